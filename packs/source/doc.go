@@ -8,9 +8,8 @@
 // mark at the start of a file belongs to no line. Lines is the one place where
 // this is decided, so that a problem and the line shown below it always agree.
 //
-// A file above MaxSize is a problem and is not read whole. A file that cannot
-// be opened or read at all is an error of the system, not a problem of the
-// definition.
+// A file above MaxSize is a problem and is not read whole; so is a file that
+// cannot be read at all, with a code of its own.
 //
 // The package imports nothing of this module and keeps no state.
 package source

@@ -2,7 +2,7 @@ package source
 
 import (
 	"bytes"
-	"fmt"
+	"errors"
 	"io"
 	"io/fs"
 	"strings"
@@ -12,29 +12,41 @@ import (
 // largest definition a planner is likely to write.
 const MaxSize = 4 << 20
 
+// Unreadable is the code of the problem that a file cannot be opened or read at
+// all, which says nothing about what stands in it.
+const Unreadable = "unreadable"
+
 // Files holds the bytes of each file that was read, by the name under which
 // its problems are reported.
 type Files map[string][]byte
 
-// Load reads the named file of fsys into f. A file above MaxSize is returned
-// as a problem, and then f does not hold it; no more than MaxSize bytes and one
-// are ever read. The error is that of fsys, wrapped: the file is not there or
-// cannot be read.
-func (f Files) Load(fsys fs.FS, name string) (Problems, error) {
+// Read reads the named file of fsys. A file that cannot be opened or read is one
+// problem with the code Unreadable, a file above MaxSize one with the code
+// too-large; both speak of the file as a whole. No more than MaxSize bytes and
+// one are ever read.
+func Read(fsys fs.FS, name string) ([]byte, Problems) {
 	file, err := fsys.Open(name)
 	if err != nil {
-		return nil, fmt.Errorf("open file: %w", err)
+		return nil, unreadable(name, err)
 	}
 	defer file.Close()
 	data, err := io.ReadAll(io.LimitReader(file, MaxSize+1))
 	if err != nil {
-		return nil, fmt.Errorf("read %s: %w", name, err)
+		return nil, unreadable(name, err)
 	}
 	if len(data) > MaxSize {
-		return Problems{TooLarge(name)}, nil
+		return nil, Problems{TooLarge(name)}
 	}
-	f[name] = data
-	return nil, nil
+	return data, nil
+}
+
+// unreadable is the problem of a file that the system does not give.
+func unreadable(name string, err error) Problems {
+	var path *fs.PathError
+	if errors.As(err, &path) {
+		err = path.Err // the name already stands before the message
+	}
+	return Problems{{Pos: Pos{File: name}, Severity: Error, Code: Unreadable, Message: "the file cannot be read: " + err.Error()}}
 }
 
 // TooLarge is the problem of a file above MaxSize.
