@@ -1,0 +1,281 @@
+package layout
+
+// Block is a rectangle with items placed from its own top left corner. It is a
+// plain value: copy it, place it twice, keep it. Items may reach outside W and H
+// only where a Misfit says so.
+type Block struct {
+	W, H Mm
+	// Base is the first baseline, from the top; 0 when there is none.
+	Base    Mm
+	Items   []Item
+	Anchors []Anchor
+	Misfits []Misfit
+}
+
+// Anchor is a named height in a block; Paginate tells the page it comes to.
+type Anchor struct {
+	Name string
+	Y    Mm
+}
+
+// Empty tells a block with nothing in it and no size; joining skips it together
+// with its gap.
+func (b Block) Empty() bool {
+	return b.W == 0 && b.H == 0 && len(b.Items) == 0 && len(b.Anchors) == 0 && len(b.Misfits) == 0
+}
+
+// Space is a block of the given size with nothing drawn.
+func Space(w, h Mm) Block { return Block{W: w, H: h} }
+
+// Drawn is a block of the given size with the given items.
+func Drawn(w, h Mm, items ...Item) Block { return Block{W: w, H: h, Items: items} }
+
+// place adds all of c to b, its corner at x, y. b must own its slices.
+func (b *Block) place(c Block, x, y Mm) {
+	for _, it := range c.Items {
+		it.X += x
+		it.Y += y
+		b.Items = append(b.Items, it)
+	}
+	for _, a := range c.Anchors {
+		a.Y += y
+		b.Anchors = append(b.Anchors, a)
+	}
+	b.Misfits = append(b.Misfits, c.Misfits...)
+}
+
+// grown makes an empty block with room for the items of all bs.
+func grown(bs ...Block) Block {
+	n := 0
+	for _, b := range bs {
+		n += len(b.Items)
+	}
+	return Block{Items: make([]Item, 0, n)}
+}
+
+// Above stacks the blocks, the first on top, with a gap between each two. Empty
+// blocks take no gap.
+func Above(gap Mm, bs ...Block) Block {
+	out := grown(bs...)
+	y, first := Mm(0), true
+	for _, b := range bs {
+		if b.Empty() {
+			continue
+		}
+		if !first {
+			y += gap
+		}
+		if first || out.Base == 0 && b.Base != 0 {
+			out.Base = 0
+			if b.Base != 0 {
+				out.Base = y + b.Base
+			}
+		}
+		first = false
+		out.place(b, 0, y)
+		y += b.H
+		out.W = max(out.W, b.W)
+	}
+	out.H = y
+	return out
+}
+
+// Beside sets the blocks next to each other from left to right, tops on a level,
+// with a gap between each two. Empty blocks take no gap.
+func Beside(gap Mm, bs ...Block) Block {
+	return row(gap, bs, func(b Block, h Mm) Mm { return 0 })
+}
+
+// Middle sets the blocks next to each other, their middles on a level.
+func Middle(gap Mm, bs ...Block) Block {
+	return row(gap, bs, func(b Block, h Mm) Mm { return (h - b.H) / 2 })
+}
+
+// Bottom sets the blocks next to each other, their lower edges on a level.
+func Bottom(gap Mm, bs ...Block) Block {
+	return row(gap, bs, func(b Block, h Mm) Mm { return h - b.H })
+}
+
+// Level sets the blocks next to each other, their first baselines on a level. A
+// block without a baseline stands with its lower edge on that level.
+func Level(gap Mm, bs ...Block) Block {
+	var base Mm
+	for _, b := range bs {
+		base = max(base, b.baseOrFoot())
+	}
+	return row(gap, bs, func(b Block, h Mm) Mm { return base - b.baseOrFoot() })
+}
+
+func (b Block) baseOrFoot() Mm {
+	if b.Base == 0 {
+		return b.H
+	}
+	return b.Base
+}
+
+// row sets blocks from left to right, each as far down as drop says.
+func row(gap Mm, bs []Block, drop func(b Block, h Mm) Mm) Block {
+	out := grown(bs...)
+	for _, b := range bs {
+		out.H = max(out.H, b.H)
+	}
+	tall := out.H
+	x, first := Mm(0), true
+	for _, b := range bs {
+		if b.Empty() {
+			continue
+		}
+		if !first {
+			x += gap
+		}
+		first = false
+		y := drop(b, tall)
+		out.place(b, x, y)
+		if out.Base == 0 && b.Base != 0 {
+			out.Base = y + b.Base
+		}
+		x += b.W
+		out.H = max(out.H, y+b.H)
+	}
+	out.W = x
+	return out
+}
+
+// Pad gives the block with room about it.
+func (b Block) Pad(top, right, bottom, left Mm) Block {
+	out := grown(b)
+	out.place(b, left, top)
+	out.W, out.H = b.W+left+right, b.H+top+bottom
+	if b.Base != 0 {
+		out.Base = b.Base + top
+	}
+	return out
+}
+
+// Inset gives the block with the same room on all sides.
+func (b Block) Inset(by Mm) Block { return b.Pad(by, by, by, by) }
+
+// Border draws a rectangle about the block, under its items. The outline is
+// centred on the block's edge; the size stays.
+func (b Block) Border(r Rect) Block {
+	r.W, r.H = b.W, b.H
+	return b.Under(Drawn(b.W, b.H, Item{Shape: r}))
+}
+
+// Under draws the other block beneath this one, their corners together.
+func (b Block) Under(lower Block) Block {
+	out := Overlay(lower, b)
+	out.Base = b.Base
+	return out
+}
+
+// Overlay draws the blocks over each other, their top left corners together, the
+// first lowest.
+func Overlay(bs ...Block) Block {
+	out := grown(bs...)
+	for _, b := range bs {
+		out.place(b, 0, 0)
+		out.W, out.H = max(out.W, b.W), max(out.H, b.H)
+		if out.Base == 0 {
+			out.Base = b.Base
+		}
+	}
+	return out
+}
+
+// At gives the block moved right and down; the size grows with it.
+func (b Block) At(x, y Mm) Block { return b.Pad(y, 0, 0, x) }
+
+// Center sets the block in the middle of the width. A block wider than the width
+// becomes a misfit.
+func (b Block) Center(width Mm) Block { return b.Fill(width, b.H, 0.5, 0) }
+
+// Right sets the block at the right end of the width.
+func (b Block) Right(width Mm) Block { return b.Fill(width, b.H, 1, 0) }
+
+// Fill gives the block exactly the size w by h, the content lying at the share
+// across and down of the free room: 0, 0 top left, 0.5, 0.5 in the middle. A
+// content that is larger keeps its size, lies at the corner, and becomes a
+// misfit.
+func (b Block) Fill(w, h Mm, across, down float64) Block {
+	out := grown(b)
+	x, y := (w-b.W)*Mm(across), (h-b.H)*Mm(down)
+	out.place(b, max(x, 0), max(y, 0))
+	out.W, out.H = w, h
+	if b.Base != 0 {
+		out.Base = b.Base + max(y, 0)
+	}
+	if !b.W.fits(w) {
+		out.Misfits = append(out.Misfits, Misfit{Ref: b.someRef(), Kind: TooWide, Text: b.someText(), Over: b.W - w})
+	}
+	if !b.H.fits(h) {
+		out.Misfits = append(out.Misfits, Misfit{Ref: b.someRef(), Kind: TooHigh, Text: b.someText(), Over: b.H - h})
+	}
+	return out
+}
+
+// Tagged puts the ref on every item and misfit of the block that has none yet.
+func (b Block) Tagged(ref Ref) Block {
+	out := grown(b)
+	out.place(b, 0, 0)
+	out.W, out.H, out.Base = b.W, b.H, b.Base
+	for i := range out.Items {
+		if out.Items[i].Ref == nil {
+			out.Items[i].Ref = ref
+		}
+	}
+	for i := range out.Misfits {
+		if out.Misfits[i].Ref == nil {
+			out.Misfits[i].Ref = ref
+		}
+	}
+	return out
+}
+
+// Anchored puts a named anchor at the top of the block.
+func (b Block) Anchored(name string) Block {
+	b.Anchors = append(b.Anchors[:len(b.Anchors):len(b.Anchors)], Anchor{Name: name})
+	return b
+}
+
+// someRef is the first ref found in the block, for a misfit about all of it.
+func (b Block) someRef() Ref {
+	for _, it := range b.Items {
+		if it.Ref != nil {
+			return it.Ref
+		}
+	}
+	return nil
+}
+
+// someText is the first text found in the block, for a misfit about all of it.
+func (b Block) someText() string {
+	for _, it := range b.Items {
+		if t, ok := it.Shape.(Text); ok {
+			return t.S
+		}
+	}
+	return ""
+}
+
+// turned gives the items of a page that is w wide as they lie when the page is
+// turned a quarter counter-clockwise, so that its top comes to the left.
+func turned(items []Item, w Mm) []Item {
+	out := make([]Item, len(items))
+	for i, it := range items {
+		it.X, it.Y = it.Y, w-it.X
+		it.Turn += 90
+		out[i] = it
+	}
+	return out
+}
+
+// Turned gives the block turned a quarter counter-clockwise: what was its top is
+// now its left side.
+func (b Block) Turned() Block {
+	out := Block{W: b.H, H: b.W, Items: turned(b.Items, b.W), Misfits: b.Misfits}
+	for _, a := range b.Anchors {
+		out.Anchors = append(out.Anchors, Anchor{Name: a.Name})
+	}
+	return out
+}

@@ -1,0 +1,136 @@
+package layout
+
+import "slices"
+
+// textLine is a finished line: the fragments [from, to), with a hyphen after the
+// last one or not, and its width.
+type textLine struct {
+	from, to int
+	hyphen   bool
+	w        Mm
+}
+
+// breaker fills lines one after the other, each as full as it goes.
+type breaker struct {
+	s     *Setter
+	runs  []Run
+	texts []string // the cleaned runs
+	frags []fragment
+}
+
+// chunkEnd is the index after the chain of glued fragments that starts at i.
+func (b *breaker) chunkEnd(i int) int {
+	for b.frags[i].end == glued && i+1 < len(b.frags) {
+		i++
+	}
+	return i + 1
+}
+
+// width is the sum of fragment widths in [from, to) with the spaces between.
+func (b *breaker) width(from, to int) (w Mm) {
+	for i := from; i < to; i++ {
+		w += b.frags[i].w
+		if i+1 < to {
+			w += b.gapAfter(i)
+		}
+	}
+	return w
+}
+
+// gapAfter is the space after a fragment that is not the last on its line.
+func (b *breaker) gapAfter(i int) Mm {
+	if b.frags[i].end == atSpace {
+		return b.frags[i].space
+	}
+	return 0
+}
+
+// hyphenW is the width of a hyphen in the style of fragment i.
+func (b *breaker) hyphenW(i int) Mm {
+	st := b.runs[b.frags[i].run].Style
+	return b.s.m.Width(st.Face, st.Size, "-")
+}
+
+// next makes the line that starts with fragment i, no wider than avail unless
+// there is no other way; then over is what it reaches beyond.
+func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
+	best := textLine{from: i, to: i}
+	w := Mm(0)
+	for end := i; end < len(b.frags); {
+		stop := b.chunkEnd(end)
+		chunk := b.width(end, stop)
+		if end > i {
+			w += b.gapAfter(end - 1)
+		}
+		if !(w + chunk).fits(avail) {
+			if !chunk.fits(avail) {
+				if cut, ok := b.part(end, stop, avail-w, best.to == i); ok {
+					to := cut + 1
+					return textLine{from: i, to: to, hyphen: true, w: w + b.width(end, to) + b.hyphenW(cut)}, 0
+				}
+			}
+			if best.to == i {
+				return textLine{from: i, to: stop, w: w + chunk}, w + chunk - avail
+			}
+			return best, 0
+		}
+		w += chunk
+		last := b.frags[stop-1]
+		full, hyphen := w, last.end == atSoft && stop < len(b.frags)
+		if hyphen {
+			full += b.hyphenW(stop - 1)
+		}
+		if full.fits(avail) || best.to == i {
+			best = textLine{from: i, to: stop, hyphen: hyphen, w: full}
+		}
+		if last.end == atFeed {
+			return textLine{from: i, to: stop, w: w}, 0
+		}
+		end = stop
+	}
+	if best.w > avail+slack {
+		over = best.w - avail
+	}
+	return best, over
+}
+
+// part cuts one fragment of the chunk [from, to) in two, so that what comes
+// before the cut fits the room with a hyphen. It gives the index of the fragment
+// before the cut. Unless the chunk must start here, only the start of a syllable
+// will do.
+func (b *breaker) part(from, to int, room Mm, must bool) (cut int, ok bool) {
+	cutAt := -1
+	good := false
+	for i := from; i < to; i++ {
+		f := b.frags[i]
+		r := b.runs[f.run]
+		if f.sign != nil || r.Deco != Plain {
+			continue
+		}
+		before := b.width(from, i)
+		for _, p := range hyphenPlaces(f.text) {
+			w := before + b.s.m.Width(r.Style.Face, r.Style.Size, f.text[:p.at]+"-")
+			if w.fits(room) && (p.good || must && !good) {
+				cut, cutAt, good = i, p.at, good || p.good
+			}
+		}
+	}
+	if cutAt < 0 {
+		return 0, false
+	}
+	b.split(cut, cutAt)
+	return cut, true
+}
+
+// split makes two fragments of fragment i, parted at byte position at.
+func (b *breaker) split(i, at int) {
+	f := b.frags[i]
+	st := b.runs[f.run].Style
+	first, rest := f, f
+	first.text, first.hi, first.end, first.space = f.text[:at], f.lo+at, atSoft, 0
+	rest.text, rest.lo = f.text[at:], f.lo+at
+	first.w = b.s.m.Width(st.Face, st.Size, first.text)
+	rest.w = b.s.m.Width(st.Face, st.Size, rest.text)
+	b.frags[i] = first
+	b.frags = slices.Insert(b.frags, i+1, rest)
+}

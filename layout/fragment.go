@@ -1,0 +1,249 @@
+package layout
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// ending says what may happen after a fragment.
+type ending uint8
+
+const (
+	glued   ending = iota // the next fragment follows at once, on the same line
+	atSpace               // one space, or a new line in its stead
+	atJoint               // nothing, or a new line: after a hyphen between words
+	atSoft                // nothing, or a hyphen and a new line
+	atFeed                // a new line
+)
+
+// fragment is a bit of a run that is never broken, with what follows it. Its
+// text is run[lo:hi] of the cleaned run, or a drawn sign.
+type fragment struct {
+	text   string
+	run    int
+	lo, hi int
+	w      Mm
+	// left is the room before the text, inside w, for a decoration.
+	left  Mm
+	sign  *sign
+	end   ending
+	space Mm
+}
+
+// replacement stands on the page where a sign cannot be set, so that a draft can
+// still be printed and shows the place.
+const replacement = '\uFFFD'
+
+// clean makes the text of a run ready for cutting. Afterwards it holds only
+// signs that the face has or that are drawn, spaces, no-break spaces, line feeds
+// and the marks U+00AD and U+200B. What cannot be set is replaced and comes back
+// as misfits.
+func (s *Setter) clean(r Run, ref Ref) (string, []Misfit) {
+	if isPlain(r.Text) {
+		return r.Text, nil
+	}
+	var misfits []Misfit
+	var b strings.Builder
+	b.Grow(len(r.Text))
+	leftward := false
+	for i, c := range r.Text {
+		out, kind, ok := s.cleanRune(r.Style.Face, c)
+		if c == utf8.RuneError && !strings.HasPrefix(r.Text[i:], string(replacement)) {
+			ok, kind, out = false, NoGlyph, replacement // broken UTF-8
+		}
+		if !ok && (kind != RightToLeft || !leftward) {
+			leftward = leftward || kind == RightToLeft
+			m := Misfit{Ref: ref, Kind: kind, Text: r.Text, Rune: c}
+			if unicode.In(c, unicode.Mn, unicode.Me) {
+				m.Detail = "an accent apart from its letter"
+			}
+			misfits = append(misfits, m)
+		}
+		if out >= 0 {
+			b.WriteRune(out)
+		}
+	}
+	return b.String(), misfits
+}
+
+// isPlain tells text that needs no cleaning: printable ASCII, which every face
+// has, and line feeds.
+func isPlain(t string) bool {
+	for i := 0; i < len(t); i++ {
+		if c := t[i]; c != '\n' && (c < ' ' || c > '~') {
+			return false
+		}
+	}
+	return true
+}
+
+// cleanRune gives what stands for the rune on the page, -1 for nothing, and the
+// kind of misfit when it cannot be set.
+func (s *Setter) cleanRune(f Face, c rune) (out rune, kind Kind, ok bool) {
+	switch c {
+	case '\n', '\u00ad', '\u200b':
+		return c, 0, true
+	case '\r', '\u2060', '\ufeff':
+		// A word joiner forbids a break where none is made anyway.
+		return -1, 0, true
+	case '\u00a0', '\u202f', '\u2007', '\u2009':
+		// The narrow ones stand between a number and its unit. They are set as
+		// the no-break space, which every face has.
+		return '\u00a0', 0, true
+	case '\u2010', '\u2011':
+		if !s.m.Has(f, c) {
+			// Told apart from the hyphen again when cutting.
+			return c, 0, true
+		}
+	}
+	if unicode.IsSpace(c) {
+		return ' ', 0, true
+	}
+	if unicode.In(c, unicode.Hebrew, unicode.Arabic, unicode.Syriac, unicode.Thaana, unicode.Nko) {
+		return s.stand(f), RightToLeft, false
+	}
+	if unicode.IsControl(c) || unicode.In(c, unicode.Mn, unicode.Me, unicode.Cf) {
+		return s.stand(f), NoGlyph, false
+	}
+	if !s.m.Has(f, c) && signs[c] == nil {
+		return s.stand(f), NoGlyph, false
+	}
+	return c, 0, true
+}
+
+// stand is the sign set in place of one that the face lacks.
+func (s *Setter) stand(f Face) rune {
+	if s.m.Has(f, replacement) {
+		return replacement
+	}
+	return '?'
+}
+
+// cutter turns cleaned runs into fragments.
+type cutter struct {
+	s     *Setter
+	frags []fragment
+	run   int
+	r     Run
+	text  string
+	lo    int
+}
+
+// cut adds the fragments of one run.
+func (c *cutter) cut(run int, r Run, text string) {
+	c.run, c.r, c.text, c.lo = run, r, text, 0
+	if r.Deco != Plain {
+		c.cutDecorated()
+		return
+	}
+	for i, x := range text {
+		n := utf8.RuneLen(x)
+		switch {
+		case x == ' ':
+			c.flush(i, glued)
+			c.close(atSpace)
+			c.lo = i + n
+		case x == '\n':
+			c.flush(i, glued)
+			c.close(atFeed)
+			c.lo = i + n
+		case x == '\u00ad':
+			c.flush(i, atSoft)
+			c.lo = i + n
+		case x == '\u200b':
+			c.flush(i, atJoint)
+			c.lo = i + n
+		case x == '\u2011' || x == '\u2010':
+			if !c.s.m.Has(r.Style.Face, x) {
+				c.flush(i, glued)
+				c.put(fragment{text: "-", run: run, lo: i, hi: i})
+				c.lo = i + n
+			}
+			if x == '\u2010' && jointAt(text, i, n) {
+				c.flush(i+n, glued)
+				c.close(atJoint)
+			}
+		case x > '~' && signs[x] != nil && !c.s.m.Has(r.Style.Face, x):
+			c.flush(i, glued)
+			c.put(fragment{text: string(x), run: run, lo: i, hi: i, sign: signs[x]})
+			c.lo = i + n
+		case isJoint(x) && jointAt(text, i, n):
+			c.flush(i+n, atJoint)
+			c.lo = i + n
+		}
+	}
+	c.flush(len(text), glued)
+}
+
+// cutDecorated makes the whole run one unbreakable chain with room at both ends.
+func (c *cutter) cutDecorated() {
+	from := len(c.frags)
+	c.text = strings.TrimSpace(strings.ReplaceAll(strings.ReplaceAll(c.text, "\u00ad", ""), "\u200b", ""))
+	c.text = strings.NewReplacer(" ", "\u00a0", "\n", "\u00a0", "\u2010", "-", "\u2011", "-").Replace(c.text)
+	for i, x := range c.text {
+		if x > '~' && signs[x] != nil && !c.s.m.Has(c.r.Style.Face, x) {
+			c.flush(i, glued)
+			c.put(fragment{text: string(x), run: c.run, lo: i, hi: i, sign: signs[x]})
+			c.lo = i + utf8.RuneLen(x)
+		}
+	}
+	c.flush(len(c.text), glued)
+	if len(c.frags) > from {
+		pad := decoPad(c.r.Style)
+		c.frags[from].left = pad
+		c.frags[from].w += pad
+		c.frags[len(c.frags)-1].w += pad
+	}
+}
+
+// flush ends the fragment that runs from lo to hi, if there is any text in it.
+func (c *cutter) flush(hi int, end ending) {
+	if hi > c.lo {
+		c.put(fragment{text: c.text[c.lo:hi], run: c.run, lo: c.lo, hi: hi, end: end})
+	} else if end != glued {
+		c.close(end)
+	}
+	c.lo = hi
+}
+
+// put measures the fragment and adds it.
+func (c *cutter) put(f fragment) {
+	if f.sign != nil {
+		f.w = Mm(f.sign.advance) * c.r.Style.CapHeight()
+	} else {
+		f.w = c.s.m.Width(c.r.Style.Face, c.r.Style.Size, f.text)
+	}
+	c.frags = append(c.frags, f)
+}
+
+// close sets what follows the last fragment. Spaces fold into one and give way
+// to a feed; a feed on an empty line makes an empty fragment.
+func (c *cutter) close(end ending) {
+	n := len(c.frags)
+	fresh := n == 0 || c.frags[n-1].end == atFeed
+	switch {
+	case end == atFeed && fresh:
+		c.frags = append(c.frags, fragment{run: c.run, end: atFeed})
+	case fresh:
+		// A space at the start of a line is not set.
+	case end == atSpace:
+		c.frags[n-1].end = atSpace
+		c.frags[n-1].space = c.s.m.Width(c.r.Style.Face, c.r.Style.Size, " ")
+	case end == atFeed || c.frags[n-1].end == glued:
+		c.frags[n-1].end = end
+	}
+}
+
+// isJoint tells the signs after which a line may end between words.
+func isJoint(x rune) bool { return x == '-' || x == '/' || x == '–' || x == '—' }
+
+// jointAt tells whether two letters stand on both sides of the n bytes at i, so
+// that "and/or" may part and "C4/DE", "M12-6g" and "130–140" may not.
+func jointAt(text string, i, n int) bool {
+	a, size := utf8.DecodeLastRuneInString(text[:i])
+	b, _ := utf8.DecodeLastRuneInString(text[:i-size])
+	c, size := utf8.DecodeRuneInString(text[i+n:])
+	d, _ := utf8.DecodeRuneInString(text[i+n+size:])
+	return unicode.IsLetter(a) && unicode.IsLetter(b) && unicode.IsLetter(c) && unicode.IsLetter(d)
+}

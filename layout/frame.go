@@ -1,0 +1,259 @@
+package layout
+
+import (
+	"image"
+	"math"
+)
+
+// Ref is the caller's own note of where something came from. layout carries it
+// and never looks inside; it must be comparable. Nil says nothing.
+type Ref = any
+
+// Item is one thing on a page: a Shape at a place. Shapes are not changed once
+// placed, so many items may share one.
+type Item struct {
+	// X and Y place the shape's own origin: the start of the baseline of a Text,
+	// the top left corner of Rect, Modules and Image, the zero point of Path and
+	// Line.
+	X, Y Mm
+	// Turn turns the shape about its origin, in degrees, counter-clockwise as
+	// seen on the paper.
+	Turn float64
+	// Role says what the item is for, such as RoleValue, so that a test can
+	// find the write-in boxes of a page. Empty for plain drawing.
+	Role  string
+	Ref   Ref
+	Shape Shape
+}
+
+// Shape is one of Text, Line, Rect, Path, Modules and Image, all as values.
+type Shape interface {
+	// extent is the box about the shape in its own coordinates.
+	extent() box
+}
+
+// Text is one line of text in one style. Width is the measured advance.
+type Text struct {
+	S     string
+	Face  Face
+	Size  Pt
+	Ink   Ink
+	Width Mm
+}
+
+// Line is a straight stroke from the origin to (DX, DY). Dash is the length of
+// strokes and gaps, 0 for an unbroken line.
+type Line struct {
+	DX, DY Mm
+	Weight Mm
+	Dash   Mm
+	Ink    Ink
+}
+
+// Rect is a rectangle, its outline centred on its edge. Weight 0 draws no
+// outline, a zero Fill no fill. Cells and Point are set on value boxes: the
+// number of characters it has room for and which of them is the printed decimal
+// point, counted from 1, 0 for none.
+type Rect struct {
+	W, H   Mm
+	Weight Mm
+	Dash   Mm
+	Radius Mm
+	Ink    Ink
+	Fill   Ink
+	Cells  int
+	Point  int
+}
+
+// Path is an outline of moves, lines and curves. Weight 0 draws no stroke, a
+// zero Fill no fill; overlapping parts fill by the even-odd rule. Alt is text
+// that stands in for the drawing when the page is searched or copied, AltWidth
+// the room it takes along the line.
+type Path struct {
+	Ops      []Op
+	Weight   Mm
+	Dash     Mm
+	Ink      Ink
+	Fill     Ink
+	Alt      string
+	AltWidth Mm
+	AltSize  Pt
+}
+
+// Verb is what one step of a Path does.
+type Verb uint8
+
+// The verbs. MoveTo and LineTo use the point P; CurveTo is a cubic curve by the
+// control points A and B to P; Close returns to the last MoveTo.
+const (
+	MoveTo Verb = iota
+	LineTo
+	CurveTo
+	Close
+)
+
+// Op is one step of a Path.
+type Op struct {
+	Verb    Verb
+	A, B, P Point
+}
+
+// Point is a place in a Path.
+type Point struct{ X, Y Mm }
+
+// Modules is a QR symbol. Bits[y][x] is true where a module is dark; the quiet
+// zone is inside, so the shape is Size by Size. Content is the text that the
+// symbol holds.
+type Modules struct {
+	Size    Mm
+	Bits    [][]bool
+	Content string
+}
+
+// Image is a picture such as a site's logo. Data holds the file, Kind is "png"
+// or "jpg".
+type Image struct {
+	W, H Mm
+	Kind string
+	Data []byte
+	// Pixels is the size of the picture, for judging its resolution.
+	Pixels image.Point
+}
+
+// Frame is one page. Sheet is the name of the sheet that it belongs to.
+type Frame struct {
+	Sheet string
+	W, H  Mm
+	Items []Item
+}
+
+// Doc is a whole file to be painted. Date is the date printed and stored in the
+// file, as YYYY-MM-DD; empty stores none. Lang is a language tag such as "en".
+type Doc struct {
+	Title, Subject, Author string
+	Lang                   string
+	Date                   string
+	Pages                  []Frame
+	Outline                []Entry
+}
+
+// Entry is one line of the outline: it leads to a height on a page, counted from
+// 0. Level 0 is outermost; an entry belongs under the last one of a lower level.
+// Closed folds what is under it.
+type Entry struct {
+	Title  string
+	Level  int
+	Page   int
+	Y      Mm
+	Closed bool
+}
+
+// Only gives the document with the pages that keep chooses, in their order and
+// unchanged: page numbers printed on them stay those of the whole document.
+func (d *Doc) Only(keep func(Frame) bool) *Doc {
+	out := *d
+	out.Pages, out.Outline = nil, nil
+	now := make([]int, len(d.Pages))
+	for i, f := range d.Pages {
+		now[i] = -1
+		if keep(f) {
+			now[i] = len(out.Pages)
+			out.Pages = append(out.Pages, f)
+		}
+	}
+	for _, e := range d.Outline {
+		if e.Page >= 0 && e.Page < len(now) && now[e.Page] >= 0 {
+			e.Page = now[e.Page]
+			out.Outline = append(out.Outline, e)
+		}
+	}
+	return &out
+}
+
+// box is an upright rectangle by two of its corners.
+type box struct{ x0, y0, x1, y1 Mm }
+
+// Bounds is the upright box about the item on its page, turn and stroke counted:
+// its left, top, right and bottom.
+func (i Item) Bounds() (left, top, right, bottom Mm) {
+	b := i.Shape.extent()
+	if i.Turn == 0 {
+		return i.X + b.x0, i.Y + b.y0, i.X + b.x1, i.Y + b.y1
+	}
+	sin, cos := turnOf(i.Turn)
+	left, top = Mm(math.Inf(1)), Mm(math.Inf(1))
+	right, bottom = Mm(math.Inf(-1)), Mm(math.Inf(-1))
+	for _, c := range [4]Point{{b.x0, b.y0}, {b.x1, b.y0}, {b.x0, b.y1}, {b.x1, b.y1}} {
+		x := i.X + c.X*Mm(cos) + c.Y*Mm(sin)
+		y := i.Y - c.X*Mm(sin) + c.Y*Mm(cos)
+		left, right = min(left, x), max(right, x)
+		top, bottom = min(top, y), max(bottom, y)
+	}
+	return left, top, right, bottom
+}
+
+// turnOf gives sine and cosine of an angle in degrees, exact for quarter turns.
+func turnOf(deg float64) (sin, cos float64) {
+	switch math.Mod(math.Mod(deg, 360)+360, 360) {
+	case 0:
+		return 0, 1
+	case 90:
+		return 1, 0
+	case 180:
+		return 0, -1
+	case 270:
+		return -1, 0
+	}
+	return math.Sincos(deg * math.Pi / 180)
+}
+
+// The share of the type size that letters may reach above and below the
+// baseline: ascent 1935 and descent 432 of 2048 units in the Go fonts.
+const (
+	riseShare = 1935.0 / 2048
+	fallShare = 432.0 / 2048
+)
+
+func (t Text) extent() box {
+	em := t.Size.Mm()
+	return box{0, -em * riseShare, t.Width, em * fallShare}
+}
+
+func (l Line) extent() box {
+	h := l.Weight / 2
+	return box{min(0, l.DX) - h, min(0, l.DY) - h, max(0, l.DX) + h, max(0, l.DY) + h}
+}
+
+func (r Rect) extent() box {
+	h := r.Weight / 2
+	return box{-h, -h, r.W + h, r.H + h}
+}
+
+func (m Modules) extent() box { return box{0, 0, m.Size, m.Size} }
+
+func (i Image) extent() box { return box{0, 0, i.W, i.H} }
+
+// extent of a path is that of its points; a curve stays inside its control
+// points, so the box may be a little too big and is never too small.
+func (p Path) extent() box {
+	b := box{Mm(math.Inf(1)), Mm(math.Inf(1)), Mm(math.Inf(-1)), Mm(math.Inf(-1))}
+	add := func(q Point) {
+		b.x0, b.x1 = min(b.x0, q.X), max(b.x1, q.X)
+		b.y0, b.y1 = min(b.y0, q.Y), max(b.y1, q.Y)
+	}
+	for _, o := range p.Ops {
+		switch o.Verb {
+		case CurveTo:
+			add(o.A)
+			add(o.B)
+			add(o.P)
+		case MoveTo, LineTo:
+			add(o.P)
+		}
+	}
+	if b.x0 > b.x1 {
+		return box{}
+	}
+	h := p.Weight / 2
+	return box{b.x0 - h, b.y0 - h, b.x1 + h, b.y1 + h}
+}

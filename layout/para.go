@@ -1,0 +1,257 @@
+package layout
+
+// Run is text in one style within a paragraph. A line feed in it starts a new
+// line, every other white space is one space. No-break spaces hold words
+// together; a soft hyphen, a zero width space, and a hyphen, slash or dash
+// between words are places where a line may end.
+type Run struct {
+	Text  string
+	Style Style
+	Deco  Deco
+	Ref   Ref
+	Role  string
+}
+
+// Deco is what is drawn about a run. A decorated run is never broken.
+type Deco uint8
+
+// The decorations.
+const (
+	Plain   Deco = iota
+	Inverse      // white on a black plate
+	Boxed        // in a thin frame with round corners
+)
+
+// Align is how lines lie in their width.
+type Align uint8
+
+// The alignments.
+const (
+	Left Align = iota
+	Centered
+	RightEnd
+)
+
+// ParaOpts says how a paragraph is set.
+type ParaOpts struct {
+	Align Align
+	// Hang moves all lines but the first to the right.
+	Hang Mm
+	// Ref and Role go on runs that have none of their own.
+	Ref  Ref
+	Role string
+}
+
+// T is a run of plain text, for short calls.
+func T(st Style, text string) Run { return Run{Text: text, Style: st} }
+
+// Para sets runs into lines no wider than width. A word that is longer than the
+// line is hyphenated if it is all letters; otherwise it stands on a line of its
+// own, reaches over, and is a misfit. The block is as wide as width.
+func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
+	b, out := s.cutAll(runs, o)
+	first := true
+	for i := 0; i < len(b.frags); first = false {
+		var hang Mm
+		if !first {
+			hang = o.Hang
+		}
+		l, over := b.next(i, width-hang)
+		if over > slack {
+			out.Misfits = append(out.Misfits, b.tooWide(l, over, o))
+		}
+		b.emit(&out, l, width, hang, o)
+		i = l.to
+	}
+	out.W = width
+	s.frags = b.frags[:0]
+	return out
+}
+
+// Line sets runs in one line; what does not go into the width is a misfit. A
+// width of 0 takes what the text needs. The block is as wide as width.
+func (s *Setter) Line(width Mm, runs []Run, o ParaOpts) Block {
+	b, out := s.cutAll(runs, o)
+	for i := range b.frags[:max(len(b.frags)-1, 0)] {
+		if f := &b.frags[i]; f.end == atFeed {
+			st := runs[f.run].Style
+			f.end, f.space = atSpace, s.m.Width(st.Face, st.Size, " ")
+		}
+	}
+	l := textLine{to: len(b.frags), w: b.width(0, len(b.frags))}
+	out.W = width
+	if width == 0 {
+		out.W = l.w
+	} else if !l.w.fits(width) {
+		out.Misfits = append(out.Misfits, b.tooWide(l, l.w-width, o))
+	}
+	b.emit(&out, l, out.W, 0, o)
+	s.frags = b.frags[:0]
+	return out
+}
+
+// Words sets one text in one style in one line as wide as it is.
+func (s *Setter) Words(st Style, text string) Block {
+	return s.Line(0, []Run{{Text: text, Style: st}}, ParaOpts{})
+}
+
+// cutAll cuts all runs into fragments and starts the block with the misfits of
+// single signs.
+func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
+	out := Block{Items: make([]Item, 0, len(runs)+4)}
+	c := cutter{s: s, frags: s.frags[:0]}
+	texts := make([]string, len(runs))
+	for i, r := range runs {
+		text, misfits := s.clean(r, refOr(r.Ref, o.Ref))
+		out.Misfits = append(out.Misfits, misfits...)
+		c.cut(i, r, text)
+		texts[i] = c.text
+	}
+	if n := len(c.frags); n > 0 {
+		c.frags[n-1].end = atFeed
+	}
+	return &breaker{s: s, runs: runs, texts: texts, frags: c.frags}, out
+}
+
+func refOr(a, b Ref) Ref {
+	if a != nil {
+		return a
+	}
+	return b
+}
+
+// tooWide is the misfit of a line that reaches over its width.
+func (b *breaker) tooWide(l textLine, over Mm, o ParaOpts) Misfit {
+	text := ""
+	for i := l.from; i < l.to; i++ {
+		text += b.frags[i].text
+		if b.frags[i].end == atSpace && i+1 < l.to {
+			text += " "
+		}
+	}
+	ref := o.Ref
+	if l.from < l.to {
+		ref = refOr(b.runs[b.frags[l.from].run].Ref, o.Ref)
+	}
+	return Misfit{Ref: ref, Kind: TooWide, Text: text, Over: over}
+}
+
+// emit adds a line to the foot of the block.
+func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts) {
+	if l.from == l.to {
+		return
+	}
+	var base, below Mm
+	for i := l.from; i < l.to; i++ {
+		st := b.runs[b.frags[i].run].Style
+		base, below = max(base, st.base()), max(below, st.Lead-st.base())
+	}
+	x := hang
+	if free := width - hang - l.w; free > 0 {
+		switch o.Align {
+		case Centered:
+			x += free / 2
+		case RightEnd:
+			x += free
+		}
+	}
+	y := out.H + base
+	if out.Base == 0 {
+		out.Base = y
+	}
+	for i := l.from; i < l.to; {
+		i, x = b.emitRun(out, l, i, x, y, o)
+	}
+	out.H += base + below
+}
+
+// emitRun adds the fragments of one run from i on that stand on the line, and
+// gives the index after them and the place where the next run starts.
+func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (int, Mm) {
+	run := b.frags[i].run
+	r := b.runs[run]
+	it := Item{Y: y, Ref: refOr(r.Ref, o.Ref), Role: r.Role}
+	if it.Role == "" {
+		it.Role = o.Role
+	}
+	plate := -1
+	if r.Deco != Plain {
+		plate = len(out.Items)
+		out.Items = append(out.Items, Item{})
+	}
+	ink := r.Style.Ink
+	if r.Deco == Inverse {
+		ink = White
+	}
+	start := x
+	for i < l.to && b.frags[i].run == run {
+		f := b.frags[i]
+		if f.sign != nil {
+			it.X, it.Shape = x+f.left, f.sign.path(r.Style, ink, f.text)
+			out.Items = append(out.Items, it)
+			x += f.w + b.spaceOn(l, i)
+			i++
+			continue
+		}
+		text, stop, w := b.join(l, i)
+		if text != "" {
+			adv := w - f.left
+			if r.Deco != Plain && (stop == len(b.frags) || b.frags[stop].run != run) {
+				adv -= decoPad(r.Style)
+			}
+			it.X, it.Shape = x+f.left, Text{S: text, Face: r.Style.Face, Size: r.Style.Size, Ink: ink, Width: adv}
+			out.Items = append(out.Items, it)
+		}
+		x += w + b.spaceOn(l, stop-1)
+		i = stop
+	}
+	if plate >= 0 {
+		end := x - b.spaceOn(l, i-1)
+		out.Items[plate] = decoPlate(r, start, end, y, it.Ref)
+	}
+	return i, x
+}
+
+// spaceOn is the space after fragment i as it stands on the line.
+func (b *breaker) spaceOn(l textLine, i int) Mm {
+	if i+1 < l.to {
+		return b.gapAfter(i)
+	}
+	return 0
+}
+
+// join gathers the fragments of one run from i on into one text, as far as no
+// drawn sign comes between and the line goes. It gives the width of it all.
+func (b *breaker) join(l textLine, i int) (text string, stop int, w Mm) {
+	run := b.frags[i].run
+	whole := b.texts[run]
+	lo, hi := b.frags[i].lo, b.frags[i].hi
+	text = b.frags[i].text
+	sliced := hi > lo
+	for stop = i; ; {
+		w += b.frags[stop].w
+		stop++
+		if stop >= l.to || b.frags[stop].run != run || b.frags[stop].sign != nil {
+			break
+		}
+		f, sep := b.frags[stop], ""
+		if b.frags[stop-1].end == atSpace {
+			sep = " "
+		}
+		w += b.gapAfter(stop - 1)
+		// Most often the text goes on in the run just as it was written; then it
+		// is a longer slice of the run and nothing is copied.
+		if sliced && f.hi > f.lo && f.lo == hi+len(sep) && whole[hi:f.lo] == sep {
+			hi = f.hi
+			text = whole[lo:hi]
+		} else {
+			sliced = false
+			text += sep + f.text
+		}
+	}
+	if l.hyphen && stop == l.to {
+		text += "-"
+		w += b.hyphenW(stop - 1)
+	}
+	return text, stop, w
+}

@@ -1,0 +1,39 @@
+package layout
+
+// Measurer tells the widths of text and which signs a face has. The painter
+// implements it; a test may use a fake with fixed widths.
+type Measurer interface {
+	// Width is the advance of s set in one line.
+	Width(f Face, size Pt, s string) Mm
+	// Has tells whether the face has a sign for the rune.
+	Has(f Face, r rune) bool
+}
+
+// Pen says what the boxes will be written with.
+type Pen struct {
+	// Gloves makes the write-in boxes taller, for gloves and for work outdoors.
+	Gloves bool
+}
+
+// Setter makes blocks. It is for one goroutine at a time; keep it for a whole
+// document, since it remembers the QR symbols it has made.
+type Setter struct {
+	m     Measurer
+	pen   Pen
+	codes map[codeKey]*Modules
+	// frags is the breaker's work space, reused between paragraphs.
+	frags []fragment
+}
+
+// NewSetter makes a setter that measures with m and sizes boxes for the pen.
+func NewSetter(m Measurer, pen Pen) *Setter {
+	return &Setter{m: m, pen: pen, codes: map[codeKey]*Modules{}}
+}
+
+// Pen is what the boxes are sized for.
+func (s *Setter) Pen() Pen { return s.pen }
+
+// Width is the advance of a text in a style, as Line sets it.
+func (s *Setter) Width(st Style, text string) Mm {
+	return s.Line(0, []Run{{Text: text, Style: st}}, ParaOpts{}).W
+}

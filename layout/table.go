@@ -1,0 +1,136 @@
+package layout
+
+// Column is one column of a Table: its width, rules and padding counted, and its
+// head.
+type Column struct {
+	Width Mm
+	Head  Block
+}
+
+// Table describes rows of blocks under one head.
+type Table struct {
+	Columns []Column
+	// PadX and PadY is the room between a cell's content and its rules.
+	PadX, PadY Mm
+	// Grid draws the rules between columns too, and a frame about all.
+	Grid bool
+	// MinH is the least height of a row.
+	MinH Mm
+}
+
+// Row is one row of a Table, one block a column from the left; missing ones are
+// empty.
+type Row struct {
+	Cells []Block
+	// Middle sets the cells on the row's middle instead of its top.
+	Middle bool
+	// KeepNext keeps the row on one page with the next.
+	KeepNext bool
+	Anchor   string
+	Ref      Ref
+}
+
+// Width is the width of the whole table.
+func (t Table) Width() (w Mm) {
+	for _, c := range t.Columns {
+		w += c.Width
+	}
+	return w
+}
+
+// Room is the width that a cell of column i has for its content.
+func (t Table) Room(i int) Mm { return t.Columns[i].Width - 2*t.PadX }
+
+// Pieces gives the table as pieces of flow, one a row, the head first. The head
+// stays with the first row and is drawn again on every page the table goes on to;
+// outer lists blocks that the whole table stands under.
+func (t Table) Pieces(rows []Row, outer ...*Block) []Piece {
+	head := t.head()
+	under := append(outer[:len(outer):len(outer)], &head)
+	out := make([]Piece, 0, len(rows)+1)
+	if !head.Empty() {
+		out = append(out, Piece{Block: head, KeepNext: len(rows) > 0, Under: outer})
+	}
+	for _, r := range rows {
+		out = append(out, Piece{Block: t.row(r), KeepNext: r.KeepNext, Under: under})
+	}
+	return out
+}
+
+// Block gives the whole table as one block, for tables that never part.
+func (t Table) Block(rows []Row) Block {
+	bs := []Block{t.head()}
+	for _, r := range rows {
+		bs = append(bs, t.row(r))
+	}
+	return Above(0, bs...)
+}
+
+// head is the row of column heads; empty when no column has one.
+func (t Table) head() Block {
+	r := Row{Cells: make([]Block, len(t.Columns))}
+	any := false
+	for i, c := range t.Columns {
+		r.Cells[i] = c.Head
+		any = any || !c.Head.Empty()
+	}
+	if !any {
+		return Block{}
+	}
+	t.MinH = 0
+	return t.row(r)
+}
+
+// row sets one row. Neighbouring rows share the rule between them: each draws
+// the one at its foot, and one at its top that the row above covers.
+func (t Table) row(r Row) Block {
+	h := t.MinH
+	for _, c := range r.Cells {
+		h = max(h, c.H+2*t.PadY)
+	}
+	out := grown(r.Cells...)
+	out.W, out.H = t.Width(), h
+	out.Items = append(out.Items, t.rules(h))
+	x := Mm(0)
+	for i, c := range r.Cells {
+		if i >= len(t.Columns) {
+			break
+		}
+		if !c.W.fits(t.Room(i)) {
+			out.Misfits = append(out.Misfits, Misfit{Ref: refOr(c.someRef(), r.Ref), Kind: TooWide, Text: c.someText(), Over: c.W - t.Room(i)})
+		}
+		y := t.PadY
+		if r.Middle {
+			y = (h - c.H) / 2
+		}
+		out.place(c, x+t.PadX, y)
+		if out.Base == 0 && c.Base != 0 {
+			out.Base = y + c.Base
+		}
+		x += t.Columns[i].Width
+	}
+	if r.Anchor != "" {
+		out.Anchors = append(out.Anchors, Anchor{Name: r.Anchor})
+	}
+	return out
+}
+
+// rules are the rules of one row, as one path.
+func (t Table) rules(h Mm) Item {
+	w := t.Width()
+	p := Path{Weight: Rule}
+	stroke := func(x0, y0, x1, y1 Mm) {
+		p.Ops = append(p.Ops, Op{Verb: MoveTo, P: Point{x0, y0}}, Op{Verb: LineTo, P: Point{x1, y1}})
+	}
+	stroke(0, 0, w, 0)
+	stroke(0, h, w, h)
+	if t.Grid {
+		x := Mm(0)
+		stroke(0, 0, 0, h)
+		for _, c := range t.Columns {
+			x += c.Width
+			stroke(x, 0, x, h)
+		}
+	}
+	return Item{Shape: p}
+}
