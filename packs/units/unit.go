@@ -1,0 +1,120 @@
+package units
+
+import "math/big"
+
+// A Dimension is what kind of thing a unit measures. Units convert within one
+// dimension only.
+type Dimension uint8
+
+// The dimensions. Temperature is a point on a scale, Rise a difference of two
+// such points. Ratio is a percentage, Count a number of pieces.
+const (
+	NoDimension Dimension = iota
+	Length
+	Mass
+	Force
+	Torque
+	Pressure
+	Temperature
+	Rise
+	Angle
+	Ratio
+	Count
+	Time
+)
+
+// String names the dimension as a planner would.
+func (d Dimension) String() string {
+	return [...]string{
+		"bare number", "length", "mass", "force", "torque", "pressure", "temperature",
+		"rise of temperature", "angle", "percentage", "count", "time",
+	}[d]
+}
+
+// A Unit is one unit of the trade. The zero Unit is none.
+type Unit uint8
+
+// The units.
+const (
+	None Unit = iota
+	Millimetre
+	Micrometre
+	Centimetre
+	Metre
+	Inch
+	Mil
+	Foot
+	Kilogram
+	Gram
+	Pound
+	Tonne
+	Newton
+	Kilonewton
+	PoundForce
+	NewtonMetre
+	PoundFoot
+	PoundInch
+	Bar
+	Megapascal
+	Kilopascal
+	PSI
+	Celsius
+	Fahrenheit
+	CelsiusRise
+	FahrenheitRise
+	KelvinRise
+	Degree
+	Percent
+	Pieces
+	Second
+	Minute
+	Hour
+)
+
+// A spelling is how a unit is typed and printed, and its size.
+type spelling struct {
+	text, print string // as typed, and as on paper
+	dim         Dimension
+	// One unit is top/bottom of the base unit of its dimension (mm, kg, N, N·m,
+	// Pa, °C, C rise, …). Of a temperature this is the size of one degree, and
+	// zero is what 0 °C reads.
+	top, bottom int64
+	zero        int64
+}
+
+// Dimension tells what the unit measures.
+func (u Unit) Dimension() Dimension { return spellings[u].dim }
+
+// Text is the unit as it is typed in a definition: mm, C rise, N·m.
+func (u Unit) Text() string { return spellings[u].text }
+
+// Print is the unit as it stands on paper: mm, °C, N·m. A rise prints as its
+// degree alone; the words around it must say that it is a rise.
+func (u Unit) Print() string { return spellings[u].print }
+
+// RiseUnit gives the unit in which differences of readings in u are told: C rise
+// for °C, F rise for °F, and u itself for all others.
+func (u Unit) RiseUnit() Unit {
+	switch u {
+	case Celsius:
+		return CelsiusRise
+	case Fahrenheit:
+		return FahrenheitRise
+	}
+	return u
+}
+
+// factor is the size of the unit in base units.
+func (u Unit) factor() *big.Rat { return big.NewRat(spellings[u].top, spellings[u].bottom) }
+
+// toBase turns a value in u into base units.
+func (u Unit) toBase(v *big.Rat) *big.Rat {
+	v = new(big.Rat).Sub(v, new(big.Rat).SetInt64(spellings[u].zero))
+	return v.Mul(v, u.factor())
+}
+
+// fromBase turns a value in base units into u.
+func (u Unit) fromBase(v *big.Rat) *big.Rat {
+	v = new(big.Rat).Quo(v, u.factor())
+	return v.Add(v, new(big.Rat).SetInt64(spellings[u].zero))
+}
