@@ -120,11 +120,13 @@ type Image struct {
 	Pixels image.Point
 }
 
-// Frame is one page. Sheet is the name of the sheet that it belongs to.
+// Frame is one page. Sheet is the name of the sheet that it belongs to, Number
+// the page number printed on it, 0 when it has none.
 type Frame struct {
-	Sheet string
-	W, H  Mm
-	Items []Item
+	Sheet  string
+	Number int
+	W, H   Mm
+	Items  []Item
 }
 
 // Doc is a whole file to be painted. Date is the date printed and stored in the

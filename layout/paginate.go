@@ -122,7 +122,7 @@ func (g pager) page(p *Pages, s span, total int) {
 	if g.sheet.Landscape {
 		items = turned(items, g.paper.W)
 	}
-	p.Frames = append(p.Frames, Frame{Sheet: g.sheet.Name, W: g.upright.W, H: g.upright.H, Items: items})
+	p.Frames = append(p.Frames, Frame{Sheet: g.sheet.Name, Number: number, W: g.upright.W, H: g.upright.H, Items: items})
 }
 
 // piece places a piece of flow and its line of the outline.
