@@ -1,9 +1,19 @@
 package def
 
-import "matchmark/packs/source"
+import (
+	"unicode/utf8"
 
-// Text is one scalar exactly as it was typed, with its place. A Text whose At
-// is zero was not written.
+	"matchmark/packs/source"
+)
+
+// Text is one scalar as it was typed, without the quotes round it, with its
+// place. Of the keys that take yes or no the Value is "yes" or "no" however it
+// was typed. A Text whose At is zero was not written, or stands where a problem
+// has been reported.
+//
+// At is the place of the first letter of the text, inside its quotes, and its
+// Width that of the text in the file. What stands behind an anchor has the place
+// where it was typed, not where an alias repeats it: there it is put right.
 type Text struct {
 	Value string
 	At    source.Pos
@@ -11,6 +21,21 @@ type Text struct {
 
 // Written reports whether the key stood in the file.
 func (t Text) Written() bool { return !t.At.IsZero() }
+
+// Part gives the place of width runes of the text from rune offset (from 0) on.
+// Where the text in the file is not the value letter by letter (it runs over
+// several lines, or has escapes in quotes), and where the part lies outside the
+// text, it gives the place of the whole.
+func (t Text) Part(offset, width int) source.Pos {
+	n := utf8.RuneCountInString(t.Value)
+	if t.At.Width != n || offset < 0 || width < 0 || offset+width > n {
+		return t.At
+	}
+	at := t.At
+	at.Col += offset
+	at.Width = max(width, 1)
+	return at
+}
 
 // A Varying is a value that may differ by place, group, option value or serial
 // range: either one scalar (One) or one map from a name to a scalar, never
@@ -75,7 +100,7 @@ type Order struct {
 
 // A Group is a set of places that a thing repeats over, as the two ends.
 type Group struct {
-	Name                    Text // as "end"
+	Name                    Text // as "end"; its place is the key of the group
 	Places                  []*Place
 	CountedFrom, ViewedFrom Text // for all places of the group
 }
@@ -126,7 +151,7 @@ type Dimension struct {
 	Each             []Text
 	Kind             Text // chooses the picture: stand-off, gap, diameter, float, runout, ...
 	From, To         Face
-	Of               Text // a reading of one part alone
+	Of               Face // the part read, when it is a reading of one part alone
 	At               Positions
 	With             Varying // state in which it is measured
 	ViewedFrom       Varying
@@ -245,33 +270,35 @@ type Section struct {
 
 // A Step is one act at the machine.
 type Step struct {
-	At       source.Pos
-	Key      Text
-	After    After
-	Do       Varying
-	Where    Text // bench, or at the machine
-	Each     []Text
-	Fitted   Text // option that must be fitted
-	Measure  []Text
-	Set      []Text
-	Remove   []Count
-	Fit      []Count
-	Into     Into
-	From     []Text
-	Loosen   []Text
-	Tighten  []Text
-	Open     []Text
-	Close    []Text
-	Empty    []Text // containers that must be empty after this step
-	Hold     Text
-	Caution  []Text
-	Missed   Varying
-	Back     Varying
-	WayRound []WayRound
-	Photo    Text
-	Check    Text // who checks as well
-	Hours    Text
-	Note     Varying
+	At      source.Pos
+	Key     Text
+	After   After
+	Do      Varying
+	Where   Text // bench, or at the machine
+	Each    []Text
+	Fitted  Text // option that must be fitted
+	Measure []Text
+	Set     []Text
+	Remove  []Count
+	Fit     []Count
+	Into    Into
+	From    []Text
+	Loosen  []Text
+	Tighten []Text
+	Open    []Text
+	Close   []Text
+	Empty   []Text // containers that must be empty after this step
+	Hold    Text
+	Caution []Text
+	Missed  Varying
+	Back    Varying
+	// BackCaution are the cautions of the generated put-back row.
+	BackCaution []Text
+	WayRound    []WayRound
+	Photo       Text
+	Check       Text // who checks as well
+	Hours       Text
+	Note        Varying
 }
 
 // After says which steps must come before, each with its reason. An After that

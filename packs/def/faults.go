@@ -1,0 +1,274 @@
+package def
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"matchmark/packs/source"
+)
+
+// A faultRule says which of the library's messages what fault may stand behind.
+type faultRule struct {
+	said []string // parts of messages; none: any message
+	find []func(*stop) (fault, bool)
+}
+
+func (f faultRule) about(said string) bool {
+	for _, part := range f.said {
+		if strings.Contains(said, part) {
+			return true
+		}
+	}
+	return len(f.said) == 0
+}
+
+// faultRules are tried in their order; the first that finds its fault is taken.
+var faultRules = []faultRule{
+	{[]string{"unknown anchor"}, []func(*stop) (fault, bool){(*stop).unknownAnchor}},
+	{[]string{"max depth"}, []func(*stop) (fault, bool){(*stop).tooDeep}},
+	{[]string{"tab character"}, []func(*stop) (fault, bool){(*stop).tab}},
+	{[]string{"escape", "hexdecimal"}, []func(*stop) (fault, bool){(*stop).escape}},
+	{[]string{"unexpected end of stream", "document indicator"}, []func(*stop) (fault, bool){(*stop).openQuote}},
+	{[]string{"start any token", "comment or line break", "alphabetic or numeric", "directive", "indentation indicator", "tag", "URI", "'>'", "'!'"},
+		[]func(*stop) (fault, bool){(*stop).badStart, (*stop).tab}},
+	{[]string{"block sequence entries"}, []func(*stop) (fault, bool){(*stop).listOnKeyLine}},
+	{[]string{"could not find expected ':'"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).noColon}},
+	{[]string{"mapping values"}, []func(*stop) (fault, bool){(*stop).secondColon, (*stop).noColonAbove, (*stop).tooFarIn}},
+	{[]string{"expected node content"}, []func(*stop) (fault, bool){(*stop).strayBracket, (*stop).emptyEntry, (*stop).dashInBrackets}},
+	{[]string{"',' or"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).neverClosed, (*stop).noComma}},
+	{[]string{"expected key", "'-' indicator", "document start"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).strayBracket, (*stop).badIndent}},
+}
+
+// somewhere is the fault of which no more is known than where reading stopped.
+func (s *stop) somewhere() fault {
+	line, col := s.lastSign()
+	return fault{
+		pos: s.at(line, col, 1), code: "yaml",
+		message: "the file cannot be read on from here: a sign is missing or one too many, here or on the line above",
+		help:    []string{"look for colons, commas, quotes and brackets, and whether the line begins under those it belongs to"},
+	}
+}
+
+// lastSign is the last place before the stop where something is written.
+func (s *stop) lastSign() (line, col int) {
+	line, col = min(s.line, len(s.lines)-1), s.col-1
+	for ; line >= 0; line-- {
+		col = min(col, len(s.lines[line])-1)
+		for ; col >= 0; col-- {
+			if c := s.lines[line][col]; c != ' ' && c != '\t' {
+				return line, col
+			}
+		}
+		if line > 0 {
+			col = len(s.lines[line-1]) - 1
+		}
+	}
+	return 0, 0
+}
+
+// replace is the repair that puts a stand-in for the text at a spot.
+func (s *stop) replace(at spot) *repair {
+	end := valueEnd(s.lines[at.line], at)
+	return &repair{at.line, at.col, end, standIn(end - at.col), at.col}
+}
+
+// badStart finds a text that begins with a sign YAML keeps for itself.
+func (s *stop) badStart() (fault, bool) {
+	for i := len(s.starts) - 1; i >= 0; i-- {
+		at := s.starts[i]
+		if !s.reached(at.line, at.col) {
+			continue
+		}
+		if at.line < s.line-1 {
+			break
+		}
+		rest := s.lines[at.line][at.col:]
+		next := ' '
+		if len(rest) > 1 {
+			next = rest[1]
+		}
+		word := next == '_' || next == '-' || next >= '0' && next <= '9' || next >= 'A' && next <= 'z'
+		switch c := at.what; {
+		case strings.ContainsRune("@`%", c), c == '!',
+			strings.ContainsRune("*&", c) && !word,
+			strings.ContainsRune(">|", c) && !blockHead.MatchString(string(rest)):
+			return s.startsWith(at), true
+		}
+	}
+	return fault{}, false
+}
+
+// startsWith words the fault of a text that begins with a sign.
+func (s *stop) startsWith(at spot) fault {
+	f := fault{code: "bad-start", repair: s.replace(at)}
+	f.pos = s.at(at.line, at.col, f.repair.to-at.col)
+	text := string(s.lines[at.line][at.col:f.repair.to])
+	f.message = fmt.Sprintf("a line cannot start with %q here", string(at.what))
+	switch {
+	case at.what == '>':
+		f.help = []string{"write: at least " + strings.TrimSpace(strings.TrimLeft(text, ">= "))}
+	case at.what == '%' && at.col == 0:
+		f.help = []string{"a comment begins with #"}
+	case at.what == '%':
+		f.help = []string{"the number comes first: 25 " + text, "or put the text in quotes: " + quote(text)}
+	default:
+		f.help = []string{"put the text in quotes: " + quote(text)}
+	}
+	return f
+}
+
+// tab finds tabs before the text of a line. When all lines that are set in are
+// set in by tabs, blanks stand in for them.
+func (s *stop) tab() (fault, bool) {
+	first, count, mixed := -1, 0, false
+	for i, line := range s.lines {
+		in := 0
+		for in < len(line) && (line[in] == ' ' || line[in] == '\t') {
+			in++
+		}
+		head := string(line[:in])
+		switch tabs := strings.Count(head, "\t"); {
+		case in == len(line):
+		case tabs > 0:
+			count++
+			mixed = mixed || tabs != in
+			if first < 0 {
+				first = i
+			}
+		case in > 0:
+			mixed = true
+		}
+	}
+	if first < 0 || first > s.line {
+		return fault{}, false
+	}
+	f := fault{
+		pos: s.at(first, strings.IndexRune(string(s.lines[first]), '\t'), 1), code: "tab",
+		message: "a tab stands before the text of this line; YAML takes blanks only",
+		help:    []string{"set lines in by two blanks; most editors can turn tabs into blanks"},
+	}
+	if count > 1 {
+		f.message = fmt.Sprintf("tabs stand before the text of this line and %d more; YAML takes blanks only", count-1)
+	}
+	if !mixed {
+		f.repair = &repair{line: -1, hole: -1}
+	}
+	return f, true
+}
+
+// escape finds a backslash in double quotes that YAML does not know.
+func (s *stop) escape() (fault, bool) {
+	for i := len(s.quotes) - 1; i >= 0; i-- {
+		q := s.quotes[i]
+		if q.what != '"' || !s.reached(q.line, q.col) {
+			continue
+		}
+		line, col := s.line, min(s.col, len(s.lines[s.line]))-1
+		for col >= 0 && s.lines[line][col] != '\\' {
+			col--
+		}
+		if col < 0 {
+			return fault{}, false
+		}
+		f := fault{
+			pos: s.at(line, col, 2), code: "escape",
+			message: "a backslash in double quotes is the beginning of a sign of its own, and YAML does not know this one",
+			help:    []string{"put the text in single quotes: there a backslash is a backslash"},
+		}
+		if q.line == line && q.endLine == line {
+			f.repair = &repair{line, q.col, q.endCol + 1, standIn(q.endCol + 1 - q.col), q.col}
+		}
+		return f, true
+	}
+	return fault{}, false
+}
+
+// openQuote finds quotes without an end.
+func (s *stop) openQuote() (fault, bool) {
+	for _, q := range s.quotes {
+		if q.endLine < 0 {
+			return fault{
+				pos: s.at(q.line, q.col, 1), code: "open-quote",
+				message: "the quotes that begin here are never closed",
+				help:    []string{"close them at the end of the text"},
+				repair:  s.replace(q.spot),
+			}, true
+		}
+	}
+	return fault{}, false
+}
+
+// quotesGoOn finds a text that goes on behind its closing quote.
+func (s *stop) quotesGoOn() (fault, bool) {
+	for i := len(s.quotes) - 1; i >= 0; i-- {
+		q := s.quotes[i]
+		if q.endLine < 0 || !s.reached(q.endLine, q.endCol) {
+			continue
+		}
+		if q.endLine < s.line-1 {
+			break
+		}
+		line := s.lines[q.endLine]
+		next := q.endCol + 1
+		for next < len(line) && line[next] == ' ' {
+			next++
+		}
+		if next == len(line) || strings.ContainsRune(":,]}", line[next]) || line[next] == '#' && line[next-1] == ' ' {
+			continue
+		}
+		f := fault{code: "quotes", repair: s.replace(q.spot)}
+		if q.endLine > q.line {
+			f.pos = s.at(q.line, q.col, 1)
+			f.message = fmt.Sprintf("the quotes that begin here are closed only on line %d, where other quotes begin", q.endLine+1)
+			f.help = []string{"close them at the end of the text"}
+			f.see = []source.Also{{Pos: s.at(q.endLine, q.endCol, 1), What: "closed here"}}
+			return f, true
+		}
+		end := valueEnd(line, spot{line: q.line, col: next, flow: q.flow})
+		f.repair = &repair{q.line, q.col, end, standIn(end - q.col), q.col}
+		f.pos = s.at(q.line, next, end-next)
+		f.message = "the text goes on behind its closing quote"
+		whole := string(line[q.col:end])
+		if q.what == '"' {
+			f.help = []string{"put single quotes round the whole text: '" + strings.ReplaceAll(whole, "'", "''") + "'"}
+		} else {
+			f.help = []string{"a single quote inside single quotes is written twice, or put double quotes round the text"}
+		}
+		if q.flow {
+			f.help = append(f.help, "or put the comma that is missing before it")
+		}
+		return f, true
+	}
+	return fault{}, false
+}
+
+// unknownAnchor finds an alias of something that has no anchor.
+func (s *stop) unknownAnchor() (fault, bool) {
+	name := regexp.MustCompile(`'(.*)'`).FindStringSubmatch(s.said)
+	if name == nil {
+		return fault{}, false
+	}
+	for _, at := range s.starts {
+		rest := string(s.lines[at.line][at.col:])
+		if at.what != '*' || !strings.HasPrefix(rest, "*"+name[1]) {
+			continue
+		}
+		f := fault{code: "unknown-alias", repair: s.replace(at)}
+		f.pos = s.at(at.line, at.col, 1+len([]rune(name[1])))
+		f.message = quote("*"+name[1]) + " repeats what stands behind &" + name[1] + ", and nothing does above it"
+		f.help = []string{"if the * belongs to the text, put the text in quotes"}
+		return f, true
+	}
+	return fault{}, false
+}
+
+// tooDeep is the fault of a file nested so deeply that YAML gives up.
+func (s *stop) tooDeep() (fault, bool) {
+	line, col := s.lastSign()
+	return fault{
+		pos: s.at(line, col, 1), code: "too-deep",
+		message: fmt.Sprintf("maps and lists stand more than %d levels inside one another here", maxDepth),
+		help:    []string{"a definition needs about eight levels; is a bracket left open?"},
+	}, true
+}

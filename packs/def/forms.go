@@ -1,0 +1,289 @@
+package def
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+
+	"gopkg.in/yaml.v3"
+)
+
+// maxPlaces is the most places that one range of numbers may stand for: more
+// than any machine has cylinders, gates or blades in one row.
+const maxPlaces = 200
+
+// maxAxes is how many lists of positions paper can lay out: rows and columns.
+const maxAxes = 2
+
+// varying reads a text, or a map from names to texts.
+func (r *reader) varying(e *entry, n *yaml.Node) (Varying, bool) {
+	n = r.follow(n)
+	if n == nil {
+		return Varying{}, false
+	}
+	v := Varying{At: r.place(n)}
+	if n.Kind != yaml.MappingNode {
+		t, ok := r.scalar(e, n)
+		v.One = t
+		return v, ok
+	}
+	for _, p := range r.pairs(n, nil) {
+		value := r.follow(p.value)
+		if value == nil {
+			continue
+		}
+		if value.Kind != yaml.ScalarNode {
+			r.add(r.place(value), "too-deep", e.name+" differs by one thing only: behind "+quote(p.key.Value)+" a text is needed; here stands "+formWords(value),
+				"write: "+e.name+": {DE: …, others: …}")
+			continue
+		}
+		if t, ok := r.scalar(e, value); ok {
+			v.By = append(v.By, Named{p.key, t})
+		}
+	}
+	if len(n.Content) == 0 {
+		r.add(v.At, "empty-map", "nothing stands in the braces behind "+e.name, "write: "+e.name+": "+e.example)
+	}
+	return v, len(v.By) > 0
+}
+
+// list reads one text or several.
+func (r *reader) list(e *entry, n *yaml.Node) []Text {
+	n = r.follow(n)
+	if n == nil {
+		return nil
+	}
+	if n.Kind != yaml.SequenceNode {
+		if t, ok := r.scalar(e, n); ok {
+			return []Text{t}
+		}
+		return nil
+	}
+	if len(n.Content) == 0 {
+		r.add(r.place(n), "empty-list", "nothing stands in the list of "+e.name, "write: "+e.name+": "+e.example+", or take the key out")
+	}
+	var list []Text
+	for _, item := range n.Content {
+		if t, ok := r.scalar(e, item); ok {
+			list = append(list, t)
+		}
+	}
+	return list
+}
+
+// named reads a map from names to texts.
+func (r *reader) named(e *entry, n *yaml.Node) []Named {
+	n, ok := r.mapping(n, r.place(n), e.name+" is a map", e.name+": "+e.example)
+	if !ok {
+		return nil
+	}
+	var list []Named
+	for _, p := range r.pairs(n, nil) {
+		if t, ok := r.scalar(e, p.value); ok {
+			list = append(list, Named{p.key, t})
+		}
+	}
+	return list
+}
+
+// face reads a part, alone or with one of its faces.
+func (r *reader) face(e *entry, n *yaml.Node) (Face, bool) {
+	n = r.follow(n)
+	if n == nil {
+		return Face{}, false
+	}
+	if n.Kind != yaml.MappingNode {
+		t, ok := r.scalar(e, n)
+		return Face{Part: t}, ok
+	}
+	list := r.named(e, n)
+	if len(n.Content) != 2 {
+		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", "write: "+e.name+": "+e.example)
+		return Face{}, false
+	}
+	if len(list) == 0 {
+		return Face{}, false
+	}
+	return Face{Part: list[0].Name, Face: list[0].Value}, true
+}
+
+// counts reads parts, each with or without a number of pieces: a part, a list of
+// them, or maps from part to number.
+func (r *reader) counts(e *entry, n *yaml.Node) []Count {
+	n = r.follow(n)
+	if n == nil {
+		return nil
+	}
+	part := *e // the part itself is a text; only its number has the form of counts
+	part.form = textForm
+	switch n.Kind {
+	case yaml.MappingNode:
+		var list []Count
+		for _, p := range r.pairs(n, nil) {
+			if p.value == nil {
+				continue
+			}
+			if t, ok := r.scalar(e, p.value); ok {
+				list = append(list, Count{p.key, t})
+			}
+		}
+		return list
+	case yaml.SequenceNode:
+		if len(n.Content) == 0 {
+			r.add(r.place(n), "empty-list", "nothing stands in the list of "+e.name, "write: "+e.name+": "+e.example+", or take the key out")
+		}
+		var list []Count
+		for _, item := range n.Content {
+			if it := r.follow(item); it != nil && it.Kind == yaml.SequenceNode {
+				r.scalar(&part, it) // a list in the list: says what is wrong
+				continue
+			}
+			list = append(list, r.counts(e, item)...)
+		}
+		return list
+	}
+	if t, ok := r.scalar(&part, n); ok {
+		return []Count{{Part: t}}
+	}
+	return nil
+}
+
+// into reads one place for all removed parts, or one for each.
+func (r *reader) into(e *entry, p pair) Into {
+	in := Into{At: p.key.At}
+	if n := r.follow(p.value); n != nil && n.Kind == yaml.MappingNode {
+		in.For = r.named(e, n)
+	} else if n != nil {
+		in.To, _ = r.scalar(e, n)
+	}
+	return in
+}
+
+// after reads the steps that come before: one, a list, or a map to the reasons.
+// An empty map or list says that none has to.
+func (r *reader) after(e *entry, p pair) After {
+	a := After{At: p.key.At}
+	n := r.follow(p.value)
+	switch {
+	case n == nil:
+	case n.Kind == yaml.MappingNode:
+		a.Steps = r.named(e, n)
+	case n.Kind == yaml.SequenceNode && len(n.Content) == 0:
+	default:
+		for _, t := range r.list(e, n) {
+			a.Steps = append(a.Steps, Named{Name: t})
+		}
+	}
+	return a
+}
+
+// positions reads the places of one reading: a name, a range, a list, or a map
+// of one or two lists. Without a map there is one list, without a name.
+func (r *reader) positions(e *entry, p pair) Positions {
+	n := r.follow(p.value)
+	if n == nil {
+		return Positions{}
+	}
+	if n.Kind != yaml.MappingNode {
+		return Positions{At: p.key.At, Axes: []Axis{{Values: r.names(e, n)}}}
+	}
+	pos := Positions{At: p.key.At}
+	for _, q := range r.pairs(n, nil) {
+		v := r.follow(q.value)
+		if v == nil {
+			continue
+		}
+		if v.Kind == yaml.ScalarNode && v.Value == "clock" {
+			r.add(r.place(v), "wrong-form", "clock stands alone, not beside other positions", "write: "+q.key.Value+": [0°, 90°, 180°, 270°]")
+			continue
+		}
+		if values := r.names(e, v); len(values) > 0 {
+			pos.Axes = append(pos.Axes, Axis{q.key, values})
+		}
+	}
+	switch lists := len(n.Content) / 2; {
+	case lists == 0:
+		r.add(r.place(n), "empty-map", "nothing stands in the braces behind "+e.name, "write: "+e.name+": "+e.example)
+	case lists > maxAxes:
+		r.add(p.key.At, "too-many-lists", fmt.Sprintf("positions run over %d lists; paper has rows and columns, so two at most", lists), "make dimensions of their own for the third")
+		pos.Axes = pos.Axes[:min(maxAxes, len(pos.Axes))]
+	}
+	return pos
+}
+
+// numberRange is a range of whole numbers: 1 to 16.
+var numberRange = regexp.MustCompile(`^(\d+) +(?:to|-|–|\.\.) +(\d+)$|^(\d+)(?:-|–|\.\.)(\d+)$`)
+
+// names reads a list of names, or a range of numbers that stands for them. All
+// names of a range have the place of the range.
+func (r *reader) names(e *entry, n *yaml.Node) []Text {
+	list := r.list(e, n)
+	if n = r.follow(n); n == nil || n.Kind != yaml.ScalarNode || len(list) != 1 {
+		return list
+	}
+	t := list[0]
+	m := numberRange.FindStringSubmatch(t.Value)
+	if m == nil {
+		return list
+	}
+	from, err1 := strconv.Atoi(m[1] + m[3])
+	to, err2 := strconv.Atoi(m[2] + m[4])
+	if err1 != nil || err2 != nil || from >= to || to-from >= maxPlaces {
+		r.add(t.At, "range-form", fmt.Sprintf("%s is no range of 2 to %d places counted upward", quote(t.Value), maxPlaces), "write: 1 to 16")
+		return nil
+	}
+	list = list[:0]
+	for i := from; i <= to; i++ {
+		list = append(list, Text{Value: strconv.Itoa(i), At: t.At})
+	}
+	return list
+}
+
+// sections reads the work: a list whose items are sections, put-backs and steps.
+// Steps outside a section make one without a heading, as long as they follow
+// one another.
+func (r *reader) sections(e *entry, d *Definition, n *yaml.Node) {
+	var loose *Section
+	for _, item := range r.items(e, n) {
+		m, ok := r.mapping(item, r.place(item), "steps is a list of sections", e.name+": "+e.example)
+		if !ok {
+			continue
+		}
+		at := r.firstKey(m)
+		if hasKey(m, "step") && !hasKey(m, "section") {
+			if loose == nil {
+				loose = &Section{At: at}
+				d.Sections = append(d.Sections, loose)
+			}
+			stepKind.fill(r, addStep(loose, at), m, at)
+			continue
+		}
+		loose = nil
+		s := &Section{At: at}
+		d.Sections = append(d.Sections, s)
+		if hasKey(m, "reverse") && !hasKey(m, "section") {
+			reverseKind.fill(r, s, m, at)
+		} else {
+			sectionKind.fill(r, s, m, at)
+		}
+	}
+}
+
+// hasKey reports whether a map has a key.
+func hasKey(m *yaml.Node, name string) bool {
+	for i := 0; i+1 < len(m.Content); i += 2 {
+		if m.Content[i].Kind == yaml.ScalarNode && m.Content[i].Value == name {
+			return true
+		}
+	}
+	return false
+}
+
+// ownKey takes over the key under which a thing is known: a mark with the letter
+// of its kind, or a name when it has none.
+func (r *reader) ownKey(t Text, kind, letter string) Text {
+	if letter != "" {
+		return r.ownMark(t, kind, letter)
+	}
+	return r.ownName(t, kind)
+}

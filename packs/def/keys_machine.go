@@ -1,0 +1,147 @@
+package def
+
+import "matchmark/packs/source"
+
+// The keys of a definition as a whole, of the machine, the job, the places and
+// the options.
+
+var definitionKind = &kind[Definition]{
+	name: "definition",
+	doc:  "One machine and the work on it.",
+	keys: []key[Definition]{
+		text("pack", "The number of this language of keys: 1.", "1",
+			func(d *Definition) *Text { return &d.Pack }).oneOf("1").must(),
+		single("equipment", "The machine.", "{tag: FN-11, name: Kiln exhaust fan}", equipmentKind,
+			func(d *Definition, at source.Pos) *Equipment { d.Equipment.At = at; return &d.Equipment }).must(),
+		single("job", "The job that the pack is printed for; may stand in a job file instead.",
+			"{number: WO-5512, title: Bearing change, revision: A, issued: 2026-03-02}", orderKind,
+			func(d *Definition, at source.Pos) *Order { d.Job.At = at; return &d.Job }),
+		mapOf("places", "Groups of places that things repeat over, as the two ends of a shaft.",
+			"{end: {DE: {name: drive end}, NDE: {name: non-drive end}}}", groupKind,
+			func(d *Definition) *[]*Group { return &d.Places }, func(g *Group) *Text { return &g.Name }),
+		mapOf("options", "What a machine of this type may have or lack.", "{probes: {what: Vibration probes, fitted: yes}}", optionKind,
+			func(d *Definition) *[]*Option { return &d.Options }, func(o *Option) *Text { return &o.Key }),
+		mapOf("parts", "Everything that is moved, counted or measured against.", "{bearing: {name: Roller bearing}}", partKind,
+			func(d *Definition) *[]*Part { return &d.Parts }, func(p *Part) *Text { return &p.Key }),
+		mapOf("instruments", "What readings are taken with.", "{depth-gauge: {name: Depth gauge}}", instrumentKind,
+			func(d *Definition) *[]*Instrument { return &d.Instruments }, func(i *Instrument) *Text { return &i.Key }),
+		mapOf("dimensions", "What is measured, by its mark.", "{D7: {what: Lock nut stand-off}}", dimensionKind,
+			func(d *Definition) *[]*Dimension { return &d.Dimensions }, func(m *Dimension) *Text { return &m.Mark }),
+		mapOf("containers", "What parts are kept in, by its mark.", "{C2: {name: Lock nuts and washers, kind: bag}}", containerKind,
+			func(d *Definition) *[]*Container { return &d.Containers }, func(c *Container) *Text { return &c.Mark }),
+		mapOf("big", "Parts too big for a container, by the mark of their tag.", "{B1: {part: cap}}", bigKind,
+			func(d *Definition) *[]*BigPart { return &d.BigParts }, func(b *BigPart) *Text { return &b.Mark }),
+		mapOf("lay-down", "Places on the floor for big parts, by their mark.", "{Y1: {what: Timbers beside the housing}}", spotKind,
+			func(d *Definition) *[]*Spot { return &d.LayDown }, func(s *Spot) *Text { return &s.Mark }),
+		mapOf("sets", "Matched sets, by their mark.", "{S1: {what: Housing and its cap}}", setKind,
+			func(d *Definition) *[]*Set { return &d.Sets }, func(s *Set) *Text { return &s.Mark }),
+		mapOf("stacks", "Orders of parts from one side outward, by their mark.",
+			"{K1: {what: Packing, from: the shaft end, order: three rings and the lantern}}", stackKind,
+			func(d *Definition) *[]*Stack { return &d.Stacks }, func(s *Stack) *Text { return &s.Mark }),
+		mapOf("joints", "Fasteners that are tightened together, by their mark.", "{J1: {what: Cap bolts}}", jointKind,
+			func(d *Definition) *[]*Joint { return &d.Joints }, func(j *Joint) *Text { return &j.Mark }),
+		mapOf("holds", "Points where the work stops for a named person, by their mark.",
+			"{W1: {kind: hold, what: Engineer has seen both bearings}}", holdKind,
+			func(d *Definition) *[]*Hold { return &d.Holds }, func(h *Hold) *Text { return &h.Mark }),
+		mapOf("cautions", "Hazard notes, printed before the steps that name them.",
+			"{puller: {signal: warning, hazard: Puller under load., avoid: Stand to the side.}}", cautionKind,
+			func(d *Definition) *[]*Caution { return &d.Cautions }, func(c *Caution) *Text { return &c.Key }),
+		mapOf("openings", "Holes that dirt or tools can fall into.", "{housing: {what: Open bearing housing}}", openingKind,
+			func(d *Definition) *[]*Opening { return &d.Openings }, func(o *Opening) *Text { return &o.Key }),
+		sections("steps", "The work in its order: sections of steps, and where earlier sections are put back.",
+			"[{section: Covers, steps: [{step: open, do: Take the cover off.}]}]").must(),
+	},
+}
+
+var jobFileKind = &kind[JobFile]{
+	name: "job file",
+	doc:  "What one job says otherwise than the definition.",
+	keys: []key[JobFile]{
+		single("job", "The job.", "{number: WO-5513, revision: A, issued: 2026-04-01}", orderKind,
+			func(j *JobFile, at source.Pos) *Order { j.Job.At = at; return &j.Job }),
+		single("equipment", "The machine on which this job is done.", "{tag: FN-12, serial: \"7732\"}", equipmentKind,
+			func(j *JobFile, at source.Pos) *Equipment { j.Equipment.At = at; return &j.Equipment }),
+		switches("options", "Which options this machine has.", "{probes: no}",
+			func(j *JobFile) *[]Named { return &j.Options }),
+	},
+}
+
+var equipmentKind = &kind[Equipment]{
+	name: "equipment",
+	doc:  "The machine on the bench.",
+	keys: []key[Equipment]{
+		text("tag", "The number that hangs on the machine.", "FN-11", func(e *Equipment) *Text { return &e.Tag }),
+		text("name", "What the machine is called.", "Kiln exhaust fan", func(e *Equipment) *Text { return &e.Name }),
+		text("serial", "The maker's serial number.", "\"7731\"", func(e *Equipment) *Text { return &e.Serial }),
+		text("maker", "Who made it.", "Tarnholt", func(e *Equipment) *Text { return &e.Maker }),
+		text("type", "The maker's type.", "TH-600", func(e *Equipment) *Text { return &e.Type }),
+		text("location", "Where it stands.", "Bay 4", func(e *Equipment) *Text { return &e.Location }),
+	},
+}
+
+var orderKind = &kind[Order]{
+	name: "job",
+	doc:  "The job that the pack is printed for.",
+	keys: []key[Order]{
+		text("number", "The number of the work order; it names the files.", "WO-5512", func(o *Order) *Text { return &o.Number }),
+		text("title", "What the job is.", "Bearing change, both ends", func(o *Order) *Text { return &o.Title }),
+		text("revision", "The revision of the pack.", "B", func(o *Order) *Text { return &o.Revision }),
+		one(dateForm, "issued", "The day of issue, year-month-day.", "2026-03-02", func(o *Order) *Text { return &o.Issued }),
+		text("scope", "What is done and what is left alone.", "Both bearings out; the rotor stays in.", func(o *Order) *Text { return &o.Scope }),
+		text("planner", "Who planned it.", "R. Ashdown", func(o *Order) *Text { return &o.Planner }),
+	},
+}
+
+// groupKind reads either places of their own, one map each, or names: with
+// numbers or letters that stand for all of them.
+var groupKind = &kind[Group]{
+	name: "group of places",
+	doc:  "Places that a thing repeats over: one map for each, or names: for many alike.",
+	keys: []key[Group]{
+		names("names", "The places when they have no more than a name: a range of numbers or a list.", "1 to 16", addPlaces),
+		text("counted-from", "Where the counting starts.", "the inlet side", func(g *Group) *Text { return &g.CountedFrom }),
+		text("viewed-from", "Where one stands to look at all of them.", "the motor", func(g *Group) *Text { return &g.ViewedFrom }),
+	},
+	rest: func(r *reader, g *Group, p pair) {
+		pl := &Place{Key: r.ownKey(p.key, "place", "")}
+		placeKind.fill(r, pl, p.value, p.key.At)
+		g.Places = append(g.Places, pl)
+	},
+	restShape: placeKind,
+}
+
+// addPlaces adds places that have no more than a name.
+func addPlaces(g *Group, keys []Text) {
+	for _, k := range keys {
+		g.Places = append(g.Places, &Place{Key: k})
+	}
+}
+
+var placeKind = &kind[Place]{
+	name: "place",
+	doc:  "One of the places of a group; its key is printed after the slash of a mark.",
+	keys: []key[Place]{
+		text("name", "What the place is called.", "drive end", func(p *Place) *Text { return &p.Name }),
+		text("viewed-from", "Where one stands to look at it; clock positions go by it.", "the motor", func(p *Place) *Text { return &p.ViewedFrom }),
+	},
+}
+
+var optionKind = &kind[Option]{
+	name: "option",
+	doc:  "Something that a machine of this type may have or lack.",
+	keys: []key[Option]{
+		text("what", "What it is.", "Vibration probes", func(o *Option) *Text { return &o.What }).must(),
+		flag("fitted", "Whether the machine has it.", "yes", func(o *Option) *Text { return &o.Fitted }),
+	},
+}
+
+var instrumentKind = &kind[Instrument]{
+	name: "instrument",
+	doc:  "What a reading is taken with.",
+	keys: []key[Instrument]{
+		text("name", "What it is called.", "Depth gauge", func(i *Instrument) *Text { return &i.Name }).must(),
+		text("range", "From where to where it reads.", "0 to 150 mm", func(i *Instrument) *Text { return &i.Range }),
+		text("reads", "Its smallest step.", "0.02 mm", func(i *Instrument) *Text { return &i.Reads }),
+		text("number", "The number of the very instrument, if one is meant.", "DG-04", func(i *Instrument) *Text { return &i.Number }),
+	},
+}

@@ -1,0 +1,54 @@
+package def
+
+// The keys of what is measured and what is tightened.
+
+var dimensionKind = &kind[Dimension]{
+	name:   "dimension",
+	doc:    "One thing to measure, with what its reading must be.",
+	letter: "D",
+	keys: []key[Dimension]{
+		varying("what", "What is measured.", "Lock nut stand-off", func(d *Dimension) *Varying { return &d.What }).must(),
+		each(func(d *Dimension) *[]Text { return &d.Each }),
+		text("kind", "What sort of size it is; it chooses the picture.", "stand-off", func(d *Dimension) *Text { return &d.Kind }).
+			oneOf("stand-off", "gap", "clearance", "diameter", "bore", "depth", "length", "thickness", "float", "runout",
+				"backlash", "angle", "force", "temperature", "count", "condition"),
+		face("from", "The part and the face from which it is measured.", "{lock-nut: outer face}", func(d *Dimension) *Face { return &d.From }),
+		face("to", "The part and the face to which it is measured.", "{shaft: end face}", func(d *Dimension) *Face { return &d.To }),
+		face("of", "The part, and where on it, when it is a size of one part alone.", "{shaft: bearing seat}", func(d *Dimension) *Face { return &d.Of }),
+		positions("at", "The places at which it is read: clock, a list, or one or two lists with names.",
+			"{station: [A, B], plane: [0-180°, 90-270°]}", func(d *Dimension) *Positions { return &d.At }),
+		varying("with", "The state in which it is measured.", "shaft pushed toward the motor", func(d *Dimension) *Varying { return &d.With }),
+		varying("viewed-from", "Where one stands; clock positions go by it.", "the motor", func(d *Dimension) *Varying { return &d.ViewedFrom }),
+		text("by", "The instrument.", "depth-gauge", func(d *Dimension) *Text { return &d.By }),
+		varying("found", "How the as-found box is written, where it is not as the limit.", "record to 0.01 mm", func(d *Dimension) *Varying { return &d.Found }),
+		varying("left", "What must stand at closing.", "0.05 to 0.12 mm", func(d *Dimension) *Varying { return &d.Left }),
+		varying("reuse", "How far an old part may go back.", "at most 0.20 mm", func(d *Dimension) *Varying { return &d.Reuse }),
+		varying("repair", "How far it may be mended.", "at most 0.35 mm", func(d *Dimension) *Varying { return &d.Repair }),
+		varying("over", "What to do when it is above the limit.", "renew the ring", func(d *Dimension) *Varying { return &d.Over }),
+		varying("under", "What to do when it is below the limit.", "do not fit", func(d *Dimension) *Varying { return &d.Under }),
+		varying("out", "What to do when it is out of the limits on either side.", "tell the engineer", func(d *Dimension) *Varying { return &d.Out }),
+		varying("source", "Document, table or page that the limit comes from.", "maker's sheet 4", func(d *Dimension) *Varying { return &d.Source }),
+		text("adjust", "The part that sets it.", "lock-nut", func(d *Dimension) *Text { return &d.Adjust }),
+		list("lost-by", "Steps or parts that destroy the reading, besides its own faces.", "[bolts]", func(d *Dimension) *[]Text { return &d.LostBy }),
+		text("why-coarse", "Why an instrument with so coarse a step will do.", "the taper gauge is what goes into the gap", func(d *Dimension) *Text { return &d.WhyCoarse }),
+		flag("sign", "Whether the reading can be negative.", "yes", func(d *Dimension) *Text { return &d.Sign }),
+		varying("nominal", "The size to be expected, for the width of the box.", "25.00 mm", func(d *Dimension) *Varying { return &d.Nominal }),
+		text("note", "A remark for whoever measures.", "Measure beside the keyway.", func(d *Dimension) *Text { return &d.Note }),
+	},
+}
+
+var jointKind = &kind[Joint]{
+	name:   "joint",
+	doc:    "Fasteners that are tightened together.",
+	letter: "J",
+	keys: []key[Joint]{
+		varying("what", "What is tightened.", "Cap bolts", func(j *Joint) *Varying { return &j.What }).must(),
+		list("parts", "The fasteners.", "[cap-bolt]", func(j *Joint) *[]Text { return &j.Parts }),
+		each(func(j *Joint) *[]Text { return &j.Each }),
+		varying("torque", "The final torque.", "120 N·m", func(j *Joint) *Varying { return &j.Torque }),
+		list("stages", "The stages on the way, in their order.", "[30 N·m, 60 N·m, turn 60°]", func(j *Joint) *[]Text { return &j.Stages }),
+		text("lubricant", "What is on threads and faces.", "engine oil", func(j *Joint) *Text { return &j.Lubricant }),
+		text("pattern", "The order round the joint.", "crosswise", func(j *Joint) *Text { return &j.Pattern }),
+		text("source", "Document, table or page that the torque comes from.", "maker's sheet 6", func(j *Joint) *Text { return &j.Source }),
+	},
+}

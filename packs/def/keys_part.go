@@ -1,0 +1,84 @@
+package def
+
+// The keys of parts and of what they are kept in, laid on and sorted by.
+
+var partKind = &kind[Part]{
+	name: "part",
+	doc:  "Anything that is named, moved, counted or measured against.",
+	keys: []key[Part]{
+		varying("name", "What the mechanic calls it.", "Bearing lock nut", func(p *Part) *Varying { return &p.Name }).must(),
+		each(func(p *Part) *[]Text { return &p.Each }),
+		text("of", "The assembly it belongs to and comes off with.", "cartridge", func(p *Part) *Text { return &p.Of }),
+		count("count", "How many pieces there are at each place, where it is not one.", "8", func(p *Part) *Varying { return &p.Count }),
+		varying("thread", "Its thread; from it follows what one flat of the nut moves.", "M90x2", func(p *Part) *Varying { return &p.Thread }),
+		varying("hand", "The hand of its thread.", "{NDE: left, others: right}", func(p *Part) *Varying { return &p.Hand }).oneOf("left", "right"),
+		varying("fit", "The fit it sits with.", "120 H7/r6", func(p *Part) *Varying { return &p.Fit }),
+		varying("mass", "Its mass, with the unit.", "36 kg", func(p *Part) *Varying { return &p.Mass }),
+		text("renew", "When a new one goes on.", "always", func(p *Part) *Text { return &p.Renew }).oneOf("always", "as set", "if …"),
+		text("set", "The matched set it belongs to.", "S1", func(p *Part) *Text { return &p.Set }).marks("S"),
+		text("holds", "What it holds back.", "spring", func(p *Part) *Text { return &p.Holds }).oneOf("spring", "pressure", "weight"),
+		text("moves", "What one turn or flat moves, for an adjuster without a thread.", "1 turn gives 0.75 mm", func(p *Part) *Text { return &p.Moves }),
+		text("note", "A remark for whoever handles it.", "Keep the stamped side clean.", func(p *Part) *Text { return &p.Note }),
+	},
+}
+
+var containerKind = &kind[Container]{
+	name:   "container",
+	doc:    "Anything numbered that parts are kept in.",
+	letter: "C",
+	keys: []key[Container]{
+		varying("name", "What is in it.", "Lock nuts and washers", func(c *Container) *Varying { return &c.Name }).must(),
+		text("kind", "What it is; it chooses the label.", "bag", func(c *Container) *Text { return &c.Kind }).
+			oneOf("bag", "box", "tray", "crate").must(),
+		each(func(c *Container) *[]Text { return &c.Each }),
+		list("pockets", "Bags or boxes inside it that have a name of their own.", "[springs, pins]", func(c *Container) *[]Text { return &c.Pockets }),
+		varying("keep", "How it is kept.", "oiled", func(c *Container) *Varying { return &c.Keep }),
+		varying("note", "A remark printed on its tag.", "washers on their own nuts", func(c *Container) *Varying { return &c.Note }),
+	},
+}
+
+var bigKind = &kind[BigPart]{
+	name:   "big part",
+	doc:    "A part with a tag of its own and no container.",
+	letter: "B",
+	keys: []key[BigPart]{
+		text("part", "The part.", "cap", func(b *BigPart) *Text { return &b.Part }).must(),
+		each(func(b *BigPart) *[]Text { return &b.Each }),
+		varying("keep", "How it is kept.", "bore upward and covered", func(b *BigPart) *Varying { return &b.Keep }),
+		varying("support", "What it lies on.", "two timbers", func(b *BigPart) *Varying { return &b.Support }),
+	},
+}
+
+var spotKind = &kind[Spot]{
+	name:   "lay-down spot",
+	doc:    "A place on the floor where a big part is laid down.",
+	letter: "Y",
+	keys: []key[Spot]{
+		text("what", "Where and what it is.", "Timbers beside the housing", func(s *Spot) *Text { return &s.What }).must(),
+		text("floor", "What the floor carries.", "20 kN/m2", func(s *Spot) *Text { return &s.Floor }),
+		text("support", "What the part is laid on.", "four timbers", func(s *Spot) *Text { return &s.Support }),
+	},
+}
+
+var setKind = &kind[Set]{
+	name:   "matched set",
+	doc:    "Parts that only fit each other.",
+	letter: "S",
+	keys: []key[Set]{
+		varying("what", "Which parts belong together.", "Bearing housing and its cap", func(s *Set) *Varying { return &s.What }).must(),
+		each(func(s *Set) *[]Text { return &s.Each }),
+		text("why", "Why they must stay together.", "bored together", func(s *Set) *Text { return &s.Why }),
+	},
+}
+
+var stackKind = &kind[Stack]{
+	name:   "stack",
+	doc:    "An order of parts from one side outward.",
+	letter: "K",
+	keys: []key[Stack]{
+		text("what", "What is stacked.", "Packing of the gland", func(s *Stack) *Text { return &s.What }).must(),
+		text("from", "The side from which it is counted.", "the shaft end", func(s *Stack) *Text { return &s.From }).must(),
+		text("order", "The order, from that side outward.", "two rings, lantern, three rings", func(s *Stack) *Text { return &s.Order }).must(),
+		number("count", "How many pieces there are.", "6", func(s *Stack) *Text { return &s.Count }),
+	},
+}

@@ -1,0 +1,119 @@
+package def
+
+import "matchmark/packs/source"
+
+// The keys of the work: steps and sections, and what guards them.
+
+var holdKind = &kind[Hold]{
+	name:   "hold",
+	doc:    "A point where the work stops, or may stop, for a named person.",
+	letter: "W",
+	keys: []key[Hold]{
+		text("kind", "Whether the work stops (hold) or the person is called and may come (witness).", "hold",
+			func(h *Hold) *Text { return &h.Kind }).oneOf("hold", "witness").must(),
+		text("what", "What must have been seen.", "Engineer has seen both bearings.", func(h *Hold) *Text { return &h.What }).must(),
+		text("releases", "The role of who releases it.", "rotating equipment engineer", func(h *Hold) *Text { return &h.Releases }),
+	},
+}
+
+var cautionKind = &kind[Caution]{
+	name: "caution",
+	doc:  "A hazard note, printed before each step that names it.",
+	keys: []key[Caution]{
+		text("signal", "The signal word: danger kills, warning may kill, caution hurts, notice harms the machine.", "warning",
+			func(c *Caution) *Text { return &c.Signal }).oneOf("danger", "warning", "caution", "notice").must(),
+		list("signs", "Signs by their ISO 7010 numbers.", "[W024, M004]", func(c *Caution) *[]Text { return &c.Signs }),
+		text("hazard", "What the hazard is.", "Puller under load.", func(c *Caution) *Text { return &c.Hazard }).must(),
+		text("result", "What it does to people or machine.", "A slipping claw throws the puller.", func(c *Caution) *Text { return &c.Result }),
+		text("avoid", "How to keep clear of it.", "Tie the puller to the shaft.", func(c *Caution) *Text { return &c.Avoid }).must(),
+		text("rule", "The rule it leans on.", "site procedure for pullers", func(c *Caution) *Text { return &c.Rule }),
+	},
+}
+
+var openingKind = &kind[Opening]{
+	name: "opening",
+	doc:  "A hole that dirt or tools can fall into, from the step that opens it to the step that closes it.",
+	keys: []key[Opening]{
+		text("what", "What stands open.", "Bearing housing", func(o *Opening) *Text { return &o.What }).must(),
+		each(func(o *Opening) *[]Text { return &o.Each }),
+		text("cover", "What it is covered with while it is open.", "taped sheet", func(o *Opening) *Text { return &o.Cover }),
+	},
+}
+
+var sectionKind = &kind[Section]{
+	name: "section",
+	doc:  "A run of steps under one heading.",
+	keys: []key[Section]{
+		varying("section", "The heading.", "Bearings", func(s *Section) *Varying { return &s.Name }).must(),
+		each(func(s *Section) *[]Text { return &s.Each }),
+		items("steps", "The steps, in their order.", "[{step: open, do: Take the cover off.}]", stepKind, addStep).must(),
+	},
+}
+
+var reverseKind = &kind[Section]{
+	name: "put-back",
+	doc:  "The place where the put-back rows of earlier sections are printed, in reverse order.",
+	keys: []key[Section]{
+		list("reverse", "The sections to be put back, by their headings, in the order of putting back.", "[Bearings, Coupling]",
+			func(s *Section) *[]Text { return &s.Reverse }).must(),
+	},
+}
+
+// addStep adds an empty step to a section.
+func addStep(s *Section, at source.Pos) *Step {
+	st := &Step{At: at}
+	s.Steps = append(s.Steps, st)
+	return st
+}
+
+var stepKind = &kind[Step]{
+	name: "step",
+	doc:  "One act at the machine.",
+	keys: []key[Step]{
+		text("step", "The name that other steps know it by.", "nut", func(s *Step) *Text { return &s.Key }).must(),
+		after("after", "The steps that must come before, each with its reason; {} says that none has to.",
+			"{marks: the chalk line must be there first}", func(s *Step) *After { return &s.After }),
+		varying("do", "What is done, as the mechanic reads it.", "Take the lock nut off.", func(s *Step) *Varying { return &s.Do }).must(),
+		text("where", "Where it is done, if not at the machine.", "bench", func(s *Step) *Text { return &s.Where }).oneOf("bench", "machine"),
+		each(func(s *Step) *[]Text { return &s.Each }),
+		text("fitted", "The option without which the step is left out.", "probes", func(s *Step) *Text { return &s.Fitted }),
+		list("measure", "The dimensions read as found.", "[D7]", func(s *Step) *[]Text { return &s.Measure }).marks("D"),
+		list("set", "The dimensions set and read as left.", "[D7]", func(s *Step) *[]Text { return &s.Set }).marks("D"),
+		counts("remove", "The parts that come off, with a number when not all pieces do.", "[lock-nut, {screw: 6}]", func(s *Step) *[]Count { return &s.Remove }),
+		counts("fit", "The parts that go on, with a number when not all pieces do.", "[screw]", func(s *Step) *[]Count { return &s.Fit }),
+		into("into", "Where the removed parts go: a container, a lay-down spot, bench or scrap.", "{cover: C6, screw: C3}", func(s *Step) *Into { return &s.Into }).
+			oneOf("bench", "scrap").marks("CY"),
+		list("from", "Where the fitted parts come from.", "[C3]", func(s *Step) *[]Text { return &s.From }).oneOf("bench").marks("CY"),
+		list("loosen", "The joints or parts that are loosened.", "[J1]", func(s *Step) *[]Text { return &s.Loosen }).marks("J").orName(),
+		list("tighten", "The joints or parts that are tightened.", "[J1]", func(s *Step) *[]Text { return &s.Tighten }).marks("J").orName(),
+		list("open", "The openings that this step makes.", "[housing]", func(s *Step) *[]Text { return &s.Open }),
+		list("close", "The openings that this step closes.", "[housing]", func(s *Step) *[]Text { return &s.Close }),
+		list("empty", "The containers that must be empty after it.", "[C3]", func(s *Step) *[]Text { return &s.Empty }).marks("C"),
+		text("hold", "The hold or witness point at its end.", "W1", func(s *Step) *Text { return &s.Hold }).marks("W"),
+		list("caution", "The hazard notes printed before it.", "[puller]", func(s *Step) *[]Text { return &s.Caution }),
+		varying("missed", "What is easily missed here.", "{NDE: left-hand thread}", func(s *Step) *Varying { return &s.Missed }),
+		varying("back", "What the generated put-back row says.", "Run the nut up to its found stand-off.", func(s *Step) *Varying { return &s.Back }),
+		list("back-caution", "The hazard notes printed before the generated put-back row.", "[puller]", func(s *Step) *[]Text { return &s.BackCaution }),
+		items("way-round", "Which side of a part faces what.", "[{part: seal, mark: lip, faces: oil}]", wayRoundKind, addWayRound),
+		flag("photo", "Whether a photograph is taken.", "yes", func(s *Step) *Text { return &s.Photo }),
+		text("check", "Who checks as well.", "supervisor", func(s *Step) *Text { return &s.Check }),
+		one(decimalForm, "hours", "How long it takes.", "1.5", func(s *Step) *Text { return &s.Hours }),
+		varying("note", "A remark printed below it.", "The washer is under the nut.", func(s *Step) *Varying { return &s.Note }),
+	},
+}
+
+var wayRoundKind = &kind[WayRound]{
+	name: "way round",
+	doc:  "Which side of a part faces what.",
+	keys: []key[WayRound]{
+		text("part", "The part.", "seal", func(w *WayRound) *Text { return &w.Part }).must(),
+		text("mark", "The side or mark on it.", "lip", func(w *WayRound) *Text { return &w.Mark }).must(),
+		text("faces", "What that side faces.", "oil", func(w *WayRound) *Text { return &w.Faces }).must(),
+	},
+}
+
+// addWayRound adds an empty orientation to a step.
+func addWayRound(s *Step, _ source.Pos) *WayRound {
+	s.WayRound = append(s.WayRound, WayRound{})
+	return &s.WayRound[len(s.WayRound)-1]
+}

@@ -1,0 +1,157 @@
+package def
+
+import (
+	"fmt"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+
+	"matchmark/packs/source"
+)
+
+// maxProblems is how many problems of one file are told. A file with more is no
+// definition, or one mistake runs through all of it.
+const maxProblems = 100
+
+// A reader reads one file. It keeps what is needed to place a problem and to
+// leave out what a problem already stands for.
+type reader struct {
+	file     string
+	lines    []string
+	problems source.Problems
+	left     int // problems that were left out
+
+	// holes are nodes for which a problem has been reported; what reads them
+	// gives nothing and says nothing more.
+	holes map[*yaml.Node]bool
+	// repaired are the places, by line and column, of values that YAML could not
+	// read and that stand in as holes.
+	repaired map[[2]int]bool
+	// widened counts, for each line, the columns that were added in front of its
+	// text when its tabs were replaced by blanks.
+	widened map[int]int
+
+	// The runes of the line looked at last: files with one very long line would
+	// otherwise be cut into runes once for every place in them.
+	runesOf int
+	runes   []rune
+}
+
+// Read reads a definition. The Definition is never nil: what could not be read
+// is not written in it. The problems are sorted by place; name is the file they
+// speak of.
+func Read(name string, data []byte) (*Definition, source.Problems) {
+	d := &Definition{}
+	r := newReader(name, data)
+	if root := r.root(data, "pack: 1, equipment: …, steps: …"); root != nil {
+		d.At = r.firstKey(root)
+		definitionKind.fill(r, d, root, d.At)
+	}
+	return d, r.sorted()
+}
+
+// ReadJob reads a job file, as Read reads a definition.
+func ReadJob(name string, data []byte) (*JobFile, source.Problems) {
+	j := &JobFile{}
+	r := newReader(name, data)
+	if root := r.root(data, "job: {number: WO-5512, revision: A, issued: 2026-03-02}"); root != nil {
+		j.At = r.firstKey(root)
+		jobFileKind.fill(r, j, root, j.At)
+	}
+	return j, r.sorted()
+}
+
+func newReader(name string, data []byte) *reader {
+	r := &reader{file: name, holes: map[*yaml.Node]bool{}, repaired: map[[2]int]bool{}, widened: map[int]int{}}
+	if len(data) <= source.MaxSize {
+		r.lines = source.Lines(data)
+	}
+	return r
+}
+
+// root gives the node that a file consists of, nil when there is none. write
+// says what a file has to begin with.
+func (r *reader) root(data []byte, write string) *yaml.Node {
+	if len(data) > source.MaxSize {
+		r.problems = append(r.problems, source.TooLarge(r.file))
+		return nil
+	}
+	text, ok := r.clean(data)
+	if !ok {
+		return nil
+	}
+	doc := r.parse(text)
+	if doc == nil {
+		return nil
+	}
+	if doc.Kind != yaml.DocumentNode || len(doc.Content) == 0 || isNull(doc.Content[0]) {
+		r.add(source.Pos{File: r.file}, "empty-file", "nothing is written in this file", "write: "+write)
+		return nil
+	}
+	r.weigh(doc)
+	return doc.Content[0]
+}
+
+// add reports an error.
+func (r *reader) add(at source.Pos, code, message string, help ...string) {
+	r.report(source.Problem{Pos: at, Severity: source.Error, Code: code, Message: message, Help: help})
+}
+
+// report takes a problem in, up to maxProblems.
+func (r *reader) report(p source.Problem) {
+	if len(r.problems) >= maxProblems {
+		r.left++
+		return
+	}
+	r.problems = append(r.problems, p)
+}
+
+// sorted gives the problems by place.
+func (r *reader) sorted() source.Problems {
+	r.problems.Sort()
+	if r.left > 0 {
+		r.problems.Add(source.Pos{File: r.file}, "more-problems",
+			fmt.Sprintf("%d more problems are not listed: put these right first", r.left))
+	}
+	return r.problems
+}
+
+// at is the place of width runes at a line and column of the text that YAML was
+// given, brought inside the file as it is.
+func (r *reader) at(line, col, width int) source.Pos {
+	line = min(max(line, 1), len(r.lines))
+	n := len(r.line(line))
+	col = min(max(col-r.widened[line], 1), n+1)
+	return source.Pos{File: r.file, Line: line, Col: col, Width: min(max(width, 1), max(n+1-col, 1))}
+}
+
+// line gives the runes of a line of the file, which counts from 1.
+func (r *reader) line(line int) []rune {
+	if r.runesOf != line {
+		r.runesOf, r.runes = line, []rune(r.lines[line-1])
+	}
+	return r.runes
+}
+
+// quote gives a text as written, in quotes, cut when it is long.
+func quote(s string) string {
+	const most = 40
+	s = strings.Join(strings.Fields(s), " ")
+	if n := []rune(s[:min(len(s), 4*most+4)]); len(n) > most {
+		s = string(n[:most]) + "…"
+	}
+	return `"` + s + `"`
+}
+
+// article puts a or an before the name of a kind.
+func article(name string) string {
+	if strings.ContainsRune("aeiou", rune(name[0])) {
+		return "an " + name
+	}
+	return "a " + name
+}
+
+// lowerFirst makes a sentence part of another: without its capital and stop.
+func lowerFirst(s string) string {
+	return strings.ToLower(s[:1]) + strings.TrimSuffix(s[1:], ".")
+}

@@ -1,0 +1,127 @@
+package def
+
+import (
+	"fmt"
+	"io"
+	"strings"
+)
+
+// words says what stands behind a key, as part of a sentence.
+func (e *entry) words() string {
+	switch e.form {
+	case numberForm, varyingCountForm:
+		return "a whole number"
+	case decimalForm:
+		return "a number"
+	case flagForm, switchesForm:
+		return "yes or no"
+	case dateForm:
+		return "a day"
+	case countsForm:
+		return "parts"
+	}
+	if e.letters != "" && !e.named {
+		return "a mark"
+	}
+	return "a text"
+}
+
+// shapeWords says in a few words what may stand behind a key, for the list of
+// keys.
+func (e *entry) shapeWords() string {
+	several := map[form]string{
+		textForm:         "text",
+		numberForm:       "whole number",
+		decimalForm:      "number",
+		flagForm:         "yes or no",
+		dateForm:         "day",
+		varyingForm:      "text, or one for each place",
+		varyingCountForm: "whole number, or one for each place",
+		listForm:         "text or list",
+		faceForm:         "part: face",
+		countsForm:       "list of parts, each with or without a number",
+		intoForm:         "place, or one for each part",
+		afterForm:        "step, list, or map from step to reason",
+		positionsForm:    "clock, list, or one or two lists with names",
+		namesForm:        "range or list",
+		switchesForm:     "map from option to yes or no",
+		sectionsForm:     "list",
+	}
+	words, ok := several[e.form]
+	switch {
+	case ok:
+	case e.form == mapForm:
+		words = "map: " + e.inner[0].title()
+	case e.form == mapsForm && e.inner[0].mark() != "":
+		words = "map from " + e.inner[0].mark() + " mark to " + e.inner[0].title()
+	case e.form == mapsForm:
+		words = "map from name to " + e.inner[0].title()
+	case e.form == itemsForm:
+		words = "list: " + e.inner[0].title()
+	}
+	if e.letters != "" {
+		words += "; marks: " + strings.Join(strings.Split(e.letters, ""), ", ")
+	}
+	if e.allowed != nil {
+		words += "; one of: " + strings.Join(e.allowed, ", ")
+	}
+	return words
+}
+
+// Reference writes the list of all keys in Markdown, one table a kind of map,
+// in the order in which the kinds are met. The error is that of w.
+func Reference(w io.Writer) error {
+	var b strings.Builder
+	for _, s := range shapes() {
+		fmt.Fprintf(&b, "### %s\n\n%s", upperFirst(s.title()), s.about())
+		if s.mark() != "" {
+			fmt.Fprintf(&b, " Its mark is %s and a number: %s1.", s.mark(), s.mark())
+		}
+		if s.others() != nil {
+			fmt.Fprintf(&b, " Every other key is the name of a %s.", s.others().title())
+		}
+		b.WriteString("\n\n| key | meaning | what stands behind it | example |\n|---|---|---|---|\n")
+		for _, e := range s.entries() {
+			name := "`" + e.name + "`"
+			if e.need {
+				name = "**" + name + "**"
+			}
+			fmt.Fprintf(&b, "| %s | %s | %s | `%s` |\n", name, cell(e.doc), cell(e.shapeWords()), cell(e.example))
+		}
+		b.WriteString("\n")
+	}
+	b.WriteString("Keys in bold have to be written.\n")
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// cell spells a text as one cell of a Markdown table.
+func cell(s string) string { return strings.ReplaceAll(s, "|", `\|`) }
+
+func upperFirst(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+// shapes lists the kinds of maps that the table describes, each once, those of a
+// definition first.
+func shapes() []shape {
+	var list []shape
+	met := map[shape]bool{}
+	var visit func(shape)
+	visit = func(s shape) {
+		if met[s] {
+			return
+		}
+		met[s] = true
+		list = append(list, s)
+		for _, e := range s.entries() {
+			for _, in := range e.inner {
+				visit(in)
+			}
+		}
+		if s.others() != nil {
+			visit(s.others())
+		}
+	}
+	visit(definitionKind)
+	visit(jobFileKind)
+	return list
+}

@@ -1,0 +1,218 @@
+package def
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"time"
+	"unicode/utf8"
+
+	"gopkg.in/yaml.v3"
+
+	"matchmark/packs/source"
+)
+
+// isQuoted reports whether a scalar was typed in quotes.
+func isQuoted(n *yaml.Node) bool {
+	return n.Style&(yaml.SingleQuotedStyle|yaml.DoubleQuotedStyle) != 0
+}
+
+// oneLine joins the lines of a text with a blank. Paper breaks lines where it
+// has to, not where the file did.
+func oneLine(s string) string {
+	if !strings.ContainsAny(s, "\n\r") {
+		return s
+	}
+	lines := strings.FieldsFunc(s, func(r rune) bool { return r == '\n' || r == '\r' })
+	for i := range lines {
+		lines[i] = strings.TrimSpace(lines[i])
+	}
+	return strings.TrimSpace(strings.Join(lines, " "))
+}
+
+// place is the place of a node: of a text its first letter and its width within
+// its line, inside quotes; of a map or list in braces its opening brace; of
+// other maps and lists their first entry.
+func (r *reader) place(n *yaml.Node) source.Pos {
+	if n.Kind == yaml.DocumentNode && len(n.Content) > 0 {
+		return r.place(n.Content[0])
+	}
+	at := r.at(n.Line, n.Column, 1)
+	line := r.line(at.Line)
+	rest := line[min(at.Col-1, len(line)):]
+	// An anchor or a tag stands before what it belongs to, and YAML counts from it.
+	for len(rest) > 1 && n.Kind != yaml.AliasNode && (rest[0] == '&' && n.Anchor != "" || rest[0] == '!') {
+		skip := 0
+		for skip < len(rest) && rest[skip] != ' ' && rest[skip] != '\t' {
+			skip++
+		}
+		for skip < len(rest) && (rest[skip] == ' ' || rest[skip] == '\t') {
+			skip++
+		}
+		if skip == len(rest) {
+			return at
+		}
+		at.Col += skip
+		rest = rest[skip:]
+	}
+	switch {
+	case n.Kind == yaml.AliasNode:
+		at.Width = 1 + utf8.RuneCountInString(n.Value)
+	case n.Kind != yaml.ScalarNode || n.Style&(yaml.LiteralStyle|yaml.FoldedStyle) != 0:
+		at.Width = 1
+	case isQuoted(n):
+		at.Width = quotedWidth(rest, n.Style&yaml.DoubleQuotedStyle != 0)
+		at.Col++
+	default:
+		at.Width = plainWidth(rest, n.Value)
+	}
+	return r.at(at.Line, at.Col+r.widened[at.Line], at.Width)
+}
+
+// quotedWidth counts the runes between the quote that rest begins with and its
+// end on this line.
+func quotedWidth(rest []rune, double bool) int {
+	for i := 1; i < len(rest); i++ {
+		switch {
+		case double && rest[i] == '\\':
+			i++
+		case double && rest[i] == '"':
+			return i - 1
+		case !double && rest[i] == '\'':
+			if i+1 < len(rest) && rest[i+1] == '\'' {
+				i++
+				continue
+			}
+			return i - 1
+		}
+	}
+	return max(len(rest)-1, 0)
+}
+
+// plainWidth counts the runes of a text without quotes on its first line, which
+// rest begins with.
+func plainWidth(rest []rune, value string) int {
+	i := 0
+	for _, c := range value {
+		if i == len(rest) || rest[i] != c {
+			break
+		}
+		i++
+	}
+	for i > 0 && (rest[i-1] == ' ' || rest[i-1] == '\t') {
+		i-- // the blank that joins the next line
+	}
+	return i
+}
+
+// scalar reads one text and sees that it is what the entry allows. Where it is
+// not, it reports so and gives false.
+func (r *reader) scalar(e *entry, n *yaml.Node) (Text, bool) {
+	n = r.follow(n)
+	if n == nil {
+		return Text{}, false
+	}
+	if n.Kind != yaml.ScalarNode || isNull(n) {
+		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), "write: "+e.name+": "+e.example)
+		return Text{}, false
+	}
+	t := Text{Value: oneLine(n.Value), At: r.place(n)}
+	if strings.TrimSpace(t.Value) == "" {
+		switch {
+		case n.Style&(yaml.LiteralStyle|yaml.FoldedStyle) != 0:
+			r.add(t.At, "bad-start", "a text cannot start with > or | here: YAML takes it for a sign of its own",
+				"write at least or at most for > and <, or put the text in quotes")
+		default:
+			r.add(t.At, "no-value", "nothing stands in the quotes behind "+e.name, "write: "+e.name+": "+e.example+", or take the key out")
+		}
+		return Text{}, false
+	}
+	return r.check(e, t)
+}
+
+// check sees that a text has the form of the entry.
+func (r *reader) check(e *entry, t Text) (Text, bool) {
+	switch e.form {
+	case numberForm, varyingCountForm, countsForm:
+		return t, r.wholeNumber(e, t)
+	case decimalForm:
+		if !regexpDecimal.MatchString(t.Value) {
+			r.add(t.At, "number-form", e.name+" takes a number, and "+quote(t.Value)+" is none", "write: "+e.name+": "+e.example)
+			return Text{}, false
+		}
+		return t, true
+	case flagForm, switchesForm:
+		return r.yesOrNo(e, t)
+	case dateForm:
+		if _, err := time.Parse(time.DateOnly, t.Value); err != nil {
+			r.add(t.At, "date-form", quote(t.Value)+" is no day of the calendar, written year-month-day", "write: "+e.name+": "+e.example)
+			return Text{}, false
+		}
+		return t, true
+	}
+	if e.letters != "" {
+		return r.reference(e, t)
+	}
+	if e.allowed == nil || slices.Contains(e.allowed, t.Value) {
+		return t, true
+	}
+	for _, a := range e.allowed {
+		if begin, open := strings.CutSuffix(a, "…"); open && strings.HasPrefix(t.Value, begin) {
+			return t, true
+		}
+	}
+	var help []string
+	if near := source.Nearest(t.Value, e.allowed); near != "" {
+		help = append(help, "did you mean "+near+"?")
+	}
+	help = append(help, e.name+" takes: "+strings.Join(e.allowed, ", "))
+	r.add(t.At, "not-allowed", e.name+" cannot be "+quote(t.Value), help...)
+	return Text{}, false
+}
+
+var (
+	regexpDecimal  = regexp.MustCompile(`^(0|[1-9]\d*)(\.\d+)?$`)
+	regexpWhole    = regexp.MustCompile(`^[1-9]\d{0,5}$`)
+	regexpGrouped  = regexp.MustCompile(`^\d[\d_,' ]*$`)
+	regexpExponent = regexp.MustCompile(`^[\d.]+[eE][+-]?\d+$`)
+)
+
+// wholeNumber sees that a text is a number of pieces, 1 to 999999, written as
+// one writes it by hand.
+func (r *reader) wholeNumber(e *entry, t Text) bool {
+	if regexpWhole.MatchString(t.Value) {
+		return true
+	}
+	help := "write: " + e.name + ": 8"
+	digits := strings.Map(func(c rune) rune {
+		if c < '0' || c > '9' {
+			return -1
+		}
+		return c
+	}, t.Value)
+	plain := strings.TrimLeft(digits, "0")
+	message := quote(t.Value) + " is not a whole number from 1 up"
+	switch {
+	case regexpExponent.MatchString(t.Value):
+		message, help = quote(t.Value)+" is not written out: a number of pieces has digits only", "write all its digits"
+	case regexpGrouped.MatchString(t.Value) && regexpWhole.MatchString(plain):
+		message, help = quote(t.Value)+" has more than the digits of the number", "write: "+plain
+	}
+	r.add(t.At, "number-form", message, help)
+	return false
+}
+
+// yesOrNo reads a text that is yes or no. true and false are taken as well,
+// because editors and habit write them.
+func (r *reader) yesOrNo(e *entry, t Text) (Text, bool) {
+	switch strings.ToLower(t.Value) {
+	case "yes", "true":
+		t.Value = "yes"
+		return t, true
+	case "no", "false":
+		t.Value = "no"
+		return t, true
+	}
+	r.add(t.At, "yes-or-no", e.name+" is yes or no; here stands "+quote(t.Value), "write: yes, or: no")
+	return Text{}, false
+}

@@ -1,0 +1,154 @@
+package def
+
+import (
+	"encoding/json"
+	"io"
+	"strings"
+)
+
+// An object is a part of a JSON schema. Its keys are written sorted, so the same
+// table gives the same bytes.
+type object map[string]any
+
+// Schema writes a JSON Schema (draft 2020-12) of definitions, with which editors
+// can complete and explain keys. It is made of the table of keys alone; what
+// needs more than the form of a value (whether a name exists, what a limit says)
+// is not in it. The error is that of w.
+func Schema(w io.Writer) error {
+	kinds := object{}
+	for _, s := range shapes() {
+		kinds[ident(s)] = mapSchema(s)
+	}
+	enc := json.NewEncoder(w)
+	enc.SetEscapeHTML(false)
+	enc.SetIndent("", "  ")
+	return enc.Encode(object{
+		"$schema": "https://json-schema.org/draft/2020-12/schema",
+		"title":   "matchmark definition",
+		"$ref":    "#/$defs/" + ident(definitionKind),
+		"$defs":   kinds,
+	})
+}
+
+// ident is the name of a kind in the schema.
+func ident(s shape) string { return strings.ReplaceAll(s.title(), " ", "-") }
+
+func ref(s shape) object { return object{"$ref": "#/$defs/" + ident(s)} }
+
+// mapSchema describes a map of keys.
+func mapSchema(s shape) object {
+	properties, need := object{}, []string{}
+	for _, e := range s.entries() {
+		p := valueSchema(e)
+		p["description"] = e.doc
+		properties[e.name] = p
+		if e.need {
+			need = append(need, e.name)
+		}
+	}
+	o := object{"type": "object", "description": s.about(), "properties": properties, "additionalProperties": false}
+	if len(need) > 0 {
+		o["required"] = need
+	}
+	if s.others() != nil {
+		o["additionalProperties"] = ref(s.others())
+	}
+	return o
+}
+
+// valueSchema describes what may stand behind a key.
+func valueSchema(e *entry) object {
+	one := textSchema(e)
+	list := object{"type": "array", "items": one, "minItems": 1}
+	byName := object{"type": "object", "additionalProperties": one, "minProperties": 1}
+	plain := object{"type": []string{"string", "number", "boolean"}}
+	switch e.form {
+	case varyingForm, varyingCountForm, intoForm:
+		return anyOf(one, byName)
+	case listForm, namesForm:
+		return anyOf(one, list)
+	case faceForm:
+		return anyOf(one, object{"type": "object", "additionalProperties": one, "minProperties": 1, "maxProperties": 1})
+	case countsForm:
+		numbers := object{"type": "object", "additionalProperties": numberSchema(), "minProperties": 1}
+		return anyOf(plain, numbers, object{"type": "array", "items": anyOf(plain, numbers), "minItems": 1})
+	case afterForm:
+		return anyOf(one, object{"type": "array", "items": one}, object{"type": "object", "additionalProperties": one})
+	case positionsForm:
+		return anyOf(one, list, object{"type": "object", "additionalProperties": anyOf(one, list), "minProperties": 1, "maxProperties": maxAxes})
+	case switchesForm:
+		return byName
+	case mapForm:
+		return object{"allOf": []object{ref(e.inner[0])}}
+	case mapsForm:
+		return keyedSchema(e.inner[0])
+	case itemsForm:
+		return anyOf(ref(e.inner[0]), object{"type": "array", "items": ref(e.inner[0]), "minItems": 1})
+	case sectionsForm:
+		var items []object
+		for _, in := range e.inner {
+			items = append(items, ref(in))
+		}
+		return object{"type": "array", "items": anyOf(items...), "minItems": 1}
+	}
+	return one
+}
+
+func anyOf(list ...object) object { return object{"anyOf": list} }
+
+// keyedSchema describes a map from marks or names to maps of one kind.
+func keyedSchema(s shape) object {
+	o := object{"type": "object", "minProperties": 1}
+	switch s.mark() {
+	case "":
+		o["patternProperties"] = object{"^[^/]{1,40}$": ref(s)}
+	case "D":
+		o["patternProperties"] = object{"^D([1-9]|[1-4][0-9]|50)$": ref(s)}
+	default:
+		o["patternProperties"] = object{"^" + s.mark() + "[1-9][0-9]{0,2}$": ref(s)}
+	}
+	o["additionalProperties"] = false
+	return o
+}
+
+func numberSchema() object { return object{"type": "integer", "minimum": 1, "maximum": 999999} }
+
+// textSchema describes one scalar. YAML makes numbers of some texts; they are
+// taken as typed.
+func textSchema(e *entry) object {
+	switch e.form {
+	case numberForm, varyingCountForm:
+		return numberSchema()
+	case decimalForm:
+		return object{"type": "number", "minimum": 0}
+	case flagForm, switchesForm:
+		return object{"enum": []any{true, false, "yes", "no"}}
+	case dateForm:
+		return object{"type": "string", "format": "date"}
+	}
+	var choices []object
+	if e.letters != "" && !e.named {
+		choices = append(choices, object{"type": "string", "pattern": "^[" + e.letters + "][1-9][0-9]{0,2}(/.+)?$"})
+	}
+	var exact []any
+	for _, a := range e.allowed {
+		switch begin, open := strings.CutSuffix(a, "…"); {
+		case open:
+			choices = append(choices, object{"type": "string", "pattern": "^" + begin})
+		case a == "1":
+			exact = append(exact, 1)
+		default:
+			exact = append(exact, a)
+		}
+	}
+	if exact != nil {
+		choices = append(choices, object{"enum": exact})
+	}
+	switch len(choices) {
+	case 0:
+		return object{"type": []string{"string", "number", "boolean"}}
+	case 1:
+		return choices[0]
+	}
+	return anyOf(choices...)
+}

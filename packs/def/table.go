@@ -1,0 +1,156 @@
+package def
+
+import (
+	"gopkg.in/yaml.v3"
+
+	"matchmark/packs/source"
+)
+
+// A form is what may stand behind a key.
+type form int
+
+const (
+	textForm         form = iota // a text
+	numberForm                   // a whole number from 1 up
+	decimalForm                  // a number with or without decimals
+	flagForm                     // yes or no
+	dateForm                     // a day: 2026-03-02
+	varyingForm                  // a text, or a map from a name to a text
+	varyingCountForm             // a whole number, or a map from a name to one
+	listForm                     // a text or a list of texts
+	faceForm                     // a part, or a map from the part to its face
+	countsForm                   // a part, or a list of parts, each with or without a number of pieces
+	intoForm                     // a place for all parts, or a map from a part to its place
+	afterForm                    // a step, a list of steps, or a map from a step to the reason
+	positionsForm                // clock, a list, or a map of one or two lists
+	namesForm                    // a list of names, or a range of numbers: 1 to 16
+	switchesForm                 // a map from an option to yes or no
+	mapForm                      // a map of keys of its own
+	mapsForm                     // a map from a mark or name to maps
+	sectionsForm                 // a list of sections, put-backs and steps
+	itemsForm                    // a list of maps
+)
+
+// An entry is one line of the table of keys: all that the reader, the schema
+// and the reference need to know of a key.
+type entry struct {
+	name    string
+	doc     string // one sentence
+	form    form
+	example string // a value as it stands behind the key, in one line of YAML
+	need    bool   // the map is not complete without it
+
+	allowed []string // the only texts that may stand; "if …" allows all that begin with "if "
+	letters string   // the marks that may stand besides the allowed texts, as "CY"
+	named   bool     // a name may stand where a mark may
+	inner   []shape  // the maps that may stand behind it
+}
+
+// A key is an entry of the maps that are read into a T.
+type key[T any] struct {
+	entry
+	land func(r *reader, e *entry, t *T, p pair)
+}
+
+// must marks a key that has to be written.
+func (k key[T]) must() key[T] { k.need = true; return k }
+
+// oneOf lists the only texts that may stand behind a key.
+func (k key[T]) oneOf(texts ...string) key[T] { k.allowed = texts; return k }
+
+// marks says which marks a key names, by their letters.
+func (k key[T]) marks(letters string) key[T] { k.letters = letters; return k }
+
+// orName says that a key takes names as well as marks.
+func (k key[T]) orName() key[T] { k.named = true; return k }
+
+// A kind is a sort of map: its name in the singular, what it is, the letter of
+// the marks that it stands behind (none: it has a name or stands alone), and its
+// keys in the order in which they are explained.
+type kind[T any] struct {
+	name   string
+	doc    string
+	letter string
+	keys   []key[T]
+	// rest reads what stands behind a key that is not in keys. Only groups of
+	// places have one: there the author chooses the keys. restShape is what it
+	// reads, for schema and reference.
+	rest      func(r *reader, t *T, p pair)
+	restShape shape
+}
+
+// A shape is a kind without its type, as schema and reference see it.
+type shape interface {
+	title() string
+	about() string
+	mark() string
+	entries() []*entry
+	others() shape
+}
+
+func (k *kind[T]) title() string { return k.name }
+func (k *kind[T]) about() string { return k.doc }
+func (k *kind[T]) mark() string  { return k.letter }
+func (k *kind[T]) others() shape { return k.restShape }
+
+func (k *kind[T]) entries() []*entry {
+	list := make([]*entry, len(k.keys))
+	for i := range k.keys {
+		list[i] = &k.keys[i].entry
+	}
+	return list
+}
+
+// find gives the key of a name, nil if there is none.
+func (k *kind[T]) find(name string) *key[T] {
+	for i := range k.keys {
+		if k.keys[i].name == name {
+			return &k.keys[i]
+		}
+	}
+	return nil
+}
+
+// fill reads a map into t. Its problems are reported at the keys they concern;
+// at is the place for those of the map as a whole.
+func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
+	n, ok := r.mapping(n, at, k.name+" is a map of keys", k.sample())
+	if !ok {
+		return
+	}
+	seen := map[string]bool{}
+	for _, p := range r.pairs(n, func(name string) bool { return k.find(name) != nil }) {
+		found := k.find(p.key.Value)
+		if found == nil {
+			if k.rest == nil {
+				r.unknownKey(p.key, k)
+			} else if p.value != nil {
+				k.rest(r, t, p)
+			}
+			continue
+		}
+		seen[found.name] = true
+		if p.value != nil {
+			found.land(r, &found.entry, t, p)
+		}
+	}
+	for i := range k.keys {
+		if e := &k.keys[i].entry; e.need && !seen[e.name] {
+			r.add(at, "missing-key", article(k.name)+" needs the key "+e.name+": "+lowerFirst(e.doc), "write: "+e.name+": "+e.example)
+		}
+	}
+}
+
+// sample is an example of a map of this kind, made of the keys it needs.
+func (k *kind[T]) sample() string {
+	s := ""
+	for i := range k.keys {
+		if e := &k.keys[i].entry; e.need || s == "" && i == len(k.keys)-1 {
+			if s != "" {
+				s += ", "
+			}
+			s += e.name + ": " + e.example
+		}
+	}
+	return "{" + s + "}"
+}
