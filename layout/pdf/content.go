@@ -1,6 +1,7 @@
 package pdf
 
 import (
+	"crypto/sha256"
 	"fmt"
 	"math"
 	"strconv"
@@ -24,14 +25,13 @@ type state struct {
 // ink is a tone as the state holds it; its zero value is none yet.
 type ink uint8
 
-// page paints the items of one page into a content stream. The library's own
-// drawing calls are not used: they leave clips open (round rectangles), print
-// numbers that are none, and cost more.
+// page paints the items of one page into a content stream; see skeleton.go
+// for why the library does not.
 type page struct {
 	buf   []byte
 	h     float64 // of the page, in points
 	now   state
-	names *[layout.NumFaces]string
+	names *skeleton
 	faces *Faces
 	err   error
 }
@@ -160,6 +160,8 @@ func (p *page) item(it layout.Item) {
 		p.path(x, y, s)
 	case layout.Modules:
 		p.modules(x, y, s)
+	case layout.Image:
+		p.picture(x, y, s)
 	}
 }
 
@@ -200,7 +202,7 @@ func (p *page) font(face layout.Face, size layout.Pt) {
 		return
 	}
 	p.now.face, p.now.size = face, size
-	p.buf = append(append(append(p.buf, '/'), p.names[face]...), ' ')
+	p.buf = append(append(append(p.buf, '/'), p.names.fonts[face]...), ' ')
 	p.num(float64(size))
 	p.buf = append(p.buf, "Tf "...)
 }
@@ -357,6 +359,17 @@ func (p *page) modules(x, y layout.Mm, m layout.Modules) {
 		}
 	}
 	p.op("f Q")
+}
+
+// picture paints a stored picture: the library keeps it in a unit square.
+func (p *page) picture(x, y layout.Mm, s layout.Image) {
+	p.buf = append(p.buf, "q "...)
+	p.num(float64(s.W) * ptPerMm)
+	p.buf = append(p.buf, "0 0 "...)
+	p.num(float64(s.H) * ptPerMm)
+	p.xy(x, y+s.H)
+	p.buf = append(append(p.buf, "cm /"...), p.names.pictures[sha256.Sum256(s.Data)]...)
+	p.op(" Do Q")
 }
 
 // appendUTF16 writes a text string of the document information: UTF-16 with its

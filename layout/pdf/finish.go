@@ -2,7 +2,6 @@ package pdf
 
 import (
 	"bytes"
-	"compress/zlib"
 	"crypto/sha256"
 	"fmt"
 	"slices"
@@ -12,16 +11,16 @@ import (
 	"matchmark/layout"
 )
 
-// finish takes the library's file apart behind its last font and writes the end
-// anew. The library's own ending stamps the time of day, counts no outline
+// finish takes the library's file apart, gives the pages their content, and
+// writes anew all that comes behind the last font. The library's own ending stamps the time of day, counts no outline
 // entries, aims bookmarks by the height of the last page, cannot name itself by
 // its title, and has no identifier; none of that can be set through its calls.
 //
 // The library writes objects one after the other, the document information and
 // the catalogue last, and a plain table of cross references; that much is relied
 // on and checked.
-func finish(raw []byte, d *layout.Doc) ([]byte, error) {
-	t, err := takeApart(raw, len(d.Pages))
+func finish(raw []byte, d *layout.Doc, contents [][]byte) ([]byte, error) {
+	t, err := takeApart(raw, contents)
 	if err != nil {
 		return nil, fmt.Errorf("finish the file: %w", err)
 	}
@@ -64,34 +63,34 @@ type parts struct {
 }
 
 // takeApart copies all objects before the document information behind a new
-// header. The content of pages, which the library was told not to compress, is
-// compressed on the way: the library would make a new compressor for every page,
-// which takes longer than all the rest of its work.
-func takeApart(raw []byte, pages int) (parts, error) {
-	p := parts{body: make([]byte, 0, len(raw)/2)}
-	ends, info, err := objects(raw)
+// header, the content of each page put in place of the library's.
+func takeApart(raw []byte, contents [][]byte) (parts, error) {
+	size := len(raw)
+	for _, c := range contents {
+		size += len(c) + 128
+	}
+	p := parts{body: make([]byte, 0, size)}
+	places, info, err := objects(raw)
 	if err != nil {
 		return p, err
 	}
 	p.next = info
 	p.offsets = make([]int, info-1)
 	p.body = append(p.body, header...)
-	z := zlib.NewWriter(nil)
-	for i, o := range ends[:len(ends)-1] {
+	for i, o := range places {
 		if o.number == info {
-			break
+			return p, nil
 		}
 		p.offsets[o.number-1] = len(p.body)
-		object := raw[o.at:ends[i+1].at]
-		if isContent(o.number, pages) {
-			if p.body, err = deflate(p.body, object, o.number, z); err != nil {
-				return p, err
-			}
+		if page := o.number/2 - 2; page >= 0 && page < len(contents) && o.number == pageObject(page)+1 {
+			c := contents[page]
+			p.body = fmt.Appendf(p.body, "%d 0 obj\n<</Filter /FlateDecode /Length %d>>\nstream\n", o.number, len(c))
+			p.body = append(append(p.body, c...), "\nendstream\nendobj\n"...)
 			continue
 		}
-		p.body = append(p.body, object...)
+		p.body = append(p.body, raw[o.at:places[i+1].at]...)
 	}
-	return p, nil
+	return p, fmt.Errorf("no document information")
 }
 
 // place is where an object begins.
@@ -124,31 +123,6 @@ func objects(raw []byte) (os []place, info int, err error) {
 	os = append(os, place{0, start})
 	slices.SortFunc(os, func(a, b place) int { return a.at - b.at })
 	return os, info, nil
-}
-
-// isContent tells the object that holds a page's content; see pageObject.
-func isContent(number, pages int) bool {
-	return number > 3 && number%2 == 0 && number < pageObject(pages)
-}
-
-// deflate adds a content object with its stream compressed.
-func deflate(out, object []byte, number int, z *zlib.Writer) ([]byte, error) {
-	_, stream, ok := bytes.Cut(object, []byte(">>\nstream\n"))
-	end := bytes.LastIndex(stream, []byte("\nendstream"))
-	if !ok || end < 0 {
-		return out, fmt.Errorf("object %d has no content", number)
-	}
-	var packed bytes.Buffer
-	packed.Grow(end / 2)
-	z.Reset(&packed)
-	if _, err := z.Write(stream[:end]); err != nil {
-		return out, err
-	}
-	if err := z.Close(); err != nil {
-		return out, err
-	}
-	out = fmt.Appendf(out, "%d 0 obj\n<</Filter /FlateDecode /Length %d>>\nstream\n", number, packed.Len())
-	return append(append(out, packed.Bytes()...), "\nendstream\nendobj\n"...), nil
 }
 
 // numberAfter reads the whole number behind the last place of key.

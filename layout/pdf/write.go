@@ -2,11 +2,9 @@ package pdf
 
 import (
 	"bytes"
+	"compress/zlib"
 	"fmt"
 	"io"
-	"time"
-
-	"github.com/go-pdf/fpdf"
 
 	"matchmark/layout"
 )
@@ -17,27 +15,19 @@ func Write(w io.Writer, d *layout.Doc) error {
 	if err := checkDoc(d); err != nil {
 		return err
 	}
-	signs, err := collect(d)
+	n, err := collect(d)
 	if err != nil {
 		return err
 	}
-	f := newFile(d)
-	names, err := embed(f, signs)
+	s, err := build(d, n)
 	if err != nil {
 		return err
 	}
-	pics := pictures{f: f}
-	p := page{names: &names, faces: NewFaces()}
-	for i, fr := range d.Pages {
-		if err := paint(f, &p, &pics, fr); err != nil {
-			return fmt.Errorf("page %d: %w", i+1, err)
-		}
+	contents, err := paint(d, &s)
+	if err != nil {
+		return err
 	}
-	var raw bytes.Buffer
-	if err := f.Output(&raw); err != nil {
-		return fmt.Errorf("write pages: %w", err)
-	}
-	out, err := finish(raw.Bytes(), d)
+	out, err := finish(s.raw, d, contents)
 	if err != nil {
 		return err
 	}
@@ -45,42 +35,33 @@ func Write(w io.Writer, d *layout.Doc) error {
 	return err
 }
 
-// newFile starts the library's file. Its unit is the point, its margins and page
-// breaks are off: all places are ours.
-func newFile(d *layout.Doc) *fpdf.Fpdf {
-	f := fpdf.NewCustom(&fpdf.InitType{OrientationStr: "P", UnitStr: "pt", Size: sizeOf(d.Pages[0])})
-	f.SetMargins(0, 0, 0)
-	f.SetAutoPageBreak(false, 0)
-	// finish compresses the pages.
-	f.SetCompression(false)
-	// Fonts are kept in a map and would be written in any order.
-	f.SetCatalogSort(true)
-	// The dates are cut off again, but unset ones would ask for the time of day.
-	f.SetCreationDate(time.Unix(0, 0).UTC())
-	f.SetModificationDate(time.Unix(0, 0).UTC())
-	return f
-}
-
-func sizeOf(fr layout.Frame) fpdf.SizeType {
-	return fpdf.SizeType{Wd: float64(fr.W) * ptPerMm, Ht: float64(fr.H) * ptPerMm}
-}
-
-// paint adds one page.
-func paint(f *fpdf.Fpdf, p *page, pics *pictures, fr layout.Frame) error {
-	f.AddPageFormat("P", sizeOf(fr))
-	p.begin(fr.H)
-	for _, it := range fr.Items {
-		if pic, ok := it.Shape.(layout.Image); ok {
-			if err := pics.place(p, it, pic); err != nil {
-				return err
-			}
-			continue
+// paint gives the compressed content of each page. One compressor serves all
+// pages; a new one costs more than a page's work.
+func paint(d *layout.Doc, s *skeleton) ([][]byte, error) {
+	p := page{names: s, faces: NewFaces()}
+	var packed bytes.Buffer
+	z, err := zlib.NewWriterLevel(&packed, zlib.BestSpeed)
+	if err != nil {
+		return nil, err
+	}
+	out := make([][]byte, len(d.Pages))
+	for i, fr := range d.Pages {
+		p.begin(fr.H)
+		for _, it := range fr.Items {
+			p.item(it)
 		}
-		p.item(it)
+		if p.err != nil {
+			return nil, fmt.Errorf("page %d: %w", i+1, p.err)
+		}
+		packed.Reset()
+		z.Reset(&packed)
+		if _, err := z.Write(p.buf); err != nil {
+			return nil, err
+		}
+		if err := z.Close(); err != nil {
+			return nil, err
+		}
+		out[i] = bytes.Clone(packed.Bytes())
 	}
-	if p.err != nil {
-		return p.err
-	}
-	f.RawWriteBuf(bytes.NewReader(p.buf))
-	return f.Error()
+	return out, nil
 }
