@@ -1,0 +1,124 @@
+package draw
+
+import (
+	"math"
+
+	"matchmark/layout"
+)
+
+// Place is a position on a clock face: its angle in degrees from the top,
+// clockwise, a label set inside the ring, and the box to write in.
+type Place struct {
+	Angle float64
+	Label string
+	Box   layout.Block
+}
+
+// maxReach bounds how far boxes move out to get clear of each other.
+const maxReach layout.Mm = 300
+
+// Clock draws a ring of the radius with a tick at each place and the boxes about
+// it in their directions, moved out until no two of them come closer than the
+// gaps between write-in boxes. A mark at the top stands for the reference mark of
+// the machine.
+func Clock(s *layout.Setter, r layout.Mm, places []Place, mark bool, ref layout.Ref) layout.Block {
+	at := boxesAbout(r, places)
+	x0, y0, x1, y1 := -r, -r, r, r
+	if mark {
+		y0 -= markH
+	}
+	for i, p := range at {
+		x0, x1 = min(x0, p.X), max(x1, p.X+places[i].Box.W)
+		y0, y1 = min(y0, p.Y), max(y1, p.Y+places[i].Box.H)
+	}
+	// One unit is a millimetre, the ring's centre the origin, y upward.
+	sc := NewScene(View{float64(x0), -float64(y1), float64(x1), -float64(y0)}, x1-x0, y1-y0, ref)
+	sc.Ring(Thick, layout.Usual, XY{}, float64(r))
+	ext := float64(r) * 0.25
+	sc.CenterLine(XY{-ext, 0}, XY{ext, 0})
+	sc.CenterLine(XY{0, -ext}, XY{0, ext})
+	if mark {
+		h := float64(markH)
+		sc.Box(Pen{}, layout.Black, XY{-h / 2, float64(r) - 0.3}, XY{h / 2, float64(r) + h})
+	}
+	for i, p := range places {
+		u := XY{math.Sin(p.Angle * math.Pi / 180), math.Cos(p.Angle * math.Pi / 180)}
+		tick(sc, u, float64(r))
+		if p.Label != "" {
+			b := s.Line(0, []layout.Run{layout.T(layout.Sub, p.Label)}, layout.ParaOpts{Ref: ref})
+			in := float64(r) - 1.8 - math.Abs(u.X)*float64(b.W)/2 - math.Abs(u.Y)*float64(b.H)/2
+			sc.Label(XY{u.X * in, u.Y * in}, b, 0.5, 0.5)
+		}
+		sc.label(layout.Point{X: at[i].X - x0, Y: at[i].Y - y0}, p.Box, 0, 0)
+	}
+	return sc.Block()
+}
+
+// markH is the size of the reference mark on a ring.
+const markH layout.Mm = 2.4
+
+// tick crosses the ring in the direction u.
+func tick(sc *Scene, u XY, r float64) {
+	sc.Lines(Thick, XY{u.X * (r - 1.5), u.Y * (r - 1.5)}, XY{u.X * (r + 1.5), u.Y * (r + 1.5)})
+}
+
+// boxesAbout gives the top left corner of each box, from the ring's centre, y
+// downward.
+func boxesAbout(r layout.Mm, places []Place) []layout.Point {
+	out := make([]layout.Point, len(places))
+	for reach := r + 4.5; ; reach += 1 {
+		for i, p := range places {
+			sin, cos := math.Sincos(p.Angle * math.Pi / 180)
+			// The box touches the circle of the reach with its nearer side.
+			d := reach + layout.Mm(math.Abs(sin))*p.Box.W/2 + layout.Mm(math.Abs(cos))*p.Box.H/2
+			out[i] = layout.Point{X: d*layout.Mm(sin) - p.Box.W/2, Y: -d*layout.Mm(cos) - p.Box.H/2}
+		}
+		if reach > maxReach || clear(out, places) {
+			return out
+		}
+	}
+}
+
+// clear tells whether no two boxes come closer than the gaps between write-in
+// boxes.
+func clear(at []layout.Point, places []Place) bool {
+	for i := range at {
+		for j := range i {
+			a, b := places[i].Box, places[j].Box
+			apartX := max(at[i].X-at[j].X-b.W, at[j].X-at[i].X-a.W)
+			apartY := max(at[i].Y-at[j].Y-b.H, at[j].Y-at[i].Y-a.H)
+			if apartX < layout.GapX && apartY < layout.GapY {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// BoltCircle draws numbered bolts evenly on a circle of the radius, clockwise
+// from the top; labels give what stands in each. A mark at the top shows where
+// the count begins.
+func BoltCircle(s *layout.Setter, r layout.Mm, labels []string, ref layout.Ref) layout.Block {
+	n := len(labels)
+	bolt := layout.Mm(3.2)
+	if n > 1 {
+		// Neighbours must not touch.
+		bolt = min(bolt, r*layout.Mm(math.Sin(math.Pi/float64(n)))*0.92)
+	}
+	out := float64(r + bolt + markH)
+	sc := NewScene(View{-out, -out, out, out}, layout.Mm(2*out), layout.Mm(2*out), ref)
+	sc.Ring(Hidden, layout.Usual, XY{}, float64(r))
+	for i, l := range labels {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(n))
+		c := XY{float64(r) * sin, float64(r) * cos}
+		sc.Ring(Thick, layout.White, c, float64(bolt))
+		b := s.Line(0, []layout.Run{layout.T(layout.SubBold, l)}, layout.ParaOpts{Ref: ref})
+		if over := b.W - 2*bolt; over > 0 {
+			b.Misfits = append(b.Misfits, layout.Misfit{Ref: ref, Kind: layout.TooWide, Text: l, Over: over, Detail: "in a bolt of the circle"})
+		}
+		sc.Label(c, b, 0.5, 0.5)
+	}
+	top, h := float64(r+bolt), float64(markH)
+	sc.Shape(Pen{}, layout.Black, XY{-h / 2, top + h}, XY{h / 2, top + h}, XY{0, top + 0.4})
+	return sc.Block()
+}
