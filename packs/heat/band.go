@@ -1,0 +1,253 @@
+package heat
+
+import "math"
+
+// The band of net power that frees a hub.
+//
+// With too little power the difference of hub and shaft levels off before the
+// fit is open, and heating on only brings the skin to its limit. With too much
+// the skin reaches its limit while the metal below is still cold. Each edge is
+// found by halving between a power that works and one that does not; a power
+// works when the opening needed is reached before the skin limit and within
+// the longest time. The opening reached by then first grows and then falls with
+// power, so there are no more than two edges.
+//
+// Quasi-steady ceiling, both parts of one steel, no losses:
+//
+//	opening = a D P / (8 pi k L) + a D P (D/D_o)² / (pi D L h)
+//
+// a expansion, P net power, k conductivity, L fit length, h conductance of the
+// joint (second term none for perfect contact), D_o hub outside. Derived by
+// integrating the quasi-steady temperatures of a heated solid cylinder; 90 % of
+// it is reached at k t/(rho c R²) = 0.17. Validity: solid shaft, no losses.
+
+// A Band is the range of net power that frees the hub within the skin limit.
+// Nobody knows the net power of a torch at the machine, so Pace tells the least
+// of it as what a mechanic sees.
+type Band struct {
+	Least, Most Watt
+	// LeastFree and MostFree are when the hub is free with either.
+	LeastFree, MostFree Second
+	// Pace is what the skin must have passed, taken from the least power: slower
+	// means stop, more heat or another way. Round up for the paper.
+	Pace []Pace
+}
+
+// A Pace is a skin temperature that must be passed by a time.
+type Pace struct {
+	By   Second
+	Skin Celsius
+}
+
+// A trial is one power heated until it frees, meets a limit or runs out of time.
+type trial struct {
+	power    float64
+	frees    bool
+	at       float64 // s, when it ended
+	opening  float64 // m, greatest
+	tooHot   bool    // ended at the skin limit
+	diverged bool
+	skin     []Moment // kept only when asked for
+}
+
+type search struct {
+	pull *Pull
+	grid grid
+}
+
+// edge is the precision of the band, as a ratio of two powers.
+const edge = 1.005
+
+func (s *search) band() (Band, error) {
+	mid, best := s.firstThatFrees()
+	if !mid.frees {
+		return Band{}, s.pull.noPower(best)
+	}
+	least := s.edgeFrom(mid, 1/1.6)
+	most := s.edgeFrom(mid, 1.6)
+	if least.diverged || most.diverged {
+		return Band{}, errDiverged()
+	}
+	b := Band{
+		Least: Watt(least.power), Most: Watt(most.power),
+		LeastFree: Second(least.at), MostFree: Second(most.at),
+	}
+	b.Pace = s.pace(least)
+	return b, nil
+}
+
+// firstThatFrees looks for any power that works, from the quasi-steady formula
+// outward: first at the formula and a half more, then by golden section for the
+// power with the greatest opening. It returns the best trial when none works.
+func (s *search) firstThatFrees() (found, best trial) {
+	start := s.pull.quasiSteadyPower()
+	best = s.try(1.5 * start)
+	if best.frees {
+		return best, best
+	}
+	const golden = 0.6180339887498949
+	low, high := math.Log(start/30), math.Log(start*100)
+	x1, x2 := high-golden*(high-low), low+golden*(high-low)
+	t1, t2 := s.try(math.Exp(x1)), s.try(math.Exp(x2))
+	// 18 cuts narrow the ratio 3000 to one and a half thousandths.
+	for range 18 {
+		for _, t := range []trial{t1, t2} {
+			if t.frees {
+				return t, t
+			}
+			if t.opening > best.opening {
+				best = t
+			}
+		}
+		if t1.opening > t2.opening {
+			high, x2, t2 = x2, x1, t1
+			x1 = high - golden*(high-low)
+			t1 = s.try(math.Exp(x1))
+		} else {
+			low, x1, t1 = x1, x2, t2
+			x2 = low + golden*(high-low)
+			t2 = s.try(math.Exp(x2))
+		}
+	}
+	return best, best
+}
+
+// edgeFrom walks from a power that works by a factor until one does not, and
+// halves between the two. It returns the last that works.
+func (s *search) edgeFrom(works trial, factor float64) trial {
+	fails := trial{}
+	for {
+		t := s.try(works.power * factor)
+		if !t.frees {
+			fails = t
+			break
+		}
+		works = t
+	}
+	for math.Max(works.power/fails.power, fails.power/works.power) > edge && !fails.diverged {
+		t := s.try(math.Sqrt(works.power * fails.power))
+		if t.frees {
+			works = t
+		} else {
+			fails = t
+		}
+	}
+	works.diverged = fails.diverged
+	return works
+}
+
+func (s *search) try(power float64) trial { return s.heat(power, false) }
+
+// heat runs one power; the moments are kept when record is set.
+func (s *search) heat(power float64, record bool) trial {
+	p := s.pull
+	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, s.grid)
+	b.putPower(power, p.depth())
+	clock := newStepper(b, s.grid)
+	need, limit := p.Fit.opening().metres(), float64(p.Skin.At)
+	t := trial{power: power}
+	was := p.moment(b, false)
+	for b.clock < float64(p.Longest) {
+		if !clock.step() {
+			t.diverged = true
+			return t
+		}
+		now := p.moment(b, true)
+		frees, hot := now.Opening.metres() >= need, float64(now.Skin) >= limit
+		// Which of the two came first within the step is read off the straight
+		// line between its ends.
+		fFree := share(float64(was.Opening), float64(now.Opening), float64(p.Fit.opening()))
+		fHot := share(float64(was.Skin), float64(now.Skin), limit)
+		switch {
+		case frees && !(hot && fHot < fFree):
+			t.frees, t.at = true, float64(was.At)+fFree*float64(now.At-was.At)
+		case hot:
+			t.tooHot, t.at = true, float64(was.At)+fHot*float64(now.At-was.At)
+			now.Opening = was.Opening + Mm(fHot)*(now.Opening-was.Opening)
+		}
+		t.opening = math.Max(t.opening, now.Opening.metres())
+		if record {
+			t.skin = append(t.skin, now)
+		}
+		if t.frees || t.tooHot {
+			return t
+		}
+		was = now
+	}
+	t.at = float64(p.Longest)
+	return t
+}
+
+// share is how far between two values a third lies.
+func share(from, to, at float64) float64 {
+	if to == from {
+		return 0
+	}
+	return (at - from) / (to - from)
+}
+
+// quasiSteadyPower is the net power whose opening levels off at the one needed,
+// by the formula above with perfect contact.
+func (p *Pull) quasiSteadyPower() float64 {
+	return p.Fit.opening().metres() / p.levelsPerWatt(false)
+}
+
+// levelsPerWatt is the quasi-steady opening in metres for each watt.
+func (p *Pull) levelsPerWatt(joint bool) float64 {
+	m := &p.Hub.Material
+	mid := (p.Hub.Start + p.Skin.At) / 2
+	k := m.Conducts.at(float64(mid))
+	d, l := p.Fit.Diameter.metres(), p.Hub.Length.metres()
+	alpha := m.alpha(p.Hub.Start, p.Skin.At)
+	level := alpha * d / (8 * math.Pi * k * l)
+	if joint && !p.Contact.Perfect {
+		c := d / p.Hub.Outside.metres()
+		level += alpha * d * c * c / (math.Pi * d * l * float64(p.Contact.Touching))
+	}
+	return level
+}
+
+// depth is how deep the source heats, in metres; a torch heats the face.
+func (p *Pull) depth() float64 {
+	if p.Source.Means != Induction {
+		return 0
+	}
+	return p.Source.Depth.metres()
+}
+
+// clockTimes are the times a mechanic can read off a watch, in seconds.
+var clockTimes = []Second{5, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 300, 420, 600, 900, 1200, 1800}
+
+// pace reads the skin of the least power at two clock times: the last before
+// three quarters of its time to free, and the last before half of that. A hub
+// that is free within seconds has none.
+func (s *search) pace(least trial) []Pace {
+	second := lastBefore(Second(0.75 * least.at))
+	first := lastBefore(second / 2)
+	if first == 0 {
+		return nil
+	}
+	run := s.heat(least.power, true)
+	return []Pace{{first, skinAt(run.skin, first)}, {second, skinAt(run.skin, second)}}
+}
+
+func lastBefore(limit Second) Second {
+	var last Second
+	for _, t := range clockTimes {
+		if t <= limit {
+			last = t
+		}
+	}
+	return last
+}
+
+// skinAt reads the skin between two moments.
+func skinAt(course []Moment, at Second) Celsius {
+	for i := 1; i < len(course); i++ {
+		if course[i].At >= at {
+			a, b := course[i-1], course[i]
+			return a.Skin + Celsius(float64((at-a.At)/(b.At-a.At)))*(b.Skin-a.Skin)
+		}
+	}
+	return course[len(course)-1].Skin
+}

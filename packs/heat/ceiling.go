@@ -1,0 +1,73 @@
+package heat
+
+import "strings"
+
+// A Limit is a temperature that a part must not pass, and who says so. A site
+// or the maker's manual gives its own; Ceilings holds those of common practice.
+type Limit struct {
+	At     Celsius
+	Source string
+}
+
+// A Ceiling is the limit of one kind of part. Where sources differ the lower
+// figure of common use stands here and Contested tells the others.
+type Ceiling struct {
+	Part      string // as a planner would write it
+	Limit     Limit
+	Flame     bool // whether a flame may touch the part at all
+	Contested string
+}
+
+// CeilingFor finds the ceiling of a kind of part, without regard to capitals.
+// It refuses a part that is not in the table, listing those that are.
+func CeilingFor(part string) (Ceiling, error) {
+	for _, c := range ceilings {
+		if strings.EqualFold(c.Part, strings.TrimSpace(part)) {
+			return c, nil
+		}
+	}
+	names := make([]string, len(ceilings))
+	for i, c := range ceilings {
+		names[i] = c.Part
+	}
+	return Ceiling{}, refuse("Part", "give the temperature with its source, or write one of "+strings.Join(names, ", "),
+		"no highest temperature is known for %q", part)
+}
+
+// Ceilings returns the table, hottest first.
+func Ceilings() []Ceiling { return append([]Ceiling(nil), ceilings...) }
+
+// check refuses a limit that is missing, or that nobody stands behind.
+func (l Limit) check(field, what string) error {
+	if l.At == 0 && l.Source == "" {
+		return refuse(field, "give the highest temperature and its source: the maker, the site, or the kind of part",
+			"the highest temperature of %s is missing", what)
+	}
+	if strings.TrimSpace(l.Source) == "" {
+		return refuse(field+".Source", "name the manual, the site rule or the kind of part it comes from",
+			"the limit of %.0f °C for %s has no source", float64(l.At), what)
+	}
+	return temperature(field+".At", "the highest temperature of "+what, l.At)
+}
+
+// Crayon is the marking temperature to put on the skin: the next lower full
+// step of 10 °C below the limit, so that the mark melts before the limit is
+// passed. A probe is set to the limit itself. Common practice, no source.
+func (l Limit) Crayon() Celsius {
+	c := Celsius(int(l.At/10) * 10)
+	if c == l.At {
+		c -= 10
+	}
+	return c
+}
+
+// A Colour is what a polished carbon steel face shows after a short heating.
+// It is an alarm that the part has been too hot, never a thermometer: sources
+// differ by 30 K, and time and alloy move it.
+type Colour struct {
+	Name     string
+	From, To Celsius
+}
+
+// TemperColours returns the colours, coolest first.
+func TemperColours() []Colour { return append([]Colour(nil), temperColours...) }

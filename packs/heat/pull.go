@@ -1,0 +1,213 @@
+package heat
+
+import "math"
+
+// A Pull is a hub to be drawn off its shaft by heat.
+type Pull struct {
+	Fit     Fit
+	Hub     Hub
+	Shaft   Shaft
+	Contact Contact
+	Source  Source
+	Air     Surroundings
+	Skin    Limit // of the outer face of the hub
+	// Neighbour is the part to protect; nil when nothing is near.
+	Neighbour *Neighbour
+	// Longest is how long the crew will heat before giving up. Slow heat grows
+	// the shaft as well: a quarter of an hour is long.
+	Longest Second
+	// ColdPull is the force that draws the hub off cold, with the high friction
+	// for sizing a puller; it is only quoted when heat does not do. Zero when
+	// not known.
+	ColdPull Newton
+}
+
+// A Plan is a hot pull computed in time. All times count from the moment the
+// heat goes on.
+type Plan struct {
+	Need   Free // what must be opened, with the whole shaft at its start
+	Band   Band // of net power that works
+	Net    Watt // the power the rest is computed for
+	Course []Moment
+
+	Parts Second // the opening reaches the interference: contact is lost
+	Free  Second // it reaches interference and clearance: heat off, draw it
+	Stays Second // how long the opening stays above the interference after that
+	// Endless says that it was still free when the computation stopped, so that
+	// Stays is a least figure.
+	Endless bool
+
+	Skin, Bore, Seat Celsius // when it comes free
+	Hottest          Celsius // the skin over the whole pull
+	Levels           Mm      // what the opening levels off at with this power, by the formula
+	Wall             Wall
+	Neighbour        *Warmed
+	Into             Joule // heat put in until it is free
+	Crayon           Celsius
+
+	Assumptions []Assumption
+	Warnings    []Warning
+	Working     []Working
+}
+
+// A Moment is the state of the pull at one time.
+type Moment struct {
+	At               Second
+	Skin, Bore, Seat Celsius // outer face, bore of the hub, mean of the shaft under it
+	Along            Celsius // shaft at the neighbour; the far end without one
+	Opening          Mm
+	Heating          bool
+}
+
+// A Wall is the hub at its greatest temperature difference.
+type Wall struct {
+	At         Second
+	Difference KelvinRise // skin over bore
+	AtBore     MPa        // stress from it at the bore, tension positive
+	AtSkin     MPa
+}
+
+// A Warmed is a neighbour and how warm the shaft gets where it sits.
+type Warmed struct {
+	Neighbour
+	Greatest Celsius // with the hub drawn off at once
+	At       Second
+	// IfStuck is the greatest when the hub is heated to its skin limit or for
+	// the longest time, does not move, and cools on the shaft.
+	IfStuck   Celsius
+	IfStuckAt Second
+}
+
+func (p *Pull) check() error {
+	if err := within("Fit", p.Fit.check()); err != nil {
+		return err
+	}
+	err := firstOf(
+		within("Hub", p.Hub.check(p.Fit.Diameter)),
+		within("Shaft", p.Shaft.check(p.Fit.Diameter)),
+		within("Contact", p.Contact.check()),
+		within("Air", p.Air.check()),
+		p.Skin.check("Skin", "the hub skin"),
+		p.Source.checkPull(),
+		positive("Longest", "the longest time of heating", float64(p.Longest), "seconds"),
+		notNegative("ColdPull", "the cold pulling force", float64(p.ColdPull), "N"),
+	)
+	if err != nil {
+		return err
+	}
+	if p.Skin.At <= p.Hub.Start {
+		return refuse("Skin.At", "give the temperature that the skin must never pass",
+			"a skin limit of %.0f °C is not above the hub, which starts at %.0f °C", float64(p.Skin.At), float64(p.Hub.Start))
+	}
+	// The shaft stays below the skin, so the skin limit bounds both.
+	if err := firstOf(p.Hub.Material.covers("Skin.At", p.Skin.At), p.Shaft.Material.covers("Skin.At", p.Skin.At)); err != nil {
+		return err
+	}
+	return p.checkNeighbour()
+}
+
+func (s *Source) checkPull() error {
+	switch s.Means {
+	case Torch, Induction:
+	case Oven:
+		return refuse("Source.Means", "heat the hub with torches or induction while the shaft stays cold",
+			"an oven warms hub and shaft alike, and the hub never comes free")
+	default:
+		return refuse("Source.Means", `write "torch" or "induction"`, "%q is no way of heating known here", string(s.Means))
+	}
+	return firstOf(
+		notNegative("Source.Net", "the net power", float64(s.Net), "W"),
+		notNegative("Source.Depth", "the depth of induction heating", float64(s.Depth), "mm"),
+	)
+}
+
+func (p *Pull) checkNeighbour() error {
+	n := p.Neighbour
+	if n == nil {
+		return nil
+	}
+	err := firstOf(
+		notNegative("Neighbour.Distance", "the distance of the neighbour", float64(n.Distance), "mm"),
+		n.Limit.check("Neighbour.Limit", "the neighbour"),
+	)
+	if err != nil {
+		return err
+	}
+	if n.Distance > p.Shaft.Behind || p.Shaft.Behind == 0 {
+		return refuse("Shaft.Behind", "give the length of shaft behind the hub, past the neighbour",
+			"%s sits %.0f mm behind the hub, where no shaft is given", n.name(), float64(n.Distance))
+	}
+	if n.Limit.At <= p.Shaft.Start {
+		return refuse("Neighbour.Limit.At", "give the temperature it must not pass",
+			"the limit of %.0f °C for %s is not above the shaft, which starts at %.0f °C",
+			float64(n.Limit.At), n.name(), float64(p.Shaft.Start))
+	}
+	return nil
+}
+
+func (n *Neighbour) name() string {
+	if n.Name == "" {
+		return "the neighbour"
+	}
+	return n.Name
+}
+
+// Plan computes the pull in time. It refuses a pull that heat cannot free
+// within the skin limit, a net power outside the band that works, and inputs
+// that are missing or cannot be; the refusal says how else to get the hub off.
+func (p Pull) Plan() (Plan, error) { return p.plan(usualGrid) }
+
+func (p *Pull) plan(g grid) (Plan, error) {
+	if err := p.check(); err != nil {
+		return Plan{}, err
+	}
+	need, err := rise(p.Fit, &p.Hub.Material, p.Shaft.Material.strain(float64(p.Shaft.Start)), p.Shaft.Start)
+	if err != nil {
+		return Plan{}, err
+	}
+	if need.Hub >= p.Skin.At {
+		return Plan{}, p.tooTight(float64(need.Hub))
+	}
+	if at := p.startOpening(); at >= p.Fit.opening() {
+		return Plan{}, refuse("Hub.Start", "measure both at one temperature",
+			"at their temperatures the hub is already free by %.3f mm", float64(at-p.Fit.Interference))
+	}
+	s := search{pull: p, grid: g}
+	band, err := s.band()
+	if err != nil {
+		return Plan{}, err
+	}
+	plan := Plan{Need: need, Band: band, Crayon: p.Skin.Crayon()}
+	if plan.Net, err = p.choose(&s, band); err != nil {
+		return Plan{}, err
+	}
+	if err := p.follow(&plan, g); err != nil {
+		return Plan{}, err
+	}
+	plan.Assumptions = p.assumptions()
+	plan.Warnings = p.warnings(&plan)
+	plan.Working = append(plan.Working, need.Working, p.ceilingWorking(&plan))
+	return plan, nil
+}
+
+// choose takes the power that was given, or the middle of the band as powers
+// go: as many times the least as the most is of it.
+func (p *Pull) choose(s *search, b Band) (Watt, error) {
+	w := p.Source.Net
+	switch {
+	case w == 0:
+		return Watt(math.Sqrt(float64(b.Least * b.Most))), nil
+	case w < b.Least:
+		return 0, p.tooSlow(s.try(float64(w)), b)
+	case w > b.Most:
+		return 0, p.tooFast(s.try(float64(w)), b)
+	}
+	return w, nil
+}
+
+// startOpening is the opening that the start temperatures make.
+func (p *Pull) startOpening() Mm {
+	h := p.Hub.Material.strain(float64(p.Hub.Start))
+	s := p.Shaft.Material.strain(float64(p.Shaft.Start))
+	return p.Fit.Diameter * Mm(h-s)
+}

@@ -1,0 +1,140 @@
+package heat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// Putting a hub back: how hot, and for how long it stays wide enough.
+//
+// The temperature is that of rise.go for a shaft at the temperature of the
+// shop. After that the hub cools twice: in the air while it is carried, and on
+// the shaft, through the air in the gap when it hangs centred, or at once where
+// it rests on the shaft. The two ways on the shaft bound the time to grip.
+// Source: the finite volumes of chain.go. Refused: a hub that would pass its
+// limit, with the cooled shaft as the way out where that is enough.
+
+// A Refit is a hub, or the inner ring of a bearing, to be slid on hot. The
+// start temperatures of hub and shaft are those of the parts as they lie there.
+type Refit struct {
+	Fit   Fit
+	Hub   Hub
+	Shaft Shaft
+	Air   Surroundings
+	Limit Limit // of the heated part
+}
+
+// A Refitted is a refit computed.
+type Refitted struct {
+	Need Free
+	// SetTo is the temperature to heat to: the one needed, up to the next full
+	// 5 °C; Room the clearance there.
+	SetTo Celsius
+	Room  Mm
+	Into  Joule // heat the hub takes, losses not counted
+	// Carry is how long the hub may hang in the air until half of the clearance
+	// is gone.
+	Carry Second
+	// Grips is how long after sliding on it grips when it hangs centred in the
+	// air of the gap; GripsSoonest when it touches all round from the start.
+	Grips, GripsSoonest Second
+	Assumptions         []Assumption
+}
+
+// Plan computes the refit, or refuses it with the way out.
+func (r Refit) Plan() (Refitted, error) {
+	if err := within("Fit", r.Fit.check()); err != nil {
+		return Refitted{}, err
+	}
+	err := firstOf(
+		within("Hub", r.Hub.check(r.Fit.Diameter)),
+		within("Shaft", r.Shaft.check(r.Fit.Diameter)),
+		within("Air", r.Air.check()),
+		r.Limit.check("Limit", "the heated part"),
+		positive("Fit.Clearance", "the clearance for sliding the hub on", float64(r.Fit.Clearance), "mm"),
+		positive("Air.Film", "the loss to the air", float64(r.Air.Film), "W/m²K"),
+	)
+	if err != nil {
+		return Refitted{}, err
+	}
+	need, err := rise(r.Fit, &r.Hub.Material, r.Shaft.Material.strain(float64(r.Shaft.Start)), r.Shaft.Start)
+	if err != nil {
+		return Refitted{}, err
+	}
+	set := Celsius(5 * math.Ceil(float64(need.Hub)/5-1e-9))
+	if set <= r.Hub.Start {
+		return Refitted{}, refuse("Hub.Start", "measure both at one temperature",
+			"the hub at %.0f °C already slides on", float64(r.Hub.Start))
+	}
+	if set > r.Limit.At {
+		return Refitted{}, r.tooHot(set)
+	}
+	if err := r.Hub.Material.covers("Limit.At", set); err != nil {
+		return Refitted{}, err
+	}
+	return r.inTime(need, set)
+}
+
+// tooHot refuses a hub above its limit and says what a cold shaft would do.
+func (r *Refit) tooHot(set Celsius) error {
+	instead := "cool the shaft, or use a hydraulic press or fit"
+	for _, by := range []Coolant{DryIce, LiquidNitrogen} {
+		c, err := Chill(r.Fit, r.Hub.Material, r.Shaft.Material, by, r.Air.Air)
+		if err != nil || c.Hub > r.Limit.At {
+			continue
+		}
+		instead = fmt.Sprintf("cool the shaft in %s, then the hub needs %.0f °C", by, math.Ceil(float64(c.Hub)))
+		break
+	}
+	return refuse("Limit.At", instead, "the hub must have %.0f °C to slide on, and may have %.0f °C (%s)",
+		float64(set), float64(r.Limit.At), r.Limit.Source)
+}
+
+// inTime follows the hot hub in the air and on the shaft.
+func (r *Refit) inTime(need Free, set Celsius) (Refitted, error) {
+	hot := r.Hub
+	hot.Start = set
+	out := Refitted{Need: need, SetTo: set, Assumptions: r.assumptions()}
+	shaft := Mm(r.Shaft.Material.strain(float64(r.Shaft.Start))) * r.Fit.Diameter
+	out.Room = Mm(hot.Material.strain(float64(set)))*r.Fit.Diameter - shaft - r.Fit.Interference
+
+	alone := newBodies(&hot, nil, r.Fit, Contact{Perfect: true}, r.Air, usualGrid)
+	cold := newBodies(&r.Hub, nil, r.Fit, Contact{Perfect: true}, r.Air, usualGrid)
+	out.Into = Joule(alone.heat() - cold.heat())
+
+	half := (r.Fit.Interference + out.Room/2 + shaft).metres()
+	touching := Contact{Perfect: true, TouchUntil: out.Room}
+	var errs [3]error
+	out.Carry, errs[0] = coolsTo(alone, half)
+	out.Grips, errs[1] = coolsTo(newBodies(&hot, &r.Shaft, r.Fit, Contact{Perfect: true}, r.Air, usualGrid), r.Fit.Interference.metres())
+	out.GripsSoonest, errs[2] = coolsTo(newBodies(&hot, &r.Shaft, r.Fit, touching, r.Air, usualGrid), r.Fit.Interference.metres())
+	return out, errors.Join(errs[:]...)
+}
+
+// coolsTo is the time until the opening has fallen to a mark, in metres.
+func coolsTo(b *bodies, mark float64) (Second, error) {
+	clock := newStepper(b, usualGrid)
+	for b.clock < longestSoak {
+		was, from := b.opening(), b.clock
+		if !clock.step() {
+			return 0, errDiverged()
+		}
+		if now := b.opening(); now <= mark {
+			return Second(from + (b.clock-from)*share(was, now, mark)), nil
+		}
+	}
+	return 0, refuse("Hub.Material", "look at the temperatures of hub, shaft and air",
+		"the hub does not cool to the shaft within %d hours", longestSoak/3600)
+}
+
+func (r *Refit) assumptions() []Assumption {
+	return []Assumption{
+		{"even", "the hub is warm through when it leaves the heater"},
+		{"air", fmt.Sprintf("hub and shaft lose %.0f W/m²K to air of %.0f °C", float64(r.Air.Film), float64(r.Air.Air))},
+		{"grip", "the times to grip lie between a hub that touches all round and one that hangs centred in its gap"},
+		{"hub-material", "hub: " + r.Hub.Material.Name + "; " + r.Hub.Material.Source},
+		{"shaft-material", "shaft: " + r.Shaft.Material.Name + "; " + r.Shaft.Material.Source},
+		{"planning", "planning figures: a competent person decides at the machine"},
+	}
+}

@@ -1,0 +1,45 @@
+package heat
+
+import "math"
+
+// A stepper moves bodies on in steps that grow with time, as heating slows down
+// with time. After the heat is switched it begins anew with small steps, four
+// of them implicit: Crank-Nicolson would ring after a jump.
+type stepper struct {
+	b      *bodies
+	first  float64 // s
+	dt     float64
+	cap    float64 // longest step while the clock matters
+	growth float64
+	smooth int
+}
+
+func newStepper(b *bodies, g grid) *stepper {
+	m := b.rings.of[len(b.rings.of)-1]
+	t := float64(sizedAt)
+	diffusivity := m.Conducts.at(t) / (float64(m.Density) * m.Specific.at(t))
+	first := g.step * b.r * b.r / diffusivity
+	s := &stepper{b: b, first: first, cap: 10 * first, growth: g.growth}
+	s.restart()
+	return s
+}
+
+// restart is to be called when the heat is switched.
+func (s *stepper) restart() {
+	s.dt, s.smooth = s.first, 4
+	for _, ch := range s.b.chains() {
+		ch.forget()
+	}
+}
+
+// step does one step and reports whether it settled.
+func (s *stepper) step() bool {
+	theta := 0.5
+	if s.smooth > 0 {
+		theta = 1
+		s.smooth--
+	}
+	ok := s.b.step(s.dt, theta)
+	s.dt = math.Min(s.dt*s.growth, s.cap)
+	return ok
+}
