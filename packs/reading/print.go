@@ -1,0 +1,280 @@
+package reading
+
+import (
+	"matchmark/packs/units"
+)
+
+// A Part is one piece of a printed line: a fixed word of the catalogue, a literal
+// text (numbers, units, marks, phrases; already with true minus, en dash and
+// no-break spaces), or a blank to write in.
+type Part struct {
+	Word  Word
+	Text  string // of Literal
+	Blank Blank
+	Mark  Mark // of BlankReading: whose reading is copied here
+}
+
+// A Blank is a small box inside a printed line.
+type Blank uint8
+
+const (
+	// NoBlank is a part that is no box.
+	NoBlank Blank = iota
+	// BlankReading takes the reading of Mark.
+	BlankReading
+	// BlankFound takes what was found here.
+	BlankFound
+	// BlankResult takes what is worked out.
+	BlankResult
+)
+
+// Printed is a limit in words for paper: the lines of its cell, the small lines
+// below, and, where it hangs on other readings, the ladder of boxes that works
+// out its target, inputs first.
+type Printed struct {
+	Main, Small, Ladder [][]Part
+}
+
+func lit(text string) Part { return Part{Text: text} }
+
+func word(w Word) Part { return Part{Word: w} }
+
+// Words tells the limit for paper. unitOf gives the unit of another reading, so
+// that a rate per length can be told as a factor; nil, or None from it, leaves
+// "in m" to be said.
+func (l *Limit) Words(unitOf func(Mark) units.Unit) Printed {
+	var p Printed
+	switch l.Kind {
+	case Measured:
+		for i := range l.Tests {
+			l.Tests[i].words(&p, unitOf)
+		}
+	case Record:
+		p.main(word(WordRecord))
+	case NoneAllowed:
+		p.main(word(WordNoneAllowed))
+	case SameAsFound:
+		p.main(word(WordAsFound))
+	case MustBe:
+		p.main(lit(l.Phrases[0]))
+	}
+	return p
+}
+
+func (p *Printed) main(parts ...Part)  { p.Main = append(p.Main, parts) }
+func (p *Printed) small(parts ...Part) { p.Small = append(p.Small, parts) }
+
+// groupWords are the words of the groups; Each has none.
+var groupWords = [...]Word{Each: Literal, Mean: WordMean, Spread: WordSpread, Sum: WordSum}
+
+// words tells one test.
+func (t *Test) words(p *Printed, unitOf func(Mark) units.Unit) {
+	var line []Part
+	if t.Group != Each {
+		line = append(line, word(groupWords[t.Group]))
+	}
+	switch t.Rule {
+	case AtLeast:
+		line = append(append(line, word(WordAtLeast)), t.Low.words()...)
+	case AtMost:
+		line = append(append(line, word(WordAtMost)), t.High.words()...)
+	case About:
+		line = append(append(line, word(WordAbout)), t.At.words()...)
+		p.small(word(WordNoTolerance))
+	case Exactly:
+		line = append(append(line, word(WordExactly)), t.At.words()...)
+	case Range:
+		line = append(line, t.rangeWords()...)
+	case Nominal:
+		line = append(line, t.nominalWords(p)...)
+	}
+	if t.Unit.Dimension() == units.Rise && t.Group != Spread {
+		line = append(line, word(WordRise))
+		t.riseWords(p)
+	}
+	p.main(line...)
+	if t.Other != nil {
+		p.small(lit(t.Other.printBare()), word(WordAsInSource))
+	}
+	for _, v := range t.values() {
+		p.Ladder = append(p.Ladder, v.Ladder(unitOf)...)
+	}
+}
+
+// rangeWords tells "value to value". A dash beside a sign reads badly, so signed
+// limits and worked-out ones keep the word.
+func (t *Test) rangeWords() []Part {
+	if t.Low.constant() && t.High.constant() {
+		low, high := t.Low.sum(), t.High.sum()
+		if dashFits(low, high) {
+			return []Part{lit(low.Print() + "\u00a0– " + quantity(high, t.Unit).Print())}
+		}
+		return []Part{lit(low.Print()), word(WordTo), lit(quantity(high, t.Unit).Print())}
+	}
+	return append(append(t.Low.words(), word(WordTo)), t.High.words()...)
+}
+
+// dashFits reports whether neither number has a sign.
+func dashFits(low, high units.Number) bool {
+	for _, text := range []string{low.Text(), high.Text()} {
+		if text[0] == '-' || text[0] == '+' {
+			return false
+		}
+	}
+	return true
+}
+
+// printRange writes two numbers with a dash or, beside signs, with a stroke of
+// dots, for the small lines that have no room for a word.
+func printRange(low, high units.Number) string {
+	if dashFits(low, high) {
+		return low.Print() + "\u00a0–\u00a0" + high.Print()
+	}
+	return low.Print() + "\u00a0…\u00a0" + high.Print()
+}
+
+// nominalWords tells "value tolerance", and below it the two ends, or the boxes
+// to work them out.
+func (t *Test) nominalWords(p *Printed) []Part {
+	deviation := "±\u00a0" + quantity(t.Upper, t.Unit).Print()
+	if !t.Even {
+		deviation = signedPrint(t.Upper) + "\u00a0/\u00a0" + quantity(t.Lower, t.Unit).Number.Print() + unitBehind(t.Unit)
+		if t.Lower.Sign() >= 0 {
+			deviation = signedPrint(t.Upper) + "\u00a0/\u00a0" + signedPrint(t.Lower) + unitBehind(t.Unit)
+		}
+	}
+	if t.At.constant() {
+		at := t.At.sum()
+		low, high, _ := t.Limits()
+		p.small(lit(printRange(low.Number, high.Number)))
+		return []Part{lit(at.Print() + "\u00a0" + deviation)}
+	}
+	if len(t.At.Terms) == 1 && t.At.Terms[0].By == ByNothing && t.At.Terms[0].Item.Kind == Found {
+		p.small(word(WordFound), Part{Blank: BlankFound}, lit("→"), word(WordFrom), Part{Blank: BlankResult}, word(WordTo), Part{Blank: BlankResult})
+	}
+	return append(t.At.words(), lit(deviation))
+}
+
+// signedPrint writes a deviation with its sign for paper. Zero keeps the sign that
+// was typed, plus if none was.
+func signedPrint(n units.Number) string {
+	text := n.Print()
+	if text[0] == '+' || n.Sign() < 0 || text[0] > '9' {
+		return text
+	}
+	return "+" + text
+}
+
+// unitBehind writes a unit as it stands behind a number.
+func unitBehind(u units.Unit) string {
+	if u == units.Degree {
+		return u.Print()
+	}
+	return "\u00a0" + u.Print()
+}
+
+// printBare writes the numbers of a bracket for paper.
+func (t *Test) printBare() string {
+	switch t.Rule {
+	case Range:
+		return printRange(t.Low.sum(), t.High.sum()) + unitBehind(t.Unit)
+	case Nominal:
+		if t.Even {
+			return t.At.sum().Print() + "\u00a0±\u00a0" + quantity(t.Upper, t.Unit).Print()
+		}
+		return t.At.sum().Print() + "\u00a0" + signedPrint(t.Upper) + "\u00a0/\u00a0" + signedPrint(t.Lower) + unitBehind(t.Unit)
+	}
+	return quantity(t.values()[0].sum(), t.Unit).Print()
+}
+
+// words tells a value in a line. A sum of several is told by its ladder; the line
+// says only that it is worked out.
+func (v *Value) words() []Part {
+	if v.constant() {
+		unit := units.None
+		v.each(func(it *Item) {
+			if it.Kind == Size && unit == units.None {
+				unit = it.Size.Unit
+			}
+		})
+		return []Part{lit(quantity(v.sum(), unit).Print())}
+	}
+	if len(v.Terms) > 1 || v.Terms[0].Item.Kind == Bracket {
+		return []Part{word(WordWorkedOut)}
+	}
+	t := &v.Terms[0]
+	var out []Part
+	switch t.By {
+	case ByNumber:
+		out = append(out, lit(t.Number.Print()+"\u00a0×"))
+	case ByPercent:
+		out = append(out, lit(t.Number.Print()+"\u00a0%"), word(WordOf))
+	case ByHalf:
+		out = append(out, word(WordHalfOf))
+	}
+	return append(out, t.Item.words()...)
+}
+
+// words tells an item in a line.
+func (it *Item) words() []Part {
+	switch it.Kind {
+	case Size:
+		return []Part{lit(it.Size.Print())}
+	case Reading:
+		return []Part{lit(string(it.Marks[0]))}
+	case Found:
+		return []Part{word(WordAsFound)}
+	case Bracket:
+		return []Part{word(WordWorkedOut)}
+	case Rate:
+		return append([]Part{lit(it.Size.Print()), word(WordInEach), lit(it.PerUnit.Print()), word(WordOf)}, it.Of.words()...)
+	}
+	out := []Part{word(manyOf[it.Kind])}
+	for i, m := range it.Marks {
+		if i > 0 {
+			out = append(out, word(WordAnd))
+		}
+		out = append(out, lit(string(m)))
+	}
+	return out
+}
+
+// manyOf are the words for several readings taken together.
+var manyOf = map[ItemKind]Word{MeanOf: WordMeanOf, LargestOf: WordLargestOf, SmallestOf: WordSmallestOf, SpreadOf: WordSpreadOf, SumOf: WordSumOf}
+
+// riseWords tells a rise in the other degrees as well, rounded inward, and warns
+// of the numbers that the conversion of a temperature would give.
+func (t *Test) riseWords(p *Printed) {
+	low, high, ok := t.Limits()
+	if !ok {
+		return
+	}
+	to := units.FahrenheitRise
+	if t.Unit == units.FahrenheitRise {
+		to = units.CelsiusRise
+	}
+	ends := func(convert func(units.Number, units.Rounding) string) string {
+		switch {
+		case low == nil:
+			return convert(high.Number, units.Down)
+		case high == nil:
+			return convert(low.Number, units.Up)
+		}
+		return convert(low.Number, units.Up) + "\u00a0–\u00a0" + convert(high.Number, units.Down)
+	}
+	rise := ends(func(n units.Number, how units.Rounding) string {
+		q, err := quantity(n, t.Unit).Convert(to)
+		if err != nil {
+			return ""
+		}
+		return q.Number.Round(n.Decimals(), how).Print()
+	})
+	point := ends(func(n units.Number, _ units.Rounding) string {
+		q, err := quantity(n, temperatureOf(t.Unit)).Convert(temperatureOf(to))
+		if err != nil {
+			return ""
+		}
+		return q.Number.Round(n.Decimals(), units.Nearest).Print()
+	})
+	p.small(lit("=\u00a0"+rise+"\u00a0"+to.Print()), word(WordWarmer), word(WordNever), lit(point))
+}

@@ -1,0 +1,255 @@
+package reading
+
+import "matchmark/packs/units"
+
+// test reads one test with what stands in brackets behind it, and settles its
+// unit.
+func (c *cursor) test() Test {
+	from := c.pos
+	t := Test{place: from}
+	for _, g := range []struct {
+		word  string
+		group Group
+	}{{"each", Each}, {"mean", Mean}, {"spread", Spread}, {"sum", Sum}} {
+		// "mean of D3" is a value, "mean 1.10 to 1.40" a group.
+		if c.ahead(g.word+" of") < 0 && c.take(g.word) {
+			t.Group = g.group
+			break
+		}
+	}
+	c.rule(&t)
+	c.unblank()
+	t.width = c.pos - from
+	c.settle(from, &t)
+	c.blanks()
+	if c.ok() && c.peek() == '(' {
+		c.other(&t)
+	}
+	c.trailing(&t)
+	return t
+}
+
+// rule reads the shape of a test and its values.
+func (c *cursor) rule(t *Test) {
+	from := c.pos
+	switch {
+	case !c.ok():
+	case c.take("at least"), c.take("min"):
+		t.Rule, t.Low = AtLeast, c.value()
+		c.lone("at least")
+	case c.take("at most"), c.take("max"):
+		t.Rule, t.High = AtMost, c.value()
+		c.lone("at most")
+	case c.take("about"):
+		t.Rule, t.At = About, c.value()
+		c.lone("about")
+	case c.take("exactly"):
+		c.exactly(t, from)
+	default:
+		c.twoSided(t)
+	}
+}
+
+// lone refuses a second end behind at least, at most or about.
+func (c *cursor) lone(word string) {
+	at := c.pos
+	c.blanks()
+	switch {
+	case !c.ok():
+		return
+	case c.ahead("to") >= 0:
+		c.failAt(c.pos, 2, "two-rules", "\""+word+"\" and \"to\" in one test: write one of them", "0.05 to 0.12 mm", "at most 0.12 mm")
+	case c.toleranceNext():
+		c.failAt(c.pos, len(c.runes)-c.pos, "two-rules", "\""+word+"\" with a tolerance: write one of them", "12.5 +/- 0.1 mm", word+" 12.5 mm")
+	}
+	c.pos = at
+}
+
+// exactly reads a count of pieces.
+func (c *cursor) exactly(t *Test, from int) {
+	n := c.number()
+	u := c.unit()
+	if !c.ok() {
+		return
+	}
+	if u != units.Pieces || n.Decimals() > 0 || n.Denominator() > 0 || n.Sign() < 0 {
+		c.failFrom(from, "exactly", "only pieces can be exact: "+c.typed(from, c.pos)+"; a size needs its tolerance", "exactly 8 pcs", "12.5 +/- 0.1 mm")
+	}
+	t.Rule, t.At = Exactly, one(n, u)
+}
+
+// twoSided reads "value to value" or "value tolerance".
+func (c *cursor) twoSided(t *Test) {
+	from := c.pos
+	v := c.value()
+	end := c.pos
+	c.blanks()
+	switch {
+	case !c.ok():
+	case c.take("to"):
+		t.Rule, t.Low, t.High = Range, v, c.value()
+	case c.tolerance(t):
+		t.Rule, t.At = Nominal, v
+	default:
+		c.pos = end
+		c.noTolerance(v, from)
+	}
+}
+
+// toleranceNext reports whether a tolerance begins here.
+func (c *cursor) toleranceNext() bool {
+	return c.peek() == '±' || c.peek() == '+' && c.at(c.pos+1) == '/' || (c.peek() == '+' || c.peek() == '-' || c.peek() == '−') && c.tolerancePair()
+}
+
+// tolerance reads +/- 0.1 mm or +0.02/-0.00 mm if it stands here. The unit, if
+// there is one, becomes that of the test.
+func (c *cursor) tolerance(t *Test) bool {
+	if !c.ok() {
+		return false
+	}
+	from := c.pos
+	switch {
+	case c.peek() == '±':
+		c.pos++
+	case c.peek() == '+' && c.at(c.pos+1) == '/' && (c.at(c.pos+2) == '-' || c.at(c.pos+2) == '−'):
+		c.pos += 3
+	case c.toleranceNext() && c.peek() != '±' && c.at(c.pos+1) != '/':
+		c.deviations(t)
+		t.Unit = c.unit()
+		return true
+	default:
+		return false
+	}
+	c.blanks()
+	n := c.number()
+	t.Unit = c.unit()
+	t.Even, t.Upper, t.Lower = true, n, n.Neg()
+	if c.ok() && (n.Sign() <= 0 || n.Text()[0] == '+') {
+		c.failFrom(from, "tolerance", "\"+/-\" and then "+n.Text()+": the number behind it has no sign and is more than 0", "+/- 0.1 mm")
+	}
+	return true
+}
+
+// deviations reads two deviations with a stroke between them, the larger first.
+func (c *cursor) deviations(t *Test) {
+	from := c.pos
+	t.Upper = c.number()
+	c.blanks()
+	c.pos++ // the stroke; tolerancePair has seen it
+	c.blanks()
+	if r := c.peek(); c.ok() && r != '+' && r != '-' && r != '−' {
+		c.failFrom(from, "tolerance", "the second deviation needs its sign: "+c.typed(from, c.pos+numberWidth(c.runes[c.pos:])), "+0.02/-0.00")
+	}
+	t.Lower = c.number()
+	if !c.ok() {
+		return
+	}
+	switch t.Upper.Cmp(t.Lower) {
+	case 0:
+		c.failFrom(from, "tolerance", "both deviations are the same: "+c.typed(from, c.pos), "+0.02/-0.00")
+	case -1:
+		good := signed(t.Lower) + "/" + signed(t.Upper)
+		c.failFrom(from, "tolerance", "the larger deviation comes first: "+good, c.with(from, c.pos, good))
+	}
+}
+
+// noTolerance says what a value alone lacks to be a limit.
+func (c *cursor) noTolerance(v *Value, from int) {
+	to := c.pos
+	text := c.typed(from, to)
+	c.blanks()
+	switch {
+	case !c.ok():
+	case v.plain() && (c.ahead("min") >= 0 || c.ahead("max") >= 0):
+		word := map[bool]string{true: "at least ", false: "at most "}[c.ahead("min") >= 0]
+		c.failAt(from, c.pos+3-from, "word-order", "the word comes first: "+word+text, c.with(from, c.pos+3, word+text))
+	case v.plain() && c.mainUnitTwice(v, from):
+	case !c.end() && c.ahead("and") < 0 && c.peek() != '(' && c.peek() != ')':
+		c.unknown("a tolerance, or \"to\" and the other limit, is missing")
+	case v.plain() && v.Terms[0].Item.Size.Unit == units.None:
+		c.noUnit(from, to)
+	case v.plain():
+		unit := v.Terms[0].Item.Size.Unit.Text()
+		c.failAt(from, to-from, "no-tolerance", text+" alone is no limit: how near?",
+			c.with(from, to, v.Terms[0].Item.Size.Number.Text()+" +/- "+v.Terms[0].Item.Size.Number.Step().Text()+" "+unit),
+			c.with(from, to, "at least "+text)+", or at most", c.with(from, to, "about "+text)+", if the source gives no tolerance")
+	case len(v.Terms) == 1 && v.Terms[0].Item.Kind == Found && v.Terms[0].By == ByNothing:
+		c.howNear(from, to)
+	default:
+		c.failAt(from, to-from, "no-tolerance", "no tolerance: "+text+" says what it must be, not how near", text+" +/- 0.03 mm", "at most "+text, "about "+text+", if the source gives no tolerance")
+	}
+}
+
+// mainUnitTwice finds "0.30 mm (0.012 in) to 0.40 mm (0.016 in)".
+func (c *cursor) mainUnitTwice(v *Value, from int) bool {
+	if c.peek() != '(' {
+		return false
+	}
+	i := c.pos
+	for i < len(c.runes) && c.runes[i] != ')' {
+		i++
+	}
+	j := c.skip(i + 1)
+	if c.at(j) != 't' || c.at(j+1) != 'o' || !isBlank(c.at(j+2)) {
+		return false
+	}
+	n := v.Terms[0].Item.Size.Number.Text()
+	c.failAt(c.pos, i+1-c.pos, "brackets", "the other unit goes once to the end, in one bracket", n+" to … "+v.Terms[0].Item.Size.Unit.Text()+" ("+c.typed(c.pos+1, i)+" to …)")
+	return true
+}
+
+// trailing finds a dash or min and max behind a test.
+func (c *cursor) trailing(t *Test) {
+	if !c.ok() || c.end() || c.ahead("and") >= 0 || c.peek() == ')' {
+		return
+	}
+	if t.Rule == Range && (c.ahead("min") >= 0 || c.ahead("max") >= 0) {
+		c.failAt(c.pos, 3, "word-order", "\""+c.typed(c.pos, c.pos+3)+"\" behind two limits", "0.05 to 0.12 mm")
+		return
+	}
+	c.unknown("\"and\" with another test, or nothing, can follow")
+}
+
+// other reads the same limit in another unit from a bracket and compares.
+func (c *cursor) other(t *Test) {
+	from := c.pos
+	c.takeRune('(')
+	o := Test{Group: t.Group, Rule: t.Rule, place: c.pos}
+	v := c.value()
+	c.blanks()
+	switch {
+	case !c.ok():
+		return
+	case t.Rule == Range:
+		if !c.take("to") {
+			c.failFrom(from, "brackets", "the bracket needs both limits, as before it", "0.30 to 0.40 mm (0.012 to 0.016 in)")
+		}
+		o.Low, o.High = v, c.value()
+	case t.Rule == Nominal:
+		if !c.tolerance(&o) {
+			c.failFrom(from, "brackets", "the bracket needs the tolerance too, as before it", "12.5 +/- 0.1 mm (0.492 +/- 0.004 in)")
+		}
+		o.At = v
+		if t.Even != o.Even && c.ok() {
+			c.failFrom(from, "brackets", "the bracket needs the same kind of tolerance as before it", "12.5 +/- 0.1 mm (0.492 +/- 0.004 in)")
+		}
+	case t.Rule == AtLeast:
+		o.Low = v
+	case t.Rule == AtMost:
+		o.High = v
+	default:
+		o.At = v
+	}
+	c.unblank()
+	o.width = c.pos - o.place
+	c.settle(o.place, &o)
+	c.blanks()
+	if c.ok() && !c.closing() {
+		c.unknown("the bracket is not closed")
+	}
+	if c.ok() {
+		c.sameInBoth(from, t, &o)
+		t.Other = &o
+	}
+	c.blanks()
+}

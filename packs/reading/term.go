@@ -1,0 +1,310 @@
+package reading
+
+import "matchmark/packs/units"
+
+// value reads a sum of terms.
+func (c *cursor) value() *Value {
+	from := c.pos
+	v := &Value{Terms: []Term{c.term()}}
+	for c.ok() {
+		minus, more := c.operator(v, from)
+		if !more {
+			break
+		}
+		t := c.term()
+		t.Minus = minus
+		if minus && len(v.Terms) == 1 && v.plain() && t.By == ByNothing && t.Item.Kind == Size {
+			c.dash(from, c.pos)
+		}
+		v.Terms = append(v.Terms, t)
+	}
+	return v
+}
+
+// operator steps over a plus or minus with a blank on both sides. It stands back
+// from a tolerance.
+func (c *cursor) operator(v *Value, from int) (minus, more bool) {
+	at := c.pos
+	c.blanks()
+	sign := c.peek()
+	switch sign {
+	case '+', '-', '−':
+	case '–', '—':
+		c.dashOrBlanks(v, from)
+		return false, false
+	default:
+		c.pos = at
+		return false, false
+	}
+	next := c.at(c.pos + 1)
+	switch {
+	case c.tolerancePair() || next == '/' || sign == '+' && (next == '-' || next == '−'):
+		c.pos = at
+		return false, false
+	case isBlank(next) && isBlank(c.at(c.pos-1)):
+		if skip := c.pos + 1; c.blankSlash(skip) {
+			c.pos = at
+			return false, false
+		}
+		c.pos++
+		c.blanks()
+		return sign != '+', true
+	}
+	c.dashOrBlanks(v, from)
+	return false, false
+}
+
+// blankSlash reports whether only blanks stand between a plus and a stroke, as
+// in "+ / - 0.1".
+func (c *cursor) blankSlash(i int) bool {
+	for isBlank(c.at(i)) {
+		i++
+	}
+	return c.at(i) == '/'
+}
+
+// tolerancePair reports whether two deviations with a stroke between them stand
+// next: +0.02/-0.00.
+func (c *cursor) tolerancePair() bool {
+	i := c.pos + 1
+	if r := c.at(i); r < '0' || r > '9' {
+		return false
+	}
+	_, width, fault := units.LeadingNumber(string(c.runes[c.pos:]))
+	if fault != nil {
+		return false
+	}
+	i = c.pos + width
+	for isBlank(c.at(i)) {
+		i++
+	}
+	return c.at(i) == '/'
+}
+
+// dashOrBlanks tells apart 0.05-0.12, which can be a range, and D1 -0.2, which
+// lacks a blank. The cursor stands at the sign.
+func (c *cursor) dashOrBlanks(v *Value, from int) {
+	to := c.pos + 1
+	for to < len(c.runes) && (isBlank(c.runes[to]) || c.runes[to] == '.' || isWordRune(c.runes[to])) && !c.wordAt(to) {
+		to++
+	}
+	if v.plain() && c.peek() != '+' {
+		c.dash(from, to)
+		return
+	}
+	if v.plain() && c.peek() == '+' {
+		c.failAt(c.pos, to-c.pos, "one-deviation", "only one deviation: "+c.typed(c.pos, to)+"; the other one belongs behind a stroke, 0 if it is none",
+			c.with(c.pos, c.pos+2+numberWidth(c.runes[c.pos+1:])-1, c.deviationPair()))
+		return
+	}
+	c.blankSigns(from)
+}
+
+// wordAt reports whether a word of the language begins here that ends a size.
+func (c *cursor) wordAt(i int) bool {
+	at := c.pos
+	c.pos = i
+	defer func() { c.pos = at }()
+	return isBlank(c.at(i-1)) && c.ahead("and") >= 0
+}
+
+// numberWidth is the width of the number that the runes begin with, 0 if none.
+func numberWidth(r []rune) int {
+	_, width, fault := units.LeadingNumber(string(r))
+	if fault != nil {
+		return 0
+	}
+	return width
+}
+
+// deviationPair writes the deviation at the cursor with a zero one beside it.
+func (c *cursor) deviationPair() string {
+	n, _, fault := units.LeadingNumber(c.rest())
+	if fault != nil {
+		return "+0.02/-0.00"
+	}
+	return n.Text() + "/-" + n.Sub(n).Text()
+}
+
+// dash is the fault of two sizes with a dash between them.
+func (c *cursor) dash(from, to int) {
+	line := c.typed(from, to)
+	r := []rune(line)
+	for i := 1; i < len(r); i++ {
+		if r[i] == '-' || r[i] == '–' || r[i] == '—' || r[i] == '−' {
+			before, after := units.Number{}, 0
+			if n, width, fault := units.LeadingNumber(line); fault == nil && width <= i {
+				before, after = n, i+1
+			}
+			if after == 0 {
+				continue
+			}
+			for isBlank(runeAt(r, after)) {
+				after++
+			}
+			gap := before.Text()
+			if u := spaceTrim(r[numberWidth(r):i]); u != "" {
+				gap += " " + u
+			}
+			good := gap + " to " + string(r[after:])
+			c.failAt(from, to-from, "dash", "a dash between two sizes can mean \"to\" or \"less\": for limits write "+good, c.with(from, to, good))
+			return
+		}
+	}
+	c.failAt(from, to-from, "dash", "a dash between two sizes can mean \"to\" or \"less\"", "0.05 to 0.12 mm")
+}
+
+func runeAt(r []rune, i int) rune {
+	if i < len(r) {
+		return r[i]
+	}
+	return 0
+}
+
+// term reads one summand.
+func (c *cursor) term() Term {
+	var t Term
+	switch {
+	case !c.ok():
+	case c.take("half of"):
+		t.By = ByHalf
+		t.Item = c.item()
+	case c.digitNext():
+		t = c.numbered()
+	default:
+		t.Item = c.item()
+	}
+	return t
+}
+
+// numbered reads a term that begins with a number: a size, a factor, a percentage
+// or a rate.
+func (c *cursor) numbered() Term {
+	from := c.pos
+	n := c.number()
+	if !c.ok() {
+		return Term{}
+	}
+	end := c.pos
+	c.blanks()
+	switch {
+	case c.take("x") || c.takeRune('×'):
+		return Term{By: ByNumber, Number: n, Item: c.item()}
+	case c.percentOf():
+		return Term{By: ByPercent, Number: n, Item: c.item()}
+	}
+	c.pos = end
+	return Term{Item: c.sized(from, n)}
+}
+
+// percentOf steps over "% of".
+func (c *cursor) percentOf() bool {
+	at := c.pos
+	if c.takeRune('%') && c.take("of") {
+		return true
+	}
+	c.pos = at
+	return false
+}
+
+// sized reads what follows the number of a size: its unit, and perhaps the rate.
+func (c *cursor) sized(from int, n units.Number) Item {
+	it := Item{Kind: Size, Size: units.Quantity{Number: n, Unit: c.unit()}}
+	if it.Size.Unit == units.None {
+		return it
+	}
+	at := c.pos
+	c.blanks()
+	if !c.take("per") {
+		c.pos = at
+		return it
+	}
+	it.Kind = Rate
+	if it.PerUnit = c.unit(); it.PerUnit == units.None {
+		c.failFrom(from, "per", "per what? "+c.typed(from, c.pos)+" needs a unit", "0.5 mm per m of D4")
+	}
+	c.blanks()
+	if !c.take("of") {
+		c.failFrom(from, "per", c.typed(from, c.pos)+" of what?", c.typed(from, c.pos)+" of D4")
+	}
+	of := c.item()
+	it.Of = &of
+	return it
+}
+
+// item reads what a factor can stand before.
+func (c *cursor) item() Item {
+	c.depth++
+	defer func() { c.depth-- }()
+	if c.depth > maxDepth {
+		c.failAt(c.pos, 1, "too-deep", "brackets too deep", "(D1 - D2)")
+	}
+	if !c.ok() {
+		return Item{}
+	}
+	from := c.pos
+	switch {
+	case c.takeRune('('):
+		v := c.value()
+		c.blanks()
+		if c.ok() && !c.closing() {
+			c.failFrom(from, "bracket", "a bracket is not closed: "+c.typed(from, c.pos), c.typed(from, c.pos)+")")
+		}
+		return Item{Kind: Bracket, Value: v}
+	case c.take("as found"):
+		c.unblank()
+		return Item{Kind: Found}
+	case c.markNext() >= 0:
+		return Item{Kind: Reading, Marks: []Mark{c.mark()}}
+	case c.digitNext():
+		return c.sized(from, c.number())
+	}
+	for _, g := range manyWords {
+		if c.take(g.word + " of") {
+			return Item{Kind: g.kind, Marks: c.marks(g.word)}
+		}
+	}
+	c.unknown("a size or the mark of a reading is missing")
+	return Item{}
+}
+
+// closing steps over a closing bracket, leaving blanks behind it.
+func (c *cursor) closing() bool {
+	if c.peek() != ')' {
+		return false
+	}
+	c.pos++
+	return true
+}
+
+// unblank goes back over blanks, so that a place ends with its last letter.
+func (c *cursor) unblank() {
+	for isBlank(c.at(c.pos - 1)) {
+		c.pos--
+	}
+}
+
+// manyWords are the ways to take several readings together.
+var manyWords = []struct {
+	word string
+	kind ItemKind
+}{{"mean", MeanOf}, {"largest", LargestOf}, {"smallest", SmallestOf}, {"spread", SpreadOf}, {"sum", SumOf}}
+
+// marks reads "D3 and D4 and D5": the list goes on while a mark follows "and".
+func (c *cursor) marks(word string) []Mark {
+	if c.markNext() < 0 {
+		c.unknown(word + " of what? The mark of a reading is missing")
+		return nil
+	}
+	out := []Mark{c.mark()}
+	for c.ok() {
+		at := c.pos
+		c.blanks()
+		if !c.take("and") || c.markNext() < 0 {
+			c.pos = at
+			break
+		}
+		out = append(out, c.mark())
+	}
+	return out
+}

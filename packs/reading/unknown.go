@@ -1,0 +1,137 @@
+package reading
+
+import (
+	"strings"
+
+	"matchmark/packs/units"
+)
+
+// words are those of the language, for naming the nearest one.
+var words = []string{
+	"at least", "at most", "to", "min", "max", "about", "exactly", "as found", "and", "each", "mean", "spread", "sum",
+	"mean of", "largest of", "smallest of", "spread of", "sum of", "half of", "of", "per", "x",
+	"record", "record to", "words", "sketch", "tick", "none", "yes or no", "must be", "choose", "or",
+}
+
+// traps are spellings that mean one thing only, but are not words here.
+var traps = []struct{ typed, write string }{
+	{">=", "at least"}, {"≥", "at least"}, {"<=", "at most"}, {"≤", "at most"}, {"=>", "at least"}, {"=<", "at most"},
+	{">", "at least"}, {"<", "at most"}, {"minimum", "at least"}, {"maximum", "at most"},
+	{"not less than", "at least"}, {"not more than", "at most"}, {"no less than", "at least"}, {"no more than", "at most"},
+	{"not under", "at least"}, {"not over", "at most"}, {"up to", "at most"}, {"less than", "at most"}, {"more than", "at least"},
+	{"same as found", "as found"}, {"as-found", "as found"}, {"as left", "as found"}, {"average", "mean"}, {"total", "sum"},
+	{"approx.", "about"}, {"approx", "about"}, {"approximately", "about"}, {"~", "about"}, {"≈", "about"}, {"ca.", "about"},
+	{"+-", "+/-"}, {"-/+", "+/-"}, {"+ / -", "+/-"}, {"+/ -", "+/-"}, {"+ /-", "+/-"}, {"plus or minus", "+/-"}, {"plus minus", "+/-"},
+	{"ø", ""}, {"Ø", ""}, {"⌀", ""}, {"dia.", ""}, {"dia", ""},
+	{"between", ""}, {"from", ""}, {"..", "to"}, {"...", "to"}, {"…", "to"}, {"*", "x"}, {"&", "and"}, {";", "and"}, {"till", "to"}, {"until", "to"},
+}
+
+// unknown is the fault of a word that is not of the language, where missing is
+// what should stand there.
+func (c *cursor) unknown(missing string) {
+	if !c.ok() {
+		return
+	}
+	c.blanks()
+	if c.end() {
+		c.failAt(len(c.runes), 0, "unfinished", missing+" at the end", examples...)
+		return
+	}
+	if c.peek() == ',' {
+		c.failAt(c.pos, 1, "comma", "a comma ends an entry of the file; join with \"and\"", c.with(c.pos, c.pos+1, " and"))
+		return
+	}
+	if c.trap() {
+		return
+	}
+	from, to := c.pos, c.wordEnd(c.pos)
+	word := c.typed(from, to)
+	// Two words together may be a slip of one ("at-most", "as  fount").
+	two := c.wordEnd(c.skip(to))
+	if near := units.NearestWord(c.typed(from, two), words); near != "" && two > to && strings.Contains(near, " ") {
+		c.failAt(from, two-from, "unknown-word", "\""+c.typed(from, two)+"\" is not known here", c.with(from, two, near))
+		return
+	}
+	if near := units.NearestWord(word, append(units.UnitWords(), words...)); near != "" && near != word {
+		c.failAt(from, to-from, "unknown-word", "\""+word+"\" is not known here", c.with(from, to, near))
+		return
+	}
+	c.failAt(from, to-from, "unknown-word", "\""+word+"\" is not known here: "+missing, examples...)
+}
+
+// examples are shown where no single word can be put right.
+var examples = []string{"0.05 to 0.12 mm", "at most 0.15 mm", "12.5 +/- 0.1 mm"}
+
+// trap names the right word for one that is often typed; it reports whether one
+// stands here.
+func (c *cursor) trap() bool {
+	best, end := -1, 0
+	for i, t := range traps {
+		if e := c.trapEnd(t.typed); e > end {
+			best, end = i, e
+		}
+	}
+	if best < 0 {
+		return false
+	}
+	t := traps[best]
+	rest := end
+	for isBlank(c.at(rest)) {
+		rest++
+	}
+	good := t.write + " "
+	if t.write == "" {
+		good = ""
+	}
+	if c.at(c.pos-1) != 0 && !isBlank(c.at(c.pos-1)) {
+		good = " " + good
+	}
+	line := c.with(c.pos, rest, good)
+	if t.typed == "between" {
+		line = strings.Replace(line, " and ", " to ", 1)
+	}
+	if t.write == "as found" && c.typed(rest, len(c.runes)) == "" {
+		c.howNear(c.pos, end)
+		return true
+	}
+	c.failAt(c.pos, end-c.pos, "unknown-word", "\""+c.typed(c.pos, end)+"\" is not a word of limits: write "+line, line)
+	return true
+}
+
+// trapEnd gives the place behind typed if it stands at the cursor, else 0.
+func (c *cursor) trapEnd(typed string) int {
+	i := c.pos
+	for _, r := range typed {
+		if c.at(i) != r {
+			return 0
+		}
+		i++
+	}
+	last := c.at(i - 1)
+	if isWordRune(last) && isWordRune(c.at(i)) && last != '-' {
+		return 0
+	}
+	return i
+}
+
+func (c *cursor) skip(i int) int {
+	for isBlank(c.at(i)) {
+		i++
+	}
+	return i
+}
+
+// wordEnd gives the place behind the run of runes without a blank.
+func (c *cursor) wordEnd(i int) int {
+	for i < len(c.runes) && !isBlank(c.runes[i]) {
+		i++
+	}
+	return i
+}
+
+// howNear is the fault of "as found" without a tolerance where one is needed.
+func (c *cursor) howNear(from, to int) {
+	c.failAt(from, to-from, "how-near", "as found: how near?", "as found +/- 0.10 mm", "about as found, if the source does not say")
+}
+
+func spaceTrim(r []rune) string { return strings.TrimSpace(string(r)) }
