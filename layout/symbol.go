@@ -15,6 +15,7 @@ func (g *sign) path(st Style, ink Ink, text string) Path {
 		Ops:    scaled(g.ops, cap),
 		Weight: Mm(g.weight) * cap,
 		Ink:    ink,
+		Round:  true,
 		Alt:    text, AltWidth: Mm(g.advance) * cap, AltSize: st.Size,
 	}
 	if g.weight == 0 {

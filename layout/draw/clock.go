@@ -1,7 +1,9 @@
 package draw
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"matchmark/layout"
 )
@@ -14,13 +16,10 @@ type Place struct {
 	Box   layout.Block
 }
 
-// maxReach bounds how far boxes move out to get clear of each other.
-const maxReach layout.Mm = 300
-
 // Clock draws a ring of the radius with a tick at each place and the boxes about
-// it in their directions, moved out until no two of them come closer than the
-// gaps between write-in boxes. A mark at the top stands for the reference mark of
-// the machine.
+// it, no two of them closer than the gaps between write-in boxes. A thin line
+// leads from the tick to a box that does not stand right before it. A mark at the
+// top stands for the reference mark of the machine.
 func Clock(s *layout.Setter, r layout.Mm, places []Place, mark bool, ref layout.Ref) layout.Block {
 	at := boxesAbout(r, places)
 	x0, y0, x1, y1 := -r, -r, r, r
@@ -44,6 +43,7 @@ func Clock(s *layout.Setter, r layout.Mm, places []Place, mark bool, ref layout.
 	for i, p := range places {
 		u := XY{math.Sin(p.Angle * math.Pi / 180), math.Cos(p.Angle * math.Pi / 180)}
 		tick(sc, u, float64(r))
+		leader(sc, u, float64(r), at[i], p.Box)
 		if p.Label != "" {
 			b := s.Line(0, []layout.Run{layout.T(layout.Sub, p.Label)}, layout.ParaOpts{Ref: ref})
 			in := float64(r) - 1.8 - math.Abs(u.X)*float64(b.W)/2 - math.Abs(u.Y)*float64(b.H)/2
@@ -62,21 +62,71 @@ func tick(sc *Scene, u XY, r float64) {
 	sc.Lines(Thick, XY{u.X * (r - 1.5), u.Y * (r - 1.5)}, XY{u.X * (r + 1.5), u.Y * (r + 1.5)})
 }
 
+// leader draws the thin line from a tick to its box, unless the box stands right
+// before the tick.
+func leader(sc *Scene, u XY, r float64, at layout.Point, b layout.Block) {
+	x0, x1 := float64(at.X), float64(at.X+b.W)
+	y0, y1 := -float64(at.Y+b.H), -float64(at.Y)
+	from := XY{u.X * (r + 1.5), u.Y * (r + 1.5)}
+	// The point of the box that is nearest to the tick, on the side's middle.
+	to := XY{min(max(from.X, x0), x1), min(max(from.Y, y0), y1)}
+	if math.Hypot(to.X-from.X, to.Y-from.Y) > 4.5 {
+		to.Y = (y0 + y1) / 2
+		sc.Lines(Thin, from, to)
+	}
+}
+
+// nearReach is how far from the ring boxes may stand and still plainly belong to
+// their ticks.
+const nearReach layout.Mm = 10
+
 // boxesAbout gives the top left corner of each box, from the ring's centre, y
-// downward.
+// downward. Boxes stand in the directions of their places as long as this keeps
+// them near the ring; many boxes go into columns beside it.
 func boxesAbout(r layout.Mm, places []Place) []layout.Point {
 	out := make([]layout.Point, len(places))
-	for reach := r + 4.5; ; reach += 1 {
+	for reach := r + 4.5; reach <= r+nearReach; reach++ {
 		for i, p := range places {
 			sin, cos := math.Sincos(p.Angle * math.Pi / 180)
 			// The box touches the circle of the reach with its nearer side.
 			d := reach + layout.Mm(math.Abs(sin))*p.Box.W/2 + layout.Mm(math.Abs(cos))*p.Box.H/2
 			out[i] = layout.Point{X: d*layout.Mm(sin) - p.Box.W/2, Y: -d*layout.Mm(cos) - p.Box.H/2}
 		}
-		if reach > maxReach || clear(out, places) {
+		if clear(out, places) {
 			return out
 		}
 	}
+	return inColumns(r, places)
+}
+
+// inColumns stacks the boxes of the right half beside the ring from top to
+// bottom, those of the left half likewise, each column about the ring's middle. A
+// place at the very top or bottom belongs to the right column.
+func inColumns(r layout.Mm, places []Place) []layout.Point {
+	out := make([]layout.Point, len(places))
+	for _, side := range []layout.Mm{1, -1} {
+		var col []int
+		var tall layout.Mm
+		for i, p := range places {
+			if (math.Sin(p.Angle*math.Pi/180) > -1e-9) == (side > 0) {
+				col = append(col, i)
+				tall += p.Box.H + layout.GapY
+			}
+		}
+		slices.SortStableFunc(col, func(i, j int) int {
+			return cmp.Compare(math.Cos(places[j].Angle*math.Pi/180), math.Cos(places[i].Angle*math.Pi/180))
+		})
+		y := -(tall - layout.GapY) / 2
+		for _, i := range col {
+			x := r + nearReach
+			if side < 0 {
+				x = -x - places[i].Box.W
+			}
+			out[i] = layout.Point{X: x, Y: y}
+			y += places[i].Box.H + layout.GapY
+		}
+	}
+	return out
 }
 
 // clear tells whether no two boxes come closer than the gaps between write-in

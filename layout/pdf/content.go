@@ -18,6 +18,7 @@ const ptPerMm = 72 / 25.4
 type state struct {
 	fill, stroke ink
 	weight, dash layout.Mm
+	round        bool
 	face         layout.Face
 	size         layout.Pt
 }
@@ -126,6 +127,19 @@ func (p *page) pen(weight, dash layout.Mm, i layout.Ink) {
 	p.op("] 0 d")
 }
 
+// corners sets how strokes end and turn. A page starts with straight ones.
+func (p *page) corners(round bool) {
+	if p.now.round == round {
+		return
+	}
+	p.now.round = round
+	if round {
+		p.op("1 J 1 j")
+	} else {
+		p.op("0 J 0 j")
+	}
+}
+
 // item paints one item.
 func (p *page) item(it layout.Item) {
 	if t, ok := it.Shape.(layout.Text); ok {
@@ -149,6 +163,7 @@ func (p *page) item(it layout.Item) {
 	}
 	switch s := it.Shape.(type) {
 	case layout.Line:
+		p.corners(false)
 		p.pen(s.Weight, s.Dash, s.Ink)
 		p.xy(x, y)
 		p.buf = append(p.buf, 'm', ' ')
@@ -247,6 +262,7 @@ func (p *page) rect(x, y layout.Mm, r layout.Rect) {
 	if r.Weight > 0 {
 		p.pen(r.Weight, r.Dash, r.Ink)
 	}
+	p.corners(false)
 	if r.Radius > 0 {
 		p.steps(x, y, roundRect(r.W, r.H, r.Radius))
 	} else {
@@ -304,6 +320,7 @@ func (p *page) path(x, y layout.Mm, s layout.Path) {
 		p.pen(s.Weight, s.Dash, s.Ink)
 	}
 	if len(s.Ops) > 0 {
+		p.corners(s.Round)
 		p.steps(x, y, s.Ops)
 		p.finishPath(s.Fill != layout.Usual, s.Weight > 0)
 	}
