@@ -3,7 +3,7 @@ package layout
 // Piece is a block in the flow of a sheet.
 type Piece struct {
 	Block Block
-	// Gap is the room above, left out at the top of a page.
+	// Gap is the room above, left out at the top of a page, repeated blocks or not.
 	Gap Mm
 	// KeepNext keeps this piece on one page with the next one: headings.
 	KeepNext bool

@@ -238,12 +238,21 @@ func (c *cutter) close(end ending) {
 // isJoint tells the signs after which a line may end between words.
 func isJoint(x rune) bool { return x == '-' || x == '/' || x == '–' || x == '—' }
 
-// jointAt tells whether two letters stand on both sides of the n bytes at i, so
-// that "and/or" may part and "C4/DE", "M12-6g" and "130–140" may not.
+// jointAt tells whether the n bytes at i part two words of a text: two letters on
+// either side, and no figure in the whole of it up to the spaces about it. So
+// "and/or" may part, and "C4/DE/springs", "M12-6g" and "130–140" may not.
 func jointAt(text string, i, n int) bool {
 	a, size := utf8.DecodeLastRuneInString(text[:i])
 	b, _ := utf8.DecodeLastRuneInString(text[:i-size])
 	c, size := utf8.DecodeRuneInString(text[i+n:])
 	d, _ := utf8.DecodeRuneInString(text[i+n+size:])
-	return unicode.IsLetter(a) && unicode.IsLetter(b) && unicode.IsLetter(c) && unicode.IsLetter(d)
+	if !unicode.IsLetter(a) || !unicode.IsLetter(b) || !unicode.IsLetter(c) || !unicode.IsLetter(d) {
+		return false
+	}
+	from := strings.LastIndexAny(text[:i], " \n") + 1
+	to := len(text)
+	if k := strings.IndexAny(text[i:], " \n"); k >= 0 {
+		to = i + k
+	}
+	return strings.IndexFunc(text[from:to], unicode.IsDigit) < 0
 }

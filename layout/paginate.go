@@ -103,7 +103,7 @@ func (g pager) page(p *Pages, s span, total int) {
 	}
 	for i := s.from; i < s.to; i++ {
 		pc := g.sheet.Pieces[i]
-		if i > s.from || len(s.again) > 0 {
+		if i > s.from {
 			y += pc.Gap
 		}
 		g.piece(p, &page, pc, y)

@@ -1,0 +1,212 @@
+package layout
+
+import (
+	"fmt"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// page is a paper whose inner height is 100 mm and inner width 80 mm.
+var page = Paper{Name: "test", W: 100, H: 120, Left: 10, Right: 10, Top: 10, Bottom: 10}
+
+// named is a piece of the given height with an anchor of its name.
+func named(name string, h Mm) Piece {
+	return Piece{Block: Block{W: 10, H: h, Items: []Item{{Ref: name, Shape: Rect{W: 10, H: h}}}, Anchors: []Anchor{{Name: name}}}}
+}
+
+func TestPaginateBreaks(t *testing.T) {
+	t.Parallel()
+	head := Space(80, 10)
+	with := func(p Piece, f func(*Piece)) Piece { f(&p); return p }
+	keep := func(p *Piece) { p.KeepNext = true }
+	group := func(n int) func(*Piece) { return func(p *Piece) { p.Group = n } }
+	under := func(p *Piece) { p.Under = []*Block{&head} }
+	for _, c := range []struct {
+		name   string
+		pieces []Piece
+		want   map[string]int
+	}{
+		{"what fits exactly stays", []Piece{named("a", 50), named("b", 50)}, map[string]int{"a": 1, "b": 1}},
+		{"what does not goes on", []Piece{named("a", 50), named("b", 50.1)}, map[string]int{"a": 1, "b": 2}},
+		{"a gap counts", []Piece{named("a", 50), with(named("b", 50), func(p *Piece) { p.Gap = 1 })}, map[string]int{"a": 1, "b": 2}},
+		{"but not at the top", []Piece{named("a", 60), with(named("b", 100), func(p *Piece) { p.Gap = 9 })}, map[string]int{"a": 1, "b": 2}},
+		{"a heading goes with what it heads", []Piece{named("a", 80), with(named("h", 10), keep), named("b", 20)},
+			map[string]int{"a": 1, "h": 2, "b": 2}},
+		{"two headings too", []Piece{named("a", 70), with(named("h", 10), keep), with(named("i", 10), keep), named("b", 20)},
+			map[string]int{"a": 1, "h": 2, "i": 2, "b": 2}},
+		{"a group stays together", []Piece{named("a", 50), with(named("b", 30), group(1)), with(named("c", 30), group(1))},
+			map[string]int{"a": 1, "b": 2, "c": 2}},
+		{"another group does not", []Piece{named("a", 50), with(named("b", 30), group(1)), with(named("c", 30), group(2))},
+			map[string]int{"a": 1, "b": 1, "c": 2}},
+		{"a group no page can hold is parted", []Piece{named("a", 20), with(named("b", 60), group(1)), with(named("c", 60), group(1))},
+			map[string]int{"a": 1, "b": 1, "c": 2}},
+		{"never right after its heading", []Piece{named("a", 60), with(named("h", 10), keep), with(named("b", 60), group(1)), with(named("c", 60), group(1))},
+			map[string]int{"a": 1, "h": 2, "b": 2, "c": 3}},
+		{"a new page where asked", []Piece{named("a", 10), with(named("b", 10), func(p *Piece) { p.NewPage = true })}, map[string]int{"a": 1, "b": 2}},
+		{"a repeated head takes its room", []Piece{with(named("h", 10), keep), with(named("a", 90), under), with(named("b", 90), under)},
+			map[string]int{"h": 1, "a": 1, "b": 2}},
+		{"and pushes on what it leaves no room for", []Piece{with(named("a", 60), under), with(named("b", 50), under), with(named("c", 45), under)},
+			map[string]int{"a": 1, "b": 2, "c": 3}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			t.Parallel()
+			p := Paginate(page, []Sheet{{Name: "s", Pieces: c.pieces}})
+			for name, want := range c.want {
+				if got := p.Anchors[name]; got != want {
+					t.Errorf("%s is on page %d, want %d", name, got, want)
+				}
+			}
+			if len(p.Misfits) > 0 {
+				t.Errorf("misfits %v", p.Misfits)
+			}
+		})
+	}
+}
+
+func TestPaginateMisfits(t *testing.T) {
+	t.Parallel()
+	tall := named("tall", 101)
+	wide := named("wide", 10)
+	wide.Block.W = 81.5
+	p := Paginate(page, []Sheet{{Pieces: []Piece{named("a", 10), tall, named("b", 10), wide}}})
+	if len(p.Misfits) != 2 {
+		t.Fatalf("misfits %v, want two", p.Misfits)
+	}
+	if m := p.Misfits[0]; m.Kind != TooHigh || m.Ref != "tall" || m.Over < 0.999 || m.Over > 1.001 {
+		t.Errorf("misfit %+v, want the tall piece over by 1 mm", m)
+	}
+	if m := p.Misfits[1]; m.Kind != TooWide || m.Ref != "wide" || m.Over < 1.499 || m.Over > 1.501 {
+		t.Errorf("misfit %+v, want the wide piece over by 1.5 mm", m)
+	}
+	if p.Anchors["tall"] != 2 || p.Anchors["b"] != 3 {
+		t.Errorf("anchors %v, want the tall piece alone on page 2", p.Anchors)
+	}
+}
+
+// Heads and feet get the numbers of the whole document; a landscape sheet is
+// turned on the same paper.
+func TestPaginateHeads(t *testing.T) {
+	t.Parallel()
+	mark := func(word string) func(page, total int) Block {
+		return func(page, total int) Block {
+			return Drawn(20, 5, Item{Role: fmt.Sprintf("%s %d of %d", word, page, total), Shape: Rect{W: 20, H: 5}})
+		}
+	}
+	p := Paginate(page, []Sheet{
+		{Name: "up", Title: "Up", Head: mark("head"), Foot: mark("foot"), Pieces: []Piece{named("a", 90), named("b", 90)}},
+		{Name: "across", Title: "Across", Landscape: true, Head: mark("head"), Pieces: []Piece{named("c", 20)}},
+	})
+	if len(p.Frames) != 3 {
+		t.Fatalf("%d pages, want 3", len(p.Frames))
+	}
+	last := p.Frames[1].Items
+	if last[0].Role != "head 2 of 3" || last[len(last)-1].Role != "foot 2 of 3" {
+		t.Errorf("page 2 begins with %q and ends with %q", last[0].Role, last[len(last)-1].Role)
+	}
+	if y := last[len(last)-1].Y; y != 120-10-5 {
+		t.Errorf("the foot stands at %v, want at the lower margin", y)
+	}
+	if f := p.Frames[2]; f.W != 100 || f.H != 120 || f.Number != 3 || f.Sheet != "across" {
+		t.Errorf("landscape page %+v, want the upright paper", f)
+	}
+	// The head stands at the top of the turned sheet, which is the left edge.
+	if l, top, r, bottom := p.Frames[2].Items[0].Bounds(); l != 10 || r != 15 || bottom != 110 || top != 90 {
+		t.Errorf("turned head lies at %v %v %v %v, want 10 90 15 110", l, top, r, bottom)
+	}
+	if o := p.Outline; len(o) != 2 || o[0].Page != 0 || o[1].Page != 2 || o[1].Title != "Across" {
+		t.Errorf("outline %+v", o)
+	}
+}
+
+// However pieces are chosen: all are set once and in order, none leaves its page,
+// no page ends with a heading that could have gone with its piece.
+func TestPaginateLaws(t *testing.T) {
+	t.Parallel()
+	head := Space(80, 8)
+	rapid.Check(t, func(t *rapid.T) {
+		var ps []Piece
+		for i := range rapid.IntRange(1, 40).Draw(t, "pieces") {
+			p := named(fmt.Sprint(i), Mm(rapid.IntRange(2, 60).Draw(t, "height")))
+			p.Gap = Mm(rapid.IntRange(0, 4).Draw(t, "gap"))
+			p.KeepNext = rapid.IntRange(0, 4).Draw(t, "keep") == 0
+			p.Group = rapid.IntRange(0, 2).Draw(t, "group")
+			if rapid.Bool().Draw(t, "under") {
+				p.Under = []*Block{&head}
+			}
+			ps = append(ps, p)
+		}
+		p := Paginate(page, []Sheet{{Pieces: ps}})
+		next := 0
+		for n, f := range p.Frames {
+			y := page.Top
+			for _, it := range f.Items {
+				if it.Ref != fmt.Sprint(next) {
+					t.Fatalf("page %d sets %v, want piece %d", n+1, it.Ref, next)
+				}
+				if it.Y < y-slack {
+					t.Fatalf("piece %d stands at %v, above %v", next, it.Y, y)
+				}
+				if y = it.Y + ps[next].Block.H; y > page.H-page.Bottom+slack {
+					t.Fatalf("piece %d reaches down to %v", next, y)
+				}
+				next++
+			}
+			if next == len(ps) {
+				break
+			}
+			last := next - 1
+			chain := last
+			for chain >= 0 && ps[chain].KeepNext {
+				chain--
+			}
+			if first := last - len(f.Items) + 1; ps[last].KeepNext && chain >= first {
+				t.Fatalf("page %d ends with heading %d, though it could have ended before it", n+1, last)
+			}
+		}
+		if next != len(ps) {
+			t.Fatalf("%d pieces set of %d", next, len(ps))
+		}
+	})
+}
+
+func TestSettle(t *testing.T) {
+	t.Parallel()
+	passes := 0
+	p, ok := Settle(func(known map[string]int, total int) *Pages {
+		passes++
+		// The reference takes a page of its own as long as it is not known.
+		h := Mm(20)
+		if known["b"] == 0 {
+			h = 100
+		}
+		return Paginate(page, []Sheet{{Pieces: []Piece{named("a", h), named("b", 30)}}})
+	})
+	if !ok || passes != 3 || p.Anchors["b"] != 1 {
+		t.Errorf("settled %v after %d passes on page %d, want after 3 on page 1", ok, passes, p.Anchors["b"])
+	}
+	_, ok = Settle(func(known map[string]int, total int) *Pages {
+		h := Mm(20)
+		if known["b"] != 2 {
+			h = 100
+		}
+		return Paginate(page, []Sheet{{Pieces: []Piece{named("a", h), named("b", 30)}}})
+	})
+	if ok {
+		t.Error("pages that swing to and fro are said to be settled")
+	}
+}
+
+func BenchmarkPaginate(b *testing.B) {
+	s := newFake()
+	step := s.Para(80, []Run{T(Body, "Measure how far the lock nut stands from the shaft end, then take it off.")}, ParaOpts{})
+	row := Beside(5, step.Fill(60, step.H, 0, 0), s.Box(RoleTime, "time", nil))
+	var ps []Piece
+	for i := range 300 {
+		ps = append(ps, Piece{Block: row, Gap: 2, KeepNext: i%5 == 0})
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		Paginate(A4, []Sheet{{Name: "s", Pieces: ps}})
+	}
+}

@@ -1,0 +1,246 @@
+package layout
+
+import (
+	"slices"
+	"strings"
+	"testing"
+	"unicode"
+
+	"pgregory.net/rapid"
+)
+
+// The rules of line breaking kept here are those of the Unicode line breaking
+// algorithm (UAX #14) as far as trade text needs them: classes GL and WJ forbid a
+// break, BA and HY allow one after, SHY shows a hyphen. The narrower rule for
+// hyphens and slashes (letters on both sides) is the project's own: a mark such
+// as C4/DE or a size such as M12-6g must never part.
+
+func TestParaLines(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		name  string
+		width Mm
+		runs  []Run
+		want  []string
+	}{
+		{"text that fills the line exactly", 11, []Run{T(ten, "take it off")}, []string{"take it off"}},
+		{"one sign too many", 10, []Run{T(ten, "take it off")}, []string{"take it", "off"}},
+		{"spaces fold and do not start a line", 20, []Run{T(ten, "  take \t it  ")}, []string{"take it"}},
+		{"a line feed starts a line", 20, []Run{T(ten, "one\ntwo\n\nfour")}, []string{"one", "two", "four"}},
+		{"a number stays with its unit", 12, []Run{T(ten, "torque 210\u00a0N·m")}, []string{"torque", "210\u00a0N·m"}},
+		{"a narrow no-break space too", 10, []Run{T(ten, "heat to 90\u202f°C")}, []string{"heat to", "90\u00a0°C"}},
+		{"a word joiner and a no-break hyphen", 9, []Run{T(ten, "a b\u2011c\u2060d\u2011e")}, []string{"a b-cd-e"}},
+		{"between words a slash ends a line", 11, []Run{T(ten, "bearing and/or seal")}, []string{"bearing", "and/or seal"}},
+		{"after the slash", 12, []Run{T(ten, "bearings and/or seal")}, []string{"bearings", "and/or seal"}},
+		{"inside it when it must", 8, []Run{T(ten, "inlet/outlet")}, []string{"inlet/", "outlet"}},
+		{"a hyphen between words", 10, []Run{T(ten, "left-handed nut")}, []string{"left-", "handed nut"}},
+		{"a mark does not part at its slash", 10, []Run{T(ten, "into bag C4/NDE")}, []string{"into bag", "C4/NDE"}},
+		{"nor a size at its hyphen", 10, []Run{T(ten, "bolt M12-6g")}, []string{"bolt", "M12-6g"}},
+		{"nor a range of numbers", 12, []Run{T(ten, "within 130–140")}, []string{"within", "130–140"}},
+		{"a soft hyphen shows where it is used", 9, []Run{T(ten, "the bear\u00ading")}, []string{"the bear-", "ing"}},
+		{"and nowhere else", 20, []Run{T(ten, "the bear\u00ading")}, []string{"the bearing"}},
+		{"its hyphen must fit too", 8, []Run{T(ten, "the bear\u00ading")}, []string{"the", "bearing"}},
+		{"styles change inside a word", 20, []Run{T(ten, "step "), T(ten.With(Bold), "3.2"), T(ten, ".")}, []string{"step 3.2."}},
+		{"and the word moves as one", 8, []Run{T(ten, "see step"), T(ten.With(Bold), "s.")}, []string{"see", "steps."}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			t.Parallel()
+			b := newFake().Para(c.width, c.runs, ParaOpts{})
+			if got := linesOf(b); !slices.Equal(got, c.want) {
+				t.Errorf("lines %q, want %q", got, c.want)
+			}
+			if len(b.Misfits) > 0 {
+				t.Errorf("misfits %v", b.Misfits)
+			}
+		})
+	}
+}
+
+func TestParaLongWords(t *testing.T) {
+	t.Parallel()
+	s := newFake()
+	b := s.Para(14, []Run{T(ten, "the Lagergehäusedeckel is off")}, ParaOpts{})
+	if len(b.Misfits) > 0 {
+		t.Errorf("a long word of letters: misfits %v", b.Misfits)
+	}
+	got := linesOf(b)
+	if whole := strings.ReplaceAll(strings.Join(got, " "), "- ", ""); whole != "the Lagergehäusedeckel is off" {
+		t.Errorf("lines %q lose letters", got)
+	}
+	for _, l := range got {
+		if n := len([]rune(l)); n > 14 {
+			t.Errorf("line %q is %d wide, want at most 14", l, n)
+		}
+	}
+	for _, word := range []string{"WO-5512-FN11-NDE-22220", "C14/DE/suction/7", "130.015–130.040"} {
+		b := s.Para(9, []Run{{Text: "to " + word, Style: ten, Ref: "here"}}, ParaOpts{})
+		if got := linesOf(b); !slices.Contains(got, word) {
+			t.Errorf("%s: lines %q, want the word whole", word, got)
+		}
+		if len(b.Misfits) != 1 || b.Misfits[0].Kind != TooWide || b.Misfits[0].Ref != "here" || b.Misfits[0].Text != word {
+			t.Fatalf("%s: misfits %v, want one", word, b.Misfits)
+		}
+		if want := Mm(len([]rune(word)) - 9); b.Misfits[0].Over < want-slack || b.Misfits[0].Over > want+slack {
+			t.Errorf("%s: over by %.2f mm, want %.2f", word, b.Misfits[0].Over, want)
+		}
+	}
+}
+
+func TestParaSigns(t *testing.T) {
+	t.Parallel()
+	s := newFake()
+	for _, c := range []struct {
+		name, text string
+		kind       Kind
+		r          rune
+		many       int
+	}{
+		{"a sign the face lacks", "ring ㊙ here", NoGlyph, '㊙', 1},
+		{"beyond the basic plane", "tool 🔧", NoGlyph, '🔧', 1},
+		{"an accent apart from its letter", "Gehau\u0308se", NoGlyph, '\u0308', 1},
+		{"a control character", "a\x00b", NoGlyph, 0, 1},
+		{"broken bytes", "a\xffb", NoGlyph, '\uFFFD', 1},
+		{"Hebrew, told once", "שלום", RightToLeft, 'ש', 1},
+		{"Arabic, told once", "bolt محور x", RightToLeft, 'م', 1},
+		{"a sign that turns the direction", "a\u202eb", NoGlyph, '\u202e', 1},
+		{"drawn signs", "⌀ 130 ☐ ✓ ⚠", 0, 0, 0},
+		{"accents composed with their letters", "Gehäuse, Größe, l'éclisse", 0, 0, 0},
+	} {
+		b := s.Para(100, []Run{T(ten, c.text)}, ParaOpts{Ref: 7})
+		if len(b.Misfits) != c.many {
+			t.Errorf("%s: misfits %v, want %d", c.name, b.Misfits, c.many)
+			continue
+		}
+		if c.many > 0 && (b.Misfits[0].Kind != c.kind || b.Misfits[0].Rune != c.r || b.Misfits[0].Ref != 7) {
+			t.Errorf("%s: misfit %+v", c.name, b.Misfits[0])
+		}
+	}
+	b := s.Para(100, []Run{T(ten, "⌀ 130")}, ParaOpts{})
+	if got := linesOf(b); !slices.Equal(got, []string{"⌀ 130"}) {
+		t.Errorf("a drawn sign keeps its character: %q", got)
+	}
+}
+
+func TestParaPlaces(t *testing.T) {
+	t.Parallel()
+	s := newFake()
+	b := s.Para(20, []Run{T(ten, "one two three four five")}, ParaOpts{Hang: 4})
+	if b.H != 10 || b.W != 20 {
+		t.Errorf("block %v x %v, want 20 x 10 (two lines of 5)", b.W, b.H)
+	}
+	if x := b.Items[1].X; x != 4 {
+		t.Errorf("second line at %v, want 4", x)
+	}
+	if x := s.Para(20, []Run{T(ten, "right")}, ParaOpts{Align: RightEnd}).Items[0].X; x != 15 {
+		t.Errorf("right end: at %v, want 15", x)
+	}
+	if x := s.Para(20, []Run{T(ten, "mid!")}, ParaOpts{Align: Centered}).Items[0].X; x != 8 {
+		t.Errorf("centred: at %v, want 8", x)
+	}
+	l := s.Line(10, []Run{T(ten, "twelve signs")}, ParaOpts{})
+	if len(l.Misfits) != 1 || l.Misfits[0].Over != 2 || l.H != 5 {
+		t.Errorf("line: misfits %v, height %v, want one over by 2 mm in one line", l.Misfits, l.H)
+	}
+}
+
+// A plate never parts and holds its words; its rectangle lies about the text.
+func TestParaPlates(t *testing.T) {
+	t.Parallel()
+	b := newFake().Para(30, []Run{T(ten, "take the nut off "), {Text: "left-hand thread", Style: ten, Deco: Inverse}}, ParaOpts{})
+	if got := linesOf(b); !slices.Equal(got, []string{"take the nut off", "left-hand\u00a0thread"}) {
+		t.Fatalf("lines %q", got)
+	}
+	plate, text := b.Items[1], b.Items[2]
+	r, ok := plate.Shape.(Rect)
+	if !ok || r.Fill != Black || text.Shape.(Text).Ink != White {
+		t.Fatalf("plate %+v, text %+v: want white on black, the plate first", plate, text)
+	}
+	pl, pt, pr, pb := plate.Bounds()
+	if pl > text.X || pr < text.X+16 || pt > text.Y-ten.CapHeight() || pb < text.Y {
+		t.Errorf("the plate %v %v %v %v does not lie about the text at %v, %v", pl, pt, pr, pb, text.X, text.Y)
+	}
+	if pt < 5-slack || pb > 10+slack {
+		t.Errorf("the plate from %v to %v leaves its line from 5 to 10", pt, pb)
+	}
+}
+
+// genText makes text of the letters and signs that matter for breaking.
+func genText() *rapid.Generator[string] {
+	sign := rapid.SampledFrom([]rune("abcdefgäéL 12.  --//–\u00a0\u202f\u00ad\u200b\u2011⌀✓\n"))
+	return rapid.Custom(func(t *rapid.T) string { return string(rapid.SliceOfN(sign, 0, 60).Draw(t, "text")) })
+}
+
+// inked drops what a break may add or remove, so that text before and after
+// breaking can be compared.
+func inked(s string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsSpace(r) || strings.ContainsRune("-\u00ad\u200b\u2011\u2060", r) {
+			return -1
+		}
+		return r
+	}, s)
+}
+
+func TestParaLaws(t *testing.T) {
+	t.Parallel()
+	s := newFake()
+	rapid.Check(t, func(t *rapid.T) {
+		var runs []Run
+		all := ""
+		for range rapid.IntRange(1, 3).Draw(t, "runs") {
+			r := Run{Text: genText().Draw(t, "run"), Style: ten, Deco: rapid.SampledFrom([]Deco{Plain, Plain, Boxed}).Draw(t, "deco")}
+			runs = append(runs, r)
+			all += r.Text
+		}
+		width := Mm(rapid.IntRange(4, 40).Draw(t, "width"))
+		b := s.Para(width, runs, ParaOpts{})
+		got := ""
+		for _, it := range b.Items {
+			var right Mm
+			switch sh := it.Shape.(type) {
+			case Text:
+				got += sh.S
+				right = it.X + sh.Width
+				if d := s.m.Width(ten.Face, ten.Size, sh.S) - sh.Width; d > slack || d < -slack {
+					t.Fatalf("%q is said to be %v wide, off by %v", sh.S, sh.Width, d)
+				}
+			case Path:
+				got += sh.Alt
+				right = it.X + sh.AltWidth
+			case Rect:
+				right = it.X + sh.W
+			}
+			if !right.fits(width) && len(b.Misfits) == 0 {
+				t.Fatalf("%+v reaches to %v of %v and nothing is said", it, right, width)
+			}
+			if it.Y > b.H+slack || it.Y < 0 {
+				t.Fatalf("%+v lies outside the height %v", it, b.H)
+			}
+		}
+		if inked(got) != inked(all) {
+			t.Fatalf("set %q of %q", got, all)
+		}
+		// Text that no-break spaces hold together stands in one line.
+		for _, r := range runs {
+			for _, word := range strings.FieldsFunc(r.Text, func(r rune) bool { return !unicode.IsDigit(r) && r != '\u00a0' && r != '\u202f' }) {
+				word = strings.Trim(strings.ReplaceAll(word, "\u202f", "\u00a0"), "\u00a0")
+				if !strings.Contains(strings.Join(linesOf(b), "\n"), word) {
+					t.Fatalf("%q is broken in %q", word, linesOf(b))
+				}
+			}
+		}
+	})
+}
+
+func BenchmarkPara(b *testing.B) {
+	s := newFake()
+	runs := []Run{
+		T(Body, "Measure how far the lock nut stands from the shaft end, then take the nut and tab washer off. "),
+		{Text: "left-hand thread", Style: Strong, Deco: Inverse},
+		T(Sub, "\nafter 2.6 — coupling is apart · may be done any time before 3.4"),
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		s.Para(90, runs, ParaOpts{})
+	}
+}
