@@ -154,12 +154,16 @@ func (c *cursor) numberFault(f *Fault) {
 	for _, h := range f.Help {
 		help = append(help, c.with(from, to, h))
 	}
+	message := f.Message
 	if f.Code == "decimal-comma" {
 		for i := range help {
 			help[i] = points(help[i])
 		}
+		if len(help) == 1 {
+			message = "decimal comma: write " + help[0]
+		}
 	}
-	c.failAt(from, f.Width, f.Code, f.Message, help...)
+	c.failAt(from, f.Width, f.Code, message, help...)
 }
 
 // points turns the other decimal commas of a line into points as well.

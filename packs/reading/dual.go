@@ -66,37 +66,60 @@ func (c *cursor) agree(from, to int, a, b units.Quantity, e end) {
 	if err != nil {
 		return // the dimensions have been compared
 	}
-	right := converted.Round(b.Number.Decimals(), units.Nearest)
+	slip, finer := slipped(a, b, e)
+	right := likeTyped(converted, b.Number, finer)
 	message := a.Text() + " is " + right.Text() + ", not " + b.Text()
-	if slip := slipped(a, b, e); slip != "" {
+	if slip != "" {
 		message += ": " + slip
 	}
 	c.failAt(from, to-from, "dual", message, "("+right.Text()+")", "if the source prints it like this, use says: and write which one is used")
 }
 
-// slipped names the usual slips of a conversion.
-func slipped(a, b units.Quantity, e end) string {
-	for _, power := range []int64{10, 100, 1000} {
-		up := units.Exact(new(big.Rat).Mul(b.Number.Rat(), big.NewRat(power, 1)), 0)
-		down := units.Exact(new(big.Rat).Mul(b.Number.Rat(), big.NewRat(1, power)), 0)
-		step := b.Number.Step().Rat()
-		if within(a, quantity(up, b.Unit), e, new(big.Rat).Mul(step, big.NewRat(power, 1))) ||
-			within(a, quantity(down, b.Unit), e, new(big.Rat).Mul(step, big.NewRat(1, power))) {
-			return "a factor of " + units.Whole(power).Text()
+// likeTyped rounds a converted quantity to the form that model was typed in, with
+// so many decimals more, and more again while nothing would be left of it.
+func likeTyped(q units.Quantity, model units.Number, finer int) units.Quantity {
+	if d := model.Denominator(); d > 0 {
+		top := q.Number.Mul(units.Whole(d)).Round(0, units.Nearest)
+		if top.Sign() != 0 {
+			return quantity(top.Quo(units.Whole(d)), q.Unit)
+		}
+	}
+	decimals := model.Decimals() + finer
+	r := q.Round(decimals, units.Nearest)
+	for q.Number.Sign() != 0 && r.Number.Sign() == 0 && decimals < units.MaxFigures {
+		decimals++
+		r = q.Round(decimals, units.Nearest)
+	}
+	return r
+}
+
+// slipped names the usual slips of a conversion, and how many decimals more than
+// typed the right number needs.
+func slipped(a, b units.Quantity, e end) (slip string, finer int) {
+	step := b.Number.Step().Rat()
+	times := func(r *big.Rat) (units.Quantity, *big.Rat) {
+		return quantity(units.Exact(new(big.Rat).Mul(b.Number.Rat(), r), 0), b.Unit), new(big.Rat).Mul(step, r)
+	}
+	for i, power := range []int64{10, 100, 1000} {
+		if q, s := times(big.NewRat(power, 1)); within(a, q, e, s) {
+			return "a factor of " + units.Whole(power).Text(), 0
+		}
+		if q, s := times(big.NewRat(1, power)); within(a, q, e, s) {
+			return "a factor of " + units.Whole(power).Text(), i + 1
 		}
 	}
 	point, err := quantity(a.Number, temperatureOf(a.Unit)).Convert(temperatureOf(b.Unit))
 	switch {
 	case err != nil:
 	case a.Unit.Dimension() == units.Rise && within(point, quantity(b.Number, point.Unit), nearest, b.Number.Step().Rat()):
-		return "converted as a temperature, with the 32 added"
+		return "converted as a temperature, with the 32 added", 0
 	case a.Unit.Dimension() == units.Temperature:
 		rise, err := quantity(a.Number, a.Unit.RiseUnit()).Convert(b.Unit.RiseUnit())
 		if err == nil && within(rise, quantity(b.Number, rise.Unit), nearest, b.Number.Step().Rat()) {
-			return "converted as a rise, without the 32"
+			return "converted as a rise, without the 32", 0
 		}
 	}
-	return ""
+	return "", 0
 }
 
 // temperatureOf gives the temperature unit of a unit of rise.

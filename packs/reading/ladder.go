@@ -14,6 +14,9 @@ func (v *Value) Ladder(unitOf func(Mark) units.Unit) [][]Part {
 	if v.constant() || len(v.Terms) == 1 && v.Terms[0].By == ByNothing && v.Terms[0].Item.simple() {
 		return nil
 	}
+	if only := &v.Terms[0]; len(v.Terms) == 1 && only.By == ByNothing && only.Item.Kind == Bracket {
+		return only.Item.Value.Ladder(unitOf) // a bracket round the whole
+	}
 	l := ladder{unitOf: unitOf}
 	l.value(v)
 	return l.lines
@@ -49,7 +52,8 @@ func (l *ladder) value(v *Value) {
 		case ByNumber:
 			line = append(line, lit("×\u00a0"+t.Number.Print()))
 		case ByPercent:
-			line = append(line, lit("×\u00a0"+t.Number.Quo(units.Whole(100)).Print()))
+			// 70 % is × 0.70: two decimals more than the percentage has.
+			line = append(line, lit("×\u00a0"+units.Exact(t.Number.Quo(units.Whole(100)).Rat(), t.Number.Decimals()+2).Print()))
 		case ByHalf:
 			line = append(line, lit("×\u00a00.5"))
 		}

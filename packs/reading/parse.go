@@ -118,8 +118,11 @@ func (c *cursor) phrase(from int, missing, good string) string {
 func (c *cursor) phraseSigns(start int) {
 	for i := start; i < len(c.runes); i++ {
 		r := c.runes[i]
-		if r == ',' || r == '#' {
-			c.failAt(i, 1, "sign", "\""+string(r)+"\" cannot stand in a limit: the file would be cut there", c.with(start, len(c.runes), "flush or below"))
+		if r == ',' {
+			c.failAt(i, 1, "sign", "a comma cannot stand in a limit: the file can be cut there", c.with(i, i+1, " and"))
+		}
+		if r == '#' {
+			c.failAt(i, 1, "sign", "\"#\" cannot stand in a limit: what follows it is a comment of the file", c.with(i, len(c.runes), ""))
 		}
 		if r == unicode.ReplacementChar || !unicode.IsPrint(r) && !isBlank(r) {
 			c.failAt(i, 1, "sign", "a sign that cannot be printed", "must be free")

@@ -122,9 +122,12 @@ func (c *cursor) tolerance(t *Test) bool {
 	}
 	c.blanks()
 	n := c.number()
+	if !c.ok() {
+		return true
+	}
 	t.Unit = c.unit()
 	t.Even, t.Upper, t.Lower = true, n, n.Neg()
-	if c.ok() && (n.Sign() <= 0 || n.Text()[0] == '+') {
+	if n.Sign() <= 0 || n.Text()[0] == '+' {
 		c.failFrom(from, "tolerance", "\"+/-\" and then "+n.Text()+": the number behind it has no sign and is more than 0", "+/- 0.1 mm")
 	}
 	return true
@@ -163,16 +166,13 @@ func (c *cursor) noTolerance(v *Value, from int) {
 	case v.plain() && (c.ahead("min") >= 0 || c.ahead("max") >= 0):
 		word := map[bool]string{true: "at least ", false: "at most "}[c.ahead("min") >= 0]
 		c.failAt(from, c.pos+3-from, "word-order", "the word comes first: "+word+text, c.with(from, c.pos+3, word+text))
-	case v.plain() && c.mainUnitTwice(v, from):
+	case v.plain() && c.bracketFault(v, from):
 	case !c.end() && c.ahead("and") < 0 && c.peek() != '(' && c.peek() != ')':
 		c.unknown("a tolerance, or \"to\" and the other limit, is missing")
 	case v.plain() && v.Terms[0].Item.Size.Unit == units.None:
 		c.noUnit(from, to)
 	case v.plain():
-		unit := v.Terms[0].Item.Size.Unit.Text()
-		c.failAt(from, to-from, "no-tolerance", text+" alone is no limit: how near?",
-			c.with(from, to, v.Terms[0].Item.Size.Number.Text()+" +/- "+v.Terms[0].Item.Size.Number.Step().Text()+" "+unit),
-			c.with(from, to, "at least "+text)+", or at most", c.with(from, to, "about "+text)+", if the source gives no tolerance")
+		c.alone(v.Terms[0].Item.Size, from, to)
 	case len(v.Terms) == 1 && v.Terms[0].Item.Kind == Found && v.Terms[0].By == ByNothing:
 		c.howNear(from, to)
 	default:
@@ -180,22 +180,50 @@ func (c *cursor) noTolerance(v *Value, from int) {
 	}
 }
 
-// mainUnitTwice finds "0.30 mm (0.012 in) to 0.40 mm (0.016 in)".
-func (c *cursor) mainUnitTwice(v *Value, from int) bool {
-	if c.peek() != '(' {
+// alone is the fault of one size that is no limit.
+func (c *cursor) alone(q units.Quantity, from, to int) {
+	text := c.typed(from, to)
+	if q.Unit == units.Pieces && q.Number.Rat().IsInt() {
+		c.failAt(from, to-from, "no-tolerance", text+" alone is no limit: exactly, at least or at most?", "exactly "+text, "at least "+text)
+		return
+	}
+	near := "+/- " + quantity(q.Number.Step(), q.Unit).Text()
+	c.failAt(from, to-from, "no-tolerance", text+" alone is no limit: add "+near+", or at least / at most, or about "+text+" if the source gives no tolerance",
+		c.with(from, to, q.Number.Text()+" "+near), c.with(from, to, "at most "+text), c.with(from, to, "about "+text))
+}
+
+// bracketFault reads the bracket behind a size that is no limit yet: what is
+// wrong in it is told first. The cursor stands at the bracket, if there is one.
+func (c *cursor) bracketFault(v *Value, from int) bool {
+	if c.peek() != '(' || v.Terms[0].Item.Size.Unit == units.None {
 		return false
 	}
-	i := c.pos
-	for i < len(c.runes) && c.runes[i] != ')' {
-		i++
+	at := c.pos
+	t := Test{Rule: About, At: v, Unit: v.Terms[0].Item.Size.Unit}
+	c.other(&t)
+	if c.ok() && c.ahead("to") >= 0 {
+		c.unitTwice(&t, from, at)
 	}
-	j := c.skip(i + 1)
-	if c.at(j) != 't' || c.at(j+1) != 'o' || !isBlank(c.at(j+2)) {
-		return false
+	c.pos = at
+	return !c.ok()
+}
+
+// unitTwice is the fault of "0.30 mm (0.012 in) to 0.40 mm (0.016 in)"; the
+// cursor stands behind the first bracket.
+func (c *cursor) unitTwice(t *Test, from, at int) {
+	end := c.pos
+	good := []string{"0.30 to 0.40 mm (0.012 to 0.016 in)"}
+	c.take("to")
+	high := Test{Rule: About, At: c.value()}
+	c.settle(from, &high)
+	c.blanks()
+	if c.ok() && c.peek() == '(' {
+		c.other(&high)
+		if c.ok() {
+			good[0] = t.At.numbers()[0].Text() + " to " + high.At.Text() + " (" + t.Other.At.numbers()[0].Text() + " to " + high.Other.At.Text() + ")"
+		}
 	}
-	n := v.Terms[0].Item.Size.Number.Text()
-	c.failAt(c.pos, i+1-c.pos, "brackets", "the other unit goes once to the end, in one bracket", n+" to … "+v.Terms[0].Item.Size.Unit.Text()+" ("+c.typed(c.pos+1, i)+" to …)")
-	return true
+	c.failAt(at, end-at, "brackets", "the other unit goes once to the end, in one bracket", good...)
 }
 
 // trailing finds a dash or min and max behind a test.

@@ -111,7 +111,7 @@ func (c *cursor) twoUnits(from int, a, b units.Unit) {
 // noUnit is the fault of numbers without a unit.
 func (c *cursor) noUnit(from, to int) {
 	text := c.typed(from, to)
-	c.failAt(from, to-from, "no-unit", "no unit: "+text+" what? Write the unit once, at the end", c.with(from, to, text+" mm"))
+	c.failAt(from, to-from, "no-unit", "no unit: "+text+" what? Write the unit once, at the end: "+text+" mm", c.with(from, to, text+" mm"))
 }
 
 // sameDecimals sees that all sizes of a test have the same decimals, since one
@@ -134,11 +134,30 @@ func (c *cursor) sameDecimals(from int, t *Test) {
 			return
 		case n.Decimals() != first.Decimals():
 			most := max(n.Decimals(), first.Decimals())
-			c.failFrom(from, "decimals", first.Text()+" and "+n.Abs().Text()+": decimals differ, the box takes "+countWord(most),
-				c.typed(from, c.pos)+" with "+strconv.Itoa(most)+" digits behind each point: "+first.Round(most, units.Nearest).Text()+" and "+n.Abs().Round(most, units.Nearest).Text())
+			message := first.Abs().Text() + " and " + n.Abs().Text() + ": decimals differ, the box takes " + countWord(most)
+			t.pad(most)
+			c.failFrom(from, "decimals", message, c.with(from, c.pos, groupText(t.Group)+t.ruleText()))
 			return
 		}
 	}
+}
+
+// pad writes all sizes of the test with so many decimals.
+func (t *Test) pad(decimals int) {
+	pad := func(n *units.Number) {
+		if n.Decimals() < decimals && n.Sign() != 0 {
+			*n = n.Round(decimals, units.Nearest)
+		}
+	}
+	for _, v := range t.values() {
+		for i := range v.Terms {
+			if v.Terms[i].By == ByNothing && v.Terms[i].Item.Kind == Size {
+				pad(&v.Terms[i].Item.Size.Number)
+			}
+		}
+	}
+	pad(&t.Upper)
+	pad(&t.Lower)
 }
 
 // countWord words a small count of decimals.

@@ -41,7 +41,11 @@ func (c *cursor) unknown(missing string) {
 		c.failAt(c.pos, 1, "comma", "a comma ends an entry of the file; join with \"and\"", c.with(c.pos, c.pos+1, " and"))
 		return
 	}
-	if c.trap() {
+	if c.peek() == '#' {
+		c.phraseSigns(c.pos)
+		return
+	}
+	if c.trap() || c.smallMark() {
 		return
 	}
 	from, to := c.pos, c.wordEnd(c.pos)
@@ -108,7 +112,7 @@ func (c *cursor) trapEnd(typed string) int {
 		i++
 	}
 	last := c.at(i - 1)
-	if isWordRune(last) && isWordRune(c.at(i)) && last != '-' {
+	if isWordRune(last) && isWordRune(c.at(i)) && last != '-' && !strings.ContainsRune("øØ⌀", last) {
 		return 0
 	}
 	return i
@@ -131,7 +135,18 @@ func (c *cursor) wordEnd(i int) int {
 
 // howNear is the fault of "as found" without a tolerance where one is needed.
 func (c *cursor) howNear(from, to int) {
-	c.failAt(from, to-from, "how-near", "as found: how near?", "as found +/- 0.10 mm", "about as found, if the source does not say")
+	c.failAt(from, to-from, "how-near", "as found: how near? Write as found +/- 0.10 mm (or about as found)", "as found +/- 0.10 mm", "about as found")
+}
+
+// smallMark is the fault of a mark with a small d.
+func (c *cursor) smallMark() bool {
+	if r := c.at(c.pos + 1); c.peek() != 'd' || r < '0' || r > '9' {
+		return false
+	}
+	to := c.wordEnd(c.pos)
+	good := "D" + string(c.runes[c.pos+1:to])
+	c.failAt(c.pos, to-c.pos, "mark", "the mark of a reading has a capital: "+good, c.with(c.pos, to, good))
+	return true
 }
 
 func spaceTrim(r []rune) string { return strings.TrimSpace(string(r)) }

@@ -42,6 +42,16 @@ const (
 	WordNever            // before numbers that a wrong conversion gives
 	WordAsInSource       // behind numbers in the source's other unit
 	WordNoTolerance      // the source gives none
+	WordIs               // of a state
+	WordIsOver           // of a reading, before a size
+	WordIsUnder          // of a reading, before a size
+	WordIsIn             // of a reading and its own limits
+	WordIsOut            // of a reading and its own limits
+	WordByHand           // stages of tightening
+	WordSlackenAll
+	WordBackOff    // before an angle
+	WordTurn       // before an angle
+	WordAgainAfter // before hours
 )
 
 // english words each Word.
@@ -53,6 +63,8 @@ var english = [...]string{
 	WordFound: "found", WordRecord: "record", WordNoneAllowed: "none allowed", WordNone: "none", WordSome: "some",
 	WordYes: "yes", WordNo: "no", WordRise: "above the part beside it", WordWarmer: "warmer,", WordNever: "never",
 	WordAsInSource: "as printed in the source", WordNoTolerance: "no tolerance in the source: judge and sign",
+	WordIs: "is", WordIsOver: "is over", WordIsUnder: "is under", WordIsIn: "is in limits", WordIsOut: "is out of limits",
+	WordByHand: "by hand", WordSlackenAll: "slacken all", WordBackOff: "back off", WordTurn: "turn", WordAgainAfter: "again after",
 }
 
 // English gives the word in English, "" for Literal.
