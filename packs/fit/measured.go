@@ -56,8 +56,8 @@ func (m Measured) Interference() (Micron, []Step, error) {
 	return d, []Step{boreStep, seatStep, {
 		Formula: "d = seat20 - bore20",
 		Source:  "by definition",
-		In:      []Value{{"seat20", "seat at 20 °C", Ratio(seat), "mm"}, {"bore20", "bore at 20 °C", Ratio(bore), "mm"}},
-		Out:     Value{"d", "interference on diameter", Ratio(d), "µm"},
+		In:      []Value{{"seat20", "seat at 20 °C", Number(seat), "mm"}, {"bore20", "bore at 20 °C", Number(bore), "mm"}},
+		Out:     Value{"d", "interference on diameter", Number(d), "µm"},
 	}}, nil
 }
 
@@ -68,10 +68,10 @@ func at20(name string, size Mm, at Celsius, alpha PerKelvin) (Mm, Step) {
 		Formula: "L20 = L / (1 + a (T - 20))",
 		Source:  "ISO 1",
 		In: []Value{
-			{"L", name + " as read", Ratio(size), "mm"},
-			{"T", "temperature of the part", Ratio(at), "°C"},
-			{"a", "expansion", Ratio(alpha), "1/K"},
+			{"L", name + " as read", Number(size), "mm"},
+			{"T", "temperature of the part", Number(at), "°C"},
+			{"a", "expansion", Number(alpha), "1/K"},
 		},
-		Out: Value{"L20", name + " at 20 °C", Ratio(l), "mm"},
+		Out: Value{"L20", name + " at 20 °C", Number(l), "mm"},
 	}
 }

@@ -185,11 +185,11 @@ func (in Press) loss() (Micron, Step) {
 		Formula: "s = f (Rz_h + Rz_s)",
 		Source:  source,
 		In: []Value{
-			{"f", "smoothing factor", factor, ""},
-			{"Rz_h", "roughness height of the bore", Ratio(in.Smoothing.HubRz), "µm"},
-			{"Rz_s", "roughness height of the seat", Ratio(in.Smoothing.ShaftRz), "µm"},
+			{"f", "smoothing factor", Number(factor), ""},
+			{"Rz_h", "roughness height of the bore", Number(in.Smoothing.HubRz), "µm"},
+			{"Rz_s", "roughness height of the seat", Number(in.Smoothing.ShaftRz), "µm"},
 		},
-		Out: Value{"s", "smoothing loss", Ratio(lost), "µm"},
+		Out: Value{"s", "smoothing loss", Number(lost), "µm"},
 	}
 }
 
@@ -199,16 +199,16 @@ func (in Press) pressureStep(which string, c Contact) Step {
 		Formula: "p = d / (D_F (K_h/E_h + K_s/E_s)), K_h = (D_o²+D_F²)/(D_o²-D_F²)+nu_h, K_s = (D_F²+D_i²)/(D_F²-D_i²)-nu_s",
 		Source:  "Lamé, plane stress",
 		In: []Value{
-			{"d", which + " interference on diameter", Ratio(c.Interference), "µm"},
-			{"D_F", "joint diameter", Ratio(in.Joint), "mm"},
-			{"D_o", "hub outside diameter", Ratio(in.HubOutside), "mm"},
-			{"D_i", "bore in the shaft", Ratio(in.ShaftBore), "mm"},
-			{"E_h", "modulus of elasticity of the hub", Ratio(in.Hub.E), "GPa"},
-			{"nu_h", "Poisson's ratio of the hub", in.Hub.Poisson, ""},
-			{"E_s", "modulus of elasticity of the shaft", Ratio(in.Shaft.E), "GPa"},
-			{"nu_s", "Poisson's ratio of the shaft", in.Shaft.Poisson, ""},
+			{"d", which + " interference on diameter", Number(c.Interference), "µm"},
+			{"D_F", "joint diameter", Number(in.Joint), "mm"},
+			{"D_o", "hub outside diameter", Number(in.HubOutside), "mm"},
+			{"D_i", "bore in the shaft", Number(in.ShaftBore), "mm"},
+			{"E_h", "modulus of elasticity of the hub", Number(in.Hub.E), "GPa"},
+			{"nu_h", "Poisson's ratio of the hub", Number(in.Hub.Poisson), ""},
+			{"E_s", "modulus of elasticity of the shaft", Number(in.Shaft.E), "GPa"},
+			{"nu_s", "Poisson's ratio of the shaft", Number(in.Shaft.Poisson), ""},
 		},
-		Out: Value{"p", "pressure in the joint", Ratio(c.Pressure), "MPa"},
+		Out: Value{"p", "pressure in the joint", Number(c.Pressure), "MPa"},
 	}
 }
 
@@ -218,11 +218,11 @@ func (in Press) gripStep(name string, p MPa, mu Ratio, g Grip) Step {
 		Formula: "F = pi D_F L p mu, T = F D_F/2",
 		Source:  "Bloch, Improving Machinery Reliability, eq 3-13",
 		In: []Value{
-			{"D_F", "joint diameter", Ratio(in.Joint), "mm"},
-			{"L", "length in contact", Ratio(in.Length), "mm"},
-			{"p", "pressure in the joint", Ratio(p), "MPa"},
-			{"mu", "friction", mu, ""},
+			{"D_F", "joint diameter", Number(in.Joint), "mm"},
+			{"L", "length in contact", Number(in.Length), "mm"},
+			{"p", "pressure in the joint", Number(p), "MPa"},
+			{"mu", "friction", Number(mu), ""},
 		},
-		Out: Value{"F", name, Ratio(g.Axial), "N"},
+		Out: Value{"F", name, Number(g.Axial), "N"},
 	}
 }

@@ -11,6 +11,7 @@ type (
 	Celsius     float64 // a temperature in degrees Celsius, never a rise
 	PerKelvin   float64 // expansion per kelvin: 11.5e-6 for a plain carbon steel
 	Ratio       float64 // a number without unit: friction, Poisson's ratio, share of yield
+	Number      float64 // a number in the unit that stands beside it
 )
 
 // Value is one number of a working with its sign and unit. The unit is empty for a
@@ -18,7 +19,7 @@ type (
 type Value struct {
 	Symbol string // as in the formula: "D_F"
 	Name   string // in the trade's words: "joint diameter"
-	Amount Ratio  // in Unit
+	Amount Number // in Unit
 	Unit   string // "mm", "µm", "MPa", "N", "N·m", "°C", "1/K" or ""
 }
 
