@@ -41,6 +41,9 @@ func linesOf(b Block) []string {
 		default:
 			continue
 		}
+		if s == "" {
+			continue
+		}
 		switch {
 		case it.Y != last:
 			out = append(out, s)
