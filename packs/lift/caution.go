@@ -1,0 +1,85 @@
+package lift
+
+import "fmt"
+
+func (a *account) caution(code CautionCode, field string, stop bool, message string, args ...any) {
+	a.r.Cautions = append(a.r.Cautions, Caution{Code: code, Field: field, Message: fmt.Sprintf(message, args...), Stop: stop})
+}
+
+// looseMass: near the rating the weight has to be known within 10 %,
+// WAC 296-24-24517(1)(b), derricks.
+const looseMass = 0.10
+
+// nearlySlackShare is the share of the gross weight under which a leg counts as
+// nearly slack: common practice, no source.
+const nearlySlackShare = 0.05
+
+func (a *account) cautions() {
+	for _, c := range a.r.Components {
+		if c.Used > 1 {
+			a.caution(Overloaded, c.Field, true, "%s carries %v and may carry %v", c.Name, c.Load, c.Allowed)
+		}
+	}
+	if h := a.r.Headroom; h != nil && h.Spare < 0 {
+		a.caution(NoReach, "headroom", true, "the hook would have to go %v high, %v more than it does", h.Needed, -h.Spare)
+	} else if h == nil {
+		a.caution(NoHeadroom, "headroom", false, "the headroom is not looked at")
+	}
+	a.hanging()
+	a.known()
+	if a.r.Critical {
+		a.caution(CriticalLift, "criticalat", false, "critical lift: the hook is used %s and the site's threshold is %s, or two hooks lift", a.r.CraneShare.Percent(), a.p.CriticalAt.Percent())
+	}
+	if a.p.Sharing != TwoCarry {
+		a.caution(NamedSharing, "sharing", false, "four legs are counted otherwise than two carrying, by %s: %s", a.p.DecidedBy, a.p.Reason)
+	}
+}
+
+// hanging looks at the position: level, angles, slack.
+func (a *account) hanging() {
+	t := a.r.Tilt
+	if t.Most > t.Allowed+angleSlack {
+		a.caution(OutOfLevel, "load.cog", true, "the load hangs %v out of level, %v within the tolerance of its centre of gravity, and %v is allowed", t.Total, t.Most, t.Allowed)
+	}
+	if a.r.ErrorTilt > t.Allowed/2 {
+		a.caution(TouchyLength, "legs", false, "one leg off by %v turns the load %v", a.r.LengthError, a.r.ErrorTilt)
+	}
+	for i, l := range a.r.Legs {
+		_, part, k, _ := a.leg(i)
+		field := fmt.Sprintf("%s[%d]", part, k)
+		if l.Flattest < cautionAngle-angleSlack {
+			a.caution(FlatLeg, field, false, "leg %q stands %v from horizontal, under 45°; 60° is the aim", l.Name, l.Flattest)
+		} else if l.Flattest < aimAngle-angleSlack {
+			a.caution(FlatLeg, field, false, "leg %q stands %v from horizontal; 60° is the aim", l.Name, l.Flattest)
+		}
+		if l.Slack > lengthSlack {
+			a.caution(SlackLeg, field, false, "leg %q hangs %v slack; the others carry it all", l.Name, l.Slack)
+		}
+		if len(a.p.Picks) < 4 && float64(l.Low) < nearlySlackShare*a.s.gross {
+			a.caution(NearlySlack, field, false, "leg %q carries only %v", l.Name, l.Low)
+		}
+	}
+	for _, k := range a.p.Picks {
+		if a.p.Load.CoG.Z > k.At.Z {
+			a.caution(HighCentre, "load.cog", false, "the centre of gravity lies above pick %q", k.Name)
+		}
+	}
+}
+
+// known looks at what the figures rest on.
+func (a *account) known() {
+	l := a.p.Load
+	loose := float64(l.MassTolerance) / float64(l.Mass)
+	switch {
+	case l.Source == Estimated && l.MassTolerance == 0:
+		a.caution(LooseMass, "load.masstolerance", false, "the mass is estimated and has no tolerance")
+	case loose > looseMass && a.r.CraneShare >= a.p.CriticalAt:
+		a.caution(LooseMass, "load.masstolerance", false, "the mass is known within %s; so near what the crane may lift it has to be within 10 %%", Ratio(loose).Percent())
+	}
+	if l.CoGTolerance == (Point{}) {
+		a.caution(LooseCentre, "load.cogtolerance", false, "the centre of gravity has no tolerance")
+	}
+	if massOf(a.p.Legs, nil)+massOf(a.p.TopLegs, a.p.TopGear)+float64(a.p.Bar.Mass) == 0 {
+		a.caution(NoGearWeight, "legs", false, "the slings and gear are counted as weighing nothing")
+	}
+}

@@ -1,0 +1,235 @@
+package lift
+
+import "fmt"
+
+// check gives everything that is wrong with the plan as written, before any
+// statics. What only the statics can tell is refused there.
+func (p *Plan) check() Refusals {
+	c := &checker{p: p}
+	c.load()
+	c.rig()
+	c.legs("legs", p.Legs)
+	c.legs("toplegs", p.TopLegs)
+	for i, h := range p.TopGear {
+		c.hardware(fmt.Sprintf("topgear[%d]", i), h)
+	}
+	c.sharing()
+	c.site()
+	return c.rs
+}
+
+// checker gathers refusals of one plan.
+type checker struct {
+	p  *Plan
+	rs Refusals
+}
+
+func (c *checker) refuse(field, help, message string, args ...any) {
+	c.rs = append(c.rs, *refuse(field, help, message, args...))
+}
+
+// positive asks for an ordinary number above zero.
+func (c *checker) positive(field, what, unit string, v float64) {
+	if !finite(v) || v <= 0 {
+		c.refuse(field, "write it above zero, with its source", "%s is %g %s", what, v, unit)
+	}
+}
+
+// notBelow asks for an ordinary number not under zero.
+func (c *checker) notBelow(field, what, unit string, v float64) {
+	if !finite(v) || v < 0 {
+		c.refuse(field, "write it as zero or above", "%s is %g %s", what, v, unit)
+	}
+}
+
+// place asks for three ordinary numbers.
+func (c *checker) place(field, what string, pt Point) {
+	if !finite(float64(pt.X), float64(pt.Y), float64(pt.Z)) {
+		c.refuse(field, "write x, y and z in millimetres", "%s has no place", what)
+	}
+}
+
+func (c *checker) load() {
+	l := c.p.Load
+	if !finite(float64(l.Mass)) || l.Mass <= 0 {
+		c.refuse("load.mass", "weigh it, take it from a drawing or compute it from sections", "the mass of the load is not given (%g kg)", float64(l.Mass))
+	}
+	if l.Source < Weighed || l.Source > Estimated {
+		c.refuse("load.source", "write weighed, drawing, computed or estimated", "the mass has no source")
+	}
+	c.notBelow("load.masstolerance", "the tolerance of the mass", "kg", float64(l.MassTolerance))
+	if l.CoG == nil {
+		c.refuse("load.cog", "write x, y and z from the same origin as the picks, or compute it from sections", "the centre of gravity is not known")
+	} else {
+		c.place("load.cog", "the centre of gravity", *l.CoG)
+	}
+	t := l.CoGTolerance
+	for _, v := range []struct {
+		axis string
+		v    Mm
+	}{{"x", t.X}, {"y", t.Y}, {"z", t.Z}} {
+		c.notBelow("load.cogtolerance."+v.axis, "the tolerance of the centre of gravity along "+v.axis, "mm", float64(v.v))
+	}
+	c.notBelow("load.maypress", "the press the load can take", "kg", float64(l.MayPress))
+	if s := l.Span; s != nil {
+		c.place("load.span.a", "the near end of the span", s.A)
+		c.place("load.span.b", "the far end of the span", s.B)
+	}
+}
+
+// rig counts picks and legs and looks at the bar.
+func (c *checker) rig() {
+	p := c.p
+	least, most := 2, 2
+	switch p.Rig {
+	case Bridle:
+		least, most = 1, 4
+	case Spreader, Beam, TwoHooks:
+	default:
+		c.refuse("rig", "write bridle, spreader, beam or two hooks", "the plan does not say how the load hangs")
+		return
+	}
+	if n := len(p.Picks); n < least || n > most {
+		c.refuse("picks", fmt.Sprintf("give %d to %d", least, most), "there are %d picks", n)
+	}
+	for i, k := range p.Picks {
+		c.place(fmt.Sprintf("picks[%d]", i), "pick "+k.Name, k.At)
+		for j := range i {
+			if vecOf(k.At).sub(vecOf(p.Picks[j].At)).size() < 1 {
+				c.refuse(fmt.Sprintf("picks[%d]", i), "give each pick its own place", "picks %q and %q are at the same place", p.Picks[j].Name, k.Name)
+			}
+		}
+	}
+	if len(p.Legs) != len(p.Picks) {
+		c.refuse("legs", "give each pick one leg", "there are %d legs for %d picks", len(p.Legs), len(p.Picks))
+	}
+	top := 0
+	if p.Rig == Spreader {
+		top = 2
+	}
+	if len(p.TopLegs) != top {
+		c.refuse("toplegs", fmt.Sprintf("give %d", top), "there are %d legs above the spreader", len(p.TopLegs))
+	}
+	if p.Rig == Spreader || p.Rig == Beam {
+		c.bar()
+	}
+	if p.Rig == TwoHooks && len(p.TopGear) > 0 {
+		c.refuse("topgear", "put the gear in the leg under its own hook", "with two hooks no gear carries the whole load")
+	}
+}
+
+func (c *checker) bar() {
+	p := c.p
+	c.positive("bar.length", "the length of the bar", "mm", float64(p.Bar.Length))
+	c.positive("bar.rated", "the rated load of the bar", "kg", float64(p.Bar.Rated))
+	c.basis("bar.basis", p.Bar.Name, p.Bar.Basis)
+	c.notBelow("bar.mass", "the mass of the bar", "kg", float64(p.Bar.Mass))
+	c.notBelow("bar.rise", "the rise of the bail", "mm", float64(p.Bar.Rise))
+	if !finite(float64(p.Bar.Bail)) || p.Bar.Bail < 0 || p.Bar.Bail > 0 && p.Bar.Bail >= p.Bar.Length {
+		c.refuse("bar.bail", "measure it along the beam from the end over the first pick", "the bail stands at %g mm of a beam of %g mm", float64(p.Bar.Bail), float64(p.Bar.Length))
+	}
+}
+
+// basis refuses gear of the other family.
+func (c *checker) basis(field, name string, b Basis) {
+	if b != AsPlan && b != c.p.Basis {
+		c.refuse(field, "take gear of one basis, or rate this piece anew by the plan's", "%q is rated by another basis than the plan", name)
+	}
+}
+
+func (c *checker) legs(field string, legs []Leg) {
+	for i, l := range legs {
+		at := fmt.Sprintf("%s[%d]", field, i)
+		c.notBelow(at+".length", "the length of leg "+l.Name, "mm", float64(l.Length))
+		s := l.Sling
+		c.positive(at+".sling.rated", fmt.Sprintf("the rated load of sling %q", s.Name), "kg", float64(s.Rated))
+		c.basis(at+".sling.basis", s.Name, s.Basis)
+		c.notBelow(at+".sling.mass", "the mass of sling "+s.Name, "kg", float64(s.Mass))
+		c.notBelow(at+".sling.around", "the diameter that the sling bears on", "mm", float64(s.Around))
+		c.notBelow(at+".sling.rope", "the rope diameter", "mm", float64(s.Rope))
+		if s.Fibre < WireRope || s.Fibre > NaturalRope {
+			c.refuse(at+".sling.fibre", "write wire rope, chain, web, round sling or natural rope", "what sling %q is made of is not given", s.Name)
+		}
+		if s.Hitch < Straight || s.Hitch > Basket {
+			c.refuse(at+".sling.hitch", "write straight, choker or basket", "how sling %q takes hold is not given", s.Name)
+		}
+		for j, h := range l.Gear {
+			c.hardware(fmt.Sprintf("%s.gear[%d]", at, j), h)
+		}
+	}
+}
+
+func (c *checker) hardware(field string, h Hardware) {
+	c.positive(field+".rated", fmt.Sprintf("the rated load of %q", h.Name), "kg", float64(h.Rated))
+	c.basis(field+".basis", h.Name, h.Basis)
+	c.notBelow(field+".mass", "the mass of "+h.Name, "kg", float64(h.Mass))
+	if h.Kind < InLine || h.Kind > PlainEyebolt {
+		c.refuse(field+".kind", "write in line, shackle, shoulder eyebolt or plain eyebolt", "%q is no known kind of gear", h.Name)
+	}
+}
+
+// sharing asks for a name and a reason where the planner departs from the default.
+func (c *checker) sharing() {
+	p := c.p
+	switch p.Sharing {
+	case TwoCarry:
+		return
+	case ThreeOfFour, Skew:
+	default:
+		c.refuse("sharing", "let two legs carry, or name three of four or matched slings with a skew factor", "how the four legs share is not known")
+		return
+	}
+	if p.Rig != Bridle || len(p.Picks) != 4 {
+		c.refuse("sharing", "leave it out", "a sharing is given and the load does not hang on four legs")
+	}
+	if p.DecidedBy == "" {
+		c.refuse("decidedby", "name the competent person who decides it", "four legs are counted otherwise than two carrying, and no person is named")
+	}
+	if p.Reason == "" {
+		c.refuse("reason", "write why, such as matched slings measured on the day", "four legs are counted otherwise than two carrying, and no reason is given")
+	}
+	if p.Sharing == Skew && (!finite(float64(p.SkewFactor)) || p.SkewFactor < leastSkew) {
+		c.refuse("skewfactor", "write 1.25 or more, for matched slings", "the skew factor is %g", float64(p.SkewFactor))
+	}
+}
+
+// site checks basis, factors, crane and heights.
+func (c *checker) site() {
+	p := c.p
+	if p.Basis != US && p.Basis != EN {
+		c.refuse("basis", "write US or EN, by what stands on the gear", "the plan does not say by which basis the gear is rated")
+	}
+	if !finite(float64(p.Dynamic)) || p.Dynamic != 0 && p.Dynamic < 1 {
+		c.refuse("dynamic", "write 1 or more", "the dynamic factor is %g", float64(p.Dynamic))
+	}
+	if !finite(float64(p.MaxTilt)) || p.MaxTilt < 0 || p.MaxTilt > 15 {
+		c.refuse("maxtilt", "write up to 15°", "the tilt allowed is %g°", float64(p.MaxTilt))
+	}
+	c.notBelow("lengtherror", "the error of a leg's length", "mm", float64(p.LengthError))
+	if !finite(float64(p.CriticalAt)) || p.CriticalAt <= 0 || p.CriticalAt > 1 {
+		c.refuse("criticalat", "write the site's threshold, such as 75 %", "the threshold of a critical lift is %g", float64(p.CriticalAt))
+	}
+	c.crane("crane", p.Crane)
+	if p.Rig == TwoHooks {
+		c.crane("secondcrane", p.SecondCrane)
+	}
+	if h := p.Headroom; h != nil {
+		c.positive("headroom.highhook", "the highest place of the hook", "mm", float64(h.HighHook))
+		c.notBelow("headroom.passover", "the height to clear", "mm", float64(h.PassOver))
+		c.notBelow("headroom.stack", "the gear above the legs", "mm", float64(h.Stack))
+		if !finite(float64(h.Underside)) {
+			c.refuse("headroom.underside", "measure from z = 0 of the load down to its lowest point", "the underside of the load has no place")
+		}
+	}
+	if !finite(float64(p.HookHeight)) {
+		c.refuse("hookheight", "write it in millimetres above z = 0 of the load", "the hook height is not a number")
+	}
+	if !finite(float64(p.Aim)) || p.Aim != 0 && (p.Aim < flattest || p.Aim >= 90) {
+		c.refuse("aim", "write 30° to under 90°; 60° is usual", "the leg angle aimed at is %g° from horizontal", float64(p.Aim))
+	}
+}
+
+func (c *checker) crane(field string, k Crane) {
+	c.positive(field+".rated", "what the crane may lift", "kg", float64(k.Rated))
+	c.notBelow(field+".block", "the mass of the hook block", "kg", float64(k.Block))
+}

@@ -1,0 +1,143 @@
+package lift
+
+// A Result is a computed lift. Tensions are static unless called design; design
+// is static × Dynamic, at the worst end of the tolerances.
+type Result struct {
+	// Gross is what the legs carry: mass, its tolerance, slings and their gear, and
+	// over a Spreader or under a Beam's bail the bar as well.
+	Gross Kg
+	// HookLoad adds the gear above the legs and the crane's block. With TwoHooks it
+	// is that of the crane used most.
+	HookLoad Kg
+	Dynamic  Ratio
+	// HookHeight is that of the legs' top bearing point above z = 0 of the load,
+	// along the plumb line.
+	HookHeight Mm
+	Legs       []LegResult
+	Tilt       Tilt
+	// LengthError and ErrorTilt: how far the load turns out of the position given
+	// when one leg is off by that much, the worst leg, either way.
+	LengthError Mm
+	ErrorTilt   Degree
+	// Press is the largest pull of a leg along the horizontal, which the load has to
+	// stand between its picks; with a Spreader it is the force in the bar.
+	Press Kg
+	// Bail is where along a Beam its bail stands, from the end over Picks[0].
+	Bail       Mm
+	Components []Component
+	// Weakest is the index of the component used most.
+	Weakest int
+	// CraneShare is the design hook load over what the crane may lift, the larger
+	// of two; Critical tells that it reaches the threshold or that two hooks lift.
+	CraneShare Ratio
+	Critical   bool
+	// Headroom is nil where the plan gives none.
+	Headroom *HeadroomResult
+	Cautions []Caution
+	Working  []Working
+	Drawing  Scene
+}
+
+// A LegResult is one leg as it hangs.
+type LegResult struct {
+	Name string
+	// Above tells a leg over a Spreader from a drop under it.
+	Above bool
+	// Length between bearing points; Chosen where it was computed here.
+	Length Mm
+	Chosen bool
+	// Angle from horizontal, and the flattest within the tolerances.
+	Angle, Flattest Degree
+	// Tension with the centre of gravity as given; Low and High within its
+	// tolerance; Design is High × Dynamic.
+	Tension, Low, High, Design Kg
+	// Even is the even split of four legs, which a rigid load does not keep to.
+	Even Kg
+	// Factor is tension per upright share, 1/sin of the angle.
+	Factor Ratio
+	// Vertical and Horizontal are the two parts of Tension.
+	Vertical, Horizontal Kg
+	// Slack is what a leg in hand has over; Shorten what levels the load.
+	Slack, Shorten Mm
+	// From the hook's end to the load's end, as it hangs.
+	From, To Point
+}
+
+// A Tilt is how far the load hangs out of level.
+type Tilt struct {
+	Total Degree
+	// AlongX is positive where the +x end is down, AlongY where the +y end is.
+	AlongX, AlongY Degree
+	// Most is the largest Total within the tolerance of the centre of gravity.
+	Most Degree
+	// Lower names the end of the span that is down and Drop by how much; Lower is
+	// empty where no span is given or the span hangs level.
+	Lower string
+	Drop  Mm
+	// MostDrop is the largest drop of either end within the tolerance.
+	MostDrop Mm
+	// Allowed is the largest tilt the plan admits.
+	Allowed Degree
+}
+
+// A Component is one piece in the chain from the load to the crane.
+type Component struct {
+	// Field is the path of its input, as in Refusal.
+	Field, Name string
+	// Load it carries by design, Rated as its tag says, Allowed after Reductions.
+	Load, Rated, Allowed Kg
+	Reductions           []Reduction
+	// Used is Load over Allowed; over 1 is overloaded.
+	Used Ratio
+}
+
+// HeadroomResult compares heights above the floor.
+type HeadroomResult struct {
+	// Needed is the crane hook's height with the load just clear; Spare is what is
+	// left under its highest place, negative when it does not reach.
+	Needed, Spare Mm
+}
+
+// A Caution is something a planner has to look at although the lift could be
+// computed. Stop marks one with which the lift must not be made.
+type Caution struct {
+	Code    CautionCode
+	Field   string
+	Message string
+	Stop    bool
+}
+
+// CautionCode tells cautions apart.
+type CautionCode string
+
+// The cautions.
+const (
+	Overloaded   CautionCode = "overloaded"
+	NoReach      CautionCode = "no-reach"
+	OutOfLevel   CautionCode = "out-of-level"
+	FlatLeg      CautionCode = "flat-leg"
+	TouchyLength CautionCode = "touchy-length"
+	NearlySlack  CautionCode = "nearly-slack"
+	SlackLeg     CautionCode = "slack-leg"
+	HighCentre   CautionCode = "high-centre"
+	LooseMass    CautionCode = "loose-mass"
+	LooseCentre  CautionCode = "loose-centre"
+	NoGearWeight CautionCode = "no-gear-weight"
+	NoHeadroom   CautionCode = "no-headroom"
+	NamedSharing CautionCode = "named-sharing"
+	CriticalLift CautionCode = "critical"
+)
+
+// A Scene holds the points of a scale drawing as the load hangs: z up, the centre
+// of gravity where it is in the load's own frame, the hook straight above it (with a
+// bar, above the common centre of both). The legs' ends are in LegResult.
+type Scene struct {
+	Hook, CoG Point
+	// Band are the corners of the tolerance of the centre of gravity.
+	Band  []Point
+	Picks []Point
+	// Bar are the ends of a Spreader or Beam, empty without one.
+	Bar []Point
+	// Span are the two ends of the machine's span, empty without one.
+	Span []Point
+}
