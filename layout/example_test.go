@@ -42,5 +42,5 @@ func Example() {
 	//    5.00   17.00  path 10 steps within 7.41 0.51 29.59 8.49 stroke 0.18 faint dash 0.40
 	//   26.25   23.80  path 6 steps within -0.55 -0.55 0.55 0.55 fill black
 	//   43.50   22.77  text regular 10 pt w 3.53 "mm"
-	// fan.yaml:12 "130.015 to 130.040 mm" is too wide by 20.6 mm
+	// fan.yaml:12 "130.015 to 130.040 mm" is too wide by 20.7 mm
 }
