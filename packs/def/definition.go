@@ -127,6 +127,7 @@ type Part struct {
 	Count  Varying
 	Thread Varying // designation, as M90x2
 	Hand   Varying // left or right
+	Flats  Text    // of a nut: flats or slots
 	Fit    Varying // designation, as 120 H7/r6
 	Mass   Varying // quantity, as 36 kg
 	Renew  Text    // always, as set, if ...

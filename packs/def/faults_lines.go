@@ -34,6 +34,17 @@ func (s *stop) above(line int) int {
 	return -1
 }
 
+// below is the next line with something on it that is no comment, -1 if there is
+// none.
+func (s *stop) below(line int) int {
+	for line++; line < len(s.lines); line++ {
+		if bare := strings.TrimSpace(string(s.lines[line])); bare != "" && bare[0] != '#' {
+			return line
+		}
+	}
+	return -1
+}
+
 // whole is the place of all that stands on a line.
 func (s *stop) whole(line int) source.Pos {
 	text := strings.TrimSpace(string(s.lines[line]))
@@ -109,9 +120,12 @@ func (s *stop) noColonOn(line int) (fault, bool) {
 		message: "no colon stands in this line, and it is neither an entry of a list nor the end of a text above it",
 		help:    []string{"write: key: value; an entry of a list begins with a dash and a blank"},
 	}
-	if in := s.indent(line); len(s.lines[line]) > in {
-		// As a comment it is out of the way.
-		f.repair = &repair{line, in, len(s.lines[line]), "#" + strings.Repeat("x", len(s.lines[line])-in-1), -1}
+	in, end := s.indent(line), len(s.lines[line])
+	switch next := s.below(line); {
+	case next > 0 && s.indent(next) > in && !strings.ContainsAny(bare, " \t"):
+		f.repair = &repair{line, end, end, ":", -1} // the key of the lines below
+	case end > in: // as a comment it is out of the way
+		f.repair = &repair{line, in, end, "#" + strings.Repeat("x", end-in-1), -1}
 	}
 	return f, true
 }
@@ -140,6 +154,15 @@ func (s *stop) badIndent() (fault, bool) {
 	above := s.above(line)
 	if above < 0 {
 		return fault{}, false
+	}
+	dash := strings.HasPrefix(strings.TrimSpace(string(s.lines[line])), "-")
+	if s.indent(line) == s.indent(above) && dash != strings.HasPrefix(strings.TrimSpace(string(s.lines[above])), "-") {
+		return fault{
+			pos: s.whole(line), code: "indent",
+			message: "a key and the dash of a list stand under one another",
+			help:    []string{"the entries of a list all begin with a dash, the keys of a map never do; one of the lines is set in wrongly"},
+			see:     []source.Also{{Pos: s.whole(above), What: "the line above"}},
+		}, true
 	}
 	return fault{
 		pos: s.whole(line), code: "indent",
@@ -189,30 +212,35 @@ func (s *stop) listOnKeyLine() (fault, bool) {
 func (s *stop) neverClosed() (fault, bool) {
 	line, col := s.lastSign()
 	o := outlineOf(append(append([][]rune{}, s.lines[:line]...), s.lines[line][:min(col+1, len(s.lines[line]))]))
-	if len(o.open) == 0 {
-		return fault{}, false
+	for i := len(o.open) - 1; i >= 0; i-- {
+		b := o.open[i]
+		next := s.keyBelow(b, line)
+		if next < 0 {
+			continue
+		}
+		f := fault{
+			pos: s.at(b.line, b.col, 1), code: "open-bracket",
+			message: fmt.Sprintf("the %c that begins here is not closed before the next key", b.what),
+			help:    []string{fmt.Sprintf("put the closing %c where the entry ends", closing(b.what))},
+			see:     []source.Also{{Pos: s.whole(next), What: "the next key"}},
+		}
+		if i == 0 && next == b.line+1 {
+			f.repair = s.replace(spot{line: b.line, col: b.col})
+		}
+		return f, true
 	}
-	b := o.open[len(o.open)-1]
-	next := -1
-	for i := b.line + 1; i <= line; i++ {
+	return fault{}, false
+}
+
+// keyBelow is the first line below a bracket, down to last, that begins with a
+// key no further in than the line of the bracket; -1 if there is none.
+func (s *stop) keyBelow(b spot, last int) int {
+	for i := b.line + 1; i <= last; i++ {
 		if keyLine.MatchString(string(s.lines[i])) && s.indent(i) <= s.indent(b.line) {
-			next = i
-			break
+			return i
 		}
 	}
-	if next < 0 {
-		return fault{}, false
-	}
-	f := fault{
-		pos: s.at(b.line, b.col, 1), code: "open-bracket",
-		message: fmt.Sprintf("the %c that begins here is not closed before the next key", b.what),
-		help:    []string{fmt.Sprintf("put the closing %c where the entry ends", closing(b.what))},
-		see:     []source.Also{{Pos: s.whole(next), What: "the next key"}},
-	}
-	if next == b.line+1 && len(o.open) == 1 {
-		f.repair = s.replace(spot{line: b.line, col: b.col})
-	}
-	return f, true
+	return -1
 }
 
 // closing is the sign that closes a bracket.

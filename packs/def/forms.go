@@ -6,6 +6,8 @@ import (
 	"strconv"
 
 	"gopkg.in/yaml.v3"
+
+	"matchmark/packs/source"
 )
 
 // maxPlaces is the most places that one range of numbers may stand for: more
@@ -42,7 +44,7 @@ func (r *reader) varying(e *entry, n *yaml.Node) (Varying, bool) {
 		}
 	}
 	if len(n.Content) == 0 {
-		r.add(v.At, "empty-map", "nothing stands in the braces behind "+e.name, "write: "+e.name+": "+e.example)
+		r.add(v.At, "empty-map", "nothing stands in the braces behind "+e.name, e.help())
 	}
 	return v, len(v.By) > 0
 }
@@ -60,7 +62,7 @@ func (r *reader) list(e *entry, n *yaml.Node) []Text {
 		return nil
 	}
 	if len(n.Content) == 0 {
-		r.add(r.place(n), "empty-list", "nothing stands in the list of "+e.name, "write: "+e.name+": "+e.example+", or take the key out")
+		r.emptyList(e, n)
 	}
 	var list []Text
 	for _, item := range n.Content {
@@ -130,7 +132,7 @@ func (r *reader) counts(e *entry, n *yaml.Node) []Count {
 		return list
 	case yaml.SequenceNode:
 		if len(n.Content) == 0 {
-			r.add(r.place(n), "empty-list", "nothing stands in the list of "+e.name, "write: "+e.name+": "+e.example+", or take the key out")
+			r.emptyList(e, n)
 		}
 		var list []Count
 		for _, item := range n.Content {
@@ -203,7 +205,7 @@ func (r *reader) positions(e *entry, p pair) Positions {
 	}
 	switch lists := len(n.Content) / 2; {
 	case lists == 0:
-		r.add(r.place(n), "empty-map", "nothing stands in the braces behind "+e.name, "write: "+e.name+": "+e.example)
+		r.add(r.place(n), "empty-map", "nothing stands in the braces behind "+e.name, e.help())
 	case lists > maxAxes:
 		r.add(p.key.At, "too-many-lists", fmt.Sprintf("positions run over %d lists; paper has rows and columns, so two at most", lists), "make dimensions of their own for the third")
 		pos.Axes = pos.Axes[:min(maxAxes, len(pos.Axes))]
@@ -250,7 +252,8 @@ func (r *reader) sections(e *entry, d *Definition, n *yaml.Node) {
 			continue
 		}
 		at := r.firstKey(m)
-		if hasKey(m, "step") && !hasKey(m, "section") {
+		what := itemKind(m)
+		if what == "step" {
 			if loose == nil {
 				loose = &Section{At: at}
 				d.Sections = append(d.Sections, loose)
@@ -261,12 +264,38 @@ func (r *reader) sections(e *entry, d *Definition, n *yaml.Node) {
 		loose = nil
 		s := &Section{At: at}
 		d.Sections = append(d.Sections, s)
-		if hasKey(m, "reverse") && !hasKey(m, "section") {
+		if what == "reverse" {
 			reverseKind.fill(r, s, m, at)
 		} else {
 			sectionKind.fill(r, s, m, at)
 		}
 	}
+}
+
+// itemKind tells by its keys what an item of the work is: section, reverse or
+// step. Where none of these is written, a misspelled one counts, and then a key
+// that only steps have.
+func itemKind(m *yaml.Node) string {
+	kinds := []string{"section", "reverse", "step"}
+	for _, k := range kinds {
+		if hasKey(m, k) {
+			return k
+		}
+	}
+	what := "section"
+	for i := 0; i+1 < len(m.Content); i += 2 {
+		name := m.Content[i].Value
+		if sectionKind.find(name) != nil {
+			continue
+		}
+		if near := source.Nearest(name, kinds); near != "" {
+			return near
+		}
+		if stepKind.find(name) != nil {
+			what = "step"
+		}
+	}
+	return what
 }
 
 // hasKey reports whether a map has a key.

@@ -11,6 +11,7 @@ var partKind = &kind[Part]{
 		text("of", "The assembly it belongs to and comes off with.", "cartridge", func(p *Part) *Text { return &p.Of }),
 		count("count", "How many pieces there are at each place, where it is not one.", "8", func(p *Part) *Varying { return &p.Count }),
 		varying("thread", "Its thread; from it follows what one flat of the nut moves.", "M90x2", func(p *Part) *Varying { return &p.Thread }),
+		number("flats", "How many flats or slots the nut has, for telling what one of them moves.", "6", func(p *Part) *Text { return &p.Flats }),
 		varying("hand", "The hand of its thread.", "{NDE: left, others: right}", func(p *Part) *Varying { return &p.Hand }).oneOf("left", "right"),
 		varying("fit", "The fit it sits with.", "120 H7/r6", func(p *Part) *Varying { return &p.Fit }),
 		varying("mass", "Its mass, with the unit.", "36 kg", func(p *Part) *Varying { return &p.Mass }),

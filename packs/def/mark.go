@@ -111,6 +111,9 @@ func (r *reader) reference(e *entry, t Text) (Text, bool) {
 	if fault == "" {
 		return t, true
 	}
+	if meant != "" && slash {
+		meant += "/" + place
+	}
 	var help []string
 	if near := source.Nearest(t.Value, e.allowed); near != "" {
 		help = append(help, "did you mean "+near+"?")
@@ -130,8 +133,5 @@ func (r *reader) reference(e *entry, t Text) (Text, bool) {
 		return Text{}, false
 	}
 	t.Value = meant
-	if slash {
-		t.Value += "/" + place
-	}
 	return t, true
 }

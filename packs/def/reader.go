@@ -31,10 +31,7 @@ type reader struct {
 	// text when its tabs were replaced by blanks.
 	widened map[int]int
 
-	// The runes of the line looked at last: files with one very long line would
-	// otherwise be cut into runes once for every place in them.
-	runesOf int
-	runes   []rune
+	runes [][]rune // those of each line that a place was looked for on
 }
 
 // Read reads a definition. The Definition is never nil: what could not be read
@@ -65,6 +62,7 @@ func newReader(name string, data []byte) *reader {
 	r := &reader{file: name, holes: map[*yaml.Node]bool{}, repaired: map[[2]int]bool{}, widened: map[int]int{}}
 	if len(data) <= source.MaxSize {
 		r.lines = source.Lines(data)
+		r.runes = make([][]rune, len(r.lines))
 	}
 	return r
 }
@@ -89,7 +87,11 @@ func (r *reader) root(data []byte, write string) *yaml.Node {
 		return nil
 	}
 	r.weigh(doc)
-	return doc.Content[0]
+	root, ok := r.mapping(doc.Content[0], r.place(doc), "a file is a map of keys", write)
+	if !ok {
+		return nil
+	}
+	return root
 }
 
 // add reports an error.
@@ -127,10 +129,10 @@ func (r *reader) at(line, col, width int) source.Pos {
 
 // line gives the runes of a line of the file, which counts from 1.
 func (r *reader) line(line int) []rune {
-	if r.runesOf != line {
-		r.runesOf, r.runes = line, []rune(r.lines[line-1])
+	if r.runes[line-1] == nil {
+		r.runes[line-1] = []rune(r.lines[line-1])
 	}
-	return r.runes
+	return r.runes[line-1]
 }
 
 // quote gives a text as written, in quotes, cut when it is long.

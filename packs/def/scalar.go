@@ -123,7 +123,7 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (Text, bool) {
 			r.add(t.At, "bad-start", "a text cannot start with > or | here: YAML takes it for a sign of its own",
 				"write at least or at most for > and <, or put the text in quotes")
 		default:
-			r.add(t.At, "no-value", "nothing stands in the quotes behind "+e.name, "write: "+e.name+": "+e.example+", or take the key out")
+			r.add(t.At, "no-value", "nothing stands in the quotes behind "+e.name, e.help())
 		}
 		return Text{}, false
 	}

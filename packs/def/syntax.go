@@ -56,8 +56,14 @@ func (r *reader) parse(text []byte) *yaml.Node {
 	}
 }
 
-// documentMark is a line that ends a document or begins the next one.
-var documentMark = regexp.MustCompile(`^(---|\.\.\.)([ \t]|$)`)
+// documentMark gives the dashes or dots of a line that begins the next document
+// or ends one, "" for any other line.
+func documentMark(line string) string {
+	if len(line) < 3 || line[:3] != "---" && line[:3] != "..." || len(line) > 3 && line[3] != ' ' && line[3] != '\t' {
+		return ""
+	}
+	return line[:3]
+}
 
 // firstDocument cuts a text behind its first document and reports the second.
 func (r *reader) firstDocument(text []byte) []byte {
@@ -65,16 +71,16 @@ func (r *reader) firstDocument(text []byte) []byte {
 	ended := -1
 	for i, line := range strings.Split(string(text), "\n") {
 		bare := strings.TrimSpace(line)
-		mark := documentMark.FindString(line)
+		mark := documentMark(line)
 		switch {
-		case mark != "" && (begun || ended >= 0) && strings.HasPrefix(mark, "---"),
+		case mark != "" && (begun || ended >= 0) && mark == "---",
 			ended >= 0 && bare != "" && bare[0] != '#' && mark == "":
 			r.add(r.at(i+1, 1, len(bare)), "second-document", "a second document begins here; it is not read", "one file holds one definition: take the line of dashes out, or move what follows into a file of its own")
 			if ended >= 0 {
 				return text[:ended]
 			}
 			return text[:offset]
-		case strings.HasPrefix(mark, "...") && ended < 0:
+		case mark == "..." && ended < 0:
 			ended = offset
 		case mark != "" && len(bare) > 3, mark == "" && bare != "" && bare[0] != '#' && bare[0] != '%':
 			begun = true
@@ -163,6 +169,8 @@ func (r *reader) explain(text []byte, err error) fault {
 	}
 	s.named = min(max(s.named, 0), len(s.lines)-1)
 	s.outline = outlineOf(s.lines)
+	line, col = s.lastSign()
+	s.line, s.col = line, col+1
 	for _, rule := range faultRules {
 		if !rule.about(s.said) {
 			continue

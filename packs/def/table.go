@@ -1,6 +1,9 @@
 package def
 
 import (
+	"slices"
+	"strings"
+
 	"gopkg.in/yaml.v3"
 
 	"matchmark/packs/source"
@@ -123,7 +126,8 @@ func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 		found := k.find(p.key.Value)
 		if found == nil {
 			if k.rest == nil {
-				r.unknownKey(p.key, k)
+				// A misspelled key is one problem, not one missing as well.
+				seen[r.unknownKey(p.key, k)] = true
 			} else if p.value != nil {
 				k.rest(r, t, p)
 			}
@@ -141,16 +145,22 @@ func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 	}
 }
 
-// sample is an example of a map of this kind, made of the keys it needs.
+// sample is an example of a map of this kind: of the keys it needs, or of its
+// first two.
 func (k *kind[T]) sample() string {
-	s := ""
+	var list []string
 	for i := range k.keys {
-		if e := &k.keys[i].entry; e.need || s == "" && i == len(k.keys)-1 {
-			if s != "" {
-				s += ", "
-			}
-			s += e.name + ": " + e.example
+		if e := &k.keys[i].entry; e.need {
+			list = append(list, e.name+": "+e.example)
 		}
 	}
-	return "{" + s + "}"
+	for i := 0; i < len(k.keys) && i < 2 && !k.needs(); i++ {
+		list = append(list, k.keys[i].name+": "+k.keys[i].example)
+	}
+	return "{" + strings.Join(list, ", ") + "}"
+}
+
+// needs reports whether there is a key that has to be written.
+func (k *kind[T]) needs() bool {
+	return slices.ContainsFunc(k.keys, func(key key[T]) bool { return key.need })
 }

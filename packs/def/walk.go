@@ -184,15 +184,17 @@ func (r *reader) cutByComma(m *yaml.Node, i int, known func(string) bool) int {
 // wordKey is what a key looks like, known or not.
 var wordKey = regexp.MustCompile(`^[\p{L}\d -]+$`)
 
-// unknownKey reports a key that the map cannot have.
-func (r *reader) unknownKey(key Text, k shape) {
+// unknownKey reports a key that the map cannot have, and gives the one that was
+// probably meant, "" if none is near.
+func (r *reader) unknownKey(key Text, k shape) string {
 	var names []string
 	for _, e := range k.entries() {
 		names = append(names, e.name)
 	}
 	slices.Sort(names)
 	var help []string
-	if near := source.Nearest(key.Value, names); near != "" {
+	near := source.Nearest(key.Value, names)
+	if near != "" {
 		help = append(help, "did you mean "+near+"?")
 	}
 	if !wordKey.MatchString(key.Value) {
@@ -200,6 +202,7 @@ func (r *reader) unknownKey(key Text, k shape) {
 	}
 	help = append(help, "keys of "+article(k.title())+": "+strings.Join(names, ", "))
 	r.add(key.At, "unknown-key", quote(key.Value)+" is not a key of "+article(k.title()), help...)
+	return near
 }
 
 // items gives the entries of a list of maps; one map alone stands for a list of
@@ -215,7 +218,21 @@ func (r *reader) items(e *entry, n *yaml.Node) []*yaml.Node {
 		r.add(r.place(n), "wrong-form", e.name+" is a list; here stands "+formWords(n), "write: "+e.name+": "+e.example)
 		return nil
 	case len(n.Content) == 0:
-		r.add(r.place(n), "empty-list", "nothing stands in the list of "+e.name, "write: "+e.name+": "+e.example+", or take the key out")
+		r.emptyList(e, n)
 	}
 	return n.Content
+}
+
+// emptyList reports a list with nothing in it.
+func (r *reader) emptyList(e *entry, n *yaml.Node) {
+	r.add(r.place(n), "empty-list", "nothing stands in the list of "+e.name, e.help())
+}
+
+// help says what to write behind a key, or to leave it out where that can be.
+func (e *entry) help() string {
+	s := "write: " + e.name + ": " + e.example
+	if !e.need {
+		s += ", or take the key out"
+	}
+	return s
 }

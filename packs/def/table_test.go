@@ -1,0 +1,321 @@
+package def
+
+import (
+	"bytes"
+	"fmt"
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+
+	"matchmark/packs/source"
+)
+
+// A whole definition made of the examples of the table: each key once, with its
+// own example, and the keys of inner maps in full.
+//
+// It is written one key a line, so that a test can take a line away or misspell
+// its key.
+type exampleFile struct {
+	lines []string
+	keys  []exampleKey
+}
+
+type exampleKey struct {
+	shape shape
+	entry *entry
+	line  int // index of the line with the key
+	end   int // index behind the last line of its value
+	col   int // of the key, from 1
+}
+
+// add writes the keys of a shape, set in by so many blanks.
+func (f *exampleFile) add(s shape, in int, skip ...string) {
+keys:
+	for _, e := range s.entries() {
+		for _, name := range skip {
+			if e.name == name {
+				continue keys
+			}
+		}
+		k := exampleKey{shape: s, entry: e, line: len(f.lines), col: in + 1}
+		pad := strings.Repeat(" ", in)
+		switch e.form {
+		case mapForm:
+			f.lines = append(f.lines, pad+e.name+":")
+			f.add(e.inner[0], in+2)
+		case mapsForm:
+			f.lines = append(f.lines, pad+e.name+":")
+			own := "thing"
+			if m := e.inner[0].mark(); m != "" {
+				own = m + "1"
+			}
+			f.lines = append(f.lines, pad+"  "+own+":")
+			f.add(e.inner[0], in+4)
+			if rest := e.inner[0].others(); rest != nil {
+				f.lines = append(f.lines, pad+"    own:")
+				f.add(rest, in+6)
+			}
+		case itemsForm:
+			f.lines = append(f.lines, pad+e.name+":", pad+"  -")
+			f.add(e.inner[0], in+4)
+		case sectionsForm:
+			f.lines = append(f.lines, pad+e.name+":")
+			for _, inner := range e.inner {
+				f.lines = append(f.lines, pad+"  -")
+				f.add(inner, in+4)
+			}
+		default:
+			f.lines = append(f.lines, pad+e.name+": "+e.example)
+		}
+		k.end = len(f.lines)
+		f.keys = append(f.keys, k)
+	}
+}
+
+func (f *exampleFile) text() []byte { return []byte(strings.Join(f.lines, "\n") + "\n") }
+
+// without is the text with a key and its value taken away.
+func (f *exampleFile) without(k exampleKey) []byte {
+	lines := append(append([]string{}, f.lines[:k.line]...), f.lines[k.end:]...)
+	return []byte(strings.Join(lines, "\n") + "\n")
+}
+
+// misspelled is the text with a key spelled so that it has no name.
+func (f *exampleFile) misspelled(k exampleKey) []byte {
+	lines := append([]string{}, f.lines...)
+	lines[k.line] = strings.Replace(lines[k.line], k.entry.name, "q"+k.entry.name, 1)
+	return []byte(strings.Join(lines, "\n") + "\n")
+}
+
+func exampleOf(s shape) *exampleFile {
+	f := &exampleFile{}
+	f.add(s, 0)
+	return f
+}
+
+// show writes problems as a planner sees them, for the report of a failure.
+func show(ps source.Problems, name string, data []byte) string {
+	var b bytes.Buffer
+	if err := ps.Write(&b, source.Files{name: data}); err != nil {
+		return err.Error()
+	}
+	return b.String()
+}
+
+func TestEveryKeyIsDocumented(t *testing.T) {
+	for _, s := range shapes() {
+		if !strings.HasSuffix(s.about(), ".") {
+			t.Errorf("%s: %q is not a sentence", s.title(), s.about())
+		}
+		for _, e := range s.entries() {
+			if !strings.HasSuffix(e.doc, ".") || e.example == "" {
+				t.Errorf("%s.%s: doc %q, example %q", s.title(), e.name, e.doc, e.example)
+			}
+			if e.name != strings.ToLower(e.name) || strings.ContainsAny(e.name, "_ ") {
+				t.Errorf("%s.%s: a key is spelled in small letters and dashes", s.title(), e.name)
+			}
+			if e.words() == "" || e.shapeWords() == "" {
+				t.Errorf("%s.%s: nothing is said of what stands behind it", s.title(), e.name)
+			}
+		}
+	}
+}
+
+func TestTheExamplesOfAllKeysReadWithoutAProblem(t *testing.T) {
+	text := exampleOf(definitionKind).text()
+	if _, ps := Read("all.yaml", text); len(ps) > 0 {
+		t.Errorf("definition:\n%s", show(ps, "all.yaml", text))
+	}
+	text = exampleOf(jobFileKind).text()
+	if _, ps := ReadJob("job.yaml", text); len(ps) > 0 {
+		t.Errorf("job file:\n%s", show(ps, "job.yaml", text))
+	}
+	// The examples of maps stand in help lines as they are in the table.
+	for _, s := range shapes() {
+		for _, e := range s.entries() {
+			if e.form == mapForm || e.form == mapsForm || e.form == sectionsForm {
+				text := []byte(e.name + ": " + e.example + "\n")
+				_, ps := Read("x.yaml", text)
+				for _, p := range ps {
+					if p.Code != "missing-key" || p.Pos.Line != 1 || p.Pos.Col != 1 {
+						t.Errorf("example of %s.%s:\n%s", s.title(), e.name, show(ps, "x.yaml", text))
+						break
+					}
+				}
+			}
+		}
+	}
+}
+
+// unwritten lists the fields of a value that hold nothing.
+func unwritten(v reflect.Value, path string) []string {
+	switch v.Kind() {
+	case reflect.Pointer:
+		if v.IsNil() {
+			return []string{path}
+		}
+		return unwritten(v.Elem(), path)
+	case reflect.Slice:
+		if v.Len() == 0 {
+			return []string{path}
+		}
+		var list []string
+		for i := range v.Len() {
+			list = append(list, unwritten(v.Index(i), fmt.Sprintf("%s[%d]", path, i))...)
+		}
+		return list
+	case reflect.Struct:
+		switch x := v.Interface().(type) {
+		case Text:
+			if !x.Written() || x.Value == "" {
+				return []string{path}
+			}
+			return nil
+		case Varying:
+			if !x.Written() || !x.One.Written() && len(x.By) == 0 {
+				return []string{path}
+			}
+			return nil
+		case Into:
+			if x.At.IsZero() || !x.To.Written() && len(x.For) == 0 {
+				return []string{path}
+			}
+			return nil
+		case source.Pos:
+			if x.IsZero() {
+				return []string{path}
+			}
+			return nil
+		}
+		var list []string
+		for i := range v.NumField() {
+			list = append(list, unwritten(v.Field(i), path+"."+v.Type().Field(i).Name)...)
+		}
+		return list
+	}
+	return nil
+}
+
+// Every field of the definition is reached by a key, and every key reaches one:
+// with all keys written no field is empty, save those that exclude each other.
+func TestEveryKeyLandsInAFieldAndEveryFieldHasAKey(t *testing.T) {
+	f := exampleOf(definitionKind)
+	d, _ := Read("all.yaml", f.text())
+	expected := map[string]bool{
+		// the examples of parts without a number, and of ranges without own places
+		"Definition.Sections[0].Reverse": true, "Definition.Sections[1].Name": true,
+		"Definition.Sections[1].Each": true, "Definition.Sections[1].Steps": true,
+		"Definition.Sections[2].Name": true, "Definition.Sections[2].Each": true, "Definition.Sections[2].Reverse": true,
+	}
+	for _, path := range unwritten(reflect.ValueOf(d), "Definition") {
+		switch {
+		case expected[path],
+			strings.Contains(path, "].Remove[0].N"), strings.Contains(path, "].Fit[0].N"), // a part without a number
+			strings.Contains(path, "Places[0].Places[") && !strings.Contains(path, "Places[16]"): // names alone
+		default:
+			t.Errorf("%s is not written by any key", path)
+		}
+	}
+	j, _ := ReadJob("job.yaml", exampleOf(jobFileKind).text())
+	for _, path := range unwritten(reflect.ValueOf(j), "JobFile") {
+		t.Errorf("%s is not written by any key", path)
+	}
+}
+
+func TestTakingAKeyAwaySpeaksWhenItIsNeededAndElseEmptiesItsField(t *testing.T) {
+	f := exampleOf(definitionKind)
+	whole, _ := Read("all.yaml", f.text())
+	empty := map[string]bool{}
+	for _, path := range unwritten(reflect.ValueOf(whole), "") {
+		empty[path] = true
+	}
+	for _, k := range f.keys {
+		text := f.without(k)
+		d, ps := Read("all.yaml", text)
+		name := k.shape.title() + "." + k.entry.name
+		switch {
+		case k.shape == reverseKind: // it alone makes the item what it is
+		case k.entry.need:
+			found := false
+			for _, p := range ps {
+				found = found || strings.Contains(p.Message, "needs the key "+k.entry.name+":") || p.Code == "no-value" || p.Code == "wrong-form"
+			}
+			if !found {
+				t.Errorf("%s: taking it away says nothing:\n%s", name, show(ps, "all.yaml", text))
+			}
+		case k.entry.name == "names":
+			if n := len(d.Places[0].Places); n != 1 {
+				t.Errorf("%s: taking it away leaves %d places, want the one written out", name, n)
+			}
+		case !slices.ContainsFunc(unwritten(reflect.ValueOf(d), ""), func(path string) bool { return !empty[path] }):
+			t.Errorf("%s: taking it away leaves no field empty", name)
+		}
+	}
+}
+
+func TestMisspellingAKeySpeaksAtItsPlace(t *testing.T) {
+	f := exampleOf(definitionKind)
+	for _, k := range f.keys {
+		text := f.misspelled(k)
+		_, ps := Read("all.yaml", text)
+		found := false
+		for _, p := range ps {
+			// A key that a group of places does not know is the name of a place,
+			// and then what stands behind it is no map.
+			unknown := p.Code == "unknown-key" || k.shape == groupKind && p.Code == "wrong-form"
+			found = found || unknown && p.Pos.Line == k.line+1
+		}
+		if !found {
+			t.Errorf("%s.%s: misspelling it says nothing at line %d:\n%s", k.shape.title(), k.entry.name, k.line+1, show(ps, "all.yaml", text))
+		}
+	}
+}
+
+func TestDoublingAKeyNamesTheFirst(t *testing.T) {
+	f := exampleOf(definitionKind)
+	for _, k := range f.keys {
+		lines := append([]string{}, f.lines[:k.end]...)
+		lines = append(lines, f.lines[k.line:k.end]...)
+		lines = append(lines, f.lines[k.end:]...)
+		text := []byte(strings.Join(lines, "\n"))
+		_, ps := Read("all.yaml", text)
+		found := false
+		for _, p := range ps {
+			found = found || p.Code == "doubled-key" && len(p.See) == 1 && p.See[0].Pos.Line == k.line+1 &&
+				p.Pos.Line == k.end+1 && p.Pos.Col == k.col
+		}
+		if !found {
+			t.Errorf("%s.%s: doubling it is not told at its place:\n%s", k.shape.title(), k.entry.name, show(ps, "all.yaml", text))
+		}
+	}
+}
+
+func TestSchemaAndReferenceHoldEveryKeyAndAreTheSameEachTime(t *testing.T) {
+	for _, w := range []struct {
+		name  string
+		write func(*bytes.Buffer) error
+		key   string
+	}{
+		{"schema", func(b *bytes.Buffer) error { return Schema(b) }, `"%s": {`},
+		{"reference", func(b *bytes.Buffer) error { return Reference(b) }, "`%s`"},
+	} {
+		var first, second bytes.Buffer
+		if err := w.write(&first); err != nil {
+			t.Fatal(err)
+		}
+		if err := w.write(&second); err != nil {
+			t.Fatal(err)
+		}
+		if !bytes.Equal(first.Bytes(), second.Bytes()) {
+			t.Errorf("%s differs when written twice", w.name)
+		}
+		for _, s := range shapes() {
+			for _, e := range s.entries() {
+				if !strings.Contains(first.String(), fmt.Sprintf(w.key, e.name)) {
+					t.Errorf("%s: %s.%s is missing", w.name, s.title(), e.name)
+				}
+			}
+		}
+	}
+}
