@@ -14,6 +14,7 @@ const (
 	RoleWords    = "box:words"
 	RoleSketch   = "box:sketch"
 	RoleCode     = "qr"
+	RoleCut      = "cut" // cut marks about a label; they may reach into the unprinted edge
 )
 
 // Room between neighbouring write-in boxes, at the least.

@@ -108,7 +108,7 @@ func (s Stock) lay(p *Pages, f *Frame, l Block, n int) {
 	page := Block{Items: f.Items}
 	page.place(l, x, y)
 	if s.Marks {
-		page.Items = append(page.Items, Item{X: x, Y: y, Shape: s.cutMarks(n)})
+		page.Items = append(page.Items, Item{X: x, Y: y, Role: RoleCut, Shape: s.cutMarks(n)})
 	}
 	f.Items = page.Items
 	p.Misfits = append(p.Misfits, page.Misfits...)

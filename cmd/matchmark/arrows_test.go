@@ -1,0 +1,95 @@
+package main
+
+import (
+	"encoding/json"
+	"errors"
+	"io"
+	"os/exec"
+	"strings"
+	"testing"
+)
+
+// arrows are the imports of our own that each package may have: the house of
+// DEVELOPERS.md. A package that is not listed may have none.
+var arrows = map[string][]string{
+	"cmd/matchmark": {"packs", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
+	"templates":     {"packs", "packs/source", "packs/reading", "packs/units", "packs/thread", "packs/fit", "packs/lift", "packs/heat", "packs/joint", "layout", "layout/draw", "layout/sign"},
+	"packs":         {"packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/lift", "packs/heat", "packs/joint"},
+	"packs/reading": {"packs/units"},
+	"packs/def":     {"packs/source", "packs/units", "packs/reading"},
+	"packs/heat":    {"packs/fit"},
+	"packs/joint":   {"packs/thread"},
+	"layout/draw":   {"layout"},
+	"layout/sign":   {"layout", "layout/draw"},
+	"layout/pdf":    {"layout"},
+}
+
+// soleImporters are the only packages that may import a library.
+var soleImporters = map[string]string{
+	"github.com/go-pdf/fpdf":     "layout/pdf",
+	"golang.org/x/image":         "layout/pdf",
+	"github.com/skip2/go-qrcode": "layout",
+	"gopkg.in/yaml.v3":           "packs/def",
+	"github.com/spf13/pflag":     "cmd/matchmark",
+}
+
+// TestArrows keeps the imports of the tree as the house has them.
+func TestArrows(t *testing.T) {
+	out, err := exec.Command("go", "list", "-json=ImportPath,Imports", "matchmark/...").Output()
+	if err != nil {
+		t.Fatalf("go list: %v", err)
+	}
+	dec := json.NewDecoder(strings.NewReader(string(out)))
+	seen := 0
+	for {
+		var p struct {
+			ImportPath string
+			Imports    []string
+		}
+		if err := dec.Decode(&p); errors.Is(err, io.EOF) {
+			break
+		} else if err != nil {
+			t.Fatal(err)
+		}
+		seen++
+		checkImports(t, strings.TrimPrefix(p.ImportPath, "matchmark/"), p.Imports)
+	}
+	if seen < 10 {
+		t.Errorf("go list named %d packages, the house has more", seen)
+	}
+}
+
+func checkImports(t *testing.T, name string, imports []string) {
+	for _, imp := range imports {
+		if ours, ok := strings.CutPrefix(imp, "matchmark/"); ok {
+			if !listed(arrows[name], ours) {
+				t.Errorf("%s imports %s, which the house does not allow", name, ours)
+			}
+			continue
+		}
+		if strings.Contains(strings.Split(imp, "/")[0], ".") {
+			checkLibrary(t, name, imp)
+		}
+	}
+}
+
+func checkLibrary(t *testing.T, name, imp string) {
+	for lib, owner := range soleImporters {
+		if imp == lib || strings.HasPrefix(imp, lib+"/") {
+			if name != owner {
+				t.Errorf("%s imports %s, which only %s may", name, imp, owner)
+			}
+			return
+		}
+	}
+	t.Errorf("%s imports %s, a library that no package owns", name, imp)
+}
+
+func listed(list []string, s string) bool {
+	for _, x := range list {
+		if x == s {
+			return true
+		}
+	}
+	return false
+}

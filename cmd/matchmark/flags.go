@@ -1,0 +1,69 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/pflag"
+
+	"matchmark/layout"
+)
+
+const rootUsage = `matchmark prints the paper for taking a machine apart and putting it back.
+
+  matchmark check FILE...      what is wrong with a definition, or silence
+  matchmark print FILE         write the pack, the tags and the register
+
+'matchmark check --help' and 'matchmark print --help' tell more.
+`
+
+const checkUsage = `usage: matchmark check FILE... [--job FILE]
+
+Lists all problems of each definition, composed on A4 and on Letter, one after
+the other by their place; says nothing when there are none.
+
+`
+
+const printUsage = `usage: matchmark print FILE [flags]
+
+Checks the definition, then writes three files named after the job and its
+revision: the pack (PDF), the tags (PDF) and the register of tags (CSV).
+
+`
+
+// newFlags is an empty flag set that reports errors instead of ending the
+// program, and keeps flags in the order they are added.
+func newFlags(name string, s streams) *pflag.FlagSet {
+	f := pflag.NewFlagSet(name, pflag.ContinueOnError)
+	f.SortFlags = false
+	f.Usage = func() {}
+	f.SetOutput(s.err)
+	return f
+}
+
+// printFlags are the flags of the print command.
+type printFlags struct {
+	out, job, paper string
+	sheets, marks   []string
+	draft           bool
+}
+
+func (p *printFlags) add(f *pflag.FlagSet) {
+	f.StringVar(&p.out, "out", "out", "write into `DIR`")
+	f.StringVar(&p.job, "job", "", "take number, revision, tag and the like from `FILE`")
+	f.StringVar(&p.paper, "paper", "a4", "`PAPER` to print on: a4 or letter")
+	f.BoolVar(&p.draft, "draft", false, "print in spite of errors, with DRAFT across each page")
+	f.StringSliceVar(&p.sheets, "sheets", nil, "print only the sheets of these `NAMES`; page numbers stay")
+	f.StringSliceVar(&p.marks, "marks", nil, "print only the tags of these `MARKS`; tag numbers stay")
+}
+
+// paperNamed finds a paper by its name.
+func paperNamed(name string) (layout.Paper, error) {
+	switch strings.ToLower(name) {
+	case "a4":
+		return layout.A4, nil
+	case "letter":
+		return layout.Letter, nil
+	}
+	return layout.Paper{}, fmt.Errorf("--paper %s is not known", name)
+}

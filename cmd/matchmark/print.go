@@ -1,0 +1,91 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"path/filepath"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/templates"
+)
+
+// printPack checks one definition and writes its three files.
+func printPack(args []string, s streams) int {
+	var p printFlags
+	flags := newFlags("print", s)
+	p.add(flags)
+	if err := flags.Parse(args); err != nil {
+		return s.usage(err, printUsage+flags.FlagUsages())
+	}
+	if flags.NArg() != 1 {
+		return s.usage(errors.New("print takes one file"), "hint: matchmark print FILE [--out DIR]\n")
+	}
+	paper, err := paperNamed(p.paper)
+	if err != nil {
+		return s.usage(err, "hint: --paper a4 or --paper letter\n")
+	}
+	job, problems := load(flags.Arg(0), p.job, s)
+	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
+		report(s.err, problems, job.Files)
+		return exitFor(problems)
+	}
+	o := templates.Options{Paper: paper}
+	pack, misfits := templates.Compose(job, o, pdf.NewFaces(), problems)
+	problems = append(problems, misfits...)
+	problems.Sort()
+	report(s.err, problems, job.Files)
+	if problems.Errors() > 0 {
+		if !p.draft {
+			return exitFor(problems)
+		}
+		// Set once more, with the word across each page and all problems in front.
+		o.Draft = true
+		pack, _ = templates.Compose(job, o, pdf.NewFaces(), problems)
+	}
+	if err := pack.Keep(p.sheets, p.marks); err != nil {
+		return s.usage(err, "")
+	}
+	return writePack(pack, job, p.out, s)
+}
+
+// writePack paints the pack in memory, writes all files and says what was
+// written. A document with no page left by a selection is not written.
+func writePack(pack *templates.Pack, job *packs.Job, dir string, s streams) int {
+	stem := filepath.Join(dir, fileName(job.Order.Number+"-"+job.Order.Revision))
+	var files []output
+	var said []string
+	paint := func(name string, doc *layout.Doc, what string) error {
+		if len(doc.Pages) == 0 {
+			return nil
+		}
+		var data bytes.Buffer
+		if err := pdf.Write(&data, doc); err != nil {
+			return err
+		}
+		files = append(files, output{path: stem + name, data: &data})
+		said = append(said, fmt.Sprintf("%s: %s", stem+name, what))
+		return nil
+	}
+	var register bytes.Buffer
+	err := errors.Join(
+		packs.WriteRegister(&register, job),
+		paint("-tags.pdf", pack.Tags, fmt.Sprintf("%s on %s", counted(pack.TagCount, "tag"), counted(len(pack.Tags.Pages), "page"))),
+	)
+	files = append(files, output{path: stem + "-register.csv", data: &register})
+	said = append(said, fmt.Sprintf("%s: %s", stem+"-register.csv", counted(len(job.Tags), "line")))
+	err = errors.Join(err, paint("-pack.pdf", pack.Pages, counted(len(pack.Pages.Pages), "page")))
+	if err == nil {
+		err = writeAll(files)
+	}
+	if err != nil {
+		fmt.Fprintf(s.err, "error: %v\n", err)
+		return exitFiles
+	}
+	for _, line := range said {
+		fmt.Fprintln(s.out, line)
+	}
+	return exitDone
+}

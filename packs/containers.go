@@ -1,0 +1,108 @@
+package packs
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/packs/def"
+	"matchmark/packs/source"
+)
+
+// cut parts a written name from the place after its slash.
+func cut(s string) (key, rest string, named bool) { return strings.Cut(s, "/") }
+
+// readContainers repeats containers, takes over lay-down spots and big parts.
+func (b *builder) readContainers() {
+	b.containers = map[string][]*Container{}
+	for _, dc := range b.def.Containers {
+		places := b.over(dc.Each)
+		b.checkVarying(dc.Name, "the name", places)
+		b.checkVarying(dc.Keep, "", places)
+		for _, pl := range places {
+			c := &Container{
+				At: dc.Mark.At, Mark: pl.mark(dc.Mark.Value), Base: dc.Mark.Value, Place: pl,
+				Name: pl.value(dc.Name), Kind: dc.Kind.Value, Keep: pl.value(dc.Keep),
+			}
+			for _, p := range dc.Pockets {
+				c.Pockets = append(c.Pockets, p.Value)
+			}
+			b.containers[c.Base] = append(b.containers[c.Base], c)
+			b.job.Containers = append(b.job.Containers, c)
+		}
+	}
+	b.spots = map[string]*Spot{}
+	for _, ds := range b.def.LayDown {
+		s := &Spot{At: ds.Mark.At, Mark: ds.Mark.Value, What: ds.What.Value, Floor: ds.Floor.Value, Support: ds.Support.Value}
+		b.spots[s.Mark] = s
+		b.job.Spots = append(b.job.Spots, s)
+	}
+	b.bigs = map[string]*def.BigPart{}
+	for _, db := range b.def.BigParts {
+		if _, ok := b.parts[db.Part.Value]; !ok {
+			b.unknown(db.Part, "part", mapKeys(b.parts), "parts")
+			continue
+		}
+		if first, ok := b.bigs[db.Part.Value]; ok {
+			b.problems = append(b.problems, source.Problem{
+				Pos: db.Part.At, Severity: source.Error, Code: "two-tags",
+				Message: quote(db.Part.Value) + " has two tags, " + first.Mark.Value + " and " + db.Mark.Value,
+				Help:    []string{"keep one of them"},
+				See:     []source.Also{{Pos: first.Part.At, What: "its first tag"}},
+			})
+			continue
+		}
+		b.bigs[db.Part.Value] = db
+	}
+}
+
+// whereAt resolves where parts go: a container with or without place and pocket
+// (C4, C4/DE, C4/springs, C4/DE/springs), a lay-down spot, the bench or scrap.
+func (b *builder) whereAt(t def.Text, from Place) (Where, bool) {
+	switch t.Value {
+	case "bench":
+		return Where{Bench: true}, true
+	case "scrap":
+		return Where{Scrap: true}, true
+	case "":
+		return Where{}, false
+	}
+	if s, ok := b.spots[t.Value]; ok {
+		return Where{Spot: s}, true
+	}
+	key, rest, named := cut(t.Value)
+	all, ok := b.containers[key]
+	if !ok {
+		known := append(mapKeys(b.containers), mapKeys(b.spots)...)
+		b.unknown(t, "container, lay-down spot, bench or scrap", append(known, "bench", "scrap"), "containers")
+		return Where{}, false
+	}
+	label, pocket := "", ""
+	if named {
+		label, pocket, _ = cut(rest)
+		if label != "" && !hasPlace(all, label) {
+			label, pocket = "", rest // the place is left out: C4/springs
+		}
+	}
+	found := pick(b, t, "container", all, func(c *Container) Place { return c.Place }, from, label, label != "")
+	if len(found) == 0 {
+		return Where{}, false
+	}
+	if len(found) > 1 {
+		b.problems.Add(t.At, "which-place", t.Value+" stands at several places: "+found[0].Mark+", "+found[1].Mark, "name the place: "+found[0].Mark)
+		return Where{}, false
+	}
+	if pocket != "" && !slices.Contains(found[0].Pockets, pocket) {
+		b.unknown(def.Text{Value: pocket, At: t.At}, "pocket of "+key, found[0].Pockets, "pockets: of "+key)
+		return Where{}, false
+	}
+	return Where{Container: found[0], Pocket: pocket}, true
+}
+
+func hasPlace(cs []*Container, label string) bool {
+	for _, c := range cs {
+		if c.Place.Label == label {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,327 @@
+package packs
+
+import (
+	"matchmark/packs/reading"
+	"matchmark/packs/source"
+	"matchmark/packs/thread"
+	"matchmark/packs/units"
+)
+
+// A Job is one definition decided: repeated over its places, numbered, ordered,
+// computed. Where a problem stands it has a hole (a nil, an empty text) and can
+// still be walked.
+type Job struct {
+	Files     source.Files // all inputs, for showing the lines of problems
+	Equipment Equipment
+	Order     Order
+	Digest    string // first 8 hex digits of the SHA-256 of all inputs and the format number
+
+	Parts      []*Part
+	Dims       []*Dim
+	Containers []*Container
+	Spots      []*Spot
+	Sets       []*Set
+	Holds      []*Hold
+	Cautions   []*Caution
+	Sections   []*Section // in the order of work, strip-down and put-back
+	Tags       []*Tag     // in the order of their numbers, n of N
+}
+
+// Equipment is the machine that the pack is for.
+type Equipment struct {
+	At                                       source.Pos // of the tag
+	Tag, Name, Serial, Maker, Type, Location string
+}
+
+// Order is the job that the pack is printed for. Issued is the date printed.
+type Order struct {
+	At                                              source.Pos // of the number
+	Number, Title, Revision, Issued, Scope, Planner string
+}
+
+// A Place is one of the places that a thing repeats over, as the drive end; the
+// zero Place stands for a thing that does not repeat.
+type Place struct {
+	Label      string   // as printed after the slash: DE, 3-inlet
+	Keys       []string // the place of each group, as DE
+	Groups     []string // the group of each key, as end
+	Name       string   // "drive end"
+	ViewedFrom string
+}
+
+// A Part is one part at one place.
+type Part struct {
+	At     source.Pos
+	Key    string // as written, without its place
+	Place  Place
+	Name   string
+	Count  int // pieces at this place, 1 or more
+	Thread *thread.Thread
+	Left   bool // left-hand thread
+	Flats  int  // flats or slots of a nut, 0 if not said
+	Mass   *units.Quantity
+	Renew  string // as written: "always", "as set", or a condition; empty if reused
+	Set    *Set
+	Of     *Part
+
+	Off  *Move // how it comes off, nil if it never does
+	Back *Move // how it goes back
+}
+
+// A Where is where a removed part is kept: in a container, on a lay-down spot, on
+// the bench, or scrapped.
+type Where struct {
+	Container *Container
+	Pocket    string
+	Spot      *Spot
+	Bench     bool
+	Scrap     bool
+}
+
+// A Move is a number of pieces of a part taken off or put back at a step.
+type Move struct {
+	At   source.Pos
+	Step *Step
+	Part *Part
+	N    int
+	To   Where // for a part taken off
+	From Where // for a part put back
+	New  bool  // a new part goes on
+}
+
+// A Face is one face of a part.
+type Face struct {
+	Part *Part
+	Name string
+}
+
+// An Arrangement is how the boxes of one reading are laid out.
+type Arrangement int
+
+const (
+	// Single is one box.
+	Single Arrangement = iota
+	// Row is up to four boxes beside each other.
+	Row
+	// Clock is four boxes round a clock face, at 0, 90, 180 and 270 degrees.
+	Clock
+	// Grid is rows by columns.
+	Grid
+)
+
+// Positions are the places at which one dimension is read.
+type Positions struct {
+	Kind             Arrangement
+	RowName, ColName string   // what the rows and columns are, as "station"
+	Rows, Cols       []string // for Row and Clock only Cols
+}
+
+// Boxes counts the readings.
+func (p Positions) Boxes() int {
+	n := 1
+	if len(p.Rows) > 0 {
+		n *= len(p.Rows)
+	}
+	if len(p.Cols) > 0 {
+		n *= len(p.Cols)
+	}
+	return n
+}
+
+// A Dim is one dimension at one place.
+type Dim struct {
+	At               source.Pos
+	Mark             string // D7/DE
+	Base             string // D7
+	Place            Place
+	What             string
+	Kind             string
+	From, To         Face
+	Of               Face
+	Positions        Positions
+	With             string
+	ViewedFrom       string
+	By               *Instrument
+	Found            *reading.Limit // how the as-found box is written, if said
+	Left             *reading.Limit // what must stand at closing, nil if only found
+	Reuse            *reading.Limit
+	Box              reading.Box // the write-in box of one reading
+	Over, Under, Out string
+	Source           string
+	LastChance       *Step // the step that destroys it, nil if none does
+
+	Adjuster *Part           // the part that sets it
+	PerTurn  *units.Quantity // what one turn of the adjuster moves it
+	PerFlat  *units.Quantity // what one flat of the adjuster moves it
+
+	FoundAt *Step // where it is measured before parting
+	LeftAt  *Step // where it is set in putting back
+}
+
+// Judged reports whether a reading of the dimension is in or out of a limit for
+// closing, and not only recorded or near something.
+func (d *Dim) Judged() bool {
+	if d.Left == nil {
+		return false
+	}
+	switch d.Left.Kind {
+	case reading.MustBe, reading.NoneAllowed:
+		return true
+	case reading.Measured:
+		for _, t := range d.Left.Tests {
+			if t.Rule != reading.About {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// An Instrument is what a reading is taken with.
+type Instrument struct {
+	Key, Name, Number string
+	Low, High, Reads  *units.Quantity // range and smallest reading
+}
+
+// A Container is one numbered thing that parts are kept in, at one place.
+type Container struct {
+	At      source.Pos
+	Mark    string // C2/DE
+	Base    string
+	Place   Place
+	Name    string
+	Kind    string
+	Keep    string
+	Pockets []string
+	In      []*Move // what goes in, in the order of work
+	Out     []*Move // what comes out
+}
+
+// A Spot is a place on the floor for big parts.
+type Spot struct {
+	At                   source.Pos
+	Mark                 string
+	What, Floor, Support string
+}
+
+// A Set is one matched set at one place.
+type Set struct {
+	At      source.Pos
+	Mark    string // S1/DE
+	Base    string
+	Place   Place
+	What    string
+	Why     string
+	Members []*Part
+}
+
+// A Hold is a point where work stops (a hold) or may stop (a witness point) for
+// a named person.
+type Hold struct {
+	At       source.Pos
+	Mark     string
+	Witness  bool
+	What     string
+	Releases string
+	Step     *Step // where it stands
+}
+
+// A Caution is a hazard note, with the steps before which it stands.
+type Caution struct {
+	At                          source.Pos
+	Key                         string
+	Signal                      string // danger, warning, caution, notice
+	Signs                       []string
+	Hazard, Result, Avoid, Rule string
+	Steps                       []*Step
+}
+
+// A Section is a run of steps under one heading, at one place.
+type Section struct {
+	At    source.Pos
+	No    string // "3", or "R2" in putting back
+	Name  string
+	Place Place
+	Back  bool // printed on the reassembly sheet
+	Steps []*Step
+}
+
+// A Step is one act at the machine, at one place.
+type Step struct {
+	At      source.Pos
+	No      string // "3.2", or "R2.4" in putting back
+	Key     string
+	Place   Place
+	Section *Section
+	Index   int // its place in the order of work, from 0
+	Do      string
+	Back    bool  // a row of the reassembly sheet
+	Undoes  *Step // for a generated put-back row, the step that it reverses
+
+	Measure  []*Dim // boxes as found
+	Set      []*Dim // boxes as left
+	Remove   []*Move
+	Fit      []*Move
+	Cautions []*Caution
+	Hold     *Hold
+	Missed   string
+	Check    string // role that checks as well
+	Photo    bool
+	After    []Dep
+	Binds    []Bind       // why it comes after earlier steps, the nearest first
+	Free     *Free        // where it may be moved, nil if it may not
+	Recall   []*Dim       // only recorded by the step that it undoes
+	Empty    []*Container // must be empty when the step is done
+}
+
+// A Dep is a step that must come before, with its reason.
+type Dep struct {
+	At     source.Pos
+	Step   *Step
+	Reason string
+}
+
+// A TagKind is what a tag is hung or stuck on.
+type TagKind int
+
+const (
+	// HangTag is tied on with wire and has a stub to tear off.
+	HangTag TagKind = iota
+	// BoxLabel is stuck on a box.
+	BoxLabel
+	// BagLabel is stuck on a bag.
+	BagLabel
+)
+
+// A Tag is one label: for a container, a pocket of one, or a big part.
+type Tag struct {
+	At        source.Pos
+	Mark      string // C2/DE
+	Base      string // C2
+	Detail    string // the place, and the pocket if it is one: DE, DE/springs
+	PlaceName string // drive end
+	Kind      TagKind
+	N, Of     int    // n of N
+	Code      string // text of the QR code and key of the register
+	Container *Container
+	Pocket    string
+	Part      *Part // for a big part
+	Name      string
+	Keep      string
+	Support   string
+	In        []*Move
+	Out       []*Move
+	Sets      []*Set
+	Spare     bool // a blank for what is found on the day: X1
+}
+
+// Tagged counts the things that have a tag, spares left out: the N of n of N.
+func (j *Job) Tagged() int {
+	n := 0
+	for _, t := range j.Tags {
+		if !t.Spare {
+			n++
+		}
+	}
+	return n
+}

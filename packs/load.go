@@ -1,0 +1,112 @@
+package packs
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"io/fs"
+	"strconv"
+
+	"matchmark/packs/def"
+	"matchmark/packs/source"
+)
+
+// Format is the number of the paper format. It is part of the digest: when what
+// is printed for the same definition changes, it goes up.
+const Format = 1
+
+// Inputs names the files that a job is made from.
+type Inputs struct {
+	Definition string // the equipment definition
+	Job        string // a job file that overrides number, tag and the like; may be empty
+}
+
+// Load reads the definition, and the job file if one is named, and decides the
+// job. The Job is never nil: where a problem stands it has a hole. Problems are
+// sorted by place. Only Problems without an error make a Job that may be
+// printed.
+func Load(files fs.FS, in Inputs) (*Job, source.Problems) {
+	b := &builder{job: &Job{Files: source.Files{}}}
+	sum := sha256.New()
+	sum.Write([]byte("matchmark " + strconv.Itoa(Format) + "\n"))
+
+	read := func(name string) ([]byte, bool) {
+		data, problems := source.Read(files, name)
+		b.problems = append(b.problems, problems...)
+		if len(problems) > 0 {
+			return nil, false
+		}
+		b.job.Files[name] = data
+		sum.Write([]byte(strconv.Itoa(len(data)) + "\n"))
+		sum.Write(data)
+		return data, true
+	}
+	d := &def.Definition{}
+	if data, ok := read(in.Definition); ok {
+		var problems source.Problems
+		d, problems = def.Read(in.Definition, data)
+		b.problems = append(b.problems, problems...)
+	} else {
+		b.problems.Sort()
+		return b.job, b.problems
+	}
+	if in.Job != "" {
+		if data, ok := read(in.Job); ok {
+			j, problems := def.ReadJob(in.Job, data)
+			b.problems = append(b.problems, problems...)
+			d.Override(j)
+		}
+	}
+	b.job.Digest = hex.EncodeToString(sum.Sum(nil))[:8]
+	b.def = d
+	b.build()
+	b.problems.Sort()
+	return b.job, b.problems
+}
+
+// A builder holds what is known while a job is made.
+type builder struct {
+	def      *def.Definition
+	job      *Job
+	problems source.Problems
+
+	groups      map[string]*group
+	instruments map[string]*Instrument
+	parts       map[string][]*Part
+	dims        map[string][]*Dim
+	containers  map[string][]*Container
+	spots       map[string]*Spot
+	sets        map[string][]*Set
+	holds       map[string]*Hold
+	cautions    map[string]*Caution
+	bigs        map[string]*def.BigPart // by the part they are
+	steps       map[string][]*Step
+	stepDefs    map[*Step]*def.Step
+	sectionDefs map[*Section]*def.Section
+	named       map[string][]*Section // sections by the name written
+	marks       map[string]source.Pos
+}
+
+// build runs the stages in order. Each leaves holes where it found problems and
+// the next walks round them, so that one run tells everything.
+func (b *builder) build() {
+	b.readOrder()
+	b.readPlaces()
+	b.readInstruments()
+	b.readSets()
+	b.readParts()
+	b.readDims()
+	b.readContainers()
+	b.readHolds()
+	b.readCautions()
+	b.readSections()
+	b.resolveSteps()
+	b.putBack()
+	b.number()
+	b.checkOrder()
+	b.checkLastChance()
+	b.findFree()
+	b.checkMoves()
+	b.checkPairs()
+	b.checkReadings()
+	b.makeTags()
+}

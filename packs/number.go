@@ -1,0 +1,42 @@
+package packs
+
+import "strconv"
+
+// number gives sections and steps their printed numbers: 3 and 3.2 on the
+// traveler, R2 and R2.4 on the reassembly sheet, each counted in the order of
+// work.
+func (b *builder) number() {
+	off, back, index := 0, 0, 0
+	seenBack := false
+	for _, s := range b.job.Sections {
+		s.Back = s.Back || b.putsBack(s, seenBack)
+		if s.Back {
+			seenBack = true
+			back++
+			s.No = "R" + strconv.Itoa(back)
+		} else {
+			off++
+			s.No = strconv.Itoa(off)
+		}
+		for i, st := range s.Steps {
+			st.No = s.No + "." + strconv.Itoa(i+1)
+			st.Back = s.Back
+			st.Index = index
+			index++
+		}
+	}
+}
+
+// putsBack reports whether a written section belongs on the reassembly sheet: it
+// takes nothing apart and measures nothing as found, and it puts something back
+// or stands after one that does.
+func (b *builder) putsBack(s *Section, afterBack bool) bool {
+	fits := false
+	for _, st := range s.Steps {
+		if len(st.Measure) > 0 || len(st.Remove) > 0 {
+			return false
+		}
+		fits = fits || len(st.Fit) > 0 || len(st.Set) > 0
+	}
+	return fits || afterBack
+}

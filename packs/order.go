@@ -1,0 +1,103 @@
+package packs
+
+import (
+	"strings"
+
+	"matchmark/packs/source"
+)
+
+// checkOrder sees that the steps a step comes after are written above it, and
+// shows rings of steps that wait for each other as a path.
+func (b *builder) checkOrder() {
+	for _, ring := range b.rings() {
+		var path []string
+		var see []source.Also
+		for i, d := range ring {
+			path = append(path, d.Step.Place.mark(d.Step.Key))
+			if i > 0 {
+				see = append(see, source.Also{Pos: d.At, What: "waits for " + d.Step.Place.mark(d.Step.Key)})
+			}
+		}
+		b.problems = append(b.problems, source.Problem{
+			Pos: ring[0].At, Severity: source.Error, Code: "ring",
+			Message: "these steps wait for each other: " + strings.Join(path, " after ") + " after " + path[0],
+			Help:    []string{"take one of the after: lines out"}, See: see,
+		})
+	}
+	inRing := b.ringSteps()
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			for _, d := range st.After {
+				if d.Step.Index > st.Index && !(inRing[st] && inRing[d.Step]) {
+					b.problems = append(b.problems, source.Problem{
+						Pos: d.At, Severity: source.Error, Code: "out-of-order",
+						Message: "step " + st.name() + " comes after " + d.Step.name() + ", but is written above it",
+						Help:    []string{"move the step below " + quote(d.Step.Key) + ", or take the after: line out"},
+						See:     []source.Also{{Pos: d.Step.At, What: "the step that must come first"}},
+					})
+				}
+			}
+		}
+	}
+}
+
+// name is how messages speak of a step.
+func (s *Step) name() string {
+	if s.Key == "" {
+		return s.No
+	}
+	return s.No + " (" + s.Place.mark(s.Key) + ")"
+}
+
+// ringSteps is the set of steps that stand in a ring.
+func (b *builder) ringSteps() map[*Step]bool {
+	in := map[*Step]bool{}
+	for _, ring := range b.rings() {
+		for _, d := range ring {
+			in[d.Step] = true
+		}
+	}
+	return in
+}
+
+// rings finds rings of after: lines, each once, as the path of links; a link's
+// Step is the one that is waited for.
+func (b *builder) rings() [][]Dep {
+	const (
+		fresh = iota
+		open
+		done
+	)
+	state := map[*Step]int{}
+	var path []Dep
+	var rings [][]Dep
+	var visit func(d Dep)
+	visit = func(d Dep) {
+		switch state[d.Step] {
+		case done:
+			return
+		case open:
+			for i := range path {
+				if path[i].Step == d.Step {
+					ring := append([]Dep{}, path[i:]...)
+					ring[0].At = d.At
+					rings = append(rings, ring)
+				}
+			}
+			return
+		}
+		state[d.Step] = open
+		path = append(path, d)
+		for _, next := range d.Step.After {
+			visit(next)
+		}
+		path = path[:len(path)-1]
+		state[d.Step] = done
+	}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			visit(Dep{Step: st, At: st.At})
+		}
+	}
+	return rings
+}

@@ -1,0 +1,204 @@
+package packs
+
+import (
+	"sort"
+	"strings"
+
+	"matchmark/packs/def"
+	"matchmark/packs/source"
+)
+
+// A group is the places that something repeats over, in the order written.
+type group struct {
+	name   string
+	at     source.Pos
+	places []Place
+}
+
+// readPlaces takes over the groups of places and sees that no two places,
+// groups or options share a name: a limit that depends on one names it alone.
+func (b *builder) readPlaces() {
+	b.groups = map[string]*group{}
+	seen := map[string]source.Pos{}
+	claim := func(t def.Text, what string) {
+		if first, ok := seen[t.Value]; ok {
+			b.problems = append(b.problems, source.Problem{
+				Pos: t.At, Severity: source.Error, Code: "name-twice",
+				Message: quote(t.Value) + " names two things; places, groups and options need names of their own",
+				Help:    []string{"give this " + what + " another name"},
+				See:     []source.Also{{Pos: first, What: "first used here"}},
+			})
+			return
+		}
+		seen[t.Value] = t.At
+	}
+	for _, dg := range b.def.Places {
+		g := &group{name: dg.Name.Value, at: dg.Name.At}
+		claim(dg.Name, "group of places")
+		if len(dg.Places) == 0 {
+			b.problems.Add(dg.Name.At, "no-places", "the group "+quote(g.name)+" has no places",
+				g.name+": {DE: {name: drive end}, NDE: {name: non-drive end}}")
+		}
+		for _, p := range dg.Places {
+			claim(p.Key, "place")
+			view := p.ViewedFrom.Value
+			if view == "" {
+				view = dg.ViewedFrom.Value
+			}
+			name := p.Name.Value
+			if name == "" {
+				name = g.name + " " + p.Key.Value
+			}
+			g.places = append(g.places, Place{Label: p.Key.Value, Keys: []string{p.Key.Value}, Groups: []string{g.name}, Name: name, ViewedFrom: view})
+		}
+		b.groups[g.name] = g
+	}
+	for _, o := range b.def.Options {
+		claim(o.Key, "option")
+	}
+}
+
+// over lists the places that each: runs over, crossed when it names several
+// groups (cylinder, valve). A thing that does not repeat gets the zero Place.
+func (b *builder) over(each []def.Text) []Place {
+	out := []Place{{}}
+	for _, t := range each {
+		g, ok := b.groups[t.Value]
+		if !ok {
+			b.unknown(t, "group of places", mapKeys(b.groups), "places")
+			continue
+		}
+		var next []Place
+		for _, p := range out {
+			for _, q := range g.places {
+				next = append(next, p.cross(q))
+			}
+		}
+		out = next
+	}
+	return out
+}
+
+// cross joins two places into one, as cylinder 3 and its inlet valve.
+func (p Place) cross(q Place) Place {
+	if p.Label == "" {
+		return q
+	}
+	if q.Label == "" {
+		return p
+	}
+	view := q.ViewedFrom
+	if view == "" {
+		view = p.ViewedFrom
+	}
+	return Place{
+		Label:      p.Label + "-" + q.Label,
+		Keys:       append(append([]string{}, p.Keys...), q.Keys...),
+		Groups:     append(append([]string{}, p.Groups...), q.Groups...),
+		Name:       p.Name + ", " + q.Name,
+		ViewedFrom: view,
+	}
+}
+
+// agrees reports whether p and q can be the same place: wherever both name a
+// place of the same group, it is the same one.
+func (p Place) agrees(q Place) bool {
+	for i, g := range p.Groups {
+		for k, h := range q.Groups {
+			if g == h && p.Keys[i] != q.Keys[k] {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// mark is a printed key with its place: D7/DE.
+func (p Place) mark(base string) string {
+	if p.Label == "" {
+		return base
+	}
+	return base + "/" + p.Label
+}
+
+// at picks the value that holds at a place: the one for the place itself, one of
+// its parts or a group, else that for "others". A value that is not written, or
+// not for this place, is a Text that is not written.
+func (p Place) at(v def.Varying) def.Text {
+	if len(v.By) == 0 {
+		return v.One
+	}
+	names := append([]string{p.Label}, p.Keys...)
+	names = append(names, p.Groups...)
+	names = append(names, "others")
+	for _, n := range names {
+		for _, by := range v.By {
+			if by.Name.Value == n && n != "" {
+				return by.Value
+			}
+		}
+	}
+	return def.Text{}
+}
+
+// value is the text of at.
+func (p Place) value(v def.Varying) string { return p.at(v).Value }
+
+// checkVarying sees that a value that differs by place names only places there
+// are, and says something for each of them.
+func (b *builder) checkVarying(v def.Varying, what string, places []Place) {
+	if len(v.By) == 0 {
+		return
+	}
+	known := map[string]bool{"others": true}
+	for _, p := range places {
+		known[p.Label] = true
+		for _, k := range p.Keys {
+			known[k] = true
+		}
+		for _, g := range p.Groups {
+			known[g] = true
+		}
+	}
+	for _, by := range v.By {
+		if !known[by.Name.Value] {
+			b.unknown(by.Name, "place here", mapKeys(known), "places")
+		}
+	}
+	for _, p := range places {
+		if p.Label != "" && !p.at(v).Written() && what != "" {
+			b.problems.Add(v.At, "place-left-out", what+" is not said for "+p.Label,
+				"add "+p.Label+": …, or others: …")
+		}
+	}
+}
+
+// unknown adds the problem of a name that nothing has, with the nearest one.
+func (b *builder) unknown(t def.Text, what string, known []string, where string) {
+	var names []string
+	for _, k := range known {
+		if k != "" {
+			names = append(names, k)
+		}
+	}
+	sort.Strings(names)
+	help := "there is none under " + where
+	if near := source.Nearest(t.Value, names); near != "" {
+		help = "did you mean " + near + "?"
+	} else if len(names) > 0 && len(names) <= 12 {
+		help = "known: " + strings.Join(names, ", ")
+	}
+	b.problems.Add(t.At, "unknown-name", quote(t.Value)+" is not a "+what, help)
+}
+
+func quote(s string) string { return `"` + s + `"` }
+
+// mapKeys lists the keys of a map, sorted.
+func mapKeys[V any](m map[string]V) []string {
+	keys := make([]string, 0, len(m))
+	for k := range m {
+		keys = append(keys, k)
+	}
+	sort.Strings(keys)
+	return keys
+}

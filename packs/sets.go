@@ -1,0 +1,35 @@
+package packs
+
+import "matchmark/packs/def"
+
+// readSets repeats every matched set over its places.
+func (b *builder) readSets() {
+	b.sets = map[string][]*Set{}
+	for _, ds := range b.def.Sets {
+		places := b.over(ds.Each)
+		b.checkVarying(ds.What, "what the set is", places)
+		for _, pl := range places {
+			s := &Set{At: ds.Mark.At, Mark: pl.mark(ds.Mark.Value), Base: ds.Mark.Value, Place: pl, What: pl.value(ds.What), Why: ds.Why.Value}
+			b.sets[s.Base] = append(b.sets[s.Base], s)
+			b.job.Sets = append(b.job.Sets, s)
+		}
+	}
+}
+
+// setAt finds the matched set that a part names.
+func (b *builder) setAt(t def.Text, from Place) *Set {
+	key, label, named := cut(t.Value)
+	all, ok := b.sets[key]
+	if !ok {
+		b.unknown(t, "matched set", mapKeys(b.sets), "sets")
+		return nil
+	}
+	found := pick(b, t, "set", all, func(s *Set) Place { return s.Place }, from, label, named)
+	if len(found) != 1 {
+		if len(found) > 1 {
+			b.problems.Add(t.At, "which-place", "the set "+t.Value+" stands at several places", "name the place: "+found[0].Mark)
+		}
+		return nil
+	}
+	return found[0]
+}

@@ -1,0 +1,204 @@
+package packs
+
+import (
+	"matchmark/packs/def"
+	"matchmark/packs/source"
+)
+
+// readOrder takes over the machine and the job.
+func (b *builder) readOrder() {
+	e, o := b.def.Equipment, b.def.Job
+	b.job.Equipment = Equipment{At: e.Tag.At, Tag: e.Tag.Value, Name: e.Name.Value, Serial: e.Serial.Value, Maker: e.Maker.Value, Type: e.Type.Value, Location: e.Location.Value}
+	b.job.Order = Order{At: o.Number.At, Number: o.Number.Value, Title: o.Title.Value, Revision: o.Revision.Value, Issued: o.Issued.Value, Scope: o.Scope.Value, Planner: o.Planner.Value}
+	need := func(t def.Text, at source.Pos, what, example string) {
+		if t.Value == "" {
+			if at.IsZero() {
+				at = b.def.At
+			}
+			b.problems.Add(at, "missing", what+" is not given, and every page and tag carries it", example)
+		}
+	}
+	need(e.Tag, e.At, "the tag of the machine", "equipment: {tag: FN-11, name: Kiln exhaust fan}")
+	need(e.Name, e.At, "the name of the machine", "equipment: {tag: FN-11, name: Kiln exhaust fan}")
+	need(o.Number, o.At, "the number of the job", "job: {number: WO-5512, title: Bearing change, revision: A, issued: 2026-03-02}")
+	need(o.Revision, o.At, "the revision of the job", "revision: A")
+	need(o.Issued, o.At, "the date of issue", "issued: 2026-03-02")
+}
+
+// readSections repeats the sections and their steps over their places. Parts,
+// dimensions and other steps that they name are resolved afterwards, when all
+// steps are known.
+func (b *builder) readSections() {
+	b.steps = map[string][]*Step{}
+	b.stepDefs = map[*Step]*def.Step{}
+	b.sectionDefs = map[*Section]*def.Section{}
+	b.named = map[string][]*Section{}
+	first := map[string]source.Pos{}
+	for _, ds := range b.def.Sections {
+		for _, st := range ds.Steps {
+			if st.Key.Value == "" {
+				continue
+			}
+			if at, ok := first[st.Key.Value]; ok {
+				b.problems = append(b.problems, source.Problem{
+					Pos: st.Key.At, Severity: source.Error, Code: "step-twice",
+					Message: "two steps are called " + quote(st.Key.Value),
+					Help:    []string{"give this one another name; after: lines go by it"},
+					See:     []source.Also{{Pos: at, What: "the first one"}},
+				})
+				continue
+			}
+			first[st.Key.Value] = st.Key.At
+		}
+		if len(ds.Reverse) > 0 {
+			b.job.Sections = append(b.job.Sections, &Section{At: ds.At, Back: true})
+			b.sectionDefs[b.job.Sections[len(b.job.Sections)-1]] = ds
+			continue
+		}
+		places := b.over(ds.Each)
+		b.checkVarying(ds.Name, "the heading", places)
+		b.checkStepTexts(ds, places)
+		for _, pl := range places {
+			s := &Section{At: ds.At, Name: pl.value(ds.Name), Place: pl}
+			for _, st := range ds.Steps {
+				b.readStep(s, st)
+			}
+			name := ds.Name.One.Value
+			b.named[name] = append(b.named[name], s)
+			b.sectionDefs[s] = ds
+			b.job.Sections = append(b.job.Sections, s)
+		}
+	}
+}
+
+// checkStepTexts sees that what a step says by place names places that it has.
+func (b *builder) checkStepTexts(ds *def.Section, places []Place) {
+	for _, st := range ds.Steps {
+		all := places
+		if len(st.Each) > 0 {
+			all = nil
+			for _, p := range places {
+				for _, q := range b.over(st.Each) {
+					all = append(all, p.cross(q))
+				}
+			}
+		}
+		b.checkVarying(st.Do, "what to do", all)
+		for _, v := range []def.Varying{st.Missed, st.Back} {
+			b.checkVarying(v, "", all)
+		}
+	}
+}
+
+// readStep repeats one step over its own places within a section.
+func (b *builder) readStep(s *Section, ds *def.Step) {
+	places := b.over(ds.Each)
+	all := make([]Place, 0, len(places))
+	for _, pl := range places {
+		all = append(all, s.Place.cross(pl))
+	}
+	for _, pl := range all {
+		st := &Step{
+			At: ds.At, Key: ds.Key.Value, Place: pl, Section: s, Do: pl.value(ds.Do), Missed: pl.value(ds.Missed),
+			Check: ds.Check.Value, Photo: ds.Photo.Value == "yes",
+		}
+		if st.Do == "" {
+			b.problems.Add(ds.At, "nothing-to-do", "this step does not say what to do", "do: Take the lock nut off.")
+		}
+		s.Steps = append(s.Steps, st)
+		b.steps[st.Key] = append(b.steps[st.Key], st)
+		b.stepDefs[st] = ds
+	}
+}
+
+// resolveSteps ties each step to the parts, dimensions, containers, holds,
+// cautions and other steps that it names.
+func (b *builder) resolveSteps() {
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			ds := b.stepDefs[st]
+			for _, t := range ds.Measure {
+				for _, d := range b.dimsAt(t, st.Place) {
+					b.claimDim(t, d, &d.FoundAt, st, "measured as found")
+					st.Measure = append(st.Measure, d)
+				}
+			}
+			for _, t := range ds.Set {
+				for _, d := range b.dimsAt(t, st.Place) {
+					b.claimDim(t, d, &d.LeftAt, st, "set")
+					st.Set = append(st.Set, d)
+				}
+			}
+			b.resolveRemoved(st, ds)
+			b.resolveFitted(st, ds)
+			b.resolveNotes(st, ds)
+			b.resolveAfter(st, ds)
+		}
+	}
+}
+
+// claimDim sees that a dimension is measured, or set, by one step only.
+func (b *builder) claimDim(t def.Text, d *Dim, by **Step, st *Step, what string) {
+	if *by != nil {
+		b.problems = append(b.problems, source.Problem{
+			Pos: t.At, Severity: source.Error, Code: "twice",
+			Message: d.Mark + " is " + what + " by two steps; it has one box on paper",
+			Help:    []string{"take it out of one of them, or give it a second dimension of its own"},
+			See:     []source.Also{{Pos: (*by).At, What: "the first of them"}},
+		})
+		return
+	}
+	*by = st
+}
+
+func (b *builder) resolveNotes(st *Step, ds *def.Step) {
+	for _, t := range ds.Caution {
+		c, ok := b.cautions[t.Value]
+		if !ok {
+			b.unknown(t, "caution", mapKeys(b.cautions), "cautions")
+			continue
+		}
+		c.Steps = append(c.Steps, st)
+		st.Cautions = append(st.Cautions, c)
+	}
+	if t := ds.Hold; t.Written() {
+		h, ok := b.holds[t.Value]
+		switch {
+		case !ok:
+			b.unknown(t, "hold or witness point", mapKeys(b.holds), "holds")
+		case h.Step != nil:
+			b.problems = append(b.problems, source.Problem{
+				Pos: t.At, Severity: source.Error, Code: "twice",
+				Message: "hold " + h.Mark + " stands at two steps; it is released once",
+				Help:    []string{"give the second one a mark of its own: W" + "2"},
+				See:     []source.Also{{Pos: h.Step.At, What: "the first of them"}},
+			})
+		default:
+			h.Step = st
+			st.Hold = h
+		}
+	}
+	for _, t := range ds.Empty {
+		if w, ok := b.whereAt(t, st.Place); ok && w.Container != nil {
+			st.Empty = append(st.Empty, w.Container)
+		}
+	}
+}
+
+func (b *builder) resolveAfter(st *Step, ds *def.Step) {
+	for _, n := range ds.After.Steps {
+		key, label, named := cut(n.Name.Value)
+		all, ok := b.steps[key]
+		if !ok {
+			b.unknown(n.Name, "step", mapKeys(b.steps), "steps")
+			continue
+		}
+		for _, on := range pick(b, n.Name, "step", all, func(s *Step) Place { return s.Place }, st.Place, label, named) {
+			if on != st {
+				st.After = append(st.After, Dep{At: n.Name.At, Step: on, Reason: n.Value.Value})
+			} else {
+				b.problems.Add(n.Name.At, "after-itself", "a step cannot come after itself", "name the step that comes before it")
+			}
+		}
+	}
+}

@@ -1,0 +1,114 @@
+package packs
+
+import (
+	"strconv"
+	"strings"
+)
+
+// makeTags numbers everything that gets a tag, n of N: containers in the order
+// of their marks, each followed by its pockets, then big parts.
+func (b *builder) makeTags() {
+	j := b.job
+	for _, c := range j.Containers {
+		kind := HangTag
+		switch c.Kind {
+		case "bag":
+			kind = BagLabel
+		case "box":
+			kind = BoxLabel
+		}
+		t := &Tag{At: c.At, Mark: c.Mark, Base: c.Base, Detail: c.Place.Label, PlaceName: c.Place.Name, Kind: kind, Container: c, Name: c.Name, Keep: c.Keep}
+		t.In, t.Out = inPocket(c.In, ""), outOf(c.Out, "")
+		j.Tags = append(j.Tags, t)
+		for _, p := range c.Pockets {
+			pt := &Tag{
+				At: c.At, Mark: c.Mark + "/" + p, Base: c.Base, Detail: strings.TrimPrefix(c.Place.Label+"/"+p, "/"), PlaceName: c.Place.Name,
+				Kind: BagLabel, Container: c, Pocket: p, Name: p, Keep: c.Keep,
+			}
+			pt.In, pt.Out = inPocket(c.In, p), outOf(c.Out, p)
+			j.Tags = append(j.Tags, pt)
+		}
+	}
+	for _, db := range b.def.BigParts {
+		for _, p := range b.parts[db.Part.Value] {
+			t := &Tag{
+				At: db.Mark.At, Mark: p.Place.mark(db.Mark.Value), Base: db.Mark.Value, Detail: p.Place.Label, PlaceName: p.Place.Name,
+				Kind: HangTag, Part: p, Name: p.Name, Keep: p.Place.value(db.Keep), Support: p.Place.value(db.Support),
+			}
+			if p.Off != nil {
+				t.In = []*Move{p.Off}
+			}
+			if p.Back != nil {
+				t.Out = []*Move{p.Back}
+			}
+			j.Tags = append(j.Tags, t)
+		}
+	}
+	total := len(j.Tags)
+	for i, t := range j.Tags {
+		t.N, t.Of, t.Sets = i+1, total, setsOf(t.In)
+		t.Code = b.code(t.Mark, strconv.Itoa(t.N)+"/"+strconv.Itoa(t.Of))
+	}
+	for i := range spareTags {
+		mark := "X" + strconv.Itoa(i+1)
+		j.Tags = append(j.Tags, &Tag{At: j.Order.At, Mark: mark, Base: mark, Kind: HangTag, Spare: true, Code: b.code(mark)})
+	}
+}
+
+// spareTags is how many blank tags a pack has for what is found on the day.
+const spareTags = 4
+
+// code is the text of a tag's code: job, revision, mark, n of N, in capitals, which
+// make the smallest symbols.
+func (b *builder) code(parts ...string) string {
+	o := b.job.Order
+	return strings.ToUpper(strings.Join(append([]string{o.Number, o.Revision}, parts...), " "))
+}
+
+func inPocket(ms []*Move, pocket string) []*Move {
+	var out []*Move
+	for _, m := range ms {
+		if m.To.Pocket == pocket {
+			out = append(out, m)
+		}
+	}
+	return out
+}
+
+func outOf(ms []*Move, pocket string) []*Move {
+	var out []*Move
+	for _, m := range ms {
+		if m.From.Pocket == pocket {
+			out = append(out, m)
+		}
+	}
+	return out
+}
+
+// setsOf lists the matched sets that the parts of some moves belong to, each once.
+func setsOf(ms []*Move) []*Set {
+	var out []*Set
+	for _, m := range ms {
+		s := m.Part.Set
+		if s == nil {
+			continue
+		}
+		known := false
+		for _, x := range out {
+			known = known || x == s
+		}
+		if !known {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// Pieces counts the pieces of some moves.
+func Pieces(ms []*Move) int {
+	n := 0
+	for _, m := range ms {
+		n += m.N
+	}
+	return n
+}

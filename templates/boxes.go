@@ -1,0 +1,209 @@
+package templates
+
+import (
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+)
+
+// boxes sets the write-in boxes of a dimension, one for each place it is read at
+// and each side, in the width if they go into it.
+func (c *composer) boxes(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+	switch p := d.Positions; {
+	case p.Kind == packs.Single:
+		return c.boxRow(d, sides, nil, width)
+	case len(sides) > 1:
+		return c.boxTable(d, sides)
+	case p.Kind == packs.Clock:
+		return c.boxClock(d, sides[0])
+	case p.Kind == packs.Row:
+		return c.boxRow(d, sides[:1], p.Cols, width)
+	default:
+		return c.boxGrid(d, sides[0])
+	}
+}
+
+// box is the write-in box of one reading, in the form that its limits ask for.
+func (c *composer) box(d *packs.Dim, s side, caption string, unit bool) layout.Block {
+	b := d.Box
+	switch b.Form {
+	case reading.Line:
+		return c.WideBox(layout.RoleWords, 60, 1, caption, d.At)
+	case reading.Grid:
+		return c.Sketch(85, 60, caption, d.At)
+	case reading.Ticks:
+		return c.answers(d, caption)
+	case reading.Fraction:
+		return c.Fraction(caption, b.Unit.Print(), d.At)
+	}
+	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed || s.signed, Caption: caption, Copied: s.copied, Ref: d.At}
+	if unit {
+		n.Unit = b.Unit.Print()
+	}
+	return c.Value(n)
+}
+
+// answers are the boxes to tick of a dimension that is answered, not measured.
+func (c *composer) answers(d *packs.Dim, caption string) layout.Block {
+	l := d.Left
+	if l == nil {
+		l = d.Found
+	}
+	row := []layout.Block{c.Words(layout.Caption, caption)}
+	for _, a := range l.Answers() {
+		word := a.Phrase
+		if a.Word != reading.Literal {
+			word = c.w.reading[a.Word]
+		}
+		row = append(row, c.Tick(layout.Body, word, d.At))
+	}
+	return layout.Middle(layout.GapX, row...)
+}
+
+// boxRow sets boxes beside each other, one a side or one a position, going on to
+// a second row when they are wider than there is room for.
+func (c *composer) boxRow(d *packs.Dim, sides []side, positions []string, width layout.Mm) layout.Block {
+	var all []layout.Block
+	if positions == nil {
+		for _, s := range sides {
+			all = append(all, c.box(d, s, s.caption, true))
+		}
+	}
+	for _, p := range positions {
+		all = append(all, c.box(d, sides[0], sides[0].caption+", "+p, true))
+	}
+	return flowRow(all, width)
+}
+
+// flowRow sets blocks from left to right and begins a new row where the width
+// ends.
+func flowRow(all []layout.Block, width layout.Mm) layout.Block {
+	var rows []layout.Block
+	var row []layout.Block
+	used := layout.Mm(0)
+	for _, b := range all {
+		if len(row) > 0 && used+layout.GapX+b.W > width {
+			rows = append(rows, layout.Bottom(layout.GapX, row...))
+			row, used = nil, 0
+		}
+		if len(row) > 0 {
+			used += layout.GapX
+		}
+		row = append(row, b)
+		used += b.W
+	}
+	rows = append(rows, layout.Bottom(layout.GapX, row...))
+	return layout.Above(layout.GapY, rows...)
+}
+
+// boxClock sets the four boxes round a clock face, 0° at the top.
+func (c *composer) boxClock(d *packs.Dim, s side) layout.Block {
+	var b [4]layout.Block
+	for i, p := range d.Positions.Cols {
+		b[i] = c.box(d, s, p, false)
+	}
+	b[0] = c.box(d, s, c.withUnit(d, s.caption)+", "+d.Positions.Cols[0], false)
+	face := c.clockFace(16)
+	middle := layout.Middle(3, b[3], face, b[1])
+	across := middle.W
+	at := b[3].W + 3 + face.W/2
+	put := func(x layout.Block, half layout.Mm) layout.Block { return x.At(max(at-half, 0), 0) }
+	out := layout.Above(layout.GapY, put(b[0], b[1].W/2), middle, put(b[2], b[2].W/2))
+	out.W = max(out.W, across)
+	return out
+}
+
+// clockFace is a ring with the mark at the top and the way the angles run.
+func (c *composer) clockFace(size layout.Mm) layout.Block {
+	r := size/2 - 1.5
+	m := layout.Point{X: size / 2, Y: size / 2}
+	items := []layout.Item{
+		{Shape: layout.Path{Ops: layout.Circle(m, r), Weight: layout.Outline}},
+		{Shape: layout.Path{Ops: layout.Polygon(layout.Point{X: m.X - 1.4, Y: 0.2}, layout.Point{X: m.X + 1.4, Y: 0.2}, layout.Point{X: m.X, Y: 3}), Fill: layout.Black}},
+		{X: m.X, Y: m.Y - r + 3, Shape: layout.Line{DY: 2*r - 4.5, Weight: layout.Inner, Dash: 1}},
+		{X: m.X - r + 1.5, Y: m.Y, Shape: layout.Line{DX: 2*r - 3, Weight: layout.Inner, Dash: 1}},
+	}
+	return layout.Drawn(size, size, items...)
+}
+
+// withUnit puts the unit into the caption of a block of boxes, where it stands once
+// and not behind each box.
+func (c *composer) withUnit(d *packs.Dim, caption string) string {
+	if d.Box.Form != reading.Digits {
+		return caption
+	}
+	return caption + ", " + d.Box.Unit.Print()
+}
+
+// boxGrid sets rows by columns of boxes with their names.
+func (c *composer) boxGrid(d *packs.Dim, s side) layout.Block {
+	p := d.Positions
+	cols := p.Cols
+	if len(cols) == 0 {
+		cols = []string{""}
+	}
+	var rows []layout.Block
+	labelW := c.labelWidth(p.Rows)
+	for i, r := range p.Rows {
+		label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, r)}, layout.ParaOpts{Ref: d.At})
+		var row []layout.Block
+		for _, col := range cols {
+			caption := ""
+			if i == 0 {
+				caption = c.withUnit(d, s.caption)
+				if col != "" {
+					caption += ", " + col
+				}
+			}
+			row = append(row, c.box(d, s, caption, false))
+		}
+		rows = append(rows, layout.Bottom(2, label.Pad(0, 0, 2.5, 0), layout.Bottom(layout.GapX, row...)))
+	}
+	return layout.Above(layout.GapY, rows...)
+}
+
+// boxTable sets one row a position and one column a side, for putting back.
+func (c *composer) boxTable(d *packs.Dim, sides []side) layout.Block {
+	names := positionNames(d.Positions)
+	labelW := c.labelWidth(names)
+	var rows []layout.Block
+	for i, n := range names {
+		label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, n)}, layout.ParaOpts{Ref: d.At})
+		var row []layout.Block
+		for _, s := range sides {
+			caption := ""
+			if i == 0 {
+				caption = c.withUnit(d, s.caption)
+			}
+			row = append(row, c.box(d, s, caption, false))
+		}
+		rows = append(rows, layout.Bottom(2, label.Pad(0, 0, 2.5, 0), layout.Bottom(layout.GapX, row...)))
+	}
+	return layout.Above(layout.GapY, rows...)
+}
+
+// positionNames names every reading, rows by columns.
+func positionNames(p packs.Positions) []string {
+	if len(p.Rows) == 0 {
+		return p.Cols
+	}
+	if len(p.Cols) == 0 {
+		return p.Rows
+	}
+	var out []string
+	for _, r := range p.Rows {
+		for _, c := range p.Cols {
+			out = append(out, r+", "+c)
+		}
+	}
+	return out
+}
+
+// labelWidth is the width of the longest name in a column of names.
+func (c *composer) labelWidth(names []string) layout.Mm {
+	w := layout.Mm(0)
+	for _, n := range names {
+		w = max(w, c.Width(layout.Sub, n))
+	}
+	return w
+}

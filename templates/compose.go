@@ -1,0 +1,132 @@
+package templates
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/source"
+)
+
+// Options say how a pack is to be set.
+type Options struct {
+	Paper layout.Paper
+	Pen   layout.Pen
+	Draft bool // stamp every page, for a pack that is printed in spite of errors
+}
+
+// A Pack is all paper of one job, ready to be painted.
+type Pack struct {
+	Pages    *layout.Doc // the pack
+	Tags     *layout.Doc // tags and labels
+	TagCount int
+
+	retag func(keep func(mark string) bool) // sets only some of the tags
+}
+
+// A kind of sheet: its name, for choosing it, its title in the catalogue, and
+// the function that sets its flow. What belongs in the list is every sheet of
+// the pack that is bound, in the order in which it is bound; tags are apart.
+type kind struct {
+	name     string
+	title    func(words) string
+	flow     func(*composer) []layout.Piece
+	handover bool // work stops and starts on this sheet
+}
+
+func kinds() []kind {
+	return []kind{
+		{"front", func(w words) string { return w.front }, front, false},
+		{"traveler", func(w words) string { return w.traveler }, traveler, true},
+		{"reassembly", func(w words) string { return w.reassembly }, reassembly, true},
+		{"register", func(w words) string { return w.register }, register, false},
+	}
+}
+
+// A composer sets one job on one paper.
+type composer struct {
+	*layout.Setter
+	job   *packs.Job
+	w     words
+	paper layout.Paper
+	width layout.Mm // between the margins
+	warn  source.Problems
+	draft bool
+
+	pages map[string]int    // pages of anchors, from the pass before
+	sheet map[string][2]int // first and last page of each sheet, from the pass before
+}
+
+// Compose sets the job on paper. The problems are of text, boxes and signs that
+// do not fit, each at the line of the definition it came from; warnings are
+// those found before, to be printed on the front sheet.
+func Compose(job *packs.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
+	w, _ := o.Paper.Inner()
+	c := &composer{Setter: layout.NewSetter(m, o.Pen), job: job, w: english, paper: o.Paper, width: w, warn: warnings, draft: o.Draft}
+	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
+		c.pages = known
+		pages := layout.Paginate(o.Paper, c.sheets())
+		c.sheet = sheetPages(pages.Frames)
+		return pages
+	})
+	pack := &Pack{Pages: c.doc(set.Frames, set.Outline)}
+	// Tags have one size, and are written on at a bench: their boxes do not grow
+	// for gloves.
+	c.Setter = layout.NewSetter(m, layout.Pen{})
+	pack.retag = func(keep func(string) bool) { c.tags(pack, keep) }
+	misfits := append(set.Misfits, c.tags(pack, func(string) bool { return true })...)
+	return pack, problems(misfits)
+}
+
+// sheets sets the flow of every sheet.
+func (c *composer) sheets() []layout.Sheet {
+	var out []layout.Sheet
+	for _, k := range kinds() {
+		pieces := k.flow(c)
+		if len(pieces) == 0 {
+			continue
+		}
+		title := k.title(c.w)
+		out = append(out, layout.Sheet{
+			Name: k.name, Title: title, Pieces: pieces,
+			Head: func(page, total int) layout.Block { return c.head(title, page, total) },
+			Foot: func(page, total int) layout.Block { return c.foot(k.handover) },
+		})
+	}
+	return out
+}
+
+// doc puts frames into a document with the job's title and date.
+func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Doc {
+	if c.draft {
+		c.stamp(frames)
+	}
+	o, e := c.job.Order, c.job.Equipment
+	return &layout.Doc{
+		Title:   o.Number + " " + fill(c.w.revision, o.Revision) + ": " + e.Tag + " " + e.Name,
+		Subject: o.Title, Lang: c.w.lang, Date: o.Issued, Pages: frames, Outline: outline,
+	}
+}
+
+// sheetPages finds the first and last page of each sheet.
+func sheetPages(frames []layout.Frame) map[string][2]int {
+	out := map[string][2]int{}
+	for i, f := range frames {
+		span, ok := out[f.Sheet]
+		if !ok {
+			span[0] = i + 1
+		}
+		span[1] = i + 1
+		out[f.Sheet] = span
+	}
+	return out
+}
+
+// page is the page of an anchor as printed. In the first pass, when no page is
+// known yet, it has the width of two digits.
+func (c *composer) page(anchor string) string {
+	if n, ok := c.pages[anchor]; ok {
+		return strconv.Itoa(n)
+	}
+	return "00"
+}

@@ -1,0 +1,125 @@
+package templates
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+)
+
+// front sets the front sheet: what the job is, what the pack holds, what the
+// check warned of, how to read the marks, and who released it.
+func front(c *composer) []layout.Piece {
+	blocks := []layout.Block{c.identity()}
+	blocks = append(blocks, c.warningList()...)
+	blocks = append(blocks, c.inThePack(), c.legend(), c.checkBar(), c.release())
+	var out []layout.Piece
+	for i, b := range blocks {
+		gap := layout.Mm(5)
+		if i == 0 {
+			gap = 2
+		}
+		out = append(out, layout.Piece{Block: b, Gap: gap})
+	}
+	return out
+}
+
+// identity is machine and job in full.
+func (c *composer) identity() layout.Block {
+	e, o, w := c.job.Equipment, c.job.Order, c.w
+	var facts []string
+	add := func(name, value string) {
+		if value != "" {
+			facts = append(facts, name+" "+value)
+		}
+	}
+	add(w.serial, e.Serial)
+	add(w.maker, e.Maker)
+	add(w.machineType, e.Type)
+	add(w.location, e.Location)
+	lines := []layout.Block{
+		c.Para(c.width, []layout.Run{layout.T(layout.Section, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At}),
+		c.Para(c.width, []layout.Run{layout.T(layout.Body, strings.Join(facts, " · "))}, layout.ParaOpts{Ref: e.At}),
+		c.Para(c.width, []layout.Run{layout.T(layout.Section, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At}),
+		c.Para(c.width, []layout.Run{layout.T(layout.Body, fill(w.revision, o.Revision)+" · "+w.issued+" "+o.Issued)}, layout.ParaOpts{Ref: o.At}),
+	}
+	if o.Scope != "" {
+		lines = append(lines, c.Para(c.width, []layout.Run{layout.T(layout.Strong, w.scope+": "), layout.T(layout.Body, o.Scope)}, layout.ParaOpts{Ref: o.At}))
+	}
+	return layout.Above(1, lines...)
+}
+
+// warningList repeats the warnings of the check.
+func (c *composer) warningList() []layout.Block {
+	if len(c.warn) == 0 {
+		return nil
+	}
+	out := []layout.Block{c.heading(c.w.warnings)}
+	for _, p := range c.warn {
+		text := "line " + strconv.Itoa(p.Pos.Line) + ": " + p.Message
+		out = append(out, c.Para(c.width, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: p.Pos}))
+	}
+	return out
+}
+
+// heading is the heading of a part of a sheet.
+func (c *composer) heading(text string) layout.Block {
+	return layout.Above(0.8, c.Words(layout.Strong, text), c.rule(layout.Rule))
+}
+
+// inThePack lists the sheets with their pages, and how many tags there are.
+func (c *composer) inThePack() layout.Block {
+	lines := []layout.Block{c.heading(c.w.sheetsHere)}
+	for _, k := range kinds() {
+		span, ok := c.sheet[k.name]
+		pages := "00"
+		if ok {
+			pages = strconv.Itoa(span[0])
+			if span[1] > span[0] {
+				pages += "–" + strconv.Itoa(span[1])
+			}
+		}
+		lines = append(lines, c.Words(layout.Body, fill(c.w.sheetsLine, k.title(c.w), pages)))
+	}
+	n := strconv.Itoa(c.job.Tagged())
+	lines = append(lines, c.Words(layout.Body, fill(c.w.tagsLine, n, n)))
+	return layout.Above(1, lines...)
+}
+
+// legend explains the marks.
+func (c *composer) legend() layout.Block {
+	var runs []layout.Run
+	for i, l := range c.w.legend {
+		sep := ""
+		if i > 0 {
+			sep = " · "
+		}
+		runs = append(runs, layout.T(layout.Body, sep), layout.T(layout.Strong, l.letter), layout.T(layout.Body, " "+l.means))
+	}
+	return layout.Above(1, c.heading(c.w.howToRead),
+		c.Para(c.width, runs, layout.ParaOpts{}),
+		c.Para(c.width, []layout.Run{layout.T(layout.Body, c.w.marksLegend)}, layout.ParaOpts{}),
+		c.Para(c.width, []layout.Run{layout.T(layout.Body, c.w.signalLegend)}, layout.ParaOpts{}),
+		c.Para(c.width, []layout.Run{layout.T(layout.Strong, c.w.planning)}, layout.ParaOpts{}))
+}
+
+// checkBar is a bar of 50 mm that shows whether the printer has scaled the page.
+func (c *composer) checkBar() layout.Block {
+	const long = 50
+	bar := layout.Drawn(long, 5,
+		layout.Item{Role: "check bar", Y: 2.5, Shape: layout.Line{DX: long, Weight: layout.Outline}},
+		layout.Item{Shape: layout.Line{DY: 5, Weight: layout.Outline}},
+		layout.Item{X: long, Shape: layout.Line{DY: 5, Weight: layout.Outline}})
+	text := c.Para(c.width-long-8, []layout.Run{layout.T(layout.Body, c.w.checkBar)}, layout.ParaOpts{})
+	return layout.Middle(8, bar, text)
+}
+
+// release is who released the pack for work.
+func (c *composer) release() layout.Block {
+	row := func() layout.Block {
+		role := c.WideBox(layout.RoleWords, 45, 1, c.w.roleName, nil)
+		name := c.WideBox(layout.RoleName, c.width-45-24-2*layout.GapX, 1, c.w.nameSign, nil)
+		return layout.Beside(layout.GapX, role, name, c.Box(layout.RoleDate, c.w.date, nil))
+	}
+	return layout.Above(layout.GapY, c.heading(c.w.released), row(), row())
+}

@@ -1,0 +1,107 @@
+package templates
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+)
+
+// Measures of the head and foot of every page.
+const (
+	plateH  layout.Mm = 15
+	codeMm  layout.Mm = 17
+	leastMm layout.Mm = 0.5 // the smallest module of a code that a hand scanner reads
+	rightMm layout.Mm = 32
+)
+
+// head is the top of every page: the plate that names the sheet, machine, job,
+// page of pages, revision, date, and a code that says the same.
+func (c *composer) head(title string, page, total int) layout.Block {
+	o, e := c.job.Order, c.job.Equipment
+	plate := c.Words(layout.Plate, title).Pad(0, 4, 0, 4)
+	plate = plate.Fill(max(plate.W, 30), plateH, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
+	titleW := c.width - plate.W - rightMm - codeMm - 10
+	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
+	job := c.Para(titleW, []layout.Run{layout.T(layout.Body, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
+	pages := c.Line(rightMm, []layout.Run{layout.T(layout.Head, fill(c.w.pageOf, strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
+	rev := c.Line(rightMm, []layout.Run{layout.T(layout.Body, fill(c.w.revision, o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
+	code := c.QR(c.pageCode(page, total), codeMm, leastMm, o.At)
+	line := layout.Middle(0, plate, layout.Space(5, 1), layout.Above(0.8, machine, job), layout.Space(2, 1), layout.Above(0.8, pages, rev), layout.Space(3, 1), code)
+	return layout.Above(1.5, line, c.rule(layout.Rule)).Pad(0, 0, 3, 0)
+}
+
+// pageCode is the text of the code of a page: job, revision, page and digest.
+func (c *composer) pageCode(page, total int) string {
+	o := c.job.Order
+	return strings.ToUpper(o.Number + " " + o.Revision + " " + strconv.Itoa(page) + "/" + strconv.Itoa(total) + " " + c.job.Digest)
+}
+
+// rule is a line over the whole width.
+func (c *composer) rule(weight layout.Mm) layout.Block {
+	return layout.Drawn(c.width, weight, layout.Item{Y: weight / 2, Shape: layout.Line{DX: c.width, Weight: weight}})
+}
+
+// foot is the bottom of every page: two lines for deviations, on sheets where
+// work stops and starts the strip for handing over, and what pack this is.
+func (c *composer) foot(handover bool) layout.Block {
+	deviations := layout.Above(0, c.deviation(), c.deviation())
+	var strip layout.Block
+	if handover {
+		strip = c.handover()
+	}
+	o := c.job.Order
+	ident := o.Number + " " + o.Revision + " · " + c.job.Digest
+	right := c.Words(layout.CodeText, ident)
+	left := c.Line(c.width-right.W, []layout.Run{layout.T(layout.Sub, c.w.writeInInk)}, layout.ParaOpts{})
+	return layout.Above(layout.GapY, deviations, layout.Above(1, strip, layout.Beside(0, left, right))).Pad(layout.GapY, 0, 0, 0)
+}
+
+// deviation is one line to write down what was done otherwise.
+func (c *composer) deviation() layout.Block {
+	label := c.stripLabel(c.w.deviation, "")
+	step := c.WideBox(layout.RoleWords, 18, 1, c.w.deviationStep, nil)
+	agreed := c.WideBox(layout.RoleWords, 40, 1, c.w.deviationAgreed, nil)
+	what := c.WideBox(layout.RoleWords, c.width-label.W-step.W-agreed.W, 1, c.w.deviationWhat, nil)
+	return layout.Beside(0, label, step, what, agreed)
+}
+
+// handover is the strip that the crew fills in when it stops, and the next crew
+// reads when it starts.
+func (c *composer) handover() layout.Block {
+	w := c.w
+	label := c.stripLabel(w.handover, "")
+	var boxes []layout.Block
+	fixed := []struct {
+		caption string
+		width   layout.Mm
+	}{{w.handoverReached, 18}, {w.handoverHalf, 0}, {w.handoverNext, 30}, {w.handoverFrom, 20}, {w.handoverTo, 20}, {w.handoverTime, 18}}
+	rest := c.width - label.W
+	for _, f := range fixed {
+		rest -= f.width
+	}
+	for _, f := range fixed {
+		width := f.width
+		if width == 0 {
+			width = rest
+		}
+		boxes = append(boxes, c.WideBox(layout.RoleWords, width, 1, f.caption, nil))
+	}
+	return layout.Beside(0, append([]layout.Block{label}, boxes...)...)
+}
+
+// stripLabel is the cell that names a strip of boxes.
+func (c *composer) stripLabel(name, under string) layout.Block {
+	const w = 22
+	box := c.WideBox(layout.RoleWords, w, 1, "", nil)
+	text := layout.Above(0, c.Line(w-2, []layout.Run{layout.T(layout.SubBold, name)}, layout.ParaOpts{}), c.small(w-2, under))
+	return text.Pad(0, 1, 0, 1).Fill(w, box.H, 0, 0.5).Border(layout.Rect{Weight: layout.Outline})
+}
+
+// small is a line in the size of captions, nothing if there is no text.
+func (c *composer) small(width layout.Mm, text string) layout.Block {
+	if text == "" {
+		return layout.Block{}
+	}
+	return c.Line(width, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{})
+}

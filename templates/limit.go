@@ -1,0 +1,168 @@
+package templates
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
+)
+
+// limitLines is the limit of a dimension with what hangs on it: the words of the
+// limit, the limit for an old part, what to do when it is out, where it comes
+// from, and in putting back what one flat of the adjuster does.
+func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout.Block {
+	if d.Left == nil {
+		word := c.w.noLeft
+		if back {
+			word = c.w.recorded
+		}
+		return []layout.Block{c.Words(layout.Limit, word)}
+	}
+	var out []layout.Block
+	if !back && d.Left.NeedsFound() {
+		text := fill(c.w.onFound, plainWords(c.w, d.Left), c.page("left "+d.Mark))
+		out = append(out, c.Words(layout.Limit, c.w.noLeft), c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}))
+		return append(out, c.limitNotes(d, width, false)...)
+	}
+	p := d.Left.Words(c.unitOf)
+	for _, line := range p.Main {
+		out = append(out, c.limitLine(d, line, width, layout.Limit))
+	}
+	for _, line := range p.Small {
+		out = append(out, c.limitLine(d, line, width, layout.Sub))
+	}
+	if back {
+		for _, line := range p.Ladder {
+			out = append(out, c.limitLine(d, line, width, layout.Body))
+		}
+	}
+	if d.Reuse != nil {
+		for _, line := range d.Reuse.Words(c.unitOf).Main {
+			out = append(out, c.limitLine(d, append([]reading.Part{{Text: c.w.oldPart}}, line...), width, layout.Limit))
+		}
+	}
+	return append(out, c.limitNotes(d, width, back)...)
+}
+
+// unitOf is the unit of another dimension's reading.
+func (c *composer) unitOf(m reading.Mark) units.Unit {
+	for _, d := range c.job.Dims {
+		if d.Mark == string(m) || d.Base == string(m) {
+			return d.Box.Unit
+		}
+	}
+	return units.None
+}
+
+// limitNotes are the small lines below a limit.
+func (c *composer) limitNotes(d *packs.Dim, width layout.Mm, back bool) []layout.Block {
+	w := c.w
+	var notes []string
+	if back && d.PerTurn != nil {
+		name, thread := d.Adjuster.Name, d.Adjuster.Thread.String()
+		if d.PerFlat != nil {
+			notes = append(notes, fill(w.oneFlat, name, thread, d.PerFlat.Round(2, units.Nearest).Print()))
+		} else {
+			notes = append(notes, fill(w.oneTurn, name, thread, d.PerTurn.Print()))
+		}
+	}
+	for _, n := range []struct{ sentence, value string }{{w.ifOver, d.Over}, {w.ifUnder, d.Under}, {w.ifOut, d.Out}} {
+		if n.value != "" {
+			notes = append(notes, fill(n.sentence, n.value))
+		}
+	}
+	runs := []layout.Run{}
+	if d.Source != "" {
+		notes = append(notes, fill(w.source, d.Source))
+	}
+	if len(notes) > 0 {
+		runs = append(runs, layout.T(layout.Sub, strings.Join(notes, " · ")))
+	}
+	if d.Source == "" && d.Judged() && !d.Left.NeedsFound() {
+		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: w.notSourced, Style: layout.SubBold, Deco: layout.Boxed})
+	}
+	if len(runs) == 0 {
+		return nil
+	}
+	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
+}
+
+// limitLine sets one line of a limit: words as text, blanks as boxes of the size
+// that the reading has. The value found has its box beside the line already.
+func (c *composer) limitLine(d *packs.Dim, parts []reading.Part, width layout.Mm, st layout.Style) layout.Block {
+	blanks := false
+	for _, p := range parts {
+		blanks = blanks || p.Blank != reading.NoBlank && p.Blank != reading.BlankFound
+	}
+	if !blanks {
+		return c.Para(width, []layout.Run{layout.T(st, partWords(c.w, parts))}, layout.ParaOpts{Ref: d.At})
+	}
+	var row []layout.Block
+	var text []reading.Part
+	flush := func() {
+		if s := partWords(c.w, text); s != "" {
+			row = append(row, c.Words(st, s))
+		}
+		text = nil
+	}
+	for _, p := range parts {
+		if p.Blank == reading.NoBlank {
+			text = append(text, p)
+			continue
+		}
+		if p.Blank == reading.BlankFound && len(parts) > 1 && p.Mark == "" {
+			continue
+		}
+		flush()
+		caption := ""
+		if p.Mark != "" {
+			caption = string(p.Mark)
+		}
+		row = append(row, c.box(d, side{caption: caption, copied: p.Mark != ""}, caption, false))
+	}
+	flush()
+	return flowMiddle(row, width)
+}
+
+// flowMiddle sets blocks beside each other, their middles on a level, and begins
+// a new row where the width ends.
+func flowMiddle(all []layout.Block, width layout.Mm) layout.Block {
+	const gap = 2
+	var rows, row []layout.Block
+	used := layout.Mm(0)
+	for _, b := range all {
+		if len(row) > 0 && used+gap+b.W > width {
+			rows = append(rows, layout.Middle(gap, row...))
+			row, used = nil, 0
+		}
+		row = append(row, b)
+		used += gap + b.W
+	}
+	return layout.Above(layout.GapY, append(rows, layout.Middle(gap, row...))...)
+}
+
+// partWords is the text of printed pieces without their blanks.
+func partWords(w words, parts []reading.Part) string {
+	var out []string
+	for _, p := range parts {
+		switch {
+		case p.Blank != reading.NoBlank:
+		case p.Word != reading.Literal:
+			out = append(out, w.reading[p.Word])
+		default:
+			out = append(out, p.Text)
+		}
+	}
+	return strings.Join(out, " ")
+}
+
+// plainWords is the main line of a limit as text.
+func plainWords(w words, l *reading.Limit) string {
+	var out []string
+	for _, line := range l.Words(nil).Main {
+		out = append(out, partWords(w, line))
+	}
+	return strings.Join(out, ", ")
+}

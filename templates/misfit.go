@@ -1,0 +1,49 @@
+package templates
+
+import (
+	"fmt"
+
+	"matchmark/layout"
+	"matchmark/packs/source"
+)
+
+// problems turns what did not fit on paper into problems at the lines that it
+// came from. The Ref of a block is the place in the file.
+func problems(misfits []layout.Misfit) source.Problems {
+	var out source.Problems
+	for _, m := range misfits {
+		at, _ := m.Ref.(source.Pos)
+		switch m.Kind {
+		case layout.TooWide:
+			out.Add(at, "too-wide", fmt.Sprintf("%s is %.1f mm wider than its place on paper", cutText(m.Text), float64(m.Over)),
+				"write it shorter; nothing is printed smaller to make it fit")
+		case layout.TooHigh:
+			out.Add(at, "too-high", fmt.Sprintf("%s needs %.1f mm more height than its place on paper has", cutText(m.Text), float64(m.Over)),
+				"write it shorter, or in two entries; nothing is printed smaller to make it fit")
+		case layout.NoGlyph:
+			out.Add(at, "no-sign", fmt.Sprintf("the typeface has no sign for %q (%U) in %s", m.Rune, m.Rune, cutText(m.Text)),
+				"write it with other letters")
+		case layout.RightToLeft:
+			out.Add(at, "right-to-left", cutText(m.Text)+" runs from right to left, which cannot be set",
+				"write it in letters that run from left to right")
+		case layout.CodeTooLong:
+			out.Add(at, "code-too-long", cutText(m.Text)+" is too long for the QR code of a tag",
+				"shorten the job number, or the name of the place or pocket")
+		default:
+			out.Add(at, "picture", cutText(m.Text)+": "+m.Detail)
+		}
+	}
+	out.Sort()
+	return out
+}
+
+// cutText quotes a text for a message, a long one only in its beginning.
+func cutText(s string) string {
+	r := []rune(s)
+	if len(r) > 40 {
+		return quote(string(r[:40]) + "…")
+	}
+	return quote(s)
+}
+
+func quote(s string) string { return `"` + s + `"` }

@@ -1,0 +1,64 @@
+package templates
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"matchmark/layout"
+)
+
+// Keep leaves only the named sheets of the pack and the tags of the marks named,
+// unchanged: page and tag numbers stay those of the whole pack. Names of sheets
+// leave out the tags unless "tags" is among them or marks are named; marks alone
+// leave out the pack. It refuses a name that no sheet has and a mark that no tag
+// has.
+func (p *Pack) Keep(sheets, marks []string) error {
+	if len(sheets) == 0 && len(marks) == 0 {
+		return nil
+	}
+	for _, name := range sheets {
+		if name != "tags" && !slices.ContainsFunc(kinds(), func(k kind) bool { return k.name == name }) {
+			return fmt.Errorf("no sheet is called %q; the sheets are %s, tags", name, strings.Join(sheetNames(), ", "))
+		}
+	}
+	p.Pages = p.Pages.Only(func(f layout.Frame) bool { return slices.Contains(sheets, f.Sheet) })
+	if len(marks) == 0 && !slices.Contains(sheets, "tags") {
+		p.Tags = p.Tags.Only(func(layout.Frame) bool { return false })
+		p.TagCount = 0
+		return nil
+	}
+	if len(marks) > 0 {
+		return p.keepTags(marks)
+	}
+	return nil
+}
+
+func sheetNames() []string {
+	var out []string
+	for _, k := range kinds() {
+		out = append(out, k.name)
+	}
+	return out
+}
+
+// keepTags leaves the tags of some marks: C4, or C4/DE for one place.
+func (p *Pack) keepTags(marks []string) error {
+	used := map[string]bool{}
+	chosen := func(mark string) bool {
+		for _, m := range marks {
+			if mark == m || strings.HasPrefix(mark, m+"/") {
+				used[m] = true
+				return true
+			}
+		}
+		return false
+	}
+	p.retag(chosen)
+	for _, m := range marks {
+		if !used[m] {
+			return fmt.Errorf("no tag has the mark %q", m)
+		}
+	}
+	return nil
+}

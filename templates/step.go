@@ -1,0 +1,219 @@
+package templates
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+)
+
+// Measures of a step row.
+const (
+	numberW layout.Mm = 15 // the step number
+	signOff layout.Mm = 41 // initials and time, with their gap
+	textGap layout.Mm = 5
+)
+
+// sectionHead is the heading of a section: its number, name, place and the side
+// it is seen from. It is drawn again on each page that the section runs on to.
+func (c *composer) sectionHead(s *packs.Section) *layout.Block {
+	text := s.Name
+	if s.Place.Label != "" {
+		text += ", " + s.Place.Name
+		if s.Place.Name != s.Place.Label {
+			text += " (" + s.Place.Label + ")"
+		}
+	}
+	runs := []layout.Run{layout.T(layout.Section, "▶ "+s.No+"  "+text)}
+	if s.Place.ViewedFrom != "" {
+		runs = append(runs, layout.T(layout.Sub, "   "+fill(c.w.seenFrom, s.Place.ViewedFrom)))
+	}
+	b := layout.Above(1, c.Para(c.width, runs, layout.ParaOpts{Ref: s.At}), c.rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+	return &b
+}
+
+// stepRow is one step: number, what to do, what goes where, and who did it when.
+func (c *composer) stepRow(st *packs.Step) layout.Block {
+	width := c.width - numberW - signOff - textGap
+	number := c.Line(numberW, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
+	runs := []layout.Run{layout.T(layout.Body, c.stepText(st))}
+	if st.Missed != "" {
+		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
+	}
+	body := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
+	body = append(body, c.moves(st, width)...)
+	if note := c.stepNote(st); note != "" {
+		body = append(body, c.Para(width, []layout.Run{layout.T(layout.Sub, note)}, layout.ParaOpts{Ref: st.At}))
+	}
+	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleInitials, c.w.initials, st.At), c.Box(layout.RoleTime, c.w.time, st.At))
+	var extra []layout.Block
+	if st.Check != "" {
+		extra = append(extra, c.WideBox(layout.RoleInitials, signOff, 1, fill(c.w.second, st.Check), st.At))
+	}
+	if st.Photo {
+		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.w.photo, st.At))
+	}
+	boxes = layout.Above(layout.GapY, append([]layout.Block{boxes}, extra...)...)
+	text := layout.Above(1, body...)
+	text.W = width
+	return layout.Beside(0, number, text, layout.Space(textGap, 1), boxes).Pad(0, 0, 1, 0).Anchored("step " + st.No)
+}
+
+// stepText is what a step says. A put-back row whose author wrote no back: line
+// is worded from what it fits and sets.
+func (c *composer) stepText(st *packs.Step) string {
+	if st.Do != "" {
+		return st.Do
+	}
+	var out []string
+	if len(st.Fit) > 0 {
+		out = append(out, fill(c.w.putBackDefault, partList(st.Fit)))
+	}
+	if len(st.Set) > 0 {
+		out = append(out, fill(c.w.setDefault, dimMarks(st.Set)))
+	}
+	if len(out) == 0 {
+		out = append(out, fill(c.w.compareDefault, dimMarks(st.Recall)))
+	}
+	return strings.Join(out, " ")
+}
+
+// stepNote is the small line under a step: what it comes after and why, where it
+// may be moved, what a row undoes, the old part that is not to be mixed up.
+func (c *composer) stepNote(st *packs.Step) string {
+	var out []string
+	if st.Undoes != nil {
+		out = append(out, fill(c.w.undoes, st.Undoes.No, c.page("step "+st.Undoes.No)))
+	}
+	for _, d := range st.After {
+		s := fill(c.w.after, d.Step.No)
+		if d.Reason != "" {
+			s += ": " + d.Reason
+		}
+		out = append(out, s)
+	}
+	if st.Free != nil {
+		out = append(out, c.freeWords(st.Free))
+	}
+	return strings.Join(out, " · ")
+}
+
+// freeWords says between which steps a step may be done.
+func (c *composer) freeWords(f *packs.Free) string {
+	switch {
+	case f.After != nil && f.Before != nil:
+		return fill(c.w.anyTime, f.After.No, f.Before.No)
+	case f.Before != nil:
+		return fill(c.w.anyTimeBefore, f.Before.No)
+	case f.After != nil:
+		return fill(c.w.anyTimeAfter, f.After.No)
+	}
+	return c.w.anyTimeAtAll
+}
+
+// moves are the lines of what goes into or comes out of each container.
+func (c *composer) moves(st *packs.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, g := range byWhere(st.Remove, func(m *packs.Move) packs.Where { return m.To }) {
+		out = append(out, c.moveLine(c.w.into, g, width, layout.Block{}))
+	}
+	for _, g := range byWhere(st.Fit, func(m *packs.Move) packs.Where { return m.From }) {
+		count := c.Box(layout.RoleCount, c.w.countOut, g.at)
+		out = append(out, c.moveLine(c.w.from, g, width, count))
+	}
+	return out
+}
+
+// A load is what goes to or comes from one place.
+type load struct {
+	at    layout.Ref
+	where packs.Where
+	moves []*packs.Move
+}
+
+// byWhere groups moves by the place they go to or come from, in order.
+func byWhere(ms []*packs.Move, where func(*packs.Move) packs.Where) []load {
+	var out []load
+next:
+	for _, m := range ms {
+		for i := range out {
+			if out[i].where == where(m) {
+				out[i].moves = append(out[i].moves, m)
+				continue next
+			}
+		}
+		out = append(out, load{at: m.At, where: where(m), moves: []*packs.Move{m}})
+	}
+	return out
+}
+
+// moveLine is one line of the kind: into [C2/DE] 1 Lock nut, 1 Tab washer (2
+// pieces). A box for the count stands at its end in putting back.
+func (c *composer) moveLine(verb string, g load, width layout.Mm, box layout.Block) layout.Block {
+	runs := []layout.Run{layout.T(layout.Body, verb+" "), {Text: c.whereMark(g.where), Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+partList(g.moves))}
+	if n := packs.Pieces(g.moves); n > 1 {
+		runs = append(runs, layout.T(layout.Body, " ("+c.w.count(n)+")"))
+	}
+	for _, s := range setsIn(g.moves) {
+		runs = append(runs, layout.T(layout.Body, " "), layout.Run{Text: fill(c.w.matchedSet, s), Style: layout.SubBold, Deco: layout.Boxed})
+	}
+	var fresh []string
+	for _, m := range g.moves {
+		if m.New {
+			fresh = append(fresh, m.Part.Name)
+		}
+	}
+	if len(fresh) > 0 {
+		runs = append(runs, layout.T(layout.Strong, " · "+fill(c.w.fitNew, strings.Join(fresh, ", "))))
+	}
+	if !box.Empty() {
+		width -= box.W + textGap
+	}
+	line := c.Para(width, runs, layout.ParaOpts{Ref: g.at})
+	if box.Empty() {
+		return line
+	}
+	return layout.Beside(textGap, line, box)
+}
+
+// whereMark is the mark of a place as printed: C2/DE, C4/DE/springs, Y1, bench.
+func (c *composer) whereMark(w packs.Where) string {
+	switch {
+	case w.Container != nil && w.Pocket != "":
+		return w.Container.Mark + "/" + w.Pocket
+	case w.Container != nil:
+		return w.Container.Mark
+	case w.Spot != nil:
+		return w.Spot.Mark
+	case w.Scrap:
+		return c.w.scrap
+	}
+	return c.w.bench
+}
+
+func partList(ms []*packs.Move) string {
+	var out []string
+	for _, m := range ms {
+		out = append(out, strconv.Itoa(m.N)+"\u00a0"+m.Part.Name)
+	}
+	return strings.Join(out, ", ")
+}
+
+func dimMarks(ds []*packs.Dim) string {
+	var out []string
+	for _, d := range ds {
+		out = append(out, d.Mark)
+	}
+	return strings.Join(out, ", ")
+}
+
+func setsIn(ms []*packs.Move) []string {
+	var out []string
+	for _, m := range ms {
+		if m.Part.Set != nil && (len(out) == 0 || out[len(out)-1] != m.Part.Set.Mark) {
+			out = append(out, m.Part.Set.Mark)
+		}
+	}
+	return out
+}

@@ -1,0 +1,279 @@
+package templates
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs"
+)
+
+// Sizes of tags and labels, and the marks on them.
+const (
+	hangW, hangH layout.Mm = 70, 140
+	stubH        layout.Mm = 25
+	boxW, boxH   layout.Mm = 100, 70
+	bagW, bagH   layout.Mm = 60, 40
+	hangMark     layout.Mm = 20 // height of the mark's capitals
+	boxMark      layout.Mm = 12
+	smallMark    layout.Mm = 8
+	tagCode      layout.Mm = 20
+	tagEdge      layout.Mm = 4
+)
+
+// tags sets all tags and labels on sheets of their own, each size apart, and
+// returns what does not fit on them.
+func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
+	sizes := []struct {
+		kind packs.TagKind
+		w, h layout.Mm
+		set  func(*packs.Tag) layout.Block
+	}{{packs.HangTag, hangW, hangH, c.hangTag}, {packs.BoxLabel, boxW, boxH, c.boxLabel}, {packs.BagLabel, bagW, bagH, c.bagLabel}}
+	var frames []layout.Frame
+	var misfits []layout.Misfit
+	p.TagCount = 0
+	for _, s := range sizes {
+		var labels []layout.Block
+		for _, t := range c.job.Tags {
+			if t.Kind == s.kind && keep(t.Mark) {
+				labels = append(labels, s.set(t).Tagged(t.At))
+				p.TagCount++
+			}
+		}
+		pages := layout.Fit(c.paper, s.w, s.h, 5).Impose("tags", labels)
+		misfits = append(misfits, pages.Misfits...)
+		frames = append(frames, pages.Frames...)
+	}
+	p.Tags = c.doc(frames, nil)
+	p.Tags.Title += ", " + c.w.tags
+	return misfits
+}
+
+// numbered is "3 of 18", or that the tag is a spare.
+func (c *composer) numbered(t *packs.Tag) string {
+	if t.Spare {
+		return c.w.spare
+	}
+	return fill(c.w.pageOf, strconv.Itoa(t.N), strconv.Itoa(t.Of))
+}
+
+// hangTag is tied to a part or container: all above the tear line, and the stub
+// with the same code below it.
+func (c *composer) hangTag(t *packs.Tag) layout.Block {
+	const inner = hangW - 2*tagEdge
+	hole := layout.Drawn(hangW, 20, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: hangW / 2, Y: 11}, 3), Weight: layout.Inner, Dash: 0.8}})
+	mark := c.Words(layout.MarkTag(layout.Bold, hangMark), t.Base)
+	mark = layout.Block{W: mark.W, H: hangMark + 2, Items: mark.At(0, hangMark+1-mark.Base).Items}
+	parts := []layout.Block{c.markAndPlace(t, mark, inner), c.tagRule(inner)}
+	parts = append(parts, c.tagFacts(t, inner)...)
+	body := layout.Above(0.8, parts...)
+	low := c.tagLow(t, inner)
+	body = body.Fill(inner, hangH-stubH-20-low.H-3, 0, 0)
+	top := layout.Above(0, hole, layout.Above(2, body, low).At(tagEdge, 0)).Fill(hangW, hangH-stubH, 0, 0)
+	tear := layout.Drawn(hangW, 0, layout.Item{Shape: layout.Line{DX: hangW, Weight: layout.Inner, Dash: 1.5}})
+	return layout.Above(0, top, tear, c.stub(t)).Fill(hangW, hangH, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 3})
+}
+
+// markAndPlace sets the place beside the mark if it goes there, else below it.
+func (c *composer) markAndPlace(t *packs.Tag, mark layout.Block, width layout.Mm) layout.Block {
+	room := width - mark.W - 3
+	need := c.Width(layout.StepNo, c.numbered(t))
+	if t.Detail != "" {
+		need = max(need, c.Width(layout.MarkTag(layout.Bold, smallMark), t.Detail), c.Width(layout.Sub, t.PlaceName))
+	}
+	if need > room {
+		return layout.Above(1, mark, c.placeLine(t, smallMark, width))
+	}
+	n := c.Words(layout.StepNo, c.numbered(t)).Right(room)
+	var place, name layout.Block
+	if t.Detail != "" {
+		place = c.Words(layout.MarkTag(layout.Bold, smallMark), t.Detail).Right(room)
+		name = c.Words(layout.Sub, t.PlaceName).Right(room)
+	}
+	return layout.Beside(3, mark, layout.Above(0, place, name, n))
+}
+
+// placeLine is the place in large letters with its name, and n of N at the end.
+func (c *composer) placeLine(t *packs.Tag, cap, width layout.Mm) layout.Block {
+	n := c.Words(layout.StepNo, c.numbered(t))
+	if t.Detail == "" {
+		return n.Right(width)
+	}
+	big := c.Words(layout.MarkTag(layout.Bold, cap), t.Detail)
+	if big.W+n.W+3 > width {
+		return layout.Above(0.5, big, n.Right(width))
+	}
+	name := c.Para(width-big.W-3, []layout.Run{layout.T(layout.Sub, t.PlaceName)}, layout.ParaOpts{Align: layout.RightEnd, Ref: t.At})
+	return layout.Beside(3, big, layout.Above(0.5, n.Right(width-big.W-3), name))
+}
+
+func (c *composer) tagRule(w layout.Mm) layout.Block {
+	return layout.Drawn(w, layout.Rule, layout.Item{Shape: layout.Line{DX: w, Weight: layout.Rule}})
+}
+
+// tagFacts are the lines of a tag: what it is, what is in it, whose it is, where
+// it comes off and goes back, how it is kept.
+func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
+	para := func(st layout.Style, text string) layout.Block {
+		if text == "" {
+			return layout.Block{}
+		}
+		return c.Para(width, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: t.At})
+	}
+	e, o := c.job.Equipment, c.job.Order
+	name := t.Name
+	if n := packs.Pieces(t.In); n > 1 {
+		name += ", " + c.w.count(n)
+	}
+	out := []layout.Block{para(layout.Strong, name)}
+	if t.Part == nil {
+		out = append(out, para(layout.Sub, partList(t.In)))
+	}
+	out = append(out, para(layout.Sub, e.Tag+" "+e.Name+" · "+o.Number+" "+fill(c.w.revision, o.Revision)))
+	if t.Spare {
+		return append(out, c.WideBox(layout.RoleWords, width, 1, c.w.contents, nil), c.WideBox(layout.RoleWords, width, 1, c.w.offAt, nil))
+	}
+	out = append(out, para(layout.Body, c.w.offAt+" "+c.stepsAndPages(t.In)+" · "+c.w.backAt+" "+c.stepsAndPages(t.Out)))
+	var more []layout.Run
+	add := func(st layout.Style, deco layout.Deco, text string) {
+		if text == "" {
+			return
+		}
+		if len(more) > 0 {
+			more = append(more, layout.T(layout.Body, "  "))
+		}
+		more = append(more, layout.Run{Text: text, Style: st, Deco: deco})
+	}
+	if t.Keep != "" {
+		add(layout.Strong, layout.Plain, c.w.keep+" "+t.Keep)
+	}
+	if t.Support != "" {
+		add(layout.Body, layout.Plain, fill(c.w.support, t.Support))
+	}
+	for _, s := range t.Sets {
+		add(layout.SubBold, layout.Boxed, fill(c.w.matchedSet, s.Mark))
+	}
+	for _, m := range missedOf(t) {
+		add(layout.SubBold, layout.Inverse, m)
+	}
+	if t.Part != nil && t.Part.Mass != nil {
+		add(layout.Strong, layout.Plain, fill(c.w.mass, t.Part.Mass.Print()))
+	}
+	if len(more) > 0 {
+		out = append(out, c.Para(width, more, layout.ParaOpts{Ref: t.At}))
+	}
+	return out
+}
+
+// missedOf are the easily missed things of the steps that fill a container.
+func missedOf(t *packs.Tag) []string {
+	var out []string
+	for _, m := range t.In {
+		if s := m.Step.Missed; s != "" && (len(out) == 0 || out[len(out)-1] != s) {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// tagLow is what is filled in by hand, beside the code with its text.
+func (c *composer) tagLow(t *packs.Tag, width layout.Mm) layout.Block {
+	w := c.w
+	code := c.codeWithText(t, tagCode)
+	room := width - code.W - 2
+	half := (room - layout.GapX) / 2
+	counts := layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, half, 1, w.countedIn, t.At), c.WideBox(layout.RoleWords, half, 1, w.countedOut, t.At))
+	off := c.WideBox(layout.RoleWords, room, 1, w.initialsDate, t.At)
+	ticks := layout.Above(layout.GapY,
+		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.reuse, nil), c.Tick(layout.Sub, w.repair, nil)),
+		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.scrap, nil), c.Tick(layout.Sub, w.holdTag, nil)))
+	return layout.Bottom(2, layout.Above(layout.GapY, counts, off, ticks), code)
+}
+
+// codeWithText is the code of a tag with the same text below it.
+func (c *composer) codeWithText(t *packs.Tag, side layout.Mm) layout.Block {
+	code := c.QR(t.Code, side, leastMm, t.At)
+	text := c.Para(side+2, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Align: layout.Centered, Ref: t.At})
+	return layout.Above(0, code.Center(side+2), text)
+}
+
+// stub is torn off and stays with the paper.
+func (c *composer) stub(t *packs.Tag) layout.Block {
+	const side = 22
+	code := c.QR(t.Code, side, leastMm, t.At)
+	width := hangW - side - tagEdge - 4
+	mark := c.Line(width, []layout.Run{layout.T(layout.MarkTag(layout.Bold, 6), t.Mark)}, layout.ParaOpts{Ref: t.At})
+	if mark.W < c.Width(layout.MarkTag(layout.Bold, 6), t.Mark) {
+		mark = c.Para(width, []layout.Run{layout.T(layout.Head, t.Mark)}, layout.ParaOpts{Ref: t.At})
+	}
+	facts := c.w.stub + " · " + c.numbered(t)
+	if !t.Spare {
+		facts += " · " + c.w.count(packs.Pieces(t.In))
+	}
+	text := layout.Above(0.3, mark,
+		c.Line(width, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At}),
+		c.Line(width, []layout.Run{layout.T(layout.Caption, facts)}, layout.ParaOpts{Ref: t.At}),
+		c.WideBox(layout.RoleWords, width, 1, c.w.initialsDate, t.At))
+	return layout.Middle(2, layout.Space(1, 1), code, text).Fill(hangW, stubH, 0, 0.5)
+}
+
+// boxLabel is stuck on a box.
+func (c *composer) boxLabel(t *packs.Tag) layout.Block {
+	const inner = boxW - 2*tagEdge
+	code := c.codeWithText(t, tagCode)
+	left := layout.Mm(inner) - code.W - 3
+	mark := c.Words(layout.MarkTag(layout.Bold, boxMark), t.Base)
+	mark = layout.Block{W: mark.W, H: boxMark + 1.5, Items: mark.At(0, boxMark+0.5-mark.Base).Items}
+	top := layout.Beside(3, c.markAndPlace(t, mark, left), code)
+	low := c.labelBoxes(t, inner)
+	facts := layout.Above(0.5, append([]layout.Block{top}, c.tagFacts(t, inner)...)...)
+	body := facts.Fill(inner, boxH-2*tagEdge-low.H-2, 0, 0)
+	return c.label(boxW, boxH, layout.Above(2, body, low))
+}
+
+// labelBoxes are the boxes at the foot of a box label.
+func (c *composer) labelBoxes(t *packs.Tag, width layout.Mm) layout.Block {
+	n := c.Words(layout.Strong, c.w.count(packs.Pieces(t.In)))
+	each := (width - n.W - 3*layout.GapX) / 3
+	return layout.Middle(layout.GapX, n,
+		c.WideBox(layout.RoleWords, each, 1, c.w.countedIn, t.At), c.WideBox(layout.RoleWords, each, 1, c.w.countedOut, t.At), c.WideBox(layout.RoleWords, each, 1, c.w.shelf, t.At))
+}
+
+// bagLabel is small: mark, place, what is in it, where it comes from and goes.
+func (c *composer) bagLabel(t *packs.Tag) layout.Block {
+	const edge, side = 1.5, 16.5
+	const inner = bagW - 2*edge
+	code := c.QR(t.Code, side, leastMm, t.At)
+	left := layout.Mm(inner) - side - 1
+	mark := c.Words(layout.MarkTag(layout.Bold, smallMark), t.Base)
+	mark = layout.Block{W: mark.W, H: smallMark + 1, Items: mark.At(0, smallMark+0.5-mark.Base).Items}
+	place := c.Para(left-mark.W-2, []layout.Run{layout.T(layout.Strong, t.Detail)}, layout.ParaOpts{Ref: t.At})
+	head := layout.Above(0.3, layout.Beside(2, mark, place),
+		c.Line(left, []layout.Run{layout.T(layout.SubBold, c.numbered(t)+" · "+c.w.count(packs.Pieces(t.In)))}, layout.ParaOpts{Ref: t.At}))
+	head.W = left
+	steps := c.Line(inner, []layout.Run{layout.T(layout.Caption, c.w.offAt+" "+c.stepsAndPages(t.In)+" · "+c.w.backAt+" "+c.stepsAndPages(t.Out))}, layout.ParaOpts{Ref: t.At})
+	content := c.Para(inner, c.bagContent(t), layout.ParaOpts{Ref: t.At})
+	text := c.Para(20, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At})
+	low := layout.Middle(2, layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, 15, 1, c.w.in, t.At), c.WideBox(layout.RoleWords, 15, 1, c.w.out, t.At)), text)
+	body := layout.Above(0, layout.Beside(1, head, code), steps, content).Fill(inner, bagH-2*edge-low.H, 0, 0)
+	return layout.Above(0, body, low).Inset(edge).Fill(bagW, bagH, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 2})
+}
+
+// bagContent is what is in a bag, how it is kept, and what is easily missed.
+func (c *composer) bagContent(t *packs.Tag) []layout.Run {
+	runs := []layout.Run{layout.T(layout.Caption.With(layout.Bold), t.Name+": "), layout.T(layout.Caption, partList(t.In))}
+	if t.Keep != "" {
+		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+c.w.keep+" "+t.Keep))
+	}
+	for _, s := range t.Sets {
+		runs = append(runs, layout.T(layout.Caption, " "), layout.Run{Text: s.Mark, Style: layout.Caption.With(layout.Bold), Deco: layout.Boxed})
+	}
+	for _, m := range missedOf(t) {
+		runs = append(runs, layout.T(layout.Caption, " "), layout.Run{Text: m, Style: layout.Caption.With(layout.Bold), Deco: layout.Inverse})
+	}
+	return runs
+}
+
+// label is the frame of a stuck label.
+func (c *composer) label(w, h layout.Mm, body layout.Block) layout.Block {
+	return body.Inset(tagEdge).Fill(w, h, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 3})
+}

@@ -1,0 +1,163 @@
+package templates
+
+import (
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+)
+
+// traveler sets the sheets for taking apart: every step with its boxes, its
+// cautions before it and its hold after it.
+func traveler(c *composer) []layout.Piece { return c.work(false) }
+
+// reassembly sets the sheets for putting back.
+func reassembly(c *composer) []layout.Piece { return c.work(true) }
+
+// work sets the sections of one of the two sheets of work. Where the order of
+// work goes over to the other sheet, a line says so.
+func (c *composer) work(back bool) []layout.Piece {
+	var out []layout.Piece
+	group := 0
+	var before *packs.Section
+	for _, s := range c.job.Sections {
+		if s.Back != back {
+			if before != nil && before.Back == back {
+				out = append(out, c.goOn(s))
+			}
+			before = s
+			continue
+		}
+		before = s
+		head := c.sectionHead(s)
+		out = append(out, layout.Piece{Block: head.Anchored("section " + s.No), Gap: 4, KeepNext: true, Title: s.No + "  " + sectionTitle(s), Level: 1})
+		for _, st := range s.Steps {
+			group++
+			pieces := c.step(st)
+			for _, p := range pieces {
+				if stacked(pieces) <= togetherMm {
+					p.Group = group
+				}
+				p.Under = []*layout.Block{head}
+				out = append(out, p)
+			}
+		}
+	}
+	return out
+}
+
+// togetherMm is the height up to which a step stays on one page with all its
+// boxes. A taller one may go on to the next page between two dimensions.
+const togetherMm layout.Mm = 125
+
+func stacked(ps []layout.Piece) layout.Mm {
+	h := layout.Mm(0)
+	for _, p := range ps {
+		h += p.Gap + p.Block.H
+	}
+	return h
+}
+
+func sectionTitle(s *packs.Section) string {
+	if s.Place.Label == "" {
+		return s.Name
+	}
+	return s.Name + ", " + s.Place.Label
+}
+
+// goOn is the line that sends the reader to the other sheet of work.
+func (c *composer) goOn(s *packs.Section) layout.Piece {
+	sentence := c.w.doTraveler
+	if s.Back {
+		sentence = c.w.doReassembly
+	}
+	text := c.Para(c.width-8, []layout.Run{layout.T(layout.Strong, "▶ "+fill(sentence, s.No, c.page("section "+s.No)))}, layout.ParaOpts{})
+	return layout.Piece{Block: text.Pad(2, 4, 2, 4).Border(layout.Rect{Weight: layout.Heavy}), Gap: 4}
+}
+
+// step sets one step: cautions, row, dimensions, hold.
+func (c *composer) step(st *packs.Step) []layout.Piece {
+	var out []layout.Piece
+	for _, n := range st.Cautions {
+		out = append(out, layout.Piece{Block: c.caution(n), Gap: 2, KeepNext: true})
+	}
+	out = append(out, layout.Piece{Block: c.stepRow(st), Gap: 2})
+	for _, d := range st.Measure {
+		out = append(out, layout.Piece{Block: c.foundBlock(d), Gap: 1})
+	}
+	for _, d := range st.Set {
+		out = append(out, layout.Piece{Block: c.leftBlock(d), Gap: 1})
+	}
+	for _, d := range st.Recall {
+		out = append(out, layout.Piece{Block: c.recallBlock(d), Gap: 1})
+	}
+	if len(st.Empty) > 0 {
+		out = append(out, layout.Piece{Block: c.emptyLine(st), Gap: 1})
+	}
+	if st.Hold != nil {
+		out = append(out, layout.Piece{Block: c.holdBar(st.Hold), Gap: 2})
+	}
+	for i, p := range out[:len(out)-1] {
+		// The row stays with its first boxes, and the last ones with the hold.
+		row := i == len(st.Cautions)
+		out[i].KeepNext = p.KeepNext || row || i == len(out)-2 && st.Hold != nil
+	}
+	out = append(out, layout.Piece{Block: c.rule(layout.Inner), Gap: 1.5})
+	out[len(out)-2].KeepNext = true
+	return out
+}
+
+// foundBlock is a dimension on the traveler: measured before parting.
+func (c *composer) foundBlock(d *packs.Dim) layout.Block {
+	note := ""
+	if d.LastChance != nil {
+		note = fill(c.w.lastChance, d.LastChance.No)
+		if d.LastChance == d.FoundAt {
+			note = c.w.lastChanceSame
+		}
+	}
+	return c.dimension(d, []side{{caption: c.w.asFound}}, false, note).Anchored("found " + d.Mark)
+}
+
+// leftBlock is a dimension on the reassembly sheet: the found value copied, the
+// value left, and their difference.
+func (c *composer) leftBlock(d *packs.Dim) layout.Block {
+	var sides []side
+	if d.FoundAt != nil && d.Box.Form != reading.Grid {
+		sides = append(sides, side{caption: fill(c.w.copyFrom, c.page("found "+d.Mark)), copied: true})
+	}
+	sides = append(sides, side{caption: c.w.asLeft})
+	if len(sides) == 2 && d.Box.Form == reading.Digits && c.room(d, 3) {
+		sides = append(sides, side{caption: c.w.difference, signed: true})
+	}
+	return c.dimension(d, sides, true, "").Anchored("left " + d.Mark)
+}
+
+// room reports whether so many boxes of a dimension go beside each other.
+func (c *composer) room(d *packs.Dim, n int) bool {
+	if d.Left.NeedsFound() {
+		return true
+	}
+	label := c.labelWidth(positionNames(d.Positions))
+	one := layout.ValueWidth(d.Box.Before + d.Box.After + 1)
+	if d.Box.Signed {
+		one += 10
+	}
+	inner := c.width - numberW - balloonW - 2*cellPad
+	return label+2+layout.Mm(n)*one+layout.Mm(n-1)*layout.GapX+20 <= inner
+}
+
+// recallBlock is a dimension that was only recorded: nothing to set, but the value
+// found is worth a look when the parts are together again.
+func (c *composer) recallBlock(d *packs.Dim) layout.Block {
+	s := []side{{caption: fill(c.w.copyFrom, c.page("found "+d.Mark)), copied: true}}
+	return c.dimension(d, s, true, "").Anchored("left " + d.Mark)
+}
+
+// emptyLine lists the containers that must be empty when the step is done.
+func (c *composer) emptyLine(st *packs.Step) layout.Block {
+	row := []layout.Block{c.Words(layout.Strong, c.w.emptyNow)}
+	for _, x := range st.Empty {
+		row = append(row, c.Tick(layout.Strong, x.Mark, st.At))
+	}
+	return flowRow(row, c.width-numberW).At(numberW, 0)
+}
