@@ -35,7 +35,7 @@ var faultRules = []faultRule{
 	{[]string{"block sequence entries"}, []func(*stop) (fault, bool){(*stop).listOnKeyLine}},
 	{[]string{"could not find expected ':'"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).noColon}},
 	{[]string{"mapping values"}, []func(*stop) (fault, bool){(*stop).secondColon, (*stop).noColonAbove, (*stop).tooFarIn}},
-	{[]string{"expected node content"}, []func(*stop) (fault, bool){(*stop).strayBracket, (*stop).emptyEntry, (*stop).dashInBrackets}},
+	{[]string{"expected node content"}, []func(*stop) (fault, bool){(*stop).strayBracket, (*stop).emptyEntry, (*stop).dashInBrackets, (*stop).neverClosed}},
 	{[]string{"',' or"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).neverClosed, (*stop).noComma}},
 	{[]string{"expected key", "'-' indicator", "document start"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).strayBracket, (*stop).badIndent}},
 }

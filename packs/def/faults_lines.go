@@ -208,7 +208,8 @@ func (s *stop) listOnKeyLine() (fault, bool) {
 	return fault{}, false
 }
 
-// neverClosed finds a bracket that is open where the next key begins.
+// neverClosed finds a bracket that is open where the next key begins or the file
+// ends.
 func (s *stop) neverClosed() (fault, bool) {
 	line, col := s.lastSign()
 	o := outlineOf(append(append([][]rune{}, s.lines[:line]...), s.lines[line][:min(col+1, len(s.lines[line]))]))
@@ -228,6 +229,14 @@ func (s *stop) neverClosed() (fault, bool) {
 			f.repair = s.replace(spot{line: b.line, col: b.col})
 		}
 		return f, true
+	}
+	if n := len(o.open); n > 0 && s.below(line) < 0 {
+		b := o.open[n-1]
+		return fault{
+			pos: s.at(b.line, b.col, 1), code: "open-bracket",
+			message: fmt.Sprintf("the %c that begins here is not closed before the end of the file", b.what),
+			help:    []string{fmt.Sprintf("put the closing %c where the entry ends", closing(b.what))},
+		}, true
 	}
 	return fault{}, false
 }

@@ -54,6 +54,7 @@ func TestMistakes(t *testing.T) {
 		{"no colon behind the key of a map", "parts:\n  bolt\n    name: Bolt", []string{`2:3+4 no-colon no colon stands | key: value`}},
 		{"no comma", "parts:\n  a: {name: Bolt count: 2}", []string{`2:18+5 no-comma no comma stands before "count" | parts the entries`}},
 		{"brace not closed", "parts:\n  a: {name: Bolt\n  b: {name: Nut}", []string{`2:6+1 open-bracket the { that begins here is not closed | closing }`}},
+		{"list not closed", "containers:\n  C1:\n    name: x\n    kind: bag\n    pockets: [a, b\n    keep: dry", []string{`5:14+1 open-bracket the [ that begins here is not closed before the next key | closing ]`}},
 		{"one brace too many", "parts:\n  a: {name: Bolt}}", []string{`2:18+1 stray-bracket this } closes nothing | take it out`}},
 		{"list behind its key", "containers:\n  C1:\n    name: x\n    kind: bag\n    pockets: - a", []string{`5:14+1 list-behind-key begins on a line of its own | [one, two]`}},
 		{"empty entry of a list", "containers:\n  C1: {name: x, kind: bag, pockets: [, a]}", []string{`2:38+1 empty-entry nothing stands before this comma |`}},
@@ -140,6 +141,14 @@ func checkWording(t *testing.T, message string) {
 	}
 	if message == "" || strings.HasSuffix(message, ".") || strings.Contains(message, "\n") {
 		t.Errorf("message %q is not one line without a full stop", message)
+	}
+}
+
+func TestABracketOpenToTheEndOfTheFile(t *testing.T) {
+	text := []byte("pack: 1\nparts: {a: {name: x}, b: {name: y\n\n")
+	_, ps := Read("x.yaml", text)
+	if len(ps) != 1 || ps[0].Code != "open-bracket" || ps[0].Pos.Line != 2 || ps[0].Pos.Col != 26 {
+		t.Errorf("got:\n%s", show(ps, "x.yaml", text))
 	}
 }
 
