@@ -44,7 +44,7 @@ func dumpItem(b *strings.Builder, it Item) {
 			fmt.Fprintf(b, " for %q", s.Alt)
 		}
 	case Modules:
-		fmt.Fprintf(b, "qr %s, %d modules, %q", mm(s.Size), len(s.Bits), s.Content)
+		fmt.Fprintf(b, "qr %s, %d modules, %q", mm(s.Size), s.Count(), s.Content())
 	case Image:
 		fmt.Fprintf(b, "image %s x %s %s %d bytes", mm(s.W), mm(s.H), s.Kind, len(s.Data))
 	}

@@ -103,15 +103,6 @@ type Op struct {
 // Point is a place in a Path.
 type Point struct{ X, Y Mm }
 
-// Modules is a QR symbol. Bits[y][x] is true where a module is dark; the quiet
-// zone is inside, so the shape is Size by Size. Content is the text that the
-// symbol holds.
-type Modules struct {
-	Size    Mm
-	Bits    [][]bool
-	Content string
-}
-
 // Image is a picture such as a site's logo. Data holds the file, Kind is "png"
 // or "jpg".
 type Image struct {
@@ -232,8 +223,6 @@ func (r Rect) extent() box {
 	h := r.Weight / 2
 	return box{-h, -h, r.W + h, r.H + h}
 }
-
-func (m Modules) extent() box { return box{0, 0, m.Size, m.Size} }
 
 func (i Image) extent() box { return box{0, 0, i.W, i.H} }
 

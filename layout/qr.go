@@ -1,18 +1,59 @@
 package layout
 
 import (
+	"sync"
+
 	qrcode "github.com/skip2/go-qrcode"
 )
 
-// codeKey finds a symbol in the cache. The size is in the key because the shape
-// carries it.
-type codeKey struct {
-	text string
-	side Mm
-}
-
 // QuietModules is the white margin about a symbol, in modules (ISO/IEC 18004).
 const QuietModules = 4
+
+// Modules is a QR symbol, Size by Size with its quiet zone. Its squares are
+// worked out when they are first asked for: that is the dearest part of a page,
+// and a page that is only measured, or composed again with other numbers, never
+// needs them. Setter.QR makes one; the zero Modules is an empty square.
+type Modules struct {
+	Size Mm
+	code *code
+}
+
+// code is a symbol that may be shared by many items and goroutines.
+type code struct {
+	text  string
+	count int // modules along a side, quiet zone included
+	once  sync.Once
+	q     *qrcode.QRCode
+	bits  [][]bool
+}
+
+// Content is the text that the symbol holds.
+func (m Modules) Content() string {
+	if m.code == nil {
+		return ""
+	}
+	return m.code.text
+}
+
+// Count is the number of modules along a side, quiet zone included.
+func (m Modules) Count() int {
+	if m.code == nil {
+		return 0
+	}
+	return m.code.count
+}
+
+// Bits tells for each module, by row and column from the top left, whether it is
+// dark. The caller must not change it.
+func (m Modules) Bits() [][]bool {
+	if m.code == nil {
+		return nil
+	}
+	m.code.once.Do(func() { m.code.bits = m.code.q.Bitmap() })
+	return m.code.bits
+}
+
+func (m Modules) extent() box { return box{0, 0, m.Size, m.Size} }
 
 // QR makes a symbol of the text that fills a square of the given side, the quiet
 // zone counted in. The level is Q, or H where that takes no larger symbol. Text
@@ -20,31 +61,29 @@ const QuietModules = 4
 // would be smaller than least, the block carries a misfit that tells how much
 // larger the side must be.
 func (s *Setter) QR(text string, side, least Mm, ref Ref) Block {
-	key := codeKey{text, side}
-	m := s.codes[key]
-	if m == nil {
-		bits, err := symbol(text)
-		if err != nil {
+	c := s.codes[text]
+	if c == nil {
+		var err error
+		if c, err = newCode(text); err != nil {
 			out := Space(side, side)
 			out.Misfits = []Misfit{{Ref: ref, Kind: CodeTooLong, Text: text,
 				Detail: "is longer than any QR code can hold"}}
 			return out
 		}
-		m = &Modules{Size: side, Bits: bits, Content: text}
-		s.codes[key] = m
+		s.codes[text] = c
 	}
-	out := Drawn(side, side, Item{Role: RoleCode, Ref: ref, Shape: *m})
-	if need := least * Mm(len(m.Bits)); !need.fits(side) {
+	out := Drawn(side, side, Item{Role: RoleCode, Ref: ref, Shape: Modules{Size: side, code: c}})
+	if need := least * Mm(c.count); !need.fits(side) {
 		out.Misfits = []Misfit{{Ref: ref, Kind: CodeTooLong, Text: text, Over: need - side,
 			Detail: "makes the QR code's squares too small to be read"}}
 	}
 	return out
 }
 
-// symbol encodes the text. The library never raises the level by itself when the
-// version has room; asking for both levels is cheap, because the symbol is built
-// only when its bits are asked for.
-func symbol(text string) ([][]bool, error) {
+// newCode chooses version and level. The library never raises the level by itself
+// when the version has room; asking for both is cheap, because it builds the
+// symbol only when its bits are asked for.
+func newCode(text string) (*code, error) {
 	q, err := qrcode.New(text, qrcode.High) // the library's name for level Q
 	if err != nil {
 		return nil, err
@@ -52,5 +91,6 @@ func symbol(text string) ([][]bool, error) {
 	if h, err := qrcode.New(text, qrcode.Highest); err == nil && h.VersionNumber == q.VersionNumber {
 		q = h
 	}
-	return q.Bitmap(), nil // with its quiet zone of 4 modules
+	// A symbol of version v has 17+4v modules (ISO/IEC 18004).
+	return &code{text: text, count: 17 + 4*q.VersionNumber + 2*QuietModules, q: q}, nil
 }

@@ -14,27 +14,27 @@ import (
 // the encoder. It gives the text and the level.
 func decode(t *testing.T, m Modules) (text, level string) {
 	t.Helper()
-	n := len(m.Bits) - 2*QuietModules
+	n := len(m.Bits()) - 2*QuietModules
 	bits, err := gozxing.NewBitMatrix(n, n)
 	if err != nil {
 		t.Fatal(err)
 	}
 	for y := range n {
 		for x := range n {
-			if m.Bits[y+QuietModules][x+QuietModules] {
+			if m.Bits()[y+QuietModules][x+QuietModules] {
 				bits.Set(x, y)
 			}
 		}
 	}
 	r, err := decoder.NewDecoder().Decode(bits, nil)
 	if err != nil {
-		t.Fatalf("%q: %v", m.Content, err)
+		t.Fatalf("%q: %v", m.Content(), err)
 	}
 	return r.GetText(), r.GetECLevel()
 }
 
 // codeOf gives the symbol of a block.
-func codeOf(t *testing.T, b Block) Modules {
+func codeOf(t testing.TB, b Block) Modules {
 	t.Helper()
 	if len(b.Items) != 1 || b.Items[0].Role != RoleCode {
 		t.Fatalf("items %+v, want one QR code", b.Items)
@@ -82,7 +82,7 @@ func TestQRLevelIsRaised(t *testing.T) {
 		{30, 3, "H"}, {35, 3, "H"}, {36, 3, "Q"}, {47, 3, "Q"},
 	} {
 		m := codeOf(t, s.QR(strings.Repeat("W", c.chars), 40, 0.5, nil))
-		if n := len(m.Bits) - 2*QuietModules; n != 17+4*c.version {
+		if n := len(m.Bits()) - 2*QuietModules; n != 17+4*c.version {
 			t.Errorf("%d signs: %d modules, want version %d with %d", c.chars, n, c.version, 17+4*c.version)
 		}
 		if _, level := decode(t, m); level != c.level {
@@ -95,16 +95,16 @@ func TestQRLevelIsRaised(t *testing.T) {
 func TestQRQuietZone(t *testing.T) {
 	t.Parallel()
 	m := codeOf(t, newFake().QR("WO-5512/B/C2", 20, 0.5, nil))
-	n := len(m.Bits)
+	n := len(m.Bits())
 	for y := range n {
 		for x := range n {
-			if m.Bits[y][x] && (min(x, y) < 4 || max(x, y) >= n-4) {
+			if m.Bits()[y][x] && (min(x, y) < 4 || max(x, y) >= n-4) {
 				t.Fatalf("module %d, %d in the quiet zone is dark", x, y)
 			}
 		}
 	}
-	if m.Size != 20 {
-		t.Errorf("side %v, want 20 with the quiet zone", m.Size)
+	if m.Size != 20 || m.Count() != n {
+		t.Errorf("side %v, %d modules of %d; want 20 mm and all modules, quiet zone counted in", m.Size, m.Count(), n)
 	}
 }
 
@@ -128,6 +128,6 @@ func TestQRMisfits(t *testing.T) {
 func BenchmarkQR(b *testing.B) {
 	b.ReportAllocs()
 	for i := 0; b.Loop(); i++ {
-		newFake().QR(fmt.Sprintf("WO-5512/B/C%d/DE/3OF18", i%1000), 22, 0.5, nil)
+		codeOf(b, newFake().QR(fmt.Sprintf("WO-5512/B/C%d/DE/3OF18", i%1000), 22, 0.5, nil)).Bits()
 	}
 }

@@ -20,14 +20,14 @@ type Pen struct {
 type Setter struct {
 	m     Measurer
 	pen   Pen
-	codes map[codeKey]*Modules
+	codes map[string]*code
 	// frags is the breaker's work space, reused between paragraphs.
 	frags []fragment
 }
 
 // NewSetter makes a setter that measures with m and sizes boxes for the pen.
 func NewSetter(m Measurer, pen Pen) *Setter {
-	return &Setter{m: m, pen: pen, codes: map[codeKey]*Modules{}}
+	return &Setter{m: m, pen: pen, codes: map[string]*code{}}
 }
 
 // Pen is what the boxes are sized for.

@@ -347,19 +347,18 @@ func (p *page) invisible(x, y layout.Mm, s layout.Path) {
 // modules paints a QR symbol as one path of row runs in whole numbers under one
 // matrix: neighbouring squares share their edges exactly, so no hairlines show.
 func (p *page) modules(x, y layout.Mm, m layout.Modules) {
-	n := len(m.Bits)
-	if n == 0 {
+	if m.Count() == 0 {
 		return
 	}
 	p.fillInk(layout.Black)
 	p.buf = append(p.buf, "q "...)
-	scale := float64(m.Size) * ptPerMm / float64(n)
+	scale := float64(m.Size) * ptPerMm / float64(m.Count())
 	p.buf = appendNum(p.buf, scale, 5)
 	p.buf = append(p.buf, "0 0 "...)
 	p.buf = appendNum(p.buf, -scale, 5)
 	p.xy(x, y)
 	p.op("cm")
-	for row, bits := range m.Bits {
+	for row, bits := range m.Bits() {
 		for i := 0; i < len(bits); {
 			if !bits[i] {
 				i++

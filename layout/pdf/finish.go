@@ -19,8 +19,8 @@ import (
 // The library writes objects one after the other, the document information and
 // the catalogue last, and a plain table of cross references; that much is relied
 // on and checked.
-func finish(raw []byte, d *layout.Doc, contents [][]byte) ([]byte, error) {
-	t, err := takeApart(raw, contents)
+func finish(s *skeleton, d *layout.Doc, contents [][]byte) ([]byte, error) {
+	t, err := takeApart(s, contents)
 	if err != nil {
 		return nil, fmt.Errorf("finish the file: %w", err)
 	}
@@ -63,20 +63,22 @@ type parts struct {
 }
 
 // takeApart copies all objects before the document information behind a new
-// header, the content of each page put in place of the library's.
-func takeApart(raw []byte, contents [][]byte) (parts, error) {
-	size := len(raw)
+// header, the content of each page put in place of the library's and the fonts
+// named as subsets.
+func takeApart(s *skeleton, contents [][]byte) (parts, error) {
+	size := len(s.raw)
 	for _, c := range contents {
 		size += len(c) + 128
 	}
 	p := parts{body: make([]byte, 0, size)}
-	places, info, err := objects(raw)
+	places, info, err := objects(s.raw)
 	if err != nil {
 		return p, err
 	}
 	p.next = info
 	p.offsets = make([]int, info-1)
 	p.body = append(p.body, header...)
+	names := strings.NewReplacer(s.renamed...)
 	for i, o := range places {
 		if o.number == info {
 			return p, nil
@@ -88,7 +90,11 @@ func takeApart(raw []byte, contents [][]byte) (parts, error) {
 			p.body = append(append(p.body, c...), "\nendstream\nendobj\n"...)
 			continue
 		}
-		p.body = append(p.body, raw[o.at:places[i+1].at]...)
+		object := s.raw[o.at:places[i+1].at]
+		if bytes.Contains(object, []byte("/utf8")) && !bytes.Contains(object, []byte("\nstream\n")) {
+			object = []byte(names.Replace(string(object)))
+		}
+		p.body = append(p.body, object...)
 	}
 	return p, fmt.Errorf("no document information")
 }

@@ -28,6 +28,10 @@ import (
 type skeleton struct {
 	raw   []byte
 	fonts [layout.NumFaces]string
+	// renamed lists the library's names of the fonts themselves and proper ones
+	// in turn, for a strings.Replacer: a font that holds only some of its signs
+	// must say so in its name.
+	renamed []string
 	// pictures names the stored pictures by the digest of their content.
 	pictures map[[sha256.Size]byte]string
 }
@@ -100,7 +104,9 @@ func build(d *layout.Doc, n needs) (s skeleton, err error) {
 		// their widths, so every document gets a copy.
 		f.AddUTF8FontFromBytes(family, "", bytes.Clone(files[face]))
 		f.SetFont(family, "", 1)
-		f.Text(0, 0, sorted(signs))
+		all := sorted(signs)
+		f.Text(0, 0, all)
+		s.renamed = append(s.renamed, "/utf8"+family, "/"+subsetTag(all)+"+Go-"+family)
 	}
 	for i, p := range n.pictures {
 		name := fmt.Sprintf("%x", n.digests[i])
@@ -147,6 +153,17 @@ func sorted(signs map[rune]struct{}) string {
 	}
 	slices.Sort(all)
 	return string(all)
+}
+
+// subsetTag makes the six capitals that begin the name of a cut font, from the
+// signs that it holds (ISO 32000-1, 9.6.4).
+func subsetTag(signs string) string {
+	sum := sha256.Sum256([]byte(signs))
+	tag := make([]byte, 6)
+	for i := range tag {
+		tag[i] = 'A' + sum[i]%26
+	}
+	return string(tag)
 }
 
 // readNames finds the names in the first page's content: "BT /F… 1.00 Tf ET" for

@@ -27,7 +27,7 @@ func Write(w io.Writer, d *layout.Doc) error {
 	if err != nil {
 		return err
 	}
-	out, err := finish(s.raw, d, contents)
+	out, err := finish(&s, d, contents)
 	if err != nil {
 		return err
 	}
