@@ -141,7 +141,8 @@ func (c *cursor) deviations(t *Test) {
 	c.pos++ // the stroke; tolerancePair has seen it
 	c.blanks()
 	if r := c.peek(); c.ok() && r != '+' && r != '-' && r != '−' {
-		c.failFrom(from, "tolerance", "the second deviation needs its sign: "+c.typed(from, c.pos+numberWidth(c.runes[c.pos:])), "+0.02/-0.00")
+		c.pos += numberWidth(c.runes[c.pos:])
+		c.failFrom(from, "tolerance", "the second deviation needs its sign: "+c.typed(from, c.pos), "+0.02/-0.00")
 	}
 	t.Lower = c.number()
 	if !c.ok() {
@@ -176,7 +177,11 @@ func (c *cursor) noTolerance(v *Value, from int) {
 	case len(v.Terms) == 1 && v.Terms[0].Item.Kind == Found && v.Terms[0].By == ByNothing:
 		c.howNear(from, to)
 	default:
-		c.failAt(from, to-from, "no-tolerance", "no tolerance: "+text+" says what it must be, not how near", text+" +/- 0.03 mm", "at most "+text, "about "+text+", if the source gives no tolerance")
+		near := " +/- 0.03 mm"
+		if n := v.numbers(); len(n) > 0 {
+			near = " +/- " + n[len(n)-1].Step().Text() + " mm"
+		}
+		c.failAt(from, to-from, "no-tolerance", "no tolerance: "+text+" says what it must be, not how near", text+near, "at most "+text, "about "+text+", if the source gives no tolerance")
 	}
 }
 
@@ -211,7 +216,9 @@ func (c *cursor) bracketFault(v *Value, from int) bool {
 // unitTwice is the fault of "0.30 mm (0.012 in) to 0.40 mm (0.016 in)"; the
 // cursor stands behind the first bracket.
 func (c *cursor) unitTwice(t *Test, from, at int) {
+	c.unblank()
 	end := c.pos
+	c.blanks()
 	good := []string{"0.30 to 0.40 mm (0.012 to 0.016 in)"}
 	c.take("to")
 	high := Test{Rule: About, At: c.value()}

@@ -2,6 +2,8 @@ package reading
 
 import (
 	"strconv"
+	"strings"
+	"unicode"
 
 	"matchmark/packs/units"
 )
@@ -110,6 +112,13 @@ func (c *cursor) twoUnits(from int, a, b units.Unit) {
 
 // noUnit is the fault of numbers without a unit.
 func (c *cursor) noUnit(from, to int) {
+	if c.pos = c.skip(to); unicode.IsLetter(c.peek()) || strings.ContainsRune("\"'”″", c.peek()) && !c.end() {
+		if c.ahead("and") < 0 {
+			c.unknown("a unit is missing")
+			return
+		}
+	}
+	c.pos = to
 	text := c.typed(from, to)
 	c.failAt(from, to-from, "no-unit", "no unit: "+text+" what? Write the unit once, at the end: "+text+" mm", c.with(from, to, text+" mm"))
 }

@@ -50,6 +50,10 @@ func (c *cursor) unknown(missing string) {
 	}
 	from, to := c.pos, c.wordEnd(c.pos)
 	word := c.typed(from, to)
+	if write, say := units.UnitHint(word); write != "" {
+		c.failAt(from, to-from, "unknown-unit", "\""+word+"\" is not a unit known here: "+say, c.with(from, to, write))
+		return
+	}
 	// Two words together may be a slip of one ("at-most", "as  fount").
 	two := c.wordEnd(c.skip(to))
 	if near := units.NearestWord(c.typed(from, two), words); near != "" && two > to && strings.Contains(near, " ") {

@@ -1,0 +1,81 @@
+package units
+
+import (
+	"slices"
+	"strings"
+)
+
+// noUnit is the fault of a number without its unit.
+func noUnit(text, number string) *Fault {
+	runes := []rune(text)
+	end := skipBlanks(runes, len([]rune(number)))
+	rest := string(runes[min(end, len(runes)):])
+	if rest == "" {
+		return &Fault{Width: len(runes), Code: "no-unit", Message: "no unit: " + text + " what?", Help: []string{number + " mm"}}
+	}
+	return unknownUnit(rest, end, number)
+}
+
+// unknownUnit names the nearest unit for what stands behind a number.
+func unknownUnit(word string, offset int, number string) *Fault {
+	f := &Fault{Offset: offset, Width: len([]rune(word)), Code: "unknown-unit", Message: "\"" + word + "\" is not a unit known here"}
+	if write, say := UnitHint(word); write != "" {
+		f.Message += ": " + say
+		f.Help = []string{number + " " + write}
+		return f
+	}
+	if near := NearestWord(word, UnitWords()); near != "" {
+		f.Help = []string{number + " " + near}
+		return f
+	}
+	f.Help = []string{"one of: " + strings.Join(UnitWords(), ", ")}
+	return f
+}
+
+// UnitHint tells what to write for a unit that is not read, because it can mean
+// two things or has a shorter spelling here, and says so in words; both are "" for
+// any other word.
+func UnitHint(word string) (write, say string) {
+	w := strings.ToLower(word)
+	for _, h := range unitHints {
+		if slices.Contains(strings.Fields(h.typed), w) {
+			if h.say != "" {
+				return h.write, h.say
+			}
+			return h.write, "write " + h.write
+		}
+	}
+	return "", ""
+}
+
+var unitHints = []struct{ typed, write, say string }{
+	{"ton tons tonne tonnes", "t", "2000 lb, 2240 lb or 1000 kg? Write t for 1000 kg, or lb"},
+	{"\" ” ″ inches", "in", ""},
+	{"' ’ ′ feet foot", "ft", ""},
+	{"thou thous", "mil", "write mil, or in with three decimals"},
+	{"millimeter millimeters millimetre millimetres mms", "mm", ""},
+	{"micron microns micrometre micrometer", "µm", ""},
+	{"ksi", "MPa", "write MPa or psi"},
+	{"kgf kp", "N", ""},
+	{"kgm kgfm", "N·m", ""},
+	{"ft-lb ft·lb ft-lbs ftlb lbf-ft lbf·ft foot-pounds", "lb-ft", ""},
+	{"in-lb in·lb in-lbs inlb lbf-in lbf·in inch-pounds", "lb-in", ""},
+	{"degc degf", "°C", "write °C or °F"},
+	{"degree degrees", "°", "write ° for an angle, °C or °F for a temperature"},
+	{"percent", "%", ""},
+	{"pieces pc pce each", "pcs", ""},
+	{"hrs hours hour hr", "h", ""},
+	{"minutes minute mins", "min", ""},
+	{"seconds second sec", "s", ""},
+}
+
+// UnitWords lists the units as they are typed, in the order of their table.
+func UnitWords() []string {
+	var out []string
+	for _, s := range spellings {
+		if s.text != "" {
+			out = append(out, s.text)
+		}
+	}
+	return out
+}
