@@ -30,14 +30,14 @@ func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string)
 	right := inner - pictureW - cellPad
 	head := append(c.dimensionHead(d, note, right), c.limitLines(d, back, right)...)
 	pic := c.picture(d)
-	boxes := c.boxes(d, sides, right)
+	boxes, across := c.boxes(d, sides, right), c.boxes(d, sides, inner)
 	var content layout.Block
-	if boxes.W <= right && boxes.H > lowBoxes {
+	if boxes.W <= right && across.H > lowBoxes {
 		beside := layout.Above(layout.GapY, layout.Above(0.5, head...), boxes)
 		content = layout.Above(layout.GapY, layout.Beside(cellPad, pic, beside), c.verdict(d, sides, inner, layout.Block{}))
 	} else {
 		top := layout.Beside(cellPad, pic, layout.Above(0.5, head...))
-		content = layout.Above(1.5, top, c.verdict(d, sides, inner, c.boxes(d, sides, inner)))
+		content = layout.Above(1.5, top, c.verdict(d, sides, inner, across))
 	}
 	content.W = inner
 	content = content.Pad(1.5, cellPad, cellPad, cellPad)
@@ -81,7 +81,7 @@ func (c *composer) dimensionHead(d *packs.Dim, note string, width layout.Mm) []l
 		}
 		state = append(state, by)
 	}
-	if d.ViewedFrom != "" {
+	if d.ViewedFrom != "" && (d.Positions.Kind == packs.Clock || d.ViewedFrom != d.Place.ViewedFrom) {
 		state = append(state, fill(w.seen, d.ViewedFrom))
 	}
 	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}

@@ -11,11 +11,13 @@ import (
 const (
 	hangW, hangH layout.Mm = 70, 140
 	stubH        layout.Mm = 25
+	holeH        layout.Mm = 19 // the hole for the wire, 8 mm about it left free
 	boxW, boxH   layout.Mm = 100, 70
 	bagW, bagH   layout.Mm = 60, 40
 	hangMark     layout.Mm = 20 // height of the mark's capitals
 	boxMark      layout.Mm = 12
 	smallMark    layout.Mm = 8
+	stubMark     layout.Mm = 5
 	tagCode      layout.Mm = 20
 	tagEdge      layout.Mm = 4
 )
@@ -60,14 +62,14 @@ func (c *composer) numbered(t *packs.Tag) string {
 // with the same code below it.
 func (c *composer) hangTag(t *packs.Tag) layout.Block {
 	const inner = hangW - 2*tagEdge
-	hole := layout.Drawn(hangW, 20, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: hangW / 2, Y: 11}, 3), Weight: layout.Inner, Dash: 0.8}})
+	hole := layout.Drawn(hangW, holeH, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: hangW / 2, Y: 11}, 3), Weight: layout.Inner, Dash: 0.8}})
 	mark := c.Words(layout.MarkTag(layout.Bold, hangMark), t.Base)
 	mark = layout.Block{W: mark.W, H: hangMark + 2, Items: mark.At(0, hangMark+1-mark.Base).Items}
 	parts := []layout.Block{c.markAndPlace(t, mark, inner), c.tagRule(inner)}
 	parts = append(parts, c.tagFacts(t, inner)...)
-	body := layout.Above(0.8, parts...)
+	body := layout.Above(0.5, parts...)
 	low := c.tagLow(t, inner)
-	body = body.Fill(inner, hangH-stubH-20-low.H-3, 0, 0)
+	body = body.Fill(inner, hangH-stubH-holeH-low.H-4, 0, 0)
 	top := layout.Above(0, hole, layout.Above(2, body, low).At(tagEdge, 0)).Fill(hangW, hangH-stubH, 0, 0)
 	tear := layout.Drawn(hangW, 0, layout.Item{Shape: layout.Line{DX: hangW, Weight: layout.Inner, Dash: 1.5}})
 	return layout.Above(0, top, tear, c.stub(t)).Fill(hangW, hangH, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 3})
@@ -201,8 +203,8 @@ func (c *composer) stub(t *packs.Tag) layout.Block {
 	const side = 22
 	code := c.QR(t.Code, side, leastMm, t.At)
 	width := hangW - side - tagEdge - 4
-	mark := c.Line(width, []layout.Run{layout.T(layout.MarkTag(layout.Bold, 6), t.Mark)}, layout.ParaOpts{Ref: t.At})
-	if mark.W < c.Width(layout.MarkTag(layout.Bold, 6), t.Mark) {
+	mark := c.Line(width, []layout.Run{layout.T(layout.MarkTag(layout.Bold, stubMark), t.Mark)}, layout.ParaOpts{Ref: t.At})
+	if mark.W < c.Width(layout.MarkTag(layout.Bold, stubMark), t.Mark) {
 		mark = c.Para(width, []layout.Run{layout.T(layout.Head, t.Mark)}, layout.ParaOpts{Ref: t.At})
 	}
 	facts := c.w.stub + " · " + c.numbered(t)
@@ -213,7 +215,7 @@ func (c *composer) stub(t *packs.Tag) layout.Block {
 		c.Line(width, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At}),
 		c.Line(width, []layout.Run{layout.T(layout.Caption, facts)}, layout.ParaOpts{Ref: t.At}),
 		c.WideBox(layout.RoleWords, width, 1, c.w.initialsDate, t.At))
-	return layout.Middle(2, layout.Space(1, 1), code, text).Fill(hangW, stubH, 0, 0.5)
+	return layout.Middle(2, layout.Space(1, 1), code, text).Fill(hangW, stubH-0.8, 0, 0.5)
 }
 
 // boxLabel is stuck on a box.
