@@ -56,19 +56,6 @@ func newChain(n int, airAt float64) *chain {
 	}
 }
 
-// copied is the same row with columns of its own.
-func (ch *chain) copied() *chain {
-	c := newChain(len(ch.t), ch.airAt)
-	copy(c.of, ch.of)
-	for _, pair := range [][2][]float64{
-		{c.rhoV, ch.rhoV}, {c.in, ch.in}, {c.out, ch.out}, {c.extra, ch.extra}, {c.air, ch.air}, {c.put, ch.put},
-		{c.share, ch.share}, {c.t, ch.t}, {c.guess, ch.guess}, {c.before, ch.before}, {c.g, ch.g},
-	} {
-		copy(pair[0], pair[1])
-	}
-	return c
-}
-
 // begin starts a step: it keeps the old heat and guesses the new temperatures
 // by going on as in the last step.
 func (ch *chain) begin(dt float64) {

@@ -33,7 +33,7 @@ func (p *Pull) follow(plan *Plan, g grid) error {
 	}
 	plan.Levels = Mm(p.levelsPerWatt(true) * float64(plan.Net) * 1000)
 	if p.Neighbour != nil {
-		if err := p.warmNeighbour(plan, b.copied(), g); err != nil {
+		if err := p.warmNeighbour(plan, g); err != nil {
 			return err
 		}
 	}
@@ -79,8 +79,11 @@ func (p *Pull) heatUntilFree(plan *Plan, b *bodies, clock *stepper) error {
 				plan.Free = now.At
 			}
 		}
-		plan.Course = append(plan.Course, now)
-		p.wall(plan, b, now)
+		// Two marks a hair apart are one moment.
+		if now.At > was.At {
+			plan.Course = append(plan.Course, now)
+			p.wall(plan, b, now)
+		}
 		if plan.Free > 0 {
 			plan.Skin, plan.Bore, plan.Seat = now.Skin, now.Bore, now.Seat
 			plan.Into = Joule(b.in)
@@ -92,6 +95,10 @@ func (p *Pull) heatUntilFree(plan *Plan, b *bodies, clock *stepper) error {
 // window switches the heat off and waits until the opening is back at the
 // interference.
 func (p *Pull) window(plan *Plan, b *bodies, clock *stepper) error {
+	// Freed by a hair, the last digits may put it on either side.
+	if plan.Course[len(plan.Course)-1].Opening <= p.Fit.Interference {
+		return nil
+	}
 	b.putPower(0, 0)
 	clock.restart()
 	last := b.clock + coolsFor*clock.first/usualGrid.step
@@ -137,17 +144,20 @@ func (p *Pull) wall(plan *Plan, b *bodies, now Moment) {
 // in a shaft spreads for hours.
 const longestSoak = 6 * 3600
 
-// warmNeighbour follows the shaft after the hub is free, once with the hub
-// drawn off and once with a hub that never moved.
-func (p *Pull) warmNeighbour(plan *Plan, freed *bodies, g grid) error {
+// warmNeighbour follows the heat along the shaft, once with the hub drawn off
+// the moment it is free and once with a hub that never moved. Both count the
+// hub as carrying heat along, so that the neighbour is rather too warm.
+func (p *Pull) warmNeighbour(plan *Plan, g grid) error {
 	w := Warmed{Neighbour: *p.Neighbour}
-	freed.apart = true
-	freed.putPower(0, 0)
-	var ok bool
+	freed, ok := p.heatFor(float64(plan.Net), float64(plan.Free), math.Inf(1), p.Fit.Interference+p.Contact.TouchUntil, g)
+	if !ok {
+		return errDiverged()
+	}
+	freed.drawOff()
 	if w.Greatest, w.At, ok = p.soaks(freed, g); !ok {
 		return errDiverged()
 	}
-	stuck, ok := p.heatStuck(float64(plan.Net), g)
+	stuck, ok := p.heatFor(float64(plan.Net), float64(p.Longest), float64(p.Skin.At), Mm(math.Inf(1)), g)
 	if !ok {
 		return errDiverged()
 	}
@@ -158,27 +168,33 @@ func (p *Pull) warmNeighbour(plan *Plan, freed *bodies, g grid) error {
 	return nil
 }
 
-// heatStuck heats to the skin limit or the longest time with the joint closed
-// all the while, then takes the heat away.
-func (p *Pull) heatStuck(power float64, g grid) (*bodies, bool) {
+// heatFor heats for so long or until the skin is so hot, with the joint closed
+// up to an opening, then takes the heat away.
+func (p *Pull) heatFor(power, seconds, skin float64, closes Mm, g grid) (*bodies, bool) {
 	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
-	b.closes = math.Inf(1)
+	b.closes = closes.metres()
+	b.hubCarriesAlong()
 	b.putPower(power, p.depth())
 	clock := newStepper(b, g)
-	limit := float64(p.Skin.At)
-	for b.clock < float64(p.Longest) {
+	for b.clock < seconds {
 		was, from := b.skin(), b.clock
 		if !clock.step() {
 			return nil, false
 		}
-		if now := b.skin(); now >= limit {
-			dt := (b.clock - from) * share(was, now, limit)
-			b.undo()
-			if dt > 0 && !b.step(dt, 1) {
-				return nil, false
-			}
-			break
+		// The last step is done again up to the mark it has passed.
+		back := share(from, b.clock, seconds)
+		if now := b.skin(); now >= skin {
+			back = min(back, share(was, now, skin))
 		}
+		if back >= 1 {
+			continue
+		}
+		dt := back * (b.clock - from)
+		b.undo()
+		if dt > 0 && !b.step(dt, 1) {
+			return nil, false
+		}
+		break
 	}
 	b.putPower(0, 0)
 	return b, true

@@ -45,20 +45,6 @@ func (b *bodies) undo() {
 	b.clock, b.in, b.lost = b.was.clock, b.was.in, b.was.lost
 }
 
-// copied is the same state in a grid of its own.
-func (b *bodies) copied() *bodies {
-	c := *b
-	c.rings = b.rings.copied()
-	for _, r := range []**rod{&c.behind, &c.front} {
-		if *r != nil {
-			twin := **r
-			twin.chain = (*r).chain.copied()
-			*r = &twin
-		}
-	}
-	return &c
-}
-
 // chains lists what stands in the grid.
 func (b *bodies) chains() []*chain {
 	list := b.rows[:0]

@@ -45,20 +45,20 @@ func (p *Pull) noPower(best trial) error {
 		end = fmt.Sprintf("in %.0f s", float64(p.Longest))
 	}
 	return refuse("Fit.Interference", p.otherWays(),
-		"no heat opens the hub by the %.3f mm needed: the most is %.3f mm, with %.1f kW net, %s",
+		"no heat opens the hub by the %.3f mm needed, the most is %.3f mm with %.1f kW net %s",
 		float64(p.Fit.opening()), best.opening*1000, best.power/1000, end)
 }
 
 // tooSlow refuses a power below the band.
 func (p *Pull) tooSlow(t trial, b Band) error {
-	return refuse("Source.Net", fmt.Sprintf("at least %.1f kW net: more torches, or %s", float64(b.Least)/1000, p.otherWays()),
-		"%.1f kW net opens the hub by no more than %.3f mm, and %.3f mm are needed: the shaft grows as fast as the hub",
+	return refuse("Source.Net", fmt.Sprintf("use at least %.1f kW net, or %s", float64(b.Least)/1000, p.otherWays()),
+		"%.1f kW net opens the hub by %.3f of the %.3f mm needed and no more, because the shaft grows as fast",
 		t.power/1000, t.opening*1000, float64(p.Fit.opening()))
 }
 
 // tooFast refuses a power above the band.
 func (p *Pull) tooFast(t trial, b Band) error {
-	return refuse("Source.Net", fmt.Sprintf("at most %.1f kW net", float64(b.Most)/1000),
+	return refuse("Source.Net", fmt.Sprintf("use at most %.1f kW net", float64(b.Most)/1000),
 		"%.1f kW net bring the skin to %.0f °C (%s) in %.0f s, when the hub has opened by %.3f of %.3f mm",
 		t.power/1000, float64(p.Skin.At), p.Skin.Source, t.at, t.opening*1000, float64(p.Fit.opening()))
 }

@@ -1,0 +1,197 @@
+package heat
+
+import (
+	"math"
+	"testing"
+)
+
+// All heat is accounted for, with properties that change with temperature, a
+// joint that opens, losses and heat running off both ways.
+func TestTheHeatBalanceCloses(t *testing.T) {
+	t.Parallel()
+	p := stormPump(t)
+	p.Shaft.Front, p.Shaft.Bore = 80, 30
+	p.Contact = Contact{Touching: 4000}
+	p.Source = Source{Means: Induction, Net: 24e3, Depth: 4}
+	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, usualGrid)
+	b.putPower(24e3, 0.004)
+	clock := newStepper(b, usualGrid)
+	check := func(phase string) {
+		t.Helper()
+		if u := b.unbalanced(); u > 1e-6 {
+			t.Errorf("%s: %.2g of the heat is not accounted for", phase, u)
+		}
+	}
+	for b.clock < 80 {
+		clock.step()
+	}
+	near(t, "heat put in", b.in, 24e3*b.clock, 24e3*b.clock*1e-12)
+	check("heating")
+	if b.opening() < 0.076e-3 {
+		t.Fatalf("joint still closed after %.0f s: %.3f mm", b.clock, b.opening()*1000)
+	}
+	b.putPower(0, 0)
+	clock.restart()
+	for b.clock < 4000 {
+		clock.step()
+	}
+	check("cooling")
+	if b.lost < 0.01*b.in {
+		t.Errorf("lost %.0f of %.0f J in an hour", b.lost, b.in)
+	}
+}
+
+// The error falls with the square of the ring and of the step.
+func TestRingsAndStepsConvergeToTheSeries(t *testing.T) {
+	t.Parallel()
+	const bi, fo = 2, 0.3
+	series := convective(bi, 30)
+	worst := func(cells, steps int) float64 {
+		cyl := newCylinder(cells, 1, 0, bi*50/0.1, 0)
+		cyl.runs(t, fo, steps)
+		w := 0.0
+		for i, got := range cyl.rings.t {
+			w = math.Max(w, math.Abs(got-series(fo, (float64(i)+0.5)/float64(cells))))
+		}
+		return w
+	}
+	if c, f := worst(20, 3000), worst(40, 3000); c/f < 3.4 || f > 5e-4 {
+		t.Errorf("20 rings %.2g, 40 rings %.2g: ratio %.2f, want about 4", c, f, c/f)
+	}
+	if c, f := worst(300, 10), worst(300, 20); c/f < 3 || f > 2e-3 {
+		t.Errorf("10 steps %.2g, 20 steps %.2g: ratio %.2f, want about 4", c, f, c/f)
+	}
+}
+
+// The grid in use is within a percent of one four times as fine, in what the
+// sheet prints; times and temperatures over the start.
+func TestTheUsualGridIsFineEnough(t *testing.T) {
+	t.Parallel()
+	fine := grid{hub: 56, shaft: 40, slice: usualGrid.slice / 4, step: usualGrid.step / 4, growth: 1.0125}
+	for name, change := range map[string]func(*Pull){
+		"cautious contact": func(*Pull) {},
+		"joint opens":      func(p *Pull) { p.Contact.TouchUntil = 0 },
+		"real contact":     func(p *Pull) { p.Contact = Contact{Touching: 3000} },
+		"large and slow": func(p *Pull) {
+			p.Fit.Diameter, p.Hub.Outside, p.Hub.Length, p.Fit.Interference = 300, 480, 300, 0.19
+			p.Source.Net, p.Skin.At = 60e3, 250
+		},
+	} {
+		p := stormPump(t)
+		p.Source.Net = 24e3
+		change(&p)
+		a, err := p.plan(usualGrid)
+		if err != nil {
+			t.Fatal(name, err)
+		}
+		b, err := p.plan(fine)
+		if err != nil {
+			t.Fatal(name, err)
+		}
+		same := func(what string, got, want, tol float64) {
+			t.Helper()
+			near(t, name+", "+what, got, want, tol*want)
+		}
+		same("parts", float64(a.Parts), float64(b.Parts), 0.01)
+		same("free", float64(a.Free), float64(b.Free), 0.01)
+		same("stays", float64(a.Stays), float64(b.Stays), 0.02)
+		same("skin rise", float64(a.Skin-20), float64(b.Skin-20), 0.01)
+		same("bore rise", float64(a.Bore-20), float64(b.Bore-20), 0.02)
+		same("wall", float64(a.Wall.Difference), float64(b.Wall.Difference), 0.01)
+		same("stress", float64(a.Wall.AtSkin), float64(b.Wall.AtSkin), -0.02)
+		same("neighbour rise", float64(a.Neighbour.IfStuck-20), float64(b.Neighbour.IfStuck-20), 0.02)
+		same("least", float64(a.Band.Least), float64(b.Band.Least), 0.02)
+		same("most", float64(a.Band.Most), float64(b.Band.Most), 0.02)
+	}
+}
+
+// A long shaft held warm loses heat like a fin with an insulated tip:
+// T = Ta + (Tb - Ta) cosh(m (L - x))/cosh(m L), m² = h U/(k A).
+// Incropera, Fundamentals of Heat and Mass Transfer, Table 3.4, case B.
+func TestAShaftLosesHeatLikeAFin(t *testing.T) {
+	t.Parallel()
+	m := flat(50, 7850, 480, 12e-6)
+	b := newBodies(&Hub{120, 100, m, 20}, &Shaft{Behind: 800, Material: m, Start: 20}, Fit{60, 0.05, Measured, 0},
+		Contact{Perfect: true}, Surroundings{20, 25}, grid{hub: 10, shaft: 10, slice: 0.02, step: 0.0004, growth: 1.05})
+	b.putPower(400, 0)
+	clock := newStepper(b, usualGrid)
+	clock.cap = 1e4
+	for b.clock < 2e6 {
+		clock.smooth = 1
+		clock.step()
+	}
+	mm := math.Sqrt(25 * 2 / (50 * 0.03)) // h 2 pi r/(k pi r²)
+	base := b.along(0) - 20
+	for _, x := range []float64{0.05, 0.15, 0.4, 0.8} {
+		want := base * math.Cosh(mm*(0.8-x)) / math.Cosh(mm*0.8)
+		near(t, "fin", b.along(x)-20, want, 0.005*base)
+	}
+	near(t, "heat run off", b.drawn.behind, 50*math.Pi*0.03*0.03*mm*math.Tanh(mm*0.8)*base, 0.01*b.drawn.behind)
+}
+
+// The parabola under the hub, against its formula: a shaft heated evenly that
+// loses heat at one end only is warmer in the mean by Q L/(3 k A).
+func TestTheDropUnderTheHubIsThatOfTheParabola(t *testing.T) {
+	t.Parallel()
+	m := flat(50, 7850, 480, 12e-6)
+	for _, front := range []Mm{0, 800} {
+		b := newBodies(&Hub{120, 100, m, 20}, &Shaft{Behind: 800, Front: front, Material: m, Start: 20}, Fit{60, 0.05, Measured, 0},
+			Contact{Perfect: true}, Surroundings{20, 25}, usualGrid)
+		b.putPower(400, 0)
+		clock := newStepper(b, usualGrid)
+		clock.cap = 1e4
+		for b.clock < 1e6 {
+			clock.smooth = 1
+			clock.step()
+		}
+		q, area := b.drawn.behind, math.Pi*0.03*0.03
+		want := q * 0.1 / (3 * 50 * area)
+		if front > 0 {
+			want /= 2 // Q L/(6 k A): half the way each
+			near(t, "both ends alike", b.drawn.front, q, 1e-6*q)
+		}
+		near(t, "drop", b.seat()-b.along(0), want, 1e-3*want)
+	}
+}
+
+// Thermal stress of a tube with steady flow through its wall, warm outside:
+// Timoshenko and Goodier, Theory of Elasticity, long cylinder with a hole (also
+// Roark, Formulas for Stress and Strain), from memory. b/a = 2, E = 200 GPa,
+// nu = 0.3, alpha = 12e-6, 100 K over the wall.
+func TestStressOfASteadyWallIsThatOfTheHandbook(t *testing.T) {
+	t.Parallel()
+	m := flat(50, 7850, 480, 12e-6)
+	p := stormPump(t)
+	p.Hub.Material = m
+	a, r := 0.06, 0.12
+	b := newBodies(&Hub{240, 150, m, 20}, &Shaft{Material: m, Start: 20}, Fit{120, 0.05, Measured, 0},
+		Contact{Perfect: true}, Surroundings{20, 0}, grid{hub: 200, shaft: 10, slice: 0.1})
+	for i := range 200 {
+		x := a + (float64(i)+0.5)*(r-a)/200
+		b.rings.t[10+i] = 20 + 100*math.Log(x/a)/math.Log(r/a)
+	}
+	var plan Plan
+	p.wall(&plan, b, Moment{Skin: 120, Bore: 20})
+	ln := math.Log(r / a)
+	factor := 200e3 * 12e-6 * 100 / (2 * 0.7 * ln)
+	near(t, "bore", float64(plan.Wall.AtBore), factor*(2*r*r/(r*r-a*a)*ln-1), 0.1)
+	near(t, "skin", float64(plan.Wall.AtSkin), -factor*(1-2*a*a/(r*r-a*a)*ln), 0.1)
+}
+
+func BenchmarkPlan(b *testing.B) {
+	p := stormPump(b)
+	for b.Loop() {
+		if _, err := p.Plan(); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// One solve: one power heated until free.
+func BenchmarkSolve(b *testing.B) {
+	p := stormPump(b)
+	s := search{&p, usualGrid}
+	for b.Loop() {
+		s.try(24e3)
+	}
+}
