@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 	"unicode"
+	"unicode/utf8"
 
 	"pgregory.net/rapid"
 )
@@ -243,4 +244,30 @@ func BenchmarkPara(b *testing.B) {
 	for b.Loop() {
 		s.Para(90, runs, ParaOpts{})
 	}
+}
+
+// FuzzPara sees that any text can be set: nothing panics, and what comes out is
+// well-formed text of the basic plane that the painter can carry.
+func FuzzPara(f *testing.F) {
+	for _, s := range []string{"", "nut", "a\xffb", "tool 🔧", "שלום", "⌀ 130\u202fmm", "a\u00ad\u00ad-/–/-b", "\n\n\r\x00\uFFFD", "and/or left-handed"} {
+		f.Add(s, 10, 0)
+	}
+	f.Fuzz(func(t *testing.T, s string, width, deco int) {
+		set := newFake()
+		run := Run{Text: s, Style: ten, Deco: Deco(max(deco, 0) % 3)}
+		b := set.Para(Mm(width), []Run{run, T(ten, s)}, ParaOpts{})
+		b.Items = append(b.Items, set.Line(Mm(width), []Run{run}, ParaOpts{}).Items...)
+		for _, it := range b.Items {
+			if x, ok := it.Shape.(Text); ok {
+				for _, r := range x.S {
+					if r > 0xffff || !(fake{}).Has(Regular, r) {
+						t.Errorf("%q of %q holds %U", x.S, s, r)
+					}
+				}
+				if !utf8.ValidString(x.S) {
+					t.Errorf("%q is not well-formed", x.S)
+				}
+			}
+		}
+	})
 }

@@ -22,9 +22,10 @@ type Place struct {
 // top stands for the reference mark of the machine.
 func Clock(s *layout.Setter, r layout.Mm, places []Place, mark bool, ref layout.Ref) layout.Block {
 	at := boxesAbout(r, places)
-	x0, y0, x1, y1 := -r, -r, r, r
+	edge := r + 1.5 + Thick.Weight/2 // the outer ends of the ticks
+	x0, y0, x1, y1 := -edge, -edge, edge, edge
 	if mark {
-		y0 -= markH
+		y0 = -r - markH
 	}
 	for i, p := range at {
 		x0, x1 = min(x0, p.X), max(x1, p.X+places[i].Box.W)

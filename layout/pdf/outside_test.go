@@ -249,7 +249,7 @@ func TestCodesRead(t *testing.T) {
 	}
 	file := painted(t, &layout.Doc{Pages: p.Frames})
 	dir := t.TempDir()
-	outside(t, file, "pdftoppm", "-r", "300", "-gray", "-png", "FILE", filepath.Join(dir, "page"))
+	outside(t, file, "pdftoppm", "-r", "300", "-x", "200", "-W", "400", "-H", "1200", "-gray", "-png", "FILE", filepath.Join(dir, "page"))
 	pages, err := filepath.Glob(filepath.Join(dir, "page*.png"))
 	if err != nil || len(pages) != 1 {
 		t.Fatalf("pages %v, %v", pages, err)

@@ -10,14 +10,14 @@ var pictograms = map[string][]part{
 	},
 	// low temperature, freezing conditions
 	"W010": {
-		{path: "M 50 36 L 50 82 M 30 47.5 L 70 70.5 M 30 70.5 L 70 47.5", weight: 4},
+		{path: "M 50 36 L 50 82 M 32 49 L 68 69 M 32 69 L 68 49", weight: 4},
 		{path: "M 45 39 L 50 44 L 55 39 M 45 79 L 50 74 L 55 79", weight: 3},
 		{path: "M 31 53 L 37 51.5 L 35.5 45 M 69 53 L 63 51.5 L 64.5 45", weight: 3},
 		{path: "M 31 65 L 37 66.5 L 35.5 73 M 69 65 L 63 66.5 L 64.5 73", weight: 3},
 	},
 	// electricity
 	"W012": {
-		{path: "M 54 30 L 41 57 L 50 57 L 45 71 L 41 69.5 L 44 82 L 55 75 L 50.5 73 L 60 51 L 51 51 L 61 30 Z"},
+		{path: "M 53 31 L 41 57 L 50 57 L 45 71 L 41 69.5 L 44 82 L 55 75 L 50.5 73 L 60 51 L 51 51 L 59.5 31 Z"},
 	},
 	// overhead load
 	"W015": {

@@ -1,0 +1,284 @@
+package draw
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"testing"
+	"unicode/utf8"
+
+	"pgregory.net/rapid"
+
+	"matchmark/layout"
+)
+
+// ruler measures every sign half as wide as its type is high.
+type ruler struct{}
+
+func (ruler) Width(_ layout.Face, size layout.Pt, s string) layout.Mm {
+	return layout.Mm(utf8.RuneCountInString(s)) * size.Mm() / 2
+}
+
+func (ruler) Has(_ layout.Face, r rune) bool { return r < 0x180 }
+
+func setter() *layout.Setter { return layout.NewSetter(ruler{}, layout.Pen{}) }
+
+func near(a, b layout.Mm) bool { return math.Abs(float64(a-b)) < 1e-6 }
+
+// One scale both ways, the view in the middle, y upward.
+func TestSceneScale(t *testing.T) {
+	t.Parallel()
+	s := NewScene(View{X0: -100, Y0: 0, X1: 100, Y1: 50}, 60, 40, nil)
+	// 200 units into 60 mm is 0.3; 50 units are then 15 mm, 12.5 mm from the edges.
+	if s.Scale() != 0.3 {
+		t.Errorf("scale %v, want 0.3", s.Scale())
+	}
+	for _, c := range []struct {
+		p    XY
+		x, y layout.Mm
+	}{{XY{-100, 50}, 0, 12.5}, {XY{100, 0}, 60, 27.5}, {XY{0, 25}, 30, 20}} {
+		if p := s.At(c.p); !near(p.X, c.x) || !near(p.Y, c.y) {
+			t.Errorf("%v lies at %v, want %v, %v", c.p, p, c.x, c.y)
+		}
+	}
+	if s.Units(3) != 10 {
+		t.Errorf("3 mm of paper are %v units, want 10", s.Units(3))
+	}
+}
+
+// Points on the curve of an arc are on the circle: the cubic of Bernstein form is
+// evaluated here and compared with the circle's equation.
+func TestArcIsRound(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct{ from, to float64 }{{0, 360}, {30, 100}, {90, -45}} {
+		ops := arc(layout.Point{X: 5, Y: 7}, 20, c.from, c.to)
+		at := ops[0].P
+		for _, o := range ops[1:] {
+			for u := 0.0; u <= 1; u += 0.125 {
+				b := [4]float64{(1 - u) * (1 - u) * (1 - u), 3 * u * (1 - u) * (1 - u), 3 * u * u * (1 - u), u * u * u}
+				x := b[0]*float64(at.X) + b[1]*float64(o.A.X) + b[2]*float64(o.B.X) + b[3]*float64(o.P.X)
+				y := b[0]*float64(at.Y) + b[1]*float64(o.A.Y) + b[2]*float64(o.B.Y) + b[3]*float64(o.P.Y)
+				if r := math.Hypot(x-5, y-7); math.Abs(r-20) > 0.002 {
+					t.Fatalf("arc %v: a point is %.4f from the centre, want 20", c, r)
+				}
+			}
+			at = o.P
+		}
+		// The end lies in the direction of the clock angle.
+		sin, cos := math.Sincos(c.to * math.Pi / 180)
+		if !near(at.X, layout.Mm(5+20*sin)) || !near(at.Y, layout.Mm(7-20*cos)) {
+			t.Errorf("arc %v ends at %v", c, at)
+		}
+	}
+}
+
+// Hatching stays in its rectangle, at 45 degrees, one pitch apart.
+func TestHatch(t *testing.T) {
+	t.Parallel()
+	for _, rising := range []bool{true, false} {
+		s := NewScene(View{0, 0, 40, 30}, 40, 30, nil)
+		s.Hatch(XY{5, 4}, XY{25, 20}, 2, rising)
+		ops := s.Block().Items[0].Shape.(layout.Path).Ops
+		// Across the strokes a 20 by 16 rectangle measures 36/√2 = 25.5 mm.
+		if n, want := len(ops)/2, 12; n < want || n > want+1 {
+			t.Errorf("%d strokes, want about %d", n, want)
+		}
+		for i := 0; i < len(ops); i += 2 {
+			a, b := ops[i].P, ops[i+1].P
+			for _, p := range []layout.Point{a, b} {
+				if p.X < 5-1e-6 || p.X > 25+1e-6 || p.Y < 10-1e-6 || p.Y > 26+1e-6 {
+					t.Errorf("a stroke reaches to %v", p)
+				}
+			}
+			dx, dy := b.X-a.X, b.Y-a.Y
+			if !near(layout.Mm(math.Abs(float64(dx))), layout.Mm(math.Abs(float64(dy)))) || (dx*dy < 0) != rising {
+				t.Errorf("a stroke goes by %v, %v", dx, dy)
+			}
+		}
+	}
+}
+
+// A dimension: heads between the extension lines when there is room and outside
+// when there is not, the label beside the line.
+func TestDim(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		name   string
+		length float64
+		inside bool
+	}{{"long", 20, true}, {"short", 3, false}} {
+		s := NewScene(View{0, 0, 40, 40}, 40, 40, nil)
+		s.Dim(XY{10, 10}, XY{10 + c.length, 10}, 8, setter().Words(layout.Sub, "D7"))
+		var tips []layout.Point
+		var label layout.Item
+		for _, it := range s.Block().Items {
+			switch sh := it.Shape.(type) {
+			case layout.Path:
+				if sh.Fill == layout.Black {
+					tips = append(tips, sh.Ops[0].P)
+					body := (sh.Ops[1].P.X + sh.Ops[2].P.X) / 2
+					if in := (body > 10) == (body < layout.Mm(10+c.length)); in != c.inside {
+						t.Errorf("%s: a head lies about x %.2f", c.name, body)
+					}
+				}
+			case layout.Text:
+				label = it
+			}
+		}
+		slices.SortFunc(tips, func(a, b layout.Point) int { return int(a.X - b.X) })
+		if len(tips) != 2 || !near(tips[0].X, 10) || !near(tips[1].X, layout.Mm(10+c.length)) {
+			t.Errorf("%s: tips at %v, want at both ends", c.name, tips)
+		}
+		// Left of the direction to the right is up: 30 mm down less 8.
+		if !near(tips[0].Y, 22) {
+			t.Errorf("%s: the line is at %v, want 22", c.name, tips[0].Y)
+		}
+		if l, _, r, b := label.Bounds(); b > 22 || (l+r)/2 < 10 || (l+r)/2 > layout.Mm(10+c.length) {
+			t.Errorf("%s: the label lies at %v to %v, foot %v", c.name, l, r, b)
+		}
+	}
+}
+
+// Boxes about a clock face keep the gaps between write-in boxes, stay off the
+// ring, and lie within the block.
+func TestClockLaws(t *testing.T) {
+	t.Parallel()
+	s := setter()
+	rapid.Check(t, func(t *rapid.T) {
+		n := rapid.IntRange(1, 12).Draw(t, "places")
+		r := layout.Mm(rapid.IntRange(8, 25).Draw(t, "radius"))
+		var places []Place
+		for i := range n {
+			places = append(places, Place{
+				Angle: float64(i) * 360 / float64(n),
+				Label: fmt.Sprint(i),
+				Box:   s.Value(layout.Number{Before: rapid.IntRange(1, 4).Draw(t, "digits"), After: 2, Unit: "mm"}),
+			})
+		}
+		b := Clock(s, r, places, true, nil)
+		var boxes [][4]layout.Mm
+		var ring [4]layout.Mm
+		for _, it := range b.Items {
+			l, top, right, bottom := it.Bounds()
+			if l < -0.5 || top < -0.5 || right > b.W+0.5 || bottom > b.H+0.5 {
+				t.Fatalf("%+v lies outside %v x %v", it, b.W, b.H)
+			}
+			if it.Role == layout.RoleValue {
+				boxes = append(boxes, [4]layout.Mm{l, top, right, bottom})
+			}
+			if ring[2] == 0 {
+				ring = [4]layout.Mm{l, top, right, bottom} // the ring is drawn first
+			}
+		}
+		if len(boxes) != n {
+			t.Fatalf("%d boxes, want %d", len(boxes), n)
+		}
+		cx, cy := (ring[0]+ring[2])/2, (ring[1]+ring[3])/2
+		const edge = 0.31 // outlines reach half their weight beyond the box
+		for i, a := range boxes {
+			dx, dy := max(a[0]-cx, cx-a[2], 0), max(a[1]-cy, cy-a[3], 0)
+			if d := layout.Mm(math.Hypot(float64(dx), float64(dy))); d < r+1.5 {
+				t.Fatalf("box %d comes within %v of the centre of a ring of %v", i, d, r)
+			}
+			for _, o := range boxes[:i] {
+				apartX := max(a[0]-o[2], o[0]-a[2])
+				apartY := max(a[1]-o[3], o[1]-a[3])
+				if apartX < layout.GapX-edge && apartY < layout.GapY-edge {
+					t.Fatalf("boxes are %v and %v apart", apartX, apartY)
+				}
+			}
+		}
+	})
+}
+
+// Bolts stand evenly, clockwise from the top, and do not touch.
+func TestBoltCircle(t *testing.T) {
+	t.Parallel()
+	for _, n := range []int{3, 8, 24} {
+		var labels []string
+		for i := range n {
+			labels = append(labels, fmt.Sprint(i+1))
+		}
+		b := BoltCircle(setter(), 22, labels, nil)
+		var at []layout.Point
+		var wide layout.Mm
+		for _, it := range b.Items {
+			if p, ok := it.Shape.(layout.Path); ok && p.Fill == layout.White {
+				l, top, r, bottom := it.Bounds()
+				at = append(at, layout.Point{X: (l+r)/2 - b.W/2, Y: (top+bottom)/2 - b.H/2})
+				wide = r - l - p.Weight
+			}
+		}
+		if len(at) != n {
+			t.Fatalf("%d bolts, want %d", len(at), n)
+		}
+		for i, p := range at {
+			sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(n))
+			if math.Abs(float64(p.X)-22*sin) > 1e-6 || math.Abs(float64(p.Y)+22*cos) > 1e-6 {
+				t.Errorf("bolt %d of %d stands at %v", i+1, n, p)
+			}
+		}
+		if d := math.Hypot(float64(at[1].X-at[0].X), float64(at[1].Y-at[0].Y)); layout.Mm(d) < wide {
+			t.Errorf("%d bolts of %v mm stand %v mm apart", n, wide, d)
+		}
+	}
+}
+
+func TestRoundValues(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		a    Axis
+		most int
+		want []float64
+	}{
+		{Axis{From: 0, To: 20}, 5, []float64{0, 5, 10, 15, 20}},
+		{Axis{From: 0, To: 250}, 4, []float64{0, 100, 200}},
+		{Axis{From: -0.05, To: 0.05}, 6, []float64{-0.04, -0.02, 0, 0.02, 0.04}},
+	} {
+		got := roundValues(c.a, c.most)
+		if !slices.EqualFunc(got, c.want, func(a, b float64) bool { return math.Abs(a-b) < 1e-9 }) {
+			t.Errorf("%v: %v, want %v", c.a, got, c.want)
+		}
+	}
+}
+
+func TestChart(t *testing.T) {
+	t.Parallel()
+	c := Chart{W: 100, H: 60, X: Axis{0, 20, "min"}, Y: Axis{0, 250, "skin °C"},
+		Series: []Series{{Pen: Thick, Name: "hub", At: []XY{{0, 0}, {20, 250}}}},
+		Bands:  []Band{{From: 200, To: 250, Name: "never"}}}
+	b, err := c.Block(setter())
+	if err != nil {
+		t.Fatal(err)
+	}
+	found := false
+	for _, it := range b.Items {
+		p, ok := it.Shape.(layout.Path)
+		if !ok || p.Weight != Thick.Weight {
+			continue
+		}
+		found = true
+		// From corner to corner of the field, which has 14 mm to its left, 24 to
+		// its right, 5 above and 11 below.
+		if a, z := p.Ops[0].P, p.Ops[1].P; !near(a.X, 14) || !near(a.Y, 49) || !near(z.X, 76) || !near(z.Y, 5) {
+			t.Errorf("the line goes from %v to %v", a, z)
+		}
+	}
+	if !found {
+		t.Error("no line is drawn")
+	}
+	for _, bad := range []func(*Chart){
+		func(c *Chart) { c.X.To = 0 },
+		func(c *Chart) { c.Y.From = math.NaN() },
+		func(c *Chart) { c.Series[0].At[1].Y = 251 },
+		func(c *Chart) { c.Bands[0].To = 260 },
+	} {
+		c := c
+		c.Series = []Series{{At: slices.Clone(c.Series[0].At)}}
+		c.Bands = slices.Clone(c.Bands)
+		bad(&c)
+		if _, err := c.Block(setter()); err == nil {
+			t.Errorf("%+v is drawn", c)
+		}
+	}
+}
