@@ -162,24 +162,30 @@ func (c *composer) boxGrid(d *packs.Dim, s side) layout.Block {
 	return layout.Above(layout.GapY, rows...)
 }
 
-// boxTable sets one row a position and one column a side, for putting back.
+// boxTable sets one row a position and one column a side, for putting back. The
+// captions stand once, above the first row.
 func (c *composer) boxTable(d *packs.Dim, sides []side) layout.Block {
 	names := positionNames(d.Positions)
 	labelW := c.labelWidth(names)
-	var rows []layout.Block
-	for i, n := range names {
+	const gap = 2
+	var head []layout.Block
+	widths := make([]layout.Mm, len(sides))
+	for i, s := range sides {
+		caption := c.Words(layout.Caption, c.withUnit(d, s.caption))
+		widths[i] = max(c.box(d, s, "", false).W, caption.W)
+		head = append(head, caption.Fill(widths[i], caption.H, 0, 0))
+	}
+	rows := []layout.Block{layout.Beside(layout.GapX, head...).At(labelW+gap, 0)}
+	for _, n := range names {
 		label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, n)}, layout.ParaOpts{Ref: d.At})
 		var row []layout.Block
-		for _, s := range sides {
-			caption := ""
-			if i == 0 {
-				caption = c.withUnit(d, s.caption)
-			}
-			row = append(row, c.box(d, s, caption, false))
+		for k, s := range sides {
+			b := c.box(d, s, "", false)
+			row = append(row, b.Fill(widths[k], b.H, 0, 0))
 		}
-		rows = append(rows, layout.Bottom(2, label.Pad(0, 0, 2.5, 0), layout.Bottom(layout.GapX, row...)))
+		rows = append(rows, layout.Middle(gap, label, layout.Beside(layout.GapX, row...)))
 	}
-	return layout.Above(layout.GapY, rows...)
+	return layout.Above(0.5, rows[0], layout.Above(layout.GapY, rows[1:]...))
 }
 
 // positionNames names every reading, rows by columns.

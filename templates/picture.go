@@ -24,12 +24,12 @@ type sketch struct {
 // sketches are the pictures by the kind of a dimension. A kind without a picture
 // is printed with the names of its parts alone.
 var sketches = map[string]sketch{
-	"stand-off": {standOff, draw.XY{X: 12, Y: 16}, draw.XY{X: 28, Y: 7}},
+	"stand-off": {standOff, draw.XY{X: 12.5, Y: 15}, draw.XY{X: 28, Y: 7}},
 	"gap":       {gap, draw.XY{X: 8, Y: 16}, draw.XY{X: 28, Y: 4}},
-	"diameter":  {diameter, draw.XY{X: 12, Y: 15.5}, draw.XY{X: 24, Y: 5}},
-	"float":     {float, draw.XY{X: 18, Y: 14}, draw.XY{X: 31, Y: 3}},
+	"diameter":  {diameter, draw.XY{X: 13, Y: 15.6}, draw.XY{X: 24, Y: 5}},
+	"float":     {float, draw.XY{X: 17, Y: 14}, draw.XY{X: 31, Y: 3}},
 	"runout":    {runout, draw.XY{X: 8, Y: 11}, draw.XY{X: 8, Y: 4}},
-	"clearance": {clearance, draw.XY{X: 10, Y: 12}, draw.XY{X: 26, Y: 18}},
+	"clearance": {clearance, draw.XY{X: 14.5, Y: 12}, draw.XY{X: 26, Y: 14.7}},
 }
 
 // picture is the drawing of a dimension by its kind, with the names of the parts
@@ -56,15 +56,19 @@ func (c *composer) picture(d *packs.Dim) layout.Block {
 	s := draw.NewScene(draw.View{X1: viewW, Y1: viewH}, pictureW, drawingH, d.At)
 	k.draw(s, c.Words(layout.SubBold, d.Base))
 	if !upper.Empty() {
-		s.Lines(draw.Thin, draw.XY{X: viewW / 2, Y: viewH}, k.from)
+		s.Lines(draw.Thin, draw.XY{X: inView(k.from.X), Y: viewH}, k.from)
 	}
 	if !lower.Empty() {
-		s.Lines(draw.Thin, draw.XY{X: viewW / 2, Y: 0}, k.to)
+		s.Lines(draw.Thin, draw.XY{X: inView(k.to.X), Y: 0}, k.to)
 	}
 	out := layout.Above(0.3, upper, s.Block(), lower)
 	out.W = pictureW
 	return out
 }
+
+// inView is where the line from a name begins: straight above or below the face,
+// but not beyond the name.
+func inView(x float64) float64 { return min(max(x, 9), viewW-9) }
 
 // solid is a part in section: outline and hatching.
 func solid(s *draw.Scene, a, b draw.XY, rising bool) {
@@ -111,7 +115,7 @@ func float(s *draw.Scene, mark layout.Block) {
 		solid(s, draw.XY{X: 26, Y: y[0]}, draw.XY{X: 32, Y: y[1]}, y[0] < 10)
 	}
 	s.DoubleArrow(draw.Thin, draw.XY{X: 21, Y: 15.5}, draw.XY{X: 26, Y: 15.5})
-	s.Label(draw.XY{X: 20, Y: 14.6}, mark, 1, 1)
+	s.Label(draw.XY{X: 23.5, Y: 16}, mark, 0.5, 1)
 }
 
 // runout: a shaft turned under a dial.
