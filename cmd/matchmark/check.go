@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"io/fs"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
@@ -22,18 +23,27 @@ func check(args []string, s streams) int {
 	}
 	code := exitDone
 	for _, arg := range flags.Args() {
-		loaded, problems := load(arg, *job, s)
-		if problems.Errors() == 0 {
-			for _, paper := range []layout.Paper{layout.A4, layout.Letter} {
-				_, misfits := templates.Compose(loaded, templates.Options{Paper: paper}, pdf.NewFaces(), problems)
-				problems = append(problems, misfits...)
-			}
-			problems.Sort()
-		}
+		loaded, problems := proof(disk{stdin: s.in}, packs.Inputs{Definition: inputName(arg), Job: *job})
 		report(s.out, problems, loaded.Files)
 		code = max(code, exitFor(problems))
 	}
 	return code
+}
+
+// proof loads one definition and, when it has no error, composes it on both
+// papers: all that can be told of it.
+func proof(files fs.FS, in packs.Inputs) (*packs.Job, source.Problems) {
+	job, problems := packs.Load(files, in)
+	if problems.Errors() > 0 {
+		return job, problems
+	}
+	found := problems
+	for _, paper := range []layout.Paper{layout.A4, layout.Letter} {
+		_, misfits := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), found)
+		problems = append(problems, misfits...)
+	}
+	problems.Sort()
+	return job, problems
 }
 
 // load reads one definition given on the command line.
