@@ -192,6 +192,13 @@ func (p *Pull) quasiSteadyPower() float64 {
 	return p.Fit.opening().metres() / p.levelsPerWatt(false)
 }
 
+// levelsApply tells whether the formula holds: solid shaft, one material.
+func (p *Pull) levelsApply() bool {
+	h, s := &p.Hub.Material, &p.Shaft.Material
+	return p.Shaft.Bore == 0 && h.Elongation == s.Elongation && h.Conducts == s.Conducts &&
+		h.Specific == s.Specific && h.Density == s.Density
+}
+
 // levelsPerWatt is the quasi-steady opening in metres for each watt.
 func (p *Pull) levelsPerWatt(joint bool) float64 {
 	m := &p.Hub.Material

@@ -7,6 +7,8 @@ import "strings"
 type Limit struct {
 	At     Celsius
 	Source string
+	// NoFlame says that a flame may not touch the part at all, however short.
+	NoFlame bool
 }
 
 // A Ceiling is the limit of one kind of part. Where sources differ the lower
@@ -14,7 +16,6 @@ type Limit struct {
 type Ceiling struct {
 	Part      string // as a planner would write it
 	Limit     Limit
-	Flame     bool // whether a flame may touch the part at all
 	Contested string
 }
 

@@ -31,7 +31,9 @@ func (p *Pull) follow(plan *Plan, g grid) error {
 	if err := p.heatUntilFree(plan, b, clock); err != nil {
 		return err
 	}
-	plan.Levels = Mm(p.levelsPerWatt(true) * float64(plan.Net) * 1000)
+	if p.levelsApply() {
+		plan.Levels = Mm(p.levelsPerWatt(true) * float64(plan.Net) * 1000)
+	}
 	if p.Neighbour != nil {
 		if err := p.warmNeighbour(plan, g); err != nil {
 			return err

@@ -19,7 +19,7 @@ func joint(t *rapid.T) Pull {
 		Contact: Contact{Touching: Conductance(rapid.Float64Range(500, 30000).Draw(t, "joint")), TouchUntil: Mm(d)},
 		Source:  Source{Means: Torch},
 		Air:     Surroundings{20, 10},
-		Skin:    Limit{300, "test"},
+		Skin:    Limit{At: 300, Source: "test"},
 		Longest: 900,
 	}
 }
@@ -155,7 +155,7 @@ func TestAPlanIsSoundOrRefused(t *testing.T) {
 		p := joint(t)
 		p.Fit.Clearance = UsualClearance(p.Fit.Diameter) * Mm(rapid.Float64Range(0, 1).Draw(t, "clearance"))
 		p.Contact.TouchUntil = p.Fit.Clearance
-		p.Neighbour = &Neighbour{"bearing", 60, Limit{100, "test"}}
+		p.Neighbour = &Neighbour{"bearing", 60, Limit{At: 100, Source: "test"}}
 		plan, err := p.Plan()
 		if err != nil {
 			if r, ok := err.(*Refusal); !ok || r.Field == "" || r.Why == "" || r.Instead == "" {

@@ -158,8 +158,8 @@ func TestStaticFiguresAgreeWithTheirSources(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if bearing.Limit.At > 125 || bearing.Flame {
-		t.Errorf("rolling bearing: %v, flame %v; source: %s", bearing.Limit, bearing.Flame, all["RG189"].source)
+	if bearing.Limit.At > 125 || !bearing.Limit.NoFlame {
+		t.Errorf("rolling bearing: %v, no flame %v; source: %s", bearing.Limit.At, bearing.Limit.NoFlame, all["RG189"].source)
 	}
 	delete(all, "RG189")
 	allAsked(t, all)

@@ -39,11 +39,13 @@ type Plan struct {
 
 	Skin, Bore, Seat Celsius // when it comes free
 	Hottest          Celsius // the skin over the whole pull
-	Levels           Mm      // what the opening levels off at with this power, by the formula
-	Wall             Wall
-	Neighbour        *Warmed
-	Into             Joule // heat put in until it is free
-	Crayon           Celsius
+	// Levels is what the opening levels off at with this power, by the formula
+	// for a solid shaft of the material of the hub; zero for any other.
+	Levels    Mm
+	Wall      Wall
+	Neighbour *Warmed
+	Into      Joule // heat put in until it is free
+	Crayon    Celsius
 
 	Assumptions []Assumption
 	Warnings    []Warning
@@ -88,7 +90,7 @@ func (p *Pull) check() error {
 		within("Contact", p.Contact.check()),
 		within("Air", p.Air.check()),
 		p.Skin.check("Skin", "the hub skin"),
-		p.Source.checkPull(),
+		p.Source.checkPull(p.Skin),
 		positive("Longest", "the longest time of heating", float64(p.Longest), "seconds"),
 		notNegative("ColdPull", "the cold pulling force", float64(p.ColdPull), "N"),
 	)
@@ -106,7 +108,7 @@ func (p *Pull) check() error {
 	return p.checkNeighbour()
 }
 
-func (s *Source) checkPull() error {
+func (s *Source) checkPull(skin Limit) error {
 	switch s.Means {
 	case Torch, Induction:
 	case Oven:
@@ -116,9 +118,19 @@ func (s *Source) checkPull() error {
 		return refuse("Source.Means", `write "torch" or "induction"`, "%q is no way of heating known here", string(s.Means))
 	}
 	return firstOf(
+		s.checkFlame(skin),
 		notNegative("Source.Net", "the net power", float64(s.Net), "W"),
 		notNegative("Source.Depth", "the depth of induction heating", float64(s.Depth), "mm"),
 	)
+}
+
+// checkFlame refuses a torch on a part that no flame may touch.
+func (s *Source) checkFlame(skin Limit) error {
+	if s.Means == Torch && skin.NoFlame {
+		return refuse("Source.Means", "use induction, hot oil or an oven, or a hydraulic or mechanical puller",
+			"no flame may touch this part (%s)", skin.Source)
+	}
+	return nil
 }
 
 func (p *Pull) checkNeighbour() error {
@@ -186,7 +198,10 @@ func (p *Pull) plan(g grid) (Plan, error) {
 	}
 	plan.Assumptions = p.assumptions()
 	plan.Warnings = p.warnings(&plan)
-	plan.Working = append(plan.Working, need.Working, p.ceilingWorking(&plan))
+	plan.Working = append(plan.Working, need.Working)
+	if p.levelsApply() {
+		plan.Working = append(plan.Working, p.ceilingWorking(&plan))
+	}
 	return plan, nil
 }
 

@@ -31,6 +31,7 @@ func TestPullsThatCannotBeAreRefused(t *testing.T) {
 		"open joint tighter":          {func(p *Pull) { p.Contact = Contact{Touching: 1000, Open: 2000} }, "Contact.Open", "carries less"},
 		"no heater":                   {func(p *Pull) { p.Source.Means = "" }, "Source.Means", "torch"},
 		"an oven for a pull":          {func(p *Pull) { p.Source.Means = Oven }, "Source.Means", "warms hub and shaft alike"},
+		"a flame on a hardened hub":   {func(p *Pull) { p.Skin.NoFlame = true }, "Source.Means", "no flame may touch"},
 		"no skin limit":               {func(p *Pull) { p.Skin = Limit{} }, "Skin", "its source"},
 		"limit without source":        {func(p *Pull) { p.Skin.Source = " " }, "Skin.Source", "has no source"},
 		"limit below the start":       {func(p *Pull) { p.Skin.At = 15 }, "Skin.At", "not above the hub"},

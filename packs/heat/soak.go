@@ -92,6 +92,7 @@ func (s *Source) checkSoak(to Celsius, limit Limit) error {
 	switch s.Means {
 	case Torch, Induction:
 		return firstOf(
+			s.checkFlame(limit),
 			positive("Source.Net", "the net power", float64(s.Net), "W"),
 			notNegative("Source.Depth", "the depth of induction heating", float64(s.Depth), "mm"),
 		)

@@ -22,8 +22,8 @@ func stormPump(t testing.TB) Pull {
 		Contact:   Contact{Perfect: true, TouchUntil: 0.020},
 		Source:    Source{Means: Torch},
 		Air:       Surroundings{Air: 20, Film: 12},
-		Skin:      Limit{200, "site"},
-		Neighbour: &Neighbour{"DE bearing cover", 85, Limit{100, "site"}},
+		Skin:      Limit{At: 200, Source: "site"},
+		Neighbour: &Neighbour{"DE bearing cover", 85, Limit{At: 100, Source: "site"}},
 		Longest:   900, ColdPull: 370e3,
 	}
 }
@@ -62,7 +62,7 @@ func TestStormPumpNeedsWhatTheHandComputationSays(t *testing.T) {
 	_, err = p.Plan()
 	refusedAt(t, err, "Fit.Interference", "before the skin passes 200 °C")
 	// With a skin of 300 °C, common practice for a plain steel hub, it works.
-	p.Skin = Limit{300, "common practice"}
+	p.Skin = Limit{At: 300, Source: "common practice"}
 	b = planned(t, p).Band
 	near(t, "least net power for 90 K, skin 300 °C", float64(b.Least), 16286, 2500)
 }
