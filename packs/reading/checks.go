@@ -103,8 +103,8 @@ func CheckRise(l *Limit) *Fault {
 			continue
 		}
 		f := &Fault{Offset: t.place, Width: t.width, Code: "rise", Message: t.ruleText() + " is no rise of temperature", Help: []string{"60 to 80 C rise"}}
-		if t.Unit.Dimension() == units.Temperature {
-			n := t.numbers()[0].Text()
+		if all := t.numbers(); t.Unit.Dimension() == units.Temperature && len(all) > 0 {
+			n := all[0].Text()
 			f.Message = n + " " + t.Unit.Text() + " is a temperature; over the other part it is " + n + " " + t.Unit.RiseUnit().Text()
 			f.Help = []string{n + " " + t.Unit.RiseUnit().Text()}
 		}

@@ -90,19 +90,21 @@ func isWordRune(r rune) bool {
 // words any number of blanks may stand, and no letter may follow the last.
 func (c *cursor) ahead(words string) int {
 	i := c.pos
-	for k, w := range strings.Fields(words) {
-		for k > 0 && isBlank(c.at(i)) {
-			i++
-		}
-		for _, r := range w {
-			if c.at(i) != r {
+	for _, r := range words {
+		if r == ' ' {
+			if !isBlank(c.at(i)) {
 				return -1
 			}
-			i++
+			i = c.skip(i)
+			continue
 		}
-		if isWordRune(c.at(i)) {
+		if c.at(i) != r {
 			return -1
 		}
+		i++
+	}
+	if isWordRune(c.at(i)) {
+		return -1
 	}
 	return i
 }

@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"strings"
+
 	"matchmark/packs/units"
 )
 
@@ -103,7 +105,7 @@ func (c *cursor) checkTightening(from int, s *Stage) {
 	switch u.Dimension() {
 	case units.Torque, units.Pressure, units.Force:
 	case units.NoDimension:
-		c.failFrom(from, "no-unit", "no unit: "+text+" what?", text+" N·m")
+		c.stageNoUnit(from, text)
 	case units.Angle:
 		c.failFrom(from, "stage", text+" alone: on or back?", "turn "+text, "back off "+text)
 	default:
@@ -120,6 +122,20 @@ func (c *cursor) checkTightening(from int, s *Stage) {
 	case s.High.Number.Decimals() != s.Value.Number.Decimals():
 		c.failFrom(from, "decimals", "decimals differ: "+text, "30 to 35 N·m")
 	}
+}
+
+// stageNoUnit tells apart a dash, an unknown unit and none.
+func (c *cursor) stageNoUnit(from int, text string) {
+	end := c.pos
+	c.blanks()
+	switch r := c.peek(); {
+	case strings.ContainsRune("-–—−", r) && !c.end():
+		c.dash(from, len(c.runes))
+	case !c.end():
+		c.unknown("a unit is missing")
+	}
+	c.pos = end
+	c.failFrom(from, "no-unit", "no unit: "+text+" what?", text+" N·m")
 }
 
 // stageNumber reads the angle or the hours of a stage.

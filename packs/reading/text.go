@@ -22,7 +22,12 @@ func (l *Limit) Text() string {
 	case Measured:
 		var tests []string
 		for i := range l.Tests {
-			tests = append(tests, l.Tests[i].Text())
+			text := l.Tests[i].Text()
+			if i > 0 && text[0] == 'D' {
+				// "mean of D3 and D4 …" would take the mark into its list.
+				text = "each " + text
+			}
+			tests = append(tests, text)
 		}
 		return strings.Join(tests, " and ")
 	}

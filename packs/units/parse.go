@@ -3,6 +3,7 @@ package units
 import (
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 // ParseQuantity reads a text that is one number with its unit: 36 kg, 0.02 mm,
@@ -77,18 +78,12 @@ func quantityAt(runes []rune, from int) (n Number, u Unit, end int, fault *Fault
 // takes, 0 when none does. A unit is never part of a longer word.
 func LeadingUnit(text string) (u Unit, width int) {
 	try := func(spelled string, unit Unit) {
-		n := len([]rune(spelled))
-		if n <= width || !strings.HasPrefix(text, spelled) {
+		if !strings.HasPrefix(text, spelled) {
 			return
 		}
-		last := []rune(spelled)[n-1]
-		if rest := text[len(spelled):]; rest != "" && unicode.IsLetter(last) {
-			if next := []rune(rest)[0]; unicode.IsLetter(next) || unicode.IsDigit(next) || strings.ContainsRune("²³/^", next) {
-				return
-			}
-			if next := []rune(rest); (next[0] == '-' || next[0] == '·' || next[0] == '⋅' || next[0] == '*') && len(next) > 1 && unicode.IsLetter(next[1]) {
-				return // lb-ft begins with lb
-			}
+		n := utf8.RuneCountInString(spelled)
+		if last, _ := utf8.DecodeLastRuneInString(spelled); n <= width || unicode.IsLetter(last) && goesOn(text[len(spelled):]) {
+			return
 		}
 		u, width = unit, n
 	}
@@ -101,6 +96,22 @@ func LeadingUnit(text string) (u Unit, width int) {
 		try(o.text, o.unit)
 	}
 	return u, width
+}
+
+// goesOn reports whether the word before rest is longer than a unit: mm2, m/s, and
+// lb-ft after lb.
+func goesOn(rest string) bool {
+	next, size := utf8.DecodeRuneInString(rest)
+	switch {
+	case rest == "":
+		return false
+	case unicode.IsLetter(next), unicode.IsDigit(next), strings.ContainsRune("²³/^", next):
+		return true
+	case strings.ContainsRune("-·⋅*", next):
+		behind, _ := utf8.DecodeRuneInString(rest[size:])
+		return unicode.IsLetter(behind)
+	}
+	return false
 }
 
 func skipBlanks(runes []rune, i int) int {

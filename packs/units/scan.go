@@ -114,6 +114,9 @@ func (s *scanner) noDigits() *Fault {
 	return s.fault(end, "not-a-number", "\""+s.typed(end)+"\" is not a number", "12.5")
 }
 
+// ungrouped takes the marks out that part digits.
+var ungrouped = strings.NewReplacer("_", "", ",", "", "'", "", "’", "")
+
 // looksWrong finds what people type inside numbers that can be read two ways.
 // whole are the digits taken so far; the scanner stands behind them.
 func (s *scanner) looksWrong(whole string) *Fault {
@@ -122,7 +125,7 @@ func (s *scanner) looksWrong(whole string) *Fault {
 		end++
 	}
 	all := s.text(end)
-	grouped := strings.NewReplacer("_", "", ",", "", "'", "", "’", "").Replace(all)
+	grouped := ungrouped.Replace(all)
 	switch {
 	case strings.Contains(all, "_"), strings.ContainsAny(all, "'’"):
 		return s.fault(end, "marks-in-number", "digits parted by a mark: "+s.typed(end)+"; write them together", grouped)
