@@ -130,7 +130,7 @@ func FuzzParse(f *testing.F) {
 	}
 	for _, s := range []string{
 		"\x00", "\xff", "((((((((((D1", "D1 - - D2", "+/-", "1 mm (", "1 mm ()", "1 to 2 mm (1 to", "1/1/1 mm", "mean of D1 and", "D1/ + 1 mm", "D1/-/- +/- 1 mm",
-		"1 mm per m of 1 mm per m of D1", "at most 1 %", "1 % of 1 % of D1", "‏0.05 to 0.12 mm", "0.05 to\t0.12\nmm", "choose or or or", "as  found  +/-  1 mm", "−1 to −0.5 mm",
+		"1 mm per m of 1 mm per m of D1", "at most 1 %", "1 % of 1 % of D1", "\u200f0.05 to 0.12 mm", "0.05 to\t0.12\nmm", "choose or or or", "as  found  +/-  1 mm", "−1 to −0.5 mm",
 	} {
 		f.Add(s)
 	}
