@@ -32,6 +32,7 @@ func (s Soak) Plan() (Soaked, error) {
 	if s.Source.Means == Oven {
 		air = Surroundings{Air: s.Source.Inside, Film: s.Source.Film}
 	}
+	// The contact plays no part without a shaft.
 	b := newBodies(&s.Hub, nil, Fit{Diameter: s.Bore}, Contact{Perfect: true}, air, usualGrid)
 	b.putPower(float64(s.Source.Net), s.Source.Depth.metres())
 	clock := newStepper(b, usualGrid)
@@ -40,6 +41,8 @@ func (s Soak) Plan() (Soaked, error) {
 		if !clock.step() {
 			return Soaked{}, errDiverged()
 		}
+		// Looked at before the target: a hub that gets there with a burnt skin
+		// has not got there.
 		if b.skin() > float64(s.Limit.At) {
 			return Soaked{}, refuse("Source.Net", "use less power, or an oven",
 				"the skin passes %.0f °C (%s) when the coldest place of the hub has %.0f °C",

@@ -5,7 +5,9 @@ import (
 	"strings"
 )
 
-// Refusals of a whole pull, and what else gets a hub off.
+// Refusals of a whole pull, and what else gets a hub off; the warnings and
+// assumptions of a plan. The words are for the planner and name what was given
+// with its unit; a sheet in another language goes by Field and Code.
 
 func errDiverged() error {
 	return refuse("Source.Net", "check sizes, conductances and power for a slip of the unit",
@@ -139,7 +141,7 @@ func (p *Pull) assumptions() []Assumption {
 func (p *Pull) ceilingWorking(plan *Plan) Working {
 	mid := (p.Hub.Start + p.Skin.At) / 2
 	m := &p.Hub.Material
-	return Working{
+	w := Working{
 		Formula: "opening levels off = expansion x diameter x power / (8 pi x conductivity x length), and the joint's share",
 		Source:  "quasi-steady heating of a solid shaft and its hub, derived; no losses counted",
 		Terms: []Term{
@@ -148,8 +150,12 @@ func (p *Pull) ceilingWorking(plan *Plan) Working {
 			{"power", Number(plan.Net), "W"},
 			{"conductivity", Number(m.Conducts.at(float64(mid))), "W/m K"},
 			{"length", Number(p.Hub.Length), "mm"},
-			{"joint", Number(p.Contact.Touching), "W/m²K"},
-			{"levels off at", Number(plan.Levels), "mm"},
 		},
 	}
+	// A perfect joint adds nothing, and a conductance of zero would read as none.
+	if !p.Contact.Perfect {
+		w.Terms = append(w.Terms, Term{"joint", Number(p.Contact.Touching), "W/m²K"})
+	}
+	w.Terms = append(w.Terms, Term{"levels off at", Number(plan.Levels), "mm"})
+	return w
 }
