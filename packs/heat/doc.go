@@ -12,7 +12,7 @@
 //     band of net power that works, told as skin temperatures at two times.
 //   - Refit: the temperature for putting the hub back, and the seconds until it
 //     grips. Soak: how long an oven or a heater needs for a hub off its shaft.
-//   - Chill and Room.After: a shaft cooled by dry ice or liquid nitrogen, and
+//   - Chill and RoomAfter: a shaft cooled by dry ice or liquid nitrogen, and
 //     what the gas does to the air of a room.
 //   - Materials, Ceilings, TemperColours: tables, each entry with its source.
 //
