@@ -96,30 +96,52 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 
 // part cuts one fragment of the chunk [from, to) in two, so that what comes
 // before the cut fits the room with a hyphen. It gives the index of the fragment
-// before the cut. Unless the chunk must start here, only the start of a syllable
-// will do.
+// before the cut. The start of a syllable is taken before any other place, and
+// unless the chunk must be cut here nothing else will do.
 func (b *breaker) part(from, to int, room Mm, must bool) (cut int, ok bool) {
-	cutAt := -1
-	good := false
-	for i := from; i < to; i++ {
+	at, syllable := 0, false
+	before := Mm(0)
+	for i := from; i < to && before.fits(room); i++ {
 		f := b.frags[i]
-		r := b.runs[f.run]
-		if f.sign != nil || r.Deco != Plain {
-			continue
-		}
-		before := b.width(from, i)
-		for _, p := range hyphenPlaces(f.text) {
-			w := before + b.s.m.Width(r.Style.Face, r.Style.Size, f.text[:p.at]+"-")
-			if w.fits(room) && (p.good || must && !good) {
-				cut, cutAt, good = i, p.at, good || p.good
+		if f.sign == nil && !f.whole {
+			place, good := b.placeIn(f.text, b.runs[f.run].Style, room-before, must && !syllable)
+			if place > 0 {
+				cut, at, syllable, ok = i, place, good, true
 			}
 		}
+		before += f.w
 	}
-	if cutAt < 0 {
-		return 0, false
+	if ok {
+		b.split(cut, at)
 	}
-	b.split(cut, cutAt)
-	return cut, true
+	return cut, ok
+}
+
+// placeIn finds the last place to part the word so that its beginning and a hyphen
+// fit the room: where a syllable starts, or if need be anywhere it may. It gives a
+// byte position, 0 for none.
+func (b *breaker) placeIn(word string, st Style, room Mm, anywhere bool) (at int, syllable bool) {
+	// Of a very long word only what may come before the cut is looked at, and the
+	// letters that must come after it.
+	var rs []rune
+	var cuts []int // byte positions before which the beginning fits
+	w := b.s.m.Width(st.Face, st.Size, "-")
+	for pos, r := range word {
+		if len(rs) >= len(cuts)+hyphenEnd {
+			break
+		}
+		if len(cuts) == len(rs) && w.fits(room) {
+			cuts = append(cuts, pos)
+		}
+		rs = append(rs, r)
+		w += b.s.m.Width(st.Face, st.Size, string(r))
+	}
+	for i, pos := range cuts {
+		if ok, good := hyphenAt(rs, i); ok && (good || anywhere && !syllable) {
+			at, syllable = pos, good
+		}
+	}
+	return at, syllable
 }
 
 // split makes two fragments of fragment i, parted at byte position at.
@@ -130,7 +152,7 @@ func (b *breaker) split(i, at int) {
 	first.text, first.hi, first.end, first.space = f.text[:at], f.lo+at, atSoft, 0
 	rest.text, rest.lo = f.text[at:], f.lo+at
 	first.w = b.s.m.Width(st.Face, st.Size, first.text)
-	rest.w = b.s.m.Width(st.Face, st.Size, rest.text)
+	rest.w = f.w - first.w
 	b.frags[i] = first
 	b.frags = slices.Insert(b.frags, i+1, rest)
 }

@@ -27,6 +27,7 @@ type fragment struct {
 	// left is the room before the text, inside w, for a decoration.
 	left  Mm
 	sign  *sign
+	whole bool // never hyphenated: decorated, or a mark, size or unit
 	end   ending
 	space Mm
 }
@@ -46,14 +47,18 @@ func (s *Setter) clean(r Run, ref Ref) (string, []Misfit) {
 	var misfits []Misfit
 	var b strings.Builder
 	b.Grow(len(r.Text))
-	leftward := false
+	told := map[rune]bool{}
 	for i, c := range r.Text {
 		out, kind, ok := s.cleanRune(r.Style.Face, c)
 		if c == utf8.RuneError && !strings.HasPrefix(r.Text[i:], string(replacement)) {
 			ok, kind, out = false, NoGlyph, replacement // broken UTF-8
 		}
-		if !ok && (kind != RightToLeft || !leftward) {
-			leftward = leftward || kind == RightToLeft
+		key := c // each sign is told once, a script once for all its letters
+		if kind == RightToLeft {
+			key = -1
+		}
+		if !ok && !told[key] {
+			told[key] = true
 			m := Misfit{Ref: ref, Kind: kind, Text: r.Text, Rune: c}
 			if unicode.In(c, unicode.Mn, unicode.Me) {
 				m.Detail = "an accent apart from its letter"
@@ -128,11 +133,15 @@ type cutter struct {
 	r     Run
 	text  string
 	lo    int
+	// wordEnd is the end of the text up to the next space, and figures tells
+	// whether there is one in it.
+	wordEnd int
+	figures bool
 }
 
 // cut adds the fragments of one run.
 func (c *cutter) cut(run int, r Run, text string) {
-	c.run, c.r, c.text, c.lo = run, r, text, 0
+	c.run, c.r, c.text, c.lo, c.wordEnd = run, r, text, 0, 0
 	if r.Deco != Plain {
 		c.cutDecorated()
 		return
@@ -160,7 +169,7 @@ func (c *cutter) cut(run int, r Run, text string) {
 				c.put(fragment{text: "-", run: run, lo: i, hi: i})
 				c.lo = i + n
 			}
-			if x == '\u2010' && jointAt(text, i, n) {
+			if x == '\u2010' && c.jointAt(i, n) {
 				c.flush(i+n, glued)
 				c.close(atJoint)
 			}
@@ -168,7 +177,7 @@ func (c *cutter) cut(run int, r Run, text string) {
 			c.flush(i, glued)
 			c.put(fragment{text: string(x), run: run, lo: i, hi: i, sign: signs[x]})
 			c.lo = i + n
-		case isJoint(x) && jointAt(text, i, n):
+		case isJoint(x) && c.jointAt(i, n):
 			c.flush(i+n, atJoint)
 			c.lo = i + n
 		}
@@ -213,6 +222,7 @@ func (c *cutter) put(f fragment) {
 		f.w = Mm(f.sign.advance) * c.r.Style.CapHeight()
 	} else {
 		f.w = c.s.m.Width(c.r.Style.Face, c.r.Style.Size, f.text)
+		f.whole = c.r.Deco != Plain || strings.IndexFunc(f.text, unicode.IsDigit) >= 0
 	}
 	c.frags = append(c.frags, f)
 }
@@ -241,18 +251,22 @@ func isJoint(x rune) bool { return x == '-' || x == '/' || x == '–' || x == '�
 // jointAt tells whether the n bytes at i part two words of a text: two letters on
 // either side, and no figure in the whole of it up to the spaces about it. So
 // "and/or" may part, and "C4/DE/springs", "M12-6g" and "130–140" may not.
-func jointAt(text string, i, n int) bool {
-	a, size := utf8.DecodeLastRuneInString(text[:i])
-	b, _ := utf8.DecodeLastRuneInString(text[:i-size])
-	c, size := utf8.DecodeRuneInString(text[i+n:])
-	d, _ := utf8.DecodeRuneInString(text[i+n+size:])
-	if !unicode.IsLetter(a) || !unicode.IsLetter(b) || !unicode.IsLetter(c) || !unicode.IsLetter(d) {
+func (c *cutter) jointAt(i, n int) bool {
+	if i >= c.wordEnd {
+		// The words of a run are looked at from left to right, each once.
+		from := c.wordEnd + strings.LastIndexAny(c.text[c.wordEnd:i], " \n") + 1
+		c.wordEnd = len(c.text)
+		if k := strings.IndexAny(c.text[i:], " \n"); k >= 0 {
+			c.wordEnd = i + k
+		}
+		c.figures = strings.IndexFunc(c.text[from:c.wordEnd], unicode.IsDigit) >= 0
+	}
+	if c.figures {
 		return false
 	}
-	from := strings.LastIndexAny(text[:i], " \n") + 1
-	to := len(text)
-	if k := strings.IndexAny(text[i:], " \n"); k >= 0 {
-		to = i + k
-	}
-	return strings.IndexFunc(text[from:to], unicode.IsDigit) < 0
+	a, size := utf8.DecodeLastRuneInString(c.text[:i])
+	b, _ := utf8.DecodeLastRuneInString(c.text[:i-size])
+	d, size := utf8.DecodeRuneInString(c.text[i+n:])
+	e, _ := utf8.DecodeRuneInString(c.text[i+n+size:])
+	return unicode.IsLetter(a) && unicode.IsLetter(b) && unicode.IsLetter(d) && unicode.IsLetter(e)
 }

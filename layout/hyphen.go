@@ -23,48 +23,19 @@ func isVowel(r rune) bool {
 	return strings.ContainsRune("aeiouyäöüáéíóúàèìòùâêîôûåæø", unicode.ToLower(r))
 }
 
-// hyphenPlaces gives, for a word, the byte positions where it may be parted,
-// best ones first: 1 for the start of a syllable, 0 for a place of need.
-func hyphenPlaces(word string) (places []hyphenPlace) {
-	rs := []rune(word)
-	for _, r := range rs {
-		if unicode.IsDigit(r) {
-			return nil
+// hyphenAt tells whether the word, as a list of signs, may be parted before sign
+// i, and whether a syllable starts there.
+func hyphenAt(rs []rune, i int) (ok, syllable bool) {
+	if i < hyphenEnd || i+hyphenEnd > len(rs) {
+		return false, false
+	}
+	for _, r := range rs[i-hyphenEnd : i+hyphenEnd] {
+		if !unicode.IsLetter(r) {
+			return false, false
 		}
 	}
-	at := 0
-	for i, r := range rs {
-		if i > 0 && lettersBefore(rs, i) >= hyphenEnd && lettersAfter(rs, i) >= hyphenEnd && !together(rs[i-1], r) {
-			good := !isVowel(r) && i+1 < len(rs) && isVowel(rs[i+1])
-			places = append(places, hyphenPlace{at: at, good: good})
-		}
-		at += len(string(r))
+	if strings.Contains(oneSound, strings.ToLower(string(rs[i-1:i+1]))) {
+		return false, false
 	}
-	return places
-}
-
-// hyphenPlace is a place to part a word, at a byte position.
-type hyphenPlace struct {
-	at   int
-	good bool
-}
-
-func together(a, b rune) bool {
-	return strings.Contains(oneSound, strings.ToLower(string([]rune{a, b})))
-}
-
-// lettersBefore counts the letters that directly precede position i.
-func lettersBefore(rs []rune, i int) (n int) {
-	for i--; i >= 0 && unicode.IsLetter(rs[i]); i-- {
-		n++
-	}
-	return n
-}
-
-// lettersAfter counts the letters from position i on.
-func lettersAfter(rs []rune, i int) (n int) {
-	for ; i < len(rs) && unicode.IsLetter(rs[i]); i++ {
-		n++
-	}
-	return n
+	return true, !isVowel(rs[i]) && isVowel(rs[i+1])
 }

@@ -1,5 +1,7 @@
 package layout
 
+import "strings"
+
 // Run is text in one style within a paragraph. A line feed in it starts a new
 // line, every other white space is one space. No-break spaces hold words
 // together; a soft hyphen, a zero width space, and a hyphen, slash or dash
@@ -73,7 +75,11 @@ func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
 func (s *Setter) Line(width Mm, runs []Run, o ParaOpts) Block {
 	b, out := s.cutAll(runs, o)
 	for i := range b.frags[:max(len(b.frags)-1, 0)] {
-		if f := &b.frags[i]; f.end == atFeed {
+		f := &b.frags[i]
+		switch {
+		case f.text == "" && f.end == atFeed: // an empty line
+			f.end = glued
+		case f.end == atFeed:
 			st := runs[f.run].Style
 			f.end, f.space = atSpace, s.m.Width(st.Face, st.Size, " ")
 		}
@@ -122,18 +128,18 @@ func refOr(a, b Ref) Ref {
 
 // tooWide is the misfit of a line that reaches over its width.
 func (b *breaker) tooWide(l textLine, over Mm, o ParaOpts) Misfit {
-	text := ""
+	var text strings.Builder
 	for i := l.from; i < l.to; i++ {
-		text += b.frags[i].text
+		text.WriteString(b.frags[i].text)
 		if b.frags[i].end == atSpace && i+1 < l.to {
-			text += " "
+			text.WriteByte(' ')
 		}
 	}
 	ref := o.Ref
 	if l.from < l.to {
 		ref = refOr(b.runs[b.frags[l.from].run].Ref, o.Ref)
 	}
-	return Misfit{Ref: ref, Kind: TooWide, Text: text, Over: over}
+	return Misfit{Ref: ref, Kind: TooWide, Text: text.String(), Over: over}
 }
 
 // emit adds a line to the foot of the block.
@@ -223,35 +229,70 @@ func (b *breaker) spaceOn(l textLine, i int) Mm {
 // join gathers the fragments of one run from i on into one text, as far as no
 // drawn sign comes between and the line goes. It gives the width of it all.
 func (b *breaker) join(l textLine, i int) (text string, stop int, w Mm) {
-	run := b.frags[i].run
-	whole := b.texts[run]
-	lo, hi := b.frags[i].lo, b.frags[i].hi
-	text = b.frags[i].text
-	sliced := hi > lo
+	first := b.frags[i]
 	for stop = i; ; {
 		w += b.frags[stop].w
 		stop++
-		if stop >= l.to || b.frags[stop].run != run || b.frags[stop].sign != nil {
+		if stop >= l.to || b.frags[stop].run != first.run || b.frags[stop].sign != nil {
 			break
 		}
-		f, sep := b.frags[stop], ""
-		if b.frags[stop-1].end == atSpace {
-			sep = " "
-		}
 		w += b.gapAfter(stop - 1)
-		// Most often the text goes on in the run just as it was written; then it
-		// is a longer slice of the run and nothing is copied.
-		if sliced && f.hi > f.lo && f.lo == hi+len(sep) && whole[hi:f.lo] == sep {
-			hi = f.hi
-			text = whole[lo:hi]
-		} else {
-			sliced = false
-			text += sep + f.text
-		}
 	}
+	text = b.textOf(i, stop)
 	if l.hyphen && stop == l.to {
 		text += "-"
 		w += b.hyphenW(stop - 1)
 	}
 	return text, stop, w
+}
+
+// textOf is the text of the fragments [from, to) of one run. Most often it stands
+// in the run just so; then it is a longer slice of the run and nothing is copied.
+func (b *breaker) textOf(from, to int) string {
+	first, last := b.frags[from], b.frags[to-1]
+	size := 0
+	for i := from; i < to; i++ {
+		size += len(b.frags[i].text)
+		if i+1 < to && b.frags[i].end == atSpace {
+			size++
+		}
+	}
+	if size == 0 {
+		return ""
+	}
+	if b.asWritten(from, to) {
+		return b.texts[first.run][first.lo:last.hi]
+	}
+	var out strings.Builder
+	out.Grow(size + 1)
+	for i := from; i < to; i++ {
+		out.WriteString(b.frags[i].text)
+		if i+1 < to && b.frags[i].end == atSpace {
+			out.WriteByte(' ')
+		}
+	}
+	return out.String()
+}
+
+// asWritten tells whether the fragments follow each other in their run with
+// nothing or one space between, and none of them is replaced by another sign.
+func (b *breaker) asWritten(from, to int) bool {
+	for i := from; i < to; i++ {
+		f := b.frags[i]
+		if f.hi-f.lo != len(f.text) {
+			return false
+		}
+		if i+1 == to {
+			break
+		}
+		next := b.frags[i+1].lo
+		if f.end == atSpace {
+			if next != f.hi+1 || b.texts[f.run][f.hi] != ' ' {
+				return false
+			}
+		} else if next != f.hi {
+			return false
+		}
+	}
+	return true
 }

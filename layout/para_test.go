@@ -144,6 +144,26 @@ func TestParaPlaces(t *testing.T) {
 	}
 }
 
+// A line takes a line feed as a space.
+func TestLineFeeds(t *testing.T) {
+	t.Parallel()
+	b := newFake().Line(0, []Run{T(ten, "one\ntwo\n\nthree")}, ParaOpts{})
+	if got := linesOf(b); !slices.Equal(got, []string{"one two three"}) {
+		t.Errorf("lines %q, want one", got)
+	}
+}
+
+// A field of a hundred thousand signs, with or without places to break, is set in
+// a moment: no work grows with the square of the text.
+func TestParaHuge(t *testing.T) {
+	t.Parallel()
+	s := newFake()
+	for _, unit := range []string{"x", "x-", "aaa-", "ab ", "1-", "\u00ad", "a\u00ad", "㊙", "/", "⌀", "a\n"} {
+		s.Para(60, []Run{T(ten, strings.Repeat(unit, 100_000/len(unit)))}, ParaOpts{})
+		s.Line(60, []Run{T(ten, strings.Repeat(unit, 100_000/len(unit)))}, ParaOpts{})
+	}
+}
+
 // A plate never parts and holds its words; its rectangle lies about the text.
 func TestParaPlates(t *testing.T) {
 	t.Parallel()
