@@ -96,26 +96,26 @@ func likeTyped(q units.Quantity, model units.Number, finer int) units.Quantity {
 // slipped names the usual slips of a conversion, and how many decimals more than
 // typed the right number needs.
 func slipped(a, b units.Quantity, e end) (slip string, finer int) {
-	step := b.Number.Step().Rat()
+	exact, stepA, step := new(big.Rat), a.Number.Step().Rat(), b.Number.Step().Rat()
 	times := func(r *big.Rat) (units.Quantity, *big.Rat) {
 		return quantity(units.Exact(new(big.Rat).Mul(b.Number.Rat(), r), 0), b.Unit), new(big.Rat).Mul(step, r)
 	}
 	for i, power := range []int64{10, 100, 1000} {
-		if q, s := times(big.NewRat(power, 1)); within(a, q, e, s) {
+		if q, s := times(big.NewRat(power, 1)); within(a, q, e, stepA, s) {
 			return "a factor of " + units.Whole(power).Text(), 0
 		}
-		if q, s := times(big.NewRat(1, power)); within(a, q, e, s) {
+		if q, s := times(big.NewRat(1, power)); within(a, q, e, stepA, s) {
 			return "a factor of " + units.Whole(power).Text(), i + 1
 		}
 	}
 	point, err := quantity(a.Number, temperatureOf(a.Unit)).Convert(temperatureOf(b.Unit))
 	switch {
 	case err != nil:
-	case a.Unit.Dimension() == units.Rise && within(point, quantity(b.Number, point.Unit), nearest, b.Number.Step().Rat()):
+	case a.Unit.Dimension() == units.Rise && within(point, quantity(b.Number, point.Unit), nearest, exact, step):
 		return "converted as a temperature, with the 32 added", 0
 	case a.Unit.Dimension() == units.Temperature:
 		rise, err := quantity(a.Number, a.Unit.RiseUnit()).Convert(b.Unit.RiseUnit())
-		if err == nil && within(rise, quantity(b.Number, rise.Unit), nearest, b.Number.Step().Rat()) {
+		if err == nil && within(rise, quantity(b.Number, rise.Unit), nearest, exact, step) {
 			return "converted as a rise, without the 32", 0
 		}
 	}
@@ -135,10 +135,13 @@ func temperatureOf(u units.Unit) units.Unit {
 
 // agrees reports whether a and b can be one size: they differ by no more than
 // both were rounded, or one of them is the other rounded inward.
-func agrees(a, b units.Quantity, e end) bool { return within(a, b, e, b.Number.Step().Rat()) }
+func agrees(a, b units.Quantity, e end) bool {
+	return within(a, b, e, a.Number.Step().Rat(), b.Number.Step().Rat())
+}
 
-// within is agrees with the step of b given. Both steps are told in the unit of a.
-func within(a, b units.Quantity, e end, stepB *big.Rat) bool {
+// within is agrees with the steps given that the two were rounded to, each in the
+// unit of its own quantity; 0 for one that was not rounded.
+func within(a, b units.Quantity, e end, stepA, stepB *big.Rat) bool {
 	same, err := b.Convert(a.Unit)
 	if err != nil {
 		return false
@@ -147,10 +150,7 @@ func within(a, b units.Quantity, e end, stepB *big.Rat) bool {
 	if err != nil {
 		return false
 	}
-	stepA, stepInA := a.Number.Step().Rat(), size.Number.Rat()
-	if a.Number.Denominator() == 0 && a.Number.Decimals() > 12 {
-		stepA = new(big.Rat) // a worked-out number is exact
-	}
+	stepInA := size.Number.Rat()
 	// gap is how far b lies above a.
 	gap := new(big.Rat).Sub(same.Number.Rat(), a.Number.Rat())
 	half := new(big.Rat).Mul(new(big.Rat).Add(stepA, stepInA), big.NewRat(1, 2))

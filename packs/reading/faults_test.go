@@ -64,6 +64,8 @@ var mistakes = []struct{ typed, marked, code, message, help string }{
 	{"80.00 +0.02/0.00 mm", "+0.02/0.00", "tolerance", "", ""},
 	{"12.5 +/- 0 mm", "", "tolerance", "", ""},
 	{"12.5 +/- -0.1 mm", "", "tolerance", "", ""},
+	{"0.1 +/- 12.5 mm", "0.1 +/- 12.5 mm", "tolerance-size", "the tolerance 12.5 mm is larger than the size 0.1 mm: turned round?", "12.5 +/- 0.1 mm"},
+	{"0.02 +80.00/-0.00 mm", "", "tolerance-size", "", ""},
 	{"0.05 to 0.05 mm", "0.05 to 0.05 mm", "same-limits", "", ""},
 	{"at least 4.0 to 5.0 mm", "to", "two-rules", "", ""},
 	{"at most 12.5 +/- 0.1 mm", "+/- 0.1 mm", "two-rules", "", ""},

@@ -36,6 +36,7 @@ func (c *cursor) settle(from int, t *Test) {
 	}
 	c.sameDecimals(from, t)
 	c.order(from, t)
+	c.turnedRound(from, t)
 	if unit == units.Pieces {
 		for _, n := range t.numbers() {
 			if n.Decimals() > 0 || n.Denominator() > 0 {
@@ -191,6 +192,26 @@ func (c *cursor) order(from int, t *Test) {
 		c.failFrom(from, "limit-order", "the smaller limit comes first: "+good,
 			c.with(from, c.pos, groupText(t.Group)+good), "if the source prints it like this, use says: and tell who turned it round")
 	}
+}
+
+// turnedRound finds a tolerance larger than its size: the two were most likely
+// swapped. Around 0 there is nothing to compare, and a temperature has no size.
+func (c *cursor) turnedRound(from int, t *Test) {
+	if t.Rule != Nominal || !t.At.constant() || t.Unit.Dimension() == units.Temperature || !c.ok() {
+		return
+	}
+	at, wide := t.At.sum(), t.Upper.Abs()
+	if low := t.Lower.Abs(); low.Cmp(wide) > 0 {
+		wide = low
+	}
+	if at.Sign() == 0 || at.Abs().Cmp(wide) >= 0 {
+		return
+	}
+	unit := t.Unit
+	low, high, _ := t.Limits()
+	c.failFrom(from, "tolerance-size", "the tolerance "+quantity(wide, unit).Text()+" is larger than the size "+quantity(at, unit).Text()+": turned round?",
+		c.with(from, c.pos, groupText(t.Group)+wide.Text()+" +/- "+quantity(at.Abs(), unit).Text()),
+		c.with(from, c.pos, groupText(t.Group)+low.Number.Text()+" to "+high.Text()))
 }
 
 // oneUnit sees that the tests of a limit share their unit; a spread of

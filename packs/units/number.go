@@ -42,7 +42,8 @@ func (n Number) Rat() *big.Rat {
 func (n Number) Denominator() int64 { return n.den }
 
 // Decimals gives the digits behind the point, as typed or, for a number that was
-// worked out, as many as it takes. It is 0 for a fraction.
+// worked out, as many as it takes. It is 0 for a fraction, and for a decimal
+// without end what Round or Exact asked for: round before asking.
 func (n Number) Decimals() int {
 	if n.den != 0 || n.text != "" {
 		return n.decimals
