@@ -61,6 +61,9 @@ func (r *reader) cleanRunes(data []byte) ([]byte, bool) {
 		case c == 0:
 			r.add(r.at(line, col, 1), "not-text", "this is no text file: a zero byte stands here", "is it the right file? A definition is a text file with the ending .yaml")
 			return nil, false
+		case c == utf8.RuneError && size == 1 && r.full():
+			r.left++
+			out = append(out, ' ')
 		case c == utf8.RuneError && size == 1:
 			r.add(r.at(line, col, 1), "not-utf-8", fmt.Sprintf("the byte %#02x is no letter of UTF-8: the file is saved in an older encoding, or damaged", data[i]),
 				"save it as UTF-8 in the editor")

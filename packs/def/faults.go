@@ -92,7 +92,7 @@ func (s *stop) badStart() (fault, bool) {
 		switch c := at.what; {
 		case strings.ContainsRune("@`%", c), c == '!',
 			strings.ContainsRune("*&", c) && !word,
-			strings.ContainsRune(">|", c) && !blockHead.MatchString(string(rest)):
+			strings.ContainsRune(">|", c) && !isBlockHead(rest):
 			return s.startsWith(at), true
 		}
 	}
@@ -250,8 +250,7 @@ func (s *stop) unknownAnchor() (fault, bool) {
 		return fault{}, false
 	}
 	for _, at := range s.starts {
-		rest := string(s.lines[at.line][at.col:])
-		if at.what != '*' || !strings.HasPrefix(rest, "*"+name[1]) {
+		if at.what != '*' || !strings.HasPrefix(string(s.lines[at.line][at.col:]), "*"+name[1]) {
 			continue
 		}
 		f := fault{code: "unknown-alias", repair: s.replace(at)}

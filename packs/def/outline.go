@@ -34,7 +34,13 @@ type span struct {
 }
 
 // blockHead is the sign of a text on the lines below it.
-var blockHead = regexp.MustCompile(`^[>|][-+1-9]{0,2}[ \t]*( #.*)?$`)
+var blockHead = regexp.MustCompile(`^[>|][-+1-9]{0,2}([ \t]+#|[ \t]*$)`)
+
+// isBlockHead reports whether the rest of a line is such a sign. Only its first
+// runes are looked at: a line may have millions.
+func isBlockHead(rest []rune) bool {
+	return len(rest) > 0 && (rest[0] == '>' || rest[0] == '|') && blockHead.MatchString(string(rest[:min(len(rest), 80)]))
+}
 
 // An outliner makes an outline line by line.
 type outliner struct {
@@ -88,7 +94,7 @@ func (o *outliner) line(n int, line []rune) {
 			o.quotes = append(o.quotes, span{spot{n, i, c, flow}, -1, 0})
 			o.start, o.quoted = false, true
 			i = o.endQuote(n, line, i+1)
-		case o.start && !flow && blockHead.MatchString(string(line[i:])):
+		case o.start && !flow && isBlockHead(line[i:]):
 			o.starts = append(o.starts, spot{n, i, c, flow})
 			o.block = indent
 			return

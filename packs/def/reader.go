@@ -101,12 +101,19 @@ func (r *reader) add(at source.Pos, code, message string, help ...string) {
 
 // report takes a problem in, up to maxProblems.
 func (r *reader) report(p source.Problem) {
-	if len(r.problems) >= maxProblems {
+	if r.full() {
 		r.left++
 		return
 	}
+	p.Message = clip(p.Message, maxWords)
+	for i, help := range p.Help {
+		p.Help[i] = clip(help, maxWords)
+	}
 	r.problems = append(r.problems, p)
 }
+
+// full reports whether further problems are only counted.
+func (r *reader) full() bool { return len(r.problems) >= maxProblems }
 
 // sorted gives the problems by place.
 func (r *reader) sorted() source.Problems {
@@ -135,14 +142,31 @@ func (r *reader) line(line int) []rune {
 	return r.runes[line-1]
 }
 
+// maxQuoted is how many letters of a text are quoted in a message, maxWords how
+// many a message or a line of help has at most.
+const (
+	maxQuoted = 40
+	maxWords  = 300
+)
+
+// clip cuts a text to most letters.
+func clip(s string, most int) string {
+	if len(s) <= most {
+		return s
+	}
+	n := 0
+	for i := range s {
+		if n == most {
+			return s[:i] + "…"
+		}
+		n++
+	}
+	return s
+}
+
 // quote gives a text as written, in quotes, cut when it is long.
 func quote(s string) string {
-	const most = 40
-	s = strings.Join(strings.Fields(s), " ")
-	if n := []rune(s[:min(len(s), 4*most+4)]); len(n) > most {
-		s = string(n[:most]) + "…"
-	}
-	return `"` + s + `"`
+	return `"` + clip(strings.Join(strings.Fields(clip(s, 4*maxQuoted)), " "), maxQuoted) + `"`
 }
 
 // article puts a or an before the name of a kind.

@@ -14,6 +14,9 @@ const (
 	windowColumns = 100
 	windowBefore  = 40
 	tabColumns    = 8
+	// windowRunes is how many runes on either side of the place are looked at to
+	// find the window: a line may have millions, and some take no column.
+	windowRunes = 500
 )
 
 // A cell is one rune as shown, and how many columns it takes on a terminal.
@@ -42,13 +45,31 @@ func cells(line string) []cell {
 	return list
 }
 
+// around cuts a line to windowRunes on either side of rune at (from 0). It gives
+// the part, the place of the rune in it, and whether something was cut off.
+func around(line string, at int) (part string, in int, cutFront, cutBack bool) {
+	offset := 0 // bytes before the part
+	for skip := at - windowRunes; skip > 0 && offset < len(line); skip-- {
+		_, size := utf8.DecodeRuneInString(line[offset:])
+		offset += size
+		at--
+	}
+	end := offset
+	for n := at + windowRunes; n > 0 && end < len(line); n-- {
+		_, size := utf8.DecodeRuneInString(line[end:])
+		end += size
+	}
+	return line[offset:end], at, offset > 0, end < len(line)
+}
+
 // excerpt gives the part of a line around rune col (from 1) as it can be shown
 // safely, and the line of marks that goes below it: ^ under the first of width
 // runes, ~ under the others. Tabs are kept in both so that they line up
 // whatever the tab stops of the reader are.
 func excerpt(line string, col, width int) (shown, mark string) {
-	all := cells(line)
-	at := min(max(col-1, 0), len(all))
+	near, at, cutFront, cutBack := around(line, max(col-1, 0))
+	all := cells(near)
+	at = min(at, len(all))
 	end := min(at+max(width, 1), len(all))
 
 	first, before := at, 0
@@ -69,7 +90,7 @@ func excerpt(line string, col, width int) (shown, mark string) {
 	}
 
 	var text, under strings.Builder
-	if first > 0 {
+	if first > 0 || cutFront {
 		text.WriteString("…")
 		under.WriteString(" ")
 	}
@@ -84,7 +105,7 @@ func excerpt(line string, col, width int) (shown, mark string) {
 			under.WriteString(strings.Repeat(" ", all[i].columns))
 		}
 	}
-	if last < len(all) {
+	if last < len(all) || cutBack {
 		text.WriteString("…")
 	}
 	wide := 0
