@@ -51,13 +51,9 @@ func (s settled) states(tol Point) ([]state, *Refusal) {
 	return out, nil
 }
 
-// lengthTilt gives how far the load turns when one leg is off by e, either way.
-// ok is false when it cannot hang so at all.
-func (s settled) lengthTilt(e float64) (worst Degree, ok bool) {
-	nominal, no := s.frame.at(s.g, nil)
-	if no != nil {
-		return 0, false
-	}
+// lengthTilt gives how far the load turns out of the position up when one leg is
+// off by e, either way; it is refused when the load cannot hang so.
+func (s settled) lengthTilt(e float64, up vec) (worst Degree, no *Refusal) {
 	n := len(s.frame.sloping())
 	for i := range n {
 		for _, by := range []float64{-e, e} {
@@ -68,9 +64,9 @@ func (s settled) lengthTilt(e float64) (worst Degree, ok bool) {
 			longer[i] = by
 			st, no := s.frame.at(s.g, longer)
 			if no != nil {
-				return 0, false
+				return worst, no
 			}
-			worst = max(worst, angleBetween(st.up, nominal.up))
+			worst = max(worst, angleBetween(st.up, up))
 		}
 	}
 	// An upright leg off by e turns the line of the two picks by e over its length.
@@ -86,5 +82,5 @@ func (s settled) lengthTilt(e float64) (worst Degree, ok bool) {
 	if span > 0 {
 		worst = max(worst, degrees(math.Atan(e/span)))
 	}
-	return worst, true
+	return worst, nil
 }

@@ -50,7 +50,7 @@ func (a *account) hanging() {
 		if l.Flattest < cautionAngle-angleSlack {
 			a.caution(FlatLeg, field, false, "leg %q stands %v from horizontal, under 45°; 60° is the aim", l.Name, l.Flattest)
 		} else if l.Flattest < aimAngle-angleSlack {
-			a.caution(FlatLeg, field, false, "leg %q stands %v from horizontal; 60° is the aim", l.Name, l.Flattest)
+			a.caution(BelowAim, field, false, "leg %q stands %v from horizontal; 60° is the aim", l.Name, l.Flattest)
 		}
 		if l.Slack > lengthSlack {
 			a.caution(SlackLeg, field, false, "leg %q hangs %v slack; the others carry it all", l.Name, l.Slack)

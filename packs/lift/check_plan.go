@@ -113,8 +113,32 @@ func (c *checker) rig() {
 	if p.Rig == Spreader || p.Rig == Beam {
 		c.bar()
 	}
+	c.unused()
 	if p.Rig == TwoHooks && len(p.TopGear) > 0 {
 		c.refuse("topgear", "put the gear in the leg under its own hook", "with two hooks no gear carries the whole load")
+	}
+}
+
+// unused refuses what the rig would pass over in silence.
+func (c *checker) unused() {
+	p := c.p
+	if (p.Rig == Beam || p.Rig == TwoHooks) && p.HookHeight != 0 {
+		c.refuse("hookheight", "leave it out; the lengths of the upright legs set it", "a hook height of %v is given for upright legs", p.HookHeight)
+	}
+	if (p.Rig == Beam || p.Rig == TwoHooks) && p.Aim != 0 {
+		c.refuse("aim", "leave it out", "an angle of %v is aimed at and the legs hang upright", p.Aim)
+	}
+	if (p.Rig == Bridle || p.Rig == TwoHooks) && p.Bar != (Bar{}) {
+		c.refuse("bar", "leave it out, or call the rig a spreader or a beam", "a bar is given and the load hangs without one")
+	}
+	if p.Rig == Spreader && (p.Bar.Bail != 0 || p.Bar.Rise != 0) {
+		c.refuse("bar.bail", "leave bail and rise out, or call the rig a beam", "a spreader hangs from its ends and has no bail")
+	}
+	if p.Rig != TwoHooks && p.SecondCrane != (Crane{}) {
+		c.refuse("secondcrane", "leave it out, or call the rig two hooks", "a second crane is given and one hook lifts")
+	}
+	if p.Sharing != Skew && p.SkewFactor != 0 {
+		c.refuse("skewfactor", "leave it out, or name matched slings with a skew factor", "a skew factor of %g is given and not used", float64(p.SkewFactor))
 	}
 }
 
@@ -153,6 +177,12 @@ func (c *checker) legs(field string, legs []Leg) {
 		if s.Hitch < Straight || s.Hitch > Basket {
 			c.refuse(at+".sling.hitch", "write straight, choker or basket", "how sling %q takes hold is not given", s.Name)
 		}
+		if s.Hitch != Choker && s.ChokeAngle != 0 {
+			c.refuse(at+".sling.chokeangle", "leave it out, or call it a choker", "sling %q is not choked and has an angle of choke", s.Name)
+		}
+		if s.Hitch != Basket && (s.Spread != 0 || s.Parallel) {
+			c.refuse(at+".sling.spread", "leave it out, or call it a basket", "sling %q is no basket and has a spread", s.Name)
+		}
 		for j, h := range l.Gear {
 			c.hardware(fmt.Sprintf("%s.gear[%d]", at, j), h)
 		}
@@ -163,6 +193,9 @@ func (c *checker) hardware(field string, h Hardware) {
 	c.positive(field+".rated", fmt.Sprintf("the rated load of %q", h.Name), "kg", float64(h.Rated))
 	c.basis(field+".basis", h.Name, h.Basis)
 	c.notBelow(field+".mass", "the mass of "+h.Name, "kg", float64(h.Mass))
+	if h.Kind != Shackle && h.OffLine != 0 {
+		c.refuse(field+".offline", "leave it out; an eyebolt's angle is computed, other gear is pulled in line", "%q is no shackle and is pulled off line", h.Name)
+	}
 	if h.Kind < InLine || h.Kind > PlainEyebolt {
 		c.refuse(field+".kind", "write in line, shackle, shoulder eyebolt or plain eyebolt", "%q is no known kind of gear", h.Name)
 	}

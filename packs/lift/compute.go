@@ -120,10 +120,10 @@ func (a *account) tilt() {
 	}
 	a.r.Tilt = t
 	a.r.LengthError = a.p.lengthError()
-	if e, ok := a.s.lengthTilt(float64(a.r.LengthError)); ok {
-		a.r.ErrorTilt = e
-	} else {
-		a.caution(TouchyLength, "legs", true, "with one leg off by %v the load does not hang as planned", a.r.LengthError)
+	e, no := a.s.lengthTilt(float64(a.r.LengthError), up)
+	a.r.ErrorTilt = e
+	if no != nil {
+		a.caution(TouchyLength, no.Field, false, "with one leg off by %v, %s", a.r.LengthError, no.Message)
 	}
 }
 

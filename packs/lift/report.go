@@ -66,8 +66,12 @@ func (a *account) legWorking(i int, leg LegResult) {
 	case len(a.s.frame.sloping()) == 2:
 		formula = "T = W sin(beta of the other) / sin(both betas), beta from the plumb line"
 	}
+	weight := a.s.gross
+	if a.p.Rig != Bridle && !leg.Above {
+		weight = a.p.underBar()
+	}
 	a.work("leg "+leg.Name+": tension", formula, source,
-		fig("W", a.s.gross, "kg"), fig("T", float64(leg.Tension), "kg"), fig("T", float64(leg.Tension.Newton()), "N"),
+		fig("W", weight, "kg"), fig("T", float64(leg.Tension), "kg"), fig("T", float64(leg.Tension.Newton()), "N"),
 		fig("upright share", float64(leg.Vertical), "kg"), fig("low", float64(leg.Low), "kg"), fig("high", float64(leg.High), "kg"),
 		fig("design", float64(leg.Design), "kg"))
 }

@@ -116,6 +116,7 @@ const (
 	NoReach      CautionCode = "no-reach"
 	OutOfLevel   CautionCode = "out-of-level"
 	FlatLeg      CautionCode = "flat-leg"
+	BelowAim     CautionCode = "below-aim"
 	TouchyLength CautionCode = "touchy-length"
 	NearlySlack  CautionCode = "nearly-slack"
 	SlackLeg     CautionCode = "slack-leg"

@@ -103,6 +103,7 @@ func standing(picks []vec, g vec) *Refusal {
 		if depth < -lengthSlack {
 			return refuse("load.cog", "take picks above the centre of gravity, or more than two", "the centre of gravity lies %.0f mm above the line of the two picks, so the load would turn over", -depth)
 		}
+		// Over 60° of roll nothing on the load is where the picks were thought to be.
 		if n.z < 0.5 {
 			return refuse("load.cog", "take picks on both sides of it", "the centre of gravity lies to the side of the line of the two picks, and the load would roll %v", angleBetween(n, zUp))
 		}

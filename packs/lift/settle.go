@@ -24,6 +24,12 @@ func massOf(legs []Leg, gear []Hardware) float64 {
 	return sum
 }
 
+// underBar is what the legs or drops carry: the load at its heaviest, with their own
+// slings and gear.
+func (p *Plan) underBar() float64 {
+	return float64(p.Load.Mass+p.Load.MassTolerance) + massOf(p.Legs, nil)
+}
+
 // settle fixes what the plan leaves to be chosen.
 func (p *Plan) settle() (settled, *Refusal) {
 	s := settled{g: vecOf(*p.Load.CoG)}
@@ -34,7 +40,7 @@ func (p *Plan) settle() (settled, *Refusal) {
 	if no := standing(picks, s.g); no != nil {
 		return settled{}, no
 	}
-	load := float64(p.Load.Mass+p.Load.MassTolerance) + massOf(p.Legs, nil)
+	load := p.underBar()
 	if p.Rig == Bridle {
 		s.gross = load
 		b := bridle{picks: picks, names: names(p.Legs), field: "legs", weight: load, sharing: p.Sharing, skew: float64(p.SkewFactor)}

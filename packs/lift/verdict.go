@@ -77,8 +77,7 @@ func (a *account) components() *Refusal {
 	}
 	switch a.p.Rig {
 	case Spreader, Beam:
-		load := float64(a.p.Load.Mass+a.p.Load.MassTolerance) + massOf(a.p.Legs, nil)
-		a.component("bar", a.p.Bar.Name, load*dyn, float64(a.p.Bar.Rated), nil)
+		a.component("bar", a.p.Bar.Name, a.p.underBar()*dyn, float64(a.p.Bar.Rated), nil)
 	}
 	for i, h := range a.p.TopGear {
 		field := fmt.Sprintf("topgear[%d]", i)
@@ -115,7 +114,7 @@ func (a *account) whole(dyn float64) {
 	_, part, _, _ := a.leg(0)
 	rs := []Reduction{{why, Ratio(factor), enRope}}
 	if least != rated {
-		rs = append([]Reduction{{"hitch of the weakest leg", Ratio(least / rated), enWeb}}, rs...)
+		rs = append([]Reduction{{"hitch of the weakest leg", Ratio(least / rated), "as for that leg"}}, rs...)
 	}
 	a.component(part, "bridle as a whole", a.s.gross*dyn, rated, rs)
 }
