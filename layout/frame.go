@@ -1,9 +1,6 @@
 package layout
 
-import (
-	"image"
-	"math"
-)
+import "math"
 
 // Ref is the caller's own note of where something came from. layout carries it
 // and never looks inside; it must be comparable. Nil says nothing.
@@ -103,14 +100,12 @@ type Op struct {
 // Point is a place in a Path.
 type Point struct{ X, Y Mm }
 
-// Image is a picture such as a site's logo. Data holds the file, Kind is "png"
-// or "jpg".
+// Image is a picture; Picture makes it. Data holds the file, Kind is "png" or
+// "jpg".
 type Image struct {
 	W, H Mm
 	Kind string
 	Data []byte
-	// Pixels is the size of the picture, for judging its resolution.
-	Pixels image.Point
 }
 
 // Frame is one page. Sheet is the name of the sheet that it belongs to, Number

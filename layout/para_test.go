@@ -187,8 +187,9 @@ func TestParaPlates(t *testing.T) {
 
 // genText makes text of the letters and signs that matter for breaking.
 func genText() *rapid.Generator[string] {
-	sign := rapid.SampledFrom([]rune("abcdefgäéL 12.  --//–\u00a0\u202f\u00ad\u200b\u2011⌀✓\n"))
-	return rapid.Custom(func(t *rapid.T) string { return string(rapid.SliceOfN(sign, 0, 60).Draw(t, "text")) })
+	sign := rapid.SampledFrom(append(strings.Split("abcdefgäéL 12.  --//–\u00ad\u200b\u2011⌀✓\n", ""),
+		" 7\u00a07 ", " 12\u202f34", "1\u00a02\u00a03", "outlet", "and/or", "left-hand"))
+	return rapid.Custom(func(t *rapid.T) string { return strings.Join(rapid.SliceOfN(sign, 0, 50).Draw(t, "text"), "") })
 }
 
 // inked drops what a break may add or remove, so that text before and after
@@ -213,7 +214,7 @@ func TestParaLaws(t *testing.T) {
 			runs = append(runs, r)
 			all += r.Text
 		}
-		width := Mm(rapid.IntRange(4, 40).Draw(t, "width"))
+		width := Mm(rapid.IntRange(3, 40).Draw(t, "width"))
 		b := s.Para(width, runs, ParaOpts{})
 		got := ""
 		for _, it := range b.Items {
