@@ -17,14 +17,17 @@ func one[T any](f form, name, doc, example string, field func(*T) *Text) key[T] 
 	}
 }
 
+// text makes a key with one text.
 func text[T any](name, doc, example string, field func(*T) *Text) key[T] {
 	return one(textForm, name, doc, example, field)
 }
 
+// number makes a key with a whole number.
 func number[T any](name, doc, example string, field func(*T) *Text) key[T] {
 	return one(numberForm, name, doc, example, field)
 }
 
+// flag makes a key with yes or no.
 func flag[T any](name, doc, example string, field func(*T) *Text) key[T] {
 	return one(flagForm, name, doc, example, field)
 }
