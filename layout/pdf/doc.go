@@ -6,7 +6,7 @@
 // it is read, an outline with its targets, title and language set, printing
 // without scaling asked for. The same document gives the same bytes.
 //
-// The PDF library writes the pages and the fonts. What it gets wrong is kept away
+// The PDF library writes the pages' frame, the fonts and the pictures. What it gets wrong is kept away
 // from it or put right here, each in a file of its own: text it would panic on
 // (guard.go), drawing (content.go), and everything after the last font object
 // (finish.go): outline, document information, catalogue and cross references.
