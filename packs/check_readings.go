@@ -28,10 +28,7 @@ func (b *builder) checkReadings() {
 
 // faultPos is the place of a fault within a scalar.
 func faultPos(t def.Text, f *reading.Fault) source.Pos {
-	at := t.At
-	at.Col += f.Offset
-	at.Width = max(f.Width, 1)
-	return at
+	return t.Part(f.Offset, f.Width)
 }
 
 // checkInstrument compares the tolerance band and the size with what the

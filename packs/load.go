@@ -53,7 +53,7 @@ func Load(files fs.FS, in Inputs) (*Job, source.Problems) {
 		if data, ok := read(in.Job); ok {
 			j, problems := def.ReadJob(in.Job, data)
 			b.problems = append(b.problems, problems...)
-			d.Override(j)
+			b.problems = append(b.problems, d.Override(j)...)
 		}
 	}
 	b.job.Digest = hex.EncodeToString(sum.Sum(nil))[:8]
