@@ -14,7 +14,7 @@ import (
 func (b *builder) readInstruments() {
 	b.instruments = map[string]*Instrument{}
 	for _, di := range b.def.Instruments {
-		in := &Instrument{Key: di.Key.Value, Name: di.Name.Value, Number: di.Number.Value}
+		in := &Instrument{At: di.Key.At, Key: di.Key.Value, Name: di.Name.Value, Number: di.Number.Value}
 		if in.Name == "" {
 			in.Name = in.Key
 		}

@@ -23,6 +23,10 @@ type Job struct {
 	Sets       []*Set
 	Holds      []*Hold
 	Cautions   []*Caution
+	Isolations []*Isolation
+	Permits    []*Permit
+	Openings   []*Opening
+	Supplies   Supplies
 	Sections   []*Section // in the order of work, strip-down and put-back
 	Tags       []*Tag     // in the order of their numbers, n of N
 }
@@ -179,6 +183,7 @@ func (d *Dim) Judged() bool {
 
 // An Instrument is what a reading is taken with.
 type Instrument struct {
+	At                source.Pos
 	Key, Name, Number string
 	Low, High, Reads  *units.Quantity // range and smallest reading
 }
@@ -272,6 +277,11 @@ type Step struct {
 	Free     *Free        // where it may be moved, nil if it may not
 	Recall   []*Dim       // only recorded by the step that it undoes
 	Empty    []*Container // must be empty when the step is done
+
+	Lock, Unlock []*Isolation
+	Permits      []*Permit
+	Open, Close  []*Opening
+	ToolCount    bool // tools are counted
 }
 
 // A Dep is a step that must come before, with its reason.

@@ -79,6 +79,9 @@ type builder struct {
 	holds       map[string]*Hold
 	cautions    map[string]*Caution
 	bigs        map[string]*def.BigPart // by the part they are
+	isolations  map[string]*Isolation
+	permits     map[string]*Permit
+	openings    map[string][]*Opening
 	steps       map[string][]*Step
 	stepDefs    map[*Step]*def.Step
 	sectionDefs map[*Section]*def.Section
@@ -98,6 +101,7 @@ func (b *builder) build() {
 	b.readContainers()
 	b.readHolds()
 	b.readCautions()
+	b.readGuards()
 	b.readSections()
 	b.resolveSteps()
 	b.putBack()
@@ -107,6 +111,8 @@ func (b *builder) build() {
 	b.findFree()
 	b.checkMoves()
 	b.checkPairs()
+	b.checkGuards()
 	b.checkReadings()
+	b.readSupplies()
 	b.makeTags()
 }

@@ -127,7 +127,8 @@ func (b *builder) undoStep(st *Step, in *Section) *Step {
 			row.Set = append(row.Set, d)
 		}
 	}
-	if len(row.Fit) == 0 && len(row.Set) == 0 && len(row.Recall) == 0 && row.Do == "" {
+	closeAgain(st, row)
+	if len(row.Fit) == 0 && len(row.Set) == 0 && len(row.Recall) == 0 && len(row.Close) == 0 && row.Do == "" {
 		return nil
 	}
 	for _, t := range ds.BackCaution {

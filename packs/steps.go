@@ -132,6 +132,7 @@ func (b *builder) resolveSteps() {
 			b.resolveRemoved(st, ds)
 			b.resolveFitted(st, ds)
 			b.resolveNotes(st, ds)
+			b.resolveGuards(st, ds)
 			b.resolveAfter(st, ds)
 		}
 	}

@@ -37,7 +37,11 @@ type kind struct {
 func kinds() []kind {
 	return []kind{
 		{"front", func(w words) string { return w.front }, front, false},
+		{"isolations", func(w words) string { return w.isolations }, isolations, false},
+		{"gather", func(w words) string { return w.gather }, gather, false},
 		{"traveler", func(w words) string { return w.traveler }, traveler, true},
+		{"holds", func(w words) string { return w.holds }, holds, false},
+		{"openings", func(w words) string { return w.openings }, openings, false},
 		{"reassembly", func(w words) string { return w.reassembly }, reassembly, true},
 		{"register", func(w words) string { return w.register }, register, false},
 	}

@@ -72,6 +72,9 @@ func (c *composer) inThePack() layout.Block {
 	lines := []layout.Block{c.heading(c.w.sheetsHere)}
 	for _, k := range kinds() {
 		span, ok := c.sheet[k.name]
+		if !ok && c.sheet != nil {
+			continue // this job has no such sheet
+		}
 		pages := "00"
 		if ok {
 			pages = strconv.Itoa(span[0])

@@ -43,6 +43,7 @@ func (c *composer) stepRow(st *packs.Step) layout.Block {
 	}
 	body := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
 	body = append(body, c.moves(st, width)...)
+	body = append(body, c.guardLines(st, width)...)
 	if note := c.stepNote(st); note != "" {
 		body = append(body, c.Para(width, []layout.Run{layout.T(layout.Sub, note)}, layout.ParaOpts{Ref: st.At}))
 	}
@@ -72,6 +73,9 @@ func (c *composer) stepText(st *packs.Step) string {
 	}
 	if len(st.Set) > 0 {
 		out = append(out, fill(c.w.setDefault, dimMarks(st.Set)))
+	}
+	if len(st.Close) > 0 {
+		out = append(out, fill(c.w.closeDefault, openingNames(st.Close)))
 	}
 	if len(out) == 0 {
 		out = append(out, fill(c.w.compareDefault, dimMarks(st.Recall)))

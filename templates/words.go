@@ -11,6 +11,7 @@ import (
 // it is a sentence with holes; they are filled in the order given.
 type words struct {
 	lang string
+	sheetWords
 
 	// Names of sheets, as on the black plate.
 	front, traveler, reassembly, register, tags string

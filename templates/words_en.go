@@ -4,7 +4,7 @@ import "matchmark/packs/reading"
 
 // english is the catalogue in English.
 var english = words{
-	lang: "en",
+	lang: "en", sheetWords: englishSheets,
 
 	front: "Front sheet", traveler: "Traveler", reassembly: "Reassembly", register: "Register", tags: "Tags",
 

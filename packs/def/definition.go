@@ -83,6 +83,11 @@ type Definition struct {
 	Holds       []*Hold
 	Cautions    []*Caution
 	Openings    []*Opening
+	Isolations  []*Isolation
+	Permits     []*Permit
+	Tools       []*Supply
+	Spares      []*Supply
+	Consumables []*Supply
 	Sections    []*Section
 }
 
@@ -135,6 +140,7 @@ type Part struct {
 	Holds  Text    // what it holds back: spring, pressure
 	Moves  Text    // "1 turn gives 0.75 mm" for adjusters without a thread
 	Note   Text
+	Applies
 }
 
 // An Instrument is what a reading is taken with.
@@ -169,6 +175,7 @@ type Dimension struct {
 	Sign             Text    // "yes": the reading can be negative
 	Nominal          Varying // size expected, for the width of the box
 	Note             Text
+	Applies
 }
 
 // Positions are the several places at which one dimension is read: a name
@@ -193,6 +200,7 @@ type Container struct {
 	Pockets []Text
 	Keep    Varying // dry, oiled, wrapped, upright, ...
 	Note    Varying
+	Applies
 }
 
 // A BigPart is a part with a tag of its own and no container.
@@ -202,6 +210,7 @@ type BigPart struct {
 	Each    []Text
 	Keep    Varying
 	Support Varying // what it lies on
+	Applies
 }
 
 // A Spot is a place on the floor where a big part is laid down.
@@ -233,6 +242,7 @@ type Joint struct {
 	Torque                     Varying
 	Stages                     []Text
 	Lubricant, Pattern, Source Text
+	Applies
 }
 
 // A Hold is a point where work stops, or may stop, for a named person.
@@ -253,10 +263,12 @@ type Caution struct {
 
 // An Opening is a hole that dirt or tools can fall into.
 type Opening struct {
-	Key   Text
-	What  Text
-	Each  []Text
-	Cover Text
+	Key      Text
+	What     Text
+	Each     []Text
+	Cover    Text
+	Enclosed Text // yes: a person can go in
+	Applies
 }
 
 // A Section is a run of steps under one heading, or an order to put earlier
@@ -267,6 +279,7 @@ type Section struct {
 	Each    []Text
 	Steps   []*Step
 	Reverse []Text
+	Applies
 }
 
 // A Step is one act at the machine.
@@ -277,7 +290,6 @@ type Step struct {
 	Do      Varying
 	Where   Text // bench, or at the machine
 	Each    []Text
-	Fitted  Text // option that must be fitted
 	Measure []Text
 	Set     []Text
 	Remove  []Count
@@ -300,6 +312,11 @@ type Step struct {
 	Check       Text // who checks as well
 	Hours       Text
 	Note        Varying
+	Lock        []Text // isolations
+	Unlock      []Text
+	Permit      []Text // papers that must be there
+	ToolCount   Text   // yes: tools are counted
+	Applies
 }
 
 // After says which steps must come before, each with its reason. An After that

@@ -6,7 +6,7 @@ var dimensionKind = &kind[Dimension]{
 	name:   "dimension",
 	doc:    "One thing to measure, with what its reading must be.",
 	letter: "D",
-	keys: []key[Dimension]{
+	keys: append([]key[Dimension]{
 		varying("what", "What is measured.", "Lock nut stand-off", func(d *Dimension) *Varying { return &d.What }).must(),
 		each(func(d *Dimension) *[]Text { return &d.Each }),
 		text("kind", "What sort of size it is; it chooses the picture.", "stand-off", func(d *Dimension) *Text { return &d.Kind }).
@@ -34,14 +34,14 @@ var dimensionKind = &kind[Dimension]{
 		flag("sign", "Whether the reading can be negative.", "yes", func(d *Dimension) *Text { return &d.Sign }),
 		varying("nominal", "The size to be expected, for the width of the box.", "25.00 mm", func(d *Dimension) *Varying { return &d.Nominal }),
 		text("note", "A remark for whoever measures.", "Measure beside the keyway.", func(d *Dimension) *Text { return &d.Note }),
-	},
+	}, applies(func(d *Dimension) *Applies { return &d.Applies })...),
 }
 
 var jointKind = &kind[Joint]{
 	name:   "joint",
 	doc:    "Fasteners that are tightened together.",
 	letter: "J",
-	keys: []key[Joint]{
+	keys: append([]key[Joint]{
 		varying("what", "What is tightened.", "Cap bolts", func(j *Joint) *Varying { return &j.What }).must(),
 		list("parts", "The fasteners.", "[cap-bolt]", func(j *Joint) *[]Text { return &j.Parts }),
 		each(func(j *Joint) *[]Text { return &j.Each }),
@@ -50,5 +50,5 @@ var jointKind = &kind[Joint]{
 		text("lubricant", "What is on threads and faces.", "engine oil", func(j *Joint) *Text { return &j.Lubricant }),
 		text("pattern", "The order round the joint.", "crosswise", func(j *Joint) *Text { return &j.Pattern }),
 		text("source", "Document, table or page that the torque comes from.", "maker's sheet 6", func(j *Joint) *Text { return &j.Source }),
-	},
+	}, applies(func(j *Joint) *Applies { return &j.Applies })...),
 }

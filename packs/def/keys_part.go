@@ -5,7 +5,7 @@ package def
 var partKind = &kind[Part]{
 	name: "part",
 	doc:  "Anything that is named, moved, counted or measured against.",
-	keys: []key[Part]{
+	keys: append([]key[Part]{
 		varying("name", "What the mechanic calls it.", "Bearing lock nut", func(p *Part) *Varying { return &p.Name }).must(),
 		each(func(p *Part) *[]Text { return &p.Each }),
 		text("of", "The assembly it belongs to and comes off with.", "cartridge", func(p *Part) *Text { return &p.Of }),
@@ -20,14 +20,14 @@ var partKind = &kind[Part]{
 		text("holds", "What it holds back.", "spring", func(p *Part) *Text { return &p.Holds }).oneOf("spring", "pressure", "weight"),
 		text("moves", "What one turn or flat moves, for an adjuster without a thread.", "1 turn gives 0.75 mm", func(p *Part) *Text { return &p.Moves }),
 		text("note", "A remark for whoever handles it.", "Keep the stamped side clean.", func(p *Part) *Text { return &p.Note }),
-	},
+	}, applies(func(p *Part) *Applies { return &p.Applies })...),
 }
 
 var containerKind = &kind[Container]{
 	name:   "container",
 	doc:    "Anything numbered that parts are kept in.",
 	letter: "C",
-	keys: []key[Container]{
+	keys: append([]key[Container]{
 		varying("name", "What is in it.", "Lock nuts and washers", func(c *Container) *Varying { return &c.Name }).must(),
 		text("kind", "What it is; it chooses the label.", "bag", func(c *Container) *Text { return &c.Kind }).
 			oneOf("bag", "box", "tray", "crate").must(),
@@ -35,19 +35,19 @@ var containerKind = &kind[Container]{
 		list("pockets", "Bags or boxes inside it that have a name of their own.", "[springs, pins]", func(c *Container) *[]Text { return &c.Pockets }),
 		varying("keep", "How it is kept.", "oiled", func(c *Container) *Varying { return &c.Keep }),
 		varying("note", "A remark printed on its tag.", "washers on their own nuts", func(c *Container) *Varying { return &c.Note }),
-	},
+	}, applies(func(c *Container) *Applies { return &c.Applies })...),
 }
 
 var bigKind = &kind[BigPart]{
 	name:   "big part",
 	doc:    "A part with a tag of its own and no container.",
 	letter: "B",
-	keys: []key[BigPart]{
+	keys: append([]key[BigPart]{
 		text("part", "The part.", "cap", func(b *BigPart) *Text { return &b.Part }).must(),
 		each(func(b *BigPart) *[]Text { return &b.Each }),
 		varying("keep", "How it is kept.", "bore upward and covered", func(b *BigPart) *Varying { return &b.Keep }),
 		varying("support", "What it lies on.", "two timbers", func(b *BigPart) *Varying { return &b.Support }),
-	},
+	}, applies(func(b *BigPart) *Applies { return &b.Applies })...),
 }
 
 var spotKind = &kind[Spot]{

@@ -33,21 +33,22 @@ var cautionKind = &kind[Caution]{
 var openingKind = &kind[Opening]{
 	name: "opening",
 	doc:  "A hole that dirt or tools can fall into, from the step that opens it to the step that closes it.",
-	keys: []key[Opening]{
+	keys: append([]key[Opening]{
 		text("what", "What stands open.", "Bearing housing", func(o *Opening) *Text { return &o.What }).must(),
 		each(func(o *Opening) *[]Text { return &o.Each }),
-		text("cover", "What it is covered with while it is open.", "taped sheet", func(o *Opening) *Text { return &o.Cover }),
-	},
+		text("cover", "What it is covered with while it is open.", "taped sheet", func(o *Opening) *Text { return &o.Cover }).must(),
+		flag("enclosed", "Whether a person can go in, with body or head.", "yes", func(o *Opening) *Text { return &o.Enclosed }),
+	}, applies(func(o *Opening) *Applies { return &o.Applies })...),
 }
 
 var sectionKind = &kind[Section]{
 	name: "section",
 	doc:  "A run of steps under one heading.",
-	keys: []key[Section]{
+	keys: append([]key[Section]{
 		varying("section", "The heading.", "Bearings", func(s *Section) *Varying { return &s.Name }).must(),
 		each(func(s *Section) *[]Text { return &s.Each }),
 		items("steps", "The steps, in their order.", "[{step: open, do: Take the cover off.}]", stepKind, addStep).must(),
-	},
+	}, applies(func(s *Section) *Applies { return &s.Applies })...),
 }
 
 var reverseKind = &kind[Section]{
@@ -69,14 +70,13 @@ func addStep(s *Section, at source.Pos) *Step {
 var stepKind = &kind[Step]{
 	name: "step",
 	doc:  "One act at the machine.",
-	keys: []key[Step]{
+	keys: append([]key[Step]{
 		text("step", "The name that other steps know it by.", "nut", func(s *Step) *Text { return &s.Key }).must(),
 		after("after", "The steps that must come before, each with its reason; {} says that none has to.",
 			"{marks: the chalk line must be there first}", func(s *Step) *After { return &s.After }),
 		varying("do", "What is done, as the mechanic reads it.", "Take the lock nut off.", func(s *Step) *Varying { return &s.Do }).must(),
 		text("where", "Where it is done, if not at the machine.", "bench", func(s *Step) *Text { return &s.Where }).oneOf("bench", "machine"),
 		each(func(s *Step) *[]Text { return &s.Each }),
-		text("fitted", "The option without which the step is left out.", "probes", func(s *Step) *Text { return &s.Fitted }),
 		list("measure", "The dimensions read as found.", "[D7]", func(s *Step) *[]Text { return &s.Measure }).marks("D"),
 		list("set", "The dimensions set and read as left.", "[D7]", func(s *Step) *[]Text { return &s.Set }).marks("D"),
 		counts("remove", "The parts that come off, with a number when not all pieces do.", "[lock-nut, {screw: 6}]", func(s *Step) *[]Count { return &s.Remove }),
@@ -99,7 +99,11 @@ var stepKind = &kind[Step]{
 		text("check", "Who checks as well.", "supervisor", func(s *Step) *Text { return &s.Check }),
 		one(decimalForm, "hours", "How long it takes.", "1.5", func(s *Step) *Text { return &s.Hours }),
 		varying("note", "A remark printed below it.", "The washer is under the nut.", func(s *Step) *Varying { return &s.Note }),
-	},
+		list("lock", "The isolations that are put on.", "[motor]", func(s *Step) *[]Text { return &s.Lock }),
+		list("unlock", "The isolations that are taken off.", "[motor]", func(s *Step) *[]Text { return &s.Unlock }),
+		list("permit", "The permits that must be there before it is begun.", "[hot-work]", func(s *Step) *[]Text { return &s.Permit }),
+		flag("tool-count", "Whether the tools are counted.", "yes", func(s *Step) *Text { return &s.ToolCount }),
+	}, applies(func(s *Step) *Applies { return &s.Applies })...),
 }
 
 var wayRoundKind = &kind[WayRound]{

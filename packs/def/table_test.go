@@ -206,6 +206,8 @@ func TestEveryKeyLandsInAFieldAndEveryFieldHasAKey(t *testing.T) {
 		// the examples of parts without a number, and of ranges without own places
 		"Definition.Sections[0].Reverse": true, "Definition.Sections[1].Name": true,
 		"Definition.Sections[1].Each": true, "Definition.Sections[1].Steps": true,
+		"Definition.Sections[1].Applies.Fitted": true, "Definition.Sections[1].Applies.If": true,
+		"Definition.Sections[2].Applies.Fitted": true, "Definition.Sections[2].Applies.If": true,
 		"Definition.Sections[2].Name": true, "Definition.Sections[2].Each": true, "Definition.Sections[2].Reverse": true,
 	}
 	for _, path := range unwritten(reflect.ValueOf(d), "Definition") {

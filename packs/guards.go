@@ -1,0 +1,149 @@
+package packs
+
+import (
+	"matchmark/packs/def"
+	"matchmark/packs/source"
+)
+
+// An Isolation is one point where the machine is cut off from its energy, with
+// the steps that lock and unlock it.
+type Isolation struct {
+	At                           source.Pos
+	Key                          string
+	No                           int // its line on the sheet, from 1
+	Point, Energy, State, Proved string
+	LockedAt, UnlockedAt         *Step
+}
+
+// A Permit is a paper of the site, with the steps that are not begun without it.
+type Permit struct {
+	At         source.Pos
+	Key        string
+	What, Note string
+	Steps      []*Step
+}
+
+// An Opening is one hole that dirt or tools can fall into, at one place.
+type Opening struct {
+	At                 source.Pos
+	Key                string
+	Place              Place
+	What, Cover        string
+	Enclosed           bool // a person can go in
+	OpenedAt, ClosedAt *Step
+}
+
+// readGuards takes over isolations, permits and openings.
+func (b *builder) readGuards() {
+	b.isolations = map[string]*Isolation{}
+	for i, d := range b.def.Isolations {
+		x := &Isolation{
+			At: d.Key.At, Key: d.Key.Value, No: i + 1,
+			Point: d.Point.Value, Energy: d.Energy.Value, State: d.State.Value, Proved: d.Proved.Value,
+		}
+		b.isolations[x.Key] = x
+		b.job.Isolations = append(b.job.Isolations, x)
+	}
+	b.permits = map[string]*Permit{}
+	for _, d := range b.def.Permits {
+		x := &Permit{At: d.Key.At, Key: d.Key.Value, What: d.What.Value, Note: d.Note.Value}
+		b.permits[x.Key] = x
+		b.job.Permits = append(b.job.Permits, x)
+	}
+	b.openings = map[string][]*Opening{}
+	for _, d := range b.def.Openings {
+		for _, pl := range b.over(d.Each) {
+			x := &Opening{
+				At: d.Key.At, Key: d.Key.Value, Place: pl, What: d.What.Value, Cover: d.Cover.Value,
+				Enclosed: d.Enclosed.Value == "yes",
+			}
+			b.openings[x.Key] = append(b.openings[x.Key], x)
+			b.job.Openings = append(b.job.Openings, x)
+		}
+	}
+}
+
+// resolveGuards ties a step to the locks, permits and openings that it names.
+func (b *builder) resolveGuards(st *Step, ds *def.Step) {
+	st.ToolCount = ds.ToolCount.Value == "yes"
+	for _, t := range ds.Lock {
+		if x := b.isolationAt(t); x != nil && claimed(b, t, &x.LockedAt, st, "the isolation "+x.Key+" is locked") {
+			st.Lock = append(st.Lock, x)
+		}
+	}
+	for _, t := range ds.Unlock {
+		if x := b.isolationAt(t); x != nil && claimed(b, t, &x.UnlockedAt, st, "the isolation "+x.Key+" is unlocked") {
+			st.Unlock = append(st.Unlock, x)
+		}
+	}
+	for _, t := range ds.Permit {
+		x, ok := b.permits[t.Value]
+		if !ok {
+			b.unknown(t, "permit", mapKeys(b.permits), "permits")
+			continue
+		}
+		x.Steps = append(x.Steps, st)
+		st.Permits = append(st.Permits, x)
+	}
+	for _, t := range ds.Open {
+		for _, x := range b.openingsAt(t, st.Place) {
+			if claimed(b, t, &x.OpenedAt, st, "the opening "+x.Mark()+" is opened") {
+				st.Open = append(st.Open, x)
+			}
+		}
+	}
+	for _, t := range ds.Close {
+		for _, x := range b.openingsAt(t, st.Place) {
+			if claimed(b, t, &x.ClosedAt, st, "the opening "+x.Mark()+" is closed") {
+				st.Close = append(st.Close, x)
+			}
+		}
+	}
+}
+
+// Mark is the key of an opening with its place.
+func (o *Opening) Mark() string { return o.Place.mark(o.Key) }
+
+func (b *builder) isolationAt(t def.Text) *Isolation {
+	x, ok := b.isolations[t.Value]
+	if !ok {
+		b.unknown(t, "isolation", mapKeys(b.isolations), "isolations")
+	}
+	return x
+}
+
+func (b *builder) openingsAt(t def.Text, from Place) []*Opening {
+	key, label, named := cut(t.Value)
+	all, ok := b.openings[key]
+	if !ok {
+		b.unknown(t, "opening", mapKeys(b.openings), "openings")
+		return nil
+	}
+	return pick(b, t, "opening", all, func(o *Opening) Place { return o.Place }, from, label, named)
+}
+
+// claimed sees that a thing is done by one step only, and notes which.
+func claimed(b *builder, t def.Text, by **Step, st *Step, what string) bool {
+	if *by == nil {
+		*by = st
+		return true
+	}
+	b.problems = append(b.problems, source.Problem{
+		Pos: t.At, Severity: source.Error, Code: "twice",
+		Message: what + " by two steps; it has one line on paper",
+		Help:    []string{"take it out of one of them"},
+		See:     []source.Also{{Pos: (*by).At, What: "the first of them"}},
+	})
+	return false
+}
+
+// closeAgain lets a put-back row close what its step opened, unless another step
+// does.
+func closeAgain(st, row *Step) {
+	for i := len(st.Open) - 1; i >= 0; i-- {
+		if o := st.Open[i]; o.ClosedAt == nil {
+			o.ClosedAt = row
+			row.Close = append(row.Close, o)
+		}
+	}
+}

@@ -1,0 +1,75 @@
+package templates
+
+import "matchmark/layout"
+
+// A column of a list sheet. The one column of no width takes the room that the
+// others leave.
+type column struct {
+	head  string
+	width layout.Mm
+}
+
+// A grid sets the rows of a list sheet: printed cells, and empty ones to write in.
+type grid struct {
+	c *composer
+	t layout.Table
+}
+
+// rowH is the least height of a row that is written in by hand.
+const rowH layout.Mm = 11
+
+// grid makes a table over the whole width.
+func (c *composer) grid(cols ...column) grid {
+	rest := c.width
+	for _, x := range cols {
+		rest -= x.width
+	}
+	g := grid{c: c, t: layout.Table{PadX: 1.2, PadY: 1, Grid: true, MinH: rowH}}
+	if c.Pen().Gloves {
+		g.t.MinH += 2
+	}
+	for _, x := range cols {
+		w := x.width
+		if w == 0 {
+			w = rest
+		}
+		head := c.Para(w-2*g.t.PadX, []layout.Run{layout.T(layout.SubBold, x.head)}, layout.ParaOpts{})
+		g.t.Columns = append(g.t.Columns, layout.Column{Width: w, Head: head})
+	}
+	return g
+}
+
+// text sets a text in the width of a column; nothing when there is none.
+func (g grid) text(i int, st layout.Style, text string, ref layout.Ref) layout.Block {
+	if text == "" {
+		return layout.Block{}
+	}
+	return g.c.Para(g.t.Room(i), []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: ref})
+}
+
+// row is one row of cells; those missing are left to write in.
+func (g grid) row(ref layout.Ref, cells ...layout.Block) layout.Row {
+	return layout.Row{Ref: ref, Cells: cells}
+}
+
+// blank are empty rows for what is found on the day.
+func (g grid) blank(n int) []layout.Row {
+	return make([]layout.Row, n)
+}
+
+// listSheet is a sheet of one table: the sentence that rules it, then the rows.
+func (c *composer) listSheet(rule string, g grid, rows []layout.Row) []layout.Piece {
+	return append([]layout.Piece{c.ruleLine(rule)}, g.t.Pieces(rows)...)
+}
+
+// ruleLine is the sentence at the top of a sheet that says how it is filled in.
+func (c *composer) ruleLine(sentence string) layout.Piece {
+	return layout.Piece{Block: c.Para(c.width, []layout.Run{layout.T(layout.Body, sentence)}, layout.ParaOpts{}).Pad(0, 0, 2, 0), KeepNext: true}
+}
+
+// under sets a table below another one on the same sheet.
+func (g grid) under(rows []layout.Row) []layout.Piece {
+	out := g.t.Pieces(rows)
+	out[0].Gap = 5
+	return out
+}

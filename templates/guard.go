@@ -1,0 +1,59 @@
+package templates
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+)
+
+// guardLines are the lines of a step for what guards it: permits that must be
+// there, locks, openings made and closed, tools counted.
+func (c *composer) guardLines(st *packs.Step, width layout.Mm) []layout.Block {
+	w := c.w
+	var out []layout.Block
+	tick := func(text string) {
+		line := c.Para(width-9, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: st.At})
+		out = append(out, layout.Middle(1.8, c.Tick(layout.Body, "", st.At), line).Pad(0.5, 0, 0.5, 0))
+	}
+	for _, p := range st.Permits {
+		text := fill(w.permitLine, p.What)
+		if p.Note != "" {
+			text += " (" + p.Note + ")"
+		}
+		tick(text)
+	}
+	for _, x := range st.Lock {
+		tick(fill(w.lockLine, x.Point, x.State, c.page("isolation "+x.Key)))
+	}
+	for _, x := range st.Unlock {
+		tick(fill(w.unlockLine, x.Point, c.page("isolation "+x.Key)))
+	}
+	for _, o := range st.Open {
+		tick(fill(w.openLine, openingName(o), o.Cover, c.page("opening "+o.Mark())))
+	}
+	for _, o := range st.Close {
+		tick(fill(w.closeLine, openingName(o), c.page("opening "+o.Mark())))
+	}
+	if st.ToolCount {
+		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleCount, w.toolsIn, st.At), c.Box(layout.RoleCount, w.toolsOut, st.At))
+		out = append(out, boxes.Pad(0.5, 0, 0.5, 0))
+	}
+	return out
+}
+
+// openingName is an opening with its place.
+func openingName(o *packs.Opening) string {
+	if o.Place.Label == "" {
+		return o.What
+	}
+	return o.What + " " + o.Place.Label
+}
+
+func openingNames(list []*packs.Opening) string {
+	var out []string
+	for _, o := range list {
+		out = append(out, openingName(o))
+	}
+	return strings.Join(out, ", ")
+}

@@ -1,0 +1,25 @@
+package templates
+
+// sheetWords are the words of the sheets that guard and count the work: locks,
+// permits, lists, openings, holds, signatures, deviations, close-out.
+type sheetWords struct {
+	// Names of sheets.
+	cautions, isolations, gather, holds, openings, foundToday string
+	signatures, deviations, closeOut                          string
+
+	// Isolations.
+	point, energyState, provedBy, lockNumber, lockedBy, unlockedBy string
+	isolationsRule, lockedAt, unlockedAt                           string
+
+	// Gather list.
+	instruments, tools, spares, consumables, howMuch, instrumentNo, calDue string
+	issued, used, returned, alwaysRenewed, usedAt, gatherRule              string
+
+	// Openings.
+	opening, coveredWith, openedBy, closedBy, seenClean, toolsIn, toolsOut string
+	openingsRule, enclosed, toolLog, toolPlace                             string
+	openLine, closeLine, lockLine, unlockLine, permitLine, closeDefault    string
+
+	// Holds.
+	stopsHere, mayGoOn, holdsRule, seenAndReleased, holdWhat string
+}
