@@ -16,19 +16,15 @@ const (
 )
 
 // checkReadings sees that each limit can be judged with the instrument named, and
-// that a limit for old parts lies outside the one for new parts.
+// that the limits of one dimension go together.
 func (b *builder) checkReadings() {
 	for _, dd := range b.def.Dimensions {
 		for _, d := range b.dims[dd.Mark.Value] {
 			at := limitPos(dd, d.Place)
 			b.checkInstrument(d, dd, at)
+			b.checkLimits(d, dd)
 		}
 	}
-}
-
-// faultPos is the place of a fault within a scalar.
-func faultPos(t def.Text, f *reading.Fault) source.Pos {
-	return t.Part(f.Offset, f.Width)
 }
 
 // checkInstrument compares the tolerance band and the size with what the

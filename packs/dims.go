@@ -21,7 +21,7 @@ func (b *builder) readInstruments() {
 		if di.Range.Written() {
 			low, high, err := units.ParseRange(di.Range.Value)
 			if err != nil {
-				b.problems.Add(di.Range.At, "range", err.Error(), "write it as 0 to 150 mm")
+				b.fault(di.Range, err, "write it as 0 to 150 mm")
 			} else {
 				in.Low, in.High = &low, &high
 			}
@@ -64,7 +64,7 @@ func (b *builder) readDim(dd *def.Dimension, pl Place) *Dim {
 		d.ViewedFrom = pl.ViewedFrom
 	}
 	d.From, d.To, d.Of = b.faceAt(dd.From, pl), b.faceAt(dd.To, pl), b.faceAt(dd.Of, pl)
-	d.Positions = b.positions(dd.At)
+	d.Positions = positions(dd.At)
 	if dd.By.Written() {
 		if in, ok := b.instruments[dd.By.Value]; ok {
 			d.By = in
@@ -88,7 +88,7 @@ func (b *builder) limit(t def.Text) *reading.Limit {
 	}
 	l, fault := reading.Parse(t.Value)
 	if fault != nil {
-		b.problems.Add(faultPos(t, fault), fault.Code, fault.Message, fault.Help...)
+		b.fault(t, fault)
 		return nil
 	}
 	return l
@@ -167,7 +167,7 @@ func (b *builder) readAdjuster(d *Dim, dd *def.Dimension, pl Place) {
 }
 
 // positions reads the places at which a dimension is measured.
-func (b *builder) positions(p def.Positions) Positions {
+func positions(p def.Positions) Positions {
 	switch {
 	case len(p.Axes) == 0:
 		return Positions{}
@@ -179,15 +179,13 @@ func (b *builder) positions(p def.Positions) Positions {
 			return Positions{Kind: Grid, RowName: out.ColName, Rows: out.Cols}
 		}
 		return out
-	case len(p.Axes) == 2:
+	default: // the reader allows two lists at most
 		return Positions{
 			Kind:    Grid,
 			RowName: p.Axes[0].Name.Value, Rows: texts(p.Axes[0].Values),
 			ColName: p.Axes[1].Name.Value, Cols: texts(p.Axes[1].Values),
 		}
 	}
-	b.problems.Add(p.At, "positions", "positions run over more than two lists", "at: {station: [A, B], plane: [0-180°, 90-270°]}")
-	return Positions{}
 }
 
 func texts(list []def.Text) []string {

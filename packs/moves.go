@@ -77,14 +77,11 @@ func names(list []def.Count, key string) bool {
 
 // pieces is how many pieces of a part a step means: all, unless it says.
 func (b *builder) pieces(c def.Count, p *Part) int {
-	if !c.N.Written() {
-		return p.Count
-	}
-	n, ok := b.wholeNumber(c.N)
+	n, ok := wholeNumber(c.N)
 	if !ok {
 		return p.Count
 	}
-	if n < 1 || n > p.Count {
+	if n > p.Count {
 		b.problems.Add(c.N.At, "count", "there are "+strconv.Itoa(p.Count)+" pieces of "+p.Key+", not "+c.N.Value,
 			"put the count right here or at the part")
 		return p.Count

@@ -1,6 +1,8 @@
 package packs
 
 import (
+	"strconv"
+
 	"matchmark/packs/def"
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
@@ -18,7 +20,9 @@ func (b *builder) readParts() {
 			if p.Name == "" {
 				p.Name = p.Key
 			}
-			b.readCount(p, pl.at(dp.Count))
+			if n, ok := wholeNumber(pl.at(dp.Count)); ok {
+				p.Count = n
+			}
 			b.readThread(p, dp)
 			b.readMass(p, pl.at(dp.Mass))
 			if dp.Set.Written() {
@@ -62,43 +66,15 @@ func (b *builder) readAssemblies() {
 	}
 }
 
-func (b *builder) readCount(p *Part, t def.Text) {
-	if !t.Written() {
-		return
-	}
-	n, ok := b.wholeNumber(t)
-	if ok && n < 1 {
-		b.problems.Add(t.At, "count", "count "+t.Value+": a part that is there has at least one piece", "count: 8")
-		return
-	}
-	if ok {
-		p.Count = n
-	}
-}
-
-// wholeNumber reads a count of pieces, at most 9999.
-func (b *builder) wholeNumber(t def.Text) (int, bool) {
-	n := 0
-	for _, r := range t.Value {
-		if r < '0' || r > '9' || n > 999 {
-			b.problems.Add(t.At, "not-a-count", quote(t.Value)+" is not a whole number of pieces", "write 8")
-			return 0, false
-		}
-		n = 10*n + int(r-'0')
-	}
-	if t.Value == "" || (len(t.Value) > 1 && t.Value[0] == '0') {
-		b.problems.Add(t.At, "not-a-count", quote(t.Value)+" is not a whole number of pieces", "write 8")
-		return 0, false
-	}
-	return n, true
+// wholeNumber is a count of pieces, which the reader has found to be a whole number
+// from 1 up; what it could not read counts as left out.
+func wholeNumber(t def.Text) (int, bool) {
+	n, err := strconv.Atoi(t.Value)
+	return n, err == nil
 }
 
 func (b *builder) readThread(p *Part, dp *def.Part) {
-	hand := p.Place.at(dp.Hand)
-	if hand.Written() && hand.Value != "left" && hand.Value != "right" {
-		b.problems.Add(hand.At, "hand", quote(hand.Value)+" is no hand of a thread", "write left or right")
-	}
-	p.Left = hand.Value == "left"
+	p.Left = p.Place.value(dp.Hand) == "left"
 	t := p.Place.at(dp.Thread)
 	if !t.Written() {
 		return
@@ -109,13 +85,11 @@ func (b *builder) readThread(p *Part, dp *def.Part) {
 		return
 	}
 	p.Thread = &th
-	if dp.Flats.Written() {
-		if n, ok := b.wholeNumber(dp.Flats); ok {
-			if _, err := th.PerFlat(n); err != nil {
-				b.problems.Add(dp.Flats.At, "flats", err.Error(), "flats: 6")
-			}
-			p.Flats = n
+	if n, ok := wholeNumber(dp.Flats); ok {
+		if _, err := th.PerFlat(n); err != nil {
+			b.problems.Add(dp.Flats.At, "flats", err.Error(), "flats: 6")
 		}
+		p.Flats = n
 	}
 }
 
@@ -136,7 +110,7 @@ func (b *builder) readMass(p *Part, t def.Text) {
 func (b *builder) quantity(t def.Text, example string) (units.Quantity, bool) {
 	q, err := units.ParseQuantity(t.Value)
 	if err != nil {
-		b.problems.Add(t.At, "quantity", err.Error(), "write it as "+example)
+		b.fault(t, err, "write it as "+example)
 		return units.Quantity{}, false
 	}
 	return q, true

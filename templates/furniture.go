@@ -52,9 +52,9 @@ func (c *composer) foot(handover bool) layout.Block {
 	}
 	o := c.job.Order
 	ident := o.Number + " " + o.Revision + " · " + c.job.Digest
-	right := c.Words(layout.CodeText, ident)
-	left := c.Line(c.width-right.W, []layout.Run{layout.T(layout.Sub, c.w.writeInInk)}, layout.ParaOpts{})
-	return layout.Above(layout.GapY, deviations, layout.Above(1, strip, layout.Beside(0, left, right))).Pad(layout.GapY, 0, 0, 0)
+	left := c.Words(layout.Sub, c.w.writeInInk)
+	right := c.Line(c.width-left.W-3, []layout.Run{layout.T(layout.CodeText, ident)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
+	return layout.Above(layout.GapY, deviations, layout.Above(1, strip, layout.Beside(3, left, right))).Pad(layout.GapY, 0, 0, 0)
 }
 
 // deviation is one line to write down what was done otherwise.

@@ -11,7 +11,7 @@ import (
 // came from. The Ref of a block is the place in the file.
 func problems(misfits []layout.Misfit) source.Problems {
 	var out source.Problems
-	for _, m := range misfits {
+	for _, m := range worst(misfits) {
 		at, _ := m.Ref.(source.Pos)
 		switch m.Kind {
 		case layout.TooWide:
@@ -34,6 +34,31 @@ func problems(misfits []layout.Misfit) source.Problems {
 		}
 	}
 	out.Sort()
+	return out
+}
+
+// worst leaves of misfits that say the same of one text, as of the head of every
+// page, the one that is over by most.
+func worst(misfits []layout.Misfit) []layout.Misfit {
+	type same struct {
+		ref  layout.Ref
+		kind layout.Kind
+		text string
+		sign rune
+	}
+	at := map[same]int{}
+	var out []layout.Misfit
+	for _, m := range misfits {
+		key := same{m.Ref, m.Kind, m.Text, m.Rune}
+		i, known := at[key]
+		switch {
+		case !known:
+			at[key] = len(out)
+			out = append(out, m)
+		case m.Over > out[i].Over:
+			out[i] = m
+		}
+	}
 	return out
 }
 

@@ -37,13 +37,44 @@ func proof(files fs.FS, in packs.Inputs) (*packs.Job, source.Problems) {
 	if problems.Errors() > 0 {
 		return job, problems
 	}
-	found := problems
-	for _, paper := range []layout.Paper{layout.A4, layout.Letter} {
-		_, misfits := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), found)
-		problems = append(problems, misfits...)
+	compose := func(p layout.Paper) source.Problems {
+		_, misfits := templates.Compose(job, templates.Options{Paper: p}, pdf.NewFaces(), problems)
+		return misfits
 	}
+	problems = append(problems, onBoth(compose(layout.A4), compose(layout.Letter))...)
 	problems.Sort()
 	return job, problems
+}
+
+// onBoth joins the problems of the two papers: one that both have is told once,
+// one of a single paper says which.
+func onBoth(a4, letter source.Problems) source.Problems {
+	type same struct {
+		at   source.Pos
+		code string
+	}
+	places := func(ps source.Problems) map[same]bool {
+		m := map[same]bool{}
+		for _, p := range ps {
+			m[same{p.Pos, p.Code}] = true
+		}
+		return m
+	}
+	var out source.Problems
+	onA4, onLetter := places(a4), places(letter)
+	for _, p := range a4 {
+		if !onLetter[same{p.Pos, p.Code}] {
+			p.Message += ", on A4"
+		}
+		out = append(out, p)
+	}
+	for _, p := range letter {
+		if !onA4[same{p.Pos, p.Code}] {
+			p.Message += ", on Letter"
+			out = append(out, p)
+		}
+	}
+	return out
 }
 
 // load reads one definition given on the command line.

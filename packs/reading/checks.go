@@ -31,7 +31,7 @@ func checkWorn(l, r *Test) *Fault {
 	if !okNew || !okWorn {
 		return nil
 	}
-	fault := func(worn units.Quantity, message string) *Fault {
+	wrong := func(worn units.Quantity, message string) *Fault {
 		return &Fault{
 			Offset: r.place, Width: r.width, Code: "worn-limit",
 			Message: "worn limit " + worn.Text() + " is " + message + " the limits for new parts " + l.ruleText() + ": wrong side or a slipped decimal",
@@ -56,13 +56,13 @@ func checkWorn(l, r *Test) *Fault {
 			Message: "worn limit in " + r.Unit.Text() + ", limits for new parts in " + l.Unit.Text(), Help: []string{"write both in " + l.Unit.Text()},
 		}
 	case cmp(high, newLow) < 0:
-		return fault(*high, "below all of")
+		return wrong(*high, "below all of")
 	case cmp(low, newHigh) > 0:
-		return fault(*low, "above all of")
+		return wrong(*low, "above all of")
 	case cmp(high, newHigh) < 0:
-		return fault(*high, "inside")
+		return wrong(*high, "inside")
 	case cmp(low, newLow) > 0:
-		return fault(*low, "inside")
+		return wrong(*low, "inside")
 	}
 	return nil
 }

@@ -1,0 +1,43 @@
+package packs
+
+import (
+	"matchmark/packs/def"
+	"matchmark/packs/reading"
+)
+
+// checkLimits sees that the lines of one dimension go together: the limit for old
+// parts lies outside that for new ones, a size is not left "as found" without
+// saying how near, and mean, spread and sum have more than one box.
+func (b *builder) checkLimits(d *Dim, dd *def.Dimension) {
+	left, reuse, found := d.Place.at(dd.Left), d.Place.at(dd.Reuse), d.Place.at(dd.Found)
+	tell := func(t def.Text, f *reading.Fault) {
+		if f != nil {
+			b.fault(t, f)
+		}
+	}
+	if d.Left != nil {
+		tell(left, reading.CheckSame(d.Left, d.Found))
+	}
+	if d.Left != nil && d.Reuse != nil {
+		tell(reuse, reading.CheckReuse(d.Left, d.Reuse))
+	}
+	boxes := d.Positions.Boxes()
+	for _, x := range []struct {
+		t def.Text
+		l *reading.Limit
+	}{{found, d.Found}, {left, d.Left}, {reuse, d.Reuse}} {
+		if x.l != nil {
+			tell(x.t, reading.CheckBoxes(x.l, boxes))
+		}
+	}
+}
+
+// fault reports what is wrong with a text, which is a *reading.Fault, at its place
+// within it, with the help that it brings along, or else this one.
+func (b *builder) fault(t def.Text, err error, help ...string) {
+	f := err.(*reading.Fault)
+	if len(f.Help) > 0 {
+		help = f.Help
+	}
+	b.problems.Add(t.Part(f.Offset, max(f.Width, 1)), f.Code, f.Message, help...)
+}
