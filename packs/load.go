@@ -86,7 +86,6 @@ type builder struct {
 	stepDefs    map[*Step]*def.Step
 	sectionDefs map[*Section]*def.Section
 	named       map[string][]*Section // sections by the name written
-	marks       map[string]source.Pos
 }
 
 // build runs the stages in order. Each leaves holes where it found problems and

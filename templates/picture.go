@@ -10,8 +10,8 @@ import (
 // parts above and below it.
 const (
 	drawingH layout.Mm = 20
-	viewW              = 36.0 // units of the drawing across
-	viewH              = 20.0 // and up
+	viewW    float64   = 36.0 // units of the drawing across
+	viewH    float64   = 20.0 // and up
 )
 
 // A sketch draws the two faces of one kind of dimension with the arrow between

@@ -43,8 +43,6 @@ type words struct {
 	limit, notTaken, source, notSourced, in, out, ifOut, ifOver      string
 	ifUnder, oneFlat, oneTurn, noLeft, onFound                       string
 
-	answers map[reading.Word]string
-
 	oldPart string
 	reading map[reading.Word]string
 
