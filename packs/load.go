@@ -85,6 +85,7 @@ type builder struct {
 	steps       map[string][]*Step
 	stepDefs    map[*Step]*def.Step
 	sectionDefs map[*Section]*def.Section
+	tally       *tally                // while steps are resolved
 	named       map[string][]*Section // sections by the name written
 }
 

@@ -140,12 +140,19 @@ func pick[T any](b *builder, t def.Text, what string, all []T, place func(T) Pla
 			out = append(out, x)
 		}
 	}
+	if b.tally != nil && len(out) > 0 {
+		b.tally.found[t.At] = true
+	}
 	if len(out) == 0 {
-		var labels []string
+		m := missing{name: t, what: what, from: from}
 		for _, x := range all {
-			labels = append(labels, place(x).Label)
+			m.labels = append(m.labels, place(x).Label)
 		}
-		b.unknown(def.Text{Value: label, At: t.At}, "place of this "+what, labels, "it")
+		if b.tally != nil && !named && atOnePlace(what) {
+			b.tally.missing = append(b.tally.missing, m)
+		} else {
+			b.noSuchPlace(m)
+		}
 	}
 	return out
 }

@@ -59,24 +59,50 @@ func (b *builder) readPlaces() {
 }
 
 // over lists the places that each: runs over, crossed when it names several
-// groups (cylinder, valve). A thing that does not repeat gets the zero Place.
+// groups (cylinder, valve), or the one place that it names (DE). A thing that does not repeat gets the zero Place.
 func (b *builder) over(each []def.Text) []Place {
 	out := []Place{{}}
 	for _, t := range each {
-		g, ok := b.groups[t.Value]
+		places, ok := b.group(t.Value)
 		if !ok {
-			b.unknown(t, "group of places", mapKeys(b.groups), "places")
+			b.unknown(t, "group of places or a place", b.placeNames(), "places")
 			continue
 		}
 		var next []Place
 		for _, p := range out {
-			for _, q := range g.places {
+			for _, q := range places {
 				next = append(next, p.cross(q))
 			}
 		}
 		out = next
 	}
 	return out
+}
+
+// placeNames lists the groups of places and their places.
+func (b *builder) placeNames() []string {
+	names := mapKeys(b.groups)
+	for _, k := range mapKeys(b.groups) {
+		for _, p := range b.groups[k].places {
+			names = append(names, p.Label)
+		}
+	}
+	return names
+}
+
+// group is all places of a group, or the one place of that name.
+func (b *builder) group(name string) ([]Place, bool) {
+	if g, ok := b.groups[name]; ok {
+		return g.places, true
+	}
+	for _, k := range mapKeys(b.groups) {
+		for i, p := range b.groups[k].places {
+			if p.Label == name {
+				return b.groups[k].places[i : i+1], true
+			}
+		}
+	}
+	return nil, false
 }
 
 // cross joins two places into one, as cylinder 3 and its inlet valve.

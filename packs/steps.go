@@ -114,6 +114,8 @@ func (b *builder) readStep(s *Section, ds *def.Step) {
 // resolveSteps ties each step to the parts, dimensions, containers, holds,
 // cautions and other steps that it names.
 func (b *builder) resolveSteps() {
+	b.tally = &tally{found: map[source.Pos]bool{}}
+	defer b.tellMissing()
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			ds := b.stepDefs[st]

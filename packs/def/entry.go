@@ -63,7 +63,7 @@ func list[T any](name, doc, example string, field func(*T) *[]Text) key[T] {
 
 // each is the key of everything that repeats over places.
 func each[T any](field func(*T) *[]Text) key[T] {
-	return list("each", "The group of places it repeats over; two groups are crossed.", "end", field)
+	return list("each", "The group of places it repeats over, or one of its places; two groups are crossed.", "end", field)
 }
 
 // face makes a key with a part and one of its faces.
