@@ -14,7 +14,9 @@ type Job struct {
 	Files     source.Files // all inputs, for showing the lines of problems
 	Equipment Equipment
 	Order     Order
-	Digest    string // first 8 hex digits of the SHA-256 of all inputs and the format number
+	Site      Site
+	Choices   []*Choice // what this machine has of each option
+	Digest    string    // first 8 hex digits of the SHA-256 of all inputs and the format number
 
 	Parts      []*Part
 	Dims       []*Dim

@@ -18,6 +18,7 @@ const Format = 1
 type Inputs struct {
 	Definition string // the equipment definition
 	Job        string // a job file that overrides number, tag and the like; may be empty
+	Site       string // a site file; may be empty
 }
 
 // Load reads the definition, and the job file if one is named, and decides the
@@ -56,6 +57,15 @@ func Load(files fs.FS, in Inputs) (*Job, source.Problems) {
 			b.problems = append(b.problems, d.Override(j)...)
 		}
 	}
+	site := &def.SiteFile{}
+	if in.Site != "" {
+		if data, ok := read(in.Site); ok {
+			var problems source.Problems
+			site, problems = def.ReadSite(in.Site, data)
+			b.problems = append(b.problems, problems...)
+		}
+	}
+	b.readSite(site)
 	b.job.Digest = hex.EncodeToString(sum.Sum(nil))[:8]
 	b.def = d
 	b.build()
@@ -87,11 +97,13 @@ type builder struct {
 	sectionDefs map[*Section]*def.Section
 	tally       *tally                // while steps are resolved
 	named       map[string][]*Section // sections by the name written
+	leftOut     map[string]string     // why something is not meant for this machine, by its key
 }
 
 // build runs the stages in order. Each leaves holes where it found problems and
 // the next walks round them, so that one run tells everything.
 func (b *builder) build() {
+	b.chooseVariants()
 	b.readOrder()
 	b.readPlaces()
 	b.readInstruments()
@@ -112,6 +124,7 @@ func (b *builder) build() {
 	b.checkMoves()
 	b.checkPairs()
 	b.checkGuards()
+	b.checkRoles()
 	b.checkReadings()
 	b.readSupplies()
 	b.makeTags()

@@ -55,6 +55,9 @@ func (b *builder) readPlaces() {
 	}
 	for _, o := range b.def.Options {
 		claim(o.Key, "option")
+		for _, n := range o.Builds {
+			claim(n.Name, "build")
+		}
 	}
 }
 
@@ -208,13 +211,22 @@ func (b *builder) unknown(t def.Text, what string, known []string, where string)
 		}
 	}
 	sort.Strings(names)
+	if key, _, _ := cut(t.Value); b.leftOut[key] != "" {
+		b.problems.Add(t.At, "left-out", quote(t.Value)+" is left out for this machine: "+b.leftOut[key],
+			"give what stands here the same fitted: or if: line")
+		return
+	}
 	help := "there is none under " + where
 	if near := source.Nearest(t.Value, names); near != "" {
 		help = "did you mean " + near + "?"
 	} else if len(names) > 0 && len(names) <= 12 {
 		help = "known: " + strings.Join(names, ", ")
 	}
-	b.problems.Add(t.At, "unknown-name", quote(t.Value)+" is not a "+what, help)
+	article := "a "
+	if strings.ContainsRune("aeiou", rune(what[0])) {
+		article = "an "
+	}
+	b.problems.Add(t.At, "unknown-name", quote(t.Value)+" is not "+article+what, help)
 }
 
 func quote(s string) string { return `"` + s + `"` }

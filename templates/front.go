@@ -11,6 +11,7 @@ import (
 // check warned of, how to read the marks, and who released it.
 func front(c *composer) []layout.Piece {
 	blocks := []layout.Block{c.identity()}
+	blocks = append(blocks, c.chosen())
 	blocks = append(blocks, c.warningList()...)
 	blocks = append(blocks, c.inThePack(), c.legend(), c.checkBar(), c.release())
 	var out []layout.Piece
@@ -37,12 +38,15 @@ func (c *composer) identity() layout.Block {
 	add(w.maker, e.Maker)
 	add(w.machineType, e.Type)
 	add(w.location, e.Location)
-	lines := []layout.Block{
+	var lines []layout.Block
+	if company := c.job.Site.Company; company != "" {
+		lines = append(lines, c.Para(c.width, []layout.Run{layout.T(layout.Strong, company)}, layout.ParaOpts{}))
+	}
+	lines = append(lines,
 		c.Para(c.width, []layout.Run{layout.T(layout.Section, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At}),
 		c.Para(c.width, []layout.Run{layout.T(layout.Body, strings.Join(facts, " · "))}, layout.ParaOpts{Ref: e.At}),
 		c.Para(c.width, []layout.Run{layout.T(layout.Section, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At}),
-		c.Para(c.width, []layout.Run{layout.T(layout.Body, fill(w.revision, o.Revision)+" · "+w.issued+" "+o.Issued)}, layout.ParaOpts{Ref: o.At}),
-	}
+		c.Para(c.width, []layout.Run{layout.T(layout.Body, fill(w.revision, o.Revision)+" · "+w.issued+" "+o.Issued)}, layout.ParaOpts{Ref: o.At}))
 	if o.Scope != "" {
 		lines = append(lines, c.Para(c.width, []layout.Run{layout.T(layout.Strong, w.scope+": "), layout.T(layout.Body, o.Scope)}, layout.ParaOpts{Ref: o.At}))
 	}
@@ -67,9 +71,12 @@ func (c *composer) heading(text string) layout.Block {
 	return layout.Above(0.8, c.Words(layout.Strong, text), c.rule(layout.Rule))
 }
 
-// inThePack lists the sheets with their pages, and how many tags there are.
+// inThePack lists the sheets with their pages, in columns, and how many tags
+// there are.
 func (c *composer) inThePack() layout.Block {
-	lines := []layout.Block{c.heading(c.w.sheetsHere)}
+	const columns = 3
+	width := (c.width - (columns-1)*layout.GapX) / columns
+	var lines []layout.Block
 	for _, k := range kinds() {
 		span, ok := c.sheet[k.name]
 		if !ok && c.sheet != nil {
@@ -82,11 +89,18 @@ func (c *composer) inThePack() layout.Block {
 				pages += "–" + strconv.Itoa(span[1])
 			}
 		}
-		lines = append(lines, c.Words(layout.Body, fill(c.w.sheetsLine, k.title(c.w), pages)))
+		lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, fill(c.w.sheetsLine, k.title(c.w), pages))}, layout.ParaOpts{}))
 	}
 	n := strconv.Itoa(c.job.Tagged())
-	lines = append(lines, c.Words(layout.Body, fill(c.w.tagsLine, n, n)))
-	return layout.Above(1, lines...)
+	lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, fill(c.w.tagsLine, n, n))}, layout.ParaOpts{}))
+	var cols []layout.Block
+	each := (len(lines) + columns - 1) / columns
+	for i := 0; i < len(lines); i += each {
+		col := layout.Above(1, lines[i:min(i+each, len(lines))]...)
+		col.W = width
+		cols = append(cols, col)
+	}
+	return layout.Above(1, c.heading(c.w.sheetsHere), layout.Beside(layout.GapX, cols...))
 }
 
 // legend explains the marks.

@@ -14,7 +14,7 @@ var english = words{
 	handoverFrom: "from", handoverTo: "to", handoverTime: "time",
 
 	scope: "Scope", issued: "issued", serial: "serial no.", location: "location", planner: "planner", maker: "maker", machineType: "type",
-	sheetsHere: "In this pack", tagsHere: "Tags", sheetsLine: "%s, pages %s", tagsLine: "%s tags, numbered 1 to %s",
+	sheetsHere: "In this pack", tagsHere: "Tags", sheetsLine: "%s, p. %s", tagsLine: "%s tags, 1 to %s",
 	checkBar:  "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
 	howToRead: "Marks and boxes", marksLegend: "A mark stays with its thing on every sheet and tag. After a slash stands the place, as DE.",
 	warnings: "Warnings from the check",

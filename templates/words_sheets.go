@@ -7,6 +7,9 @@ type sheetWords struct {
 	cautions, isolations, gather, holds, openings, foundToday string
 	signatures, deviations, closeOut                          string
 
+	// What this machine has.
+	thisMachine, fitted, notFitted, buildSaid, buildBySerial, onlyThis string
+
 	// Isolations.
 	point, energyState, provedBy, lockNumber, lockedBy, unlockedBy string
 	isolationsRule, lockedAt, unlockedAt                           string

@@ -5,6 +5,9 @@ var englishSheets = sheetWords{
 	cautions: "Cautions", isolations: "Isolations", gather: "Gather list", holds: "Holds", openings: "Openings",
 	foundToday: "Found on the day", signatures: "Signatures", deviations: "Deviations", closeOut: "Close-out",
 
+	thisMachine: "This machine", fitted: "fitted", notFitted: "not fitted", buildSaid: "%s (%s)", buildBySerial: "%s (%s), told by serial %s",
+	onlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",
+
 	point: "point", energyState: "energy, and how it stands when safe", provedBy: "proved by", lockNumber: "lock no.",
 	lockedBy: "locked: initials, time", unlockedBy: "unlocked: initials, time",
 	isolationsRule: "A lock is taken off by the one who put it on, and by nobody else. Proved means shown at the machine, after the lock is on.",

@@ -14,7 +14,7 @@ import (
 // check lists the problems of every file, composed on both papers.
 func check(args []string, s streams) int {
 	flags := newFlags("check", s)
-	job := flags.String("job", "", "take number, revision, tag and the like from `FILE`")
+	job, site := inputFlags(flags)
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, checkUsage+flags.FlagUsages())
 	}
@@ -23,7 +23,7 @@ func check(args []string, s streams) int {
 	}
 	code := exitDone
 	for _, arg := range flags.Args() {
-		loaded, problems := proof(disk{stdin: s.in}, packs.Inputs{Definition: inputName(arg), Job: *job})
+		loaded, problems := proof(disk{stdin: s.in}, packs.Inputs{Definition: inputName(arg), Job: *job, Site: *site})
 		report(s.out, problems, loaded.Files)
 		code = max(code, exitFor(problems))
 	}
@@ -38,7 +38,7 @@ func proof(files fs.FS, in packs.Inputs) (*packs.Job, source.Problems) {
 		return job, problems
 	}
 	compose := func(p layout.Paper) source.Problems {
-		_, misfits := templates.Compose(job, templates.Options{Paper: p}, pdf.NewFaces(), problems)
+		_, misfits := templates.Compose(job, templates.Options{Paper: p, Pen: layout.Pen{Gloves: job.Site.Gloves}}, pdf.NewFaces(), problems)
 		return misfits
 	}
 	problems = append(problems, onBoth(compose(layout.A4), compose(layout.Letter))...)
@@ -75,9 +75,4 @@ func onBoth(a4, letter source.Problems) source.Problems {
 		}
 	}
 	return out
-}
-
-// load reads one definition given on the command line.
-func load(arg, job string, s streams) (*packs.Job, source.Problems) {
-	return packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(arg), Job: job})
 }

@@ -12,7 +12,7 @@ import (
 )
 
 // definitions lists the definitions of a folder of testdata; X.job.yaml is the job
-// file of X.yaml.
+// file of X.yaml, and X.site.yaml its site file.
 func definitions(t *testing.T, dir string) []string {
 	t.Helper()
 	files, err := filepath.Glob(filepath.Join(testdata, dir, "*.yaml"))
@@ -21,7 +21,7 @@ func definitions(t *testing.T, dir string) []string {
 	}
 	var out []string
 	for _, f := range files {
-		if name := filepath.Base(f); !strings.HasSuffix(name, ".job.yaml") {
+		if name := filepath.Base(f); !strings.HasSuffix(name, ".job.yaml") && !strings.HasSuffix(name, ".site.yaml") {
 			out = append(out, name)
 		}
 	}
@@ -35,6 +35,9 @@ func told(t *testing.T, dir, name string) string {
 	in := packs.Inputs{Definition: name}
 	if job := strings.TrimSuffix(name, ".yaml") + ".job.yaml"; exists(files, job) {
 		in.Job = job
+	}
+	if site := strings.TrimSuffix(name, ".yaml") + ".site.yaml"; exists(files, site) {
+		in.Site = site
 	}
 	var out bytes.Buffer
 	job, problems := proof(files, in)

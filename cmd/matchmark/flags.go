@@ -17,7 +17,7 @@ const rootUsage = `matchmark prints the paper for taking a machine apart and put
 'matchmark check --help' and 'matchmark print --help' tell more.
 `
 
-const checkUsage = `usage: matchmark check FILE... [--job FILE]
+const checkUsage = `usage: matchmark check FILE... [--job FILE] [--site FILE]
 
 Lists all problems of each definition, composed on A4 and on Letter, one after
 the other by their place; says nothing when there are none.
@@ -41,17 +41,25 @@ func newFlags(name string, s streams) *pflag.FlagSet {
 	return f
 }
 
+// inputFlags adds the files that go with a definition.
+func inputFlags(f *pflag.FlagSet) (job, site *string) {
+	job = f.String("job", "", "take number, revision, tag, options and the like from `FILE`")
+	site = f.String("site", "", "take paper, roles, heavy mass, fire watch and gloves from `FILE`")
+	return job, site
+}
+
 // printFlags are the flags of the print command.
 type printFlags struct {
-	out, job, paper string
-	sheets, marks   []string
-	draft           bool
+	out, paper    string
+	job, site     *string
+	sheets, marks []string
+	draft         bool
 }
 
 func (p *printFlags) add(f *pflag.FlagSet) {
 	f.StringVar(&p.out, "out", "out", "write into `DIR`")
-	f.StringVar(&p.job, "job", "", "take number, revision, tag and the like from `FILE`")
-	f.StringVar(&p.paper, "paper", "a4", "`PAPER` to print on: a4 or letter")
+	p.job, p.site = inputFlags(f)
+	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
 	f.BoolVar(&p.draft, "draft", false, "print in spite of errors, with DRAFT across each page")
 	f.StringSliceVar(&p.sheets, "sheets", nil, "print only the sheets of these `NAMES`; page numbers stay")
 	f.StringSliceVar(&p.marks, "marks", nil, "print only the tags of these `MARKS`; tag numbers stay")
@@ -60,7 +68,7 @@ func (p *printFlags) add(f *pflag.FlagSet) {
 // paperNamed finds a paper by its name.
 func paperNamed(name string) (layout.Paper, error) {
 	switch strings.ToLower(name) {
-	case "a4":
+	case "a4", "":
 		return layout.A4, nil
 	case "letter":
 		return layout.Letter, nil

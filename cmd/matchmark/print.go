@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"errors"
 	"fmt"
 	"path/filepath"
@@ -23,16 +24,19 @@ func printPack(args []string, s streams) int {
 	if flags.NArg() != 1 {
 		return s.usage(errors.New("print takes one file"), "hint: matchmark print FILE [--out DIR]\n")
 	}
-	paper, err := paperNamed(p.paper)
-	if err != nil {
+	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
-	job, problems := load(flags.Arg(0), p.job, s)
+	job, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site})
 	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
 		report(s.err, problems, job.Files)
 		return exitFor(problems)
 	}
-	o := templates.Options{Paper: paper}
+	paper, err := paperNamed(cmp.Or(p.paper, job.Site.Paper))
+	if err != nil {
+		return s.usage(err, "")
+	}
+	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: job.Site.Gloves}}
 	pack, misfits := templates.Compose(job, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()

@@ -121,6 +121,8 @@ type Place struct {
 type Option struct {
 	Key          Text
 	What, Fitted Text
+	Builds       []Named // each with the machines that have it
+	Chosen       Text    // one of the builds
 }
 
 // A Part is anything that is named, moved, counted or measured against.
@@ -314,8 +316,9 @@ type Step struct {
 	Note        Varying
 	Lock        []Text // isolations
 	Unlock      []Text
-	Permit      []Text // papers that must be there
-	ToolCount   Text   // yes: tools are counted
+	Permit      []Text  // papers that must be there
+	ToolCount   Text    // yes: tools are counted
+	Otherwise   Varying // what is done instead where the step does not apply
 	Applies
 }
 

@@ -1,12 +1,12 @@
 // Package def reads a definition, the YAML file that describes one machine and
-// the work on it, and the job file that goes with it.
+// the work on it, and the job file and site file that go with it.
 //
 // It gives what was written and nothing else: every scalar with its text as
 // typed and its place, maps in the order of the file. Numbers, quantities and
 // limits stay text; names are not resolved; no default is filled in. Deciding is
 // the business of package packs.
 //
-// One table of keys (keys_*.go) drives the reader (Read, ReadJob), the JSON
+// One table of keys (keys_*.go) drives the reader (Read, ReadJob, ReadSite), the JSON
 // Schema (Schema) and the list of keys for people (Reference): a key is one
 // entry with its name, its meaning, what may stand behind it, an example, and
 // where it lands. What is not in the table does not exist.

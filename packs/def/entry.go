@@ -173,10 +173,19 @@ func names[T any](name, doc, example string, add func(*T, []Text)) key[T] {
 	}
 }
 
-// switches makes a key with a map from a name to yes or no.
-func switches[T any](name, doc, example string, field func(*T) *[]Named) key[T] {
+// choices makes a key with a map from an option to yes, no or one of its builds.
+func choices[T any](name, doc, example string, field func(*T) *[]Named) key[T] {
+	return namesTo(choicesForm, name, doc, example, field)
+}
+
+// namedTexts makes a key with a map from a name to a text.
+func namedTexts[T any](name, doc, example string, field func(*T) *[]Named) key[T] {
+	return namesTo(namedTextsForm, name, doc, example, field)
+}
+
+func namesTo[T any](f form, name, doc, example string, field func(*T) *[]Named) key[T] {
 	return key[T]{
-		entry: entry{name: name, doc: doc, form: switchesForm, example: example},
+		entry: entry{name: name, doc: doc, form: f, example: example},
 		land: func(r *reader, e *entry, t *T, p pair) {
 			*field(t) = r.named(e, p.value)
 		},

@@ -12,7 +12,7 @@ type JobFile struct {
 	At        source.Pos
 	Job       Order
 	Equipment Equipment
-	Options   []Named // option and whether it is fitted: "yes" or "no"
+	Options   []Named // option and "yes", "no" or one of its builds
 }
 
 // Override puts what a job file says in place of what the definition says, one
@@ -43,25 +43,35 @@ func (d *Definition) Override(j *JobFile) source.Problems {
 	}
 	var problems source.Problems
 	for _, n := range j.Options {
-		var names []string
-		found := false
-		for _, opt := range d.Options {
-			if opt.Key.Value == n.Name.Value {
-				opt.Fitted, found = n.Value, true
-			}
-			names = append(names, opt.Key.Value)
-		}
-		if found {
-			continue
-		}
-		help := "the definition has no options"
-		if len(names) > 0 {
-			help = "options of the definition: " + strings.Join(names, ", ")
-		}
-		if near := source.Nearest(n.Name.Value, names); near != "" {
-			help = "did you mean " + near + "?"
-		}
-		problems.Add(n.Name.At, "unknown-name", quote(n.Name.Value)+" is not an option of this definition", help)
+		d.choose(n, &problems)
 	}
 	return problems
+}
+
+// choose takes over what a job file says of one option.
+func (d *Definition) choose(n Named, problems *source.Problems) {
+	var names []string
+	for _, opt := range d.Options {
+		names = append(names, opt.Key.Value)
+		if opt.Key.Value != n.Name.Value {
+			continue
+		}
+		switch {
+		case len(opt.Builds) > 0:
+			opt.Chosen = n.Value
+		case n.Value.Value == "yes" || n.Value.Value == "no":
+			opt.Fitted = n.Value
+		default:
+			problems.Add(n.Value.At, "yes-or-no", quote(n.Value.Value)+": "+n.Name.Value+" is an option that is fitted or not", "write: yes, or: no")
+		}
+		return
+	}
+	help := "the definition has no options"
+	if len(names) > 0 {
+		help = "options of the definition: " + strings.Join(names, ", ")
+	}
+	if near := source.Nearest(n.Name.Value, names); near != "" {
+		help = "did you mean " + near + "?"
+	}
+	problems.Add(n.Name.At, "unknown-name", quote(n.Name.Value)+" is not an option of this definition", help)
 }

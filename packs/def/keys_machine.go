@@ -73,7 +73,7 @@ var jobFileKind = &kind[JobFile]{
 			func(j *JobFile, at source.Pos) *Order { j.Job.At = at; return &j.Job }),
 		single("equipment", "The machine on which this job is done.", "{tag: FN-12, serial: \"7732\"}", equipmentKind,
 			func(j *JobFile, at source.Pos) *Equipment { j.Equipment.At = at; return &j.Equipment }),
-		switches("options", "Which options this machine has.", "{probes: no}",
+		choices("options", "Which options this machine has, and which builds.", "{probes: no, casing: late}",
 			func(j *JobFile) *[]Named { return &j.Options }),
 	},
 }
@@ -140,10 +140,13 @@ var placeKind = &kind[Place]{
 
 var optionKind = &kind[Option]{
 	name: "option",
-	doc:  "Something that a machine of this type may have or lack.",
+	doc:  "Something that a machine of this type may have or lack (fitted), or of which there are several builds.",
 	keys: []key[Option]{
 		text("what", "What it is.", "Vibration probes", func(o *Option) *Text { return &o.What }).must(),
 		flag("fitted", "Whether the machine has it.", "yes", func(o *Option) *Text { return &o.Fitted }),
+		namedTexts("builds", "The builds that there are, each with the machines that have it; serials are compared with that of the machine.",
+			"{early: serials up to 880, late: serials from 881}", func(o *Option) *[]Named { return &o.Builds }),
+		text("chosen", "The build of this machine, where no serial number tells it.", "late", func(o *Option) *Text { return &o.Chosen }),
 	},
 }
 

@@ -13,7 +13,7 @@ func (e *entry) words() string {
 		return "a whole number"
 	case decimalForm:
 		return "a number"
-	case flagForm, switchesForm:
+	case flagForm:
 		return "yes or no"
 	case dateForm:
 		return "a day"
@@ -44,7 +44,8 @@ func (e *entry) shapeWords() string {
 		afterForm:        "step, list, or map from step to reason",
 		positionsForm:    "clock, list, or one or two lists with names",
 		namesForm:        "range or list",
-		switchesForm:     "map from option to yes or no",
+		choicesForm:      "map from option to yes, no or a build",
+		namedTextsForm:   "map from name to text",
 		sectionsForm:     "list",
 	}
 	words, ok := several[e.form]
@@ -123,5 +124,6 @@ func shapes() []shape {
 	}
 	visit(definitionKind)
 	visit(jobFileKind)
+	visit(siteFileKind)
 	return list
 }

@@ -141,8 +141,10 @@ func (r *reader) check(e *entry, t Text) (Text, bool) {
 			return Text{}, false
 		}
 		return t, true
-	case flagForm, switchesForm:
+	case flagForm:
 		return r.yesOrNo(e, t)
+	case choicesForm:
+		return yesNoOr(t), true
 	case dateForm:
 		if _, err := time.Parse(time.DateOnly, t.Value); err != nil {
 			r.add(t.At, "date-form", quote(t.Value)+" is no day of the calendar, written year-month-day", "write: "+e.name+": "+e.example)
@@ -202,15 +204,21 @@ func (r *reader) wholeNumber(e *entry, t Text) bool {
 	return false
 }
 
-// yesOrNo reads a text that is yes or no. true and false are taken as well,
-// because editors and habit write them.
-func (r *reader) yesOrNo(e *entry, t Text) (Text, bool) {
+// yesNoOr puts the usual spellings of yes and no right and leaves other texts.
+func yesNoOr(t Text) Text {
 	switch strings.ToLower(t.Value) {
 	case "yes", "true":
 		t.Value = "yes"
-		return t, true
 	case "no", "false":
 		t.Value = "no"
+	}
+	return t
+}
+
+// yesOrNo reads a text that is yes or no. true and false are taken as well,
+// because editors and habit write them.
+func (r *reader) yesOrNo(e *entry, t Text) (Text, bool) {
+	if t = yesNoOr(t); t.Value == "yes" || t.Value == "no" {
 		return t, true
 	}
 	r.add(t.At, "yes-or-no", e.name+" is yes or no; here stands "+quote(t.Value), "write: yes, or: no")

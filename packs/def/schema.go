@@ -76,7 +76,7 @@ func valueSchema(e *entry) object {
 		return anyOf(one, object{"type": "array", "items": one}, object{"type": "object", "additionalProperties": one})
 	case positionsForm:
 		return anyOf(one, list, object{"type": "object", "additionalProperties": anyOf(one, list), "minProperties": 1, "maxProperties": maxAxes})
-	case switchesForm:
+	case choicesForm, namedTextsForm:
 		return byName
 	case mapForm:
 		return object{"allOf": []object{ref(e.inner[0])}}
@@ -121,7 +121,7 @@ func textSchema(e *entry) object {
 		return numberSchema()
 	case decimalForm:
 		return object{"type": "number", "minimum": 0}
-	case flagForm, switchesForm:
+	case flagForm:
 		return object{"enum": []any{true, false, "yes", "no"}}
 	case dateForm:
 		return object{"type": "string", "format": "date"}

@@ -27,7 +27,8 @@ const (
 	afterForm                    // a step, a list of steps, or a map from a step to the reason
 	positionsForm                // clock, a list, or a map of one or two lists
 	namesForm                    // a list of names, or a range of numbers: 1 to 16
-	switchesForm                 // a map from an option to yes or no
+	choicesForm                  // a map from an option to yes, no or a build
+	namedTextsForm               // a map from a name to a text
 	mapForm                      // a map of keys of its own
 	mapsForm                     // a map from a mark or name to maps
 	sectionsForm                 // a list of sections, put-backs and steps

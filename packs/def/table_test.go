@@ -131,6 +131,10 @@ func TestTheExamplesOfAllKeysReadWithoutAProblem(t *testing.T) {
 	if _, ps := ReadJob("job.yaml", text); len(ps) > 0 {
 		t.Errorf("job file:\n%s", show(ps, "job.yaml", text))
 	}
+	text = exampleOf(siteFileKind).text()
+	if _, ps := ReadSite("site.yaml", text); len(ps) > 0 {
+		t.Errorf("site file:\n%s", show(ps, "site.yaml", text))
+	}
 	// The examples of maps stand in help lines as they are in the table.
 	for _, s := range shapes() {
 		for _, e := range s.entries() {
@@ -221,6 +225,10 @@ func TestEveryKeyLandsInAFieldAndEveryFieldHasAKey(t *testing.T) {
 	}
 	j, _ := ReadJob("job.yaml", exampleOf(jobFileKind).text())
 	for _, path := range unwritten(reflect.ValueOf(j), "JobFile") {
+		t.Errorf("%s is not written by any key", path)
+	}
+	site, _ := ReadSite("site.yaml", exampleOf(siteFileKind).text())
+	for _, path := range unwritten(reflect.ValueOf(site), "SiteFile") {
 		t.Errorf("%s is not written by any key", path)
 	}
 }

@@ -1,0 +1,39 @@
+package def
+
+import "matchmark/packs/source"
+
+// A SiteFile is what a site file says: what is the same for all jobs of a site.
+type SiteFile struct {
+	At        source.Pos
+	Company   Text
+	Paper     Text
+	Heavy     Text // mass above which nobody lifts alone
+	FireWatch Text // time after hot work
+	Gloves    Text
+	Roles     []Text
+}
+
+var siteFileKind = &kind[SiteFile]{
+	name: "site file",
+	doc:  "What is the same for all jobs of a site.",
+	keys: []key[SiteFile]{
+		text("company", "The name on the front sheet.", "Marram Lime Works", func(s *SiteFile) *Text { return &s.Company }),
+		text("paper", "The paper in the printer.", "a4", func(s *SiteFile) *Text { return &s.Paper }).oneOf("a4", "letter"),
+		text("heavy", "The mass above which nobody lifts a part alone; 25 kg if not said.", "25 kg", func(s *SiteFile) *Text { return &s.Heavy }),
+		text("fire-watch", "How long a fire watch stays after hot work, 30 min or more; 60 min if not said.", "60 min",
+			func(s *SiteFile) *Text { return &s.FireWatch }),
+		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *Text { return &s.Gloves }),
+		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]Text { return &s.Roles }),
+	},
+}
+
+// ReadSite reads a site file, as Read reads a definition.
+func ReadSite(name string, data []byte) (*SiteFile, source.Problems) {
+	s := &SiteFile{}
+	r := newReader(name, data)
+	if root := r.root(data, "company: Marram Lime Works"); root != nil {
+		s.At = r.firstKey(root)
+		siteFileKind.fill(r, s, root, s.At)
+	}
+	return s, r.sorted()
+}

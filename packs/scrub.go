@@ -1,0 +1,80 @@
+package packs
+
+import (
+	"strings"
+
+	"matchmark/packs/def"
+)
+
+// scrub takes the names of things left out off the lists of what stays. Faces and
+// adjusters are left: a dimension that hangs on a part left out is a problem.
+func (b *builder) scrub() {
+	if len(b.leftOut) == 0 {
+		return
+	}
+	for _, x := range b.def.Dimensions {
+		x.LostBy = b.staying(x.LostBy)
+	}
+	for _, j := range b.def.Joints {
+		j.Parts = b.staying(j.Parts)
+	}
+	for _, s := range b.def.Sections {
+		s.Reverse = b.stayingSections(s.Reverse)
+		for _, st := range s.Steps {
+			for _, list := range []*[]def.Text{
+				&st.Measure, &st.Set, &st.From, &st.Loosen, &st.Tighten, &st.Open, &st.Close,
+				&st.Empty, &st.Lock, &st.Unlock, &st.Permit,
+			} {
+				*list = b.staying(*list)
+			}
+			st.Remove, st.Fit = b.stayingCounts(st.Remove), b.stayingCounts(st.Fit)
+			st.Into.For = b.stayingNamed(st.Into.For)
+		}
+	}
+}
+
+// stays reports whether what a name stands for has not been left out.
+func (b *builder) stays(name string) bool {
+	key, _, _ := strings.Cut(name, "/")
+	return b.leftOut[key] == ""
+}
+
+func (b *builder) staying(list []def.Text) []def.Text {
+	var out []def.Text
+	for _, t := range list {
+		if b.stays(t.Value) {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+func (b *builder) stayingSections(list []def.Text) []def.Text {
+	var out []def.Text
+	for _, t := range list {
+		if b.leftOut["section "+t.Value] == "" {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+func (b *builder) stayingCounts(list []def.Count) []def.Count {
+	var out []def.Count
+	for _, c := range list {
+		if b.stays(c.Part.Value) {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+func (b *builder) stayingNamed(list []def.Named) []def.Named {
+	var out []def.Named
+	for _, n := range list {
+		if b.stays(n.Name.Value) {
+			out = append(out, n)
+		}
+	}
+	return out
+}

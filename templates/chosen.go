@@ -1,0 +1,29 @@
+package templates
+
+import (
+	"matchmark/layout"
+)
+
+// chosen names what this machine has of each option: the pack prints only that.
+func (c *composer) chosen() layout.Block {
+	if len(c.job.Choices) == 0 {
+		return layout.Block{}
+	}
+	w := c.w
+	lines := []layout.Block{c.heading(w.thisMachine)}
+	for _, x := range c.job.Choices {
+		state := w.fitted
+		switch {
+		case x.Build != "" && x.Serial != "":
+			state = fill(w.buildBySerial, x.Build, x.Means, x.Serial)
+		case x.Build != "":
+			state = fill(w.buildSaid, x.Build, x.Means)
+		case !x.Fitted:
+			state = w.notFitted
+		}
+		runs := []layout.Run{layout.T(layout.Body, x.What+": "), layout.T(layout.Strong, state)}
+		lines = append(lines, c.Para(c.width, runs, layout.ParaOpts{Ref: x.At}))
+	}
+	lines = append(lines, c.Para(c.width, []layout.Run{layout.T(layout.Sub, w.onlyThis)}, layout.ParaOpts{}))
+	return layout.Above(1, lines...)
+}
