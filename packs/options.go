@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/packs/def"
@@ -35,7 +36,7 @@ func (b *builder) readChoices() choices {
 		choice := &Choice{At: o.Key.At, Key: o.Key.Value, What: o.What.Value}
 		if len(o.Builds) == 0 {
 			c.fitted[o.Key.Value] = true
-			if !o.Fitted.Written() {
+			if !o.Fitted.Written() && !b.told("yes-or-no") {
 				b.problems.Add(o.Key.At, "not-chosen", "it is not said whether this machine has "+o.Key.Value, "fitted: yes, here or in the job file; or builds: where there are several")
 			}
 			choice.Fitted = o.Fitted.Value != "no"
@@ -55,6 +56,12 @@ func (b *builder) readChoices() choices {
 		b.job.Choices = append(b.job.Choices, choice)
 	}
 	return c
+}
+
+// told reports whether a problem of a code has been reported: then a value that
+// is missing may be one that could not be read.
+func (b *builder) told(code string) bool {
+	return slices.ContainsFunc(b.problems, func(p source.Problem) bool { return p.Code == code })
 }
 
 // chooseBuild decides which build of an option the machine is.
