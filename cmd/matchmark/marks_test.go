@@ -1,0 +1,210 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/templates"
+)
+
+// TestMarksWhereTheyBelong reads the text of the paper (pdftotext) and looks for
+// every mark of the job on every sheet that its users go by.
+func TestMarksWhereTheyBelong(t *testing.T) {
+	t.Parallel()
+	for _, starter := range starters(t) {
+		for _, paper := range papers {
+			t.Run(starter+" "+paper.Name, func(t *testing.T) {
+				t.Parallel()
+				job, pack := composed(t, starter, templates.Options{Paper: paper})
+				sheets := sheetTexts(t, pack.Pages)
+				need := marksNeeded(job)
+				if len(need) < 30 {
+					t.Errorf("only %d marks are looked for", len(need))
+				}
+				for _, n := range need {
+					if !names(sheets[n.sheet], n.mark) {
+						t.Errorf("%s is not on the %s: %s", n.mark, n.sheet, n.why)
+					}
+				}
+			})
+		}
+	}
+}
+
+// sheetTexts joins the text of the pages of each sheet.
+func sheetTexts(t *testing.T, doc *layout.Doc) map[string]string {
+	t.Helper()
+	out := map[string]string{}
+	for i, text := range words(t, painted(t, doc), len(doc.Pages)) {
+		out[doc.Pages[i].Sheet] += text + "\n"
+	}
+	return out
+}
+
+// names reports whether a mark stands in a text by itself: C2 is not found in C21,
+// nor C2/DE in C2/DE/screws.
+func names(text, mark string) bool {
+	return regexp.MustCompile(`(^|[^\pL\pN/])` + regexp.QuoteMeta(mark) + `($|[^\pL\pN/])`).MatchString(text)
+}
+
+// A needed mark has to stand on a sheet, and why.
+type needed struct{ mark, sheet, why string }
+
+// marksNeeded lists what has to be found where: on the sheets of work at the steps
+// that deal with a thing, on the register whatever has a tag.
+func marksNeeded(job *packs.Job) []needed {
+	var out []needed
+	at := func(mark string, st *packs.Step, why string) {
+		if st != nil {
+			sheet := "traveler"
+			if st.Section.Back {
+				sheet = "reassembly"
+			}
+			out = append(out, needed{mark, sheet, why + " at " + st.No})
+		}
+	}
+	for _, d := range job.Dims {
+		at(d.Mark, d.FoundAt, "is measured")
+		at(d.Mark, d.LeftAt, "is set")
+	}
+	for _, s := range job.Sections {
+		for _, st := range s.Steps {
+			for _, d := range st.Recall {
+				at(d.Mark, st, "is compared")
+			}
+			for _, m := range st.Remove {
+				at(whereMark(m.To), st, "takes "+m.Part.Name)
+				if m.Part.Set != nil {
+					at(m.Part.Set.Mark, st, m.Part.Name+" belongs to it")
+				}
+			}
+			for _, m := range st.Fit {
+				if !m.New {
+					at(whereMark(m.From), st, "gives "+m.Part.Name+" back")
+				}
+			}
+			if st.Hold != nil {
+				at(st.Hold.Mark, st, "holds the work")
+			}
+		}
+	}
+	for _, tag := range job.Tags {
+		out = append(out, needed{tag.Mark, "register", "has a tag"})
+		for _, s := range tag.Sets {
+			out = append(out, needed{s.Mark, "register", "its parts are in " + tag.Mark})
+		}
+	}
+	return out
+}
+
+// whereMark is the mark of where a part is kept; bench and scrap have a word.
+func whereMark(w packs.Where) string {
+	switch {
+	case w.Container != nil && w.Pocket != "":
+		return w.Container.Mark + "/" + w.Pocket
+	case w.Container != nil:
+		return w.Container.Mark
+	case w.Spot != nil:
+		return w.Spot.Mark
+	case w.Bench:
+		return "bench"
+	}
+	return "scrap"
+}
+
+// TestNoMarkIsLost: each mark that stands in a definition at the head of a thing
+// stands somewhere in the pack.
+func TestNoMarkIsLost(t *testing.T) {
+	t.Parallel()
+	for _, starter := range starters(t) {
+		t.Run(starter, func(t *testing.T) {
+			t.Parallel()
+			data, err := os.ReadFile(filepath.Join(startersDir, starter))
+			if err != nil {
+				t.Fatal(err)
+			}
+			_, pack := composed(t, starter, templates.Options{Paper: layout.A4})
+			all := strings.Join(words(t, painted(t, pack.Pages), len(pack.Pages.Pages)), "\n")
+			marks := regexp.MustCompile(`(?m)^  ([DCBYLHJWSKO][1-9]\d*):`).FindAllStringSubmatch(string(data), -1)
+			if len(marks) < 10 {
+				t.Fatalf("only %d marks are defined", len(marks))
+			}
+			for _, m := range marks {
+				if !regexp.MustCompile(`(^|[^\pL\pN])` + m[1] + `($|[^\pL\pN])`).MatchString(all) {
+					t.Errorf("%s is nowhere in the pack", m[1])
+				}
+			}
+		})
+	}
+}
+
+// TestTagsSayWhatTheyHoldAndWhere reads the text of each label by itself: mark and
+// place, n of N, pieces, the steps, and every matched set of its parts.
+func TestTagsSayWhatTheyHoldAndWhere(t *testing.T) {
+	t.Parallel()
+	for _, starter := range starters(t) {
+		t.Run(starter, func(t *testing.T) {
+			t.Parallel()
+			job, pack := composed(t, starter, templates.Options{Paper: layout.A4})
+			file := painted(t, pack.Tags)
+			byCode := map[string]string{}
+			for i, f := range pack.Tags.Pages {
+				for _, a := range labels(f) {
+					byCode[codeIn(f, a)] = textWithin(t, file, i+1, a)
+				}
+			}
+			for _, tag := range job.Tags {
+				checkTag(t, tag, byCode[tag.Code])
+			}
+		})
+	}
+}
+
+func checkTag(t *testing.T, tag *packs.Tag, text string) {
+	t.Helper()
+	flat := strings.Join(strings.Fields(text), " ")
+	want := []string{tag.Base, tag.Detail}
+	if !tag.Spare {
+		want = append(want, tag.Name, strconv.Itoa(tag.N)+" of "+strconv.Itoa(tag.Of), strconv.Itoa(packs.Pieces(tag.In))+" piece", tag.Keep)
+		for _, m := range append(append([]*packs.Move{}, tag.In...), tag.Out...) {
+			want = append(want, m.Step.No)
+		}
+		for _, m := range tag.In {
+			want = append(want, m.Part.Name)
+			if m.Part.Set != nil {
+				want = append(want, m.Part.Set.Mark)
+			}
+		}
+	}
+	for _, w := range want {
+		if !strings.Contains(flat, strings.Join(strings.Fields(w), " ")) {
+			t.Errorf("the tag of %s does not say %q: %s", tag.Mark, w, flat)
+		}
+	}
+}
+
+// codeIn is the text of the code of a label.
+func codeIn(f layout.Frame, a area) string {
+	for _, it := range f.Items {
+		if m, ok := it.Shape.(layout.Modules); ok && a.holds(it) {
+			return m.Content()
+		}
+	}
+	return ""
+}
+
+// textWithin is the text that pdftotext finds in an area of a page. It measures in
+// points.
+func textWithin(t *testing.T, file string, page int, a area) string {
+	t.Helper()
+	pt := func(m layout.Mm) string { return strconv.Itoa(int(float64(m.Pt()))) }
+	p := strconv.Itoa(page)
+	return tool(t, "pdftotext", "-raw", "-enc", "UTF-8", "-f", p, "-l", p,
+		"-x", pt(a[0]), "-y", pt(a[1]), "-W", pt(a[2]-a[0]), "-H", pt(a[3]-a[1]), file, "-")
+}
