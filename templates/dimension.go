@@ -39,8 +39,7 @@ func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string)
 		top := layout.Beside(cellPad, pic, layout.Above(0.5, head...))
 		content = layout.Above(1.5, top, c.verdict(d, sides, inner, across))
 	}
-	content.W = inner
-	content = content.Pad(1.5, cellPad, cellPad, cellPad)
+	content = content.Fill(inner, content.H, 0, 0).Pad(1.5, cellPad, cellPad, cellPad)
 	balloon := c.balloon(d).Fill(balloonW, content.H, 0.5, 0.5)
 	bar := layout.Drawn(0, content.H, layout.Item{Shape: layout.Line{DY: content.H, Weight: layout.Inner}})
 	block := layout.Beside(0, balloon, bar, content).Border(layout.Rect{Weight: layout.Rule})

@@ -13,6 +13,7 @@ const (
 	codeMm  layout.Mm = 17
 	leastMm layout.Mm = 0.5 // the smallest module of a code that a hand scanner reads
 	rightMm layout.Mm = 32
+	titlesH layout.Mm = 21 // the most that machine and job may take in the head
 )
 
 // head is the top of every page: the plate that names the sheet, machine, job,
@@ -24,10 +25,12 @@ func (c *composer) head(title string, page, total int) layout.Block {
 	titleW := c.width - plate.W - rightMm - codeMm - 10
 	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
 	job := c.Para(titleW, []layout.Run{layout.T(layout.Body, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
+	titles := layout.Above(0.8, machine, job)
+	titles = titles.Fill(titles.W, min(titles.H, titlesH), 0, 0)
 	pages := c.Line(rightMm, []layout.Run{layout.T(layout.Head, fill(c.w.pageOf, strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
 	rev := c.Line(rightMm, []layout.Run{layout.T(layout.Body, fill(c.w.revision, o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
 	code := c.QR(c.pageCode(page, total), codeMm, leastMm, o.At)
-	line := layout.Middle(0, plate, layout.Space(5, 1), layout.Above(0.8, machine, job), layout.Space(2, 1), layout.Above(0.8, pages, rev), layout.Space(3, 1), code)
+	line := layout.Middle(0, plate, layout.Space(5, 1), titles, layout.Space(2, 1), layout.Above(0.8, pages, rev), layout.Space(3, 1), code)
 	return layout.Above(1.5, line, c.rule(layout.Rule)).Pad(0, 0, 3, 0)
 }
 

@@ -101,7 +101,7 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 		row := i == len(st.Cautions)
 		out[i].KeepNext = p.KeepNext || row || i == len(out)-2 && st.Hold != nil
 	}
-	out = append(out, layout.Piece{Block: c.rule(layout.Inner), Gap: 1.5})
+	out = append(out, layout.Piece{Block: c.rule(layout.Inner).Tagged(st.At), Gap: 1.5})
 	out[len(out)-2].KeepNext = true
 	return out
 }
