@@ -11,6 +11,20 @@ import (
 // cut parts a written name from the place after its slash.
 func cut(s string) (key, rest string, named bool) { return strings.Cut(s, "/") }
 
+// Mark is the printed key of a place, alike on sheet and tag: C2/DE,
+// C4/DE/springs, Y1; empty for the bench and scrap, which have none.
+func (w Where) Mark() string {
+	switch {
+	case w.Container != nil && w.Pocket != "":
+		return w.Container.Mark + "/" + w.Pocket
+	case w.Container != nil:
+		return w.Container.Mark
+	case w.Spot != nil:
+		return w.Spot.Mark
+	}
+	return ""
+}
+
 // readContainers repeats containers, takes over lay-down spots and big parts.
 func (b *builder) readContainers() {
 	b.containers = map[string][]*Container{}

@@ -12,17 +12,25 @@ const (
 	BoundHold
 	// BoundPart: both touch the same part, and one of them moves it.
 	BoundPart
+	// BoundJoint: both loosen or tighten the same joint, or its fasteners.
+	BoundJoint
 	// BoundLost: the later step destroys a dimension that the earlier one measures.
 	BoundLost
+	// BoundReading: the later step needs a reading that the earlier one takes.
+	BoundReading
+	// BoundEmpty: a container must be empty at the later step, and the earlier one
+	// moves parts into or out of it.
+	BoundEmpty
 )
 
 // A Bind is one reason why a step comes after another.
 type Bind struct {
 	Kind   BindKind
 	Before *Step
-	Reason string // as written in the after: line
-	Part   *Part  // for BoundPart
-	Dim    *Dim   // for BoundLost
+	Reason string     // as written in the after: line
+	Part   *Part      // for BoundPart and BoundJoint
+	Dim    *Dim       // for BoundLost and BoundReading
+	In     *Container // for BoundEmpty
 }
 
 // A Free says between which steps a step may be done; nil means the start or the
@@ -70,14 +78,14 @@ func (b *builder) findFree() {
 	}
 }
 
-// A touch is what a step has to do with parts: those it moves, and those it only
-// measures against.
-type touch struct{ moves, uses map[*Part]bool }
+// A touch is what a step has to do with parts: those it moves, those it loosens or
+// tightens, and those it only measures against.
+type touch struct{ moves, grips, uses map[*Part]bool }
 
 // touches collects the parts of a step. Moving an assembly moves its members, and
 // moving a member touches its assembly.
 func (b *builder) touches(st *Step) touch {
-	t := touch{moves: map[*Part]bool{}, uses: map[*Part]bool{}}
+	t := touch{moves: map[*Part]bool{}, grips: map[*Part]bool{}, uses: map[*Part]bool{}}
 	add := func(set map[*Part]bool, p *Part) {
 		for q := p; q != nil; q = q.Of {
 			set[q] = true
@@ -90,9 +98,17 @@ func (b *builder) touches(st *Step) touch {
 			}
 		}
 	}
-	for _, ms := range [][]*Move{st.Remove, st.Fit} {
+	for _, ms := range [][]*Move{st.Remove, st.Fit, st.ForNow, st.TakeOut} {
 		for _, m := range ms {
 			add(t.moves, m.Part)
+		}
+	}
+	for _, p := range st.LeftOut {
+		add(t.moves, p)
+	}
+	for _, f := range append(append([]Fastening{}, st.Loosen...), st.Tighten...) {
+		for _, p := range f.parts() {
+			t.grips[p] = true
 		}
 	}
 	for _, ds := range [][]*Dim{st.Measure, st.Set} {
@@ -123,10 +139,19 @@ func (b *builder) bound(k, i *Step, tk, ti touch) (Bind, bool) {
 	if p := clash(tk, ti); p != nil {
 		return Bind{Kind: BoundPart, Before: k, Part: p}, true
 	}
+	if p := gripped(tk, ti); p != nil {
+		return Bind{Kind: BoundJoint, Before: k, Part: p}, true
+	}
 	for _, d := range k.Measure {
 		if d.LastChance == i {
 			return Bind{Kind: BoundLost, Before: k, Dim: d}, true
 		}
+	}
+	if d := b.needs(k, i); d != nil {
+		return Bind{Kind: BoundReading, Before: k, Dim: d}, true
+	}
+	if c := emptied(k, i); c != nil {
+		return Bind{Kind: BoundEmpty, Before: k, In: c}, true
 	}
 	ds := b.stepDefs[i]
 	if k.Index == i.Index-1 && (ds == nil || ds.After.At.IsZero()) {
@@ -135,23 +160,77 @@ func (b *builder) bound(k, i *Step, tk, ti touch) (Bind, bool) {
 	return Bind{}, false
 }
 
+// needs finds a reading taken by step k that a limit of step i is worked out from,
+// or that step i sets again.
+func (b *builder) needs(k, i *Step) *Dim {
+	for _, d := range append(append([]*Dim{}, i.Measure...), i.Set...) {
+		for _, e := range append(append([]*Dim{}, k.Measure...), k.Set...) {
+			if e == d {
+				return e
+			}
+			for _, m := range d.marks() {
+				if string(m) == e.Mark || string(m) == e.Base && e.Place.agrees(d.Place) {
+					return e
+				}
+			}
+		}
+	}
+	return nil
+}
+
+// emptied finds a container that must be empty at step i and that step k moves
+// parts into or out of.
+func emptied(k, i *Step) *Container {
+	for _, c := range i.Empty {
+		for _, m := range append(append([]*Move{}, c.In...), c.Out...) {
+			if m.Step == k {
+				return c
+			}
+		}
+	}
+	return nil
+}
+
 // clash finds a part that both touch and one of them moves, the first by key.
 func clash(a, b touch) *Part {
+	return firstOf(func(see func(*Part)) {
+		for p := range a.moves {
+			if b.moves[p] || b.uses[p] || b.grips[p] {
+				see(p)
+			}
+		}
+		for p := range b.moves {
+			if a.uses[p] || a.grips[p] {
+				see(p)
+			}
+		}
+	})
+}
+
+// gripped finds a part that both loosen or tighten, or one of them and the other
+// measures against.
+func gripped(a, b touch) *Part {
+	return firstOf(func(see func(*Part)) {
+		for p := range a.grips {
+			if b.grips[p] || b.uses[p] {
+				see(p)
+			}
+		}
+		for p := range b.grips {
+			if a.uses[p] {
+				see(p)
+			}
+		}
+	})
+}
+
+// firstOf keeps the first by key of the parts that are shown to it.
+func firstOf(show func(see func(*Part))) *Part {
 	var found *Part
-	see := func(p *Part) {
+	show(func(p *Part) {
 		if found == nil || p.Place.mark(p.Key) < found.Place.mark(found.Key) {
 			found = p
 		}
-	}
-	for p := range a.moves {
-		if b.moves[p] || b.uses[p] {
-			see(p)
-		}
-	}
-	for p := range b.moves {
-		if a.uses[p] {
-			see(p)
-		}
-	}
+	})
 	return found
 }

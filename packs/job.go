@@ -23,6 +23,7 @@ type Job struct {
 	Containers []*Container
 	Spots      []*Spot
 	Sets       []*Set
+	Joints     []*Joint
 	Holds      []*Hold
 	Cautions   []*Caution
 	Isolations []*Isolation
@@ -66,12 +67,15 @@ type Part struct {
 	Left   bool // left-hand thread
 	Flats  int  // flats or slots of a nut, 0 if not said
 	Mass   *units.Quantity
-	Renew  string // as written: "always", "as set", or a condition; empty if reused
+	Renew  string // as written: "always", "as set", "never", or a condition; empty if reused
+	Holds  string // what it holds back: spring, pressure or weight
+	Aid    bool   // no part of the machine, as a guide stud: must be out again at the end
 	Set    *Set
-	Of     *Part
+	Of     *Part    // the assembly that it comes off with
+	Joints []*Joint // the joints that it is a fastener of
 
-	Off  *Move // how it comes off, nil if it never does
-	Back *Move // how it goes back
+	Off  []*Move // how its pieces come off, in the order of work; none if they never do
+	Back []*Move // how they go back
 }
 
 // A Where is where a removed part is kept: in a container, on a lay-down spot, on
@@ -84,15 +88,17 @@ type Where struct {
 	Scrap     bool
 }
 
-// A Move is a number of pieces of a part taken off or put back at a step.
+// A Move is a number of pieces of a part taken off or put back at a step, for
+// good or for now.
 type Move struct {
 	At   source.Pos
 	Step *Step
 	Part *Part
 	N    int
 	To   Where // for a part taken off
-	From Where // for a part put back
-	New  bool  // a new part goes on
+	From Where // for a part put back; where the old one lies, if a new one goes on
+	New  bool  // a new part goes on and the old one is scrapped
+	Undo *Move // for a part put back, how these pieces came off
 }
 
 // A Face is one face of a part.
@@ -269,6 +275,13 @@ type Step struct {
 	Set      []*Dim // boxes as left
 	Remove   []*Move
 	Fit      []*Move
+	ForNow   []*Move // put on for a while
+	TakeOut  []*Move // what was put on for a while comes out again
+	LeftOut  []*Part // left out here, put back later
+	Loosen   []Fastening
+	Tighten  []Fastening
+	Bench    bool // done on the bench, not at the machine
+	People   int  // how many it takes, 0 if not said
 	Cautions []*Caution
 	Hold     *Hold
 	Missed   string

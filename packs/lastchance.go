@@ -5,82 +5,194 @@ import (
 	"matchmark/packs/source"
 )
 
+// keepsSize are the kinds of dimension that are a size of one part alone: taking
+// the part off does not change them, only scrapping it does. What is read of one
+// part in its place, as run-out or float, is lost when the part comes off.
+var keepsSize = map[string]bool{"diameter": true, "bore": true, "depth": true, "length": true, "thickness": true, "condition": true, "count": true}
+
 // checkLastChance finds for each dimension the step that destroys it, and sees
 // that it is measured before that and set after all it depends on is back.
 func (b *builder) checkLastChance() {
-	defs := map[string]*def.Dimension{}
 	for _, dd := range b.def.Dimensions {
-		defs[dd.Mark.Value] = dd
-	}
-	for _, d := range b.job.Dims {
-		dd := defs[d.Base]
-		loses := b.losers(d, dd)
-		for _, st := range loses {
-			if d.LastChance == nil || st.Index < d.LastChance.Index {
-				d.LastChance = st
+		for _, d := range b.dims[dd.Mark.Value] {
+			f := b.readFaces(d, dd)
+			for _, l := range f.lost {
+				if d.LastChance == nil || l.step.Index < d.LastChance.Index {
+					d.LastChance = l.step
+				}
 			}
-		}
-		if d.LastChance != nil && d.FoundAt != nil && d.LastChance.Index < d.FoundAt.Index {
-			b.problems = append(b.problems, source.Problem{
-				Pos: b.measuredPos(d), Severity: source.Error, Code: "too-late",
-				Message: d.Mark + " is measured at " + d.FoundAt.name() + ", after " + d.LastChance.name() + " has parted its faces",
-				Help:    []string{"measure it at or before " + d.LastChance.No},
-				See:     []source.Also{{Pos: d.LastChance.At, What: "parts its faces"}},
-			})
-		}
-		if d.LeftAt == nil {
-			continue
-		}
-		for _, p := range b.dependsOn(d, dd) {
-			if p.Off != nil && p.Back != nil && p.Back.Step.Index > d.LeftAt.Index {
-				b.problems = append(b.problems, source.Problem{
-					Pos: b.setPos(d), Severity: source.Error, Code: "too-early",
-					Message: d.Mark + " is set at " + d.LeftAt.name() + ", before " + p.Name + " is back at " + p.Back.Step.name(),
-					Help:    []string{"set it at or after " + p.Back.Step.No},
-					See:     []source.Also{{Pos: p.Back.At, What: "put back here"}},
-				})
-			}
+			b.checkMeasured(d, f)
+			b.checkSet(d, f)
 		}
 	}
 }
 
-// dependsOn lists the parts whose faces a dimension lies between, with the
-// assemblies they belong to.
-func (b *builder) dependsOn(d *Dim, dd *def.Dimension) []*Part {
-	var out []*Part
-	for _, f := range []Face{d.From, d.To, d.Of} {
-		for p := f.Part; p != nil; p = p.Of {
-			out = append(out, p)
+// A faces is what the two faces of a dimension, or its one part, hang on.
+type faces struct {
+	parts []*Part // between which it lies, with the assemblies that part them
+	lost  []loss  // the steps that destroy it
+}
+
+// A loss is a step that destroys a dimension, and the place that says so.
+type loss struct {
+	step *Step
+	at   source.Pos
+	how  string
+}
+
+// readFaces finds the parts that a dimension hangs on and the steps that move
+// them. An assembly that both faces belong to takes them along together and
+// parts nothing; two faces of one part are read in its place.
+func (b *builder) readFaces(d *Dim, dd *def.Dimension) faces {
+	var f faces
+	from, to := d.From.Part.upward(), d.To.Part.upward()
+	if d.From.Part == d.To.Part && d.From.Part != nil && !keepsSize[d.Kind] {
+		to = nil // two faces of one part, read in its place
+		f.parts = append(f.parts, from...)
+		from = nil
+	}
+	for _, p := range from {
+		if !contains(to, p) {
+			f.parts = append(f.parts, p)
 		}
 	}
-	for _, t := range dd.LostBy {
-		key, label, named := cut(t.Value)
-		if all, ok := b.parts[key]; ok {
-			out = append(out, pick(b, t, "part", all, func(p *Part) Place { return p.Place }, d.Place, label, named)...)
+	for _, p := range to {
+		if !contains(from, p) {
+			f.parts = append(f.parts, p)
 		}
+	}
+	if d.Of.Part != nil && !keepsSize[d.Kind] {
+		f.parts = append(f.parts, d.Of.Part.upward()...)
+	}
+	named := b.lostBy(d, dd, &f)
+	f.parts = append(f.parts, named...)
+	for _, p := range f.parts {
+		for _, m := range p.Off {
+			f.lost = append(f.lost, loss{m.Step, m.At, "parts its faces"})
+		}
+	}
+	if p := d.Of.Part; p != nil && keepsSize[d.Kind] {
+		for _, m := range p.Off {
+			if m.To.Scrap {
+				f.lost = append(f.lost, loss{m.Step, m.At, "scraps the part"})
+			}
+		}
+	}
+	b.loosened(&f)
+	return f
+}
+
+// upward lists a part and the assemblies that it belongs to; none for no part.
+func (p *Part) upward() []*Part {
+	var out []*Part
+	for ; p != nil; p = p.Of {
+		out = append(out, p)
 	}
 	return out
 }
 
-// losers lists the steps that destroy a dimension: those that take off one of the
-// parts that it depends on, and those that lost-by: names.
-func (b *builder) losers(d *Dim, dd *def.Dimension) []*Step {
-	var out []*Step
-	for _, p := range b.dependsOn(d, dd) {
-		if p.Off != nil {
-			out = append(out, p.Off.Step)
+func contains(list []*Part, p *Part) bool {
+	for _, q := range list {
+		if q == p {
+			return true
 		}
 	}
+	return false
+}
+
+// loosened adds the steps that loosen one of the parts.
+func (b *builder) loosened(f *faces) {
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			for _, l := range st.Loosen {
+				for _, p := range l.parts() {
+					if contains(f.parts, p) {
+						f.lost = append(f.lost, loss{st, l.At, "loosens it"})
+					}
+				}
+			}
+		}
+	}
+}
+
+// nothing is what lost-by: says when no step of the job destroys a reading.
+const nothing = "nothing"
+
+// lostBy resolves what lost-by: names: steps are added to the losses, parts are
+// returned.
+func (b *builder) lostBy(d *Dim, dd *def.Dimension, f *faces) []*Part {
+	var parts []*Part
 	for _, t := range dd.LostBy {
 		key, label, named := cut(t.Value)
 		steps, isStep := b.steps[key]
-		if isStep {
-			out = append(out, pick(b, t, "step", steps, func(s *Step) Place { return s.Place }, d.Place, label, named)...)
-		} else if _, ok := b.parts[key]; !ok {
-			b.unknown(t, "step or part", append(mapKeys(b.steps), mapKeys(b.parts)...), "steps or parts")
+		all, isPart := b.parts[key]
+		switch {
+		case isStep:
+			for _, st := range pick(b, t, "step", steps, func(s *Step) Place { return s.Place }, d.Place, label, named) {
+				f.lost = append(f.lost, loss{st, st.At, "destroys it"})
+			}
+		case isPart:
+			parts = append(parts, pick(b, t, "part", all, func(p *Part) Place { return p.Place }, d.Place, label, named)...)
+		case key != nothing:
+			b.unknown(t, "step or part", append(mapKeys(b.steps), append(mapKeys(b.parts), nothing)...), "steps or parts")
 		}
 	}
-	return out
+	return parts
+}
+
+// checkMeasured sees that a dimension is measured before it is destroyed.
+func (b *builder) checkMeasured(d *Dim, f faces) {
+	if d.FoundAt == nil {
+		return
+	}
+	if d.LastChance == nil {
+		return
+	}
+	if d.LastChance.Index >= d.FoundAt.Index {
+		return
+	}
+	for _, l := range f.lost {
+		if l.step == d.LastChance {
+			b.say2(b.measuredPos(d), "too-late", d.Mark+" is measured at "+d.FoundAt.name()+", after "+d.LastChance.name()+" has parted its faces", l.at, l.how,
+				"measure it at or before "+d.LastChance.No)
+			return
+		}
+	}
+}
+
+// checkSet sees that a dimension is set when all pieces that it lies between are
+// back and tight.
+func (b *builder) checkSet(d *Dim, f faces) {
+	if d.LeftAt == nil {
+		return
+	}
+	for _, p := range f.parts {
+		for _, m := range p.Back {
+			if m.Step.Index > d.LeftAt.Index {
+				b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.name()+", before "+p.Name+" is back at "+m.Step.name(), m.At, "put back here",
+					"set it at or after "+m.Step.No)
+			}
+		}
+	}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			for _, t := range st.Tighten {
+				if st.Index > d.LeftAt.Index && overlaps(t.parts(), f.parts) {
+					b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.name()+", before "+t.Mark()+" is tight at "+st.name(), t.At, "tightened here",
+						"set it at or after "+st.No)
+				}
+			}
+		}
+	}
+}
+
+func overlaps(a, b []*Part) bool {
+	for _, p := range a {
+		if contains(b, p) {
+			return true
+		}
+	}
+	return false
 }
 
 // measuredPos and setPos are where a step names the dimension.

@@ -86,6 +86,7 @@ type builder struct {
 	containers  map[string][]*Container
 	spots       map[string]*Spot
 	sets        map[string][]*Set
+	joints      map[string][]*Joint
 	holds       map[string]*Hold
 	cautions    map[string]*Caution
 	bigs        map[string]*def.BigPart // by the part they are
@@ -109,6 +110,7 @@ func (b *builder) build() {
 	b.readInstruments()
 	b.readSets()
 	b.readParts()
+	b.readJoints()
 	b.readDims()
 	b.readContainers()
 	b.readHolds()
@@ -118,6 +120,8 @@ func (b *builder) build() {
 	b.resolveSteps()
 	b.putBack()
 	b.number()
+	b.keepLedger()
+	b.closeContainers()
 	b.checkOrder()
 	b.checkLastChance()
 	b.findFree()
@@ -127,5 +131,6 @@ func (b *builder) build() {
 	b.checkRoles()
 	b.checkReadings()
 	b.readSupplies()
+	b.checkInputs()
 	b.makeTags()
 }

@@ -16,7 +16,7 @@ func (b *builder) readParts() {
 		places := b.over(dp.Each)
 		b.checkVarying(dp.Name, "the name", places)
 		for _, pl := range places {
-			p := &Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: pl.value(dp.Name), Count: 1, Renew: dp.Renew.Value}
+			p := &Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: pl.value(dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes"}
 			if p.Name == "" {
 				p.Name = p.Key
 			}

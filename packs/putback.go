@@ -9,7 +9,8 @@ import (
 // reverse: line, or at the end where none is written. Rows and places come in
 // reverse order; what another step puts back or sets by itself is left to it.
 func (b *builder) putBack() {
-	b.bookFitted()
+	u := undoing{b.stockOf(), b.tightened()}
+	b.bookFitted(u.stock)
 	used := map[string]source.Pos{}
 	var out []*Section
 	reversed := false
@@ -21,32 +22,29 @@ func (b *builder) putBack() {
 		}
 		reversed = true
 		for _, t := range ds.Reverse {
-			out = append(out, b.reverseNamed(t, used, out)...)
+			out = append(out, b.reverseNamed(t, used, out, u)...)
 		}
 	}
 	if !reversed {
 		for i := len(b.job.Sections) - 1; i >= 0; i-- {
-			if back := b.undo(b.job.Sections[i], b.def.At); back != nil {
+			if back := b.undo(b.job.Sections[i], b.def.At, u); back != nil {
 				out = append(out, back)
 			}
 		}
 	}
 	b.job.Sections = out
+	b.tightenFitted()
 }
 
-// bookFitted fills in where the parts come from that a written step puts back.
-func (b *builder) bookFitted() {
-	for _, s := range b.job.Sections {
-		for _, st := range s.Steps {
-			for _, m := range st.Fit {
-				m.comesFrom()
-			}
-		}
-	}
+// undoing is what is left to be undone: the pieces off the machine, and what no
+// written step tightens.
+type undoing struct {
+	stock stock
+	tight []Fastening
 }
 
 // reverseNamed undoes the sections of one name, last place first.
-func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []*Section) []*Section {
+func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []*Section, u undoing) []*Section {
 	sections, ok := b.named[t.Value]
 	if !ok {
 		b.unknown(t, "section", mapKeys(b.named), "steps")
@@ -69,7 +67,7 @@ func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []
 				"move the reverse: line below the section")
 			return out
 		}
-		if s := b.undo(sections[i], t.At); s != nil {
+		if s := b.undo(sections[i], t.At, u); s != nil {
 			out = append(out, s)
 		}
 	}
@@ -86,10 +84,10 @@ func containsSection(list []*Section, s *Section) bool {
 }
 
 // undo is the section that puts a section back, nil if nothing has to be.
-func (b *builder) undo(s *Section, at source.Pos) *Section {
+func (b *builder) undo(s *Section, at source.Pos, u undoing) *Section {
 	back := &Section{At: at, Name: s.Name, Place: s.Place, Back: true}
 	for i := len(s.Steps) - 1; i >= 0; i-- {
-		if row := b.undoStep(s.Steps[i], back); row != nil {
+		if row := b.undoStep(s.Steps[i], back, u); row != nil {
 			back.Steps = append(back.Steps, row)
 		}
 	}
@@ -100,24 +98,15 @@ func (b *builder) undo(s *Section, at source.Pos) *Section {
 	return back
 }
 
-// undoStep is the row that undoes one step: fit what it removed, set what it
-// measured.
-func (b *builder) undoStep(st *Step, in *Section) *Step {
+// undoStep is the row that undoes one step: fit what it removed, tighten what it
+// loosened, set what it measured.
+func (b *builder) undoStep(st *Step, in *Section, u undoing) *Step {
 	ds := b.stepDefs[st]
 	row := &Step{
 		At: st.At, Key: st.Key, Place: st.Place, Section: in, Back: true, Undoes: st,
-		Do: st.Place.value(ds.Back), Missed: st.Missed,
+		Do: st.Place.value(ds.Back), Missed: st.Missed, Bench: st.Bench,
 	}
-	for i := len(st.Remove) - 1; i >= 0; i-- {
-		m := st.Remove[i]
-		if m.Part.Back != nil || m.To.Scrap && m.Part.Renew == "" {
-			continue
-		}
-		fit := &Move{At: m.At, Step: row, Part: m.Part, N: m.N}
-		m.Part.Back = fit
-		fit.comesFrom()
-		row.Fit = append(row.Fit, fit)
-	}
+	b.undoMoves(st, row, u)
 	for _, d := range st.Measure {
 		switch {
 		case d.Left == nil:
@@ -128,7 +117,7 @@ func (b *builder) undoStep(st *Step, in *Section) *Step {
 		}
 	}
 	closeAgain(st, row)
-	if len(row.Fit) == 0 && len(row.Set) == 0 && len(row.Recall) == 0 && len(row.Close) == 0 && row.Do == "" {
+	if len(row.Fit) == 0 && len(row.Set) == 0 && len(row.Recall) == 0 && len(row.Close) == 0 && len(row.Tighten) == 0 && row.Do == "" {
 		return nil
 	}
 	for _, t := range ds.BackCaution {
@@ -140,4 +129,79 @@ func (b *builder) undoStep(st *Step, in *Section) *Step {
 		}
 	}
 	return row
+}
+
+// undoMoves fits what a step removed and no written step fits, and tightens what
+// it loosened, last first. A part that is scrapped for good stays away.
+func (b *builder) undoMoves(st, row *Step, u undoing) {
+	for i := len(st.Remove) - 1; i >= 0; i-- {
+		off := st.Remove[i]
+		if u.stock[off] == 0 || off.To.Scrap && !off.Part.comesNew() {
+			continue
+		}
+		fit := &Move{At: off.At, Step: row, Part: off.Part, N: u.stock[off]}
+		fit.comesFrom(off)
+		u.stock[off] = 0
+		off.Part.Back = append(off.Part.Back, fit)
+		row.Fit = append(row.Fit, fit)
+	}
+	if len(row.Fit) > 0 {
+		row.People = st.People
+	}
+	for i := len(st.Loosen) - 1; i >= 0; i-- {
+		if f := st.Loosen[i]; !has(u.tight, f) {
+			row.Tighten = append(row.Tighten, f)
+		}
+	}
+}
+
+// comesNew reports whether a new piece goes on for one that is scrapped.
+func (p *Part) comesNew() bool { return p.Renew != "" && p.Renew != "never" }
+
+func has(list []Fastening, f Fastening) bool {
+	for _, g := range list {
+		if f.same(g) {
+			return true
+		}
+	}
+	return false
+}
+
+// tightened lists what written steps tighten.
+func (b *builder) tightened() []Fastening {
+	var out []Fastening
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			out = append(out, st.Tighten...)
+		}
+	}
+	return out
+}
+
+// tightenFitted lets the generated row that puts the last fastener of a joint back
+// tighten it, where no step loosens or tightens that joint by name.
+func (b *builder) tightenFitted() {
+	told := map[*Joint]bool{}
+	place := map[*Step]int{}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			place[st] = len(place)
+			for _, f := range append(append([]Fastening{}, st.Loosen...), st.Tighten...) {
+				told[f.Joint] = true
+			}
+		}
+	}
+	for _, j := range b.job.Joints {
+		var last *Move
+		for _, p := range j.Parts {
+			for _, m := range p.Back {
+				if last == nil || place[m.Step] > place[last.Step] {
+					last = m
+				}
+			}
+		}
+		if last != nil && !told[j] && last.Step.Undoes != nil {
+			last.Step.Tighten = append(last.Step.Tighten, Fastening{At: last.At, Joint: j})
+		}
+	}
 }

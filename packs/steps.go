@@ -100,7 +100,10 @@ func (b *builder) readStep(s *Section, ds *def.Step) {
 	for _, pl := range all {
 		st := &Step{
 			At: ds.At, Key: ds.Key.Value, Place: pl, Section: s, Do: pl.value(ds.Do), Missed: pl.value(ds.Missed),
-			Check: ds.Check.Value, Photo: ds.Photo.Value == "yes",
+			Check: ds.Check.Value, Photo: ds.Photo.Value == "yes", Bench: ds.Where.Value == "bench",
+		}
+		if n, ok := wholeNumber(ds.People); ok {
+			st.People = n
 		}
 		if st.Do == "" {
 			b.problems.Add(ds.At, "nothing-to-do", "this step does not say what to do", "do: Take the lock nut off.")
@@ -133,6 +136,7 @@ func (b *builder) resolveSteps() {
 			}
 			b.resolveRemoved(st, ds)
 			b.resolveFitted(st, ds)
+			st.Loosen, st.Tighten = b.fastenings(ds.Loosen, st), b.fastenings(ds.Tighten, st)
 			b.resolveNotes(st, ds)
 			b.resolveGuards(st, ds)
 			b.resolveAfter(st, ds)

@@ -128,8 +128,8 @@ func (b *builder) renewedParts() {
 func stepsFitting(parts []*Part) []*Step {
 	var out []*Step
 	for _, p := range parts {
-		if p.Back != nil {
-			out = appendStep(out, p.Back.Step)
+		for _, m := range p.Back {
+			out = appendStep(out, m.Step)
 		}
 	}
 	return out

@@ -35,12 +35,7 @@ func (b *builder) makeTags() {
 				At: db.Mark.At, Mark: p.Place.mark(db.Mark.Value), Base: db.Mark.Value, Detail: p.Place.Label, PlaceName: p.Place.Name,
 				Kind: HangTag, Part: p, Name: p.Name, Keep: p.Place.value(db.Keep), Support: p.Place.value(db.Support),
 			}
-			if p.Off != nil {
-				t.In = []*Move{p.Off}
-			}
-			if p.Back != nil {
-				t.Out = []*Move{p.Back}
-			}
+			t.In, t.Out = p.Off, p.Back
 			j.Tags = append(j.Tags, t)
 		}
 	}

@@ -13,11 +13,12 @@ func front(c *composer) []layout.Piece {
 	blocks := []layout.Block{c.identity()}
 	blocks = append(blocks, c.chosen())
 	blocks = append(blocks, c.warningList()...)
+	listed := len(blocks) - 1 // rows of the list stand close below each other
 	blocks = append(blocks, c.inThePack(), c.legend(), c.checkBar(), c.release())
 	var out []layout.Piece
 	for i, b := range blocks {
 		gap := layout.Mm(5)
-		if i == 0 {
+		if i == 0 || i > 1 && i <= listed {
 			gap = 2
 		}
 		out = append(out, layout.Piece{Block: b, Gap: gap})
@@ -51,19 +52,6 @@ func (c *composer) identity() layout.Block {
 		lines = append(lines, c.Para(c.width, []layout.Run{layout.T(layout.Strong, w.scope+": "), layout.T(layout.Body, o.Scope)}, layout.ParaOpts{Ref: o.At}))
 	}
 	return layout.Above(1, lines...)
-}
-
-// warningList repeats the warnings of the check.
-func (c *composer) warningList() []layout.Block {
-	if len(c.warn) == 0 {
-		return nil
-	}
-	out := []layout.Block{c.heading(c.w.warnings)}
-	for _, p := range c.warn {
-		text := "line " + strconv.Itoa(p.Pos.Line) + ": " + p.Message
-		out = append(out, c.Para(c.width, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: p.Pos}))
-	}
-	return out
 }
 
 // heading is the heading of a part of a sheet.

@@ -80,7 +80,7 @@ func (c *composer) limitNotes(d *packs.Dim, width layout.Mm, back bool) []layout
 	if len(notes) > 0 {
 		runs = append(runs, layout.T(layout.Sub, strings.Join(notes, " · ")))
 	}
-	if d.Source == "" && d.Judged() && !d.Left.NeedsFound() {
+	if d.NotSourced() {
 		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: w.notSourced, Style: layout.SubBold, Deco: layout.Boxed})
 	}
 	if len(runs) == 0 {

@@ -37,13 +37,15 @@ func (c *composer) sectionHead(s *packs.Section) *layout.Block {
 func (c *composer) stepRow(st *packs.Step) layout.Block {
 	width := c.width - numberW - signOff - textGap
 	number := c.Line(numberW, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
-	runs := []layout.Run{layout.T(layout.Body, c.stepText(st))}
+	runs := append(c.stepState(st), layout.T(layout.Body, c.stepText(st)))
 	if st.Missed != "" {
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
 	}
 	body := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
 	body = append(body, c.moves(st, width)...)
 	body = append(body, c.guardLines(st, width)...)
+	body = append(body, c.forNowLines(st, width)...)
+	body = append(body, c.fastenLines(st, width)...)
 	if note := c.stepNote(st); note != "" {
 		body = append(body, c.Para(width, []layout.Run{layout.T(layout.Sub, note)}, layout.ParaOpts{Ref: st.At}))
 	}
@@ -123,8 +125,11 @@ func (c *composer) moves(st *packs.Step, width layout.Mm) []layout.Block {
 		out = append(out, c.moveLine(c.w.into, g, width, layout.Block{}))
 	}
 	for _, g := range byWhere(st.Fit, func(m *packs.Move) packs.Where { return m.From }) {
-		count := c.Box(layout.RoleCount, c.w.countOut, g.at)
-		out = append(out, c.moveLine(c.w.from, g, width, count))
+		verb := c.w.from
+		if g.where.Scrap {
+			verb = ""
+		}
+		out = append(out, c.moveLine(verb, g, width, c.Box(layout.RoleCount, c.w.countOut, g.at)))
 	}
 	return out
 }
@@ -155,7 +160,11 @@ next:
 // moveLine is one line of the kind: into [C2/DE] 1 Lock nut, 1 Tab washer (2
 // pieces). A box for the count stands at its end in putting back.
 func (c *composer) moveLine(verb string, g load, width layout.Mm, box layout.Block) layout.Block {
-	runs := []layout.Run{layout.T(layout.Body, verb+" "), {Text: c.whereMark(g.where), Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+partList(g.moves))}
+	var runs []layout.Run
+	if verb != "" {
+		runs = append(runs, layout.T(layout.Body, verb+" "), layout.Run{Text: c.whereMark(g.where), Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "))
+	}
+	runs = append(runs, layout.T(layout.Body, partList(g.moves)))
 	if n := packs.Pieces(g.moves); n > 1 {
 		runs = append(runs, layout.T(layout.Body, " ("+c.w.count(n)+")"))
 	}
@@ -171,6 +180,9 @@ func (c *composer) moveLine(verb string, g load, width layout.Mm, box layout.Blo
 	if len(fresh) > 0 {
 		runs = append(runs, layout.T(layout.Strong, " · "+fill(c.w.fitNew, strings.Join(fresh, ", "))))
 	}
+	if s := c.renewals(g.moves); len(s) > 0 && !box.Empty() {
+		runs = append(runs, layout.T(layout.Strong, " · "+strings.Join(s, ", ")))
+	}
 	if !box.Empty() {
 		width -= box.W + textGap
 	}
@@ -181,15 +193,11 @@ func (c *composer) moveLine(verb string, g load, width layout.Mm, box layout.Blo
 	return layout.Beside(textGap, line, box)
 }
 
-// whereMark is the mark of a place as printed: C2/DE, C4/DE/springs, Y1, bench.
+// whereMark is a place as printed: its mark, or bench or scrap.
 func (c *composer) whereMark(w packs.Where) string {
 	switch {
-	case w.Container != nil && w.Pocket != "":
-		return w.Container.Mark + "/" + w.Pocket
-	case w.Container != nil:
-		return w.Container.Mark
-	case w.Spot != nil:
-		return w.Spot.Mark
+	case w.Mark() != "":
+		return w.Mark()
 	case w.Scrap:
 		return c.w.scrap
 	}

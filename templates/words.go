@@ -12,6 +12,7 @@ import (
 type words struct {
 	lang string
 	sheetWords
+	orderWords
 
 	// Names of sheets, as on the black plate.
 	front, traveler, reassembly, register, tags string
@@ -25,7 +26,7 @@ type words struct {
 	// Front sheet.
 	scope, issued, serial, location, planner, maker, machineType string
 	sheetsHere, tagsHere, sheetsLine, tagsLine, checkBar         string
-	howToRead, marksLegend, warnings, planning                   string
+	howToRead, marksLegend, planning                             string
 	released, roleName, nameSign, date                           string
 	draft                                                        string
 	legend                                                       []legendEntry

@@ -4,7 +4,7 @@ import "matchmark/packs/reading"
 
 // english is the catalogue in English.
 var english = words{
-	lang: "en", sheetWords: englishSheets,
+	lang: "en", sheetWords: englishSheets, orderWords: englishOrder,
 
 	front: "Front sheet", traveler: "Traveler", reassembly: "Reassembly", register: "Register", tags: "Tags",
 
@@ -17,7 +17,6 @@ var english = words{
 	sheetsHere: "In this pack", tagsHere: "Tags", sheetsLine: "%s, p. %s", tagsLine: "%s tags, 1 to %s",
 	checkBar:  "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
 	howToRead: "Marks and boxes", marksLegend: "A mark stays with its thing on every sheet and tag. After a slash stands the place, as DE.",
-	warnings: "Warnings from the check",
 	planning: "Numbers worked out on these sheets are planning figures. The maker's manual, site permits, local codes and licensed practice rule.",
 	released: "Released for work", roleName: "role", nameSign: "name and signature", date: "date",
 	draft: "DRAFT",

@@ -137,9 +137,10 @@ type Part struct {
 	Flats  Text    // of a nut: flats or slots
 	Fit    Varying // designation, as 120 H7/r6
 	Mass   Varying // quantity, as 36 kg
-	Renew  Text    // always, as set, if ...
+	Renew  Text    // always, as set, never, if ...
 	Set    Text    // matched set mark
 	Holds  Text    // what it holds back: spring, pressure
+	Aid    Text    // "yes": it is no part of the machine and must be out again at the end
 	Moves  Text    // "1 turn gives 0.75 mm" for adjusters without a thread
 	Note   Text
 	Applies
@@ -298,6 +299,9 @@ type Step struct {
 	Fit     []Count
 	Into    Into
 	From    []Text
+	ForNow  []Count // fitted for now, to be taken out again
+	TakeOut []Count // taken out again
+	LeftOut []Text  // parts that are left out here and fitted later
 	Loosen  []Text
 	Tighten []Text
 	Open    []Text
@@ -313,6 +317,7 @@ type Step struct {
 	Photo       Text
 	Check       Text // who checks as well
 	Hours       Text
+	People      Text // how many it takes
 	Note        Varying
 	Lock        []Text // isolations
 	Unlock      []Text

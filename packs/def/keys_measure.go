@@ -29,7 +29,7 @@ var dimensionKind = &kind[Dimension]{
 		varying("out", "What to do when it is out of the limits on either side.", "tell the engineer", func(d *Dimension) *Varying { return &d.Out }),
 		varying("source", "Document, table or page that the limit comes from.", "maker's sheet 4", func(d *Dimension) *Varying { return &d.Source }),
 		text("adjust", "The part that sets it.", "lock-nut", func(d *Dimension) *Text { return &d.Adjust }),
-		list("lost-by", "Steps or parts that destroy the reading, besides its own faces.", "[bolts]", func(d *Dimension) *[]Text { return &d.LostBy }),
+		list("lost-by", "Steps or parts that destroy the reading, besides its own faces; nothing: no step of this job does.", "[bolts]", func(d *Dimension) *[]Text { return &d.LostBy }),
 		text("why-coarse", "Why an instrument with so coarse a step will do.", "the taper gauge is what goes into the gap", func(d *Dimension) *Text { return &d.WhyCoarse }),
 		flag("sign", "Whether the reading can be negative.", "yes", func(d *Dimension) *Text { return &d.Sign }),
 		varying("nominal", "The size to be expected, for the width of the box.", "25.00 mm", func(d *Dimension) *Varying { return &d.Nominal }),

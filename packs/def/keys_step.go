@@ -84,6 +84,9 @@ var stepKind = &kind[Step]{
 		into("into", "Where the removed parts go: a container, a lay-down spot, bench or scrap.", "{cover: C6, screw: C3}", func(s *Step) *Into { return &s.Into }).
 			oneOf("bench", "scrap").marks("CY"),
 		list("from", "Where the fitted parts come from.", "[C3]", func(s *Step) *[]Text { return &s.From }).oneOf("bench").marks("CY"),
+		counts("fit-for-now", "The parts that are put on for a while, to be taken out again.", "[{guide-stud: 2}]", func(s *Step) *[]Count { return &s.ForNow }),
+		counts("take-out-again", "The parts fitted for now that come out again.", "[{guide-stud: 2}]", func(s *Step) *[]Count { return &s.TakeOut }),
+		list("leave-out", "The parts that are left out here and go on later.", "[dowel]", func(s *Step) *[]Text { return &s.LeftOut }),
 		list("loosen", "The joints or parts that are loosened.", "[J1]", func(s *Step) *[]Text { return &s.Loosen }).marks("J").orName(),
 		list("tighten", "The joints or parts that are tightened.", "[J1]", func(s *Step) *[]Text { return &s.Tighten }).marks("J").orName(),
 		list("open", "The openings that this step makes.", "[housing]", func(s *Step) *[]Text { return &s.Open }),
@@ -98,6 +101,7 @@ var stepKind = &kind[Step]{
 		flag("photo", "Whether a photograph is taken.", "yes", func(s *Step) *Text { return &s.Photo }),
 		text("check", "Who checks as well.", "supervisor", func(s *Step) *Text { return &s.Check }),
 		one(decimalForm, "hours", "How long it takes.", "1.5", func(s *Step) *Text { return &s.Hours }),
+		number("people", "How many people it takes.", "2", func(s *Step) *Text { return &s.People }),
 		varying("note", "A remark printed below it.", "The washer is under the nut.", func(s *Step) *Varying { return &s.Note }),
 		list("lock", "The isolations that are put on.", "[motor]", func(s *Step) *[]Text { return &s.Lock }),
 		list("unlock", "The isolations that are taken off.", "[motor]", func(s *Step) *[]Text { return &s.Unlock }),

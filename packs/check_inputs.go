@@ -1,0 +1,130 @@
+package packs
+
+import (
+	"strings"
+
+	"matchmark/packs/def"
+	"matchmark/packs/reading"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+)
+
+// marks lists the other readings that the limits of a dimension need.
+func (d *Dim) marks() []reading.Mark {
+	var out []reading.Mark
+	for _, l := range []*reading.Limit{d.Left, d.Reuse} {
+		if l != nil {
+			out = append(out, l.Marks()...)
+		}
+	}
+	return out
+}
+
+// NotSourced reports whether the limit of a dimension does not say where it comes
+// from.
+func (d *Dim) NotSourced() bool { return d.Source == "" && d.Judged() }
+
+// checkInputs sees that the lines of each dimension ask for no more than its
+// instrument reads, and that the readings they are worked out from are there by
+// then.
+func (b *builder) checkInputs() {
+	for _, dd := range b.def.Dimensions {
+		for _, d := range b.dims[dd.Mark.Value] {
+			for _, l := range []struct {
+				limit *reading.Limit
+				text  def.Text
+			}{{d.Left, d.Place.at(dd.Left)}, {d.Found, d.Place.at(dd.Found)}, {d.Reuse, d.Place.at(dd.Reuse)}} {
+				if l.limit == nil {
+					continue
+				}
+				b.checkMarks(d, l.limit, l.text)
+				b.checkDecimals(d, l.limit, l.text)
+			}
+			b.checkLoose(d, dd)
+		}
+	}
+}
+
+// checkMarks sees that the readings a limit needs exist, are of the same sort of
+// unit, and are taken before the limit needs them.
+func (b *builder) checkMarks(d *Dim, l *reading.Limit, t def.Text) {
+	for _, m := range l.Marks() {
+		at := markPos(t, string(m))
+		key, label, named := cut(string(m))
+		all, ok := b.dims[key]
+		if !ok {
+			b.problems.Add(at, "no-reading", string(m)+" is not a reading", "the readings are "+strings.Join(mapKeys(b.dims), ", "))
+			continue
+		}
+		for _, e := range pick(b, def.Text{Value: string(m), At: at}, "dimension", all, func(e *Dim) Place { return e.Place }, d.Place, label, named) {
+			b.checkTaken(d, e, at)
+			if u := l.Unit(); u != units.None && e.Box.Unit != units.None && !alike(u, e.Box.Unit) {
+				b.say2(at, "other-unit", d.Mark+" is in "+u.Text()+" and "+e.Mark+" in "+e.Box.Unit.Text()+"; they do not add up", e.At, e.Mark, "write both in units of the same sort")
+			}
+		}
+	}
+}
+
+// alike reports whether two units measure the same sort of thing. A percentage or
+// a rate of a reading may have any unit.
+func alike(a, b units.Unit) bool { return a.Dimension() == b.Dimension() }
+
+// markPos is where a mark stands within a line.
+func markPos(t def.Text, mark string) source.Pos {
+	i := strings.Index(t.Value, mark)
+	if i < 0 {
+		return t.At
+	}
+	return t.Part(len([]rune(t.Value[:i])), len([]rune(mark)))
+}
+
+// checkTaken sees that a reading is taken before another one needs it.
+func (b *builder) checkTaken(d, e *Dim, at source.Pos) {
+	need := d.LeftAt
+	if need == nil {
+		need = d.FoundAt
+	}
+	first := e.FoundAt
+	if first == nil {
+		first = e.LeftAt
+	}
+	switch {
+	case d == e:
+		b.problems.Add(at, "of-itself", "the limit of "+d.Mark+" is worked out from "+d.Mark+" itself", "as found, if the value found is meant")
+	case need == nil || first == nil:
+		// That they are never measured is spoken of elsewhere.
+	case first.Index > need.Index:
+		b.say2(at, "taken-later", e.Mark+" is taken at "+first.name()+", after "+d.Mark+" needs it at "+need.name(), first.At, "taken here",
+			"take it at or before "+need.No)
+	}
+}
+
+// checkDecimals sees that a line does not ask for more than the instrument reads.
+func (b *builder) checkDecimals(d *Dim, l *reading.Limit, t def.Text) {
+	if l.Kind != reading.Record || l.Step == nil || d.By == nil || d.By.Reads == nil {
+		return
+	}
+	if c, err := l.Step.Cmp(*d.By.Reads); err == nil && c < 0 {
+		b.problems.Add(t.At, "too-fine", d.Mark+" is recorded to "+l.Step.Text()+", but "+d.By.Name+" reads to "+d.By.Reads.Text(),
+			"record to "+d.By.Reads.Text(), "or name a finer instrument")
+	}
+}
+
+// checkLoose sees that nothing is said about a limit that is not there.
+func (b *builder) checkLoose(d *Dim, dd *def.Dimension) {
+	if d.Left != nil || d.Place.at(dd.Left).Written() {
+		return
+	}
+	for _, v := range []struct {
+		key  string
+		v    def.Varying
+		what string
+	}{
+		{"reuse", dd.Reuse, "how far an old part may go back"}, {"repair", dd.Repair, "how far it may be mended"}, {"over", dd.Over, "what to do above the limit"},
+		{"under", dd.Under, "what to do below the limit"}, {"out", dd.Out, "what to do when it is not in"},
+	} {
+		if t := d.Place.at(v.v); t.Written() {
+			b.problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", "left: 0.05 to 0.12 mm, or take "+v.key+": out")
+		}
+	}
+}

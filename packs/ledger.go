@@ -1,0 +1,353 @@
+package packs
+
+import "matchmark/packs/source"
+
+// A ledger follows every piece and every joint through the order of work, as a
+// storekeeper would who stands beside the machine, and speaks when a step wants
+// what cannot be: a piece that is off already, a joint that is tight.
+type ledger struct {
+	b      *builder
+	pieces map[*Part]*account
+	joints []*grip
+	in     map[*Container]int  // pieces that lie in it
+	sites  map[source.Pos]bool // places where a move on the wrong site was told
+}
+
+// An account is where the pieces of one part are.
+type account struct {
+	on  int   // in the machine
+	now int   // in it for now, to be taken out again
+	out *Move // the last one that fitted some for now
+	off map[*Move]int
+}
+
+// A grip is how tight a joint or part is.
+type grip struct {
+	Fastening
+	loosened *Step // nil while it is tight
+	at       source.Pos
+	fitted   *Move // a fastener put back since it was last tightened
+}
+
+// keepLedger walks through the order of work and proves that every piece that is
+// taken is there, that all that came off is back at the end, and that what was
+// loosened or fitted for now is tight or out again.
+func (b *builder) keepLedger() {
+	l := &ledger{b: b, pieces: map[*Part]*account{}, in: map[*Container]int{}, sites: map[source.Pos]bool{}}
+	for _, p := range b.job.Parts {
+		a := &account{on: p.Count, off: map[*Move]int{}}
+		if p.Aid {
+			a.on = 0
+		}
+		l.pieces[p] = a
+	}
+	for _, j := range b.job.Joints {
+		l.joints = append(l.joints, &grip{Fastening: Fastening{Joint: j, At: j.At}})
+	}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			l.step(st)
+		}
+	}
+	l.close()
+}
+
+// step books one step: what comes out and off first, then what goes on.
+func (l *ledger) step(st *Step) {
+	for _, f := range st.Loosen {
+		l.loosen(st, f)
+	}
+	for _, m := range st.TakeOut {
+		l.takeOut(m)
+	}
+	for _, m := range st.Remove {
+		l.remove(m)
+	}
+	for _, m := range st.Fit {
+		l.fit(m)
+	}
+	for _, m := range st.ForNow {
+		l.forNow(m)
+	}
+	for _, p := range st.LeftOut {
+		l.leaveOut(st, p)
+	}
+	for _, f := range st.Tighten {
+		l.tighten(st, f)
+	}
+	for _, c := range st.Empty {
+		l.empty(st, c)
+	}
+}
+
+func (l *ledger) remove(m *Move) {
+	p, a := m.Part, l.pieces[m.Part]
+	l.sited(m, "comes off")
+	switch {
+	case a.on == 0:
+		l.b.say2(m.At, "removed-twice", p.called()+" is taken off by two steps", p.Off[0].At, "taken off here first", "take it out of one of them")
+		return
+	case a.on < m.N:
+		l.b.say2(m.At, "removed-twice", "only "+count(a.on)+" of "+count(p.Count)+" "+p.called()+" are still on, not "+count(m.N), p.Off[0].At, "the others come off here",
+			"remove: [{"+p.Key+": "+count(a.on)+"}]")
+	}
+	n := min(m.N, a.on)
+	a.on -= n
+	a.off[m] = n
+	if c := m.To.Container; c != nil {
+		l.in[c] += n
+	}
+}
+
+func (l *ledger) fit(m *Move) {
+	a := l.pieces[m.Part]
+	l.sited(m, "goes back")
+	if a.now > 0 {
+		l.b.say2(m.At, "still-in", m.Part.called()+" goes back, and is still in for now", a.out.At, "fitted for now here", "take-out-again: ["+m.Part.Key+"] before it goes back for good")
+	}
+	if a.off[m.Undo] < m.N {
+		if m.Undo.Step.Index > m.Step.Index {
+			l.b.say2(m.At, "back-before-off", m.Part.Name+" is put back at "+m.Step.name()+" before it comes off at "+m.Undo.Step.name(), m.Undo.At, "comes off here",
+				"move the step that fits it below the step that removes it")
+		}
+		return
+	}
+	a.off[m.Undo] -= m.N
+	a.on += m.N
+	if c := m.From.Container; c != nil {
+		l.in[c] -= m.N
+	}
+	for _, g := range l.joints {
+		for _, p := range g.parts() {
+			if p == m.Part {
+				g.fitted = m
+			}
+		}
+	}
+}
+
+// sited sees that a part that belongs to an assembly is moved where that assembly
+// is: on the bench when it has come off, else in the machine.
+func (l *ledger) sited(m *Move, verb string) {
+	var away *Part
+	for up := m.Part.Of; up != nil; up = up.Of {
+		if l.pieces[up].on == 0 {
+			away = up
+		}
+	}
+	if l.sites[m.At] {
+		return // the row that undoes it goes wrong with it
+	}
+	l.sites[m.At] = (away == nil) == m.Step.Bench
+	switch {
+	case away == nil && m.Step.Bench:
+		what := m.Part.Name + " " + verb + " on the bench"
+		if m.Part.Of == nil {
+			l.b.say(m.At, "not-on-bench", what+", but it belongs to no assembly that could be there", "take where: bench out, or write of: at the part")
+			return
+		}
+		l.b.say2(m.At, "not-on-bench", what+", but "+m.Part.Of.called()+" is in the machine then", l.b.movedAt(m.Part.Of, m.Part.Of.At), "the assembly",
+			"take where: bench out, or move the step")
+	case away != nil && !m.Step.Bench:
+		l.b.say2(m.At, "on-bench", m.Part.Name+" "+verb+" in the machine, but "+away.called()+" is off it then", away.Off[0].At, "comes off here",
+			"where: bench, or move the step")
+	}
+}
+
+// movedAt is where a part comes off, or its own place if it never does.
+func (b *builder) movedAt(p *Part, own source.Pos) source.Pos {
+	if len(p.Off) > 0 {
+		return p.Off[0].At
+	}
+	return own
+}
+
+func (l *ledger) forNow(m *Move) {
+	p, a := m.Part, l.pieces[m.Part]
+	free := p.Count - a.on - a.now
+	if free < m.N {
+		l.b.say(m.At, "for-now", count(m.N)+" of "+p.called()+" are fitted for now, but "+count(free)+" are off", "aid: yes at the part if it is no part of the machine", "else remove: ["+p.Key+"] at an earlier step")
+		return
+	}
+	a.now += m.N
+	a.out = m
+}
+
+func (l *ledger) takeOut(m *Move) {
+	a := l.pieces[m.Part]
+	if a.now < m.N {
+		l.b.say(m.At, "not-in", count(m.N)+" of "+m.Part.called()+" are taken out again, but "+count(a.now)+" are in for now", "fit-for-now: [{"+m.Part.Key+": "+count(m.N)+"}] at an earlier step")
+		return
+	}
+	a.now -= m.N
+}
+
+// leaveOut sees that a part that is left out is off, and goes back later.
+func (l *ledger) leaveOut(st *Step, p *Part) {
+	at := st.At
+	if ds := l.b.stepDefs[st]; ds != nil {
+		for _, t := range ds.LeftOut {
+			if key, _, _ := cut(t.Value); key == p.Key {
+				at = t.At
+			}
+		}
+	}
+	later := false
+	for _, m := range p.Back {
+		later = later || m.Step.Index > st.Index
+	}
+	switch {
+	case l.pieces[p].on == p.Count:
+		l.b.say(at, "not-off", p.called()+" is left out, but it is in the machine then", "take it out of leave-out:, or remove it at an earlier step")
+	case !later:
+		l.b.say(at, "left-out", p.called()+" is left out for now, and no later step puts it back", "fit: ["+p.Key+"] at a later step")
+	}
+}
+
+// grip finds how tight a thing is; a part that is loosened by its name is known
+// from then on.
+func (l *ledger) grip(f Fastening) *grip {
+	for _, g := range l.joints {
+		if g.same(f) {
+			return g
+		}
+	}
+	g := &grip{Fastening: f}
+	l.joints = append(l.joints, g)
+	return g
+}
+
+func (l *ledger) loosen(st *Step, f Fastening) {
+	g := l.grip(f)
+	if g.loosened != nil {
+		l.b.say2(f.At, "loosened-twice", f.Mark()+" is loosened by two steps and not tightened between them", g.at, "loosened here first", "take it out of one of them")
+		return
+	}
+	g.loosened, g.at = st, f.At
+}
+
+func (l *ledger) tighten(st *Step, f Fastening) {
+	g := l.grip(f)
+	if g.loosened == nil && g.fitted == nil && !l.putOn(st, f) {
+		l.b.say(f.At, "never-loosened", f.Mark()+" is tightened at "+st.name()+", but it is tight then", "loosen: ["+f.Mark()+"] at an earlier step, or take it out")
+	}
+	g.loosened, g.fitted = nil, nil
+}
+
+// putOn reports whether a fastener of it was put back, or fitted for now, by this
+// step or one before.
+func (l *ledger) putOn(st *Step, f Fastening) bool {
+	for _, p := range f.parts() {
+		if l.pieces[p].now > 0 {
+			return true
+		}
+		for _, m := range p.Back {
+			if m.Step.Index <= st.Index {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// empty sees that a container that must be empty now is.
+func (l *ledger) empty(st *Step, c *Container) {
+	at := st.At
+	if ds := l.b.stepDefs[st]; ds != nil {
+		for _, t := range ds.Empty {
+			if key, _, _ := cut(t.Value); key == c.Base {
+				at = t.At
+			}
+		}
+	}
+	switch first := c.first(); {
+	case l.in[c] > 0:
+		see := c.In[0].At
+		for _, m := range c.Out {
+			if m.Step.Index > st.Index {
+				see = m.At
+			}
+		}
+		l.b.say2(at, "not-empty", c.Mark+" must be empty at "+st.name()+", but "+pieceWord(l.in[c])+" still in it", see, "the pieces", "move the step below the one that empties it, or take it out of empty:")
+	case first != nil && first.Step.Index > st.Index:
+		l.b.say2(at, "not-filled-yet", c.Mark+" must be empty at "+st.name()+", where nothing has gone into it yet", first.At, "filled here", "move the step below the one that empties it")
+	}
+}
+
+func pieceWord(n int) string {
+	if n == 1 {
+		return "1 piece is"
+	}
+	return count(n) + " pieces are"
+}
+
+// first is the first removal that goes into a container.
+func (c *Container) first() *Move {
+	var first *Move
+	for _, m := range c.In {
+		if first == nil || m.Step.Index < first.Step.Index {
+			first = m
+		}
+	}
+	return first
+}
+
+// close sees what stands open at the end.
+func (l *ledger) close() {
+	for _, p := range l.b.job.Parts {
+		l.closeAccount(p, l.pieces[p])
+	}
+	for _, g := range l.joints {
+		switch {
+		case g.loosened != nil:
+			l.b.say(g.at, "never-tightened", g.Mark()+" is loosened at "+g.loosened.name()+" and never tightened", "tighten: ["+g.Mark()+"] at a later step", "or reverse: its section")
+		case g.fitted != nil && g.Joint != nil:
+			l.b.say2(g.At, "never-tightened", "a fastener of "+g.Mark()+" goes back at "+g.fitted.Step.name()+", and "+g.Mark()+" is not tightened after it", g.fitted.At, "goes back here",
+				"tighten: ["+g.Joint.Base+"] at that step or later")
+		}
+	}
+}
+
+func (l *ledger) closeAccount(p *Part, a *account) {
+	if a.now > 0 {
+		l.b.say(a.out.At, "still-in", count(a.now)+" of "+p.called()+" are fitted for now at "+a.out.Step.name()+" and never taken out again", "take-out-again: [{"+p.Key+": "+count(a.now)+"}] at a later step")
+	}
+	for _, off := range p.Off {
+		left := a.off[off]
+		switch {
+		case left == 0, off.To.Scrap && p.Renew == "never":
+		case off.To.Scrap && !p.comesNew():
+			l.b.say(off.At, "nothing-new", p.called()+" is scrapped at "+off.Step.name()+" and no new one goes on", "renew: always at the part", "or renew: never if it is gone for good")
+		case left < off.N && back(off) == nil:
+			// Fewer came off than this step says: spoken of already.
+		case left < off.N:
+			l.b.say2(off.At, "count-differs", count(off.N)+" of "+p.Name+" come off and "+count(off.N-left)+" go back", back(off).At, "put back here", "make the two counts the same")
+		case back(off) == nil:
+			l.b.say(off.At, "never-back", p.called()+" comes off at "+off.Step.name()+" and never goes back", "fit: ["+p.Key+"] at a later step", "or reverse: its section", "or into: scrap if it is done with")
+		}
+	}
+}
+
+// back is a move that puts back what another took off, nil if there is none.
+func back(off *Move) *Move {
+	for _, m := range off.Part.Back {
+		if m.Undo == off {
+			return m
+		}
+	}
+	return nil
+}
+
+// called is how messages speak of a part.
+func (p *Part) called() string { return p.Name + " (" + p.Place.mark(p.Key) + ")" }
+
+// say adds an error, say2 one with a second place that matters.
+func (b *builder) say(at source.Pos, code, message string, help ...string) {
+	b.problems.Add(at, code, message, help...)
+}
+
+func (b *builder) say2(at source.Pos, code, message string, also source.Pos, what string, help ...string) {
+	b.problems = append(b.problems, source.Problem{
+		Pos: at, Severity: source.Error, Code: code, Message: message, Help: help, See: []source.Also{{Pos: also, What: what}},
+	})
+}

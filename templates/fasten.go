@@ -1,0 +1,124 @@
+package templates
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+)
+
+// fastenLines are the lines of what a step loosens or tightens, each with a box to
+// tick: a joint that is half tight at the end of a shift must show on paper.
+func (c *composer) fastenLines(st *packs.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, f := range st.Loosen {
+		out = append(out, c.tickLine(c.fastenRuns(c.w.loosen, f, false), c.w.slack, f.At, width))
+	}
+	for _, f := range st.Tighten {
+		out = append(out, c.tickLine(c.fastenRuns(c.w.tighten, f, true), c.w.tight, f.At, width))
+	}
+	return out
+}
+
+// fastenRuns words one joint or part: its mark, what it is, and how tight it
+// becomes.
+func (c *composer) fastenRuns(verb string, f packs.Fastening, tight bool) []layout.Run {
+	runs := []layout.Run{layout.T(layout.Body, verb+" ")}
+	if f.Joint == nil {
+		return append(runs, layout.T(layout.Body, strconv.Itoa(f.Part.Count)+"\u00a0"+f.Part.Name))
+	}
+	j := f.Joint
+	n := 0
+	for _, p := range j.Parts {
+		n += p.Count
+	}
+	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.w.count(n)+")"))
+	if !tight {
+		return runs
+	}
+	if j.Torque != "" {
+		runs = append(runs, layout.T(layout.Strong, " "+fill(c.w.toTorque, j.Torque)))
+	}
+	var more []string
+	if len(j.Stages) > 0 {
+		more = append(more, fill(c.w.stages, strings.Join(j.Stages, " – ")))
+	}
+	if j.Lubricant != "" {
+		more = append(more, fill(c.w.oiled, j.Lubricant))
+	}
+	if j.Pattern != "" {
+		more = append(more, fill(c.w.inOrder, j.Pattern))
+	}
+	if j.Source != "" {
+		more = append(more, fill(c.w.source, j.Source))
+	}
+	if len(more) > 0 {
+		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))
+	}
+	return runs
+}
+
+// tickLine is a line with a box to tick at its end.
+func (c *composer) tickLine(runs []layout.Run, tick string, at layout.Ref, width layout.Mm) layout.Block {
+	box := c.Tick(layout.Sub, tick, at)
+	line := c.Para(width-box.W-textGap, runs, layout.ParaOpts{Ref: at})
+	line.W = width - box.W - textGap
+	return layout.Beside(textGap, line, box)
+}
+
+// forNowLines are the lines of what is on for a while: fitted for now, taken out
+// again, left out.
+func (c *composer) forNowLines(st *packs.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	line := func(verb string, ms []*packs.Move) {
+		if len(ms) > 0 {
+			runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+partList(ms))}
+			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At}))
+		}
+	}
+	line(c.w.takeOut, st.TakeOut)
+	line(c.w.forNow, st.ForNow)
+	for _, p := range st.LeftOut {
+		later := ""
+		for _, m := range p.Back {
+			if m.Step.Index > st.Index && later == "" {
+				later = m.Step.No
+			}
+		}
+		runs := []layout.Run{layout.T(layout.Body, strconv.Itoa(p.Count)+"\u00a0"+p.Name+"  "), {Text: fill(c.w.leftOut, later), Style: layout.SubBold, Deco: layout.Inverse}}
+		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
+	}
+	return out
+}
+
+// stepState is what stands before the words of a step: on the bench, how many
+// people.
+func (c *composer) stepState(st *packs.Step) []layout.Run {
+	var runs []layout.Run
+	add := func(text string) {
+		runs = append(runs, layout.Run{Text: text, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Body, "  "))
+	}
+	if st.Bench {
+		add(c.w.atBench)
+	}
+	if st.People > 1 {
+		add(fill(c.w.people, strconv.Itoa(st.People)))
+	}
+	return runs
+}
+
+// renewals words when the parts of some moves are renewed, each part once.
+func (c *composer) renewals(ms []*packs.Move) []string {
+	var out []string
+	for _, m := range ms {
+		switch r := m.Part.Renew; {
+		case m.New, r == "", r == "always", r == "never":
+		case r == "as set":
+			out = append(out, fill(c.w.renewLine, m.Part.Name, c.w.renewAsSet))
+		default:
+			out = append(out, fill(c.w.renewLine, m.Part.Name, fill(c.w.renewIf, r)))
+		}
+	}
+	return out
+}

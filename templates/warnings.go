@@ -1,0 +1,62 @@
+package templates
+
+import (
+	"path"
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs/source"
+)
+
+// warningList repeats what the check said, right below the name of the job:
+// errors first, which only a draft has, then warnings, each with its line in the
+// file and the second place that matters.
+func (c *composer) warningList() []layout.Block {
+	var errors, warnings source.Problems
+	for _, p := range c.warn {
+		if p.Severity == source.Error {
+			errors = append(errors, p)
+		} else {
+			warnings = append(warnings, p)
+		}
+	}
+	var out []layout.Block
+	add := func(sentence, one, word string, list source.Problems) {
+		if len(list) == 0 {
+			return
+		}
+		n := strconv.Itoa(len(list)) + " " + one
+		if len(list) > 1 {
+			n += "s"
+		}
+		head := []layout.Run{{Text: fill(sentence, n), Style: layout.Strong, Deco: layout.Inverse}}
+		rows := []layout.Block{layout.Above(1, c.Para(c.width, head, layout.ParaOpts{}), c.rule(layout.Heavy))}
+		for _, p := range list {
+			rows = append(rows, c.warning(word, p))
+		}
+		// The first stays under its heading; the others may go on to a next page.
+		out = append(out, layout.Above(1.5, rows[:2]...))
+		out = append(out, rows[2:]...)
+	}
+	add(c.w.errorSum, c.w.errorOne, c.w.errorWord, errors)
+	add(c.w.warningSum, c.w.warningOne, c.w.warningWord, warnings)
+	return out
+}
+
+// warning is one problem: the word, where it stands, and what is wrong.
+func (c *composer) warning(word string, p source.Problem) layout.Block {
+	const wordW = 22
+	runs := []layout.Run{layout.T(layout.Body, p.Message)}
+	small := fill(c.w.lineOf, path.Base(p.Pos.File), strconv.Itoa(p.Pos.Line))
+	if p.Pos.Line == 0 {
+		small = path.Base(p.Pos.File)
+	}
+	for _, s := range p.See {
+		small += " · " + fill(c.w.also, strconv.Itoa(s.Pos.Line), s.What)
+	}
+	plate := c.Words(layout.SubBold, word)
+	plate.W = wordW
+	return layout.Beside(0, plate, layout.Above(0.3,
+		c.Para(c.width-wordW, runs, layout.ParaOpts{Ref: p.Pos}),
+		c.Para(c.width-wordW, []layout.Run{layout.T(layout.Sub, small)}, layout.ParaOpts{Ref: p.Pos})))
+}
