@@ -58,8 +58,20 @@ func (c *composer) balloon(d *packs.Dim) layout.Block {
 	if d.Place.Label == "" {
 		return ring
 	}
-	place := c.Para(balloonW-2, []layout.Run{layout.T(layout.SubBold, d.Mark)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
-	return layout.Above(1, ring, place.At(1, 0))
+	lines := []string{d.Mark}
+	if c.Width(layout.SubBold, d.Mark) > balloonW-2 {
+		lines = []string{d.Base + "/", d.Place.Label} // of two places, as D12/DE-DIS
+	}
+	out := ring
+	for i, l := range lines {
+		gap := layout.Mm(1)
+		if i > 0 {
+			gap = 0
+		}
+		line := c.Para(balloonW-2, []layout.Run{layout.T(layout.SubBold, l)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
+		out = layout.Above(gap, out, line.At(1, 0))
+	}
+	return out
 }
 
 // dimensionHead is what is measured, between which faces, and in which state.

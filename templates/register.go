@@ -46,6 +46,7 @@ func (c *composer) registerContents(t *packs.Tag) string {
 	if n := packs.Pieces(t.In); n > 1 {
 		s += " (" + c.w.count(n) + ")"
 	}
+	s = joined(s, c.bagsInside(t))
 	for _, x := range t.Sets {
 		s += " · " + fill(c.w.matchedSet, x.Mark)
 	}

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs"
@@ -128,13 +129,15 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 	}
 	out := []layout.Block{para(layout.Strong, name)}
 	if t.Part == nil {
-		out = append(out, para(layout.Sub, partList(t.In)))
+		out = append(out, para(layout.Sub, joined(partList(t.In), c.bagsInside(t))))
 	}
 	out = append(out, para(layout.Sub, e.Tag+" "+e.Name+" · "+o.Number+" "+fill(c.w.revision, o.Revision)))
 	if t.Spare {
 		return append(out, c.WideBox(layout.RoleWords, width, 1, c.w.contents, nil), c.WideBox(layout.RoleWords, width, 1, c.w.offAt, nil))
 	}
-	out = append(out, para(layout.Body, c.w.offAt+" "+c.stepsAndPages(t.In)+" · "+c.w.backAt+" "+c.stepsAndPages(t.Out)))
+	if len(t.In) > 0 {
+		out = append(out, para(layout.Body, c.w.offAt+" "+c.stepsAndPages(t.In)+" · "+c.w.backAt+" "+c.stepsAndPages(t.Out)))
+	}
 	var more []layout.Run
 	add := func(st layout.Style, deco layout.Deco, text string) {
 		if text == "" {
@@ -166,6 +169,32 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 	return out
 }
 
+// joined sets a dot between two texts, if there are two.
+func joined(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + " · " + b
+}
+
+// bagsInside names the bags that lie in a container and have tags of their own.
+func (c *composer) bagsInside(t *packs.Tag) string {
+	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {
+		return ""
+	}
+	return fill(c.w.bagsInside, strings.Join(t.Container.Pockets, ", "))
+}
+
+// inIt is how many pieces are in a container, without those in the bags inside it;
+// of one that holds nothing but bags, how many of these.
+func (c *composer) inIt(t *packs.Tag) string {
+	n := packs.Pieces(t.In)
+	if n == 0 && t.Container != nil && t.Pocket == "" && len(t.Container.Pockets) > 0 {
+		return fill(c.w.bags, strconv.Itoa(len(t.Container.Pockets)))
+	}
+	return c.w.count(n)
+}
+
 // missedOf are the easily missed things of the steps that fill a container.
 func missedOf(t *packs.Tag) []string {
 	var out []string
@@ -177,18 +206,20 @@ func missedOf(t *packs.Tag) []string {
 	return out
 }
 
-// tagLow is what is filled in by hand, beside the code with its text.
+// tagLow is what is filled in by hand: counts and who took it off across the tag,
+// below them what becomes of it, beside the code with its text.
 func (c *composer) tagLow(t *packs.Tag, width layout.Mm) layout.Block {
+	const count = 15
 	w := c.w
 	code := c.codeWithText(t, tagCode)
-	room := width - code.W - 2
-	half := (room - layout.GapX) / 2
-	counts := layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, half, 1, w.countedIn, t.At), c.WideBox(layout.RoleWords, half, 1, w.countedOut, t.At))
-	off := c.WideBox(layout.RoleWords, room, 1, w.initialsDate, t.At)
+	row := layout.Beside(layout.GapX,
+		c.WideBox(layout.RoleWords, count, 1, w.countedIn, t.At), c.WideBox(layout.RoleWords, count, 1, w.countedOut, t.At),
+		c.WideBox(layout.RoleWords, width-2*count-2*layout.GapX, 1, w.initialsDate, t.At))
 	ticks := layout.Above(layout.GapY,
 		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.reuse, nil), c.Tick(layout.Sub, w.repair, nil)),
 		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.scrap, nil), c.Tick(layout.Sub, w.holdTag, nil)))
-	return layout.Bottom(2, layout.Above(layout.GapY, counts, off, ticks), code)
+	ticks.W = width - code.W - 2
+	return layout.Above(1.5, row, layout.Middle(2, ticks, code))
 }
 
 // codeWithText is the code of a tag with the same text below it.
@@ -209,7 +240,7 @@ func (c *composer) stub(t *packs.Tag) layout.Block {
 	}
 	facts := c.w.stub + " · " + c.numbered(t)
 	if !t.Spare {
-		facts += " · " + c.w.count(packs.Pieces(t.In))
+		facts += " · " + c.inIt(t)
 	}
 	text := layout.Above(0.3, mark,
 		c.Line(width, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At}),
@@ -218,23 +249,31 @@ func (c *composer) stub(t *packs.Tag) layout.Block {
 	return layout.Middle(2, layout.Space(1, 1), code, text).Fill(hangW, stubH-0.8, 0, 0.5)
 }
 
-// boxLabel is stuck on a box.
+// boxLabel is stuck on a box. The code stands at its right end; the lines go on
+// below the mark beside it, and below it over the whole width.
 func (c *composer) boxLabel(t *packs.Tag) layout.Block {
 	const inner = boxW - 2*tagEdge
 	code := c.codeWithText(t, tagCode)
 	left := layout.Mm(inner) - code.W - 3
 	mark := c.Words(layout.MarkTag(layout.Bold, boxMark), t.Base)
 	mark = layout.Block{W: mark.W, H: boxMark + 1.5, Items: mark.At(0, boxMark+0.5-mark.Base).Items}
-	top := layout.Beside(3, c.markAndPlace(t, mark, left), code)
+	beside := c.markAndPlace(t, mark, left)
+	narrow, wide := c.tagFacts(t, left), c.tagFacts(t, inner)
+	n := 0
+	for n < len(narrow) && beside.H+0.5+narrow[n].H <= code.H {
+		beside = layout.Above(0.5, beside, narrow[n])
+		n++
+	}
+	beside.W = left
 	low := c.labelBoxes(t, inner)
-	facts := layout.Above(0.5, append([]layout.Block{top}, c.tagFacts(t, inner)...)...)
+	facts := layout.Above(0.5, append([]layout.Block{layout.Beside(3, beside, code)}, wide[n:]...)...)
 	body := facts.Fill(inner, boxH-2*tagEdge-low.H-2, 0, 0)
 	return c.label(boxW, boxH, layout.Above(2, body, low))
 }
 
 // labelBoxes are the boxes at the foot of a box label.
 func (c *composer) labelBoxes(t *packs.Tag, width layout.Mm) layout.Block {
-	n := c.Words(layout.Strong, c.w.count(packs.Pieces(t.In)))
+	n := c.Words(layout.Strong, c.inIt(t))
 	each := (width - n.W - 3*layout.GapX) / 3
 	return layout.Middle(layout.GapX, n,
 		c.WideBox(layout.RoleWords, each, 1, c.w.countedIn, t.At), c.WideBox(layout.RoleWords, each, 1, c.w.countedOut, t.At), c.WideBox(layout.RoleWords, each, 1, c.w.shelf, t.At))
@@ -250,7 +289,7 @@ func (c *composer) bagLabel(t *packs.Tag) layout.Block {
 	mark = layout.Block{W: mark.W, H: smallMark + 1, Items: mark.At(0, smallMark+0.5-mark.Base).Items}
 	place := c.Para(left-mark.W-2, []layout.Run{layout.T(layout.Strong, t.Detail)}, layout.ParaOpts{Ref: t.At})
 	head := layout.Above(0.3, layout.Beside(2, mark, place),
-		c.Line(left, []layout.Run{layout.T(layout.SubBold, c.numbered(t)+" · "+c.w.count(packs.Pieces(t.In)))}, layout.ParaOpts{Ref: t.At}))
+		c.Line(left, []layout.Run{layout.T(layout.SubBold, c.numbered(t)+" · "+c.inIt(t))}, layout.ParaOpts{Ref: t.At}))
 	head.W = left
 	steps := c.Line(inner, []layout.Run{layout.T(layout.Caption, c.w.offAt+" "+c.stepsAndPages(t.In)+" · "+c.w.backAt+" "+c.stepsAndPages(t.Out))}, layout.ParaOpts{Ref: t.At})
 	content := c.Para(inner, c.bagContent(t), layout.ParaOpts{Ref: t.At})

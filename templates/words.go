@@ -52,9 +52,9 @@ type words struct {
 	signals                                        map[string]string
 
 	// Register and tags.
-	number, mark, contents, offAt, backAt, countedIn, countedOut, shelf  string
-	keep, stub, initialsDate, reuse, repair, holdTag, boxLabel, bagLabel string
-	mass, support, stepPage, faceOf, spare, signalLegend                 string
+	number, mark, contents, offAt, backAt, countedIn, countedOut, shelf                    string
+	keep, stub, initialsDate, reuse, repair, holdTag, boxLabel, bagLabel, bagsInside, bags string
+	mass, support, stepPage, faceOf, spare, signalLegend                                   string
 }
 
 // legendEntry explains one kind of mark.
