@@ -9,24 +9,31 @@ import (
 // parts lies outside that for new ones, a size is not left "as found" without
 // saying how near, and mean, spread and sum have more than one box.
 func (b *builder) checkLimits(d *Dim, dd *def.Dimension) {
-	left, reuse, found := d.Place.at(dd.Left), d.Place.at(dd.Reuse), d.Place.at(dd.Found)
+	left, reuse, repair, found := d.Place.at(dd.Left), d.Place.at(dd.Reuse), d.Place.at(dd.Repair), d.Place.at(dd.Found)
 	tell := func(t def.Text, f *reading.Fault) {
 		if f != nil {
 			b.fault(t, f)
 		}
 	}
-	if d.Left != nil {
+	if d.Left != nil && left.Written() {
 		tell(left, reading.CheckSame(d.Left, d.Found))
 	}
-	if d.Left != nil && d.Reuse != nil {
+	// Where left: differs along the boxes, one limit for old parts stands beside
+	// several and is compared with none of them.
+	if d.Left != nil && d.Reuse != nil && len(d.LeftBy) == 0 {
 		tell(reuse, reading.CheckReuse(d.Left, d.Reuse))
+	}
+	for _, closer := range []*reading.Limit{d.Left, d.Reuse} {
+		if closer != nil && d.Repair != nil && len(d.LeftBy) == 0 {
+			tell(repair, reading.CheckReuse(closer, d.Repair))
+		}
 	}
 	boxes := d.Positions.Boxes()
 	for _, x := range []struct {
 		t def.Text
 		l *reading.Limit
-	}{{found, d.Found}, {left, d.Left}, {reuse, d.Reuse}} {
-		if x.l != nil {
+	}{{found, d.Found}, {left, d.Left}, {reuse, d.Reuse}, {repair, d.Repair}} {
+		if x.l != nil && x.t.Written() {
 			tell(x.t, reading.CheckBoxes(x.l, boxes))
 		}
 	}

@@ -34,11 +34,13 @@ func (b *builder) checkInstrument(d *Dim, dd *def.Dimension, at source.Pos) {
 		return
 	}
 	if reads := d.By.Reads; reads != nil {
-		if band, ok := d.Left.Band(); ok {
-			b.checkSteps(d, dd, at, band, *reads)
+		for _, l := range d.leftLimits() {
+			if band, ok := l.Band(); ok {
+				b.checkSteps(d, dd, at, band, *reads)
+			}
 		}
 	}
-	for _, t := range d.Left.Tests {
+	for _, t := range d.tests() {
 		low, high, _ := t.Limits()
 		for _, q := range []*units.Quantity{low, high} {
 			if q == nil || t.Group == reading.Spread || t.Group == reading.Sum {
@@ -51,6 +53,23 @@ func (b *builder) checkInstrument(d *Dim, dd *def.Dimension, at source.Pos) {
 			}
 		}
 	}
+}
+
+// leftLimits lists the limits for closing: one, or one a position.
+func (d *Dim) leftLimits() []*reading.Limit {
+	if len(d.LeftBy) > 0 {
+		return d.LeftBy
+	}
+	return []*reading.Limit{d.Left}
+}
+
+// tests lists the tests of all limits for closing.
+func (d *Dim) tests() []reading.Test {
+	var out []reading.Test
+	for _, l := range d.leftLimits() {
+		out = append(out, l.Tests...)
+	}
+	return out
 }
 
 // checkSteps counts the steps of the instrument in the band.

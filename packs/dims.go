@@ -40,31 +40,41 @@ func (b *builder) readDims() {
 	b.dims = map[string][]*Dim{}
 	for _, dd := range b.def.Dimensions {
 		places := b.over(dd.Each)
+		at := b.positions(dd.At)
 		for _, v := range []struct {
 			v    def.Varying
 			what string
-		}{{dd.What, "what is measured"}, {dd.With, ""}, {dd.ViewedFrom, ""}, {dd.Left, ""}, {dd.Reuse, ""}, {dd.Source, ""}, {dd.Nominal, ""}} {
+		}{
+			{dd.What, "what is measured"}, {dd.With, ""}, {dd.ViewedFrom, ""}, {dd.Pushed, ""}, {dd.Load, ""}, {dd.Plane, ""},
+			{dd.Reuse, ""}, {dd.Repair, ""}, {dd.Source, ""}, {dd.Nominal, ""}, {dd.Over, ""}, {dd.Under, ""}, {dd.Out, ""},
+		} {
 			b.checkVarying(v.v, v.what, places)
 		}
+		b.checkLimitNames(dd.Found, places, at)
+		b.checkLimitNames(dd.Left, places, at)
 		for _, pl := range places {
-			d := b.readDim(dd, pl)
+			d := b.readDim(dd, pl, at)
 			b.dims[d.Base] = append(b.dims[d.Base], d)
 			b.job.Dims = append(b.job.Dims, d)
 		}
 	}
 }
 
-func (b *builder) readDim(dd *def.Dimension, pl Place) *Dim {
+func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 	d := &Dim{
 		At: dd.Mark.At, Mark: pl.mark(dd.Mark.Value), Base: dd.Mark.Value, Place: pl,
-		What: pl.value(dd.What), Kind: dd.Kind.Value, With: pl.value(dd.With), ViewedFrom: pl.value(dd.ViewedFrom),
-		Over: pl.value(dd.Over), Under: pl.value(dd.Under), Out: pl.value(dd.Out), Source: pl.value(dd.Source),
+		What: pl.value(dd.What), Kind: dd.Kind.Value, ViewedFrom: pl.value(dd.ViewedFrom), Positions: at,
+		State: State{
+			With: pl.value(dd.With), Pushed: pl.value(dd.Pushed), Load: pl.value(dd.Load), Plane: pl.value(dd.Plane),
+			Hot: dd.State.Value == "hot", Cold: dd.State.Value == "cold", OnThe: dd.OnThe.Value,
+		},
+		Over: pl.value(dd.Over), Under: pl.value(dd.Under), Out: pl.value(dd.Out), Source: pl.value(dd.Source), Note: dd.Note.Value,
+		zones: map[*reading.Limit]string{},
 	}
 	if d.ViewedFrom == "" {
 		d.ViewedFrom = pl.ViewedFrom
 	}
 	d.From, d.To, d.Of = b.faceAt(dd.From, pl), b.faceAt(dd.To, pl), b.faceAt(dd.Of, pl)
-	d.Positions = positions(dd.At)
 	if dd.By.Written() {
 		if in, ok := b.instruments[dd.By.Value]; ok {
 			d.By = in
@@ -72,26 +82,19 @@ func (b *builder) readDim(dd *def.Dimension, pl Place) *Dim {
 			b.unknown(dd.By, "instrument", mapKeys(b.instruments), "instruments")
 		}
 	}
-	d.Found, d.Left, d.Reuse = b.limit(pl.at(dd.Found)), b.limit(pl.at(dd.Left)), b.limit(pl.at(dd.Reuse))
+	d.Found, d.FoundBy = b.limits(d, dd.Found)
+	d.Left, d.LeftBy = b.limits(d, dd.Left)
+	d.Reuse, d.Repair = b.limit(d, pl.at(dd.Reuse)), b.limit(d, pl.at(dd.Repair))
 	if dd.Adjust.Written() {
 		b.readAdjuster(d, dd, pl)
 	}
+	if dd.Spare.Written() {
+		d.Spare, _ = wholeNumber(dd.Spare)
+	}
+	d.Critical = dd.Critical.Value == "yes" || d.Judged() && dd.Critical.Value != "no"
 	b.readBox(d, dd)
+	b.readWarm(d, dd)
 	return d
-}
-
-// limit reads one line in the language of limits, nil when none is written or it
-// can't be read.
-func (b *builder) limit(t def.Text) *reading.Limit {
-	if !t.Written() {
-		return nil
-	}
-	l, fault := reading.Parse(t.Value)
-	if fault != nil {
-		b.fault(t, fault)
-		return nil
-	}
-	return l
 }
 
 // readBox sizes the write-in box of one reading from its limits, its nominal size
@@ -107,14 +110,9 @@ func (b *builder) readBox(d *Dim, dd *def.Dimension) {
 		hint.High, hint.Reads = d.By.High, d.By.Reads
 	}
 	hint.Signed = dd.Sign.Value == "yes"
-	var limits []*reading.Limit
-	for _, l := range []*reading.Limit{d.Found, d.Left, d.Reuse} {
-		if l != nil {
-			limits = append(limits, l)
-		}
-	}
+	limits := d.limits()
 	if len(limits) == 0 {
-		if !dd.Found.Written() && !dd.Left.Written() && !dd.Reuse.Written() {
+		if !dd.Found.Written() && !dd.Left.Written() && !dd.Reuse.Written() && !dd.Repair.Written() {
 			b.problems.Add(dd.Mark.At, "no-limit", d.Base+" says neither what it must be nor that it is only recorded",
 				"left: 0.05 to 0.12 mm", "or found: record to 0.01 mm")
 		}
@@ -164,36 +162,6 @@ func (b *builder) readAdjuster(d *Dim, dd *def.Dimension, pl Place) {
 			d.PerFlat = length(travel)
 		}
 	}
-}
-
-// positions reads the places at which a dimension is measured.
-func positions(p def.Positions) Positions {
-	switch {
-	case len(p.Axes) == 0:
-		return Positions{}
-	case len(p.Axes) == 1 && len(p.Axes[0].Values) == 1 && p.Axes[0].Values[0].Value == "clock":
-		return Positions{Kind: Clock, Cols: []string{"0°", "90°", "180°", "270°"}}
-	case len(p.Axes) == 1:
-		out := Positions{Kind: Row, ColName: p.Axes[0].Name.Value, Cols: texts(p.Axes[0].Values)}
-		if len(out.Cols) > 4 {
-			return Positions{Kind: Grid, RowName: out.ColName, Rows: out.Cols}
-		}
-		return out
-	default: // the reader allows two lists at most
-		return Positions{
-			Kind:    Grid,
-			RowName: p.Axes[0].Name.Value, Rows: texts(p.Axes[0].Values),
-			ColName: p.Axes[1].Name.Value, Cols: texts(p.Axes[1].Values),
-		}
-	}
-}
-
-func texts(list []def.Text) []string {
-	out := make([]string, len(list))
-	for i, t := range list {
-		out[i] = t.Value
-	}
-	return out
 }
 
 // dimsAt resolves the mark of a dimension in a step's list: D7, D7/DE.

@@ -24,6 +24,7 @@ type Job struct {
 	Spots      []*Spot
 	Sets       []*Set
 	Joints     []*Joint
+	Stacks     []*Stack
 	Holds      []*Hold
 	Cautions   []*Caution
 	Isolations []*Isolation
@@ -76,6 +77,9 @@ type Part struct {
 
 	Off  []*Move // how its pieces come off, in the order of work; none if they never do
 	Back []*Move // how they go back
+
+	Marked   *Step      // where it gets a mark across its joint, nil if it gets none
+	WayRound []WayRound // which sides of it face what
 }
 
 // A Where is where a removed part is kept: in a container, on a lay-down spot, on
@@ -107,39 +111,6 @@ type Face struct {
 	Name string
 }
 
-// An Arrangement is how the boxes of one reading are laid out.
-type Arrangement int
-
-const (
-	// Single is one box.
-	Single Arrangement = iota
-	// Row is up to four boxes beside each other.
-	Row
-	// Clock is four boxes round a clock face, at 0, 90, 180 and 270 degrees.
-	Clock
-	// Grid is rows by columns.
-	Grid
-)
-
-// Positions are the places at which one dimension is read.
-type Positions struct {
-	Kind             Arrangement
-	RowName, ColName string   // what the rows and columns are, as "station"
-	Rows, Cols       []string // for Row and Clock only Cols
-}
-
-// Boxes counts the readings.
-func (p Positions) Boxes() int {
-	n := 1
-	if len(p.Rows) > 0 {
-		n *= len(p.Rows)
-	}
-	if len(p.Cols) > 0 {
-		n *= len(p.Cols)
-	}
-	return n
-}
-
 // A Dim is one dimension at one place.
 type Dim struct {
 	At               source.Pos
@@ -151,16 +122,27 @@ type Dim struct {
 	From, To         Face
 	Of               Face
 	Positions        Positions
-	With             string
+	State            State
 	ViewedFrom       string
 	By               *Instrument
-	Found            *reading.Limit // how the as-found box is written, if said
-	Left             *reading.Limit // what must stand at closing, nil if only found
-	Reuse            *reading.Limit
-	Box              reading.Box // the write-in box of one reading
+	Found            *reading.Limit   // how the as-found box is written, if said
+	Left             *reading.Limit   // what must stand at closing, nil if only found
+	FoundBy, LeftBy  []*reading.Limit // one a name of Positions.Names where they differ; Left is then the first of them
+	Reuse, Repair    *reading.Limit   // how far an old part may go back, and be mended
+	Box              reading.Box      // the write-in box of one reading
+	Warm             *Warm            // correction to 20 °C, nil if none is wanted
+	Spare            int              // boxes left free
 	Over, Under, Out string
 	Source           string
+	Says             []Saying // sources that differ
+	Note             string
+	Critical         bool  // stands on the sheet of critical dimensions
 	LastChance       *Step // the step that destroys it, nil if none does
+
+	Merged []*Dim // of a merged one: the dimensions it stands for, in the order of its boxes
+	In     *Dim   // the merged one that prints it, nil if it prints itself
+	Sheet  bool   // its boxes stand on a sheet of their own
+	zones  map[*reading.Limit]string
 
 	Adjuster *Part           // the part that sets it
 	PerTurn  *units.Quantity // what one turn of the adjuster moves it
@@ -285,7 +267,10 @@ type Step struct {
 	Cautions []*Caution
 	Hold     *Hold
 	Missed   string
-	Check    string // role that checks as well
+	Marks    []*Part    // get a mark across their joint
+	Stacks   []*Stack   // whose order is written down
+	WayRound []WayRound // which side of a part faces what
+	Check    string     // role that checks as well
 	Photo    bool
 	After    []Dep
 	Binds    []Bind       // why it comes after earlier steps, the nearest first

@@ -87,6 +87,7 @@ type builder struct {
 	spots       map[string]*Spot
 	sets        map[string][]*Set
 	joints      map[string][]*Joint
+	stacks      map[string][]*Stack
 	holds       map[string]*Hold
 	cautions    map[string]*Caution
 	bigs        map[string]*def.BigPart // by the part they are
@@ -109,15 +110,18 @@ func (b *builder) build() {
 	b.readPlaces()
 	b.readInstruments()
 	b.readSets()
+	b.readStacks()
 	b.readParts()
 	b.readJoints()
 	b.readDims()
 	b.readContainers()
 	b.readHolds()
+	b.readSays()
 	b.readCautions()
 	b.readGuards()
 	b.readSections()
 	b.resolveSteps()
+	b.resolveNoted()
 	b.putBack()
 	b.number()
 	b.keepLedger()
@@ -132,5 +136,7 @@ func (b *builder) build() {
 	b.checkReadings()
 	b.readSupplies()
 	b.checkInputs()
+	b.checkTables()
 	b.makeTags()
+	b.mergeDims()
 }

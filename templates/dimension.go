@@ -82,8 +82,8 @@ func (c *composer) dimensionHead(d *packs.Dim, note string, width layout.Mm) []l
 		runs = append(runs, layout.T(layout.Body, " — "+f))
 	}
 	var state []string
-	if d.With != "" {
-		state = append(state, w.with+": "+d.With)
+	if d.State.With != "" {
+		state = append(state, w.with+": "+d.State.With)
 	}
 	if d.By != nil {
 		by := w.by + ": " + d.By.Name

@@ -165,6 +165,12 @@ type Dimension struct {
 	At               Positions
 	With             Varying // state in which it is measured
 	ViewedFrom       Varying
+	Pushed           Varying // which way the moving part is pushed
+	Load             Varying // force or torque that acts meanwhile
+	Plane            Varying // plane or line it is read in
+	State            Text    // cold or hot; the temperature is written beside it
+	OnThe            Text    // diameter or radius
+	Warm             Text    // material, when the part may be read warm
 	By               Text    // instrument
 	Found            Varying // how the as-found box is written
 	Left             Varying // what must stand at closing
@@ -172,26 +178,41 @@ type Dimension struct {
 	Repair           Varying
 	Over, Under, Out Varying // what to do when it is not in
 	Source           Varying // document, table, page of the limit
+	Says             []Says  // what sources say that differ
 	Adjust           Text    // part that sets it
 	LostBy           []Text  // steps or parts that destroy it beyond its faces
 	WhyCoarse        Text    // why a coarse instrument will do
 	Sign             Text    // "yes": the reading can be negative
 	Nominal          Varying // size expected, for the width of the box
+	Spare            Text    // boxes left free for readings decided on the day
+	Critical         Text    // "no": not on the sheet of critical dimensions
 	Note             Text
 	Applies
 }
 
 // Positions are the several places at which one dimension is read: a name
-// ("clock"), a list, or a map of one or two lists (rows, columns).
+// ("clock"), a list, or a map of one or two lists (rows, columns). A log is read
+// over and over instead: Every tells how often and Rows how many times, and the
+// one axis what is read each time.
 type Positions struct {
-	At   source.Pos
-	Axes []Axis
+	At          source.Pos
+	Axes        []Axis
+	Every, Rows Text
 }
 
 // An Axis is one list of positions with a name: {station: [A, B]}.
 type Axis struct {
 	Name   Text
 	Values []Text
+}
+
+// A Says is what one of several sources says of a limit that they do not agree on.
+type Says struct {
+	At     source.Pos
+	Source Text
+	Text   Text // as the source prints it
+	Used   Text // "yes", or the hold at which this one was chosen
+	Note   Text
 }
 
 // A Container is anything numbered that parts are kept in.
@@ -232,8 +253,12 @@ type Set struct {
 
 // A Stack is an order of parts from a named side outward.
 type Stack struct {
-	Mark                     Text
-	What, From, Order, Count Text
+	Mark  Text
+	What  Varying
+	Each  []Text
+	From  Varying // the side that counting begins at
+	Order []Text  // one text for all, or one for each piece
+	Count Text    // of pieces, where Order is one text
 }
 
 // A Joint is a group of fasteners tightened together.
@@ -309,8 +334,12 @@ type Step struct {
 	Empty   []Text // containers that must be empty after this step
 	Hold    Text
 	Caution []Text
-	Missed  Varying
-	Back    Varying
+	// MatchMarks are the parts that get a mark across their joint, Stacks the
+	// orders written down before they come apart.
+	MatchMarks []Text
+	Stacks     []Text
+	Missed     Varying
+	Back       Varying
 	// BackCaution are the cautions of the generated put-back row.
 	BackCaution []Text
 	WayRound    []WayRound

@@ -190,9 +190,14 @@ func (r *reader) positions(e *entry, p pair) Positions {
 		return Positions{At: p.key.At, Axes: []Axis{{Values: r.names(e, n)}}}
 	}
 	pos := Positions{At: p.key.At}
+	log := 0 // keys that are no list
 	for _, q := range r.pairs(n, nil) {
 		v := r.follow(q.value)
 		if v == nil {
+			continue
+		}
+		if r.logKey(&pos, q, v) {
+			log++
 			continue
 		}
 		if v.Kind == yaml.ScalarNode && v.Value == "clock" {
@@ -203,14 +208,29 @@ func (r *reader) positions(e *entry, p pair) Positions {
 			pos.Axes = append(pos.Axes, Axis{q.key, values})
 		}
 	}
-	switch lists := len(n.Content) / 2; {
-	case lists == 0:
+	switch lists := len(n.Content)/2 - log; {
+	case len(n.Content) == 0:
 		r.add(r.place(n), "empty-map", "nothing stands in the braces behind "+e.name, e.help())
 	case lists > maxAxes:
 		r.add(p.key.At, "too-many-lists", fmt.Sprintf("positions run over %d lists; paper has rows and columns, so two at most", lists), "make dimensions of their own for the third")
 		pos.Axes = pos.Axes[:min(maxAxes, len(pos.Axes))]
 	}
 	return pos
+}
+
+// logKey reads every or rows of a log; it reports whether the key is one of them.
+func (r *reader) logKey(pos *Positions, q pair, v *yaml.Node) bool {
+	switch {
+	case v.Kind != yaml.ScalarNode: // a list of that name
+		return false
+	case q.key.Value == "every":
+		pos.Every, _ = r.scalar(&entry{name: "every", form: textForm, example: "2 min"}, v)
+	case q.key.Value == "rows":
+		pos.Rows, _ = r.scalar(&entry{name: "rows", form: numberForm, example: "8"}, v)
+	default:
+		return false
+	}
+	return true
 }
 
 // numberRange is a range of whole numbers: 1 to 16.

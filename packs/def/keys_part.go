@@ -72,15 +72,3 @@ var setKind = &kind[Set]{
 		text("why", "Why they must stay together.", "bored together", func(s *Set) *Text { return &s.Why }),
 	},
 }
-
-var stackKind = &kind[Stack]{
-	name:   "stack",
-	doc:    "An order of parts from one side outward.",
-	letter: "K",
-	keys: []key[Stack]{
-		text("what", "What is stacked.", "Packing of the gland", func(s *Stack) *Text { return &s.What }).must(),
-		text("from", "The side from which it is counted.", "the shaft end", func(s *Stack) *Text { return &s.From }).must(),
-		text("order", "The order, from that side outward.", "two rings, lantern, three rings", func(s *Stack) *Text { return &s.Order }).must(),
-		number("count", "How many pieces there are.", "6", func(s *Stack) *Text { return &s.Count }),
-	},
-}

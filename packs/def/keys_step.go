@@ -94,6 +94,8 @@ var stepKind = &kind[Step]{
 		list("empty", "The containers that must be empty after it.", "[C3]", func(s *Step) *[]Text { return &s.Empty }).marks("C"),
 		text("hold", "The hold or witness point at its end.", "W1", func(s *Step) *Text { return &s.Hold }).marks("W"),
 		list("caution", "The hazard notes printed before it.", "[puller]", func(s *Step) *[]Text { return &s.Caution }),
+		list("match-marks", "The parts that get a mark across their joint before they are parted.", "[cap]", func(s *Step) *[]Text { return &s.MatchMarks }),
+		list("stacks", "The stacks whose order is written down before they come apart.", "[K1]", func(s *Step) *[]Text { return &s.Stacks }).marks("K"),
 		varying("missed", "What is easily missed here.", "{NDE: left-hand thread}", func(s *Step) *Varying { return &s.Missed }),
 		varying("back", "What the generated put-back row says.", "Run the nut up to its found stand-off.", func(s *Step) *Varying { return &s.Back }),
 		list("back-caution", "The hazard notes printed before the generated put-back row.", "[puller]", func(s *Step) *[]Text { return &s.BackCaution }),

@@ -76,6 +76,7 @@ func TestMistakes(t *testing.T) {
 		{"empty list and map", "dimensions:\n  D1: {what: x, lost-by: [], left: {}}", []string{`2:26+1 empty-list lost-by |`, `2:36+1 empty-map left |`}},
 		{"three lists of positions", "dimensions:\n  D1: {what: x, at: {a: [1, 2], b: [1, 2], c: [1, 2]}}", []string{`2:17+2 too-many-lists over 3 lists |`}},
 		{"clock beside another list", "dimensions:\n  D1: {what: x, at: {plane: [A, B], place: clock}}", []string{`2:44+5 wrong-form clock stands alone | 90°`}},
+		{"a log with half a row", "dimensions:\n  D1: {what: x, at: {every: 2 min, rows: 8.5, read: [hub]}}", []string{`2:42+3 number-form "8.5" | rows`}},
 		{"range counted downward", "places: {gate: {names: 16 to 1}}", []string{`1:24+7 range-form counted upward | 1 to 16`}},
 		{"two faces", "dimensions:\n  D1: {what: x, from: {a: b, c: d}}", []string{`2:23+1 wrong-form one part and one face |`}},
 

@@ -89,6 +89,7 @@ dimensions:
   D2: {what: b, at: [A, B]}
   D3: {what: c, at: 1 to 3}
   D4: {what: d, at: {station: [A, B], plane: 1 to 2}}
+  D5: {what: e, at: {every: 2 min, rows: 8, read: [hub, cover]}}
 steps:
   - step: a
     after: {}
@@ -155,6 +156,7 @@ steps:
 		{"positions by a list", axes(d.Dimensions[1].At), "=A;B;"},
 		{"positions by a range", axes(d.Dimensions[2].At), "=1;2;3;"},
 		{"two lists of positions", axes(d.Dimensions[3].At), "station=A;B;plane=1;2;"},
+		{"a log", d.Dimensions[4].At.Every.Value + "|" + d.Dimensions[4].At.Rows.Value + "|" + axes(d.Dimensions[4].At), "2 min|8|read=hub;cover;"},
 		{"parts with and without numbers", counts(loose.Steps[0].Remove), "nut ;nut/DE 2;screw 3;"},
 		{"parts by a map", counts(loose.Steps[1].Remove), "nut 2;"},
 		{"one place for all", loose.Steps[0].Into.To.Value, "bench"},

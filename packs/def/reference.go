@@ -42,7 +42,7 @@ func (e *entry) shapeWords() string {
 		countsForm:       "list of parts, each with or without a number",
 		intoForm:         "place, or one for each part",
 		afterForm:        "step, list, or map from step to reason",
-		positionsForm:    "clock, list, or one or two lists with names",
+		positionsForm:    "clock, list, one or two lists with names, or a log",
 		namesForm:        "range or list",
 		choicesForm:      "map from option to yes, no or a build",
 		namedTextsForm:   "map from name to text",

@@ -75,7 +75,8 @@ func valueSchema(e *entry) object {
 	case afterForm:
 		return anyOf(one, object{"type": "array", "items": one}, object{"type": "object", "additionalProperties": one})
 	case positionsForm:
-		return anyOf(one, list, object{"type": "object", "additionalProperties": anyOf(one, list), "minProperties": 1, "maxProperties": maxAxes})
+		// A log has every and rows beside its list.
+		return anyOf(one, list, object{"type": "object", "additionalProperties": anyOf(one, list), "minProperties": 1, "maxProperties": maxAxes + 1})
 	case choicesForm, namedTextsForm:
 		return byName
 	case mapForm:

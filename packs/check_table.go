@@ -1,0 +1,34 @@
+package packs
+
+import (
+	"matchmark/packs/def"
+	"matchmark/packs/reading"
+)
+
+// checkTables looks at every map of limits in the order written, as at the rows of a
+// table by size: none may have slipped by a factor of ten. Where the author has said
+// what the sources say, the rows have been looked at.
+func (b *builder) checkTables() {
+	for _, dd := range b.def.Dimensions {
+		if len(dd.Says) > 0 {
+			continue
+		}
+		for _, v := range []def.Varying{dd.Found, dd.Left, dd.Reuse, dd.Repair} {
+			b.checkTable(v)
+		}
+	}
+}
+
+func (b *builder) checkTable(v def.Varying) {
+	var rows []*reading.Limit
+	for _, by := range v.By {
+		l, fault := reading.Parse(by.Value.Value)
+		if fault != nil {
+			return // told where it is read, or written by letter and grade
+		}
+		rows = append(rows, l)
+	}
+	if row, f := reading.CheckTable(rows); f != nil {
+		b.fault(v.By[row].Value, f)
+	}
+}
