@@ -7,7 +7,8 @@ import (
 
 // checkTables looks at every map of limits in the order written, as at the rows of a
 // table by size: none may have slipped by a factor of ten. Where the author has said
-// what the sources say, the rows have been looked at.
+// what the sources say, the rows have been looked at. Rows for builds that this
+// machine is not of are read here and nowhere else.
 func (b *builder) checkTables() {
 	for _, dd := range b.def.Dimensions {
 		if len(dd.Says) > 0 {
@@ -22,9 +23,9 @@ func (b *builder) checkTables() {
 func (b *builder) checkTable(v def.Varying) {
 	var rows []*reading.Limit
 	for _, by := range v.By {
-		l, fault := reading.Parse(by.Value.Value)
-		if fault != nil {
-			return // told where it is read, or written by letter and grade
+		l, _ := b.line(by.Value)
+		if l == nil {
+			return
 		}
 		rows = append(rows, l)
 	}

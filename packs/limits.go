@@ -70,30 +70,38 @@ func (b *builder) checkLimitNames(v def.Varying, places []Place, at Positions) {
 // of fits.
 var sized = regexp.MustCompile(`^(?:[Øø⌀]|dia\.)? *\d+(?:[.,]\d+)? *(?:mm)? *[A-Za-z]{1,2} ?\d{1,2}(?: ?[/-] ?[A-Za-z]{1,2} ?\d{1,2})?$`)
 
-// limit reads one line in the language of limits, nil when none is written or it
-// can't be read. A size by letter and grade becomes its two limits.
+// limit reads one limit of a dimension, nil when none is written or it can't be
+// read.
 func (b *builder) limit(d *Dim, t def.Text) *reading.Limit {
 	if !t.Written() {
 		return nil
 	}
-	line, zone := t.Value, ""
-	if sized.MatchString(strings.TrimSpace(line)) {
-		z, err := fit.Parse(line)
-		if err != nil {
-			b.problems.Add(t.At, "fit", err.Error(), "left: Ø130 m6, or the limits in numbers: left: 130.015 to 130.040 mm")
-			return nil
-		}
-		line, zone = limitsOf(z), z.String()
-	}
-	l, fault := reading.Parse(line)
-	if fault != nil {
-		b.fault(t, fault)
-		return nil
-	}
+	l, zone := b.line(t)
 	if zone != "" {
 		d.zones[l] = zone
 	}
 	return l
+}
+
+// line reads a line in the language of limits. A size by letter and grade becomes
+// its two limits; zone is then how it stands on a drawing. What can't be read is nil
+// and a problem.
+func (b *builder) line(t def.Text) (l *reading.Limit, zone string) {
+	text := t.Value
+	if sized.MatchString(strings.TrimSpace(text)) {
+		z, err := fit.Parse(text)
+		if err != nil {
+			b.problems.Add(t.At, "fit", err.Error(), "left: Ø130 m6, or the limits in numbers: left: 130.015 to 130.040 mm")
+			return nil, ""
+		}
+		text, zone = limitsOf(z), z.String()
+	}
+	l, fault := reading.Parse(text)
+	if fault != nil {
+		b.fault(t, fault)
+		return nil, ""
+	}
+	return l, zone
 }
 
 // limitsOf writes the two limits of a toleranced size as a line, with as many

@@ -105,6 +105,7 @@ type builder struct {
 // build runs the stages in order. Each leaves holes where it found problems and
 // the next walks round them, so that one run tells everything.
 func (b *builder) build() {
+	b.checkTables()
 	b.chooseVariants()
 	b.readOrder()
 	b.readPlaces()
@@ -136,7 +137,6 @@ func (b *builder) build() {
 	b.checkReadings()
 	b.readSupplies()
 	b.checkInputs()
-	b.checkTables()
 	b.makeTags()
 	b.mergeDims()
 }

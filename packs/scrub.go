@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/packs/def"
@@ -14,6 +15,11 @@ func (b *builder) scrub() {
 	}
 	for _, x := range b.def.Dimensions {
 		x.LostBy = b.staying(x.LostBy)
+		for i := range x.Says {
+			if !b.stays(x.Says[i].Used.Value) {
+				x.Says[i].Used.Value = "yes" // used all the same
+			}
+		}
 	}
 	for _, j := range b.def.Joints {
 		j.Parts = b.staying(j.Parts)
@@ -23,12 +29,13 @@ func (b *builder) scrub() {
 		for _, st := range s.Steps {
 			for _, list := range []*[]def.Text{
 				&st.Measure, &st.Set, &st.From, &st.Loosen, &st.Tighten, &st.Open, &st.Close,
-				&st.Empty, &st.Lock, &st.Unlock, &st.Permit,
+				&st.Empty, &st.Lock, &st.Unlock, &st.Permit, &st.MatchMarks, &st.Stacks,
 			} {
 				*list = b.staying(*list)
 			}
 			st.Remove, st.Fit = b.stayingCounts(st.Remove), b.stayingCounts(st.Fit)
 			st.Into.For = b.stayingNamed(st.Into.For)
+			st.WayRound = slices.DeleteFunc(st.WayRound, func(w def.WayRound) bool { return !b.stays(w.Part.Value) })
 		}
 	}
 }

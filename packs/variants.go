@@ -144,7 +144,7 @@ func namedBy(st *def.Step) []string {
 			out = append(out, key)
 		}
 	}
-	for _, list := range [][]def.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.Permit, {st.Hold, st.Into.To}} {
+	for _, list := range [][]def.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.Permit, st.Stacks, {st.Hold, st.Into.To}} {
 		add(list)
 	}
 	for _, n := range st.Into.For {
@@ -171,6 +171,7 @@ func (b *builder) dropNamed(lost, kept []*def.Step) {
 	d := b.def
 	d.Dimensions = without(b, drop, d.Dimensions, func(x *def.Dimension) string { return x.Mark.Value })
 	d.Containers = without(b, drop, d.Containers, func(x *def.Container) string { return x.Mark.Value })
+	d.Stacks = without(b, drop, d.Stacks, func(x *def.Stack) string { return x.Mark.Value })
 	d.Holds = without(b, drop, d.Holds, func(x *def.Hold) string { return x.Mark.Value })
 	d.Cautions = without(b, drop, d.Cautions, func(x *def.Caution) string { return x.Key.Value })
 	d.Openings = without(b, drop, d.Openings, func(x *def.Opening) string { return x.Key.Value })

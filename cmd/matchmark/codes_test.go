@@ -25,7 +25,6 @@ var elsewhere = map[string]string{
 	"condition":     "no key takes a condition",
 	"formula":       "no key takes a formula",
 	"stage":         "no sheet prints stages of tightening",
-	"slipped-row":   "no key takes a table of sizes",
 }
 
 // TestEveryCodeIsShown: each code of a problem in the source has a definition in
