@@ -12,10 +12,8 @@ import (
 // marks lists the other readings that the limits of a dimension need.
 func (d *Dim) marks() []reading.Mark {
 	var out []reading.Mark
-	for _, l := range []*reading.Limit{d.Left, d.Reuse} {
-		if l != nil {
-			out = append(out, l.Marks()...)
-		}
+	for _, l := range d.limits() {
+		out = append(out, l.Marks()...)
 	}
 	return out
 }
@@ -30,13 +28,7 @@ func (d *Dim) NotSourced() bool { return d.Source == "" && d.Judged() }
 func (b *builder) checkInputs() {
 	for _, dd := range b.def.Dimensions {
 		for _, d := range b.dims[dd.Mark.Value] {
-			for _, l := range []struct {
-				limit *reading.Limit
-				text  def.Text
-			}{{d.Left, d.Place.at(dd.Left)}, {d.Found, d.Place.at(dd.Found)}, {d.Reuse, d.Place.at(dd.Reuse)}} {
-				if l.limit == nil {
-					continue
-				}
+			for _, l := range d.lines(dd) {
 				b.checkMarks(d, l.limit, l.text)
 				b.checkDecimals(d, l.limit, l.text)
 			}
@@ -123,7 +115,9 @@ func (b *builder) checkLoose(d *Dim, dd *def.Dimension) {
 		{"reuse", dd.Reuse, "how far an old part may go back"}, {"repair", dd.Repair, "how far it may be mended"}, {"over", dd.Over, "what to do above the limit"},
 		{"under", dd.Under, "what to do below the limit"}, {"out", dd.Out, "what to do when it is not in"},
 	} {
-		if t := d.Place.at(v.v); t.Written() {
+		// What is watched while the work goes on has a limit in found:.
+		worn := v.key == "reuse" || v.key == "repair"
+		if t := d.Place.at(v.v); t.Written() && (worn || d.Found == nil || d.Found.Kind != reading.Measured) {
 			b.problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", "left: 0.05 to 0.12 mm, or take "+v.key+": out")
 		}
 	}

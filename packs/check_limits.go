@@ -9,7 +9,7 @@ import (
 // parts lies outside that for new ones, a size is not left "as found" without
 // saying how near, and mean, spread and sum have more than one box.
 func (b *builder) checkLimits(d *Dim, dd *def.Dimension) {
-	left, reuse, repair, found := d.Place.at(dd.Left), d.Place.at(dd.Reuse), d.Place.at(dd.Repair), d.Place.at(dd.Found)
+	left, reuse, repair := d.Place.at(dd.Left), d.Place.at(dd.Reuse), d.Place.at(dd.Repair)
 	tell := func(t def.Text, f *reading.Fault) {
 		if f != nil {
 			b.fault(t, f)
@@ -28,14 +28,8 @@ func (b *builder) checkLimits(d *Dim, dd *def.Dimension) {
 			tell(repair, reading.CheckReuse(closer, d.Repair))
 		}
 	}
-	boxes := d.Positions.Boxes()
-	for _, x := range []struct {
-		t def.Text
-		l *reading.Limit
-	}{{found, d.Found}, {left, d.Left}, {reuse, d.Reuse}, {repair, d.Repair}} {
-		if x.l != nil && x.t.Written() {
-			tell(x.t, reading.CheckBoxes(x.l, boxes))
-		}
+	for _, x := range d.lines(dd) {
+		tell(x.text, reading.CheckBoxes(x.limit, d.Positions.Boxes()))
 	}
 }
 

@@ -116,3 +116,29 @@ func limitsOf(z fit.Zone) string {
 	}
 	return low + " to " + high + " mm"
 }
+
+// A written limit is one with the line it was read from.
+type written struct {
+	limit *reading.Limit
+	text  def.Text
+}
+
+// lines lists the limits of a dimension with the lines they were read from, one of
+// each position where they differ by those.
+func (d *Dim) lines(dd *def.Dimension) []written {
+	var out []written
+	add := func(l *reading.Limit, by []*reading.Limit, v def.Varying) {
+		if len(by) == 0 {
+			out = append(out, written{l, d.Place.at(v)})
+			return
+		}
+		for i, n := range d.Positions.Names() {
+			out = append(out, written{by[i], named(v, n)})
+		}
+	}
+	add(d.Found, d.FoundBy, dd.Found)
+	add(d.Left, d.LeftBy, dd.Left)
+	add(d.Reuse, nil, dd.Reuse)
+	add(d.Repair, nil, dd.Repair)
+	return slices.DeleteFunc(out, func(w written) bool { return w.limit == nil })
+}
