@@ -1,6 +1,6 @@
 package packs
 
-// readHolds and readCautions take over what steps name.
+// readHolds takes over the hold and witness points.
 func (b *builder) readHolds() {
 	b.holds = map[string]*Hold{}
 	for _, dh := range b.def.Holds {
@@ -10,20 +10,5 @@ func (b *builder) readHolds() {
 		}
 		b.holds[h.Mark] = h
 		b.job.Holds = append(b.job.Holds, h)
-	}
-}
-
-func (b *builder) readCautions() {
-	b.cautions = map[string]*Caution{}
-	for _, dc := range b.def.Cautions {
-		c := &Caution{
-			At: dc.Key.At, Key: dc.Key.Value, Signal: dc.Signal.Value,
-			Hazard: dc.Hazard.Value, Result: dc.Result.Value, Avoid: dc.Avoid.Value, Rule: dc.Rule.Value,
-		}
-		for _, s := range dc.Signs {
-			c.Signs = append(c.Signs, s.Value)
-		}
-		b.cautions[c.Key] = c
-		b.job.Cautions = append(b.job.Cautions, c)
 	}
 }

@@ -27,6 +27,7 @@ type Job struct {
 	Stacks     []*Stack
 	Holds      []*Hold
 	Cautions   []*Caution
+	Spared     []*Spared // hazard notes that the author leaves out
 	Isolations []*Isolation
 	Permits    []*Permit
 	Openings   []*Opening
@@ -229,6 +230,8 @@ type Caution struct {
 	Signs                       []string
 	Hazard, Result, Avoid, Rule string
 	Steps                       []*Step
+	Short                       string // what stands before a step in place of Avoid, if it is long
+	Builtin                     bool   // not of the definition
 }
 
 // A Section is a run of steps under one heading, at one place.

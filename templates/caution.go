@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"cmp"
 	"strings"
 
 	"matchmark/layout"
@@ -9,29 +10,36 @@ import (
 	"matchmark/packs"
 )
 
-// caution is the hazard note before a step: signal word, signs, the hazard, what
-// happens, how to avoid it, and the rule it leans on.
+// caution is the hazard note before a step, short: signal word, signs, the hazard,
+// how to keep clear of it, the rule it leans on, and where it stands in full.
 func (c *composer) caution(n *packs.Caution) layout.Block {
+	runs := []layout.Run{layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid))}
+	return c.note(n, runs, fill(c.w.inFull, c.page("caution "+n.Key)))
+}
+
+// note sets a hazard note: the panel of its signal word, its signs, the text, and
+// a small line of the signs' numbers, the rule and who has the last word.
+func (c *composer) note(n *packs.Caution, runs []layout.Run, more string) layout.Block {
 	plate := c.signalPlate(n)
 	signs := c.signs(n)
 	width := c.width - plate.W - signs.W - 9
-	runs := []layout.Run{layout.T(layout.Strong, n.Hazard)}
-	for _, s := range []string{n.Result, n.Avoid} {
-		if s != "" {
-			runs = append(runs, layout.T(layout.Body, " "+s))
-		}
+	if signs.Empty() {
+		width += 3
 	}
-	text := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: n.At})}
-	var rules []string
+	var small []string
 	if len(n.Signs) > 0 {
-		rules = append(rules, "ISO 7010 "+strings.Join(n.Signs, ", "))
+		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
 	}
 	if n.Rule != "" {
-		rules = append(rules, n.Rule)
+		small = append(small, n.Rule)
 	}
-	rules = append(rules, c.w.siteRules)
-	text = append(text, c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(rules, " · "))}, layout.ParaOpts{Ref: n.At}))
-	row := layout.Middle(3, plate, signs, layout.Above(0.5, text...))
+	small = append(small, c.w.siteRules)
+	if more != "" {
+		small = append(small, more)
+	}
+	text := layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: n.At}),
+		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: n.At}))
+	row := layout.Middle(3, plate, signs, text)
 	row.W = c.width - 3
 	return row.Pad(1.5, 1.5, 1.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
@@ -51,8 +59,14 @@ func (c *composer) signs(n *packs.Caution) layout.Block {
 			out = append(out, b)
 		}
 	}
+	if len(out) > signsAcross {
+		return layout.Above(1, layout.Middle(1.5, out[:signsAcross]...), layout.Middle(1.5, out[signsAcross:]...))
+	}
 	return layout.Middle(1.5, out...)
 }
+
+// signsAcross is how many signs stand beside each other before a second row.
+const signsAcross = 2
 
 // holdBar is the full-width bar where work stops until a named person releases
 // it.

@@ -37,6 +37,7 @@ type kind struct {
 func kinds() []kind {
 	return []kind{
 		{"front", func(w words) string { return w.front }, front, false},
+		{"cautions", func(w words) string { return w.cautions }, cautions, false},
 		{"isolations", func(w words) string { return w.isolations }, isolations, false},
 		{"gather", func(w words) string { return w.gather }, gather, false},
 		{"traveler", func(w words) string { return w.traveler }, traveler, true},

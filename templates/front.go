@@ -104,7 +104,6 @@ func (c *composer) legend() layout.Block {
 	return layout.Above(1, c.heading(c.w.howToRead),
 		c.Para(c.width, runs, layout.ParaOpts{}),
 		c.Para(c.width, []layout.Run{layout.T(layout.Body, c.w.marksLegend)}, layout.ParaOpts{}),
-		c.Para(c.width, []layout.Run{layout.T(layout.Body, c.w.signalLegend)}, layout.ParaOpts{}),
 		c.Para(c.width, []layout.Run{layout.T(layout.Strong, c.w.planning)}, layout.ParaOpts{}))
 }
 

@@ -54,7 +54,7 @@ type words struct {
 	// Register and tags.
 	number, mark, contents, offAt, backAt, countedIn, countedOut, shelf                    string
 	keep, stub, initialsDate, reuse, repair, holdTag, boxLabel, bagLabel, bagsInside, bags string
-	mass, support, stepPage, faceOf, spare, signalLegend                                   string
+	mass, support, stepPage, faceOf, spare                                                 string
 }
 
 // legendEntry explains one kind of mark.

@@ -59,5 +59,5 @@ var english = words{
 
 	number: "no.", mark: "mark", contents: "contents", offAt: "off at", backAt: "back at", countedIn: "counted in", countedOut: "counted out", shelf: "shelf",
 	keep: "keep", stub: "stub", initialsDate: "initials, date", reuse: "reuse", repair: "repair", holdTag: "hold", boxLabel: "box label", bagLabel: "bag label", bagsInside: "bags inside: %s", bags: "%s bags",
-	spare: "spare", signalLegend: "DANGER will kill or injure badly. WARNING can kill or injure badly. CAUTION can hurt. NOTICE: the machine may be damaged. (Words as in ANSI Z535.6; signs by ISO 7010.)", stepPage: "%s p.\u00a0%s", faceOf: "%s of %s", mass: "mass %s", support: "on %s",
+	spare: "spare", stepPage: "%s p.\u00a0%s", faceOf: "%s of %s", mass: "mass %s", support: "on %s",
 }

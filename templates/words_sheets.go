@@ -10,6 +10,12 @@ type sheetWords struct {
 	// What this machine has.
 	thisMachine, fitted, notFitted, buildSaid, buildBySerial, onlyThis string
 
+	// Cautions and permits.
+	signalMeans                                       map[string]string
+	legendTitle, permitsTitle, cautionsTitle, leftOut string
+	permit, permitNumber, permitUntil, permitGiven    string
+	beforeSteps, inFull, leftOutLine, signalSource    string
+
 	// Isolations.
 	point, energyState, provedBy, lockNumber, lockedBy, unlockedBy string
 	isolationsRule, lockedAt, unlockedAt                           string

@@ -8,6 +8,15 @@ var englishSheets = sheetWords{
 	thisMachine: "This machine", fitted: "fitted", notFitted: "not fitted", buildSaid: "%s (%s)", buildBySerial: "%s (%s), told by serial %s",
 	onlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",
 
+	signalMeans: map[string]string{
+		"danger": "will kill or injure badly if it is not kept clear of", "warning": "can kill or injure badly",
+		"caution": "can hurt", "notice": "harms the machine, nobody is in danger",
+	},
+	legendTitle: "What the words mean", permitsTitle: "Permits", cautionsTitle: "Cautions in full", leftOut: "Left out by the planner",
+	permit: "permit", permitNumber: "number", permitUntil: "valid until", permitGiven: "given by: name, time",
+	beforeSteps: "before %s", inFull: "in full p. %s", leftOutLine: "%s, at %s: %s",
+	signalSource: "Words as in ANSI Z535.6, signs numbered as in ISO 7010. Where other papers use CAUTION for the machine, here it is NOTICE.",
+
 	point: "point", energyState: "energy, and how it stands when safe", provedBy: "proved by", lockNumber: "lock no.",
 	lockedBy: "locked: initials, time", unlockedBy: "unlocked: initials, time",
 	isolationsRule: "A lock is taken off by the one who put it on, and by nobody else. Proved means shown at the machine, after the lock is on.",

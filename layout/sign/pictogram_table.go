@@ -8,6 +8,12 @@ var pictograms = map[string][]part{
 		{path: "M 44.5 34 L 55.5 34 L 53 64 L 47 64 Z"},
 		{path: "O 50 74.5 5"},
 	},
+	// magnetic field
+	"W006": {
+		{path: "M 35 62 L 35 52 C 35 32 65 32 65 52 L 65 62", weight: 9},
+		{path: "M 30 66 L 40 66 M 60 66 L 70 66", weight: 5},
+		{path: "M 35 74 L 35 81 M 26 72 L 22 78 M 44 72 L 48 78 M 65 74 L 65 81 M 56 72 L 52 78 M 74 72 L 78 78", weight: 2.5},
+	},
 	// low temperature, freezing conditions
 	"W010": {
 		{path: "M 50 36 L 50 82 M 32 49 L 68 69 M 32 69 L 68 49", weight: 4},
@@ -46,6 +52,13 @@ var pictograms = map[string][]part{
 		{path: "M 50 73 C 44 73 42 69 43 65 C 45 66 46 66 47 67 C 50 63 50 60 50 56 C 55 60 58 64 57 68 C 56 71 54 73 50 73 Z", white: true},
 		{path: "M 30 79 L 70 79 L 70 83 L 30 83 Z"},
 	},
+	// sharp element
+	"W022": {
+		{path: "M 52 30 L 62 50 L 42 58 Z"},
+		{path: "M 30 66 L 58 66 C 64 66 64 74 58 74 L 52 74 L 52 82 L 30 82 Z"},
+		{path: "M 49 60 L 46 66 M 54 58 L 53 65", weight: 2.5},
+		{path: "M 62 60 L 66 64 M 66 56 L 71 58", weight: 2.5},
+	},
 	// crushing of hands
 	"W024": {
 		{path: "M 26 78 L 74 78 L 74 83 L 26 83 Z"},
@@ -69,6 +82,12 @@ var pictograms = map[string][]part{
 		{path: "M 38 62 C 43 57 46 66 51 61 C 55 57 58 65 63 61", weight: 3},
 		{path: "M 41 52 C 45 47 48 56 52 51 C 55 48 57 54 60 51", weight: 3},
 		{path: "M 45 42 C 48 38 50 45 53 41", weight: 3},
+	},
+	// substance or mixture presenting a health hazard
+	"W071": {
+		{path: "O 50 42 7"},
+		{path: "M 32 82 C 32 58 38 52 50 52 C 62 52 68 58 68 82 Z"},
+		{path: "M 50 56 L 52.4 65 L 60 61.5 L 55.5 68.5 L 63 73 L 54.5 73 L 56 81 L 50 75.5 L 44 81 L 45.5 73 L 37 73 L 44.5 68.5 L 40 61.5 L 47.6 65 Z", white: true},
 	},
 	// refer to instruction manual
 	"M002": {
@@ -100,12 +119,28 @@ var pictograms = map[string][]part{
 		{path: "M 36 84 L 36 66 L 22 48 C 20 44 26 41 29 45 L 37 54 L 37 22 C 37 18 44 18 44 22 L 44 44 L 46 44 L 46 18 C 46 14 53 14 53 18 L 53 44 L 55 44 L 55 20 C 55 16 62 16 62 20 L 62 46 L 64 46 L 64 28 C 64 24 71 24 71 28 L 71 58 C 71 66 66 68 66 72 L 66 84 Z", white: true},
 		{path: "M 34 76 L 68 76", weight: 3},
 	},
+	// wear a face shield
+	"M013": {
+		{path: "M 30 44 C 30 14 70 14 70 44 L 70 56 C 70 84 30 84 30 56 Z", white: true},
+		{path: "M 26 38 L 74 38", weight: 5},
+		{path: "M 31 42 L 69 42 L 69 60 C 69 80 31 80 31 60 Z", weight: 3},
+		{path: "M 40 50 L 46 50 M 54 50 L 60 50 M 43 65 L 57 65", weight: 3},
+	},
 	// wear head protection
 	"M014": {
 		{path: "M 24 50 C 24 14 76 14 76 50 Z", white: true},
 		{path: "M 18 52 L 82 52 L 82 57 L 18 57 Z", white: true},
 		{path: "M 31 61 L 69 61 C 68 88 32 88 31 61 Z", white: true},
 		{path: "M 46 22 L 46 46 M 54 22 L 54 46", weight: 2.5},
+	},
+	// wear respiratory protection
+	"M017": {
+		{path: "M 30 44 C 30 14 70 14 70 44 L 70 56 C 70 84 30 84 30 56 Z", white: true},
+		{path: "M 38 40 L 44 40 M 56 40 L 62 40", weight: 3.5},
+		{path: "M 30 50 L 38 56 L 38 68 C 38 76 62 76 62 68 L 62 56 L 70 50", weight: 3},
+		{path: "M 39 56 C 44 50 56 50 61 56 L 61 68 C 58 75 42 75 39 68 Z"},
+		{path: "O 42 70 6.5 O 58 70 6.5", white: true},
+		{path: "M 38 68 L 46 68 M 38 72 L 46 72 M 54 68 L 62 68 M 54 72 L 62 72", weight: 2},
 	},
 	// disconnect before carrying out maintenance or repair
 	"M021": {
@@ -125,6 +160,12 @@ var pictograms = map[string][]part{
 	"P003": {
 		{path: "M 38 80 L 52 52", weight: 5},
 		{path: "M 52 20 C 55 32 66 38 62 50 C 60 56 50 57 46 51 C 43 46 46 42 47 36 C 50 38 51 40 51 43 C 54 36 53 28 52 20 Z"},
+	},
+	// no access for people with active implanted cardiac devices
+	"P007": {
+		{path: "M 46 78 C 18 56 22 32 36 32 C 42 32 45 36 46 40 C 47 36 50 32 56 32 C 70 32 74 56 46 78 Z"},
+		{path: "M 60 24 L 76 24 L 76 38 L 60 38 Z"},
+		{path: "M 60 31 C 50 31 52 50 44 56", weight: 3, white: true},
 	},
 	// do not walk or stand here
 	"P024": {

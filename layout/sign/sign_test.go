@@ -11,7 +11,7 @@ import (
 
 // The numbers that a maintenance job's cautions call for, from the list of signs
 // of ISO 7010 as read in an open list of them.
-const wanted = "W001 W010 W012 W015 W017 W019 W021 W024 W035 W041 M002 M003 M004 M008 M009 M014 M021 M028 P003 P024"
+const wanted = "W001 W006 W010 W012 W015 W017 W019 W021 W022 W024 W035 W041 W071 M002 M003 M004 M008 M009 M013 M014 M017 M021 M028 P003 P007 P024"
 
 func TestSigns(t *testing.T) {
 	t.Parallel()

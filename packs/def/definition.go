@@ -342,17 +342,19 @@ type Step struct {
 	Back       Varying
 	// BackCaution are the cautions of the generated put-back row.
 	BackCaution []Text
-	WayRound    []WayRound
-	Photo       Text
-	Check       Text // who checks as well
-	Hours       Text
-	People      Text // how many it takes
-	Note        Varying
-	Lock        []Text // isolations
-	Unlock      []Text
-	Permit      []Text  // papers that must be there
-	ToolCount   Text    // yes: tools are counted
-	Otherwise   Varying // what is done instead where the step does not apply
+	// NoCaution are the built-in cautions left out, each with the reason.
+	NoCaution []Named
+	WayRound  []WayRound
+	Photo     Text
+	Check     Text // who checks as well
+	Hours     Text
+	People    Text // how many it takes
+	Note      Varying
+	Lock      []Text // isolations
+	Unlock    []Text
+	Permit    []Text  // papers that must be there
+	ToolCount Text    // yes: tools are counted
+	Otherwise Varying // what is done instead where the step does not apply
 	Applies
 }
 

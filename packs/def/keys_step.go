@@ -99,6 +99,8 @@ var stepKind = &kind[Step]{
 		varying("missed", "What is easily missed here.", "{NDE: left-hand thread}", func(s *Step) *Varying { return &s.Missed }),
 		varying("back", "What the generated put-back row says.", "Run the nut up to its found stand-off.", func(s *Step) *Varying { return &s.Back }),
 		list("back-caution", "The hazard notes printed before the generated put-back row.", "[puller]", func(s *Step) *[]Text { return &s.BackCaution }),
+		namedTexts("no-caution", "Hazard notes that would stand before it by themselves and are left out, each with the reason; the reason is printed.",
+			"{asbestos: sheets renewed in 2019}", func(s *Step) *[]Named { return &s.NoCaution }),
 		items("way-round", "Which side of a part faces what.", "[{part: seal, mark: lip, faces: oil}]", wayRoundKind, addWayRound),
 		flag("photo", "Whether a photograph is taken.", "yes", func(s *Step) *Text { return &s.Photo }),
 		text("check", "Who checks as well.", "supervisor", func(s *Step) *Text { return &s.Check }),

@@ -1,0 +1,213 @@
+package packs
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/packs/def"
+	"matchmark/packs/source"
+)
+
+// A Spared is a built-in hazard note that an author has left out of a step, with
+// the reason given for it.
+type Spared struct {
+	At     source.Pos
+	Note   *Caution
+	Step   *Step
+	Reason string
+}
+
+// readCautions takes over the hazard notes of the definition. One with the key of
+// a built-in note stands in its place; what it leaves out is taken from it.
+func (b *builder) readCautions() {
+	b.cautions = map[string]*Caution{}
+	fill := strings.NewReplacer("{watch}", b.job.Site.FireWatch.Print(), "{heavy}", b.job.Site.Heavy.Print())
+	for _, n := range builtins {
+		c := n.Caution
+		c.Builtin, c.Avoid, c.Short = true, fill.Replace(c.Avoid), fill.Replace(c.Short)
+		b.cautions[c.Key] = &c
+	}
+	for _, dc := range b.def.Cautions {
+		c := &Caution{
+			At: dc.Key.At, Key: dc.Key.Value, Signal: dc.Signal.Value, Signs: texts(dc.Signs),
+			Hazard: dc.Hazard.Value, Result: dc.Result.Value, Avoid: dc.Avoid.Value, Rule: dc.Rule.Value,
+		}
+		if old := b.cautions[c.Key]; old != nil {
+			if len(c.Signs) == 0 {
+				c.Signs = old.Signs
+			}
+			if c.Result == "" {
+				c.Result = old.Result
+			}
+			if c.Rule == "" {
+				c.Rule = old.Rule
+			}
+		}
+		b.cautions[c.Key] = c
+		b.job.Cautions = append(b.job.Cautions, c)
+	}
+}
+
+// attachCautions puts before each step, besides the notes that it names, those
+// that what it does calls for; then it sorts them, the worst first.
+func (b *builder) attachCautions() {
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			spared := b.spared(st)
+			for _, n := range builtins {
+				c := b.cautions[n.Key]
+				if n.meets(b, st) && !slices.Contains(st.Cautions, c) && !spared[n.Key] {
+					c.Steps = append(c.Steps, st)
+					st.Cautions = append(st.Cautions, c)
+				}
+			}
+			slices.SortStableFunc(st.Cautions, func(x, y *Caution) int { return rank(x) - rank(y) })
+		}
+	}
+	for _, n := range builtins {
+		if c := b.cautions[n.Key]; c.Builtin && len(c.Steps) > 0 {
+			b.job.Cautions = append(b.job.Cautions, c)
+		}
+	}
+	slices.SortStableFunc(b.job.Cautions, func(x, y *Caution) int { return rank(x) - rank(y) })
+	for _, c := range b.job.Cautions {
+		slices.SortStableFunc(c.Steps, func(x, y *Step) int { return b.order(x) - b.order(y) })
+	}
+}
+
+// order is the place of a step among all steps, before they are numbered.
+func (b *builder) order(st *Step) int {
+	n := 0
+	for _, s := range b.job.Sections {
+		if s == st.Section {
+			return n + slices.Index(s.Steps, st)
+		}
+		n += len(s.Steps)
+	}
+	return n
+}
+
+// rank orders signal words, the worst first.
+func rank(c *Caution) int {
+	return slices.Index([]string{"danger", "warning", "caution", "notice"}, c.Signal)
+}
+
+// meets reports whether a step does what a built-in note warns of.
+func (n *builtin) meets(b *builder, st *Step) bool {
+	if n.offOnly && st.Undoes != nil {
+		return false
+	}
+	return n.words != nil && n.words.MatchString(st.Do) || n.does != nil && n.does(b, st)
+}
+
+// kept are the notes that no author can leave out.
+var kept = []string{"lockout", "confined-space", "lifting", "hot-work", "heating"}
+
+// spared reads which built-in notes the author leaves out of a step, and why.
+func (b *builder) spared(st *Step) map[string]bool {
+	from := st
+	if st.Undoes != nil {
+		from = st.Undoes
+	}
+	out := map[string]bool{}
+	for _, t := range b.stepDefs[from].NoCaution {
+		c, ok := b.cautions[t.Name.Value]
+		switch {
+		case !ok:
+			b.unknown(t.Name, "caution", mapKeys(b.cautions), "cautions")
+		case slices.Contains(kept, c.Key):
+			b.problems.Add(t.Name.At, "caution-kept", "the caution "+quote(c.Key)+" cannot be left out",
+				"word the step otherwise if it does nothing of the kind: it stands by what the step says or does")
+		default:
+			out[c.Key] = true
+			if from == st {
+				b.job.Spared = append(b.job.Spared, &Spared{At: t.Name.At, Note: c, Step: st, Reason: t.Value.Value})
+			}
+		}
+	}
+	return out
+}
+
+// lifts reports whether a step moves a part that is too heavy for one person to or
+// from a spot on the floor.
+func (b *builder) lifts(st *Step) bool {
+	heavy := func(m *Move, w Where) bool {
+		if w.Spot == nil || m.Part.Mass == nil {
+			return false
+		}
+		over, err := m.Part.Mass.Cmp(b.job.Site.Heavy)
+		return err == nil && over > 0
+	}
+	return slices.ContainsFunc(st.Remove, func(m *Move) bool { return heavy(m, m.To) }) ||
+		slices.ContainsFunc(st.Fit, func(m *Move) bool { return heavy(m, m.From) })
+}
+
+// heats reports whether a step heats a part.
+func (b *builder) heats(*Step) bool { return false }
+
+// frees reports whether a step takes off, slackens or puts back a part that holds
+// back a spring, pressure or a weight.
+func (b *builder) frees(st *Step, what string) bool {
+	holds := func(key string) bool {
+		key, _, _ = cut(key)
+		return slices.ContainsFunc(b.def.Parts, func(p *def.Part) bool { return p.Key.Value == key && p.Holds.Value == what })
+	}
+	moved := func(m *Move) bool { return holds(m.Part.Key) }
+	if slices.ContainsFunc(st.Remove, moved) || slices.ContainsFunc(st.Fit, moved) && what != "pressure" {
+		return true
+	}
+	ds := b.stepDefs[st]
+	return ds != nil && slices.ContainsFunc(ds.Loosen, func(t def.Text) bool { return holds(t.Value) })
+}
+
+// checkCautions sees that heating and lifting carry their signs, whatever the
+// definition has put in place of the built-in notes, and that hot work and entry
+// ask for a permit.
+func (b *builder) checkCautions() {
+	needs := []struct {
+		keys  []string
+		what  string
+		signs []string
+	}{
+		{[]string{"heating", "hot-work", "induction"}, "heats", []string{"W017", "W021"}},
+		{[]string{"lifting", "rotor-lift"}, "lifts a load", []string{"W015"}},
+	}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			for _, n := range needs {
+				if c := cautionOf(st, n.keys); c != nil {
+					b.checkSigns(st, c, n.what, n.signs)
+				}
+			}
+			if c := cautionOf(st, []string{"hot-work", "confined-space"}); c != nil && len(st.Permits) == 0 {
+				b.problems.Add(st.At, "no-permit", "step "+st.name()+" carries the caution "+quote(c.Key)+" and asks for no permit",
+					"permit: ["+c.Key+"], and permits: {"+c.Key+": {what: …}}")
+			}
+		}
+	}
+}
+
+// cautionOf is the note of a step that has one of the keys, nil if none has.
+func cautionOf(st *Step, keys []string) *Caution {
+	for _, c := range st.Cautions {
+		if slices.Contains(keys, c.Key) {
+			return c
+		}
+	}
+	return nil
+}
+
+// checkSigns sees that the notes before a step show some signs between them.
+func (b *builder) checkSigns(st *Step, c *Caution, what string, signs []string) {
+	for _, sign := range signs {
+		if slices.ContainsFunc(st.Cautions, func(c *Caution) bool { return slices.Contains(c.Signs, sign) }) {
+			continue
+		}
+		b.problems = append(b.problems, source.Problem{
+			Pos: c.At, Severity: source.Error, Code: "sign-missing",
+			Message: "step " + st.name() + " " + what + ", and its cautions do not show " + sign,
+			Help:    []string{"signs: [" + strings.Join(append(slices.Clone(c.Signs), sign), ", ") + "]"},
+			See:     []source.Also{{Pos: st.At, What: "the step"}},
+		})
+	}
+}

@@ -1,0 +1,173 @@
+package packs
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+	"testing/fstest"
+)
+
+// oneStep loads a job of one step, with what stands before it.
+func oneStep(t *testing.T, machine, step string) (*Job, []string) {
+	t.Helper()
+	text := "pack: 1\nequipment: {tag: P-1, name: Pump}\njob: {number: \"1\", revision: A, issued: 2026-03-02}\n" + machine + "\nsteps:\n  - step: s\n    " + step + "\n"
+	job, problems := Load(fstest.MapFS{"p.yaml": &fstest.MapFile{Data: []byte(text)}}, Inputs{Definition: "p.yaml"})
+	var codes []string
+	for _, p := range problems {
+		codes = append(codes, p.Code)
+	}
+	return job, codes
+}
+
+func keysOf(list []*Caution) string {
+	var out []string
+	for _, c := range list {
+		out = append(out, c.Key)
+	}
+	return strings.Join(out, " ")
+}
+
+// Each built-in note stands before a step that does what it warns of, and not
+// before one that only sounds like it.
+func TestWhatAStepDoesCallsForItsCautions(t *testing.T) {
+	const (
+		parts    = "parts:\n  follower: {name: Follower, holds: spring}\n  plug: {name: Drain plug, holds: pressure}\n  strut: {name: Strut, holds: weight}\n  seal: {name: Cover gasket, renew: always}\n  rotor: {name: Rotor, mass: 26 kg}\n  cap: {name: Cap, mass: 25 kg}\n"
+		guards   = "isolations:\n  motor: {point: Breaker 1, energy: electric, state: open, proved: lamp dark}\npermits:\n  hot-work: {what: Hot work permit}\nopenings:\n  sump: {what: Sump, cover: grating, enclosed: yes}\n  gland: {what: Gland, cover: rag}\nlay-down:\n  Y1: {what: Timbers}\n"
+		machine  = parts + guards
+		anything = "do: Do it."
+	)
+	for _, c := range []struct{ step, want string }{
+		{anything, ""},
+		{"do: Lock out the motor.\n    lock: [motor]", "lockout"},
+		{"do: Take the locks off.\n    unlock: [motor]", "lockout"},
+		{"do: Take the grating off.\n    open: [sump]", "confined-space foreign-material"},
+		{"do: Take the cover off.\n    open: [gland]", "foreign-material"},
+		{"do: Hook it to the station crane.", "lifting"},
+		{"do: Set the slings at the marked bands.", "lifting"},
+		{"do: Lift the lid and look.", ""},
+		{"do: Lay the rotor down.\n    remove: [rotor]\n    into: Y1", "lifting"},
+		{"do: Lay the cap down.\n    remove: [cap]\n    into: Y1", ""}, // not over 25 kg
+		{"do: Take it off with two people.", "hand-lift"},
+		{"do: Warm it with the torch.", "hot-work heating"},
+		{"do: Cut the pin.\n    permit: [hot-work]", "hot-work"},
+		{"do: Heat the hub to 150 °C.", "heating"},
+		{"do: Clean the heat exchanger tubes.", ""},
+		{"do: Warm the bearing on the hot plate.", "heating"},
+		{"do: Read the bearing temperature when warm.", ""},
+		{"do: Put the ring on the induction heater.", "induction"},
+		{"do: Shrink the pin in dry ice.", "cold"},
+		{"do: Take the follower off.\n    remove: [follower]\n    into: bench", "springs"},
+		{"do: Slacken the follower.\n    loosen: [follower]", "springs"},
+		{"do: Take the plug out.\n    remove: [plug]\n    into: bench", "pressure"},
+		{"do: Take the strut away.\n    remove: [strut]\n    into: bench", "weight"},
+		{"do: Take the lagging off.", "asbestos"},
+		{"do: Draw it off.\n    remove: [seal]\n    into: scrap", "asbestos"},
+		{"do: Wash the races with solvent.", "solvent"},
+		{"do: Drive it out with hammer and drift.", "eyes"},
+		{"do: Look.\n    caution: [rotor-lift, sharp, pinch]", "rotor-lift sharp pinch"},
+	} {
+		job, _ := oneStep(t, machine, c.step)
+		if got := keysOf(job.Sections[0].Steps[0].Cautions); got != c.want {
+			t.Errorf("%s\n  gets %q, want %q", c.step, got, c.want)
+		}
+	}
+}
+
+// A part that held pressure, an old gasket: the row that puts the new one in does
+// not warn of the old one.
+func TestPuttingBackWarnsOfWhatItDoesItself(t *testing.T) {
+	job, _ := oneStep(t, "parts: {seal: {name: Gasket, renew: always}, cover: {name: Cover, holds: spring}}",
+		"do: Take both off.\n    remove: [seal, cover]\n    into: {seal: scrap, cover: bench}\n    back: Warm the cover in the oven, then fit both.")
+	var got []string
+	for _, s := range job.Sections {
+		for _, st := range s.Steps {
+			got = append(got, keysOf(st.Cautions))
+		}
+	}
+	if want := "springs asbestos|heating springs"; strings.Join(got, "|") != want {
+		t.Errorf("cautions %q, want %q", strings.Join(got, "|"), want)
+	}
+}
+
+// A definition overrides a built-in note by its key, adds its own, and leaves one
+// out with a reason; what guards a life stays.
+func TestADefinitionAddsOverridesAndLeavesOut(t *testing.T) {
+	job, codes := oneStep(t, "cautions: {asbestos: {signal: notice, hazard: Old sheet., avoid: Keep it.}, own: {signal: danger, hazard: Acid., avoid: Stand back.}}",
+		"do: Take the lagging off and wash it with solvent.\n    caution: [own]\n    no-caution: {solvent: water based cleaner}")
+	st := job.Sections[0].Steps[0]
+	if got := keysOf(st.Cautions); got != "own asbestos" {
+		t.Errorf("cautions %q, want own and asbestos", got)
+	}
+	if c := st.Cautions[1]; c.Hazard != "Old sheet." || c.Signal != "notice" || c.Signs[0] != "W071" || c.Rule == "" {
+		t.Errorf("the overridden note is %+v, want its own words with the signs and rule of the built-in one", c)
+	}
+	if len(job.Spared) != 1 || job.Spared[0].Reason != "water based cleaner" || len(codes) > 0 {
+		t.Errorf("left out: %v, problems %v", job.Spared, codes)
+	}
+	for _, c := range []struct{ machine, step, code string }{
+		{"", "do: Warm it with the torch.\n    no-caution: {hot-work: it is small}", "caution-kept"},
+		{"", "do: Warm it with the torch.", "no-permit"},
+		{"cautions: {heating: {signal: caution, signs: [M009], hazard: Hot., avoid: Gloves.}}", "do: Heat it in the oven.", "sign-missing"},
+		{"cautions: {heating: {signal: caution, signs: [W017], hazard: Hot., avoid: Gloves.}}", "do: Heat it in the oven.", "sign-missing"},
+		{"cautions: {lifting: {signal: caution, signs: [M014], hazard: Load., avoid: Helmets.}}", "do: Hook it to the crane.", "sign-missing"},
+	} {
+		_, codes := oneStep(t, c.machine, c.step)
+		found := false
+		for _, code := range codes {
+			found = found || code == c.code
+		}
+		if !found {
+			t.Errorf("%s %s: problems %v, want %s", c.machine, c.step, codes, c.code)
+		}
+	}
+}
+
+// Every built-in note says all that a note has to say, and asks for no act: that
+// is for steps, which have a number and a box. The verbs are those by which the
+// steps of the starters act.
+func TestBuiltInNotesAreWholeAndHoldNoStep(t *testing.T) {
+	act := regexp.MustCompile(`(?:^|[.;:] )(Measure|Write|Tie|Purge|Record|Lock|Drain|Vent|Clean|Remove|Take|Put|Fit|Tighten|Loosen|Slacken|Open|Close|Check|Turn|Pull|Push|Draw|Mark|Cover|Cap|Count|Sign|Weigh|Test|Hang|Block)\b`)
+	seen := map[string]bool{}
+	if len(builtins) != 18 {
+		t.Errorf("%d built-in notes: name the new ones in the test of their signs too", len(builtins))
+	}
+	for _, n := range builtins {
+		if seen[n.Key] {
+			t.Errorf("%s stands twice", n.Key)
+		}
+		seen[n.Key] = true
+		if n.Hazard == "" || n.Result == "" || n.Avoid == "" || n.Rule == "" || rank(&n.Caution) < 0 {
+			t.Errorf("%s is not whole: %+v", n.Key, n.Caution)
+		}
+		if (n.Signal == "notice") != (len(n.Signs) == 0) {
+			t.Errorf("%s: a note of injury has signs, and one of the machine has none", n.Key)
+		}
+		for _, s := range []string{n.Hazard, n.Result, n.Avoid, n.Short} {
+			if m := act.FindString(s); m != "" {
+				t.Errorf("%s holds an act: %q in %q", n.Key, m, s)
+			}
+		}
+	}
+}
+
+// Asbestos is never a suggestion: wherever the word or its like stands, it is the
+// hazard, and what goes in its place is named as free of it.
+func TestAsbestosIsOnlyEverTheHazard(t *testing.T) {
+	for _, n := range builtins {
+		text := strings.ToLower(n.Hazard + n.Result + n.Avoid + n.Short)
+		if strings.Contains(text, "asbestos") != (n.Key == "asbestos") {
+			t.Errorf("%s speaks of asbestos: %s", n.Key, text)
+		}
+	}
+	for _, must := range []string{"stop", "free of asbestos", "mineral wool", "heat shield"} {
+		i := 0
+		for i < len(builtins) && builtins[i].Key != "asbestos" {
+			i++
+		}
+		for _, s := range []string{builtins[i].Avoid, builtins[i].Short} {
+			if !strings.Contains(s, must) {
+				t.Errorf("the note of asbestos does not say %q: %s", must, s)
+			}
+		}
+	}
+}
