@@ -82,6 +82,7 @@ var builtins = []*builtin{
 			Rule:   "ISO 11228-1",
 		},
 		words: words(`(?:with|by) two people|two[- ]man`),
+		does:  (*builder).byHand,
 	},
 	{
 		Caution: Caution{
@@ -112,7 +113,6 @@ var builtins = []*builtin{
 			Rule:   "ISO 13732-1; 29 CFR 1910.138",
 		},
 		words: words(`heat(?:ed|ing)? (?:it|the|them|up|to|in|on|with|both|each)|warm(?:ed|ing)? (?:it|the|them|up|in|on|both|each)|hot pull|shrink fit|in(?:to)? the oven|hot plate|oil bath`),
-		does:  (*builder).heats,
 	},
 	{
 		Caution: Caution{

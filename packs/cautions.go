@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"matchmark/packs/def"
 	"matchmark/packs/source"
 )
 
@@ -128,36 +127,38 @@ func (b *builder) spared(st *Step) map[string]bool {
 	return out
 }
 
-// lifts reports whether a step moves a part that is too heavy for one person to or
-// from a spot on the floor.
-func (b *builder) lifts(st *Step) bool {
-	heavy := func(m *Move, w Where) bool {
-		if w.Spot == nil || m.Part.Mass == nil {
+// lifts reports whether a step moves a part that is too heavy to be lifted by hand
+// without saying how many people it takes.
+func (b *builder) lifts(st *Step) bool { return st.People < 2 && b.movesHeavy(st) }
+
+// byHand reports whether a step has several people lift a heavy part.
+func (b *builder) byHand(st *Step) bool { return st.People >= 2 && b.movesHeavy(st) }
+
+// movesHeavy reports whether a step takes off or puts back a part above the site's
+// heavy mass.
+func (b *builder) movesHeavy(st *Step) bool {
+	return slices.ContainsFunc(append(slices.Clone(st.Remove), st.Fit...), func(m *Move) bool {
+		if m.Part.Mass == nil {
 			return false
 		}
 		over, err := m.Part.Mass.Cmp(b.job.Site.Heavy)
 		return err == nil && over > 0
-	}
-	return slices.ContainsFunc(st.Remove, func(m *Move) bool { return heavy(m, m.To) }) ||
-		slices.ContainsFunc(st.Fit, func(m *Move) bool { return heavy(m, m.From) })
+	})
 }
 
-// heats reports whether a step heats a part.
-func (b *builder) heats(*Step) bool { return false }
-
 // frees reports whether a step takes off, slackens or puts back a part that holds
-// back a spring, pressure or a weight.
+// back a spring, pressure or a weight. There is no pressure yet in putting back.
 func (b *builder) frees(st *Step, what string) bool {
-	holds := func(key string) bool {
-		key, _, _ = cut(key)
-		return slices.ContainsFunc(b.def.Parts, func(p *def.Part) bool { return p.Key.Value == key && p.Holds.Value == what })
-	}
-	moved := func(m *Move) bool { return holds(m.Part.Key) }
-	if slices.ContainsFunc(st.Remove, moved) || slices.ContainsFunc(st.Fit, moved) && what != "pressure" {
+	moved := func(m *Move) bool { return m.Part.Holds == what }
+	if slices.ContainsFunc(st.Remove, moved) || what != "pressure" && slices.ContainsFunc(st.Fit, moved) {
 		return true
 	}
-	ds := b.stepDefs[st]
-	return ds != nil && slices.ContainsFunc(ds.Loosen, func(t def.Text) bool { return holds(t.Value) })
+	return slices.ContainsFunc(st.Loosen, func(f Fastening) bool {
+		if f.Joint == nil {
+			return f.Part.Holds == what
+		}
+		return slices.ContainsFunc(f.Joint.Parts, func(p *Part) bool { return p.Holds == what })
+	})
 }
 
 // checkCautions sees that heating and lifting carry their signs, whatever the

@@ -40,9 +40,9 @@ func cautions(c *composer) []layout.Piece {
 	}
 	for i, s := range j.Spared {
 		if i == 0 {
-			out = append(out, layout.Piece{Block: c.heading(w.leftOut), Gap: 5, KeepNext: true})
+			out = append(out, layout.Piece{Block: c.heading(w.sparedTitle), Gap: 5, KeepNext: true})
 		}
-		text := fill(w.leftOutLine, s.Note.Hazard, c.stepRef(s.Step), s.Reason)
+		text := fill(w.sparedLine, s.Note.Hazard, c.stepRef(s.Step), s.Reason)
 		out = append(out, layout.Piece{Block: c.Para(c.width, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: s.At}), Gap: 1})
 	}
 	return out

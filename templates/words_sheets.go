@@ -12,9 +12,9 @@ type sheetWords struct {
 
 	// Cautions and permits.
 	signalMeans                                       map[string]string
-	legendTitle, permitsTitle, cautionsTitle, leftOut string
+	legendTitle, permitsTitle, cautionsTitle, sparedTitle string
 	permit, permitNumber, permitUntil, permitGiven    string
-	beforeSteps, inFull, leftOutLine, signalSource    string
+	beforeSteps, inFull, sparedLine, signalSource    string
 
 	// Isolations.
 	point, energyState, provedBy, lockNumber, lockedBy, unlockedBy string

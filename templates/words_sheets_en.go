@@ -12,9 +12,9 @@ var englishSheets = sheetWords{
 		"danger": "will kill or injure badly if it is not kept clear of", "warning": "can kill or injure badly",
 		"caution": "can hurt", "notice": "harms the machine, nobody is in danger",
 	},
-	legendTitle: "What the words mean", permitsTitle: "Permits", cautionsTitle: "Cautions in full", leftOut: "Left out by the planner",
+	legendTitle: "What the words mean", permitsTitle: "Permits", cautionsTitle: "Cautions in full", sparedTitle: "Left out by the planner",
 	permit: "permit", permitNumber: "number", permitUntil: "valid until", permitGiven: "given by: name, time",
-	beforeSteps: "before %s", inFull: "in full p. %s", leftOutLine: "%s, at %s: %s",
+	beforeSteps: "before %s", inFull: "in full p. %s", sparedLine: "%s, at %s: %s",
 	signalSource: "Words as in ANSI Z535.6, signs numbered as in ISO 7010. Where other papers use CAUTION for the machine, here it is NOTICE.",
 
 	point: "point", energyState: "energy, and how it stands when safe", provedBy: "proved by", lockNumber: "lock no.",
