@@ -161,14 +161,16 @@ func (b *builder) checkMeasured(d *Dim, f faces) {
 }
 
 // checkSet sees that a dimension is set when all pieces that it lies between are
-// back and tight.
+// back and tight. What comes off later still is in its place then, as a casing
+// that is jacked up level before it is lifted.
 func (b *builder) checkSet(d *Dim, f faces) {
 	if d.LeftAt == nil {
 		return
 	}
 	for _, p := range f.parts {
 		for _, m := range p.Back {
-			if m.Step.Index > d.LeftAt.Index {
+			off := m.Undo == nil || m.Undo.Step.Index <= d.LeftAt.Index
+			if off && m.Step.Index > d.LeftAt.Index {
 				b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.name()+", before "+p.Name+" is back at "+m.Step.name(), m.At, "put back here",
 					"set it at or after "+m.Step.No)
 			}
