@@ -48,7 +48,7 @@ func (b *builder) readFaces(d *Dim, dd *def.Dimension) faces {
 	from, to := d.From.Part.upward(), d.To.Part.upward()
 	if d.From.Part == d.To.Part && d.From.Part != nil && !keepsSize[d.Kind] {
 		to = nil // two faces of one part, read in its place
-		f.parts = append(f.parts, from...)
+		f.parts = append(f.parts, d.readOn(from)...)
 		from = nil
 	}
 	for _, p := range from {
@@ -62,7 +62,7 @@ func (b *builder) readFaces(d *Dim, dd *def.Dimension) faces {
 		}
 	}
 	if d.Of.Part != nil && !keepsSize[d.Kind] {
-		f.parts = append(f.parts, d.Of.Part.upward()...)
+		f.parts = append(f.parts, d.readOn(d.Of.Part.upward())...)
 	}
 	named := b.lostBy(d, dd, &f)
 	f.parts = append(f.parts, named...)
@@ -80,6 +80,15 @@ func (b *builder) readFaces(d *Dim, dd *def.Dimension) faces {
 	}
 	b.loosened(&f)
 	return f
+}
+
+// readOn is the part that a reading of one part hangs on, with the assemblies that
+// it belongs to. Read on the bench it does not miss the machine.
+func (d *Dim) readOn(upward []*Part) []*Part {
+	if len(upward) > 1 && (d.FoundAt == nil || d.FoundAt.Bench) && (d.LeftAt == nil || d.LeftAt.Bench) {
+		return upward[:1]
+	}
+	return upward
 }
 
 // upward lists a part and the assemblies that it belongs to; none for no part.
