@@ -58,20 +58,12 @@ func (c *composer) balloon(d *packs.Dim) layout.Block {
 	if d.Place.Label == "" {
 		return ring
 	}
-	lines := []string{d.Mark}
-	if c.Width(layout.SubBold, d.Mark) > balloonW-2 {
-		lines = []string{d.Base + "/", d.Place.Label} // of two places, as D12/DE-DIS
+	style := layout.SubBold
+	if c.Width(style, d.Mark) > balloonW-2 {
+		style = layout.Caption.With(layout.Bold) // of two places, as D12/NDE-DIS
 	}
-	out := ring
-	for i, l := range lines {
-		gap := layout.Mm(1)
-		if i > 0 {
-			gap = 0
-		}
-		line := c.Para(balloonW-2, []layout.Run{layout.T(layout.SubBold, l)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
-		out = layout.Above(gap, out, line.At(1, 0))
-	}
-	return out
+	place := c.Para(balloonW-2, []layout.Run{layout.T(style, d.Mark)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
+	return layout.Above(1, ring, place.At(1, 0))
 }
 
 // dimensionHead is what is measured, between which faces, and in which state.

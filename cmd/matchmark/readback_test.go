@@ -159,7 +159,12 @@ func decoded(t *testing.T, page image.Image, it layout.Item, left, top layout.Mm
 	if err != nil {
 		t.Fatal(err)
 	}
+	// Where the reader mistakes the size of the symbol by one module it is told to
+	// look longer, as a scanner does that is held over the paper.
 	got, err := qrcode.NewQRCodeReader().Decode(bits, nil)
+	if err != nil {
+		got, err = qrcode.NewQRCodeReader().Decode(bits, map[gozxing.DecodeHintType]interface{}{gozxing.DecodeHintType_TRY_HARDER: true, gozxing.DecodeHintType_PURE_BARCODE: true})
+	}
 	if err != nil {
 		t.Errorf("a code at %.0f,%.0f mm cannot be read: %v", l, tp, err)
 		return ""
