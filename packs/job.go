@@ -15,8 +15,9 @@ type Job struct {
 	Equipment Equipment
 	Order     Order
 	Site      Site
-	Choices   []*Choice // what this machine has of each option
-	Digest    string    // first 8 hex digits of the SHA-256 of all inputs and the format number
+	Choices   []*Choice    // what this machine has of each option
+	Hours     units.Number // planned for all steps
+	Digest    string       // first 8 hex digits of the SHA-256 of all inputs and the format number
 
 	Parts      []*Part
 	Dims       []*Dim
@@ -285,6 +286,8 @@ type Step struct {
 	Permits      []*Permit
 	Open, Close  []*Opening
 	ToolCount    bool // tools are counted
+
+	Hours, HoursSoFar *units.Number // planned for the step, and until it is done; nil if not said
 }
 
 // A Dep is a step that must come before, with its reason.

@@ -137,6 +137,7 @@ func (b *builder) build() {
 	b.checkCautions()
 	b.checkRoles()
 	b.checkReadings()
+	b.readHours()
 	b.readSupplies()
 	b.checkInputs()
 	b.makeTags()

@@ -44,7 +44,12 @@ func kinds() []kind {
 		{"holds", func(w words) string { return w.holds }, holds, false},
 		{"openings", func(w words) string { return w.openings }, openings, false},
 		{"reassembly", func(w words) string { return w.reassembly }, reassembly, true},
+		{"found", func(w words) string { return w.foundToday }, foundToday, false},
 		{"register", func(w words) string { return w.register }, register, false},
+		{"counts", func(w words) string { return w.counts }, counts, false},
+		{"signatures", func(w words) string { return w.signatures }, signatures, false},
+		{"deviations", func(w words) string { return w.deviations }, deviations, false},
+		{"close-out", func(w words) string { return w.closeOut }, closeOut, false},
 	}
 }
 
@@ -60,6 +65,9 @@ type composer struct {
 
 	pages map[string]int    // pages of anchors, from the pass before
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
+	total int               // pages of the pack, from the pass before
+	// boxesOn counts the boxes of each role on each sheet, from the pass before.
+	boxesOn map[string]map[string]int
 }
 
 // Compose sets the job on paper. The problems are of text, boxes and signs that
@@ -69,9 +77,9 @@ func Compose(job *packs.Job, o Options, m layout.Measurer, warnings source.Probl
 	w, _ := o.Paper.Inner()
 	c := &composer{Setter: layout.NewSetter(m, o.Pen), job: job, w: english, paper: o.Paper, width: w, warn: warnings, draft: o.Draft}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
-		c.pages = known
+		c.pages, c.total = known, total
 		pages := layout.Paginate(o.Paper, c.sheets())
-		c.sheet = sheetPages(pages.Frames)
+		c.sheet, c.boxesOn = sheetPages(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
 	})
 	pack := &Pack{Pages: c.doc(set.Frames, set.Outline)}

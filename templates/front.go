@@ -119,11 +119,14 @@ func (c *composer) checkBar() layout.Block {
 }
 
 // release is who released the pack for work.
-func (c *composer) release() layout.Block {
+func (c *composer) release() layout.Block { return c.signers(c.w.released) }
+
+// signers are two rows for role, name, signature and date under a heading.
+func (c *composer) signers(heading string) layout.Block {
 	row := func() layout.Block {
 		role := c.WideBox(layout.RoleWords, 45, 1, c.w.roleName, nil)
 		name := c.WideBox(layout.RoleName, c.width-45-24-2*layout.GapX, 1, c.w.nameSign, nil)
 		return layout.Beside(layout.GapX, role, name, c.Box(layout.RoleDate, c.w.date, nil))
 	}
-	return layout.Above(layout.GapY, c.heading(c.w.released), row(), row())
+	return layout.Above(layout.GapY, c.heading(heading), row(), row())
 }

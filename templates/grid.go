@@ -57,9 +57,21 @@ func (g grid) blank(n int) []layout.Row {
 	return make([]layout.Row, n)
 }
 
+// lastTogether keeps the last rows of a list on one page, so that no page has a
+// row alone.
+func lastTogether(rows []layout.Row) []layout.Row {
+	for i := max(len(rows)-leastRows, 0); i < len(rows)-1; i++ {
+		rows[i].KeepNext = true
+	}
+	return rows
+}
+
+// leastRows is how many rows of a list stand on its last page at the least.
+const leastRows = 5
+
 // listSheet is a sheet of one table: the sentence that rules it, then the rows.
 func (c *composer) listSheet(rule string, g grid, rows []layout.Row) []layout.Piece {
-	return append([]layout.Piece{c.ruleLine(rule)}, g.t.Pieces(rows)...)
+	return append([]layout.Piece{c.ruleLine(rule)}, g.t.Pieces(lastTogether(rows))...)
 }
 
 // ruleLine is the sentence at the top of a sheet that says how it is filled in.
@@ -69,7 +81,7 @@ func (c *composer) ruleLine(sentence string) layout.Piece {
 
 // under sets a table below another one on the same sheet.
 func (g grid) under(rows []layout.Row) []layout.Piece {
-	out := g.t.Pieces(rows)
+	out := g.t.Pieces(lastTogether(rows))
 	out[0].Gap = 5
 	return out
 }

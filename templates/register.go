@@ -11,33 +11,27 @@ import (
 // counted in and out and where it is shelved, and spare rows.
 func register(c *composer) []layout.Piece {
 	w := c.w
-	widths := []layout.Mm{11, 29, 0, 22, 22, 19.5, 19.5, 19.5}
-	rest := c.width
-	for _, x := range widths {
-		rest -= x
-	}
-	widths[2] = rest
-	heads := []string{w.number, w.mark, w.contents, w.offAt, w.backAt, w.countedIn, w.countedOut, w.shelf}
-	t := layout.Table{PadX: 1.2, PadY: 1, Grid: true, MinH: 11}
-	for i, x := range widths {
-		t.Columns = append(t.Columns, layout.Column{Width: x, Head: c.Para(x-2.4, []layout.Run{layout.T(layout.SubBold, heads[i])}, layout.ParaOpts{})})
-	}
-	cell := func(i int, st layout.Style, text string, ref layout.Ref) layout.Block {
-		return c.Para(widths[i]-2.4, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: ref})
-	}
+	g := c.grid(column{w.number, 9}, column{w.mark, 30}, column{w.contents, 0}, column{w.offBack, 31}, column{w.countedIn, 19.5}, column{w.countedOut, 19.5}, column{w.shelf, 19.5})
 	var rows []layout.Row
 	for _, tag := range c.job.Tags {
-		if tag.Spare {
-			rows = append(rows, layout.Row{Ref: tag.At, Anchor: "register " + tag.Mark, Cells: []layout.Block{{}, cell(1, layout.Strong, tag.Mark, tag.At)}})
-			continue
+		row := g.row(tag.At, layout.Block{}, g.text(1, layout.Strong, tag.Mark, tag.At))
+		if !tag.Spare {
+			row = g.row(tag.At, g.text(0, layout.Sub, strconv.Itoa(tag.N), tag.At), g.text(1, layout.Strong, tag.Mark, tag.At),
+				layout.Above(0.5, g.text(2, layout.Strong, tag.Name, tag.At), g.text(2, layout.Sub, c.registerContents(tag), tag.At)),
+				layout.Above(0, c.offAndBack(g, w.offAt, tag.In, tag), c.offAndBack(g, w.backAt, tag.Out, tag)))
 		}
-		rows = append(rows, layout.Row{Ref: tag.At, Anchor: "register " + tag.Mark, Cells: []layout.Block{
-			cell(0, layout.Sub, strconv.Itoa(tag.N), tag.At), cell(1, layout.Strong, tag.Mark, tag.At),
-			layout.Above(0.5, cell(2, layout.Strong, tag.Name, tag.At), cell(2, layout.Sub, c.registerContents(tag), tag.At)),
-			cell(3, layout.Body, c.stepsAndPages(tag.In), tag.At), cell(4, layout.Body, c.stepsAndPages(tag.Out), tag.At),
-		}})
+		row.Anchor = "register " + tag.Mark
+		rows = append(rows, row)
 	}
-	return t.Pieces(rows)
+	return g.t.Pieces(lastTogether(rows))
+}
+
+// offAndBack is where the contents of a container come off, or go back.
+func (c *composer) offAndBack(g grid, word string, ms []*packs.Move, tag *packs.Tag) layout.Block {
+	if len(ms) == 0 {
+		return layout.Block{}
+	}
+	return g.text(3, layout.Sub, word+" "+c.stepsAndPages(ms), tag.At)
 }
 
 // registerContents is what is in a container and how many pieces.

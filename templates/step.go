@@ -54,6 +54,9 @@ func (c *composer) stepRow(st *packs.Step) layout.Block {
 	if st.Check != "" {
 		extra = append(extra, c.WideBox(layout.RoleInitials, signOff, 1, fill(c.w.second, st.Check), st.At))
 	}
+	if st.Hours != nil {
+		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, fill(c.w.hours, st.Hours.Print(), st.HoursSoFar.Print()), st.At))
+	}
 	if st.Photo {
 		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.w.photo, st.At))
 	}

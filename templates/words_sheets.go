@@ -5,16 +5,16 @@ package templates
 type sheetWords struct {
 	// Names of sheets.
 	cautions, isolations, gather, holds, openings, foundToday string
-	signatures, deviations, closeOut                          string
+	signatures, deviations, closeOut, counts                  string
 
 	// What this machine has.
 	thisMachine, fitted, notFitted, buildSaid, buildBySerial, onlyThis string
 
 	// Cautions and permits.
-	signalMeans                                       map[string]string
+	signalMeans                                           map[string]string
 	legendTitle, permitsTitle, cautionsTitle, sparedTitle string
-	permit, permitNumber, permitUntil, permitGiven    string
-	beforeSteps, inFull, sparedLine, signalSource    string
+	permit, permitNumber, permitUntil, permitGiven        string
+	beforeSteps, inFull, sparedLine, signalSource         string
 
 	// Isolations.
 	point, energyState, provedBy, lockNumber, lockedBy, unlockedBy string
@@ -31,4 +31,20 @@ type sheetWords struct {
 
 	// Holds.
 	stopsHere, mayGoOn, holdsRule, seenAndReleased, holdWhat string
+
+	// Found on the day, counts, signatures.
+	spareWhat, spareLimit, spareRow, spareBack, foundRule string
+	expected, countMid, leftOver, countsRule, offBack     string
+	printedName, signature, signaturesRule                string
+
+	// Deviations and handover.
+	deviationsRule, deviationEffect, sketch, shift, partsLie, fromTo string
+
+	// Close-out.
+	whatIsCounted, printed, counted, complete, closeOutRule  string
+	countPages, countTags, countStubs, countFound, countLeft string
+	countStepsOff, countStepsBack, countHolds, countLocks    string
+	countPermits, countOpenings, countContainers             string
+	countInstruments, countLeftOver, countDeviations         string
+	hours, hoursAll, hoursActual                             string
 }

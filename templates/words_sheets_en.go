@@ -3,7 +3,7 @@ package templates
 // englishSheets are the words of sheetWords in English.
 var englishSheets = sheetWords{
 	cautions: "Cautions", isolations: "Isolations", gather: "Gather list", holds: "Holds", openings: "Openings",
-	foundToday: "Found on the day", signatures: "Signatures", deviations: "Deviations", closeOut: "Close-out",
+	foundToday: "Found on the day", signatures: "Signatures", deviations: "Deviations", closeOut: "Close-out", counts: "Counts",
 
 	thisMachine: "This machine", fitted: "fitted", notFitted: "not fitted", buildSaid: "%s (%s)", buildBySerial: "%s (%s), told by serial %s",
 	onlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",
@@ -36,4 +36,28 @@ var englishSheets = sheetWords{
 
 	stopsHere: "work stops until it is signed", mayGoOn: "call, then work may go on", holdsRule: "A hold stops the work until the one named has signed. A witness is called in time; the work may go on when nobody comes.",
 	seenAndReleased: "released by: name, signature", holdWhat: "what must have been seen",
+
+	// Found on the day, counts, signatures.
+	spareWhat: "what is measured, between which faces, in which state", spareLimit: "limit", spareRow: "row", spareBack: "what goes back, which way round",
+	foundRule: "What nobody planned gets a row here with a mark of its own. Containers for it have the tags and the lines X1 to X4 of the register.",
+	expected:  "pieces", countMid: "counted, all apart", leftOver: "left over", offBack: "off at, back at",
+	countsRule:  "Count every container when all is apart, before the first part goes back, and again at the end: out and scrapped make up the pieces, and left over is 0. Keep the stubs with this sheet; a tick says that the stub is here.",
+	printedName: "name in capitals", signature: "signature",
+	signaturesRule: "Everybody who writes in this pack signs here once, before the first entry.",
+
+	// Deviations and handover.
+	deviationsRule:  "What was done otherwise than printed, and what is wrong in the paper. The lines at the foot of the sheets are carried on here.",
+	deviationEffect: "what it changes in putting back", sketch: "sketch, squares of 5 mm; photo no.", shift: "shift, date",
+	partsLie: "parts and containers lie at", fromTo: "from, to: initials",
+
+	// Close-out.
+	whatIsCounted: "what", printed: "printed", counted: "counted", complete: "The pack is complete and the work is closed",
+	closeOutRule: "Everything in this pack is counted when it comes back. A box that holds no reading has its reason beside it.",
+	countPages:   "pages of this pack", countTags: "tags and labels, with their stubs", countStubs: "spare tags, used or returned",
+	countFound: "boxes for readings as found (traveler)", countLeft: "boxes for readings in putting back (reassembly)",
+	countStepsOff: "boxes for initials on the traveler", countStepsBack: "boxes for initials on the reassembly sheets",
+	countHolds: "hold and witness points signed", countLocks: "locks put on and taken off", countPermits: "permits handed back",
+	countOpenings: "openings seen clean and closed", countContainers: "containers empty, or scrap handed over",
+	countInstruments: "instruments returned", countLeftOver: "parts left over", countDeviations: "deviations written",
+	hours: "hours; planned %s, so far %s", hoursAll: "Planned %s hours in all.", hoursActual: "hours in all",
 }

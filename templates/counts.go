@@ -1,0 +1,29 @@
+package templates
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs"
+)
+
+// counts sets the list by which the storeroom counts every container twice: when
+// all is apart, and when all is back and nothing may be left over.
+func counts(c *composer) []layout.Piece {
+	w := c.w
+	if c.job.Tagged() == 0 {
+		return nil
+	}
+	g := c.grid(column{w.mark, 30}, column{w.contents, 0}, column{w.stub, 12}, column{w.expected, 14}, column{w.countMid, 18}, column{w.initialsDate, 20},
+		column{w.countOut, 16}, column{w.scrap, 16}, column{w.leftOver, 16})
+	var rows []layout.Row
+	for _, t := range c.job.Tags {
+		if t.Spare {
+			rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), layout.Block{}, c.Tick(layout.Body, "", t.At)))
+			continue
+		}
+		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, t.Name, t.At), c.Tick(layout.Body, "", t.At),
+			g.text(3, layout.Strong, strconv.Itoa(packs.Pieces(t.In)), t.At)))
+	}
+	return c.listSheet(w.countsRule, g, rows)
+}
