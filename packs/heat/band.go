@@ -165,6 +165,13 @@ func (s *search) heat(power float64, record bool) trial {
 			t.tooHot, t.at = true, float64(was.At)+fHot*float64(now.At-was.At)
 			now.Opening = was.Opening + Mm(fHot)*(now.Opening-was.Opening)
 		}
+		// The last step may go beyond the longest time, and what comes then is too
+		// late.
+		if t.at > float64(p.Longest) {
+			f := share(float64(was.At), float64(now.At), float64(p.Longest))
+			now.Opening = was.Opening + Mm(f)*(now.Opening-was.Opening)
+			t.frees, t.tooHot = false, false
+		}
 		t.opening = math.Max(t.opening, now.Opening.metres())
 		if record {
 			t.skin = append(t.skin, now)

@@ -10,8 +10,8 @@ func (p *Pull) moment(b *bodies, heating bool) Moment {
 		Opening: Mm(b.opening() * 1000),
 	}
 	x := p.Shaft.Behind
-	if p.Neighbour != nil {
-		x = p.Neighbour.Distance
+	if len(p.Neighbours) > 0 {
+		x = p.Neighbours[0].Distance
 	}
 	m.Along = Celsius(b.along(x.metres()))
 	return m
@@ -26,6 +26,7 @@ const coolsFor = 4
 func (p *Pull) follow(plan *Plan, g grid) error {
 	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
 	plan.Course = append(plan.Course, p.moment(b, false))
+	p.wall(plan, b, plan.Course[0])
 	b.putPower(float64(plan.Net), p.depth())
 	clock := newStepper(b, g)
 	if err := p.heatUntilFree(plan, b, clock); err != nil {
@@ -34,8 +35,8 @@ func (p *Pull) follow(plan *Plan, g grid) error {
 	if p.levelsApply() {
 		plan.Levels = Mm(p.levelsPerWatt(true) * float64(plan.Net) * 1000)
 	}
-	if p.Neighbour != nil {
-		if err := p.warmNeighbour(plan, g); err != nil {
+	if len(p.Neighbours) > 0 {
+		if err := p.warmNeighbours(plan, g); err != nil {
 			return err
 		}
 	}
@@ -45,11 +46,7 @@ func (p *Pull) follow(plan *Plan, g grid) error {
 	for _, m := range plan.Course {
 		plan.Hottest = max(plan.Hottest, m.Skin)
 	}
-	// The books must close, or nothing above can be trusted.
-	if b.unbalanced() > 1e-6 {
-		return errDiverged()
-	}
-	return nil
+	return p.keepOn(plan, g)
 }
 
 // heatUntilFree steps until the opening needed is reached and takes the last
@@ -95,93 +92,135 @@ func (p *Pull) heatUntilFree(plan *Plan, b *bodies, clock *stepper) error {
 }
 
 // window switches the heat off and waits until the opening is back at the
-// interference.
+// interference. The books must close by then, or nothing can be trusted.
 func (p *Pull) window(plan *Plan, b *bodies, clock *stepper) error {
-	// Freed by a hair, the last digits may put it on either side.
-	if plan.Course[len(plan.Course)-1].Opening <= p.Fit.Interference {
-		return nil
+	var ok bool
+	plan.Stays, plan.Endless, ok = p.untilShut(b, clock, func(m Moment) { plan.Course = append(plan.Course, m) })
+	if !ok || b.unbalanced() > 1e-6 {
+		return errDiverged()
 	}
+	return nil
+}
+
+// untilShut takes the heat away and tells how long the opening stays above the
+// interference; endless when it still does at the end of the computation.
+func (p *Pull) untilShut(b *bodies, clock *stepper, see func(Moment)) (stays Second, endless, ok bool) {
+	was := p.moment(b, true)
+	// Freed by a hair, the last digits may put it on either side.
+	if was.Opening <= p.Fit.Interference {
+		return 0, false, true
+	}
+	off := was.At
 	b.putPower(0, 0)
 	clock.restart()
 	last := b.clock + coolsFor*clock.first/usualGrid.step
 	for b.clock < last {
-		was := plan.Course[len(plan.Course)-1]
 		if !clock.step() {
-			return errDiverged()
+			return 0, false, false
 		}
 		now := p.moment(b, false)
-		plan.Course = append(plan.Course, now)
+		see(now)
 		if now.Opening <= p.Fit.Interference {
 			f := share(float64(was.Opening), float64(now.Opening), float64(p.Fit.Interference))
-			plan.Stays = was.At + Second(f)*(now.At-was.At) - plan.Free
-			return nil
+			return was.At + Second(f)*(now.At-was.At) - off, false, true
 		}
+		was = now
 	}
-	plan.Stays, plan.Endless = Second(b.clock)-plan.Free, true
+	return Second(b.clock) - off, true, true
+}
+
+// keepOn is what is gained when the heat stays on after the hub is free, up to
+// the limit of the skin or the longest time.
+func (p *Pull) keepOn(plan *Plan, g grid) error {
+	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
+	if !p.heatFor(b, float64(plan.Net), float64(p.Longest), float64(p.Skin.At), g) {
+		return errDiverged()
+	}
+	plan.HeatOn = max(0, Second(b.clock)-plan.Free)
+	stays, endless, ok := p.untilShut(b, newStepper(b, g), func(Moment) {})
+	plan.Loose, plan.Endless = plan.HeatOn+stays, plan.Endless || endless
+	if !ok {
+		return errDiverged()
+	}
 	return nil
 }
 
-// wall keeps the greatest difference through the wall. Stress at a free face of
-// a ring with a temperature along its radius alone, ends free, away from them:
+// wall keeps the greatest difference through the wall, and the greatest share of
+// the yield stress. Stress at a free face of a ring with a temperature along its
+// radius alone, ends free, away from them:
 //
 //	sigma = E (mean of e - e at the face)/(1 - nu)
 //
-// e free elongation. Source: Timoshenko and Goodier, Theory of Elasticity, long
-// circular cylinder with a central hole, from memory. The stress of the fit
-// itself comes on top at the bore, and falls to nothing as the joint opens.
+// e free elongation. At a face the hoop and the axial stress are alike and the
+// radial one is none, so that this is the equivalent stress as well. The hoop
+// tension of the fit comes on top at the bore, and falls in proportion as the
+// joint opens; at the skin, where it works against the heat, it is left out.
+// Source: Timoshenko and Goodier, Theory of Elasticity, long circular cylinder
+// with a central hole, from memory. Validity: yield stress as cold, which carbon
+// steel keeps to 400 °C (EN 1993-1-2, table 3.1, from memory).
 func (p *Pull) wall(plan *Plan, b *bodies, now Moment) {
-	difference := now.Skin.over(now.Bore)
-	if difference <= plan.Wall.Difference {
-		return
-	}
-	m := &p.Hub.Material
+	m, w := &p.Hub.Material, &plan.Wall
 	mean := b.meanStrain(b.rings.t, b.nShaft, len(b.rings.t))
 	face := func(t Celsius) MPa {
 		return m.Young * MPa((mean-m.strain(float64(t)))/(1-float64(m.Poisson)))
 	}
-	plan.Wall = Wall{At: now.At, Difference: difference, AtBore: face(now.Bore), AtSkin: face(now.Skin)}
+	bore, skin := face(now.Bore), face(now.Skin)
+	if difference := now.Skin.over(now.Bore); difference > w.Difference {
+		w.At, w.Difference, w.AtBore, w.AtSkin = now.At, difference, bore, skin
+	}
+	if p.Yield == 0 {
+		return
+	}
+	grips := max(0, 1-MPa(now.Opening/p.Fit.Interference))
+	if use := Number(max(bore+p.ColdHoop*grips, -skin) / p.Yield); use > w.Use {
+		w.Use, w.UsedAt = use, now.At
+	}
 }
 
 // longestSoak ends the search for the warmest moment of a neighbour: the heat
 // in a shaft spreads for hours.
 const longestSoak = 6 * 3600
 
-// warmNeighbour follows the heat along the shaft, once with the hub drawn off
+// warmNeighbours follows the heat along the shaft, once with the hub drawn off
 // the moment it is free and once with a hub that never moved. Both count the
-// hub as carrying heat along, so that the neighbour is rather too warm.
-func (p *Pull) warmNeighbour(plan *Plan, g grid) error {
-	w := Warmed{Neighbour: *p.Neighbour}
-	freed, ok := p.heatFor(float64(plan.Net), float64(plan.Free), math.Inf(1), p.Fit.Interference+p.Contact.TouchUntil, g)
-	if !ok {
+// hub as carrying heat along, so that the neighbours are rather too warm.
+func (p *Pull) warmNeighbours(plan *Plan, g grid) error {
+	carrying := func(closes Mm) *bodies {
+		b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
+		b.closes = closes.metres()
+		b.hubCarriesAlong()
+		return b
+	}
+	freed := carrying(p.Fit.Interference + p.Contact.TouchUntil)
+	if !p.heatFor(freed, float64(plan.Net), float64(plan.Free), math.Inf(1), g) {
 		return errDiverged()
 	}
 	freed.drawOff()
-	if w.Greatest, w.At, ok = p.soaks(freed, g); !ok {
+	stuck := carrying(Mm(math.Inf(1)))
+	if !p.heatFor(stuck, float64(plan.Net), float64(p.Longest), float64(p.Skin.At), g) {
 		return errDiverged()
 	}
-	stuck, ok := p.heatFor(float64(plan.Net), float64(p.Longest), float64(p.Skin.At), Mm(math.Inf(1)), g)
-	if !ok {
+	drawn, ok := p.soaks(freed, g)
+	left, also := p.soaks(stuck, g)
+	if !ok || !also {
 		return errDiverged()
 	}
-	if w.IfStuck, w.IfStuckAt, ok = p.soaks(stuck, g); !ok {
-		return errDiverged()
+	for i, n := range p.Neighbours {
+		plan.Neighbours = append(plan.Neighbours, Warmed{
+			Neighbour: n, Greatest: drawn[i].at, At: drawn[i].when, IfStuck: left[i].at, IfStuckAt: left[i].when,
+		})
 	}
-	plan.Neighbour = &w
 	return nil
 }
 
-// heatFor heats for so long or until the skin is so hot, with the joint closed
-// up to an opening, then takes the heat away.
-func (p *Pull) heatFor(power, seconds, skin float64, closes Mm, g grid) (*bodies, bool) {
-	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
-	b.closes = closes.metres()
-	b.hubCarriesAlong()
+// heatFor heats for so long or until the skin is so hot, then takes the heat away.
+func (p *Pull) heatFor(b *bodies, power, seconds, skin float64, g grid) bool {
 	b.putPower(power, p.depth())
 	clock := newStepper(b, g)
 	for b.clock < seconds {
 		was, from := b.skin(), b.clock
 		if !clock.step() {
-			return nil, false
+			return false
 		}
 		// The last step is done again up to the mark it has passed.
 		back := share(from, b.clock, seconds)
@@ -194,35 +233,43 @@ func (p *Pull) heatFor(power, seconds, skin float64, closes Mm, g grid) (*bodies
 		dt := back * (b.clock - from)
 		b.undo()
 		if dt > 0 && !b.step(dt, 1) {
-			return nil, false
+			return false
 		}
 		break
 	}
 	b.putPower(0, 0)
-	return b, true
+	return true
 }
 
-// soaks waits until the shaft at the neighbour stops getting warmer. The steps
+// A peak is the highest temperature of one place, and when it has it.
+type peak struct {
+	at   Celsius
+	when Second
+}
+
+// soaks waits until the shaft stops getting warmer at every neighbour. The steps
 // grow without a cap, since a day's end is not needed to the second.
-func (p *Pull) soaks(b *bodies, g grid) (Celsius, Second, bool) {
+func (p *Pull) soaks(b *bodies, g grid) ([]peak, bool) {
 	clock := newStepper(b, g)
 	clock.cap = longestSoak
 	clock.growth = 1.1
-	x := p.Neighbour.Distance.metres()
-	worst, at := b.along(x), b.clock
-	for b.clock < longestSoak {
+	peaks := make([]peak, len(p.Neighbours))
+	look := func() (rising bool) {
+		for i, n := range p.Neighbours {
+			t := Celsius(b.along(n.Distance.metres()))
+			if t > peaks[i].at || peaks[i].when == 0 {
+				peaks[i] = peak{t, Second(b.clock)}
+			}
+			// Fallen by a fifth of its rise: the peak is past.
+			rising = rising || t >= peaks[i].at-0.2*(peaks[i].at-p.Shaft.Start)
+		}
+		return rising
+	}
+	for rising := look(); rising && b.clock < longestSoak; rising = look() {
 		clock.smooth = 1
 		if !clock.step() {
-			return 0, 0, false
-		}
-		t := b.along(x)
-		if t > worst {
-			worst, at = t, b.clock
-		}
-		// Falling by a fifth of its rise: the peak is past.
-		if t < worst-0.2*(worst-float64(p.Shaft.Start)) {
-			break
+			return nil, false
 		}
 	}
-	return Celsius(worst), Second(at), true
+	return peaks, true
 }

@@ -13,15 +13,15 @@ func ExamplePull_Plan() {
 		return
 	}
 	pull := heat.Pull{
-		Fit:       heat.Fit{Diameter: 120, Interference: 0.050, Basis: heat.Measured, Clearance: 0.040},
-		Hub:       heat.Hub{Outside: 210, Length: 150, Material: steel, Start: 20},
-		Shaft:     heat.Shaft{Behind: 600, Material: steel, Start: 20},
-		Contact:   heat.Contact{Perfect: true, TouchUntil: 0.040},
-		Source:    heat.Source{Means: heat.Torch},
-		Air:       heat.Surroundings{Air: 20, Film: 12},
-		Skin:      heat.Limit{At: 200, Source: "site rule"},
-		Neighbour: &heat.Neighbour{Name: "DE bearing", Distance: 85, Limit: heat.Limit{At: 100, Source: "site rule"}},
-		Longest:   900,
+		Fit:        heat.Fit{Diameter: 120, Interference: 0.050, Basis: heat.Measured, Clearance: 0.040},
+		Hub:        heat.Hub{Outside: 210, Length: 150, Material: steel, Start: 20},
+		Shaft:      heat.Shaft{Behind: 600, Material: steel, Start: 20},
+		Contact:    heat.Contact{Perfect: true, TouchUntil: 0.040},
+		Source:     heat.Source{Means: heat.Torch},
+		Air:        heat.Surroundings{Air: 20, Film: 12},
+		Skin:       heat.Limit{At: 200, Source: "site rule"},
+		Neighbours: []heat.Neighbour{{Name: "DE bearing", Distance: 85, Limit: heat.Limit{At: 100, Source: "site rule"}}},
+		Longest:    900,
 	}
 	plan, err := pull.Plan()
 	if err != nil {

@@ -155,7 +155,7 @@ func TestAPlanIsSoundOrRefused(t *testing.T) {
 		p := joint(t)
 		p.Fit.Clearance = UsualClearance(p.Fit.Diameter) * Mm(rapid.Float64Range(0, 1).Draw(t, "clearance"))
 		p.Contact.TouchUntil = p.Fit.Clearance
-		p.Neighbour = &Neighbour{"bearing", 60, Limit{At: 100, Source: "test"}}
+		p.Neighbours = []Neighbour{{"bearing", 60, Limit{At: 100, Source: "test"}}}
 		plan, err := p.Plan()
 		if err != nil {
 			if r, ok := err.(*Refusal); !ok || r.Field == "" || r.Why == "" || r.Instead == "" {

@@ -99,7 +99,7 @@ func TestTheUsualGridIsFineEnough(t *testing.T) {
 		same("bore rise", float64(a.Bore-20), float64(b.Bore-20), 0.02)
 		same("wall", float64(a.Wall.Difference), float64(b.Wall.Difference), 0.01)
 		same("stress", float64(a.Wall.AtSkin), float64(b.Wall.AtSkin), -0.02)
-		same("neighbour rise", float64(a.Neighbour.IfStuck-20), float64(b.Neighbour.IfStuck-20), 0.02)
+		same("neighbour rise", float64(a.Neighbours[0].IfStuck-20), float64(b.Neighbours[0].IfStuck-20), 0.02)
 		same("least", float64(a.Band.Least), float64(b.Band.Least), 0.02)
 		same("most", float64(a.Band.Most), float64(b.Band.Most), 0.02)
 	}

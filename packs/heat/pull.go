@@ -1,6 +1,9 @@
 package heat
 
-import "math"
+import (
+	"fmt"
+	"math"
+)
 
 // A Pull is a hub to be drawn off its shaft by heat.
 type Pull struct {
@@ -11,8 +14,9 @@ type Pull struct {
 	Source  Source
 	Air     Surroundings
 	Skin    Limit // of the outer face of the hub
-	// Neighbour is the part to protect; nil when nothing is near.
-	Neighbour *Neighbour
+	// Neighbours are the parts to protect, the nearest first; none when nothing is
+	// near.
+	Neighbours []Neighbour
 	// Longest is how long the crew will heat before giving up. Slow heat grows
 	// the shaft as well: a quarter of an hour is long.
 	Longest Second
@@ -20,6 +24,12 @@ type Pull struct {
 	// for sizing a puller; it is only quoted when heat does not do. Zero when
 	// not known.
 	ColdPull Newton
+	// ColdHoop is the hoop tension of the cold fit at the bore of the hub, for
+	// judging the wall; zero when not known.
+	ColdHoop MPa
+	// Yield is the yield stress of the hub; zero when not known: then nothing is
+	// said of yielding.
+	Yield MPa
 }
 
 // A Plan is a hot pull computed in time. All times count from the moment the
@@ -34,18 +44,22 @@ type Plan struct {
 	Free  Second // it reaches interference and clearance: heat off, draw it
 	Stays Second // how long the opening stays above the interference after that
 	// Endless says that it was still free when the computation stopped, so that
-	// Stays is a least figure.
+	// Stays and Loose are least figures.
 	Endless bool
 
 	Skin, Bore, Seat Celsius // when it comes free
 	Hottest          Celsius // the skin over the whole pull
 	// Levels is what the opening levels off at with this power, by the formula
 	// for a solid shaft of the material of the hub; zero for any other.
-	Levels    Mm
-	Wall      Wall
-	Neighbour *Warmed
-	Into      Joule // heat put in until it is free
-	Crayon    Celsius
+	Levels Mm
+	Wall   Wall
+	// HeatOn is how long the heat may stay on after Free, until the skin is at its
+	// limit, to gain time for drawing; Loose how long the opening is then above the
+	// interference in all, from Free on.
+	HeatOn, Loose Second
+	Neighbours    []Warmed // in the order given
+	Into          Joule    // heat put in until it is free
+	Crayon        Celsius
 
 	Assumptions []Assumption
 	Warnings    []Warning
@@ -56,7 +70,7 @@ type Plan struct {
 type Moment struct {
 	At               Second
 	Skin, Bore, Seat Celsius // outer face, bore of the hub, mean of the shaft under it
-	Along            Celsius // shaft at the neighbour; the far end without one
+	Along            Celsius // shaft at the nearest neighbour; the far end without one
 	Opening          Mm
 	Heating          bool
 }
@@ -67,6 +81,10 @@ type Wall struct {
 	Difference KelvinRise // skin over bore
 	AtBore     MPa        // stress from it at the bore, tension positive
 	AtSkin     MPa
+	// Use is the greatest stress of heat and fit together over the yield stress of
+	// the hub, and UsedAt when; zero when the yield stress is not given.
+	Use    Number
+	UsedAt Second
 }
 
 // A Warmed is a neighbour and how warm the shaft gets where it sits.
@@ -93,6 +111,8 @@ func (p *Pull) check() error {
 		p.Source.checkPull(p.Skin),
 		positive("Longest", "the longest time of heating", float64(p.Longest), "seconds"),
 		notNegative("ColdPull", "the cold pulling force", float64(p.ColdPull), "N"),
+		notNegative("ColdHoop", "the stress of the cold fit", float64(p.ColdHoop), "MPa"),
+		notNegative("Yield", "the yield stress of the hub", float64(p.Yield), "MPa"),
 	)
 	if err != nil {
 		return err
@@ -105,7 +125,7 @@ func (p *Pull) check() error {
 	if err := firstOf(p.Hub.Material.covers("Skin.At", p.Skin.At), p.Shaft.Material.covers("Skin.At", p.Skin.At)); err != nil {
 		return err
 	}
-	return p.checkNeighbour()
+	return p.checkNeighbours()
 }
 
 func (s *Source) checkPull(skin Limit) error {
@@ -133,14 +153,27 @@ func (s *Source) checkFlame(skin Limit) error {
 	return nil
 }
 
-func (p *Pull) checkNeighbour() error {
-	n := p.Neighbour
-	if n == nil {
-		return nil
+// neighbourField is how a refusal or warning names a neighbour: Neighbours.0.
+func neighbourField(i int) string { return fmt.Sprintf("Neighbours.%d", i) }
+
+func (p *Pull) checkNeighbours() error {
+	for i := range p.Neighbours {
+		n := &p.Neighbours[i]
+		if err := p.checkNeighbour(n, neighbourField(i)); err != nil {
+			return err
+		}
+		if i > 0 && n.Distance < p.Neighbours[i-1].Distance {
+			return refuse(neighbourField(i)+".Distance", "give the nearest first",
+				"%s is nearer than %s before it", n.name(), p.Neighbours[i-1].name())
+		}
 	}
+	return nil
+}
+
+func (p *Pull) checkNeighbour(n *Neighbour, field string) error {
 	err := firstOf(
-		notNegative("Neighbour.Distance", "the distance of the neighbour", float64(n.Distance), "mm"),
-		n.Limit.check("Neighbour.Limit", "the neighbour"),
+		notNegative(field+".Distance", "the distance of the neighbour", float64(n.Distance), "mm"),
+		n.Limit.check(field+".Limit", "the neighbour"),
 	)
 	if err != nil {
 		return err
@@ -150,7 +183,7 @@ func (p *Pull) checkNeighbour() error {
 			"%s sits %.0f mm behind the hub, where no shaft is given", n.name(), float64(n.Distance))
 	}
 	if n.Limit.At <= p.Shaft.Start {
-		return refuse("Neighbour.Limit.At", "give the temperature it must not pass",
+		return refuse(field+".Limit.At", "give the temperature it must not pass",
 			"the limit of %.0f °C for %s is not above the shaft, which starts at %.0f °C",
 			float64(n.Limit.At), n.name(), float64(p.Shaft.Start))
 	}

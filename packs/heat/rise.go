@@ -170,3 +170,26 @@ func CheckRise(written KelvinRise, hub, shaft Celsius) error {
 		"a rise of %.0f K does not fit a hub of %.0f °C on a shaft of %.0f °C, which is %.0f K",
 		float64(written), float64(hub), float64(shaft), float64(right))
 }
+
+// ClearanceAt is the clearance that a rise of the hub over the shaft gives, for a
+// maker who writes the rise and not the clearance; the fit's own Clearance is not
+// used. It refuses a rise that does not even open the interference.
+func ClearanceAt(f Fit, hub, shaft Material, over KelvinRise, shaftAt Celsius) (Mm, error) {
+	f.Clearance = 0
+	if err := f.check(); err != nil {
+		return 0, within("Fit", err)
+	}
+	hot := shaftAt + Celsius(over)
+	err := firstOf(within("Hub", hub.check()), within("Shaft", shaft.check()),
+		positive("Rise", "the rise of the hub over the shaft", float64(over), "K"),
+		hub.covers("Rise", hot), shaft.covers("ShaftAt", shaftAt))
+	if err != nil {
+		return 0, err
+	}
+	clearance := f.Diameter*Mm(hub.strain(float64(hot))-shaft.strain(float64(shaftAt))) - f.Interference
+	if clearance <= 0 {
+		return 0, refuse("Rise", "write the clearance instead, and leave the rise to be worked out",
+			"a rise of %.0f K does not open %.3f mm of interference", float64(over), float64(f.Interference))
+	}
+	return clearance, nil
+}

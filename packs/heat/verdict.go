@@ -68,33 +68,38 @@ func (p *Pull) tooFast(t trial, b Band) error {
 // warnings are what a person must look at before the plan is used.
 func (p *Pull) warnings(plan *Plan) []Warning {
 	var w []Warning
-	warn := func(field, says string, args ...any) {
-		w = append(w, Warning{field, fmt.Sprintf(says, args...)})
+	warn := func(code, field, says string, args ...any) {
+		w = append(w, Warning{code, field, fmt.Sprintf(says, args...)})
 	}
-	if n := plan.Neighbour; n != nil {
+	for i := range plan.Neighbours {
+		n := &plan.Neighbours[i]
 		switch {
 		case n.Greatest > n.Limit.At:
-			warn("Neighbour", "%s gets %.0f °C even when the hub comes off at once, and may have %.0f °C: take it off first, or cool the shaft between",
+			warn("neighbour-hot", neighbourField(i), "%s gets %.0f °C even when the hub comes off at once, and may have %.0f °C: take it off first, or cool the shaft between",
 				n.name(), float64(n.Greatest), float64(n.Limit.At))
 		case n.IfStuck > n.Limit.At:
-			warn("Neighbour", "if the hub does not move, %s gets %.0f °C after %.0f min, and may have %.0f °C: have cooling for the shaft ready before the heat goes on",
+			warn("neighbour-stuck", neighbourField(i), "if the hub does not move, %s gets %.0f °C after %.0f min, and may have %.0f °C: have cooling for the shaft ready before the heat goes on",
 				n.name(), float64(n.IfStuck), float64(n.IfStuckAt)/60, float64(n.Limit.At))
 		}
 	}
 	// Half a minute is what two people need to draw a hub that a loaded puller
 	// holds under tension; common practice, no source.
 	if plan.Stays < 30 && !plan.Endless {
-		warn("Fit.Clearance", "the hub stays free for %.0f s only: puller loaded before the heat goes on, and keep heating while it is drawn",
+		warn("window", "Fit.Clearance", "the hub stays free for %.0f s only: puller loaded before the heat goes on, and keep heating while it is drawn",
 			float64(plan.Stays))
 	}
 	if len(plan.Band.Pace) == 0 {
-		warn("Source.Net", "the hub is free within seconds, too quick to be told by the skin: use a probe at the bore, or less power")
+		warn("seconds", "Source.Net", "the hub is free within seconds, too quick to be told by the skin: use a probe at the bore, or less power")
 	}
 	// A band narrower than a factor of one and a half cannot be hit with a
 	// torch whose net power nobody knows; common practice, no source.
 	if plan.Band.Most < plan.Band.Least*3/2 {
-		warn("Source.Net", "the net power must lie between %.1f and %.1f kW, too narrow for torches: have a puller ready",
+		warn("narrow", "Source.Net", "the net power must lie between %.1f and %.1f kW, too narrow for torches: have a puller ready",
 			float64(plan.Band.Least)/1000, float64(plan.Band.Most)/1000)
+	}
+	if u := plan.Wall.Use; u > 1 {
+		warn("yields", "Yield", "heat and fit together bring the hub to %.0f %% of its yield stress after %.0f s, so that it may keep a change of shape: less power, or a site limit for the skin that is lower",
+			100*float64(u), float64(plan.Wall.UsedAt))
 	}
 	return w
 }

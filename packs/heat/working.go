@@ -23,8 +23,10 @@ type Assumption struct {
 }
 
 // A Warning is a result that a person must look at before the work starts; the
-// figures stand, but Field or the plan should be changed.
+// figures stand, but Field or the plan should be changed. Code is fixed, as that
+// of an Assumption.
 type Warning struct {
+	Code  string
 	Field string
 	Says  string
 }
