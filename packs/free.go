@@ -111,6 +111,14 @@ func (b *builder) touches(st *Step) touch {
 			t.grips[p] = true
 		}
 	}
+	for _, h := range st.Heats {
+		if h.Hub != nil {
+			add(t.moves, h.Hub)
+		}
+		if h.Shaft != nil {
+			add(t.uses, h.Shaft)
+		}
+	}
 	for _, ds := range [][]*Dim{st.Measure, st.Set} {
 		for _, d := range ds {
 			for _, f := range []Face{d.From, d.To, d.Of} {

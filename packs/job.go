@@ -27,6 +27,7 @@ type Job struct {
 	Joints     []*Joint
 	Stacks     []*Stack
 	Holds      []*Hold
+	Heats      []*Heat
 	Cautions   []*Caution
 	Spared     []*Spared // hazard notes that the author leaves out
 	Isolations []*Isolation
@@ -269,6 +270,7 @@ type Step struct {
 	Bench    bool // done on the bench, not at the machine
 	People   int  // how many it takes, 0 if not said
 	Cautions []*Caution
+	Heats    []*Heat // what is drawn off or put on hot here
 	Hold     *Hold
 	Missed   string
 	Marks    []*Part    // get a mark across their joint

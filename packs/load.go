@@ -89,6 +89,7 @@ type builder struct {
 	joints      map[string][]*Joint
 	stacks      map[string][]*Stack
 	holds       map[string]*Hold
+	heats       map[string][]*Heat
 	cautions    map[string]*Caution
 	bigs        map[string]*def.BigPart // by the part they are
 	isolations  map[string]*Isolation
@@ -118,6 +119,7 @@ func (b *builder) build() {
 	b.readContainers()
 	b.readHolds()
 	b.readSays()
+	b.readHeats()
 	b.readCautions()
 	b.readGuards()
 	b.readSections()
@@ -136,6 +138,7 @@ func (b *builder) build() {
 	b.checkGuards()
 	b.checkCautions()
 	b.checkRoles()
+	b.checkHeats()
 	b.checkReadings()
 	b.readHours()
 	b.readSupplies()

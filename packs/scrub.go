@@ -29,7 +29,7 @@ func (b *builder) scrub() {
 		for _, st := range s.Steps {
 			for _, list := range []*[]def.Text{
 				&st.Measure, &st.Set, &st.From, &st.Loosen, &st.Tighten, &st.Open, &st.Close,
-				&st.Empty, &st.Lock, &st.Unlock, &st.Permit, &st.MatchMarks, &st.Stacks,
+				&st.Empty, &st.Heat, &st.Lock, &st.Unlock, &st.Permit, &st.MatchMarks, &st.Stacks,
 			} {
 				*list = b.staying(*list)
 			}

@@ -42,13 +42,13 @@ func (b *builder) readSite(s *def.SiteFile) {
 	}
 	if s.FireWatch.Written() {
 		if q, ok := b.quantity(s.FireWatch, usualFireWatch); ok {
-			b.readFireWatch(s.FireWatch, q)
+			b.readFireWatch(s.FireWatch, q, &site.FireWatch)
 		}
 	}
 }
 
 // readFireWatch refuses a fire watch under the least that the rule asks for.
-func (b *builder) readFireWatch(t def.Text, q units.Quantity) {
+func (b *builder) readFireWatch(t def.Text, q units.Quantity, into *units.Quantity) {
 	over, err := q.Cmp(plainQuantity(leastFireWatch))
 	switch {
 	case err != nil:
@@ -56,7 +56,7 @@ func (b *builder) readFireWatch(t def.Text, q units.Quantity) {
 	case over < 0:
 		b.problems.Add(t.At, "short-watch", "a fire watch of "+t.Value+" is shorter than the 30 min that 29 CFR 1910.252(a)(2)(iii) asks for", "fire-watch: 60 min")
 	default:
-		b.job.Site.FireWatch = q
+		*into = q
 	}
 }
 

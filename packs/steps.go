@@ -139,6 +139,7 @@ func (b *builder) resolveSteps() {
 			st.Loosen, st.Tighten = b.fastenings(ds.Loosen, st), b.fastenings(ds.Tighten, st)
 			b.resolveNotes(st, ds)
 			b.resolveGuards(st, ds)
+			b.resolveHeats(st, ds)
 			b.resolveAfter(st, ds)
 		}
 	}

@@ -24,6 +24,7 @@ func (b *builder) chooseVariants() {
 	d.Containers = keep(b, c, d.Containers, func(x *def.Container) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.BigParts = keep(b, c, d.BigParts, func(x *def.BigPart) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Joints = keep(b, c, d.Joints, func(x *def.Joint) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
+	d.Heats = keep(b, c, d.Heats, func(x *def.Heat) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Isolations = keep(b, c, d.Isolations, func(x *def.Isolation) (def.Text, *def.Applies) { return x.Key, &x.Applies })
 	d.Permits = keep(b, c, d.Permits, func(x *def.Permit) (def.Text, *def.Applies) { return x.Key, &x.Applies })
 	d.Openings = keep(b, c, d.Openings, func(x *def.Opening) (def.Text, *def.Applies) { return x.Key, &x.Applies })

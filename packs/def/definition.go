@@ -80,6 +80,7 @@ type Definition struct {
 	Sets        []*Set
 	Stacks      []*Stack
 	Joints      []*Joint
+	Heats       []*Heat
 	Holds       []*Hold
 	Cautions    []*Caution
 	Openings    []*Opening
@@ -333,6 +334,7 @@ type Step struct {
 	Close   []Text
 	Empty   []Text // containers that must be empty after this step
 	Hold    Text
+	Heat    []Text
 	Caution []Text
 	// MatchMarks are the parts that get a mark across their joint, Stacks the
 	// orders written down before they come apart.

@@ -40,6 +40,8 @@ var definitionKind = &kind[Definition]{
 			func(d *Definition) *[]*Stack { return &d.Stacks }, func(s *Stack) *Text { return &s.Mark }),
 		mapOf("joints", "Fasteners that are tightened together, by their mark.", "{J1: {what: Cap bolts}}", jointKind,
 			func(d *Definition) *[]*Joint { return &d.Joints }, func(j *Joint) *Text { return &j.Mark }),
+		mapOf("heats", "What is heated to come off or to go on, by its mark.", "{H1: {what: Hub, hub: {part: hub, material: carbon steel, outside: 210 mm, length: 150 mm}, shaft: {part: shaft, material: carbon steel, behind: 600 mm}}}", heatKind,
+			func(d *Definition) *[]*Heat { return &d.Heats }, func(h *Heat) *Text { return &h.Mark }),
 		mapOf("holds", "Points where the work stops for a named person, by their mark.",
 			"{W1: {kind: hold, what: Engineer has seen both bearings}}", holdKind,
 			func(d *Definition) *[]*Hold { return &d.Holds }, func(h *Hold) *Text { return &h.Mark }),

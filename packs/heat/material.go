@@ -74,6 +74,9 @@ func flatExpansion(alpha float64) Curve { return Curve{-alpha * float64(sizedAt)
 // strain is the free elongation since 20 °C.
 func (m *Material) strain(t float64) float64 { return m.Elongation.at(t) }
 
+// Alpha is the mean coefficient of expansion between two temperatures.
+func (m Material) Alpha(from, to Celsius) PerKelvin { return PerKelvin(m.alpha(from, to)) }
+
 // alpha is the mean coefficient between two temperatures.
 func (m *Material) alpha(from, to Celsius) float64 {
 	a, b := float64(from), float64(to)

@@ -67,6 +67,8 @@ var unitHints = []struct{ typed, write, say string }{
 	{"hrs hours hour hr", "h", ""},
 	{"minutes minute mins", "min", ""},
 	{"seconds second sec", "s", ""},
+	{"kilowatt kilowatts kw", "kW", ""},
+	{"litre litres liter liters", "l", ""},
 }
 
 // UnitWords lists the units as they are typed, in the order of their table.

@@ -21,13 +21,15 @@ const (
 	Ratio
 	Count
 	Time
+	Power
+	Volume
 )
 
 // String names the dimension as a planner would.
 func (d Dimension) String() string {
 	return [...]string{
 		"bare number", "length", "mass", "force", "torque", "pressure", "temperature",
-		"rise of temperature", "angle", "percentage", "count", "time",
+		"rise of temperature", "angle", "percentage", "count", "time", "power", "volume",
 	}[d]
 }
 
@@ -69,6 +71,10 @@ const (
 	Second
 	Minute
 	Hour
+	Watt
+	Kilowatt
+	CubicMetre
+	Litre
 )
 
 // A spelling is how a unit is typed and printed, and its size.

@@ -1,7 +1,8 @@
 package units
 
 // The units, their spelling and their exact size in the base unit of their
-// dimension: mm, kg, N, N·m, Pa, °C, C rise, degree, percent, piece, second.
+// dimension: mm, kg, N, N·m, Pa, °C, C rise, degree, percent, piece,
+// second, watt, cubic metre.
 //
 // Sources, all exact by definition and written here FROM MEMORY: the inch is
 // 25.4 mm and the avoirdupois pound 0.453 592 37 kg (international yard and pound
@@ -50,6 +51,10 @@ var spellings = [...]spelling{
 	Second:         {"s", "s", Time, 1, 1, 0},
 	Minute:         {"min", "min", Time, 60, 1, 0},
 	Hour:           {"h", "h", Time, 3600, 1, 0},
+	Watt:           {"W", "W", Power, 1, 1, 0},
+	Kilowatt:       {"kW", "kW", Power, 1000, 1, 0},
+	CubicMetre:     {"m3", "m³", Volume, 1, 1, 0},
+	Litre:          {"l", "l", Volume, 1, 1000, 0},
 }
 
 // otherSpellings are read as well; what is printed back is the spelling above.
@@ -67,6 +72,8 @@ var otherSpellings = []struct {
 	{"um", Micrometre},
 	{"Nm", NewtonMetre},
 	{"N⋅m", NewtonMetre}, // the dot operator
+	{"m³", CubicMetre},
+	{"L", Litre},
 	{"inch", Inch},
 	{"deg", Degree},
 }

@@ -1,0 +1,186 @@
+package packs
+
+import (
+	"strings"
+
+	"matchmark/packs/def"
+	"matchmark/packs/source"
+)
+
+// fireWatch reads how long the fire watch stays, where it is not as on the site.
+func (r *heatReader) fireWatch() {
+	r.heat.FireWatch = r.b.job.Site.FireWatch
+	if t := r.def.FireWatch; t.Written() {
+		if q, ok := r.b.quantity(t, usualFireWatch); ok {
+			r.b.readFireWatch(t, q, &r.heat.FireWatch)
+		}
+	}
+}
+
+// words sees that no text of a heat asks for asbestos.
+func (r *heatReader) words() {
+	d := r.def
+	all := []def.Text{d.Note, d.NothingNear, d.Pull.Shield, d.Pull.IfStuck, d.Pull.Puller}
+	for _, n := range d.Neighbours {
+		all = append(all, n.What, n.KeptCool)
+	}
+	for _, t := range all {
+		if strings.Contains(strings.ToLower(t.Value), "asbestos") {
+			r.b.problems.Add(t.At, "asbestos", r.heat.Mark+": asbestos is never used as a shield or a cloth",
+				"use aluminium or steel sheet, mineral wool, calcium silicate board or a vermiculite cloth",
+				"old cloth of unknown make counts as asbestos until it is tested")
+		}
+	}
+}
+
+// resolveHeats ties a step to the heats that it names, and tells whether the part
+// is drawn off there or put on.
+func (b *builder) resolveHeats(st *Step, ds *def.Step) {
+	for _, t := range ds.Heat {
+		for _, h := range b.heatsAt(t, st.Place) {
+			switch off, on := h.movedBy(st); {
+			case off:
+				b.heatAt(t, h, st, &h.PulledAt, "drawn off")
+			case on:
+				b.heatAt(t, h, st, &h.PutOnAt, "put on")
+			default:
+				b.problems.Add(t.At, "heat-which", h.Mark+" can be drawn off and put on, and this step does neither with "+h.partName(),
+					"remove: or fit: the part here", "or name "+h.Base+" at the step that does")
+			}
+		}
+	}
+}
+
+// movedBy tells what a step does with the heated part: by what it removes or fits,
+// else by what the heat is for.
+func (h *Heat) movedBy(st *Step) (off, on bool) {
+	for _, m := range st.Remove {
+		if m.Part == h.Hub {
+			return true, false
+		}
+	}
+	for _, m := range st.Fit {
+		if m.Part == h.Hub {
+			return false, true
+		}
+	}
+	return h.Pull != nil && h.PutOn == nil, h.PutOn != nil && h.Pull == nil
+}
+
+func (h *Heat) partName() string {
+	if h.Hub == nil {
+		return "the part"
+	}
+	return h.Hub.Name
+}
+
+// heatAt gives a heat to a step, one for each direction.
+func (b *builder) heatAt(t def.Text, h *Heat, st *Step, by **Step, what string) {
+	if claimed(b, t, by, st, h.Mark+" is "+what) {
+		st.Heats = append(st.Heats, h)
+	}
+}
+
+// heatAgain lets a put-back row put on hot what its step drew off hot, with the
+// permits of that step, unless another step does.
+func heatAgain(st, row *Step) {
+	for _, h := range st.Heats {
+		if _, on := h.movedBy(row); !on || h.PutOn == nil || h.PutOnAt != nil {
+			continue
+		}
+		h.PutOnAt = row
+		row.Heats = append(row.Heats, h)
+		for _, p := range st.Permits {
+			p.Steps = append(p.Steps, row)
+			row.Permits = append(row.Permits, p)
+		}
+	}
+}
+
+// checkHeats sees that every heat is done by a step, that what is drawn off hot
+// goes back hot, that the permit for a flame is asked for, and that who heats is
+// warned of hot surfaces and of fire.
+func (b *builder) checkHeats() {
+	for _, h := range b.job.Heats {
+		if h.Pull != nil && h.PulledAt == nil {
+			b.problems.Add(h.At, "never-heated", h.Mark+" is drawn off at no step", "heat: ["+h.Base+"] at the step that removes "+h.partName())
+		}
+		if h.PutOn != nil && h.PutOnAt == nil {
+			b.problems.Add(h.At, "never-heated", h.Mark+" is put on at no step", "heat: ["+h.Base+"] at the step that fits "+h.partName())
+		}
+		b.checkWayBack(h)
+		b.checkRead(h)
+	}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			for _, h := range st.Heats {
+				b.checkHeatStep(st, h)
+			}
+		}
+	}
+}
+
+// checkWayBack sees that a part which came off hot does not go back cold.
+func (b *builder) checkWayBack(h *Heat) {
+	if h.Hub == nil || h.PulledAt == nil || h.PutOn != nil {
+		return
+	}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			for _, m := range st.Fit {
+				if m.Part == h.Hub {
+					b.problems = append(b.problems, source.Problem{
+						Pos: h.At, Severity: source.Error, Code: "back-cold",
+						Message: h.Hub.Name + " is drawn off hot and goes back at " + st.name() + ", and " + h.Mark + " does not say how hot",
+						Help:    []string{"put-on: {by: oven, clearance: 0.10 mm}"},
+						See:     []source.Also{{Pos: m.At, What: "goes back here"}},
+					})
+				}
+			}
+		}
+	}
+}
+
+// checkRead sees that bore and seat are read while the joint is apart.
+func (b *builder) checkRead(h *Heat) {
+	for _, d := range []*Dim{h.Fit.Bore, h.Fit.Seat} {
+		if d == nil || d.FoundAt == nil {
+			continue
+		}
+		early := h.PulledAt != nil && d.FoundAt.Index <= h.PulledAt.Index
+		late := h.PutOnAt != nil && d.FoundAt.Index >= h.PutOnAt.Index
+		if early || late {
+			b.problems.Add(b.measuredPos(d), "read-together", d.Mark+" is read at "+d.FoundAt.name()+", while "+h.partName()+" sits on its seat",
+				"measure it after the part is drawn off and before it is put on")
+		}
+	}
+}
+
+// hotSigns are the signs that a step with heat must carry: hot surface, and what
+// can burn.
+var hotSigns = []struct{ sign, means string }{{"W017", "hot surface"}, {"W021", "what can burn"}}
+
+func (b *builder) checkHeatStep(st *Step, h *Heat) {
+	by := ""
+	switch {
+	case h.PulledAt == st && h.Pull != nil:
+		by = string(h.Pull.By)
+	case h.PutOn != nil:
+		by = string(h.PutOn.By)
+	}
+	if by == "torch" && len(st.Permits) == 0 {
+		b.problems.Add(st.At, "no-permit", st.name()+" heats "+h.Mark+" with a flame and asks for no permit", "permit: [hot-work], with permits: {hot-work: {what: Hot work permit}}")
+	}
+	for _, s := range hotSigns {
+		found := false
+		for _, c := range st.Cautions {
+			for _, sign := range c.Signs {
+				found = found || sign == s.sign
+			}
+		}
+		if !found {
+			b.problems.Add(st.At, "no-heat-caution", st.name()+" heats "+h.Mark+" and no caution before it carries "+s.sign+", "+s.means,
+				"caution: [hot], and under cautions: hot: {signal: warning, signs: [W017, W021], hazard: …, avoid: …}", "back-caution: for a put-back row")
+		}
+	}
+}

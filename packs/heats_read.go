@@ -1,0 +1,222 @@
+package packs
+
+import (
+	"errors"
+	"strings"
+
+	"matchmark/packs/def"
+	"matchmark/packs/fit"
+	"matchmark/packs/heat"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+)
+
+// A heatReader turns one heat as written into the inputs of the calculations, and
+// their refusals into problems at the keys that they speak of.
+type heatReader struct {
+	b    *builder
+	def  *def.Heat
+	heat *Heat
+	// places tells where each field of a calculation was written.
+	places map[string]source.Pos
+	// holes counts inputs that could not be read: with one nothing is computed.
+	holes int
+
+	yield heat.MPa
+}
+
+// hole reports what is wrong with an input.
+func (r *heatReader) hole(at source.Pos, code, message string, help ...string) {
+	r.holes++
+	r.b.problems.Add(at, code, message, help...)
+}
+
+// at notes where the fields of a calculation come from.
+func (r *heatReader) at(t def.Text, fallback source.Pos, fields ...string) {
+	at := t.At
+	if at.IsZero() {
+		at = fallback
+	}
+	for _, f := range fields {
+		r.places[f] = at
+	}
+}
+
+// refused turns the refusal of a calculation into a problem.
+func (r *heatReader) refused(err error, what string) {
+	var no *heat.Refusal
+	var wrong *fit.FieldError
+	switch {
+	case errors.As(err, &no):
+		r.hole(r.place(no.Field), "heat-refused", what+": "+no.Why, no.Instead)
+	case errors.As(err, &wrong):
+		r.hole(r.place(wrong.Field), "heat-refused", what+": "+wrong.Problem)
+	}
+}
+
+// place is where a field was written: the nearest that is known of Fit.Diameter,
+// Fit, and the heat itself.
+func (r *heatReader) place(field string) source.Pos {
+	for f := field; f != ""; {
+		if at, ok := r.places[f]; ok {
+			return at
+		}
+		i := strings.LastIndexByte(f, '.')
+		if i < 0 {
+			break
+		}
+		f = f[:i]
+	}
+	return r.heat.At
+}
+
+// amount reads a quantity in the given unit, or one that converts to it.
+func (r *heatReader) amount(t def.Text, in units.Unit, example string, fields ...string) (float64, bool) {
+	r.at(t, r.heat.At, fields...)
+	if !t.Written() {
+		return 0, false
+	}
+	q, ok := r.b.quantity(t, example)
+	if !ok {
+		r.holes++
+		return 0, false
+	}
+	same, err := q.Convert(in)
+	if err != nil {
+		f := err.(*units.Fault)
+		help := f.Help
+		if len(help) == 0 {
+			help = []string{"write it as " + example}
+		}
+		r.hole(t.At, "heat-unit", f.Message, help...)
+		return 0, false
+	}
+	v, _ := same.Number.Rat().Float64()
+	return v, true
+}
+
+func (r *heatReader) mm(t def.Text, example string, fields ...string) heat.Mm {
+	v, _ := r.amount(t, units.Millimetre, example, fields...)
+	return heat.Mm(v)
+}
+
+func (r *heatReader) celsius(t def.Text, example string, fields ...string) (heat.Celsius, bool) {
+	v, ok := r.amount(t, units.Celsius, example, fields...)
+	return heat.Celsius(v), ok
+}
+
+// parts reads hub and shaft: which parts, of what, how large.
+func (r *heatReader) parts() {
+	d, pl := r.def, r.heat.Place
+	one := func(t def.Text) *Part {
+		if !t.Written() {
+			return nil
+		}
+		found := r.b.partsAt(t, pl)
+		if len(found) > 1 {
+			r.hole(t.At, "which-place", quote(t.Value)+" stands at several places", "name the place: "+found[0].Place.mark(found[0].Key), "or give "+r.heat.Base+" the same each:")
+		}
+		if len(found) != 1 {
+			return nil
+		}
+		return found[0]
+	}
+	r.heat.Hub, r.heat.Shaft = one(d.Hub.Part), one(d.Shaft.Part)
+	r.heat.Ring = heat.Hub{
+		Outside: r.mm(pl.at(d.Hub.Outside), "210 mm", "Hub.Outside", "HubOutside"),
+		Length:  r.mm(pl.at(d.Hub.Length), "150 mm", "Hub.Length", "Length"),
+	}
+	r.heat.Seat = heat.Shaft{
+		Bore:   r.mm(pl.at(d.Shaft.Bore), "40 mm", "Shaft.Bore", "ShaftBore"),
+		Behind: r.mm(pl.at(d.Shaft.Behind), "600 mm", "Shaft.Behind"),
+		Front:  r.mm(pl.at(d.Shaft.Front), "20 mm", "Shaft.Front"),
+	}
+	r.heat.Ring.Material = r.material(d.Hub.Material, "Hub.Material", "Hub")
+	r.heat.Seat.Material = r.material(d.Shaft.Material, "Shaft.Material", "Shaft")
+	if v, ok := r.amount(d.Hub.Yield, units.Megapascal, "350 MPa", "Yield", "Hub.Yield"); ok {
+		r.yield = heat.MPa(v)
+	}
+}
+
+func (r *heatReader) material(t def.Text, fields ...string) heat.Material {
+	r.at(t, r.heat.At, fields...)
+	if !t.Written() {
+		r.holes++ // the reader of the file has said so
+		return heat.Material{}
+	}
+	m, err := heat.MaterialNamed(t.Value)
+	if err != nil {
+		r.places["Material"] = t.At
+		r.refused(err, r.heat.Mark)
+	}
+	return m
+}
+
+// temperatures reads how warm the parts are at the start and how hot the heated
+// one may get.
+func (r *heatReader) temperatures() {
+	d := r.def
+	if air, ok := r.celsius(d.Air, "15 °C", "Air", "Hub.Start", "Shaft.Start"); ok {
+		r.heat.Air = air
+	}
+	r.heat.Ring.Start, r.heat.Seat.Start = r.heat.Air, r.heat.Air
+	r.heat.Limit = r.limit(d.Hub.Kind, d.Hub.AtMost, d.Hub.Source, d.Hub.At, "the heated part", "Skin", "Limit")
+	r.checkFlame()
+	// Above what is common for its material, a site value is worth a second look.
+	for begin, kind := range map[string]string{"carbon steel": "plain carbon steel hub", "grey cast iron": "grey cast iron hub", "aluminium 2": "aluminium part"} {
+		c, err := heat.CeilingFor(kind)
+		if err == nil && strings.HasPrefix(r.heat.Ring.Material.Name, begin) && r.heat.Limit.At > c.Limit.At {
+			r.b.problems.Warn(r.place("Skin.At"), "hot-for-material", r.heat.Mark+": "+quote(d.Hub.AtMost.Value)+" is above "+celsius(c.Limit.At)+", "+c.Limit.Source,
+				"lower it, or keep it if the maker of the part allows it in writing")
+		}
+	}
+}
+
+// limit is the highest temperature of a part: that of its kind, or the site's own.
+func (r *heatReader) limit(kind, atMost, from def.Text, at source.Pos, what string, fields ...string) heat.Limit {
+	var out heat.Limit
+	r.at(kind, at, fields...)
+	ceiling := heat.Ceiling{}
+	if kind.Written() {
+		var err error
+		if ceiling, err = heat.CeilingFor(kind.Value); err != nil {
+			r.places["Part"] = kind.At
+			r.refused(err, r.heat.Mark)
+		}
+		out = ceiling.Limit
+	}
+	var own []string
+	for _, f := range fields {
+		own = append(own, f+".At", f+".Source", f)
+	}
+	if v, ok := r.celsius(atMost, "200 °C", own...); ok {
+		out.At, out.Source = v, from.Value
+		if kind.Written() && ceiling.Limit.At > 0 && v > ceiling.Limit.At {
+			r.b.problems.Warn(atMost.At, "above-ceiling", r.heat.Mark+": "+quote(atMost.Value)+" is above "+celsius(ceiling.Limit.At)+" for a "+ceiling.Part+" ("+ceiling.Limit.Source+")",
+				"lower it, or keep it if the maker of the part allows it in writing")
+		}
+		if !from.Written() {
+			r.hole(atMost.At, "no-source", r.heat.Mark+": nobody stands behind the "+quote(atMost.Value)+" of "+what, "source: maker's sheet 7, or the site rule")
+		}
+		return out
+	}
+	if !kind.Written() && !atMost.Written() {
+		r.hole(at, "no-ceiling", r.heat.Mark+" does not say how hot "+what+" may get",
+			"at-most: 200 °C and source: site rule 12", "or kind: plain carbon steel hub, rolling bearing, bearing cover …")
+	}
+	return out
+}
+
+// coolestFlame is the lowest highest temperature that is common for a part which
+// a flame may touch; below it the kind of part has to be said.
+const coolestFlame heat.Celsius = 150
+
+// checkFlame sees that a torch is not set on a part which is likely to be one that
+// no flame may touch.
+func (r *heatReader) checkFlame() {
+	l, d := r.heat.Limit, r.def
+	if l.At > 0 && l.At <= coolestFlame && !d.Hub.Kind.Written() && (d.Pull.By.Value == "torch" || d.PutOn.By.Value == "torch") {
+		r.hole(d.Hub.AtMost.At, "flame", r.heat.Mark+": a part that may have only "+celsius(l.At)+" is seldom one that a flame may touch, and its kind is not said",
+			"kind: grey cast iron hub, or what it is", "or heat it by induction")
+	}
+}
