@@ -1,6 +1,10 @@
 package packs
 
-import "regexp"
+import (
+	"regexp"
+
+	"matchmark/packs/heat"
+)
 
 // A builtin is a hazard note that the program brings along, with what makes it
 // stand before a step: what the step does (does), or words that its text uses.
@@ -100,7 +104,7 @@ var builtins = []*builtin{
 					return true
 				}
 			}
-			return false
+			return st.heatsWith(heat.Torch)
 		},
 	},
 	{
@@ -113,6 +117,7 @@ var builtins = []*builtin{
 			Rule:   "ISO 13732-1; 29 CFR 1910.138",
 		},
 		words: words(`heat(?:ed|ing)? (?:it|the|them|up|to|in|on|with|both|each)|warm(?:ed|ing)? (?:it|the|them|up|in|on|both|each)|hot pull|shrink fit|in(?:to)? the oven|hot plate|oil bath`),
+		does:  func(_ *builder, st *Step) bool { return st.heatsWith() },
 	},
 	{
 		Caution: Caution{
@@ -123,6 +128,7 @@ var builtins = []*builtin{
 			Rule:   "Directive 2013/35/EU",
 		},
 		words: words(`induction`),
+		does:  func(_ *builder, st *Step) bool { return st.heatsWith(heat.Induction) },
 	},
 	{
 		Caution: Caution{
@@ -134,6 +140,7 @@ var builtins = []*builtin{
 			Rule:   "29 CFR 1910.146(b): oxygen 19.5 to 23.5 %",
 		},
 		words: words(`dry ice|liquid nitrogen`),
+		does:  func(_ *builder, st *Step) bool { return st.chills() },
 	},
 	{
 		Caution: Caution{

@@ -1,9 +1,11 @@
 package packs
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/packs/def"
+	"matchmark/packs/heat"
 	"matchmark/packs/source"
 )
 
@@ -98,8 +100,7 @@ func heatAgain(st, row *Step) {
 }
 
 // checkHeats sees that every heat is done by a step, that what is drawn off hot
-// goes back hot, that the permit for a flame is asked for, and that who heats is
-// warned of hot surfaces and of fire.
+// goes back hot, and that the joint is measured while it is apart.
 func (b *builder) checkHeats() {
 	for _, h := range b.job.Heats {
 		if h.Pull != nil && h.PulledAt == nil {
@@ -110,13 +111,6 @@ func (b *builder) checkHeats() {
 		}
 		b.checkWayBack(h)
 		b.checkRead(h)
-	}
-	for _, s := range b.job.Sections {
-		for _, st := range s.Steps {
-			for _, h := range st.Heats {
-				b.checkHeatStep(st, h)
-			}
-		}
 	}
 }
 
@@ -156,31 +150,29 @@ func (b *builder) checkRead(h *Heat) {
 	}
 }
 
-// hotSigns are the signs that a step with heat must carry: hot surface, and what
-// can burn.
-var hotSigns = []struct{ sign, means string }{{"W017", "hot surface"}, {"W021", "what can burn"}}
+// heatsWith reports whether a step heats something in one of the ways given, any
+// way if none is.
+func (st *Step) heatsWith(ways ...heat.Means) bool {
+	for _, h := range st.Heats {
+		if len(ways) == 0 || slices.Contains(ways, h.way(st)) {
+			return true
+		}
+	}
+	return false
+}
 
-func (b *builder) checkHeatStep(st *Step, h *Heat) {
-	by := ""
+// way is how a step heats the part.
+func (h *Heat) way(st *Step) heat.Means {
 	switch {
 	case h.PulledAt == st && h.Pull != nil:
-		by = string(h.Pull.By)
-	case h.PutOn != nil:
-		by = string(h.PutOn.By)
+		return h.Pull.By
+	case h.PutOnAt == st && h.PutOn != nil:
+		return h.PutOn.By
 	}
-	if by == "torch" && len(st.Permits) == 0 {
-		b.problems.Add(st.At, "no-permit", st.name()+" heats "+h.Mark+" with a flame and asks for no permit", "permit: [hot-work], with permits: {hot-work: {what: Hot work permit}}")
-	}
-	for _, s := range hotSigns {
-		found := false
-		for _, c := range st.Cautions {
-			for _, sign := range c.Signs {
-				found = found || sign == s.sign
-			}
-		}
-		if !found {
-			b.problems.Add(st.At, "no-heat-caution", st.name()+" heats "+h.Mark+" and no caution before it carries "+s.sign+", "+s.means,
-				"caution: [hot], and under cautions: hot: {signal: warning, signs: [W017, W021], hazard: …, avoid: …}", "back-caution: for a put-back row")
-		}
-	}
+	return ""
+}
+
+// chills reports whether a step puts a part on a cooled shaft.
+func (st *Step) chills() bool {
+	return slices.ContainsFunc(st.Heats, func(h *Heat) bool { return h.PutOnAt == st && h.PutOn.Coolant != "" })
 }

@@ -30,7 +30,11 @@ func (r *heatReader) fit() {
 			r.b.fault(limits, err, "write it as 0.015 to 0.065 mm")
 			break
 		}
-		f.Least, f.Greatest = r.length(low, limits), r.length(high, limits)
+		if _, err := low.Convert(units.Millimetre); err != nil {
+			r.hole(limits.At, "heat-unit", err.Error(), "write it as 0.015 to 0.065 mm")
+			break
+		}
+		f.Least, f.Greatest = inMm(low), inMm(high)
 	}
 	if v := r.mm(diameter, "130 mm", "Fit.Diameter", "Joint"); v > 0 {
 		if f.Diameter > 0 && f.Diameter != v {
@@ -56,13 +60,9 @@ func (r *heatReader) fit() {
 	r.read()
 }
 
-// length turns a quantity into millimetres.
-func (r *heatReader) length(q units.Quantity, t def.Text) heat.Mm {
-	mm, err := q.Convert(units.Millimetre)
-	if err != nil {
-		r.hole(t.At, "heat-unit", err.Error(), "write it as 0.015 to 0.065 mm")
-		return 0
-	}
+// inMm gives a length in millimetres.
+func inMm(q units.Quantity) heat.Mm {
+	mm, _ := q.Convert(units.Millimetre)
 	v, _ := mm.Number.Rat().Float64()
 	return heat.Mm(v)
 }

@@ -114,7 +114,7 @@ func (r *heatReader) warned(w heat.Warning) {
 	says := r.heat.Mark + ": " + w.Says
 	switch w.Code {
 	case "neighbour-hot":
-		r.b.problems.Add(r.place(w.Field), "neighbour-hot", says)
+		r.b.problems.Add(r.place(w.Field), "neighbour-hot", says, "take it off first, or cool the shaft between them")
 	case "neighbour-stuck":
 		for i, n := range r.heat.Neighbours {
 			if w.Field == fmt.Sprintf("Neighbours.%d", i) && n.KeptCool != "" {
@@ -122,8 +122,10 @@ func (r *heatReader) warned(w heat.Warning) {
 			}
 		}
 		r.b.problems.Warn(r.place(w.Field), "neighbour-stuck", says, "kept-cool: wet cloth on the cover")
-	case "yields", "seconds":
-		r.b.problems.Warn(r.place(w.Field), "heat-warning", says)
+	case "yields":
+		r.b.problems.Warn(r.place(w.Field), "hub-yields", says, "lower at-most: or net:, or put yield: right")
+	case "seconds":
+		r.b.problems.Warn(r.place(w.Field), "too-quick", says, "by: induction, with net: of a small heater")
 	}
 }
 

@@ -137,9 +137,9 @@ func (r *heatReader) room(out *HotFit) {
 	for _, w := range air.Warnings {
 		switch w.Code {
 		case "oxygen", "carbonic-short":
-			r.b.problems.Add(d.Coolant.At, "room-air", h.Mark+": "+w.Says)
+			r.b.problems.Add(d.Coolant.At, "room-air", h.Mark+": "+w.Says, "bring less, or give the larger room, or the open air, that it is done in")
 		case "carbonic-shift":
-			r.b.problems.Warn(d.Coolant.At, "room-air", h.Mark+": "+w.Says)
+			r.b.problems.Warn(d.Coolant.At, "room-air", h.Mark+": "+w.Says, "bring less, or give the larger room that it is done in")
 		}
 	}
 }

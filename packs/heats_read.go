@@ -163,12 +163,27 @@ func (r *heatReader) temperatures() {
 	r.heat.Limit = r.limit(d.Hub.Kind, d.Hub.AtMost, d.Hub.Source, d.Hub.At, "the heated part", "Skin", "Limit")
 	r.checkFlame()
 	// Above what is common for its material, a site value is worth a second look.
-	for begin, kind := range map[string]string{"carbon steel": "plain carbon steel hub", "grey cast iron": "grey cast iron hub", "aluminium 2": "aluminium part"} {
-		c, err := heat.CeilingFor(kind)
-		if err == nil && strings.HasPrefix(r.heat.Ring.Material.Name, begin) && r.heat.Limit.At > c.Limit.At {
-			r.b.problems.Warn(r.place("Skin.At"), "hot-for-material", r.heat.Mark+": "+quote(d.Hub.AtMost.Value)+" is above "+celsius(c.Limit.At)+", "+c.Limit.Source,
-				"lower it, or keep it if the maker of the part allows it in writing")
+	for _, m := range materialKinds {
+		c, err := heat.CeilingFor(m.kind)
+		if err == nil && !d.Hub.Kind.Written() && strings.HasPrefix(r.heat.Ring.Material.Name, m.material) {
+			r.checkCeiling(d.Hub.AtMost, r.heat.Limit.At, c)
 		}
+	}
+}
+
+// materialKinds are the kinds of part whose highest temperature is that of their
+// material.
+var materialKinds = []struct{ material, kind string }{
+	{"carbon steel", "plain carbon steel hub"},
+	{"grey cast iron", "grey cast iron hub"},
+	{"aluminium 2", "aluminium part"},
+}
+
+// checkCeiling warns of a site value above what is common for a kind of part.
+func (r *heatReader) checkCeiling(t def.Text, at heat.Celsius, c heat.Ceiling) {
+	if at > c.Limit.At && c.Limit.At > 0 {
+		r.b.problems.Warn(t.At, "above-ceiling", r.heat.Mark+": "+quote(t.Value)+" is above the "+celsius(c.Limit.At)+" of the kind "+quote(c.Part)+" ("+c.Limit.Source+")",
+			"lower it, or keep it if the maker of the part allows it in writing")
 	}
 }
 
@@ -189,20 +204,22 @@ func (r *heatReader) limit(kind, atMost, from def.Text, at source.Pos, what stri
 	for _, f := range fields {
 		own = append(own, f+".At", f+".Source", f)
 	}
-	if v, ok := r.celsius(atMost, "200 °C", own...); ok {
-		out.At, out.Source = v, from.Value
-		if kind.Written() && ceiling.Limit.At > 0 && v > ceiling.Limit.At {
-			r.b.problems.Warn(atMost.At, "above-ceiling", r.heat.Mark+": "+quote(atMost.Value)+" is above "+celsius(ceiling.Limit.At)+" for a "+ceiling.Part+" ("+ceiling.Limit.Source+")",
-				"lower it, or keep it if the maker of the part allows it in writing")
+	switch {
+	case atMost.Written():
+		v, ok := r.celsius(atMost, "200 °C", own...)
+		if !ok {
+			break
 		}
+		out.At, out.Source = v, from.Value
+		r.checkCeiling(atMost, v, ceiling)
 		if !from.Written() {
 			r.hole(atMost.At, "no-source", r.heat.Mark+": nobody stands behind the "+quote(atMost.Value)+" of "+what, "source: maker's sheet 7, or the site rule")
 		}
-		return out
-	}
-	if !kind.Written() && !atMost.Written() {
+	case !kind.Written():
 		r.hole(at, "no-ceiling", r.heat.Mark+" does not say how hot "+what+" may get",
 			"at-most: 200 °C and source: site rule 12", "or kind: plain carbon steel hub, rolling bearing, bearing cover …")
+	case from.Written():
+		r.hole(from.At, "no-ceiling", r.heat.Mark+" has a source for how hot "+what+" may get, and no temperature", "at-most: 200 °C, or take source: out")
 	}
 	return out
 }

@@ -145,7 +145,7 @@ func namedBy(st *def.Step) []string {
 			out = append(out, key)
 		}
 	}
-	for _, list := range [][]def.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.Permit, st.Stacks, {st.Hold, st.Into.To}} {
+	for _, list := range [][]def.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Heat, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.Permit, st.Stacks, {st.Hold, st.Into.To}} {
 		add(list)
 	}
 	for _, n := range st.Into.For {
@@ -155,7 +155,7 @@ func namedBy(st *def.Step) []string {
 }
 
 // dropNamed leaves out what only steps left out name: readings, containers, holds,
-// cautions, openings, locks and permits.
+// heats, cautions, openings, locks and permits.
 func (b *builder) dropNamed(lost, kept []*def.Step) {
 	still := map[string]bool{}
 	for _, st := range kept {
@@ -174,6 +174,7 @@ func (b *builder) dropNamed(lost, kept []*def.Step) {
 	d.Containers = without(b, drop, d.Containers, func(x *def.Container) string { return x.Mark.Value })
 	d.Stacks = without(b, drop, d.Stacks, func(x *def.Stack) string { return x.Mark.Value })
 	d.Holds = without(b, drop, d.Holds, func(x *def.Hold) string { return x.Mark.Value })
+	d.Heats = without(b, drop, d.Heats, func(x *def.Heat) string { return x.Mark.Value })
 	d.Cautions = without(b, drop, d.Cautions, func(x *def.Caution) string { return x.Key.Value })
 	d.Openings = without(b, drop, d.Openings, func(x *def.Opening) string { return x.Key.Value })
 	d.Isolations = without(b, drop, d.Isolations, func(x *def.Isolation) string { return x.Key.Value })
