@@ -109,10 +109,15 @@ func contains(list []*Part, p *Part) bool {
 	return false
 }
 
-// loosened adds the steps that loosen one of the parts.
+// loosened adds the steps that loosen or heat one of the parts.
 func (b *builder) loosened(f *faces) {
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
+			for _, h := range st.Heats {
+				if h.Hub != nil && contains(f.parts, h.Hub) && h.PulledAt == st {
+					f.lost = append(f.lost, loss{st, st.At, "heats it"})
+				}
+			}
 			for _, l := range st.Loosen {
 				for _, p := range l.parts() {
 					if contains(f.parts, p) {
