@@ -10,22 +10,23 @@ import (
 	"matchmark/packs"
 )
 
-// caution is the hazard note before a step, short: signal word, signs, the hazard,
-// how to keep clear of it, the rule it leans on, and where it stands in full.
+// caution is the hazard note before a step, short: signal word, signs in one row,
+// the hazard, how to keep clear of it, and where it stands in full with the rule
+// it leans on.
 func (c *composer) caution(n *packs.Caution) layout.Block {
-	runs := []layout.Run{layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid))}
-	return c.note(n, runs, fill(c.w.inFull, c.page("caution "+n.Key)))
+	runs := []layout.Run{
+		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
+		layout.T(layout.Sub, "  "+fill(c.w.inFull, c.page("caution "+n.Key))),
+	}
+	signs := layout.Middle(1.5, c.signs(n)...)
+	return c.note(n, signs, c.Para(c.noteWidth(n, signs), runs, layout.ParaOpts{Ref: n.At}))
 }
 
-// note sets a hazard note: the panel of its signal word, its signs, the text, and
-// a small line of the signs' numbers, the rule and who has the last word.
-func (c *composer) note(n *packs.Caution, runs []layout.Run, more string) layout.Block {
-	plate := c.signalPlate(n)
-	signs := c.signs(n)
-	width := c.width - plate.W - signs.W - 9
-	if signs.Empty() {
-		width += 3
-	}
+// noteInFull is the hazard note on the sheet of cautions, with what happens, the
+// rule, who has the last word, and the steps before which it stands.
+func (c *composer) noteInFull(n *packs.Caution, runs []layout.Run, before string) layout.Block {
+	signs := inRows(c.signs(n), 2)
+	width := c.noteWidth(n, signs)
 	var small []string
 	if len(n.Signs) > 0 {
 		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
@@ -34,14 +35,27 @@ func (c *composer) note(n *packs.Caution, runs []layout.Run, more string) layout
 		small = append(small, n.Rule)
 	}
 	small = append(small, c.w.siteRules)
-	if more != "" {
-		small = append(small, more)
+	if before != "" {
+		small = append(small, before)
 	}
-	text := layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: n.At}),
-		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: n.At}))
-	row := layout.Middle(3, plate, signs, text)
+	return c.note(n, signs, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: n.At}),
+		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: n.At})))
+}
+
+// note frames the panel of the signal word, the signs and the text.
+func (c *composer) note(n *packs.Caution, signs, text layout.Block) layout.Block {
+	row := layout.Middle(3, c.signalPlate(n), signs, text)
 	row.W = c.width - 3
-	return row.Pad(1.5, 1.5, 1.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
+	return row.Pad(1, 1.5, 1, 1.5).Border(layout.Rect{Weight: layout.Outline})
+}
+
+// noteWidth is the width that panel and signs leave for the text.
+func (c *composer) noteWidth(n *packs.Caution, signs layout.Block) layout.Mm {
+	width := c.width - c.signalPlate(n).W - signs.W - 9
+	if signs.Empty() {
+		width += 3
+	}
+	return width
 }
 
 // signalPlate is the signal word, white on black; all but NOTICE carry the alert
@@ -50,23 +64,27 @@ func (c *composer) signalPlate(n *packs.Caution) layout.Block {
 	return sign.Panel(c.Setter, c.w.signals[n.Signal], n.Signal != "notice", 11, n.At)
 }
 
-// signs are the drawn ISO 7010 signs beside each other. One that has no drawing
-// is printed by its number alone, in the line of the rules.
-func (c *composer) signs(n *packs.Caution) layout.Block {
+// signs are the drawn ISO 7010 signs. One that has no drawing is printed by its
+// number alone, on the sheet of cautions.
+func (c *composer) signs(n *packs.Caution) []layout.Block {
 	var out []layout.Block
 	for _, code := range n.Signs {
 		if b, ok := sign.Sign(code, 11, n.At); ok {
 			out = append(out, b)
 		}
 	}
-	if len(out) > signsAcross {
-		return layout.Above(1, layout.Middle(1.5, out[:signsAcross]...), layout.Middle(1.5, out[signsAcross:]...))
-	}
-	return layout.Middle(1.5, out...)
+	return out
 }
 
-// signsAcross is how many signs stand beside each other before a second row.
-const signsAcross = 2
+// inRows sets signs in rows of so many.
+func inRows(signs []layout.Block, across int) layout.Block {
+	var rows []layout.Block
+	for len(signs) > across {
+		rows = append(rows, layout.Middle(1.5, signs[:across]...))
+		signs = signs[across:]
+	}
+	return layout.Above(1, append(rows, layout.Middle(1.5, signs...))...)
+}
 
 // holdBar is the full-width bar where work stops until a named person releases
 // it.

@@ -56,7 +56,7 @@ func (c *composer) cautionInFull(n *packs.Caution) layout.Block {
 			runs = append(runs, layout.T(layout.Body, " "+s))
 		}
 	}
-	return c.note(n, runs, fill(c.w.beforeSteps, c.stepRefs(n.Steps))).Anchored("caution " + n.Key)
+	return c.noteInFull(n, runs, fill(c.w.beforeSteps, c.stepRefs(n.Steps))).Anchored("caution " + n.Key)
 }
 
 // signalLegend explains the four signal words, each as it is printed.
