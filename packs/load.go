@@ -68,9 +68,24 @@ func Load(files fs.FS, in Inputs) (*Job, source.Problems) {
 	b.readSite(site)
 	b.job.Digest = hex.EncodeToString(sum.Sum(nil))[:8]
 	b.def = d
-	b.build()
+	if !d.At.IsZero() { // else nothing could be read, which has been told
+		b.build()
+	}
 	b.problems.Sort()
+	b.cutShort(in.Definition)
 	return b.job, b.problems
+}
+
+// maxProblems is how many problems are told in one run. More of them come from one
+// mistake that runs through the whole file.
+const maxProblems = 200
+
+// cutShort leaves out what nobody would read, and says how much that is.
+func (b *builder) cutShort(file string) {
+	if left := len(b.problems) - maxProblems; left > 0 {
+		b.problems = b.problems[:maxProblems]
+		b.problems.Add(source.Pos{File: file}, "more-problems", count(left)+" more problems are not listed: put these right first")
+	}
 }
 
 // A builder holds what is known while a job is made.
@@ -78,6 +93,8 @@ type builder struct {
 	def      *def.Definition
 	job      *Job
 	problems source.Problems
+	things   int  // how many there are, at all their places
+	crowded  bool // there are too many, which has been told
 
 	groups      map[string]*group
 	instruments map[string]*Instrument
@@ -123,6 +140,9 @@ func (b *builder) build() {
 	b.readCautions()
 	b.readGuards()
 	b.readSections()
+	if b.crowded {
+		return
+	}
 	b.resolveSteps()
 	b.resolveNoted()
 	b.putBack()

@@ -61,8 +61,17 @@ func (b *builder) readPlaces() {
 	}
 }
 
+// Most places of one thing, and most things of one job: twenty gates of seven
+// pads are 140 places, sixteen cylinders with forty things at each of four valves
+// 2,560 things. More is a slip in an each:, and would be thousands of pages.
+const (
+	maxPlaces = 500
+	maxThings = 6000
+)
+
 // over lists the places that each: runs over, crossed when it names several
-// groups (cylinder, valve), or the one place that it names (DE). A thing that does not repeat gets the zero Place.
+// groups (cylinder, valve), or the one place that it names (DE). A thing that does
+// not repeat gets the zero Place, and so does one that repeats too often.
 func (b *builder) over(each []def.Text) []Place {
 	out := []Place{{}}
 	for _, t := range each {
@@ -70,6 +79,10 @@ func (b *builder) over(each []def.Text) []Place {
 		if !ok {
 			b.unknown(t, "group of places or a place", b.placeNames(), "places")
 			continue
+		}
+		if n := len(out) * len(places); n > maxPlaces || b.things+n > maxThings {
+			b.overfull(t, n)
+			return []Place{{}}
 		}
 		var next []Place
 		for _, p := range out {
@@ -79,7 +92,26 @@ func (b *builder) over(each []def.Text) []Place {
 		}
 		out = next
 	}
+	b.things += len(out)
+	if len(each) == 0 && b.things > maxThings {
+		b.overfull(def.Text{At: b.def.At}, 1)
+	}
 	return out
+}
+
+// overfull tells of a thing that repeats over too many places, or, once, of a job
+// that has too many things.
+func (b *builder) overfull(t def.Text, n int) {
+	if n > maxPlaces {
+		b.problems.Add(t.At, "too-many", "this makes "+count(n)+" places of one thing; paper takes "+count(maxPlaces)+" at most",
+			"repeat over fewer groups, or make definitions of their own")
+		return
+	}
+	if !b.crowded {
+		b.crowded = true
+		b.problems.Add(t.At, "too-many", "with this the job has over "+count(maxThings)+" things at all their places, too many for one pack",
+			"make definitions of their own for parts of the machine")
+	}
 }
 
 // placeNames lists the groups of places and their places.
@@ -204,19 +236,16 @@ func (b *builder) checkVarying(v def.Varying, what string, places []Place) {
 
 // unknown adds the problem of a name that nothing has, with the nearest one.
 func (b *builder) unknown(t def.Text, what string, known []string, where string) {
-	var names []string
-	for _, k := range known {
-		if k != "" {
-			names = append(names, k)
-		}
-	}
-	sort.Strings(names)
 	if key, _, _ := cut(t.Value); b.leftOut[key] != "" {
 		b.problems.Add(t.At, "left-out", quote(t.Value)+" is left out for this machine: "+b.leftOut[key],
 			"give what stands here the same fitted: or if: line")
 		return
 	}
 	help := "there is none under " + where
+	var names []string
+	if len(b.problems) < maxProblems { // looking for near names takes its time
+		names = present(known)
+	}
 	if near := source.Nearest(t.Value, names); near != "" {
 		help = "did you mean " + near + "?"
 	} else if len(names) > 0 && len(names) <= 12 {
@@ -227,6 +256,18 @@ func (b *builder) unknown(t def.Text, what string, known []string, where string)
 		article = "an "
 	}
 	b.problems.Add(t.At, "unknown-name", quote(t.Value)+" is not "+article+what, help)
+}
+
+// present sorts names and leaves out empty ones.
+func present(known []string) []string {
+	var names []string
+	for _, k := range known {
+		if k != "" {
+			names = append(names, k)
+		}
+	}
+	sort.Strings(names)
+	return names
 }
 
 func quote(s string) string { return `"` + s + `"` }

@@ -77,8 +77,9 @@ func (b *builder) checkStepTexts(ds *def.Section, places []Place) {
 		all := places
 		if len(st.Each) > 0 {
 			all = nil
+			own := b.over(st.Each)
 			for _, p := range places {
-				for _, q := range b.over(st.Each) {
+				for _, q := range own {
 					all = append(all, p.cross(q))
 				}
 			}

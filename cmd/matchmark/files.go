@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"errors"
 	"io"
 	"io/fs"
 	"os"
@@ -69,24 +70,56 @@ func writeAll(files []output) (err error) {
 		}
 	}()
 	for _, f := range files {
-		if err := os.MkdirAll(filepath.Dir(f.path), 0o755); err != nil {
-			return err
+		t, err := writeTemp(f)
+		if t != "" {
+			temps = append(temps, t)
 		}
-		t, err := os.CreateTemp(filepath.Dir(f.path), ".matchmark-*")
 		if err != nil {
 			return err
 		}
-		temps = append(temps, t.Name())
-		if err := writeClose(t, f.data.Bytes()); err != nil {
+	}
+	return renameAll(files, temps)
+}
+
+// renameAll puts the temporary files in their places. When one cannot be put there,
+// those already replaced get their old content back.
+func renameAll(files []output, temps []string) error {
+	old := make([][]byte, len(files))
+	for i, f := range files {
+		data, err := os.ReadFile(f.path)
+		if err != nil && !errors.Is(err, fs.ErrNotExist) {
 			return err
 		}
+		old[i] = data
 	}
 	for i, f := range files {
-		if err := os.Rename(temps[i], f.path); err != nil {
-			return err
+		err := os.Rename(temps[i], f.path)
+		if err == nil {
+			continue
 		}
+		for k := range i {
+			if old[k] == nil {
+				err = errors.Join(err, os.Remove(files[k].path))
+			} else {
+				err = errors.Join(err, os.WriteFile(files[k].path, old[k], 0o644))
+			}
+		}
+		return err
 	}
 	return nil
+}
+
+// writeTemp writes a file under a temporary name beside its own, which it returns
+// as soon as there is such a file.
+func writeTemp(f output) (name string, err error) {
+	if err := os.MkdirAll(filepath.Dir(f.path), 0o755); err != nil {
+		return "", err
+	}
+	t, err := os.CreateTemp(filepath.Dir(f.path), ".matchmark-*")
+	if err != nil {
+		return "", err
+	}
+	return t.Name(), writeClose(t, f.data.Bytes())
 }
 
 func writeClose(t *os.File, data []byte) error {

@@ -72,7 +72,7 @@ func TestAnyFileGetsProblemsInsideIt(t *testing.T) {
 		{"four megabytes of commas", "[" + many("a,", 2<<20-2) + "]", "too-large"},
 		{"four megabytes of brackets", many("[", 4<<20), "too-large"},
 		{"four megabytes of lines", many("- #\n", 1<<20), "too-large"},
-		{"one line of four megabytes", "pack: " + many("a", 4<<20-10), "not-allowed"},
+		{"one line of four megabytes", "pack: " + many("a", 4<<20-10), "long-text"},
 		{"one line of many blanks", "pack:" + many(" ", 4<<20-10), "no-value"},
 		{"one line of very many texts", "a: " + many("> b: ", 1<<16), "bad-start"},
 		{"one line of very many brackets", "a: " + many("[a, b: c d: e] ", 1<<14), "no-comma"},

@@ -1,6 +1,7 @@
 package def
 
 import (
+	"fmt"
 	"regexp"
 	"slices"
 	"strings"
@@ -127,8 +128,16 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (Text, bool) {
 		}
 		return Text{}, false
 	}
+	if n := utf8.RuneCountInString(t.Value); n > maxText {
+		r.add(t.At, "long-text", fmt.Sprintf("the text behind %s has %d letters, more than a page can hold", e.name, n), "write it shorter, or in several steps")
+		return Text{}, false
+	}
 	return r.check(e, t)
 }
+
+// maxText is the most letters of one text. A full page of running text has about
+// 5000.
+const maxText = 5000
 
 // check sees that a text has the form of the entry.
 func (r *reader) check(e *entry, t Text) (Text, bool) {
