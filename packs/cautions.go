@@ -113,7 +113,7 @@ func (b *builder) spared(st *Step) map[string]bool {
 		c, ok := b.cautions[t.Name.Value]
 		switch {
 		case !ok:
-			b.unknown(t.Name, "caution", mapKeys(b.cautions), "cautions")
+			b.unknown(t.Name, "caution", knownTo(b, b.cautions), "cautions")
 		case slices.Contains(kept, c.Key):
 			b.problems.Add(t.Name.At, "caution-kept", "the caution "+quote(c.Key)+" cannot be left out",
 				"word the step otherwise if it does nothing of the kind: it stands by what the step says or does")

@@ -53,7 +53,7 @@ func (b *builder) readContainers() {
 	b.bigs = map[string]*def.BigPart{}
 	for _, db := range b.def.BigParts {
 		if _, ok := b.parts[db.Part.Value]; !ok {
-			b.unknown(db.Part, "part", mapKeys(b.parts), "parts")
+			b.unknown(db.Part, "part", knownTo(b, b.parts), "parts")
 			continue
 		}
 		if first, ok := b.bigs[db.Part.Value]; ok {

@@ -79,7 +79,7 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 		if in, ok := b.instruments[dd.By.Value]; ok {
 			d.By = in
 		} else {
-			b.unknown(dd.By, "instrument", mapKeys(b.instruments), "instruments")
+			b.unknown(dd.By, "instrument", knownTo(b, b.instruments), "instruments")
 		}
 	}
 	d.Found, d.FoundBy = b.limits(d, dd.Found)
@@ -169,7 +169,7 @@ func (b *builder) dimsAt(t def.Text, from Place) []*Dim {
 	key, label, named := cut(t.Value)
 	all, ok := b.dims[key]
 	if !ok {
-		b.unknown(t, "dimension", mapKeys(b.dims), "dimensions")
+		b.unknown(t, "dimension", knownTo(b, b.dims), "dimensions")
 		return nil
 	}
 	return pick(b, t, "dimension", all, func(d *Dim) Place { return d.Place }, from, label, named)

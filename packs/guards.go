@@ -79,7 +79,7 @@ func (b *builder) resolveGuards(st *Step, ds *def.Step) {
 	for _, t := range ds.Permit {
 		x, ok := b.permits[t.Value]
 		if !ok {
-			b.unknown(t, "permit", mapKeys(b.permits), "permits")
+			b.unknown(t, "permit", knownTo(b, b.permits), "permits")
 			continue
 		}
 		x.Steps = append(x.Steps, st)
@@ -107,7 +107,7 @@ func (o *Opening) Mark() string { return o.Place.mark(o.Key) }
 func (b *builder) isolationAt(t def.Text) *Isolation {
 	x, ok := b.isolations[t.Value]
 	if !ok {
-		b.unknown(t, "isolation", mapKeys(b.isolations), "isolations")
+		b.unknown(t, "isolation", knownTo(b, b.isolations), "isolations")
 	}
 	return x
 }
@@ -116,7 +116,7 @@ func (b *builder) openingsAt(t def.Text, from Place) []*Opening {
 	key, label, named := cut(t.Value)
 	all, ok := b.openings[key]
 	if !ok {
-		b.unknown(t, "opening", mapKeys(b.openings), "openings")
+		b.unknown(t, "opening", knownTo(b, b.openings), "openings")
 		return nil
 	}
 	return pick(b, t, "opening", all, func(o *Opening) Place { return o.Place }, from, label, named)

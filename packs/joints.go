@@ -126,7 +126,7 @@ func (b *builder) fastenings(list []def.Text, st *Step) []Fastening {
 			continue
 		}
 		if _, ok := b.parts[key]; !ok {
-			b.unknown(t, "joint or part", append(mapKeys(b.joints), mapKeys(b.parts)...), "joints or parts")
+			b.unknown(t, "joint or part", append(knownTo(b, b.joints), knownTo(b, b.parts)...), "joints or parts")
 			continue
 		}
 		for _, p := range b.partsAt(t, st.Place) {

@@ -148,7 +148,7 @@ func (b *builder) lostBy(d *Dim, dd *def.Dimension, f *faces) []*Part {
 		case isPart:
 			parts = append(parts, pick(b, t, "part", all, func(p *Part) Place { return p.Place }, d.Place, label, named)...)
 		case key != nothing:
-			b.unknown(t, "step or part", append(mapKeys(b.steps), append(mapKeys(b.parts), nothing)...), "steps or parts")
+			b.unknown(t, "step or part", append(knownTo(b, b.steps), append(knownTo(b, b.parts), nothing)...), "steps or parts")
 		}
 	}
 	return parts

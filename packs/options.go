@@ -143,7 +143,7 @@ func (b *builder) applies(c choices, a def.Applies) (bool, string) {
 		case c.option[t.Value] != "":
 			b.problems.Add(t.At, "option-kind", quote(t.Value)+" is a build", "write: if: "+t.Value)
 		case !c.fitted[t.Value]:
-			b.unknown(t, "option that is fitted or not", mapKeys(c.fitted), "options")
+			b.unknown(t, "option that is fitted or not", knownTo(b, c.fitted), "options")
 		case !c.on[t.Value]:
 			return false, t.Value + " is not fitted"
 		}
@@ -153,7 +153,7 @@ func (b *builder) applies(c choices, a def.Applies) (bool, string) {
 		case c.fitted[t.Value]:
 			b.problems.Add(t.At, "option-kind", quote(t.Value)+" is an option that is fitted or not", "write: fitted: "+t.Value)
 		case c.option[t.Value] == "":
-			b.unknown(t, "build of an option", mapKeys(c.option), "options")
+			b.unknown(t, "build of an option", knownTo(b, c.option), "options")
 		case !c.on[t.Value]:
 			return false, "the machine is not of build " + t.Value
 		}

@@ -123,7 +123,7 @@ func (b *builder) partsAt(t def.Text, from Place) []*Part {
 	key, label, named := cut(t.Value)
 	all, ok := b.parts[key]
 	if !ok {
-		b.unknown(t, "part", mapKeys(b.parts), "parts")
+		b.unknown(t, "part", knownTo(b, b.parts), "parts")
 		return nil
 	}
 	return pick(b, t, "part", all, func(p *Part) Place { return p.Place }, from, label, named)

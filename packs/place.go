@@ -223,7 +223,7 @@ func (b *builder) checkVarying(v def.Varying, what string, places []Place) {
 	}
 	for _, by := range v.By {
 		if !known[by.Name.Value] {
-			b.unknown(by.Name, "place here", mapKeys(known), "places")
+			b.unknown(by.Name, "place here", knownTo(b, known), "places")
 		}
 	}
 	for _, p := range places {
@@ -271,6 +271,14 @@ func present(known []string) []string {
 }
 
 func quote(s string) string { return `"` + s + `"` }
+
+// knownTo lists what a name could have been, as long as that is told.
+func knownTo[V any](b *builder, m map[string]V) []string {
+	if len(b.problems) >= maxProblems {
+		return nil
+	}
+	return mapKeys(m)
+}
 
 // mapKeys lists the keys of a map, sorted.
 func mapKeys[V any](m map[string]V) []string {

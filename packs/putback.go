@@ -47,7 +47,7 @@ type undoing struct {
 func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []*Section, u undoing) []*Section {
 	sections, ok := b.named[t.Value]
 	if !ok {
-		b.unknown(t, "section", mapKeys(b.named), "steps")
+		b.unknown(t, "section", knownTo(b, b.named), "steps")
 		return nil
 	}
 	if first, ok := used[t.Value]; ok {
@@ -126,7 +126,7 @@ func (b *builder) undoStep(st *Step, in *Section, u undoing) *Step {
 			c.Steps = append(c.Steps, row)
 			row.Cautions = append(row.Cautions, c)
 		} else {
-			b.unknown(t, "caution", mapKeys(b.cautions), "cautions")
+			b.unknown(t, "caution", knownTo(b, b.cautions), "cautions")
 		}
 	}
 	return row

@@ -22,7 +22,7 @@ func (b *builder) readSays() {
 			if t := ds.Used; t.Written() && t.Value != "yes" {
 				h, ok := b.holds[t.Value]
 				if !ok {
-					b.unknown(t, "hold or witness point", mapKeys(b.holds), "holds")
+					b.unknown(t, "hold or witness point", knownTo(b, b.holds), "holds")
 				}
 				s.Hold = h
 			}

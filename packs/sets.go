@@ -21,7 +21,7 @@ func (b *builder) setAt(t def.Text, from Place) *Set {
 	key, label, named := cut(t.Value)
 	all, ok := b.sets[key]
 	if !ok {
-		b.unknown(t, "matched set", mapKeys(b.sets), "sets")
+		b.unknown(t, "matched set", knownTo(b, b.sets), "sets")
 		return nil
 	}
 	found := pick(b, t, "set", all, func(s *Set) Place { return s.Place }, from, label, named)

@@ -93,7 +93,7 @@ func (b *builder) noteStack(st *Step, t def.Text) {
 	key, label, named := cut(t.Value)
 	all, ok := b.stacks[key]
 	if !ok {
-		b.unknown(t, "stack", mapKeys(b.stacks), "stacks")
+		b.unknown(t, "stack", knownTo(b, b.stacks), "stacks")
 		return
 	}
 	for _, k := range pick(b, t, "stack", all, func(k *Stack) Place { return k.Place }, st.Place, label, named) {

@@ -164,7 +164,7 @@ func (b *builder) resolveNotes(st *Step, ds *def.Step) {
 	for _, t := range ds.Caution {
 		c, ok := b.cautions[t.Value]
 		if !ok {
-			b.unknown(t, "caution", mapKeys(b.cautions), "cautions")
+			b.unknown(t, "caution", knownTo(b, b.cautions), "cautions")
 			continue
 		}
 		c.Steps = append(c.Steps, st)
@@ -174,7 +174,7 @@ func (b *builder) resolveNotes(st *Step, ds *def.Step) {
 		h, ok := b.holds[t.Value]
 		switch {
 		case !ok:
-			b.unknown(t, "hold or witness point", mapKeys(b.holds), "holds")
+			b.unknown(t, "hold or witness point", knownTo(b, b.holds), "holds")
 		case h.Step != nil:
 			b.problems = append(b.problems, source.Problem{
 				Pos: t.At, Severity: source.Error, Code: "twice",
@@ -199,7 +199,7 @@ func (b *builder) resolveAfter(st *Step, ds *def.Step) {
 		key, label, named := cut(n.Name.Value)
 		all, ok := b.steps[key]
 		if !ok {
-			b.unknown(n.Name, "step", mapKeys(b.steps), "steps")
+			b.unknown(n.Name, "step", knownTo(b, b.steps), "steps")
 			continue
 		}
 		for _, on := range pick(b, n.Name, "step", all, func(s *Step) Place { return s.Place }, st.Place, label, named) {

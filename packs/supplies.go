@@ -74,7 +74,7 @@ func (b *builder) supplies(list []*def.Supply, what string) []*Supply {
 			key, label, named := cut(t.Value)
 			all, ok := b.steps[key]
 			if !ok {
-				b.unknown(t, "step", mapKeys(b.steps), "steps")
+				b.unknown(t, "step", knownTo(b, b.steps), "steps")
 				continue
 			}
 			for _, st := range pick(b, t, "step", all, func(s *Step) Place { return s.Place }, Place{}, label, named) {
