@@ -13,8 +13,8 @@ func signatures(c *composer) []layout.Piece {
 	w := c.w
 	g := c.grid(column{w.roleName, 48}, column{w.printedName, 0}, column{w.initials, 24}, column{w.signature, 50})
 	var rows []layout.Row
-	for _, role := range c.roles() {
-		rows = append(rows, g.row(nil, g.text(0, layout.Body, role, nil)))
+	for _, r := range c.roles() {
+		rows = append(rows, g.row(r.at, g.text(0, layout.Body, r.name, r.at)))
 	}
 	return c.listSheet(w.signaturesRule, g, append(rows, g.blank(max(signers-len(rows), spareRows))...))
 }
@@ -22,25 +22,31 @@ func signatures(c *composer) []layout.Piece {
 // signers is how many people a sheet of signatures has room for.
 const signers = 14
 
+// A role is who signs, and the place in the file that names it first.
+type role struct {
+	name string
+	at   layout.Ref
+}
+
 // roles are those who release, those who check as well and those of the site, each
 // once.
-func (c *composer) roles() []string {
-	var out []string
-	add := func(role string) {
-		if role != "" && !slices.Contains(out, role) {
-			out = append(out, role)
+func (c *composer) roles() []role {
+	var out []role
+	add := func(name string, at layout.Ref) {
+		if name != "" && !slices.ContainsFunc(out, func(r role) bool { return r.name == name }) {
+			out = append(out, role{name, at})
 		}
 	}
 	for _, h := range c.job.Holds {
-		add(h.Releases)
+		add(h.Releases, h.At)
 	}
 	for _, s := range c.job.Sections {
 		for _, st := range s.Steps {
-			add(st.Check)
+			add(st.Check, st.At)
 		}
 	}
-	for _, role := range c.job.Site.Roles {
-		add(role)
+	for _, name := range c.job.Site.Roles {
+		add(name, nil)
 	}
 	return out
 }
