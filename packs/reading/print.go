@@ -11,7 +11,11 @@ type Part struct {
 	Word  Word
 	Text  string // of Literal
 	Blank Blank
-	Mark  Mark // of BlankReading: whose reading is copied here
+	Mark  Mark // of BlankReading: whose reading is copied here; of a Literal: what it names
+
+	// In a ladder only:
+	Index int // of BlankReading: which of the readings, from 1; 0 the only one or that of the same position; WholeOf for one of all
+	Box   Box // the size of the blank
 }
 
 // A Blank is a small box inside a printed line.

@@ -47,6 +47,7 @@ const (
 	WordIsUnder          // of a reading, before a size
 	WordIsIn             // of a reading and its own limits
 	WordIsOut            // of a reading and its own limits
+	WordRounded          // behind a box: its last decimal is rounded
 	WordByHand           // stages of tightening
 	WordSlackenAll
 	WordBackOff    // before an angle
@@ -64,7 +65,8 @@ var english = [...]string{
 	WordYes: "yes", WordNo: "no", WordRise: "above the part beside it", WordWarmer: "warmer,", WordNever: "never",
 	WordAsInSource: "as printed in the source", WordNoTolerance: "no tolerance in the source: judge and sign",
 	WordIs: "is", WordIsOver: "is over", WordIsUnder: "is under", WordIsIn: "is in limits", WordIsOut: "is out of limits",
-	WordByHand: "by hand", WordSlackenAll: "slacken all", WordBackOff: "back off", WordTurn: "turn", WordAgainAfter: "again after",
+	WordRounded: "rounded",
+	WordByHand:  "by hand", WordSlackenAll: "slacken all", WordBackOff: "back off", WordTurn: "turn", WordAgainAfter: "again after",
 }
 
 // English gives the word in English, "" for Literal.

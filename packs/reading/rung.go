@@ -1,0 +1,411 @@
+package reading
+
+import (
+	"errors"
+	"math/big"
+	"slices"
+	"strconv"
+
+	"matchmark/packs/units"
+)
+
+// How a value is worked out by hand
+//
+// A ladder is the sum of a Value as a person does it with a pen: one line a term,
+// the boxes to copy readings into first, every product and mean with a box of its
+// own, the operation signs before the lines, and the result on the last.
+//
+// Nothing is lost on the way: a sum keeps the decimals of its finest term, half
+// of a reading has one more, a product those of both factors. A box is rounded
+// only where the decimals have no end (a mean of three), to one more than the
+// reading has, or where there would be more than three more; the line says so.
+// Round to the nearest, half away from zero.
+//
+// Refused: readings in different units in one sum, though they convert (a person
+// would have to convert between two boxes); fractions of an inch in anything but
+// sums, differences, halves, largest, smallest and spread.
+
+// moreDecimals is how many decimals a box on the way may have beyond its reading.
+const moreDecimals = 3
+
+// fewBoxes is how many readings are copied one by one to be added up; of more the
+// sum alone is copied.
+const fewBoxes = 4
+
+// A Given is what a ladder has to know of readings that it takes: the box of one,
+// and how many there are. Once is for a reading that is taken box by box: the
+// ladder stands for one position, and takes the reading of the same one.
+type Given struct {
+	Box   Box
+	Boxes int
+	Once  bool
+}
+
+// A Rung is one line of a ladder. Minus and Plus stand before a term, Equals
+// before the result; the first line has no sign.
+type Rung struct {
+	Sign  Sign
+	Parts []Part
+	Name  string // of a bracket: the letter by which the lines below call it
+}
+
+// A Sign is an operation sign at the head of a line.
+type Sign uint8
+
+const (
+	// NoSign is before the first line.
+	NoSign Sign = iota
+	// Plus adds the line.
+	Plus
+	// Minus takes the line off.
+	Minus
+	// Equals is before the result.
+	Equals
+)
+
+// Rungs gives the lines of boxes by which a person works the value out, inputs
+// first, and the box of the result. given tells of each mark what is known; of
+// "as found" it is asked with an empty mark. The error says which readings cannot
+// be taken together.
+func (v *Value) Rungs(given func(Mark) Given) ([]Rung, Box, error) {
+	p := pen{given: given}
+	f := p.sum(v)
+	if p.err != nil {
+		return nil, Box{}, p.err
+	}
+	return p.rungs, f.Box, nil
+}
+
+// A figure is a number on the way: its box, and how large it can get, without
+// sign.
+type figure struct {
+	Box
+	most *big.Rat
+}
+
+// sized gives a figure with the digits before the point that it takes.
+func (f figure) sized() figure {
+	f.Before = units.Exact(f.most, 0).Figures()
+	return f
+}
+
+// figureOf is what can be written into a box: nines in every place.
+func figureOf(b Box) figure {
+	ten := func(n int) *big.Int { return new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(n)), nil) }
+	most := new(big.Rat).SetInt(ten(max(b.Before, 1)))
+	return figure{b, most.Sub(most, new(big.Rat).SetFrac(big.NewInt(1), ten(max(b.After, 0))))}
+}
+
+// A pen writes a ladder line by line.
+type pen struct {
+	given   func(Mark) Given
+	rungs   []Rung
+	letters int
+	err     error
+}
+
+func (p *pen) fail(text string) {
+	if p.err == nil {
+		p.err = errors.New(text)
+	}
+}
+
+// sum writes the lines of one sum and gives what can come out.
+func (p *pen) sum(v *Value) figure {
+	if only := &v.Terms[0]; len(v.Terms) == 1 && only.By == ByNothing && only.Item.Kind == Bracket {
+		return p.sum(only.Item.Value) // a bracket round the whole
+	}
+	names, inner := make([]string, len(v.Terms)), make([]figure, len(v.Terms))
+	for i := range v.Terms {
+		if b := v.Terms[i].Item.bracket(); b != nil {
+			inner[i] = p.sum(b)
+			names[i] = string(rune('a' + p.letters%26))
+			p.letters++
+			p.rungs[len(p.rungs)-1].Name = names[i]
+		}
+	}
+	var total figure
+	for i := range v.Terms {
+		r := Rung{}
+		switch {
+		case i > 0 && v.Terms[i].Minus:
+			r.Sign = Minus
+		case i > 0:
+			r.Sign = Plus
+		}
+		parts, f := p.term(&v.Terms[i], names[i], inner[i])
+		r.Parts = parts
+		if i == 0 {
+			total = f
+		} else {
+			total = p.join(total, f, v.Terms[i].Minus)
+		}
+		p.rungs = append(p.rungs, r)
+	}
+	if len(v.Terms) > 1 {
+		p.rungs = append(p.rungs, Rung{Sign: Equals, Parts: []Part{{Blank: BlankResult, Box: total.Box}}})
+	}
+	return total
+}
+
+// bracket is the value in brackets that an item is of, nil if it is of none.
+func (it *Item) bracket() *Value {
+	for it.Of != nil {
+		it = it.Of
+	}
+	if it.Kind == Bracket {
+		return it.Value
+	}
+	return nil
+}
+
+// join is what comes out of a sum or difference of two.
+func (p *pen) join(a, b figure, minus bool) figure {
+	if a.Unit.RiseUnit() != b.Unit.RiseUnit() {
+		p.fail("one is in " + a.Unit.Text() + " and the other in " + b.Unit.Text() + ": a sum by hand takes one unit")
+		return a
+	}
+	out := a
+	switch {
+	case minus && a.Unit.Dimension() == units.Temperature && b.Unit == a.Unit:
+		out.Unit = a.Unit.RiseUnit()
+	case !minus && b.Unit.Dimension() == units.Temperature:
+		out.Unit = b.Unit
+	}
+	if (a.Form == Fraction) != (b.Form == Fraction) {
+		if a.After > 0 || b.After > 0 {
+			p.fail("one is a fraction and the other a decimal: a sum by hand takes one form")
+		}
+		out.Form = Fraction
+	}
+	out.Denominator = max(a.Denominator, b.Denominator)
+	out.After = max(a.After, b.After)
+	out.Signed = a.Signed || b.Signed || minus
+	switch {
+	case !minus || a.Signed || b.Signed:
+		out.most = new(big.Rat).Add(a.most, b.most)
+	case b.most.Cmp(a.most) > 0:
+		out.most = b.most
+	}
+	return out.sized()
+}
+
+// term writes the boxes of one term, the last of them that of the whole term.
+func (p *pen) term(t *Term, name string, inner figure) ([]Part, figure) {
+	parts, f := p.item(&t.Item, name, inner)
+	var factor units.Number
+	switch t.By {
+	case ByNothing:
+		return parts, f
+	case ByHalf:
+		f, _ = p.divided(f, 2)
+		return append(append(parts, lit("÷\u00a02")), result(f, false)...), f
+	case ByNumber:
+		factor = t.Number
+	case ByPercent:
+		// 70 % is × 0.7.
+		factor = units.Exact(t.Number.Quo(units.Whole(100)).Rat(), 0)
+	}
+	parts = append(parts, lit("×\u00a0"+factor.Print()))
+	f, rounded := p.times(f, factor)
+	return append(parts, result(f, rounded)...), f
+}
+
+// result is the end of a line: the sign, the box, and whether it is rounded.
+func result(f figure, rounded bool) []Part {
+	out := []Part{lit("="), {Blank: BlankResult, Box: f.Box}}
+	if rounded {
+		out = append(out, word(WordRounded))
+	}
+	return out
+}
+
+// times is what comes out of a reading times a factor.
+func (p *pen) times(f figure, factor units.Number) (out figure, rounded bool) {
+	if f.Form == Fraction {
+		p.fail("a fraction of an inch is not multiplied by hand: measure in decimals of an inch")
+		return f, false
+	}
+	out = f
+	out.After = f.After + factor.Decimals()
+	if most := f.After + moreDecimals; out.After > most || factor.Denominator() > 0 {
+		out.After, rounded = most, true
+	}
+	out.most = new(big.Rat).Mul(f.most, factor.Abs().Rat())
+	out.Signed = f.Signed || factor.Sign() < 0
+	return out.sized(), rounded
+}
+
+// divided is what comes out of a reading divided by a small whole number.
+func (p *pen) divided(f figure, n int) (out figure, rounded bool) {
+	f.most = new(big.Rat).Quo(f.most, big.NewRat(int64(n), 1))
+	f = f.sized()
+	if f.Form == Fraction {
+		if n > 2 {
+			p.fail("a fraction of an inch is not divided by hand: measure in decimals of an inch")
+		}
+		f.Denominator *= int64(n)
+		return f, false
+	}
+	more, ends := decimalsOf(n)
+	if !ends {
+		more, rounded = 1, true
+	}
+	if more > moreDecimals {
+		more, rounded = moreDecimals, true
+	}
+	f.After += more
+	return f, rounded
+}
+
+// decimalsOf tells how many decimals 1/n has, and whether they end.
+func decimalsOf(n int) (int, bool) {
+	twos, fives := 0, 0
+	for ; n%2 == 0; n /= 2 {
+		twos++
+	}
+	for ; n%5 == 0; n /= 5 {
+		fives++
+	}
+	return max(twos, fives), n == 1
+}
+
+// item writes the boxes of what a factor stands before.
+func (p *pen) item(it *Item, name string, inner figure) ([]Part, figure) {
+	switch it.Kind {
+	case Size:
+		return []Part{lit(it.Size.Print())}, figure{boxOf(it.Size), it.Size.Number.Abs().Rat()}
+	case Reading:
+		g := p.given(it.Marks[0])
+		if g.Boxes > 1 && !g.Once {
+			p.fail(string(it.Marks[0]) + " has " + strconv.Itoa(g.Boxes) + " readings: write mean of " + string(it.Marks[0]) + ", or largest or smallest of it")
+		}
+		return []Part{{Text: string(it.Marks[0]), Mark: it.Marks[0]}, {Blank: BlankReading, Mark: it.Marks[0], Box: g.Box}}, figureOf(g.Box)
+	case Found:
+		g := p.given("")
+		return []Part{word(WordFound), {Blank: BlankFound, Box: g.Box}}, figureOf(g.Box)
+	case Bracket:
+		return []Part{lit(name)}, inner
+	case Rate:
+		parts, f := p.item(it.Of, name, inner)
+		factor, unit := p.perUnit(it, f.Unit)
+		parts = append(parts, lit("×\u00a0"+factor.Print()))
+		f, rounded := p.times(f, factor)
+		f.Unit = unit
+		return append(parts, result(f, rounded)...), f
+	}
+	return p.many(it)
+}
+
+// perUnit is the factor of a rate on a reading as it is written: 0.5 mm per m of a
+// reading in mm is × 0.0005.
+func (p *pen) perUnit(it *Item, of units.Unit) (units.Number, units.Unit) {
+	one, err := units.Quantity{Number: units.Whole(1), Unit: of}.Convert(it.PerUnit)
+	if err != nil {
+		p.fail(it.Size.Text() + " per " + it.PerUnit.Text() + " of a reading in " + of.Text() + ": " + err.Error())
+		return it.Size.Number, it.Size.Unit
+	}
+	return units.Exact(it.Size.Number.Mul(one.Number).Rat(), 0), it.Size.Unit
+}
+
+// boxOf is the box that a size would have.
+func boxOf(q units.Quantity) Box {
+	b := Box{Before: q.Number.Figures(), After: q.Number.Decimals(), Signed: q.Number.Sign() < 0, Unit: q.Unit}
+	if d := q.Number.Denominator(); d > 0 {
+		b.Form, b.Denominator = Fraction, d
+	}
+	return b
+}
+
+// many writes several readings taken together.
+func (p *pen) many(it *Item) ([]Part, figure) {
+	n, box := p.together(it.Marks)
+	f := figureOf(box)
+	one := func(w Word, f figure) []Part {
+		return append([]Part{word(w)}, append(names(it.Marks), Part{Blank: BlankReading, Mark: it.Marks[0], Index: WholeOf(w), Box: f.Box})...)
+	}
+	switch it.Kind {
+	case LargestOf:
+		return one(WordLargestOf, f), f
+	case SmallestOf:
+		return one(WordSmallestOf, f), f
+	case SpreadOf:
+		spread := f
+		if f.Signed {
+			spread.most = new(big.Rat).Add(f.most, f.most)
+			spread = spread.sized()
+		}
+		spread.Signed, spread.Unit = false, f.Unit.RiseUnit()
+		parts := append(one(WordLargestOf, f), lit("−"))
+		return append(append(parts, one(WordSmallestOf, f)...), result(spread, false)...), spread
+	}
+	sum := f
+	sum.most = new(big.Rat).Mul(f.most, big.NewRat(int64(max(n, 1)), 1))
+	sum = sum.sized()
+	parts := one(WordSumOf, sum)
+	if n <= fewBoxes {
+		parts = append(append([]Part{word(WordSum)}, p.each(it.Marks)...), result(sum, false)...)
+	}
+	if it.Kind == SumOf {
+		return parts, sum
+	}
+	mean, rounded := p.divided(sum, max(n, 1))
+	parts = append(parts, lit("÷\u00a0"+strconv.Itoa(n)))
+	return append(parts, result(mean, rounded)...), mean
+}
+
+// together counts the readings of several marks and gives a box that takes any of
+// them.
+func (p *pen) together(marks []Mark) (n int, box Box) {
+	for i, m := range marks {
+		g := p.given(m)
+		n += g.Boxes
+		if i == 0 {
+			box = g.Box
+			continue
+		}
+		if g.Box.Unit != box.Unit || (g.Box.Form == Fraction) != (box.Form == Fraction) {
+			p.fail(string(marks[0]) + " is in " + box.Unit.Text() + " and " + string(m) + " in " + g.Box.Unit.Text() + ": they are not taken together by hand")
+		}
+		box.Before, box.After = max(box.Before, g.Box.Before), max(box.After, g.Box.After)
+		box.Denominator, box.Signed = max(box.Denominator, g.Box.Denominator), box.Signed || g.Box.Signed
+	}
+	return n, box
+}
+
+// names lists marks, with "and" between them.
+func names(marks []Mark) []Part {
+	var out []Part
+	for i, m := range marks {
+		if i > 0 {
+			out = append(out, word(WordAnd))
+		}
+		out = append(out, Part{Text: string(m), Mark: m})
+	}
+	return out
+}
+
+// each writes every reading of the marks with a box of its own and plus between.
+func (p *pen) each(marks []Mark) []Part {
+	var out []Part
+	for _, m := range marks {
+		g := p.given(m)
+		for i := range g.Boxes {
+			if len(out) > 0 {
+				out = append(out, lit("+"))
+			}
+			if i == 0 {
+				out = append(out, Part{Text: string(m), Mark: m})
+			}
+			out = append(out, Part{Blank: BlankReading, Mark: m, Index: i + 1, Box: g.Box})
+		}
+	}
+	return out
+}
+
+// WholeOf is the Index of a blank that takes one number made of all readings, the
+// largest, the smallest or the sum of them: a number below zero, a different one
+// for each word.
+func WholeOf(w Word) int { return -1 - slices.Index(wholeWords, w) }
+
+var wholeWords = []Word{WordLargestOf, WordSmallestOf, WordSumOf}
