@@ -145,6 +145,7 @@ type Part struct {
 	Moves  Text    // "1 turn gives 0.75 mm" for adjusters without a thread
 	Note   Text
 	Applies
+	Adjusting
 }
 
 // An Instrument is what a reading is taken with.
@@ -189,6 +190,7 @@ type Dimension struct {
 	Critical         Text    // "no": not on the sheet of critical dimensions
 	Note             Text
 	Applies
+	Worked
 }
 
 // Positions are the several places at which one dimension is read: a name
@@ -358,6 +360,7 @@ type Step struct {
 	ToolCount Text    // yes: tools are counted
 	Otherwise Varying // what is done instead where the step does not apply
 	Applies
+	Branching
 }
 
 // After says which steps must come before, each with its reason. An After that

@@ -6,7 +6,7 @@ package def
 func applies[T any](field func(*T) *Applies) []key[T] {
 	return []key[T]{
 		text("fitted", "The option without which it is left out.", "probes", func(t *T) *Text { return &field(t).Fitted }),
-		text("if", "The build without which it is left out.", "late", func(t *T) *Text { return &field(t).If }),
+		text("if", "The build without which it is left out; of a step also what decides at the machine: a reading (D3 is over 0.50 mm) or a question.", "late", func(t *T) *Text { return &field(t).If }),
 	}
 }
 

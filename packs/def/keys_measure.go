@@ -47,7 +47,7 @@ var dimensionKind = &kind[Dimension]{
 		number("spare", "How many boxes are left free for readings decided on the day.", "2", func(d *Dimension) *Text { return &d.Spare }),
 		flag("critical", "Whether it stands on the sheet of critical dimensions; one with a limit for closing does, unless this says no.", "no", func(d *Dimension) *Text { return &d.Critical }),
 		text("note", "A remark for whoever measures.", "Measure beside the keyway.", func(d *Dimension) *Text { return &d.Note }),
-	}, applies(func(d *Dimension) *Applies { return &d.Applies })...),
+	}, append(worked(), applies(func(d *Dimension) *Applies { return &d.Applies })...)...),
 }
 
 var jointKind = &kind[Joint]{

@@ -21,7 +21,7 @@ var partKind = &kind[Part]{
 		flag("aid", "Whether it is no part of the machine, as a guide stud, and must be out again at the end.", "yes", func(p *Part) *Text { return &p.Aid }),
 		text("moves", "What one turn or flat moves, for an adjuster without a thread.", "1 turn gives 0.75 mm", func(p *Part) *Text { return &p.Moves }),
 		text("note", "A remark for whoever handles it.", "Keep the stamped side clean.", func(p *Part) *Text { return &p.Note }),
-	}, applies(func(p *Part) *Applies { return &p.Applies })...),
+	}, append(adjusting(), applies(func(p *Part) *Applies { return &p.Applies })...)...),
 }
 
 var containerKind = &kind[Container]{

@@ -111,9 +111,9 @@ var stepKind = &kind[Step]{
 		list("lock", "The isolations that are put on.", "[motor]", func(s *Step) *[]Text { return &s.Lock }),
 		list("unlock", "The isolations that are taken off.", "[motor]", func(s *Step) *[]Text { return &s.Unlock }),
 		list("permit", "The permits that must be there before it is begun.", "[hot-work]", func(s *Step) *[]Text { return &s.Permit }),
-		varying("otherwise", "What is done instead on a machine for which the step is not meant.", "Check that the plug is tight.", func(s *Step) *Varying { return &s.Otherwise }),
+		varying("otherwise", "What is done instead where the step is not meant for the machine, or its if: says no.", "Check that the plug is tight.", func(s *Step) *Varying { return &s.Otherwise }),
 		flag("tool-count", "Whether the tools are counted.", "yes", func(s *Step) *Text { return &s.ToolCount }),
-	}, applies(func(s *Step) *Applies { return &s.Applies })...),
+	}, append(branching(), applies(func(s *Step) *Applies { return &s.Applies })...)...),
 }
 
 var wayRoundKind = &kind[WayRound]{
