@@ -9,9 +9,13 @@ import (
 	"matchmark/packs/units"
 )
 
-// marks lists the other readings that the limits of a dimension need.
+// marks lists the other readings that a dimension is worked out from, or its
+// limits are.
 func (d *Dim) marks() []reading.Mark {
 	var out []reading.Mark
+	if d.Formula != nil {
+		out = d.Formula.Marks()
+	}
 	for _, l := range d.limits() {
 		out = append(out, l.Marks()...)
 	}
@@ -23,24 +27,26 @@ func (d *Dim) marks() []reading.Mark {
 func (d *Dim) NotSourced() bool { return d.Source == "" && d.Judged() }
 
 // checkInputs sees that the lines of each dimension ask for no more than its
-// instrument reads, and that the readings they are worked out from are there by
-// then.
+// instrument reads, and that the readings they are worked out from are there.
 func (b *builder) checkInputs() {
 	for _, dd := range b.def.Dimensions {
 		for _, d := range b.dims[dd.Mark.Value] {
 			for _, l := range d.lines(dd) {
-				b.checkMarks(d, l.limit, l.text)
+				b.checkMarks(d, l.limit.Marks(), l.limit.Unit(), l.text)
 				b.checkDecimals(d, l.limit, l.text)
+			}
+			if d.Formula != nil {
+				b.checkMarks(d, d.Formula.Marks(), units.None, d.Place.at(dd.Formula))
 			}
 			b.checkLoose(d, dd)
 		}
 	}
 }
 
-// checkMarks sees that the readings a limit needs exist, are of the same sort of
-// unit, and are taken before the limit needs them.
-func (b *builder) checkMarks(d *Dim, l *reading.Limit, t def.Text) {
-	for _, m := range l.Marks() {
+// checkMarks sees that the readings a line needs exist, and are of the same sort
+// of unit as the line, if that has one.
+func (b *builder) checkMarks(d *Dim, marks []reading.Mark, u units.Unit, t def.Text) {
+	for _, m := range marks {
 		at := markPos(t, string(m))
 		key, label, named := cut(string(m))
 		all, ok := b.dims[key]
@@ -49,8 +55,10 @@ func (b *builder) checkMarks(d *Dim, l *reading.Limit, t def.Text) {
 			continue
 		}
 		for _, e := range pick(b, def.Text{Value: string(m), At: at}, "dimension", all, func(e *Dim) Place { return e.Place }, d.Place, label, named) {
-			b.checkTaken(d, e, at)
-			if u := l.Unit(); u != units.None && e.Box.Unit != units.None && !alike(u, e.Box.Unit) {
+			if d == e {
+				b.problems.Add(at, "of-itself", d.Mark+" is worked out from itself", "as found, if the value found is meant")
+			}
+			if u != units.None && e.Box.Unit != units.None && !alike(u, e.Box.Unit) {
 				b.say2(at, "other-unit", d.Mark+" is in "+u.Text()+" and "+e.Mark+" in "+e.Box.Unit.Text()+"; they do not add up", e.At, e.Mark, "write both in units of the same sort")
 			}
 		}
@@ -68,27 +76,6 @@ func markPos(t def.Text, mark string) source.Pos {
 		return t.At
 	}
 	return t.Part(len([]rune(t.Value[:i])), len([]rune(mark)))
-}
-
-// checkTaken sees that a reading is taken before another one needs it.
-func (b *builder) checkTaken(d, e *Dim, at source.Pos) {
-	need := d.LeftAt
-	if need == nil {
-		need = d.FoundAt
-	}
-	first := e.FoundAt
-	if first == nil {
-		first = e.LeftAt
-	}
-	switch {
-	case d == e:
-		b.problems.Add(at, "of-itself", "the limit of "+d.Mark+" is worked out from "+d.Mark+" itself", "as found, if the value found is meant")
-	case need == nil || first == nil:
-		// That they are never measured is spoken of elsewhere.
-	case first.Index > need.Index:
-		b.say2(at, "taken-later", e.Mark+" is taken at "+first.name()+", after "+d.Mark+" needs it at "+need.name(), first.At, "taken here",
-			"take it at or before "+need.No)
-	}
 }
 
 // checkDecimals sees that a line does not ask for more than the instrument reads.

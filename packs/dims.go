@@ -46,7 +46,7 @@ func (b *builder) readDims() {
 			what string
 		}{
 			{dd.What, "what is measured"}, {dd.With, ""}, {dd.ViewedFrom, ""}, {dd.Pushed, ""}, {dd.Load, ""}, {dd.Plane, ""},
-			{dd.Reuse, ""}, {dd.Repair, ""}, {dd.Source, ""}, {dd.Nominal, ""}, {dd.Over, ""}, {dd.Under, ""}, {dd.Out, ""},
+			{dd.Reuse, ""}, {dd.Repair, ""}, {dd.Source, ""}, {dd.Nominal, ""}, {dd.Over, ""}, {dd.Under, ""}, {dd.Out, ""}, {dd.Formula, ""},
 		} {
 			b.checkVarying(v.v, v.what, places)
 		}
@@ -92,7 +92,10 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 		d.Spare, _ = wholeNumber(dd.Spare)
 	}
 	d.Critical = dd.Critical.Value == "yes" || d.Judged() && dd.Critical.Value != "no"
-	b.readBox(d, dd)
+	b.readStamped(d, dd)
+	if !pl.at(dd.Formula).Written() && d.OneIs == nil {
+		b.readBox(d, dd)
+	}
 	b.readWarm(d, dd)
 	return d
 }
@@ -100,16 +103,7 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 // readBox sizes the write-in box of one reading from its limits, its nominal size
 // and the range of its instrument.
 func (b *builder) readBox(d *Dim, dd *def.Dimension) {
-	hint := reading.Hint{}
-	if nominal := d.Place.at(dd.Nominal); nominal.Written() {
-		if q, ok := b.quantity(nominal, "25 mm"); ok {
-			hint.Nominal = &q
-		}
-	}
-	if d.By != nil {
-		hint.High, hint.Reads = d.By.High, d.By.Reads
-	}
-	hint.Signed = dd.Sign.Value == "yes"
+	hint := b.hint(d, dd)
 	limits := d.limits()
 	if len(limits) == 0 {
 		if !dd.Found.Written() && !dd.Left.Written() && !dd.Reuse.Written() && !dd.Repair.Written() {
@@ -124,6 +118,20 @@ func (b *builder) readBox(d *Dim, dd *def.Dimension) {
 		return
 	}
 	d.Box = box
+}
+
+// hint is what is known of the size of a reading besides its limits.
+func (b *builder) hint(d *Dim, dd *def.Dimension) reading.Hint {
+	hint := reading.Hint{Signed: dd.Sign.Value == "yes"}
+	if nominal := d.Place.at(dd.Nominal); nominal.Written() {
+		if q, ok := b.quantity(nominal, "25 mm"); ok {
+			hint.Nominal = &q
+		}
+	}
+	if d.By != nil {
+		hint.High, hint.Reads = d.By.High, d.By.Reads
+	}
+	return hint
 }
 
 // faceAt resolves a face at a place. A part that stands at several places needs

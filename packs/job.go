@@ -153,6 +153,8 @@ type Dim struct {
 
 	FoundAt *Step // where it is measured before parting
 	LeftAt  *Step // where it is set in putting back
+
+	Worked
 }
 
 // Judged reports whether a reading of the dimension is in or out of a limit for

@@ -101,6 +101,21 @@ func (v *Value) appendMarks(out []Mark) []Mark {
 	return out
 }
 
+// Singles lists the readings that the value takes one at a time, not together with
+// others as a mean.
+func (v *Value) Singles() []Mark {
+	var out []Mark
+	v.each(func(it *Item) {
+		if it.Kind == Reading && !slices.Contains(out, it.Marks[0]) {
+			out = append(out, it.Marks[0])
+		}
+	})
+	return out
+}
+
+// NeedsFound reports whether the value takes what was found in its own box.
+func (v *Value) NeedsFound() bool { return v.needsFound() }
+
 func (v *Value) needsFound() bool {
 	found := false
 	v.each(func(it *Item) { found = found || it.Kind == Found })
