@@ -93,7 +93,7 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 	}
 	d.Critical = dd.Critical.Value == "yes" || d.Judged() && dd.Critical.Value != "no"
 	b.readStamped(d, dd)
-	if !pl.at(dd.Formula).Written() && d.OneIs == nil {
+	if !pl.at(dd.Formula).Written() && !dd.OneIs.Written() {
 		b.readBox(d, dd)
 	}
 	b.readWarm(d, dd)

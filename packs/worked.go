@@ -188,6 +188,9 @@ func widest(a, b reading.Box) reading.Box {
 	return a
 }
 
+// Result is the box of the whole sum.
+func (l *Ladder) Result() reading.Box { return l.result().Box }
+
 // result is the blank that the whole sum is written in.
 func (l *Ladder) result() *reading.Part {
 	last := l.Rungs[len(l.Rungs)-1].Parts

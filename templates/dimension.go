@@ -20,6 +20,7 @@ type side struct {
 	caption string
 	signed  bool
 	copied  bool
+	work    *packs.Working // what is worked out by hand for this side
 }
 
 // dimension is the block of one dimension: balloon, picture, what it is and in
@@ -32,7 +33,9 @@ func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string)
 	pic := c.picture(d)
 	boxes, across := c.boxes(d, sides, right), c.boxes(d, sides, inner)
 	var content layout.Block
-	if boxes.W <= right && across.H > lowBoxes {
+	if byHand(d, sides) {
+		content = c.handContent(d, sides, back, note, inner)
+	} else if boxes.W <= right && across.H > lowBoxes {
 		beside := layout.Above(layout.GapY, layout.Above(0.5, head...), boxes)
 		content = layout.Above(layout.GapY, layout.Beside(cellPad, pic, beside), c.verdict(d, sides, inner, layout.Block{}))
 	} else {
@@ -108,6 +111,8 @@ func faces(w words, d *packs.Dim) string {
 		return one(d.From) + " " + w.to + " " + one(d.To)
 	case d.Of.Part != nil:
 		return one(d.Of)
+	case d.Stamped.Part != nil:
+		return fill(w.stampedOn, one(d.Stamped))
 	}
 	return ""
 }
@@ -118,7 +123,7 @@ func (c *composer) verdict(d *packs.Dim, sides []side, width layout.Mm, boxes la
 	const leastReason = 34
 	initials := c.Box(layout.RoleInitials, c.w.initials, d.At)
 	var ticks layout.Block
-	if d.Judged() && (!d.Left.NeedsFound() || len(sides) > 1) {
+	if late := sides[0].work != nil && sides[0].work.Late != nil; d.Judged() && !late && (!d.Left.NeedsFound() || len(sides) > 1) {
 		ticks = layout.Middle(layout.GapX, c.Tick(layout.Body, c.w.in, d.At), c.Tick(layout.Body, c.w.out, d.At)).Pad(0, 0, 1.5, 0)
 	}
 	fixed := []layout.Block{ticks, initials}

@@ -13,6 +13,10 @@ import (
 // limit, the limit for an old part, what to do when it is out, where it comes
 // from, and in putting back what one flat of the adjuster does.
 func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout.Block {
+	work := d.FoundWork
+	if back {
+		work = d.LeftWork
+	}
 	if d.Left == nil {
 		word := c.w.noLeft
 		if back {
@@ -26,17 +30,16 @@ func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout
 		out = append(out, c.Words(layout.Limit, c.w.noLeft), c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}))
 		return append(out, c.limitNotes(d, width, false)...)
 	}
+	if !back && work.Late != nil {
+		out = append(out, c.Words(layout.Limit, c.w.noLeft), c.laterLine(d, work.Late, width))
+		return append(out, c.limitNotes(d, width, false)...)
+	}
 	p := d.Left.Words(c.unitOf)
 	for _, line := range p.Main {
 		out = append(out, c.limitLine(d, line, width, layout.Limit))
 	}
 	for _, line := range p.Small {
 		out = append(out, c.limitLine(d, line, width, layout.Sub))
-	}
-	if back {
-		for _, line := range p.Ladder {
-			out = append(out, c.limitLine(d, line, width, layout.Body))
-		}
 	}
 	if d.Reuse != nil {
 		for _, line := range d.Reuse.Words(c.unitOf).Main {

@@ -115,7 +115,7 @@ func (c *composer) foundBlock(d *packs.Dim) layout.Block {
 			note = c.w.lastChanceSame
 		}
 	}
-	return c.dimension(d, []side{{caption: c.w.asFound}}, false, note).Anchored("found " + d.Mark)
+	return c.dimension(d, []side{{caption: c.w.asFound, work: &d.FoundWork}}, false, note).Anchored("found " + d.Mark)
 }
 
 // leftBlock is a dimension on the reassembly sheet: the found value copied, the
@@ -125,8 +125,8 @@ func (c *composer) leftBlock(d *packs.Dim) layout.Block {
 	if d.FoundAt != nil && d.Box.Form != reading.Grid {
 		sides = append(sides, side{caption: fill(c.w.copyFrom, c.page("found "+d.Mark)), copied: true})
 	}
-	sides = append(sides, side{caption: c.w.asLeft})
-	if len(sides) == 2 && d.Box.Form == reading.Digits && c.room(d, 3) {
+	sides = append(sides, side{caption: c.w.asLeft, work: &d.LeftWork})
+	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && c.room(d, 3) {
 		sides = append(sides, side{caption: c.w.difference, signed: true})
 	}
 	return c.dimension(d, sides, true, "").Anchored("left " + d.Mark)
@@ -134,7 +134,7 @@ func (c *composer) leftBlock(d *packs.Dim) layout.Block {
 
 // room reports whether so many boxes of a dimension go beside each other.
 func (c *composer) room(d *packs.Dim, n int) bool {
-	if d.Left.NeedsFound() {
+	if d.Left != nil && d.Left.NeedsFound() {
 		return true
 	}
 	label := c.labelWidth(positionNames(d.Positions))

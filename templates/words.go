@@ -12,6 +12,7 @@ import (
 type words struct {
 	lang string
 	sheetWords
+	workedWords
 	orderWords
 
 	// Names of sheets, as on the black plate.

@@ -4,7 +4,7 @@ import "matchmark/packs/reading"
 
 // english is the catalogue in English.
 var english = words{
-	lang: "en", sheetWords: englishSheets, orderWords: englishOrder,
+	lang: "en", sheetWords: englishSheets, workedWords: englishWorked, orderWords: englishOrder,
 
 	front: "Front sheet", traveler: "Traveler", reassembly: "Reassembly", register: "Register", tags: "Tags",
 
@@ -50,7 +50,8 @@ var english = words{
 		reading.WordFound: "found", reading.WordRecord: "record", reading.WordNoneAllowed: "none allowed", reading.WordNone: "none",
 		reading.WordSome: "some", reading.WordYes: "yes", reading.WordNo: "no", reading.WordRise: "above the part beside it",
 		reading.WordWarmer: "warmer,", reading.WordNever: "never", reading.WordAsInSource: "as printed in the source",
-		reading.WordNoTolerance: "no tolerance in the source: judge and sign",
+		reading.WordNoTolerance: "no tolerance in the source: judge and sign", reading.WordRounded: "rounded",
+		reading.WordIs: "is", reading.WordIsOver: "is over", reading.WordIsUnder: "is under", reading.WordIsIn: "is in limits", reading.WordIsOut: "is out of limits",
 	},
 
 	hold: "HOLD", witness: "WITNESS", releasedBy: "released by: name and signature", dateTime: "date, time",

@@ -17,8 +17,8 @@ import (
 //
 // Nothing is lost on the way: a sum keeps the decimals of its finest term, half
 // of a reading has one more, a product those of both factors. A box is rounded
-// only where the decimals have no end (a mean of three), to one more than the
-// reading has, or where there would be more than three more; the line says so.
+// only for a mean, to one decimal more than the readings have, and for a product
+// that would have more than three more; the line says so.
 // Round to the nearest, half away from zero.
 //
 // Refused: readings in different units in one sum, though they convert (a person
@@ -247,27 +247,10 @@ func (p *pen) divided(f figure, n int) (out figure, rounded bool) {
 		f.Denominator *= int64(n)
 		return f, false
 	}
-	more, ends := decimalsOf(n)
-	if !ends {
-		more, rounded = 1, true
-	}
-	if more > moreDecimals {
-		more, rounded = moreDecimals, true
-	}
-	f.After += more
-	return f, rounded
-}
-
-// decimalsOf tells how many decimals 1/n has, and whether they end.
-func decimalsOf(n int) (int, bool) {
-	twos, fives := 0, 0
-	for ; n%2 == 0; n /= 2 {
-		twos++
-	}
-	for ; n%5 == 0; n /= 5 {
-		fives++
-	}
-	return max(twos, fives), n == 1
+	// One decimal more takes the half and the fifth exactly, and any other mean to
+	// a tenth of what the instrument tells apart.
+	f.After++
+	return f, n != 1 && n != 2 && n != 5 && n != 10
 }
 
 // item writes the boxes of what a factor stands before.

@@ -138,7 +138,6 @@ func rat(t interface{ Fatalf(string, ...any) }, s string) *big.Rat {
 	return r
 }
 
-// decimals draws a decimal with two places.
 func hundredths(t *rapid.T, name string, most int64) *big.Rat {
 	return big.NewRat(rapid.Int64Range(0, most).Draw(t, name), 100)
 }
@@ -246,7 +245,7 @@ func TestRungs(t *testing.T) {
 		{"half of a reading has a decimal more", "half of D1", "D1 ▢ ÷ 2 = ▢", "2.3"},
 		{"a percentage is a factor", "70 % of D1", "D1 ▢ × 0.7 = ▢", "2.3"},
 		{"a mean of three is rounded", "mean of D3", "sum D3 ▢ + ▢ + ▢ = ▢ ÷ 3 = ▢ rounded", "2.3"},
-		{"of many readings the sum is copied", "mean of D4", "sum of D4 ▢ ÷ 8 = ▢", "1.5"},
+		{"of many readings the sum is copied", "mean of D4", "sum of D4 ▢ ÷ 8 = ▢ rounded", "1.3"},
 		{"two marks together", "mean of D1 and D2 - 0.02 mm", "sum D1 ▢ + D2 ▢ = ▢ ÷ 2 = ▢ / − 0.02 mm / = ▢", "2.3 ±"},
 		{"spread", "spread of D4", "largest of D4 ▢ − smallest of D4 ▢ = ▢", "1.2"},
 		{"a rate per length", "0.5 mm per m of D5", "D5 ▢ × 0.0005 = ▢ rounded", "1.4"},

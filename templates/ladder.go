@@ -1,0 +1,365 @@
+package templates
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
+)
+
+// Measures of a ladder: the column of operation signs, and the width of one digit.
+const (
+	signCol layout.Mm = 6
+	digitW  layout.Mm = 5.5
+)
+
+// worked sets what is worked out by hand: the sum in words, then the ladder, once
+// or for every position, the result box with its limit beside it.
+func (c *composer) worked(d *packs.Dim, l *packs.Ladder, s side, width layout.Mm) layout.Block {
+	out := []layout.Block{c.sumLine(d, l, width)}
+	limit := ""
+	if d.Left != nil && s.work.Late == nil {
+		limit = plainWords(c.w, d.Left)
+	}
+	names := []string{""}
+	if l.Each {
+		names = positionNames(d.Positions)
+	}
+	for _, n := range names {
+		out = append(out, c.rungs(d, l, ladderEnd{name: s.caption, position: n, limit: limit}, width))
+	}
+	return layout.Above(layout.GapY, out...)
+}
+
+// byHand reports whether a dimension is worked out by hand, or its limits are.
+func byHand(d *packs.Dim, sides []side) bool {
+	w := work(sides)
+	return w != nil && (w.Formula != nil || len(w.Limits) > 0 || d.OneIs != nil)
+}
+
+// work is what is worked out by hand for the sides of a dimension, nil if nothing
+// can be.
+func work(sides []side) *packs.Working {
+	for _, s := range sides {
+		if s.work != nil {
+			return s.work
+		}
+	}
+	return nil
+}
+
+// handContent is the block of a dimension that is worked out: its head, the sums
+// for its limits, its own sum, each over the whole width.
+func (c *composer) handContent(d *packs.Dim, sides []side, back bool, note string, width layout.Mm) layout.Block {
+	top := layout.Above(0.5, append(c.dimensionHead(d, note, width), c.limitLines(d, back, width)...)...)
+	if d.Formula == nil {
+		right := width - pictureW - cellPad
+		head := append(c.dimensionHead(d, note, right), c.limitLines(d, back, right)...)
+		top = layout.Beside(cellPad, c.picture(d), layout.Above(0.5, head...))
+	}
+	ends := layout.Above(layout.GapY, c.limitLadders(d, *work(sides), width)...)
+	return layout.Above(layout.GapY, top, ends, c.verdict(d, sides, width, c.boxes(d, sides, width)))
+}
+
+// handBoxes sets the boxes of a reading that is worked out or read off a part as a
+// number: in putting back the value found first.
+func (c *composer) handBoxes(d *packs.Dim, sides []side, s side, width layout.Mm) layout.Block {
+	var found layout.Block
+	if sides[0].copied && d.Positions.Boxes() == 1 {
+		found = c.boxRow(d, sides[:1], nil, width)
+	}
+	if s.work.Formula == nil {
+		return layout.Above(layout.GapY, found, c.stamped(d, s, width))
+	}
+	return layout.Above(layout.GapY, found, c.worked(d, s.work.Formula, s, width))
+}
+
+// laterLine says where a limit is worked out that hangs on a reading not yet taken.
+func (c *composer) laterLine(d *packs.Dim, u *packs.Use, width layout.Mm) layout.Block {
+	text := fill(c.w.workedLater, plainWords(c.w, d.Left), u.Dims[0].Mark, c.page("left "+d.Mark))
+	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})
+}
+
+// sumLine is the sum in one line, with its signs.
+func (c *composer) sumLine(d *packs.Dim, l *packs.Ladder, width layout.Mm) layout.Block {
+	text := fill(c.w.byHand, d.Mark+" = "+strings.ReplaceAll(l.Text, " - ", " − "))
+	return c.Para(width, []layout.Run{layout.T(layout.SubBold, text)}, layout.ParaOpts{Ref: d.At, Role: roleSum})
+}
+
+// roleSum is on the texts of ladders, so that a reader of the page can do the sums.
+const roleSum = "sum"
+
+// A ladderEnd is what is said of the result of a ladder: its name, the position
+// it is for, the limit beside it.
+type ladderEnd struct{ name, position, limit string }
+
+// rungs sets the lines of one ladder below each other, the decimal points of their
+// last boxes in one column, the unit and the limit behind the result.
+func (c *composer) rungs(d *packs.Dim, l *packs.Ladder, end ladderEnd, width layout.Mm) layout.Block {
+	after := 0
+	for _, r := range l.Rungs {
+		after = max(after, lastAfter(r))
+	}
+	tail := c.tail(d, end.limit, width)
+	edge := width - signCol - tail.W - 2 - digitsBehind(after)
+	var rows []layout.Block
+	if end.position != "" {
+		rows = append(rows, c.Words(layout.Strong, end.position))
+	}
+	for i, r := range l.Rungs {
+		last := i == len(l.Rungs)-1
+		row := c.rung(d, l, r, last, end, edge+digitsBehind(lastAfter(r)), width-signCol)
+		sign := c.Line(signCol, []layout.Run{layout.T(layout.Limit, signText[r.Sign])}, layout.ParaOpts{Ref: d.At, Role: roleSum})
+		if row.H <= lowBoxes {
+			sign = sign.Pad(max(row.H-7, 0), 0, 0, 0)
+		}
+		row = layout.Beside(0, sign, row)
+		if last && row.W+2+tail.W <= width+0.01 {
+			row = layout.Beside(2, row, tail.Pad(max(row.H-7, 0), 0, 0, 0))
+		} else if last {
+			row = layout.Above(1, row, tail.Right(width))
+		}
+		rows = append(rows, row)
+	}
+	return layout.Above(layout.GapY, rows...)
+}
+
+// tail is what stands behind a result: its unit, and the limit beside it, as wide
+// as they are or as there is room for.
+func (c *composer) tail(d *packs.Dim, limit string, width layout.Mm) layout.Block {
+	most := width / 3
+	runs := []layout.Run{layout.T(layout.Body, d.Box.Unit.Print()), layout.T(layout.Limit, "  "+limit)}
+	if one := c.Line(0, runs, layout.ParaOpts{Ref: d.At}); one.W <= most {
+		return one
+	}
+	return c.Para(most, runs, layout.ParaOpts{Ref: d.At})
+}
+
+// signText are the operation signs as they stand before a line.
+var signText = map[reading.Sign]string{reading.Plus: "+", reading.Minus: "−", reading.Equals: "="}
+
+// lastAfter is how many decimals the last number of a line has.
+func lastAfter(r reading.Rung) int {
+	for i := len(r.Parts) - 1; i >= 0; i-- {
+		if p := r.Parts[i]; p.Blank != reading.NoBlank && p.Box.Form == reading.Digits {
+			return p.Box.After
+		}
+	}
+	return 0
+}
+
+// digitsBehind is the width of the point and what stands behind it.
+func digitsBehind(after int) layout.Mm {
+	if after == 0 {
+		return 0
+	}
+	return digitW * layout.Mm(after+1)
+}
+
+// rung sets one line: what it takes on the left, its boxes on the right, ending at
+// the edge. Where they do not go beside each other the boxes stand below.
+func (c *composer) rung(d *packs.Dim, l *packs.Ladder, r reading.Rung, last bool, end ladderEnd, edge, width layout.Mm) layout.Block {
+	var label, text []reading.Part
+	var boxes []layout.Block
+	flush := func(box layout.Block) {
+		// The sign stays with the box behind it when a line ends.
+		if s := partWords(c.w, text); s != "" {
+			box = layout.Bottom(2, c.sumWords(s, d).Pad(0, 0, 2.2, 0), box)
+		}
+		if !box.Empty() {
+			boxes = append(boxes, box)
+		}
+		text = nil
+	}
+	for _, p := range r.Parts {
+		switch {
+		case p.Blank != reading.NoBlank:
+			flush(c.blank(d, p, c.blankCaption(l, p)))
+		case p.Word == reading.WordRounded || p.Word == reading.Literal && p.Mark == "":
+			text = append(text, p)
+		case len(boxes) == 0:
+			label = append(label, p)
+		}
+	}
+	flush(layout.Block{})
+	if r.Name != "" {
+		boxes = append(boxes, c.sumWords("= "+r.Name, d).Pad(0, 0, 2.2, 0))
+	}
+	return c.besideBoxes(d, c.rungLabel(l, label, last, end), boxes, edge, width)
+}
+
+// blankCaption says which of several readings is copied, by its mark and position,
+// or that it is one number made of all of them.
+func (c *composer) blankCaption(l *packs.Ladder, p reading.Part) string {
+	for _, x := range []reading.Word{reading.WordLargestOf, reading.WordSmallestOf} {
+		if p.Index == reading.WholeOf(x) {
+			return c.w.reading[x] + " " + string(p.Mark)
+		}
+	}
+	n := p.Index - 1
+	for _, u := range l.Uses {
+		for _, d := range u.Dims {
+			if u.Mark != p.Mark || p.Index < 1 {
+				continue
+			}
+			if n < d.Positions.Boxes() {
+				if names := positionNames(d.Positions); n < len(names) {
+					return d.Mark + " " + names[n]
+				}
+				return d.Mark
+			}
+			n -= d.Positions.Boxes()
+		}
+	}
+	return ""
+}
+
+// sumWords is a piece of a sum: a sign, a factor, a size.
+func (c *composer) sumWords(text string, d *packs.Dim) layout.Block {
+	return c.Line(0, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: d.At, Role: roleSum})
+}
+
+// besideBoxes sets a label and boxes that end at an edge, or if they are too many
+// for that within a width.
+func (c *composer) besideBoxes(d *packs.Dim, label string, boxes []layout.Block, edge, width layout.Mm) layout.Block {
+	const gap, leastLabel = 2, 34
+	para := func(w layout.Mm) layout.Block {
+		return c.Para(w, []layout.Run{layout.T(layout.Sub, label)}, layout.ParaOpts{Ref: d.At})
+	}
+	row := layout.Bottom(gap, boxes...)
+	if room := edge - row.W - gap; room >= leastLabel || label == "" && room >= 0 {
+		name := layout.Space(room, 1)
+		if label != "" {
+			name = para(room)
+		}
+		return layout.Bottom(gap, name.Pad(0, 0, 2.5, 0), row)
+	}
+	if row.W <= edge {
+		return layout.Above(1, para(edge), row.Right(edge))
+	}
+	if row.W <= width {
+		return layout.Above(1, para(width), row)
+	}
+	return layout.Above(1, para(width), flowTight(boxes, width))
+}
+
+// flowTight sets the pieces of a sum from left to right, with no more room between
+// them than a pen needs.
+func flowTight(all []layout.Block, width layout.Mm) layout.Block {
+	const gap = 2
+	var rows, row []layout.Block
+	used := layout.Mm(0)
+	for _, b := range all {
+		if len(row) > 0 && used+gap+b.W > width {
+			rows = append(rows, layout.Bottom(gap, row...))
+			row, used = nil, 0
+		}
+		row = append(row, b)
+		used += gap + b.W
+	}
+	return layout.Above(layout.GapY, append(rows, layout.Bottom(gap, row...))...)
+}
+
+// rungLabel says what a line takes: the reading by its mark and name, and the page
+// where it was written; or what the result is.
+func (c *composer) rungLabel(l *packs.Ladder, label []reading.Part, last bool, end ladderEnd) string {
+	var out []string
+	for _, p := range label {
+		if p.Mark == "" {
+			out = append(out, partWords(c.w, []reading.Part{p}))
+			continue
+		}
+		for _, u := range l.Uses {
+			if u.Mark == p.Mark {
+				out = append(out, c.useWords(u))
+			}
+		}
+	}
+	if last && len(label) == 0 {
+		out = append(out, end.name)
+	}
+	return strings.Join(out, " ")
+}
+
+// useWords names a reading that is copied: its mark, what it is, and where it was
+// written last.
+func (c *composer) useWords(u packs.Use) string {
+	caption, anchor := c.w.asFound, "found "
+	if u.Left {
+		caption, anchor = c.w.asLeft, "left "
+	}
+	var marks, pages []string
+	for _, d := range u.Dims {
+		marks = append(marks, d.Mark)
+		if p := c.page(anchor + d.Mark); len(pages) == 0 || pages[len(pages)-1] != p {
+			pages = append(pages, p)
+		}
+	}
+	return fill(c.w.takenFrom, strings.Join(marks, ", "), u.Dims[0].What, caption, strings.Join(pages, ", "))
+}
+
+// blank is a box on a ladder.
+func (c *composer) blank(d *packs.Dim, p reading.Part, caption string) layout.Block {
+	if p.Box.Form == reading.Fraction {
+		return c.Fraction(caption, "", d.At)
+	}
+	return c.Value(layout.Number{
+		Before: p.Box.Before, After: p.Box.After, Sign: p.Box.Signed, Caption: caption,
+		Copied: p.Blank != reading.BlankResult, Ref: d.At,
+	})
+}
+
+// limitLadders sets the sums that give the ends of limits, and the boxes for the
+// ends of a size with a tolerance.
+func (c *composer) limitLadders(d *packs.Dim, w packs.Working, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, l := range w.Limits {
+		prefix := ""
+		if l.Limit != d.Left {
+			prefix = c.w.oldPart + " "
+		}
+		add := func(ladder *packs.Ladder, name string) {
+			if ladder != nil {
+				names := []string{""}
+				if ladder.Each {
+					names = positionNames(d.Positions)
+				}
+				for _, n := range names {
+					out = append(out, c.rungs(d, ladder, ladderEnd{name: prefix + name, position: n}, width))
+					if l.At != nil && l.Test.Rule == reading.Nominal {
+						out = append(out, c.limitEnds(d, l, width))
+					}
+				}
+			}
+		}
+		add(l.At, c.w.target)
+		add(l.Low, c.w.reading[reading.WordAtLeast])
+		add(l.High, c.w.reading[reading.WordAtMost])
+	}
+	return out
+}
+
+// limitEnds are the two boxes for the ends of a size that was worked out.
+func (c *composer) limitEnds(d *packs.Dim, l packs.LimitLadder, width layout.Mm) layout.Block {
+	box := l.At.Result()
+	box.After = max(box.After, l.Test.Upper.Decimals(), l.Test.Lower.Decimals())
+	p := reading.Part{Blank: reading.BlankResult, Box: box}
+	one := func(by units.Number, name string) layout.Block {
+		sentence := c.w.targetMore
+		if by.Sign() < 0 {
+			sentence = c.w.targetLess
+		}
+		return layout.Bottom(2, c.sumWords(fill(sentence, by.Abs().Print()), d).Pad(0, 0, 2.2, 0), c.blank(d, p, name))
+	}
+	return flowRow([]layout.Block{one(l.Test.Lower, c.w.lowEnd), one(l.Test.Upper, c.w.highEnd)}, width)
+}
+
+// stamped sets the box for a number that stands on a part, and the sum that makes
+// a size of it.
+func (c *composer) stamped(d *packs.Dim, s side, width layout.Mm) layout.Block {
+	number := c.Value(layout.Number{Before: d.Number.Before, Sign: true, Caption: c.w.stampedNumber, Ref: d.At})
+	size := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: d.Box.Unit.Print(), Ref: d.At})
+	return flowRow([]layout.Block{layout.Middle(2, number, c.sumWords("× "+d.OneIs.Print(), d), c.sumWords("=", d), size)}, width)
+}
