@@ -126,9 +126,14 @@ func TestEveryKeyIsDocumented(t *testing.T) {
 // marks of a definition; nothing for a definition itself.
 func around(s shape) (before, after string) {
 	for _, e := range definitionKind.entries() {
-		if e.form == mapsForm && e.inner[0] == s && s.mark() != "" {
-			return e.name + ": {" + s.mark() + "1: {", "}}"
+		if e.form != mapsForm || e.inner[0] != s {
+			continue
 		}
+		key := s.mark() + "1"
+		if s.mark() == "" {
+			key = "a"
+		}
+		return e.name + ": {" + key + ": {", "}}"
 	}
 	return "", ""
 }
