@@ -85,9 +85,6 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 	d.Found, d.FoundBy = b.limits(d, dd.Found)
 	d.Left, d.LeftBy = b.limits(d, dd.Left)
 	d.Reuse, d.Repair = b.limit(d, pl.at(dd.Reuse)), b.limit(d, pl.at(dd.Repair))
-	if dd.Adjust.Written() {
-		b.readAdjuster(d, dd, pl)
-	}
 	if dd.Spare.Written() {
 		d.Spare, _ = wholeNumber(dd.Spare)
 	}
@@ -97,6 +94,9 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 		b.readBox(d, dd)
 	}
 	b.readWarm(d, dd)
+	if dd.Adjust.Written() {
+		b.readAdjuster(d, dd, pl)
+	}
 	return d
 }
 
@@ -161,13 +161,20 @@ func (b *builder) readAdjuster(d *Dim, dd *def.Dimension, pl Place) {
 	if th == nil {
 		return
 	}
-	length := func(mm thread.Mm) *units.Quantity {
-		return &units.Quantity{Number: units.Exact(new(big.Rat).SetFloat64(float64(mm)), 3), Unit: units.Millimetre}
+	// Told in the unit of the reading, to what can be read: hundredths of a
+	// millimetre, thousandths of an inch; a whole turn one figure finer.
+	length := func(mm thread.Mm, decimals int) *units.Quantity {
+		q := units.Quantity{Number: units.Exact(new(big.Rat).SetFloat64(float64(mm)), 0), Unit: units.Millimetre}
+		if in, err := q.Convert(units.Inch); err == nil && inches(d.Box.Unit) {
+			q, decimals = in, decimals+1
+		}
+		q = q.Round(decimals, units.Nearest)
+		return &q
 	}
-	d.PerTurn = length(th.Lead())
+	d.PerTurn = length(th.Lead(), 3)
 	if n := found[0].Flats; n > 0 {
 		if travel, err := th.PerFlat(n); err == nil {
-			d.PerFlat = length(travel)
+			d.PerFlat = length(travel, 2)
 		}
 	}
 }

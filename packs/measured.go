@@ -143,3 +143,9 @@ func (d *Dim) limits() []*reading.Limit {
 // Zone is the size by letter and grade that a limit was written as, such as
 // "Ø130 m6"; empty if it was written in numbers.
 func (d *Dim) Zone(l *reading.Limit) string { return d.zones[l] }
+
+// WatchedOnly reports whether the dimension has a limit while it is read, but
+// nothing that must stand at closing: a temperature during heating.
+func (d *Dim) WatchedOnly() bool {
+	return d.Left == nil && d.Found != nil && d.Found.Kind == reading.Measured
+}

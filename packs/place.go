@@ -25,7 +25,7 @@ func (b *builder) readPlaces() {
 			b.problems = append(b.problems, source.Problem{
 				Pos: t.At, Severity: source.Error, Code: "name-twice",
 				Message: quote(t.Value) + " names two things; places, groups and options need names of their own",
-				Help:    []string{"give this " + what + " another name"},
+				Help:    []string{"give this " + what + " another name" + lettered(t.Value)},
 				See:     []source.Also{{Pos: first, What: "first used here"}},
 			})
 			return
@@ -68,6 +68,14 @@ const (
 	maxPlaces = 500
 	maxThings = 6000
 )
+
+// lettered shows how numbers that two groups share are told apart.
+func lettered(name string) string {
+	if name == "" || name[0] < '0' || name[0] > '9' {
+		return ""
+	}
+	return "; numbers may have letters before them: G1 to G16"
+}
 
 // over lists the places that each: runs over, crossed when it names several
 // groups (cylinder, valve), or the one place that it names (DE). A thing that does

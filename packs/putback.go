@@ -110,7 +110,9 @@ func (b *builder) undoStep(st *Step, in *Section, u undoing) *Step {
 	for _, d := range st.Measure {
 		switch {
 		case d.Left == nil:
-			row.Recall = append(row.Recall, d)
+			if !d.WatchedOnly() {
+				row.Recall = append(row.Recall, d)
+			}
 		case d.LeftAt == nil:
 			d.LeftAt = row
 			row.Set = append(row.Set, d)

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/layout"
+	"matchmark/layout/draw"
 	"matchmark/packs"
 	"matchmark/packs/reading"
 )
@@ -22,7 +23,7 @@ func (c *composer) boxes(d *packs.Dim, sides []side, width layout.Mm) layout.Blo
 	case p.Kind == packs.Row:
 		return c.boxRow(d, sides[:1], p.Cols, width)
 	default:
-		return c.boxGrid(d, sides[0])
+		return c.boxGrid(d, sides[0], width)
 	}
 }
 
@@ -99,35 +100,23 @@ func flowRow(all []layout.Block, width layout.Mm) layout.Block {
 	return layout.Above(layout.GapY, rows...)
 }
 
-// boxClock sets the four boxes round a clock face, 0° at the top.
+// boxClock sets the boxes round a clock face, the first at the top, clockwise as
+// seen from where one stands.
 func (c *composer) boxClock(d *packs.Dim, s side) layout.Block {
-	var b [4]layout.Block
+	var places []draw.Place
+	n := len(d.Positions.Cols)
 	for i, p := range d.Positions.Cols {
-		b[i] = c.box(d, s, p, false)
+		caption := p
+		if i == 0 {
+			caption = c.withUnit(d, s.caption) + ", " + p
+		}
+		places = append(places, draw.Place{Angle: float64(i) * 360 / float64(n), Box: c.box(d, s, caption, false)})
 	}
-	b[0] = c.box(d, s, c.withUnit(d, s.caption)+", "+d.Positions.Cols[0], false)
-	face := c.clockFace(16)
-	middle := layout.Middle(3, b[3], face, b[1])
-	across := middle.W
-	at := b[3].W + 3 + face.W/2
-	put := func(x layout.Block, half layout.Mm) layout.Block { return x.At(max(at-half, 0), 0) }
-	out := layout.Above(layout.GapY, put(b[0], b[1].W/2), middle, put(b[2], b[2].W/2))
-	out.W = max(out.W, across)
-	return out
+	return draw.Clock(c.Setter, clockR, places, true, d.At)
 }
 
-// clockFace is a ring with the mark at the top and the way the angles run.
-func (c *composer) clockFace(size layout.Mm) layout.Block {
-	r := size/2 - 1.5
-	m := layout.Point{X: size / 2, Y: size / 2}
-	items := []layout.Item{
-		{Shape: layout.Path{Ops: layout.Circle(m, r), Weight: layout.Outline}},
-		{Shape: layout.Path{Ops: layout.Polygon(layout.Point{X: m.X - 1.4, Y: 0.2}, layout.Point{X: m.X + 1.4, Y: 0.2}, layout.Point{X: m.X, Y: 3}), Fill: layout.Black}},
-		{X: m.X, Y: m.Y - r + 3, Shape: layout.Line{DY: 2*r - 4.5, Weight: layout.Inner, Dash: 1}},
-		{X: m.X - r + 1.5, Y: m.Y, Shape: layout.Line{DX: 2*r - 3, Weight: layout.Inner, Dash: 1}},
-	}
-	return layout.Drawn(size, size, items...)
-}
+// clockR is the radius of a clock face.
+const clockR layout.Mm = 7
 
 // withUnit puts the unit into the caption of a block of boxes, where it stands once
 // and not behind each box.
@@ -138,31 +127,55 @@ func (c *composer) withUnit(d *packs.Dim, caption string) string {
 	return caption + ", " + d.Box.Unit.Print()
 }
 
-// boxGrid sets rows by columns of boxes with their names.
-func (c *composer) boxGrid(d *packs.Dim, s side) layout.Block {
+// boxGrid sets rows by columns of boxes with their names. A list without columns
+// is folded into as many columns as the width has room for.
+func (c *composer) boxGrid(d *packs.Dim, s side, width layout.Mm) layout.Block {
 	p := d.Positions
-	cols := p.Cols
-	if len(cols) == 0 {
-		cols = []string{""}
+	if len(p.Cols) == 0 {
+		return c.boxList(d, s, width)
 	}
-	var rows []layout.Block
 	labelW := c.labelWidth(p.Rows)
+	var rows []layout.Block
 	for i, r := range p.Rows {
-		label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, r)}, layout.ParaOpts{Ref: d.At})
 		var row []layout.Block
-		for _, col := range cols {
+		for _, col := range p.Cols {
 			caption := ""
 			if i == 0 {
-				caption = c.withUnit(d, s.caption)
-				if col != "" {
-					caption += ", " + col
-				}
+				caption = c.withUnit(d, s.caption) + ", " + col
 			}
 			row = append(row, c.box(d, s, caption, false))
 		}
-		rows = append(rows, layout.Bottom(2, label.Pad(0, 0, 2.5, 0), layout.Bottom(layout.GapX, row...)))
+		rows = append(rows, c.named(d, r, labelW, layout.Bottom(layout.GapX, row...)))
 	}
 	return layout.Above(layout.GapY, rows...)
+}
+
+// named sets the name of a row before its boxes.
+func (c *composer) named(d *packs.Dim, name string, width layout.Mm, boxes layout.Block) layout.Block {
+	label := c.Line(width, []layout.Run{layout.T(layout.Sub, name)}, layout.ParaOpts{Ref: d.At})
+	return layout.Bottom(2, label.Pad(0, 0, 2.5, 0), boxes)
+}
+
+// boxList sets one box a name, down the first column and then down the next.
+func (c *composer) boxList(d *packs.Dim, s side, width layout.Mm) layout.Block {
+	names := d.Positions.Rows
+	labelW := c.labelWidth(names)
+	one := labelW + 2 + c.box(d, s, c.withUnit(d, s.caption), false).W
+	cols := max(min(int((width+layout.GapX)/(one+layout.GapX)), (len(names)+2)/3), 1)
+	tall := (len(names) + cols - 1) / cols
+	var columns []layout.Block
+	for i := 0; i < len(names); i += tall {
+		var rows []layout.Block
+		for k := i; k < min(i+tall, len(names)); k++ {
+			caption := ""
+			if k == i {
+				caption = c.withUnit(d, s.caption)
+			}
+			rows = append(rows, c.named(d, names[k], labelW, c.box(d, s, caption, false)))
+		}
+		columns = append(columns, layout.Above(layout.GapY, rows...))
+	}
+	return layout.Beside(layout.GapX, columns...)
 }
 
 // boxTable sets one row a position and one column a side, for putting back. The

@@ -41,6 +41,9 @@ func kinds() []kind {
 		{"isolations", func(w words) string { return w.isolations }, isolations, false},
 		{"gather", func(w words) string { return w.gather }, gather, false},
 		{"traveler", func(w words) string { return w.traveler }, traveler, true},
+		{"readings", func(w words) string { return w.dims.sheet }, readings, false},
+		{"critical", func(w words) string { return w.dims.critical }, critical, false},
+		{"dimensions", func(w words) string { return w.dims.index }, index, false},
 		{"holds", func(w words) string { return w.holds }, holds, false},
 		{"openings", func(w words) string { return w.openings }, openings, false},
 		{"reassembly", func(w words) string { return w.reassembly }, reassembly, true},
@@ -95,6 +98,7 @@ func Compose(job *packs.Job, o Options, m layout.Measurer, warnings source.Probl
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
 	for _, k := range kinds() {
+		c := c.across(k)
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
 			continue
@@ -102,11 +106,25 @@ func (c *composer) sheets() []layout.Sheet {
 		title := k.title(c.w)
 		out = append(out, layout.Sheet{
 			Name: k.name, Title: title, Pieces: pieces,
-			Head: func(page, total int) layout.Block { return c.head(title, page, total) },
-			Foot: func(page, total int) layout.Block { return c.foot(k.handover) },
+			Head:      func(page, total int) layout.Block { return c.head(title, page, total) },
+			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
+			Landscape: lyingSheets[k.name],
 		})
 	}
 	return out
+}
+
+// lyingSheets are set across the page.
+var lyingSheets = map[string]bool{"readings": true, "critical": true}
+
+// across is the composer for a sheet: a sheet that lies has another width.
+func (c *composer) across(k kind) *composer {
+	if !lyingSheets[k.name] {
+		return c
+	}
+	turned := *c
+	turned.width, _ = c.paper.Turned().Inner()
+	return &turned
 }
 
 // doc puts frames into a document with the job's title and date.

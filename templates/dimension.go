@@ -32,15 +32,16 @@ func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string)
 	head := append(c.dimensionHead(d, note, right), c.limitLines(d, back, right)...)
 	pic := c.picture(d)
 	boxes, across := c.boxes(d, sides, right), c.boxes(d, sides, inner)
+	extra := c.beside(d, sides, inner)
 	var content layout.Block
 	if byHand(d, sides) {
 		content = c.handContent(d, sides, back, note, inner)
 	} else if boxes.W <= right && across.H > lowBoxes {
 		beside := layout.Above(layout.GapY, layout.Above(0.5, head...), boxes)
-		content = layout.Above(layout.GapY, layout.Beside(cellPad, pic, beside), c.verdict(d, sides, inner, layout.Block{}))
+		content = layout.Above(layout.GapY, layout.Beside(cellPad, pic, beside), extra, c.verdict(d, sides, back, inner, layout.Block{}))
 	} else {
 		top := layout.Beside(cellPad, pic, layout.Above(0.5, head...))
-		content = layout.Above(1.5, top, c.verdict(d, sides, inner, across))
+		content = layout.Above(1.5, top, layout.Above(layout.GapY, c.verdict(d, sides, back, inner, across), extra))
 	}
 	content = content.Fill(inner, content.H, 0, 0).Pad(1.5, cellPad, cellPad, cellPad)
 	balloon := c.balloon(d).Fill(balloonW, content.H, 0.5, 0.5)
@@ -71,31 +72,20 @@ func (c *composer) balloon(d *packs.Dim) layout.Block {
 
 // dimensionHead is what is measured, between which faces, and in which state.
 func (c *composer) dimensionHead(d *packs.Dim, note string, width layout.Mm) []layout.Block {
-	w := c.w
 	runs := []layout.Run{layout.T(layout.Strong, d.What)}
-	if f := faces(w, d); f != "" {
+	if f := faces(c.w, d); f != "" {
 		runs = append(runs, layout.T(layout.Body, " — "+f))
 	}
-	var state []string
-	if d.State.With != "" {
-		state = append(state, w.with+": "+d.State.With)
-	}
-	if d.By != nil {
-		by := w.by + ": " + d.By.Name
-		if d.By.Reads != nil {
-			by += ", " + fill(w.reads, d.By.Reads.Print())
-		}
-		state = append(state, by)
-	}
-	if d.ViewedFrom != "" && (d.Positions.Kind == packs.Clock || d.ViewedFrom != d.Place.ViewedFrom) {
-		state = append(state, fill(w.seen, d.ViewedFrom))
-	}
 	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
-	small := []layout.Run{layout.T(layout.Sub, strings.Join(state, " · "))}
+	small := []layout.Run{layout.T(layout.Sub, strings.Join(c.stateLine(d), " · "))}
 	if note != "" {
 		small = append(small, layout.T(layout.Sub, "  "), layout.Run{Text: note, Style: layout.SubBold, Deco: layout.Inverse})
 	}
-	return append(out, c.Para(width, small, layout.ParaOpts{Ref: d.At}))
+	out = append(out, c.Para(width, small, layout.ParaOpts{Ref: d.At}))
+	if d.Note != "" {
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, d.Note)}, layout.ParaOpts{Ref: d.At}))
+	}
+	return out
 }
 
 // faces words the two faces of a dimension, or the one it is of.
@@ -119,13 +109,10 @@ func faces(w words, d *packs.Dim) string {
 
 // verdict is the line of the boxes, if they are low enough to stand in it, with
 // in or out, the reason why a reading was not taken, and initials.
-func (c *composer) verdict(d *packs.Dim, sides []side, width layout.Mm, boxes layout.Block) layout.Block {
+func (c *composer) verdict(d *packs.Dim, sides []side, back bool, width layout.Mm, boxes layout.Block) layout.Block {
 	const leastReason = 34
 	initials := c.Box(layout.RoleInitials, c.w.initials, d.At)
-	var ticks layout.Block
-	if late := sides[0].work != nil && sides[0].work.Late != nil; d.Judged() && !late && (!d.Left.NeedsFound() || len(sides) > 1) {
-		ticks = layout.Middle(layout.GapX, c.Tick(layout.Body, c.w.in, d.At), c.Tick(layout.Body, c.w.out, d.At)).Pad(0, 0, 1.5, 0)
-	}
+	ticks := c.verdictTicks(d, sides, back)
 	fixed := []layout.Block{ticks, initials}
 	rest := width
 	for _, b := range append(fixed, boxes) {
@@ -138,4 +125,29 @@ func (c *composer) verdict(d *packs.Dim, sides []side, width layout.Mm, boxes la
 	}
 	rest += boxes.W + layout.GapX
 	return layout.Above(layout.GapY, boxes, layout.Middle(layout.GapX, ticks, c.WideBox(layout.RoleWords, rest, 1, c.w.notTaken, d.At), initials))
+}
+
+// verdictTicks are the boxes for what follows from a reading: in or out, and for a
+// part found within a limit for old ones whether it goes back.
+func (c *composer) verdictTicks(d *packs.Dim, sides []side, back bool) layout.Block {
+	w := c.w.dims
+	late := len(sides) > 0 && sides[0].work != nil && sides[0].work.Late != nil
+	var words []string
+	switch {
+	case !back && d.Repair != nil:
+		words = []string{w.goesBack, w.mended, w.renewed}
+	case !back && d.Reuse != nil:
+		words = []string{w.goesBack, w.renewed}
+	case late:
+	case d.WatchedOnly() && !back, d.Judged() && (!d.Left.NeedsFound() || len(sides) > 1):
+		words = []string{c.w.in, c.w.out}
+	}
+	var ticks []layout.Block
+	for _, s := range words {
+		ticks = append(ticks, c.Tick(layout.Body, s, d.At))
+	}
+	if len(ticks) == 0 {
+		return layout.Block{}
+	}
+	return layout.Middle(layout.GapX, ticks...).Pad(0, 0, 1.5, 0)
 }

@@ -60,7 +60,7 @@ func (c *composer) handContent(d *packs.Dim, sides []side, back bool, note strin
 		top = layout.Beside(cellPad, c.picture(d), layout.Above(0.5, head...))
 	}
 	ends := layout.Above(layout.GapY, c.limitLadders(d, *work(sides), width)...)
-	return layout.Above(layout.GapY, top, ends, c.verdict(d, sides, width, c.boxes(d, sides, width)))
+	return layout.Above(layout.GapY, top, ends, c.verdict(d, sides, back, width, c.boxes(d, sides, width)), c.beside(d, sides, width))
 }
 
 // handBoxes sets the boxes of a reading that is worked out or read off a part as a

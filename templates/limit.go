@@ -17,36 +17,95 @@ func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout
 	if back {
 		work = d.LeftWork
 	}
-	if d.Left == nil {
+	switch {
+	case d.Left == nil && d.WatchedOnly() && !back:
+		return append(c.limitWords(d, d.Found, d.FoundBy, width), c.limitNotes(d, width, back)...)
+	case d.Left == nil:
 		word := c.w.noLeft
 		if back {
 			word = c.w.recorded
 		}
-		return []layout.Block{c.Words(layout.Limit, word)}
-	}
-	var out []layout.Block
-	if !back && d.Left.NeedsFound() {
+		return append([]layout.Block{c.Words(layout.Limit, word)}, c.saysLines(d, width)...)
+	case !back && d.Left.NeedsFound():
 		text := fill(c.w.onFound, plainWords(c.w, d.Left), c.page("left "+d.Mark))
-		out = append(out, c.Words(layout.Limit, c.w.noLeft), c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}))
+		out := []layout.Block{c.Words(layout.Limit, c.w.noLeft), c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})}
 		return append(out, c.limitNotes(d, width, false)...)
 	}
 	if !back && work.Late != nil {
-		out = append(out, c.Words(layout.Limit, c.w.noLeft), c.laterLine(d, work.Late, width))
+		out := []layout.Block{c.Words(layout.Limit, c.w.noLeft), c.laterLine(d, work.Late, width)}
 		return append(out, c.limitNotes(d, width, false)...)
 	}
-	p := d.Left.Words(c.unitOf)
-	for _, line := range p.Main {
+	out := c.limitWords(d, d.Left, d.LeftBy, width)
+	for _, old := range []struct {
+		limit *reading.Limit
+		name  string
+	}{{d.Reuse, c.w.oldPart}, {d.Repair, c.w.dims.mended}} {
+		if old.limit == nil {
+			continue
+		}
+		for _, line := range old.limit.Words(c.unitOf).Main {
+			out = append(out, c.limitLine(d, append([]reading.Part{{Text: old.name}}, line...), width, layout.Limit))
+		}
+	}
+	return append(out, c.limitNotes(d, width, back)...)
+}
+
+// limitWords is one limit in words, with its size by letter and grade if it was
+// written so, or one for each position.
+func (c *composer) limitWords(d *packs.Dim, l *reading.Limit, by []*reading.Limit, width layout.Mm) []layout.Block {
+	if len(by) > 0 {
+		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, c.byPosition(d, by))}, layout.ParaOpts{Ref: d.At})}
+	}
+	var out []layout.Block
+	p := l.Words(c.unitOf)
+	for i, line := range p.Main {
+		if zone := d.Zone(l); zone != "" && i == 0 {
+			line = append([]reading.Part{{Text: zone + "  "}}, line...)
+		}
 		out = append(out, c.limitLine(d, line, width, layout.Limit))
 	}
 	for _, line := range p.Small {
 		out = append(out, c.limitLine(d, line, width, layout.Sub))
 	}
-	if d.Reuse != nil {
-		for _, line := range d.Reuse.Words(c.unitOf).Main {
-			out = append(out, c.limitLine(d, append([]reading.Part{{Text: c.w.oldPart}}, line...), width, layout.Limit))
+	return out
+}
+
+// byPosition words the limits of each position, those that are alike together.
+func (c *composer) byPosition(d *packs.Dim, by []*reading.Limit) string {
+	var out []string
+	for i, l := range by {
+		words := plainWords(c.w, l)
+		if zone := d.Zone(l); zone != "" {
+			words = zone + " " + words
 		}
+		out = append(out, d.Positions.Names()[i]+": "+words)
 	}
-	return append(out, c.limitNotes(d, width, back)...)
+	return strings.Join(out, " · ")
+}
+
+// saysLines tell what the sources say that differ, the one used first in sight.
+func (c *composer) saysLines(d *packs.Dim, width layout.Mm) []layout.Block {
+	if len(d.Says) == 0 {
+		return nil
+	}
+	w := c.w.dims
+	runs := []layout.Run{{Text: w.sourcesDiffer, Style: layout.SubBold, Deco: layout.Boxed}}
+	for _, s := range d.Says {
+		text := "  " + s.Source + ": " + s.Text
+		if s.Note != "" {
+			text += " (" + s.Note + ")"
+		}
+		runs = append(runs, layout.T(layout.Sub, text))
+		if !s.Used {
+			continue
+		}
+		used := w.used
+		if s.Hold != nil {
+			used += ", " + fill(w.chosenAt, s.Hold.Mark)
+		}
+		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: used, Style: layout.SubBold, Deco: layout.Inverse})
+	}
+	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
 }
 
 // unitOf is the unit of another dimension's reading.
@@ -66,7 +125,7 @@ func (c *composer) limitNotes(d *packs.Dim, width layout.Mm, back bool) []layout
 	if back && d.PerTurn != nil {
 		name, thread := d.Adjuster.Name, d.Adjuster.Thread.String()
 		if d.PerFlat != nil {
-			notes = append(notes, fill(w.oneFlat, name, thread, d.PerFlat.Round(2, units.Nearest).Print()))
+			notes = append(notes, fill(w.oneFlat, name, thread, d.PerFlat.Print()))
 		} else {
 			notes = append(notes, fill(w.oneTurn, name, thread, d.PerTurn.Print()))
 		}
@@ -87,9 +146,9 @@ func (c *composer) limitNotes(d *packs.Dim, width layout.Mm, back bool) []layout
 		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: w.notSourced, Style: layout.SubBold, Deco: layout.Boxed})
 	}
 	if len(runs) == 0 {
-		return nil
+		return c.saysLines(d, width)
 	}
-	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
+	return append([]layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}, c.saysLines(d, width)...)
 }
 
 // limitLine sets one line of a limit: words as text, blanks as boxes of the size

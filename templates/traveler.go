@@ -81,6 +81,9 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 		out = append(out, layout.Piece{Block: c.caution(n), Gap: 2, KeepNext: true})
 	}
 	out = append(out, layout.Piece{Block: c.stepRow(st), Gap: 2})
+	for _, b := range c.noted(st) {
+		out = append(out, layout.Piece{Block: b, Gap: 1})
+	}
 	for _, d := range st.Measure {
 		out = append(out, layout.Piece{Block: c.foundBlock(d), Gap: 1})
 	}
@@ -108,19 +111,29 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 
 // foundBlock is a dimension on the traveler: measured before parting.
 func (c *composer) foundBlock(d *packs.Dim) layout.Block {
-	note := ""
-	if d.LastChance != nil {
-		note = fill(c.w.lastChance, d.LastChance.No)
-		if d.LastChance == d.FoundAt {
-			note = c.w.lastChanceSame
-		}
+	if d.Sheet {
+		return c.sheetLine(d, false)
 	}
-	return c.dimension(d, []side{{caption: c.w.asFound, work: &d.FoundWork}}, false, note).Anchored("found " + d.Mark)
+	return c.anchors(c.dimension(d, []side{{caption: c.w.asFound, work: &d.FoundWork}}, false, c.lastChanceNote(d)), d, "found ")
+}
+
+// lastChanceNote says which step takes the reading away for good.
+func (c *composer) lastChanceNote(d *packs.Dim) string {
+	switch {
+	case d.LastChance == nil:
+		return ""
+	case d.LastChance == d.FoundAt:
+		return c.w.lastChanceSame
+	}
+	return fill(c.w.lastChance, d.LastChance.No)
 }
 
 // leftBlock is a dimension on the reassembly sheet: the found value copied, the
 // value left, and their difference.
 func (c *composer) leftBlock(d *packs.Dim) layout.Block {
+	if d.Sheet {
+		return c.sheetLine(d, true)
+	}
 	var sides []side
 	if d.FoundAt != nil && d.Box.Form != reading.Grid {
 		sides = append(sides, side{caption: fill(c.w.copyFrom, c.page("found "+d.Mark)), copied: true})
@@ -129,7 +142,7 @@ func (c *composer) leftBlock(d *packs.Dim) layout.Block {
 	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && c.room(d, 3) {
 		sides = append(sides, side{caption: c.w.difference, signed: true})
 	}
-	return c.dimension(d, sides, true, "").Anchored("left " + d.Mark)
+	return c.anchors(c.dimension(d, sides, true, ""), d, "left ")
 }
 
 // room reports whether so many boxes of a dimension go beside each other.
@@ -149,6 +162,10 @@ func (c *composer) room(d *packs.Dim, n int) bool {
 // recallBlock is a dimension that was only recorded: nothing to set, but the value
 // found is worth a look when the parts are together again.
 func (c *composer) recallBlock(d *packs.Dim) layout.Block {
+	if d.Sheet || d.Box.Form == reading.Grid || d.Box.Form == reading.Line {
+		text := fill(c.w.dims.lookAt, d.Mark+"  "+d.What, c.page("found "+d.Mark))
+		return c.Para(c.width-numberW, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: d.At}).At(numberW, 0).Anchored("left " + d.Mark)
+	}
 	s := []side{{caption: fill(c.w.copyFrom, c.page("found "+d.Mark)), copied: true}}
 	return c.dimension(d, s, true, "").Anchored("left " + d.Mark)
 }

@@ -13,6 +13,7 @@ type words struct {
 	lang string
 	sheetWords
 	workedWords
+	dims readingWords
 	orderWords
 
 	// Names of sheets, as on the black plate.

@@ -233,8 +233,9 @@ func (r *reader) logKey(pos *Positions, q pair, v *yaml.Node) bool {
 	return true
 }
 
-// numberRange is a range of whole numbers: 1 to 16.
-var numberRange = regexp.MustCompile(`^(\d+) +(?:to|-|–|\.\.) +(\d+)$|^(\d+)(?:-|–|\.\.)(\d+)$`)
+// numberRange is a range of whole numbers: 1 to 16; letters may stand before both:
+// G1 to G16.
+var numberRange = regexp.MustCompile(`^([A-Za-z]*)(\d+)(?: +to +| *(?:-|–|\.\.) *)([A-Za-z]*)(\d+)$`)
 
 // names reads a list of names, or a range of numbers that stands for them. All
 // names of a range have the place of the range.
@@ -248,15 +249,19 @@ func (r *reader) names(e *entry, n *yaml.Node) []Text {
 	if m == nil {
 		return list
 	}
-	from, err1 := strconv.Atoi(m[1] + m[3])
-	to, err2 := strconv.Atoi(m[2] + m[4])
-	if err1 != nil || err2 != nil || from >= to || to-from >= maxPlaces {
+	letters := m[1]
+	if letters != "" && m[3] != letters {
+		return list // two names with a dash between: A1-B2
+	}
+	from, err1 := strconv.Atoi(m[2])
+	to, err2 := strconv.Atoi(m[4])
+	if m[3] != letters || err1 != nil || err2 != nil || from >= to || to-from >= maxPlaces {
 		r.add(t.At, "range-form", fmt.Sprintf("%s is no range of 2 to %d places counted upward", quote(t.Value), maxPlaces), "write: 1 to 16")
 		return nil
 	}
 	list = list[:0]
 	for i := from; i <= to; i++ {
-		list = append(list, Text{Value: strconv.Itoa(i), At: t.At})
+		list = append(list, Text{Value: letters + strconv.Itoa(i), At: t.At})
 	}
 	return list
 }

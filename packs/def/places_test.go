@@ -82,6 +82,7 @@ places:
   end: {DE: {name: drive end, viewed-from: motor}, NDE: {name: other end}}
   gate: {names: 1 to 4, counted-from: the bridge}
   valve: {names: [in, out]}
+  slide: {names: G1 to G3}
 parts:
   nut: {name: {DE: Nut, others: Ring}, each: [end, gate], count: {DE: 8, others: 6}, renew: if torn}
 dimensions:
@@ -145,6 +146,7 @@ steps:
 		{"places of their own", places(d.Places[0]), "DE drive end;NDE other end;"},
 		{"places by a range", places(d.Places[1]), "1 ;2 ;3 ;4 ;"},
 		{"where a range begins", d.Places[1].CountedFrom.Value, "the bridge"},
+		{"places by a range with letters", places(d.Places[3]), "G1 ;G2 ;G3 ;"},
 		{"places by a list", places(d.Places[2]), "in ;out ;"},
 		{"a value that varies", d.Parts[0].Name.By[1].Name.Value + " " + d.Parts[0].Name.By[1].Value.Value, "others Ring"},
 		{"a count that varies", d.Parts[0].Count.By[0].Value.Value, "8"},

@@ -1,0 +1,146 @@
+package templates
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+)
+
+// critical sets the sheet that is asked for in the middle of the night: every
+// dimension with a limit, as found and as left, and all that is easily missed.
+func critical(c *composer) []layout.Piece {
+	dims := c.criticalDims()
+	if len(dims) == 0 {
+		return nil
+	}
+	out := []layout.Piece{c.ruleLine(c.w.dims.criticalRule)}
+	out = append(out, c.traps()...)
+	w := c.w.dims
+	found, left := c.criticalWidth(dims)
+	g := c.grid(column{w.mark, 22}, column{w.what, 0}, column{w.limit, 56}, column{c.w.asFound, found}, column{c.w.asLeft, left}, column{c.w.initials, 21})
+	var rows []layout.Row
+	for _, d := range dims {
+		rows = append(rows, c.criticalRow(g, d))
+	}
+	pieces := g.t.Pieces(rows)
+	pieces[0].Gap = 3
+	return append(out, pieces...)
+}
+
+// criticalDims are the dimensions of the sheet, merged ones once.
+func (c *composer) criticalDims() []*packs.Dim {
+	var out []*packs.Dim
+	done := map[*packs.Dim]bool{}
+	for _, d := range c.job.Dims {
+		critical := d.Critical
+		if d.In != nil {
+			d = d.In
+		}
+		if critical && !done[d] && d.Box.Form != reading.Grid {
+			done[d] = true
+			out = append(out, d)
+		}
+	}
+	return out
+}
+
+// traps lists what is easily missed, with the step and its page.
+func (c *composer) traps() []layout.Piece {
+	var runs []layout.Run
+	for _, s := range c.job.Sections {
+		for _, st := range s.Steps {
+			if st.Missed == "" || st.Undoes != nil {
+				continue // the row that undoes a step says the same again
+			}
+			runs = append(runs, layout.T(layout.Strong, fill(c.w.stepPage, st.No, c.page("step "+st.No))+" "))
+			if p := st.Place.Label; p != "" {
+				runs = append(runs, layout.T(layout.Body, p+" "))
+			}
+			runs = append(runs, layout.Run{Text: st.Missed, Style: layout.SubBold, Deco: layout.Inverse, Ref: st.At}, layout.T(layout.Body, "   "))
+		}
+	}
+	if len(runs) == 0 {
+		return nil
+	}
+	return []layout.Piece{{Block: layout.Above(1, c.heading(c.w.dims.traps), c.Para(c.width, runs, layout.ParaOpts{})), KeepNext: true}}
+}
+
+// criticalWidth is the width of the columns of boxes: that of the widest box.
+func (c *composer) criticalWidth(dims []*packs.Dim) (found, left layout.Mm) {
+	for _, d := range dims {
+		found, left = max(found, c.criticalBoxes(d, true).W), max(left, c.criticalBoxes(d, false).W)
+	}
+	return max(found, 26) + 2.4, max(left, 26) + 2.4
+}
+
+// criticalBoxes are the boxes of one side: one for one reading, else the smallest and
+// the largest of them. The full boxes stand on the page that the row names.
+func (c *composer) criticalBoxes(d *packs.Dim, found bool) layout.Block {
+	if found && d.FoundAt == nil || !found && d.LeftAt == nil {
+		return layout.Block{}
+	}
+	s := side{copied: true}
+	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
+	switch {
+	case d.Box.Form == reading.Line:
+		return c.WideBox(layout.RoleWords, 40, 1, "", d.At)
+	case !digits:
+		var ticks []layout.Block
+		for _, a := range d.Left.Answers() {
+			word := a.Phrase
+			if a.Word != reading.Literal {
+				word = c.w.reading[a.Word]
+			}
+			ticks = append(ticks, c.Tick(layout.Body, word, d.At))
+		}
+		return layout.Above(layout.GapY, ticks...)
+	case d.Positions.Boxes() == 1:
+		return c.box(d, s, "", true)
+	}
+	return layout.Above(layout.GapY, c.box(d, s, c.w.dims.smallest, true), c.box(d, s, c.w.dims.largest, true))
+}
+
+// criticalRow is one dimension.
+func (c *composer) criticalRow(g grid, d *packs.Dim) layout.Row {
+	what := []layout.Block{g.text(1, layout.Strong, d.What, d.At)}
+	if state := strings.Join(c.stateLine(d), " · "); state != "" {
+		what = append(what, g.text(1, layout.Sub, state, d.At))
+	}
+	var pages []string
+	for _, p := range []string{c.whereRead(d, d.FoundAt, "found "), c.whereRead(d, d.LeftAt, "left ")} {
+		if p != "" {
+			pages = append(pages, p)
+		}
+	}
+	mark := layout.Above(0.5, g.text(0, layout.StepNo, d.Mark, d.At), g.text(0, layout.Caption, strings.Join(pages, ", "), d.At))
+	if trap := trapOf(d); trap != "" {
+		what = append(what, c.Para(g.t.Room(1), []layout.Run{{Text: trap, Style: layout.SubBold, Deco: layout.Inverse}}, layout.ParaOpts{Ref: d.At}))
+	}
+	limit := c.indexLimit(g, d)
+	var act []string
+	for _, n := range []struct{ sentence, value string }{{c.w.ifOver, d.Over}, {c.w.ifUnder, d.Under}, {c.w.ifOut, d.Out}} {
+		if n.value != "" {
+			act = append(act, fill(n.sentence, n.value))
+		}
+	}
+	limit = layout.Above(0.5, limit, g.text(2, layout.Sub, strings.Join(act, " · "), d.At))
+	if d.NotSourced() {
+		limit = layout.Above(0.5, limit, c.Para(g.t.Room(2), []layout.Run{{Text: c.w.notSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
+	}
+	row := g.row(d.At, mark, layout.Above(0.5, what...), limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false),
+		c.Box(layout.RoleInitials, "", d.At))
+	row.Middle = true
+	return row
+}
+
+// trapOf is what is easily missed at the steps that read or set a dimension.
+func trapOf(d *packs.Dim) string {
+	for _, st := range []*packs.Step{d.FoundAt, d.LeftAt} {
+		if st != nil && st.Missed != "" {
+			return st.Missed
+		}
+	}
+	return ""
+}

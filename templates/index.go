@@ -1,0 +1,113 @@
+package templates
+
+import (
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+)
+
+// index sets the list of all dimensions: mark, limit, unit, source, and where each
+// is read and set.
+func index(c *composer) []layout.Piece {
+	if len(c.job.Dims) == 0 {
+		return nil
+	}
+	w := c.w.dims
+	g := c.grid(column{w.mark, 20}, column{w.what, 0}, column{w.limit, 42}, column{w.unit, 13}, column{w.source, 30}, column{w.foundAt, 19}, column{w.leftAt, 19})
+	g.t.MinH = 0
+	var rows []layout.Row
+	done := map[*packs.Dim]bool{}
+	for _, d := range c.job.Dims {
+		if d.In != nil {
+			d = d.In
+		}
+		if done[d] {
+			continue
+		}
+		done[d] = true
+		row := g.row(d.At, g.text(0, layout.Strong, d.Mark, d.At), g.text(1, layout.Body, d.What, d.At), c.indexLimit(g, d),
+			g.text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.text(5, layout.Body, c.whereRead(d, d.FoundAt, "found "), d.At))
+		left := c.whereRead(d, d.LeftAt, "left ")
+		if d.LeftAt == nil {
+			left = w.noMore
+		}
+		row.Cells = append(row.Cells, g.text(6, layout.Body, left, d.At))
+		rows = append(rows, row)
+	}
+	return c.listSheet(w.indexTitle, g, rows)
+}
+
+// indexLimit is the limit of a dimension in the list: for closing, and for old parts.
+func (c *composer) indexLimit(g grid, d *packs.Dim) layout.Block {
+	text := func(l *reading.Limit, by []*reading.Limit) string {
+		switch {
+		case len(by) > 0:
+			return c.byPosition(d, by)
+		case d.Zone(l) != "":
+			return d.Zone(l) + " " + plainWords(c.w, l)
+		}
+		return c.plainLimit(l)
+	}
+	var lines []layout.Block
+	switch {
+	case d.Left != nil:
+		lines = append(lines, g.text(2, layout.Strong, text(d.Left, d.LeftBy), d.At))
+	case d.WatchedOnly():
+		lines = append(lines, g.text(2, layout.Strong, text(d.Found, d.FoundBy), d.At))
+	default:
+		lines = append(lines, g.text(2, layout.Body, c.w.noLeft, d.At))
+	}
+	for _, old := range []struct {
+		l    *reading.Limit
+		name string
+	}{{d.Reuse, c.w.oldPart}, {d.Repair, c.w.dims.mended}} {
+		if old.l != nil {
+			lines = append(lines, g.text(2, layout.Sub, old.name+" "+plainWords(c.w, old.l), d.At))
+		}
+	}
+	return layout.Above(0.3, lines...)
+}
+
+// plainLimit words a limit of any kind in one line, the answers of one that is
+// ticked too.
+func (c *composer) plainLimit(l *reading.Limit) string {
+	if s := plainWords(c.w, l); s != "" {
+		return s
+	}
+	s := ""
+	for _, a := range l.Answers() {
+		word := a.Phrase
+		if a.Word != reading.Literal {
+			word = c.w.reading[a.Word]
+		}
+		if s != "" {
+			s += " / "
+		}
+		s += word
+	}
+	return s
+}
+
+// indexSource is where a limit comes from, or that nobody has said.
+func (c *composer) indexSource(g grid, d *packs.Dim) layout.Block {
+	if d.NotSourced() {
+		return c.Para(g.t.Room(4), []layout.Run{{Text: c.w.dims.notSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
+	}
+	return g.text(4, layout.Sub, d.Source, d.At)
+}
+
+// unitWord is the unit of the boxes of a dimension; those without a number have none.
+func unitWord(d *packs.Dim) string {
+	if d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction {
+		return d.Box.Unit.Print()
+	}
+	return ""
+}
+
+// whereRead is the step and the page where the boxes of a dimension stand.
+func (c *composer) whereRead(d *packs.Dim, st *packs.Step, what string) string {
+	if st == nil {
+		return ""
+	}
+	return fill(c.w.stepPage, st.No, c.page(what+d.Mark))
+}

@@ -1,0 +1,308 @@
+package templates
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+)
+
+// readings sets the sheets of the dimensions with so many boxes that they need a
+// sheet of their own: matrices of places, logs over time. They lie across, and hold
+// the boxes found and those left below each other, so that nothing is copied.
+func readings(c *composer) []layout.Piece {
+	var out []layout.Piece
+	done := map[*packs.Dim]bool{}
+	for _, d := range c.job.Dims {
+		if d.In != nil {
+			d = d.In
+		}
+		if d.Sheet && !done[d] {
+			done[d] = true
+			out = append(out, c.matrix(d)...)
+		}
+	}
+	return out
+}
+
+// Measures of a matrix.
+const (
+	matrixPadX   layout.Mm = 2.5 // half the gap between two boxes
+	matrixPadY   layout.Mm = 1.5
+	matrixLabelW layout.Mm = 34 // the widest column of names
+	matrixWordW  layout.Mm = 9  // "found" and "left"
+)
+
+// A matrix is one dimension laid out over sheets.
+type matrix struct {
+	*composer
+	d          *packs.Dim
+	sides      []side
+	rows, cols []string
+	across     bool // rows and columns changed places, for the width
+	label      layout.Mm
+	cell       layout.Mm // width of a column of boxes, padding counted
+}
+
+// matrix sets one dimension: its heading, then tables of boxes whose heads are
+// repeated on each page, then what is worked out from them and the verdict.
+func (c *composer) matrix(d *packs.Dim) []layout.Piece {
+	m := &matrix{composer: c, d: d, rows: d.Positions.Rows, cols: d.Positions.Cols}
+	if len(m.rows) == 0 {
+		m.rows, m.cols = m.cols, nil
+	}
+	if d.FoundAt != nil {
+		m.sides = append(m.sides, side{caption: c.w.asFound})
+	}
+	if d.LeftAt != nil && d.Left != nil {
+		m.sides = append(m.sides, side{caption: c.w.asLeft})
+	}
+	m.measure()
+	out := []layout.Piece{{Block: c.everyAnchor(m.heading(), d), Gap: 6, KeepNext: true, Title: d.Mark + "  " + d.What, Level: 1}}
+	short := m.short()
+	for i, cols := range m.parts() {
+		pieces := m.table(cols).Pieces(m.tableRows(cols), &short)
+		if i > 0 {
+			pieces[0].Gap = 4
+		}
+		out = append(out, pieces...)
+	}
+	foot := layout.Above(layout.GapY, c.beside(d, m.sides, c.width), m.foot())
+	return append(out, layout.Piece{Block: foot, Gap: layout.GapY, Under: []*layout.Block{&short}})
+}
+
+// measure finds the widths, and lays rows and columns the other way where only that
+// goes on the sheet.
+func (m *matrix) measure() {
+	box := m.box(m.d, m.side(0), "", false)
+	for _, n := range m.cols {
+		box.W = max(box.W, min(m.Width(layout.SubBold, n), 30))
+	}
+	m.cell = box.W + 2*matrixPadX
+	if len(m.cols) > m.fits(m.cols) && len(m.rows) < len(m.cols) && len(m.rows) <= m.fits(m.rows) {
+		m.rows, m.cols, m.across = m.cols, m.rows, true
+	}
+	for _, n := range m.rows {
+		m.label = max(m.label, m.Width(layout.Strong, n)+2*matrixPadX)
+	}
+	m.label = min(m.label, matrixLabelW)
+	if len(m.sides) > 1 {
+		m.label += matrixWordW
+	}
+}
+
+// side is one of the sides that are printed; a dimension that no step takes has none,
+// which check has told.
+func (m *matrix) side(i int) side {
+	if i < len(m.sides) {
+		return m.sides[i]
+	}
+	return side{}
+}
+
+// initials is the width of the column for initials.
+const matrixInitials = 18 + 2*matrixPadX
+
+// fits is how many columns of boxes go beside the longest name of a row.
+func (m *matrix) fits([]string) int {
+	return int((m.width - matrixLabelW - matrixWordW - matrixInitials) / m.cell)
+}
+
+// parts splits the columns into runs of nearly one length that fit the width, as
+// indices.
+func (m *matrix) parts() [][]int {
+	n := max(len(m.cols), 1)
+	per := max(int((m.width-m.label-matrixInitials)/m.cell), 1)
+	runs := (n + per - 1) / per
+	var out [][]int
+	for i, k := 0, 0; i < runs; i++ {
+		end := (i + 1) * n / runs
+		var run []int
+		for ; k < end; k++ {
+			run = append(run, k)
+		}
+		out = append(out, run)
+	}
+	return out
+}
+
+// sets is how many times the rows can stand beside each other: few columns are
+// folded, so that a long list of places does not run down one edge of many pages.
+func (m *matrix) sets(cols []int) int {
+	one := m.label + layout.Mm(len(cols))*m.cell + matrixInitials
+	return max(min(int(m.width/one), len(m.rows)), 1)
+}
+
+// table has the columns of a part, repeated for each set.
+func (m *matrix) table(cols []int) layout.Table {
+	t := layout.Table{PadX: matrixPadX, PadY: matrixPadY, Grid: true}
+	head := func(w layout.Mm, text string) layout.Column {
+		b := m.Para(w-2*matrixPadX, []layout.Run{layout.T(layout.SubBold, text)}, layout.ParaOpts{Ref: m.d.At})
+		return layout.Column{Width: w, Head: b}
+	}
+	name := m.d.Positions.RowName
+	if m.across {
+		name = m.d.Positions.ColName
+	}
+	for range m.sets(cols) {
+		t.Columns = append(t.Columns, head(m.label, name))
+		for _, k := range cols {
+			text := ""
+			if len(m.cols) > 0 {
+				text = m.cols[k]
+			}
+			t.Columns = append(t.Columns, head(m.cell, text))
+		}
+		t.Columns = append(t.Columns, head(matrixInitials, m.w.initials))
+	}
+	return t
+}
+
+// tableRows are the rows of a part: down the first set, then down the next.
+func (m *matrix) tableRows(cols []int) []layout.Row {
+	sets := m.sets(cols)
+	n := len(m.rows)
+	tall := (n + sets - 1) / sets
+	rows := make([]layout.Row, tall)
+	for i := range rows {
+		rows[i] = layout.Row{Ref: m.d.At, Middle: true}
+		for s := range sets {
+			k := s*tall + i
+			if k >= n {
+				continue
+			}
+			cells := []layout.Block{m.rowName(k)}
+			for range cols {
+				cells = append(cells, m.boxes())
+			}
+			cells = append(cells, m.eachSide(func(side) layout.Block { return m.Box(layout.RoleInitials, "", m.d.At) }))
+			rows[i].Cells = append(rows[i].Cells, cells...)
+		}
+	}
+	return rows
+}
+
+// boxes are the boxes of one cell, found above left.
+func (m *matrix) boxes() layout.Block {
+	return m.eachSide(func(s side) layout.Block { return m.box(m.d, s, "", false) })
+}
+
+// eachSide stacks one block for each side.
+func (m *matrix) eachSide(one func(side) layout.Block) layout.Block {
+	var out []layout.Block
+	for _, s := range m.sides {
+		out = append(out, one(s))
+	}
+	return layout.Above(layout.GapY, out...)
+}
+
+// rowName is the name of a row, with the words for its two lines of boxes.
+func (m *matrix) rowName(k int) layout.Block {
+	room := m.label - 2*matrixPadX
+	if len(m.sides) > 1 {
+		room -= matrixWordW
+	}
+	name := m.Para(room, []layout.Run{layout.T(layout.Strong, m.rows[k])}, layout.ParaOpts{Ref: m.d.At})
+	if len(m.sides) < 2 {
+		return name
+	}
+	boxH := m.box(m.d, m.sides[0], "", false).H
+	words := []string{m.w.dims.foundWord, m.w.dims.leftWord}
+	i := -1
+	lines := m.eachSide(func(side) layout.Block {
+		i++
+		return m.Words(layout.Caption, words[i]).Fill(matrixWordW, boxH, 1, 0.5)
+	})
+	return layout.Middle(0, name, lines)
+}
+
+// heading is mark, what is measured and how, the limits, and who took it with what.
+func (m *matrix) heading() layout.Block {
+	d := m.d
+	pic := m.picture(d)
+	right := m.width - balloonW - pic.W - 3*cellPad
+	note := ""
+	if d.LastChance != nil && d.FoundAt != nil {
+		note = fill(m.w.lastChance, d.LastChance.No)
+	}
+	head := append(m.dimensionHead(d, note, right), m.limitLines(d, d.Left != nil, right)...)
+	text := layout.Above(0.5, head...)
+	boxes := []layout.Block{
+		m.WideBox(layout.RoleWords, 40, 1, m.w.instrumentNo, d.At), m.WideBox(layout.RoleDate, 30, 1, m.w.dims.calibrated, d.At),
+	}
+	if d.Positions.Kind == packs.Log {
+		boxes = append(boxes, m.WideBox(layout.RoleTime, 36, 1, m.w.dims.start, d.At))
+	}
+	text = layout.Above(layout.GapY, text, layout.Beside(layout.GapX, boxes...))
+	balloon := m.balloon(d)
+	return layout.Beside(cellPad, balloon.Fill(balloonW, max(balloon.H, text.H), 0.5, 0), pic, text).Pad(0, 0, 2, 0)
+}
+
+// short is what stands again at the top of each page that the boxes go on to.
+func (m *matrix) short() layout.Block {
+	d := m.d
+	runs := []layout.Run{layout.T(layout.StepNo, d.Mark+"  "), layout.T(layout.Strong, d.What)}
+	if d.Box.Form == reading.Digits {
+		runs = append(runs, layout.T(layout.Strong, ", "+d.Box.Unit.Print()))
+	}
+	switch {
+	case len(d.LeftBy) > 0:
+		runs = append(runs, layout.T(layout.Body, "  "+m.byPosition(d, d.LeftBy)))
+	case d.Left != nil:
+		runs = append(runs, layout.T(layout.Body, "  "+plainWords(m.w, d.Left)))
+	case len(d.FoundBy) > 0:
+		runs = append(runs, layout.T(layout.Body, "  "+m.byPosition(d, d.FoundBy)))
+	case d.Found != nil:
+		runs = append(runs, layout.T(layout.Body, "  "+plainWords(m.w, d.Found)))
+	}
+	return m.Para(m.width, runs, layout.ParaOpts{Ref: d.At}).Pad(1, 0, 1.5, 0)
+}
+
+// foot is the verdict on all boxes of the matrix.
+func (m *matrix) foot() layout.Block {
+	d := m.d
+	ticks := m.verdictTicks(d, m.sides, d.LeftAt != nil)
+	initials := m.Box(layout.RoleInitials, m.w.initials, d.At)
+	rest := m.width - initials.W - layout.GapX
+	if !ticks.Empty() {
+		rest -= ticks.W + layout.GapX
+	}
+	half := (rest - layout.GapX) / 2
+	return layout.Bottom(layout.GapX, ticks,
+		m.WideBox(layout.RoleWords, half, 1, m.w.dims.outAt, d.At), m.WideBox(layout.RoleWords, half, 1, m.w.notTaken, d.At), initials)
+}
+
+// sheetLine stands at the step in the place of the boxes: how many there are and on
+// which page.
+func (c *composer) sheetLine(d *packs.Dim, back bool) layout.Block {
+	sentence, anchor := c.w.dims.boxesOn, "found "
+	if back {
+		sentence, anchor = c.w.dims.boxesOnBack, "left "
+	}
+	width := c.width - numberW
+	tick := c.Tick(layout.Body, "", d.At)
+	runs := []layout.Run{{Text: d.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, " "+d.What+"  "),
+		layout.T(layout.Body, fill(sentence, strconv.Itoa(d.Positions.Boxes()), c.page(anchor+d.Mark)))}
+	if !back {
+		if note := c.lastChanceNote(d); note != "" {
+			runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: note, Style: layout.SubBold, Deco: layout.Inverse})
+		}
+	}
+	text := c.Para(width-tick.W-10, runs, layout.ParaOpts{Ref: d.At})
+	return layout.Middle(4, tick, text).Pad(1.5, 3, 1.5, 3).Border(layout.Rect{Weight: layout.Rule}).At(numberW, 0)
+}
+
+// everyAnchor names the page of a block by the marks of all dimensions that it
+// holds, as found and as left.
+func (c *composer) everyAnchor(b layout.Block, d *packs.Dim) layout.Block {
+	return c.anchors(c.anchors(b, d, "found "), d, "left ")
+}
+
+func (c *composer) anchors(b layout.Block, d *packs.Dim, what string) layout.Block {
+	b = b.Anchored(what + d.Mark)
+	for _, x := range d.Merged {
+		b = b.Anchored(what + x.Mark)
+	}
+	return b
+}

@@ -1,0 +1,143 @@
+package templates
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs"
+)
+
+// noted are the blocks of what a step has written down beside readings: marks across
+// joints, which way round parts sit, the order of stacks. In putting back the same
+// is ticked off.
+func (c *composer) noted(st *packs.Step) []layout.Block {
+	var lines []layout.Block
+	inner := c.width - numberW - 2*cellPad
+	if st.Undoes != nil || st.Back {
+		lines = c.notedBack(st, inner)
+	} else {
+		for _, p := range st.Marks {
+			lines = append(lines, c.matchMark(p, st, inner))
+		}
+		for _, w := range st.WayRound {
+			lines = append(lines, c.wayFound(w, st, inner))
+		}
+		for _, k := range st.Stacks {
+			lines = append(lines, c.stack(k, st, inner).Anchored("stack "+k.Mark))
+		}
+	}
+	if len(lines) == 0 {
+		return nil
+	}
+	body := layout.Above(layout.GapY, lines...)
+	body.W = inner
+	return []layout.Block{body.Inset(cellPad).Border(layout.Rect{Weight: layout.Rule}).At(numberW, 0)}
+}
+
+// matchMark is one line for a mark across the joint of a part.
+func (c *composer) matchMark(p *packs.Part, st *packs.Step, width layout.Mm) layout.Block {
+	mark := c.WideBox(layout.RoleWords, 40, 1, c.w.dims.markUsed, st.At)
+	where := c.WideBox(layout.RoleWords, 55, 1, c.w.dims.matchWhere, st.At)
+	rest := width - mark.W - where.W - 2*layout.GapX
+	text := c.Para(rest, []layout.Run{layout.T(layout.Body, fill(c.w.dims.matchMark, c.partAt(p, st)))}, layout.ParaOpts{Ref: st.At})
+	return layout.Middle(layout.GapX, text, mark, where)
+}
+
+// wayFound is one line for which way round a part sits before it comes off.
+func (c *composer) wayFound(w packs.WayRound, st *packs.Step, width layout.Mm) layout.Block {
+	box := c.WideBox(layout.RoleWords, 75, 1, fill(c.w.dims.wayFound, w.Mark), st.At)
+	text := c.Para(width-box.W-layout.GapX, []layout.Run{layout.T(layout.Strong, c.wayWords(w, st))}, layout.ParaOpts{Ref: st.At})
+	return layout.Middle(layout.GapX, text, box)
+}
+
+func (c *composer) wayWords(w packs.WayRound, st *packs.Step) string {
+	return fill(c.w.dims.wayRound, c.partAt(w.Part, st), w.Mark, w.Faces)
+}
+
+// partAt is the name of a part, with its place where the step does not tell it.
+func (c *composer) partAt(p *packs.Part, st *packs.Step) string {
+	if p.Place.Label == "" || p.Place.Label == st.Place.Label {
+		return p.Name
+	}
+	return p.Name + " " + p.Place.Label
+}
+
+// Measures of the boxes for a stack.
+const (
+	stackNo   layout.Mm = 7
+	stackRows           = 7 // more go into a second column
+)
+
+// stack is the numbered column for the order of a stack, counted from its side.
+func (c *composer) stack(k *packs.Stack, st *packs.Step, width layout.Mm) layout.Block {
+	w := c.w.dims
+	runs := []layout.Run{{Text: k.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, "  "+fill(w.stack, k.What, k.From))}
+	if k.Order != "" {
+		runs = append(runs, layout.T(layout.Body, " · "+fill(w.expected, k.Order)))
+	}
+	cols := (len(k.Pieces) + stackRows - 1) / stackRows
+	tall := (len(k.Pieces) + max(cols, 1) - 1) / max(cols, 1)
+	one := (width - layout.Mm(max(cols, 1)-1)*layout.GapX) / layout.Mm(max(cols, 1))
+	var columns []layout.Block
+	for i := 0; i < len(k.Pieces); i += tall {
+		var rows []layout.Block
+		for n := i; n < min(i+tall, len(k.Pieces)); n++ {
+			rows = append(rows, c.stackRow(k, n, st, one))
+		}
+		columns = append(columns, layout.Above(layout.GapY, rows...))
+	}
+	return layout.Above(1.5, c.Para(width, runs, layout.ParaOpts{Ref: st.At}), layout.Beside(layout.GapX, columns...))
+}
+
+// stackRow is one piece: its number, what is expected, the box for what is there.
+func (c *composer) stackRow(k *packs.Stack, n int, st *packs.Step, width layout.Mm) layout.Block {
+	const nameW = 26
+	box := width - stackNo
+	row := []layout.Block{c.Words(layout.Strong, strconv.Itoa(n+1)).Fill(stackNo, 9, 0, 0.5)}
+	if k.Pieces[n] != "" {
+		row = append(row, c.Para(nameW, []layout.Run{layout.T(layout.Body, k.Pieces[n])}, layout.ParaOpts{Ref: st.At}))
+		box -= nameW
+	}
+	return layout.Middle(0, append(row, c.WideBox(layout.RoleWords, box, 1, fill(c.w.dims.piece, strconv.Itoa(n+1)), st.At))...)
+}
+
+// notedBack are the lines to tick when parts go back: marks that meet, the way round
+// they sit, the order of the stack.
+func (c *composer) notedBack(st *packs.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	line := func(text string) {
+		tick := c.Tick(layout.Body, "", st.At)
+		out = append(out, layout.Middle(2, tick, c.Para(width-tick.W-2, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: st.At})))
+	}
+	ways := st.WayRound
+	for _, m := range st.Fit {
+		if m.Part.Marked != nil {
+			line(fill(c.w.dims.marksMeet, c.partAt(m.Part, st), c.page("step "+m.Part.Marked.No)))
+		}
+		for _, w := range m.Part.WayRound {
+			if !containsWay(ways, w) {
+				ways = append(ways[:len(ways):len(ways)], w)
+			}
+		}
+	}
+	for _, w := range ways {
+		line(c.wayWords(w, st))
+	}
+	stacks := st.Stacks
+	if st.Undoes != nil {
+		stacks = st.Undoes.Stacks
+	}
+	for _, k := range stacks {
+		line(k.Mark + "  " + fill(c.w.dims.stackBack, k.What, k.From, c.page("stack "+k.Mark)))
+	}
+	return out
+}
+
+func containsWay(list []packs.WayRound, w packs.WayRound) bool {
+	for _, x := range list {
+		if x == w {
+			return true
+		}
+	}
+	return false
+}

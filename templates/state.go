@@ -1,0 +1,133 @@
+package templates
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
+)
+
+// stateLine is the state in which a dimension is read and what it is read with, as
+// pieces of one line.
+func (c *composer) stateLine(d *packs.Dim) []string {
+	w, s := c.w.dims, d.State
+	var out []string
+	add := func(sentence, value string) {
+		if value != "" {
+			out = append(out, fill(sentence, value))
+		}
+	}
+	add(c.w.with+": %s", s.With)
+	add(w.pushed, s.Pushed)
+	add(w.load, s.Load)
+	add(w.plane, s.Plane)
+	switch {
+	case s.Hot:
+		out = append(out, w.hot)
+	case s.Cold:
+		out = append(out, w.cold)
+	}
+	switch s.OnThe {
+	case "diameter":
+		out = append(out, w.onDiameter)
+	case "radius":
+		out = append(out, w.onRadius)
+	}
+	if d.By != nil {
+		out = append(out, c.w.by+": "+c.instrument(d.By))
+	}
+	if d.ViewedFrom != "" && (d.Positions.Kind == packs.Clock || d.ViewedFrom != d.Place.ViewedFrom) {
+		out = append(out, fill(c.w.seen, d.ViewedFrom))
+	}
+	return out
+}
+
+// instrument names an instrument with its range, its step and its number.
+func (c *composer) instrument(in *packs.Instrument) string {
+	out := []string{in.Name}
+	if in.Low != nil && in.High != nil {
+		low := in.Low.Print()
+		if in.Low.Unit == in.High.Unit {
+			low = in.Low.Number.Print()
+		}
+		out = append(out, fill(c.w.dims.rangeOf, low, in.High.Print()))
+	}
+	if in.Reads != nil {
+		out = append(out, fill(c.w.reads, in.Reads.Print()))
+	}
+	if in.Number != "" {
+		out = append(out, fill(c.w.dims.instrumentNo, in.Number))
+	}
+	return strings.Join(out, ", ")
+}
+
+// beside are the boxes that stand with the readings of a dimension: what is worked
+// out from all of them, the temperature of the part, the correction of a warm one,
+// spare ones.
+func (c *composer) beside(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+	var row []layout.Block
+	for _, g := range d.Groups() {
+		for _, s := range sides {
+			if s.signed {
+				continue // no difference of means: it is that of two boxes beside
+			}
+			b := d.GroupBox(g)
+			row = append(row, c.Value(layout.Number{
+				Before: b.Before, After: b.After, Sign: b.Signed, Unit: b.Unit.Print(),
+				Caption: c.w.dims.group[g] + ", " + s.caption, Copied: s.copied, Ref: d.At,
+			}))
+		}
+	}
+	if d.Warm == nil && (d.State.Hot || d.State.Cold) {
+		row = append(row, c.temperature(d, c.w.dims.partAt))
+	}
+	for i := range d.Spare {
+		row = append(row, c.box(d, side{}, fill(c.w.dims.spare, strconv.Itoa(i+1)), true))
+	}
+	var lines layout.Block
+	if len(row) > 0 {
+		lines = flowRow(row, width)
+	}
+	return layout.Above(layout.GapY, lines, c.warmLine(d, width))
+}
+
+// temperature is the box for the temperature of the part, in the degrees that go
+// with the unit of the reading.
+func (c *composer) temperature(d *packs.Dim, caption string) layout.Block {
+	unit := units.Celsius
+	if u := d.Box.Unit; u == units.Inch || u == units.Mil || u == units.Foot || u == units.Fahrenheit {
+		unit = units.Fahrenheit
+	}
+	return c.Value(layout.Number{Before: 3, Unit: unit.Print(), Caption: caption, Sign: !d.State.Hot, Ref: d.At})
+}
+
+// warmLine is the correction of a part that is not at 20 °C, as a line to be worked
+// through: its temperature, the degrees over, what that makes, and for a single
+// reading the size at 20 °C.
+func (c *composer) warmLine(d *packs.Dim, width layout.Mm) layout.Block {
+	if d.Warm == nil {
+		return layout.Block{}
+	}
+	w := c.w.dims
+	at := d.Warm.At.Print()
+	text := func(s string) layout.Block { return c.Words(layout.Sub, s) }
+	degrees := layout.Number{Before: 3, Sign: true, Unit: d.Warm.At.Unit.Print(), Ref: d.At}
+	number := func(n layout.Number) layout.Block { return c.Value(n) }
+	part := degrees
+	part.Caption = w.warmStep
+	// The correction is told with one digit more than the reading has.
+	growth := layout.Number{Before: 1, After: d.Box.After + 1, Sign: true, Unit: d.Warm.PerDegree.Unit.Print(), Ref: d.At}
+	row := []layout.Block{
+		text(fill(w.warm, at, d.Warm.Material)), number(part), text(fill(w.warmLess, at)), number(degrees),
+		text(fill(w.warmFor, d.Warm.PerDegree.Print())), number(growth),
+	}
+	if d.Positions.Boxes() == 1 && d.Box.Form == reading.Digits {
+		row = append(row, text(fill(w.warmAt, at)), c.box(d, side{}, "", true))
+	} else {
+		row = append(row, text(fill(w.warmAll, at)))
+	}
+	return flowMiddle(row, width)
+}
