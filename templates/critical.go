@@ -58,7 +58,7 @@ func (c *composer) traps() []layout.Piece {
 			if p := st.Place.Label; p != "" {
 				runs = append(runs, layout.T(layout.Body, p+" "))
 			}
-			runs = append(runs, layout.Run{Text: st.Missed, Style: layout.SubBold, Deco: layout.Inverse, Ref: st.At}, layout.T(layout.Body, "   "))
+			runs = append(runs, layout.Run{Text: st.Missed + "   ", Style: layout.Body, Ref: st.At})
 		}
 	}
 	if len(runs) == 0 {
@@ -116,7 +116,8 @@ func (c *composer) criticalRow(g grid, d *packs.Dim) layout.Row {
 	}
 	mark := layout.Above(0.5, g.text(0, layout.StepNo, d.Mark, d.At), g.text(0, layout.Caption, strings.Join(pages, ", "), d.At))
 	if trap := trapOf(d); trap != "" {
-		what = append(what, c.Para(g.t.Room(1), []layout.Run{{Text: trap, Style: layout.SubBold, Deco: layout.Inverse}}, layout.ParaOpts{Ref: d.At}))
+		flag := layout.Run{Text: c.w.dims.missed, Style: layout.SubBold, Deco: layout.Inverse}
+		what = append(what, c.Para(g.t.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
 	}
 	limit := c.indexLimit(g, d)
 	var act []string

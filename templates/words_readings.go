@@ -18,7 +18,7 @@ type readingWords struct {
 
 	// Sheets of readings.
 	sheet, boxesOn, boxesOnBack, outAt, foundWord, leftWord, start string
-	critical, criticalRule, index, indexTitle, traps               string
+	critical, criticalRule, index, indexTitle, traps, missed       string
 	mark, what, limit, unit, source, foundAt, leftAt, noMore       string
 	smallest, largest, notSourced, lookAt                          string
 
