@@ -33,7 +33,12 @@ func (b *builder) mergeDims() {
 // bigBlock reports whether the boxes of a dimension need a sheet of their own.
 func (d *Dim) bigBlock() bool {
 	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
-	return digits && d.Positions.Kind != Clock && d.Positions.Boxes() > sheetBoxes
+	return digits && !d.byHand() && d.Positions.Kind != Clock && d.Positions.Boxes() > sheetBoxes
+}
+
+// byHand reports whether the dimension, or a limit of it, is worked out from boxes.
+func (d *Dim) byHand() bool {
+	return d.Formula != nil || d.OneIs != nil || len(d.FoundWork.Limits) > 0 || len(d.LeftWork.Limits) > 0
 }
 
 // merged gives a list of dimensions with those of one mark together in one where
@@ -77,6 +82,11 @@ func whole(list []*Dim, m *Dim) bool {
 func joinDims(ds []*Dim, st *Step) {
 	first := ds[0]
 	digits := first.Box.Form == reading.Digits || first.Box.Form == reading.Fraction
+	for _, d := range ds {
+		if d.byHand() {
+			return // each has a ladder of its own
+		}
+	}
 	if !digits || len(first.Positions.Rows) > 0 && len(first.Positions.Cols) > 0 {
 		return
 	}
