@@ -70,20 +70,8 @@ func (b *builder) attachCautions() {
 	}
 	slices.SortStableFunc(b.job.Cautions, func(x, y *Caution) int { return rank(x) - rank(y) })
 	for _, c := range b.job.Cautions {
-		slices.SortStableFunc(c.Steps, func(x, y *Step) int { return b.order(x) - b.order(y) })
+		slices.SortStableFunc(c.Steps, func(x, y *Step) int { return x.Index - y.Index })
 	}
-}
-
-// order is the place of a step among all steps, before they are numbered.
-func (b *builder) order(st *Step) int {
-	n := 0
-	for _, s := range b.job.Sections {
-		if s == st.Section {
-			return n + slices.Index(s.Steps, st)
-		}
-		n += len(s.Steps)
-	}
-	return n
 }
 
 // rank orders signal words, the worst first.
@@ -93,7 +81,7 @@ func rank(c *Caution) int {
 
 // meets reports whether a step does what a built-in note warns of.
 func (n *builtin) meets(b *builder, st *Step) bool {
-	if n.offOnly && st.Undoes != nil {
+	if n.offOnly && st.Back {
 		return false
 	}
 	return n.words != nil && n.words.MatchString(st.Do) || n.does != nil && n.does(b, st)
