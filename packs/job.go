@@ -313,7 +313,7 @@ const (
 	BagLabel
 )
 
-// A Tag is one label: for a container, a pocket of one, or a big part.
+// A Tag is one label: for a container, a pocket of one, a big part, or scrap.
 type Tag struct {
 	At        source.Pos
 	Mark      string // C2/DE
@@ -326,6 +326,7 @@ type Tag struct {
 	Container *Container
 	Pocket    string
 	Part      *Part // for a big part
+	Scrap     bool  // the bag for parts that do not go back
 	Name      string
 	Keep      string
 	Support   string

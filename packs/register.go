@@ -29,8 +29,8 @@ func WriteRegister(w io.Writer, j *Job) error {
 
 func contents(ms []*Move) string {
 	var out []string
-	for _, m := range ms {
-		out = append(out, strconv.Itoa(m.N)+" "+m.Part.Name)
+	for _, x := range Contents(ms) {
+		out = append(out, strconv.Itoa(x.N)+" "+x.Name)
 	}
 	return strings.Join(out, "; ")
 }

@@ -6,7 +6,7 @@ import (
 )
 
 // makeTags numbers everything that gets a tag, n of N: containers in the order
-// of their marks, each followed by its pockets, then big parts.
+// of their marks, each followed by its pockets, then big parts, then the scrap bag.
 func (b *builder) makeTags() {
 	j := b.job
 	for _, c := range j.Containers {
@@ -38,6 +38,9 @@ func (b *builder) makeTags() {
 			t.In, t.Out = p.Off, p.Back
 			j.Tags = append(j.Tags, t)
 		}
+	}
+	if t := b.scrapTag(); t != nil {
+		j.Tags = append(j.Tags, t)
 	}
 	total := len(j.Tags)
 	for i, t := range j.Tags {
@@ -106,4 +109,27 @@ func Pieces(ms []*Move) int {
 		n += m.N
 	}
 	return n
+}
+
+// A Content is what some moves put into a container of one part: the pieces of all
+// its places together.
+type Content struct {
+	N    int
+	Name string
+}
+
+// Contents lists what some moves carry, each part once, in their order.
+func Contents(ms []*Move) []Content {
+	var out []Content
+next:
+	for _, m := range ms {
+		for i := range out {
+			if out[i].Name == m.Part.Name {
+				out[i].N += m.N
+				continue next
+			}
+		}
+		out = append(out, Content{m.N, m.Part.Name})
+	}
+	return out
 }

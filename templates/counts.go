@@ -22,7 +22,7 @@ func counts(c *composer) []layout.Piece {
 			rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), layout.Block{}, c.Tick(layout.Body, "", t.At)))
 			continue
 		}
-		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, t.Name, t.At), c.Tick(layout.Body, "", t.At),
+		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, c.tagName(t), t.At), c.Tick(layout.Body, "", t.At),
 			g.text(3, layout.Strong, strconv.Itoa(packs.Pieces(t.In)), t.At)))
 	}
 	return c.listSheet(w.countsRule, g, rows)

@@ -17,8 +17,8 @@ func register(c *composer) []layout.Piece {
 		row := g.row(tag.At, layout.Block{}, g.text(1, layout.Strong, tag.Mark, tag.At))
 		if !tag.Spare {
 			row = g.row(tag.At, g.text(0, layout.Sub, strconv.Itoa(tag.N), tag.At), g.text(1, layout.Strong, tag.Mark, tag.At),
-				layout.Above(0.5, g.text(2, layout.Strong, tag.Name, tag.At), g.text(2, layout.Sub, c.registerContents(tag), tag.At)),
-				layout.Above(0, c.offAndBack(g, w.offAt, tag.In, tag), c.offAndBack(g, w.backAt, tag.Out, tag)))
+				layout.Above(0.5, g.text(2, layout.Strong, c.tagName(tag), tag.At), g.text(2, layout.Sub, c.registerContents(tag), tag.At)),
+				layout.Above(0, c.movesCell(g, w.offAt, tag.In, tag), c.movesCell(g, w.backAt, tag.Out, tag)))
 		}
 		row.Anchor = "register " + tag.Mark
 		rows = append(rows, row)
@@ -26,8 +26,8 @@ func register(c *composer) []layout.Piece {
 	return g.t.Pieces(lastTogether(rows))
 }
 
-// offAndBack is where the contents of a container come off, or go back.
-func (c *composer) offAndBack(g grid, word string, ms []*packs.Move, tag *packs.Tag) layout.Block {
+// movesCell is where the contents of a container come off, or go back.
+func (c *composer) movesCell(g grid, word string, ms []*packs.Move, tag *packs.Tag) layout.Block {
 	if len(ms) == 0 {
 		return layout.Block{}
 	}

@@ -202,15 +202,15 @@ func (c *composer) whereMark(w packs.Where) string {
 	case w.Mark() != "":
 		return w.Mark()
 	case w.Scrap:
-		return c.w.scrap
+		return packs.ScrapMark
 	}
 	return c.w.bench
 }
 
 func partList(ms []*packs.Move) string {
 	var out []string
-	for _, m := range ms {
-		out = append(out, strconv.Itoa(m.N)+"\u00a0"+m.Part.Name)
+	for _, x := range packs.Contents(ms) {
+		out = append(out, strconv.Itoa(x.N)+"\u00a0"+x.Name)
 	}
 	return strings.Join(out, ", ")
 }

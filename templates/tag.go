@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -68,7 +69,7 @@ func (c *composer) hangTag(t *packs.Tag) layout.Block {
 	mark = layout.Block{W: mark.W, H: hangMark + 2, Items: mark.At(0, hangMark+1-mark.Base).Items}
 	parts := []layout.Block{c.markAndPlace(t, mark, inner), c.tagRule(inner)}
 	parts = append(parts, c.tagFacts(t, inner)...)
-	body := layout.Above(0.5, parts...)
+	body := layout.Above(0.3, parts...)
 	low := c.tagLow(t, inner)
 	body = body.Fill(inner, hangH-stubH-holeH-low.H-4, 0, 0)
 	top := layout.Above(0, hole, layout.Above(2, body, low).At(tagEdge, 0)).Fill(hangW, hangH-stubH, 0, 0)
@@ -123,20 +124,27 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 		return c.Para(width, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: t.At})
 	}
 	e, o := c.job.Equipment, c.job.Order
-	name := t.Name
+	name := c.tagName(t)
 	if n := packs.Pieces(t.In); n > 1 {
 		name += ", " + c.w.count(n)
 	}
 	out := []layout.Block{para(layout.Strong, name)}
-	if t.Part == nil {
+	if t.Part == nil && !t.Scrap {
 		out = append(out, para(layout.Sub, joined(partList(t.In), c.bagsInside(t))))
 	}
 	out = append(out, para(layout.Sub, e.Tag+" "+e.Name+" · "+o.Number+" "+fill(c.w.revision, o.Revision)))
 	if t.Spare {
 		return append(out, c.WideBox(layout.RoleWords, width, 1, c.w.contents, nil), c.WideBox(layout.RoleWords, width, 1, c.w.offAt, nil))
 	}
+	if t.Scrap {
+		return append(out, para(layout.Strong, c.w.scrapKept), para(layout.Body, fill(c.w.scrapListed, c.page("register "+t.Mark))))
+	}
 	if len(t.In) > 0 {
-		out = append(out, para(layout.Body, c.w.offAt+" "+c.stepsAndPages(t.In)+" · "+c.w.backAt+" "+c.stepsAndPages(t.Out)))
+		steps := c.w.offAt + " " + c.stepsAndPages(t.In)
+		if len(t.Out) > 0 {
+			steps += " · " + c.w.backAt + " " + c.stepsAndPages(t.Out)
+		}
+		out = append(out, para(layout.Body, steps))
 	}
 	var more []layout.Run
 	add := func(st layout.Style, deco layout.Deco, text string) {
@@ -154,6 +162,9 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 	if t.Support != "" {
 		add(layout.Body, layout.Plain, fill(c.w.support, t.Support))
 	}
+	for _, text := range c.waysRound(t) {
+		add(layout.Strong, layout.Plain, text)
+	}
 	for _, s := range t.Sets {
 		add(layout.SubBold, layout.Boxed, fill(c.w.matchedSet, s.Mark))
 	}
@@ -165,6 +176,31 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 	}
 	if len(more) > 0 {
 		out = append(out, c.Para(width, more, layout.ParaOpts{Ref: t.At}))
+	}
+	return out
+}
+
+// tagName is what a tag is hung on.
+func (c *composer) tagName(t *packs.Tag) string {
+	if t.Scrap {
+		return c.w.scrapBag
+	}
+	return t.Name
+}
+
+// waysRound says which side of the parts in a container faces what.
+func (c *composer) waysRound(t *packs.Tag) []string {
+	var out []string
+	for _, m := range t.In {
+		for _, r := range m.Part.WayRound {
+			text := fill(c.w.sideFaces, r.Mark, r.Faces)
+			if t.Part == nil {
+				text = r.Part.Name + ": " + text // one of several in a container
+			}
+			if !slices.Contains(out, text) {
+				out = append(out, text)
+			}
+		}
 	}
 	return out
 }
@@ -260,23 +296,26 @@ func (c *composer) boxLabel(t *packs.Tag) layout.Block {
 	beside := c.markAndPlace(t, mark, left)
 	narrow, wide := c.tagFacts(t, left), c.tagFacts(t, inner)
 	n := 0
-	for n < len(narrow) && beside.H+0.5+narrow[n].H <= code.H {
-		beside = layout.Above(0.5, beside, narrow[n])
+	for n < len(narrow) && beside.H+0.2+narrow[n].H <= code.H {
+		beside = layout.Above(0.2, beside, narrow[n])
 		n++
 	}
 	beside.W = left
 	low := c.labelBoxes(t, inner)
-	facts := layout.Above(0.5, append([]layout.Block{layout.Beside(3, beside, code)}, wide[n:]...)...)
-	body := facts.Fill(inner, boxH-2*tagEdge-low.H-2, 0, 0)
-	return c.label(boxW, boxH, layout.Above(2, body, low))
+	facts := layout.Above(0.2, append([]layout.Block{layout.Beside(3, beside, code)}, wide[n:]...)...)
+	body := facts.Fill(inner, boxH-2*tagEdge-low.H-1, 0, 0)
+	return c.label(boxW, boxH, layout.Above(1, body, low))
 }
 
-// labelBoxes are the boxes at the foot of a box label.
+// labelBoxes are the boxes at the foot of a box label, and what becomes of the
+// parts.
 func (c *composer) labelBoxes(t *packs.Tag, width layout.Mm) layout.Block {
-	n := c.Words(layout.Strong, c.inIt(t))
-	each := (width - n.W - 3*layout.GapX) / 3
-	return layout.Middle(layout.GapX, n,
-		c.WideBox(layout.RoleWords, each, 1, c.w.countedIn, t.At), c.WideBox(layout.RoleWords, each, 1, c.w.countedOut, t.At), c.WideBox(layout.RoleWords, each, 1, c.w.shelf, t.At))
+	w := c.w
+	tick := func(word string) layout.Block { return c.Tick(layout.Caption, word, t.At) }
+	status := layout.Beside(2, layout.Above(1, tick(w.reuse), tick(w.scrap)), layout.Above(1, tick(w.repair), tick(w.holdTag)))
+	each := (width - status.W - 3*layout.GapX) / 3
+	return layout.Bottom(layout.GapX,
+		c.WideBox(layout.RoleWords, each, 1, w.countedIn, t.At), c.WideBox(layout.RoleWords, each, 1, w.countedOut, t.At), c.WideBox(layout.RoleWords, each, 1, w.shelf, t.At), status)
 }
 
 // bagLabel is small: mark, place, what is in it, where it comes from and goes.
@@ -304,6 +343,9 @@ func (c *composer) bagContent(t *packs.Tag) []layout.Run {
 	runs := []layout.Run{layout.T(layout.Caption.With(layout.Bold), t.Name+": "), layout.T(layout.Caption, partList(t.In))}
 	if t.Keep != "" {
 		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+c.w.keep+" "+t.Keep))
+	}
+	for _, text := range c.waysRound(t) {
+		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+text))
 	}
 	for _, s := range t.Sets {
 		runs = append(runs, layout.T(layout.Caption, " "), layout.Run{Text: s.Mark, Style: layout.Caption.With(layout.Bold), Deco: layout.Boxed})

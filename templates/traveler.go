@@ -33,11 +33,15 @@ func (c *composer) work(back bool) []layout.Piece {
 		for _, st := range s.Steps {
 			group++
 			pieces := c.step(st)
-			for _, p := range pieces {
+			goesOn := c.goesOn(st)
+			for i, p := range pieces {
 				if stacked(pieces) <= togetherMm {
 					p.Group = group
 				}
 				p.Under = []*layout.Block{head}
+				if i > len(st.Cautions) {
+					p.Under = append(p.Under, goesOn)
+				}
 				out = append(out, p)
 			}
 		}
@@ -46,8 +50,16 @@ func (c *composer) work(back bool) []layout.Piece {
 }
 
 // togetherMm is the height up to which a step stays on one page with all its
-// boxes. A taller one may go on to the next page between two dimensions.
-const togetherMm layout.Mm = 125
+// boxes. A taller one may go on to the next page between two dimensions, where its
+// number stands once more.
+const togetherMm layout.Mm = 80
+
+// goesOn is the line above the boxes of a step on the page that it goes on to.
+func (c *composer) goesOn(st *packs.Step) *layout.Block {
+	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.w.stepGoesOn)}
+	b := c.Para(c.width, runs, layout.ParaOpts{Ref: st.At}).Pad(1, 0, 1, 0)
+	return &b
+}
 
 func stacked(ps []layout.Piece) layout.Mm {
 	h := layout.Mm(0)

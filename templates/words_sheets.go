@@ -27,6 +27,7 @@ type sheetWords struct {
 	// Openings.
 	opening, coveredWith, openedBy, closedBy, seenClean, toolsIn, toolsOut string
 	openingsRule, enclosed, toolLog, toolPlace                             string
+	stepGoesOn                                                             string
 	openLine, closeLine, lockLine, unlockLine, permitLine, closeDefault    string
 
 	// Holds.
@@ -36,6 +37,9 @@ type sheetWords struct {
 	spareWhat, spareLimit, spareRow, spareBack, foundRule string
 	expected, countMid, leftOver, countsRule, offBack     string
 	printedName, signature, signaturesRule                string
+
+	// Tags.
+	scrapBag, scrapKept, scrapListed, sideFaces string
 
 	// Deviations and handover.
 	deviationsRule, deviationEffect, sketch, shift, partsLie, fromTo string

@@ -31,7 +31,8 @@ var englishSheets = sheetWords{
 	toolsIn: "tools in", toolsOut: "tools out",
 	openingsRule: "Every opening is covered when nobody works at it. What falls in is written down and found before anything is closed.",
 	enclosed:     "a person can go in", toolLog: "Tools and rags taken to the openings", toolPlace: "opening",
-	openLine: "%s stands open: cover with %s (p. %s)", closeLine: "%s seen clean, tools and rags out, closed (p. %s)",
+	stepGoesOn: "goes on",
+	openLine:   "%s stands open: cover with %s (p. %s)", closeLine: "%s seen clean, tools and rags out, closed (p. %s)",
 	lockLine: "lock on %s: %s (p. %s)", unlockLine: "lock off %s (p. %s)", permitLine: "permit is here: %s", closeDefault: "Close: %s.",
 
 	stopsHere: "work stops until it is signed", mayGoOn: "call, then work may go on", holdsRule: "A hold stops the work until the one named has signed. A witness is called in time; the work may go on when nobody comes.",
@@ -44,6 +45,10 @@ var englishSheets = sheetWords{
 	countsRule:  "Count every container when all is apart, before the first part goes back, and again at the end: out and scrapped make up the pieces, and left over is 0. Keep the stubs with this sheet; a tick says that the stub is here.",
 	printedName: "name in capitals", signature: "signature",
 	signaturesRule: "Everybody who writes in this pack signs here once, before the first entry.",
+
+	// Tags.
+	scrapBag: "Scrap bag", scrapKept: "keep until the new parts have been compared with these",
+	scrapListed: "what belongs in it: register p. %s", sideFaces: "%s faces %s",
 
 	// Deviations and handover.
 	deviationsRule:  "What was done otherwise than printed, and what is wrong in the paper. The lines at the foot of the sheets are carried on here.",

@@ -1,0 +1,149 @@
+package main
+
+import (
+	"slices"
+	"testing"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/templates"
+)
+
+// A tag and the paper are tied in four ways, so that one may fail: the mark on the
+// line of the step that fills it, the mark on the row that empties it, the stub on
+// the sheet of counts, and the list of what must be empty.
+func TestTagAndPaperAreTiedFourWays(t *testing.T) {
+	t.Parallel()
+	for _, starter := range starters(t) {
+		job, pack := composed(t, starter, templates.Options{Paper: layout.A4})
+		for _, tag := range job.Tags {
+			if tag.Spare {
+				continue
+			}
+			for _, m := range tag.In {
+				if tag.Part == nil && !onStep(pack, m.Step, tag.Mark) {
+					t.Errorf("%s: step %s does not name %s, which it fills", starter, m.Step.No, tag.Mark)
+				}
+			}
+			for _, m := range tag.Out {
+				if tag.Part == nil && !onStep(pack, m.Step, tag.Mark) {
+					t.Errorf("%s: row %s does not name %s, which it empties", starter, m.Step.No, tag.Mark)
+				}
+			}
+			if !onCounts(pack, tag) {
+				t.Errorf("%s: the sheet of counts has no line with a tick for the stub of %s", starter, tag.Mark)
+			}
+			if tag.Kind == packs.HangTag && texts(pack.Tags, tag.Code) < 2 {
+				t.Errorf("%s: the code of %s is not on tag and stub in words", starter, tag.Mark)
+			}
+		}
+		for _, c := range job.Containers {
+			if len(c.Out) > 0 && !mustBeEmpty(job, pack, c) {
+				t.Errorf("%s: no step says that %s must be empty", starter, c.Mark)
+			}
+		}
+	}
+}
+
+// onStep reports whether a mark stands on a page of work below the number of a step
+// and above the next one.
+func onStep(pack *templates.Pack, st *packs.Step, mark string) bool {
+	for _, f := range pack.Pages.Pages {
+		from, to := stepRoom(f, st)
+		if from < 0 {
+			continue
+		}
+		return slices.ContainsFunc(f.Items, func(it layout.Item) bool {
+			text, ok := it.Shape.(layout.Text)
+			return ok && text.S == mark && it.Y >= from && it.Y < to
+		})
+	}
+	return false
+}
+
+// stepRoom is the height on a page from the number of a step to that of the next;
+// from is below zero where the step is not on the page.
+func stepRoom(f layout.Frame, st *packs.Step) (from, to layout.Mm) {
+	from, to = -1, f.H
+	if f.Sheet != "traveler" && f.Sheet != "reassembly" {
+		return from, to
+	}
+	number := func(it layout.Item) (string, bool) {
+		text, ok := it.Shape.(layout.Text)
+		return text.S, ok && text.Size == layout.StepNo.Size && it.X < 40
+	}
+	for _, it := range f.Items {
+		if s, ok := number(it); ok && s == st.No && it.Ref == any(st.At) {
+			from = it.Y - layout.StepNo.Lead
+		}
+	}
+	for _, it := range f.Items {
+		if s, ok := number(it); ok && s != st.No && it.Y > from && it.X < 30 {
+			to = min(to, it.Y)
+		}
+	}
+	return from, to
+}
+
+// onCounts reports whether the sheet of counts has the mark of a tag and a tick box
+// in its line.
+func onCounts(pack *templates.Pack, tag *packs.Tag) bool {
+	for _, f := range pack.Pages.Pages {
+		if f.Sheet != "counts" {
+			continue
+		}
+		for _, it := range f.Items {
+			text, ok := it.Shape.(layout.Text)
+			if !ok || text.S != tag.Mark {
+				continue
+			}
+			return slices.ContainsFunc(f.Items, func(box layout.Item) bool {
+				return box.Role == layout.RoleTick && box.Y < it.Y+6 && box.Y > it.Y-8
+			})
+		}
+	}
+	return false
+}
+
+// texts counts how often a text is printed as a line of its own.
+func texts(doc *layout.Doc, want string) int {
+	n := 0
+	for _, f := range doc.Pages {
+		words := ""
+		for _, it := range f.Items {
+			text, ok := it.Shape.(layout.Text)
+			switch {
+			case !ok || text.Face != layout.Mono:
+				words = ""
+			case text.S == want, words+" "+text.S == want:
+				n++
+				words = ""
+			default:
+				words = text.S
+			}
+		}
+	}
+	return n
+}
+
+// mustBeEmpty reports whether a step lists a container as empty, in its data and,
+// with a box to tick, on paper.
+func mustBeEmpty(job *packs.Job, pack *templates.Pack, c *packs.Container) bool {
+	for _, s := range job.Sections {
+		for _, st := range s.Steps {
+			if !slices.Contains(st.Empty, c) {
+				continue
+			}
+			return slices.ContainsFunc(pack.Pages.Pages, func(f layout.Frame) bool {
+				for i, it := range f.Items {
+					text, ok := it.Shape.(layout.Text)
+					if ok && text.S == c.Mark && i > 0 && f.Items[i-1].Role == layout.RoleTick && it.Ref == any(st.At) {
+						return true
+					}
+				}
+				return false
+			})
+		}
+	}
+	return false
+}
