@@ -125,8 +125,8 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 	}
 	e, o := c.job.Equipment, c.job.Order
 	name := c.tagName(t)
-	if n := packs.Pieces(t.In); n > 1 {
-		name += ", " + c.w.count(n)
+	if t.Part == nil && !t.Spare || packs.Pieces(t.In) > 1 {
+		name += ", " + c.inIt(t)
 	}
 	out := []layout.Block{para(layout.Strong, name)}
 	if t.Part == nil && !t.Scrap {
@@ -137,6 +137,7 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 		return append(out, c.WideBox(layout.RoleWords, width, 1, c.w.contents, nil), c.WideBox(layout.RoleWords, width, 1, c.w.offAt, nil))
 	}
 	if t.Scrap {
+		// What goes to scrap in a long job has no room here: the register lists it.
 		return append(out, para(layout.Strong, c.w.scrapKept), para(layout.Body, fill(c.w.scrapListed, c.page("register "+t.Mark))))
 	}
 	if len(t.In) > 0 {

@@ -107,7 +107,7 @@ func marksNeeded(job *packs.Job) []needed {
 	return out
 }
 
-// whereMark is the mark of where a part is kept; bench and scrap have a word.
+// whereMark is the mark of where a part is kept; the bench has a word.
 func whereMark(w packs.Where) string {
 	switch {
 	case w.Container != nil && w.Pocket != "":
@@ -119,7 +119,7 @@ func whereMark(w packs.Where) string {
 	case w.Bench:
 		return "bench"
 	}
-	return "scrap"
+	return packs.ScrapMark
 }
 
 // TestNoMarkIsLost: each mark that stands in a definition at the head of a thing
@@ -199,6 +199,12 @@ func checkTag(t *testing.T, tag *packs.Tag, text string) {
 		} else {
 			want = append(want, strconv.Itoa(len(tag.Container.Pockets))+" bags")
 		}
+	}
+	switch {
+	case tag.Spare:
+	case tag.Scrap:
+		want = append(want, "register p.") // all that goes to scrap has no room on a label
+	default:
 		for _, m := range append(append([]*packs.Move{}, tag.In...), tag.Out...) {
 			want = append(want, m.Step.No)
 		}
