@@ -58,9 +58,16 @@ func dots(m layout.Mm) int { return int(float64(m) * printDots / 25.4) }
 // rendered gives a strip of every page as printed, from the top left corner on.
 func rendered(t *testing.T, file string, left, top, width, height layout.Mm) []image.Image {
 	t.Helper()
+	return renderedAt(t, file, printDots,
+		"-x", strconv.Itoa(dots(left)), "-y", strconv.Itoa(dots(top)), "-W", strconv.Itoa(dots(width)), "-H", strconv.Itoa(dots(height)))
+}
+
+// renderedAt gives every page in grey at so many dots an inch, or the part of it
+// that args cut out.
+func renderedAt(t *testing.T, file string, perInch int, args ...string) []image.Image {
+	t.Helper()
 	stem := filepath.Join(t.TempDir(), "page")
-	tool(t, "pdftoppm", "-r", strconv.Itoa(printDots), "-gray",
-		"-x", strconv.Itoa(dots(left)), "-y", strconv.Itoa(dots(top)), "-W", strconv.Itoa(dots(width)), "-H", strconv.Itoa(dots(height)), file, stem)
+	tool(t, "pdftoppm", append([]string{"-r", strconv.Itoa(perInch), "-gray"}, append(args, file, stem)...)...)
 	names, err := filepath.Glob(stem + "*.pgm")
 	if err != nil {
 		t.Fatal(err)

@@ -23,3 +23,5 @@
 // Anchors and aliases are followed. A text behind an anchor has the place where
 // it was typed, also when an alias repeats it.
 package def
+
+//go:generate go test -run TestKeysFile -update

@@ -1,0 +1,179 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+	"matchmark/templates"
+)
+
+// A block is a fenced piece of the README.
+type block struct{ lang, text string }
+
+func readme(t *testing.T) (text string, blocks []block) {
+	t.Helper()
+	data, err := os.ReadFile("../../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, m := range regexp.MustCompile("(?ms)^```(\\w+)\n(.*?)^```$").FindAllStringSubmatch(string(data), -1) {
+		blocks = append(blocks, block{m[1], m[2]})
+	}
+	return string(data), blocks
+}
+
+// TestReadmeDefinitions: a whole definition in the README has no problem and goes
+// on paper; a line of YAML takes the place of the one with the same key in the
+// definition before it, and what check then says of fan.yaml is the text below.
+func TestReadmeDefinitions(t *testing.T) {
+	t.Parallel()
+	_, blocks := readme(t)
+	var whole, now string
+	defined, messages := 0, 0
+	for _, b := range blocks {
+		switch {
+		case b.lang == "yaml" && strings.HasPrefix(b.text, "pack: 1"):
+			defined++
+			whole, now = b.text, b.text
+			if got := saidOf(t, now); got != "" {
+				t.Errorf("check speaks of the definition in the README:\n%s", got)
+			}
+			files := fstest.MapFS{"fan.yaml": &fstest.MapFile{Data: []byte(now)}}
+			job, problems := packs.Load(files, packs.Inputs{Definition: "fan.yaml"})
+			if _, misfits := templates.Compose(job, templates.Options{Paper: layout.A4}, pdf.NewFaces(), problems); len(misfits) > 0 {
+				t.Error(misfits)
+			}
+		case b.lang == "yaml":
+			key, _, _ := strings.Cut(b.text, ":")
+			now = regexp.MustCompile(`(?m)^`+regexp.QuoteMeta(key)+`:.*\n`).ReplaceAllLiteralString(whole, b.text)
+			if now == whole {
+				t.Errorf("%q is no line of the definition before it", key)
+			}
+		case b.lang == "text":
+			messages++
+			if got := saidOf(t, now); got != b.text {
+				t.Errorf("the README shows\n%sand check says\n%s", b.text, got)
+			}
+		}
+	}
+	if defined == 0 || messages == 0 {
+		t.Errorf("%d definitions and %d messages are found in the README", defined, messages)
+	}
+}
+
+func saidOf(t *testing.T, text string) string {
+	t.Helper()
+	files := fstest.MapFS{"fan.yaml": &fstest.MapFile{Data: []byte(text)}}
+	job, problems := proof(files, packs.Inputs{Definition: "fan.yaml"})
+	var out bytes.Buffer
+	report(&out, problems, job.Files)
+	return out.String()
+}
+
+// TestReadmeCommands runs every command of the README that starts the program, from
+// the top of the tree.
+func TestReadmeCommands(t *testing.T) {
+	t.Parallel()
+	_, blocks := readme(t)
+	ran := 0
+	for _, b := range blocks {
+		for _, line := range strings.Split(b.text, "\n") {
+			args, ok := strings.CutPrefix(line, "go run ./cmd/matchmark ")
+			if b.lang != "sh" || !ok {
+				continue
+			}
+			ran++
+			fields := strings.Fields(strings.ReplaceAll(args, "packs/starters", startersDir))
+			if fields[0] == "print" {
+				fields = append(fields, "--out", t.TempDir())
+			}
+			var out, talk bytes.Buffer
+			if code := run(fields, strings.NewReader(""), &out, &talk); code != exitDone || talk.Len() > 0 {
+				t.Errorf("%s: exit %d\n%s", line, code, &talk)
+			}
+		}
+	}
+	if ran < 3 {
+		t.Errorf("only %d commands are found in the README", ran)
+	}
+}
+
+// TestReadmeLimits reads every limit of the README's table, and finds what is
+// printed of it in the column beside it.
+func TestReadmeLimits(t *testing.T) {
+	t.Parallel()
+	text, _ := readme(t)
+	rows := regexp.MustCompile("(?m)^\\| `([^`]+)` \\| (.*) \\|$").FindAllStringSubmatch(text, -1)
+	if len(rows) < 12 {
+		t.Errorf("only %d limits are found in the README", len(rows))
+	}
+	for _, r := range rows {
+		l, fault := reading.Parse(r[1])
+		if fault != nil {
+			t.Errorf("%s: %s", r[1], fault.Message)
+			continue
+		}
+		if l.Kind != reading.Measured || strings.HasPrefix(r[2], "a ") {
+			continue
+		}
+		line := reading.English(l.Words(nil).Main[0], "")
+		if flat(line) == "" || !strings.HasPrefix(flat(r[2]), flat(line)) {
+			t.Errorf("%s is printed as %q, the README says %q", r[1], line, r[2])
+		}
+	}
+}
+
+func flat(s string) string {
+	return strings.Join(strings.Fields(strings.ReplaceAll(s, "\u00a0", " ")), " ")
+}
+
+// TestReadmeLinks: every file that README and DEVELOPERS link to is there.
+func TestReadmeLinks(t *testing.T) {
+	t.Parallel()
+	for _, name := range []string{"README.md", "DEVELOPERS.md"} {
+		data, err := os.ReadFile(filepath.Join("../..", name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range regexp.MustCompile(`\]\(([^)#]+)\)`).FindAllStringSubmatch(string(data), -1) {
+			if _, err := os.Stat(filepath.Join("../..", m[1])); err != nil {
+				t.Errorf("%s links to %s, which is not there", name, m[1])
+			}
+		}
+	}
+}
+
+// TestDevelopersNamesEveryFolder: DEVELOPERS.md lists every folder that holds a
+// package, and has at most 150 lines.
+func TestDevelopersNamesEveryFolder(t *testing.T) {
+	t.Parallel()
+	data, err := os.ReadFile("../../DEVELOPERS.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := string(data)
+	if n := strings.Count(text, "\n"); n > 150 {
+		t.Errorf("DEVELOPERS.md has %d lines, over 150", n)
+	}
+	for _, pattern := range []string{"*/*.go", "*/*/*.go"} {
+		files, err := filepath.Glob(filepath.Join("../..", pattern))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, f := range files {
+			dir := strings.TrimPrefix(filepath.ToSlash(filepath.Dir(f)), "../../")
+			if !strings.Contains(text, "`"+dir+"`") {
+				t.Errorf("DEVELOPERS.md does not name the folder %s", dir)
+			}
+		}
+	}
+}
