@@ -71,6 +71,9 @@ func (c *checker) load() {
 		c.notBelow("load.cogtolerance."+v.axis, "the tolerance of the centre of gravity along "+v.axis, "mm", float64(v.v))
 	}
 	c.notBelow("load.maypress", "the press the load can take", "kg", float64(l.MayPress))
+	for _, o := range l.Outline {
+		c.place("load.outline", "a point of the outline", o)
+	}
 	if s := l.Span; s != nil {
 		c.place("load.span.a", "the near end of the span", s.A)
 		c.place("load.span.b", "the far end of the span", s.B)

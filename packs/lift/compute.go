@@ -140,6 +140,9 @@ func (a *account) scene() {
 	for _, b := range nominal.bar {
 		d.Bar = append(d.Bar, at(b))
 	}
+	for _, o := range a.p.Load.Outline {
+		d.Outline = append(d.Outline, at(vecOf(o)))
+	}
 	if s := a.p.Load.Span; s != nil {
 		d.Span = []Point{at(vecOf(s.A)), at(vecOf(s.B))}
 	}

@@ -3,8 +3,9 @@
 // level, what to shorten if it does not, and how far each piece of gear is used.
 //
 // Compute takes a Plan and gives a Result that carries its own working. Weigh
-// adds up a body of revolution from its sections. MaterialNamed looks a density
-// up in a table with its source.
+// adds up a body of revolution from its sections. Carry does the same for people
+// who lift by hand, LayDown for the floor that the load is set down on.
+// MaterialNamed looks a density up in a table with its source.
 //
 // # Frame and units
 //

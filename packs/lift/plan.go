@@ -97,6 +97,8 @@ type Load struct {
 	CoGTolerance Point
 	// Span is the length over which a tilt is told; nil for none.
 	Span *Span
+	// Outline are points of the load that a drawing shows; they weigh nothing.
+	Outline []Point
 	// MayPress is the force along the line of the picks that the load can take
 	// between them; 0 where it is not known.
 	MayPress Kg

@@ -14,6 +14,9 @@ type Mm float64
 // Newton is a force.
 type Newton float64
 
+// Kilopascal is a pressure, in kN/m².
+type Kilopascal float64
+
 // Degree is an angle in degrees.
 type Degree float64
 
@@ -49,6 +52,9 @@ func (d Degree) String() string { return fmt.Sprintf("%.1f°", float64(d)) }
 
 // Percent gives the ratio in whole per cent, for messages.
 func (r Ratio) Percent() string { return fmt.Sprintf("%.0f %%", 100*float64(r)) }
+
+// Factor gives the ratio as a factor with two decimals.
+func (r Ratio) Factor() string { return fmt.Sprintf("%.2f", float64(r)) }
 
 func radians(d Degree) float64 { return float64(d) * math.Pi / 180 }
 func degrees(r float64) Degree { return Degree(r * 180 / math.Pi) }

@@ -139,6 +139,8 @@ type Scene struct {
 	Picks []Point
 	// Bar are the ends of a Spreader or Beam, empty without one.
 	Bar []Point
+	// Outline are the points of the plan's outline.
+	Outline []Point
 	// Span are the two ends of the machine's span, empty without one.
 	Span []Point
 }
