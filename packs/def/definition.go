@@ -84,6 +84,9 @@ type Definition struct {
 	Holds       []*Hold
 	Cautions    []*Caution
 	Openings    []*Opening
+	Lifts       []*Lift
+	Gear        []*Gear
+	Cranes      []*Crane
 	Isolations  []*Isolation
 	Permits     []*Permit
 	Tools       []*Supply
@@ -335,6 +338,7 @@ type Step struct {
 	Open    []Text
 	Close   []Text
 	Empty   []Text // containers that must be empty after this step
+	Lift    []Text // lifts that are made
 	Hold    Text
 	Heat    []Text
 	Caution []Text

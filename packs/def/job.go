@@ -13,10 +13,13 @@ type JobFile struct {
 	Job       Order
 	Equipment Equipment
 	Options   []Named // option and "yes", "no" or one of its builds
+	Gear      []*Gear
+	Cranes    []*Crane
 }
 
 // Override puts what a job file says in place of what the definition says, one
-// value at a time. An option that the definition does not have is a problem.
+// value at a time; a piece of gear or a crane as a whole, by its name. An option
+// that the definition does not have is a problem.
 func (d *Definition) Override(j *JobFile) source.Problems {
 	replace := func(to *Text, by Text) {
 		if by.Written() {
@@ -40,6 +43,12 @@ func (d *Definition) Override(j *JobFile) source.Problems {
 	}
 	if e.At.IsZero() {
 		e.At = j.Equipment.At
+	}
+	for _, g := range j.Gear {
+		d.Gear = instead(d.Gear, g, func(g *Gear) string { return g.Key.Value })
+	}
+	for _, c := range j.Cranes {
+		d.Cranes = instead(d.Cranes, c, func(c *Crane) string { return c.Key.Value })
 	}
 	var problems source.Problems
 	for _, n := range j.Options {
@@ -74,4 +83,15 @@ func (d *Definition) choose(n Named, problems *source.Problems) {
 		help = "did you mean " + near + "?"
 	}
 	problems.Add(n.Name.At, "unknown-name", quote(n.Name.Value)+" is not an option of this definition", help)
+}
+
+// instead puts a thing in the place of the one of the same name, or adds it.
+func instead[T any](list []T, by T, name func(T) string) []T {
+	for i := range list {
+		if name(list[i]) == name(by) {
+			list[i] = by
+			return list
+		}
+	}
+	return append(list, by)
 }

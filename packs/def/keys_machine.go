@@ -62,6 +62,11 @@ var definitionKind = &kind[Definition]{
 			func(d *Definition) *[]*Supply { return &d.Spares }, func(s *Supply) *Text { return &s.Key }),
 		mapOf("consumables", "Oil, rags and the like.", "{oil: {what: Oil VG 68, count: 5 l}}", supplyKind,
 			func(d *Definition) *[]*Supply { return &d.Consumables }, func(s *Supply) *Text { return &s.Key }),
+		mapOf("lifts", "Loads that are lifted, by their mark.",
+			"{L1: {what: Upper casing, rig: bridle, origin: middle of the lugs}}", liftKind,
+			func(d *Definition) *[]*Lift { return &d.Lifts }, func(l *Lift) *Text { return &l.Mark }),
+		gearKey(func(d *Definition) *[]*Gear { return &d.Gear }),
+		craneKey(func(d *Definition) *[]*Crane { return &d.Cranes }),
 		sections("steps", "The work in its order: sections of steps, and where earlier sections are put back.",
 			"[{section: Covers, steps: [{step: open, do: Take the cover off.}]}]").must(),
 	},
@@ -77,6 +82,8 @@ var jobFileKind = &kind[JobFile]{
 			func(j *JobFile, at source.Pos) *Equipment { j.Equipment.At = at; return &j.Equipment }),
 		choices("options", "Which options this machine has, and which builds.", "{probes: no, casing: late}",
 			func(j *JobFile) *[]Named { return &j.Options }),
+		gearKey(func(j *JobFile) *[]*Gear { return &j.Gear }),
+		craneKey(func(j *JobFile) *[]*Crane { return &j.Cranes }),
 	},
 }
 

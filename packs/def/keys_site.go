@@ -9,6 +9,7 @@ type SiteFile struct {
 	Paper     Text
 	Heavy     Text // mass above which nobody lifts alone
 	FireWatch Text // time after hot work
+	Critical  Text // share of a crane's rating from which a lift is critical
 	Gloves    Text
 	Roles     []Text
 }
@@ -22,6 +23,8 @@ var siteFileKind = &kind[SiteFile]{
 		text("heavy", "The mass above which nobody lifts a part alone; 25 kg if not said.", "25 kg", func(s *SiteFile) *Text { return &s.Heavy }),
 		text("fire-watch", "How long a fire watch stays after hot work, 30 min or more; 60 min if not said.", "60 min",
 			func(s *SiteFile) *Text { return &s.FireWatch }),
+		text("critical-lift", "The share of what the crane may lift from which a lift is critical; 75 % if not said.", "75 %",
+			func(s *SiteFile) *Text { return &s.Critical }),
 		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *Text { return &s.Gloves }),
 		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]Text { return &s.Roles }),
 	},

@@ -93,6 +93,7 @@ var stepKind = &kind[Step]{
 		list("close", "The openings that this step closes.", "[housing]", func(s *Step) *[]Text { return &s.Close }),
 		list("empty", "The containers that must be empty after it.", "[C3]", func(s *Step) *[]Text { return &s.Empty }).marks("C"),
 		list("heat", "The heats: what is drawn off or put on hot here.", "[H1]", func(s *Step) *[]Text { return &s.Heat }).marks("H"),
+		list("lift", "The lifts that are made.", "[L1]", func(s *Step) *[]Text { return &s.Lift }).marks("L"),
 		text("hold", "The hold or witness point at its end.", "W1", func(s *Step) *Text { return &s.Hold }).marks("W"),
 		list("caution", "The hazard notes printed before it.", "[puller]", func(s *Step) *[]Text { return &s.Caution }),
 		list("match-marks", "The parts that get a mark across their joint before they are parted.", "[cap]", func(s *Step) *[]Text { return &s.MatchMarks }),

@@ -74,6 +74,8 @@ var otherSpellings = []struct {
 	{"N⋅m", NewtonMetre}, // the dot operator
 	{"m³", CubicMetre},
 	{"L", Litre},
+	{"kN/m2", Kilopascal}, // as the load of a floor is written
+	{"kN/m²", Kilopascal},
 	{"inch", Inch},
 	{"deg", Degree},
 }
