@@ -66,7 +66,7 @@ var builtins = []*builtin{
 			Rule:   "ASME P30.1; 29 CFR 1910.184",
 		},
 		words: words(`cranes?|hoists?|sling(?:s|ed)?|chain blocks?|chain falls?|shackles?|eye ?bolts?|lifting (?:beam|gear|eyes?|lugs?)|lift plan|trial lift`),
-		does:  (*builder).lifts,
+		does:  (*builder).onHook,
 	},
 	{
 		Caution: Caution{

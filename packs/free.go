@@ -119,6 +119,11 @@ func (b *builder) touches(st *Step) touch {
 			add(t.uses, h.Shaft)
 		}
 	}
+	for _, l := range st.Lifts {
+		for _, p := range l.Parts {
+			add(t.moves, p)
+		}
+	}
 	for _, ds := range [][]*Dim{st.Measure, st.Set} {
 		for _, d := range ds {
 			for _, f := range []Face{d.From, d.To, d.Of} {

@@ -34,6 +34,7 @@ type Job struct {
 	Permits    []*Permit
 	Openings   []*Opening
 	Supplies   Supplies
+	Lifts      []*Lift
 	Sections   []*Section // in the order of work, strip-down and put-back
 	Tags       []*Tag     // in the order of their numbers, n of N
 }
@@ -286,6 +287,7 @@ type Step struct {
 	Recall   []*Dim       // only recorded by the step that it undoes
 	Empty    []*Container // must be empty when the step is done
 
+	Lifts        []*Lift
 	Lock, Unlock []*Isolation
 	Permits      []*Permit
 	Open, Close  []*Opening

@@ -112,6 +112,11 @@ type builder struct {
 	isolations  map[string]*Isolation
 	permits     map[string]*Permit
 	openings    map[string][]*Opening
+	gear        map[string]*def.Gear
+	cranes      map[string]*def.Crane
+	gearUsed    map[string]bool // keys of gear, and of cranes with "crane " before them
+	lifts       map[string]*Lift
+	allLifts    int // those left out counted in
 	steps       map[string][]*Step
 	stepDefs    map[*Step]*def.Step
 	sectionDefs map[*Section]*def.Section
@@ -135,6 +140,7 @@ func (b *builder) build() {
 	b.readDims()
 	b.readFormulas()
 	b.readContainers()
+	b.readLifts()
 	b.readHolds()
 	b.readSays()
 	b.readHeats()
@@ -161,6 +167,7 @@ func (b *builder) build() {
 	b.checkCautions()
 	b.checkRoles()
 	b.checkHeats()
+	b.checkLifts()
 	b.checkReadings()
 	b.readHours()
 	b.readSupplies()

@@ -120,6 +120,7 @@ func (b *builder) undoStep(st *Step, in *Section, u undoing) *Step {
 	}
 	closeAgain(st, row)
 	heatAgain(st, row)
+	liftBack(st, row)
 	if len(row.Fit) == 0 && len(row.Set) == 0 && len(row.Recall) == 0 && len(row.Close) == 0 && len(row.Tighten) == 0 && row.Do == "" {
 		return nil
 	}

@@ -21,6 +21,9 @@ func (b *builder) scrub() {
 			}
 		}
 	}
+	for _, l := range b.def.Lifts {
+		l.Parts = b.staying(l.Parts)
+	}
 	for _, j := range b.def.Joints {
 		j.Parts = b.staying(j.Parts)
 	}
@@ -29,7 +32,7 @@ func (b *builder) scrub() {
 		for _, st := range s.Steps {
 			for _, list := range []*[]def.Text{
 				&st.Measure, &st.Set, &st.From, &st.Loosen, &st.Tighten, &st.Open, &st.Close,
-				&st.Empty, &st.Heat, &st.Lock, &st.Unlock, &st.Permit, &st.MatchMarks, &st.Stacks,
+				&st.Empty, &st.Heat, &st.Lock, &st.Unlock, &st.Permit, &st.Lift, &st.MatchMarks, &st.Stacks,
 			} {
 				*list = b.staying(*list)
 			}

@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/def"
+	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
@@ -12,6 +13,7 @@ type Site struct {
 	Paper     string // "a4" or "letter", empty if not said
 	Heavy     units.Quantity
 	FireWatch units.Quantity
+	Critical  lift.Ratio // share of a crane's rating from which a lift is critical
 	Gloves    bool
 	Roles     []string
 }
@@ -45,6 +47,28 @@ func (b *builder) readSite(s *def.SiteFile) {
 			b.readFireWatch(s.FireWatch, q, &site.FireWatch)
 		}
 	}
+	site.Critical = usualCritical
+	if s.Critical.Written() {
+		b.readCritical(s.Critical)
+	}
+}
+
+// usualCritical is the share of the crane's rating from which a lift is critical:
+// 29 CFR 1926.751 and others name 75 %.
+const usualCritical lift.Ratio = 0.75
+
+// readCritical reads the site's threshold of a critical lift.
+func (b *builder) readCritical(t def.Text) {
+	q, ok := b.quantity(t, "75 %")
+	if !ok {
+		return
+	}
+	share, _ := q.Number.Rat().Float64()
+	if q.Unit != units.Percent || share <= 0 || share > 100 {
+		b.problems.Add(t.At, "not-a-share", quote(t.Value)+" is no share of what a crane may lift", "critical-lift: 75 %")
+		return
+	}
+	b.job.Site.Critical = lift.Ratio(share / 100)
 }
 
 // readFireWatch refuses a fire watch under the least that the rule asks for.

@@ -141,6 +141,7 @@ func (b *builder) resolveSteps() {
 			b.resolveNotes(st, ds)
 			b.resolveGuards(st, ds)
 			b.resolveHeats(st, ds)
+			b.resolveLifts(st, ds)
 			b.resolveAfter(st, ds)
 		}
 	}

@@ -12,6 +12,7 @@ import (
 // out name go with them; what else names a thing left out loses the name.
 func (b *builder) chooseVariants() {
 	c := b.readChoices()
+	b.allLifts = len(b.def.Lifts)
 	b.leftOut = map[string]string{}
 	if len(b.def.Options) > 0 {
 		b.def.Varyings(func(field string, v *def.Varying) { b.settle(c, field, v) })
@@ -25,6 +26,7 @@ func (b *builder) chooseVariants() {
 	d.BigParts = keep(b, c, d.BigParts, func(x *def.BigPart) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Joints = keep(b, c, d.Joints, func(x *def.Joint) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Heats = keep(b, c, d.Heats, func(x *def.Heat) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
+	d.Lifts = keep(b, c, d.Lifts, func(x *def.Lift) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Isolations = keep(b, c, d.Isolations, func(x *def.Isolation) (def.Text, *def.Applies) { return x.Key, &x.Applies })
 	d.Permits = keep(b, c, d.Permits, func(x *def.Permit) (def.Text, *def.Applies) { return x.Key, &x.Applies })
 	d.Openings = keep(b, c, d.Openings, func(x *def.Opening) (def.Text, *def.Applies) { return x.Key, &x.Applies })
@@ -145,7 +147,7 @@ func namedBy(st *def.Step) []string {
 			out = append(out, key)
 		}
 	}
-	for _, list := range [][]def.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Heat, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.Permit, st.Stacks, {st.Hold, st.Into.To}} {
+	for _, list := range [][]def.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Heat, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.Permit, st.Lift, st.Stacks, {st.Hold, st.Into.To}} {
 		add(list)
 	}
 	for _, n := range st.Into.For {
@@ -155,7 +157,7 @@ func namedBy(st *def.Step) []string {
 }
 
 // dropNamed leaves out what only steps left out name: readings, containers, holds,
-// heats, cautions, openings, locks and permits.
+// lifts, heats, cautions, openings, locks and permits.
 func (b *builder) dropNamed(lost, kept []*def.Step) {
 	still := map[string]bool{}
 	for _, st := range kept {
@@ -173,6 +175,7 @@ func (b *builder) dropNamed(lost, kept []*def.Step) {
 	d.Dimensions = without(b, drop, d.Dimensions, func(x *def.Dimension) string { return x.Mark.Value })
 	d.Containers = without(b, drop, d.Containers, func(x *def.Container) string { return x.Mark.Value })
 	d.Stacks = without(b, drop, d.Stacks, func(x *def.Stack) string { return x.Mark.Value })
+	d.Lifts = without(b, drop, d.Lifts, func(x *def.Lift) string { return x.Mark.Value })
 	d.Holds = without(b, drop, d.Holds, func(x *def.Hold) string { return x.Mark.Value })
 	d.Heats = without(b, drop, d.Heats, func(x *def.Heat) string { return x.Mark.Value })
 	d.Cautions = without(b, drop, d.Cautions, func(x *def.Caution) string { return x.Key.Value })

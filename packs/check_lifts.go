@@ -1,0 +1,145 @@
+package packs
+
+import (
+	"slices"
+
+	"matchmark/packs/def"
+	"matchmark/packs/lift"
+)
+
+// checkLifts sees that every lift is made, that it is as heavy as its parts, and
+// that the steps that make it move what is on it.
+func (b *builder) checkLifts() {
+	for _, l := range b.job.Lifts {
+		if len(l.Steps) == 0 {
+			b.problems.Add(l.At, "never-lifted", l.Mark+" is made at no step", "lift: ["+l.Mark+"] at the step that makes it")
+		}
+		b.checkParts(l)
+		for _, st := range l.Steps {
+			b.checkLifted(l, st)
+		}
+	}
+}
+
+// checkParts sees that a lift is no lighter than the parts that hang on it.
+func (b *builder) checkParts(l *Lift) {
+	load := l.Plan.Load
+	sum := lift.Kg(0)
+	for _, p := range l.Parts {
+		if p.Mass != nil {
+			sum += lift.Kg(kilograms(*p.Mass)) * lift.Kg(p.Count)
+		}
+	}
+	if load.Mass > 0 && sum > load.Mass+load.MassTolerance {
+		b.problems.Add(l.At, "lighter-than-its-parts", l.Mark+" is "+l.Weight(load.Mass)+", and its parts come to "+l.Weight(sum), "put the mass right, or take the part out that does not hang on it")
+	}
+}
+
+// checkLifted sees that a step that makes a lift moves what is on it.
+func (b *builder) checkLifted(l *Lift, st *Step) {
+	if len(l.Parts) == 0 {
+		return
+	}
+	moved := slices.Concat(st.Remove, st.Fit)
+	for _, m := range moved {
+		if slices.ContainsFunc(l.Parts, func(p *Part) bool { return p == m.Part || within(m.Part, p) }) {
+			return
+		}
+	}
+	if len(moved) > 0 {
+		b.problems.Add(st.At, "other-part", "step "+st.name()+" makes lift "+l.Mark+" and moves none of its parts", "parts: at "+l.Mark+", or lift: at the step that moves them")
+	}
+}
+
+// within reports whether p belongs to the assembly q.
+func within(p, q *Part) bool {
+	for up := p.Of; up != nil; up = up.Of {
+		if up == q {
+			return true
+		}
+	}
+	return false
+}
+
+// checkGear sees that gear and cranes are used, unless a lift that is not meant
+// for this machine may use them.
+func (b *builder) checkGear() {
+	if len(b.def.Lifts) < b.allLifts {
+		return
+	}
+	for _, g := range b.def.Gear {
+		if !b.gearUsed[g.Key.Value] {
+			b.problems.Warn(g.Key.At, "never-used", "no lift uses the gear "+quote(g.Key.Value), "name it in a lift, or take it out")
+		}
+	}
+	for _, c := range b.def.Cranes {
+		if !b.gearUsed["crane "+c.Key.Value] {
+			b.problems.Warn(c.Key.At, "never-used", "no lift uses the crane "+quote(c.Key.Value), "name it in a lift, or take it out")
+		}
+	}
+}
+
+// resolveLifts ties a step to the lifts that it makes.
+func (b *builder) resolveLifts(st *Step, ds *def.Step) {
+	for _, t := range ds.Lift {
+		l, ok := b.lifts[t.Value]
+		if !ok {
+			b.unknown(t, "lift", mapKeys(b.lifts), "lifts")
+			continue
+		}
+		st.makes(l)
+	}
+}
+
+// makes books a lift at a step.
+func (s *Step) makes(l *Lift) {
+	s.Lifts = append(s.Lifts, l)
+	l.Steps = append(l.Steps, s)
+}
+
+// liftBack lets a put-back row make the lifts again with which its step took off
+// what the row puts back.
+func liftBack(st, row *Step) {
+	for _, l := range st.Lifts {
+		if slices.ContainsFunc(row.Fit, func(m *Move) bool {
+			return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(p *Part) bool { return p == m.Part || within(m.Part, p) })
+		}) {
+			row.makes(l)
+		}
+	}
+}
+
+// unusedKeys refuses what a rig would pass over in silence.
+func (r *liftReader) unusedKeys() {
+	d := r.d
+	refuse := func(t def.Text, key string) {
+		if t.Written() {
+			r.b.problems.Add(t.At, "not-used", key+" is not used in a lift "+d.Rig.Value, "take it out, or put the rig right")
+		}
+	}
+	if !d.Rig.Written() {
+		return
+	}
+	if !r.l.ByHand {
+		for _, g := range d.Grips {
+			refuse(g.Name, "a grip")
+		}
+		return
+	}
+	for _, v := range []struct {
+		t   def.Text
+		key string
+	}{
+		{d.RatedBy, "rated-by:"}, {d.Bar, "bar:"}, {d.Bail, "bail:"}, {d.HookHeight, "hook-height:"}, {d.Aim, "aim:"}, {d.FourLegs, "four-legs:"}, {d.Skew, "skew:"},
+		{d.Dynamic, "dynamic:"}, {d.MaxTilt, "max-tilt:"}, {d.LegError, "leg-error:"}, {d.Crane, "crane:"}, {d.SecondCrane, "second-crane:"},
+		{d.SignedPlan, "signed-plan:"}, {d.PassOver, "pass-over:"}, {d.Stack, "stack:"},
+	} {
+		refuse(v.t, v.key)
+	}
+	for _, g := range slices.Concat(d.Legs, d.TopLegs) {
+		refuse(g.Name, "a leg")
+	}
+	for _, t := range d.TopGear {
+		refuse(t, "top-gear:")
+	}
+}

@@ -1,0 +1,131 @@
+package packs
+
+import (
+	"math"
+	"math/big"
+	"strconv"
+
+	"matchmark/packs/lift"
+	"matchmark/packs/units"
+)
+
+// Load is what is known of the load, however it is lifted.
+func (l *Lift) Load() lift.Load { return l.Plan.Load }
+
+// TakesOf is what a leg of the result takes hold of; empty for legs over a bar.
+func (l *Lift) TakesOf(i int) string {
+	if i -= len(l.Plan.TopLegs); i < 0 {
+		return ""
+	}
+	return l.Takes[i]
+}
+
+// levelSlack is the tilt that nobody can see or measure, which counts as level.
+const levelSlack lift.Degree = 0.05
+
+// OutOfLevel reports whether a tilt has to be told.
+func (l *Lift) OutOfLevel() bool { return l.Result.Tilt.Total >= levelSlack }
+
+// EvenSplit reports whether four legs are counted otherwise than by an even split
+// that the layout has.
+func (l *Lift) EvenSplit() bool {
+	legs := l.Result.Legs
+	return len(legs) == 4 && legs[0].Even > 0 && l.Plan.Sharing == lift.TwoCarry
+}
+
+// LoadDigits is how many figures the load on the hook may have, with room for
+// one that is heavier than thought.
+func (l *Lift) LoadDigits() int {
+	x := float64(l.Result.HookLoad)
+	if l.poundsUsed {
+		x /= 0.45359237
+	}
+	return len(strconv.Itoa(int(2 * x)))
+}
+
+// Ends names the two ends at which the level is looked at: those of the machine, or
+// the first and last pick.
+func (l *Lift) Ends() []string {
+	if s := l.Load().Span; s != nil {
+		return []string{s.NameA, s.NameB}
+	}
+	picks := l.Plan.Picks
+	if len(picks) < 2 {
+		return nil
+	}
+	return []string{picks[0].Name, picks[len(picks)-1].Name}
+}
+
+// Weight prints a mass, or a tension as the weight of one, in the unit in which
+// the mass of the lift is written: whole kilograms or pounds from 100 up, tenths
+// below.
+func (l *Lift) Weight(k lift.Kg) string {
+	if l.poundsUsed {
+		return printed(float64(k), units.Kilogram, units.Pound)
+	}
+	return printed(float64(k), units.Kilogram, units.Kilogram)
+}
+
+// Length prints a length in whole millimetres, or in tenths of an inch where the
+// lift is written in inches.
+func (l *Lift) Length(m lift.Mm) string {
+	if l.inchesUsed {
+		return measured(float64(m), units.Millimetre, units.Inch).Round(1, units.Nearest).Print()
+	}
+	return measured(float64(m), units.Millimetre, units.Millimetre).Round(0, units.Nearest).Print()
+}
+
+// WeightUnit is the unit of Weight, LengthUnit that of Length.
+func (l *Lift) WeightUnit() string {
+	if l.poundsUsed {
+		return units.Pound.Print()
+	}
+	return units.Kilogram.Print()
+}
+
+// LengthUnit is the unit of Length.
+func (l *Lift) LengthUnit() string {
+	if l.inchesUsed {
+		return units.Inch.Print()
+	}
+	return units.Millimetre.Print()
+}
+
+// measured is an amount worked out, in another unit.
+func measured(x float64, from, to units.Unit) units.Quantity {
+	q := units.Quantity{Number: units.Exact(new(big.Rat).SetFloat64(x), 0), Unit: from}
+	q, err := q.Convert(to)
+	if err != nil {
+		panic(err) // both are units of one dimension
+	}
+	return q
+}
+
+// printed rounds to whole units from 100 up and to tenths below.
+func printed(x float64, from, to units.Unit) string {
+	q := measured(x, from, to)
+	v, _ := q.Number.Rat().Float64()
+	if math.Abs(v) >= 99.95 {
+		return q.Round(0, units.Nearest).Print()
+	}
+	return q.Round(1, units.Nearest).Print()
+}
+
+// kilograms is a mass as the calculation takes it.
+func kilograms(q units.Quantity) float64 {
+	c, err := q.Convert(units.Kilogram)
+	if err != nil {
+		return 0
+	}
+	x, _ := c.Number.Rat().Float64()
+	return x
+}
+
+// kiloPascals prints a load of a floor.
+func kiloPascals(p lift.Kilopascal) string {
+	n := units.Exact(new(big.Rat).SetFloat64(float64(p)), 0).Round(1, units.Nearest)
+	return n.Print() + "\u00a0kN/m²"
+}
+
+// PressureText prints the load on the floor under the piece that carries most.
+func (l *Lift) PressureText() string { return kiloPascals(l.Floor.Pressure) }

@@ -1,0 +1,271 @@
+package packs
+
+import (
+	"errors"
+
+	"matchmark/packs/def"
+	"matchmark/packs/lift"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+)
+
+// A Lift is one load that is lifted, worked out. Result, or HandResult for a lift
+// by hand, is nil where it cannot be computed; Because then says why.
+type Lift struct {
+	At         source.Pos
+	Mark, What string
+	Parts      []*Part
+	ByHand     bool
+
+	Origin, MassSource, SignedPlan, Note string
+
+	Plan       lift.Plan
+	Result     *lift.Result
+	HandPlan   lift.HandPlan
+	HandResult *lift.HandResult
+	Body       *lift.Body // where mass or centre of gravity come from sections
+	Because    []string
+
+	Size                   bool         // the outline of the plan is the box that the load fills
+	Gear                   []LiftedGear // each piece once, in the order of the components
+	Takes                  []string     // what each leg takes hold of
+	Trial                  lift.Mm
+	LayDown                *Spot
+	Floor                  *lift.FloorResult
+	Supports, Crew, Stops  []string
+	Steps                  []*Step // that make the lift, in the order of work
+	poundsUsed, inchesUsed bool
+}
+
+// LiftedGear is one piece of gear in a lift and how many of its kind there are.
+type LiftedGear struct {
+	What string
+	N    int
+}
+
+// usualTrial is how high a trial lift goes: an inch, common practice, no source.
+const usualTrial lift.Mm = 25
+
+// readLifts takes over gear, cranes and lifts, and works every lift out.
+func (b *builder) readLifts() {
+	b.gear, b.cranes, b.lifts = map[string]*def.Gear{}, map[string]*def.Crane{}, map[string]*Lift{}
+	for _, g := range b.def.Gear {
+		b.gear[g.Key.Value] = g
+	}
+	for _, c := range b.def.Cranes {
+		b.cranes[c.Key.Value] = c
+	}
+	b.gearUsed = map[string]bool{}
+	for _, dl := range b.def.Lifts {
+		l := &Lift{
+			At: dl.Mark.At, Mark: dl.Mark.Value, What: dl.What.Value, ByHand: dl.Rig.Value == "by hand",
+			Origin: dl.Origin.Value, MassSource: dl.MassSource.Value, SignedPlan: dl.SignedPlan.Value, Note: dl.Note.Value,
+			Supports: texts(dl.Supports), Crew: texts(dl.Crew), Stops: texts(dl.Stops), Trial: usualTrial,
+		}
+		for _, t := range dl.Parts {
+			l.Parts = append(l.Parts, b.partsAt(t, Place{})...)
+		}
+		r := &liftReader{b: b, d: dl, l: l, at: map[string]source.Pos{}}
+		r.read()
+		b.lifts[l.Mark] = l
+		b.job.Lifts = append(b.job.Lifts, l)
+	}
+	b.checkGear()
+}
+
+// A liftReader makes the plan of one lift from what is written, and keeps where
+// each of its inputs stands.
+type liftReader struct {
+	b    *builder
+	d    *def.Lift
+	l    *Lift
+	at   map[string]source.Pos // by the path of the input, as in lift.Refusal
+	hole bool                  // something is missing that has been told already
+}
+
+// read makes the plan and works it out.
+func (r *liftReader) read() {
+	r.unusedKeys()
+	r.load()
+	if r.d.Trial.Written() {
+		r.l.Trial = r.mm("trial", r.d.Trial, "25 mm")
+	}
+	r.layDown()
+	if r.l.ByHand {
+		r.hands()
+	} else {
+		r.rig()
+	}
+	if r.hole {
+		// What is missing has a problem of its own; this says so on paper.
+		r.l.Because = append(r.l.Because, "something that is written of it cannot be used; the check says what")
+		return
+	}
+	if r.l.ByHand {
+		res, err := lift.Carry(r.l.HandPlan)
+		if r.refused(err) {
+			return
+		}
+		r.l.HandResult = res
+		r.cautions(res.Cautions)
+		return
+	}
+	res, err := lift.Compute(r.l.Plan)
+	if r.refused(err) {
+		return
+	}
+	r.l.Result = res
+	r.cautions(res.Cautions)
+	r.floor(res.Dynamic)
+}
+
+// refused turns the reasons why a lift cannot be computed into problems.
+func (r *liftReader) refused(err error) bool {
+	var rs lift.Refusals
+	if !errors.As(err, &rs) {
+		return false
+	}
+	for _, no := range rs {
+		r.l.Because = append(r.l.Because, no.Message)
+		r.b.problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+no.Message, no.Help)
+	}
+	return true
+}
+
+// place is where the input of a path stands: itself, or what it belongs to.
+func (r *liftReader) place(field string) source.Pos {
+	for field != "" {
+		if at, ok := r.at[field]; ok && !at.IsZero() {
+			return at
+		}
+		field = parentField(field)
+	}
+	return r.l.At
+}
+
+// parentField drops the last step of a path: legs[2].sling.rated, legs[2].sling,
+// legs[2], legs.
+func parentField(field string) string {
+	for i := len(field) - 1; i > 0; i-- {
+		if field[i] == '.' || field[i] == '[' {
+			return field[:i]
+		}
+	}
+	return ""
+}
+
+// quiet are the cautions that the sheet prints and the check is silent about:
+// they ask for nothing more than what the sheet says, or stand there with the name
+// of who decided.
+var quiet = map[lift.CautionCode]bool{lift.BelowAim: true, lift.NamedSharing: true, lift.OverTeam: true}
+
+// cautions turns what the calculation has to say into problems: errors where the
+// lift must not be made.
+func (r *liftReader) cautions(cs []lift.Caution) {
+	for _, c := range cs {
+		message := r.l.Mark + ": " + c.Message
+		switch {
+		case c.Stop:
+			r.b.problems.Add(r.place(c.Field), "must-not-lift", message, stopHelp[c.Code])
+		case c.Code == lift.CriticalLift && r.l.SignedPlan != "":
+		case !quiet[c.Code]:
+			r.b.problems.Warn(r.place(c.Field), "look-at-lift", message, lookHelp[c.Code])
+		}
+	}
+}
+
+// stopHelp and lookHelp say what to do about a caution.
+var (
+	stopHelp = map[lift.CautionCode]string{
+		lift.Overloaded: "take a larger piece, steeper legs or another hitch",
+		lift.NoReach:    "use shorter legs or a flatter rig, or carry the load less high",
+		lift.OutOfLevel: "make the legs the lengths that hang it level, or write max-tilt: with the site's agreement",
+		lift.OverTeam:   "take another person or a hoist, or write decided-by: and because:",
+	}
+	lookHelp = map[lift.CautionCode]string{
+		lift.FlatLeg:      "use longer legs; 60° is the aim",
+		lift.TouchyLength: "measure the legs against each other, or use longer ones",
+		lift.NearlySlack:  "look at the centre of gravity and the lengths",
+		lift.SlackLeg:     "shorten it, or count the load without it",
+		lift.HighCentre:   "take picks above the centre of gravity where there are any",
+		lift.LooseMass:    "mass-within: 5 %, or weigh it",
+		lift.LooseCentre:  "centre-within: 20 mm",
+		lift.NoGearWeight: "mass: 4 kg at the slings and the gear",
+		lift.NoHeadroom:   "write size:, pass-over: and stack:, and high-hook: at the crane",
+		lift.CriticalLift: "signed-plan: LP-12, the lift plan that a competent person has signed",
+	}
+)
+
+// hands makes the plan of a lift by hand.
+func (r *liftReader) hands() {
+	p := &r.l.HandPlan
+	p.Load, p.MayCarry = r.l.Plan.Load, lift.Kg(kilograms(r.b.job.Site.Heavy))
+	p.DecidedBy, p.Reason = r.d.DecidedBy.Value, r.d.Because.Value
+	for i, g := range r.d.Grips {
+		field := index("grips", i)
+		r.at[field] = g.Name.At
+		p.Grips = append(p.Grips, lift.Pick{Name: g.Name.Value, At: r.point(field, g.Pick, true)})
+	}
+}
+
+// layDown finds the spot where the load is laid down, and sees that its floor and
+// what the load stands on are both known or both left out.
+func (r *liftReader) layDown() {
+	t, f := r.d.LayDown, r.d.Footing
+	var floor def.Text
+	if t.Written() {
+		if spot, ok := r.b.spots[t.Value]; ok {
+			r.l.LayDown = spot
+			floor = r.floorOf(spot)
+		} else {
+			r.b.unknown(t, "lay-down spot", mapKeys(r.b.spots), "lay-down")
+			return
+		}
+	}
+	switch {
+	case !f.At.IsZero() && !floor.Written():
+		r.b.problems.Add(f.At, "no-floor", r.l.Mark+" has a footing, and nothing says what the floor carries", "lay-down: Y1, and at Y1 floor: 20 kN/m2")
+	case f.At.IsZero() && floor.Written() && !r.l.ByHand:
+		r.b.problems.Warn(t.At, "look-at-lift", r.l.Mark+": the floor of "+t.Value+" carries "+floor.Value+", and nothing says what the load stands on there",
+			"footing: {pieces: 4, length: 1.2 m, width: 150 mm, most: 40 %}")
+	}
+}
+
+// floorOf is what is written of the floor of a spot.
+func (r *liftReader) floorOf(s *Spot) def.Text {
+	for _, ds := range r.b.def.LayDown {
+		if ds.Mark.Value == s.Mark {
+			return ds.Floor
+		}
+	}
+	return def.Text{}
+}
+
+// floor works out what the load does to the floor of its lay-down spot.
+func (r *liftReader) floor(dynamic lift.Ratio) {
+	spot, f := r.l.LayDown, r.d.Footing
+	if spot == nil || f.At.IsZero() || !r.floorOf(spot).Written() {
+		return
+	}
+	rated := r.floorOf(spot)
+	n, _ := wholeNumber(f.Pieces)
+	r.at["pieces"], r.at["mass"], r.at["most"] = f.Pieces.At, r.d.Mass.At, f.At
+	in := lift.Floor{
+		Rated:  lift.Kilopascal(r.amount("rated", rated, units.Pressure, units.Kilopascal, "20 kN/m2")),
+		Pieces: n,
+		Length: r.mm("length", f.Length, "1.2 m"), Width: r.mm("width", f.Width, "150 mm"), Most: r.share("most", f.Most, "40 %"),
+	}
+	if r.hole {
+		return
+	}
+	load := r.l.Plan.Load
+	res, err := lift.LayDown(load.Mass+load.MassTolerance, dynamic, in)
+	if r.refused(err) {
+		return
+	}
+	r.l.Floor = &res
+	if res.Used > 1 {
+		r.b.problems.Add(f.At, "floor-overloaded", r.l.Mark+" presses "+kiloPascals(res.Pressure)+" on the floor of "+spot.Mark+", which carries "+rated.Value,
+			"spread it over longer or more pieces")
+	}
+}
