@@ -44,6 +44,7 @@ func kinds() []kind {
 		{"readings", func(w words) string { return w.dims.sheet }, readings, false},
 		{"critical", func(w words) string { return w.dims.critical }, critical, false},
 		{"dimensions", func(w words) string { return w.dims.index }, index, false},
+		{"lifts", func(w words) string { return w.lift }, lifts, false},
 		{"holds", func(w words) string { return w.holds }, holds, false},
 		{"openings", func(w words) string { return w.openings }, openings, false},
 		{"reassembly", func(w words) string { return w.reassembly }, reassembly, true},

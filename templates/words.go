@@ -14,6 +14,7 @@ type words struct {
 	sheetWords
 	workedWords
 	dims readingWords
+	liftWords
 	orderWords
 
 	// Names of sheets, as on the black plate.

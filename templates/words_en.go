@@ -4,7 +4,7 @@ import "matchmark/packs/reading"
 
 // english is the catalogue in English.
 var english = words{
-	lang: "en", sheetWords: englishSheets, workedWords: englishWorked, dims: englishReadings, orderWords: englishOrder,
+	lang: "en", sheetWords: englishSheets, liftWords: englishLifts, workedWords: englishWorked, dims: englishReadings, orderWords: englishOrder,
 
 	front: "Front sheet", traveler: "Traveler", reassembly: "Reassembly", register: "Register", tags: "Tags",
 

@@ -1,0 +1,75 @@
+package templates
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs"
+)
+
+// stopTable lists the places at which the lift stops and is looked at, with the
+// initials of who gave the word to go on.
+func (c *composer) stopTable(l *packs.Lift, head *layout.Block) []layout.Piece {
+	w := c.w
+	g := c.grid(column{w.number, 9}, column{w.stops, 0}, column{w.initials, 24})
+	var rows []layout.Row
+	for i, text := range c.stopPoints(l) {
+		rows = append(rows, g.row(l.At, g.text(0, layout.StepNo, strconv.Itoa(i+1), l.At), g.text(1, layout.Body, text, l.At)))
+	}
+	g.t.MinH = tagRow
+	out := g.t.Pieces(rows, head)
+	note := c.Para(c.width, []layout.Run{layout.T(layout.Sub, w.usualStops)}, layout.ParaOpts{})
+	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
+}
+
+// stopPoints are the usual places to stop, with the lift's own before it travels.
+func (c *composer) stopPoints(l *packs.Lift) []string {
+	w := c.w
+	if l.ByHand {
+		return append(append([]string{w.handStops[0]}, l.Stops...), w.handStops[1:]...)
+	}
+	out := []string{w.stopSlack, fill(w.stopTrial, l.Length(l.Trial))}
+	if len(l.Stops) == 0 {
+		out = append(out, w.stopLiftOff)
+	}
+	out = append(out, l.Stops...)
+	return append(out, w.stopPath, w.stopSeat, w.stopUnhook)
+}
+
+// liftDay are the boxes that are filled in when the lift is made at a step.
+func (c *composer) liftDay(l *packs.Lift, st *packs.Step) layout.Block {
+	w := c.w
+	rows := []layout.Block{c.heading(fill(w.theDay, c.stepRef(st)))}
+	if !l.ByHand {
+		rows = append(rows, c.trialRow(l))
+		rows = append(rows, c.WideBox(layout.RoleWords, c.width, 1, w.sameGear, l.At))
+	}
+	roles := []string{w.inCharge, w.driver, w.rigger}
+	if l.ByHand {
+		roles = roles[:1]
+	}
+	var names []layout.Block
+	for _, role := range roles {
+		names = append(names, c.WideBox(layout.RoleName, (c.width-2*layout.GapX)/3, 1, fill(w.nameSignLift, role), l.At))
+	}
+	rows = append(rows, layout.Beside(layout.GapX, names...))
+	return layout.Above(layout.GapY, rows...)
+}
+
+// trialRow are the readings of the trial lift: the load cell, level or not, the
+// gap at each end, the wind.
+func (c *composer) trialRow(l *packs.Lift) layout.Block {
+	w := c.w
+	gap := func(end string) layout.Block {
+		return c.Value(layout.Number{Before: 3, Caption: fill(w.gapAt, end, l.LengthUnit()), Ref: l.At})
+	}
+	row := []layout.Block{c.Value(layout.Number{Before: l.LoadDigits(), Caption: fill(w.loadCell, l.WeightUnit()), Ref: l.At})}
+	level := layout.Above(0.5, c.Words(layout.Caption, fill(w.trialLevel, l.Length(l.Trial))),
+		layout.Beside(layout.GapX, c.Tick(layout.Body, w.yes, l.At), c.Tick(layout.Body, w.no, l.At)))
+	row = append(row, level)
+	for _, end := range l.Ends() {
+		row = append(row, gap(end))
+	}
+	row = append(row, c.WideBox(layout.RoleWords, 30, 1, w.wind, l.At))
+	return flowRow(row, c.width)
+}

@@ -1,0 +1,202 @@
+package templates
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/lift"
+)
+
+// liftVerdict is the row of what decides: the piece used most, the crane, the
+// level, the headroom.
+func (c *composer) liftVerdict(l *packs.Lift) layout.Block {
+	w := c.w
+	type cell struct{ name, big, small string }
+	var cells []cell
+	if l.ByHand {
+		for i, g := range l.HandPlan.Grips {
+			cells = append(cells, cell{g.Name, l.Weight(l.HandResult.Most[i]), w.mostCarries})
+		}
+		cells = append(cells, cell{w.massOf, l.Weight(l.Load().Mass + l.Load().MassTolerance), fill(w.teamLine, l.Weight(l.HandResult.Team))})
+	} else {
+		r := l.Result
+		weakest := r.Components[r.Weakest]
+		room := cell{w.headroom, "—", w.notLookedAt}
+		if h := r.Headroom; h != nil {
+			room = cell{w.headroom, l.Length(h.Spare), fill(w.headroomSpare, l.Length(h.Spare), l.Length(h.Needed))}
+		}
+		cells = []cell{
+			{w.weakest, weakest.Used.Percent(), weakest.Name},
+			{w.craneUsed, r.CraneShare.Percent(), fill(w.hookLoad, l.Weight(r.HookLoad), r.Dynamic.Factor())},
+			{w.level, r.Tilt.Most.String(), c.tiltText(l)},
+			room,
+		}
+	}
+	width := c.width / layout.Mm(len(cells))
+	t := layout.Table{PadX: 1.5, PadY: 1, Grid: true}
+	var row layout.Row
+	for _, x := range cells {
+		t.Columns = append(t.Columns, layout.Column{Width: width})
+		inner := width - 3
+		row.Cells = append(row.Cells, layout.Above(0.3,
+			c.Para(inner, []layout.Run{layout.T(layout.Caption, x.name)}, layout.ParaOpts{Ref: l.At}),
+			c.Para(inner, []layout.Run{layout.T(layout.Head, x.big)}, layout.ParaOpts{Ref: l.At}),
+			c.Para(inner, []layout.Run{layout.T(layout.Sub, x.small)}, layout.ParaOpts{Ref: l.At})))
+	}
+	return t.Block([]layout.Row{row})
+}
+
+// legTable lists the legs with their numbers in the drawing: length, angle, pull.
+func (c *composer) legTable(l *packs.Lift, head *layout.Block) []layout.Piece {
+	if l.ByHand {
+		return nil
+	}
+	w, r := c.w, l.Result
+	g := c.grid(column{w.number, 9}, column{w.leg, 0}, column{w.length, 40}, column{w.angle, 24}, column{w.pulls, 24}, column{w.mostPulls, 30}, column{fill(w.design, r.Dynamic.Factor()), 24})
+	g.t.MinH = 0
+	var rows []layout.Row
+	for i, x := range r.Legs {
+		name := g.text(1, layout.Strong, x.Name, l.At)
+		if takes := l.TakesOf(i); takes != "" {
+			name = layout.Above(0, name, g.text(1, layout.Sub, takes, l.At))
+		}
+		rows = append(rows, g.row(l.At,
+			g.text(0, layout.Strong, strconv.Itoa(i+1), l.At), name,
+			layout.Above(0, g.text(2, layout.Limit, l.Length(x.Length), l.At), g.text(2, layout.Sub, c.lengthNote(l, x), l.At)),
+			g.text(3, layout.Body, x.Angle.String(), l.At), g.text(4, layout.Strong, l.Weight(x.Tension), l.At),
+			g.text(5, layout.Body, l.Weight(x.Low)+" – "+l.Weight(x.High), l.At), g.text(6, layout.Body, l.Weight(x.Design), l.At)))
+	}
+	return g.t.Pieces(rows, head)
+}
+
+// lengthNote says what is to be done about the length of a leg.
+func (c *composer) lengthNote(l *packs.Lift, x lift.LegResult) string {
+	switch {
+	case x.Slack > 0.5:
+		return fill(c.w.hangsSlack, l.Length(x.Slack))
+	case x.Shorten > 0.5:
+		return fill(c.w.shorten, l.Length(x.Shorten))
+	case x.Chosen:
+		return c.w.chosen
+	}
+	return c.w.inHand
+}
+
+// legNotes are the lines below the legs: how four were counted, the press on the
+// load, the bail of a beam.
+func (c *composer) legNotes(l *packs.Lift) []layout.Block {
+	if l.ByHand {
+		return nil
+	}
+	w, r := c.w, l.Result
+	var notes []string
+	if l.EvenSplit() {
+		var even []string
+		for _, x := range r.Legs {
+			even = append(even, l.Weight(x.Even))
+		}
+		notes = append(notes, fill(w.evenSplit, strings.Join(even, ", ")))
+	}
+	if l.Plan.Rig == lift.Beam {
+		notes = append(notes, fill(w.bail, l.Length(r.Bail), l.Plan.Picks[0].Name))
+	}
+	if l.Plan.Rig == lift.Bridle && len(l.Plan.Picks) > 1 {
+		notes = append(notes, fill(w.pressLine, l.Weight(r.Press)))
+	}
+	if len(notes) == 0 {
+		return nil
+	}
+	return []layout.Block{c.Para(c.width, []layout.Run{layout.T(layout.Sub, strings.Join(notes, " "))}, layout.ParaOpts{Ref: l.At})}
+}
+
+// tagRow is the height of a row in which the number of a tag is written.
+const tagRow layout.Mm = 9
+
+// gearTable lists every piece with its load, its rating and what is left of it,
+// and has boxes for the number on its tag and the day it was inspected.
+func (c *composer) gearTable(l *packs.Lift, head *layout.Block) []layout.Piece {
+	if l.ByHand {
+		return nil
+	}
+	w, r := c.w, l.Result
+	g := c.grid(column{w.component, 0}, column{w.loadOn, 19}, column{w.rated, 19}, column{w.reduced, 46}, column{w.usedShare, 14}, column{w.gearNumber, 26}, column{w.gearInspected, 26})
+	var rows []layout.Row
+	for i, x := range r.Components {
+		style := layout.Body
+		if i == r.Weakest {
+			style = layout.Strong
+		}
+		left := layout.Above(0, g.text(3, style, l.Weight(x.Allowed), l.At), g.text(3, layout.Caption, reductions(x), l.At))
+		rows = append(rows, g.row(l.At, g.text(0, style, x.Name, l.At), g.text(1, style, l.Weight(x.Load), l.At), g.text(2, style, l.Weight(x.Rated), l.At), left, g.text(4, style, x.Used.Percent(), l.At)))
+	}
+	g.t.MinH = tagRow
+	out := g.t.Pieces(rows, head)
+	note := c.Para(c.width, []layout.Run{layout.T(layout.Sub, c.w.lookBefore)}, layout.ParaOpts{})
+	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
+}
+
+// reductions lists why a piece may carry less than its rating, or more.
+func reductions(x lift.Component) string {
+	var out []string
+	for _, r := range x.Reductions {
+		if r.Factor == 1 {
+			continue
+		}
+		out = append(out, r.Why+" × "+r.Factor.Factor())
+	}
+	return strings.Join(out, "; ")
+}
+
+// figure is one number of a working with its symbol and unit.
+func figure(f lift.Figure) string {
+	unit := "\u00a0" + f.Unit
+	if f.Unit == "°" || f.Unit == "" {
+		unit = f.Unit
+	}
+	return f.Symbol + "\u00a0" + f.Amount.String() + unit
+}
+
+// liftWorking shows how the figures came about.
+func (c *composer) liftWorking(l *packs.Lift) []layout.Block {
+	var list []lift.Working
+	if l.Body != nil {
+		list = append(list, l.Body.Working...)
+	}
+	if l.ByHand {
+		list = append(list, l.HandResult.Working...)
+	} else {
+		list = append(list, l.Result.Working...)
+	}
+	if l.Floor != nil {
+		list = append(list, l.Floor.Working)
+	}
+	out := []layout.Block{c.heading(c.w.howWorked)}
+	told := map[string]bool{}
+	for i, x := range list {
+		rule := x.Formula + " · " + x.Source
+		if told[rule] {
+			continue
+		}
+		told[rule] = true
+		out = append(out, c.workingLine(l, rule, list[i:]))
+	}
+	return out
+}
+
+// workingLine is one formula with all that was worked out by it.
+func (c *composer) workingLine(l *packs.Lift, rule string, list []lift.Working) layout.Block {
+	runs := []layout.Run{layout.T(layout.Sub, rule)}
+	for _, x := range list {
+		if x.Formula+" · "+x.Source != rule {
+			continue
+		}
+		var figures []string
+		for _, f := range x.Figures {
+			figures = append(figures, figure(f))
+		}
+		runs = append(runs, layout.T(layout.SubBold, "  "+x.What+": "), layout.T(layout.Sub, strings.Join(figures, ", ")))
+	}
+	return c.Para(c.width, runs, layout.ParaOpts{Ref: l.At, Hang: 4})
+}
