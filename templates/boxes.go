@@ -67,16 +67,30 @@ func (c *composer) answers(d *packs.Dim, caption string) layout.Block {
 // boxRow sets boxes beside each other, one a side or one a position, going on to
 // a second row when they are wider than there is room for.
 func (c *composer) boxRow(d *packs.Dim, sides []side, positions []string, width layout.Mm) layout.Block {
-	var all []layout.Block
 	if positions == nil {
-		for _, s := range sides {
-			all = append(all, c.box(d, s, s.caption, true))
-		}
+		return c.sideRow(d, sides, width)
 	}
+	var all []layout.Block
 	for _, p := range positions {
 		all = append(all, c.box(d, sides[0], sides[0].caption+", "+p, true))
 	}
 	return flowRow(all, width)
+}
+
+// sideRow sets the boxes of one reading beside each other, one a side. Where they
+// do not all go into the width with the unit behind each, it stands behind the last.
+func (c *composer) sideRow(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+	row := func(units bool) []layout.Block {
+		var all []layout.Block
+		for i, s := range sides {
+			all = append(all, c.box(d, s, s.caption, units || i == len(sides)-1))
+		}
+		return all
+	}
+	if all := row(true); layout.Bottom(layout.GapX, all...).W <= width {
+		return layout.Bottom(layout.GapX, all...)
+	}
+	return flowRow(row(false), width)
 }
 
 // flowRow sets blocks from left to right and begins a new row where the width

@@ -23,51 +23,85 @@ type side struct {
 	work    *packs.Working // what is worked out by hand for this side
 }
 
-// dimension is the block of one dimension: balloon, picture, what it is and in
-// which state it is taken, the boxes, the limit, and the way to leave it empty
-// honestly. The boxes stand beside the picture, or below it if they are wide.
+// dimension is the block of one dimension: balloon and picture in a column on the
+// left; beside them what it is and in which state it is taken, the limit, the
+// boxes, and the way to leave it empty honestly. What is worked out by hand needs
+// the width, and has its picture above the sum.
 func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string) layout.Block {
-	inner := c.width - numberW - balloonW - 2*cellPad
-	right := inner - pictureW - cellPad
-	head := append(c.dimensionHead(d, note, right), c.limitLines(d, back, right)...)
-	pic := c.picture(d)
-	boxes, across := c.boxes(d, sides, right), c.boxes(d, sides, inner)
-	extra := c.beside(d, sides, inner)
-	var content layout.Block
 	if byHand(d, sides) {
-		content = c.handContent(d, sides, back, note, inner)
-	} else if boxes.W <= right && across.H > lowBoxes {
-		beside := layout.Above(layout.GapY, layout.Above(0.5, head...), boxes)
-		content = layout.Above(layout.GapY, layout.Beside(cellPad, pic, beside), extra, c.verdict(d, sides, back, inner, layout.Block{}))
-	} else {
-		top := layout.Beside(cellPad, pic, layout.Above(0.5, head...))
-		content = layout.Above(1.5, top, layout.Above(layout.GapY, c.verdict(d, sides, back, inner, across), extra))
+		inner := c.width - numberW - balloonW - 2*cellPad
+		return c.framed(c.balloon(d), balloonW, c.handContent(d, sides, back, note, inner), inner)
 	}
+	left, leftW := c.balloon(d), balloonW
+	if pic := c.picture(d); !pic.Empty() {
+		left, leftW = layout.Above(1.5, c.balloonAside(d), pic.At(1.5, 0)), pictureW+3
+	}
+	inner := c.width - numberW - leftW - 2*cellPad
+	head := layout.Above(0.5, append(c.dimensionHead(d, note, inner), c.limitLines(d, back, inner)...)...)
+	boxes := c.boxes(d, sides, inner)
+	extra := c.beside(d, sides, inner)
+	var body layout.Block
+	if aside := inner - boxes.W - layout.GapX; boxes.H > lowBoxes && aside >= leastReason {
+		body = layout.Beside(layout.GapX, boxes, c.verdictAside(d, sides, back, aside))
+	} else {
+		body = c.verdict(d, sides, back, inner, boxes)
+	}
+	return c.framed(left, leftW, layout.Above(layout.GapY, layout.Above(1.5, head, body), extra), inner)
+}
+
+// framed puts a frame about the column on the left and the content beside it.
+func (c *composer) framed(left layout.Block, leftW layout.Mm, content layout.Block, inner layout.Mm) layout.Block {
 	content = content.Fill(inner, content.H, 0, 0).Pad(1.5, cellPad, cellPad, cellPad)
-	balloon := c.balloon(d).Fill(balloonW, content.H, 0.5, 0.5)
-	bar := layout.Drawn(0, content.H, layout.Item{Shape: layout.Line{DY: content.H, Weight: layout.Inner}})
-	block := layout.Beside(0, balloon, bar, content).Border(layout.Rect{Weight: layout.Rule})
+	high := max(content.H, left.H+2)
+	bar := layout.Drawn(0, high, layout.Item{Shape: layout.Line{DY: high, Weight: layout.Inner}})
+	block := layout.Beside(0, left.Fill(leftW, high, 0.5, 0.5), bar, content.Fill(content.W, high, 0, 0)).Border(layout.Rect{Weight: layout.Rule})
 	return block.At(numberW, 0).Pad(0, 0, 1, 0)
 }
 
 // lowBoxes is the height of one line of boxes with their captions.
 const lowBoxes layout.Mm = 16
 
+// leastReason is the least width of the box for why a reading was not taken.
+const leastReason layout.Mm = 34
+
+// ring is the mark in a ring.
+func (c *composer) ring(d *packs.Dim) layout.Block {
+	mark := c.Words(layout.StepNo, d.Base)
+	r := max(mark.W/2+2.5, 7)
+	ring := layout.Drawn(2*r, 2*r, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: r, Y: r}, r), Weight: layout.Outline}})
+	return layout.Overlay(ring, mark.Fill(2*r, 2*r, 0.5, 0.5))
+}
+
 // balloon is the mark in a ring, its place below.
 func (c *composer) balloon(d *packs.Dim) layout.Block {
-	mark := c.Words(layout.StepNo, d.Base)
-	r := max(mark.W/2+2.5, 7.5)
-	ring := layout.Drawn(2*r, 2*r, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: r, Y: r}, r), Weight: layout.Outline}})
-	ring = layout.Overlay(ring, mark.Fill(2*r, 2*r, 0.5, 0.5)).Center(balloonW)
+	ring := c.ring(d).Center(balloonW)
 	if d.Place.Label == "" {
 		return ring
 	}
-	style := layout.SubBold
-	if c.Width(style, d.Mark) > balloonW-2 {
-		style = layout.Caption.With(layout.Bold) // of two places, as D12/NDE-DIS
+	return layout.Above(1, ring, c.fullMark(d, balloonW-2, layout.Centered).At(1, 0))
+}
+
+// balloonAside is the mark in a ring, its place beside it.
+func (c *composer) balloonAside(d *packs.Dim) layout.Block {
+	ring := c.ring(d)
+	if d.Place.Label == "" {
+		return ring.Center(pictureW + 3)
 	}
-	place := c.Para(balloonW-2, []layout.Run{layout.T(style, d.Mark)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
-	return layout.Above(1, ring, place.At(1, 0))
+	return layout.Middle(1.5, ring.At(1, 0), c.fullMark(d, pictureW-ring.W, layout.Left))
+}
+
+// fullMark is the mark with its place, in smaller type where there are two places,
+// as in D12/NDE-DIS.
+func (c *composer) fullMark(d *packs.Dim, width layout.Mm, a layout.Align) layout.Block {
+	style := layout.SubBold
+	text := d.Mark
+	if c.Width(style, text) > width {
+		style = layout.Caption.With(layout.Bold)
+	}
+	if c.Width(style, text) > width {
+		text = d.Place.Label
+	}
+	return c.Para(width, []layout.Run{layout.T(style, text)}, layout.ParaOpts{Align: a, Ref: d.At})
 }
 
 // dimensionHead is what is measured, between which faces, and in which state.
@@ -110,7 +144,6 @@ func faces(w words, d *packs.Dim) string {
 // verdict is the line of the boxes, if they are low enough to stand in it, with
 // in or out, the reason why a reading was not taken, and initials.
 func (c *composer) verdict(d *packs.Dim, sides []side, back bool, width layout.Mm, boxes layout.Block) layout.Block {
-	const leastReason = 34
 	initials := c.Box(layout.RoleInitials, c.w.initials, d.At)
 	ticks := c.verdictTicks(d, sides, back)
 	fixed := []layout.Block{ticks, initials}
@@ -127,9 +160,22 @@ func (c *composer) verdict(d *packs.Dim, sides []side, back bool, width layout.M
 	return layout.Above(layout.GapY, boxes, layout.Middle(layout.GapX, ticks, c.WideBox(layout.RoleWords, rest, 1, c.w.notTaken, d.At), initials))
 }
 
-// verdictTicks are the boxes for what follows from a reading: in or out, and for a
+// verdictAside is the verdict in a column beside tall boxes.
+func (c *composer) verdictAside(d *packs.Dim, sides []side, back bool, width layout.Mm) layout.Block {
+	ticks := c.verdictTicks(d, sides, back)
+	if ticks.W > width {
+		ticks = layout.Block{}
+		for _, b := range c.verdictList(d, sides, back) {
+			ticks = layout.Above(layout.GapY, ticks, b)
+		}
+	}
+	return layout.Above(layout.GapY, ticks,
+		c.WideBox(layout.RoleWords, min(width, 60), 1, c.w.notTaken, d.At), c.Box(layout.RoleInitials, c.w.initials, d.At)).Pad(3, 0, 0, 0)
+}
+
+// verdictList are the boxes for what follows from a reading: in or out, and for a
 // part found within a limit for old ones whether it goes back.
-func (c *composer) verdictTicks(d *packs.Dim, sides []side, back bool) layout.Block {
+func (c *composer) verdictList(d *packs.Dim, sides []side, back bool) []layout.Block {
 	w := c.w.dims
 	late := len(sides) > 0 && sides[0].work != nil && sides[0].work.Late != nil
 	var words []string
@@ -146,6 +192,12 @@ func (c *composer) verdictTicks(d *packs.Dim, sides []side, back bool) layout.Bl
 	for _, s := range words {
 		ticks = append(ticks, c.Tick(layout.Body, s, d.At))
 	}
+	return ticks
+}
+
+// verdictTicks sets the boxes of the verdict in a row.
+func (c *composer) verdictTicks(d *packs.Dim, sides []side, back bool) layout.Block {
+	ticks := c.verdictList(d, sides, back)
 	if len(ticks) == 0 {
 		return layout.Block{}
 	}

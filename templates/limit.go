@@ -65,7 +65,16 @@ func (c *composer) limitWords(d *packs.Dim, l *reading.Limit, by []*reading.Limi
 		out = append(out, c.limitLine(d, line, width, layout.Limit))
 	}
 	for _, line := range p.Small {
-		out = append(out, c.limitLine(d, line, width, layout.Sub))
+		small := c.limitLine(d, line, width, layout.Sub)
+		if len(out) == 1 && len(p.Main) == 1 && small.W < width {
+			// Boxes in the small line go beside the limit, where there is room.
+			main := c.Words(layout.Limit, partWords(c.w, p.Main[0]))
+			if row := layout.Middle(4, main, small); row.W <= width {
+				out[0] = row
+				continue
+			}
+		}
+		out = append(out, small)
 	}
 	return out
 }

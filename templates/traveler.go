@@ -167,8 +167,8 @@ func (c *composer) room(d *packs.Dim, n int) bool {
 	if d.Box.Signed {
 		one += 10
 	}
-	inner := c.width - numberW - balloonW - 2*cellPad
-	return label+2+layout.Mm(n)*one+layout.Mm(n-1)*layout.GapX+20 <= inner
+	inner := c.width - numberW - pictureW - 3 - 2*cellPad
+	return label+2+layout.Mm(n)*one+layout.Mm(n-1)*layout.GapX+10 <= inner
 }
 
 // recallBlock is a dimension that was only recorded: nothing to set, but the value
