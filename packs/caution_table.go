@@ -90,7 +90,7 @@ var builtins = []*builtin{
 	},
 	{
 		Caution: Caution{
-			Key: "hot-work", Signal: "warning", Signs: []string{"W021", "W017", "P003", "M004"},
+			Key: HotWork, Signal: "warning", Signs: []string{"W021", "W017", "P003", "M004"},
 			Hazard: "Flame and sparks.",
 			Result: "Oil, rags, coatings and dust burn, also behind the wall and an hour later.",
 			Short:  "Nothing that burns within 11 m (35 ft) uncovered; a fire watch stays {watch} after the flame is out.",
@@ -100,7 +100,7 @@ var builtins = []*builtin{
 		words: words(`torch(?:es)?|blowlamp|naked flame|flame[- ]cut|braz(?:e|ed|ing)|weld(?:ed|ing)? (?:it|the|a|on)|grind(?:ing)? (?:it|the|off|away)`),
 		does: func(_ *builder, st *Step) bool {
 			for _, p := range st.Permits {
-				if p.Key == "hot-work" {
+				if p.Key == HotWork {
 					return true
 				}
 			}

@@ -87,8 +87,12 @@ func (n *builtin) meets(b *builder, st *Step) bool {
 	return n.words != nil && n.words.MatchString(st.Do) || n.does != nil && n.does(b, st)
 }
 
+// HotWork is the key of the built-in note for flame and sparks; after a step that
+// carries it a fire watch stays.
+const HotWork = "hot-work"
+
 // kept are the notes that no author can leave out.
-var kept = []string{"lockout", "confined-space", "lifting", "hot-work", "heating"}
+var kept = []string{"lockout", "confined-space", "lifting", HotWork, "heating"}
 
 // spared reads which built-in notes the author leaves out of a step, and why.
 func (b *builder) spared(st *Step) map[string]bool {
@@ -164,7 +168,7 @@ func (b *builder) checkCautions() {
 		what  string
 		signs []string
 	}{
-		{[]string{"heating", "hot-work", "induction"}, "heats", []string{"W017", "W021"}},
+		{[]string{"heating", HotWork, "induction"}, "heats", []string{"W017", "W021"}},
 		{[]string{"lifting", "rotor-lift"}, "lifts a load", []string{"W015"}},
 	}
 	for _, s := range b.job.Sections {
@@ -174,7 +178,7 @@ func (b *builder) checkCautions() {
 					b.checkSigns(st, c, n.what, n.signs)
 				}
 			}
-			if c := cautionOf(st, []string{"hot-work", "confined-space"}); c != nil && len(st.Permits) == 0 {
+			if c := cautionOf(st, []string{HotWork, "confined-space"}); c != nil && len(st.Permits) == 0 {
 				b.problems.Add(st.At, "no-permit", "step "+st.name()+" carries the caution "+quote(c.Key)+" and asks for no permit",
 					"permit: ["+c.Key+"], and permits: {"+c.Key+": {what: …}}")
 			}

@@ -31,6 +31,7 @@ func cautions(c *composer) []layout.Piece {
 		}
 		out = append(out, g.under(rows)...)
 	}
+	out = append(out, c.fireWatch(notes)...)
 	for i, n := range notes {
 		gap := layout.Mm(2.5)
 		if i == 0 {
@@ -59,22 +60,19 @@ func (c *composer) cautionInFull(n *packs.Caution) layout.Block {
 	return c.noteInFull(n, runs, fill(c.w.beforeSteps, c.stepRefs(n.Steps))).Anchored("caution " + n.Key)
 }
 
-// signalLegend explains the four signal words, each as it is printed.
+// signalLegend explains the four signal words, each as it is printed, in two
+// columns.
 func (c *composer) signalLegend() layout.Block {
 	w := c.w
-	lines := []layout.Block{c.heading(w.legendTitle)}
-	width := layout.Mm(0)
-	var plates []layout.Block
-	order := []string{"danger", "warning", "caution", "notice"}
-	for _, s := range order {
-		p := sign.Panel(c.Setter, w.signals[s], s != "notice", 8, nil)
-		plates = append(plates, p)
-		width = max(width, p.W)
+	half := (c.width - layout.GapX) / 2
+	one := func(signal string) layout.Block {
+		plate := sign.Panel(c.Setter, w.signals[signal], signal != "notice", 8, nil)
+		text := c.Para(half-plate.W-3, []layout.Run{layout.T(layout.Body, w.signalMeans[signal])}, layout.ParaOpts{})
+		b := layout.Middle(3, plate, text)
+		b.W = half
+		return b
 	}
-	for i, s := range order {
-		text := c.Para(c.width-width-4, []layout.Run{layout.T(layout.Body, w.signalMeans[s])}, layout.ParaOpts{})
-		lines = append(lines, layout.Middle(4, plates[i].Fill(width, plates[i].H, 0, 0), text))
-	}
-	lines = append(lines, c.Para(c.width, []layout.Run{layout.T(layout.Sub, w.signalSource)}, layout.ParaOpts{}))
-	return layout.Above(1.2, lines...)
+	return layout.Above(1.2, c.heading(w.legendTitle),
+		layout.Middle(layout.GapX, one("danger"), one("warning")), layout.Middle(layout.GapX, one("caution"), one("notice")),
+		c.Para(c.width, []layout.Run{layout.T(layout.Sub, w.signalSource)}, layout.ParaOpts{}))
 }

@@ -16,6 +16,8 @@ type sheetWords struct {
 	permit, permitNumber, permitUntil, permitGiven        string
 	beforeSteps, inFull, sparedLine, signalSource         string
 
+	fireWatch, flameOut, watchUntil, watchedBy string
+
 	// Isolations.
 	point, energyState, provedBy, lockNumber, lockedBy, unlockedBy string
 	isolationsRule, lockedAt, unlockedAt                           string

@@ -17,6 +17,8 @@ var englishSheets = sheetWords{
 	beforeSteps: "before %s", inFull: "in full p. %s", sparedLine: "%s, at %s: %s",
 	signalSource: "Words as in ANSI Z535.6, signs numbered as in ISO 7010. Where other papers use CAUTION for the machine, here it is NOTICE.",
 
+	fireWatch: "Fire watch after", flameOut: "flame out: time", watchUntil: "watched until, %s or later: time", watchedBy: "watched by: name",
+
 	point: "point", energyState: "energy, and how it stands when safe", provedBy: "proved by", lockNumber: "lock no.",
 	lockedBy: "locked: initials, time", unlockedBy: "unlocked: initials, time",
 	isolationsRule: "A lock is taken off by the one who put it on, and by nobody else. Proved means shown at the machine, after the lock is on.",

@@ -1,0 +1,26 @@
+package templates
+
+import (
+	"matchmark/layout"
+	"matchmark/packs"
+)
+
+// fireWatch is the list of watches after hot work: one line a step that works with
+// a flame, with the times between which somebody stays.
+func (c *composer) fireWatch(notes []*packs.Caution) []layout.Piece {
+	w := c.w
+	for _, n := range notes {
+		if n.Key != packs.HotWork {
+			continue
+		}
+		until := fill(w.watchUntil, c.job.Site.FireWatch.Print())
+		g := c.grid(column{w.fireWatch, 0}, column{w.flameOut, 34}, column{until, 44}, column{w.watchedBy, 50})
+		var rows []layout.Row
+		for _, st := range n.Steps {
+			rows = append(rows, g.row(n.At, g.text(0, layout.Body, c.stepRef(st), st.At)))
+		}
+		g.t.MinH -= 2 // times need no more than a line
+		return g.under(rows)
+	}
+	return nil
+}
