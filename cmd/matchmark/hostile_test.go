@@ -84,6 +84,7 @@ func lines(n int, format string) string {
 // TestHostileFiles: any file at all gets problems with their places and exit 1,
 // from check and from print, and nothing is written.
 func TestHostileFiles(t *testing.T) {
+	longTest(t)
 	t.Parallel()
 	for _, h := range hostile() {
 		t.Run(h.name, func(t *testing.T) {

@@ -16,6 +16,7 @@ import (
 // TestMarksWhereTheyBelong reads the text of the paper (pdftotext) and looks for
 // every mark of the job on every sheet that its users go by.
 func TestMarksWhereTheyBelong(t *testing.T) {
+	longTest(t)
 	t.Parallel()
 	for _, starter := range starters(t) {
 		for _, paper := range papers {
@@ -125,6 +126,7 @@ func whereMark(w packs.Where) string {
 // TestNoMarkIsLost: each mark that stands in a definition at the head of a thing
 // stands somewhere in the pack.
 func TestNoMarkIsLost(t *testing.T) {
+	longTest(t)
 	t.Parallel()
 	for _, starter := range starters(t) {
 		t.Run(starter, func(t *testing.T) {
@@ -169,6 +171,7 @@ func otherBuild(job *packs.Job, entry string) bool {
 // TestTagsSayWhatTheyHoldAndWhere reads the text of each label by itself: mark and
 // place, n of N, pieces, the steps, and every matched set of its parts.
 func TestTagsSayWhatTheyHoldAndWhere(t *testing.T) {
+	longTest(t)
 	t.Parallel()
 	for _, starter := range starters(t) {
 		t.Run(starter, func(t *testing.T) {

@@ -20,6 +20,7 @@ import (
 // printed, with a decoder that was not made here (gozxing), and holds its text
 // against the text printed beside it and the key in the register.
 func TestTagCodesReadBack(t *testing.T) {
+	longTest(t)
 	t.Parallel()
 	for _, starter := range starters(t) {
 		for _, paper := range papers {
@@ -175,6 +176,7 @@ func decoded(t *testing.T, page image.Image, it layout.Item, left, top layout.Mm
 // TestPageCodesReadBack reads the code at the head of every page of a pack: job,
 // revision, page and digest, as they are printed on the page.
 func TestPageCodesReadBack(t *testing.T) {
+	longTest(t)
 	t.Parallel()
 	for _, starter := range starters(t) {
 		for _, paper := range papers {

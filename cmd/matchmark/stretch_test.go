@@ -30,7 +30,7 @@ var stretches = []struct{ name, text string }{
 
 // everyStretch reports whether each text goes into each field on both papers, as
 // in CI. Otherwise each field gets one of them, the papers in turn.
-func everyStretch() bool { return os.Getenv("CI_OUTSIDE") == "1" && !testing.Short() }
+func everyStretch() bool { return os.Getenv("CI_OUTSIDE") == "1" }
 
 // A field is one value of a definition: its path, with * for names, and where it
 // stands in the text.
@@ -44,6 +44,7 @@ type field struct {
 // on both papers: either the paper holds it with nothing outside its page and
 // nothing on top of anything else, or check names a line of the file.
 func TestStretchedFields(t *testing.T) {
+	longTest(t)
 	t.Parallel()
 	data, err := os.ReadFile(filepath.Join(startersDir, "exhaust-fan.yaml"))
 	if err != nil {
@@ -79,6 +80,7 @@ func TestStretchedFields(t *testing.T) {
 // TestStretchedPlaces gives the places themselves long keys, wherever they are
 // named.
 func TestStretchedPlaces(t *testing.T) {
+	longTest(t)
 	t.Parallel()
 	data, err := os.ReadFile(filepath.Join(startersDir, "exhaust-fan.yaml"))
 	if err != nil {

@@ -80,3 +80,12 @@ func dropped(t *testing.T, dir string, made map[string]bool) {
 		}
 	}
 }
+
+// longTest leaves a test out with -short: one that takes its time and would find
+// nothing more under the race detector.
+func longTest(t *testing.T) {
+	t.Helper()
+	if testing.Short() {
+		t.Skip("left out with -short")
+	}
+}
