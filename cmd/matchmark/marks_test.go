@@ -177,11 +177,11 @@ func TestTagsSayWhatTheyHoldAndWhere(t *testing.T) {
 		t.Run(starter, func(t *testing.T) {
 			t.Parallel()
 			job, pack := composed(t, starter, templates.Options{Paper: layout.A4})
-			file := painted(t, pack.Tags)
+			pages := placedWords(t, painted(t, pack.Tags))
 			byCode := map[string]string{}
 			for i, f := range pack.Tags.Pages {
 				for _, a := range labels(f) {
-					byCode[codeIn(f, a)] = textWithin(t, file, i+1, a)
+					byCode[codeIn(f, a)] = textWithin(pages[i], a)
 				}
 			}
 			for _, tag := range job.Tags {
@@ -235,12 +235,13 @@ func codeIn(f layout.Frame, a area) string {
 	return ""
 }
 
-// textWithin is the text that pdftotext finds in an area of a page. It measures in
-// points.
-func textWithin(t *testing.T, file string, page int, a area) string {
-	t.Helper()
-	pt := func(m layout.Mm) string { return strconv.Itoa(int(float64(m.Pt()))) }
-	p := strconv.Itoa(page)
-	return tool(t, "pdftotext", "-raw", "-enc", "UTF-8", "-f", p, "-l", p,
-		"-x", pt(a[0]), "-y", pt(a[1]), "-W", pt(a[2]-a[0]), "-H", pt(a[3]-a[1]), file, "-")
+// textWithin is the text of the words of a page whose middle lies in an area.
+func textWithin(page []word, a area) string {
+	var out []string
+	for _, w := range page {
+		if w.x >= a[0] && w.x <= a[2] && w.y >= a[1] && w.y <= a[3] {
+			out = append(out, w.text)
+		}
+	}
+	return strings.Join(out, " ")
 }

@@ -3,12 +3,16 @@ package main
 import (
 	"bytes"
 	"fmt"
+	"html"
 	"image"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"sort"
 	"strconv"
+	"strings"
+	"sync"
 	"testing"
 
 	"matchmark/layout"
@@ -35,15 +39,21 @@ func tool(t *testing.T, name string, args ...string) string {
 	return out.String()
 }
 
+var paintings sync.Map // from *layout.Doc to its bytes
+
 // painted writes a document into a file.
 func painted(t *testing.T, d *layout.Doc) string {
 	t.Helper()
-	var b bytes.Buffer
-	if err := pdf.Write(&b, d); err != nil {
-		t.Fatal(err)
+	data, known := paintings.Load(d)
+	if !known {
+		var b bytes.Buffer
+		if err := pdf.Write(&b, d); err != nil {
+			t.Fatal(err)
+		}
+		data, _ = paintings.LoadOrStore(d, b.Bytes())
 	}
 	name := filepath.Join(t.TempDir(), "file.pdf")
-	if err := os.WriteFile(name, b.Bytes(), 0o600); err != nil {
+	if err := os.WriteFile(name, data.([]byte), 0o600); err != nil {
 		t.Fatal(err)
 	}
 	return name
@@ -108,4 +118,34 @@ func words(t *testing.T, file string, pages int) []string {
 		t.Fatalf("pdftotext gives %d pages, want %d", len(out)-1, pages)
 	}
 	return out[:pages]
+}
+
+// A word is one word of a page and the middle of it.
+type word struct {
+	text string
+	x, y layout.Mm
+}
+
+// placedWords gives the words of every page as pdftotext finds them, with their
+// places.
+func placedWords(t *testing.T, file string) [][]word {
+	t.Helper()
+	at := regexp.MustCompile(`<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">(.*)</word>`)
+	var pages [][]word
+	for _, p := range strings.Split(tool(t, "pdftotext", "-bbox", "-enc", "UTF-8", file, "-"), "<page ")[1:] {
+		var page []word
+		for _, m := range at.FindAllStringSubmatch(p, -1) {
+			var side [4]float64
+			for i := range side {
+				f, err := strconv.ParseFloat(m[i+1], 64)
+				if err != nil {
+					t.Fatal(err)
+				}
+				side[i] = f
+			}
+			page = append(page, word{html.UnescapeString(m[5]), layout.Pt((side[0] + side[2]) / 2).Mm(), layout.Pt((side[1] + side[3]) / 2).Mm()})
+		}
+		pages = append(pages, page)
+	}
+	return pages
 }

@@ -1,13 +1,16 @@
 package main
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
+	"sync"
 	"testing"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/source"
 	"matchmark/templates"
 )
 
@@ -28,18 +31,32 @@ func starters(t *testing.T) []string {
 	return files
 }
 
-// composed loads and composes one starter, which must be without a problem.
+// A setting is one starter set on paper, once for all tests that read it.
+type setting struct {
+	once     sync.Once
+	job      *packs.Job
+	pack     *templates.Pack
+	problems source.Problems
+}
+
+var settings sync.Map // from starter and options to *setting
+
+// composed loads and composes one starter, which must be without a problem. The
+// tests share what they get and must not change it.
 func composed(t *testing.T, starter string, o templates.Options) (*packs.Job, *templates.Pack) {
 	t.Helper()
-	job, problems := packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: starter})
-	if len(problems) > 0 {
-		t.Fatalf("%s: %v", starter, problems)
+	found, _ := settings.LoadOrStore(fmt.Sprint(starter, o), &setting{})
+	s := found.(*setting)
+	s.once.Do(func() {
+		s.job, s.problems = packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: starter})
+		if len(s.problems) == 0 {
+			s.pack, s.problems = templates.Compose(s.job, o, pdf.NewFaces(), nil)
+		}
+	})
+	if len(s.problems) > 0 {
+		t.Fatalf("%s on %s: %v", starter, o.Paper.Name, s.problems)
 	}
-	pack, misfits := templates.Compose(job, o, pdf.NewFaces(), nil)
-	if len(misfits) > 0 {
-		t.Fatalf("%s on %s: %v", starter, o.Paper.Name, misfits)
-	}
-	return job, pack
+	return s.job, s.pack
 }
 
 // leastBox is the least size of each write-in box, in millimetres: the table of

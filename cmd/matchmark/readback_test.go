@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/csv"
 	"image"
+	"os"
 	"strconv"
 	"strings"
 	"testing"
@@ -178,8 +179,11 @@ func decoded(t *testing.T, page image.Image, it layout.Item, left, top layout.Mm
 func TestPageCodesReadBack(t *testing.T) {
 	longTest(t)
 	t.Parallel()
-	for _, starter := range starters(t) {
-		for _, paper := range papers {
+	for i, starter := range starters(t) {
+		for k, paper := range papers {
+			if (i+k)%2 != 0 && os.Getenv("CI_OUTSIDE") != "1" {
+				continue // in CI both papers, else they take turns
+			}
 			t.Run(starter+" "+paper.Name, func(t *testing.T) {
 				t.Parallel()
 				job, pack := composed(t, starter, templates.Options{Paper: paper})
