@@ -25,7 +25,8 @@ type side struct {
 
 // dimension is the block of one dimension: balloon and picture in a column on the
 // left; beside them what it is and in which state it is taken, the limit, the
-// boxes, and the way to leave it empty honestly. What is worked out by hand needs
+// boxes, and the way to leave it empty honestly, which stands in the line of low
+// boxes, beside tall ones, or below the picture. What is worked out by hand needs
 // the width, and has its picture above the sum.
 func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string) layout.Block {
 	if byHand(d, sides) {
@@ -40,13 +41,42 @@ func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string)
 	head := layout.Above(0.5, append(c.dimensionHead(d, note, inner), c.limitLines(d, back, inner)...)...)
 	boxes := c.boxes(d, sides, inner)
 	extra := c.beside(d, sides, inner)
-	var body layout.Block
-	if aside := inner - boxes.W - layout.GapX; boxes.H > lowBoxes && aside >= leastReason {
-		body = layout.Beside(layout.GapX, boxes, c.verdictAside(d, sides, back, aside))
-	} else {
-		body = c.verdict(d, sides, back, inner, boxes)
+	if corner, ok := cornered(boxes, extra, inner); ok && d.Positions.Kind == packs.Clock {
+		boxes, extra = corner, layout.Block{}
 	}
-	return c.framed(left, leftW, layout.Above(layout.GapY, layout.Above(1.5, head, body), extra), inner)
+	body := layout.Above(layout.GapY, layout.Above(1.5, head, boxes), extra)
+	aside := inner - boxes.W - layout.GapX
+	switch below := layout.Above(layout.GapY, left, c.verdictAside(d, sides, back, pictureW).At(1.5, 0)); {
+	case boxes.H > lowBoxes && aside >= leastReason:
+		column := c.verdictAside(d, sides, back, aside)
+		if with := layout.Above(layout.GapY, column, extra); with.W <= aside && with.H <= boxes.H {
+			column, extra = with, layout.Block{}
+		}
+		body = layout.Above(layout.GapY, layout.Above(1.5, head, layout.Beside(layout.GapX, boxes, column)), extra)
+	case boxes.H > lowBoxes && leftW > balloonW && below.H <= body.H:
+		left = below
+	default:
+		body = layout.Above(layout.GapY, layout.Above(1.5, head, c.verdict(d, sides, back, inner, boxes)), extra)
+	}
+	return c.framed(left, leftW, body, inner)
+}
+
+// cornered puts a small block into the lower right corner of a large one, if the
+// large one leaves it free, as the boxes about a clock face do.
+func cornered(large, small layout.Block, width layout.Mm) (layout.Block, bool) {
+	if small.Empty() || small.H > large.H {
+		return layout.Block{}, false
+	}
+	top, x := large.H-small.H, layout.Mm(0)
+	for _, it := range large.Items {
+		if _, _, right, bottom := it.Bounds(); bottom > top-layout.GapY {
+			x = max(x, right+layout.GapX)
+		}
+	}
+	if x+small.W > width {
+		return layout.Block{}, false
+	}
+	return layout.Overlay(large, small.At(x, top)), true
 }
 
 // framed puts a frame about the column on the left and the content beside it.
