@@ -37,6 +37,10 @@ func (c *composer) sectionHead(s *packs.Section) *layout.Block {
 func (c *composer) stepRow(st *packs.Step) layout.Block {
 	width := c.width - numberW - signOff - textGap
 	number := c.Line(numberW, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
+	if st.Hours != nil {
+		number = layout.Above(2, number, c.WideBox(layout.RoleWords, numberW-2, 1, c.w.hours, st.At))
+		number.W = numberW
+	}
 	runs := append(c.stepState(st), layout.T(layout.Body, c.stepText(st)))
 	if st.Missed != "" {
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
@@ -54,9 +58,6 @@ func (c *composer) stepRow(st *packs.Step) layout.Block {
 	var extra []layout.Block
 	if st.Check != "" {
 		extra = append(extra, c.WideBox(layout.RoleInitials, signOff, 1, fill(c.w.second, st.Check), st.At))
-	}
-	if st.Hours != nil {
-		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, fill(c.w.hours, st.Hours.Print(), st.HoursSoFar.Print()), st.At))
 	}
 	if st.Photo {
 		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.w.photo, st.At))
@@ -105,6 +106,9 @@ func (c *composer) stepNote(st *packs.Step) string {
 	}
 	if st.Free != nil {
 		out = append(out, c.freeWords(st.Free))
+	}
+	if st.Hours != nil {
+		out = append(out, fill(c.w.hoursPlanned, st.Hours.Print(), st.HoursSoFar.Print()))
 	}
 	return strings.Join(out, " · ")
 }

@@ -112,9 +112,10 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 		out = append(out, layout.Piece{Block: c.holdBar(st.Hold), Gap: 2})
 	}
 	for i, p := range out[:len(out)-1] {
-		// The row stays with its first boxes, and the last ones with the hold.
+		// The row stays with its first boxes, and the last ones with the hold and
+		// the line of what must be empty.
 		row := i == len(st.Cautions)
-		out[i].KeepNext = p.KeepNext || row || i == len(out)-2 && st.Hold != nil
+		out[i].KeepNext = p.KeepNext || row || i == len(out)-2 && (st.Hold != nil || len(st.Empty) > 0)
 	}
 	out = append(out, layout.Piece{Block: c.rule(layout.Inner).Tagged(st.At), Gap: 1.5})
 	out[len(out)-2].KeepNext = true

@@ -66,5 +66,5 @@ var englishSheets = sheetWords{
 	countHolds: "hold and witness points signed", countLocks: "locks put on and taken off", countPermits: "permits handed back",
 	countOpenings: "openings seen clean and closed", countContainers: "containers empty, or scrap handed over",
 	countInstruments: "instruments returned", countLeftOver: "parts left over", countDeviations: "deviations written",
-	hours: "hours; planned %s, so far %s", hoursAll: "Planned %s hours in all.", hoursActual: "hours in all",
+	hours: "hours", hoursPlanned: "planned %s\u00a0h, %s\u00a0h so far", hoursAll: "Planned %s hours in all.", hoursActual: "hours in all",
 }
