@@ -10,7 +10,7 @@ import (
 
 // Measures of a step row.
 const (
-	numberW layout.Mm = 15 // the step number
+	numberW layout.Mm = 17 // the step number, and below it the box for hours
 	signOff layout.Mm = 41 // initials and time, with their gap
 	textGap layout.Mm = 5
 )
