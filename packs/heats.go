@@ -25,11 +25,13 @@ type Heat struct {
 	NothingNear string
 	Air         heat.Celsius // parts and air when the heat goes on
 	FireWatch   units.Quantity
-	Note        string
-	Pull        *HotPull
-	PutOn       *HotFit
-	PulledAt    *Step
-	PutOnAt     *Step
+	// Inch and Fahrenheit tell that the author writes in these, and paper as well.
+	Inch, Fahrenheit bool
+	Note             string
+	Pull             *HotPull
+	PutOn            *HotFit
+	PulledAt         *Step
+	PutOnAt          *Step
 }
 
 // A HeatFit is how tight the joint is, on the diameter at 20 °C.

@@ -193,6 +193,9 @@ func (r *heatReader) soak(out *HotFit) {
 		return
 	}
 	out.Soak = &got
+	if out.By == heat.Oven && out.Plan != nil {
+		out.Plan.Assumptions = append(out.Plan.Assumptions, heat.Assumption{Code: "oven", Says: fmt.Sprintf("the oven's moving air gives %.0f W/m²K, from memory", float64(ovenFilm))})
+	}
 }
 
 // ladder is the table for the interference as measured on the day: the lowest

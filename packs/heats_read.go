@@ -91,6 +91,12 @@ func (r *heatReader) amount(t def.Text, in units.Unit, example string, fields ..
 		r.hole(t.At, "heat-unit", f.Message, help...)
 		return 0, false
 	}
+	switch q.Unit {
+	case units.Inch, units.Mil, units.Foot:
+		r.heat.Inch = true
+	case units.Fahrenheit, units.FahrenheitRise:
+		r.heat.Fahrenheit = true
+	}
 	v, _ := same.Number.Rat().Float64()
 	return v, true
 }

@@ -45,6 +45,7 @@ func kinds() []kind {
 		{"critical", func(w words) string { return w.dims.critical }, critical, false},
 		{"dimensions", func(w words) string { return w.dims.index }, index, false},
 		{"lifts", func(w words) string { return w.lift }, lifts, false},
+		{"heats", func(w words) string { return w.heats }, heats, false},
 		{"holds", func(w words) string { return w.holds }, holds, false},
 		{"openings", func(w words) string { return w.openings }, openings, false},
 		{"reassembly", func(w words) string { return w.reassembly }, reassembly, true},

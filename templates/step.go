@@ -47,6 +47,7 @@ func (c *composer) stepRow(st *packs.Step) layout.Block {
 	}
 	body := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
 	body = append(body, c.moves(st, width)...)
+	body = append(body, c.heatLines(st, width)...)
 	body = append(body, c.guardLines(st, width)...)
 	body = append(body, c.liftLines(st, width)...)
 	body = append(body, c.forNowLines(st, width)...)

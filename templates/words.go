@@ -16,6 +16,7 @@ type words struct {
 	dims readingWords
 	liftWords
 	orderWords
+	heatWords
 
 	// Names of sheets, as on the black plate.
 	front, traveler, reassembly, register, tags string

@@ -29,12 +29,20 @@ type Band struct {
 	Name     string
 }
 
+// Span is the part of a chart between two values of x that is hatched and named
+// below its top, such as the time in which something must be done.
+type Span struct {
+	From, To float64
+	Name     string
+}
+
 // Chart describes a simple chart with straight axes.
 type Chart struct {
 	W, H   layout.Mm
 	X, Y   Axis
 	Series []Series
 	Bands  []Band
+	Spans  []Span
 	Ref    layout.Ref
 }
 
@@ -54,6 +62,11 @@ func (c Chart) Block(s *layout.Setter) (layout.Block, error) {
 		lo, hi := in.at(XY{c.X.From, b.From}), in.at(XY{c.X.To, b.To})
 		in.sc.Hatch(lo, hi, 2, true)
 		in.sc.Label(XY{lo.X + 2, (lo.Y + hi.Y) / 2}, in.word(layout.Sub, b.Name).Border(layout.Rect{Fill: layout.White}), 0, 0.5)
+	}
+	for _, b := range c.Spans {
+		lo, hi := in.at(XY{b.From, c.Y.From}), in.at(XY{b.To, c.Y.To})
+		in.sc.Hatch(lo, hi, 2, false)
+		in.sc.Label(XY{(lo.X + hi.X) / 2, hi.Y - 1}, in.word(layout.Sub, b.Name).Border(layout.Rect{Fill: layout.White}), 0.5, 0)
 	}
 	for _, l := range c.Series {
 		ps := make([]XY, len(l.At))
@@ -87,6 +100,11 @@ func (c Chart) check() error {
 	for _, b := range c.Bands {
 		if !in(c.Y, b.From) || !in(c.Y, b.To) || b.From > b.To {
 			return fmt.Errorf("band %q from %v to %v lies outside the axis", b.Name, b.From, b.To)
+		}
+	}
+	for _, b := range c.Spans {
+		if !in(c.X, b.From) || !in(c.X, b.To) || b.From > b.To {
+			return fmt.Errorf("span %q from %v to %v lies outside the axis", b.Name, b.From, b.To)
 		}
 	}
 	return nil

@@ -272,6 +272,8 @@ func TestChart(t *testing.T) {
 		func(c *Chart) { c.Y.From = math.NaN() },
 		func(c *Chart) { c.Series[0].At[1].Y = 251 },
 		func(c *Chart) { c.Bands[0].To = 260 },
+		func(c *Chart) { c.Spans = []Span{{From: 5, To: 21, Name: "now"}} },
+		func(c *Chart) { c.Spans = []Span{{From: 5, To: 4, Name: "now"}} },
 	} {
 		c := c
 		c.Series = []Series{{At: slices.Clone(c.Series[0].At)}}

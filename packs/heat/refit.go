@@ -129,12 +129,11 @@ func coolsTo(b *bodies, mark float64) (Second, error) {
 }
 
 func (r *Refit) assumptions() []Assumption {
-	return []Assumption{
+	list := []Assumption{
 		{"even", "the hub is warm through when it leaves the heater"},
 		{"air", fmt.Sprintf("hub and shaft lose %.0f W/m²K to air of %.0f °C", float64(r.Air.Film), float64(r.Air.Air))},
 		{"grip", "the times to grip lie between a hub that touches all round and one that hangs centred in its gap"},
-		{"hub-material", "hub: " + r.Hub.Material.Name + "; " + r.Hub.Material.Source},
-		{"shaft-material", "shaft: " + r.Shaft.Material.Name + "; " + r.Shaft.Material.Source},
-		{"planning", "planning figures: a competent person decides at the machine"},
 	}
+	list = append(list, ofMaterials(&r.Hub.Material, &r.Shaft.Material)...)
+	return append(list, Assumption{"planning", "planning figures: a competent person decides at the machine"})
 }

@@ -136,10 +136,20 @@ func (p *Pull) assumptions() []Assumption {
 	add("shield", "the flame reaches neither shaft nor neighbour: a shield stands between")
 	add("longest", "heating ends after %.0f min at the latest", float64(p.Longest)/60)
 	add("interference", "the interference of %.3f mm is %s", float64(p.Fit.Interference), p.Fit.Basis)
-	add("hub-material", "hub: %s; %s", p.Hub.Material.Name, p.Hub.Material.Source)
-	add("shaft-material", "shaft: %s; %s", p.Shaft.Material.Name, p.Shaft.Material.Source)
+	list = append(list, ofMaterials(&p.Hub.Material, &p.Shaft.Material)...)
 	add("planning", "planning figures: a competent person decides at the machine")
 	return list
+}
+
+// ofMaterials names what hub and shaft are made of, once where they are alike.
+func ofMaterials(hub, shaft *Material) []Assumption {
+	if *hub == *shaft {
+		return []Assumption{{"material", "hub and shaft: " + hub.Name + "; " + hub.Source}}
+	}
+	return []Assumption{
+		{"hub-material", "hub: " + hub.Name + "; " + hub.Source},
+		{"shaft-material", "shaft: " + shaft.Name + "; " + shaft.Source},
+	}
 }
 
 // ceilingWorking shows what the chosen power levels off at.

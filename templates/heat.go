@@ -1,0 +1,288 @@
+package templates
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/fit"
+	"matchmark/packs/heat"
+)
+
+// heats sets the sheet of what is drawn off or put on hot: the joint to scale, how
+// hot and how fast, what happens in time, and what to write down.
+func heats(c *composer) []layout.Piece {
+	if len(c.job.Heats) == 0 {
+		return nil
+	}
+	rule := c.Para(c.width, []layout.Run{layout.T(layout.SubBold, c.w.heatRule)}, layout.ParaOpts{})
+	out := []layout.Piece{{Block: rule, KeepNext: true}}
+	for i, h := range c.job.Heats {
+		head := c.heatHead(h)
+		piece := layout.Piece{Block: head.Anchored("heat " + h.Mark), Gap: 3, KeepNext: true, Title: h.Mark + "  " + h.What, Level: 1, NewPage: i > 0 && (h.Pull != nil || c.job.Heats[i-1].Pull != nil)}
+		if h.Pull == nil {
+			piece.Group = i + 1
+		}
+		out = append(out, piece)
+		sheet := heatSheet{c, h, unitsOf(h)}
+		for _, p := range sheet.pieces() {
+			p.Group = piece.Group
+			p.Under = append([]*layout.Block{head}, p.Under...)
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+// heatHead is the heading of one heat, drawn again on each of its pages.
+func (c *composer) heatHead(h *packs.Heat) *layout.Block {
+	name := "▶ " + h.Mark + "  " + h.What
+	if h.Place.Label != "" {
+		name += ", " + h.Place.Name
+	}
+	var at []string
+	if h.PulledAt != nil && h.Pull != nil {
+		at = append(at, fill(c.w.drawnOffAt, h.PulledAt.No, c.page("step "+h.PulledAt.No)))
+	}
+	if h.PutOnAt != nil && h.PutOn != nil {
+		at = append(at, fill(c.w.putOnAt, h.PutOnAt.No, c.page("step "+h.PutOnAt.No)))
+	}
+	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Sub, "   "+strings.Join(at, " · "))}
+	b := layout.Above(1, c.Para(c.width, runs, layout.ParaOpts{Ref: h.At}), c.rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+	return &b
+}
+
+// heatLines are the lines of a step that point to the heat sheet and say the one
+// thing that must not be missed.
+func (c *composer) heatLines(st *packs.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, h := range st.Heats {
+		u, text := unitsOf(h), ""
+		switch {
+		case h.PulledAt == st && h.Pull != nil:
+			text = fill(c.w.heatLinePull, c.page("heat "+h.Mark), u.atMost(h.Limit.At))
+			if p := h.Pull.Plan; p != nil && len(p.Band.Pace) == 2 {
+				text += ". " + c.pace(p, u)
+			}
+		case h.PutOnAt == st && h.PutOn != nil:
+			text = fill(c.w.heatLineOn, c.page("heat "+h.Mark), u.temp(h.PutOn.SetTo), u.atMost(h.Limit.At))
+		}
+		runs := []layout.Run{{Text: h.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, text)}
+		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: h.At}).Pad(0.5, 0, 0.5, 0))
+	}
+	return out
+}
+
+// pace is the sentence of the two temperatures that must be passed.
+func (c *composer) pace(p *heat.Plan, u heatUnits) string {
+	a, b := p.Band.Pace[0], p.Band.Pace[1]
+	return fill(c.w.paceLine, u.atLeast(a.Skin), clock(a.By), u.atLeast(b.Skin), clock(b.By))
+}
+
+// A heatSheet sets one heat.
+type heatSheet struct {
+	*composer
+	h *packs.Heat
+	u heatUnits
+}
+
+func (s heatSheet) pieces() []layout.Piece {
+	var out []layout.Piece
+	add := func(gap layout.Mm, b layout.Block) {
+		if !b.Empty() {
+			out = append(out, layout.Piece{Block: b, Gap: gap})
+		}
+	}
+	if s.h.Pull == nil {
+		out = append(out, s.besidePicture(append(s.jointLines(), s.onLines()...)))
+	} else {
+		add(0, s.section(s.width, sectionH))
+		add(2, s.paras(layout.Body, s.jointLines()))
+	}
+	if s.h.Note != "" {
+		add(1, s.paras(layout.Strong, []string{s.h.Note}))
+	}
+	if s.h.Pull != nil {
+		out = append(out, s.pullPieces()...)
+	}
+	if s.h.PutOn != nil {
+		out = append(out, s.putOnPieces()...)
+	}
+	return out
+}
+
+// besidePicture sets a small picture of the joint with sentences to its right.
+func (s heatSheet) besidePicture(lines []string) layout.Piece {
+	const w, gap layout.Mm = 84, 4
+	pic := s.section(w, sectionLowH)
+	if pic.Empty() {
+		return layout.Piece{Block: s.paras(layout.Body, lines)}
+	}
+	return layout.Piece{Block: layout.Beside(gap, pic, s.parasIn(s.width-w-gap, layout.Body, lines))}
+}
+
+// paras stacks sentences over the whole width.
+func (s heatSheet) paras(st layout.Style, lines []string) layout.Block {
+	return s.parasIn(s.width, st, lines)
+}
+
+func (s heatSheet) parasIn(width layout.Mm, st layout.Style, lines []string) layout.Block {
+	var out []layout.Block
+	for _, l := range lines {
+		if l != "" {
+			out = append(out, s.Para(width, []layout.Run{layout.T(st, l)}, layout.ParaOpts{Ref: s.h.At}))
+		}
+	}
+	return layout.Above(0.8, out...)
+}
+
+// jointLines say how tight the joint is and what that means cold.
+func (s heatSheet) jointLines() []string {
+	w, f, u := s.w, s.h.Fit, s.u
+	first := fill(w.sizesLine, u.fine(f.Least), u.fine(f.Greatest))
+	if f.Designation != "" {
+		first = fill(w.fitLine, f.Designation, u.fine(f.Least), u.fine(f.Greatest))
+	}
+	counted := w.countedGreatest
+	if f.Basis == heat.Measured {
+		counted = w.countedMeasured
+	}
+	lines := []string{first + " " + fill(counted, u.fine(f.Counted))}
+	if g := f.Grip; g != nil {
+		lines = append(lines, s.gripLine(g))
+	}
+	return append(lines, s.nothingNearLine())
+}
+
+func (s heatSheet) nothingNearLine() string {
+	if s.h.NothingNear == "" {
+		return ""
+	}
+	return fill(s.w.nothingNear, s.h.NothingNear)
+}
+
+// gripLine says what the cold joint holds and takes.
+func (s heatSheet) gripLine(g *fit.Pressed) string {
+	w, f, u := s.w, s.h.Fit, s.u
+	out := []string{
+		fill(w.pressure, fmt.Sprintf("%.0f", float64(g.Tightest.Pressure))),
+		fill(w.coldPull, u.force(float64(g.Pull.Axial)), plain(f.Pulling)),
+	}
+	smoothing := map[fit.SmoothingRule]string{fit.NoLoss: w.smoothNone, fit.LossEight: w.smoothEight, fit.LossFour: w.smoothFour}[f.Smoothing]
+	if g.HoldRefused != "" {
+		out = append(out, fill(w.holdsNot, g.HoldRefused))
+	} else {
+		// Down, so that nobody counts on more.
+		torque := grouped(math.Floor(float64(g.Hold.Torque)/100) * 100)
+		out = append(out, fill(w.holdsLine, u.force(float64(g.Hold.Axial)*0.975), torque, plain(f.Holding), smoothing))
+	}
+	if use := float64(g.Tightest.HubUse); use > 0 {
+		out = append(out, fill(w.yieldLine, percent(use)))
+	}
+	if p := s.h.Pull; p != nil && p.PullsWith > 0 {
+		out = append(out, fill(w.pullerRated, u.force(float64(p.PullsWith))))
+	}
+	return strings.Join(out, " ")
+}
+
+func plain(r fit.Ratio) string { return fmt.Sprintf("%g", float64(r)) }
+
+// percent is a share in hundredths, rounded up.
+func percent(share float64) string { return fmt.Sprintf("%.0f", math.Ceil(share*100-1e-9)) }
+
+// boxed is a block with a heavy frame, for what must be seen first.
+func (s heatSheet) boxed(blocks ...layout.Block) layout.Block {
+	b := layout.Above(1, blocks...)
+	b.W = s.width - 6
+	return b.Pad(2, 3, 2, 3).Border(layout.Rect{Weight: layout.Heavy})
+}
+
+// ticked are numbered acts, each with a box to tick.
+func (s heatSheet) ticked(acts []string) []layout.Piece {
+	const number, tick = 7, 9
+	width := s.width - number - tick
+	var out []layout.Piece
+	for i, a := range acts {
+		n := s.Line(number, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", i+1))}, layout.ParaOpts{})
+		text := s.Para(width, []layout.Run{layout.T(layout.Body, a)}, layout.ParaOpts{Ref: s.h.At})
+		row := layout.Middle(0, s.Tick(layout.Body, "", s.h.At).Fill(tick, 6, 0, 0.5), n, text)
+		out = append(out, layout.Piece{Block: row, Gap: 0.8, KeepNext: i == 0 || i == len(acts)-2})
+	}
+	return out
+}
+
+// heatSigns are the signs of the notes that are repeated on the sheet: hot, fire,
+// magnetic field, cold, bad air.
+var heatSigns = []string{"W017", "W021", "W006", "W010", "W041"}
+
+// hazards repeats the hazard notes of the step that have to do with the heat, in
+// one line each; they stand with their signs before the step.
+func (s heatSheet) hazards(st *packs.Step) []layout.Piece {
+	if st == nil {
+		return nil
+	}
+	var out []layout.Piece
+	for _, n := range st.Cautions {
+		if !slices.ContainsFunc(n.Signs, func(sign string) bool { return slices.Contains(heatSigns, sign) }) {
+			continue
+		}
+		runs := []layout.Run{
+			{Text: s.w.signals[n.Signal], Style: layout.SubBold, Deco: layout.Inverse},
+			layout.T(layout.Strong, "  "+n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
+			layout.T(layout.Sub, "  "+fill(s.w.inFull, s.page("caution "+n.Key))),
+		}
+		out = append(out, layout.Piece{Block: s.Para(s.width, runs, layout.ParaOpts{Ref: n.At}), Gap: 1, KeepNext: true})
+	}
+	return out
+}
+
+// titled is the heading of a part of the sheet.
+func (s heatSheet) titled(text string) layout.Piece {
+	return layout.Piece{Block: s.heading(text), Gap: 3, KeepNext: true}
+}
+
+// degreeBox is a box for a temperature, three digits.
+func (s heatSheet) degreeBox(caption string) layout.Block {
+	return s.Value(layout.Number{Before: 3, Unit: strings.TrimSpace(strings.Trim(s.u.degree(), nbsp)), Caption: caption, Ref: s.h.At})
+}
+
+func (s heatSheet) timeBox(caption string) layout.Block {
+	return s.WideBox(layout.RoleTime, 22, 1, caption, s.h.At)
+}
+
+// assumed lists what the figures take for granted and how they were worked out.
+func (s heatSheet) assumed(list []heat.Assumption, works []heat.Working) []layout.Piece {
+	var says []string
+	for _, a := range list {
+		says = append(says, a.Says)
+	}
+	small := func(name, text string) layout.Piece {
+		runs := []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}
+		return layout.Piece{Block: s.Para(s.width, runs, layout.ParaOpts{Ref: s.h.At}), Gap: 1.5}
+	}
+	var out []layout.Piece
+	if len(says) > 0 {
+		out = append(out, small(s.w.assumptions, strings.Join(says, "; ")+"."))
+	}
+	for _, w := range works {
+		var terms []string
+		for _, t := range w.Terms {
+			terms = append(terms, fmt.Sprintf("%s %s%s%s", t.Symbol, trim(float64(t.Value)), nbsp, t.Unit))
+		}
+		text := w.Formula + ": " + strings.Join(terms, ", ") + " (" + w.Source + ")"
+		out = append(out, small(s.w.workedOut, text))
+	}
+	return out
+}
+
+// trim writes a figure of a working with four figures.
+func trim(v float64) string {
+	if math.Abs(v) >= 1e4 {
+		return grouped(math.Round(v))
+	}
+	return signed(fmt.Sprintf("%.4g", v))
+}
