@@ -193,8 +193,8 @@ func (r *heatReader) soak(out *HotFit) {
 		return
 	}
 	out.Soak = &got
-	if out.By == heat.Oven && out.Plan != nil {
-		out.Plan.Assumptions = append(out.Plan.Assumptions, heat.Assumption{Code: "oven", Says: fmt.Sprintf("the oven's moving air gives %.0f W/m²K, from memory", float64(ovenFilm))})
+	if out.Plan != nil {
+		out.Plan.Assumptions = append(out.Plan.Assumptions, got.Assumptions...)
 	}
 }
 

@@ -1,5 +1,7 @@
 package heat
 
+import "fmt"
+
 // How long a hub off its shaft takes to get warm through: in an oven, on an
 // induction heater, or by a torch. The finite volumes of chain.go with no
 // shaft; the oven's air reaches skin, faces and bore. Refused: an oven that is
@@ -21,6 +23,8 @@ type Soaked struct {
 	After Second
 	Skin  Celsius // by then
 	Into  Joule   // heat the hub took, less what it lost
+
+	Assumptions []Assumption
 }
 
 // Plan computes the time in the heater.
@@ -50,11 +54,19 @@ func (s Soak) Plan() (Soaked, error) {
 		}
 		if now := b.coldest(); now >= float64(s.To) {
 			at := from + (b.clock-from)*share(was, now, float64(s.To))
-			return Soaked{After: Second(at), Skin: Celsius(b.skin()), Into: Joule(b.heat() - b.started)}, nil
+			return Soaked{After: Second(at), Skin: Celsius(b.skin()), Into: Joule(b.heat() - b.started), Assumptions: s.assumptions()}, nil
 		}
 	}
 	return Soaked{}, refuse("Source.Net", "use more power, or a hotter oven",
 		"the hub is not at %.0f °C after %d hours: it loses as much as it gets", float64(s.To), longestSoak/3600)
+}
+
+// assumptions says how the heat gets in.
+func (s *Soak) assumptions() []Assumption {
+	if s.Source.Means == Oven {
+		return []Assumption{{"oven", fmt.Sprintf("the moving air of the oven gives %.0f W/m²K to the skin, the faces and the bore", float64(s.Source.Film))}}
+	}
+	return []Assumption{{"net-power", fmt.Sprintf("%.1f kW go into the hub itself, not what the heater takes", float64(s.Source.Net)/1000)}}
 }
 
 // coldest is the lowest temperature of the rings of a hub alone.
