@@ -327,15 +327,18 @@ type Tag struct {
 	Code      string // text of the QR code and key of the register
 	Container *Container
 	Pocket    string
-	Part      *Part // for a big part
-	Scrap     bool  // the bag for parts that do not go back
-	Name      string
-	Keep      string
-	Support   string
-	In        []*Move
-	Out       []*Move
-	Sets      []*Set
-	Spare     bool // a blank for what is found on the day: X1
+	Part      *Part           // for a big part
+	Scrap     bool            // the bag for parts that do not go back
+	Mass      *units.Quantity // of a big part, or of what is in a heavy container
+	// MassAtLeast says that the mass of some parts in it is not known.
+	MassAtLeast bool
+	Name        string
+	Keep        string
+	Support     string
+	In          []*Move
+	Out         []*Move
+	Sets        []*Set
+	Spare       bool // a blank for what is found on the day: X1
 }
 
 // Tagged counts the things that have a tag, spares left out: the N of n of N.

@@ -47,6 +47,7 @@ func (b *builder) makeTags() {
 		t.N, t.Of, t.Sets = i+1, total, setsOf(t.In)
 		t.Code = b.code(t.Mark, strconv.Itoa(t.N)+"/"+strconv.Itoa(t.Of))
 	}
+	b.weighTags()
 	for i := range spareTags {
 		mark := "X" + strconv.Itoa(i+1)
 		j.Tags = append(j.Tags, &Tag{At: j.Order.At, Mark: mark, Base: mark, Kind: HangTag, Spare: true, Code: b.code(mark)})

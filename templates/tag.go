@@ -172,8 +172,12 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 	for _, m := range missedOf(t) {
 		add(layout.SubBold, layout.Inverse, m)
 	}
-	if t.Part != nil && t.Part.Mass != nil {
-		add(layout.Strong, layout.Plain, fill(c.w.mass, t.Part.Mass.Print()))
+	if t.Mass != nil {
+		sentence := c.w.mass
+		if t.MassAtLeast {
+			sentence = c.w.massAtLeast
+		}
+		add(layout.Strong, layout.Plain, fill(sentence, t.Mass.Print()))
 	}
 	if len(more) > 0 {
 		out = append(out, c.Para(width, more, layout.ParaOpts{Ref: t.At}))

@@ -41,7 +41,7 @@ type sheetWords struct {
 	printedName, signature, signaturesRule                string
 
 	// Tags.
-	scrapBag, scrapKept, scrapListed, sideFaces string
+	scrapBag, scrapKept, scrapListed, sideFaces, massAtLeast string
 
 	// Deviations and handover.
 	deviationsRule, deviationEffect, sketch, shift, partsLie, fromTo string

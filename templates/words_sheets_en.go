@@ -50,7 +50,7 @@ var englishSheets = sheetWords{
 
 	// Tags.
 	scrapBag: "Scrap bag", scrapKept: "keep until the new parts have been compared with these",
-	scrapListed: "what belongs in it: register p. %s", sideFaces: "%s faces %s",
+	scrapListed: "what belongs in it: register p. %s", sideFaces: "%s faces %s", massAtLeast: "mass at least %s",
 
 	// Deviations and handover.
 	deviationsRule:  "What was done otherwise than printed, and what is wrong in the paper. The lines at the foot of the sheets are carried on here.",
