@@ -43,20 +43,20 @@ func (c *composer) liftSheet(l *packs.Lift) []layout.Piece {
 	add(2, c.liftVerdict(l))
 	add(2, c.liftCautions(l)...)
 	add(3, c.liftDrawing(l))
-	table := func(ps []layout.Piece) {
+	table := func(ps []layout.Piece, whole bool) {
 		if len(ps) == 0 {
 			return
 		}
 		ps[0].Gap = 3
 		for i := range ps[:len(ps)-1] {
-			ps[i].KeepNext = len(ps) <= oneGlance || i < 2
+			ps[i].KeepNext = whole || i < 2
 		}
 		out = append(out, ps...)
 	}
-	table(c.legTable(l, &head))
+	table(c.legTable(l, &head), true)
 	add(1.5, c.legNotes(l)...)
-	table(c.gearTable(l, &head))
-	table(c.stopTable(l, &head))
+	table(c.gearTable(l, &head), false)
+	table(c.stopTable(l, &head), false)
 	for _, st := range l.Steps {
 		add(4, c.liftDay(l, st))
 	}
@@ -65,9 +65,6 @@ func (c *composer) liftSheet(l *packs.Lift) []layout.Piece {
 	add(0.8, c.liftWorking(l)...)
 	return out
 }
-
-// oneGlance is how many rows of a table stay on one page: its legs, its stops.
-const oneGlance = 10
 
 // liftHead is the heading of a lift, drawn again on each page it runs on to.
 func (c *composer) liftHead(l *packs.Lift) layout.Block {

@@ -8,10 +8,14 @@ import (
 )
 
 // stopTable lists the places at which the lift stops and is looked at, with the
-// initials of who gave the word to go on.
+// initials of who gave the word to go on, each time that the lift is made.
 func (c *composer) stopTable(l *packs.Lift, head *layout.Block) []layout.Piece {
 	w := c.w
-	g := c.grid(column{w.number, 9}, column{w.stops, 0}, column{w.initials, 24})
+	cols := []column{{w.number, 9}, {w.stops, 0}}
+	for _, st := range l.Steps {
+		cols = append(cols, column{fill(w.initialsAt, st.No), 20})
+	}
+	g := c.grid(cols...)
 	var rows []layout.Row
 	for i, text := range c.stopPoints(l) {
 		rows = append(rows, g.row(l.At, g.text(0, layout.StepNo, strconv.Itoa(i+1), l.At), g.text(1, layout.Body, text, l.At)))

@@ -121,7 +121,7 @@ func (c *composer) gearTable(l *packs.Lift, head *layout.Block) []layout.Piece {
 		return nil
 	}
 	w, r := c.w, l.Result
-	g := c.grid(column{w.component, 0}, column{w.loadOn, 19}, column{w.rated, 19}, column{w.reduced, 46}, column{w.usedShare, 14}, column{w.gearNumber, 26}, column{w.gearInspected, 26})
+	g := c.grid(column{w.component, 0}, column{w.loadOn, 18}, column{w.rated, 18}, column{w.reduced, 40}, column{w.usedShare, 13}, column{w.gearNumber, 24}, column{w.gearInspected, 24})
 	var rows []layout.Row
 	for i, x := range r.Components {
 		style := layout.Body
@@ -187,16 +187,23 @@ func (c *composer) liftWorking(l *packs.Lift) []layout.Block {
 
 // workingLine is one formula with all that was worked out by it.
 func (c *composer) workingLine(l *packs.Lift, rule string, list []lift.Working) layout.Block {
-	runs := []layout.Run{layout.T(layout.Sub, rule)}
+	var names, figures []string
 	for _, x := range list {
 		if x.Formula+" · "+x.Source != rule {
 			continue
 		}
-		var figures []string
+		var row []string
 		for _, f := range x.Figures {
-			figures = append(figures, figure(f))
+			row = append(row, figure(f))
 		}
-		runs = append(runs, layout.T(layout.SubBold, "  "+x.What+": "), layout.T(layout.Sub, strings.Join(figures, ", ")))
+		names, figures = append(names, x.What), append(figures, strings.Join(row, ", "))
 	}
-	return c.Para(c.width, runs, layout.ParaOpts{Ref: l.At, Hang: 4})
+	if len(names) == 1 {
+		return c.Para(c.width, []layout.Run{layout.T(layout.SubBold, names[0]+": "), layout.T(layout.Sub, rule+" · "+figures[0])}, layout.ParaOpts{Ref: l.At, Hang: 4})
+	}
+	lines := []layout.Block{c.Para(c.width, []layout.Run{layout.T(layout.Sub, rule)}, layout.ParaOpts{Ref: l.At, Hang: 4})}
+	for i, name := range names {
+		lines = append(lines, c.Para(c.width-4, []layout.Run{layout.T(layout.SubBold, name+": "), layout.T(layout.Sub, figures[i])}, layout.ParaOpts{Ref: l.At, Hang: 4}).At(4, 0))
+	}
+	return layout.Above(0, lines...)
 }

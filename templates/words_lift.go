@@ -24,8 +24,8 @@ type liftWords struct {
 	component, loadOn, rated, reduced, usedShare, gearNumber, gearInspected, lookBefore string
 
 	// The day.
-	stops, usualStops, theDay, loadCell, trialLevel, gapAt, wind, yes, no, sameGear, inCharge, driver, rigger, nameSignLift string
-	cautionsHere, howWorked, planningLift                                                                                   string
-	stopSlack, stopTrial, stopPath, stopSeat, stopUnhook, stopLiftOff                                                       string
-	handStops                                                                                                               []string
+	stops, usualStops, initialsAt, theDay, loadCell, trialLevel, gapAt, wind, yes, no, sameGear, inCharge, driver, rigger, nameSignLift string
+	cautionsHere, howWorked, planningLift                                                                                               string
+	stopSlack, stopTrial, stopPath, stopSeat, stopUnhook, stopLiftOff                                                                   string
+	handStops                                                                                                                           []string
 }

@@ -19,16 +19,16 @@ var englishLifts = liftWords{
 	hookLoad:   "%s on the hook, times %s for its movement",
 	signedPlan: "signed lift plan %s is here", pressLine: "Between its picks the load is pressed with %s.", teamLine: "the team may lift %s",
 
-	sideView: "Side view, 1 : %s. %s to the right, z up.", planView: "Plan, 1 : %s. x to the right, y up.", hook: "hook", centre: "Quartered disc: centre of gravity; dashed box: where it may lie.",
+	sideView: "Side view, 1 : %s. %s to the right, z up. Lengths and angles written are the true ones.", planView: "Plan, 1 : %s. x to the right, y up.", hook: "hook", centre: "Quartered disc: centre of gravity; dashed box: where it may lie.",
 	leg: "leg", length: "length", angle: "from horizontal", pulls: "pulls", mostPulls: "within the band", design: "with factor %s",
 	chosen: "make it this long", inHand: "in hand", shorten: "shorten by %s to hang level", hangsSlack: "hangs %s slack",
-	evenSplit: "An even split by levers would be %s. A stiff load does not keep to it: one diagonal may carry all, so each leg is counted with the most that it can be given.",
+	evenSplit: "Shared evenly by levers the legs would pull %s. A stiff load does not keep to it: one diagonal may carry all, so each leg is counted with the most that it can be given.",
 	bail:      "Bail of the beam at %s from its end over %s.", carries: "carries", mostCarries: "at most",
 
 	component: "piece", loadOn: "load", rated: "rated", reduced: "after reductions", usedShare: "used", gearNumber: "number on its tag", gearInspected: "inspected on",
 	lookBefore: "No tag, no lift. Look at every piece before use.",
 
-	stops: "Stop and look", usualStops: "The person in charge gives the word to go on at each of these.", theDay: "On the day: lift at %s",
+	stops: "Stop and look", initialsAt: "initials, %s", usualStops: "The person in charge gives the word to go on at each of these.", theDay: "On the day: lift at %s",
 	loadCell: "load cell reads, %s", trialLevel: "trial lift %s: level", gapAt: "gap at %s, %s", wind: "wind or draught", yes: "yes", no: "no",
 	sameGear: "gear changed since the list above: which, and its numbers", inCharge: "person in charge", driver: "crane driver", rigger: "rigger", nameSignLift: "%s: name and signature",
 	cautionsHere: "To be minded", howWorked: "How it was worked out, in kilograms and millimetres",
