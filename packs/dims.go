@@ -1,12 +1,9 @@
 package packs
 
 import (
-	"math/big"
-
 	"matchmark/packs/def"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
-	"matchmark/packs/thread"
 	"matchmark/packs/units"
 )
 
@@ -90,13 +87,12 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 	}
 	d.Critical = dd.Critical.Value == "yes" || d.Judged() && dd.Critical.Value != "no"
 	b.readStamped(d, dd)
-	if !pl.at(dd.Formula).Written() && !dd.OneIs.Written() {
+	b.readShimPart(d, dd)
+	if !pl.at(dd.Formula).Written() && !dd.OneIs.Written() && (d.Shims != nil || !dd.Shims.Written()) {
 		b.readBox(d, dd)
 	}
 	b.readWarm(d, dd)
-	if dd.Adjust.Written() {
-		b.readAdjuster(d, dd, pl)
-	}
+	b.readAdjuster(d, dd, pl)
 	return d
 }
 
@@ -131,6 +127,9 @@ func (b *builder) hint(d *Dim, dd *def.Dimension) reading.Hint {
 	if d.By != nil {
 		hint.High, hint.Reads = d.By.High, d.By.Reads
 	}
+	if s := d.Shims; s != nil {
+		hint.High, hint.Reads = &s.Thickest, &s.Step
+	}
 	return hint
 }
 
@@ -148,35 +147,6 @@ func (b *builder) faceAt(f def.Face, pl Place) Face {
 		return Face{}
 	}
 	return Face{Part: found[0], Name: f.Face.Value}
-}
-
-// readAdjuster works out what one flat of the adjuster's nut moves it.
-func (b *builder) readAdjuster(d *Dim, dd *def.Dimension, pl Place) {
-	found := b.partsAt(dd.Adjust, pl)
-	if len(found) != 1 {
-		return
-	}
-	d.Adjuster = found[0]
-	th := found[0].Thread
-	if th == nil {
-		return
-	}
-	// Told in the unit of the reading, to what can be read: hundredths of a
-	// millimetre, thousandths of an inch; a whole turn one figure finer.
-	length := func(mm thread.Mm, decimals int) *units.Quantity {
-		q := units.Quantity{Number: units.Exact(new(big.Rat).SetFloat64(float64(mm)), 0), Unit: units.Millimetre}
-		if in, err := q.Convert(units.Inch); err == nil && inches(d.Box.Unit) {
-			q, decimals = in, decimals+1
-		}
-		q = q.Round(decimals, units.Nearest)
-		return &q
-	}
-	d.PerTurn = length(th.Lead(), 3)
-	if n := found[0].Flats; n > 0 {
-		if travel, err := th.PerFlat(n); err == nil {
-			d.PerFlat = length(travel, 2)
-		}
-	}
 }
 
 // dimsAt resolves the mark of a dimension in a step's list: D7, D7/DE.

@@ -84,6 +84,10 @@ type Part struct {
 
 	Marked   *Step      // where it gets a mark across its joint, nil if it gets none
 	WayRound []WayRound // which sides of it face what
+
+	Movement   *Movement  // what turning it moves, for an adjuster without a thread
+	LeaveAlone string     // why it is not turned
+	Shims      *ShimStock // what there is to make up a thickness from
 }
 
 // A Where is where a removed part is kept: in a container, on a lay-down spot, on
@@ -151,6 +155,8 @@ type Dim struct {
 	Adjuster *Part           // the part that sets it
 	PerTurn  *units.Quantity // what one turn of the adjuster moves it
 	PerFlat  *units.Quantity // what one flat of the adjuster moves it
+	BackOff  *BackOff        // how far the adjuster is turned back after it touches
+	Shims    *Shimmed        // the shims that it is the thickness of
 
 	FoundAt *Step // where it is measured before parting
 	LeftAt  *Step // where it is set in putting back

@@ -159,6 +159,8 @@ func (b *builder) build() {
 	b.closeContainers()
 	b.checkOrder()
 	b.workOut()
+	b.roundShims()
+	b.checkLeftAlone()
 	b.checkLastChance()
 	b.findFree()
 	b.checkMoves()

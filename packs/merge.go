@@ -36,9 +36,10 @@ func (d *Dim) bigBlock() bool {
 	return digits && !d.byHand() && d.Positions.Kind != Clock && d.Positions.Boxes() > sheetBoxes
 }
 
-// byHand reports whether the dimension, or a limit of it, is worked out from boxes.
+// byHand reports whether the dimension, or a limit of it, is worked out from boxes, or
+// it is made up of leaves.
 func (d *Dim) byHand() bool {
-	return d.Formula != nil || d.OneIs != nil || len(d.FoundWork.Limits) > 0 || len(d.LeftWork.Limits) > 0
+	return d.Formula != nil || d.OneIs != nil || d.Shims != nil || len(d.FoundWork.Limits) > 0 || len(d.LeftWork.Limits) > 0
 }
 
 // merged gives a list of dimensions with those of one mark together in one where

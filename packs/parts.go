@@ -24,6 +24,8 @@ func (b *builder) readParts() {
 				p.Count = n
 			}
 			b.readThread(p, dp)
+			b.readMovement(p, dp)
+			b.readShims(p, dp)
 			b.readMass(p, pl.at(dp.Mass))
 			if dp.Set.Written() {
 				p.Set = b.setAt(dp.Set, pl)

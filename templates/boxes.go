@@ -10,12 +10,13 @@ import (
 // boxes sets the write-in boxes of a dimension, one for each place it is read at
 // and each side, in the width if they go into it.
 func (c *composer) boxes(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
-	if w := work(sides); w != nil && (w.Formula != nil || d.OneIs != nil) {
-		return c.handBoxes(d, sides, sides[min(1, len(sides)-1)], width)
-	}
 	switch p := d.Positions; {
 	case p.Kind == packs.Single:
-		return c.boxRow(d, sides, nil, width)
+		row := c.boxRow(d, sides, nil, width)
+		if w := work(sides); w == &d.LeftWork {
+			row = layout.Above(layout.GapY, row, c.adjustRow(d, width))
+		}
+		return row
 	case len(sides) > 1:
 		return c.boxTable(d, sides)
 	case p.Kind == packs.Clock:

@@ -114,7 +114,7 @@ func (c *composer) criticalRow(g grid, d *packs.Dim) layout.Row {
 			pages = append(pages, p)
 		}
 	}
-	mark := layout.Above(0.5, g.text(0, layout.StepNo, d.Mark, d.At), g.text(0, layout.Caption, strings.Join(pages, ", "), d.At))
+	mark := layout.Above(0.5, g.mark(0, layout.StepNo, d.Mark, d.At), g.text(0, layout.Caption, strings.Join(pages, ", "), d.At))
 	if trap := trapOf(d); trap != "" {
 		flag := layout.Run{Text: c.w.dims.missed, Style: layout.SubBold, Deco: layout.Inverse}
 		what = append(what, c.Para(g.t.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))

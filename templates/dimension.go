@@ -26,13 +26,8 @@ type side struct {
 // dimension is the block of one dimension: balloon and picture in a column on the
 // left; beside them what it is and in which state it is taken, the limit, the
 // boxes, and the way to leave it empty honestly, which stands in the line of low
-// boxes, beside tall ones, or below the picture. What is worked out by hand needs
-// the width, and has its picture above the sum.
+// boxes, beside tall ones, or below the picture.
 func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string) layout.Block {
-	if byHand(d, sides) {
-		inner := c.width - numberW - balloonW - 2*cellPad
-		return c.framed(c.balloon(d), balloonW, c.handContent(d, sides, back, note, inner), inner)
-	}
 	left, leftW := c.balloon(d), balloonW
 	if pic := c.picture(d); !pic.Empty() {
 		left, leftW = layout.Above(1.5, c.balloonAside(d), pic.At(1.5, 0)), pictureW+3
@@ -146,6 +141,10 @@ func (c *composer) dimensionHead(d *packs.Dim, note string, width layout.Mm) []l
 		small = append(small, layout.T(layout.Sub, "  "), layout.Run{Text: note, Style: layout.SubBold, Deco: layout.Inverse})
 	}
 	out = append(out, c.Para(width, small, layout.ParaOpts{Ref: d.At}))
+	if p := d.Adjuster; p != nil && p.LeaveAlone != "" {
+		runs := []layout.Run{{Text: c.w.leaveAlone, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, " "+p.Name+": "+p.LeaveAlone)}
+		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: d.At}))
+	}
 	if d.Note != "" {
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, d.Note)}, layout.ParaOpts{Ref: d.At}))
 	}

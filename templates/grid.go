@@ -47,6 +47,15 @@ func (g grid) text(i int, st layout.Style, text string, ref layout.Ref) layout.B
 	return g.c.Para(g.t.Room(i), []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: ref})
 }
 
+// mark sets a mark in a column; one of two places, as D12/NDE-DIS, smaller, for it
+// is not broken.
+func (g grid) mark(i int, st layout.Style, mark string, ref layout.Ref) layout.Block {
+	if g.c.Width(st, mark) > g.t.Room(i) {
+		st = layout.SubBold
+	}
+	return g.text(i, st, mark, ref)
+}
+
 // row is one row of cells; those missing are left to write in.
 func (g grid) row(ref layout.Ref, cells ...layout.Block) layout.Row {
 	return layout.Row{Ref: ref, Cells: cells}

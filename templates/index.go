@@ -25,7 +25,7 @@ func index(c *composer) []layout.Piece {
 			continue
 		}
 		done[d] = true
-		row := g.row(d.At, g.text(0, layout.Strong, d.Mark, d.At), g.text(1, layout.Body, d.What, d.At), c.indexLimit(g, d),
+		row := g.row(d.At, g.mark(0, layout.Strong, d.Mark, d.At), g.text(1, layout.Body, d.What, d.At), c.indexLimit(g, d),
 			g.text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.text(5, layout.Body, c.whereRead(d, d.FoundAt, "found "), d.At))
 		left := c.whereRead(d, d.LeftAt, "left ")
 		if d.LeftAt == nil {

@@ -17,7 +17,7 @@ const (
 
 // worked sets what is worked out by hand: the sum in words, then the ladder, once
 // or for every position, the result box with its limit beside it.
-func (c *composer) worked(d *packs.Dim, l *packs.Ladder, s side, width layout.Mm) layout.Block {
+func (c *composer) worked(d *packs.Dim, l *packs.Ladder, s side, width layout.Mm) []layout.Block {
 	out := []layout.Block{c.sumLine(d, l, width)}
 	limit := ""
 	if d.Left != nil && s.work.Late == nil {
@@ -30,13 +30,14 @@ func (c *composer) worked(d *packs.Dim, l *packs.Ladder, s side, width layout.Mm
 	for _, n := range names {
 		out = append(out, c.rungs(d, l, ladderEnd{name: s.caption, position: n, limit: limit}, width))
 	}
-	return layout.Above(layout.GapY, out...)
+	out[1] = layout.Above(1, out[0], out[1])
+	return out[1:]
 }
 
 // byHand reports whether a dimension is worked out by hand, or its limits are.
 func byHand(d *packs.Dim, sides []side) bool {
 	w := work(sides)
-	return w != nil && (w.Formula != nil || len(w.Limits) > 0 || d.OneIs != nil)
+	return w != nil && (w.Formula != nil || len(w.Limits) > 0 || d.OneIs != nil || d.Shims != nil)
 }
 
 // work is what is worked out by hand for the sides of a dimension, nil if nothing
@@ -50,30 +51,62 @@ func work(sides []side) *packs.Working {
 	return nil
 }
 
-// handContent is the block of a dimension that is worked out: its head, the sums
-// for its limits, its own sum, each over the whole width.
-func (c *composer) handContent(d *packs.Dim, sides []side, back bool, note string, width layout.Mm) layout.Block {
-	top := layout.Above(0.5, append(c.dimensionHead(d, note, width), c.limitLines(d, back, width)...)...)
-	if d.Formula == nil {
-		right := width - pictureW - cellPad
-		head := append(c.dimensionHead(d, note, right), c.limitLines(d, back, right)...)
-		top = layout.Beside(cellPad, c.picture(d), layout.Above(0.5, head...))
+// tallFrame is the height up to which what belongs to one dimension stands in one
+// frame.
+const tallFrame layout.Mm = 140
+
+// handBlocks sets a dimension that is worked out by hand, over the whole width: its
+// head, the sums for its limits, its own sum or its shims, the verdict. What is too
+// tall for one frame goes on in a second, between two sums.
+func (c *composer) handBlocks(d *packs.Dim, sides []side, back bool, note string) []layout.Block {
+	width := c.width - numberW - balloonW - 2*cellPad
+	parts := []layout.Block{c.handHead(d, back, note, width)}
+	parts = append(parts, c.limitLadders(d, *work(sides), width)...)
+	boxes := c.handBoxes(d, sides, width)
+	last := len(boxes) - 1
+	parts = append(parts, boxes[:last]...)
+	parts = append(parts, layout.Above(layout.GapY, c.verdict(d, sides, back, width, boxes[last]), c.beside(d, sides, width)))
+	var out []layout.Block
+	var frame layout.Block
+	for _, p := range parts {
+		if !frame.Empty() && frame.H+layout.GapY+p.H > tallFrame {
+			out = append(out, c.framed(c.balloon(d), balloonW, frame, width))
+			frame = layout.Block{}
+		}
+		frame = layout.Above(layout.GapY, frame, p)
 	}
-	ends := layout.Above(layout.GapY, c.limitLadders(d, *work(sides), width)...)
-	return layout.Above(layout.GapY, top, ends, c.verdict(d, sides, back, width, c.boxes(d, sides, width)), c.beside(d, sides, width))
+	return append(out, c.framed(c.balloon(d), balloonW, frame, width))
 }
 
-// handBoxes sets the boxes of a reading that is worked out or read off a part as a
-// number: in putting back the value found first.
-func (c *composer) handBoxes(d *packs.Dim, sides []side, s side, width layout.Mm) layout.Block {
-	var found layout.Block
+// handHead is the head of a dimension that is worked out; only one that is measured
+// as well has a picture.
+func (c *composer) handHead(d *packs.Dim, back bool, note string, width layout.Mm) layout.Block {
+	if d.From.Part == nil && d.Of.Part == nil {
+		return layout.Above(0.5, append(c.dimensionHead(d, note, width), c.limitLines(d, back, width)...)...)
+	}
+	right := width - pictureW - cellPad
+	head := append(c.dimensionHead(d, note, right), c.limitLines(d, back, right)...)
+	return layout.Beside(cellPad, c.picture(d), layout.Above(0.5, head...))
+}
+
+// handBoxes sets the boxes of a reading that is worked out, made up of shims, or
+// read off a part as a number: in putting back the value found first.
+func (c *composer) handBoxes(d *packs.Dim, sides []side, width layout.Mm) []layout.Block {
+	s := sides[min(1, len(sides)-1)]
+	if d.Shims != nil {
+		return c.shimBoxes(d, sides, width)
+	}
+	if s.work.Formula == nil && d.OneIs == nil {
+		return []layout.Block{c.boxes(d, sides, width)}
+	}
+	var out []layout.Block
 	if sides[0].copied && d.Positions.Boxes() == 1 {
-		found = c.boxRow(d, sides[:1], nil, width)
+		out = append(out, c.boxRow(d, sides[:1], nil, width))
 	}
 	if s.work.Formula == nil {
-		return layout.Above(layout.GapY, found, c.stamped(d, s, width))
+		return append(out, c.stamped(d, s, width))
 	}
-	return layout.Above(layout.GapY, found, c.worked(d, s.work.Formula, s, width))
+	return append(out, c.worked(d, s.work.Formula, s, width)...)
 }
 
 // laterLine says where a limit is worked out that hangs on a reading not yet taken.

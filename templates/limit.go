@@ -131,14 +131,7 @@ func (c *composer) unitOf(m reading.Mark) units.Unit {
 func (c *composer) limitNotes(d *packs.Dim, width layout.Mm, back bool) []layout.Block {
 	w := c.w
 	var notes []string
-	if back && d.PerTurn != nil {
-		name, thread := d.Adjuster.Name, d.Adjuster.Thread.String()
-		if d.PerFlat != nil {
-			notes = append(notes, fill(w.oneFlat, name, thread, d.PerFlat.Print()))
-		} else {
-			notes = append(notes, fill(w.oneTurn, name, thread, d.PerTurn.Print()))
-		}
-	}
+	notes = append(notes, c.adjustNotes(d, back)...)
 	for _, n := range []struct{ sentence, value string }{{w.ifOver, d.Over}, {w.ifUnder, d.Under}, {w.ifOut, d.Out}} {
 		if n.value != "" {
 			notes = append(notes, fill(n.sentence, n.value))

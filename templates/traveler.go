@@ -97,10 +97,10 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 		out = append(out, layout.Piece{Block: b, Gap: 1})
 	}
 	for _, d := range st.Measure {
-		out = append(out, layout.Piece{Block: c.foundBlock(d), Gap: 1})
+		out = append(out, stack(c.foundBlocks(d))...)
 	}
 	for _, d := range st.Set {
-		out = append(out, layout.Piece{Block: c.leftBlock(d), Gap: 1})
+		out = append(out, stack(c.leftBlocks(d))...)
 	}
 	for _, d := range st.Recall {
 		out = append(out, layout.Piece{Block: c.recallBlock(d), Gap: 1})
@@ -122,12 +122,34 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 	return out
 }
 
-// foundBlock is a dimension on the traveler: measured before parting.
-func (c *composer) foundBlock(d *packs.Dim) layout.Block {
-	if d.Sheet {
-		return c.sheetLine(d, false)
+// stack sets the blocks of one dimension below each other.
+func stack(blocks []layout.Block) []layout.Piece {
+	var out []layout.Piece
+	for _, b := range blocks {
+		out = append(out, layout.Piece{Block: b, Gap: 1})
 	}
-	return c.anchors(c.dimension(d, []side{{caption: c.w.asFound, work: &d.FoundWork}}, false, c.lastChanceNote(d)), d, "found ")
+	return out
+}
+
+// foundBlocks is a dimension on the traveler: measured before parting.
+func (c *composer) foundBlocks(d *packs.Dim) []layout.Block {
+	if d.Sheet {
+		return []layout.Block{c.sheetLine(d, false)}
+	}
+	return c.dimensionBlocks(d, []side{{caption: c.w.asFound, work: &d.FoundWork}}, false, c.lastChanceNote(d), "found ")
+}
+
+// dimensionBlocks is a dimension in one block, or in several where it is worked out
+// by hand in more lines than go well on a page.
+func (c *composer) dimensionBlocks(d *packs.Dim, sides []side, back bool, note, anchor string) []layout.Block {
+	var blocks []layout.Block
+	if byHand(d, sides) {
+		blocks = c.handBlocks(d, sides, back, note)
+	} else {
+		blocks = append(blocks, c.dimension(d, sides, back, note))
+	}
+	blocks[0] = c.anchors(blocks[0], d, anchor)
+	return blocks
 }
 
 // lastChanceNote says which step takes the reading away for good.
@@ -141,11 +163,11 @@ func (c *composer) lastChanceNote(d *packs.Dim) string {
 	return fill(c.w.lastChance, d.LastChance.No)
 }
 
-// leftBlock is a dimension on the reassembly sheet: the found value copied, the
+// leftBlocks is a dimension on the reassembly sheet: the found value copied, the
 // value left, and their difference.
-func (c *composer) leftBlock(d *packs.Dim) layout.Block {
+func (c *composer) leftBlocks(d *packs.Dim) []layout.Block {
 	if d.Sheet {
-		return c.sheetLine(d, true)
+		return []layout.Block{c.sheetLine(d, true)}
 	}
 	var sides []side
 	if d.FoundAt != nil && d.Box.Form != reading.Grid {
@@ -155,7 +177,7 @@ func (c *composer) leftBlock(d *packs.Dim) layout.Block {
 	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && c.room(d, 3) {
 		sides = append(sides, side{caption: c.w.difference, signed: true})
 	}
-	return c.anchors(c.dimension(d, sides, true, ""), d, "left ")
+	return c.dimensionBlocks(d, sides, true, "", "left ")
 }
 
 // room reports whether so many boxes of a dimension go beside each other.

@@ -5,4 +5,11 @@ package templates
 type workedWords struct {
 	// Ladders.
 	byHand, takenFrom, target, targetLess, targetMore, lowEnd, highEnd, stampedNumber, workedLater, stampedOn string
+
+	// Shims.
+	leavesInHand, oneOfSet, workedOutCol, packCol, leavesCol, outsideTable string
+	oldPackStays, leaf, sumOfLeaves, material                              string
+
+	// Adjusters.
+	oneThread, flats, turns, toGo, backOff, leaveAlone string
 }

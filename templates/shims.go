@@ -1,0 +1,222 @@
+package templates
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/shim"
+)
+
+// materialW is the box beside a leaf for its material or mark.
+const materialW layout.Mm = 34
+
+// shimBoxes sets a pack of shims: in putting back the table that leads from what was
+// worked out to a pack, whether the old pack stays, then the leaves one by one with
+// their sum.
+func (c *composer) shimBoxes(d *packs.Dim, sides []side, width layout.Mm) []layout.Block {
+	left := work(sides) == &d.LeftWork
+	out := []layout.Block{c.stockLine(d, width)}
+	if left && len(d.Shims.Rows) > 0 {
+		out[0] = layout.Above(1.5, out[0], c.packTable(d, width))
+	}
+	var cols []side
+	for _, s := range sides {
+		if !s.signed { // the difference is that of the sums
+			cols = append(cols, s)
+		}
+	}
+	if len(cols) > 1 {
+		out = append(out, c.Tick(layout.Body, c.w.oldPackStays, d.At))
+	}
+	if d.Shims.Stock.Stock.Pick {
+		return append(out, c.pickBoxes(d, cols, width))
+	}
+	return append(out, c.leafTable(d, cols))
+}
+
+// stockLine says what shims there are.
+func (c *composer) stockLine(d *packs.Dim, width layout.Mm) layout.Block {
+	s := d.Shims.Stock.Stock
+	var list []string
+	for _, l := range s.Leaves {
+		text := l.Thickness.Print()
+		if l.Count > 0 {
+			text = strconv.Itoa(l.Count) + " × " + text
+		}
+		list = append(list, text)
+	}
+	all := strings.Join(list, ", ") + "\u00a0" + s.Unit.Print()
+	text := fill(c.w.leavesInHand, d.Shims.Part.Name, all, strconv.Itoa(s.Most))
+	if s.Pick {
+		text = fill(c.w.oneOfSet, d.Shims.Part.Name, all)
+	}
+	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})
+}
+
+// packTable sets the table that rounds to what there is, in as many columns as go
+// beside each other.
+func (c *composer) packTable(d *packs.Dim, width layout.Mm) layout.Block {
+	rows := d.Shims.Rows
+	head := [3]string{c.w.workedOutCol, c.w.packCol, c.w.leavesCol}
+	cells := make([][3]string, len(rows))
+	for i, r := range rows {
+		cells[i] = [3]string{r.From.Print() + "\u00a0– " + r.To.Print(), r.Pack.Thickness.Print(), packText(r.Pack)}
+	}
+	var w [3]layout.Mm
+	for i := range w {
+		w[i] = c.Width(layout.SubBold, head[i])
+		for _, r := range cells {
+			w[i] = max(w[i], c.Width(layout.SubBold, r[i]))
+		}
+	}
+	const gap, between = 3, 7
+	one := w[0] + w[1] + w[2] + 1.5 + 2*gap
+	columns := max(1, min(int((width+between)/(one+between)), len(rows)))
+	deep := (len(rows) + columns - 1) / columns
+	line := func(text [3]string, st [3]layout.Style) layout.Block {
+		var out []layout.Block
+		for i := range text {
+			out = append(out, c.Line(w[i]+0.5, []layout.Run{layout.T(st[i], text[i])}, layout.ParaOpts{Ref: d.At, Role: rolePack}))
+		}
+		return layout.Beside(gap, out...)
+	}
+	var blocks []layout.Block
+	for from := 0; from < len(rows); from += deep {
+		part := []layout.Block{line(head, [3]layout.Style{layout.Caption, layout.Caption, layout.Caption})}
+		for _, r := range cells[from:min(from+deep, len(rows))] {
+			part = append(part, line(r, [3]layout.Style{layout.Sub, layout.SubBold, layout.Sub}))
+		}
+		blocks = append(blocks, layout.Above(0.4, part...))
+	}
+	outside := c.Para(width, []layout.Run{layout.T(layout.Sub, c.w.outsideTable)}, layout.ParaOpts{Ref: d.At})
+	return layout.Above(1, layout.Beside(between, blocks...), outside)
+}
+
+// rolePack is on the texts of the table of packs.
+const rolePack = "pack"
+
+// packText is a pack as a sum of its leaves.
+func packText(p shim.Pack) string {
+	var out []string
+	for _, l := range p.Leaves {
+		text := l.Thickness.Print()
+		if l.Count > 1 {
+			text = strconv.Itoa(l.Count) + "\u00a0×\u00a0" + text
+		}
+		out = append(out, text)
+	}
+	return strings.Join(out, "\u00a0+\u00a0")
+}
+
+// leafTable sets one row a leaf and the sum below, one column a side, and a box for
+// what the leaf is made of or marked with.
+func (c *composer) leafTable(d *packs.Dim, sides []side) layout.Block {
+	const gap = 2
+	names := []string{}
+	for i := range d.Shims.Stock.Stock.Most {
+		names = append(names, fill(c.w.leaf, strconv.Itoa(i+1)))
+	}
+	labelW := c.labelWidth(append(names, c.w.sumOfLeaves))
+	var head []layout.Block
+	widths := make([]layout.Mm, len(sides))
+	for i, s := range sides {
+		caption := c.Words(layout.Caption, c.withUnit(d, s.caption))
+		widths[i] = max(c.box(d, s, "", false).W, caption.W)
+		head = append(head, caption.Fill(widths[i], caption.H, 0, 0))
+	}
+	row := func(label string, st layout.Style, material bool) layout.Block {
+		var all []layout.Block
+		for i, s := range sides {
+			b := c.box(d, s, "", false)
+			all = append(all, b.Fill(widths[i], b.H, 0, 0))
+		}
+		if material {
+			all = append(all, c.WideBox(layout.RoleWords, materialW, 1, c.w.material, d.At))
+		}
+		name := c.Line(labelW, []layout.Run{layout.T(st, label)}, layout.ParaOpts{Ref: d.At})
+		return layout.Middle(gap, name, layout.Beside(layout.GapX, all...))
+	}
+	rows := []layout.Block{}
+	for _, n := range names {
+		rows = append(rows, row(n, layout.Sub, true))
+	}
+	rows = append(rows, row(c.w.sumOfLeaves, layout.SubBold, false))
+	return layout.Above(0.5, layout.Beside(layout.GapX, head...).At(labelW+gap, 0), layout.Above(layout.GapY, rows...))
+}
+
+// pickBoxes sets a box to tick for each of a graded set, for every side, and the box
+// of the one that is on.
+func (c *composer) pickBoxes(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+	var out []layout.Block
+	for _, s := range sides {
+		row := []layout.Block{c.box(d, s, s.caption, true)}
+		for _, l := range d.Shims.Stock.Stock.Leaves {
+			if !s.copied {
+				row = append(row, c.Tick(layout.Body, l.Thickness.Print(), d.At))
+			}
+		}
+		out = append(out, flowRow(row, width))
+	}
+	return layout.Above(layout.GapY, out...)
+}
+
+// adjustLines say how the adjuster of a dimension is used: what a turn moves, how
+// far to back off, or that it is left alone.
+func (c *composer) adjustNotes(d *packs.Dim, back bool) []string {
+	w, p := c.w, d.Adjuster
+	if p == nil || p.LeaveAlone != "" {
+		return nil
+	}
+	name := p.Name
+	if p.Thread != nil {
+		name += " (" + p.Thread.String() + ")"
+	}
+	var out []string
+	if back && d.PerTurn != nil && (d.PerFlat == nil || d.Kind == "threads") {
+		sentence := w.oneTurn
+		if d.Kind == "threads" {
+			sentence = w.oneThread
+		}
+		out = append(out, fill(sentence, name, d.PerTurn.Print()))
+	}
+	if back && d.PerFlat != nil {
+		out = append(out, fill(w.oneFlat, name, d.PerFlat.Print()))
+	}
+	return out
+}
+
+// adjustRow sets the boxes of whoever turns the adjuster: how far it has to go, in
+// flats or turns, and whether it was backed off; nothing where there is nothing to
+// turn.
+func (c *composer) adjustRow(d *packs.Dim, width layout.Mm) layout.Block {
+	if d.Adjuster == nil {
+		return layout.Block{}
+	}
+	var row []layout.Block
+	one, what := d.PerFlat, c.w.flats
+	if one == nil {
+		one, what = d.PerTurn, c.w.turns
+	}
+	if one != nil && one.Unit == d.Box.Unit {
+		toGo := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: c.w.toGo, Ref: d.At})
+		n := layout.Number{Before: 2, After: 1, Unit: what, Ref: d.At}
+		row = append(row, layout.Bottom(2, toGo, c.sumWords("÷ "+one.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(n)))
+	}
+	if bo := d.BackOff; bo != nil {
+		text := fill(c.w.backOff, bo.Text)
+		if bo.Low != nil {
+			moved := bo.Low.Print()
+			if bo.High != nil {
+				moved = bo.Low.Number.Print() + "\u00a0– " + bo.High.Print()
+			}
+			text += " (" + moved + ")"
+		}
+		row = append(row, c.Tick(layout.Body, text, d.At))
+	}
+	if len(row) == 0 {
+		return layout.Block{}
+	}
+	return flowRow(row, width)
+}
