@@ -50,8 +50,10 @@ func (g grid) text(i int, st layout.Style, text string, ref layout.Ref) layout.B
 // mark sets a mark in a column; one of two places, as D12/NDE-DIS, smaller, for it
 // is not broken.
 func (g grid) mark(i int, st layout.Style, mark string, ref layout.Ref) layout.Block {
-	if g.c.Width(st, mark) > g.t.Room(i) {
-		st = layout.SubBold
+	for _, smaller := range []layout.Style{layout.SubBold, layout.Caption.With(layout.Bold)} {
+		if g.c.Width(st, mark) > g.t.Room(i) {
+			st = smaller
+		}
 	}
 	return g.text(i, st, mark, ref)
 }

@@ -13,7 +13,7 @@ import (
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
 	"cmd/matchmark": {"packs", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
-	"templates":     {"packs", "packs/source", "packs/reading", "packs/units", "packs/thread", "packs/fit", "packs/lift", "packs/heat", "packs/joint", "layout", "layout/draw", "layout/sign"},
+	"templates":     {"packs", "packs/source", "packs/reading", "packs/units", "packs/thread", "packs/shim", "packs/fit", "packs/lift", "packs/heat", "packs/joint", "layout", "layout/draw", "layout/sign"},
 	"packs":         {"packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint"},
 	"packs/reading": {"packs/units"},
 	"packs/def":     {"packs/source", "packs/units", "packs/reading"},
