@@ -57,8 +57,11 @@ func (b *builder) checkInstrument(d *Dim, dd *def.Dimension, at source.Pos) {
 
 // leftLimits lists the limits for closing: one, or one a position.
 func (d *Dim) leftLimits() []*reading.Limit {
-	if len(d.LeftBy) > 0 {
+	switch {
+	case len(d.LeftBy) > 0:
 		return d.LeftBy
+	case d.Left == nil:
+		return nil
 	}
 	return []*reading.Limit{d.Left}
 }

@@ -149,3 +149,38 @@ func (d *Dim) Zone(l *reading.Limit) string { return d.zones[l] }
 func (d *Dim) WatchedOnly() bool {
 	return d.Left == nil && d.Found != nil && d.Found.Kind == reading.Measured
 }
+
+// An Extreme is one of several readings that a limit looks at first.
+type Extreme int
+
+const (
+	// Smallest of all readings.
+	Smallest Extreme = iota
+	// Largest of all readings.
+	Largest
+)
+
+// Worst lists the readings by which the limits for closing are broken first: the
+// largest for "at most", the smallest for "at least", both for a band and where that
+// cannot be told; none where only mean, spread or sum is looked at.
+func (d *Dim) Worst() []Extreme {
+	var low, high bool
+	tests := d.tests()
+	for _, t := range tests {
+		if t.Group == reading.Each {
+			low = low || t.Rule != reading.AtMost
+			high = high || t.Rule != reading.AtLeast
+		}
+	}
+	if len(tests) == 0 {
+		low, high = true, true
+	}
+	var out []Extreme
+	if low {
+		out = append(out, Smallest)
+	}
+	if high {
+		out = append(out, Largest)
+	}
+	return out
+}

@@ -56,11 +56,7 @@ func (c *composer) answers(d *packs.Dim, caption string) layout.Block {
 	}
 	row := []layout.Block{c.Words(layout.Caption, caption)}
 	for _, a := range l.Answers() {
-		word := a.Phrase
-		if a.Word != reading.Literal {
-			word = c.w.reading[a.Word]
-		}
-		row = append(row, c.Tick(layout.Body, word, d.At))
+		row = append(row, c.Tick(layout.Body, c.answerWord(a), d.At))
 	}
 	return layout.Middle(layout.GapX, row...)
 }

@@ -54,11 +54,12 @@ func (c *composer) traps() []layout.Piece {
 			if st.Missed == "" || st.Undoes != nil {
 				continue // the row that undoes a step says the same again
 			}
-			runs = append(runs, layout.T(layout.Strong, fill(c.w.stepPage, st.No, c.page("step "+st.No))+" "))
+			where := fill(c.w.stepPage, st.No, c.page("step "+st.No))
 			if p := st.Place.Label; p != "" {
-				runs = append(runs, layout.T(layout.Body, p+" "))
+				where += " " + p
 			}
-			runs = append(runs, layout.Run{Text: st.Missed + "   ", Style: layout.Body, Ref: st.At})
+			runs = append(runs, layout.Run{Text: where, Style: layout.SubBold, Deco: layout.Boxed, Ref: st.At},
+				layout.Run{Text: " " + st.Missed + "   ", Style: layout.Body, Ref: st.At})
 		}
 	}
 	if len(runs) == 0 {
@@ -75,31 +76,53 @@ func (c *composer) criticalWidth(dims []*packs.Dim) (found, left layout.Mm) {
 	return max(found, 26) + 2.4, max(left, 26) + 2.4
 }
 
-// criticalBoxes are the boxes of one side: one for one reading, else the smallest and
-// the largest of them. The full boxes stand on the page that the row names.
+// criticalBoxes are the boxes of one side: one for one reading, of several those that
+// the limit looks at. All of them stand on the page that the row names.
 func (c *composer) criticalBoxes(d *packs.Dim, found bool) layout.Block {
 	if found && d.FoundAt == nil || !found && d.LeftAt == nil {
 		return layout.Block{}
 	}
-	s := side{copied: true}
-	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
-	switch {
-	case d.Box.Form == reading.Line:
+	switch form := d.Box.Form; {
+	case form == reading.Line:
 		return c.WideBox(layout.RoleWords, 40, 1, "", d.At)
-	case !digits:
-		var ticks []layout.Block
-		for _, a := range d.Left.Answers() {
-			word := a.Phrase
-			if a.Word != reading.Literal {
-				word = c.w.reading[a.Word]
-			}
-			ticks = append(ticks, c.Tick(layout.Body, word, d.At))
-		}
-		return layout.Above(layout.GapY, ticks...)
+	case form != reading.Digits && form != reading.Fraction:
+		return c.answerTicks(d)
 	case d.Positions.Boxes() == 1:
-		return c.box(d, s, "", true)
+		return c.box(d, side{copied: true}, "", true)
 	}
-	return layout.Above(layout.GapY, c.box(d, s, c.w.dims.smallest, true), c.box(d, s, c.w.dims.largest, true))
+	var out []layout.Block
+	for _, w := range d.Worst() {
+		caption := c.w.dims.smallest
+		if w == packs.Largest {
+			caption = c.w.dims.largest
+		}
+		out = append(out, c.box(d, side{copied: true}, caption, true))
+	}
+	for _, g := range d.Groups() {
+		out = append(out, c.groupBox(d, g, c.w.dims.group[g], true))
+	}
+	return layout.Above(layout.GapY, out...)
+}
+
+// answerTicks are the boxes to tick of a dimension that is answered.
+func (c *composer) answerTicks(d *packs.Dim) layout.Block {
+	l := d.Left
+	if l == nil {
+		l = d.Found
+	}
+	var ticks []layout.Block
+	for _, a := range l.Answers() {
+		ticks = append(ticks, c.Tick(layout.Body, c.answerWord(a), d.At))
+	}
+	return layout.Above(layout.GapY, ticks...)
+}
+
+// answerWord is a fixed word of the catalogue, or the author's own.
+func (c *composer) answerWord(a reading.Answer) string {
+	if a.Word != reading.Literal {
+		return c.w.reading[a.Word]
+	}
+	return a.Phrase
 }
 
 // criticalRow is one dimension.

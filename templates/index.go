@@ -28,7 +28,7 @@ func index(c *composer) []layout.Piece {
 		row := g.row(d.At, g.mark(0, layout.Strong, d.Mark, d.At), g.text(1, layout.Body, d.What, d.At), c.indexLimit(g, d),
 			g.text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.text(5, layout.Body, c.whereRead(d, d.FoundAt, "found "), d.At))
 		left := c.whereRead(d, d.LeftAt, "left ")
-		if d.LeftAt == nil {
+		if d.Left == nil {
 			left = w.noMore
 		}
 		row.Cells = append(row.Cells, g.text(6, layout.Body, left, d.At))
@@ -76,14 +76,10 @@ func (c *composer) plainLimit(l *reading.Limit) string {
 	}
 	s := ""
 	for _, a := range l.Answers() {
-		word := a.Phrase
-		if a.Word != reading.Literal {
-			word = c.w.reading[a.Word]
-		}
 		if s != "" {
 			s += " / "
 		}
-		s += word
+		s += c.answerWord(a)
 	}
 	return s
 }

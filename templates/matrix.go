@@ -214,7 +214,7 @@ func (m *matrix) rowName(k int) layout.Block {
 		i++
 		return m.Words(layout.Caption, words[i]).Fill(matrixWordW, boxH, 1, 0.5)
 	})
-	return layout.Middle(0, name, lines)
+	return layout.Middle(0, name, lines).Tagged(m.d.At)
 }
 
 // heading is mark, what is measured and how, the limits, and who took it with what.
@@ -235,7 +235,7 @@ func (m *matrix) heading() layout.Block {
 		boxes = append(boxes, m.WideBox(layout.RoleTime, 36, 1, m.w.dims.start, d.At))
 	}
 	text = layout.Above(layout.GapY, text, layout.Beside(layout.GapX, boxes...))
-	balloon := m.balloon(d)
+	balloon := m.balloon(d).Tagged(d.At)
 	return layout.Beside(cellPad, balloon.Fill(balloonW, max(balloon.H, text.H), 0.5, 0), pic, text).Pad(0, 0, 2, 0)
 }
 

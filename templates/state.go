@@ -74,11 +74,7 @@ func (c *composer) beside(d *packs.Dim, sides []side, width layout.Mm) layout.Bl
 			if s.signed {
 				continue // no difference of means: it is that of two boxes beside
 			}
-			b := d.GroupBox(g)
-			row = append(row, c.Value(layout.Number{
-				Before: b.Before, After: b.After, Sign: b.Signed, Unit: b.Unit.Print(),
-				Caption: c.w.dims.group[g] + ", " + s.caption, Copied: s.copied, Ref: d.At,
-			}))
+			row = append(row, c.groupBox(d, g, c.w.dims.group[g]+", "+s.caption, s.copied))
 		}
 	}
 	if d.Warm == nil && (d.State.Hot || d.State.Cold) {
@@ -91,7 +87,13 @@ func (c *composer) beside(d *packs.Dim, sides []side, width layout.Mm) layout.Bl
 	if len(row) > 0 {
 		lines = flowRow(row, width)
 	}
-	return layout.Above(layout.GapY, lines, c.warmLine(d, width))
+	return layout.Above(layout.GapY, lines, c.warmLine(d, width)).Tagged(d.At)
+}
+
+// groupBox is the box of what is worked out from all readings: mean, spread or sum.
+func (c *composer) groupBox(d *packs.Dim, g reading.Group, caption string, copied bool) layout.Block {
+	b := d.GroupBox(g)
+	return c.Value(layout.Number{Before: b.Before, After: b.After, Sign: b.Signed, Unit: b.Unit.Print(), Caption: caption, Copied: copied, Ref: d.At})
 }
 
 // temperature is the box for the temperature of the part, in the degrees that go
