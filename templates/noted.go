@@ -65,7 +65,7 @@ func (c *composer) partAt(p *packs.Part, st *packs.Step) string {
 // Measures of the boxes for a stack.
 const (
 	stackNo   layout.Mm = 7
-	stackRows           = 7 // more go into a second column
+	stackRows int       = 7 // more go into a second column
 )
 
 // stack is the numbered column for the order of a stack, counted from its side.

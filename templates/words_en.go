@@ -53,6 +53,7 @@ var english = words{
 		reading.WordWarmer: "warmer,", reading.WordNever: "never", reading.WordAsInSource: "as printed in the source",
 		reading.WordNoTolerance: "no tolerance in the source: judge and sign", reading.WordRounded: "rounded",
 		reading.WordIs: "is", reading.WordIsOver: "is over", reading.WordIsUnder: "is under", reading.WordIsIn: "is in limits", reading.WordIsOut: "is out of limits",
+		reading.WordByHand: "by hand", reading.WordSlackenAll: "slacken all", reading.WordBackOff: "back off", reading.WordTurn: "turn", reading.WordAgainAfter: "again after",
 	},
 
 	hold: "HOLD", witness: "WITNESS", releasedBy: "released by: name and signature", dateTime: "date, time",

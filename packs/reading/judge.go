@@ -180,7 +180,7 @@ func (l *Limit) JudgeAnswer(answer, found string) Verdict {
 	for _, a := range l.Answers() {
 		text := a.Phrase
 		if a.Word != Literal {
-			text = a.Word.English()
+			text = spoken[a.Word]
 		}
 		switch {
 		case text != answer:

@@ -1,7 +1,5 @@
 package reading
 
-import "strings"
-
 // A Word is a fixed word of a printed limit, to be looked up in the catalogue of
 // the language of the paper. The zero Word is a literal text.
 type Word uint8
@@ -53,37 +51,9 @@ const (
 	WordBackOff    // before an angle
 	WordTurn       // before an angle
 	WordAgainAfter // before hours
+	// NumWords is how many words there are, Literal counted.
+	NumWords
 )
 
-// english words each Word.
-var english = [...]string{
-	WordAtLeast: "at least", WordAtMost: "at most", WordAbout: "about", WordExactly: "exactly",
-	WordAsFound: "as found", WordWorkedOut: "worked out", WordMean: "mean", WordSpread: "spread", WordSum: "sum",
-	WordMeanOf: "mean of", WordLargestOf: "largest of", WordSmallestOf: "smallest of", WordSpreadOf: "spread of", WordSumOf: "sum of",
-	WordOf: "of", WordHalfOf: "half of", WordInEach: "in each", WordToldIn: "in", WordAnd: "and", WordTo: "to", WordFrom: "from",
-	WordFound: "found", WordRecord: "record", WordNoneAllowed: "none allowed", WordNone: "none", WordSome: "some",
-	WordYes: "yes", WordNo: "no", WordRise: "above the part beside it", WordWarmer: "warmer,", WordNever: "never",
-	WordAsInSource: "as printed in the source", WordNoTolerance: "no tolerance in the source: judge and sign",
-	WordIs: "is", WordIsOver: "is over", WordIsUnder: "is under", WordIsIn: "is in limits", WordIsOut: "is out of limits",
-	WordRounded: "rounded",
-	WordByHand:  "by hand", WordSlackenAll: "slacken all", WordBackOff: "back off", WordTurn: "turn", WordAgainAfter: "again after",
-}
-
-// English gives the word in English, "" for Literal.
-func (w Word) English() string { return english[w] }
-
-// English writes a printed line in English; a blank shows as blank.
-func English(line []Part, blank string) string {
-	var out []string
-	for _, p := range line {
-		switch {
-		case p.Blank != NoBlank:
-			out = append(out, blank)
-		case p.Word != Literal:
-			out = append(out, p.Word.English())
-		default:
-			out = append(out, p.Text)
-		}
-	}
-	return strings.Join(out, " ")
-}
+// spoken is how the answers are typed that a limit does not bring along.
+var spoken = map[Word]string{WordNone: "none", WordSome: "some", WordYes: "yes", WordNo: "no"}
