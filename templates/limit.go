@@ -222,6 +222,9 @@ func partWords(w words, parts []reading.Part) string {
 	return strings.Join(out, " ")
 }
 
+// LimitText words a limit as it is printed, in one line, blanks left out.
+func LimitText(l *reading.Limit) string { return plainWords(english, l) }
+
 // plainWords is the main line of a limit as text.
 func plainWords(w words, l *reading.Limit) string {
 	var out []string
