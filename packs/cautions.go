@@ -136,10 +136,11 @@ func (b *builder) byHand(st *Step) bool {
 // heavy mass.
 func (b *builder) movesHeavy(st *Step) bool {
 	return slices.ContainsFunc(append(slices.Clone(st.Remove), st.Fit...), func(m *Move) bool {
-		if m.Part.Mass == nil {
+		mass := m.Part.weighs(b.job.Parts)
+		if mass == nil {
 			return false
 		}
-		over, err := m.Part.Mass.Cmp(b.job.Site.Heavy)
+		over, err := mass.Cmp(b.job.Site.Heavy)
 		return err == nil && over > 0
 	})
 }

@@ -10,7 +10,7 @@ import (
 // oneStep loads a job of one step, with what stands before it.
 func oneStep(t *testing.T, machine, step string) (*Job, []string) {
 	t.Helper()
-	text := "pack: 1\nequipment: {tag: P-1, name: Pump}\njob: {number: \"1\", revision: A, issued: 2026-03-02}\n" + machine + "\nsteps:\n  - step: s\n    " + step + "\n"
+	text := "pack: 1\nequipment: {tag: P-1, name: Pump}\njob: {number: \"1\", title: Check, revision: A, issued: 2026-03-02}\n" + machine + "\nsteps:\n  - step: s\n    " + step + "\n"
 	job, problems := Load(fstest.MapFS{"p.yaml": &fstest.MapFile{Data: []byte(text)}}, Inputs{Definition: "p.yaml"})
 	var codes []string
 	for _, p := range problems {

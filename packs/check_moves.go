@@ -4,6 +4,9 @@ package packs
 func (b *builder) checkMoves() {
 	for _, c := range b.job.Containers {
 		in, out := Pieces(c.In), Pieces(c.Out)
+		if in > 0 && b.unreversed[c.In[0].Step.Section] {
+			continue // spoken of at the section
+		}
 		switch {
 		case in == 0:
 			b.problems.Add(c.At, "never-filled", "nothing goes into "+c.Mark, "name it in the into: of a step, or take it out")

@@ -1,10 +1,14 @@
 package packs
 
-import "strconv"
+import (
+	"strconv"
+
+	"matchmark/packs/source"
+)
 
 func count(n int) string { return strconv.Itoa(n) }
 
-// checkPairs sees that every dimension, hold and matched set that is defined is
+// checkPairs sees that every dimension and hold that is defined is
 // also used, and that what is measured is set.
 func (b *builder) checkPairs() {
 	for _, d := range b.job.Dims {
@@ -12,11 +16,13 @@ func (b *builder) checkPairs() {
 			b.problems.Add(d.At, "never-measured", d.Mark+" is measured by no step", "measure: ["+d.Base+"] at the step before its faces part")
 			continue
 		}
-		if d.Left != nil && d.LeftAt == nil {
+		if d.Left != nil && d.LeftAt == nil && !b.unreversed[d.FoundAt.Section] {
 			b.problems.Add(d.At, "never-set", d.Mark+" has a limit for closing, but no step sets it", "set: ["+d.Base+"] at a step, or reverse: the section that measures it")
 		}
 		if d.FoundAt == nil && d.Left != nil && d.Left.NeedsFound() {
 			b.problems.Add(d.At, "never-found", d.Mark+" must be left as found, but no step measures it as found", "measure: ["+d.Base+"] at the step before its faces part")
+		} else if d.FoundAt == nil && d.Left != nil && len(d.Left.Marks()) == 0 && !d.oneSided {
+			b.problems.Warn(d.At, "one-sided", d.Mark+" is set at "+d.LeftAt.name()+" and never measured as found", "measure: ["+d.Base+"] at the step before its faces part", "or found: not taken")
 		}
 	}
 	for _, h := range b.job.Holds {
@@ -29,11 +35,6 @@ func (b *builder) checkPairs() {
 			b.problems.Warn(c.At, "never-printed", "the caution "+quote(c.Key)+" stands before no step", "caution: ["+c.Key+"] at the step it belongs to")
 		}
 	}
-	for _, s := range b.job.Sets {
-		if n := pieces(s.Members); n < 2 {
-			b.problems.Add(s.At, "set-of-one", "the matched set "+s.Mark+" has "+count(n)+" member; it takes two or more", "set: "+s.Base+" at the parts that belong together")
-		}
-	}
 }
 
 func pieces(ps []*Part) int {
@@ -42,4 +43,30 @@ func pieces(ps []*Part) int {
 		n += p.Count
 	}
 	return n
+}
+
+// checkBackWords warns of words for a put-back row that has nothing to put back,
+// since written steps do it: the row would be a second one for the same work.
+func (b *builder) checkBackWords() {
+	for _, s := range b.job.Sections {
+		for _, row := range s.Steps {
+			if row.Undoes == nil || row.Do == "" || len(row.Undoes.Remove)+len(row.Undoes.Loosen) == 0 {
+				continue
+			}
+			if len(row.Fit)+len(row.Set)+len(row.Recall)+len(row.Tighten)+len(row.Close) > 0 {
+				continue
+			}
+			see := row.Undoes.At
+			for _, m := range row.Undoes.Remove {
+				if x := back(m); x != nil {
+					see = x.At
+				}
+			}
+			b.problems = append(b.problems, source.Problem{
+				Pos: b.stepDefs[row.Undoes].Back.At, Severity: source.Warning, Code: "back-twice",
+				Message: "back: of " + row.Undoes.name() + " makes a row of its own, but what the step takes off is put back by written steps",
+				Help:    []string{"take back: out"}, See: []source.Also{{Pos: see, What: "put back here"}},
+			})
+		}
+	}
 }

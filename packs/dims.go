@@ -47,8 +47,8 @@ func (b *builder) readDims() {
 		} {
 			b.checkVarying(v.v, v.what, places)
 		}
-		b.checkLimitNames(dd.Found, places, at)
-		b.checkLimitNames(dd.Left, places, at)
+		b.checkLimitNames(dd.Found, "", places, at)
+		b.checkLimitNames(dd.Left, "the limit", places, at)
 		for _, pl := range places {
 			d := b.readDim(dd, pl, at)
 			b.dims[d.Base] = append(b.dims[d.Base], d)
@@ -72,6 +72,7 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 		d.ViewedFrom = pl.ViewedFrom
 	}
 	d.From, d.To, d.Of = b.faceAt(dd.From, pl), b.faceAt(dd.To, pl), b.faceAt(dd.Of, pl)
+	d.oneSided = pl.value(dd.Found) == notTaken
 	if dd.By.Written() {
 		if in, ok := b.instruments[dd.By.Value]; ok {
 			d.By = in
@@ -96,6 +97,10 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 	return d
 }
 
+// notTaken is what found: says of a dimension that is set, and not measured as
+// found.
+const notTaken = "not taken"
+
 // readBox sizes the write-in box of one reading from its limits, its nominal size
 // and the range of its instrument.
 func (b *builder) readBox(d *Dim, dd *def.Dimension) {
@@ -110,7 +115,11 @@ func (b *builder) readBox(d *Dim, dd *def.Dimension) {
 	}
 	box, err := reading.BoxFor(limits, hint)
 	if err != nil {
-		b.problems.Add(dd.Mark.At, "box-size", d.Base+": "+err.Error(), "nominal: 25.00 mm")
+		at := dd.Mark.At
+		if dd.By.Written() {
+			at = dd.By.At
+		}
+		b.problems.Add(at, "box-size", d.Base+": "+err.Error(), "nominal: 25.00 mm")
 		return
 	}
 	d.Box = box

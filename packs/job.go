@@ -146,6 +146,7 @@ type Dim struct {
 	Note             string
 	Critical         bool  // stands on the sheet of critical dimensions
 	LastChance       *Step // the step that destroys it, nil if none does
+	oneSided         bool  // said to be set only, and not measured as found
 
 	Merged []*Dim // of a merged one: the dimensions it stands for, in the order of its boxes
 	In     *Dim   // the merged one that prints it, nil if it prints itself

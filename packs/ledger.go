@@ -299,7 +299,7 @@ func (l *ledger) close() {
 	}
 	for _, g := range l.joints {
 		switch {
-		case g.loosened != nil:
+		case g.loosened != nil && !l.b.unreversed[g.loosened.Section]:
 			l.b.say(g.at, "never-tightened", g.Mark()+" is loosened at "+g.loosened.name()+" and never tightened", "tighten: ["+g.Mark()+"] at a later step", "or reverse: its section")
 		case g.fitted != nil && g.Joint != nil:
 			l.b.say2(g.At, "never-tightened", "a fastener of "+g.Mark()+" goes back at "+g.fitted.Step.name()+", and "+g.Mark()+" is not tightened after it", g.fitted.At, "goes back here",
@@ -315,7 +315,7 @@ func (l *ledger) closeAccount(p *Part, a *account) {
 	for _, off := range p.Off {
 		left := a.off[off]
 		switch {
-		case left == 0, off.To.Scrap && p.Renew == "never":
+		case left == 0, off.To.Scrap && p.Renew == "never", l.b.unreversed[off.Step.Section]:
 		case off.To.Scrap && !p.comesNew():
 			l.b.say(off.At, "nothing-new", p.called()+" is scrapped at "+off.Step.name()+" and no new one goes on", "renew: always at the part", "or renew: never if it is gone for good")
 		case left < off.N && back(off) == nil:
@@ -350,4 +350,9 @@ func (b *builder) say2(at source.Pos, code, message string, also source.Pos, wha
 	b.problems = append(b.problems, source.Problem{
 		Pos: at, Severity: source.Error, Code: code, Message: message, Help: help, See: []source.Also{{Pos: also, What: what}},
 	})
+}
+
+// warning2 is a warning at a step with a part that matters.
+func warning2(st *Step, code, message string, p *Part, help ...string) source.Problem {
+	return source.Problem{Pos: st.At, Severity: source.Warning, Code: code, Message: message, Help: help, See: []source.Also{{Pos: p.At, What: "the part"}}}
 }

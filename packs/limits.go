@@ -51,11 +51,11 @@ func named(v def.Varying, name string) def.Text {
 }
 
 // checkLimitNames sees that a map of limits names only places there are, or only
-// positions there are.
-func (b *builder) checkLimitNames(v def.Varying, places []Place, at Positions) {
+// positions there are, and where what is not empty, all of them.
+func (b *builder) checkLimitNames(v def.Varying, what string, places []Place, at Positions) {
 	names := at.Names()
 	if !namesPositions(v, names) {
-		b.checkVarying(v, "", places)
+		b.checkVarying(v, what, places)
 		return
 	}
 	for _, by := range v.By {
@@ -73,7 +73,7 @@ var sized = regexp.MustCompile(`^(?:[Øø⌀]|dia\.)? *\d+(?:[.,]\d+)? *(?:mm)? 
 // limit reads one limit of a dimension, nil when none is written or it can't be
 // read.
 func (b *builder) limit(d *Dim, t def.Text) *reading.Limit {
-	if !t.Written() {
+	if !t.Written() || t.Value == notTaken {
 		return nil
 	}
 	l, zone := b.line(t)

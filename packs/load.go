@@ -122,6 +122,7 @@ type builder struct {
 	sectionDefs map[*Section]*def.Section
 	tally       *tally                // while steps are resolved
 	named       map[string][]*Section // sections by the name written
+	unreversed  map[*Section]bool     // sections told to be put back by nothing
 	leftOut     map[string]string     // why something is not meant for this machine, by its key
 }
 
@@ -163,8 +164,15 @@ func (b *builder) build() {
 	b.checkLeftAlone()
 	b.checkLastChance()
 	b.findFree()
+	b.checkAfter()
+	b.checkHeadings()
 	b.checkMoves()
+	b.checkKept()
+	b.checkSets()
+	b.checkLocked()
+	b.checkWords()
 	b.checkPairs()
+	b.checkBackWords()
 	b.checkGuards()
 	b.checkCautions()
 	b.checkRoles()
@@ -174,6 +182,19 @@ func (b *builder) build() {
 	b.readHours()
 	b.readSupplies()
 	b.checkInputs()
+	b.checkFaces()
+	b.advise()
 	b.makeTags()
 	b.mergeDims()
+}
+
+// advise warns of what may have been forgotten. That makes sense only of a
+// definition that holds together: one with errors has holes where they stand.
+func (b *builder) advise() {
+	if b.problems.Errors() > 0 {
+		return
+	}
+	b.checkNamed()
+	b.checkWeighed()
+	b.checkOdd()
 }

@@ -15,6 +15,10 @@ func (b *builder) readParts() {
 	for _, dp := range b.def.Parts {
 		places := b.over(dp.Each)
 		b.checkVarying(dp.Name, "the name", places)
+		b.checkVarying(dp.Count, "how many there are", places)
+		b.checkVarying(dp.Hand, "the hand of the thread", places)
+		b.checkVarying(dp.Mass, "the mass", places)
+		b.checkVarying(dp.Thread, "", places)
 		for _, pl := range places {
 			p := &Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: pl.value(dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes"}
 			if p.Name == "" {

@@ -39,6 +39,9 @@ func (b *builder) readPlaces() {
 			b.problems.Add(dg.Name.At, "no-places", "the group "+quote(g.name)+" has no places",
 				g.name+": {DE: {name: drive end}, NDE: {name: non-drive end}}")
 		}
+		if len(dg.Places) == 1 {
+			b.problems.Warn(dg.Name.At, "one-place", "the group "+quote(g.name)+" has one place, so nothing repeats over it", "add the other place, or take each: "+g.name+" out")
+		}
 		for _, p := range dg.Places {
 			claim(p.Key, "place")
 			view := p.ViewedFrom.Value

@@ -1,6 +1,8 @@
 package packs
 
 import (
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/source"
 )
@@ -25,6 +27,9 @@ func (b *builder) putBack() {
 			out = append(out, b.reverseNamed(t, used, out, u)...)
 		}
 	}
+	if reversed {
+		b.checkReversed(used, u)
+	}
 	if !reversed {
 		for i := len(b.job.Sections) - 1; i >= 0; i-- {
 			if back := b.undo(b.job.Sections[i], b.def.At, u); back != nil {
@@ -41,6 +46,62 @@ func (b *builder) putBack() {
 type undoing struct {
 	stock stock
 	tight []Fastening
+}
+
+// checkReversed sees that where one section is put back by a reverse: line, every
+// section with several things left to be put back is. A single thing is told at
+// its own place.
+func (b *builder) checkReversed(used map[string]source.Pos, u undoing) {
+	b.unreversed = map[*Section]bool{}
+	told := map[string]bool{}
+	for _, s := range b.job.Sections {
+		ds := b.sectionDefs[s]
+		name := ds.Name.One.Value
+		if _, ok := used[name]; ok || len(ds.Reverse) > 0 {
+			continue
+		}
+		what := leftIn(s, u)
+		if len(what) < 2 {
+			continue
+		}
+		b.unreversed[s] = true
+		if !told[name] {
+			told[name] = true
+			b.problems.Add(ds.At, "not-reversed", "the section "+quote(s.Name)+" is put back by no reverse: line: "+strings.Join(what[:min(len(what), 3)], ", ")+more(len(what)-3),
+				"reverse: ["+s.Name+"], or write the steps that put it back")
+		}
+	}
+}
+
+// more counts what a message leaves out.
+func more(n int) string {
+	if n <= 0 {
+		return ""
+	}
+	return " and " + count(n) + " more"
+}
+
+// leftIn lists what of a section no written step puts back, sets or tightens.
+func leftIn(s *Section, u undoing) []string {
+	var out []string
+	for _, st := range s.Steps {
+		for _, m := range st.Remove {
+			if u.stock[m] > 0 && (!m.To.Scrap || m.Part.comesNew()) {
+				out = append(out, m.Part.called()+" stays off")
+			}
+		}
+		for _, f := range st.Loosen {
+			if !has(u.tight, f) {
+				out = append(out, f.Mark()+" stays loose")
+			}
+		}
+		for _, d := range st.Measure {
+			if d.Left != nil && d.LeftAt == nil {
+				out = append(out, d.Mark+" is not set")
+			}
+		}
+	}
+	return out
 }
 
 // reverseNamed undoes the sections of one name, last place first.

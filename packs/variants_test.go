@@ -120,7 +120,7 @@ func TestWhatWasChosenIsKept(t *testing.T) {
 func TestSerialRanges(t *testing.T) {
 	const text = `pack: 1
 equipment: {tag: P-1, name: Pump, serial: SERIAL}
-job: {number: "1", revision: A, issued: 2026-03-02}
+job: {number: "1", title: Check, revision: A, issued: 2026-03-02}
 options: {build: {what: Build, builds: {a: serials up to TH-99, b: serials TH-100 to TH-1999, c: serials from TH-2000}}}
 steps: [{step: s, do: Look.}]
 `

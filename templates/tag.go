@@ -335,12 +335,33 @@ func (c *composer) bagLabel(t *packs.Tag) layout.Block {
 	head := layout.Above(0.3, layout.Beside(2, mark, place),
 		c.Line(left, []layout.Run{layout.T(layout.SubBold, c.numbered(t)+" · "+c.inIt(t))}, layout.ParaOpts{Ref: t.At}))
 	head.W = left
-	steps := c.Line(inner, []layout.Run{layout.T(layout.Caption, c.w.offAt+" "+c.stepsAndPages(t.In)+" · "+c.w.backAt+" "+c.stepsAndPages(t.Out))}, layout.ParaOpts{Ref: t.At})
+	steps := c.Line(inner, []layout.Run{layout.T(layout.Caption, c.offBackLine(t, inner))}, layout.ParaOpts{Ref: t.At})
 	content := c.Para(inner, c.bagContent(t), layout.ParaOpts{Ref: t.At})
 	text := c.Para(20, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At})
 	low := layout.Middle(2, layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, 15, 1, c.w.in, t.At), c.WideBox(layout.RoleWords, 15, 1, c.w.out, t.At)), text)
 	body := layout.Above(0, layout.Beside(1, head, code), steps, content).Fill(inner, bagH-2*edge-low.H, 0, 0)
 	return layout.Above(0, body, low).Inset(edge).Fill(bagW, bagH, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 2})
+}
+
+// offBackLine is where the parts in a bag come off and go back, with the pages where
+// there is room for them. The step numbers alone find the place as well.
+func (c *composer) offBackLine(t *packs.Tag, width layout.Mm) string {
+	text := c.w.offAt + " " + c.stepsAndPages(t.In) + " · " + c.w.backAt + " " + c.stepsAndPages(t.Out)
+	if c.Width(layout.Caption, text) <= width {
+		return text
+	}
+	return c.w.offAt + " " + stepNos(t.In) + " · " + c.w.backAt + " " + stepNos(t.Out)
+}
+
+// stepNos lists the steps of some moves, each once.
+func stepNos(ms []*packs.Move) string {
+	var out []string
+	for _, m := range ms {
+		if !slices.Contains(out, m.Step.No) {
+			out = append(out, m.Step.No)
+		}
+	}
+	return strings.Join(out, ", ")
 }
 
 // bagContent is what is in a bag, how it is kept, and what is easily missed.

@@ -66,11 +66,32 @@ func (r *reader) list(e *entry, n *yaml.Node) []Text {
 	}
 	var list []Text
 	for _, item := range n.Content {
-		if t, ok := r.scalar(e, item); ok {
+		if t, ok := r.scalar(e, item); ok && !r.doubled(e, list, t) {
 			list = append(list, t)
 		}
 	}
 	return list
+}
+
+// aQuantity is a number with a unit behind it, as the lengths of a point.
+var aQuantity = regexp.MustCompile(`^[-+]?[0-9][0-9./-]* \S`)
+
+// doubled reports an item of a list that stands in it already, unless things of
+// that list come several times. Quantities may be alike.
+func (r *reader) doubled(e *entry, list []Text, t Text) bool {
+	if e.again || aQuantity.MatchString(t.Value) {
+		return false
+	}
+	for _, first := range list {
+		if first.Value == t.Value && first.At != t.At {
+			r.report(source.Problem{
+				Pos: t.At, Severity: source.Error, Code: "doubled-item", Message: quote(t.Value) + " stands twice in the list of " + e.name,
+				Help: []string{"take one of them out"}, See: []source.Also{{Pos: first.At, What: "the first one"}},
+			})
+			return true
+		}
+	}
+	return false
 }
 
 // named reads a map from names to texts.
@@ -140,7 +161,9 @@ func (r *reader) counts(e *entry, n *yaml.Node) []Count {
 				r.scalar(&part, it) // a list in the list: says what is wrong
 				continue
 			}
-			list = append(list, r.counts(e, item)...)
+			for _, c := range r.counts(e, item) {
+				list = r.addCount(e, list, c)
+			}
 		}
 		return list
 	}
@@ -148,6 +171,18 @@ func (r *reader) counts(e *entry, n *yaml.Node) []Count {
 		return []Count{{Part: t}}
 	}
 	return nil
+}
+
+// addCount adds a part to a list unless it stands there already.
+func (r *reader) addCount(e *entry, list []Count, c Count) []Count {
+	parts := make([]Text, len(list))
+	for i := range list {
+		parts[i] = list[i].Part
+	}
+	if r.doubled(e, parts, c.Part) {
+		return list
+	}
+	return append(list, c)
 }
 
 // into reads one place for all removed parts, or one for each.

@@ -59,7 +59,7 @@ var jointKind = &kind[Joint]{
 		list("parts", "The fasteners.", "[cap-bolt]", func(j *Joint) *[]Text { return &j.Parts }),
 		each(func(j *Joint) *[]Text { return &j.Each }),
 		varying("torque", "The final torque.", "120 N·m", func(j *Joint) *Varying { return &j.Torque }),
-		list("stages", "The stages on the way, in their order.", "[30 N·m, 60 N·m, turn 60°]", func(j *Joint) *[]Text { return &j.Stages }),
+		list("stages", "The stages on the way, in their order.", "[30 N·m, 60 N·m, turn 60°]", func(j *Joint) *[]Text { return &j.Stages }).mayRepeat(),
 		text("lubricant", "What is on threads and faces.", "engine oil", func(j *Joint) *Text { return &j.Lubricant }),
 		text("pattern", "The order round the joint.", "crosswise", func(j *Joint) *Text { return &j.Pattern }),
 		text("source", "Document, table or page that the torque comes from.", "maker's sheet 6", func(j *Joint) *Text { return &j.Source }),

@@ -31,7 +31,7 @@ var stackKind = &kind[Stack]{
 		each(func(s *Stack) *[]Text { return &s.Each }),
 		varying("from", "The side from which it is counted.", "the shaft end", func(s *Stack) *Varying { return &s.From }).must(),
 		list("order", "The order from that side outward: one text, or one for each piece.", "[ring, ring, lantern, ring, ring, ring]",
-			func(s *Stack) *[]Text { return &s.Order }).must(),
+			func(s *Stack) *[]Text { return &s.Order }).must().mayRepeat(),
 		number("count", "How many pieces there are, where the order is one text.", "6", func(s *Stack) *Text { return &s.Count }),
 	},
 }

@@ -47,6 +47,7 @@ type entry struct {
 	allowed []string // the only texts that may stand; "if …" allows all that begin with "if "
 	letters string   // the marks that may stand besides the allowed texts, as "CY"
 	named   bool     // a name may stand where a mark may
+	again   bool     // an item may stand several times in the list
 	inner   []shape  // the maps that may stand behind it
 }
 
@@ -67,6 +68,9 @@ func (k key[T]) marks(letters string) key[T] { k.letters = letters; return k }
 
 // orName says that a key takes names as well as marks.
 func (k key[T]) orName() key[T] { k.named = true; return k }
+
+// mayRepeat says that an item may stand several times in the list.
+func (k key[T]) mayRepeat() key[T] { k.again = true; return k }
 
 // A kind is a sort of map: its name in the singular, what it is, the letter of
 // the marks that it stands behind (none: it has a name or stands alone), and its

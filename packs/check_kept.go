@@ -1,0 +1,178 @@
+package packs
+
+import "matchmark/packs/source"
+
+// checkKept sees that what is taken off can be told apart where it lies: parts of
+// two places are not mixed in one bag, and what lies on the floor has a tag.
+func (b *builder) checkKept() {
+	type slot struct {
+		c      *Container
+		pocket string
+		key    string
+	}
+	first := map[slot]*Move{}
+	for _, c := range b.job.Containers {
+		for _, m := range c.In {
+			s := slot{c, m.To.Pocket, m.Part.Key}
+			if was := first[s]; was == nil {
+				first[s] = m
+			} else if was.Part != m.Part {
+				b.say2(m.At, "mixed", was.Part.called()+" and "+m.Part.called()+" would lie mixed in "+m.To.Mark(), c.At, "the container",
+					"each: "+m.Part.Place.Groups[0]+" makes a container of each", "or give each a pocket")
+				break
+			}
+		}
+	}
+	for _, p := range b.job.Parts {
+		for _, m := range p.Off {
+			if m.To.Spot != nil && b.bigs[p.Key] == nil {
+				b.say2(m.At, "no-tag", p.called()+" goes to "+m.To.Spot.Mark+" and has no tag", m.To.Spot.At, "the spot", "big: {B1: {part: "+p.Key+"}}, or a container")
+			}
+		}
+	}
+	for _, db := range b.def.BigParts {
+		parts := b.parts[db.Part.Value]
+		if len(parts) > 1 && len(db.Each) == 0 {
+			b.say2(db.Mark.At, "one-tag", db.Mark.Value+" is one tag, but "+quote(db.Part.Value)+" stands at "+parts[0].Place.Label+" and "+parts[1].Place.Label, parts[0].At, "the part",
+				"each: "+parts[0].Place.Groups[0])
+		}
+	}
+}
+
+// checkWeighed warns of big parts of unknown mass.
+func (b *builder) checkWeighed() {
+	for _, db := range b.def.BigParts {
+		for _, p := range b.parts[db.Part.Value] {
+			if p.weighs(b.job.Parts) == nil {
+				b.problems.Warn(p.At, "no-mass", p.called()+" has a tag of its own and does not say what it weighs: nobody can tell whether one may lift it alone", "mass: 36 kg")
+				break
+			}
+		}
+	}
+}
+
+// checkNamed warns of what is defined and named by nothing: it is most likely left
+// out where it should be named. A definition for several builds has things that
+// this machine does not use.
+func (b *builder) checkNamed() {
+	if len(b.def.Options) > 0 {
+		return
+	}
+	unused := func(at source.Pos, what, help string) {
+		b.problems.Warn(at, "never-used", what+" is named by nothing", help)
+	}
+	named := b.namedParts()
+	for _, dp := range b.def.Parts {
+		used := len(b.parts[dp.Key.Value]) == 0
+		for _, p := range b.parts[dp.Key.Value] {
+			used = used || named[p]
+		}
+		if !used {
+			unused(dp.Key.At, "the part "+quote(dp.Key.Value), "remove: ["+dp.Key.Value+"] at a step, a face of a dimension, or take it out")
+		}
+	}
+	by := map[string]bool{}
+	for _, d := range b.def.Dimensions {
+		by[d.By.Value] = true
+	}
+	for _, in := range b.def.Instruments {
+		if !by[in.Key.Value] {
+			unused(in.Key.At, "the instrument "+quote(in.Key.Value), "by: "+in.Key.Value+" at a dimension, or take it out")
+		}
+	}
+	for _, dp := range b.def.Parts {
+		if dp.Flats.Written() && !b.adjusts(dp.Key.Value) {
+			b.problems.Warn(dp.Flats.At, "never-used", "flats: says what one flat of "+quote(dp.Key.Value)+" moves, but it adjusts no dimension", "adjust: "+dp.Key.Value+" at the dimension that it sets, or take it out")
+		}
+	}
+	spots := map[*Spot]bool{}
+	pockets := map[Where]bool{}
+	for _, p := range b.job.Parts {
+		for _, m := range p.Off {
+			spots[m.To.Spot] = true
+			pockets[m.To] = true
+		}
+	}
+	for _, s := range b.job.Spots {
+		if !spots[s] {
+			unused(s.At, "the lay-down spot "+s.Mark, "into: "+s.Mark+" at a step, or take it out")
+		}
+	}
+	for _, c := range b.job.Containers {
+		for _, p := range c.Pockets {
+			if !pockets[Where{Container: c, Pocket: p}] && len(c.In) > 0 {
+				unused(c.At, "the pocket "+c.Mark+"/"+p, "into: "+c.Base+"/"+p+" at a step, or take it out")
+			}
+		}
+	}
+	b.checkJointsUsed(unused)
+}
+
+// adjusts reports whether a part sets a dimension.
+func (b *builder) adjusts(key string) bool {
+	for _, d := range b.job.Dims {
+		if d.Adjuster != nil && d.Adjuster.Key == key {
+			return true
+		}
+	}
+	return false
+}
+
+// checkJointsUsed warns of joints that no step loosens, tightens or opens by
+// taking their fasteners out.
+func (b *builder) checkJointsUsed(unused func(source.Pos, string, string)) {
+	told := map[*Joint]bool{}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			for _, f := range append(append([]Fastening{}, st.Loosen...), st.Tighten...) {
+				told[f.Joint] = true
+			}
+		}
+	}
+	for _, j := range b.job.Joints {
+		if !told[j] && len(j.Parts) > 0 {
+			unused(j.At, "the joint "+j.Mark, "loosen: ["+j.Base+"] at a step, or take it out")
+		}
+	}
+}
+
+// namedParts collects the parts that something names: a step, a dimension, a part
+// of theirs, a joint, a set of which another part is named.
+func (b *builder) namedParts() map[*Part]bool {
+	named := map[*Part]bool{}
+	for _, p := range b.job.Parts {
+		if len(p.Off)+len(p.Back)+len(p.Joints) > 0 || p.Set != nil {
+			named[p] = true
+		}
+		if p.Of != nil {
+			named[p.Of] = true
+		}
+	}
+	for _, d := range b.job.Dims {
+		for _, p := range []*Part{d.From.Part, d.To.Part, d.Of.Part, d.Adjuster} {
+			named[p] = true
+		}
+	}
+	for _, h := range b.job.Heats {
+		named[h.Hub], named[h.Shaft] = true, true
+	}
+	for _, l := range b.job.Lifts {
+		for _, p := range l.Parts {
+			named[p] = true
+		}
+	}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			for _, m := range append(append([]*Move{}, st.ForNow...), st.TakeOut...) {
+				named[m.Part] = true
+			}
+			for _, p := range st.LeftOut {
+				named[p] = true
+			}
+			for _, f := range append(append([]Fastening{}, st.Loosen...), st.Tighten...) {
+				named[f.Part] = true
+			}
+		}
+	}
+	return named
+}

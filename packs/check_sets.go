@@ -1,0 +1,57 @@
+package packs
+
+import "strings"
+
+// checkSets sees that matched sets stay whole: renewed together, named by a tag
+// wherever a member lies, and not spread over places that each have a set.
+func (b *builder) checkSets() {
+	for _, s := range b.job.Sets {
+		if n := pieces(s.Members); n < 2 {
+			b.problems.Add(s.At, "set-of-one", "the matched set "+s.Mark+" has "+count(n)+" member; it takes two or more", "set: "+s.Base+" at the parts that belong together")
+		}
+		b.checkRenewed(s)
+		b.checkSpread(s)
+		for _, p := range s.Members {
+			for _, m := range p.Off {
+				if m.To.Bench || m.To.Scrap && !p.comesNew() {
+					b.problems.Add(m.At, "set-untagged", p.called()+" belongs to the matched set "+s.Mark+" and lies where no tag names it",
+						"into: a container, or a lay-down spot and a tag under big:")
+				}
+			}
+		}
+	}
+}
+
+// checkRenewed sees that one member of a set is not renewed always while another
+// goes back.
+func (b *builder) checkRenewed(s *Set) {
+	var fresh, old *Part
+	for _, p := range s.Members {
+		if p.Renew == "always" {
+			fresh = p
+		} else {
+			old = p
+		}
+	}
+	if fresh != nil && old != nil {
+		b.say2(fresh.At, "set-split", fresh.called()+" is always renewed, but "+old.called()+" of the same matched set "+s.Mark+" goes back old", old.At, "the other member",
+			"renew: as set at both, or take one out of the set")
+	}
+}
+
+// checkSpread sees that a set which does not repeat is not made of parts that all
+// repeat over the same places: those are as many sets.
+func (b *builder) checkSpread(s *Set) {
+	if s.Place.Label != "" || len(s.Members) < 2 {
+		return
+	}
+	keys, groups := map[string]bool{}, map[string]bool{}
+	for _, p := range s.Members {
+		keys[p.Key] = true
+		groups[strings.Join(p.Place.Groups, " ")] = true
+	}
+	if len(keys) > 1 && len(groups) == 1 && !groups[""] {
+		g := s.Members[0].Place.Groups[0]
+		b.problems.Add(s.At, "set-spread", "the matched set "+s.Mark+" holds the parts of all places of "+quote(g)+" together", "each: "+g+" makes a set of each of them")
+	}
+}
