@@ -110,7 +110,7 @@ func (b *builder) oddDims() {
 		return d.With.Written() || d.Pushed.Written() || d.Load.Written() || d.Plane.Written() || d.State.Written() || d.Formula.Written()
 	}), "in which state it is measured", "with: shaft pushed toward the motor")
 	b.odd(ask(list, numbers, at, func(d *def.Dimension) bool { return d.By.Written() }), "what it is measured with", "by: depth-gauge")
-	b.odd(ask(list, nil, at, func(d *def.Dimension) bool {
+	b.odd(ask(list, read, at, func(d *def.Dimension) bool {
 		return d.From.Part.Written() && d.To.Part.Written() || d.Of.Part.Written()
 	}),
 		"between which faces it lies", "from: {lock-nut: outer face}, to: {shaft: end face}, or of: {shaft: seat}")
