@@ -98,7 +98,8 @@ func (s heatSheet) pieces() []layout.Piece {
 		}
 	}
 	if s.h.Pull == nil {
-		out = append(out, s.besidePicture(append(s.jointLines(), s.onLines()...)))
+		joint, on := strings.Join(s.jointLines(), " "), strings.Join(s.onLines(), " ")
+		out = append(out, s.besidePicture([]string{strings.TrimSpace(joint), on}))
 	} else {
 		add(0, s.section(s.width, sectionH))
 		add(2, s.paras(layout.Body, s.jointLines()))

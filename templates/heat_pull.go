@@ -233,6 +233,10 @@ var logSteps = []heat.Second{5, 10, 15, 20, 30, 60, 120, 300}
 // works frees the hub.
 func (s heatSheet) log() []layout.Piece {
 	w := s.w
+	if d := s.loggedAt(); d != nil {
+		text := fill(w.logElsewhere, d.Mark, s.page("found "+d.Mark))
+		return []layout.Piece{{Block: s.paras(layout.Body, []string{text})}}
+	}
 	cols := []column{{w.logTime, 18}, {w.logSkin, 0}, {w.logShaft, 30}}
 	for _, n := range s.h.Neighbours[:min(len(s.h.Neighbours), 2)] {
 		cols = append(cols, column{n.Name, 36})
@@ -247,6 +251,20 @@ func (s heatSheet) log() []layout.Piece {
 		rows = append(rows, g.row(s.h.At, g.text(0, layout.Strong, clock(at), s.h.At), s.mustHave(g, at)))
 	}
 	return g.t.Pieces(append(rows, g.blank(1)...))
+}
+
+// loggedAt is the dimension that logs temperatures at the step of the pull, nil if
+// none does: then the sheet has a log of its own.
+func (s heatSheet) loggedAt() *packs.Dim {
+	if s.h.PulledAt == nil {
+		return nil
+	}
+	for _, d := range s.h.PulledAt.Measure {
+		if d.Kind == "temperature" && d.Positions.Kind == packs.Log {
+			return d
+		}
+	}
+	return nil
 }
 
 // logStep is the time between two rows: the shortest that reaches as far as the

@@ -11,22 +11,22 @@ type heatWords struct {
 	pictureScale, pictureFaces, shield, heatArrow, nothingNear, partAtMost string
 
 	// Drawing off.
-	pullTitle, byWay, neverSkin, neverPart, noFlame         string
-	paceLine, paceSlow, tooFast, noPace                     string
-	freeLine, bandLine, staysLine, staysEndless, keepOnLine string
-	levelsLine, wallLine, wallUse, wallNoUse                string
-	nearLine, nearStuck, intoLine, colours, lookAt          string
-	chartOpening, chartTime, chartNeeded, chartGrips        string
-	chartLevels, chartWindow                                string
-	orderTitle, logTitle, stuckTitle, dressTitle            string
-	orderTorch, orderInduction                              []string
-	orderShield, orderPuller                                string
-	dressTorch, dressOther                                  string
-	stuckStop, stuckWays, stuckBore, stuckPuller            string
-	permitNo, watchStart, watchEnd, watchName, torches      string
-	hubStart, shaftStart, airStart, heatOnAt, freeAt        string
-	heatOffAt, skinAtFree, cameOff, didNotMove              string
-	logTime, logSkin, logShaft, logBy, mustPass             string
+	pullTitle, byWay, neverSkin, neverPart, noFlame           string
+	paceLine, paceSlow, tooFast, noPace                       string
+	freeLine, bandLine, staysLine, staysEndless, keepOnLine   string
+	levelsLine, wallLine, wallUse, wallNoUse                  string
+	nearLine, nearStuck, intoLine, colours, lookAt            string
+	chartOpening, chartTime, chartNeeded, chartGrips          string
+	chartLevels, chartWindow                                  string
+	orderTitle, logTitle, stuckTitle, dressTitle              string
+	orderTorch, orderInduction                                []string
+	orderShield, orderPuller                                  string
+	dressTorch, dressOther                                    string
+	stuckStop, stuckWays, stuckBore, stuckPuller              string
+	permitNo, watchStart, watchEnd, watchName, torches        string
+	hubStart, shaftStart, airStart, heatOnAt, freeAt          string
+	heatOffAt, skinAtFree, cameOff, didNotMove                string
+	logTime, logElsewhere, logSkin, logShaft, logBy, mustPass string
 
 	// Putting on.
 	onTitle, heatTo, makersFigure, roomLine, soakLine, noSoak string

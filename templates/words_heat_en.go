@@ -85,7 +85,7 @@ var englishHeat = heatWords{
 	permitNo:    "permit no.", watchStart: "fire watch from", watchEnd: "until", watchName: "fire watch: name", torches: "torches in use, spare",
 	hubStart: "hub before", shaftStart: "shaft before", airStart: "air", heatOnAt: "heat on at", freeAt: "free at",
 	heatOffAt: "heat off at", skinAtFree: "skin when free", cameOff: "came off", didNotMove: "did not move",
-	logTime: "min:s", logSkin: "hub skin", logShaft: "shaft", logBy: "read by", mustPass: "must have passed %s",
+	logTime: "min:s", logElsewhere: "Temperatures are logged in %s, p. %s: read them aloud, somebody writes.", logSkin: "hub skin", logShaft: "shaft", logBy: "read by", mustPass: "must have passed %s",
 
 	onTitle: "Putting it on: %s", heatTo: "Heat it to %s.", makersFigure: "The maker's figure; worked out it takes %s.",
 	roomLine:  "It opens by %s over the interference on a shaft of %s.",
