@@ -104,7 +104,7 @@ func (b *builder) oddDims() {
 		})
 	}
 	list := b.def.Dimensions
-	read := func(d *def.Dimension) bool { return !d.Formula.Written() }
+	read := func(d *def.Dimension) bool { return !d.Formula.Written() && !d.StampedOn.Part.Written() }
 	b.odd(ask(list, read, at, func(d *def.Dimension) bool { return d.Kind.Written() }), "what kind it is; there is no picture without it", "kind: gap")
 	b.odd(ask(list, nil, at, func(d *def.Dimension) bool {
 		return d.With.Written() || d.Pushed.Written() || d.Load.Written() || d.Plane.Written() || d.State.Written() || d.Formula.Written()
