@@ -30,6 +30,12 @@ var sketches = map[string]sketch{
 	"float":     {float, draw.XY{X: 17, Y: 14}, draw.XY{X: 31, Y: 3}},
 	"runout":    {runout, draw.XY{X: 8, Y: 11}, draw.XY{X: 8, Y: 4}},
 	"clearance": {clearance, draw.XY{X: 14.5, Y: 12}, draw.XY{X: 26, Y: 14.7}},
+	"bore":      {bore, draw.XY{X: 18, Y: 16}, draw.XY{X: 18, Y: 4}},
+	"depth":     {depth, draw.XY{X: 6, Y: 12}, draw.XY{X: 18, Y: 4.5}},
+	"length":    {length, draw.XY{X: 12, Y: 10}, draw.XY{X: 24, Y: 7}},
+	"thickness": {thickness, draw.XY{X: 14, Y: 10}, draw.XY{X: 22, Y: 9}},
+	"backlash":  {backlash, draw.XY{X: 14, Y: 14}, draw.XY{X: 18, Y: 3}},
+	"angle":     {angle, draw.XY{X: 19, Y: 11.3}, draw.XY{X: 20, Y: 4}},
 }
 
 // picture is the drawing of a dimension by its kind, with the names of the parts

@@ -124,6 +124,12 @@ var arrangements = []struct {
 	{"as found, on the traveler, two ends", "D18", "traveler", layout.RoleValue, 5, 2},
 	{"as found: copy, left, difference, from and to, two ends", "D18", "reassembly", layout.RoleValue, 5, 2 * 5},
 	{"pieces", "D19", "traveler", layout.RoleValue, 2, 1},
+	{"rise of temperature", "D22", "traveler", layout.RoleValue, 3, 1},
+	{"in two units", "D24", "traveler", layout.RoleValue, 4, 1},
+	{"up to four beside each other, and their spread", "D28", "traveler", layout.RoleValue, 4, 4 + 1},
+	{"yes or no", "D29", "traveler", layout.RoleTick, 0, 2},
+	{"angle", "D31", "traveler", layout.RoleValue, 4, 1},
+	{"force", "D32", "traveler", layout.RoleValue, 3, 1},
 }
 
 func TestArrangementsOnPaper(t *testing.T) {
@@ -246,6 +252,13 @@ func TestLimitsInWords(t *testing.T) {
 		"D19": {"exactly 8 pcs"},
 		"D20": {"at most 0.50 mm"}, // serial 880 is an early build
 		"D21": {"about 12.50 mm", "no tolerance in the source: judge and sign"},
+		"D22": {"60 – 80 °C above the part beside it", "108 – 144 °F", "never 140 – 176"}, // × 1.8, and what 32 added would make of it
+		"D23": {"30.00 +0.02 / −0.00 mm", "30.00 – 30.02"},
+		"D24": {"0.30 – 0.40 mm", "0.012 – 0.016 in as printed in the source"},
+		"D25": {"1250.0 ± 1.0 mm", "1249.0 – 1251.0"},
+		"D26": {"at most 0.50 mm in each m of D25"}, "D27": {"at most 50 % of D1"},
+		"D28": {"0.20 – 0.35 mm", "spread at most 0.10 mm"}, "D29": {"yes", "no"}, "D30": {"at least 4.00 mm"},
+		"D31": {"44.5 – 45.5°"}, "D32": {"410 – 450 N"},
 	} {
 		got := textsOf(pack, "traveler", atOf(t, job, mark))
 		for _, w := range words {
