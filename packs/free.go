@@ -1,5 +1,7 @@
 package packs
 
+import "slices"
+
 // A BindKind is why one step must come before another.
 type BindKind int
 
@@ -176,6 +178,9 @@ func (b *builder) bound(k, i *Step, tk, ti touch) (Bind, bool) {
 // needs finds a reading taken by step k that a limit of step i is worked out from,
 // or that step i sets again.
 func (b *builder) needs(k, i *Step) *Dim {
+	if a := i.If; a != nil && a.Dim != nil && (slices.Contains(k.Measure, a.Dim) || slices.Contains(k.Set, a.Dim)) {
+		return a.Dim
+	}
 	for _, d := range append(append([]*Dim{}, i.Measure...), i.Set...) {
 		for _, e := range append(append([]*Dim{}, k.Measure...), k.Set...) {
 			if e == d {

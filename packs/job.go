@@ -34,6 +34,7 @@ type Job struct {
 	Permits    []*Permit
 	Openings   []*Opening
 	Supplies   Supplies
+	Deferred   []*Deferred // work that waits until the machine has run
 	Lifts      []*Lift
 	Sections   []*Section // in the order of work, strip-down and put-back
 	Tags       []*Tag     // in the order of their numbers, n of N
@@ -301,6 +302,8 @@ type Step struct {
 	ToolCount    bool // tools are counted
 
 	Hours, HoursSoFar *units.Number // planned for the step, and until it is done; nil if not said
+
+	Branching
 }
 
 // A Dep is a step that must come before, with its reason.

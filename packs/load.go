@@ -120,10 +120,11 @@ type builder struct {
 	steps       map[string][]*Step
 	stepDefs    map[*Step]*def.Step
 	sectionDefs map[*Section]*def.Section
-	tally       *tally                // while steps are resolved
-	named       map[string][]*Section // sections by the name written
-	unreversed  map[*Section]bool     // sections told to be put back by nothing
-	leftOut     map[string]string     // why something is not meant for this machine, by its key
+	tally       *tally                 // while steps are resolved
+	named       map[string][]*Section  // sections by the name written
+	unreversed  map[*Section]bool      // sections told to be put back by nothing
+	leftOut     map[string]string      // why something is not meant for this machine, by its key
+	whens       map[*def.Step]def.Text // if: lines that are decided at the machine
 }
 
 // build runs the stages in order. Each leaves holes where it found problems and
@@ -152,6 +153,7 @@ func (b *builder) build() {
 		return
 	}
 	b.resolveSteps()
+	b.readBranches()
 	b.resolveNoted()
 	b.putBack()
 	b.number()
@@ -161,6 +163,7 @@ func (b *builder) build() {
 	b.checkOrder()
 	b.workOut()
 	b.roundShims()
+	b.checkBranches()
 	b.checkLeftAlone()
 	b.checkLastChance()
 	b.findFree()

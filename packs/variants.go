@@ -11,6 +11,7 @@ import (
 // so that all that follows sees one machine only. Things that only steps left
 // out name go with them; what else names a thing left out loses the name.
 func (b *builder) chooseVariants() {
+	b.takeConditions()
 	c := b.readChoices()
 	b.allLifts = len(b.def.Lifts)
 	b.leftOut = map[string]string{}

@@ -22,6 +22,7 @@ func closeOut(c *composer) []layout.Piece {
 		box := c.WideBox(layout.RoleWords, 45, 1, w.hoursActual, nil)
 		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, text, box), Gap: 4})
 	}
+	out = append(out, c.deferred()...)
 	return append(out, layout.Piece{Block: c.signers(w.complete), Gap: 4})
 }
 

@@ -45,7 +45,7 @@ func (c *composer) stepRow(st *packs.Step) layout.Block {
 	if st.Missed != "" {
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
 	}
-	body := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
+	body := append(c.branchLines(st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
 	body = append(body, c.moves(st, width)...)
 	body = append(body, c.heatLines(st, width)...)
 	body = append(body, c.guardLines(st, width)...)

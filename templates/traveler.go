@@ -30,8 +30,21 @@ func (c *composer) work(back bool) []layout.Piece {
 		before = s
 		head := c.sectionHead(s)
 		out = append(out, layout.Piece{Block: head.Anchored("section " + s.No), Gap: 4, KeepNext: true, Title: s.No + "  " + sectionTitle(s), Level: 1})
-		for _, st := range s.Steps {
+		for i := 0; i < len(s.Steps); i++ {
 			group++
+			st := s.Steps[i]
+			if n := tabled(s.Steps[i:]); n > 0 {
+				for _, p := range c.stepTable(s.Steps[i : i+n]) {
+					p.Under = append([]*layout.Block{head}, p.Under...)
+					out = append(out, p)
+				}
+				i += n - 1
+				continue
+			}
+			if st.Later != "" && st.Undoes == nil {
+				out = append(out, layout.Piece{Block: c.waitsLine(st), Gap: 2, Under: []*layout.Block{head}})
+				continue
+			}
 			pieces := c.step(st)
 			goesOn := c.goesOn(st)
 			for i, p := range pieces {
@@ -47,6 +60,16 @@ func (c *composer) work(back bool) []layout.Piece {
 		}
 	}
 	return out
+}
+
+// tabled counts the steps at the head of a list that are one step at several places,
+// to be printed in one table.
+func tabled(steps []*packs.Step) int {
+	n := 0
+	for n < len(steps) && steps[n].Table && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
+		n++
+	}
+	return n
 }
 
 // togetherMm is the height up to which a step stays on one page with all its
@@ -101,6 +124,9 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 	}
 	for _, d := range st.Set {
 		out = append(out, stack(c.leftBlocks(d))...)
+	}
+	if st.Until != nil {
+		out = append(out, layout.Piece{Block: c.loopBlock(st), Gap: 1})
 	}
 	for _, d := range st.Recall {
 		out = append(out, layout.Piece{Block: c.recallBlock(d), Gap: 1})

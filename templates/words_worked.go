@@ -10,6 +10,11 @@ type workedWords struct {
 	leavesInHand, oneOfSet, workedOutCol, packCol, leavesCol, outsideTable string
 	oldPackStays, leaf, sumOfLeaves, material                              string
 
+	// Branches, loops, what waits.
+	branchIf, branchAgain, doThis, leaveOut, onlyIfDone string
+	untilHead, tryNo, lastTry, stillOut                 string
+	waits, laterHead, dueDate, tightenAgain, placeCol   string
+
 	// Adjusters.
 	oneThread, flats, turns, toGo, backOff, leaveAlone string
 }

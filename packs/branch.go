@@ -1,0 +1,376 @@
+package packs
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"matchmark/packs/def"
+	"matchmark/packs/reading"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+)
+
+// Branching says when a step is done: only if, again until, all places in one
+// table, or later.
+type Branching struct {
+	If        *Asked // nil for a step that is always done
+	Otherwise string // what is done instead, empty for nothing
+	Until     *Asked // what ends a step that is done over and over
+	Tries     int    // how often at most
+	StillOut  string // what is done when the last try is no good either
+	Table     bool   // printed in one table with the same step at other places
+	Later     string // when it is done, for a step that waits: after 48 h of running
+	OnlyIf    *Step  // for a put-back row: done only where this step was done
+}
+
+// An Asked is a question, or a reading that is looked at.
+type Asked struct {
+	At   source.Pos
+	Cond *reading.Condition
+	Dim  *Dim // of a reading
+	Left bool // the reading left, not that found
+}
+
+// A Deferred is work that waits until the machine has run.
+type Deferred struct {
+	At    source.Pos
+	When  string // after 48 h of running
+	Step  *Step  // the step that waits, nil for a joint
+	Joint *Joint // the joint that is tightened again
+}
+
+// asked tells a condition that is decided at the machine from the name of a build.
+var asked = regexp.MustCompile(`\?\s*$|^D\d+(/\S+)? `)
+
+// takeConditions sets apart the if: lines of steps that are decided at the machine,
+// so that those of builds are left.
+func (b *builder) takeConditions() {
+	b.whens = map[*def.Step]def.Text{}
+	for _, s := range b.def.Sections {
+		for _, st := range s.Steps {
+			if asked.MatchString(st.If.Value) {
+				b.whens[st], st.If = st.If, def.Text{}
+			}
+			if st.Otherwise.Written() && !st.If.Written() && !st.Fitted.Written() && b.whens[st].Value == "" {
+				b.problems.Add(st.Otherwise.At, "otherwise-alone", "otherwise: stands without an if: or fitted:, so it is never done", "if: D3 is over 0.50 mm")
+			}
+		}
+	}
+}
+
+// readBranches reads when each step is done, once all steps and readings are known.
+func (b *builder) readBranches() {
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			ds := b.stepDefs[st]
+			if ds == nil {
+				continue
+			}
+			st.Later = ds.Later.Value
+			st.Table = ds.AsTable.Value == "yes"
+			if when := b.whens[ds]; when.Written() {
+				st.If = b.condition(when, st)
+				st.Otherwise = st.Place.value(ds.Otherwise)
+			}
+			b.readLoop(st, ds)
+		}
+	}
+}
+
+// condition reads a condition as seen from a step.
+func (b *builder) condition(t def.Text, st *Step) *Asked {
+	c, fault := reading.ParseCondition(t.Value)
+	if fault != nil {
+		b.fault(t, fault)
+		return nil
+	}
+	a := &Asked{At: t.At, Cond: c}
+	if c.Ask == reading.AskPerson {
+		return a
+	}
+	at := markPos(t, string(c.Mark))
+	dims := b.dimsAt(def.Text{Value: string(c.Mark), At: at}, st.Place)
+	if len(dims) > 1 {
+		b.problems.Add(at, "which-place", string(c.Mark)+" is read at several places", "name one: "+dims[0].Mark)
+	}
+	if len(dims) != 1 {
+		return nil
+	}
+	a.Dim = dims[0]
+	if !b.canBeAsked(t, a) {
+		return nil
+	}
+	return a
+}
+
+// canBeAsked sees that the reading of a condition can be looked at in this way.
+func (b *builder) canBeAsked(t def.Text, a *Asked) bool {
+	c, d := a.Cond, a.Dim
+	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
+	switch c.Ask {
+	case reading.AskIn, reading.AskOut:
+		if !d.Judged() {
+			b.problems.Add(t.At, "no-verdict", d.Mark+" has no limit that it could be in or out of", "left: 0.05 to 0.12 mm, at "+d.Base, d.Base+" is over 0.12 mm")
+			return false
+		}
+	case reading.AskOver, reading.AskUnder:
+		bound := boundUnit(c)
+		switch {
+		case len(c.Value.Marks()) > 0:
+			b.problems.Add(t.At, "two-readings", "a condition compares one reading with a size: "+t.Value, "make the difference a dimension of its own (formula: D3 - D4), and ask about that")
+			return false
+		case !digits:
+			b.problems.Add(t.At, "not-a-number", d.Mark+" is answered, not measured: it is neither over nor under", d.Base+" is "+answerOf(d))
+			return false
+		case d.Box.Unit != units.None && bound != units.None && bound != d.Box.Unit:
+			b.problems.Add(t.At, "two-units", d.Mark+" is in "+d.Box.Unit.Text()+" and the condition in "+bound.Text(), "write the condition in "+d.Box.Unit.Text())
+			return false
+		}
+	case reading.AskState:
+		if known := answersOf(d); !slices.Contains(known, c.State) {
+			help := d.Base + " is over 0.50 mm"
+			if len(known) > 0 {
+				help = "its answers: " + strings.Join(known, ", ")
+			}
+			b.problems.Add(t.At, "no-answer", quote(c.State)+" is no answer that "+d.Mark+" can have", help)
+			return false
+		}
+	}
+	return true
+}
+
+// boundUnit is the unit of the size that a reading is over or under.
+func boundUnit(c *reading.Condition) units.Unit {
+	for _, t := range c.Value.Terms {
+		if t.Item.Kind == reading.Size || t.Item.Kind == reading.Rate {
+			return t.Item.Size.Unit
+		}
+	}
+	return units.None
+}
+
+// typedAnswers are the fixed answers as they are typed in a condition.
+var typedAnswers = map[reading.Word]string{
+	reading.WordNone: "none", reading.WordSome: "some", reading.WordYes: "yes", reading.WordNo: "no",
+}
+
+// answersOf lists the answers that a dimension can have, as they are typed.
+func answersOf(d *Dim) []string {
+	l := d.Left
+	if l == nil {
+		l = d.Found
+	}
+	if l == nil {
+		return nil
+	}
+	var out []string
+	for _, a := range l.Answers() {
+		text := a.Phrase
+		if a.Word != reading.Literal {
+			text = typedAnswers[a.Word]
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+func answerOf(d *Dim) string { return append(answersOf(d), "…")[0] }
+
+// readLoop reads until when a step is done again.
+func (b *builder) readLoop(st *Step, ds *def.Step) {
+	if !ds.Until.Written() {
+		for _, t := range []def.Text{ds.Tries, ds.StillOut} {
+			if t.Written() {
+				b.problems.Add(t.At, "no-until", "nothing says until when this step is done again", "until: D7 is in limits")
+				return
+			}
+		}
+		return
+	}
+	if !ds.Tries.Written() || !ds.StillOut.Written() {
+		b.problems.Add(ds.Until.At, "no-end", "a step that is done again needs an end: how often at most, and what then", "tries: 4", "still-out: tell the engineer")
+	}
+	st.Until = b.condition(ds.Until, st)
+	st.StillOut = st.Place.value(def.Varying{One: ds.StillOut, At: ds.StillOut.At})
+	if n, ok := wholeNumber(ds.Tries); ok {
+		if n < 2 || n > maxTries {
+			b.problems.Add(ds.Tries.At, "no-end", "tries: "+ds.Tries.Value+"; from 2 to 8 have their boxes on paper", "tries: 4")
+			n = 2
+		}
+		st.Tries = n
+	}
+	if u := st.Until; u != nil && u.Dim != nil && !slices.Contains(st.Measure, u.Dim) && !slices.Contains(st.Set, u.Dim) {
+		b.problems.Add(ds.Until.At, "not-read-here", u.Dim.Mark+" ends this step, and the step does not read it", "set: ["+u.Dim.Base+"]")
+	}
+}
+
+// maxTries is the most tries that have boxes on paper.
+const maxTries = 8
+
+// checkBranches sees that what decides is known by then, that no reading is taken
+// for granted whose step may be left out, and that what waits stands at the end.
+func (b *builder) checkBranches() {
+	var last *Step // that is not for later
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			if st.Later == "" {
+				last = st
+			}
+			if st.Undoes != nil && st.Undoes.If != nil {
+				st.OnlyIf = st.Undoes
+			}
+		}
+	}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			if a := st.If; a != nil && a.Dim != nil {
+				b.checkDecided(st, a)
+			}
+			if u := st.Until; u != nil && u.Dim != nil {
+				u.Left = slices.Contains(st.Set, u.Dim)
+			}
+			if st.Later != "" && last != nil && st.Index < last.Index && st.Undoes == nil {
+				b.problems = append(b.problems, source.Problem{
+					Pos: st.At, Severity: source.Error, Code: "not-last",
+					Message: "step " + st.name() + " waits (" + st.Later + "), and " + last.name() + " comes after it and does not wait",
+					Help:    []string{"move it to the end"}, See: []source.Also{{Pos: last.At, What: "this one does not wait"}},
+				})
+			}
+		}
+	}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			b.checkTabled(st)
+		}
+	}
+	for _, d := range b.job.Dims {
+		b.checkGranted(d, d.FoundAt, d.FoundWork)
+		b.checkGranted(d, d.LeftAt, d.LeftWork)
+	}
+	b.readDeferred()
+}
+
+// checkDecided finds the reading that decides whether a step is done.
+func (b *builder) checkDecided(st *Step, a *Asked) {
+	found := a.Dim.FoundAt != nil && a.Dim.FoundAt.Index < st.Index
+	left := a.Dim.LeftAt != nil && a.Dim.LeftAt.Index < st.Index
+	if !found && !left {
+		p := source.Problem{
+			Pos: a.At, Severity: source.Error, Code: "taken-later",
+			Message: st.name() + " is decided by " + a.Dim.Mark + ", which is not read before it",
+			Help:    []string{"measure " + a.Dim.Base + " at a step above " + st.No},
+		}
+		if at := a.Dim.FoundAt; at != nil {
+			p.See = []source.Also{{Pos: at.At, What: "read here"}}
+		}
+		b.problems = append(b.problems, p)
+	}
+	a.Left = left && (!found || a.Dim.LeftAt.Index > a.Dim.FoundAt.Index)
+}
+
+// checkGranted sees that no sum takes a reading whose step may be left out, unless
+// it is left out in the same case.
+func (b *builder) checkGranted(d *Dim, st *Step, w Working) {
+	if st == nil {
+		return
+	}
+	uses := func(l *Ladder) {
+		if l == nil {
+			return
+		}
+		for _, u := range l.Uses {
+			for _, in := range u.Dims {
+				from := in.FoundAt
+				if u.Left {
+					from = in.LeftAt
+				}
+				if from == nil || from.If == nil || st.If != nil && st.If.Cond.Text() == from.If.Cond.Text() && st.If.Dim == from.If.Dim {
+					continue
+				}
+				b.problems = append(b.problems, source.Problem{
+					Pos: st.At, Severity: source.Error, Code: "may-be-missing",
+					Message: d.Mark + " at " + st.name() + " needs " + in.Mark + ", which is read only if " + from.If.Cond.Text(),
+					Help:    []string{"read it always, or give this step the same if:"},
+					See:     []source.Also{{Pos: from.If.At, What: "read only if this is so"}},
+				})
+			}
+		}
+	}
+	uses(w.Formula)
+	for _, l := range w.Limits {
+		uses(l.At)
+		uses(l.Low)
+		uses(l.High)
+	}
+}
+
+// checkTabled sees that a step printed in a table has only what goes into one, and
+// lets its put-back row be printed so where that has no more either.
+func (b *builder) checkTabled(st *Step) {
+	if st.Undoes != nil {
+		st.Table = st.Undoes.Table && st.beyondRow() == ""
+		return
+	}
+	if !st.Table {
+		return
+	}
+	what := st.beyondRow()
+	if len(b.stepDefs[st].Each) == 0 && st.Place.Label == "" {
+		what = "does not repeat over places"
+	}
+	if what != "" && b.steps[st.Key][0] == st { // told once for all places
+		b.problems.Add(b.stepDefs[st].AsTable.At, "not-in-a-table", "step "+st.name()+" "+what+", and a row of a table has no room for that",
+			"take as-table: out, or make a step of its own for it")
+	}
+	st.Table = what == ""
+}
+
+// beyondRow names what a step has that does not go into a row of a table, empty if
+// there is nothing: a row has moves, readings of one number, and initials.
+func (s *Step) beyondRow() string {
+	switch {
+	case s.If != nil, s.OnlyIf != nil, s.Until != nil, s.Later != "":
+		return "is done only if, again or later"
+	case s.Hold != nil:
+		return "has a hold"
+	case len(s.Lifts)+len(s.Heats) > 0:
+		return "lifts or heats"
+	case len(s.Lock)+len(s.Unlock)+len(s.Permits)+len(s.Open)+len(s.Close) > 0 || s.ToolCount:
+		return "locks, opens or closes something"
+	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:
+		return "loosens, tightens or fits something for now"
+	case len(s.Marks)+len(s.Stacks)+len(s.WayRound) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
+		return "writes down more than readings"
+	case len(s.Measure) > maxTabled, len(s.Set) > 1:
+		return "reads more dimensions than a row takes"
+	}
+	for _, d := range append(append([]*Dim{}, s.Measure...), s.Set...) {
+		if d.Positions.Boxes() > 1 || d.Box.Form != reading.Digits || d.byHand() {
+			return "reads " + d.Mark + ", which is more than one number"
+		}
+	}
+	return ""
+}
+
+// maxTabled is how many readings go into one row.
+const maxTabled = 3
+
+// readDeferred lists the work that waits until the machine has run: the steps that
+// say so, and the joints that are tightened again.
+func (b *builder) readDeferred() {
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			if st.Later != "" && st.Undoes == nil {
+				b.job.Deferred = append(b.job.Deferred, &Deferred{At: st.At, When: st.Later, Step: st})
+			}
+		}
+	}
+	for _, j := range b.job.Joints {
+		for _, t := range j.Stages {
+			if when, ok := strings.CutPrefix(t, "again after "); ok {
+				b.job.Deferred = append(b.job.Deferred, &Deferred{At: j.At, When: "after " + when, Joint: j})
+			}
+		}
+	}
+}
