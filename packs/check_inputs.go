@@ -94,6 +94,9 @@ func (b *builder) checkLoose(d *Dim, dd *def.Dimension) {
 	if d.Left != nil || d.Place.at(dd.Left).Written() {
 		return
 	}
+	if d.Found == nil && d.Place.at(dd.Found).Written() {
+		return // its limit could not be read, which is told already
+	}
 	for _, v := range []struct {
 		key  string
 		v    def.Varying
