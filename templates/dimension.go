@@ -32,7 +32,7 @@ func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string)
 	if pic := c.picture(d); !pic.Empty() {
 		left, leftW = layout.Above(1.5, c.balloonAside(d), pic.At(1.5, 0)), pictureW+3
 	}
-	inner := c.width - numberW - leftW - 2*cellPad
+	inner := c.width - leftW - 2*cellPad
 	head := layout.Above(0.5, append(c.dimensionHead(d, note, inner), c.limitLines(d, back, inner)...)...)
 	boxes := c.boxes(d, sides, inner)
 	extra := c.beside(d, sides, inner)
@@ -80,7 +80,7 @@ func (c *composer) framed(left layout.Block, leftW layout.Mm, content layout.Blo
 	high := max(content.H, left.H+2)
 	bar := layout.Drawn(0, high, layout.Item{Shape: layout.Line{DY: high, Weight: layout.Inner}})
 	block := layout.Beside(0, left.Fill(leftW, high, 0.5, 0.5), bar, content.Fill(content.W, high, 0, 0)).Border(layout.Rect{Weight: layout.Rule})
-	return block.At(numberW, 0).Pad(0, 0, 1, 0)
+	return block.Pad(0, 0, 1, 0)
 }
 
 // lowBoxes is the height of one line of boxes with their captions.

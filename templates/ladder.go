@@ -59,7 +59,7 @@ const tallFrame layout.Mm = 140
 // head, the sums for its limits, its own sum or its shims, the verdict. What is too
 // tall for one frame goes on in a second, between two sums.
 func (c *composer) handBlocks(d *packs.Dim, sides []side, back bool, note string) []layout.Block {
-	width := c.width - numberW - balloonW - 2*cellPad
+	width := c.width - balloonW - 2*cellPad
 	parts := []layout.Block{c.handHead(d, back, note, width)}
 	parts = append(parts, c.limitLadders(d, *work(sides), width)...)
 	boxes := c.handBoxes(d, sides, width)

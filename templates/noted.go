@@ -65,7 +65,8 @@ func (c *composer) partAt(p *packs.Part, st *packs.Step) string {
 // Measures of the boxes for a stack.
 const (
 	stackNo   layout.Mm = 7
-	stackRows int       = 7 // more go into a second column
+	stackLow  int       = 3 // more go into a second column
+	stackRows int       = 7 // so many in two columns, and more go into a third
 )
 
 // stack is the numbered column for the order of a stack, counted from its side.
@@ -75,7 +76,7 @@ func (c *composer) stack(k *packs.Stack, st *packs.Step, width layout.Mm) layout
 	if k.Order != "" {
 		runs = append(runs, layout.T(layout.Body, " · "+fill(w.expected, k.Order)))
 	}
-	cols := (len(k.Pieces) + stackRows - 1) / stackRows
+	cols := max((len(k.Pieces)+stackRows-1)/stackRows, min((len(k.Pieces)+stackLow-1)/stackLow, 2))
 	tall := (len(k.Pieces) + max(cols, 1) - 1) / max(cols, 1)
 	one := (width - layout.Mm(max(cols, 1)-1)*layout.GapX) / layout.Mm(max(cols, 1))
 	var columns []layout.Block

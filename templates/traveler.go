@@ -216,7 +216,7 @@ func (c *composer) room(d *packs.Dim, n int) bool {
 	if d.Box.Signed {
 		one += 10
 	}
-	inner := c.width - numberW - pictureW - 3 - 2*cellPad
+	inner := c.width - pictureW - 3 - 2*cellPad
 	return label+2+layout.Mm(n)*one+layout.Mm(n-1)*layout.GapX+10 <= inner
 }
 
