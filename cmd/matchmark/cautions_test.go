@@ -46,6 +46,9 @@ func TestCautionsStandOnThePageOfTheirStep(t *testing.T) {
 			job, pack := composed(t, starter, templates.Options{Paper: paper})
 			for _, s := range job.Sections {
 				for _, st := range s.Steps {
+					if st.Later != "" && len(st.Cautions) == 0 {
+						continue // has no row here: it waits on the close-out sheet
+					}
 					checkNotesAbove(t, starter+" "+paper.Name, pack, st)
 				}
 			}
