@@ -150,11 +150,6 @@ func boundUnit(c *reading.Condition) units.Unit {
 	return units.None
 }
 
-// typedAnswers are the fixed answers as they are typed in a condition.
-var typedAnswers = map[reading.Word]string{
-	reading.WordNone: "none", reading.WordSome: "some", reading.WordYes: "yes", reading.WordNo: "no",
-}
-
 // answersOf lists the answers that a dimension can have, as they are typed.
 func answersOf(d *Dim) []string {
 	l := d.Left
@@ -166,11 +161,7 @@ func answersOf(d *Dim) []string {
 	}
 	var out []string
 	for _, a := range l.Answers() {
-		text := a.Phrase
-		if a.Word != reading.Literal {
-			text = typedAnswers[a.Word]
-		}
-		out = append(out, text)
+		out = append(out, a.Typed())
 	}
 	return out
 }

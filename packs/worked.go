@@ -290,7 +290,7 @@ func (b *builder) working(d *Dim, dd *def.Dimension, st *Step, back bool) Workin
 		return w
 	}
 	for _, x := range []written{{d.Left, d.Place.at(dd.Left)}, {d.Reuse, d.Place.at(dd.Reuse)}, {d.Repair, d.Place.at(dd.Repair)}} {
-		if x.limit == nil || len(x.limit.Marks()) == 0 {
+		if x.limit == nil || len(x.limit.Marks()) == 0 && !x.limit.NeedsFound() {
 			continue
 		}
 		if !x.text.Written() {
@@ -316,8 +316,8 @@ func (b *builder) limitLadder(d *Dim, x written, i int, st *Step, back bool, w *
 		v  *reading.Value
 		to **Ladder
 	}{{l.Test.At, &l.At}, {l.Test.Low, &l.Low}, {l.Test.High, &l.High}} {
-		if end.v == nil || len(end.v.Marks()) == 0 {
-			continue
+		if end.v == nil || len(end.v.Marks()) == 0 && (!end.v.NeedsFound() || end.v.JustFound()) || end.v.NeedsFound() && !back {
+			continue // nothing to work out, or not yet
 		}
 		ladder := b.ladder(d, end.v, x.limit.Unit(), x.text)
 		if ladder == nil {

@@ -6,7 +6,6 @@ import (
 	"matchmark/layout"
 	"matchmark/packs"
 	"matchmark/packs/reading"
-	"matchmark/packs/units"
 )
 
 // limitLines is the limit of a dimension with what hangs on it: the words of the
@@ -43,7 +42,7 @@ func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout
 		if old.limit == nil {
 			continue
 		}
-		for _, line := range old.limit.Words(c.unitOf).Main {
+		for _, line := range old.limit.Words().Main {
 			out = append(out, c.limitLine(d, append([]reading.Part{{Text: old.name}}, line...), width, layout.Limit))
 		}
 	}
@@ -57,7 +56,7 @@ func (c *composer) limitWords(d *packs.Dim, l *reading.Limit, by []*reading.Limi
 		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, c.byPosition(d, by))}, layout.ParaOpts{Ref: d.At})}
 	}
 	var out []layout.Block
-	p := l.Words(c.unitOf)
+	p := l.Words()
 	for i, line := range p.Main {
 		if zone := d.Zone(l); zone != "" && i == 0 {
 			line = append([]reading.Part{{Text: zone + "  "}}, line...)
@@ -115,16 +114,6 @@ func (c *composer) saysLines(d *packs.Dim, width layout.Mm) []layout.Block {
 		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: used, Style: layout.SubBold, Deco: layout.Inverse})
 	}
 	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
-}
-
-// unitOf is the unit of another dimension's reading.
-func (c *composer) unitOf(m reading.Mark) units.Unit {
-	for _, d := range c.job.Dims {
-		if d.Mark == string(m) || d.Base == string(m) {
-			return d.Box.Unit
-		}
-	}
-	return units.None
 }
 
 // limitNotes are the small lines below a limit.
@@ -228,7 +217,7 @@ func LimitText(l *reading.Limit) string { return plainWords(english, l) }
 // plainWords is the main line of a limit as text.
 func plainWords(w words, l *reading.Limit) string {
 	var out []string
-	for _, line := range l.Words(nil).Main {
+	for _, line := range l.Words().Main {
 		out = append(out, partWords(w, line))
 	}
 	return strings.Join(out, ", ")

@@ -28,3 +28,12 @@ func (l *Limit) Answers() []Answer {
 	}
 	return nil
 }
+
+// Typed is the answer as it is typed in a condition: none, some, yes, no, or the
+// phrase of the limit.
+func (a Answer) Typed() string {
+	if a.Word != Literal {
+		return spoken[a.Word]
+	}
+	return a.Phrase
+}

@@ -178,12 +178,8 @@ func (l *Limit) JudgeAnswer(answer, found string) Verdict {
 		return NoVerdict // no answer is the wrong one
 	}
 	for _, a := range l.Answers() {
-		text := a.Phrase
-		if a.Word != Literal {
-			text = spoken[a.Word]
-		}
 		switch {
-		case text != answer:
+		case a.Typed() != answer:
 		case a.Right:
 			return In
 		default:

@@ -92,7 +92,7 @@ func checkLaw(t interface{ Errorf(string, ...any) }, line string, l *Limit) {
 		again.NeedsFound() != l.NeedsFound() || joinMarks(again.Marks(), " ") != joinMarks(l.Marks(), " ") {
 		t.Errorf("%q prints %q, which reads as another limit", line, text)
 	}
-	if onPaper(again.Words(nil)) != onPaper(l.Words(nil)) {
+	if onPaper(again.Words()) != onPaper(l.Words()) {
 		t.Errorf("%q and %q differ on paper", line, text)
 	}
 	l.Judge(nil, Env{})
@@ -177,7 +177,7 @@ func BenchmarkParse(b *testing.B) {
 	for b.Loop() {
 		for _, c := range lines {
 			if l, _ := Parse(c.typed); l != nil {
-				l.Words(nil)
+				l.Words()
 			}
 		}
 	}

@@ -4,13 +4,11 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-
-	"matchmark/packs/units"
 )
 
 func ExampleParse() {
 	l, _ := Parse("80.00 +0.02/-0.00 mm")
-	p := l.Words(nil)
+	p := l.Words()
 	plain := strings.NewReplacer("\u00a0", " ") // no-break spaces on paper
 	fmt.Println(plain.Replace(English(p.Main[0], "▢")))
 	fmt.Println(plain.Replace(English(p.Small[0], "▢")))
@@ -147,45 +145,12 @@ func TestLinesReadAndPrint(t *testing.T) {
 		if got := l.Text(); got != want {
 			t.Errorf("%q prints back %q, want %q", c.typed, got, want)
 		}
-		if got := onPaper(l.Words(nil)); got != c.paper {
+		if got := onPaper(l.Words()); got != c.paper {
 			t.Errorf("%q on paper:\n got %q\nwant %q", c.typed, got, c.paper)
 		}
 		again, fault := Parse(l.Text())
 		if fault != nil || again.Text() != l.Text() {
 			t.Errorf("%q does not read again: %v", l.Text(), fault)
-		}
-	}
-}
-
-// The ladder leads from the boxes to the target, inputs first.
-func TestLadder(t *testing.T) {
-	metres := func(Mark) units.Unit { return units.Millimetre }
-	for _, c := range []struct {
-		typed  string
-		unitOf func(Mark) units.Unit
-		want   string
-	}{
-		{"D1 - D2 + 0.20 mm +/- 0.03 mm", nil, "D1 ▢ / − D2 ▢ / + 0.20 mm / = ▢"},
-		{"70 % of D9 +/- 0.05 mm", nil, "D9 ▢ × 0.70 = ▢"},
-		{"half of (D1 - D2) + 0.05 mm +/- 0.02 mm", nil, "D1 ▢ / − D2 ▢ / = ▢ a / a × 0.5 = ▢ / + 0.05 mm / = ▢"},
-		{"at most (D1 - D2)", nil, "D1 ▢ / − D2 ▢ / = ▢"},
-		{"mean of D3 and D4 - 0.50 mm +/- 0.02 mm", nil, "mean of D3 ▢ D4 ▢ = ▢ / − 0.50 mm / = ▢"},
-		{"as found + 0.20 mm +/- 0.03 mm", nil, "found ▢ / + 0.20 mm / = ▢"},
-		{"at most 0.5 mm per m of D4", metres, "D4 ▢ × 0.5 mm ÷ 1000 = ▢"},
-		{"at most 0.5 mm per mm of D4", metres, "D4 ▢ × 0.5 mm = ▢"},
-		{"at most 0.0005 in per in of D4", metres, "D4 ▢ × 0.0005 in ÷ 25.4 = ▢"},
-		{"at most 0.5 mm per m of D4", nil, "D4 ▢ in m × 0.5 mm = ▢"},
-		{"about D2", nil, ""},
-		{"12.5 +/- 0.1 mm", nil, ""},
-	} {
-		l, fault := Parse(c.typed)
-		if fault != nil {
-			t.Errorf("%q: %s", c.typed, fault.Message)
-			continue
-		}
-		got := onPaper(Printed{Main: l.Words(c.unitOf).Ladder})
-		if got != c.want {
-			t.Errorf("%q: ladder\n got %q\nwant %q", c.typed, got, c.want)
 		}
 	}
 }

@@ -133,7 +133,7 @@ func TestMeansOfReferenceData(t *testing.T) {
 // A rise on paper shows the numbers of the outside table and warns of the printed
 // wrong ones.
 func TestRiseOnPaper(t *testing.T) {
-	p := onPaper(limit(t, "at most 134.0 C rise").Words(nil))
+	p := onPaper(limit(t, "at most 134.0 C rise").Words())
 	if !strings.Contains(p, "241.2 °F") || !strings.Contains(p, "never 273.2") {
 		t.Errorf("at most 134.0 C rise prints %q, want 241.2 °F, never 273.2\nsource: TM 55-2210-223-34 p. 3-247 step j", p)
 	}

@@ -32,26 +32,23 @@ const (
 	BlankResult
 )
 
-// Printed is a limit in words for paper: the lines of its cell, the small lines
-// below, and, where it hangs on other readings, the ladder of boxes that works
-// out its target, inputs first.
+// Printed is a limit in words for paper: the lines of its cell, and the small lines
+// below. What hangs on other readings is worked out on a ladder (Value.Rungs).
 type Printed struct {
-	Main, Small, Ladder [][]Part
+	Main, Small [][]Part
 }
 
 func lit(text string) Part { return Part{Text: text} }
 
 func word(w Word) Part { return Part{Word: w} }
 
-// Words tells the limit for paper. unitOf gives the unit of another reading, so
-// that a rate per length can be told as a factor; nil, or None from it, leaves
-// "in m" to be said.
-func (l *Limit) Words(unitOf func(Mark) units.Unit) Printed {
+// Words tells the limit for paper.
+func (l *Limit) Words() Printed {
 	var p Printed
 	switch l.Kind {
 	case Measured:
 		for i := range l.Tests {
-			l.Tests[i].words(&p, unitOf)
+			l.Tests[i].words(&p)
 		}
 	case Record:
 		p.main(word(WordRecord))
@@ -72,7 +69,7 @@ func (p *Printed) small(parts ...Part) { p.Small = append(p.Small, parts) }
 var groupWords = [...]Word{Each: Literal, Mean: WordMean, Spread: WordSpread, Sum: WordSum}
 
 // words tells one test.
-func (t *Test) words(p *Printed, unitOf func(Mark) units.Unit) {
+func (t *Test) words(p *Printed) {
 	var line []Part
 	if t.Group != Each {
 		line = append(line, word(groupWords[t.Group]))
@@ -99,9 +96,6 @@ func (t *Test) words(p *Printed, unitOf func(Mark) units.Unit) {
 	p.main(line...)
 	if t.Other != nil {
 		p.small(lit(t.Other.printBare()), word(WordAsInSource))
-	}
-	for _, v := range t.values() {
-		p.Ladder = append(p.Ladder, v.Ladder(unitOf)...)
 	}
 }
 
@@ -153,7 +147,7 @@ func (t *Test) nominalWords(p *Printed) []Part {
 		p.small(lit(printRange(low.Number, high.Number)))
 		return []Part{lit(at.Print() + "\u00a0" + deviation)}
 	}
-	if len(t.At.Terms) == 1 && t.At.Terms[0].By == ByNothing && t.At.Terms[0].Item.Kind == Found {
+	if t.At.JustFound() {
 		p.small(word(WordFound), Part{Blank: BlankFound}, lit("→"), word(WordFrom), Part{Blank: BlankResult}, word(WordTo), Part{Blank: BlankResult})
 	}
 	return append(t.At.words(), lit(deviation))

@@ -174,7 +174,7 @@ func (c *cursor) noTolerance(v *Value, from int) {
 		c.noUnit(from, to)
 	case v.plain():
 		c.alone(v.Terms[0].Item.Size, from, to)
-	case len(v.Terms) == 1 && v.Terms[0].Item.Kind == Found && v.Terms[0].By == ByNothing:
+	case v.JustFound():
 		c.howNear(from, to)
 	default:
 		near := " +/- 0.03 mm"

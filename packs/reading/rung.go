@@ -270,25 +270,31 @@ func (p *pen) item(it *Item, name string, inner figure) ([]Part, figure) {
 	case Bracket:
 		return []Part{lit(name)}, inner
 	case Rate:
-		parts, f := p.item(it.Of, name, inner)
-		factor, unit := p.perUnit(it, f.Unit)
-		parts = append(parts, lit("×\u00a0"+factor.Print()))
-		f, rounded := p.times(f, factor)
-		f.Unit = unit
-		return append(parts, result(f, rounded)...), f
+		return p.rate(it, name, inner)
 	}
 	return p.many(it)
 }
 
-// perUnit is the factor of a rate on a reading as it is written: 0.5 mm per m of a
-// reading in mm is × 0.0005.
-func (p *pen) perUnit(it *Item, of units.Unit) (units.Number, units.Unit) {
-	one, err := units.Quantity{Number: units.Whole(1), Unit: of}.Convert(it.PerUnit)
+// rate writes a rate on a reading as that is written: 0.5 mm per m of a reading in
+// mm is × 0.0005; per inch of one in mm, which has no end as a decimal, × 0.5 ÷ 25.4.
+func (p *pen) rate(it *Item, name string, inner figure) ([]Part, figure) {
+	parts, f := p.item(it.Of, name, inner)
+	one, err := units.Quantity{Number: units.Whole(1), Unit: f.Unit}.Convert(it.PerUnit)
 	if err != nil {
-		p.fail(it.Size.Text() + " per " + it.PerUnit.Text() + " of a reading in " + of.Text() + ": " + err.Error())
-		return it.Size.Number, it.Size.Unit
+		p.fail(it.Size.Text() + " per " + it.PerUnit.Text() + " of a reading in " + f.Unit.Text() + ": " + err.Error())
+		return parts, f
 	}
-	return units.Exact(it.Size.Number.Mul(one.Number).Rat(), 0), it.Size.Unit
+	factor := units.Exact(it.Size.Number.Mul(one.Number).Rat(), 0)
+	out, rounded := p.times(f, factor)
+	if _, ends := factor.Rat().FloatPrec(); ends {
+		parts = append(parts, lit("×\u00a0"+factor.Print()))
+	} else {
+		by := units.Exact(new(big.Rat).Inv(one.Number.Rat()), 0)
+		parts = append(parts, lit("×\u00a0"+it.Size.Number.Print()), lit("÷\u00a0"+by.Print()))
+		out.After, rounded = max(f.After, it.Size.Number.Decimals())+1, true
+	}
+	out.Unit = it.Size.Unit
+	return append(parts, result(out, rounded)...), out
 }
 
 // boxOf is the box that a size would have.

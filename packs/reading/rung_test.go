@@ -249,6 +249,7 @@ func TestRungs(t *testing.T) {
 		{"two marks together", "mean of D1 and D2 - 0.02 mm", "sum D1 ▢ + D2 ▢ = ▢ ÷ 2 = ▢ / − 0.02 mm / = ▢", "2.3 ±"},
 		{"spread", "spread of D4", "largest of D4 ▢ − smallest of D4 ▢ = ▢", "1.2"},
 		{"a rate per length", "0.5 mm per m of D5", "D5 ▢ × 0.0005 = ▢ rounded", "1.4"},
+		{"a rate per inch of a reading in millimetres", "0.0005 in per in of D5", "D5 ▢ × 0.0005 ÷ 25.4 = ▢ rounded", "1.5"},
 		{"brackets first, called by a letter", "half of (D1 - D2)", "D1 ▢ / − D2 ▢ / = ▢ a / a ÷ 2 = ▢", "2.3 ±"},
 		{"a bracket round the whole", "(D1 + D2)", "D1 ▢ / + D2 ▢ / = ▢", "3.2"},
 		{"one reading alone", "D1", "D1 ▢", "2.2"},

@@ -116,6 +116,11 @@ func (v *Value) Singles() []Mark {
 // NeedsFound reports whether the value takes what was found in its own box.
 func (v *Value) NeedsFound() bool { return v.needsFound() }
 
+// JustFound reports whether the value is what was found and nothing else.
+func (v *Value) JustFound() bool {
+	return len(v.Terms) == 1 && v.Terms[0].By == ByNothing && v.Terms[0].Item.Kind == Found
+}
+
 func (v *Value) needsFound() bool {
 	found := false
 	v.each(func(it *Item) { found = found || it.Kind == Found })
