@@ -28,12 +28,6 @@ func (u heatUnits) fine(v heat.Mm) string {
 	return signed(fmt.Sprintf("%.3f", float64(v))) + nbsp + "mm"
 }
 
-// fineNumber is fine without its unit.
-func (u heatUnits) fineNumber(v heat.Mm) string {
-	n, _, _ := strings.Cut(u.fine(v), nbsp)
-	return n
-}
-
 // signed writes a true minus.
 func signed(s string) string { return strings.Replace(s, "-", "−", 1) }
 
