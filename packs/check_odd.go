@@ -190,7 +190,7 @@ func (b *builder) oddSteps() {
 				// A row to look up what was recorded needs no words.
 			case st.Undoes != nil:
 				words = append(words, saying{b.stepDefs[st.Undoes].At, quote(st.Key), st.Do != ""})
-			case !s.Back:
+			case !s.Back && st.Hold == nil: // a hold binds by itself
 				order = append(order, saying{st.At, quote(st.Key), !b.stepDefs[st].After.At.IsZero()})
 			}
 		}

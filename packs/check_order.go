@@ -76,6 +76,10 @@ func (b *Bind) why() string {
 		return "it measures " + b.Dim.Mark + ", which this step destroys"
 	case BoundReading:
 		return "it takes the reading " + b.Dim.Mark
+	case BoundLock:
+		return "an isolation is locked or unlocked there"
+	case BoundOpening:
+		return "it opens " + b.Opening.Mark()
 	case BoundEmpty:
 		return "it moves parts of " + b.In.Mark
 	}

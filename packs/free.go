@@ -20,6 +20,10 @@ const (
 	BoundLost
 	// BoundReading: the later step needs a reading that the earlier one takes.
 	BoundReading
+	// BoundLock: an isolation is locked or unlocked at one of the two.
+	BoundLock
+	// BoundOpening: the earlier step opens what the later one closes.
+	BoundOpening
 	// BoundEmpty: a container must be empty at the later step, and the earlier one
 	// moves parts into or out of it.
 	BoundEmpty
@@ -27,12 +31,13 @@ const (
 
 // A Bind is one reason why a step comes after another.
 type Bind struct {
-	Kind   BindKind
-	Before *Step
-	Reason string     // as written in the after: line
-	Part   *Part      // for BoundPart and BoundJoint
-	Dim    *Dim       // for BoundLost and BoundReading
-	In     *Container // for BoundEmpty
+	Kind    BindKind
+	Before  *Step
+	Reason  string     // as written in the after: line
+	Part    *Part      // for BoundPart and BoundJoint
+	Dim     *Dim       // for BoundLost and BoundReading
+	In      *Container // for BoundEmpty
+	Opening *Opening   // for BoundOpening
 }
 
 // A Free says between which steps a step may be done; nil means the start or the
@@ -133,6 +138,9 @@ func (b *builder) touches(st *Step) touch {
 					add(t.uses, f.Part)
 				}
 			}
+			for _, p := range d.hangsOn {
+				add(t.uses, p)
+			}
 			if d.Adjuster != nil {
 				add(t.moves, d.Adjuster)
 			}
@@ -157,8 +165,16 @@ func (b *builder) bound(k, i *Step, tk, ti touch) (Bind, bool) {
 	if p := gripped(tk, ti); p != nil {
 		return Bind{Kind: BoundJoint, Before: k, Part: p}, true
 	}
+	if k.locks() || i.locks() {
+		return Bind{Kind: BoundLock, Before: k}, true
+	}
+	for _, o := range k.Open {
+		if slices.Contains(i.Close, o) {
+			return Bind{Kind: BoundOpening, Before: k, Opening: o}, true
+		}
+	}
 	for _, d := range k.Measure {
-		if d.LastChance == i {
+		if slices.Contains(d.lostAt, i) {
 			return Bind{Kind: BoundLost, Before: k, Dim: d}, true
 		}
 	}
@@ -174,6 +190,10 @@ func (b *builder) bound(k, i *Step, tk, ti touch) (Bind, bool) {
 	}
 	return Bind{}, false
 }
+
+// locks reports whether a step locks or unlocks an isolation: no other step may
+// pass it.
+func (s *Step) locks() bool { return len(s.Lock)+len(s.Unlock) > 0 }
 
 // needs finds a reading taken by step k that a limit of step i is worked out from,
 // or that step i sets again.

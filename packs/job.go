@@ -145,9 +145,11 @@ type Dim struct {
 	Source           string
 	Says             []Saying // sources that differ
 	Note             string
-	Critical         bool  // stands on the sheet of critical dimensions
-	LastChance       *Step // the step that destroys it, nil if none does
-	oneSided         bool  // said to be set only, and not measured as found
+	Critical         bool    // stands on the sheet of critical dimensions
+	LastChance       *Step   // the step that destroys it, nil if none does
+	lostAt           []*Step // all steps that destroy it
+	hangsOn          []*Part // the parts that must be in their place
+	oneSided         bool    // said to be set only, and not measured as found
 
 	Merged []*Dim // of a merged one: the dimensions it stands for, in the order of its boxes
 	In     *Dim   // the merged one that prints it, nil if it prints itself

@@ -16,7 +16,9 @@ func (b *builder) checkLastChance() {
 	for _, dd := range b.def.Dimensions {
 		for _, d := range b.dims[dd.Mark.Value] {
 			f := b.readFaces(d, dd)
+			d.hangsOn = f.parts
 			for _, l := range f.lost {
+				d.lostAt = append(d.lostAt, l.step)
 				if d.LastChance == nil || l.step.Index < d.LastChance.Index {
 					d.LastChance = l.step
 				}

@@ -8,9 +8,9 @@ type orderWords struct {
 	renewAsSet, renewIf, renewLine                                  string
 
 	// The order as text.
-	orderHead, bindAfter, bindBelow, bindHold, bindPart, bindJoint string
-	bindLost, bindReading, bindEmpty, bindNothing                  string
-	free, orderSum, because                                        string
+	orderHead, orderStep, bindAfter, bindBelow, bindHold, bindPart, bindJoint string
+	bindLost, bindReading, bindEmpty, bindNothing, bindLock, bindOpening      string
+	free, orderSum, because                                                   string
 
 	// The warnings on the front sheet.
 	warningSum, errorSum, errorOne, warningOne, errorWord, warningWord, lineOf, also string

@@ -6,10 +6,11 @@ var englishOrder = orderWords{
 	forNow: "for now", takeOut: "take out again", leftOut: "LEFT OUT for now, goes in at %s", atBench: "on the bench", people: "%s people",
 	renewAsSet: "if one is renewed, renew the set", renewIf: "renew %s", renewLine: "%s: %s",
 
-	orderHead: "%s  %s", bindAfter: "after %s", bindBelow: "follows %s, no after: is written", bindHold: "a hold stands between it and %s",
+	orderHead: "%s  %s", orderStep: "%s: %s", bindAfter: "after %s", bindBelow: "follows %s, no after: is written", bindHold: "a hold stands between it and %s",
 	bindPart: "after %s: both move or measure %s", bindJoint: "after %s: both loosen, tighten or measure %s", bindLost: "after %s: it destroys %s, measured there",
-	bindReading: "after %s: it needs the reading %s", bindEmpty: "after %s: %s must be empty here", bindNothing: "bound to nothing above it",
-	free: "free: %s", orderSum: "%s steps, %s of them free to move", because: "%s: %s",
+	bindReading: "after %s: it needs the reading %s", bindEmpty: "after %s: %s must be empty here", bindLock: "after %s: locks are put on or taken off at one of the two", bindOpening: "after %s: it opens %s",
+	bindNothing: "bound to nothing above it",
+	free:        "free: %s", orderSum: "%s steps, %s of them free to move", because: "%s: %s",
 
 	warningSum: "%s from the check: see to them before the work begins", errorSum: "DRAFT, printed in spite of %s", errorOne: "problem", warningOne: "warning",
 	errorWord: "ERROR", warningWord: "WARNING", lineOf: "%s line %s", also: "see also line %s: %s",

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 
 	"matchmark/layout"
@@ -15,6 +16,7 @@ import (
 func check(args []string, s streams) int {
 	flags := newFlags("check", s)
 	job, site := inputFlags(flags)
+	order := flags.Bool("order", false, "show the order of work: what binds each step, and which may be moved")
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, checkUsage+flags.FlagUsages())
 	}
@@ -25,6 +27,12 @@ func check(args []string, s streams) int {
 	for _, arg := range flags.Args() {
 		loaded, problems := proof(disk{stdin: s.in}, packs.Inputs{Definition: inputName(arg), Job: *job, Site: *site})
 		report(s.out, problems, loaded.Files)
+		if *order && exitFor(problems) != exitFiles {
+			if err := templates.WriteOrder(s.out, loaded); err != nil {
+				fmt.Fprintf(s.err, "error: %v\n", err)
+				return exitFiles
+			}
+		}
 		code = max(code, exitFor(problems))
 	}
 	return code

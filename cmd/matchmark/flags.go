@@ -17,10 +17,11 @@ const rootUsage = `matchmark prints the paper for taking a machine apart and put
 'matchmark check --help' and 'matchmark print --help' tell more.
 `
 
-const checkUsage = `usage: matchmark check FILE... [--job FILE] [--site FILE]
+const checkUsage = `usage: matchmark check FILE... [--job FILE] [--site FILE] [--order]
 
 Lists all problems of each definition, composed on A4 and on Letter, one after
-the other by their place; says nothing when there are none.
+the other by their place; says nothing when there are none. With --order it
+shows the order of work as well.
 
 `
 

@@ -4,7 +4,7 @@
 //
 // Usage:
 //
-//	matchmark check FILE...
+//	matchmark check FILE... [--order]
 //	matchmark print FILE [--out DIR] [--job FILE] [--paper a4|letter] [--sheets NAME,...] [--marks MARK,...]
 //
 // check lists what is wrong with each definition, composed on A4 and on Letter,
