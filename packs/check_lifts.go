@@ -5,6 +5,7 @@ import (
 
 	"matchmark/packs/def"
 	"matchmark/packs/lift"
+	"matchmark/packs/source"
 )
 
 // checkLifts sees that every lift is made, that it is as heavy as its parts, and
@@ -15,6 +16,7 @@ func (b *builder) checkLifts() {
 			b.problems.Add(l.At, "never-lifted", l.Mark+" is made at no step", "lift: ["+l.Mark+"] at the step that makes it")
 		}
 		b.checkParts(l)
+		b.checkSpot(l)
 		for _, st := range l.Steps {
 			b.checkLifted(l, st)
 		}
@@ -35,12 +37,38 @@ func (b *builder) checkParts(l *Lift) {
 	}
 }
 
+// checkSpot sees that a lift names the spot on which its parts are laid.
+func (b *builder) checkSpot(l *Lift) {
+	for _, p := range l.Parts {
+		for _, m := range p.Off {
+			spot := m.To.Spot
+			switch {
+			case spot == nil || spot == l.LayDown || m.Step == nil || !slices.Contains(m.Step.Lifts, l):
+			case l.LayDown == nil:
+				b.problems.Warn(l.At, "look-at-lift", l.Mark+" does not say where it is laid down, and "+m.Step.name()+" lays "+p.Name+" on "+spot.Mark, "lay-down: "+spot.Mark)
+				return
+			default:
+				b.problems = append(b.problems, source.Problem{
+					Pos: l.At, Severity: source.Error, Code: "other-spot",
+					Message: l.Mark + " is laid down on " + l.LayDown.Mark + ", and " + m.Step.name() + " lays " + p.Name + " on " + spot.Mark,
+					Help:    []string{"put one of the two right"},
+					See:     []source.Also{{Pos: m.At, What: "laid on " + spot.Mark + " here"}},
+				})
+				return
+			}
+		}
+	}
+}
+
 // checkLifted sees that a step that makes a lift moves what is on it.
 func (b *builder) checkLifted(l *Lift, st *Step) {
+	moved := slices.Concat(st.Remove, st.Fit)
 	if len(l.Parts) == 0 {
+		if len(moved) > 0 {
+			b.problems.Warn(l.At, "look-at-lift", l.Mark+" names no parts, and "+st.name()+" makes it and moves some", "parts: ["+moved[0].Part.Key+"]")
+		}
 		return
 	}
-	moved := slices.Concat(st.Remove, st.Fit)
 	for _, m := range moved {
 		if slices.ContainsFunc(l.Parts, func(p *Part) bool { return p == m.Part || within(m.Part, p) }) {
 			return
@@ -61,19 +89,23 @@ func within(p, q *Part) bool {
 	return false
 }
 
-// checkGear sees that gear and cranes are used, unless a lift that is not meant
-// for this machine may use them.
+// checkGear sees that gear has its mass and is used, as cranes are, unless a lift
+// that is not meant for this machine may use it.
 func (b *builder) checkGear() {
-	if len(b.def.Lifts) < b.allLifts {
-		return
-	}
+	all := len(b.def.Lifts) == b.allLifts
 	for _, g := range b.def.Gear {
-		if !b.gearUsed[g.Key.Value] {
+		if !g.Mass.Written() {
+			b.problems.Warn(g.Key.At, "look-at-lift", "the mass of "+quote(g.Key.Value)+" is not given, and counts as nothing on the hook", "mass: 4 kg")
+		}
+		if g.LeftSource.Written() && len(g.LeftAt) == 0 {
+			b.problems.Add(g.LeftSource.At, "not-used", "a table is named for "+quote(g.Key.Value)+", and nothing of it is written", "left-at: [100 % to 5°, 70 % to 45°]")
+		}
+		if !b.gearUsed[g.Key.Value] && all {
 			b.problems.Warn(g.Key.At, "never-used", "no lift uses the gear "+quote(g.Key.Value), "name it in a lift, or take it out")
 		}
 	}
 	for _, c := range b.def.Cranes {
-		if !b.gearUsed["crane "+c.Key.Value] {
+		if !b.gearUsed["crane "+c.Key.Value] && all {
 			b.problems.Warn(c.Key.At, "never-used", "no lift uses the crane "+quote(c.Key.Value), "name it in a lift, or take it out")
 		}
 	}

@@ -211,13 +211,10 @@ func (r *liftReader) crane(field string, t def.Text, to *lift.Crane) *def.Crane 
 // headroom is looked at where one of its heights is written, and then needs all.
 func (r *liftReader) headroom(c *def.Crane) {
 	d := r.d
-	high := def.Text{}
-	if c != nil {
-		high = c.HighHook
-	}
-	if !d.PassOver.Written() && !d.Stack.Written() {
+	if c == nil || !d.PassOver.Written() && !d.Stack.Written() {
 		return
 	}
+	high := c.HighHook
 	for _, v := range []struct {
 		missing    bool
 		what, help string

@@ -26,6 +26,19 @@ const levelSlack lift.Degree = 0.05
 // OutOfLevel reports whether a tilt has to be told.
 func (l *Lift) OutOfLevel() bool { return l.Result.Tilt.Total >= levelSlack }
 
+// LowSide names the side that hangs low, by the way in which the origin's axes run.
+func (l *Lift) LowSide() string {
+	t := l.Result.Tilt
+	axis, way := "x", t.AlongX
+	if math.Abs(float64(t.AlongY)) > math.Abs(float64(t.AlongX)) {
+		axis, way = "y", t.AlongY
+	}
+	if way < 0 {
+		return "\u2212" + axis
+	}
+	return "+" + axis
+}
+
 // EvenSplit reports whether four legs are counted otherwise than by an even split
 // that the layout has.
 func (l *Lift) EvenSplit() bool {

@@ -46,6 +46,10 @@ type LiftedGear struct {
 // usualTrial is how high a trial lift goes: an inch, common practice, no source.
 const usualTrial lift.Mm = 25
 
+// usualTilt is the published guide for how far a load may hang out of level
+// (GL Noble Denton 0027/ND rev 11, 5.3.2).
+const usualTilt lift.Degree = 2
+
 // readLifts takes over gear, cranes and lifts, and works every lift out.
 func (b *builder) readLifts() {
 	b.gear, b.cranes, b.lifts = map[string]*def.Gear{}, map[string]*def.Crane{}, map[string]*Lift{}
@@ -85,6 +89,7 @@ type liftReader struct {
 
 // read makes the plan and works it out.
 func (r *liftReader) read() {
+	before := len(r.b.problems)
 	r.unusedKeys()
 	r.load()
 	if r.d.Trial.Written() {
@@ -96,9 +101,9 @@ func (r *liftReader) read() {
 	} else {
 		r.rig()
 	}
+	r.notSaid()
 	if r.hole {
-		// What is missing has a problem of its own; this says so on paper.
-		r.l.Because = append(r.l.Because, "something that is written of it cannot be used; the check says what")
+		r.tellHoles(before)
 		return
 	}
 	if r.l.ByHand {
@@ -117,6 +122,20 @@ func (r *liftReader) read() {
 	r.l.Result = res
 	r.cautions(res.Cautions)
 	r.floor(res.Dynamic)
+}
+
+// tellHoles takes the problems of what is written of the lift, those from number
+// before on, as the reasons on paper why it cannot be computed.
+func (r *liftReader) tellHoles(before int) {
+	for _, p := range r.b.problems[before:] {
+		if p.Severity == source.Error && p.Code != "not-computed" {
+			r.l.Because = append(r.l.Because, p.Message)
+		}
+	}
+	if len(r.l.Because) == 0 {
+		// The reader has told of a key that is missing.
+		r.l.Because = append(r.l.Because, "a key that it needs is not written")
+	}
 }
 
 // refused turns the reasons why a lift cannot be computed into problems.
@@ -155,9 +174,9 @@ func parentField(field string) string {
 }
 
 // quiet are the cautions that the sheet prints and the check is silent about:
-// they ask for nothing more than what the sheet says, or stand there with the name
-// of who decided.
-var quiet = map[lift.CautionCode]bool{lift.BelowAim: true, lift.NamedSharing: true, lift.OverTeam: true}
+// they ask for nothing more than what the sheet says, stand there with the name of
+// who decided, or have been told of at the gear itself.
+var quiet = map[lift.CautionCode]bool{lift.BelowAim: true, lift.NamedSharing: true, lift.OverTeam: true, lift.NoGearWeight: true}
 
 // cautions turns what the calculation has to say into problems: errors where the
 // lift must not be made.
@@ -190,7 +209,6 @@ var (
 		lift.HighCentre:   "take picks above the centre of gravity where there are any",
 		lift.LooseMass:    "mass-within: 5 %, or weigh it",
 		lift.LooseCentre:  "centre-within: 20 mm",
-		lift.NoGearWeight: "mass: 4 kg at the slings and the gear",
 		lift.NoHeadroom:   "write size:, pass-over: and stack:, and high-hook: at the crane",
 		lift.CriticalLift: "signed-plan: LP-12, the lift plan that a competent person has signed",
 	}
@@ -229,6 +247,23 @@ func (r *liftReader) layDown() {
 		r.b.problems.Warn(t.At, "look-at-lift", r.l.Mark+": the floor of "+t.Value+" carries "+floor.Value+", and nothing says what the load stands on there",
 			"footing: {pieces: 4, length: 1.2 m, width: 150 mm, most: 40 %}")
 	}
+}
+
+// notSaid warns of what the lift can be computed without, and a person who signs
+// for it asks for.
+func (r *liftReader) notSaid() {
+	d := r.d
+	warn := func(missing bool, what, help string) {
+		if missing {
+			r.b.problems.Warn(r.l.At, "look-at-lift", r.l.Mark+": "+what, help)
+		}
+	}
+	known := d.Mass.Written() || len(d.Sections) > 0
+	warn(known && !d.MassSource.Written() && d.MassFrom.Value != "estimated", "no scale or document is named for the mass", "mass-source: scale ticket 114")
+	warn(d.Mass.Written() && !d.MassWithin.Written() && d.MassFrom.Value != "estimated", "the mass has no tolerance", "mass-within: 3 %")
+	named := d.DecidedBy.Written() && d.Because.Written()
+	warn(r.l.Plan.MaxTilt > usualTilt && !named, "a tilt over 2° is allowed, and nobody is named who decides on it", "decided-by: R. Ashdown, lift supervisor, and because: …")
+	warn(len(d.Crew) == 0, "nothing says who must be there", "crew: [person in charge, crane driver, rigger]")
 }
 
 // floorOf is what is written of the floor of a spot.

@@ -233,12 +233,21 @@ func (c *composer) liftLine(l *packs.Lift) string {
 	return fill(c.w.liftNotComputed, l.Mark, page)
 }
 
+// tilted says by how much and to which side the load hangs out of level.
+func (c *composer) tilted(l *packs.Lift) string {
+	t := l.Result.Tilt
+	if t.Lower != "" {
+		return fill(c.w.tiltWords, t.Total.String(), t.Lower, l.Length(t.Drop))
+	}
+	return fill(c.w.tiltSide, t.Total.String(), l.LowSide())
+}
+
 // tiltText says how level the load hangs.
 func (c *composer) tiltText(l *packs.Lift) string {
 	t := l.Result.Tilt
 	text := c.w.levelWords
 	if l.OutOfLevel() {
-		text = fill(c.w.tiltWords, t.Total.String(), t.Lower, l.Length(t.Drop))
+		text = c.tilted(l)
 	}
 	if t.Most > t.Total {
 		text = fill(c.w.tiltMost, text, t.Most.String())

@@ -6,7 +6,7 @@ var englishLifts = liftWords{
 
 	liftLine: "Lift sheet %s, p. %s: %s, %s. Trial lift %s, look, wait, then go.", liftByHandLine: "Lift sheet %s, p. %s: %s, %s people by hand.",
 	liftNotComputed: "Lift sheet %s, p. %s: CANNOT BE COMPUTED. Do not lift.",
-	levelWords:      "hangs level", tiltWords: "hangs %s out of level, %s end %s low", tiltMost: "%s, at most %s out of level",
+	levelWords:      "hangs level", tiltWords: "hangs %s out of level, %s is %s low", tiltSide: "hangs %s out of level, its %s side low", tiltMost: "%s, at most %s out of level",
 
 	madeAt: "made at %s", notComputed: "%s cannot be computed, because", doNotLift: "Do not lift by this sheet.",
 	massOf: "Mass", massTold: "%s (%s)", massTolerance: "%s ± %s (%s)", centreAt: "Centre of gravity", centreBand: "%s %s ± %s",

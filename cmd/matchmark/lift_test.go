@@ -152,3 +152,58 @@ func TestCasingIsNotSplitEvenly(t *testing.T) {
 		}
 	}
 }
+
+// TestStepsPointToTheirLiftSheet: the step that makes a lift names the sheet with
+// its page, the mass, how level it hangs and the trial lift; a lift that cannot be
+// computed says so at the step and on its sheet, with the reason.
+func TestStepsPointToTheirLiftSheet(t *testing.T) {
+	t.Parallel()
+	pages := func(dir, name string) []string {
+		job, _ := packs.Load(os.DirFS(filepath.Join(testdata, dir)), packs.Inputs{Definition: name})
+		pack, misfits := templates.Compose(job, templates.Options{Paper: layout.A4, Draft: true}, pdf.NewFaces(), nil)
+		if len(misfits) > 0 {
+			t.Errorf("%s: %v", name, misfits)
+		}
+		var out []string
+		for i, p := range pack.Pages.Pages {
+			text := fmt.Sprintf("sheet %s page %d ", p.Sheet, i+1)
+			for _, it := range p.Items {
+				if s, ok := it.Shape.(layout.Text); ok {
+					text += s.S + " "
+				}
+			}
+			out = append(out, strings.Join(strings.Fields(strings.ReplaceAll(text, "\u00a0", " ")), " "))
+		}
+		return out
+	}
+	has := func(pages []string, sheet string, words ...string) {
+		t.Helper()
+	next:
+		for _, p := range pages {
+			if strings.HasPrefix(p, "sheet "+sheet+" ") {
+				for _, w := range words {
+					if !strings.Contains(p, w) {
+						continue next
+					}
+				}
+				return
+			}
+		}
+		t.Errorf("no page of %s has %q", sheet, words)
+	}
+	good := pages("good", "lift-casing.yaml")
+	at := 0
+	for i, p := range good {
+		if at == 0 && strings.HasPrefix(p, "sheet lifts ") {
+			at = i + 1
+		}
+	}
+	line := fmt.Sprintf("Lift sheet L1, p. %d: 1480 kg ± 44.4 kg", at)
+	has(good, "traveler", line, "out of level", "Trial lift 25 mm")
+	has(good, "reassembly", line)
+	has(good, "lifts", "Shared evenly by levers")
+	has(good, "lifts", "A competent person, the site's lift rules and the local code decide")
+	bad := pages("bad", "lift-missing.yaml")
+	has(bad, "traveler", "CANNOT BE COMPUTED. Do not lift.")
+	has(bad, "lifts", "L2 cannot be computed, because", "does not lie between the picks", "Do not lift by this sheet.")
+}
