@@ -162,7 +162,10 @@ func (c *composer) rigText(l *packs.Lift) string {
 	}
 	word := map[lift.Rig]string{lift.Bridle: "bridle", lift.Spreader: "spreader", lift.Beam: "beam", lift.TwoHooks: "two hooks"}[l.Plan.Rig]
 	basis := map[lift.Basis]string{lift.EN: "EN", lift.US: "US"}[l.Plan.Basis]
-	text := fill(w.ratedBy, fill(w.rigs[word], strconv.Itoa(len(l.Plan.Legs))), basis)
+	text := fill(w.rigs[word], strconv.Itoa(len(l.Plan.Legs)))
+	if basis != "" {
+		text = fill(w.ratedBy, text, basis)
+	}
 	for _, k := range []lift.Crane{l.Plan.Crane, l.Plan.SecondCrane} {
 		if k.Name != "" {
 			text += ". " + fill(w.craneLine, k.Name, l.Weight(k.Rated))
