@@ -44,6 +44,7 @@ var harmless = map[string]string{
 	"take dimensions.*.at.plane":     "at how many places it is read is the choice of the author",
 	"take dimensions.*.at.plane[]":   "at how many places it is read is the choice of the author",
 	"take dimensions.*.nominal":      "the box is wide enough for the range of the instrument then",
+	"take dimensions.*.on-the":       "the kind of the size says it as well; the key only prints it",
 	"take dimensions.*.reuse":        "the limit for new parts holds for old ones then, which is stricter",
 
 	"take big.*.keep":       "of the only big part, so that nothing shows that it was meant",
