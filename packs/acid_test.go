@@ -66,6 +66,7 @@ var harmless = map[string]string{
 	"take steps.steps.missed":    "a hint that nothing else in the definition knows of",
 	"take steps.steps.each":      "one step for both places, whose moves and boxes are all there",
 	"take steps.steps.after.*":   "one of several reasons; the step stays where it is written, below the others",
+	"take steps.steps.after":     "without it the step follows the one above, which binds it more",
 	"take steps.steps.from":      "where the parts lie is known from where they went",
 	"take steps.steps.from[]":    "where the parts lie is known from where they went",
 	"take steps.steps.leave-out": "the words of the step say so, and the part goes back later all the same",
