@@ -19,7 +19,7 @@ func (c *composer) caution(n *packs.Caution) layout.Block {
 		layout.T(layout.Sub, "  "+fill(c.w.inFull, c.page("caution "+n.Key))),
 	}
 	signs := layout.Middle(1.5, c.signs(n)...)
-	return c.note(n, signs, c.Para(c.noteWidth(n, signs), runs, layout.ParaOpts{Ref: n.At}))
+	return c.note(n, signs, c.Para(c.noteWidth(n, signs), runs, layout.ParaOpts{Ref: noteRef(n)}))
 }
 
 // noteInFull is the hazard note on the sheet of cautions, with what happens, the
@@ -38,8 +38,8 @@ func (c *composer) noteInFull(n *packs.Caution, runs []layout.Run, before string
 	if before != "" {
 		small = append(small, before)
 	}
-	return c.note(n, signs, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: n.At}),
-		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: n.At})))
+	return c.note(n, signs, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}),
+		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: noteRef(n)})))
 }
 
 // note frames the panel of the signal word, the signs and the text.
@@ -61,7 +61,7 @@ func (c *composer) noteWidth(n *packs.Caution, signs layout.Block) layout.Mm {
 // signalPlate is the signal word, white on black; all but NOTICE carry the alert
 // triangle, as ANSI Z535.6 has it.
 func (c *composer) signalPlate(n *packs.Caution) layout.Block {
-	return sign.Panel(c.Setter, c.w.signals[n.Signal], n.Signal != "notice", 11, n.At)
+	return sign.Panel(c.Setter, c.w.signals[n.Signal], n.Signal != "notice", 11, noteRef(n))
 }
 
 // signs are the drawn ISO 7010 signs. One that has no drawing is printed by its
@@ -69,7 +69,7 @@ func (c *composer) signalPlate(n *packs.Caution) layout.Block {
 func (c *composer) signs(n *packs.Caution) []layout.Block {
 	var out []layout.Block
 	for _, code := range n.Signs {
-		if b, ok := sign.Sign(code, 11, n.At); ok {
+		if b, ok := sign.Sign(code, 11, noteRef(n)); ok {
 			out = append(out, b)
 		}
 	}
@@ -128,4 +128,13 @@ func bar(x float64) []draw.XY {
 		return draw.XY{X: x, Y: y}
 	}
 	return []draw.XY{clip(x, 0), clip(x+wide, 0), clip(x+wide+high, high), clip(x+high, high)}
+}
+
+// noteRef is where a note stands in the file; a built-in one stands nowhere, and
+// takes the place of the step that it is printed before.
+func noteRef(n *packs.Caution) layout.Ref {
+	if n.At.IsZero() {
+		return nil
+	}
+	return n.At
 }

@@ -113,7 +113,7 @@ func (c *composer) goOn(s *packs.Section) layout.Piece {
 func (c *composer) step(st *packs.Step) []layout.Piece {
 	var out []layout.Piece
 	for _, n := range st.Cautions {
-		out = append(out, layout.Piece{Block: c.caution(n), Gap: 2, KeepNext: true})
+		out = append(out, layout.Piece{Block: c.caution(n).Tagged(st.At), Gap: 2, KeepNext: true})
 	}
 	out = append(out, layout.Piece{Block: c.stepRow(st), Gap: 2})
 	for _, b := range c.noted(st) {
