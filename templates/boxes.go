@@ -67,9 +67,16 @@ func (c *composer) boxRow(d *packs.Dim, sides []side, positions []string, width 
 	if positions == nil {
 		return c.sideRow(d, sides, width)
 	}
+	// The unit stands in the first caption and behind the last box, so that a row of
+	// four goes into the width.
 	var all []layout.Block
-	for _, p := range positions {
-		all = append(all, c.box(d, sides[0], sides[0].caption+", "+p, true))
+	for i, p := range positions {
+		caption := sides[0].caption
+		if i == 0 {
+			caption = c.withUnit(d, caption)
+		}
+		last := i == len(positions)-1
+		all = append(all, c.box(d, sides[0], caption+", "+p, last || d.Box.Form == reading.Fraction))
 	}
 	return flowRow(all, width)
 }

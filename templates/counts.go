@@ -22,8 +22,25 @@ func counts(c *composer) []layout.Piece {
 			rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), layout.Block{}, c.Tick(layout.Body, "", t.At)))
 			continue
 		}
-		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, c.tagName(t), t.At), c.Tick(layout.Body, "", t.At),
-			g.text(3, layout.Strong, strconv.Itoa(packs.Pieces(t.In)), t.At)))
+		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, c.counted(t), t.At), c.Tick(layout.Body, "", t.At),
+			g.text(3, layout.Strong, c.expected(t), t.At)))
 	}
 	return c.listSheet(w.countsRule, g, rows)
+}
+
+// counted is what is counted in a container: a bag inside another one is known by
+// its parts.
+func (c *composer) counted(t *packs.Tag) string {
+	if t.Pocket != "" {
+		return partList(t.In)
+	}
+	return c.tagName(t)
+}
+
+// expected is how many pieces there must be, or bags where there is nothing else.
+func (c *composer) expected(t *packs.Tag) string {
+	if bagsOnly(t) > 0 {
+		return c.inIt(t)
+	}
+	return strconv.Itoa(packs.Pieces(t.In))
 }

@@ -229,11 +229,19 @@ func (c *composer) bagsInside(t *packs.Tag) string {
 // inIt is how many pieces are in a container, without those in the bags inside it;
 // of one that holds nothing but bags, how many of these.
 func (c *composer) inIt(t *packs.Tag) string {
-	n := packs.Pieces(t.In)
-	if n == 0 && t.Container != nil && t.Pocket == "" && len(t.Container.Pockets) > 0 {
-		return fill(c.w.bags, strconv.Itoa(len(t.Container.Pockets)))
+	if n := bagsOnly(t); n > 0 {
+		return fill(c.w.bags, strconv.Itoa(n))
 	}
-	return c.w.count(n)
+	return c.w.count(packs.Pieces(t.In))
+}
+
+// bagsOnly is the number of bags in a container that holds nothing but bags, which
+// are counted by themselves; 0 for any other.
+func bagsOnly(t *packs.Tag) int {
+	if len(t.In) > 0 || t.Container == nil || t.Pocket != "" {
+		return 0
+	}
+	return len(t.Container.Pockets)
 }
 
 // missedOf are the easily missed things of the steps that fill a container.
