@@ -49,9 +49,12 @@ func (b *builder) readFaces(d *Dim, dd *def.Dimension) faces {
 	var f faces
 	from, to := d.From.Part.upward(), d.To.Part.upward()
 	if d.From.Part == d.To.Part && d.From.Part != nil && !keepsSize[d.Kind] {
-		to = nil // two faces of one part, read in its place
-		f.parts = append(f.parts, d.readOn(from)...)
-		from = nil
+		// Two faces of one part, read in its place; or of the loose part, when no step
+		// of the job destroys them.
+		if !lostByNothing(dd) {
+			f.parts = append(f.parts, d.readOn(from)...)
+		}
+		from, to = nil, nil
 	}
 	for _, p := range from {
 		if !contains(to, p) {
@@ -129,6 +132,11 @@ func (b *builder) loosened(f *faces) {
 			}
 		}
 	}
+}
+
+// lostByNothing reports whether the author says that no step destroys a reading.
+func lostByNothing(dd *def.Dimension) bool {
+	return len(dd.LostBy) == 1 && dd.LostBy[0].Value == nothing
 }
 
 // nothing is what lost-by: says when no step of the job destroys a reading.

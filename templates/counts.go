@@ -22,19 +22,10 @@ func counts(c *composer) []layout.Piece {
 			rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), layout.Block{}, c.Tick(layout.Body, "", t.At)))
 			continue
 		}
-		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, c.counted(t), t.At), c.Tick(layout.Body, "", t.At),
+		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, joined(c.tagName(t), bagParts(t)), t.At), c.Tick(layout.Body, "", t.At),
 			g.text(3, layout.Strong, c.expected(t), t.At)))
 	}
 	return c.listSheet(w.countsRule, g, rows)
-}
-
-// counted is what is counted in a container: a bag inside another one is known by
-// its parts.
-func (c *composer) counted(t *packs.Tag) string {
-	if t.Pocket != "" {
-		return partList(t.In)
-	}
-	return c.tagName(t)
 }
 
 // expected is how many pieces there must be, or bags where there is nothing else.
@@ -43,4 +34,12 @@ func (c *composer) expected(t *packs.Tag) string {
 		return c.inIt(t)
 	}
 	return strconv.Itoa(packs.Pieces(t.In))
+}
+
+// bagParts are the parts in a bag that lies in a container.
+func bagParts(t *packs.Tag) string {
+	if t.Pocket == "" {
+		return ""
+	}
+	return partList(t.In)
 }

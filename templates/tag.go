@@ -160,6 +160,9 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 	if t.Keep != "" {
 		add(layout.Strong, layout.Plain, c.w.keep+" "+t.Keep)
 	}
+	if spot := liesAt(t); spot != "" {
+		add(layout.Strong, layout.Boxed, spot)
+	}
 	if t.Support != "" {
 		add(layout.Body, layout.Plain, fill(c.w.support, t.Support))
 	}
@@ -190,7 +193,20 @@ func (c *composer) tagName(t *packs.Tag) string {
 	if t.Scrap {
 		return c.w.scrapBag
 	}
+	if t.Pocket != "" {
+		return fill(c.w.bagIn, t.Container.Name, t.Pocket)
+	}
 	return t.Name
+}
+
+// liesAt is the mark of the lay-down spot that a big part is taken to.
+func liesAt(t *packs.Tag) string {
+	for _, m := range t.In {
+		if t.Part != nil && m.To.Spot != nil {
+			return m.To.Spot.Mark
+		}
+	}
+	return ""
 }
 
 // waysRound says which side of the parts in a container faces what.

@@ -57,7 +57,7 @@ type words struct {
 
 	// Register and tags.
 	number, mark, contents, offAt, backAt, countedIn, countedOut, shelf                    string
-	keep, stub, initialsDate, reuse, repair, holdTag, boxLabel, bagLabel, bagsInside, bags string
+	keep, stub, initialsDate, reuse, repair, holdTag, boxLabel, bagLabel, bagsInside, bags, bagIn string
 	mass, support, stepPage, faceOf, spare                                                 string
 }
 

@@ -61,6 +61,6 @@ var english = words{
 	signals:   map[string]string{"danger": "DANGER", "warning": "WARNING", "caution": "CAUTION", "notice": "NOTICE"},
 
 	number: "no.", mark: "mark", contents: "contents", offAt: "off at", backAt: "back at", countedIn: "counted in", countedOut: "counted out", shelf: "shelf",
-	keep: "keep", stub: "stub", initialsDate: "initials, date", reuse: "reuse", repair: "repair", holdTag: "hold", boxLabel: "box label", bagLabel: "bag label", bagsInside: "bags inside: %s", bags: "%s bags",
+	keep: "keep", stub: "stub", initialsDate: "initials, date", reuse: "reuse", repair: "repair", holdTag: "hold", boxLabel: "box label", bagLabel: "bag label", bagsInside: "bags inside: %s", bags: "%s bags", bagIn: "%s, bag %s",
 	spare: "spare", stepPage: "%s p.\u00a0%s", faceOf: "%s of %s", mass: "mass %s", support: "on %s",
 }
