@@ -56,9 +56,9 @@ type words struct {
 	signals                                        map[string]string
 
 	// Register and tags.
-	number, mark, contents, offAt, backAt, countedIn, countedOut, shelf                    string
+	number, mark, contents, offAt, backAt, countedIn, countedOut, shelf                           string
 	keep, stub, initialsDate, reuse, repair, holdTag, boxLabel, bagLabel, bagsInside, bags, bagIn string
-	mass, support, stepPage, faceOf, spare                                                 string
+	mass, support, stepPage, faceOf, spare                                                        string
 }
 
 // legendEntry explains one kind of mark.

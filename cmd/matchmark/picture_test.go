@@ -25,13 +25,13 @@ func TestPicture(t *testing.T) {
 	if !*update && os.Getenv("CI_OUTSIDE") != "1" {
 		t.Skip("the picture is compared with CI_OUTSIDE=1 and rendered with -update")
 	}
-	_, pack := composed(t, "exhaust-fan.yaml", templates.Options{Paper: layout.A4})
+	_, pack := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
 	page := slices.IndexFunc(pack.Pages.Pages, func(f layout.Frame) bool {
 		text := area{0, 0, f.W, f.H}.text(f)
-		return f.Sheet == "traveler" && strings.Contains(text, "D7NDE")
+		return f.Sheet == "traveler" && strings.Contains(text, "D31DE")
 	})
 	if page < 0 {
-		t.Fatal("no page of the traveler has D7/NDE")
+		t.Fatal("no page of the traveler has D31/DE")
 	}
 	one := pack.Pages.Only(func(f layout.Frame) bool { return f.Number == pack.Pages.Pages[page].Number })
 	is := renderedAt(t, painted(t, one), pictureDots)[0]
