@@ -1,0 +1,113 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/fit"
+	"matchmark/templates"
+)
+
+// sister is the storm pump of a station that has its own serial number and options.
+func sister(t *testing.T, job string) (*packs.Job, *templates.Pack) {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(startersDir, "storm-pump.yaml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	files := fstest.MapFS{"pump.yaml": {Data: data}, "job.yaml": {Data: []byte(job)}}
+	j, problems := packs.Load(files, packs.Inputs{Definition: "pump.yaml", Job: "job.yaml"})
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	var pack *templates.Pack
+	for _, paper := range papers {
+		p, misfits := templates.Compose(j, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+		if len(misfits) > 0 {
+			t.Fatalf("on %s: %v", paper.Name, misfits)
+		}
+		pack = p
+	}
+	return j, pack
+}
+
+// TestStormPumpOfAnotherStation: a pump of the old build without ejector and probes
+// prints from the same definition. The counts are those of the maker's two builds:
+// 24 studs M30 at 570 N·m up to TH-0417, 28 studs M36 at 1000 N·m from TH-0418, four
+// of each build short (the demonstration's own sheet, no outside source).
+func TestStormPumpOfAnotherStation(t *testing.T) {
+	t.Parallel()
+	j, pack := sister(t, "equipment: {tag: P-07, serial: TH-0398}\njob: {number: WO-2455}\noptions: {ejector: no, probes: no}\n")
+	var all strings.Builder
+	for _, f := range pack.Pages.Pages {
+		all.WriteString(area{0, 0, f.W, f.H}.text(f))
+	}
+	text := all.String()
+	for _, want := range []string{"blankingpluginthecasingtop", "J4JointnutsM30(24pieces)", "570N·m", "P-07", "WO-2455"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is not on paper", want)
+		}
+	}
+	for _, not := range []string{"2Vibrationprobe", "Primingpipe", "JointnutM36", "J1Joint"} {
+		if strings.Contains(text, not) {
+			t.Errorf("%q is on paper", not)
+		}
+	}
+	for i, tag := range j.Tags[:j.Tagged()] {
+		if tag.N != i+1 || tag.Of != j.Tagged() {
+			t.Errorf("tag %s is %d of %d, want %d of %d", tag.Mark, tag.N, tag.Of, i+1, j.Tagged())
+		}
+	}
+}
+
+// TestStormPumpFits holds the sizes of the storm pump against ISO 286-2 as tabulated
+// (testdata/outside/iso286.txt tests the tables themselves). The maker's figures, in
+// micrometres, are those of its sheets: 120.054 to 120.076 for the hub seat, and so on.
+func TestStormPumpFits(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		name     string
+		low, top string
+	}{
+		{"120 H7", "120.000", "120.035"}, {"120 r6", "120.054", "120.076"},
+		{"130 m6", "130.015", "130.040"}, {"110 k6", "110.003", "110.025"},
+		{"230 H7", "230.000", "230.046"}, {"240 H7", "240.000", "240.046"},
+		{"420 H7", "420.000", "420.063"},
+	} {
+		z, err := fit.Parse(c.name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if z.Min().Decimal() != c.low || z.Max().Decimal() != c.top {
+			t.Errorf("%s: %s to %s, want %s to %s", c.name, z.Min().Decimal(), z.Max().Decimal(), c.low, c.top)
+		}
+	}
+	hub, err := fit.ParseFit("120 H7/r6")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := [2]string{hub.LeastInterference().Decimal(), hub.GreatestInterference().Decimal()}; got != [2]string{"0.019", "0.076"} {
+		t.Errorf("interference of the hub %v, want 0.019 to 0.076", got)
+	}
+	// Wear ring: 420 H7 over an impeller ring of 419.240 to 419.300 leaves 0.70 to 0.82.
+	ring, err := fit.Parse("420 H7")
+	if err != nil {
+		t.Fatal(err)
+	}
+	least, most := ring.Min()-419_300_000, ring.Max()-419_240_000
+	if least.Decimal() != "0.700" || most.Decimal() != "0.823" {
+		t.Errorf("wear ring clearance %s to %s, want 0.700 to 0.823", least.Decimal(), most.Decimal())
+	}
+	job, _ := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
+	for _, d := range job.Dims {
+		if d.Base == "D20" && d.Left.Text() != "0.70 to 0.82 mm" {
+			t.Errorf("%s is left at %s, want what the ring sizes leave", d.Mark, d.Left.Text())
+		}
+	}
+}
