@@ -72,7 +72,7 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 			if best.to == i {
 				return textLine{from: i, to: stop, w: w + chunk}, w + chunk - avail
 			}
-			return best, 0
+			return b.roomForHyphen(best, avail)
 		}
 		w += chunk
 		last := b.frags[stop-1]
@@ -88,10 +88,20 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 		}
 		end = stop
 	}
-	if best.w > avail+slack {
-		over = best.w - avail
+	return b.roomForHyphen(best, avail)
+}
+
+// roomForHyphen is the line as it is, or if its hyphen does not go into the room,
+// the line parted earlier; over is what it reaches beyond when nothing will do.
+func (b *breaker) roomForHyphen(l textLine, avail Mm) (textLine, Mm) {
+	if l.w <= avail+slack {
+		return l, 0
 	}
-	return best, over
+	if cut, ok := b.part(l.from, l.to, avail, true); ok {
+		to := cut + 1
+		return textLine{from: l.from, to: to, hyphen: true, w: b.width(l.from, to) + b.hyphenW(cut)}, 0
+	}
+	return l, l.w - avail
 }
 
 // part cuts one fragment of the chunk [from, to) in two, so that what comes

@@ -7,6 +7,9 @@ type Piece struct {
 	Gap Mm
 	// KeepNext keeps this piece on one page with the next one: headings.
 	KeepNext bool
+	// MayPart lets a page end after this piece, though it belongs with the next
+	// one, where it would else stay empty to more than openShare.
+	MayPart bool
 	// NewPage starts a page with this piece.
 	NewPage bool
 	// Group keeps neighbouring pieces of the same number together if a page can
@@ -65,12 +68,30 @@ func fillPage(ps []Piece, i int, room Mm) int {
 		}
 		// On a page of its own the chain would stand below its own repeated
 		// blocks and without its first gap.
+		if m := partOpen(ps, j, k, room-y); j > i && m > j && room-y > openShare*room {
+			return m
+		}
 		if j > i && (heightOf(repeated(ps, j)) + stackHeight(ps, j, k, true)).fits(room+heightOf(repeated(ps, i))) {
 			return j
 		}
 		return partChain(ps, i, j, k, room-y)
 	}
 	return len(ps)
+}
+
+// openShare is the share of a page that is too much to be left empty for the sake of
+// pieces that may be parted.
+const openShare = 0.3
+
+// partOpen gives the last place within the chain [j, k) that fits the room and where
+// it may be parted, j if there is none.
+func partOpen(ps []Piece, j, k int, room Mm) int {
+	for m := k - 1; m > j; m-- {
+		if ps[m-1].MayPart && stackHeight(ps, j, m, false).fits(room) {
+			return m
+		}
+	}
+	return j
 }
 
 // partChain ends a page within the chain [j, k), which no page can hold whole.

@@ -292,3 +292,19 @@ func FuzzPara(f *testing.F) {
 		}
 	})
 }
+
+// TestHyphenHasRoom: a word that fills the line is parted earlier where its hyphen
+// would reach beyond it.
+func TestHyphenHasRoom(t *testing.T) {
+	t.Parallel()
+	s := newFake()
+	b := s.Para(3, []Run{{Text: "aaa\u00ada", Style: ten}}, ParaOpts{})
+	for _, it := range b.Items {
+		if text, ok := it.Shape.(Text); ok && !(it.X + text.Width).fits(3) && len(b.Misfits) == 0 {
+			t.Errorf("%q is %v wide in 3 mm", text.S, text.Width)
+		}
+	}
+	if len(b.Items) == 0 {
+		t.Error("nothing is set")
+	}
+}

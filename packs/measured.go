@@ -115,6 +115,9 @@ func (d *Dim) groupLimit(g reading.Group) *reading.Limit {
 // GroupBox is the box for the mean, the spread or the sum of the readings.
 func (d *Dim) GroupBox(g reading.Group) reading.Box {
 	box := d.Box
+	if g == reading.Sum {
+		box = d.SumBox()
+	}
 	if l := d.groupLimit(g); l != nil {
 		if b, err := reading.BoxFor([]*reading.Limit{l}, reading.Hint{}); err == nil {
 			box.Before, box.After, box.Unit = max(b.Before, 1), max(b.After, box.After), b.Unit
@@ -122,6 +125,17 @@ func (d *Dim) GroupBox(g reading.Group) reading.Box {
 		}
 	}
 	box.Signed = box.Signed && g != reading.Spread
+	return box
+}
+
+// SumBox is the box for the sum of all readings of the dimension.
+func (d *Dim) SumBox() reading.Box {
+	box := d.Box
+	most := units.Whole(1)
+	for range max(box.Before, 1) {
+		most = most.Mul(units.Whole(10))
+	}
+	box.Before = most.Mul(units.Whole(int64(d.Positions.Boxes()))).Sub(units.Whole(1)).Figures()
 	return box
 }
 

@@ -6,7 +6,6 @@ import (
 
 	"matchmark/packs/def"
 	"matchmark/packs/reading"
-	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
@@ -19,6 +18,10 @@ type Worked struct {
 	Number  reading.Box     // the box of that number
 
 	FoundWork, LeftWork Working // as done on the traveler and in putting back
+
+	// SumFound and SumLeft tell that the sum of the readings found, or left, is
+	// copied into a ladder: it is worked out beside them.
+	SumFound, SumLeft bool
 }
 
 // A Working is what is worked out by hand where a dimension is read.
@@ -164,6 +167,7 @@ func (b *builder) ladder(d *Dim, v *reading.Value, unit units.Unit, t def.Text) 
 			g.Box = widest(g.Box, in.Box)
 			g.Boxes += in.Positions.Boxes()
 		}
+		g.Summed = len(u.Dims) == 1 && g.Boxes >= leastSummed
 		g.Once = g.Boxes > 1 && len(u.Dims) == 1 && g.Boxes == d.Positions.Boxes()
 		given[u.Mark] = g
 		l.Each = l.Each || g.Once && slices.Contains(v.Singles(), u.Mark)
@@ -177,6 +181,10 @@ func (b *builder) ladder(d *Dim, v *reading.Value, unit units.Unit, t def.Text) 
 	l.Rungs = rungs
 	return l
 }
+
+// leastSummed is how many readings of one dimension are added up where they stand;
+// fewer are copied one by one.
+const leastSummed = 3
 
 // widest is a box that takes the readings of both.
 func widest(a, b reading.Box) reading.Box {
@@ -231,188 +239,4 @@ func (b *builder) formulaBox(d *Dim, dd *def.Dimension, t def.Text, l *Ladder) {
 		box.After, box.Denominator, box.Signed = max(asked.After, sum.After), max(asked.Denominator, sum.Denominator), asked.Signed || sum.Signed
 	}
 	d.Box = box
-}
-
-// readStamped takes over where a number stands on a part, and what one of it is.
-func (b *builder) readStamped(d *Dim, dd *def.Dimension) {
-	d.Stamped = b.faceAt(dd.StampedOn, d.Place)
-	if !dd.OneIs.Written() {
-		return
-	}
-	if d.Stamped.Part == nil {
-		b.problems.Add(dd.OneIs.At, "one-of-what", d.Mark+" says what one is, but not where the number stands", "stamped-on: {wheel: rim}")
-		return
-	}
-	if q, ok := b.quantity(dd.OneIs, "0.01 mm"); ok {
-		if q.Number.Sign() <= 0 {
-			b.problems.Add(dd.OneIs.At, "one-of-what", "one is "+q.Text()+": a step is more than nothing", "one-is: 0.01 mm")
-			return
-		}
-		d.OneIs = &q
-		d.Number = reading.Box{Before: stampedFigures, Signed: true}
-		most := q.Number.Mul(units.Whole(999))
-		d.Box = reading.Box{Before: most.Figures(), After: q.Number.Decimals(), Signed: true, Unit: q.Unit}
-	}
-}
-
-// stampedFigures is how many figures a number stamped on a part may have: common
-// practice, no source.
-const stampedFigures = 3
-
-// workOut finds for every ladder where its inputs were written last before it is
-// done, and sees that they were.
-func (b *builder) workOut() {
-	for _, d := range b.job.Dims {
-		dd := b.dimDef(d)
-		b.oldNumber(d)
-		if d.FoundAt != nil {
-			d.FoundWork = b.working(d, dd, d.FoundAt, false)
-		}
-		if d.LeftAt != nil {
-			d.LeftWork = b.working(d, dd, d.LeftAt, true)
-		}
-	}
-}
-
-// working writes the ladders of a dimension at one step.
-func (b *builder) working(d *Dim, dd *def.Dimension, st *Step, back bool) Working {
-	var w Working
-	if t := d.Place.at(dd.Formula); d.Formula != nil && d.Box.Unit != units.None {
-		if w.Formula = b.ladder(d, d.Formula, units.None, t); w.Formula != nil {
-			w.Formula.result().Box = d.Box
-			if late := b.taken(w.Formula.Uses, d, st, back); late != nil {
-				b.takenLate(t, d, st, late)
-				w.Formula = nil
-			}
-		}
-	}
-	if d.Box.Unit == units.None {
-		return w
-	}
-	for _, x := range []written{{d.Left, d.Place.at(dd.Left)}, {d.Reuse, d.Place.at(dd.Reuse)}, {d.Repair, d.Place.at(dd.Repair)}} {
-		if x.limit == nil || len(x.limit.Marks()) == 0 && !x.limit.NeedsFound() {
-			continue
-		}
-		if !x.text.Written() {
-			b.problems.Add(limitPos(dd, d.Place), "by-hand", d.Mark+": a limit that differs by position is not worked out by hand", "make a dimension of each position")
-			continue
-		}
-		for i := range x.limit.Tests {
-			if l, ok := b.limitLadder(d, x, i, st, back, &w); ok {
-				w.Limits = append(w.Limits, l)
-			}
-		}
-	}
-	if w.Late != nil {
-		w.Limits = nil
-	}
-	return w
-}
-
-// limitLadder writes the ladders of one test of a limit.
-func (b *builder) limitLadder(d *Dim, x written, i int, st *Step, back bool, w *Working) (LimitLadder, bool) {
-	l := LimitLadder{Limit: x.limit, Test: &x.limit.Tests[i]}
-	for _, end := range []struct {
-		v  *reading.Value
-		to **Ladder
-	}{{l.Test.At, &l.At}, {l.Test.Low, &l.Low}, {l.Test.High, &l.High}} {
-		if end.v == nil || len(end.v.Marks()) == 0 && (!end.v.NeedsFound() || end.v.JustFound()) || end.v.NeedsFound() && !back {
-			continue // nothing to work out, or not yet
-		}
-		ladder := b.ladder(d, end.v, x.limit.Unit(), x.text)
-		if ladder == nil {
-			continue
-		}
-		if u := ladder.result().Box.Unit; u.RiseUnit() != d.Box.Unit.RiseUnit() {
-			b.problems.Add(x.text.At, "two-units", d.Mark+" is in "+d.Box.Unit.Text()+", and its limit works out in "+u.Text(), "let the limit work out in "+d.Box.Unit.Text())
-			continue
-		}
-		if late := b.taken(ladder.Uses, d, st, back); late != nil {
-			w.Late = late
-			if back {
-				b.takenLate(x.text, d, st, late)
-			}
-			continue
-		}
-		*end.to = ladder
-	}
-	return l, l.At != nil || l.Low != nil || l.High != nil
-}
-
-// taken finds for each use the reading written last before a dimension is read at
-// a step; the first use that has none is returned.
-func (b *builder) taken(uses []Use, d *Dim, st *Step, back bool) *Use {
-	for i := range uses {
-		u := &uses[i]
-		found, left := true, true
-		for _, in := range u.Dims {
-			found = found && before(in, in.FoundAt, false, d, st, back)
-			left = left && before(in, in.LeftAt, true, d, st, back)
-		}
-		if !found && !left {
-			return u
-		}
-		u.Left = left && (!found || u.Dims[0].LeftAt.Index >= u.Dims[0].FoundAt.Index)
-	}
-	return nil
-}
-
-// before reports whether a reading of in is written before d is read at a step:
-// at an earlier one, or above it at the same.
-func before(in *Dim, at *Step, inLeft bool, d *Dim, st *Step, back bool) bool {
-	switch {
-	case at == nil:
-		return false
-	case at != st:
-		return at.Index < st.Index
-	case inLeft != back:
-		return back // found stands above left
-	case back:
-		return slices.Index(st.Set, in) < slices.Index(st.Set, d)
-	}
-	return slices.Index(st.Measure, in) < slices.Index(st.Measure, d)
-}
-
-// takenLate tells that an input is not there when it is needed.
-func (b *builder) takenLate(t def.Text, d *Dim, st *Step, u *Use) {
-	p := source.Problem{Pos: markPos(t, string(u.Mark)), Severity: source.Error, Code: "taken-later"}
-	for _, in := range u.Dims {
-		first := in.FoundAt
-		if first == nil || in.LeftAt != nil && in.LeftAt.Index < first.Index {
-			first = in.LeftAt
-		}
-		switch {
-		case first == nil:
-			p.Message = d.Mark + " needs " + in.Mark + " at " + st.name() + ", and no step reads it"
-			p.Help = []string{"measure: [" + in.Base + "] at a step above " + st.No}
-		case first == st:
-			p.Message = d.Mark + " needs " + in.Mark + ", which stands below it at " + st.name()
-			p.Help = []string{"write " + in.Base + " before " + d.Base + " in the list"}
-			p.See = []source.Also{{Pos: first.At, What: "the step that reads both"}}
-		default:
-			p.Message = d.Mark + " needs " + in.Mark + " at " + st.name() + ", and it is read only at " + first.name()
-			p.Help = []string{"move the reading of " + in.Base + " above it"}
-			p.See = []source.Also{{Pos: first.At, What: in.Mark + " is read here"}}
-		}
-	}
-	b.problems = append(b.problems, p)
-}
-
-// oldNumber sees that the number stamped on a part that is renewed is read off the
-// new one before it is used.
-func (b *builder) oldNumber(d *Dim) {
-	p := d.Stamped.Part
-	if p == nil || d.FoundAt == nil {
-		return
-	}
-	for _, m := range p.Back {
-		if m.New && d.FoundAt.Index < m.Step.Index && (d.LeftAt == nil || d.LeftAt.Index < m.Step.Index) {
-			b.problems = append(b.problems, source.Problem{
-				Pos: b.measuredPos(d), Severity: source.Error, Code: "old-number",
-				Message: d.Mark + " is read off the old " + p.Name + " at " + d.FoundAt.name() + ", and a new one goes on at " + m.Step.name(),
-				Help:    []string{"read the number of the new one: set: [" + d.Base + "] at the step that fits it"},
-				See:     []source.Also{{Pos: m.At, What: "the new one goes on here"}},
-			})
-		}
-	}
 }

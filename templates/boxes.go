@@ -67,18 +67,22 @@ func (c *composer) boxRow(d *packs.Dim, sides []side, positions []string, width 
 	if positions == nil {
 		return c.sideRow(d, sides, width)
 	}
-	// The unit stands in the first caption and behind the last box, so that a row of
-	// four goes into the width.
+	return flowRow(c.positionBoxes(d, sides[0], positions), width)
+}
+
+// positionBoxes are the boxes of one side, one a position. The unit stands in the
+// first caption and behind the last box, so that a row of four goes into the width.
+func (c *composer) positionBoxes(d *packs.Dim, s side, positions []string) []layout.Block {
 	var all []layout.Block
 	for i, p := range positions {
-		caption := sides[0].caption
+		caption := s.caption
 		if i == 0 {
 			caption = c.withUnit(d, caption)
 		}
 		last := i == len(positions)-1
-		all = append(all, c.box(d, sides[0], caption+", "+p, last || d.Box.Form == reading.Fraction))
+		all = append(all, c.box(d, s, caption+", "+p, last || d.Box.Form == reading.Fraction))
 	}
-	return flowRow(all, width)
+	return all
 }
 
 // sideRow sets the boxes of one reading beside each other, one a side. Where they
@@ -100,6 +104,11 @@ func (c *composer) sideRow(d *packs.Dim, sides []side, width layout.Mm) layout.B
 // flowRow sets blocks from left to right and begins a new row where the width
 // ends.
 func flowRow(all []layout.Block, width layout.Mm) layout.Block {
+	return layout.Above(layout.GapY, flowRows(all, width)...)
+}
+
+// flowRows are the rows of flowRow.
+func flowRows(all []layout.Block, width layout.Mm) []layout.Block {
 	var rows []layout.Block
 	var row []layout.Block
 	used := layout.Mm(0)
@@ -114,8 +123,7 @@ func flowRow(all []layout.Block, width layout.Mm) layout.Block {
 		row = append(row, b)
 		used += b.W
 	}
-	rows = append(rows, layout.Bottom(layout.GapX, row...))
-	return layout.Above(layout.GapY, rows...)
+	return append(rows, layout.Bottom(layout.GapX, row...))
 }
 
 // boxClock sets the boxes round a clock face, the first at the top, clockwise as

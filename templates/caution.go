@@ -18,15 +18,25 @@ func (c *composer) caution(n *packs.Caution) layout.Block {
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
 		layout.T(layout.Sub, "  "+fill(c.w.inFull, c.page("caution "+n.Key))),
 	}
-	signs := layout.Middle(1.5, c.signs(n)...)
-	return c.note(n, signs, c.Para(c.noteWidth(n, signs), runs, layout.ParaOpts{Ref: noteRef(n)}))
+	signs := c.signs(n, shortNote)
+	signs = signs[:min(len(signs), shortSigns)]
+	row := layout.Middle(1.2, signs...)
+	return c.note(n, shortNote, row, c.Para(c.noteWidth(n, shortNote, row), runs, layout.ParaOpts{Ref: noteRef(n)}))
 }
+
+// Heights of the panel and the signs of a note, before a step and in full, and how
+// many signs stand before a step: those of the hazard come first.
+const (
+	shortNote  layout.Mm = 9
+	fullNote   layout.Mm = 11
+	shortSigns int       = 3
+)
 
 // noteInFull is the hazard note on the sheet of cautions, with what happens, the
 // rule, who has the last word, and the steps before which it stands.
 func (c *composer) noteInFull(n *packs.Caution, runs []layout.Run, before string) layout.Block {
-	signs := inRows(c.signs(n), 2)
-	width := c.noteWidth(n, signs)
+	signs := inRows(c.signs(n, fullNote), 2)
+	width := c.noteWidth(n, fullNote, signs)
 	var small []string
 	if len(n.Signs) > 0 {
 		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
@@ -38,20 +48,20 @@ func (c *composer) noteInFull(n *packs.Caution, runs []layout.Run, before string
 	if before != "" {
 		small = append(small, before)
 	}
-	return c.note(n, signs, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}),
+	return c.note(n, fullNote, signs, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}),
 		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: noteRef(n)})))
 }
 
 // note frames the panel of the signal word, the signs and the text.
-func (c *composer) note(n *packs.Caution, signs, text layout.Block) layout.Block {
-	row := layout.Middle(3, c.signalPlate(n), signs, text)
+func (c *composer) note(n *packs.Caution, high layout.Mm, signs, text layout.Block) layout.Block {
+	row := layout.Middle(3, c.signalPlate(n, high), signs, text)
 	row.W = c.width - 3
-	return row.Pad(1, 1.5, 1, 1.5).Border(layout.Rect{Weight: layout.Outline})
+	return row.Pad(0.6, 1.5, 0.6, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
 // noteWidth is the width that panel and signs leave for the text.
-func (c *composer) noteWidth(n *packs.Caution, signs layout.Block) layout.Mm {
-	width := c.width - c.signalPlate(n).W - signs.W - 9
+func (c *composer) noteWidth(n *packs.Caution, high layout.Mm, signs layout.Block) layout.Mm {
+	width := c.width - c.signalPlate(n, high).W - signs.W - 9
 	if signs.Empty() {
 		width += 3
 	}
@@ -60,16 +70,16 @@ func (c *composer) noteWidth(n *packs.Caution, signs layout.Block) layout.Mm {
 
 // signalPlate is the signal word, white on black; all but NOTICE carry the alert
 // triangle, as ANSI Z535.6 has it.
-func (c *composer) signalPlate(n *packs.Caution) layout.Block {
-	return sign.Panel(c.Setter, c.w.signals[n.Signal], n.Signal != "notice", 11, noteRef(n))
+func (c *composer) signalPlate(n *packs.Caution, high layout.Mm) layout.Block {
+	return sign.Panel(c.Setter, c.w.signals[n.Signal], n.Signal != "notice", high, noteRef(n))
 }
 
 // signs are the drawn ISO 7010 signs. One that has no drawing is printed by its
 // number alone, on the sheet of cautions.
-func (c *composer) signs(n *packs.Caution) []layout.Block {
+func (c *composer) signs(n *packs.Caution, high layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, code := range n.Signs {
-		if b, ok := sign.Sign(code, 11, noteRef(n)); ok {
+		if b, ok := sign.Sign(code, high, noteRef(n)); ok {
 			out = append(out, b)
 		}
 	}

@@ -25,15 +25,13 @@ func cautions(c *composer) []layout.Piece {
 		g := c.grid(column{w.permit, 0}, column{w.permitNumber, 30}, column{w.permitUntil, 30}, column{w.permitGiven, 50})
 		var rows []layout.Row
 		for _, p := range j.Permits {
-			what := layout.Above(0.3, g.text(0, layout.Strong, p.What, p.At), g.text(0, layout.Sub, p.Note, p.At),
-				g.text(0, layout.Sub, fill(w.beforeSteps, c.stepRefs(p.Steps)), p.At))
-			rows = append(rows, g.row(p.At, what))
+			rows = append(rows, g.row(p.At, g.about(0, p.What, joined(p.Note, fill(w.beforeSteps, c.stepRefs(p.Steps))), p.At)))
 		}
 		out = append(out, g.under(rows)...)
 	}
 	out = append(out, c.fireWatch(notes)...)
 	for i, n := range notes {
-		gap := layout.Mm(2.5)
+		gap := layout.Mm(1.5)
 		if i == 0 {
 			out = append(out, layout.Piece{Block: c.heading(w.cautionsTitle), Gap: 5, KeepNext: true})
 		}

@@ -16,12 +16,10 @@ func closeOut(c *composer) []layout.Piece {
 	for _, x := range c.tally() {
 		rows = append(rows, g.row(nil, g.text(0, layout.Body, x.what, nil), g.text(1, layout.Strong, x.printed, nil)))
 	}
-	out := c.listSheet(w.closeOutRule, g, rows)
 	if c.job.Hours.Sign() > 0 {
-		text := c.Words(layout.Body, fill(w.hoursAll, c.job.Hours.Print()))
-		box := c.WideBox(layout.RoleWords, 45, 1, w.hoursActual, nil)
-		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, text, box), Gap: 4})
+		rows = append(rows, g.row(nil, g.text(0, layout.Body, w.hoursAll, nil), g.text(1, layout.Strong, c.job.Hours.Print(), nil)))
 	}
+	out := c.listSheet(w.closeOutRule, g, rows)
 	out = append(out, c.deferred()...)
 	return append(out, layout.Piece{Block: c.signers(w.complete), Gap: 4})
 }

@@ -29,13 +29,21 @@ type side struct {
 // boxes, beside tall ones, or below the picture.
 func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string) layout.Block {
 	left, leftW := c.balloon(d), balloonW
-	if pic := c.picture(d); !pic.Empty() {
-		left, leftW = layout.Above(1.5, c.balloonAside(d), pic.At(1.5, 0)), pictureW+3
+	if _, drawn := sketches[d.Kind]; drawn {
+		left, leftW = c.pictured(d), pictureW+3
 	}
 	inner := c.width - leftW - 2*cellPad
 	head := layout.Above(0.5, append(c.dimensionHead(d, note, inner), c.limitLines(d, back, inner)...)...)
 	boxes := c.boxes(d, sides, inner)
-	extra := c.beside(d, sides, inner)
+	if d.Positions.Kind == packs.Row && len(sides) == 1 {
+		// Of several rows the last has room for the verdict.
+		rows := flowRows(append(c.positionBoxes(d, sides[0], d.Positions.Cols), c.groupBoxes(d, sides)...), inner)
+		last := len(rows) - 1
+		if boxes = rows[last]; last > 0 {
+			head = layout.Above(1.5, head, layout.Above(layout.GapY, rows[:last]...))
+		}
+	}
+	extra := c.beside(d, sides, inner, d.Positions.Kind != packs.Row || len(sides) > 1)
 	if corner, ok := cornered(boxes, extra, inner); ok && d.Positions.Kind == packs.Clock {
 		boxes, extra = corner, layout.Block{}
 	}
@@ -92,7 +100,7 @@ const leastReason layout.Mm = 34
 // ring is the mark in a ring.
 func (c *composer) ring(d *packs.Dim) layout.Block {
 	mark := c.Words(layout.StepNo, d.Base)
-	r := max(mark.W/2+2.5, 7)
+	r := max(mark.W/2+1.5, 5.8)
 	ring := layout.Drawn(2*r, 2*r, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: r, Y: r}, r), Weight: layout.Outline}})
 	return layout.Overlay(ring, mark.Fill(2*r, 2*r, 0.5, 0.5))
 }
@@ -106,13 +114,14 @@ func (c *composer) balloon(d *packs.Dim) layout.Block {
 	return layout.Above(1, ring, c.fullMark(d, balloonW-2, layout.Centered).At(1, 0))
 }
 
-// balloonAside is the mark in a ring, its place beside it.
-func (c *composer) balloonAside(d *packs.Dim) layout.Block {
-	ring := c.ring(d)
-	if d.Place.Label == "" {
-		return ring.Center(pictureW + 3)
-	}
-	return layout.Middle(1.5, ring.At(1, 0), c.fullMark(d, pictureW-ring.W, layout.Left))
+// pictured is the column of a dimension with a picture: the mark in a ring, beside
+// it the part whose face the picture begins at, the picture below them.
+func (c *composer) pictured(d *packs.Dim) layout.Block {
+	const besideRing = 17 // units of the drawing that lie below the ring
+	upper, below := c.drawing(d, besideRing)
+	ring := c.ring(d).At(0.5, 0)
+	top := max(ring.H-upper.H, 0) // the name stands right above the line from it
+	return layout.Above(0.4, layout.Beside(0.7, ring, upper.Pad(top, 0, 0, 0)), below.At(1.5, 0))
 }
 
 // fullMark is the mark with its place, in smaller type where there are two places,
@@ -132,8 +141,11 @@ func (c *composer) fullMark(d *packs.Dim, width layout.Mm, a layout.Align) layou
 // dimensionHead is what is measured, between which faces, and in which state.
 func (c *composer) dimensionHead(d *packs.Dim, note string, width layout.Mm) []layout.Block {
 	runs := []layout.Run{layout.T(layout.Strong, d.What)}
+	if _, drawn := sketches[d.Kind]; drawn && d.Place.Label != "" {
+		runs = append([]layout.Run{layout.T(layout.Strong, d.Mark+"  ")}, runs...)
+	}
 	if f := faces(c.w, d); f != "" {
-		runs = append(runs, layout.T(layout.Body, " — "+f))
+		runs = append(runs, layout.T(layout.Sub, " — "+f))
 	}
 	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
 	small := []layout.Run{layout.T(layout.Sub, strings.Join(c.stateLine(d), " · "))}
@@ -160,6 +172,8 @@ func faces(w words, d *packs.Dim) string {
 		return fill(w.faceOf, f.Name, f.Part.Name)
 	}
 	switch {
+	case d.From.Part != nil && d.To.Part == d.From.Part && d.From.Name != "" && d.To.Name != "":
+		return d.From.Name + " " + w.to + " " + one(d.To)
 	case d.From.Part != nil && d.To.Part != nil:
 		return one(d.From) + " " + w.to + " " + one(d.To)
 	case d.Of.Part != nil:

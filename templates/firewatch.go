@@ -3,10 +3,12 @@ package templates
 import (
 	"matchmark/layout"
 	"matchmark/packs"
+	"matchmark/packs/heat"
 )
 
 // fireWatch is the list of watches after hot work: one line a step that works with
-// a flame, with the times between which somebody stays.
+// a flame, with the times between which somebody stays. A hot pull has these boxes
+// on its own sheet.
 func (c *composer) fireWatch(notes []*packs.Caution) []layout.Piece {
 	w := c.w
 	for _, n := range notes {
@@ -17,10 +19,26 @@ func (c *composer) fireWatch(notes []*packs.Caution) []layout.Piece {
 		g := c.grid(column{w.fireWatch, 0}, column{w.flameOut, 34}, column{until, 44}, column{w.watchedBy, 50})
 		var rows []layout.Row
 		for _, st := range n.Steps {
+			if watchedOnHeatSheet(st) {
+				continue
+			}
 			rows = append(rows, g.row(n.At, g.text(0, layout.Body, c.stepRef(st), st.At)))
 		}
-		g.t.MinH -= 2 // times need no more than a line
+		if len(rows) == 0 {
+			return nil
+		}
+		g.t.MinH = max(g.t.MinH-1, 9) // times need no more than a line
 		return g.under(rows)
 	}
 	return nil
+}
+
+// watchedOnHeatSheet reports whether a step is a hot pull by flame.
+func watchedOnHeatSheet(st *packs.Step) bool {
+	for _, h := range st.Heats {
+		if h.PulledAt == st && h.Pull != nil && h.Pull.By == heat.Torch {
+			return true
+		}
+	}
+	return false
 }

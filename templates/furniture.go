@@ -57,7 +57,7 @@ func (c *composer) foot(handover bool) layout.Block {
 	ident := o.Number + " " + o.Revision + " · " + c.job.Digest
 	left := c.Words(layout.Sub, c.w.writeInInk)
 	right := c.Line(c.width-left.W-3, []layout.Run{layout.T(layout.CodeText, ident)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
-	return layout.Above(layout.GapY, deviations, layout.Above(1, strip, layout.Beside(3, left, right))).Pad(layout.GapY, 0, 0, 0)
+	return layout.Above(1, layout.Above(0, deviations, strip), layout.Beside(3, left, right)).Pad(layout.GapY, 0, 0, 0)
 }
 
 // deviation is one line to write down what was done otherwise.

@@ -46,7 +46,7 @@ func (c *composer) instrumentList(list []*packs.InstrumentUse) []layout.Piece {
 		if len(in.Dims) > 0 {
 			facts = append(facts, strings.Join(baseMarks(in.Dims), ", "))
 		}
-		what := layout.Above(0.3, g.text(0, layout.Strong, in.Name, in.At), g.text(0, layout.Sub, strings.Join(facts, " · "), in.At))
+		what := g.about(0, in.Name, strings.Join(facts, " · "), in.At)
 		rows = append(rows, g.row(in.At, what, g.text(1, layout.Body, in.Number, in.At)))
 	}
 	return g.under(append(rows, g.blank(1)...))
@@ -83,7 +83,7 @@ func (c *composer) supplyList(title string, list []*packs.Supply) []layout.Piece
 			add(fill(w.usedAt, c.stepRefs(s.Steps)))
 		}
 		add(s.Note)
-		what := layout.Above(0.3, g.text(0, layout.Strong, s.What, s.At), g.text(0, layout.Sub, strings.Join(facts, " · "), s.At))
+		what := g.about(0, s.What, strings.Join(facts, " · "), s.At)
 		rows = append(rows, g.row(s.At, what, g.text(1, layout.Body, s.Count, s.At)))
 	}
 	return g.under(append(rows, g.blank(1)...))

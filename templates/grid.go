@@ -16,7 +16,7 @@ type grid struct {
 }
 
 // rowH is the least height of a row that is written in by hand.
-const rowH layout.Mm = 11
+const rowH layout.Mm = 10
 
 // grid makes a table over the whole width.
 func (c *composer) grid(cols ...column) grid {
@@ -45,6 +45,15 @@ func (g grid) text(i int, st layout.Style, text string, ref layout.Ref) layout.B
 		return layout.Block{}
 	}
 	return g.c.Para(g.t.Room(i), []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: ref})
+}
+
+// about sets a name and, behind it in smaller type, what there is to know of it.
+func (g grid) about(i int, name, facts string, ref layout.Ref) layout.Block {
+	runs := []layout.Run{layout.T(layout.Strong, name)}
+	if facts != "" {
+		runs = append(runs, layout.T(layout.Sub, "  "+facts))
+	}
+	return g.c.Para(g.t.Room(i), runs, layout.ParaOpts{Ref: ref})
 }
 
 // mark sets a mark in a column; one of two places, as D12/NDE-DIS, smaller, for it

@@ -204,7 +204,7 @@ func (s heatSheet) dress() layout.Block {
 	if s.h.Pull.By == heat.Torch {
 		text = s.w.dressTorch
 	}
-	signs := layout.Middle(1.5, s.signs(&packs.Caution{At: s.h.At, Signs: []string{"M013", "M009"}})...)
+	signs := layout.Middle(1.5, s.signs(&packs.Caution{At: s.h.At, Signs: []string{"M013", "M009"}}, fullNote)...)
 	runs := []layout.Run{layout.T(layout.Strong, s.w.dressTitle+" "), layout.T(layout.Body, text)}
 	return layout.Middle(3, signs, s.Para(s.width-signs.W-3, runs, layout.ParaOpts{Ref: s.h.At}))
 }

@@ -13,7 +13,7 @@ func index(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.w.dims
-	g := c.grid(column{w.mark, 20}, column{w.what, 0}, column{w.limit, 42}, column{w.unit, 13}, column{w.source, 30}, column{w.foundAt, 19}, column{w.leftAt, 19})
+	g := c.grid(column{w.mark, 20}, column{w.what, 0}, column{w.limit, 48}, column{w.unit, 10}, column{w.source, 26}, column{w.foundAt, 18}, column{w.leftAt, 18})
 	g.t.MinH = 0
 	var rows []layout.Row
 	done := map[*packs.Dim]bool{}

@@ -65,7 +65,7 @@ func (c *composer) handBlocks(d *packs.Dim, sides []side, back bool, note string
 	boxes := c.handBoxes(d, sides, width)
 	last := len(boxes) - 1
 	parts = append(parts, boxes[:last]...)
-	parts = append(parts, layout.Above(layout.GapY, c.verdict(d, sides, back, width, boxes[last]), c.beside(d, sides, width)))
+	parts = append(parts, layout.Above(layout.GapY, c.verdict(d, sides, back, width, boxes[last]), c.beside(d, sides, width, true)))
 	var out []layout.Block
 	var frame layout.Block
 	for _, p := range parts {

@@ -11,28 +11,52 @@ import (
 // limitLines is the limit of a dimension with what hangs on it: the words of the
 // limit, the limit for an old part, what to do when it is out, where it comes
 // from, and in putting back what one flat of the adjuster does.
+//
+// What it says about the limit goes on in the line of the limit if all of it fits.
 func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout.Block {
+	limit, notes := c.limitAndNotes(d, back, width)
+	if n := len(limit); n > 0 && len(notes) > 0 && limit[n-1].H <= layout.Limit.Lead+0.01 && notes[0].H <= layout.Sub.Lead+0.01 {
+		row := layout.Middle(4, shrunk(limit[n-1]), shrunk(notes[0]))
+		if row.W <= width {
+			row.W = width
+			limit[n-1], notes = row, notes[1:]
+		}
+	}
+	return append(limit, notes...)
+}
+
+// shrunk is a block as wide as what stands in it.
+func shrunk(b layout.Block) layout.Block {
+	b.W = 0
+	for _, it := range b.Items {
+		_, _, right, _ := it.Bounds()
+		b.W = max(b.W, right)
+	}
+	return b
+}
+
+// limitAndNotes are the lines of the limit and the small ones that follow.
+func (c *composer) limitAndNotes(d *packs.Dim, back bool, width layout.Mm) (limit, notes []layout.Block) {
 	work := d.FoundWork
 	if back {
 		work = d.LeftWork
 	}
 	switch {
 	case d.Left == nil && d.WatchedOnly() && !back:
-		return append(c.limitWords(d, d.Found, d.FoundBy, width), c.limitNotes(d, width, back)...)
+		return c.limitWords(d, d.Found, d.FoundBy, width), c.limitNotes(d, width, back)
 	case d.Left == nil:
 		word := c.w.noLeft
 		if back {
 			word = c.w.recorded
 		}
-		return append([]layout.Block{c.Words(layout.Limit, word)}, c.saysLines(d, width)...)
+		return []layout.Block{c.Words(layout.Limit, word)}, c.saysLines(d, width)
 	case !back && d.Left.NeedsFound():
 		text := fill(c.w.onFound, plainWords(c.w, d.Left), c.page("left "+d.Mark))
-		out := []layout.Block{c.Words(layout.Limit, c.w.noLeft), c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})}
-		return append(out, c.limitNotes(d, width, false)...)
+		out := layout.Beside(4, c.Words(layout.Limit, c.w.noLeft), c.Para(width-40, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}).Pad(0.5, 0, 0, 0))
+		return []layout.Block{out}, c.limitNotes(d, width, false)
 	}
 	if !back && work.Late != nil {
-		out := []layout.Block{c.Words(layout.Limit, c.w.noLeft), c.laterLine(d, work.Late, width)}
-		return append(out, c.limitNotes(d, width, false)...)
+		return []layout.Block{c.Words(layout.Limit, c.w.noLeft), c.laterLine(d, work.Late, width)}, c.limitNotes(d, width, false)
 	}
 	out := c.limitWords(d, d.Left, d.LeftBy, width)
 	for _, old := range []struct {
@@ -46,7 +70,7 @@ func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout
 			out = append(out, c.limitLine(d, append([]reading.Part{{Text: old.name}}, line...), width, layout.Limit))
 		}
 	}
-	return append(out, c.limitNotes(d, width, back)...)
+	return out, c.limitNotes(d, width, back)
 }
 
 // limitWords is one limit in words, with its size by letter and grade if it was

@@ -68,7 +68,7 @@ func (c *composer) matrix(d *packs.Dim) []layout.Piece {
 		}
 		out = append(out, pieces...)
 	}
-	foot := layout.Above(layout.GapY, c.beside(d, m.sides, c.width), m.foot())
+	foot := layout.Above(layout.GapY, c.beside(d, m.sides, c.width, true), m.foot())
 	return append(out, layout.Piece{Block: foot, Gap: layout.GapY, Under: []*layout.Block{&short}})
 }
 

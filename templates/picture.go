@@ -9,9 +9,9 @@ import (
 // Measures of the picture of a dimension: the drawing, and the names of the two
 // parts above and below it.
 const (
-	drawingH layout.Mm = 20
+	drawingH layout.Mm = 16.5
 	viewW    float64   = 36.0 // units of the drawing across
-	viewH    float64   = 20.0 // and up
+	viewH    float64   = 22.0 // and up
 )
 
 // A sketch draws the two faces of one kind of dimension with the arrow between
@@ -39,42 +39,55 @@ var sketches = map[string]sketch{
 }
 
 // picture is the drawing of a dimension by its kind, with the names of the parts
-// whose faces it lies between.
+// whose faces it lies between above and below.
 func (c *composer) picture(d *packs.Dim) layout.Block {
-	from, to := d.From.Part, d.To.Part
-	if from == nil {
-		from = d.Of.Part
+	upper, drawing := c.drawing(d, 9)
+	out := layout.Above(0.3, upper, drawing)
+	if drawing.Empty() {
+		return out.Fill(pictureW, upper.H, 0, 0)
 	}
-	name := func(p *packs.Part) layout.Block {
-		if p == nil {
-			return layout.Block{}
-		}
-		return c.Para(pictureW, []layout.Run{layout.T(layout.Caption, p.Name)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
-	}
-	upper, lower := name(from), name(to)
-	if to == from {
-		lower = layout.Block{}
-	}
-	k, ok := sketches[d.Kind]
-	if !ok {
-		return layout.Above(1, upper, lower).Fill(pictureW, upper.H+lower.H+1, 0, 0)
-	}
-	s := draw.NewScene(draw.View{X1: viewW, Y1: viewH}, pictureW, drawingH, d.At)
-	k.draw(s, c.Words(layout.SubBold, d.Base))
-	if !upper.Empty() {
-		s.Lines(draw.Thin, draw.XY{X: inView(k.from.X), Y: viewH}, k.from)
-	}
-	if !lower.Empty() {
-		s.Lines(draw.Thin, draw.XY{X: inView(k.to.X), Y: 0}, k.to)
-	}
-	out := layout.Above(0.3, upper, s.Block(), lower)
 	out.W = pictureW
 	return out
 }
 
-// inView is where the line from a name begins: straight above or below the face,
-// but not beyond the name.
-func inView(x float64) float64 { return min(max(x, 9), viewW-9) }
+// drawing is the name of the part that stands above the drawing of a dimension, and
+// the drawing with the other name below it. The line from the upper name begins no
+// more to the left than given, in units of the drawing.
+func (c *composer) drawing(d *packs.Dim, left float64) (upper, below layout.Block) {
+	from, to := d.From.Part, d.To.Part
+	if from == nil {
+		from = d.Of.Part
+	}
+	if to == from {
+		to = nil
+	}
+	k, drawn := sketches[d.Kind]
+	width := pictureW
+	if drawn && left > 9 {
+		width = pictureW * layout.Mm(viewW-left+5) / layout.Mm(viewW)
+	}
+	name := func(p *packs.Part, width layout.Mm) layout.Block {
+		if p == nil {
+			return layout.Block{}
+		}
+		return c.Para(width, []layout.Run{layout.T(layout.Caption, p.Name)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
+	}
+	upper, lower := name(from, width), name(to, pictureW)
+	if !drawn {
+		return upper, lower
+	}
+	s := draw.NewScene(draw.View{X1: viewW, Y1: viewH}, pictureW, drawingH, d.At)
+	k.draw(s, c.Words(layout.Caption.With(layout.Bold), d.Base))
+	if !upper.Empty() {
+		s.Lines(draw.Thin, draw.XY{X: min(max(k.from.X, left), viewW-9), Y: viewH}, k.from)
+	}
+	if !lower.Empty() {
+		s.Lines(draw.Thin, draw.XY{X: min(max(k.to.X, 9), viewW-9), Y: 0}, k.to)
+	}
+	below = layout.Above(0.3, s.Block(), lower)
+	below.W = pictureW
+	return upper, below
+}
 
 // solid is a part in section: outline and hatching.
 func solid(s *draw.Scene, a, b draw.XY, rising bool) {

@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -37,12 +38,21 @@ func (c *composer) stateLine(d *packs.Dim) []string {
 		out = append(out, w.onRadius)
 	}
 	if d.By != nil {
-		out = append(out, c.w.by+": "+c.instrument(d.By))
+		out = append(out, c.w.by+": "+c.readWith(d.By))
 	}
 	if d.ViewedFrom != "" && (d.Positions.Kind == packs.Clock || d.ViewedFrom != d.Place.ViewedFrom) {
 		out = append(out, fill(c.w.seen, d.ViewedFrom))
 	}
 	return out
+}
+
+// readWith names an instrument beside a reading: its range and step stand on the
+// gather list.
+func (c *composer) readWith(in *packs.Instrument) string {
+	if in.Number == "" {
+		return in.Name
+	}
+	return in.Name + ", " + fill(c.w.dims.instrumentNo, in.Number)
 }
 
 // instrument names an instrument with its range, its step and its number.
@@ -64,10 +74,9 @@ func (c *composer) instrument(in *packs.Instrument) string {
 	return strings.Join(out, ", ")
 }
 
-// beside are the boxes that stand with the readings of a dimension: what is worked
-// out from all of them, the temperature of the part, the correction of a warm one,
-// spare ones.
-func (c *composer) beside(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+// groupBoxes are the boxes for what is worked out from all readings: what a limit
+// asks for, and the sum where a ladder copies it.
+func (c *composer) groupBoxes(d *packs.Dim, sides []side) []layout.Block {
 	var row []layout.Block
 	for _, g := range d.Groups() {
 		for _, s := range sides {
@@ -76,6 +85,25 @@ func (c *composer) beside(d *packs.Dim, sides []side, width layout.Mm) layout.Bl
 			}
 			row = append(row, c.groupBox(d, g, c.w.dims.group[g]+", "+s.caption, s.copied))
 		}
+	}
+	for _, s := range sides {
+		if s.copied || s.signed || s.work == nil || slices.Contains(d.Groups(), reading.Sum) {
+			continue
+		}
+		if s.work == &d.FoundWork && d.SumFound || s.work == &d.LeftWork && d.SumLeft {
+			row = append(row, c.groupBox(d, reading.Sum, c.w.dims.group[reading.Sum]+", "+s.caption, false))
+		}
+	}
+	return row
+}
+
+// beside are the boxes that stand with the readings of a dimension: with groups
+// what is worked out from all of them, the temperature of the part, the correction
+// of a warm one, spare ones.
+func (c *composer) beside(d *packs.Dim, sides []side, width layout.Mm, groups bool) layout.Block {
+	var row []layout.Block
+	if groups {
+		row = c.groupBoxes(d, sides)
 	}
 	if d.Warm == nil && (d.State.Hot || d.State.Cold) {
 		row = append(row, c.temperature(d, c.w.dims.partAt))

@@ -41,20 +41,6 @@ func (c *composer) stepRow(st *packs.Step) layout.Block {
 		number = layout.Above(2, number, c.WideBox(layout.RoleWords, numberW-2, 1, c.w.hours, st.At))
 		number.W = numberW
 	}
-	runs := append(c.stepState(st), layout.T(layout.Body, c.stepText(st)))
-	if st.Missed != "" {
-		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
-	}
-	body := append(c.branchLines(st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
-	body = append(body, c.moves(st, width)...)
-	body = append(body, c.heatLines(st, width)...)
-	body = append(body, c.guardLines(st, width)...)
-	body = append(body, c.liftLines(st, width)...)
-	body = append(body, c.forNowLines(st, width)...)
-	body = append(body, c.fastenLines(st, width)...)
-	if note := c.stepNote(st); note != "" {
-		body = append(body, c.Para(width, []layout.Run{layout.T(layout.Sub, note)}, layout.ParaOpts{Ref: st.At}))
-	}
 	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleInitials, c.w.initials, st.At), c.Box(layout.RoleTime, c.w.time, st.At))
 	var extra []layout.Block
 	if st.Check != "" {
@@ -64,9 +50,80 @@ func (c *composer) stepRow(st *packs.Step) layout.Block {
 		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.w.photo, st.At))
 	}
 	boxes = layout.Above(layout.GapY, append([]layout.Block{boxes}, extra...)...)
-	text := layout.Above(1, body...)
-	text.W = width
-	return layout.Beside(0, number, text, layout.Space(textGap, 1), boxes).Pad(0, 0, 1, 0).Anchored("step " + st.No)
+	var row layout.Block
+	for beside := range 3 {
+		// The lines stand beside the boxes for initials, or below them over the whole
+		// width, whichever takes less height.
+		text := layout.Above(1, c.stepLines(st, width, beside)...)
+		text.W = width
+		r := layout.Beside(0, number, text, layout.Space(textGap, 1), boxes)
+		if below := c.linesBelow(st, c.width-numberW, beside); len(below) > 0 {
+			r = layout.Above(1, r, layout.Above(1, below...).At(numberW, 0))
+		}
+		if row.Empty() || r.H < row.H-0.5 {
+			row = r
+		}
+	}
+	return row.Pad(0, 0, 1, 0).Anchored("step " + st.No)
+}
+
+// stepLines are the lines of a step that stand beside the boxes for initials: what
+// to do, and with beside 1 what goes where, with 0 all of them.
+func (c *composer) stepLines(st *packs.Step, width layout.Mm, beside int) []layout.Block {
+	runs := append(c.stepState(st), layout.T(layout.Body, c.stepText(st)))
+	if st.Missed != "" {
+		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
+	}
+	lines := append(c.branchLines(st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
+	if beside < 2 {
+		lines = append(lines, c.removals(st, width)...)
+	}
+	if beside < 1 {
+		lines = append(append(lines, c.fits(st, width)...), c.furtherLines(st, width)...)
+	}
+	return lines
+}
+
+// linesBelow are the lines of a step that do not stand beside its boxes.
+func (c *composer) linesBelow(st *packs.Step, width layout.Mm, beside int) []layout.Block {
+	var out []layout.Block
+	if beside > 1 {
+		out = append(out, c.removals(st, width)...)
+	}
+	if beside > 0 {
+		if len(c.fits(st, width)) > 0 {
+			out = append(out, c.inPairs(st))
+		}
+		out = append(out, c.furtherLines(st, width)...)
+	}
+	return out
+}
+
+// furtherLines are heats, what guards the step, lifts, what is on for now, what is
+// loosened and tightened, and the small line.
+func (c *composer) furtherLines(st *packs.Step, width layout.Mm) []layout.Block {
+	out := c.heatLines(st, width)
+	out = append(out, c.guardLines(st, width)...)
+	out = append(out, c.liftLines(st, width)...)
+	out = append(out, c.forNowLines(st, width)...)
+	out = append(out, c.fastenLines(st, width)...)
+	if note := c.stepNote(st); note != "" {
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Sub, note)}, layout.ParaOpts{Ref: st.At}))
+	}
+	return out
+}
+
+// inPairs sets the lines of what comes out of containers in two columns over the
+// whole width, each with its box for the count.
+func (c *composer) inPairs(st *packs.Step) layout.Block {
+	width := (c.width - numberW - textGap) / 2
+	lines := c.fits(st, width)
+	var rows []layout.Block
+	for i := 0; i < len(lines); i += 2 {
+		left := lines[i].Fill(width, lines[i].H, 0, 0)
+		rows = append(rows, layout.Beside(textGap, append([]layout.Block{left}, lines[i+1:min(i+2, len(lines))]...)...))
+	}
+	return layout.Above(layout.GapY, rows...)
 }
 
 // stepText is what a step says. A put-back row whose author wrote no back: line
@@ -127,12 +184,18 @@ func (c *composer) freeWords(f *packs.Free) string {
 	return c.w.anyTimeAtAll
 }
 
-// moves are the lines of what goes into or comes out of each container.
-func (c *composer) moves(st *packs.Step, width layout.Mm) []layout.Block {
+// removals are the lines of what goes into each container.
+func (c *composer) removals(st *packs.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, g := range byWhere(st.Remove, func(m *packs.Move) packs.Where { return m.To }) {
 		out = append(out, c.moveLine(c.w.into, g, width, layout.Block{}))
 	}
+	return out
+}
+
+// fits are the lines of what comes out of each container, with a box for the count.
+func (c *composer) fits(st *packs.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
 	for _, g := range byWhere(st.Fit, func(m *packs.Move) packs.Where { return m.From }) {
 		verb := c.w.from
 		if g.where.Scrap {

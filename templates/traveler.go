@@ -52,7 +52,7 @@ func (c *composer) work(back bool) []layout.Piece {
 					p.Group = group
 				}
 				p.Under = []*layout.Block{head}
-				if i > len(st.Cautions) {
+				if i >= len(st.Cautions) {
 					p.Under = append(p.Under, goesOn)
 				}
 				out = append(out, p)
@@ -112,10 +112,14 @@ func (c *composer) goOn(s *packs.Section) layout.Piece {
 // step sets one step: cautions, row, dimensions, hold.
 func (c *composer) step(st *packs.Step) []layout.Piece {
 	var out []layout.Piece
-	for _, n := range st.Cautions {
-		out = append(out, layout.Piece{Block: c.caution(n).Tagged(st.At), Gap: 2, KeepNext: true})
+	for i, n := range st.Cautions {
+		gap := layout.Mm(1)
+		if i == 0 {
+			gap = 2
+		}
+		out = append(out, layout.Piece{Block: c.caution(n).Tagged(st.At), Gap: gap, KeepNext: true})
 	}
-	out = append(out, layout.Piece{Block: c.stepRow(st), Gap: 2})
+	out = append(out, layout.Piece{Block: c.stepRow(st), Gap: 1.5})
 	for _, b := range c.noted(st) {
 		out = append(out, layout.Piece{Block: b, Gap: 1})
 	}
@@ -141,9 +145,11 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 		// The row stays with its first boxes, and the last ones with the hold and
 		// the line of what must be empty.
 		row := i == len(st.Cautions)
-		out[i].KeepNext = p.KeepNext || row || i == len(out)-2 && (st.Hold != nil || len(st.Empty) > 0)
+		last := i == len(out)-2 && (st.Hold != nil || len(st.Empty) > 0)
+		out[i].KeepNext = p.KeepNext || row || last
+		out[i].MayPart = row && !last && stacked(out) > togetherMm
 	}
-	out = append(out, layout.Piece{Block: c.rule(layout.Inner).Tagged(st.At), Gap: 1.5})
+	out = append(out, layout.Piece{Block: c.rule(layout.Inner).Tagged(st.At), Gap: 1})
 	out[len(out)-2].KeepNext = true
 	return out
 }

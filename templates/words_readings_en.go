@@ -21,7 +21,7 @@ var englishReadings = readingWords{
 	critical: "Critical", criticalRule: "Every dimension with a limit on one sheet. The boxes are copies: those to write in first stand on the pages named.",
 	index: "Dimensions", indexTitle: "Every dimension, its limit, and the step and page where it is read and left.",
 	traps: "Easily missed", missed: "easily missed",
-	mark: "mark", what: "what is measured", limit: "limit", unit: "unit", source: "source", foundAt: "found at", leftAt: "left at", noMore: "only recorded",
+	mark: "mark", what: "what is measured", limit: "limit", unit: "unit", source: "source", foundAt: "found at", leftAt: "left at", noMore: "record",
 	smallest: "smallest", largest: "largest", notSourced: "NOT SOURCED", lookAt: "%s: compare with p. %s",
 
 	stack: "order of %s, counted from %s outward", expected: "expected: %s", piece: "piece %s as found", stackBack: "%s in the order from %s outward that was written down (p. %s)",

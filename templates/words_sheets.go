@@ -52,5 +52,5 @@ type sheetWords struct {
 	countStepsOff, countStepsBack, countHolds, countLocks    string
 	countPermits, countOpenings, countContainers             string
 	countInstruments, countLeftOver, countDeviations         string
-	hours, hoursPlanned, hoursAll, hoursActual               string
+	hours, hoursPlanned, hoursAll                            string
 }

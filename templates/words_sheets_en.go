@@ -14,7 +14,7 @@ var englishSheets = sheetWords{
 	},
 	legendTitle: "What the words mean", permitsTitle: "Permits", cautionsTitle: "Cautions in full", sparedTitle: "Left out by the planner",
 	permit: "permit", permitNumber: "number", permitUntil: "valid until", permitGiven: "given by: name, time",
-	beforeSteps: "before %s", inFull: "in full p. %s", sparedLine: "%s, at %s: %s",
+	beforeSteps: "before %s", inFull: "see\u00a0p.\u00a0%s", sparedLine: "%s, at %s: %s",
 	signalSource: "Words as in ANSI Z535.6, signs numbered as in ISO 7010. Where other papers use CAUTION for the machine, here it is NOTICE.",
 
 	fireWatch: "Fire watch after", flameOut: "flame out: time", watchUntil: "watched until, %s or later: time", watchedBy: "watched by: name",
@@ -66,5 +66,5 @@ var englishSheets = sheetWords{
 	countHolds: "hold and witness points signed", countLocks: "locks put on and taken off", countPermits: "permits handed back",
 	countOpenings: "openings seen clean and closed", countContainers: "containers empty, or scrap handed over",
 	countInstruments: "instruments returned", countLeftOver: "parts left over", countDeviations: "deviations written",
-	hours: "hours", hoursPlanned: "planned %s\u00a0h, %s\u00a0h so far", hoursAll: "Planned %s hours in all.", hoursActual: "hours in all",
+	hours: "hours", hoursPlanned: "planned %s\u00a0h, %s\u00a0h so far", hoursAll: "hours of work planned; hours taken",
 }

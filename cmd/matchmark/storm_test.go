@@ -11,6 +11,7 @@ import (
 	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/packs/fit"
+	"matchmark/packs/reading"
 	"matchmark/templates"
 )
 
@@ -110,4 +111,61 @@ func TestStormPumpFits(t *testing.T) {
 			t.Errorf("%s is left at %s, want what the ring sizes leave", d.Mark, d.Left.Text())
 		}
 	}
+}
+
+// TestSumsStandWhereTheyAreRead: a ladder that copies the sum of several readings
+// finds that sum in a box beside them, on the page it names.
+func TestSumsStandWhereTheyAreRead(t *testing.T) {
+	t.Parallel()
+	job, pack := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
+	copied := 0
+	for _, d := range job.Dims {
+		for _, l := range []*packs.Ladder{d.FoundWork.Formula, d.LeftWork.Formula} {
+			if l == nil {
+				continue
+			}
+			for _, r := range l.Rungs {
+				for _, p := range r.Parts {
+					if p.Blank != reading.BlankReading || p.Index != reading.WholeOf(reading.WordSumOf) {
+						continue
+					}
+					copied++
+					for _, u := range l.Uses {
+						if u.Mark == p.Mark && !sumBox(pack, u) {
+							t.Errorf("%s copies the sum of %s, which has no box", d.Mark, u.Dims[0].Mark)
+						}
+					}
+				}
+			}
+		}
+	}
+	if copied < 6 {
+		t.Errorf("%d sums are copied, and D14, D20 and D22 take eight", copied)
+	}
+}
+
+// sumBox reports whether a box for the sum of the readings stands with them, as
+// found or as left.
+func sumBox(pack *templates.Pack, u packs.Use) bool {
+	want := "sum, as found"
+	if u.Left {
+		want = "sum, as left"
+	}
+	d := u.Dims[0]
+	for _, f := range pack.Pages.Pages {
+		caption, box := false, false
+		for _, it := range f.Items {
+			if it.Ref != layout.Ref(d.At) {
+				continue
+			}
+			text, isText := it.Shape.(layout.Text)
+			caption = caption || isText && text.S == want
+			rect, isBox := it.Shape.(layout.Rect)
+			box = box || isBox && it.Role == layout.RoleValue && rect.Cells == d.SumBox().Before+1+d.SumBox().After
+		}
+		if caption && box {
+			return true
+		}
+	}
+	return false
 }

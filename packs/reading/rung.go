@@ -34,11 +34,13 @@ const fewBoxes = 4
 
 // A Given is what a ladder has to know of readings that it takes: the box of one,
 // and how many there are. Once is for a reading that is taken box by box: the
-// ladder stands for one position, and takes the reading of the same one.
+// ladder stands for one position, and takes the reading of the same one. Summed is
+// for readings that are added up where they stand: their sum is copied.
 type Given struct {
-	Box   Box
-	Boxes int
-	Once  bool
+	Box    Box
+	Boxes  int
+	Once   bool
+	Summed bool
 }
 
 // A Rung is one line of a ladder. Minus and Plus stand before a term, Equals
@@ -332,7 +334,7 @@ func (p *pen) many(it *Item) ([]Part, figure) {
 	sum.most = new(big.Rat).Mul(f.most, big.NewRat(int64(max(n, 1)), 1))
 	sum = sum.sized()
 	parts := one(WordSumOf, sum)
-	if n <= fewBoxes {
+	if n <= fewBoxes && (len(it.Marks) > 1 || !p.given(it.Marks[0]).Summed) {
 		parts = append(append([]Part{word(WordSum)}, p.each(it.Marks)...), result(sum, false)...)
 	}
 	if it.Kind == SumOf {
