@@ -327,7 +327,7 @@ func (s *Step) beyondRow() string {
 		return "has a hold"
 	case len(s.Lifts)+len(s.Heats) > 0:
 		return "lifts or heats"
-	case len(s.Lock)+len(s.Unlock)+len(s.Permits)+len(s.Open)+len(s.Close) > 0 || s.ToolCount:
+	case len(s.Lock)+len(s.Unlock)+len(s.Permits)+len(s.Open)+len(s.Close) > 0 || s.ToolCount || s.CountAll:
 		return "locks, opens or closes something"
 	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:
 		return "loosens, tightens or fits something for now"

@@ -66,6 +66,7 @@ func (b *builder) readGuards() {
 // resolveGuards ties a step to the locks, permits and openings that it names.
 func (b *builder) resolveGuards(st *Step, ds *def.Step) {
 	st.ToolCount = ds.ToolCount.Value == "yes"
+	st.CountAll = ds.CountAll.Value == "yes"
 	for _, t := range ds.Lock {
 		if x := b.isolationAt(t); x != nil && claimed(b, t, &x.LockedAt, st, "the isolation "+x.Key+" is locked") {
 			st.Lock = append(st.Lock, x)

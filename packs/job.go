@@ -302,6 +302,7 @@ type Step struct {
 	Permits      []*Permit
 	Open, Close  []*Opening
 	ToolCount    bool // tools are counted
+	CountAll     bool // every container is counted on the list of counts
 
 	Hours, HoursSoFar *units.Number // planned for the step, and until it is done; nil if not said
 

@@ -25,7 +25,9 @@ func counts(c *composer) []layout.Piece {
 		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, joined(c.tagName(t), bagParts(t)), t.At), c.Tick(layout.Body, "", t.At),
 			g.text(3, layout.Strong, c.expected(t), t.At)))
 	}
-	return c.listSheet(w.countsRule, g, rows)
+	out := c.listSheet(w.countsRule, g, rows)
+	out[0].Block = out[0].Block.Anchored("counts")
+	return out
 }
 
 // expected is how many pieces there must be, or bags where there is nothing else.

@@ -35,6 +35,9 @@ func (c *composer) guardLines(st *packs.Step, width layout.Mm) []layout.Block {
 	for _, o := range st.Close {
 		tick(fill(w.closeLine, openingName(o), c.page("opening "+o.Mark())))
 	}
+	if st.CountAll {
+		tick(fill(w.countAllLine, c.page("counts")))
+	}
 	if st.ToolCount {
 		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleCount, w.toolsIn, st.At), c.Box(layout.RoleCount, w.toolsOut, st.At))
 		out = append(out, boxes.Pad(0.5, 0, 0.5, 0))

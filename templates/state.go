@@ -3,7 +3,6 @@ package templates
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs"
@@ -53,25 +52,6 @@ func (c *composer) readWith(in *packs.Instrument) string {
 		return in.Name
 	}
 	return in.Name + ", " + fill(c.w.dims.instrumentNo, in.Number)
-}
-
-// instrument names an instrument with its range, its step and its number.
-func (c *composer) instrument(in *packs.Instrument) string {
-	out := []string{in.Name}
-	if in.Low != nil && in.High != nil {
-		low := in.Low.Print()
-		if in.Low.Unit == in.High.Unit {
-			low = in.Low.Number.Print()
-		}
-		out = append(out, fill(c.w.dims.rangeOf, low, in.High.Print()))
-	}
-	if in.Reads != nil {
-		out = append(out, fill(c.w.reads, in.Reads.Print()))
-	}
-	if in.Number != "" {
-		out = append(out, fill(c.w.dims.instrumentNo, in.Number))
-	}
-	return strings.Join(out, ", ")
 }
 
 // groupBoxes are the boxes for what is worked out from all readings: what a limit

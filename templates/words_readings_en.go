@@ -6,7 +6,7 @@ import "matchmark/packs/reading"
 var englishReadings = readingWords{
 	pushed: "pushed: %s", load: "load: %s", plane: "plane: %s", hot: "taken hot", cold: "taken cold",
 	onDiameter: "on the diameter", onRadius: "on the radius",
-	rangeOf: "%s to %s", instrumentNo: "no. %s", calibrated: "calibrated until",
+	instrumentNo: "no. %s", calibrated: "calibrated until",
 
 	partAt: "part at",
 	group:  map[reading.Group]string{reading.Mean: "mean", reading.Spread: "largest less smallest", reading.Sum: "sum"},

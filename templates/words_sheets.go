@@ -27,10 +27,10 @@ type sheetWords struct {
 	issued, used, returned, alwaysRenewed, usedAt, gatherRule              string
 
 	// Openings.
-	opening, coveredWith, openedBy, closedBy, seenClean, toolsIn, toolsOut string
-	openingsRule, enclosed, toolLog, toolPlace                             string
-	stepGoesOn                                                             string
-	openLine, closeLine, lockLine, unlockLine, permitLine, closeDefault    string
+	opening, coveredWith, openedBy, closedBy, seenClean, toolsIn, toolsOut, countAllLine string
+	openingsRule, enclosed, toolLog, toolPlace                                           string
+	stepGoesOn                                                                           string
+	openLine, closeLine, lockLine, unlockLine, permitLine, closeDefault                  string
 
 	// Holds.
 	stopsHere, mayGoOn, holdsRule, seenAndReleased, holdWhat string

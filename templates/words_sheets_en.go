@@ -30,7 +30,7 @@ var englishSheets = sheetWords{
 	gatherRule: "Issued, used and returned are counts. What was issued is used or comes back: the last two make up the first.",
 
 	opening: "opening", coveredWith: "covered with", openedBy: "opened: initials, time", closedBy: "closed: initials, time", seenClean: "seen clean by",
-	toolsIn: "tools in", toolsOut: "tools out",
+	toolsIn: "tools in", toolsOut: "tools out", countAllLine: "every container counted on the counts sheet (p. %s)",
 	openingsRule: "Every opening is covered when nobody works at it. What falls in is written down and found before anything is closed.",
 	enclosed:     "a person can go in", toolLog: "Tools and rags taken to the openings", toolPlace: "opening",
 	stepGoesOn: "goes on",

@@ -362,6 +362,7 @@ type Step struct {
 	Unlock    []Text
 	Permit    []Text  // papers that must be there
 	ToolCount Text    // yes: tools are counted
+	CountAll  Text    // yes: every container is counted
 	Otherwise Varying // what is done instead where the step does not apply
 	Applies
 	Branching

@@ -114,6 +114,7 @@ var stepKind = &kind[Step]{
 		list("permit", "The permits that must be there before it is begun.", "[hot-work]", func(s *Step) *[]Text { return &s.Permit }),
 		varying("otherwise", "What is done instead where the step is not meant for the machine, or its if: says no.", "Check that the plug is tight.", func(s *Step) *Varying { return &s.Otherwise }),
 		flag("tool-count", "Whether the tools are counted.", "yes", func(s *Step) *Text { return &s.ToolCount }),
+		flag("count-all", "Whether every container is counted now, on the sheet of counts.", "yes", func(s *Step) *Text { return &s.CountAll }),
 	}, append(branching(), applies(func(s *Step) *Applies { return &s.Applies })...)...),
 }
 
