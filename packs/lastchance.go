@@ -1,6 +1,8 @@
 package packs
 
 import (
+	"slices"
+
 	"matchmark/packs/def"
 	"matchmark/packs/source"
 )
@@ -114,13 +116,21 @@ func contains(list []*Part, p *Part) bool {
 	return false
 }
 
-// loosened adds the steps that loosen or heat one of the parts.
+// loosened adds the steps that loosen, heat or lift one of the parts. A lift that
+// puts it back is no loss.
 func (b *builder) loosened(f *faces) {
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			for _, h := range st.Heats {
 				if h.Hub != nil && contains(f.parts, h.Hub) && h.PulledAt == st {
 					f.lost = append(f.lost, loss{st, st.At, "heats it"})
+				}
+			}
+			for _, l := range st.Lifts {
+				for _, p := range l.Parts {
+					if contains(f.parts, p) && !slices.ContainsFunc(st.Fit, func(m *Move) bool { return m.Part == p || within(m.Part, p) || within(p, m.Part) }) {
+						f.lost = append(f.lost, loss{st, st.At, "lifts it"})
+					}
 				}
 			}
 			for _, l := range st.Loosen {
