@@ -134,11 +134,12 @@ func kilograms(q units.Quantity) float64 {
 	return x
 }
 
-// kiloPascals prints a load of a floor.
-func kiloPascals(p lift.Kilopascal) string {
-	n := units.Exact(new(big.Rat).SetFloat64(float64(p)), 0).Round(1, units.Nearest)
+// PressureText prints the load on the floor under the piece that carries most, in
+// kN/m² or for a lift in pounds in lb/ft².
+func (l *Lift) PressureText() string {
+	if l.poundsUsed {
+		return printed(float64(l.Floor.Pressure), units.Kilopascal, units.PoundPerSquareFoot)
+	}
+	n := units.Exact(new(big.Rat).SetFloat64(float64(l.Floor.Pressure)), 0).Round(1, units.Nearest)
 	return n.Print() + "\u00a0kN/m²"
 }
-
-// PressureText prints the load on the floor under the piece that carries most.
-func (l *Lift) PressureText() string { return kiloPascals(l.Floor.Pressure) }

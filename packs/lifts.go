@@ -300,7 +300,7 @@ func (r *liftReader) floor(dynamic lift.Ratio) {
 	}
 	r.l.Floor = &res
 	if res.Used > 1 {
-		r.b.problems.Add(f.At, "floor-overloaded", r.l.Mark+" presses "+kiloPascals(res.Pressure)+" on the floor of "+spot.Mark+", which carries "+rated.Value,
+		r.b.problems.Add(f.At, "floor-overloaded", r.l.Mark+" presses "+r.l.PressureText()+" on the floor of "+spot.Mark+", which carries "+rated.Value,
 			"spread it over longer or more pieces")
 	}
 }

@@ -60,6 +60,7 @@ const (
 	Megapascal
 	Kilopascal
 	PSI
+	PoundPerSquareFoot
 	Celsius
 	Fahrenheit
 	CelsiusRise
