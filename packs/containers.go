@@ -8,6 +8,9 @@ import (
 	"matchmark/packs/source"
 )
 
+// squared prints a load to the square as it is read on a drawing.
+var squared = strings.NewReplacer("/m2", "/m²", "/ft2", "/ft²")
+
 // cut parts a written name from the place after its slash.
 func cut(s string) (key, rest string, named bool) { return strings.Cut(s, "/") }
 
@@ -47,6 +50,7 @@ func (b *builder) readContainers() {
 	b.spots = map[string]*Spot{}
 	for _, ds := range b.def.LayDown {
 		s := &Spot{At: ds.Mark.At, Mark: ds.Mark.Value, What: ds.What.Value, Floor: ds.Floor.Value, Support: ds.Support.Value}
+		s.Floor = squared.Replace(s.Floor)
 		b.spots[s.Mark] = s
 		b.job.Spots = append(b.job.Spots, s)
 	}

@@ -203,6 +203,9 @@ func TestStepsPointToTheirLiftSheet(t *testing.T) {
 	has(good, "reassembly", line)
 	has(good, "lifts", "Shared evenly by levers")
 	has(good, "lifts", "A competent person, the site's lift rules and the local code decide")
+	// In pounds: 325 lb x 1.1 dynamic, 60 % on one of two timbers 40 in x 6 in, is
+	// 128.7 lb/ft² (force over area, by hand).
+	has(pages("good", "lift-gearbox.yaml"), "lifts", "presses 129 lb/ft²", "on a floor for 400 lb/ft²")
 	bad := pages("bad", "lift-missing.yaml")
 	has(bad, "traveler", "CANNOT BE COMPUTED. Do not lift.")
 	has(bad, "lifts", "L2 cannot be computed, because", "does not lie between the picks", "Do not lift by this sheet.")
