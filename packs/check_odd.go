@@ -111,7 +111,7 @@ func (b *builder) oddDims() {
 	}), "in which state it is measured", "with: shaft pushed toward the motor")
 	b.odd(ask(list, numbers, at, func(d *def.Dimension) bool { return d.By.Written() }), "what it is measured with", "by: depth-gauge")
 	b.odd(ask(list, read, at, func(d *def.Dimension) bool {
-		return d.From.Part.Written() && d.To.Part.Written() || d.Of.Part.Written()
+		return d.From.Part.Written() && d.To.Part.Written() || d.Of.Part.Written() || d.Shims.Written()
 	}),
 		"between which faces it lies", "from: {lock-nut: outer face}, to: {shaft: end face}, or of: {shaft: seat}")
 	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return all(d, func(x *Dim) bool { return !x.NotSourced() }) }), "where its limit comes from", "source: maker's sheet 4")

@@ -9,8 +9,8 @@ import (
 	"matchmark/packs/shim"
 )
 
-// materialW is the box beside a leaf for its material or mark.
-const materialW layout.Mm = 34
+// leastMaterial is the least width of the box for a leaf's material or mark.
+const leastMaterial layout.Mm = 22
 
 // shimBoxes sets a pack of shims: in putting back the table that leads from what was
 // worked out to a pack, whether the old pack stays, then the leaves one by one with
@@ -28,12 +28,12 @@ func (c *composer) shimBoxes(d *packs.Dim, sides []side, width layout.Mm) []layo
 		}
 	}
 	if len(cols) > 1 {
-		out = append(out, c.Tick(layout.Body, c.w.oldPackStays, d.At))
+		out[0] = layout.Above(1, out[0], c.Tick(layout.Body, c.w.oldPackStays, d.At))
 	}
 	if d.Shims.Stock.Stock.Pick {
 		return append(out, c.pickBoxes(d, cols, width))
 	}
-	return append(out, c.leafTable(d, cols))
+	return append(out, c.leafTable(d, cols, width))
 }
 
 // stockLine says what shims there are.
@@ -110,40 +110,25 @@ func packText(p shim.Pack) string {
 	return strings.Join(out, "\u00a0+\u00a0")
 }
 
-// leafTable sets one row a leaf and the sum below, one column a side, and a box for
-// what the leaf is made of or marked with.
-func (c *composer) leafTable(d *packs.Dim, sides []side) layout.Block {
-	const gap = 2
-	names := []string{}
-	for i := range d.Shims.Stock.Stock.Most {
-		names = append(names, fill(c.w.leaf, strconv.Itoa(i+1)))
-	}
-	labelW := c.labelWidth(append(names, c.w.sumOfLeaves))
-	var head []layout.Block
-	widths := make([]layout.Mm, len(sides))
-	for i, s := range sides {
-		caption := c.Words(layout.Caption, c.withUnit(d, s.caption))
-		widths[i] = max(c.box(d, s, "", false).W, caption.W)
-		head = append(head, caption.Fill(widths[i], caption.H, 0, 0))
-	}
-	row := func(label string, st layout.Style, material bool) layout.Block {
-		var all []layout.Block
-		for i, s := range sides {
-			b := c.box(d, s, "", false)
-			all = append(all, b.Fill(widths[i], b.H, 0, 0))
+// leafTable sets the leaves of a pack beside each other with their sum at the end,
+// one row a side, and below them boxes for what each leaf is made of or marked with.
+func (c *composer) leafTable(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+	var rows []layout.Block
+	leaves := d.Shims.Stock.Stock.Most
+	for _, s := range sides {
+		var row []layout.Block
+		for i := range leaves {
+			row = append(row, c.box(d, s, fill(c.w.leaf, strconv.Itoa(i+1)), false))
 		}
-		if material {
-			all = append(all, c.WideBox(layout.RoleWords, materialW, 1, c.w.material, d.At))
-		}
-		name := c.Line(labelW, []layout.Run{layout.T(st, label)}, layout.ParaOpts{Ref: d.At})
-		return layout.Middle(gap, name, layout.Beside(layout.GapX, all...))
+		row = append(row, c.box(d, s, c.w.sumOfLeaves, false))
+		rows = append(rows, layout.Above(0.3, c.Words(layout.Caption, c.withUnit(d, s.caption)), flowRow(row, width)))
 	}
-	rows := []layout.Block{}
-	for _, n := range names {
-		rows = append(rows, row(n, layout.Sub, true))
+	one := c.box(d, side{}, "", false).W
+	var materials []layout.Block
+	for range leaves {
+		materials = append(materials, c.WideBox(layout.RoleWords, max(one, leastMaterial), 1, c.w.material, d.At))
 	}
-	rows = append(rows, row(c.w.sumOfLeaves, layout.SubBold, false))
-	return layout.Above(0.5, layout.Beside(layout.GapX, head...).At(labelW+gap, 0), layout.Above(layout.GapY, rows...))
+	return layout.Above(layout.GapY, append(rows, flowRow(materials, width))...)
 }
 
 // pickBoxes sets a box to tick for each of a graded set, for every side, and the box
