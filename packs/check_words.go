@@ -64,9 +64,19 @@ func turned(st *Step) []*Part {
 }
 
 // callsNew reports whether a text speaks of a new part of that name: the word new,
-// and within three words the last word of the name.
+// and within three words the last word of the name. What stands behind a comma or a
+// full stop is another part: on a new O-ring, then the plate.
 func callsNew(text, name string) bool {
-	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return strings.ContainsRune(" ,.;:()\u00a0", r) })
+	for _, clause := range strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return strings.ContainsRune(",.;:()", r) }) {
+		if newWithin(strings.Fields(clause), name) {
+			return true
+		}
+	}
+	return false
+}
+
+// newWithin is callsNew for the words between two commas.
+func newWithin(words []string, name string) bool {
 	parts := strings.Fields(strings.ToLower(name))
 	if len(parts) == 0 {
 		return false

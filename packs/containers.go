@@ -74,7 +74,9 @@ func (b *builder) readContainers() {
 }
 
 // whereAt resolves where parts go: a container with or without place and pocket
-// (C4, C4/DE, C4/springs, C4/DE/springs), a lay-down spot, the bench or scrap.
+// (C4, C4/DE, C4/springs, C4/DE/springs), a lay-down spot, the bench or scrap. A
+// group of places instead of a pocket (C1/valve) is the pocket that is called as the
+// place that the parts come from.
 func (b *builder) whereAt(t def.Text, from Place) (Where, bool) {
 	switch t.Value {
 	case "bench":
@@ -108,6 +110,9 @@ func (b *builder) whereAt(t def.Text, from Place) (Where, bool) {
 	if len(found) > 1 {
 		b.problems.Add(t.At, "which-place", t.Value+" stands at several places: "+found[0].Mark+", "+found[1].Mark, "name the place: "+found[0].Mark)
 		return Where{}, false
+	}
+	if i := slices.Index(from.Groups, pocket); i >= 0 && !slices.Contains(found[0].Pockets, pocket) {
+		pocket = from.Keys[i]
 	}
 	if pocket != "" && !slices.Contains(found[0].Pockets, pocket) {
 		b.unknown(def.Text{Value: pocket, At: t.At}, "pocket of "+key, found[0].Pockets, "pockets: of "+key)

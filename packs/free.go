@@ -201,6 +201,13 @@ func (b *builder) needs(k, i *Step) *Dim {
 	if a := i.If; a != nil && a.Dim != nil && (slices.Contains(k.Measure, a.Dim) || slices.Contains(k.Set, a.Dim)) {
 		return a.Dim
 	}
+	for _, s := range i.Judge {
+		for _, d := range s.JudgedBy {
+			if slices.Contains(k.Measure, d) {
+				return d
+			}
+		}
+	}
 	for _, d := range append(append([]*Dim{}, i.Measure...), i.Set...) {
 		for _, e := range append(append([]*Dim{}, k.Measure...), k.Set...) {
 			if e == d {

@@ -60,6 +60,8 @@ type Place struct {
 	Groups     []string // the group of each key, as end
 	Name       string   // "drive end"
 	ViewedFrom string
+
+	CountedFrom string // where the counting of its group starts, empty if not said
 }
 
 // A Part is one part at one place.
@@ -154,7 +156,10 @@ type Dim struct {
 	Merged []*Dim // of a merged one: the dimensions it stands for, in the order of its boxes
 	In     *Dim   // the merged one that prints it, nil if it prints itself
 	Sheet  bool   // its boxes stand on a sheet of their own
-	zones  map[*reading.Limit]string
+	// CountedFrom is where the counting of the places of a merged one starts.
+	CountedFrom string
+
+	zones map[*reading.Limit]string
 
 	Adjuster *Part           // the part that sets it
 	PerTurn  *units.Quantity // what one turn of the adjuster moves it
@@ -224,6 +229,9 @@ type Set struct {
 	What    string
 	Why     string
 	Members []*Part
+
+	JudgedBy []*Dim // of which one that is out renews all pieces
+	JudgedAt *Step  // where that is decided
 }
 
 // A Hold is a point where work stops (a hold) or may stop (a witness point) for
@@ -288,6 +296,7 @@ type Step struct {
 	Missed   string
 	Marks    []*Part    // get a mark across their joint
 	Stacks   []*Stack   // whose order is written down
+	Judge    []*Set     // all of which go back or are renewed
 	WayRound []WayRound // which side of a part faces what
 	Check    string     // role that checks as well
 	Photo    bool

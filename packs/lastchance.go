@@ -68,7 +68,7 @@ func (b *builder) readFaces(d *Dim, dd *def.Dimension) faces {
 			f.parts = append(f.parts, p)
 		}
 	}
-	if d.Of.Part != nil && !keepsSize[d.Kind] {
+	if d.Of.Part != nil && !keepsSize[d.Kind] && !lostByNothing(dd) {
 		f.parts = append(f.parts, d.readOn(d.Of.Part.upward())...)
 	}
 	named := b.lostBy(d, dd, &f)

@@ -84,8 +84,8 @@ func joinDims(ds []*Dim, st *Step) {
 	first := ds[0]
 	digits := first.Box.Form == reading.Digits || first.Box.Form == reading.Fraction
 	for _, d := range ds {
-		if d.byHand() {
-			return // each has a ladder of its own
+		if d.byHand() || !sameFaces(d, first) {
+			return // each has a ladder of its own, or a part called otherwise
 		}
 	}
 	if !digits || len(first.Positions.Rows) > 0 && len(first.Positions.Cols) > 0 {
@@ -94,6 +94,9 @@ func joinDims(ds []*Dim, st *Step) {
 	m := *first
 	m.Place, m.Mark = st.Place, st.Place.mark(first.Base)
 	m.Merged = ds
+	if st.Place.CountedFrom == "" {
+		m.CountedFrom = first.Place.CountedFrom
+	}
 	if !m.arrange(ds, st) || !m.limitsOf(ds) {
 		return
 	}
@@ -107,6 +110,18 @@ func joinDims(ds []*Dim, st *Step) {
 		}
 	}
 	m.Sheet = m.bigBlock()
+}
+
+// sameFaces reports whether two dimensions are taken at parts of the same names: one
+// heading is to hold for both.
+func sameFaces(a, b *Dim) bool {
+	called := func(f Face) string {
+		if f.Part == nil {
+			return ""
+		}
+		return f.Part.Name
+	}
+	return called(a.From) == called(b.From) && called(a.To) == called(b.To) && called(a.Of) == called(b.Of)
 }
 
 // arrange lays the places out: the first group that the step does not name goes
@@ -125,7 +140,7 @@ func (m *Dim) arrange(ds []*Dim, st *Step) bool {
 		if len(own) == 0 || len(d.Positions.Names()) != len(names) {
 			return false
 		}
-		row, rest := own[0], own[1:]
+		row, rest := rowName(groups[0], own[0]), own[1:]
 		m.Positions.RowName, m.Positions.ColName = groups[0], strings.Join(groups[1:], ", ")
 		if !slices.Contains(rows, row) {
 			rows = append(rows, row)
@@ -151,6 +166,15 @@ func (m *Dim) arrange(ds []*Dim, st *Step) bool {
 		m.Positions.Cols = nil
 	}
 	return true
+}
+
+// rowName is the name of a row: the place, with its group before it where the place is
+// a mere number, as in line 2.
+func rowName(group, place string) string {
+	if place[0] >= '0' && place[0] <= '9' {
+		return group + " " + place
+	}
+	return place
 }
 
 // orNone gives each name as a list of one, and one empty list where there is none.

@@ -52,7 +52,7 @@ func (b *builder) readPlaces() {
 			if name == "" {
 				name = g.name + " " + p.Key.Value
 			}
-			g.places = append(g.places, Place{Label: p.Key.Value, Keys: []string{p.Key.Value}, Groups: []string{g.name}, Name: name, ViewedFrom: view})
+			g.places = append(g.places, Place{Label: p.Key.Value, Keys: []string{p.Key.Value}, Groups: []string{g.name}, Name: name, ViewedFrom: view, CountedFrom: dg.CountedFrom.Value})
 		}
 		b.groups[g.name] = g
 	}
@@ -163,12 +163,17 @@ func (p Place) cross(q Place) Place {
 	if view == "" {
 		view = p.ViewedFrom
 	}
+	counted := p.CountedFrom
+	if counted == "" {
+		counted = q.CountedFrom
+	}
 	return Place{
-		Label:      p.Label + "-" + q.Label,
-		Keys:       append(append([]string{}, p.Keys...), q.Keys...),
-		Groups:     append(append([]string{}, p.Groups...), q.Groups...),
-		Name:       p.Name + ", " + q.Name,
-		ViewedFrom: view,
+		Label:       p.Label + "-" + q.Label,
+		Keys:        append(append([]string{}, p.Keys...), q.Keys...),
+		Groups:      append(append([]string{}, p.Groups...), q.Groups...),
+		Name:        p.Name + ", " + q.Name,
+		ViewedFrom:  view,
+		CountedFrom: counted,
 	}
 }
 

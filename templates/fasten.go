@@ -16,9 +16,23 @@ func (c *composer) fastenLines(st *packs.Step, width layout.Mm) []layout.Block {
 		out = append(out, c.tickLine(c.fastenRuns(c.w.loosen, f, false), c.w.slack, f.At, width))
 	}
 	for _, f := range st.Tighten {
+		if f.Joint != nil && len(f.Joint.Stages) > 1 {
+			out = append(out, c.stageTicks(f, width))
+			continue
+		}
 		out = append(out, c.tickLine(c.fastenRuns(c.w.tighten, f, true), c.w.tight, f.At, width))
 	}
 	return out
+}
+
+// stageTicks is a joint that is tightened in stages: one box to tick for each, since
+// half of the stages done looks like all of them.
+func (c *composer) stageTicks(f packs.Fastening, width layout.Mm) layout.Block {
+	row := []layout.Block{c.Words(layout.Sub, c.w.stages)}
+	for _, s := range f.Joint.Stages {
+		row = append(row, c.Tick(layout.Strong, s, f.At))
+	}
+	return layout.Above(1, c.Para(width, c.fastenRuns(c.w.tighten, f, true), layout.ParaOpts{Ref: f.At}), flowMiddle(row, width))
 }
 
 // fastenRuns words one joint or part: its mark, what it is, and how tight it
@@ -41,8 +55,8 @@ func (c *composer) fastenRuns(verb string, f packs.Fastening, tight bool) []layo
 		runs = append(runs, layout.T(layout.Strong, " "+fill(c.w.toTorque, j.Torque)))
 	}
 	var more []string
-	if len(j.Stages) > 0 {
-		more = append(more, fill(c.w.stages, strings.Join(j.Stages, " – ")))
+	if len(j.Stages) == 1 {
+		more = append(more, c.w.stages+" "+j.Stages[0])
 	}
 	if j.Lubricant != "" {
 		more = append(more, fill(c.w.oiled, j.Lubricant))
@@ -114,6 +128,8 @@ func (c *composer) renewals(ms []*packs.Move) []string {
 	for _, m := range ms {
 		switch r := m.Part.Renew; {
 		case m.New, r == "", r == "always", r == "never":
+		case r == "as set" && m.Part.Set != nil && m.Part.Set.JudgedAt != nil:
+			out = append(out, fill(c.w.renewLine, m.Part.Name, c.asJudged(m.Part.Set)))
 		case r == "as set":
 			out = append(out, fill(c.w.renewLine, m.Part.Name, c.w.renewAsSet))
 		default:

@@ -39,6 +39,9 @@ func (c *composer) stateLine(d *packs.Dim) []string {
 	if d.By != nil {
 		out = append(out, c.w.by+": "+c.readWith(d.By))
 	}
+	if d.CountedFrom != "" {
+		out = append(out, fill(c.w.countedFrom, d.CountedFrom))
+	}
 	if d.ViewedFrom != "" && (d.Positions.Kind == packs.Clock || d.ViewedFrom != d.Place.ViewedFrom) {
 		out = append(out, fill(c.w.seen, d.ViewedFrom))
 	}

@@ -21,13 +21,20 @@ func (c *composer) sectionHead(s *packs.Section) *layout.Block {
 	text := s.Name
 	if s.Place.Label != "" {
 		text += ", " + s.Place.Name
-		if s.Place.Name != s.Place.Label {
+		if s.Place.Name != s.Place.Label && !strings.HasSuffix(s.Place.Name, " "+s.Place.Label) {
 			text += " (" + s.Place.Label + ")"
 		}
 	}
 	runs := []layout.Run{layout.T(layout.Section, "▶ "+s.No+"  "+text)}
+	var from []string
+	if s.Place.CountedFrom != "" {
+		from = append(from, fill(c.w.countedFrom, s.Place.CountedFrom))
+	}
 	if s.Place.ViewedFrom != "" {
-		runs = append(runs, layout.T(layout.Sub, "   "+fill(c.w.seenFrom, s.Place.ViewedFrom)))
+		from = append(from, fill(c.w.seenFrom, s.Place.ViewedFrom))
+	}
+	if len(from) > 0 {
+		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(from, " · ")))
 	}
 	b := layout.Above(1, c.Para(c.width, runs, layout.ParaOpts{Ref: s.At}), c.rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
 	return &b

@@ -129,6 +129,9 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 	for _, d := range st.Set {
 		out = append(out, stack(c.leftBlocks(d))...)
 	}
+	for _, b := range c.judged(st) {
+		out = append(out, layout.Piece{Block: b, Gap: 1})
+	}
 	if st.Until != nil {
 		out = append(out, layout.Piece{Block: c.loopBlock(st), Gap: 1})
 	}

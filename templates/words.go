@@ -36,12 +36,12 @@ type words struct {
 	legend                                                       []legendEntry
 
 	// Steps.
-	seenFrom, initials, time, after, anyTime, into, from, pieces, piece string
-	matchedSet, photo, second, undoes, recorded, emptyNow               string
-	bench, scrap, fitNew, countOut, missedWord, putBackDefault          string
-	setDefault, compareDefault, doTraveler, doReassembly                string
-	lastChance, lastChanceSame                                          string
-	anyTimeBefore, anyTimeAfter, anyTimeAtAll                           string
+	seenFrom, countedFrom, initials, time, after, anyTime, into, from, pieces, piece string
+	matchedSet, photo, second, undoes, recorded, emptyNow                            string
+	bench, scrap, fitNew, countOut, missedWord, putBackDefault                       string
+	setDefault, compareDefault, doTraveler, doReassembly                             string
+	lastChance, lastChanceSame                                                       string
+	anyTimeBefore, anyTimeAfter, anyTimeAtAll                                        string
 
 	// Dimensions.
 	to, with, by, seen, reads, asFound, asLeft, difference, copyFrom string

@@ -26,7 +26,7 @@ var english = words{
 		{"W", "hold or witness point"}, {"S", "matched set"}, {"R", "row of the reassembly sheet"},
 	},
 
-	seenFrom: "seen from %s", initials: "initials", time: "time", after: "after %s", anyTime: "any time after %s, before %s",
+	seenFrom: "seen from %s", countedFrom: "counted from %s", initials: "initials", time: "time", after: "after %s", anyTime: "any time after %s, before %s",
 	into: "into", from: "from", pieces: "pieces", piece: "piece",
 	matchedSet: "matched set %s", photo: "photo no.", second: "checked by %s", undoes: "undoes %s, p. %s",
 	recorded: "only recorded, nothing to set", emptyNow: "must be empty now:",

@@ -6,6 +6,7 @@ type orderWords struct {
 	loosen, tighten, toTorque, stages, tight, slack, oiled, inOrder string
 	forNow, takeOut, leftOut, atBench, people                       string
 	renewAsSet, renewIf, renewLine                                  string
+	allGoBack, allRenewed, whichIsOut, asJudged                     string
 
 	// The order as text.
 	orderHead, orderStep, bindAfter, bindBelow, bindHold, bindPart, bindJoint string

@@ -2,9 +2,11 @@ package templates
 
 // englishOrder are the words of the order of work in English.
 var englishOrder = orderWords{
-	loosen: "loosen", tighten: "tighten", toTorque: "to %s", stages: "in stages: %s", tight: "tight", slack: "loose", oiled: "threads: %s", inOrder: "order: %s",
+	loosen: "loosen", tighten: "tighten", toTorque: "to %s", stages: "in stages:", tight: "tight", slack: "loose", oiled: "threads: %s", inOrder: "order: %s",
 	forNow: "for now", takeOut: "take out again", leftOut: "LEFT OUT for now, goes in at %s", atBench: "on the bench", people: "%s people",
 	renewAsSet: "if one is renewed, renew the set", renewIf: "renew %s", renewLine: "%s: %s",
+	allGoBack: "all in: all %s go back", allRenewed: "one or more out: all %s are renewed", whichIsOut: "which are out",
+	asJudged: "old or new, all %s alike, as decided for %s at %s (p. %s)",
 
 	orderHead: "%s  %s", orderStep: "%s: %s", bindAfter: "after %s", bindBelow: "follows %s, no after: is written", bindHold: "a hold stands between it and %s",
 	bindPart: "after %s: both move or measure %s", bindJoint: "after %s: both loosen, tighten or measure %s", bindLost: "after %s: it destroys %s, measured there",

@@ -251,10 +251,11 @@ type Spot struct {
 
 // A Set is a matched set: parts that only fit each other.
 type Set struct {
-	Mark Text
-	What Varying
-	Each []Text
-	Why  Text
+	Mark     Text
+	What     Varying
+	Each     []Text
+	Why      Text
+	JudgedBy []Text // readings of which one that is out renews them all
 }
 
 // A Stack is an order of parts from a named side outward.
@@ -346,6 +347,7 @@ type Step struct {
 	// orders written down before they come apart.
 	MatchMarks []Text
 	Stacks     []Text
+	Judge      []Text // matched sets that go back or are renewed as a whole
 	Missed     Varying
 	Back       Varying
 	// BackCaution are the cautions of the generated put-back row.

@@ -70,5 +70,6 @@ var setKind = &kind[Set]{
 		varying("what", "Which parts belong together.", "Bearing housing and its cap", func(s *Set) *Varying { return &s.What }).must(),
 		each(func(s *Set) *[]Text { return &s.Each }),
 		text("why", "Why they must stay together.", "bored together", func(s *Set) *Text { return &s.Why }),
+		list("judged-by", "The readings by which the set is judged: one of them out, and all pieces are renewed.", "[D9]", func(s *Set) *[]Text { return &s.JudgedBy }).marks("D"),
 	},
 }

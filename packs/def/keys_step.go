@@ -81,7 +81,7 @@ var stepKind = &kind[Step]{
 		list("set", "The dimensions set and read as left.", "[D7]", func(s *Step) *[]Text { return &s.Set }).marks("D"),
 		counts("remove", "The parts that come off, with a number when not all pieces do.", "[lock-nut, {screw: 6}]", func(s *Step) *[]Count { return &s.Remove }),
 		counts("fit", "The parts that go on, with a number when not all pieces do.", "[screw]", func(s *Step) *[]Count { return &s.Fit }),
-		into("into", "Where the removed parts go: a container, a lay-down spot, bench or scrap.", "{cover: C6, screw: C3}", func(s *Step) *Into { return &s.Into }).
+		into("into", "Where the removed parts go: a container, a lay-down spot, bench or scrap. A group of places behind a container (C1/valve) is its pocket of the same name as the part's place.", "{cover: C6, screw: C3}", func(s *Step) *Into { return &s.Into }).
 			oneOf("bench", "scrap").marks("CY"),
 		list("from", "Where the fitted parts come from.", "[C3]", func(s *Step) *[]Text { return &s.From }).oneOf("bench").marks("CY"),
 		counts("fit-for-now", "The parts that are put on for a while, to be taken out again.", "[{guide-stud: 2}]", func(s *Step) *[]Count { return &s.ForNow }),
@@ -98,6 +98,7 @@ var stepKind = &kind[Step]{
 		list("caution", "The hazard notes printed before it.", "[puller]", func(s *Step) *[]Text { return &s.Caution }),
 		list("match-marks", "The parts that get a mark across their joint before they are parted.", "[cap]", func(s *Step) *[]Text { return &s.MatchMarks }),
 		list("stacks", "The stacks whose order is written down before they come apart.", "[K1]", func(s *Step) *[]Text { return &s.Stacks }).marks("K"),
+		list("judge", "The matched sets for which it is decided here, by all their readings, whether all pieces go back or all are renewed.", "[S2]", func(s *Step) *[]Text { return &s.Judge }).marks("S"),
 		varying("missed", "What is easily missed here.", "{NDE: left-hand thread}", func(s *Step) *Varying { return &s.Missed }),
 		varying("back", "What the generated put-back row says.", "Run the nut up to its found stand-off.", func(s *Step) *Varying { return &s.Back }),
 		list("back-caution", "The hazard notes printed before the generated put-back row.", "[puller]", func(s *Step) *[]Text { return &s.BackCaution }),

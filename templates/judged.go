@@ -1,0 +1,67 @@
+package templates
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+)
+
+// judged are the blocks for matched sets that go back or are renewed as a whole: the
+// readings with the pages they stand on, and one box to tick of two.
+func (c *composer) judged(st *packs.Step) []layout.Block {
+	var out []layout.Block
+	inner := c.width - numberW - 2*cellPad
+	for _, s := range st.Judge {
+		runs := []layout.Run{{Text: s.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+s.What)}
+		lines := []layout.Block{c.Para(inner, runs, layout.ParaOpts{Ref: st.At})}
+		for _, text := range c.judgedBy(s) {
+			lines = append(lines, c.Para(inner, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: st.At}))
+		}
+		n := 0
+		for _, p := range s.Members {
+			n += p.Count
+		}
+		ticks := layout.Middle(layout.GapX, c.Tick(layout.Strong, fill(c.w.allGoBack, c.w.count(n)), st.At), c.Tick(layout.Strong, fill(c.w.allRenewed, c.w.count(n)), st.At))
+		initials := c.Box(layout.RoleInitials, c.w.initials, st.At)
+		which := c.WideBox(layout.RoleWords, inner-initials.W-layout.GapX, 1, c.w.whichIsOut, st.At)
+		body := layout.Above(layout.GapY, layout.Above(0.5, lines...), ticks, layout.Bottom(layout.GapX, which, initials))
+		body.W = inner
+		out = append(out, body.Inset(cellPad).Border(layout.Rect{Weight: layout.Rule}).At(numberW, 0).Anchored("judged "+s.Mark))
+	}
+	return out
+}
+
+// judgedBy lists the readings of a set, those of one kind in one line with their
+// pages.
+func (c *composer) judgedBy(s *packs.Set) []string {
+	var out, at, places []string
+	for i, d := range s.JudgedBy {
+		page, last := c.page("found "+d.Mark), i+1 == len(s.JudgedBy)
+		other := last || s.JudgedBy[i+1].Base != d.Base
+		places = append(places, d.Place.Label)
+		if other || c.page("found "+s.JudgedBy[i+1].Mark) != page {
+			at = append(at, strings.TrimSpace(fill(c.w.stepPage, strings.Join(places, ", "), page)))
+			places = nil
+		}
+		if other {
+			l := d.Left
+			if l == nil {
+				l = d.Found
+			}
+			out = append(out, d.Base+" "+d.What+", "+plainWords(c.w, l)+": "+strings.Join(at, "; "))
+			at = nil
+		}
+	}
+	return out
+}
+
+// asJudged words that a part of a set goes back or is renewed as was decided.
+func (c *composer) asJudged(s *packs.Set) string {
+	n := 0
+	for _, p := range s.Members {
+		n += p.Count
+	}
+	return fill(c.w.asJudged, strconv.Itoa(n), s.Mark, s.JudgedAt.No, c.page("judged "+s.Mark))
+}
