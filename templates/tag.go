@@ -347,65 +347,6 @@ func (c *composer) labelBoxes(t *packs.Tag, width layout.Mm) layout.Block {
 		c.WideBox(layout.RoleWords, each, 1, w.countedIn, t.At), c.WideBox(layout.RoleWords, each, 1, w.countedOut, t.At), c.WideBox(layout.RoleWords, each, 1, w.shelf, t.At), status)
 }
 
-// bagLabel is small: mark, place, what is in it, where it comes from and goes.
-func (c *composer) bagLabel(t *packs.Tag) layout.Block {
-	const edge, side = 1.5, 16.5
-	const inner = bagW - 2*edge
-	code := c.QR(t.Code, side, leastMm, t.At)
-	left := layout.Mm(inner) - side - 1
-	mark := c.Words(layout.MarkTag(layout.Bold, smallMark), t.Base)
-	mark = layout.Block{W: mark.W, H: smallMark + 1, Items: mark.At(0, smallMark+0.5-mark.Base).Items}
-	place := c.Para(left-mark.W-2, []layout.Run{layout.T(layout.Strong, t.Detail)}, layout.ParaOpts{Ref: t.At})
-	head := layout.Above(0.3, layout.Beside(2, mark, place),
-		c.Line(left, []layout.Run{layout.T(layout.SubBold, c.numbered(t)+" · "+c.inIt(t))}, layout.ParaOpts{Ref: t.At}))
-	head.W = left
-	steps := c.Line(inner, []layout.Run{layout.T(layout.Caption, c.offBackLine(t, inner))}, layout.ParaOpts{Ref: t.At})
-	content := c.Para(inner, c.bagContent(t), layout.ParaOpts{Ref: t.At})
-	text := c.Para(20, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At})
-	low := layout.Middle(2, layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, 15, 1, c.w.in, t.At), c.WideBox(layout.RoleWords, 15, 1, c.w.out, t.At)), text)
-	body := layout.Above(0, layout.Beside(1, head, code), steps, content).Fill(inner, bagH-2*edge-low.H, 0, 0)
-	return layout.Above(0, body, low).Inset(edge).Fill(bagW, bagH, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 2})
-}
-
-// offBackLine is where the parts in a bag come off and go back, with the pages where
-// there is room for them. The step numbers alone find the place as well.
-func (c *composer) offBackLine(t *packs.Tag, width layout.Mm) string {
-	text := c.w.offAt + " " + c.stepsAndPages(t.In) + " · " + c.w.backAt + " " + c.stepsAndPages(t.Out)
-	if c.Width(layout.Caption, text) <= width {
-		return text
-	}
-	return c.w.offAt + " " + stepNos(t.In) + " · " + c.w.backAt + " " + stepNos(t.Out)
-}
-
-// stepNos lists the steps of some moves, each once.
-func stepNos(ms []*packs.Move) string {
-	var out []string
-	for _, m := range ms {
-		if !slices.Contains(out, m.Step.No) {
-			out = append(out, m.Step.No)
-		}
-	}
-	return strings.Join(out, ", ")
-}
-
-// bagContent is what is in a bag, how it is kept, and what is easily missed.
-func (c *composer) bagContent(t *packs.Tag) []layout.Run {
-	runs := []layout.Run{layout.T(layout.Caption.With(layout.Bold), t.Name+": "), layout.T(layout.Caption, partList(t.In))}
-	if t.Keep != "" {
-		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+c.w.keep+" "+t.Keep))
-	}
-	for _, text := range c.waysRound(t) {
-		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+text))
-	}
-	for _, s := range t.Sets {
-		runs = append(runs, layout.T(layout.Caption, " "), layout.Run{Text: s.Mark, Style: layout.Caption.With(layout.Bold), Deco: layout.Boxed})
-	}
-	for _, m := range missedOf(t) {
-		runs = append(runs, layout.T(layout.Caption, " "), layout.Run{Text: m, Style: layout.Caption.With(layout.Bold), Deco: layout.Inverse})
-	}
-	return runs
-}
-
 // label is the frame of a stuck label.
 func (c *composer) label(w, h layout.Mm, body layout.Block) layout.Block {
 	return body.Inset(tagEdge).Fill(w, h, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 3})
