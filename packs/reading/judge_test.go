@@ -31,6 +31,7 @@ func TestJudge(t *testing.T) {
 	others := map[Mark]string{
 		"D1": "120.061 mm", "D2": "120.011 mm", "D4": "2000 mm", "D5": "1.00 mm, 1.10 mm, 1.20 mm", "D6": "0.40 mm",
 		"D8": "", "D9": "1.00 mm, -", "D10": "20 °C", "D11": "5 N",
+		"D12": "192.0 in", "D13": "54.0 in", "D14": "0.0 in",
 	}
 	for _, c := range []struct {
 		limit, readings, found string
@@ -73,6 +74,11 @@ func TestJudge(t *testing.T) {
 		{"D1 - D2 + 0.20 mm +/- 0.03 mm", "0.28 mm", "", In, ""},
 		{"at most 0.5 mm per m of D4", "1.0 mm", "", In, ""},
 		{"at most 0.5 mm per m of D4", "1.001 mm", "", Over, ""},
+		// Run-out of a vertical shaft: 0.002 in x length / diameter of the thrust runner
+		// (Bureau of Reclamation, FIST 2-7, appendix C): 192 in and 54 in give 0.00711 in.
+		{"at most 0.002 in per D13 of D12", "0.0071 in", "", In, ""},
+		{"at most 0.002 in per D13 of D12", "0.0072 in", "", Over, ""},
+		{"at most 0.002 in per D14 of D12", "0.0072 in", "", NoVerdict, "nothing is for each of that"},
 		{"at most 25 % of D6", "0.10 mm", "", In, ""},
 		{"at most 25 % of D6", "0.11 mm", "", Over, ""},
 		{"0.5 x D6 +/- 0.02 mm", "0.22 mm", "", In, ""},

@@ -76,6 +76,8 @@ var lines = []struct{ typed, text, paper string }{
 	{"0.5 x D9 +/- 0.05 mm", "", "0.5 × D9 ± 0.05 mm"},
 	{"at most 25 % of D6", "", "at most 25 % of D6"},
 	{"at most 0.5 mm per m of D4", "", "at most 0.5 mm in each m of D4"},
+	{"D1 - D2 to D1 + D2", "", "worked out"},
+	{"at most 0.002 in per D5 of D4", "", "at most 0.002 in for each D5 in D4"},
 	{"at most 0.0005 in per in of D4", "", "at most 0.0005 in in each in of D4"},
 	{"at most 0.005 % of D4", "", "at most 0.005 % of D4"},
 	{"mean of D3 and D4 - 0.50 mm +/- 0.02 mm", "", "worked out ± 0.02 mm"},

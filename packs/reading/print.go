@@ -100,7 +100,8 @@ func (t *Test) words(p *Printed) {
 }
 
 // rangeWords tells "value to value". A dash beside a sign reads badly, so signed
-// limits and worked-out ones keep the word.
+// limits and worked-out ones keep the word; of two sums it says once that they are
+// worked out.
 func (t *Test) rangeWords() []Part {
 	if t.Low.constant() && t.High.constant() {
 		low, high := t.Low.sum(), t.High.sum()
@@ -109,7 +110,11 @@ func (t *Test) rangeWords() []Part {
 		}
 		return []Part{lit(low.Print()), word(WordTo), lit(quantity(high, t.Unit).Print())}
 	}
-	return append(append(t.Low.words(), word(WordTo)), t.High.words()...)
+	low, high := t.Low.words(), t.High.words()
+	if low[0].Word == WordWorkedOut && high[0].Word == WordWorkedOut {
+		return low // both ends are on their ladders
+	}
+	return append(append(low, word(WordTo)), high...)
 }
 
 // dashFits reports whether neither number has a sign.
@@ -225,6 +230,9 @@ func (it *Item) words() []Part {
 	case Bracket:
 		return []Part{word(WordWorkedOut)}
 	case Rate:
+		if it.PerMark != "" {
+			return append([]Part{lit(it.Size.Print()), word(WordForEach), {Text: string(it.PerMark), Mark: it.PerMark}, word(WordIn)}, it.Of.words()...)
+		}
 		return append([]Part{lit(it.Size.Print()), word(WordInEach), lit(it.PerUnit.Print()), word(WordOf)}, it.Of.words()...)
 	}
 	out := []Part{word(manyOf[it.Kind])}

@@ -281,6 +281,9 @@ func (p *pen) item(it *Item, name string, inner figure) ([]Part, figure) {
 // mm is × 0.0005; per inch of one in mm, which has no end as a decimal, × 0.5 ÷ 25.4.
 func (p *pen) rate(it *Item, name string, inner figure) ([]Part, figure) {
 	parts, f := p.item(it.Of, name, inner)
+	if it.PerMark != "" {
+		return p.perReading(it, parts, f)
+	}
 	one, err := units.Quantity{Number: units.Whole(1), Unit: f.Unit}.Convert(it.PerUnit)
 	if err != nil {
 		p.fail(it.Size.Text() + " per " + it.PerUnit.Text() + " of a reading in " + f.Unit.Text() + ": " + err.Error())
@@ -297,6 +300,27 @@ func (p *pen) rate(it *Item, name string, inner figure) ([]Part, figure) {
 	}
 	out.Unit = it.Size.Unit
 	return append(parts, result(out, rounded)...), out
+}
+
+// perReading writes a rate for each so much as another reading is: 0.002 in per D2 of
+// D1 is D1 ÷ D2 × 0.002. The box has room for a D2 of one or more.
+func (p *pen) perReading(it *Item, parts []Part, f figure) ([]Part, figure) {
+	by, g := p.item(&Item{Kind: Reading, Marks: []Mark{it.PerMark}}, "", figure{})
+	switch {
+	case f.Form == Fraction || g.Form == Fraction:
+		p.fail("a fraction of an inch is not divided by hand: measure in decimals of an inch")
+	case f.Unit != g.Unit:
+		p.fail(it.Size.Text() + " per " + string(it.PerMark) + ": one is in " + g.Unit.Text() + " and the other in " + f.Unit.Text() + ", and a person divides in one unit")
+	}
+	out := f
+	out.most = new(big.Rat).Mul(f.most, it.Size.Number.Abs().Rat())
+	out.After, out.Unit, out.Signed = it.Size.Number.Decimals()+1, it.Size.Unit, f.Signed || it.Size.Number.Sign() < 0
+	if i := len(by) - 1; by[i].Index == 0 && p.given(it.PerMark).Boxes <= 1 {
+		by[i].Index = 1 // its box says whose reading it takes
+	}
+	parts = append(append(parts, lit("÷")), by...)
+	out = out.sized()
+	return append(append(parts, lit("×\u00a0"+it.Size.Number.Print())), result(out, true)...), out
 }
 
 // boxOf is the box that a size would have.

@@ -50,6 +50,8 @@ func (w *writer) line(parts []Part) pencil {
 	sign := "+"
 	take := func(x pencil) {
 		switch sign {
+		case "÷":
+			cur = pencil{new(big.Rat).Quo(cur.v, x.v), new(big.Rat).Quo(cur.slack, x.v)}
 		case "−":
 			x.v = new(big.Rat).Neg(x.v)
 			fallthrough
@@ -67,7 +69,7 @@ func (w *writer) line(parts []Part) pencil {
 			rounded := i+1 < len(parts) && parts[i+1].Word == WordRounded
 			cur = w.fits(p.Box, cur, rounded)
 		case p.Word != Literal || p.Mark != "" || p.Text == "=":
-		case p.Text == "+" || p.Text == "−":
+		case p.Text == "+" || p.Text == "−" || p.Text == "÷":
 			sign = p.Text
 		case strings.HasPrefix(text, "× "):
 			f := rat(w.t, text[len("× "):])
@@ -150,7 +152,7 @@ func drawValue(t *rapid.T, depth int) string {
 			b.WriteString(rapid.SampledFrom([]string{" + ", " - "}).Draw(t, "sign"))
 		}
 		b.WriteString(rapid.SampledFrom([]string{"", "", "", "half of ", "70 % of ", "0.005 % of ", "1.5 x ", "0.3333 x "}).Draw(t, "factor"))
-		items := []string{"D1", "D2", "mean of D3", "mean of D4", "mean of D1 and D2", "largest of D3", "smallest of D4", "spread of D4", "sum of D3", "sum of D4 and D1", "0.5 mm per m of D1", "0.25 mm per mm of largest of D4"}
+		items := []string{"D1", "D2", "mean of D3", "mean of D4", "mean of D1 and D2", "largest of D3", "smallest of D4", "spread of D4", "sum of D3", "sum of D4 and D1", "0.5 mm per m of D1", "0.25 mm per mm of largest of D4", "0.04 mm per D2 of D1"}
 		if depth > 0 && rapid.Bool().Draw(t, "bracket") {
 			b.WriteString("(" + drawValue(t, depth-1) + ")")
 		} else if b.String() == "" || !strings.HasSuffix(b.String(), "of ") && !strings.HasSuffix(b.String(), "x ") {
@@ -187,7 +189,11 @@ func TestLadderIsTheFormula(t *testing.T) {
 		w := &writer{t: t, values: map[Mark][]*big.Rat{}, letter: map[string]pencil{}}
 		for _, m := range []Mark{"D1", "D2", "D3", "D4"} {
 			for range given[m].Boxes {
-				w.values[m] = append(w.values[m], hundredths(t, string(m), 9999))
+				n := hundredths(t, string(m), 9999)
+				if m == "D2" && n.Cmp(big.NewRat(1, 1)) < 0 {
+					n.SetInt64(1) // it is divided by: the box has room for one of one or more
+				}
+				w.values[m] = append(w.values[m], n)
 			}
 		}
 		w.values["D4+D1"] = append(append([]*big.Rat{}, w.values["D4"]...), w.values["D1"]...)
@@ -249,6 +255,7 @@ func TestRungs(t *testing.T) {
 		{"two marks together", "mean of D1 and D2 - 0.02 mm", "sum D1 ▢ + D2 ▢ = ▢ ÷ 2 = ▢ / − 0.02 mm / = ▢", "2.3 ±"},
 		{"spread", "spread of D4", "largest of D4 ▢ − smallest of D4 ▢ = ▢", "1.2"},
 		{"a rate per length", "0.5 mm per m of D5", "D5 ▢ × 0.0005 = ▢ rounded", "1.4"},
+		{"a rate for each of another reading", "0.002 mm per D2 of D1", "D1 ▢ ÷ D2 ▢ × 0.002 = ▢ rounded", "1.4"},
 		{"a rate per inch of a reading in millimetres", "0.0005 in per in of D5", "D5 ▢ × 0.0005 ÷ 25.4 = ▢ rounded", "1.5"},
 		{"brackets first, called by a letter", "half of (D1 - D2)", "D1 ▢ / − D2 ▢ / = ▢ a / a ÷ 2 = ▢", "2.3 ±"},
 		{"a bracket round the whole", "(D1 + D2)", "D1 ▢ / + D2 ▢ / = ▢", "3.2"},

@@ -80,8 +80,10 @@ func (c *cursor) sized(from int, n units.Number) Item {
 		return it
 	}
 	it.Kind = Rate
-	if it.PerUnit = c.unit(); it.PerUnit == units.None {
-		c.failFrom(from, "per", "per what? "+c.typed(from, c.pos)+" needs a unit", "0.5 mm per m of D4")
+	if c.markNext() >= 0 {
+		it.PerMark = c.mark()
+	} else if it.PerUnit = c.unit(); it.PerUnit == units.None {
+		c.failFrom(from, "per", "per what? "+c.typed(from, c.pos)+" needs a unit, or the mark of a reading", "0.5 mm per m of D4", "0.5 mm per D3 of D4")
 	}
 	c.blanks()
 	if !c.take("of") {
@@ -118,6 +120,13 @@ func (c *cursor) item() Item {
 		return Item{Kind: Reading, Marks: []Mark{c.mark()}}
 	case c.digitNext():
 		return c.sized(from, c.number())
+	case c.ahead("half of") >= 0:
+		c.take("half of")
+		of := c.item()
+		if c.ok() {
+			c.failFrom(from, "bracket", "half of something that is taken a share of goes in brackets: ("+c.typed(from, c.pos)+")", "0.5 mm per m of (half of D4)", "70 % of (half of "+of.text()+")")
+		}
+		return of
 	}
 	for _, g := range manyWords {
 		if c.take(g.word + " of") {

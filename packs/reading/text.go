@@ -129,7 +129,11 @@ func (it *Item) text() string {
 	case Bracket:
 		return "(" + it.Value.Text() + ")"
 	case Rate:
-		return it.Size.Text() + " per " + it.PerUnit.Text() + " of " + it.Of.text()
+		per := string(it.PerMark)
+		if per == "" {
+			per = it.PerUnit.Text()
+		}
+		return it.Size.Text() + " per " + per + " of " + it.Of.text()
 	}
 	for _, g := range manyWords {
 		if g.kind == it.Kind {

@@ -46,7 +46,7 @@ const (
 	Found
 	// Bracket is a value in brackets.
 	Bracket
-	// Rate is Size for each PerUnit of Of.
+	// Rate is Size for each PerUnit, or for each PerMark, of Of.
 	Rate
 	// MeanOf to SumOf take the readings of all the marks together.
 	MeanOf
@@ -64,7 +64,8 @@ const (
 type Item struct {
 	Kind    ItemKind
 	Size    units.Quantity // of Size and Rate
-	PerUnit units.Unit     // of Rate
+	PerUnit units.Unit     // of Rate, None where it is for each PerMark
+	PerMark Mark           // of Rate: for each so much as this reading is, as for each diameter in a length
 	Of      *Item          // of Rate
 	Marks   []Mark         // of Reading one, of MeanOf to SumOf one or more
 	Value   *Value         // of Bracket
@@ -81,6 +82,9 @@ func (it *Item) each(f func(*Item)) {
 	f(it)
 	if it.Of != nil {
 		it.Of.each(f)
+	}
+	if it.PerMark != "" {
+		f(&Item{Kind: Reading, Marks: []Mark{it.PerMark}})
 	}
 	if it.Value != nil {
 		it.Value.each(f)

@@ -24,7 +24,8 @@ const (
 	WordOf               // a share of
 	WordHalfOf           // half of
 	WordInEach           // for each unit of length
-	WordToldIn           // the reading converted to this unit
+	WordForEach          // for each so much as another reading is
+	WordIn               // in: the reading that it is counted in
 	WordAnd              // joins
 	WordTo               // between two limits
 	WordFrom             // before two limits

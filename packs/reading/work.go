@@ -85,6 +85,9 @@ func (w *worker) item(it *Item) (units.Quantity, error) {
 		if err != nil {
 			return of, err
 		}
+		if it.PerMark != "" {
+			return w.perReading(it, of)
+		}
 		if of, err = of.Convert(it.PerUnit); err != nil {
 			return of, err
 		}
@@ -99,6 +102,21 @@ func (w *worker) item(it *Item) (units.Quantity, error) {
 		all = append(all, readings...)
 	}
 	return combine(all, groupOf[it.Kind])
+}
+
+// perReading takes the size of a rate as often as its reading goes into a quantity.
+func (w *worker) perReading(it *Item, of units.Quantity) (units.Quantity, error) {
+	per, err := w.reading(it.PerMark)
+	if err != nil {
+		return per, err
+	}
+	if of, err = of.Convert(per.Unit); err != nil {
+		return of, err
+	}
+	if per.Number.Sign() <= 0 {
+		return per, errors.New(string(it.PerMark) + " is " + per.Text() + ": nothing is for each of that")
+	}
+	return quantity(it.Size.Number.Mul(of.Number.Quo(per.Number)), it.Size.Unit), nil
 }
 
 // groupOf maps the words for several marks to the same of several boxes.
