@@ -1,6 +1,8 @@
 package packs
 
 import (
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
@@ -93,10 +95,14 @@ func (b *builder) readJoints() {
 	}
 }
 
-// torque reads a torque, or one from a least to a greatest.
+// torque reads a torque, or one from a least to a greatest, with the same in another
+// unit behind it in a bracket.
 func (b *builder) torque(t def.Text) string {
 	if !t.Written() {
 		return ""
+	}
+	if bare, other, ok := strings.Cut(strings.TrimSuffix(t.Value, ")"), " ("); ok {
+		return b.torqueTwice(t, bare, other)
 	}
 	low, high, err := units.ParseRange(t.Value)
 	if err == nil && low.Unit.Dimension() == units.Torque {
@@ -111,6 +117,30 @@ func (b *builder) torque(t def.Text) string {
 		return ""
 	}
 	return q.Print()
+}
+
+// torqueTwice reads a torque told in two units, which must be the same.
+func (b *builder) torqueTwice(t def.Text, bare, other string) string {
+	line, before := t.Value, ""
+	if !strings.Contains(bare, " to ") {
+		before = "about " // makes a limit of one number
+		line = before + line
+	}
+	if _, fault := reading.Parse(line); fault != nil {
+		fault.Offset = max(fault.Offset-len(before), 0)
+		if len(fault.Help) > 0 { // the second, of limits, is about says:
+			fault.Help = []string{strings.TrimPrefix(fault.Help[0], before)}
+		}
+		b.fault(t, fault)
+		return ""
+	}
+	at := len([]rune(bare)) + len(" (")
+	one := b.torque(def.Text{Value: bare, At: t.Part(0, len([]rune(bare)))})
+	two := b.torque(def.Text{Value: other, At: t.Part(at, len([]rune(other)))})
+	if one == "" || two == "" {
+		return ""
+	}
+	return one + " (" + two + ")"
 }
 
 // fastenings resolves what a step loosens or tightens: joints by their mark,

@@ -153,18 +153,36 @@ func (c *composer) withUnit(d *packs.Dim, caption string) string {
 	return caption + ", " + d.Box.Unit.Print()
 }
 
-// boxGrid sets rows by columns of boxes with their names. A list without columns
-// is folded into as many columns as the width has room for.
+// boxGrid sets rows by columns of boxes with their names, turned on its side where
+// that goes into the width and the way it was written does not. A list without
+// columns is folded into as many columns as the width has room for.
 func (c *composer) boxGrid(d *packs.Dim, s side, width layout.Mm) layout.Block {
 	p := d.Positions
 	if len(p.Cols) == 0 {
 		return c.boxList(d, s, width)
 	}
-	labelW := c.labelWidth(p.Rows)
+	grid := c.rowsOf(d, s, p.Rows, p.Cols)
+	if grid.W <= width || p.Kind == packs.Log {
+		return grid
+	}
+	if turned := c.rowsOf(d, s, p.Cols, p.Rows); turned.W <= width {
+		return turned
+	}
 	var rows []layout.Block
-	for i, r := range p.Rows {
+	for _, r := range p.Rows {
+		label := c.Words(layout.Sub, r)
+		rows = append(rows, label, c.boxRow(d, []side{s}, p.Cols, width))
+	}
+	return layout.Above(layout.GapY, rows...)
+}
+
+// rowsOf sets one row of boxes a name, the captions above the first.
+func (c *composer) rowsOf(d *packs.Dim, s side, down, across []string) layout.Block {
+	labelW := c.labelWidth(down)
+	var rows []layout.Block
+	for i, r := range down {
 		var row []layout.Block
-		for _, col := range p.Cols {
+		for _, col := range across {
 			caption := ""
 			if i == 0 {
 				caption = c.withUnit(d, s.caption) + ", " + col

@@ -66,8 +66,12 @@ func (c *composer) limitAndNotes(d *packs.Dim, back bool, width layout.Mm) (limi
 		if old.limit == nil {
 			continue
 		}
-		for _, line := range old.limit.Words().Main {
+		words := old.limit.Words()
+		for _, line := range words.Main {
 			out = append(out, c.limitLine(d, append([]reading.Part{{Text: old.name}}, line...), width, layout.Limit))
+		}
+		for _, line := range words.Small {
+			out = append(out, c.limitLine(d, line, width, layout.Sub))
 		}
 	}
 	return out, c.limitNotes(d, width, back)

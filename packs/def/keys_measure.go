@@ -58,7 +58,7 @@ var jointKind = &kind[Joint]{
 		varying("what", "What is tightened.", "Cap bolts", func(j *Joint) *Varying { return &j.What }).must(),
 		list("parts", "The fasteners.", "[cap-bolt]", func(j *Joint) *[]Text { return &j.Parts }),
 		each(func(j *Joint) *[]Text { return &j.Each }),
-		varying("torque", "The final torque.", "120 N·m", func(j *Joint) *Varying { return &j.Torque }),
+		varying("torque", "The final torque; the same in another unit may stand behind it in a bracket.", "120 N·m (89 lb-ft)", func(j *Joint) *Varying { return &j.Torque }),
 		list("stages", "The stages on the way, in their order.", "[30 N·m, 60 N·m, turn 60°]", func(j *Joint) *[]Text { return &j.Stages }).mayRepeat(),
 		text("lubricant", "What is on threads and faces.", "engine oil", func(j *Joint) *Text { return &j.Lubricant }),
 		text("pattern", "The order round the joint.", "crosswise", func(j *Joint) *Text { return &j.Pattern }),
