@@ -27,7 +27,7 @@ type Worked struct {
 // A Working is what is worked out by hand where a dimension is read.
 type Working struct {
 	Formula *Ladder
-	Limits  []LimitLadder // of the limit for closing and of that for old parts
+	Limits  []LimitLadder // of the limit for closing and of that for old parts, or of that of a reading that is only found
 	Late    *Use          // a reading of the limits that is not there yet; then Limits is empty
 }
 
@@ -49,7 +49,7 @@ type Use struct {
 // A LimitLadder works out the ends of one test of a limit: At of a nominal size,
 // else Low, High or both.
 type LimitLadder struct {
-	Limit         *reading.Limit // the dimension's Left, Reuse or Repair
+	Limit         *reading.Limit // the dimension's Left, Reuse or Repair, or Found
 	Test          *reading.Test
 	At, Low, High *Ladder
 }

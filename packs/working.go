@@ -68,7 +68,11 @@ func (b *builder) working(d *Dim, dd *def.Dimension, st *Step, back bool) Workin
 	if d.Box.Unit == units.None {
 		return w
 	}
-	for _, x := range []written{{d.Left, d.Place.at(dd.Left)}, {d.Reuse, d.Place.at(dd.Reuse)}, {d.Repair, d.Place.at(dd.Repair)}} {
+	lines := []written{{d.Left, d.Place.at(dd.Left)}, {d.Reuse, d.Place.at(dd.Reuse)}, {d.Repair, d.Place.at(dd.Repair)}}
+	if d.WatchedOnly() && !back {
+		lines = []written{{d.Found, d.Place.at(dd.Found)}}
+	}
+	for _, x := range lines {
 		if x.limit == nil || len(x.limit.Marks()) == 0 && !x.limit.NeedsFound() {
 			continue
 		}
@@ -107,9 +111,10 @@ func (b *builder) limitLadder(d *Dim, x written, i int, st *Step, back bool, w *
 			continue
 		}
 		if late := b.taken(ladder.Uses, d, st, back); late != nil {
-			w.Late = late
-			if back {
+			if back || x.limit == d.Found { // there is no later sheet to do it on
 				b.takenLate(x.text, d, st, late)
+			} else {
+				w.Late = late
 			}
 			continue
 		}

@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -20,8 +21,12 @@ const (
 func (c *composer) worked(d *packs.Dim, l *packs.Ladder, s side, width layout.Mm) []layout.Block {
 	out := []layout.Block{c.sumLine(d, l, width)}
 	limit := ""
-	if d.Left != nil && s.work.Late == nil {
-		limit = plainWords(c.w, d.Left)
+	switch {
+	case s.work.Late != nil:
+	case d.Left != nil:
+		limit = eachWords(c.w, d.Left)
+	case d.WatchedOnly():
+		limit = eachWords(c.w, d.Found)
 	}
 	names := []string{""}
 	if l.Each {
@@ -32,6 +37,17 @@ func (c *composer) worked(d *packs.Dim, l *packs.Ladder, s side, width layout.Mm
 	}
 	out[1] = layout.Above(1, out[0], out[1])
 	return out[1:]
+}
+
+// eachWords is the limit of each result; that of their mean, spread or sum stands
+// beside the box of that.
+func eachWords(w words, l *reading.Limit) string {
+	one := *l
+	one.Tests = slices.DeleteFunc(slices.Clone(l.Tests), func(t reading.Test) bool { return t.Group != reading.Each })
+	if len(one.Tests) == 0 && len(l.Tests) > 0 {
+		return ""
+	}
+	return plainWords(w, &one)
 }
 
 // byHand reports whether a dimension is worked out by hand, or its limits are.
@@ -350,7 +366,7 @@ func (c *composer) limitLadders(d *packs.Dim, w packs.Working, width layout.Mm) 
 	var out []layout.Block
 	for _, l := range w.Limits {
 		prefix := ""
-		if l.Limit != d.Left {
+		if l.Limit != d.Left && l.Limit != d.Found {
 			prefix = c.w.oldPart + " "
 		}
 		add := func(ladder *packs.Ladder, name string) {

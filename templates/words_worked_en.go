@@ -11,7 +11,7 @@ var englishWorked = workedWords{
 	oldPackStays: "old pack stays: its sum is within the limits", leaf: "leaf %s", sumOfLeaves: "sum", material: "material, mark",
 
 	branchIf: "IF", branchAgain: "AGAIN", doThis: "do this step", leaveOut: "leave this step out", onlyIfDone: "%s was done (p. %s)",
-	untilHead: "until %s, %s tries at most", tryNo: "try %s", lastTry: "The last reading is the one for the box of %s.", stillOut: "Still no good after the last try: %s.",
+	untilHead: "until: %s (%s tries at most)", tryNo: "try %s", lastTry: "The last reading is the one for the box of %s.", stillOut: "Still no good after the last try: %s.",
 	waits: "%s waits: %s, see p. %s", laterHead: "Work that waits until the machine has run", dueDate: "due on", tightenAgain: "Tighten again: %s, %s.",
 	placeCol: "place",
 
