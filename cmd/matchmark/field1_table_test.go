@@ -1,0 +1,69 @@
+package main
+
+import "matchmark/layout"
+
+// fieldPoints are the awkward points of each definition.
+var fieldPoints = map[string][]point{
+	"field-water-turbine.yaml": {
+		{no: 9, name: "plumb per inch of shaft", at: "D15", role: layout.RoleValue, cells: 6, count: 4 + 1, words: []string{"at most 0.000025 in in each in of D13", "× 0.000025"}},
+		{no: 9, name: "gate spacing per inch of gate circle", at: "D18", role: layout.RoleValue, cells: 6, count: 12 + 2, words: []string{"24.800 in", "× 0.0001", "at least", "at most", "11 to 12", "12 to 1"}},
+		{no: 9, name: "gate to centre per inch of radius", at: "D19", words: []string{"÷ 2", "a × 0.0002", "48.000 in"}},
+		{no: 10, name: "centre of the bearing in percent of its clearance", at: "D3", words: []string{"at most 20 % of D2", "× 0.2"}},
+		{no: 10, name: "centre of the seal ring, both rings", at: "D7", words: []string{"at most 10 % of D6", "D7/TOP", "D7/BOT", "× 0.1"}},
+		{no: 10, name: "air gap in percent of the nominal one", at: "D9", role: layout.RoleValue, cells: 5, count: 8 + 2, words: []string{"95 % of D8", "105 % of D8", "× 0.95", "× 1.05", "rotor top", "rotor bottom", "left bank"}},
+		{no: 11, name: "largest less smallest of the run-out, within a rate per diameter of a length", at: "D12", words: []string{"spread at most 0.002 in for each D14 in D13", "÷", "× 0.002", "largest less smallest"}},
+		{no: 21, name: "four quarters of a bearing", at: "D1", role: layout.RoleValue, cells: 5, count: 4, words: []string{"upstream", "right bank", "seen from above"}},
+		{no: 21, name: "every shoe of the segmented bearing", at: "D4", role: layout.RoleValue, cells: 5, count: 8},
+		{no: 21, name: "two seal rings by four quarters", at: "D5", role: layout.RoleValue, cells: 5, count: 2 * 4},
+		{no: 21, name: "five turns of the dial", at: "D10", role: layout.RoleSign, count: 5, words: []string{"0°", "90°", "180°", "270°", "360°"}},
+		{no: 33, name: "clearance that is gone with the shells", at: "D1", words: []string{"LAST CHANCE: gone after"}},
+		{no: 33, name: "plumb that is gone with the shells", at: "D15", words: []string{"LAST CHANCE: gone after"}},
+		{no: 34, name: "again until the dials are back at zero", at: "turn", role: layout.RoleTick, count: 2 * 2, words: []string{"AGAIN", "2 tries at most", "a dial has slipped"}},
+		{no: 34, name: "keys first only if they are in the way", at: "keys-in-way", role: layout.RoleTick, count: 2, words: []string{"IF", "are the keys in the way of the slings?", "Rig and level the block first"}},
+		{no: 35, name: "witness", at: "W2", words: []string{"WITNESS", "W2"}},
+		{no: 35, name: "hold", at: "W1", words: []string{"HOLD", "W1"}},
+	},
+	"field-fire-pump.yaml": {
+		{no: 4, name: "bore with one deviation of nothing", at: "D4", words: []string{"5.250 +0.002 / −0.000 in", "5.250 – 5.252"}},
+		{no: 7, name: "clearance from two diameters, two ends", at: "D3", words: []string{"by hand: D3/DE = D1 − D2", "by hand: D3/NDE = D1 − D2"}},
+		{no: 7, name: "clearance of the rings, copies and result", at: "D6", role: layout.RoleValue, cells: 5, count: 2 * 3},
+		{no: 9, name: "ring clearance by its diameter, and worn at twice that", at: "D9", words: []string{"× 0.001", "0.010 in", "0.012 in", "at least", "at most", "old part at most", "a × 2"}},
+		{no: 15, name: "least and most worn clearance of the first seal", at: "D3", words: []string{"at least 0.009 in", "old part at most 0.018 in", "at least 0.015 in", "old part at most 0.031 in"}},
+		{no: 15, name: "goes back or is renewed, each ring", at: "D6", role: layout.RoleTick, count: 2 * 2, words: []string{"goes back", "renewed"}},
+		{no: 24, name: "balance if there is a new impeller", at: "D10", sheet: "reassembly", role: layout.RoleValue, cells: 5, count: 2 * 2, words: []string{"at most 0.024 lb", "turning at 650 rpm"}},
+		{no: 28, name: "clearance in both units, new and old", at: "D6", words: []string{"0.23 mm as printed in the source", "0.46 mm as printed in the source"}},
+		{no: 28, name: "unbalance in both units", at: "D10", sheet: "reassembly", words: []string{"11 g as printed in the source"}},
+		{no: 28, name: "torque in both units", at: "open", sheet: "reassembly", words: []string{"J1", "60 lb-ft (81 N·m)"}},
+		{no: 1, name: "twelve diameters: bushings", at: "D1", role: layout.RoleValue, cells: 5, count: 2},
+		{no: 1, name: "twelve diameters: sleeves", at: "D2", role: layout.RoleValue, cells: 5, count: 2},
+		{no: 1, name: "twelve diameters: casing rings", at: "D4", role: layout.RoleValue, cells: 5, count: 2},
+		{no: 1, name: "twelve diameters: impeller rings", at: "D5", role: layout.RoleValue, cells: 5, count: 2},
+		{no: 1, name: "twelve diameters: interstage rings", at: "D7", role: layout.RoleValue, cells: 5, count: 2},
+		{no: 1, name: "twelve diameters: impeller hubs", at: "D8", role: layout.RoleValue, cells: 5, count: 2},
+	},
+}
+
+// fieldSums are limits that hang on readings, worked out by hand from the rule of the
+// source.
+var fieldSums = []struct {
+	file, mark, source string
+	old                bool // the limit for old parts
+	taken              map[string]string
+	low, high          string
+}{
+	// 20 % of a diametral clearance of 0.024 in is 0.0048 in.
+	{file: "field-water-turbine.yaml", mark: "D3", source: "FIST 2-7 appendix C, guide bearing", taken: map[string]string{"this": "0.0040 in", "D2": "0.024 in"}, high: "0.0048 in"},
+	// 10 % of a diametral clearance of 0.080 in.
+	{file: "field-water-turbine.yaml", mark: "D7/TOP", source: "FIST 2-7 appendix C, seal ring", taken: map[string]string{"this": "0.0040 in", "D6": "0.080 in"}, high: "0.008 in"},
+	// ±5 % of a nominal gap of 0.500 in is 0.025 in.
+	{file: "field-water-turbine.yaml", mark: "D9", source: "FIST 2-7 appendix C, air gap", taken: map[string]string{"this": "0.500 in", "D8": "0.500 in"}, low: "0.475 in", high: "0.525 in"},
+	// 0.000025 x 192 in = 0.0048 in.
+	{file: "field-water-turbine.yaml", mark: "D15", source: "FIST 2-7 appendix C, plumb", taken: map[string]string{"this": "0.0040 in", "D13": "192.0 in"}, high: "0.004800 in"},
+	// ±0.0001 x 96 in = ±0.0096 in about 24.800 in.
+	{file: "field-water-turbine.yaml", mark: "D18", source: "FIST 2-7 appendix C, gate spacing", taken: map[string]string{"this": "24.800 in", "D17": "96.0 in"}, low: "24.7904 in", high: "24.8096 in"},
+	// ±0.0002 x 48 in = ±0.0096 in about 48.000 in.
+	{file: "field-water-turbine.yaml", mark: "D19", source: "FIST 2-7 appendix C, gate to centre", taken: map[string]string{"this": "48.000 in", "D17": "96.0 in"}, low: "47.9904 in", high: "48.0096 in"},
+	// 0.010 in to 0.012 in and 0.001 in x 3.5 = 0.0135 to 0.0155 in; renewed at twice, 0.031 in.
+	{file: "field-fire-pump.yaml", mark: "D9/1", source: "ring method of NAVEDTRA 14113, new", taken: map[string]string{"this": "0.0140 in", "D7": "3.500 in"}, low: "0.0135 in", high: "0.0155 in"},
+	{file: "field-fire-pump.yaml", mark: "D9/1", source: "ring method of NAVEDTRA 14113, worn", old: true, taken: map[string]string{"this": "0.0140 in", "D7": "3.500 in"}, high: "0.031 in"},
+}
