@@ -10,9 +10,11 @@ import (
 	"matchmark/packs/units"
 )
 
-// A Movement is what turning an adjuster moves, told by its maker.
+// A Movement is what an adjuster moves, told by its maker: by turns, by flats, or by
+// how thick its shims are.
 type Movement struct {
-	PerTurn, PerFlat *units.Quantity // one of the two
+	PerTurn, PerFlat *units.Quantity // one of the two, nil of shims
+	Thick, Gives     *units.Quantity // of shims: so much of them moves so much
 }
 
 // A BackOff is how far an adjuster is turned back after it touches.
@@ -37,10 +39,14 @@ func (b *builder) readMovement(p *Part, dp *def.Part) {
 		p.Flats, _ = wholeNumber(dp.Flats)
 	}
 	turns, gives, ok := strings.Cut(t.Value, " gives ")
-	n, what, fine := turnsOf(turns)
 	q, err := units.ParseQuantity(gives)
+	if thick, fault := units.ParseQuantity(turns); ok && fault == nil && err == nil && moveLike(thick) && moveLike(q) {
+		p.Movement = &Movement{Thick: &thick, Gives: &q}
+		return
+	}
+	n, what, fine := turnsOf(turns)
 	if !ok || !fine || err != nil || q.Number.Sign() <= 0 || n.Sign() <= 0 || q.Unit.Dimension() != units.Length {
-		b.problems.Add(t.At, "movement", quote(t.Value)+" does not say what one turn moves", "moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm")
+		b.problems.Add(t.At, "movement", quote(t.Value)+" does not say what one turn moves", "moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
 		return
 	}
 	one := units.Quantity{Number: units.Exact(q.Number.Quo(n).Rat(), q.Number.Decimals()), Unit: q.Unit}
@@ -53,6 +59,11 @@ func (b *builder) readMovement(p *Part, dp *def.Part) {
 		flat := units.Quantity{Number: one.Number.Quo(units.Whole(int64(p.Flats))), Unit: one.Unit}
 		p.Movement.PerFlat = &flat
 	}
+}
+
+// moveLike reports whether a quantity is a length that something can move.
+func moveLike(q units.Quantity) bool {
+	return q.Unit.Dimension() == units.Length && q.Number.Sign() > 0
 }
 
 // turnsOf reads how far something is turned: 1 turn, 1/6 turn, 2 flats.

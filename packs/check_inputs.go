@@ -107,7 +107,7 @@ func (b *builder) checkLoose(d *Dim, dd *def.Dimension) {
 	} {
 		// What is watched while the work goes on has a limit in found:.
 		worn := v.key == "reuse" || v.key == "repair"
-		if t := d.Place.at(v.v); t.Written() && (worn || d.Found == nil || d.Found.Kind != reading.Measured) {
+		if t := d.Place.at(v.v); t.Written() && (worn || !d.WatchedOnly()) {
 			b.problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", "left: 0.05 to 0.12 mm, or take "+v.key+": out")
 		}
 	}

@@ -119,7 +119,11 @@ func (b *builder) readBox(d *Dim, dd *def.Dimension) {
 		if dd.By.Written() {
 			at = dd.By.At
 		}
-		b.problems.Add(at, "box-size", d.Base+": "+err.Error(), "nominal: 25.00 mm")
+		help := "nominal: 25.00 mm"
+		if limits[0].Unit().Dimension() == units.Rise {
+			help = "a rise is the difference of two readings: formula: D1 - D2, and take by: out"
+		}
+		b.problems.Add(at, "box-size", d.Base+": "+err.Error(), help)
 		return
 	}
 	d.Box = box

@@ -196,7 +196,8 @@ func (b *builder) checkMeasured(d *Dim, f faces) {
 
 // checkSet sees that a dimension is set when all pieces that it lies between are
 // back and tight. What comes off later still is in its place then, as a casing
-// that is jacked up level before it is lifted.
+// that is jacked up level before it is lifted; so is what is on for now, as a hub
+// that is tried cold before it is heated.
 func (b *builder) checkSet(d *Dim, f faces) {
 	if d.LeftAt == nil {
 		return
@@ -204,7 +205,7 @@ func (b *builder) checkSet(d *Dim, f faces) {
 	for _, p := range f.parts {
 		for _, m := range p.Back {
 			off := m.Undo == nil || m.Undo.Step.Index <= d.LeftAt.Index
-			if off && m.Step.Index > d.LeftAt.Index {
+			if off && m.Step.Index > d.LeftAt.Index && !b.onForNow(p, d.LeftAt) {
 				b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.name()+", before "+p.Name+" is back at "+m.Step.name(), m.At, "put back here",
 					"set it at or after "+m.Step.No)
 			}
@@ -220,6 +221,22 @@ func (b *builder) checkSet(d *Dim, f faces) {
 			}
 		}
 	}
+}
+
+// onForNow reports whether a part is on for a while at a step.
+func (b *builder) onForNow(p *Part, at *Step) bool {
+	on := false
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			for _, m := range st.TakeOut {
+				on = on && (m.Part != p || st.Index >= at.Index)
+			}
+			for _, m := range st.ForNow {
+				on = on || m.Part == p && st.Index <= at.Index
+			}
+		}
+	}
+	return on
 }
 
 func overlaps(a, b []*Part) bool {

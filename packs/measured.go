@@ -161,7 +161,14 @@ func (d *Dim) Zone(l *reading.Limit) string { return d.zones[l] }
 // WatchedOnly reports whether the dimension has a limit while it is read, but
 // nothing that must stand at closing: a temperature during heating.
 func (d *Dim) WatchedOnly() bool {
-	return d.Left == nil && d.Found != nil && d.Found.Kind == reading.Measured
+	if d.Left != nil || d.Found == nil {
+		return false
+	}
+	switch d.Found.Kind {
+	case reading.Measured, reading.NoneAllowed, reading.MustBe:
+		return true
+	}
+	return false
 }
 
 // An Extreme is one of several readings that a limit looks at first.

@@ -18,7 +18,11 @@ func (c *composer) boxes(d *packs.Dim, sides []side, width layout.Mm) layout.Blo
 		}
 		return row
 	case len(sides) > 1:
-		return c.boxTable(d, sides)
+		table := c.boxTable(d, sides)
+		if m := adjusts(d); m != nil && m.Thick != nil && work(sides) == &d.LeftWork {
+			table = layout.Above(layout.GapY, table, c.adjustRow(d, width))
+		}
+		return table
 	case p.Kind == packs.Clock:
 		return c.boxClock(d, sides[0])
 	case p.Kind == packs.Row:

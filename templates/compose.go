@@ -92,8 +92,9 @@ func Compose(job *packs.Job, o Options, m layout.Measurer, warnings source.Probl
 	// for gloves.
 	c.Setter = layout.NewSetter(m, layout.Pen{})
 	pack.retag = func(keep func(string) bool) { c.tags(pack, keep) }
-	misfits := append(set.Misfits, c.tags(pack, func(string) bool { return true })...)
-	return pack, problems(misfits)
+	out := append(problems(set.Misfits, false), problems(c.tags(pack, func(string) bool { return true }), true)...)
+	out.Sort()
+	return pack, out
 }
 
 // sheets sets the flow of every sheet.

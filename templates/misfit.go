@@ -8,11 +8,17 @@ import (
 )
 
 // problems turns what did not fit on paper into problems at the lines that it
-// came from. The Ref of a block is the place in the file.
-func problems(misfits []layout.Misfit) source.Problems {
+// came from. The Ref of a block is the place in the file; onTag tells that they are
+// of tags and labels.
+func problems(misfits []layout.Misfit, onTag bool) source.Problems {
 	var out source.Problems
 	for _, m := range worst(misfits) {
 		at, _ := m.Ref.(source.Pos)
+		if onTag && m.Kind == layout.TooHigh {
+			out.Add(at, "too-high", fmt.Sprintf("the tag of %s has no room for all that is printed on it, by %.1f mm", cutText(m.Text), float64(m.Over)),
+				"write shorter what stands on it: the names of it and of its parts, keep:, way-round: and missed:", "or put some of its parts into another container; a box, tray or crate has a larger label than a bag")
+			continue
+		}
 		switch m.Kind {
 		case layout.TooWide:
 			out.Add(at, "too-wide", fmt.Sprintf("%s is %.1f mm wider than its place on paper", cutText(m.Text), float64(m.Over)),

@@ -166,10 +166,21 @@ func (c *composer) adjustNotes(d *packs.Dim, back bool) []string {
 		}
 		out = append(out, fill(sentence, name, d.PerTurn.Print()))
 	}
+	if m := p.Movement; back && m != nil && m.Thick != nil {
+		out = append(out, fill(w.shimsMove, m.Thick.Print(), name, m.Gives.Print()))
+	}
 	if back && d.PerFlat != nil {
 		out = append(out, fill(w.oneFlat, name, d.PerFlat.Print()))
 	}
 	return out
+}
+
+// adjusts is what its maker says the adjuster of a dimension moves, nil if nothing.
+func adjusts(d *packs.Dim) *packs.Movement {
+	if d.Adjuster == nil {
+		return nil
+	}
+	return d.Adjuster.Movement
 }
 
 // adjustRow sets the boxes of whoever turns the adjuster: how far it has to go, in
@@ -184,8 +195,12 @@ func (c *composer) adjustRow(d *packs.Dim, width layout.Mm) layout.Block {
 	if one == nil {
 		one, what = d.PerTurn, c.w.turns
 	}
+	toGo := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: c.w.toGo, Ref: d.At})
+	if m := d.Adjuster.Movement; m != nil && m.Thick != nil && m.Gives.Unit == d.Box.Unit {
+		more := layout.Number{Before: max(d.Box.Before, m.Thick.Number.Figures()), After: max(m.Thick.Number.Decimals(), 0), Sign: true, Unit: m.Thick.Unit.Print(), Caption: c.w.moreShims, Ref: d.At}
+		row = append(row, layout.Bottom(2, toGo, c.sumWords("÷ "+m.Gives.Number.Print()+" × "+m.Thick.Number.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(more)))
+	}
 	if one != nil && one.Unit == d.Box.Unit {
-		toGo := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: c.w.toGo, Ref: d.At})
 		n := layout.Number{Before: 2, After: 1, Unit: what, Ref: d.At}
 		row = append(row, layout.Bottom(2, toGo, c.sumWords("÷ "+one.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(n)))
 	}

@@ -16,5 +16,5 @@ type workedWords struct {
 	waits, laterHead, dueDate, tightenAgain, placeCol   string
 
 	// Adjusters.
-	oneThread, flats, turns, toGo, backOff, leaveAlone string
+	oneThread, flats, turns, toGo, shimsMove, moreShims, backOff, leaveAlone string
 }

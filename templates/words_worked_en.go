@@ -15,6 +15,6 @@ var englishWorked = workedWords{
 	waits: "%s waits: %s, see p. %s", laterHead: "Work that waits until the machine has run", dueDate: "due on", tightenAgain: "Tighten again: %s, %s.",
 	placeCol: "place",
 
-	oneThread: "one turn of the %s is one thread, %s", flats: "flats", turns: "turns", toGo: "to go",
+	oneThread: "one turn of the %s is one thread, %s", flats: "flats", turns: "turns", toGo: "to go", shimsMove: "%s of %s moves it %s", moreShims: "shims to add",
 	backOff: "turned back %s after it touches", leaveAlone: "LEAVE ALONE",
 }

@@ -19,7 +19,7 @@ var partKind = &kind[Part]{
 		text("set", "The matched set it belongs to.", "S1", func(p *Part) *Text { return &p.Set }).marks("S"),
 		text("holds", "What it holds back.", "spring", func(p *Part) *Text { return &p.Holds }).oneOf("spring", "pressure", "weight"),
 		flag("aid", "Whether it is no part of the machine, as a guide stud, and must be out again at the end.", "yes", func(p *Part) *Text { return &p.Aid }),
-		text("moves", "What one turn or flat moves, for an adjuster without a thread.", "1 turn gives 0.75 mm", func(p *Part) *Text { return &p.Moves }),
+		text("moves", "What one turn or flat moves, for an adjuster without a thread; of shims what so much of them moves: 0.003 in gives 0.001 in.", "1 turn gives 0.75 mm", func(p *Part) *Text { return &p.Moves }),
 		text("note", "A remark for whoever handles it.", "Keep the stamped side clean.", func(p *Part) *Text { return &p.Note }),
 	}, append(adjusting(), applies(func(p *Part) *Applies { return &p.Applies })...)...),
 }
