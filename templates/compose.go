@@ -92,9 +92,7 @@ func Compose(job *packs.Job, o Options, m layout.Measurer, warnings source.Probl
 	// for gloves.
 	c.Setter = layout.NewSetter(m, layout.Pen{})
 	pack.retag = func(keep func(string) bool) { c.tags(pack, keep) }
-	out := append(problems(set.Misfits, false), problems(c.tags(pack, func(string) bool { return true }), true)...)
-	out.Sort()
-	return pack, out
+	return pack, problems(set.Misfits, c.tags(pack, func(string) bool { return true }))
 }
 
 // sheets sets the flow of every sheet.

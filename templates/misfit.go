@@ -7,14 +7,26 @@ import (
 	"matchmark/packs/source"
 )
 
-// problems turns what did not fit on paper into problems at the lines that it
-// came from. The Ref of a block is the place in the file; onTag tells that they are
-// of tags and labels.
-func problems(misfits []layout.Misfit, onTag bool) source.Problems {
+// A misfit is one of a page, or of a tag or label.
+type misfit struct {
+	layout.Misfit
+	onTag bool
+}
+
+// problems turns what did not fit on the pages and on the tags into problems at the
+// lines that it came from. The Ref of a block is the place in the file.
+func problems(pages, tags []layout.Misfit) source.Problems {
+	var all []misfit
+	for _, m := range pages {
+		all = append(all, misfit{m, false})
+	}
+	for _, m := range tags {
+		all = append(all, misfit{m, true})
+	}
 	var out source.Problems
-	for _, m := range worst(misfits) {
+	for _, m := range worst(all) {
 		at, _ := m.Ref.(source.Pos)
-		if onTag && m.Kind == layout.TooHigh {
+		if m.onTag && m.Kind == layout.TooHigh {
 			out.Add(at, "too-high", fmt.Sprintf("the tag of %s has no room for all that is printed on it, by %.1f mm", cutText(m.Text), float64(m.Over)),
 				"write shorter what stands on it: the names of it and of its parts, keep:, way-round: and missed:", "or put some of its parts into another container; a box, tray or crate has a larger label than a bag")
 			continue
@@ -45,7 +57,7 @@ func problems(misfits []layout.Misfit, onTag bool) source.Problems {
 
 // worst leaves of misfits that say the same of one text, as of the head of every
 // page, the one that is over by most.
-func worst(misfits []layout.Misfit) []layout.Misfit {
+func worst(misfits []misfit) []misfit {
 	type same struct {
 		ref  layout.Ref
 		kind layout.Kind
@@ -53,7 +65,7 @@ func worst(misfits []layout.Misfit) []layout.Misfit {
 		sign rune
 	}
 	at := map[same]int{}
-	var out []layout.Misfit
+	var out []misfit
 	for _, m := range misfits {
 		key := same{m.Ref, m.Kind, m.Text, m.Rune}
 		i, known := at[key]
