@@ -39,6 +39,9 @@ func (c *composer) box(d *packs.Dim, s side, caption string, unit bool) layout.B
 	case reading.Line:
 		return c.WideBox(layout.RoleWords, 60, 1, caption, d.At)
 	case reading.Grid:
+		if d.Kind == contact {
+			return c.flank(caption, d)
+		}
 		return c.Sketch(85, 60, caption, d.At)
 	case reading.Ticks:
 		return c.answers(d, caption)

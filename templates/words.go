@@ -47,6 +47,7 @@ type words struct {
 	to, with, by, seen, reads, asFound, asLeft, difference, copyFrom string
 	limit, notTaken, source, notSourced, in, out, ifOut, ifOver      string
 	ifUnder, oneFlat, oneTurn, noLeft, onFound                       string
+	toothToe, toothHeel, toothTip, toothRoot                         string
 
 	oldPart string
 	reading map[reading.Word]string

@@ -11,7 +11,7 @@ var dimensionKind = &kind[Dimension]{
 		each(func(d *Dimension) *[]Text { return &d.Each }),
 		text("kind", "What sort of size it is; it chooses the picture.", "stand-off", func(d *Dimension) *Text { return &d.Kind }).
 			oneOf("stand-off", "gap", "clearance", "diameter", "bore", "depth", "length", "thickness", "float", "runout",
-				"backlash", "angle", "force", "temperature", "count", "threads", "condition"),
+				"backlash", "angle", "force", "temperature", "count", "threads", "condition", "contact"),
 		face("from", "The part and the face from which it is measured.", "{lock-nut: outer face}", func(d *Dimension) *Face { return &d.From }),
 		face("to", "The part and the face to which it is measured.", "{shaft: end face}", func(d *Dimension) *Face { return &d.To }),
 		face("of", "The part, and where on it, when it is a size of one part alone.", "{shaft: bearing seat}", func(d *Dimension) *Face { return &d.Of }),
