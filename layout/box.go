@@ -141,10 +141,14 @@ func (s *Setter) captioned(caption string, b Block, ref Ref) Block {
 
 // Fraction makes the boxes for an inch fraction: whole inches, a numerator over
 // a denominator, two figures each, and the unit.
-func (s *Setter) Fraction(caption, unit string, ref Ref) Block {
+func (s *Setter) Fraction(caption, unit string, copied bool, ref Ref) Block {
 	_, h := s.boxSize(RoleFraction)
+	outline := Rect{W: ValueWidth(2), H: h, Weight: Outline, Cells: 2}
+	if copied {
+		outline.Dash = 1
+	}
 	two := Drawn(ValueWidth(2), h,
-		Item{Role: RoleFraction, Ref: ref, Shape: Rect{W: ValueWidth(2), H: h, Weight: Outline, Cells: 2}},
+		Item{Role: RoleFraction, Ref: ref, Shape: outline},
 		dividers(2, h))
 	slash := Drawn(3.4, h, Item{X: 0.4, Y: h - 0.6, Shape: Line{DX: 2.6, DY: 1.2 - h, Weight: Outline}})
 	u := s.Line(0, []Run{T(Body, unit)}, ParaOpts{Ref: ref})

@@ -140,7 +140,7 @@ func TestCopiedBox(t *testing.T) {
 
 func TestFraction(t *testing.T) {
 	t.Parallel()
-	b := newFake().Fraction("spacer", "in", nil)
+	b := newFake().Fraction("spacer", "in", false, nil)
 	boxes := boxesOf(b, RoleFraction)
 	if len(boxes) != 3 {
 		t.Fatalf("%d boxes, want whole, numerator and denominator", len(boxes))

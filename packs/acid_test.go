@@ -62,7 +62,6 @@ var harmless = map[string]string{
 
 	"take steps.steps.check":     "who looks as well is the choice of the author",
 	"take steps.steps.photo":     "the words of the step ask for it",
-	"take steps.steps.people":    "the note about lifting by crane stands before the step then",
 	"take steps.steps.missed":    "a hint that nothing else in the definition knows of",
 	"take steps.steps.each":      "one step for both places, whose moves and boxes are all there",
 	"take steps.steps.after.*":   "one of several reasons; the step stays where it is written, below the others",

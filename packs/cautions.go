@@ -123,13 +123,13 @@ func (b *builder) spared(st *Step) map[string]bool {
 // too heavy to be lifted by hand without saying how many people it takes.
 func (b *builder) onHook(st *Step) bool {
 	hook := func(l *Lift) bool { return !l.ByHand }
-	return slices.ContainsFunc(st.Lifts, hook) || st.People < 2 && len(st.Lifts) == 0 && b.movesHeavy(st)
+	return slices.ContainsFunc(st.Lifts, hook) || st.OnHook != "" || st.People < 2 && len(st.Lifts) == 0 && b.movesHeavy(st)
 }
 
 // byHand reports whether a step has several people lift a heavy part.
 func (b *builder) byHand(st *Step) bool {
 	hand := func(l *Lift) bool { return l.ByHand }
-	return slices.ContainsFunc(st.Lifts, hand) || st.People >= 2 && len(st.Lifts) == 0 && b.movesHeavy(st)
+	return slices.ContainsFunc(st.Lifts, hand) || st.OnHook == "" && st.People >= 2 && len(st.Lifts) == 0 && b.movesHeavy(st)
 }
 
 // movesHeavy reports whether a step takes off or puts back a part above the site's

@@ -19,6 +19,7 @@ type Job struct {
 	Hours     units.Number // planned for all steps
 	Digest    string       // first 8 hex digits of the SHA-256 of all inputs and the format number
 
+	Places     []Place // that things repeat over, each of its group alone
 	Parts      []*Part
 	Dims       []*Dim
 	Containers []*Container
@@ -300,6 +301,7 @@ type Step struct {
 	WayRound []WayRound // which side of a part faces what
 	Check    string     // role that checks as well
 	Photo    bool
+	OnHook   string // what a heavy part hangs on where no lift sheet is made
 	After    []Dep
 	Binds    []Bind       // why it comes after earlier steps, the nearest first
 	Free     *Free        // where it may be moved, nil if it may not

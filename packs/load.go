@@ -183,6 +183,7 @@ func (b *builder) build() {
 	b.checkRoles()
 	b.checkHeats()
 	b.checkLifts()
+	b.checkHeavy()
 	b.checkReadings()
 	b.readHours()
 	b.readSupplies()

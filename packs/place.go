@@ -55,6 +55,7 @@ func (b *builder) readPlaces() {
 			g.places = append(g.places, Place{Label: p.Key.Value, Keys: []string{p.Key.Value}, Groups: []string{g.name}, Name: name, ViewedFrom: view, CountedFrom: dg.CountedFrom.Value})
 		}
 		b.groups[g.name] = g
+		b.job.Places = append(b.job.Places, g.places...)
 	}
 	for _, o := range b.def.Options {
 		claim(o.Key, "option")

@@ -211,7 +211,7 @@ func (b *builder) undoMoves(st, row *Step, u undoing) {
 		row.Fit = append(row.Fit, fit)
 	}
 	if len(row.Fit) > 0 {
-		row.People = st.People
+		row.People, row.OnHook = st.People, st.OnHook
 	}
 	for i := len(st.Loosen) - 1; i >= 0; i-- {
 		if f := st.Loosen[i]; !has(u.tight, f) {

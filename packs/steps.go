@@ -102,7 +102,7 @@ func (b *builder) readStep(s *Section, ds *def.Step) {
 	for _, pl := range all {
 		st := &Step{
 			At: ds.At, Key: ds.Key.Value, Place: pl, Section: s, Do: pl.value(ds.Do), Missed: pl.value(ds.Missed),
-			Check: ds.Check.Value, Photo: ds.Photo.Value == "yes", Bench: ds.Where.Value == "bench",
+			Check: ds.Check.Value, Photo: ds.Photo.Value == "yes", Bench: ds.Where.Value == "bench", OnHook: ds.OnHook.Value,
 		}
 		if n, ok := wholeNumber(ds.People); ok {
 			st.People = n

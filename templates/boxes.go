@@ -46,7 +46,7 @@ func (c *composer) box(d *packs.Dim, s side, caption string, unit bool) layout.B
 	case reading.Ticks:
 		return c.answers(d, caption)
 	case reading.Fraction:
-		return c.Fraction(caption, b.Unit.Print(), d.At)
+		return c.Fraction(caption, b.Unit.Print(), s.copied, d.At)
 	}
 	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed || s.signed, Caption: caption, Copied: s.copied, Ref: d.At}
 	if unit {

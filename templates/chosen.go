@@ -1,6 +1,8 @@
 package templates
 
 import (
+	"strings"
+
 	"matchmark/layout"
 )
 
@@ -15,9 +17,9 @@ func (c *composer) chosen() layout.Block {
 		state := w.fitted
 		switch {
 		case x.Build != "" && x.Serial != "":
-			state = fill(w.buildBySerial, x.Build, x.Means, x.Serial)
+			state = fill(w.buildBySerial, strings.ReplaceAll(x.Build, "-", " "), x.Means, x.Serial)
 		case x.Build != "":
-			state = fill(w.buildSaid, x.Build, x.Means)
+			state = fill(w.buildSaid, strings.ReplaceAll(x.Build, "-", " "), x.Means)
 		case !x.Fitted:
 			state = w.notFitted
 		}

@@ -14,7 +14,7 @@ func counts(c *composer) []layout.Piece {
 	if c.job.Tagged() == 0 {
 		return nil
 	}
-	g := c.grid(column{w.mark, 30}, column{w.contents, 0}, column{w.stub, 12}, column{w.expected, 14}, column{w.countMid, 18}, column{w.initialsDate, 20},
+	g := c.grid(column{w.mark, 30}, column{w.contents, 0}, column{w.stubSeen, 14}, column{w.expected, 14}, column{w.countMid, 18}, column{w.initialsDate, 20},
 		column{w.countOut, 16}, column{w.scrap, 16}, column{w.leftOver, 16})
 	var rows []layout.Row
 	for _, t := range c.job.Tags {

@@ -46,9 +46,12 @@ func (c *composer) criticalDims() []*packs.Dim {
 	return out
 }
 
-// traps lists what is easily missed, with the step and its page.
+// traps lists what is easily missed, one a line in three columns, with the step and
+// its page.
 func (c *composer) traps() []layout.Piece {
-	var runs []layout.Run
+	const columns = 3
+	width := (c.width - (columns-1)*layout.GapX) / columns
+	var lines []layout.Block
 	for _, s := range c.job.Sections {
 		for _, st := range s.Steps {
 			if st.Missed == "" || st.Undoes != nil {
@@ -58,14 +61,19 @@ func (c *composer) traps() []layout.Piece {
 			if p := st.Place.Label; p != "" {
 				where += " " + p
 			}
-			runs = append(runs, layout.Run{Text: where, Style: layout.SubBold, Deco: layout.Boxed, Ref: st.At},
-				layout.Run{Text: " " + st.Missed + "   ", Style: layout.Body, Ref: st.At})
+			runs := []layout.Run{{Text: where, Style: layout.SubBold, Deco: layout.Boxed, Ref: st.At}, {Text: " " + st.Missed, Style: layout.Body, Ref: st.At}}
+			lines = append(lines, c.Para(width, runs, layout.ParaOpts{Hang: 3}))
 		}
 	}
-	if len(runs) == 0 {
+	if len(lines) == 0 {
 		return nil
 	}
-	return []layout.Piece{{Block: layout.Above(1, c.heading(c.w.dims.traps), c.Para(c.width, runs, layout.ParaOpts{})), KeepNext: true}}
+	var cols []layout.Block
+	each := (len(lines) + columns - 1) / columns
+	for i := 0; i < len(lines); i += each {
+		cols = append(cols, layout.Above(0.6, lines[i:min(i+each, len(lines))]...))
+	}
+	return []layout.Piece{{Block: layout.Above(1, c.heading(c.w.dims.traps), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
 }
 
 // criticalWidth is the width of the columns of boxes: that of the widest box.

@@ -227,6 +227,8 @@ func (c *composer) verdictList(d *packs.Dim, sides []side, back bool) []layout.B
 		words = []string{w.goesBack, w.mended, w.renewed}
 	case !back && d.Reuse != nil:
 		words = []string{w.goesBack, w.renewed}
+	case back && !late && d.Reuse != nil && d.Repair == nil:
+		words = []string{c.w.in, w.inOld, c.w.out}
 	case late:
 	case d.WatchedOnly() && !back, d.Judged() && (!d.Left.NeedsFound() || len(sides) > 1):
 		words = []string{c.w.in, c.w.out}

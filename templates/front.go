@@ -3,6 +3,7 @@ package templates
 import (
 	"strconv"
 	"strings"
+	"unicode"
 
 	"matchmark/layout"
 )
@@ -103,8 +104,31 @@ func (c *composer) legend() layout.Block {
 	}
 	return layout.Above(1, c.heading(c.w.howToRead),
 		c.Para(c.width, runs, layout.ParaOpts{}),
+		c.placeLegend(),
 		c.Para(c.width, []layout.Run{layout.T(layout.Body, c.w.marksLegend)}, layout.ParaOpts{}),
 		c.Para(c.width, []layout.Run{layout.T(layout.Strong, c.w.planning)}, layout.ParaOpts{}))
+}
+
+// placeLegend says what the short names of places mean and from where they are seen;
+// nothing where all are told by a number.
+func (c *composer) placeLegend() layout.Block {
+	var out []string
+	seen := ""
+	for _, p := range c.job.Places {
+		if len(p.Label) > 0 && unicode.IsDigit(rune(p.Label[0])) || p.Name == p.Label {
+			continue
+		}
+		text := p.Label + " " + p.Name
+		if p.ViewedFrom != "" && p.ViewedFrom != seen {
+			text += ", " + fill(c.w.seenFrom, p.ViewedFrom)
+		}
+		seen = p.ViewedFrom
+		out = append(out, text)
+	}
+	if len(out) == 0 {
+		return layout.Block{}
+	}
+	return c.Para(c.width, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{})
 }
 
 // checkBar is a bar of 50 mm that shows whether the printer has scaled the page.

@@ -69,7 +69,7 @@ func (c *composer) heatLines(st *packs.Step, width layout.Mm) []layout.Block {
 				text += ". " + c.pace(p, u)
 			}
 		case h.PutOnAt == st && h.PutOn != nil:
-			text = fill(c.w.heatLineOn, c.page("heat "+h.Mark), u.temp(h.PutOn.SetTo), u.atMost(h.Limit.At))
+			text = fill(c.w.heatLineOn, c.page("heat on "+h.Mark), u.temp(h.PutOn.SetTo), u.atMost(h.Limit.At))
 		}
 		runs := []layout.Run{{Text: h.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, text)}
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: h.At}).Pad(0.5, 0, 0.5, 0))

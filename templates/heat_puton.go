@@ -15,6 +15,7 @@ func (s heatSheet) putOnPieces() []layout.Piece {
 	out := []layout.Piece{s.titled(fill(w.onTitle, fill(w.byWay, string(p.By))))}
 	// Weeks lie between the two, and another crew does the second.
 	out[0].NewPage = s.h.Pull != nil
+	out[0].Block = out[0].Block.Anchored("heat on " + s.h.Mark)
 	add := func(gap layout.Mm, b layout.Block) {
 		if !b.Empty() {
 			out = append(out, layout.Piece{Block: b, Gap: gap})

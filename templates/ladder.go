@@ -352,7 +352,7 @@ func (c *composer) useWords(u packs.Use) string {
 // blank is a box on a ladder.
 func (c *composer) blank(d *packs.Dim, p reading.Part, caption string) layout.Block {
 	if p.Box.Form == reading.Fraction {
-		return c.Fraction(caption, "", d.At)
+		return c.Fraction(caption, "", p.Blank != reading.BlankResult, d.At)
 	}
 	return c.Value(layout.Number{
 		Before: p.Box.Before, After: p.Box.After, Sign: p.Box.Signed, Caption: caption,

@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -219,10 +220,28 @@ func (c *composer) liftCautions(l *packs.Lift) []layout.Block {
 // hangs, and the trial lift.
 func (c *composer) liftLines(st *packs.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
+	if st.OnHook != "" {
+		text := fill(c.w.onHookLine, st.OnHook, c.massOf(append(slices.Clone(st.Remove), st.Fit...)))
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
+	}
 	for _, l := range st.Lifts {
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, c.liftLine(l))}, layout.ParaOpts{Ref: st.At}))
 	}
 	return out
+}
+
+// massOf lists the parts of moves that are heavy on this site: Impeller 405 kg.
+func (c *composer) massOf(moves []*packs.Move) string {
+	var out []string
+	for _, m := range moves {
+		if m.Part.Mass == nil {
+			continue
+		}
+		if over, err := m.Part.Mass.Cmp(c.job.Site.Heavy); err == nil && over > 0 {
+			out = append(out, m.Part.Name+" "+m.Part.Mass.Print())
+		}
+	}
+	return strings.Join(out, ", ")
 }
 
 func (c *composer) liftLine(l *packs.Lift) string {

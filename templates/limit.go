@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -92,6 +93,9 @@ func (c *composer) limitWords(d *packs.Dim, l *reading.Limit, by []*reading.Limi
 		out = append(out, c.limitLine(d, line, width, layout.Limit))
 	}
 	for _, line := range p.Small {
+		if d.Positions.Boxes() > 1 && hasBlank(line) {
+			continue // one pair of boxes does not serve several readings
+		}
 		small := c.limitLine(d, line, width, layout.Sub)
 		if len(out) == 1 && len(p.Main) == 1 && small.W < width {
 			// Boxes in the small line go beside the limit, where there is room.
@@ -104,6 +108,11 @@ func (c *composer) limitWords(d *packs.Dim, l *reading.Limit, by []*reading.Limi
 		out = append(out, small)
 	}
 	return out
+}
+
+// hasBlank reports whether a piece of a limit is written in by hand.
+func hasBlank(line []reading.Part) bool {
+	return slices.ContainsFunc(line, func(p reading.Part) bool { return p.Blank != reading.NoBlank })
 }
 
 // byPosition words the limits of each position, those that are alike together.
@@ -173,11 +182,7 @@ func (c *composer) limitNotes(d *packs.Dim, width layout.Mm, back bool) []layout
 // limitLine sets one line of a limit: words as text, blanks as boxes of the size
 // that the reading has. The value found has its box beside the line already.
 func (c *composer) limitLine(d *packs.Dim, parts []reading.Part, width layout.Mm, st layout.Style) layout.Block {
-	blanks := false
-	for _, p := range parts {
-		blanks = blanks || p.Blank != reading.NoBlank && p.Blank != reading.BlankFound
-	}
-	if !blanks {
+	if !slices.ContainsFunc(parts, func(p reading.Part) bool { return p.Blank != reading.NoBlank && p.Blank != reading.BlankFound }) {
 		return c.Para(width, []layout.Run{layout.T(st, partWords(c.w, parts))}, layout.ParaOpts{Ref: d.At})
 	}
 	var row []layout.Block

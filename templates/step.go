@@ -82,6 +82,7 @@ func (c *composer) stepLines(st *packs.Step, width layout.Mm, beside int) []layo
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
 	}
 	lines := append(c.branchLines(st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
+	lines = append(lines, c.lastLines(st, width)...)
 	if beside < 2 {
 		lines = append(lines, c.removals(st, width)...)
 	}
@@ -89,6 +90,32 @@ func (c *composer) stepLines(st *packs.Step, width layout.Mm, beside int) []layo
 		lines = append(append(lines, c.fits(st, width)...), c.furtherLines(st, width)...)
 	}
 	return lines
+}
+
+// lastLines is the line at the step that takes readings away for good: those of
+// earlier steps must be written down before it is begun.
+func (c *composer) lastLines(st *packs.Step, width layout.Mm) []layout.Block {
+	var marks []string
+	last := ""
+	for _, d := range c.job.Dims {
+		if d.LastChance != st || d.FoundAt == nil || d.FoundAt == st || d.In != nil {
+			continue
+		}
+		page := c.page("found " + d.Mark)
+		if page == last {
+			marks = append(marks, d.Mark)
+			continue
+		}
+		marks, last = append(marks, fill(c.w.stepPage, d.Mark, page)), page
+	}
+	if len(marks) == 0 {
+		return nil
+	}
+	runs := []layout.Run{{Text: fill(c.w.lastHere, strings.Join(marks, ", ")), Style: layout.SubBold, Deco: layout.Boxed}}
+	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); one.W > width {
+		runs[0].Deco = layout.Plain
+	}
+	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
 }
 
 // linesBelow are the lines of a step that do not stand beside its boxes.

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"matchmark/layout"
 	"matchmark/packs"
@@ -152,7 +153,9 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 		if text == "" {
 			return
 		}
-		if len(more) > 0 {
+		if n := len(more); n > 0 && deco == layout.Plain && more[n-1].Deco == layout.Plain {
+			more = append(more, layout.T(layout.Body, " · "))
+		} else if n > 0 {
 			more = append(more, layout.T(layout.Body, "  "))
 		}
 		more = append(more, layout.Run{Text: text, Style: st, Deco: deco})
@@ -260,16 +263,38 @@ func bagsOnly(t *packs.Tag) int {
 	return len(t.Container.Pockets)
 }
 
-// missedOf are the easily missed things of the steps that fill a container.
+// missedOf are the easily missed things of the steps that fill a container, where
+// they name what is in it.
 func missedOf(t *packs.Tag) []string {
 	var out []string
 	for _, m := range t.In {
-		if s := m.Step.Missed; s != "" && (len(out) == 0 || out[len(out)-1] != s) {
+		if s := m.Step.Missed; s != "" && namesPart(s, m.Part.Name) && !slices.Contains(out, s) {
 			out = append(out, s)
 		}
 	}
 	return out
 }
+
+// namesPart reports whether a sentence has a word of the name of a part, in the
+// singular or the plural.
+func namesPart(sentence, name string) bool {
+	stem := func(word string) string { return strings.TrimSuffix(strings.ToLower(word), "s") }
+	word := func(r rune) bool { return !unicode.IsLetter(r) }
+	for _, a := range strings.FieldsFunc(name, word) {
+		if len(a) < leastWord {
+			continue
+		}
+		for _, b := range strings.FieldsFunc(sentence, word) {
+			if stem(a) == stem(b) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// leastWord is how long a word is at the least that names a part.
+const leastWord = 3
 
 // tagLow is what is filled in by hand: counts and who took it off across the tag,
 // below them what becomes of it, beside the code with its text.

@@ -40,7 +40,7 @@ type words struct {
 	matchedSet, photo, second, undoes, recorded, emptyNow                            string
 	bench, scrap, fitNew, countOut, missedWord, putBackDefault                       string
 	setDefault, compareDefault, doTraveler, doReassembly                             string
-	lastChance, lastChanceSame                                                       string
+	lastChance, lastChanceSame, lastHere                                             string
 	anyTimeBefore, anyTimeAfter, anyTimeAtAll                                        string
 
 	// Dimensions.
@@ -57,9 +57,9 @@ type words struct {
 	signals                                        map[string]string
 
 	// Register and tags.
-	number, mark, contents, offAt, backAt, countedIn, countedOut, shelf                           string
-	keep, stub, initialsDate, reuse, repair, holdTag, boxLabel, bagLabel, bagsInside, bags, bagIn string
-	mass, support, stepPage, faceOf, spare                                                        string
+	number, mark, contents, offAt, backAt, countedIn, countedOut, shelf                                     string
+	keep, stub, stubSeen, initialsDate, reuse, repair, holdTag, boxLabel, bagLabel, bagsInside, bags, bagIn string
+	mass, support, stepPage, faceOf, spare                                                                  string
 }
 
 // legendEntry explains one kind of mark.

@@ -23,7 +23,7 @@ var english = words{
 	draft: "DRAFT",
 	legend: []legendEntry{
 		{"D", "dimension to measure"}, {"C", "container"}, {"B", "big part with its own tag"}, {"Y", "lay-down spot"},
-		{"W", "hold or witness point"}, {"S", "matched set"}, {"R", "row of the reassembly sheet"},
+		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"X", "spare tag or line"},
 	},
 
 	seenFrom: "seen from %s", countedFrom: "counted from %s", initials: "initials", time: "time", after: "after %s", anyTime: "any time after %s, before %s",
@@ -34,7 +34,7 @@ var english = words{
 	putBackDefault: "Put back: %s.", setDefault: "Measure again and write as left: %s.",
 	compareDefault: "Look up what was recorded: %s.", anyTimeBefore: "any time before %s", anyTimeAfter: "any time after %s", anyTimeAtAll: "any time",
 	doTraveler: "Go on with the traveler, section %s, p. %s", doReassembly: "Go on with the reassembly sheet, section %s, p. %s",
-	lastChance: "LAST CHANCE: gone after %s", lastChanceSame: "LAST CHANCE: gone after this step",
+	lastChance: "LAST CHANCE: gone after %s", lastHere: "GONE AFTER THIS, so written down before: %s", lastChanceSame: "LAST CHANCE: gone after this step",
 
 	to: "to", with: "with", by: "by", seen: "seen from %s", reads: "reads %s", asFound: "as found", asLeft: "as left", difference: "left − found",
 	copyFrom: "as found, copy from p. %s", limit: "limit", notTaken: "not taken, because", source: "source: %s", notSourced: "LIMIT NOT SOURCED",
@@ -62,6 +62,6 @@ var english = words{
 	signals:   map[string]string{"danger": "DANGER", "warning": "WARNING", "caution": "CAUTION", "notice": "NOTICE"},
 
 	number: "no.", mark: "mark", contents: "contents", offAt: "off at", backAt: "back at", countedIn: "counted in", countedOut: "counted out", shelf: "shelf",
-	keep: "keep", stub: "stub", initialsDate: "initials, date", reuse: "reuse", repair: "repair", holdTag: "hold", boxLabel: "box label", bagLabel: "bag label", bagsInside: "bags inside: %s", bags: "%s bags", bagIn: "%s, bag %s",
+	keep: "keep", stub: "stub", stubSeen: "stub, label", initialsDate: "initials, date", reuse: "reuse", repair: "repair", holdTag: "hold", boxLabel: "box label", bagLabel: "bag label", bagsInside: "bags inside: %s", bags: "%s bags", bagIn: "%s, bag %s",
 	spare: "spare", stepPage: "%s p.\u00a0%s", faceOf: "%s of %s", mass: "mass %s", support: "on %s",
 }

@@ -27,7 +27,7 @@ var englishHeat = heatWords{
 	neverSkin: "%s: never above %s. Crayon of %s on the skin: when it melts, heat off. Alarm of the probe at %s.",
 	neverPart: "%s, %s away: never above %s.",
 	noFlame:   "No flame on it.",
-	paceLine:  "The skin must pass %s by %s and %s by %s.",
+	paceLine:  "The skin must pass %s by %s and %s by %s (minutes:seconds).",
 	paceSlow:  "Slower: heat off. It takes more heat at once, or another way. Slow heat grows the shaft as well, and the hub never comes free.",
 	tooFast:   "At %s before %s: heat off as well. It was too fast, the bore is still cold.",
 	noPace:    "It is free within seconds, too quick to be told by the skin: a probe at the bore says when.",
@@ -101,7 +101,7 @@ var englishHeat = heatWords{
 	largest: "%s, the largest", smallest: "%s, the smallest", interferenceBox: "interference",
 	setTo: "heater set to", inAt: "in at", outAt: "out at", partTemp: "part, measured", shaftTemp: "shaft, measured", onAt: "home at", coldCheck: "seen home when cold",
 	orderOnAll: []string{
-		"Bore and seat clean, dry and free of burrs; key tried cold. Stop or collar set, the way to it clear.",
+		"Bore and seat clean, dry and free of burrs; any key tried cold. Stop or collar set, the way to it clear.",
 		"{heat}",
 		"Bore temperature measured when it comes out, and once more at the shaft.",
 		"Straight on in one go, held against the stop until it grips. If it stops short: off again at once with the puller, cool, begin anew. Never a hammer on a hot part.",

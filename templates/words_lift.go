@@ -5,7 +5,7 @@ type liftWords struct {
 	lift string
 
 	// The step.
-	liftLine, liftByHandLine, liftNotComputed, levelWords, tiltWords, tiltSide, tiltMost string
+	onHookLine, liftLine, liftByHandLine, liftNotComputed, levelWords, tiltWords, tiltSide, tiltMost string
 
 	// What it rests on.
 	madeAt, notComputed, doNotLift, massOf, massTold, massTolerance, centreAt, centreBand, hangsOn, ratedBy, craneLine, layDownAt, floorLine string

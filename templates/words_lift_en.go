@@ -4,7 +4,8 @@ package templates
 var englishLifts = liftWords{
 	lift: "Lift sheet",
 
-	liftLine: "Lift sheet %s, p. %s: %s, %s. Trial lift %s, look, wait, then go.", liftByHandLine: "Lift sheet %s, p. %s: %s, %s people by hand.",
+	onHookLine: "On the hook: %s. %s. No lift sheet: a routine lift by the site's lift rules.",
+	liftLine:   "Lift sheet %s, p. %s: %s, %s. Trial lift %s, look, wait, then go.", liftByHandLine: "Lift sheet %s, p. %s: %s, %s people by hand.",
 	liftNotComputed: "Lift sheet %s, p. %s: CANNOT BE COMPUTED. Do not lift.",
 	levelWords:      "hangs level", tiltWords: "hangs %s out of level, %s is %s low", tiltSide: "hangs %s out of level, its %s side low", tiltMost: "%s, at most %s out of level",
 

@@ -6,7 +6,7 @@ import "matchmark/packs/reading"
 type readingWords struct {
 	// States of a reading.
 	pushed, load, plane, hot, cold, onDiameter, onRadius string
-	instrumentNo, calibrated                             string
+	inOld, instrumentNo, calibrated                      string
 
 	// Boxes beside the readings.
 	partAt                                                    string

@@ -13,12 +13,12 @@ var englishReadings = readingWords{
 	warm:   "part not at %s (%s): ", warmStep: "part", warmLess: "less %s =", warmFor: "× %s =", warmAt: "reading less this, at %s:",
 	warmAll: "take this off each reading (with an instrument near %s itself)", spare: "spare %s",
 
-	mended: "mended", goesBack: "goes back", renewed: "renewed",
+	mended: "mended", inOld: "old part, in", goesBack: "goes back", renewed: "renewed",
 	sourcesDiffer: "sources differ", used: "USED", chosenAt: "chosen at %s",
 
 	sheet: "Readings", boxesOn: "%s boxes on the readings sheet, p. %s", boxesOnBack: "%s boxes on the readings sheet, p. %s, below those found",
 	outAt: "out of limits at", foundWord: "found", leftWord: "left", start: "clock time at the start",
-	critical: "Critical", criticalRule: "Every dimension with a limit on one sheet. The boxes are copies: those to write in first stand on the pages named.",
+	critical: "Critical", criticalRule: "The dimensions that decide, each on one line. The boxes are copies: those to write in first stand on the pages named, and count.",
 	index: "Dimensions", indexTitle: "Every dimension, its limit, and the step and page where it is read and left.",
 	traps: "Easily missed", missed: "easily missed",
 	mark: "mark", what: "what is measured", limit: "limit", unit: "unit", source: "source", foundAt: "found at", leftAt: "left at", noMore: "record",

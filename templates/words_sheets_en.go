@@ -3,7 +3,7 @@ package templates
 // englishSheets are the words of sheetWords in English.
 var englishSheets = sheetWords{
 	cautions: "Cautions", isolations: "Isolations", gather: "Gather list", holds: "Holds", openings: "Openings",
-	foundToday: "Found on the day", signatures: "Signatures", deviations: "Deviations", closeOut: "Close-out", counts: "Counts",
+	foundToday: "Found on the day", signatures: "Signatures", deviations: "Deviations, handover", closeOut: "Close-out", counts: "Counts",
 
 	thisMachine: "This machine", fitted: "fitted", notFitted: "not fitted", buildSaid: "%s (%s)", buildBySerial: "%s (%s), told by serial %s",
 	onlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",
@@ -44,7 +44,7 @@ var englishSheets = sheetWords{
 	spareWhat: "what is measured, between which faces, in which state", spareLimit: "limit", spareRow: "row", spareBack: "what goes back, which way round",
 	foundRule: "What nobody planned gets a row here with a mark of its own. Containers for it have the tags and the lines X1 to X4 of the register.",
 	expected:  "pieces", countMid: "counted, all apart", leftOver: "left over", offBack: "off at, back at",
-	countsRule:  "Count every container when all is apart, before the first part goes back, and again at the end: out and scrapped make up the pieces, and left over is 0. Keep the stubs with this sheet; a tick says that the stub is here.",
+	countsRule:  "Count every container when all is apart, before the first part goes back, and again at the end: out and scrapped make up the pieces, and left over is 0. Keep the stubs with this sheet; a tick says that the stub is here, or that the label of one without a stub was seen.",
 	printedName: "name in capitals", signature: "signature",
 	signaturesRule: "Everybody who writes in this pack signs here once, before the first entry.",
 
@@ -60,7 +60,7 @@ var englishSheets = sheetWords{
 	// Close-out.
 	whatIsCounted: "what", printed: "printed", counted: "counted", complete: "The pack is complete and the work is closed",
 	closeOutRule: "Everything in this pack is counted when it comes back. A box that holds no reading has its reason beside it.",
-	countPages:   "pages of this pack", countTags: "tags and labels, with their stubs", countStubs: "spare tags, used or returned",
+	countPages:   "pages of this pack", countTags: "tags and labels, tags with their stubs", countStubs: "spare tags, used or returned",
 	countFound: "boxes for readings as found (traveler)", countLeft: "boxes for readings in putting back (reassembly)",
 	countStepsOff: "boxes for initials on the traveler", countStepsBack: "boxes for initials on the reassembly sheets",
 	countHolds: "hold and witness points signed", countLocks: "locks put on and taken off", countPermits: "permits handed back",

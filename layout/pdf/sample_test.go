@@ -74,7 +74,7 @@ func sampleStep(s *layout.Setter, w layout.Mm, i int) layout.Block {
 		s.Tick(layout.Sub, "in", nil), s.Words(layout.Limit, "130.015 – 130.040 mm"))
 	b := layout.Above(2, top, row.Pad(0, 0, 0, 13))
 	if i == 2 {
-		b = layout.Above(2, b, s.Fraction("spacer", "in", nil).Pad(0, 0, 0, 13))
+		b = layout.Above(2, b, s.Fraction("spacer", "in", false, nil).Pad(0, 0, 0, 13))
 	}
 	if i == 3 {
 		b = layout.Above(2, b, s.Sketch(80, 60, "sketch", nil).Pad(0, 0, 0, 13))

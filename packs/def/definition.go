@@ -359,6 +359,7 @@ type Step struct {
 	Check     Text // who checks as well
 	Hours     Text
 	People    Text // how many it takes
+	OnHook    Text // what a heavy part hangs on, without a lift sheet
 	Note      Varying
 	Lock      []Text // isolations
 	Unlock    []Text

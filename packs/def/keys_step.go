@@ -109,6 +109,7 @@ var stepKind = &kind[Step]{
 		text("check", "Who checks as well.", "supervisor", func(s *Step) *Text { return &s.Check }),
 		one(decimalForm, "hours", "How long it takes.", "1.5", func(s *Step) *Text { return &s.Hours }),
 		number("people", "How many people it takes.", "2", func(s *Step) *Text { return &s.People }),
+		text("on-hook", "What a heavy part hangs on where no lift sheet is made: a routine lift by the site's rules.", "workshop crane", func(s *Step) *Text { return &s.OnHook }),
 		varying("note", "A remark printed below it.", "The washer is under the nut.", func(s *Step) *Varying { return &s.Note }),
 		list("lock", "The isolations that are put on.", "[motor]", func(s *Step) *[]Text { return &s.Lock }),
 		list("unlock", "The isolations that are taken off.", "[motor]", func(s *Step) *[]Text { return &s.Unlock }),
