@@ -42,7 +42,7 @@ func (b *builder) checkInstrument(d *Dim, dd *def.Dimension, at source.Pos) {
 	}
 	for _, t := range d.tests() {
 		low, high, _ := t.Limits()
-		for _, q := range []*units.Quantity{low, high} {
+		for _, q := range []*units.Quantity{low, high, t.About()} {
 			if q == nil || t.Group == reading.Spread || t.Group == reading.Sum {
 				continue
 			}

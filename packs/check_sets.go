@@ -5,8 +5,9 @@ import "strings"
 // checkSets sees that matched sets stay whole: renewed together, named by a tag
 // wherever a member lies, and not spread over places that each have a set.
 func (b *builder) checkSets() {
-	for _, s := range b.job.Sets {
-		if n := pieces(s.Members); n < 2 {
+	for i, s := range b.job.Sets {
+		told := i > 0 && b.job.Sets[i-1].Base == s.Base && pieces(b.job.Sets[i-1].Members) < 2 // at the place before
+		if n := pieces(s.Members); n < 2 && !told {
 			b.problems.Add(s.At, "set-of-one", "the matched set "+s.Mark+" has "+count(n)+" member; it takes two or more", "set: "+s.Base+" at the parts that belong together")
 		}
 		b.checkRenewed(s)

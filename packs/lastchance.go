@@ -185,10 +185,14 @@ func (b *builder) checkMeasured(d *Dim, f faces) {
 	if d.LastChance.Index >= d.FoundAt.Index {
 		return
 	}
+	help := []string{"measure it at or before " + d.LastChance.No}
+	if d.Of.Part != nil && contains(f.parts, d.Of.Part) {
+		help = append(help, "or, if it is read with the part off: lost-by: nothing")
+	}
 	for _, l := range f.lost {
 		if l.step == d.LastChance {
 			b.say2(b.measuredPos(d), "too-late", d.Mark+" is measured at "+d.FoundAt.name()+", after "+d.LastChance.name()+" has parted its faces", l.at, l.how,
-				"measure it at or before "+d.LastChance.No)
+				help...)
 			return
 		}
 	}

@@ -42,8 +42,11 @@ func (b *builder) readPlaces() {
 		if len(dg.Places) == 1 {
 			b.problems.Warn(dg.Name.At, "one-place", "the group "+quote(g.name)+" has one place, so nothing repeats over it", "add the other place, or take each: "+g.name+" out")
 		}
-		for _, p := range dg.Places {
-			claim(p.Key, "place")
+		for i, p := range dg.Places {
+			// Of a range that another group has too one is told.
+			if i == 0 || p.Key.At != dg.Places[i-1].Key.At || seen[dg.Places[i-1].Key.Value] == p.Key.At {
+				claim(p.Key, "place")
+			}
 			view := p.ViewedFrom.Value
 			if view == "" {
 				view = dg.ViewedFrom.Value

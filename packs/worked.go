@@ -231,6 +231,11 @@ func (b *builder) formulaBox(d *Dim, dd *def.Dimension, t def.Text, l *Ladder) {
 			b.problems.Add(t.At, "box-size", d.Base+": "+err.Error(), "found: record to 0.01 mm")
 			return
 		}
+		if asked.Unit.Dimension() == units.Temperature && sum.Unit.Dimension() == units.Rise {
+			rise := asked.Unit.RiseUnit().Text()
+			b.problems.Add(limitPos(dd, d.Place), "rise", d.Mark+" works out how much warmer one is than the other, and its limit is a temperature in "+asked.Unit.Text()+": write "+rise, "60 to 80 "+rise)
+			return
+		}
 		if asked.Unit.RiseUnit() != sum.Unit.RiseUnit() {
 			b.problems.Add(t.At, "two-units", d.Mark+" works out in "+sum.Unit.Text()+", and its limit is in "+asked.Unit.Text(), "write the limit in "+sum.Unit.Text())
 			return

@@ -28,7 +28,7 @@ func problems(pages, tags []layout.Misfit) source.Problems {
 		at, _ := m.Ref.(source.Pos)
 		if m.onTag && m.Kind == layout.TooHigh {
 			out.Add(at, "too-high", fmt.Sprintf("the tag of %s has no room for all that is printed on it, by %.1f mm", cutText(m.Text), float64(m.Over)),
-				"write shorter what stands on it: the names of it and of its parts, keep:, way-round: and missed:", "or put some of its parts into another container; a box, tray or crate has a larger label than a bag")
+				"write shorter what stands on it: the names of it, of its place and of its parts, keep:, way-round: and missed:", "or put some of its parts into another container; a box, tray or crate has a larger label than a bag")
 			continue
 		}
 		switch m.Kind {

@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -279,7 +280,7 @@ func (c *composer) moveLine(verb string, g load, width layout.Mm, box layout.Blo
 	}
 	var fresh []string
 	for _, m := range g.moves {
-		if m.New {
+		if m.New && !slices.Contains(fresh, m.Part.Name) {
 			fresh = append(fresh, m.Part.Name)
 		}
 	}

@@ -221,6 +221,16 @@ func (t *Test) band() (units.Quantity, bool) {
 	return units.Quantity{}, false
 }
 
+// About gives the size that a reading is about, where the source has no tolerance; nil
+// for any other test, and where it hangs on other readings.
+func (t *Test) About() *units.Quantity {
+	if t.Rule != About || !t.At.constant() {
+		return nil
+	}
+	q := quantity(t.At.sum(), t.Unit)
+	return &q
+}
+
 // Limits gives the lowest and highest value that the test allows, nil where it
 // has no end; ok is false when they hang on other readings, and for About.
 func (t *Test) Limits() (low, high *units.Quantity, ok bool) {
