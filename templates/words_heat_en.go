@@ -36,7 +36,7 @@ var englishHeat = heatWords{
 	bandLine:     "Net heat that works: %s to %s kW, free after %s with the least of it and %s with the most. With less the opening never gets there, however long it is heated; with more the skin passes its limit first.",
 	staysLine:    "Heat off, it stays free about %s: draw it at once.",
 	staysEndless: "Heat off, it stays free for a long time, about %s and more.",
-	keepOnLine:   "With the heat kept on until the skin is at its limit it is loose for about %s in all.",
+	keepOnLine:   "Were the heat kept on to the limit of the skin, it would be loose for about %s in all.",
 	levelsLine:   "At this heat the opening levels off at about %s: heating on only burns the skin.",
 	wallLine:     "The skin is at most %s hotter than the bore (%s MPa tension at the bore, %s MPa pressure at the skin).",
 	wallUse:      "With the fit that is %s % of the yield stress.",

@@ -85,8 +85,7 @@ func (p *Pull) warnings(plan *Plan) []Warning {
 	// Half a minute is what two people need to draw a hub that a loaded puller
 	// holds under tension; common practice, no source.
 	if plan.Stays < 30 && !plan.Endless {
-		warn("window", "Fit.Clearance", "the hub stays free for %.0f s only: puller loaded before the heat goes on, and keep heating while it is drawn",
-			float64(plan.Stays))
+		warn("window", "Fit.Clearance", "the hub stays free for less than half a minute: puller loaded before the heat goes on, and keep heating while it is drawn")
 	}
 	if len(plan.Band.Pace) == 0 {
 		warn("seconds", "Source.Net", "the hub is free within seconds, too quick to be told by the skin: use a probe at the bore, or less power")
