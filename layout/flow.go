@@ -10,6 +10,9 @@ type Piece struct {
 	// MayPart lets a page end after this piece, though it belongs with the next
 	// one, where it would else stay empty to more than openShare.
 	MayPart bool
+	// Closes says that the piece only ends what stands above it, as a line: where the
+	// page is full it is left out, the page ends as well.
+	Closes bool
 	// NewPage starts a page with this piece.
 	NewPage bool
 	// Group keeps neighbouring pieces of the same number together if a page can
@@ -38,6 +41,10 @@ type span struct {
 func breakPages(ps []Piece, room Mm, tall func(i int, over Mm)) []span {
 	var out []span
 	for i := 0; i < len(ps); {
+		if ps[i].Closes && i > 0 {
+			i++
+			continue
+		}
 		again := repeated(ps, i)
 		to := fillPage(ps, i, room-heightOf(again))
 		if to == i+1 {
@@ -65,6 +72,9 @@ func fillPage(ps []Piece, i int, room Mm) int {
 			y += h
 			j = k
 			continue
+		}
+		if ps[k-1].Closes && k-1 > j && (y + stackHeight(ps, j, k-1, j == i)).fits(room) {
+			return k - 1
 		}
 		// On a page of its own the chain would stand below its own repeated
 		// blocks and without its first gap.

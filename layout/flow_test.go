@@ -2,6 +2,7 @@ package layout
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -172,6 +173,34 @@ func TestPaginateLaws(t *testing.T) {
 			t.Fatalf("%d pieces set of %d", next, len(ps))
 		}
 	})
+}
+
+// A line that closes what stands above it once stood alone at the top of the next
+// page, below the words that the step goes on.
+func TestClosingLineIsLeftOut(t *testing.T) {
+	t.Parallel()
+	room := page.H - page.Top - page.Bottom
+	for _, c := range []struct {
+		name  string
+		first Mm
+		set   []string
+	}{
+		{"the line fits", room - 2, []string{"a", "line", "b"}},
+		{"the page is full", room, []string{"a", "b"}},
+	} {
+		first, line := named("a", c.first), named("line", 1)
+		first.KeepNext, line.Closes, line.Gap = true, true, 1
+		var got []string
+		p := Paginate(page, []Sheet{{Pieces: []Piece{first, line, named("b", 10)}}})
+		for _, f := range p.Frames {
+			for _, it := range f.Items {
+				got = append(got, it.Ref.(string))
+			}
+		}
+		if !slices.Equal(got, c.set) || len(p.Frames) != 2 {
+			t.Errorf("%s: set %v on %d pages, want %v on 2", c.name, got, len(p.Frames), c.set)
+		}
+	}
 }
 
 func TestSettle(t *testing.T) {

@@ -80,6 +80,9 @@ const togetherMm layout.Mm = 80
 // goesOn is the line above the boxes of a step on the page that it goes on to.
 func (c *composer) goesOn(st *packs.Step) *layout.Block {
 	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.w.stepGoesOn)}
+	if p := ownPlace(st); p != "" {
+		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: p, Style: layout.SubBold, Deco: layout.Boxed})
+	}
 	b := c.Para(c.width, runs, layout.ParaOpts{Ref: st.At}).Pad(1, 0, 1, 0)
 	return &b
 }
@@ -152,7 +155,7 @@ func (c *composer) step(st *packs.Step) []layout.Piece {
 		out[i].KeepNext = p.KeepNext || row || last
 		out[i].MayPart = row && !last && stacked(out) > togetherMm
 	}
-	out = append(out, layout.Piece{Block: c.rule(layout.Inner).Tagged(st.At), Gap: 1})
+	out = append(out, layout.Piece{Block: c.rule(layout.Inner).Tagged(st.At), Gap: 1, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
 }
