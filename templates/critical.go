@@ -46,12 +46,13 @@ func (c *composer) criticalDims() []*packs.Dim {
 	return out
 }
 
-// traps lists what is easily missed, one a line in three columns, with the step and
-// its page.
+// traps lists what is easily missed, one thing a line in three columns, with the
+// steps and their pages.
 func (c *composer) traps() []layout.Piece {
 	const columns = 3
 	width := (c.width - (columns-1)*layout.GapX) / columns
-	var lines []layout.Block
+	var things []string
+	at := map[string][]layout.Run{}
 	for _, s := range c.job.Sections {
 		for _, st := range s.Steps {
 			if st.Missed == "" || st.Undoes != nil {
@@ -61,12 +62,19 @@ func (c *composer) traps() []layout.Piece {
 			if p := st.Place.Label; p != "" {
 				where += " " + p
 			}
-			runs := []layout.Run{{Text: where, Style: layout.SubBold, Deco: layout.Boxed, Ref: st.At}, {Text: " " + st.Missed, Style: layout.Body, Ref: st.At}}
-			lines = append(lines, c.Para(width, runs, layout.ParaOpts{Hang: 3}))
+			if at[st.Missed] == nil {
+				things = append(things, st.Missed)
+			}
+			at[st.Missed] = append(at[st.Missed], layout.Run{Text: where, Style: layout.SubBold, Deco: layout.Boxed, Ref: st.At}, layout.Run{Text: " ", Style: layout.Body, Ref: st.At})
 		}
 	}
-	if len(lines) == 0 {
+	if len(things) == 0 {
 		return nil
+	}
+	var lines []layout.Block
+	for _, s := range things {
+		runs := append(at[s], layout.Run{Text: s, Style: layout.Body, Ref: at[s][0].Ref})
+		lines = append(lines, c.Para(width, runs, layout.ParaOpts{Hang: 3}))
 	}
 	var cols []layout.Block
 	each := (len(lines) + columns - 1) / columns

@@ -106,13 +106,16 @@ func (c *composer) forNowLines(st *packs.Step, width layout.Mm) []layout.Block {
 	return out
 }
 
-// stepState is what stands before the words of a step: on the bench, how many
-// people.
+// stepState is what stands before the words of a step: its own place, on the bench,
+// how many people.
 func (c *composer) stepState(st *packs.Step) []layout.Run {
 	var runs []layout.Run
 	add := func(text string) {
-		runs = append(runs, layout.Run{Text: text, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Body, "  "))
+		if text != "" {
+			runs = append(runs, layout.Run{Text: text, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Body, "  "))
+		}
 	}
+	add(ownPlace(st))
 	if st.Bench {
 		add(c.w.atBench)
 	}
@@ -120,6 +123,20 @@ func (c *composer) stepState(st *packs.Step) []layout.Run {
 		add(fill(c.w.people, strconv.Itoa(st.People)))
 	}
 	return runs
+}
+
+// ownPlace names the place of a step that its section does not name: the one of
+// several valves of a line.
+func ownPlace(st *packs.Step) string {
+	p, s := st.Place, st.Section.Place
+	if p.Label == s.Label {
+		return ""
+	}
+	name, label := strings.TrimPrefix(p.Name, s.Name+", "), strings.TrimPrefix(p.Label, s.Label+"-")
+	if name == label || strings.HasSuffix(name, " "+label) {
+		return name
+	}
+	return name + " " + label
 }
 
 // renewals words when the parts of some moves are renewed, each part once.
