@@ -106,7 +106,11 @@ var triplexBoxes = []struct {
 	{"pins in inches, two planes", "D22", "traveler", layout.RoleValue, 6, 3 * 2},
 	{"end float, found", "D24", "traveler", layout.RoleValue, 4, 1},
 	{"end float: copy, left, difference, two tries", "D24", "reassembly", layout.RoleValue, 4, 3 + 2},
-	{"shim packs as they came out", "D27", "traveler", layout.RoleValue, 4, 2},
+	{"two shim packs as they came out, four leaves and the sum", "D25", "traveler", layout.RoleValue, 4, 2 * 5},
+	{"two shim packs: copied and left, four leaves and the sum", "D25", "reassembly", layout.RoleValue, 4, 2 * 2 * 5},
+	{"marks on the leaves", "D25", "traveler", layout.RoleWords, 0, 2 * (4 + 1)},
+	{"pins in inches, read again where one is renewed: copy, left", "D22", "reassembly", layout.RoleValue, 6, 3 * 2 * 2},
+	{"wear of the crossheads, sketched", "D28", "traveler", layout.RoleSketch, 0, 1},
 }
 
 // TestTriplexPumpBoxes: each line and each valve has boxes of its own on paper.
@@ -147,8 +151,8 @@ func TestTriplexPumpRepeats(t *testing.T) {
 			t.Errorf("step %s is printed %d times, want %d", key, n, want[key])
 		}
 	}
-	if len(steps) != 20 || once != 12 || printed != 12+6*3+2*6 {
-		t.Errorf("%d steps, %d of them once, %d printed; want 20, 12 and 42", len(steps), once, printed)
+	if len(steps) != 21 || once != 13 || printed != 13+6*3+2*6 {
+		t.Errorf("%d steps, %d of them once, %d printed; want 21, 13 and 43", len(steps), once, printed)
 	}
 	sets := map[string]int{}
 	for _, s := range job.Sets {
@@ -187,6 +191,7 @@ var triplexWords = []struct{ sheet, text string }{
 	{"traveler", "orderofPackingoftheplunger,countedfromthewaterendoutward"}, {"traveler", "2people"},
 	{"reassembly", "instages:40N·m85N·mturn30°"}, {"reassembly", "new:Rodbolt"},
 	{"reassembly", "oldornew,all6alike,asdecidedforS2"},
+	{"traveler", "suctionvalveSUC"}, {"reassembly", "dischargevalveDIS"}, {"reassembly", "isapinorabushrenewed?"},
 	{"reassembly", "leavesof0.05,0.10,0.20,0.50mm"}, {"reassembly", "AGAIN"},
 	{"reassembly", "oilscoopfacestheletterbesidetheguide,LorR"}, {"reassembly", "oneflatoftheSlidestop(M12)movesit0.29mm"},
 }
