@@ -119,7 +119,7 @@ var groupKind = &kind[Group]{
 	name: "group of places",
 	doc:  "Places that a thing repeats over: one map for each, or names: for many alike.",
 	keys: []key[Group]{
-		names("names", "The places when they have no more than a name: a range of numbers or a list.", "1 to 16", addPlaces),
+		names("names", "The places when they have no more than a name: a range of numbers, also with letters before them (M1 to M7), or a list; no name stands twice in the file.", "1 to 16", addPlaces),
 		text("counted-from", "Where the counting starts.", "the inlet side", func(g *Group) *Text { return &g.CountedFrom }),
 		text("viewed-from", "Where one stands to look at all of them.", "the motor", func(g *Group) *Text { return &g.ViewedFrom }),
 	},

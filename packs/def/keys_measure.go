@@ -29,7 +29,7 @@ var dimensionKind = &kind[Dimension]{
 		text("warm", "The material, when the part may be read warm: the correction to 20 °C is printed with its boxes.", "steel", func(d *Dimension) *Text { return &d.Warm }).
 			oneOf("steel", "stainless steel", "cast iron", "bronze", "aluminium"),
 		text("by", "The instrument.", "depth-gauge", func(d *Dimension) *Text { return &d.By }),
-		varying("found", "How the as-found box is written, where it is not as the limit.", "record to 0.01 mm", func(d *Dimension) *Varying { return &d.Found }),
+		varying("found", "How the as-found box is written, where it is not as the limit; a limit without left: is judged there and set no more; not taken, where it is only set.", "record to 0.01 mm", func(d *Dimension) *Varying { return &d.Found }),
 		varying("left", "What must stand at closing; a limit, or a size by letter and grade (Ø130 m6).", "0.05 to 0.12 mm", func(d *Dimension) *Varying { return &d.Left }),
 		varying("reuse", "How far an old part may go back.", "at most 0.20 mm", func(d *Dimension) *Varying { return &d.Reuse }),
 		varying("repair", "How far it may be mended.", "at most 0.35 mm", func(d *Dimension) *Varying { return &d.Repair }),
@@ -40,7 +40,7 @@ var dimensionKind = &kind[Dimension]{
 		items("says", "What the sources say where they do not agree, or where one is known to be wrong.",
 			"[{source: maker's sheet 4, text: 0.5 to 1.2 mm}, {source: maker's letter 11, text: 0.05 to 0.12 mm, used: W1}]", saysKind, addSays),
 		text("adjust", "The part that sets it.", "lock-nut", func(d *Dimension) *Text { return &d.Adjust }),
-		list("lost-by", "Steps or parts that destroy the reading, besides its own faces; nothing: no step of this job does.", "[bolts]", func(d *Dimension) *[]Text { return &d.LostBy }),
+		list("lost-by", "Steps or parts that destroy the reading, besides its own faces; nothing: no step of this job does, or it is read with the part off.", "[bolts]", func(d *Dimension) *[]Text { return &d.LostBy }),
 		text("why-coarse", "Why an instrument with so coarse a step will do.", "the taper gauge is what goes into the gap", func(d *Dimension) *Text { return &d.WhyCoarse }),
 		flag("sign", "Whether the reading can be negative.", "yes", func(d *Dimension) *Text { return &d.Sign }),
 		varying("nominal", "The size to be expected, for the width of the box.", "25.00 mm", func(d *Dimension) *Varying { return &d.Nominal }),

@@ -7,7 +7,7 @@ import "matchmark/packs/source"
 // worked makes the keys of a reading that is more than one number off a scale.
 func worked() []key[Dimension] {
 	return []key[Dimension]{
-		varying("formula", "How it is worked out from other readings; it has no instrument then.", "D1 - D2 + 0.08 mm",
+		varying("formula", "How it is worked out from other readings (half of, mean of, sum of, spread of, largest of, smallest of); it has no instrument then.", "D1 - D2 + 0.08 mm",
 			func(d *Dimension) *Varying { return &d.Formula }),
 		face("stamped-on", "The part, and where on it, that the number is stamped or etched on.", "{wheel: rim}", func(d *Dimension) *Face { return &d.StampedOn }),
 		text("one-is", "What one of the number stamped on the part stands for.", "0.01 mm", func(d *Dimension) *Text { return &d.OneIs }),
