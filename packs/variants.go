@@ -23,6 +23,14 @@ func (b *builder) chooseVariants() {
 	d.Parts = keep(b, c, d.Parts, func(p *def.Part) (def.Text, *def.Applies) { return p.Key, &p.Applies })
 	b.dropSets(parts)
 	d.Dimensions = keep(b, c, d.Dimensions, func(x *def.Dimension) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
+	for _, x := range d.Dimensions {
+		for i := range x.Says {
+			// What a source says of another build is printed all the same, and not used.
+			if ok, _ := b.applies(c, x.Says[i].Applies); !ok {
+				x.Says[i].Used = def.Text{}
+			}
+		}
+	}
 	d.Containers = keep(b, c, d.Containers, func(x *def.Container) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.BigParts = keep(b, c, d.BigParts, func(x *def.BigPart) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Joints = keep(b, c, d.Joints, func(x *def.Joint) (def.Text, *def.Applies) { return x.Mark, &x.Applies })

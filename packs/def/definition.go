@@ -219,6 +219,7 @@ type Says struct {
 	Text   Text // as the source prints it
 	Used   Text // "yes", or the hold at which this one was chosen
 	Note   Text
+	Applies
 }
 
 // A Container is anything numbered that parts are kept in.

@@ -6,14 +6,14 @@ import "matchmark/packs/source"
 
 var saysKind = &kind[Says]{
 	name: "source that differs",
-	doc:  "What one of several sources says of a limit that they do not agree on.",
-	keys: []key[Says]{
+	doc:  "What one of several sources says of a limit that they do not agree on. With an option or a build it is printed all the same, and used only there.",
+	keys: append([]key[Says]{
 		text("source", "The document, table or page.", "maker's sheet 4", func(s *Says) *Text { return &s.Source }).must(),
 		text("text", "What it says, as it is printed there.", "0.5 to 1.2 mm", func(s *Says) *Text { return &s.Text }).must(),
 		text("used", "Whether this one is used: yes, or the hold at which it was chosen.", "W1", func(s *Says) *Text { return &s.Used }).
 			oneOf("yes").marks("W"),
 		text("note", "Why it is right or wrong.", "a slipped decimal", func(s *Says) *Text { return &s.Note }),
-	},
+	}, applies(func(s *Says) *Applies { return &s.Applies })...),
 }
 
 // addSays adds an empty source to a dimension.
