@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"slices"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -52,6 +53,8 @@ func (b *builder) readSupplies() {
 			u.Dims = append(u.Dims, d)
 		}
 	}
+	// What only reads dimensions that this machine has not is not fetched.
+	s.Instruments = slices.DeleteFunc(s.Instruments, func(u *InstrumentUse) bool { return len(u.Dims) == 0 })
 }
 
 // supplies takes over one written list.
