@@ -61,6 +61,7 @@ type HotPull struct {
 	Longest   heat.Second
 	Puller    string
 	PullsWith heat.Newton // zero when not said
+	Short     bool        // the puller alone would not move it cold
 	Shield    string
 	IfStuck   string
 	Plan      *heat.Plan

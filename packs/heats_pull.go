@@ -22,6 +22,9 @@ func (r *heatReader) pull() {
 	}
 	if v, ok := r.amount(d.PullsWith, units.Newton, "300 kN"); ok {
 		out.PullsWith = heat.Newton(v)
+		if g := r.heat.Fit.Grip; g != nil {
+			out.Short = out.PullsWith < heat.Newton(g.Pull.Axial)
+		}
 	}
 	source := heat.Source{Means: out.By}
 	if v, ok := r.amount(d.Net, units.Watt, "20 kW", "Source.Net"); ok {

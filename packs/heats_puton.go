@@ -41,14 +41,14 @@ func (r *heatReader) putOn() {
 	}
 	if out.Coolant != "" {
 		r.chill(out)
+		if isGiven && r.holes == 0 {
+			r.makersTemperature(out, given, out.SetTo)
+		}
 	} else {
-		r.refit(out)
+		r.refit(out, given, isGiven)
 	}
 	if r.holes > 0 {
 		return
-	}
-	if isGiven {
-		r.makersTemperature(out, given)
 	}
 	r.soak(out)
 	if r.holes == 0 && out.Coolant == "" {
@@ -72,12 +72,21 @@ func (r *heatReader) checkMakersRise(given heat.Celsius, isGiven bool) {
 	}
 }
 
-// refit computes a part that is heated and put on a shaft as warm as the shop.
-func (r *heatReader) refit(out *HotFit) {
+// refit computes a part that is heated, to the temperature that the maker gives if
+// he gives one, and put on a shaft as warm as the shop.
+func (r *heatReader) refit(out *HotFit, given heat.Celsius, isGiven bool) {
 	h := r.heat
+	need, err := heat.Rise(r.joint(out.Clearance), h.Ring.Material, h.Seat.Material, h.Air)
+	// What the part may not have at all is refused below, with the way out.
+	if isGiven && err == nil && need.Hub <= h.Limit.At {
+		r.makersTemperature(out, given, need.Hub)
+	}
+	if r.holes > 0 {
+		return
+	}
 	plan, err := heat.Refit{
 		Fit: r.joint(out.Clearance), Hub: h.Ring, Shaft: h.Seat,
-		Air: heat.Surroundings{Air: h.Air, Film: film}, Limit: h.Limit,
+		Air: heat.Surroundings{Air: h.Air, Film: film}, Limit: h.Limit, To: out.SetTo,
 	}.Plan()
 	if err != nil {
 		r.refused(err, h.Mark)
@@ -146,12 +155,8 @@ func (r *heatReader) room(out *HotFit) {
 
 // makersTemperature takes the temperature that the maker gives, if it opens the
 // joint and the part may have it.
-func (r *heatReader) makersTemperature(out *HotFit, given heat.Celsius) {
+func (r *heatReader) makersTemperature(out *HotFit, given, need heat.Celsius) {
 	h, at := r.heat, r.def.PutOn.HeatTo.At
-	need := out.SetTo
-	if out.Plan != nil {
-		need = out.Plan.Need.Hub
-	}
 	switch {
 	case given > h.Limit.At:
 		r.hole(at, "heat-to", fmt.Sprintf("%s: %s is above the %s that the part may have (%s)", h.Mark, celsius(given), celsius(h.Limit.At), h.Limit.Source),

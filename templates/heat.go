@@ -170,22 +170,24 @@ func (s heatSheet) nothingNearLine() string {
 func (s heatSheet) gripLine(g *fit.Pressed) string {
 	w, f, u := s.w, s.h.Fit, s.u
 	out := []string{
-		fill(w.pressure, fmt.Sprintf("%.0f", float64(g.Tightest.Pressure))),
+		fill(w.pressure, u.stress(float64(g.Tightest.Pressure))),
 		fill(w.coldPull, u.force(float64(g.Pull.Axial)), plain(f.Pulling)),
 	}
 	smoothing := map[fit.SmoothingRule]string{fit.NoLoss: w.smoothNone, fit.LossEight: w.smoothEight, fit.LossFour: w.smoothFour}[f.Smoothing]
 	if g.HoldRefused != "" {
 		out = append(out, fill(w.holdsNot, g.HoldRefused))
 	} else {
-		// Down, so that nobody counts on more.
-		torque := grouped(math.Floor(float64(g.Hold.Torque)/100) * 100)
-		out = append(out, fill(w.holdsLine, u.force(float64(g.Hold.Axial)*0.975), torque, plain(f.Holding), smoothing))
+		out = append(out, fill(w.holdsLine, u.force(float64(g.Hold.Axial)*0.975), u.torqueDown(float64(g.Hold.Torque)), plain(f.Holding), smoothing))
 	}
 	if use := float64(g.Tightest.HubUse); use > 0 {
 		out = append(out, fill(w.yieldLine, percent(use)))
 	}
 	if p := s.h.Pull; p != nil && p.PullsWith > 0 {
-		out = append(out, fill(w.pullerRated, u.force(float64(p.PullsWith))))
+		verdict := w.pullerDoes
+		if p.Short {
+			verdict = w.pullerShort
+		}
+		out = append(out, fill(w.pullerRated, u.forceDown(float64(p.PullsWith)))+" "+verdict)
 	}
 	return strings.Join(out, " ")
 }
@@ -262,6 +264,9 @@ func (s heatSheet) assumed(list []heat.Assumption, works []heat.Working) []layou
 		says = append(says, a.Says)
 	}
 	small := func(name, text string) layout.Piece {
+		if s.u.inch || s.u.fahrenheit {
+			text = s.w.inMetric + text
+		}
 		runs := []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}
 		return layout.Piece{Block: s.Para(s.width, runs, layout.ParaOpts{Ref: s.h.At}), Gap: 1.5}
 	}

@@ -39,6 +39,7 @@ func (s heatSheet) section(width, high layout.Mm) layout.Block {
 		a, b := draw.XY{X: 0, Y: sign * d / 2}, draw.XY{X: l, Y: sign * o / 2}
 		sc.Hatch(draw.XY{X: a.X, Y: math.Min(a.Y, b.Y)}, draw.XY{X: b.X, Y: math.Max(a.Y, b.Y)}, 2, sign > 0)
 		sc.Box(draw.Thick, layout.Usual, a, b)
+		sc.Role(s.role("hub"))
 	}
 	s.drawNeighbours(sc)
 	word := func(t string) layout.Block { return s.Words(layout.Sub, t) }
@@ -53,6 +54,9 @@ func (s heatSheet) section(width, high layout.Mm) layout.Block {
 	}
 	return layout.Above(0.5, sc.Block(), s.Words(layout.Caption, caption))
 }
+
+// role is the role of a line of the drawings, by which they are measured on paper.
+func (s heatSheet) role(of string) string { return "heat:" + s.h.Mark + ":" + of }
 
 // drawHeat draws where the heat goes in: below, because the length stands above.
 func (s heatSheet) drawHeat(sc *draw.Scene) {
@@ -71,6 +75,7 @@ func (s heatSheet) drawShaft(sc *draw.Scene, front, far float64) {
 		front = 0
 	}
 	sc.Lines(draw.Thick, draw.XY{X: end, Y: d / 2}, draw.XY{X: -front, Y: d / 2}, draw.XY{X: -front, Y: -d / 2}, draw.XY{X: end, Y: -d / 2})
+	sc.Role(s.role("shaft"))
 	// A wavy end says that the shaft runs on.
 	var wave []draw.XY
 	for i := range 17 {
@@ -98,6 +103,7 @@ func (s heatSheet) drawNeighbours(sc *draw.Scene) {
 		deep, high := 0.2*l, o/2*0.9
 		for _, sign := range []float64{1, -1} {
 			sc.Box(draw.Hidden, layout.Usual, draw.XY{X: x, Y: sign * d / 2}, draw.XY{X: x + deep, Y: sign * high})
+			sc.Role(s.role("near:" + strconv.Itoa(i+1)))
 		}
 		down := o/2 + sc.Units(layout.Mm(3+8*float64(i)))
 		sc.Dim(draw.XY{X: x, Y: -down}, draw.XY{X: l, Y: -down}, 3, word(s.u.long(n.Distance)))
@@ -149,20 +155,20 @@ func (s heatSheet) chart(p *heat.Plan, width layout.Mm) layout.Block {
 			line = append(line, draw.XY{X: minutes(m.At), Y: length(m.Opening)})
 		}
 	}
-	level := func(v heat.Mm, name string, pen draw.Pen) draw.Series {
-		return draw.Series{Pen: pen, Name: fill(name, s.chartNumber(length(v))), At: []draw.XY{{X: 0, Y: length(v)}, {X: x.To, Y: length(v)}}}
+	level := func(v heat.Mm, role, name string, pen draw.Pen) draw.Series {
+		return draw.Series{Pen: pen, Role: s.role(role), Name: fill(name, s.chartNumber(length(v))), At: []draw.XY{{X: 0, Y: length(v)}, {X: x.To, Y: length(v)}}}
 	}
-	c := draw.Chart{W: width, H: chartH, X: x, Y: y, Ref: s.h.At,
+	c := draw.Chart{W: width, H: chartH, X: x, Y: y, Ref: s.h.At, Field: s.role("field"),
 		Spans: []draw.Span{{From: minutes(p.Free), To: minutes(end), Name: s.w.chartWindow}},
 		Series: []draw.Series{
-			level(p.Need.Opening, s.w.chartNeeded, draw.Thin),
-			level(s.h.Fit.Counted, s.w.chartGrips, draw.Hidden),
-			{Pen: draw.Thick, At: line},
-			{Pen: draw.Hidden, At: []draw.XY{{X: minutes(p.Free), Y: 0}, {X: minutes(p.Free), Y: length(p.Need.Opening)}}},
+			level(p.Need.Opening, "needed", s.w.chartNeeded, draw.Thin),
+			level(s.h.Fit.Counted, "grips", s.w.chartGrips, draw.Hidden),
+			{Pen: draw.Thick, Role: s.role("opening"), At: line},
+			{Pen: draw.Hidden, Role: s.role("free"), At: []draw.XY{{X: minutes(p.Free), Y: 0}, {X: minutes(p.Free), Y: length(p.Need.Opening)}}},
 		},
 	}
 	if showLevel {
-		c.Series = append(c.Series, level(p.Levels, s.w.chartLevels, draw.Hidden))
+		c.Series = append(c.Series, level(p.Levels, "ceiling", s.w.chartLevels, draw.Hidden))
 	}
 	b, err := c.Block(s.Setter)
 	if err != nil {

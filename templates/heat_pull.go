@@ -48,7 +48,7 @@ func upper(t string) string { return strings.ToUpper(t[:1]) + t[1:] }
 // neverLines are the highest temperatures of the hub and of what sits beside it.
 func (s heatSheet) neverLines() []string {
 	h, u, w := s.h, s.u, s.w
-	hub := fill(w.neverSkin, h.What, u.atMost(h.Limit.At), u.atMost(h.Limit.Crayon()), u.atMost(h.Limit.At))
+	hub := fill(w.neverSkin, h.What, u.atMost(h.Limit.At), u.crayon(h.Limit), u.atMost(h.Limit.At))
 	if h.Limit.NoFlame {
 		hub += " " + w.noFlame
 	}
@@ -112,7 +112,7 @@ func (s heatSheet) furtherLines(p *heat.Plan) []string {
 	if p.Levels > 0 {
 		out = append(out, fill(w.levelsLine, u.fine(p.Levels)))
 	}
-	wall := fill(w.wallLine, u.rise(p.Wall.Difference), mega(p.Wall.AtBore), mega(p.Wall.AtSkin))
+	wall := fill(w.wallLine, u.rise(p.Wall.Difference), u.stress(float64(p.Wall.AtBore)), u.stress(float64(p.Wall.AtSkin)))
 	if p.Wall.Use > 0 {
 		wall += " " + fill(w.wallUse, percent(float64(p.Wall.Use)))
 	} else {
@@ -128,11 +128,6 @@ func (s heatSheet) furtherLines(p *heat.Plan) []string {
 		}
 	}
 	return out
-}
-
-// mega is a stress without its sign.
-func mega(v heat.MPa) string {
-	return strconv.FormatFloat(math.Abs(math.Round(float64(v))), 'f', 0, 64)
 }
 
 // pullOrder are the acts of a pull, in their order.
@@ -193,7 +188,7 @@ func (s heatSheet) stuckLines() []string {
 		ways = append(ways, w.stuckBore)
 	}
 	if g := s.h.Fit.Grip; g != nil {
-		ways = append(ways, fill(w.stuckPuller, u.force(float64(g.Pull.Axial))))
+		ways = append(ways, fill(w.stuckPuller, u.forceUp(float64(g.Pull.Axial))))
 	}
 	return []string{stop, fill(w.stuckWays, strings.Join(ways, "; "))}
 }

@@ -60,7 +60,7 @@ func (s heatSheet) onLines() []string {
 		out = append(out, line)
 	}
 	if p.Plan != nil {
-		out = append(out, fill(w.roomLine, u.fine(p.Plan.Room), u.temp(s.h.Air)))
+		out = append(out, fill(w.roomLine, u.temp(p.SetTo), u.fine(p.Plan.Room), u.temp(s.h.Air)))
 	}
 	switch {
 	case p.Soak != nil && p.Oven > 0:

@@ -84,19 +84,66 @@ func (u heatUnits) rise(k heat.KelvinRise) string {
 // force is in kilonewtons, or in pounds where inches are written; two figures are
 // all that a friction is known to.
 func (u heatUnits) force(n float64) string {
-	if u.inch {
-		return grouped(twoFigures(n/4.4482216152605)) + nbsp + "lbf"
-	}
-	return grouped(twoFigures(n/1000)) + nbsp + "kN"
+	return u.newtons(n, func(v float64) float64 { return figures(v, 2, math.Round) })
 }
 
-// twoFigures rounds to two figures.
-func twoFigures(v float64) float64 {
+// forceUp is what a tool must be good for: two figures, upward.
+func (u heatUnits) forceUp(n float64) string {
+	return u.newtons(n, func(v float64) float64 { return figures(v-1e-9*v, 2, math.Ceil) })
+}
+
+// forceDown is what a tool is good for: three figures, downward, so that a rating
+// of so many stays as it was written.
+func (u heatUnits) forceDown(n float64) string {
+	return u.newtons(n, func(v float64) float64 { return figures(v+1e-9*v, 3, math.Floor) })
+}
+
+func (u heatUnits) newtons(n float64, round func(float64) float64) string {
+	if u.inch {
+		return grouped(round(n/4.4482216152605)) + nbsp + "lbf"
+	}
+	return grouped(round(n/1000)) + nbsp + "kN"
+}
+
+// torqueDown is a torque that is surely there: down to the full hundred.
+func (u heatUnits) torqueDown(nm float64) string {
+	unit, name := 1.0, "N·m"
+	if u.inch {
+		unit, name = 1.3558179483314004, "lb-ft"
+	}
+	return grouped(math.Floor(nm/unit/100)*100) + nbsp + name
+}
+
+// stress is a stress or pressure without its sign: whole megapascals, or psi to
+// two figures.
+func (u heatUnits) stress(mpa float64) string {
+	if u.inch {
+		return grouped(figures(math.Abs(mpa)/0.006894757293168361, 2, math.Round)) + nbsp + "psi"
+	}
+	return fmt.Sprintf("%.0f", math.Abs(mpa)) + nbsp + "MPa"
+}
+
+// crayon is the mark to put on the skin: the next step below the limit at which
+// crayons are sold, 10 °C or 25 °F. Common practice, no source.
+func (u heatUnits) crayon(l heat.Limit) string {
+	if !u.fahrenheit {
+		return u.temp(l.Crayon())
+	}
+	return fmt.Sprintf("%.0f", 25*(math.Ceil(u.scale(l.At)/25-1e-9)-1)) + u.degree()
+}
+
+// figures rounds one way to so many figures.
+func figures(v float64, n int, round func(float64) float64) float64 {
 	if v == 0 {
 		return 0
 	}
-	step := math.Pow(10, math.Floor(math.Log10(math.Abs(v)))-1)
-	return math.Round(v/step) * step
+	power := int(math.Floor(math.Log10(math.Abs(v)))) - n + 1
+	step := math.Pow(10, math.Abs(float64(power)))
+	if power < 0 {
+		// Divided, so that a tenth is written as a tenth.
+		return round(v*step) / step
+	}
+	return round(v/step) * step
 }
 
 // grouped writes a number with its thousands apart.

@@ -5,10 +5,10 @@ type heatWords struct {
 	heats, heatRule, drawnOffAt, putOnAt, heatLinePull, heatLineOn, neverAbove string
 
 	// The joint.
-	fitLine, sizesLine, countedGreatest, countedMeasured                   string
-	pressure, coldPull, holdsLine, holdsNot, yieldLine                     string
-	pullerRated, smoothNone, smoothEight, smoothFour                       string
-	pictureScale, pictureFaces, shield, heatArrow, nothingNear, partAtMost string
+	fitLine, sizesLine, countedGreatest, countedMeasured                      string
+	pressure, coldPull, holdsLine, holdsNot, yieldLine                        string
+	pullerRated, pullerDoes, pullerShort, smoothNone, smoothEight, smoothFour string
+	pictureScale, pictureFaces, shield, heatArrow, nothingNear, partAtMost    string
 
 	// Drawing off.
 	pullTitle, byWay, neverSkin, neverPart, noFlame           string
@@ -37,5 +37,5 @@ type heatWords struct {
 	setTo, inAt, outAt, partTemp, shaftTemp, onAt, coldCheck  string
 	orderOven, orderOnInduction, orderOnTorch, orderOnAll     []string
 	orderBearing, orderChill                                  []string
-	workedOut, assumptions                                    string
+	workedOut, assumptions, inMetric                          string
 }

@@ -15,11 +15,13 @@ type Axis struct {
 	Name     string
 }
 
-// Series is a line of a chart through its places, with a name set at its end.
+// Series is a line of a chart through its places, with a name set at its end and
+// the role that its item on the page has.
 type Series struct {
 	Pen  Pen
 	Name string
 	At   []XY
+	Role string
 }
 
 // Band is the part of a chart between two values of y that is hatched and named,
@@ -36,7 +38,8 @@ type Span struct {
 	Name     string
 }
 
-// Chart describes a simple chart with straight axes.
+// Chart describes a simple chart with straight axes. Field is the role of the frame
+// about its axes.
 type Chart struct {
 	W, H   layout.Mm
 	X, Y   Axis
@@ -44,6 +47,7 @@ type Chart struct {
 	Bands  []Band
 	Spans  []Span
 	Ref    layout.Ref
+	Field  string
 }
 
 // Block draws the chart, W by H with its labels. An axis without an extent is an
@@ -74,11 +78,13 @@ func (c Chart) Block(s *layout.Setter) (layout.Block, error) {
 			ps[i] = in.at(p)
 		}
 		in.sc.Lines(l.Pen, ps...)
+		in.sc.Role(l.Role)
 		if n := len(ps); n > 0 && l.Name != "" {
 			in.sc.Label(XY{ps[n-1].X + 1, ps[n-1].Y}, in.word(layout.Sub, l.Name), 0, 0.5)
 		}
 	}
 	in.sc.Box(Thin, layout.Usual, XY{}, XY{float64(in.w), float64(in.h)})
+	in.sc.Role(c.Field)
 	return in.sc.Block(), nil
 }
 

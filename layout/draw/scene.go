@@ -99,6 +99,14 @@ func (s *Scene) points(ps []XY) []layout.Point {
 	return out
 }
 
+// Role gives the shape drawn last a role, so that a drawing can be measured on
+// the page. Without a shape it does nothing.
+func (s *Scene) Role(role string) {
+	if n := len(s.out.Items); n > 0 {
+		s.out.Items[n-1].Role = role
+	}
+}
+
 // Lines draws the open line through the places.
 func (s *Scene) Lines(p Pen, ps ...XY) { s.stroke(layout.Polyline(s.points(ps)...), p, layout.Usual) }
 

@@ -23,13 +23,16 @@ type Refit struct {
 	Shaft Shaft
 	Air   Surroundings
 	Limit Limit // of the heated part
+	// To is the temperature that it is heated to, where the maker gives one; 0 for
+	// the one that is needed.
+	To Celsius
 }
 
 // A Refitted is a refit computed.
 type Refitted struct {
 	Need Free
-	// SetTo is the temperature to heat to: the one needed, up to the next full
-	// 5 °C; Room the clearance there.
+	// SetTo is the temperature to heat to: the one given, or else the one needed, up
+	// to the next full 5 °C; Room the clearance there.
 	SetTo Celsius
 	Room  Mm
 	Into  Joule // heat the hub takes, losses not counted
@@ -63,6 +66,13 @@ func (r Refit) Plan() (Refitted, error) {
 		return Refitted{}, err
 	}
 	set := Celsius(5 * math.Ceil(float64(need.Hub)/5-1e-9))
+	if r.To > 0 {
+		set = r.To
+		if r.To < need.Hub {
+			return Refitted{}, refuse("To", "raise it, or lower the clearance",
+				"%.0f °C does not open the joint far enough; that takes %.0f °C", float64(r.To), math.Ceil(float64(need.Hub)))
+		}
+	}
 	if set <= r.Hub.Start {
 		return Refitted{}, refuse("Hub.Start", "measure both at one temperature",
 			"the hub at %.0f °C already slides on", float64(r.Hub.Start))

@@ -1,0 +1,379 @@
+package main
+
+import (
+	"fmt"
+	"math"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/heat"
+	"matchmark/templates"
+)
+
+// A heatPaper is one heat as it lies on paper: its job's figures, and the page with
+// its drawings.
+type heatPaper struct {
+	name string
+	heat *packs.Heat
+	page layout.Frame
+}
+
+// heatsOnPaper composes every definition that has heats, on both papers.
+func heatsOnPaper(t *testing.T) []heatPaper {
+	t.Helper()
+	var out []heatPaper
+	for _, dir := range []string{startersDir, filepath.Join(testdata, "good")} {
+		files, err := filepath.Glob(filepath.Join(dir, "*.yaml"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, f := range files {
+			base := filepath.Base(f)
+			if strings.HasSuffix(base, ".site.yaml") || strings.HasSuffix(base, ".job.yaml") {
+				continue
+			}
+			job, _ := packs.Load(os.DirFS(dir), packs.Inputs{Definition: base})
+			for _, paper := range papers {
+				if len(job.Heats) == 0 {
+					continue
+				}
+				pack, _ := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+				for _, h := range job.Heats {
+					for _, p := range pack.Pages.Pages {
+						if len(withRole(p, h, "shaft")) > 0 {
+							out = append(out, heatPaper{base + " " + paper.Name + " " + h.Mark, h, p})
+						}
+					}
+				}
+			}
+		}
+	}
+	return out
+}
+
+// withRole gives the corners of the lines that have a role, on the page.
+func withRole(p layout.Frame, h *packs.Heat, of string) [][]layout.Point {
+	var out [][]layout.Point
+	for _, it := range p.Items {
+		path, ok := it.Shape.(layout.Path)
+		if !ok || it.Role != "heat:"+h.Mark+":"+of {
+			continue
+		}
+		var ps []layout.Point
+		for _, op := range path.Ops {
+			if op.Verb != layout.Close {
+				ps = append(ps, layout.Point{X: it.X + op.P.X, Y: it.Y + op.P.Y})
+			}
+		}
+		out = append(out, ps)
+	}
+	return out
+}
+
+// spanOf is the least and greatest of both coordinates.
+func spanOf(lines ...[]layout.Point) (left, right, top, bottom float64) {
+	left, top, right, bottom = math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)
+	for _, ps := range lines {
+		for _, p := range ps {
+			left, right = min(left, float64(p.X)), max(right, float64(p.X))
+			top, bottom = min(top, float64(p.Y)), max(bottom, float64(p.Y))
+		}
+	}
+	return left, right, top, bottom
+}
+
+// TestHeatSectionIsToScale measures the section of every hot joint with a rule: hub
+// outside, length of fit, seat and the distance of each neighbour stand in one scale
+// to what the definition says, and the caption names that scale.
+func TestHeatSectionIsToScale(t *testing.T) {
+	t.Parallel()
+	neighbours := 0
+	all := heatsOnPaper(t)
+	for _, x := range all {
+		h := x.heat
+		hub := withRole(x.page, h, "hub")
+		if len(hub) != 2 {
+			t.Errorf("%s: the hub is drawn as %d cut faces, want 2", x.name, len(hub))
+			continue
+		}
+		left, right, top, bottom := spanOf(hub...)
+		scale := (bottom - top) / float64(h.Ring.Outside)
+		check := func(what string, drawn float64, real heat.Mm) {
+			if math.Abs(drawn-scale*float64(real)) > 1e-6 {
+				t.Errorf("%s: %s is %.4f mm on paper, and %g mm at 1:%.3f would be %.4f mm", x.name, what, drawn, float64(real), 1/scale, scale*float64(real))
+			}
+		}
+		check("the length of the fit", right-left, h.Ring.Length)
+		_, _, seatTop, seatBottom := spanOf(withRole(x.page, h, "shaft")...)
+		check("the seat", seatBottom-seatTop, h.Fit.Diameter)
+		_, _, _, upperEnd := spanOf(hub[0])
+		_, _, lowerTop, _ := spanOf(hub[1])
+		check("the bore of the hub", lowerTop-upperEnd, h.Fit.Diameter)
+		for i, n := range h.Neighbours {
+			face, _, _, _ := spanOf(withRole(x.page, h, "near:"+strconv.Itoa(i+1))...)
+			check(n.Name, face-right, n.Distance)
+			neighbours++
+		}
+		if want := fmt.Sprintf("1:%.1f.", 1/scale); !strings.Contains(squeezed(x.page), want) {
+			t.Errorf("%s: drawn at 1:%.2f, and the page does not say %s", x.name, 1/scale, want)
+		}
+	}
+	if len(all) < 20 || neighbours < 4 {
+		t.Errorf("only %d sections and %d neighbours were measured", len(all), neighbours)
+	}
+}
+
+// squeezed is the text of a page without blanks.
+func squeezed(p layout.Frame) string {
+	return area{0, 0, p.W, p.H}.text(p)
+}
+
+// An axis of a chart as one reads it off paper: where on the page two of its printed
+// numbers stand.
+type readAxis struct{ at0, per float64 }
+
+func (a readAxis) value(paper float64) float64 { return (paper - a.at0) / a.per }
+
+// axes reads the scales of a chart off its numbers and grid lines, as a reader does;
+// nothing is taken from the program that drew it.
+func axes(t *testing.T, x heatPaper) (along, up readAxis) {
+	t.Helper()
+	left, right, top, bottom := spanOf(withRole(x.page, x.heat, "field")...)
+	var xs, ys, xLines, yLines []float64
+	for _, it := range x.page.Items {
+		switch s := it.Shape.(type) {
+		case layout.Text:
+			v, err := strconv.ParseFloat(s.S, 64)
+			px, py := float64(it.X+s.Width/2), float64(it.Y)
+			switch {
+			case err != nil:
+			case py > bottom && py < bottom+4 && px > left-0.5 && px < right+3:
+				xs = append(xs, v)
+			case px < left-0.5 && px > left-10 && py > top-1 && py < bottom+3:
+				ys = append(ys, v)
+			}
+		case layout.Path:
+			if it.Role != "" || s.Ink != layout.Faint || len(s.Ops) != 2 {
+				continue
+			}
+			a, b := s.Ops[0].P, s.Ops[1].P
+			ax, ay, bx, by := float64(it.X+a.X), float64(it.Y+a.Y), float64(it.X+b.X), float64(it.Y+b.Y)
+			switch {
+			case near(ax, bx) && near(math.Max(ay, by), bottom) && near(math.Min(ay, by), top):
+				xLines = append(xLines, ax)
+			case near(ay, by) && near(math.Min(ax, bx), left) && near(math.Max(ax, bx), right):
+				yLines = append(yLines, ay)
+			}
+		}
+	}
+	return axisOf(t, x.name+", times", xs, xLines), axisOf(t, x.name+", openings", ys, yLines)
+}
+
+func near(a, b float64) bool { return math.Abs(a-b) < 1e-6 }
+
+// axisOf pairs numbers with grid lines, and sees that the numbers between the first
+// and the last stand where they belong.
+func axisOf(t *testing.T, name string, numbers, lines []float64) readAxis {
+	t.Helper()
+	slices.Sort(numbers)
+	slices.Sort(lines)
+	if len(lines) > 0 && strings.HasSuffix(name, "openings") {
+		slices.Reverse(lines)
+	}
+	if len(numbers) != len(lines) || len(numbers) < 2 {
+		t.Fatalf("%s: %d numbers at %d grid lines %v %v", name, len(numbers), len(lines), numbers, lines)
+	}
+	n := len(numbers) - 1
+	a := readAxis{per: (lines[n] - lines[0]) / (numbers[n] - numbers[0])}
+	a.at0 = lines[0] - numbers[0]*a.per
+	for i, v := range numbers {
+		if math.Abs(a.value(lines[i])-v) > 1e-6*math.Abs(numbers[n]) {
+			t.Errorf("%s: the grid line of %g stands at %g", name, v, a.value(lines[i]))
+		}
+	}
+	return a
+}
+
+// TestHeatChartShowsWhatWasComputed reads the chart of every hot pull off its printed
+// numbers: the opening goes through the points that were computed, passes the opening
+// needed at the time when the hub comes free, and the lines of need, grip and ceiling
+// stand at their values. The need is interference and clearance as written.
+func TestHeatChartShowsWhatWasComputed(t *testing.T) {
+	t.Parallel()
+	charts, ceilings := 0, 0
+	for _, x := range heatsOnPaper(t) {
+		if x.heat.Pull == nil || x.heat.Pull.Plan == nil {
+			continue
+		}
+		charts++
+		p := x.heat.Pull.Plan
+		along, up := axes(t, x)
+		unit := 1000.0 // micrometres of a millimetre
+		if x.heat.Inch {
+			unit = 1000 / 25.4
+		}
+		// A tenth of a millimetre of paper is what an eye can tell.
+		paper := func(what string, got, want, per float64) {
+			if math.Abs((got-want)*per) > 0.1 {
+				t.Errorf("%s: %s is drawn at %.4g, computed %.4g", x.name, what, got, want)
+			}
+		}
+		line := withRole(x.page, x.heat, "opening")[0]
+		at := func(s heat.Second) (float64, bool) { // the opening drawn at a time
+			m := float64(s) / 60
+			for i := 1; i < len(line); i++ {
+				a, b := along.value(float64(line[i-1].X)), along.value(float64(line[i].X))
+				if a <= m+1e-9 && m <= b+1e-9 && b > a {
+					ya, yb := up.value(float64(line[i-1].Y)), up.value(float64(line[i].Y))
+					return ya + (yb-ya)*(m-a)/(b-a), true
+				}
+			}
+			return 0, false
+		}
+		seen := 0
+		for _, m := range p.Course {
+			if got, ok := at(m.At); ok && m.Opening >= 0 {
+				paper(fmt.Sprintf("the opening after %.0f s", float64(m.At)), got, float64(m.Opening)*unit, up.per)
+				seen++
+			}
+		}
+		if seen < len(p.Course)/2 {
+			t.Errorf("%s: only %d of %d computed points are on the line", x.name, seen, len(p.Course))
+		}
+		need := float64(x.heat.Fit.Counted+x.heat.Pull.Clearance) * unit
+		if got, ok := at(p.Free); !ok {
+			t.Errorf("%s: the line does not reach the time when it comes free", x.name)
+		} else if x.heat.Pull.Clearance > 0 {
+			paper("the opening when it comes free", got, need, up.per)
+		}
+		level := func(of string) float64 {
+			l := withRole(x.page, x.heat, of)
+			if len(l) != 1 || l[0][0].Y != l[0][1].Y {
+				t.Fatalf("%s: the line of %s is not one level line", x.name, of)
+			}
+			return up.value(float64(l[0][0].Y))
+		}
+		if x.heat.Pull.Clearance > 0 {
+			paper("the opening needed", level("needed"), need, up.per)
+		}
+		paper("the interference", level("grips"), float64(x.heat.Fit.Counted)*unit, up.per)
+		free := withRole(x.page, x.heat, "free")[0]
+		paper("the time when it comes free", along.value(float64(free[0].X)), float64(p.Free)/60, along.per)
+		if len(withRole(x.page, x.heat, "ceiling")) > 0 {
+			ceilings++
+			paper("the ceiling", level("ceiling"), float64(p.Levels)*unit, up.per)
+			if level("ceiling") <= need {
+				t.Errorf("%s: it comes free above its ceiling", x.name)
+			}
+		}
+	}
+	if charts < 4 || ceilings < 2 {
+		t.Errorf("only %d charts and %d ceilings were read", charts, ceilings)
+	}
+}
+
+// heatText is the text of the heat sheets of a definition, without blanks.
+func heatText(t *testing.T, files string, name string, change ...string) string {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(files, name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := strings.NewReplacer(change...).Replace(string(data))
+	job, problems := packs.Load(fstest.MapFS{name: {Data: []byte(text)}}, packs.Inputs{Definition: name})
+	if problems.Errors() > 0 {
+		t.Fatal(problems)
+	}
+	pack, misfits := templates.Compose(job, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
+	if len(misfits) > 0 {
+		t.Fatal(misfits)
+	}
+	var out strings.Builder
+	for _, p := range pack.Pages.Pages {
+		if p.Sheet == "heats" {
+			out.WriteString(squeezed(p))
+		}
+	}
+	return out.String()
+}
+
+// TestHeatInInches: who writes inches, °F and psi reads them on paper. By hand, with
+// E = 30.46e6 psi (210 GPa) and Lamé's formula for a solid shaft of the same steel,
+// p = (interference / diameter) E (1 - (5/8.5)²) / 2, as in Bloch, Improving
+// Machinery Reliability, chapter 3:
+//
+//	0.0042 in: p = 8366 psi, cold pull pi 5 6 p 0.24 = 189,200 lbf
+//	0.0012 in: p = 2390 psi, torque pi 5² 6 p 0.12 / 2 = 67,600 lb-in = 5630 lb-ft
+//	rise = 0.0052 / (5 × 12.49e-6) = 83.3 K, 150 °F warmer (not 182, a temperature)
+//	bearing at 220 °F, 104.4 °C: strain 1.0553e-3 (EN 1993-1-2, 3.4.1.1) × 4 in
+//	less 0.0020 in leaves 0.0022 in
+//
+// The skin's ceiling of 400 °F leaves the crayon of 375 °F, the next lower step of 25.
+func TestHeatInInches(t *testing.T) {
+	t.Parallel()
+	text := heatText(t, filepath.Join(testdata, "good"), "inch-heats.yaml")
+	for _, want := range []string{
+		"Interference0.0012into0.0042in.", "8400psi", "190000lbf", "5600lb-ft", "goodfor60000lbf",
+		"neverabove400°F.Crayonof375°F", "3.5inaway:neverabove210°F", "150°Fhotter", "openedby0.0052in",
+		"Heatitto220°F.Neverabove248°F.", "At220°Fitopensby0.0022in", "mil,at", "shaftof68°F", "cooledbelow104°F",
+		"oven350°F",
+	} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is not on the heat sheets", want)
+		}
+	}
+	// What is worked out in metric says so; nothing else on the sheets is metric.
+	body, _, _ := strings.Cut(text, "inmillimetresand°C:")
+	for _, not := range []string{"mm", "°C", "MPa", "kN", "N·m"} {
+		if strings.Contains(body, not) {
+			t.Errorf("%q stands on a sheet in inches and °F", not)
+		}
+	}
+}
+
+// TestPullerIsJudged: the coupling hub takes about 610 kN to move cold (the pressure
+// p = (0.076 / 120) 210,000 (1 - (120/210)²) / 2 = 44.8 MPa by Lamé, over
+// pi 120 150 mm with friction 0.24, is 608 kN). A puller of 400 kN is
+// told to be too weak for that, one of 700 kN not; a rating is never rounded up.
+func TestPullerIsJudged(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct{ rated, says, not string }{
+		{"400 kN", "goodfor400kN.Thatistoolittletomoveitcold", "movesitcoldaswell"},
+		{"700 kN", "goodfor700kN.Thatmovesitcoldaswell", "toolittle"},
+		{"605.9 kN", "goodfor605kN.Thatistoolittle", "movesitcoldaswell"},
+	} {
+		text := heatText(t, startersDir, "storm-pump.yaml", "pulls-with: 400 kN", "pulls-with: "+c.rated)
+		if !strings.Contains(text, c.says) || strings.Contains(text, c.not) {
+			t.Errorf("a puller of %s: %q is not on paper, or %q is", c.rated, c.says, c.not)
+		}
+	}
+}
+
+// TestMakersTemperatureOpensMore: where the maker gives a temperature, the room on
+// the shaft is that at his temperature. Growth by EN 1993-1-2, 3.4.1.1, from 20 to
+// 100 °C: 1.2e-5 t + 0.4e-8 t² - 2.416e-4 = 0.9984e-3.
+func TestMakersTemperatureOpensMore(t *testing.T) {
+	t.Parallel()
+	job, _ := composed(t, "bevel-gearbox.yaml", templates.Options{Paper: layout.A4})
+	const growth = 1.2e-5*100 + 0.4e-8*100*100 - 2.416e-4
+	for _, h := range job.Heats {
+		want := growth*float64(h.Fit.Diameter) - float64(h.Fit.Greatest)
+		if got := float64(h.PutOn.Plan.Room); h.PutOn.SetTo != 100 || math.Abs(got-want) > 1e-4 {
+			t.Errorf("%s: room of %.4f mm at %g °C, want %.4f at 100 °C", h.Mark, got, float64(h.PutOn.SetTo), want)
+		}
+		if need := float64(h.PutOn.Plan.Need.Hub); need > 100 {
+			t.Errorf("%s: needs %.1f °C and is heated to 100", h.Mark, need)
+		}
+	}
+	if len(job.Heats) != 6 {
+		t.Errorf("%d heats, want one for each of the six bearings", len(job.Heats))
+	}
+}
