@@ -54,7 +54,7 @@ func (r *heatReader) fit() {
 	case f.Diameter == 0:
 		r.hole(r.place("Fit"), "no-fit", r.heat.Mark+" gives an interference and not the diameter it is on", "diameter: 130 mm")
 	case f.Counted <= 0:
-		r.hole(r.place("Fit"), "no-grip", fmt.Sprintf("%s: the tightest pair still has %.3f mm of clearance: heat does not free this fit", r.heat.Mark, -float64(f.Counted)),
+		r.hole(r.place("Fit"), "no-grip", fmt.Sprintf("%s: the tightest pair still has %s of clearance: heat does not free this fit", r.heat.Mark, r.fine(-f.Counted)),
 			"look for rust, a key or a set screw instead of heating", "or put the fit right")
 	}
 	r.read()
@@ -106,8 +106,8 @@ func (r *heatReader) sizes() {
 	}
 	got := heat.Mm(found / 1000)
 	if f.Greatest > 0 && (got > f.Greatest+1e-6 || got < f.Least-1e-6) {
-		r.b.problems.Warn(d.Seat.At, "outside-fit", fmt.Sprintf("%s: the sizes give %.3f mm of interference, and the fit %.3f to %.3f mm",
-			r.heat.Mark, float64(got), float64(f.Least), float64(f.Greatest)), "measure again, or put the fit right")
+		r.b.problems.Warn(d.Seat.At, "outside-fit", fmt.Sprintf("%s: the sizes give %s of interference, and the fit %s to %s",
+			r.heat.Mark, r.fine(got), r.fine(f.Least), r.fine(f.Greatest)), "measure again, or put the fit right")
 	}
 	if f.Diameter == 0 {
 		f.Diameter = heat.Mm(m.Seat)

@@ -132,5 +132,24 @@ func (r *heatReader) warned(w heat.Warning) {
 	}
 }
 
-// celsius words a temperature for a message.
-func celsius(t heat.Celsius) string { return fmt.Sprintf("%.0f °C", math.Round(float64(t))) }
+// degrees words a temperature for a message, as the author writes them.
+func (r *heatReader) degrees(t heat.Celsius) string { return r.worded(t, math.Round) }
+
+// degreesUp words a temperature that must be reached: up to the full degree.
+func (r *heatReader) degreesUp(t heat.Celsius) string { return r.worded(t, math.Ceil) }
+
+func (r *heatReader) worded(t heat.Celsius, round func(float64) float64) string {
+	if r.heat.Fahrenheit {
+		return fmt.Sprintf("%.0f °F", round(float64(t)*9/5+32))
+	}
+	return fmt.Sprintf("%.0f °C", round(float64(t)))
+}
+
+// fine words an interference or a clearance for a message, as the author writes
+// lengths.
+func (r *heatReader) fine(v heat.Mm) string {
+	if r.heat.Inch {
+		return fmt.Sprintf("%.4f in", float64(v)/25.4)
+	}
+	return fmt.Sprintf("%.3f mm", float64(v))
+}

@@ -29,7 +29,7 @@ func (r *heatReader) putOn() {
 	out.Oven = oven
 	if hasOven && oven > h.Limit.At && h.Limit.At > 0 {
 		// Said here, so that it is told without a soak as well.
-		r.hole(d.Oven.At, "heat-refused", fmt.Sprintf("%s: an oven of %s is above the %s that the part may have (%s)", h.Mark, celsius(oven), celsius(h.Limit.At), h.Limit.Source),
+		r.hole(d.Oven.At, "heat-refused", fmt.Sprintf("%s: an oven of %s is above the %s that the part may have (%s)", h.Mark, r.degrees(oven), r.degrees(h.Limit.At), h.Limit.Source),
 			"set it at the limit or below")
 	}
 	if h.Limit.NoFlame && out.By == heat.Torch {
@@ -106,7 +106,7 @@ func (r *heatReader) chill(out *HotFit) {
 	}
 	if got.HubHeated && got.Hub > h.Limit.At {
 		r.hole(r.place("Skin.At"), "heat-refused", fmt.Sprintf("%s: even with its shaft cooled the part needs %s, and may have %s (%s)",
-			h.Mark, celsius(got.Hub), celsius(h.Limit.At), h.Limit.Source), "less clearance, or liquid nitrogen instead of dry ice, or a hydraulic press")
+			h.Mark, r.degrees(got.Hub), r.degrees(h.Limit.At), h.Limit.Source), "less clearance, or liquid nitrogen instead of dry ice, or a hydraulic press")
 		return
 	}
 	out.Chill, out.SetTo = &got, heat.Celsius(5*math.Ceil(float64(got.Hub)/5-1e-9))
@@ -159,11 +159,11 @@ func (r *heatReader) makersTemperature(out *HotFit, given, need heat.Celsius) {
 	h, at := r.heat, r.def.PutOn.HeatTo.At
 	switch {
 	case given > h.Limit.At:
-		r.hole(at, "heat-to", fmt.Sprintf("%s: %s is above the %s that the part may have (%s)", h.Mark, celsius(given), celsius(h.Limit.At), h.Limit.Source),
+		r.hole(at, "heat-to", fmt.Sprintf("%s: %s is above the %s that the part may have (%s)", h.Mark, r.degrees(given), r.degrees(h.Limit.At), h.Limit.Source),
 			"lower it, or put the limit right")
 	case given < need:
-		r.hole(at, "heat-to", fmt.Sprintf("%s: %s does not open the joint by %.3f mm and %.3f mm of clearance; that takes %.0f °C",
-			h.Mark, celsius(given), float64(h.Fit.Counted), float64(out.Clearance), math.Ceil(float64(need))),
+		r.hole(at, "heat-to", fmt.Sprintf("%s: %s does not open the joint by %s and %s of clearance; that takes %s",
+			h.Mark, r.degrees(given), r.fine(h.Fit.Counted), r.fine(out.Clearance), r.degreesUp(need)),
 			"raise it, or lower the clearance", "or count with measured sizes, in sizes:")
 	default:
 		out.SetTo, out.Given = given, true

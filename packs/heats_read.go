@@ -188,7 +188,7 @@ var materialKinds = []struct{ material, kind string }{
 // checkCeiling warns of a site value above what is common for a kind of part.
 func (r *heatReader) checkCeiling(t def.Text, at heat.Celsius, c heat.Ceiling) {
 	if at > c.Limit.At && c.Limit.At > 0 {
-		r.b.problems.Warn(t.At, "above-ceiling", r.heat.Mark+": "+quote(t.Value)+" is above the "+celsius(c.Limit.At)+" of the kind "+quote(c.Part)+" ("+c.Limit.Source+")",
+		r.b.problems.Warn(t.At, "above-ceiling", r.heat.Mark+": "+quote(t.Value)+" is above the "+r.degrees(c.Limit.At)+" of the kind "+quote(c.Part)+" ("+c.Limit.Source+")",
 			"lower it, or keep it if the maker of the part allows it in writing")
 	}
 }
@@ -239,7 +239,7 @@ const coolestFlame heat.Celsius = 150
 func (r *heatReader) checkFlame() {
 	l, d := r.heat.Limit, r.def
 	if l.At > 0 && l.At <= coolestFlame && !d.Hub.Kind.Written() && (d.Pull.By.Value == "torch" || d.PutOn.By.Value == "torch") {
-		r.hole(d.Hub.AtMost.At, "flame", r.heat.Mark+": a part that may have only "+celsius(l.At)+" is seldom one that a flame may touch, and its kind is not said",
+		r.hole(d.Hub.AtMost.At, "flame", r.heat.Mark+": a part that may have only "+r.degrees(l.At)+" is seldom one that a flame may touch, and its kind is not said",
 			"kind: grey cast iron hub, or what it is", "or heat it by induction")
 	}
 }

@@ -50,7 +50,7 @@ func (s heatSheet) onLines() []string {
 	p, w, u := s.h.PutOn, s.w, s.u
 	var out []string
 	if p.Given && p.Plan != nil {
-		out = append(out, fill(w.makersFigure, u.temp(heat.Celsius(math.Ceil(float64(p.Plan.Need.Hub))))))
+		out = append(out, fill(w.makersFigure, u.tempUp(p.Plan.Need.Hub)))
 	}
 	if c := p.Chill; c != nil {
 		line := fill(w.chillLine, string(p.Coolant), u.temp(c.Shaft), u.fine(c.Contraction), c.Source)

@@ -59,6 +59,11 @@ func (u heatUnits) temp(t heat.Celsius) string {
 	return signed(fmt.Sprintf("%.0f", u.scale(t))) + u.degree()
 }
 
+// tempUp is a temperature that must be reached: up to the full degree.
+func (u heatUnits) tempUp(t heat.Celsius) string {
+	return signed(fmt.Sprintf("%.0f", math.Ceil(u.scale(t)-1e-9))) + u.degree()
+}
+
 // atLeast is a temperature that must be passed: up to the next full 5 °C or 10 °F.
 func (u heatUnits) atLeast(t heat.Celsius) string {
 	step := 5.0
