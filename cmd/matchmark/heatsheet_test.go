@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 	"testing/fstest"
 
@@ -26,36 +27,41 @@ type heatPaper struct {
 	page layout.Frame
 }
 
-// heatsOnPaper composes every definition that has heats, on both papers, and gives
-// the pages on which a line of the drawings stands: shaft of the section, field of
-// the chart.
-func heatsOnPaper(t *testing.T, line string) []heatPaper {
-	t.Helper()
+// heatsOnPaper composes every definition that has heats, on both papers, once for
+// all tests: a heat with each of its pages.
+var heatsOnPaper = sync.OnceValue(func() []heatPaper {
 	var out []heatPaper
 	for _, dir := range []string{startersDir, filepath.Join(testdata, "good")} {
-		files, err := filepath.Glob(filepath.Join(dir, "*.yaml"))
-		if err != nil {
-			t.Fatal(err)
-		}
+		files, _ := filepath.Glob(filepath.Join(dir, "*.yaml"))
 		for _, f := range files {
 			base := filepath.Base(f)
-			if strings.HasSuffix(base, ".site.yaml") || strings.HasSuffix(base, ".job.yaml") {
+			data, err := os.ReadFile(f)
+			if err != nil || !strings.Contains(string(data), "\nheats:") {
 				continue
 			}
 			job, _ := packs.Load(os.DirFS(dir), packs.Inputs{Definition: base})
 			for _, paper := range papers {
-				if len(job.Heats) == 0 {
-					continue
-				}
 				pack, _ := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-				for _, h := range job.Heats {
-					for _, p := range pack.Pages.Pages {
-						if len(withRole(p, h, line)) > 0 {
+				for _, p := range pack.Pages.Pages {
+					for _, h := range job.Heats {
+						if p.Sheet == "heats" {
 							out = append(out, heatPaper{base + " " + paper.Name + " " + h.Mark, h, p})
 						}
 					}
 				}
 			}
+		}
+	}
+	return out
+})
+
+// drawnHeats are the heats with the page on which a line of their drawings stands:
+// the shaft of the section, the field of the chart.
+func drawnHeats(line string) []heatPaper {
+	var out []heatPaper
+	for _, x := range heatsOnPaper() {
+		if len(withRole(x.page, x.heat, line)) > 0 {
+			out = append(out, x)
 		}
 	}
 	return out
@@ -98,7 +104,7 @@ func spanOf(lines ...[]layout.Point) (left, right, top, bottom float64) {
 func TestHeatSectionIsToScale(t *testing.T) {
 	t.Parallel()
 	neighbours := 0
-	all := heatsOnPaper(t, "shaft")
+	all := drawnHeats("shaft")
 	for _, x := range all {
 		h := x.heat
 		hub := withRole(x.page, h, "hub")
@@ -211,7 +217,7 @@ func axisOf(t *testing.T, name string, numbers, lines []float64) readAxis {
 func TestHeatChartShowsWhatWasComputed(t *testing.T) {
 	t.Parallel()
 	charts, ceilings := 0, 0
-	for _, x := range heatsOnPaper(t, "field") {
+	for _, x := range drawnHeats("field") {
 		charts++
 		p := x.heat.Pull.Plan
 		along, up := axes(t, x)
