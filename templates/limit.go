@@ -72,9 +72,6 @@ func (c *composer) limitAndNotes(d *packs.Dim, back bool, width layout.Mm) (limi
 			out = append(out, c.limitLine(d, append([]reading.Part{{Text: old.name}}, line...), width, layout.Limit))
 		}
 		for _, line := range words.Small {
-			if d.Positions.Boxes() > 1 && hasBlank(line) {
-				continue // one pair of boxes does not serve several readings
-			}
 			out = append(out, c.limitLine(d, line, width, layout.Sub))
 		}
 	}
