@@ -21,6 +21,7 @@ type Joint struct {
 	Torque                     string  // as written, "120 N·m"; empty if not said
 	Stages                     []string
 	Lubricant, Pattern, Source string
+	Says                       []Saying // what sources that differ say of the torque
 }
 
 // A Fastening is what a step loosens or tightens: a joint, or one part.
@@ -28,6 +29,8 @@ type Fastening struct {
 	At    source.Pos
 	Joint *Joint
 	Part  *Part
+	Final *Joint // tightened only while its fasteners are on for now: the joint that stays
+	On    int    // then the number of fasteners that are on
 }
 
 // Mark is the printed key of what is loosened or tightened.
@@ -128,8 +131,8 @@ func (b *builder) torqueTwice(t def.Text, bare, other string) string {
 	}
 	if _, fault := reading.Parse(line); fault != nil {
 		fault.Offset = max(fault.Offset-len(before), 0)
-		if len(fault.Help) > 0 { // the second, of limits, is about says:
-			fault.Help = []string{strings.TrimPrefix(fault.Help[0], before)}
+		for i := range fault.Help {
+			fault.Help[i] = strings.TrimPrefix(fault.Help[i], before)
 		}
 		b.fault(t, fault)
 		return ""

@@ -27,6 +27,7 @@ type grip struct {
 	loosened *Step // nil while it is tight
 	at       source.Pos
 	fitted   *Move // a fastener put back since it was last tightened
+	trial    *Step // that last tightened it, while a fastener was on for now
 }
 
 // keepLedger walks through the order of work and proves that every piece that is
@@ -72,8 +73,11 @@ func (l *ledger) step(st *Step) {
 	for _, p := range st.LeftOut {
 		l.leaveOut(st, p)
 	}
-	for _, f := range st.Tighten {
+	for i, f := range st.Tighten {
 		l.tighten(st, f)
+		if f.Joint != nil && l.onForNow(f) {
+			st.Tighten[i].Final, st.Tighten[i].On = l.b.lastTorque(f.Joint, st), l.piecesForNow(f)
+		}
 	}
 	for _, c := range st.Empty {
 		l.empty(st, c)
@@ -232,6 +236,9 @@ func (l *ledger) tighten(st *Step, f Fastening) {
 		l.b.say(f.At, "never-loosened", f.Mark()+" is tightened at "+st.name()+", but it is tight then", "loosen: ["+f.Mark()+"] at an earlier step, or take it out")
 	}
 	g.loosened, g.fitted = nil, nil
+	if g.trial = nil; f.Joint != nil && l.onForNow(f) {
+		g.trial = st
+	}
 }
 
 // putOn reports whether a fastener of it was put back, or fitted for now, by this
@@ -301,7 +308,7 @@ func (l *ledger) close() {
 		switch {
 		case g.loosened != nil && !l.b.unreversed[g.loosened.Section]:
 			l.b.say(g.at, "never-tightened", g.Mark()+" is loosened at "+g.loosened.name()+" and never tightened", "tighten: ["+g.Mark()+"] at a later step", "or reverse: its section")
-		case g.fitted != nil && g.Joint != nil:
+		case g.fitted != nil && g.Joint != nil && (g.trial == nil || l.b.lastTorque(g.Joint, g.trial) == nil):
 			l.b.say2(g.At, "never-tightened", "a fastener of "+g.Mark()+" goes back at "+g.fitted.Step.name()+", and "+g.Mark()+" is not tightened after it", g.fitted.At, "goes back here",
 				"tighten: ["+g.Joint.Base+"] at that step or later")
 		}

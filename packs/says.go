@@ -8,39 +8,59 @@ import (
 	"matchmark/packs/units"
 )
 
-// readSays takes over what sources say that differ, and sees that one of them is
-// used and is the limit that is printed.
+// readSays takes over what sources say that differ, of limits and of torques, and sees
+// that one of them is used and, of a limit, that it is the one printed.
 func (b *builder) readSays() {
 	for _, dd := range b.def.Dimensions {
-		if len(dd.Says) == 0 {
+		for _, d := range b.dims[dd.Mark.Value] {
+			d.Says = b.sayings(dd.Says)
+		}
+		b.oneUsed(dd.Mark.Value, dd.Says)
+		for i := range dd.Says {
+			if dd.Says[i].Used.Written() {
+				b.checkUsed(dd, dd.Says[i])
+			}
+		}
+	}
+	for _, dj := range b.def.Joints {
+		for _, j := range b.joints[dj.Mark.Value] {
+			j.Says = b.sayings(dj.Says)
+		}
+		b.oneUsed(dj.Mark.Value, dj.Says)
+	}
+}
+
+// sayings takes over what some sources say.
+func (b *builder) sayings(list []def.Says) []Saying {
+	var out []Saying
+	for _, ds := range list {
+		s := Saying{Source: ds.Source.Value, Text: ds.Text.Value, Note: ds.Note.Value, Used: ds.Used.Written()}
+		if s.Used && ds.Used.Value != "yes" {
+			s.Hold = b.holds[ds.Used.Value]
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// oneUsed sees that one of the sources is used, and that its hold is known.
+func (b *builder) oneUsed(mark string, list []def.Says) {
+	used := 0
+	for _, ds := range list {
+		t := ds.Used
+		if !t.Written() {
 			continue
 		}
-		var out []Saying
-		used := 0
-		for _, ds := range dd.Says {
-			s := Saying{Source: ds.Source.Value, Text: ds.Text.Value, Note: ds.Note.Value, Used: ds.Used.Written()}
-			if t := ds.Used; t.Written() && t.Value != "yes" {
-				h, ok := b.holds[t.Value]
-				if !ok {
-					b.unknown(t, "hold or witness point", knownTo(b, b.holds), "holds")
-				}
-				s.Hold = h
-			}
-			if s.Used {
-				used++
-				b.checkUsed(dd, ds)
-			}
-			out = append(out, s)
+		used++
+		if _, ok := b.holds[t.Value]; !ok && t.Value != "yes" {
+			b.unknown(t, "hold or witness point", knownTo(b, b.holds), "holds")
 		}
-		switch {
-		case used == 0:
-			b.problems.Add(dd.Says[0].At, "none-used", "the sources of "+dd.Mark.Value+" differ, and it is not said which one is used", "used: yes, or the hold at which it is chosen: used: W1")
-		case used > 1:
-			b.problems.Add(dd.Says[0].At, "two-used", strconv.Itoa(used)+" of the sources of "+dd.Mark.Value+" are used; a limit has one", "keep used: at one of them")
-		}
-		for _, d := range b.dims[dd.Mark.Value] {
-			d.Says = out
-		}
+	}
+	switch {
+	case len(list) > 0 && used == 0:
+		b.problems.Add(list[0].At, "none-used", "the sources of "+mark+" differ, and it is not said which one is used", "used: yes, or the hold at which it is chosen: used: W1")
+	case used > 1:
+		b.problems.Add(list[0].At, "two-used", strconv.Itoa(used)+" of the sources of "+mark+" are used; a limit has one", "keep used: at one of them")
 	}
 }
 

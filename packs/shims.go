@@ -1,6 +1,8 @@
 package packs
 
 import (
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/reading"
 	"matchmark/packs/shim"
@@ -168,12 +170,17 @@ func (b *builder) shimRows(d *Dim, l LimitLadder) {
 	if l.Test.Rule != reading.Nominal {
 		return
 	}
-	most := l.Test.Upper.Abs()
-	if lower := l.Test.Lower.Abs(); lower.Cmp(most) < 0 {
-		most = lower
+	thinner, thicker := shim.Off(d.Shims.Rows)
+	off, may, way, round := thicker, l.Test.Upper, "thicker", "down"
+	if thicker.Cmp(l.Test.Upper) <= 0 {
+		off, may, way, round = thinner, l.Test.Lower.Neg(), "thinner", "up"
 	}
-	if off := shim.Off(d.Shims.Rows); off.Cmp(most) > 0 {
-		b.problems.Add(at, "shims-coarse", d.Mark+" must be within "+most.Text()+" of what is worked out, and the nearest pack can be "+off.Text()+" "+s.Stock.Unit.Text()+" off",
-			"name a thinner leaf, or write the tolerance that these shims can keep")
+	if off.Cmp(may) > 0 {
+		unit := " " + s.Stock.Unit.Text() + " "
+		limit, help := "at most "+strings.TrimPrefix(may.Text(), "+")+unit+way, []string{"name a thinner leaf, or write the tolerance that these shims can keep"}
+		if may.Sign() == 0 {
+			limit, help = "no "+way, append(help, "or round: "+round+" within shims:")
+		}
+		b.problems.Add(at, "shims-coarse", d.Mark+" may be "+limit+" than what is worked out, and the nearest pack can be "+off.Text()+unit+way, help...)
 	}
 }

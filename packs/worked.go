@@ -210,8 +210,34 @@ func (l *Ladder) result() *reading.Part {
 	return &last[len(last)-1]
 }
 
+// roundTo rounds the whole sum to the digits of a box, where it has more.
+func (l *Ladder) roundTo(box reading.Box) {
+	if sum := l.result().Box; sum.Form != reading.Digits || sum.After <= box.After {
+		return
+	}
+	last := &l.Rungs[len(l.Rungs)-1]
+	for i := len(last.Parts) - 1; i >= 0; i-- {
+		p := &last.Parts[i]
+		if p.Blank != reading.BlankResult {
+			continue
+		}
+		p.Box.Before, p.Box.After = box.Before, box.After
+		if i+1 == len(last.Parts) {
+			last.Parts = append(last.Parts, reading.Part{Word: reading.WordRounded})
+		}
+		return
+	}
+}
+
+// recordOnly reports whether the reading has no verdict: its limit only says how it is
+// written down.
+func (d *Dim) recordOnly() bool {
+	return !slices.ContainsFunc(d.limits(), func(l *reading.Limit) bool { return l.Kind != reading.Record || l.Step == nil })
+}
+
 // formulaBox sizes the box of a reading that is worked out: as its limits ask, and
-// with all decimals that the sum has, since rounding before a verdict can turn it.
+// with all decimals that the sum has, since rounding before a verdict can turn it. A
+// reading without a verdict is rounded where its author says to how much.
 func (b *builder) formulaBox(d *Dim, dd *def.Dimension, t def.Text, l *Ladder) {
 	sum := l.result().Box
 	if dd.By.Written() {
@@ -241,6 +267,11 @@ func (b *builder) formulaBox(d *Dim, dd *def.Dimension, t def.Text, l *Ladder) {
 			return
 		}
 		box = asked
+		if d.recordOnly() && asked.Form == reading.Digits && asked.After < sum.After {
+			box.Before, box.Signed = max(asked.Before, sum.Before), asked.Signed || sum.Signed
+			d.Box = box
+			return
+		}
 		box.After, box.Denominator, box.Signed = max(asked.After, sum.After), max(asked.Denominator, sum.Denominator), asked.Signed || sum.Signed
 	}
 	d.Box = box

@@ -58,6 +58,7 @@ func (b *builder) working(d *Dim, dd *def.Dimension, st *Step, back bool) Workin
 	var w Working
 	if t := d.Place.at(dd.Formula); d.Formula != nil && d.Box.Unit != units.None {
 		if w.Formula = b.ladder(d, d.Formula, units.None, t); w.Formula != nil {
+			w.Formula.roundTo(d.Box)
 			w.Formula.result().Box = d.Box
 			if late := b.taken(w.Formula.Uses, d, st, back); late != nil {
 				b.takenLate(t, d, st, late)

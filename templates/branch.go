@@ -109,6 +109,9 @@ func (c *composer) try(u *packs.Asked, name string, width layout.Mm) layout.Bloc
 	for _, n := range names {
 		boxes = append(boxes, c.box(u.Dim, side{}, n, len(names) == 1))
 	}
+	for _, g := range u.Dim.Groups() {
+		boxes = append(boxes, c.groupBox(u.Dim, g, w.dims.group[g], false))
+	}
 	ticks := layout.Middle(layout.GapX, good...)
 	room := width - label.W - ticks.W - 2*layout.GapX
 	return layout.Bottom(layout.GapX, label.Pad(0, 0, 2.5, 0), flowRow(boxes, room), ticks.Pad(0, 0, 1.5, 0))

@@ -47,6 +47,9 @@ func (c *composer) fastenRuns(verb string, f packs.Fastening, tight bool) []layo
 	for _, p := range j.Parts {
 		n += p.Count
 	}
+	if f.Final != nil {
+		n = f.On
+	}
 	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.w.count(n)+")"))
 	if !tight {
 		return runs
@@ -70,7 +73,18 @@ func (c *composer) fastenRuns(verb string, f packs.Fastening, tight bool) []layo
 	if len(more) > 0 {
 		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))
 	}
+	if f.Final != nil {
+		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: fill(c.w.tightForNow, finalText(f.Final)), Style: layout.SubBold, Deco: layout.Inverse})
+	}
+	if len(j.Says) > 0 {
+		runs = append(append(runs, layout.T(layout.Sub, "  ")), c.saysRuns(j.Says)...)
+	}
 	return runs
+}
+
+// finalText names the joint that stays, with how tight it becomes.
+func finalText(j *packs.Joint) string {
+	return strings.TrimSpace(j.Mark + " " + j.Torque)
 }
 
 // tickLine is a line with a box to tick at its end.

@@ -1,6 +1,9 @@
 package templates
 
 import (
+	"strings"
+	"unicode/utf8"
+
 	"matchmark/layout"
 	"matchmark/packs"
 	"matchmark/packs/reading"
@@ -89,7 +92,22 @@ func (c *composer) indexSource(g grid, d *packs.Dim) layout.Block {
 	if d.NotSourced() {
 		return c.Para(g.t.Room(4), []layout.Run{{Text: c.w.dims.notSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
 	}
-	return g.text(4, layout.Sub, d.Source, d.At)
+	return g.text(4, layout.Sub, numberBreaks(d.Source), d.At)
+}
+
+// longNumber is from how many signs the number of a document may be parted.
+const longNumber = 15
+
+// numberBreaks lets long numbers of documents go on in the next line behind a dash;
+// unlike marks and sizes they are not copied by hand.
+func numberBreaks(source string) string {
+	words := strings.Split(source, " ")
+	for i, w := range words {
+		if utf8.RuneCountInString(w) >= longNumber {
+			words[i] = strings.ReplaceAll(w, "-", "-\u200b")
+		}
+	}
+	return strings.Join(words, " ")
 }
 
 // unitWord is the unit of the boxes of a dimension; those without a number have none.

@@ -23,6 +23,7 @@ func (c *composer) worked(d *packs.Dim, l *packs.Ladder, s side, width layout.Mm
 	limit := ""
 	switch {
 	case s.work.Late != nil:
+	case d.Left != nil && d.Left.Kind == reading.Record:
 	case d.Left != nil:
 		limit = eachWords(c.w, d.Left)
 	case d.WatchedOnly():
@@ -400,7 +401,7 @@ func (c *composer) limitEnds(d *packs.Dim, l packs.LimitLadder, width layout.Mm)
 		if by.Sign() < 0 {
 			sentence = c.w.targetLess
 		}
-		return layout.Bottom(2, c.sumWords(fill(sentence, by.Abs().Print()), d).Pad(0, 0, 2.2, 0), c.blank(d, p, name))
+		return layout.Bottom(2, c.sumWords(fill(sentence, strings.TrimLeft(by.Print(), "+−-")), d).Pad(0, 0, 2.2, 0), c.blank(d, p, name))
 	}
 	return flowRow([]layout.Block{one(l.Test.Lower, c.w.lowEnd), one(l.Test.Upper, c.w.highEnd)}, width)
 }

@@ -133,9 +133,14 @@ func (c *composer) saysLines(d *packs.Dim, width layout.Mm) []layout.Block {
 	if len(d.Says) == 0 {
 		return nil
 	}
+	return []layout.Block{c.Para(width, c.saysRuns(d.Says), layout.ParaOpts{Ref: d.At})}
+}
+
+// saysRuns word what some sources say.
+func (c *composer) saysRuns(says []packs.Saying) []layout.Run {
 	w := c.w.dims
 	runs := []layout.Run{{Text: w.sourcesDiffer, Style: layout.SubBold, Deco: layout.Boxed}}
-	for _, s := range d.Says {
+	for _, s := range says {
 		text := "  " + s.Source + ": " + s.Text
 		if s.Note != "" {
 			text += " (" + s.Note + ")"
@@ -150,7 +155,7 @@ func (c *composer) saysLines(d *packs.Dim, width layout.Mm) []layout.Block {
 		}
 		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: used, Style: layout.SubBold, Deco: layout.Inverse})
 	}
-	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
+	return runs
 }
 
 // limitNotes are the small lines below a limit.

@@ -116,14 +116,16 @@ var fieldPoints = map[string][]point{
 	},
 }
 
-// fieldSums are limits that hang on readings, worked out by hand from the rule of the
-// source.
-var fieldSums = []struct {
+// A fieldSum is a limit that hangs on readings, with its ends for some of them.
+type fieldSum struct {
 	file, mark, source string
 	old                bool // the limit for old parts
 	taken              map[string]string
 	low, high          string
-}{
+}
+
+// fieldSums are worked out by hand from the rule of the source.
+var fieldSums = []fieldSum{
 	// 20 % of a diametral clearance of 0.024 in is 0.0048 in.
 	{file: "field-water-turbine.yaml", mark: "D3", source: "FIST 2-7 appendix C, guide bearing", taken: map[string]string{"this": "0.0040 in", "D2": "0.024 in"}, high: "0.0048 in"},
 	// 10 % of a diametral clearance of 0.080 in.

@@ -278,6 +278,7 @@ type Joint struct {
 	Torque                     Varying
 	Stages                     []Text
 	Lubricant, Pattern, Source Text
+	Says                       []Says // what sources say that differ
 	Applies
 }
 

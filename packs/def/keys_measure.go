@@ -63,5 +63,7 @@ var jointKind = &kind[Joint]{
 		text("lubricant", "What is on threads and faces.", "engine oil", func(j *Joint) *Text { return &j.Lubricant }),
 		text("pattern", "The order round the joint.", "crosswise", func(j *Joint) *Text { return &j.Pattern }),
 		text("source", "Document, table or page that the torque comes from.", "maker's sheet 6", func(j *Joint) *Text { return &j.Source }),
+		items("says", "What the sources say of the torque where they do not agree, or where one is known to be wrong.",
+			"[{source: maker's sheet 6, text: 120 N·m (98 lb-ft), used: yes, note: 120 N·m is 89 lb-ft}]", saysKind, addSaysOfJoint),
 	}, applies(func(j *Joint) *Applies { return &j.Applies })...),
 }

@@ -22,6 +22,12 @@ func addSays(d *Dimension, at source.Pos) *Says {
 	return &d.Says[len(d.Says)-1]
 }
 
+// addSaysOfJoint adds an empty source to a joint.
+func addSaysOfJoint(j *Joint, at source.Pos) *Says {
+	j.Says = append(j.Says, Says{At: at})
+	return &j.Says[len(j.Says)-1]
+}
+
 var stackKind = &kind[Stack]{
 	name:   "stack",
 	doc:    "An order of parts from one side outward.",

@@ -204,15 +204,16 @@ func Rows(packs []Pack, low, high units.Number, decimals int, how Rounding) ([]R
 	return rows, nil
 }
 
-// Off is the most that a pack of the table differs from what was worked out.
-func Off(rows []Row) units.Number {
-	var most units.Number
+// Off is the most that a pack of the table is thinner than what was worked out, and
+// the most that one is thicker; neither is negative.
+func Off(rows []Row) (thinner, thicker units.Number) {
 	for _, r := range rows {
-		for _, end := range []units.Number{r.From, r.To} {
-			if off := end.Sub(r.Pack.Thickness).Abs(); off.Cmp(most) > 0 {
-				most = off
-			}
+		if off := r.To.Sub(r.Pack.Thickness); off.Cmp(thinner) > 0 {
+			thinner = off
+		}
+		if off := r.Pack.Thickness.Sub(r.From); off.Cmp(thicker) > 0 {
+			thicker = off
 		}
 	}
-	return most
+	return thinner, thicker
 }
