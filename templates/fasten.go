@@ -18,9 +18,13 @@ func (c *composer) fastenLines(st *packs.Step, width layout.Mm) []layout.Block {
 	for _, f := range st.Tighten {
 		if f.Joint != nil && len(f.Joint.Stages) > 1 {
 			out = append(out, c.stageTicks(f, width))
-			continue
+		} else {
+			out = append(out, c.tickLine(c.fastenRuns(c.w.tighten, f, true), c.w.tight, f.At, width))
 		}
-		out = append(out, c.tickLine(c.fastenRuns(c.w.tighten, f, true), c.w.tight, f.At, width))
+		if f.Joint != nil {
+			// The sources of a torque that differ are told as those of a limit are.
+			out = append(out, c.saysLines(&packs.Dim{At: f.At, Says: f.Joint.Says}, width)...)
+		}
 	}
 	return out
 }
@@ -75,9 +79,6 @@ func (c *composer) fastenRuns(verb string, f packs.Fastening, tight bool) []layo
 	}
 	if f.Final != nil {
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: fill(c.w.tightForNow, finalText(f.Final)), Style: layout.SubBold, Deco: layout.Inverse})
-	}
-	if len(j.Says) > 0 {
-		runs = append(append(runs, layout.T(layout.Sub, "  ")), c.saysRuns(j.Says)...)
 	}
 	return runs
 }

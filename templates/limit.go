@@ -133,14 +133,9 @@ func (c *composer) saysLines(d *packs.Dim, width layout.Mm) []layout.Block {
 	if len(d.Says) == 0 {
 		return nil
 	}
-	return []layout.Block{c.Para(width, c.saysRuns(d.Says), layout.ParaOpts{Ref: d.At})}
-}
-
-// saysRuns word what some sources say.
-func (c *composer) saysRuns(says []packs.Saying) []layout.Run {
 	w := c.w.dims
 	runs := []layout.Run{{Text: w.sourcesDiffer, Style: layout.SubBold, Deco: layout.Boxed}}
-	for _, s := range says {
+	for _, s := range d.Says {
 		text := "  " + s.Source + ": " + s.Text
 		if s.Note != "" {
 			text += " (" + s.Note + ")"
@@ -155,7 +150,7 @@ func (c *composer) saysRuns(says []packs.Saying) []layout.Run {
 		}
 		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: used, Style: layout.SubBold, Deco: layout.Inverse})
 	}
-	return runs
+	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
 }
 
 // limitNotes are the small lines below a limit.

@@ -127,8 +127,9 @@ func (c *cursor) tolerance(t *Test) bool {
 	}
 	t.Unit = c.unit()
 	t.Even, t.Upper, t.Lower = true, n, n.Neg()
-	if n.Sign() <= 0 || n.Text()[0] == '+' {
-		c.failFrom(from, "tolerance", "\"+/-\" and then "+n.Text()+": the number behind it has no sign and is more than 0", "+/- 0.1 mm")
+	counted := t.Unit == units.Pieces && n.Text() == "0" // notches and turns come back to the very number
+	if n.Sign() <= 0 && !counted || n.Text()[0] == '+' {
+		c.failFrom(from, "tolerance", "\"+/-\" and then "+n.Text()+": the number behind it has no sign and is more than 0", "+/- 0.1 mm", "as found +/- 0 pcs, of what is counted")
 	}
 	return true
 }
