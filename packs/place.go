@@ -254,6 +254,10 @@ func (b *builder) checkVarying(v def.Varying, what string, places []Place) {
 	}
 }
 
+// listed is up to how many known names are listed where a name is not known: the
+// usual cautions all go in.
+const listed = 24
+
 // unknown adds the problem of a name that nothing has, with the nearest one.
 func (b *builder) unknown(t def.Text, what string, known []string, where string) {
 	if key, _, _ := cut(t.Value); b.leftOut[key] != "" {
@@ -268,7 +272,7 @@ func (b *builder) unknown(t def.Text, what string, known []string, where string)
 	}
 	if near := source.Nearest(t.Value, names); near != "" {
 		help = "did you mean " + near + "?"
-	} else if len(names) > 0 && len(names) <= 12 {
+	} else if len(names) > 0 && len(names) <= listed {
 		help = "known: " + strings.Join(names, ", ")
 	}
 	article := "a "

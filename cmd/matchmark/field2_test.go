@@ -43,12 +43,67 @@ var moreFieldPoints = map[string][]point{
 		{no: 37, name: "match marks of the cover on one side", at: "cover", role: layout.RoleWords, count: 1 + 2, words: []string{"marked edge faces the same side"}},
 		{no: 29, name: "spacer bar counted in", at: "D1", words: []string{"spacer bar counted in", "Spacer bar 0.125 in and feelers"}},
 	},
+	"field-safety-valve.yaml": {
+		{no: 8, name: "E of the orifice chosen, found and left", at: "D8", role: layout.RoleValue, cells: 5, count: 1 + 3, words: []string{"0.028 +0.002 / −0.003 in", "0.025 – 0.030"}},
+		{no: 8, name: "B of the orifice chosen", at: "D6", role: layout.RoleValue, cells: 5, count: 1 + 3, words: []string{"at most 1.182 in", "over: discard the bushing"}},
+		{no: 8, name: "the least G, copied from a table that was not at hand", at: "D10", role: layout.RoleValue, count: 2*1 + 1 + 3, words: []string{"at least D12"}},
+		{no: 4, name: "C with nothing above", at: "D7", role: layout.RoleValue, cells: 5, count: 1 + 3, words: []string{"1.304 +0.000 / −0.003 in", "1.301 – 1.304"}},
+		{no: 4, name: "F with unequal deviations", at: "D9", role: layout.RoleValue, cells: 5, count: 1 + 3, words: []string{"0.079 +0.002 / −0.003 in", "0.076 – 0.081"}},
+		{no: 15, name: "worn limit below the new ones", at: "D8", words: []string{"old part at least 0.020 in", "under: re-cut all of B, C, E and F", "goes back"}},
+		{no: 28, name: "C in both units", at: "D7", words: []string{"33.12 +0.00 / −0.08 mm as printed in the source"}},
+		{no: 28, name: "least E in both units", at: "D8", words: []string{"0.51 mm as printed in the source"}},
+		{no: 6, name: "notches come back to the very number: copied, from and to, left, apart", at: "D2", sheet: "reassembly", role: layout.RoleValue, cells: 2, count: 5},
+		{no: 6, name: "notches, the limit in words", at: "D2", sheet: "critical", words: []string{"as found ± 0 pcs"}},
+		{no: 6, name: "screw above the yoke, and what a flat of it moves", at: "D1", sheet: "reassembly", words: []string{"one flat of the Compression screw", "0.53 mm"}},
+		{no: 34, name: "lapped again until it is a mirror", at: "lap", role: layout.RoleTick, count: 3 * 2, words: []string{"AGAIN", "D11 is mirror"}},
+	},
+	"field-draft-fan.yaml": {
+		{no: 27, name: "housing gap in µm, the source in mm too: three places, two ends", at: "D1", role: layout.RoleValue, cells: 3, count: 2 * 3, words: []string{"56 – 108 µm", "0.056 – 0.108 mm as printed in the source"}},
+		{no: 27, name: "clearance in mm beside it", at: "D2", role: layout.RoleValue, cells: 5, count: 2, words: []string{"0.180 – 0.240 mm"}},
+		{no: 8, name: "row of the chart for this band and class", at: "D2", words: []string{"0.180 – 0.240 mm", "source: ISO 5753-1"}},
+		{no: 40, name: "the row that the chart prints wrong", at: "D2", words: []string{"sources differ", "at most 0.600 mm", "a slipped decimal", "USED, chosen at W1"}},
+		{no: 7, name: "mounted clearance from that before: copies, two ends, copied, left, apart, three tries, two bearings", at: "D3", sheet: "reassembly", role: layout.RoleValue, cells: 5, count: 2 * (2 + 2 + 3 + 3), words: []string{"0.100 mm", "0.075 mm", "at least", "at most"}},
+		{no: 37, name: "marks across wheel, clamp and shaft", at: "marks", role: layout.RoleWords, count: 2*2 + 1, words: []string{"Fan wheel", "Wheel clamp", "photo no."}},
+		{no: 35, name: "hold", at: "W1", words: []string{"HOLD", "the chart and its misprint"}},
+	},
+	"field-steam-turbine.yaml": {
+		{no: 15, name: "new least and most, worn above them", at: "D1", role: layout.RoleValue, cells: 5, count: 1 + 1, words: []string{"0.010 – 0.018 in", "0.25 – 0.46 mm as printed in the source", "old part at most 0.025 in", "renew the locating bearing, it is not adjustable", "renewed"}},
+		{no: 33, name: "float before the cover", at: "D1", words: []string{"LAST CHANCE: gone after"}},
+		{no: 33, name: "reached with the rotor out only", at: "rings", role: layout.RoleInitials, count: 2, words: []string{"reached with the rotor out only", "Take oil ring and shaft seal out"}},
+		{no: 34, name: "lifted and set down until level", at: "rotor", role: layout.RoleTick, count: 3 * 2, words: []string{"AGAIN", "are both ends level?", "Trial lift 1.0 in", "L1"}},
+		{no: 34, name: "new locating bearing only if the float is over", at: "judge", role: layout.RoleTick, count: 2, words: []string{"IF", "D1 is over 0.025 in", "The locating bearing goes back."}},
+		{no: 37, name: "shielded side and bevelled edge, as found", at: "locating", role: layout.RoleWords, count: 2, words: []string{"shielded side faces the trip body", "bevelled edge faces the trip body"}},
+		{no: 37, name: "shielded side and bevelled edge, as left", at: "locating", sheet: "reassembly", role: layout.RoleTick, count: 2, words: []string{"shielded side faces the trip body"}},
+		{no: 23, name: "ends alike", at: "boxes", role: layout.RoleInitials, count: 2, words: []string{"trip body end", "coupling end"}},
+	},
+	"field-reduction-gear.yaml": {
+		{no: 21, name: "three lines by two faces, four bearings; the stamp copied and the least beside each", at: "D1", role: layout.RoleValue, cells: 6, count: 4*6 + 4*2, words: []string{"D1/P-F", "D1/S-A", "forward", "after"}},
+		{no: 14, name: "number stamped on each shell", at: "D3", role: layout.RoleValue, cells: 6, count: 4, words: []string{"number on the back of Loaded half"}},
+		{no: 14, name: "limit from the number stamped", at: "D1", words: []string{"D3/P-F Thickness stamped on the shell when new", "0.0050 in", "at least"}},
+		{no: 14, name: "depth against the engraved constant: two copies, the most, the reading", at: "D7", role: layout.RoleValue, count: 2 + 1 + 1, words: []string{"D6 to worked out", "0.010 in"}},
+		{no: 7, name: "wear from the stamp and the smallest of six", at: "D4", role: layout.RoleValue, cells: 6, count: 4 * 4, words: []string{"by hand: D4/P-F = D3 − smallest of D1", "at most 0.0050 in"}},
+		{no: 6, name: "thrust end play as found", at: "D5", sheet: "reassembly", role: layout.RoleValue, cells: 6, count: 3 + 2},
+		{no: 6, name: "thrust end play, the limit in words", at: "D5", sheet: "critical", words: []string{"as found ± 0.0030 in"}},
+		{no: 17, name: "contact of the teeth", at: "D9", sheet: "reassembly", role: layout.RoleValue, cells: 3, count: 2, words: []string{"at least 80 %", "5 to 10 teeth"}},
+		{no: 17, name: "no scoring, each journal", at: "D10", role: layout.RoleTick, count: 4 * (2 + 2), words: []string{"none allowed"}},
+		{no: 18, name: "pattern drawn, each pinion", at: "D8", sheet: "reassembly", role: layout.RoleSketch, count: 2},
+		{no: 35, name: "opened by a named authority only", at: "W1", words: []string{"HOLD", "authorises in writing"}},
+		{no: 35, name: "searched before closing", at: "W2", sheet: "reassembly", words: []string{"HOLD", "has searched the case"}},
+		{no: 34, name: "the other end is looked at, each bearing", at: "failed", role: layout.RoleTick, count: 4 * 2, words: []string{"is over 0.0050 in", "at the other end of this pinion"}},
+	},
 }
 
 // moreFieldSums are worked out by hand from the rules of the sources.
 var moreFieldSums = []fieldSum{
 	// 0.031 in less 0.020 in is 0.011 in, +0.000/-0.002 in.
 	{file: "field-swing-brake.yaml", mark: "D3", source: "TM 5-3810-306-34 p. 15-125", taken: map[string]string{"this": "0.009 in", "D2": "0.031 in"}, low: "0.009 in", high: "0.011 in"},
+	// Two ends of a bearing of 0.235 mm: 0.100 and 0.075 mm are taken away, and 0.16 mm,
+	// the reading of the report, is in.
+	{file: "field-draft-fan.yaml", mark: "D3/DE", source: "fan report, about 0.16 mm in limits; reductions FROM MEMORY", taken: map[string]string{"this": "0.160 mm", "D2": "0.235 mm"}, low: "0.135 mm", high: "0.160 mm"},
+	// 1.2502 in stamped, 0.0050 in of wear.
+	{file: "field-reduction-gear.yaml", mark: "D1/P-F", source: "NAVEDTRA 14075 ch. 4, thickness against the stamp", taken: map[string]string{"this": "1.2490 in", "D3": "1.2502 in"}, low: "1.2452 in"},
+	// A constant of 2.250 in, and 0.010 in of wear-down.
+	{file: "field-reduction-gear.yaml", mark: "D7", source: "NAVEDTRA 14115, depth constant", taken: map[string]string{"this": "2.255 in", "D6": "2.250 in"}, low: "2.250 in", high: "2.260 in"},
 	// An end play of 0.0140 in that shall become 0.003 to 0.005 in takes 0.009 to 0.011 in.
 	{file: "field-swing-brake.yaml", mark: "D5", source: "TM 5-3810-294-34 5-47", taken: map[string]string{"this": "0.010 in", "D4": "0.0140 in"}, low: "0.0090 in", high: "0.0110 in"},
 }

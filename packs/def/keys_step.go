@@ -95,7 +95,7 @@ var stepKind = &kind[Step]{
 		list("heat", "The heats: what is drawn off or put on hot here.", "[H1]", func(s *Step) *[]Text { return &s.Heat }).marks("H"),
 		list("lift", "The lifts that are made.", "[L1]", func(s *Step) *[]Text { return &s.Lift }).marks("L"),
 		text("hold", "The hold or witness point at its end.", "W1", func(s *Step) *Text { return &s.Hold }).marks("W"),
-		list("caution", "The hazard notes printed before it.", "[puller]", func(s *Step) *[]Text { return &s.Caution }),
+		list("caution", "The hazard notes printed before it: those under cautions, and by their names the usual ones that do not come by themselves: lockout, confined-space, hot-work, lifting, rotor-lift, hand-lift, heating, induction, cold, springs, pressure, weight, asbestos, solvent, sharp, pinch, eyes, foreign-material.", "[puller, springs]", func(s *Step) *[]Text { return &s.Caution }),
 		list("match-marks", "The parts that get a mark across their joint before they are parted.", "[cap]", func(s *Step) *[]Text { return &s.MatchMarks }),
 		list("stacks", "The stacks whose order is written down before they come apart.", "[K1]", func(s *Step) *[]Text { return &s.Stacks }).marks("K"),
 		list("judge", "The matched sets for which it is decided here, by all their readings, whether all pieces go back or all are renewed.", "[S2]", func(s *Step) *[]Text { return &s.Judge }).marks("S"),
