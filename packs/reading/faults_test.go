@@ -96,6 +96,7 @@ var mistakes = []struct{ typed, marked, code, message, help string }{
 	{"at least", "", "unfinished", "", ""},
 	{"at most 0.5 mm per of D4", "", "per", "", ""},
 	{"at most 0.5 mm per m", "", "per", "", ""},
+	{"at most 1 mm per 60 mm of D4", "1 mm per 60", "per", "1 mm per 60: a rate is written for one unit, so divide it: 1 mm per 50 mm is 0.02 mm per mm", "at most 0.02 mm per mm of D4"},
 	{"0.05 to 0.12 mm bolt", "bolt", "unknown-word", "", ""},
 }
 

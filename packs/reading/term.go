@@ -82,7 +82,10 @@ func (c *cursor) sized(from int, n units.Number) Item {
 	it.Kind = Rate
 	if c.markNext() >= 0 {
 		it.PerMark = c.mark()
-	} else if it.PerUnit = c.unit(); it.PerUnit == units.None {
+	} else if it.PerUnit = c.unit(); it.PerUnit == units.None && c.peek() >= '0' && c.peek() <= '9' {
+		c.number()
+		c.failFrom(from, "per", c.typed(from, c.pos)+": a rate is written for one unit, so divide it: 1 mm per 50 mm is 0.02 mm per mm", "at most 0.02 mm per mm of D4")
+	} else if it.PerUnit == units.None {
 		c.failFrom(from, "per", "per what? "+c.typed(from, c.pos)+" needs a unit, or the mark of a reading", "0.5 mm per m of D4", "0.5 mm per D3 of D4")
 	}
 	c.blanks()
