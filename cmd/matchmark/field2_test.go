@@ -2,8 +2,15 @@ package main
 
 import (
 	"maps"
+	"os"
+	"path/filepath"
+	"testing"
+	"testing/fstest"
 
 	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/templates"
 )
 
 // The points of six more published procedures go through the same tests as the first
@@ -106,4 +113,50 @@ var moreFieldSums = []fieldSum{
 	{file: "field-reduction-gear.yaml", mark: "D7", source: "NAVEDTRA 14115, depth constant", taken: map[string]string{"this": "2.255 in", "D6": "2.250 in"}, low: "2.250 in", high: "2.260 in"},
 	// An end play of 0.0140 in that shall become 0.003 to 0.005 in takes 0.009 to 0.011 in.
 	{file: "field-swing-brake.yaml", mark: "D5", source: "TM 5-3810-294-34 5-47", taken: map[string]string{"this": "0.010 in", "D4": "0.0140 in"}, low: "0.0090 in", high: "0.0110 in"},
+}
+
+// TestSizeTableByOrifice: the job chooses the row of the size table that is printed.
+// Figures: safety-valve maker's manual, 1511 series, table 8b and its note 1.
+func TestSizeTableByOrifice(t *testing.T) {
+	t.Parallel()
+	const name = "field-safety-valve.yaml"
+	text, err := os.ReadFile(filepath.Join(testdata, "good", name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct {
+		orifice string
+		points  []point
+	}{
+		{"N", []point{
+			{at: "D6", words: []string{"at most 2.773 in", "70.43 mm"}},
+			{at: "D7", words: []string{"2.950 +0.006 / −0.000 in", "2.950 – 2.956"}},
+			{at: "D8", words: []string{"0.025 +0.005 / −0.000 in", "old part at least 0.020 in", "0.51 mm"}},
+		}},
+		{"Q", []point{
+			{at: "D6", words: []string{"at most 4.424 in", "112.37 mm"}},
+			{at: "D8", words: []string{"0.036 +0.005 / −0.000 in", "old part at least 0.025 in", "0.64 mm"}},
+			{at: "D9", words: []string{"0.285 +0.005 / −0.000 in", "7.24 +0.13 / −0.00 mm"}},
+		}},
+	} {
+		job := "job: {number: WO-2291}\noptions: {orifice: orifice " + c.orifice + "}\n"
+		files := fstest.MapFS{name: {Data: text}, "job.yaml": {Data: []byte(job)}}
+		j, problems := packs.Load(files, packs.Inputs{Definition: name, Job: "job.yaml"})
+		if len(problems) > 0 {
+			t.Fatalf("orifice %s: %v", c.orifice, problems)
+		}
+		pack, misfits := templates.Compose(j, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
+		if len(misfits) > 0 {
+			t.Fatalf("orifice %s: %v", c.orifice, misfits)
+		}
+		for _, p := range c.points {
+			items := p.lookedFor(t, j, pack)
+			if lack := p.missing(items); lack != "" {
+				t.Errorf("orifice %s, %s: %s", c.orifice, p.at, lack)
+			}
+			if (&point{words: []string{"1.182 in"}}).missing(items) == "" {
+				t.Errorf("orifice %s, %s: a row of orifice H is printed", c.orifice, p.at)
+			}
+		}
+	}
 }
