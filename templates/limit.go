@@ -26,6 +26,11 @@ func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout
 	return append(limit, notes...)
 }
 
+// worded is a line of text that stands for a dimension.
+func (c *composer) worded(d *packs.Dim, st layout.Style, text string) layout.Block {
+	return c.Line(0, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: d.At})
+}
+
 // shrunk is a block as wide as what stands in it.
 func shrunk(b layout.Block) layout.Block {
 	b.W = 0
@@ -50,14 +55,14 @@ func (c *composer) limitAndNotes(d *packs.Dim, back bool, width layout.Mm) (limi
 		if back {
 			word = c.w.recorded
 		}
-		return []layout.Block{c.Words(layout.Limit, word)}, c.saysLines(d, width)
+		return []layout.Block{c.worded(d, layout.Limit, word)}, c.saysLines(d, width)
 	case !back && d.Left.NeedsFound():
 		text := fill(c.w.onFound, plainWords(c.w, d.Left), c.page("left "+d.Mark))
-		out := layout.Beside(4, c.Words(layout.Limit, c.w.noLeft), c.Para(width-40, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}).Pad(0.5, 0, 0, 0))
+		out := layout.Beside(4, c.worded(d, layout.Limit, c.w.noLeft), c.Para(width-40, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}).Pad(0.5, 0, 0, 0))
 		return []layout.Block{out}, c.limitNotes(d, width, false)
 	}
 	if !back && work.Late != nil {
-		return []layout.Block{c.Words(layout.Limit, c.w.noLeft), c.laterLine(d, work.Late, width)}, c.limitNotes(d, width, false)
+		return []layout.Block{c.worded(d, layout.Limit, c.w.noLeft), c.laterLine(d, work.Late, width)}, c.limitNotes(d, width, false)
 	}
 	out := c.limitWords(d, d.Left, d.LeftBy, width)
 	for _, old := range []struct {
@@ -72,6 +77,9 @@ func (c *composer) limitAndNotes(d *packs.Dim, back bool, width layout.Mm) (limi
 			out = append(out, c.limitLine(d, append([]reading.Part{{Text: old.name}}, line...), width, layout.Limit))
 		}
 		for _, line := range words.Small {
+			if d.Positions.Boxes() > 1 && hasBlank(line) {
+				continue // one pair of boxes does not serve several readings
+			}
 			out = append(out, c.limitLine(d, line, width, layout.Sub))
 		}
 	}
@@ -99,7 +107,7 @@ func (c *composer) limitWords(d *packs.Dim, l *reading.Limit, by []*reading.Limi
 		small := c.limitLine(d, line, width, layout.Sub)
 		if len(out) == 1 && len(p.Main) == 1 && small.W < width {
 			// Boxes in the small line go beside the limit, where there is room.
-			main := c.Words(layout.Limit, partWords(c.w, p.Main[0]))
+			main := c.worded(d, layout.Limit, partWords(c.w, p.Main[0]))
 			if row := layout.Middle(4, main, small); row.W <= width {
 				out[0] = row
 				continue
@@ -189,7 +197,7 @@ func (c *composer) limitLine(d *packs.Dim, parts []reading.Part, width layout.Mm
 	var text []reading.Part
 	flush := func() {
 		if s := partWords(c.w, text); s != "" {
-			row = append(row, c.Words(st, s))
+			row = append(row, c.worded(d, st, s))
 		}
 		text = nil
 	}

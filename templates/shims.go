@@ -28,7 +28,12 @@ func (c *composer) shimBoxes(d *packs.Dim, sides []side, width layout.Mm) []layo
 		}
 	}
 	if len(cols) > 1 {
-		out[0] = layout.Above(1, out[0], c.Tick(layout.Body, c.w.oldPackStays, d.At))
+		tick := c.Tick(layout.Body, c.w.oldPackStays, d.At)
+		if one := layout.Middle(layout.GapX, shrunk(out[0]), tick); one.W <= width && out[0].H < 2*layout.Sub.Lead {
+			out[0] = one
+		} else {
+			out[0] = layout.Above(1, out[0], tick)
+		}
 	}
 	if d.Shims.Stock.Stock.Pick {
 		return append(out, c.pickBoxes(d, cols, width))
@@ -116,12 +121,19 @@ func (c *composer) leafTable(d *packs.Dim, sides []side, width layout.Mm) layout
 	var rows []layout.Block
 	leaves := d.Shims.Stock.Stock.Most
 	for _, s := range sides {
+		first := s.caption
+		if s.copied {
+			first = fill(c.w.fromPage, c.page("found "+d.Mark))
+		}
 		var row []layout.Block
 		for i := range leaves {
-			row = append(row, c.box(d, s, fill(c.w.leaf, strconv.Itoa(i+1)), false))
+			caption := fill(c.w.leaf, strconv.Itoa(i+1))
+			if i == 0 {
+				caption = first + ", " + caption
+			}
+			row = append(row, c.box(d, s, caption, false))
 		}
-		row = append(row, c.box(d, s, c.w.sumOfLeaves, false))
-		rows = append(rows, layout.Above(0.3, c.Words(layout.Caption, c.withUnit(d, s.caption)), flowRow(row, width)))
+		rows = append(rows, flowRow(append(row, c.box(d, s, c.withUnit(d, c.w.sumOfLeaves), false)), width))
 	}
 	one := c.box(d, side{}, "", false).W
 	var materials []layout.Block

@@ -8,7 +8,7 @@ type workedWords struct {
 
 	// Shims.
 	leavesInHand, oneOfSet, workedOutCol, packCol, leavesCol, outsideTable string
-	oldPackStays, leaf, sumOfLeaves, material                              string
+	oldPackStays, fromPage, leaf, sumOfLeaves, material                    string
 
 	// Branches, loops, what waits.
 	branchIf, branchAgain, doThis, leaveOut, onlyIfDone string

@@ -8,7 +8,7 @@ var englishWorked = workedWords{
 
 	leavesInHand: "%s: leaves of %s, at most %s in the pack", oneOfSet: "%s: one of %s",
 	workedOutCol: "worked out", packCol: "pack", leavesCol: "leaves", outsideTable: "Outside the table: no pack, tell the engineer.",
-	oldPackStays: "old pack stays: its sum is within the limits", leaf: "leaf %s", sumOfLeaves: "sum", material: "material, mark",
+	oldPackStays: "old pack stays, its sum is in", fromPage: "p. %s", leaf: "leaf %s", sumOfLeaves: "sum", material: "material, mark",
 
 	branchIf: "IF", branchAgain: "AGAIN", doThis: "do this step", leaveOut: "leave this step out", onlyIfDone: "%s was done (p. %s)",
 	untilHead: "until: %s (%s tries at most)", tryNo: "try %s", lastTry: "The last reading is the one for the box of %s.", stillOut: "Still no good after the last try: %s.",

@@ -142,6 +142,8 @@ var bevelBoxes = []struct {
 	{"oil stick: copied and left", "D1", "reassembly", layout.RoleFraction, 0, 3 * 2},
 	{"disc gap at four places and its spread", "D2", "traveler", layout.RoleValue, 4, 4 + 1},
 	{"disc gap: copy, left, difference, and two spreads", "D2", "reassembly", layout.RoleValue, 4, 4*3 + 2},
+	{"backlash at four angles", "D3", "traveler", layout.RoleValue, 4, 4},
+	{"backlash: copy, left, difference", "D3", "reassembly", layout.RoleValue, 4, 4 * 3},
 	{"backlash: goes back or renewed", "D3", "traveler", layout.RoleTick, 0, 2},
 	{"contact on drive and coast flank", "D4", "traveler", layout.RoleSketch, 0, 2},
 	{"contact that stays, on both flanks", "D4", "reassembly", layout.RoleSketch, 0, 2},
@@ -190,7 +192,7 @@ var bevelWords = []struct{ sheet, text string }{
 	// Setting the gears.
 	{"traveler", "×0.01mm="}, {"traveler", "Numberetchedonthepinion—numberontheendfaceofBevelpinion"}, {"traveler", "byhand:D11=118.00mm+D9−D10"},
 	{"reassembly", "D11Piniontobemovedawayfromthecrownwheel"}, {"reassembly", "leavesof0.05,0.10,0.20,0.50mm"},
-	{"reassembly", "sumofD15Gapunderthecrowncoverwithoutshims"}, {"reassembly", "oldpackstays:itssumiswithinthelimits"},
+	{"reassembly", "sumofD15Gapunderthecrowncoverwithoutshims"}, {"reassembly", "oldpackstays,itssumisin"},
 	{"traveler", "0.20–0.35mm"}, {"traveler", "0.008–0.014in"}, {"traveler", "oldpartasfound±0.05mm"},
 	{"traveler", "with:preloadspringoff"}, {"traveler", "aslippeddecimal"}, {"reassembly", "USED,chosenatW3"},
 	{"reassembly", "oneturnoftheInputnut(M65x2)movesit2.000mm"},
