@@ -1,0 +1,63 @@
+package templates
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs"
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
+)
+
+// limitLadders sets the sums that give the ends of limits, and the boxes for the
+// ends of a size with a tolerance.
+func (c *composer) limitLadders(d *packs.Dim, w packs.Working, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, l := range w.Limits {
+		prefix := ""
+		if l.Limit != d.Left && l.Limit != d.Found {
+			prefix = c.w.oldPart + " "
+		}
+		add := func(ladder *packs.Ladder, name string) {
+			if ladder != nil {
+				names := []string{""}
+				if ladder.Each {
+					names = positionNames(d.Positions)
+				}
+				for _, n := range names {
+					out = append(out, c.rungs(d, ladder, ladderEnd{name: prefix + name, position: n}, width))
+					if l.At != nil && l.Test.Rule == reading.Nominal {
+						out = append(out, c.limitEnds(d, l, width))
+					}
+				}
+			}
+		}
+		add(l.At, c.w.target)
+		add(l.Low, c.w.reading[reading.WordAtLeast])
+		add(l.High, c.w.reading[reading.WordAtMost])
+	}
+	return out
+}
+
+// limitEnds are the two boxes for the ends of a size that was worked out.
+func (c *composer) limitEnds(d *packs.Dim, l packs.LimitLadder, width layout.Mm) layout.Block {
+	box := l.At.Result()
+	box.After = max(box.After, l.Test.Upper.Decimals(), l.Test.Lower.Decimals())
+	p := reading.Part{Blank: reading.BlankResult, Box: box}
+	one := func(by units.Number, name string) layout.Block {
+		sentence := c.w.targetMore
+		if by.Sign() < 0 {
+			sentence = c.w.targetLess
+		}
+		return layout.Bottom(2, c.sumWords(fill(sentence, strings.TrimLeft(by.Print(), "+−-")), d).Pad(0, 0, 2.2, 0), c.blank(d, p, name))
+	}
+	return flowRow([]layout.Block{one(l.Test.Lower, c.w.lowEnd), one(l.Test.Upper, c.w.highEnd)}, width)
+}
+
+// stamped sets the box for a number that stands on a part, and the sum that makes
+// a size of it.
+func (c *composer) stamped(d *packs.Dim, s side, width layout.Mm) layout.Block {
+	number := c.Value(layout.Number{Before: d.Number.Before, Sign: true, Caption: c.w.stampedNumber, Ref: d.At})
+	size := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: d.Box.Unit.Print(), Ref: d.At})
+	return flowRow([]layout.Block{layout.Middle(2, number, c.sumWords("× "+d.OneIs.Print(), d), c.sumWords("=", d), size)}, width)
+}
