@@ -67,8 +67,16 @@ func TestStages(t *testing.T) {
 			t.Errorf("%q prints back %q, on paper %q; want %q", typed, s.Text(), got, paper)
 		}
 	}
+	// A full turn is 360° (common practice, no source).
+	for typed, paper := range map[string]string{"back off 1/6 turn": "back off 60°", "turn 1 1/4 turns": "turn 450°"} {
+		if s, fault := ParseStage(typed); fault != nil || strings.ReplaceAll(English(s.Words(), "▢"), "\u00a0", " ") != paper {
+			t.Errorf("%q is not %s on paper: %+v", typed, paper, fault)
+		}
+	}
 	for _, c := range []struct{ typed, code, help string }{
 		{"30", "no-unit", "30 N·m"},
+		{"back off 1/7 turn", "no-unit", "back off 15°"},
+		{"200 lb-ft while it turns", "unknown-word", "write it into pattern: or do:, as pattern: while it turns"},
 		{"30 kg", "stage", "30 N·m"},
 		{"60°", "stage", "turn 60°"},
 		{"turn 60", "no-unit", "turn 60°"},

@@ -47,14 +47,15 @@ var stageWords = []struct {
 }
 
 // ParseStage reads one stage: 30 N·m, 30 to 35 N·m, by hand, slacken all, back
-// off 15°, turn 60°, again after 24 h. A stage by tensioner is a pressure or a
+// off 15° or 1/24 turn, turn 60°, again after 24 h. A stage by tensioner is a pressure or a
 // force.
 func ParseStage(text string) (*Stage, *Fault) {
 	c := newCursor(text)
 	s := c.stage()
 	c.blanks()
 	if c.ok() && !c.end() {
-		c.unknown("something stands behind the stage")
+		rest := c.typed(c.pos, len(c.runes))
+		c.failAt(c.pos, len(c.runes)-c.pos, "unknown-word", "\""+rest+"\" behind a stage: a stage is a torque, an angle or a few fixed words", "write it into pattern: or do:, as pattern: "+rest)
 	}
 	if c.fault != nil {
 		return nil, c.fault
@@ -144,6 +145,15 @@ func (c *cursor) stageNumber(from int, dim units.Dimension, good string) units.Q
 	q.Unit = c.unit()
 	if !c.ok() {
 		return q
+	}
+	if end := c.pos; dim == units.Angle && q.Unit == units.None {
+		// A share of a turn is an angle: 1/6 turn is 60°.
+		c.blanks()
+		if degrees := q.Number.Mul(units.Whole(360)); (c.take("turns") || c.take("turn")) && degrees.Rat().IsInt() {
+			q = units.Quantity{Number: units.Exact(degrees.Rat(), 0), Unit: units.Degree}
+		} else {
+			c.pos = end
+		}
 	}
 	text := c.typed(from, c.pos)
 	switch {

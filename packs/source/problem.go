@@ -1,6 +1,15 @@
 package source
 
-import "sort"
+import (
+	"fmt"
+	"regexp"
+	"sort"
+	"strconv"
+)
+
+// anyPlace finds what tells one place from another in a message: the place behind a
+// mark or a name, and the number of a step.
+var anyPlace = regexp.MustCompile(`/[\p{L}\p{N}-]+|\bR?[0-9]+\.[0-9]+ \(`)
 
 // A Pos is a place in a file: line and column count from 1, the column in
 // runes. Width is how many runes the marked text has. The zero Pos means that
@@ -76,7 +85,9 @@ func (ps Problems) Errors() int {
 	return n
 }
 
-// Sort orders the problems by place and drops those that say the same again.
+// Sort orders the problems by place and drops those that say the same again. What is
+// said of several places of one thing, at one place of the file, is said of the
+// first, with how many more there are.
 func (ps *Problems) Sort() {
 	list := *ps
 	sort.SliceStable(list, func(i, j int) bool {
@@ -89,12 +100,26 @@ func (ps *Problems) Sort() {
 		}
 		return a.Code < b.Code
 	})
-	kept := list[:0]
-	for i, p := range list {
-		if i > 0 && p.Pos == kept[len(kept)-1].Pos && p.Message == kept[len(kept)-1].Message {
-			continue
+	var kept Problems
+	more := map[string]int{} // further places of the problem kept, by what it says
+	at := map[string]int{}
+	for _, p := range list {
+		key := fmt.Sprint(p.Pos, p.Severity, p.Code, anyPlace.ReplaceAllString(p.Message, ""))
+		i, said := at[key]
+		switch {
+		case !said:
+			at[key] = len(kept)
+			kept = append(kept, p)
+		case kept[i].Message != p.Message:
+			more[key]++
 		}
-		kept = append(kept, p)
+	}
+	for key, n := range more {
+		places := " more places"
+		if n == 1 {
+			places = " more place"
+		}
+		kept[at[key]].Message += "; the same at " + strconv.Itoa(n) + places
 	}
 	*ps = kept
 }
