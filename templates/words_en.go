@@ -38,7 +38,7 @@ var english = words{
 
 	to: "to", with: "with", by: "by", seen: "seen from %s", reads: "reads %s", asFound: "as found", asLeft: "as left", difference: "left − found",
 	copyFrom: "as found, copy from p. %s", limit: "limit", notTaken: "not taken, because", source: "source: %s", notSourced: "LIMIT NOT SOURCED",
-	in: "in", out: "out", ifOut: "out: %s", ifOver: "over: %s", ifUnder: "under: %s",
+	in: "OK", out: "not OK", ifOut: "out: %s", ifOver: "over: %s", ifUnder: "under: %s",
 	toothToe: "toe", toothHeel: "heel", toothTip: "tip of the tooth", toothRoot: "root",
 	oneTurn: "one turn of the %s moves it %s", oneFlat: "one flat of the %s moves it %s", noLeft: "record", onFound: "to be left %s (p. %s)",
 

@@ -13,7 +13,7 @@ var englishReadings = readingWords{
 	warm:   "part not at %s (%s): ", warmStep: "part", warmLess: "less %s =", warmFor: "× %s =", warmAt: "reading less this, at %s:",
 	warmAll: "take this off each reading (with an instrument near %s itself)", spare: "spare %s",
 
-	mended: "mended", inOld: "old part, in", goesBack: "goes back", renewed: "renewed",
+	mended: "mended", inOld: "old part OK", goesBack: "goes back", renewed: "renewed",
 	sourcesDiffer: "sources differ", used: "USED", chosenAt: "chosen at %s",
 
 	sheet: "Readings", boxesOn: "%s boxes on the readings sheet, p. %s", boxesOnBack: "%s boxes on the readings sheet, p. %s, below those found",
