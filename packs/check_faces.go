@@ -72,6 +72,9 @@ func (b *builder) checkAdjuster(d *Dim, dd *def.Dimension) {
 // each of them.
 func (b *builder) checkPieces(d *Dim, dd *def.Dimension) {
 	p := d.Of.Part
+	if d.Kind == "count" && d.Positions.Boxes() == 1 {
+		return // how many there are is one number
+	}
 	if p == nil || p.Count < 2 || d.Positions.Boxes()%p.Count == 0 || d.Box.Form != reading.Digits && d.Box.Form != reading.Fraction {
 		return
 	}
@@ -79,9 +82,13 @@ func (b *builder) checkPieces(d *Dim, dd *def.Dimension) {
 	if dd.At.At.Line > 0 {
 		at = dd.At.At
 	}
+	boxes := count(d.Positions.Boxes()) + " boxes"
+	if d.Positions.Boxes() == 1 {
+		boxes = "1 box"
+	}
 	b.problems = append(b.problems, source.Problem{
 		Pos: at, Severity: source.Warning, Code: "boxes-and-pieces",
-		Message: d.Mark + " has " + count(d.Positions.Boxes()) + " boxes for " + count(p.Count) + " pieces of " + p.called(),
+		Message: d.Mark + " has " + boxes + " for " + count(p.Count) + " pieces of " + p.called(),
 		Help:    []string{"at: {piece: 1 to " + count(p.Count) + "}"},
 		See:     []source.Also{{Pos: p.At, What: "the part"}},
 	})
