@@ -1,6 +1,8 @@
 package templates
 
 import (
+	"strings"
+
 	"strconv"
 
 	"matchmark/layout"
@@ -87,6 +89,9 @@ func (m *matrix) measure() {
 		m.label = max(m.label, m.Width(layout.Strong, n)+2*matrixPadX)
 	}
 	m.label = min(m.label, matrixLabelW)
+	for _, word := range strings.Fields(m.rowsName()) {
+		m.label = max(m.label, m.Width(layout.SubBold, word)+2*matrixPadX) // the head is not broken within a word
+	}
 	if len(m.sides) > 1 {
 		m.label += matrixWordW
 	}
@@ -134,6 +139,14 @@ func (m *matrix) sets(cols []int) int {
 	return max(min(int(m.width/one), len(m.rows)), 1)
 }
 
+// rowsName is the name that stands above the names of the rows.
+func (m *matrix) rowsName() string {
+	if m.across {
+		return m.d.Positions.ColName
+	}
+	return m.d.Positions.RowName
+}
+
 // table has the columns of a part, repeated for each set.
 func (m *matrix) table(cols []int) layout.Table {
 	t := layout.Table{PadX: matrixPadX, PadY: matrixPadY, Grid: true}
@@ -141,10 +154,7 @@ func (m *matrix) table(cols []int) layout.Table {
 		b := m.Para(w-2*matrixPadX, []layout.Run{layout.T(layout.SubBold, text)}, layout.ParaOpts{Ref: m.d.At})
 		return layout.Column{Width: w, Head: b}
 	}
-	name := m.d.Positions.RowName
-	if m.across {
-		name = m.d.Positions.ColName
-	}
+	name := m.rowsName()
 	for range m.sets(cols) {
 		t.Columns = append(t.Columns, head(m.label, name))
 		for _, k := range cols {
