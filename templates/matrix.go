@@ -169,7 +169,8 @@ func (m *matrix) table(cols []int) layout.Table {
 	return t
 }
 
-// tableRows are the rows of a part: down the first set, then down the next.
+// tableRows are the rows of a part, from one set to the next and then down, so that a
+// list that goes on to another page goes on with the next number.
 func (m *matrix) tableRows(cols []int) []layout.Row {
 	sets := m.sets(cols)
 	n := len(m.rows)
@@ -178,7 +179,7 @@ func (m *matrix) tableRows(cols []int) []layout.Row {
 	for i := range rows {
 		rows[i] = layout.Row{Ref: m.d.At, Middle: true}
 		for s := range sets {
-			k := s*tall + i
+			k := i*sets + s
 			if k >= n {
 				continue
 			}
