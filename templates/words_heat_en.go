@@ -62,7 +62,7 @@ var englishHeat = heatWords{
 		"Probes on hub skin, shaft and neighbour; crayon mark on the skin, away from the flame. Stop watch in one hand.",
 		"Fire watch stands with extinguisher and alarm; start written below.",
 		"Heat all round at once, torches moving, on the hub and never on the shaft. Read the log aloud.",
-		"When the puller moves: draw on without a stop, heat on until the skin is at its limit. Then heat off.",
+		"When the puller moves: draw on without a stop, heat on until the crayon melts. Then heat off.",
 		"Hub down on its timber. It cools in still air, never with water. Fire watch stays %s; end written below.",
 	},
 	orderInduction: []string{
@@ -73,7 +73,7 @@ var englishHeat = heatWords{
 		"{neighbour}",
 		"Coil on the hub alone. Probes on hub skin, bore end, shaft and neighbour. Stop watch in one hand.",
 		"Heat with full power at once. Read the log aloud.",
-		"When the puller moves: draw on without a stop, heat on until the skin is at its limit. Then heat off.",
+		"When the puller moves: draw on without a stop, heat on until the crayon melts. Then heat off.",
 		"Hub down on its timber. Let it cool in still air, take its magnetism out, cover it.",
 	},
 	orderPuller: "Puller on and loaded before the heat: %s.",
