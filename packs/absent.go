@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/packs/def"
@@ -15,8 +16,8 @@ import (
 type missing struct {
 	name   def.Text
 	what   string
-	from   Place    // where it was looked for
-	labels []string // the places that the thing has
+	from   job.Place // where it was looked for
+	labels []string  // the places that the thing has
 }
 
 // A tally keeps, while steps are resolved, which names were found at some place

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"math/big"
 	"strings"
 
@@ -10,22 +11,9 @@ import (
 	"matchmark/packs/units"
 )
 
-// A Movement is what an adjuster moves, told by its maker: by turns, by flats, or by
-// how thick its shims are.
-type Movement struct {
-	PerTurn, PerFlat *units.Quantity // one of the two, nil of shims
-	Thick, Gives     *units.Quantity // of shims: so much of them moves so much
-}
-
-// A BackOff is how far an adjuster is turned back after it touches.
-type BackOff struct {
-	Text      string          // as written: 1/6 turn, 2 flats, 10 to 20°
-	Low, High *units.Quantity // what that moves, nil if it is not known; High only of a range
-}
-
 // readMovement takes over what turning a part without a thread moves, and whether
 // it is left alone.
-func (b *builder) readMovement(p *Part, dp *def.Part) {
+func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	p.LeaveAlone = dp.LeaveAlone.Value
 	t := dp.Moves
 	if !t.Written() {
@@ -41,7 +29,7 @@ func (b *builder) readMovement(p *Part, dp *def.Part) {
 	turns, gives, ok := strings.Cut(t.Value, " gives ")
 	q, err := units.ParseQuantity(gives)
 	if thick, fault := units.ParseQuantity(turns); ok && fault == nil && err == nil && moveLike(thick) && moveLike(q) {
-		p.Movement = &Movement{Thick: &thick, Gives: &q}
+		p.Movement = &job.Movement{Thick: &thick, Gives: &q}
 		return
 	}
 	n, what, fine := turnsOf(turns)
@@ -51,10 +39,10 @@ func (b *builder) readMovement(p *Part, dp *def.Part) {
 	}
 	one := units.Quantity{Number: units.Exact(q.Number.Quo(n).Rat(), q.Number.Decimals()), Unit: q.Unit}
 	if what == "flat" {
-		p.Movement = &Movement{PerFlat: &one}
+		p.Movement = &job.Movement{PerFlat: &one}
 		return
 	}
-	p.Movement = &Movement{PerTurn: &one}
+	p.Movement = &job.Movement{PerTurn: &one}
 	if p.Flats > 0 {
 		flat := units.Quantity{Number: one.Number.Quo(units.Whole(int64(p.Flats))), Unit: one.Unit}
 		p.Movement.PerFlat = &flat
@@ -78,7 +66,7 @@ func turnsOf(text string) (n units.Number, what string, ok bool) {
 
 // readAdjuster finds what sets a dimension, and works out what one turn and one
 // flat of it moves.
-func (b *builder) readAdjuster(d *Dim, dd *def.Dimension, pl Place) {
+func (b *builder) readAdjuster(d *job.Dim, dd *def.Dimension, pl job.Place) {
 	if !dd.Adjust.Written() {
 		if dd.BackOff.Written() {
 			b.problems.Add(dd.BackOff.At, "no-adjuster", d.Mark+" says how far to back off, but not what", "adjust: lock-nut")
@@ -118,8 +106,8 @@ func travel(mm thread.Mm, decimals int, unit units.Unit) *units.Quantity {
 
 // readBackOff reads how far an adjuster is turned back, and works out what that
 // moves.
-func (b *builder) readBackOff(d *Dim, t def.Text) {
-	bo := &BackOff{Text: t.Value}
+func (b *builder) readBackOff(d *job.Dim, t def.Text) {
+	bo := &job.BackOff{Text: t.Value}
 	low, high, ranged := strings.Cut(t.Value, " to ")
 	if ranged { // the word or sign stands once, behind the second
 		_, width, _ := units.LeadingNumber(high)
@@ -129,7 +117,7 @@ func (b *builder) readBackOff(d *Dim, t def.Text) {
 		if i == 1 && !ranged {
 			break
 		}
-		moved, ok := d.moves(text)
+		moved, ok := movedBy(d, text)
 		if !ok {
 			b.problems.Add(t.At, "back-off", quote(t.Value)+" does not say how far to turn back", "back-off: 1/6 turn", "or 2 flats, or 10 to 20°")
 			return
@@ -143,9 +131,9 @@ func (b *builder) readBackOff(d *Dim, t def.Text) {
 	d.BackOff = bo
 }
 
-// moves works out what a turn of the adjuster by so much moves; nil where it is not
+// movedBy works out what a turn of the adjuster by so much moves; nil where it is not
 // known.
-func (d *Dim) moves(text string) (*units.Quantity, bool) {
+func movedBy(d *job.Dim, text string) (*units.Quantity, bool) {
 	var share units.Number // of a turn
 	if q, err := units.ParseQuantity(text); err == nil && q.Unit == units.Degree {
 		share = q.Number.Quo(units.Whole(360))
@@ -177,7 +165,7 @@ func (d *Dim) moves(text string) (*units.Quantity, bool) {
 // checkLeftAlone sees that nobody turns an adjuster that stays as it is: it is not
 // taken off or slackened by itself, and what it sets is only recorded.
 func (b *builder) checkLeftAlone() {
-	touched := func(p *Part, at source.Pos, what string) {
+	touched := func(p *job.Part, at source.Pos, what string) {
 		b.problems = append(b.problems, source.Problem{
 			Pos: at, Severity: source.Error, Code: "left-alone",
 			Message: p.Name + " is left alone (" + p.LeaveAlone + "), and " + what,
@@ -187,14 +175,14 @@ func (b *builder) checkLeftAlone() {
 	}
 	for _, p := range b.job.Parts {
 		if p.LeaveAlone != "" && len(p.Off) > 0 {
-			touched(p, p.Off[0].At, "comes off at "+p.Off[0].Step.name())
+			touched(p, p.Off[0].At, "comes off at "+p.Off[0].Step.Name())
 		}
 	}
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			for _, f := range st.Loosen {
 				if f.Part != nil && f.Part.LeaveAlone != "" {
-					touched(f.Part, f.At, "is loosened at "+st.name())
+					touched(f.Part, f.At, "is loosened at "+st.Name())
 				}
 			}
 		}

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"regexp"
 	"slices"
 	"strings"
@@ -10,35 +11,6 @@ import (
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
-
-// Branching says when a step is done: only if, again until, all places in one
-// table, or later.
-type Branching struct {
-	If        *Asked // nil for a step that is always done
-	Otherwise string // what is done instead, empty for nothing
-	Until     *Asked // what ends a step that is done over and over
-	Tries     int    // how often at most
-	StillOut  string // what is done when the last try is no good either
-	Table     bool   // printed in one table with the same step at other places
-	Later     string // when it is done, for a step that waits: after 48 h of running
-	OnlyIf    *Step  // for a put-back row: done only where this step was done
-}
-
-// An Asked is a question, or a reading that is looked at.
-type Asked struct {
-	At   source.Pos
-	Cond *reading.Condition
-	Dim  *Dim // of a reading
-	Left bool // the reading left, not that found
-}
-
-// A Deferred is work that waits until the machine has run.
-type Deferred struct {
-	At    source.Pos
-	When  string // after 48 h of running
-	Step  *Step  // the step that waits, nil for a joint
-	Joint *Joint // the joint that is tightened again
-}
 
 // asked tells a condition that is decided at the machine from the name of a build.
 var asked = regexp.MustCompile(`\?\s*$|^D\d+(/\S+)? `)
@@ -71,7 +43,7 @@ func (b *builder) readBranches() {
 			st.Table = ds.AsTable.Value == "yes"
 			if when := b.whens[ds]; when.Written() {
 				st.If = b.condition(when, st)
-				st.Otherwise = st.Place.value(ds.Otherwise)
+				st.Otherwise = valueAt(st.Place, ds.Otherwise)
 			}
 			b.readLoop(st, ds)
 		}
@@ -79,13 +51,13 @@ func (b *builder) readBranches() {
 }
 
 // condition reads a condition as seen from a step.
-func (b *builder) condition(t def.Text, st *Step) *Asked {
+func (b *builder) condition(t def.Text, st *job.Step) *job.Asked {
 	c, fault := reading.ParseCondition(t.Value)
 	if fault != nil {
 		b.fault(t, fault)
 		return nil
 	}
-	a := &Asked{At: t.At, Cond: c}
+	a := &job.Asked{At: t.At, Cond: c}
 	if c.Ask == reading.AskPerson {
 		return a
 	}
@@ -105,7 +77,7 @@ func (b *builder) condition(t def.Text, st *Step) *Asked {
 }
 
 // canBeAsked sees that the reading of a condition can be looked at in this way.
-func (b *builder) canBeAsked(t def.Text, a *Asked) bool {
+func (b *builder) canBeAsked(t def.Text, a *job.Asked) bool {
 	c, d := a.Cond, a.Dim
 	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
 	switch c.Ask {
@@ -151,7 +123,7 @@ func boundUnit(c *reading.Condition) units.Unit {
 }
 
 // answersOf lists the answers that a dimension can have, as they are typed.
-func answersOf(d *Dim) []string {
+func answersOf(d *job.Dim) []string {
 	l := d.Left
 	if l == nil {
 		l = d.Found
@@ -166,10 +138,10 @@ func answersOf(d *Dim) []string {
 	return out
 }
 
-func answerOf(d *Dim) string { return append(answersOf(d), "…")[0] }
+func answerOf(d *job.Dim) string { return append(answersOf(d), "…")[0] }
 
 // readLoop reads until when a step is done again.
-func (b *builder) readLoop(st *Step, ds *def.Step) {
+func (b *builder) readLoop(st *job.Step, ds *def.Step) {
 	if !ds.Until.Written() {
 		for _, t := range []def.Text{ds.Tries, ds.StillOut} {
 			if t.Written() {
@@ -183,7 +155,7 @@ func (b *builder) readLoop(st *Step, ds *def.Step) {
 		b.problems.Add(ds.Until.At, "no-end", "a step that is done again needs an end: how often at most, and what then", "tries: 4", "still-out: tell the engineer")
 	}
 	st.Until = b.condition(ds.Until, st)
-	st.StillOut = st.Place.value(def.Varying{One: ds.StillOut, At: ds.StillOut.At})
+	st.StillOut = valueAt(st.Place, def.Varying{One: ds.StillOut, At: ds.StillOut.At})
 	if n, ok := wholeNumber(ds.Tries); ok {
 		if n < 2 || n > maxTries {
 			b.problems.Add(ds.Tries.At, "no-end", "tries: "+ds.Tries.Value+"; from 2 to 8 have their boxes on paper", "tries: 4")
@@ -202,7 +174,7 @@ const maxTries = 8
 // checkBranches sees that what decides is known by then, that no reading is taken
 // for granted whose step may be left out, and that what waits stands at the end.
 func (b *builder) checkBranches() {
-	var last *Step // that is not for later
+	var last *job.Step // that is not for later
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			if st.Later == "" {
@@ -224,7 +196,7 @@ func (b *builder) checkBranches() {
 			if st.Later != "" && last != nil && st.Index < last.Index && st.Undoes == nil {
 				b.problems = append(b.problems, source.Problem{
 					Pos: st.At, Severity: source.Error, Code: "not-last",
-					Message: "step " + st.name() + " waits (" + st.Later + "), and " + last.name() + " comes after it and does not wait",
+					Message: "step " + st.Name() + " waits (" + st.Later + "), and " + last.Name() + " comes after it and does not wait",
 					Help:    []string{"move it to the end"}, See: []source.Also{{Pos: last.At, What: "this one does not wait"}},
 				})
 			}
@@ -243,13 +215,13 @@ func (b *builder) checkBranches() {
 }
 
 // checkDecided finds the reading that decides whether a step is done.
-func (b *builder) checkDecided(st *Step, a *Asked) {
+func (b *builder) checkDecided(st *job.Step, a *job.Asked) {
 	found := a.Dim.FoundAt != nil && a.Dim.FoundAt.Index < st.Index
 	left := a.Dim.LeftAt != nil && a.Dim.LeftAt.Index < st.Index
 	if !found && !left {
 		p := source.Problem{
 			Pos: a.At, Severity: source.Error, Code: "taken-later",
-			Message: st.name() + " is decided by " + a.Dim.Mark + ", which is not read before it",
+			Message: st.Name() + " is decided by " + a.Dim.Mark + ", which is not read before it",
 			Help:    []string{"measure " + a.Dim.Base + " at a step above " + st.No},
 		}
 		if at := a.Dim.FoundAt; at != nil {
@@ -262,11 +234,11 @@ func (b *builder) checkDecided(st *Step, a *Asked) {
 
 // checkGranted sees that no sum takes a reading whose step may be left out, unless
 // it is left out in the same case.
-func (b *builder) checkGranted(d *Dim, st *Step, w Working) {
+func (b *builder) checkGranted(d *job.Dim, st *job.Step, w job.Working) {
 	if st == nil {
 		return
 	}
-	uses := func(l *Ladder) {
+	uses := func(l *job.Ladder) {
 		if l == nil {
 			return
 		}
@@ -281,7 +253,7 @@ func (b *builder) checkGranted(d *Dim, st *Step, w Working) {
 				}
 				b.problems = append(b.problems, source.Problem{
 					Pos: st.At, Severity: source.Error, Code: "may-be-missing",
-					Message: d.Mark + " at " + st.name() + " needs " + in.Mark + ", which is read only if " + from.If.Cond.Text(),
+					Message: d.Mark + " at " + st.Name() + " needs " + in.Mark + ", which is read only if " + from.If.Cond.Text(),
 					Help:    []string{"read it always, or give this step the same if:"},
 					See:     []source.Also{{Pos: from.If.At, What: "read only if this is so"}},
 				})
@@ -298,54 +270,24 @@ func (b *builder) checkGranted(d *Dim, st *Step, w Working) {
 
 // checkTabled sees that a step printed in a table has only what goes into one, and
 // lets its put-back row be printed so where that has no more either.
-func (b *builder) checkTabled(st *Step) {
+func (b *builder) checkTabled(st *job.Step) {
 	if st.Undoes != nil {
-		st.Table = st.Undoes.Table && st.beyondRow() == ""
+		st.Table = st.Undoes.Table && st.BeyondRow() == ""
 		return
 	}
 	if !st.Table {
 		return
 	}
-	what := st.beyondRow()
+	what := st.BeyondRow()
 	if len(b.stepDefs[st].Each) == 0 && st.Place.Label == "" {
 		what = "does not repeat over places"
 	}
 	if what != "" && b.steps[st.Key][0] == st { // told once for all places
-		b.problems.Add(b.stepDefs[st].AsTable.At, "not-in-a-table", "step "+st.name()+" "+what+", and a row of a table has no room for that",
+		b.problems.Add(b.stepDefs[st].AsTable.At, "not-in-a-table", "step "+st.Name()+" "+what+", and a row of a table has no room for that",
 			"take as-table: out, or make a step of its own for it")
 	}
 	st.Table = what == ""
 }
-
-// beyondRow names what a step has that does not go into a row of a table, empty if
-// there is nothing: a row has moves, readings of one number, and initials.
-func (s *Step) beyondRow() string {
-	switch {
-	case s.If != nil, s.OnlyIf != nil, s.Until != nil, s.Later != "":
-		return "is done only if, again or later"
-	case s.Hold != nil:
-		return "has a hold"
-	case len(s.Lifts)+len(s.Heats) > 0:
-		return "lifts or heats"
-	case len(s.Lock)+len(s.Unlock)+len(s.Permits)+len(s.Open)+len(s.Close) > 0 || s.ToolCount || s.CountAll:
-		return "locks, opens or closes something"
-	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:
-		return "loosens, tightens or fits something for now"
-	case len(s.Marks)+len(s.Stacks)+len(s.WayRound) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
-		return "writes down more than readings"
-	case len(s.Measure) > maxTabled, len(s.Set) > 1:
-		return "reads more dimensions than a row takes"
-	}
-	for _, d := range append(append([]*Dim{}, s.Measure...), s.Set...) {
-		if d.Positions.Boxes() > 1 || d.Box.Form != reading.Digits || d.byHand() {
-			return "reads " + d.Mark + ", which is more than one number"
-		}
-	}
-	return ""
-}
-
-// maxTabled is how many readings go into one row.
-const maxTabled = 3
 
 // readDeferred lists the work that waits until the machine has run: the steps that
 // say so, and the joints that are tightened again.
@@ -353,14 +295,14 @@ func (b *builder) readDeferred() {
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			if st.Later != "" && st.Undoes == nil {
-				b.job.Deferred = append(b.job.Deferred, &Deferred{At: st.At, When: st.Later, Step: st})
+				b.job.Deferred = append(b.job.Deferred, &job.Deferred{At: st.At, When: st.Later, Step: st})
 			}
 		}
 	}
 	for _, j := range b.job.Joints {
 		for _, t := range j.Stages {
 			if when, ok := strings.CutPrefix(t, "again after "); ok {
-				b.job.Deferred = append(b.job.Deferred, &Deferred{At: j.At, When: "after " + when, Joint: j})
+				b.job.Deferred = append(b.job.Deferred, &job.Deferred{At: j.At, When: "after " + when, Joint: j})
 			}
 		}
 	}

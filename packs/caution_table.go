@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"regexp"
 
 	"matchmark/packs/heat"
@@ -9,10 +10,10 @@ import (
 // A builtin is a hazard note that the program brings along, with what makes it
 // stand before a step: what the step does (does), or words that its text uses.
 type builtin struct {
-	Caution
+	job.Caution
 	offOnly bool           // only before steps that take apart
 	words   *regexp.Regexp // in the text of the step; nil if none tell it
-	does    func(*builder, *Step) bool
+	does    func(*builder, *job.Step) bool
 }
 
 // builtins are the hazard notes that the program brings along, in our own words.
@@ -28,17 +29,17 @@ type builtin struct {
 // hazard gets is common practice, no source.
 var builtins = []*builtin{
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "lockout", Signal: "danger", Signs: []string{"M028", "M021", "W012"},
 			Hazard: "Machine that can start, or let go what is stored in it.",
 			Result: "It turns, fills or drops on whoever is at it.",
 			Avoid:  "Nobody at the machine before every point is locked and proved; no lock off but one's own.",
 			Rule:   "29 CFR 1910.147(d); ISO 14118",
 		},
-		does: func(_ *builder, st *Step) bool { return len(st.Lock) > 0 || len(st.Unlock) > 0 },
+		does: func(_ *builder, st *job.Step) bool { return len(st.Lock) > 0 || len(st.Unlock) > 0 },
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "confined-space", Signal: "danger", Signs: []string{"W041"},
 			Hazard: "Enclosed space.",
 			Result: "Bad air gives no sign, and the one who goes in to help falls as well.",
@@ -47,7 +48,7 @@ var builtins = []*builtin{
 			Rule:   "29 CFR 1910.146",
 		},
 		words: words(`confined space`),
-		does: func(_ *builder, st *Step) bool {
+		does: func(_ *builder, st *job.Step) bool {
 			for _, o := range st.Open {
 				if o.Enclosed {
 					return true
@@ -57,7 +58,7 @@ var builtins = []*builtin{
 		},
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "lifting", Signal: "warning", Signs: []string{"W015", "P024", "M014", "M008"},
 			Hazard: "Load on the hook.",
 			Result: "A load that slips, swings or drops kills whoever is under it or beside it.",
@@ -69,7 +70,7 @@ var builtins = []*builtin{
 		does:  (*builder).onHook,
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "rotor-lift", Signal: "warning", Signs: []string{"W015", "W019", "W024"},
 			Hazard: "Rotor leaving its bearings.",
 			Result: "One that is not level catches on seals and blades, jumps free, and rolls.",
@@ -78,7 +79,7 @@ var builtins = []*builtin{
 		},
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "hand-lift", Signal: "caution", Signs: []string{"W024", "M008", "M009"},
 			Hazard: "Heavy part lifted by hand.",
 			Result: "Backs and fingers are hurt when one lets go before the other.",
@@ -89,8 +90,8 @@ var builtins = []*builtin{
 		does:  (*builder).byHand,
 	},
 	{
-		Caution: Caution{
-			Key: HotWork, Signal: "warning", Signs: []string{"W021", "W017", "P003", "M004"},
+		Caution: job.Caution{
+			Key: job.HotWork, Signal: "warning", Signs: []string{"W021", "W017", "P003", "M004"},
 			Hazard: "Flame and sparks.",
 			Result: "Oil, rags, coatings and dust burn, also behind the wall and an hour later.",
 			Short:  "Nothing that burns within 11 m (35 ft) uncovered; a fire watch stays {watch} after the flame is out.",
@@ -98,17 +99,17 @@ var builtins = []*builtin{
 			Rule:   "29 CFR 1910.252(a)(2); NFPA 51B",
 		},
 		words: words(`torch(?:es)?|blowlamp|naked flame|flame[- ]cut|braz(?:e|ed|ing)|weld(?:ed|ing)? (?:it|the|a|on)|grind(?:ing)? (?:it|the|off|away)`),
-		does: func(_ *builder, st *Step) bool {
+		does: func(_ *builder, st *job.Step) bool {
 			for _, p := range st.Permits {
-				if p.Key == HotWork {
+				if p.Key == job.HotWork {
 					return true
 				}
 			}
-			return st.heatsWith(heat.Torch)
+			return st.HeatsWith(heat.Torch)
 		},
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "heating", Signal: "warning", Signs: []string{"W017", "W021", "M009"},
 			Hazard: "Hot part.",
 			Result: "Metal that looks cold burns to the bone, and oil or solvent on it catches fire.",
@@ -117,10 +118,10 @@ var builtins = []*builtin{
 			Rule:   "ISO 13732-1; 29 CFR 1910.138",
 		},
 		words: words(`heat(?:ed|ing)? (?:it|the|them|up|to|in|on|with|both|each)|warm(?:ed|ing)? (?:it|the|them|up|in|on|both|each)|hot pull|shrink fit|in(?:to)? the oven|hot plate|oil bath`),
-		does:  func(_ *builder, st *Step) bool { return st.heatsWith() },
+		does:  func(_ *builder, st *job.Step) bool { return st.HeatsWith() },
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "induction", Signal: "warning", Signs: []string{"W006", "P007", "W017", "W021"},
 			Hazard: "Magnetic field of the induction heater.",
 			Result: "It stops pacemakers, pulls tools, and heats rings and watches on the hand.",
@@ -128,10 +129,10 @@ var builtins = []*builtin{
 			Rule:   "Directive 2013/35/EU",
 		},
 		words: words(`induction`),
-		does:  func(_ *builder, st *Step) bool { return st.heatsWith(heat.Induction) },
+		does:  func(_ *builder, st *job.Step) bool { return st.HeatsWith(heat.Induction) },
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "cold", Signal: "warning", Signs: []string{"W010", "W041", "M013", "M009"},
 			Hazard: "Dry ice or liquid nitrogen.",
 			Result: "It freezes skin at once, and its gas takes the place of air without a smell: one or two breaths and you drop.",
@@ -140,10 +141,10 @@ var builtins = []*builtin{
 			Rule:   "29 CFR 1910.146(b): oxygen 19.5 to 23.5 %",
 		},
 		words: words(`dry ice|liquid nitrogen`),
-		does:  func(_ *builder, st *Step) bool { return st.chills() },
+		does:  func(_ *builder, st *job.Step) bool { return st.Chills() },
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "springs", Signal: "warning", Signs: []string{"W001", "M004"},
 			Hazard: "Spring under load.",
 			Result: "It throws cover, nut and spring when the last thread lets go.",
@@ -151,30 +152,30 @@ var builtins = []*builtin{
 			Rule:   "29 CFR 1910.147(d)(5)(i)",
 		},
 		words: words(`spring (?:load|force|pressure)|compressed spring`),
-		does:  func(b *builder, st *Step) bool { return b.frees(st, "spring") },
+		does:  func(b *builder, st *job.Step) bool { return b.frees(st, "spring") },
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "pressure", Signal: "warning", Signs: []string{"W001", "M004", "M013"},
 			Hazard: "Pressure or hot water behind the joint.",
 			Result: "It sprays, scalds, and throws the cover.",
 			Avoid:  "Body to the side of the joint. No bolt turns before the gauge stands at zero and the open drain has been seen. The bolts nearest to you are never the first.",
 			Rule:   "29 CFR 1910.147(d)(5)",
 		},
-		does: func(b *builder, st *Step) bool { return b.frees(st, "pressure") },
+		does: func(b *builder, st *job.Step) bool { return b.frees(st, "pressure") },
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "weight", Signal: "warning", Signs: []string{"W035", "W019"},
 			Hazard: "Part that holds another one up.",
 			Result: "What it holds comes down when it is slack.",
 			Avoid:  "Nobody under it or in its way. Nothing is slackened before the other part hangs or stands by itself.",
 			Rule:   "29 CFR 1910.147(d)(5)(i)",
 		},
-		does: func(b *builder, st *Step) bool { return b.frees(st, "weight") },
+		does: func(b *builder, st *job.Step) bool { return b.frees(st, "weight") },
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "asbestos", Signal: "warning", Signs: []string{"W071", "M017"},
 			Hazard: "Old gasket, packing or lagging.",
 			Result: "Where it holds asbestos, its dust makes cancer, years later.",
@@ -185,7 +186,7 @@ var builtins = []*builtin{
 		},
 		offOnly: true,
 		words:   words(`lagging|thermal insulation|gaskets?|packing rings?|gland packing|heat shield`),
-		does: func(_ *builder, st *Step) bool {
+		does: func(_ *builder, st *job.Step) bool {
 			for _, m := range st.Remove {
 				if oldFibre.MatchString(m.Part.Name) {
 					return true
@@ -195,7 +196,7 @@ var builtins = []*builtin{
 		},
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "solvent", Signal: "warning", Signs: []string{"W021", "P003", "M009"},
 			Hazard: "Solvent.",
 			Result: "Its vapour creeps, catches fire far from the tin, and makes dizzy.",
@@ -205,7 +206,7 @@ var builtins = []*builtin{
 		words: words(`solvent|degreas(?:e|er|ing)|white spirit|acetone|brake cleaner`),
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "sharp", Signal: "caution", Signs: []string{"W022", "M009"},
 			Hazard: "Sharp edges.",
 			Result: "Shims, blades and split lines cut to the bone.",
@@ -214,7 +215,7 @@ var builtins = []*builtin{
 		},
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "pinch", Signal: "caution", Signs: []string{"W024", "W019"},
 			Hazard: "Parts that close on a hand.",
 			Result: "Fingers are crushed between parts that turn or are drawn together.",
@@ -223,7 +224,7 @@ var builtins = []*builtin{
 		},
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "eyes", Signal: "caution", Signs: []string{"M004"},
 			Hazard: "Flying bits.",
 			Result: "A chip from a punch, brush or air hose takes an eye.",
@@ -233,14 +234,14 @@ var builtins = []*builtin{
 		words: words(`hammer|chisel|wire brush|blow (?:it|them) (?:out|off|clean)|compressed air`),
 	},
 	{
-		Caution: Caution{
+		Caution: job.Caution{
 			Key: "foreign-material", Signal: "notice",
 			Hazard: "Machine that stands open.",
 			Result: "One chip, rag or tool left inside ruins it.",
 			Avoid:  "Pockets empty, tools on lanyards, the cover on whenever nobody works at it. What falls in is told at once.",
 			Rule:   "plant procedure for foreign material",
 		},
-		does: func(_ *builder, st *Step) bool { return len(st.Open) > 0 },
+		does: func(_ *builder, st *job.Step) bool { return len(st.Open) > 0 },
 	},
 }
 

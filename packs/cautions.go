@@ -1,25 +1,17 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 
 	"matchmark/packs/source"
 )
 
-// A Spared is a built-in hazard note that an author has left out of a step, with
-// the reason given for it.
-type Spared struct {
-	At     source.Pos
-	Note   *Caution
-	Step   *Step
-	Reason string
-}
-
 // readCautions takes over the hazard notes of the definition. One with the key of
 // a built-in note stands in its place; what it leaves out is taken from it.
 func (b *builder) readCautions() {
-	b.cautions = map[string]*Caution{}
+	b.cautions = map[string]*job.Caution{}
 	fill := strings.NewReplacer("{watch}", b.job.Site.FireWatch.Print(), "{heavy}", b.job.Site.Heavy.Print())
 	for _, n := range builtins {
 		c := n.Caution
@@ -27,7 +19,7 @@ func (b *builder) readCautions() {
 		b.cautions[c.Key] = &c
 	}
 	for _, dc := range b.def.Cautions {
-		c := &Caution{
+		c := &job.Caution{
 			At: dc.Key.At, Key: dc.Key.Value, Signal: dc.Signal.Value, Signs: texts(dc.Signs),
 			Hazard: dc.Hazard.Value, Result: dc.Result.Value, Avoid: dc.Avoid.Value, Rule: dc.Rule.Value,
 		}
@@ -60,7 +52,7 @@ func (b *builder) attachCautions() {
 					st.Cautions = append(st.Cautions, c)
 				}
 			}
-			slices.SortStableFunc(st.Cautions, func(x, y *Caution) int { return rank(x) - rank(y) })
+			slices.SortStableFunc(st.Cautions, func(x, y *job.Caution) int { return rank(x) - rank(y) })
 		}
 	}
 	for _, n := range builtins {
@@ -68,34 +60,30 @@ func (b *builder) attachCautions() {
 			b.job.Cautions = append(b.job.Cautions, c)
 		}
 	}
-	slices.SortStableFunc(b.job.Cautions, func(x, y *Caution) int { return rank(x) - rank(y) })
+	slices.SortStableFunc(b.job.Cautions, func(x, y *job.Caution) int { return rank(x) - rank(y) })
 	for _, c := range b.job.Cautions {
-		slices.SortStableFunc(c.Steps, func(x, y *Step) int { return x.Index - y.Index })
+		slices.SortStableFunc(c.Steps, func(x, y *job.Step) int { return x.Index - y.Index })
 	}
 }
 
 // rank orders signal words, the worst first.
-func rank(c *Caution) int {
+func rank(c *job.Caution) int {
 	return slices.Index([]string{"danger", "warning", "caution", "notice"}, c.Signal)
 }
 
 // meets reports whether a step does what a built-in note warns of.
-func (n *builtin) meets(b *builder, st *Step) bool {
+func (n *builtin) meets(b *builder, st *job.Step) bool {
 	if n.offOnly && st.Back {
 		return false
 	}
 	return n.words != nil && n.words.MatchString(st.Do) || n.does != nil && n.does(b, st)
 }
 
-// HotWork is the key of the built-in note for flame and sparks; after a step that
-// carries it a fire watch stays.
-const HotWork = "hot-work"
-
 // kept are the notes that no author can leave out.
-var kept = []string{"lockout", "confined-space", "lifting", HotWork, "heating"}
+var kept = []string{"lockout", "confined-space", "lifting", job.HotWork, "heating"}
 
 // spared reads which built-in notes the author leaves out of a step, and why.
-func (b *builder) spared(st *Step) map[string]bool {
+func (b *builder) spared(st *job.Step) map[string]bool {
 	from := st
 	if st.Undoes != nil {
 		from = st.Undoes
@@ -112,7 +100,7 @@ func (b *builder) spared(st *Step) map[string]bool {
 		default:
 			out[c.Key] = true
 			if from == st {
-				b.job.Spared = append(b.job.Spared, &Spared{At: t.Name.At, Note: c, Step: st, Reason: t.Value.Value})
+				b.job.Spared = append(b.job.Spared, &job.Spared{At: t.Name.At, Note: c, Step: st, Reason: t.Value.Value})
 			}
 		}
 	}
@@ -121,22 +109,22 @@ func (b *builder) spared(st *Step) map[string]bool {
 
 // onHook reports whether a step makes a lift with a crane, or moves a part that is
 // too heavy to be lifted by hand without saying how many people it takes.
-func (b *builder) onHook(st *Step) bool {
-	hook := func(l *Lift) bool { return !l.ByHand }
+func (b *builder) onHook(st *job.Step) bool {
+	hook := func(l *job.Lift) bool { return !l.ByHand }
 	return slices.ContainsFunc(st.Lifts, hook) || st.OnHook != "" || st.People < 2 && len(st.Lifts) == 0 && b.movesHeavy(st)
 }
 
 // byHand reports whether a step has several people lift a heavy part.
-func (b *builder) byHand(st *Step) bool {
-	hand := func(l *Lift) bool { return l.ByHand }
+func (b *builder) byHand(st *job.Step) bool {
+	hand := func(l *job.Lift) bool { return l.ByHand }
 	return slices.ContainsFunc(st.Lifts, hand) || st.OnHook == "" && st.People >= 2 && len(st.Lifts) == 0 && b.movesHeavy(st)
 }
 
 // movesHeavy reports whether a step takes off or puts back a part above the site's
 // heavy mass.
-func (b *builder) movesHeavy(st *Step) bool {
-	return slices.ContainsFunc(append(slices.Clone(st.Remove), st.Fit...), func(m *Move) bool {
-		mass := m.Part.weighs(b.job.Parts)
+func (b *builder) movesHeavy(st *job.Step) bool {
+	return slices.ContainsFunc(append(slices.Clone(st.Remove), st.Fit...), func(m *job.Move) bool {
+		mass := m.Part.Weighs(b.job.Parts)
 		if mass == nil {
 			return false
 		}
@@ -147,16 +135,16 @@ func (b *builder) movesHeavy(st *Step) bool {
 
 // frees reports whether a step takes off, slackens or puts back a part that holds
 // back a spring, pressure or a weight. There is no pressure yet in putting back.
-func (b *builder) frees(st *Step, what string) bool {
-	moved := func(m *Move) bool { return m.Part.Holds == what }
+func (b *builder) frees(st *job.Step, what string) bool {
+	moved := func(m *job.Move) bool { return m.Part.Holds == what }
 	if slices.ContainsFunc(st.Remove, moved) || what != "pressure" && slices.ContainsFunc(st.Fit, moved) {
 		return true
 	}
-	return slices.ContainsFunc(st.Loosen, func(f Fastening) bool {
+	return slices.ContainsFunc(st.Loosen, func(f job.Fastening) bool {
 		if f.Joint == nil {
 			return f.Part.Holds == what
 		}
-		return slices.ContainsFunc(f.Joint.Parts, func(p *Part) bool { return p.Holds == what })
+		return slices.ContainsFunc(f.Joint.Parts, func(p *job.Part) bool { return p.Holds == what })
 	})
 }
 
@@ -169,7 +157,7 @@ func (b *builder) checkCautions() {
 		what  string
 		signs []string
 	}{
-		{[]string{"heating", HotWork, "induction"}, "heats", []string{"W017", "W021"}},
+		{[]string{"heating", job.HotWork, "induction"}, "heats", []string{"W017", "W021"}},
 		{[]string{"lifting", "rotor-lift"}, "lifts a load", []string{"W015"}},
 	}
 	for _, s := range b.job.Sections {
@@ -179,8 +167,8 @@ func (b *builder) checkCautions() {
 					b.checkSigns(st, c, n.what, n.signs)
 				}
 			}
-			if c := cautionOf(st, []string{HotWork, "confined-space"}); c != nil && len(st.Permits) == 0 {
-				b.problems.Add(st.At, "no-permit", "step "+st.name()+" carries the caution "+quote(c.Key)+" and asks for no permit",
+			if c := cautionOf(st, []string{job.HotWork, "confined-space"}); c != nil && len(st.Permits) == 0 {
+				b.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+quote(c.Key)+" and asks for no permit",
 					"permit: ["+c.Key+"], and permits: {"+c.Key+": {what: …}}")
 			}
 		}
@@ -188,7 +176,7 @@ func (b *builder) checkCautions() {
 }
 
 // cautionOf is the note of a step that has one of the keys, nil if none has.
-func cautionOf(st *Step, keys []string) *Caution {
+func cautionOf(st *job.Step, keys []string) *job.Caution {
 	for _, c := range st.Cautions {
 		if slices.Contains(keys, c.Key) {
 			return c
@@ -198,14 +186,14 @@ func cautionOf(st *Step, keys []string) *Caution {
 }
 
 // checkSigns sees that the notes before a step show some signs between them.
-func (b *builder) checkSigns(st *Step, c *Caution, what string, signs []string) {
+func (b *builder) checkSigns(st *job.Step, c *job.Caution, what string, signs []string) {
 	for _, sign := range signs {
-		if slices.ContainsFunc(st.Cautions, func(c *Caution) bool { return slices.Contains(c.Signs, sign) }) {
+		if slices.ContainsFunc(st.Cautions, func(c *job.Caution) bool { return slices.Contains(c.Signs, sign) }) {
 			continue
 		}
 		b.problems = append(b.problems, source.Problem{
 			Pos: c.At, Severity: source.Error, Code: "sign-missing",
-			Message: "step " + st.name() + " " + what + ", and its cautions do not show " + sign,
+			Message: "step " + st.Name() + " " + what + ", and its cautions do not show " + sign,
 			Help:    []string{"signs: [" + strings.Join(append(slices.Clone(c.Signs), sign), ", ") + "]"},
 			See:     []source.Also{{Pos: st.At, What: "the step"}},
 		})

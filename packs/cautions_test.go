@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"regexp"
 	"strings"
 	"testing"
@@ -8,18 +9,18 @@ import (
 )
 
 // oneStep loads a job of one step, with what stands before it.
-func oneStep(t *testing.T, machine, step string) (*Job, []string) {
+func oneStep(t *testing.T, machine, step string) (*job.Job, []string) {
 	t.Helper()
 	text := "pack: 1\nequipment: {tag: P-1, name: Pump}\njob: {number: \"1\", title: Check, revision: A, issued: 2026-03-02}\n" + machine + "\nsteps:\n  - step: s\n    " + step + "\n"
-	job, problems := Load(fstest.MapFS{"p.yaml": &fstest.MapFile{Data: []byte(text)}}, Inputs{Definition: "p.yaml"})
+	jb, problems := Load(fstest.MapFS{"p.yaml": &fstest.MapFile{Data: []byte(text)}}, Inputs{Definition: "p.yaml"})
 	var codes []string
 	for _, p := range problems {
 		codes = append(codes, p.Code)
 	}
-	return job, codes
+	return jb, codes
 }
 
-func keysOf(list []*Caution) string {
+func keysOf(list []*job.Caution) string {
 	var out []string
 	for _, c := range list {
 		out = append(out, c.Key)
@@ -67,8 +68,8 @@ func TestWhatAStepDoesCallsForItsCautions(t *testing.T) {
 		{"do: Drive it out with hammer and drift.", "eyes"},
 		{"do: Look.\n    caution: [rotor-lift, sharp, pinch]", "rotor-lift sharp pinch"},
 	} {
-		job, _ := oneStep(t, machine, c.step)
-		if got := keysOf(job.Sections[0].Steps[0].Cautions); got != c.want {
+		jb, _ := oneStep(t, machine, c.step)
+		if got := keysOf(jb.Sections[0].Steps[0].Cautions); got != c.want {
 			t.Errorf("%s\n  gets %q, want %q", c.step, got, c.want)
 		}
 	}
@@ -77,10 +78,10 @@ func TestWhatAStepDoesCallsForItsCautions(t *testing.T) {
 // A part that held pressure, an old gasket: the row that puts the new one in does
 // not warn of the old one.
 func TestPuttingBackWarnsOfWhatItDoesItself(t *testing.T) {
-	job, _ := oneStep(t, "parts: {seal: {name: Gasket, renew: always}, cover: {name: Cover, holds: spring}}",
+	jb, _ := oneStep(t, "parts: {seal: {name: Gasket, renew: always}, cover: {name: Cover, holds: spring}}",
 		"do: Take both off.\n    remove: [seal, cover]\n    into: {seal: scrap, cover: bench}\n    back: Warm the cover in the oven, then fit both.")
 	var got []string
-	for _, s := range job.Sections {
+	for _, s := range jb.Sections {
 		for _, st := range s.Steps {
 			got = append(got, keysOf(st.Cautions))
 		}
@@ -93,17 +94,17 @@ func TestPuttingBackWarnsOfWhatItDoesItself(t *testing.T) {
 // A definition overrides a built-in note by its key, adds its own, and leaves one
 // out with a reason; what guards a life stays.
 func TestADefinitionAddsOverridesAndLeavesOut(t *testing.T) {
-	job, codes := oneStep(t, "cautions: {asbestos: {signal: notice, hazard: Old sheet., avoid: Keep it.}, own: {signal: danger, hazard: Acid., avoid: Stand back.}}",
+	jb, codes := oneStep(t, "cautions: {asbestos: {signal: notice, hazard: Old sheet., avoid: Keep it.}, own: {signal: danger, hazard: Acid., avoid: Stand back.}}",
 		"do: Take the lagging off and wash it with solvent.\n    caution: [own]\n    no-caution: {solvent: water based cleaner}")
-	st := job.Sections[0].Steps[0]
+	st := jb.Sections[0].Steps[0]
 	if got := keysOf(st.Cautions); got != "own asbestos" {
 		t.Errorf("cautions %q, want own and asbestos", got)
 	}
 	if c := st.Cautions[1]; c.Hazard != "Old sheet." || c.Signal != "notice" || c.Signs[0] != "W071" || c.Rule == "" {
 		t.Errorf("the overridden note is %+v, want its own words with the signs and rule of the built-in one", c)
 	}
-	if len(job.Spared) != 1 || job.Spared[0].Reason != "water based cleaner" || len(codes) > 0 {
-		t.Errorf("left out: %v, problems %v", job.Spared, codes)
+	if len(jb.Spared) != 1 || jb.Spared[0].Reason != "water based cleaner" || len(codes) > 0 {
+		t.Errorf("left out: %v, problems %v", jb.Spared, codes)
 	}
 	for _, c := range []struct{ machine, step, code string }{
 		{"", "do: Warm it with the torch.\n    no-caution: {hot-work: it is small}", "caution-kept"},

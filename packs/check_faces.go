@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 
 	"matchmark/packs/def"
@@ -29,8 +30,8 @@ func (b *builder) checkFaces() {
 }
 
 // checkSeen looks at where one stands and what can have a sign.
-func (b *builder) checkSeen(d *Dim, dd *def.Dimension) {
-	if d.Positions.Kind == Clock && d.ViewedFrom == "" {
+func (b *builder) checkSeen(d *job.Dim, dd *def.Dimension) {
+	if d.Positions.Kind == job.Clock && d.ViewedFrom == "" {
 		pr := source.Problem{
 			Pos: dd.At.At, Severity: source.Error, Code: "seen-from", Help: []string{"viewed-from: the motor"},
 			Message: d.Mark + " is read round a clock face and does not say from where it is seen; left and right change over",
@@ -44,7 +45,7 @@ func (b *builder) checkSeen(d *Dim, dd *def.Dimension) {
 		}
 		b.problems = append(b.problems, pr)
 	}
-	if d.Positions.Kind == Single && dd.ViewedFrom.Written() {
+	if d.Positions.Kind == job.Single && dd.ViewedFrom.Written() {
 		b.problems.Warn(dd.ViewedFrom.At, "no-positions", d.Mark+" says from where it is seen, but is read at one place only", "at: clock, or take viewed-from: out")
 	}
 	if d.Kind != "runout" || d.Positions.Boxes() > 1 || d.Left == nil {
@@ -57,20 +58,20 @@ func (b *builder) checkSeen(d *Dim, dd *def.Dimension) {
 	}
 }
 
-func (b *builder) checkAdjuster(d *Dim, dd *def.Dimension) {
+func (b *builder) checkAdjuster(d *job.Dim, dd *def.Dimension) {
 	if d.Adjuster == nil || d.Adjuster.Thread != nil {
 		return
 	}
 	for _, dp := range b.def.Parts {
 		if dp.Key.Value == d.Adjuster.Key && !dp.Moves.Written() {
-			b.say2(dd.Adjust.At, "no-travel", d.Adjuster.called()+" sets "+d.Mark+", but how far it moves is not said", d.Adjuster.At, "the adjuster", "thread: M90x2 at the part, or moves: 1 turn gives 0.75 mm")
+			b.say2(dd.Adjust.At, "no-travel", d.Adjuster.Called()+" sets "+d.Mark+", but how far it moves is not said", d.Adjuster.At, "the adjuster", "thread: M90x2 at the part, or moves: 1 turn gives 0.75 mm")
 		}
 	}
 }
 
 // checkPieces sees that a size of a part of which there are several is read on
 // each of them.
-func (b *builder) checkPieces(d *Dim, dd *def.Dimension) {
+func (b *builder) checkPieces(d *job.Dim, dd *def.Dimension) {
 	p := d.Of.Part
 	if d.Kind == "count" && d.Positions.Boxes() == 1 {
 		return // how many there are is one number
@@ -88,7 +89,7 @@ func (b *builder) checkPieces(d *Dim, dd *def.Dimension) {
 	}
 	b.problems = append(b.problems, source.Problem{
 		Pos: at, Severity: source.Warning, Code: "boxes-and-pieces",
-		Message: d.Mark + " has " + boxes + " for " + count(p.Count) + " pieces of " + p.called(),
+		Message: d.Mark + " has " + boxes + " for " + count(p.Count) + " pieces of " + p.Called(),
 		Help:    []string{"at: {piece: 1 to " + count(p.Count) + "}"},
 		See:     []source.Also{{Pos: p.At, What: "the part"}},
 	})

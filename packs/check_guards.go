@@ -1,6 +1,9 @@
 package packs
 
-import "matchmark/packs/source"
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+)
 
 // checkGuards sees that every lock is put on and taken off again, every opening
 // opened and closed again, in this order, and every permit asked for.
@@ -20,21 +23,21 @@ func (b *builder) checkGuards() {
 
 // checkPair sees that what one step does another undoes after it. words are the
 // act and its key, and the act that undoes it and its key.
-func (b *builder) checkPair(at source.Pos, what string, on, off *Step, words [4]string) {
+func (b *builder) checkPair(at source.Pos, what string, on, off *job.Step, words [4]string) {
 	switch {
 	case on == nil:
 		b.problems.Add(at, "never-"+words[0], what+" is "+words[0]+" by no step", words[1]+" at the step that does it")
 	case off == nil:
 		b.problems = append(b.problems, source.Problem{
 			Pos: at, Severity: source.Error, Code: "never-" + words[2],
-			Message: what + " is " + words[0] + " at " + on.name() + " and " + words[2] + " by no step",
+			Message: what + " is " + words[0] + " at " + on.Name() + " and " + words[2] + " by no step",
 			Help:    []string{words[3] + " at the step that does it"},
 			See:     []source.Also{{Pos: on.At, What: words[0] + " here"}},
 		})
 	case off.Index <= on.Index:
 		b.problems = append(b.problems, source.Problem{
 			Pos: off.At, Severity: source.Error, Code: "wrong-way-round",
-			Message: what + " is " + words[2] + " at " + off.name() + ", and " + words[0] + " only at " + on.name(),
+			Message: what + " is " + words[2] + " at " + off.Name() + ", and " + words[0] + " only at " + on.Name(),
 			Help:    []string{"put the step that it is " + words[2] + " at below the other"},
 			See:     []source.Also{{Pos: on.At, What: words[0] + " here"}},
 		})

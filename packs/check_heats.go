@@ -1,11 +1,10 @@
 package packs
 
 import (
-	"slices"
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/packs/def"
-	"matchmark/packs/heat"
 	"matchmark/packs/source"
 )
 
@@ -37,47 +36,24 @@ func (r *heatReader) words() {
 
 // resolveHeats ties a step to the heats that it names, and tells whether the part
 // is drawn off there or put on.
-func (b *builder) resolveHeats(st *Step, ds *def.Step) {
+func (b *builder) resolveHeats(st *job.Step, ds *def.Step) {
 	for _, t := range ds.Heat {
 		for _, h := range b.heatsAt(t, st.Place) {
-			switch off, on := h.movedBy(st); {
+			switch off, on := h.MovedBy(st); {
 			case off:
 				b.heatAt(t, h, st, &h.PulledAt, "drawn off")
 			case on:
 				b.heatAt(t, h, st, &h.PutOnAt, "put on")
 			default:
-				b.problems.Add(t.At, "heat-which", h.Mark+" can be drawn off and put on, and this step does neither with "+h.partName(),
+				b.problems.Add(t.At, "heat-which", h.Mark+" can be drawn off and put on, and this step does neither with "+h.PartName(),
 					"remove: or fit: the part here", "or name "+h.Base+" at the step that does")
 			}
 		}
 	}
 }
 
-// movedBy tells what a step does with the heated part: by what it removes or fits,
-// else by what the heat is for.
-func (h *Heat) movedBy(st *Step) (off, on bool) {
-	for _, m := range st.Remove {
-		if m.Part == h.Hub {
-			return true, false
-		}
-	}
-	for _, m := range st.Fit {
-		if m.Part == h.Hub {
-			return false, true
-		}
-	}
-	return h.Pull != nil && h.PutOn == nil, h.PutOn != nil && h.Pull == nil
-}
-
-func (h *Heat) partName() string {
-	if h.Hub == nil {
-		return "the part"
-	}
-	return h.Hub.Name
-}
-
 // heatAt gives a heat to a step, one for each direction.
-func (b *builder) heatAt(t def.Text, h *Heat, st *Step, by **Step, what string) {
+func (b *builder) heatAt(t def.Text, h *job.Heat, st *job.Step, by **job.Step, what string) {
 	if claimed(b, t, by, st, h.Mark+" is "+what) {
 		st.Heats = append(st.Heats, h)
 	}
@@ -85,9 +61,9 @@ func (b *builder) heatAt(t def.Text, h *Heat, st *Step, by **Step, what string) 
 
 // heatAgain lets a put-back row put on hot what its step drew off hot, with the
 // permits of that step, unless another step does.
-func heatAgain(st, row *Step) {
+func heatAgain(st, row *job.Step) {
 	for _, h := range st.Heats {
-		if _, on := h.movedBy(row); !on || h.PutOn == nil || h.PutOnAt != nil {
+		if _, on := h.MovedBy(row); !on || h.PutOn == nil || h.PutOnAt != nil {
 			continue
 		}
 		h.PutOnAt = row
@@ -104,10 +80,10 @@ func heatAgain(st, row *Step) {
 func (b *builder) checkHeats() {
 	for _, h := range b.job.Heats {
 		if h.Pull != nil && h.PulledAt == nil {
-			b.problems.Add(h.At, "never-heated", h.Mark+" is drawn off at no step", "heat: ["+h.Base+"] at the step that removes "+h.partName())
+			b.problems.Add(h.At, "never-heated", h.Mark+" is drawn off at no step", "heat: ["+h.Base+"] at the step that removes "+h.PartName())
 		}
 		if h.PutOn != nil && h.PutOnAt == nil {
-			b.problems.Add(h.At, "never-heated", h.Mark+" is put on at no step", "heat: ["+h.Base+"] at the step that fits "+h.partName())
+			b.problems.Add(h.At, "never-heated", h.Mark+" is put on at no step", "heat: ["+h.Base+"] at the step that fits "+h.PartName())
 		}
 		b.checkWayBack(h)
 		b.checkRead(h)
@@ -115,7 +91,7 @@ func (b *builder) checkHeats() {
 }
 
 // checkWayBack sees that a part which came off hot does not go back cold.
-func (b *builder) checkWayBack(h *Heat) {
+func (b *builder) checkWayBack(h *job.Heat) {
 	if h.Hub == nil || h.PulledAt == nil || h.PutOn != nil {
 		return
 	}
@@ -125,7 +101,7 @@ func (b *builder) checkWayBack(h *Heat) {
 				if m.Part == h.Hub {
 					b.problems = append(b.problems, source.Problem{
 						Pos: h.At, Severity: source.Error, Code: "back-cold",
-						Message: h.Hub.Name + " is drawn off hot and goes back at " + st.name() + ", and " + h.Mark + " does not say how hot",
+						Message: h.Hub.Name + " is drawn off hot and goes back at " + st.Name() + ", and " + h.Mark + " does not say how hot",
 						Help:    []string{"put-on: {by: oven, clearance: 0.10 mm}"},
 						See:     []source.Also{{Pos: m.At, What: "goes back here"}},
 					})
@@ -136,43 +112,16 @@ func (b *builder) checkWayBack(h *Heat) {
 }
 
 // checkRead sees that bore and seat are read while the joint is apart.
-func (b *builder) checkRead(h *Heat) {
-	for _, d := range []*Dim{h.Fit.Bore, h.Fit.Seat} {
+func (b *builder) checkRead(h *job.Heat) {
+	for _, d := range []*job.Dim{h.Fit.Bore, h.Fit.Seat} {
 		if d == nil || d.FoundAt == nil {
 			continue
 		}
 		early := h.PulledAt != nil && d.FoundAt.Index <= h.PulledAt.Index
 		late := h.PutOnAt != nil && d.FoundAt.Index >= h.PutOnAt.Index
 		if early || late {
-			b.problems.Add(b.measuredPos(d), "read-together", d.Mark+" is read at "+d.FoundAt.name()+", while "+h.partName()+" sits on its seat",
+			b.problems.Add(b.measuredPos(d), "read-together", d.Mark+" is read at "+d.FoundAt.Name()+", while "+h.PartName()+" sits on its seat",
 				"measure it after the part is drawn off and before it is put on")
 		}
 	}
-}
-
-// heatsWith reports whether a step heats something in one of the ways given, any
-// way if none is.
-func (st *Step) heatsWith(ways ...heat.Means) bool {
-	for _, h := range st.Heats {
-		if len(ways) == 0 || slices.Contains(ways, h.way(st)) {
-			return true
-		}
-	}
-	return false
-}
-
-// way is how a step heats the part.
-func (h *Heat) way(st *Step) heat.Means {
-	switch {
-	case h.PulledAt == st && h.Pull != nil:
-		return h.Pull.By
-	case h.PutOnAt == st && h.PutOn != nil:
-		return h.PutOn.By
-	}
-	return ""
-}
-
-// chills reports whether a step puts a part on a cooled shaft.
-func (st *Step) chills() bool {
-	return slices.ContainsFunc(st.Heats, func(h *Heat) bool { return h.PutOnAt == st && h.PutOn.Coolant != "" })
 }

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strconv"
 
@@ -27,10 +28,10 @@ func (b *builder) checkHeavy() {
 }
 
 // tooHeavy tells of one part that a step moves by hand and must not.
-func (b *builder) tooHeavy(st *Step, m *Move) bool {
-	mass, most := m.Part.weighs(b.job.Parts), b.job.Site.Heavy
-	if mass == nil || slices.ContainsFunc(st.Lifts, func(l *Lift) bool {
-		return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(p *Part) bool { return p == m.Part || within(m.Part, p) || within(p, m.Part) })
+func (b *builder) tooHeavy(st *job.Step, m *job.Move) bool {
+	mass, most := m.Part.Weighs(b.job.Parts), b.job.Site.Heavy
+	if mass == nil || slices.ContainsFunc(st.Lifts, func(l *job.Lift) bool {
+		return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p == m.Part || within(m.Part, p) || within(p, m.Part) })
 	}) {
 		return false
 	}
@@ -44,7 +45,7 @@ func (b *builder) tooHeavy(st *Step, m *Move) bool {
 	}
 	b.problems = append(b.problems, source.Problem{
 		Pos: m.At, Severity: source.Error, Code: "too-heavy",
-		Message: m.Part.Name + " weighs " + mass.Print() + ", more than " + says + " may lift here (" + most.Print() + "), and " + st.name() + " does not say what it hangs on",
+		Message: m.Part.Name + " weighs " + mass.Print() + ", more than " + says + " may lift here (" + most.Print() + "), and " + st.Name() + " does not say what it hangs on",
 		Help:    []string{"lift: [L1] with a lift sheet", "on-hook: workshop crane, for a routine lift by the site's rules", "people: 2, if each then has no more than " + b.job.Site.Heavy.Print()},
 	})
 	return true

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/packs/def"
@@ -9,34 +10,17 @@ import (
 	"matchmark/packs/units"
 )
 
-// marks lists the other readings that a dimension is worked out from, or its
-// limits are.
-func (d *Dim) marks() []reading.Mark {
-	var out []reading.Mark
-	if d.Formula != nil {
-		out = d.Formula.Marks()
-	}
-	for _, l := range d.limits() {
-		out = append(out, l.Marks()...)
-	}
-	return out
-}
-
-// NotSourced reports whether the limit of a dimension does not say where it comes
-// from.
-func (d *Dim) NotSourced() bool { return d.Source == "" && d.Judged() }
-
 // checkInputs sees that the lines of each dimension ask for no more than its
 // instrument reads, and that the readings they are worked out from are there.
 func (b *builder) checkInputs() {
 	for _, dd := range b.def.Dimensions {
 		for _, d := range b.dims[dd.Mark.Value] {
-			for _, l := range d.lines(dd) {
+			for _, l := range linesOf(d, dd) {
 				b.checkMarks(d, l.limit.Marks(), l.limit.Unit(), l.text)
 				b.checkDecimals(d, l.limit, l.text)
 			}
 			if d.Formula != nil {
-				b.checkMarks(d, d.Formula.Marks(), units.None, d.Place.at(dd.Formula))
+				b.checkMarks(d, d.Formula.Marks(), units.None, textAt(d.Place, dd.Formula))
 			}
 			b.checkLoose(d, dd)
 		}
@@ -45,7 +29,7 @@ func (b *builder) checkInputs() {
 
 // checkMarks sees that the readings a line needs exist, and are of the same sort
 // of unit as the line, if that has one.
-func (b *builder) checkMarks(d *Dim, marks []reading.Mark, u units.Unit, t def.Text) {
+func (b *builder) checkMarks(d *job.Dim, marks []reading.Mark, u units.Unit, t def.Text) {
 	for _, m := range marks {
 		at := markPos(t, string(m))
 		key, label, named := cut(string(m))
@@ -54,7 +38,7 @@ func (b *builder) checkMarks(d *Dim, marks []reading.Mark, u units.Unit, t def.T
 			b.problems.Add(at, "no-reading", string(m)+" is not a reading", "the readings are "+strings.Join(mapKeys(b.dims), ", "))
 			continue
 		}
-		for _, e := range pick(b, def.Text{Value: string(m), At: at}, "dimension", all, func(e *Dim) Place { return e.Place }, d.Place, label, named) {
+		for _, e := range pick(b, def.Text{Value: string(m), At: at}, "dimension", all, func(e *job.Dim) job.Place { return e.Place }, d.Place, label, named) {
 			if d == e {
 				b.problems.Add(at, "of-itself", d.Mark+" is worked out from itself", "as found, if the value found is meant")
 			}
@@ -79,7 +63,7 @@ func markPos(t def.Text, mark string) source.Pos {
 }
 
 // checkDecimals sees that a line does not ask for more than the instrument reads.
-func (b *builder) checkDecimals(d *Dim, l *reading.Limit, t def.Text) {
+func (b *builder) checkDecimals(d *job.Dim, l *reading.Limit, t def.Text) {
 	if l.Kind != reading.Record || l.Step == nil || d.By == nil || d.By.Reads == nil {
 		return
 	}
@@ -90,11 +74,11 @@ func (b *builder) checkDecimals(d *Dim, l *reading.Limit, t def.Text) {
 }
 
 // checkLoose sees that nothing is said about a limit that is not there.
-func (b *builder) checkLoose(d *Dim, dd *def.Dimension) {
-	if d.Left != nil || d.Place.at(dd.Left).Written() {
+func (b *builder) checkLoose(d *job.Dim, dd *def.Dimension) {
+	if d.Left != nil || textAt(d.Place, dd.Left).Written() {
 		return
 	}
-	if d.Found == nil && d.Place.at(dd.Found).Written() {
+	if d.Found == nil && textAt(d.Place, dd.Found).Written() {
 		return // its limit could not be read, which is told already
 	}
 	for _, v := range []struct {
@@ -107,7 +91,7 @@ func (b *builder) checkLoose(d *Dim, dd *def.Dimension) {
 	} {
 		// What is watched while the work goes on has a limit in found:.
 		worn := v.key == "reuse" || v.key == "repair"
-		if t := d.Place.at(v.v); t.Written() && (worn || !d.WatchedOnly()) {
+		if t := textAt(d.Place, v.v); t.Written() && (worn || !d.WatchedOnly()) {
 			b.problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", "left: 0.05 to 0.12 mm, or take "+v.key+": out")
 		}
 	}

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 
 	"matchmark/packs/source"
@@ -54,18 +55,18 @@ func (b *builder) checkJudged() {
 		}
 		for _, d := range s.JudgedBy {
 			if d.FoundAt != nil && d.FoundAt.Index > at.Index {
-				b.say2(b.judgedPos(s), "taken-later", at.name()+" judges "+s.Mark+" by "+d.Mark+", which is read only at "+d.FoundAt.name(), d.FoundAt.At, "read here",
+				b.say2(b.judgedPos(s), "taken-later", at.Name()+" judges "+s.Mark+" by "+d.Mark+", which is read only at "+d.FoundAt.Name(), d.FoundAt.At, "read here",
 					"move judge: ["+s.Base+"] to a step below it")
 				break
 			}
 		}
 		for _, p := range s.Members {
 			if p.Renew != "as set" {
-				b.say2(s.At, "not-as-set", s.Mark+" is judged as a whole, but "+p.called()+" is not renewed as a set", p.At, "the part", "renew: as set")
+				b.say2(s.At, "not-as-set", s.Mark+" is judged as a whole, but "+p.Called()+" is not renewed as a set", p.At, "the part", "renew: as set")
 				break
 			}
-			if i := slices.IndexFunc(p.Back, func(m *Move) bool { return m.Step.Index <= at.Index }); i >= 0 {
-				b.say2(b.judgedPos(s), "judged-late", at.name()+" judges "+s.Mark+", but "+p.called()+" is back at "+p.Back[i].Step.name(), p.Back[i].At, "put back here",
+			if i := slices.IndexFunc(p.Back, func(m *job.Move) bool { return m.Step.Index <= at.Index }); i >= 0 {
+				b.say2(b.judgedPos(s), "judged-late", at.Name()+" judges "+s.Mark+", but "+p.Called()+" is back at "+p.Back[i].Step.Name(), p.Back[i].At, "put back here",
 					"judge it at a step above that")
 				break
 			}
@@ -74,7 +75,7 @@ func (b *builder) checkJudged() {
 }
 
 // judgedPos is where a step names the set that it judges.
-func (b *builder) judgedPos(s *Set) source.Pos {
+func (b *builder) judgedPos(s *job.Set) source.Pos {
 	if ds := b.stepDefs[s.JudgedAt]; ds != nil {
 		for _, t := range ds.Judge {
 			if key, _, _ := cut(t.Value); key == s.Base {

@@ -1,23 +1,26 @@
 package packs
 
-import "matchmark/packs/source"
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+)
 
 // checkKept sees that what is taken off can be told apart where it lies: parts of
 // two places are not mixed in one bag, and what lies on the floor has a tag.
 func (b *builder) checkKept() {
 	type slot struct {
-		c      *Container
+		c      *job.Container
 		pocket string
 		key    string
 	}
-	first := map[slot]*Move{}
+	first := map[slot]*job.Move{}
 	for _, c := range b.job.Containers {
 		for _, m := range c.In {
 			s := slot{c, m.To.Pocket, m.Part.Key}
 			if was := first[s]; was == nil {
 				first[s] = m
 			} else if was.Part != m.Part {
-				b.say2(m.At, "mixed", was.Part.called()+" and "+m.Part.called()+" would lie mixed in "+m.To.Mark(), c.At, "the container",
+				b.say2(m.At, "mixed", was.Part.Called()+" and "+m.Part.Called()+" would lie mixed in "+m.To.Mark(), c.At, "the container",
 					"each: "+m.Part.Place.Groups[0]+" makes a container of each", "or give each a pocket")
 				break
 			}
@@ -26,7 +29,7 @@ func (b *builder) checkKept() {
 	for _, p := range b.job.Parts {
 		for _, m := range p.Off {
 			if m.To.Spot != nil && b.bigs[p.Key] == nil {
-				b.say2(m.At, "no-tag", p.called()+" goes to "+m.To.Spot.Mark+" and has no tag", m.To.Spot.At, "the spot", "big: {B1: {part: "+p.Key+"}}, or a container")
+				b.say2(m.At, "no-tag", p.Called()+" goes to "+m.To.Spot.Mark+" and has no tag", m.To.Spot.At, "the spot", "big: {B1: {part: "+p.Key+"}}, or a container")
 			}
 		}
 	}
@@ -43,8 +46,8 @@ func (b *builder) checkKept() {
 func (b *builder) checkWeighed() {
 	for _, db := range b.def.BigParts {
 		for _, p := range b.parts[db.Part.Value] {
-			if p.weighs(b.job.Parts) == nil {
-				b.problems.Warn(p.At, "no-mass", p.called()+" has a tag of its own and does not say what it weighs: nobody can tell whether one may lift it alone", "mass: 36 kg")
+			if p.Weighs(b.job.Parts) == nil {
+				b.problems.Warn(p.At, "no-mass", p.Called()+" has a tag of its own and does not say what it weighs: nobody can tell whether one may lift it alone", "mass: 36 kg")
 				break
 			}
 		}
@@ -85,8 +88,8 @@ func (b *builder) checkNamed() {
 			b.problems.Warn(dp.Flats.At, "never-used", "flats: says what one flat of "+quote(dp.Key.Value)+" moves, but it adjusts no dimension", "adjust: "+dp.Key.Value+" at the dimension that it sets, or take it out")
 		}
 	}
-	spots := map[*Spot]bool{}
-	pockets := map[Where]bool{}
+	spots := map[*job.Spot]bool{}
+	pockets := map[job.Where]bool{}
 	for _, p := range b.job.Parts {
 		for _, m := range p.Off {
 			spots[m.To.Spot] = true
@@ -100,7 +103,7 @@ func (b *builder) checkNamed() {
 	}
 	for _, c := range b.job.Containers {
 		for _, p := range c.Pockets {
-			if !pockets[Where{Container: c, Pocket: p}] && len(c.In) > 0 {
+			if !pockets[job.Where{Container: c, Pocket: p}] && len(c.In) > 0 {
 				unused(c.At, "the pocket "+c.Mark+"/"+p, "into: "+c.Base+"/"+p+" at a step, or take it out")
 			}
 		}
@@ -121,10 +124,10 @@ func (b *builder) adjusts(key string) bool {
 // checkJointsUsed warns of joints that no step loosens, tightens or opens by
 // taking their fasteners out.
 func (b *builder) checkJointsUsed(unused func(source.Pos, string, string)) {
-	told := map[*Joint]bool{}
+	told := map[*job.Joint]bool{}
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
-			for _, f := range append(append([]Fastening{}, st.Loosen...), st.Tighten...) {
+			for _, f := range append(append([]job.Fastening{}, st.Loosen...), st.Tighten...) {
 				told[f.Joint] = true
 			}
 		}
@@ -138,8 +141,8 @@ func (b *builder) checkJointsUsed(unused func(source.Pos, string, string)) {
 
 // namedParts collects the parts that something names: a step, a dimension, a part
 // of theirs, a joint, a set of which another part is named.
-func (b *builder) namedParts() map[*Part]bool {
-	named := map[*Part]bool{}
+func (b *builder) namedParts() map[*job.Part]bool {
+	named := map[*job.Part]bool{}
 	for _, p := range b.job.Parts {
 		if len(p.Off)+len(p.Back)+len(p.Joints) > 0 || p.Set != nil {
 			named[p] = true
@@ -149,7 +152,7 @@ func (b *builder) namedParts() map[*Part]bool {
 		}
 	}
 	for _, d := range b.job.Dims {
-		for _, p := range []*Part{d.From.Part, d.To.Part, d.Of.Part, d.Adjuster} {
+		for _, p := range []*job.Part{d.From.Part, d.To.Part, d.Of.Part, d.Adjuster} {
 			named[p] = true
 		}
 	}
@@ -163,13 +166,13 @@ func (b *builder) namedParts() map[*Part]bool {
 	}
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
-			for _, m := range append(append([]*Move{}, st.ForNow...), st.TakeOut...) {
+			for _, m := range append(append([]*job.Move{}, st.ForNow...), st.TakeOut...) {
 				named[m.Part] = true
 			}
 			for _, p := range st.LeftOut {
 				named[p] = true
 			}
-			for _, f := range append(append([]Fastening{}, st.Loosen...), st.Tighten...) {
+			for _, f := range append(append([]job.Fastening{}, st.Loosen...), st.Tighten...) {
 				named[f.Part] = true
 			}
 		}

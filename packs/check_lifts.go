@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 
 	"matchmark/packs/def"
@@ -24,7 +25,7 @@ func (b *builder) checkLifts() {
 }
 
 // checkParts sees that a lift is no lighter than the parts that hang on it.
-func (b *builder) checkParts(l *Lift) {
+func (b *builder) checkParts(l *job.Lift) {
 	load := l.Plan.Load
 	sum := lift.Kg(0)
 	for _, p := range l.Parts {
@@ -38,19 +39,19 @@ func (b *builder) checkParts(l *Lift) {
 }
 
 // checkSpot sees that a lift names the spot on which its parts are laid.
-func (b *builder) checkSpot(l *Lift) {
+func (b *builder) checkSpot(l *job.Lift) {
 	for _, p := range l.Parts {
 		for _, m := range p.Off {
 			spot := m.To.Spot
 			switch {
 			case spot == nil || spot == l.LayDown || m.Step == nil || !slices.Contains(m.Step.Lifts, l):
 			case l.LayDown == nil:
-				b.problems.Warn(l.At, "look-at-lift", l.Mark+" does not say where it is laid down, and "+m.Step.name()+" lays "+p.Name+" on "+spot.Mark, "lay-down: "+spot.Mark)
+				b.problems.Warn(l.At, "look-at-lift", l.Mark+" does not say where it is laid down, and "+m.Step.Name()+" lays "+p.Name+" on "+spot.Mark, "lay-down: "+spot.Mark)
 				return
 			default:
 				b.problems = append(b.problems, source.Problem{
 					Pos: l.At, Severity: source.Error, Code: "other-spot",
-					Message: l.Mark + " is laid down on " + l.LayDown.Mark + ", and " + m.Step.name() + " lays " + p.Name + " on " + spot.Mark,
+					Message: l.Mark + " is laid down on " + l.LayDown.Mark + ", and " + m.Step.Name() + " lays " + p.Name + " on " + spot.Mark,
 					Help:    []string{"put one of the two right"},
 					See:     []source.Also{{Pos: m.At, What: "laid on " + spot.Mark + " here"}},
 				})
@@ -61,26 +62,26 @@ func (b *builder) checkSpot(l *Lift) {
 }
 
 // checkLifted sees that a step that makes a lift moves what is on it.
-func (b *builder) checkLifted(l *Lift, st *Step) {
+func (b *builder) checkLifted(l *job.Lift, st *job.Step) {
 	moved := slices.Concat(st.Remove, st.Fit)
 	if len(l.Parts) == 0 {
 		if len(moved) > 0 {
-			b.problems.Warn(l.At, "look-at-lift", l.Mark+" names no parts, and "+st.name()+" makes it and moves some", "parts: ["+moved[0].Part.Key+"]")
+			b.problems.Warn(l.At, "look-at-lift", l.Mark+" names no parts, and "+st.Name()+" makes it and moves some", "parts: ["+moved[0].Part.Key+"]")
 		}
 		return
 	}
 	for _, m := range moved {
-		if slices.ContainsFunc(l.Parts, func(p *Part) bool { return p == m.Part || within(m.Part, p) }) {
+		if slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p == m.Part || within(m.Part, p) }) {
 			return
 		}
 	}
 	if len(moved) > 0 {
-		b.problems.Add(st.At, "other-part", "step "+st.name()+" makes lift "+l.Mark+" and moves none of its parts", "parts: at "+l.Mark+", or lift: at the step that moves them")
+		b.problems.Add(st.At, "other-part", "step "+st.Name()+" makes lift "+l.Mark+" and moves none of its parts", "parts: at "+l.Mark+", or lift: at the step that moves them")
 	}
 }
 
 // within reports whether p belongs to the assembly q.
-func within(p, q *Part) bool {
+func within(p, q *job.Part) bool {
 	for up := p.Of; up != nil; up = up.Of {
 		if up == q {
 			return true
@@ -112,31 +113,25 @@ func (b *builder) checkGear() {
 }
 
 // resolveLifts ties a step to the lifts that it makes.
-func (b *builder) resolveLifts(st *Step, ds *def.Step) {
+func (b *builder) resolveLifts(st *job.Step, ds *def.Step) {
 	for _, t := range ds.Lift {
 		l, ok := b.lifts[t.Value]
 		if !ok {
 			b.unknown(t, "lift", mapKeys(b.lifts), "lifts")
 			continue
 		}
-		st.makes(l)
+		st.Makes(l)
 	}
-}
-
-// makes books a lift at a step.
-func (s *Step) makes(l *Lift) {
-	s.Lifts = append(s.Lifts, l)
-	l.Steps = append(l.Steps, s)
 }
 
 // liftBack lets a put-back row make the lifts again with which its step took off
 // what the row puts back.
-func liftBack(st, row *Step) {
+func liftBack(st, row *job.Step) {
 	for _, l := range st.Lifts {
-		if slices.ContainsFunc(row.Fit, func(m *Move) bool {
-			return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(p *Part) bool { return p == m.Part || within(m.Part, p) })
+		if slices.ContainsFunc(row.Fit, func(m *job.Move) bool {
+			return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p == m.Part || within(m.Part, p) })
 		}) {
-			row.makes(l)
+			row.Makes(l)
 		}
 	}
 }

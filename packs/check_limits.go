@@ -2,14 +2,15 @@ package packs
 
 import (
 	"matchmark/packs/def"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 )
 
 // checkLimits sees that the lines of one dimension go together: the limit for old
 // parts lies outside that for new ones, a size is not left "as found" without
 // saying how near, and mean, spread and sum have more than one box.
-func (b *builder) checkLimits(d *Dim, dd *def.Dimension) {
-	left, reuse, repair := d.Place.at(dd.Left), d.Place.at(dd.Reuse), d.Place.at(dd.Repair)
+func (b *builder) checkLimits(d *job.Dim, dd *def.Dimension) {
+	left, reuse, repair := textAt(d.Place, dd.Left), textAt(d.Place, dd.Reuse), textAt(d.Place, dd.Repair)
 	tell := func(t def.Text, f *reading.Fault) {
 		if f != nil {
 			b.fault(t, f)
@@ -28,7 +29,7 @@ func (b *builder) checkLimits(d *Dim, dd *def.Dimension) {
 			tell(repair, reading.CheckReuse(closer, d.Repair))
 		}
 	}
-	for _, x := range d.lines(dd) {
+	for _, x := range linesOf(d, dd) {
 		tell(x.text, reading.CheckBoxes(x.limit, d.Positions.Boxes()))
 	}
 }

@@ -1,9 +1,11 @@
 package packs
 
+import "matchmark/packs/job"
+
 // checkMoves sees that every container is filled by a step and emptied by one.
 func (b *builder) checkMoves() {
 	for _, c := range b.job.Containers {
-		in, out := Pieces(c.In), Pieces(c.Out)
+		in, out := job.Pieces(c.In), job.Pieces(c.Out)
 		if in > 0 && b.unreversed[c.In[0].Step.Section] {
 			continue // spoken of at the section
 		}

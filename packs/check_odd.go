@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"regexp"
 
 	"matchmark/packs/def"
@@ -81,7 +82,7 @@ var fromOthers = regexp.MustCompile(`\bD[0-9]+\b`)
 
 func (b *builder) oddDims() {
 	at := func(d *def.Dimension) (source.Pos, string) { return d.Mark.At, d.Mark.Value }
-	any := func(d *def.Dimension, is func(*Dim) bool) bool {
+	any := func(d *def.Dimension, is func(*job.Dim) bool) bool {
 		for _, x := range b.dims[d.Mark.Value] {
 			if is(x) {
 				return true
@@ -89,17 +90,19 @@ func (b *builder) oddDims() {
 		}
 		return false
 	}
-	all := func(d *def.Dimension, is func(*Dim) bool) bool { return !any(d, func(x *Dim) bool { return !is(x) }) }
+	all := func(d *def.Dimension, is func(*job.Dim) bool) bool {
+		return !any(d, func(x *job.Dim) bool { return !is(x) })
+	}
 	// Pieces are counted, shares are judged and what comes from other readings is
 	// worked out without an instrument.
 	numbers := func(d *def.Dimension) bool {
-		return !d.Formula.Written() && !d.StampedOn.Part.Written() && !fromOthers.MatchString(d.With.One.Value) && any(d, func(x *Dim) bool {
+		return !d.Formula.Written() && !d.StampedOn.Part.Written() && !fromOthers.MatchString(d.With.One.Value) && any(d, func(x *job.Dim) bool {
 			return (x.Box.Form == reading.Digits || x.Box.Form == reading.Fraction) && x.Box.Unit != units.Percent && x.Box.Unit != units.Pieces
 		})
 	}
-	judged := func(d *def.Dimension) bool { return any(d, (*Dim).Judged) }
+	judged := func(d *def.Dimension) bool { return any(d, (*job.Dim).Judged) }
 	between := func(d *def.Dimension) bool {
-		return any(d, func(x *Dim) bool {
+		return any(d, func(x *job.Dim) bool {
 			return x.FoundAt != nil && x.From.Part != nil && x.To.Part != nil && x.From.Part != x.To.Part
 		})
 	}
@@ -114,11 +117,11 @@ func (b *builder) oddDims() {
 		return d.From.Part.Written() && d.To.Part.Written() || d.Of.Part.Written() || d.Shims.Written()
 	}),
 		"between which faces it lies", "from: {lock-nut: outer face}, to: {shaft: end face}, or of: {shaft: seat}")
-	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return all(d, func(x *Dim) bool { return !x.NotSourced() }) }), "where its limit comes from", "source: maker's sheet 4")
+	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return all(d, func(x *job.Dim) bool { return !x.NotSourced() }) }), "where its limit comes from", "source: maker's sheet 4")
 	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return d.Over.Written() || d.Under.Written() || d.Out.Written() }),
 		"what to do when it is not in", "out: tell the engineer")
 	b.odd(ask(list, between, at, func(d *def.Dimension) bool {
-		return len(d.LostBy) > 0 || all(d, func(x *Dim) bool { return x.LastChance != nil || x.FoundAt == nil })
+		return len(d.LostBy) > 0 || all(d, func(x *job.Dim) bool { return x.LastChance != nil || x.FoundAt == nil })
 	}), "which step ends it: none takes either of its parts off", "lost-by: [bolts], or lost-by: nothing")
 }
 
@@ -140,7 +143,7 @@ var fastens = regexp.MustCompile(`(?i)\b(bolt|nut|screw|stud)s?\b`)
 // into bags, trays and pockets, fasteners, and what must be out again at the end.
 func (b *builder) oddParts() {
 	at := func(p *def.Part) (source.Pos, string) { return p.Key.At, quote(p.Key.Value) }
-	goes := func(p *def.Part, is func(Where) bool) bool {
+	goes := func(p *def.Part, is func(job.Where) bool) bool {
 		for _, x := range b.parts[p.Key.Value] {
 			for _, m := range x.Off {
 				if is(m.To) {
@@ -156,7 +159,7 @@ func (b *builder) oddParts() {
 				return true
 			}
 		}
-		return goes(p, func(w Where) bool {
+		return goes(p, func(w job.Where) bool {
 			return w.Container != nil && (w.Pocket != "" || w.Container.Kind == "bag" || w.Container.Kind == "tray")
 		})
 	}

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/packs/source"
@@ -21,8 +22,8 @@ func (b *builder) checkPairs() {
 		}
 		if d.FoundAt == nil && d.Left != nil && d.Left.NeedsFound() {
 			b.problems.Add(d.At, "never-found", d.Mark+" must be left as found, but no step measures it as found", "measure: ["+d.Base+"] at the step before its faces part")
-		} else if d.FoundAt == nil && d.Left != nil && len(d.Left.Marks()) == 0 && !d.oneSided {
-			b.problems.Warn(d.At, "one-sided", d.Mark+" is set at "+d.LeftAt.name()+" and never measured as found", "measure: ["+d.Base+"] at the step before its faces part", "or found: not taken")
+		} else if d.FoundAt == nil && d.Left != nil && len(d.Left.Marks()) == 0 && !d.OneSided {
+			b.problems.Warn(d.At, "one-sided", d.Mark+" is set at "+d.LeftAt.Name()+" and never measured as found", "measure: ["+d.Base+"] at the step before its faces part", "or found: not taken")
 		}
 	}
 	for _, h := range b.job.Holds {
@@ -37,7 +38,7 @@ func (b *builder) checkPairs() {
 	}
 }
 
-func pieces(ps []*Part) int {
+func pieces(ps []*job.Part) int {
 	n := 0
 	for _, p := range ps {
 		n += p.Count
@@ -64,7 +65,7 @@ func (b *builder) checkBackWords() {
 			}
 			b.problems = append(b.problems, source.Problem{
 				Pos: b.stepDefs[row.Undoes].Back.At, Severity: source.Warning, Code: "back-twice",
-				Message: "back: of " + row.Undoes.name() + " makes a row of its own, but what the step takes off is put back by written steps",
+				Message: "back: of " + row.Undoes.Name() + " makes a row of its own, but what the step takes off is put back by written steps",
 				Help:    []string{"take back: out"}, See: []source.Also{{Pos: see, What: "put back here"}},
 			})
 		}

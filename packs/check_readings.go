@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/def"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -29,18 +30,18 @@ func (b *builder) checkReadings() {
 
 // checkInstrument compares the tolerance band and the size with what the
 // instrument reads.
-func (b *builder) checkInstrument(d *Dim, dd *def.Dimension, at source.Pos) {
+func (b *builder) checkInstrument(d *job.Dim, dd *def.Dimension, at source.Pos) {
 	if d.By == nil || d.Left == nil {
 		return
 	}
 	if reads := d.By.Reads; reads != nil {
-		for _, l := range d.leftLimits() {
+		for _, l := range d.LeftLimits() {
 			if band, ok := l.Band(); ok {
 				b.checkSteps(d, dd, at, band, *reads)
 			}
 		}
 	}
-	for _, t := range d.tests() {
+	for _, t := range d.Tests() {
 		low, high, _ := t.Limits()
 		for _, q := range []*units.Quantity{low, high, t.About()} {
 			if q == nil || t.Group == reading.Spread || t.Group == reading.Sum {
@@ -55,28 +56,8 @@ func (b *builder) checkInstrument(d *Dim, dd *def.Dimension, at source.Pos) {
 	}
 }
 
-// leftLimits lists the limits for closing: one, or one a position.
-func (d *Dim) leftLimits() []*reading.Limit {
-	switch {
-	case len(d.LeftBy) > 0:
-		return d.LeftBy
-	case d.Left == nil:
-		return nil
-	}
-	return []*reading.Limit{d.Left}
-}
-
-// tests lists the tests of all limits for closing.
-func (d *Dim) tests() []reading.Test {
-	var out []reading.Test
-	for _, l := range d.leftLimits() {
-		out = append(out, l.Tests...)
-	}
-	return out
-}
-
 // checkSteps counts the steps of the instrument in the band.
-func (b *builder) checkSteps(d *Dim, dd *def.Dimension, at source.Pos, band, reads units.Quantity) {
+func (b *builder) checkSteps(d *job.Dim, dd *def.Dimension, at source.Pos, band, reads units.Quantity) {
 	step, err := reads.Convert(band.Unit)
 	if err != nil {
 		b.problems.Add(at, "other-unit", d.Mark+" is in "+band.Unit.Text()+", but "+d.By.Name+" reads in "+reads.Unit.Text(), "name an instrument for "+band.Unit.Text())

@@ -1,6 +1,9 @@
 package packs
 
-import "strings"
+import (
+	"matchmark/packs/job"
+	"strings"
+)
 
 // checkSets sees that matched sets stay whole: renewed together, named by a tag
 // wherever a member lies, and not spread over places that each have a set.
@@ -14,8 +17,8 @@ func (b *builder) checkSets() {
 		b.checkSpread(s)
 		for _, p := range s.Members {
 			for _, m := range p.Off {
-				if m.To.Bench || m.To.Scrap && !p.comesNew() {
-					b.problems.Add(m.At, "set-untagged", p.called()+" belongs to the matched set "+s.Mark+" and lies where no tag names it",
+				if m.To.Bench || m.To.Scrap && !p.ComesNew() {
+					b.problems.Add(m.At, "set-untagged", p.Called()+" belongs to the matched set "+s.Mark+" and lies where no tag names it",
 						"into: a container, or a lay-down spot and a tag under big:")
 				}
 			}
@@ -25,8 +28,8 @@ func (b *builder) checkSets() {
 
 // checkRenewed sees that one member of a set is not renewed always while another
 // goes back.
-func (b *builder) checkRenewed(s *Set) {
-	var fresh, old *Part
+func (b *builder) checkRenewed(s *job.Set) {
+	var fresh, old *job.Part
 	for _, p := range s.Members {
 		if p.Renew == "always" {
 			fresh = p
@@ -35,14 +38,14 @@ func (b *builder) checkRenewed(s *Set) {
 		}
 	}
 	if fresh != nil && old != nil {
-		b.say2(fresh.At, "set-split", fresh.called()+" is always renewed, but "+old.called()+" of the same matched set "+s.Mark+" goes back old", old.At, "the other member",
+		b.say2(fresh.At, "set-split", fresh.Called()+" is always renewed, but "+old.Called()+" of the same matched set "+s.Mark+" goes back old", old.At, "the other member",
 			"renew: as set at both, or take one out of the set")
 	}
 }
 
 // checkSpread sees that a set which does not repeat is not made of parts that all
 // repeat over the same places: those are as many sets.
-func (b *builder) checkSpread(s *Set) {
+func (b *builder) checkSpread(s *job.Set) {
 	if s.Place.Label != "" || len(s.Members) < 2 {
 		return
 	}

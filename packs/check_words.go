@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"regexp"
 	"slices"
 	"strings"
@@ -18,7 +19,7 @@ func (b *builder) checkWords() {
 			b.checkHand(st)
 			for _, m := range st.Fit {
 				if m.Part.Renew == "" && !m.New && callsNew(st.Do, m.Part.Name) && !fitsNew(st, m.Part.Name) {
-					b.say2(st.At, "not-new", "the words of "+st.name()+" speak of a new "+lowerName(m.Part.Name)+", but the part is not renewed", m.Part.At, "the part",
+					b.say2(st.At, "not-new", "the words of "+st.Name()+" speak of a new "+lowerName(m.Part.Name)+", but the part is not renewed", m.Part.At, "the part",
 						"renew: always at the part, or take the word out")
 				}
 			}
@@ -28,11 +29,11 @@ func (b *builder) checkWords() {
 
 // checkHand sees that a left-hand thread is told where it is turned, and that
 // what is told to be one is one.
-func (b *builder) checkHand(st *Step) {
+func (b *builder) checkHand(st *job.Step) {
 	if st.Undoes != nil {
 		return // speaks as the step that it undoes
 	}
-	var left *Part
+	var left *job.Part
 	moved := false // something with a thread
 	for _, p := range turned(st) {
 		moved = moved || p.Thread != nil || fastens.MatchString(p.Name)
@@ -43,22 +44,22 @@ func (b *builder) checkHand(st *Step) {
 	says := leftHand.MatchString(st.Do) || leftHand.MatchString(st.Missed)
 	switch {
 	case left != nil && !says:
-		b.problems = append(b.problems, warning2(st, "hand-not-said", left.called()+" has a left-hand thread, and "+st.name()+" does not say so", left,
+		b.problems = append(b.problems, warning2(st, "hand-not-said", left.Called()+" has a left-hand thread, and "+st.Name()+" does not say so", left,
 			"missed: left-hand thread"))
 	case says && left == nil && moved:
-		b.problems = append(b.problems, warning2(st, "hand-not-kept", st.name()+" speaks of a left-hand thread, but none of its parts has one", turned(st)[0],
+		b.problems = append(b.problems, warning2(st, "hand-not-kept", st.Name()+" speaks of a left-hand thread, but none of its parts has one", turned(st)[0],
 			"hand: left at the part, or take the words out"))
 	}
 }
 
 // turned lists the parts that a step moves, loosens or tightens.
-func turned(st *Step) []*Part {
-	var out []*Part
-	for _, m := range append(append([]*Move{}, st.Remove...), st.Fit...) {
+func turned(st *job.Step) []*job.Part {
+	var out []*job.Part
+	for _, m := range append(append([]*job.Move{}, st.Remove...), st.Fit...) {
 		out = append(out, m.Part)
 	}
-	for _, f := range append(append([]Fastening{}, st.Loosen...), st.Tighten...) {
-		out = append(out, f.parts()...)
+	for _, f := range append(append([]job.Fastening{}, st.Loosen...), st.Tighten...) {
+		out = append(out, f.Parts()...)
 	}
 	return out
 }
@@ -97,9 +98,9 @@ func newWithin(words []string, name string) bool {
 
 // fitsNew reports whether a step fits a new part that is called by the same word:
 // the words may be about that one.
-func fitsNew(st *Step, name string) bool {
+func fitsNew(st *job.Step, name string) bool {
 	word := strings.ToLower(name[strings.LastIndex(name, " ")+1:])
-	return slices.ContainsFunc(st.Fit, func(m *Move) bool { return m.New && strings.Contains(strings.ToLower(m.Part.Name), word) })
+	return slices.ContainsFunc(st.Fit, func(m *job.Move) bool { return m.New && strings.Contains(strings.ToLower(m.Part.Name), word) })
 }
 
 // lowerName is a name within a sentence.

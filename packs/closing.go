@@ -1,10 +1,12 @@
 package packs
 
+import "matchmark/packs/job"
+
 // closeContainers writes every container into the closing row of the section in
 // which its last piece comes out: there it must be empty. A container that a step
 // names by itself is left to that step.
 func (b *builder) closeContainers() {
-	named := map[*Container]bool{}
+	named := map[*job.Container]bool{}
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			for _, c := range st.Empty {
@@ -13,7 +15,7 @@ func (b *builder) closeContainers() {
 		}
 	}
 	for _, c := range b.job.Containers {
-		if named[c] || len(c.In) == 0 || Pieces(c.In) != Pieces(c.Out) {
+		if named[c] || len(c.In) == 0 || job.Pieces(c.In) != job.Pieces(c.Out) {
 			continue
 		}
 		last := c.Out[0].Step

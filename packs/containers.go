@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 
@@ -14,31 +15,17 @@ var squared = strings.NewReplacer("/m2", "/m²", "/ft2", "/ft²")
 // cut parts a written name from the place after its slash.
 func cut(s string) (key, rest string, named bool) { return strings.Cut(s, "/") }
 
-// Mark is the printed key of a place, alike on sheet and tag: C2/DE,
-// C4/DE/springs, Y1; empty for the bench and scrap, which have none.
-func (w Where) Mark() string {
-	switch {
-	case w.Container != nil && w.Pocket != "":
-		return w.Container.Mark + "/" + w.Pocket
-	case w.Container != nil:
-		return w.Container.Mark
-	case w.Spot != nil:
-		return w.Spot.Mark
-	}
-	return ""
-}
-
 // readContainers repeats containers, takes over lay-down spots and big parts.
 func (b *builder) readContainers() {
-	b.containers = map[string][]*Container{}
+	b.containers = map[string][]*job.Container{}
 	for _, dc := range b.def.Containers {
 		places := b.over(dc.Each)
 		b.checkVarying(dc.Name, "the name", places)
 		b.checkVarying(dc.Keep, "", places)
 		for _, pl := range places {
-			c := &Container{
-				At: dc.Mark.At, Mark: pl.mark(dc.Mark.Value), Base: dc.Mark.Value, Place: pl,
-				Name: pl.value(dc.Name), Kind: dc.Kind.Value, Keep: pl.value(dc.Keep),
+			c := &job.Container{
+				At: dc.Mark.At, Mark: pl.Mark(dc.Mark.Value), Base: dc.Mark.Value, Place: pl,
+				Name: valueAt(pl, dc.Name), Kind: dc.Kind.Value, Keep: valueAt(pl, dc.Keep),
 			}
 			for _, p := range dc.Pockets {
 				c.Pockets = append(c.Pockets, p.Value)
@@ -47,9 +34,9 @@ func (b *builder) readContainers() {
 			b.job.Containers = append(b.job.Containers, c)
 		}
 	}
-	b.spots = map[string]*Spot{}
+	b.spots = map[string]*job.Spot{}
 	for _, ds := range b.def.LayDown {
-		s := &Spot{At: ds.Mark.At, Mark: ds.Mark.Value, What: ds.What.Value, Floor: ds.Floor.Value, Support: ds.Support.Value}
+		s := &job.Spot{At: ds.Mark.At, Mark: ds.Mark.Value, What: ds.What.Value, Floor: ds.Floor.Value, Support: ds.Support.Value}
 		s.Floor = squared.Replace(s.Floor)
 		b.spots[s.Mark] = s
 		b.job.Spots = append(b.job.Spots, s)
@@ -77,24 +64,24 @@ func (b *builder) readContainers() {
 // (C4, C4/DE, C4/springs, C4/DE/springs), a lay-down spot, the bench or scrap. A
 // group of places instead of a pocket (C1/valve) is the pocket that is called as the
 // place that the parts come from.
-func (b *builder) whereAt(t def.Text, from Place) (Where, bool) {
+func (b *builder) whereAt(t def.Text, from job.Place) (job.Where, bool) {
 	switch t.Value {
 	case "bench":
-		return Where{Bench: true}, true
+		return job.Where{Bench: true}, true
 	case "scrap":
-		return Where{Scrap: true}, true
+		return job.Where{Scrap: true}, true
 	case "":
-		return Where{}, false
+		return job.Where{}, false
 	}
 	if s, ok := b.spots[t.Value]; ok {
-		return Where{Spot: s}, true
+		return job.Where{Spot: s}, true
 	}
 	key, rest, named := cut(t.Value)
 	all, ok := b.containers[key]
 	if !ok {
 		known := append(mapKeys(b.containers), mapKeys(b.spots)...)
 		b.unknown(t, "container, lay-down spot, bench or scrap", append(known, "bench", "scrap"), "containers")
-		return Where{}, false
+		return job.Where{}, false
 	}
 	label, pocket := "", ""
 	if named {
@@ -103,25 +90,25 @@ func (b *builder) whereAt(t def.Text, from Place) (Where, bool) {
 			label, pocket = "", rest // the place is left out: C4/springs
 		}
 	}
-	found := pick(b, t, "container", all, func(c *Container) Place { return c.Place }, from, label, label != "")
+	found := pick(b, t, "container", all, func(c *job.Container) job.Place { return c.Place }, from, label, label != "")
 	if len(found) == 0 {
-		return Where{}, false
+		return job.Where{}, false
 	}
 	if len(found) > 1 {
 		b.problems.Add(t.At, "which-place", t.Value+" stands at several places: "+found[0].Mark+", "+found[1].Mark, "name the place: "+found[0].Mark)
-		return Where{}, false
+		return job.Where{}, false
 	}
 	if i := slices.Index(from.Groups, pocket); i >= 0 && !slices.Contains(found[0].Pockets, pocket) {
 		pocket = from.Keys[i]
 	}
 	if pocket != "" && !slices.Contains(found[0].Pockets, pocket) {
 		b.unknown(def.Text{Value: pocket, At: t.At}, "pocket of "+key, found[0].Pockets, "pockets: of "+key)
-		return Where{}, false
+		return job.Where{}, false
 	}
-	return Where{Container: found[0], Pocket: pocket}, true
+	return job.Where{Container: found[0], Pocket: pocket}, true
 }
 
-func hasPlace(cs []*Container, label string) bool {
+func hasPlace(cs []*job.Container, label string) bool {
 	for _, c := range cs {
 		if c.Place.Label == label {
 			return true

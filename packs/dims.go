@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/def"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -9,9 +10,9 @@ import (
 
 // readInstruments takes over what readings are taken with.
 func (b *builder) readInstruments() {
-	b.instruments = map[string]*Instrument{}
+	b.instruments = map[string]*job.Instrument{}
 	for _, di := range b.def.Instruments {
-		in := &Instrument{At: di.Key.At, Key: di.Key.Value, Name: di.Name.Value, Number: di.Number.Value}
+		in := &job.Instrument{At: di.Key.At, Key: di.Key.Value, Name: di.Name.Value, Number: di.Number.Value}
 		if in.Name == "" {
 			in.Name = in.Key
 		}
@@ -34,7 +35,7 @@ func (b *builder) readInstruments() {
 
 // readDims repeats every dimension over its places and reads its limits.
 func (b *builder) readDims() {
-	b.dims = map[string][]*Dim{}
+	b.dims = map[string][]*job.Dim{}
 	for _, dd := range b.def.Dimensions {
 		places := b.over(dd.Each)
 		at := b.positions(dd.At)
@@ -57,22 +58,22 @@ func (b *builder) readDims() {
 	}
 }
 
-func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
-	d := &Dim{
-		At: dd.Mark.At, Mark: pl.mark(dd.Mark.Value), Base: dd.Mark.Value, Place: pl,
-		What: pl.value(dd.What), Kind: dd.Kind.Value, ViewedFrom: pl.value(dd.ViewedFrom), Positions: at,
-		State: State{
-			With: pl.value(dd.With), Pushed: pl.value(dd.Pushed), Load: pl.value(dd.Load), Plane: pl.value(dd.Plane),
+func (b *builder) readDim(dd *def.Dimension, pl job.Place, at job.Positions) *job.Dim {
+	d := &job.Dim{
+		At: dd.Mark.At, Mark: pl.Mark(dd.Mark.Value), Base: dd.Mark.Value, Place: pl,
+		What: valueAt(pl, dd.What), Kind: dd.Kind.Value, ViewedFrom: valueAt(pl, dd.ViewedFrom), Positions: at,
+		State: job.State{
+			With: valueAt(pl, dd.With), Pushed: valueAt(pl, dd.Pushed), Load: valueAt(pl, dd.Load), Plane: valueAt(pl, dd.Plane),
 			Hot: dd.State.Value == "hot", Cold: dd.State.Value == "cold", OnThe: dd.OnThe.Value,
 		},
-		Over: pl.value(dd.Over), Under: pl.value(dd.Under), Out: pl.value(dd.Out), Source: pl.value(dd.Source), Note: dd.Note.Value,
-		zones: map[*reading.Limit]string{},
+		Over: valueAt(pl, dd.Over), Under: valueAt(pl, dd.Under), Out: valueAt(pl, dd.Out), Source: valueAt(pl, dd.Source), Note: dd.Note.Value,
+		Zones: map[*reading.Limit]string{},
 	}
 	if d.ViewedFrom == "" {
 		d.ViewedFrom = pl.ViewedFrom
 	}
 	d.From, d.To, d.Of = b.faceAt(dd.From, pl), b.faceAt(dd.To, pl), b.faceAt(dd.Of, pl)
-	d.oneSided = pl.value(dd.Found) == notTaken
+	d.OneSided = valueAt(pl, dd.Found) == notTaken
 	if dd.By.Written() {
 		if in, ok := b.instruments[dd.By.Value]; ok {
 			d.By = in
@@ -82,14 +83,14 @@ func (b *builder) readDim(dd *def.Dimension, pl Place, at Positions) *Dim {
 	}
 	d.Found, d.FoundBy = b.limits(d, dd.Found)
 	d.Left, d.LeftBy = b.limits(d, dd.Left)
-	d.Reuse, d.Repair = b.limit(d, pl.at(dd.Reuse)), b.limit(d, pl.at(dd.Repair))
+	d.Reuse, d.Repair = b.limit(d, textAt(pl, dd.Reuse)), b.limit(d, textAt(pl, dd.Repair))
 	if dd.Spare.Written() {
 		d.Spare, _ = wholeNumber(dd.Spare)
 	}
 	d.Critical = dd.Critical.Value == "yes" || d.Judged() && dd.Critical.Value != "no"
 	b.readStamped(d, dd)
 	b.readShimPart(d, dd)
-	if !pl.at(dd.Formula).Written() && !dd.OneIs.Written() && (d.Shims != nil || !dd.Shims.Written()) {
+	if !textAt(pl, dd.Formula).Written() && !dd.OneIs.Written() && (d.Shims != nil || !dd.Shims.Written()) {
 		b.readBox(d, dd)
 	}
 	b.readWarm(d, dd)
@@ -103,9 +104,9 @@ const notTaken = "not taken"
 
 // readBox sizes the write-in box of one reading from its limits, its nominal size
 // and the range of its instrument.
-func (b *builder) readBox(d *Dim, dd *def.Dimension) {
+func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 	hint := b.hint(d, dd)
-	limits := d.limits()
+	limits := d.Limits()
 	if len(limits) == 0 {
 		if !dd.Found.Written() && !dd.Left.Written() && !dd.Reuse.Written() && !dd.Repair.Written() {
 			b.problems.Add(dd.Mark.At, "no-limit", d.Base+" says neither what it must be nor that it is only recorded",
@@ -130,9 +131,9 @@ func (b *builder) readBox(d *Dim, dd *def.Dimension) {
 }
 
 // hint is what is known of the size of a reading besides its limits.
-func (b *builder) hint(d *Dim, dd *def.Dimension) reading.Hint {
+func (b *builder) hint(d *job.Dim, dd *def.Dimension) reading.Hint {
 	hint := reading.Hint{Signed: dd.Sign.Value == "yes"}
-	if nominal := d.Place.at(dd.Nominal); nominal.Written() {
+	if nominal := textAt(d.Place, dd.Nominal); nominal.Written() {
 		if q, ok := b.quantity(nominal, "25 mm"); ok {
 			hint.Nominal = &q
 		}
@@ -148,34 +149,34 @@ func (b *builder) hint(d *Dim, dd *def.Dimension) reading.Hint {
 
 // faceAt resolves a face at a place. A part that stands at several places needs
 // one named.
-func (b *builder) faceAt(f def.Face, pl Place) Face {
+func (b *builder) faceAt(f def.Face, pl job.Place) job.Face {
 	if !f.Part.Written() {
-		return Face{}
+		return job.Face{}
 	}
 	found := b.partsAt(f.Part, pl)
 	if len(found) > 1 {
-		b.problems.Add(f.Part.At, "which-place", quote(f.Part.Value)+" stands at several places", "name the place: "+found[0].Place.mark(found[0].Key))
+		b.problems.Add(f.Part.At, "which-place", quote(f.Part.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key))
 	}
 	if len(found) != 1 {
-		return Face{}
+		return job.Face{}
 	}
-	return Face{Part: found[0], Name: f.Face.Value}
+	return job.Face{Part: found[0], Name: f.Face.Value}
 }
 
 // dimsAt resolves the mark of a dimension in a step's list: D7, D7/DE.
-func (b *builder) dimsAt(t def.Text, from Place) []*Dim {
+func (b *builder) dimsAt(t def.Text, from job.Place) []*job.Dim {
 	key, label, named := cut(t.Value)
 	all, ok := b.dims[key]
 	if !ok {
 		b.unknown(t, "dimension", knownTo(b, b.dims), "dimensions")
 		return nil
 	}
-	return pick(b, t, "dimension", all, func(d *Dim) Place { return d.Place }, from, label, named)
+	return pick(b, t, "dimension", all, func(d *job.Dim) job.Place { return d.Place }, from, label, named)
 }
 
 // where the place of a dimension's limit stands, for problems about it.
-func limitPos(dd *def.Dimension, pl Place) source.Pos {
-	if t := pl.at(dd.Left); t.Written() {
+func limitPos(dd *def.Dimension, pl job.Place) source.Pos {
+	if t := textAt(pl, dd.Left); t.Written() {
 		return t.At
 	}
 	return dd.Mark.At

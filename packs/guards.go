@@ -2,58 +2,31 @@ package packs
 
 import (
 	"matchmark/packs/def"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
 )
 
-// An Isolation is one point where the machine is cut off from its energy, with
-// the steps that lock and unlock it.
-type Isolation struct {
-	At                           source.Pos
-	Key                          string
-	No                           int // its line on the sheet, from 1
-	Point, Energy, State, Proved string
-	LockedAt, UnlockedAt         *Step
-}
-
-// A Permit is a paper of the site, with the steps that are not begun without it.
-type Permit struct {
-	At         source.Pos
-	Key        string
-	What, Note string
-	Steps      []*Step
-}
-
-// An Opening is one hole that dirt or tools can fall into, at one place.
-type Opening struct {
-	At                 source.Pos
-	Key                string
-	Place              Place
-	What, Cover        string
-	Enclosed           bool // a person can go in
-	OpenedAt, ClosedAt *Step
-}
-
 // readGuards takes over isolations, permits and openings.
 func (b *builder) readGuards() {
-	b.isolations = map[string]*Isolation{}
+	b.isolations = map[string]*job.Isolation{}
 	for i, d := range b.def.Isolations {
-		x := &Isolation{
+		x := &job.Isolation{
 			At: d.Key.At, Key: d.Key.Value, No: i + 1,
 			Point: d.Point.Value, Energy: d.Energy.Value, State: d.State.Value, Proved: d.Proved.Value,
 		}
 		b.isolations[x.Key] = x
 		b.job.Isolations = append(b.job.Isolations, x)
 	}
-	b.permits = map[string]*Permit{}
+	b.permits = map[string]*job.Permit{}
 	for _, d := range b.def.Permits {
-		x := &Permit{At: d.Key.At, Key: d.Key.Value, What: d.What.Value, Note: d.Note.Value}
+		x := &job.Permit{At: d.Key.At, Key: d.Key.Value, What: d.What.Value, Note: d.Note.Value}
 		b.permits[x.Key] = x
 		b.job.Permits = append(b.job.Permits, x)
 	}
-	b.openings = map[string][]*Opening{}
+	b.openings = map[string][]*job.Opening{}
 	for _, d := range b.def.Openings {
 		for _, pl := range b.over(d.Each) {
-			x := &Opening{
+			x := &job.Opening{
 				At: d.Key.At, Key: d.Key.Value, Place: pl, What: d.What.Value, Cover: d.Cover.Value,
 				Enclosed: d.Enclosed.Value == "yes",
 			}
@@ -64,7 +37,7 @@ func (b *builder) readGuards() {
 }
 
 // resolveGuards ties a step to the locks, permits and openings that it names.
-func (b *builder) resolveGuards(st *Step, ds *def.Step) {
+func (b *builder) resolveGuards(st *job.Step, ds *def.Step) {
 	st.ToolCount = ds.ToolCount.Value == "yes"
 	st.CountAll = ds.CountAll.Value == "yes"
 	for _, t := range ds.Lock {
@@ -102,10 +75,7 @@ func (b *builder) resolveGuards(st *Step, ds *def.Step) {
 	}
 }
 
-// Mark is the key of an opening with its place.
-func (o *Opening) Mark() string { return o.Place.mark(o.Key) }
-
-func (b *builder) isolationAt(t def.Text) *Isolation {
+func (b *builder) isolationAt(t def.Text) *job.Isolation {
 	x, ok := b.isolations[t.Value]
 	if !ok {
 		b.unknown(t, "isolation", knownTo(b, b.isolations), "isolations")
@@ -113,18 +83,18 @@ func (b *builder) isolationAt(t def.Text) *Isolation {
 	return x
 }
 
-func (b *builder) openingsAt(t def.Text, from Place) []*Opening {
+func (b *builder) openingsAt(t def.Text, from job.Place) []*job.Opening {
 	key, label, named := cut(t.Value)
 	all, ok := b.openings[key]
 	if !ok {
 		b.unknown(t, "opening", knownTo(b, b.openings), "openings")
 		return nil
 	}
-	return pick(b, t, "opening", all, func(o *Opening) Place { return o.Place }, from, label, named)
+	return pick(b, t, "opening", all, func(o *job.Opening) job.Place { return o.Place }, from, label, named)
 }
 
 // claimed sees that a thing is done by one step only, and notes which.
-func claimed(b *builder, t def.Text, by **Step, st *Step, what string) bool {
+func claimed(b *builder, t def.Text, by **job.Step, st *job.Step, what string) bool {
 	if *by == nil {
 		*by = st
 		return true
@@ -140,7 +110,7 @@ func claimed(b *builder, t def.Text, by **Step, st *Step, what string) bool {
 
 // closeAgain lets a put-back row close what its step opened, unless another step
 // does.
-func closeAgain(st, row *Step) {
+func closeAgain(st, row *job.Step) {
 	for i := len(st.Open) - 1; i >= 0; i-- {
 		if o := st.Open[i]; o.ClosedAt == nil {
 			o.ClosedAt = row

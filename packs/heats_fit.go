@@ -2,6 +2,7 @@ package packs
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"sort"
 	"strconv"
 
@@ -15,7 +16,7 @@ import (
 // from sizes measured earlier, which count before the other two.
 func (r *heatReader) fit() {
 	d, pl, f := r.def, r.heat.Place, &r.heat.Fit
-	designation, limits, diameter := pl.at(d.Fit), pl.at(d.Interference), pl.at(d.Diameter)
+	designation, limits, diameter := textAt(pl, d.Fit), textAt(pl, d.Interference), textAt(pl, d.Diameter)
 	r.at(designation, r.heat.At, "Fit")
 	switch {
 	case designation.Written() && limits.Written():
@@ -128,7 +129,7 @@ func alpha(m heat.Material) fit.PerKelvin {
 
 // read finds the dimensions that read bore and seat on this job.
 func (r *heatReader) read() {
-	one := func(t def.Text) *Dim {
+	one := func(t def.Text) *job.Dim {
 		if !t.Written() {
 			return nil
 		}
@@ -216,7 +217,7 @@ func ratio(t def.Text) fit.Ratio {
 func (r *heatReader) neighbours() {
 	d, h := r.def, r.heat
 	for _, dn := range d.Neighbours {
-		n := HeatNeighbour{KeptCool: dn.KeptCool.Value, MeasuredWith: dn.MeasuredWith.Value}
+		n := job.HeatNeighbour{KeptCool: dn.KeptCool.Value, MeasuredWith: dn.MeasuredWith.Value}
 		n.Name = dn.What.Value
 		n.Distance = r.mm(dn.Away, "85 mm")
 		n.Limit = r.limit(dn.Kind, dn.AtMost, dn.Source, dn.At, "the "+n.Name, n.Name)

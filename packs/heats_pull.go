@@ -2,6 +2,7 @@ package packs
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"math"
 
 	"matchmark/packs/def"
@@ -15,7 +16,7 @@ func (r *heatReader) pull() {
 	if d.At.IsZero() {
 		return
 	}
-	out := &HotPull{By: heat.Means(d.By.Value), Puller: d.Puller.Value, Shield: d.Shield.Value, IfStuck: d.IfStuck.Value}
+	out := &job.HotPull{By: heat.Means(d.By.Value), Puller: d.Puller.Value, Shield: d.Shield.Value, IfStuck: d.IfStuck.Value}
 	r.heat.Pull = out
 	if v, ok := r.amount(d.Longest, units.Second, "15 min", "Longest"); ok {
 		out.Longest = heat.Second(v)
@@ -80,7 +81,7 @@ func (r *heatReader) clearance(written, rise def.Text, example, what string) hea
 // plan computes a pull. The joint is taken to conduct without hindrance until it
 // is as open as needed: the shaft then warms most, and what frees all the same
 // frees in any state of the surfaces.
-func (r *heatReader) plan(out *HotPull, source heat.Source) {
+func (r *heatReader) plan(out *job.HotPull, source heat.Source) {
 	h := r.heat
 	in := heat.Pull{
 		Fit: r.joint(out.Clearance), Hub: h.Ring, Shaft: h.Seat,

@@ -2,6 +2,7 @@ package packs
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"math"
 
 	"matchmark/packs/heat"
@@ -17,7 +18,7 @@ func (r *heatReader) putOn() {
 	if d.At.IsZero() {
 		return
 	}
-	out := &HotFit{By: heat.Means(d.By.Value), Coolant: heat.Coolant(d.Chill.Value)}
+	out := &job.HotFit{By: heat.Means(d.By.Value), Coolant: heat.Coolant(d.Chill.Value)}
 	h.PutOn = out
 	r.at(d.By, d.At, "Source", "Source.Means", "Source.Net", "Fit.Clearance", "Rise")
 	out.Clearance = r.clearance(d.Clearance, d.Rise, "0.10 mm", "put-on")
@@ -74,7 +75,7 @@ func (r *heatReader) checkMakersRise(given heat.Celsius, isGiven bool) {
 
 // refit computes a part that is heated, to the temperature that the maker gives if
 // he gives one, and put on a shaft as warm as the shop.
-func (r *heatReader) refit(out *HotFit, given heat.Celsius, isGiven bool) {
+func (r *heatReader) refit(out *job.HotFit, given heat.Celsius, isGiven bool) {
 	h := r.heat
 	need, err := heat.Rise(r.joint(out.Clearance), h.Ring.Material, h.Seat.Material, h.Air)
 	// What the part may not have at all is refused below, with the way out.
@@ -96,7 +97,7 @@ func (r *heatReader) refit(out *HotFit, given heat.Celsius, isGiven bool) {
 }
 
 // chill computes a part that is put on a cooled shaft, and the air of the room.
-func (r *heatReader) chill(out *HotFit) {
+func (r *heatReader) chill(out *job.HotFit) {
 	d, h := r.def.PutOn, r.heat
 	r.at(d.Chill, d.At, "Coolant", "Shaft.Name")
 	got, err := heat.Chill(r.joint(out.Clearance), h.Ring.Material, h.Seat.Material, out.Coolant, h.Air)
@@ -117,7 +118,7 @@ func (r *heatReader) chill(out *HotFit) {
 }
 
 // room computes what the coolant does to the air of the room it is used in.
-func (r *heatReader) room(out *HotFit) {
+func (r *heatReader) room(out *job.HotFit) {
 	d, h := r.def.PutOn, r.heat
 	if !d.Room.Written() || !d.Coolant.Written() {
 		r.hole(d.Chill.At, "no-room", h.Mark+" does not say how much "+d.Chill.Value+" comes into how large a room, so that nobody can tell whether the air stays fit to breathe",
@@ -155,7 +156,7 @@ func (r *heatReader) room(out *HotFit) {
 
 // makersTemperature takes the temperature that the maker gives, if it opens the
 // joint and the part may have it.
-func (r *heatReader) makersTemperature(out *HotFit, given, need heat.Celsius) {
+func (r *heatReader) makersTemperature(out *job.HotFit, given, need heat.Celsius) {
 	h, at := r.heat, r.def.PutOn.HeatTo.At
 	switch {
 	case given > h.Limit.At:
@@ -171,7 +172,7 @@ func (r *heatReader) makersTemperature(out *HotFit, given, need heat.Celsius) {
 }
 
 // soak computes how long the part stays in its heater, where the heater is told.
-func (r *heatReader) soak(out *HotFit) {
+func (r *heatReader) soak(out *job.HotFit) {
 	d, h := r.def.PutOn, r.heat
 	if r.holes > 0 || out.SetTo <= h.Air {
 		return
@@ -205,7 +206,7 @@ func (r *heatReader) soak(out *HotFit) {
 
 // ladder is the table for the interference as measured on the day: the lowest
 // rung is the least that the fit allows, the highest the greatest.
-func (r *heatReader) ladder(out *HotFit) {
+func (r *heatReader) ladder(out *job.HotFit) {
 	f, h := r.heat.Fit, r.heat
 	least := max(f.Least, 0)
 	if f.Greatest <= least || f.Bore == nil || f.Seat == nil {
@@ -223,6 +224,6 @@ func (r *heatReader) ladder(out *HotFit) {
 			return
 		}
 		set := heat.Celsius(5 * math.Ceil(float64(free.Hub)/5-1e-9))
-		out.Ladder = append(out.Ladder, HeatRung{UpTo: upTo, SetTo: set, TooHot: set > h.Limit.At})
+		out.Ladder = append(out.Ladder, job.HeatRung{UpTo: upTo, SetTo: set, TooHot: set > h.Limit.At})
 	}
 }

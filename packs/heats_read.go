@@ -2,6 +2,7 @@ package packs
 
 import (
 	"errors"
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/packs/def"
@@ -16,7 +17,7 @@ import (
 type heatReader struct {
 	b    *builder
 	def  *def.Heat
-	heat *Heat
+	heat *job.Heat
 	// places tells where each field of a calculation was written.
 	places map[string]source.Pos
 	// holes counts inputs that could not be read: with one nothing is computed.
@@ -114,13 +115,13 @@ func (r *heatReader) celsius(t def.Text, example string, fields ...string) (heat
 // parts reads hub and shaft: which parts, of what, how large.
 func (r *heatReader) parts() {
 	d, pl := r.def, r.heat.Place
-	one := func(t def.Text) *Part {
+	one := func(t def.Text) *job.Part {
 		if !t.Written() {
 			return nil
 		}
 		found := r.b.partsAt(t, pl)
 		if len(found) > 1 {
-			r.hole(t.At, "which-place", quote(t.Value)+" stands at several places", "name the place: "+found[0].Place.mark(found[0].Key), "or give "+r.heat.Base+" the same each:")
+			r.hole(t.At, "which-place", quote(t.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key), "or give "+r.heat.Base+" the same each:")
 		}
 		if len(found) != 1 {
 			return nil
@@ -129,13 +130,13 @@ func (r *heatReader) parts() {
 	}
 	r.heat.Hub, r.heat.Shaft = one(d.Hub.Part), one(d.Shaft.Part)
 	r.heat.Ring = heat.Hub{
-		Outside: r.mm(pl.at(d.Hub.Outside), "210 mm", "Hub.Outside", "HubOutside"),
-		Length:  r.mm(pl.at(d.Hub.Length), "150 mm", "Hub.Length", "Length"),
+		Outside: r.mm(textAt(pl, d.Hub.Outside), "210 mm", "Hub.Outside", "HubOutside"),
+		Length:  r.mm(textAt(pl, d.Hub.Length), "150 mm", "Hub.Length", "Length"),
 	}
 	r.heat.Seat = heat.Shaft{
-		Bore:   r.mm(pl.at(d.Shaft.Bore), "40 mm", "Shaft.Bore", "ShaftBore"),
-		Behind: r.mm(pl.at(d.Shaft.Behind), "600 mm", "Shaft.Behind"),
-		Front:  r.mm(pl.at(d.Shaft.Front), "20 mm", "Shaft.Front"),
+		Bore:   r.mm(textAt(pl, d.Shaft.Bore), "40 mm", "Shaft.Bore", "ShaftBore"),
+		Behind: r.mm(textAt(pl, d.Shaft.Behind), "600 mm", "Shaft.Behind"),
+		Front:  r.mm(textAt(pl, d.Shaft.Front), "20 mm", "Shaft.Front"),
 	}
 	r.heat.Ring.Material = r.material(d.Hub.Material, "Hub.Material", "Hub")
 	r.heat.Seat.Material = r.material(d.Shaft.Material, "Shaft.Material", "Shaft")

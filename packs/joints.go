@@ -1,77 +1,26 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/reading"
-	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
-
-// A Joint is a group of fasteners that are loosened and tightened together, at
-// one place.
-type Joint struct {
-	At                         source.Pos
-	Mark                       string // J1/DE
-	Base                       string
-	Place                      Place
-	What                       string
-	Parts                      []*Part // its fasteners
-	Torque                     string  // as written, "120 N·m"; empty if not said
-	Stages                     []string
-	Lubricant, Pattern, Source string
-	Says                       []Saying // what sources that differ say of the torque
-}
-
-// A Fastening is what a step loosens or tightens: a joint, or one part.
-type Fastening struct {
-	At    source.Pos
-	Joint *Joint
-	Part  *Part
-	Final *Joint // tightened only while its fasteners are on for now: the joint that stays
-	On    int    // then the number of fasteners that are on
-}
-
-// Mark is the printed key of what is loosened or tightened.
-func (f Fastening) Mark() string {
-	if f.Joint != nil {
-		return f.Joint.Mark
-	}
-	return f.Part.Place.mark(f.Part.Key)
-}
-
-// Name is what the mechanic calls it.
-func (f Fastening) Name() string {
-	if f.Joint != nil {
-		return f.Joint.What
-	}
-	return f.Part.Name
-}
-
-// parts lists the fasteners.
-func (f Fastening) parts() []*Part {
-	if f.Joint != nil {
-		return f.Joint.Parts
-	}
-	return []*Part{f.Part}
-}
-
-// same reports whether both are one thing.
-func (f Fastening) same(g Fastening) bool { return f.Joint == g.Joint && f.Part == g.Part }
 
 // readJoints repeats every joint over its places, ties it to its fasteners and
 // reads how tight it becomes.
 func (b *builder) readJoints() {
-	b.joints = map[string][]*Joint{}
+	b.joints = map[string][]*job.Joint{}
 	for _, dj := range b.def.Joints {
 		places := b.over(dj.Each)
 		b.checkVarying(dj.What, "what is tightened", places)
 		b.checkVarying(dj.Torque, "the torque", places)
 		for _, pl := range places {
-			j := &Joint{
-				At: dj.Mark.At, Mark: pl.mark(dj.Mark.Value), Base: dj.Mark.Value, Place: pl, What: pl.value(dj.What),
-				Torque: b.torque(pl.at(dj.Torque)), Lubricant: dj.Lubricant.Value, Pattern: dj.Pattern.Value, Source: dj.Source.Value,
+			j := &job.Joint{
+				At: dj.Mark.At, Mark: pl.Mark(dj.Mark.Value), Base: dj.Mark.Value, Place: pl, What: valueAt(pl, dj.What),
+				Torque: b.torque(textAt(pl, dj.Torque)), Lubricant: dj.Lubricant.Value, Pattern: dj.Pattern.Value, Source: dj.Source.Value,
 			}
 			for _, t := range dj.Parts {
 				for _, p := range b.partsAt(t, pl) {
@@ -148,13 +97,13 @@ func (b *builder) torqueTwice(t def.Text, bare, other string) string {
 
 // fastenings resolves what a step loosens or tightens: joints by their mark,
 // parts by their name.
-func (b *builder) fastenings(list []def.Text, st *Step) []Fastening {
-	var out []Fastening
+func (b *builder) fastenings(list []def.Text, st *job.Step) []job.Fastening {
+	var out []job.Fastening
 	for _, t := range list {
 		key, label, named := cut(t.Value)
 		if all, ok := b.joints[key]; ok {
-			for _, j := range pick(b, t, "joint", all, func(j *Joint) Place { return j.Place }, st.Place, label, named) {
-				out = append(out, Fastening{At: t.At, Joint: j})
+			for _, j := range pick(b, t, "joint", all, func(j *job.Joint) job.Place { return j.Place }, st.Place, label, named) {
+				out = append(out, job.Fastening{At: t.At, Joint: j})
 			}
 			continue
 		}
@@ -163,7 +112,7 @@ func (b *builder) fastenings(list []def.Text, st *Step) []Fastening {
 			continue
 		}
 		for _, p := range b.partsAt(t, st.Place) {
-			out = append(out, Fastening{At: t.At, Part: p})
+			out = append(out, job.Fastening{At: t.At, Part: p})
 		}
 	}
 	return out

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 
 	"matchmark/packs/def"
@@ -18,9 +19,9 @@ func (b *builder) checkLastChance() {
 	for _, dd := range b.def.Dimensions {
 		for _, d := range b.dims[dd.Mark.Value] {
 			f := b.readFaces(d, dd)
-			d.hangsOn = f.parts
+			d.HangsOn = f.parts
 			for _, l := range f.lost {
-				d.lostAt = append(d.lostAt, l.step)
+				d.LostAt = append(d.LostAt, l.step)
 				if d.LastChance == nil || l.step.Index < d.LastChance.Index {
 					d.LastChance = l.step
 				}
@@ -33,13 +34,13 @@ func (b *builder) checkLastChance() {
 
 // A faces is what the two faces of a dimension, or its one part, hang on.
 type faces struct {
-	parts []*Part // between which it lies, with the assemblies that part them
-	lost  []loss  // the steps that destroy it
+	parts []*job.Part // between which it lies, with the assemblies that part them
+	lost  []loss      // the steps that destroy it
 }
 
 // A loss is a step that destroys a dimension, and the place that says so.
 type loss struct {
-	step *Step
+	step *job.Step
 	at   source.Pos
 	how  string
 }
@@ -47,14 +48,14 @@ type loss struct {
 // readFaces finds the parts that a dimension hangs on and the steps that move
 // them. An assembly that both faces belong to takes them along together and
 // parts nothing; two faces of one part are read in its place.
-func (b *builder) readFaces(d *Dim, dd *def.Dimension) faces {
+func (b *builder) readFaces(d *job.Dim, dd *def.Dimension) faces {
 	var f faces
-	from, to := d.From.Part.upward(), d.To.Part.upward()
+	from, to := d.From.Part.Upward(), d.To.Part.Upward()
 	if d.From.Part == d.To.Part && d.From.Part != nil && !keepsSize[d.Kind] {
 		// Two faces of one part, read in its place; or of the loose part, when no step
 		// of the job destroys them.
 		if !lostByNothing(dd) {
-			f.parts = append(f.parts, d.readOn(from)...)
+			f.parts = append(f.parts, d.ReadOn(from)...)
 		}
 		from, to = nil, nil
 	}
@@ -69,7 +70,7 @@ func (b *builder) readFaces(d *Dim, dd *def.Dimension) faces {
 		}
 	}
 	if d.Of.Part != nil && !keepsSize[d.Kind] && !lostByNothing(dd) {
-		f.parts = append(f.parts, d.readOn(d.Of.Part.upward())...)
+		f.parts = append(f.parts, d.ReadOn(d.Of.Part.Upward())...)
 	}
 	named := b.lostBy(d, dd, &f)
 	f.parts = append(f.parts, named...)
@@ -89,25 +90,7 @@ func (b *builder) readFaces(d *Dim, dd *def.Dimension) faces {
 	return f
 }
 
-// readOn is the part that a reading of one part hangs on, with the assemblies that
-// it belongs to. Read on the bench it does not miss the machine.
-func (d *Dim) readOn(upward []*Part) []*Part {
-	if len(upward) > 1 && (d.FoundAt == nil || d.FoundAt.Bench) && (d.LeftAt == nil || d.LeftAt.Bench) {
-		return upward[:1]
-	}
-	return upward
-}
-
-// upward lists a part and the assemblies that it belongs to; none for no part.
-func (p *Part) upward() []*Part {
-	var out []*Part
-	for ; p != nil; p = p.Of {
-		out = append(out, p)
-	}
-	return out
-}
-
-func contains(list []*Part, p *Part) bool {
+func contains(list []*job.Part, p *job.Part) bool {
 	for _, q := range list {
 		if q == p {
 			return true
@@ -128,13 +111,13 @@ func (b *builder) loosened(f *faces) {
 			}
 			for _, l := range st.Lifts {
 				for _, p := range l.Parts {
-					if contains(f.parts, p) && !slices.ContainsFunc(st.Fit, func(m *Move) bool { return m.Part == p || within(m.Part, p) || within(p, m.Part) }) {
+					if contains(f.parts, p) && !slices.ContainsFunc(st.Fit, func(m *job.Move) bool { return m.Part == p || within(m.Part, p) || within(p, m.Part) }) {
 						f.lost = append(f.lost, loss{st, st.At, "lifts it"})
 					}
 				}
 			}
 			for _, l := range st.Loosen {
-				for _, p := range l.parts() {
+				for _, p := range l.Parts() {
 					if contains(f.parts, p) {
 						f.lost = append(f.lost, loss{st, l.At, "loosens it"})
 					}
@@ -154,19 +137,19 @@ const nothing = "nothing"
 
 // lostBy resolves what lost-by: names: steps are added to the losses, parts are
 // returned.
-func (b *builder) lostBy(d *Dim, dd *def.Dimension, f *faces) []*Part {
-	var parts []*Part
+func (b *builder) lostBy(d *job.Dim, dd *def.Dimension, f *faces) []*job.Part {
+	var parts []*job.Part
 	for _, t := range dd.LostBy {
 		key, label, named := cut(t.Value)
 		steps, isStep := b.steps[key]
 		all, isPart := b.parts[key]
 		switch {
 		case isStep:
-			for _, st := range pick(b, t, "step", steps, func(s *Step) Place { return s.Place }, d.Place, label, named) {
+			for _, st := range pick(b, t, "step", steps, func(s *job.Step) job.Place { return s.Place }, d.Place, label, named) {
 				f.lost = append(f.lost, loss{st, st.At, "destroys it"})
 			}
 		case isPart:
-			parts = append(parts, pick(b, t, "part", all, func(p *Part) Place { return p.Place }, d.Place, label, named)...)
+			parts = append(parts, pick(b, t, "part", all, func(p *job.Part) job.Place { return p.Place }, d.Place, label, named)...)
 		case key != nothing:
 			b.unknown(t, "step or part", append(knownTo(b, b.steps), append(knownTo(b, b.parts), nothing)...), "steps or parts")
 		}
@@ -175,7 +158,7 @@ func (b *builder) lostBy(d *Dim, dd *def.Dimension, f *faces) []*Part {
 }
 
 // checkMeasured sees that a dimension is measured before it is destroyed.
-func (b *builder) checkMeasured(d *Dim, f faces) {
+func (b *builder) checkMeasured(d *job.Dim, f faces) {
 	if d.FoundAt == nil {
 		return
 	}
@@ -191,7 +174,7 @@ func (b *builder) checkMeasured(d *Dim, f faces) {
 	}
 	for _, l := range f.lost {
 		if l.step == d.LastChance {
-			b.say2(b.measuredPos(d), "too-late", d.Mark+" is measured at "+d.FoundAt.name()+", after "+d.LastChance.name()+" has parted its faces", l.at, l.how,
+			b.say2(b.measuredPos(d), "too-late", d.Mark+" is measured at "+d.FoundAt.Name()+", after "+d.LastChance.Name()+" has parted its faces", l.at, l.how,
 				help...)
 			return
 		}
@@ -202,7 +185,7 @@ func (b *builder) checkMeasured(d *Dim, f faces) {
 // back and tight. What comes off later still is in its place then, as a casing
 // that is jacked up level before it is lifted; so is what is on for now, as a hub
 // that is tried cold before it is heated.
-func (b *builder) checkSet(d *Dim, f faces) {
+func (b *builder) checkSet(d *job.Dim, f faces) {
 	if d.LeftAt == nil {
 		return
 	}
@@ -210,7 +193,7 @@ func (b *builder) checkSet(d *Dim, f faces) {
 		for _, m := range p.Back {
 			off := m.Undo == nil || m.Undo.Step.Index <= d.LeftAt.Index
 			if off && m.Step.Index > d.LeftAt.Index && !b.onForNow(p, d.LeftAt) {
-				b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.name()+", before "+p.Name+" is back at "+m.Step.name(), m.At, "put back here",
+				b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.Name()+", before "+p.Name+" is back at "+m.Step.Name(), m.At, "put back here",
 					"set it at or after "+m.Step.No)
 			}
 		}
@@ -218,8 +201,8 @@ func (b *builder) checkSet(d *Dim, f faces) {
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			for _, t := range st.Tighten {
-				if st.Index > d.LeftAt.Index && overlaps(t.parts(), f.parts) {
-					b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.name()+", before "+t.Mark()+" is tight at "+st.name(), t.At, "tightened here",
+				if st.Index > d.LeftAt.Index && overlaps(t.Parts(), f.parts) {
+					b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.Name()+", before "+t.Mark()+" is tight at "+st.Name(), t.At, "tightened here",
 						"set it at or after "+st.No)
 				}
 			}
@@ -228,7 +211,7 @@ func (b *builder) checkSet(d *Dim, f faces) {
 }
 
 // onForNow reports whether a part is on for a while at a step.
-func (b *builder) onForNow(p *Part, at *Step) bool {
+func (b *builder) onForNow(p *job.Part, at *job.Step) bool {
 	on := false
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
@@ -243,7 +226,7 @@ func (b *builder) onForNow(p *Part, at *Step) bool {
 	return on
 }
 
-func overlaps(a, b []*Part) bool {
+func overlaps(a, b []*job.Part) bool {
 	for _, p := range a {
 		if contains(b, p) {
 			return true
@@ -253,15 +236,15 @@ func overlaps(a, b []*Part) bool {
 }
 
 // measuredPos and setPos are where a step names the dimension.
-func (b *builder) measuredPos(d *Dim) source.Pos {
+func (b *builder) measuredPos(d *job.Dim) source.Pos {
 	return b.listedAt(d, d.FoundAt, func(ds *def.Step) []def.Text { return ds.Measure })
 }
 
-func (b *builder) setPos(d *Dim) source.Pos {
+func (b *builder) setPos(d *job.Dim) source.Pos {
 	return b.listedAt(d, d.LeftAt, func(ds *def.Step) []def.Text { return ds.Set })
 }
 
-func (b *builder) listedAt(d *Dim, st *Step, list func(*def.Step) []def.Text) source.Pos {
+func (b *builder) listedAt(d *job.Dim, st *job.Step, list func(*def.Step) []def.Text) source.Pos {
 	if ds := b.stepDefs[st]; ds != nil {
 		for _, t := range list(ds) {
 			if key, _, _ := cut(t.Value); key == d.Base {

@@ -2,6 +2,7 @@ package packs_test
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 	"testing"
@@ -151,21 +152,21 @@ func drawJob(t *rapid.T, scrap bool) *randomJob {
 }
 
 // load loads a definition given as text.
-func load(text string) (*packs.Job, error) {
-	job, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+func load(text string) (*job.Job, error) {
+	jb, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
 	if problems.Errors() > 0 {
-		return job, problems
+		return jb, problems
 	}
-	return job, nil
+	return jb, nil
 }
 
 // mustLoad loads a random job; one that is not in order is not looked at.
-func mustLoad(t *rapid.T, j *randomJob) *packs.Job {
-	job, err := load(j.text())
+func mustLoad(t *rapid.T, j *randomJob) *job.Job {
+	jb, err := load(j.text())
 	if err != nil {
 		t.Skip("not in order: ", err)
 	}
-	return job
+	return jb
 }
 
 // TestCountsBalance: pieces taken off are those in containers and scrap, and what
@@ -174,28 +175,28 @@ func TestCountsBalance(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		j := drawJob(t, true)
-		job := mustLoad(t, j)
-		for _, c := range job.Containers {
-			if got := packs.Pieces(c.In); got != j.kept[c.Mark] {
+		jb := mustLoad(t, j)
+		for _, c := range jb.Containers {
+			if got := job.Pieces(c.In); got != j.kept[c.Mark] {
 				t.Errorf("%d pieces go into %s, the steps say %d", got, c.Mark, j.kept[c.Mark])
 			}
-			if in, out := packs.Pieces(c.In), packs.Pieces(c.Out); in != out {
+			if in, out := job.Pieces(c.In), job.Pieces(c.Out); in != out {
 				t.Errorf("%d pieces go into %s and %d come out", in, c.Mark, out)
 			}
 		}
-		for _, p := range job.Parts {
-			if got := packs.Pieces(p.Off); got != j.off[p.Key] {
+		for _, p := range jb.Parts {
+			if got := job.Pieces(p.Off); got != j.off[p.Key] {
 				t.Errorf("%d of %s come off, the steps say %d", got, p.Key, j.off[p.Key])
 			}
 			want := j.off[p.Key]
 			if j.scrapped[p.Key] > 0 && !j.renewed[p.Key] {
 				want -= j.scrapped[p.Key]
 			}
-			if got := packs.Pieces(p.Back); got != want {
+			if got := job.Pieces(p.Back); got != want {
 				t.Errorf("%d of %s go back, want %d", got, p.Key, want)
 			}
 		}
-		for _, d := range job.Dims {
+		for _, d := range jb.Dims {
 			if d.FoundAt == nil || d.LeftAt == nil {
 				t.Errorf("%s is not on both sheets", d.Mark)
 			}
@@ -217,10 +218,10 @@ func TestPutBackOfThePutBack(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		j := drawJob(t, false)
-		job := mustLoad(t, j)
+		jb := mustLoad(t, j)
 		mirror := &randomJob{head: j.head}
 		var off, twice []carried
-		for _, s := range job.Sections {
+		for _, s := range jb.Sections {
 			for _, st := range s.Steps {
 				row := randomStep{key: fmt.Sprintf("row-%d", st.Index)}
 				for _, m := range st.Remove {
@@ -238,10 +239,10 @@ func TestPutBackOfThePutBack(t *testing.T) {
 			}
 		}
 		first := randomStep{key: "measure"}
-		for _, d := range job.Dims {
+		for _, d := range jb.Dims {
 			first.measure = append(first.measure, d.Mark)
 		}
-		if len(job.Holds) > 0 {
+		if len(jb.Holds) > 0 {
 			first.hold = "W1"
 		}
 		mirror.steps = slices.Insert(mirror.steps, 0, first)
@@ -263,7 +264,7 @@ func TestPutBackOfThePutBack(t *testing.T) {
 }
 
 // dropLostBy takes the lines about lost readings out: the steps that they name are
-// not in the mirrored job.
+// not in the mirrored jb.
 func dropLostBy(text string) string {
 	var out []string
 	for _, l := range strings.Split(text, "\n") {
@@ -314,8 +315,8 @@ func TestFreeStepsMayBeMoved(t *testing.T) {
 	moved := 0
 	rapid.Check(t, func(t *rapid.T) {
 		j := drawJob(t, true)
-		job := mustLoad(t, j)
-		for i, st := range job.Sections[0].Steps {
+		jb := mustLoad(t, j)
+		for i, st := range jb.Sections[0].Steps {
 			if st.Free == nil {
 				continue
 			}

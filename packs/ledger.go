@@ -1,49 +1,52 @@
 package packs
 
-import "matchmark/packs/source"
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+)
 
 // A ledger follows every piece and every joint through the order of work, as a
 // storekeeper would who stands beside the machine, and speaks when a step wants
 // what cannot be: a piece that is off already, a joint that is tight.
 type ledger struct {
 	b      *builder
-	pieces map[*Part]*account
+	pieces map[*job.Part]*account
 	joints []*grip
-	in     map[*Container]int  // pieces that lie in it
-	sites  map[source.Pos]bool // places where a move on the wrong site was told
+	in     map[*job.Container]int // pieces that lie in it
+	sites  map[source.Pos]bool    // places where a move on the wrong site was told
 }
 
 // An account is where the pieces of one part are.
 type account struct {
-	on  int   // in the machine
-	now int   // in it for now, to be taken out again
-	out *Move // the last one that fitted some for now
-	off map[*Move]int
+	on  int       // in the machine
+	now int       // in it for now, to be taken out again
+	out *job.Move // the last one that fitted some for now
+	off map[*job.Move]int
 }
 
 // A grip is how tight a joint or part is.
 type grip struct {
-	Fastening
-	loosened *Step // nil while it is tight
+	job.Fastening
+	loosened *job.Step // nil while it is tight
 	at       source.Pos
-	fitted   *Move // a fastener put back since it was last tightened
-	trial    *Step // that last tightened it, while a fastener was on for now
+	fitted   *job.Move // a fastener put back since it was last tightened
+	trial    *job.Step // that last tightened it, while a fastener was on for now
 }
 
 // keepLedger walks through the order of work and proves that every piece that is
 // taken is there, that all that came off is back at the end, and that what was
 // loosened or fitted for now is tight or out again.
 func (b *builder) keepLedger() {
-	l := &ledger{b: b, pieces: map[*Part]*account{}, in: map[*Container]int{}, sites: map[source.Pos]bool{}}
+	l := &ledger{b: b, pieces: map[*job.Part]*account{}, in: map[*job.Container]int{}, sites: map[source.Pos]bool{}}
 	for _, p := range b.job.Parts {
-		a := &account{on: p.Count, off: map[*Move]int{}}
+		a := &account{on: p.Count, off: map[*job.Move]int{}}
 		if p.Aid {
 			a.on = 0
 		}
 		l.pieces[p] = a
 	}
 	for _, j := range b.job.Joints {
-		l.joints = append(l.joints, &grip{Fastening: Fastening{Joint: j, At: j.At}})
+		l.joints = append(l.joints, &grip{Fastening: job.Fastening{Joint: j, At: j.At}})
 	}
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
@@ -54,7 +57,7 @@ func (b *builder) keepLedger() {
 }
 
 // step books one step: what comes out and off first, then what goes on.
-func (l *ledger) step(st *Step) {
+func (l *ledger) step(st *job.Step) {
 	for _, f := range st.Loosen {
 		l.loosen(st, f)
 	}
@@ -84,15 +87,15 @@ func (l *ledger) step(st *Step) {
 	}
 }
 
-func (l *ledger) remove(m *Move) {
+func (l *ledger) remove(m *job.Move) {
 	p, a := m.Part, l.pieces[m.Part]
 	l.sited(m, "comes off")
 	switch {
 	case a.on == 0:
-		l.b.say2(m.At, "removed-twice", p.called()+" is taken off by two steps", p.Off[0].At, "taken off here first", "take it out of one of them")
+		l.b.say2(m.At, "removed-twice", p.Called()+" is taken off by two steps", p.Off[0].At, "taken off here first", "take it out of one of them")
 		return
 	case a.on < m.N:
-		l.b.say2(m.At, "removed-twice", "only "+count(a.on)+" of "+count(p.Count)+" "+p.called()+" are still on, not "+count(m.N), p.Off[0].At, "the others come off here",
+		l.b.say2(m.At, "removed-twice", "only "+count(a.on)+" of "+count(p.Count)+" "+p.Called()+" are still on, not "+count(m.N), p.Off[0].At, "the others come off here",
 			"remove: [{"+p.Key+": "+count(a.on)+"}]")
 	}
 	n := min(m.N, a.on)
@@ -103,15 +106,15 @@ func (l *ledger) remove(m *Move) {
 	}
 }
 
-func (l *ledger) fit(m *Move) {
+func (l *ledger) fit(m *job.Move) {
 	a := l.pieces[m.Part]
 	l.sited(m, "goes back")
 	if a.now > 0 {
-		l.b.say2(m.At, "still-in", m.Part.called()+" goes back, and is still in for now", a.out.At, "fitted for now here", "take-out-again: ["+m.Part.Key+"] before it goes back for good")
+		l.b.say2(m.At, "still-in", m.Part.Called()+" goes back, and is still in for now", a.out.At, "fitted for now here", "take-out-again: ["+m.Part.Key+"] before it goes back for good")
 	}
 	if a.off[m.Undo] < m.N {
 		if m.Undo.Step.Index > m.Step.Index {
-			l.b.say2(m.At, "back-before-off", m.Part.Name+" is put back at "+m.Step.name()+" before it comes off at "+m.Undo.Step.name(), m.Undo.At, "comes off here",
+			l.b.say2(m.At, "back-before-off", m.Part.Name+" is put back at "+m.Step.Name()+" before it comes off at "+m.Undo.Step.Name(), m.Undo.At, "comes off here",
 				"move the step that fits it below the step that removes it")
 		}
 		return
@@ -122,7 +125,7 @@ func (l *ledger) fit(m *Move) {
 		l.in[c] -= m.N
 	}
 	for _, g := range l.joints {
-		for _, p := range g.parts() {
+		for _, p := range g.Parts() {
 			if p == m.Part {
 				g.fitted = m
 			}
@@ -132,8 +135,8 @@ func (l *ledger) fit(m *Move) {
 
 // sited sees that a part that belongs to an assembly is moved where that assembly
 // is: on the bench when it has come off, else in the machine.
-func (l *ledger) sited(m *Move, verb string) {
-	var away *Part
+func (l *ledger) sited(m *job.Move, verb string) {
+	var away *job.Part
 	for up := m.Part.Of; up != nil; up = up.Of {
 		if l.pieces[up].on == 0 {
 			away = up
@@ -150,44 +153,44 @@ func (l *ledger) sited(m *Move, verb string) {
 			l.b.say(m.At, "not-on-bench", what+", but it belongs to no assembly that could be there", "take where: bench out, or write of: at the part")
 			return
 		}
-		l.b.say2(m.At, "not-on-bench", what+", but "+m.Part.Of.called()+" is in the machine then", l.b.movedAt(m.Part.Of, m.Part.Of.At), "the assembly",
+		l.b.say2(m.At, "not-on-bench", what+", but "+m.Part.Of.Called()+" is in the machine then", l.b.movedAt(m.Part.Of, m.Part.Of.At), "the assembly",
 			"take where: bench out, or move the step")
 	case away != nil && !m.Step.Bench:
-		l.b.say2(m.At, "on-bench", m.Part.Name+" "+verb+" in the machine, but "+away.called()+" is off it then", away.Off[0].At, "comes off here",
+		l.b.say2(m.At, "on-bench", m.Part.Name+" "+verb+" in the machine, but "+away.Called()+" is off it then", away.Off[0].At, "comes off here",
 			"where: bench, or move the step")
 	}
 }
 
 // movedAt is where a part comes off, or its own place if it never does.
-func (b *builder) movedAt(p *Part, own source.Pos) source.Pos {
+func (b *builder) movedAt(p *job.Part, own source.Pos) source.Pos {
 	if len(p.Off) > 0 {
 		return p.Off[0].At
 	}
 	return own
 }
 
-func (l *ledger) forNow(m *Move) {
+func (l *ledger) forNow(m *job.Move) {
 	p, a := m.Part, l.pieces[m.Part]
 	free := p.Count - a.on - a.now
 	if free < m.N {
-		l.b.say(m.At, "for-now", count(m.N)+" of "+p.called()+" are fitted for now, but "+count(free)+" are off", "aid: yes at the part if it is no part of the machine", "else remove: ["+p.Key+"] at an earlier step")
+		l.b.say(m.At, "for-now", count(m.N)+" of "+p.Called()+" are fitted for now, but "+count(free)+" are off", "aid: yes at the part if it is no part of the machine", "else remove: ["+p.Key+"] at an earlier step")
 		return
 	}
 	a.now += m.N
 	a.out = m
 }
 
-func (l *ledger) takeOut(m *Move) {
+func (l *ledger) takeOut(m *job.Move) {
 	a := l.pieces[m.Part]
 	if a.now < m.N {
-		l.b.say(m.At, "not-in", count(m.N)+" of "+m.Part.called()+" are taken out again, but "+count(a.now)+" are in for now", "fit-for-now: [{"+m.Part.Key+": "+count(m.N)+"}] at an earlier step")
+		l.b.say(m.At, "not-in", count(m.N)+" of "+m.Part.Called()+" are taken out again, but "+count(a.now)+" are in for now", "fit-for-now: [{"+m.Part.Key+": "+count(m.N)+"}] at an earlier step")
 		return
 	}
 	a.now -= m.N
 }
 
 // leaveOut sees that a part that is left out is off, and goes back later.
-func (l *ledger) leaveOut(st *Step, p *Part) {
+func (l *ledger) leaveOut(st *job.Step, p *job.Part) {
 	at := st.At
 	if ds := l.b.stepDefs[st]; ds != nil {
 		for _, t := range ds.LeftOut {
@@ -202,17 +205,17 @@ func (l *ledger) leaveOut(st *Step, p *Part) {
 	}
 	switch {
 	case l.pieces[p].on == p.Count:
-		l.b.say(at, "not-off", p.called()+" is left out, but it is in the machine then", "take it out of leave-out:, or remove it at an earlier step")
+		l.b.say(at, "not-off", p.Called()+" is left out, but it is in the machine then", "take it out of leave-out:, or remove it at an earlier step")
 	case !later:
-		l.b.say(at, "left-out", p.called()+" is left out for now, and no later step puts it back", "fit: ["+p.Key+"] at a later step")
+		l.b.say(at, "left-out", p.Called()+" is left out for now, and no later step puts it back", "fit: ["+p.Key+"] at a later step")
 	}
 }
 
 // grip finds how tight a thing is; a part that is loosened by its name is known
 // from then on.
-func (l *ledger) grip(f Fastening) *grip {
+func (l *ledger) grip(f job.Fastening) *grip {
 	for _, g := range l.joints {
-		if g.same(f) {
+		if g.Same(f) {
 			return g
 		}
 	}
@@ -221,7 +224,7 @@ func (l *ledger) grip(f Fastening) *grip {
 	return g
 }
 
-func (l *ledger) loosen(st *Step, f Fastening) {
+func (l *ledger) loosen(st *job.Step, f job.Fastening) {
 	g := l.grip(f)
 	if g.loosened != nil {
 		l.b.say2(f.At, "loosened-twice", f.Mark()+" is loosened by two steps and not tightened between them", g.at, "loosened here first", "take it out of one of them")
@@ -230,10 +233,10 @@ func (l *ledger) loosen(st *Step, f Fastening) {
 	g.loosened, g.at = st, f.At
 }
 
-func (l *ledger) tighten(st *Step, f Fastening) {
+func (l *ledger) tighten(st *job.Step, f job.Fastening) {
 	g := l.grip(f)
 	if g.loosened == nil && g.fitted == nil && !l.putOn(st, f) {
-		l.b.say(f.At, "never-loosened", f.Mark()+" is tightened at "+st.name()+", but it is tight then", "loosen: ["+f.Mark()+"] at an earlier step, or take it out")
+		l.b.say(f.At, "never-loosened", f.Mark()+" is tightened at "+st.Name()+", but it is tight then", "loosen: ["+f.Mark()+"] at an earlier step, or take it out")
 	}
 	g.loosened, g.fitted = nil, nil
 	if g.trial = nil; f.Joint != nil && l.onForNow(f) {
@@ -243,8 +246,8 @@ func (l *ledger) tighten(st *Step, f Fastening) {
 
 // putOn reports whether a fastener of it was put back, or fitted for now, by this
 // step or one before.
-func (l *ledger) putOn(st *Step, f Fastening) bool {
-	for _, p := range f.parts() {
+func (l *ledger) putOn(st *job.Step, f job.Fastening) bool {
+	for _, p := range f.Parts() {
 		if l.pieces[p].now > 0 {
 			return true
 		}
@@ -258,7 +261,7 @@ func (l *ledger) putOn(st *Step, f Fastening) bool {
 }
 
 // empty sees that a container that must be empty now is.
-func (l *ledger) empty(st *Step, c *Container) {
+func (l *ledger) empty(st *job.Step, c *job.Container) {
 	at := st.At
 	if ds := l.b.stepDefs[st]; ds != nil {
 		for _, t := range ds.Empty {
@@ -267,7 +270,7 @@ func (l *ledger) empty(st *Step, c *Container) {
 			}
 		}
 	}
-	switch first := c.first(); {
+	switch first := c.First(); {
 	case l.in[c] > 0:
 		see := c.In[0].At
 		for _, m := range c.Out {
@@ -275,9 +278,9 @@ func (l *ledger) empty(st *Step, c *Container) {
 				see = m.At
 			}
 		}
-		l.b.say2(at, "not-empty", c.Mark+" must be empty at "+st.name()+", but "+pieceWord(l.in[c])+" still in it", see, "the pieces", "move the step below the one that empties it, or take it out of empty:")
+		l.b.say2(at, "not-empty", c.Mark+" must be empty at "+st.Name()+", but "+pieceWord(l.in[c])+" still in it", see, "the pieces", "move the step below the one that empties it, or take it out of empty:")
 	case first != nil && first.Step.Index > st.Index:
-		l.b.say2(at, "not-filled-yet", c.Mark+" must be empty at "+st.name()+", where nothing has gone into it yet", first.At, "filled here", "move the step below the one that empties it")
+		l.b.say2(at, "not-filled-yet", c.Mark+" must be empty at "+st.Name()+", where nothing has gone into it yet", first.At, "filled here", "move the step below the one that empties it")
 	}
 }
 
@@ -288,17 +291,6 @@ func pieceWord(n int) string {
 	return count(n) + " pieces are"
 }
 
-// first is the first removal that goes into a container.
-func (c *Container) first() *Move {
-	var first *Move
-	for _, m := range c.In {
-		if first == nil || m.Step.Index < first.Step.Index {
-			first = m
-		}
-	}
-	return first
-}
-
 // close sees what stands open at the end.
 func (l *ledger) close() {
 	for _, p := range l.b.job.Parts {
@@ -307,36 +299,36 @@ func (l *ledger) close() {
 	for _, g := range l.joints {
 		switch {
 		case g.loosened != nil && !l.b.unreversed[g.loosened.Section]:
-			l.b.say(g.at, "never-tightened", g.Mark()+" is loosened at "+g.loosened.name()+" and never tightened", "tighten: ["+g.Mark()+"] at a later step", "or reverse: its section")
+			l.b.say(g.at, "never-tightened", g.Mark()+" is loosened at "+g.loosened.Name()+" and never tightened", "tighten: ["+g.Mark()+"] at a later step", "or reverse: its section")
 		case g.fitted != nil && g.Joint != nil && (g.trial == nil || l.b.lastTorque(g.Joint, g.trial) == nil):
-			l.b.say2(g.At, "never-tightened", "a fastener of "+g.Mark()+" goes back at "+g.fitted.Step.name()+", and "+g.Mark()+" is not tightened after it", g.fitted.At, "goes back here",
+			l.b.say2(g.At, "never-tightened", "a fastener of "+g.Mark()+" goes back at "+g.fitted.Step.Name()+", and "+g.Mark()+" is not tightened after it", g.fitted.At, "goes back here",
 				"tighten: ["+g.Joint.Base+"] at that step or later")
 		}
 	}
 }
 
-func (l *ledger) closeAccount(p *Part, a *account) {
+func (l *ledger) closeAccount(p *job.Part, a *account) {
 	if a.now > 0 {
-		l.b.say(a.out.At, "still-in", count(a.now)+" of "+p.called()+" are fitted for now at "+a.out.Step.name()+" and never taken out again", "take-out-again: [{"+p.Key+": "+count(a.now)+"}] at a later step")
+		l.b.say(a.out.At, "still-in", count(a.now)+" of "+p.Called()+" are fitted for now at "+a.out.Step.Name()+" and never taken out again", "take-out-again: [{"+p.Key+": "+count(a.now)+"}] at a later step")
 	}
 	for _, off := range p.Off {
 		left := a.off[off]
 		switch {
 		case left == 0, off.To.Scrap && p.Renew == "never", l.b.unreversed[off.Step.Section]:
-		case off.To.Scrap && !p.comesNew():
-			l.b.say(off.At, "nothing-new", p.called()+" is scrapped at "+off.Step.name()+" and no new one goes on", "renew: always at the part", "or renew: never if it is gone for good")
+		case off.To.Scrap && !p.ComesNew():
+			l.b.say(off.At, "nothing-new", p.Called()+" is scrapped at "+off.Step.Name()+" and no new one goes on", "renew: always at the part", "or renew: never if it is gone for good")
 		case left < off.N && back(off) == nil:
 			// Fewer came off than this step says: spoken of already.
 		case left < off.N:
 			l.b.say2(off.At, "count-differs", count(off.N)+" of "+p.Name+" come off and "+count(off.N-left)+" go back", back(off).At, "put back here", "make the two counts the same")
 		case back(off) == nil:
-			l.b.say(off.At, "never-back", p.called()+" comes off at "+off.Step.name()+" and never goes back", "fit: ["+p.Key+"] at a later step", "or reverse: its section", "or into: scrap if it is done with")
+			l.b.say(off.At, "never-back", p.Called()+" comes off at "+off.Step.Name()+" and never goes back", "fit: ["+p.Key+"] at a later step", "or reverse: its section", "or into: scrap if it is done with")
 		}
 	}
 }
 
 // back is a move that puts back what another took off, nil if there is none.
-func back(off *Move) *Move {
+func back(off *job.Move) *job.Move {
 	for _, m := range off.Part.Back {
 		if m.Undo == off {
 			return m
@@ -344,9 +336,6 @@ func back(off *Move) *Move {
 	}
 	return nil
 }
-
-// called is how messages speak of a part.
-func (p *Part) called() string { return p.Name + " (" + p.Place.mark(p.Key) + ")" }
 
 // say adds an error, say2 one with a second place that matters.
 func (b *builder) say(at source.Pos, code, message string, help ...string) {
@@ -360,6 +349,6 @@ func (b *builder) say2(at source.Pos, code, message string, also source.Pos, wha
 }
 
 // warning2 is a warning at a step with a part that matters.
-func warning2(st *Step, code, message string, p *Part, help ...string) source.Problem {
+func warning2(st *job.Step, code, message string, p *job.Part, help ...string) source.Problem {
 	return source.Problem{Pos: st.At, Severity: source.Warning, Code: code, Message: message, Help: help, See: []source.Also{{Pos: p.At, What: "the part"}}}
 }

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 
@@ -53,7 +54,7 @@ func (r *liftReader) counted(what string) {
 			return
 		}
 	}
-	r.l.Gear = append(r.l.Gear, LiftedGear{What: what, N: 1})
+	r.l.Gear = append(r.l.Gear, job.LiftedGear{What: what, N: 1})
 }
 
 // leg reads one sling with the gear in its pull line.

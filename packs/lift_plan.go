@@ -28,7 +28,7 @@ func (r *liftReader) load() {
 	r.sections(in)
 	if d.Mass.Written() {
 		in.Mass = r.kg("load.mass", d.Mass, "1480 kg")
-		r.l.poundsUsed = strings.Contains(d.Mass.Value, "lb")
+		r.l.PoundsUsed = strings.Contains(d.Mass.Value, "lb")
 	}
 	if d.MassFrom.Written() {
 		r.at["load.source"] = d.MassFrom.At
@@ -257,7 +257,7 @@ func (r *liftReader) amount(field string, t def.Text, dim units.Dimension, u uni
 		return 0
 	}
 	if dim == units.Length && (q.Unit == units.Inch || q.Unit == units.Foot) {
-		r.l.inchesUsed = true
+		r.l.InchesUsed = true
 	}
 	converted, err := q.Convert(u)
 	if err != nil {

@@ -2,46 +2,13 @@ package packs
 
 import (
 	"errors"
+	"matchmark/packs/job"
 
 	"matchmark/packs/def"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
-
-// A Lift is one load that is lifted, worked out. Result, or HandResult for a lift
-// by hand, is nil where it cannot be computed; Because then says why.
-type Lift struct {
-	At         source.Pos
-	Mark, What string
-	Parts      []*Part
-	ByHand     bool
-
-	Origin, MassSource, SignedPlan, Note string
-
-	Plan       lift.Plan
-	Result     *lift.Result
-	HandPlan   lift.HandPlan
-	HandResult *lift.HandResult
-	Body       *lift.Body // where mass or centre of gravity come from sections
-	Because    []string
-
-	Size                   bool         // the outline of the plan is the box that the load fills
-	Gear                   []LiftedGear // each piece once, in the order of the components
-	Takes                  []string     // what each leg takes hold of
-	Trial                  lift.Mm
-	LayDown                *Spot
-	Floor                  *lift.FloorResult
-	Supports, Crew, Stops  []string
-	Steps                  []*Step // that make the lift, in the order of work
-	poundsUsed, inchesUsed bool
-}
-
-// LiftedGear is one piece of gear in a lift and how many of its kind there are.
-type LiftedGear struct {
-	What string
-	N    int
-}
 
 // usualTrial is how high a trial lift goes: an inch, common practice, no source.
 const usualTrial lift.Mm = 25
@@ -52,7 +19,7 @@ const usualTilt lift.Degree = 2
 
 // readLifts takes over gear, cranes and lifts, and works every lift out.
 func (b *builder) readLifts() {
-	b.gear, b.cranes, b.lifts = map[string]*def.Gear{}, map[string]*def.Crane{}, map[string]*Lift{}
+	b.gear, b.cranes, b.lifts = map[string]*def.Gear{}, map[string]*def.Crane{}, map[string]*job.Lift{}
 	for _, g := range b.def.Gear {
 		b.gear[g.Key.Value] = g
 	}
@@ -61,13 +28,13 @@ func (b *builder) readLifts() {
 	}
 	b.gearUsed = map[string]bool{}
 	for _, dl := range b.def.Lifts {
-		l := &Lift{
+		l := &job.Lift{
 			At: dl.Mark.At, Mark: dl.Mark.Value, What: dl.What.Value, ByHand: dl.Rig.Value == "by hand",
 			Origin: dl.Origin.Value, MassSource: dl.MassSource.Value, SignedPlan: dl.SignedPlan.Value, Note: dl.Note.Value,
 			Supports: texts(dl.Supports), Crew: texts(dl.Crew), Stops: texts(dl.Stops), Trial: usualTrial,
 		}
 		for _, t := range dl.Parts {
-			l.Parts = append(l.Parts, b.partsAt(t, Place{})...)
+			l.Parts = append(l.Parts, b.partsAt(t, job.Place{})...)
 		}
 		r := &liftReader{b: b, d: dl, l: l, at: map[string]source.Pos{}}
 		r.read()
@@ -82,7 +49,7 @@ func (b *builder) readLifts() {
 type liftReader struct {
 	b    *builder
 	d    *def.Lift
-	l    *Lift
+	l    *job.Lift
 	at   map[string]source.Pos // by the path of the input, as in lift.Refusal
 	hole bool                  // something is missing that has been told already
 }
@@ -267,7 +234,7 @@ func (r *liftReader) notSaid() {
 }
 
 // floorOf is what is written of the floor of a spot.
-func (r *liftReader) floorOf(s *Spot) def.Text {
+func (r *liftReader) floorOf(s *job.Spot) def.Text {
 	for _, ds := range r.b.def.LayDown {
 		if ds.Mark.Value == s.Mark {
 			return ds.Floor

@@ -1,6 +1,7 @@
 package packs_test
 
 import (
+	"matchmark/packs/job"
 	"os"
 	"strings"
 	"testing"
@@ -12,7 +13,7 @@ import (
 
 // edited loads a definition of testdata with some of its text replaced, and a job
 // file beside it.
-func edited(t *testing.T, name, jobFile string, swaps ...string) (*packs.Job, string) {
+func edited(t *testing.T, name, jobFile string, swaps ...string) (*job.Job, string) {
 	t.Helper()
 	data, err := os.ReadFile("../testdata/good/" + name)
 	if err != nil {
@@ -31,19 +32,19 @@ func edited(t *testing.T, name, jobFile string, swaps ...string) (*packs.Job, st
 		files["job.yaml"] = &fstest.MapFile{Data: []byte(jobFile)}
 		in.Job = "job.yaml"
 	}
-	job, problems := packs.Load(files, in)
+	jb, problems := packs.Load(files, in)
 	var out []string
 	for _, p := range problems {
 		out = append(out, p.Code+": "+p.Message)
 	}
-	return job, strings.Join(out, "\n")
+	return jb, strings.Join(out, "\n")
 }
 
 // The crane and the slings of the day come from the job file, each as a whole.
 func TestTheCraneOfTheDay(t *testing.T) {
 	t.Parallel()
-	job, told := edited(t, "lift-casing.yaml", "cranes: {station: {what: Mobile crane, rated: 2.0 t, high-hook: 9 m}}\n")
-	if got := job.Lifts[0].Result.CraneShare; got < 0.8 || got > 0.95 {
+	jb, told := edited(t, "lift-casing.yaml", "cranes: {station: {what: Mobile crane, rated: 2.0 t, high-hook: 9 m}}\n")
+	if got := jb.Lifts[0].Result.CraneShare; got < 0.8 || got > 0.95 {
 		t.Errorf("a crane for 2 t is used %s", got.Percent())
 	}
 	if !strings.Contains(told, "critical lift") {
@@ -72,8 +73,8 @@ func TestLiftsAreNotGuessed(t *testing.T) {
 		{"shackle of another basis", "is rated by another basis", []string{"kind: shackle, rated: 3.25 t", "kind: shackle, rated-by: US, rated: 3.25 t"}},
 		{"no person for another count", "no person is named", []string{"    hook-height: 1900 mm\n", "    hook-height: 1900 mm\n    four-legs: three of four\n    because: matched on the day\n"}},
 	} {
-		job, told := edited(t, "lift-casing.yaml", "", c.swaps...)
-		l := job.Lifts[0]
+		jb, told := edited(t, "lift-casing.yaml", "", c.swaps...)
+		l := jb.Lifts[0]
 		if !strings.Contains(told, "not-computed: L1 cannot be computed") || !strings.Contains(told, c.want) {
 			t.Errorf("%s: check says\n%s", c.name, told)
 		}
@@ -87,15 +88,15 @@ func TestLiftsAreNotGuessed(t *testing.T) {
 // which to shorten: with that done it hangs level.
 func TestShorteningLevelsTheLoad(t *testing.T) {
 	t.Parallel()
-	with := func(lengths [4]string) (*packs.Job, string) {
+	with := func(lengths [4]string) (*job.Job, string) {
 		swaps := []string{"    hook-height: 1900 mm\n", "    max-tilt: 12°\n"}
 		for i, leg := range []string{"DE-DIS", "DE-SUC", "NDE-SUC", "NDE-DIS"} {
 			swaps = append(swaps, "      "+leg+": {", "      "+leg+": {length: "+lengths[i]+", ")
 		}
 		return edited(t, "lift-casing.yaml", "", swaps...)
 	}
-	job, told := with([4]string{"2100 mm", "2100 mm", "2100 mm", "2100 mm"})
-	l := job.Lifts[0]
+	jb, told := with([4]string{"2100 mm", "2100 mm", "2100 mm", "2100 mm"})
+	l := jb.Lifts[0]
 	if l.Result == nil {
 		t.Fatal(told)
 	}
@@ -106,22 +107,22 @@ func TestShorteningLevelsTheLoad(t *testing.T) {
 	for i, x := range l.Result.Legs {
 		shorter[i] = packsLength(x.Length - x.Shorten)
 	}
-	job, told = with(shorter)
-	if got := job.Lifts[0]; got.Result == nil || got.OutOfLevel() {
+	jb, told = with(shorter)
+	if got := jb.Lifts[0]; got.Result == nil || got.OutOfLevel() {
 		t.Errorf("legs of %v do not hang it level:\n%s", shorter, told)
 	}
 }
 
 func packsLength(m lift.Mm) string {
-	l := packs.Lift{}
+	l := job.Lift{}
 	return strings.ReplaceAll(l.Length(m), "\u00a0", " ")
 }
 
 // A put-back row makes the lift again with which its step took the part off.
 func TestLiftsGoBack(t *testing.T) {
 	t.Parallel()
-	job, _ := edited(t, "lift-casing.yaml", "")
-	for _, l := range job.Lifts {
+	jb, _ := edited(t, "lift-casing.yaml", "")
+	for _, l := range jb.Lifts {
 		var nos []string
 		for _, st := range l.Steps {
 			nos = append(nos, st.No)

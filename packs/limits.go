@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"regexp"
 	"slices"
 	"strings"
@@ -12,10 +13,10 @@ import (
 
 // limits reads what a dimension must be: one line, or one for each of its
 // positions where the map names those. Then the first stands for all of them.
-func (b *builder) limits(d *Dim, v def.Varying) (one *reading.Limit, by []*reading.Limit) {
+func (b *builder) limits(d *job.Dim, v def.Varying) (one *reading.Limit, by []*reading.Limit) {
 	names := d.Positions.Names()
 	if !namesPositions(v, names) {
-		return b.limit(d, d.Place.at(v)), nil
+		return b.limit(d, textAt(d.Place, v)), nil
 	}
 	for _, n := range names {
 		t := named(v, n)
@@ -52,7 +53,7 @@ func named(v def.Varying, name string) def.Text {
 
 // checkLimitNames sees that a map of limits names only places there are, or only
 // positions there are, and where what is not empty, all of them.
-func (b *builder) checkLimitNames(v def.Varying, what string, places []Place, at Positions) {
+func (b *builder) checkLimitNames(v def.Varying, what string, places []job.Place, at job.Positions) {
 	names := at.Names()
 	if !namesPositions(v, names) {
 		b.checkVarying(v, what, places)
@@ -72,13 +73,13 @@ var sized = regexp.MustCompile(`^(?:[Øø⌀]|dia\.)? *\d+(?:[.,]\d+)? *(?:mm)? 
 
 // limit reads one limit of a dimension, nil when none is written or it can't be
 // read.
-func (b *builder) limit(d *Dim, t def.Text) *reading.Limit {
+func (b *builder) limit(d *job.Dim, t def.Text) *reading.Limit {
 	if !t.Written() || t.Value == notTaken {
 		return nil
 	}
 	l, zone := b.line(t)
 	if zone != "" {
-		d.zones[l] = zone
+		d.Zones[l] = zone
 	}
 	return l
 }
@@ -123,13 +124,13 @@ type written struct {
 	text  def.Text
 }
 
-// lines lists the limits of a dimension with the lines they were read from, one of
+// linesOf lists the limits of a dimension with the lines they were read from, one of
 // each position where they differ by those.
-func (d *Dim) lines(dd *def.Dimension) []written {
+func linesOf(d *job.Dim, dd *def.Dimension) []written {
 	var out []written
 	add := func(l *reading.Limit, by []*reading.Limit, v def.Varying) {
 		if len(by) == 0 {
-			out = append(out, written{l, d.Place.at(v)})
+			out = append(out, written{l, textAt(d.Place, v)})
 			return
 		}
 		for i, n := range d.Positions.Names() {

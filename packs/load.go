@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"io/fs"
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -25,8 +26,8 @@ type Inputs struct {
 // job. The Job is never nil: where a problem stands it has a hole. Problems are
 // sorted by place. Only Problems without an error make a Job that may be
 // printed.
-func Load(files fs.FS, in Inputs) (*Job, source.Problems) {
-	b := &builder{job: &Job{Files: source.Files{}}}
+func Load(files fs.FS, in Inputs) (*job.Job, source.Problems) {
+	b := &builder{job: &job.Job{Files: source.Files{}}}
 	sum := sha256.New()
 	sum.Write([]byte("matchmark " + strconv.Itoa(Format) + "\n"))
 
@@ -91,40 +92,40 @@ func (b *builder) cutShort(file string) {
 // A builder holds what is known while a job is made.
 type builder struct {
 	def      *def.Definition
-	job      *Job
+	job      *job.Job
 	problems source.Problems
 	things   int  // how many there are, at all their places
 	crowded  bool // there are too many, which has been told
 
 	groups      map[string]*group
-	instruments map[string]*Instrument
-	parts       map[string][]*Part
-	dims        map[string][]*Dim
-	containers  map[string][]*Container
-	spots       map[string]*Spot
-	sets        map[string][]*Set
-	joints      map[string][]*Joint
-	stacks      map[string][]*Stack
-	holds       map[string]*Hold
-	heats       map[string][]*Heat
-	cautions    map[string]*Caution
+	instruments map[string]*job.Instrument
+	parts       map[string][]*job.Part
+	dims        map[string][]*job.Dim
+	containers  map[string][]*job.Container
+	spots       map[string]*job.Spot
+	sets        map[string][]*job.Set
+	joints      map[string][]*job.Joint
+	stacks      map[string][]*job.Stack
+	holds       map[string]*job.Hold
+	heats       map[string][]*job.Heat
+	cautions    map[string]*job.Caution
 	bigs        map[string]*def.BigPart // by the part they are
-	isolations  map[string]*Isolation
-	permits     map[string]*Permit
-	openings    map[string][]*Opening
+	isolations  map[string]*job.Isolation
+	permits     map[string]*job.Permit
+	openings    map[string][]*job.Opening
 	gear        map[string]*def.Gear
 	cranes      map[string]*def.Crane
 	gearUsed    map[string]bool // keys of gear, and of cranes with "crane " before them
-	lifts       map[string]*Lift
+	lifts       map[string]*job.Lift
 	allLifts    int // those left out counted in
-	steps       map[string][]*Step
-	stepDefs    map[*Step]*def.Step
-	sectionDefs map[*Section]*def.Section
-	tally       *tally                 // while steps are resolved
-	named       map[string][]*Section  // sections by the name written
-	unreversed  map[*Section]bool      // sections told to be put back by nothing
-	leftOut     map[string]string      // why something is not meant for this machine, by its key
-	whens       map[*def.Step]def.Text // if: lines that are decided at the machine
+	steps       map[string][]*job.Step
+	stepDefs    map[*job.Step]*def.Step
+	sectionDefs map[*job.Section]*def.Section
+	tally       *tally                    // while steps are resolved
+	named       map[string][]*job.Section // sections by the name written
+	unreversed  map[*job.Section]bool     // sections told to be put back by nothing
+	leftOut     map[string]string         // why something is not meant for this machine, by its key
+	whens       map[*def.Step]def.Text    // if: lines that are decided at the machine
 }
 
 // build runs the stages in order. Each leaves holes where it found problems and

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 
@@ -20,35 +21,29 @@ const (
 func (b *builder) mergeDims() {
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
-			for _, list := range []*[]*Dim{&st.Measure, &st.Set, &st.Recall} {
+			for _, list := range []*[]*job.Dim{&st.Measure, &st.Set, &st.Recall} {
 				*list = merged(*list, st)
 			}
 		}
 	}
 	for _, d := range b.job.Dims {
-		d.Sheet = d.In == nil && d.bigBlock()
+		d.Sheet = d.In == nil && bigBlock(d)
 	}
 }
 
 // bigBlock reports whether the boxes of a dimension need a sheet of their own.
-func (d *Dim) bigBlock() bool {
+func bigBlock(d *job.Dim) bool {
 	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
-	return digits && !d.byHand() && d.Positions.Kind != Clock && d.Positions.Boxes() > sheetBoxes
-}
-
-// byHand reports whether the dimension, or a limit of it, is worked out from boxes, or
-// it is made up of leaves.
-func (d *Dim) byHand() bool {
-	return d.Formula != nil || d.OneIs != nil || d.Shims != nil || len(d.FoundWork.Limits) > 0 || len(d.LeftWork.Limits) > 0
+	return digits && !d.ByHand() && d.Positions.Kind != job.Clock && d.Positions.Boxes() > sheetBoxes
 }
 
 // merged gives a list of dimensions with those of one mark together in one where
 // there are several.
-func merged(list []*Dim, st *Step) []*Dim {
-	var out []*Dim
+func merged(list []*job.Dim, st *job.Step) []*job.Dim {
+	var out []*job.Dim
 	for _, d := range list {
 		if d.In == nil {
-			var same []*Dim
+			var same []*job.Dim
 			for _, x := range list {
 				if x.Base == d.Base && x.In == nil {
 					same = append(same, x)
@@ -69,7 +64,7 @@ func merged(list []*Dim, st *Step) []*Dim {
 }
 
 // whole reports whether a list holds all that a merged dimension stands for.
-func whole(list []*Dim, m *Dim) bool {
+func whole(list []*job.Dim, m *job.Dim) bool {
 	for _, d := range m.Merged {
 		if !slices.Contains(list, d) {
 			return false
@@ -80,11 +75,11 @@ func whole(list []*Dim, m *Dim) bool {
 
 // joinDims makes one dimension that prints several of one mark, if one block can hold
 // them: boxes of one form, and limits that differ along the columns at most.
-func joinDims(ds []*Dim, st *Step) {
+func joinDims(ds []*job.Dim, st *job.Step) {
 	first := ds[0]
 	digits := first.Box.Form == reading.Digits || first.Box.Form == reading.Fraction
 	for _, d := range ds {
-		if d.byHand() || !sameFaces(d, first) {
+		if d.ByHand() || !sameFaces(d, first) {
 			return // each has a ladder of its own, or a part called otherwise
 		}
 	}
@@ -92,12 +87,12 @@ func joinDims(ds []*Dim, st *Step) {
 		return
 	}
 	m := *first
-	m.Place, m.Mark = st.Place, st.Place.mark(first.Base)
+	m.Place, m.Mark = st.Place, st.Place.Mark(first.Base)
 	m.Merged = ds
 	if st.Place.CountedFrom == "" {
 		m.CountedFrom = first.Place.CountedFrom
 	}
-	if !m.arrange(ds, st) || !m.limitsOf(ds) {
+	if !arrange(&m, ds, st) || !sharedLimits(&m, ds) {
 		return
 	}
 	for _, d := range ds {
@@ -109,13 +104,13 @@ func joinDims(ds []*Dim, st *Step) {
 			m.LastChance = d.LastChance
 		}
 	}
-	m.Sheet = m.bigBlock()
+	m.Sheet = bigBlock(&m)
 }
 
 // sameFaces reports whether two dimensions are taken at parts of the same names: one
 // heading is to hold for both.
-func sameFaces(a, b *Dim) bool {
-	called := func(f Face) string {
+func sameFaces(a, b *job.Dim) bool {
+	called := func(f job.Face) string {
 		if f.Part == nil {
 			return ""
 		}
@@ -126,7 +121,7 @@ func sameFaces(a, b *Dim) bool {
 
 // arrange lays the places out: the first group that the step does not name goes
 // down, what remains and the positions go across.
-func (m *Dim) arrange(ds []*Dim, st *Step) bool {
+func arrange(m *job.Dim, ds []*job.Dim, st *job.Step) bool {
 	var rows, cols []string
 	names := ds[0].Positions.Names()
 	at := map[[2]string]bool{}
@@ -159,9 +154,9 @@ func (m *Dim) arrange(ds []*Dim, st *Step) bool {
 	if m.Positions.ColName == "" {
 		m.Positions.ColName = ds[0].Positions.ColName
 	}
-	m.Positions.Kind, m.Positions.Rows, m.Positions.Cols = Grid, rows, cols
+	m.Positions.Kind, m.Positions.Rows, m.Positions.Cols = job.Grid, rows, cols
 	if len(cols) == 1 && len(rows) <= rowBoxes {
-		m.Positions = Positions{Kind: Row, ColName: m.Positions.RowName, Cols: rows}
+		m.Positions = job.Positions{Kind: job.Row, ColName: m.Positions.RowName, Cols: rows}
 	} else if len(cols) == 1 {
 		m.Positions.Cols = nil
 	}
@@ -189,14 +184,14 @@ func orNone(names []string) [][]string {
 	return out
 }
 
-// limitsOf takes over the limits of the single dimensions: one for all, or one for
+// sharedLimits takes over the limits of the single dimensions: one for all, or one for
 // each name of the positions. It reports whether that can be told.
-func (m *Dim) limitsOf(ds []*Dim) bool {
+func sharedLimits(m *job.Dim, ds []*job.Dim) bool {
 	var ok [4]bool
-	m.Found, m.FoundBy, ok[0] = m.alike(ds, func(d *Dim) (*reading.Limit, []*reading.Limit) { return d.Found, d.FoundBy })
-	m.Left, m.LeftBy, ok[1] = m.alike(ds, func(d *Dim) (*reading.Limit, []*reading.Limit) { return d.Left, d.LeftBy })
-	ok[2] = same(ds, func(d *Dim) *reading.Limit { return d.Reuse })
-	ok[3] = same(ds, func(d *Dim) *reading.Limit { return d.Repair })
+	m.Found, m.FoundBy, ok[0] = alikeIn(m, ds, func(d *job.Dim) (*reading.Limit, []*reading.Limit) { return d.Found, d.FoundBy })
+	m.Left, m.LeftBy, ok[1] = alikeIn(m, ds, func(d *job.Dim) (*reading.Limit, []*reading.Limit) { return d.Left, d.LeftBy })
+	ok[2] = same(ds, func(d *job.Dim) *reading.Limit { return d.Reuse })
+	ok[3] = same(ds, func(d *job.Dim) *reading.Limit { return d.Repair })
 	for _, d := range ds {
 		// Of one block there is one reading found to compare with, one adjuster.
 		if d.Adjuster != ds[0].Adjuster || len(d.Groups()) > 0 {
@@ -207,7 +202,7 @@ func (m *Dim) limitsOf(ds []*Dim) bool {
 }
 
 // same reports whether all have the same limit in words, or none.
-func same(ds []*Dim, of func(*Dim) *reading.Limit) bool {
+func same(ds []*job.Dim, of func(*job.Dim) *reading.Limit) bool {
 	for _, d := range ds {
 		if lineOf(of(d)) != lineOf(of(ds[0])) {
 			return false
@@ -223,9 +218,9 @@ func lineOf(l *reading.Limit) string {
 	return l.Text()
 }
 
-// alike gives the one limit of all boxes, or one for each column (each row, where
+// alikeIn gives the one limit of all boxes, or one for each column (each row, where
 // there are no columns).
-func (m *Dim) alike(ds []*Dim, of func(*Dim) (*reading.Limit, []*reading.Limit)) (one *reading.Limit, by []*reading.Limit, ok bool) {
+func alikeIn(m *job.Dim, ds []*job.Dim, of func(*job.Dim) (*reading.Limit, []*reading.Limit)) (one *reading.Limit, by []*reading.Limit, ok bool) {
 	names := m.Positions.Names()
 	// The limit of each box, in the order of rows and columns.
 	var boxes []*reading.Limit

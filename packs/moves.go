@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -9,13 +10,13 @@ import (
 
 // resolveRemoved ties the removed parts of a step to where they go. Whether so
 // many pieces are there to be removed is for the ledger, which knows the order.
-func (b *builder) resolveRemoved(st *Step, ds *def.Step) {
+func (b *builder) resolveRemoved(st *job.Step, ds *def.Step) {
 	for _, c := range ds.Remove {
 		for _, p := range b.partsAt(c.Part, st.Place) {
 			if b.isAid(c.Part, p, "take-out-again: ["+p.Key+"]") {
 				continue
 			}
-			m := &Move{At: c.Part.At, Step: st, Part: p, N: b.pieces(c, p)}
+			m := &job.Move{At: c.Part.At, Step: st, Part: p, N: b.pieces(c, p)}
 			to := b.into(ds.Into, p)
 			if !to.Written() {
 				at := ds.Into.At
@@ -23,7 +24,7 @@ func (b *builder) resolveRemoved(st *Step, ds *def.Step) {
 					at = c.Part.At
 				}
 				b.problems.Add(at, "goes-nowhere", p.Name+" comes off and goes nowhere", "into: C2, a lay-down spot (Y1), bench or scrap")
-			} else if w, ok := b.whereAt(to, p.Place.or(st.Place)); ok {
+			} else if w, ok := b.whereAt(to, p.Place.Or(st.Place)); ok {
 				m.To = w
 				if w.Container != nil {
 					w.Container.In = append(w.Container.In, m)
@@ -43,18 +44,10 @@ func (b *builder) resolveRemoved(st *Step, ds *def.Step) {
 	}
 }
 
-// or is p, or q where p is no place at all.
-func (p Place) or(q Place) Place {
-	if p.Label == "" {
-		return q
-	}
-	return p
-}
-
 // into finds where a part goes: its own entry, else the one place for all.
-func (b *builder) into(in def.Into, p *Part) def.Text {
+func (b *builder) into(in def.Into, p *job.Part) def.Text {
 	for _, f := range in.For {
-		if f.Name.Value == p.Key || f.Name.Value == p.Place.mark(p.Key) {
+		if f.Name.Value == p.Key || f.Name.Value == p.Place.Mark(p.Key) {
 			return f.Value
 		}
 	}
@@ -74,7 +67,7 @@ func names(list []def.Count, key string) bool {
 }
 
 // pieces is how many pieces of a part a step means: all, unless it says.
-func (b *builder) pieces(c def.Count, p *Part) int {
+func (b *builder) pieces(c def.Count, p *job.Part) int {
 	n, ok := wholeNumber(c.N)
 	if !ok {
 		return p.Count
@@ -89,7 +82,7 @@ func (b *builder) pieces(c def.Count, p *Part) int {
 
 // resolveFitted takes over the parts that a step puts back; where they come from
 // is known when all removals are.
-func (b *builder) resolveFitted(st *Step, ds *def.Step) {
+func (b *builder) resolveFitted(st *job.Step, ds *def.Step) {
 	for _, m := range b.listed(ds.Fit, st) {
 		if !b.isAid(def.Text{At: m.At}, m.Part, "fit-for-now: ["+m.Part.Key+"], and take-out-again: at a later step") {
 			st.Fit = append(st.Fit, m)
@@ -107,19 +100,19 @@ func (b *builder) resolveFitted(st *Step, ds *def.Step) {
 
 // isAid reports, and tells as a problem, that a part which is no part of the
 // machine is taken off or put back for good.
-func (b *builder) isAid(t def.Text, p *Part, help string) bool {
+func (b *builder) isAid(t def.Text, p *job.Part, help string) bool {
 	if p.Aid {
-		b.problems.Add(t.At, "aid", p.called()+" is no part of the machine: it only goes in for a while", help)
+		b.problems.Add(t.At, "aid", p.Called()+" is no part of the machine: it only goes in for a while", help)
 	}
 	return p.Aid
 }
 
 // listed makes a move of each part in a list, without a place yet.
-func (b *builder) listed(list []def.Count, st *Step) []*Move {
-	var out []*Move
+func (b *builder) listed(list []def.Count, st *job.Step) []*job.Move {
+	var out []*job.Move
 	for _, c := range list {
 		for _, p := range b.partsAt(c.Part, st.Place) {
-			out = append(out, &Move{At: c.Part.At, Step: st, Part: p, N: b.pieces(c, p)})
+			out = append(out, &job.Move{At: c.Part.At, Step: st, Part: p, N: b.pieces(c, p)})
 		}
 	}
 	return out
@@ -127,7 +120,7 @@ func (b *builder) listed(list []def.Count, st *Step) []*Move {
 
 // A stock is what is off the machine and not booked back yet: the pieces left of
 // each removal.
-type stock map[*Move]int
+type stock map[*job.Move]int
 
 // stockOf counts all that the written steps take off.
 func (b *builder) stockOf() stock {
@@ -145,7 +138,7 @@ func (b *builder) stockOf() stock {
 func (b *builder) bookFitted(s stock) {
 	for _, sec := range b.job.Sections {
 		for _, st := range sec.Steps {
-			var all []*Move
+			var all []*job.Move
 			var from []fetch
 			if len(st.Fit) > 0 {
 				from = b.from(st)
@@ -171,11 +164,11 @@ func (b *builder) bookFitted(s stock) {
 // A fetch is one place that a step says its parts come from.
 type fetch struct {
 	text  def.Text
-	where Where
+	where job.Where
 }
 
 // from resolves the places that a step fetches its parts from.
-func (b *builder) from(st *Step) []fetch {
+func (b *builder) from(st *job.Step) []fetch {
 	var out []fetch
 	for _, t := range b.stepDefs[st].From {
 		if w, ok := b.whereAt(t, st.Place); ok {
@@ -186,7 +179,7 @@ func (b *builder) from(st *Step) []fetch {
 }
 
 // checkFrom sees that something of what a step fits does lie where it says.
-func (b *builder) checkFrom(st *Step, f fetch) {
+func (b *builder) checkFrom(st *job.Step, f fetch) {
 	for _, m := range st.Fit {
 		if m.From == f.where || m.Part.Aid {
 			return
@@ -197,8 +190,8 @@ func (b *builder) checkFrom(st *Step, f fetch) {
 
 // draw takes the pieces of a move out of the stock. When they lie in several
 // places the move is split, one for each.
-func (b *builder) draw(m *Move, s stock, from []fetch) []*Move {
-	var lots []*Move
+func (b *builder) draw(m *job.Move, s stock, from []fetch) []*job.Move {
+	var lots []*job.Move
 	total := 0
 	for _, off := range m.Part.Off {
 		if s[off] == 0 || len(from) > 0 && !fetched(off.To, from, m.Part.Off, s) {
@@ -220,12 +213,12 @@ func (b *builder) draw(m *Move, s stock, from []fetch) []*Move {
 		})
 		return nil
 	}
-	var out []*Move
+	var out []*job.Move
 	for left, i := m.N, 0; left > 0; i++ {
 		n := min(left, s[lots[i]])
 		part := *m
 		part.N = n
-		part.comesFrom(lots[i])
+		part.ComesFrom(lots[i])
 		s[lots[i]] -= n
 		left -= n
 		out = append(out, &part)
@@ -236,7 +229,7 @@ func (b *builder) draw(m *Move, s stock, from []fetch) []*Move {
 
 // fetched reports whether a place is among those named. A part of which nothing
 // lies in any of them is fetched from where it is: checkFrom speaks of the place.
-func fetched(w Where, from []fetch, off []*Move, s stock) bool {
+func fetched(w job.Where, from []fetch, off []*job.Move, s stock) bool {
 	any := false
 	for _, f := range from {
 		if f.where == w {
@@ -249,7 +242,7 @@ func fetched(w Where, from []fetch, off []*Move, s stock) bool {
 	return !any
 }
 
-func severalPlaces(lots []*Move) bool {
+func severalPlaces(lots []*job.Move) bool {
 	for _, m := range lots {
 		if m.To != lots[0].To {
 			return true
@@ -259,9 +252,9 @@ func severalPlaces(lots []*Move) bool {
 }
 
 // tooMany is the problem of a step that fits more pieces than are off.
-func (b *builder) tooMany(m *Move, left int) {
+func (b *builder) tooMany(m *job.Move, left int) {
 	p := m.Part
-	name := p.Name + " (" + p.Place.mark(p.Key) + ")"
+	name := p.Name + " (" + p.Place.Mark(p.Key) + ")"
 	pr := source.Problem{Pos: m.At, Severity: source.Error}
 	switch {
 	case len(p.Off) == 0:
@@ -277,15 +270,4 @@ func (b *builder) tooMany(m *Move, left int) {
 		pr.See = []source.Also{{Pos: p.Off[0].At, What: "comes off here"}}
 	}
 	b.problems = append(b.problems, pr)
-}
-
-// comesFrom fills in how the pieces of a move came off, and books them out of
-// where they lie. Of a renewed part the old piece is booked out: it goes to scrap
-// when it has been held against the new one.
-func (m *Move) comesFrom(off *Move) {
-	m.Undo, m.From = off, off.To
-	m.New = m.Part.Renew == "always" || off.To.Scrap
-	if c := m.From.Container; c != nil {
-		c.Out = append(c.Out, m)
-	}
 }

@@ -1,6 +1,9 @@
 package packs
 
-import "strconv"
+import (
+	"matchmark/packs/job"
+	"strconv"
+)
 
 // number gives sections and steps their printed numbers: 3 and 3.2 on the
 // traveler, R2 and R2.4 on the reassembly sheet, each counted in the order of
@@ -30,7 +33,7 @@ func (b *builder) number() {
 // putsBack reports whether a written section belongs on the reassembly sheet: it
 // takes nothing apart and measures nothing as found, and it puts something back
 // or stands after one that does.
-func (b *builder) putsBack(s *Section, afterBack bool) bool {
+func (b *builder) putsBack(s *job.Section, afterBack bool) bool {
 	fits := false
 	for _, st := range s.Steps {
 		if len(st.Measure) > 0 || len(st.Remove) > 0 {

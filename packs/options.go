@@ -1,24 +1,13 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/source"
 )
-
-// A Choice is what this machine has of one option: whether it is fitted, or which
-// build it is.
-type Choice struct {
-	At     source.Pos
-	Key    string
-	What   string
-	Fitted bool   // for an option that is fitted or not
-	Build  string // the build, empty for an option that is fitted or not
-	Means  string // the machines that have the build, as written
-	Serial string // the serial number that told it; empty where it was said
-}
 
 // choices decides every option: what the job file or the definition says, else
 // what the serial number tells.
@@ -33,7 +22,7 @@ type choices struct {
 func (b *builder) readChoices() choices {
 	c := choices{on: map[string]bool{}, option: map[string]string{}, fitted: map[string]bool{}}
 	for _, o := range b.def.Options {
-		choice := &Choice{At: o.Key.At, Key: o.Key.Value, What: o.What.Value}
+		choice := &job.Choice{At: o.Key.At, Key: o.Key.Value, What: o.What.Value}
 		if len(o.Builds) == 0 {
 			c.fitted[o.Key.Value] = true
 			if !o.Fitted.Written() && !b.told("yes-or-no") {
@@ -65,7 +54,7 @@ func (b *builder) told(code string) bool {
 }
 
 // chooseBuild decides which build of an option the machine is.
-func (b *builder) chooseBuild(o *def.Option, choice *Choice) {
+func (b *builder) chooseBuild(o *def.Option, choice *job.Choice) {
 	bySerial := b.buildBySerial(o)
 	switch {
 	case o.Chosen.Written():

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/packs/source"
@@ -13,9 +14,9 @@ func (b *builder) checkOrder() {
 		var path []string
 		var see []source.Also
 		for i, d := range ring {
-			path = append(path, d.Step.Place.mark(d.Step.Key))
+			path = append(path, d.Step.Place.Mark(d.Step.Key))
 			if i > 0 {
-				see = append(see, source.Also{Pos: d.At, What: "waits for " + d.Step.Place.mark(d.Step.Key)})
+				see = append(see, source.Also{Pos: d.At, What: "waits for " + d.Step.Place.Mark(d.Step.Key)})
 			}
 		}
 		b.problems = append(b.problems, source.Problem{
@@ -31,7 +32,7 @@ func (b *builder) checkOrder() {
 				if d.Step.Index > st.Index && !(inRing[st] && inRing[d.Step]) {
 					b.problems = append(b.problems, source.Problem{
 						Pos: d.At, Severity: source.Error, Code: "out-of-order",
-						Message: "step " + st.name() + " comes after " + d.Step.name() + ", but is written above it",
+						Message: "step " + st.Name() + " comes after " + d.Step.Name() + ", but is written above it",
 						Help:    []string{"move the step below " + quote(d.Step.Key) + ", or take the after: line out"},
 						See:     []source.Also{{Pos: d.Step.At, What: "the step that must come first"}},
 					})
@@ -41,17 +42,9 @@ func (b *builder) checkOrder() {
 	}
 }
 
-// name is how messages speak of a step.
-func (s *Step) name() string {
-	if s.Key == "" {
-		return s.No
-	}
-	return s.No + " (" + s.Place.mark(s.Key) + ")"
-}
-
 // ringSteps is the set of steps that stand in a ring.
-func (b *builder) ringSteps() map[*Step]bool {
-	in := map[*Step]bool{}
+func (b *builder) ringSteps() map[*job.Step]bool {
+	in := map[*job.Step]bool{}
 	for _, ring := range b.rings() {
 		for _, d := range ring {
 			in[d.Step] = true
@@ -62,24 +55,24 @@ func (b *builder) ringSteps() map[*Step]bool {
 
 // rings finds rings of after: lines, each once, as the path of links; a link's
 // Step is the one that is waited for.
-func (b *builder) rings() [][]Dep {
+func (b *builder) rings() [][]job.Dep {
 	const (
 		fresh = iota
 		open
 		done
 	)
-	state := map[*Step]int{}
-	var path []Dep
-	var rings [][]Dep
-	var visit func(d Dep)
-	visit = func(d Dep) {
+	state := map[*job.Step]int{}
+	var path []job.Dep
+	var rings [][]job.Dep
+	var visit func(d job.Dep)
+	visit = func(d job.Dep) {
 		switch state[d.Step] {
 		case done:
 			return
 		case open:
 			for i := range path {
 				if path[i].Step == d.Step {
-					ring := append([]Dep{}, path[i:]...)
+					ring := append([]job.Dep{}, path[i:]...)
 					ring[0].At = d.At
 					rings = append(rings, ring)
 				}
@@ -96,7 +89,7 @@ func (b *builder) rings() [][]Dep {
 	}
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
-			visit(Dep{Step: st, At: st.At})
+			visit(job.Dep{Step: st, At: st.At})
 		}
 	}
 	return rings

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -11,7 +12,7 @@ import (
 // readParts repeats every part over its places and reads its thread, mass and
 // count.
 func (b *builder) readParts() {
-	b.parts = map[string][]*Part{}
+	b.parts = map[string][]*job.Part{}
 	for _, dp := range b.def.Parts {
 		places := b.over(dp.Each)
 		b.checkVarying(dp.Name, "the name", places)
@@ -20,17 +21,17 @@ func (b *builder) readParts() {
 		b.checkVarying(dp.Mass, "the mass", places)
 		b.checkVarying(dp.Thread, "", places)
 		for _, pl := range places {
-			p := &Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: pl.value(dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes"}
+			p := &job.Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: valueAt(pl, dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes"}
 			if p.Name == "" {
 				p.Name = p.Key
 			}
-			if n, ok := wholeNumber(pl.at(dp.Count)); ok {
+			if n, ok := wholeNumber(textAt(pl, dp.Count)); ok {
 				p.Count = n
 			}
 			b.readThread(p, dp)
 			b.readMovement(p, dp)
 			b.readShims(p, dp)
-			b.readMass(p, pl.at(dp.Mass))
+			b.readMass(p, textAt(pl, dp.Mass))
 			if dp.Set.Written() {
 				p.Set = b.setAt(dp.Set, pl)
 				if p.Set != nil {
@@ -60,7 +61,7 @@ func (b *builder) readAssemblies() {
 		}
 	}
 	for _, p := range b.job.Parts {
-		seen := map[*Part]bool{}
+		seen := map[*job.Part]bool{}
 		for q := p; q != nil; q = q.Of {
 			if seen[q] {
 				b.problems.Add(p.At, "part-of-itself", quote(p.Key)+" ends up being a part of itself", "follow the of: lines and cut the ring")
@@ -79,9 +80,9 @@ func wholeNumber(t def.Text) (int, bool) {
 	return n, err == nil
 }
 
-func (b *builder) readThread(p *Part, dp *def.Part) {
-	p.Left = p.Place.value(dp.Hand) == "left"
-	t := p.Place.at(dp.Thread)
+func (b *builder) readThread(p *job.Part, dp *def.Part) {
+	p.Left = valueAt(p.Place, dp.Hand) == "left"
+	t := textAt(p.Place, dp.Thread)
 	if !t.Written() {
 		return
 	}
@@ -99,7 +100,7 @@ func (b *builder) readThread(p *Part, dp *def.Part) {
 	}
 }
 
-func (b *builder) readMass(p *Part, t def.Text) {
+func (b *builder) readMass(p *job.Part, t def.Text) {
 	if !t.Written() {
 		return
 	}
@@ -125,24 +126,24 @@ func (b *builder) quantity(t def.Text, example string) (units.Quantity, bool) {
 // partsAt resolves the name of a part, with or without its place (lock-nut,
 // lock-nut/DE), as seen from a place: the part of the same place, or all of them
 // where no place is given.
-func (b *builder) partsAt(t def.Text, from Place) []*Part {
+func (b *builder) partsAt(t def.Text, from job.Place) []*job.Part {
 	key, label, named := cut(t.Value)
 	all, ok := b.parts[key]
 	if !ok {
 		b.unknown(t, "part", knownTo(b, b.parts), "parts")
 		return nil
 	}
-	return pick(b, t, "part", all, func(p *Part) Place { return p.Place }, from, label, named)
+	return pick(b, t, "part", all, func(p *job.Part) job.Place { return p.Place }, from, label, named)
 }
 
 // pick keeps those of a name's things that stand at the place named after the
 // slash, or that agree with the place it is named from.
-func pick[T any](b *builder, t def.Text, what string, all []T, place func(T) Place, from Place, label string, named bool) []T {
+func pick[T any](b *builder, t def.Text, what string, all []T, place func(T) job.Place, from job.Place, label string, named bool) []T {
 	var out []T
 	for _, x := range all {
 		p := place(x)
 		switch {
-		case named && p.Label == label, !named && p.agrees(from):
+		case named && p.Label == label, !named && p.Agrees(from):
 			out = append(out, x)
 		}
 	}

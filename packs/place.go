@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"sort"
 	"strings"
 
@@ -12,7 +13,7 @@ import (
 type group struct {
 	name   string
 	at     source.Pos
-	places []Place
+	places []job.Place
 }
 
 // readPlaces takes over the groups of places and sees that no two places,
@@ -55,7 +56,7 @@ func (b *builder) readPlaces() {
 			if name == "" {
 				name = g.name + " " + p.Key.Value
 			}
-			g.places = append(g.places, Place{Label: p.Key.Value, Keys: []string{p.Key.Value}, Groups: []string{g.name}, Name: name, ViewedFrom: view, CountedFrom: dg.CountedFrom.Value})
+			g.places = append(g.places, job.Place{Label: p.Key.Value, Keys: []string{p.Key.Value}, Groups: []string{g.name}, Name: name, ViewedFrom: view, CountedFrom: dg.CountedFrom.Value})
 		}
 		b.groups[g.name] = g
 		b.job.Places = append(b.job.Places, g.places...)
@@ -87,8 +88,8 @@ func lettered(name string) string {
 // over lists the places that each: runs over, crossed when it names several
 // groups (cylinder, valve), or the one place that it names (DE). A thing that does
 // not repeat gets the zero Place, and so does one that repeats too often.
-func (b *builder) over(each []def.Text) []Place {
-	out := []Place{{}}
+func (b *builder) over(each []def.Text) []job.Place {
+	out := []job.Place{{}}
 	for _, t := range each {
 		places, ok := b.group(t.Value)
 		if !ok {
@@ -97,12 +98,12 @@ func (b *builder) over(each []def.Text) []Place {
 		}
 		if n := len(out) * len(places); n > maxPlaces || b.things+n > maxThings {
 			b.overfull(t, n)
-			return []Place{{}}
+			return []job.Place{{}}
 		}
-		var next []Place
+		var next []job.Place
 		for _, p := range out {
 			for _, q := range places {
-				next = append(next, p.cross(q))
+				next = append(next, p.Cross(q))
 			}
 		}
 		out = next
@@ -141,7 +142,7 @@ func (b *builder) placeNames() []string {
 }
 
 // group is all places of a group, or the one place of that name.
-func (b *builder) group(name string) ([]Place, bool) {
+func (b *builder) group(name string) ([]job.Place, bool) {
 	if g, ok := b.groups[name]; ok {
 		return g.places, true
 	}
@@ -155,57 +156,10 @@ func (b *builder) group(name string) ([]Place, bool) {
 	return nil, false
 }
 
-// cross joins two places into one, as cylinder 3 and its inlet valve.
-func (p Place) cross(q Place) Place {
-	if p.Label == "" {
-		return q
-	}
-	if q.Label == "" {
-		return p
-	}
-	view := q.ViewedFrom
-	if view == "" {
-		view = p.ViewedFrom
-	}
-	counted := p.CountedFrom
-	if counted == "" {
-		counted = q.CountedFrom
-	}
-	return Place{
-		Label:       p.Label + "-" + q.Label,
-		Keys:        append(append([]string{}, p.Keys...), q.Keys...),
-		Groups:      append(append([]string{}, p.Groups...), q.Groups...),
-		Name:        p.Name + ", " + q.Name,
-		ViewedFrom:  view,
-		CountedFrom: counted,
-	}
-}
-
-// agrees reports whether p and q can be the same place: wherever both name a
-// place of the same group, it is the same one.
-func (p Place) agrees(q Place) bool {
-	for i, g := range p.Groups {
-		for k, h := range q.Groups {
-			if g == h && p.Keys[i] != q.Keys[k] {
-				return false
-			}
-		}
-	}
-	return true
-}
-
-// mark is a printed key with its place: D7/DE.
-func (p Place) mark(base string) string {
-	if p.Label == "" {
-		return base
-	}
-	return base + "/" + p.Label
-}
-
-// at picks the value that holds at a place: the one for the place itself, one of
+// textAt picks the value that holds at a place: the one for the place itself, one of
 // its parts or a group, else that for "others". A value that is not written, or
 // not for this place, is a Text that is not written.
-func (p Place) at(v def.Varying) def.Text {
+func textAt(p job.Place, v def.Varying) def.Text {
 	if len(v.By) == 0 {
 		return v.One
 	}
@@ -222,12 +176,12 @@ func (p Place) at(v def.Varying) def.Text {
 	return def.Text{}
 }
 
-// value is the text of at.
-func (p Place) value(v def.Varying) string { return p.at(v).Value }
+// valueAt is the text of textAt.
+func valueAt(p job.Place, v def.Varying) string { return textAt(p, v).Value }
 
 // checkVarying sees that a value that differs by place names only places there
 // are, and says something for each of them.
-func (b *builder) checkVarying(v def.Varying, what string, places []Place) {
+func (b *builder) checkVarying(v def.Varying, what string, places []job.Place) {
 	if len(v.By) == 0 {
 		return
 	}
@@ -247,7 +201,7 @@ func (b *builder) checkVarying(v def.Varying, what string, places []Place) {
 		}
 	}
 	for _, p := range places {
-		if p.Label != "" && !p.at(v).Written() && what != "" {
+		if p.Label != "" && !textAt(p, v).Written() && what != "" {
 			b.problems.Add(v.At, "place-left-out", what+" is not said for "+p.Label,
 				"add "+p.Label+": …, or others: …")
 		}

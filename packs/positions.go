@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 	"strings"
 
@@ -13,7 +14,7 @@ import (
 const rowBoxes = 4
 
 // positions reads the places at which a dimension is measured.
-func (b *builder) positions(p def.Positions) Positions {
+func (b *builder) positions(p def.Positions) job.Positions {
 	if p.Every.Written() || p.Rows.Written() {
 		return b.log(p)
 	}
@@ -21,23 +22,23 @@ func (b *builder) positions(p def.Positions) Positions {
 	case len(p.Axes) == 1 && len(p.Axes[0].Values) == 1 && strings.HasPrefix(p.Axes[0].Values[0].Value, "clock"):
 		return b.clock(p.Axes[0].Values[0])
 	case len(p.Axes) == 1:
-		out := Positions{Kind: Row, ColName: p.Axes[0].Name.Value, Cols: texts(p.Axes[0].Values)}
+		out := job.Positions{Kind: job.Row, ColName: p.Axes[0].Name.Value, Cols: texts(p.Axes[0].Values)}
 		if len(out.Cols) > rowBoxes {
-			return Positions{Kind: Grid, RowName: out.ColName, Rows: out.Cols}
+			return job.Positions{Kind: job.Grid, RowName: out.ColName, Rows: out.Cols}
 		}
 		return out
 	case len(p.Axes) == 2:
-		return Positions{
-			Kind:    Grid,
+		return job.Positions{
+			Kind:    job.Grid,
 			RowName: p.Axes[0].Name.Value, Rows: texts(p.Axes[0].Values),
 			ColName: p.Axes[1].Name.Value, Cols: texts(p.Axes[1].Values),
 		}
 	}
-	return Positions{}
+	return job.Positions{}
 }
 
 // clock reads "clock", four places a quarter turn apart, or "clock of 8".
-func (b *builder) clock(t def.Text) Positions {
+func (b *builder) clock(t def.Text) job.Positions {
 	n := 4
 	if of, ok := strings.CutPrefix(t.Value, "clock of "); ok {
 		n, _ = strconv.Atoi(of)
@@ -46,9 +47,9 @@ func (b *builder) clock(t def.Text) Positions {
 	}
 	if n < 3 || n > 12 || 360%n != 0 {
 		b.problems.Add(t.At, "clock", quote(t.Value)+": a clock face has 3, 4, 5, 6, 8, 9, 10 or 12 places, evenly round from the top", "at: clock", "or at: clock of 8")
-		return Positions{}
+		return job.Positions{}
 	}
-	out := Positions{Kind: Clock}
+	out := job.Positions{Kind: job.Clock}
 	for i := range n {
 		out.Cols = append(out.Cols, strconv.Itoa(i*360/n)+"°")
 	}
@@ -60,26 +61,26 @@ const maxLogRows = 60
 
 // log reads {every: 2 min, rows: 8, read: [hub, cover]}: the first row is at the
 // start.
-func (b *builder) log(p def.Positions) Positions {
+func (b *builder) log(p def.Positions) job.Positions {
 	const example = "at: {every: 2 min, rows: 8, read: [hub, shaft, cover]}"
 	if !p.Every.Written() || !p.Rows.Written() || len(p.Axes) > 1 {
 		b.problems.Add(p.At, "log", "a log has every, rows and one list of what is read each time", example)
-		return Positions{}
+		return job.Positions{}
 	}
 	every, ok := b.quantity(p.Every, "2 min")
 	if !ok {
-		return Positions{}
+		return job.Positions{}
 	}
 	if every.Unit.Dimension() != units.Time || every.Number.Sign() <= 0 {
 		b.problems.Add(p.Every.At, "log", quote(p.Every.Value)+" is no time between two readings", "every: 2 min")
-		return Positions{}
+		return job.Positions{}
 	}
 	rows, ok := wholeNumber(p.Rows)
 	if !ok || rows < 2 || rows > maxLogRows {
 		b.problems.Add(p.Rows.At, "log", quote(p.Rows.Value)+" rows: a log has from 2 to "+strconv.Itoa(maxLogRows), "rows: 8")
-		return Positions{}
+		return job.Positions{}
 	}
-	out := Positions{Kind: Log}
+	out := job.Positions{Kind: job.Log}
 	for i := range rows {
 		at := every
 		at.Number = every.Number.Mul(units.Whole(int64(i)))

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/packs/def"
@@ -14,7 +15,7 @@ func (b *builder) putBack() {
 	u := undoing{b.stockOf(), b.tightened()}
 	b.bookFitted(u.stock)
 	used := map[string]source.Pos{}
-	var out []*Section
+	var out []*job.Section
 	reversed := false
 	for _, s := range b.job.Sections {
 		ds := b.sectionDefs[s]
@@ -45,14 +46,14 @@ func (b *builder) putBack() {
 // written step tightens.
 type undoing struct {
 	stock stock
-	tight []Fastening
+	tight []job.Fastening
 }
 
 // checkReversed sees that where one section is put back by a reverse: line, every
 // section with several things left to be put back is. A single thing is told at
 // its own place.
 func (b *builder) checkReversed(used map[string]source.Pos, u undoing) {
-	b.unreversed = map[*Section]bool{}
+	b.unreversed = map[*job.Section]bool{}
 	told := map[string]bool{}
 	for _, s := range b.job.Sections {
 		ds := b.sectionDefs[s]
@@ -82,12 +83,12 @@ func more(n int) string {
 }
 
 // leftIn lists what of a section no written step puts back, sets or tightens.
-func leftIn(s *Section, u undoing) []string {
+func leftIn(s *job.Section, u undoing) []string {
 	var out []string
 	for _, st := range s.Steps {
 		for _, m := range st.Remove {
-			if u.stock[m] > 0 && (!m.To.Scrap || m.Part.comesNew()) {
-				out = append(out, m.Part.called()+" stays off")
+			if u.stock[m] > 0 && (!m.To.Scrap || m.Part.ComesNew()) {
+				out = append(out, m.Part.Called()+" stays off")
 			}
 		}
 		for _, f := range st.Loosen {
@@ -105,7 +106,7 @@ func leftIn(s *Section, u undoing) []string {
 }
 
 // reverseNamed undoes the sections of one name, last place first.
-func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []*Section, u undoing) []*Section {
+func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []*job.Section, u undoing) []*job.Section {
 	sections, ok := b.named[t.Value]
 	if !ok {
 		b.unknown(t, "section", knownTo(b, b.named), "steps")
@@ -121,7 +122,7 @@ func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []
 		return nil
 	}
 	used[t.Value] = t.At
-	var out []*Section
+	var out []*job.Section
 	for i := len(sections) - 1; i >= 0; i-- {
 		if !containsSection(before, sections[i]) {
 			b.problems.Add(t.At, "reversed-early", "the section "+quote(t.Value)+" is put back before it is taken apart",
@@ -135,7 +136,7 @@ func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []
 	return out
 }
 
-func containsSection(list []*Section, s *Section) bool {
+func containsSection(list []*job.Section, s *job.Section) bool {
 	for _, x := range list {
 		if x == s {
 			return true
@@ -145,8 +146,8 @@ func containsSection(list []*Section, s *Section) bool {
 }
 
 // undo is the section that puts a section back, nil if nothing has to be.
-func (b *builder) undo(s *Section, at source.Pos, u undoing) *Section {
-	back := &Section{At: at, Name: s.Name, Place: s.Place, Back: true}
+func (b *builder) undo(s *job.Section, at source.Pos, u undoing) *job.Section {
+	back := &job.Section{At: at, Name: s.Name, Place: s.Place, Back: true}
 	for i := len(s.Steps) - 1; i >= 0; i-- {
 		if row := b.undoStep(s.Steps[i], back, u); row != nil {
 			back.Steps = append(back.Steps, row)
@@ -161,11 +162,11 @@ func (b *builder) undo(s *Section, at source.Pos, u undoing) *Section {
 
 // undoStep is the row that undoes one step: fit what it removed, tighten what it
 // loosened, set what it measured.
-func (b *builder) undoStep(st *Step, in *Section, u undoing) *Step {
+func (b *builder) undoStep(st *job.Step, in *job.Section, u undoing) *job.Step {
 	ds := b.stepDefs[st]
-	row := &Step{
+	row := &job.Step{
 		At: st.At, Key: st.Key, Place: st.Place, Section: in, Back: true, Undoes: st,
-		Do: st.Place.value(ds.Back), Missed: st.Missed, Bench: st.Bench,
+		Do: valueAt(st.Place, ds.Back), Missed: st.Missed, Bench: st.Bench,
 	}
 	b.undoMoves(st, row, u)
 	for _, d := range st.Measure {
@@ -198,14 +199,14 @@ func (b *builder) undoStep(st *Step, in *Section, u undoing) *Step {
 
 // undoMoves fits what a step removed and no written step fits, and tightens what
 // it loosened, last first. A part that is scrapped for good stays away.
-func (b *builder) undoMoves(st, row *Step, u undoing) {
+func (b *builder) undoMoves(st, row *job.Step, u undoing) {
 	for i := len(st.Remove) - 1; i >= 0; i-- {
 		off := st.Remove[i]
-		if u.stock[off] == 0 || off.To.Scrap && !off.Part.comesNew() {
+		if u.stock[off] == 0 || off.To.Scrap && !off.Part.ComesNew() {
 			continue
 		}
-		fit := &Move{At: off.At, Step: row, Part: off.Part, N: u.stock[off]}
-		fit.comesFrom(off)
+		fit := &job.Move{At: off.At, Step: row, Part: off.Part, N: u.stock[off]}
+		fit.ComesFrom(off)
 		u.stock[off] = 0
 		off.Part.Back = append(off.Part.Back, fit)
 		row.Fit = append(row.Fit, fit)
@@ -220,12 +221,9 @@ func (b *builder) undoMoves(st, row *Step, u undoing) {
 	}
 }
 
-// comesNew reports whether a new piece goes on for one that is scrapped.
-func (p *Part) comesNew() bool { return p.Renew != "" && p.Renew != "never" }
-
-func has(list []Fastening, f Fastening) bool {
+func has(list []job.Fastening, f job.Fastening) bool {
 	for _, g := range list {
-		if f.same(g) {
+		if f.Same(g) {
 			return true
 		}
 	}
@@ -233,8 +231,8 @@ func has(list []Fastening, f Fastening) bool {
 }
 
 // tightened lists what written steps tighten.
-func (b *builder) tightened() []Fastening {
-	var out []Fastening
+func (b *builder) tightened() []job.Fastening {
+	var out []job.Fastening
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			out = append(out, st.Tighten...)
@@ -246,18 +244,18 @@ func (b *builder) tightened() []Fastening {
 // tightenFitted lets the generated row that puts the last fastener of a joint back
 // tighten it, where no step loosens or tightens that joint by name.
 func (b *builder) tightenFitted() {
-	told := map[*Joint]bool{}
-	place := map[*Step]int{}
+	told := map[*job.Joint]bool{}
+	place := map[*job.Step]int{}
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			place[st] = len(place)
-			for _, f := range append(append([]Fastening{}, st.Loosen...), st.Tighten...) {
+			for _, f := range append(append([]job.Fastening{}, st.Loosen...), st.Tighten...) {
 				told[f.Joint] = true
 			}
 		}
 	}
 	for _, j := range b.job.Joints {
-		var last *Move
+		var last *job.Move
 		for _, p := range j.Parts {
 			for _, m := range p.Back {
 				if last == nil || place[m.Step] > place[last.Step] {
@@ -266,7 +264,7 @@ func (b *builder) tightenFitted() {
 			}
 		}
 		if last != nil && !told[j] && last.Step.Undoes != nil {
-			last.Step.Tighten = append(last.Step.Tighten, Fastening{At: last.At, Joint: j})
+			last.Step.Tighten = append(last.Step.Tighten, job.Fastening{At: last.At, Joint: j})
 		}
 	}
 }

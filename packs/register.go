@@ -3,13 +3,14 @@ package packs
 import (
 	"encoding/csv"
 	"io"
+	"matchmark/packs/job"
 	"strconv"
 	"strings"
 )
 
 // WriteRegister writes one line a tag as CSV (RFC 4180, UTF-8, a header line),
 // for the storeroom's own lists. The key is the text of the tag's QR code.
-func WriteRegister(w io.Writer, j *Job) error {
+func WriteRegister(w io.Writer, j *job.Job) error {
 	out := csv.NewWriter(w)
 	out.UseCRLF = true
 	out.Write([]string{"key", "mark", "n", "of", "name", "place", "pieces", "contents", "off at", "back at", "keep", "matched set", "job", "revision", "machine", "pack"})
@@ -19,7 +20,7 @@ func WriteRegister(w io.Writer, j *Job) error {
 			n, of = "", ""
 		}
 		out.Write([]string{
-			t.Code, t.Mark, n, of, t.Name, t.PlaceName, strconv.Itoa(Pieces(t.In)), contents(t.In),
+			t.Code, t.Mark, n, of, t.Name, t.PlaceName, strconv.Itoa(job.Pieces(t.In)), contents(t.In),
 			stepNos(t.In), stepNos(t.Out), t.Keep, setMarks(t.Sets), j.Order.Number, j.Order.Revision, j.Equipment.Tag, j.Digest,
 		})
 	}
@@ -27,16 +28,16 @@ func WriteRegister(w io.Writer, j *Job) error {
 	return out.Error()
 }
 
-func contents(ms []*Move) string {
+func contents(ms []*job.Move) string {
 	var out []string
-	for _, x := range Contents(ms) {
+	for _, x := range job.Contents(ms) {
 		out = append(out, strconv.Itoa(x.N)+" "+x.Name)
 	}
 	return strings.Join(out, "; ")
 }
 
 // stepNos lists the steps of some moves, each once.
-func stepNos(ms []*Move) string {
+func stepNos(ms []*job.Move) string {
 	var out []string
 	for _, m := range ms {
 		if len(out) == 0 || out[len(out)-1] != m.Step.No {
@@ -46,7 +47,7 @@ func stepNos(ms []*Move) string {
 	return strings.Join(out, "; ")
 }
 
-func setMarks(ss []*Set) string {
+func setMarks(ss []*job.Set) string {
 	var out []string
 	for _, s := range ss {
 		out = append(out, s.Mark)

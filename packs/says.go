@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -31,10 +32,10 @@ func (b *builder) readSays() {
 }
 
 // sayings takes over what some sources say.
-func (b *builder) sayings(list []def.Says) []Saying {
-	var out []Saying
+func (b *builder) sayings(list []def.Says) []job.Saying {
+	var out []job.Saying
 	for _, ds := range list {
-		s := Saying{Source: ds.Source.Value, Text: ds.Text.Value, Note: ds.Note.Value, Used: ds.Used.Written()}
+		s := job.Saying{Source: ds.Source.Value, Text: ds.Text.Value, Note: ds.Note.Value, Used: ds.Used.Written()}
 		if s.Used && ds.Used.Value != "yes" {
 			s.Hold = b.holds[ds.Used.Value]
 		}

@@ -1,13 +1,11 @@
 package packs
 
-// ScrapMark is the mark of the bag for parts that do not go back. They are kept
-// with a tag until the new parts have been compared with them.
-const ScrapMark = "SCRAP"
+import "matchmark/packs/job"
 
 // scrapTag is the tag of the bag for parts that steps send to scrap, nil if none
 // does.
-func (b *builder) scrapTag() *Tag {
-	var t *Tag
+func (b *builder) scrapTag() *job.Tag {
+	var t *job.Tag
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
 			for _, m := range st.Remove {
@@ -15,7 +13,7 @@ func (b *builder) scrapTag() *Tag {
 					continue
 				}
 				if t == nil {
-					t = &Tag{At: m.At, Mark: ScrapMark, Base: ScrapMark, Kind: BoxLabel, Scrap: true, Name: "scrap"}
+					t = &job.Tag{At: m.At, Mark: job.ScrapMark, Base: job.ScrapMark, Kind: job.BoxLabel, Scrap: true, Name: "scrap"}
 				}
 				t.In = append(t.In, m)
 			}

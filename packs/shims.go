@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/packs/def"
@@ -9,29 +10,13 @@ import (
 	"matchmark/packs/units"
 )
 
-// A ShimStock is what a part that is made up of shims is made from.
-type ShimStock struct {
-	Stock     shim.Stock
-	Low, High *units.Quantity // from where to where a pack can be needed, nil if not said
-	Round     shim.Rounding
-	from      def.Shims
-}
-
-// A Shimmed is a reading that is the thickness of a pack of shims.
-type Shimmed struct {
-	Part           *Part
-	Stock          *ShimStock
-	Step, Thickest units.Quantity // of the decimals of the leaves, and of a whole pack
-	Rows           []shim.Row     // what is worked out from … to …, and its pack; only if it is worked out
-}
-
 // readShims reads the leaves or the graded set of a part.
-func (b *builder) readShims(p *Part, dp *def.Part) {
+func (b *builder) readShims(p *job.Part, dp *def.Part) {
 	ds := dp.Shims
 	if ds == nil {
 		return
 	}
-	s := &ShimStock{from: *ds, Round: map[string]shim.Rounding{"up": shim.Up, "down": shim.Down}[ds.Round.Value]}
+	s := &job.ShimStock{At: ds.At, Round: map[string]shim.Rounding{"up": shim.Up, "down": shim.Down}[ds.Round.Value]}
 	if ds.Leaves.Written() == ds.Pick.Written() {
 		b.problems.Add(ds.At, "leaves-or-pick", "shims are leaves, several in one pack, or a graded set of which one is picked: one of the two",
 			"shims: {leaves: 0.05 and 0.10 and 0.50 mm}", "shims: {pick: 2.00 or 2.05 or 2.10 mm}")
@@ -75,7 +60,7 @@ func (b *builder) readShims(p *Part, dp *def.Part) {
 const maxLeaves = 20
 
 // readShimPart ties a reading to the shims that it is the thickness of.
-func (b *builder) readShimPart(d *Dim, dd *def.Dimension) {
+func (b *builder) readShimPart(d *job.Dim, dd *def.Dimension) {
 	t := dd.Shims
 	if !t.Written() {
 		return
@@ -84,7 +69,7 @@ func (b *builder) readShimPart(d *Dim, dd *def.Dimension) {
 	switch {
 	case len(found) != 1:
 		if len(found) > 1 {
-			b.problems.Add(t.At, "which-place", quote(t.Value)+" stands at several places", "name the place: "+found[0].Place.mark(found[0].Key))
+			b.problems.Add(t.At, "which-place", quote(t.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key))
 		}
 		return
 	case found[0].Shims == nil:
@@ -107,13 +92,13 @@ func (b *builder) readShimPart(d *Dim, dd *def.Dimension) {
 	if s.High != nil {
 		thickest = s.High.Number
 	}
-	d.Shims = &Shimmed{
+	d.Shims = &job.Shimmed{
 		Part: found[0], Stock: s, Step: units.Quantity{Number: step, Unit: s.Stock.Unit},
 		Thickest: units.Quantity{Number: thickest, Unit: s.Stock.Unit},
 	}
 }
 
-func (b *builder) partDef(p *Part) *def.Part {
+func (b *builder) partDef(p *job.Part) *def.Part {
 	for _, dp := range b.def.Parts {
 		if dp.Key.Value == p.Key {
 			return dp
@@ -138,7 +123,7 @@ func (b *builder) roundShims() {
 }
 
 // shimRows makes the table for one limit.
-func (b *builder) shimRows(d *Dim, l LimitLadder) {
+func (b *builder) shimRows(d *job.Dim, l job.LimitLadder) {
 	s, at := d.Shims.Stock, limitPos(b.dimDef(d), d.Place)
 	if l.At == nil || l.Test.Group != reading.Each {
 		b.problems.Add(at, "shim-target", d.Mark+" works out two ends, and a pack is chosen for one size", "left: D1 - D2 + 0.08 mm +/- 0.03 mm")
@@ -151,7 +136,7 @@ func (b *builder) shimRows(d *Dim, l LimitLadder) {
 		low, high = &units.Quantity{Number: first, Unit: s.Stock.Unit}, &units.Quantity{Number: last, Unit: s.Stock.Unit}
 	}
 	if low == nil {
-		b.problems.Add(s.from.At, "shim-range", "nothing says from where to where the pack of "+d.Mark+" can be, so there is no table to choose it by", "range: 0.20 to 0.80 mm, within shims:")
+		b.problems.Add(s.At, "shim-range", "nothing says from where to where the pack of "+d.Mark+" can be, so there is no table to choose it by", "range: 0.20 to 0.80 mm, within shims:")
 		return
 	}
 	if sum.Unit != s.Stock.Unit {
@@ -164,7 +149,7 @@ func (b *builder) shimRows(d *Dim, l LimitLadder) {
 		d.Shims.Rows, err = shim.Rows(packs, low.Number, high.Number, sum.After, s.Round)
 	}
 	if err != nil {
-		b.problems.Add(s.from.At, "shim-range", d.Mark+": "+err.Error(), "put range:, most: or round: of the shims right")
+		b.problems.Add(s.At, "shim-range", d.Mark+": "+err.Error(), "put range:, most: or round: of the shims right")
 		return
 	}
 	if l.Test.Rule != reading.Nominal {

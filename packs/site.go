@@ -2,21 +2,11 @@ package packs
 
 import (
 	"matchmark/packs/def"
+	"matchmark/packs/job"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
-
-// A Site is what is the same for all jobs of a site.
-type Site struct {
-	Company   string
-	Paper     string // "a4" or "letter", empty if not said
-	Heavy     units.Quantity
-	FireWatch units.Quantity
-	Critical  lift.Ratio // share of a crane's rating from which a lift is critical
-	Gloves    bool
-	Roles     []string
-}
 
 // What holds where no site file says otherwise. 25 kg is the mass above which
 // handling by one person is to be looked at closely (ISO 11228-1, from memory);
@@ -31,7 +21,7 @@ const (
 // readSite takes over a site file; an empty one leaves what is usual.
 func (b *builder) readSite(s *def.SiteFile) {
 	site := &b.job.Site
-	*site = Site{Company: s.Company.Value, Paper: s.Paper.Value, Gloves: s.Gloves.Value == "yes", Roles: texts(s.Roles)}
+	*site = job.Site{Company: s.Company.Value, Paper: s.Paper.Value, Gloves: s.Gloves.Value == "yes", Roles: texts(s.Roles)}
 	site.Heavy, site.FireWatch = plainQuantity(usualHeavy), plainQuantity(usualFireWatch)
 	if s.Heavy.Written() {
 		if q, ok := b.quantity(s.Heavy, usualHeavy); ok {

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -12,14 +13,14 @@ const maxStack = 60
 
 // readStacks repeats every stack over its places.
 func (b *builder) readStacks() {
-	b.stacks = map[string][]*Stack{}
+	b.stacks = map[string][]*job.Stack{}
 	for _, ds := range b.def.Stacks {
 		places := b.over(ds.Each)
 		b.checkVarying(ds.What, "what is stacked", places)
 		b.checkVarying(ds.From, "the side that counting begins at", places)
 		order, pieces := b.stackOrder(ds)
 		for _, pl := range places {
-			s := &Stack{Mark: pl.mark(ds.Mark.Value), Base: ds.Mark.Value, Place: pl, What: pl.value(ds.What), From: pl.value(ds.From), Order: order, Pieces: pieces}
+			s := &job.Stack{Mark: pl.Mark(ds.Mark.Value), Base: ds.Mark.Value, Place: pl, What: valueAt(pl, ds.What), From: valueAt(pl, ds.From), Order: order, Pieces: pieces}
 			b.stacks[s.Base] = append(b.stacks[s.Base], s)
 			b.job.Stacks = append(b.job.Stacks, s)
 		}
@@ -71,7 +72,7 @@ func (b *builder) resolveNoted() {
 			}
 			for _, w := range ds.WayRound {
 				for _, p := range b.partsAt(w.Part, st.Place) {
-					round := WayRound{Part: p, Mark: w.Mark.Value, Faces: w.Faces.Value}
+					round := job.WayRound{Part: p, Mark: w.Mark.Value, Faces: w.Faces.Value}
 					st.WayRound = append(st.WayRound, round)
 					p.WayRound = append(p.WayRound, round)
 				}
@@ -89,14 +90,14 @@ func (b *builder) resolveNoted() {
 }
 
 // noteStack ties a step to the stacks it names; each is written down once.
-func (b *builder) noteStack(st *Step, t def.Text) {
+func (b *builder) noteStack(st *job.Step, t def.Text) {
 	key, label, named := cut(t.Value)
 	all, ok := b.stacks[key]
 	if !ok {
 		b.unknown(t, "stack", knownTo(b, b.stacks), "stacks")
 		return
 	}
-	for _, k := range pick(b, t, "stack", all, func(k *Stack) Place { return k.Place }, st.Place, label, named) {
+	for _, k := range pick(b, t, "stack", all, func(k *job.Stack) job.Place { return k.Place }, st.Place, label, named) {
 		if k.Step != nil {
 			b.problems = append(b.problems, source.Problem{
 				Pos: t.At, Severity: source.Error, Code: "twice",

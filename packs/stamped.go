@@ -2,13 +2,14 @@ package packs
 
 import (
 	"matchmark/packs/def"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
 // readStamped takes over where a number stands on a part, and what one of it is.
-func (b *builder) readStamped(d *Dim, dd *def.Dimension) {
+func (b *builder) readStamped(d *job.Dim, dd *def.Dimension) {
 	d.Stamped = b.faceAt(dd.StampedOn, d.Place)
 	if !dd.OneIs.Written() {
 		return
@@ -35,7 +36,7 @@ const stampedFigures = 3
 
 // oldNumber sees that the number stamped on a part that is renewed is read off the
 // new one before it is used.
-func (b *builder) oldNumber(d *Dim) {
+func (b *builder) oldNumber(d *job.Dim) {
 	p := d.Stamped.Part
 	if p == nil || d.FoundAt == nil {
 		return
@@ -44,7 +45,7 @@ func (b *builder) oldNumber(d *Dim) {
 		if m.New && d.FoundAt.Index < m.Step.Index && (d.LeftAt == nil || d.LeftAt.Index < m.Step.Index) {
 			b.problems = append(b.problems, source.Problem{
 				Pos: b.measuredPos(d), Severity: source.Error, Code: "old-number",
-				Message: d.Mark + " is read off the old " + p.Name + " at " + d.FoundAt.name() + ", and a new one goes on at " + m.Step.name(),
+				Message: d.Mark + " is read off the old " + p.Name + " at " + d.FoundAt.Name() + ", and a new one goes on at " + m.Step.Name(),
 				Help:    []string{"read the number of the new one: set: [" + d.Base + "] at the step that fits it"},
 				See:     []source.Also{{Pos: m.At, What: "the new one goes on here"}},
 			})

@@ -2,14 +2,15 @@ package packs
 
 import (
 	"matchmark/packs/def"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
 )
 
 // readOrder takes over the machine and the job.
 func (b *builder) readOrder() {
 	e, o := b.def.Equipment, b.def.Job
-	b.job.Equipment = Equipment{At: e.Tag.At, Tag: e.Tag.Value, Name: e.Name.Value, Serial: e.Serial.Value, Maker: e.Maker.Value, Type: e.Type.Value, Location: e.Location.Value}
-	b.job.Order = Order{At: o.Number.At, Number: o.Number.Value, Title: o.Title.Value, Revision: o.Revision.Value, Issued: o.Issued.Value, Scope: o.Scope.Value, Planner: o.Planner.Value}
+	b.job.Equipment = job.Equipment{At: e.Tag.At, Tag: e.Tag.Value, Name: e.Name.Value, Serial: e.Serial.Value, Maker: e.Maker.Value, Type: e.Type.Value, Location: e.Location.Value}
+	b.job.Order = job.Order{At: o.Number.At, Number: o.Number.Value, Title: o.Title.Value, Revision: o.Revision.Value, Issued: o.Issued.Value, Scope: o.Scope.Value, Planner: o.Planner.Value}
 	need := func(t def.Text, at source.Pos, what, example string) {
 		if t.Value == "" {
 			if at.IsZero() {
@@ -30,10 +31,10 @@ func (b *builder) readOrder() {
 // dimensions and other steps that they name are resolved afterwards, when all
 // steps are known.
 func (b *builder) readSections() {
-	b.steps = map[string][]*Step{}
-	b.stepDefs = map[*Step]*def.Step{}
-	b.sectionDefs = map[*Section]*def.Section{}
-	b.named = map[string][]*Section{}
+	b.steps = map[string][]*job.Step{}
+	b.stepDefs = map[*job.Step]*def.Step{}
+	b.sectionDefs = map[*job.Section]*def.Section{}
+	b.named = map[string][]*job.Section{}
 	first := map[string]source.Pos{}
 	for _, ds := range b.def.Sections {
 		for _, st := range ds.Steps {
@@ -52,7 +53,7 @@ func (b *builder) readSections() {
 			first[st.Key.Value] = st.Key.At
 		}
 		if len(ds.Reverse) > 0 {
-			b.job.Sections = append(b.job.Sections, &Section{At: ds.At, Back: true})
+			b.job.Sections = append(b.job.Sections, &job.Section{At: ds.At, Back: true})
 			b.sectionDefs[b.job.Sections[len(b.job.Sections)-1]] = ds
 			continue
 		}
@@ -60,7 +61,7 @@ func (b *builder) readSections() {
 		b.checkVarying(ds.Name, "the heading", places)
 		b.checkStepTexts(ds, places)
 		for _, pl := range places {
-			s := &Section{At: ds.At, Name: pl.value(ds.Name), Place: pl}
+			s := &job.Section{At: ds.At, Name: valueAt(pl, ds.Name), Place: pl}
 			for _, st := range ds.Steps {
 				b.readStep(s, st)
 			}
@@ -73,7 +74,7 @@ func (b *builder) readSections() {
 }
 
 // checkStepTexts sees that what a step says by place names places that it has.
-func (b *builder) checkStepTexts(ds *def.Section, places []Place) {
+func (b *builder) checkStepTexts(ds *def.Section, places []job.Place) {
 	for _, st := range ds.Steps {
 		all := places
 		if len(st.Each) > 0 {
@@ -81,7 +82,7 @@ func (b *builder) checkStepTexts(ds *def.Section, places []Place) {
 			own := b.over(st.Each)
 			for _, p := range places {
 				for _, q := range own {
-					all = append(all, p.cross(q))
+					all = append(all, p.Cross(q))
 				}
 			}
 		}
@@ -93,15 +94,15 @@ func (b *builder) checkStepTexts(ds *def.Section, places []Place) {
 }
 
 // readStep repeats one step over its own places within a section.
-func (b *builder) readStep(s *Section, ds *def.Step) {
+func (b *builder) readStep(s *job.Section, ds *def.Step) {
 	places := b.over(ds.Each)
-	all := make([]Place, 0, len(places))
+	all := make([]job.Place, 0, len(places))
 	for _, pl := range places {
-		all = append(all, s.Place.cross(pl))
+		all = append(all, s.Place.Cross(pl))
 	}
 	for _, pl := range all {
-		st := &Step{
-			At: ds.At, Key: ds.Key.Value, Place: pl, Section: s, Do: pl.value(ds.Do), Missed: pl.value(ds.Missed),
+		st := &job.Step{
+			At: ds.At, Key: ds.Key.Value, Place: pl, Section: s, Do: valueAt(pl, ds.Do), Missed: valueAt(pl, ds.Missed),
 			Check: ds.Check.Value, Photo: ds.Photo.Value == "yes", Bench: ds.Where.Value == "bench", OnHook: ds.OnHook.Value,
 		}
 		if n, ok := wholeNumber(ds.People); ok {
@@ -149,7 +150,7 @@ func (b *builder) resolveSteps() {
 }
 
 // claimDim sees that a dimension is measured, or set, by one step only.
-func (b *builder) claimDim(t def.Text, d *Dim, by **Step, st *Step, what string) {
+func (b *builder) claimDim(t def.Text, d *job.Dim, by **job.Step, st *job.Step, what string) {
 	if *by != nil {
 		b.problems = append(b.problems, source.Problem{
 			Pos: t.At, Severity: source.Error, Code: "twice",
@@ -162,7 +163,7 @@ func (b *builder) claimDim(t def.Text, d *Dim, by **Step, st *Step, what string)
 	*by = st
 }
 
-func (b *builder) resolveNotes(st *Step, ds *def.Step) {
+func (b *builder) resolveNotes(st *job.Step, ds *def.Step) {
 	for _, t := range ds.Caution {
 		c, ok := b.cautions[t.Value]
 		if !ok {
@@ -196,7 +197,7 @@ func (b *builder) resolveNotes(st *Step, ds *def.Step) {
 	}
 }
 
-func (b *builder) resolveAfter(st *Step, ds *def.Step) {
+func (b *builder) resolveAfter(st *job.Step, ds *def.Step) {
 	for _, n := range ds.After.Steps {
 		key, label, named := cut(n.Name.Value)
 		all, ok := b.steps[key]
@@ -204,9 +205,9 @@ func (b *builder) resolveAfter(st *Step, ds *def.Step) {
 			b.unknown(n.Name, "step", knownTo(b, b.steps), "steps")
 			continue
 		}
-		for _, on := range pick(b, n.Name, "step", all, func(s *Step) Place { return s.Place }, st.Place, label, named) {
+		for _, on := range pick(b, n.Name, "step", all, func(s *job.Step) job.Place { return s.Place }, st.Place, label, named) {
 			if on != st {
-				st.After = append(st.After, Dep{At: n.Name.At, Step: on, Reason: n.Value.Value})
+				st.After = append(st.After, job.Dep{At: n.Name.At, Step: on, Reason: n.Value.Value})
 			} else {
 				b.problems.Add(n.Name.At, "after-itself", "a step cannot come after itself", "name the step that comes before it")
 			}

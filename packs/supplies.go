@@ -1,37 +1,12 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strconv"
 
 	"matchmark/packs/def"
-	"matchmark/packs/source"
 )
-
-// A Supply is one line of a list of what is fetched before the work.
-type Supply struct {
-	At    source.Pos
-	What  string
-	Part  *Part  // for a spare: one of the parts it is for
-	Count string // how much, as written or counted
-	Size  string
-	Note  string
-	Must  bool // a part that is always renewed: it is used up
-	Steps []*Step
-}
-
-// Supplies are the lists of what is fetched before the work. The instruments are
-// those that dimensions are read with, each with its dimensions.
-type Supplies struct {
-	Tools, Spares, Consumables []*Supply
-	Instruments                []*InstrumentUse
-}
-
-// An InstrumentUse is an instrument with the dimensions read with it.
-type InstrumentUse struct {
-	*Instrument
-	Dims []*Dim
-}
 
 // readSupplies makes the lists. Parts that are always renewed go on the list of
 // spares by themselves, one line for all places.
@@ -41,10 +16,10 @@ func (b *builder) readSupplies() {
 	s.Spares = b.supplies(b.def.Spares, "spare")
 	s.Consumables = b.supplies(b.def.Consumables, "consumable")
 	b.renewedParts()
-	uses := map[*Instrument]*InstrumentUse{}
+	uses := map[*job.Instrument]*job.InstrumentUse{}
 	for _, di := range b.def.Instruments {
 		if in := b.instruments[di.Key.Value]; in != nil && uses[in] == nil {
-			uses[in] = &InstrumentUse{Instrument: in}
+			uses[in] = &job.InstrumentUse{Instrument: in}
 			s.Instruments = append(s.Instruments, uses[in])
 		}
 	}
@@ -54,16 +29,16 @@ func (b *builder) readSupplies() {
 		}
 	}
 	// What only reads dimensions that this machine has not is not fetched.
-	s.Instruments = slices.DeleteFunc(s.Instruments, func(u *InstrumentUse) bool { return len(u.Dims) == 0 })
+	s.Instruments = slices.DeleteFunc(s.Instruments, func(u *job.InstrumentUse) bool { return len(u.Dims) == 0 })
 }
 
 // supplies takes over one written list.
-func (b *builder) supplies(list []*def.Supply, what string) []*Supply {
-	var out []*Supply
+func (b *builder) supplies(list []*def.Supply, what string) []*job.Supply {
+	var out []*job.Supply
 	for _, d := range list {
-		s := &Supply{At: d.Key.At, What: d.What.Value, Count: d.Count.Value, Size: d.Size.Value, Note: d.Note.Value}
+		s := &job.Supply{At: d.Key.At, What: d.What.Value, Count: d.Count.Value, Size: d.Size.Value, Note: d.Note.Value}
 		if d.Part.Written() {
-			if parts := b.partsAt(d.Part, Place{}); len(parts) > 0 {
+			if parts := b.partsAt(d.Part, job.Place{}); len(parts) > 0 {
 				s.Part = parts[0]
 				s.Steps = stepsFitting(parts)
 				if s.What == "" {
@@ -80,7 +55,7 @@ func (b *builder) supplies(list []*def.Supply, what string) []*Supply {
 				b.unknown(t, "step", knownTo(b, b.steps), "steps")
 				continue
 			}
-			for _, st := range pick(b, t, "step", all, func(s *Step) Place { return s.Place }, Place{}, label, named) {
+			for _, st := range pick(b, t, "step", all, func(s *job.Step) job.Place { return s.Place }, job.Place{}, label, named) {
 				s.Steps = appendStep(s.Steps, st)
 			}
 		}
@@ -93,7 +68,7 @@ func (b *builder) supplies(list []*def.Supply, what string) []*Supply {
 // of the parts, and sees that a list written by hand holds enough of them.
 func (b *builder) renewedParts() {
 	s := &b.job.Supplies
-	var must []*Supply
+	var must []*job.Supply
 	for _, dp := range b.def.Parts {
 		parts := b.parts[dp.Key.Value]
 		if dp.Renew.Value != "always" || len(parts) == 0 {
@@ -121,15 +96,15 @@ func (b *builder) renewedParts() {
 			}
 		}
 		if !written {
-			must = append(must, &Supply{At: dp.Key.At, What: parts[0].Name, Part: parts[0], Count: strconv.Itoa(n), Must: true, Steps: stepsFitting(parts)})
+			must = append(must, &job.Supply{At: dp.Key.At, What: parts[0].Name, Part: parts[0], Count: strconv.Itoa(n), Must: true, Steps: stepsFitting(parts)})
 		}
 	}
 	s.Spares = append(must, s.Spares...)
 }
 
 // stepsFitting lists the steps that put parts back, in the order of work.
-func stepsFitting(parts []*Part) []*Step {
-	var out []*Step
+func stepsFitting(parts []*job.Part) []*job.Step {
+	var out []*job.Step
 	for _, p := range parts {
 		for _, m := range p.Back {
 			out = appendStep(out, m.Step)
@@ -138,7 +113,7 @@ func stepsFitting(parts []*Part) []*Step {
 	return out
 }
 
-func appendStep(list []*Step, st *Step) []*Step {
+func appendStep(list []*job.Step, st *job.Step) []*job.Step {
 	for _, x := range list {
 		if x == st {
 			return list

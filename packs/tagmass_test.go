@@ -27,9 +27,9 @@ steps:
   - {step: a, do: Take all off., people: 2, remove: [hub, key, bolt, ring], into: {hub: C1, key: C1, bolt: C2, ring: C4}}
   - {step: b, do: Take the cover off., remove: [cover], into: C3}
 `
-	job, _ := packs.Load(mapFS("p.yaml", text), packs.Inputs{Definition: "p.yaml"})
+	jb, _ := packs.Load(mapFS("p.yaml", text), packs.Inputs{Definition: "p.yaml"})
 	got := map[string]string{}
-	for _, tag := range job.Tags {
+	for _, tag := range jb.Tags {
 		if tag.Mass != nil {
 			got[tag.Mark] = tag.Mass.Text()
 			if tag.MassAtLeast {

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 	"strings"
 )
@@ -10,20 +11,20 @@ import (
 func (b *builder) makeTags() {
 	j := b.job
 	for _, c := range j.Containers {
-		kind := HangTag
+		kind := job.HangTag
 		switch c.Kind {
 		case "bag":
-			kind = BagLabel
+			kind = job.BagLabel
 		case "box":
-			kind = BoxLabel
+			kind = job.BoxLabel
 		}
-		t := &Tag{At: c.At, Mark: c.Mark, Base: c.Base, Detail: c.Place.Label, PlaceName: c.Place.Name, Kind: kind, Container: c, Name: c.Name, Keep: c.Keep}
+		t := &job.Tag{At: c.At, Mark: c.Mark, Base: c.Base, Detail: c.Place.Label, PlaceName: c.Place.Name, Kind: kind, Container: c, Name: c.Name, Keep: c.Keep}
 		t.In, t.Out = inPocket(c.In, ""), outOf(c.Out, "")
 		j.Tags = append(j.Tags, t)
 		for _, p := range c.Pockets {
-			pt := &Tag{
+			pt := &job.Tag{
 				At: c.At, Mark: c.Mark + "/" + p, Base: c.Base, Detail: strings.TrimPrefix(c.Place.Label+"/"+p, "/"), PlaceName: c.Place.Name,
-				Kind: BagLabel, Container: c, Pocket: p, Name: p, Keep: c.Keep,
+				Kind: job.BagLabel, Container: c, Pocket: p, Name: p, Keep: c.Keep,
 			}
 			pt.In, pt.Out = inPocket(c.In, p), outOf(c.Out, p)
 			j.Tags = append(j.Tags, pt)
@@ -31,9 +32,9 @@ func (b *builder) makeTags() {
 	}
 	for _, db := range b.def.BigParts {
 		for _, p := range b.parts[db.Part.Value] {
-			t := &Tag{
-				At: db.Mark.At, Mark: p.Place.mark(db.Mark.Value), Base: db.Mark.Value, Detail: p.Place.Label, PlaceName: p.Place.Name,
-				Kind: HangTag, Part: p, Name: p.Name, Keep: p.Place.value(db.Keep), Support: p.Place.value(db.Support),
+			t := &job.Tag{
+				At: db.Mark.At, Mark: p.Place.Mark(db.Mark.Value), Base: db.Mark.Value, Detail: p.Place.Label, PlaceName: p.Place.Name,
+				Kind: job.HangTag, Part: p, Name: p.Name, Keep: valueAt(p.Place, db.Keep), Support: valueAt(p.Place, db.Support),
 			}
 			t.In, t.Out = p.Off, p.Back
 			j.Tags = append(j.Tags, t)
@@ -50,7 +51,7 @@ func (b *builder) makeTags() {
 	b.weighTags()
 	for i := range spareTags {
 		mark := "X" + strconv.Itoa(i+1)
-		j.Tags = append(j.Tags, &Tag{At: j.Order.At, Mark: mark, Base: mark, Kind: HangTag, Spare: true, Code: b.code(mark)})
+		j.Tags = append(j.Tags, &job.Tag{At: j.Order.At, Mark: mark, Base: mark, Kind: job.HangTag, Spare: true, Code: b.code(mark)})
 	}
 }
 
@@ -64,8 +65,8 @@ func (b *builder) code(parts ...string) string {
 	return strings.ToUpper(strings.Join(append([]string{o.Number, o.Revision}, parts...), " "))
 }
 
-func inPocket(ms []*Move, pocket string) []*Move {
-	var out []*Move
+func inPocket(ms []*job.Move, pocket string) []*job.Move {
+	var out []*job.Move
 	for _, m := range ms {
 		if m.To.Pocket == pocket {
 			out = append(out, m)
@@ -74,8 +75,8 @@ func inPocket(ms []*Move, pocket string) []*Move {
 	return out
 }
 
-func outOf(ms []*Move, pocket string) []*Move {
-	var out []*Move
+func outOf(ms []*job.Move, pocket string) []*job.Move {
+	var out []*job.Move
 	for _, m := range ms {
 		if m.From.Pocket == pocket {
 			out = append(out, m)
@@ -85,8 +86,8 @@ func outOf(ms []*Move, pocket string) []*Move {
 }
 
 // setsOf lists the matched sets that the parts of some moves belong to, each once.
-func setsOf(ms []*Move) []*Set {
-	var out []*Set
+func setsOf(ms []*job.Move) []*job.Set {
+	var out []*job.Set
 	for _, m := range ms {
 		s := m.Part.Set
 		if s == nil {
@@ -99,38 +100,6 @@ func setsOf(ms []*Move) []*Set {
 		if !known {
 			out = append(out, s)
 		}
-	}
-	return out
-}
-
-// Pieces counts the pieces of some moves.
-func Pieces(ms []*Move) int {
-	n := 0
-	for _, m := range ms {
-		n += m.N
-	}
-	return n
-}
-
-// A Content is what some moves put into a container of one part: the pieces of all
-// its places together.
-type Content struct {
-	N    int
-	Name string
-}
-
-// Contents lists what some moves carry, each part once, in their order.
-func Contents(ms []*Move) []Content {
-	var out []Content
-next:
-	for _, m := range ms {
-		for i := range out {
-			if out[i].Name == m.Part.Name {
-				out[i].N += m.N
-				continue next
-			}
-		}
-		out = append(out, Content{m.N, m.Part.Name})
 	}
 	return out
 }

@@ -1,6 +1,7 @@
 package packs_test
 
 import (
+	"matchmark/packs/job"
 	"os"
 	"strings"
 	"testing"
@@ -10,17 +11,17 @@ import (
 )
 
 // loaded loads a definition of testdata, with its job and site files if wanted.
-func loaded(t *testing.T, in packs.Inputs) *packs.Job {
+func loaded(t *testing.T, in packs.Inputs) *job.Job {
 	t.Helper()
-	job, problems := packs.Load(os.DirFS("../testdata/good"), in)
+	jb, problems := packs.Load(os.DirFS("../testdata/good"), in)
 	if len(problems) > 0 {
 		t.Fatalf("%s: %v", in.Definition, problems)
 	}
-	return job
+	return jb
 }
 
 // told are the steps of a job as "key: what it says, measures and removes".
-func told(j *packs.Job) string {
+func told(j *job.Job) string {
 	var out []string
 	for _, s := range j.Sections {
 		for _, st := range s.Steps {
@@ -71,21 +72,21 @@ func TestTheSameDefinitionForTwoMachines(t *testing.T) {
 		t.Error("the hold and the matched set of the ejector do not come and go with it")
 	}
 	for _, c := range []struct {
-		job  *packs.Job
+		jb   *job.Job
 		nuts int
 		box  string
 	}{{early, 28, "C1 C2"}, {late, 24, "C2 C3"}} {
-		for _, p := range c.job.Parts {
+		for _, p := range c.jb.Parts {
 			if p.Key == "nut" && p.Count != c.nuts {
-				t.Errorf("%s has %d nuts, want %d", c.job.Equipment.Serial, p.Count, c.nuts)
+				t.Errorf("%s has %d nuts, want %d", c.jb.Equipment.Serial, p.Count, c.nuts)
 			}
 		}
 		var boxes []string
-		for _, x := range c.job.Containers {
+		for _, x := range c.jb.Containers {
 			boxes = append(boxes, x.Mark)
 		}
 		if got := strings.Join(boxes, " "); got != c.box {
-			t.Errorf("%s has the containers %s, want %s", c.job.Equipment.Serial, got, c.box)
+			t.Errorf("%s has the containers %s, want %s", c.jb.Equipment.Serial, got, c.box)
 		}
 	}
 }
@@ -94,7 +95,7 @@ func TestTheSameDefinitionForTwoMachines(t *testing.T) {
 // studs, and the job file the rest.
 func TestWhatWasChosenIsKept(t *testing.T) {
 	j := loaded(t, packs.Inputs{Definition: "variants.yaml", Job: "variants.job.yaml", Site: "variants.site.yaml"})
-	for i, want := range []packs.Choice{
+	for i, want := range []job.Choice{
 		{Key: "ejector", What: "Priming ejector"},
 		{Key: "studs", What: "Joint studs", Build: "old-studs", Means: "serials up to TH-0417", Serial: "TH-0410"},
 		{Key: "seal", What: "Shaft seal", Build: "faced", Means: "face seal"},
@@ -128,8 +129,8 @@ steps: [{step: s, do: Look.}]
 		"TH-99": "a", "TH-0099": "a", "TH-100": "b", "TH-1999": "b", "TH-2000": "c", "TH-10000": "c", "TH-1": "a",
 		"TX-5": "", "5": "", "TH-": "", "TH-5b": "",
 	} {
-		job, problems := packs.Load(mapFS("p.yaml", strings.Replace(text, "SERIAL", `"`+serial+`"`, 1)), packs.Inputs{Definition: "p.yaml"})
-		if got := job.Choices[0].Build; got != want {
+		jb, problems := packs.Load(mapFS("p.yaml", strings.Replace(text, "SERIAL", `"`+serial+`"`, 1)), packs.Inputs{Definition: "p.yaml"})
+		if got := jb.Choices[0].Build; got != want {
 			t.Errorf("serial %s is of build %q, want %q", serial, got, want)
 		}
 		if told := len(problems) == 1 && problems[0].Code == "not-chosen"; told != (want == "") {

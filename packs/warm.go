@@ -2,6 +2,7 @@ package packs
 
 import (
 	"errors"
+	"matchmark/packs/job"
 	"math/big"
 
 	"matchmark/packs/def"
@@ -12,7 +13,7 @@ import (
 
 // readWarm works out what a warm part is too large for each degree, from the size
 // that its limits or its nominal size tell.
-func (b *builder) readWarm(d *Dim, dd *def.Dimension) {
+func (b *builder) readWarm(d *job.Dim, dd *def.Dimension) {
 	if !dd.Warm.Written() {
 		return
 	}
@@ -39,7 +40,7 @@ func (b *builder) readWarm(d *Dim, dd *def.Dimension) {
 		b.problems.Add(dd.Warm.At, "warm", d.Mark+": "+f.Problem, "take out warm:")
 		return
 	}
-	d.Warm = &Warm{Material: e.Material, Source: e.Source, At: units.Quantity{Number: units.Whole(20), Unit: units.Celsius}}
+	d.Warm = &job.Warm{Material: e.Material, Source: e.Source, At: units.Quantity{Number: units.Whole(20), Unit: units.Celsius}}
 	growth := units.Quantity{Number: units.Exact(new(big.Rat).SetFloat64(float64(per)), 0), Unit: units.Millimetre}
 	if inches(d.Box.Unit) {
 		// A degree Fahrenheit is 5/9 of a degree Celsius.
@@ -56,12 +57,12 @@ func inches(u units.Unit) bool { return u == units.Inch || u == units.Mil || u =
 
 // aboutSize is the size of the part, near enough for its expansion: the nominal size,
 // else an end of a limit.
-func (b *builder) aboutSize(d *Dim, dd *def.Dimension) (units.Quantity, bool) {
-	if t := d.Place.at(dd.Nominal); t.Written() {
+func (b *builder) aboutSize(d *job.Dim, dd *def.Dimension) (units.Quantity, bool) {
+	if t := textAt(d.Place, dd.Nominal); t.Written() {
 		q, err := units.ParseQuantity(t.Value)
 		return q, err == nil
 	}
-	for _, l := range d.limits() {
+	for _, l := range d.Limits() {
 		for _, t := range l.Tests {
 			low, high, ok := t.Limits()
 			switch {

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 
@@ -9,55 +10,10 @@ import (
 	"matchmark/packs/units"
 )
 
-// Worked is what a dimension has besides boxes when it is worked out from other
-// readings, or read off a part as a number.
-type Worked struct {
-	Formula *reading.Value  // nil for a reading off a scale
-	Stamped Face            // where the number stands, if it is stamped on a part
-	OneIs   *units.Quantity // what one of that number stands for, nil for a full size
-	Number  reading.Box     // the box of that number
-
-	FoundWork, LeftWork Working // as done on the traveler and in putting back
-
-	// SumFound and SumLeft tell that the sum of the readings found, or left, is
-	// copied into a ladder: it is worked out beside them.
-	SumFound, SumLeft bool
-}
-
-// A Working is what is worked out by hand where a dimension is read.
-type Working struct {
-	Formula *Ladder
-	Limits  []LimitLadder // of the limit for closing and of that for old parts, or of that of a reading that is only found
-	Late    *Use          // a reading of the limits that is not there yet; then Limits is empty
-}
-
-// A Ladder is one sum by hand.
-type Ladder struct {
-	Text  string         // as written in the definition
-	Rungs []reading.Rung // inputs first, the result in the last blank
-	Uses  []Use          // where each input was written
-	Each  bool           // done for every position of the dimension
-}
-
-// A Use is a reading that a ladder takes, with the sheet on which it stands.
-type Use struct {
-	Mark reading.Mark // as written
-	Dims []*Dim       // one, or those of several places taken together
-	Left bool         // the value left, written in putting back
-}
-
-// A LimitLadder works out the ends of one test of a limit: At of a nominal size,
-// else Low, High or both.
-type LimitLadder struct {
-	Limit         *reading.Limit // the dimension's Left, Reuse or Repair, or Found
-	Test          *reading.Test
-	At, Low, High *Ladder
-}
-
 // readFormulas reads what dimensions are worked out from, each after its inputs,
 // and sizes the boxes of their results.
 func (b *builder) readFormulas() {
-	state := map[*Dim]int{}
+	state := map[*job.Dim]int{}
 	for _, dd := range b.def.Dimensions {
 		for _, d := range b.dims[dd.Mark.Value] {
 			b.readFormula(d, dd, state, nil)
@@ -74,8 +30,8 @@ const (
 
 // readFormula reads the formula of one dimension, after those it takes. path are
 // the dimensions that wait for it.
-func (b *builder) readFormula(d *Dim, dd *def.Dimension, state map[*Dim]int, path []*Dim) {
-	t := d.Place.at(dd.Formula)
+func (b *builder) readFormula(d *job.Dim, dd *def.Dimension, state map[*job.Dim]int, path []*job.Dim) {
+	t := textAt(d.Place, dd.Formula)
 	if state[d] != notRead || !t.Written() {
 		return
 	}
@@ -104,7 +60,7 @@ func (b *builder) readFormula(d *Dim, dd *def.Dimension, state map[*Dim]int, pat
 }
 
 // workedRing tells of dimensions that are worked out from each other.
-func (b *builder) workedRing(t def.Text, path []*Dim, again *Dim) {
+func (b *builder) workedRing(t def.Text, path []*job.Dim, again *job.Dim) {
 	var names []string
 	for _, d := range path[slices.Index(path, again):] {
 		names = append(names, d.Mark)
@@ -112,7 +68,7 @@ func (b *builder) workedRing(t def.Text, path []*Dim, again *Dim) {
 	b.problems.Add(t.At, "worked-ring", "worked out from each other: "+strings.Join(names, " from ")+" from "+again.Mark, "measure one of them")
 }
 
-func (b *builder) dimDef(d *Dim) *def.Dimension {
+func (b *builder) dimDef(d *job.Dim) *def.Dimension {
 	for _, dd := range b.def.Dimensions {
 		if dd.Mark.Value == d.Base {
 			return dd
@@ -123,14 +79,14 @@ func (b *builder) dimDef(d *Dim) *def.Dimension {
 
 // uses resolves the marks of a value, each to one dimension, or to several where
 // they are taken together. Marks that are no reading are told by checkMarks.
-func (b *builder) uses(d *Dim, v *reading.Value, t def.Text) []Use {
-	var out []Use
+func (b *builder) uses(d *job.Dim, v *reading.Value, t def.Text) []job.Use {
+	var out []job.Use
 	single := v.Singles()
 	for _, m := range v.Marks() {
-		var dims []*Dim
+		var dims []*job.Dim
 		key, label, named := cut(string(m))
 		for _, e := range b.dims[key] {
-			if named && e.Place.Label == label || !named && e.Place.agrees(d.Place) {
+			if named && e.Place.Label == label || !named && e.Place.Agrees(d.Place) {
 				dims = append(dims, e)
 			}
 		}
@@ -141,15 +97,15 @@ func (b *builder) uses(d *Dim, v *reading.Value, t def.Text) []Use {
 			b.problems.Add(markPos(t, string(m)), "which-place", string(m)+" is read at several places", "name one: "+dims[0].Mark, "or take them together: mean of "+string(m))
 			continue
 		}
-		out = append(out, Use{Mark: m, Dims: dims})
+		out = append(out, job.Use{Mark: m, Dims: dims})
 	}
 	return out
 }
 
 // ladder writes the sum of a value, in a unit if that is known; nil where an input
 // is not known or cannot be taken.
-func (b *builder) ladder(d *Dim, v *reading.Value, unit units.Unit, t def.Text) *Ladder {
-	l := &Ladder{Text: v.Text(), Uses: b.uses(d, v, t)}
+func (b *builder) ladder(d *job.Dim, v *reading.Value, unit units.Unit, t def.Text) *job.Ladder {
+	l := &job.Ladder{Text: v.Text(), Uses: b.uses(d, v, t)}
 	if len(l.Uses) != len(v.Marks()) {
 		return nil
 	}
@@ -196,55 +152,16 @@ func widest(a, b reading.Box) reading.Box {
 	return a
 }
 
-// Result is the box of the whole sum.
-func (l *Ladder) Result() reading.Box { return l.result().Box }
-
-// result is the blank that the whole sum is written in.
-func (l *Ladder) result() *reading.Part {
-	last := l.Rungs[len(l.Rungs)-1].Parts
-	for i := len(last) - 1; i >= 0; i-- {
-		if last[i].Blank != reading.NoBlank {
-			return &last[i]
-		}
-	}
-	return &last[len(last)-1]
-}
-
-// roundTo rounds the whole sum to the digits of a box, where it has more.
-func (l *Ladder) roundTo(box reading.Box) {
-	if sum := l.result().Box; sum.Form != reading.Digits || sum.After <= box.After {
-		return
-	}
-	last := &l.Rungs[len(l.Rungs)-1]
-	for i := len(last.Parts) - 1; i >= 0; i-- {
-		p := &last.Parts[i]
-		if p.Blank != reading.BlankResult {
-			continue
-		}
-		p.Box.Before, p.Box.After = box.Before, box.After
-		if i+1 == len(last.Parts) {
-			last.Parts = append(last.Parts, reading.Part{Word: reading.WordRounded})
-		}
-		return
-	}
-}
-
-// recordOnly reports whether the reading has no verdict: its limit only says how it is
-// written down.
-func (d *Dim) recordOnly() bool {
-	return !slices.ContainsFunc(d.limits(), func(l *reading.Limit) bool { return l.Kind != reading.Record || l.Step == nil })
-}
-
 // formulaBox sizes the box of a reading that is worked out: as its limits ask, and
 // with all decimals that the sum has, since rounding before a verdict can turn it. A
 // reading without a verdict is rounded where its author says to how much.
-func (b *builder) formulaBox(d *Dim, dd *def.Dimension, t def.Text, l *Ladder) {
-	sum := l.result().Box
+func (b *builder) formulaBox(d *job.Dim, dd *def.Dimension, t def.Text, l *job.Ladder) {
+	sum := l.Blank().Box
 	if dd.By.Written() {
 		b.problems.Add(dd.By.At, "worked-by", d.Mark+" is worked out, so nothing reads it", "take by: out, or the formula")
 	}
 	box := sum
-	if limits := d.limits(); len(limits) > 0 {
+	if limits := d.Limits(); len(limits) > 0 {
 		asked, err := reading.BoxFor(limits, b.hint(d, dd))
 		if err != nil {
 			nines := units.Whole(1)
@@ -267,7 +184,7 @@ func (b *builder) formulaBox(d *Dim, dd *def.Dimension, t def.Text, l *Ladder) {
 			return
 		}
 		box = asked
-		if d.recordOnly() && asked.Form == reading.Digits && asked.After < sum.After {
+		if d.RecordOnly() && asked.Form == reading.Digits && asked.After < sum.After {
 			box.Before, box.Signed = max(asked.Before, sum.Before), asked.Signed || sum.Signed
 			d.Box = box
 			return

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/job"
 	"slices"
 
 	"matchmark/packs/def"
@@ -21,45 +22,24 @@ func (b *builder) workOut() {
 		if d.LeftAt != nil {
 			d.LeftWork = b.working(d, dd, d.LeftAt, true)
 		}
-		for _, w := range []Working{d.FoundWork, d.LeftWork} {
-			w.Formula.askSums()
+		for _, w := range []job.Working{d.FoundWork, d.LeftWork} {
+			w.Formula.AskSums()
 			for _, l := range w.Limits {
-				l.At.askSums()
-				l.Low.askSums()
-				l.High.askSums()
-			}
-		}
-	}
-}
-
-// askSums sees that a sum which the ladder copies is worked out where its readings
-// stand.
-func (l *Ladder) askSums() {
-	if l == nil {
-		return
-	}
-	for _, r := range l.Rungs {
-		for _, p := range r.Parts {
-			if p.Blank != reading.BlankReading || p.Index != reading.WholeOf(reading.WordSumOf) {
-				continue
-			}
-			for _, u := range l.Uses {
-				if u.Mark == p.Mark && len(u.Dims) == 1 {
-					u.Dims[0].SumFound = u.Dims[0].SumFound || !u.Left
-					u.Dims[0].SumLeft = u.Dims[0].SumLeft || u.Left
-				}
+				l.At.AskSums()
+				l.Low.AskSums()
+				l.High.AskSums()
 			}
 		}
 	}
 }
 
 // working writes the ladders of a dimension at one step.
-func (b *builder) working(d *Dim, dd *def.Dimension, st *Step, back bool) Working {
-	var w Working
-	if t := d.Place.at(dd.Formula); d.Formula != nil && d.Box.Unit != units.None {
+func (b *builder) working(d *job.Dim, dd *def.Dimension, st *job.Step, back bool) job.Working {
+	var w job.Working
+	if t := textAt(d.Place, dd.Formula); d.Formula != nil && d.Box.Unit != units.None {
 		if w.Formula = b.ladder(d, d.Formula, units.None, t); w.Formula != nil {
-			w.Formula.roundTo(d.Box)
-			w.Formula.result().Box = d.Box
+			w.Formula.RoundTo(d.Box)
+			w.Formula.Blank().Box = d.Box
 			if late := b.taken(w.Formula.Uses, d, st, back); late != nil {
 				b.takenLate(t, d, st, late)
 				w.Formula = nil
@@ -69,9 +49,9 @@ func (b *builder) working(d *Dim, dd *def.Dimension, st *Step, back bool) Workin
 	if d.Box.Unit == units.None {
 		return w
 	}
-	lines := []written{{d.Left, d.Place.at(dd.Left)}, {d.Reuse, d.Place.at(dd.Reuse)}, {d.Repair, d.Place.at(dd.Repair)}}
+	lines := []written{{d.Left, textAt(d.Place, dd.Left)}, {d.Reuse, textAt(d.Place, dd.Reuse)}, {d.Repair, textAt(d.Place, dd.Repair)}}
 	if d.WatchedOnly() && !back {
-		lines = []written{{d.Found, d.Place.at(dd.Found)}}
+		lines = []written{{d.Found, textAt(d.Place, dd.Found)}}
 	}
 	for _, x := range lines {
 		if x.limit == nil || len(x.limit.Marks()) == 0 && !x.limit.NeedsFound() {
@@ -94,11 +74,11 @@ func (b *builder) working(d *Dim, dd *def.Dimension, st *Step, back bool) Workin
 }
 
 // limitLadder writes the ladders of one test of a limit.
-func (b *builder) limitLadder(d *Dim, x written, i int, st *Step, back bool, w *Working) (LimitLadder, bool) {
-	l := LimitLadder{Limit: x.limit, Test: &x.limit.Tests[i]}
+func (b *builder) limitLadder(d *job.Dim, x written, i int, st *job.Step, back bool, w *job.Working) (job.LimitLadder, bool) {
+	l := job.LimitLadder{Limit: x.limit, Test: &x.limit.Tests[i]}
 	for _, end := range []struct {
 		v  *reading.Value
-		to **Ladder
+		to **job.Ladder
 	}{{l.Test.At, &l.At}, {l.Test.Low, &l.Low}, {l.Test.High, &l.High}} {
 		if end.v == nil || len(end.v.Marks()) == 0 && (!end.v.NeedsFound() || end.v.JustFound()) || end.v.NeedsFound() && !back {
 			continue // nothing to work out, or not yet
@@ -107,7 +87,7 @@ func (b *builder) limitLadder(d *Dim, x written, i int, st *Step, back bool, w *
 		if ladder == nil {
 			continue
 		}
-		if u := ladder.result().Box.Unit; u.RiseUnit() != d.Box.Unit.RiseUnit() {
+		if u := ladder.Blank().Box.Unit; u.RiseUnit() != d.Box.Unit.RiseUnit() {
 			b.problems.Add(x.text.At, "two-units", d.Mark+" is in "+d.Box.Unit.Text()+", and its limit works out in "+u.Text(), "let the limit work out in "+d.Box.Unit.Text())
 			continue
 		}
@@ -126,7 +106,7 @@ func (b *builder) limitLadder(d *Dim, x written, i int, st *Step, back bool, w *
 
 // taken finds for each use the reading written last before a dimension is read at
 // a step; the first use that has none is returned.
-func (b *builder) taken(uses []Use, d *Dim, st *Step, back bool) *Use {
+func (b *builder) taken(uses []job.Use, d *job.Dim, st *job.Step, back bool) *job.Use {
 	for i := range uses {
 		u := &uses[i]
 		found, left := true, true
@@ -144,7 +124,7 @@ func (b *builder) taken(uses []Use, d *Dim, st *Step, back bool) *Use {
 
 // before reports whether a reading of in is written before d is read at a step:
 // at an earlier one, or above it at the same.
-func before(in *Dim, at *Step, inLeft bool, d *Dim, st *Step, back bool) bool {
+func before(in *job.Dim, at *job.Step, inLeft bool, d *job.Dim, st *job.Step, back bool) bool {
 	switch {
 	case at == nil:
 		return false
@@ -159,7 +139,7 @@ func before(in *Dim, at *Step, inLeft bool, d *Dim, st *Step, back bool) bool {
 }
 
 // takenLate tells that an input is not there when it is needed.
-func (b *builder) takenLate(t def.Text, d *Dim, st *Step, u *Use) {
+func (b *builder) takenLate(t def.Text, d *job.Dim, st *job.Step, u *job.Use) {
 	p := source.Problem{Pos: markPos(t, string(u.Mark)), Severity: source.Error, Code: "taken-later"}
 	for _, in := range u.Dims {
 		first := in.FoundAt
@@ -168,14 +148,14 @@ func (b *builder) takenLate(t def.Text, d *Dim, st *Step, u *Use) {
 		}
 		switch {
 		case first == nil:
-			p.Message = d.Mark + " needs " + in.Mark + " at " + st.name() + ", and no step reads it"
+			p.Message = d.Mark + " needs " + in.Mark + " at " + st.Name() + ", and no step reads it"
 			p.Help = []string{"measure: [" + in.Base + "] at a step above " + st.No}
 		case first == st:
-			p.Message = d.Mark + " needs " + in.Mark + ", which stands below it at " + st.name()
+			p.Message = d.Mark + " needs " + in.Mark + ", which stands below it at " + st.Name()
 			p.Help = []string{"write " + in.Base + " before " + d.Base + " in the list"}
 			p.See = []source.Also{{Pos: first.At, What: "the step that reads both"}}
 		default:
-			p.Message = d.Mark + " needs " + in.Mark + " at " + st.name() + ", and it is read only at " + first.name()
+			p.Message = d.Mark + " needs " + in.Mark + " at " + st.Name() + ", and it is read only at " + first.Name()
 			p.Help = []string{"move the reading of " + in.Base + " above it"}
 			p.See = []source.Also{{Pos: first.At, What: in.Mark + " is read here"}}
 		}

@@ -3,15 +3,15 @@ package templates
 import (
 	"matchmark/layout"
 	"matchmark/layout/draw"
-	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 )
 
 // boxes sets the write-in boxes of a dimension, one for each place it is read at
 // and each side, in the width if they go into it.
-func (c *composer) boxes(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+func (c *composer) boxes(d *job.Dim, sides []side, width layout.Mm) layout.Block {
 	switch p := d.Positions; {
-	case p.Kind == packs.Single:
+	case p.Kind == job.Single:
 		row := c.boxRow(d, sides, nil, width)
 		if w := work(sides); w == &d.LeftWork {
 			row = layout.Above(layout.GapY, row, c.adjustRow(d, width))
@@ -23,9 +23,9 @@ func (c *composer) boxes(d *packs.Dim, sides []side, width layout.Mm) layout.Blo
 			table = layout.Above(layout.GapY, table, c.adjustRow(d, width))
 		}
 		return table
-	case p.Kind == packs.Clock:
+	case p.Kind == job.Clock:
 		return c.boxClock(d, sides[0])
-	case p.Kind == packs.Row:
+	case p.Kind == job.Row:
 		return c.boxRow(d, sides[:1], p.Cols, width)
 	default:
 		return c.boxGrid(d, sides[0], width)
@@ -33,7 +33,7 @@ func (c *composer) boxes(d *packs.Dim, sides []side, width layout.Mm) layout.Blo
 }
 
 // box is the write-in box of one reading, in the form that its limits ask for.
-func (c *composer) box(d *packs.Dim, s side, caption string, unit bool) layout.Block {
+func (c *composer) box(d *job.Dim, s side, caption string, unit bool) layout.Block {
 	b := d.Box
 	switch b.Form {
 	case reading.Line:
@@ -56,7 +56,7 @@ func (c *composer) box(d *packs.Dim, s side, caption string, unit bool) layout.B
 }
 
 // answers are the boxes to tick of a dimension that is answered, not measured.
-func (c *composer) answers(d *packs.Dim, caption string) layout.Block {
+func (c *composer) answers(d *job.Dim, caption string) layout.Block {
 	l := d.Left
 	if l == nil {
 		l = d.Found
@@ -70,7 +70,7 @@ func (c *composer) answers(d *packs.Dim, caption string) layout.Block {
 
 // boxRow sets boxes beside each other, one a side or one a position, going on to
 // a second row when they are wider than there is room for.
-func (c *composer) boxRow(d *packs.Dim, sides []side, positions []string, width layout.Mm) layout.Block {
+func (c *composer) boxRow(d *job.Dim, sides []side, positions []string, width layout.Mm) layout.Block {
 	if positions == nil {
 		return c.sideRow(d, sides, width)
 	}
@@ -79,7 +79,7 @@ func (c *composer) boxRow(d *packs.Dim, sides []side, positions []string, width 
 
 // positionBoxes are the boxes of one side, one a position. The unit stands in the
 // first caption and behind the last box, so that a row of four goes into the width.
-func (c *composer) positionBoxes(d *packs.Dim, s side, positions []string) []layout.Block {
+func (c *composer) positionBoxes(d *job.Dim, s side, positions []string) []layout.Block {
 	var all []layout.Block
 	for i, p := range positions {
 		caption := s.caption
@@ -94,7 +94,7 @@ func (c *composer) positionBoxes(d *packs.Dim, s side, positions []string) []lay
 
 // sideRow sets the boxes of one reading beside each other, one a side. Where they
 // do not all go into the width with the unit behind each, it stands behind the last.
-func (c *composer) sideRow(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+func (c *composer) sideRow(d *job.Dim, sides []side, width layout.Mm) layout.Block {
 	row := func(units bool) []layout.Block {
 		var all []layout.Block
 		for i, s := range sides {
@@ -135,7 +135,7 @@ func flowRows(all []layout.Block, width layout.Mm) []layout.Block {
 
 // boxClock sets the boxes round a clock face, the first at the top, clockwise as
 // seen from where one stands.
-func (c *composer) boxClock(d *packs.Dim, s side) layout.Block {
+func (c *composer) boxClock(d *job.Dim, s side) layout.Block {
 	var places []draw.Place
 	n := len(d.Positions.Cols)
 	for i, p := range d.Positions.Cols {
@@ -153,7 +153,7 @@ const clockR layout.Mm = 7
 
 // withUnit puts the unit into the caption of a block of boxes, where it stands once
 // and not behind each box.
-func (c *composer) withUnit(d *packs.Dim, caption string) string {
+func (c *composer) withUnit(d *job.Dim, caption string) string {
 	if d.Box.Form != reading.Digits {
 		return caption
 	}
@@ -163,13 +163,13 @@ func (c *composer) withUnit(d *packs.Dim, caption string) string {
 // boxGrid sets rows by columns of boxes with their names, turned on its side where
 // that goes into the width and the way it was written does not. A list without
 // columns is folded into as many columns as the width has room for.
-func (c *composer) boxGrid(d *packs.Dim, s side, width layout.Mm) layout.Block {
+func (c *composer) boxGrid(d *job.Dim, s side, width layout.Mm) layout.Block {
 	p := d.Positions
 	if len(p.Cols) == 0 {
 		return c.boxList(d, s, width)
 	}
 	grid := c.rowsOf(d, s, p.Rows, p.Cols)
-	if grid.W <= width || p.Kind == packs.Log {
+	if grid.W <= width || p.Kind == job.Log {
 		return grid
 	}
 	if turned := c.rowsOf(d, s, p.Cols, p.Rows); turned.W <= width {
@@ -184,7 +184,7 @@ func (c *composer) boxGrid(d *packs.Dim, s side, width layout.Mm) layout.Block {
 }
 
 // rowsOf sets one row of boxes a name, the captions above the first.
-func (c *composer) rowsOf(d *packs.Dim, s side, down, across []string) layout.Block {
+func (c *composer) rowsOf(d *job.Dim, s side, down, across []string) layout.Block {
 	labelW := c.labelWidth(down)
 	var rows []layout.Block
 	for i, r := range down {
@@ -202,13 +202,13 @@ func (c *composer) rowsOf(d *packs.Dim, s side, down, across []string) layout.Bl
 }
 
 // named sets the name of a row before its boxes.
-func (c *composer) named(d *packs.Dim, name string, width layout.Mm, boxes layout.Block) layout.Block {
+func (c *composer) named(d *job.Dim, name string, width layout.Mm, boxes layout.Block) layout.Block {
 	label := c.Line(width, []layout.Run{layout.T(layout.Sub, name)}, layout.ParaOpts{Ref: d.At})
 	return layout.Bottom(2, label.Pad(0, 0, 2.5, 0), boxes)
 }
 
 // boxList sets one box a name, down the first column and then down the next.
-func (c *composer) boxList(d *packs.Dim, s side, width layout.Mm) layout.Block {
+func (c *composer) boxList(d *job.Dim, s side, width layout.Mm) layout.Block {
 	names := d.Positions.Rows
 	labelW := c.labelWidth(names)
 	one := labelW + 2 + c.box(d, s, c.withUnit(d, s.caption), false).W
@@ -231,7 +231,7 @@ func (c *composer) boxList(d *packs.Dim, s side, width layout.Mm) layout.Block {
 
 // boxTable sets one row a position and one column a side, for putting back. The
 // captions stand once, above the first row.
-func (c *composer) boxTable(d *packs.Dim, sides []side) layout.Block {
+func (c *composer) boxTable(d *job.Dim, sides []side) layout.Block {
 	names := positionNames(d.Positions)
 	labelW := c.labelWidth(names)
 	const gap = 2
@@ -256,7 +256,7 @@ func (c *composer) boxTable(d *packs.Dim, sides []side) layout.Block {
 }
 
 // positionNames names every reading, rows by columns.
-func positionNames(p packs.Positions) []string {
+func positionNames(p job.Positions) []string {
 	if len(p.Rows) == 0 {
 		return p.Cols
 	}

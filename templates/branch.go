@@ -1,16 +1,16 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 )
 
 // branchLines say at the head of a step whether it is done: the question or the
 // reading that decides, with its box, and what is done if not.
-func (c *composer) branchLines(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) branchLines(st *job.Step, width layout.Mm) []layout.Block {
 	w := c.w
 	if on := st.OnlyIf; on != nil {
 		text := fill(w.onlyIfDone, on.No, c.page("step "+on.No))
@@ -28,7 +28,7 @@ func (c *composer) branchLines(st *packs.Step, width layout.Mm) []layout.Block {
 }
 
 // askWords tell a condition: D3 is over 0.50 mm.
-func (c *composer) askWords(a *packs.Asked) string {
+func (c *composer) askWords(a *job.Asked) string {
 	text := partWords(c.w, a.Cond.Words())
 	if a.Dim != nil && string(a.Cond.Mark) != a.Dim.Mark {
 		text = a.Dim.Mark + text[len(a.Cond.Mark):] // with its place
@@ -38,7 +38,7 @@ func (c *composer) askWords(a *packs.Asked) string {
 
 // decision is a frame with a condition, the box of the reading that it asks for,
 // and two boxes to tick.
-func (c *composer) decision(st *packs.Step, text string, a *packs.Asked, yes, no string, width layout.Mm) layout.Block {
+func (c *composer) decision(st *job.Step, text string, a *job.Asked, yes, no string, width layout.Mm) layout.Block {
 	const pad = 2
 	inner := width - 2*pad
 	runs := []layout.Run{{Text: c.w.branchIf, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+text)}
@@ -56,7 +56,7 @@ func (c *composer) decision(st *packs.Step, text string, a *packs.Asked, yes, no
 
 // askedBoxes copy the reading that decides; of many, what it stands for is looked up
 // on its page.
-func (c *composer) askedBoxes(a *packs.Asked, width layout.Mm) layout.Block {
+func (c *composer) askedBoxes(a *job.Asked, width layout.Mm) layout.Block {
 	caption, anchor := c.w.asFound, "found "
 	if a.Left {
 		caption, anchor = c.w.asLeft, "left "
@@ -73,7 +73,7 @@ func (c *composer) askedBoxes(a *packs.Asked, width layout.Mm) layout.Block {
 
 // loopBlock sets the boxes of every try of a step that is done over and over, with
 // what ends it and what is done when the last try is no good.
-func (c *composer) loopBlock(st *packs.Step) layout.Block {
+func (c *composer) loopBlock(st *job.Step) layout.Block {
 	w, u := c.w, st.Until
 	width := c.width - numberW - 2*cellPad
 	head := fill(w.untilHead, c.askWords(u), strconv.Itoa(st.Tries))
@@ -93,7 +93,7 @@ func (c *composer) loopBlock(st *packs.Step) layout.Block {
 }
 
 // try is one try: its boxes, and whether it was good.
-func (c *composer) try(u *packs.Asked, name string, width layout.Mm) layout.Block {
+func (c *composer) try(u *job.Asked, name string, width layout.Mm) layout.Block {
 	w := c.w
 	label := c.Words(layout.Strong, name)
 	good := []layout.Block{c.Tick(layout.Body, w.in, u.At), c.Tick(layout.Body, w.out, u.At)}
@@ -118,7 +118,7 @@ func (c *composer) try(u *packs.Asked, name string, width layout.Mm) layout.Bloc
 }
 
 // waitsLine points from the place of a step that waits to where it is printed.
-func (c *composer) waitsLine(st *packs.Step) layout.Block {
+func (c *composer) waitsLine(st *job.Step) layout.Block {
 	text := fill(c.w.waits, st.No, st.Later, c.page("step "+st.No))
 	return c.Para(c.width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At})
 }

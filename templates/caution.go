@@ -2,18 +2,18 @@ package templates
 
 import (
 	"cmp"
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/layout"
 	"matchmark/layout/draw"
 	"matchmark/layout/sign"
-	"matchmark/packs"
 )
 
 // caution is the hazard note before a step, short: signal word, signs in one row,
 // the hazard, how to keep clear of it, and where it stands in full with the rule
 // it leans on.
-func (c *composer) caution(n *packs.Caution) layout.Block {
+func (c *composer) caution(n *job.Caution) layout.Block {
 	runs := []layout.Run{
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
 		layout.T(layout.Sub, "  "+fill(c.w.inFull, c.page("caution "+n.Key))),
@@ -34,7 +34,7 @@ const (
 
 // noteInFull is the hazard note on the sheet of cautions, with what happens, the
 // rule, who has the last word, and the steps before which it stands.
-func (c *composer) noteInFull(n *packs.Caution, runs []layout.Run, before string) layout.Block {
+func (c *composer) noteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
 	signs := inRows(c.signs(n, fullNote), 2)
 	width := c.noteWidth(n, fullNote, signs)
 	var small []string
@@ -53,14 +53,14 @@ func (c *composer) noteInFull(n *packs.Caution, runs []layout.Run, before string
 }
 
 // note frames the panel of the signal word, the signs and the text.
-func (c *composer) note(n *packs.Caution, high layout.Mm, signs, text layout.Block) layout.Block {
+func (c *composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block) layout.Block {
 	row := layout.Middle(3, c.signalPlate(n, high), signs, text)
 	row.W = c.width - 3
 	return row.Pad(0.6, 1.5, 0.6, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
 // noteWidth is the width that panel and signs leave for the text.
-func (c *composer) noteWidth(n *packs.Caution, high layout.Mm, signs layout.Block) layout.Mm {
+func (c *composer) noteWidth(n *job.Caution, high layout.Mm, signs layout.Block) layout.Mm {
 	width := c.width - c.signalPlate(n, high).W - signs.W - 9
 	if signs.Empty() {
 		width += 3
@@ -70,13 +70,13 @@ func (c *composer) noteWidth(n *packs.Caution, high layout.Mm, signs layout.Bloc
 
 // signalPlate is the signal word, white on black; all but NOTICE carry the alert
 // triangle, as ANSI Z535.6 has it.
-func (c *composer) signalPlate(n *packs.Caution, high layout.Mm) layout.Block {
+func (c *composer) signalPlate(n *job.Caution, high layout.Mm) layout.Block {
 	return sign.Panel(c.Setter, c.w.signals[n.Signal], n.Signal != "notice", high, noteRef(n))
 }
 
 // signs are the drawn ISO 7010 signs. One that has no drawing is printed by its
 // number alone, on the sheet of cautions.
-func (c *composer) signs(n *packs.Caution, high layout.Mm) []layout.Block {
+func (c *composer) signs(n *job.Caution, high layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, code := range n.Signs {
 		if b, ok := sign.Sign(code, high, noteRef(n)); ok {
@@ -98,7 +98,7 @@ func inRows(signs []layout.Block, across int) layout.Block {
 
 // holdBar is the full-width bar where work stops until a named person releases
 // it.
-func (c *composer) holdBar(h *packs.Hold) layout.Block {
+func (c *composer) holdBar(h *job.Hold) layout.Block {
 	word := c.w.hold
 	if h.Witness {
 		word = c.w.witness
@@ -115,7 +115,7 @@ func (c *composer) holdBar(h *packs.Hold) layout.Block {
 }
 
 // holdBars is the hatched field that tells a hold from a step in grey too.
-func holdBars(h *packs.Hold) layout.Block {
+func holdBars(h *job.Hold) layout.Block {
 	s := draw.NewScene(draw.View{X1: 8, Y1: 10}, 8, 10, h.At)
 	for x := -10.0; x < 8; x += 3.2 {
 		s.Shape(draw.Pen{}, layout.Black, bar(x)...)
@@ -142,7 +142,7 @@ func bar(x float64) []draw.XY {
 
 // noteRef is where a note stands in the file; a built-in one stands nowhere, and
 // takes the place of the step that it is printed before.
-func noteRef(n *packs.Caution) layout.Ref {
+func noteRef(n *job.Caution) layout.Ref {
 	if n.At.IsZero() {
 		return nil
 	}

@@ -3,7 +3,7 @@ package templates
 import (
 	"matchmark/layout"
 	"matchmark/layout/sign"
-	"matchmark/packs"
+	"matchmark/packs/job"
 )
 
 // cautions sets the sheet of permits and hazard notes: what the signal words mean,
@@ -11,7 +11,7 @@ import (
 // it stands, and the notes that were left out, with the reason.
 func cautions(c *composer) []layout.Piece {
 	j, w := c.job, c.w
-	var notes []*packs.Caution
+	var notes []*job.Caution
 	for _, n := range j.Cautions {
 		if len(n.Steps) > 0 {
 			notes = append(notes, n)
@@ -48,7 +48,7 @@ func cautions(c *composer) []layout.Piece {
 }
 
 // cautionInFull is a hazard note with what happens and the steps it stands before.
-func (c *composer) cautionInFull(n *packs.Caution) layout.Block {
+func (c *composer) cautionInFull(n *job.Caution) layout.Block {
 	runs := []layout.Run{layout.T(layout.Strong, n.Hazard)}
 	for _, s := range []string{n.Result, n.Avoid} {
 		if s != "" {

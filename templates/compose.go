@@ -1,10 +1,10 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/source"
 )
 
@@ -61,7 +61,7 @@ func kinds() []kind {
 // A composer sets one job on one paper.
 type composer struct {
 	*layout.Setter
-	job   *packs.Job
+	job   *job.Job
 	w     words
 	paper layout.Paper
 	width layout.Mm // between the margins
@@ -78,7 +78,7 @@ type composer struct {
 // Compose sets the job on paper. The problems are of text, boxes and signs that
 // do not fit, each at the line of the definition it came from; warnings are
 // those found before, to be printed on the front sheet.
-func Compose(job *packs.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
+func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
 	c := &composer{Setter: layout.NewSetter(m, o.Pen), job: job, w: english, paper: o.Paper, width: w, warn: warnings, draft: o.Draft}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {

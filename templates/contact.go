@@ -3,7 +3,7 @@ package templates
 import (
 	"matchmark/layout"
 	"matchmark/layout/draw"
-	"matchmark/packs"
+	"matchmark/packs/job"
 )
 
 // contact is the kind of a dimension that is the print of one tooth on another.
@@ -22,7 +22,7 @@ const (
 // everybody draws the contact the same way round: the toe, the thin inner end of
 // the tooth, on the left, the heel on the right, the tip of the tooth above. The
 // thin lines part its length into quarters, for judging how much of it bears.
-func (c *composer) flank(caption string, d *packs.Dim) layout.Block {
+func (c *composer) flank(caption string, d *job.Dim) layout.Block {
 	s := draw.NewScene(draw.View{X1: float64(flankW), Y1: float64(flankH)}, flankW, flankH, d.At)
 	s.Shape(draw.Thick, layout.Usual, draw.XY{X: flankX0, Y: flankRoot}, draw.XY{X: flankX1, Y: flankRoot}, draw.XY{X: flankX1, Y: heelTop}, draw.XY{X: flankX0, Y: toeTop})
 	for i := 1; i < 4; i++ {

@@ -1,10 +1,10 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // counts sets the list by which the storeroom counts every container twice: when
@@ -31,15 +31,15 @@ func counts(c *composer) []layout.Piece {
 }
 
 // expected is how many pieces there must be, or bags where there is nothing else.
-func (c *composer) expected(t *packs.Tag) string {
+func (c *composer) expected(t *job.Tag) string {
 	if bagsOnly(t) > 0 {
 		return c.inIt(t)
 	}
-	return strconv.Itoa(packs.Pieces(t.In))
+	return strconv.Itoa(job.Pieces(t.In))
 }
 
 // bagParts are the parts in a bag that lies in a container.
-func bagParts(t *packs.Tag) string {
+func bagParts(t *job.Tag) string {
 	if t.Pocket == "" {
 		return ""
 	}

@@ -1,10 +1,10 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 )
 
@@ -30,9 +30,9 @@ func critical(c *composer) []layout.Piece {
 }
 
 // criticalDims are the dimensions of the sheet, merged ones once.
-func (c *composer) criticalDims() []*packs.Dim {
-	var out []*packs.Dim
-	done := map[*packs.Dim]bool{}
+func (c *composer) criticalDims() []*job.Dim {
+	var out []*job.Dim
+	done := map[*job.Dim]bool{}
 	for _, d := range c.job.Dims {
 		critical := d.Critical
 		if d.In != nil {
@@ -85,7 +85,7 @@ func (c *composer) traps() []layout.Piece {
 }
 
 // criticalWidth is the width of the columns of boxes: that of the widest box.
-func (c *composer) criticalWidth(dims []*packs.Dim) (found, left layout.Mm) {
+func (c *composer) criticalWidth(dims []*job.Dim) (found, left layout.Mm) {
 	for _, d := range dims {
 		found, left = max(found, c.criticalBoxes(d, true).W), max(left, c.criticalBoxes(d, false).W)
 	}
@@ -94,7 +94,7 @@ func (c *composer) criticalWidth(dims []*packs.Dim) (found, left layout.Mm) {
 
 // criticalBoxes are the boxes of one side: one for one reading, of several those that
 // the limit looks at. All of them stand on the page that the row names.
-func (c *composer) criticalBoxes(d *packs.Dim, found bool) layout.Block {
+func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 	if found && d.FoundAt == nil || !found && d.LeftAt == nil {
 		return layout.Block{}
 	}
@@ -109,7 +109,7 @@ func (c *composer) criticalBoxes(d *packs.Dim, found bool) layout.Block {
 	var out []layout.Block
 	for _, w := range d.Worst() {
 		caption := c.w.dims.smallest
-		if w == packs.Largest {
+		if w == job.Largest {
 			caption = c.w.dims.largest
 		}
 		out = append(out, c.box(d, side{copied: true}, caption, true))
@@ -121,7 +121,7 @@ func (c *composer) criticalBoxes(d *packs.Dim, found bool) layout.Block {
 }
 
 // answerTicks are the boxes to tick of a dimension that is answered.
-func (c *composer) answerTicks(d *packs.Dim) layout.Block {
+func (c *composer) answerTicks(d *job.Dim) layout.Block {
 	l := d.Left
 	if l == nil {
 		l = d.Found
@@ -142,7 +142,7 @@ func (c *composer) answerWord(a reading.Answer) string {
 }
 
 // criticalRow is one dimension.
-func (c *composer) criticalRow(g grid, d *packs.Dim) layout.Row {
+func (c *composer) criticalRow(g grid, d *job.Dim) layout.Row {
 	what := []layout.Block{g.text(1, layout.Strong, d.What, d.At)}
 	if state := strings.Join(c.stateLine(d), " · "); state != "" {
 		what = append(what, g.text(1, layout.Sub, state, d.At))
@@ -176,8 +176,8 @@ func (c *composer) criticalRow(g grid, d *packs.Dim) layout.Row {
 }
 
 // trapOf is what is easily missed at the steps that read or set a dimension.
-func trapOf(d *packs.Dim) string {
-	for _, st := range []*packs.Step{d.FoundAt, d.LeftAt} {
+func trapOf(d *job.Dim) string {
+	for _, st := range []*job.Step{d.FoundAt, d.LeftAt} {
 		if st != nil && st.Missed != "" {
 			return st.Missed
 		}

@@ -1,10 +1,10 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // Measures of the block of a dimension.
@@ -20,14 +20,14 @@ type side struct {
 	caption string
 	signed  bool
 	copied  bool
-	work    *packs.Working // what is worked out by hand for this side
+	work    *job.Working // what is worked out by hand for this side
 }
 
 // dimension is the block of one dimension: balloon and picture in a column on the
 // left; beside them what it is and in which state it is taken, the limit, the
 // boxes, and the way to leave it empty honestly, which stands in the line of low
 // boxes, beside tall ones, or below the picture.
-func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string) layout.Block {
+func (c *composer) dimension(d *job.Dim, sides []side, back bool, note string) layout.Block {
 	left, leftW := c.balloon(d), balloonW
 	if _, drawn := sketches[d.Kind]; drawn {
 		left, leftW = c.pictured(d), pictureW+3
@@ -35,7 +35,7 @@ func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string)
 	inner := c.width - leftW - 2*cellPad
 	head := layout.Above(0.5, append(c.dimensionHead(d, note, inner), c.limitLines(d, back, inner)...)...)
 	boxes := c.boxes(d, sides, inner)
-	if d.Positions.Kind == packs.Row && len(sides) == 1 {
+	if d.Positions.Kind == job.Row && len(sides) == 1 {
 		// Of several rows the last has room for the verdict.
 		rows := flowRows(append(c.positionBoxes(d, sides[0], d.Positions.Cols), c.groupBoxes(d, sides)...), inner)
 		last := len(rows) - 1
@@ -43,8 +43,8 @@ func (c *composer) dimension(d *packs.Dim, sides []side, back bool, note string)
 			head = layout.Above(1.5, head, layout.Above(layout.GapY, rows[:last]...))
 		}
 	}
-	extra := c.beside(d, sides, inner, d.Positions.Kind != packs.Row || len(sides) > 1)
-	if corner, ok := cornered(boxes, extra, inner); ok && d.Positions.Kind == packs.Clock {
+	extra := c.beside(d, sides, inner, d.Positions.Kind != job.Row || len(sides) > 1)
+	if corner, ok := cornered(boxes, extra, inner); ok && d.Positions.Kind == job.Clock {
 		boxes, extra = corner, layout.Block{}
 	}
 	body := layout.Above(layout.GapY, layout.Above(1.5, head, boxes), extra)
@@ -98,7 +98,7 @@ const lowBoxes layout.Mm = 16
 const leastReason layout.Mm = 34
 
 // ring is the mark in a ring.
-func (c *composer) ring(d *packs.Dim) layout.Block {
+func (c *composer) ring(d *job.Dim) layout.Block {
 	mark := c.Words(layout.StepNo, d.Base)
 	r := max(mark.W/2+1.5, 5.8)
 	ring := layout.Drawn(2*r, 2*r, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: r, Y: r}, r), Weight: layout.Outline}})
@@ -106,7 +106,7 @@ func (c *composer) ring(d *packs.Dim) layout.Block {
 }
 
 // balloon is the mark in a ring, its place below.
-func (c *composer) balloon(d *packs.Dim) layout.Block {
+func (c *composer) balloon(d *job.Dim) layout.Block {
 	ring := c.ring(d).Center(balloonW)
 	if d.Place.Label == "" {
 		return ring
@@ -116,7 +116,7 @@ func (c *composer) balloon(d *packs.Dim) layout.Block {
 
 // pictured is the column of a dimension with a picture: the mark in a ring, beside
 // it the part whose face the picture begins at, the picture below them.
-func (c *composer) pictured(d *packs.Dim) layout.Block {
+func (c *composer) pictured(d *job.Dim) layout.Block {
 	const besideRing = 17 // units of the drawing that lie below the ring
 	upper, below := c.drawing(d, besideRing)
 	ring := c.ring(d).At(0.5, 0)
@@ -126,7 +126,7 @@ func (c *composer) pictured(d *packs.Dim) layout.Block {
 
 // fullMark is the mark with its place, in smaller type where there are two places,
 // as in D12/NDE-DIS.
-func (c *composer) fullMark(d *packs.Dim, width layout.Mm, a layout.Align) layout.Block {
+func (c *composer) fullMark(d *job.Dim, width layout.Mm, a layout.Align) layout.Block {
 	style := layout.SubBold
 	text := d.Mark
 	if c.Width(style, text) > width {
@@ -139,7 +139,7 @@ func (c *composer) fullMark(d *packs.Dim, width layout.Mm, a layout.Align) layou
 }
 
 // dimensionHead is what is measured, between which faces, and in which state.
-func (c *composer) dimensionHead(d *packs.Dim, note string, width layout.Mm) []layout.Block {
+func (c *composer) dimensionHead(d *job.Dim, note string, width layout.Mm) []layout.Block {
 	runs := []layout.Run{layout.T(layout.Strong, d.What)}
 	if _, drawn := sketches[d.Kind]; drawn && d.Place.Label != "" {
 		runs = append([]layout.Run{layout.T(layout.Strong, d.Mark+"  ")}, runs...)
@@ -164,8 +164,8 @@ func (c *composer) dimensionHead(d *packs.Dim, note string, width layout.Mm) []l
 }
 
 // faces words the two faces of a dimension, or the one it is of.
-func faces(w words, d *packs.Dim) string {
-	one := func(f packs.Face) string {
+func faces(w words, d *job.Dim) string {
+	one := func(f job.Face) string {
 		if f.Name == "" {
 			return f.Part.Name
 		}
@@ -186,7 +186,7 @@ func faces(w words, d *packs.Dim) string {
 
 // verdict is the line of the boxes, if they are low enough to stand in it, with
 // in or out, the reason why a reading was not taken, and initials.
-func (c *composer) verdict(d *packs.Dim, sides []side, back bool, width layout.Mm, boxes layout.Block) layout.Block {
+func (c *composer) verdict(d *job.Dim, sides []side, back bool, width layout.Mm, boxes layout.Block) layout.Block {
 	initials := c.Box(layout.RoleInitials, c.w.initials, d.At)
 	ticks := c.verdictTicks(d, sides, back)
 	fixed := []layout.Block{ticks, initials}
@@ -204,7 +204,7 @@ func (c *composer) verdict(d *packs.Dim, sides []side, back bool, width layout.M
 }
 
 // verdictAside is the verdict in a column beside tall boxes.
-func (c *composer) verdictAside(d *packs.Dim, sides []side, back bool, width layout.Mm) layout.Block {
+func (c *composer) verdictAside(d *job.Dim, sides []side, back bool, width layout.Mm) layout.Block {
 	ticks := c.verdictTicks(d, sides, back)
 	if ticks.W > width {
 		ticks = layout.Block{}
@@ -218,7 +218,7 @@ func (c *composer) verdictAside(d *packs.Dim, sides []side, back bool, width lay
 
 // verdictList are the boxes for what follows from a reading: in or out, and for a
 // part found within a limit for old ones whether it goes back.
-func (c *composer) verdictList(d *packs.Dim, sides []side, back bool) []layout.Block {
+func (c *composer) verdictList(d *job.Dim, sides []side, back bool) []layout.Block {
 	w := c.w.dims
 	late := len(sides) > 0 && sides[0].work != nil && sides[0].work.Late != nil
 	var words []string
@@ -241,7 +241,7 @@ func (c *composer) verdictList(d *packs.Dim, sides []side, back bool) []layout.B
 }
 
 // verdictTicks sets the boxes of the verdict in a row.
-func (c *composer) verdictTicks(d *packs.Dim, sides []side, back bool) layout.Block {
+func (c *composer) verdictTicks(d *job.Dim, sides []side, back bool) layout.Block {
 	ticks := c.verdictList(d, sides, back)
 	if len(ticks) == 0 {
 		return layout.Block{}

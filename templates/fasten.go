@@ -1,16 +1,16 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // fastenLines are the lines of what a step loosens or tightens, each with a box to
 // tick: a joint that is half tight at the end of a shift must show on paper.
-func (c *composer) fastenLines(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) fastenLines(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, f := range st.Loosen {
 		out = append(out, c.tickLine(c.fastenRuns(c.w.loosen, f, false), c.w.slack, f.At, width))
@@ -23,7 +23,7 @@ func (c *composer) fastenLines(st *packs.Step, width layout.Mm) []layout.Block {
 		}
 		if f.Joint != nil {
 			// The sources of a torque that differ are told as those of a limit are.
-			out = append(out, c.saysLines(&packs.Dim{At: f.At, Says: f.Joint.Says}, width)...)
+			out = append(out, c.saysLines(&job.Dim{At: f.At, Says: f.Joint.Says}, width)...)
 		}
 	}
 	return out
@@ -31,7 +31,7 @@ func (c *composer) fastenLines(st *packs.Step, width layout.Mm) []layout.Block {
 
 // stageTicks is a joint that is tightened in stages: one box to tick for each, since
 // half of the stages done looks like all of them.
-func (c *composer) stageTicks(f packs.Fastening, width layout.Mm) layout.Block {
+func (c *composer) stageTicks(f job.Fastening, width layout.Mm) layout.Block {
 	row := []layout.Block{c.Words(layout.Sub, c.w.stages)}
 	for _, s := range f.Joint.Stages {
 		row = append(row, c.Tick(layout.Strong, s, f.At))
@@ -41,7 +41,7 @@ func (c *composer) stageTicks(f packs.Fastening, width layout.Mm) layout.Block {
 
 // fastenRuns words one joint or part: its mark, what it is, and how tight it
 // becomes.
-func (c *composer) fastenRuns(verb string, f packs.Fastening, tight bool) []layout.Run {
+func (c *composer) fastenRuns(verb string, f job.Fastening, tight bool) []layout.Run {
 	runs := []layout.Run{layout.T(layout.Body, verb+" ")}
 	if f.Joint == nil {
 		return append(runs, layout.T(layout.Body, strconv.Itoa(f.Part.Count)+"\u00a0"+f.Part.Name))
@@ -84,7 +84,7 @@ func (c *composer) fastenRuns(verb string, f packs.Fastening, tight bool) []layo
 }
 
 // finalText names the joint that stays, with how tight it becomes.
-func finalText(j *packs.Joint) string {
+func finalText(j *job.Joint) string {
 	return strings.TrimSpace(j.Mark + " " + j.Torque)
 }
 
@@ -98,9 +98,9 @@ func (c *composer) tickLine(runs []layout.Run, tick string, at layout.Ref, width
 
 // forNowLines are the lines of what is on for a while: fitted for now, taken out
 // again, left out.
-func (c *composer) forNowLines(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) forNowLines(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	line := func(verb string, ms []*packs.Move) {
+	line := func(verb string, ms []*job.Move) {
 		if len(ms) > 0 {
 			runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+partList(ms))}
 			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At}))
@@ -123,7 +123,7 @@ func (c *composer) forNowLines(st *packs.Step, width layout.Mm) []layout.Block {
 
 // stepState is what stands before the words of a step: its own place, on the bench,
 // how many people.
-func (c *composer) stepState(st *packs.Step) []layout.Run {
+func (c *composer) stepState(st *job.Step) []layout.Run {
 	var runs []layout.Run
 	add := func(text string) {
 		if text != "" {
@@ -142,7 +142,7 @@ func (c *composer) stepState(st *packs.Step) []layout.Run {
 
 // ownPlace names the place of a step that its section does not name: the one of
 // several valves of a line.
-func ownPlace(st *packs.Step) string {
+func ownPlace(st *job.Step) string {
 	p, s := st.Place, st.Section.Place
 	if p.Label == s.Label {
 		return ""
@@ -155,7 +155,7 @@ func ownPlace(st *packs.Step) string {
 }
 
 // renewals words when the parts of some moves are renewed, each part once.
-func (c *composer) renewals(ms []*packs.Move) []string {
+func (c *composer) renewals(ms []*job.Move) []string {
 	var out []string
 	for _, m := range ms {
 		switch r := m.Part.Renew; {

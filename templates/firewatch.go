@@ -2,17 +2,17 @@ package templates
 
 import (
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/heat"
+	"matchmark/packs/job"
 )
 
 // fireWatch is the list of watches after hot work: one line a step that works with
 // a flame, with the times between which somebody stays. A hot pull has these boxes
 // on its own sheet.
-func (c *composer) fireWatch(notes []*packs.Caution) []layout.Piece {
+func (c *composer) fireWatch(notes []*job.Caution) []layout.Piece {
 	w := c.w
 	for _, n := range notes {
-		if n.Key != packs.HotWork {
+		if n.Key != job.HotWork {
 			continue
 		}
 		until := fill(w.watchUntil, c.job.Site.FireWatch.Print())
@@ -34,7 +34,7 @@ func (c *composer) fireWatch(notes []*packs.Caution) []layout.Piece {
 }
 
 // watchedOnHeatSheet reports whether a step is a hot pull by flame.
-func watchedOnHeatSheet(st *packs.Step) bool {
+func watchedOnHeatSheet(st *job.Step) bool {
 	for _, h := range st.Heats {
 		if h.PulledAt == st && h.Pull != nil && h.Pull.By == heat.Torch {
 			return true

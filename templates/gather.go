@@ -1,10 +1,10 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // gather sets the lists of what is fetched before the work: instruments, tools,
@@ -14,7 +14,7 @@ func gather(c *composer) []layout.Piece {
 	out := c.instrumentList(s.Instruments)
 	for _, l := range []struct {
 		title string
-		list  []*packs.Supply
+		list  []*job.Supply
 	}{{w.tools, s.Tools}, {w.spares, s.Spares}, {w.consumables, s.Consumables}} {
 		if len(l.list) > 0 {
 			out = append(out, c.supplyList(l.title, l.list)...)
@@ -28,7 +28,7 @@ func gather(c *composer) []layout.Piece {
 
 // instrumentList has a box for the number of each instrument and for the day on
 // which its calibration is due.
-func (c *composer) instrumentList(list []*packs.InstrumentUse) []layout.Piece {
+func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 	if len(list) == 0 {
 		return nil
 	}
@@ -53,7 +53,7 @@ func (c *composer) instrumentList(list []*packs.InstrumentUse) []layout.Piece {
 }
 
 // baseMarks are the marks of dimensions without their places, each once.
-func baseMarks(ds []*packs.Dim) []string {
+func baseMarks(ds []*job.Dim) []string {
 	var out []string
 	for _, d := range ds {
 		if len(out) == 0 || out[len(out)-1] != d.Base {
@@ -64,7 +64,7 @@ func baseMarks(ds []*packs.Dim) []string {
 }
 
 // supplyList is one of the lists of tools, spares and consumables.
-func (c *composer) supplyList(title string, list []*packs.Supply) []layout.Piece {
+func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
 	w := c.w
 	g := c.grid(column{title, 0}, column{w.howMuch, 24}, column{w.issued, 18}, column{w.used, 18}, column{w.returned, 18})
 	var rows []layout.Row
@@ -90,11 +90,11 @@ func (c *composer) supplyList(title string, list []*packs.Supply) []layout.Piece
 }
 
 // stepRef is a step with its page: 3.2 p. 9.
-func (c *composer) stepRef(st *packs.Step) string {
+func (c *composer) stepRef(st *job.Step) string {
 	return fill(c.w.stepPage, st.No, c.page("step "+st.No))
 }
 
-func (c *composer) stepRefs(list []*packs.Step) string {
+func (c *composer) stepRefs(list []*job.Step) string {
 	var out []string
 	for _, st := range list {
 		out = append(out, c.stepRef(st))

@@ -1,15 +1,15 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // guardLines are the lines of a step for what guards it: permits that must be
 // there, locks, openings made and closed, tools counted.
-func (c *composer) guardLines(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) guardLines(st *job.Step, width layout.Mm) []layout.Block {
 	w := c.w
 	var out []layout.Block
 	tick := func(text string) {
@@ -46,14 +46,14 @@ func (c *composer) guardLines(st *packs.Step, width layout.Mm) []layout.Block {
 }
 
 // openingName is an opening with its place.
-func openingName(o *packs.Opening) string {
+func openingName(o *job.Opening) string {
 	if o.Place.Label == "" {
 		return o.What
 	}
 	return o.What + " " + o.Place.Label
 }
 
-func openingNames(list []*packs.Opening) string {
+func openingNames(list []*job.Opening) string {
 	var out []string
 	for _, o := range list {
 		out = append(out, openingName(o))

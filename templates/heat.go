@@ -3,12 +3,12 @@ package templates
 import (
 	"cmp"
 	"fmt"
+	"matchmark/packs/job"
 	"math"
 	"slices"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/fit"
 	"matchmark/packs/heat"
 )
@@ -39,7 +39,7 @@ func heats(c *composer) []layout.Piece {
 }
 
 // heatHead is the heading of one heat, drawn again on each of its pages.
-func (c *composer) heatHead(h *packs.Heat) *layout.Block {
+func (c *composer) heatHead(h *job.Heat) *layout.Block {
 	name := "▶ " + h.Mark + "  " + h.What
 	if h.Place.Label != "" {
 		name += ", " + h.Place.Name
@@ -58,7 +58,7 @@ func (c *composer) heatHead(h *packs.Heat) *layout.Block {
 
 // heatLines are the lines of a step that point to the heat sheet and say the one
 // thing that must not be missed.
-func (c *composer) heatLines(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) heatLines(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, h := range st.Heats {
 		u, text := unitsOf(h), ""
@@ -86,7 +86,7 @@ func (c *composer) pace(p *heat.Plan, u heatUnits) string {
 // A heatSheet sets one heat.
 type heatSheet struct {
 	*composer
-	h *packs.Heat
+	h *job.Heat
 	u heatUnits
 }
 
@@ -224,7 +224,7 @@ var heatSigns = []string{"W017", "W021", "W006", "W010", "W041"}
 
 // hazards repeats the hazard notes of the step that have to do with the heat, in
 // one line each; they stand with their signs before the step.
-func (s heatSheet) hazards(st *packs.Step) []layout.Piece {
+func (s heatSheet) hazards(st *job.Step) []layout.Piece {
 	if st == nil {
 		return nil
 	}

@@ -1,13 +1,13 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"math"
 	"slices"
 	"strconv"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/heat"
 )
 
@@ -199,7 +199,7 @@ func (s heatSheet) dress() layout.Block {
 	if s.h.Pull.By == heat.Torch {
 		text = s.w.dressTorch
 	}
-	signs := layout.Middle(1.5, s.signs(&packs.Caution{At: s.h.At, Signs: []string{"M013", "M009"}}, fullNote)...)
+	signs := layout.Middle(1.5, s.signs(&job.Caution{At: s.h.At, Signs: []string{"M013", "M009"}}, fullNote)...)
 	runs := []layout.Run{layout.T(layout.Strong, s.w.dressTitle+" "), layout.T(layout.Body, text)}
 	return layout.Middle(3, signs, s.Para(s.width-signs.W-3, runs, layout.ParaOpts{Ref: s.h.At}))
 }
@@ -250,12 +250,12 @@ func (s heatSheet) log() []layout.Piece {
 
 // loggedAt is the dimension that logs temperatures at the step of the pull, nil if
 // none does: then the sheet has a log of its own.
-func (s heatSheet) loggedAt() *packs.Dim {
+func (s heatSheet) loggedAt() *job.Dim {
 	if s.h.PulledAt == nil {
 		return nil
 	}
 	for _, d := range s.h.PulledAt.Measure {
-		if d.Kind == "temperature" && d.Positions.Kind == packs.Log {
+		if d.Kind == "temperature" && d.Positions.Kind == job.Log {
 			return d
 		}
 	}

@@ -2,10 +2,10 @@ package templates
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"math"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/heat"
 )
 
@@ -118,8 +118,8 @@ func (s heatSheet) ladder() layout.Block {
 
 // ladderBoxes work the interference out: seat less bore, both copied from where
 // they were read; of several readings those that make it largest.
-func (s heatSheet) ladderBoxes(seat, bore *packs.Dim) layout.Block {
-	size := func(d *packs.Dim, of string) layout.Block {
+func (s heatSheet) ladderBoxes(seat, bore *job.Dim) layout.Block {
+	size := func(d *job.Dim, of string) layout.Block {
 		name := d.Mark
 		if d.Positions.Boxes() > 1 {
 			name = fill(of, d.Mark)

@@ -2,11 +2,11 @@ package templates
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"math"
 	"strconv"
 	"strings"
 
-	"matchmark/packs"
 	"matchmark/packs/heat"
 )
 
@@ -15,7 +15,7 @@ import (
 // a safe side, to that side.
 type heatUnits struct{ inch, fahrenheit bool }
 
-func unitsOf(h *packs.Heat) heatUnits { return heatUnits{h.Inch, h.Fahrenheit} }
+func unitsOf(h *job.Heat) heatUnits { return heatUnits{h.Inch, h.Fahrenheit} }
 
 // nbsp joins a number and its unit on one line.
 const nbsp = "\u00a0"

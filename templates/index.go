@@ -1,11 +1,11 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strings"
 	"unicode/utf8"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 )
 
@@ -19,7 +19,7 @@ func index(c *composer) []layout.Piece {
 	g := c.grid(column{w.mark, 20}, column{w.what, 0}, column{w.limit, 48}, column{w.unit, 10}, column{w.source, 26}, column{w.foundAt, 18}, column{w.leftAt, 18})
 	g.t.MinH = 0
 	var rows []layout.Row
-	done := map[*packs.Dim]bool{}
+	done := map[*job.Dim]bool{}
 	for _, d := range c.job.Dims {
 		if d.In != nil {
 			d = d.In
@@ -41,7 +41,7 @@ func index(c *composer) []layout.Piece {
 }
 
 // indexLimit is the limit of a dimension in the list: for closing, and for old parts.
-func (c *composer) indexLimit(g grid, d *packs.Dim) layout.Block {
+func (c *composer) indexLimit(g grid, d *job.Dim) layout.Block {
 	text := func(l *reading.Limit, by []*reading.Limit) string {
 		switch {
 		case len(by) > 0:
@@ -88,7 +88,7 @@ func (c *composer) plainLimit(l *reading.Limit) string {
 }
 
 // indexSource is where a limit comes from, or that nobody has said.
-func (c *composer) indexSource(g grid, d *packs.Dim) layout.Block {
+func (c *composer) indexSource(g grid, d *job.Dim) layout.Block {
 	if d.NotSourced() {
 		return c.Para(g.t.Room(4), []layout.Run{{Text: c.w.dims.notSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
 	}
@@ -111,7 +111,7 @@ func numberBreaks(source string) string {
 }
 
 // unitWord is the unit of the boxes of a dimension; those without a number have none.
-func unitWord(d *packs.Dim) string {
+func unitWord(d *job.Dim) string {
 	if d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction {
 		return d.Box.Unit.Print()
 	}
@@ -119,7 +119,7 @@ func unitWord(d *packs.Dim) string {
 }
 
 // whereRead is the step and the page where the boxes of a dimension stand.
-func (c *composer) whereRead(d *packs.Dim, st *packs.Step, what string) string {
+func (c *composer) whereRead(d *job.Dim, st *job.Step, what string) string {
 	if st == nil {
 		return ""
 	}

@@ -1,16 +1,16 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // judged are the blocks for matched sets that go back or are renewed as a whole: the
 // readings with the pages they stand on, and one box to tick of two.
-func (c *composer) judged(st *packs.Step) []layout.Block {
+func (c *composer) judged(st *job.Step) []layout.Block {
 	var out []layout.Block
 	inner := c.width - numberW - 2*cellPad
 	for _, s := range st.Judge {
@@ -35,7 +35,7 @@ func (c *composer) judged(st *packs.Step) []layout.Block {
 
 // judgedBy lists the readings of a set, those of one kind in one line with their
 // pages.
-func (c *composer) judgedBy(s *packs.Set) []string {
+func (c *composer) judgedBy(s *job.Set) []string {
 	var out, at, places []string
 	for i, d := range s.JudgedBy {
 		page, last := c.page("found "+d.Mark), i+1 == len(s.JudgedBy)
@@ -58,7 +58,7 @@ func (c *composer) judgedBy(s *packs.Set) []string {
 }
 
 // asJudged words that a part of a set goes back or is renewed as was decided.
-func (c *composer) asJudged(s *packs.Set) string {
+func (c *composer) asJudged(s *job.Set) string {
 	n := 0
 	for _, p := range s.Members {
 		n += p.Count

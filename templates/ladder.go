@@ -1,11 +1,11 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 )
 
@@ -17,7 +17,7 @@ const (
 
 // worked sets what is worked out by hand: the sum in words, then the ladder, once
 // or for every position, the result box with its limit beside it.
-func (c *composer) worked(d *packs.Dim, l *packs.Ladder, s side, width layout.Mm) []layout.Block {
+func (c *composer) worked(d *job.Dim, l *job.Ladder, s side, width layout.Mm) []layout.Block {
 	out := []layout.Block{c.sumLine(d, l, width)}
 	limit := ""
 	switch {
@@ -51,14 +51,14 @@ func eachWords(w words, l *reading.Limit) string {
 }
 
 // byHand reports whether a dimension is worked out by hand, or its limits are.
-func byHand(d *packs.Dim, sides []side) bool {
+func byHand(d *job.Dim, sides []side) bool {
 	w := work(sides)
 	return w != nil && (w.Formula != nil || len(w.Limits) > 0 || d.OneIs != nil || d.Shims != nil)
 }
 
 // work is what is worked out by hand for the sides of a dimension, nil if nothing
 // can be.
-func work(sides []side) *packs.Working {
+func work(sides []side) *job.Working {
 	for _, s := range sides {
 		if s.work != nil {
 			return s.work
@@ -74,7 +74,7 @@ const tallFrame layout.Mm = 140
 // handBlocks sets a dimension that is worked out by hand, over the whole width: its
 // head, the sums for its limits, its own sum or its shims, the verdict. What is too
 // tall for one frame goes on in a second, between two sums.
-func (c *composer) handBlocks(d *packs.Dim, sides []side, back bool, note string) []layout.Block {
+func (c *composer) handBlocks(d *job.Dim, sides []side, back bool, note string) []layout.Block {
 	width := c.width - balloonW - 2*cellPad
 	parts := []layout.Block{c.handHead(d, back, note, width)}
 	parts = append(parts, c.limitLadders(d, *work(sides), width)...)
@@ -96,7 +96,7 @@ func (c *composer) handBlocks(d *packs.Dim, sides []side, back bool, note string
 
 // handHead is the head of a dimension that is worked out; only one that is measured
 // as well has a picture.
-func (c *composer) handHead(d *packs.Dim, back bool, note string, width layout.Mm) layout.Block {
+func (c *composer) handHead(d *job.Dim, back bool, note string, width layout.Mm) layout.Block {
 	if d.From.Part == nil && d.Of.Part == nil {
 		return layout.Above(0.5, append(c.dimensionHead(d, note, width), c.limitLines(d, back, width)...)...)
 	}
@@ -107,7 +107,7 @@ func (c *composer) handHead(d *packs.Dim, back bool, note string, width layout.M
 
 // handBoxes sets the boxes of a reading that is worked out, made up of shims, or
 // read off a part as a number: in putting back the value found first.
-func (c *composer) handBoxes(d *packs.Dim, sides []side, width layout.Mm) []layout.Block {
+func (c *composer) handBoxes(d *job.Dim, sides []side, width layout.Mm) []layout.Block {
 	s := sides[min(1, len(sides)-1)]
 	if d.Shims != nil {
 		return c.shimBoxes(d, sides, width)
@@ -126,13 +126,13 @@ func (c *composer) handBoxes(d *packs.Dim, sides []side, width layout.Mm) []layo
 }
 
 // laterLine says where a limit is worked out that hangs on a reading not yet taken.
-func (c *composer) laterLine(d *packs.Dim, u *packs.Use, width layout.Mm) layout.Block {
+func (c *composer) laterLine(d *job.Dim, u *job.Use, width layout.Mm) layout.Block {
 	text := fill(c.w.workedLater, plainWords(c.w, d.Left), u.Dims[0].Mark, c.page("left "+d.Mark))
 	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})
 }
 
 // sumLine is the sum in one line, with its signs.
-func (c *composer) sumLine(d *packs.Dim, l *packs.Ladder, width layout.Mm) layout.Block {
+func (c *composer) sumLine(d *job.Dim, l *job.Ladder, width layout.Mm) layout.Block {
 	text := fill(c.w.byHand, d.Mark+" = "+strings.ReplaceAll(l.Text, " - ", " − "))
 	return c.Para(width, []layout.Run{layout.T(layout.SubBold, text)}, layout.ParaOpts{Ref: d.At, Role: roleSum})
 }
@@ -146,7 +146,7 @@ type ladderEnd struct{ name, position, limit string }
 
 // rungs sets the lines of one ladder below each other, the decimal points of their
 // last boxes in one column, the unit and the limit behind the result.
-func (c *composer) rungs(d *packs.Dim, l *packs.Ladder, end ladderEnd, width layout.Mm) layout.Block {
+func (c *composer) rungs(d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
 	after := 0
 	for _, r := range l.Rungs {
 		after = max(after, lastAfter(r))
@@ -177,7 +177,7 @@ func (c *composer) rungs(d *packs.Dim, l *packs.Ladder, end ladderEnd, width lay
 
 // tail is what stands behind a result: its unit, and the limit beside it, as wide
 // as they are or as there is room for.
-func (c *composer) tail(d *packs.Dim, limit string, width layout.Mm) layout.Block {
+func (c *composer) tail(d *job.Dim, limit string, width layout.Mm) layout.Block {
 	most := width / 3
 	runs := []layout.Run{layout.T(layout.Body, d.Box.Unit.Print()), layout.T(layout.Limit, "  "+limit)}
 	if one := c.Line(0, runs, layout.ParaOpts{Ref: d.At}); one.W <= most {
@@ -209,7 +209,7 @@ func digitsBehind(after int) layout.Mm {
 
 // rung sets one line: what it takes on the left, its boxes on the right, ending at
 // the edge. Where they do not go beside each other the boxes stand below.
-func (c *composer) rung(d *packs.Dim, l *packs.Ladder, r reading.Rung, last bool, end ladderEnd, edge, width layout.Mm) layout.Block {
+func (c *composer) rung(d *job.Dim, l *job.Ladder, r reading.Rung, last bool, end ladderEnd, edge, width layout.Mm) layout.Block {
 	var label, text []reading.Part
 	var boxes []layout.Block
 	flush := func(box layout.Block) {
@@ -241,7 +241,7 @@ func (c *composer) rung(d *packs.Dim, l *packs.Ladder, r reading.Rung, last bool
 
 // blankCaption says which of several readings is copied, by its mark and position,
 // or that it is one number made of all of them.
-func (c *composer) blankCaption(l *packs.Ladder, p reading.Part) string {
+func (c *composer) blankCaption(l *job.Ladder, p reading.Part) string {
 	for _, x := range []reading.Word{reading.WordLargestOf, reading.WordSmallestOf} {
 		if p.Index == reading.WholeOf(x) {
 			return c.w.reading[x] + " " + string(p.Mark)
@@ -266,13 +266,13 @@ func (c *composer) blankCaption(l *packs.Ladder, p reading.Part) string {
 }
 
 // sumWords is a piece of a sum: a sign, a factor, a size.
-func (c *composer) sumWords(text string, d *packs.Dim) layout.Block {
+func (c *composer) sumWords(text string, d *job.Dim) layout.Block {
 	return c.Line(0, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: d.At, Role: roleSum})
 }
 
 // besideBoxes sets a label and boxes that end at an edge, or if they are too many
 // for that within a width.
-func (c *composer) besideBoxes(d *packs.Dim, label string, boxes []layout.Block, edge, width layout.Mm) layout.Block {
+func (c *composer) besideBoxes(d *job.Dim, label string, boxes []layout.Block, edge, width layout.Mm) layout.Block {
 	const gap, leastLabel = 2, 34
 	para := func(w layout.Mm) layout.Block {
 		return c.Para(w, []layout.Run{layout.T(layout.Sub, label)}, layout.ParaOpts{Ref: d.At})
@@ -313,7 +313,7 @@ func flowTight(all []layout.Block, width layout.Mm) layout.Block {
 
 // rungLabel says what a line takes: the reading by its mark and name, and the page
 // where it was written; or what the result is.
-func (c *composer) rungLabel(l *packs.Ladder, label []reading.Part, last bool, end ladderEnd) string {
+func (c *composer) rungLabel(l *job.Ladder, label []reading.Part, last bool, end ladderEnd) string {
 	var out []string
 	for _, p := range label {
 		if p.Mark == "" {
@@ -334,7 +334,7 @@ func (c *composer) rungLabel(l *packs.Ladder, label []reading.Part, last bool, e
 
 // useWords names a reading that is copied: its mark, what it is, and where it was
 // written last.
-func (c *composer) useWords(u packs.Use) string {
+func (c *composer) useWords(u job.Use) string {
 	caption, anchor := c.w.asFound, "found "
 	if u.Left {
 		caption, anchor = c.w.asLeft, "left "
@@ -350,7 +350,7 @@ func (c *composer) useWords(u packs.Use) string {
 }
 
 // blank is a box on a ladder.
-func (c *composer) blank(d *packs.Dim, p reading.Part, caption string) layout.Block {
+func (c *composer) blank(d *job.Dim, p reading.Part, caption string) layout.Block {
 	if p.Box.Form == reading.Fraction {
 		return c.Fraction(caption, "", p.Blank != reading.BlankResult, d.At)
 	}

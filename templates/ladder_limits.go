@@ -1,24 +1,24 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
 )
 
 // limitLadders sets the sums that give the ends of limits, and the boxes for the
 // ends of a size with a tolerance.
-func (c *composer) limitLadders(d *packs.Dim, w packs.Working, width layout.Mm) []layout.Block {
+func (c *composer) limitLadders(d *job.Dim, w job.Working, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, l := range w.Limits {
 		prefix := ""
 		if l.Limit != d.Left && l.Limit != d.Found {
 			prefix = c.w.oldPart + " "
 		}
-		add := func(ladder *packs.Ladder, name string) {
+		add := func(ladder *job.Ladder, name string) {
 			if ladder != nil {
 				names := []string{""}
 				if ladder.Each {
@@ -40,7 +40,7 @@ func (c *composer) limitLadders(d *packs.Dim, w packs.Working, width layout.Mm) 
 }
 
 // limitEnds are the two boxes for the ends of a size that was worked out.
-func (c *composer) limitEnds(d *packs.Dim, l packs.LimitLadder, width layout.Mm) layout.Block {
+func (c *composer) limitEnds(d *job.Dim, l job.LimitLadder, width layout.Mm) layout.Block {
 	box := l.At.Result()
 	box.After = max(box.After, l.Test.Upper.Decimals(), l.Test.Lower.Decimals())
 	p := reading.Part{Blank: reading.BlankResult, Box: box}
@@ -56,7 +56,7 @@ func (c *composer) limitEnds(d *packs.Dim, l packs.LimitLadder, width layout.Mm)
 
 // stamped sets the box for a number that stands on a part, and the sum that makes
 // a size of it.
-func (c *composer) stamped(d *packs.Dim, s side, width layout.Mm) layout.Block {
+func (c *composer) stamped(d *job.Dim, s side, width layout.Mm) layout.Block {
 	number := c.Value(layout.Number{Before: d.Number.Before, Sign: true, Caption: c.w.stampedNumber, Ref: d.At})
 	size := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: d.Box.Unit.Print(), Ref: d.At})
 	return flowRow([]layout.Block{layout.Middle(2, number, c.sumWords("× "+d.OneIs.Print(), d), c.sumWords("=", d), size)}, width)

@@ -1,12 +1,12 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strconv"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/lift"
 )
 
@@ -23,7 +23,7 @@ func lifts(c *composer) []layout.Piece {
 }
 
 // liftSheet is one lift.
-func (c *composer) liftSheet(l *packs.Lift) []layout.Piece {
+func (c *composer) liftSheet(l *job.Lift) []layout.Piece {
 	head := c.liftHead(l)
 	out := []layout.Piece{{Block: head.Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
@@ -68,7 +68,7 @@ func (c *composer) liftSheet(l *packs.Lift) []layout.Piece {
 }
 
 // liftHead is the heading of a lift, drawn again on each page it runs on to.
-func (c *composer) liftHead(l *packs.Lift) layout.Block {
+func (c *composer) liftHead(l *job.Lift) layout.Block {
 	var at []string
 	for _, st := range l.Steps {
 		at = append(at, c.stepRef(st))
@@ -81,7 +81,7 @@ func (c *composer) liftHead(l *packs.Lift) layout.Block {
 }
 
 // liftRefusal says why a lift cannot be computed.
-func (c *composer) liftRefusal(l *packs.Lift) layout.Block {
+func (c *composer) liftRefusal(l *job.Lift) layout.Block {
 	width := c.width - 8
 	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, fill(c.w.notComputed, l.Mark))}, layout.ParaOpts{Ref: l.At})}
 	for _, why := range l.Because {
@@ -98,7 +98,7 @@ func (c *composer) planningLine() layout.Block {
 
 // liftFacts are the lines of what is known: mass, centre of gravity, rig, crane,
 // lay-down, crew.
-func (c *composer) liftFacts(l *packs.Lift) []layout.Block {
+func (c *composer) liftFacts(l *job.Lift) []layout.Block {
 	w := c.w
 	var out []layout.Block
 	line := func(name, text string) {
@@ -119,7 +119,7 @@ func (c *composer) liftFacts(l *packs.Lift) []layout.Block {
 }
 
 // massText is the mass with its tolerance and where it is known from.
-func (c *composer) massText(l *packs.Lift) string {
+func (c *composer) massText(l *job.Lift) string {
 	load := l.Load()
 	if load.Mass <= 0 {
 		return ""
@@ -140,7 +140,7 @@ func massWord(s lift.MassSource) string {
 }
 
 // centreText is the centre of gravity with its band, and the origin.
-func (c *composer) centreText(l *packs.Lift) string {
+func (c *composer) centreText(l *job.Lift) string {
 	load := l.Load()
 	if load.CoG == nil {
 		return ""
@@ -156,7 +156,7 @@ func (c *composer) centreText(l *packs.Lift) string {
 }
 
 // rigText is what the load hangs on.
-func (c *composer) rigText(l *packs.Lift) string {
+func (c *composer) rigText(l *job.Lift) string {
 	w := c.w
 	if l.ByHand {
 		return fill(w.byHandOn, strconv.Itoa(len(l.HandPlan.Grips)), l.Weight(l.HandPlan.MayCarry))
@@ -176,7 +176,7 @@ func (c *composer) rigText(l *packs.Lift) string {
 }
 
 // layDownText is where the load is laid down, and what it does to the floor there.
-func (c *composer) layDownText(l *packs.Lift) string {
+func (c *composer) layDownText(l *job.Lift) string {
 	s := l.LayDown
 	if s == nil {
 		return ""
@@ -192,7 +192,7 @@ func (c *composer) layDownText(l *packs.Lift) string {
 }
 
 // liftCautions are what has to be minded, and the line of a critical lift.
-func (c *composer) liftCautions(l *packs.Lift) []layout.Block {
+func (c *composer) liftCautions(l *job.Lift) []layout.Block {
 	var list []lift.Caution
 	if l.ByHand {
 		list = l.HandResult.Cautions
@@ -218,7 +218,7 @@ func (c *composer) liftCautions(l *packs.Lift) []layout.Block {
 
 // liftLines are the lines of a step that makes lifts: the sheet, the mass, how it
 // hangs, and the trial lift.
-func (c *composer) liftLines(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) liftLines(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	if st.OnHook != "" {
 		text := fill(c.w.onHookLine, st.OnHook, c.massOf(append(slices.Clone(st.Remove), st.Fit...)))
@@ -231,7 +231,7 @@ func (c *composer) liftLines(st *packs.Step, width layout.Mm) []layout.Block {
 }
 
 // massOf lists the parts of moves that are heavy on this site: Impeller 405 kg.
-func (c *composer) massOf(moves []*packs.Move) string {
+func (c *composer) massOf(moves []*job.Move) string {
 	var out []string
 	for _, m := range moves {
 		if m.Part.Mass == nil {
@@ -244,7 +244,7 @@ func (c *composer) massOf(moves []*packs.Move) string {
 	return strings.Join(out, ", ")
 }
 
-func (c *composer) liftLine(l *packs.Lift) string {
+func (c *composer) liftLine(l *job.Lift) string {
 	page := c.page("lift " + l.Mark)
 	switch {
 	case l.HandResult != nil:
@@ -256,7 +256,7 @@ func (c *composer) liftLine(l *packs.Lift) string {
 }
 
 // tilted says by how much and to which side the load hangs out of level.
-func (c *composer) tilted(l *packs.Lift) string {
+func (c *composer) tilted(l *job.Lift) string {
 	t := l.Result.Tilt
 	if t.Lower != "" {
 		return fill(c.w.tiltWords, t.Total.String(), t.Lower, l.Length(t.Drop))
@@ -265,7 +265,7 @@ func (c *composer) tilted(l *packs.Lift) string {
 }
 
 // tiltText says how level the load hangs.
-func (c *composer) tiltText(l *packs.Lift) string {
+func (c *composer) tiltText(l *job.Lift) string {
 	t := l.Result.Tilt
 	text := c.w.levelWords
 	if l.OutOfLevel() {

@@ -1,15 +1,15 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // stopTable lists the places at which the lift stops and is looked at, with the
 // initials of who gave the word to go on, each time that the lift is made.
-func (c *composer) stopTable(l *packs.Lift, head *layout.Block) []layout.Piece {
+func (c *composer) stopTable(l *job.Lift, head *layout.Block) []layout.Piece {
 	w := c.w
 	cols := []column{{w.number, 9}, {w.stops, 0}}
 	for _, st := range l.Steps {
@@ -27,7 +27,7 @@ func (c *composer) stopTable(l *packs.Lift, head *layout.Block) []layout.Piece {
 }
 
 // stopPoints are the usual places to stop, with the lift's own before it travels.
-func (c *composer) stopPoints(l *packs.Lift) []string {
+func (c *composer) stopPoints(l *job.Lift) []string {
 	w := c.w
 	if l.ByHand {
 		return append(append([]string{w.handStops[0]}, l.Stops...), w.handStops[1:]...)
@@ -41,7 +41,7 @@ func (c *composer) stopPoints(l *packs.Lift) []string {
 }
 
 // liftDay are the boxes that are filled in when the lift is made at a step.
-func (c *composer) liftDay(l *packs.Lift, st *packs.Step) layout.Block {
+func (c *composer) liftDay(l *job.Lift, st *job.Step) layout.Block {
 	w := c.w
 	rows := []layout.Block{c.heading(fill(w.theDay, c.stepRef(st)))}
 	if !l.ByHand {
@@ -62,7 +62,7 @@ func (c *composer) liftDay(l *packs.Lift, st *packs.Step) layout.Block {
 
 // trialRow are the readings of the trial lift: the load cell, level or not, the
 // gap at each end, the wind.
-func (c *composer) trialRow(l *packs.Lift) layout.Block {
+func (c *composer) trialRow(l *job.Lift) layout.Block {
 	w := c.w
 	gap := func(end string) layout.Block {
 		return c.Value(layout.Number{Before: 3, Caption: fill(w.gapAt, end, l.LengthUnit()), Ref: l.At})

@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"math"
 	"slices"
 	"sort"
@@ -8,7 +9,6 @@ import (
 
 	"matchmark/layout"
 	"matchmark/layout/draw"
-	"matchmark/packs"
 	"matchmark/packs/lift"
 )
 
@@ -64,7 +64,7 @@ func along(axis string) func(lift.Point) float64 {
 // A liftPicture draws one lift in its two views.
 type liftPicture struct {
 	c     *composer
-	l     *packs.Lift
+	l     *job.Lift
 	scene lift.Scene
 	legs  []lift.LegResult
 	axis  string // the axis to the right in the side view
@@ -73,7 +73,7 @@ type liftPicture struct {
 
 // liftDrawing sets side view and plan beside each other, or above each other where
 // the load is long.
-func (c *composer) liftDrawing(l *packs.Lift) layout.Block {
+func (c *composer) liftDrawing(l *job.Lift) layout.Block {
 	p := &liftPicture{c: c, l: l}
 	if l.ByHand {
 		p.scene = l.HandResult.Drawing

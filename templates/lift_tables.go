@@ -1,17 +1,17 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/lift"
 )
 
 // liftVerdict is the row of what decides: the piece used most, the crane, the
 // level, the headroom.
-func (c *composer) liftVerdict(l *packs.Lift) layout.Block {
+func (c *composer) liftVerdict(l *job.Lift) layout.Block {
 	w := c.w
 	type cell struct{ name, big, small string }
 	var cells []cell
@@ -49,7 +49,7 @@ func (c *composer) liftVerdict(l *packs.Lift) layout.Block {
 }
 
 // legTable lists the legs with their numbers in the drawing: length, angle, pull.
-func (c *composer) legTable(l *packs.Lift, head *layout.Block) []layout.Piece {
+func (c *composer) legTable(l *job.Lift, head *layout.Block) []layout.Piece {
 	if l.ByHand {
 		return nil
 	}
@@ -72,7 +72,7 @@ func (c *composer) legTable(l *packs.Lift, head *layout.Block) []layout.Piece {
 }
 
 // lengthNote says what is to be done about the length of a leg.
-func (c *composer) lengthNote(l *packs.Lift, x lift.LegResult) string {
+func (c *composer) lengthNote(l *job.Lift, x lift.LegResult) string {
 	switch {
 	case x.Slack > 0.5:
 		return fill(c.w.hangsSlack, l.Length(x.Slack))
@@ -86,7 +86,7 @@ func (c *composer) lengthNote(l *packs.Lift, x lift.LegResult) string {
 
 // legNotes are the lines below the legs: how four were counted, the press on the
 // load, the bail of a beam.
-func (c *composer) legNotes(l *packs.Lift) []layout.Block {
+func (c *composer) legNotes(l *job.Lift) []layout.Block {
 	if l.ByHand {
 		return nil
 	}
@@ -116,7 +116,7 @@ const tagRow layout.Mm = 9
 
 // gearTable lists every piece with its load, its rating and what is left of it,
 // and has boxes for the number on its tag and the day it was inspected.
-func (c *composer) gearTable(l *packs.Lift, head *layout.Block) []layout.Piece {
+func (c *composer) gearTable(l *job.Lift, head *layout.Block) []layout.Piece {
 	if l.ByHand {
 		return nil
 	}
@@ -159,7 +159,7 @@ func figure(f lift.Figure) string {
 }
 
 // liftWorking shows how the figures came about.
-func (c *composer) liftWorking(l *packs.Lift) []layout.Block {
+func (c *composer) liftWorking(l *job.Lift) []layout.Block {
 	var list []lift.Working
 	if l.Body != nil {
 		list = append(list, l.Body.Working...)
@@ -186,7 +186,7 @@ func (c *composer) liftWorking(l *packs.Lift) []layout.Block {
 }
 
 // workingLine is one formula with all that was worked out by it.
-func (c *composer) workingLine(l *packs.Lift, rule string, list []lift.Working) layout.Block {
+func (c *composer) workingLine(l *job.Lift, rule string, list []lift.Working) layout.Block {
 	var names, figures []string
 	for _, x := range list {
 		if x.Formula+" · "+x.Source != rule {

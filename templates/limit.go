@@ -1,11 +1,11 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 )
 
@@ -14,7 +14,7 @@ import (
 // from, and in putting back what one flat of the adjuster does.
 //
 // What it says about the limit goes on in the line of the limit if all of it fits.
-func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout.Block {
+func (c *composer) limitLines(d *job.Dim, back bool, width layout.Mm) []layout.Block {
 	limit, notes := c.limitAndNotes(d, back, width)
 	if n := len(limit); n > 0 && len(notes) > 0 && limit[n-1].H <= layout.Limit.Lead+0.01 && notes[0].H <= layout.Sub.Lead+0.01 {
 		row := layout.Middle(4, shrunk(limit[n-1]), shrunk(notes[0]))
@@ -27,7 +27,7 @@ func (c *composer) limitLines(d *packs.Dim, back bool, width layout.Mm) []layout
 }
 
 // worded is a line of text that stands for a dimension.
-func (c *composer) worded(d *packs.Dim, st layout.Style, text string) layout.Block {
+func (c *composer) worded(d *job.Dim, st layout.Style, text string) layout.Block {
 	return c.Line(0, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: d.At})
 }
 
@@ -42,7 +42,7 @@ func shrunk(b layout.Block) layout.Block {
 }
 
 // limitAndNotes are the lines of the limit and the small ones that follow.
-func (c *composer) limitAndNotes(d *packs.Dim, back bool, width layout.Mm) (limit, notes []layout.Block) {
+func (c *composer) limitAndNotes(d *job.Dim, back bool, width layout.Mm) (limit, notes []layout.Block) {
 	work := d.FoundWork
 	if back {
 		work = d.LeftWork
@@ -88,7 +88,7 @@ func (c *composer) limitAndNotes(d *packs.Dim, back bool, width layout.Mm) (limi
 
 // limitWords is one limit in words, with its size by letter and grade if it was
 // written so, or one for each position.
-func (c *composer) limitWords(d *packs.Dim, l *reading.Limit, by []*reading.Limit, width layout.Mm) []layout.Block {
+func (c *composer) limitWords(d *job.Dim, l *reading.Limit, by []*reading.Limit, width layout.Mm) []layout.Block {
 	if len(by) > 0 {
 		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, c.byPosition(d, by))}, layout.ParaOpts{Ref: d.At})}
 	}
@@ -124,7 +124,7 @@ func hasBlank(line []reading.Part) bool {
 }
 
 // byPosition words the limits of each position, those that are alike together.
-func (c *composer) byPosition(d *packs.Dim, by []*reading.Limit) string {
+func (c *composer) byPosition(d *job.Dim, by []*reading.Limit) string {
 	var out []string
 	for i, l := range by {
 		words := plainWords(c.w, l)
@@ -137,7 +137,7 @@ func (c *composer) byPosition(d *packs.Dim, by []*reading.Limit) string {
 }
 
 // saysLines tell what the sources say that differ, the one used first in sight.
-func (c *composer) saysLines(d *packs.Dim, width layout.Mm) []layout.Block {
+func (c *composer) saysLines(d *job.Dim, width layout.Mm) []layout.Block {
 	if len(d.Says) == 0 {
 		return nil
 	}
@@ -162,7 +162,7 @@ func (c *composer) saysLines(d *packs.Dim, width layout.Mm) []layout.Block {
 }
 
 // limitNotes are the small lines below a limit.
-func (c *composer) limitNotes(d *packs.Dim, width layout.Mm, back bool) []layout.Block {
+func (c *composer) limitNotes(d *job.Dim, width layout.Mm, back bool) []layout.Block {
 	w := c.w
 	var notes []string
 	notes = append(notes, c.adjustNotes(d, back)...)
@@ -189,7 +189,7 @@ func (c *composer) limitNotes(d *packs.Dim, width layout.Mm, back bool) []layout
 
 // limitLine sets one line of a limit: words as text, blanks as boxes of the size
 // that the reading has. The value found has its box beside the line already.
-func (c *composer) limitLine(d *packs.Dim, parts []reading.Part, width layout.Mm, st layout.Style) layout.Block {
+func (c *composer) limitLine(d *job.Dim, parts []reading.Part, width layout.Mm, st layout.Style) layout.Block {
 	if !slices.ContainsFunc(parts, func(p reading.Part) bool { return p.Blank != reading.NoBlank && p.Blank != reading.BlankFound }) {
 		return c.Para(width, []layout.Run{layout.T(st, partWords(c.w, parts))}, layout.ParaOpts{Ref: d.At})
 	}

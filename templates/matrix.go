@@ -1,12 +1,12 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strings"
 
 	"strconv"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 )
 
@@ -15,7 +15,7 @@ import (
 // the boxes found and those left below each other, so that nothing is copied.
 func readings(c *composer) []layout.Piece {
 	var out []layout.Piece
-	done := map[*packs.Dim]bool{}
+	done := map[*job.Dim]bool{}
 	for _, d := range c.job.Dims {
 		if d.In != nil {
 			d = d.In
@@ -39,7 +39,7 @@ const (
 // A matrix is one dimension laid out over sheets.
 type matrix struct {
 	*composer
-	d          *packs.Dim
+	d          *job.Dim
 	sides      []side
 	rows, cols []string
 	across     bool // rows and columns changed places, for the width
@@ -49,7 +49,7 @@ type matrix struct {
 
 // matrix sets one dimension: its heading, then tables of boxes whose heads are
 // repeated on each page, then what is worked out from them and the verdict.
-func (c *composer) matrix(d *packs.Dim) []layout.Piece {
+func (c *composer) matrix(d *job.Dim) []layout.Piece {
 	m := &matrix{composer: c, d: d, rows: d.Positions.Rows, cols: d.Positions.Cols}
 	if len(m.rows) == 0 {
 		m.rows, m.cols = m.cols, nil
@@ -242,7 +242,7 @@ func (m *matrix) heading() layout.Block {
 	boxes := []layout.Block{
 		m.WideBox(layout.RoleWords, 40, 1, m.w.instrumentNo, d.At), m.WideBox(layout.RoleDate, 30, 1, m.w.dims.calibrated, d.At),
 	}
-	if d.Positions.Kind == packs.Log {
+	if d.Positions.Kind == job.Log {
 		boxes = append(boxes, m.WideBox(layout.RoleTime, 36, 1, m.w.dims.start, d.At))
 	}
 	text = layout.Above(layout.GapY, text, layout.Beside(layout.GapX, boxes...))
@@ -286,7 +286,7 @@ func (m *matrix) foot() layout.Block {
 
 // sheetLine stands at the step in the place of the boxes: how many there are and on
 // which page.
-func (c *composer) sheetLine(d *packs.Dim, back bool) layout.Block {
+func (c *composer) sheetLine(d *job.Dim, back bool) layout.Block {
 	sentence, anchor := c.w.dims.boxesOn, "found "
 	if back {
 		sentence, anchor = c.w.dims.boxesOnBack, "left "
@@ -306,11 +306,11 @@ func (c *composer) sheetLine(d *packs.Dim, back bool) layout.Block {
 
 // everyAnchor names the page of a block by the marks of all dimensions that it
 // holds, as found and as left.
-func (c *composer) everyAnchor(b layout.Block, d *packs.Dim) layout.Block {
+func (c *composer) everyAnchor(b layout.Block, d *job.Dim) layout.Block {
 	return c.anchors(c.anchors(b, d, "found "), d, "left ")
 }
 
-func (c *composer) anchors(b layout.Block, d *packs.Dim, what string) layout.Block {
+func (c *composer) anchors(b layout.Block, d *job.Dim, what string) layout.Block {
 	b = b.Anchored(what + d.Mark)
 	for _, x := range d.Merged {
 		b = b.Anchored(what + x.Mark)

@@ -1,16 +1,16 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // noted are the blocks of what a step has written down beside readings: marks across
 // joints, which way round parts sit, the order of stacks. In putting back the same
 // is ticked off.
-func (c *composer) noted(st *packs.Step) []layout.Block {
+func (c *composer) noted(st *job.Step) []layout.Block {
 	var lines []layout.Block
 	inner := c.width - numberW - 2*cellPad
 	if st.Undoes != nil || st.Back {
@@ -35,7 +35,7 @@ func (c *composer) noted(st *packs.Step) []layout.Block {
 }
 
 // matchMark is one line for a mark across the joint of a part.
-func (c *composer) matchMark(p *packs.Part, st *packs.Step, width layout.Mm) layout.Block {
+func (c *composer) matchMark(p *job.Part, st *job.Step, width layout.Mm) layout.Block {
 	mark := c.WideBox(layout.RoleWords, 40, 1, c.w.dims.markUsed, st.At)
 	where := c.WideBox(layout.RoleWords, 55, 1, c.w.dims.matchWhere, st.At)
 	rest := width - mark.W - where.W - 2*layout.GapX
@@ -44,18 +44,18 @@ func (c *composer) matchMark(p *packs.Part, st *packs.Step, width layout.Mm) lay
 }
 
 // wayFound is one line for which way round a part sits before it comes off.
-func (c *composer) wayFound(w packs.WayRound, st *packs.Step, width layout.Mm) layout.Block {
+func (c *composer) wayFound(w job.WayRound, st *job.Step, width layout.Mm) layout.Block {
 	box := c.WideBox(layout.RoleWords, 75, 1, fill(c.w.dims.wayFound, w.Mark), st.At)
 	text := c.Para(width-box.W-layout.GapX, []layout.Run{layout.T(layout.Strong, c.wayWords(w, st))}, layout.ParaOpts{Ref: st.At})
 	return layout.Middle(layout.GapX, text, box)
 }
 
-func (c *composer) wayWords(w packs.WayRound, st *packs.Step) string {
+func (c *composer) wayWords(w job.WayRound, st *job.Step) string {
 	return fill(c.w.dims.wayRound, c.partAt(w.Part, st), w.Mark, w.Faces)
 }
 
 // partAt is the name of a part, with its place where the step does not tell it.
-func (c *composer) partAt(p *packs.Part, st *packs.Step) string {
+func (c *composer) partAt(p *job.Part, st *job.Step) string {
 	if p.Place.Label == "" || p.Place.Label == st.Place.Label {
 		return p.Name
 	}
@@ -70,7 +70,7 @@ const (
 )
 
 // stack is the numbered column for the order of a stack, counted from its side.
-func (c *composer) stack(k *packs.Stack, st *packs.Step, width layout.Mm) layout.Block {
+func (c *composer) stack(k *job.Stack, st *job.Step, width layout.Mm) layout.Block {
 	w := c.w.dims
 	runs := []layout.Run{{Text: k.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, "  "+fill(w.stack, k.What, k.From))}
 	if k.Order != "" {
@@ -91,7 +91,7 @@ func (c *composer) stack(k *packs.Stack, st *packs.Step, width layout.Mm) layout
 }
 
 // stackRow is one piece: its number, what is expected, the box for what is there.
-func (c *composer) stackRow(k *packs.Stack, n int, st *packs.Step, width layout.Mm) layout.Block {
+func (c *composer) stackRow(k *job.Stack, n int, st *job.Step, width layout.Mm) layout.Block {
 	const nameW = 26
 	box := width - stackNo
 	row := []layout.Block{c.Words(layout.Strong, strconv.Itoa(n+1)).Fill(stackNo, 9, 0, 0.5)}
@@ -104,7 +104,7 @@ func (c *composer) stackRow(k *packs.Stack, n int, st *packs.Step, width layout.
 
 // notedBack are the lines to tick when parts go back: marks that meet, the way round
 // they sit, the order of the stack.
-func (c *composer) notedBack(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) notedBack(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	line := func(text string) {
 		tick := c.Tick(layout.Body, "", st.At)
@@ -134,7 +134,7 @@ func (c *composer) notedBack(st *packs.Step, width layout.Mm) []layout.Block {
 	return out
 }
 
-func containsWay(list []packs.WayRound, w packs.WayRound) bool {
+func containsWay(list []job.WayRound, w job.WayRound) bool {
 	for _, x := range list {
 		if x == w {
 			return true

@@ -2,7 +2,7 @@ package templates
 
 import (
 	"matchmark/layout"
-	"matchmark/packs"
+	"matchmark/packs/job"
 )
 
 // openings sets the list of holes that dirt and tools can fall into, and the log
@@ -34,7 +34,7 @@ func openings(c *composer) []layout.Piece {
 }
 
 // stepCell names the step that does something, small, in a cell to write in.
-func (c *composer) stepCell(g grid, i int, st *packs.Step) layout.Block {
+func (c *composer) stepCell(g grid, i int, st *job.Step) layout.Block {
 	if st == nil {
 		return layout.Block{}
 	}

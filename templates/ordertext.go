@@ -3,16 +3,15 @@ package templates
 import (
 	"bufio"
 	"io"
+	"matchmark/packs/job"
 	"strconv"
 	"strings"
-
-	"matchmark/packs"
 )
 
 // WriteOrder writes the order of work as text: every step, what binds it to the
 // steps above it and why, and where the free ones may be moved to. The error is
 // that of w.
-func WriteOrder(w io.Writer, job *packs.Job) error {
+func WriteOrder(w io.Writer, job *job.Job) error {
 	c := &composer{job: job, w: english}
 	out := bufio.NewWriter(w)
 	reasons := job.Reasons()
@@ -36,7 +35,7 @@ func WriteOrder(w io.Writer, job *packs.Job) error {
 }
 
 // stepLine is the number and name of a step with the beginning of its words.
-func stepLine(c *composer, st *packs.Step) string {
+func stepLine(c *composer, st *job.Step) string {
 	const most = 60
 	text := []rune(strings.ReplaceAll(c.stepText(st), "\u00a0", " "))
 	if len(text) > most {
@@ -46,7 +45,7 @@ func stepLine(c *composer, st *packs.Step) string {
 }
 
 // stepName is the number of a step and the name that after: lines know it by.
-func stepName(st *packs.Step) string {
+func stepName(st *job.Step) string {
 	if st.Key == "" || st.Undoes != nil {
 		return st.No
 	}
@@ -54,34 +53,34 @@ func stepName(st *packs.Step) string {
 }
 
 // bindLines words what binds a step, the nearest first.
-func (c *composer) bindLines(binds []packs.Bind) []string {
+func (c *composer) bindLines(binds []job.Bind) []string {
 	var out []string
 	for _, b := range binds {
 		at := stepName(b.Before)
 		switch b.Kind {
-		case packs.BoundAfter:
+		case job.BoundAfter:
 			line := fill(c.w.bindAfter, at)
 			if b.Reason != "" {
 				line = fill(c.w.because, line, b.Reason)
 			}
 			out = append(out, line)
-		case packs.BoundBelow:
+		case job.BoundBelow:
 			out = append(out, fill(c.w.bindBelow, at))
-		case packs.BoundHold:
+		case job.BoundHold:
 			out = append(out, fill(c.w.bindHold, at))
-		case packs.BoundPart:
+		case job.BoundPart:
 			out = append(out, fill(c.w.bindPart, at, b.Part.Name))
-		case packs.BoundJoint:
+		case job.BoundJoint:
 			out = append(out, fill(c.w.bindJoint, at, b.Part.Name))
-		case packs.BoundLost:
+		case job.BoundLost:
 			out = append(out, fill(c.w.bindLost, at, b.Dim.Mark))
-		case packs.BoundReading:
+		case job.BoundReading:
 			out = append(out, fill(c.w.bindReading, at, b.Dim.Mark))
-		case packs.BoundLock:
+		case job.BoundLock:
 			out = append(out, fill(c.w.bindLock, at))
-		case packs.BoundOpening:
+		case job.BoundOpening:
 			out = append(out, fill(c.w.bindOpening, at, b.Opening.Mark()))
-		case packs.BoundEmpty:
+		case job.BoundEmpty:
 			out = append(out, fill(c.w.bindEmpty, at, b.In.Mark))
 		}
 	}

@@ -3,7 +3,7 @@ package templates
 import (
 	"matchmark/layout"
 	"matchmark/layout/draw"
-	"matchmark/packs"
+	"matchmark/packs/job"
 )
 
 // Measures of the picture of a dimension: the drawing, and the names of the two
@@ -40,7 +40,7 @@ var sketches = map[string]sketch{
 
 // picture is the drawing of a dimension by its kind, with the names of the parts
 // whose faces it lies between above and below.
-func (c *composer) picture(d *packs.Dim) layout.Block {
+func (c *composer) picture(d *job.Dim) layout.Block {
 	upper, drawing := c.drawing(d, 9)
 	out := layout.Above(0.3, upper, drawing)
 	if drawing.Empty() {
@@ -53,7 +53,7 @@ func (c *composer) picture(d *packs.Dim) layout.Block {
 // drawing is the name of the part that stands above the drawing of a dimension, and
 // the drawing with the other name below it. The line from the upper name begins no
 // more to the left than given, in units of the drawing.
-func (c *composer) drawing(d *packs.Dim, left float64) (upper, below layout.Block) {
+func (c *composer) drawing(d *job.Dim, left float64) (upper, below layout.Block) {
 	from, to := d.From.Part, d.To.Part
 	if from == nil {
 		from = d.Of.Part
@@ -66,7 +66,7 @@ func (c *composer) drawing(d *packs.Dim, left float64) (upper, below layout.Bloc
 	if drawn && left > 9 {
 		width = pictureW * layout.Mm(viewW-left+5) / layout.Mm(viewW)
 	}
-	name := func(p *packs.Part, width layout.Mm) layout.Block {
+	name := func(p *job.Part, width layout.Mm) layout.Block {
 		if p == nil {
 			return layout.Block{}
 		}

@@ -1,10 +1,10 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // register sets the container register: one row a tag, with boxes for what was
@@ -27,7 +27,7 @@ func register(c *composer) []layout.Piece {
 }
 
 // movesCell is where the contents of a container come off, or go back.
-func (c *composer) movesCell(g grid, word string, ms []*packs.Move, tag *packs.Tag) layout.Block {
+func (c *composer) movesCell(g grid, word string, ms []*job.Move, tag *job.Tag) layout.Block {
 	if len(ms) == 0 {
 		return layout.Block{}
 	}
@@ -35,9 +35,9 @@ func (c *composer) movesCell(g grid, word string, ms []*packs.Move, tag *packs.T
 }
 
 // registerContents is what is in a container and how many pieces.
-func (c *composer) registerContents(t *packs.Tag) string {
+func (c *composer) registerContents(t *job.Tag) string {
 	s := partList(t.In)
-	if n := packs.Pieces(t.In); n > 1 {
+	if n := job.Pieces(t.In); n > 1 {
 		s += " (" + c.w.count(n) + ")"
 	}
 	s = joined(s, c.bagsInside(t))
@@ -48,7 +48,7 @@ func (c *composer) registerContents(t *packs.Tag) string {
 }
 
 // stepsAndPages lists where parts come off or go back: 3.2 p. 9.
-func (c *composer) stepsAndPages(ms []*packs.Move) string {
+func (c *composer) stepsAndPages(ms []*job.Move) string {
 	s, last := "", ""
 	for _, m := range ms {
 		if m.Step.No == last {

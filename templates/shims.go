@@ -1,11 +1,11 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"strconv"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/shim"
 )
 
@@ -15,7 +15,7 @@ const leastMaterial layout.Mm = 22
 // shimBoxes sets a pack of shims: in putting back the table that leads from what was
 // worked out to a pack, whether the old pack stays, then the leaves one by one with
 // their sum.
-func (c *composer) shimBoxes(d *packs.Dim, sides []side, width layout.Mm) []layout.Block {
+func (c *composer) shimBoxes(d *job.Dim, sides []side, width layout.Mm) []layout.Block {
 	left := work(sides) == &d.LeftWork
 	out := []layout.Block{c.stockLine(d, width)}
 	if left && len(d.Shims.Rows) > 0 {
@@ -42,7 +42,7 @@ func (c *composer) shimBoxes(d *packs.Dim, sides []side, width layout.Mm) []layo
 }
 
 // stockLine says what shims there are.
-func (c *composer) stockLine(d *packs.Dim, width layout.Mm) layout.Block {
+func (c *composer) stockLine(d *job.Dim, width layout.Mm) layout.Block {
 	s := d.Shims.Stock.Stock
 	var list []string
 	for _, l := range s.Leaves {
@@ -62,7 +62,7 @@ func (c *composer) stockLine(d *packs.Dim, width layout.Mm) layout.Block {
 
 // packTable sets the table that rounds to what there is, in as many columns as go
 // beside each other.
-func (c *composer) packTable(d *packs.Dim, width layout.Mm) layout.Block {
+func (c *composer) packTable(d *job.Dim, width layout.Mm) layout.Block {
 	rows := d.Shims.Rows
 	head := [3]string{c.w.workedOutCol, c.w.packCol, c.w.leavesCol}
 	cells := make([][3]string, len(rows))
@@ -117,7 +117,7 @@ func packText(p shim.Pack) string {
 
 // leafTable sets the leaves of a pack beside each other with their sum at the end,
 // one row a side, and below them boxes for what each leaf is made of or marked with.
-func (c *composer) leafTable(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+func (c *composer) leafTable(d *job.Dim, sides []side, width layout.Mm) layout.Block {
 	var rows []layout.Block
 	leaves := d.Shims.Stock.Stock.Most
 	for _, s := range sides {
@@ -145,7 +145,7 @@ func (c *composer) leafTable(d *packs.Dim, sides []side, width layout.Mm) layout
 
 // pickBoxes sets a box to tick for each of a graded set, for every side, and the box
 // of the one that is on.
-func (c *composer) pickBoxes(d *packs.Dim, sides []side, width layout.Mm) layout.Block {
+func (c *composer) pickBoxes(d *job.Dim, sides []side, width layout.Mm) layout.Block {
 	var out []layout.Block
 	for _, s := range sides {
 		row := []layout.Block{c.box(d, s, s.caption, true)}
@@ -161,7 +161,7 @@ func (c *composer) pickBoxes(d *packs.Dim, sides []side, width layout.Mm) layout
 
 // adjustLines say how the adjuster of a dimension is used: what a turn moves, how
 // far to back off, or that it is left alone.
-func (c *composer) adjustNotes(d *packs.Dim, back bool) []string {
+func (c *composer) adjustNotes(d *job.Dim, back bool) []string {
 	w, p := c.w, d.Adjuster
 	if p == nil || p.LeaveAlone != "" {
 		return nil
@@ -188,7 +188,7 @@ func (c *composer) adjustNotes(d *packs.Dim, back bool) []string {
 }
 
 // adjusts is what its maker says the adjuster of a dimension moves, nil if nothing.
-func adjusts(d *packs.Dim) *packs.Movement {
+func adjusts(d *job.Dim) *job.Movement {
 	if d.Adjuster == nil {
 		return nil
 	}
@@ -198,7 +198,7 @@ func adjusts(d *packs.Dim) *packs.Movement {
 // adjustRow sets the boxes of whoever turns the adjuster: how far it has to go, in
 // flats or turns, and whether it was backed off; nothing where there is nothing to
 // turn.
-func (c *composer) adjustRow(d *packs.Dim, width layout.Mm) layout.Block {
+func (c *composer) adjustRow(d *job.Dim, width layout.Mm) layout.Block {
 	if d.Adjuster == nil {
 		return layout.Block{}
 	}

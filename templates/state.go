@@ -1,18 +1,18 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strconv"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
 )
 
 // stateLine is the state in which a dimension is read and what it is read with, as
 // pieces of one line.
-func (c *composer) stateLine(d *packs.Dim) []string {
+func (c *composer) stateLine(d *job.Dim) []string {
 	w, s := c.w.dims, d.State
 	var out []string
 	add := func(sentence, value string) {
@@ -42,7 +42,7 @@ func (c *composer) stateLine(d *packs.Dim) []string {
 	if d.CountedFrom != "" {
 		out = append(out, fill(c.w.countedFrom, d.CountedFrom))
 	}
-	if d.ViewedFrom != "" && (d.Positions.Kind == packs.Clock || d.ViewedFrom != d.Place.ViewedFrom) {
+	if d.ViewedFrom != "" && (d.Positions.Kind == job.Clock || d.ViewedFrom != d.Place.ViewedFrom) {
 		out = append(out, fill(c.w.seen, d.ViewedFrom))
 	}
 	return out
@@ -50,7 +50,7 @@ func (c *composer) stateLine(d *packs.Dim) []string {
 
 // readWith names an instrument beside a reading: its range and step stand on the
 // gather list.
-func (c *composer) readWith(in *packs.Instrument) string {
+func (c *composer) readWith(in *job.Instrument) string {
 	if in.Number == "" {
 		return in.Name
 	}
@@ -59,7 +59,7 @@ func (c *composer) readWith(in *packs.Instrument) string {
 
 // groupBoxes are the boxes for what is worked out from all readings: what a limit
 // asks for, and the sum where a ladder copies it.
-func (c *composer) groupBoxes(d *packs.Dim, sides []side) []layout.Block {
+func (c *composer) groupBoxes(d *job.Dim, sides []side) []layout.Block {
 	var row []layout.Block
 	for _, g := range d.Groups() {
 		for _, s := range sides {
@@ -83,7 +83,7 @@ func (c *composer) groupBoxes(d *packs.Dim, sides []side) []layout.Block {
 // beside are the boxes that stand with the readings of a dimension: with groups
 // what is worked out from all of them, the temperature of the part, the correction
 // of a warm one, spare ones.
-func (c *composer) beside(d *packs.Dim, sides []side, width layout.Mm, groups bool) layout.Block {
+func (c *composer) beside(d *job.Dim, sides []side, width layout.Mm, groups bool) layout.Block {
 	var row []layout.Block
 	if groups {
 		row = c.groupBoxes(d, sides)
@@ -102,14 +102,14 @@ func (c *composer) beside(d *packs.Dim, sides []side, width layout.Mm, groups bo
 }
 
 // groupBox is the box of what is worked out from all readings: mean, spread or sum.
-func (c *composer) groupBox(d *packs.Dim, g reading.Group, caption string, copied bool) layout.Block {
+func (c *composer) groupBox(d *job.Dim, g reading.Group, caption string, copied bool) layout.Block {
 	b := d.GroupBox(g)
 	return c.Value(layout.Number{Before: b.Before, After: b.After, Sign: b.Signed, Unit: b.Unit.Print(), Caption: caption, Copied: copied, Ref: d.At})
 }
 
 // temperature is the box for the temperature of the part, in the degrees that go
 // with the unit of the reading.
-func (c *composer) temperature(d *packs.Dim, caption string) layout.Block {
+func (c *composer) temperature(d *job.Dim, caption string) layout.Block {
 	unit := units.Celsius
 	if u := d.Box.Unit; u == units.Inch || u == units.Mil || u == units.Foot || u == units.Fahrenheit {
 		unit = units.Fahrenheit
@@ -120,7 +120,7 @@ func (c *composer) temperature(d *packs.Dim, caption string) layout.Block {
 // warmLine is the correction of a part that is not at 20 °C, as a line to be worked
 // through: its temperature, the degrees over, what that makes, and for a single
 // reading the size at 20 °C.
-func (c *composer) warmLine(d *packs.Dim, width layout.Mm) layout.Block {
+func (c *composer) warmLine(d *job.Dim, width layout.Mm) layout.Block {
 	if d.Warm == nil {
 		return layout.Block{}
 	}

@@ -1,12 +1,12 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strconv"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // Measures of a step row.
@@ -18,7 +18,7 @@ const (
 
 // sectionHead is the heading of a section: its number, name, place and the side
 // it is seen from. It is drawn again on each page that the section runs on to.
-func (c *composer) sectionHead(s *packs.Section) *layout.Block {
+func (c *composer) sectionHead(s *job.Section) *layout.Block {
 	text := s.Name
 	if s.Place.Label != "" {
 		text += ", " + s.Place.Name
@@ -42,7 +42,7 @@ func (c *composer) sectionHead(s *packs.Section) *layout.Block {
 }
 
 // stepRow is one step: number, what to do, what goes where, and who did it when.
-func (c *composer) stepRow(st *packs.Step) layout.Block {
+func (c *composer) stepRow(st *job.Step) layout.Block {
 	width := c.width - numberW - signOff - textGap
 	number := c.Line(numberW, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
 	if st.Hours != nil {
@@ -77,7 +77,7 @@ func (c *composer) stepRow(st *packs.Step) layout.Block {
 
 // stepLines are the lines of a step that stand beside the boxes for initials: what
 // to do, and with beside 1 what goes where, with 0 all of them.
-func (c *composer) stepLines(st *packs.Step, width layout.Mm, beside int) []layout.Block {
+func (c *composer) stepLines(st *job.Step, width layout.Mm, beside int) []layout.Block {
 	runs := append(c.stepState(st), layout.T(layout.Body, c.stepText(st)))
 	if st.Missed != "" {
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
@@ -95,7 +95,7 @@ func (c *composer) stepLines(st *packs.Step, width layout.Mm, beside int) []layo
 
 // lastLines is the line at the step that takes readings away for good: those of
 // earlier steps must be written down before it is begun.
-func (c *composer) lastLines(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) lastLines(st *job.Step, width layout.Mm) []layout.Block {
 	var marks []string
 	last := ""
 	for _, d := range c.job.Dims {
@@ -120,7 +120,7 @@ func (c *composer) lastLines(st *packs.Step, width layout.Mm) []layout.Block {
 }
 
 // linesBelow are the lines of a step that do not stand beside its boxes.
-func (c *composer) linesBelow(st *packs.Step, width layout.Mm, beside int) []layout.Block {
+func (c *composer) linesBelow(st *job.Step, width layout.Mm, beside int) []layout.Block {
 	var out []layout.Block
 	if beside > 1 {
 		out = append(out, c.removals(st, width)...)
@@ -136,7 +136,7 @@ func (c *composer) linesBelow(st *packs.Step, width layout.Mm, beside int) []lay
 
 // furtherLines are heats, what guards the step, lifts, what is on for now, what is
 // loosened and tightened, and the small line.
-func (c *composer) furtherLines(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) furtherLines(st *job.Step, width layout.Mm) []layout.Block {
 	out := c.heatLines(st, width)
 	out = append(out, c.guardLines(st, width)...)
 	out = append(out, c.liftLines(st, width)...)
@@ -150,7 +150,7 @@ func (c *composer) furtherLines(st *packs.Step, width layout.Mm) []layout.Block 
 
 // inPairs sets the lines of what comes out of containers in two columns over the
 // whole width, each with its box for the count.
-func (c *composer) inPairs(st *packs.Step) layout.Block {
+func (c *composer) inPairs(st *job.Step) layout.Block {
 	width := (c.width - numberW - textGap) / 2
 	lines := c.fits(st, width)
 	var rows []layout.Block
@@ -163,7 +163,7 @@ func (c *composer) inPairs(st *packs.Step) layout.Block {
 
 // stepText is what a step says. A put-back row whose author wrote no back: line
 // is worded from what it fits and sets.
-func (c *composer) stepText(st *packs.Step) string {
+func (c *composer) stepText(st *job.Step) string {
 	if st.Do != "" {
 		return st.Do
 	}
@@ -185,7 +185,7 @@ func (c *composer) stepText(st *packs.Step) string {
 
 // stepNote is the small line under a step: what it comes after and why, where it
 // may be moved, what a row undoes, the old part that is not to be mixed up.
-func (c *composer) stepNote(st *packs.Step) string {
+func (c *composer) stepNote(st *job.Step) string {
 	var out []string
 	if st.Undoes != nil {
 		out = append(out, fill(c.w.undoes, st.Undoes.No, c.page("step "+st.Undoes.No)))
@@ -207,7 +207,7 @@ func (c *composer) stepNote(st *packs.Step) string {
 }
 
 // freeWords says between which steps a step may be done.
-func (c *composer) freeWords(f *packs.Free) string {
+func (c *composer) freeWords(f *job.Free) string {
 	switch {
 	case f.After != nil && f.Before != nil:
 		return fill(c.w.anyTime, f.After.No, f.Before.No)
@@ -220,18 +220,18 @@ func (c *composer) freeWords(f *packs.Free) string {
 }
 
 // removals are the lines of what goes into each container.
-func (c *composer) removals(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) removals(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	for _, g := range byWhere(st.Remove, func(m *packs.Move) packs.Where { return m.To }) {
+	for _, g := range byWhere(st.Remove, func(m *job.Move) job.Where { return m.To }) {
 		out = append(out, c.moveLine(c.w.into, g, width, layout.Block{}))
 	}
 	return out
 }
 
 // fits are the lines of what comes out of each container, with a box for the count.
-func (c *composer) fits(st *packs.Step, width layout.Mm) []layout.Block {
+func (c *composer) fits(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	for _, g := range byWhere(st.Fit, func(m *packs.Move) packs.Where { return m.From }) {
+	for _, g := range byWhere(st.Fit, func(m *job.Move) job.Where { return m.From }) {
 		verb := c.w.from
 		if g.where.Scrap {
 			verb = ""
@@ -244,12 +244,12 @@ func (c *composer) fits(st *packs.Step, width layout.Mm) []layout.Block {
 // A load is what goes to or comes from one place.
 type load struct {
 	at    layout.Ref
-	where packs.Where
-	moves []*packs.Move
+	where job.Where
+	moves []*job.Move
 }
 
 // byWhere groups moves by the place they go to or come from, in order.
-func byWhere(ms []*packs.Move, where func(*packs.Move) packs.Where) []load {
+func byWhere(ms []*job.Move, where func(*job.Move) job.Where) []load {
 	var out []load
 next:
 	for _, m := range ms {
@@ -259,7 +259,7 @@ next:
 				continue next
 			}
 		}
-		out = append(out, load{at: m.At, where: where(m), moves: []*packs.Move{m}})
+		out = append(out, load{at: m.At, where: where(m), moves: []*job.Move{m}})
 	}
 	return out
 }
@@ -272,7 +272,7 @@ func (c *composer) moveLine(verb string, g load, width layout.Mm, box layout.Blo
 		runs = append(runs, layout.T(layout.Body, verb+" "), layout.Run{Text: c.whereMark(g.where), Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "))
 	}
 	runs = append(runs, layout.T(layout.Body, partList(g.moves)))
-	if n := packs.Pieces(g.moves); n > 1 {
+	if n := job.Pieces(g.moves); n > 1 {
 		runs = append(runs, layout.T(layout.Body, " ("+c.w.count(n)+")"))
 	}
 	for _, s := range setsIn(g.moves) {
@@ -301,25 +301,25 @@ func (c *composer) moveLine(verb string, g load, width layout.Mm, box layout.Blo
 }
 
 // whereMark is a place as printed: its mark, or bench or scrap.
-func (c *composer) whereMark(w packs.Where) string {
+func (c *composer) whereMark(w job.Where) string {
 	switch {
 	case w.Mark() != "":
 		return w.Mark()
 	case w.Scrap:
-		return packs.ScrapMark
+		return job.ScrapMark
 	}
 	return c.w.bench
 }
 
-func partList(ms []*packs.Move) string {
+func partList(ms []*job.Move) string {
 	var out []string
-	for _, x := range packs.Contents(ms) {
+	for _, x := range job.Contents(ms) {
 		out = append(out, strconv.Itoa(x.N)+"\u00a0"+x.Name)
 	}
 	return strings.Join(out, ", ")
 }
 
-func dimMarks(ds []*packs.Dim) string {
+func dimMarks(ds []*job.Dim) string {
 	var out []string
 	for _, d := range ds {
 		out = append(out, d.Mark)
@@ -327,7 +327,7 @@ func dimMarks(ds []*packs.Dim) string {
 	return strings.Join(out, ", ")
 }
 
-func setsIn(ms []*packs.Move) []string {
+func setsIn(ms []*job.Move) []string {
 	var out []string
 	for _, m := range ms {
 		if m.Part.Set != nil && (len(out) == 0 || out[len(out)-1] != m.Part.Set.Mark) {

@@ -2,12 +2,12 @@ package templates
 
 import (
 	"matchmark/layout"
-	"matchmark/packs"
+	"matchmark/packs/job"
 )
 
 // stepTable sets one step at many places as a table: a row a place, with its number,
 // where its parts go or come from, the readings and who did it.
-func (c *composer) stepTable(steps []*packs.Step) []layout.Piece {
+func (c *composer) stepTable(steps []*job.Step) []layout.Piece {
 	w := c.w
 	first := steps[0]
 	cols := []column{{w.number, 15}, {w.placeCol, 0}}
@@ -36,7 +36,7 @@ func (c *composer) stepTable(steps []*packs.Step) []layout.Piece {
 		out = append(out, layout.Piece{Block: c.caution(n), Gap: 2, KeepNext: true})
 	}
 	out = append(out, layout.Piece{Block: head.Pad(0, 0, 1, 0), Gap: 2, KeepNext: true})
-	for _, d := range append(append([]*packs.Dim{}, first.Measure...), first.Set...) {
+	for _, d := range append(append([]*job.Dim{}, first.Measure...), first.Set...) {
 		about := append(c.dimensionHead(d, "", c.width), c.limitNotes(d, c.width, false)...)
 		out = append(out, layout.Piece{Block: layout.Above(0.5, about...).Pad(0, 0, 1, 0), KeepNext: true})
 	}
@@ -50,7 +50,7 @@ func (c *composer) stepTable(steps []*packs.Step) []layout.Piece {
 }
 
 // tableHead names a column of readings, with its limit.
-func (c *composer) tableHead(d *packs.Dim, caption string) string {
+func (c *composer) tableHead(d *job.Dim, caption string) string {
 	head := d.Base + " " + caption
 	if d.Left != nil {
 		head += ": " + plainWords(c.w, d.Left)
@@ -59,14 +59,14 @@ func (c *composer) tableHead(d *packs.Dim, caption string) string {
 }
 
 // tableRow is the step at one place.
-func (c *composer) tableRow(g grid, st *packs.Step) layout.Row {
+func (c *composer) tableRow(g grid, st *job.Step) layout.Row {
 	w := c.w
 	place := []layout.Block{g.text(1, layout.Strong, st.Place.Label, st.At), g.text(1, layout.Sub, st.Place.Name, st.At)}
 	var counts []layout.Block
-	for _, m := range byWhere(st.Remove, func(m *packs.Move) packs.Where { return m.To }) {
+	for _, m := range byWhere(st.Remove, func(m *job.Move) job.Where { return m.To }) {
 		place = append(place, g.text(1, layout.Body, w.into+" "+c.whereMark(m.where)+" "+partList(m.moves), st.At))
 	}
-	for _, m := range byWhere(st.Fit, func(m *packs.Move) packs.Where { return m.From }) {
+	for _, m := range byWhere(st.Fit, func(m *job.Move) job.Where { return m.From }) {
 		place = append(place, g.text(1, layout.Body, w.from+" "+c.whereMark(m.where)+" "+partList(m.moves), st.At))
 		counts = append(counts, c.Box(layout.RoleCount, "", st.At))
 	}
@@ -97,7 +97,7 @@ func (c *composer) tableRow(g grid, st *packs.Step) layout.Row {
 }
 
 // tableBox is the box of one reading in a row, with its verdict below.
-func (c *composer) tableBox(d *packs.Dim, back bool) layout.Block {
+func (c *composer) tableBox(d *job.Dim, back bool) layout.Block {
 	box := c.box(d, side{}, "", true)
 	if !d.Judged() || d.Left.NeedsFound() && !back {
 		return box

@@ -1,13 +1,13 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strconv"
 	"strings"
 	"unicode"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // Sizes of tags and labels, and the marks on them.
@@ -29,10 +29,10 @@ const (
 // returns what does not fit on them.
 func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
 	sizes := []struct {
-		kind packs.TagKind
+		kind job.TagKind
 		w, h layout.Mm
-		set  func(*packs.Tag) layout.Block
-	}{{packs.HangTag, hangW, hangH, c.hangTag}, {packs.BoxLabel, boxW, boxH, c.boxLabel}, {packs.BagLabel, bagW, bagH, c.bagLabel}}
+		set  func(*job.Tag) layout.Block
+	}{{job.HangTag, hangW, hangH, c.hangTag}, {job.BoxLabel, boxW, boxH, c.boxLabel}, {job.BagLabel, bagW, bagH, c.bagLabel}}
 	var frames []layout.Frame
 	var misfits []layout.Misfit
 	p.TagCount = 0
@@ -54,7 +54,7 @@ func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
 }
 
 // numbered is "3 of 18", or that the tag is a spare.
-func (c *composer) numbered(t *packs.Tag) string {
+func (c *composer) numbered(t *job.Tag) string {
 	if t.Spare {
 		return c.w.spare
 	}
@@ -63,7 +63,7 @@ func (c *composer) numbered(t *packs.Tag) string {
 
 // hangTag is tied to a part or container: all above the tear line, and the stub
 // with the same code below it.
-func (c *composer) hangTag(t *packs.Tag) layout.Block {
+func (c *composer) hangTag(t *job.Tag) layout.Block {
 	const inner = hangW - 2*tagEdge
 	hole := layout.Drawn(hangW, holeH, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: hangW / 2, Y: 11}, 3), Weight: layout.Inner, Dash: 0.8}})
 	mark := c.Words(layout.MarkTag(layout.Bold, hangMark), t.Base)
@@ -79,7 +79,7 @@ func (c *composer) hangTag(t *packs.Tag) layout.Block {
 }
 
 // markAndPlace sets the place beside the mark if it goes there, else below it.
-func (c *composer) markAndPlace(t *packs.Tag, mark layout.Block, width layout.Mm) layout.Block {
+func (c *composer) markAndPlace(t *job.Tag, mark layout.Block, width layout.Mm) layout.Block {
 	room := width - mark.W - 3
 	need := c.Width(layout.StepNo, c.numbered(t))
 	if t.Detail != "" {
@@ -98,7 +98,7 @@ func (c *composer) markAndPlace(t *packs.Tag, mark layout.Block, width layout.Mm
 }
 
 // placeLine is the place in large letters with its name, and n of N at the end.
-func (c *composer) placeLine(t *packs.Tag, cap, width layout.Mm) layout.Block {
+func (c *composer) placeLine(t *job.Tag, cap, width layout.Mm) layout.Block {
 	n := c.Words(layout.StepNo, c.numbered(t))
 	if t.Detail == "" {
 		return n.Right(width)
@@ -117,7 +117,7 @@ func (c *composer) tagRule(w layout.Mm) layout.Block {
 
 // tagFacts are the lines of a tag: what it is, what is in it, whose it is, where
 // it comes off and goes back, how it is kept.
-func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
+func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 	para := func(st layout.Style, text string) layout.Block {
 		if text == "" {
 			return layout.Block{}
@@ -126,7 +126,7 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 	}
 	e, o := c.job.Equipment, c.job.Order
 	name := c.tagName(t)
-	if t.Part == nil && !t.Spare || packs.Pieces(t.In) > 1 {
+	if t.Part == nil && !t.Spare || job.Pieces(t.In) > 1 {
 		name += ", " + c.inIt(t)
 	}
 	out := []layout.Block{para(layout.Strong, name)}
@@ -192,7 +192,7 @@ func (c *composer) tagFacts(t *packs.Tag, width layout.Mm) []layout.Block {
 }
 
 // tagName is what a tag is hung on.
-func (c *composer) tagName(t *packs.Tag) string {
+func (c *composer) tagName(t *job.Tag) string {
 	if t.Scrap {
 		return c.w.scrapBag
 	}
@@ -203,7 +203,7 @@ func (c *composer) tagName(t *packs.Tag) string {
 }
 
 // liesAt is the mark of the lay-down spot that a big part is taken to.
-func liesAt(t *packs.Tag) string {
+func liesAt(t *job.Tag) string {
 	for _, m := range t.In {
 		if t.Part != nil && m.To.Spot != nil {
 			return m.To.Spot.Mark
@@ -213,7 +213,7 @@ func liesAt(t *packs.Tag) string {
 }
 
 // waysRound says which side of the parts in a container faces what.
-func (c *composer) waysRound(t *packs.Tag) []string {
+func (c *composer) waysRound(t *job.Tag) []string {
 	var out []string
 	for _, m := range t.In {
 		for _, r := range m.Part.WayRound {
@@ -238,7 +238,7 @@ func joined(a, b string) string {
 }
 
 // bagsInside names the bags that lie in a container and have tags of their own.
-func (c *composer) bagsInside(t *packs.Tag) string {
+func (c *composer) bagsInside(t *job.Tag) string {
 	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {
 		return ""
 	}
@@ -247,16 +247,16 @@ func (c *composer) bagsInside(t *packs.Tag) string {
 
 // inIt is how many pieces are in a container, without those in the bags inside it;
 // of one that holds nothing but bags, how many of these.
-func (c *composer) inIt(t *packs.Tag) string {
+func (c *composer) inIt(t *job.Tag) string {
 	if n := bagsOnly(t); n > 0 {
 		return fill(c.w.bags, strconv.Itoa(n))
 	}
-	return c.w.count(packs.Pieces(t.In))
+	return c.w.count(job.Pieces(t.In))
 }
 
 // bagsOnly is the number of bags in a container that holds nothing but bags, which
 // are counted by themselves; 0 for any other.
-func bagsOnly(t *packs.Tag) int {
+func bagsOnly(t *job.Tag) int {
 	if len(t.In) > 0 || t.Container == nil || t.Pocket != "" {
 		return 0
 	}
@@ -265,7 +265,7 @@ func bagsOnly(t *packs.Tag) int {
 
 // missedOf are the easily missed things of the steps that fill a container, where
 // they name what is in it.
-func missedOf(t *packs.Tag) []string {
+func missedOf(t *job.Tag) []string {
 	var out []string
 	for _, m := range t.In {
 		if s := m.Step.Missed; s != "" && namesPart(s, m.Part.Name) && !slices.Contains(out, s) {
@@ -298,7 +298,7 @@ const leastWord = 3
 
 // tagLow is what is filled in by hand: counts and who took it off across the tag,
 // below them what becomes of it, beside the code with its text.
-func (c *composer) tagLow(t *packs.Tag, width layout.Mm) layout.Block {
+func (c *composer) tagLow(t *job.Tag, width layout.Mm) layout.Block {
 	const count = 15
 	w := c.w
 	code := c.codeWithText(t, tagCode)
@@ -313,14 +313,14 @@ func (c *composer) tagLow(t *packs.Tag, width layout.Mm) layout.Block {
 }
 
 // codeWithText is the code of a tag with the same text below it.
-func (c *composer) codeWithText(t *packs.Tag, side layout.Mm) layout.Block {
+func (c *composer) codeWithText(t *job.Tag, side layout.Mm) layout.Block {
 	code := c.QR(t.Code, side, leastMm, t.At)
 	text := c.Para(side+2, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Align: layout.Centered, Ref: t.At})
 	return layout.Above(0, code.Center(side+2), text)
 }
 
 // stub is torn off and stays with the paper.
-func (c *composer) stub(t *packs.Tag) layout.Block {
+func (c *composer) stub(t *job.Tag) layout.Block {
 	const side = 22
 	code := c.QR(t.Code, side, leastMm, t.At)
 	width := hangW - side - tagEdge - 4
@@ -341,7 +341,7 @@ func (c *composer) stub(t *packs.Tag) layout.Block {
 
 // boxLabel is stuck on a box. The code stands at its right end; the lines go on
 // below the mark beside it, and below it over the whole width.
-func (c *composer) boxLabel(t *packs.Tag) layout.Block {
+func (c *composer) boxLabel(t *job.Tag) layout.Block {
 	const inner = boxW - 2*tagEdge
 	code := c.codeWithText(t, tagCode)
 	left := layout.Mm(inner) - code.W - 3
@@ -363,7 +363,7 @@ func (c *composer) boxLabel(t *packs.Tag) layout.Block {
 
 // labelBoxes are the boxes at the foot of a box label, and what becomes of the
 // parts.
-func (c *composer) labelBoxes(t *packs.Tag, width layout.Mm) layout.Block {
+func (c *composer) labelBoxes(t *job.Tag, width layout.Mm) layout.Block {
 	w := c.w
 	tick := func(word string) layout.Block { return c.Tick(layout.Caption, word, t.At) }
 	status := layout.Beside(2, layout.Above(1, tick(w.reuse), tick(w.scrap)), layout.Above(1, tick(w.repair), tick(w.holdTag)))

@@ -1,15 +1,15 @@
 package templates
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs"
 )
 
 // bagLabel is small: mark, place, what is in it, where it comes from and goes.
-func (c *composer) bagLabel(t *packs.Tag) layout.Block {
+func (c *composer) bagLabel(t *job.Tag) layout.Block {
 	const edge, side = 1.5, 16.5
 	const inner = bagW - 2*edge
 	code := c.QR(t.Code, side, leastMm, t.At)
@@ -31,7 +31,7 @@ func (c *composer) bagLabel(t *packs.Tag) layout.Block {
 // bagSteps sets where the parts in a bag come off and go back beside the code, if it
 // goes there, else in a line of its own below it. Where the label has no room for that
 // line, the step numbers alone stand beside the code.
-func (c *composer) bagSteps(t *packs.Tag, head layout.Block, left, inner, side, room layout.Mm) (above, below layout.Block) {
+func (c *composer) bagSteps(t *job.Tag, head layout.Block, left, inner, side, room layout.Mm) (above, below layout.Block) {
 	line := func(text string, width layout.Mm) layout.Block {
 		return c.Line(width, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{Ref: t.At})
 	}
@@ -48,7 +48,7 @@ func (c *composer) bagSteps(t *packs.Tag, head layout.Block, left, inner, side, 
 
 // offBackLine is where the parts in a bag come off and go back, with the pages where
 // there is room for them. The step numbers alone find the place as well.
-func (c *composer) offBackLine(t *packs.Tag, width layout.Mm) string {
+func (c *composer) offBackLine(t *job.Tag, width layout.Mm) string {
 	text := c.w.offAt + " " + c.stepsAndPages(t.In) + " · " + c.w.backAt + " " + c.stepsAndPages(t.Out)
 	if c.Width(layout.Caption, text) <= width {
 		return text
@@ -57,7 +57,7 @@ func (c *composer) offBackLine(t *packs.Tag, width layout.Mm) string {
 }
 
 // stepNos lists the steps of some moves, each once.
-func stepNos(ms []*packs.Move) string {
+func stepNos(ms []*job.Move) string {
 	var out []string
 	for _, m := range ms {
 		if !slices.Contains(out, m.Step.No) {
@@ -68,7 +68,7 @@ func stepNos(ms []*packs.Move) string {
 }
 
 // bagContent is what is in a bag, how it is kept, and what is easily missed.
-func (c *composer) bagContent(t *packs.Tag) []layout.Run {
+func (c *composer) bagContent(t *job.Tag) []layout.Run {
 	runs := []layout.Run{layout.T(layout.Caption.With(layout.Bold), t.Name+": "), layout.T(layout.Caption, partList(t.In))}
 	if t.Keep != "" {
 		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+c.w.keep+" "+t.Keep))

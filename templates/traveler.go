@@ -2,7 +2,7 @@ package templates
 
 import (
 	"matchmark/layout"
-	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 )
 
@@ -18,7 +18,7 @@ func reassembly(c *composer) []layout.Piece { return c.work(true) }
 func (c *composer) work(back bool) []layout.Piece {
 	var out []layout.Piece
 	group := 0
-	var before *packs.Section
+	var before *job.Section
 	for _, s := range c.job.Sections {
 		if s.Back != back {
 			if before != nil && before.Back == back {
@@ -64,7 +64,7 @@ func (c *composer) work(back bool) []layout.Piece {
 
 // tabled counts the steps at the head of a list that are one step at several places,
 // to be printed in one table.
-func tabled(steps []*packs.Step) int {
+func tabled(steps []*job.Step) int {
 	n := 0
 	for n < len(steps) && steps[n].Table && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
 		n++
@@ -78,7 +78,7 @@ func tabled(steps []*packs.Step) int {
 const togetherMm layout.Mm = 80
 
 // goesOn is the line above the boxes of a step on the page that it goes on to.
-func (c *composer) goesOn(st *packs.Step) *layout.Block {
+func (c *composer) goesOn(st *job.Step) *layout.Block {
 	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.w.stepGoesOn)}
 	if p := ownPlace(st); p != "" {
 		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: p, Style: layout.SubBold, Deco: layout.Boxed})
@@ -95,7 +95,7 @@ func stacked(ps []layout.Piece) layout.Mm {
 	return h
 }
 
-func sectionTitle(s *packs.Section) string {
+func sectionTitle(s *job.Section) string {
 	if s.Place.Label == "" {
 		return s.Name
 	}
@@ -103,7 +103,7 @@ func sectionTitle(s *packs.Section) string {
 }
 
 // goOn is the line that sends the reader to the other sheet of work.
-func (c *composer) goOn(s *packs.Section) layout.Piece {
+func (c *composer) goOn(s *job.Section) layout.Piece {
 	sentence := c.w.doTraveler
 	if s.Back {
 		sentence = c.w.doReassembly
@@ -113,7 +113,7 @@ func (c *composer) goOn(s *packs.Section) layout.Piece {
 }
 
 // step sets one step: cautions, row, dimensions, hold.
-func (c *composer) step(st *packs.Step) []layout.Piece {
+func (c *composer) step(st *job.Step) []layout.Piece {
 	var out []layout.Piece
 	for i, n := range st.Cautions {
 		gap := layout.Mm(1)
@@ -170,7 +170,7 @@ func stack(blocks []layout.Block) []layout.Piece {
 }
 
 // foundBlocks is a dimension on the traveler: measured before parting.
-func (c *composer) foundBlocks(d *packs.Dim) []layout.Block {
+func (c *composer) foundBlocks(d *job.Dim) []layout.Block {
 	if d.Sheet {
 		return []layout.Block{c.sheetLine(d, false)}
 	}
@@ -179,7 +179,7 @@ func (c *composer) foundBlocks(d *packs.Dim) []layout.Block {
 
 // dimensionBlocks is a dimension in one block, or in several where it is worked out
 // by hand in more lines than go well on a page.
-func (c *composer) dimensionBlocks(d *packs.Dim, sides []side, back bool, note, anchor string) []layout.Block {
+func (c *composer) dimensionBlocks(d *job.Dim, sides []side, back bool, note, anchor string) []layout.Block {
 	var blocks []layout.Block
 	if byHand(d, sides) {
 		blocks = c.handBlocks(d, sides, back, note)
@@ -191,7 +191,7 @@ func (c *composer) dimensionBlocks(d *packs.Dim, sides []side, back bool, note, 
 }
 
 // lastChanceNote says which step takes the reading away for good.
-func (c *composer) lastChanceNote(d *packs.Dim) string {
+func (c *composer) lastChanceNote(d *job.Dim) string {
 	switch {
 	case d.LastChance == nil:
 		return ""
@@ -203,7 +203,7 @@ func (c *composer) lastChanceNote(d *packs.Dim) string {
 
 // leftBlocks is a dimension on the reassembly sheet: the found value copied, the
 // value left, and their difference.
-func (c *composer) leftBlocks(d *packs.Dim) []layout.Block {
+func (c *composer) leftBlocks(d *job.Dim) []layout.Block {
 	if d.Sheet {
 		return []layout.Block{c.sheetLine(d, true)}
 	}
@@ -219,7 +219,7 @@ func (c *composer) leftBlocks(d *packs.Dim) []layout.Block {
 }
 
 // room reports whether so many boxes of a dimension go beside each other.
-func (c *composer) room(d *packs.Dim, n int) bool {
+func (c *composer) room(d *job.Dim, n int) bool {
 	if d.Left != nil && d.Left.NeedsFound() {
 		return true
 	}
@@ -234,7 +234,7 @@ func (c *composer) room(d *packs.Dim, n int) bool {
 
 // recallBlock is a dimension that was only recorded: nothing to set, but the value
 // found is worth a look when the parts are together again.
-func (c *composer) recallBlock(d *packs.Dim) layout.Block {
+func (c *composer) recallBlock(d *job.Dim) layout.Block {
 	if d.Sheet || d.Box.Form == reading.Grid || d.Box.Form == reading.Line {
 		text := fill(c.w.dims.lookAt, d.Mark+"  "+d.What, c.page("found "+d.Mark))
 		return c.Para(c.width-numberW, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: d.At}).At(numberW, 0).Anchored("left " + d.Mark)
@@ -244,7 +244,7 @@ func (c *composer) recallBlock(d *packs.Dim) layout.Block {
 }
 
 // emptyLine lists the containers that must be empty when the step is done.
-func (c *composer) emptyLine(st *packs.Step) layout.Block {
+func (c *composer) emptyLine(st *job.Step) layout.Block {
 	row := []layout.Block{c.Words(layout.Strong, c.w.emptyNow)}
 	for _, x := range st.Empty {
 		row = append(row, c.Tick(layout.Strong, x.Mark, st.At))

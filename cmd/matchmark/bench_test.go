@@ -32,11 +32,11 @@ func BenchmarkPack(b *testing.B) {
 	pages := 0
 	b.ReportAllocs()
 	for b.Loop() {
-		job, problems := packs.Load(files, starterInputs)
+		jb, problems := packs.Load(files, starterInputs)
 		if problems.Errors() > 0 {
 			b.Fatal(problems)
 		}
-		pack, _ := templates.Compose(job, templates.Options{Paper: layout.A4}, pdf.NewFaces(), problems)
+		pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), problems)
 		for _, doc := range []*layout.Doc{pack.Pages, pack.Tags} {
 			if err := pdf.Write(io.Discard, doc); err != nil {
 				b.Fatal(err)

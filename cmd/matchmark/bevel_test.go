@@ -1,6 +1,7 @@
 package main
 
 import (
+	"matchmark/packs/job"
 	"math"
 	"os"
 	"path/filepath"
@@ -24,7 +25,7 @@ const bevel = "bevel-gearbox.yaml"
 // steps to 80, 120 and 180 mm (the standard's table of grades).
 func TestBevelGearboxFits(t *testing.T) {
 	t.Parallel()
-	job, _ := composed(t, bevel, templates.Options{Paper: layout.A4})
+	jb, _ := composed(t, bevel, templates.Options{Paper: layout.A4})
 	for _, c := range []struct {
 		mark, zone string
 		size       fit.Nanometre
@@ -43,7 +44,7 @@ func TestBevelGearboxFits(t *testing.T) {
 		if z.Min() != low || z.Max() != low+c.it6 {
 			t.Errorf("%s: %s to %s, want %s", c.zone, z.Min().Decimal(), z.Max().Decimal(), c.says)
 		}
-		for _, d := range job.Dims {
+		for _, d := range jb.Dims {
 			if d.Base == c.mark && d.Found.Text() != c.says {
 				t.Errorf("%s must be %q, want %q", d.Mark, d.Found.Text(), c.says)
 			}
@@ -52,7 +53,7 @@ func TestBevelGearboxFits(t *testing.T) {
 	// The tightest fit is the largest seat in the smallest bore: 0 to -15, -20 and -25 µm
 	// for tapered roller bearings of normal class, ISO 492, from memory.
 	bore := map[string][2]float64{"H1": {0.030, 0.015}, "H2": {0.035, 0.020}, "H3": {0.040, 0.025}}
-	for _, h := range job.Heats {
+	for _, h := range jb.Heats {
 		if want := bore[h.Base][0] + bore[h.Base][1]; math.Abs(float64(h.Fit.Greatest)-want) > 1e-9 {
 			t.Errorf("%s: interference up to %.3f mm, want %.3f", h.Mark, float64(h.Fit.Greatest), want)
 		}
@@ -60,9 +61,9 @@ func TestBevelGearboxFits(t *testing.T) {
 }
 
 // bare is the plan of a lift with the load alone: no gear, no tolerance.
-func bare(t *testing.T, job *packs.Job, mark string) *lift.Result {
+func bare(t *testing.T, jb *job.Job, mark string) *lift.Result {
 	t.Helper()
-	for _, l := range job.Lifts {
+	for _, l := range jb.Lifts {
 		if l.Mark != mark {
 			continue
 		}
@@ -96,7 +97,7 @@ func bare(t *testing.T, job *packs.Job, mark string) *lift.Result {
 // h = 410 tan 60° = 710.14 mm.
 func TestBevelGearboxLifts(t *testing.T) {
 	t.Parallel()
-	job, _ := packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: bevel})
+	jb, _ := packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: bevel})
 	type leg struct{ length, tension, angle float64 }
 	for mark, want := range map[string]map[string]leg{
 		"L1": {
@@ -111,7 +112,7 @@ func TestBevelGearboxLifts(t *testing.T) {
 			"R above": {791.70, 212 * 410 * 791.70 / (760 * 710.141), 63.763},
 		},
 	} {
-		r := bare(t, job, mark)
+		r := bare(t, jb, mark)
 		if len(r.Legs) != len(want) {
 			t.Errorf("%s: %d legs, want %d", mark, len(r.Legs), len(want))
 		}
@@ -167,9 +168,9 @@ var bevelBoxes = []struct {
 func TestBevelGearboxBoxes(t *testing.T) {
 	t.Parallel()
 	for _, paper := range papers {
-		job, pack := composed(t, bevel, templates.Options{Paper: paper})
+		jb, pack := composed(t, bevel, templates.Options{Paper: paper})
 		for _, c := range bevelBoxes {
-			if got := boxesOf(pack, c.sheet, c.role, atOf(t, job, c.mark), c.cells); len(got) != c.count {
+			if got := boxesOf(pack, c.sheet, c.role, atOf(t, jb, c.mark), c.cells); len(got) != c.count {
 				t.Errorf("%s: %s (%s): %d boxes %s of %d characters on the %s sheet, want %d", paper.Name, c.mark, c.name, len(got), c.role, c.cells, c.sheet, c.count)
 			}
 		}
@@ -267,13 +268,13 @@ func TestToothIsDrawnTheSameWayRound(t *testing.T) {
 // with cup and cone in one bag each, one baffle screw that is longer.
 func TestBevelGearboxCounts(t *testing.T) {
 	t.Parallel()
-	job, _ := composed(t, bevel, templates.Options{Paper: layout.A4})
-	if len(job.Containers) != 10 {
-		t.Errorf("%d containers, want 10", len(job.Containers))
+	jb, _ := composed(t, bevel, templates.Options{Paper: layout.A4})
+	if len(jb.Containers) != 10 {
+		t.Errorf("%d containers, want 10", len(jb.Containers))
 	}
 	bags, packsOfShims := map[string]int{}, 0
-	for _, tag := range job.Tags {
-		bags[tag.Mark] = packs.Pieces(tag.In)
+	for _, tag := range jb.Tags {
+		bags[tag.Mark] = job.Pieces(tag.In)
 	}
 	for mark, n := range map[string]int{"C1": 1, "C2/L": 1, "C2/R": 1, "C3/L": 1, "C3/R": 1} {
 		if bags[mark] == n {
@@ -290,7 +291,7 @@ func TestBevelGearboxCounts(t *testing.T) {
 		}
 	}
 	sets := map[string]int{}
-	for _, s := range job.Sets {
+	for _, s := range jb.Sets {
 		for _, p := range s.Members {
 			sets[s.Mark] += p.Count
 		}
@@ -311,12 +312,12 @@ func TestBevelGearboxWithoutBackstop(t *testing.T) {
 		t.Fatal(err)
 	}
 	files := fstest.MapFS{"box.yaml": {Data: data}, "job.yaml": {Data: []byte("equipment: {tag: G-9}\njob: {number: WO-6411}\noptions: {backstop: no}\n")}}
-	job, problems := packs.Load(files, packs.Inputs{Definition: "box.yaml", Job: "job.yaml"})
+	jb, problems := packs.Load(files, packs.Inputs{Definition: "box.yaml", Job: "job.yaml"})
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
 	for _, paper := range papers {
-		pack, misfits := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+		pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
 		if len(misfits) > 0 {
 			t.Fatalf("on %s: %v", paper.Name, misfits)
 		}

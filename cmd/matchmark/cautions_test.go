@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"slices"
 	"strings"
 	"testing"
@@ -21,15 +22,15 @@ func TestCautionsBeforeSteps(t *testing.T) {
 	t.Parallel()
 	var b strings.Builder
 	for _, starter := range starters(t) {
-		job, _ := composed(t, starter, templates.Options{Paper: layout.A4})
-		for _, c := range job.Cautions {
+		jb, _ := composed(t, starter, templates.Options{Paper: layout.A4})
+		for _, c := range jb.Cautions {
 			var steps []string
 			for _, st := range c.Steps {
 				steps = append(steps, st.No)
 			}
 			fmt.Fprintf(&b, "%s: %s %s [%s] before %s\n", starter, c.Signal, c.Key, strings.Join(c.Signs, " "), strings.Join(steps, ", "))
 		}
-		for _, s := range job.Spared {
+		for _, s := range jb.Spared {
 			fmt.Fprintf(&b, "%s: %s left out at %s: %s\n", starter, s.Note.Key, s.Step.No, s.Reason)
 		}
 	}
@@ -43,8 +44,8 @@ func TestCautionsStandOnThePageOfTheirStep(t *testing.T) {
 	t.Parallel()
 	for _, starter := range starters(t) {
 		for _, paper := range papers {
-			job, pack := composed(t, starter, templates.Options{Paper: paper})
-			for _, s := range job.Sections {
+			jb, pack := composed(t, starter, templates.Options{Paper: paper})
+			for _, s := range jb.Sections {
 				for _, st := range s.Steps {
 					if st.Later != "" && len(st.Cautions) == 0 {
 						continue // has no row here: it waits on the close-out sheet
@@ -56,7 +57,7 @@ func TestCautionsStandOnThePageOfTheirStep(t *testing.T) {
 	}
 }
 
-func checkNotesAbove(t *testing.T, name string, pack *templates.Pack, st *packs.Step) {
+func checkNotesAbove(t *testing.T, name string, pack *templates.Pack, st *job.Step) {
 	t.Helper()
 	for _, f := range pack.Pages.Pages {
 		if f.Sheet != "traveler" && f.Sheet != "reassembly" {
@@ -95,14 +96,14 @@ func TestEverySignOfABuiltInNoteIsDrawn(t *testing.T) {
 	keys := "lockout, confined-space, lifting, rotor-lift, hand-lift, hot-work, heating, induction, cold, springs, pressure, weight, asbestos, solvent, sharp, pinch, eyes, foreign-material"
 	text := "pack: 1\nequipment: {tag: P-1, name: Pump}\njob: {number: \"1\", title: Check, revision: A, issued: 2026-03-02}\npermits: {all: {what: Permit}}\n" +
 		"steps:\n  - {step: s, do: Look., permit: [all], caution: [" + keys + "]}\n"
-	job, problems := packs.Load(fstest.MapFS{"p.yaml": &fstest.MapFile{Data: []byte(text)}}, packs.Inputs{Definition: "p.yaml"})
+	jb, problems := packs.Load(fstest.MapFS{"p.yaml": &fstest.MapFile{Data: []byte(text)}}, packs.Inputs{Definition: "p.yaml"})
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	if n := len(strings.Split(keys, ", ")); len(job.Cautions) != n {
-		t.Errorf("%d notes on paper, want %d", len(job.Cautions), n)
+	if n := len(strings.Split(keys, ", ")); len(jb.Cautions) != n {
+		t.Errorf("%d notes on paper, want %d", len(jb.Cautions), n)
 	}
-	for _, c := range job.Cautions {
+	for _, c := range jb.Cautions {
 		if c.At != (source.Pos{}) {
 			t.Errorf("%s is not built in", c.Key)
 		}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"matchmark/packs/job"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
@@ -15,7 +16,7 @@ import (
 // check lists the problems of every file, composed on both papers.
 func check(args []string, s streams) int {
 	flags := newFlags("check", s)
-	job, site := inputFlags(flags)
+	jb, site := inputFlags(flags)
 	order := flags.Bool("order", false, "show the order of work: what binds each step, and which may be moved")
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, checkUsage+flags.FlagUsages())
@@ -25,7 +26,7 @@ func check(args []string, s streams) int {
 	}
 	code := exitDone
 	for _, arg := range flags.Args() {
-		loaded, problems := proof(disk{stdin: s.in}, packs.Inputs{Definition: inputName(arg), Job: *job, Site: *site})
+		loaded, problems := proof(disk{stdin: s.in}, packs.Inputs{Definition: inputName(arg), Job: *jb, Site: *site})
 		report(s.out, problems, loaded.Files)
 		if *order && exitFor(problems) != exitFiles {
 			if err := templates.WriteOrder(s.out, loaded); err != nil {
@@ -40,18 +41,18 @@ func check(args []string, s streams) int {
 
 // proof loads one definition and, when it has no error, composes it on both
 // papers: all that can be told of it.
-func proof(files fs.FS, in packs.Inputs) (*packs.Job, source.Problems) {
-	job, problems := packs.Load(files, in)
+func proof(files fs.FS, in packs.Inputs) (*job.Job, source.Problems) {
+	jb, problems := packs.Load(files, in)
 	if problems.Errors() > 0 {
-		return job, problems
+		return jb, problems
 	}
 	compose := func(p layout.Paper) source.Problems {
-		_, misfits := templates.Compose(job, templates.Options{Paper: p, Pen: layout.Pen{Gloves: job.Site.Gloves}}, pdf.NewFaces(), problems)
+		_, misfits := templates.Compose(jb, templates.Options{Paper: p, Pen: layout.Pen{Gloves: jb.Site.Gloves}}, pdf.NewFaces(), problems)
 		return misfits
 	}
 	problems = append(problems, onBoth(compose(layout.A4), compose(layout.Letter))...)
 	problems.Sort()
-	return job, problems
+	return jb, problems
 }
 
 // onBoth joins the problems of the two papers: one that both have is told once,

@@ -33,15 +33,15 @@ func told(t *testing.T, dir, name string) string {
 	t.Helper()
 	files := os.DirFS(filepath.Join(testdata, dir))
 	in := packs.Inputs{Definition: name}
-	if job := strings.TrimSuffix(name, ".yaml") + ".job.yaml"; exists(files, job) {
-		in.Job = job
+	if jb := strings.TrimSuffix(name, ".yaml") + ".job.yaml"; exists(files, jb) {
+		in.Job = jb
 	}
 	if site := strings.TrimSuffix(name, ".yaml") + ".site.yaml"; exists(files, site) {
 		in.Site = site
 	}
 	var out bytes.Buffer
-	job, problems := proof(files, in)
-	report(&out, problems, job.Files)
+	jb, problems := proof(files, in)
+	report(&out, problems, jb.Files)
 	return out.String()
 }
 

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"strings"
@@ -14,13 +15,13 @@ import (
 )
 
 // otherMachine is a definition of testdata/good for the machine of a job file.
-func otherMachine(t *testing.T, name, job string) (*packs.Job, *templates.Pack) {
+func otherMachine(t *testing.T, name, jb string) (*job.Job, *templates.Pack) {
 	t.Helper()
 	data, err := os.ReadFile(filepath.Join(testdata, "good", name))
 	if err != nil {
 		t.Fatal(err)
 	}
-	files := fstest.MapFS{name: {Data: data}, "job.yaml": {Data: []byte(job)}}
+	files := fstest.MapFS{name: {Data: data}, "job.yaml": {Data: []byte(jb)}}
 	j, problems := packs.Load(files, packs.Inputs{Definition: name, Job: "job.yaml"})
 	if len(problems) > 0 {
 		t.Fatal(problems)
@@ -39,8 +40,8 @@ func otherMachine(t *testing.T, name, job string) (*packs.Job, *templates.Pack) 
 func TestFieldProceduresForOtherMachines(t *testing.T) {
 	t.Parallel()
 	for _, c := range []struct {
-		name, file, job, sheet, at string
-		want, not                  []string
+		name, file, jb, sheet, at string
+		want, not                 []string
 	}{
 		{"serial 4100 is an early blower", "field-lobe-blower.yaml", "equipment: {serial: \"4100\"}\n", "traveler", "D1",
 			[]string{"0.0020 – 0.0060 in"}, []string{"0.0040 – 0.0080 in"}},
@@ -53,8 +54,8 @@ func TestFieldProceduresForOtherMachines(t *testing.T) {
 		{"no new impeller, no balance", "field-fire-pump.yaml", "options: {new-impeller: no}\n", "reassembly", "balance",
 			[]string{"Do not balance"}, []string{"650 rpm"}},
 	} {
-		job, pack := otherMachine(t, c.file, c.job)
-		from, to := linesOf(t, job, c.at)
+		jb, pack := otherMachine(t, c.file, c.jb)
+		from, to := linesOf(t, jb, c.at)
 		var text strings.Builder
 		for _, it := range itemsOf(pack, c.sheet, from, to) {
 			if s, ok := it.Shape.(layout.Text); ok {

@@ -2,13 +2,13 @@ package main
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"math"
 	"slices"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -31,7 +31,7 @@ type point struct {
 
 // linesOf is from which line of the file to which a dimension, a hold or a step
 // stands, with all that is written in it.
-func linesOf(t *testing.T, job *packs.Job, name string) (from, to int) {
+func linesOf(t *testing.T, jb *job.Job, name string) (from, to int) {
 	t.Helper()
 	from, to = -1, math.MaxInt
 	var starts []int
@@ -41,13 +41,13 @@ func linesOf(t *testing.T, job *packs.Job, name string) (from, to int) {
 			from = at.Line
 		}
 	}
-	for _, d := range job.Dims {
+	for _, d := range jb.Dims {
 		see(d.At, d.Base)
 	}
-	for _, h := range job.Holds {
+	for _, h := range jb.Holds {
 		see(h.At, h.Mark)
 	}
-	for _, s := range job.Sections {
+	for _, s := range jb.Sections {
 		for _, st := range s.Steps {
 			if st.Undoes == nil {
 				see(st.At, st.Key)
@@ -104,13 +104,13 @@ func (p *point) missing(items []layout.Item) string {
 }
 
 // lookedFor are the items among which a point must be.
-func (p *point) lookedFor(t *testing.T, job *packs.Job, pack *templates.Pack) []layout.Item {
+func (p *point) lookedFor(t *testing.T, jb *job.Job, pack *templates.Pack) []layout.Item {
 	t.Helper()
 	sheet := p.sheet
 	if sheet == "" {
 		sheet = "traveler"
 	}
-	from, to := linesOf(t, job, p.at)
+	from, to := linesOf(t, jb, p.at)
 	return itemsOf(pack, sheet, from, to)
 }
 
@@ -123,9 +123,9 @@ func TestFieldProceduresOnPaper(t *testing.T) {
 		t.Run(file, func(t *testing.T) {
 			t.Parallel()
 			for _, paper := range papers {
-				job, pack := goodPack(t, file, paper, false)
+				jb, pack := goodPack(t, file, paper, false)
 				for _, p := range points {
-					if lack := p.missing(p.lookedFor(t, job, pack)); lack != "" {
+					if lack := p.missing(p.lookedFor(t, jb, pack)); lack != "" {
 						t.Errorf("%s: %d, %s (%s): %s", paper.Name, p.no, p.name, p.at, lack)
 					}
 				}
@@ -138,9 +138,9 @@ func TestFieldProceduresOnPaper(t *testing.T) {
 func TestFieldPointsAreSeen(t *testing.T) {
 	t.Parallel()
 	for file, points := range fieldPoints {
-		job, pack := goodPack(t, file, layout.A4, false)
+		jb, pack := goodPack(t, file, layout.A4, false)
 		for _, p := range points {
-			items := p.lookedFor(t, job, pack)
+			items := p.lookedFor(t, jb, pack)
 			box := slices.IndexFunc(items, func(it layout.Item) bool {
 				r, ok := it.Shape.(layout.Rect)
 				return ok && it.Role == p.role && (p.cells == 0 || r.Cells == p.cells)
@@ -200,13 +200,13 @@ func limitEnds(t *testing.T, l *reading.Limit, taken map[string]string) (low, hi
 func TestFieldLimitsWorkedOut(t *testing.T) {
 	t.Parallel()
 	for _, c := range fieldSums {
-		job, _ := goodPack(t, c.file, layout.A4, false)
-		i := slices.IndexFunc(job.Dims, func(d *packs.Dim) bool { return d.Mark == c.mark })
+		jb, _ := goodPack(t, c.file, layout.A4, false)
+		i := slices.IndexFunc(jb.Dims, func(d *job.Dim) bool { return d.Mark == c.mark })
 		if i < 0 {
 			t.Errorf("%s has no %s", c.file, c.mark)
 			continue
 		}
-		d := job.Dims[i]
+		d := jb.Dims[i]
 		limit := d.Left
 		if limit == nil {
 			limit = d.Found

@@ -139,8 +139,8 @@ func TestSizeTableByOrifice(t *testing.T) {
 			{at: "D9", words: []string{"0.285 +0.005 / −0.000 in", "7.24 +0.13 / −0.00 mm"}},
 		}},
 	} {
-		job := "job: {number: WO-2291}\noptions: {orifice: orifice " + c.orifice + "}\n"
-		files := fstest.MapFS{name: {Data: text}, "job.yaml": {Data: []byte(job)}}
+		jb := "job: {number: WO-2291}\noptions: {orifice: orifice " + c.orifice + "}\n"
+		files := fstest.MapFS{name: {Data: text}, "job.yaml": {Data: []byte(jb)}}
 		j, problems := packs.Load(files, packs.Inputs{Definition: name, Job: "job.yaml"})
 		if len(problems) > 0 {
 			t.Fatalf("orifice %s: %v", c.orifice, problems)

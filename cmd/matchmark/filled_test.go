@@ -1,6 +1,7 @@
 package main
 
 import (
+	"matchmark/packs/job"
 	"math"
 	"math/big"
 	"regexp"
@@ -9,7 +10,6 @@ import (
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
 	"matchmark/templates"
@@ -26,7 +26,7 @@ type ink struct {
 
 // inks collects the signs and boxes of the sums of a dimension on the pages of a
 // sheet, row by row as they are read.
-func inks(pack *templates.Pack, sheet string, d *packs.Dim) [][]ink {
+func inks(pack *templates.Pack, sheet string, d *job.Dim) [][]ink {
 	var out [][]ink
 	for _, f := range pack.Pages.Pages {
 		if f.Sheet != sheet {
@@ -155,9 +155,9 @@ func byPen(t *testing.T, rows [][]ink, copies []string) []*big.Rat {
 // readings under them are chosen to give its means.
 func TestFilledExample(t *testing.T) {
 	t.Parallel()
-	job, pack := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
-	dim := func(mark string) *packs.Dim {
-		for _, d := range job.Dims {
+	jb, pack := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
+	dim := func(mark string) *job.Dim {
+		for _, d := range jb.Dims {
 			if d.Mark == mark {
 				return d
 			}
@@ -165,7 +165,7 @@ func TestFilledExample(t *testing.T) {
 		t.Fatalf("there is no %s", mark)
 		return nil
 	}
-	judged := func(d *packs.Dim, l *reading.Limit, found string, values ...string) reading.Verdict {
+	judged := func(d *job.Dim, l *reading.Limit, found string, values ...string) reading.Verdict {
 		t.Helper()
 		var qs []*units.Quantity
 		parse := func(s string) *units.Quantity {
@@ -234,7 +234,7 @@ func TestFilledExample(t *testing.T) {
 	// What is judged as it is read.
 	for _, x := range []struct {
 		mark, found string
-		limit       func(*packs.Dim) *reading.Limit
+		limit       func(*job.Dim) *reading.Limit
 		values      []string
 		want        reading.Verdict
 	}{
@@ -251,11 +251,11 @@ func TestFilledExample(t *testing.T) {
 	}
 }
 
-func found(d *packs.Dim) *reading.Limit {
+func found(d *job.Dim) *reading.Limit {
 	if d.Found != nil {
 		return d.Found
 	}
 	return d.Left
 }
 
-func left(d *packs.Dim) *reading.Limit { return d.Left }
+func left(d *job.Dim) *reading.Limit { return d.Left }

@@ -2,13 +2,13 @@ package main
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/templates"
 )
 
@@ -84,7 +84,7 @@ func (s saying) inTree() string {
 func TestFortyThings(t *testing.T) {
 	t.Parallel()
 	type printed struct {
-		job  *packs.Job
+		jb   *job.Job
 		pack *templates.Pack
 	}
 	done := map[string]printed{}
@@ -96,9 +96,9 @@ func TestFortyThings(t *testing.T) {
 		p, ok := done[path]
 		if !ok {
 			if strings.HasPrefix(path, "packs/") {
-				p.job, p.pack = composed(t, s.file+".yaml", templates.Options{Paper: layout.A4})
+				p.jb, p.pack = composed(t, s.file+".yaml", templates.Options{Paper: layout.A4})
 			} else {
-				p.job, p.pack = goodPack(t, s.file+".yaml", layout.A4, false)
+				p.jb, p.pack = goodPack(t, s.file+".yaml", layout.A4, false)
 			}
 			done[path] = p
 		}
@@ -109,7 +109,7 @@ func TestFortyThings(t *testing.T) {
 		if !strings.Contains(string(data), s.line) {
 			t.Errorf("%d: %s does not say %q", s.no, path, s.line)
 		}
-		text, boxes := s.onPaper(t, p.job, p.pack)
+		text, boxes := s.onPaper(t, p.jb, p.pack)
 		for _, w := range s.words {
 			if !strings.Contains(text, unspaced(w)) {
 				t.Errorf("%d, %s: %q is not on the %s sheet; there is %s", s.no, s.what, w, s.sheet, text)
@@ -123,10 +123,10 @@ func TestFortyThings(t *testing.T) {
 
 // onPaper gives the texts of a saying without spaces, and how many boxes to write
 // figures in it has.
-func (s saying) onPaper(t *testing.T, job *packs.Job, pack *templates.Pack) (string, int) {
+func (s saying) onPaper(t *testing.T, jb *job.Job, pack *templates.Pack) (string, int) {
 	t.Helper()
 	var ref layout.Ref
-	for _, d := range job.Dims {
+	for _, d := range jb.Dims {
 		if d.Mark == s.mark {
 			ref = layout.Ref(d.At)
 		}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"math"
 	"os"
 	"path/filepath"
@@ -23,7 +24,7 @@ import (
 // one of its drawings.
 type heatPaper struct {
 	name string
-	heat *packs.Heat
+	heat *job.Heat
 	page layout.Frame
 }
 
@@ -39,11 +40,11 @@ var heatsOnPaper = sync.OnceValue(func() []heatPaper {
 			if err != nil || !strings.Contains(string(data), "\nheats:") {
 				continue
 			}
-			job, _ := packs.Load(os.DirFS(dir), packs.Inputs{Definition: base})
+			jb, _ := packs.Load(os.DirFS(dir), packs.Inputs{Definition: base})
 			for _, paper := range papers {
-				pack, _ := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+				pack, _ := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
 				for _, p := range pack.Pages.Pages {
-					for _, h := range job.Heats {
+					for _, h := range jb.Heats {
 						if p.Sheet == "heats" {
 							out = append(out, heatPaper{base + " " + paper.Name + " " + h.Mark, h, p})
 						}
@@ -68,7 +69,7 @@ func drawnHeats(line string) []heatPaper {
 }
 
 // withRole gives the corners of the lines that have a role, on the page.
-func withRole(p layout.Frame, h *packs.Heat, of string) [][]layout.Point {
+func withRole(p layout.Frame, h *job.Heat, of string) [][]layout.Point {
 	var out [][]layout.Point
 	for _, it := range p.Items {
 		path, ok := it.Shape.(layout.Path)
@@ -293,11 +294,11 @@ func heatText(t *testing.T, files string, name string, change ...string) string 
 		t.Fatal(err)
 	}
 	text := strings.NewReplacer(change...).Replace(string(data))
-	job, problems := packs.Load(fstest.MapFS{name: {Data: []byte(text)}}, packs.Inputs{Definition: name})
+	jb, problems := packs.Load(fstest.MapFS{name: {Data: []byte(text)}}, packs.Inputs{Definition: name})
 	if problems.Errors() > 0 {
 		t.Fatal(problems)
 	}
-	pack, misfits := templates.Compose(job, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
+	pack, misfits := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
 	if len(misfits) > 0 {
 		t.Fatal(misfits)
 	}
@@ -367,9 +368,9 @@ func TestPullerIsJudged(t *testing.T) {
 // 100 °C: 1.2e-5 t + 0.4e-8 t² - 2.416e-4 = 0.9984e-3.
 func TestMakersTemperatureOpensMore(t *testing.T) {
 	t.Parallel()
-	job, _ := composed(t, "bevel-gearbox.yaml", templates.Options{Paper: layout.A4})
+	jb, _ := composed(t, "bevel-gearbox.yaml", templates.Options{Paper: layout.A4})
 	const growth = 1.2e-5*100 + 0.4e-8*100*100 - 2.416e-4
-	for _, h := range job.Heats {
+	for _, h := range jb.Heats {
 		want := growth*float64(h.Fit.Diameter) - float64(h.Fit.Greatest)
 		if got := float64(h.PutOn.Plan.Room); h.PutOn.SetTo != 100 || math.Abs(got-want) > 1e-4 {
 			t.Errorf("%s: room of %.4f mm at %g °C, want %.4f at 100 °C", h.Mark, got, float64(h.PutOn.SetTo), want)
@@ -378,7 +379,7 @@ func TestMakersTemperatureOpensMore(t *testing.T) {
 			t.Errorf("%s: needs %.1f °C and is heated to 100", h.Mark, need)
 		}
 	}
-	if len(job.Heats) != 6 {
-		t.Errorf("%d heats, want one for each of the six bearings", len(job.Heats))
+	if len(jb.Heats) != 6 {
+		t.Errorf("%d heats, want one for each of the six bearings", len(jb.Heats))
 	}
 }

@@ -217,14 +217,14 @@ func FuzzPipeline(f *testing.F) {
 	faces := pdf.NewFaces()
 	f.Fuzz(func(t *testing.T, data []byte) {
 		files := fstest.MapFS{"x.yaml": &fstest.MapFile{Data: data, Mode: fs.ModePerm}}
-		job, problems := packs.Load(files, packs.Inputs{Definition: "x.yaml"})
+		jb, problems := packs.Load(files, packs.Inputs{Definition: "x.yaml"})
 		for _, p := range problems {
 			if p.Pos.File != "x.yaml" || p.Message == "" || p.Code == "" {
 				t.Errorf("a problem without place or words: %+v", p)
 			}
 		}
 		// A job with errors is composed too, for a draft.
-		pack, misfits := templates.Compose(job, templates.Options{Paper: layout.Letter, Draft: problems.Errors() > 0}, faces, problems)
+		pack, misfits := templates.Compose(jb, templates.Options{Paper: layout.Letter, Draft: problems.Errors() > 0}, faces, problems)
 		if problems.Errors() == 0 {
 			checkNamed(t, "a job without errors", misfits, len(bytes.Split(data, []byte("\n"))))
 		}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"math"
 	"os"
 	"path/filepath"
@@ -27,16 +28,16 @@ func TestLiftDrawingsAreToScale(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, f := range files {
-			job, _ := packs.Load(os.DirFS(dir), packs.Inputs{Definition: filepath.Base(f)})
+			jb, _ := packs.Load(os.DirFS(dir), packs.Inputs{Definition: filepath.Base(f)})
 			for _, paper := range papers {
-				if len(job.Lifts) == 0 {
+				if len(jb.Lifts) == 0 {
 					continue
 				}
-				pack, misfits := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+				pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
 				if len(misfits) > 0 {
 					t.Errorf("%s on %s: %v", f, paper.Name, misfits)
 				}
-				for _, l := range job.Lifts {
+				for _, l := range jb.Lifts {
 					if l.Result != nil {
 						measured += measureLift(t, filepath.Base(f)+" "+paper.Name, l, pack.Pages.Pages)
 					}
@@ -50,7 +51,7 @@ func TestLiftDrawingsAreToScale(t *testing.T) {
 }
 
 // measureLift measures the legs of one lift and gives how many there are.
-func measureLift(t *testing.T, where string, l *packs.Lift, pages []layout.Frame) int {
+func measureLift(t *testing.T, where string, l *job.Lift, pages []layout.Frame) int {
 	t.Helper()
 	scale := 0.0
 	for i, leg := range l.Result.Legs {
@@ -85,7 +86,7 @@ func measureLift(t *testing.T, where string, l *packs.Lift, pages []layout.Frame
 
 // saysScale reports whether the page with the lift's drawing names the scale, in
 // both views.
-func saysScale(pages []layout.Frame, l *packs.Lift, scale float64) bool {
+func saysScale(pages []layout.Frame, l *job.Lift, scale float64) bool {
 	want := strings.TrimSuffix(fmt.Sprintf("1 : %.1f", scale), ".0")
 	for _, p := range pages {
 		text, here := "", false
@@ -124,8 +125,8 @@ func drawn(t *testing.T, where string, pages []layout.Frame, role string) (right
 // does; two corners may carry more, and no leg is counted with less.
 func TestCasingIsNotSplitEvenly(t *testing.T) {
 	t.Parallel()
-	job, _ := packs.Load(os.DirFS(filepath.Join(testdata, "good")), packs.Inputs{Definition: "lift-casing.yaml"})
-	plan := job.Lifts[0].Plan
+	jb, _ := packs.Load(os.DirFS(filepath.Join(testdata, "good")), packs.Inputs{Definition: "lift-casing.yaml"})
+	plan := jb.Lifts[0].Plan
 	plan.Load.MassTolerance, plan.Load.CoGTolerance = 0, lift.Point{}
 	for i := range plan.Legs {
 		plan.Legs[i].Sling.Mass, plan.Legs[i].Gear = 0, nil
@@ -159,8 +160,8 @@ func TestCasingIsNotSplitEvenly(t *testing.T) {
 func TestStepsPointToTheirLiftSheet(t *testing.T) {
 	t.Parallel()
 	pages := func(dir, name string) []string {
-		job, _ := packs.Load(os.DirFS(filepath.Join(testdata, dir)), packs.Inputs{Definition: name})
-		pack, misfits := templates.Compose(job, templates.Options{Paper: layout.A4, Draft: true}, pdf.NewFaces(), nil)
+		jb, _ := packs.Load(os.DirFS(filepath.Join(testdata, dir)), packs.Inputs{Definition: name})
+		pack, misfits := templates.Compose(jb, templates.Options{Paper: layout.A4, Draft: true}, pdf.NewFaces(), nil)
 		if len(misfits) > 0 {
 			t.Errorf("%s: %v", name, misfits)
 		}

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -9,7 +10,6 @@ import (
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/templates"
 )
 
@@ -22,9 +22,9 @@ func TestMarksWhereTheyBelong(t *testing.T) {
 		for _, paper := range papers {
 			t.Run(starter+" "+paper.Name, func(t *testing.T) {
 				t.Parallel()
-				job, pack := composed(t, starter, templates.Options{Paper: paper})
+				jb, pack := composed(t, starter, templates.Options{Paper: paper})
 				sheets := sheetTexts(t, pack.Pages)
-				need := marksNeeded(job)
+				need := marksNeeded(jb)
 				if len(need) < 30 {
 					t.Errorf("only %d marks are looked for", len(need))
 				}
@@ -59,9 +59,9 @@ type needed struct{ mark, sheet, why string }
 
 // marksNeeded lists what has to be found where: on the sheets of work at the steps
 // that deal with a thing, on the register whatever has a tag.
-func marksNeeded(job *packs.Job) []needed {
+func marksNeeded(jb *job.Job) []needed {
 	var out []needed
-	at := func(mark string, st *packs.Step, why string) {
+	at := func(mark string, st *job.Step, why string) {
 		if st != nil {
 			sheet := "traveler"
 			if st.Section.Back {
@@ -70,7 +70,7 @@ func marksNeeded(job *packs.Job) []needed {
 			out = append(out, needed{mark, sheet, why + " at " + st.No})
 		}
 	}
-	for _, d := range job.Dims {
+	for _, d := range jb.Dims {
 		mark := d.Mark
 		if d.In != nil {
 			mark = d.In.Mark // several places in one block
@@ -78,7 +78,7 @@ func marksNeeded(job *packs.Job) []needed {
 		at(mark, d.FoundAt, "is measured")
 		at(mark, d.LeftAt, "is set")
 	}
-	for _, s := range job.Sections {
+	for _, s := range jb.Sections {
 		for _, st := range s.Steps {
 			for _, d := range st.Recall {
 				at(d.Mark, st, "is compared")
@@ -99,7 +99,7 @@ func marksNeeded(job *packs.Job) []needed {
 			}
 		}
 	}
-	for _, tag := range job.Tags {
+	for _, tag := range jb.Tags {
 		out = append(out, needed{tag.Mark, "register", "has a tag"})
 		for _, s := range tag.Sets {
 			out = append(out, needed{s.Mark, "register", "its parts are in " + tag.Mark})
@@ -109,7 +109,7 @@ func marksNeeded(job *packs.Job) []needed {
 }
 
 // whereMark is the mark of where a part is kept; the bench has a word.
-func whereMark(w packs.Where) string {
+func whereMark(w job.Where) string {
 	switch {
 	case w.Container != nil && w.Pocket != "":
 		return w.Container.Mark + "/" + w.Pocket
@@ -120,7 +120,7 @@ func whereMark(w packs.Where) string {
 	case w.Bench:
 		return "bench"
 	}
-	return packs.ScrapMark
+	return job.ScrapMark
 }
 
 // TestNoMarkIsLost: each mark that stands in a definition at the head of a thing
@@ -135,14 +135,14 @@ func TestNoMarkIsLost(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			job, pack := composed(t, starter, templates.Options{Paper: layout.A4})
+			jb, pack := composed(t, starter, templates.Options{Paper: layout.A4})
 			all := strings.Join(words(t, painted(t, pack.Pages), len(pack.Pages.Pages)), "\n")
 			marks := regexp.MustCompile(`(?m)^  ([DCBYLHJWSKO][1-9]\d*):(?:.*\n(?:    .*\n)*)`).FindAllStringSubmatch(string(data), -1)
 			if len(marks) < 10 {
 				t.Fatalf("only %d marks are defined", len(marks))
 			}
 			for _, m := range marks {
-				if otherBuild(job, m[0]) {
+				if otherBuild(jb, m[0]) {
 					continue
 				}
 				if !regexp.MustCompile(`(^|[^\pL\pN])` + m[1] + `($|[^\pL\pN])`).MatchString(all) {
@@ -155,12 +155,12 @@ func TestNoMarkIsLost(t *testing.T) {
 
 // otherBuild reports whether an entry is for another build than the one that the
 // job chose.
-func otherBuild(job *packs.Job, entry string) bool {
+func otherBuild(jb *job.Job, entry string) bool {
 	m := regexp.MustCompile(`\bif: ([\w-]+)`).FindStringSubmatch(entry)
 	if m == nil {
 		return false
 	}
-	for _, c := range job.Choices {
+	for _, c := range jb.Choices {
 		if c.Build == m[1] {
 			return false
 		}
@@ -176,7 +176,7 @@ func TestTagsSayWhatTheyHoldAndWhere(t *testing.T) {
 	for _, starter := range starters(t) {
 		t.Run(starter, func(t *testing.T) {
 			t.Parallel()
-			job, pack := composed(t, starter, templates.Options{Paper: layout.A4})
+			jb, pack := composed(t, starter, templates.Options{Paper: layout.A4})
 			pages := placedWords(t, painted(t, pack.Tags))
 			byCode := map[string]string{}
 			for i, f := range pack.Tags.Pages {
@@ -184,20 +184,20 @@ func TestTagsSayWhatTheyHoldAndWhere(t *testing.T) {
 					byCode[codeIn(f, a)] = textWithin(pages[i], a)
 				}
 			}
-			for _, tag := range job.Tags {
+			for _, tag := range jb.Tags {
 				checkTag(t, tag, byCode[tag.Code])
 			}
 		})
 	}
 }
 
-func checkTag(t *testing.T, tag *packs.Tag, text string) {
+func checkTag(t *testing.T, tag *job.Tag, text string) {
 	t.Helper()
 	flat := strings.Join(strings.Fields(text), " ")
 	want := []string{tag.Base, tag.Detail}
 	if !tag.Spare {
 		want = append(want, tag.Name, strconv.Itoa(tag.N)+" of "+strconv.Itoa(tag.Of), tag.Keep)
-		if n := packs.Pieces(tag.In); n > 0 || tag.Container == nil || len(tag.Container.Pockets) == 0 {
+		if n := job.Pieces(tag.In); n > 0 || tag.Container == nil || len(tag.Container.Pockets) == 0 {
 			want = append(want, strconv.Itoa(n)+" piece")
 		} else {
 			want = append(want, strconv.Itoa(len(tag.Container.Pockets))+" bags")
@@ -208,7 +208,7 @@ func checkTag(t *testing.T, tag *packs.Tag, text string) {
 	case tag.Scrap:
 		want = append(want, "register p.") // all that goes to scrap has no room on a label
 	default:
-		for _, m := range append(append([]*packs.Move{}, tag.In...), tag.Out...) {
+		for _, m := range append(append([]*job.Move{}, tag.In...), tag.Out...) {
 			want = append(want, m.Step.No)
 		}
 		for _, m := range tag.In {

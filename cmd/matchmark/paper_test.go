@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"sync"
@@ -34,7 +35,7 @@ func starters(t *testing.T) []string {
 // A setting is one starter set on paper, once for all tests that read it.
 type setting struct {
 	once     sync.Once
-	job      *packs.Job
+	jb       *job.Job
 	pack     *templates.Pack
 	problems source.Problems
 }
@@ -43,20 +44,20 @@ var settings sync.Map // from starter and options to *setting
 
 // composed loads and composes one starter, which must be without a problem. The
 // tests share what they get and must not change it.
-func composed(t *testing.T, starter string, o templates.Options) (*packs.Job, *templates.Pack) {
+func composed(t *testing.T, starter string, o templates.Options) (*job.Job, *templates.Pack) {
 	t.Helper()
 	found, _ := settings.LoadOrStore(fmt.Sprint(starter, o), &setting{})
 	s := found.(*setting)
 	s.once.Do(func() {
-		s.job, s.problems = packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: starter})
+		s.jb, s.problems = packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: starter})
 		if len(s.problems) == 0 {
-			s.pack, s.problems = templates.Compose(s.job, o, pdf.NewFaces(), nil)
+			s.pack, s.problems = templates.Compose(s.jb, o, pdf.NewFaces(), nil)
 		}
 	})
 	if len(s.problems) > 0 {
 		t.Fatalf("%s on %s: %v", starter, o.Paper.Name, s.problems)
 	}
-	return s.job, s.pack
+	return s.jb, s.pack
 }
 
 // leastBox is the least size of each write-in box, in millimetres: the table of

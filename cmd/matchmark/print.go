@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"matchmark/packs/job"
 	"path/filepath"
 
 	"matchmark/layout"
@@ -27,38 +28,38 @@ func printPack(args []string, s streams) int {
 	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
-	job, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site})
+	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site})
 	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
-		report(s.err, problems, job.Files)
+		report(s.err, problems, jb.Files)
 		return exitFor(problems)
 	}
-	paper, err := paperNamed(cmp.Or(p.paper, job.Site.Paper))
+	paper, err := paperNamed(cmp.Or(p.paper, jb.Site.Paper))
 	if err != nil {
 		return s.usage(err, "")
 	}
-	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: job.Site.Gloves}}
-	pack, misfits := templates.Compose(job, o, pdf.NewFaces(), problems)
+	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}}
+	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()
-	report(s.err, problems, job.Files)
+	report(s.err, problems, jb.Files)
 	if problems.Errors() > 0 {
 		if !p.draft {
 			return exitFor(problems)
 		}
 		// Set once more, with the word across each page and all problems in front.
 		o.Draft = true
-		pack, _ = templates.Compose(job, o, pdf.NewFaces(), problems)
+		pack, _ = templates.Compose(jb, o, pdf.NewFaces(), problems)
 	}
 	if err := pack.Keep(p.sheets, p.marks); err != nil {
 		return s.usage(err, "")
 	}
-	return writePack(pack, job, p.out, s)
+	return writePack(pack, jb, p.out, s)
 }
 
 // writePack paints the pack in memory, writes all files and says what was
 // written. A document with no page left by a selection is not written.
-func writePack(pack *templates.Pack, job *packs.Job, dir string, s streams) int {
-	stem := filepath.Join(dir, fileName(job.Order.Number+"-"+job.Order.Revision))
+func writePack(pack *templates.Pack, jb *job.Job, dir string, s streams) int {
+	stem := filepath.Join(dir, fileName(jb.Order.Number+"-"+jb.Order.Revision))
 	var files []output
 	var said []string
 	paint := func(name string, doc *layout.Doc, what string) error {
@@ -75,11 +76,11 @@ func writePack(pack *templates.Pack, job *packs.Job, dir string, s streams) int 
 	}
 	var register bytes.Buffer
 	err := errors.Join(
-		packs.WriteRegister(&register, job),
+		packs.WriteRegister(&register, jb),
 		paint("-tags.pdf", pack.Tags, fmt.Sprintf("%s on %s", counted(pack.TagCount, "tag"), counted(len(pack.Tags.Pages), "page"))),
 	)
 	files = append(files, output{path: stem + "-register.csv", data: &register})
-	said = append(said, fmt.Sprintf("%s: %s", stem+"-register.csv", counted(len(job.Tags), "line")))
+	said = append(said, fmt.Sprintf("%s: %s", stem+"-register.csv", counted(len(jb.Tags), "line")))
 	err = errors.Join(err, paint("-pack.pdf", pack.Pages, counted(len(pack.Pages.Pages), "page")))
 	if err == nil {
 		err = writeAll(files)

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/csv"
 	"image"
+	"matchmark/packs/job"
 	"os"
 	"strconv"
 	"strings"
@@ -27,8 +28,8 @@ func TestTagCodesReadBack(t *testing.T) {
 		for _, paper := range papers {
 			t.Run(starter+" "+paper.Name, func(t *testing.T) {
 				t.Parallel()
-				job, pack := composed(t, starter, templates.Options{Paper: paper})
-				keys := registerKeys(t, job)
+				jb, pack := composed(t, starter, templates.Options{Paper: paper})
+				keys := registerKeys(t, jb)
 				images := rendered(t, painted(t, pack.Tags), 0, 0, paper.W, paper.H)
 				if len(images) != len(pack.Tags.Pages) {
 					t.Fatalf("%d pages are rendered, the tags have %d", len(images), len(pack.Tags.Pages))
@@ -61,10 +62,10 @@ func TestTagCodesReadBack(t *testing.T) {
 
 // registerKeys reads the register as another program would: from the key to the
 // mark.
-func registerKeys(t *testing.T, job *packs.Job) map[string]string {
+func registerKeys(t *testing.T, jb *job.Job) map[string]string {
 	t.Helper()
 	var b bytes.Buffer
-	if err := packs.WriteRegister(&b, job); err != nil {
+	if err := packs.WriteRegister(&b, jb); err != nil {
 		t.Fatal(err)
 	}
 	rows, err := csv.NewReader(&b).ReadAll()
@@ -186,7 +187,7 @@ func TestPageCodesReadBack(t *testing.T) {
 			}
 			t.Run(starter+" "+paper.Name, func(t *testing.T) {
 				t.Parallel()
-				job, pack := composed(t, starter, templates.Options{Paper: paper})
+				jb, pack := composed(t, starter, templates.Options{Paper: paper})
 				pages := pack.Pages.Pages
 				const headH = 60
 				images := rendered(t, painted(t, pack.Pages), 0, 0, max(paper.W, paper.H), headH)
@@ -194,7 +195,7 @@ func TestPageCodesReadBack(t *testing.T) {
 					t.Fatalf("%d pages are rendered, the pack has %d", len(images), len(pages))
 				}
 				for i, f := range pages {
-					want := strings.ToUpper(job.Order.Number + " " + job.Order.Revision + " " + strconv.Itoa(i+1) + "/" + strconv.Itoa(len(pages)) + " " + job.Digest)
+					want := strings.ToUpper(jb.Order.Number + " " + jb.Order.Revision + " " + strconv.Itoa(i+1) + "/" + strconv.Itoa(len(pages)) + " " + jb.Digest)
 					found := 0
 					for _, it := range f.Items {
 						if _, ok := it.Shape.(layout.Modules); !ok {
@@ -205,14 +206,14 @@ func TestPageCodesReadBack(t *testing.T) {
 							t.Errorf("page %d: the code says %q, want %q", i+1, got, want)
 						}
 					}
-					if !footed(f, job.Digest) {
+					if !footed(f, jb.Digest) {
 						t.Errorf("page %d does not print the digest", i+1)
 					}
 					if found != 1 {
 						t.Errorf("page %d has %d codes", i+1, found)
 					}
 					printed := area{0, 0, f.W, f.H}.text(f)
-					for _, part := range []string{strconv.Itoa(i+1) + "of" + strconv.Itoa(len(pages)), job.Order.Number, "rev" + job.Order.Revision} {
+					for _, part := range []string{strconv.Itoa(i+1) + "of" + strconv.Itoa(len(pages)), jb.Order.Number, "rev" + jb.Order.Revision} {
 						if !strings.Contains(printed, part) {
 							t.Errorf("page %d does not print %q, which its code holds", i+1, part)
 						}

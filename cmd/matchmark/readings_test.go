@@ -1,6 +1,7 @@
 package main
 
 import (
+	"matchmark/packs/job"
 	"math"
 	"os"
 	"path/filepath"
@@ -17,7 +18,7 @@ import (
 )
 
 // goodPack loads and composes a definition of testdata/good.
-func goodPack(t *testing.T, name string, paper layout.Paper, gloves bool) (*packs.Job, *templates.Pack) {
+func goodPack(t *testing.T, name string, paper layout.Paper, gloves bool) (*job.Job, *templates.Pack) {
 	t.Helper()
 	files := os.DirFS(filepath.Join(testdata, "good"))
 	in := packs.Inputs{Definition: name}
@@ -28,15 +29,15 @@ func goodPack(t *testing.T, name string, paper layout.Paper, gloves bool) (*pack
 	if exists(files, base+".site.yaml") {
 		in.Site = base + ".site.yaml"
 	}
-	job, problems := packs.Load(files, in)
+	jb, problems := packs.Load(files, in)
 	if len(problems) > 0 {
 		t.Fatalf("%s: %v", name, problems)
 	}
-	pack, misfits := templates.Compose(job, templates.Options{Paper: paper, Pen: layout.Pen{Gloves: gloves}}, pdf.NewFaces(), nil)
+	pack, misfits := templates.Compose(jb, templates.Options{Paper: paper, Pen: layout.Pen{Gloves: gloves}}, pdf.NewFaces(), nil)
 	if len(misfits) > 0 {
 		t.Fatalf("%s on %s: %v", name, paper.Name, misfits)
 	}
-	return job, pack
+	return jb, pack
 }
 
 // TestGoodOnPaper sees that every page of every good definition keeps the sizes of
@@ -78,9 +79,9 @@ func boxesOf(pack *templates.Pack, sheet, role string, at source.Pos, cells int)
 }
 
 // atOf is the place of a dimension in the file.
-func atOf(t *testing.T, job *packs.Job, base string) source.Pos {
+func atOf(t *testing.T, jb *job.Job, base string) source.Pos {
 	t.Helper()
-	for _, d := range job.Dims {
+	for _, d := range jb.Dims {
 		if d.Base == base {
 			return d.At
 		}
@@ -135,9 +136,9 @@ var arrangements = []struct {
 func TestArrangementsOnPaper(t *testing.T) {
 	t.Parallel()
 	for _, paper := range papers {
-		job, pack := goodPack(t, "every-arrangement.yaml", paper, false)
+		jb, pack := goodPack(t, "every-arrangement.yaml", paper, false)
 		for _, c := range arrangements {
-			got := boxesOf(pack, c.sheet, c.role, atOf(t, job, c.mark), c.cells)
+			got := boxesOf(pack, c.sheet, c.role, atOf(t, jb, c.mark), c.cells)
 			if len(got) != c.count {
 				t.Errorf("%s: %s (%s): %d boxes %s on the %s sheet, want %d", paper.Name, c.mark, c.name, len(got), c.role, c.sheet, c.count)
 			}
@@ -165,11 +166,11 @@ func corner(it layout.Item, f layout.Frame) (x, y float64) {
 func TestPlacesOfBoxes(t *testing.T) {
 	t.Parallel()
 	for _, paper := range papers {
-		job, pack := goodPack(t, "every-arrangement.yaml", paper, false)
+		jb, pack := goodPack(t, "every-arrangement.yaml", paper, false)
 		upright := layout.Frame{W: paper.W, H: paper.H}
 		// Eight boxes clockwise: 45° to 135° go down on the right, 225° to 315° up on
 		// the left.
-		clock := boxesOf(pack, "traveler", layout.RoleValue, atOf(t, job, "D3"), 4)
+		clock := boxesOf(pack, "traveler", layout.RoleValue, atOf(t, jb, "D3"), 4)
 		x, y := make([]float64, 8), make([]float64, 8)
 		for i, it := range clock {
 			x[i], y[i] = corner(it, upright)
@@ -183,9 +184,9 @@ func TestPlacesOfBoxes(t *testing.T) {
 		if !(y[0] < y[1] && y[4] > y[3]) {
 			t.Errorf("%s: top and bottom of the clock at %.0f, %.0f", paper.Name, x, y)
 		}
-		checkLattice(t, paper, pack, "traveler", atOf(t, job, "D2"), 7, 2)
-		checkLattice(t, paper, pack, "readings", atOf(t, job, "D5"), 4, 4)
-		checkLattice(t, paper, pack, "readings", atOf(t, job, "D6"), 4, 7)
+		checkLattice(t, paper, pack, "traveler", atOf(t, jb, "D2"), 7, 2)
+		checkLattice(t, paper, pack, "readings", atOf(t, jb, "D5"), 4, 4)
+		checkLattice(t, paper, pack, "readings", atOf(t, jb, "D6"), 4, 7)
 	}
 }
 
@@ -235,7 +236,7 @@ func textsOf(pack *templates.Pack, sheet string, at source.Pos) string {
 // stands; the words are our own.
 func TestLimitsInWords(t *testing.T) {
 	t.Parallel()
-	job, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
+	jb, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
 	for mark, words := range map[string][]string{
 		"D1": {"0.20 – 0.40 mm", "old part", "at most 0.60 mm", "mended", "at most 0.80 mm", "over: renew both halves", "under: tell the engineer",
 			"source: letter 11", "sources differ", "sheet 3: 2.0 to 4.0 mm (a slipped point)", "USED, chosen at W1",
@@ -260,7 +261,7 @@ func TestLimitsInWords(t *testing.T) {
 		"D28": {"0.20 – 0.35 mm", "spread at most 0.10 mm"}, "D29": {"yes", "no"}, "D30": {"at least 4.00 mm"},
 		"D31": {"44.5 – 45.5°"}, "D32": {"410 – 450 N"},
 	} {
-		got := textsOf(pack, "traveler", atOf(t, job, mark))
+		got := textsOf(pack, "traveler", atOf(t, jb, mark))
 		for _, w := range words {
 			if !strings.Contains(got, w) {
 				t.Errorf("%s: %q is not printed; the block says %q", mark, w, got)
@@ -272,7 +273,7 @@ func TestLimitsInWords(t *testing.T) {
 		"D6": {"G1", "G20", "upper third", "record"},
 		"D8": {"hub: at most 200 °C", "cover: at most 100 °C", "taken hot", "14 min", "over: stop and let it cool"},
 	} {
-		got := textsOf(pack, "readings", atOf(t, job, mark))
+		got := textsOf(pack, "readings", atOf(t, jb, mark))
 		for _, w := range words {
 			if !strings.Contains(got, w) {
 				t.Errorf("%s: %q is not printed; the sheet says %q", mark, w, got)
@@ -286,8 +287,8 @@ func TestLimitsInWords(t *testing.T) {
 func TestMatrixHeadsStandOnEachPage(t *testing.T) {
 	t.Parallel()
 	for _, paper := range papers {
-		job, pack := goodPack(t, "every-arrangement.yaml", paper, false)
-		at := atOf(t, job, "D6")
+		jb, pack := goodPack(t, "every-arrangement.yaml", paper, false)
+		at := atOf(t, jb, "D6")
 		pages := 0
 		for _, f := range pack.Pages.Pages {
 			one := &templates.Pack{Pages: &layout.Doc{Pages: []layout.Frame{f}}}
@@ -315,9 +316,9 @@ func TestMatrixHeadsStandOnEachPage(t *testing.T) {
 // for the way round, and their ticks in putting back.
 func TestStacksAndMarks(t *testing.T) {
 	t.Parallel()
-	job, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
+	jb, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
 	step := map[string]source.Pos{}
-	for _, s := range job.Sections {
+	for _, s := range jb.Sections {
 		for _, st := range s.Steps {
 			step[st.Key] = st.At
 		}
@@ -349,8 +350,8 @@ func TestStacksAndMarks(t *testing.T) {
 func TestDimensionSheets(t *testing.T) {
 	t.Parallel()
 	for _, name := range []string{"every-arrangement.yaml", "inch-blower.yaml"} {
-		job, pack := goodPack(t, name, layout.Letter, false)
-		for _, d := range job.Dims {
+		jb, pack := goodPack(t, name, layout.Letter, false)
+		for _, d := range jb.Dims {
 			index := textsOf(pack, "dimensions", d.At)
 			if !strings.Contains(index, d.What) || !strings.Contains(index, d.Base) {
 				t.Errorf("%s: %s is not in the index: %q", name, d.Mark, index)
@@ -368,8 +369,8 @@ func TestDimensionSheets(t *testing.T) {
 			}
 		}
 	}
-	job, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
-	if got := textsOf(pack, "critical", atOf(t, job, "D18")); !strings.Contains(got, "left-hand screw behind the plug") {
+	jb, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
+	if got := textsOf(pack, "critical", atOf(t, jb, "D18")); !strings.Contains(got, "left-hand screw behind the plug") {
 		t.Errorf("the trap of D18/NDE is not flagged on the critical sheet: %q", got)
 	}
 }
@@ -377,7 +378,7 @@ func TestDimensionSheets(t *testing.T) {
 // pageWith is the first page that has a box of a dimension to be written in while
 // the machine is taken apart. Places of one dimension share the place in the file,
 // so the page is that of the first of them that fits the step.
-func pageWith(pack *templates.Pack, d *packs.Dim) int {
+func pageWith(pack *templates.Pack, d *job.Dim) int {
 	for _, f := range pack.Pages.Pages {
 		if f.Sheet != "traveler" && f.Sheet != "readings" {
 			continue

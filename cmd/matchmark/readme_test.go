@@ -48,8 +48,8 @@ func TestReadmeDefinitions(t *testing.T) {
 				t.Errorf("check speaks of the definition in the README:\n%s", got)
 			}
 			files := fstest.MapFS{"fan.yaml": &fstest.MapFile{Data: []byte(now)}}
-			job, problems := packs.Load(files, packs.Inputs{Definition: "fan.yaml"})
-			if _, misfits := templates.Compose(job, templates.Options{Paper: layout.A4}, pdf.NewFaces(), problems); len(misfits) > 0 {
+			jb, problems := packs.Load(files, packs.Inputs{Definition: "fan.yaml"})
+			if _, misfits := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), problems); len(misfits) > 0 {
 				t.Error(misfits)
 			}
 		case b.lang == "yaml":
@@ -73,9 +73,9 @@ func TestReadmeDefinitions(t *testing.T) {
 func saidOf(t *testing.T, text string) string {
 	t.Helper()
 	files := fstest.MapFS{"fan.yaml": &fstest.MapFile{Data: []byte(text)}}
-	job, problems := proof(files, packs.Inputs{Definition: "fan.yaml"})
+	jb, problems := proof(files, packs.Inputs{Definition: "fan.yaml"})
 	var out bytes.Buffer
-	report(&out, problems, job.Files)
+	report(&out, problems, jb.Files)
 	return out.String()
 }
 

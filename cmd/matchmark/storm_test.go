@@ -1,6 +1,7 @@
 package main
 
 import (
+	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"strings"
@@ -16,13 +17,13 @@ import (
 )
 
 // sister is the storm pump of a station that has its own serial number and options.
-func sister(t *testing.T, job string) (*packs.Job, *templates.Pack) {
+func sister(t *testing.T, jb string) (*job.Job, *templates.Pack) {
 	t.Helper()
 	data, err := os.ReadFile(filepath.Join(startersDir, "storm-pump.yaml"))
 	if err != nil {
 		t.Fatal(err)
 	}
-	files := fstest.MapFS{"pump.yaml": {Data: data}, "job.yaml": {Data: []byte(job)}}
+	files := fstest.MapFS{"pump.yaml": {Data: data}, "job.yaml": {Data: []byte(jb)}}
 	j, problems := packs.Load(files, packs.Inputs{Definition: "pump.yaml", Job: "job.yaml"})
 	if len(problems) > 0 {
 		t.Fatal(problems)
@@ -105,8 +106,8 @@ func TestStormPumpFits(t *testing.T) {
 	if least.Decimal() != "0.700" || most.Decimal() != "0.823" {
 		t.Errorf("wear ring clearance %s to %s, want 0.700 to 0.823", least.Decimal(), most.Decimal())
 	}
-	job, _ := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
-	for _, d := range job.Dims {
+	jb, _ := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
+	for _, d := range jb.Dims {
 		if d.Base == "D20" && d.Left.Text() != "0.70 to 0.82 mm" {
 			t.Errorf("%s is left at %s, want what the ring sizes leave", d.Mark, d.Left.Text())
 		}
@@ -117,10 +118,10 @@ func TestStormPumpFits(t *testing.T) {
 // finds that sum in a box beside them, on the page it names.
 func TestSumsStandWhereTheyAreRead(t *testing.T) {
 	t.Parallel()
-	job, pack := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
+	jb, pack := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
 	copied := 0
-	for _, d := range job.Dims {
-		for _, l := range []*packs.Ladder{d.FoundWork.Formula, d.LeftWork.Formula} {
+	for _, d := range jb.Dims {
+		for _, l := range []*job.Ladder{d.FoundWork.Formula, d.LeftWork.Formula} {
 			if l == nil {
 				continue
 			}
@@ -146,7 +147,7 @@ func TestSumsStandWhereTheyAreRead(t *testing.T) {
 
 // sumBox reports whether a box for the sum of the readings stands with them, as
 // found or as left.
-func sumBox(pack *templates.Pack, u packs.Use) bool {
+func sumBox(pack *templates.Pack, u job.Use) bool {
 	want := "sum, as found"
 	if u.Left {
 		want = "sum, as left"

@@ -98,7 +98,7 @@ func stretched(t *testing.T, f field, name, text string, on []layout.Paper) bool
 	t.Helper()
 	what := f.path + ", " + name
 	files := fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(text)}}
-	job, problems := packs.Load(files, packs.Inputs{Definition: "x.yaml"})
+	jb, problems := packs.Load(files, packs.Inputs{Definition: "x.yaml"})
 	lines := strings.Count(text, "\n") + 1
 	if problems.Errors() > 0 {
 		checkNamed(t, what, problems, lines)
@@ -106,7 +106,7 @@ func stretched(t *testing.T, f field, name, text string, on []layout.Paper) bool
 	}
 	held := true
 	for _, paper := range on {
-		pack, misfits := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), problems)
+		pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), problems)
 		if len(misfits) > 0 {
 			checkNamed(t, what, misfits, lines)
 			held = false

@@ -1,11 +1,11 @@
 package main
 
 import (
+	"matchmark/packs/job"
 	"slices"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/templates"
 )
 
@@ -15,8 +15,8 @@ import (
 func TestTagAndPaperAreTiedFourWays(t *testing.T) {
 	t.Parallel()
 	for _, starter := range starters(t) {
-		job, pack := composed(t, starter, templates.Options{Paper: layout.A4})
-		for _, tag := range job.Tags {
+		jb, pack := composed(t, starter, templates.Options{Paper: layout.A4})
+		for _, tag := range jb.Tags {
 			if tag.Spare {
 				continue
 			}
@@ -33,12 +33,12 @@ func TestTagAndPaperAreTiedFourWays(t *testing.T) {
 			if !onCounts(pack, tag) {
 				t.Errorf("%s: the sheet of counts has no line with a tick for the stub of %s", starter, tag.Mark)
 			}
-			if tag.Kind == packs.HangTag && texts(pack.Tags, tag.Code) < 2 {
+			if tag.Kind == job.HangTag && texts(pack.Tags, tag.Code) < 2 {
 				t.Errorf("%s: the code of %s is not on tag and stub in words", starter, tag.Mark)
 			}
 		}
-		for _, c := range job.Containers {
-			if len(c.Out) > 0 && !mustBeEmpty(job, pack, c) {
+		for _, c := range jb.Containers {
+			if len(c.Out) > 0 && !mustBeEmpty(jb, pack, c) {
 				t.Errorf("%s: no step says that %s must be empty", starter, c.Mark)
 			}
 		}
@@ -47,7 +47,7 @@ func TestTagAndPaperAreTiedFourWays(t *testing.T) {
 
 // onStep reports whether a mark stands on a page of work below the number of a step
 // and above the next one.
-func onStep(pack *templates.Pack, st *packs.Step, mark string) bool {
+func onStep(pack *templates.Pack, st *job.Step, mark string) bool {
 	for _, f := range pack.Pages.Pages {
 		from, to := stepRoom(f, st)
 		if from < 0 {
@@ -63,7 +63,7 @@ func onStep(pack *templates.Pack, st *packs.Step, mark string) bool {
 
 // stepRoom is the height on a page from the number of a step to that of the next;
 // from is below zero where the step is not on the page.
-func stepRoom(f layout.Frame, st *packs.Step) (from, to layout.Mm) {
+func stepRoom(f layout.Frame, st *job.Step) (from, to layout.Mm) {
 	from, to = -1, f.H
 	if f.Sheet != "traveler" && f.Sheet != "reassembly" {
 		return from, to
@@ -87,7 +87,7 @@ func stepRoom(f layout.Frame, st *packs.Step) (from, to layout.Mm) {
 
 // onCounts reports whether the sheet of counts has the mark of a tag and a tick box
 // in its line.
-func onCounts(pack *templates.Pack, tag *packs.Tag) bool {
+func onCounts(pack *templates.Pack, tag *job.Tag) bool {
 	for _, f := range pack.Pages.Pages {
 		if f.Sheet != "counts" {
 			continue
@@ -128,8 +128,8 @@ func texts(doc *layout.Doc, want string) int {
 
 // mustBeEmpty reports whether a step lists a container as empty, in its data and,
 // with a box to tick, on paper.
-func mustBeEmpty(job *packs.Job, pack *templates.Pack, c *packs.Container) bool {
-	for _, s := range job.Sections {
+func mustBeEmpty(jb *job.Job, pack *templates.Pack, c *job.Container) bool {
+	for _, s := range jb.Sections {
 		for _, st := range s.Steps {
 			if !slices.Contains(st.Empty, c) {
 				continue

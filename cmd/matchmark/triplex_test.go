@@ -12,6 +12,7 @@ import (
 	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/packs/fit"
+	"matchmark/packs/job"
 	"matchmark/packs/units"
 	"matchmark/templates"
 )
@@ -23,9 +24,9 @@ const triplex = "triplex-pump.yaml"
 // and 0, f7 -36 and -71; 70 h6 0 and -19), from memory.
 func TestTriplexPumpFits(t *testing.T) {
 	t.Parallel()
-	job, _ := composed(t, triplex, templates.Options{Paper: layout.A4})
+	jb, _ := composed(t, triplex, templates.Options{Paper: layout.A4})
 	limit := map[string]string{}
-	for _, d := range job.Dims {
+	for _, d := range jb.Dims {
 		if d.Left != nil {
 			limit[d.Base] = d.Left.Text()
 		} else if d.Found != nil {
@@ -117,9 +118,9 @@ var triplexBoxes = []struct {
 func TestTriplexPumpBoxes(t *testing.T) {
 	t.Parallel()
 	for _, paper := range papers {
-		job, pack := composed(t, triplex, templates.Options{Paper: paper})
+		jb, pack := composed(t, triplex, templates.Options{Paper: paper})
 		for _, c := range triplexBoxes {
-			if got := boxesOf(pack, c.sheet, c.role, atOf(t, job, c.mark), c.cells); len(got) != c.count {
+			if got := boxesOf(pack, c.sheet, c.role, atOf(t, jb, c.mark), c.cells); len(got) != c.count {
 				t.Errorf("%s: %s (%s): %d boxes %s of %d characters on the %s sheet, want %d", paper.Name, c.mark, c.name, len(got), c.role, c.cells, c.sheet, c.count)
 			}
 		}
@@ -130,9 +131,9 @@ func TestTriplexPumpBoxes(t *testing.T) {
 // on paper: three lines, two valves at each, two sides of the crankshaft.
 func TestTriplexPumpRepeats(t *testing.T) {
 	t.Parallel()
-	job, _ := composed(t, triplex, templates.Options{Paper: layout.A4})
+	jb, _ := composed(t, triplex, templates.Options{Paper: layout.A4})
 	steps, printed := map[string]int{}, 0
-	for _, s := range job.Sections {
+	for _, s := range jb.Sections {
 		for _, st := range s.Steps {
 			if st.Undoes == nil {
 				steps[st.Key]++
@@ -155,7 +156,7 @@ func TestTriplexPumpRepeats(t *testing.T) {
 		t.Errorf("%d steps, %d of them once, %d printed; want 21, 13 and 43", len(steps), once, printed)
 	}
 	sets := map[string]int{}
-	for _, s := range job.Sets {
+	for _, s := range jb.Sets {
 		n := 0
 		for _, p := range s.Members {
 			n += p.Count
@@ -168,8 +169,8 @@ func TestTriplexPumpRepeats(t *testing.T) {
 		}
 	}
 	bags := map[string]int{} // pieces by tag
-	for _, tag := range job.Tags {
-		bags[tag.Mark] = packs.Pieces(tag.In)
+	for _, tag := range jb.Tags {
+		bags[tag.Mark] = job.Pieces(tag.In)
 	}
 	for mark, n := range map[string]int{"C1/1": 5, "C1/1/SUC": 6, "C1/3/DIS": 6, "C2/2": 1, "C3/GS": 1, "C4/3": 3, "C5": 14, "C5/FS": 8, "C6/1": 5, "C7": 4} {
 		if bags[mark] != n {
@@ -222,12 +223,12 @@ func TestTriplexPumpWithoutDamper(t *testing.T) {
 		t.Fatal(err)
 	}
 	files := fstest.MapFS{"pump.yaml": {Data: data}, "job.yaml": {Data: []byte("equipment: {tag: W-3, serial: OT-2190}\njob: {number: WO-6311}\noptions: {damper: no}\n")}}
-	job, problems := packs.Load(files, packs.Inputs{Definition: "pump.yaml", Job: "job.yaml"})
+	jb, problems := packs.Load(files, packs.Inputs{Definition: "pump.yaml", Job: "job.yaml"})
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
 	for _, paper := range papers {
-		pack, misfits := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+		pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
 		if len(misfits) > 0 {
 			t.Fatalf("on %s: %v", paper.Name, misfits)
 		}
@@ -246,7 +247,7 @@ func TestTriplexPumpWithoutDamper(t *testing.T) {
 			}
 		}
 	}
-	for _, tag := range job.Tags {
+	for _, tag := range jb.Tags {
 		if tag.Base == "C7" || tag.Base == "B5" {
 			t.Errorf("tag %s is printed for a pump without damper", tag.Mark)
 		}

@@ -1,0 +1,38 @@
+package job
+
+import (
+	"matchmark/packs/reading"
+	"matchmark/packs/source"
+)
+
+// Branching says when a step is done: only if, again until, all places in one
+// table, or later.
+type Branching struct {
+	If        *Asked // nil for a step that is always done
+	Otherwise string // what is done instead, empty for nothing
+	Until     *Asked // what ends a step that is done over and over
+	Tries     int    // how often at most
+	StillOut  string // what is done when the last try is no good either
+	Table     bool   // printed in one table with the same step at other places
+	Later     string // when it is done, for a step that waits: after 48 h of running
+	OnlyIf    *Step  // for a put-back row: done only where this step was done
+}
+
+// An Asked is a question, or a reading that is looked at.
+type Asked struct {
+	At   source.Pos
+	Cond *reading.Condition
+	Dim  *Dim // of a reading
+	Left bool // the reading left, not that found
+}
+
+// A Deferred is work that waits until the machine has run.
+type Deferred struct {
+	At    source.Pos
+	When  string // after 48 h of running
+	Step  *Step  // the step that waits, nil for a joint
+	Joint *Joint // the joint that is tightened again
+}
+
+// maxTabled is how many readings go into one row.
+const maxTabled = 3

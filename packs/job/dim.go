@@ -1,0 +1,98 @@
+package job
+
+import (
+	"matchmark/packs/reading"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+)
+
+// A Face is one face of a part.
+type Face struct {
+	Part *Part
+	Name string
+}
+
+// A Dim is one dimension at one place.
+type Dim struct {
+	At               source.Pos
+	Mark             string // D7/DE
+	Base             string // D7
+	Place            Place
+	What             string
+	Kind             string
+	From, To         Face
+	Of               Face
+	Positions        Positions
+	State            State
+	ViewedFrom       string
+	By               *Instrument
+	Found            *reading.Limit   // how the as-found box is written, if said
+	Left             *reading.Limit   // what must stand at closing, nil if only found
+	FoundBy, LeftBy  []*reading.Limit // one a name of Positions.Names where they differ; Left is then the first of them
+	Reuse, Repair    *reading.Limit   // how far an old part may go back, and be mended
+	Box              reading.Box      // the write-in box of one reading
+	Warm             *Warm            // correction to 20 °C, nil if none is wanted
+	Spare            int              // boxes left free
+	Over, Under, Out string
+	Source           string
+	Says             []Saying // sources that differ
+	Note             string
+	Critical         bool    // stands on the sheet of critical dimensions
+	LastChance       *Step   // the step that destroys it, nil if none does
+	LostAt           []*Step // all steps that destroy it
+	HangsOn          []*Part // the parts that must be in their place
+	OneSided         bool    // said to be set only, and not measured as found
+
+	Merged []*Dim // of a merged one: the dimensions it stands for, in the order of its boxes
+	In     *Dim   // the merged one that prints it, nil if it prints itself
+	Sheet  bool   // its boxes stand on a sheet of their own
+	// CountedFrom is where the counting of the places of a merged one starts.
+	CountedFrom string
+
+	Zones map[*reading.Limit]string
+
+	Adjuster *Part           // the part that sets it
+	PerTurn  *units.Quantity // what one turn of the adjuster moves it
+	PerFlat  *units.Quantity // what one flat of the adjuster moves it
+	BackOff  *BackOff        // how far the adjuster is turned back after it touches
+	Shims    *Shimmed        // the shims that it is the thickness of
+
+	FoundAt *Step // where it is measured before parting
+	LeftAt  *Step // where it is set in putting back
+
+	Worked
+}
+
+// An Instrument is what a reading is taken with.
+type Instrument struct {
+	At                source.Pos
+	Key, Name, Number string
+	Low, High, Reads  *units.Quantity // range and smallest reading
+}
+
+// A State is what must hold while a reading is taken; what is not said is empty.
+type State struct {
+	With   string // in the author's words
+	Pushed string // which way the moving part is pushed
+	Load   string
+	Plane  string
+	Hot    bool   // taken hot
+	Cold   bool   // taken cold
+	OnThe  string // "diameter" or "radius"
+}
+
+// Warm is the correction of a reading of a warm part: PerDegree is taken off for
+// each degree over At.
+type Warm struct {
+	Material  string
+	PerDegree units.Quantity // length, to three figures
+	At        units.Quantity // 20 °C, or 68 °F for a size in inches
+	Source    string         // of the expansion
+}
+
+// A Saying is what one of several sources that differ says of a limit.
+type Saying struct {
+	Source, Text, Note string
+	Used               bool
+	Hold               *Hold // at which it was chosen, nil if that is not said
+}

@@ -1,0 +1,70 @@
+package job
+
+import "matchmark/packs/source"
+
+// A Hold is a point where work stops (a hold) or may stop (a witness point) for
+// a named person.
+type Hold struct {
+	At       source.Pos
+	Mark     string
+	Witness  bool
+	What     string
+	Releases string
+	Step     *Step // where it stands
+}
+
+// A Caution is a hazard note, with the steps before which it stands.
+type Caution struct {
+	At                          source.Pos
+	Key                         string
+	Signal                      string // danger, warning, caution, notice
+	Signs                       []string
+	Hazard, Result, Avoid, Rule string
+	Steps                       []*Step
+	Short                       string // what stands before a step in place of Avoid, if it is long
+	Builtin                     bool   // not of the definition
+}
+
+// A Spared is a built-in hazard note that an author has left out of a step, with
+// the reason given for it.
+type Spared struct {
+	At     source.Pos
+	Note   *Caution
+	Step   *Step
+	Reason string
+}
+
+// An Isolation is one point where the machine is cut off from its energy, with
+// the steps that lock and unlock it.
+type Isolation struct {
+	At                           source.Pos
+	Key                          string
+	No                           int // its line on the sheet, from 1
+	Point, Energy, State, Proved string
+	LockedAt, UnlockedAt         *Step
+}
+
+// A Permit is a paper of the site, with the steps that are not begun without it.
+type Permit struct {
+	At         source.Pos
+	Key        string
+	What, Note string
+	Steps      []*Step
+}
+
+// An Opening is one hole that dirt or tools can fall into, at one place.
+type Opening struct {
+	At                 source.Pos
+	Key                string
+	Place              Place
+	What, Cover        string
+	Enclosed           bool // a person can go in
+	OpenedAt, ClosedAt *Step
+}
+
+// Mark is the key of an opening with its place.
+func (o *Opening) Mark() string { return o.Place.Mark(o.Key) }
+
+// HotWork is the key of the built-in note for flame and sparks; after a step that
+// carries it a fire watch stays.
+const HotWork = "hot-work"

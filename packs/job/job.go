@@ -1,0 +1,113 @@
+package job
+
+import (
+	"matchmark/packs/lift"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+)
+
+// A Job is one definition decided: repeated over its places, numbered, ordered,
+// computed. Where a problem stands it has a hole (a nil, an empty text) and can
+// still be walked.
+type Job struct {
+	Files     source.Files // all inputs, for showing the lines of problems
+	Equipment Equipment
+	Order     Order
+	Site      Site
+	Choices   []*Choice    // what this machine has of each option
+	Hours     units.Number // planned for all steps
+	Digest    string       // first 8 hex digits of the SHA-256 of all inputs and the format number
+
+	Places     []Place // that things repeat over, each of its group alone
+	Parts      []*Part
+	Dims       []*Dim
+	Containers []*Container
+	Spots      []*Spot
+	Sets       []*Set
+	Joints     []*Joint
+	Stacks     []*Stack
+	Holds      []*Hold
+	Heats      []*Heat
+	Cautions   []*Caution
+	Spared     []*Spared // hazard notes that the author leaves out
+	Isolations []*Isolation
+	Permits    []*Permit
+	Openings   []*Opening
+	Supplies   Supplies
+	Deferred   []*Deferred // work that waits until the machine has run
+	Lifts      []*Lift
+	Sections   []*Section // in the order of work, strip-down and put-back
+	Tags       []*Tag     // in the order of their numbers, n of N
+}
+
+// Equipment is the machine that the pack is for.
+type Equipment struct {
+	At                                       source.Pos // of the tag
+	Tag, Name, Serial, Maker, Type, Location string
+}
+
+// Order is the job that the pack is printed for. Issued is the date printed.
+type Order struct {
+	At                                              source.Pos // of the number
+	Number, Title, Revision, Issued, Scope, Planner string
+}
+
+// Tagged counts the things that have a tag, spares left out: the N of n of N.
+func (j *Job) Tagged() int {
+	n := 0
+	for _, t := range j.Tags {
+		if !t.Spare {
+			n++
+		}
+	}
+	return n
+}
+
+// A Choice is what this machine has of one option: whether it is fitted, or which
+// build it is.
+type Choice struct {
+	At     source.Pos
+	Key    string
+	What   string
+	Fitted bool   // for an option that is fitted or not
+	Build  string // the build, empty for an option that is fitted or not
+	Means  string // the machines that have the build, as written
+	Serial string // the serial number that told it; empty where it was said
+}
+
+// Reasons lists what binds each step to the steps above it, without what follows
+// from the rest: when a step comes after the nut and the nut after the cover, it
+// need not be told to come after the cover. The author's own reasons always stay.
+func (j *Job) Reasons() map[*Step][]Bind {
+	out := map[*Step][]Bind{}
+	before := map[*Step]map[*Step]bool{} // all steps that must come before
+	for _, s := range j.Sections {
+		for _, st := range s.Steps {
+			all := map[*Step]bool{}
+			// The nearest come first, so that what they imply is known when the
+			// others are looked at.
+			for _, b := range st.Binds {
+				if b.Kind == BoundAfter || !all[b.Before] {
+					out[st] = append(out[st], b)
+				}
+				all[b.Before] = true
+				for k := range before[b.Before] {
+					all[k] = true
+				}
+			}
+			before[st] = all
+		}
+	}
+	return out
+}
+
+// A Site is what is the same for all jobs of a site.
+type Site struct {
+	Company   string
+	Paper     string // "a4" or "letter", empty if not said
+	Heavy     units.Quantity
+	FireWatch units.Quantity
+	Critical  lift.Ratio // share of a crane's rating from which a lift is critical
+	Gloves    bool
+	Roles     []string
+}

@@ -1,0 +1,112 @@
+package job
+
+import (
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+)
+
+// A Container is one numbered thing that parts are kept in, at one place.
+type Container struct {
+	At      source.Pos
+	Mark    string // C2/DE
+	Base    string
+	Place   Place
+	Name    string
+	Kind    string
+	Keep    string
+	Pockets []string
+	In      []*Move // what goes in, in the order of work
+	Out     []*Move // what comes out
+}
+
+// A Spot is a place on the floor for big parts.
+type Spot struct {
+	At                   source.Pos
+	Mark                 string
+	What, Floor, Support string
+}
+
+// A TagKind is what a tag is hung or stuck on.
+type TagKind int
+
+const (
+	// HangTag is tied on with wire and has a stub to tear off.
+	HangTag TagKind = iota
+	// BoxLabel is stuck on a box.
+	BoxLabel
+	// BagLabel is stuck on a bag.
+	BagLabel
+)
+
+// A Tag is one label: for a container, a pocket of one, a big part, or scrap.
+type Tag struct {
+	At        source.Pos
+	Mark      string // C2/DE
+	Base      string // C2
+	Detail    string // the place, and the pocket if it is one: DE, DE/springs
+	PlaceName string // drive end
+	Kind      TagKind
+	N, Of     int    // n of N
+	Code      string // text of the QR code and key of the register
+	Container *Container
+	Pocket    string
+	Part      *Part           // for a big part
+	Scrap     bool            // the bag for parts that do not go back
+	Mass      *units.Quantity // of a big part, or of what is in a heavy container
+	// MassAtLeast says that the mass of some parts in it is not known.
+	MassAtLeast bool
+	Name        string
+	Keep        string
+	Support     string
+	In          []*Move
+	Out         []*Move
+	Sets        []*Set
+	Spare       bool // a blank for what is found on the day: X1
+}
+
+// First is the first removal that goes into a container.
+func (c *Container) First() *Move {
+	var first *Move
+	for _, m := range c.In {
+		if first == nil || m.Step.Index < first.Step.Index {
+			first = m
+		}
+	}
+	return first
+}
+
+// Pieces counts the pieces of some moves.
+func Pieces(ms []*Move) int {
+	n := 0
+	for _, m := range ms {
+		n += m.N
+	}
+	return n
+}
+
+// A Content is what some moves put into a container of one part: the pieces of all
+// its places together.
+type Content struct {
+	N    int
+	Name string
+}
+
+// Contents lists what some moves carry, each part once, in their order.
+func Contents(ms []*Move) []Content {
+	var out []Content
+next:
+	for _, m := range ms {
+		for i := range out {
+			if out[i].Name == m.Part.Name {
+				out[i].N += m.N
+				continue next
+			}
+		}
+		out = append(out, Content{m.N, m.Part.Name})
+	}
+	return out
+}
+
+// ScrapMark is the mark of the bag for parts that do not go back. They are kept
+// with a tag until the new parts have been compared with them.
+const ScrapMark = "SCRAP"

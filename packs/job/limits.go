@@ -1,0 +1,204 @@
+package job
+
+import (
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
+	"slices"
+)
+
+// Judged reports whether a reading of the dimension is in or out of a limit for
+// closing, and not only recorded or near something.
+func (d *Dim) Judged() bool {
+	if d.Left == nil {
+		return false
+	}
+	switch d.Left.Kind {
+	case reading.MustBe, reading.NoneAllowed:
+		return true
+	case reading.Measured:
+		for _, t := range d.Left.Tests {
+			if t.Rule != reading.About {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// Marks lists the other readings that a dimension is worked out from, or its
+// limits are.
+func (d *Dim) Marks() []reading.Mark {
+	var out []reading.Mark
+	if d.Formula != nil {
+		out = d.Formula.Marks()
+	}
+	for _, l := range d.Limits() {
+		out = append(out, l.Marks()...)
+	}
+	return out
+}
+
+// NotSourced reports whether the limit of a dimension does not say where it comes
+// from.
+func (d *Dim) NotSourced() bool { return d.Source == "" && d.Judged() }
+
+// LeftLimits lists the limits for closing: one, or one a position.
+func (d *Dim) LeftLimits() []*reading.Limit {
+	switch {
+	case len(d.LeftBy) > 0:
+		return d.LeftBy
+	case d.Left == nil:
+		return nil
+	}
+	return []*reading.Limit{d.Left}
+}
+
+// Tests lists the tests of all limits for closing.
+func (d *Dim) Tests() []reading.Test {
+	var out []reading.Test
+	for _, l := range d.LeftLimits() {
+		out = append(out, l.Tests...)
+	}
+	return out
+}
+
+// ReadOn is the part that a reading of one part hangs on, with the assemblies that
+// it belongs to. Read on the bench it does not miss the machine.
+func (d *Dim) ReadOn(upward []*Part) []*Part {
+	if len(upward) > 1 && (d.FoundAt == nil || d.FoundAt.Bench) && (d.LeftAt == nil || d.LeftAt.Bench) {
+		return upward[:1]
+	}
+	return upward
+}
+
+// Groups lists what is worked out from all readings of the dimension together
+// because a limit asks for it: mean, spread, sum, each once in this order.
+func (d *Dim) Groups() []reading.Group {
+	var out []reading.Group
+	for _, g := range []reading.Group{reading.Mean, reading.Spread, reading.Sum} {
+		if d.groupLimit(g) != nil {
+			out = append(out, g)
+		}
+	}
+	return out
+}
+
+// groupLimit is the limit of one group as if it were that of a reading, nil if
+// there is none.
+func (d *Dim) groupLimit(g reading.Group) *reading.Limit {
+	for _, l := range d.Limits() {
+		for _, t := range l.Tests {
+			if t.Group == g {
+				t.Group = reading.Each
+				return &reading.Limit{Tests: []reading.Test{t}}
+			}
+		}
+	}
+	return nil
+}
+
+// GroupBox is the box for the mean, the spread or the sum of the readings.
+func (d *Dim) GroupBox(g reading.Group) reading.Box {
+	box := d.Box
+	if g == reading.Sum {
+		box = d.SumBox()
+	}
+	if l := d.groupLimit(g); l != nil {
+		if b, err := reading.BoxFor([]*reading.Limit{l}, reading.Hint{}); err == nil {
+			box.Before, box.After, box.Unit = max(b.Before, 1), max(b.After, box.After), b.Unit
+			box.Signed = b.Signed
+		}
+	}
+	box.Signed = box.Signed && g != reading.Spread
+	return box
+}
+
+// SumBox is the box for the sum of all readings of the dimension.
+func (d *Dim) SumBox() reading.Box {
+	box := d.Box
+	most := units.Whole(1)
+	for range max(box.Before, 1) {
+		most = most.Mul(units.Whole(10))
+	}
+	box.Before = most.Mul(units.Whole(int64(d.Positions.Boxes()))).Sub(units.Whole(1)).Figures()
+	return box
+}
+
+// Limits lists all limits of the dimension that are written, each once.
+func (d *Dim) Limits() []*reading.Limit {
+	var out []*reading.Limit
+	for _, l := range append(append([]*reading.Limit{d.Found, d.Left, d.Reuse, d.Repair}, d.FoundBy...), d.LeftBy...) {
+		known := l == nil
+		for _, o := range out {
+			known = known || o == l
+		}
+		if !known {
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+// Zone is the size by letter and grade that a limit was written as, such as
+// "Ø130 m6"; empty if it was written in numbers.
+func (d *Dim) Zone(l *reading.Limit) string { return d.Zones[l] }
+
+// WatchedOnly reports whether the dimension has a limit while it is read, but
+// nothing that must stand at closing: a temperature during heating.
+func (d *Dim) WatchedOnly() bool {
+	if d.Left != nil || d.Found == nil {
+		return false
+	}
+	switch d.Found.Kind {
+	case reading.Measured, reading.NoneAllowed, reading.MustBe:
+		return true
+	}
+	return false
+}
+
+// An Extreme is one of several readings that a limit looks at first.
+type Extreme int
+
+const (
+	// Smallest of all readings.
+	Smallest Extreme = iota
+	// Largest of all readings.
+	Largest
+)
+
+// Worst lists the readings by which the limits for closing are broken first: the
+// largest for "at most", the smallest for "at least", both for a band and where that
+// cannot be told; none where only mean, spread or sum is looked at.
+func (d *Dim) Worst() []Extreme {
+	var low, high bool
+	tests := d.Tests()
+	for _, t := range tests {
+		if t.Group == reading.Each {
+			low = low || t.Rule != reading.AtMost
+			high = high || t.Rule != reading.AtLeast
+		}
+	}
+	if len(tests) == 0 {
+		low, high = true, true
+	}
+	var out []Extreme
+	if low {
+		out = append(out, Smallest)
+	}
+	if high {
+		out = append(out, Largest)
+	}
+	return out
+}
+
+// ByHand reports whether the dimension, or a limit of it, is worked out from boxes, or
+// it is made up of leaves.
+func (d *Dim) ByHand() bool {
+	return d.Formula != nil || d.OneIs != nil || d.Shims != nil || len(d.FoundWork.Limits) > 0 || len(d.LeftWork.Limits) > 0
+}
+
+// RecordOnly reports whether the reading has no verdict: its limit only says how it is
+// written down.
+func (d *Dim) RecordOnly() bool {
+	return !slices.ContainsFunc(d.Limits(), func(l *reading.Limit) bool { return l.Kind != reading.Record || l.Step == nil })
+}

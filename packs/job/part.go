@@ -1,0 +1,173 @@
+package job
+
+import (
+	"matchmark/packs/source"
+	"matchmark/packs/thread"
+	"matchmark/packs/units"
+	"math/big"
+)
+
+// A Part is one part at one place.
+type Part struct {
+	At     source.Pos
+	Key    string // as written, without its place
+	Place  Place
+	Name   string
+	Count  int // pieces at this place, 1 or more
+	Thread *thread.Thread
+	Left   bool // left-hand thread
+	Flats  int  // flats or slots of a nut, 0 if not said
+	Mass   *units.Quantity
+	Renew  string // as written: "always", "as set", "never", or a condition; empty if reused
+	Holds  string // what it holds back: spring, pressure or weight
+	Aid    bool   // no part of the machine, as a guide stud: must be out again at the end
+	Set    *Set
+	Of     *Part    // the assembly that it comes off with
+	Joints []*Joint // the joints that it is a fastener of
+
+	Off  []*Move // how its pieces come off, in the order of work; none if they never do
+	Back []*Move // how they go back
+
+	Marked   *Step      // where it gets a mark across its joint, nil if it gets none
+	WayRound []WayRound // which sides of it face what
+
+	Movement   *Movement  // what turning it moves, for an adjuster without a thread
+	LeaveAlone string     // why it is not turned
+	Shims      *ShimStock // what there is to make up a thickness from
+}
+
+// A Where is where a removed part is kept: in a container, on a lay-down spot, on
+// the bench, or scrapped.
+type Where struct {
+	Container *Container
+	Pocket    string
+	Spot      *Spot
+	Bench     bool
+	Scrap     bool
+}
+
+// A Move is a number of pieces of a part taken off or put back at a step, for
+// good or for now.
+type Move struct {
+	At   source.Pos
+	Step *Step
+	Part *Part
+	N    int
+	To   Where // for a part taken off
+	From Where // for a part put back; where the old one lies, if a new one goes on
+	New  bool  // a new part goes on and the old one is scrapped
+	Undo *Move // for a part put back, how these pieces came off
+}
+
+// A Set is one matched set at one place.
+type Set struct {
+	At      source.Pos
+	Mark    string // S1/DE
+	Base    string
+	Place   Place
+	What    string
+	Why     string
+	Members []*Part
+
+	JudgedBy []*Dim // of which one that is out renews all pieces
+	JudgedAt *Step  // where that is decided
+}
+
+// A Movement is what an adjuster moves, told by its maker: by turns, by flats, or by
+// how thick its shims are.
+type Movement struct {
+	PerTurn, PerFlat *units.Quantity // one of the two, nil of shims
+	Thick, Gives     *units.Quantity // of shims: so much of them moves so much
+}
+
+// A BackOff is how far an adjuster is turned back after it touches.
+type BackOff struct {
+	Text      string          // as written: 1/6 turn, 2 flats, 10 to 20°
+	Low, High *units.Quantity // what that moves, nil if it is not known; High only of a range
+}
+
+// Weighs is the mass of one piece of a part. Of an assembly that does not say its
+// own it is that of all its parts that say theirs, so at least so much.
+func (p *Part) Weighs(all []*Part) *units.Quantity {
+	if p.Mass != nil {
+		return p.Mass
+	}
+	sum := units.Quantity{Number: units.Whole(0), Unit: units.Kilogram}
+	for _, q := range all {
+		if q.Of != p {
+			continue
+		}
+		m := q.Weighs(all)
+		if m == nil {
+			continue
+		}
+		kg, err := m.Convert(units.Kilogram)
+		if err != nil {
+			continue
+		}
+		kg.Number = kg.Number.Mul(units.Exact(big.NewRat(int64(q.Count), 1), 0))
+		if s, err := sum.Add(kg); err == nil {
+			sum = s
+		}
+	}
+	if sum.Number.Sign() == 0 {
+		return nil
+	}
+	return &sum
+}
+
+// Mark is the printed key of a place, alike on sheet and tag: C2/DE,
+// C4/DE/springs, Y1; empty for the bench and scrap, which have none.
+func (w Where) Mark() string {
+	switch {
+	case w.Container != nil && w.Pocket != "":
+		return w.Container.Mark + "/" + w.Pocket
+	case w.Container != nil:
+		return w.Container.Mark
+	case w.Spot != nil:
+		return w.Spot.Mark
+	}
+	return ""
+}
+
+// Upward lists a part and the assemblies that it belongs to; none for no part.
+func (p *Part) Upward() []*Part {
+	var out []*Part
+	for ; p != nil; p = p.Of {
+		out = append(out, p)
+	}
+	return out
+}
+
+// Called is how messages speak of a part.
+func (p *Part) Called() string { return p.Name + " (" + p.Place.Mark(p.Key) + ")" }
+
+// A Stack is an order of parts from one side outward, at one place.
+type Stack struct {
+	Mark, Base string
+	Place      Place
+	What, From string
+	Order      string   // in words, where Pieces have no names
+	Pieces     []string // what is expected at each place of the stack; empty texts where it is not said
+	Step       *Step    // where it is written down
+}
+
+// A WayRound says which side of a part faces what.
+type WayRound struct {
+	Part        *Part
+	Mark, Faces string
+}
+
+// ComesFrom fills in how the pieces of a move came off, and books them out of
+// where they lie. Of a renewed part the old piece is booked out: it goes to scrap
+// when it has been held against the new one.
+func (m *Move) ComesFrom(off *Move) {
+	m.Undo, m.From = off, off.To
+	m.New = m.Part.Renew == "always" || off.To.Scrap
+	if c := m.From.Container; c != nil {
+		c.Out = append(c.Out, m)
+	}
+}
+
+// ComesNew reports whether a new piece goes on for one that is scrapped.
+func (p *Part) ComesNew() bool { return p.Renew != "" && p.Renew != "never" }

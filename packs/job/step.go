@@ -1,0 +1,161 @@
+package job
+
+import (
+	"matchmark/packs/heat"
+	"matchmark/packs/reading"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+	"slices"
+)
+
+// A Section is a run of steps under one heading, at one place.
+type Section struct {
+	At    source.Pos
+	No    string // "3", or "R2" in putting back
+	Name  string
+	Place Place
+	Back  bool // printed on the reassembly sheet
+	Steps []*Step
+}
+
+// A Step is one act at the machine, at one place.
+type Step struct {
+	At      source.Pos
+	No      string // "3.2", or "R2.4" in putting back
+	Key     string
+	Place   Place
+	Section *Section
+	Index   int // its place in the order of work, from 0
+	Do      string
+	Back    bool  // a row of the reassembly sheet
+	Undoes  *Step // for a generated put-back row, the step that it reverses
+
+	Measure  []*Dim // boxes as found
+	Set      []*Dim // boxes as left
+	Remove   []*Move
+	Fit      []*Move
+	ForNow   []*Move // put on for a while
+	TakeOut  []*Move // what was put on for a while comes out again
+	LeftOut  []*Part // left out here, put back later
+	Loosen   []Fastening
+	Tighten  []Fastening
+	Bench    bool // done on the bench, not at the machine
+	People   int  // how many it takes, 0 if not said
+	Cautions []*Caution
+	Heats    []*Heat // what is drawn off or put on hot here
+	Hold     *Hold
+	Missed   string
+	Marks    []*Part    // get a mark across their joint
+	Stacks   []*Stack   // whose order is written down
+	Judge    []*Set     // all of which go back or are renewed
+	WayRound []WayRound // which side of a part faces what
+	Check    string     // role that checks as well
+	Photo    bool
+	OnHook   string // what a heavy part hangs on where no lift sheet is made
+	After    []Dep
+	Binds    []Bind       // why it comes after earlier steps, the nearest first
+	Free     *Free        // where it may be moved, nil if it may not
+	Recall   []*Dim       // only recorded by the step that it undoes
+	Empty    []*Container // must be empty when the step is done
+
+	Lifts        []*Lift
+	Lock, Unlock []*Isolation
+	Permits      []*Permit
+	Open, Close  []*Opening
+	ToolCount    bool // tools are counted
+	CountAll     bool // every container is counted on the list of counts
+
+	Hours, HoursSoFar *units.Number // planned for the step, and until it is done; nil if not said
+
+	Branching
+}
+
+// A Dep is a step that must come before, with its reason.
+type Dep struct {
+	At     source.Pos
+	Step   *Step
+	Reason string
+}
+
+// BeyondRow names what a step has that does not go into a row of a table, empty if
+// there is nothing: a row has moves, readings of one number, and initials.
+func (s *Step) BeyondRow() string {
+	switch {
+	case s.If != nil, s.OnlyIf != nil, s.Until != nil, s.Later != "":
+		return "is done only if, again or later"
+	case s.Hold != nil:
+		return "has a hold"
+	case len(s.Lifts)+len(s.Heats) > 0:
+		return "lifts or heats"
+	case len(s.Lock)+len(s.Unlock)+len(s.Permits)+len(s.Open)+len(s.Close) > 0 || s.ToolCount || s.CountAll:
+		return "locks, opens or closes something"
+	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:
+		return "loosens, tightens or fits something for now"
+	case len(s.Marks)+len(s.Stacks)+len(s.WayRound) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
+		return "writes down more than readings"
+	case len(s.Measure) > maxTabled, len(s.Set) > 1:
+		return "reads more dimensions than a row takes"
+	}
+	for _, d := range append(append([]*Dim{}, s.Measure...), s.Set...) {
+		if d.Positions.Boxes() > 1 || d.Box.Form != reading.Digits || d.ByHand() {
+			return "reads " + d.Mark + ", which is more than one number"
+		}
+	}
+	return ""
+}
+
+// HeatsWith reports whether a step heats something in one of the ways given, any
+// way if none is.
+func (st *Step) HeatsWith(ways ...heat.Means) bool {
+	for _, h := range st.Heats {
+		if len(ways) == 0 || slices.Contains(ways, h.way(st)) {
+			return true
+		}
+	}
+	return false
+}
+
+// Chills reports whether a step puts a part on a cooled shaft.
+func (st *Step) Chills() bool {
+	return slices.ContainsFunc(st.Heats, func(h *Heat) bool { return h.PutOnAt == st && h.PutOn.Coolant != "" })
+}
+
+// Makes books a lift at a step.
+func (s *Step) Makes(l *Lift) {
+	s.Lifts = append(s.Lifts, l)
+	l.Steps = append(l.Steps, s)
+}
+
+// Idle reports whether a step moves, loosens and tightens nothing.
+func (s *Step) Idle() bool {
+	return len(s.Remove)+len(s.Fit)+len(s.ForNow)+len(s.TakeOut)+len(s.Loosen)+len(s.Tighten) == 0
+}
+
+// Readies reports whether a step moves, loosens and measures nothing: as the first
+// of a job it makes the machine safe.
+func (s *Step) Readies() bool {
+	return len(s.Remove)+len(s.Fit)+len(s.Loosen)+len(s.Measure)+len(s.Set)+len(s.ForNow) == 0
+}
+
+// HardBind is the nearest reason besides the author's words why a step comes after
+// another, nil if there is none.
+func (s *Step) HardBind() *Bind {
+	for i := range s.Binds {
+		if k := s.Binds[i].Kind; k != BoundAfter && k != BoundBelow {
+			return &s.Binds[i]
+		}
+	}
+	return nil
+}
+
+// Locks reports whether a step locks or unlocks an isolation: no other step may
+// pass it.
+func (s *Step) Locks() bool { return len(s.Lock)+len(s.Unlock) > 0 }
+
+// Name is how messages speak of a step.
+func (s *Step) Name() string {
+	if s.Key == "" {
+		return s.No
+	}
+	return s.No + " (" + s.Place.Mark(s.Key) + ")"
+}

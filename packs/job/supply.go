@@ -1,0 +1,28 @@
+package job
+
+import "matchmark/packs/source"
+
+// A Supply is one line of a list of what is fetched before the work.
+type Supply struct {
+	At    source.Pos
+	What  string
+	Part  *Part  // for a spare: one of the parts it is for
+	Count string // how much, as written or counted
+	Size  string
+	Note  string
+	Must  bool // a part that is always renewed: it is used up
+	Steps []*Step
+}
+
+// Supplies are the lists of what is fetched before the work. The instruments are
+// those that dimensions are read with, each with its dimensions.
+type Supplies struct {
+	Tools, Spares, Consumables []*Supply
+	Instruments                []*InstrumentUse
+}
+
+// An InstrumentUse is an instrument with the dimensions read with it.
+type InstrumentUse struct {
+	*Instrument
+	Dims []*Dim
+}
