@@ -20,7 +20,7 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 		return
 	}
 	if p.Thread != nil {
-		b.problems.Add(t.At, "two-movements", quote(p.Key)+" has a thread, which tells what one turn moves", "take moves: out, or the thread")
+		b.problems.Add(t.At, "two-movements", source.Quote(p.Key)+" has a thread, which tells what one turn moves", "take moves: out, or the thread")
 		return
 	}
 	if p.Flats == 0 && dp.Flats.Written() {
@@ -34,7 +34,7 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	}
 	n, what, fine := turnsOf(turns)
 	if !ok || !fine || err != nil || q.Number.Sign() <= 0 || n.Sign() <= 0 || q.Unit.Dimension() != units.Length {
-		b.problems.Add(t.At, "movement", quote(t.Value)+" does not say what one turn moves", "moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
+		b.problems.Add(t.At, "movement", source.Quote(t.Value)+" does not say what one turn moves", "moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
 		return
 	}
 	one := units.Quantity{Number: units.Exact(q.Number.Quo(n).Rat(), q.Number.Decimals()), Unit: q.Unit}
@@ -106,7 +106,7 @@ func travel(mm thread.Mm, decimals int, unit units.Unit) *units.Quantity {
 
 // readBackOff reads how far an adjuster is turned back, and works out what that
 // moves.
-func (b *builder) readBackOff(d *job.Dim, t def.Text) {
+func (b *builder) readBackOff(d *job.Dim, t source.Text) {
 	bo := &job.BackOff{Text: t.Value}
 	low, high, ranged := strings.Cut(t.Value, " to ")
 	if ranged { // the word or sign stands once, behind the second
@@ -119,7 +119,7 @@ func (b *builder) readBackOff(d *job.Dim, t def.Text) {
 		}
 		moved, ok := movedBy(d, text)
 		if !ok {
-			b.problems.Add(t.At, "back-off", quote(t.Value)+" does not say how far to turn back", "back-off: 1/6 turn", "or 2 flats, or 10 to 20°")
+			b.problems.Add(t.At, "back-off", source.Quote(t.Value)+" does not say how far to turn back", "back-off: 1/6 turn", "or 2 flats, or 10 to 20°")
 			return
 		}
 		if i == 0 {

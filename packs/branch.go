@@ -18,11 +18,11 @@ var asked = regexp.MustCompile(`\?\s*$|^D\d+(/\S+)? `)
 // takeConditions sets apart the if: lines of steps that are decided at the machine,
 // so that those of builds are left.
 func (b *builder) takeConditions() {
-	b.whens = map[*def.Step]def.Text{}
+	b.whens = map[*def.Step]source.Text{}
 	for _, s := range b.def.Sections {
 		for _, st := range s.Steps {
 			if asked.MatchString(st.If.Value) {
-				b.whens[st], st.If = st.If, def.Text{}
+				b.whens[st], st.If = st.If, source.Text{}
 			}
 			if st.Otherwise.Written() && !st.If.Written() && !st.Fitted.Written() && b.whens[st].Value == "" {
 				b.problems.Add(st.Otherwise.At, "otherwise-alone", "otherwise: stands without an if: or fitted:, so it is never done", "if: D3 is over 0.50 mm")
@@ -51,7 +51,7 @@ func (b *builder) readBranches() {
 }
 
 // condition reads a condition as seen from a step.
-func (b *builder) condition(t def.Text, st *job.Step) *job.Asked {
+func (b *builder) condition(t source.Text, st *job.Step) *job.Asked {
 	c, fault := reading.ParseCondition(t.Value)
 	if fault != nil {
 		b.fault(t, fault)
@@ -62,7 +62,7 @@ func (b *builder) condition(t def.Text, st *job.Step) *job.Asked {
 		return a
 	}
 	at := markPos(t, string(c.Mark))
-	dims := b.dimsAt(def.Text{Value: string(c.Mark), At: at}, st.Place)
+	dims := b.dimsAt(source.Text{Value: string(c.Mark), At: at}, st.Place)
 	if len(dims) > 1 {
 		b.problems.Add(at, "which-place", string(c.Mark)+" is read at several places", "name one: "+dims[0].Mark)
 	}
@@ -77,7 +77,7 @@ func (b *builder) condition(t def.Text, st *job.Step) *job.Asked {
 }
 
 // canBeAsked sees that the reading of a condition can be looked at in this way.
-func (b *builder) canBeAsked(t def.Text, a *job.Asked) bool {
+func (b *builder) canBeAsked(t source.Text, a *job.Asked) bool {
 	c, d := a.Cond, a.Dim
 	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
 	switch c.Ask {
@@ -105,7 +105,7 @@ func (b *builder) canBeAsked(t def.Text, a *job.Asked) bool {
 			if len(known) > 0 {
 				help = "its answers: " + strings.Join(known, ", ")
 			}
-			b.problems.Add(t.At, "no-answer", quote(c.State)+" is no answer that "+d.Mark+" can have", help)
+			b.problems.Add(t.At, "no-answer", source.Quote(c.State)+" is no answer that "+d.Mark+" can have", help)
 			return false
 		}
 	}
@@ -143,7 +143,7 @@ func answerOf(d *job.Dim) string { return append(answersOf(d), "…")[0] }
 // readLoop reads until when a step is done again.
 func (b *builder) readLoop(st *job.Step, ds *def.Step) {
 	if !ds.Until.Written() {
-		for _, t := range []def.Text{ds.Tries, ds.StillOut} {
+		for _, t := range []source.Text{ds.Tries, ds.StillOut} {
 			if t.Written() {
 				b.problems.Add(t.At, "no-until", "nothing says until when this step is done again", "until: D7 is in limits")
 				return

@@ -95,7 +95,7 @@ func (b *builder) spared(st *job.Step) map[string]bool {
 		case !ok:
 			b.unknown(t.Name, "caution", knownTo(b, b.cautions), "cautions")
 		case slices.Contains(kept, c.Key):
-			b.problems.Add(t.Name.At, "caution-kept", "the caution "+quote(c.Key)+" cannot be left out",
+			b.problems.Add(t.Name.At, "caution-kept", "the caution "+source.Quote(c.Key)+" cannot be left out",
 				"word the step otherwise if it does nothing of the kind: it stands by what the step says or does")
 		default:
 			out[c.Key] = true
@@ -168,7 +168,7 @@ func (b *builder) checkCautions() {
 				}
 			}
 			if c := cautionOf(st, []string{job.HotWork, "confined-space"}); c != nil && len(st.Permits) == 0 {
-				b.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+quote(c.Key)+" and asks for no permit",
+				b.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+source.Quote(c.Key)+" and asks for no permit",
 					"permit: ["+c.Key+"], and permits: {"+c.Key+": {what: …}}")
 			}
 		}

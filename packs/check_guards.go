@@ -16,7 +16,7 @@ func (b *builder) checkGuards() {
 	}
 	for _, x := range b.job.Permits {
 		if len(x.Steps) == 0 {
-			b.problems.Add(x.At, "never-asked", "the permit "+quote(x.Key)+" is asked for at no step", "permit: ["+x.Key+"] at the step that is not begun without it")
+			b.problems.Add(x.At, "never-asked", "the permit "+source.Quote(x.Key)+" is asked for at no step", "permit: ["+x.Key+"] at the step that is not begun without it")
 		}
 	}
 }

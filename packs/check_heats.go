@@ -21,7 +21,7 @@ func (r *heatReader) fireWatch() {
 // words sees that no text of a heat asks for asbestos.
 func (r *heatReader) words() {
 	d := r.def
-	all := []def.Text{d.Note, d.NothingNear, d.Pull.Shield, d.Pull.IfStuck, d.Pull.Puller}
+	all := []source.Text{d.Note, d.NothingNear, d.Pull.Shield, d.Pull.IfStuck, d.Pull.Puller}
 	for _, n := range d.Neighbours {
 		all = append(all, n.What, n.KeptCool)
 	}
@@ -53,7 +53,7 @@ func (b *builder) resolveHeats(st *job.Step, ds *def.Step) {
 }
 
 // heatAt gives a heat to a step, one for each direction.
-func (b *builder) heatAt(t def.Text, h *job.Heat, st *job.Step, by **job.Step, what string) {
+func (b *builder) heatAt(t source.Text, h *job.Heat, st *job.Step, by **job.Step, what string) {
 	if claimed(b, t, by, st, h.Mark+" is "+what) {
 		st.Heats = append(st.Heats, h)
 	}

@@ -96,18 +96,18 @@ func (b *builder) checkGear() {
 	all := len(b.def.Lifts) == b.allLifts
 	for _, g := range b.def.Gear {
 		if !g.Mass.Written() {
-			b.problems.Warn(g.Key.At, "look-at-lift", "the mass of "+quote(g.Key.Value)+" is not given, and counts as nothing on the hook", "mass: 4 kg")
+			b.problems.Warn(g.Key.At, "look-at-lift", "the mass of "+source.Quote(g.Key.Value)+" is not given, and counts as nothing on the hook", "mass: 4 kg")
 		}
 		if g.LeftSource.Written() && len(g.LeftAt) == 0 {
-			b.problems.Add(g.LeftSource.At, "not-used", "a table is named for "+quote(g.Key.Value)+", and nothing of it is written", "left-at: [100 % to 5°, 70 % to 45°]")
+			b.problems.Add(g.LeftSource.At, "not-used", "a table is named for "+source.Quote(g.Key.Value)+", and nothing of it is written", "left-at: [100 % to 5°, 70 % to 45°]")
 		}
 		if !b.gearUsed[g.Key.Value] && all {
-			b.problems.Warn(g.Key.At, "never-used", "no lift uses the gear "+quote(g.Key.Value), "name it in a lift, or take it out")
+			b.problems.Warn(g.Key.At, "never-used", "no lift uses the gear "+source.Quote(g.Key.Value), "name it in a lift, or take it out")
 		}
 	}
 	for _, c := range b.def.Cranes {
 		if !b.gearUsed["crane "+c.Key.Value] && all {
-			b.problems.Warn(c.Key.At, "never-used", "no lift uses the crane "+quote(c.Key.Value), "name it in a lift, or take it out")
+			b.problems.Warn(c.Key.At, "never-used", "no lift uses the crane "+source.Quote(c.Key.Value), "name it in a lift, or take it out")
 		}
 	}
 }
@@ -139,7 +139,7 @@ func liftBack(st, row *job.Step) {
 // unusedKeys refuses what a rig would pass over in silence.
 func (r *liftReader) unusedKeys() {
 	d := r.d
-	refuse := func(t def.Text, key string) {
+	refuse := func(t source.Text, key string) {
 		if t.Written() {
 			r.b.problems.Add(t.At, "not-used", key+" is not used in a lift "+d.Rig.Value, "take it out, or put the rig right")
 		}
@@ -154,7 +154,7 @@ func (r *liftReader) unusedKeys() {
 		return
 	}
 	for _, v := range []struct {
-		t   def.Text
+		t   source.Text
 		key string
 	}{
 		{d.RatedBy, "rated-by:"}, {d.Bar, "bar:"}, {d.Bail, "bail:"}, {d.HookHeight, "hook-height:"}, {d.Aim, "aim:"}, {d.FourLegs, "four-legs:"}, {d.Skew, "skew:"},

@@ -22,7 +22,7 @@ func (b *builder) checkLocked() {
 				}
 				b.problems = append(b.problems, source.Problem{
 					Pos: st.At, Severity: source.Warning, Code: "not-locked",
-					Message: st.Name() + " works on parts, but the isolation " + quote(x.Key) + " " + does + lock.Name(),
+					Message: st.Name() + " works on parts, but the isolation " + source.Quote(x.Key) + " " + does + lock.Name(),
 					Help:    []string{"move one of the two steps, or the reverse: line"}, See: []source.Also{{Pos: lock.At, What: "the lock"}},
 				})
 				return

@@ -1,6 +1,9 @@
 package packs
 
-import "matchmark/packs/job"
+import (
+	"matchmark/packs/job"
+	"strconv"
+)
 
 // checkMoves sees that every container is filled by a step and emptied by one.
 func (b *builder) checkMoves() {
@@ -15,7 +18,7 @@ func (b *builder) checkMoves() {
 		case out == 0:
 			b.problems.Add(c.At, "never-emptied", "nothing comes out of "+c.Mark+" again", "put its parts back with fit:, or reverse: the section")
 		case out < in:
-			b.problems.Add(c.At, "never-emptied", count(in)+" pieces go into "+c.Mark+" and "+count(out)+" come out again", "put its parts back with fit:, or reverse: the section")
+			b.problems.Add(c.At, "never-emptied", strconv.Itoa(in)+" pieces go into "+c.Mark+" and "+strconv.Itoa(out)+" come out again", "put its parts back with fit:, or reverse: the section")
 		}
 	}
 }

@@ -56,7 +56,7 @@ func (b *builder) checkHeadings() {
 			continue
 		}
 		if at, ok := first[name]; ok {
-			b.say2(ds.Name.One.At, "section-twice", "two sections are called "+quote(name)+"; reverse: goes by the name", at, "the first one", "give this one another name")
+			b.problems.AddWith(ds.Name.One.At, "section-twice", "two sections are called "+source.Quote(name)+"; reverse: goes by the name", at, "the first one", "give this one another name")
 			continue
 		}
 		first[name] = ds.Name.One.At

@@ -2,12 +2,9 @@ package packs
 
 import (
 	"matchmark/packs/job"
-	"strconv"
 
 	"matchmark/packs/source"
 )
-
-func count(n int) string { return strconv.Itoa(n) }
 
 // checkPairs sees that every dimension and hold that is defined is
 // also used, and that what is measured is set.
@@ -33,7 +30,7 @@ func (b *builder) checkPairs() {
 	}
 	for _, c := range b.job.Cautions {
 		if len(c.Steps) == 0 {
-			b.problems.Warn(c.At, "never-printed", "the caution "+quote(c.Key)+" stands before no step", "caution: ["+c.Key+"] at the step it belongs to")
+			b.problems.Warn(c.At, "never-printed", "the caution "+source.Quote(c.Key)+" stands before no step", "caution: ["+c.Key+"] at the step it belongs to")
 		}
 	}
 }

@@ -2,6 +2,8 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"strconv"
 	"strings"
 )
 
@@ -11,7 +13,7 @@ func (b *builder) checkSets() {
 	for i, s := range b.job.Sets {
 		told := i > 0 && b.job.Sets[i-1].Base == s.Base && pieces(b.job.Sets[i-1].Members) < 2 // at the place before
 		if n := pieces(s.Members); n < 2 && !told {
-			b.problems.Add(s.At, "set-of-one", "the matched set "+s.Mark+" has "+count(n)+" member; it takes two or more", "set: "+s.Base+" at the parts that belong together")
+			b.problems.Add(s.At, "set-of-one", "the matched set "+s.Mark+" has "+strconv.Itoa(n)+" member; it takes two or more", "set: "+s.Base+" at the parts that belong together")
 		}
 		b.checkRenewed(s)
 		b.checkSpread(s)
@@ -38,7 +40,7 @@ func (b *builder) checkRenewed(s *job.Set) {
 		}
 	}
 	if fresh != nil && old != nil {
-		b.say2(fresh.At, "set-split", fresh.Called()+" is always renewed, but "+old.Called()+" of the same matched set "+s.Mark+" goes back old", old.At, "the other member",
+		b.problems.AddWith(fresh.At, "set-split", fresh.Called()+" is always renewed, but "+old.Called()+" of the same matched set "+s.Mark+" goes back old", old.At, "the other member",
 			"renew: as set at both, or take one out of the set")
 	}
 }
@@ -56,6 +58,6 @@ func (b *builder) checkSpread(s *job.Set) {
 	}
 	if len(keys) > 1 && len(groups) == 1 && !groups[""] {
 		g := s.Members[0].Place.Groups[0]
-		b.problems.Add(s.At, "set-spread", "the matched set "+s.Mark+" holds the parts of all places of "+quote(g)+" together", "each: "+g+" makes a set of each of them")
+		b.problems.Add(s.At, "set-spread", "the matched set "+s.Mark+" holds the parts of all places of "+source.Quote(g)+" together", "each: "+g+" makes a set of each of them")
 	}
 }

@@ -19,7 +19,7 @@ func (b *builder) checkWords() {
 			b.checkHand(st)
 			for _, m := range st.Fit {
 				if m.Part.Renew == "" && !m.New && callsNew(st.Do, m.Part.Name) && !fitsNew(st, m.Part.Name) {
-					b.say2(st.At, "not-new", "the words of "+st.Name()+" speak of a new "+lowerName(m.Part.Name)+", but the part is not renewed", m.Part.At, "the part",
+					b.problems.AddWith(st.At, "not-new", "the words of "+st.Name()+" speak of a new "+lowerName(m.Part.Name)+", but the part is not renewed", m.Part.At, "the part",
 						"renew: always at the part, or take the word out")
 				}
 			}

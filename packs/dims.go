@@ -155,7 +155,7 @@ func (b *builder) faceAt(f def.Face, pl job.Place) job.Face {
 	}
 	found := b.partsAt(f.Part, pl)
 	if len(found) > 1 {
-		b.problems.Add(f.Part.At, "which-place", quote(f.Part.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key))
+		b.problems.Add(f.Part.At, "which-place", source.Quote(f.Part.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key))
 	}
 	if len(found) != 1 {
 		return job.Face{}
@@ -164,7 +164,7 @@ func (b *builder) faceAt(f def.Face, pl job.Place) job.Face {
 }
 
 // dimsAt resolves the mark of a dimension in a step's list: D7, D7/DE.
-func (b *builder) dimsAt(t def.Text, from job.Place) []*job.Dim {
+func (b *builder) dimsAt(t source.Text, from job.Place) []*job.Dim {
 	key, label, named := cut(t.Value)
 	all, ok := b.dims[key]
 	if !ok {

@@ -75,7 +75,7 @@ func (b *builder) resolveGuards(st *job.Step, ds *def.Step) {
 	}
 }
 
-func (b *builder) isolationAt(t def.Text) *job.Isolation {
+func (b *builder) isolationAt(t source.Text) *job.Isolation {
 	x, ok := b.isolations[t.Value]
 	if !ok {
 		b.unknown(t, "isolation", knownTo(b, b.isolations), "isolations")
@@ -83,7 +83,7 @@ func (b *builder) isolationAt(t def.Text) *job.Isolation {
 	return x
 }
 
-func (b *builder) openingsAt(t def.Text, from job.Place) []*job.Opening {
+func (b *builder) openingsAt(t source.Text, from job.Place) []*job.Opening {
 	key, label, named := cut(t.Value)
 	all, ok := b.openings[key]
 	if !ok {
@@ -94,7 +94,7 @@ func (b *builder) openingsAt(t def.Text, from job.Place) []*job.Opening {
 }
 
 // claimed sees that a thing is done by one step only, and notes which.
-func claimed(b *builder, t def.Text, by **job.Step, st *job.Step, what string) bool {
+func claimed(b *builder, t source.Text, by **job.Step, st *job.Step, what string) bool {
 	if *by == nil {
 		*by = st
 		return true

@@ -174,7 +174,7 @@ func (b *builder) checkMeasured(d *job.Dim, f faces) {
 	}
 	for _, l := range f.lost {
 		if l.step == d.LastChance {
-			b.say2(b.measuredPos(d), "too-late", d.Mark+" is measured at "+d.FoundAt.Name()+", after "+d.LastChance.Name()+" has parted its faces", l.at, l.how,
+			b.problems.AddWith(b.measuredPos(d), "too-late", d.Mark+" is measured at "+d.FoundAt.Name()+", after "+d.LastChance.Name()+" has parted its faces", l.at, l.how,
 				help...)
 			return
 		}
@@ -193,7 +193,7 @@ func (b *builder) checkSet(d *job.Dim, f faces) {
 		for _, m := range p.Back {
 			off := m.Undo == nil || m.Undo.Step.Index <= d.LeftAt.Index
 			if off && m.Step.Index > d.LeftAt.Index && !b.onForNow(p, d.LeftAt) {
-				b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.Name()+", before "+p.Name+" is back at "+m.Step.Name(), m.At, "put back here",
+				b.problems.AddWith(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.Name()+", before "+p.Name+" is back at "+m.Step.Name(), m.At, "put back here",
 					"set it at or after "+m.Step.No)
 			}
 		}
@@ -202,7 +202,7 @@ func (b *builder) checkSet(d *job.Dim, f faces) {
 		for _, st := range s.Steps {
 			for _, t := range st.Tighten {
 				if st.Index > d.LeftAt.Index && overlaps(t.Parts(), f.parts) {
-					b.say2(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.Name()+", before "+t.Mark()+" is tight at "+st.Name(), t.At, "tightened here",
+					b.problems.AddWith(b.setPos(d), "too-early", d.Mark+" is set at "+d.LeftAt.Name()+", before "+t.Mark()+" is tight at "+st.Name(), t.At, "tightened here",
 						"set it at or after "+st.No)
 				}
 			}
@@ -237,14 +237,14 @@ func overlaps(a, b []*job.Part) bool {
 
 // measuredPos and setPos are where a step names the dimension.
 func (b *builder) measuredPos(d *job.Dim) source.Pos {
-	return b.listedAt(d, d.FoundAt, func(ds *def.Step) []def.Text { return ds.Measure })
+	return b.listedAt(d, d.FoundAt, func(ds *def.Step) []source.Text { return ds.Measure })
 }
 
 func (b *builder) setPos(d *job.Dim) source.Pos {
-	return b.listedAt(d, d.LeftAt, func(ds *def.Step) []def.Text { return ds.Set })
+	return b.listedAt(d, d.LeftAt, func(ds *def.Step) []source.Text { return ds.Set })
 }
 
-func (b *builder) listedAt(d *job.Dim, st *job.Step, list func(*def.Step) []def.Text) source.Pos {
+func (b *builder) listedAt(d *job.Dim, st *job.Step, list func(*def.Step) []source.Text) source.Pos {
 	if ds := b.stepDefs[st]; ds != nil {
 		for _, t := range list(ds) {
 			if key, _, _ := cut(t.Value); key == d.Base {

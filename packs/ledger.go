@@ -3,6 +3,7 @@ package packs
 import (
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"strconv"
 )
 
 // A ledger follows every piece and every joint through the order of work, as a
@@ -92,11 +93,11 @@ func (l *ledger) remove(m *job.Move) {
 	l.sited(m, "comes off")
 	switch {
 	case a.on == 0:
-		l.b.say2(m.At, "removed-twice", p.Called()+" is taken off by two steps", p.Off[0].At, "taken off here first", "take it out of one of them")
+		l.b.problems.AddWith(m.At, "removed-twice", p.Called()+" is taken off by two steps", p.Off[0].At, "taken off here first", "take it out of one of them")
 		return
 	case a.on < m.N:
-		l.b.say2(m.At, "removed-twice", "only "+count(a.on)+" of "+count(p.Count)+" "+p.Called()+" are still on, not "+count(m.N), p.Off[0].At, "the others come off here",
-			"remove: [{"+p.Key+": "+count(a.on)+"}]")
+		l.b.problems.AddWith(m.At, "removed-twice", "only "+strconv.Itoa(a.on)+" of "+strconv.Itoa(p.Count)+" "+p.Called()+" are still on, not "+strconv.Itoa(m.N), p.Off[0].At, "the others come off here",
+			"remove: [{"+p.Key+": "+strconv.Itoa(a.on)+"}]")
 	}
 	n := min(m.N, a.on)
 	a.on -= n
@@ -110,11 +111,11 @@ func (l *ledger) fit(m *job.Move) {
 	a := l.pieces[m.Part]
 	l.sited(m, "goes back")
 	if a.now > 0 {
-		l.b.say2(m.At, "still-in", m.Part.Called()+" goes back, and is still in for now", a.out.At, "fitted for now here", "take-out-again: ["+m.Part.Key+"] before it goes back for good")
+		l.b.problems.AddWith(m.At, "still-in", m.Part.Called()+" goes back, and is still in for now", a.out.At, "fitted for now here", "take-out-again: ["+m.Part.Key+"] before it goes back for good")
 	}
 	if a.off[m.Undo] < m.N {
 		if m.Undo.Step.Index > m.Step.Index {
-			l.b.say2(m.At, "back-before-off", m.Part.Name+" is put back at "+m.Step.Name()+" before it comes off at "+m.Undo.Step.Name(), m.Undo.At, "comes off here",
+			l.b.problems.AddWith(m.At, "back-before-off", m.Part.Name+" is put back at "+m.Step.Name()+" before it comes off at "+m.Undo.Step.Name(), m.Undo.At, "comes off here",
 				"move the step that fits it below the step that removes it")
 		}
 		return
@@ -150,13 +151,13 @@ func (l *ledger) sited(m *job.Move, verb string) {
 	case away == nil && m.Step.Bench:
 		what := m.Part.Name + " " + verb + " on the bench"
 		if m.Part.Of == nil {
-			l.b.say(m.At, "not-on-bench", what+", but it belongs to no assembly that could be there", "take where: bench out, or write of: at the part")
+			l.b.problems.Add(m.At, "not-on-bench", what+", but it belongs to no assembly that could be there", "take where: bench out, or write of: at the part")
 			return
 		}
-		l.b.say2(m.At, "not-on-bench", what+", but "+m.Part.Of.Called()+" is in the machine then", l.b.movedAt(m.Part.Of, m.Part.Of.At), "the assembly",
+		l.b.problems.AddWith(m.At, "not-on-bench", what+", but "+m.Part.Of.Called()+" is in the machine then", l.b.movedAt(m.Part.Of, m.Part.Of.At), "the assembly",
 			"take where: bench out, or move the step")
 	case away != nil && !m.Step.Bench:
-		l.b.say2(m.At, "on-bench", m.Part.Name+" "+verb+" in the machine, but "+away.Called()+" is off it then", away.Off[0].At, "comes off here",
+		l.b.problems.AddWith(m.At, "on-bench", m.Part.Name+" "+verb+" in the machine, but "+away.Called()+" is off it then", away.Off[0].At, "comes off here",
 			"where: bench, or move the step")
 	}
 }
@@ -173,7 +174,7 @@ func (l *ledger) forNow(m *job.Move) {
 	p, a := m.Part, l.pieces[m.Part]
 	free := p.Count - a.on - a.now
 	if free < m.N {
-		l.b.say(m.At, "for-now", count(m.N)+" of "+p.Called()+" are fitted for now, but "+count(free)+" are off", "aid: yes at the part if it is no part of the machine", "else remove: ["+p.Key+"] at an earlier step")
+		l.b.problems.Add(m.At, "for-now", strconv.Itoa(m.N)+" of "+p.Called()+" are fitted for now, but "+strconv.Itoa(free)+" are off", "aid: yes at the part if it is no part of the machine", "else remove: ["+p.Key+"] at an earlier step")
 		return
 	}
 	a.now += m.N
@@ -183,7 +184,7 @@ func (l *ledger) forNow(m *job.Move) {
 func (l *ledger) takeOut(m *job.Move) {
 	a := l.pieces[m.Part]
 	if a.now < m.N {
-		l.b.say(m.At, "not-in", count(m.N)+" of "+m.Part.Called()+" are taken out again, but "+count(a.now)+" are in for now", "fit-for-now: [{"+m.Part.Key+": "+count(m.N)+"}] at an earlier step")
+		l.b.problems.Add(m.At, "not-in", strconv.Itoa(m.N)+" of "+m.Part.Called()+" are taken out again, but "+strconv.Itoa(a.now)+" are in for now", "fit-for-now: [{"+m.Part.Key+": "+strconv.Itoa(m.N)+"}] at an earlier step")
 		return
 	}
 	a.now -= m.N
@@ -205,9 +206,9 @@ func (l *ledger) leaveOut(st *job.Step, p *job.Part) {
 	}
 	switch {
 	case l.pieces[p].on == p.Count:
-		l.b.say(at, "not-off", p.Called()+" is left out, but it is in the machine then", "take it out of leave-out:, or remove it at an earlier step")
+		l.b.problems.Add(at, "not-off", p.Called()+" is left out, but it is in the machine then", "take it out of leave-out:, or remove it at an earlier step")
 	case !later:
-		l.b.say(at, "left-out", p.Called()+" is left out for now, and no later step puts it back", "fit: ["+p.Key+"] at a later step")
+		l.b.problems.Add(at, "left-out", p.Called()+" is left out for now, and no later step puts it back", "fit: ["+p.Key+"] at a later step")
 	}
 }
 
@@ -227,7 +228,7 @@ func (l *ledger) grip(f job.Fastening) *grip {
 func (l *ledger) loosen(st *job.Step, f job.Fastening) {
 	g := l.grip(f)
 	if g.loosened != nil {
-		l.b.say2(f.At, "loosened-twice", f.Mark()+" is loosened by two steps and not tightened between them", g.at, "loosened here first", "take it out of one of them")
+		l.b.problems.AddWith(f.At, "loosened-twice", f.Mark()+" is loosened by two steps and not tightened between them", g.at, "loosened here first", "take it out of one of them")
 		return
 	}
 	g.loosened, g.at = st, f.At
@@ -236,7 +237,7 @@ func (l *ledger) loosen(st *job.Step, f job.Fastening) {
 func (l *ledger) tighten(st *job.Step, f job.Fastening) {
 	g := l.grip(f)
 	if g.loosened == nil && g.fitted == nil && !l.putOn(st, f) {
-		l.b.say(f.At, "never-loosened", f.Mark()+" is tightened at "+st.Name()+", but it is tight then", "loosen: ["+f.Mark()+"] at an earlier step, or take it out")
+		l.b.problems.Add(f.At, "never-loosened", f.Mark()+" is tightened at "+st.Name()+", but it is tight then", "loosen: ["+f.Mark()+"] at an earlier step, or take it out")
 	}
 	g.loosened, g.fitted = nil, nil
 	if g.trial = nil; f.Joint != nil && l.onForNow(f) {
@@ -278,9 +279,9 @@ func (l *ledger) empty(st *job.Step, c *job.Container) {
 				see = m.At
 			}
 		}
-		l.b.say2(at, "not-empty", c.Mark+" must be empty at "+st.Name()+", but "+pieceWord(l.in[c])+" still in it", see, "the pieces", "move the step below the one that empties it, or take it out of empty:")
+		l.b.problems.AddWith(at, "not-empty", c.Mark+" must be empty at "+st.Name()+", but "+pieceWord(l.in[c])+" still in it", see, "the pieces", "move the step below the one that empties it, or take it out of empty:")
 	case first != nil && first.Step.Index > st.Index:
-		l.b.say2(at, "not-filled-yet", c.Mark+" must be empty at "+st.Name()+", where nothing has gone into it yet", first.At, "filled here", "move the step below the one that empties it")
+		l.b.problems.AddWith(at, "not-filled-yet", c.Mark+" must be empty at "+st.Name()+", where nothing has gone into it yet", first.At, "filled here", "move the step below the one that empties it")
 	}
 }
 
@@ -288,7 +289,7 @@ func pieceWord(n int) string {
 	if n == 1 {
 		return "1 piece is"
 	}
-	return count(n) + " pieces are"
+	return strconv.Itoa(n) + " pieces are"
 }
 
 // close sees what stands open at the end.
@@ -299,9 +300,9 @@ func (l *ledger) close() {
 	for _, g := range l.joints {
 		switch {
 		case g.loosened != nil && !l.b.unreversed[g.loosened.Section]:
-			l.b.say(g.at, "never-tightened", g.Mark()+" is loosened at "+g.loosened.Name()+" and never tightened", "tighten: ["+g.Mark()+"] at a later step", "or reverse: its section")
+			l.b.problems.Add(g.at, "never-tightened", g.Mark()+" is loosened at "+g.loosened.Name()+" and never tightened", "tighten: ["+g.Mark()+"] at a later step", "or reverse: its section")
 		case g.fitted != nil && g.Joint != nil && (g.trial == nil || l.b.lastTorque(g.Joint, g.trial) == nil):
-			l.b.say2(g.At, "never-tightened", "a fastener of "+g.Mark()+" goes back at "+g.fitted.Step.Name()+", and "+g.Mark()+" is not tightened after it", g.fitted.At, "goes back here",
+			l.b.problems.AddWith(g.At, "never-tightened", "a fastener of "+g.Mark()+" goes back at "+g.fitted.Step.Name()+", and "+g.Mark()+" is not tightened after it", g.fitted.At, "goes back here",
 				"tighten: ["+g.Joint.Base+"] at that step or later")
 		}
 	}
@@ -309,20 +310,20 @@ func (l *ledger) close() {
 
 func (l *ledger) closeAccount(p *job.Part, a *account) {
 	if a.now > 0 {
-		l.b.say(a.out.At, "still-in", count(a.now)+" of "+p.Called()+" are fitted for now at "+a.out.Step.Name()+" and never taken out again", "take-out-again: [{"+p.Key+": "+count(a.now)+"}] at a later step")
+		l.b.problems.Add(a.out.At, "still-in", strconv.Itoa(a.now)+" of "+p.Called()+" are fitted for now at "+a.out.Step.Name()+" and never taken out again", "take-out-again: [{"+p.Key+": "+strconv.Itoa(a.now)+"}] at a later step")
 	}
 	for _, off := range p.Off {
 		left := a.off[off]
 		switch {
 		case left == 0, off.To.Scrap && p.Renew == "never", l.b.unreversed[off.Step.Section]:
 		case off.To.Scrap && !p.ComesNew():
-			l.b.say(off.At, "nothing-new", p.Called()+" is scrapped at "+off.Step.Name()+" and no new one goes on", "renew: always at the part", "or renew: never if it is gone for good")
+			l.b.problems.Add(off.At, "nothing-new", p.Called()+" is scrapped at "+off.Step.Name()+" and no new one goes on", "renew: always at the part", "or renew: never if it is gone for good")
 		case left < off.N && back(off) == nil:
 			// Fewer came off than this step says: spoken of already.
 		case left < off.N:
-			l.b.say2(off.At, "count-differs", count(off.N)+" of "+p.Name+" come off and "+count(off.N-left)+" go back", back(off).At, "put back here", "make the two counts the same")
+			l.b.problems.AddWith(off.At, "count-differs", strconv.Itoa(off.N)+" of "+p.Name+" come off and "+strconv.Itoa(off.N-left)+" go back", back(off).At, "put back here", "make the two counts the same")
 		case back(off) == nil:
-			l.b.say(off.At, "never-back", p.Called()+" comes off at "+off.Step.Name()+" and never goes back", "fit: ["+p.Key+"] at a later step", "or reverse: its section", "or into: scrap if it is done with")
+			l.b.problems.Add(off.At, "never-back", p.Called()+" comes off at "+off.Step.Name()+" and never goes back", "fit: ["+p.Key+"] at a later step", "or reverse: its section", "or into: scrap if it is done with")
 		}
 	}
 }
@@ -335,17 +336,6 @@ func back(off *job.Move) *job.Move {
 		}
 	}
 	return nil
-}
-
-// say adds an error, say2 one with a second place that matters.
-func (b *builder) say(at source.Pos, code, message string, help ...string) {
-	b.problems.Add(at, code, message, help...)
-}
-
-func (b *builder) say2(at source.Pos, code, message string, also source.Pos, what string, help ...string) {
-	b.problems = append(b.problems, source.Problem{
-		Pos: at, Severity: source.Error, Code: code, Message: message, Help: help, See: []source.Also{{Pos: also, What: what}},
-	})
 }
 
 // warning2 is a warning at a step with a part that matters.

@@ -77,15 +77,11 @@ func Load(files fs.FS, in Inputs) (*job.Job, source.Problems) {
 	return b.job, b.problems
 }
 
-// maxProblems is how many problems are told in one run. More of them come from one
-// mistake that runs through the whole file.
-const maxProblems = 200
-
 // cutShort leaves out what nobody would read, and says how much that is.
 func (b *builder) cutShort(file string) {
-	if left := len(b.problems) - maxProblems; left > 0 {
-		b.problems = b.problems[:maxProblems]
-		b.problems.Add(source.Pos{File: file}, "more-problems", count(left)+" more problems are not listed: put these right first")
+	if left := len(b.problems) - source.Most; left > 0 {
+		b.problems = b.problems[:source.Most]
+		b.problems.Add(source.Pos{File: file}, "more-problems", strconv.Itoa(left)+" more problems are not listed: put these right first")
 	}
 }
 
@@ -125,7 +121,7 @@ type builder struct {
 	named       map[string][]*job.Section // sections by the name written
 	unreversed  map[*job.Section]bool     // sections told to be put back by nothing
 	leftOut     map[string]string         // why something is not meant for this machine, by its key
-	whens       map[*def.Step]def.Text    // if: lines that are decided at the machine
+	whens       map[*def.Step]source.Text // if: lines that are decided at the machine
 }
 
 // build runs the stages in order. Each leaves holes where it found problems and

@@ -36,7 +36,7 @@ func (b *builder) resolveRemoved(st *job.Step, ds *def.Step) {
 	}
 	for _, f := range ds.Into.For {
 		if !names(ds.Remove, f.Name.Value) {
-			b.problems.Add(f.Name.At, "not-removed", quote(f.Name.Value)+" is not among the parts this step removes", "add it to remove:, or take it out of into:")
+			b.problems.Add(f.Name.At, "not-removed", source.Quote(f.Name.Value)+" is not among the parts this step removes", "add it to remove:, or take it out of into:")
 		}
 	}
 	if ds.Into.To.Written() && len(ds.Remove) == 0 {
@@ -45,7 +45,7 @@ func (b *builder) resolveRemoved(st *job.Step, ds *def.Step) {
 }
 
 // into finds where a part goes: its own entry, else the one place for all.
-func (b *builder) into(in def.Into, p *job.Part) def.Text {
+func (b *builder) into(in def.Into, p *job.Part) source.Text {
 	for _, f := range in.For {
 		if f.Name.Value == p.Key || f.Name.Value == p.Place.Mark(p.Key) {
 			return f.Value
@@ -84,7 +84,7 @@ func (b *builder) pieces(c def.Count, p *job.Part) int {
 // is known when all removals are.
 func (b *builder) resolveFitted(st *job.Step, ds *def.Step) {
 	for _, m := range b.listed(ds.Fit, st) {
-		if !b.isAid(def.Text{At: m.At}, m.Part, "fit-for-now: ["+m.Part.Key+"], and take-out-again: at a later step") {
+		if !b.isAid(source.Text{At: m.At}, m.Part, "fit-for-now: ["+m.Part.Key+"], and take-out-again: at a later step") {
 			st.Fit = append(st.Fit, m)
 		}
 	}
@@ -100,7 +100,7 @@ func (b *builder) resolveFitted(st *job.Step, ds *def.Step) {
 
 // isAid reports, and tells as a problem, that a part which is no part of the
 // machine is taken off or put back for good.
-func (b *builder) isAid(t def.Text, p *job.Part, help string) bool {
+func (b *builder) isAid(t source.Text, p *job.Part, help string) bool {
 	if p.Aid {
 		b.problems.Add(t.At, "aid", p.Called()+" is no part of the machine: it only goes in for a while", help)
 	}
@@ -155,7 +155,7 @@ func (b *builder) bookFitted(s stock) {
 	for _, p := range b.job.Parts {
 		for _, off := range p.Off {
 			if m := back(off); m != nil && s[off] > 0 {
-				b.say2(m.At, "count-differs", count(off.N)+" of "+p.Name+" come off together and "+count(off.N-s[off])+" go back", off.At, "comes off here", "make the two counts the same")
+				b.problems.AddWith(m.At, "count-differs", strconv.Itoa(off.N)+" of "+p.Name+" come off together and "+strconv.Itoa(off.N-s[off])+" go back", off.At, "comes off here", "make the two counts the same")
 			}
 		}
 	}
@@ -163,7 +163,7 @@ func (b *builder) bookFitted(s stock) {
 
 // A fetch is one place that a step says its parts come from.
 type fetch struct {
-	text  def.Text
+	text  source.Text
 	where job.Where
 }
 
@@ -265,8 +265,8 @@ func (b *builder) tooMany(m *job.Move, left int) {
 		pr.Help = []string{"take it out of one of them"}
 		pr.See = []source.Also{{Pos: p.Back[0].At, What: "put back here first"}}
 	default:
-		pr.Code, pr.Message = "count-differs", count(left)+" of "+p.Name+" are off and "+count(m.N)+" go back"
-		pr.Help = []string{"make the two counts the same: {" + p.Key + ": " + count(left) + "}"}
+		pr.Code, pr.Message = "count-differs", strconv.Itoa(left)+" of "+p.Name+" are off and "+strconv.Itoa(m.N)+" go back"
+		pr.Help = []string{"make the two counts the same: {" + p.Key + ": " + strconv.Itoa(left) + "}"}
 		pr.See = []source.Also{{Pos: p.Off[0].At, What: "comes off here"}}
 	}
 	b.problems = append(b.problems, pr)

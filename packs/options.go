@@ -130,7 +130,7 @@ func (b *builder) applies(c choices, a def.Applies) (bool, string) {
 	if t := a.Fitted; t.Written() {
 		switch {
 		case c.option[t.Value] != "":
-			b.problems.Add(t.At, "option-kind", quote(t.Value)+" is a build", "write: if: "+t.Value)
+			b.problems.Add(t.At, "option-kind", source.Quote(t.Value)+" is a build", "write: if: "+t.Value)
 		case !c.fitted[t.Value]:
 			b.unknown(t, "option that is fitted or not", knownTo(b, c.fitted), "options")
 		case !c.on[t.Value]:
@@ -140,7 +140,7 @@ func (b *builder) applies(c choices, a def.Applies) (bool, string) {
 	if t := a.If; t.Written() {
 		switch {
 		case c.fitted[t.Value]:
-			b.problems.Add(t.At, "option-kind", quote(t.Value)+" is an option that is fitted or not", "write: fitted: "+t.Value)
+			b.problems.Add(t.At, "option-kind", source.Quote(t.Value)+" is an option that is fitted or not", "write: fitted: "+t.Value)
 		case c.option[t.Value] == "":
 			b.unknown(t, "build of an option", knownTo(b, c.option), "options")
 		case !c.on[t.Value]:
@@ -166,7 +166,7 @@ func (b *builder) settle(c choices, field string, v *def.Varying) {
 		return
 	}
 	if len(byOther) > 0 {
-		b.problems.Add(byOther[0].Name.At, "mixed-map", quote(byOther[0].Name.Value)+" is no option or build, and "+quote(byOption[0].Name.Value)+" is: a map goes by one of the two",
+		b.problems.Add(byOther[0].Name.At, "mixed-map", source.Quote(byOther[0].Name.Value)+" is no option or build, and "+source.Quote(byOption[0].Name.Value)+" is: a map goes by one of the two",
 			"make two of the thing, each with its own fitted: or if:")
 		*v = def.Varying{}
 		return

@@ -33,7 +33,7 @@ func (b *builder) checkOrder() {
 					b.problems = append(b.problems, source.Problem{
 						Pos: d.At, Severity: source.Error, Code: "out-of-order",
 						Message: "step " + st.Name() + " comes after " + d.Step.Name() + ", but is written above it",
-						Help:    []string{"move the step below " + quote(d.Step.Key) + ", or take the after: line out"},
+						Help:    []string{"move the step below " + source.Quote(d.Step.Key) + ", or take the after: line out"},
 						See:     []source.Also{{Pos: d.Step.At, What: "the step that must come first"}},
 					})
 				}

@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"strconv"
 	"strings"
 
 	"matchmark/packs/def"
@@ -68,7 +69,7 @@ func (b *builder) checkReversed(used map[string]source.Pos, u undoing) {
 		b.unreversed[s] = true
 		if !told[name] {
 			told[name] = true
-			b.problems.Add(ds.At, "not-reversed", "the section "+quote(s.Name)+" is put back by no reverse: line: "+strings.Join(what[:min(len(what), 3)], ", ")+more(len(what)-3),
+			b.problems.Add(ds.At, "not-reversed", "the section "+source.Quote(s.Name)+" is put back by no reverse: line: "+strings.Join(what[:min(len(what), 3)], ", ")+more(len(what)-3),
 				"reverse: ["+s.Name+"], or write the steps that put it back")
 		}
 	}
@@ -79,7 +80,7 @@ func more(n int) string {
 	if n <= 0 {
 		return ""
 	}
-	return " and " + count(n) + " more"
+	return " and " + strconv.Itoa(n) + " more"
 }
 
 // leftIn lists what of a section no written step puts back, sets or tightens.
@@ -106,7 +107,7 @@ func leftIn(s *job.Section, u undoing) []string {
 }
 
 // reverseNamed undoes the sections of one name, last place first.
-func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []*job.Section, u undoing) []*job.Section {
+func (b *builder) reverseNamed(t source.Text, used map[string]source.Pos, before []*job.Section, u undoing) []*job.Section {
 	sections, ok := b.named[t.Value]
 	if !ok {
 		b.unknown(t, "section", knownTo(b, b.named), "steps")
@@ -115,7 +116,7 @@ func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []
 	if first, ok := used[t.Value]; ok {
 		b.problems = append(b.problems, source.Problem{
 			Pos: t.At, Severity: source.Error, Code: "reversed-twice",
-			Message: "the section " + quote(t.Value) + " is put back twice",
+			Message: "the section " + source.Quote(t.Value) + " is put back twice",
 			Help:    []string{"keep one of the two"},
 			See:     []source.Also{{Pos: first, What: "put back here first"}},
 		})
@@ -125,7 +126,7 @@ func (b *builder) reverseNamed(t def.Text, used map[string]source.Pos, before []
 	var out []*job.Section
 	for i := len(sections) - 1; i >= 0; i-- {
 		if !containsSection(before, sections[i]) {
-			b.problems.Add(t.At, "reversed-early", "the section "+quote(t.Value)+" is put back before it is taken apart",
+			b.problems.Add(t.At, "reversed-early", "the section "+source.Quote(t.Value)+" is put back before it is taken apart",
 				"move the reverse: line below the section")
 			return out
 		}

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/source"
 	"slices"
 	"strings"
 
@@ -30,7 +31,7 @@ func (b *builder) scrub() {
 	for _, s := range b.def.Sections {
 		s.Reverse = b.stayingSections(s.Reverse)
 		for _, st := range s.Steps {
-			for _, list := range []*[]def.Text{
+			for _, list := range []*[]source.Text{
 				&st.Measure, &st.Set, &st.From, &st.Loosen, &st.Tighten, &st.Open, &st.Close,
 				&st.Empty, &st.Heat, &st.Lock, &st.Unlock, &st.Permit, &st.Lift, &st.MatchMarks, &st.Stacks,
 			} {
@@ -49,8 +50,8 @@ func (b *builder) stays(name string) bool {
 	return b.leftOut[key] == ""
 }
 
-func (b *builder) staying(list []def.Text) []def.Text {
-	var out []def.Text
+func (b *builder) staying(list []source.Text) []source.Text {
+	var out []source.Text
 	for _, t := range list {
 		if b.stays(t.Value) {
 			out = append(out, t)
@@ -59,8 +60,8 @@ func (b *builder) staying(list []def.Text) []def.Text {
 	return out
 }
 
-func (b *builder) stayingSections(list []def.Text) []def.Text {
-	var out []def.Text
+func (b *builder) stayingSections(list []source.Text) []source.Text {
+	var out []source.Text
 	for _, t := range list {
 		if b.leftOut["section "+t.Value] == "" {
 			out = append(out, t)

@@ -1,11 +1,10 @@
 package packs
 
 import (
+	"matchmark/packs/source"
 	"regexp"
 	"strconv"
 	"strings"
-
-	"matchmark/packs/def"
 )
 
 // A serialRange is the machines of one build, by their serial numbers: letters
@@ -36,7 +35,7 @@ func cutSerial(s string) (letters string, n uint64, ok bool) {
 
 // readSerials reads which serial numbers a build has; said is false where its
 // text speaks of none.
-func (b *builder) readSerials(t def.Text) (r serialRange, said bool) {
+func (b *builder) readSerials(t source.Text) (r serialRange, said bool) {
 	if !strings.HasPrefix(t.Value, "serial") {
 		return r, false
 	}
@@ -54,12 +53,12 @@ func (b *builder) readSerials(t def.Text) (r serialRange, said bool) {
 		other, r.high, same = cutSerial(m[2])
 		ok = ok && same && other == r.letters
 		if ok && r.low > r.high {
-			b.problems.Add(t.At, "serials", quote(t.Value)+" runs backward", "write the smaller number first")
+			b.problems.Add(t.At, "serials", source.Quote(t.Value)+" runs backward", "write the smaller number first")
 			return r, true
 		}
 	}
 	if !ok {
-		b.problems.Add(t.At, "serials", quote(t.Value)+" tells no range of serial numbers", "serials up to 880, serials from 881, or serials 600 to 880")
+		b.problems.Add(t.At, "serials", source.Quote(t.Value)+" tells no range of serial numbers", "serials up to 880, serials from 881, or serials 600 to 880")
 	}
 	return r, ok
 }

@@ -11,7 +11,7 @@ func (b *builder) readOrder() {
 	e, o := b.def.Equipment, b.def.Job
 	b.job.Equipment = job.Equipment{At: e.Tag.At, Tag: e.Tag.Value, Name: e.Name.Value, Serial: e.Serial.Value, Maker: e.Maker.Value, Type: e.Type.Value, Location: e.Location.Value}
 	b.job.Order = job.Order{At: o.Number.At, Number: o.Number.Value, Title: o.Title.Value, Revision: o.Revision.Value, Issued: o.Issued.Value, Scope: o.Scope.Value, Planner: o.Planner.Value}
-	need := func(t def.Text, at source.Pos, what, example string) {
+	need := func(t source.Text, at source.Pos, what, example string) {
 		if t.Value == "" {
 			if at.IsZero() {
 				at = b.def.At
@@ -44,7 +44,7 @@ func (b *builder) readSections() {
 			if at, ok := first[st.Key.Value]; ok {
 				b.problems = append(b.problems, source.Problem{
 					Pos: st.Key.At, Severity: source.Error, Code: "step-twice",
-					Message: "two steps are called " + quote(st.Key.Value),
+					Message: "two steps are called " + source.Quote(st.Key.Value),
 					Help:    []string{"give this one another name; after: lines go by it"},
 					See:     []source.Also{{Pos: at, What: "the first one"}},
 				})
@@ -150,7 +150,7 @@ func (b *builder) resolveSteps() {
 }
 
 // claimDim sees that a dimension is measured, or set, by one step only.
-func (b *builder) claimDim(t def.Text, d *job.Dim, by **job.Step, st *job.Step, what string) {
+func (b *builder) claimDim(t source.Text, d *job.Dim, by **job.Step, st *job.Step, what string) {
 	if *by != nil {
 		b.problems = append(b.problems, source.Problem{
 			Pos: t.At, Severity: source.Error, Code: "twice",

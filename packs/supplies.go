@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"slices"
 	"strconv"
 
@@ -92,7 +93,7 @@ func (b *builder) renewedParts() {
 			if have, err := strconv.Atoi(x.Count); x.Count == "" {
 				x.Count = strconv.Itoa(n)
 			} else if err == nil && have < n {
-				b.problems.Add(x.At, "too-few", "the list has "+x.Count+" of "+quote(dp.Key.Value)+", and "+strconv.Itoa(n)+" are renewed", "count: "+strconv.Itoa(n))
+				b.problems.Add(x.At, "too-few", "the list has "+x.Count+" of "+source.Quote(dp.Key.Value)+", and "+strconv.Itoa(n)+" are renewed", "count: "+strconv.Itoa(n))
 			}
 		}
 		if !written {

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/source"
 	"slices"
 	"strings"
 
@@ -20,26 +21,26 @@ func (b *builder) chooseVariants() {
 	}
 	d := b.def
 	parts := d.Parts
-	d.Parts = keep(b, c, d.Parts, func(p *def.Part) (def.Text, *def.Applies) { return p.Key, &p.Applies })
+	d.Parts = keep(b, c, d.Parts, func(p *def.Part) (source.Text, *def.Applies) { return p.Key, &p.Applies })
 	b.dropSets(parts)
-	d.Dimensions = keep(b, c, d.Dimensions, func(x *def.Dimension) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
+	d.Dimensions = keep(b, c, d.Dimensions, func(x *def.Dimension) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
 	for _, x := range d.Dimensions {
 		for i := range x.Says {
 			// What a source says of another build is printed all the same, and not used.
 			if ok, _ := b.applies(c, x.Says[i].Applies); !ok {
-				x.Says[i].Used = def.Text{}
+				x.Says[i].Used = source.Text{}
 			}
 		}
 	}
-	d.Containers = keep(b, c, d.Containers, func(x *def.Container) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
-	d.BigParts = keep(b, c, d.BigParts, func(x *def.BigPart) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
-	d.Joints = keep(b, c, d.Joints, func(x *def.Joint) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
-	d.Heats = keep(b, c, d.Heats, func(x *def.Heat) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
-	d.Lifts = keep(b, c, d.Lifts, func(x *def.Lift) (def.Text, *def.Applies) { return x.Mark, &x.Applies })
-	d.Isolations = keep(b, c, d.Isolations, func(x *def.Isolation) (def.Text, *def.Applies) { return x.Key, &x.Applies })
-	d.Permits = keep(b, c, d.Permits, func(x *def.Permit) (def.Text, *def.Applies) { return x.Key, &x.Applies })
-	d.Openings = keep(b, c, d.Openings, func(x *def.Opening) (def.Text, *def.Applies) { return x.Key, &x.Applies })
-	supply := func(x *def.Supply) (def.Text, *def.Applies) { return def.Text{}, &x.Applies }
+	d.Containers = keep(b, c, d.Containers, func(x *def.Container) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
+	d.BigParts = keep(b, c, d.BigParts, func(x *def.BigPart) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
+	d.Joints = keep(b, c, d.Joints, func(x *def.Joint) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
+	d.Heats = keep(b, c, d.Heats, func(x *def.Heat) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
+	d.Lifts = keep(b, c, d.Lifts, func(x *def.Lift) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
+	d.Isolations = keep(b, c, d.Isolations, func(x *def.Isolation) (source.Text, *def.Applies) { return x.Key, &x.Applies })
+	d.Permits = keep(b, c, d.Permits, func(x *def.Permit) (source.Text, *def.Applies) { return x.Key, &x.Applies })
+	d.Openings = keep(b, c, d.Openings, func(x *def.Opening) (source.Text, *def.Applies) { return x.Key, &x.Applies })
+	supply := func(x *def.Supply) (source.Text, *def.Applies) { return source.Text{}, &x.Applies }
 	d.Tools, d.Spares, d.Consumables = keep(b, c, d.Tools, supply), keep(b, c, d.Spares, supply), keep(b, c, d.Consumables, supply)
 	b.keepWork(c)
 	b.scrub()
@@ -47,7 +48,7 @@ func (b *builder) chooseVariants() {
 
 // keep is the list without the things that this machine does not have. What is
 // left out is remembered by its key, with the reason.
-func keep[T any](b *builder, c choices, list []*T, of func(*T) (def.Text, *def.Applies)) []*T {
+func keep[T any](b *builder, c choices, list []*T, of func(*T) (source.Text, *def.Applies)) []*T {
 	var out []*T
 	for _, x := range list {
 		key, a := of(x)
@@ -111,7 +112,7 @@ func handOn(st *def.Step, above string) *def.After {
 	if !st.After.At.IsZero() || above == "" {
 		return &st.After
 	}
-	return &def.After{At: st.At, Steps: []def.Named{{Name: def.Text{Value: above, At: st.Key.At}}}}
+	return &def.After{At: st.At, Steps: []def.Named{{Name: source.Text{Value: above, At: st.Key.At}}}}
 }
 
 // rewire puts what a left-out step comes after in the place of its name.
@@ -150,17 +151,17 @@ func rewire(sections []*def.Section, gone map[string]*def.After) {
 // namedBy lists all that a step names, each as its key without a place.
 func namedBy(st *def.Step) []string {
 	var out []string
-	add := func(list []def.Text) {
+	add := func(list []source.Text) {
 		for _, t := range list {
 			key, _, _ := strings.Cut(t.Value, "/")
 			out = append(out, key)
 		}
 	}
-	for _, list := range [][]def.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Heat, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.Permit, st.Lift, st.Stacks, {st.Hold, st.Into.To}} {
+	for _, list := range [][]source.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Heat, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.Permit, st.Lift, st.Stacks, {st.Hold, st.Into.To}} {
 		add(list)
 	}
 	for _, n := range st.Into.For {
-		add([]def.Text{n.Value})
+		add([]source.Text{n.Value})
 	}
 	return out
 }
