@@ -2,7 +2,6 @@ package packs
 
 import (
 	"matchmark/packs/job"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -11,25 +10,6 @@ import (
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
-
-// asked tells a condition that is decided at the machine from the name of a build.
-var asked = regexp.MustCompile(`\?\s*$|^D\d+(/\S+)? `)
-
-// takeConditions sets apart the if: lines of steps that are decided at the machine,
-// so that those of builds are left.
-func (b *builder) takeConditions() {
-	b.whens = map[*def.Step]source.Text{}
-	for _, s := range b.def.Sections {
-		for _, st := range s.Steps {
-			if asked.MatchString(st.If.Value) {
-				b.whens[st], st.If = st.If, source.Text{}
-			}
-			if st.Otherwise.Written() && !st.If.Written() && !st.Fitted.Written() && b.whens[st].Value == "" {
-				b.problems.Add(st.Otherwise.At, "otherwise-alone", "otherwise: stands without an if: or fitted:, so it is never done", "if: D3 is over 0.50 mm")
-			}
-		}
-	}
-}
 
 // readBranches reads when each step is done, once all steps and readings are known.
 func (b *builder) readBranches() {
@@ -41,7 +21,7 @@ func (b *builder) readBranches() {
 			}
 			st.Later = ds.Later.Value
 			st.Table = ds.AsTable.Value == "yes"
-			if when := b.whens[ds]; when.Written() {
+			if when := b.chosen.Conditions[ds]; when.Written() {
 				st.If = b.condition(when, st)
 				st.Otherwise = valueAt(st.Place, ds.Otherwise)
 			}

@@ -93,7 +93,7 @@ func within(p, q *job.Part) bool {
 // checkGear sees that gear has its mass and is used, as cranes are, unless a lift
 // that is not meant for this machine may use it.
 func (b *builder) checkGear() {
-	all := len(b.def.Lifts) == b.allLifts
+	all := b.chosen.EveryLift()
 	for _, g := range b.def.Gear {
 		if !g.Mass.Written() {
 			b.problems.Warn(g.Key.At, "look-at-lift", "the mass of "+source.Quote(g.Key.Value)+" is not given, and counts as nothing on the hook", "mass: 4 kg")

@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"io/fs"
+	"matchmark/packs/choose"
 	"matchmark/packs/job"
 	"strconv"
 
@@ -113,22 +114,21 @@ type builder struct {
 	cranes      map[string]*def.Crane
 	gearUsed    map[string]bool // keys of gear, and of cranes with "crane " before them
 	lifts       map[string]*job.Lift
-	allLifts    int // those left out counted in
 	steps       map[string][]*job.Step
 	stepDefs    map[*job.Step]*def.Step
 	sectionDefs map[*job.Section]*def.Section
 	tally       *tally                    // while steps are resolved
 	named       map[string][]*job.Section // sections by the name written
 	unreversed  map[*job.Section]bool     // sections told to be put back by nothing
-	leftOut     map[string]string         // why something is not meant for this machine, by its key
-	whens       map[*def.Step]source.Text // if: lines that are decided at the machine
+	chosen      *choose.Chosen
 }
 
 // build runs the stages in order. Each leaves holes where it found problems and
 // the next walks round them, so that one run tells everything.
 func (b *builder) build() {
 	b.checkTables()
-	b.chooseVariants()
+	b.chosen = choose.Machine(b.def, &b.problems)
+	b.job.Choices = b.chosen.Choices
 	b.readOrder()
 	b.readPlaces()
 	b.readInstruments()

@@ -210,8 +210,8 @@ func (b *builder) checkVarying(v def.Varying, what string, places []job.Place) {
 
 // unknown adds the problem of a name that nothing has, with the nearest one.
 func (b *builder) unknown(t source.Text, what string, known []string, where string) {
-	if key, _, _ := cut(t.Value); b.leftOut[key] != "" {
-		b.problems.Add(t.At, "left-out", source.Quote(t.Value)+" is left out for this machine: "+b.leftOut[key],
+	if key, _, _ := cut(t.Value); b.chosen.LeftOut[key] != "" {
+		b.problems.Add(t.At, "left-out", source.Quote(t.Value)+" is left out for this machine: "+b.chosen.LeftOut[key],
 			"give what stands here the same fitted: or if: line")
 		return
 	}

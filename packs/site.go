@@ -6,6 +6,7 @@ import (
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
+	"strings"
 )
 
 // What holds where no site file says otherwise. 25 kg is the mass above which
@@ -97,7 +98,7 @@ func (b *builder) checkRoles() {
 		if t.Value == "" || known[t.Value] {
 			return
 		}
-		help := "roles of the site: " + join(b.job.Site.Roles)
+		help := "roles of the site: " + strings.Join(b.job.Site.Roles, ", ")
 		if near := source.Nearest(t.Value, b.job.Site.Roles); near != "" {
 			help = "did you mean " + near + "?"
 		}

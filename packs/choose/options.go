@@ -1,9 +1,8 @@
-package packs
+package choose
 
 import (
 	"matchmark/packs/job"
 	"slices"
-	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/source"
@@ -19,7 +18,7 @@ type choices struct {
 
 // readChoices decides the options. Where one cannot be decided this is a problem,
 // and nothing is left out on its account.
-func (b *builder) readChoices() choices {
+func (b *chooser) readChoices() choices {
 	c := choices{on: map[string]bool{}, option: map[string]string{}, fitted: map[string]bool{}}
 	for _, o := range b.def.Options {
 		choice := &job.Choice{At: o.Key.At, Key: o.Key.Value, What: o.What.Value}
@@ -30,7 +29,7 @@ func (b *builder) readChoices() choices {
 			}
 			choice.Fitted = o.Fitted.Value != "no"
 			c.on[o.Key.Value] = choice.Fitted
-			b.job.Choices = append(b.job.Choices, choice)
+			b.chosen.Choices = append(b.chosen.Choices, choice)
 			continue
 		}
 		if o.Fitted.Written() {
@@ -42,19 +41,19 @@ func (b *builder) readChoices() choices {
 			// Where nothing could be chosen, all builds stay: the problem is told.
 			c.on[n.Name.Value] = choice.Build == n.Name.Value || choice.Build == ""
 		}
-		b.job.Choices = append(b.job.Choices, choice)
+		b.chosen.Choices = append(b.chosen.Choices, choice)
 	}
 	return c
 }
 
 // told reports whether a problem of a code has been reported: then a value that
 // is missing may be one that could not be read.
-func (b *builder) told(code string) bool {
-	return slices.ContainsFunc(b.problems, func(p source.Problem) bool { return p.Code == code })
+func (b *chooser) told(code string) bool {
+	return slices.ContainsFunc(*b.problems, func(p source.Problem) bool { return p.Code == code })
 }
 
 // chooseBuild decides which build of an option the machine is.
-func (b *builder) chooseBuild(o *def.Option, choice *job.Choice) {
+func (b *chooser) chooseBuild(o *def.Option, choice *job.Choice) {
 	bySerial := b.buildBySerial(o)
 	switch {
 	case o.Chosen.Written():
@@ -66,7 +65,7 @@ func (b *builder) chooseBuild(o *def.Option, choice *job.Choice) {
 			}
 		}
 		if choice.Build == "" {
-			b.unknown(o.Chosen, "build of "+o.Key.Value, names, "builds")
+			b.problems.Unknown(o.Chosen, "build of "+o.Key.Value, names, "builds")
 			return
 		}
 		if bySerial != "" && bySerial != choice.Build {
@@ -93,7 +92,7 @@ func (b *builder) chooseBuild(o *def.Option, choice *job.Choice) {
 
 // buildBySerial is the build that the serial number of the machine tells, empty
 // if it tells none. Ranges that share a machine are a problem.
-func (b *builder) buildBySerial(o *def.Option) string {
+func (b *chooser) buildBySerial(o *def.Option) string {
 	letters, n, ok := cutSerial(b.def.Equipment.Serial.Value)
 	found := ""
 	type written struct {
@@ -108,7 +107,7 @@ func (b *builder) buildBySerial(o *def.Option) string {
 		}
 		for _, q := range ranges {
 			if r.overlaps(q.serialRange) {
-				b.problems = append(b.problems, source.Problem{
+				*b.problems = append(*b.problems, source.Problem{
 					Pos: build.Value.At, Severity: source.Error, Code: "two-builds",
 					Message: "the builds " + q.Name.Value + " and " + build.Name.Value + " share serial numbers",
 					Help:    []string{"let one end before the other begins"},
@@ -126,13 +125,13 @@ func (b *builder) buildBySerial(o *def.Option) string {
 }
 
 // applies reports whether a thing is meant for this machine, and if not, why.
-func (b *builder) applies(c choices, a def.Applies) (bool, string) {
+func (b *chooser) applies(c choices, a def.Applies) (bool, string) {
 	if t := a.Fitted; t.Written() {
 		switch {
 		case c.option[t.Value] != "":
 			b.problems.Add(t.At, "option-kind", source.Quote(t.Value)+" is a build", "write: if: "+t.Value)
 		case !c.fitted[t.Value]:
-			b.unknown(t, "option that is fitted or not", knownTo(b, c.fitted), "options")
+			b.problems.Unknown(t, "option that is fitted or not", keys(c.fitted), "options")
 		case !c.on[t.Value]:
 			return false, t.Value + " is not fitted"
 		}
@@ -142,7 +141,7 @@ func (b *builder) applies(c choices, a def.Applies) (bool, string) {
 		case c.fitted[t.Value]:
 			b.problems.Add(t.At, "option-kind", source.Quote(t.Value)+" is an option that is fitted or not", "write: fitted: "+t.Value)
 		case c.option[t.Value] == "":
-			b.unknown(t, "build of an option", knownTo(b, c.option), "options")
+			b.problems.Unknown(t, "build of an option", keys(c.option), "options")
 		case !c.on[t.Value]:
 			return false, "the machine is not of build " + t.Value
 		}
@@ -152,7 +151,7 @@ func (b *builder) applies(c choices, a def.Applies) (bool, string) {
 
 // settle puts one value in place of a map by options and builds. A map goes
 // either by places or by the builds of one option.
-func (b *builder) settle(c choices, field string, v *def.Varying) {
+func (b *chooser) settle(c choices, field string, v *def.Varying) {
 	var byOption, byOther []def.Named
 	for _, n := range v.By {
 		switch {
@@ -194,5 +193,3 @@ func (b *builder) settle(c choices, field string, v *def.Varying) {
 
 // mayBeSilent are the values that need not be said for every build.
 var mayBeSilent = map[string]bool{"Missed": true, "Note": true, "Keep": true, "Support": true, "Back": true}
-
-func join(list []string) string { return strings.Join(list, ", ") }

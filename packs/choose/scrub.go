@@ -1,4 +1,4 @@
-package packs
+package choose
 
 import (
 	"matchmark/packs/source"
@@ -10,8 +10,8 @@ import (
 
 // scrub takes the names of things left out off the lists of what stays. Faces and
 // adjusters are left: a dimension that hangs on a part left out is a problem.
-func (b *builder) scrub() {
-	if len(b.leftOut) == 0 {
+func (b *chooser) scrub() {
+	if len(b.chosen.LeftOut) == 0 {
 		return
 	}
 	for _, x := range b.def.Dimensions {
@@ -45,12 +45,12 @@ func (b *builder) scrub() {
 }
 
 // stays reports whether what a name stands for has not been left out.
-func (b *builder) stays(name string) bool {
+func (b *chooser) stays(name string) bool {
 	key, _, _ := strings.Cut(name, "/")
-	return b.leftOut[key] == ""
+	return b.chosen.LeftOut[key] == ""
 }
 
-func (b *builder) staying(list []source.Text) []source.Text {
+func (b *chooser) staying(list []source.Text) []source.Text {
 	var out []source.Text
 	for _, t := range list {
 		if b.stays(t.Value) {
@@ -60,17 +60,17 @@ func (b *builder) staying(list []source.Text) []source.Text {
 	return out
 }
 
-func (b *builder) stayingSections(list []source.Text) []source.Text {
+func (b *chooser) stayingSections(list []source.Text) []source.Text {
 	var out []source.Text
 	for _, t := range list {
-		if b.leftOut["section "+t.Value] == "" {
+		if b.chosen.LeftOut["section "+t.Value] == "" {
 			out = append(out, t)
 		}
 	}
 	return out
 }
 
-func (b *builder) stayingCounts(list []def.Count) []def.Count {
+func (b *chooser) stayingCounts(list []def.Count) []def.Count {
 	var out []def.Count
 	for _, c := range list {
 		if b.stays(c.Part.Value) {
@@ -80,7 +80,7 @@ func (b *builder) stayingCounts(list []def.Count) []def.Count {
 	return out
 }
 
-func (b *builder) stayingNamed(list []def.Named) []def.Named {
+func (b *chooser) stayingNamed(list []def.Named) []def.Named {
 	var out []def.Named
 	for _, n := range list {
 		if b.stays(n.Name.Value) {

@@ -1,21 +1,52 @@
-package packs
+package choose
 
 import (
+	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/def"
 )
 
+// A Chosen is what one machine has of its definition.
+type Chosen struct {
+	Choices    []*job.Choice             // what it has of each option
+	LeftOut    map[string]string         // why something is not meant for it, by its key
+	Conditions map[*def.Step]source.Text // if: lines that are decided at the machine
+	lifts      int                       // those left out counted in
+	left       int
+}
+
+// EveryLift reports whether no lift of the definition was left out.
+func (c *Chosen) EveryLift() bool { return c.lifts == c.left }
+
+// A chooser holds what is known while a machine is chosen.
+type chooser struct {
+	def      *def.Definition
+	problems *source.Problems
+	chosen   *Chosen
+}
+
+// Machine leaves out of the definition what this machine does not have, so that
+// all that follows sees one machine only, and tells what was chosen. Problems are
+// added to those that the reader has told.
+func Machine(d *def.Definition, problems *source.Problems) *Chosen {
+	b := &chooser{def: d, problems: problems, chosen: &Chosen{}}
+	b.chooseVariants()
+	b.chosen.left = len(d.Lifts)
+	return b.chosen
+}
+
 // chooseVariants leaves out of the definition what this machine does not have,
 // so that all that follows sees one machine only. Things that only steps left
 // out name go with them; what else names a thing left out loses the name.
-func (b *builder) chooseVariants() {
+func (b *chooser) chooseVariants() {
 	b.takeConditions()
 	c := b.readChoices()
-	b.allLifts = len(b.def.Lifts)
-	b.leftOut = map[string]string{}
+	b.chosen.lifts = len(b.def.Lifts)
+	b.chosen.LeftOut = map[string]string{}
 	if len(b.def.Options) > 0 {
 		b.def.Varyings(func(field string, v *def.Varying) { b.settle(c, field, v) })
 	}
@@ -46,9 +77,28 @@ func (b *builder) chooseVariants() {
 	b.scrub()
 }
 
+// asked tells a condition that is decided at the machine from the name of a build.
+var asked = regexp.MustCompile(`\?\s*$|^D\d+(/\S+)? `)
+
+// takeConditions sets apart the if: lines of steps that are decided at the machine,
+// so that those of builds are left.
+func (b *chooser) takeConditions() {
+	b.chosen.Conditions = map[*def.Step]source.Text{}
+	for _, s := range b.def.Sections {
+		for _, st := range s.Steps {
+			if asked.MatchString(st.If.Value) {
+				b.chosen.Conditions[st], st.If = st.If, source.Text{}
+			}
+			if st.Otherwise.Written() && !st.If.Written() && !st.Fitted.Written() && b.chosen.Conditions[st].Value == "" {
+				b.problems.Add(st.Otherwise.At, "otherwise-alone", "otherwise: stands without an if: or fitted:, so it is never done", "if: D3 is over 0.50 mm")
+			}
+		}
+	}
+}
+
 // keep is the list without the things that this machine does not have. What is
 // left out is remembered by its key, with the reason.
-func keep[T any](b *builder, c choices, list []*T, of func(*T) (source.Text, *def.Applies)) []*T {
+func keep[T any](b *chooser, c choices, list []*T, of func(*T) (source.Text, *def.Applies)) []*T {
 	var out []*T
 	for _, x := range list {
 		key, a := of(x)
@@ -56,7 +106,7 @@ func keep[T any](b *builder, c choices, list []*T, of func(*T) (source.Text, *de
 		if ok {
 			out = append(out, x)
 		} else if key.Written() {
-			b.leftOut[key.Value] = why
+			b.chosen.LeftOut[key.Value] = why
 		}
 	}
 	return out
@@ -65,7 +115,7 @@ func keep[T any](b *builder, c choices, list []*T, of func(*T) (source.Text, *de
 // keepWork leaves out sections and steps. A step left out hands on what it comes
 // after to those that come after it; one with an otherwise: line stays with that
 // text and does nothing else.
-func (b *builder) keepWork(c choices) {
+func (b *chooser) keepWork(c choices) {
 	d := b.def
 	gone := map[string]*def.After{}
 	var lost, kept []*def.Step
@@ -96,7 +146,7 @@ func (b *builder) keepWork(c choices) {
 		if len(steps) > 0 || len(s.Reverse) > 0 {
 			out = append(out, s)
 		} else if s.Name.One.Written() {
-			b.leftOut["section "+s.Name.One.Value] = "none of its steps is meant for this machine"
+			b.chosen.LeftOut["section "+s.Name.One.Value] = "none of its steps is meant for this machine"
 		}
 	}
 	d.Sections = out
@@ -119,7 +169,7 @@ func handOn(st *def.Step, above string) *def.After {
 func rewire(sections []*def.Section, gone map[string]*def.After) {
 	var follow func(n def.Named, depth int) []def.Named
 	follow = func(n def.Named, depth int) []def.Named {
-		key, _, _ := cut(n.Name.Value)
+		key, _, _ := strings.Cut(n.Name.Value, "/")
 		after, left := gone[key]
 		if !left {
 			return []def.Named{n}
@@ -168,7 +218,7 @@ func namedBy(st *def.Step) []string {
 
 // dropNamed leaves out what only steps left out name: readings, containers, holds,
 // lifts, heats, cautions, openings, locks and permits.
-func (b *builder) dropNamed(lost, kept []*def.Step) {
+func (b *chooser) dropNamed(lost, kept []*def.Step) {
 	still := map[string]bool{}
 	for _, st := range kept {
 		for _, n := range namedBy(st) {
@@ -194,11 +244,11 @@ func (b *builder) dropNamed(lost, kept []*def.Step) {
 	d.Permits = without(b, drop, d.Permits, func(x *def.Permit) string { return x.Key.Value })
 }
 
-func without[T any](b *builder, drop map[string]bool, list []*T, key func(*T) string) []*T {
+func without[T any](b *chooser, drop map[string]bool, list []*T, key func(*T) string) []*T {
 	var out []*T
 	for _, x := range list {
 		if drop[key(x)] {
-			b.leftOut[key(x)] = "only steps left out name it"
+			b.chosen.LeftOut[key(x)] = "only steps left out name it"
 			continue
 		}
 		out = append(out, x)
@@ -207,11 +257,11 @@ func without[T any](b *builder, drop map[string]bool, list []*T, key func(*T) st
 }
 
 // dropSets leaves out the matched sets of which no part is left.
-func (b *builder) dropSets(all []*def.Part) {
+func (b *chooser) dropSets(all []*def.Part) {
 	named := func(parts []*def.Part) map[string]bool {
 		out := map[string]bool{}
 		for _, p := range parts {
-			key, _, _ := cut(p.Set.Value)
+			key, _, _ := strings.Cut(p.Set.Value, "/")
 			out[key] = true
 		}
 		return out

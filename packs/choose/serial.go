@@ -1,4 +1,4 @@
-package packs
+package choose
 
 import (
 	"matchmark/packs/source"
@@ -35,7 +35,7 @@ func cutSerial(s string) (letters string, n uint64, ok bool) {
 
 // readSerials reads which serial numbers a build has; said is false where its
 // text speaks of none.
-func (b *builder) readSerials(t source.Text) (r serialRange, said bool) {
+func (b *chooser) readSerials(t source.Text) (r serialRange, said bool) {
 	if !strings.HasPrefix(t.Value, "serial") {
 		return r, false
 	}
