@@ -14,7 +14,8 @@ import (
 var arrows = map[string][]string{
 	"cmd/matchmark": {"packs", "packs/job", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
 	"templates":     {"packs/job", "packs/source", "packs/reading", "packs/units", "packs/thread", "packs/shim", "packs/fit", "packs/lift", "packs/heat", "packs/joint", "layout", "layout/draw", "layout/sign"},
-	"packs":         {"packs/job", "packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint"},
+	"packs":         {"packs/job", "packs/choose", "packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint"},
+	"packs/choose":  {"packs/def", "packs/job", "packs/source"},
 	"packs/job":     {"packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat"},
 	"packs/reading": {"packs/units"},
 	"packs/def":     {"packs/source", "packs/units", "packs/reading"},

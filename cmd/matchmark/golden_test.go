@@ -15,6 +15,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/templates"
 )
 
@@ -28,7 +29,7 @@ func TestGoldenPages(t *testing.T) {
 		name := strings.TrimSuffix(starter, ".yaml")
 		top[name] = true
 		t.Run(starter, func(t *testing.T) {
-			files := goldenFiles(t, func(paper layout.Paper) (*packs.Job, *templates.Pack) {
+			files := goldenFiles(t, func(paper layout.Paper) (*job.Job, *templates.Pack) {
 				return composed(t, starter, templates.Options{Paper: paper})
 			})
 			made := map[string]bool{}
@@ -43,10 +44,10 @@ func TestGoldenPages(t *testing.T) {
 }
 
 // goldenFiles gives all golden files of one job.
-func goldenFiles(t *testing.T, on func(layout.Paper) (*packs.Job, *templates.Pack)) map[string]string {
+func goldenFiles(t *testing.T, on func(layout.Paper) (*job.Job, *templates.Pack)) map[string]string {
 	t.Helper()
-	job, pack := on(layout.A4)
-	files := goldenSheets(job.Digest, pack)
+	jb, pack := on(layout.A4)
+	files := goldenSheets(jb.Digest, pack)
 	for _, paper := range papers {
 		_, pack := on(paper)
 		files[framesFile(paper)] = frameHashes(pack) + hashLine(t, "pack", pack.Pages) + hashLine(t, "tags", pack.Tags)
@@ -58,18 +59,18 @@ func goldenFiles(t *testing.T, on func(layout.Paper) (*packs.Job, *templates.Pac
 func framesFile(paper layout.Paper) string { return "frames-" + strings.ToLower(paper.Name) + ".txt" }
 
 // fresh reads a definition and composes it anew, which composed does only once.
-func fresh(t *testing.T, text string) func(layout.Paper) (*packs.Job, *templates.Pack) {
-	return func(paper layout.Paper) (*packs.Job, *templates.Pack) {
+func fresh(t *testing.T, text string) func(layout.Paper) (*job.Job, *templates.Pack) {
+	return func(paper layout.Paper) (*job.Job, *templates.Pack) {
 		t.Helper()
-		job, problems := packs.Load(fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
+		jb, problems := packs.Load(fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
-		pack, problems := templates.Compose(job, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+		pack, problems := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
-		return job, pack
+		return jb, pack
 	}
 }
 
@@ -92,8 +93,8 @@ func TestGoldenTwice(t *testing.T) {
 		on := fresh(t, definitionOf(t, starter))
 		var prints [2]map[string]string
 		for i := range prints {
-			job, pack := on(layout.A4)
-			prints[i] = goldenSheets(job.Digest, pack)
+			jb, pack := on(layout.A4)
+			prints[i] = goldenSheets(jb.Digest, pack)
 			prints[i][framesFile(layout.A4)] = frameHashes(pack)
 		}
 		if names := differing(prints[0], prints[1]); len(names) > 0 {
@@ -137,8 +138,8 @@ func TestGoldenEverySheet(t *testing.T) {
 	t.Parallel()
 	tried := map[string]bool{}
 	for _, starter := range starters(t) {
-		job, pack := composed(t, starter, templates.Options{Paper: layout.A4})
-		was, hashes := goldenSheets(job.Digest, pack), strings.Split(frameHashes(pack), "\n")
+		jb, pack := composed(t, starter, templates.Options{Paper: layout.A4})
+		was, hashes := goldenSheets(jb.Digest, pack), strings.Split(frameHashes(pack), "\n")
 		for i, f := range pack.Pages.Pages {
 			if tried[f.Sheet] {
 				continue
@@ -149,7 +150,7 @@ func TestGoldenEverySheet(t *testing.T) {
 			doc := *pack.Pages
 			doc.Pages = pages
 			changed := &templates.Pack{Pages: &doc, Tags: pack.Tags}
-			if got := differing(was, goldenSheets(job.Digest, changed)); !slices.Equal(got, []string{f.Sheet + ".txt"}) {
+			if got := differing(was, goldenSheets(jb.Digest, changed)); !slices.Equal(got, []string{f.Sheet + ".txt"}) {
 				t.Errorf("%s page %d: another word in %s changes %v", starter, i+1, f.Sheet, got)
 			}
 			for k, line := range strings.Split(frameHashes(changed), "\n") {
