@@ -137,9 +137,6 @@ func (b *builder) oddKept() {
 	b.odd(ask(b.def.LayDown, nil, spot, func(s *def.Spot) bool { return s.Floor.Written() }), "what the floor carries", "floor: 5 kN/m2")
 }
 
-// fastens are the words by which a fastener is called.
-var fastens = regexp.MustCompile(`(?i)\b(bolt|nut|screw|stud)s?\b`)
-
 // oddParts asks how many there are of the parts that are counted: those that go
 // into bags, trays and pockets, fasteners, and what must be out again at the end.
 func (b *builder) oddParts() {
@@ -167,7 +164,7 @@ func (b *builder) oddParts() {
 	b.odd(ask(b.def.Parts, small, at, func(p *def.Part) bool { return p.Count.Written() }), "how many there are, and it is counted on the job", "count: 1")
 	fastener := func(p *def.Part) bool {
 		for _, x := range b.parts[p.Key.Value] {
-			if !x.Aid && fastens.MatchString(x.Name) {
+			if !x.Aid && x.Fastens() {
 				return true
 			}
 		}

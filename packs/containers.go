@@ -57,6 +57,12 @@ func (b *builder) readContainers() {
 			continue
 		}
 		b.bigs[db.Part.Value] = db
+		for _, p := range b.parts[db.Part.Value] {
+			b.job.Bigs = append(b.job.Bigs, &job.Big{
+				At: db.Mark.At, Mark: p.Place.Mark(db.Mark.Value), Base: db.Mark.Value, Part: p, Repeats: len(db.Each) > 0,
+				Keep: valueAt(p.Place, db.Keep), Support: valueAt(p.Place, db.Support),
+			})
+		}
 	}
 }
 

@@ -30,6 +30,7 @@ func (b *builder) readInstruments() {
 			}
 		}
 		b.instruments[in.Key] = in
+		b.job.Instruments = append(b.job.Instruments, in)
 	}
 }
 
@@ -67,7 +68,9 @@ func (b *builder) readDim(dd *def.Dimension, pl job.Place, at job.Positions) *jo
 			Hot: dd.State.Value == "hot", Cold: dd.State.Value == "cold", OnThe: dd.OnThe.Value,
 		},
 		Over: valueAt(pl, dd.Over), Under: valueAt(pl, dd.Under), Out: valueAt(pl, dd.Out), Source: valueAt(pl, dd.Source), Note: dd.Note.Value,
-		Zones: map[*reading.Limit]string{},
+		Zones:         map[*reading.Limit]string{},
+		Wrote:         job.Lines{Found: textAt(pl, dd.Found), Left: textAt(pl, dd.Left), Reuse: textAt(pl, dd.Reuse), Repair: textAt(pl, dd.Repair), Formula: textAt(pl, dd.Formula)},
+		LostByNothing: len(dd.LostBy) == 1 && dd.LostBy[0].Value == nothing,
 	}
 	if d.ViewedFrom == "" {
 		d.ViewedFrom = pl.ViewedFrom

@@ -107,14 +107,3 @@ func claimed(b *builder, t source.Text, by **job.Step, st *job.Step, what string
 	})
 	return false
 }
-
-// closeAgain lets a put-back row close what its step opened, unless another step
-// does.
-func closeAgain(st, row *job.Step) {
-	for i := len(st.Open) - 1; i >= 0; i-- {
-		if o := st.Open[i]; o.ClosedAt == nil {
-			o.ClosedAt = row
-			row.Close = append(row.Close, o)
-		}
-	}
-}

@@ -184,7 +184,7 @@ var (
 // hands makes the plan of a lift by hand.
 func (r *liftReader) hands() {
 	p := &r.l.HandPlan
-	p.Load, p.MayCarry = r.l.Plan.Load, lift.Kg(kilograms(r.b.job.Site.Heavy))
+	p.Load, p.MayCarry = r.l.Plan.Load, lift.Kg(job.Kilograms(r.b.job.Site.Heavy))
 	p.DecidedBy, p.Reason = r.d.DecidedBy.Value, r.d.Because.Value
 	for i, g := range r.d.Grips {
 		field := index("grips", i)

@@ -4,8 +4,14 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"io/fs"
+	"matchmark/packs/blocks"
 	"matchmark/packs/choose"
+	"matchmark/packs/hazard"
 	"matchmark/packs/job"
+	"matchmark/packs/keep"
+	"matchmark/packs/proof"
+	"matchmark/packs/putback"
+	"matchmark/packs/walk"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -119,7 +125,6 @@ type builder struct {
 	sectionDefs map[*job.Section]*def.Section
 	tally       *tally                    // while steps are resolved
 	named       map[string][]*job.Section // sections by the name written
-	unreversed  map[*job.Section]bool     // sections told to be put back by nothing
 	chosen      *choose.Chosen
 }
 
@@ -150,45 +155,28 @@ func (b *builder) build() {
 		return
 	}
 	b.resolveSteps()
+	b.resolveLost()
 	b.readBranches()
 	b.resolveNoted()
 	b.resolveJudged()
-	b.putBack()
-	b.number()
-	b.attachCautions()
-	b.keepLedger()
-	b.closeContainers()
-	b.checkOrder()
+	b.readSupplies()
+	b.problems = append(b.problems, putback.Rows(b.job)...)
+	b.problems = append(b.problems, hazard.Attach(b.job)...)
+	keep.Close(b.job)
+	b.problems = append(b.problems, keep.Supplies(b.job)...)
 	b.workOut()
 	b.roundShims()
-	b.checkBranches()
-	b.checkLeftAlone()
-	b.checkLastChance()
-	b.findFree()
-	b.checkAfter()
+	w := walk.Of(b.job)
+	w.Note()
+	b.problems = append(b.problems, proof.All(w)...)
 	b.checkHeadings()
-	b.checkMoves()
-	b.checkKept()
-	b.checkSets()
-	b.checkJudged()
-	b.checkLocked()
-	b.checkWords()
-	b.checkPairs()
-	b.checkBackWords()
-	b.checkGuards()
-	b.checkCautions()
 	b.checkRoles()
-	b.checkHeats()
-	b.checkLifts()
-	b.checkHeavy()
 	b.checkReadings()
-	b.readHours()
-	b.readSupplies()
 	b.checkInputs()
 	b.checkFaces()
 	b.advise()
-	b.makeTags()
-	b.mergeDims()
+	keep.Tags(b.job)
+	blocks.Merge(b.job)
 }
 
 // advise warns of what may have been forgotten. That makes sense only of a

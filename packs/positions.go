@@ -10,10 +10,6 @@ import (
 	"matchmark/packs/units"
 )
 
-// rowBoxes is how many boxes go beside each other in a row of upright paper; more
-// go below each other.
-const rowBoxes = 4
-
 // positions reads the places at which a dimension is measured.
 func (b *builder) positions(p def.Positions) job.Positions {
 	if p.Every.Written() || p.Rows.Written() {
@@ -24,7 +20,7 @@ func (b *builder) positions(p def.Positions) job.Positions {
 		return b.clock(p.Axes[0].Values[0])
 	case len(p.Axes) == 1:
 		out := job.Positions{Kind: job.Row, ColName: p.Axes[0].Name.Value, Cols: texts(p.Axes[0].Values)}
-		if len(out.Cols) > rowBoxes {
+		if len(out.Cols) > job.RowBoxes {
 			return job.Positions{Kind: job.Grid, RowName: out.ColName, Rows: out.Cols}
 		}
 		return out

@@ -15,7 +15,6 @@ import (
 func (b *builder) workOut() {
 	for _, d := range b.job.Dims {
 		dd := b.dimDef(d)
-		b.oldNumber(d)
 		if d.FoundAt != nil {
 			d.FoundWork = b.working(d, dd, d.FoundAt, false)
 		}

@@ -108,7 +108,8 @@ func (c *composer) forNowLines(st *job.Step, width layout.Mm) []layout.Block {
 	}
 	line(c.w.takeOut, st.TakeOut)
 	line(c.w.forNow, st.ForNow)
-	for _, p := range st.LeftOut {
+	for _, l := range st.LeftOut {
+		p := l.Part
 		later := ""
 		for _, m := range p.Back {
 			if m.Step.Index > st.Index && later == "" {

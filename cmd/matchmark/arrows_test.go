@@ -12,10 +12,16 @@ import (
 // arrows are the imports of our own that each package may have: the house of
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
-	"cmd/matchmark": {"packs", "packs/job", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
+	"cmd/matchmark": {"packs", "packs/job", "packs/keep", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
 	"templates":     {"packs/job", "packs/source", "packs/reading", "packs/units", "packs/thread", "packs/shim", "packs/fit", "packs/lift", "packs/heat", "packs/joint", "layout", "layout/draw", "layout/sign"},
-	"packs":         {"packs/job", "packs/choose", "packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint"},
+	"packs":         {"packs/job", "packs/choose", "packs/blocks", "packs/hazard", "packs/keep", "packs/proof", "packs/putback", "packs/walk", "packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint"},
 	"packs/choose":  {"packs/def", "packs/job", "packs/source"},
+	"packs/putback": {"packs/job", "packs/source"},
+	"packs/walk":    {"packs/job", "packs/source", "packs/units"},
+	"packs/proof":   {"packs/walk", "packs/job", "packs/source", "packs/units", "packs/lift"},
+	"packs/hazard":  {"packs/job", "packs/source", "packs/heat"},
+	"packs/keep":    {"packs/job", "packs/source", "packs/units"},
+	"packs/blocks":  {"packs/job", "packs/reading"},
 	"packs/job":     {"packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat"},
 	"packs/reading": {"packs/units"},
 	"packs/def":     {"packs/source", "packs/units", "packs/reading"},
