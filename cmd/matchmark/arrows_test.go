@@ -13,13 +13,14 @@ import (
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
 	"cmd/matchmark": {"packs", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
-	"templates":     {"packs", "packs/source", "packs/reading", "packs/units", "packs/thread", "packs/shim", "packs/fit", "packs/lift", "packs/heat", "packs/joint", "layout", "layout/draw", "layout/sign"},
-	"packs":         {"packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint"},
+	"templates":     {"packs", "packs/source", "packs/reading", "packs/units", "packs/thread", "packs/shim", "packs/fit", "packs/lift", "packs/heat", "packs/joint", "packs/align", "layout", "layout/draw", "layout/sign"},
+	"packs":         {"packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
 	"packs/reading": {"packs/units"},
 	"packs/def":     {"packs/source", "packs/units", "packs/reading"},
 	"packs/shim":    {"packs/units"},
 	"packs/heat":    {"packs/fit"},
-	"packs/joint":   {"packs/thread"},
+	"packs/joint":   {"packs/thread", "packs/units"},
+	"packs/align":   {"packs/units"},
 	"layout/draw":   {"layout"},
 	"layout/sign":   {"layout", "layout/draw"},
 	"layout/pdf":    {"layout"},
