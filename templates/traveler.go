@@ -247,7 +247,7 @@ func (c *composer) recallBlock(d *job.Dim) layout.Block {
 func (c *composer) emptyLine(st *job.Step) layout.Block {
 	row := []layout.Block{c.Words(layout.Strong, c.w.emptyNow)}
 	for _, x := range st.Empty {
-		row = append(row, c.Tick(layout.Strong, x.In.Mark, st.At))
+		row = append(row, c.Tick(layout.Strong, x.In.Mark, x.In.At))
 	}
 	return flowRow(row, c.width-numberW).At(numberW, 0)
 }

@@ -137,7 +137,7 @@ func mustBeEmpty(jb *job.Job, pack *templates.Pack, c *job.Container) bool {
 			return slices.ContainsFunc(pack.Pages.Pages, func(f layout.Frame) bool {
 				for i, it := range f.Items {
 					text, ok := it.Shape.(layout.Text)
-					if ok && text.S == c.Mark && i > 0 && f.Items[i-1].Role == layout.RoleTick && it.Ref == any(st.At) {
+					if ok && text.S == c.Mark && i > 0 && f.Items[i-1].Role == layout.RoleTick && it.Ref == any(c.At) {
 						return true
 					}
 				}
