@@ -5,16 +5,15 @@ package expand
 
 import (
 	"matchmark/packs/def"
+	"matchmark/packs/heating"
+	"matchmark/packs/lifting"
 	"matchmark/packs/names"
 )
 
 // A builder holds what is known while a job is made.
 type builder struct {
 	*names.Index
-	bigs     map[string]*def.BigPart // by the part they are
-	gear     map[string]*def.Gear
-	cranes   map[string]*def.Crane
-	gearUsed map[string]bool // keys of gear, and of cranes with "crane " before them
+	bigs map[string]*def.BigPart // by the part they are
 }
 
 // Job makes a job of what the index holds the definition of. The job has a hole
@@ -32,10 +31,10 @@ func Job(ix *names.Index) bool {
 	b.readDims()
 	b.readFormulas()
 	b.readContainers()
-	b.readLifts()
+	lifting.Read(ix)
 	b.readHolds()
 	b.readSays()
-	b.readHeats()
+	heating.Read(ix)
 	b.readCautions()
 	b.readGuards()
 	b.readSections()

@@ -2,59 +2,31 @@ package expand
 
 import (
 	"matchmark/packs/def"
-	"matchmark/packs/heat"
 	"matchmark/packs/job"
-	"matchmark/packs/names"
 	"matchmark/packs/source"
 )
 
-// readHeats repeats every heat over its places and computes it.
-func (b *builder) readHeats() {
-	b.Heats = map[string][]*job.Heat{}
-	for _, dh := range b.Def.Heats {
-		places := b.Over(dh.Each)
-		b.CheckVarying(dh.What, "what is heated", places)
-		b.CheckVarying(dh.Hub.Outside, "the outside diameter", places)
-		b.CheckVarying(dh.Hub.Length, "the length of the fit", places)
-		b.CheckVarying(dh.Shaft.Behind, "how far the shaft runs on", places)
-		for _, v := range []def.Varying{dh.Fit, dh.Interference, dh.Diameter, dh.Shaft.Bore, dh.Shaft.Front} {
-			b.CheckVarying(v, "", places)
-		}
-		for _, pl := range places {
-			h := b.readHeat(dh, pl)
-			b.Heats[h.Base] = append(b.Heats[h.Base], h)
-			b.Job.Heats = append(b.Job.Heats, h)
+// resolveHeats ties a step to the heats that it names, and tells whether the part
+// is drawn off there or put on.
+func (b *builder) resolveHeats(st *job.Step, ds *def.Step) {
+	for _, t := range ds.Heat {
+		for _, h := range b.HeatsAt(t, st.Place) {
+			switch off, on := h.MovedBy(st); {
+			case off:
+				b.heatAt(t, h, st, &h.PulledAt, "drawn off")
+			case on:
+				b.heatAt(t, h, st, &h.PutOnAt, "put on")
+			default:
+				b.Problems.Add(t.At, "heat-which", h.Mark+" can be drawn off and put on, and this step does neither with "+h.PartName(),
+					"remove: or fit: the part here", "or name "+h.Base+" at the step that does")
+			}
 		}
 	}
 }
 
-// readHeat reads and computes one heat at one place.
-func (b *builder) readHeat(dh *def.Heat, pl job.Place) *job.Heat {
-	h := &job.Heat{
-		At: dh.Mark.At, Mark: pl.Mark(dh.Mark.Value), Base: dh.Mark.Value, Place: pl, What: names.ValueAt(pl, dh.What),
-		NothingNear: dh.NothingNear.Value, Note: dh.Note.Value, Air: 20,
+// heatAt gives a heat to a step, one for each direction.
+func (b *builder) heatAt(t source.Text, h *job.Heat, st *job.Step, by **job.Step, what string) {
+	if claimed(b, t, by, st, h.Mark+" is "+what) {
+		st.Heats = append(st.Heats, h)
 	}
-	r := &heatReader{b: b, def: dh, heat: h, places: map[string]source.Pos{}}
-	r.parts()
-	r.temperatures()
-	r.fit()
-	r.neighbours()
-	r.fireWatch()
-	r.words()
-	if dh.Pull.At.IsZero() && dh.PutOn.At.IsZero() {
-		b.Problems.Add(h.At, "heat-does-nothing", h.Mark+" says neither how it is drawn off nor how it is put on",
-			"pull: {by: torch, …} for a hub that comes off", "put-on: {by: oven, …} for one that goes on")
-	}
-	r.grip()
-	r.pull()
-	r.putOn()
-	return h
 }
-
-// film is what hub and shaft lose to the air of a shop, draught and radiation
-// together, and ovenFilm what the air of an oven gives: both from memory, and
-// printed among the assumptions.
-const (
-	film     heat.Conductance = 12
-	ovenFilm heat.Conductance = 20
-)

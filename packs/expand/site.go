@@ -9,23 +9,17 @@ import (
 	"matchmark/packs/units"
 )
 
-// What holds where no site file says otherwise. 25 kg is the mass above which
-// handling by one person is to be looked at closely (ISO 11228-1, from memory);
-// 60 min is the fire watch of NFPA 51B since 2019 (from memory), and 30 min the
-// least of 29 CFR 1910.252(a)(2)(iii)(B).
-const (
-	usualHeavy     = "25 kg"
-	usualFireWatch = "60 min"
-	leastFireWatch = "30 min"
-)
+// usualHeavy is the mass above which handling by one person is to be looked at
+// closely (ISO 11228-1, from memory), where no site file says otherwise.
+var usualHeavy = units.Quantity{Number: units.Whole(25), Unit: units.Kilogram}
 
 // readSite takes over a site file; an empty one leaves what is usual.
 func (b *builder) readSite(s *def.SiteFile) {
 	site := &b.Job.Site
 	*site = job.Site{Company: s.Company.Value, Paper: s.Paper.Value, Gloves: s.Gloves.Value == "yes", Roles: names.Texts(s.Roles)}
-	site.Heavy, site.FireWatch = plainQuantity(usualHeavy), plainQuantity(usualFireWatch)
+	site.Heavy, site.FireWatch = usualHeavy, names.UsualFireWatch
 	if s.Heavy.Written() {
-		if q, ok := b.Quantity(s.Heavy, usualHeavy); ok {
+		if q, ok := b.Quantity(s.Heavy, "25 kg"); ok {
 			if q.Unit.Dimension() != units.Mass || q.Number.Sign() <= 0 {
 				b.Problems.Add(s.Heavy.At, "not-a-mass", source.Quote(s.Heavy.Value)+" is not a mass", "heavy: 25 kg")
 			} else {
@@ -34,9 +28,7 @@ func (b *builder) readSite(s *def.SiteFile) {
 		}
 	}
 	if s.FireWatch.Written() {
-		if q, ok := b.Quantity(s.FireWatch, usualFireWatch); ok {
-			b.readFireWatch(s.FireWatch, q, &site.FireWatch)
-		}
+		b.FireWatch(s.FireWatch, &site.FireWatch)
 	}
 	site.Critical = usualCritical
 	if s.Critical.Written() {
@@ -60,26 +52,4 @@ func (b *builder) readCritical(t source.Text) {
 		return
 	}
 	b.Job.Site.Critical = lift.Ratio(share / 100)
-}
-
-// readFireWatch refuses a fire watch under the least that the rule asks for.
-func (b *builder) readFireWatch(t source.Text, q units.Quantity, into *units.Quantity) {
-	over, err := q.Cmp(plainQuantity(leastFireWatch))
-	switch {
-	case err != nil:
-		b.Problems.Add(t.At, "not-a-time", source.Quote(t.Value)+" is not a time", "fire-watch: 60 min")
-	case over < 0:
-		b.Problems.Add(t.At, "short-watch", "a fire watch of "+t.Value+" is shorter than the 30 min that 29 CFR 1910.252(a)(2)(iii) asks for", "fire-watch: 60 min")
-	default:
-		*into = q
-	}
-}
-
-// plainQuantity reads a quantity that stands in the program.
-func plainQuantity(s string) units.Quantity {
-	q, err := units.ParseQuantity(s)
-	if err != nil {
-		panic(err)
-	}
-	return q
 }

@@ -1,4 +1,4 @@
-package expand
+package heating
 
 import (
 	"errors"
@@ -15,7 +15,7 @@ import (
 // A heatReader turns one heat as written into the inputs of the calculations, and
 // their refusals into problems at the keys that they speak of.
 type heatReader struct {
-	b    *builder
+	b    *names.Index
 	def  *def.Heat
 	heat *job.Heat
 	// places tells where each field of a calculation was written.

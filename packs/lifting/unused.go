@@ -1,16 +1,13 @@
-package expand
+package lifting
 
 import (
-	"matchmark/packs/def"
-	"matchmark/packs/job"
-	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"slices"
 )
 
 // checkGear sees that gear has its mass and is used, as cranes are, unless a lift
 // that is not meant for this machine may use it.
-func (b *builder) checkGear() {
+func (b *reader) checkGear() {
 	all := b.Chosen.EveryLift()
 	for _, g := range b.Def.Gear {
 		if !g.Mass.Written() {
@@ -27,18 +24,6 @@ func (b *builder) checkGear() {
 		if !b.gearUsed["crane "+c.Key.Value] && all {
 			b.Problems.Warn(c.Key.At, "never-used", "no lift uses the crane "+source.Quote(c.Key.Value), "name it in a lift, or take it out")
 		}
-	}
-}
-
-// resolveLifts ties a step to the lifts that it makes.
-func (b *builder) resolveLifts(st *job.Step, ds *def.Step) {
-	for _, t := range ds.Lift {
-		l, ok := b.Lifts[t.Value]
-		if !ok {
-			b.Unknown(t, "lift", names.Keys(b.Lifts), "lifts")
-			continue
-		}
-		st.Makes(l)
 	}
 }
 

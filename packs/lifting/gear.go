@@ -1,4 +1,4 @@
-package expand
+package lifting
 
 import (
 	"matchmark/packs/def"

@@ -1,4 +1,4 @@
-package expand
+package heating
 
 import (
 	"fmt"
