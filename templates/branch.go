@@ -13,8 +13,8 @@ import (
 func (c *composer) branchLines(st *job.Step, width layout.Mm) []layout.Block {
 	w := c.w
 	if on := st.OnlyIf; on != nil {
-		text := fill(w.onlyIfDone, on.No, c.page("step "+on.No))
-		return []layout.Block{c.decision(st, text, nil, w.doThis, w.leaveOut, width)}
+		text := w.Step.OnlyIfDone.With(on.No, c.page("step "+on.No))
+		return []layout.Block{c.decision(st, text, nil, w.Step.DoThis, w.Step.LeaveOut, width)}
 	}
 	a := st.If
 	if a == nil {
@@ -22,9 +22,9 @@ func (c *composer) branchLines(st *job.Step, width layout.Mm) []layout.Block {
 	}
 	no := st.Otherwise
 	if no == "" {
-		no = w.leaveOut
+		no = w.Step.LeaveOut
 	}
-	return []layout.Block{c.decision(st, c.askWords(a), a, w.doThis, no, width)}
+	return []layout.Block{c.decision(st, c.askWords(a), a, w.Step.DoThis, no, width)}
 }
 
 // askWords tell a condition: D3 is over 0.50 mm.
@@ -41,12 +41,12 @@ func (c *composer) askWords(a *job.Asked) string {
 func (c *composer) decision(st *job.Step, text string, a *job.Asked, yes, no string, width layout.Mm) layout.Block {
 	const pad = 2
 	inner := width - 2*pad
-	runs := []layout.Run{{Text: c.w.branchIf, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+text)}
+	runs := []layout.Run{{Text: c.w.Step.If, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+text)}
 	out := []layout.Block{c.Para(inner, runs, layout.ParaOpts{Ref: st.At})}
 	if a != nil && a.Dim != nil {
 		out = append(out, c.askedBoxes(a, inner))
 	}
-	for _, x := range []struct{ word, does string }{{c.w.reading[reading.WordYes], yes}, {c.w.reading[reading.WordNo], no}} {
+	for _, x := range []struct{ word, does string }{{c.w.Limit[reading.WordYes], yes}, {c.w.Limit[reading.WordNo], no}} {
 		tick := c.Tick(layout.Strong, x.word, st.At)
 		line := c.Para(inner-tick.W-3, []layout.Run{layout.T(layout.Body, x.does)}, layout.ParaOpts{Ref: st.At})
 		out = append(out, layout.Middle(3, tick, line))
@@ -57,11 +57,11 @@ func (c *composer) decision(st *job.Step, text string, a *job.Asked, yes, no str
 // askedBoxes copy the reading that decides; of many, what it stands for is looked up
 // on its page.
 func (c *composer) askedBoxes(a *job.Asked, width layout.Mm) layout.Block {
-	caption, anchor := c.w.asFound, "found "
+	caption, anchor := c.w.Common.AsFound, "found "
 	if a.Left {
-		caption, anchor = c.w.asLeft, "left "
+		caption, anchor = c.w.Common.AsLeft, "left "
 	}
-	where := fill(c.w.takenFrom, a.Dim.Mark, a.Dim.What, caption, c.page(anchor+a.Dim.Mark))
+	where := c.w.Common.TakenFrom.With(a.Dim.Mark, a.Dim.What, caption, c.page(anchor+a.Dim.Mark))
 	digits := a.Dim.Box.Form == reading.Digits || a.Dim.Box.Form == reading.Fraction
 	if !digits || a.Dim.Positions.Boxes() > 1 {
 		return c.Para(width, []layout.Run{layout.T(layout.Sub, where)}, layout.ParaOpts{Ref: a.At})
@@ -76,15 +76,15 @@ func (c *composer) askedBoxes(a *job.Asked, width layout.Mm) layout.Block {
 func (c *composer) loopBlock(st *job.Step) layout.Block {
 	w, u := c.w, st.Until
 	width := c.width - numberW - 2*cellPad
-	head := fill(w.untilHead, c.askWords(u), strconv.Itoa(st.Tries))
-	runs := []layout.Run{{Text: w.branchAgain, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+head)}
+	head := w.Step.Until.With(c.askWords(u), strconv.Itoa(st.Tries))
+	runs := []layout.Run{{Text: w.Step.Again, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+head)}
 	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: u.At})}
 	for i := range st.Tries {
-		out = append(out, c.try(u, fill(w.tryNo, strconv.Itoa(i+1)), width))
+		out = append(out, c.try(u, w.Step.TryNo.With(strconv.Itoa(i+1)), width))
 	}
-	last := fill(w.stillOut, st.StillOut)
+	last := w.Step.StillNoGood.With(st.StillOut)
 	if u.Dim != nil {
-		last = fill(w.lastTry, u.Dim.Mark) + " " + last
+		last = w.Step.LastTry.With(u.Dim.Mark) + " " + last
 	}
 	out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, last)}, layout.ParaOpts{Ref: u.At}))
 	block := layout.Above(layout.GapY, out...)
@@ -96,9 +96,9 @@ func (c *composer) loopBlock(st *job.Step) layout.Block {
 func (c *composer) try(u *job.Asked, name string, width layout.Mm) layout.Block {
 	w := c.w
 	label := c.Words(layout.Strong, name)
-	good := []layout.Block{c.Tick(layout.Body, w.in, u.At), c.Tick(layout.Body, w.out, u.At)}
+	good := []layout.Block{c.Tick(layout.Body, w.Common.InLimits, u.At), c.Tick(layout.Body, w.Common.OutOfLimits, u.At)}
 	if u.Dim == nil || u.Cond.Ask == reading.AskState || u.Dim.Box.Form == reading.Ticks {
-		good = []layout.Block{c.Tick(layout.Body, w.reading[reading.WordYes], u.At), c.Tick(layout.Body, w.reading[reading.WordNo], u.At)}
+		good = []layout.Block{c.Tick(layout.Body, w.Limit[reading.WordYes], u.At), c.Tick(layout.Body, w.Limit[reading.WordNo], u.At)}
 		return layout.Middle(layout.GapX, append([]layout.Block{label}, good...)...)
 	}
 	names := positionNames(u.Dim.Positions)
@@ -110,7 +110,7 @@ func (c *composer) try(u *job.Asked, name string, width layout.Mm) layout.Block 
 		boxes = append(boxes, c.box(u.Dim, side{}, n, len(names) == 1))
 	}
 	for _, g := range u.Dim.Groups() {
-		boxes = append(boxes, c.groupBox(u.Dim, g, w.dims.group[g], false))
+		boxes = append(boxes, c.groupBox(u.Dim, g, w.Common.Group[g], false))
 	}
 	ticks := layout.Middle(layout.GapX, good...)
 	room := width - label.W - ticks.W - 2*layout.GapX
@@ -119,7 +119,7 @@ func (c *composer) try(u *job.Asked, name string, width layout.Mm) layout.Block 
 
 // waitsLine points from the place of a step that waits to where it is printed.
 func (c *composer) waitsLine(st *job.Step) layout.Block {
-	text := fill(c.w.waits, st.No, st.Later, c.page("step "+st.No))
+	text := c.w.Step.Waits.With(st.No, st.Later, c.page("step "+st.No))
 	return c.Para(c.width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At})
 }
 
@@ -131,19 +131,19 @@ func (c *composer) deferred() []layout.Piece {
 		return nil
 	}
 	w := c.w
-	head := layout.Above(1, c.Words(layout.Section, w.laterHead), c.rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+	head := layout.Above(1, c.Words(layout.Section, w.CloseOut.LaterHead), c.rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
 	out := []layout.Piece{{Block: head, Gap: 5, KeepNext: true}}
 	for _, x := range c.job.Deferred {
 		when := c.Words(layout.Strong, x.When)
-		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleDate, w.dueDate, x.At), c.Box(layout.RoleTime, w.time, x.At), c.Box(layout.RoleName, w.nameSign, x.At))
+		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleDate, w.CloseOut.DueDate, x.At), c.Box(layout.RoleTime, w.Common.Time, x.At), c.Box(layout.RoleName, w.Common.NameSign, x.At))
 		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, when, boxes), Gap: 3, KeepNext: true})
 		if x.Step != nil {
 			out = append(out, c.step(x.Step)...)
 			continue
 		}
-		text := fill(w.tightenAgain, x.Joint.Mark+" "+x.Joint.What, x.Joint.Torque)
+		text := w.CloseOut.TightenAgain.With(x.Joint.Mark+" "+x.Joint.What, x.Joint.Torque)
 		line := c.Para(c.width-30, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: x.At})
-		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, line, c.Box(layout.RoleInitials, w.initials, x.At)), Gap: 2})
+		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, line, c.Box(layout.RoleInitials, w.Common.Initials, x.At)), Gap: 2})
 	}
 	return out
 }

@@ -16,7 +16,7 @@ import (
 func (c *composer) caution(n *job.Caution) layout.Block {
 	runs := []layout.Run{
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
-		layout.T(layout.Sub, "  "+fill(c.w.inFull, c.page("caution "+n.Key))),
+		layout.T(layout.Sub, "  "+c.w.Cautions.InFull.With(c.page("caution "+n.Key))),
 	}
 	signs := c.signs(n, shortNote)
 	signs = signs[:min(len(signs), shortSigns)]
@@ -44,7 +44,7 @@ func (c *composer) noteInFull(n *job.Caution, runs []layout.Run, before string) 
 	if n.Rule != "" {
 		small = append(small, n.Rule)
 	}
-	small = append(small, c.w.siteRules)
+	small = append(small, c.w.Cautions.SiteRules)
 	if before != "" {
 		small = append(small, before)
 	}
@@ -71,7 +71,7 @@ func (c *composer) noteWidth(n *job.Caution, high layout.Mm, signs layout.Block)
 // signalPlate is the signal word, white on black; all but NOTICE carry the alert
 // triangle, as ANSI Z535.6 has it.
 func (c *composer) signalPlate(n *job.Caution, high layout.Mm) layout.Block {
-	return sign.Panel(c.Setter, c.w.signals[n.Signal], n.Signal != "notice", high, noteRef(n))
+	return sign.Panel(c.Setter, c.w.Cautions.Signal[n.Signal], n.Signal != "notice", high, noteRef(n))
 }
 
 // signs are the drawn ISO 7010 signs. One that has no drawing is printed by its
@@ -99,11 +99,11 @@ func inRows(signs []layout.Block, across int) layout.Block {
 // holdBar is the full-width bar where work stops until a named person releases
 // it.
 func (c *composer) holdBar(h *job.Hold) layout.Block {
-	word := c.w.hold
+	word := c.w.Holds.Hold
 	if h.Witness {
-		word = c.w.witness
+		word = c.w.Holds.Witness
 	}
-	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleName, c.w.releasedBy, h.At), c.WideBox(layout.RoleTime, 30, 1, c.w.dateTime, h.At))
+	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleName, c.w.Holds.ReleasedBy, h.At), c.WideBox(layout.RoleTime, 30, 1, c.w.Holds.DateTime, h.At))
 	width := c.width - boxes.W - 20
 	text := layout.Above(0.5,
 		c.Para(width, []layout.Run{layout.T(layout.Limit, word+" "+h.Mark+"  "), layout.T(layout.Body, h.What)}, layout.ParaOpts{Ref: h.At}),

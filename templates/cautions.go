@@ -22,10 +22,10 @@ func cautions(c *composer) []layout.Piece {
 	}
 	out := []layout.Piece{{Block: c.signalLegend()}}
 	if len(j.Permits) > 0 {
-		g := c.grid(column{w.permit, 0}, column{w.permitNumber, 30}, column{w.permitUntil, 30}, column{w.permitGiven, 50})
+		g := c.grid(column{w.Cautions.Permit, 0}, column{w.Cautions.PermitNumber, 30}, column{w.Cautions.PermitUntil, 30}, column{w.Cautions.PermitGiven, 50})
 		var rows []layout.Row
 		for _, p := range j.Permits {
-			rows = append(rows, g.row(p.At, g.about(0, p.What, joined(p.Note, fill(w.beforeSteps, c.stepRefs(p.Steps))), p.At)))
+			rows = append(rows, g.row(p.At, g.about(0, p.What, joined(p.Note, w.Cautions.BeforeSteps.With(c.stepRefs(p.Steps))), p.At)))
 		}
 		out = append(out, g.under(rows)...)
 	}
@@ -33,15 +33,15 @@ func cautions(c *composer) []layout.Piece {
 	for i, n := range notes {
 		gap := layout.Mm(1.5)
 		if i == 0 {
-			out = append(out, layout.Piece{Block: c.heading(w.cautionsTitle), Gap: 5, KeepNext: true})
+			out = append(out, layout.Piece{Block: c.heading(w.Cautions.CautionsTitle), Gap: 5, KeepNext: true})
 		}
 		out = append(out, layout.Piece{Block: c.cautionInFull(n), Gap: gap})
 	}
 	for i, s := range j.Spared {
 		if i == 0 {
-			out = append(out, layout.Piece{Block: c.heading(w.sparedTitle), Gap: 5, KeepNext: true})
+			out = append(out, layout.Piece{Block: c.heading(w.Cautions.SparedTitle), Gap: 5, KeepNext: true})
 		}
-		text := fill(w.sparedLine, s.Note.Hazard, c.stepRef(s.Step), s.Reason)
+		text := w.Cautions.SparedLine.With(s.Note.Hazard, c.stepRef(s.Step), s.Reason)
 		out = append(out, layout.Piece{Block: c.Para(c.width, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: s.At}), Gap: 1})
 	}
 	return out
@@ -55,7 +55,7 @@ func (c *composer) cautionInFull(n *job.Caution) layout.Block {
 			runs = append(runs, layout.T(layout.Body, " "+s))
 		}
 	}
-	return c.noteInFull(n, runs, fill(c.w.beforeSteps, c.stepRefs(n.Steps))).Anchored("caution " + n.Key)
+	return c.noteInFull(n, runs, c.w.Cautions.BeforeSteps.With(c.stepRefs(n.Steps))).Anchored("caution " + n.Key)
 }
 
 // signalLegend explains the four signal words, each as it is printed, in two
@@ -64,13 +64,13 @@ func (c *composer) signalLegend() layout.Block {
 	w := c.w
 	half := (c.width - layout.GapX) / 2
 	one := func(signal string) layout.Block {
-		plate := sign.Panel(c.Setter, w.signals[signal], signal != "notice", 8, nil)
-		text := c.Para(half-plate.W-3, []layout.Run{layout.T(layout.Body, w.signalMeans[signal])}, layout.ParaOpts{})
+		plate := sign.Panel(c.Setter, w.Cautions.Signal[signal], signal != "notice", 8, nil)
+		text := c.Para(half-plate.W-3, []layout.Run{layout.T(layout.Body, w.Cautions.SignalMeans[signal])}, layout.ParaOpts{})
 		b := layout.Middle(3, plate, text)
 		b.W = half
 		return b
 	}
-	return layout.Above(1.2, c.heading(w.legendTitle),
+	return layout.Above(1.2, c.heading(w.Cautions.LegendTitle),
 		layout.Middle(layout.GapX, one("danger"), one("warning")), layout.Middle(layout.GapX, one("caution"), one("notice")),
-		c.Para(c.width, []layout.Run{layout.T(layout.Sub, w.signalSource)}, layout.ParaOpts{}))
+		c.Para(c.width, []layout.Run{layout.T(layout.Sub, w.Cautions.SignalSource)}, layout.ParaOpts{}))
 }

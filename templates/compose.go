@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 	"strconv"
 
 	"matchmark/layout"
@@ -29,32 +30,32 @@ type Pack struct {
 // the pack that is bound, in the order in which it is bound; tags are apart.
 type kind struct {
 	name     string
-	title    func(words) string
+	title    func(*words.Catalogue) string
 	flow     func(*composer) []layout.Piece
 	handover bool // work stops and starts on this sheet
 }
 
 func kinds() []kind {
 	return []kind{
-		{"front", func(w words) string { return w.front }, front, false},
-		{"cautions", func(w words) string { return w.cautions }, cautions, false},
-		{"isolations", func(w words) string { return w.isolations }, isolations, false},
-		{"gather", func(w words) string { return w.gather }, gather, false},
-		{"traveler", func(w words) string { return w.traveler }, traveler, true},
-		{"readings", func(w words) string { return w.dims.sheet }, readings, false},
-		{"critical", func(w words) string { return w.dims.critical }, critical, false},
-		{"dimensions", func(w words) string { return w.dims.index }, index, false},
-		{"lifts", func(w words) string { return w.lift }, lifts, false},
-		{"heats", func(w words) string { return w.heats }, heats, false},
-		{"holds", func(w words) string { return w.holds }, holds, false},
-		{"openings", func(w words) string { return w.openings }, openings, false},
-		{"reassembly", func(w words) string { return w.reassembly }, reassembly, true},
-		{"found", func(w words) string { return w.foundToday }, foundToday, false},
-		{"register", func(w words) string { return w.register }, register, false},
-		{"counts", func(w words) string { return w.counts }, counts, false},
-		{"signatures", func(w words) string { return w.signatures }, signatures, false},
-		{"deviations", func(w words) string { return w.deviations }, deviations, false},
-		{"close-out", func(w words) string { return w.closeOut }, closeOut, false},
+		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false},
+		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false},
+		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false},
+		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false},
+		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true},
+		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false},
+		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false},
+		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, lifts, false},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, heats, false},
+		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false},
+		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false},
+		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true},
+		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false},
+		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false},
+		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false},
+		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, signatures, false},
+		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false},
+		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false},
 	}
 }
 
@@ -62,7 +63,7 @@ func kinds() []kind {
 type composer struct {
 	*layout.Setter
 	job   *job.Job
-	w     words
+	w     *words.Catalogue
 	paper layout.Paper
 	width layout.Mm // between the margins
 	warn  source.Problems
@@ -80,7 +81,7 @@ type composer struct {
 // those found before, to be printed on the front sheet.
 func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
-	c := &composer{Setter: layout.NewSetter(m, o.Pen), job: job, w: english, paper: o.Paper, width: w, warn: warnings, draft: o.Draft}
+	c := &composer{Setter: layout.NewSetter(m, o.Pen), job: job, w: words.English, paper: o.Paper, width: w, warn: warnings, draft: o.Draft}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
 		c.pages, c.total = known, total
 		pages := layout.Paginate(o.Paper, c.sheets())
@@ -135,8 +136,8 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 	}
 	o, e := c.job.Order, c.job.Equipment
 	return &layout.Doc{
-		Title:   o.Number + " " + fill(c.w.revision, o.Revision) + ": " + e.Tag + " " + e.Name,
-		Subject: o.Title, Lang: c.w.lang, Date: o.Issued, Pages: frames, Outline: outline,
+		Title:   o.Number + " " + c.w.Common.Revision.With(o.Revision) + ": " + e.Tag + " " + e.Name,
+		Subject: o.Title, Lang: c.w.Lang, Date: o.Issued, Pages: frames, Outline: outline,
 	}
 }
 

@@ -33,10 +33,10 @@ func (c *composer) flank(caption string, d *job.Dim) layout.Block {
 		s.Label(draw.XY{X: x, Y: y}, c.Words(layout.Sub, text), ax, ay)
 	}
 	middle := (flankX0 + flankX1) / 2
-	word(c.w.toothToe, flankX0-1, (flankRoot+toeTop)/2, 1, 0.5)
-	word(c.w.toothHeel, flankX1+1, (flankRoot+heelTop)/2, 0, 0.5)
-	word(c.w.toothTip, middle, (toeTop+heelTop)/2+2, 0.5, 1)
-	word(c.w.toothRoot, middle, flankRoot-1, 0.5, 0)
+	word(c.w.Dimension.ToothToe, flankX0-1, (flankRoot+toeTop)/2, 1, 0.5)
+	word(c.w.Dimension.ToothHeel, flankX1+1, (flankRoot+heelTop)/2, 0, 0.5)
+	word(c.w.Dimension.ToothTip, middle, (toeTop+heelTop)/2+2, 0.5, 1)
+	word(c.w.Dimension.ToothRoot, middle, flankRoot-1, 0.5, 0)
 	field := c.Sketch(flankW, flankH, "", d.At)
 	return layout.Above(0.3, c.Words(layout.Caption, caption), layout.Overlay(field, s.Block()))
 }

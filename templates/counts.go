@@ -14,8 +14,8 @@ func counts(c *composer) []layout.Piece {
 	if c.job.Tagged() == 0 {
 		return nil
 	}
-	g := c.grid(column{w.mark, 30}, column{w.contents, 0}, column{w.stubSeen, 14}, column{w.expected, 14}, column{w.countMid, 18}, column{w.initialsDate, 20},
-		column{w.countOut, 16}, column{w.scrap, 16}, column{w.leftOver, 16})
+	g := c.grid(column{w.Common.Mark, 30}, column{w.Common.Contents, 0}, column{w.Counts.StubSeen, 14}, column{w.Counts.Expected, 14}, column{w.Counts.CountMid, 18}, column{w.Common.InitialsDate, 20},
+		column{w.Common.CountOut, 16}, column{w.Common.Scrap, 16}, column{w.Counts.LeftOver, 16})
 	var rows []layout.Row
 	for _, t := range c.job.Tags {
 		if t.Spare {
@@ -25,7 +25,7 @@ func counts(c *composer) []layout.Piece {
 		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, joined(c.tagName(t), bagParts(t)), t.At), c.Tick(layout.Body, "", t.At),
 			g.text(3, layout.Strong, c.expected(t), t.At)))
 	}
-	out := c.listSheet(w.countsRule, g, rows)
+	out := c.listSheet(w.Counts.Rule, g, rows)
 	out[0].Block = out[0].Block.Anchored("counts")
 	return out
 }

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 	"strings"
 
 	"matchmark/layout"
@@ -15,11 +16,11 @@ func critical(c *composer) []layout.Piece {
 	if len(dims) == 0 {
 		return nil
 	}
-	out := []layout.Piece{c.ruleLine(c.w.dims.criticalRule)}
+	out := []layout.Piece{c.ruleLine(c.w.Critical.Rule)}
 	out = append(out, c.traps()...)
-	w := c.w.dims
+	w := c.w
 	found, left := c.criticalWidth(dims)
-	g := c.grid(column{w.mark, 22}, column{w.what, 0}, column{w.limit, 56}, column{c.w.asFound, found}, column{c.w.asLeft, left}, column{c.w.initials, 21})
+	g := c.grid(column{w.Common.Mark, 22}, column{w.Common.WhatMeasured, 0}, column{w.Common.Limit, 56}, column{c.w.Common.AsFound, found}, column{c.w.Common.AsLeft, left}, column{c.w.Common.Initials, 21})
 	var rows []layout.Row
 	for _, d := range dims {
 		rows = append(rows, c.criticalRow(g, d))
@@ -58,7 +59,7 @@ func (c *composer) traps() []layout.Piece {
 			if st.Missed == "" || st.Undoes != nil {
 				continue // the row that undoes a step says the same again
 			}
-			where := fill(c.w.stepPage, st.No, c.page("step "+st.No))
+			where := c.w.Common.StepPage.With(st.No, c.page("step "+st.No))
 			if p := st.Place.Label; p != "" {
 				where += " " + p
 			}
@@ -81,7 +82,7 @@ func (c *composer) traps() []layout.Piece {
 	for i := 0; i < len(lines); i += each {
 		cols = append(cols, layout.Above(0.6, lines[i:min(i+each, len(lines))]...))
 	}
-	return []layout.Piece{{Block: layout.Above(1, c.heading(c.w.dims.traps), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
+	return []layout.Piece{{Block: layout.Above(1, c.heading(c.w.Critical.Traps), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
 }
 
 // criticalWidth is the width of the columns of boxes: that of the widest box.
@@ -108,14 +109,14 @@ func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 	}
 	var out []layout.Block
 	for _, w := range d.Worst() {
-		caption := c.w.dims.smallest
+		caption := c.w.Critical.Smallest
 		if w == job.Largest {
-			caption = c.w.dims.largest
+			caption = c.w.Critical.Largest
 		}
 		out = append(out, c.box(d, side{copied: true}, caption, true))
 	}
 	for _, g := range d.Groups() {
-		out = append(out, c.groupBox(d, g, c.w.dims.group[g], true))
+		out = append(out, c.groupBox(d, g, c.w.Common.Group[g], true))
 	}
 	return layout.Above(layout.GapY, out...)
 }
@@ -136,7 +137,7 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 // answerWord is a fixed word of the catalogue, or the author's own.
 func (c *composer) answerWord(a reading.Answer) string {
 	if a.Word != reading.Literal {
-		return c.w.reading[a.Word]
+		return c.w.Limit[a.Word]
 	}
 	return a.Phrase
 }
@@ -155,19 +156,22 @@ func (c *composer) criticalRow(g grid, d *job.Dim) layout.Row {
 	}
 	mark := layout.Above(0.5, g.mark(0, layout.StepNo, d.Mark, d.At), g.text(0, layout.Caption, strings.Join(pages, ", "), d.At))
 	if trap := trapOf(d); trap != "" {
-		flag := layout.Run{Text: c.w.dims.missed, Style: layout.SubBold, Deco: layout.Inverse}
+		flag := layout.Run{Text: c.w.Critical.Missed, Style: layout.SubBold, Deco: layout.Inverse}
 		what = append(what, c.Para(g.t.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
 	}
 	limit := c.indexLimit(g, d)
 	var act []string
-	for _, n := range []struct{ sentence, value string }{{c.w.ifOver, d.Over}, {c.w.ifUnder, d.Under}, {c.w.ifOut, d.Out}} {
+	for _, n := range []struct {
+		sentence words.Sentence
+		value    string
+	}{{c.w.Common.IfOver, d.Over}, {c.w.Common.IfUnder, d.Under}, {c.w.Common.IfOut, d.Out}} {
 		if n.value != "" {
-			act = append(act, fill(n.sentence, n.value))
+			act = append(act, n.sentence.With(n.value))
 		}
 	}
 	limit = layout.Above(0.5, limit, g.text(2, layout.Sub, strings.Join(act, " · "), d.At))
 	if d.NotSourced() {
-		limit = layout.Above(0.5, limit, c.Para(g.t.Room(2), []layout.Run{{Text: c.w.notSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
+		limit = layout.Above(0.5, limit, c.Para(g.t.Room(2), []layout.Run{{Text: c.w.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
 	}
 	row := g.row(d.At, mark, layout.Above(0.5, what...), limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false),
 		c.Box(layout.RoleInitials, "", d.At))

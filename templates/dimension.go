@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 	"strings"
 
 	"matchmark/layout"
@@ -154,7 +155,7 @@ func (c *composer) dimensionHead(d *job.Dim, note string, width layout.Mm) []lay
 	}
 	out = append(out, c.Para(width, small, layout.ParaOpts{Ref: d.At}))
 	if p := d.Adjuster; p != nil && p.LeaveAlone != "" {
-		runs := []layout.Run{{Text: c.w.leaveAlone, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, " "+p.Name+": "+p.LeaveAlone)}
+		runs := []layout.Run{{Text: c.w.Dimension.LeaveAlone, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, " "+p.Name+": "+p.LeaveAlone)}
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: d.At}))
 	}
 	if d.Note != "" {
@@ -164,22 +165,22 @@ func (c *composer) dimensionHead(d *job.Dim, note string, width layout.Mm) []lay
 }
 
 // faces words the two faces of a dimension, or the one it is of.
-func faces(w words, d *job.Dim) string {
+func faces(w *words.Catalogue, d *job.Dim) string {
 	one := func(f job.Face) string {
 		if f.Name == "" {
 			return f.Part.Name
 		}
-		return fill(w.faceOf, f.Name, f.Part.Name)
+		return w.Dimension.FaceOf.With(f.Name, f.Part.Name)
 	}
 	switch {
 	case d.From.Part != nil && d.To.Part == d.From.Part && d.From.Name != "" && d.To.Name != "":
-		return d.From.Name + " " + w.to + " " + one(d.To)
+		return w.Dimension.Between.With(d.From.Name, one(d.To))
 	case d.From.Part != nil && d.To.Part != nil:
-		return one(d.From) + " " + w.to + " " + one(d.To)
+		return w.Dimension.Between.With(one(d.From), one(d.To))
 	case d.Of.Part != nil:
 		return one(d.Of)
 	case d.Stamped.Part != nil:
-		return fill(w.stampedOn, one(d.Stamped))
+		return w.Dimension.StampedOn.With(one(d.Stamped))
 	}
 	return ""
 }
@@ -187,7 +188,7 @@ func faces(w words, d *job.Dim) string {
 // verdict is the line of the boxes, if they are low enough to stand in it, with
 // in or out, the reason why a reading was not taken, and initials.
 func (c *composer) verdict(d *job.Dim, sides []side, back bool, width layout.Mm, boxes layout.Block) layout.Block {
-	initials := c.Box(layout.RoleInitials, c.w.initials, d.At)
+	initials := c.Box(layout.RoleInitials, c.w.Common.Initials, d.At)
 	ticks := c.verdictTicks(d, sides, back)
 	fixed := []layout.Block{ticks, initials}
 	rest := width
@@ -197,10 +198,10 @@ func (c *composer) verdict(d *job.Dim, sides []side, back bool, width layout.Mm,
 		}
 	}
 	if boxes.H <= lowBoxes && rest >= leastReason {
-		return layout.Bottom(layout.GapX, boxes, ticks, c.WideBox(layout.RoleWords, rest, 1, c.w.notTaken, d.At), initials)
+		return layout.Bottom(layout.GapX, boxes, ticks, c.WideBox(layout.RoleWords, rest, 1, c.w.Common.NotTaken, d.At), initials)
 	}
 	rest += boxes.W + layout.GapX
-	return layout.Above(layout.GapY, boxes, layout.Middle(layout.GapX, ticks, c.WideBox(layout.RoleWords, rest, 1, c.w.notTaken, d.At), initials))
+	return layout.Above(layout.GapY, boxes, layout.Middle(layout.GapX, ticks, c.WideBox(layout.RoleWords, rest, 1, c.w.Common.NotTaken, d.At), initials))
 }
 
 // verdictAside is the verdict in a column beside tall boxes.
@@ -213,25 +214,25 @@ func (c *composer) verdictAside(d *job.Dim, sides []side, back bool, width layou
 		}
 	}
 	return layout.Above(layout.GapY, ticks,
-		c.WideBox(layout.RoleWords, min(width, 60), 1, c.w.notTaken, d.At), c.Box(layout.RoleInitials, c.w.initials, d.At)).Pad(3, 0, 0, 0)
+		c.WideBox(layout.RoleWords, min(width, 60), 1, c.w.Common.NotTaken, d.At), c.Box(layout.RoleInitials, c.w.Common.Initials, d.At)).Pad(3, 0, 0, 0)
 }
 
 // verdictList are the boxes for what follows from a reading: in or out, and for a
 // part found within a limit for old ones whether it goes back.
 func (c *composer) verdictList(d *job.Dim, sides []side, back bool) []layout.Block {
-	w := c.w.dims
+	w := c.w
 	late := len(sides) > 0 && sides[0].work != nil && sides[0].work.Late != nil
 	var words []string
 	switch {
 	case !back && d.Repair != nil:
-		words = []string{w.goesBack, w.mended, w.renewed}
+		words = []string{w.Dimension.GoesBack, w.Common.Mended, w.Dimension.Renewed}
 	case !back && d.Reuse != nil:
-		words = []string{w.goesBack, w.renewed}
+		words = []string{w.Dimension.GoesBack, w.Dimension.Renewed}
 	case back && !late && d.Reuse != nil && d.Repair == nil:
-		words = []string{c.w.in, w.inOld, c.w.out}
+		words = []string{c.w.Common.InLimits, w.Dimension.OldPartInLimits, c.w.Common.OutOfLimits}
 	case late:
 	case d.WatchedOnly() && !back, d.Judged() && (!d.Left.NeedsFound() || len(sides) > 1):
-		words = []string{c.w.in, c.w.out}
+		words = []string{c.w.Common.InLimits, c.w.Common.OutOfLimits}
 	}
 	var ticks []layout.Block
 	for _, s := range words {

@@ -13,13 +13,13 @@ import (
 func (c *composer) fastenLines(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, f := range st.Loosen {
-		out = append(out, c.tickLine(c.fastenRuns(c.w.loosen, f, false), c.w.slack, f.At, width))
+		out = append(out, c.tickLine(c.fastenRuns(c.w.Step.Loosen, f, false), c.w.Step.IsLoose, f.At, width))
 	}
 	for _, f := range st.Tighten {
 		if f.Joint != nil && len(f.Joint.Stages) > 1 {
 			out = append(out, c.stageTicks(f, width))
 		} else {
-			out = append(out, c.tickLine(c.fastenRuns(c.w.tighten, f, true), c.w.tight, f.At, width))
+			out = append(out, c.tickLine(c.fastenRuns(c.w.Step.Tighten, f, true), c.w.Step.IsTight, f.At, width))
 		}
 		if f.Joint != nil {
 			// The sources of a torque that differ are told as those of a limit are.
@@ -32,11 +32,11 @@ func (c *composer) fastenLines(st *job.Step, width layout.Mm) []layout.Block {
 // stageTicks is a joint that is tightened in stages: one box to tick for each, since
 // half of the stages done looks like all of them.
 func (c *composer) stageTicks(f job.Fastening, width layout.Mm) layout.Block {
-	row := []layout.Block{c.Words(layout.Sub, c.w.stages)}
+	row := []layout.Block{c.Words(layout.Sub, c.w.Step.Stages)}
 	for _, s := range f.Joint.Stages {
 		row = append(row, c.Tick(layout.Strong, s, f.At))
 	}
-	return layout.Above(1, c.Para(width, c.fastenRuns(c.w.tighten, f, true), layout.ParaOpts{Ref: f.At}), flowMiddle(row, width))
+	return layout.Above(1, c.Para(width, c.fastenRuns(c.w.Step.Tighten, f, true), layout.ParaOpts{Ref: f.At}), flowMiddle(row, width))
 }
 
 // fastenRuns words one joint or part: its mark, what it is, and how tight it
@@ -54,31 +54,31 @@ func (c *composer) fastenRuns(verb string, f job.Fastening, tight bool) []layout
 	if f.Final != nil {
 		n = f.On
 	}
-	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.w.count(n)+")"))
+	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.w.Common.Pieces(n)+")"))
 	if !tight {
 		return runs
 	}
 	if j.Torque != "" {
-		runs = append(runs, layout.T(layout.Strong, " "+fill(c.w.toTorque, j.Torque)))
+		runs = append(runs, layout.T(layout.Strong, " "+c.w.Step.ToTorque.With(j.Torque)))
 	}
 	var more []string
 	if len(j.Stages) == 1 {
-		more = append(more, c.w.stages+" "+j.Stages[0])
+		more = append(more, c.w.Step.Stages+" "+j.Stages[0])
 	}
 	if j.Lubricant != "" {
-		more = append(more, fill(c.w.oiled, j.Lubricant))
+		more = append(more, c.w.Step.Oiled.With(j.Lubricant))
 	}
 	if j.Pattern != "" {
-		more = append(more, fill(c.w.inOrder, j.Pattern))
+		more = append(more, c.w.Step.InOrder.With(j.Pattern))
 	}
 	if j.Source != "" {
-		more = append(more, fill(c.w.source, j.Source))
+		more = append(more, c.w.Common.Source.With(j.Source))
 	}
 	if len(more) > 0 {
 		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))
 	}
 	if f.Final != nil {
-		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: fill(c.w.tightForNow, finalText(f.Final)), Style: layout.SubBold, Deco: layout.Inverse})
+		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: c.w.Step.TightForNow.With(finalText(f.Final)), Style: layout.SubBold, Deco: layout.Inverse})
 	}
 	return runs
 }
@@ -106,8 +106,8 @@ func (c *composer) forNowLines(st *job.Step, width layout.Mm) []layout.Block {
 			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At}))
 		}
 	}
-	line(c.w.takeOut, st.TakeOut)
-	line(c.w.forNow, st.ForNow)
+	line(c.w.Step.TakeOut, st.TakeOut)
+	line(c.w.Step.ForNow, st.ForNow)
 	for _, p := range st.LeftOut {
 		later := ""
 		for _, m := range p.Back {
@@ -115,7 +115,7 @@ func (c *composer) forNowLines(st *job.Step, width layout.Mm) []layout.Block {
 				later = m.Step.No
 			}
 		}
-		runs := []layout.Run{layout.T(layout.Body, strconv.Itoa(p.Count)+"\u00a0"+p.Name+"  "), {Text: fill(c.w.leftOut, later), Style: layout.SubBold, Deco: layout.Inverse}}
+		runs := []layout.Run{layout.T(layout.Body, strconv.Itoa(p.Count)+"\u00a0"+p.Name+"  "), {Text: c.w.Step.LeftOut.With(later), Style: layout.SubBold, Deco: layout.Inverse}}
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
 	}
 	return out
@@ -132,10 +132,10 @@ func (c *composer) stepState(st *job.Step) []layout.Run {
 	}
 	add(ownPlace(st))
 	if st.Bench {
-		add(c.w.atBench)
+		add(c.w.Step.AtBench)
 	}
 	if st.People > 1 {
-		add(fill(c.w.people, strconv.Itoa(st.People)))
+		add(c.w.Step.People.With(strconv.Itoa(st.People)))
 	}
 	return runs
 }
@@ -161,11 +161,11 @@ func (c *composer) renewals(ms []*job.Move) []string {
 		switch r := m.Part.Renew; {
 		case m.New, r == "", r == "always", r == "never":
 		case r == "as set" && m.Part.Set != nil && m.Part.Set.JudgedAt != nil:
-			out = append(out, fill(c.w.renewLine, m.Part.Name, c.asJudged(m.Part.Set)))
+			out = append(out, c.w.Step.RenewLine.With(m.Part.Name, c.asJudged(m.Part.Set)))
 		case r == "as set":
-			out = append(out, fill(c.w.renewLine, m.Part.Name, c.w.renewAsSet))
+			out = append(out, c.w.Step.RenewLine.With(m.Part.Name, c.w.Step.RenewAsSet))
 		default:
-			out = append(out, fill(c.w.renewLine, m.Part.Name, fill(c.w.renewIf, r)))
+			out = append(out, c.w.Step.RenewLine.With(m.Part.Name, c.w.Step.RenewIf.With(r)))
 		}
 	}
 	return out

@@ -15,8 +15,8 @@ func (c *composer) fireWatch(notes []*job.Caution) []layout.Piece {
 		if n.Key != job.HotWork {
 			continue
 		}
-		until := fill(w.watchUntil, c.job.Site.FireWatch.Print())
-		g := c.grid(column{w.fireWatch, 0}, column{w.flameOut, 34}, column{until, 44}, column{w.watchedBy, 50})
+		until := w.Cautions.WatchUntil.With(c.job.Site.FireWatch.Print())
+		g := c.grid(column{w.Cautions.FireWatch, 0}, column{w.Cautions.FlameOut, 34}, column{until, 44}, column{w.Cautions.WatchedBy, 50})
 		var rows []layout.Row
 		for _, st := range n.Steps {
 			if watchedOnHeatSheet(st) {

@@ -21,14 +21,14 @@ const (
 // of putting back. Four lines for containers are on the register.
 func foundToday(c *composer) []layout.Piece {
 	w := c.w
-	dims := c.grid(column{w.mark, 16}, column{w.spareWhat, 0}, column{w.by, 26}, column{w.spareLimit, 26}, column{w.asFound, 30}, column{w.asLeft, 30})
+	dims := c.grid(column{w.Common.Mark, 16}, column{w.Found.What, 0}, column{w.Found.By, 26}, column{w.Found.Limit, 26}, column{w.Common.AsFound, 30}, column{w.Common.AsLeft, 30})
 	dims.t.MinH = spareDimH
 	var rows []layout.Row
 	for i := range spareDims {
 		rows = append(rows, dims.row(nil, dims.text(0, layout.StepNo, "X"+strconv.Itoa(firstSpare+i), nil)))
 	}
-	out := c.listSheet(w.foundRule, dims, rows)
-	back := c.grid(column{w.spareRow, 16}, column{w.spareBack, 0}, column{w.from, 24}, column{w.countOut, 24}, column{w.initials, 24}, column{w.time, 22})
+	out := c.listSheet(w.Found.Rule, dims, rows)
+	back := c.grid(column{w.Found.Row, 16}, column{w.Found.GoesBack, 0}, column{w.Common.From, 24}, column{w.Common.CountOut, 24}, column{w.Common.Initials, 24}, column{w.Common.Time, 22})
 	back.t.MinH = spareBackH
 	rows = nil
 	for i := range spareBack {

@@ -27,8 +27,8 @@ func (c *composer) head(title string, page, total int) layout.Block {
 	job := c.Para(titleW, []layout.Run{layout.T(layout.Body, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
 	titles := layout.Above(0.8, machine, job)
 	titles = titles.Fill(titles.W, min(titles.H, titlesH), 0, 0)
-	pages := c.Line(rightMm, []layout.Run{layout.T(layout.Head, fill(c.w.pageOf, strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
-	rev := c.Line(rightMm, []layout.Run{layout.T(layout.Body, fill(c.w.revision, o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
+	pages := c.Line(rightMm, []layout.Run{layout.T(layout.Head, c.w.Common.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
+	rev := c.Line(rightMm, []layout.Run{layout.T(layout.Body, c.w.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
 	code := c.QR(c.pageCode(page, total), codeMm, leastMm, o.At)
 	line := layout.Middle(0, plate, layout.Space(5, 1), titles, layout.Space(2, 1), layout.Above(0.8, pages, rev), layout.Space(3, 1), code)
 	return layout.Above(1.5, line, c.rule(layout.Rule)).Pad(0, 0, 3, 0)
@@ -55,17 +55,17 @@ func (c *composer) foot(handover bool) layout.Block {
 	}
 	o := c.job.Order
 	ident := o.Number + " " + o.Revision + " · " + c.job.Digest
-	left := c.Words(layout.Sub, c.w.writeInInk)
+	left := c.Words(layout.Sub, c.w.Frame.WriteInInk)
 	right := c.Line(c.width-left.W-3, []layout.Run{layout.T(layout.CodeText, ident)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
 	return layout.Above(1, layout.Above(0, deviations, strip), layout.Beside(3, left, right)).Pad(layout.GapY, 0, 0, 0)
 }
 
 // deviation is one line to write down what was done otherwise.
 func (c *composer) deviation() layout.Block {
-	label := c.stripLabel(c.w.deviation, "")
-	step := c.WideBox(layout.RoleWords, 18, 1, c.w.deviationStep, nil)
-	agreed := c.WideBox(layout.RoleWords, 40, 1, c.w.deviationAgreed, nil)
-	what := c.WideBox(layout.RoleWords, c.width-label.W-step.W-agreed.W, 1, c.w.deviationWhat, nil)
+	label := c.stripLabel(c.w.Deviations.Line, "")
+	step := c.WideBox(layout.RoleWords, 18, 1, c.w.Deviations.Step, nil)
+	agreed := c.WideBox(layout.RoleWords, 40, 1, c.w.Deviations.Agreed, nil)
+	what := c.WideBox(layout.RoleWords, c.width-label.W-step.W-agreed.W, 1, c.w.Deviations.What, nil)
 	return layout.Beside(0, label, step, what, agreed)
 }
 
@@ -73,12 +73,12 @@ func (c *composer) deviation() layout.Block {
 // reads when it starts.
 func (c *composer) handover() layout.Block {
 	w := c.w
-	label := c.stripLabel(w.handover, "")
+	label := c.stripLabel(w.Handover.Strip, "")
 	var boxes []layout.Block
 	fixed := []struct {
 		caption string
 		width   layout.Mm
-	}{{w.handoverReached, 18}, {w.handoverHalf, 0}, {w.handoverNext, 30}, {w.handoverFrom, 20}, {w.handoverTo, 20}, {w.handoverTime, 18}}
+	}{{w.Handover.Reached, 18}, {w.Handover.HalfDone, 0}, {w.Handover.Next, 30}, {w.Handover.From, 20}, {w.Handover.To, 20}, {w.Handover.Time, 18}}
 	rest := c.width - label.W
 	for _, f := range fixed {
 		rest -= f.width

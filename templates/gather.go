@@ -15,7 +15,7 @@ func gather(c *composer) []layout.Piece {
 	for _, l := range []struct {
 		title string
 		list  []*job.Supply
-	}{{w.tools, s.Tools}, {w.spares, s.Spares}, {w.consumables, s.Consumables}} {
+	}{{w.Gather.Tools, s.Tools}, {w.Gather.Spares, s.Spares}, {w.Gather.Consumables, s.Consumables}} {
 		if len(l.list) > 0 {
 			out = append(out, c.supplyList(l.title, l.list)...)
 		}
@@ -23,7 +23,7 @@ func gather(c *composer) []layout.Piece {
 	if len(out) == 0 {
 		return nil
 	}
-	return append([]layout.Piece{c.ruleLine(w.gatherRule)}, out...)
+	return append([]layout.Piece{c.ruleLine(w.Gather.Rule)}, out...)
 }
 
 // instrumentList has a box for the number of each instrument and for the day on
@@ -33,7 +33,7 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 		return nil
 	}
 	w := c.w
-	g := c.grid(column{w.instruments, 0}, column{w.instrumentNo, 30}, column{w.calDue, 30}, column{w.issued, 18}, column{w.returned, 18})
+	g := c.grid(column{w.Gather.Instruments, 0}, column{w.Common.InstrumentNo, 30}, column{w.Gather.CalDue, 30}, column{w.Gather.Issued, 18}, column{w.Gather.Returned, 18})
 	var rows []layout.Row
 	for _, in := range list {
 		facts := []string{}
@@ -41,7 +41,7 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 			facts = append(facts, in.Low.Print()+" – "+in.High.Print())
 		}
 		if in.Reads != nil {
-			facts = append(facts, fill(w.reads, in.Reads.Print()))
+			facts = append(facts, w.Gather.Reads.With(in.Reads.Print()))
 		}
 		if len(in.Dims) > 0 {
 			facts = append(facts, strings.Join(baseMarks(in.Dims), ", "))
@@ -66,7 +66,7 @@ func baseMarks(ds []*job.Dim) []string {
 // supplyList is one of the lists of tools, spares and consumables.
 func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
 	w := c.w
-	g := c.grid(column{title, 0}, column{w.howMuch, 24}, column{w.issued, 18}, column{w.used, 18}, column{w.returned, 18})
+	g := c.grid(column{title, 0}, column{w.Gather.HowMuch, 24}, column{w.Gather.Issued, 18}, column{w.Gather.Used, 18}, column{w.Gather.Returned, 18})
 	var rows []layout.Row
 	for _, s := range list {
 		var facts []string
@@ -77,10 +77,10 @@ func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
 		}
 		add(s.Size)
 		if s.Must {
-			add(w.alwaysRenewed)
+			add(w.Gather.AlwaysRenewed)
 		}
 		if len(s.Steps) > 0 {
-			add(fill(w.usedAt, c.stepRefs(s.Steps)))
+			add(w.Gather.UsedAt.With(c.stepRefs(s.Steps)))
 		}
 		add(s.Note)
 		what := g.about(0, s.What, strings.Join(facts, " · "), s.At)
@@ -91,7 +91,7 @@ func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
 
 // stepRef is a step with its page: 3.2 p. 9.
 func (c *composer) stepRef(st *job.Step) string {
-	return fill(c.w.stepPage, st.No, c.page("step "+st.No))
+	return c.w.Common.StepPage.With(st.No, c.page("step "+st.No))
 }
 
 func (c *composer) stepRefs(list []*job.Step) string {

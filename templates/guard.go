@@ -17,29 +17,29 @@ func (c *composer) guardLines(st *job.Step, width layout.Mm) []layout.Block {
 		out = append(out, layout.Middle(1.8, c.Tick(layout.Body, "", st.At), line).Pad(0.5, 0, 0.5, 0))
 	}
 	for _, p := range st.Permits {
-		text := fill(w.permitLine, p.What)
+		text := w.Step.PermitLine.With(p.What)
 		if p.Note != "" {
 			text += " (" + p.Note + ")"
 		}
 		tick(text)
 	}
 	for _, x := range st.Lock {
-		tick(fill(w.lockLine, x.Point, x.State, c.page("isolation "+x.Key)))
+		tick(w.Step.LockLine.With(x.Point, x.State, c.page("isolation "+x.Key)))
 	}
 	for _, x := range st.Unlock {
-		tick(fill(w.unlockLine, x.Point, c.page("isolation "+x.Key)))
+		tick(w.Step.UnlockLine.With(x.Point, c.page("isolation "+x.Key)))
 	}
 	for _, o := range st.Open {
-		tick(fill(w.openLine, openingName(o), o.Cover, c.page("opening "+o.Mark())))
+		tick(w.Step.OpenLine.With(openingName(o), o.Cover, c.page("opening "+o.Mark())))
 	}
 	for _, o := range st.Close {
-		tick(fill(w.closeLine, openingName(o), c.page("opening "+o.Mark())))
+		tick(w.Step.CloseLine.With(openingName(o), c.page("opening "+o.Mark())))
 	}
 	if st.CountAll {
-		tick(fill(w.countAllLine, c.page("counts")))
+		tick(w.Step.CountAllLine.With(c.page("counts")))
 	}
 	if st.ToolCount {
-		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleCount, w.toolsIn, st.At), c.Box(layout.RoleCount, w.toolsOut, st.At))
+		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleCount, w.Step.ToolsIn, st.At), c.Box(layout.RoleCount, w.Step.ToolsOut, st.At))
 		out = append(out, boxes.Pad(0.5, 0, 0.5, 0))
 	}
 	return out

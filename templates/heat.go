@@ -19,7 +19,7 @@ func heats(c *composer) []layout.Piece {
 	if len(c.job.Heats) == 0 {
 		return nil
 	}
-	rule := c.Para(c.width, []layout.Run{layout.T(layout.SubBold, c.w.heatRule)}, layout.ParaOpts{})
+	rule := c.Para(c.width, []layout.Run{layout.T(layout.SubBold, c.w.Heat.Rule)}, layout.ParaOpts{})
 	out := []layout.Piece{{Block: rule, KeepNext: true}}
 	for i, h := range c.job.Heats {
 		head := c.heatHead(h)
@@ -46,10 +46,10 @@ func (c *composer) heatHead(h *job.Heat) *layout.Block {
 	}
 	var at []string
 	if h.PulledAt != nil && h.Pull != nil {
-		at = append(at, fill(c.w.drawnOffAt, h.PulledAt.No, c.page("step "+h.PulledAt.No)))
+		at = append(at, c.w.Heat.DrawnOffAt.With(h.PulledAt.No, c.page("step "+h.PulledAt.No)))
 	}
 	if h.PutOnAt != nil && h.PutOn != nil {
-		at = append(at, fill(c.w.putOnAt, h.PutOnAt.No, c.page("step "+h.PutOnAt.No)))
+		at = append(at, c.w.Heat.PutOnAt.With(h.PutOnAt.No, c.page("step "+h.PutOnAt.No)))
 	}
 	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Sub, "   "+strings.Join(at, " · "))}
 	b := layout.Above(1, c.Para(c.width, runs, layout.ParaOpts{Ref: h.At}), c.rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
@@ -64,12 +64,12 @@ func (c *composer) heatLines(st *job.Step, width layout.Mm) []layout.Block {
 		u, text := unitsOf(h), ""
 		switch {
 		case h.PulledAt == st && h.Pull != nil:
-			text = fill(c.w.heatLinePull, c.page("heat "+h.Mark), u.atMost(h.Limit.At))
+			text = " " + c.w.Heat.PullLine.With(c.page("heat "+h.Mark), u.atMost(h.Limit.At))
 			if p := h.Pull.Plan; p != nil && len(p.Band.Pace) == 2 {
 				text += ". " + c.pace(p, u)
 			}
 		case h.PutOnAt == st && h.PutOn != nil:
-			text = fill(c.w.heatLineOn, c.page("heat on "+h.Mark), u.temp(h.PutOn.SetTo), u.atMost(h.Limit.At))
+			text = " " + c.w.Heat.OnLine.With(c.page("heat on "+h.Mark), u.temp(h.PutOn.SetTo), u.atMost(h.Limit.At))
 		}
 		runs := []layout.Run{{Text: h.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, text)}
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: h.At}).Pad(0.5, 0, 0.5, 0))
@@ -80,7 +80,7 @@ func (c *composer) heatLines(st *job.Step, width layout.Mm) []layout.Block {
 // pace is the sentence of the two temperatures that must be passed.
 func (c *composer) pace(p *heat.Plan, u heatUnits) string {
 	a, b := p.Band.Pace[0], p.Band.Pace[1]
-	return fill(c.w.paceLine, u.atLeast(a.Skin), clock(a.By), u.atLeast(b.Skin), clock(b.By))
+	return c.w.Heat.PaceLine.With(u.atLeast(a.Skin), clock(a.By), u.atLeast(b.Skin), clock(b.By))
 }
 
 // A heatSheet sets one heat.
@@ -144,15 +144,15 @@ func (s heatSheet) parasIn(width layout.Mm, st layout.Style, lines []string) lay
 // jointLines say how tight the joint is and what that means cold.
 func (s heatSheet) jointLines() []string {
 	w, f, u := s.w, s.h.Fit, s.u
-	first := fill(w.sizesLine, u.fine(f.Least), u.fine(f.Greatest))
+	first := w.Heat.SizesLine.With(u.fine(f.Least), u.fine(f.Greatest))
 	if f.Designation != "" {
-		first = fill(w.fitLine, f.Designation, u.fine(f.Least), u.fine(f.Greatest))
+		first = w.Heat.FitLine.With(f.Designation, u.fine(f.Least), u.fine(f.Greatest))
 	}
-	counted := w.countedGreatest
+	counted := w.Heat.CountedGreatest
 	if f.Basis == heat.Measured {
-		counted = w.countedMeasured
+		counted = w.Heat.CountedMeasured
 	}
-	lines := []string{first + " " + fill(counted, u.fine(f.Counted))}
+	lines := []string{first + " " + counted.With(u.fine(f.Counted))}
 	if g := f.Grip; g != nil {
 		lines = append(lines, s.gripLine(g))
 	}
@@ -163,31 +163,31 @@ func (s heatSheet) nothingNearLine() string {
 	if s.h.NothingNear == "" {
 		return ""
 	}
-	return fill(s.w.nothingNear, s.h.NothingNear)
+	return s.w.Heat.NothingNear.With(s.h.NothingNear)
 }
 
 // gripLine says what the cold joint holds and takes.
 func (s heatSheet) gripLine(g *fit.Pressed) string {
 	w, f, u := s.w, s.h.Fit, s.u
 	out := []string{
-		fill(w.pressure, u.stress(float64(g.Tightest.Pressure))),
-		fill(w.coldPull, u.force(float64(g.Pull.Axial)), plain(f.Pulling)),
+		w.Heat.Pressure.With(u.stress(float64(g.Tightest.Pressure))),
+		w.Heat.ColdPull.With(u.force(float64(g.Pull.Axial)), plain(f.Pulling)),
 	}
-	smoothing := map[fit.SmoothingRule]string{fit.NoLoss: w.smoothNone, fit.LossEight: w.smoothEight, fit.LossFour: w.smoothFour}[f.Smoothing]
+	smoothing := map[fit.SmoothingRule]string{fit.NoLoss: w.Heat.SmoothNone, fit.LossEight: w.Heat.SmoothEight, fit.LossFour: w.Heat.SmoothFour}[f.Smoothing]
 	if g.HoldRefused != "" {
-		out = append(out, fill(w.holdsNot, g.HoldRefused))
+		out = append(out, w.Heat.HoldsNot.With(g.HoldRefused))
 	} else {
-		out = append(out, fill(w.holdsLine, u.force(float64(g.Hold.Axial)*0.975), u.torqueDown(float64(g.Hold.Torque)), plain(f.Holding), smoothing))
+		out = append(out, w.Heat.HoldsLine.With(u.force(float64(g.Hold.Axial)*0.975), u.torqueDown(float64(g.Hold.Torque)), plain(f.Holding), smoothing))
 	}
 	if use := float64(g.Tightest.HubUse); use > 0 {
-		out = append(out, fill(w.yieldLine, percent(use)))
+		out = append(out, w.Heat.YieldLine.With(percent(use)))
 	}
 	if p := s.h.Pull; p != nil && p.PullsWith > 0 {
-		verdict := w.pullerDoes
+		verdict := w.Heat.PullerDoes
 		if p.Short {
-			verdict = w.pullerShort
+			verdict = w.Heat.PullerShort
 		}
-		out = append(out, fill(w.pullerRated, u.forceDown(float64(p.PullsWith)))+" "+verdict)
+		out = append(out, w.Heat.PullerRated.With(u.forceDown(float64(p.PullsWith)))+" "+verdict)
 	}
 	return strings.Join(out, " ")
 }
@@ -234,9 +234,9 @@ func (s heatSheet) hazards(st *job.Step) []layout.Piece {
 			continue
 		}
 		runs := []layout.Run{
-			{Text: s.w.signals[n.Signal], Style: layout.SubBold, Deco: layout.Inverse},
+			{Text: s.w.Cautions.Signal[n.Signal], Style: layout.SubBold, Deco: layout.Inverse},
 			layout.T(layout.Strong, "  "+n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
-			layout.T(layout.Sub, "  "+fill(s.w.inFull, s.page("caution "+n.Key))),
+			layout.T(layout.Sub, "  "+s.w.Cautions.InFull.With(s.page("caution "+n.Key))),
 		}
 		out = append(out, layout.Piece{Block: s.Para(s.width, runs, layout.ParaOpts{Ref: n.At}), Gap: 1, KeepNext: true})
 	}
@@ -265,14 +265,14 @@ func (s heatSheet) assumed(list []heat.Assumption, works []heat.Working) []layou
 	}
 	small := func(name, text string) layout.Piece {
 		if s.u.inch || s.u.fahrenheit {
-			text = s.w.inMetric + text
+			text = s.w.Heat.InMetric + text
 		}
 		runs := []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}
 		return layout.Piece{Block: s.Para(s.width, runs, layout.ParaOpts{Ref: s.h.At}), Gap: 1.5}
 	}
 	var out []layout.Piece
 	if len(says) > 0 {
-		out = append(out, small(s.w.assumptions, strings.Join(says, "; ")+"."))
+		out = append(out, small(s.w.Heat.Assumptions, strings.Join(says, "; ")+"."))
 	}
 	for _, w := range works {
 		var terms []string
@@ -280,7 +280,7 @@ func (s heatSheet) assumed(list []heat.Assumption, works []heat.Working) []layou
 			terms = append(terms, fmt.Sprintf("%s %s%s%s", t.Symbol, trim(float64(t.Value)), nbsp, t.Unit))
 		}
 		text := w.Formula + ": " + strings.Join(terms, ", ") + " (" + w.Source + ")"
-		out = append(out, small(s.w.workedOut, text))
+		out = append(out, small(s.w.Heat.WorkedOut, text))
 	}
 	return out
 }

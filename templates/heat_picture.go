@@ -7,6 +7,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/draw"
 	"matchmark/packs/heat"
+	"matchmark/templates/words"
 )
 
 // The height of the picture of the joint, and beside text.
@@ -48,9 +49,9 @@ func (s heatSheet) section(width, high layout.Mm) layout.Block {
 	sc.Dim(draw.XY{X: -front, Y: -d / 2}, draw.XY{X: -front, Y: d / 2}, 4, word("⌀ "+s.u.long(h.Fit.Diameter)))
 	s.drawHeat(sc)
 	scale := strconv.FormatFloat(1/sc.Scale(), 'f', 1, 64)
-	caption := fill(s.w.pictureScale, scale)
+	caption := s.w.Heat.PictureScale.With(scale)
 	if len(h.Neighbours) > 0 {
-		caption += " " + s.w.pictureFaces
+		caption += " " + s.w.Heat.PictureFaces
 	}
 	return layout.Above(0.5, sc.Block(), s.Words(layout.Caption, caption))
 }
@@ -64,7 +65,7 @@ func (s heatSheet) drawHeat(sc *draw.Scene) {
 	for _, at := range []float64{0.25, 0.5, 0.75} {
 		sc.Arrow(draw.Thin, draw.XY{X: at * l, Y: -o/2 - sc.Units(7)}, draw.XY{X: at * l, Y: -o/2 - sc.Units(1)})
 	}
-	sc.Label(draw.XY{X: -sc.Units(1), Y: -o/2 - sc.Units(4)}, s.Words(layout.Sub, s.w.heatArrow), 1, 0.5)
+	sc.Label(draw.XY{X: -sc.Units(1), Y: -o/2 - sc.Units(4)}, s.Words(layout.Sub, s.w.Heat.HeatArrow), 1, 0.5)
 }
 
 // drawShaft draws the seat and what runs on from it; a hollow one shows its bore.
@@ -107,14 +108,14 @@ func (s heatSheet) drawNeighbours(sc *draw.Scene) {
 		}
 		down := o/2 + sc.Units(layout.Mm(3+8*float64(i)))
 		sc.Dim(draw.XY{X: x, Y: -down}, draw.XY{X: l, Y: -down}, 3, word(s.u.long(n.Distance)))
-		sc.Label(draw.XY{X: x + sc.Units(1), Y: high}, word(fill(s.w.partAtMost, n.Name, s.u.atMost(n.Limit.At))), 0, 1.1)
+		sc.Label(draw.XY{X: x + sc.Units(1), Y: high}, word(s.w.Heat.PartAtMost.With(n.Name, s.u.atMost(n.Limit.At))), 0, 1.1)
 	}
 	if p := h.Pull; p != nil && p.Shield != "" && len(h.Neighbours) > 0 {
 		x := l + float64(h.Neighbours[0].Distance)*0.4
 		for _, sign := range []float64{1, -1} {
 			sc.Lines(draw.Pen{Weight: 1}, draw.XY{X: x, Y: sign * (d/2 + sc.Units(0.6))}, draw.XY{X: x, Y: sign * o * 0.62})
 		}
-		sc.Label(draw.XY{X: x, Y: o * 0.62}, word(s.w.shield), 0.5, 1.1)
+		sc.Label(draw.XY{X: x, Y: o * 0.62}, word(s.w.Heat.Shield), 0.5, 1.1)
 	}
 }
 
@@ -147,28 +148,28 @@ func (s heatSheet) chart(p *heat.Plan, width layout.Mm) layout.Block {
 	if p.Endless {
 		end = 2 * p.Free
 	}
-	x := draw.Axis{From: 0, To: minutes(end) * 1.08, Name: s.w.chartTime}
-	y := draw.Axis{From: 0, To: length(top) * 1.12, Name: fill(s.w.chartOpening, unit, kilowatts(p.Net, math.Round))}
+	x := draw.Axis{From: 0, To: minutes(end) * 1.08, Name: s.w.Heat.ChartTime}
+	y := draw.Axis{From: 0, To: length(top) * 1.12, Name: s.w.Heat.ChartOpening.With(unit, kilowatts(p.Net, math.Round))}
 	var line []draw.XY
 	for _, m := range p.Course {
 		if m.At <= end && m.Opening >= 0 {
 			line = append(line, draw.XY{X: minutes(m.At), Y: length(m.Opening)})
 		}
 	}
-	level := func(v heat.Mm, role, name string, pen draw.Pen) draw.Series {
-		return draw.Series{Pen: pen, Role: s.role(role), Name: fill(name, s.chartNumber(length(v))), At: []draw.XY{{X: 0, Y: length(v)}, {X: x.To, Y: length(v)}}}
+	level := func(v heat.Mm, role string, name words.Sentence, pen draw.Pen) draw.Series {
+		return draw.Series{Pen: pen, Role: s.role(role), Name: name.With(s.chartNumber(length(v))), At: []draw.XY{{X: 0, Y: length(v)}, {X: x.To, Y: length(v)}}}
 	}
 	c := draw.Chart{W: width, H: chartH, X: x, Y: y, Ref: s.h.At, Field: s.role("field"),
-		Spans: []draw.Span{{From: minutes(p.Free), To: minutes(end), Name: s.w.chartWindow}},
+		Spans: []draw.Span{{From: minutes(p.Free), To: minutes(end), Name: s.w.Heat.ChartWindow}},
 		Series: []draw.Series{
-			level(p.Need.Opening, "needed", s.w.chartNeeded, draw.Thin),
-			level(s.h.Fit.Counted, "grips", s.w.chartGrips, draw.Hidden),
+			level(p.Need.Opening, "needed", s.w.Heat.ChartNeeded, draw.Thin),
+			level(s.h.Fit.Counted, "grips", s.w.Heat.ChartGrips, draw.Hidden),
 			{Pen: draw.Thick, Role: s.role("opening"), At: line},
 			{Pen: draw.Hidden, Role: s.role("free"), At: []draw.XY{{X: minutes(p.Free), Y: 0}, {X: minutes(p.Free), Y: length(p.Need.Opening)}}},
 		},
 	}
 	if showLevel {
-		c.Series = append(c.Series, level(p.Levels, "ceiling", s.w.chartLevels, draw.Hidden))
+		c.Series = append(c.Series, level(p.Levels, "ceiling", s.w.Heat.ChartLevels, draw.Hidden))
 	}
 	b, err := c.Block(s.Setter)
 	if err != nil {

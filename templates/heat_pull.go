@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 	"math"
 	"slices"
 	"strconv"
@@ -14,7 +15,7 @@ import (
 // pullPieces set the part of the sheet for drawing a hub off.
 func (s heatSheet) pullPieces() []layout.Piece {
 	p := s.h.Pull
-	out := []layout.Piece{s.titled(fill(s.w.pullTitle, fill(s.w.byWay, string(p.By))))}
+	out := []layout.Piece{s.titled(s.w.HeatPull.Title.With(s.w.Heat.ByWay.With(string(p.By))))}
 	add := func(b layout.Block) {
 		if !b.Empty() {
 			out = append(out, layout.Piece{Block: b, Gap: 2})
@@ -25,16 +26,16 @@ func (s heatSheet) pullPieces() []layout.Piece {
 		add(s.courseAndChart(plan))
 		add(s.paras(layout.Body, s.furtherLines(plan)))
 		for _, w := range plan.Warnings {
-			add(s.Para(s.width, []layout.Run{{Text: s.w.lookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+upper(w.Says)+".")}, layout.ParaOpts{Ref: s.h.At}))
+			add(s.Para(s.width, []layout.Run{{Text: s.w.HeatPull.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+upper(w.Says)+".")}, layout.ParaOpts{Ref: s.h.At}))
 		}
 	}
-	out = append(out, s.titled(s.w.orderTitle))
+	out = append(out, s.titled(s.w.Heat.OrderTitle))
 	out = append(out, s.hazards(s.h.PulledAt)...)
 	out = append(out, s.ticked(s.pullOrder())...)
 	out = append(out, layout.Piece{Block: s.dress(), Gap: 1.5})
-	out = append(out, s.titled(s.w.stuckTitle), layout.Piece{Block: s.paras(layout.Strong, s.stuckLines()), Gap: 0})
+	out = append(out, s.titled(s.w.HeatPull.StuckTitle), layout.Piece{Block: s.paras(layout.Strong, s.stuckLines()), Gap: 0})
 	out = append(out, layout.Piece{Block: s.pullBoxes(), Gap: 3})
-	out = append(out, s.titled(s.w.logTitle))
+	out = append(out, s.titled(s.w.HeatPull.LogTitle))
 	out = append(out, s.log()...)
 	if plan := p.Plan; plan != nil {
 		out = append(out, s.assumed(plan.Assumptions, plan.Working)...)
@@ -48,15 +49,15 @@ func upper(t string) string { return strings.ToUpper(t[:1]) + t[1:] }
 // neverLines are the highest temperatures of the hub and of what sits beside it.
 func (s heatSheet) neverLines() []string {
 	h, u, w := s.h, s.u, s.w
-	hub := fill(w.neverSkin, h.What, u.atMost(h.Limit.At), u.crayon(h.Limit), u.atMost(h.Limit.At))
+	hub := w.HeatPull.NeverSkin.With(h.What, u.atMost(h.Limit.At), u.crayon(h.Limit), u.atMost(h.Limit.At))
 	if h.Limit.NoFlame {
-		hub += " " + w.noFlame
+		hub += " " + w.Heat.NoFlame
 	}
 	out := []string{hub}
 	for _, n := range h.Neighbours {
-		line := fill(w.neverPart, n.Name, u.long(n.Distance), u.atMost(n.Limit.At))
+		line := w.HeatPull.NeverPart.With(n.Name, u.long(n.Distance), u.atMost(n.Limit.At))
 		if n.Limit.NoFlame {
-			line += " " + w.noFlame
+			line += " " + w.Heat.NoFlame
 		}
 		out = append(out, line)
 	}
@@ -71,11 +72,11 @@ func (s heatSheet) paceLines() []string {
 		return nil
 	}
 	if len(plan.Band.Pace) != 2 {
-		return []string{s.w.noPace}
+		return []string{s.w.HeatPull.NoPace}
 	}
 	return []string{
-		s.pace(plan, s.u) + " " + s.w.paceSlow,
-		fill(s.w.tooFast, s.u.atMost(s.h.Limit.At), clock(heat.Second(math.Ceil(float64(plan.Band.MostFree))))),
+		s.pace(plan, s.u) + " " + s.w.HeatPull.Slow,
+		s.w.HeatPull.TooFast.With(s.u.atMost(s.h.Limit.At), clock(heat.Second(math.Ceil(float64(plan.Band.MostFree))))),
 	}
 }
 
@@ -90,17 +91,17 @@ func (s heatSheet) courseAndChart(p *heat.Plan) layout.Block {
 // courseLines say what happens in time.
 func (s heatSheet) courseLines(p *heat.Plan) []string {
 	w, u := s.w, s.u
-	free := fill(w.freeLine, clock(p.Free), kilowatts(p.Net, math.Round), u.rise(p.Need.Rise), u.fine(p.Need.Opening), u.temp(p.Skin), u.temp(p.Bore), u.temp(p.Seat))
-	stays := fill(w.staysLine, lasting(p.Stays))
+	free := w.HeatPull.FreeLine.With(clock(p.Free), kilowatts(p.Net, math.Round), u.rise(p.Need.Rise), u.fine(p.Need.Opening), u.temp(p.Skin), u.temp(p.Bore), u.temp(p.Seat))
+	stays := w.HeatPull.StaysLine.With(lasting(p.Stays))
 	if p.Endless {
-		stays = fill(w.staysEndless, lasting(p.Stays))
+		stays = w.HeatPull.StaysEndless.With(lasting(p.Stays))
 	}
 	if p.HeatOn >= 5 && !p.Endless {
-		stays += " " + fill(w.keepOnLine, lasting(p.Loose))
+		stays += " " + w.HeatPull.KeepOnLine.With(lasting(p.Loose))
 	}
 	return []string{
 		free, stays,
-		fill(w.bandLine, kilowatts(p.Band.Least, math.Ceil), kilowatts(p.Band.Most, math.Floor), clock(p.Band.LeastFree), clock(p.Band.MostFree)),
+		w.HeatPull.BandLine.With(kilowatts(p.Band.Least, math.Ceil), kilowatts(p.Band.Most, math.Floor), clock(p.Band.LeastFree), clock(p.Band.MostFree)),
 	}
 }
 
@@ -110,21 +111,21 @@ func (s heatSheet) furtherLines(p *heat.Plan) []string {
 	w, u := s.w, s.u
 	var out []string
 	if p.Levels > 0 {
-		out = append(out, fill(w.levelsLine, u.fine(p.Levels)))
+		out = append(out, w.HeatPull.LevelsLine.With(u.fine(p.Levels)))
 	}
-	wall := fill(w.wallLine, u.rise(p.Wall.Difference), u.stress(float64(p.Wall.AtBore)), u.stress(float64(p.Wall.AtSkin)))
+	wall := w.HeatPull.WallLine.With(u.rise(p.Wall.Difference), u.stress(float64(p.Wall.AtBore)), u.stress(float64(p.Wall.AtSkin)))
 	if p.Wall.Use > 0 {
-		wall += " " + fill(w.wallUse, percent(float64(p.Wall.Use)))
+		wall += " " + w.HeatPull.WallUse.With(percent(float64(p.Wall.Use)))
 	} else {
-		wall += " " + w.wallNoUse
+		wall += " " + w.HeatPull.WallNoUse
 	}
-	out = append(out, wall+" "+fill(w.intoLine, strconv.FormatFloat(float64(p.Into)/1e6, 'f', 1, 64)))
+	out = append(out, wall+" "+w.HeatPull.IntoLine.With(strconv.FormatFloat(float64(p.Into)/1e6, 'f', 1, 64)))
 	for _, n := range p.Neighbours {
-		out = append(out, fill(w.nearLine, n.Name, u.temp(n.Greatest), takes(n.At))+" "+fill(w.nearStuck, u.temp(n.IfStuck), takes(n.IfStuckAt)))
+		out = append(out, w.HeatPull.NearLine.With(n.Name, u.temp(n.Greatest), takes(n.At))+" "+w.HeatPull.NearStuck.With(u.temp(n.IfStuck), takes(n.IfStuckAt)))
 	}
 	for _, col := range heat.TemperColours() {
 		if col.From >= s.h.Limit.At {
-			return append(out, fill(w.colours, col.Name, u.temp(col.From)))
+			return append(out, w.HeatPull.Colours.With(col.Name, u.temp(col.From)))
 		}
 	}
 	return out
@@ -133,23 +134,23 @@ func (s heatSheet) furtherLines(p *heat.Plan) []string {
 // pullOrder are the acts of a pull, in their order.
 func (s heatSheet) pullOrder() []string {
 	p, w := s.h.Pull, s.w
-	acts := w.orderInduction
+	acts := w.HeatPull.OrderInduction
 	if p.By == heat.Torch {
-		acts = w.orderTorch
+		acts = w.HeatPull.OrderTorch
 	}
 	var out []string
 	for _, a := range acts {
 		switch a {
-		case "{puller}":
-			out = append(out, fill(w.orderPuller, p.Puller))
-		case "{shield}":
+		case words.ActPuller:
+			out = append(out, w.HeatPull.OrderPuller.With(p.Puller))
+		case words.ActShield:
 			if p.Shield != "" && len(s.h.Neighbours) > 0 {
-				out = append(out, fill(w.orderShield, s.h.Neighbours[0].Name, p.Shield))
+				out = append(out, w.HeatPull.OrderShield.With(s.h.Neighbours[0].Name, p.Shield))
 			}
-		case "{neighbour}":
+		case words.ActNeighbour:
 			out = append(out, s.keptCool()...)
 		default:
-			out = append(out, fill(a, s.h.FireWatch.Print()))
+			out = append(out, a.With(s.h.FireWatch.Print()))
 		}
 	}
 	return out
@@ -179,42 +180,42 @@ const coolEnough heat.Celsius = 40
 // stuckLines say what is done when the hub does not move.
 func (s heatSheet) stuckLines() []string {
 	p, w, u := s.h.Pull, s.w, s.u
-	stop := fill(w.stuckStop, u.atMost(s.h.Limit.At), takes(p.Longest), u.atMost(coolEnough))
+	stop := w.HeatPull.StuckStop.With(u.atMost(s.h.Limit.At), takes(p.Longest), u.atMost(coolEnough))
 	if p.IfStuck != "" {
 		stop += " " + p.IfStuck
 	}
 	var ways []string
 	if s.h.Seat.Bore > 0 {
-		ways = append(ways, w.stuckBore)
+		ways = append(ways, w.HeatPull.StuckBore)
 	}
 	if g := s.h.Fit.Grip; g != nil {
-		ways = append(ways, fill(w.stuckPuller, u.forceUp(float64(g.Pull.Axial))))
+		ways = append(ways, w.HeatPull.StuckPuller.With(u.forceUp(float64(g.Pull.Axial))))
 	}
-	return []string{stop, fill(w.stuckWays, strings.Join(ways, "; "))}
+	return []string{stop, w.HeatPull.StuckWays.With(strings.Join(ways, "; "))}
 }
 
 // dress is the line of what is worn, with its signs.
 func (s heatSheet) dress() layout.Block {
-	text := s.w.dressOther
+	text := s.w.HeatPull.DressOther
 	if s.h.Pull.By == heat.Torch {
-		text = s.w.dressTorch
+		text = s.w.HeatPull.DressTorch
 	}
 	signs := layout.Middle(1.5, s.signs(&job.Caution{At: s.h.At, Signs: []string{"M013", "M009"}}, fullNote)...)
-	runs := []layout.Run{layout.T(layout.Strong, s.w.dressTitle+" "), layout.T(layout.Body, text)}
+	runs := []layout.Run{layout.T(layout.Strong, s.w.HeatPull.DressTitle+" "), layout.T(layout.Body, text)}
 	return layout.Middle(3, signs, s.Para(s.width-signs.W-3, runs, layout.ParaOpts{Ref: s.h.At}))
 }
 
 // pullBoxes are the boxes of a pull: permit, fire watch, temperatures, times.
 func (s heatSheet) pullBoxes() layout.Block {
 	w := s.w
-	boxes := []layout.Block{s.degreeBox(w.hubStart), s.degreeBox(w.shaftStart), s.degreeBox(w.airStart)}
+	boxes := []layout.Block{s.degreeBox(w.HeatPull.HubStart), s.degreeBox(w.HeatPull.ShaftStart), s.degreeBox(w.HeatPull.AirStart)}
 	if s.h.Pull.By == heat.Torch {
 		boxes = append(boxes,
-			s.WideBox(layout.RoleWords, 32, 1, w.permitNo, s.h.At), s.WideBox(layout.RoleName, 55, 1, w.watchName, s.h.At),
-			s.timeBox(w.watchStart), s.timeBox(w.watchEnd), s.WideBox(layout.RoleWords, 32, 1, w.torches, s.h.At))
+			s.WideBox(layout.RoleWords, 32, 1, w.HeatPull.PermitNo, s.h.At), s.WideBox(layout.RoleName, 55, 1, w.HeatPull.WatchName, s.h.At),
+			s.timeBox(w.HeatPull.WatchStart), s.timeBox(w.HeatPull.WatchEnd), s.WideBox(layout.RoleWords, 32, 1, w.HeatPull.Torches, s.h.At))
 	}
-	boxes = append(boxes, s.timeBox(w.heatOnAt), s.timeBox(w.freeAt), s.timeBox(w.heatOffAt), s.degreeBox(w.skinAtFree),
-		s.Tick(layout.Body, w.cameOff, s.h.At), s.Tick(layout.Body, w.didNotMove, s.h.At), s.Box(layout.RoleInitials, w.initials, s.h.At))
+	boxes = append(boxes, s.timeBox(w.HeatPull.HeatOnAt), s.timeBox(w.HeatPull.FreeAt), s.timeBox(w.HeatPull.HeatOffAt), s.degreeBox(w.HeatPull.SkinAtFree),
+		s.Tick(layout.Body, w.HeatPull.CameOff, s.h.At), s.Tick(layout.Body, w.HeatPull.DidNotMove, s.h.At), s.Box(layout.RoleInitials, w.Common.Initials, s.h.At))
 	return flowRow(boxes, s.width)
 }
 
@@ -229,14 +230,14 @@ var logSteps = []heat.Second{5, 10, 15, 20, 30, 60, 120, 300}
 func (s heatSheet) log() []layout.Piece {
 	w := s.w
 	if d := s.loggedAt(); d != nil {
-		text := fill(w.logElsewhere, d.Mark, s.page("found "+d.Mark))
+		text := w.HeatPull.LogElsewhere.With(d.Mark, s.page("found "+d.Mark))
 		return []layout.Piece{{Block: s.paras(layout.Body, []string{text})}}
 	}
-	cols := []column{{w.logTime, 18}, {w.logSkin, 0}, {w.logShaft, 30}}
+	cols := []column{{w.HeatPull.LogTime, 18}, {w.HeatPull.LogSkin, 0}, {w.HeatPull.LogShaft, 30}}
 	for _, n := range s.h.Neighbours[:min(len(s.h.Neighbours), 2)] {
 		cols = append(cols, column{n.Name, 36})
 	}
-	cols = append(cols, column{w.logBy, 24})
+	cols = append(cols, column{w.HeatPull.LogBy, 24})
 	g := s.grid(cols...)
 	g.t.MinH = 9
 	step := s.logStep()
@@ -289,7 +290,7 @@ func (s heatSheet) mustHave(g grid, at heat.Second) layout.Block {
 	if plan := s.h.Pull.Plan; plan != nil {
 		for _, p := range plan.Band.Pace {
 			if p.By == at {
-				return g.text(1, layout.Sub, fill(s.w.mustPass, s.u.atLeast(p.Skin)), s.h.At)
+				return g.text(1, layout.Sub, s.w.HeatPull.MustPass.With(s.u.atLeast(p.Skin)), s.h.At)
 			}
 		}
 	}

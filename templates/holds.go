@@ -9,12 +9,12 @@ func holds(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.w
-	g := c.grid(column{w.mark, 18}, column{w.holdWhat, 0}, column{w.seenAndReleased, 58}, column{w.dateTime, 28})
+	g := c.grid(column{w.Common.Mark, 18}, column{w.Holds.Seen, 0}, column{w.Holds.SeenAndReleased, 58}, column{w.Holds.DateTime, 28})
 	var rows []layout.Row
 	for _, h := range c.job.Holds {
-		word, rule := w.hold, w.stopsHere
+		word, rule := w.Holds.Hold, w.Holds.StopsHere
 		if h.Witness {
-			word, rule = w.witness, w.mayGoOn
+			word, rule = w.Holds.Witness, w.Holds.MayGoOn
 		}
 		mark := layout.Above(0.3, g.text(0, layout.Limit, h.Mark, h.At), g.text(0, layout.SubBold, word, h.At))
 		facts := h.Releases + " · " + rule
@@ -24,5 +24,5 @@ func holds(c *composer) []layout.Piece {
 		what := layout.Above(0.5, g.text(1, layout.Body, h.What, h.At), g.text(1, layout.Sub, facts, h.At))
 		rows = append(rows, g.row(h.At, mark, what))
 	}
-	return c.listSheet(w.holdsRule, g, append(rows, g.blank(2)...))
+	return c.listSheet(w.Holds.Rule, g, append(rows, g.blank(2)...))
 }

@@ -15,8 +15,8 @@ func index(c *composer) []layout.Piece {
 	if len(c.job.Dims) == 0 {
 		return nil
 	}
-	w := c.w.dims
-	g := c.grid(column{w.mark, 20}, column{w.what, 0}, column{w.limit, 48}, column{w.unit, 10}, column{w.source, 26}, column{w.foundAt, 18}, column{w.leftAt, 18})
+	w := c.w
+	g := c.grid(column{w.Common.Mark, 20}, column{w.Common.WhatMeasured, 0}, column{w.Common.Limit, 48}, column{w.Index.Unit, 10}, column{w.Index.Source, 26}, column{w.Index.FoundAt, 18}, column{w.Index.LeftAt, 18})
 	g.t.MinH = 0
 	var rows []layout.Row
 	done := map[*job.Dim]bool{}
@@ -32,12 +32,12 @@ func index(c *composer) []layout.Piece {
 			g.text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.text(5, layout.Body, c.whereRead(d, d.FoundAt, "found "), d.At))
 		left := c.whereRead(d, d.LeftAt, "left ")
 		if d.Left == nil {
-			left = w.noMore
+			left = w.Common.RecordOnly
 		}
 		row.Cells = append(row.Cells, g.text(6, layout.Body, left, d.At))
 		rows = append(rows, row)
 	}
-	return c.listSheet(w.indexTitle, g, rows)
+	return c.listSheet(w.Index.Rule, g, rows)
 }
 
 // indexLimit is the limit of a dimension in the list: for closing, and for old parts.
@@ -58,12 +58,12 @@ func (c *composer) indexLimit(g grid, d *job.Dim) layout.Block {
 	case d.WatchedOnly():
 		lines = append(lines, g.text(2, layout.Strong, text(d.Found, d.FoundBy), d.At))
 	default:
-		lines = append(lines, g.text(2, layout.Body, c.w.noLeft, d.At))
+		lines = append(lines, g.text(2, layout.Body, c.w.Common.RecordOnly, d.At))
 	}
 	for _, old := range []struct {
 		l    *reading.Limit
 		name string
-	}{{d.Reuse, c.w.oldPart}, {d.Repair, c.w.dims.mended}} {
+	}{{d.Reuse, c.w.Common.OldPart}, {d.Repair, c.w.Common.Mended}} {
 		if old.l != nil {
 			lines = append(lines, g.text(2, layout.Sub, old.name+" "+plainWords(c.w, old.l), d.At))
 		}
@@ -90,7 +90,7 @@ func (c *composer) plainLimit(l *reading.Limit) string {
 // indexSource is where a limit comes from, or that nobody has said.
 func (c *composer) indexSource(g grid, d *job.Dim) layout.Block {
 	if d.NotSourced() {
-		return c.Para(g.t.Room(4), []layout.Run{{Text: c.w.dims.notSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
+		return c.Para(g.t.Room(4), []layout.Run{{Text: c.w.Index.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
 	}
 	return g.text(4, layout.Sub, numberBreaks(d.Source), d.At)
 }
@@ -123,5 +123,5 @@ func (c *composer) whereRead(d *job.Dim, st *job.Step, what string) string {
 	if st == nil {
 		return ""
 	}
-	return fill(c.w.stepPage, st.No, c.page(what+d.Mark))
+	return c.w.Common.StepPage.With(st.No, c.page(what+d.Mark))
 }

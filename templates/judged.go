@@ -23,9 +23,9 @@ func (c *composer) judged(st *job.Step) []layout.Block {
 		for _, p := range s.Members {
 			n += p.Count
 		}
-		ticks := layout.Middle(layout.GapX, c.Tick(layout.Strong, fill(c.w.allGoBack, c.w.count(n)), st.At), c.Tick(layout.Strong, fill(c.w.allRenewed, c.w.count(n)), st.At))
-		initials := c.Box(layout.RoleInitials, c.w.initials, st.At)
-		which := c.WideBox(layout.RoleWords, inner-initials.W-layout.GapX, 1, c.w.whichIsOut, st.At)
+		ticks := layout.Middle(layout.GapX, c.Tick(layout.Strong, c.w.Step.AllGoBack.With(c.w.Common.Pieces(n)), st.At), c.Tick(layout.Strong, c.w.Step.AllRenewed.With(c.w.Common.Pieces(n)), st.At))
+		initials := c.Box(layout.RoleInitials, c.w.Common.Initials, st.At)
+		which := c.WideBox(layout.RoleWords, inner-initials.W-layout.GapX, 1, c.w.Step.WhichIsOut, st.At)
 		body := layout.Above(layout.GapY, layout.Above(0.5, lines...), ticks, layout.Bottom(layout.GapX, which, initials))
 		body.W = inner
 		out = append(out, body.Inset(cellPad).Border(layout.Rect{Weight: layout.Rule}).At(numberW, 0).Anchored("judged "+s.Mark))
@@ -42,7 +42,7 @@ func (c *composer) judgedBy(s *job.Set) []string {
 		other := last || s.JudgedBy[i+1].Base != d.Base
 		places = append(places, d.Place.Label)
 		if other || c.page("found "+s.JudgedBy[i+1].Mark) != page {
-			at = append(at, strings.TrimSpace(fill(c.w.stepPage, strings.Join(places, ", "), page)))
+			at = append(at, strings.TrimSpace(c.w.Common.StepPage.With(strings.Join(places, ", "), page)))
 			places = nil
 		}
 		if other {
@@ -63,5 +63,5 @@ func (c *composer) asJudged(s *job.Set) string {
 	for _, p := range s.Members {
 		n += p.Count
 	}
-	return fill(c.w.asJudged, strconv.Itoa(n), s.Mark, s.JudgedAt.No, c.page("judged "+s.Mark))
+	return c.w.Step.AsJudged.With(strconv.Itoa(n), s.Mark, s.JudgedAt.No, c.page("judged "+s.Mark))
 }

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 	"slices"
 	"strings"
 
@@ -41,7 +42,7 @@ func (c *composer) worked(d *job.Dim, l *job.Ladder, s side, width layout.Mm) []
 
 // eachWords is the limit of each result; that of their mean, spread or sum stands
 // beside the box of that.
-func eachWords(w words, l *reading.Limit) string {
+func eachWords(w *words.Catalogue, l *reading.Limit) string {
 	one := *l
 	one.Tests = slices.DeleteFunc(slices.Clone(l.Tests), func(t reading.Test) bool { return t.Group != reading.Each })
 	if len(one.Tests) == 0 && len(l.Tests) > 0 {
@@ -127,13 +128,13 @@ func (c *composer) handBoxes(d *job.Dim, sides []side, width layout.Mm) []layout
 
 // laterLine says where a limit is worked out that hangs on a reading not yet taken.
 func (c *composer) laterLine(d *job.Dim, u *job.Use, width layout.Mm) layout.Block {
-	text := fill(c.w.workedLater, plainWords(c.w, d.Left), u.Dims[0].Mark, c.page("left "+d.Mark))
+	text := c.w.Dimension.WorkedLater.With(plainWords(c.w, d.Left), u.Dims[0].Mark, c.page("left "+d.Mark))
 	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})
 }
 
 // sumLine is the sum in one line, with its signs.
 func (c *composer) sumLine(d *job.Dim, l *job.Ladder, width layout.Mm) layout.Block {
-	text := fill(c.w.byHand, d.Mark+" = "+strings.ReplaceAll(l.Text, " - ", " − "))
+	text := c.w.Ladder.ByHand.With(d.Mark + " = " + strings.ReplaceAll(l.Text, " - ", " − "))
 	return c.Para(width, []layout.Run{layout.T(layout.SubBold, text)}, layout.ParaOpts{Ref: d.At, Role: roleSum})
 }
 
@@ -244,7 +245,7 @@ func (c *composer) rung(d *job.Dim, l *job.Ladder, r reading.Rung, last bool, en
 func (c *composer) blankCaption(l *job.Ladder, p reading.Part) string {
 	for _, x := range []reading.Word{reading.WordLargestOf, reading.WordSmallestOf} {
 		if p.Index == reading.WholeOf(x) {
-			return c.w.reading[x] + " " + string(p.Mark)
+			return c.w.Limit[x] + " " + string(p.Mark)
 		}
 	}
 	n := p.Index - 1
@@ -335,9 +336,9 @@ func (c *composer) rungLabel(l *job.Ladder, label []reading.Part, last bool, end
 // useWords names a reading that is copied: its mark, what it is, and where it was
 // written last.
 func (c *composer) useWords(u job.Use) string {
-	caption, anchor := c.w.asFound, "found "
+	caption, anchor := c.w.Common.AsFound, "found "
 	if u.Left {
-		caption, anchor = c.w.asLeft, "left "
+		caption, anchor = c.w.Common.AsLeft, "left "
 	}
 	var marks, pages []string
 	for _, d := range u.Dims {
@@ -346,7 +347,7 @@ func (c *composer) useWords(u job.Use) string {
 			pages = append(pages, p)
 		}
 	}
-	return fill(c.w.takenFrom, strings.Join(marks, ", "), u.Dims[0].What, caption, strings.Join(pages, ", "))
+	return c.w.Common.TakenFrom.With(strings.Join(marks, ", "), u.Dims[0].What, caption, strings.Join(pages, ", "))
 }
 
 // blank is a box on a ladder.

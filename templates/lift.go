@@ -75,7 +75,7 @@ func (c *composer) liftHead(l *job.Lift) layout.Block {
 	}
 	runs := []layout.Run{layout.T(layout.Section, "▶ "+l.Mark+"  "+l.What)}
 	if len(at) > 0 {
-		runs = append(runs, layout.T(layout.Sub, "   "+fill(c.w.madeAt, strings.Join(at, ", "))))
+		runs = append(runs, layout.T(layout.Sub, "   "+c.w.Lift.MadeAt.With(strings.Join(at, ", "))))
 	}
 	return layout.Above(1, c.Para(c.width, runs, layout.ParaOpts{Ref: l.At}), c.rule(layout.Heavy)).Pad(1, 0, 1, 0)
 }
@@ -83,17 +83,17 @@ func (c *composer) liftHead(l *job.Lift) layout.Block {
 // liftRefusal says why a lift cannot be computed.
 func (c *composer) liftRefusal(l *job.Lift) layout.Block {
 	width := c.width - 8
-	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, fill(c.w.notComputed, l.Mark))}, layout.ParaOpts{Ref: l.At})}
+	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, c.w.Lift.NotComputed.With(l.Mark))}, layout.ParaOpts{Ref: l.At})}
 	for _, why := range l.Because {
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Strong, "· "+why)}, layout.ParaOpts{Ref: l.At}))
 	}
-	lines = append(lines, c.Para(width, []layout.Run{{Text: c.w.doNotLift, Style: layout.Strong, Deco: layout.Inverse}}, layout.ParaOpts{Ref: l.At}))
+	lines = append(lines, c.Para(width, []layout.Run{{Text: c.w.Lift.DoNotLift, Style: layout.Strong, Deco: layout.Inverse}}, layout.ParaOpts{Ref: l.At}))
 	return layout.Above(1, lines...).Pad(3, 4, 3, 4).Border(layout.Rect{Weight: layout.Heavy})
 }
 
 // planningLine is the sentence that leaves the lift to those who answer for it.
 func (c *composer) planningLine() layout.Block {
-	return c.Para(c.width, []layout.Run{layout.T(layout.Strong, c.w.planningLift)}, layout.ParaOpts{})
+	return c.Para(c.width, []layout.Run{layout.T(layout.Strong, c.w.Lift.Planning)}, layout.ParaOpts{})
 }
 
 // liftFacts are the lines of what is known: mass, centre of gravity, rig, crane,
@@ -106,12 +106,12 @@ func (c *composer) liftFacts(l *job.Lift) []layout.Block {
 			out = append(out, c.Para(c.width, []layout.Run{layout.T(layout.Strong, name+": "), layout.T(layout.Body, text)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
 		}
 	}
-	line(w.massOf, c.massText(l))
-	line(w.centreAt, c.centreText(l))
-	line(w.hangsOn, c.rigText(l))
-	line(w.layDownAt, c.layDownText(l))
-	line(w.supportsLine, strings.Join(l.Supports, ", "))
-	line(w.crewLine, strings.Join(l.Crew, ", "))
+	line(w.Lift.Mass, c.massText(l))
+	line(w.Lift.Centre, c.centreText(l))
+	line(w.Lift.HangsOn, c.rigText(l))
+	line(w.Lift.LayDownAt, c.layDownText(l))
+	line(w.Lift.Props, strings.Join(l.Supports, ", "))
+	line(w.Lift.Crew, strings.Join(l.Crew, ", "))
 	if l.Note != "" {
 		out = append(out, c.Para(c.width, []layout.Run{layout.T(layout.Body, l.Note)}, layout.ParaOpts{Ref: l.At}))
 	}
@@ -124,14 +124,14 @@ func (c *composer) massText(l *job.Lift) string {
 	if load.Mass <= 0 {
 		return ""
 	}
-	source := c.w.massFrom[massWord(load.Source)]
+	source := c.w.Lift.MassFrom[massWord(load.Source)]
 	if l.MassSource != "" {
 		source += ": " + l.MassSource
 	}
 	if load.MassTolerance == 0 {
-		return fill(c.w.massTold, l.Weight(load.Mass), source)
+		return c.w.Lift.MassTold.With(l.Weight(load.Mass), source)
 	}
-	return fill(c.w.massTolerance, l.Weight(load.Mass), l.Weight(load.MassTolerance), source)
+	return c.w.Lift.MassTolerance.With(l.Weight(load.Mass), l.Weight(load.MassTolerance), source)
 }
 
 // massWord names where a mass is known from, for the catalogue.
@@ -149,27 +149,27 @@ func (c *composer) centreText(l *job.Lift) string {
 		if within == 0 {
 			return axis + " " + l.Length(at)
 		}
-		return fill(c.w.centreBand, axis, l.Length(at), l.Length(within))
+		return c.w.Lift.CentreBand.With(axis, l.Length(at), l.Length(within))
 	}
 	g, t := load.CoG, load.CoGTolerance
-	return strings.Join([]string{one("x", g.X, t.X), one("y", g.Y, t.Y), one("z", g.Z, t.Z)}, ", ") + ". " + fill(c.w.measuredFrom, l.Origin)
+	return strings.Join([]string{one("x", g.X, t.X), one("y", g.Y, t.Y), one("z", g.Z, t.Z)}, ", ") + ". " + c.w.Lift.MeasuredFrom.With(l.Origin)
 }
 
 // rigText is what the load hangs on.
 func (c *composer) rigText(l *job.Lift) string {
 	w := c.w
 	if l.ByHand {
-		return fill(w.byHandOn, strconv.Itoa(len(l.HandPlan.Grips)), l.Weight(l.HandPlan.MayCarry))
+		return w.Lift.ByHand.With(strconv.Itoa(len(l.HandPlan.Grips)), l.Weight(l.HandPlan.MayCarry))
 	}
 	word := map[lift.Rig]string{lift.Bridle: "bridle", lift.Spreader: "spreader", lift.Beam: "beam", lift.TwoHooks: "two hooks"}[l.Plan.Rig]
 	basis := map[lift.Basis]string{lift.EN: "EN", lift.US: "US"}[l.Plan.Basis]
-	text := fill(w.rigs[word], strconv.Itoa(len(l.Plan.Legs)))
+	text := w.Lift.Rig[word].With(strconv.Itoa(len(l.Plan.Legs)))
 	if basis != "" {
-		text = fill(w.ratedBy, text, basis)
+		text = w.Lift.RatedBy.With(text, basis)
 	}
 	for _, k := range []lift.Crane{l.Plan.Crane, l.Plan.SecondCrane} {
 		if k.Name != "" {
-			text += ". " + fill(w.craneLine, k.Name, l.Weight(k.Rated))
+			text += ". " + w.Lift.CraneLine.With(k.Name, l.Weight(k.Rated))
 		}
 	}
 	return text
@@ -183,10 +183,10 @@ func (c *composer) layDownText(l *job.Lift) string {
 	}
 	text := s.Mark + " " + s.What
 	if s.Support != "" {
-		text += ", " + fill(c.w.support, s.Support)
+		text += ", " + c.w.Common.On.With(s.Support)
 	}
 	if l.Floor != nil {
-		text = fill(c.w.floorLine, text, l.PressureText(), s.Floor, l.Floor.Used.Percent())
+		text = c.w.Lift.FloorLine.With(text, l.PressureText(), s.Floor, l.Floor.Used.Percent())
 	}
 	return text
 }
@@ -208,12 +208,12 @@ func (c *composer) liftCautions(l *job.Lift) []layout.Block {
 		out = append(out, c.Para(c.width, []layout.Run{layout.T(style, mark+n.Message)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
 	}
 	if l.SignedPlan != "" {
-		out = append(out, c.Tick(layout.Strong, fill(c.w.signedPlan, l.SignedPlan), l.At))
+		out = append(out, c.Tick(layout.Strong, c.w.Lift.SignedPlan.With(l.SignedPlan), l.At))
 	}
 	if len(out) == 0 {
 		return nil
 	}
-	return []layout.Block{layout.Above(0.6, append([]layout.Block{c.heading(c.w.cautionsHere)}, out...)...)}
+	return []layout.Block{layout.Above(0.6, append([]layout.Block{c.heading(c.w.Lift.CautionsHere)}, out...)...)}
 }
 
 // liftLines are the lines of a step that makes lifts: the sheet, the mass, how it
@@ -221,7 +221,7 @@ func (c *composer) liftCautions(l *job.Lift) []layout.Block {
 func (c *composer) liftLines(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	if st.OnHook != "" {
-		text := fill(c.w.onHookLine, st.OnHook, c.massOf(append(slices.Clone(st.Remove), st.Fit...)))
+		text := c.w.Lift.OnHookLine.With(st.OnHook, c.massOf(append(slices.Clone(st.Remove), st.Fit...)))
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
 	}
 	for _, l := range st.Lifts {
@@ -248,31 +248,31 @@ func (c *composer) liftLine(l *job.Lift) string {
 	page := c.page("lift " + l.Mark)
 	switch {
 	case l.HandResult != nil:
-		return fill(c.w.liftByHandLine, l.Mark, page, c.massText(l), strconv.Itoa(len(l.HandPlan.Grips)))
+		return c.w.Lift.LiftByHandLine.With(l.Mark, page, c.massText(l), strconv.Itoa(len(l.HandPlan.Grips)))
 	case l.Result != nil:
-		return fill(c.w.liftLine, l.Mark, page, c.massText(l), c.tiltText(l), l.Length(l.Trial))
+		return c.w.Lift.LiftLine.With(l.Mark, page, c.massText(l), c.tiltText(l), l.Length(l.Trial))
 	}
-	return fill(c.w.liftNotComputed, l.Mark, page)
+	return c.w.Lift.LiftNotComputed.With(l.Mark, page)
 }
 
 // tilted says by how much and to which side the load hangs out of level.
 func (c *composer) tilted(l *job.Lift) string {
 	t := l.Result.Tilt
 	if t.Lower != "" {
-		return fill(c.w.tiltWords, t.Total.String(), t.Lower, l.Length(t.Drop))
+		return c.w.Lift.Tilted.With(t.Total.String(), t.Lower, l.Length(t.Drop))
 	}
-	return fill(c.w.tiltSide, t.Total.String(), l.LowSide())
+	return c.w.Lift.TiltedSide.With(t.Total.String(), l.LowSide())
 }
 
 // tiltText says how level the load hangs.
 func (c *composer) tiltText(l *job.Lift) string {
 	t := l.Result.Tilt
-	text := c.w.levelWords
+	text := c.w.Lift.Level
 	if l.OutOfLevel() {
 		text = c.tilted(l)
 	}
 	if t.Most > t.Total {
-		text = fill(c.w.tiltMost, text, t.Most.String())
+		text = c.w.Lift.TiltedMost.With(text, t.Most.String())
 	}
 	return text
 }

@@ -169,7 +169,7 @@ func (p *liftPicture) sideView(v *liftView, w, h layout.Mm) layout.Block {
 	} else {
 		p.legNotes(s, v, w)
 	}
-	caption := p.c.Para(w, []layout.Run{layout.T(layout.Caption, fill(p.c.w.sideView, strconv.FormatFloat(p.scale, 'f', -1, 64), p.axis))}, layout.ParaOpts{Align: layout.Centered})
+	caption := p.c.Para(w, []layout.Run{layout.T(layout.Caption, p.c.w.Lift.SideView.With(strconv.FormatFloat(p.scale, 'f', -1, 64), p.axis))}, layout.ParaOpts{Align: layout.Centered})
 	return layout.Above(1, layout.Overlay(s.Block(), p.legLines(fresh, v, draw.Thick)), caption)
 }
 
@@ -183,7 +183,7 @@ func (p *liftPicture) planView(v *liftView, w, h layout.Mm) layout.Block {
 	for i, k := range p.scene.Picks {
 		p.number(s, v, i, k)
 	}
-	caption := p.c.Para(w, []layout.Run{layout.T(layout.Caption, fill(p.c.w.planView, strconv.FormatFloat(p.scale, 'f', -1, 64))+" "+p.c.w.centre)}, layout.ParaOpts{Align: layout.Centered})
+	caption := p.c.Para(w, []layout.Run{layout.T(layout.Caption, p.c.w.Lift.PlanView.With(strconv.FormatFloat(p.scale, 'f', -1, 64))+" "+p.c.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
 	return layout.Above(1, layout.Overlay(s.Block(), p.legLines(fresh, v, draw.Thin)), caption)
 }
 
@@ -286,7 +286,7 @@ func (p *liftPicture) plumb(s *draw.Scene, v *liftView) {
 	if p.l.Plan.Rig != lift.TwoHooks {
 		at := v.at(p.scene.Hook)
 		s.CenterLine(at, draw.XY{X: g.X, Y: v.low.Y - s.Units(2)})
-		s.Label(draw.XY{X: at.X + s.Units(2), Y: at.Y + s.Units(3)}, p.c.Words(layout.Caption, p.c.w.hook), 0, 0.5)
+		s.Label(draw.XY{X: at.X + s.Units(2), Y: at.Y + s.Units(3)}, p.c.Words(layout.Caption, p.c.w.Lift.Hook), 0, 0.5)
 	}
 }
 

@@ -17,20 +17,20 @@ func (c *composer) liftVerdict(l *job.Lift) layout.Block {
 	var cells []cell
 	if l.ByHand {
 		for i, g := range l.HandPlan.Grips {
-			cells = append(cells, cell{g.Name, l.Weight(l.HandResult.Most[i]), w.mostCarries})
+			cells = append(cells, cell{g.Name, l.Weight(l.HandResult.Most[i]), w.Lift.MostCarries})
 		}
-		cells = append(cells, cell{w.massOf, l.Weight(l.Load().Mass + l.Load().MassTolerance), fill(w.teamLine, l.Weight(l.HandResult.Team))})
+		cells = append(cells, cell{w.Lift.Mass, l.Weight(l.Load().Mass + l.Load().MassTolerance), w.Lift.TeamLine.With(l.Weight(l.HandResult.Team))})
 	} else {
 		r := l.Result
 		weakest := r.Components[r.Weakest]
-		room := cell{w.headroom, "—", w.notLookedAt}
+		room := cell{w.Lift.Headroom, "—", w.Lift.NotLookedAt}
 		if h := r.Headroom; h != nil {
-			room = cell{w.headroom, l.Length(h.Spare), fill(w.headroomSpare, l.Length(h.Spare), l.Length(h.Needed))}
+			room = cell{w.Lift.Headroom, l.Length(h.Spare), w.Lift.HeadroomSpare.With(l.Length(h.Spare), l.Length(h.Needed))}
 		}
 		cells = []cell{
-			{w.weakest, weakest.Used.Percent(), weakest.Name},
-			{w.craneUsed, r.CraneShare.Percent(), fill(w.hookLoad, l.Weight(r.HookLoad), r.Dynamic.Factor())},
-			{w.level, r.Tilt.Most.String(), c.tiltText(l)},
+			{w.Lift.Weakest, weakest.Used.Percent(), weakest.Name},
+			{w.Lift.CraneUsed, r.CraneShare.Percent(), w.Lift.HookLoad.With(l.Weight(r.HookLoad), r.Dynamic.Factor())},
+			{w.Lift.LevelHead, r.Tilt.Most.String(), c.tiltText(l)},
 			room,
 		}
 	}
@@ -54,7 +54,7 @@ func (c *composer) legTable(l *job.Lift, head *layout.Block) []layout.Piece {
 		return nil
 	}
 	w, r := c.w, l.Result
-	g := c.grid(column{w.number, 9}, column{w.leg, 0}, column{w.length, 40}, column{w.angle, 24}, column{w.pulls, 24}, column{w.mostPulls, 30}, column{fill(w.design, r.Dynamic.Factor()), 24})
+	g := c.grid(column{w.Common.Number, 9}, column{w.Lift.Leg, 0}, column{w.Lift.Length, 40}, column{w.Lift.Angle, 24}, column{w.Lift.Pulls, 24}, column{w.Lift.MostPulls, 30}, column{w.Lift.Design.With(r.Dynamic.Factor()), 24})
 	g.t.MinH = 0
 	var rows []layout.Row
 	for i, x := range r.Legs {
@@ -75,13 +75,13 @@ func (c *composer) legTable(l *job.Lift, head *layout.Block) []layout.Piece {
 func (c *composer) lengthNote(l *job.Lift, x lift.LegResult) string {
 	switch {
 	case x.Slack > 0.5:
-		return fill(c.w.hangsSlack, l.Length(x.Slack))
+		return c.w.Lift.HangsSlack.With(l.Length(x.Slack))
 	case x.Shorten > 0.5:
-		return fill(c.w.shorten, l.Length(x.Shorten))
+		return c.w.Lift.Shorten.With(l.Length(x.Shorten))
 	case x.Chosen:
-		return c.w.chosen
+		return c.w.Lift.ChosenLength
 	}
-	return c.w.inHand
+	return c.w.Lift.InHand
 }
 
 // legNotes are the lines below the legs: how four were counted, the press on the
@@ -97,13 +97,13 @@ func (c *composer) legNotes(l *job.Lift) []layout.Block {
 		for _, x := range r.Legs {
 			even = append(even, l.Weight(x.Even))
 		}
-		notes = append(notes, fill(w.evenSplit, strings.Join(even, ", ")))
+		notes = append(notes, w.Lift.EvenSplit.With(strings.Join(even, ", ")))
 	}
 	if l.Plan.Rig == lift.Beam {
-		notes = append(notes, fill(w.bail, l.Length(r.Bail), l.Plan.Picks[0].Name))
+		notes = append(notes, w.Lift.Bail.With(l.Length(r.Bail), l.Plan.Picks[0].Name))
 	}
 	if l.Plan.Rig == lift.Bridle && len(l.Plan.Picks) > 1 {
-		notes = append(notes, fill(w.pressLine, l.Weight(r.Press)))
+		notes = append(notes, w.Lift.PressLine.With(l.Weight(r.Press)))
 	}
 	if len(notes) == 0 {
 		return nil
@@ -121,7 +121,7 @@ func (c *composer) gearTable(l *job.Lift, head *layout.Block) []layout.Piece {
 		return nil
 	}
 	w, r := c.w, l.Result
-	g := c.grid(column{w.component, 0}, column{w.loadOn, 18}, column{w.rated, 18}, column{w.reduced, 40}, column{w.usedShare, 13}, column{w.gearNumber, 24}, column{w.gearInspected, 24})
+	g := c.grid(column{w.Lift.Piece, 0}, column{w.Lift.Load, 18}, column{w.Lift.Rated, 18}, column{w.Lift.Reduced, 40}, column{w.Lift.Used, 13}, column{w.Lift.GearNumber, 24}, column{w.Lift.GearInspected, 24})
 	var rows []layout.Row
 	for i, x := range r.Components {
 		style := layout.Body
@@ -133,7 +133,7 @@ func (c *composer) gearTable(l *job.Lift, head *layout.Block) []layout.Piece {
 	}
 	g.t.MinH = tagRow
 	out := g.t.Pieces(rows, head)
-	note := c.Para(c.width, []layout.Run{layout.T(layout.Sub, c.w.lookBefore)}, layout.ParaOpts{})
+	note := c.Para(c.width, []layout.Run{layout.T(layout.Sub, c.w.Lift.LookBefore)}, layout.ParaOpts{})
 	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
 }
 
@@ -172,7 +172,7 @@ func (c *composer) liftWorking(l *job.Lift) []layout.Block {
 	if l.Floor != nil {
 		list = append(list, l.Floor.Working)
 	}
-	out := []layout.Block{c.heading(c.w.howWorked)}
+	out := []layout.Block{c.heading(c.w.Lift.HowWorked)}
 	told := map[string]bool{}
 	for i, x := range list {
 		rule := x.Formula + " · " + x.Source

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 	"slices"
 	"strings"
 
@@ -51,24 +52,24 @@ func (c *composer) limitAndNotes(d *job.Dim, back bool, width layout.Mm) (limit,
 	case d.Left == nil && d.WatchedOnly() && !back:
 		return c.limitWords(d, d.Found, d.FoundBy, width), c.limitNotes(d, width, back)
 	case d.Left == nil:
-		word := c.w.noLeft
+		word := c.w.Common.RecordOnly
 		if back {
-			word = c.w.recorded
+			word = c.w.Dimension.OnlyRecorded
 		}
 		return []layout.Block{c.worded(d, layout.Limit, word)}, c.saysLines(d, width)
 	case !back && d.Left.NeedsFound():
-		text := fill(c.w.onFound, plainWords(c.w, d.Left), c.page("left "+d.Mark))
-		out := layout.Beside(4, c.worded(d, layout.Limit, c.w.noLeft), c.Para(width-40, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}).Pad(0.5, 0, 0, 0))
+		text := c.w.Dimension.LeftOnFound.With(plainWords(c.w, d.Left), c.page("left "+d.Mark))
+		out := layout.Beside(4, c.worded(d, layout.Limit, c.w.Common.RecordOnly), c.Para(width-40, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}).Pad(0.5, 0, 0, 0))
 		return []layout.Block{out}, c.limitNotes(d, width, false)
 	}
 	if !back && work.Late != nil {
-		return []layout.Block{c.worded(d, layout.Limit, c.w.noLeft), c.laterLine(d, work.Late, width)}, c.limitNotes(d, width, false)
+		return []layout.Block{c.worded(d, layout.Limit, c.w.Common.RecordOnly), c.laterLine(d, work.Late, width)}, c.limitNotes(d, width, false)
 	}
 	out := c.limitWords(d, d.Left, d.LeftBy, width)
 	for _, old := range []struct {
 		limit *reading.Limit
 		name  string
-	}{{d.Reuse, c.w.oldPart}, {d.Repair, c.w.dims.mended}} {
+	}{{d.Reuse, c.w.Common.OldPart}, {d.Repair, c.w.Common.Mended}} {
 		if old.limit == nil {
 			continue
 		}
@@ -141,8 +142,8 @@ func (c *composer) saysLines(d *job.Dim, width layout.Mm) []layout.Block {
 	if len(d.Says) == 0 {
 		return nil
 	}
-	w := c.w.dims
-	runs := []layout.Run{{Text: w.sourcesDiffer, Style: layout.SubBold, Deco: layout.Boxed}}
+	w := c.w
+	runs := []layout.Run{{Text: w.Dimension.SourcesDiffer, Style: layout.SubBold, Deco: layout.Boxed}}
 	for _, s := range d.Says {
 		text := "  " + s.Source + ": " + s.Text
 		if s.Note != "" {
@@ -152,9 +153,9 @@ func (c *composer) saysLines(d *job.Dim, width layout.Mm) []layout.Block {
 		if !s.Used {
 			continue
 		}
-		used := w.used
+		used := w.Dimension.Used
 		if s.Hold != nil {
-			used += ", " + fill(w.chosenAt, s.Hold.Mark)
+			used += ", " + w.Dimension.ChosenAt.With(s.Hold.Mark)
 		}
 		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: used, Style: layout.SubBold, Deco: layout.Inverse})
 	}
@@ -166,20 +167,23 @@ func (c *composer) limitNotes(d *job.Dim, width layout.Mm, back bool) []layout.B
 	w := c.w
 	var notes []string
 	notes = append(notes, c.adjustNotes(d, back)...)
-	for _, n := range []struct{ sentence, value string }{{w.ifOver, d.Over}, {w.ifUnder, d.Under}, {w.ifOut, d.Out}} {
+	for _, n := range []struct {
+		sentence words.Sentence
+		value    string
+	}{{w.Common.IfOver, d.Over}, {w.Common.IfUnder, d.Under}, {w.Common.IfOut, d.Out}} {
 		if n.value != "" {
-			notes = append(notes, fill(n.sentence, n.value))
+			notes = append(notes, n.sentence.With(n.value))
 		}
 	}
 	runs := []layout.Run{}
 	if d.Source != "" {
-		notes = append(notes, fill(w.source, d.Source))
+		notes = append(notes, w.Common.Source.With(d.Source))
 	}
 	if len(notes) > 0 {
 		runs = append(runs, layout.T(layout.Sub, strings.Join(notes, " · ")))
 	}
 	if d.NotSourced() {
-		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: w.notSourced, Style: layout.SubBold, Deco: layout.Boxed})
+		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: w.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed})
 	}
 	if len(runs) == 0 {
 		return c.saysLines(d, width)
@@ -238,13 +242,13 @@ func flowMiddle(all []layout.Block, width layout.Mm) layout.Block {
 }
 
 // partWords is the text of printed pieces without their blanks.
-func partWords(w words, parts []reading.Part) string {
+func partWords(w *words.Catalogue, parts []reading.Part) string {
 	var out []string
 	for _, p := range parts {
 		switch {
 		case p.Blank != reading.NoBlank:
 		case p.Word != reading.Literal:
-			out = append(out, w.reading[p.Word])
+			out = append(out, w.Limit[p.Word])
 		default:
 			out = append(out, p.Text)
 		}
@@ -253,10 +257,10 @@ func partWords(w words, parts []reading.Part) string {
 }
 
 // LimitText words a limit as it is printed, in one line, blanks left out.
-func LimitText(l *reading.Limit) string { return plainWords(english, l) }
+func LimitText(l *reading.Limit) string { return plainWords(words.English, l) }
 
 // plainWords is the main line of a limit as text.
-func plainWords(w words, l *reading.Limit) string {
+func plainWords(w *words.Catalogue, l *reading.Limit) string {
 	var out []string
 	for _, line := range l.Words().Main {
 		out = append(out, partWords(w, line))

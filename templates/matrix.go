@@ -55,10 +55,10 @@ func (c *composer) matrix(d *job.Dim) []layout.Piece {
 		m.rows, m.cols = m.cols, nil
 	}
 	if d.FoundAt != nil {
-		m.sides = append(m.sides, side{caption: c.w.asFound})
+		m.sides = append(m.sides, side{caption: c.w.Common.AsFound})
 	}
 	if d.LeftAt != nil && d.Left != nil {
-		m.sides = append(m.sides, side{caption: c.w.asLeft})
+		m.sides = append(m.sides, side{caption: c.w.Common.AsLeft})
 	}
 	m.measure()
 	out := []layout.Piece{{Block: c.everyAnchor(m.heading(), d), Gap: 6, KeepNext: true, Title: d.Mark + "  " + d.What, Level: 1}}
@@ -164,7 +164,7 @@ func (m *matrix) table(cols []int) layout.Table {
 			}
 			t.Columns = append(t.Columns, head(m.cell, text))
 		}
-		t.Columns = append(t.Columns, head(matrixInitials, m.w.initials))
+		t.Columns = append(t.Columns, head(matrixInitials, m.w.Common.Initials))
 	}
 	return t
 }
@@ -219,7 +219,7 @@ func (m *matrix) rowName(k int) layout.Block {
 		return name
 	}
 	boxH := m.box(m.d, m.sides[0], "", false).H
-	words := []string{m.w.dims.foundWord, m.w.dims.leftWord}
+	words := []string{m.w.Readings.Found, m.w.Readings.Left}
 	i := -1
 	lines := m.eachSide(func(side) layout.Block {
 		i++
@@ -235,15 +235,15 @@ func (m *matrix) heading() layout.Block {
 	right := m.width - balloonW - pic.W - 3*cellPad
 	note := ""
 	if d.LastChance != nil && d.FoundAt != nil {
-		note = fill(m.w.lastChance, d.LastChance.No)
+		note = m.w.Dimension.GoneAfter.With(d.LastChance.No)
 	}
 	head := append(m.dimensionHead(d, note, right), m.limitLines(d, d.Left != nil, right)...)
 	text := layout.Above(0.5, head...)
 	boxes := []layout.Block{
-		m.WideBox(layout.RoleWords, 40, 1, m.w.instrumentNo, d.At), m.WideBox(layout.RoleDate, 30, 1, m.w.dims.calibrated, d.At),
+		m.WideBox(layout.RoleWords, 40, 1, m.w.Common.InstrumentNo, d.At), m.WideBox(layout.RoleDate, 30, 1, m.w.Readings.CalibratedUntil, d.At),
 	}
 	if d.Positions.Kind == job.Log {
-		boxes = append(boxes, m.WideBox(layout.RoleTime, 36, 1, m.w.dims.start, d.At))
+		boxes = append(boxes, m.WideBox(layout.RoleTime, 36, 1, m.w.Readings.ClockAtStart, d.At))
 	}
 	text = layout.Above(layout.GapY, text, layout.Beside(layout.GapX, boxes...))
 	balloon := m.balloon(d).Tagged(d.At)
@@ -274,27 +274,27 @@ func (m *matrix) short() layout.Block {
 func (m *matrix) foot() layout.Block {
 	d := m.d
 	ticks := m.verdictTicks(d, m.sides, d.LeftAt != nil)
-	initials := m.Box(layout.RoleInitials, m.w.initials, d.At)
+	initials := m.Box(layout.RoleInitials, m.w.Common.Initials, d.At)
 	rest := m.width - initials.W - layout.GapX
 	if !ticks.Empty() {
 		rest -= ticks.W + layout.GapX
 	}
 	half := (rest - layout.GapX) / 2
 	return layout.Bottom(layout.GapX, ticks,
-		m.WideBox(layout.RoleWords, half, 1, m.w.dims.outAt, d.At), m.WideBox(layout.RoleWords, half, 1, m.w.notTaken, d.At), initials)
+		m.WideBox(layout.RoleWords, half, 1, m.w.Readings.OutAt, d.At), m.WideBox(layout.RoleWords, half, 1, m.w.Common.NotTaken, d.At), initials)
 }
 
 // sheetLine stands at the step in the place of the boxes: how many there are and on
 // which page.
 func (c *composer) sheetLine(d *job.Dim, back bool) layout.Block {
-	sentence, anchor := c.w.dims.boxesOn, "found "
+	sentence, anchor := c.w.Readings.BoxesOn, "found "
 	if back {
-		sentence, anchor = c.w.dims.boxesOnBack, "left "
+		sentence, anchor = c.w.Readings.BoxesOnBack, "left "
 	}
 	width := c.width - numberW
 	tick := c.Tick(layout.Body, "", d.At)
 	runs := []layout.Run{{Text: d.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, " "+d.What+"  "),
-		layout.T(layout.Body, fill(sentence, strconv.Itoa(d.Positions.Boxes()), c.page(anchor+d.Mark)))}
+		layout.T(layout.Body, sentence.With(strconv.Itoa(d.Positions.Boxes()), c.page(anchor+d.Mark)))}
 	if !back {
 		if note := c.lastChanceNote(d); note != "" {
 			runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: note, Style: layout.SubBold, Deco: layout.Inverse})

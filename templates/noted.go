@@ -36,22 +36,22 @@ func (c *composer) noted(st *job.Step) []layout.Block {
 
 // matchMark is one line for a mark across the joint of a part.
 func (c *composer) matchMark(p *job.Part, st *job.Step, width layout.Mm) layout.Block {
-	mark := c.WideBox(layout.RoleWords, 40, 1, c.w.dims.markUsed, st.At)
-	where := c.WideBox(layout.RoleWords, 55, 1, c.w.dims.matchWhere, st.At)
+	mark := c.WideBox(layout.RoleWords, 40, 1, c.w.Step.MarkUsed, st.At)
+	where := c.WideBox(layout.RoleWords, 55, 1, c.w.Step.WhereMarked, st.At)
 	rest := width - mark.W - where.W - 2*layout.GapX
-	text := c.Para(rest, []layout.Run{layout.T(layout.Body, fill(c.w.dims.matchMark, c.partAt(p, st)))}, layout.ParaOpts{Ref: st.At})
+	text := c.Para(rest, []layout.Run{layout.T(layout.Body, c.w.Step.MatchMark.With(c.partAt(p, st)))}, layout.ParaOpts{Ref: st.At})
 	return layout.Middle(layout.GapX, text, mark, where)
 }
 
 // wayFound is one line for which way round a part sits before it comes off.
 func (c *composer) wayFound(w job.WayRound, st *job.Step, width layout.Mm) layout.Block {
-	box := c.WideBox(layout.RoleWords, 75, 1, fill(c.w.dims.wayFound, w.Mark), st.At)
+	box := c.WideBox(layout.RoleWords, 75, 1, c.w.Step.WayFound.With(w.Mark), st.At)
 	text := c.Para(width-box.W-layout.GapX, []layout.Run{layout.T(layout.Strong, c.wayWords(w, st))}, layout.ParaOpts{Ref: st.At})
 	return layout.Middle(layout.GapX, text, box)
 }
 
 func (c *composer) wayWords(w job.WayRound, st *job.Step) string {
-	return fill(c.w.dims.wayRound, c.partAt(w.Part, st), w.Mark, w.Faces)
+	return c.w.Step.WayRound.With(c.partAt(w.Part, st), w.Mark, w.Faces)
 }
 
 // partAt is the name of a part, with its place where the step does not tell it.
@@ -71,10 +71,10 @@ const (
 
 // stack is the numbered column for the order of a stack, counted from its side.
 func (c *composer) stack(k *job.Stack, st *job.Step, width layout.Mm) layout.Block {
-	w := c.w.dims
-	runs := []layout.Run{{Text: k.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, "  "+fill(w.stack, k.What, k.From))}
+	w := c.w
+	runs := []layout.Run{{Text: k.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, "  "+w.Step.StackOrder.With(k.What, k.From))}
 	if k.Order != "" {
-		runs = append(runs, layout.T(layout.Body, " · "+fill(w.expected, k.Order)))
+		runs = append(runs, layout.T(layout.Body, " · "+w.Step.StackExpected.With(k.Order)))
 	}
 	cols := max((len(k.Pieces)+stackRows-1)/stackRows, min((len(k.Pieces)+stackLow-1)/stackLow, 2))
 	tall := (len(k.Pieces) + max(cols, 1) - 1) / max(cols, 1)
@@ -99,7 +99,7 @@ func (c *composer) stackRow(k *job.Stack, n int, st *job.Step, width layout.Mm) 
 		row = append(row, c.Para(nameW, []layout.Run{layout.T(layout.Body, k.Pieces[n])}, layout.ParaOpts{Ref: st.At}))
 		box -= nameW
 	}
-	return layout.Middle(0, append(row, c.WideBox(layout.RoleWords, box, 1, fill(c.w.dims.piece, strconv.Itoa(n+1)), st.At))...)
+	return layout.Middle(0, append(row, c.WideBox(layout.RoleWords, box, 1, c.w.Step.StackPiece.With(strconv.Itoa(n+1)), st.At))...)
 }
 
 // notedBack are the lines to tick when parts go back: marks that meet, the way round
@@ -113,7 +113,7 @@ func (c *composer) notedBack(st *job.Step, width layout.Mm) []layout.Block {
 	ways := st.WayRound
 	for _, m := range st.Fit {
 		if m.Part.Marked != nil {
-			line(fill(c.w.dims.marksMeet, c.partAt(m.Part, st), c.page("step "+m.Part.Marked.No)))
+			line(c.w.Step.MarksMeet.With(c.partAt(m.Part, st), c.page("step "+m.Part.Marked.No)))
 		}
 		for _, w := range m.Part.WayRound {
 			if !containsWay(ways, w) {
@@ -129,7 +129,7 @@ func (c *composer) notedBack(st *job.Step, width layout.Mm) []layout.Block {
 		stacks = st.Undoes.Stacks
 	}
 	for _, k := range stacks {
-		line(k.Mark + "  " + fill(c.w.dims.stackBack, k.What, k.From, c.page("stack "+k.Mark)))
+		line(k.Mark + "  " + c.w.Step.StackBack.With(k.What, k.From, c.page("stack "+k.Mark)))
 	}
 	return out
 }

@@ -12,7 +12,7 @@ func openings(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.w
-	g := c.grid(column{w.opening, 0}, column{w.coveredWith, 34}, column{w.openedBy, 30}, column{w.closedBy, 30}, column{w.seenClean, 34})
+	g := c.grid(column{w.Openings.Opening, 0}, column{w.Openings.CoveredWith, 34}, column{w.Openings.OpenedBy, 30}, column{w.Openings.ClosedBy, 30}, column{w.Openings.SeenClean, 34})
 	var rows []layout.Row
 	for _, o := range c.job.Openings {
 		name := o.What
@@ -21,15 +21,15 @@ func openings(c *composer) []layout.Piece {
 		}
 		kind := ""
 		if o.Enclosed {
-			kind = w.enclosed
+			kind = w.Openings.Enclosed
 		}
 		what := layout.Above(0.3, g.text(0, layout.Strong, name, o.At), g.text(0, layout.SubBold, kind, o.At))
 		row := g.row(o.At, what, g.text(1, layout.Body, o.Cover, o.At), c.stepCell(g, 2, o.OpenedAt), c.stepCell(g, 3, o.ClosedAt))
 		row.Anchor = "opening " + o.Mark()
 		rows = append(rows, row)
 	}
-	out := c.listSheet(w.openingsRule, g, append(rows, g.blank(2)...))
-	log := c.grid(column{w.toolLog, 0}, column{w.toolPlace, 40}, column{w.in, 18}, column{w.out, 18}, column{w.initialsDate, 34})
+	out := c.listSheet(w.Openings.Rule, g, append(rows, g.blank(2)...))
+	log := c.grid(column{w.Openings.Tools, 0}, column{w.Openings.ToolPlace, 40}, column{w.Common.InLimits, 18}, column{w.Common.OutOfLimits, 18}, column{w.Common.InitialsDate, 34})
 	return append(out, log.under(log.blank(8))...)
 }
 

@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"io"
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 	"strconv"
 	"strings"
 )
@@ -12,12 +13,12 @@ import (
 // steps above it and why, and where the free ones may be moved to. The error is
 // that of w.
 func WriteOrder(w io.Writer, job *job.Job) error {
-	c := &composer{job: job, w: english}
+	c := &composer{job: job, w: words.English}
 	out := bufio.NewWriter(w)
 	reasons := job.Reasons()
 	steps, free := 0, 0
 	for _, s := range job.Sections {
-		out.WriteString(fill(c.w.orderHead, s.No, sectionTitle(s)) + "\n")
+		out.WriteString(c.w.Order.Section.With(s.No, sectionTitle(s)) + "\n")
 		for _, st := range s.Steps {
 			steps++
 			out.WriteString("  " + stepLine(c, st) + "\n")
@@ -26,11 +27,11 @@ func WriteOrder(w io.Writer, job *job.Job) error {
 			}
 			if st.Free != nil {
 				free++
-				out.WriteString("      " + fill(c.w.free, c.freeWords(st.Free)) + "\n")
+				out.WriteString("      " + c.w.Order.Free.With(c.freeWords(st.Free)) + "\n")
 			}
 		}
 	}
-	out.WriteString(fill(c.w.orderSum, strconv.Itoa(steps), strconv.Itoa(free)) + "\n")
+	out.WriteString(c.w.Order.Sum.With(strconv.Itoa(steps), strconv.Itoa(free)) + "\n")
 	return out.Flush()
 }
 
@@ -41,7 +42,7 @@ func stepLine(c *composer, st *job.Step) string {
 	if len(text) > most {
 		text = append(text[:most], '…')
 	}
-	return fill(c.w.orderStep, stepName(st), string(text))
+	return c.w.Order.Step.With(stepName(st), string(text))
 }
 
 // stepName is the number of a step and the name that after: lines know it by.
@@ -59,33 +60,33 @@ func (c *composer) bindLines(binds []job.Bind) []string {
 		at := stepName(b.Before)
 		switch b.Kind {
 		case job.BoundAfter:
-			line := fill(c.w.bindAfter, at)
+			line := c.w.Order.After.With(at)
 			if b.Reason != "" {
-				line = fill(c.w.because, line, b.Reason)
+				line = c.w.Order.Because.With(line, b.Reason)
 			}
 			out = append(out, line)
 		case job.BoundBelow:
-			out = append(out, fill(c.w.bindBelow, at))
+			out = append(out, c.w.Order.Below.With(at))
 		case job.BoundHold:
-			out = append(out, fill(c.w.bindHold, at))
+			out = append(out, c.w.Order.Hold.With(at))
 		case job.BoundPart:
-			out = append(out, fill(c.w.bindPart, at, b.Part.Name))
+			out = append(out, c.w.Order.Part.With(at, b.Part.Name))
 		case job.BoundJoint:
-			out = append(out, fill(c.w.bindJoint, at, b.Part.Name))
+			out = append(out, c.w.Order.Joint.With(at, b.Part.Name))
 		case job.BoundLost:
-			out = append(out, fill(c.w.bindLost, at, b.Dim.Mark))
+			out = append(out, c.w.Order.Lost.With(at, b.Dim.Mark))
 		case job.BoundReading:
-			out = append(out, fill(c.w.bindReading, at, b.Dim.Mark))
+			out = append(out, c.w.Order.Reading.With(at, b.Dim.Mark))
 		case job.BoundLock:
-			out = append(out, fill(c.w.bindLock, at))
+			out = append(out, c.w.Order.Lock.With(at))
 		case job.BoundOpening:
-			out = append(out, fill(c.w.bindOpening, at, b.Opening.Mark()))
+			out = append(out, c.w.Order.Opening.With(at, b.Opening.Mark()))
 		case job.BoundEmpty:
-			out = append(out, fill(c.w.bindEmpty, at, b.In.Mark))
+			out = append(out, c.w.Order.Empty.With(at, b.In.Mark))
 		}
 	}
 	if len(out) == 0 {
-		out = append(out, c.w.bindNothing)
+		out = append(out, c.w.Order.Nothing)
 	}
 	return out
 }

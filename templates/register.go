@@ -11,14 +11,14 @@ import (
 // counted in and out and where it is shelved, and spare rows.
 func register(c *composer) []layout.Piece {
 	w := c.w
-	g := c.grid(column{w.number, 9}, column{w.mark, 30}, column{w.contents, 0}, column{w.offBack, 31}, column{w.countedIn, 19.5}, column{w.countedOut, 19.5}, column{w.shelf, 19.5})
+	g := c.grid(column{w.Common.Number, 9}, column{w.Common.Mark, 30}, column{w.Common.Contents, 0}, column{w.Register.OffBack, 31}, column{w.Common.CountedIn, 19.5}, column{w.Common.CountedOut, 19.5}, column{w.Common.Shelf, 19.5})
 	var rows []layout.Row
 	for _, tag := range c.job.Tags {
 		row := g.row(tag.At, layout.Block{}, g.text(1, layout.Strong, tag.Mark, tag.At))
 		if !tag.Spare {
 			row = g.row(tag.At, g.text(0, layout.Sub, strconv.Itoa(tag.N), tag.At), g.text(1, layout.Strong, tag.Mark, tag.At),
 				layout.Above(0.5, g.text(2, layout.Strong, c.tagName(tag), tag.At), g.text(2, layout.Sub, c.registerContents(tag), tag.At)),
-				layout.Above(0, c.movesCell(g, w.offAt, tag.In, tag), c.movesCell(g, w.backAt, tag.Out, tag)))
+				layout.Above(0, c.movesCell(g, w.Common.OffAt, tag.In, tag), c.movesCell(g, w.Common.BackAt, tag.Out, tag)))
 		}
 		row.Anchor = "register " + tag.Mark
 		rows = append(rows, row)
@@ -38,11 +38,11 @@ func (c *composer) movesCell(g grid, word string, ms []*job.Move, tag *job.Tag) 
 func (c *composer) registerContents(t *job.Tag) string {
 	s := partList(t.In)
 	if n := job.Pieces(t.In); n > 1 {
-		s += " (" + c.w.count(n) + ")"
+		s += " (" + c.w.Common.Pieces(n) + ")"
 	}
 	s = joined(s, c.bagsInside(t))
 	for _, x := range t.Sets {
-		s += " · " + fill(c.w.matchedSet, x.Mark)
+		s += " · " + c.w.Common.MatchedSet.With(x.Mark)
 	}
 	return s
 }
@@ -58,7 +58,7 @@ func (c *composer) stepsAndPages(ms []*job.Move) string {
 			s += ", "
 		}
 		last = m.Step.No
-		s += fill(c.w.stepPage, m.Step.No, c.page("step "+m.Step.No))
+		s += c.w.Common.StepPage.With(m.Step.No, c.page("step "+m.Step.No))
 	}
 	return s
 }

@@ -28,7 +28,7 @@ func (c *composer) shimBoxes(d *job.Dim, sides []side, width layout.Mm) []layout
 		}
 	}
 	if len(cols) > 1 {
-		tick := c.Tick(layout.Body, c.w.oldPackStays, d.At)
+		tick := c.Tick(layout.Body, c.w.Shims.OldPackStays, d.At)
 		if one := layout.Middle(layout.GapX, shrunk(out[0]), tick); one.W <= width && out[0].H < 2*layout.Sub.Lead {
 			out[0] = one
 		} else {
@@ -53,9 +53,9 @@ func (c *composer) stockLine(d *job.Dim, width layout.Mm) layout.Block {
 		list = append(list, text)
 	}
 	all := strings.Join(list, ", ") + "\u00a0" + s.Unit.Print()
-	text := fill(c.w.leavesInHand, d.Shims.Part.Name, all, strconv.Itoa(s.Most))
+	text := c.w.Shims.LeavesInHand.With(d.Shims.Part.Name, all, strconv.Itoa(s.Most))
 	if s.Pick {
-		text = fill(c.w.oneOfSet, d.Shims.Part.Name, all)
+		text = c.w.Shims.OneOfSet.With(d.Shims.Part.Name, all)
 	}
 	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})
 }
@@ -64,7 +64,7 @@ func (c *composer) stockLine(d *job.Dim, width layout.Mm) layout.Block {
 // beside each other.
 func (c *composer) packTable(d *job.Dim, width layout.Mm) layout.Block {
 	rows := d.Shims.Rows
-	head := [3]string{c.w.workedOutCol, c.w.packCol, c.w.leavesCol}
+	head := [3]string{c.w.Shims.WorkedOut, c.w.Shims.Pack, c.w.Shims.Leaves}
 	cells := make([][3]string, len(rows))
 	for i, r := range rows {
 		cells[i] = [3]string{r.From.Print() + "\u00a0– " + r.To.Print(), r.Pack.Thickness.Print(), packText(r.Pack)}
@@ -95,7 +95,7 @@ func (c *composer) packTable(d *job.Dim, width layout.Mm) layout.Block {
 		}
 		blocks = append(blocks, layout.Above(0.4, part...))
 	}
-	outside := c.Para(width, []layout.Run{layout.T(layout.Sub, c.w.outsideTable)}, layout.ParaOpts{Ref: d.At})
+	outside := c.Para(width, []layout.Run{layout.T(layout.Sub, c.w.Shims.OutsideTable)}, layout.ParaOpts{Ref: d.At})
 	return layout.Above(1, layout.Beside(between, blocks...), outside)
 }
 
@@ -123,22 +123,22 @@ func (c *composer) leafTable(d *job.Dim, sides []side, width layout.Mm) layout.B
 	for _, s := range sides {
 		first := s.caption
 		if s.copied {
-			first = fill(c.w.fromPage, c.page("found "+d.Mark))
+			first = c.w.Shims.FromPage.With(c.page("found " + d.Mark))
 		}
 		var row []layout.Block
 		for i := range leaves {
-			caption := fill(c.w.leaf, strconv.Itoa(i+1))
+			caption := c.w.Shims.Leaf.With(strconv.Itoa(i + 1))
 			if i == 0 {
 				caption = first + ", " + caption
 			}
 			row = append(row, c.box(d, s, caption, false))
 		}
-		rows = append(rows, flowRow(append(row, c.box(d, s, c.withUnit(d, c.w.sumOfLeaves), false)), width))
+		rows = append(rows, flowRow(append(row, c.box(d, s, c.withUnit(d, c.w.Shims.SumOfLeaves), false)), width))
 	}
 	one := c.box(d, side{}, "", false).W
 	var materials []layout.Block
 	for range leaves {
-		materials = append(materials, c.WideBox(layout.RoleWords, max(one, leastMaterial), 1, c.w.material, d.At))
+		materials = append(materials, c.WideBox(layout.RoleWords, max(one, leastMaterial), 1, c.w.Shims.Material, d.At))
 	}
 	return layout.Above(layout.GapY, append(rows, flowRow(materials, width))...)
 }
@@ -172,17 +172,17 @@ func (c *composer) adjustNotes(d *job.Dim, back bool) []string {
 	}
 	var out []string
 	if back && d.PerTurn != nil && (d.PerFlat == nil || d.Kind == "threads") {
-		sentence := w.oneTurn
+		sentence := w.Shims.OneTurn
 		if d.Kind == "threads" {
-			sentence = w.oneThread
+			sentence = w.Shims.OneThread
 		}
-		out = append(out, fill(sentence, name, d.PerTurn.Print()))
+		out = append(out, sentence.With(name, d.PerTurn.Print()))
 	}
 	if m := p.Movement; back && m != nil && m.Thick != nil {
-		out = append(out, fill(w.shimsMove, m.Thick.Print(), name, m.Gives.Print()))
+		out = append(out, w.Shims.ShimsMove.With(m.Thick.Print(), name, m.Gives.Print()))
 	}
 	if back && d.PerFlat != nil {
-		out = append(out, fill(w.oneFlat, name, d.PerFlat.Print()))
+		out = append(out, w.Shims.OneFlat.With(name, d.PerFlat.Print()))
 	}
 	return out
 }
@@ -203,13 +203,13 @@ func (c *composer) adjustRow(d *job.Dim, width layout.Mm) layout.Block {
 		return layout.Block{}
 	}
 	var row []layout.Block
-	one, what := d.PerFlat, c.w.flats
+	one, what := d.PerFlat, c.w.Shims.Flats
 	if one == nil {
-		one, what = d.PerTurn, c.w.turns
+		one, what = d.PerTurn, c.w.Shims.Turns
 	}
-	toGo := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: c.w.toGo, Ref: d.At})
+	toGo := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: c.w.Shims.ToGo, Ref: d.At})
 	if m := d.Adjuster.Movement; m != nil && m.Thick != nil && m.Gives.Unit == d.Box.Unit {
-		more := layout.Number{Before: max(d.Box.Before, m.Thick.Number.Figures()), After: max(m.Thick.Number.Decimals(), 0), Sign: true, Unit: m.Thick.Unit.Print(), Caption: c.w.moreShims, Ref: d.At}
+		more := layout.Number{Before: max(d.Box.Before, m.Thick.Number.Figures()), After: max(m.Thick.Number.Decimals(), 0), Sign: true, Unit: m.Thick.Unit.Print(), Caption: c.w.Shims.MoreShims, Ref: d.At}
 		row = append(row, layout.Bottom(2, toGo, c.sumWords("÷ "+m.Gives.Number.Print()+" × "+m.Thick.Number.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(more)))
 	}
 	if one != nil && one.Unit == d.Box.Unit {
@@ -217,7 +217,7 @@ func (c *composer) adjustRow(d *job.Dim, width layout.Mm) layout.Block {
 		row = append(row, layout.Bottom(2, toGo, c.sumWords("÷ "+one.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(n)))
 	}
 	if bo := d.BackOff; bo != nil {
-		text := fill(c.w.backOff, bo.Text)
+		text := c.w.Shims.BackOff.With(bo.Text)
 		if bo.Low != nil {
 			moved := bo.Low.Print()
 			if bo.High != nil {

@@ -11,12 +11,12 @@ import (
 // printed, the others left to write in.
 func signatures(c *composer) []layout.Piece {
 	w := c.w
-	g := c.grid(column{w.roleName, 48}, column{w.printedName, 0}, column{w.initials, 24}, column{w.signature, 50})
+	g := c.grid(column{w.Common.Role, 48}, column{w.Signatures.PrintedName, 0}, column{w.Common.Initials, 24}, column{w.Signatures.Signature, 50})
 	var rows []layout.Row
 	for _, r := range c.roles() {
 		rows = append(rows, g.row(r.at, g.text(0, layout.Body, r.name, r.at)))
 	}
-	return c.listSheet(w.signaturesRule, g, append(rows, g.blank(max(signers-len(rows), spareRows))...))
+	return c.listSheet(w.Signatures.Rule, g, append(rows, g.blank(max(signers-len(rows), spareRows))...))
 }
 
 // signers is how many people a sheet of signatures has room for.

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 	"slices"
 	"strconv"
 
@@ -13,37 +14,37 @@ import (
 // stateLine is the state in which a dimension is read and what it is read with, as
 // pieces of one line.
 func (c *composer) stateLine(d *job.Dim) []string {
-	w, s := c.w.dims, d.State
+	w, s := c.w, d.State
 	var out []string
-	add := func(sentence, value string) {
+	add := func(sentence words.Sentence, value string) {
 		if value != "" {
-			out = append(out, fill(sentence, value))
+			out = append(out, sentence.With(value))
 		}
 	}
-	add(c.w.with+": %s", s.With)
-	add(w.pushed, s.Pushed)
-	add(w.load, s.Load)
-	add(w.plane, s.Plane)
+	add(w.Dimension.With, s.With)
+	add(w.Dimension.Pushed, s.Pushed)
+	add(w.Dimension.Load, s.Load)
+	add(w.Dimension.Plane, s.Plane)
 	switch {
 	case s.Hot:
-		out = append(out, w.hot)
+		out = append(out, w.Dimension.TakenHot)
 	case s.Cold:
-		out = append(out, w.cold)
+		out = append(out, w.Dimension.TakenCold)
 	}
 	switch s.OnThe {
 	case "diameter":
-		out = append(out, w.onDiameter)
+		out = append(out, w.Dimension.OnDiameter)
 	case "radius":
-		out = append(out, w.onRadius)
+		out = append(out, w.Dimension.OnRadius)
 	}
 	if d.By != nil {
-		out = append(out, c.w.by+": "+c.readWith(d.By))
+		out = append(out, w.Dimension.By.With(c.readWith(d.By)))
 	}
 	if d.CountedFrom != "" {
-		out = append(out, fill(c.w.countedFrom, d.CountedFrom))
+		out = append(out, c.w.Common.CountedFrom.With(d.CountedFrom))
 	}
 	if d.ViewedFrom != "" && (d.Positions.Kind == job.Clock || d.ViewedFrom != d.Place.ViewedFrom) {
-		out = append(out, fill(c.w.seen, d.ViewedFrom))
+		out = append(out, c.w.Common.SeenFrom.With(d.ViewedFrom))
 	}
 	return out
 }
@@ -54,7 +55,7 @@ func (c *composer) readWith(in *job.Instrument) string {
 	if in.Number == "" {
 		return in.Name
 	}
-	return in.Name + ", " + fill(c.w.dims.instrumentNo, in.Number)
+	return in.Name + ", " + c.w.Dimension.Number.With(in.Number)
 }
 
 // groupBoxes are the boxes for what is worked out from all readings: what a limit
@@ -66,7 +67,7 @@ func (c *composer) groupBoxes(d *job.Dim, sides []side) []layout.Block {
 			if s.signed {
 				continue // no difference of means: it is that of two boxes beside
 			}
-			row = append(row, c.groupBox(d, g, c.w.dims.group[g]+", "+s.caption, s.copied))
+			row = append(row, c.groupBox(d, g, c.w.Common.Group[g]+", "+s.caption, s.copied))
 		}
 	}
 	for _, s := range sides {
@@ -74,7 +75,7 @@ func (c *composer) groupBoxes(d *job.Dim, sides []side) []layout.Block {
 			continue
 		}
 		if s.work == &d.FoundWork && d.SumFound || s.work == &d.LeftWork && d.SumLeft {
-			row = append(row, c.groupBox(d, reading.Sum, c.w.dims.group[reading.Sum]+", "+s.caption, false))
+			row = append(row, c.groupBox(d, reading.Sum, c.w.Common.Group[reading.Sum]+", "+s.caption, false))
 		}
 	}
 	return row
@@ -89,10 +90,10 @@ func (c *composer) beside(d *job.Dim, sides []side, width layout.Mm, groups bool
 		row = c.groupBoxes(d, sides)
 	}
 	if d.Warm == nil && (d.State.Hot || d.State.Cold) {
-		row = append(row, c.temperature(d, c.w.dims.partAt))
+		row = append(row, c.temperature(d, c.w.Dimension.PartAt))
 	}
 	for i := range d.Spare {
-		row = append(row, c.box(d, side{}, fill(c.w.dims.spare, strconv.Itoa(i+1)), true))
+		row = append(row, c.box(d, side{}, c.w.Dimension.Spare.With(strconv.Itoa(i+1)), true))
 	}
 	var lines layout.Block
 	if len(row) > 0 {
@@ -124,23 +125,23 @@ func (c *composer) warmLine(d *job.Dim, width layout.Mm) layout.Block {
 	if d.Warm == nil {
 		return layout.Block{}
 	}
-	w := c.w.dims
+	w := c.w
 	at := d.Warm.At.Print()
 	text := func(s string) layout.Block { return c.Words(layout.Sub, s) }
 	degrees := layout.Number{Before: 3, Sign: true, Unit: d.Warm.At.Unit.Print(), Ref: d.At}
 	number := func(n layout.Number) layout.Block { return c.Value(n) }
 	part := degrees
-	part.Caption = w.warmStep
+	part.Caption = w.Dimension.WarmStep
 	// The correction is told with one digit more than the reading has.
 	growth := layout.Number{Before: 1, After: d.Box.After + 1, Sign: true, Unit: d.Warm.PerDegree.Unit.Print(), Ref: d.At}
 	row := []layout.Block{
-		text(fill(w.warm, at, d.Warm.Material)), number(part), text(fill(w.warmLess, at)), number(degrees),
-		text(fill(w.warmFor, d.Warm.PerDegree.Print())), number(growth),
+		text(w.Dimension.Warm.With(at, d.Warm.Material)), number(part), text(w.Dimension.WarmLess.With(at)), number(degrees),
+		text(w.Dimension.WarmFor.With(d.Warm.PerDegree.Print())), number(growth),
 	}
 	if d.Positions.Boxes() == 1 && d.Box.Form == reading.Digits {
-		row = append(row, text(fill(w.warmAt, at)), c.box(d, side{}, "", true))
+		row = append(row, text(w.Dimension.WarmAt.With(at)), c.box(d, side{}, "", true))
 	} else {
-		row = append(row, text(fill(w.warmAll, at)))
+		row = append(row, text(w.Dimension.WarmAll.With(at)))
 	}
 	return flowMiddle(row, width)
 }

@@ -29,10 +29,10 @@ func (c *composer) sectionHead(s *job.Section) *layout.Block {
 	runs := []layout.Run{layout.T(layout.Section, "▶ "+s.No+"  "+text)}
 	var from []string
 	if s.Place.CountedFrom != "" {
-		from = append(from, fill(c.w.countedFrom, s.Place.CountedFrom))
+		from = append(from, c.w.Common.CountedFrom.With(s.Place.CountedFrom))
 	}
 	if s.Place.ViewedFrom != "" {
-		from = append(from, fill(c.w.seenFrom, s.Place.ViewedFrom))
+		from = append(from, c.w.Common.SeenFrom.With(s.Place.ViewedFrom))
 	}
 	if len(from) > 0 {
 		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(from, " · ")))
@@ -46,16 +46,16 @@ func (c *composer) stepRow(st *job.Step) layout.Block {
 	width := c.width - numberW - signOff - textGap
 	number := c.Line(numberW, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
 	if st.Hours != nil {
-		number = layout.Above(2, number, c.WideBox(layout.RoleWords, numberW-2, 1, c.w.hours, st.At))
+		number = layout.Above(2, number, c.WideBox(layout.RoleWords, numberW-2, 1, c.w.Step.Hours, st.At))
 		number.W = numberW
 	}
-	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleInitials, c.w.initials, st.At), c.Box(layout.RoleTime, c.w.time, st.At))
+	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleInitials, c.w.Common.Initials, st.At), c.Box(layout.RoleTime, c.w.Common.Time, st.At))
 	var extra []layout.Block
 	if st.Check != "" {
-		extra = append(extra, c.WideBox(layout.RoleInitials, signOff, 1, fill(c.w.second, st.Check), st.At))
+		extra = append(extra, c.WideBox(layout.RoleInitials, signOff, 1, c.w.Step.CheckedBy.With(st.Check), st.At))
 	}
 	if st.Photo {
-		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.w.photo, st.At))
+		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.w.Step.Photo, st.At))
 	}
 	boxes = layout.Above(layout.GapY, append([]layout.Block{boxes}, extra...)...)
 	var row layout.Block
@@ -107,12 +107,12 @@ func (c *composer) lastLines(st *job.Step, width layout.Mm) []layout.Block {
 			marks = append(marks, d.Mark)
 			continue
 		}
-		marks, last = append(marks, fill(c.w.stepPage, d.Mark, page)), page
+		marks, last = append(marks, c.w.Common.StepPage.With(d.Mark, page)), page
 	}
 	if len(marks) == 0 {
 		return nil
 	}
-	runs := []layout.Run{{Text: fill(c.w.lastHere, strings.Join(marks, ", ")), Style: layout.SubBold, Deco: layout.Boxed}}
+	runs := []layout.Run{{Text: c.w.Step.GoneAfterThis.With(strings.Join(marks, ", ")), Style: layout.SubBold, Deco: layout.Boxed}}
 	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); one.W > width {
 		runs[0].Deco = layout.Plain
 	}
@@ -169,16 +169,16 @@ func (c *composer) stepText(st *job.Step) string {
 	}
 	var out []string
 	if len(st.Fit) > 0 {
-		out = append(out, fill(c.w.putBackDefault, partList(st.Fit)))
+		out = append(out, c.w.Step.PutBack.With(partList(st.Fit)))
 	}
 	if len(st.Set) > 0 {
-		out = append(out, fill(c.w.setDefault, dimMarks(st.Set)))
+		out = append(out, c.w.Step.SetAgain.With(dimMarks(st.Set)))
 	}
 	if len(st.Close) > 0 {
-		out = append(out, fill(c.w.closeDefault, openingNames(st.Close)))
+		out = append(out, c.w.Step.Close.With(openingNames(st.Close)))
 	}
 	if len(out) == 0 {
-		out = append(out, fill(c.w.compareDefault, dimMarks(st.Recall)))
+		out = append(out, c.w.Step.LookUp.With(dimMarks(st.Recall)))
 	}
 	return strings.Join(out, " ")
 }
@@ -188,10 +188,10 @@ func (c *composer) stepText(st *job.Step) string {
 func (c *composer) stepNote(st *job.Step) string {
 	var out []string
 	if st.Undoes != nil {
-		out = append(out, fill(c.w.undoes, st.Undoes.No, c.page("step "+st.Undoes.No)))
+		out = append(out, c.w.Step.Undoes.With(st.Undoes.No, c.page("step "+st.Undoes.No)))
 	}
 	for _, d := range st.After {
-		s := fill(c.w.after, d.Step.No)
+		s := c.w.Step.After.With(d.Step.No)
 		if d.Reason != "" {
 			s += ": " + d.Reason
 		}
@@ -201,7 +201,7 @@ func (c *composer) stepNote(st *job.Step) string {
 		out = append(out, c.freeWords(st.Free))
 	}
 	if st.Hours != nil {
-		out = append(out, fill(c.w.hoursPlanned, st.Hours.Print(), st.HoursSoFar.Print()))
+		out = append(out, c.w.Step.HoursPlanned.With(st.Hours.Print(), st.HoursSoFar.Print()))
 	}
 	return strings.Join(out, " · ")
 }
@@ -210,20 +210,20 @@ func (c *composer) stepNote(st *job.Step) string {
 func (c *composer) freeWords(f *job.Free) string {
 	switch {
 	case f.After != nil && f.Before != nil:
-		return fill(c.w.anyTime, f.After.No, f.Before.No)
+		return c.w.Step.AnyTimeBetween.With(f.After.No, f.Before.No)
 	case f.Before != nil:
-		return fill(c.w.anyTimeBefore, f.Before.No)
+		return c.w.Step.AnyTimeBefore.With(f.Before.No)
 	case f.After != nil:
-		return fill(c.w.anyTimeAfter, f.After.No)
+		return c.w.Step.AnyTimeAfter.With(f.After.No)
 	}
-	return c.w.anyTimeAtAll
+	return c.w.Step.AnyTimeAtAll
 }
 
 // removals are the lines of what goes into each container.
 func (c *composer) removals(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, g := range byWhere(st.Remove, func(m *job.Move) job.Where { return m.To }) {
-		out = append(out, c.moveLine(c.w.into, g, width, layout.Block{}))
+		out = append(out, c.moveLine(c.w.Common.Into, g, width, layout.Block{}))
 	}
 	return out
 }
@@ -232,11 +232,11 @@ func (c *composer) removals(st *job.Step, width layout.Mm) []layout.Block {
 func (c *composer) fits(st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, g := range byWhere(st.Fit, func(m *job.Move) job.Where { return m.From }) {
-		verb := c.w.from
+		verb := c.w.Common.From
 		if g.where.Scrap {
 			verb = ""
 		}
-		out = append(out, c.moveLine(verb, g, width, c.Box(layout.RoleCount, c.w.countOut, g.at)))
+		out = append(out, c.moveLine(verb, g, width, c.Box(layout.RoleCount, c.w.Common.CountOut, g.at)))
 	}
 	return out
 }
@@ -273,10 +273,10 @@ func (c *composer) moveLine(verb string, g load, width layout.Mm, box layout.Blo
 	}
 	runs = append(runs, layout.T(layout.Body, partList(g.moves)))
 	if n := job.Pieces(g.moves); n > 1 {
-		runs = append(runs, layout.T(layout.Body, " ("+c.w.count(n)+")"))
+		runs = append(runs, layout.T(layout.Body, " ("+c.w.Common.Pieces(n)+")"))
 	}
 	for _, s := range setsIn(g.moves) {
-		runs = append(runs, layout.T(layout.Body, " "), layout.Run{Text: fill(c.w.matchedSet, s), Style: layout.SubBold, Deco: layout.Boxed})
+		runs = append(runs, layout.T(layout.Body, " "), layout.Run{Text: c.w.Common.MatchedSet.With(s), Style: layout.SubBold, Deco: layout.Boxed})
 	}
 	var fresh []string
 	for _, m := range g.moves {
@@ -285,7 +285,7 @@ func (c *composer) moveLine(verb string, g load, width layout.Mm, box layout.Blo
 		}
 	}
 	if len(fresh) > 0 {
-		runs = append(runs, layout.T(layout.Strong, " · "+fill(c.w.fitNew, strings.Join(fresh, ", "))))
+		runs = append(runs, layout.T(layout.Strong, " · "+c.w.Step.FitNew.With(strings.Join(fresh, ", "))))
 	}
 	if s := c.renewals(g.moves); len(s) > 0 && !box.Empty() {
 		runs = append(runs, layout.T(layout.Strong, " · "+strings.Join(s, ", ")))
@@ -308,7 +308,7 @@ func (c *composer) whereMark(w job.Where) string {
 	case w.Scrap:
 		return job.ScrapMark
 	}
-	return c.w.bench
+	return c.w.Step.Bench
 }
 
 func partList(ms []*job.Move) string {

@@ -10,20 +10,20 @@ import (
 func (c *composer) stepTable(steps []*job.Step) []layout.Piece {
 	w := c.w
 	first := steps[0]
-	cols := []column{{w.number, 15}, {w.placeCol, 0}}
+	cols := []column{{w.Common.Number, 15}, {w.Step.Place, 0}}
 	if len(first.Fit) > 0 {
-		cols = append(cols, column{w.countOut, c.Box(layout.RoleCount, "", first.At).W + 3})
+		cols = append(cols, column{w.Common.CountOut, c.Box(layout.RoleCount, "", first.At).W + 3})
 	}
 	for _, d := range first.Measure {
-		cols = append(cols, column{c.tableHead(d, w.asFound), c.tableBox(d, false).W + 3})
+		cols = append(cols, column{c.tableHead(d, w.Common.AsFound), c.tableBox(d, false).W + 3})
 	}
 	for _, d := range first.Set {
 		if d.FoundAt != nil {
-			cols = append(cols, column{d.Base + " " + w.asFound, c.box(d, side{}, "", true).W + 3})
+			cols = append(cols, column{d.Base + " " + w.Common.AsFound, c.box(d, side{}, "", true).W + 3})
 		}
-		cols = append(cols, column{c.tableHead(d, w.asLeft), c.tableBox(d, true).W + 3})
+		cols = append(cols, column{c.tableHead(d, w.Common.AsLeft), c.tableBox(d, true).W + 3})
 	}
-	g := c.grid(append(cols, column{w.initials, 21})...)
+	g := c.grid(append(cols, column{w.Common.Initials, 21})...)
 	var rows []layout.Row
 	for _, st := range steps {
 		rows = append(rows, c.tableRow(g, st))
@@ -64,14 +64,14 @@ func (c *composer) tableRow(g grid, st *job.Step) layout.Row {
 	place := []layout.Block{g.text(1, layout.Strong, st.Place.Label, st.At), g.text(1, layout.Sub, st.Place.Name, st.At)}
 	var counts []layout.Block
 	for _, m := range byWhere(st.Remove, func(m *job.Move) job.Where { return m.To }) {
-		place = append(place, g.text(1, layout.Body, w.into+" "+c.whereMark(m.where)+" "+partList(m.moves), st.At))
+		place = append(place, g.text(1, layout.Body, w.Common.Into+" "+c.whereMark(m.where)+" "+partList(m.moves), st.At))
 	}
 	for _, m := range byWhere(st.Fit, func(m *job.Move) job.Where { return m.From }) {
-		place = append(place, g.text(1, layout.Body, w.from+" "+c.whereMark(m.where)+" "+partList(m.moves), st.At))
+		place = append(place, g.text(1, layout.Body, w.Common.From+" "+c.whereMark(m.where)+" "+partList(m.moves), st.At))
 		counts = append(counts, c.Box(layout.RoleCount, "", st.At))
 	}
 	if st.Missed != "" {
-		place = append(place, g.text(1, layout.SubBold, w.missedWord+" "+st.Missed, st.At))
+		place = append(place, g.text(1, layout.SubBold, w.Step.EasilyMissed+" "+st.Missed, st.At))
 	}
 	if note := c.stepNote(st); note != "" {
 		place = append(place, g.text(1, layout.Sub, note, st.At))
@@ -102,6 +102,6 @@ func (c *composer) tableBox(d *job.Dim, back bool) layout.Block {
 	if !d.Judged() || d.Left.NeedsFound() && !back {
 		return box
 	}
-	ticks := layout.Beside(layout.GapX, c.Tick(layout.Sub, c.w.in, d.At), c.Tick(layout.Sub, c.w.out, d.At))
+	ticks := layout.Beside(layout.GapX, c.Tick(layout.Sub, c.w.Common.InLimits, d.At), c.Tick(layout.Sub, c.w.Common.OutOfLimits, d.At))
 	return layout.Above(1.5, box, ticks)
 }

@@ -49,16 +49,16 @@ func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
 		frames = append(frames, pages.Frames...)
 	}
 	p.Tags = c.doc(frames, nil)
-	p.Tags.Title += ", " + c.w.tags
+	p.Tags.Title += ", " + c.w.Tag.Title
 	return misfits
 }
 
 // numbered is "3 of 18", or that the tag is a spare.
 func (c *composer) numbered(t *job.Tag) string {
 	if t.Spare {
-		return c.w.spare
+		return c.w.Tag.Spare
 	}
-	return fill(c.w.pageOf, strconv.Itoa(t.N), strconv.Itoa(t.Of))
+	return c.w.Common.PageOf.With(strconv.Itoa(t.N), strconv.Itoa(t.Of))
 }
 
 // hangTag is tied to a part or container: all above the tear line, and the stub
@@ -133,18 +133,18 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 	if t.Part == nil && !t.Scrap {
 		out = append(out, para(layout.Sub, joined(partList(t.In), c.bagsInside(t))))
 	}
-	out = append(out, para(layout.Sub, e.Tag+" "+e.Name+" · "+o.Number+" "+fill(c.w.revision, o.Revision)))
+	out = append(out, para(layout.Sub, e.Tag+" "+e.Name+" · "+o.Number+" "+c.w.Common.Revision.With(o.Revision)))
 	if t.Spare {
-		return append(out, c.WideBox(layout.RoleWords, width, 1, c.w.contents, nil), c.WideBox(layout.RoleWords, width, 1, c.w.offAt, nil))
+		return append(out, c.WideBox(layout.RoleWords, width, 1, c.w.Common.Contents, nil), c.WideBox(layout.RoleWords, width, 1, c.w.Common.OffAt, nil))
 	}
 	if t.Scrap {
 		// What goes to scrap in a long job has no room here: the register lists it.
-		return append(out, para(layout.Strong, c.w.scrapKept), para(layout.Body, fill(c.w.scrapListed, c.page("register "+t.Mark))))
+		return append(out, para(layout.Strong, c.w.Tag.ScrapKept), para(layout.Body, c.w.Tag.ScrapListed.With(c.page("register "+t.Mark))))
 	}
 	if len(t.In) > 0 {
-		steps := c.w.offAt + " " + c.stepsAndPages(t.In)
+		steps := c.w.Common.OffAt + " " + c.stepsAndPages(t.In)
 		if len(t.Out) > 0 {
-			steps += " · " + c.w.backAt + " " + c.stepsAndPages(t.Out)
+			steps += " · " + c.w.Common.BackAt + " " + c.stepsAndPages(t.Out)
 		}
 		out = append(out, para(layout.Body, steps))
 	}
@@ -161,29 +161,29 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 		more = append(more, layout.Run{Text: text, Style: st, Deco: deco})
 	}
 	if t.Keep != "" {
-		add(layout.Strong, layout.Plain, c.w.keep+" "+t.Keep)
+		add(layout.Strong, layout.Plain, c.w.Tag.Keep+" "+t.Keep)
 	}
 	if spot := liesAt(t); spot != "" {
 		add(layout.Strong, layout.Boxed, spot)
 	}
 	if t.Support != "" {
-		add(layout.Body, layout.Plain, fill(c.w.support, t.Support))
+		add(layout.Body, layout.Plain, c.w.Common.On.With(t.Support))
 	}
 	for _, text := range c.waysRound(t) {
 		add(layout.Strong, layout.Plain, text)
 	}
 	for _, s := range t.Sets {
-		add(layout.SubBold, layout.Boxed, fill(c.w.matchedSet, s.Mark))
+		add(layout.SubBold, layout.Boxed, c.w.Common.MatchedSet.With(s.Mark))
 	}
 	for _, m := range missedOf(t) {
 		add(layout.SubBold, layout.Inverse, m)
 	}
 	if t.Mass != nil {
-		sentence := c.w.mass
+		sentence := c.w.Tag.Mass
 		if t.MassAtLeast {
-			sentence = c.w.massAtLeast
+			sentence = c.w.Tag.MassAtLeast
 		}
-		add(layout.Strong, layout.Plain, fill(sentence, t.Mass.Print()))
+		add(layout.Strong, layout.Plain, sentence.With(t.Mass.Print()))
 	}
 	if len(more) > 0 {
 		out = append(out, c.Para(width, more, layout.ParaOpts{Ref: t.At}))
@@ -194,10 +194,10 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 // tagName is what a tag is hung on.
 func (c *composer) tagName(t *job.Tag) string {
 	if t.Scrap {
-		return c.w.scrapBag
+		return c.w.Tag.ScrapBag
 	}
 	if t.Pocket != "" {
-		return fill(c.w.bagIn, t.Container.Name, t.Pocket)
+		return c.w.Tag.BagIn.With(t.Container.Name, t.Pocket)
 	}
 	return t.Name
 }
@@ -217,7 +217,7 @@ func (c *composer) waysRound(t *job.Tag) []string {
 	var out []string
 	for _, m := range t.In {
 		for _, r := range m.Part.WayRound {
-			text := fill(c.w.sideFaces, r.Mark, r.Faces)
+			text := c.w.Tag.SideFaces.With(r.Mark, r.Faces)
 			if t.Part == nil {
 				text = r.Part.Name + ": " + text // one of several in a container
 			}
@@ -242,16 +242,16 @@ func (c *composer) bagsInside(t *job.Tag) string {
 	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {
 		return ""
 	}
-	return fill(c.w.bagsInside, strings.Join(t.Container.Pockets, ", "))
+	return c.w.Tag.BagsInside.With(strings.Join(t.Container.Pockets, ", "))
 }
 
 // inIt is how many pieces are in a container, without those in the bags inside it;
 // of one that holds nothing but bags, how many of these.
 func (c *composer) inIt(t *job.Tag) string {
 	if n := bagsOnly(t); n > 0 {
-		return fill(c.w.bags, strconv.Itoa(n))
+		return c.w.Tag.Bags.With(strconv.Itoa(n))
 	}
-	return c.w.count(job.Pieces(t.In))
+	return c.w.Common.Pieces(job.Pieces(t.In))
 }
 
 // bagsOnly is the number of bags in a container that holds nothing but bags, which
@@ -303,11 +303,11 @@ func (c *composer) tagLow(t *job.Tag, width layout.Mm) layout.Block {
 	w := c.w
 	code := c.codeWithText(t, tagCode)
 	row := layout.Beside(layout.GapX,
-		c.WideBox(layout.RoleWords, count, 1, w.countedIn, t.At), c.WideBox(layout.RoleWords, count, 1, w.countedOut, t.At),
-		c.WideBox(layout.RoleWords, width-2*count-2*layout.GapX, 1, w.initialsDate, t.At))
+		c.WideBox(layout.RoleWords, count, 1, w.Common.CountedIn, t.At), c.WideBox(layout.RoleWords, count, 1, w.Common.CountedOut, t.At),
+		c.WideBox(layout.RoleWords, width-2*count-2*layout.GapX, 1, w.Common.InitialsDate, t.At))
 	ticks := layout.Above(layout.GapY,
-		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.reuse, nil), c.Tick(layout.Sub, w.repair, nil)),
-		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.scrap, nil), c.Tick(layout.Sub, w.holdTag, nil)))
+		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.Tag.Reuse, nil), c.Tick(layout.Sub, w.Tag.Repair, nil)),
+		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.Common.Scrap, nil), c.Tick(layout.Sub, w.Tag.OnHold, nil)))
 	ticks.W = width - code.W - 2
 	return layout.Above(1.5, row, layout.Middle(2, ticks, code))
 }
@@ -328,14 +328,14 @@ func (c *composer) stub(t *job.Tag) layout.Block {
 	if mark.W < c.Width(layout.MarkTag(layout.Bold, stubMark), t.Mark) {
 		mark = c.Para(width, []layout.Run{layout.T(layout.Head, t.Mark)}, layout.ParaOpts{Ref: t.At})
 	}
-	facts := c.w.stub + " · " + c.numbered(t)
+	facts := c.w.Tag.Stub + " · " + c.numbered(t)
 	if !t.Spare {
 		facts += " · " + c.inIt(t)
 	}
 	text := layout.Above(0.3, mark,
 		c.Line(width, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At}),
 		c.Line(width, []layout.Run{layout.T(layout.Caption, facts)}, layout.ParaOpts{Ref: t.At}),
-		c.WideBox(layout.RoleWords, width, 1, c.w.initialsDate, t.At))
+		c.WideBox(layout.RoleWords, width, 1, c.w.Common.InitialsDate, t.At))
 	return layout.Middle(2, layout.Space(1, 1), code, text).Fill(hangW, stubH-0.8, 0, 0.5)
 }
 
@@ -366,10 +366,10 @@ func (c *composer) boxLabel(t *job.Tag) layout.Block {
 func (c *composer) labelBoxes(t *job.Tag, width layout.Mm) layout.Block {
 	w := c.w
 	tick := func(word string) layout.Block { return c.Tick(layout.Caption, word, t.At) }
-	status := layout.Beside(2, layout.Above(1, tick(w.reuse), tick(w.scrap)), layout.Above(1, tick(w.repair), tick(w.holdTag)))
+	status := layout.Beside(2, layout.Above(1, tick(w.Tag.Reuse), tick(w.Common.Scrap)), layout.Above(1, tick(w.Tag.Repair), tick(w.Tag.OnHold)))
 	each := (width - status.W - 3*layout.GapX) / 3
 	return layout.Bottom(layout.GapX,
-		c.WideBox(layout.RoleWords, each, 1, w.countedIn, t.At), c.WideBox(layout.RoleWords, each, 1, w.countedOut, t.At), c.WideBox(layout.RoleWords, each, 1, w.shelf, t.At), status)
+		c.WideBox(layout.RoleWords, each, 1, w.Common.CountedIn, t.At), c.WideBox(layout.RoleWords, each, 1, w.Common.CountedOut, t.At), c.WideBox(layout.RoleWords, each, 1, w.Common.Shelf, t.At), status)
 }
 
 // label is the frame of a stuck label.

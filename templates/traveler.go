@@ -79,7 +79,7 @@ const togetherMm layout.Mm = 80
 
 // goesOn is the line above the boxes of a step on the page that it goes on to.
 func (c *composer) goesOn(st *job.Step) *layout.Block {
-	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.w.stepGoesOn)}
+	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.w.Step.GoesOn)}
 	if p := ownPlace(st); p != "" {
 		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: p, Style: layout.SubBold, Deco: layout.Boxed})
 	}
@@ -104,11 +104,11 @@ func sectionTitle(s *job.Section) string {
 
 // goOn is the line that sends the reader to the other sheet of work.
 func (c *composer) goOn(s *job.Section) layout.Piece {
-	sentence := c.w.doTraveler
+	sentence := c.w.Traveler.GoOnHere
 	if s.Back {
-		sentence = c.w.doReassembly
+		sentence = c.w.Reassembly.GoOnHere
 	}
-	text := c.Para(c.width-8, []layout.Run{layout.T(layout.Strong, "▶ "+fill(sentence, s.No, c.page("section "+s.No)))}, layout.ParaOpts{})
+	text := c.Para(c.width-8, []layout.Run{layout.T(layout.Strong, "▶ "+sentence.With(s.No, c.page("section "+s.No)))}, layout.ParaOpts{})
 	return layout.Piece{Block: text.Pad(2, 4, 2, 4).Border(layout.Rect{Weight: layout.Heavy}), Gap: 4}
 }
 
@@ -174,7 +174,7 @@ func (c *composer) foundBlocks(d *job.Dim) []layout.Block {
 	if d.Sheet {
 		return []layout.Block{c.sheetLine(d, false)}
 	}
-	return c.dimensionBlocks(d, []side{{caption: c.w.asFound, work: &d.FoundWork}}, false, c.lastChanceNote(d), "found ")
+	return c.dimensionBlocks(d, []side{{caption: c.w.Common.AsFound, work: &d.FoundWork}}, false, c.lastChanceNote(d), "found ")
 }
 
 // dimensionBlocks is a dimension in one block, or in several where it is worked out
@@ -196,9 +196,9 @@ func (c *composer) lastChanceNote(d *job.Dim) string {
 	case d.LastChance == nil:
 		return ""
 	case d.LastChance == d.FoundAt:
-		return c.w.lastChanceSame
+		return c.w.Dimension.GoneAfterThisStep
 	}
-	return fill(c.w.lastChance, d.LastChance.No)
+	return c.w.Dimension.GoneAfter.With(d.LastChance.No)
 }
 
 // leftBlocks is a dimension on the reassembly sheet: the found value copied, the
@@ -209,11 +209,11 @@ func (c *composer) leftBlocks(d *job.Dim) []layout.Block {
 	}
 	var sides []side
 	if d.FoundAt != nil && d.Box.Form != reading.Grid {
-		sides = append(sides, side{caption: fill(c.w.copyFrom, c.page("found "+d.Mark)), copied: true})
+		sides = append(sides, side{caption: c.w.Common.CopyFound.With(c.page("found " + d.Mark)), copied: true})
 	}
-	sides = append(sides, side{caption: c.w.asLeft, work: &d.LeftWork})
+	sides = append(sides, side{caption: c.w.Common.AsLeft, work: &d.LeftWork})
 	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && c.room(d, 3) {
-		sides = append(sides, side{caption: c.w.difference, signed: true})
+		sides = append(sides, side{caption: c.w.Dimension.Difference, signed: true})
 	}
 	return c.dimensionBlocks(d, sides, true, "", "left ")
 }
@@ -236,16 +236,16 @@ func (c *composer) room(d *job.Dim, n int) bool {
 // found is worth a look when the parts are together again.
 func (c *composer) recallBlock(d *job.Dim) layout.Block {
 	if d.Sheet || d.Box.Form == reading.Grid || d.Box.Form == reading.Line {
-		text := fill(c.w.dims.lookAt, d.Mark+"  "+d.What, c.page("found "+d.Mark))
+		text := c.w.Dimension.CompareWith.With(d.Mark+"  "+d.What, c.page("found "+d.Mark))
 		return c.Para(c.width-numberW, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: d.At}).At(numberW, 0).Anchored("left " + d.Mark)
 	}
-	s := []side{{caption: fill(c.w.copyFrom, c.page("found "+d.Mark)), copied: true}}
+	s := []side{{caption: c.w.Common.CopyFound.With(c.page("found " + d.Mark)), copied: true}}
 	return c.dimension(d, s, true, "").Anchored("left " + d.Mark)
 }
 
 // emptyLine lists the containers that must be empty when the step is done.
 func (c *composer) emptyLine(st *job.Step) layout.Block {
-	row := []layout.Block{c.Words(layout.Strong, c.w.emptyNow)}
+	row := []layout.Block{c.Words(layout.Strong, c.w.Step.EmptyNow)}
 	for _, x := range st.Empty {
 		row = append(row, c.Tick(layout.Strong, x.Mark, st.At))
 	}

@@ -6,6 +6,7 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/source"
+	"matchmark/templates/words"
 )
 
 // warningList repeats what the check said, right below the name of the job:
@@ -21,7 +22,7 @@ func (c *composer) warningList() []layout.Block {
 		}
 	}
 	var out []layout.Block
-	add := func(sentence, one, word string, list source.Problems) {
+	add := func(sentence words.Sentence, one, word string, list source.Problems) {
 		if len(list) == 0 {
 			return
 		}
@@ -29,7 +30,7 @@ func (c *composer) warningList() []layout.Block {
 		if len(list) > 1 {
 			n += "s"
 		}
-		head := []layout.Run{{Text: fill(sentence, n), Style: layout.Strong, Deco: layout.Inverse}}
+		head := []layout.Run{{Text: sentence.With(n), Style: layout.Strong, Deco: layout.Inverse}}
 		rows := []layout.Block{layout.Above(1, c.Para(c.width, head, layout.ParaOpts{}), c.rule(layout.Heavy))}
 		for _, p := range list {
 			rows = append(rows, c.warning(word, p))
@@ -38,8 +39,8 @@ func (c *composer) warningList() []layout.Block {
 		out = append(out, layout.Above(1.5, rows[:2]...))
 		out = append(out, rows[2:]...)
 	}
-	add(c.w.errorSum, c.w.errorOne, c.w.errorWord, errors)
-	add(c.w.warningSum, c.w.warningOne, c.w.warningWord, warnings)
+	add(c.w.Front.ErrorSum, c.w.Front.ErrorOne, c.w.Front.ErrorWord, errors)
+	add(c.w.Front.WarningSum, c.w.Front.WarningOne, c.w.Front.WarningWord, warnings)
 	return out
 }
 
@@ -47,12 +48,12 @@ func (c *composer) warningList() []layout.Block {
 func (c *composer) warning(word string, p source.Problem) layout.Block {
 	const wordW = 22
 	runs := []layout.Run{layout.T(layout.Body, p.Message)}
-	small := fill(c.w.lineOf, path.Base(p.Pos.File), strconv.Itoa(p.Pos.Line))
+	small := c.w.Front.AtLine.With(path.Base(p.Pos.File), strconv.Itoa(p.Pos.Line))
 	if p.Pos.Line == 0 {
 		small = path.Base(p.Pos.File)
 	}
 	for _, s := range p.See {
-		small += " · " + fill(c.w.also, strconv.Itoa(s.Pos.Line), s.What)
+		small += " · " + c.w.Front.SeeAlso.With(strconv.Itoa(s.Pos.Line), s.What)
 	}
 	plate := c.Words(layout.SubBold, word)
 	plate.W = wordW
