@@ -40,7 +40,7 @@ func (c *composer) box(d *job.Dim, s side, caption string, unit bool) layout.Blo
 		return c.WideBox(layout.RoleWords, 60, 1, caption, d.At)
 	case reading.Grid:
 		if d.Kind == contact {
-			return c.flank(caption, d)
+			return flank(c.Setter, c.w, caption, d)
 		}
 		return c.Sketch(85, 60, caption, d.At)
 	case reading.Ticks:

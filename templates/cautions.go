@@ -22,7 +22,7 @@ func cautions(c *composer) []layout.Piece {
 	}
 	out := []layout.Piece{{Block: c.signalLegend()}}
 	if len(j.Permits) > 0 {
-		g := c.grid(column{w.Cautions.Permit, 0}, column{w.Cautions.PermitNumber, 30}, column{w.Cautions.PermitUntil, 30}, column{w.Cautions.PermitGiven, 50})
+		g := c.grid(col(w.Cautions.Permit, 0), col(w.Cautions.PermitNumber, 30), col(w.Cautions.PermitUntil, 30), col(w.Cautions.PermitGiven, 50))
 		var rows []layout.Row
 		for _, p := range j.Permits {
 			rows = append(rows, g.row(p.At, g.about(0, p.What, joined(p.Note, w.Cautions.BeforeSteps.With(c.stepRefs(p.Steps))), p.At)))

@@ -10,8 +10,8 @@ import (
 // holds with its number as printed, to be counted, and who says so.
 func closeOut(c *composer) []layout.Piece {
 	w := c.w
-	g := c.grid(column{w.CloseOut.What, 0}, column{w.CloseOut.Printed, 20}, column{w.CloseOut.Counted, 24}, column{w.Common.InitialsDate, 36})
-	g.t.MinH -= 2 // a count needs no more than a line
+	g := c.grid(col(w.CloseOut.What, 0), col(w.CloseOut.Printed, 20), col(w.CloseOut.Counted, 24), col(w.Common.InitialsDate, 36))
+	g.table.MinH -= 2 // a count needs no more than a line
 	var rows []layout.Row
 	for _, x := range c.tally() {
 		rows = append(rows, g.row(nil, g.text(0, layout.Body, x.what, nil), g.text(1, layout.Strong, x.printed, nil)))

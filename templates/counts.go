@@ -14,8 +14,8 @@ func counts(c *composer) []layout.Piece {
 	if c.job.Tagged() == 0 {
 		return nil
 	}
-	g := c.grid(column{w.Common.Mark, 30}, column{w.Common.Contents, 0}, column{w.Counts.StubSeen, 14}, column{w.Counts.Expected, 14}, column{w.Counts.CountMid, 18}, column{w.Common.InitialsDate, 20},
-		column{w.Common.CountOut, 16}, column{w.Common.Scrap, 16}, column{w.Counts.LeftOver, 16})
+	g := c.grid(col(w.Common.Mark, 30), col(w.Common.Contents, 0), col(w.Counts.StubSeen, 14), col(w.Counts.Expected, 14), col(w.Counts.CountMid, 18), col(w.Common.InitialsDate, 20),
+		col(w.Common.CountOut, 16), col(w.Common.Scrap, 16), col(w.Counts.LeftOver, 16))
 	var rows []layout.Row
 	for _, t := range c.job.Tags {
 		if t.Spare {

@@ -20,12 +20,12 @@ func critical(c *composer) []layout.Piece {
 	out = append(out, c.traps()...)
 	w := c.w
 	found, left := c.criticalWidth(dims)
-	g := c.grid(column{w.Common.Mark, 22}, column{w.Common.WhatMeasured, 0}, column{w.Common.Limit, 56}, column{c.w.Common.AsFound, found}, column{c.w.Common.AsLeft, left}, column{c.w.Common.Initials, 21})
+	g := c.grid(col(w.Common.Mark, 22), col(w.Common.WhatMeasured, 0), col(w.Common.Limit, 56), col(c.w.Common.AsFound, found), col(c.w.Common.AsLeft, left), col(c.w.Common.Initials, 21))
 	var rows []layout.Row
 	for _, d := range dims {
 		rows = append(rows, c.criticalRow(g, d))
 	}
-	pieces := g.t.Pieces(rows)
+	pieces := g.table.Pieces(rows)
 	pieces[0].Gap = 3
 	return append(out, pieces...)
 }
@@ -157,7 +157,7 @@ func (c *composer) criticalRow(g grid, d *job.Dim) layout.Row {
 	mark := layout.Above(0.5, g.mark(0, layout.StepNo, d.Mark, d.At), g.text(0, layout.Caption, strings.Join(pages, ", "), d.At))
 	if trap := trapOf(d); trap != "" {
 		flag := layout.Run{Text: c.w.Critical.Missed, Style: layout.SubBold, Deco: layout.Inverse}
-		what = append(what, c.Para(g.t.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
+		what = append(what, c.Para(g.table.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
 	}
 	limit := c.indexLimit(g, d)
 	var act []string
@@ -171,7 +171,7 @@ func (c *composer) criticalRow(g grid, d *job.Dim) layout.Row {
 	}
 	limit = layout.Above(0.5, limit, g.text(2, layout.Sub, strings.Join(act, " · "), d.At))
 	if d.NotSourced() {
-		limit = layout.Above(0.5, limit, c.Para(g.t.Room(2), []layout.Run{{Text: c.w.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
+		limit = layout.Above(0.5, limit, c.Para(g.table.Room(2), []layout.Run{{Text: c.w.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
 	}
 	row := g.row(d.At, mark, layout.Above(0.5, what...), limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false),
 		c.Box(layout.RoleInitials, "", d.At))

@@ -10,7 +10,7 @@ import (
 // and the log of handing over from one crew to the next.
 func deviations(c *composer) []layout.Piece {
 	w := c.w
-	g := c.grid(column{w.Common.Number, 9}, column{w.Deviations.Step, 18}, column{w.Deviations.What, 0}, column{w.Deviations.Agreed, 32}, column{w.Deviations.Effect, 46})
+	g := c.grid(col(w.Common.Number, 9), col(w.Deviations.Step, 18), col(w.Deviations.What, 0), col(w.Deviations.Agreed, 32), col(w.Deviations.Effect, 46))
 	var rows []layout.Row
 	for i := range deviationRows {
 		rows = append(rows, g.row(nil, g.text(0, layout.Body, strconv.Itoa(i+1), nil)))
@@ -19,9 +19,9 @@ func deviations(c *composer) []layout.Piece {
 	half := (c.width - layout.GapX) / 2
 	sketch := c.Sketch(half, sketchH, w.Deviations.Sketch, nil)
 	out = append(out, layout.Piece{Block: layout.Beside(layout.GapX, sketch, sketch), Gap: 4})
-	log := c.grid(column{w.Handover.Shift, 22}, column{w.Handover.Reached, 20}, column{w.Handover.HalfDone, 0}, column{w.Handover.PartsLie, 36}, column{w.Handover.Next, 36}, column{w.Handover.FromTo, 28})
-	log.t.MinH = handoverH
-	pieces := log.t.Pieces(log.blank(handovers))
+	log := c.grid(col(w.Handover.Shift, 22), col(w.Handover.Reached, 20), col(w.Handover.HalfDone, 0), col(w.Handover.PartsLie, 36), col(w.Handover.Next, 36), col(w.Handover.FromTo, 28))
+	log.table.MinH = handoverH
+	pieces := log.table.Pieces(log.blank(handovers))
 	pieces[0].NewPage = true
 	return append(out, pieces...)
 }

@@ -11,7 +11,6 @@ import (
 // Measures of the block of a dimension.
 const (
 	balloonW layout.Mm = 20
-	pictureW layout.Mm = 30
 	cellPad  layout.Mm = 2
 )
 
@@ -30,7 +29,7 @@ type side struct {
 // boxes, beside tall ones, or below the picture.
 func (c *composer) dimension(d *job.Dim, sides []side, back bool, note string) layout.Block {
 	left, leftW := c.balloon(d), balloonW
-	if _, drawn := sketches[d.Kind]; drawn {
+	if drawn(d.Kind) {
 		left, leftW = c.pictured(d), pictureW+3
 	}
 	inner := c.width - leftW - 2*cellPad
@@ -119,7 +118,7 @@ func (c *composer) balloon(d *job.Dim) layout.Block {
 // it the part whose face the picture begins at, the picture below them.
 func (c *composer) pictured(d *job.Dim) layout.Block {
 	const besideRing = 17 // units of the drawing that lie below the ring
-	upper, below := c.drawing(d, besideRing)
+	upper, below := drawing(c.Setter, d, besideRing)
 	ring := c.ring(d).At(0.5, 0)
 	top := max(ring.H-upper.H, 0) // the name stands right above the line from it
 	return layout.Above(0.4, layout.Beside(0.7, ring, upper.Pad(top, 0, 0, 0)), below.At(1.5, 0))
@@ -142,7 +141,7 @@ func (c *composer) fullMark(d *job.Dim, width layout.Mm, a layout.Align) layout.
 // dimensionHead is what is measured, between which faces, and in which state.
 func (c *composer) dimensionHead(d *job.Dim, note string, width layout.Mm) []layout.Block {
 	runs := []layout.Run{layout.T(layout.Strong, d.What)}
-	if _, drawn := sketches[d.Kind]; drawn && d.Place.Label != "" {
+	if drawn(d.Kind) && d.Place.Label != "" {
 		runs = append([]layout.Run{layout.T(layout.Strong, d.Mark+"  ")}, runs...)
 	}
 	if f := faces(c.w, d); f != "" {

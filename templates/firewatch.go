@@ -16,7 +16,7 @@ func (c *composer) fireWatch(notes []*job.Caution) []layout.Piece {
 			continue
 		}
 		until := w.Cautions.WatchUntil.With(c.job.Site.FireWatch.Print())
-		g := c.grid(column{w.Cautions.FireWatch, 0}, column{w.Cautions.FlameOut, 34}, column{until, 44}, column{w.Cautions.WatchedBy, 50})
+		g := c.grid(col(w.Cautions.FireWatch, 0), col(w.Cautions.FlameOut, 34), col(until, 44), col(w.Cautions.WatchedBy, 50))
 		var rows []layout.Row
 		for _, st := range n.Steps {
 			if watchedOnHeatSheet(st) {
@@ -27,7 +27,7 @@ func (c *composer) fireWatch(notes []*job.Caution) []layout.Piece {
 		if len(rows) == 0 {
 			return nil
 		}
-		g.t.MinH = max(g.t.MinH-1, 9) // times need no more than a line
+		g.table.MinH = max(g.table.MinH-1, 9) // times need no more than a line
 		return g.under(rows)
 	}
 	return nil

@@ -21,15 +21,15 @@ const (
 // of putting back. Four lines for containers are on the register.
 func foundToday(c *composer) []layout.Piece {
 	w := c.w
-	dims := c.grid(column{w.Common.Mark, 16}, column{w.Found.What, 0}, column{w.Found.By, 26}, column{w.Found.Limit, 26}, column{w.Common.AsFound, 30}, column{w.Common.AsLeft, 30})
-	dims.t.MinH = spareDimH
+	dims := c.grid(col(w.Common.Mark, 16), col(w.Found.What, 0), col(w.Found.By, 26), col(w.Found.Limit, 26), col(w.Common.AsFound, 30), col(w.Common.AsLeft, 30))
+	dims.table.MinH = spareDimH
 	var rows []layout.Row
 	for i := range spareDims {
 		rows = append(rows, dims.row(nil, dims.text(0, layout.StepNo, "X"+strconv.Itoa(firstSpare+i), nil)))
 	}
 	out := c.listSheet(w.Found.Rule, dims, rows)
-	back := c.grid(column{w.Found.Row, 16}, column{w.Found.GoesBack, 0}, column{w.Common.From, 24}, column{w.Common.CountOut, 24}, column{w.Common.Initials, 24}, column{w.Common.Time, 22})
-	back.t.MinH = spareBackH
+	back := c.grid(col(w.Found.Row, 16), col(w.Found.GoesBack, 0), col(w.Common.From, 24), col(w.Common.CountOut, 24), col(w.Common.Initials, 24), col(w.Common.Time, 22))
+	back.table.MinH = spareBackH
 	rows = nil
 	for i := range spareBack {
 		rows = append(rows, back.row(nil, back.text(0, layout.StepNo, spareBackKey+strconv.Itoa(i+1), nil)))

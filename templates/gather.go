@@ -33,7 +33,7 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 		return nil
 	}
 	w := c.w
-	g := c.grid(column{w.Gather.Instruments, 0}, column{w.Common.InstrumentNo, 30}, column{w.Gather.CalDue, 30}, column{w.Gather.Issued, 18}, column{w.Gather.Returned, 18})
+	g := c.grid(col(w.Gather.Instruments, 0), col(w.Common.InstrumentNo, 30), col(w.Gather.CalDue, 30), col(w.Gather.Issued, 18), col(w.Gather.Returned, 18))
 	var rows []layout.Row
 	for _, in := range list {
 		facts := []string{}
@@ -66,7 +66,7 @@ func baseMarks(ds []*job.Dim) []string {
 // supplyList is one of the lists of tools, spares and consumables.
 func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
 	w := c.w
-	g := c.grid(column{title, 0}, column{w.Gather.HowMuch, 24}, column{w.Gather.Issued, 18}, column{w.Gather.Used, 18}, column{w.Gather.Returned, 18})
+	g := c.grid(col(title, 0), col(w.Gather.HowMuch, 24), col(w.Gather.Issued, 18), col(w.Gather.Used, 18), col(w.Gather.Returned, 18))
 	var rows []layout.Row
 	for _, s := range list {
 		var facts []string

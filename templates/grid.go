@@ -9,10 +9,13 @@ type column struct {
 	width layout.Mm
 }
 
+// col is a column of a width, 0 for what the others leave.
+func col(head string, width layout.Mm) column { return column{head, width} }
+
 // A grid sets the rows of a list sheet: printed cells, and empty ones to write in.
 type grid struct {
-	c *composer
-	t layout.Table
+	c     *composer
+	table layout.Table
 }
 
 // rowH is the least height of a row that is written in by hand.
@@ -24,17 +27,17 @@ func (c *composer) grid(cols ...column) grid {
 	for _, x := range cols {
 		rest -= x.width
 	}
-	g := grid{c: c, t: layout.Table{PadX: 1.2, PadY: 1, Grid: true, MinH: rowH}}
+	g := grid{c: c, table: layout.Table{PadX: 1.2, PadY: 1, Grid: true, MinH: rowH}}
 	if c.Pen().Gloves {
-		g.t.MinH += 2
+		g.table.MinH += 2
 	}
 	for _, x := range cols {
 		w := x.width
 		if w == 0 {
 			w = rest
 		}
-		head := c.Para(w-2*g.t.PadX, []layout.Run{layout.T(layout.SubBold, x.head)}, layout.ParaOpts{})
-		g.t.Columns = append(g.t.Columns, layout.Column{Width: w, Head: head})
+		head := c.Para(w-2*g.table.PadX, []layout.Run{layout.T(layout.SubBold, x.head)}, layout.ParaOpts{})
+		g.table.Columns = append(g.table.Columns, layout.Column{Width: w, Head: head})
 	}
 	return g
 }
@@ -44,7 +47,7 @@ func (g grid) text(i int, st layout.Style, text string, ref layout.Ref) layout.B
 	if text == "" {
 		return layout.Block{}
 	}
-	return g.c.Para(g.t.Room(i), []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: ref})
+	return g.c.Para(g.table.Room(i), []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: ref})
 }
 
 // about sets a name and, behind it in smaller type, what there is to know of it.
@@ -53,14 +56,14 @@ func (g grid) about(i int, name, facts string, ref layout.Ref) layout.Block {
 	if facts != "" {
 		runs = append(runs, layout.T(layout.Sub, "  "+facts))
 	}
-	return g.c.Para(g.t.Room(i), runs, layout.ParaOpts{Ref: ref})
+	return g.c.Para(g.table.Room(i), runs, layout.ParaOpts{Ref: ref})
 }
 
 // mark sets a mark in a column; one of two places, as D12/NDE-DIS, smaller, for it
 // is not broken.
 func (g grid) mark(i int, st layout.Style, mark string, ref layout.Ref) layout.Block {
 	for _, smaller := range []layout.Style{layout.SubBold, layout.Caption.With(layout.Bold)} {
-		if g.c.Width(st, mark) > g.t.Room(i) {
+		if g.c.Width(st, mark) > g.table.Room(i) {
 			st = smaller
 		}
 	}
@@ -91,7 +94,7 @@ const leastRows = 5
 
 // listSheet is a sheet of one table: the sentence that rules it, then the rows.
 func (c *composer) listSheet(rule string, g grid, rows []layout.Row) []layout.Piece {
-	return append([]layout.Piece{c.ruleLine(rule)}, g.t.Pieces(lastTogether(rows))...)
+	return append([]layout.Piece{c.ruleLine(rule)}, g.table.Pieces(lastTogether(rows))...)
 }
 
 // ruleLine is the sentence at the top of a sheet that says how it is filled in.
@@ -101,7 +104,7 @@ func (c *composer) ruleLine(sentence string) layout.Piece {
 
 // under sets a table below another one on the same sheet.
 func (g grid) under(rows []layout.Row) []layout.Piece {
-	out := g.t.Pieces(lastTogether(rows))
+	out := g.table.Pieces(lastTogether(rows))
 	out[0].Gap = 5
 	return out
 }

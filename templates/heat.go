@@ -101,7 +101,7 @@ func (s heatSheet) pieces() []layout.Piece {
 		joint, on := strings.Join(s.jointLines(), " "), strings.Join(s.onLines(), " ")
 		out = append(out, s.besidePicture([]string{strings.TrimSpace(joint), on}))
 	} else {
-		add(0, s.section(s.width, sectionH))
+		add(0, section(s.Setter, s.w, s.h, s.width, sectionH))
 		add(2, s.paras(layout.Body, s.jointLines()))
 	}
 	if s.h.Note != "" {
@@ -119,7 +119,7 @@ func (s heatSheet) pieces() []layout.Piece {
 // besidePicture sets a small picture of the joint with sentences to its right.
 func (s heatSheet) besidePicture(lines []string) layout.Piece {
 	const w, gap layout.Mm = 84, 4
-	pic := s.section(w, sectionLowH)
+	pic := section(s.Setter, s.w, s.h, w, sectionLowH)
 	if pic.Empty() {
 		return layout.Piece{Block: s.paras(layout.Body, lines)}
 	}

@@ -7,8 +7,17 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/draw"
 	"matchmark/packs/heat"
+	"matchmark/packs/job"
 	"matchmark/templates/words"
 )
+
+// A heatPicture draws one heat.
+type heatPicture struct {
+	*layout.Setter
+	w *words.Catalogue
+	h *job.Heat
+	u heatUnits
+}
 
 // The height of the picture of the joint, and beside text.
 const (
@@ -18,8 +27,8 @@ const (
 
 // section draws the joint to scale, cut along its axis: hub, shaft, shield and
 // neighbours at their distances. Empty when its sizes are not known.
-func (s heatSheet) section(width, high layout.Mm) layout.Block {
-	h := s.h
+func section(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layout.Mm) layout.Block {
+	s := heatPicture{set, w, h, unitsOf(h)}
 	d, o, l := float64(h.Fit.Diameter), float64(h.Ring.Outside), float64(h.Ring.Length)
 	if d <= 0 || o <= d || l <= 0 {
 		return layout.Block{}
@@ -57,10 +66,10 @@ func (s heatSheet) section(width, high layout.Mm) layout.Block {
 }
 
 // role is the role of a line of the drawings, by which they are measured on paper.
-func (s heatSheet) role(of string) string { return "heat:" + s.h.Mark + ":" + of }
+func (s heatPicture) role(of string) string { return "heat:" + s.h.Mark + ":" + of }
 
 // drawHeat draws where the heat goes in: below, because the length stands above.
-func (s heatSheet) drawHeat(sc *draw.Scene) {
+func (s heatPicture) drawHeat(sc *draw.Scene) {
 	o, l := float64(s.h.Ring.Outside), float64(s.h.Ring.Length)
 	for _, at := range []float64{0.25, 0.5, 0.75} {
 		sc.Arrow(draw.Thin, draw.XY{X: at * l, Y: -o/2 - sc.Units(7)}, draw.XY{X: at * l, Y: -o/2 - sc.Units(1)})
@@ -69,7 +78,7 @@ func (s heatSheet) drawHeat(sc *draw.Scene) {
 }
 
 // drawShaft draws the seat and what runs on from it; a hollow one shows its bore.
-func (s heatSheet) drawShaft(sc *draw.Scene, front, far float64) {
+func (s heatPicture) drawShaft(sc *draw.Scene, front, far float64) {
 	d, bore := float64(s.h.Fit.Diameter), float64(s.h.Seat.Bore)
 	end := math.Min(far, float64(s.h.Ring.Length)+float64(s.h.Seat.Behind))
 	if s.h.Seat.Front == 0 {
@@ -94,7 +103,7 @@ func (s heatSheet) drawShaft(sc *draw.Scene, front, far float64) {
 
 // drawNeighbours draws what sits beside the hub, at its distance, and the shield
 // before the nearest.
-func (s heatSheet) drawNeighbours(sc *draw.Scene) {
+func (s heatPicture) drawNeighbours(sc *draw.Scene) {
 	h := s.h
 	d, o, l := float64(h.Fit.Diameter), float64(h.Ring.Outside), float64(h.Ring.Length)
 	word := func(t string) layout.Block { return s.Words(layout.Sub, t) }
@@ -124,7 +133,8 @@ const chartH layout.Mm = 60
 
 // chart draws the opening over the time: what is needed, when it is there, the
 // window to draw in, and where it would level off.
-func (s heatSheet) chart(p *heat.Plan, width layout.Mm) layout.Block {
+func chart(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, width layout.Mm) layout.Block {
+	s := heatPicture{set, w, h, unitsOf(h)}
 	u := s.u
 	minutes := func(t heat.Second) float64 { return float64(t) / 60 }
 	length := func(v heat.Mm) float64 {
@@ -178,7 +188,7 @@ func (s heatSheet) chart(p *heat.Plan, width layout.Mm) layout.Block {
 	return b
 }
 
-func (s heatSheet) chartNumber(v float64) string {
+func (s heatPicture) chartNumber(v float64) string {
 	if s.u.inch {
 		return strconv.FormatFloat(v, 'f', 1, 64)
 	}

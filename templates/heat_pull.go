@@ -83,7 +83,7 @@ func (s heatSheet) paceLines() []string {
 // courseAndChart sets the chart of the opening beside the sentences.
 func (s heatSheet) courseAndChart(p *heat.Plan) layout.Block {
 	const chartW, gap = 98, 4
-	chart := s.chart(p, chartW)
+	chart := chart(s.Setter, s.w, s.h, p, chartW)
 	text := s.parasIn(s.width-chartW-gap, layout.Body, s.courseLines(p))
 	return layout.Beside(gap, chart, text)
 }
@@ -233,20 +233,20 @@ func (s heatSheet) log() []layout.Piece {
 		text := w.HeatPull.LogElsewhere.With(d.Mark, s.page("found "+d.Mark))
 		return []layout.Piece{{Block: s.paras(layout.Body, []string{text})}}
 	}
-	cols := []column{{w.HeatPull.LogTime, 18}, {w.HeatPull.LogSkin, 0}, {w.HeatPull.LogShaft, 30}}
+	cols := []column{col(w.HeatPull.LogTime, 18), col(w.HeatPull.LogSkin, 0), col(w.HeatPull.LogShaft, 30)}
 	for _, n := range s.h.Neighbours[:min(len(s.h.Neighbours), 2)] {
-		cols = append(cols, column{n.Name, 36})
+		cols = append(cols, col(n.Name, 36))
 	}
-	cols = append(cols, column{w.HeatPull.LogBy, 24})
+	cols = append(cols, col(w.HeatPull.LogBy, 24))
 	g := s.grid(cols...)
-	g.t.MinH = 9
+	g.table.MinH = 9
 	step := s.logStep()
 	var rows []layout.Row
 	for i := range logRows {
 		at := heat.Second(i+1) * step
 		rows = append(rows, g.row(s.h.At, g.text(0, layout.Strong, clock(at), s.h.At), s.mustHave(g, at)))
 	}
-	return g.t.Pieces(append(rows, g.blank(1)...))
+	return g.table.Pieces(append(rows, g.blank(1)...))
 }
 
 // loggedAt is the dimension that logs temperatures at the step of the pull, nil if

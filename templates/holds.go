@@ -9,7 +9,7 @@ func holds(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.w
-	g := c.grid(column{w.Common.Mark, 18}, column{w.Holds.Seen, 0}, column{w.Holds.SeenAndReleased, 58}, column{w.Holds.DateTime, 28})
+	g := c.grid(col(w.Common.Mark, 18), col(w.Holds.Seen, 0), col(w.Holds.SeenAndReleased, 58), col(w.Holds.DateTime, 28))
 	var rows []layout.Row
 	for _, h := range c.job.Holds {
 		word, rule := w.Holds.Hold, w.Holds.StopsHere

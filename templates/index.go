@@ -16,8 +16,8 @@ func index(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.w
-	g := c.grid(column{w.Common.Mark, 20}, column{w.Common.WhatMeasured, 0}, column{w.Common.Limit, 48}, column{w.Index.Unit, 10}, column{w.Index.Source, 26}, column{w.Index.FoundAt, 18}, column{w.Index.LeftAt, 18})
-	g.t.MinH = 0
+	g := c.grid(col(w.Common.Mark, 20), col(w.Common.WhatMeasured, 0), col(w.Common.Limit, 48), col(w.Index.Unit, 10), col(w.Index.Source, 26), col(w.Index.FoundAt, 18), col(w.Index.LeftAt, 18))
+	g.table.MinH = 0
 	var rows []layout.Row
 	done := map[*job.Dim]bool{}
 	for _, d := range c.job.Dims {
@@ -90,7 +90,7 @@ func (c *composer) plainLimit(l *reading.Limit) string {
 // indexSource is where a limit comes from, or that nobody has said.
 func (c *composer) indexSource(g grid, d *job.Dim) layout.Block {
 	if d.NotSourced() {
-		return c.Para(g.t.Room(4), []layout.Run{{Text: c.w.Index.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
+		return c.Para(g.table.Room(4), []layout.Run{{Text: c.w.Index.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
 	}
 	return g.text(4, layout.Sub, numberBreaks(d.Source), d.At)
 }

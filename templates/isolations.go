@@ -13,11 +13,11 @@ func isolations(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.w
-	g := c.grid(column{w.Common.Number, 9}, column{w.Isolations.Point, 0}, column{w.Isolations.ProvedBy, 36}, column{w.Isolations.LockNumber, 24}, column{w.Isolations.LockedBy, 30}, column{w.Isolations.UnlockedBy, 30})
+	g := c.grid(col(w.Common.Number, 9), col(w.Isolations.Point, 0), col(w.Isolations.ProvedBy, 36), col(w.Isolations.LockNumber, 24), col(w.Isolations.LockedBy, 30), col(w.Isolations.UnlockedBy, 30))
 	var rows []layout.Row
 	for _, x := range c.job.Isolations {
 		point := layout.Above(0.5, g.text(1, layout.Strong, x.Point, x.At), g.text(1, layout.Sub, x.Energy+" · "+x.State, x.At))
-		proved := layout.Above(layout.GapY, g.text(2, layout.Sub, x.Proved, x.At), c.WideBox(layout.RoleInitials, g.t.Room(2), 1, w.Common.Initials, x.At))
+		proved := layout.Above(layout.GapY, g.text(2, layout.Sub, x.Proved, x.At), c.WideBox(layout.RoleInitials, g.table.Room(2), 1, w.Common.Initials, x.At))
 		var on, off string
 		if x.LockedAt != nil {
 			on = w.Isolations.LockedAt.With(c.stepRef(x.LockedAt))

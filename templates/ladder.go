@@ -103,7 +103,7 @@ func (c *composer) handHead(d *job.Dim, back bool, note string, width layout.Mm)
 	}
 	right := width - pictureW - cellPad
 	head := append(c.dimensionHead(d, note, right), c.limitLines(d, back, right)...)
-	return layout.Beside(cellPad, c.picture(d), layout.Above(0.5, head...))
+	return layout.Beside(cellPad, dimensionPicture(c.Setter, d), layout.Above(0.5, head...))
 }
 
 // handBoxes sets the boxes of a reading that is worked out, made up of shims, or

@@ -43,7 +43,7 @@ func (c *composer) liftSheet(l *job.Lift) []layout.Piece {
 	}
 	add(2, c.liftVerdict(l))
 	add(2, c.liftCautions(l)...)
-	add(3, c.liftDrawing(l))
+	add(3, liftDrawing(c.Setter, c.w, l, c.width))
 	table := func(ps []layout.Piece, whole bool) {
 		if len(ps) == 0 {
 			return

@@ -11,17 +11,17 @@ import (
 // initials of who gave the word to go on, each time that the lift is made.
 func (c *composer) stopTable(l *job.Lift, head *layout.Block) []layout.Piece {
 	w := c.w
-	cols := []column{{w.Common.Number, 9}, {w.Lift.Stops, 0}}
+	cols := []column{col(w.Common.Number, 9), col(w.Lift.Stops, 0)}
 	for _, st := range l.Steps {
-		cols = append(cols, column{w.Lift.InitialsAt.With(st.No), 20})
+		cols = append(cols, col(w.Lift.InitialsAt.With(st.No), 20))
 	}
 	g := c.grid(cols...)
 	var rows []layout.Row
 	for i, text := range c.stopPoints(l) {
 		rows = append(rows, g.row(l.At, g.text(0, layout.StepNo, strconv.Itoa(i+1), l.At), g.text(1, layout.Body, text, l.At)))
 	}
-	g.t.MinH = tagRow
-	out := g.t.Pieces(rows, head)
+	g.table.MinH = tagRow
+	out := g.table.Pieces(rows, head)
 	note := c.Para(c.width, []layout.Run{layout.T(layout.Sub, w.Lift.UsualStops)}, layout.ParaOpts{})
 	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
 }

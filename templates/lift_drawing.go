@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 	"math"
 	"slices"
 	"sort"
@@ -63,8 +64,10 @@ func along(axis string) func(lift.Point) float64 {
 
 // A liftPicture draws one lift in its two views.
 type liftPicture struct {
-	c     *composer
+	*layout.Setter
+	w     *words.Catalogue
 	l     *job.Lift
+	width layout.Mm // there is for the two views
 	scene lift.Scene
 	legs  []lift.LegResult
 	axis  string // the axis to the right in the side view
@@ -73,8 +76,8 @@ type liftPicture struct {
 
 // liftDrawing sets side view and plan beside each other, or above each other where
 // the load is long.
-func (c *composer) liftDrawing(l *job.Lift) layout.Block {
-	p := &liftPicture{c: c, l: l}
+func liftDrawing(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm) layout.Block {
+	p := &liftPicture{Setter: s, w: w, l: l, width: width}
 	if l.ByHand {
 		p.scene = l.HandResult.Drawing
 	} else {
@@ -89,12 +92,12 @@ func (c *composer) liftDrawing(l *job.Lift) layout.Block {
 		pw, ph := p.paper(plan)
 		w, h = w+2*p.noteEdge(side), h+overHook+underSide
 		pw, ph = max(pw+2*planEdge, captionW), ph+2*planEdge
-		if w+viewGap+pw <= c.width && max(h, ph) <= besideH {
-			room := c.width - viewGap - pw
+		if w+viewGap+pw <= width && max(h, ph) <= besideH {
+			room := width - viewGap - pw
 			return layout.Beside(viewGap, p.sideView(side, room, h), p.planView(plan, pw, ph))
 		}
-		if max(w, pw) <= c.width && h+ph <= stackedH {
-			return layout.Above(2, p.sideView(side, c.width, h), p.planView(plan, pw, ph).Center(c.width))
+		if max(w, pw) <= width && h+ph <= stackedH {
+			return layout.Above(2, p.sideView(side, width, h), p.planView(plan, pw, ph).Center(width))
 		}
 	}
 	return layout.Block{}
@@ -169,7 +172,7 @@ func (p *liftPicture) sideView(v *liftView, w, h layout.Mm) layout.Block {
 	} else {
 		p.legNotes(s, v, w)
 	}
-	caption := p.c.Para(w, []layout.Run{layout.T(layout.Caption, p.c.w.Lift.SideView.With(strconv.FormatFloat(p.scale, 'f', -1, 64), p.axis))}, layout.ParaOpts{Align: layout.Centered})
+	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.SideView.With(strconv.FormatFloat(p.scale, 'f', -1, 64), p.axis))}, layout.ParaOpts{Align: layout.Centered})
 	return layout.Above(1, layout.Overlay(s.Block(), p.legLines(fresh, v, draw.Thick)), caption)
 }
 
@@ -183,7 +186,7 @@ func (p *liftPicture) planView(v *liftView, w, h layout.Mm) layout.Block {
 	for i, k := range p.scene.Picks {
 		p.number(s, v, i, k)
 	}
-	caption := p.c.Para(w, []layout.Run{layout.T(layout.Caption, p.c.w.Lift.PlanView.With(strconv.FormatFloat(p.scale, 'f', -1, 64))+" "+p.c.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
+	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.PlanView.With(strconv.FormatFloat(p.scale, 'f', -1, 64))+" "+p.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
 	return layout.Above(1, layout.Overlay(s.Block(), p.legLines(fresh, v, draw.Thin)), caption)
 }
 
@@ -286,7 +289,7 @@ func (p *liftPicture) plumb(s *draw.Scene, v *liftView) {
 	if p.l.Plan.Rig != lift.TwoHooks {
 		at := v.at(p.scene.Hook)
 		s.CenterLine(at, draw.XY{X: g.X, Y: v.low.Y - s.Units(2)})
-		s.Label(draw.XY{X: at.X + s.Units(2), Y: at.Y + s.Units(3)}, p.c.Words(layout.Caption, p.c.w.Lift.Hook), 0, 0.5)
+		s.Label(draw.XY{X: at.X + s.Units(2), Y: at.Y + s.Units(3)}, p.Words(layout.Caption, p.w.Lift.Hook), 0, 0.5)
 	}
 }
 
@@ -325,7 +328,7 @@ func (p *liftPicture) distances(s *draw.Scene, v *liftView) {
 		if s.Scale()*(b-a) < 8 {
 			return
 		}
-		label := p.c.Words(layout.Caption, p.l.Length(lift.Mm(b-a)))
+		label := p.Words(layout.Caption, p.l.Length(lift.Mm(b-a)))
 		s.Dim(draw.XY{X: b, Y: y}, draw.XY{X: a, Y: y}, 4, label)
 	}
 	dim(low, g)
@@ -348,7 +351,7 @@ func (p *liftPicture) ends(s *draw.Scene, v *liftView) {
 		if i == 1 {
 			name = span.NameB
 		}
-		label := p.c.Words(layout.Caption, name)
+		label := p.Words(layout.Caption, name)
 		s.Lines(draw.Thin, draw.XY{X: at.X, Y: at.Y - s.Units(1.5)}, draw.XY{X: at.X, Y: at.Y + s.Units(1.5)})
 		// Inside the load above the point, or beside it where it stands at an edge.
 		half := s.Units(label.W/2 + 1)
@@ -375,5 +378,5 @@ func (p *liftPicture) number(s *draw.Scene, v *liftView, i int, k lift.Point) {
 	m := draw.XY{X: at.X + dx/size*out, Y: at.Y + dy/size*out}
 	s.Ring(draw.Thin, layout.White, m, s.Units(2))
 	n := i + 1 + len(p.l.Plan.TopLegs)
-	s.Label(m, p.c.Words(layout.Caption, strconv.Itoa(n)), 0.5, 0.5)
+	s.Label(m, p.Words(layout.Caption, strconv.Itoa(n)), 0.5, 0.5)
 }

@@ -101,13 +101,13 @@ func (p *liftPicture) setNotes(s *draw.Scene, notes []*legNote, x, inner float64
 func (p *liftPicture) legText(n *legNote) layout.Block {
 	var lines []layout.Block
 	line := func(st layout.Style, text string) {
-		lines = append(lines, p.c.Para(noteW-3, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: p.l.At}))
+		lines = append(lines, p.Para(noteW-3, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: p.l.At}))
 	}
 	for _, i := range n.legs {
 		x := p.legs[i]
 		line(layout.SubBold, strconv.Itoa(i+1)+"  "+x.Name)
-		line(layout.Caption, p.l.Length(x.Length)+", "+p.c.w.Lift.Pulls+" "+p.l.Weight(x.Tension))
-		line(layout.Caption, x.Angle.String()+" "+p.c.w.Lift.Angle)
+		line(layout.Caption, p.l.Length(x.Length)+", "+p.w.Lift.Pulls+" "+p.l.Weight(x.Tension))
+		line(layout.Caption, x.Angle.String()+" "+p.w.Lift.Angle)
 	}
 	return layout.Above(0.2, lines...)
 }
@@ -118,8 +118,8 @@ func (p *liftPicture) handNotes(s *draw.Scene, v *liftView) {
 		at := v.at(k)
 		s.Arrow(draw.Thick, at, draw.XY{X: at.X, Y: at.Y + s.Units(9)})
 		r := p.l.HandResult
-		text := layout.Above(0.2, p.c.Words(layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name),
-			p.c.Words(layout.Caption, p.c.w.Lift.Carries+" "+p.l.Weight(r.Shares[i])+", "+p.c.w.Lift.MostCarries+" "+p.l.Weight(r.Most[i])))
+		text := layout.Above(0.2, p.Words(layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name),
+			p.Words(layout.Caption, p.w.Lift.Carries+" "+p.l.Weight(r.Shares[i])+", "+p.w.Lift.MostCarries+" "+p.l.Weight(r.Most[i])))
 		across := 0.0
 		if at.X > v.across(p.scene.CoG) {
 			across = 1

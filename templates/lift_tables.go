@@ -54,8 +54,8 @@ func (c *composer) legTable(l *job.Lift, head *layout.Block) []layout.Piece {
 		return nil
 	}
 	w, r := c.w, l.Result
-	g := c.grid(column{w.Common.Number, 9}, column{w.Lift.Leg, 0}, column{w.Lift.Length, 40}, column{w.Lift.Angle, 24}, column{w.Lift.Pulls, 24}, column{w.Lift.MostPulls, 30}, column{w.Lift.Design.With(r.Dynamic.Factor()), 24})
-	g.t.MinH = 0
+	g := c.grid(col(w.Common.Number, 9), col(w.Lift.Leg, 0), col(w.Lift.Length, 40), col(w.Lift.Angle, 24), col(w.Lift.Pulls, 24), col(w.Lift.MostPulls, 30), col(w.Lift.Design.With(r.Dynamic.Factor()), 24))
+	g.table.MinH = 0
 	var rows []layout.Row
 	for i, x := range r.Legs {
 		name := g.text(1, layout.Strong, x.Name, l.At)
@@ -68,7 +68,7 @@ func (c *composer) legTable(l *job.Lift, head *layout.Block) []layout.Piece {
 			g.text(3, layout.Body, x.Angle.String(), l.At), g.text(4, layout.Strong, l.Weight(x.Tension), l.At),
 			g.text(5, layout.Body, l.Weight(x.Low)+" – "+l.Weight(x.High), l.At), g.text(6, layout.Body, l.Weight(x.Design), l.At)))
 	}
-	return g.t.Pieces(rows, head)
+	return g.table.Pieces(rows, head)
 }
 
 // lengthNote says what is to be done about the length of a leg.
@@ -121,7 +121,7 @@ func (c *composer) gearTable(l *job.Lift, head *layout.Block) []layout.Piece {
 		return nil
 	}
 	w, r := c.w, l.Result
-	g := c.grid(column{w.Lift.Piece, 0}, column{w.Lift.Load, 18}, column{w.Lift.Rated, 18}, column{w.Lift.Reduced, 40}, column{w.Lift.Used, 13}, column{w.Lift.GearNumber, 24}, column{w.Lift.GearInspected, 24})
+	g := c.grid(col(w.Lift.Piece, 0), col(w.Lift.Load, 18), col(w.Lift.Rated, 18), col(w.Lift.Reduced, 40), col(w.Lift.Used, 13), col(w.Lift.GearNumber, 24), col(w.Lift.GearInspected, 24))
 	var rows []layout.Row
 	for i, x := range r.Components {
 		style := layout.Body
@@ -131,8 +131,8 @@ func (c *composer) gearTable(l *job.Lift, head *layout.Block) []layout.Piece {
 		left := layout.Above(0, g.text(3, style, l.Weight(x.Allowed), l.At), g.text(3, layout.Caption, reductions(x), l.At))
 		rows = append(rows, g.row(l.At, g.text(0, style, x.Name, l.At), g.text(1, style, l.Weight(x.Load), l.At), g.text(2, style, l.Weight(x.Rated), l.At), left, g.text(4, style, x.Used.Percent(), l.At)))
 	}
-	g.t.MinH = tagRow
-	out := g.t.Pieces(rows, head)
+	g.table.MinH = tagRow
+	out := g.table.Pieces(rows, head)
 	note := c.Para(c.width, []layout.Run{layout.T(layout.Sub, c.w.Lift.LookBefore)}, layout.ParaOpts{})
 	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
 }
@@ -149,8 +149,8 @@ func reductions(x lift.Component) string {
 	return strings.Join(out, "; ")
 }
 
-// figure is one number of a working with its symbol and unit.
-func figure(f lift.Figure) string {
+// workingFigure is one number of a working with its symbol and unit.
+func workingFigure(f lift.Figure) string {
 	unit := "\u00a0" + f.Unit
 	if f.Unit == "°" || f.Unit == "" {
 		unit = f.Unit
@@ -194,7 +194,7 @@ func (c *composer) workingLine(l *job.Lift, rule string, list []lift.Working) la
 		}
 		var row []string
 		for _, f := range x.Figures {
-			row = append(row, figure(f))
+			row = append(row, workingFigure(f))
 		}
 		names, figures = append(names, x.What), append(figures, strings.Join(row, ", "))
 	}

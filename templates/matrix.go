@@ -231,7 +231,7 @@ func (m *matrix) rowName(k int) layout.Block {
 // heading is mark, what is measured and how, the limits, and who took it with what.
 func (m *matrix) heading() layout.Block {
 	d := m.d
-	pic := m.picture(d)
+	pic := dimensionPicture(m.Setter, d)
 	right := m.width - balloonW - pic.W - 3*cellPad
 	note := ""
 	if d.LastChance != nil && d.FoundAt != nil {

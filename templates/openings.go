@@ -12,7 +12,7 @@ func openings(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.w
-	g := c.grid(column{w.Openings.Opening, 0}, column{w.Openings.CoveredWith, 34}, column{w.Openings.OpenedBy, 30}, column{w.Openings.ClosedBy, 30}, column{w.Openings.SeenClean, 34})
+	g := c.grid(col(w.Openings.Opening, 0), col(w.Openings.CoveredWith, 34), col(w.Openings.OpenedBy, 30), col(w.Openings.ClosedBy, 30), col(w.Openings.SeenClean, 34))
 	var rows []layout.Row
 	for _, o := range c.job.Openings {
 		name := o.What
@@ -29,7 +29,7 @@ func openings(c *composer) []layout.Piece {
 		rows = append(rows, row)
 	}
 	out := c.listSheet(w.Openings.Rule, g, append(rows, g.blank(2)...))
-	log := c.grid(column{w.Openings.Tools, 0}, column{w.Openings.ToolPlace, 40}, column{w.Common.InLimits, 18}, column{w.Common.OutOfLimits, 18}, column{w.Common.InitialsDate, 34})
+	log := c.grid(col(w.Openings.Tools, 0), col(w.Openings.ToolPlace, 40), col(w.Common.InLimits, 18), col(w.Common.OutOfLimits, 18), col(w.Common.InitialsDate, 34))
 	return append(out, log.under(log.blank(8))...)
 }
 

@@ -9,6 +9,7 @@ import (
 // Measures of the picture of a dimension: the drawing, and the names of the two
 // parts above and below it.
 const (
+	pictureW layout.Mm = 30
 	drawingH layout.Mm = 16.5
 	viewW    float64   = 36.0 // units of the drawing across
 	viewH    float64   = 22.0 // and up
@@ -38,10 +39,16 @@ var sketches = map[string]sketch{
 	"angle":     {angle, draw.XY{X: 19, Y: 11.3}, draw.XY{X: 20, Y: 4}},
 }
 
-// picture is the drawing of a dimension by its kind, with the names of the parts
+// drawn reports whether a kind of dimension has a picture.
+func drawn(kind string) bool {
+	_, ok := sketches[kind]
+	return ok
+}
+
+// dimensionPicture is the drawing of a dimension by its kind, with the names of the parts
 // whose faces it lies between above and below.
-func (c *composer) picture(d *job.Dim) layout.Block {
-	upper, drawing := c.drawing(d, 9)
+func dimensionPicture(s *layout.Setter, d *job.Dim) layout.Block {
+	upper, drawing := drawing(s, d, 9)
 	out := layout.Above(0.3, upper, drawing)
 	if drawing.Empty() {
 		return out.Fill(pictureW, upper.H, 0, 0)
@@ -53,7 +60,7 @@ func (c *composer) picture(d *job.Dim) layout.Block {
 // drawing is the name of the part that stands above the drawing of a dimension, and
 // the drawing with the other name below it. The line from the upper name begins no
 // more to the left than given, in units of the drawing.
-func (c *composer) drawing(d *job.Dim, left float64) (upper, below layout.Block) {
+func drawing(set *layout.Setter, d *job.Dim, left float64) (upper, below layout.Block) {
 	from, to := d.From.Part, d.To.Part
 	if from == nil {
 		from = d.Of.Part
@@ -70,14 +77,14 @@ func (c *composer) drawing(d *job.Dim, left float64) (upper, below layout.Block)
 		if p == nil {
 			return layout.Block{}
 		}
-		return c.Para(width, []layout.Run{layout.T(layout.Caption, p.Name)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
+		return set.Para(width, []layout.Run{layout.T(layout.Caption, p.Name)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
 	}
 	upper, lower := name(from, width), name(to, pictureW)
 	if !drawn {
 		return upper, lower
 	}
 	s := draw.NewScene(draw.View{X1: viewW, Y1: viewH}, pictureW, drawingH, d.At)
-	k.draw(s, c.Words(layout.Caption.With(layout.Bold), d.Base))
+	k.draw(s, set.Words(layout.Caption.With(layout.Bold), d.Base))
 	if !upper.Empty() {
 		s.Lines(draw.Thin, draw.XY{X: min(max(k.from.X, left), viewW-9), Y: viewH}, k.from)
 	}

@@ -11,7 +11,7 @@ import (
 // counted in and out and where it is shelved, and spare rows.
 func register(c *composer) []layout.Piece {
 	w := c.w
-	g := c.grid(column{w.Common.Number, 9}, column{w.Common.Mark, 30}, column{w.Common.Contents, 0}, column{w.Register.OffBack, 31}, column{w.Common.CountedIn, 19.5}, column{w.Common.CountedOut, 19.5}, column{w.Common.Shelf, 19.5})
+	g := c.grid(col(w.Common.Number, 9), col(w.Common.Mark, 30), col(w.Common.Contents, 0), col(w.Register.OffBack, 31), col(w.Common.CountedIn, 19.5), col(w.Common.CountedOut, 19.5), col(w.Common.Shelf, 19.5))
 	var rows []layout.Row
 	for _, tag := range c.job.Tags {
 		row := g.row(tag.At, layout.Block{}, g.text(1, layout.Strong, tag.Mark, tag.At))
@@ -23,7 +23,7 @@ func register(c *composer) []layout.Piece {
 		row.Anchor = "register " + tag.Mark
 		rows = append(rows, row)
 	}
-	return g.t.Pieces(lastTogether(rows))
+	return g.table.Pieces(lastTogether(rows))
 }
 
 // movesCell is where the contents of a container come off, or go back.

@@ -11,7 +11,7 @@ import (
 // printed, the others left to write in.
 func signatures(c *composer) []layout.Piece {
 	w := c.w
-	g := c.grid(column{w.Common.Role, 48}, column{w.Signatures.PrintedName, 0}, column{w.Common.Initials, 24}, column{w.Signatures.Signature, 50})
+	g := c.grid(col(w.Common.Role, 48), col(w.Signatures.PrintedName, 0), col(w.Common.Initials, 24), col(w.Signatures.Signature, 50))
 	var rows []layout.Row
 	for _, r := range c.roles() {
 		rows = append(rows, g.row(r.at, g.text(0, layout.Body, r.name, r.at)))

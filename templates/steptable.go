@@ -10,20 +10,20 @@ import (
 func (c *composer) stepTable(steps []*job.Step) []layout.Piece {
 	w := c.w
 	first := steps[0]
-	cols := []column{{w.Common.Number, 15}, {w.Step.Place, 0}}
+	cols := []column{col(w.Common.Number, 15), col(w.Step.Place, 0)}
 	if len(first.Fit) > 0 {
-		cols = append(cols, column{w.Common.CountOut, c.Box(layout.RoleCount, "", first.At).W + 3})
+		cols = append(cols, col(w.Common.CountOut, c.Box(layout.RoleCount, "", first.At).W+3))
 	}
 	for _, d := range first.Measure {
-		cols = append(cols, column{c.tableHead(d, w.Common.AsFound), c.tableBox(d, false).W + 3})
+		cols = append(cols, col(c.tableHead(d, w.Common.AsFound), c.tableBox(d, false).W+3))
 	}
 	for _, d := range first.Set {
 		if d.FoundAt != nil {
-			cols = append(cols, column{d.Base + " " + w.Common.AsFound, c.box(d, side{}, "", true).W + 3})
+			cols = append(cols, col(d.Base+" "+w.Common.AsFound, c.box(d, side{}, "", true).W+3))
 		}
-		cols = append(cols, column{c.tableHead(d, w.Common.AsLeft), c.tableBox(d, true).W + 3})
+		cols = append(cols, col(c.tableHead(d, w.Common.AsLeft), c.tableBox(d, true).W+3))
 	}
-	g := c.grid(append(cols, column{w.Common.Initials, 21})...)
+	g := c.grid(append(cols, col(w.Common.Initials, 21))...)
 	var rows []layout.Row
 	for _, st := range steps {
 		rows = append(rows, c.tableRow(g, st))
@@ -40,7 +40,7 @@ func (c *composer) stepTable(steps []*job.Step) []layout.Piece {
 		about := append(c.dimensionHead(d, "", c.width), c.limitNotes(d, c.width, false)...)
 		out = append(out, layout.Piece{Block: layout.Above(0.5, about...).Pad(0, 0, 1, 0), KeepNext: true})
 	}
-	out = append(out, g.t.Pieces(rows)...)
+	out = append(out, g.table.Pieces(rows)...)
 	for _, st := range steps {
 		if len(st.Empty) > 0 {
 			out = append(out, layout.Piece{Block: c.emptyLine(st), Gap: 1})
