@@ -4,22 +4,23 @@ import (
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/templates/block"
 )
 
 // closeOut sets the sheet by which the pack is found complete: everything that it
 // holds with its number as printed, to be counted, and who says so.
 func closeOut(c *composer) []layout.Piece {
-	w := c.w
-	g := c.grid(col(w.CloseOut.What, 0), col(w.CloseOut.Printed, 20), col(w.CloseOut.Counted, 24), col(w.Common.InitialsDate, 36))
-	g.table.MinH -= 2 // a count needs no more than a line
+	w := c.W
+	g := c.Grid(block.Col(w.CloseOut.What, 0), block.Col(w.CloseOut.Printed, 20), block.Col(w.CloseOut.Counted, 24), block.Col(w.Common.InitialsDate, 36))
+	g.Table.MinH -= 2 // a count needs no more than a line
 	var rows []layout.Row
 	for _, x := range c.tally() {
-		rows = append(rows, g.row(nil, g.text(0, layout.Body, x.what, nil), g.text(1, layout.Strong, x.printed, nil)))
+		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, x.what, nil), g.Text(1, layout.Strong, x.printed, nil)))
 	}
-	if c.job.Hours.Sign() > 0 {
-		rows = append(rows, g.row(nil, g.text(0, layout.Body, w.CloseOut.Hours, nil), g.text(1, layout.Strong, c.job.Hours.Print(), nil)))
+	if c.Job.Hours.Sign() > 0 {
+		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, w.CloseOut.Hours, nil), g.Text(1, layout.Strong, c.Job.Hours.Print(), nil)))
 	}
-	out := c.listSheet(w.CloseOut.Rule, g, rows)
+	out := c.ListSheet(w.CloseOut.Rule, g, rows)
 	out = append(out, c.deferred()...)
 	return append(out, layout.Piece{Block: c.signers(w.CloseOut.Complete), Gap: 4})
 }
@@ -30,7 +31,7 @@ type counted struct{ what, printed string }
 // tally is all that a pack has to have when it comes back, without the lines that
 // this job has none of. What is on the pages is counted there, in the pass before.
 func (c *composer) tally() []counted {
-	j, w := c.job, c.w
+	j, w := c.Job, c.W
 	var out []counted
 	add := func(what string, n int) {
 		if n > 0 {

@@ -1,12 +1,13 @@
 package templates
 
 import (
-	"matchmark/packs/job"
-	"matchmark/templates/words"
-	"strconv"
-
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/templates/block"
+	"matchmark/templates/heatsheet"
+	"matchmark/templates/liftsheet"
+	"matchmark/templates/words"
 )
 
 // Options say how a pack is to be set.
@@ -45,8 +46,8 @@ func kinds() []kind {
 		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false},
 		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false},
 		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false},
-		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, lifts, false},
-		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, heats, false},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, apart(liftsheet.Sheet), false},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, apart(heatsheet.Sheet), false},
 		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false},
 		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false},
 		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true},
@@ -59,17 +60,18 @@ func kinds() []kind {
 	}
 }
 
+// apart is a sheet that has a package of its own.
+func apart(flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
+	return func(c *composer) []layout.Piece { return flow(c.Composer) }
+}
+
 // A composer sets one job on one paper.
 type composer struct {
-	*layout.Setter
-	job   *job.Job
-	w     *words.Catalogue
+	*block.Composer
 	paper layout.Paper
-	width layout.Mm // between the margins
 	warn  source.Problems
 	draft bool
 
-	pages map[string]int    // pages of anchors, from the pass before
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
 	total int               // pages of the pack, from the pass before
 	// boxesOn counts the boxes of each role on each sheet, from the pass before.
@@ -81,9 +83,12 @@ type composer struct {
 // those found before, to be printed on the front sheet.
 func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
-	c := &composer{Setter: layout.NewSetter(m, o.Pen), job: job, w: words.English, paper: o.Paper, width: w, warn: warnings, draft: o.Draft}
+	c := &composer{
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w},
+		paper:    o.Paper, warn: warnings, draft: o.Draft,
+	}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
-		c.pages, c.total = known, total
+		c.Pages, c.total = known, total
 		pages := layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.boxesOn = sheetPages(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
@@ -105,7 +110,7 @@ func (c *composer) sheets() []layout.Sheet {
 		if len(pieces) == 0 {
 			continue
 		}
-		title := k.title(c.w)
+		title := k.title(c.W)
 		out = append(out, layout.Sheet{
 			Name: k.name, Title: title, Pieces: pieces,
 			Head:      func(page, total int) layout.Block { return c.head(title, page, total) },
@@ -124,8 +129,9 @@ func (c *composer) across(k kind) *composer {
 	if !lyingSheets[k.name] {
 		return c
 	}
-	turned := *c
-	turned.width, _ = c.paper.Turned().Inner()
+	turned, wide := *c, *c.Composer
+	wide.Span, _ = c.paper.Turned().Inner()
+	turned.Composer = &wide
 	return &turned
 }
 
@@ -134,10 +140,10 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 	if c.draft {
 		c.stamp(frames)
 	}
-	o, e := c.job.Order, c.job.Equipment
+	o, e := c.Job.Order, c.Job.Equipment
 	return &layout.Doc{
-		Title:   o.Number + " " + c.w.Common.Revision.With(o.Revision) + ": " + e.Tag + " " + e.Name,
-		Subject: o.Title, Lang: c.w.Lang, Date: o.Issued, Pages: frames, Outline: outline,
+		Title:   o.Number + " " + c.W.Common.Revision.With(o.Revision) + ": " + e.Tag + " " + e.Name,
+		Subject: o.Title, Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline,
 	}
 }
 
@@ -153,13 +159,4 @@ func sheetPages(frames []layout.Frame) map[string][2]int {
 		out[f.Sheet] = span
 	}
 	return out
-}
-
-// page is the page of an anchor as printed. In the first pass, when no page is
-// known yet, it has the width of two digits.
-func (c *composer) page(anchor string) string {
-	if n, ok := c.pages[anchor]; ok {
-		return strconv.Itoa(n)
-	}
-	return "00"
 }

@@ -1,12 +1,14 @@
 package templates
 
 import (
-	"matchmark/packs/job"
-	"matchmark/templates/words"
 	"strings"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/templates/block"
+	"matchmark/templates/dimension"
+	"matchmark/templates/words"
 )
 
 // critical sets the sheet that is asked for in the middle of the night: every
@@ -16,16 +18,16 @@ func critical(c *composer) []layout.Piece {
 	if len(dims) == 0 {
 		return nil
 	}
-	out := []layout.Piece{c.ruleLine(c.w.Critical.Rule)}
+	out := []layout.Piece{c.RuleLine(c.W.Critical.Rule)}
 	out = append(out, c.traps()...)
-	w := c.w
+	w := c.W
 	found, left := c.criticalWidth(dims)
-	g := c.grid(col(w.Common.Mark, 22), col(w.Common.WhatMeasured, 0), col(w.Common.Limit, 56), col(c.w.Common.AsFound, found), col(c.w.Common.AsLeft, left), col(c.w.Common.Initials, 21))
+	g := c.Grid(block.Col(w.Common.Mark, 22), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 56), block.Col(c.W.Common.AsFound, found), block.Col(c.W.Common.AsLeft, left), block.Col(c.W.Common.Initials, 21))
 	var rows []layout.Row
 	for _, d := range dims {
 		rows = append(rows, c.criticalRow(g, d))
 	}
-	pieces := g.table.Pieces(rows)
+	pieces := g.Table.Pieces(rows)
 	pieces[0].Gap = 3
 	return append(out, pieces...)
 }
@@ -34,7 +36,7 @@ func critical(c *composer) []layout.Piece {
 func (c *composer) criticalDims() []*job.Dim {
 	var out []*job.Dim
 	done := map[*job.Dim]bool{}
-	for _, d := range c.job.Dims {
+	for _, d := range c.Job.Dims {
 		critical := d.Critical
 		if d.In != nil {
 			d = d.In
@@ -51,15 +53,15 @@ func (c *composer) criticalDims() []*job.Dim {
 // steps and their pages.
 func (c *composer) traps() []layout.Piece {
 	const columns = 3
-	width := (c.width - (columns-1)*layout.GapX) / columns
+	width := (c.Span - (columns-1)*layout.GapX) / columns
 	var things []string
 	at := map[string][]layout.Run{}
-	for _, s := range c.job.Sections {
+	for _, s := range c.Job.Sections {
 		for _, st := range s.Steps {
 			if st.Missed == "" || st.Undoes != nil {
 				continue // the row that undoes a step says the same again
 			}
-			where := c.w.Common.StepPage.With(st.No, c.page("step "+st.No))
+			where := c.W.Common.StepPage.With(st.No, c.Page("step "+st.No))
 			if p := st.Place.Label; p != "" {
 				where += " " + p
 			}
@@ -82,7 +84,7 @@ func (c *composer) traps() []layout.Piece {
 	for i := 0; i < len(lines); i += each {
 		cols = append(cols, layout.Above(0.6, lines[i:min(i+each, len(lines))]...))
 	}
-	return []layout.Piece{{Block: layout.Above(1, c.heading(c.w.Critical.Traps), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
+	return []layout.Piece{{Block: layout.Above(1, c.Heading(c.W.Critical.Traps), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
 }
 
 // criticalWidth is the width of the columns of boxes: that of the widest box.
@@ -105,18 +107,18 @@ func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 	case form != reading.Digits && form != reading.Fraction:
 		return c.answerTicks(d)
 	case d.Positions.Boxes() == 1:
-		return c.box(d, side{copied: true}, "", true)
+		return dimension.Box(c.Composer, d, dimension.Side{Copied: true}, "", true)
 	}
 	var out []layout.Block
 	for _, w := range d.Worst() {
-		caption := c.w.Critical.Smallest
+		caption := c.W.Critical.Smallest
 		if w == job.Largest {
-			caption = c.w.Critical.Largest
+			caption = c.W.Critical.Largest
 		}
-		out = append(out, c.box(d, side{copied: true}, caption, true))
+		out = append(out, dimension.Box(c.Composer, d, dimension.Side{Copied: true}, caption, true))
 	}
 	for _, g := range d.Groups() {
-		out = append(out, c.groupBox(d, g, c.w.Common.Group[g], true))
+		out = append(out, dimension.GroupBox(c.Composer, d, g, c.W.Common.Group[g], true))
 	}
 	return layout.Above(layout.GapY, out...)
 }
@@ -129,24 +131,16 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 	}
 	var ticks []layout.Block
 	for _, a := range l.Answers() {
-		ticks = append(ticks, c.Tick(layout.Body, c.answerWord(a), d.At))
+		ticks = append(ticks, c.Tick(layout.Body, dimension.AnswerWord(c.Composer, a), d.At))
 	}
 	return layout.Above(layout.GapY, ticks...)
 }
 
-// answerWord is a fixed word of the catalogue, or the author's own.
-func (c *composer) answerWord(a reading.Answer) string {
-	if a.Word != reading.Literal {
-		return c.w.Limit[a.Word]
-	}
-	return a.Phrase
-}
-
 // criticalRow is one dimension.
-func (c *composer) criticalRow(g grid, d *job.Dim) layout.Row {
-	what := []layout.Block{g.text(1, layout.Strong, d.What, d.At)}
-	if state := strings.Join(c.stateLine(d), " · "); state != "" {
-		what = append(what, g.text(1, layout.Sub, state, d.At))
+func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
+	what := []layout.Block{g.Text(1, layout.Strong, d.What, d.At)}
+	if state := strings.Join(dimension.StateLine(c.Composer, d), " · "); state != "" {
+		what = append(what, g.Text(1, layout.Sub, state, d.At))
 	}
 	var pages []string
 	for _, p := range []string{c.whereRead(d, d.FoundAt, "found "), c.whereRead(d, d.LeftAt, "left ")} {
@@ -154,26 +148,26 @@ func (c *composer) criticalRow(g grid, d *job.Dim) layout.Row {
 			pages = append(pages, p)
 		}
 	}
-	mark := layout.Above(0.5, g.mark(0, layout.StepNo, d.Mark, d.At), g.text(0, layout.Caption, strings.Join(pages, ", "), d.At))
+	mark := layout.Above(0.5, g.Mark(0, layout.StepNo, d.Mark, d.At), g.Text(0, layout.Caption, strings.Join(pages, ", "), d.At))
 	if trap := trapOf(d); trap != "" {
-		flag := layout.Run{Text: c.w.Critical.Missed, Style: layout.SubBold, Deco: layout.Inverse}
-		what = append(what, c.Para(g.table.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
+		flag := layout.Run{Text: c.W.Critical.Missed, Style: layout.SubBold, Deco: layout.Inverse}
+		what = append(what, c.Para(g.Table.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
 	}
 	limit := c.indexLimit(g, d)
 	var act []string
 	for _, n := range []struct {
 		sentence words.Sentence
 		value    string
-	}{{c.w.Common.IfOver, d.Over}, {c.w.Common.IfUnder, d.Under}, {c.w.Common.IfOut, d.Out}} {
+	}{{c.W.Common.IfOver, d.Over}, {c.W.Common.IfUnder, d.Under}, {c.W.Common.IfOut, d.Out}} {
 		if n.value != "" {
 			act = append(act, n.sentence.With(n.value))
 		}
 	}
-	limit = layout.Above(0.5, limit, g.text(2, layout.Sub, strings.Join(act, " · "), d.At))
+	limit = layout.Above(0.5, limit, g.Text(2, layout.Sub, strings.Join(act, " · "), d.At))
 	if d.NotSourced() {
-		limit = layout.Above(0.5, limit, c.Para(g.table.Room(2), []layout.Run{{Text: c.w.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
+		limit = layout.Above(0.5, limit, c.Para(g.Table.Room(2), []layout.Run{{Text: c.W.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
 	}
-	row := g.row(d.At, mark, layout.Above(0.5, what...), limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false),
+	row := g.Row(d.At, mark, layout.Above(0.5, what...), limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false),
 		c.Box(layout.RoleInitials, "", d.At))
 	row.Middle = true
 	return row

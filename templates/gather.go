@@ -1,16 +1,17 @@
 package templates
 
 import (
-	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // gather sets the lists of what is fetched before the work: instruments, tools,
 // spares and consumables, with boxes for what was issued, used and returned.
 func gather(c *composer) []layout.Piece {
-	w, s := c.w, c.job.Supplies
+	w, s := c.W, c.Job.Supplies
 	out := c.instrumentList(s.Instruments)
 	for _, l := range []struct {
 		title string
@@ -23,7 +24,7 @@ func gather(c *composer) []layout.Piece {
 	if len(out) == 0 {
 		return nil
 	}
-	return append([]layout.Piece{c.ruleLine(w.Gather.Rule)}, out...)
+	return append([]layout.Piece{c.RuleLine(w.Gather.Rule)}, out...)
 }
 
 // instrumentList has a box for the number of each instrument and for the day on
@@ -32,8 +33,8 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 	if len(list) == 0 {
 		return nil
 	}
-	w := c.w
-	g := c.grid(col(w.Gather.Instruments, 0), col(w.Common.InstrumentNo, 30), col(w.Gather.CalDue, 30), col(w.Gather.Issued, 18), col(w.Gather.Returned, 18))
+	w := c.W
+	g := c.Grid(block.Col(w.Gather.Instruments, 0), block.Col(w.Common.InstrumentNo, 30), block.Col(w.Gather.CalDue, 30), block.Col(w.Gather.Issued, 18), block.Col(w.Gather.Returned, 18))
 	var rows []layout.Row
 	for _, in := range list {
 		facts := []string{}
@@ -46,10 +47,10 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 		if len(in.Dims) > 0 {
 			facts = append(facts, strings.Join(baseMarks(in.Dims), ", "))
 		}
-		what := g.about(0, in.Name, strings.Join(facts, " · "), in.At)
-		rows = append(rows, g.row(in.At, what, g.text(1, layout.Body, in.Number, in.At)))
+		what := g.About(0, in.Name, strings.Join(facts, " · "), in.At)
+		rows = append(rows, g.Row(in.At, what, g.Text(1, layout.Body, in.Number, in.At)))
 	}
-	return g.under(append(rows, g.blank(1)...))
+	return g.Under(append(rows, g.Blank(1)...))
 }
 
 // baseMarks are the marks of dimensions without their places, each once.
@@ -65,8 +66,8 @@ func baseMarks(ds []*job.Dim) []string {
 
 // supplyList is one of the lists of tools, spares and consumables.
 func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
-	w := c.w
-	g := c.grid(col(title, 0), col(w.Gather.HowMuch, 24), col(w.Gather.Issued, 18), col(w.Gather.Used, 18), col(w.Gather.Returned, 18))
+	w := c.W
+	g := c.Grid(block.Col(title, 0), block.Col(w.Gather.HowMuch, 24), block.Col(w.Gather.Issued, 18), block.Col(w.Gather.Used, 18), block.Col(w.Gather.Returned, 18))
 	var rows []layout.Row
 	for _, s := range list {
 		var facts []string
@@ -80,24 +81,11 @@ func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
 			add(w.Gather.AlwaysRenewed)
 		}
 		if len(s.Steps) > 0 {
-			add(w.Gather.UsedAt.With(c.stepRefs(s.Steps)))
+			add(w.Gather.UsedAt.With(c.StepRefs(s.Steps)))
 		}
 		add(s.Note)
-		what := g.about(0, s.What, strings.Join(facts, " · "), s.At)
-		rows = append(rows, g.row(s.At, what, g.text(1, layout.Body, s.Count, s.At)))
+		what := g.About(0, s.What, strings.Join(facts, " · "), s.At)
+		rows = append(rows, g.Row(s.At, what, g.Text(1, layout.Body, s.Count, s.At)))
 	}
-	return g.under(append(rows, g.blank(1)...))
-}
-
-// stepRef is a step with its page: 3.2 p. 9.
-func (c *composer) stepRef(st *job.Step) string {
-	return c.w.Common.StepPage.With(st.No, c.page("step "+st.No))
-}
-
-func (c *composer) stepRefs(list []*job.Step) string {
-	var out []string
-	for _, st := range list {
-		out = append(out, c.stepRef(st))
-	}
-	return strings.Join(out, ", ")
+	return g.Under(append(rows, g.Blank(1)...))
 }

@@ -1,13 +1,14 @@
 package templates
 
 import (
-	"matchmark/packs/job"
 	"slices"
 	"strconv"
 	"strings"
 	"unicode"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // Sizes of tags and labels, and the marks on them.
@@ -38,7 +39,7 @@ func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
 	p.TagCount = 0
 	for _, s := range sizes {
 		var labels []layout.Block
-		for _, t := range c.job.Tags {
+		for _, t := range c.Job.Tags {
 			if t.Kind == s.kind && keep(t.Mark) {
 				labels = append(labels, s.set(t).Tagged(t.At))
 				p.TagCount++
@@ -49,16 +50,16 @@ func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
 		frames = append(frames, pages.Frames...)
 	}
 	p.Tags = c.doc(frames, nil)
-	p.Tags.Title += ", " + c.w.Tag.Title
+	p.Tags.Title += ", " + c.W.Tag.Title
 	return misfits
 }
 
 // numbered is "3 of 18", or that the tag is a spare.
 func (c *composer) numbered(t *job.Tag) string {
 	if t.Spare {
-		return c.w.Tag.Spare
+		return c.W.Tag.Spare
 	}
-	return c.w.Common.PageOf.With(strconv.Itoa(t.N), strconv.Itoa(t.Of))
+	return c.W.Common.PageOf.With(strconv.Itoa(t.N), strconv.Itoa(t.Of))
 }
 
 // hangTag is tied to a part or container: all above the tear line, and the stub
@@ -124,27 +125,27 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 		}
 		return c.Para(width, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: t.At})
 	}
-	e, o := c.job.Equipment, c.job.Order
+	e, o := c.Job.Equipment, c.Job.Order
 	name := c.tagName(t)
 	if t.Part == nil && !t.Spare || job.Pieces(t.In) > 1 {
 		name += ", " + c.inIt(t)
 	}
 	out := []layout.Block{para(layout.Strong, name)}
 	if t.Part == nil && !t.Scrap {
-		out = append(out, para(layout.Sub, joined(partList(t.In), c.bagsInside(t))))
+		out = append(out, para(layout.Sub, joined(block.PartList(t.In), c.bagsInside(t))))
 	}
-	out = append(out, para(layout.Sub, e.Tag+" "+e.Name+" · "+o.Number+" "+c.w.Common.Revision.With(o.Revision)))
+	out = append(out, para(layout.Sub, e.Tag+" "+e.Name+" · "+o.Number+" "+c.W.Common.Revision.With(o.Revision)))
 	if t.Spare {
-		return append(out, c.WideBox(layout.RoleWords, width, 1, c.w.Common.Contents, nil), c.WideBox(layout.RoleWords, width, 1, c.w.Common.OffAt, nil))
+		return append(out, c.WideBox(layout.RoleWords, width, 1, c.W.Common.Contents, nil), c.WideBox(layout.RoleWords, width, 1, c.W.Common.OffAt, nil))
 	}
 	if t.Scrap {
 		// What goes to scrap in a long job has no room here: the register lists it.
-		return append(out, para(layout.Strong, c.w.Tag.ScrapKept), para(layout.Body, c.w.Tag.ScrapListed.With(c.page("register "+t.Mark))))
+		return append(out, para(layout.Strong, c.W.Tag.ScrapKept), para(layout.Body, c.W.Tag.ScrapListed.With(c.Page("register "+t.Mark))))
 	}
 	if len(t.In) > 0 {
-		steps := c.w.Common.OffAt + " " + c.stepsAndPages(t.In)
+		steps := c.W.Common.OffAt + " " + c.stepsAndPages(t.In)
 		if len(t.Out) > 0 {
-			steps += " · " + c.w.Common.BackAt + " " + c.stepsAndPages(t.Out)
+			steps += " · " + c.W.Common.BackAt + " " + c.stepsAndPages(t.Out)
 		}
 		out = append(out, para(layout.Body, steps))
 	}
@@ -161,27 +162,27 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 		more = append(more, layout.Run{Text: text, Style: st, Deco: deco})
 	}
 	if t.Keep != "" {
-		add(layout.Strong, layout.Plain, c.w.Tag.Keep+" "+t.Keep)
+		add(layout.Strong, layout.Plain, c.W.Tag.Keep+" "+t.Keep)
 	}
 	if spot := liesAt(t); spot != "" {
 		add(layout.Strong, layout.Boxed, spot)
 	}
 	if t.Support != "" {
-		add(layout.Body, layout.Plain, c.w.Common.On.With(t.Support))
+		add(layout.Body, layout.Plain, c.W.Common.On.With(t.Support))
 	}
 	for _, text := range c.waysRound(t) {
 		add(layout.Strong, layout.Plain, text)
 	}
 	for _, s := range t.Sets {
-		add(layout.SubBold, layout.Boxed, c.w.Common.MatchedSet.With(s.Mark))
+		add(layout.SubBold, layout.Boxed, c.W.Common.MatchedSet.With(s.Mark))
 	}
 	for _, m := range missedOf(t) {
 		add(layout.SubBold, layout.Inverse, m)
 	}
 	if t.Mass != nil {
-		sentence := c.w.Tag.Mass
+		sentence := c.W.Tag.Mass
 		if t.MassAtLeast {
-			sentence = c.w.Tag.MassAtLeast
+			sentence = c.W.Tag.MassAtLeast
 		}
 		add(layout.Strong, layout.Plain, sentence.With(t.Mass.Print()))
 	}
@@ -194,10 +195,10 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 // tagName is what a tag is hung on.
 func (c *composer) tagName(t *job.Tag) string {
 	if t.Scrap {
-		return c.w.Tag.ScrapBag
+		return c.W.Tag.ScrapBag
 	}
 	if t.Pocket != "" {
-		return c.w.Tag.BagIn.With(t.Container.Name, t.Pocket)
+		return c.W.Tag.BagIn.With(t.Container.Name, t.Pocket)
 	}
 	return t.Name
 }
@@ -217,7 +218,7 @@ func (c *composer) waysRound(t *job.Tag) []string {
 	var out []string
 	for _, m := range t.In {
 		for _, r := range m.Part.WayRound {
-			text := c.w.Tag.SideFaces.With(r.Mark, r.Faces)
+			text := c.W.Tag.SideFaces.With(r.Mark, r.Faces)
 			if t.Part == nil {
 				text = r.Part.Name + ": " + text // one of several in a container
 			}
@@ -242,16 +243,16 @@ func (c *composer) bagsInside(t *job.Tag) string {
 	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {
 		return ""
 	}
-	return c.w.Tag.BagsInside.With(strings.Join(t.Container.Pockets, ", "))
+	return c.W.Tag.BagsInside.With(strings.Join(t.Container.Pockets, ", "))
 }
 
 // inIt is how many pieces are in a container, without those in the bags inside it;
 // of one that holds nothing but bags, how many of these.
 func (c *composer) inIt(t *job.Tag) string {
 	if n := bagsOnly(t); n > 0 {
-		return c.w.Tag.Bags.With(strconv.Itoa(n))
+		return c.W.Tag.Bags.With(strconv.Itoa(n))
 	}
-	return c.w.Common.Pieces(job.Pieces(t.In))
+	return c.W.Common.Pieces(job.Pieces(t.In))
 }
 
 // bagsOnly is the number of bags in a container that holds nothing but bags, which
@@ -300,7 +301,7 @@ const leastWord = 3
 // below them what becomes of it, beside the code with its text.
 func (c *composer) tagLow(t *job.Tag, width layout.Mm) layout.Block {
 	const count = 15
-	w := c.w
+	w := c.W
 	code := c.codeWithText(t, tagCode)
 	row := layout.Beside(layout.GapX,
 		c.WideBox(layout.RoleWords, count, 1, w.Common.CountedIn, t.At), c.WideBox(layout.RoleWords, count, 1, w.Common.CountedOut, t.At),
@@ -328,14 +329,14 @@ func (c *composer) stub(t *job.Tag) layout.Block {
 	if mark.W < c.Width(layout.MarkTag(layout.Bold, stubMark), t.Mark) {
 		mark = c.Para(width, []layout.Run{layout.T(layout.Head, t.Mark)}, layout.ParaOpts{Ref: t.At})
 	}
-	facts := c.w.Tag.Stub + " · " + c.numbered(t)
+	facts := c.W.Tag.Stub + " · " + c.numbered(t)
 	if !t.Spare {
 		facts += " · " + c.inIt(t)
 	}
 	text := layout.Above(0.3, mark,
 		c.Line(width, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At}),
 		c.Line(width, []layout.Run{layout.T(layout.Caption, facts)}, layout.ParaOpts{Ref: t.At}),
-		c.WideBox(layout.RoleWords, width, 1, c.w.Common.InitialsDate, t.At))
+		c.WideBox(layout.RoleWords, width, 1, c.W.Common.InitialsDate, t.At))
 	return layout.Middle(2, layout.Space(1, 1), code, text).Fill(hangW, stubH-0.8, 0, 0.5)
 }
 
@@ -364,7 +365,7 @@ func (c *composer) boxLabel(t *job.Tag) layout.Block {
 // labelBoxes are the boxes at the foot of a box label, and what becomes of the
 // parts.
 func (c *composer) labelBoxes(t *job.Tag, width layout.Mm) layout.Block {
-	w := c.w
+	w := c.W
 	tick := func(word string) layout.Block { return c.Tick(layout.Caption, word, t.At) }
 	status := layout.Beside(2, layout.Above(1, tick(w.Tag.Reuse), tick(w.Common.Scrap)), layout.Above(1, tick(w.Tag.Repair), tick(w.Tag.OnHold)))
 	each := (width - status.W - 3*layout.GapX) / 3

@@ -31,7 +31,7 @@ func (c *composer) warningList() []layout.Block {
 			n += "s"
 		}
 		head := []layout.Run{{Text: sentence.With(n), Style: layout.Strong, Deco: layout.Inverse}}
-		rows := []layout.Block{layout.Above(1, c.Para(c.width, head, layout.ParaOpts{}), c.rule(layout.Heavy))}
+		rows := []layout.Block{layout.Above(1, c.Para(c.Span, head, layout.ParaOpts{}), c.Rule(layout.Heavy))}
 		for _, p := range list {
 			rows = append(rows, c.warning(word, p))
 		}
@@ -39,8 +39,8 @@ func (c *composer) warningList() []layout.Block {
 		out = append(out, layout.Above(1.5, rows[:2]...))
 		out = append(out, rows[2:]...)
 	}
-	add(c.w.Front.ErrorSum, c.w.Front.ErrorOne, c.w.Front.ErrorWord, errors)
-	add(c.w.Front.WarningSum, c.w.Front.WarningOne, c.w.Front.WarningWord, warnings)
+	add(c.W.Front.ErrorSum, c.W.Front.ErrorOne, c.W.Front.ErrorWord, errors)
+	add(c.W.Front.WarningSum, c.W.Front.WarningOne, c.W.Front.WarningWord, warnings)
 	return out
 }
 
@@ -48,16 +48,16 @@ func (c *composer) warningList() []layout.Block {
 func (c *composer) warning(word string, p source.Problem) layout.Block {
 	const wordW = 22
 	runs := []layout.Run{layout.T(layout.Body, p.Message)}
-	small := c.w.Front.AtLine.With(path.Base(p.Pos.File), strconv.Itoa(p.Pos.Line))
+	small := c.W.Front.AtLine.With(path.Base(p.Pos.File), strconv.Itoa(p.Pos.Line))
 	if p.Pos.Line == 0 {
 		small = path.Base(p.Pos.File)
 	}
 	for _, s := range p.See {
-		small += " · " + c.w.Front.SeeAlso.With(strconv.Itoa(s.Pos.Line), s.What)
+		small += " · " + c.W.Front.SeeAlso.With(strconv.Itoa(s.Pos.Line), s.What)
 	}
 	plate := c.Words(layout.SubBold, word)
 	plate.W = wordW
 	return layout.Beside(0, plate, layout.Above(0.3,
-		c.Para(c.width-wordW, runs, layout.ParaOpts{Ref: p.Pos}),
-		c.Para(c.width-wordW, []layout.Run{layout.T(layout.Sub, small)}, layout.ParaOpts{Ref: p.Pos})))
+		c.Para(c.Span-wordW, runs, layout.ParaOpts{Ref: p.Pos}),
+		c.Para(c.Span-wordW, []layout.Run{layout.T(layout.Sub, small)}, layout.ParaOpts{Ref: p.Pos})))
 }
