@@ -26,7 +26,7 @@ func cautions(c *composer) []layout.Piece {
 		g := c.Grid(block.Col(w.Cautions.Permit, 0), block.Col(w.Cautions.PermitNumber, 30), block.Col(w.Cautions.PermitUntil, 30), block.Col(w.Cautions.PermitGiven, 50))
 		var rows []layout.Row
 		for _, p := range j.Permits {
-			rows = append(rows, g.Row(p.At, g.About(0, p.What, joined(p.Note, w.Cautions.BeforeSteps.With(c.StepRefs(p.Steps))), p.At)))
+			rows = append(rows, g.Row(p.At, g.About(0, p.What, joinFacts(p.Note, w.Cautions.BeforeSteps.With(c.StepRefs(p.Steps))), p.At)))
 		}
 		out = append(out, g.Under(rows)...)
 	}

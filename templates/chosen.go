@@ -19,7 +19,7 @@ func (c *composer) chosen() layout.Block {
 		case x.Build != "" && x.Serial != "":
 			state = w.Front.BuildBySerial.With(strings.ReplaceAll(x.Build, "-", " "), x.Means, x.Serial)
 		case x.Build != "":
-			state = w.Front.Build.With(strings.ReplaceAll(x.Build, "-", " "), x.Means)
+			state = w.Front.BuildSaid.With(strings.ReplaceAll(x.Build, "-", " "), x.Means)
 		case !x.Fitted:
 			state = w.Front.NotFitted
 		}

@@ -46,8 +46,8 @@ func kinds() []kind {
 		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false},
 		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false},
 		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false},
-		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, apart(liftsheet.Sheet), false},
-		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, apart(heatsheet.Sheet), false},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage(liftsheet.Sheet), false},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage(heatsheet.Sheet), false},
 		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false},
 		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false},
 		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true},
@@ -60,8 +60,8 @@ func kinds() []kind {
 	}
 }
 
-// apart is a sheet that has a package of its own.
-func apart(flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
+// ownPackage is a sheet that has a package of its own.
+func ownPackage(flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
 	return func(c *composer) []layout.Piece { return flow(c.Composer) }
 }
 
@@ -105,7 +105,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
 	for _, k := range kinds() {
-		c := c.across(k)
+		c := c.forSheet(k)
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
 			continue
@@ -115,18 +115,18 @@ func (c *composer) sheets() []layout.Sheet {
 			Name: k.name, Title: title, Pieces: pieces,
 			Head:      func(page, total int) layout.Block { return c.head(title, page, total) },
 			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
-			Landscape: lyingSheets[k.name],
+			Landscape: landscape[k.name],
 		})
 	}
 	return out
 }
 
-// lyingSheets are set across the page.
-var lyingSheets = map[string]bool{"readings": true, "critical": true}
+// landscape are set across the page.
+var landscape = map[string]bool{"readings": true, "critical": true}
 
-// across is the composer for a sheet: a sheet that lies has another width.
-func (c *composer) across(k kind) *composer {
-	if !lyingSheets[k.name] {
+// forSheet is the composer for a sheet: a sheet that lies has another width.
+func (c *composer) forSheet(k kind) *composer {
+	if !landscape[k.name] {
 		return c
 	}
 	turned, wide := *c, *c.Composer

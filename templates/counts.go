@@ -15,7 +15,7 @@ func counts(c *composer) []layout.Piece {
 	if c.Job.Tagged() == 0 {
 		return nil
 	}
-	g := c.Grid(block.Col(w.Common.Mark, 30), block.Col(w.Common.Contents, 0), block.Col(w.Counts.StubSeen, 14), block.Col(w.Counts.Expected, 14), block.Col(w.Counts.CountMid, 18), block.Col(w.Common.InitialsDate, 20),
+	g := c.Grid(block.Col(w.Common.Mark, 30), block.Col(w.Common.Contents, 0), block.Col(w.Counts.StubSeen, 14), block.Col(w.Counts.Expected, 14), block.Col(w.Counts.CountedApart, 18), block.Col(w.Common.InitialsDate, 20),
 		block.Col(w.Common.CountOut, 16), block.Col(w.Common.Scrap, 16), block.Col(w.Counts.LeftOver, 16))
 	var rows []layout.Row
 	for _, t := range c.Job.Tags {
@@ -23,7 +23,7 @@ func counts(c *composer) []layout.Piece {
 			rows = append(rows, g.Row(t.At, g.Text(0, layout.Strong, t.Mark, t.At), layout.Block{}, c.Tick(layout.Body, "", t.At)))
 			continue
 		}
-		rows = append(rows, g.Row(t.At, g.Text(0, layout.Strong, t.Mark, t.At), g.Text(1, layout.Sub, joined(c.tagName(t), bagParts(t)), t.At), c.Tick(layout.Body, "", t.At),
+		rows = append(rows, g.Row(t.At, g.Text(0, layout.Strong, t.Mark, t.At), g.Text(1, layout.Sub, joinFacts(c.tagName(t), bagParts(t)), t.At), c.Tick(layout.Body, "", t.At),
 			g.Text(3, layout.Strong, c.expected(t), t.At)))
 	}
 	out := c.ListSheet(w.Counts.Rule, g, rows)

@@ -19,7 +19,7 @@ func critical(c *composer) []layout.Piece {
 		return nil
 	}
 	out := []layout.Piece{c.RuleLine(c.W.Critical.Rule)}
-	out = append(out, c.traps()...)
+	out = append(out, c.easilyMissed()...)
 	w := c.W
 	found, left := c.criticalWidth(dims)
 	g := c.Grid(block.Col(w.Common.Mark, 22), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 56), block.Col(c.W.Common.AsFound, found), block.Col(c.W.Common.AsLeft, left), block.Col(c.W.Common.Initials, 21))
@@ -49,9 +49,9 @@ func (c *composer) criticalDims() []*job.Dim {
 	return out
 }
 
-// traps lists what is easily missed, one thing a line in three columns, with the
+// easilyMissed lists what is easily missed, one thing a line in three columns, with the
 // steps and their pages.
-func (c *composer) traps() []layout.Piece {
+func (c *composer) easilyMissed() []layout.Piece {
 	const columns = 3
 	width := (c.Span - (columns-1)*layout.GapX) / columns
 	var things []string
@@ -84,7 +84,7 @@ func (c *composer) traps() []layout.Piece {
 	for i := 0; i < len(lines); i += each {
 		cols = append(cols, layout.Above(0.6, lines[i:min(i+each, len(lines))]...))
 	}
-	return []layout.Piece{{Block: layout.Above(1, c.Heading(c.W.Critical.Traps), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
+	return []layout.Piece{{Block: layout.Above(1, c.Heading(c.W.Critical.EasilyMissedTitle), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
 }
 
 // criticalWidth is the width of the columns of boxes: that of the widest box.
@@ -149,8 +149,8 @@ func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
 		}
 	}
 	mark := layout.Above(0.5, g.Mark(0, layout.StepNo, d.Mark, d.At), g.Text(0, layout.Caption, strings.Join(pages, ", "), d.At))
-	if trap := trapOf(d); trap != "" {
-		flag := layout.Run{Text: c.W.Critical.Missed, Style: layout.SubBold, Deco: layout.Inverse}
+	if trap := missedAt(d); trap != "" {
+		flag := layout.Run{Text: c.W.Critical.EasilyMissed, Style: layout.SubBold, Deco: layout.Inverse}
 		what = append(what, c.Para(g.Table.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
 	}
 	limit := c.indexLimit(g, d)
@@ -173,8 +173,8 @@ func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
 	return row
 }
 
-// trapOf is what is easily missed at the steps that read or set a dimension.
-func trapOf(d *job.Dim) string {
+// missedAt is what is easily missed at the steps that read or set a dimension.
+func missedAt(d *job.Dim) string {
 	for _, st := range []*job.Step{d.FoundAt, d.LeftAt} {
 		if st != nil && st.Missed != "" {
 			return st.Missed

@@ -9,11 +9,11 @@ import (
 
 // Measures of the head and foot of every page.
 const (
-	plateH  layout.Mm = 15
-	codeMm  layout.Mm = 17
-	leastMm layout.Mm = 0.5 // the smallest module of a code that a hand scanner reads
-	rightMm layout.Mm = 32
-	titlesH layout.Mm = 21 // the most that machine and job may take in the head
+	plateH      layout.Mm = 15
+	pageCodeW   layout.Mm = 17
+	leastModule layout.Mm = 0.5 // the smallest module of a code that a hand scanner reads
+	pageNoW     layout.Mm = 32
+	titlesH     layout.Mm = 21 // the most that machine and job may take in the head
 )
 
 // head is the top of every page: the plate that names the sheet, machine, job,
@@ -22,14 +22,14 @@ func (c *composer) head(title string, page, total int) layout.Block {
 	o, e := c.Job.Order, c.Job.Equipment
 	plate := c.Words(layout.Plate, title).Pad(0, 4, 0, 4)
 	plate = plate.Fill(max(plate.W, 30), plateH, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
-	titleW := c.Span - plate.W - rightMm - codeMm - 10
+	titleW := c.Span - plate.W - pageNoW - pageCodeW - 10
 	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
 	job := c.Para(titleW, []layout.Run{layout.T(layout.Body, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
 	titles := layout.Above(0.8, machine, job)
 	titles = titles.Fill(titles.W, min(titles.H, titlesH), 0, 0)
-	pages := c.Line(rightMm, []layout.Run{layout.T(layout.Head, c.W.Common.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
-	rev := c.Line(rightMm, []layout.Run{layout.T(layout.Body, c.W.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
-	code := c.QR(c.pageCode(page, total), codeMm, leastMm, o.At)
+	pages := c.Line(pageNoW, []layout.Run{layout.T(layout.Head, c.W.Common.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
+	rev := c.Line(pageNoW, []layout.Run{layout.T(layout.Body, c.W.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
+	code := c.QR(c.pageCode(page, total), pageCodeW, leastModule, o.At)
 	line := layout.Middle(0, plate, layout.Space(5, 1), titles, layout.Space(2, 1), layout.Above(0.8, pages, rev), layout.Space(3, 1), code)
 	return layout.Above(1.5, line, c.Rule(layout.Rule)).Pad(0, 0, 3, 0)
 }
@@ -102,4 +102,12 @@ func (c *composer) small(width layout.Mm, text string) layout.Block {
 		return layout.Block{}
 	}
 	return c.Line(width, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{})
+}
+
+// joinFacts sets a dot between two texts, if there are two.
+func joinFacts(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + " · " + b
 }

@@ -77,7 +77,7 @@ func (c *composer) bindLines(binds []job.Bind) []string {
 		case job.BoundJoint:
 			out = append(out, c.W.Order.Joint.With(at, b.Part.Name))
 		case job.BoundLost:
-			out = append(out, c.W.Order.Lost.With(at, b.Dim.Mark))
+			out = append(out, c.W.Order.Destroyed.With(at, b.Dim.Mark))
 		case job.BoundReading:
 			out = append(out, c.W.Order.Reading.With(at, b.Dim.Mark))
 		case job.BoundLock:

@@ -12,7 +12,7 @@ import (
 // counted in and out and where it is shelved, and spare rows.
 func register(c *composer) []layout.Piece {
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Common.Mark, 30), block.Col(w.Common.Contents, 0), block.Col(w.Register.OffBack, 31), block.Col(w.Common.CountedIn, 19.5), block.Col(w.Common.CountedOut, 19.5), block.Col(w.Common.Shelf, 19.5))
+	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Common.Mark, 30), block.Col(w.Common.Contents, 0), block.Col(w.Register.OffAndBackAt, 31), block.Col(w.Common.CountedIn, 19.5), block.Col(w.Common.CountedOut, 19.5), block.Col(w.Common.Shelf, 19.5))
 	var rows []layout.Row
 	for _, tag := range c.Job.Tags {
 		row := g.Row(tag.At, layout.Block{}, g.Text(1, layout.Strong, tag.Mark, tag.At))
@@ -41,7 +41,7 @@ func (c *composer) registerContents(t *job.Tag) string {
 	if n := job.Pieces(t.In); n > 1 {
 		s += " (" + c.W.Common.Pieces(n) + ")"
 	}
-	s = joined(s, c.bagsInside(t))
+	s = joinFacts(s, c.bagsInside(t))
 	for _, x := range t.Sets {
 		s += " · " + c.W.Common.MatchedSet.With(x.Mark)
 	}

@@ -13,7 +13,7 @@ import (
 func (c *composer) bagLabel(t *job.Tag) layout.Block {
 	const edge, side = 1.5, 16.5
 	const inner = bagW - 2*edge
-	code := c.QR(t.Code, side, leastMm, t.At)
+	code := c.QR(t.Code, side, leastModule, t.At)
 	left := layout.Mm(inner) - side - 1
 	mark := c.Words(layout.MarkTag(layout.Bold, smallMark), t.Base)
 	mark = layout.Block{W: mark.W, H: smallMark + 1, Items: mark.At(0, smallMark+0.5-mark.Base).Items}

@@ -49,7 +49,7 @@ func (c *composer) work(back bool) []layout.Piece {
 	for _, s := range c.Job.Sections {
 		if s.Back != back {
 			if before != nil && before.Back == back {
-				out = append(out, c.goOn(s))
+				out = append(out, c.otherSheet(s))
 			}
 			before = s
 			continue
@@ -73,7 +73,7 @@ func (c *composer) work(back bool) []layout.Piece {
 				continue
 			}
 			pieces := step.Pieces(c.Composer, st)
-			goesOn := step.GoesOn(c.Composer, st)
+			goesOn := step.ContinuedLine(c.Composer, st)
 			for i, p := range pieces {
 				if step.Height(pieces) <= step.Together {
 					p.Group = group
@@ -106,11 +106,11 @@ func sectionTitle(s *job.Section) string {
 	return s.Name + ", " + s.Place.Label
 }
 
-// goOn is the line that sends the reader to the other sheet of work.
-func (c *composer) goOn(s *job.Section) layout.Piece {
-	sentence := c.W.Traveler.GoOnHere
+// otherSheet is the line that sends the reader to the other sheet of work.
+func (c *composer) otherSheet(s *job.Section) layout.Piece {
+	sentence := c.W.Traveler.GoOn
 	if s.Back {
-		sentence = c.W.Reassembly.GoOnHere
+		sentence = c.W.Reassembly.GoOn
 	}
 	text := c.Para(c.Span-8, []layout.Run{layout.T(layout.Strong, "▶ "+sentence.With(s.No, c.Page("section "+s.No)))}, layout.ParaOpts{})
 	return layout.Piece{Block: text.Pad(2, 4, 2, 4).Border(layout.Rect{Weight: layout.Heavy}), Gap: 4}

@@ -34,7 +34,7 @@ const (
 // NoteInFull is the hazard note on the sheet of cautions, with what happens, the
 // rule, who has the last word, and the steps before which it stands.
 func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
-	signs := inRows(c.Signs(n, FullNote), 2)
+	signs := signRows(c.Signs(n, FullNote), 2)
 	width := c.noteWidth(n, FullNote, signs)
 	var small []string
 	if len(n.Signs) > 0 {
@@ -85,8 +85,8 @@ func (c *Composer) Signs(n *job.Caution, high layout.Mm) []layout.Block {
 	return out
 }
 
-// inRows sets signs in rows of so many.
-func inRows(signs []layout.Block, across int) layout.Block {
+// signRows sets signs in rows of so many.
+func signRows(signs []layout.Block, across int) layout.Block {
 	var rows []layout.Block
 	for len(signs) > across {
 		rows = append(rows, layout.Middle(1.5, signs[:across]...))

@@ -10,7 +10,7 @@ func FlowRow(all []layout.Block, width layout.Mm) layout.Block {
 	return layout.Above(layout.GapY, FlowRows(all, width)...)
 }
 
-// FlowRows are the rows of flowRow.
+// FlowRows are the rows of FlowRow.
 func FlowRows(all []layout.Block, width layout.Mm) []layout.Block {
 	var rows []layout.Block
 	var row []layout.Block

@@ -12,6 +12,7 @@ func (c *Composer) StepRef(st *job.Step) string {
 	return c.W.Common.StepPage.With(st.No, c.Page("step "+st.No))
 }
 
+// StepRefs lists steps with their pages.
 func (c *Composer) StepRefs(list []*job.Step) string {
 	var out []string
 	for _, st := range list {
@@ -20,6 +21,7 @@ func (c *Composer) StepRefs(list []*job.Step) string {
 	return strings.Join(out, ", ")
 }
 
+// PartList names the parts of some moves with their numbers: 4 Hex bolt, 1 Cover.
 func PartList(ms []*job.Move) string {
 	var out []string
 	for _, x := range job.Contents(ms) {

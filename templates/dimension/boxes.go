@@ -15,13 +15,13 @@ func boxBlock(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layo
 	switch p := d.Positions; {
 	case p.Kind == job.Single:
 		row := boxRow(c, d, sides, nil, width)
-		if w := work(sides); w == &d.LeftWork {
+		if w := workOf(sides); w == &d.LeftWork {
 			row = layout.Above(layout.GapY, row, adjustRow(c, d, width))
 		}
 		return row
 	case len(sides) > 1:
 		table := boxTable(c, d, sides)
-		if m := adjusts(d); m != nil && m.Thick != nil && work(sides) == &d.LeftWork {
+		if m := movement(d); m != nil && m.Thick != nil && workOf(sides) == &d.LeftWork {
 			table = layout.Above(layout.GapY, table, adjustRow(c, d, width))
 		}
 		return table
@@ -173,13 +173,13 @@ func rowsOf(c *block.Composer, d *job.Dim, s Side, down, across []string) layout
 			}
 			row = append(row, Box(c, d, s, caption, false))
 		}
-		rows = append(rows, named(c, d, r, labelW, layout.Bottom(layout.GapX, row...)))
+		rows = append(rows, namedRow(c, d, r, labelW, layout.Bottom(layout.GapX, row...)))
 	}
 	return layout.Above(layout.GapY, rows...)
 }
 
-// named sets the name of a row before its boxes.
-func named(c *block.Composer, d *job.Dim, name string, width layout.Mm, boxes layout.Block) layout.Block {
+// namedRow sets the name of a row before its boxes.
+func namedRow(c *block.Composer, d *job.Dim, name string, width layout.Mm, boxes layout.Block) layout.Block {
 	label := c.Line(width, []layout.Run{layout.T(layout.Sub, name)}, layout.ParaOpts{Ref: d.At})
 	return layout.Bottom(2, label.Pad(0, 0, 2.5, 0), boxes)
 }
@@ -199,7 +199,7 @@ func boxList(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Bloc
 			if k == i {
 				caption = withUnit(c, d, s.caption)
 			}
-			rows = append(rows, named(c, d, names[k], labelW, Box(c, d, s, caption, false)))
+			rows = append(rows, namedRow(c, d, names[k], labelW, Box(c, d, s, caption, false)))
 		}
 		columns = append(columns, layout.Above(layout.GapY, rows...))
 	}

@@ -20,7 +20,7 @@ const balloonW layout.Mm = 20
 func Block(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) layout.Block {
 	left, leftW := balloon(c, d), balloonW
 	if picture.Drawn(d.Kind) {
-		left, leftW = pictured(c, d), picture.Width+3
+		left, leftW = pictureColumn(c, d), picture.Width+3
 	}
 	inner := c.Span - leftW - 2*block.CellPad
 	head := layout.Above(0.5, append(Head(c, d, note, inner), limitLines(c, d, back, inner)...)...)
@@ -33,8 +33,8 @@ func Block(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) 
 			head = layout.Above(1.5, head, layout.Above(layout.GapY, rows[:last]...))
 		}
 	}
-	extra := beside(c, d, sides, inner, d.Positions.Kind != job.Row || len(sides) > 1)
-	if corner, ok := cornered(boxes, extra, inner); ok && d.Positions.Kind == job.Clock {
+	extra := extraBoxes(c, d, sides, inner, d.Positions.Kind != job.Row || len(sides) > 1)
+	if corner, ok := intoCorner(boxes, extra, inner); ok && d.Positions.Kind == job.Clock {
 		boxes, extra = corner, layout.Block{}
 	}
 	body := layout.Above(layout.GapY, layout.Above(1.5, head, boxes), extra)
@@ -54,9 +54,9 @@ func Block(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) 
 	return framed(c, left, leftW, body, inner)
 }
 
-// cornered puts a small block into the lower right corner of a large one, if the
+// intoCorner puts a small block into the lower right corner of a large one, if the
 // large one leaves it free, as the boxes about a clock face do.
-func cornered(large, small layout.Block, width layout.Mm) (layout.Block, bool) {
+func intoCorner(large, small layout.Block, width layout.Mm) (layout.Block, bool) {
 	if small.Empty() || small.H > large.H {
 		return layout.Block{}, false
 	}
@@ -104,11 +104,11 @@ func balloon(c *block.Composer, d *job.Dim) layout.Block {
 	return layout.Above(1, ring, fullMark(c, d, balloonW-2, layout.Centered).At(1, 0))
 }
 
-// pictured is the column of a dimension with a picture: the mark in a ring, beside
+// pictureColumn is the column of a dimension with a picture: the mark in a ring, beside
 // it the part whose face the picture begins at, the picture below them.
-func pictured(c *block.Composer, d *job.Dim) layout.Block {
+func pictureColumn(c *block.Composer, d *job.Dim) layout.Block {
 	const besideRing = 17 // units of the drawing that lie below the ring
-	upper, below := picture.Parts(c.Setter, d, besideRing)
+	upper, below := picture.NameAndDrawing(c.Setter, d, besideRing)
 	ring := ring(c, d).At(0.5, 0)
 	top := max(ring.H-upper.H, 0) // the name stands right above the line from it
 	return layout.Above(0.4, layout.Beside(0.7, ring, upper.Pad(top, 0, 0, 0)), below.At(1.5, 0))

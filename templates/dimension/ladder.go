@@ -8,7 +8,6 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/templates/block"
-	"matchmark/templates/picture"
 	"matchmark/templates/words"
 )
 
@@ -18,18 +17,18 @@ const (
 	digitW  layout.Mm = 5.5
 )
 
-// worked sets what is worked out by hand: the sum in words, then the ladder, once
+// ladders sets what is worked out by hand: the sum in words, then the ladder, once
 // or for every position, the result box with its limit beside it.
-func worked(c *block.Composer, d *job.Dim, l *job.Ladder, s Side, width layout.Mm) []layout.Block {
+func ladders(c *block.Composer, d *job.Dim, l *job.Ladder, s Side, width layout.Mm) []layout.Block {
 	out := []layout.Block{sumLine(c, d, l, width)}
 	limit := ""
 	switch {
 	case s.work.Late != nil:
 	case d.Left != nil && d.Left.Kind == reading.Record:
 	case d.Left != nil:
-		limit = eachWords(c.W, d.Left)
+		limit = eachLimit(c.W, d.Left)
 	case d.WatchedOnly():
-		limit = eachWords(c.W, d.Found)
+		limit = eachLimit(c.W, d.Found)
 	}
 	names := []string{""}
 	if l.Each {
@@ -42,96 +41,15 @@ func worked(c *block.Composer, d *job.Dim, l *job.Ladder, s Side, width layout.M
 	return out[1:]
 }
 
-// eachWords is the limit of each result; that of their mean, spread or sum stands
+// eachLimit is the limit of each result; that of their mean, spread or sum stands
 // beside the box of that.
-func eachWords(w *words.Catalogue, l *reading.Limit) string {
+func eachLimit(w *words.Catalogue, l *reading.Limit) string {
 	one := *l
 	one.Tests = slices.DeleteFunc(slices.Clone(l.Tests), func(t reading.Test) bool { return t.Group != reading.Each })
 	if len(one.Tests) == 0 && len(l.Tests) > 0 {
 		return ""
 	}
 	return PlainWords(w, &one)
-}
-
-// byHand reports whether a dimension is worked out by hand, or its limits are.
-func byHand(d *job.Dim, sides []Side) bool {
-	w := work(sides)
-	return w != nil && (w.Formula != nil || len(w.Limits) > 0 || d.OneIs != nil || d.Shims != nil)
-}
-
-// work is what is worked out by hand for the sides of a dimension, nil if nothing
-// can be.
-func work(sides []Side) *job.Working {
-	for _, s := range sides {
-		if s.work != nil {
-			return s.work
-		}
-	}
-	return nil
-}
-
-// tallFrame is the height up to which what belongs to one dimension stands in one
-// frame.
-const tallFrame layout.Mm = 140
-
-// handBlocks sets a dimension that is worked out by hand, over the whole width: its
-// head, the sums for its limits, its own sum or its shims, the verdict. What is too
-// tall for one frame goes on in a second, between two sums.
-func handBlocks(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) []layout.Block {
-	width := c.Span - balloonW - 2*block.CellPad
-	parts := []layout.Block{handHead(c, d, back, note, width)}
-	parts = append(parts, limitLadders(c, d, *work(sides), width)...)
-	boxes := handBoxes(c, d, sides, width)
-	last := len(boxes) - 1
-	parts = append(parts, boxes[:last]...)
-	parts = append(parts, layout.Above(layout.GapY, verdict(c, d, sides, back, width, boxes[last]), beside(c, d, sides, width, true)))
-	var out []layout.Block
-	var frame layout.Block
-	for _, p := range parts {
-		if !frame.Empty() && frame.H+layout.GapY+p.H > tallFrame {
-			out = append(out, framed(c, balloon(c, d), balloonW, frame, width))
-			frame = layout.Block{}
-		}
-		frame = layout.Above(layout.GapY, frame, p)
-	}
-	return append(out, framed(c, balloon(c, d), balloonW, frame, width))
-}
-
-// handHead is the head of a dimension that is worked out; only one that is measured
-// as well has a picture.
-func handHead(c *block.Composer, d *job.Dim, back bool, note string, width layout.Mm) layout.Block {
-	if d.From.Part == nil && d.Of.Part == nil {
-		return layout.Above(0.5, append(Head(c, d, note, width), limitLines(c, d, back, width)...)...)
-	}
-	right := width - picture.Width - block.CellPad
-	head := append(Head(c, d, note, right), limitLines(c, d, back, right)...)
-	return layout.Beside(block.CellPad, picture.OfDimension(c.Setter, d), layout.Above(0.5, head...))
-}
-
-// handBoxes sets the boxes of a reading that is worked out, made up of shims, or
-// read off a part as a number: in putting back the value found first.
-func handBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []layout.Block {
-	s := sides[min(1, len(sides)-1)]
-	if d.Shims != nil {
-		return shimBoxes(c, d, sides, width)
-	}
-	if s.work.Formula == nil && d.OneIs == nil {
-		return []layout.Block{boxBlock(c, d, sides, width)}
-	}
-	var out []layout.Block
-	if sides[0].Copied && d.Positions.Boxes() == 1 {
-		out = append(out, boxRow(c, d, sides[:1], nil, width))
-	}
-	if s.work.Formula == nil {
-		return append(out, stamped(c, d, s, width))
-	}
-	return append(out, worked(c, d, s.work.Formula, s, width)...)
-}
-
-// laterLine says where a limit is worked out that hangs on a reading not yet taken.
-func laterLine(c *block.Composer, d *job.Dim, u *job.Use, width layout.Mm) layout.Block {
-	text := c.W.Dimension.WorkedLater.With(PlainWords(c.W, d.Left), u.Dims[0].Mark, c.Page("left "+d.Mark))
-	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})
 }
 
 // sumLine is the sum in one line, with its signs.
@@ -154,7 +72,7 @@ func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width la
 	for _, r := range l.Rungs {
 		after = max(after, lastAfter(r))
 	}
-	tail := tail(c, d, end.limit, width)
+	tail := unitAndLimit(c, d, end.limit, width)
 	edge := width - signCol - tail.W - 2 - digitsBehind(after)
 	var rows []layout.Block
 	if end.position != "" {
@@ -178,9 +96,9 @@ func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width la
 	return layout.Above(layout.GapY, rows...)
 }
 
-// tail is what stands behind a result: its unit, and the limit beside it, as wide
+// unitAndLimit is what stands behind a result: its unit, and the limit beside it, as wide
 // as they are or as there is room for.
-func tail(c *block.Composer, d *job.Dim, limit string, width layout.Mm) layout.Block {
+func unitAndLimit(c *block.Composer, d *job.Dim, limit string, width layout.Mm) layout.Block {
 	most := width / 3
 	runs := []layout.Run{layout.T(layout.Body, d.Box.Unit.Print()), layout.T(layout.Limit, "  "+limit)}
 	if one := c.Line(0, runs, layout.ParaOpts{Ref: d.At}); one.W <= most {
@@ -228,7 +146,7 @@ func rung(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, last boo
 	for _, p := range r.Parts {
 		switch {
 		case p.Blank != reading.NoBlank:
-			flush(blank(c, d, p, blankCaption(c, l, p)))
+			flush(ladderBox(c, d, p, blankCaption(c, l, p)))
 		case p.Word == reading.WordRounded || p.Word == reading.Literal && p.Mark == "":
 			text = append(text, p)
 		case len(boxes) == 0:
@@ -352,8 +270,8 @@ func useWords(c *block.Composer, u job.Use) string {
 	return c.W.Common.TakenFrom.With(strings.Join(marks, ", "), u.Dims[0].What, caption, strings.Join(pages, ", "))
 }
 
-// blank is a box on a ladder.
-func blank(c *block.Composer, d *job.Dim, p reading.Part, caption string) layout.Block {
+// ladderBox is a box on a ladder.
+func ladderBox(c *block.Composer, d *job.Dim, p reading.Part, caption string) layout.Block {
 	if p.Box.Form == reading.Fraction {
 		return c.Fraction(caption, "", p.Blank != reading.BlankResult, d.At)
 	}

@@ -50,14 +50,14 @@ func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, width layout.Mm
 		if by.Sign() < 0 {
 			sentence = c.W.Ladder.TargetLess
 		}
-		return layout.Bottom(2, sumWords(c, sentence.With(strings.TrimLeft(by.Print(), "+−-")), d).Pad(0, 0, 2.2, 0), blank(c, d, p, name))
+		return layout.Bottom(2, sumWords(c, sentence.With(strings.TrimLeft(by.Print(), "+−-")), d).Pad(0, 0, 2.2, 0), ladderBox(c, d, p, name))
 	}
 	return block.FlowRow([]layout.Block{one(l.Test.Lower, c.W.Ladder.LowEnd), one(l.Test.Upper, c.W.Ladder.HighEnd)}, width)
 }
 
-// stamped sets the box for a number that stands on a part, and the sum that makes
+// stampedBoxes sets the box for a number that stands on a part, and the sum that makes
 // a size of it.
-func stamped(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
+func stampedBoxes(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
 	number := c.Value(layout.Number{Before: d.Number.Before, Sign: true, Caption: c.W.Ladder.StampedNumber, Ref: d.At})
 	size := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: d.Box.Unit.Print(), Ref: d.At})
 	return block.FlowRow([]layout.Block{layout.Middle(2, number, sumWords(c, "× "+d.OneIs.Print(), d), sumWords(c, "=", d), size)}, width)

@@ -19,7 +19,7 @@ import (
 func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []layout.Block {
 	limit, notes := limitAndNotes(c, d, back, width)
 	if n := len(limit); n > 0 && len(notes) > 0 && limit[n-1].H <= layout.Limit.Lead+0.01 && notes[0].H <= layout.Sub.Lead+0.01 {
-		row := layout.Middle(4, shrunk(limit[n-1]), shrunk(notes[0]))
+		row := layout.Middle(4, fitToItems(limit[n-1]), fitToItems(notes[0]))
 		if row.W <= width {
 			row.W = width
 			limit[n-1], notes = row, notes[1:]
@@ -28,13 +28,13 @@ func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []lay
 	return append(limit, notes...)
 }
 
-// worded is a line of text that stands for a dimension.
-func worded(c *block.Composer, d *job.Dim, st layout.Style, text string) layout.Block {
+// textLine is a line of text that stands for a dimension.
+func textLine(c *block.Composer, d *job.Dim, st layout.Style, text string) layout.Block {
 	return c.Line(0, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: d.At})
 }
 
-// shrunk is a block as wide as what stands in it.
-func shrunk(b layout.Block) layout.Block {
+// fitToItems is a block as wide as what stands in it.
+func fitToItems(b layout.Block) layout.Block {
 	b.W = 0
 	for _, it := range b.Items {
 		_, _, right, _ := it.Bounds()
@@ -57,14 +57,14 @@ func limitAndNotes(c *block.Composer, d *job.Dim, back bool, width layout.Mm) (l
 		if back {
 			word = c.W.Dimension.OnlyRecorded
 		}
-		return []layout.Block{worded(c, d, layout.Limit, word)}, SaysLines(c, d, width)
+		return []layout.Block{textLine(c, d, layout.Limit, word)}, SourcesDiffer(c, d, width)
 	case !back && d.Left.NeedsFound():
 		text := c.W.Dimension.LeftOnFound.With(PlainWords(c.W, d.Left), c.Page("left "+d.Mark))
-		out := layout.Beside(4, worded(c, d, layout.Limit, c.W.Common.RecordOnly), c.Para(width-40, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}).Pad(0.5, 0, 0, 0))
+		out := layout.Beside(4, textLine(c, d, layout.Limit, c.W.Common.RecordOnly), c.Para(width-40, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}).Pad(0.5, 0, 0, 0))
 		return []layout.Block{out}, LimitNotes(c, d, width, false)
 	}
 	if !back && work.Late != nil {
-		return []layout.Block{worded(c, d, layout.Limit, c.W.Common.RecordOnly), laterLine(c, d, work.Late, width)}, LimitNotes(c, d, width, false)
+		return []layout.Block{textLine(c, d, layout.Limit, c.W.Common.RecordOnly), workedLaterLine(c, d, work.Late, width)}, LimitNotes(c, d, width, false)
 	}
 	out := limitWords(c, d, d.Left, d.LeftBy, width)
 	for _, old := range []struct {
@@ -109,7 +109,7 @@ func limitWords(c *block.Composer, d *job.Dim, l *reading.Limit, by []*reading.L
 		small := limitLine(c, d, line, width, layout.Sub)
 		if len(out) == 1 && len(p.Main) == 1 && small.W < width {
 			// Boxes in the small line go beside the limit, where there is room.
-			main := worded(c, d, layout.Limit, PartWords(c.W, p.Main[0]))
+			main := textLine(c, d, layout.Limit, PartWords(c.W, p.Main[0]))
 			if row := layout.Middle(4, main, small); row.W <= width {
 				out[0] = row
 				continue
@@ -138,8 +138,8 @@ func ByPosition(c *block.Composer, d *job.Dim, by []*reading.Limit) string {
 	return strings.Join(out, " · ")
 }
 
-// SaysLines tell what the sources say that differ, the one used first in sight.
-func SaysLines(c *block.Composer, d *job.Dim, width layout.Mm) []layout.Block {
+// SourcesDiffer tell what the sources say that differ, the one used first in sight.
+func SourcesDiffer(c *block.Composer, d *job.Dim, width layout.Mm) []layout.Block {
 	if len(d.Says) == 0 {
 		return nil
 	}
@@ -187,9 +187,9 @@ func LimitNotes(c *block.Composer, d *job.Dim, width layout.Mm, back bool) []lay
 		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: w.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed})
 	}
 	if len(runs) == 0 {
-		return SaysLines(c, d, width)
+		return SourcesDiffer(c, d, width)
 	}
-	return append([]layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}, SaysLines(c, d, width)...)
+	return append([]layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}, SourcesDiffer(c, d, width)...)
 }
 
 // limitLine sets one line of a limit: words as text, blanks as boxes of the size
@@ -202,7 +202,7 @@ func limitLine(c *block.Composer, d *job.Dim, parts []reading.Part, width layout
 	var text []reading.Part
 	flush := func() {
 		if s := PartWords(c.W, text); s != "" {
-			row = append(row, worded(c, d, st, s))
+			row = append(row, textLine(c, d, st, s))
 		}
 		text = nil
 	}

@@ -1,7 +1,6 @@
 package dimension
 
 import (
-	"strconv"
 	"strings"
 
 	"matchmark/layout"
@@ -53,7 +52,7 @@ func Matrix(c *block.Composer, d *job.Dim) []layout.Piece {
 		}
 		out = append(out, pieces...)
 	}
-	foot := layout.Above(layout.GapY, beside(c, d, m.sides, c.Span, true), m.foot())
+	foot := layout.Above(layout.GapY, extraBoxes(c, d, m.sides, c.Span, true), m.foot())
 	return append(out, layout.Piece{Block: foot, Gap: layout.GapY, Under: []*layout.Block{&short}})
 }
 
@@ -265,38 +264,4 @@ func (m *matrix) foot() layout.Block {
 	half := (rest - layout.GapX) / 2
 	return layout.Bottom(layout.GapX, ticks,
 		m.WideBox(layout.RoleWords, half, 1, m.W.Readings.OutAt, d.At), m.WideBox(layout.RoleWords, half, 1, m.W.Common.NotTaken, d.At), initials)
-}
-
-// sheetLine stands at the step in the place of the boxes: how many there are and on
-// which page.
-func sheetLine(c *block.Composer, d *job.Dim, back bool) layout.Block {
-	sentence, anchor := c.W.Readings.BoxesOn, "found "
-	if back {
-		sentence, anchor = c.W.Readings.BoxesOnBack, "left "
-	}
-	width := c.Span - block.NumberWidth
-	tick := c.Tick(layout.Body, "", d.At)
-	runs := []layout.Run{{Text: d.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, " "+d.What+"  "),
-		layout.T(layout.Body, sentence.With(strconv.Itoa(d.Positions.Boxes()), c.Page(anchor+d.Mark)))}
-	if !back {
-		if note := lastChanceNote(c, d); note != "" {
-			runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: note, Style: layout.SubBold, Deco: layout.Inverse})
-		}
-	}
-	text := c.Para(width-tick.W-10, runs, layout.ParaOpts{Ref: d.At})
-	return layout.Middle(4, tick, text).Pad(1.5, 3, 1.5, 3).Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0)
-}
-
-// everyAnchor names the page of a block by the marks of all dimensions that it
-// holds, as found and as left.
-func everyAnchor(c *block.Composer, b layout.Block, d *job.Dim) layout.Block {
-	return anchors(c, anchors(c, b, d, "found "), d, "left ")
-}
-
-func anchors(c *block.Composer, b layout.Block, d *job.Dim, what string) layout.Block {
-	b = b.Anchored(what + d.Mark)
-	for _, x := range d.Merged {
-		b = b.Anchored(what + x.Mark)
-	}
-	return b
 }

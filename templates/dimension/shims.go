@@ -17,7 +17,7 @@ const leastMaterial layout.Mm = 22
 // worked out to a pack, whether the old pack stays, then the leaves one by one with
 // their sum.
 func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []layout.Block {
-	left := work(sides) == &d.LeftWork
+	left := workOf(sides) == &d.LeftWork
 	out := []layout.Block{stockLine(c, d, width)}
 	if left && len(d.Shims.Rows) > 0 {
 		out[0] = layout.Above(1.5, out[0], packTable(c, d, width))
@@ -30,7 +30,7 @@ func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []l
 	}
 	if len(cols) > 1 {
 		tick := c.Tick(layout.Body, c.W.Shims.OldPackStays, d.At)
-		if one := layout.Middle(layout.GapX, shrunk(out[0]), tick); one.W <= width && out[0].H < 2*layout.Sub.Lead {
+		if one := layout.Middle(layout.GapX, fitToItems(out[0]), tick); one.W <= width && out[0].H < 2*layout.Sub.Lead {
 			out[0] = one
 		} else {
 			out[0] = layout.Above(1, out[0], tick)
@@ -160,7 +160,7 @@ func pickBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) lay
 	return layout.Above(layout.GapY, out...)
 }
 
-// adjustLines say how the adjuster of a dimension is used: what a turn moves, how
+// adjustNotes say how the adjuster of a dimension is used: what a turn moves, how
 // far to back off, or that it is left alone.
 func adjustNotes(c *block.Composer, d *job.Dim, back bool) []string {
 	w, p := c.W, d.Adjuster
@@ -188,8 +188,8 @@ func adjustNotes(c *block.Composer, d *job.Dim, back bool) []string {
 	return out
 }
 
-// adjusts is what its maker says the adjuster of a dimension moves, nil if nothing.
-func adjusts(d *job.Dim) *job.Movement {
+// movement is what its maker says the adjuster of a dimension moves, nil if nothing.
+func movement(d *job.Dim) *job.Movement {
 	if d.Adjuster == nil {
 		return nil
 	}

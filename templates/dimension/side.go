@@ -6,6 +6,7 @@ import (
 	"matchmark/packs/reading"
 	"matchmark/templates/block"
 	"matchmark/templates/picture"
+	"strconv"
 )
 
 // A Side is one column of boxes of a dimension: as found on the traveler, and in
@@ -60,14 +61,14 @@ func Left(c *block.Composer, d *job.Dim) []layout.Block {
 		sides = append(sides, Side{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true})
 	}
 	sides = append(sides, Side{caption: c.W.Common.AsLeft, work: &d.LeftWork})
-	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && room(c, d, 3) {
+	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && roomFor(c, d, 3) {
 		sides = append(sides, Side{caption: c.W.Dimension.Difference, signed: true})
 	}
 	return dimensionBlocks(c, d, sides, true, "", "left ")
 }
 
-// room reports whether so many boxes of a dimension go beside each other.
-func room(c *block.Composer, d *job.Dim, n int) bool {
+// roomFor reports whether so many boxes of a dimension go beside each other.
+func roomFor(c *block.Composer, d *job.Dim, n int) bool {
 	if d.Left != nil && d.Left.NeedsFound() {
 		return true
 	}
@@ -89,4 +90,38 @@ func Recall(c *block.Composer, d *job.Dim) layout.Block {
 	}
 	s := []Side{{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true}}
 	return Block(c, d, s, true, "").Anchored("left " + d.Mark)
+}
+
+// sheetLine stands at the step in the place of the boxes: how many there are and on
+// which page.
+func sheetLine(c *block.Composer, d *job.Dim, back bool) layout.Block {
+	sentence, anchor := c.W.Readings.BoxesOn, "found "
+	if back {
+		sentence, anchor = c.W.Readings.BoxesOnBack, "left "
+	}
+	width := c.Span - block.NumberWidth
+	tick := c.Tick(layout.Body, "", d.At)
+	runs := []layout.Run{{Text: d.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, " "+d.What+"  "),
+		layout.T(layout.Body, sentence.With(strconv.Itoa(d.Positions.Boxes()), c.Page(anchor+d.Mark)))}
+	if !back {
+		if note := lastChanceNote(c, d); note != "" {
+			runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: note, Style: layout.SubBold, Deco: layout.Inverse})
+		}
+	}
+	text := c.Para(width-tick.W-10, runs, layout.ParaOpts{Ref: d.At})
+	return layout.Middle(4, tick, text).Pad(1.5, 3, 1.5, 3).Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0)
+}
+
+// everyAnchor names the page of a block by the marks of all dimensions that it
+// holds, as found and as left.
+func everyAnchor(c *block.Composer, b layout.Block, d *job.Dim) layout.Block {
+	return anchors(c, anchors(c, b, d, "found "), d, "left ")
+}
+
+func anchors(c *block.Composer, b layout.Block, d *job.Dim, what string) layout.Block {
+	b = b.Anchored(what + d.Mark)
+	for _, x := range d.Merged {
+		b = b.Anchored(what + x.Mark)
+	}
+	return b
 }

@@ -82,10 +82,10 @@ func groupBoxes(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	return row
 }
 
-// beside are the boxes that stand with the readings of a dimension: with groups
+// extraBoxes are the boxes that stand with the readings of a dimension: with groups
 // what is worked out from all of them, the temperature of the part, the correction
 // of a warm one, spare ones.
-func beside(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm, groups bool) layout.Block {
+func extraBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm, groups bool) layout.Block {
 	var row []layout.Block
 	if groups {
 		row = groupBoxes(c, d, sides)

@@ -10,24 +10,25 @@ import (
 	"matchmark/packs/heat"
 )
 
-func Plain(r fit.Ratio) string { return fmt.Sprintf("%g", float64(r)) }
+// Ratio is a plain number, as of friction.
+func Ratio(r fit.Ratio) string { return fmt.Sprintf("%g", float64(r)) }
 
-// Percent is a share in hundredths, rounded up.
-func Percent(share float64) string { return fmt.Sprintf("%.0f", math.Ceil(share*100-1e-9)) }
+// PercentUp is a share in hundredths, rounded up.
+func PercentUp(share float64) string { return fmt.Sprintf("%.0f", math.Ceil(share*100-1e-9)) }
 
-// Trim writes a figure of a working with four figures.
-func Trim(v float64) string {
+// FourFigures writes a figure of a working with four figures.
+func FourFigures(v float64) string {
 	if math.Abs(v) >= 1e4 {
-		return Grouped(math.Round(v))
+		return Thousands(math.Round(v))
 	}
-	return signed(fmt.Sprintf("%.4g", v))
+	return trueMinus(fmt.Sprintf("%.4g", v))
 }
 
 // NBSP joins a number and its unit on one line.
 const NBSP = "\u00a0"
 
-// signed writes a true minus.
-func signed(s string) string { return strings.Replace(s, "-", "−", 1) }
+// trueMinus writes a true minus.
+func trueMinus(s string) string { return strings.Replace(s, "-", "−", 1) }
 
 // figures rounds one way to so many figures.
 func figures(v float64, n int, round func(float64) float64) float64 {
@@ -43,8 +44,8 @@ func figures(v float64, n int, round func(float64) float64) float64 {
 	return round(v/step) * step
 }
 
-// Grouped writes a number with its thousands apart.
-func Grouped(v float64) string {
+// Thousands writes a number with its thousands apart.
+func Thousands(v float64) string {
 	s := strconv.FormatFloat(v, 'f', -1, 64)
 	whole, rest, _ := strings.Cut(s, ".")
 	var out []string
@@ -74,8 +75,8 @@ func Clock(s heat.Second) string {
 	return fmt.Sprintf("%d:%02d", n/60, n%60)
 }
 
-// Lasting is a length of time rounded down, so that nobody counts on more.
-func Lasting(s heat.Second) string {
+// TimeDown is a length of time rounded down, so that nobody counts on more.
+func TimeDown(s heat.Second) string {
 	switch n := int(s); {
 	case n >= 7200:
 		return fmt.Sprintf("%.1f"+NBSP+"h", math.Floor(float64(n)/360)/10)
@@ -92,8 +93,8 @@ func Lasting(s heat.Second) string {
 	}
 }
 
-// within is a length of time rounded up, for what takes so long.
-func Takes(s heat.Second) string {
+// TimeUp is a length of time rounded up, for what takes so long.
+func TimeUp(s heat.Second) string {
 	if s >= 3600 {
 		return fmt.Sprintf("%.1f"+NBSP+"h", math.Ceil(float64(s)/360)/10)
 	}

@@ -14,18 +14,19 @@ import (
 // a safe side, to that side.
 type Units struct{ Inch, Fahrenheit bool }
 
-func Of(h *job.Heat) Units { return Units{h.Inch, h.Fahrenheit} }
+// UnitsOf are the units of a heat.
+func UnitsOf(h *job.Heat) Units { return Units{h.Inch, h.Fahrenheit} }
 
-// Fine is a length of the size of an interference.
-func (u Units) Fine(v heat.Mm) string {
+// Interference is a length of the size of an interference.
+func (u Units) Interference(v heat.Mm) string {
 	if u.Inch {
-		return signed(fmt.Sprintf("%.4f", float64(v)/25.4)) + NBSP + "in"
+		return trueMinus(fmt.Sprintf("%.4f", float64(v)/25.4)) + NBSP + "in"
 	}
-	return signed(fmt.Sprintf("%.3f", float64(v))) + NBSP + "mm"
+	return trueMinus(fmt.Sprintf("%.3f", float64(v))) + NBSP + "mm"
 }
 
-// Long is a length of the size of a part, with no more decimals than it has.
-func (u Units) Long(v heat.Mm) string {
+// Length is a length of the size of a part, with no more decimals than it has.
+func (u Units) Length(v heat.Mm) string {
 	if u.Inch {
 		return strconv.FormatFloat(math.Round(float64(v)/25.4*1000)/1000, 'f', -1, 64) + NBSP + "in"
 	}
@@ -40,6 +41,7 @@ func (u Units) scale(t heat.Celsius) float64 {
 	return float64(t)
 }
 
+// Degree is the sign of a degree with the space before it.
 func (u Units) Degree() string {
 	if u.Fahrenheit {
 		return NBSP + "°F"
@@ -49,12 +51,12 @@ func (u Units) Degree() string {
 
 // Temp is a temperature to the nearest degree.
 func (u Units) Temp(t heat.Celsius) string {
-	return signed(fmt.Sprintf("%.0f", u.scale(t))) + u.Degree()
+	return trueMinus(fmt.Sprintf("%.0f", u.scale(t))) + u.Degree()
 }
 
 // TempUp is a temperature that must be reached: up to the full degree.
 func (u Units) TempUp(t heat.Celsius) string {
-	return signed(fmt.Sprintf("%.0f", math.Ceil(u.scale(t)-1e-9))) + u.Degree()
+	return trueMinus(fmt.Sprintf("%.0f", math.Ceil(u.scale(t)-1e-9))) + u.Degree()
 }
 
 // AtLeast is a temperature that must be passed: up to the next full 5 °C or 10 °F.
@@ -98,9 +100,9 @@ func (u Units) ForceDown(n float64) string {
 
 func (u Units) newtons(n float64, round func(float64) float64) string {
 	if u.Inch {
-		return Grouped(round(n/4.4482216152605)) + NBSP + "lbf"
+		return Thousands(round(n/4.4482216152605)) + NBSP + "lbf"
 	}
-	return Grouped(round(n/1000)) + NBSP + "kN"
+	return Thousands(round(n/1000)) + NBSP + "kN"
 }
 
 // TorqueDown is a torque that is surely there: down to the full hundred.
@@ -109,14 +111,14 @@ func (u Units) TorqueDown(nm float64) string {
 	if u.Inch {
 		unit, name = 1.3558179483314004, "lb-ft"
 	}
-	return Grouped(math.Floor(nm/unit/100)*100) + NBSP + name
+	return Thousands(math.Floor(nm/unit/100)*100) + NBSP + name
 }
 
 // Stress is a stress or pressure without its sign: whole megapascals, or psi to
 // two figures.
 func (u Units) Stress(mpa float64) string {
 	if u.Inch {
-		return Grouped(figures(math.Abs(mpa)/0.006894757293168361, 2, math.Round)) + NBSP + "psi"
+		return Thousands(figures(math.Abs(mpa)/0.006894757293168361, 2, math.Round)) + NBSP + "psi"
 	}
 	return fmt.Sprintf("%.0f", math.Abs(mpa)) + NBSP + "MPa"
 }

@@ -24,13 +24,13 @@ func Sheet(c *block.Composer) []layout.Piece {
 	rule := c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, c.W.Heat.Rule)}, layout.ParaOpts{})
 	out := []layout.Piece{{Block: rule, KeepNext: true}}
 	for i, h := range c.Job.Heats {
-		head := heatHead(c, h)
+		head := heading(c, h)
 		piece := layout.Piece{Block: head.Anchored("heat " + h.Mark), Gap: 3, KeepNext: true, Title: h.Mark + "  " + h.What, Level: 1, NewPage: i > 0 && (h.Pull != nil || c.Job.Heats[i-1].Pull != nil)}
 		if h.Pull == nil {
 			piece.Group = i + 1
 		}
 		out = append(out, piece)
-		sheet := sheet{c, h, figure.Of(h)}
+		sheet := sheet{c, h, figure.UnitsOf(h)}
 		for _, p := range sheet.pieces() {
 			p.Group = piece.Group
 			p.Under = append([]*layout.Block{head}, p.Under...)
@@ -40,8 +40,8 @@ func Sheet(c *block.Composer) []layout.Piece {
 	return out
 }
 
-// heatHead is the heading of one heat, drawn again on each of its pages.
-func heatHead(c *block.Composer, h *job.Heat) *layout.Block {
+// heading is the heading of one heat, drawn again on each of its pages.
+func heading(c *block.Composer, h *job.Heat) *layout.Block {
 	name := "▶ " + h.Mark + "  " + h.What
 	if h.Place.Label != "" {
 		name += ", " + h.Place.Name
@@ -63,7 +63,7 @@ func heatHead(c *block.Composer, h *job.Heat) *layout.Block {
 func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, h := range st.Heats {
-		u, text := figure.Of(h), ""
+		u, text := figure.UnitsOf(h), ""
 		switch {
 		case h.PulledAt == st && h.Pull != nil:
 			text = " " + c.W.Heat.PullLine.With(c.Page("heat "+h.Mark), u.AtMost(h.Limit.At))
@@ -146,15 +146,15 @@ func (s sheet) parasIn(width layout.Mm, st layout.Style, lines []string) layout.
 // jointLines say how tight the joint is and what that means cold.
 func (s sheet) jointLines() []string {
 	w, f, u := s.W, s.h.Fit, s.u
-	first := w.Heat.SizesLine.With(u.Fine(f.Least), u.Fine(f.Greatest))
+	first := w.Heat.SizesLine.With(u.Interference(f.Least), u.Interference(f.Greatest))
 	if f.Designation != "" {
-		first = w.Heat.FitLine.With(f.Designation, u.Fine(f.Least), u.Fine(f.Greatest))
+		first = w.Heat.FitLine.With(f.Designation, u.Interference(f.Least), u.Interference(f.Greatest))
 	}
 	counted := w.Heat.CountedGreatest
 	if f.Basis == heat.Measured {
 		counted = w.Heat.CountedMeasured
 	}
-	lines := []string{first + " " + counted.With(u.Fine(f.Counted))}
+	lines := []string{first + " " + counted.With(u.Interference(f.Counted))}
 	if g := f.Grip; g != nil {
 		lines = append(lines, s.gripLine(g))
 	}
@@ -173,16 +173,16 @@ func (s sheet) gripLine(g *fit.Pressed) string {
 	w, f, u := s.W, s.h.Fit, s.u
 	out := []string{
 		w.Heat.Pressure.With(u.Stress(float64(g.Tightest.Pressure))),
-		w.Heat.ColdPull.With(u.Force(float64(g.Pull.Axial)), figure.Plain(f.Pulling)),
+		w.Heat.ColdPull.With(u.Force(float64(g.Pull.Axial)), figure.Ratio(f.Pulling)),
 	}
 	smoothing := map[fit.SmoothingRule]string{fit.NoLoss: w.Heat.SmoothNone, fit.LossEight: w.Heat.SmoothEight, fit.LossFour: w.Heat.SmoothFour}[f.Smoothing]
 	if g.HoldRefused != "" {
 		out = append(out, w.Heat.HoldsNot.With(g.HoldRefused))
 	} else {
-		out = append(out, w.Heat.HoldsLine.With(u.Force(float64(g.Hold.Axial)*0.975), u.TorqueDown(float64(g.Hold.Torque)), figure.Plain(f.Holding), smoothing))
+		out = append(out, w.Heat.HoldsLine.With(u.Force(float64(g.Hold.Axial)*0.975), u.TorqueDown(float64(g.Hold.Torque)), figure.Ratio(f.Holding), smoothing))
 	}
 	if use := float64(g.Tightest.HubUse); use > 0 {
-		out = append(out, w.Heat.YieldLine.With(figure.Percent(use)))
+		out = append(out, w.Heat.YieldLine.With(figure.PercentUp(use)))
 	}
 	if p := s.h.Pull; p != nil && p.PullsWith > 0 {
 		verdict := w.Heat.PullerDoes
@@ -194,15 +194,15 @@ func (s sheet) gripLine(g *fit.Pressed) string {
 	return strings.Join(out, " ")
 }
 
-// boxed is a block with a heavy frame, for what must be seen first.
-func (s sheet) boxed(blocks ...layout.Block) layout.Block {
+// heavyFrame is a block with a heavy frame, for what must be seen first.
+func (s sheet) heavyFrame(blocks ...layout.Block) layout.Block {
 	b := layout.Above(1, blocks...)
 	b.W = s.Span - 6
 	return b.Pad(2, 3, 2, 3).Border(layout.Rect{Weight: layout.Heavy})
 }
 
-// ticked are numbered acts, each with a box to tick.
-func (s sheet) ticked(acts []string) []layout.Piece {
+// numberedTicks are numbered acts, each with a box to tick.
+func (s sheet) numberedTicks(acts []string) []layout.Piece {
 	const number, tick = 7, 9
 	width := s.Span - number - tick
 	var out []layout.Piece
@@ -254,8 +254,8 @@ func (s sheet) timeBox(caption string) layout.Block {
 	return s.WideBox(layout.RoleTime, 22, 1, caption, s.h.At)
 }
 
-// assumed lists what the figures take for granted and how they were worked out.
-func (s sheet) assumed(list []heat.Assumption, works []heat.Working) []layout.Piece {
+// workings lists what the figures take for granted and how they were worked out.
+func (s sheet) workings(list []heat.Assumption, works []heat.Working) []layout.Piece {
 	var says []string
 	for _, a := range list {
 		says = append(says, a.Says)
@@ -274,7 +274,7 @@ func (s sheet) assumed(list []heat.Assumption, works []heat.Working) []layout.Pi
 	for _, w := range works {
 		var terms []string
 		for _, t := range w.Terms {
-			terms = append(terms, fmt.Sprintf("%s %s%s%s", t.Symbol, figure.Trim(float64(t.Value)), figure.NBSP, t.Unit))
+			terms = append(terms, fmt.Sprintf("%s %s%s%s", t.Symbol, figure.FourFigures(float64(t.Value)), figure.NBSP, t.Unit))
 		}
 		text := w.Formula + ": " + strings.Join(terms, ", ") + " (" + w.Source + ")"
 		out = append(out, small(s.W.Heat.WorkedOut, text))

@@ -2,7 +2,6 @@ package heatsheet
 
 import (
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -24,33 +23,33 @@ func (s sheet) pullPieces() []layout.Piece {
 			out = append(out, layout.Piece{Block: b, Gap: 2})
 		}
 	}
-	add(s.boxed(s.parasIn(s.Span-6, layout.Limit, s.neverLines()), s.parasIn(s.Span-6, layout.Limit, s.paceLines())))
+	add(s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, s.highestLines()), s.parasIn(s.Span-6, layout.Limit, s.paceLines())))
 	if plan := p.Plan; plan != nil {
 		add(s.courseAndChart(plan))
 		add(s.paras(layout.Body, s.furtherLines(plan)))
 		for _, w := range plan.Warnings {
-			add(s.Para(s.Span, []layout.Run{{Text: s.W.HeatPull.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+upper(w.Says)+".")}, layout.ParaOpts{Ref: s.h.At}))
+			add(s.Para(s.Span, []layout.Run{{Text: s.W.HeatPull.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+capitalized(w.Says)+".")}, layout.ParaOpts{Ref: s.h.At}))
 		}
 	}
 	out = append(out, s.titled(s.W.Heat.OrderTitle))
 	out = append(out, s.hazards(s.h.PulledAt)...)
-	out = append(out, s.ticked(s.pullOrder())...)
-	out = append(out, layout.Piece{Block: s.dress(), Gap: 1.5})
-	out = append(out, s.titled(s.W.HeatPull.StuckTitle), layout.Piece{Block: s.paras(layout.Strong, s.stuckLines()), Gap: 0})
+	out = append(out, s.numberedTicks(s.pullOrder())...)
+	out = append(out, layout.Piece{Block: s.protectiveWear(), Gap: 1.5})
+	out = append(out, s.titled(s.W.HeatPull.StuckTitle), layout.Piece{Block: s.paras(layout.Strong, s.ifStuckLines()), Gap: 0})
 	out = append(out, layout.Piece{Block: s.pullBoxes(), Gap: 3})
 	out = append(out, s.titled(s.W.HeatPull.LogTitle))
-	out = append(out, s.log()...)
+	out = append(out, s.logTable()...)
 	if plan := p.Plan; plan != nil {
-		out = append(out, s.assumed(plan.Assumptions, plan.Working)...)
+		out = append(out, s.workings(plan.Assumptions, plan.Working)...)
 	}
 	return out
 }
 
-// upper begins a sentence.
-func upper(t string) string { return strings.ToUpper(t[:1]) + t[1:] }
+// capitalized begins a sentence.
+func capitalized(t string) string { return strings.ToUpper(t[:1]) + t[1:] }
 
-// neverLines are the highest temperatures of the hub and of what sits beside it.
-func (s sheet) neverLines() []string {
+// highestLines are the highest temperatures of the hub and of what sits beside it.
+func (s sheet) highestLines() []string {
 	h, u, w := s.h, s.u, s.W
 	hub := w.HeatPull.NeverSkin.With(h.What, u.AtMost(h.Limit.At), u.Crayon(h.Limit), u.AtMost(h.Limit.At))
 	if h.Limit.NoFlame {
@@ -58,7 +57,7 @@ func (s sheet) neverLines() []string {
 	}
 	out := []string{hub}
 	for _, n := range h.Neighbours {
-		line := w.HeatPull.NeverPart.With(n.Name, u.Long(n.Distance), u.AtMost(n.Limit.At))
+		line := w.HeatPull.NeverPart.With(n.Name, u.Length(n.Distance), u.AtMost(n.Limit.At))
 		if n.Limit.NoFlame {
 			line += " " + w.Heat.NoFlame
 		}
@@ -94,13 +93,13 @@ func (s sheet) courseAndChart(p *heat.Plan) layout.Block {
 // courseLines say what happens in time.
 func (s sheet) courseLines(p *heat.Plan) []string {
 	w, u := s.W, s.u
-	free := w.HeatPull.FreeLine.With(figure.Clock(p.Free), figure.Kilowatts(p.Net, math.Round), u.Rise(p.Need.Rise), u.Fine(p.Need.Opening), u.Temp(p.Skin), u.Temp(p.Bore), u.Temp(p.Seat))
-	stays := w.HeatPull.StaysLine.With(figure.Lasting(p.Stays))
+	free := w.HeatPull.FreeLine.With(figure.Clock(p.Free), figure.Kilowatts(p.Net, math.Round), u.Rise(p.Need.Rise), u.Interference(p.Need.Opening), u.Temp(p.Skin), u.Temp(p.Bore), u.Temp(p.Seat))
+	stays := w.HeatPull.StaysLine.With(figure.TimeDown(p.Stays))
 	if p.Endless {
-		stays = w.HeatPull.StaysEndless.With(figure.Lasting(p.Stays))
+		stays = w.HeatPull.StaysEndless.With(figure.TimeDown(p.Stays))
 	}
 	if p.HeatOn >= 5 && !p.Endless {
-		stays += " " + w.HeatPull.KeepOnLine.With(figure.Lasting(p.Loose))
+		stays += " " + w.HeatPull.KeepOnLine.With(figure.TimeDown(p.Loose))
 	}
 	return []string{
 		free, stays,
@@ -114,17 +113,17 @@ func (s sheet) furtherLines(p *heat.Plan) []string {
 	w, u := s.W, s.u
 	var out []string
 	if p.Levels > 0 {
-		out = append(out, w.HeatPull.LevelsLine.With(u.Fine(p.Levels)))
+		out = append(out, w.HeatPull.LevelsLine.With(u.Interference(p.Levels)))
 	}
 	wall := w.HeatPull.WallLine.With(u.Rise(p.Wall.Difference), u.Stress(float64(p.Wall.AtBore)), u.Stress(float64(p.Wall.AtSkin)))
 	if p.Wall.Use > 0 {
-		wall += " " + w.HeatPull.WallUse.With(figure.Percent(float64(p.Wall.Use)))
+		wall += " " + w.HeatPull.WallUse.With(figure.PercentUp(float64(p.Wall.Use)))
 	} else {
 		wall += " " + w.HeatPull.WallNoUse
 	}
 	out = append(out, wall+" "+w.HeatPull.IntoLine.With(strconv.FormatFloat(float64(p.Into)/1e6, 'f', 1, 64)))
 	for _, n := range p.Neighbours {
-		out = append(out, w.HeatPull.NearLine.With(n.Name, u.Temp(n.Greatest), figure.Takes(n.At))+" "+w.HeatPull.NearStuck.With(u.Temp(n.IfStuck), figure.Takes(n.IfStuckAt)))
+		out = append(out, w.HeatPull.NearLine.With(n.Name, u.Temp(n.Greatest), figure.TimeUp(n.At))+" "+w.HeatPull.NearStuck.With(u.Temp(n.IfStuck), figure.TimeUp(n.IfStuckAt)))
 	}
 	for _, col := range heat.TemperColours() {
 		if col.From >= s.h.Limit.At {
@@ -151,7 +150,7 @@ func (s sheet) pullOrder() []string {
 				out = append(out, w.HeatPull.OrderShield.With(s.h.Neighbours[0].Name, p.Shield))
 			}
 		case words.ActNeighbour:
-			out = append(out, s.keptCool()...)
+			out = append(out, s.coolingActs()...)
 		default:
 			out = append(out, a.With(s.h.FireWatch.Print()))
 		}
@@ -159,8 +158,8 @@ func (s sheet) pullOrder() []string {
 	return out
 }
 
-// keptCool are the acts that keep neighbours cool.
-func (s sheet) keptCool() []string {
+// coolingActs are the acts that keep neighbours cool.
+func (s sheet) coolingActs() []string {
 	var out []string
 	for _, n := range s.h.Neighbours {
 		var says []string
@@ -180,10 +179,10 @@ func (s sheet) keptCool() []string {
 // again: common practice, no source.
 const coolEnough heat.Celsius = 40
 
-// stuckLines say what is done when the hub does not move.
-func (s sheet) stuckLines() []string {
+// ifStuckLines say what is done when the hub does not move.
+func (s sheet) ifStuckLines() []string {
 	p, w, u := s.h.Pull, s.W, s.u
-	stop := w.HeatPull.StuckStop.With(u.AtMost(s.h.Limit.At), figure.Takes(p.Longest), u.AtMost(coolEnough))
+	stop := w.HeatPull.StuckStop.With(u.AtMost(s.h.Limit.At), figure.TimeUp(p.Longest), u.AtMost(coolEnough))
 	if p.IfStuck != "" {
 		stop += " " + p.IfStuck
 	}
@@ -197,8 +196,8 @@ func (s sheet) stuckLines() []string {
 	return []string{stop, w.HeatPull.StuckWays.With(strings.Join(ways, "; "))}
 }
 
-// dress is the line of what is worn, with its signs.
-func (s sheet) dress() layout.Block {
+// protectiveWear is the line of what is worn, with its signs.
+func (s sheet) protectiveWear() layout.Block {
 	text := s.W.HeatPull.DressOther
 	if s.h.Pull.By == heat.Torch {
 		text = s.W.HeatPull.DressTorch
@@ -220,82 +219,4 @@ func (s sheet) pullBoxes() layout.Block {
 	boxes = append(boxes, s.timeBox(w.HeatPull.HeatOnAt), s.timeBox(w.HeatPull.FreeAt), s.timeBox(w.HeatPull.HeatOffAt), s.degreeBox(w.HeatPull.SkinAtFree),
 		s.Tick(layout.Body, w.HeatPull.CameOff, s.h.At), s.Tick(layout.Body, w.HeatPull.DidNotMove, s.h.At), s.Box(layout.RoleInitials, w.Common.Initials, s.h.At))
 	return block.FlowRow(boxes, s.Span)
-}
-
-// logRows is how many rows the log has, and logSteps the times between them that a
-// reader can call out, in seconds.
-const logRows = 10
-
-var logSteps = []heat.Second{5, 10, 15, 20, 30, 60, 120, 300}
-
-// log is the table of temperatures over the time in which the slowest heat that
-// works frees the hub.
-func (s sheet) log() []layout.Piece {
-	w := s.W
-	if d := s.loggedAt(); d != nil {
-		text := w.HeatPull.LogElsewhere.With(d.Mark, s.Page("found "+d.Mark))
-		return []layout.Piece{{Block: s.paras(layout.Body, []string{text})}}
-	}
-	cols := []block.Column{block.Col(w.HeatPull.LogTime, 18), block.Col(w.HeatPull.LogSkin, 0), block.Col(w.HeatPull.LogShaft, 30)}
-	for _, n := range s.h.Neighbours[:min(len(s.h.Neighbours), 2)] {
-		cols = append(cols, block.Col(n.Name, 36))
-	}
-	cols = append(cols, block.Col(w.HeatPull.LogBy, 24))
-	g := s.Grid(cols...)
-	g.Table.MinH = 9
-	step := s.logStep()
-	var rows []layout.Row
-	for i := range logRows {
-		at := heat.Second(i+1) * step
-		rows = append(rows, g.Row(s.h.At, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, at)))
-	}
-	return g.Table.Pieces(append(rows, g.Blank(1)...))
-}
-
-// loggedAt is the dimension that logs temperatures at the step of the pull, nil if
-// none does: then the sheet has a log of its own.
-func (s sheet) loggedAt() *job.Dim {
-	if s.h.PulledAt == nil {
-		return nil
-	}
-	for _, d := range s.h.PulledAt.Measure {
-		if d.Kind == "temperature" && d.Positions.Kind == job.Log {
-			return d
-		}
-	}
-	return nil
-}
-
-// logStep is the time between two rows: the shortest that reaches as far as the
-// slowest heat that works, and meets the times at which the skin must have passed
-// a temperature; the longest of those that meet them where none reaches so far.
-func (s sheet) logStep() heat.Second {
-	plan := s.h.Pull.Plan
-	if plan == nil {
-		return logSteps[len(logSteps)-2]
-	}
-	best := logSteps[0]
-	for _, t := range logSteps {
-		misses := func(p heat.Pace) bool { return math.Mod(float64(p.By), float64(t)) != 0 }
-		if slices.ContainsFunc(plan.Band.Pace, misses) {
-			continue
-		}
-		best = t
-		if t*logRows >= plan.Band.LeastFree {
-			break
-		}
-	}
-	return best
-}
-
-// mustHave is the temperature that the skin must have passed, in its row.
-func (s sheet) mustHave(g block.Grid, at heat.Second) layout.Block {
-	if plan := s.h.Pull.Plan; plan != nil {
-		for _, p := range plan.Band.Pace {
-			if p.By == at {
-				return g.Text(1, layout.Sub, s.W.HeatPull.MustPass.With(s.u.AtLeast(p.Skin)), s.h.At)
-			}
-		}
-	}
-	return layout.Block{}
 }

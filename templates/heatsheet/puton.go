@@ -31,19 +31,19 @@ func (s sheet) putOnPieces() []layout.Piece {
 	if s.h.Limit.NoFlame {
 		first += " " + w.Heat.NoFlame
 	}
-	add(2, s.boxed(s.parasIn(s.Span-6, layout.Limit, []string{first})))
+	add(2, s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, []string{first})))
 	if s.h.Pull != nil {
 		add(2, s.paras(layout.Body, s.onLines()))
 	}
-	add(2, s.ladder())
+	add(2, s.interferenceTable())
 	out = append(out, s.titled(w.Heat.OrderTitle))
 	out = append(out, s.hazards(s.h.PutOnAt)...)
-	out = append(out, s.ticked(s.onOrder())...)
+	out = append(out, s.numberedTicks(s.onOrder())...)
 	add(3, s.onBoxes())
 	if p.Plan != nil {
-		out = append(out, s.assumed(p.Plan.Assumptions, []heat.Working{p.Plan.Need.Working})...)
+		out = append(out, s.workings(p.Plan.Assumptions, []heat.Working{p.Plan.Need.Working})...)
 	} else if p.Chill != nil {
-		out = append(out, s.assumed(nil, []heat.Working{p.Chill.Working})...)
+		out = append(out, s.workings(nil, []heat.Working{p.Chill.Working})...)
 	}
 	return out
 }
@@ -56,43 +56,43 @@ func (s sheet) onLines() []string {
 		out = append(out, w.HeatOn.MakersFigure.With(u.TempUp(p.Plan.Need.Hub)))
 	}
 	if c := p.Chill; c != nil {
-		line := w.HeatOn.ChillLine.With(string(p.Coolant), u.Temp(c.Shaft), u.Fine(c.Contraction), c.Source)
+		line := w.HeatOn.ChillLine.With(string(p.Coolant), u.Temp(c.Shaft), u.Interference(c.Contraction), c.Source)
 		if c.HubHeated {
 			line += " " + w.HeatOn.ChillHot.With(u.Temp(p.SetTo))
 		}
 		out = append(out, line)
 	}
 	if p.Plan != nil {
-		out = append(out, w.HeatOn.RoomLine.With(u.Temp(p.SetTo), u.Fine(p.Plan.Room), u.Temp(s.h.Air)))
+		out = append(out, w.HeatOn.RoomLine.With(u.Temp(p.SetTo), u.Interference(p.Plan.Room), u.Temp(s.h.Air)))
 	}
 	switch {
 	case p.Soak != nil && p.Oven > 0:
-		out = append(out, w.HeatOn.SoakLine.With(figure.Takes(p.Soak.After), string(p.By)+" "+u.Temp(p.Oven)))
+		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), string(p.By)+" "+u.Temp(p.Oven)))
 	case p.Soak != nil:
-		out = append(out, w.HeatOn.SoakLine.With(figure.Takes(p.Soak.After), string(p.By)))
+		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), string(p.By)))
 	case p.Chill == nil || p.Chill.HubHeated:
 		out = append(out, w.HeatOn.NoSoak)
 	}
 	if p.Plan != nil {
-		out = append(out, w.HeatOn.CarryLine.With(figure.Lasting(p.Plan.Carry))+" "+w.HeatOn.GripsLine.With(figure.Lasting(p.Plan.GripsSoonest), figure.Lasting(p.Plan.Grips)))
+		out = append(out, w.HeatOn.CarryLine.With(figure.TimeDown(p.Plan.Carry))+" "+w.HeatOn.GripsLine.With(figure.TimeDown(p.Plan.GripsSoonest), figure.TimeDown(p.Plan.Grips)))
 	}
 	if a := p.Room; a != nil {
 		line := w.HeatOn.AirLine.With(fmt.Sprintf("%.1f", math.Floor(float64(a.Oxygen)*10)/10), fmt.Sprintf("%.2f", float64(a.Carbonic)))
-		most := w.HeatOn.MostIce.With(figure.Grouped(math.Floor(float64(a.MostIce))))
+		most := w.HeatOn.MostIce.With(figure.Thousands(math.Floor(float64(a.MostIce))))
 		if p.Coolant == heat.LiquidNitrogen {
-			most = w.HeatOn.MostNitrogen.With(figure.Grouped(math.Floor(float64(a.MostNitrogen))))
+			most = w.HeatOn.MostNitrogen.With(figure.Thousands(math.Floor(float64(a.MostNitrogen))))
 		}
 		out = append(out, line+" "+most)
 		for _, x := range a.Warnings {
-			out = append(out, upper(x.Says)+".")
+			out = append(out, capitalized(x.Says)+".")
 		}
 	}
 	return out
 }
 
-// ladder is the table of interferences as measured, with the boxes that work the
+// interferenceTable is the table of interferences as measured, with the boxes that work the
 // interference out.
-func (s sheet) ladder() layout.Block {
+func (s sheet) interferenceTable() layout.Block {
 	p, w, u, f := s.h.PutOn, s.W, s.u, s.h.Fit
 	if len(p.Ladder) == 0 {
 		return layout.Block{}
@@ -107,7 +107,7 @@ func (s sheet) ladder() layout.Block {
 	cols = append(cols, layout.Column{Width: 30})
 	for _, r := range p.Ladder {
 		cols = append(cols, layout.Column{Width: one})
-		upTo = append(upTo, cell(one, layout.Body, u.Fine(r.UpTo)))
+		upTo = append(upTo, cell(one, layout.Body, u.Interference(r.UpTo)))
 		text := u.Temp(r.SetTo)
 		if r.TooHot {
 			text = w.HeatOn.LadderTooHot
@@ -116,12 +116,12 @@ func (s sheet) ladder() layout.Block {
 	}
 	t.Columns = cols
 	table := t.Block([]layout.Row{{Cells: upTo}, {Cells: setTo}})
-	return layout.Above(2, s.Heading(w.HeatOn.LadderTitle), s.ladderBoxes(f.Seat, f.Bore), table)
+	return layout.Above(2, s.Heading(w.HeatOn.LadderTitle), s.interferenceBoxes(f.Seat, f.Bore), table)
 }
 
-// ladderBoxes work the interference out: seat less bore, both copied from where
+// interferenceBoxes work the interference out: seat less bore, both copied from where
 // they were read; of several readings those that make it largest.
-func (s sheet) ladderBoxes(seat, bore *job.Dim) layout.Block {
+func (s sheet) interferenceBoxes(seat, bore *job.Dim) layout.Block {
 	size := func(d *job.Dim, of words.Sentence) layout.Block {
 		name := d.Mark
 		if d.Positions.Boxes() > 1 {
@@ -161,7 +161,7 @@ func (s sheet) onOrder() []string {
 		if p.Chill != nil {
 			out = append(out, w.HeatOn.OrderChill...)
 		}
-		out = append(append(out, s.keptCool()...), heatIt...)
+		out = append(append(out, s.coolingActs()...), heatIt...)
 	}
 	return out
 }

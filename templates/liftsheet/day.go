@@ -41,8 +41,8 @@ func stopPoints(c *block.Composer, l *job.Lift) []string {
 	return append(out, w.Lift.StopPath, w.Lift.StopSeat, w.Lift.StopUnhook)
 }
 
-// liftDay are the boxes that are filled in when the lift is made at a step.
-func liftDay(c *block.Composer, l *job.Lift, st *job.Step) layout.Block {
+// dayBoxes are the boxes that are filled in when the lift is made at a step.
+func dayBoxes(c *block.Composer, l *job.Lift, st *job.Step) layout.Block {
 	w := c.W
 	rows := []layout.Block{c.Heading(w.Lift.TheDay.With(c.StepRef(st)))}
 	if !l.ByHand {

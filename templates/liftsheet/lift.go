@@ -26,7 +26,7 @@ func Sheet(c *block.Composer) []layout.Piece {
 
 // pieces is one lift.
 func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
-	head := liftHead(c, l)
+	head := heading(c, l)
 	out := []layout.Piece{{Block: head.Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {
@@ -36,15 +36,15 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 		}
 	}
 	if len(l.Because) > 0 {
-		add(2, liftRefusal(c, l))
+		add(2, refusal(c, l))
 	}
-	add(2, liftFacts(c, l)...)
+	add(2, facts(c, l)...)
 	if len(l.Because) > 0 {
 		add(4, planningLine(c))
 		return out
 	}
-	add(2, liftVerdict(c, l))
-	add(2, liftCautions(c, l)...)
+	add(2, verdict(c, l))
+	add(2, cautionLines(c, l)...)
 	add(3, picture.Lift(c.Setter, c.W, l, c.Span))
 	table := func(ps []layout.Piece, whole bool) {
 		if len(ps) == 0 {
@@ -61,16 +61,16 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	table(gearTable(c, l, &head), false)
 	table(stopTable(c, l, &head), false)
 	for _, st := range l.Steps {
-		add(4, liftDay(c, l, st))
+		add(4, dayBoxes(c, l, st))
 	}
 	add(4, planningLine(c))
 	out[len(out)-1].KeepNext = true
-	add(0.8, liftWorking(c, l)...)
+	add(0.8, working(c, l)...)
 	return out
 }
 
-// liftHead is the heading of a lift, drawn again on each page it runs on to.
-func liftHead(c *block.Composer, l *job.Lift) layout.Block {
+// heading is the heading of a lift, drawn again on each page it runs on to.
+func heading(c *block.Composer, l *job.Lift) layout.Block {
 	var at []string
 	for _, st := range l.Steps {
 		at = append(at, c.StepRef(st))
@@ -82,8 +82,8 @@ func liftHead(c *block.Composer, l *job.Lift) layout.Block {
 	return layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: l.At}), c.Rule(layout.Heavy)).Pad(1, 0, 1, 0)
 }
 
-// liftRefusal says why a lift cannot be computed.
-func liftRefusal(c *block.Composer, l *job.Lift) layout.Block {
+// refusal says why a lift cannot be computed.
+func refusal(c *block.Composer, l *job.Lift) layout.Block {
 	width := c.Span - 8
 	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, c.W.Lift.NotComputed.With(l.Mark))}, layout.ParaOpts{Ref: l.At})}
 	for _, why := range l.Because {
@@ -98,9 +98,9 @@ func planningLine(c *block.Composer) layout.Block {
 	return c.Para(c.Span, []layout.Run{layout.T(layout.Strong, c.W.Lift.Planning)}, layout.ParaOpts{})
 }
 
-// liftFacts are the lines of what is known: mass, centre of gravity, rig, crane,
+// facts are the lines of what is known: mass, centre of gravity, rig, crane,
 // lay-down, crew.
-func liftFacts(c *block.Composer, l *job.Lift) []layout.Block {
+func facts(c *block.Composer, l *job.Lift) []layout.Block {
 	w := c.W
 	var out []layout.Block
 	line := func(name, text string) {
@@ -193,8 +193,8 @@ func layDownText(c *block.Composer, l *job.Lift) string {
 	return text
 }
 
-// liftCautions are what has to be minded, and the line of a critical lift.
-func liftCautions(c *block.Composer, l *job.Lift) []layout.Block {
+// cautionLines are what has to be minded, and the line of a critical lift.
+func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
 	var list []lift.Caution
 	if l.ByHand {
 		list = l.HandResult.Cautions
@@ -223,17 +223,17 @@ func liftCautions(c *block.Composer, l *job.Lift) []layout.Block {
 func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	if st.OnHook != "" {
-		text := c.W.Lift.OnHookLine.With(st.OnHook, massOf(c, append(slices.Clone(st.Remove), st.Fit...)))
+		text := c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)))
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
 	}
 	for _, l := range st.Lifts {
-		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, liftLine(c, l))}, layout.ParaOpts{Ref: st.At}))
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, stepLine(c, l))}, layout.ParaOpts{Ref: st.At}))
 	}
 	return out
 }
 
-// massOf lists the parts of moves that are heavy on this site: Impeller 405 kg.
-func massOf(c *block.Composer, moves []*job.Move) string {
+// heavyParts lists the parts of moves that are heavy on this site: Impeller 405 kg.
+func heavyParts(c *block.Composer, moves []*job.Move) string {
 	var out []string
 	for _, m := range moves {
 		if m.Part.Mass == nil {
@@ -246,19 +246,19 @@ func massOf(c *block.Composer, moves []*job.Move) string {
 	return strings.Join(out, ", ")
 }
 
-func liftLine(c *block.Composer, l *job.Lift) string {
+func stepLine(c *block.Composer, l *job.Lift) string {
 	page := c.Page("lift " + l.Mark)
 	switch {
 	case l.HandResult != nil:
-		return c.W.Lift.LiftByHandLine.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))
+		return c.W.Lift.StepLineByHand.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))
 	case l.Result != nil:
-		return c.W.Lift.LiftLine.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Length(l.Trial))
+		return c.W.Lift.StepLine.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Length(l.Trial))
 	}
-	return c.W.Lift.LiftNotComputed.With(l.Mark, page)
+	return c.W.Lift.StepLineRefused.With(l.Mark, page)
 }
 
-// tilted says by how much and to which side the load hangs out of level.
-func tilted(c *block.Composer, l *job.Lift) string {
+// tiltSide says by how much and to which side the load hangs out of level.
+func tiltSide(c *block.Composer, l *job.Lift) string {
 	t := l.Result.Tilt
 	if t.Lower != "" {
 		return c.W.Lift.Tilted.With(t.Total.String(), t.Lower, l.Length(t.Drop))
@@ -271,7 +271,7 @@ func tiltText(c *block.Composer, l *job.Lift) string {
 	t := l.Result.Tilt
 	text := c.W.Lift.Level
 	if l.OutOfLevel() {
-		text = tilted(c, l)
+		text = tiltSide(c, l)
 	}
 	if t.Most > t.Total {
 		text = c.W.Lift.TiltedMost.With(text, t.Most.String())

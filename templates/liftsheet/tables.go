@@ -10,9 +10,9 @@ import (
 	"matchmark/templates/block"
 )
 
-// liftVerdict is the row of what decides: the piece used most, the crane, the
+// verdict is the row of what decides: the piece used most, the crane, the
 // level, the headroom.
-func liftVerdict(c *block.Composer, l *job.Lift) layout.Block {
+func verdict(c *block.Composer, l *job.Lift) layout.Block {
 	w := c.W
 	type cell struct{ name, big, small string }
 	var cells []cell
@@ -159,8 +159,8 @@ func workingFigure(f lift.Figure) string {
 	return f.Symbol + "\u00a0" + f.Amount.String() + unit
 }
 
-// liftWorking shows how the figures came about.
-func liftWorking(c *block.Composer, l *job.Lift) []layout.Block {
+// working shows how the figures came about.
+func working(c *block.Composer, l *job.Lift) []layout.Block {
 	var list []lift.Working
 	if l.Body != nil {
 		list = append(list, l.Body.Working...)

@@ -48,7 +48,7 @@ func Drawn(kind string) bool {
 // OfDimension is the drawing of a dimension by its kind, with the names of the parts
 // whose faces it lies between above and below.
 func OfDimension(s *layout.Setter, d *job.Dim) layout.Block {
-	upper, drawing := Parts(s, d, 9)
+	upper, drawing := NameAndDrawing(s, d, 9)
 	out := layout.Above(0.3, upper, drawing)
 	if drawing.Empty() {
 		return out.Fill(Width, upper.H, 0, 0)
@@ -57,10 +57,10 @@ func OfDimension(s *layout.Setter, d *job.Dim) layout.Block {
 	return out
 }
 
-// Parts is the name of the part that stands above the drawing of a dimension, and
+// NameAndDrawing is the name of the part that stands above the drawing of a dimension, and
 // the drawing with the other name below it. The line from the upper name begins no
 // more to the left than given, in units of the drawing.
-func Parts(set *layout.Setter, d *job.Dim, left float64) (upper, below layout.Block) {
+func NameAndDrawing(set *layout.Setter, d *job.Dim, left float64) (upper, below layout.Block) {
 	from, to := d.From.Part, d.To.Part
 	if from == nil {
 		from = d.Of.Part
@@ -96,8 +96,8 @@ func Parts(set *layout.Setter, d *job.Dim, left float64) (upper, below layout.Bl
 	return upper, below
 }
 
-// solid is a part in section: outline and hatching.
-func solid(s *draw.Scene, a, b draw.XY, rising bool) {
+// sectionBox is a part in section: outline and hatching.
+func sectionBox(s *draw.Scene, a, b draw.XY, rising bool) {
 	s.Hatch(a, b, 1.4, rising)
 	s.Box(draw.Thick, layout.Usual, a, b)
 }
@@ -106,16 +106,16 @@ func solid(s *draw.Scene, a, b draw.XY, rising bool) {
 func standOff(s *draw.Scene, mark layout.Block) {
 	s.Box(draw.Thick, layout.Usual, draw.XY{X: 2, Y: 7}, draw.XY{X: 30, Y: 13})
 	s.CenterLine(draw.XY{X: 0, Y: 10}, draw.XY{X: 33, Y: 10})
-	solid(s, draw.XY{X: 11, Y: 13}, draw.XY{X: 16, Y: 16.5}, true)
-	solid(s, draw.XY{X: 11, Y: 3.5}, draw.XY{X: 16, Y: 7}, false)
+	sectionBox(s, draw.XY{X: 11, Y: 13}, draw.XY{X: 16, Y: 16.5}, true)
+	sectionBox(s, draw.XY{X: 11, Y: 3.5}, draw.XY{X: 16, Y: 7}, false)
 	s.Dim(draw.XY{X: 16, Y: 16.5}, draw.XY{X: 30, Y: 16.5}, 1.5, mark)
 	s.Lines(draw.Thin, draw.XY{X: 30, Y: 13}, draw.XY{X: 30, Y: 17.5})
 }
 
 // gap: two faces that look at each other.
 func gap(s *draw.Scene, mark layout.Block) {
-	solid(s, draw.XY{X: 3, Y: 4}, draw.XY{X: 14, Y: 16}, true)
-	solid(s, draw.XY{X: 22, Y: 4}, draw.XY{X: 33, Y: 16}, false)
+	sectionBox(s, draw.XY{X: 3, Y: 4}, draw.XY{X: 14, Y: 16}, true)
+	sectionBox(s, draw.XY{X: 22, Y: 4}, draw.XY{X: 33, Y: 16}, false)
 	s.Lines(draw.Thin, draw.XY{X: 14, Y: 10}, draw.XY{X: 22, Y: 10})
 	s.DoubleArrow(draw.Thin, draw.XY{X: 14, Y: 10}, draw.XY{X: 22, Y: 10})
 	s.Label(draw.XY{X: 18, Y: 11}, mark, 0.5, 1)
@@ -137,8 +137,8 @@ func float(s *draw.Scene, mark layout.Block) {
 	s.CenterLine(draw.XY{X: 0, Y: 10}, draw.XY{X: 36, Y: 10})
 	s.Box(draw.Thick, layout.White, draw.XY{X: 15, Y: 6}, draw.XY{X: 21, Y: 14})
 	for _, y := range [][2]float64{{13, 17}, {3, 7}} {
-		solid(s, draw.XY{X: 4, Y: y[0]}, draw.XY{X: 10, Y: y[1]}, y[0] > 10)
-		solid(s, draw.XY{X: 26, Y: y[0]}, draw.XY{X: 32, Y: y[1]}, y[0] < 10)
+		sectionBox(s, draw.XY{X: 4, Y: y[0]}, draw.XY{X: 10, Y: y[1]}, y[0] > 10)
+		sectionBox(s, draw.XY{X: 26, Y: y[0]}, draw.XY{X: 32, Y: y[1]}, y[0] < 10)
 	}
 	s.DoubleArrow(draw.Thin, draw.XY{X: 21, Y: 15.5}, draw.XY{X: 26, Y: 15.5})
 	s.Label(draw.XY{X: 23.5, Y: 16}, mark, 0.5, 1)

@@ -29,7 +29,7 @@ const (
 // Joint draws the joint to scale, cut along its axis: hub, shaft, shield and
 // neighbours at their distances. Empty when its sizes are not known.
 func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layout.Mm) layout.Block {
-	s := heatPicture{set, w, h, figure.Of(h)}
+	s := heatPicture{set, w, h, figure.UnitsOf(h)}
 	d, o, l := float64(h.Fit.Diameter), float64(h.Ring.Outside), float64(h.Ring.Length)
 	if d <= 0 || o <= d || l <= 0 {
 		return layout.Block{}
@@ -54,9 +54,9 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	}
 	s.drawNeighbours(sc)
 	word := func(t string) layout.Block { return s.Words(layout.Sub, t) }
-	sc.Dim(draw.XY{X: 0, Y: o / 2}, draw.XY{X: l, Y: o / 2}, 5, word(s.u.Long(h.Ring.Length)))
-	sc.Dim(draw.XY{X: 0, Y: -o / 2}, draw.XY{X: 0, Y: o / 2}, layout.Mm(front*sc.Scale())+24, word("⌀ "+s.u.Long(h.Ring.Outside)))
-	sc.Dim(draw.XY{X: -front, Y: -d / 2}, draw.XY{X: -front, Y: d / 2}, 4, word("⌀ "+s.u.Long(h.Fit.Diameter)))
+	sc.Dim(draw.XY{X: 0, Y: o / 2}, draw.XY{X: l, Y: o / 2}, 5, word(s.u.Length(h.Ring.Length)))
+	sc.Dim(draw.XY{X: 0, Y: -o / 2}, draw.XY{X: 0, Y: o / 2}, layout.Mm(front*sc.Scale())+24, word("⌀ "+s.u.Length(h.Ring.Outside)))
+	sc.Dim(draw.XY{X: -front, Y: -d / 2}, draw.XY{X: -front, Y: d / 2}, 4, word("⌀ "+s.u.Length(h.Fit.Diameter)))
 	s.drawHeat(sc)
 	scale := strconv.FormatFloat(1/sc.Scale(), 'f', 1, 64)
 	caption := s.w.Heat.PictureScale.With(scale)
@@ -117,7 +117,7 @@ func (s heatPicture) drawNeighbours(sc *draw.Scene) {
 			sc.Role(s.role("near:" + strconv.Itoa(i+1)))
 		}
 		down := o/2 + sc.Units(layout.Mm(3+8*float64(i)))
-		sc.Dim(draw.XY{X: x, Y: -down}, draw.XY{X: l, Y: -down}, 3, word(s.u.Long(n.Distance)))
+		sc.Dim(draw.XY{X: x, Y: -down}, draw.XY{X: l, Y: -down}, 3, word(s.u.Length(n.Distance)))
 		sc.Label(draw.XY{X: x + sc.Units(1), Y: high}, word(s.w.Heat.PartAtMost.With(n.Name, s.u.AtMost(n.Limit.At))), 0, 1.1)
 	}
 	if p := h.Pull; p != nil && p.Shield != "" && len(h.Neighbours) > 0 {
@@ -135,7 +135,7 @@ const chartH layout.Mm = 60
 // Opening draws the opening over the time: what is needed, when it is there, the
 // window to draw in, and where it would level off.
 func Opening(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, width layout.Mm) layout.Block {
-	s := heatPicture{set, w, h, figure.Of(h)}
+	s := heatPicture{set, w, h, figure.UnitsOf(h)}
 	u := s.u
 	minutes := func(t heat.Second) float64 { return float64(t) / 60 }
 	length := func(v heat.Mm) float64 {

@@ -9,8 +9,8 @@ import (
 
 // bore: a hole in section, measured across.
 func bore(s *draw.Scene, mark layout.Block) {
-	solid(s, draw.XY{X: 6, Y: 14.5}, draw.XY{X: 30, Y: 18}, true)
-	solid(s, draw.XY{X: 6, Y: 2}, draw.XY{X: 30, Y: 5.5}, false)
+	sectionBox(s, draw.XY{X: 6, Y: 14.5}, draw.XY{X: 30, Y: 18}, true)
+	sectionBox(s, draw.XY{X: 6, Y: 2}, draw.XY{X: 30, Y: 5.5}, false)
 	s.CenterLine(draw.XY{X: 3, Y: 10}, draw.XY{X: 33, Y: 10})
 	s.DoubleArrow(draw.Thin, draw.XY{X: 15, Y: 5.5}, draw.XY{X: 15, Y: 14.5})
 	s.Label(draw.XY{X: 16.5, Y: 12}, mark, 0, 0.5)
@@ -18,9 +18,9 @@ func bore(s *draw.Scene, mark layout.Block) {
 
 // depth: from a face down to the floor of a recess.
 func depth(s *draw.Scene, mark layout.Block) {
-	solid(s, draw.XY{X: 3, Y: 3}, draw.XY{X: 9, Y: 15}, true)
-	solid(s, draw.XY{X: 27, Y: 3}, draw.XY{X: 33, Y: 15}, true)
-	solid(s, draw.XY{X: 9, Y: 3}, draw.XY{X: 27, Y: 6}, true)
+	sectionBox(s, draw.XY{X: 3, Y: 3}, draw.XY{X: 9, Y: 15}, true)
+	sectionBox(s, draw.XY{X: 27, Y: 3}, draw.XY{X: 33, Y: 15}, true)
+	sectionBox(s, draw.XY{X: 9, Y: 3}, draw.XY{X: 27, Y: 6}, true)
 	s.Lines(draw.Thin, draw.XY{X: 9, Y: 15}, draw.XY{X: 27, Y: 15})
 	s.DoubleArrow(draw.Thin, draw.XY{X: 13, Y: 6}, draw.XY{X: 13, Y: 15})
 	s.Label(draw.XY{X: 14.5, Y: 10.5}, mark, 0, 0.5)
@@ -35,7 +35,7 @@ func length(s *draw.Scene, mark layout.Block) {
 
 // thickness: a plate between its two faces.
 func thickness(s *draw.Scene, mark layout.Block) {
-	solid(s, draw.XY{X: 4, Y: 7.5}, draw.XY{X: 26, Y: 12.5}, true)
+	sectionBox(s, draw.XY{X: 4, Y: 7.5}, draw.XY{X: 26, Y: 12.5}, true)
 	s.Arrow(draw.Thin, draw.XY{X: 30, Y: 17}, draw.XY{X: 30, Y: 12.5})
 	s.Arrow(draw.Thin, draw.XY{X: 30, Y: 3}, draw.XY{X: 30, Y: 7.5})
 	s.Lines(draw.Thin, draw.XY{X: 26, Y: 12.5}, draw.XY{X: 32, Y: 12.5})

@@ -26,11 +26,11 @@ func branchLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 	if no == "" {
 		no = w.Step.LeaveOut
 	}
-	return []layout.Block{decision(c, st, askWords(c, a), a, w.Step.DoThis, no, width)}
+	return []layout.Block{decision(c, st, conditionWords(c, a), a, w.Step.DoThis, no, width)}
 }
 
-// askWords tell a condition: D3 is over 0.50 mm.
-func askWords(c *block.Composer, a *job.Asked) string {
+// conditionWords tell a condition: D3 is over 0.50 mm.
+func conditionWords(c *block.Composer, a *job.Asked) string {
 	text := dimension.PartWords(c.W, a.Cond.Words())
 	if a.Dim != nil && string(a.Cond.Mark) != a.Dim.Mark {
 		text = a.Dim.Mark + text[len(a.Cond.Mark):] // with its place
@@ -78,7 +78,7 @@ func askedBoxes(c *block.Composer, a *job.Asked, width layout.Mm) layout.Block {
 func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 	w, u := c.W, st.Until
 	width := c.Span - block.NumberWidth - 2*block.CellPad
-	head := w.Step.Until.With(askWords(c, u), strconv.Itoa(st.Tries))
+	head := w.Step.Until.With(conditionWords(c, u), strconv.Itoa(st.Tries))
 	runs := []layout.Run{{Text: w.Step.Again, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+head)}
 	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: u.At})}
 	for i := range st.Tries {

@@ -25,7 +25,7 @@ func fastenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 		}
 		if f.Joint != nil {
 			// The sources of a torque that differ are told as those of a limit are.
-			out = append(out, dimension.SaysLines(c, &job.Dim{At: f.At, Says: f.Joint.Says}, width)...)
+			out = append(out, dimension.SourcesDiffer(c, &job.Dim{At: f.At, Says: f.Joint.Says}, width)...)
 		}
 	}
 	return out
@@ -123,9 +123,9 @@ func forNowLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 	return out
 }
 
-// stepState is what stands before the words of a step: its own place, on the bench,
+// state is what stands before the words of a step: its own place, on the bench,
 // how many people.
-func stepState(c *block.Composer, st *job.Step) []layout.Run {
+func state(c *block.Composer, st *job.Step) []layout.Run {
 	var runs []layout.Run
 	add := func(text string) {
 		if text != "" {
@@ -163,7 +163,7 @@ func renewals(c *block.Composer, ms []*job.Move) []string {
 		switch r := m.Part.Renew; {
 		case m.New, r == "", r == "always", r == "never":
 		case r == "as set" && m.Part.Set != nil && m.Part.Set.JudgedAt != nil:
-			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, asJudged(c, m.Part.Set)))
+			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, judgedWords(c, m.Part.Set)))
 		case r == "as set":
 			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, c.W.Step.RenewAsSet))
 		default:

@@ -29,13 +29,13 @@ func holdBar(c *block.Composer, h *job.Hold) layout.Block {
 func holdBars(h *job.Hold) layout.Block {
 	s := draw.NewScene(draw.View{X1: 8, Y1: 10}, 8, 10, h.At)
 	for x := -10.0; x < 8; x += 3.2 {
-		s.Shape(draw.Pen{}, layout.Black, bar(x)...)
+		s.Shape(draw.Pen{}, layout.Black, slantingBar(x)...)
 	}
 	return s.Block()
 }
 
-// bar is one slanting bar of the field, cut off at its sides.
-func bar(x float64) []draw.XY {
+// slantingBar is one slanting bar of the field, cut off at its sides.
+func slantingBar(x float64) []draw.XY {
 	const wide, high, right = 1.6, 10.0, 8.0
 	clip := func(x, y float64) draw.XY {
 		// Along a bar x - y is constant: what reaches past a side is moved up or

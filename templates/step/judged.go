@@ -59,8 +59,8 @@ func judgedBy(c *block.Composer, s *job.Set) []string {
 	return out
 }
 
-// asJudged words that a part of a set goes back or is renewed as was decided.
-func asJudged(c *block.Composer, s *job.Set) string {
+// judgedWords words that a part of a set goes back or is renewed as was decided.
+func judgedWords(c *block.Composer, s *job.Set) string {
 	n := 0
 	for _, p := range s.Members {
 		n += p.Count

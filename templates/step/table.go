@@ -65,17 +65,17 @@ func tableRow(c *block.Composer, g block.Grid, st *job.Step) layout.Row {
 	w := c.W
 	place := []layout.Block{g.Text(1, layout.Strong, st.Place.Label, st.At), g.Text(1, layout.Sub, st.Place.Name, st.At)}
 	var counts []layout.Block
-	for _, m := range byWhere(st.Remove, func(m *job.Move) job.Where { return m.To }) {
+	for _, m := range groupByPlace(st.Remove, func(m *job.Move) job.Where { return m.To }) {
 		place = append(place, g.Text(1, layout.Body, w.Common.Into+" "+whereMark(c, m.where)+" "+block.PartList(m.moves), st.At))
 	}
-	for _, m := range byWhere(st.Fit, func(m *job.Move) job.Where { return m.From }) {
+	for _, m := range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
 		place = append(place, g.Text(1, layout.Body, w.Common.From+" "+whereMark(c, m.where)+" "+block.PartList(m.moves), st.At))
 		counts = append(counts, c.Box(layout.RoleCount, "", st.At))
 	}
 	if st.Missed != "" {
 		place = append(place, g.Text(1, layout.SubBold, w.Step.EasilyMissed+" "+st.Missed, st.At))
 	}
-	if note := stepNote(c, st); note != "" {
+	if note := note(c, st); note != "" {
 		place = append(place, g.Text(1, layout.Sub, note, st.At))
 	}
 	where := layout.Above(0.3, place...)

@@ -43,9 +43,9 @@ var englishReadings = Readings{
 
 // englishCritical are the words of Critical in English.
 var englishCritical = Critical{
-	Title: "Critical",
-	Rule:  "The dimensions that decide, each on one line. The boxes are copies: those to write in first stand on the pages named, and count.",
-	Traps: "Easily missed", Missed: "easily missed", Smallest: "smallest", Largest: "largest",
+	Title:             "Critical",
+	Rule:              "The dimensions that decide, each on one line. The boxes are copies: those to write in first stand on the pages named, and count.",
+	EasilyMissedTitle: "Easily missed", EasilyMissed: "easily missed", Smallest: "smallest", Largest: "largest",
 }
 
 // englishIndex are the words of Index in English.

@@ -14,7 +14,7 @@ var englishFront = Front{
 		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"X", "spare tag or line"},
 	},
 
-	ThisMachine: "This machine", Fitted: "fitted", NotFitted: "not fitted", Build: "%s (%s)", BuildBySerial: "%s (%s), told by serial %s",
+	ThisMachine: "This machine", Fitted: "fitted", NotFitted: "not fitted", BuildSaid: "%s (%s)", BuildBySerial: "%s (%s), told by serial %s",
 	OnlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",
 
 	WarningSum: "%s from the check: see to them before the work begins", ErrorSum: "DRAFT, printed in spite of %s", ErrorOne: "problem",

@@ -13,7 +13,7 @@ var englishOpenings = Openings{
 	Title:   "Openings",
 	Rule:    "Every opening is covered when nobody works at it. What falls in is written down and found before anything is closed.",
 	Opening: "opening", CoveredWith: "covered with", OpenedBy: "opened: initials, time", ClosedBy: "closed: initials, time", SeenClean: "seen clean by",
-	Enclosed: "a person can go in", Tools: "Tools and rags taken to the openings", ToolPlace: "opening",
+	Enclosed: "a person can go in", Tools: "Tools and rags taken to the openings", TakenTo: "opening",
 }
 
 // englishFound are the words of Found in English.
@@ -25,14 +25,14 @@ var englishFound = Found{
 
 // englishRegister are the words of Register in English.
 var englishRegister = Register{
-	Title: "Register", OffBack: "off at, back at",
+	Title: "Register", OffAndBackAt: "off at, back at",
 }
 
 // englishCounts are the words of Counts in English.
 var englishCounts = Counts{
 	Title:    "Counts",
 	Rule:     "Count every container when all is apart, before the first part goes back, and again at the end: out and scrapped make up the pieces, and left over is 0. Keep the stubs with this sheet; a tick says that the stub is here, or that the label of one without a stub was seen.",
-	StubSeen: "stub, label", Expected: "pieces", CountMid: "counted, all apart", LeftOver: "left over",
+	StubSeen: "stub, label", Expected: "pieces", CountedApart: "counted, all apart", LeftOver: "left over",
 }
 
 // englishSignatures are the words of Signatures in English.
@@ -80,7 +80,7 @@ var englishTag = Tag{
 // englishOrder are the words of Order in English.
 var englishOrder = Order{
 	Section: "%s  %s", Step: "%s: %s", After: "after %s", Below: "follows %s, no after: is written", Hold: "a hold stands between it and %s",
-	Part: "after %s: both move or measure %s", Joint: "after %s: both loosen, tighten or measure %s", Lost: "after %s: it destroys %s, measured there",
+	Part: "after %s: both move or measure %s", Joint: "after %s: both loosen, tighten or measure %s", Destroyed: "after %s: it destroys %s, measured there",
 	Reading: "after %s: it needs the reading %s", Empty: "after %s: %s must be empty here", Nothing: "bound to nothing above it",
 	Lock: "after %s: locks are put on or taken off at one of the two", Opening: "after %s: it opens %s", Free: "free: %s",
 	Sum: "%s steps, %s of them free to move", Because: "%s: %s",

@@ -2,17 +2,17 @@ package words
 
 // englishTraveler are the words of Traveler in English.
 var englishTraveler = Traveler{
-	Title: "Traveler", GoOnHere: "Go on with the traveler, section %s, p. %s",
+	Title: "Traveler", GoOn: "Go on with the traveler, section %s, p. %s",
 }
 
 // englishReassembly are the words of Reassembly in English.
 var englishReassembly = Reassembly{
-	Title: "Reassembly", GoOnHere: "Go on with the reassembly sheet, section %s, p. %s",
+	Title: "Reassembly", GoOn: "Go on with the reassembly sheet, section %s, p. %s",
 }
 
 // englishStep are the words of Step in English.
 var englishStep = Step{
-	GoesOn: "goes on", Hours: "hours", HoursPlanned: "planned %s\u00a0h, %s\u00a0h so far", Photo: "photo no.", CheckedBy: "checked by %s",
+	Continued: "goes on", Hours: "hours", HoursPlanned: "planned %s\u00a0h, %s\u00a0h so far", Photo: "photo no.", CheckedBy: "checked by %s",
 	Undoes: "undoes %s, p. %s", After: "after %s", AnyTimeBetween: "any time after %s, before %s", AnyTimeBefore: "any time before %s",
 	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new: %s; count the old against the new",
 	PutBack: "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",

@@ -9,7 +9,7 @@ type Front struct {
 
 	// The options that this machine has.
 	ThisMachine, Fitted, NotFitted, OnlyThis string
-	Build, BuildBySerial                     Sentence
+	BuildSaid, BuildBySerial                 Sentence
 
 	// The problems that check found.
 	ErrorOne, WarningOne, ErrorWord, WarningWord string

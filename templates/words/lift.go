@@ -5,9 +5,9 @@ type Lift struct {
 	Title string
 
 	// The lines of a step.
-	Level                                                                     string
-	OnHookLine, LiftLine, LiftByHandLine, LiftNotComputed, Tilted, TiltedSide Sentence
-	TiltedMost                                                                Sentence
+	Level                                                                 string
+	OnHook, StepLine, StepLineByHand, StepLineRefused, Tilted, TiltedSide Sentence
+	TiltedMost                                                            Sentence
 
 	// What it rests on.
 	DoNotLift, Mass, Centre, HangsOn, LayDownAt, Props, Crew                       string

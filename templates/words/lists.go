@@ -9,7 +9,7 @@ type Holds struct {
 // Openings are the words of the list of openings and the log of tools and rags.
 type Openings struct {
 	Title, Rule, Opening, CoveredWith, OpenedBy, ClosedBy, SeenClean, Enclosed, Tools string
-	ToolPlace                                                                         string
+	TakenTo                                                                           string
 }
 
 // Found are the words of the rows for what is found on the day.
@@ -19,12 +19,12 @@ type Found struct {
 
 // Register are the words of the register of containers.
 type Register struct {
-	Title, OffBack string
+	Title, OffAndBackAt string
 }
 
 // Counts are the words of the list by which every container is counted.
 type Counts struct {
-	Title, Rule, StubSeen, Expected, CountMid, LeftOver string
+	Title, Rule, StubSeen, Expected, CountedApart, LeftOver string
 }
 
 // Signatures are the words of the register of who signs.
@@ -61,7 +61,7 @@ type Tag struct {
 
 // Order are the words of the order of work as text.
 type Order struct {
-	Nothing                                                                             string
-	Section, Step, After, Below, Hold, Part, Joint, Lost, Reading, Empty, Lock, Opening Sentence
-	Free, Sum, Because                                                                  Sentence
+	Nothing                                                                                  string
+	Section, Step, After, Below, Hold, Part, Joint, Destroyed, Reading, Empty, Lock, Opening Sentence
+	Free, Sum, Because                                                                       Sentence
 }

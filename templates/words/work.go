@@ -2,19 +2,19 @@ package words
 
 // Traveler are the words of the sheets for taking apart.
 type Traveler struct {
-	Title    string
-	GoOnHere Sentence
+	Title string
+	GoOn  Sentence
 }
 
 // Reassembly are the words of the sheets for putting back.
 type Reassembly struct {
-	Title    string
-	GoOnHere Sentence
+	Title string
+	GoOn  Sentence
 }
 
 // Step are the words of a step on either sheet of work.
 type Step struct {
-	GoesOn, Hours, Photo, AnyTimeAtAll, Bench, EmptyNow, EasilyMissed, Place            string
+	Continued, Hours, Photo, AnyTimeAtAll, Bench, EmptyNow, EasilyMissed, Place         string
 	HoursPlanned, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
 	FitNew, PutBack, SetAgain, LookUp, Close, GoneAfterThis                             Sentence
 
