@@ -6,7 +6,6 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/source"
-	"matchmark/templates/words"
 )
 
 // warningList repeats what the check said, right below the name of the job:
@@ -22,15 +21,11 @@ func (c *composer) warningList() []layout.Block {
 		}
 	}
 	var out []layout.Block
-	add := func(sentence words.Sentence, one, word string, list source.Problems) {
+	add := func(heading, word string, list source.Problems) {
 		if len(list) == 0 {
 			return
 		}
-		n := strconv.Itoa(len(list)) + " " + one
-		if len(list) > 1 {
-			n += "s"
-		}
-		head := []layout.Run{{Text: sentence.With(n), Style: layout.Strong, Deco: layout.Inverse}}
+		head := []layout.Run{{Text: heading, Style: layout.Strong, Deco: layout.Inverse}}
 		rows := []layout.Block{layout.Above(1, c.Para(c.Span, head, layout.ParaOpts{}), c.Rule(layout.Heavy))}
 		for _, p := range list {
 			rows = append(rows, c.warning(word, p))
@@ -39,8 +34,8 @@ func (c *composer) warningList() []layout.Block {
 		out = append(out, layout.Above(1.5, rows[:2]...))
 		out = append(out, rows[2:]...)
 	}
-	add(c.W.Front.ErrorSum, c.W.Front.ErrorOne, c.W.Front.ErrorWord, errors)
-	add(c.W.Front.WarningSum, c.W.Front.WarningOne, c.W.Front.WarningWord, warnings)
+	add(c.W.Front.PrintedInSpite(len(errors)), c.W.Front.ErrorWord, errors)
+	add(c.W.Front.FromCheck(len(warnings)), c.W.Front.WarningWord, warnings)
 	return out
 }
 

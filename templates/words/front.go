@@ -12,8 +12,8 @@ type Front struct {
 	BuildSaid, BuildBySerial                 Sentence
 
 	// The problems that check found.
-	ErrorOne, WarningOne, ErrorWord, WarningWord string
-	WarningSum, ErrorSum, AtLine, SeeAlso        Sentence
+	ErrorWord, WarningWord, OneError, OneWarning string
+	ManyErrors, ManyWarnings, AtLine, SeeAlso    Sentence
 }
 
 // Cautions are the words of the sheet of permits and hazard notes, and of the notes themselves.

@@ -29,9 +29,18 @@ func (s Sentence) With(values ...string) string {
 type Mark struct{ Letter, Means string }
 
 // Pieces words a number of pieces: 1 piece, 4 pieces.
-func (c Common) Pieces(n int) string {
+func (c Common) Pieces(n int) string { return number(n, c.OnePiece, c.ManyPieces) }
+
+// PrintedInSpite is the heading of the errors that a draft is printed in spite of.
+func (f Front) PrintedInSpite(errors int) string { return number(errors, f.OneError, f.ManyErrors) }
+
+// FromCheck is the heading of the warnings that check had.
+func (f Front) FromCheck(warnings int) string { return number(warnings, f.OneWarning, f.ManyWarnings) }
+
+// number words how many there are of a thing.
+func number(n int, one string, many Sentence) string {
 	if n == 1 {
-		return c.OnePiece
+		return one
 	}
-	return c.ManyPieces.With(strconv.Itoa(n))
+	return many.With(strconv.Itoa(n))
 }
