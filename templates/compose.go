@@ -60,7 +60,7 @@ func kinds() []kind {
 	}
 }
 
-// ownPackage is a sheet that has a package of its own.
+// ownPackage is the flow of a sheet that has a package of its own.
 func ownPackage(flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
 	return func(c *composer) []layout.Piece { return flow(c.Composer) }
 }
@@ -124,7 +124,7 @@ func (c *composer) sheets() []layout.Sheet {
 // landscape are set across the page.
 var landscape = map[string]bool{"readings": true, "critical": true}
 
-// forSheet is the composer for a sheet: a sheet that lies has another width.
+// forSheet is the composer for a sheet: one across the page has another width.
 func (c *composer) forSheet(k kind) *composer {
 	if !landscape[k.name] {
 		return c

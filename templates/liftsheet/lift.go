@@ -24,7 +24,7 @@ func Sheet(c *block.Composer) []layout.Piece {
 	return out
 }
 
-// pieces is one lift.
+// pieces set one lift.
 func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	head := heading(c, l)
 	out := []layout.Piece{{Block: head.Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}

@@ -48,6 +48,7 @@ func (v *liftView) include(p lift.Point) {
 
 func (v *liftView) at(p lift.Point) draw.XY { return draw.XY{X: v.across(p), Y: v.up(p)} }
 
+// coordinate gives the part of a point along an axis.
 func coordinate(axis string) func(lift.Point) float64 {
 	return func(p lift.Point) float64 {
 		switch axis {
@@ -102,7 +103,7 @@ func Lift(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm) la
 }
 
 // longAxis is the axis along which the two ends of the machine lie, else that
-// coordinate which the picks lie farther apart.
+// along which the picks lie farther apart.
 func (p *liftPicture) longAxis() string {
 	points := p.scene.Picks
 	if len(p.scene.Span) > 0 {
