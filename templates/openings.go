@@ -30,7 +30,7 @@ func openings(c *composer) []layout.Piece {
 		rows = append(rows, row)
 	}
 	out := c.ListSheet(w.Openings.Rule, g, append(rows, g.Blank(2)...))
-	log := c.Grid(block.Col(w.Openings.Tools, 0), block.Col(w.Openings.TakenTo, 40), block.Col(w.Common.InLimits, 18), block.Col(w.Common.OutOfLimits, 18), block.Col(w.Common.InitialsDate, 34))
+	log := c.Grid(block.Col(w.Openings.Tools, 0), block.Col(w.Openings.TakenTo, 40), block.Col(w.Common.CountedIn, 22), block.Col(w.Common.CountedOut, 22), block.Col(w.Common.InitialsDate, 34))
 	return append(out, log.Under(log.Blank(8))...)
 }
 

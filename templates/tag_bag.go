@@ -21,7 +21,7 @@ func (c *composer) bagLabel(t *job.Tag) layout.Block {
 	head := layout.Above(0.3, layout.Beside(2, mark, place),
 		c.Line(left, []layout.Run{layout.T(layout.SubBold, c.numbered(t)+" · "+c.inIt(t))}, layout.ParaOpts{Ref: t.At}))
 	spelled := c.Para(20, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At})
-	low := layout.Middle(2, layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, 15, 1, c.W.Common.InLimits, t.At), c.WideBox(layout.RoleWords, 15, 1, c.W.Common.OutOfLimits, t.At)), spelled)
+	low := layout.Middle(2, layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, 15, 1, c.W.Common.CountedIn, t.At), c.WideBox(layout.RoleWords, 15, 1, c.W.Common.CountedOut, t.At)), spelled)
 	content := c.Para(inner, c.bagContent(t), layout.ParaOpts{Ref: t.At})
 	head, steps := c.bagSteps(t, head, left, inner, side, bagH-2*edge-low.H-content.H)
 	head.W = left
