@@ -19,7 +19,8 @@
 //	          drawn again at the top of the next page.
 //	Paginate  the one place where pages are broken; gives Pages.
 //	Stock     labels of one size laid on pages in a grid, never scaled.
-//	Dump      a frame as text, for comparing pages in tests.
+//	Dump      a frame as text, each item with its place, for comparing pages in
+//	          tests; Readable gives what a person reads on it.
 //
 // Text is set as given: it is not normalised. A combining mark on its own and
 // text that runs from right to left cannot be set properly by the painter, so

@@ -4,7 +4,6 @@ import (
 	"matchmark/packs/job"
 	"strings"
 
-	"matchmark/packs/def"
 	"matchmark/packs/source"
 )
 
@@ -14,7 +13,7 @@ import (
 
 // A missing is a name in a step that found nothing at one of the step's places.
 type missing struct {
-	name   def.Text
+	name   source.Text
 	what   string
 	from   job.Place // where it was looked for
 	labels []string  // the places that the thing has
@@ -47,9 +46,9 @@ func (b *builder) tellMissing() {
 func (b *builder) noSuchPlace(m missing) {
 	_, label, named := cut(m.name.Value)
 	if named {
-		b.unknown(def.Text{Value: label, At: m.name.At}, "place of this "+m.what, m.labels, "it")
+		b.unknown(source.Text{Value: label, At: m.name.At}, "place of this "+m.what, m.labels, "it")
 		return
 	}
-	b.problems.Add(m.name.At, "not-here", "the "+m.what+" "+quote(m.name.Value)+" does not stand at "+m.from.Label,
+	b.problems.Add(m.name.At, "not-here", "the "+m.what+" "+source.Quote(m.name.Value)+" does not stand at "+m.from.Label,
 		"it stands at "+strings.Join(m.labels, ", ")+"; name its place: "+m.name.Value+"/"+m.labels[0])
 }

@@ -20,7 +20,7 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 		return
 	}
 	if p.Thread != nil {
-		b.problems.Add(t.At, "two-movements", quote(p.Key)+" has a thread, which tells what one turn moves", "take moves: out, or the thread")
+		b.problems.Add(t.At, "two-movements", source.Quote(p.Key)+" has a thread, which tells what one turn moves", "take moves: out, or the thread")
 		return
 	}
 	if p.Flats == 0 && dp.Flats.Written() {
@@ -34,7 +34,7 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	}
 	n, what, fine := turnsOf(turns)
 	if !ok || !fine || err != nil || q.Number.Sign() <= 0 || n.Sign() <= 0 || q.Unit.Dimension() != units.Length {
-		b.problems.Add(t.At, "movement", quote(t.Value)+" does not say what one turn moves", "moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
+		b.problems.Add(t.At, "movement", source.Quote(t.Value)+" does not say what one turn moves", "moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
 		return
 	}
 	one := units.Quantity{Number: units.Exact(q.Number.Quo(n).Rat(), q.Number.Decimals()), Unit: q.Unit}
@@ -106,7 +106,7 @@ func travel(mm thread.Mm, decimals int, unit units.Unit) *units.Quantity {
 
 // readBackOff reads how far an adjuster is turned back, and works out what that
 // moves.
-func (b *builder) readBackOff(d *job.Dim, t def.Text) {
+func (b *builder) readBackOff(d *job.Dim, t source.Text) {
 	bo := &job.BackOff{Text: t.Value}
 	low, high, ranged := strings.Cut(t.Value, " to ")
 	if ranged { // the word or sign stands once, behind the second
@@ -119,7 +119,7 @@ func (b *builder) readBackOff(d *job.Dim, t def.Text) {
 		}
 		moved, ok := movedBy(d, text)
 		if !ok {
-			b.problems.Add(t.At, "back-off", quote(t.Value)+" does not say how far to turn back", "back-off: 1/6 turn", "or 2 flats, or 10 to 20°")
+			b.problems.Add(t.At, "back-off", source.Quote(t.Value)+" does not say how far to turn back", "back-off: 1/6 turn", "or 2 flats, or 10 to 20°")
 			return
 		}
 		if i == 0 {
@@ -160,36 +160,4 @@ func movedBy(d *job.Dim, text string) (*units.Quantity, bool) {
 	}
 	q := units.Quantity{Number: share.Mul(d.PerTurn.Number), Unit: d.PerTurn.Unit}.Round(d.PerTurn.Number.Decimals(), units.Nearest)
 	return &q, true
-}
-
-// checkLeftAlone sees that nobody turns an adjuster that stays as it is: it is not
-// taken off or slackened by itself, and what it sets is only recorded.
-func (b *builder) checkLeftAlone() {
-	touched := func(p *job.Part, at source.Pos, what string) {
-		b.problems = append(b.problems, source.Problem{
-			Pos: at, Severity: source.Error, Code: "left-alone",
-			Message: p.Name + " is left alone (" + p.LeaveAlone + "), and " + what,
-			Help:    []string{"take it out here, or take leave-alone: out of the part"},
-			See:     []source.Also{{Pos: p.At, What: "the part"}},
-		})
-	}
-	for _, p := range b.job.Parts {
-		if p.LeaveAlone != "" && len(p.Off) > 0 {
-			touched(p, p.Off[0].At, "comes off at "+p.Off[0].Step.Name())
-		}
-	}
-	for _, s := range b.job.Sections {
-		for _, st := range s.Steps {
-			for _, f := range st.Loosen {
-				if f.Part != nil && f.Part.LeaveAlone != "" {
-					touched(f.Part, f.At, "is loosened at "+st.Name())
-				}
-			}
-		}
-	}
-	for _, d := range b.job.Dims {
-		if p := d.Adjuster; p != nil && p.LeaveAlone != "" && d.Left != nil {
-			touched(p, limitPos(b.dimDef(d), d.Place), d.Mark+", which it sets, has a limit for closing; write found: only")
-		}
-	}
 }

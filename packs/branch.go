@@ -2,7 +2,6 @@ package packs
 
 import (
 	"matchmark/packs/job"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -11,25 +10,6 @@ import (
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
-
-// asked tells a condition that is decided at the machine from the name of a build.
-var asked = regexp.MustCompile(`\?\s*$|^D\d+(/\S+)? `)
-
-// takeConditions sets apart the if: lines of steps that are decided at the machine,
-// so that those of builds are left.
-func (b *builder) takeConditions() {
-	b.whens = map[*def.Step]def.Text{}
-	for _, s := range b.def.Sections {
-		for _, st := range s.Steps {
-			if asked.MatchString(st.If.Value) {
-				b.whens[st], st.If = st.If, def.Text{}
-			}
-			if st.Otherwise.Written() && !st.If.Written() && !st.Fitted.Written() && b.whens[st].Value == "" {
-				b.problems.Add(st.Otherwise.At, "otherwise-alone", "otherwise: stands without an if: or fitted:, so it is never done", "if: D3 is over 0.50 mm")
-			}
-		}
-	}
-}
 
 // readBranches reads when each step is done, once all steps and readings are known.
 func (b *builder) readBranches() {
@@ -40,8 +20,8 @@ func (b *builder) readBranches() {
 				continue
 			}
 			st.Later = ds.Later.Value
-			st.Table = ds.AsTable.Value == "yes"
-			if when := b.whens[ds]; when.Written() {
+			st.Table, st.TableAt = ds.AsTable.Value == "yes", ds.AsTable.At
+			if when := b.chosen.Conditions[ds]; when.Written() {
 				st.If = b.condition(when, st)
 				st.Otherwise = valueAt(st.Place, ds.Otherwise)
 			}
@@ -51,7 +31,7 @@ func (b *builder) readBranches() {
 }
 
 // condition reads a condition as seen from a step.
-func (b *builder) condition(t def.Text, st *job.Step) *job.Asked {
+func (b *builder) condition(t source.Text, st *job.Step) *job.Asked {
 	c, fault := reading.ParseCondition(t.Value)
 	if fault != nil {
 		b.fault(t, fault)
@@ -62,7 +42,7 @@ func (b *builder) condition(t def.Text, st *job.Step) *job.Asked {
 		return a
 	}
 	at := markPos(t, string(c.Mark))
-	dims := b.dimsAt(def.Text{Value: string(c.Mark), At: at}, st.Place)
+	dims := b.dimsAt(source.Text{Value: string(c.Mark), At: at}, st.Place)
 	if len(dims) > 1 {
 		b.problems.Add(at, "which-place", string(c.Mark)+" is read at several places", "name one: "+dims[0].Mark)
 	}
@@ -77,7 +57,7 @@ func (b *builder) condition(t def.Text, st *job.Step) *job.Asked {
 }
 
 // canBeAsked sees that the reading of a condition can be looked at in this way.
-func (b *builder) canBeAsked(t def.Text, a *job.Asked) bool {
+func (b *builder) canBeAsked(t source.Text, a *job.Asked) bool {
 	c, d := a.Cond, a.Dim
 	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
 	switch c.Ask {
@@ -105,7 +85,7 @@ func (b *builder) canBeAsked(t def.Text, a *job.Asked) bool {
 			if len(known) > 0 {
 				help = "its answers: " + strings.Join(known, ", ")
 			}
-			b.problems.Add(t.At, "no-answer", quote(c.State)+" is no answer that "+d.Mark+" can have", help)
+			b.problems.Add(t.At, "no-answer", source.Quote(c.State)+" is no answer that "+d.Mark+" can have", help)
 			return false
 		}
 	}
@@ -143,7 +123,7 @@ func answerOf(d *job.Dim) string { return append(answersOf(d), "…")[0] }
 // readLoop reads until when a step is done again.
 func (b *builder) readLoop(st *job.Step, ds *def.Step) {
 	if !ds.Until.Written() {
-		for _, t := range []def.Text{ds.Tries, ds.StillOut} {
+		for _, t := range []source.Text{ds.Tries, ds.StillOut} {
 			if t.Written() {
 				b.problems.Add(t.At, "no-until", "nothing says until when this step is done again", "until: D7 is in limits")
 				return
@@ -170,140 +150,3 @@ func (b *builder) readLoop(st *job.Step, ds *def.Step) {
 
 // maxTries is the most tries that have boxes on paper.
 const maxTries = 8
-
-// checkBranches sees that what decides is known by then, that no reading is taken
-// for granted whose step may be left out, and that what waits stands at the end.
-func (b *builder) checkBranches() {
-	var last *job.Step // that is not for later
-	for _, s := range b.job.Sections {
-		for _, st := range s.Steps {
-			if st.Later == "" {
-				last = st
-			}
-			if st.Undoes != nil && st.Undoes.If != nil {
-				st.OnlyIf = st.Undoes
-			}
-		}
-	}
-	for _, s := range b.job.Sections {
-		for _, st := range s.Steps {
-			if a := st.If; a != nil && a.Dim != nil {
-				b.checkDecided(st, a)
-			}
-			if u := st.Until; u != nil && u.Dim != nil {
-				u.Left = slices.Contains(st.Set, u.Dim)
-			}
-			if st.Later != "" && last != nil && st.Index < last.Index && st.Undoes == nil {
-				b.problems = append(b.problems, source.Problem{
-					Pos: st.At, Severity: source.Error, Code: "not-last",
-					Message: "step " + st.Name() + " waits (" + st.Later + "), and " + last.Name() + " comes after it and does not wait",
-					Help:    []string{"move it to the end"}, See: []source.Also{{Pos: last.At, What: "this one does not wait"}},
-				})
-			}
-		}
-	}
-	for _, s := range b.job.Sections {
-		for _, st := range s.Steps {
-			b.checkTabled(st)
-		}
-	}
-	for _, d := range b.job.Dims {
-		b.checkGranted(d, d.FoundAt, d.FoundWork)
-		b.checkGranted(d, d.LeftAt, d.LeftWork)
-	}
-	b.readDeferred()
-}
-
-// checkDecided finds the reading that decides whether a step is done.
-func (b *builder) checkDecided(st *job.Step, a *job.Asked) {
-	found := a.Dim.FoundAt != nil && a.Dim.FoundAt.Index < st.Index
-	left := a.Dim.LeftAt != nil && a.Dim.LeftAt.Index < st.Index
-	if !found && !left {
-		p := source.Problem{
-			Pos: a.At, Severity: source.Error, Code: "taken-later",
-			Message: st.Name() + " is decided by " + a.Dim.Mark + ", which is not read before it",
-			Help:    []string{"measure " + a.Dim.Base + " at a step above " + st.No},
-		}
-		if at := a.Dim.FoundAt; at != nil {
-			p.See = []source.Also{{Pos: at.At, What: "read here"}}
-		}
-		b.problems = append(b.problems, p)
-	}
-	a.Left = left && (!found || a.Dim.LeftAt.Index > a.Dim.FoundAt.Index)
-}
-
-// checkGranted sees that no sum takes a reading whose step may be left out, unless
-// it is left out in the same case.
-func (b *builder) checkGranted(d *job.Dim, st *job.Step, w job.Working) {
-	if st == nil {
-		return
-	}
-	uses := func(l *job.Ladder) {
-		if l == nil {
-			return
-		}
-		for _, u := range l.Uses {
-			for _, in := range u.Dims {
-				from := in.FoundAt
-				if u.Left {
-					from = in.LeftAt
-				}
-				if from == nil || from.If == nil || st.If != nil && st.If.Cond.Text() == from.If.Cond.Text() && st.If.Dim == from.If.Dim {
-					continue
-				}
-				b.problems = append(b.problems, source.Problem{
-					Pos: st.At, Severity: source.Error, Code: "may-be-missing",
-					Message: d.Mark + " at " + st.Name() + " needs " + in.Mark + ", which is read only if " + from.If.Cond.Text(),
-					Help:    []string{"read it always, or give this step the same if:"},
-					See:     []source.Also{{Pos: from.If.At, What: "read only if this is so"}},
-				})
-			}
-		}
-	}
-	uses(w.Formula)
-	for _, l := range w.Limits {
-		uses(l.At)
-		uses(l.Low)
-		uses(l.High)
-	}
-}
-
-// checkTabled sees that a step printed in a table has only what goes into one, and
-// lets its put-back row be printed so where that has no more either.
-func (b *builder) checkTabled(st *job.Step) {
-	if st.Undoes != nil {
-		st.Table = st.Undoes.Table && st.BeyondRow() == ""
-		return
-	}
-	if !st.Table {
-		return
-	}
-	what := st.BeyondRow()
-	if len(b.stepDefs[st].Each) == 0 && st.Place.Label == "" {
-		what = "does not repeat over places"
-	}
-	if what != "" && b.steps[st.Key][0] == st { // told once for all places
-		b.problems.Add(b.stepDefs[st].AsTable.At, "not-in-a-table", "step "+st.Name()+" "+what+", and a row of a table has no room for that",
-			"take as-table: out, or make a step of its own for it")
-	}
-	st.Table = what == ""
-}
-
-// readDeferred lists the work that waits until the machine has run: the steps that
-// say so, and the joints that are tightened again.
-func (b *builder) readDeferred() {
-	for _, s := range b.job.Sections {
-		for _, st := range s.Steps {
-			if st.Later != "" && st.Undoes == nil {
-				b.job.Deferred = append(b.job.Deferred, &job.Deferred{At: st.At, When: st.Later, Step: st})
-			}
-		}
-	}
-	for _, j := range b.job.Joints {
-		for _, t := range j.Stages {
-			if when, ok := strings.CutPrefix(t, "again after "); ok {
-				b.job.Deferred = append(b.job.Deferred, &job.Deferred{At: j.At, When: "after " + when, Joint: j})
-			}
-		}
-	}
-}

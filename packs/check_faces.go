@@ -3,6 +3,7 @@ package packs
 import (
 	"matchmark/packs/job"
 	"slices"
+	"strconv"
 
 	"matchmark/packs/def"
 	"matchmark/packs/reading"
@@ -64,7 +65,7 @@ func (b *builder) checkAdjuster(d *job.Dim, dd *def.Dimension) {
 	}
 	for _, dp := range b.def.Parts {
 		if dp.Key.Value == d.Adjuster.Key && !dp.Moves.Written() {
-			b.say2(dd.Adjust.At, "no-travel", d.Adjuster.Called()+" sets "+d.Mark+", but how far it moves is not said", d.Adjuster.At, "the adjuster", "thread: M90x2 at the part, or moves: 1 turn gives 0.75 mm")
+			b.problems.AddWith(dd.Adjust.At, "no-travel", d.Adjuster.Called()+" sets "+d.Mark+", but how far it moves is not said", d.Adjuster.At, "the adjuster", "thread: M90x2 at the part, or moves: 1 turn gives 0.75 mm")
 		}
 	}
 }
@@ -83,14 +84,14 @@ func (b *builder) checkPieces(d *job.Dim, dd *def.Dimension) {
 	if dd.At.At.Line > 0 {
 		at = dd.At.At
 	}
-	boxes := count(d.Positions.Boxes()) + " boxes"
+	boxes := strconv.Itoa(d.Positions.Boxes()) + " boxes"
 	if d.Positions.Boxes() == 1 {
 		boxes = "1 box"
 	}
 	b.problems = append(b.problems, source.Problem{
 		Pos: at, Severity: source.Warning, Code: "boxes-and-pieces",
-		Message: d.Mark + " has " + boxes + " for " + count(p.Count) + " pieces of " + p.Called(),
-		Help:    []string{"at: {piece: 1 to " + count(p.Count) + "}"},
+		Message: d.Mark + " has " + boxes + " for " + strconv.Itoa(p.Count) + " pieces of " + p.Called(),
+		Help:    []string{"at: {piece: 1 to " + strconv.Itoa(p.Count) + "}"},
 		See:     []source.Also{{Pos: p.At, What: "the part"}},
 	})
 }

@@ -29,7 +29,7 @@ func (b *builder) checkInputs() {
 
 // checkMarks sees that the readings a line needs exist, and are of the same sort
 // of unit as the line, if that has one.
-func (b *builder) checkMarks(d *job.Dim, marks []reading.Mark, u units.Unit, t def.Text) {
+func (b *builder) checkMarks(d *job.Dim, marks []reading.Mark, u units.Unit, t source.Text) {
 	for _, m := range marks {
 		at := markPos(t, string(m))
 		key, label, named := cut(string(m))
@@ -38,12 +38,12 @@ func (b *builder) checkMarks(d *job.Dim, marks []reading.Mark, u units.Unit, t d
 			b.problems.Add(at, "no-reading", string(m)+" is not a reading", "the readings are "+strings.Join(mapKeys(b.dims), ", "))
 			continue
 		}
-		for _, e := range pick(b, def.Text{Value: string(m), At: at}, "dimension", all, func(e *job.Dim) job.Place { return e.Place }, d.Place, label, named) {
+		for _, e := range pick(b, source.Text{Value: string(m), At: at}, "dimension", all, func(e *job.Dim) job.Place { return e.Place }, d.Place, label, named) {
 			if d == e {
 				b.problems.Add(at, "of-itself", d.Mark+" is worked out from itself", "as found, if the value found is meant")
 			}
 			if u != units.None && e.Box.Unit != units.None && !alike(u, e.Box.Unit) {
-				b.say2(at, "other-unit", d.Mark+" is in "+u.Text()+" and "+e.Mark+" in "+e.Box.Unit.Text()+"; they do not add up", e.At, e.Mark, "write both in units of the same sort")
+				b.problems.AddWith(at, "other-unit", d.Mark+" is in "+u.Text()+" and "+e.Mark+" in "+e.Box.Unit.Text()+"; they do not add up", e.At, e.Mark, "write both in units of the same sort")
 			}
 		}
 	}
@@ -54,7 +54,7 @@ func (b *builder) checkMarks(d *job.Dim, marks []reading.Mark, u units.Unit, t d
 func alike(a, b units.Unit) bool { return a.Dimension() == b.Dimension() }
 
 // markPos is where a mark stands within a line.
-func markPos(t def.Text, mark string) source.Pos {
+func markPos(t source.Text, mark string) source.Pos {
 	i := strings.Index(t.Value, mark)
 	if i < 0 {
 		return t.At
@@ -63,7 +63,7 @@ func markPos(t def.Text, mark string) source.Pos {
 }
 
 // checkDecimals sees that a line does not ask for more than the instrument reads.
-func (b *builder) checkDecimals(d *job.Dim, l *reading.Limit, t def.Text) {
+func (b *builder) checkDecimals(d *job.Dim, l *reading.Limit, t source.Text) {
 	if l.Kind != reading.Record || l.Step == nil || d.By == nil || d.By.Reads == nil {
 		return
 	}

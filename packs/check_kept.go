@@ -5,43 +5,6 @@ import (
 	"matchmark/packs/source"
 )
 
-// checkKept sees that what is taken off can be told apart where it lies: parts of
-// two places are not mixed in one bag, and what lies on the floor has a tag.
-func (b *builder) checkKept() {
-	type slot struct {
-		c      *job.Container
-		pocket string
-		key    string
-	}
-	first := map[slot]*job.Move{}
-	for _, c := range b.job.Containers {
-		for _, m := range c.In {
-			s := slot{c, m.To.Pocket, m.Part.Key}
-			if was := first[s]; was == nil {
-				first[s] = m
-			} else if was.Part != m.Part {
-				b.say2(m.At, "mixed", was.Part.Called()+" and "+m.Part.Called()+" would lie mixed in "+m.To.Mark(), c.At, "the container",
-					"each: "+m.Part.Place.Groups[0]+" makes a container of each", "or give each a pocket")
-				break
-			}
-		}
-	}
-	for _, p := range b.job.Parts {
-		for _, m := range p.Off {
-			if m.To.Spot != nil && b.bigs[p.Key] == nil {
-				b.say2(m.At, "no-tag", p.Called()+" goes to "+m.To.Spot.Mark+" and has no tag", m.To.Spot.At, "the spot", "big: {B1: {part: "+p.Key+"}}, or a container")
-			}
-		}
-	}
-	for _, db := range b.def.BigParts {
-		parts := b.parts[db.Part.Value]
-		if len(parts) > 1 && len(db.Each) == 0 {
-			b.say2(db.Mark.At, "one-tag", db.Mark.Value+" is one tag, but "+quote(db.Part.Value)+" stands at "+parts[0].Place.Label+" and "+parts[1].Place.Label, parts[0].At, "the part",
-				"each: "+parts[0].Place.Groups[0])
-		}
-	}
-}
-
 // checkWeighed warns of big parts of unknown mass.
 func (b *builder) checkWeighed() {
 	for _, db := range b.def.BigParts {
@@ -71,7 +34,7 @@ func (b *builder) checkNamed() {
 			used = used || named[p]
 		}
 		if !used {
-			unused(dp.Key.At, "the part "+quote(dp.Key.Value), "remove: ["+dp.Key.Value+"] at a step, a face of a dimension, or take it out")
+			unused(dp.Key.At, "the part "+source.Quote(dp.Key.Value), "remove: ["+dp.Key.Value+"] at a step, a face of a dimension, or take it out")
 		}
 	}
 	by := map[string]bool{}
@@ -80,12 +43,12 @@ func (b *builder) checkNamed() {
 	}
 	for _, in := range b.def.Instruments {
 		if !by[in.Key.Value] {
-			unused(in.Key.At, "the instrument "+quote(in.Key.Value), "by: "+in.Key.Value+" at a dimension, or take it out")
+			unused(in.Key.At, "the instrument "+source.Quote(in.Key.Value), "by: "+in.Key.Value+" at a dimension, or take it out")
 		}
 	}
 	for _, dp := range b.def.Parts {
 		if dp.Flats.Written() && !b.adjusts(dp.Key.Value) {
-			b.problems.Warn(dp.Flats.At, "never-used", "flats: says what one flat of "+quote(dp.Key.Value)+" moves, but it adjusts no dimension", "adjust: "+dp.Key.Value+" at the dimension that it sets, or take it out")
+			b.problems.Warn(dp.Flats.At, "never-used", "flats: says what one flat of "+source.Quote(dp.Key.Value)+" moves, but it adjusts no dimension", "adjust: "+dp.Key.Value+" at the dimension that it sets, or take it out")
 		}
 	}
 	spots := map[*job.Spot]bool{}
@@ -170,7 +133,7 @@ func (b *builder) namedParts() map[*job.Part]bool {
 				named[m.Part] = true
 			}
 			for _, p := range st.LeftOut {
-				named[p] = true
+				named[p.Part] = true
 			}
 			for _, f := range append(append([]job.Fastening{}, st.Loosen...), st.Tighten...) {
 				named[f.Part] = true

@@ -4,6 +4,7 @@ import (
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/packs/source"
 )
 
 // checkLimits sees that the lines of one dimension go together: the limit for old
@@ -11,7 +12,7 @@ import (
 // saying how near, and mean, spread and sum have more than one box.
 func (b *builder) checkLimits(d *job.Dim, dd *def.Dimension) {
 	left, reuse, repair := textAt(d.Place, dd.Left), textAt(d.Place, dd.Reuse), textAt(d.Place, dd.Repair)
-	tell := func(t def.Text, f *reading.Fault) {
+	tell := func(t source.Text, f *reading.Fault) {
 		if f != nil {
 			b.fault(t, f)
 		}
@@ -36,7 +37,7 @@ func (b *builder) checkLimits(d *job.Dim, dd *def.Dimension) {
 
 // fault reports what is wrong with a text, which is a *reading.Fault, at its place
 // within it, with the help that it brings along, or else this one.
-func (b *builder) fault(t def.Text, err error, help ...string) {
+func (b *builder) fault(t source.Text, err error, help ...string) {
 	f := err.(*reading.Fault)
 	if len(f.Help) > 0 {
 		help = f.Help

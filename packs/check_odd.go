@@ -3,6 +3,7 @@ package packs
 import (
 	"matchmark/packs/job"
 	"regexp"
+	"strconv"
 
 	"matchmark/packs/def"
 	"matchmark/packs/reading"
@@ -50,7 +51,7 @@ func (b *builder) odd(list []saying, what, write string) {
 	}
 	for _, s := range list {
 		if !s.says {
-			b.problems.Warn(s.at, "odd-one-out", s.name+" does not say "+what+"; "+count(n)+" of "+count(len(list))+" like it do", "write: "+write)
+			b.problems.Warn(s.at, "odd-one-out", s.name+" does not say "+what+"; "+strconv.Itoa(n)+" of "+strconv.Itoa(len(list))+" like it do", "write: "+write)
 		}
 	}
 }
@@ -136,13 +137,10 @@ func (b *builder) oddKept() {
 	b.odd(ask(b.def.LayDown, nil, spot, func(s *def.Spot) bool { return s.Floor.Written() }), "what the floor carries", "floor: 5 kN/m2")
 }
 
-// fastens are the words by which a fastener is called.
-var fastens = regexp.MustCompile(`(?i)\b(bolt|nut|screw|stud)s?\b`)
-
 // oddParts asks how many there are of the parts that are counted: those that go
 // into bags, trays and pockets, fasteners, and what must be out again at the end.
 func (b *builder) oddParts() {
-	at := func(p *def.Part) (source.Pos, string) { return p.Key.At, quote(p.Key.Value) }
+	at := func(p *def.Part) (source.Pos, string) { return p.Key.At, source.Quote(p.Key.Value) }
 	goes := func(p *def.Part, is func(job.Where) bool) bool {
 		for _, x := range b.parts[p.Key.Value] {
 			for _, m := range x.Off {
@@ -166,7 +164,7 @@ func (b *builder) oddParts() {
 	b.odd(ask(b.def.Parts, small, at, func(p *def.Part) bool { return p.Count.Written() }), "how many there are, and it is counted on the job", "count: 1")
 	fastener := func(p *def.Part) bool {
 		for _, x := range b.parts[p.Key.Value] {
-			if !x.Aid && fastens.MatchString(x.Name) {
+			if !x.Aid && x.Fastens() {
 				return true
 			}
 		}
@@ -192,9 +190,9 @@ func (b *builder) oddSteps() {
 			case st.Undoes != nil && len(st.Fit)+len(st.Set)+len(st.Tighten)+len(st.Close) == 0:
 				// A row to look up what was recorded needs no words.
 			case st.Undoes != nil:
-				words = append(words, saying{b.stepDefs[st.Undoes].At, quote(st.Key), st.Do != ""})
+				words = append(words, saying{b.stepDefs[st.Undoes].At, source.Quote(st.Key), st.Do != ""})
 			case !s.Back && st.Hold == nil: // a hold binds by itself
-				order = append(order, saying{st.At, quote(st.Key), !b.stepDefs[st].After.At.IsZero()})
+				order = append(order, saying{st.At, source.Quote(st.Key), !b.stepDefs[st].After.At.IsZero()})
 			}
 		}
 	}
@@ -222,7 +220,7 @@ func (b *builder) oddOthers() {
 	joint := func(j *def.Joint) (source.Pos, string) { return j.Mark.At, j.Mark.Value }
 	b.odd(ask(b.def.Joints, nil, joint, func(j *def.Joint) bool { return j.Source.Written() }), "where its torque comes from", "source: maker's sheet 6")
 	b.odd(ask(b.def.Joints, nil, joint, func(j *def.Joint) bool { return j.Lubricant.Written() }), "what is on its threads; the torque hangs on it", "lubricant: engine oil, or dry")
-	tool := func(i *def.Instrument) (source.Pos, string) { return i.Key.At, quote(i.Key.Value) }
+	tool := func(i *def.Instrument) (source.Pos, string) { return i.Key.At, source.Quote(i.Key.Value) }
 	b.odd(ask(b.def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Range.Written() }), "from where to where it reads", "range: 0 to 150 mm")
 	b.odd(ask(b.def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Reads.Written() }), "its smallest step", "reads: 0.02 mm")
 	for _, g := range b.def.Places {

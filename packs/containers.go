@@ -50,13 +50,19 @@ func (b *builder) readContainers() {
 		if first, ok := b.bigs[db.Part.Value]; ok {
 			b.problems = append(b.problems, source.Problem{
 				Pos: db.Part.At, Severity: source.Error, Code: "two-tags",
-				Message: quote(db.Part.Value) + " has two tags, " + first.Mark.Value + " and " + db.Mark.Value,
+				Message: source.Quote(db.Part.Value) + " has two tags, " + first.Mark.Value + " and " + db.Mark.Value,
 				Help:    []string{"keep one of them"},
 				See:     []source.Also{{Pos: first.Part.At, What: "its first tag"}},
 			})
 			continue
 		}
 		b.bigs[db.Part.Value] = db
+		for _, p := range b.parts[db.Part.Value] {
+			b.job.Bigs = append(b.job.Bigs, &job.Big{
+				At: db.Mark.At, Mark: p.Place.Mark(db.Mark.Value), Base: db.Mark.Value, Part: p, Repeats: len(db.Each) > 0,
+				Keep: valueAt(p.Place, db.Keep), Support: valueAt(p.Place, db.Support),
+			})
+		}
 	}
 }
 
@@ -64,7 +70,7 @@ func (b *builder) readContainers() {
 // (C4, C4/DE, C4/springs, C4/DE/springs), a lay-down spot, the bench or scrap. A
 // group of places instead of a pocket (C1/valve) is the pocket that is called as the
 // place that the parts come from.
-func (b *builder) whereAt(t def.Text, from job.Place) (job.Where, bool) {
+func (b *builder) whereAt(t source.Text, from job.Place) (job.Where, bool) {
 	switch t.Value {
 	case "bench":
 		return job.Where{Bench: true}, true
@@ -102,7 +108,7 @@ func (b *builder) whereAt(t def.Text, from job.Place) (job.Where, bool) {
 		pocket = from.Keys[i]
 	}
 	if pocket != "" && !slices.Contains(found[0].Pockets, pocket) {
-		b.unknown(def.Text{Value: pocket, At: t.At}, "pocket of "+key, found[0].Pockets, "pockets: of "+key)
+		b.unknown(source.Text{Value: pocket, At: t.At}, "pocket of "+key, found[0].Pockets, "pockets: of "+key)
 		return job.Where{}, false
 	}
 	return job.Where{Container: found[0], Pocket: pocket}, true

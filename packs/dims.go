@@ -30,6 +30,7 @@ func (b *builder) readInstruments() {
 			}
 		}
 		b.instruments[in.Key] = in
+		b.job.Instruments = append(b.job.Instruments, in)
 	}
 }
 
@@ -67,7 +68,9 @@ func (b *builder) readDim(dd *def.Dimension, pl job.Place, at job.Positions) *jo
 			Hot: dd.State.Value == "hot", Cold: dd.State.Value == "cold", OnThe: dd.OnThe.Value,
 		},
 		Over: valueAt(pl, dd.Over), Under: valueAt(pl, dd.Under), Out: valueAt(pl, dd.Out), Source: valueAt(pl, dd.Source), Note: dd.Note.Value,
-		Zones: map[*reading.Limit]string{},
+		Zones:         map[*reading.Limit]string{},
+		Wrote:         job.Lines{Found: textAt(pl, dd.Found), Left: textAt(pl, dd.Left), Reuse: textAt(pl, dd.Reuse), Repair: textAt(pl, dd.Repair), Formula: textAt(pl, dd.Formula)},
+		LostByNothing: len(dd.LostBy) == 1 && dd.LostBy[0].Value == nothing,
 	}
 	if d.ViewedFrom == "" {
 		d.ViewedFrom = pl.ViewedFrom
@@ -155,7 +158,7 @@ func (b *builder) faceAt(f def.Face, pl job.Place) job.Face {
 	}
 	found := b.partsAt(f.Part, pl)
 	if len(found) > 1 {
-		b.problems.Add(f.Part.At, "which-place", quote(f.Part.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key))
+		b.problems.Add(f.Part.At, "which-place", source.Quote(f.Part.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key))
 	}
 	if len(found) != 1 {
 		return job.Face{}
@@ -164,7 +167,7 @@ func (b *builder) faceAt(f def.Face, pl job.Place) job.Face {
 }
 
 // dimsAt resolves the mark of a dimension in a step's list: D7, D7/DE.
-func (b *builder) dimsAt(t def.Text, from job.Place) []*job.Dim {
+func (b *builder) dimsAt(t source.Text, from job.Place) []*job.Dim {
 	key, label, named := cut(t.Value)
 	all, ok := b.dims[key]
 	if !ok {

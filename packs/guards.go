@@ -75,7 +75,7 @@ func (b *builder) resolveGuards(st *job.Step, ds *def.Step) {
 	}
 }
 
-func (b *builder) isolationAt(t def.Text) *job.Isolation {
+func (b *builder) isolationAt(t source.Text) *job.Isolation {
 	x, ok := b.isolations[t.Value]
 	if !ok {
 		b.unknown(t, "isolation", knownTo(b, b.isolations), "isolations")
@@ -83,7 +83,7 @@ func (b *builder) isolationAt(t def.Text) *job.Isolation {
 	return x
 }
 
-func (b *builder) openingsAt(t def.Text, from job.Place) []*job.Opening {
+func (b *builder) openingsAt(t source.Text, from job.Place) []*job.Opening {
 	key, label, named := cut(t.Value)
 	all, ok := b.openings[key]
 	if !ok {
@@ -94,7 +94,7 @@ func (b *builder) openingsAt(t def.Text, from job.Place) []*job.Opening {
 }
 
 // claimed sees that a thing is done by one step only, and notes which.
-func claimed(b *builder, t def.Text, by **job.Step, st *job.Step, what string) bool {
+func claimed(b *builder, t source.Text, by **job.Step, st *job.Step, what string) bool {
 	if *by == nil {
 		*by = st
 		return true
@@ -106,15 +106,4 @@ func claimed(b *builder, t def.Text, by **job.Step, st *job.Step, what string) b
 		See:     []source.Also{{Pos: (*by).At, What: "the first of them"}},
 	})
 	return false
-}
-
-// closeAgain lets a put-back row close what its step opened, unless another step
-// does.
-func closeAgain(st, row *job.Step) {
-	for i := len(st.Open) - 1; i >= 0; i-- {
-		if o := st.Open[i]; o.ClosedAt == nil {
-			o.ClosedAt = row
-			row.Close = append(row.Close, o)
-		}
-	}
 }

@@ -59,7 +59,7 @@ func (b *builder) readHeat(dh *def.Heat, pl job.Place) *job.Heat {
 }
 
 // heatsAt resolves the mark of a heat in a step's list: H1, H1/DE.
-func (b *builder) heatsAt(t def.Text, from job.Place) []*job.Heat {
+func (b *builder) heatsAt(t source.Text, from job.Place) []*job.Heat {
 	key, label, named := cut(t.Value)
 	all, ok := b.heats[key]
 	if !ok {

@@ -3,6 +3,7 @@ package packs
 import (
 	"fmt"
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"sort"
 	"strconv"
 
@@ -69,7 +70,7 @@ func inMm(q units.Quantity) heat.Mm {
 }
 
 // designation reads a fit as it stands on a drawing.
-func (r *heatReader) designation(t def.Text) {
+func (r *heatReader) designation(t source.Text) {
 	r.at(t, r.heat.At, "Fit", "Fit.Interference", "Fit.Diameter", "Joint", "Greatest", "Least")
 	got, err := fit.ParseFit(t.Value)
 	if err != nil {
@@ -129,13 +130,13 @@ func alpha(m heat.Material) fit.PerKelvin {
 
 // read finds the dimensions that read bore and seat on this job.
 func (r *heatReader) read() {
-	one := func(t def.Text) *job.Dim {
+	one := func(t source.Text) *job.Dim {
 		if !t.Written() {
 			return nil
 		}
 		found := r.b.dimsAt(t, r.heat.Place)
 		if len(found) > 1 {
-			r.b.problems.Add(t.At, "which-place", quote(t.Value)+" stands at several places", "name the place: "+found[0].Mark)
+			r.b.problems.Add(t.At, "which-place", source.Quote(t.Value)+" stands at several places", "name the place: "+found[0].Mark)
 		}
 		if len(found) != 1 {
 			return nil
@@ -160,7 +161,7 @@ func (r *heatReader) grip() {
 	r.at(d.Holding, d.At, "Holding")
 	r.at(d.Pulling, d.At, "Pulling")
 	r.at(d.Smoothing, d.At, "Smoothing")
-	rough := func(t def.Text, field string) fit.Micron {
+	rough := func(t source.Text, field string) fit.Micron {
 		v, _ := r.amount(t, units.Micrometre, "6 µm", field)
 		return fit.Micron(v)
 	}
@@ -208,7 +209,7 @@ func elastic(m heat.Material, yield heat.MPa) fit.Elastic {
 }
 
 // ratio reads a plain number, which the reader of the file has seen to be one.
-func ratio(t def.Text) fit.Ratio {
+func ratio(t source.Text) fit.Ratio {
 	v, _ := strconv.ParseFloat(t.Value, 64)
 	return fit.Ratio(v)
 }

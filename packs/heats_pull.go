@@ -3,9 +3,9 @@ package packs
 import (
 	"fmt"
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"math"
 
-	"matchmark/packs/def"
 	"matchmark/packs/heat"
 	"matchmark/packs/units"
 )
@@ -49,7 +49,7 @@ func (r *heatReader) pull() {
 
 // clearance is how much looser than free a hub must be: as written, or what the
 // rise of the maker gives.
-func (r *heatReader) clearance(written, rise def.Text, example, what string) heat.Mm {
+func (r *heatReader) clearance(written, rise source.Text, example, what string) heat.Mm {
 	h := r.heat
 	switch {
 	case written.Written() && rise.Written():

@@ -33,7 +33,7 @@ func (r *heatReader) hole(at source.Pos, code, message string, help ...string) {
 }
 
 // at notes where the fields of a calculation come from.
-func (r *heatReader) at(t def.Text, fallback source.Pos, fields ...string) {
+func (r *heatReader) at(t source.Text, fallback source.Pos, fields ...string) {
 	at := t.At
 	if at.IsZero() {
 		at = fallback
@@ -72,7 +72,7 @@ func (r *heatReader) place(field string) source.Pos {
 }
 
 // amount reads a quantity in the given unit, or one that converts to it.
-func (r *heatReader) amount(t def.Text, in units.Unit, example string, fields ...string) (float64, bool) {
+func (r *heatReader) amount(t source.Text, in units.Unit, example string, fields ...string) (float64, bool) {
 	r.at(t, r.heat.At, fields...)
 	if !t.Written() {
 		return 0, false
@@ -102,12 +102,12 @@ func (r *heatReader) amount(t def.Text, in units.Unit, example string, fields ..
 	return v, true
 }
 
-func (r *heatReader) mm(t def.Text, example string, fields ...string) heat.Mm {
+func (r *heatReader) mm(t source.Text, example string, fields ...string) heat.Mm {
 	v, _ := r.amount(t, units.Millimetre, example, fields...)
 	return heat.Mm(v)
 }
 
-func (r *heatReader) celsius(t def.Text, example string, fields ...string) (heat.Celsius, bool) {
+func (r *heatReader) celsius(t source.Text, example string, fields ...string) (heat.Celsius, bool) {
 	v, ok := r.amount(t, units.Celsius, example, fields...)
 	return heat.Celsius(v), ok
 }
@@ -115,13 +115,13 @@ func (r *heatReader) celsius(t def.Text, example string, fields ...string) (heat
 // parts reads hub and shaft: which parts, of what, how large.
 func (r *heatReader) parts() {
 	d, pl := r.def, r.heat.Place
-	one := func(t def.Text) *job.Part {
+	one := func(t source.Text) *job.Part {
 		if !t.Written() {
 			return nil
 		}
 		found := r.b.partsAt(t, pl)
 		if len(found) > 1 {
-			r.hole(t.At, "which-place", quote(t.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key), "or give "+r.heat.Base+" the same each:")
+			r.hole(t.At, "which-place", source.Quote(t.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key), "or give "+r.heat.Base+" the same each:")
 		}
 		if len(found) != 1 {
 			return nil
@@ -145,7 +145,7 @@ func (r *heatReader) parts() {
 	}
 }
 
-func (r *heatReader) material(t def.Text, fields ...string) heat.Material {
+func (r *heatReader) material(t source.Text, fields ...string) heat.Material {
 	r.at(t, r.heat.At, fields...)
 	if !t.Written() {
 		r.holes++ // the reader of the file has said so
@@ -187,15 +187,15 @@ var materialKinds = []struct{ material, kind string }{
 }
 
 // checkCeiling warns of a site value above what is common for a kind of part.
-func (r *heatReader) checkCeiling(t def.Text, at heat.Celsius, c heat.Ceiling) {
+func (r *heatReader) checkCeiling(t source.Text, at heat.Celsius, c heat.Ceiling) {
 	if at > c.Limit.At && c.Limit.At > 0 {
-		r.b.problems.Warn(t.At, "above-ceiling", r.heat.Mark+": "+quote(t.Value)+" is above the "+r.degrees(c.Limit.At)+" of the kind "+quote(c.Part)+" ("+c.Limit.Source+")",
+		r.b.problems.Warn(t.At, "above-ceiling", r.heat.Mark+": "+source.Quote(t.Value)+" is above the "+r.degrees(c.Limit.At)+" of the kind "+source.Quote(c.Part)+" ("+c.Limit.Source+")",
 			"lower it, or keep it if the maker of the part allows it in writing")
 	}
 }
 
 // limit is the highest temperature of a part: that of its kind, or the site's own.
-func (r *heatReader) limit(kind, atMost, from def.Text, at source.Pos, what string, fields ...string) heat.Limit {
+func (r *heatReader) limit(kind, atMost, from source.Text, at source.Pos, what string, fields ...string) heat.Limit {
 	var out heat.Limit
 	r.at(kind, at, fields...)
 	ceiling := heat.Ceiling{}
@@ -220,7 +220,7 @@ func (r *heatReader) limit(kind, atMost, from def.Text, at source.Pos, what stri
 		out.At, out.Source = v, from.Value
 		r.checkCeiling(atMost, v, ceiling)
 		if !from.Written() {
-			r.hole(atMost.At, "no-source", r.heat.Mark+": nobody stands behind the "+quote(atMost.Value)+" of "+what, "source: maker's sheet 7, or the site rule")
+			r.hole(atMost.At, "no-source", r.heat.Mark+": nobody stands behind the "+source.Quote(atMost.Value)+" of "+what, "source: maker's sheet 7, or the site rule")
 		}
 	case !kind.Written():
 		r.hole(at, "no-ceiling", r.heat.Mark+" does not say how hot "+what+" may get",

@@ -2,9 +2,9 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"strings"
 
-	"matchmark/packs/def"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
 )
@@ -49,7 +49,7 @@ func (b *builder) readJoints() {
 
 // torque reads a torque, or one from a least to a greatest, with the same in another
 // unit behind it in a bracket.
-func (b *builder) torque(t def.Text) string {
+func (b *builder) torque(t source.Text) string {
 	if !t.Written() {
 		return ""
 	}
@@ -65,14 +65,14 @@ func (b *builder) torque(t def.Text) string {
 	case !ok:
 		return ""
 	case q.Unit.Dimension() != units.Torque:
-		b.problems.Add(t.At, "not-a-torque", quote(t.Value)+" is not a torque", "write 120 N·m, or 88 lb-ft")
+		b.problems.Add(t.At, "not-a-torque", source.Quote(t.Value)+" is not a torque", "write 120 N·m, or 88 lb-ft")
 		return ""
 	}
 	return q.Print()
 }
 
 // torqueTwice reads a torque told in two units, which must be the same.
-func (b *builder) torqueTwice(t def.Text, bare, other string) string {
+func (b *builder) torqueTwice(t source.Text, bare, other string) string {
 	line, before := t.Value, ""
 	if !strings.Contains(bare, " to ") {
 		before = "about " // makes a limit of one number
@@ -87,8 +87,8 @@ func (b *builder) torqueTwice(t def.Text, bare, other string) string {
 		return ""
 	}
 	at := len([]rune(bare)) + len(" (")
-	one := b.torque(def.Text{Value: bare, At: t.Part(0, len([]rune(bare)))})
-	two := b.torque(def.Text{Value: other, At: t.Part(at, len([]rune(other)))})
+	one := b.torque(source.Text{Value: bare, At: t.Part(0, len([]rune(bare)))})
+	two := b.torque(source.Text{Value: other, At: t.Part(at, len([]rune(other)))})
 	if one == "" || two == "" {
 		return ""
 	}
@@ -97,7 +97,7 @@ func (b *builder) torqueTwice(t def.Text, bare, other string) string {
 
 // fastenings resolves what a step loosens or tightens: joints by their mark,
 // parts by their name.
-func (b *builder) fastenings(list []def.Text, st *job.Step) []job.Fastening {
+func (b *builder) fastenings(list []source.Text, st *job.Step) []job.Fastening {
 	var out []job.Fastening
 	for _, t := range list {
 		key, label, named := cut(t.Value)

@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"slices"
 	"strings"
 
@@ -22,7 +23,7 @@ var (
 
 // piece finds a piece of gear that must be of one of the kinds; what says what it
 // is wanted for.
-func (r *liftReader) piece(t def.Text, what string, kinds []string) *def.Gear {
+func (r *liftReader) piece(t source.Text, what string, kinds []string) *def.Gear {
 	if !t.Written() {
 		r.hole = true
 		return nil
@@ -36,7 +37,7 @@ func (r *liftReader) piece(t def.Text, what string, kinds []string) *def.Gear {
 	r.b.gearUsed[t.Value] = true
 	if !slices.Contains(kinds, g.Kind.Value) {
 		if g.Kind.Written() {
-			r.b.problems.Add(t.At, "wrong-gear", quote(t.Value)+" is a "+g.Kind.Value+" and cannot be "+what, "name one that is a "+strings.Join(kinds, ", a "))
+			r.b.problems.Add(t.At, "wrong-gear", source.Quote(t.Value)+" is a "+g.Kind.Value+" and cannot be "+what, "name one that is a "+strings.Join(kinds, ", a "))
 		}
 		r.hole = true
 		return nil
@@ -91,15 +92,15 @@ func (r *liftReader) lonely(g *def.Leg, out lift.Leg) {
 		return slices.ContainsFunc(out.Gear, func(h lift.Hardware) bool { return slices.Contains(kinds, h.Kind) })
 	}
 	if g.OffLine.Written() && !has(lift.Shackle) {
-		r.b.problems.Add(g.OffLine.At, "not-used", "leg "+quote(g.Name.Value)+" has no shackle that is pulled off its line", "name the shackle in gear:, or take off-line: out")
+		r.b.problems.Add(g.OffLine.At, "not-used", "leg "+source.Quote(g.Name.Value)+" has no shackle that is pulled off its line", "name the shackle in gear:, or take off-line: out")
 	}
 	if len(g.Axis) > 0 && !has(lift.ShoulderEyebolt, lift.PlainEyebolt) {
-		r.b.problems.Add(g.Axis[0].At, "not-used", "leg "+quote(g.Name.Value)+" has no eyebolt that points that way", "name the eyebolt in gear:, or take axis: out")
+		r.b.problems.Add(g.Axis[0].At, "not-used", "leg "+source.Quote(g.Name.Value)+" has no eyebolt that points that way", "name the eyebolt in gear:, or take axis: out")
 	}
 }
 
 // hardware reads one piece in a pull line; leg is nil above the legs.
-func (r *liftReader) hardware(field string, t def.Text, leg *def.Leg) lift.Hardware {
+func (r *liftReader) hardware(field string, t source.Text, leg *def.Leg) lift.Hardware {
 	r.at[field] = t.At
 	p := r.piece(t, "gear in a pull line", mapKeys(hardwares))
 	if p == nil {
@@ -127,12 +128,12 @@ func (r *liftReader) hardware(field string, t def.Text, leg *def.Leg) lift.Hardw
 }
 
 // rung reads one line of a maker's table: 70 % to 45°.
-func (r *liftReader) rung(field string, t def.Text) lift.Rung {
+func (r *liftReader) rung(field string, t source.Text) lift.Rung {
 	left, upTo, ok := strings.Cut(t.Value, " to ")
 	a, err1 := units.ParseQuantity(strings.TrimSpace(left))
 	b, err2 := units.ParseQuantity(strings.TrimSpace(upTo))
 	if !ok || err1 != nil || err2 != nil || a.Unit != units.Percent || b.Unit != units.Degree {
-		r.b.problems.Add(t.At, "share-by-angle", quote(t.Value)+" is no share of the rating up to an angle", "write it as 70 % to 45°")
+		r.b.problems.Add(t.At, "share-by-angle", source.Quote(t.Value)+" is no share of the rating up to an angle", "write it as 70 % to 45°")
 		r.hole = true
 		return lift.Rung{}
 	}
@@ -152,7 +153,7 @@ func (r *liftReader) axis(field string, leg *def.Leg) lift.Point {
 		r.at[field] = list[0].At
 		return lift.Point{Z: 1}
 	case len(list) != 3:
-		r.b.problems.Add(list[0].At, "axis", "an eyebolt points up or along three numbers; here stands "+quote(strings.Join(texts(list), ", ")), "axis: up", "axis: [0, 1, 0] for along y")
+		r.b.problems.Add(list[0].At, "axis", "an eyebolt points up or along three numbers; here stands "+source.Quote(strings.Join(texts(list), ", ")), "axis: up", "axis: [0, 1, 0] for along y")
 		r.hole = true
 		return lift.Point{}
 	}
@@ -176,7 +177,7 @@ func (r *liftReader) bar() {
 		return
 	}
 	if p.Kind.Value != kind && (kind == "spreader" || kind == "beam") {
-		r.b.problems.Add(d.Bar.At, "wrong-gear", quote(d.Bar.Value)+" is a "+p.Kind.Value+" and the rig is a "+kind, "put the rig or the bar right")
+		r.b.problems.Add(d.Bar.At, "wrong-gear", source.Quote(d.Bar.Value)+" is a "+p.Kind.Value+" and the rig is a "+kind, "put the rig or the bar right")
 		r.hole = true
 	}
 	r.at["bar.basis"] = p.RatedBy.At

@@ -1,6 +1,7 @@
 package packs
 
 import (
+	"matchmark/packs/source"
 	"strconv"
 	"strings"
 
@@ -55,7 +56,7 @@ func (r *liftReader) load() {
 		in.Span = &lift.Span{NameA: d.Ends[0].Name.Value, NameB: d.Ends[1].Name.Value,
 			A: r.point("load.span.a", d.Ends[0].Point, true), B: r.point("load.span.b", d.Ends[1].Point, true)}
 	} else if n > 0 {
-		r.b.problems.Add(d.Ends[0].Name.At, "ends", "the level of "+r.l.Mark+" is told between two ends, not "+count(n), "ends: {DE: {point: …}, NDE: {point: …}}")
+		r.b.problems.Add(d.Ends[0].Name.At, "ends", "the level of "+r.l.Mark+" is told between two ends, not "+strconv.Itoa(n), "ends: {DE: {point: …}, NDE: {point: …}}")
 	}
 }
 
@@ -135,9 +136,9 @@ func (r *liftReader) section(field string, s *def.MassSection) lift.Section {
 	m, ok := lift.MaterialNamed(s.Material.Value)
 	switch {
 	case s.Density.Written():
-		r.b.problems.Add(s.Density.At, "two-densities", quote(s.What.Value)+" has a material and a density", "keep one of the two")
+		r.b.problems.Add(s.Density.At, "two-densities", source.Quote(s.What.Value)+" has a material and a density", "keep one of the two")
 	case !ok:
-		r.b.problems.Add(s.Material.At, "unknown-name", "no density of "+quote(s.Material.Value)+" is at hand", "density: 7850, in kg/m3, with its source in mass-source")
+		r.b.problems.Add(s.Material.At, "unknown-name", "no density of "+source.Quote(s.Material.Value)+" is at hand", "density: 7850, in kg/m3, with its source in mass-source")
 		r.hole = true
 	}
 	out.Density = m.Density
@@ -159,7 +160,7 @@ func (r *liftReader) rig() {
 		field := index("picks", i)
 		r.at[field] = g.Name.At
 		if len(g.Pick) == 0 {
-			r.b.problems.Add(g.Name.At, "no-pick", "leg "+quote(g.Name.Value)+" of "+r.l.Mark+" has no pick", "pick: [-560 mm, 0 mm, 0 mm]")
+			r.b.problems.Add(g.Name.At, "no-pick", "leg "+source.Quote(g.Name.Value)+" of "+r.l.Mark+" has no pick", "pick: [-560 mm, 0 mm, 0 mm]")
 			r.hole = true
 		}
 		p.Picks = append(p.Picks, lift.Pick{Name: g.Name.Value, At: r.point(field, g.Pick, false)})
@@ -189,7 +190,7 @@ func (r *liftReader) rig() {
 }
 
 // crane reads a crane into the plan, and gives what is written of it.
-func (r *liftReader) crane(field string, t def.Text, to *lift.Crane) *def.Crane {
+func (r *liftReader) crane(field string, t source.Text, to *lift.Crane) *def.Crane {
 	if !t.Written() {
 		return nil
 	}
@@ -241,7 +242,7 @@ func (r *liftReader) headroom(c *def.Crane) {
 }
 
 // amount reads a quantity of one dimension in a unit; what is not written is 0.
-func (r *liftReader) amount(field string, t def.Text, dim units.Dimension, u units.Unit, example string) float64 {
+func (r *liftReader) amount(field string, t source.Text, dim units.Dimension, u units.Unit, example string) float64 {
 	if !t.Written() {
 		return 0
 	}
@@ -252,7 +253,7 @@ func (r *liftReader) amount(field string, t def.Text, dim units.Dimension, u uni
 		return 0
 	}
 	if q.Unit.Dimension() != dim {
-		r.b.problems.Add(t.At, "wrong-quantity", quote(t.Value)+" is no "+dim.String(), "write it as "+example)
+		r.b.problems.Add(t.At, "wrong-quantity", source.Quote(t.Value)+" is no "+dim.String(), "write it as "+example)
 		r.hole = true
 		return 0
 	}
@@ -268,29 +269,29 @@ func (r *liftReader) amount(field string, t def.Text, dim units.Dimension, u uni
 	return x
 }
 
-func (r *liftReader) kg(field string, t def.Text, example string) lift.Kg {
+func (r *liftReader) kg(field string, t source.Text, example string) lift.Kg {
 	return lift.Kg(r.amount(field, t, units.Mass, units.Kilogram, example))
 }
 
-func (r *liftReader) mm(field string, t def.Text, example string) lift.Mm {
+func (r *liftReader) mm(field string, t source.Text, example string) lift.Mm {
 	return lift.Mm(r.amount(field, t, units.Length, units.Millimetre, example))
 }
 
-func (r *liftReader) angle(field string, t def.Text, example string) lift.Degree {
+func (r *liftReader) angle(field string, t source.Text, example string) lift.Degree {
 	return lift.Degree(r.amount(field, t, units.Angle, units.Degree, example))
 }
 
-func (r *liftReader) share(field string, t def.Text, example string) lift.Ratio {
+func (r *liftReader) share(field string, t source.Text, example string) lift.Ratio {
 	return lift.Ratio(r.amount(field, t, units.Ratio, units.Percent, example) / 100)
 }
 
 // force reads a force, as the mass whose weight it is.
-func (r *liftReader) force(field string, t def.Text) lift.Kg {
+func (r *liftReader) force(field string, t source.Text) lift.Kg {
 	return lift.Kg(r.amount(field, t, units.Force, units.Newton, "4 kN")) / lift.Kg(lift.Kg(1).Newton())
 }
 
 // number reads a bare number; what is not written is 0.
-func (r *liftReader) number(field string, t def.Text) float64 {
+func (r *liftReader) number(field string, t source.Text) float64 {
 	if !t.Written() {
 		return 0
 	}
@@ -306,7 +307,7 @@ func (r *liftReader) number(field string, t def.Text) float64 {
 }
 
 // point reads three lengths; need says that they have to be there.
-func (r *liftReader) point(field string, list []def.Text, need bool) lift.Point {
+func (r *liftReader) point(field string, list []source.Text, need bool) lift.Point {
 	if len(list) > 0 {
 		if _, known := r.at[field]; !known {
 			r.at[field] = list[0].At
@@ -314,7 +315,7 @@ func (r *liftReader) point(field string, list []def.Text, need bool) lift.Point 
 	}
 	if len(list) != 3 {
 		if len(list) > 0 {
-			r.b.problems.Add(list[0].At, "three-lengths", "a point takes three lengths, along x, y and z; here stand "+count(len(list)), "write it as [60 mm, 185 mm, -250 mm]")
+			r.b.problems.Add(list[0].At, "three-lengths", "a point takes three lengths, along x, y and z; here stand "+strconv.Itoa(len(list)), "write it as [60 mm, 185 mm, -250 mm]")
 		}
 		r.hole = r.hole || need || len(list) > 0
 		return lift.Point{}
@@ -325,7 +326,7 @@ func (r *liftReader) point(field string, list []def.Text, need bool) lift.Point 
 }
 
 // threeOrOne reads three lengths, or one that stands for all.
-func (r *liftReader) threeOrOne(field string, list []def.Text) lift.Point {
+func (r *liftReader) threeOrOne(field string, list []source.Text) lift.Point {
 	if len(list) == 1 {
 		x := r.mm(field, list[0], "20 mm")
 		return lift.Point{X: x, Y: x, Z: x}

@@ -184,7 +184,7 @@ var (
 // hands makes the plan of a lift by hand.
 func (r *liftReader) hands() {
 	p := &r.l.HandPlan
-	p.Load, p.MayCarry = r.l.Plan.Load, lift.Kg(kilograms(r.b.job.Site.Heavy))
+	p.Load, p.MayCarry = r.l.Plan.Load, lift.Kg(job.Kilograms(r.b.job.Site.Heavy))
 	p.DecidedBy, p.Reason = r.d.DecidedBy.Value, r.d.Because.Value
 	for i, g := range r.d.Grips {
 		field := index("grips", i)
@@ -197,7 +197,7 @@ func (r *liftReader) hands() {
 // what the load stands on are both known or both left out.
 func (r *liftReader) layDown() {
 	t, f := r.d.LayDown, r.d.Footing
-	var floor def.Text
+	var floor source.Text
 	if t.Written() {
 		if spot, ok := r.b.spots[t.Value]; ok {
 			r.l.LayDown = spot
@@ -234,13 +234,13 @@ func (r *liftReader) notSaid() {
 }
 
 // floorOf is what is written of the floor of a spot.
-func (r *liftReader) floorOf(s *job.Spot) def.Text {
+func (r *liftReader) floorOf(s *job.Spot) source.Text {
 	for _, ds := range r.b.def.LayDown {
 		if ds.Mark.Value == s.Mark {
 			return ds.Floor
 		}
 	}
-	return def.Text{}
+	return source.Text{}
 }
 
 // floor works out what the load does to the floor of its lay-down spot.

@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"regexp"
 	"slices"
 	"strings"
@@ -40,7 +41,7 @@ func namesPositions(v def.Varying, names []string) bool {
 }
 
 // named is the entry of a map for a name, else that for all others.
-func named(v def.Varying, name string) def.Text {
+func named(v def.Varying, name string) source.Text {
 	for _, want := range []string{name, "others"} {
 		for _, by := range v.By {
 			if by.Name.Value == want {
@@ -48,7 +49,7 @@ func named(v def.Varying, name string) def.Text {
 			}
 		}
 	}
-	return def.Text{}
+	return source.Text{}
 }
 
 // checkLimitNames sees that a map of limits names only places there are, or only
@@ -73,7 +74,7 @@ var sized = regexp.MustCompile(`^(?:[Øø⌀]|dia\.)? *\d+(?:[.,]\d+)? *(?:mm)? 
 
 // limit reads one limit of a dimension, nil when none is written or it can't be
 // read.
-func (b *builder) limit(d *job.Dim, t def.Text) *reading.Limit {
+func (b *builder) limit(d *job.Dim, t source.Text) *reading.Limit {
 	if !t.Written() || t.Value == notTaken {
 		return nil
 	}
@@ -87,7 +88,7 @@ func (b *builder) limit(d *job.Dim, t def.Text) *reading.Limit {
 // line reads a line in the language of limits. A size by letter and grade becomes
 // its two limits; zone is then how it stands on a drawing. What can't be read is nil
 // and a problem.
-func (b *builder) line(t def.Text) (l *reading.Limit, zone string) {
+func (b *builder) line(t source.Text) (l *reading.Limit, zone string) {
 	text := t.Value
 	if sized.MatchString(strings.TrimSpace(text)) {
 		z, err := fit.Parse(text)
@@ -121,7 +122,7 @@ func limitsOf(z fit.Zone) string {
 // A written limit is one with the line it was read from.
 type written struct {
 	limit *reading.Limit
-	text  def.Text
+	text  source.Text
 }
 
 // linesOf lists the limits of a dimension with the lines they were read from, one of

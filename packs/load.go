@@ -4,7 +4,14 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"io/fs"
+	"matchmark/packs/blocks"
+	"matchmark/packs/choose"
+	"matchmark/packs/hazard"
 	"matchmark/packs/job"
+	"matchmark/packs/keep"
+	"matchmark/packs/proof"
+	"matchmark/packs/putback"
+	"matchmark/packs/walk"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -77,15 +84,11 @@ func Load(files fs.FS, in Inputs) (*job.Job, source.Problems) {
 	return b.job, b.problems
 }
 
-// maxProblems is how many problems are told in one run. More of them come from one
-// mistake that runs through the whole file.
-const maxProblems = 200
-
 // cutShort leaves out what nobody would read, and says how much that is.
 func (b *builder) cutShort(file string) {
-	if left := len(b.problems) - maxProblems; left > 0 {
-		b.problems = b.problems[:maxProblems]
-		b.problems.Add(source.Pos{File: file}, "more-problems", count(left)+" more problems are not listed: put these right first")
+	if left := len(b.problems) - source.Most; left > 0 {
+		b.problems = b.problems[:source.Most]
+		b.problems.Add(source.Pos{File: file}, "more-problems", strconv.Itoa(left)+" more problems are not listed: put these right first")
 	}
 }
 
@@ -117,22 +120,20 @@ type builder struct {
 	cranes      map[string]*def.Crane
 	gearUsed    map[string]bool // keys of gear, and of cranes with "crane " before them
 	lifts       map[string]*job.Lift
-	allLifts    int // those left out counted in
 	steps       map[string][]*job.Step
 	stepDefs    map[*job.Step]*def.Step
 	sectionDefs map[*job.Section]*def.Section
 	tally       *tally                    // while steps are resolved
 	named       map[string][]*job.Section // sections by the name written
-	unreversed  map[*job.Section]bool     // sections told to be put back by nothing
-	leftOut     map[string]string         // why something is not meant for this machine, by its key
-	whens       map[*def.Step]def.Text    // if: lines that are decided at the machine
+	chosen      *choose.Chosen
 }
 
 // build runs the stages in order. Each leaves holes where it found problems and
 // the next walks round them, so that one run tells everything.
 func (b *builder) build() {
 	b.checkTables()
-	b.chooseVariants()
+	b.chosen = choose.Machine(b.def, &b.problems)
+	b.job.Choices = b.chosen.Choices
 	b.readOrder()
 	b.readPlaces()
 	b.readInstruments()
@@ -154,45 +155,28 @@ func (b *builder) build() {
 		return
 	}
 	b.resolveSteps()
+	b.resolveLost()
 	b.readBranches()
 	b.resolveNoted()
 	b.resolveJudged()
-	b.putBack()
-	b.number()
-	b.attachCautions()
-	b.keepLedger()
-	b.closeContainers()
-	b.checkOrder()
+	b.readSupplies()
+	b.problems = append(b.problems, putback.Rows(b.job)...)
+	b.problems = append(b.problems, hazard.Attach(b.job)...)
+	keep.Close(b.job)
+	b.problems = append(b.problems, keep.Supplies(b.job)...)
 	b.workOut()
 	b.roundShims()
-	b.checkBranches()
-	b.checkLeftAlone()
-	b.checkLastChance()
-	b.findFree()
-	b.checkAfter()
+	w := walk.Of(b.job)
+	w.Note()
+	b.problems = append(b.problems, proof.All(w)...)
 	b.checkHeadings()
-	b.checkMoves()
-	b.checkKept()
-	b.checkSets()
-	b.checkJudged()
-	b.checkLocked()
-	b.checkWords()
-	b.checkPairs()
-	b.checkBackWords()
-	b.checkGuards()
-	b.checkCautions()
 	b.checkRoles()
-	b.checkHeats()
-	b.checkLifts()
-	b.checkHeavy()
 	b.checkReadings()
-	b.readHours()
-	b.readSupplies()
 	b.checkInputs()
 	b.checkFaces()
 	b.advise()
-	b.makeTags()
-	b.mergeDims()
+	keep.Tags(b.job)
+	blocks.Merge(b.job)
 }
 
 // advise warns of what may have been forgotten. That makes sense only of a

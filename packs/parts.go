@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -55,7 +56,7 @@ func (b *builder) readAssemblies() {
 			if up := b.partsAt(dp.Of, p.Place); len(up) == 1 {
 				p.Of = up[0]
 			} else if len(up) > 1 {
-				b.problems.Add(dp.Of.At, "which-place", quote(dp.Of.Value)+" stands at several places; "+p.Key+" can belong to one",
+				b.problems.Add(dp.Of.At, "which-place", source.Quote(dp.Of.Value)+" stands at several places; "+p.Key+" can belong to one",
 					"give "+p.Key+" the same each: as "+dp.Of.Value)
 			}
 		}
@@ -64,7 +65,7 @@ func (b *builder) readAssemblies() {
 		seen := map[*job.Part]bool{}
 		for q := p; q != nil; q = q.Of {
 			if seen[q] {
-				b.problems.Add(p.At, "part-of-itself", quote(p.Key)+" ends up being a part of itself", "follow the of: lines and cut the ring")
+				b.problems.Add(p.At, "part-of-itself", source.Quote(p.Key)+" ends up being a part of itself", "follow the of: lines and cut the ring")
 				p.Of = nil
 				break
 			}
@@ -75,7 +76,7 @@ func (b *builder) readAssemblies() {
 
 // wholeNumber is a count of pieces, which the reader has found to be a whole number
 // from 1 up; what it could not read counts as left out.
-func wholeNumber(t def.Text) (int, bool) {
+func wholeNumber(t source.Text) (int, bool) {
 	n, err := strconv.Atoi(t.Value)
 	return n, err == nil
 }
@@ -100,13 +101,13 @@ func (b *builder) readThread(p *job.Part, dp *def.Part) {
 	}
 }
 
-func (b *builder) readMass(p *job.Part, t def.Text) {
+func (b *builder) readMass(p *job.Part, t source.Text) {
 	if !t.Written() {
 		return
 	}
 	if q, ok := b.quantity(t, "36 kg"); ok {
 		if q.Unit.Dimension() != units.Mass {
-			b.problems.Add(t.At, "not-a-mass", quote(t.Value)+" is not a mass", "write 36 kg, or 79 lb")
+			b.problems.Add(t.At, "not-a-mass", source.Quote(t.Value)+" is not a mass", "write 36 kg, or 79 lb")
 			return
 		}
 		p.Mass = &q
@@ -114,7 +115,7 @@ func (b *builder) readMass(p *job.Part, t def.Text) {
 }
 
 // quantity reads a number with its unit.
-func (b *builder) quantity(t def.Text, example string) (units.Quantity, bool) {
+func (b *builder) quantity(t source.Text, example string) (units.Quantity, bool) {
 	q, err := units.ParseQuantity(t.Value)
 	if err != nil {
 		b.fault(t, err, "write it as "+example)
@@ -126,7 +127,7 @@ func (b *builder) quantity(t def.Text, example string) (units.Quantity, bool) {
 // partsAt resolves the name of a part, with or without its place (lock-nut,
 // lock-nut/DE), as seen from a place: the part of the same place, or all of them
 // where no place is given.
-func (b *builder) partsAt(t def.Text, from job.Place) []*job.Part {
+func (b *builder) partsAt(t source.Text, from job.Place) []*job.Part {
 	key, label, named := cut(t.Value)
 	all, ok := b.parts[key]
 	if !ok {
@@ -138,7 +139,7 @@ func (b *builder) partsAt(t def.Text, from job.Place) []*job.Part {
 
 // pick keeps those of a name's things that stand at the place named after the
 // slash, or that agree with the place it is named from.
-func pick[T any](b *builder, t def.Text, what string, all []T, place func(T) job.Place, from job.Place, label string, named bool) []T {
+func pick[T any](b *builder, t source.Text, what string, all []T, place func(T) job.Place, from job.Place, label string, named bool) []T {
 	var out []T
 	for _, x := range all {
 		p := place(x)

@@ -3,7 +3,7 @@ package packs
 import (
 	"matchmark/packs/job"
 	"sort"
-	"strings"
+	"strconv"
 
 	"matchmark/packs/def"
 	"matchmark/packs/source"
@@ -21,11 +21,11 @@ type group struct {
 func (b *builder) readPlaces() {
 	b.groups = map[string]*group{}
 	seen := map[string]source.Pos{}
-	claim := func(t def.Text, what string) {
+	claim := func(t source.Text, what string) {
 		if first, ok := seen[t.Value]; ok {
 			b.problems = append(b.problems, source.Problem{
 				Pos: t.At, Severity: source.Error, Code: "name-twice",
-				Message: quote(t.Value) + " names two things; places, groups and options need names of their own",
+				Message: source.Quote(t.Value) + " names two things; places, groups and options need names of their own",
 				Help:    []string{"give this " + what + " another name" + lettered(t.Value)},
 				See:     []source.Also{{Pos: first, What: "first used here"}},
 			})
@@ -37,11 +37,11 @@ func (b *builder) readPlaces() {
 		g := &group{name: dg.Name.Value, at: dg.Name.At}
 		claim(dg.Name, "group of places")
 		if len(dg.Places) == 0 {
-			b.problems.Add(dg.Name.At, "no-places", "the group "+quote(g.name)+" has no places",
+			b.problems.Add(dg.Name.At, "no-places", "the group "+source.Quote(g.name)+" has no places",
 				g.name+": {DE: {name: drive end}, NDE: {name: non-drive end}}")
 		}
 		if len(dg.Places) == 1 {
-			b.problems.Warn(dg.Name.At, "one-place", "the group "+quote(g.name)+" has one place, so nothing repeats over it", "add the other place, or take each: "+g.name+" out")
+			b.problems.Warn(dg.Name.At, "one-place", "the group "+source.Quote(g.name)+" has one place, so nothing repeats over it", "add the other place, or take each: "+g.name+" out")
 		}
 		for i, p := range dg.Places {
 			// Of a range that another group has too one is told.
@@ -88,7 +88,7 @@ func lettered(name string) string {
 // over lists the places that each: runs over, crossed when it names several
 // groups (cylinder, valve), or the one place that it names (DE). A thing that does
 // not repeat gets the zero Place, and so does one that repeats too often.
-func (b *builder) over(each []def.Text) []job.Place {
+func (b *builder) over(each []source.Text) []job.Place {
 	out := []job.Place{{}}
 	for _, t := range each {
 		places, ok := b.group(t.Value)
@@ -110,22 +110,22 @@ func (b *builder) over(each []def.Text) []job.Place {
 	}
 	b.things += len(out)
 	if len(each) == 0 && b.things > maxThings {
-		b.overfull(def.Text{At: b.def.At}, 1)
+		b.overfull(source.Text{At: b.def.At}, 1)
 	}
 	return out
 }
 
 // overfull tells of a thing that repeats over too many places, or, once, of a job
 // that has too many things.
-func (b *builder) overfull(t def.Text, n int) {
+func (b *builder) overfull(t source.Text, n int) {
 	if n > maxPlaces {
-		b.problems.Add(t.At, "too-many", "this makes "+count(n)+" places of one thing; paper takes "+count(maxPlaces)+" at most",
+		b.problems.Add(t.At, "too-many", "this makes "+strconv.Itoa(n)+" places of one thing; paper takes "+strconv.Itoa(maxPlaces)+" at most",
 			"repeat over fewer groups, or make definitions of their own")
 		return
 	}
 	if !b.crowded {
 		b.crowded = true
-		b.problems.Add(t.At, "too-many", "with this the job has over "+count(maxThings)+" things at all their places, too many for one pack",
+		b.problems.Add(t.At, "too-many", "with this the job has over "+strconv.Itoa(maxThings)+" things at all their places, too many for one pack",
 			"make definitions of their own for parts of the machine")
 	}
 }
@@ -159,7 +159,7 @@ func (b *builder) group(name string) ([]job.Place, bool) {
 // textAt picks the value that holds at a place: the one for the place itself, one of
 // its parts or a group, else that for "others". A value that is not written, or
 // not for this place, is a Text that is not written.
-func textAt(p job.Place, v def.Varying) def.Text {
+func textAt(p job.Place, v def.Varying) source.Text {
 	if len(v.By) == 0 {
 		return v.One
 	}
@@ -173,7 +173,7 @@ func textAt(p job.Place, v def.Varying) def.Text {
 			}
 		}
 	}
-	return def.Text{}
+	return source.Text{}
 }
 
 // valueAt is the text of textAt.
@@ -208,51 +208,19 @@ func (b *builder) checkVarying(v def.Varying, what string, places []job.Place) {
 	}
 }
 
-// listed is up to how many known names are listed where a name is not known: the
-// usual cautions all go in.
-const listed = 24
-
 // unknown adds the problem of a name that nothing has, with the nearest one.
-func (b *builder) unknown(t def.Text, what string, known []string, where string) {
-	if key, _, _ := cut(t.Value); b.leftOut[key] != "" {
-		b.problems.Add(t.At, "left-out", quote(t.Value)+" is left out for this machine: "+b.leftOut[key],
+func (b *builder) unknown(t source.Text, what string, known []string, where string) {
+	if key, _, _ := cut(t.Value); b.chosen.LeftOut[key] != "" {
+		b.problems.Add(t.At, "left-out", source.Quote(t.Value)+" is left out for this machine: "+b.chosen.LeftOut[key],
 			"give what stands here the same fitted: or if: line")
 		return
 	}
-	help := "there is none under " + where
-	var names []string
-	if len(b.problems) < maxProblems { // looking for near names takes its time
-		names = present(known)
-	}
-	if near := source.Nearest(t.Value, names); near != "" {
-		help = "did you mean " + near + "?"
-	} else if len(names) > 0 && len(names) <= listed {
-		help = "known: " + strings.Join(names, ", ")
-	}
-	article := "a "
-	if strings.ContainsRune("aeiou", rune(what[0])) {
-		article = "an "
-	}
-	b.problems.Add(t.At, "unknown-name", quote(t.Value)+" is not "+article+what, help)
+	b.problems.Unknown(t, what, known, where)
 }
-
-// present sorts names and leaves out empty ones.
-func present(known []string) []string {
-	var names []string
-	for _, k := range known {
-		if k != "" {
-			names = append(names, k)
-		}
-	}
-	sort.Strings(names)
-	return names
-}
-
-func quote(s string) string { return `"` + s + `"` }
 
 // knownTo lists what a name could have been, as long as that is told.
 func knownTo[V any](b *builder, m map[string]V) []string {
-	if len(b.problems) >= maxProblems {
+	if len(b.problems) >= source.Most {
 		return nil
 	}
 	return mapKeys(m)

@@ -2,16 +2,13 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"strconv"
 	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/units"
 )
-
-// rowBoxes is how many boxes go beside each other in a row of upright paper; more
-// go below each other.
-const rowBoxes = 4
 
 // positions reads the places at which a dimension is measured.
 func (b *builder) positions(p def.Positions) job.Positions {
@@ -23,7 +20,7 @@ func (b *builder) positions(p def.Positions) job.Positions {
 		return b.clock(p.Axes[0].Values[0])
 	case len(p.Axes) == 1:
 		out := job.Positions{Kind: job.Row, ColName: p.Axes[0].Name.Value, Cols: texts(p.Axes[0].Values)}
-		if len(out.Cols) > rowBoxes {
+		if len(out.Cols) > job.RowBoxes {
 			return job.Positions{Kind: job.Grid, RowName: out.ColName, Rows: out.Cols}
 		}
 		return out
@@ -38,7 +35,7 @@ func (b *builder) positions(p def.Positions) job.Positions {
 }
 
 // clock reads "clock", four places a quarter turn apart, or "clock of 8".
-func (b *builder) clock(t def.Text) job.Positions {
+func (b *builder) clock(t source.Text) job.Positions {
 	n := 4
 	if of, ok := strings.CutPrefix(t.Value, "clock of "); ok {
 		n, _ = strconv.Atoi(of)
@@ -46,7 +43,7 @@ func (b *builder) clock(t def.Text) job.Positions {
 		n = 0
 	}
 	if n < 3 || n > 12 || 360%n != 0 {
-		b.problems.Add(t.At, "clock", quote(t.Value)+": a clock face has 3, 4, 5, 6, 8, 9, 10 or 12 places, evenly round from the top", "at: clock", "or at: clock of 8")
+		b.problems.Add(t.At, "clock", source.Quote(t.Value)+": a clock face has 3, 4, 5, 6, 8, 9, 10 or 12 places, evenly round from the top", "at: clock", "or at: clock of 8")
 		return job.Positions{}
 	}
 	out := job.Positions{Kind: job.Clock}
@@ -72,12 +69,12 @@ func (b *builder) log(p def.Positions) job.Positions {
 		return job.Positions{}
 	}
 	if every.Unit.Dimension() != units.Time || every.Number.Sign() <= 0 {
-		b.problems.Add(p.Every.At, "log", quote(p.Every.Value)+" is no time between two readings", "every: 2 min")
+		b.problems.Add(p.Every.At, "log", source.Quote(p.Every.Value)+" is no time between two readings", "every: 2 min")
 		return job.Positions{}
 	}
 	rows, ok := wholeNumber(p.Rows)
 	if !ok || rows < 2 || rows > maxLogRows {
-		b.problems.Add(p.Rows.At, "log", quote(p.Rows.Value)+" rows: a log has from 2 to "+strconv.Itoa(maxLogRows), "rows: 8")
+		b.problems.Add(p.Rows.At, "log", source.Quote(p.Rows.Value)+" rows: a log has from 2 to "+strconv.Itoa(maxLogRows), "rows: 8")
 		return job.Positions{}
 	}
 	out := job.Positions{Kind: job.Log}
@@ -92,7 +89,7 @@ func (b *builder) log(p def.Positions) job.Positions {
 	return out
 }
 
-func texts(list []def.Text) []string {
+func texts(list []source.Text) []string {
 	out := make([]string, len(list))
 	for i, t := range list {
 		out[i] = t.Value

@@ -1,8 +1,8 @@
 package packs
 
 import (
-	"matchmark/packs/def"
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // readSets repeats every matched set over its places.
@@ -20,7 +20,7 @@ func (b *builder) readSets() {
 }
 
 // setAt finds the matched set that a part names.
-func (b *builder) setAt(t def.Text, from job.Place) *job.Set {
+func (b *builder) setAt(t source.Text, from job.Place) *job.Set {
 	key, label, named := cut(t.Value)
 	all, ok := b.sets[key]
 	if !ok {

@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"strings"
 
 	"matchmark/packs/def"
@@ -69,12 +70,12 @@ func (b *builder) readShimPart(d *job.Dim, dd *def.Dimension) {
 	switch {
 	case len(found) != 1:
 		if len(found) > 1 {
-			b.problems.Add(t.At, "which-place", quote(t.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key))
+			b.problems.Add(t.At, "which-place", source.Quote(t.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key))
 		}
 		return
 	case found[0].Shims == nil:
 		if b.partDef(found[0]).Shims == nil {
-			b.problems.Add(t.At, "no-shims", quote(t.Value)+" does not say what shims there are", "shims: {leaves: 0.05 and 0.10 and 0.50 mm}, at the part")
+			b.problems.Add(t.At, "no-shims", source.Quote(t.Value)+" does not say what shims there are", "shims: {leaves: 0.05 and 0.10 and 0.50 mm}, at the part")
 		}
 		return
 	case dd.Formula.Written() || d.Positions.Boxes() > 1:

@@ -6,6 +6,7 @@ import (
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
+	"strings"
 )
 
 // What holds where no site file says otherwise. 25 kg is the mass above which
@@ -26,7 +27,7 @@ func (b *builder) readSite(s *def.SiteFile) {
 	if s.Heavy.Written() {
 		if q, ok := b.quantity(s.Heavy, usualHeavy); ok {
 			if q.Unit.Dimension() != units.Mass || q.Number.Sign() <= 0 {
-				b.problems.Add(s.Heavy.At, "not-a-mass", quote(s.Heavy.Value)+" is not a mass", "heavy: 25 kg")
+				b.problems.Add(s.Heavy.At, "not-a-mass", source.Quote(s.Heavy.Value)+" is not a mass", "heavy: 25 kg")
 			} else {
 				site.Heavy = q
 			}
@@ -48,25 +49,25 @@ func (b *builder) readSite(s *def.SiteFile) {
 const usualCritical lift.Ratio = 0.75
 
 // readCritical reads the site's threshold of a critical lift.
-func (b *builder) readCritical(t def.Text) {
+func (b *builder) readCritical(t source.Text) {
 	q, ok := b.quantity(t, "75 %")
 	if !ok {
 		return
 	}
 	share, _ := q.Number.Rat().Float64()
 	if q.Unit != units.Percent || share <= 0 || share > 100 {
-		b.problems.Add(t.At, "not-a-share", quote(t.Value)+" is no share of what a crane may lift", "critical-lift: 75 %")
+		b.problems.Add(t.At, "not-a-share", source.Quote(t.Value)+" is no share of what a crane may lift", "critical-lift: 75 %")
 		return
 	}
 	b.job.Site.Critical = lift.Ratio(share / 100)
 }
 
 // readFireWatch refuses a fire watch under the least that the rule asks for.
-func (b *builder) readFireWatch(t def.Text, q units.Quantity, into *units.Quantity) {
+func (b *builder) readFireWatch(t source.Text, q units.Quantity, into *units.Quantity) {
 	over, err := q.Cmp(plainQuantity(leastFireWatch))
 	switch {
 	case err != nil:
-		b.problems.Add(t.At, "not-a-time", quote(t.Value)+" is not a time", "fire-watch: 60 min")
+		b.problems.Add(t.At, "not-a-time", source.Quote(t.Value)+" is not a time", "fire-watch: 60 min")
 	case over < 0:
 		b.problems.Add(t.At, "short-watch", "a fire watch of "+t.Value+" is shorter than the 30 min that 29 CFR 1910.252(a)(2)(iii) asks for", "fire-watch: 60 min")
 	default:
@@ -93,15 +94,15 @@ func (b *builder) checkRoles() {
 	for _, r := range b.job.Site.Roles {
 		known[r] = true
 	}
-	see := func(t def.Text) {
+	see := func(t source.Text) {
 		if t.Value == "" || known[t.Value] {
 			return
 		}
-		help := "roles of the site: " + join(b.job.Site.Roles)
+		help := "roles of the site: " + strings.Join(b.job.Site.Roles, ", ")
 		if near := source.Nearest(t.Value, b.job.Site.Roles); near != "" {
 			help = "did you mean " + near + "?"
 		}
-		b.problems.Warn(t.At, "unknown-role", quote(t.Value)+" is not a role of this site", help)
+		b.problems.Warn(t.At, "unknown-role", source.Quote(t.Value)+" is not a role of this site", help)
 	}
 	for _, h := range b.def.Holds {
 		see(h.Releases)

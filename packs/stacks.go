@@ -40,7 +40,7 @@ func (b *builder) stackOrder(ds *def.Stack) (order string, pieces []string) {
 	case len(list) == 0:
 		return "", nil
 	case n > maxStack:
-		b.problems.Add(ds.Count.At, "count", quote(ds.Count.Value)+" pieces: a stack has at most "+strconv.Itoa(maxStack), "make two stacks of it")
+		b.problems.Add(ds.Count.At, "count", source.Quote(ds.Count.Value)+" pieces: a stack has at most "+strconv.Itoa(maxStack), "make two stacks of it")
 		return "", nil
 	case len(list) == 1 && !ds.Count.Written():
 		b.problems.Add(ds.Order[0].At, "no-count", "the order of "+ds.Mark.Value+" is one text, and it is not said how many pieces there are",
@@ -90,7 +90,7 @@ func (b *builder) resolveNoted() {
 }
 
 // noteStack ties a step to the stacks it names; each is written down once.
-func (b *builder) noteStack(st *job.Step, t def.Text) {
+func (b *builder) noteStack(st *job.Step, t source.Text) {
 	key, label, named := cut(t.Value)
 	all, ok := b.stacks[key]
 	if !ok {

@@ -4,7 +4,6 @@ import (
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
-	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
@@ -33,22 +32,3 @@ func (b *builder) readStamped(d *job.Dim, dd *def.Dimension) {
 // stampedFigures is how many figures a number stamped on a part may have: common
 // practice, no source.
 const stampedFigures = 3
-
-// oldNumber sees that the number stamped on a part that is renewed is read off the
-// new one before it is used.
-func (b *builder) oldNumber(d *job.Dim) {
-	p := d.Stamped.Part
-	if p == nil || d.FoundAt == nil {
-		return
-	}
-	for _, m := range p.Back {
-		if m.New && d.FoundAt.Index < m.Step.Index && (d.LeftAt == nil || d.LeftAt.Index < m.Step.Index) {
-			b.problems = append(b.problems, source.Problem{
-				Pos: b.measuredPos(d), Severity: source.Error, Code: "old-number",
-				Message: d.Mark + " is read off the old " + p.Name + " at " + d.FoundAt.Name() + ", and a new one goes on at " + m.Step.Name(),
-				Help:    []string{"read the number of the new one: set: [" + d.Base + "] at the step that fits it"},
-				See:     []source.Also{{Pos: m.At, What: "the new one goes on here"}},
-			})
-		}
-	}
-}

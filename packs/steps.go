@@ -9,9 +9,10 @@ import (
 // readOrder takes over the machine and the job.
 func (b *builder) readOrder() {
 	e, o := b.def.Equipment, b.def.Job
+	b.job.At = b.def.At
 	b.job.Equipment = job.Equipment{At: e.Tag.At, Tag: e.Tag.Value, Name: e.Name.Value, Serial: e.Serial.Value, Maker: e.Maker.Value, Type: e.Type.Value, Location: e.Location.Value}
 	b.job.Order = job.Order{At: o.Number.At, Number: o.Number.Value, Title: o.Title.Value, Revision: o.Revision.Value, Issued: o.Issued.Value, Scope: o.Scope.Value, Planner: o.Planner.Value}
-	need := func(t def.Text, at source.Pos, what, example string) {
+	need := func(t source.Text, at source.Pos, what, example string) {
 		if t.Value == "" {
 			if at.IsZero() {
 				at = b.def.At
@@ -44,7 +45,7 @@ func (b *builder) readSections() {
 			if at, ok := first[st.Key.Value]; ok {
 				b.problems = append(b.problems, source.Problem{
 					Pos: st.Key.At, Severity: source.Error, Code: "step-twice",
-					Message: "two steps are called " + quote(st.Key.Value),
+					Message: "two steps are called " + source.Quote(st.Key.Value),
 					Help:    []string{"give this one another name; after: lines go by it"},
 					See:     []source.Also{{Pos: at, What: "the first one"}},
 				})
@@ -53,15 +54,16 @@ func (b *builder) readSections() {
 			first[st.Key.Value] = st.Key.At
 		}
 		if len(ds.Reverse) > 0 {
-			b.job.Sections = append(b.job.Sections, &job.Section{At: ds.At, Back: true})
-			b.sectionDefs[b.job.Sections[len(b.job.Sections)-1]] = ds
+			s := &job.Section{At: ds.At, Back: true}
+			b.job.Sections = append(b.job.Sections, s)
+			b.sectionDefs[s] = ds
 			continue
 		}
 		places := b.over(ds.Each)
 		b.checkVarying(ds.Name, "the heading", places)
 		b.checkStepTexts(ds, places)
 		for _, pl := range places {
-			s := &job.Section{At: ds.At, Name: valueAt(pl, ds.Name), Place: pl}
+			s := &job.Section{At: ds.At, Title: ds.Name.One.Value, Name: valueAt(pl, ds.Name), Place: pl}
 			for _, st := range ds.Steps {
 				b.readStep(s, st)
 			}
@@ -104,7 +106,9 @@ func (b *builder) readStep(s *job.Section, ds *def.Step) {
 		st := &job.Step{
 			At: ds.At, Key: ds.Key.Value, Place: pl, Section: s, Do: valueAt(pl, ds.Do), Missed: valueAt(pl, ds.Missed),
 			Check: ds.Check.Value, Photo: ds.Photo.Value == "yes", Bench: ds.Where.Value == "bench", OnHook: ds.OnHook.Value,
+			AfterAt: ds.After.At, AfterNothing: !ds.After.At.IsZero() && len(ds.After.Steps) == 0, PutBack: textAt(pl, ds.Back), Verbs: verbsOf(ds),
 		}
+		b.readHours(st, ds)
 		if n, ok := wholeNumber(ds.People); ok {
 			st.People = n
 		}
@@ -123,17 +127,24 @@ func (b *builder) resolveSteps() {
 	b.tally = &tally{found: map[source.Pos]bool{}}
 	defer b.tellMissing()
 	for _, s := range b.job.Sections {
+		for _, t := range b.sectionDefs[s].Reverse {
+			sections, ok := b.named[t.Value]
+			if !ok {
+				b.unknown(t, "section", knownTo(b, b.named), "steps")
+			}
+			s.Reverse = append(s.Reverse, job.Reversal{At: t.At, Name: t.Value, Sections: sections})
+		}
 		for _, st := range s.Steps {
 			ds := b.stepDefs[st]
 			for _, t := range ds.Measure {
 				for _, d := range b.dimsAt(t, st.Place) {
-					b.claimDim(t, d, &d.FoundAt, st, "measured as found")
+					b.claimDim(t, d, &d.FoundAt, &d.FoundNamed, st, "measured as found")
 					st.Measure = append(st.Measure, d)
 				}
 			}
 			for _, t := range ds.Set {
 				for _, d := range b.dimsAt(t, st.Place) {
-					b.claimDim(t, d, &d.LeftAt, st, "set")
+					b.claimDim(t, d, &d.LeftAt, &d.LeftNamed, st, "set")
 					st.Set = append(st.Set, d)
 				}
 			}
@@ -150,7 +161,7 @@ func (b *builder) resolveSteps() {
 }
 
 // claimDim sees that a dimension is measured, or set, by one step only.
-func (b *builder) claimDim(t def.Text, d *job.Dim, by **job.Step, st *job.Step, what string) {
+func (b *builder) claimDim(t source.Text, d *job.Dim, by **job.Step, named *source.Pos, st *job.Step, what string) {
 	if *by != nil {
 		b.problems = append(b.problems, source.Problem{
 			Pos: t.At, Severity: source.Error, Code: "twice",
@@ -160,10 +171,24 @@ func (b *builder) claimDim(t def.Text, d *job.Dim, by **job.Step, st *job.Step, 
 		})
 		return
 	}
-	*by = st
+	*by, *named = st, t.At
 }
 
 func (b *builder) resolveNotes(st *job.Step, ds *def.Step) {
+	for _, t := range ds.BackCaution {
+		if c, ok := b.cautions[t.Value]; ok {
+			st.BackCaution = append(st.BackCaution, c)
+		} else {
+			b.unknown(t, "caution", knownTo(b, b.cautions), "cautions")
+		}
+	}
+	for _, t := range ds.NoCaution {
+		if c, ok := b.cautions[t.Name.Value]; ok {
+			st.NoCaution = append(st.NoCaution, job.NoCaution{At: t.Name.At, Caution: c, Reason: t.Value.Value})
+		} else {
+			b.unknown(t.Name, "caution", knownTo(b, b.cautions), "cautions")
+		}
+	}
 	for _, t := range ds.Caution {
 		c, ok := b.cautions[t.Value]
 		if !ok {
@@ -192,7 +217,7 @@ func (b *builder) resolveNotes(st *job.Step, ds *def.Step) {
 	}
 	for _, t := range ds.Empty {
 		if w, ok := b.whereAt(t, st.Place); ok && w.Container != nil {
-			st.Empty = append(st.Empty, w.Container)
+			st.Empty = append(st.Empty, job.Emptied{At: t.At, In: w.Container})
 		}
 	}
 }

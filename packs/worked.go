@@ -2,6 +2,7 @@ package packs
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"slices"
 	"strings"
 
@@ -60,7 +61,7 @@ func (b *builder) readFormula(d *job.Dim, dd *def.Dimension, state map[*job.Dim]
 }
 
 // workedRing tells of dimensions that are worked out from each other.
-func (b *builder) workedRing(t def.Text, path []*job.Dim, again *job.Dim) {
+func (b *builder) workedRing(t source.Text, path []*job.Dim, again *job.Dim) {
 	var names []string
 	for _, d := range path[slices.Index(path, again):] {
 		names = append(names, d.Mark)
@@ -79,7 +80,7 @@ func (b *builder) dimDef(d *job.Dim) *def.Dimension {
 
 // uses resolves the marks of a value, each to one dimension, or to several where
 // they are taken together. Marks that are no reading are told by checkMarks.
-func (b *builder) uses(d *job.Dim, v *reading.Value, t def.Text) []job.Use {
+func (b *builder) uses(d *job.Dim, v *reading.Value, t source.Text) []job.Use {
 	var out []job.Use
 	single := v.Singles()
 	for _, m := range v.Marks() {
@@ -104,7 +105,7 @@ func (b *builder) uses(d *job.Dim, v *reading.Value, t def.Text) []job.Use {
 
 // ladder writes the sum of a value, in a unit if that is known; nil where an input
 // is not known or cannot be taken.
-func (b *builder) ladder(d *job.Dim, v *reading.Value, unit units.Unit, t def.Text) *job.Ladder {
+func (b *builder) ladder(d *job.Dim, v *reading.Value, unit units.Unit, t source.Text) *job.Ladder {
 	l := &job.Ladder{Text: v.Text(), Uses: b.uses(d, v, t)}
 	if len(l.Uses) != len(v.Marks()) {
 		return nil
@@ -155,7 +156,7 @@ func widest(a, b reading.Box) reading.Box {
 // formulaBox sizes the box of a reading that is worked out: as its limits ask, and
 // with all decimals that the sum has, since rounding before a verdict can turn it. A
 // reading without a verdict is rounded where its author says to how much.
-func (b *builder) formulaBox(d *job.Dim, dd *def.Dimension, t def.Text, l *job.Ladder) {
+func (b *builder) formulaBox(d *job.Dim, dd *def.Dimension, t source.Text, l *job.Ladder) {
 	sum := l.Blank().Box
 	if dd.By.Written() {
 		b.problems.Add(dd.By.At, "worked-by", d.Mark+" is worked out, so nothing reads it", "take by: out, or the formula")

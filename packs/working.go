@@ -15,7 +15,6 @@ import (
 func (b *builder) workOut() {
 	for _, d := range b.job.Dims {
 		dd := b.dimDef(d)
-		b.oldNumber(d)
 		if d.FoundAt != nil {
 			d.FoundWork = b.working(d, dd, d.FoundAt, false)
 		}
@@ -139,7 +138,7 @@ func before(in *job.Dim, at *job.Step, inLeft bool, d *job.Dim, st *job.Step, ba
 }
 
 // takenLate tells that an input is not there when it is needed.
-func (b *builder) takenLate(t def.Text, d *job.Dim, st *job.Step, u *job.Use) {
+func (b *builder) takenLate(t source.Text, d *job.Dim, st *job.Step, u *job.Use) {
 	p := source.Problem{Pos: markPos(t, string(u.Mark)), Severity: source.Error, Code: "taken-later"}
 	for _, in := range u.Dims {
 		first := in.FoundAt

@@ -12,7 +12,8 @@ import (
 // arrows are the imports of our own that each package may have: the house of
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
-	"cmd/matchmark": {"packs", "packs/job", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
+	"cmd/matchmark": {"packs", "packs/job", "packs/keep", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
+
 	"templates": {"templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet",
 		"packs/job", "packs/source", "packs/reading", "packs/heat", "layout", "layout/sign"},
 	"templates/step":      {"templates/words", "templates/block", "templates/dimension", "templates/liftsheet", "templates/heatsheet", "packs/job", "packs/reading", "layout", "layout/draw"},
@@ -23,16 +24,25 @@ var arrows = map[string][]string{
 	"templates/picture":   {"templates/words", "templates/figure", "packs/job", "packs/lift", "packs/heat", "layout", "layout/draw"},
 	"templates/figure":    {"packs/job", "packs/fit", "packs/heat"},
 	"templates/words":     {"packs/reading"},
-	"packs":               {"packs/job", "packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint"},
-	"packs/job":           {"packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat"},
-	"packs/reading":       {"packs/units"},
-	"packs/def":           {"packs/source", "packs/units", "packs/reading"},
-	"packs/shim":          {"packs/units"},
-	"packs/heat":          {"packs/fit"},
-	"packs/joint":         {"packs/thread"},
-	"layout/draw":         {"layout"},
-	"layout/sign":         {"layout", "layout/draw"},
-	"layout/pdf":          {"layout"},
+
+	"packs":         {"packs/job", "packs/choose", "packs/blocks", "packs/hazard", "packs/keep", "packs/proof", "packs/putback", "packs/walk", "packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
+	"packs/choose":  {"packs/def", "packs/job", "packs/source"},
+	"packs/putback": {"packs/job", "packs/source"},
+	"packs/walk":    {"packs/job", "packs/source", "packs/units"},
+	"packs/proof":   {"packs/walk", "packs/job", "packs/source", "packs/units", "packs/lift"},
+	"packs/hazard":  {"packs/job", "packs/source", "packs/heat"},
+	"packs/keep":    {"packs/job", "packs/source", "packs/units"},
+	"packs/blocks":  {"packs/job", "packs/reading"},
+	"packs/job":     {"packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
+	"packs/reading": {"packs/units"},
+	"packs/def":     {"packs/source", "packs/units", "packs/reading"},
+	"packs/shim":    {"packs/units"},
+	"packs/heat":    {"packs/fit"},
+	"packs/joint":   {"packs/thread", "packs/units"},
+	"packs/align":   {"packs/units"},
+	"layout/draw":   {"layout"},
+	"layout/sign":   {"layout", "layout/draw"},
+	"layout/pdf":    {"layout"},
 }
 
 // soleImporters are the only packages that may import a library.

@@ -4,37 +4,200 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"fmt"
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
+	"testing/fstest"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/templates"
 )
 
 // TestGoldenPages holds every sheet of the starters against the one that was last
-// looked at: each item with its place, on A4. Run with -update after a change, look
-// at the printed pages, and commit the changed files with the reason.
+// looked at: what is read on each page on A4, and for both papers the hashes of the
+// pages with all places and sizes, and of the painted files. Run with -update after a
+// change, look at the printed pages, and commit the changed files with the reason.
 func TestGoldenPages(t *testing.T) {
+	top := map[string]bool{"cautions.txt": true}
 	for _, starter := range starters(t) {
+		name := strings.TrimSuffix(starter, ".yaml")
+		top[name] = true
 		t.Run(starter, func(t *testing.T) {
-			_, pack := composed(t, starter, templates.Options{Paper: layout.A4})
-			dir := "golden/" + strings.TrimSuffix(starter, ".yaml")
-			sheets := map[string]string{}
-			for _, doc := range []*layout.Doc{pack.Pages, pack.Tags} {
-				for i, f := range doc.Pages {
-					sheets[f.Sheet+".txt"] += fmt.Sprintf("page %d\n", i+1) + layout.Dump(f)
-				}
-			}
-			sheets["files.txt"] = hashLine(t, "pack", pack.Pages) + hashLine(t, "tags", pack.Tags)
+			files := goldenFiles(t, func(paper layout.Paper) (*job.Job, *templates.Pack) {
+				return composed(t, starter, templates.Options{Paper: paper})
+			})
 			made := map[string]bool{}
-			for name, text := range sheets {
-				made[name] = true
-				expect(t, dir+"/"+name, text)
+			for _, file := range slices.Sorted(maps.Keys(files)) {
+				made[file] = true
+				expect(t, "golden/"+name+"/"+file, files[file])
 			}
-			dropped(t, dir, made)
+			dropped(t, "golden/"+name, made)
 		})
 	}
+	dropped(t, "golden", top)
+}
+
+// goldenFiles gives all golden files of one job.
+func goldenFiles(t *testing.T, on func(layout.Paper) (*job.Job, *templates.Pack)) map[string]string {
+	t.Helper()
+	jb, pack := on(layout.A4)
+	files := goldenSheets(jb.Digest, pack)
+	for _, paper := range papers {
+		_, pack := on(paper)
+		files[framesFile(paper)] = frameHashes(pack) + hashLine(t, "pack", pack.Pages) + hashLine(t, "tags", pack.Tags)
+	}
+	return files
+}
+
+// framesFile is the name of the file of hashes of a paper.
+func framesFile(paper layout.Paper) string { return "frames-" + strings.ToLower(paper.Name) + ".txt" }
+
+// fresh reads a definition and composes it anew, which composed does only once.
+func fresh(t *testing.T, text string) func(layout.Paper) (*job.Job, *templates.Pack) {
+	return func(paper layout.Paper) (*job.Job, *templates.Pack) {
+		t.Helper()
+		jb, problems := packs.Load(fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		pack, problems := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		return jb, pack
+	}
+}
+
+// definitionOf is the text of a starter.
+func definitionOf(t *testing.T, starter string) string {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(startersDir, starter))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(data)
+}
+
+// TestGoldenTwice: two prints of a starter give the same golden pages. That they
+// give the same painted files is held by TestSamePackTwice.
+func TestGoldenTwice(t *testing.T) {
+	longTest(t)
+	t.Parallel()
+	for _, starter := range starters(t) {
+		on := fresh(t, definitionOf(t, starter))
+		var prints [2]map[string]string
+		for i := range prints {
+			jb, pack := on(layout.A4)
+			prints[i] = goldenSheets(jb.Digest, pack)
+			prints[i][framesFile(layout.A4)] = frameHashes(pack)
+		}
+		if names := differing(prints[0], prints[1]); len(names) > 0 {
+			t.Errorf("%s printed twice differs in %v", starter, names)
+		}
+	}
+}
+
+// TestGoldenWordChanged changes a word in a definition. The file of the one sheet
+// where it stands changes, and the hashes; no other, though every page of the pack
+// has another digest.
+func TestGoldenWordChanged(t *testing.T) {
+	longTest(t)
+	t.Parallel()
+	const starter = "exhaust-fan.yaml"
+	definition := definitionOf(t, starter)
+	was := goldenFiles(t, fresh(t, definition))
+	for _, c := range []struct{ from, to, file string }{
+		{"seats and bores measured", "bores and seats measured", "front.txt"},
+		{"A slipping claw throws", "A slipping hook throws", "cautions.txt"},
+		{"Clean seat and bore.", "Clean bore and seat.", "traveler.txt"},
+		{"with its drain hole down", "with its drain hole left", "reassembly.txt"},
+	} {
+		text := strings.Replace(definition, c.from, c.to, 1)
+		if text == definition {
+			t.Fatalf("%s no longer says %q: the test has lost its subject", starter, c.from)
+		}
+		got := differing(was, goldenFiles(t, fresh(t, text)))
+		want := []string{c.file, framesFile(layout.A4), framesFile(layout.Letter)}
+		slices.Sort(want)
+		if !slices.Equal(got, want) {
+			t.Errorf("%q in place of %q changes %v, want %v", c.to, c.from, got, want)
+		}
+	}
+}
+
+// TestGoldenEverySheet puts another text on a page of each kind of sheet. The file
+// of the sheet changes, no other, and of the hashes that of the page.
+func TestGoldenEverySheet(t *testing.T) {
+	longTest(t)
+	t.Parallel()
+	tried := map[string]bool{}
+	for _, starter := range starters(t) {
+		jb, pack := composed(t, starter, templates.Options{Paper: layout.A4})
+		was, hashes := goldenSheets(jb.Digest, pack), strings.Split(frameHashes(pack), "\n")
+		for i, f := range pack.Pages.Pages {
+			if tried[f.Sheet] {
+				continue
+			}
+			tried[f.Sheet] = true
+			pages := slices.Clone(pack.Pages.Pages)
+			pages[i].Items = otherWord(t, f.Items, i)
+			doc := *pack.Pages
+			doc.Pages = pages
+			changed := &templates.Pack{Pages: &doc, Tags: pack.Tags}
+			if got := differing(was, goldenSheets(jb.Digest, changed)); !slices.Equal(got, []string{f.Sheet + ".txt"}) {
+				t.Errorf("%s page %d: another word in %s changes %v", starter, i+1, f.Sheet, got)
+			}
+			for k, line := range strings.Split(frameHashes(changed), "\n") {
+				if (line != hashes[k]) != (k == i) {
+					t.Errorf("%s: another word on page %d: line %d of the hashes is %q, was %q", starter, i+1, k+1, line, hashes[k])
+				}
+			}
+		}
+	}
+}
+
+// otherWord gives the items with another text in place of one of them, which one
+// hangs on n.
+func otherWord(t *testing.T, items []layout.Item, n int) []layout.Item {
+	t.Helper()
+	var texts []int
+	for i, it := range items {
+		if _, ok := it.Shape.(layout.Text); ok {
+			texts = append(texts, i)
+		}
+	}
+	if len(texts) == 0 {
+		t.Fatal("a page without a text")
+	}
+	out := slices.Clone(items)
+	i := texts[n%len(texts)]
+	s := out[i].Shape.(layout.Text)
+	s.S = "another word"
+	out[i].Shape = s
+	return out
+}
+
+// differing lists the files that are not the same in both.
+func differing(a, b map[string]string) []string {
+	var names []string
+	for name := range a {
+		if b[name] != a[name] {
+			names = append(names, name)
+		}
+	}
+	for name := range b {
+		if _, ok := a[name]; !ok {
+			names = append(names, name)
+		}
+	}
+	slices.Sort(names)
+	return names
 }
 
 // hashLine paints a document twice, which must give the same bytes, and tells

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"matchmark/packs/job"
+	"matchmark/packs/keep"
 	"path/filepath"
 
 	"matchmark/layout"
@@ -76,7 +77,7 @@ func writePack(pack *templates.Pack, jb *job.Job, dir string, s streams) int {
 	}
 	var register bytes.Buffer
 	err := errors.Join(
-		packs.WriteRegister(&register, jb),
+		keep.WriteRegister(&register, jb),
 		paint("-tags.pdf", pack.Tags, fmt.Sprintf("%s on %s", counted(pack.TagCount, "tag"), counted(len(pack.Tags.Pages), "page"))),
 	)
 	files = append(files, output{path: stem + "-register.csv", data: &register})

@@ -5,6 +5,7 @@ import (
 	"encoding/csv"
 	"image"
 	"matchmark/packs/job"
+	"matchmark/packs/keep"
 	"os"
 	"strconv"
 	"strings"
@@ -14,7 +15,6 @@ import (
 	"github.com/makiuchi-d/gozxing/qrcode"
 
 	"matchmark/layout"
-	"matchmark/packs"
 	"matchmark/templates"
 )
 
@@ -65,7 +65,7 @@ func TestTagCodesReadBack(t *testing.T) {
 func registerKeys(t *testing.T, jb *job.Job) map[string]string {
 	t.Helper()
 	var b bytes.Buffer
-	if err := packs.WriteRegister(&b, jb); err != nil {
+	if err := keep.WriteRegister(&b, jb); err != nil {
 		t.Fatal(err)
 	}
 	rows, err := csv.NewReader(&b).ReadAll()

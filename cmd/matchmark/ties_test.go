@@ -131,13 +131,13 @@ func texts(doc *layout.Doc, want string) int {
 func mustBeEmpty(jb *job.Job, pack *templates.Pack, c *job.Container) bool {
 	for _, s := range jb.Sections {
 		for _, st := range s.Steps {
-			if !slices.Contains(st.Empty, c) {
+			if !slices.ContainsFunc(st.Empty, func(x job.Emptied) bool { return x.In == c }) {
 				continue
 			}
 			return slices.ContainsFunc(pack.Pages.Pages, func(f layout.Frame) bool {
 				for i, it := range f.Items {
 					text, ok := it.Shape.(layout.Text)
-					if ok && text.S == c.Mark && i > 0 && f.Items[i-1].Role == layout.RoleTick && it.Ref == any(st.At) {
+					if ok && text.S == c.Mark && i > 0 && f.Items[i-1].Role == layout.RoleTick && it.Ref == any(c.At) {
 						return true
 					}
 				}

@@ -10,7 +10,9 @@ import (
 	"testing"
 )
 
-// update rewrites the expected outputs and names each file that it changed.
+// update rewrites the expected outputs and names each file that it changed. A test
+// that rewrote one ends as failed, for go test shows nothing of those that pass; the
+// next run passes.
 var update = flag.Bool("update", false, "rewrite the expected outputs under testdata and name those that changed")
 
 const testdata = "../../testdata"
@@ -37,7 +39,7 @@ func expect(t *testing.T, name, got string) {
 	if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	t.Logf("rewritten: testdata/%s", name)
+	t.Errorf("rewritten: testdata/%s", name)
 }
 
 // firstDifference finds the first line that differs, which counts from 1.
@@ -60,7 +62,7 @@ func at(lines []string, i int) (string, bool) {
 }
 
 // dropped removes the expected outputs of a folder that no test has made, so that
-// a sheet that is gone leaves nothing behind.
+// a sheet or a starter that is gone leaves nothing behind.
 func dropped(t *testing.T, dir string, made map[string]bool) {
 	t.Helper()
 	files, err := filepath.Glob(filepath.Join(testdata, dir, "*"))
@@ -72,11 +74,11 @@ func dropped(t *testing.T, dir string, made map[string]bool) {
 			continue
 		}
 		if !*update {
-			t.Errorf("%s/%s: no test makes this file", dir, filepath.Base(f))
-		} else if err := os.Remove(f); err != nil {
+			t.Errorf("testdata/%s/%s: no test makes this file (go test ./cmd/matchmark -update removes it)", dir, filepath.Base(f))
+		} else if err := os.RemoveAll(f); err != nil {
 			t.Error(err)
 		} else {
-			t.Logf("removed: testdata/%s/%s", dir, filepath.Base(f))
+			t.Errorf("removed: testdata/%s/%s", dir, filepath.Base(f))
 		}
 	}
 }

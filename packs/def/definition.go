@@ -1,47 +1,14 @@
 package def
 
 import (
-	"unicode/utf8"
-
 	"matchmark/packs/source"
 )
-
-// Text is one scalar as it was typed, without the quotes round it, with its
-// place. Of the keys that take yes or no the Value is "yes" or "no" however it
-// was typed. A Text whose At is zero was not written, or stands where a problem
-// has been reported.
-//
-// At is the place of the first letter of the text, inside its quotes, and its
-// Width that of the text in the file. What stands behind an anchor has the place
-// where it was typed, not where an alias repeats it: there it is put right.
-type Text struct {
-	Value string
-	At    source.Pos
-}
-
-// Written reports whether the key stood in the file.
-func (t Text) Written() bool { return !t.At.IsZero() }
-
-// Part gives the place of width runes of the text from rune offset (from 0) on.
-// Where the text in the file is not the value letter by letter (it runs over
-// several lines, or has escapes in quotes), and where the part lies outside the
-// text, it gives the place of the whole.
-func (t Text) Part(offset, width int) source.Pos {
-	n := utf8.RuneCountInString(t.Value)
-	if t.At.Width != n || offset < 0 || width < 0 || offset+width > n {
-		return t.At
-	}
-	at := t.At
-	at.Col += offset
-	at.Width = max(width, 1)
-	return at
-}
 
 // A Varying is a value that may differ by place, group, option value or serial
 // range: either one scalar (One) or one map from a name to a scalar, never
 // deeper. The name "others" stands for all that are not named.
 type Varying struct {
-	One Text
+	One source.Text
 	By  []Named
 	At  source.Pos
 }
@@ -50,23 +17,23 @@ type Varying struct {
 func (v Varying) Written() bool { return !v.At.IsZero() }
 
 // A Named is one entry of a map from a name to a scalar.
-type Named struct{ Name, Value Text }
+type Named struct{ Name, Value source.Text }
 
 // A Face is a part and one of its faces, as in {lock-nut: outer face}.
-type Face struct{ Part, Face Text }
+type Face struct{ Part, Face source.Text }
 
 // A Count is a part named in a list of a step, with the number of pieces when
 // fewer than all are meant: lock-nut, or {screw: 6}.
 type Count struct {
-	Part Text
-	N    Text
+	Part source.Text
+	N    source.Text
 }
 
 // A Definition is one equipment file as written: every scalar with its place,
 // nothing decided, no defaults filled in. Maps keep the order of the file.
 type Definition struct {
 	At          source.Pos
-	Pack        Text
+	Pack        source.Text
 	Equipment   Equipment
 	Job         Order
 	Places      []*Group
@@ -98,100 +65,100 @@ type Definition struct {
 // Equipment is the machine on the bench.
 type Equipment struct {
 	At                                       source.Pos
-	Tag, Name, Serial, Maker, Type, Location Text
+	Tag, Name, Serial, Maker, Type, Location source.Text
 }
 
 // Order is the job: it may stand in the definition or in a job file.
 type Order struct {
 	At                                              source.Pos
-	Number, Title, Revision, Issued, Scope, Planner Text
+	Number, Title, Revision, Issued, Scope, Planner source.Text
 }
 
 // A Group is a set of places that a thing repeats over, as the two ends.
 type Group struct {
-	Name                    Text // as "end"; its place is the key of the group
+	Name                    source.Text // as "end"; its place is the key of the group
 	Places                  []*Place
-	CountedFrom, ViewedFrom Text // for all places of the group
+	CountedFrom, ViewedFrom source.Text // for all places of the group
 }
 
 // A Place is one of a group, as DE.
 type Place struct {
-	Key              Text // as "DE"
-	Name, ViewedFrom Text
+	Key              source.Text // as "DE"
+	Name, ViewedFrom source.Text
 }
 
 // An Option is something that a machine may have or lack, or that is one of
 // several builds.
 type Option struct {
-	Key          Text
-	What, Fitted Text
-	Builds       []Named // each with the machines that have it
-	Chosen       Text    // one of the builds
+	Key          source.Text
+	What, Fitted source.Text
+	Builds       []Named     // each with the machines that have it
+	Chosen       source.Text // one of the builds
 }
 
 // A Part is anything that is named, moved, counted or measured against.
 type Part struct {
-	Key    Text
+	Key    source.Text
 	Name   Varying
-	Each   []Text // groups of places that it repeats over
-	Of     Text   // the assembly it belongs to
+	Each   []source.Text // groups of places that it repeats over
+	Of     source.Text   // the assembly it belongs to
 	Count  Varying
-	Thread Varying // designation, as M90x2
-	Hand   Varying // left or right
-	Flats  Text    // of a nut: flats or slots
-	Fit    Varying // designation, as 120 H7/r6
-	Mass   Varying // quantity, as 36 kg
-	Renew  Text    // always, as set, never, if ...
-	Set    Text    // matched set mark
-	Holds  Text    // what it holds back: spring, pressure
-	Aid    Text    // "yes": it is no part of the machine and must be out again at the end
-	Moves  Text    // "1 turn gives 0.75 mm" for adjusters without a thread
-	Note   Text
+	Thread Varying     // designation, as M90x2
+	Hand   Varying     // left or right
+	Flats  source.Text // of a nut: flats or slots
+	Fit    Varying     // designation, as 120 H7/r6
+	Mass   Varying     // quantity, as 36 kg
+	Renew  source.Text // always, as set, never, if ...
+	Set    source.Text // matched set mark
+	Holds  source.Text // what it holds back: spring, pressure
+	Aid    source.Text // "yes": it is no part of the machine and must be out again at the end
+	Moves  source.Text // "1 turn gives 0.75 mm" for adjusters without a thread
+	Note   source.Text
 	Applies
 	Adjusting
 }
 
 // An Instrument is what a reading is taken with.
 type Instrument struct {
-	Key          Text
-	Name         Text
-	Range, Reads Text // as "0 to 150 mm", "0.02 mm"
-	Number       Text
+	Key          source.Text
+	Name         source.Text
+	Range, Reads source.Text // as "0 to 150 mm", "0.02 mm"
+	Number       source.Text
 }
 
 // A Dimension is one thing to measure, with what its reading must be.
 type Dimension struct {
-	Mark             Text
+	Mark             source.Text
 	What             Varying
-	Each             []Text
-	Kind             Text // chooses the picture: stand-off, gap, diameter, float, runout, ...
+	Each             []source.Text
+	Kind             source.Text // chooses the picture: stand-off, gap, diameter, float, runout, ...
 	From, To         Face
 	Of               Face // the part read, when it is a reading of one part alone
 	At               Positions
 	With             Varying // state in which it is measured
 	ViewedFrom       Varying
-	Pushed           Varying // which way the moving part is pushed
-	Load             Varying // force or torque that acts meanwhile
-	Plane            Varying // plane or line it is read in
-	State            Text    // cold or hot; the temperature is written beside it
-	OnThe            Text    // diameter or radius
-	Warm             Text    // material, when the part may be read warm
-	By               Text    // instrument
-	Found            Varying // how the as-found box is written
-	Left             Varying // what must stand at closing
-	Reuse            Varying // how far an old part may go back
+	Pushed           Varying     // which way the moving part is pushed
+	Load             Varying     // force or torque that acts meanwhile
+	Plane            Varying     // plane or line it is read in
+	State            source.Text // cold or hot; the temperature is written beside it
+	OnThe            source.Text // diameter or radius
+	Warm             source.Text // material, when the part may be read warm
+	By               source.Text // instrument
+	Found            Varying     // how the as-found box is written
+	Left             Varying     // what must stand at closing
+	Reuse            Varying     // how far an old part may go back
 	Repair           Varying
-	Over, Under, Out Varying // what to do when it is not in
-	Source           Varying // document, table, page of the limit
-	Says             []Says  // what sources say that differ
-	Adjust           Text    // part that sets it
-	LostBy           []Text  // steps or parts that destroy it beyond its faces
-	WhyCoarse        Text    // why a coarse instrument will do
-	Sign             Text    // "yes": the reading can be negative
-	Nominal          Varying // size expected, for the width of the box
-	Spare            Text    // boxes left free for readings decided on the day
-	Critical         Text    // "no": not on the sheet of critical dimensions
-	Note             Text
+	Over, Under, Out Varying       // what to do when it is not in
+	Source           Varying       // document, table, page of the limit
+	Says             []Says        // what sources say that differ
+	Adjust           source.Text   // part that sets it
+	LostBy           []source.Text // steps or parts that destroy it beyond its faces
+	WhyCoarse        source.Text   // why a coarse instrument will do
+	Sign             source.Text   // "yes": the reading can be negative
+	Nominal          Varying       // size expected, for the width of the box
+	Spare            source.Text   // boxes left free for readings decided on the day
+	Critical         source.Text   // "no": not on the sheet of critical dimensions
+	Note             source.Text
 	Applies
 	Worked
 }
@@ -203,32 +170,32 @@ type Dimension struct {
 type Positions struct {
 	At          source.Pos
 	Axes        []Axis
-	Every, Rows Text
+	Every, Rows source.Text
 }
 
 // An Axis is one list of positions with a name: {station: [A, B]}.
 type Axis struct {
-	Name   Text
-	Values []Text
+	Name   source.Text
+	Values []source.Text
 }
 
 // A Says is what one of several sources says of a limit that they do not agree on.
 type Says struct {
 	At     source.Pos
-	Source Text
-	Text   Text // as the source prints it
-	Used   Text // "yes", or the hold at which this one was chosen
-	Note   Text
+	Source source.Text
+	Text   source.Text // as the source prints it
+	Used   source.Text // "yes", or the hold at which this one was chosen
+	Note   source.Text
 	Applies
 }
 
 // A Container is anything numbered that parts are kept in.
 type Container struct {
-	Mark    Text
+	Mark    source.Text
 	Name    Varying
-	Kind    Text // bag, box, tray, crate
-	Each    []Text
-	Pockets []Text
+	Kind    source.Text // bag, box, tray, crate
+	Each    []source.Text
+	Pockets []source.Text
 	Keep    Varying // dry, oiled, wrapped, upright, ...
 	Note    Varying
 	Applies
@@ -236,9 +203,9 @@ type Container struct {
 
 // A BigPart is a part with a tag of its own and no container.
 type BigPart struct {
-	Mark    Text
-	Part    Text
-	Each    []Text
+	Mark    source.Text
+	Part    source.Text
+	Each    []source.Text
 	Keep    Varying
 	Support Varying // what it lies on
 	Applies
@@ -246,65 +213,65 @@ type BigPart struct {
 
 // A Spot is a place on the floor where a big part is laid down.
 type Spot struct {
-	Mark                 Text
-	What, Floor, Support Text
+	Mark                 source.Text
+	What, Floor, Support source.Text
 }
 
 // A Set is a matched set: parts that only fit each other.
 type Set struct {
-	Mark     Text
+	Mark     source.Text
 	What     Varying
-	Each     []Text
-	Why      Text
-	JudgedBy []Text // readings of which one that is out renews them all
+	Each     []source.Text
+	Why      source.Text
+	JudgedBy []source.Text // readings of which one that is out renews them all
 }
 
 // A Stack is an order of parts from a named side outward.
 type Stack struct {
-	Mark  Text
+	Mark  source.Text
 	What  Varying
-	Each  []Text
-	From  Varying // the side that counting begins at
-	Order []Text  // one text for all, or one for each piece
-	Count Text    // of pieces, where Order is one text
+	Each  []source.Text
+	From  Varying       // the side that counting begins at
+	Order []source.Text // one text for all, or one for each piece
+	Count source.Text   // of pieces, where Order is one text
 }
 
 // A Joint is a group of fasteners tightened together.
 type Joint struct {
-	Mark                       Text
+	Mark                       source.Text
 	What                       Varying
-	Parts                      []Text
-	Each                       []Text
+	Parts                      []source.Text
+	Each                       []source.Text
 	Torque                     Varying
-	Stages                     []Text
-	Lubricant, Pattern, Source Text
+	Stages                     []source.Text
+	Lubricant, Pattern, Source source.Text
 	Says                       []Says // what sources say that differ
 	Applies
 }
 
 // A Hold is a point where work stops, or may stop, for a named person.
 type Hold struct {
-	Mark     Text
-	Kind     Text // hold or witness
-	What     Text // what must have been seen
-	Releases Text // role of who releases it
+	Mark     source.Text
+	Kind     source.Text // hold or witness
+	What     source.Text // what must have been seen
+	Releases source.Text // role of who releases it
 }
 
 // A Caution is a hazard note of the definition.
 type Caution struct {
-	Key                         Text
-	Signal                      Text // danger, warning, caution, notice
-	Signs                       []Text
-	Hazard, Result, Avoid, Rule Text
+	Key                         source.Text
+	Signal                      source.Text // danger, warning, caution, notice
+	Signs                       []source.Text
+	Hazard, Result, Avoid, Rule source.Text
 }
 
 // An Opening is a hole that dirt or tools can fall into.
 type Opening struct {
-	Key      Text
-	What     Text
-	Each     []Text
-	Cover    Text
-	Enclosed Text // yes: a person can go in
+	Key      source.Text
+	What     source.Text
+	Each     []source.Text
+	Cover    source.Text
+	Enclosed source.Text // yes: a person can go in
 	Applies
 }
 
@@ -313,62 +280,62 @@ type Opening struct {
 type Section struct {
 	At      source.Pos
 	Name    Varying
-	Each    []Text
+	Each    []source.Text
 	Steps   []*Step
-	Reverse []Text
+	Reverse []source.Text
 	Applies
 }
 
 // A Step is one act at the machine.
 type Step struct {
 	At      source.Pos
-	Key     Text
+	Key     source.Text
 	After   After
 	Do      Varying
-	Where   Text // bench, or at the machine
-	Each    []Text
-	Measure []Text
-	Set     []Text
+	Where   source.Text // bench, or at the machine
+	Each    []source.Text
+	Measure []source.Text
+	Set     []source.Text
 	Remove  []Count
 	Fit     []Count
 	Into    Into
-	From    []Text
-	ForNow  []Count // fitted for now, to be taken out again
-	TakeOut []Count // taken out again
-	LeftOut []Text  // parts that are left out here and fitted later
-	Loosen  []Text
-	Tighten []Text
-	Open    []Text
-	Close   []Text
-	Empty   []Text // containers that must be empty after this step
-	Lift    []Text // lifts that are made
-	Hold    Text
-	Heat    []Text
-	Caution []Text
+	From    []source.Text
+	ForNow  []Count       // fitted for now, to be taken out again
+	TakeOut []Count       // taken out again
+	LeftOut []source.Text // parts that are left out here and fitted later
+	Loosen  []source.Text
+	Tighten []source.Text
+	Open    []source.Text
+	Close   []source.Text
+	Empty   []source.Text // containers that must be empty after this step
+	Lift    []source.Text // lifts that are made
+	Hold    source.Text
+	Heat    []source.Text
+	Caution []source.Text
 	// MatchMarks are the parts that get a mark across their joint, Stacks the
 	// orders written down before they come apart.
-	MatchMarks []Text
-	Stacks     []Text
-	Judge      []Text // matched sets that go back or are renewed as a whole
+	MatchMarks []source.Text
+	Stacks     []source.Text
+	Judge      []source.Text // matched sets that go back or are renewed as a whole
 	Missed     Varying
 	Back       Varying
 	// BackCaution are the cautions of the generated put-back row.
-	BackCaution []Text
+	BackCaution []source.Text
 	// NoCaution are the built-in cautions left out, each with the reason.
 	NoCaution []Named
 	WayRound  []WayRound
-	Photo     Text
-	Check     Text // who checks as well
-	Hours     Text
-	People    Text // how many it takes
-	OnHook    Text // what a heavy part hangs on, without a lift sheet
+	Photo     source.Text
+	Check     source.Text // who checks as well
+	Hours     source.Text
+	People    source.Text // how many it takes
+	OnHook    source.Text // what a heavy part hangs on, without a lift sheet
 	Note      Varying
-	Lock      []Text // isolations
-	Unlock    []Text
-	Permit    []Text  // papers that must be there
-	ToolCount Text    // yes: tools are counted
-	CountAll  Text    // yes: every container is counted
-	Otherwise Varying // what is done instead where the step does not apply
+	Lock      []source.Text // isolations
+	Unlock    []source.Text
+	Permit    []source.Text // papers that must be there
+	ToolCount source.Text   // yes: tools are counted
+	CountAll  source.Text   // yes: every container is counted
+	Otherwise Varying       // what is done instead where the step does not apply
 	Applies
 	Branching
 }
@@ -383,10 +350,10 @@ type After struct {
 // Into says where removed parts go: one place for all (To), or one for each.
 type Into struct {
 	At  source.Pos
-	To  Text
+	To  source.Text
 	For []Named
 }
 
 // A WayRound says which side of a part faces what: {part: seal, mark: lip,
 // faces: oil}.
-type WayRound struct{ Part, Mark, Faces Text }
+type WayRound struct{ Part, Mark, Faces source.Text }

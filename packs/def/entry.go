@@ -6,7 +6,7 @@ import "matchmark/packs/source"
 // sentence, an example and the field where it lands.
 
 // one makes a key with one scalar of the given form.
-func one[T any](f form, name, doc, example string, field func(*T) *Text) key[T] {
+func one[T any](f form, name, doc, example string, field func(*T) *source.Text) key[T] {
 	return key[T]{
 		entry: entry{name: name, doc: doc, form: f, example: example},
 		land: func(r *reader, e *entry, t *T, p pair) {
@@ -18,17 +18,17 @@ func one[T any](f form, name, doc, example string, field func(*T) *Text) key[T] 
 }
 
 // text makes a key with one text.
-func text[T any](name, doc, example string, field func(*T) *Text) key[T] {
+func text[T any](name, doc, example string, field func(*T) *source.Text) key[T] {
 	return one(textForm, name, doc, example, field)
 }
 
 // number makes a key with a whole number.
-func number[T any](name, doc, example string, field func(*T) *Text) key[T] {
+func number[T any](name, doc, example string, field func(*T) *source.Text) key[T] {
 	return one(numberForm, name, doc, example, field)
 }
 
 // flag makes a key with yes or no.
-func flag[T any](name, doc, example string, field func(*T) *Text) key[T] {
+func flag[T any](name, doc, example string, field func(*T) *source.Text) key[T] {
 	return one(flagForm, name, doc, example, field)
 }
 
@@ -52,7 +52,7 @@ func count[T any](name, doc, example string, field func(*T) *Varying) key[T] {
 }
 
 // list makes a key with one text or several.
-func list[T any](name, doc, example string, field func(*T) *[]Text) key[T] {
+func list[T any](name, doc, example string, field func(*T) *[]source.Text) key[T] {
 	return key[T]{
 		entry: entry{name: name, doc: doc, form: listForm, example: example},
 		land: func(r *reader, e *entry, t *T, p pair) {
@@ -62,7 +62,7 @@ func list[T any](name, doc, example string, field func(*T) *[]Text) key[T] {
 }
 
 // each is the key of everything that repeats over places.
-func each[T any](field func(*T) *[]Text) key[T] {
+func each[T any](field func(*T) *[]source.Text) key[T] {
 	return list("each", "The group of places it repeats over, or one of its places; two groups are crossed.", "end", field)
 }
 
@@ -89,7 +89,7 @@ func counts[T any](name, doc, example string, field func(*T) *[]Count) key[T] {
 }
 
 // mapOf makes a key with a map from a mark or name to maps of one kind.
-func mapOf[T, E any](name, doc, example string, k *kind[E], field func(*T) *[]*E, own func(*E) *Text) key[T] {
+func mapOf[T, E any](name, doc, example string, k *kind[E], field func(*T) *[]*E, own func(*E) *source.Text) key[T] {
 	return key[T]{
 		entry: entry{name: name, doc: doc, form: mapsForm, example: example, inner: []shape{k}},
 		land: func(r *reader, e *entry, t *T, p pair) {
@@ -164,7 +164,7 @@ func into[T any](name, doc, example string, field func(*T) *Into) key[T] {
 }
 
 // names makes a key with a list of names or a range of numbers.
-func names[T any](name, doc, example string, add func(*T, []Text)) key[T] {
+func names[T any](name, doc, example string, add func(*T, []source.Text)) key[T] {
 	return key[T]{
 		entry: entry{name: name, doc: doc, form: namesForm, example: example},
 		land: func(r *reader, e *entry, t *T, p pair) {

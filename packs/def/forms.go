@@ -50,21 +50,21 @@ func (r *reader) varying(e *entry, n *yaml.Node) (Varying, bool) {
 }
 
 // list reads one text or several.
-func (r *reader) list(e *entry, n *yaml.Node) []Text {
+func (r *reader) list(e *entry, n *yaml.Node) []source.Text {
 	n = r.follow(n)
 	if n == nil {
 		return nil
 	}
 	if n.Kind != yaml.SequenceNode {
 		if t, ok := r.scalar(e, n); ok {
-			return []Text{t}
+			return []source.Text{t}
 		}
 		return nil
 	}
 	if len(n.Content) == 0 {
 		r.emptyList(e, n)
 	}
-	var list []Text
+	var list []source.Text
 	for _, item := range n.Content {
 		if t, ok := r.scalar(e, item); ok && !r.doubled(e, list, t) {
 			list = append(list, t)
@@ -78,7 +78,7 @@ var aQuantity = regexp.MustCompile(`^[-+]?[0-9][0-9./-]* \S`)
 
 // doubled reports an item of a list that stands in it already, unless things of
 // that list come several times. Quantities may be alike.
-func (r *reader) doubled(e *entry, list []Text, t Text) bool {
+func (r *reader) doubled(e *entry, list []source.Text, t source.Text) bool {
 	if e.again || aQuantity.MatchString(t.Value) {
 		return false
 	}
@@ -175,7 +175,7 @@ func (r *reader) counts(e *entry, n *yaml.Node) []Count {
 
 // addCount adds a part to a list unless it stands there already.
 func (r *reader) addCount(e *entry, list []Count, c Count) []Count {
-	parts := make([]Text, len(list))
+	parts := make([]source.Text, len(list))
 	for i := range list {
 		parts[i] = list[i].Part
 	}
@@ -274,7 +274,7 @@ var numberRange = regexp.MustCompile(`^([A-Za-z]*)(\d+)(?: +to +| *(?:-|–|\.\.
 
 // names reads a list of names, or a range of numbers that stands for them. All
 // names of a range have the place of the range.
-func (r *reader) names(e *entry, n *yaml.Node) []Text {
+func (r *reader) names(e *entry, n *yaml.Node) []source.Text {
 	list := r.list(e, n)
 	if n = r.follow(n); n == nil || n.Kind != yaml.ScalarNode || len(list) != 1 {
 		return list
@@ -296,7 +296,7 @@ func (r *reader) names(e *entry, n *yaml.Node) []Text {
 	}
 	list = list[:0]
 	for i := from; i <= to; i++ {
-		list = append(list, Text{Value: letters + strconv.Itoa(i), At: t.At})
+		list = append(list, source.Text{Value: letters + strconv.Itoa(i), At: t.At})
 	}
 	return list
 }
@@ -370,7 +370,7 @@ func hasKey(m *yaml.Node, name string) bool {
 
 // ownKey takes over the key under which a thing is known: a mark with the letter
 // of its kind, or a name when it has none.
-func (r *reader) ownKey(t Text, kind, letter string) Text {
+func (r *reader) ownKey(t source.Text, kind, letter string) source.Text {
 	if letter != "" {
 		return r.ownMark(t, kind, letter)
 	}

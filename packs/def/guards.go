@@ -1,41 +1,43 @@
 package def
 
+import "matchmark/packs/source"
+
 // What guards the work: locks, permits, openings, and what is fetched for it.
 
 // An Isolation is one point where the machine is cut off from its energy.
 type Isolation struct {
-	Key    Text
-	Point  Text // where it is cut off
-	Energy Text // what stands behind it: electric, water, steam, spring
-	State  Text // how it stands when it is safe: open and racked out
-	Proved Text // how it is shown that nothing is left
+	Key    source.Text
+	Point  source.Text // where it is cut off
+	Energy source.Text // what stands behind it: electric, water, steam, spring
+	State  source.Text // how it stands when it is safe: open and racked out
+	Proved source.Text // how it is shown that nothing is left
 	Applies
 }
 
 // A Permit is a paper of the site without which a step is not begun.
 type Permit struct {
-	Key  Text
-	What Text
-	Note Text
+	Key  source.Text
+	What source.Text
+	Note source.Text
 	Applies
 }
 
 // A Supply is something fetched before the work: a tool, a spare or a
 // consumable.
 type Supply struct {
-	Key   Text
-	What  Text // what it is; may be left out where Part names it
-	Part  Text // the part that it is a spare for
-	Count Text // with or without a unit: 2, 5 l
-	Size  Text // size, range or number in the catalogue
-	For   []Text
-	Note  Text
+	Key   source.Text
+	What  source.Text // what it is; may be left out where Part names it
+	Part  source.Text // the part that it is a spare for
+	Count source.Text // with or without a unit: 2, 5 l
+	Size  source.Text // size, range or number in the catalogue
+	For   []source.Text
+	Note  source.Text
 	Applies
 }
 
 // Applies says for which machines a thing is meant: those with an option fitted,
 // those with a build of an option.
 type Applies struct {
-	Fitted Text // an option
-	If     Text // a build of an option
+	Fitted source.Text // an option
+	If     source.Text // a build of an option
 }

@@ -5,9 +5,9 @@ import "matchmark/packs/source"
 // A Heat is one joint that is opened by heat: what is heated, what it sits on,
 // how tight, how hot it may get, and how it is done.
 type Heat struct {
-	Mark         Text
+	Mark         source.Text
 	What         Varying
-	Each         []Text
+	Each         []source.Text
 	Fit          Varying // designation, as 120 H7/r6
 	Interference Varying // range, as 0.015 to 0.065 mm
 	Diameter     Varying // of the joint, where no designation gives it
@@ -16,85 +16,85 @@ type Heat struct {
 	Hub          Hub
 	Shaft        Shaft
 	Neighbours   []*Neighbour
-	NothingNear  Text // why nothing beside it has to be protected
-	Air          Text // temperature of the parts and the air at the start
+	NothingNear  source.Text // why nothing beside it has to be protected
+	Air          source.Text // temperature of the parts and the air at the start
 	Grip         Grip
 	Pull         HeatPull
 	PutOn        HeatPutOn
-	FireWatch    Text
-	Note         Text
+	FireWatch    source.Text
+	Note         source.Text
 	Applies
 }
 
 // Sizes are a bore and a seat as measured, with the temperatures of the parts.
 type Sizes struct {
 	At                         source.Pos
-	Bore, Seat, BoreAt, SeatAt Text
+	Bore, Seat, BoreAt, SeatAt source.Text
 }
 
 // Readings are the dimensions that read bore and seat on this job.
 type Readings struct {
 	At         source.Pos
-	Bore, Seat Text
+	Bore, Seat source.Text
 }
 
 // A Hub is what is heated.
 type Hub struct {
 	At              source.Pos
-	Part            Text
-	Material        Text
+	Part            source.Text
+	Material        source.Text
 	Outside, Length Varying
-	Kind            Text // sort of part, for its highest temperature
-	AtMost, Source  Text // the site's or the maker's own highest temperature
-	Yield           Text
+	Kind            source.Text // sort of part, for its highest temperature
+	AtMost, Source  source.Text // the site's or the maker's own highest temperature
+	Yield           source.Text
 }
 
 // A Shaft is what the heated part sits on.
 type Shaft struct {
 	At                  source.Pos
-	Part                Text
-	Material            Text
+	Part                source.Text
+	Material            source.Text
 	Bore, Behind, Front Varying
 }
 
 // A Neighbour is a part beside a heated one that must stay cool.
 type Neighbour struct {
 	At           source.Pos
-	What         Text
-	Away         Text
-	Kind         Text
-	AtMost       Text
-	Source       Text
-	KeptCool     Text // how it is kept cool
-	MeasuredWith Text
+	What         source.Text
+	Away         source.Text
+	Kind         source.Text
+	AtMost       source.Text
+	Source       source.Text
+	KeptCool     source.Text // how it is kept cool
+	MeasuredWith source.Text
 }
 
 // A Grip is what friction and smoothing a joint is reckoned with.
 type Grip struct {
 	At                              source.Pos
-	Holding, Pulling                Text
-	Smoothing, HubRough, ShaftRough Text
+	Holding, Pulling                source.Text
+	Smoothing, HubRough, ShaftRough source.Text
 }
 
 // A HeatPull is how a hub is drawn off hot.
 type HeatPull struct {
 	At                source.Pos
-	By                Text
-	Net, Depth        Text
-	Clearance, Rise   Text
-	Longest           Text
-	Puller, PullsWith Text
-	Shield            Text
-	IfStuck           Text
+	By                source.Text
+	Net, Depth        source.Text
+	Clearance, Rise   source.Text
+	Longest           source.Text
+	Puller, PullsWith source.Text
+	Shield            source.Text
+	IfStuck           source.Text
 }
 
 // A HeatPutOn is how a part is put on hot.
 type HeatPutOn struct {
 	At              source.Pos
-	By              Text
-	Net, Oven       Text
-	Clearance, Rise Text
-	HeatTo          Text
-	Chill           Text
-	Coolant, Room   Text
+	By              source.Text
+	Net, Oven       source.Text
+	Clearance, Rise source.Text
+	HeatTo          source.Text
+	Chill           source.Text
+	Coolant, Room   source.Text
 }

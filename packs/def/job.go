@@ -21,15 +21,15 @@ type JobFile struct {
 // value at a time; a piece of gear or a crane as a whole, by its name. An option
 // that the definition does not have is a problem.
 func (d *Definition) Override(j *JobFile) source.Problems {
-	replace := func(to *Text, by Text) {
+	replace := func(to *source.Text, by source.Text) {
 		if by.Written() {
 			*to = by
 		}
 	}
 	o, e := &d.Job, &d.Equipment
 	for _, v := range []struct {
-		to *Text
-		by Text
+		to *source.Text
+		by source.Text
 	}{
 		{&o.Number, j.Job.Number}, {&o.Title, j.Job.Title}, {&o.Revision, j.Job.Revision},
 		{&o.Issued, j.Job.Issued}, {&o.Scope, j.Job.Scope}, {&o.Planner, j.Job.Planner},

@@ -1,12 +1,14 @@
 package def
 
+import "matchmark/packs/source"
+
 // The keys of what guards the work, and of what is fetched for it.
 
 // applies makes the two keys of everything that only some machines have.
 func applies[T any](field func(*T) *Applies) []key[T] {
 	return []key[T]{
-		text("fitted", "The option without which it is left out.", "probes", func(t *T) *Text { return &field(t).Fitted }),
-		text("if", "The build without which it is left out; of a step also what decides at the machine: a reading (D3 is over 0.50 mm) or a question.", "late", func(t *T) *Text { return &field(t).If }),
+		text("fitted", "The option without which it is left out.", "probes", func(t *T) *source.Text { return &field(t).Fitted }),
+		text("if", "The build without which it is left out; of a step also what decides at the machine: a reading (D3 is over 0.50 mm) or a question.", "late", func(t *T) *source.Text { return &field(t).If }),
 	}
 }
 
@@ -14,10 +16,10 @@ var isolationKind = &kind[Isolation]{
 	name: "isolation",
 	doc:  "One point where the machine is cut off from its energy.",
 	keys: append([]key[Isolation]{
-		text("point", "Where it is cut off.", "Breaker 52-3, substation 2", func(i *Isolation) *Text { return &i.Point }).must(),
-		text("energy", "What stands behind it.", "electric, 400 V", func(i *Isolation) *Text { return &i.Energy }).must(),
-		text("state", "How it stands when it is safe.", "open and racked out", func(i *Isolation) *Text { return &i.State }).must(),
-		text("proved", "How it is shown that nothing is left.", "start button pressed, no answer", func(i *Isolation) *Text { return &i.Proved }).must(),
+		text("point", "Where it is cut off.", "Breaker 52-3, substation 2", func(i *Isolation) *source.Text { return &i.Point }).must(),
+		text("energy", "What stands behind it.", "electric, 400 V", func(i *Isolation) *source.Text { return &i.Energy }).must(),
+		text("state", "How it stands when it is safe.", "open and racked out", func(i *Isolation) *source.Text { return &i.State }).must(),
+		text("proved", "How it is shown that nothing is left.", "start button pressed, no answer", func(i *Isolation) *source.Text { return &i.Proved }).must(),
 	}, applies(func(i *Isolation) *Applies { return &i.Applies })...),
 }
 
@@ -25,8 +27,8 @@ var permitKind = &kind[Permit]{
 	name: "permit",
 	doc:  "A paper of the site without which a step is not begun.",
 	keys: append([]key[Permit]{
-		text("what", "What it is called.", "Hot work permit", func(p *Permit) *Text { return &p.What }).must(),
-		text("note", "What it must say, or who gives it.", "fire watch named on it", func(p *Permit) *Text { return &p.Note }),
+		text("what", "What it is called.", "Hot work permit", func(p *Permit) *source.Text { return &p.What }).must(),
+		text("note", "What it must say, or who gives it.", "fire watch named on it", func(p *Permit) *source.Text { return &p.Note }),
 	}, applies(func(p *Permit) *Applies { return &p.Applies })...),
 }
 
@@ -34,11 +36,11 @@ var supplyKind = &kind[Supply]{
 	name: "thing to fetch",
 	doc:  "A tool, a spare or a consumable, on the list that is gathered before the work.",
 	keys: append([]key[Supply]{
-		text("what", "What it is; a spare for a part may leave it out.", "Two-leg puller", func(s *Supply) *Text { return &s.What }),
-		text("part", "The part it is a spare for.", "bearing", func(s *Supply) *Text { return &s.Part }),
-		text("count", "How much of it.", "2", func(s *Supply) *Text { return &s.Count }),
-		text("size", "Its size, range or catalogue number.", "20 t", func(s *Supply) *Text { return &s.Size }),
-		list("for", "The steps it is used at.", "[nut]", func(s *Supply) *[]Text { return &s.For }),
-		text("note", "A remark.", "take it back unused", func(s *Supply) *Text { return &s.Note }),
+		text("what", "What it is; a spare for a part may leave it out.", "Two-leg puller", func(s *Supply) *source.Text { return &s.What }),
+		text("part", "The part it is a spare for.", "bearing", func(s *Supply) *source.Text { return &s.Part }),
+		text("count", "How much of it.", "2", func(s *Supply) *source.Text { return &s.Count }),
+		text("size", "Its size, range or catalogue number.", "20 t", func(s *Supply) *source.Text { return &s.Size }),
+		list("for", "The steps it is used at.", "[nut]", func(s *Supply) *[]source.Text { return &s.For }),
+		text("note", "A remark.", "take it back unused", func(s *Supply) *source.Text { return &s.Note }),
 	}, applies(func(s *Supply) *Applies { return &s.Applies })...),
 }

@@ -10,7 +10,7 @@ var heatKind = &kind[Heat]{
 	letter: "H",
 	keys: append([]key[Heat]{
 		varying("what", "What is heated.", "Coupling hub", func(h *Heat) *Varying { return &h.What }).must(),
-		each(func(h *Heat) *[]Text { return &h.Each }),
+		each(func(h *Heat) *[]source.Text { return &h.Each }),
 		varying("fit", "The fit by its designation, bore first.", "120 H7/r6", func(h *Heat) *Varying { return &h.Fit }),
 		varying("interference", "Least and greatest interference on the diameter, where no designation gives them.", "0.015 to 0.065 mm",
 			func(h *Heat) *Varying { return &h.Interference }),
@@ -24,16 +24,16 @@ var heatKind = &kind[Heat]{
 		single("shaft", "What it sits on.", "{part: shaft, material: carbon steel, behind: 600 mm}", shaftKind,
 			func(h *Heat, at source.Pos) *Shaft { h.Shaft.At = at; return &h.Shaft }).must(),
 		items("neighbours", "What sits beside it and must stay cool.", "[{what: Bearing cover, away: 85 mm, kind: bearing cover}]", neighbourKind, addNeighbour),
-		text("nothing-near", "Why nothing beside it has to be protected.", "the shaft lies bare on its stands", func(h *Heat) *Text { return &h.NothingNear }),
-		text("air", "How warm parts and air are when the heat goes on; 20 °C if not said.", "15 °C", func(h *Heat) *Text { return &h.Air }),
+		text("nothing-near", "Why nothing beside it has to be protected.", "the shaft lies bare on its stands", func(h *Heat) *source.Text { return &h.NothingNear }),
+		text("air", "How warm parts and air are when the heat goes on; 20 °C if not said.", "15 °C", func(h *Heat) *source.Text { return &h.Air }),
 		single("grip", "Friction and smoothing, for what the joint holds and what it takes to pull it cold.",
 			"{holding: 0.12, pulling: 0.24, smoothing: none}", gripKind, func(h *Heat, at source.Pos) *Grip { h.Grip.At = at; return &h.Grip }),
 		single("pull", "How it is drawn off.", "{by: torch, clearance: 0.02 mm, longest: 15 min, puller: Three-arm puller, shield: split sheet and mineral wool}", pullKind,
 			func(h *Heat, at source.Pos) *HeatPull { h.Pull.At = at; return &h.Pull }),
 		single("put-on", "How it is put on.", "{by: oven, oven: 180 °C, clearance: 0.10 mm}", putOnKind,
 			func(h *Heat, at source.Pos) *HeatPutOn { h.PutOn.At = at; return &h.PutOn }),
-		text("fire-watch", "How long the fire watch stays after the flame is out, where it is not as on the site.", "90 min", func(h *Heat) *Text { return &h.FireWatch }),
-		text("note", "A remark printed on its sheet.", "The grub screw is out first.", func(h *Heat) *Text { return &h.Note }),
+		text("fire-watch", "How long the fire watch stays after the flame is out, where it is not as on the site.", "90 min", func(h *Heat) *source.Text { return &h.FireWatch }),
+		text("note", "A remark printed on its sheet.", "The grub screw is out first.", func(h *Heat) *source.Text { return &h.Note }),
 	}, applies(func(h *Heat) *Applies { return &h.Applies })...),
 }
 
@@ -41,10 +41,10 @@ var sizesKind = &kind[Sizes]{
 	name: "measured sizes",
 	doc:  "A bore and a seat as measured, each with the temperature of its part.",
 	keys: []key[Sizes]{
-		text("bore", "The bore.", "120.011 mm", func(s *Sizes) *Text { return &s.Bore }).must(),
-		text("seat", "The seat.", "120.061 mm", func(s *Sizes) *Text { return &s.Seat }).must(),
-		text("bore-at", "How warm the hub was; 20 °C if not said.", "22 °C", func(s *Sizes) *Text { return &s.BoreAt }),
-		text("seat-at", "How warm the shaft was; 20 °C if not said.", "22 °C", func(s *Sizes) *Text { return &s.SeatAt }),
+		text("bore", "The bore.", "120.011 mm", func(s *Sizes) *source.Text { return &s.Bore }).must(),
+		text("seat", "The seat.", "120.061 mm", func(s *Sizes) *source.Text { return &s.Seat }).must(),
+		text("bore-at", "How warm the hub was; 20 °C if not said.", "22 °C", func(s *Sizes) *source.Text { return &s.BoreAt }),
+		text("seat-at", "How warm the shaft was; 20 °C if not said.", "22 °C", func(s *Sizes) *source.Text { return &s.SeatAt }),
 	},
 }
 
@@ -52,8 +52,8 @@ var readKind = &kind[Readings]{
 	name: "readings of a fit",
 	doc:  "The dimensions that read bore and seat.",
 	keys: []key[Readings]{
-		text("bore", "The dimension that reads the bore.", "D14", func(r *Readings) *Text { return &r.Bore }).marks("D").must(),
-		text("seat", "The dimension that reads the seat.", "D15", func(r *Readings) *Text { return &r.Seat }).marks("D").must(),
+		text("bore", "The dimension that reads the bore.", "D14", func(r *Readings) *source.Text { return &r.Bore }).marks("D").must(),
+		text("seat", "The dimension that reads the seat.", "D15", func(r *Readings) *source.Text { return &r.Seat }).marks("D").must(),
 	},
 }
 
@@ -61,14 +61,14 @@ var hubKind = &kind[Hub]{
 	name: "heated part",
 	doc:  "What is heated: a plain ring as long as the fit.",
 	keys: []key[Hub]{
-		text("part", "The part.", "hub", func(h *Hub) *Text { return &h.Part }).must(),
-		text("material", "What it is made of.", "carbon steel", func(h *Hub) *Text { return &h.Material }).must(),
+		text("part", "The part.", "hub", func(h *Hub) *source.Text { return &h.Part }).must(),
+		text("material", "What it is made of.", "carbon steel", func(h *Hub) *source.Text { return &h.Material }).must(),
 		varying("outside", "Its outside diameter, where it is thinnest.", "210 mm", func(h *Hub) *Varying { return &h.Outside }).must(),
 		varying("length", "The length of the fit.", "150 mm", func(h *Hub) *Varying { return &h.Length }).must(),
-		text("kind", "What sort of part it is; it gives its highest temperature.", "plain carbon steel hub", func(h *Hub) *Text { return &h.Kind }),
-		text("at-most", "The highest temperature that the site or the maker allows.", "200 °C", func(h *Hub) *Text { return &h.AtMost }),
-		text("source", "Where that temperature comes from.", "site rule 12", func(h *Hub) *Text { return &h.Source }),
-		text("yield", "Its yield stress; without it nothing is said of yielding.", "350 MPa", func(h *Hub) *Text { return &h.Yield }),
+		text("kind", "What sort of part it is; it gives its highest temperature.", "plain carbon steel hub", func(h *Hub) *source.Text { return &h.Kind }),
+		text("at-most", "The highest temperature that the site or the maker allows.", "200 °C", func(h *Hub) *source.Text { return &h.AtMost }),
+		text("source", "Where that temperature comes from.", "site rule 12", func(h *Hub) *source.Text { return &h.Source }),
+		text("yield", "Its yield stress; without it nothing is said of yielding.", "350 MPa", func(h *Hub) *source.Text { return &h.Yield }),
 	},
 }
 
@@ -76,8 +76,8 @@ var shaftKind = &kind[Shaft]{
 	name: "seat of a heated part",
 	doc:  "What the heated part sits on.",
 	keys: []key[Shaft]{
-		text("part", "The part.", "shaft", func(s *Shaft) *Text { return &s.Part }).must(),
-		text("material", "What it is made of.", "carbon steel", func(s *Shaft) *Text { return &s.Material }).must(),
+		text("part", "The part.", "shaft", func(s *Shaft) *source.Text { return &s.Part }).must(),
+		text("material", "What it is made of.", "carbon steel", func(s *Shaft) *source.Text { return &s.Material }).must(),
 		varying("bore", "The bore of a hollow shaft.", "40 mm", func(s *Shaft) *Varying { return &s.Bore }),
 		varying("behind", "How far the shaft runs on behind, toward the machine.", "600 mm", func(s *Shaft) *Varying { return &s.Behind }).must(),
 		varying("front", "How far it stands out in front; flush if not said.", "20 mm", func(s *Shaft) *Varying { return &s.Front }),
@@ -88,13 +88,13 @@ var neighbourKind = &kind[Neighbour]{
 	name: "neighbour of a heated part",
 	doc:  "What sits beside a heated part and must stay cool.",
 	keys: []key[Neighbour]{
-		text("what", "What it is.", "DE bearing cover", func(n *Neighbour) *Text { return &n.What }).must(),
-		text("away", "How far it is from the near face of the heated part.", "85 mm", func(n *Neighbour) *Text { return &n.Away }).must(),
-		text("kind", "What sort of part it is; it gives its highest temperature.", "bearing cover", func(n *Neighbour) *Text { return &n.Kind }),
-		text("at-most", "The highest temperature that the site or the maker allows.", "100 °C", func(n *Neighbour) *Text { return &n.AtMost }),
-		text("source", "Where that temperature comes from.", "site rule 12", func(n *Neighbour) *Text { return &n.Source }),
-		text("kept-cool", "How it is kept cool.", "wet cloth on the cover", func(n *Neighbour) *Text { return &n.KeptCool }),
-		text("measured-with", "How its temperature is watched.", "contact probe on top", func(n *Neighbour) *Text { return &n.MeasuredWith }),
+		text("what", "What it is.", "DE bearing cover", func(n *Neighbour) *source.Text { return &n.What }).must(),
+		text("away", "How far it is from the near face of the heated part.", "85 mm", func(n *Neighbour) *source.Text { return &n.Away }).must(),
+		text("kind", "What sort of part it is; it gives its highest temperature.", "bearing cover", func(n *Neighbour) *source.Text { return &n.Kind }),
+		text("at-most", "The highest temperature that the site or the maker allows.", "100 °C", func(n *Neighbour) *source.Text { return &n.AtMost }),
+		text("source", "Where that temperature comes from.", "site rule 12", func(n *Neighbour) *source.Text { return &n.Source }),
+		text("kept-cool", "How it is kept cool.", "wet cloth on the cover", func(n *Neighbour) *source.Text { return &n.KeptCool }),
+		text("measured-with", "How its temperature is watched.", "contact probe on top", func(n *Neighbour) *source.Text { return &n.MeasuredWith }),
 	},
 }
 
@@ -109,12 +109,12 @@ var gripKind = &kind[Grip]{
 	name: "grip",
 	doc:  "What a joint is reckoned with for holding and for pulling.",
 	keys: []key[Grip]{
-		one(decimalForm, "holding", "Friction that is surely there: a low one, for what it holds.", "0.12", func(g *Grip) *Text { return &g.Holding }).must(),
-		one(decimalForm, "pulling", "Friction that may be there: a high one, for the puller.", "0.24", func(g *Grip) *Text { return &g.Pulling }).must(),
+		one(decimalForm, "holding", "Friction that is surely there: a low one, for what it holds.", "0.12", func(g *Grip) *source.Text { return &g.Holding }).must(),
+		one(decimalForm, "pulling", "Friction that may be there: a high one, for the puller.", "0.24", func(g *Grip) *source.Text { return &g.Pulling }).must(),
 		text("smoothing", "How much of the roughness is pressed flat: none, 0.8 of it (DIN 7190:2001) or 0.4 (DIN 7190-1:2017).", "none",
-			func(g *Grip) *Text { return &g.Smoothing }).oneOf("none", "0.8", "0.4").must(),
-		text("hub-rough", "Roughness height Rz of the bore.", "6 µm", func(g *Grip) *Text { return &g.HubRough }),
-		text("shaft-rough", "Roughness height Rz of the seat.", "3 µm", func(g *Grip) *Text { return &g.ShaftRough }),
+			func(g *Grip) *source.Text { return &g.Smoothing }).oneOf("none", "0.8", "0.4").must(),
+		text("hub-rough", "Roughness height Rz of the bore.", "6 µm", func(g *Grip) *source.Text { return &g.HubRough }),
+		text("shaft-rough", "Roughness height Rz of the seat.", "3 µm", func(g *Grip) *source.Text { return &g.ShaftRough }),
 	},
 }
 
@@ -122,16 +122,16 @@ var pullKind = &kind[HeatPull]{
 	name: "hot pull",
 	doc:  "How a hub is drawn off hot.",
 	keys: []key[HeatPull]{
-		text("by", "What heats it.", "torch", func(o *HeatPull) *Text { return &o.By }).oneOf("torch", "induction").must(),
-		text("net", "The heat that goes into it, if it is known.", "20 kW", func(o *HeatPull) *Text { return &o.Net }),
-		text("depth", "How deep induction heats; the outer face if not said.", "3 mm", func(o *HeatPull) *Text { return &o.Depth }),
-		text("clearance", "How much looser than free it must be.", "0.02 mm", func(o *HeatPull) *Text { return &o.Clearance }),
-		text("rise", "How much hotter than the shaft the maker wants it, instead of the clearance.", "90 C rise", func(o *HeatPull) *Text { return &o.Rise }),
-		text("longest", "How long it is heated before giving up.", "15 min", func(o *HeatPull) *Text { return &o.Longest }).must(),
-		text("puller", "What draws it.", "Three-arm puller", func(o *HeatPull) *Text { return &o.Puller }).must(),
-		text("pulls-with", "What the puller is good for.", "300 kN", func(o *HeatPull) *Text { return &o.PullsWith }),
-		text("shield", "What stands between the flame and the neighbour.", "split aluminium sheet and mineral wool", func(o *HeatPull) *Text { return &o.Shield }),
-		text("if-stuck", "What is done when it does not move, besides stopping.", "call the engineer", func(o *HeatPull) *Text { return &o.IfStuck }),
+		text("by", "What heats it.", "torch", func(o *HeatPull) *source.Text { return &o.By }).oneOf("torch", "induction").must(),
+		text("net", "The heat that goes into it, if it is known.", "20 kW", func(o *HeatPull) *source.Text { return &o.Net }),
+		text("depth", "How deep induction heats; the outer face if not said.", "3 mm", func(o *HeatPull) *source.Text { return &o.Depth }),
+		text("clearance", "How much looser than free it must be.", "0.02 mm", func(o *HeatPull) *source.Text { return &o.Clearance }),
+		text("rise", "How much hotter than the shaft the maker wants it, instead of the clearance.", "90 C rise", func(o *HeatPull) *source.Text { return &o.Rise }),
+		text("longest", "How long it is heated before giving up.", "15 min", func(o *HeatPull) *source.Text { return &o.Longest }).must(),
+		text("puller", "What draws it.", "Three-arm puller", func(o *HeatPull) *source.Text { return &o.Puller }).must(),
+		text("pulls-with", "What the puller is good for.", "300 kN", func(o *HeatPull) *source.Text { return &o.PullsWith }),
+		text("shield", "What stands between the flame and the neighbour.", "split aluminium sheet and mineral wool", func(o *HeatPull) *source.Text { return &o.Shield }),
+		text("if-stuck", "What is done when it does not move, besides stopping.", "call the engineer", func(o *HeatPull) *source.Text { return &o.IfStuck }),
 	},
 }
 
@@ -139,15 +139,15 @@ var putOnKind = &kind[HeatPutOn]{
 	name: "hot fit",
 	doc:  "How a part is put on hot.",
 	keys: []key[HeatPutOn]{
-		text("by", "What heats it.", "oven", func(o *HeatPutOn) *Text { return &o.By }).oneOf("oven", "induction", "torch").must(),
-		text("net", "The heat that goes into it, if it is known: for the time in the heater.", "3 kW", func(o *HeatPutOn) *Text { return &o.Net }),
-		text("oven", "What the oven or oil bath is set to: for the time in it.", "180 °C", func(o *HeatPutOn) *Text { return &o.Oven }),
-		text("clearance", "The clearance it slides on with.", "0.10 mm", func(o *HeatPutOn) *Text { return &o.Clearance }),
-		text("rise", "How much hotter than the shaft the maker wants it, instead of the clearance.", "90 C rise", func(o *HeatPutOn) *Text { return &o.Rise }),
-		text("heat-to", "The temperature that the maker gives, if he gives one.", "110 °C", func(o *HeatPutOn) *Text { return &o.HeatTo }),
-		text("chill", "What the shaft is cooled with, if heat alone is not enough.", "dry ice", func(o *HeatPutOn) *Text { return &o.Chill }).
+		text("by", "What heats it.", "oven", func(o *HeatPutOn) *source.Text { return &o.By }).oneOf("oven", "induction", "torch").must(),
+		text("net", "The heat that goes into it, if it is known: for the time in the heater.", "3 kW", func(o *HeatPutOn) *source.Text { return &o.Net }),
+		text("oven", "What the oven or oil bath is set to: for the time in it.", "180 °C", func(o *HeatPutOn) *source.Text { return &o.Oven }),
+		text("clearance", "The clearance it slides on with.", "0.10 mm", func(o *HeatPutOn) *source.Text { return &o.Clearance }),
+		text("rise", "How much hotter than the shaft the maker wants it, instead of the clearance.", "90 C rise", func(o *HeatPutOn) *source.Text { return &o.Rise }),
+		text("heat-to", "The temperature that the maker gives, if he gives one.", "110 °C", func(o *HeatPutOn) *source.Text { return &o.HeatTo }),
+		text("chill", "What the shaft is cooled with, if heat alone is not enough.", "dry ice", func(o *HeatPutOn) *source.Text { return &o.Chill }).
 			oneOf("dry ice", "liquid nitrogen"),
-		text("coolant", "How much of it is brought into the room.", "20 kg", func(o *HeatPutOn) *Text { return &o.Coolant }),
-		text("room", "The free volume of the room.", "400 m3", func(o *HeatPutOn) *Text { return &o.Room }),
+		text("coolant", "How much of it is brought into the room.", "20 kg", func(o *HeatPutOn) *source.Text { return &o.Coolant }),
+		text("room", "The free volume of the room.", "400 m3", func(o *HeatPutOn) *source.Text { return &o.Room }),
 	},
 }

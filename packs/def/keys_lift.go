@@ -5,7 +5,7 @@ import "matchmark/packs/source"
 // The keys of lifts, of the gear that loads hang on, and of cranes.
 
 // point makes a key with a place on a load: three lengths, x, y and z.
-func point[T any](name, doc, example string, field func(*T) *[]Text) key[T] {
+func point[T any](name, doc, example string, field func(*T) *[]source.Text) key[T] {
 	return list(name, doc+" Three lengths: along x, y and z.", example, field)
 }
 
@@ -14,63 +14,63 @@ var liftKind = &kind[Lift]{
 	doc:    "One load to be lifted: what it weighs, where its middle is, what it hangs on.",
 	letter: "L",
 	keys: append([]key[Lift]{
-		text("what", "What is lifted.", "Upper casing", func(l *Lift) *Text { return &l.What }).must(),
-		list("parts", "The parts that hang together.", "[casing]", func(l *Lift) *[]Text { return &l.Parts }),
+		text("what", "What is lifted.", "Upper casing", func(l *Lift) *source.Text { return &l.What }).must(),
+		list("parts", "The parts that hang together.", "[casing]", func(l *Lift) *[]source.Text { return &l.Parts }),
 		text("rig", "How the load hangs: slings to one hook, under a spreader, under a lifting beam, on two hooks, or in the hands of people.", "bridle",
-			func(l *Lift) *Text { return &l.Rig }).oneOf("bridle", "spreader", "beam", "two hooks", "by hand").must(),
+			func(l *Lift) *source.Text { return &l.Rig }).oneOf("bridle", "spreader", "beam", "two hooks", "by hand").must(),
 		text("origin", "The point from which x, y and z are measured, and which way they run; z runs up.",
-			"middle of the four lugs; x toward the motor and y toward the discharge", func(l *Lift) *Text { return &l.Origin }).must(),
-		text("mass", "The mass of what hangs, with all that stays in it.", "1480 kg", func(l *Lift) *Text { return &l.Mass }),
-		text("mass-from", "How the mass is known.", "weighed", func(l *Lift) *Text { return &l.MassFrom }).oneOf("weighed", "drawing", "computed", "estimated"),
-		text("mass-source", "The document or scale that the mass comes from.", "scale ticket 114", func(l *Lift) *Text { return &l.MassSource }),
-		text("mass-within", "How far the mass may be off.", "3 %", func(l *Lift) *Text { return &l.MassWithin }),
-		point("centre", "The centre of gravity.", "[60 mm, 185 mm, -250 mm]", func(l *Lift) *[]Text { return &l.Centre }),
-		list("centre-within", "How far the centre of gravity may be off: one length for all ways, or three.", "20 mm", func(l *Lift) *[]Text { return &l.CentreWithin }),
+			"middle of the four lugs; x toward the motor and y toward the discharge", func(l *Lift) *source.Text { return &l.Origin }).must(),
+		text("mass", "The mass of what hangs, with all that stays in it.", "1480 kg", func(l *Lift) *source.Text { return &l.Mass }),
+		text("mass-from", "How the mass is known.", "weighed", func(l *Lift) *source.Text { return &l.MassFrom }).oneOf("weighed", "drawing", "computed", "estimated"),
+		text("mass-source", "The document or scale that the mass comes from.", "scale ticket 114", func(l *Lift) *source.Text { return &l.MassSource }),
+		text("mass-within", "How far the mass may be off.", "3 %", func(l *Lift) *source.Text { return &l.MassWithin }),
+		point("centre", "The centre of gravity.", "[60 mm, 185 mm, -250 mm]", func(l *Lift) *[]source.Text { return &l.Centre }),
+		list("centre-within", "How far the centre of gravity may be off: one length for all ways, or three.", "20 mm", func(l *Lift) *[]source.Text { return &l.CentreWithin }),
 		items("sections", "Pieces of a body of revolution along x, from which mass and centre of gravity are worked out.",
 			"[{what: shaft, shape: solid, from: 0 mm, length: 900 mm, outer: 80 mm, material: steel}]", massSectionKind, addMassSection),
-		point("sections-from", "Where the end face stands from which the sections are measured.", "[-450 mm, 0 mm, 0 mm]", func(l *Lift) *[]Text { return &l.SectionsFrom }),
+		point("sections-from", "Where the end face stands from which the sections are measured.", "[-450 mm, 0 mm, 0 mm]", func(l *Lift) *[]source.Text { return &l.SectionsFrom }),
 		single("size", "The box that the load fills.", "{from: [-700 mm, -800 mm, -600 mm], to: [700 mm, 800 mm, 150 mm]}", sizeKind,
 			func(l *Lift, at source.Pos) *LoadSize { l.Size.At = at; return &l.Size }),
 		mapOf("ends", "The two points of the machine at which its level is looked at.",
 			"{DE: {point: [-560 mm, 0 mm, 0 mm]}, NDE: {point: [560 mm, 0 mm, 0 mm]}}", endKind,
-			func(l *Lift) *[]*LoadEnd { return &l.Ends }, func(e *LoadEnd) *Text { return &e.Name }),
-		text("may-press", "The force that the load can take between its picks.", "4 kN", func(l *Lift) *Text { return &l.MayPress }),
-		text("rated-by", "The family of standards by which the gear is rated; the two are never mixed.", "EN", func(l *Lift) *Text { return &l.RatedBy }).oneOf("EN", "US"),
+			func(l *Lift) *[]*LoadEnd { return &l.Ends }, func(e *LoadEnd) *source.Text { return &e.Name }),
+		text("may-press", "The force that the load can take between its picks.", "4 kN", func(l *Lift) *source.Text { return &l.MayPress }),
+		text("rated-by", "The family of standards by which the gear is rated; the two are never mixed.", "EN", func(l *Lift) *source.Text { return &l.RatedBy }).oneOf("EN", "US"),
 		mapOf("legs", "The legs, one for each pick; under a spreader or a beam its two drops.",
 			"{front: {pick: [-560 mm, 0 mm, 0 mm], sling: round-3t, hitch: straight, length: 2 m}}", legKind,
-			func(l *Lift) *[]*Leg { return &l.Legs }, func(g *Leg) *Text { return &g.Name }),
+			func(l *Lift) *[]*Leg { return &l.Legs }, func(g *Leg) *source.Text { return &g.Name }),
 		mapOf("top-legs", "The two legs above a spreader; they have no pick.",
 			"{front: {sling: round-3t, hitch: straight, length: 1.5 m}}", legKind,
-			func(l *Lift) *[]*Leg { return &l.TopLegs }, func(g *Leg) *Text { return &g.Name }),
-		text("bar", "The spreader or lifting beam, a piece of gear.", "beam-2t", func(l *Lift) *Text { return &l.Bar }),
+			func(l *Lift) *[]*Leg { return &l.TopLegs }, func(g *Leg) *source.Text { return &g.Name }),
+		text("bar", "The spreader or lifting beam, a piece of gear.", "beam-2t", func(l *Lift) *source.Text { return &l.Bar }),
 		text("bail", "Where the bail of a lifting beam is set, along it from the end over the first pick; left out, where the load hangs level.",
-			"560 mm", func(l *Lift) *Text { return &l.Bail }),
-		list("top-gear", "Gear between the legs and the crane's hook.", "[ring-5t]", func(l *Lift) *[]Text { return &l.TopGear }),
-		text("hook-height", "How high the legs meet above z = 0, where their lengths are to be chosen.", "1900 mm", func(l *Lift) *Text { return &l.HookHeight }),
-		text("aim", "The angle from horizontal that the flattest leg shall have, where the lengths are to be chosen.", "60°", func(l *Lift) *Text { return &l.Aim }),
-		text("four-legs", "How four legs are counted; two carry unless a named person decides otherwise.", "two carry", func(l *Lift) *Text { return &l.FourLegs }).
+			"560 mm", func(l *Lift) *source.Text { return &l.Bail }),
+		list("top-gear", "Gear between the legs and the crane's hook.", "[ring-5t]", func(l *Lift) *[]source.Text { return &l.TopGear }),
+		text("hook-height", "How high the legs meet above z = 0, where their lengths are to be chosen.", "1900 mm", func(l *Lift) *source.Text { return &l.HookHeight }),
+		text("aim", "The angle from horizontal that the flattest leg shall have, where the lengths are to be chosen.", "60°", func(l *Lift) *source.Text { return &l.Aim }),
+		text("four-legs", "How four legs are counted; two carry unless a named person decides otherwise.", "two carry", func(l *Lift) *source.Text { return &l.FourLegs }).
 			oneOf("two carry", "three of four", "matched slings"),
-		one(decimalForm, "skew", "The skew factor of matched slings, 1.25 or more.", "1.25", func(l *Lift) *Text { return &l.Skew }),
-		text("decided-by", "The person who decides on other than the usual figure.", "R. Ashdown, lift supervisor", func(l *Lift) *Text { return &l.DecidedBy }),
-		text("because", "The reason for it.", "slings measured against each other on the day", func(l *Lift) *Text { return &l.Because }),
-		one(decimalForm, "dynamic", "The factor for the hoist's own movement, 1 or more; left out, the published figure for its weight.", "1.1", func(l *Lift) *Text { return &l.Dynamic }),
-		text("max-tilt", "How far the load may hang out of level; left out, 2°.", "2°", func(l *Lift) *Text { return &l.MaxTilt }),
-		text("leg-error", "How far one leg may be off its length; left out, 10 mm.", "10 mm", func(l *Lift) *Text { return &l.LegError }),
+		one(decimalForm, "skew", "The skew factor of matched slings, 1.25 or more.", "1.25", func(l *Lift) *source.Text { return &l.Skew }),
+		text("decided-by", "The person who decides on other than the usual figure.", "R. Ashdown, lift supervisor", func(l *Lift) *source.Text { return &l.DecidedBy }),
+		text("because", "The reason for it.", "slings measured against each other on the day", func(l *Lift) *source.Text { return &l.Because }),
+		one(decimalForm, "dynamic", "The factor for the hoist's own movement, 1 or more; left out, the published figure for its weight.", "1.1", func(l *Lift) *source.Text { return &l.Dynamic }),
+		text("max-tilt", "How far the load may hang out of level; left out, 2°.", "2°", func(l *Lift) *source.Text { return &l.MaxTilt }),
+		text("leg-error", "How far one leg may be off its length; left out, 10 mm.", "10 mm", func(l *Lift) *source.Text { return &l.LegError }),
 		mapOf("grips", "Where each person takes hold, of a lift by hand.", "{gear side: {point: [-300 mm, 0 mm, 0 mm]}}", handholdKind,
-			func(l *Lift) *[]*Handhold { return &l.Grips }, func(g *Handhold) *Text { return &g.Name }),
-		text("crane", "The crane or hoist.", "station", func(l *Lift) *Text { return &l.Crane }),
-		text("second-crane", "The hoist over the second pick, on two hooks.", "chain-hoist", func(l *Lift) *Text { return &l.SecondCrane }),
-		text("signed-plan", "The signed lift plan, which a critical lift needs.", "LP-12", func(l *Lift) *Text { return &l.SignedPlan }),
-		text("pass-over", "How high the lowest point of the load has to be carried, margin counted in.", "1200 mm", func(l *Lift) *Text { return &l.PassOver }),
-		text("stack", "How high the gear between the legs and the crane's hook is.", "350 mm", func(l *Lift) *Text { return &l.Stack }),
-		text("trial", "How high the trial lift goes; left out, 25 mm.", "25 mm", func(l *Lift) *Text { return &l.Trial }),
-		text("lay-down", "Where it is laid down.", "Y1", func(l *Lift) *Text { return &l.LayDown }).marks("Y"),
+			func(l *Lift) *[]*Handhold { return &l.Grips }, func(g *Handhold) *source.Text { return &g.Name }),
+		text("crane", "The crane or hoist.", "station", func(l *Lift) *source.Text { return &l.Crane }),
+		text("second-crane", "The hoist over the second pick, on two hooks.", "chain-hoist", func(l *Lift) *source.Text { return &l.SecondCrane }),
+		text("signed-plan", "The signed lift plan, which a critical lift needs.", "LP-12", func(l *Lift) *source.Text { return &l.SignedPlan }),
+		text("pass-over", "How high the lowest point of the load has to be carried, margin counted in.", "1200 mm", func(l *Lift) *source.Text { return &l.PassOver }),
+		text("stack", "How high the gear between the legs and the crane's hook is.", "350 mm", func(l *Lift) *source.Text { return &l.Stack }),
+		text("trial", "How high the trial lift goes; left out, 25 mm.", "25 mm", func(l *Lift) *source.Text { return &l.Trial }),
+		text("lay-down", "Where it is laid down.", "Y1", func(l *Lift) *source.Text { return &l.LayDown }).marks("Y"),
 		single("footing", "What it stands on there, for the load on the floor.", "{pieces: 4, length: 1.2 m, width: 150 mm, most: 40 %}", footingKind,
 			func(l *Lift, at source.Pos) *Footing { l.Footing.At = at; return &l.Footing }),
-		list("supports", "What props or blocks are set while it is lifted.", "[two stands under the brackets]", func(l *Lift) *[]Text { return &l.Supports }),
-		list("crew", "Who must be there.", "[person in charge, crane driver, two on tag lines]", func(l *Lift) *[]Text { return &l.Crew }),
-		list("stops", "Where the lift stops and is looked at, besides the usual places.", "[clear of the dowels]", func(l *Lift) *[]Text { return &l.Stops }),
-		text("note", "A remark for whoever rigs it.", "Sleeves on both slings.", func(l *Lift) *Text { return &l.Note }),
+		list("supports", "What props or blocks are set while it is lifted.", "[two stands under the brackets]", func(l *Lift) *[]source.Text { return &l.Supports }),
+		list("crew", "Who must be there.", "[person in charge, crane driver, two on tag lines]", func(l *Lift) *[]source.Text { return &l.Crew }),
+		list("stops", "Where the lift stops and is looked at, besides the usual places.", "[clear of the dowels]", func(l *Lift) *[]source.Text { return &l.Stops }),
+		text("note", "A remark for whoever rigs it.", "Sleeves on both slings.", func(l *Lift) *source.Text { return &l.Note }),
 	}, applies(func(l *Lift) *Applies { return &l.Applies })...),
 }
 
@@ -78,8 +78,8 @@ var sizeKind = &kind[LoadSize]{
 	name: "size of a load",
 	doc:  "The box that the load fills; its lowest z is the underside.",
 	keys: []key[LoadSize]{
-		point("from", "The corner of the least x, y and z.", "[-700 mm, -800 mm, -600 mm]", func(s *LoadSize) *[]Text { return &s.From }).must(),
-		point("to", "The corner of the largest x, y and z.", "[700 mm, 800 mm, 150 mm]", func(s *LoadSize) *[]Text { return &s.To }).must(),
+		point("from", "The corner of the least x, y and z.", "[-700 mm, -800 mm, -600 mm]", func(s *LoadSize) *[]source.Text { return &s.From }).must(),
+		point("to", "The corner of the largest x, y and z.", "[700 mm, 800 mm, 150 mm]", func(s *LoadSize) *[]source.Text { return &s.To }).must(),
 	},
 }
 
@@ -87,7 +87,7 @@ var endKind = &kind[LoadEnd]{
 	name: "end of a load",
 	doc:  "A point at which the level of the load is looked at.",
 	keys: []key[LoadEnd]{
-		point("point", "Where it is.", "[-560 mm, 0 mm, 0 mm]", func(e *LoadEnd) *[]Text { return &e.Point }).must(),
+		point("point", "Where it is.", "[-560 mm, 0 mm, 0 mm]", func(e *LoadEnd) *[]source.Text { return &e.Point }).must(),
 	},
 }
 
@@ -95,7 +95,7 @@ var handholdKind = &kind[Handhold]{
 	name: "handhold",
 	doc:  "Where one person takes hold.",
 	keys: []key[Handhold]{
-		point("point", "Where it is.", "[-300 mm, 0 mm, 0 mm]", func(g *Handhold) *[]Text { return &g.Pick }).must(),
+		point("point", "Where it is.", "[-300 mm, 0 mm, 0 mm]", func(g *Handhold) *[]source.Text { return &g.Pick }).must(),
 	},
 }
 
@@ -103,17 +103,17 @@ var legKind = &kind[Leg]{
 	name: "leg",
 	doc:  "One sling with the gear in its pull line.",
 	keys: []key[Leg]{
-		point("pick", "Where it takes hold of the load.", "[-560 mm, 0 mm, 0 mm]", func(g *Leg) *[]Text { return &g.Pick }),
-		text("takes", "What it takes hold of.", "lifting lug", func(g *Leg) *Text { return &g.Takes }),
-		text("sling", "The sling, a piece of gear.", "round-3t", func(g *Leg) *Text { return &g.Sling }).must(),
-		text("hitch", "How the sling takes hold.", "straight", func(g *Leg) *Text { return &g.Hitch }).oneOf("straight", "choker", "basket").must(),
-		text("choke", "The angle in the choke; 135° where it hangs free.", "135°", func(g *Leg) *Text { return &g.Choke }),
-		text("spread", "The angle between the two parts of a basket, or parallel; left out, it follows from the diameter and the length.", "30°", func(g *Leg) *Text { return &g.Spread }),
-		text("around", "The diameter that a basket bears on.", "140 mm", func(g *Leg) *Text { return &g.Around }),
-		text("length", "Its length between bearing points, shackles and links counted in; a basket's to the axis of what it goes round.", "2007 mm", func(g *Leg) *Text { return &g.Length }),
-		list("gear", "The gear in its pull line.", "[shackle-2t]", func(g *Leg) *[]Text { return &g.Gear }),
-		text("off-line", "The angle at which its shackles are pulled off their own line.", "45°", func(g *Leg) *Text { return &g.OffLine }),
-		list("axis", "The way its eyebolt points out of the load: up, or three numbers along x, y and z.", "up", func(g *Leg) *[]Text { return &g.Axis }),
+		point("pick", "Where it takes hold of the load.", "[-560 mm, 0 mm, 0 mm]", func(g *Leg) *[]source.Text { return &g.Pick }),
+		text("takes", "What it takes hold of.", "lifting lug", func(g *Leg) *source.Text { return &g.Takes }),
+		text("sling", "The sling, a piece of gear.", "round-3t", func(g *Leg) *source.Text { return &g.Sling }).must(),
+		text("hitch", "How the sling takes hold.", "straight", func(g *Leg) *source.Text { return &g.Hitch }).oneOf("straight", "choker", "basket").must(),
+		text("choke", "The angle in the choke; 135° where it hangs free.", "135°", func(g *Leg) *source.Text { return &g.Choke }),
+		text("spread", "The angle between the two parts of a basket, or parallel; left out, it follows from the diameter and the length.", "30°", func(g *Leg) *source.Text { return &g.Spread }),
+		text("around", "The diameter that a basket bears on.", "140 mm", func(g *Leg) *source.Text { return &g.Around }),
+		text("length", "Its length between bearing points, shackles and links counted in; a basket's to the axis of what it goes round.", "2007 mm", func(g *Leg) *source.Text { return &g.Length }),
+		list("gear", "The gear in its pull line.", "[shackle-2t]", func(g *Leg) *[]source.Text { return &g.Gear }),
+		text("off-line", "The angle at which its shackles are pulled off their own line.", "45°", func(g *Leg) *source.Text { return &g.OffLine }),
+		list("axis", "The way its eyebolt points out of the load: up, or three numbers along x, y and z.", "up", func(g *Leg) *[]source.Text { return &g.Axis }),
 	},
 }
 
@@ -121,10 +121,10 @@ var footingKind = &kind[Footing]{
 	name: "footing",
 	doc:  "The pieces that a load stands on where it is laid down, all alike.",
 	keys: []key[Footing]{
-		number("pieces", "How many pieces there are.", "4", func(f *Footing) *Text { return &f.Pieces }).must(),
-		text("length", "The length of one on the floor.", "1.2 m", func(f *Footing) *Text { return &f.Length }).must(),
-		text("width", "The width of one on the floor.", "150 mm", func(f *Footing) *Text { return &f.Width }).must(),
-		text("most", "The share of the load on the piece that carries most.", "40 %", func(f *Footing) *Text { return &f.Most }),
+		number("pieces", "How many pieces there are.", "4", func(f *Footing) *source.Text { return &f.Pieces }).must(),
+		text("length", "The length of one on the floor.", "1.2 m", func(f *Footing) *source.Text { return &f.Length }).must(),
+		text("width", "The width of one on the floor.", "150 mm", func(f *Footing) *source.Text { return &f.Width }).must(),
+		text("most", "The share of the load on the piece that carries most.", "40 %", func(f *Footing) *source.Text { return &f.Most }),
 	},
 }
 
@@ -132,19 +132,19 @@ var massSectionKind = &kind[MassSection]{
 	name: "section of a body",
 	doc:  "One piece of a body of revolution along x.",
 	keys: []key[MassSection]{
-		text("what", "What it is.", "shaft", func(s *MassSection) *Text { return &s.What }).must(),
-		text("shape", "Its shape.", "solid", func(s *MassSection) *Text { return &s.Shape }).oneOf("solid", "hollow", "cone", "disc", "blades").must(),
-		text("from", "How far its near face is from the end face; of a disc and of blades the middle.", "0 mm", func(s *MassSection) *Text { return &s.From }).must(),
-		text("length", "Its length.", "900 mm", func(s *MassSection) *Text { return &s.Length }),
-		text("outer", "Its outside diameter; of a cone that of the near face.", "80 mm", func(s *MassSection) *Text { return &s.Outer }),
-		text("outer-far", "The outside diameter of a cone at its far face.", "60 mm", func(s *MassSection) *Text { return &s.OuterFar }),
-		text("bore", "Its bore.", "40 mm", func(s *MassSection) *Text { return &s.Bore }),
-		number("count", "How many blades there are.", "24", func(s *MassSection) *Text { return &s.Count }),
-		text("each", "The mass of one blade.", "0.8 kg", func(s *MassSection) *Text { return &s.Each }),
-		text("material", "What it is made of, by which the density is looked up.", "steel", func(s *MassSection) *Text { return &s.Material }),
-		one(decimalForm, "density", "Its density in kg/m³, where the material is not in the table.", "7850", func(s *MassSection) *Text { return &s.Density }),
-		text("within", "How far its mass may be off.", "3 %", func(s *MassSection) *Text { return &s.Within }),
-		flag("cut", "Whether it is taken away: a hole, a keyway.", "yes", func(s *MassSection) *Text { return &s.Cut }),
+		text("what", "What it is.", "shaft", func(s *MassSection) *source.Text { return &s.What }).must(),
+		text("shape", "Its shape.", "solid", func(s *MassSection) *source.Text { return &s.Shape }).oneOf("solid", "hollow", "cone", "disc", "blades").must(),
+		text("from", "How far its near face is from the end face; of a disc and of blades the middle.", "0 mm", func(s *MassSection) *source.Text { return &s.From }).must(),
+		text("length", "Its length.", "900 mm", func(s *MassSection) *source.Text { return &s.Length }),
+		text("outer", "Its outside diameter; of a cone that of the near face.", "80 mm", func(s *MassSection) *source.Text { return &s.Outer }),
+		text("outer-far", "The outside diameter of a cone at its far face.", "60 mm", func(s *MassSection) *source.Text { return &s.OuterFar }),
+		text("bore", "Its bore.", "40 mm", func(s *MassSection) *source.Text { return &s.Bore }),
+		number("count", "How many blades there are.", "24", func(s *MassSection) *source.Text { return &s.Count }),
+		text("each", "The mass of one blade.", "0.8 kg", func(s *MassSection) *source.Text { return &s.Each }),
+		text("material", "What it is made of, by which the density is looked up.", "steel", func(s *MassSection) *source.Text { return &s.Material }),
+		one(decimalForm, "density", "Its density in kg/m³, where the material is not in the table.", "7850", func(s *MassSection) *source.Text { return &s.Density }),
+		text("within", "How far its mass may be off.", "3 %", func(s *MassSection) *source.Text { return &s.Within }),
+		flag("cut", "Whether it is taken away: a hole, a keyway.", "yes", func(s *MassSection) *source.Text { return &s.Cut }),
 	},
 }
 
@@ -159,18 +159,18 @@ var gearKind = &kind[Gear]{
 	name: "piece of gear",
 	doc:  "One kind of piece that loads hang on.",
 	keys: []key[Gear]{
-		text("what", "What it is called.", "Round sling 3 t", func(g *Gear) *Text { return &g.What }).must(),
-		text("kind", "What sort of piece it is; a link is anything pulled in line.", "round sling", func(g *Gear) *Text { return &g.Kind }).
+		text("what", "What it is called.", "Round sling 3 t", func(g *Gear) *source.Text { return &g.What }).must(),
+		text("kind", "What sort of piece it is; a link is anything pulled in line.", "round sling", func(g *Gear) *source.Text { return &g.Kind }).
 			oneOf("wire rope", "chain", "web sling", "round sling", "fibre rope", "shackle", "shoulder eyebolt", "plain eyebolt", "link", "spreader", "beam").must(),
-		text("rated", "Its rated load, used straight.", "3 t", func(g *Gear) *Text { return &g.Rated }).must(),
-		text("rated-by", "The family of standards on its tag, where it is not that of the lift.", "EN", func(g *Gear) *Text { return &g.RatedBy }).oneOf("EN", "US"),
-		text("mass", "Its mass.", "4 kg", func(g *Gear) *Text { return &g.Mass }),
-		text("rope", "The diameter of a wire rope.", "16 mm", func(g *Gear) *Text { return &g.Rope }),
-		flag("tucked", "Whether a wire rope is spliced by hand.", "yes", func(g *Gear) *Text { return &g.Tucked }),
-		list("left-at", "The maker's own shares of the rating by the angle of pull.", "[100 % to 5°, 70 % to 45°]", func(g *Gear) *[]Text { return &g.LeftAt }),
-		text("left-source", "The maker's table that they come from.", "maker's sheet 12", func(g *Gear) *Text { return &g.LeftSource }),
-		text("length", "The length of a bar between its end pins.", "1120 mm", func(g *Gear) *Text { return &g.Length }),
-		text("rise", "How far the bail of a lifting beam stands above its end pins.", "180 mm", func(g *Gear) *Text { return &g.Rise }),
+		text("rated", "Its rated load, used straight.", "3 t", func(g *Gear) *source.Text { return &g.Rated }).must(),
+		text("rated-by", "The family of standards on its tag, where it is not that of the lift.", "EN", func(g *Gear) *source.Text { return &g.RatedBy }).oneOf("EN", "US"),
+		text("mass", "Its mass.", "4 kg", func(g *Gear) *source.Text { return &g.Mass }),
+		text("rope", "The diameter of a wire rope.", "16 mm", func(g *Gear) *source.Text { return &g.Rope }),
+		flag("tucked", "Whether a wire rope is spliced by hand.", "yes", func(g *Gear) *source.Text { return &g.Tucked }),
+		list("left-at", "The maker's own shares of the rating by the angle of pull.", "[100 % to 5°, 70 % to 45°]", func(g *Gear) *[]source.Text { return &g.LeftAt }),
+		text("left-source", "The maker's table that they come from.", "maker's sheet 12", func(g *Gear) *source.Text { return &g.LeftSource }),
+		text("length", "The length of a bar between its end pins.", "1120 mm", func(g *Gear) *source.Text { return &g.Length }),
+		text("rise", "How far the bail of a lifting beam stands above its end pins.", "180 mm", func(g *Gear) *source.Text { return &g.Rise }),
 	},
 }
 
@@ -178,20 +178,20 @@ var craneKind = &kind[Crane]{
 	name: "crane",
 	doc:  "A crane or hoist.",
 	keys: []key[Crane]{
-		text("what", "What it is called.", "Station crane", func(c *Crane) *Text { return &c.What }).must(),
-		text("rated", "What it may lift at the reach of the lift, all deductions made.", "3.2 t", func(c *Crane) *Text { return &c.Rated }).must(),
-		text("block", "The mass of its hook block, where its chart counts it.", "45 kg", func(c *Crane) *Text { return &c.Block }),
-		text("high-hook", "How high its hook goes above the floor.", "6.2 m", func(c *Crane) *Text { return &c.HighHook }),
+		text("what", "What it is called.", "Station crane", func(c *Crane) *source.Text { return &c.What }).must(),
+		text("rated", "What it may lift at the reach of the lift, all deductions made.", "3.2 t", func(c *Crane) *source.Text { return &c.Rated }).must(),
+		text("block", "The mass of its hook block, where its chart counts it.", "45 kg", func(c *Crane) *source.Text { return &c.Block }),
+		text("high-hook", "How high its hook goes above the floor.", "6.2 m", func(c *Crane) *source.Text { return &c.HighHook }),
 	},
 }
 
 // gearKey and craneKey stand in a definition and, to say otherwise, in a job file.
 func gearKey[T any](field func(*T) *[]*Gear) key[T] {
 	return mapOf("gear", "The pieces that loads hang on.", "{round-3t: {what: Round sling 3 t, kind: round sling, rated: 3 t}}", gearKind,
-		field, func(g *Gear) *Text { return &g.Key })
+		field, func(g *Gear) *source.Text { return &g.Key })
 }
 
 func craneKey[T any](field func(*T) *[]*Crane) key[T] {
 	return mapOf("cranes", "The cranes and hoists.", "{station: {what: Station crane, rated: 3.2 t}}", craneKind,
-		field, func(c *Crane) *Text { return &c.Key })
+		field, func(c *Crane) *source.Text { return &c.Key })
 }

@@ -1,5 +1,7 @@
 package def
 
+import "matchmark/packs/source"
+
 // The keys of what is measured and what is tightened.
 
 var dimensionKind = &kind[Dimension]{
@@ -8,8 +10,8 @@ var dimensionKind = &kind[Dimension]{
 	letter: "D",
 	keys: append([]key[Dimension]{
 		varying("what", "What is measured.", "Lock nut stand-off", func(d *Dimension) *Varying { return &d.What }).must(),
-		each(func(d *Dimension) *[]Text { return &d.Each }),
-		text("kind", "What sort of size it is; it chooses the picture.", "stand-off", func(d *Dimension) *Text { return &d.Kind }).
+		each(func(d *Dimension) *[]source.Text { return &d.Each }),
+		text("kind", "What sort of size it is; it chooses the picture.", "stand-off", func(d *Dimension) *source.Text { return &d.Kind }).
 			oneOf("stand-off", "gap", "clearance", "diameter", "bore", "depth", "length", "thickness", "float", "runout",
 				"backlash", "angle", "force", "temperature", "count", "threads", "condition", "contact"),
 		face("from", "The part and the face from which it is measured.", "{lock-nut: outer face}", func(d *Dimension) *Face { return &d.From }),
@@ -22,13 +24,13 @@ var dimensionKind = &kind[Dimension]{
 		varying("pushed", "Which way the moving part is pushed or pulled meanwhile.", "toward the motor", func(d *Dimension) *Varying { return &d.Pushed }),
 		varying("load", "The force or torque that acts meanwhile.", "500 N each way", func(d *Dimension) *Varying { return &d.Load }),
 		varying("plane", "The plane or line in which it is read.", "square to the shaft", func(d *Dimension) *Varying { return &d.Plane }),
-		text("state", "Whether the part is cold or hot; its temperature is written beside the reading.", "cold", func(d *Dimension) *Text { return &d.State }).
+		text("state", "Whether the part is cold or hot; its temperature is written beside the reading.", "cold", func(d *Dimension) *source.Text { return &d.State }).
 			oneOf("cold", "hot"),
-		text("on-the", "Whether the number is on the diameter or on the radius.", "diameter", func(d *Dimension) *Text { return &d.OnThe }).
+		text("on-the", "Whether the number is on the diameter or on the radius.", "diameter", func(d *Dimension) *source.Text { return &d.OnThe }).
 			oneOf("diameter", "radius"),
-		text("warm", "The material, when the part may be read warm: the correction to 20 °C is printed with its boxes.", "steel", func(d *Dimension) *Text { return &d.Warm }).
+		text("warm", "The material, when the part may be read warm: the correction to 20 °C is printed with its boxes.", "steel", func(d *Dimension) *source.Text { return &d.Warm }).
 			oneOf("steel", "stainless steel", "cast iron", "bronze", "aluminium"),
-		text("by", "The instrument.", "depth-gauge", func(d *Dimension) *Text { return &d.By }),
+		text("by", "The instrument.", "depth-gauge", func(d *Dimension) *source.Text { return &d.By }),
 		varying("found", "How the as-found box is written, where it is not as the limit; a limit without left: is judged there and set no more; not taken, where it is only set.", "record to 0.01 mm", func(d *Dimension) *Varying { return &d.Found }),
 		varying("left", "What must stand at closing; a limit, or a size by letter and grade (Ø130 m6).", "0.05 to 0.12 mm", func(d *Dimension) *Varying { return &d.Left }),
 		varying("reuse", "How far an old part may go back.", "at most 0.20 mm", func(d *Dimension) *Varying { return &d.Reuse }),
@@ -39,14 +41,14 @@ var dimensionKind = &kind[Dimension]{
 		varying("source", "Document, table or page that the limit comes from.", "maker's sheet 4", func(d *Dimension) *Varying { return &d.Source }),
 		items("says", "What the sources say where they do not agree, or where one is known to be wrong.",
 			"[{source: maker's sheet 4, text: 0.5 to 1.2 mm}, {source: maker's letter 11, text: 0.05 to 0.12 mm, used: W1}]", saysKind, addSays),
-		text("adjust", "The part that sets it.", "lock-nut", func(d *Dimension) *Text { return &d.Adjust }),
-		list("lost-by", "Steps or parts that destroy the reading, besides its own faces; nothing: no step of this job does, or it is read with the part off.", "[bolts]", func(d *Dimension) *[]Text { return &d.LostBy }),
-		text("why-coarse", "Why an instrument with so coarse a step will do.", "the taper gauge is what goes into the gap", func(d *Dimension) *Text { return &d.WhyCoarse }),
-		flag("sign", "Whether the reading can be negative.", "yes", func(d *Dimension) *Text { return &d.Sign }),
+		text("adjust", "The part that sets it.", "lock-nut", func(d *Dimension) *source.Text { return &d.Adjust }),
+		list("lost-by", "Steps or parts that destroy the reading, besides its own faces; nothing: no step of this job does, or it is read with the part off.", "[bolts]", func(d *Dimension) *[]source.Text { return &d.LostBy }),
+		text("why-coarse", "Why an instrument with so coarse a step will do.", "the taper gauge is what goes into the gap", func(d *Dimension) *source.Text { return &d.WhyCoarse }),
+		flag("sign", "Whether the reading can be negative.", "yes", func(d *Dimension) *source.Text { return &d.Sign }),
 		varying("nominal", "The size to be expected, for the width of the box.", "25.00 mm", func(d *Dimension) *Varying { return &d.Nominal }),
-		number("spare", "How many boxes are left free for readings decided on the day.", "2", func(d *Dimension) *Text { return &d.Spare }),
-		flag("critical", "Whether it stands on the sheet of critical dimensions; one with a limit for closing does, unless this says no.", "no", func(d *Dimension) *Text { return &d.Critical }),
-		text("note", "A remark for whoever measures.", "Measure beside the keyway.", func(d *Dimension) *Text { return &d.Note }),
+		number("spare", "How many boxes are left free for readings decided on the day.", "2", func(d *Dimension) *source.Text { return &d.Spare }),
+		flag("critical", "Whether it stands on the sheet of critical dimensions; one with a limit for closing does, unless this says no.", "no", func(d *Dimension) *source.Text { return &d.Critical }),
+		text("note", "A remark for whoever measures.", "Measure beside the keyway.", func(d *Dimension) *source.Text { return &d.Note }),
 	}, append(worked(), applies(func(d *Dimension) *Applies { return &d.Applies })...)...),
 }
 
@@ -56,13 +58,13 @@ var jointKind = &kind[Joint]{
 	letter: "J",
 	keys: append([]key[Joint]{
 		varying("what", "What is tightened.", "Cap bolts", func(j *Joint) *Varying { return &j.What }).must(),
-		list("parts", "The fasteners.", "[cap-bolt]", func(j *Joint) *[]Text { return &j.Parts }),
-		each(func(j *Joint) *[]Text { return &j.Each }),
+		list("parts", "The fasteners.", "[cap-bolt]", func(j *Joint) *[]source.Text { return &j.Parts }),
+		each(func(j *Joint) *[]source.Text { return &j.Each }),
 		varying("torque", "The final torque; the same in another unit may stand behind it in a bracket.", "120 N·m (89 lb-ft)", func(j *Joint) *Varying { return &j.Torque }),
-		list("stages", "The stages on the way, in their order.", "[30 N·m, 60 N·m, turn 60°]", func(j *Joint) *[]Text { return &j.Stages }).mayRepeat(),
-		text("lubricant", "What is on threads and faces.", "engine oil", func(j *Joint) *Text { return &j.Lubricant }),
-		text("pattern", "The order round the joint.", "crosswise", func(j *Joint) *Text { return &j.Pattern }),
-		text("source", "Document, table or page that the torque comes from.", "maker's sheet 6", func(j *Joint) *Text { return &j.Source }),
+		list("stages", "The stages on the way, in their order.", "[30 N·m, 60 N·m, turn 60°]", func(j *Joint) *[]source.Text { return &j.Stages }).mayRepeat(),
+		text("lubricant", "What is on threads and faces.", "engine oil", func(j *Joint) *source.Text { return &j.Lubricant }),
+		text("pattern", "The order round the joint.", "crosswise", func(j *Joint) *source.Text { return &j.Pattern }),
+		text("source", "Document, table or page that the torque comes from.", "maker's sheet 6", func(j *Joint) *source.Text { return &j.Source }),
 		items("says", "What the sources say of the torque where they do not agree, or where one is known to be wrong.",
 			"[{source: maker's sheet 6, text: 120 N·m (98 lb-ft), used: yes, note: 120 N·m is 89 lb-ft}]", saysKind, addSaysOfJoint),
 	}, applies(func(j *Joint) *Applies { return &j.Applies })...),

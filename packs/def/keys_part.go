@@ -1,5 +1,7 @@
 package def
 
+import "matchmark/packs/source"
+
 // The keys of parts and of what they are kept in, laid on and sorted by.
 
 var partKind = &kind[Part]{
@@ -7,20 +9,20 @@ var partKind = &kind[Part]{
 	doc:  "Anything that is named, moved, counted or measured against.",
 	keys: append([]key[Part]{
 		varying("name", "What the mechanic calls it.", "Bearing lock nut", func(p *Part) *Varying { return &p.Name }).must(),
-		each(func(p *Part) *[]Text { return &p.Each }),
-		text("of", "The assembly it belongs to and comes off with.", "cartridge", func(p *Part) *Text { return &p.Of }),
+		each(func(p *Part) *[]source.Text { return &p.Each }),
+		text("of", "The assembly it belongs to and comes off with.", "cartridge", func(p *Part) *source.Text { return &p.Of }),
 		count("count", "How many pieces there are at each place, where it is not one.", "8", func(p *Part) *Varying { return &p.Count }),
 		varying("thread", "Its thread; from it follows what one flat of the nut moves.", "M90x2", func(p *Part) *Varying { return &p.Thread }),
-		number("flats", "How many flats or slots the nut has, for telling what one of them moves.", "6", func(p *Part) *Text { return &p.Flats }),
+		number("flats", "How many flats or slots the nut has, for telling what one of them moves.", "6", func(p *Part) *source.Text { return &p.Flats }),
 		varying("hand", "The hand of its thread.", "{NDE: left, others: right}", func(p *Part) *Varying { return &p.Hand }).oneOf("left", "right"),
 		varying("fit", "The fit it sits with.", "120 H7/r6", func(p *Part) *Varying { return &p.Fit }),
 		varying("mass", "Its mass, with the unit.", "36 kg", func(p *Part) *Varying { return &p.Mass }),
-		text("renew", "When a new one goes on; never: what is scrapped is gone for good.", "always", func(p *Part) *Text { return &p.Renew }).oneOf("always", "as set", "never", "if …"),
-		text("set", "The matched set it belongs to.", "S1", func(p *Part) *Text { return &p.Set }).marks("S"),
-		text("holds", "What it holds back.", "spring", func(p *Part) *Text { return &p.Holds }).oneOf("spring", "pressure", "weight"),
-		flag("aid", "Whether it is no part of the machine, as a guide stud, and must be out again at the end.", "yes", func(p *Part) *Text { return &p.Aid }),
-		text("moves", "What one turn or flat moves, for an adjuster without a thread; of shims what so much of them moves: 0.003 in gives 0.001 in.", "1 turn gives 0.75 mm", func(p *Part) *Text { return &p.Moves }),
-		text("note", "A remark for whoever handles it.", "Keep the stamped side clean.", func(p *Part) *Text { return &p.Note }),
+		text("renew", "When a new one goes on; never: what is scrapped is gone for good.", "always", func(p *Part) *source.Text { return &p.Renew }).oneOf("always", "as set", "never", "if …"),
+		text("set", "The matched set it belongs to.", "S1", func(p *Part) *source.Text { return &p.Set }).marks("S"),
+		text("holds", "What it holds back.", "spring", func(p *Part) *source.Text { return &p.Holds }).oneOf("spring", "pressure", "weight"),
+		flag("aid", "Whether it is no part of the machine, as a guide stud, and must be out again at the end.", "yes", func(p *Part) *source.Text { return &p.Aid }),
+		text("moves", "What one turn or flat moves, for an adjuster without a thread; of shims what so much of them moves: 0.003 in gives 0.001 in.", "1 turn gives 0.75 mm", func(p *Part) *source.Text { return &p.Moves }),
+		text("note", "A remark for whoever handles it.", "Keep the stamped side clean.", func(p *Part) *source.Text { return &p.Note }),
 	}, append(adjusting(), applies(func(p *Part) *Applies { return &p.Applies })...)...),
 }
 
@@ -30,10 +32,10 @@ var containerKind = &kind[Container]{
 	letter: "C",
 	keys: append([]key[Container]{
 		varying("name", "What is in it.", "Lock nuts and washers", func(c *Container) *Varying { return &c.Name }).must(),
-		text("kind", "What it is; it chooses the label.", "bag", func(c *Container) *Text { return &c.Kind }).
+		text("kind", "What it is; it chooses the label.", "bag", func(c *Container) *source.Text { return &c.Kind }).
 			oneOf("bag", "box", "tray", "crate").must(),
-		each(func(c *Container) *[]Text { return &c.Each }),
-		list("pockets", "Bags or boxes inside it that have a name of their own.", "[springs, pins]", func(c *Container) *[]Text { return &c.Pockets }),
+		each(func(c *Container) *[]source.Text { return &c.Each }),
+		list("pockets", "Bags or boxes inside it that have a name of their own.", "[springs, pins]", func(c *Container) *[]source.Text { return &c.Pockets }),
 		varying("keep", "How it is kept.", "oiled", func(c *Container) *Varying { return &c.Keep }),
 		varying("note", "A remark printed on its tag.", "washers on their own nuts", func(c *Container) *Varying { return &c.Note }),
 	}, applies(func(c *Container) *Applies { return &c.Applies })...),
@@ -44,8 +46,8 @@ var bigKind = &kind[BigPart]{
 	doc:    "A part with a tag of its own and no container.",
 	letter: "B",
 	keys: append([]key[BigPart]{
-		text("part", "The part.", "cap", func(b *BigPart) *Text { return &b.Part }).must(),
-		each(func(b *BigPart) *[]Text { return &b.Each }),
+		text("part", "The part.", "cap", func(b *BigPart) *source.Text { return &b.Part }).must(),
+		each(func(b *BigPart) *[]source.Text { return &b.Each }),
 		varying("keep", "How it is kept.", "bore upward and covered", func(b *BigPart) *Varying { return &b.Keep }),
 		varying("support", "What it lies on.", "two timbers", func(b *BigPart) *Varying { return &b.Support }),
 	}, applies(func(b *BigPart) *Applies { return &b.Applies })...),
@@ -56,9 +58,9 @@ var spotKind = &kind[Spot]{
 	doc:    "A place on the floor where a big part is laid down.",
 	letter: "Y",
 	keys: []key[Spot]{
-		text("what", "Where and what it is.", "Timbers beside the housing", func(s *Spot) *Text { return &s.What }).must(),
-		text("floor", "What the floor carries.", "20 kN/m2", func(s *Spot) *Text { return &s.Floor }),
-		text("support", "What the part is laid on.", "four timbers", func(s *Spot) *Text { return &s.Support }),
+		text("what", "Where and what it is.", "Timbers beside the housing", func(s *Spot) *source.Text { return &s.What }).must(),
+		text("floor", "What the floor carries.", "20 kN/m2", func(s *Spot) *source.Text { return &s.Floor }),
+		text("support", "What the part is laid on.", "four timbers", func(s *Spot) *source.Text { return &s.Support }),
 	},
 }
 
@@ -68,8 +70,8 @@ var setKind = &kind[Set]{
 	letter: "S",
 	keys: []key[Set]{
 		varying("what", "Which parts belong together.", "Bearing housing and its cap", func(s *Set) *Varying { return &s.What }).must(),
-		each(func(s *Set) *[]Text { return &s.Each }),
-		text("why", "Why they must stay together.", "bored together", func(s *Set) *Text { return &s.Why }),
-		list("judged-by", "The readings by which the set is judged: one of them out, and all pieces are renewed.", "[D9]", func(s *Set) *[]Text { return &s.JudgedBy }).marks("D"),
+		each(func(s *Set) *[]source.Text { return &s.Each }),
+		text("why", "Why they must stay together.", "bored together", func(s *Set) *source.Text { return &s.Why }),
+		list("judged-by", "The readings by which the set is judged: one of them out, and all pieces are renewed.", "[D9]", func(s *Set) *[]source.Text { return &s.JudgedBy }).marks("D"),
 	},
 }

@@ -8,11 +8,11 @@ var saysKind = &kind[Says]{
 	name: "source that differs",
 	doc:  "What one of several sources says of a limit that they do not agree on. With an option or a build it is printed all the same, and used only there.",
 	keys: append([]key[Says]{
-		text("source", "The document, table or page.", "maker's sheet 4", func(s *Says) *Text { return &s.Source }).must(),
-		text("text", "What it says, as it is printed there.", "0.5 to 1.2 mm", func(s *Says) *Text { return &s.Text }).must(),
-		text("used", "Whether this one is used: yes, or the hold at which it was chosen.", "W1", func(s *Says) *Text { return &s.Used }).
+		text("source", "The document, table or page.", "maker's sheet 4", func(s *Says) *source.Text { return &s.Source }).must(),
+		text("text", "What it says, as it is printed there.", "0.5 to 1.2 mm", func(s *Says) *source.Text { return &s.Text }).must(),
+		text("used", "Whether this one is used: yes, or the hold at which it was chosen.", "W1", func(s *Says) *source.Text { return &s.Used }).
 			oneOf("yes").marks("W"),
-		text("note", "Why it is right or wrong.", "a slipped decimal", func(s *Says) *Text { return &s.Note }),
+		text("note", "Why it is right or wrong.", "a slipped decimal", func(s *Says) *source.Text { return &s.Note }),
 	}, applies(func(s *Says) *Applies { return &s.Applies })...),
 }
 
@@ -34,10 +34,10 @@ var stackKind = &kind[Stack]{
 	letter: "K",
 	keys: []key[Stack]{
 		varying("what", "What is stacked.", "Packing of the gland", func(s *Stack) *Varying { return &s.What }).must(),
-		each(func(s *Stack) *[]Text { return &s.Each }),
+		each(func(s *Stack) *[]source.Text { return &s.Each }),
 		varying("from", "The side from which it is counted.", "the shaft end", func(s *Stack) *Varying { return &s.From }).must(),
 		list("order", "The order from that side outward: one text, or one for each piece.", "[ring, ring, lantern, ring, ring, ring]",
-			func(s *Stack) *[]Text { return &s.Order }).must().mayRepeat(),
-		number("count", "How many pieces there are, where the order is one text.", "6", func(s *Stack) *Text { return &s.Count }),
+			func(s *Stack) *[]source.Text { return &s.Order }).must().mayRepeat(),
+		number("count", "How many pieces there are, where the order is one text.", "6", func(s *Stack) *source.Text { return &s.Count }),
 	},
 }

@@ -5,28 +5,28 @@ import "matchmark/packs/source"
 // A SiteFile is what a site file says: what is the same for all jobs of a site.
 type SiteFile struct {
 	At        source.Pos
-	Company   Text
-	Paper     Text
-	Heavy     Text // mass above which nobody lifts alone
-	FireWatch Text // time after hot work
-	Critical  Text // share of a crane's rating from which a lift is critical
-	Gloves    Text
-	Roles     []Text
+	Company   source.Text
+	Paper     source.Text
+	Heavy     source.Text // mass above which nobody lifts alone
+	FireWatch source.Text // time after hot work
+	Critical  source.Text // share of a crane's rating from which a lift is critical
+	Gloves    source.Text
+	Roles     []source.Text
 }
 
 var siteFileKind = &kind[SiteFile]{
 	name: "site file",
 	doc:  "What is the same for all jobs of a site.",
 	keys: []key[SiteFile]{
-		text("company", "The name on the front sheet.", "Marram Lime Works", func(s *SiteFile) *Text { return &s.Company }),
-		text("paper", "The paper in the printer.", "a4", func(s *SiteFile) *Text { return &s.Paper }).oneOf("a4", "letter"),
-		text("heavy", "The mass above which nobody lifts a part alone; 25 kg if not said.", "25 kg", func(s *SiteFile) *Text { return &s.Heavy }),
+		text("company", "The name on the front sheet.", "Marram Lime Works", func(s *SiteFile) *source.Text { return &s.Company }),
+		text("paper", "The paper in the printer.", "a4", func(s *SiteFile) *source.Text { return &s.Paper }).oneOf("a4", "letter"),
+		text("heavy", "The mass above which nobody lifts a part alone; 25 kg if not said.", "25 kg", func(s *SiteFile) *source.Text { return &s.Heavy }),
 		text("fire-watch", "How long a fire watch stays after hot work, 30 min or more; 60 min if not said.", "60 min",
-			func(s *SiteFile) *Text { return &s.FireWatch }),
+			func(s *SiteFile) *source.Text { return &s.FireWatch }),
 		text("critical-lift", "The share of what the crane may lift from which a lift is critical; 75 % if not said.", "75 %",
-			func(s *SiteFile) *Text { return &s.Critical }),
-		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *Text { return &s.Gloves }),
-		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]Text { return &s.Roles }),
+			func(s *SiteFile) *source.Text { return &s.Critical }),
+		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *source.Text { return &s.Gloves }),
+		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]source.Text { return &s.Roles }),
 	},
 }
 

@@ -6,55 +6,55 @@ import "matchmark/packs/source"
 // it hangs on. A point is a list of three lengths, x, y and z, from the origin
 // that the author names.
 type Lift struct {
-	Mark  Text
-	What  Text
-	Parts []Text // what hangs together
-	Rig   Text   // bridle, spreader, beam, two hooks, by hand
+	Mark  source.Text
+	What  source.Text
+	Parts []source.Text // what hangs together
+	Rig   source.Text   // bridle, spreader, beam, two hooks, by hand
 
-	Origin       Text // where x, y and z are measured from, and which way they run
-	Mass         Text
-	MassFrom     Text // weighed, drawing, computed, estimated
-	MassSource   Text
-	MassWithin   Text // a mass or a share in %
-	Centre       []Text
-	CentreWithin []Text // one length for all ways, or three
+	Origin       source.Text // where x, y and z are measured from, and which way they run
+	Mass         source.Text
+	MassFrom     source.Text // weighed, drawing, computed, estimated
+	MassSource   source.Text
+	MassWithin   source.Text // a mass or a share in %
+	Centre       []source.Text
+	CentreWithin []source.Text // one length for all ways, or three
 	Sections     []*MassSection
-	SectionsFrom []Text // where their end face stands
+	SectionsFrom []source.Text // where their end face stands
 	Size         LoadSize
 	Ends         []*LoadEnd
-	MayPress     Text
+	MayPress     source.Text
 
-	RatedBy    Text // EN or US
+	RatedBy    source.Text // EN or US
 	Legs       []*Leg
 	TopLegs    []*Leg
-	Bar        Text
-	Bail       Text
-	TopGear    []Text
-	HookHeight Text
-	Aim        Text
-	FourLegs   Text // two carry, three of four, matched slings
-	Skew       Text
-	DecidedBy  Text
-	Because    Text
-	Dynamic    Text
-	MaxTilt    Text
-	LegError   Text
+	Bar        source.Text
+	Bail       source.Text
+	TopGear    []source.Text
+	HookHeight source.Text
+	Aim        source.Text
+	FourLegs   source.Text // two carry, three of four, matched slings
+	Skew       source.Text
+	DecidedBy  source.Text
+	Because    source.Text
+	Dynamic    source.Text
+	MaxTilt    source.Text
+	LegError   source.Text
 
 	Grips []*Handhold // of a lift by hand
 
-	Crane       Text
-	SecondCrane Text
-	SignedPlan  Text
-	PassOver    Text
-	Stack       Text
+	Crane       source.Text
+	SecondCrane source.Text
+	SignedPlan  source.Text
+	PassOver    source.Text
+	Stack       source.Text
 
-	Trial    Text
-	LayDown  Text
+	Trial    source.Text
+	LayDown  source.Text
 	Footing  Footing
-	Supports []Text
-	Crew     []Text
-	Stops    []Text
-	Note     Text
+	Supports []source.Text
+	Crew     []source.Text
+	Stops    []source.Text
+	Note     source.Text
 	Applies
 }
 
@@ -62,64 +62,64 @@ type Lift struct {
 // largest.
 type LoadSize struct {
 	At       source.Pos
-	From, To []Text
+	From, To []source.Text
 }
 
 // A LoadEnd is a point of the machine at which its level is looked at.
 type LoadEnd struct {
-	Name  Text
-	Point []Text
+	Name  source.Text
+	Point []source.Text
 }
 
 // A Leg is one sling from a pick upward, with what it takes hold by.
 type Leg struct {
-	Name    Text
-	Pick    []Text
-	Takes   Text // what it takes hold of
-	Sling   Text // a piece of gear
-	Hitch   Text // straight, choker, basket
-	Choke   Text // angle in the choke
-	Spread  Text // angle between the parts of a basket, or parallel
-	Around  Text // diameter that a basket bears on
-	Length  Text
-	Gear    []Text
-	OffLine Text   // angle of pull off the line of its shackles
-	Axis    []Text // the way its eyebolt points out: up, or three numbers
+	Name    source.Text
+	Pick    []source.Text
+	Takes   source.Text // what it takes hold of
+	Sling   source.Text // a piece of gear
+	Hitch   source.Text // straight, choker, basket
+	Choke   source.Text // angle in the choke
+	Spread  source.Text // angle between the parts of a basket, or parallel
+	Around  source.Text // diameter that a basket bears on
+	Length  source.Text
+	Gear    []source.Text
+	OffLine source.Text   // angle of pull off the line of its shackles
+	Axis    []source.Text // the way its eyebolt points out: up, or three numbers
 }
 
 // A Handhold is where one person takes hold of a load that is lifted by hand.
 type Handhold struct {
-	Name Text
-	Pick []Text
+	Name source.Text
+	Pick []source.Text
 }
 
 // Footing is what a load stands on where it is laid down.
 type Footing struct {
 	At                          source.Pos
-	Pieces, Length, Width, Most Text
+	Pieces, Length, Width, Most source.Text
 }
 
 // A MassSection is one piece of a body of revolution that is weighed by
 // reckoning.
 type MassSection struct {
 	At                                               source.Pos
-	What, Shape, From, Length, Outer, OuterFar, Bore Text
-	Count, Each, Material, Density, Within, Cut      Text
+	What, Shape, From, Length, Outer, OuterFar, Bore source.Text
+	Count, Each, Material, Density, Within, Cut      source.Text
 }
 
 // A Gear is one kind of piece that a load hangs on: sling, shackle, eyebolt,
 // bar.
 type Gear struct {
-	Key                        Text
-	What, Kind, Rated, RatedBy Text
-	Mass, Rope, Tucked         Text
-	LeftAt                     []Text // the maker's own shares by angle
-	LeftSource                 Text
-	Length, Rise               Text // of a bar
+	Key                        source.Text
+	What, Kind, Rated, RatedBy source.Text
+	Mass, Rope, Tucked         source.Text
+	LeftAt                     []source.Text // the maker's own shares by angle
+	LeftSource                 source.Text
+	Length, Rise               source.Text // of a bar
 }
 
 // A Crane is what a load is lifted with.
 type Crane struct {
-	Key                          Text
-	What, Rated, Block, HighHook Text
+	Key                          source.Text
+	What, Rated, Block, HighHook source.Text
 }

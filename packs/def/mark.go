@@ -63,7 +63,7 @@ func markFault(mark, letters string) (fault, meant string) {
 
 // ownMark takes over the mark of a thing where it is described. When it is clear
 // what was meant, this is taken, so that those who name it still find it.
-func (r *reader) ownMark(t Text, kind, letter string) Text {
+func (r *reader) ownMark(t source.Text, kind, letter string) source.Text {
 	if base, _, slash := strings.Cut(t.Value, "/"); slash {
 		r.add(t.At, "mark-form", quote(t.Value)+": a mark is written without its place where the thing is described", "write: "+base+", and each: with its group of places")
 		t.Value = base
@@ -84,7 +84,7 @@ func (r *reader) ownMark(t Text, kind, letter string) Text {
 }
 
 // ownName takes over the name of a thing where it is described.
-func (r *reader) ownName(t Text, kind string) Text {
+func (r *reader) ownName(t source.Text, kind string) source.Text {
 	switch {
 	case strings.Contains(t.Value, "/"):
 		r.add(t.At, "name-form", quote(t.Value)+": a slash parts a name from its place, so it cannot stand in the name of "+article(kind),
@@ -99,7 +99,7 @@ func (r *reader) ownName(t Text, kind string) Text {
 
 // reference reads a text that names a thing by its mark, with or without a place
 // (D7, D7/DE, C4/springs), or is one of the allowed texts.
-func (r *reader) reference(e *entry, t Text) (Text, bool) {
+func (r *reader) reference(e *entry, t source.Text) (source.Text, bool) {
 	if slices.Contains(e.allowed, t.Value) {
 		return t, true
 	}
@@ -130,7 +130,7 @@ func (r *reader) reference(e *entry, t Text) (Text, bool) {
 	}
 	r.add(t.At, "mark-form", fault, help...)
 	if meant == "" {
-		return Text{}, false
+		return source.Text{}, false
 	}
 	t.Value = meant
 	return t, true

@@ -36,7 +36,7 @@ func TestPlacesAreThoseOfTheTextItself(t *testing.T) {
 	step := d.Sections[0].Steps[0]
 	for _, c := range []struct {
 		name        string
-		got         Text
+		got         source.Text
 		value, seen string
 		line, col   int
 	}{
@@ -113,7 +113,7 @@ steps:
 	if len(ps) > 0 {
 		t.Fatalf("problems:\n%s", show(ps, "x.yaml", text))
 	}
-	values := func(list []Text) string {
+	values := func(list []source.Text) string {
 		s := ""
 		for _, v := range list {
 			s += v.Value + ";"
@@ -194,7 +194,7 @@ func TestAJobFileOverridesTheDefinition(t *testing.T) {
 	}
 	for _, c := range []struct {
 		what, want string
-		got        Text
+		got        source.Text
 	}{
 		{"number", "WO-2", d.Job.Number}, {"revision", "A", d.Job.Revision}, {"issued", "2026-04-01", d.Job.Issued},
 		{"tag", "FN-12", d.Equipment.Tag}, {"name", "Fan", d.Equipment.Name}, {"probes", "no", d.Options[0].Fitted},

@@ -108,16 +108,16 @@ func plainWidth(rest []rune, value string) int {
 
 // scalar reads one text and sees that it is what the entry allows. Where it is
 // not, it reports so and gives false.
-func (r *reader) scalar(e *entry, n *yaml.Node) (Text, bool) {
+func (r *reader) scalar(e *entry, n *yaml.Node) (source.Text, bool) {
 	n = r.follow(n)
 	if n == nil {
-		return Text{}, false
+		return source.Text{}, false
 	}
 	if n.Kind != yaml.ScalarNode || isNull(n) {
 		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), "write: "+e.name+": "+e.example)
-		return Text{}, false
+		return source.Text{}, false
 	}
-	t := Text{Value: oneLine(n.Value), At: r.place(n)}
+	t := source.Text{Value: oneLine(n.Value), At: r.place(n)}
 	if strings.TrimSpace(t.Value) == "" {
 		switch {
 		case n.Style&(yaml.LiteralStyle|yaml.FoldedStyle) != 0:
@@ -126,11 +126,11 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (Text, bool) {
 		default:
 			r.add(t.At, "no-value", "nothing stands in the quotes behind "+e.name, e.help())
 		}
-		return Text{}, false
+		return source.Text{}, false
 	}
 	if n := utf8.RuneCountInString(t.Value); n > maxText {
 		r.add(t.At, "long-text", fmt.Sprintf("the text behind %s has %d letters, more than a page can hold", e.name, n), "write it shorter, or in several steps")
-		return Text{}, false
+		return source.Text{}, false
 	}
 	return r.check(e, t)
 }
@@ -140,14 +140,14 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (Text, bool) {
 const maxText = 5000
 
 // check sees that a text has the form of the entry.
-func (r *reader) check(e *entry, t Text) (Text, bool) {
+func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
 	switch e.form {
 	case numberForm, varyingCountForm, countsForm:
 		return t, r.wholeNumber(e, t)
 	case decimalForm:
 		if !regexpDecimal.MatchString(t.Value) {
 			r.add(t.At, "number-form", e.name+" takes a number, and "+quote(t.Value)+" is none", "write: "+e.name+": "+e.example)
-			return Text{}, false
+			return source.Text{}, false
 		}
 		return t, true
 	case flagForm:
@@ -157,7 +157,7 @@ func (r *reader) check(e *entry, t Text) (Text, bool) {
 	case dateForm:
 		if _, err := time.Parse(time.DateOnly, t.Value); err != nil {
 			r.add(t.At, "date-form", quote(t.Value)+" is no day of the calendar, written year-month-day", "write: "+e.name+": "+e.example)
-			return Text{}, false
+			return source.Text{}, false
 		}
 		return t, true
 	}
@@ -178,7 +178,7 @@ func (r *reader) check(e *entry, t Text) (Text, bool) {
 	}
 	help = append(help, e.name+" takes: "+strings.Join(e.allowed, ", "))
 	r.add(t.At, "not-allowed", e.name+" cannot be "+quote(t.Value), help...)
-	return Text{}, false
+	return source.Text{}, false
 }
 
 var (
@@ -190,7 +190,7 @@ var (
 
 // wholeNumber sees that a text is a number of pieces, 1 to 999999, written as
 // one writes it by hand.
-func (r *reader) wholeNumber(e *entry, t Text) bool {
+func (r *reader) wholeNumber(e *entry, t source.Text) bool {
 	if regexpWhole.MatchString(t.Value) {
 		return true
 	}
@@ -214,7 +214,7 @@ func (r *reader) wholeNumber(e *entry, t Text) bool {
 }
 
 // yesNoOr puts the usual spellings of yes and no right and leaves other texts.
-func yesNoOr(t Text) Text {
+func yesNoOr(t source.Text) source.Text {
 	switch strings.ToLower(t.Value) {
 	case "yes", "true":
 		t.Value = "yes"
@@ -226,10 +226,10 @@ func yesNoOr(t Text) Text {
 
 // yesOrNo reads a text that is yes or no. true and false are taken as well,
 // because editors and habit write them.
-func (r *reader) yesOrNo(e *entry, t Text) (Text, bool) {
+func (r *reader) yesOrNo(e *entry, t source.Text) (source.Text, bool) {
 	if t = yesNoOr(t); t.Value == "yes" || t.Value == "no" {
 		return t, true
 	}
 	r.add(t.At, "yes-or-no", e.name+" is yes or no; here stands "+quote(t.Value), "write: yes, or: no")
-	return Text{}, false
+	return source.Text{}, false
 }

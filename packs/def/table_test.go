@@ -189,7 +189,7 @@ func unwritten(v reflect.Value, path string) []string {
 		return list
 	case reflect.Struct:
 		switch x := v.Interface().(type) {
-		case Text:
+		case source.Text:
 			if !x.Written() || x.Value == "" {
 				return []string{path}
 			}

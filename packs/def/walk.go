@@ -13,7 +13,7 @@ import (
 // A pair is one key of a map and what stands behind it; value is nil when a
 // problem has been reported for it.
 type pair struct {
-	key   Text
+	key   source.Text
 	value *yaml.Node
 }
 
@@ -112,29 +112,29 @@ func (r *reader) pairs(m *yaml.Node, known func(string) bool) []pair {
 }
 
 // keyText gives the text of a key.
-func (r *reader) keyText(k *yaml.Node) (Text, bool) {
+func (r *reader) keyText(k *yaml.Node) (source.Text, bool) {
 	switch {
 	case r.holes[k]:
-		return Text{}, false
+		return source.Text{}, false
 	case k.Tag == "!!merge":
 		r.add(r.place(k), "merge-key", "<< is not read here: each key is written where it belongs",
 			"write the keys out, or repeat a whole map with an alias: key: *name")
-		return Text{}, false
+		return source.Text{}, false
 	case k.Kind == yaml.AliasNode:
 		r.add(r.place(k), "key-form", "an alias cannot stand for a key", "write the key out")
-		return Text{}, false
+		return source.Text{}, false
 	case k.Kind != yaml.ScalarNode:
 		r.add(r.place(k), "key-form", "a key is a word; here stands "+formWords(k), "are the braces or brackets in the wrong place?")
-		return Text{}, false
+		return source.Text{}, false
 	case k.Value == "" && !isQuoted(k):
 		r.add(r.place(k), "key-form", "a key is missing before the colon", "write: key: value, or put a text with a colon in quotes")
-		return Text{}, false
+		return source.Text{}, false
 	}
-	return Text{Value: oneLine(k.Value), At: r.place(k)}, true
+	return source.Text{Value: oneLine(k.Value), At: r.place(k)}, true
 }
 
 // noValue reports a key with nothing behind it.
-func (r *reader) noValue(m *yaml.Node, key Text) {
+func (r *reader) noValue(m *yaml.Node, key source.Text) {
 	help := []string{"write a value behind it, or take the key out"}
 	if m.Style&yaml.FlowStyle != 0 {
 		help = append(help, "inside { } a comma ends the entry: a text with a comma needs quotes")
@@ -186,7 +186,7 @@ var wordKey = regexp.MustCompile(`^[\p{L}\d -]+$`)
 
 // unknownKey reports a key that the map cannot have, and gives the one that was
 // probably meant, "" if none is near.
-func (r *reader) unknownKey(key Text, k shape) string {
+func (r *reader) unknownKey(key source.Text, k shape) string {
 	var names []string
 	for _, e := range k.entries() {
 		names = append(names, e.name)

@@ -6,34 +6,34 @@ import "matchmark/packs/source"
 
 // Worked says how a reading comes about that is more than one number off a scale.
 type Worked struct {
-	Formula   Varying // how it is worked out from others
-	StampedOn Face    // where the number stands
-	OneIs     Text    // quantity that one of the number stands for
-	Shims     Text    // part that it is the thickness of
-	BackOff   Text    // "1/6 turn", "2 flats", "15°"
+	Formula   Varying     // how it is worked out from others
+	StampedOn Face        // where the number stands
+	OneIs     source.Text // quantity that one of the number stands for
+	Shims     source.Text // part that it is the thickness of
+	BackOff   source.Text // "1/6 turn", "2 flats", "15°"
 }
 
 // Adjusting says how a part sets a dimension.
 type Adjusting struct {
 	Shims      *Shims
-	LeaveAlone Text // why it is not turned
+	LeaveAlone source.Text // why it is not turned
 }
 
 // Shims are leaves, or a graded set, to make up a thickness from.
 type Shims struct {
 	At     source.Pos
-	Leaves Text // "0.05 and 0.10 and 4 x 0.50 mm"
-	Pick   Text // "2.00 or 2.05 mm"
-	Most   Text // leaves in one pack
-	Range  Text // quantity to quantity
-	Round  Text // nearest, up, down
+	Leaves source.Text // "0.05 and 0.10 and 4 x 0.50 mm"
+	Pick   source.Text // "2.00 or 2.05 mm"
+	Most   source.Text // leaves in one pack
+	Range  source.Text // quantity to quantity
+	Round  source.Text // nearest, up, down
 }
 
 // Branching says when a step is done again, or later.
 type Branching struct {
-	Until    Text // condition
-	Tries    Text
-	StillOut Text
-	AsTable  Text
-	Later    Text
+	Until    source.Text // condition
+	Tries    source.Text
+	StillOut source.Text
+	AsTable  source.Text
+	Later    source.Text
 }

@@ -264,3 +264,16 @@ func TestMisprintsAreRight(t *testing.T) {
 		}
 	}
 }
+
+// A housing bore told in inches: the size is the millimetres of the zone over 25.4.
+func TestHousingInInches(t *testing.T) {
+	for _, r := range outside(t, "iso286.txt", "housing") {
+		z, err := Parse(r.fields[inputs])
+		if err != nil {
+			t.Fatal(err)
+		}
+		want := strings.Split(r.fields[expected], "/")
+		r.within(t, float64(z.Max())/1e6/25.4, num(t, want[0]))
+		r.within(t, float64(z.Min())/1e6/25.4, num(t, want[1]))
+	}
+}

@@ -8,14 +8,15 @@ import (
 // Branching says when a step is done: only if, again until, all places in one
 // table, or later.
 type Branching struct {
-	If        *Asked // nil for a step that is always done
-	Otherwise string // what is done instead, empty for nothing
-	Until     *Asked // what ends a step that is done over and over
-	Tries     int    // how often at most
-	StillOut  string // what is done when the last try is no good either
-	Table     bool   // printed in one table with the same step at other places
-	Later     string // when it is done, for a step that waits: after 48 h of running
-	OnlyIf    *Step  // for a put-back row: done only where this step was done
+	If        *Asked     // nil for a step that is always done
+	Otherwise string     // what is done instead, empty for nothing
+	Until     *Asked     // what ends a step that is done over and over
+	Tries     int        // how often at most
+	StillOut  string     // what is done when the last try is no good either
+	TableAt   source.Pos // of as-table:
+	Table     bool       // printed in one table with the same step at other places
+	Later     string     // when it is done, for a step that waits: after 48 h of running
+	OnlyIf    *Step      // for a put-back row: done only where this step was done
 }
 
 // An Asked is a question, or a reading that is looked at.
@@ -36,3 +37,11 @@ type Deferred struct {
 
 // maxTabled is how many readings go into one row.
 const maxTabled = 3
+
+// NotInTable says why a step cannot be a row of a table, empty if it can.
+func (s *Step) NotInTable() string {
+	if s.Place.Label == "" {
+		return "does not repeat over places"
+	}
+	return s.BeyondRow()
+}

@@ -37,11 +37,9 @@ type Dim struct {
 	Source           string
 	Says             []Saying // sources that differ
 	Note             string
-	Critical         bool    // stands on the sheet of critical dimensions
-	LastChance       *Step   // the step that destroys it, nil if none does
-	LostAt           []*Step // all steps that destroy it
-	HangsOn          []*Part // the parts that must be in their place
-	OneSided         bool    // said to be set only, and not measured as found
+	Critical         bool  // stands on the sheet of critical dimensions
+	LastChance       *Step // the step that destroys it, nil if none does
+	OneSided         bool  // said to be set only, and not measured as found
 
 	Merged []*Dim // of a merged one: the dimensions it stands for, in the order of its boxes
 	In     *Dim   // the merged one that prints it, nil if it prints itself
@@ -59,6 +57,12 @@ type Dim struct {
 
 	FoundAt *Step // where it is measured before parting
 	LeftAt  *Step // where it is set in putting back
+
+	FoundNamed, LeftNamed source.Pos // where a step names it; zero where a generated row does
+	Wrote                 Lines
+	LostBy                []LostBy // what ends it besides its faces
+	LostByNothing         bool     // the author says that no step of the job ends it
+	Refs                  []Ref    // the readings that it is worked out from, or its limits are
 
 	Worked
 }
@@ -95,4 +99,52 @@ type Saying struct {
 	Source, Text, Note string
 	Used               bool
 	Hold               *Hold // at which it was chosen, nil if that is not said
+}
+
+// Lines are the lines of a dimension as written, at its place.
+type Lines struct{ Found, Left, Reuse, Repair, Formula source.Text }
+
+// A LostBy is a step or a part that the author names as the end of a reading.
+type LostBy struct {
+	At   source.Pos
+	Step *Step
+	Part *Part
+}
+
+// A Ref is a reading that a line names: one dimension, or those of several places.
+type Ref struct {
+	Mark reading.Mark
+	Dims []*Dim
+}
+
+// Ref lists the dimensions that a mark stands for as seen from d; none for a mark
+// that no reading has.
+func (d *Dim) Ref(m reading.Mark) []*Dim {
+	for _, r := range d.Refs {
+		if r.Mark == m {
+			return r.Dims
+		}
+	}
+	return nil
+}
+
+// FoundPos is where a step measures it, zero if none does.
+func (d *Dim) FoundPos() source.Pos { return namedAt(d.FoundNamed, d.FoundAt) }
+
+// LeftPos is where a step sets it, zero if none does.
+func (d *Dim) LeftPos() source.Pos { return namedAt(d.LeftNamed, d.LeftAt) }
+
+func namedAt(named source.Pos, st *Step) source.Pos {
+	if named.IsZero() && st != nil {
+		return st.At
+	}
+	return named
+}
+
+// LimitPos is where its limit for closing is written, or else the dimension.
+func (d *Dim) LimitPos() source.Pos {
+	if d.Wrote.Left.Written() {
+		return d.Wrote.Left.At
+	}
+	return d.At
 }

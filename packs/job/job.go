@@ -10,6 +10,7 @@ import (
 // computed. Where a problem stands it has a hole (a nil, an empty text) and can
 // still be walked.
 type Job struct {
+	At        source.Pos   // of the definition
 	Files     source.Files // all inputs, for showing the lines of problems
 	Equipment Equipment
 	Order     Order
@@ -18,26 +19,29 @@ type Job struct {
 	Hours     units.Number // planned for all steps
 	Digest    string       // first 8 hex digits of the SHA-256 of all inputs and the format number
 
-	Places     []Place // that things repeat over, each of its group alone
-	Parts      []*Part
-	Dims       []*Dim
-	Containers []*Container
-	Spots      []*Spot
-	Sets       []*Set
-	Joints     []*Joint
-	Stacks     []*Stack
-	Holds      []*Hold
-	Heats      []*Heat
-	Cautions   []*Caution
-	Spared     []*Spared // hazard notes that the author leaves out
-	Isolations []*Isolation
-	Permits    []*Permit
-	Openings   []*Opening
-	Supplies   Supplies
-	Deferred   []*Deferred // work that waits until the machine has run
-	Lifts      []*Lift
-	Sections   []*Section // in the order of work, strip-down and put-back
-	Tags       []*Tag     // in the order of their numbers, n of N
+	Places      []Place // that things repeat over, each of its group alone
+	Parts       []*Part // those of one key one after another
+	Instruments []*Instrument
+	Dims        []*Dim
+	Containers  []*Container
+	Bigs        []*Big
+	Spots       []*Spot
+	Sets        []*Set
+	Joints      []*Joint
+	Stacks      []*Stack
+	Holds       []*Hold
+	Heats       []*Heat
+	Notes       []*Caution // all hazard notes: those of the definition, and those that the program brings along
+	Cautions    []*Caution // those that are printed
+	Spared      []*Spared  // hazard notes that the author leaves out
+	Isolations  []*Isolation
+	Permits     []*Permit
+	Openings    []*Opening
+	Supplies    Supplies
+	Deferred    []*Deferred // work that waits until the machine has run
+	Lifts       []*Lift
+	Sections    []*Section // in the order of work, strip-down and put-back
+	Tags        []*Tag     // in the order of their numbers, n of N
 }
 
 // Equipment is the machine that the pack is for.

@@ -110,3 +110,12 @@ next:
 // ScrapMark is the mark of the bag for parts that do not go back. They are kept
 // with a tag until the new parts have been compared with them.
 const ScrapMark = "SCRAP"
+
+// A Big is a big part with a tag of its own, at one place.
+type Big struct {
+	At            source.Pos
+	Mark, Base    string
+	Part          *Part
+	Repeats       bool // the author says that there is a tag at each place
+	Keep, Support string
+}

@@ -5,6 +5,7 @@ import (
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
 	"math/big"
+	"regexp"
 )
 
 // A Part is one part at one place.
@@ -69,8 +70,9 @@ type Set struct {
 	Why     string
 	Members []*Part
 
-	JudgedBy []*Dim // of which one that is out renews all pieces
-	JudgedAt *Step  // where that is decided
+	JudgedBy    []*Dim     // of which one that is out renews all pieces
+	JudgedAt    *Step      // where that is decided
+	JudgedNamed source.Pos // where that step names it
 }
 
 // A Movement is what an adjuster moves, told by its maker: by turns, by flats, or by
@@ -171,3 +173,39 @@ func (m *Move) ComesFrom(off *Move) {
 
 // ComesNew reports whether a new piece goes on for one that is scrapped.
 func (p *Part) ComesNew() bool { return p.Renew != "" && p.Renew != "never" }
+
+// Within reports whether a part belongs to the assembly q, at one or more removes.
+func (p *Part) Within(q *Part) bool {
+	for up := p.Of; up != nil; up = up.Of {
+		if up == q {
+			return true
+		}
+	}
+	return false
+}
+
+// PutBack is a move that puts back what this one took off, nil if there is none.
+func (m *Move) PutBack() *Move {
+	for _, b := range m.Part.Back {
+		if b.Undo == m {
+			return b
+		}
+	}
+	return nil
+}
+
+// fastens are the words by which a fastener is called.
+var fastens = regexp.MustCompile(`(?i)\b(bolt|nut|screw|stud)s?\b`)
+
+// Fastens reports whether a part is called by the name of a fastener.
+func (p *Part) Fastens() bool { return fastens.MatchString(p.Name) }
+
+// Kilograms is a mass in kilograms, 0 for what is no mass.
+func Kilograms(q units.Quantity) float64 {
+	kg, err := q.Convert(units.Kilogram)
+	if err != nil {
+		return 0
+	}
+	f, _ := kg.Number.Rat().Float64()
+	return f
+}

@@ -37,3 +37,7 @@ func (p Positions) Names() []string {
 	}
 	return p.Rows
 }
+
+// RowBoxes is how many boxes go beside each other in a row of upright paper; more
+// go below each other.
+const RowBoxes = 4

@@ -12,10 +12,21 @@ import (
 type Section struct {
 	At    source.Pos
 	No    string // "3", or "R2" in putting back
-	Name  string
+	Title string // as written, for all its places
+	Name  string // at this place
 	Place Place
 	Back  bool // printed on the reassembly sheet
 	Steps []*Step
+
+	Unreversed bool       // told to be put back by nothing
+	Reverse    []Reversal // the sections that are put back here, in the order written
+}
+
+// A Reversal is a section named in a reverse: line, at all its places.
+type Reversal struct {
+	At       source.Pos
+	Name     string
+	Sections []*Section
 }
 
 // A Step is one act at the machine, at one place.
@@ -30,33 +41,36 @@ type Step struct {
 	Back    bool  // a row of the reassembly sheet
 	Undoes  *Step // for a generated put-back row, the step that it reverses
 
-	Measure  []*Dim // boxes as found
-	Set      []*Dim // boxes as left
-	Remove   []*Move
-	Fit      []*Move
-	ForNow   []*Move // put on for a while
-	TakeOut  []*Move // what was put on for a while comes out again
-	LeftOut  []*Part // left out here, put back later
-	Loosen   []Fastening
-	Tighten  []Fastening
-	Bench    bool // done on the bench, not at the machine
-	People   int  // how many it takes, 0 if not said
-	Cautions []*Caution
-	Heats    []*Heat // what is drawn off or put on hot here
-	Hold     *Hold
-	Missed   string
-	Marks    []*Part    // get a mark across their joint
-	Stacks   []*Stack   // whose order is written down
-	Judge    []*Set     // all of which go back or are renewed
-	WayRound []WayRound // which side of a part faces what
-	Check    string     // role that checks as well
-	Photo    bool
-	OnHook   string // what a heavy part hangs on where no lift sheet is made
-	After    []Dep
-	Binds    []Bind       // why it comes after earlier steps, the nearest first
-	Free     *Free        // where it may be moved, nil if it may not
-	Recall   []*Dim       // only recorded by the step that it undoes
-	Empty    []*Container // must be empty when the step is done
+	Measure      []*Dim // boxes as found
+	Set          []*Dim // boxes as left
+	Remove       []*Move
+	Fit          []*Move
+	ForNow       []*Move // put on for a while
+	TakeOut      []*Move // what was put on for a while comes out again
+	LeftOut      []LeftOut
+	Loosen       []Fastening
+	Tighten      []Fastening
+	Bench        bool // done on the bench, not at the machine
+	People       int  // how many it takes, 0 if not said
+	Cautions     []*Caution
+	Heats        []*Heat // what is drawn off or put on hot here
+	Hold         *Hold
+	Missed       string
+	Marks        []*Part    // get a mark across their joint
+	Stacks       []*Stack   // whose order is written down
+	Judge        []*Set     // all of which go back or are renewed
+	WayRound     []WayRound // which side of a part faces what
+	Check        string     // role that checks as well
+	Photo        bool
+	OnHook       string // what a heavy part hangs on where no lift sheet is made
+	After        []Dep
+	AfterAt      source.Pos // of the after: line, zero where none is written
+	AfterNothing bool       // the author says that nothing has to come before it
+	Verbs        []Verb     // in the order written
+	Binds        []Bind     // why it comes after earlier steps, the nearest first
+	Free         *Free      // where it may be moved, nil if it may not
+	Recall       []*Dim     // only recorded by the step that it undoes
+	Empty        []Emptied  // must be empty when the step is done
 
 	Lifts        []*Lift
 	Lock, Unlock []*Isolation
@@ -67,7 +81,37 @@ type Step struct {
 
 	Hours, HoursSoFar *units.Number // planned for the step, and until it is done; nil if not said
 
+	From        []Fetch     // where the author says that parts come from
+	PutBack     source.Text // what its put-back row says
+	BackCaution []*Caution  // of its put-back row
+	NoCaution   []NoCaution // built-in notes that the author leaves out
+
 	Branching
+}
+
+// A Fetch is one place that a step says its parts come from.
+type Fetch struct {
+	Text source.Text
+	From Where
+}
+
+// A NoCaution is a built-in note that a step leaves out, with the reason.
+type NoCaution struct {
+	At      source.Pos
+	Caution *Caution
+	Reason  string
+}
+
+// A LeftOut is a part that a step leaves out, to be put back later.
+type LeftOut struct {
+	At   source.Pos
+	Part *Part
+}
+
+// An Emptied is a container that must be empty when a step is done.
+type Emptied struct {
+	At source.Pos
+	In *Container
 }
 
 // A Dep is a step that must come before, with its reason.

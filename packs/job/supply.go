@@ -6,8 +6,8 @@ import "matchmark/packs/source"
 type Supply struct {
 	At    source.Pos
 	What  string
-	Part  *Part  // for a spare: one of the parts it is for
-	Count string // how much, as written or counted
+	Parts []*Part // for a spare: the parts that it is for
+	Count string  // how much, as written or counted
 	Size  string
 	Note  string
 	Must  bool // a part that is always renewed: it is used up

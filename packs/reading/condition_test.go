@@ -56,7 +56,7 @@ func TestConditions(t *testing.T) {
 func TestStages(t *testing.T) {
 	for typed, paper := range map[string]string{
 		"30 N·m": "30 N·m", "30 to 35 N·m": "30 – 35 N·m", "20 to 25 lb-ft": "20 – 25 lb-ft", "by hand": "by hand", "slacken all": "slacken all",
-		"back off 15°": "back off 15°", "turn 60°": "turn 60°", "again after 24 h": "again after 24 h", "600 bar": "600 bar", "210 kN": "210 kN",
+		"back off 15°": "back off 15°", "turn 60°": "turn 60°", "again after 24 h": "again after 24 h", "600 bar": "600 bar", "210 kN": "210 kN", "90 +/- 10 lb-ft": "90 ± 10 lb-ft",
 	} {
 		s, fault := ParseStage(typed)
 		if fault != nil {
@@ -75,7 +75,11 @@ func TestStages(t *testing.T) {
 	}
 	for _, c := range []struct{ typed, code, help string }{
 		{"30", "no-unit", "30 N·m"},
-		{"back off 1/7 turn", "no-unit", "back off 15°"},
+		{"back off 1/7 turn", "stage", "back off 15°"},
+		{"10 +/- 90 lb-ft", "tolerance-size", "90 +/- 10 lb-ft"},
+		{"90 +10/-5 lb-ft", "tolerance", "80 to 95 N·m"},
+		{"90 N·m +/- 10 lb-ft", "two-units", ""},
+		{"90.5 +/- 10 lb-ft", "decimals", "90 +/- 10 lb-ft"},
 		{"200 lb-ft while it turns", "unknown-word", "write it into pattern: or do:, as pattern: while it turns"},
 		{"30 kg", "stage", "30 N·m"},
 		{"60°", "stage", "turn 60°"},

@@ -95,6 +95,8 @@ func (c *cursor) record(from int) *Limit {
 		c.noUnit(from, c.pos)
 	case n.Sign() <= 0:
 		c.failFrom(from, "record", "record to "+n.Text()+": the step of the last digit is more than nothing", "record to 0.01 mm")
+	case u.Counted():
+		c.wholeOnly(from, quantity(n, u))
 	}
 	c.blanks()
 	l.Step = &units.Quantity{Number: n, Unit: u}

@@ -72,8 +72,8 @@ func (c *cursor) exactly(t *Test, from int) {
 	if !c.ok() {
 		return
 	}
-	if u != units.Pieces || n.Decimals() > 0 || n.Denominator() > 0 || n.Sign() < 0 {
-		c.failFrom(from, "exactly", "only pieces can be exact: "+c.typed(from, c.pos)+"; a size needs its tolerance", "exactly 8 pcs", "12.5 +/- 0.1 mm")
+	if !u.Counted() || n.Decimals() > 0 || n.Denominator() > 0 || n.Sign() < 0 {
+		c.failFrom(from, "exactly", "only what is counted can be exact: "+c.typed(from, c.pos)+"; a size needs its tolerance", "exactly 8 pcs", "12.5 +/- 0.1 mm")
 	}
 	t.Rule, t.At = Exactly, one(n, u)
 }
@@ -127,9 +127,9 @@ func (c *cursor) tolerance(t *Test) bool {
 	}
 	t.Unit = c.unit()
 	t.Even, t.Upper, t.Lower = true, n, n.Neg()
-	counted := t.Unit == units.Pieces && n.Text() == "0" // notches and turns come back to the very number
+	counted := t.Unit.Counted() && n.Text() == "0" // notches and flats come back to the very number
 	if n.Sign() <= 0 && !counted || n.Text()[0] == '+' {
-		c.failFrom(from, "tolerance", "\"+/-\" and then "+n.Text()+": the number behind it has no sign and is more than 0", "+/- 0.1 mm", "as found +/- 0 pcs, of what is counted")
+		c.failFrom(from, "tolerance", "\"+/-\" and then "+n.Text()+": the number behind it has no sign and is more than 0", "+/- 0.1 mm", "as found +/- 0 notches, of what is counted")
 	}
 	return true
 }
@@ -189,7 +189,7 @@ func (c *cursor) noTolerance(v *Value, from int) {
 // alone is the fault of one size that is no limit.
 func (c *cursor) alone(q units.Quantity, from, to int) {
 	text := c.typed(from, to)
-	if q.Unit == units.Pieces && q.Number.Rat().IsInt() {
+	if q.Unit.Counted() && q.Number.Rat().IsInt() {
 		c.failAt(from, to-from, "no-tolerance", text+" alone is no limit: exactly, at least or at most?", "exactly "+text, "at least "+text)
 		return
 	}

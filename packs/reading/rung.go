@@ -224,7 +224,7 @@ func result(f figure, rounded bool) []Part {
 // times is what comes out of a reading times a factor.
 func (p *pen) times(f figure, factor units.Number) (out figure, rounded bool) {
 	if f.Form == Fraction {
-		p.fail("a fraction of an inch is not multiplied by hand: measure in decimals of an inch")
+		p.fail(f.notByHand("multiplied"))
 		return f, false
 	}
 	out = f
@@ -243,7 +243,7 @@ func (p *pen) divided(f figure, n int) (out figure, rounded bool) {
 	f = f.sized()
 	if f.Form == Fraction {
 		if n > 2 {
-			p.fail("a fraction of an inch is not divided by hand: measure in decimals of an inch")
+			p.fail(f.notByHand("divided"))
 		}
 		f.Denominator *= int64(n)
 		return f, false
@@ -307,7 +307,7 @@ func (p *pen) perReading(it *Item, parts []Part, f figure) ([]Part, figure) {
 	by, g := p.item(&Item{Kind: Reading, Marks: []Mark{it.PerMark}}, "", figure{})
 	switch {
 	case f.Form == Fraction || g.Form == Fraction:
-		p.fail("a fraction of an inch is not divided by hand: measure in decimals of an inch")
+		p.fail(f.notByHand("divided"))
 	case f.Unit != g.Unit:
 		p.fail(it.Size.Text() + " per " + string(it.PerMark) + ": one is in " + g.Unit.Text() + " and the other in " + f.Unit.Text() + ", and a person divides in one unit")
 	}

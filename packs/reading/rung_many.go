@@ -4,6 +4,8 @@ import (
 	"math/big"
 	"slices"
 	"strconv"
+
+	"matchmark/packs/units"
 )
 
 // many writes several readings taken together.
@@ -98,3 +100,11 @@ func (p *pen) each(marks []Mark) []Part {
 func WholeOf(w Word) int { return -1 - slices.Index(wholeWords, w) }
 
 var wholeWords = []Word{WordLargestOf, WordSmallestOf, WordSumOf}
+
+// notByHand says why a fraction is not multiplied or divided on paper.
+func (f figure) notByHand(how string) string {
+	if f.Unit == units.Turn {
+		return "a fraction of a turn is not " + how + " by hand: record to 0.01 turn"
+	}
+	return "a fraction of an inch is not " + how + " by hand: measure in decimals of an inch"
+}

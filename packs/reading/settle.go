@@ -37,12 +37,26 @@ func (c *cursor) settle(from int, t *Test) {
 	c.sameDecimals(from, t)
 	c.order(from, t)
 	c.turnedRound(from, t)
-	if unit == units.Pieces {
+	if unit.Counted() {
 		for _, n := range t.numbers() {
-			if n.Decimals() > 0 || n.Denominator() > 0 {
-				c.failFrom(from, "pieces", "no part of a piece: "+n.Text()+" pcs", "exactly 8 pcs")
-			}
+			c.wholeOnly(from, quantity(n, unit))
 		}
+	}
+}
+
+// wholeOnly sees that of what is counted there is no part.
+func (c *cursor) wholeOnly(from int, q units.Quantity) {
+	if q.Number.Decimals() == 0 && q.Number.Denominator() == 0 {
+		return
+	}
+	one := quantity(units.Whole(8), q.Unit).Text()
+	switch q.Unit {
+	case units.Flat:
+		c.failFrom(from, "pieces", "no part of a flat: "+q.Text()+"; a share of a turn is told in turns", "exactly "+one, "1/4 +/- 1/12 turn")
+	case units.Notch:
+		c.failFrom(from, "pieces", "no part of a notch: "+q.Text(), "exactly "+one)
+	default:
+		c.failFrom(from, "pieces", "no part of a piece: "+q.Text(), "exactly "+one)
 	}
 }
 

@@ -29,6 +29,9 @@ type Stage struct {
 	Kind  StageKind
 	Value units.Quantity  // a torque, force or pressure of Tighten; degrees; hours
 	High  *units.Quantity // of Tighten with two ends: the upper one
+	// Within is the tolerance of Tighten to either side of Value, in its unit; nil if
+	// none was written.
+	Within *units.Number
 }
 
 // stageWords are the ways to write the stages that begin with a word.
@@ -46,7 +49,7 @@ var stageWords = []struct {
 	{"again after", AgainAfter, WordAgainAfter, units.Time, "again after 24 h"},
 }
 
-// ParseStage reads one stage: 30 N·m, 30 to 35 N·m, by hand, slacken all, back
+// ParseStage reads one stage: 30 N·m, 30 to 35 N·m, 90 +/- 10 lb-ft, by hand, slacken all, back
 // off 15° or 1/24 turn, turn 60°, again after 24 h. A stage by tensioner is a pressure or a
 // force.
 func ParseStage(text string) (*Stage, *Fault) {
@@ -89,6 +92,8 @@ func (c *cursor) stage() *Stage {
 		if s.Value.Unit == units.None {
 			s.Value.Unit = high.Unit
 		}
+	} else {
+		c.within(from, s)
 	}
 	c.checkTightening(from, s)
 	return s
@@ -115,6 +120,10 @@ func (c *cursor) checkTightening(from int, s *Stage) {
 	switch {
 	case !positive(s.Value):
 		c.failFrom(from, "stage", text+": a bolt is tightened with more than nothing", "30 N·m")
+	case s.Within != nil && s.Within.Cmp(s.Value.Number) >= 0:
+		c.failFrom(from, "tolerance-size", "the tolerance is as large as the torque: "+text, s.Within.Text()+" +/- "+s.Value.Text())
+	case s.Within != nil && s.Within.Decimals() != s.Value.Number.Decimals():
+		c.failFrom(from, "decimals", "decimals differ: "+text, "90 +/- 10 lb-ft")
 	case s.High == nil:
 	case s.High.Unit != u:
 		c.twoUnits(from, u, s.High.Unit)
@@ -123,6 +132,27 @@ func (c *cursor) checkTightening(from int, s *Stage) {
 	case s.High.Number.Decimals() != s.Value.Number.Decimals():
 		c.failFrom(from, "decimals", "decimals differ: "+text, "30 to 35 N·m")
 	}
+}
+
+// within reads the tolerance of a stage, if there is one.
+func (c *cursor) within(from int, s *Stage) {
+	var t Test
+	end := c.pos
+	if !c.tolerance(&t) {
+		c.pos = end
+		return
+	}
+	unit := t.Unit
+	switch {
+	case !c.ok():
+	case !t.Even:
+		c.failFrom(from, "tolerance", "two deviations: "+c.typed(from, c.pos)+"; of a torque write both ends", "80 to 95 N·m")
+	case s.Value.Unit == units.None:
+		s.Value.Unit = unit
+	case unit != units.None && unit != s.Value.Unit:
+		c.twoUnits(from, s.Value.Unit, unit)
+	}
+	s.Within = &t.Upper
 }
 
 // stageNoUnit tells apart a dash, an unknown unit and none.
@@ -146,16 +176,15 @@ func (c *cursor) stageNumber(from int, dim units.Dimension, good string) units.Q
 	if !c.ok() {
 		return q
 	}
-	if end := c.pos; dim == units.Angle && q.Unit == units.None {
-		// A share of a turn is an angle: 1/6 turn is 60°.
-		c.blanks()
-		if degrees := q.Number.Mul(units.Whole(360)); (c.take("turns") || c.take("turn")) && degrees.Rat().IsInt() {
-			q = units.Quantity{Number: units.Exact(degrees.Rat(), 0), Unit: units.Degree}
-		} else {
-			c.pos = end
-		}
-	}
 	text := c.typed(from, c.pos)
+	if q.Unit == units.Turn && dim == units.Angle {
+		// A share of a turn is told in degrees: 1/6 turn is 60°.
+		degrees := q.Number.Mul(units.Whole(360))
+		if !degrees.Rat().IsInt() {
+			c.failFrom(from, "stage", text+" is no whole number of degrees", good)
+		}
+		q = units.Quantity{Number: units.Exact(degrees.Rat(), 0), Unit: units.Degree}
+	}
 	switch {
 	case q.Unit == units.None:
 		c.failFrom(from, "no-unit", "no unit: "+text+" what?", good)
@@ -204,6 +233,9 @@ func (s *Stage) Text() string {
 	if s.High != nil {
 		return s.Value.Number.Text() + " to " + s.High.Text()
 	}
+	if s.Within != nil {
+		return s.Value.Number.Text() + " +/- " + quantity(*s.Within, s.Value.Unit).Text()
+	}
 	return s.Value.Text()
 }
 
@@ -220,6 +252,9 @@ func (s *Stage) Words() []Part {
 	}
 	if s.High != nil {
 		return []Part{lit(s.Value.Number.Print() + "\u00a0– " + s.High.Print())}
+	}
+	if s.Within != nil {
+		return []Part{lit(s.Value.Number.Print() + "\u00a0±\u00a0" + quantity(*s.Within, s.Value.Unit).Print())}
 	}
 	return []Part{lit(s.Value.Print())}
 }

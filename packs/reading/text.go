@@ -73,12 +73,12 @@ func (t *Test) bareText() string {
 		if t.At.plain() && t.At.Terms[0].Item.Size.Unit == t.Unit {
 			at = t.At.numbers()[0].Text()
 		}
+		if t.Even {
+			return at + " +/- " + quantity(t.Upper, t.Unit).Text()
+		}
 		unit := t.Unit.Text()
 		if unit != "°" {
 			unit = " " + unit
-		}
-		if t.Even {
-			return at + " +/- " + t.Upper.Text() + unit
 		}
 		return at + " " + signed(t.Upper) + "/" + signed(t.Lower) + unit
 	}

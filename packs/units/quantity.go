@@ -7,11 +7,15 @@ type Quantity struct {
 }
 
 // Text writes the quantity as it is typed: 36 kg, 60 C rise, 20°.
-func (q Quantity) Text() string { return join(q.Number.Text(), q.Unit.Text(), " ") }
+func (q Quantity) Text() string {
+	return join(q.Number.Text(), q.Unit.named(q.Number, q.Unit.Text()), " ")
+}
 
 // Print writes the quantity for paper, with a no-break space before the unit and
 // a true minus sign.
-func (q Quantity) Print() string { return join(q.Number.Print(), q.Unit.Print(), "\u00a0") }
+func (q Quantity) Print() string {
+	return join(q.Number.Print(), q.Unit.named(q.Number, q.Unit.Print()), "\u00a0")
+}
 
 // join puts a unit behind a number; the degree of angle stands close.
 func join(number, unit, blank string) string {

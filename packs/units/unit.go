@@ -7,7 +7,8 @@ import "math/big"
 type Dimension uint8
 
 // The dimensions. Temperature is a point on a scale, Rise a difference of two
-// such points. Ratio is a percentage, Count a number of pieces.
+// such points. Ratio is a percentage, Count a number of pieces, FlatCount and NotchCount
+// how far a nut or a ring is turned by what is on it.
 const (
 	NoDimension Dimension = iota
 	Length
@@ -23,13 +24,17 @@ const (
 	Time
 	Power
 	Volume
+	Area
+	FlatCount
+	NotchCount
 )
 
 // String names the dimension as a planner would.
 func (d Dimension) String() string {
 	return [...]string{
 		"bare number", "length", "mass", "force", "torque", "pressure", "temperature",
-		"rise of temperature", "angle", "percentage", "count", "time", "power", "volume",
+		"rise of temperature", "angle", "percentage", "count", "time", "power", "volume", "area",
+		"number of flats", "number of notches",
 	}[d]
 }
 
@@ -76,6 +81,12 @@ const (
 	Kilowatt
 	CubicMetre
 	Litre
+	Turn
+	Flat
+	Notch
+	SquareMillimetre
+	SquareCentimetre
+	SquareInch
 )
 
 // A spelling is how a unit is typed and printed, and its size.

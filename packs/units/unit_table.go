@@ -1,8 +1,8 @@
 package units
 
 // The units, their spelling and their exact size in the base unit of their
-// dimension: mm, kg, N, N·m, Pa, °C, C rise, degree, percent, piece,
-// second, watt, cubic metre.
+// dimension: mm, kg, N, N·m, Pa, °C, C rise, degree, percent, piece, flat, notch,
+// second, watt, cubic metre, mm².
 //
 // Sources, all exact by definition and written here FROM MEMORY: the inch is
 // 25.4 mm and the avoirdupois pound 0.453 592 37 kg (international yard and pound
@@ -57,6 +57,12 @@ var spellings = [...]spelling{
 	Kilowatt:           {"kW", "kW", Power, 1000, 1, 0},
 	CubicMetre:         {"m3", "m³", Volume, 1, 1, 0},
 	Litre:              {"l", "l", Volume, 1, 1000, 0},
+	Turn:               {"turn", "turn", Angle, 360, 1, 0},
+	Flat:               {"flat", "flat", FlatCount, 1, 1, 0},
+	Notch:              {"notch", "notch", NotchCount, 1, 1, 0},
+	SquareMillimetre:   {"mm2", "mm²", Area, 1, 1, 0},
+	SquareCentimetre:   {"cm2", "cm²", Area, 100, 1, 0},
+	SquareInch:         {"in2", "in²", Area, 16129, 25, 0},
 }
 
 // otherSpellings are read as well; what is printed back is the spelling above.
@@ -81,5 +87,11 @@ var otherSpellings = []struct {
 	{"lb/ft²", PoundPerSquareFoot},
 	{"psf", PoundPerSquareFoot},
 	{"inch", Inch},
+	{"turns", Turn},
+	{"flats", Flat},
+	{"notches", Notch},
+	{"mm²", SquareMillimetre},
+	{"cm²", SquareCentimetre},
+	{"in²", SquareInch},
 	{"deg", Degree},
 }

@@ -110,7 +110,8 @@ func forNowLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 	}
 	line(c.W.Step.TakeOut, st.TakeOut)
 	line(c.W.Step.ForNow, st.ForNow)
-	for _, p := range st.LeftOut {
+	for _, l := range st.LeftOut {
+		p := l.Part
 		later := ""
 		for _, m := range p.Back {
 			if m.Step.Index > st.Index && later == "" {

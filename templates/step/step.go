@@ -92,7 +92,7 @@ func stackPieces(blocks []layout.Block) []layout.Piece {
 func emptyLine(c *block.Composer, st *job.Step) layout.Block {
 	row := []layout.Block{c.Words(layout.Strong, c.W.Step.EmptyNow)}
 	for _, x := range st.Empty {
-		row = append(row, c.Tick(layout.Strong, x.Mark, st.At))
+		row = append(row, c.Tick(layout.Strong, x.In.Mark, x.In.At))
 	}
 	return block.FlowRow(row, c.Span-block.NumberWidth).At(block.NumberWidth, 0)
 }

@@ -1,0 +1,91 @@
+package choose
+
+import (
+	"matchmark/packs/source"
+	"slices"
+	"strings"
+
+	"matchmark/packs/def"
+)
+
+// scrub takes the names of things left out off the lists of what stays. Faces and
+// adjusters are left: a dimension that hangs on a part left out is a problem.
+func (b *chooser) scrub() {
+	if len(b.chosen.LeftOut) == 0 {
+		return
+	}
+	for _, x := range b.def.Dimensions {
+		x.LostBy = b.staying(x.LostBy)
+		for i := range x.Says {
+			if !b.stays(x.Says[i].Used.Value) {
+				x.Says[i].Used.Value = "yes" // used all the same
+			}
+		}
+	}
+	for _, l := range b.def.Lifts {
+		l.Parts = b.staying(l.Parts)
+	}
+	for _, j := range b.def.Joints {
+		j.Parts = b.staying(j.Parts)
+	}
+	for _, s := range b.def.Sections {
+		s.Reverse = b.stayingSections(s.Reverse)
+		for _, st := range s.Steps {
+			for _, list := range []*[]source.Text{
+				&st.Measure, &st.Set, &st.From, &st.Loosen, &st.Tighten, &st.Open, &st.Close,
+				&st.Empty, &st.Heat, &st.Lock, &st.Unlock, &st.Permit, &st.Lift, &st.MatchMarks, &st.Stacks,
+			} {
+				*list = b.staying(*list)
+			}
+			st.Remove, st.Fit = b.stayingCounts(st.Remove), b.stayingCounts(st.Fit)
+			st.Into.For = b.stayingNamed(st.Into.For)
+			st.WayRound = slices.DeleteFunc(st.WayRound, func(w def.WayRound) bool { return !b.stays(w.Part.Value) })
+		}
+	}
+}
+
+// stays reports whether what a name stands for has not been left out.
+func (b *chooser) stays(name string) bool {
+	key, _, _ := strings.Cut(name, "/")
+	return b.chosen.LeftOut[key] == ""
+}
+
+func (b *chooser) staying(list []source.Text) []source.Text {
+	var out []source.Text
+	for _, t := range list {
+		if b.stays(t.Value) {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+func (b *chooser) stayingSections(list []source.Text) []source.Text {
+	var out []source.Text
+	for _, t := range list {
+		if b.chosen.LeftOut["section "+t.Value] == "" {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+func (b *chooser) stayingCounts(list []def.Count) []def.Count {
+	var out []def.Count
+	for _, c := range list {
+		if b.stays(c.Part.Value) {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+func (b *chooser) stayingNamed(list []def.Named) []def.Named {
+	var out []def.Named
+	for _, n := range list {
+		if b.stays(n.Name.Value) {
+			out = append(out, n)
+		}
+	}
+	return out
+}

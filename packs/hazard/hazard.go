@@ -1,0 +1,134 @@
+// Package hazard puts the usual hazard notes before the steps that call for them:
+// by what a step does, and by words that its text uses.
+package hazard
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"slices"
+	"strings"
+)
+
+// Notes are the notes that the program brings along, with the fire watch and the
+// heavy mass of the site in them.
+func Notes(site job.Site) []*job.Caution {
+	fill := strings.NewReplacer("{watch}", site.FireWatch.Print(), "{heavy}", site.Heavy.Print())
+	var out []*job.Caution
+	for _, n := range builtins {
+		c := n.Caution
+		c.Builtin, c.Avoid, c.Short = true, fill.Replace(c.Avoid), fill.Replace(c.Short)
+		out = append(out, &c)
+	}
+	return out
+}
+
+// Attach puts before each step, besides the notes that it names, those
+// that what it does calls for; then it sorts them, the worst first.
+func Attach(j *job.Job) source.Problems {
+	var problems source.Problems
+	notes := map[string]*job.Caution{}
+	for _, c := range j.Notes {
+		notes[c.Key] = c
+	}
+	for _, s := range j.Sections {
+		for _, st := range s.Steps {
+			spared := spared(j, st, &problems)
+			for _, n := range builtins {
+				c := notes[n.Key]
+				if n.meets(j, st) && !slices.Contains(st.Cautions, c) && !spared[n.Key] {
+					c.Steps = append(c.Steps, st)
+					st.Cautions = append(st.Cautions, c)
+				}
+			}
+			slices.SortStableFunc(st.Cautions, func(x, y *job.Caution) int { return rank(x) - rank(y) })
+		}
+	}
+	for _, n := range builtins {
+		if c := notes[n.Key]; c.Builtin && len(c.Steps) > 0 {
+			j.Cautions = append(j.Cautions, c)
+		}
+	}
+	slices.SortStableFunc(j.Cautions, func(x, y *job.Caution) int { return rank(x) - rank(y) })
+	for _, c := range j.Cautions {
+		slices.SortStableFunc(c.Steps, func(x, y *job.Step) int { return x.Index - y.Index })
+	}
+	return problems
+}
+
+// rank orders signal words, the worst first.
+func rank(c *job.Caution) int {
+	return slices.Index([]string{"danger", "warning", "caution", "notice"}, c.Signal)
+}
+
+// meets reports whether a step does what a built-in note warns of.
+func (n *builtin) meets(j *job.Job, st *job.Step) bool {
+	if n.offOnly && st.Back {
+		return false
+	}
+	return n.words != nil && n.words.MatchString(st.Do) || n.does != nil && n.does(j, st)
+}
+
+// kept are the notes that no author can leave out.
+var kept = []string{"lockout", "confined-space", "lifting", job.HotWork, "heating"}
+
+// spared reads which built-in notes the author leaves out of a step, and why.
+func spared(j *job.Job, st *job.Step, problems *source.Problems) map[string]bool {
+	from := st
+	if st.Undoes != nil {
+		from = st.Undoes
+	}
+	out := map[string]bool{}
+	for _, n := range from.NoCaution {
+		if slices.Contains(kept, n.Caution.Key) {
+			problems.Add(n.At, "caution-kept", "the caution "+source.Quote(n.Caution.Key)+" cannot be left out",
+				"word the step otherwise if it does nothing of the kind: it stands by what the step says or does")
+			continue
+		}
+		out[n.Caution.Key] = true
+		if from == st {
+			j.Spared = append(j.Spared, &job.Spared{At: n.At, Note: n.Caution, Step: st, Reason: n.Reason})
+		}
+	}
+	return out
+}
+
+// onHook reports whether a step makes a lift with a crane, or moves a part that is
+// too heavy to be lifted by hand without saying how many people it takes.
+func onHook(j *job.Job, st *job.Step) bool {
+	hook := func(l *job.Lift) bool { return !l.ByHand }
+	return slices.ContainsFunc(st.Lifts, hook) || st.OnHook != "" || st.People < 2 && len(st.Lifts) == 0 && movesHeavy(j, st)
+}
+
+// byHand reports whether a step has several people lift a heavy part.
+func byHand(j *job.Job, st *job.Step) bool {
+	hand := func(l *job.Lift) bool { return l.ByHand }
+	return slices.ContainsFunc(st.Lifts, hand) || st.OnHook == "" && st.People >= 2 && len(st.Lifts) == 0 && movesHeavy(j, st)
+}
+
+// movesHeavy reports whether a step takes off or puts back a part above the site's
+// heavy mass.
+func movesHeavy(j *job.Job, st *job.Step) bool {
+	return slices.ContainsFunc(append(slices.Clone(st.Remove), st.Fit...), func(m *job.Move) bool {
+		mass := m.Part.Weighs(j.Parts)
+		if mass == nil {
+			return false
+		}
+		over, err := mass.Cmp(j.Site.Heavy)
+		return err == nil && over > 0
+	})
+}
+
+// frees reports whether a step takes off, slackens or puts back a part that holds
+// back a spring, pressure or a weight. There is no pressure yet in putting back.
+func frees(j *job.Job, st *job.Step, what string) bool {
+	moved := func(m *job.Move) bool { return m.Part.Holds == what }
+	if slices.ContainsFunc(st.Remove, moved) || what != "pressure" && slices.ContainsFunc(st.Fit, moved) {
+		return true
+	}
+	return slices.ContainsFunc(st.Loosen, func(f job.Fastening) bool {
+		if f.Joint == nil {
+			return f.Part.Holds == what
+		}
+		return slices.ContainsFunc(f.Joint.Parts, func(p *job.Part) bool { return p.Holds == what })
+	})
+}

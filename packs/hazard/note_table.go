@@ -1,0 +1,254 @@
+package hazard
+
+import (
+	"matchmark/packs/job"
+	"regexp"
+
+	"matchmark/packs/heat"
+)
+
+// A builtin is a hazard note that the program brings along, with what makes it
+// stand before a step: what the step does (does), or words that its text uses.
+type builtin struct {
+	job.Caution
+	offOnly bool           // only before steps that take apart
+	words   *regexp.Regexp // in the text of the step; nil if none tell it
+	does    func(*job.Job, *job.Step) bool
+}
+
+// builtins are the hazard notes that the program brings along, in our own words.
+// They say what the hazard is, what happens, and how to keep clear of it, and
+// never hold an act that is a step of the work. In the texts {watch} is the
+// site's fire watch and {heavy} its heavy mass.
+//
+// The numbers of the signs are those of ISO 7010. The rules were read in the
+// sources that state repeat them (29 CFR 1910.147, .252 and 1926.1101 through the
+// Washington code and public forms; ASME P30.1 and DOE-STD-1090-96 themselves);
+// 29 CFR 1910.146, 1910.1001, 1910.1200, Directives 2009/148/EC and 2013/35/EU,
+// ISO 13732-1, ISO 14118 and NFPA 51B are named from memory. Which signal word a
+// hazard gets is common practice, no source.
+var builtins = []*builtin{
+	{
+		Caution: job.Caution{
+			Key: "lockout", Signal: "danger", Signs: []string{"M028", "M021", "W012"},
+			Hazard: "Machine that can start, or let go what is stored in it.",
+			Result: "It turns, fills or drops on whoever is at it.",
+			Avoid:  "Nobody at the machine before every point is locked and proved; no lock off but one's own.",
+			Rule:   "29 CFR 1910.147(d); ISO 14118",
+		},
+		does: func(_ *job.Job, st *job.Step) bool { return len(st.Lock) > 0 || len(st.Unlock) > 0 },
+	},
+	{
+		Caution: job.Caution{
+			Key: "confined-space", Signal: "danger", Signs: []string{"W041"},
+			Hazard: "Enclosed space.",
+			Result: "Bad air gives no sign, and the one who goes in to help falls as well.",
+			Short:  "No head and no body inside without permit, gas test, attendant and rescue.",
+			Avoid:  "No head and no body inside without permit, attendant, rescue, and a gas test at top, middle and bottom: oxygen first, then what burns, then poison.",
+			Rule:   "29 CFR 1910.146",
+		},
+		words: words(`confined space`),
+		does: func(_ *job.Job, st *job.Step) bool {
+			for _, o := range st.Open {
+				if o.Enclosed {
+					return true
+				}
+			}
+			return false
+		},
+	},
+	{
+		Caution: job.Caution{
+			Key: "lifting", Signal: "warning", Signs: []string{"W015", "P024", "M014", "M008"},
+			Hazard: "Load on the hook.",
+			Result: "A load that slips, swings or drops kills whoever is under it or beside it.",
+			Short:  "Nobody under it, no hand between load and seat. One named person gives the signals.",
+			Avoid:  "Nobody under it, no hand between load and seat. One named person gives the signals. No sling without its tag, none over a bare edge, none flatter than 30° to the floor.",
+			Rule:   "ASME P30.1; 29 CFR 1910.184",
+		},
+		words: words(`cranes?|hoists?|sling(?:s|ed)?|chain blocks?|chain falls?|shackles?|eye ?bolts?|lifting (?:beam|gear|eyes?|lugs?)|lift plan|trial lift`),
+		does:  onHook,
+	},
+	{
+		Caution: job.Caution{
+			Key: "rotor-lift", Signal: "warning", Signs: []string{"W015", "W019", "W024"},
+			Hazard: "Rotor leaving its bearings.",
+			Result: "One that is not level catches on seals and blades, jumps free, and rolls.",
+			Avoid:  "Heads and hands out of the housing, nobody between rotor and wall. No bare sling on journals, seals or blades. Its cradle stands ready and is chocked.",
+			Rule:   "DOE-STD-1090-96 2.2; ASME P30.1",
+		},
+	},
+	{
+		Caution: job.Caution{
+			Key: "hand-lift", Signal: "caution", Signs: []string{"W024", "M008", "M009"},
+			Hazard: "Heavy part lifted by hand.",
+			Result: "Backs and fingers are hurt when one lets go before the other.",
+			Avoid:  "Nobody alone over {heavy}. The one who counts down is agreed on, the way is clear, and the place to set it down is free.",
+			Rule:   "ISO 11228-1",
+		},
+		words: words(`(?:with|by) two people|two[- ]man`),
+		does:  byHand,
+	},
+	{
+		Caution: job.Caution{
+			Key: job.HotWork, Signal: "warning", Signs: []string{"W021", "W017", "P003", "M004"},
+			Hazard: "Flame and sparks.",
+			Result: "Oil, rags, coatings and dust burn, also behind the wall and an hour later.",
+			Short:  "Nothing that burns within 11 m (35 ft) uncovered; a fire watch stays {watch} after the flame is out.",
+			Avoid:  "Nothing that burns within 11 m (35 ft) uncovered. A fire watch with extinguisher stays {watch} after the flame is out. No chlorinated solvent near: its smoke is poison.",
+			Rule:   "29 CFR 1910.252(a)(2); NFPA 51B",
+		},
+		words: words(`torch(?:es)?|blowlamp|naked flame|flame[- ]cut|braz(?:e|ed|ing)|weld(?:ed|ing)? (?:it|the|a|on)|grind(?:ing)? (?:it|the|off|away)`),
+		does: func(_ *job.Job, st *job.Step) bool {
+			for _, p := range st.Permits {
+				if p.Key == job.HotWork {
+					return true
+				}
+			}
+			return st.HeatsWith(heat.Torch)
+		},
+	},
+	{
+		Caution: job.Caution{
+			Key: "heating", Signal: "warning", Signs: []string{"W017", "W021", "M009"},
+			Hazard: "Hot part.",
+			Result: "Metal that looks cold burns to the bone, and oil or solvent on it catches fire.",
+			Short:  "All near it is hot until it has been measured. Dry gloves rated for the heat; nothing past its written temperature.",
+			Avoid:  "All near it is hot until it has been measured. Dry gloves rated for the heat. No part wet with solvent goes into the heat, none goes past its written temperature, and no synthetic sling touches it.",
+			Rule:   "ISO 13732-1; 29 CFR 1910.138",
+		},
+		words: words(`heat(?:ed|ing)? (?:it|the|them|up|to|in|on|with|both|each)|warm(?:ed|ing)? (?:it|the|them|up|in|on|both|each)|hot pull|shrink fit|in(?:to)? the oven|hot plate|oil bath`),
+		does:  func(_ *job.Job, st *job.Step) bool { return st.HeatsWith() },
+	},
+	{
+		Caution: job.Caution{
+			Key: "induction", Signal: "warning", Signs: []string{"W006", "P007", "W017", "W021"},
+			Hazard: "Magnetic field of the induction heater.",
+			Result: "It stops pacemakers, pulls tools, and heats rings and watches on the hand.",
+			Avoid:  "Nobody with an implant inside the marked ring. Rings, watches and keys stay outside.",
+			Rule:   "Directive 2013/35/EU",
+		},
+		words: words(`induction`),
+		does:  func(_ *job.Job, st *job.Step) bool { return st.HeatsWith(heat.Induction) },
+	},
+	{
+		Caution: job.Caution{
+			Key: "cold", Signal: "warning", Signs: []string{"W010", "W041", "M013", "M009"},
+			Hazard: "Dry ice or liquid nitrogen.",
+			Result: "It freezes skin at once, and its gas takes the place of air without a smell: one or two breaths and you drop.",
+			Short:  "Never alone, doors open, gas meter on the chest: when it sounds, everybody out, and not back for the part.",
+			Avoid:  "Never alone, never in a pit, doors open. The meter on the chest is for oxygen, and for carbon dioxide with dry ice; when it sounds, everybody out, and not back for the part. The vessel is never sealed.",
+			Rule:   "29 CFR 1910.146(b): oxygen 19.5 to 23.5 %",
+		},
+		words: words(`dry ice|liquid nitrogen`),
+		does:  func(_ *job.Job, st *job.Step) bool { return st.Chills() },
+	},
+	{
+		Caution: job.Caution{
+			Key: "springs", Signal: "warning", Signs: []string{"W001", "M004"},
+			Hazard: "Spring under load.",
+			Result: "It throws cover, nut and spring when the last thread lets go.",
+			Avoid:  "Face and hands out of its axis. No nut turns before it is known how far and how hard the spring pushes.",
+			Rule:   "29 CFR 1910.147(d)(5)(i)",
+		},
+		words: words(`spring (?:load|force|pressure)|compressed spring`),
+		does:  func(j *job.Job, st *job.Step) bool { return frees(j, st, "spring") },
+	},
+	{
+		Caution: job.Caution{
+			Key: "pressure", Signal: "warning", Signs: []string{"W001", "M004", "M013"},
+			Hazard: "Pressure or hot water behind the joint.",
+			Result: "It sprays, scalds, and throws the cover.",
+			Avoid:  "Body to the side of the joint. No bolt turns before the gauge stands at zero and the open drain has been seen. The bolts nearest to you are never the first.",
+			Rule:   "29 CFR 1910.147(d)(5)",
+		},
+		does: func(j *job.Job, st *job.Step) bool { return frees(j, st, "pressure") },
+	},
+	{
+		Caution: job.Caution{
+			Key: "weight", Signal: "warning", Signs: []string{"W035", "W019"},
+			Hazard: "Part that holds another one up.",
+			Result: "What it holds comes down when it is slack.",
+			Avoid:  "Nobody under it or in its way. Nothing is slackened before the other part hangs or stands by itself.",
+			Rule:   "29 CFR 1910.147(d)(5)(i)",
+		},
+		does: func(j *job.Job, st *job.Step) bool { return frees(j, st, "weight") },
+	},
+	{
+		Caution: job.Caution{
+			Key: "asbestos", Signal: "warning", Signs: []string{"W071", "M017"},
+			Hazard: "Old gasket, packing or lagging.",
+			Result: "Where it holds asbestos, its dust makes cancer, years later.",
+			Short:  "Fibre of unknown age: stop, leave it wet and whole, have it tested. As heat shield only what is free of asbestos: aluminium sheet with a mineral wool blanket.",
+			Avoid: "White or grey fibre of unknown age: stop, leave it wet and whole, have it tested. No dry scraping, no wire brush, no grinder, no air. " +
+				"What goes in its place is free of asbestos: as heat shield an aluminium sheet with a mineral wool blanket, or calcium silicate board; as gasket or packing what the maker names, as graphite, aramid or PTFE. A new thickness changes bolt load and float.",
+			Rule: "29 CFR 1926.1101 and 1910.1001; Directive 2009/148/EC",
+		},
+		offOnly: true,
+		words:   words(`lagging|thermal insulation|gaskets?|packing rings?|gland packing|heat shield`),
+		does: func(_ *job.Job, st *job.Step) bool {
+			for _, m := range st.Remove {
+				if oldFibre.MatchString(m.Part.Name) {
+					return true
+				}
+			}
+			return false
+		},
+	},
+	{
+		Caution: job.Caution{
+			Key: "solvent", Signal: "warning", Signs: []string{"W021", "P003", "M009"},
+			Hazard: "Solvent.",
+			Result: "Its vapour creeps, catches fire far from the tin, and makes dizzy.",
+			Avoid:  "Lids on, air moving, nothing hot near. Gloves as the safety data sheet has them; never to wash hands.",
+			Rule:   "29 CFR 1910.1200",
+		},
+		words: words(`solvent|degreas(?:e|er|ing)|white spirit|acetone|brake cleaner`),
+	},
+	{
+		Caution: job.Caution{
+			Key: "sharp", Signal: "caution", Signs: []string{"W022", "M009"},
+			Hazard: "Sharp edges.",
+			Result: "Shims, blades and split lines cut to the bone.",
+			Avoid:  "Cut-proof gloves. No finger along an edge that has not been stoned.",
+			Rule:   "EN 388",
+		},
+	},
+	{
+		Caution: job.Caution{
+			Key: "pinch", Signal: "caution", Signs: []string{"W024", "W019"},
+			Hazard: "Parts that close on a hand.",
+			Result: "Fingers are crushed between parts that turn or are drawn together.",
+			Avoid:  "A bar finds the hole, never a finger. Nobody turns the shaft but at the word of the one named.",
+			Rule:   "ASME P30.1; ISO 13854",
+		},
+	},
+	{
+		Caution: job.Caution{
+			Key: "eyes", Signal: "caution", Signs: []string{"M004"},
+			Hazard: "Flying bits.",
+			Result: "A chip from a punch, brush or air hose takes an eye.",
+			Avoid:  "Glasses with side shields, also for whoever stands by. Air for cleaning under 2 bar (30 psi).",
+			Rule:   "29 CFR 1910.133(a); 1910.242(b)",
+		},
+		words: words(`hammer|chisel|wire brush|blow (?:it|them) (?:out|off|clean)|compressed air`),
+	},
+	{
+		Caution: job.Caution{
+			Key: "foreign-material", Signal: "notice",
+			Hazard: "Machine that stands open.",
+			Result: "One chip, rag or tool left inside ruins it.",
+			Avoid:  "Pockets empty, tools on lanyards, the cover on whenever nobody works at it. What falls in is told at once.",
+			Rule:   "plant procedure for foreign material",
+		},
+		does: func(_ *job.Job, st *job.Step) bool { return len(st.Open) > 0 },
+	},
+}
+
+// oldFibre are the names of parts that may be of fibre with asbestos.
+var oldFibre = words(`gaskets?|packing|lagging|insulation|joint sheets?`)
+
+// words makes the pattern of whole words, whatever their case.
+func words(alternatives string) *regexp.Regexp {
+	return regexp.MustCompile(`(?i)\b(?:` + alternatives + `)\b`)
+}

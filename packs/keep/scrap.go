@@ -1,0 +1,23 @@
+package keep
+
+import "matchmark/packs/job"
+
+// scrapTag is the tag of the bag for parts that steps send to scrap, nil if none
+// does.
+func scrapTag(j *job.Job) *job.Tag {
+	var t *job.Tag
+	for _, s := range j.Sections {
+		for _, st := range s.Steps {
+			for _, m := range st.Remove {
+				if !m.To.Scrap {
+					continue
+				}
+				if t == nil {
+					t = &job.Tag{At: m.At, Mark: job.ScrapMark, Base: job.ScrapMark, Kind: job.BoxLabel, Scrap: true, Name: "scrap"}
+				}
+				t.In = append(t.In, m)
+			}
+		}
+	}
+	return t
+}

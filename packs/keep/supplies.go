@@ -1,0 +1,104 @@
+package keep
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"slices"
+	"strconv"
+)
+
+// Supplies completes the lists of what is fetched. Parts that are always renewed go on
+// the list of spares by themselves, one line for all places; every instrument gets
+// the dimensions that it reads.
+func Supplies(j *job.Job) source.Problems {
+	s := &j.Supplies
+	for _, list := range [][]*job.Supply{s.Tools, s.Spares, s.Consumables} {
+		for _, x := range list {
+			named := x.Steps
+			x.Steps = stepsFitting(x.Parts)
+			for _, st := range named {
+				x.Steps = appendStep(x.Steps, st)
+			}
+		}
+	}
+	problems := renewed(j)
+	uses := map[*job.Instrument]*job.InstrumentUse{}
+	for _, in := range j.Instruments {
+		uses[in] = &job.InstrumentUse{Instrument: in}
+		s.Instruments = append(s.Instruments, uses[in])
+	}
+	for _, d := range j.Dims {
+		if u := uses[d.By]; u != nil {
+			u.Dims = append(u.Dims, d)
+		}
+	}
+	// What only reads dimensions that this machine has not is not fetched.
+	s.Instruments = slices.DeleteFunc(s.Instruments, func(u *job.InstrumentUse) bool { return len(u.Dims) == 0 })
+	return problems
+}
+
+// renewed adds the parts that are always renewed and come off, in the order of the
+// parts, and sees that a list written by hand holds enough of them.
+func renewed(j *job.Job) source.Problems {
+	var problems source.Problems
+	s := &j.Supplies
+	var must []*job.Supply
+	for i, first := range j.Parts {
+		if first.Renew != "always" || i > 0 && j.Parts[i-1].Key == first.Key {
+			continue
+		}
+		var parts []*job.Part
+		for _, p := range j.Parts[i:] {
+			if p.Key != first.Key {
+				break
+			}
+			parts = append(parts, p)
+		}
+		n := 0
+		for _, p := range parts {
+			if p.Back != nil {
+				n += p.Count
+			}
+		}
+		if n == 0 {
+			continue
+		}
+		written := false
+		for _, x := range s.Spares {
+			if len(x.Parts) == 0 || x.Parts[0].Key != first.Key {
+				continue
+			}
+			written, x.Must = true, true
+			if have, err := strconv.Atoi(x.Count); x.Count == "" {
+				x.Count = strconv.Itoa(n)
+			} else if err == nil && have < n {
+				problems.Add(x.At, "too-few", "the list has "+x.Count+" of "+source.Quote(first.Key)+", and "+strconv.Itoa(n)+" are renewed", "count: "+strconv.Itoa(n))
+			}
+		}
+		if !written {
+			must = append(must, &job.Supply{At: first.At, What: first.Name, Parts: parts, Count: strconv.Itoa(n), Must: true, Steps: stepsFitting(parts)})
+		}
+	}
+	s.Spares = append(must, s.Spares...)
+	return problems
+}
+
+// stepsFitting lists the steps that put parts back, in the order of work.
+func stepsFitting(parts []*job.Part) []*job.Step {
+	var out []*job.Step
+	for _, p := range parts {
+		for _, m := range p.Back {
+			out = appendStep(out, m.Step)
+		}
+	}
+	return out
+}
+
+func appendStep(list []*job.Step, st *job.Step) []*job.Step {
+	for _, x := range list {
+		if x == st {
+			return list
+		}
+	}
+	return append(list, st)
+}

@@ -1,0 +1,60 @@
+package proof
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"slices"
+	"strings"
+)
+
+// checkCautions sees that heating and lifting carry their signs, whatever the
+// definition has put in place of the built-in notes, and that hot work and entry
+// ask for a permit.
+func (r *report) checkCautions() {
+	needs := []struct {
+		keys  []string
+		what  string
+		signs []string
+	}{
+		{[]string{"heating", job.HotWork, "induction"}, "heats", []string{"W017", "W021"}},
+		{[]string{"lifting", "rotor-lift"}, "lifts a load", []string{"W015"}},
+	}
+	for _, s := range r.job.Sections {
+		for _, st := range s.Steps {
+			for _, n := range needs {
+				if c := cautionOf(st, n.keys); c != nil {
+					r.checkSigns(st, c, n.what, n.signs)
+				}
+			}
+			if c := cautionOf(st, []string{job.HotWork, "confined-space"}); c != nil && len(st.Permits) == 0 {
+				r.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+source.Quote(c.Key)+" and asks for no permit",
+					"permit: ["+c.Key+"], and permits: {"+c.Key+": {what: …}}")
+			}
+		}
+	}
+}
+
+// cautionOf is the note of a step that has one of the keys, nil if none has.
+func cautionOf(st *job.Step, keys []string) *job.Caution {
+	for _, c := range st.Cautions {
+		if slices.Contains(keys, c.Key) {
+			return c
+		}
+	}
+	return nil
+}
+
+// checkSigns sees that the notes before a step show some signs between them.
+func (r *report) checkSigns(st *job.Step, c *job.Caution, what string, signs []string) {
+	for _, sign := range signs {
+		if slices.ContainsFunc(st.Cautions, func(c *job.Caution) bool { return slices.Contains(c.Signs, sign) }) {
+			continue
+		}
+		r.problems = append(r.problems, source.Problem{
+			Pos: c.At, Severity: source.Error, Code: "sign-missing",
+			Message: "step " + st.Name() + " " + what + ", and its cautions do not show " + sign,
+			Help:    []string{"signs: [" + strings.Join(append(slices.Clone(c.Signs), sign), ", ") + "]"},
+			See:     []source.Also{{Pos: st.At, What: "the step"}},
+		})
+	}
+}

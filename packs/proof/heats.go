@@ -1,0 +1,57 @@
+package proof
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+)
+
+// checkHeats sees that every heat is done by a step, that what is drawn off hot
+// goes back hot, and that the joint is measured while it is apart.
+func (r *report) checkHeats() {
+	for _, h := range r.job.Heats {
+		if h.Pull != nil && h.PulledAt == nil {
+			r.problems.Add(h.At, "never-heated", h.Mark+" is drawn off at no step", "heat: ["+h.Base+"] at the step that removes "+h.PartName())
+		}
+		if h.PutOn != nil && h.PutOnAt == nil {
+			r.problems.Add(h.At, "never-heated", h.Mark+" is put on at no step", "heat: ["+h.Base+"] at the step that fits "+h.PartName())
+		}
+		r.checkWayBack(h)
+		r.checkRead(h)
+	}
+}
+
+// checkWayBack sees that a part which came off hot does not go back cold.
+func (r *report) checkWayBack(h *job.Heat) {
+	if h.Hub == nil || h.PulledAt == nil || h.PutOn != nil {
+		return
+	}
+	for _, s := range r.job.Sections {
+		for _, st := range s.Steps {
+			for _, m := range st.Fit {
+				if m.Part == h.Hub {
+					r.problems = append(r.problems, source.Problem{
+						Pos: h.At, Severity: source.Error, Code: "back-cold",
+						Message: h.Hub.Name + " is drawn off hot and goes back at " + st.Name() + ", and " + h.Mark + " does not say how hot",
+						Help:    []string{"put-on: {by: oven, clearance: 0.10 mm}"},
+						See:     []source.Also{{Pos: m.At, What: "goes back here"}},
+					})
+				}
+			}
+		}
+	}
+}
+
+// checkRead sees that bore and seat are read while the joint is apart.
+func (r *report) checkRead(h *job.Heat) {
+	for _, d := range []*job.Dim{h.Fit.Bore, h.Fit.Seat} {
+		if d == nil || d.FoundAt == nil {
+			continue
+		}
+		early := h.PulledAt != nil && d.FoundAt.Index <= h.PulledAt.Index
+		late := h.PutOnAt != nil && d.FoundAt.Index >= h.PutOnAt.Index
+		if early || late {
+			r.problems.Add(d.FoundPos(), "read-together", d.Mark+" is read at "+d.FoundAt.Name()+", while "+h.PartName()+" sits on its seat",
+				"measure it after the part is drawn off and before it is put on")
+		}
+	}
+}

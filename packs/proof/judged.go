@@ -1,0 +1,39 @@
+package proof
+
+import (
+	"matchmark/packs/job"
+	"slices"
+)
+
+// checkJudged sees that a set that is judged by readings is judged once, after the
+// last of them and before the first piece goes back, and renewed as a set.
+func (r *report) checkJudged() {
+	for _, s := range r.job.Sets {
+		if len(s.JudgedBy) == 0 {
+			continue
+		}
+		at := s.JudgedAt
+		if at == nil {
+			r.problems.Add(s.At, "not-judged", "no step decides whether the pieces of "+s.Mark+" go back", "judge: ["+s.Base+"] at the step below its last reading")
+			continue
+		}
+		for _, d := range s.JudgedBy {
+			if d.FoundAt != nil && d.FoundAt.Index > at.Index {
+				r.problems.AddWith(s.JudgedNamed, "taken-later", at.Name()+" judges "+s.Mark+" by "+d.Mark+", which is read only at "+d.FoundAt.Name(), d.FoundAt.At, "read here",
+					"move judge: ["+s.Base+"] to a step below it")
+				break
+			}
+		}
+		for _, p := range s.Members {
+			if p.Renew != "as set" {
+				r.problems.AddWith(s.At, "not-as-set", s.Mark+" is judged as a whole, but "+p.Called()+" is not renewed as a set", p.At, "the part", "renew: as set")
+				break
+			}
+			if i := slices.IndexFunc(p.Back, func(m *job.Move) bool { return m.Step.Index <= at.Index }); i >= 0 {
+				r.problems.AddWith(s.JudgedNamed, "judged-late", at.Name()+" judges "+s.Mark+", but "+p.Called()+" is back at "+p.Back[i].Step.Name(), p.Back[i].At, "put back here",
+					"judge it at a step above that")
+				break
+			}
+		}
+	}
+}

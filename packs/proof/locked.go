@@ -1,0 +1,30 @@
+package proof
+
+import "matchmark/packs/source"
+
+// checkLocked warns of parts that are moved while a lock is not on yet, or off
+// again.
+func (r *report) checkLocked() {
+	for _, x := range r.job.Isolations {
+		if x.LockedAt == nil || x.UnlockedAt == nil {
+			continue
+		}
+		for _, s := range r.job.Sections {
+			for _, st := range s.Steps {
+				if st.Idle() || st.Index >= x.LockedAt.Index && st.Index <= x.UnlockedAt.Index {
+					continue
+				}
+				lock, does := x.LockedAt, "is not locked before "
+				if st.Index > x.UnlockedAt.Index {
+					lock, does = x.UnlockedAt, "is unlocked at "
+				}
+				r.problems = append(r.problems, source.Problem{
+					Pos: st.At, Severity: source.Warning, Code: "not-locked",
+					Message: st.Name() + " works on parts, but the isolation " + source.Quote(x.Key) + " " + does + lock.Name(),
+					Help:    []string{"move one of the two steps, or the reverse: line"}, See: []source.Also{{Pos: lock.At, What: "the lock"}},
+				})
+				return
+			}
+		}
+	}
+}

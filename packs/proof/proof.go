@@ -1,0 +1,66 @@
+// Package proof holds the laws of an order of work: what must be so on the walk
+// through a job, in taking apart and in putting back alike. Each law stands in a
+// file of its own, looks at the walk alone and knows no other law.
+package proof
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/packs/walk"
+)
+
+// A Law is one thing that must be so.
+type Law struct {
+	Name  string
+	Says  string // what must be so, in one sentence
+	check func(*report)
+}
+
+// A report is what one law finds on a walk.
+type report struct {
+	walk     *walk.Walk
+	job      *job.Job
+	problems source.Problems
+}
+
+// Laws are all laws, in the order in which they are looked at.
+var Laws = []Law{
+	{"pieces", "a piece that is taken off is on, one that goes back is off, and all is back at the end", (*report).pieces},
+	{"fastened", "what is loosened, or has a fastener put back, is tight at the end", (*report).fastened},
+	{"for-now", "what is fitted for now comes out again", (*report).forNow},
+	{"order", "a step stands below the steps that it comes after, and no steps wait for each other", (*report).checkOrder},
+	{"inputs", "what is decided or worked out by a reading comes after that reading", (*report).checkBranches},
+	{"left-alone", "nobody turns an adjuster that stays as it is", (*report).checkLeftAlone},
+	{"read-in-time", "a reading is taken before the act that ends it, and set when all that it hangs on is back and tight", (*report).readings},
+	{"after", "what an author says of the order is all that binds a step", (*report).checkAfter},
+	{"emptied", "every container is filled by a step and emptied by one, and is empty where it must be", (*report).containers},
+	{"kept", "what is taken off can be told apart where it lies", (*report).checkKept},
+	{"sets", "a matched set stays whole", (*report).checkSets},
+	{"judged", "a set is judged after its last reading and before its first piece goes back", (*report).checkJudged},
+	{"locked", "parts are moved only while every isolation is locked", (*report).checkLocked},
+	{"words", "the words of a step say what its keys say", (*report).checkWords},
+	{"used", "what is defined is used, and what is measured is set", (*report).checkPairs},
+	{"back-words", "a put-back row has something to put back", (*report).checkBackWords},
+	{"pairs", "what is locked is unlocked, what is opened is closed, and every permit is asked for", (*report).checkGuards},
+	{"cautions", "heating and lifting carry their signs, hot work and entry a permit", (*report).checkCautions},
+	{"heats", "every heat is done, what came off hot goes back hot, and its seat is read while it is apart", (*report).checkHeats},
+	{"lifts", "every lift is made by a step that moves what hangs on it", (*report).checkLifts},
+	{"heavy", "nobody lifts more by hand than the site allows", (*report).checkHeavy},
+	{"stamped", "a number is read off the part that stays", (*report).checkStamped},
+}
+
+// All looks at every law.
+func All(w *walk.Walk) source.Problems {
+	var out source.Problems
+	for _, l := range Laws {
+		out = append(out, l.Check(w)...)
+	}
+	return out
+}
+
+// Check lists what breaks one law.
+func (l Law) Check(w *walk.Walk) source.Problems {
+	r := &report{walk: w, job: w.Job}
+	l.check(r)
+	return r.problems
+}

@@ -1,0 +1,108 @@
+package proof
+
+import (
+	"matchmark/packs/job"
+	"regexp"
+	"slices"
+	"strings"
+)
+
+// What the author tells the mechanic in words and what the keys say must be the
+// same: a thread the wrong way round breaks studs, an old seal goes back as new.
+
+var leftHand = regexp.MustCompile(`(?i)\bleft[- ]?hand`)
+
+// checkWords compares the words of each step with the keys of the parts it moves.
+func (r *report) checkWords() {
+	for _, s := range r.job.Sections {
+		for _, st := range s.Steps {
+			r.checkHand(st)
+			for _, m := range st.Fit {
+				if m.Part.Renew == "" && !m.New && callsNew(st.Do, m.Part.Name) && !fitsNew(st, m.Part.Name) {
+					r.problems.AddWith(st.At, "not-new", "the words of "+st.Name()+" speak of a new "+lowerName(m.Part.Name)+", but the part is not renewed", m.Part.At, "the part",
+						"renew: always at the part, or take the word out")
+				}
+			}
+		}
+	}
+}
+
+// checkHand sees that a left-hand thread is told where it is turned, and that
+// what is told to be one is one.
+func (r *report) checkHand(st *job.Step) {
+	if st.Undoes != nil {
+		return // speaks as the step that it undoes
+	}
+	var left *job.Part
+	moved := false // something with a thread
+	for _, p := range turned(st) {
+		moved = moved || p.Thread != nil || p.Fastens()
+		if p.Left {
+			left = p
+		}
+	}
+	says := leftHand.MatchString(st.Do) || leftHand.MatchString(st.Missed)
+	switch {
+	case left != nil && !says:
+		r.problems.WarnWith(st.At, "hand-not-said", left.Called()+" has a left-hand thread, and "+st.Name()+" does not say so", left.At, "the part",
+			"missed: left-hand thread")
+	case says && left == nil && moved:
+		p := turned(st)[0]
+		r.problems.WarnWith(st.At, "hand-not-kept", st.Name()+" speaks of a left-hand thread, but none of its parts has one", p.At, "the part",
+			"hand: left at the part, or take the words out")
+	}
+}
+
+// turned lists the parts that a step moves, loosens or tightens.
+func turned(st *job.Step) []*job.Part {
+	var out []*job.Part
+	for _, m := range append(append([]*job.Move{}, st.Remove...), st.Fit...) {
+		out = append(out, m.Part)
+	}
+	for _, f := range append(append([]job.Fastening{}, st.Loosen...), st.Tighten...) {
+		out = append(out, f.Parts()...)
+	}
+	return out
+}
+
+// callsNew reports whether a text speaks of a new part of that name: the word new,
+// and within three words the last word of the name. What stands behind a comma or a
+// full stop is another part: on a new O-ring, then the plate.
+func callsNew(text, name string) bool {
+	for _, clause := range strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return strings.ContainsRune(",.;:()", r) }) {
+		if newWithin(strings.Fields(clause), name) {
+			return true
+		}
+	}
+	return false
+}
+
+// newWithin is callsNew for the words between two commas.
+func newWithin(words []string, name string) bool {
+	parts := strings.Fields(strings.ToLower(name))
+	if len(parts) == 0 {
+		return false
+	}
+	last := parts[len(parts)-1]
+	for i, w := range words {
+		if w != "new" {
+			continue
+		}
+		for _, v := range words[i+1 : min(i+4, len(words))] {
+			if v == last || v == last+"s" {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// fitsNew reports whether a step fits a new part that is called by the same word:
+// the words may be about that one.
+func fitsNew(st *job.Step, name string) bool {
+	word := strings.ToLower(name[strings.LastIndex(name, " ")+1:])
+	return slices.ContainsFunc(st.Fit, func(m *job.Move) bool { return m.New && strings.Contains(strings.ToLower(m.Part.Name), word) })
+}
+
+// lowerName is a name within a sentence.
+func lowerName(name string) string { return strings.ToLower(name[:1]) + name[1:] }

@@ -1,0 +1,164 @@
+package putback
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"slices"
+)
+
+// undo is the section that puts a section back, nil if nothing has to be.
+func (b *undoer) undo(s *job.Section, at source.Pos) *job.Section {
+	back := &job.Section{At: at, Name: s.Name, Place: s.Place, Back: true}
+	for i := len(s.Steps) - 1; i >= 0; i-- {
+		if row := b.undoStep(s.Steps[i], back); row != nil {
+			back.Steps = append(back.Steps, row)
+		}
+	}
+	if len(back.Steps) == 0 {
+		return nil
+	}
+	return back
+}
+
+// undoStep is the row that undoes one step: fit what it removed, tighten what it
+// loosened, set what it measured.
+func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
+	row := &job.Step{
+		At: st.At, Key: st.Key, Place: st.Place, Section: in, Back: true, Undoes: st,
+		Do: st.PutBack.Value, Verbs: job.Undone(st.Verbs), Missed: st.Missed, Bench: st.Bench,
+	}
+	b.undoMoves(st, row)
+	for _, d := range st.Measure {
+		switch {
+		case d.Left == nil:
+			if !d.WatchedOnly() {
+				row.Recall = append(row.Recall, d)
+			}
+		case d.LeftAt == nil:
+			d.LeftAt = row
+			row.Set = append(row.Set, d)
+		}
+	}
+	closeAgain(st, row)
+	heatAgain(st, row)
+	liftBack(st, row)
+	if len(row.Fit) == 0 && len(row.Set) == 0 && len(row.Recall) == 0 && len(row.Close) == 0 && len(row.Tighten) == 0 && row.Do == "" {
+		return nil
+	}
+	for _, c := range st.BackCaution {
+		c.Steps = append(c.Steps, row)
+		row.Cautions = append(row.Cautions, c)
+	}
+	return row
+}
+
+// undoMoves fits what a step removed and no written step fits, and tightens what
+// it loosened, last first. A part that is scrapped for good stays away.
+func (b *undoer) undoMoves(st, row *job.Step) {
+	for i := len(st.Remove) - 1; i >= 0; i-- {
+		off := st.Remove[i]
+		if b.stock[off] == 0 || off.To.Scrap && !off.Part.ComesNew() {
+			continue
+		}
+		fit := &job.Move{At: off.At, Step: row, Part: off.Part, N: b.stock[off]}
+		fit.ComesFrom(off)
+		b.stock[off] = 0
+		off.Part.Back = append(off.Part.Back, fit)
+		row.Fit = append(row.Fit, fit)
+	}
+	if len(row.Fit) > 0 {
+		row.People, row.OnHook = st.People, st.OnHook
+	}
+	for i := len(st.Loosen) - 1; i >= 0; i-- {
+		if f := st.Loosen[i]; !has(b.tight, f) {
+			row.Tighten = append(row.Tighten, f)
+		}
+	}
+}
+
+func has(list []job.Fastening, f job.Fastening) bool {
+	for _, g := range list {
+		if f.Same(g) {
+			return true
+		}
+	}
+	return false
+}
+
+// tightened lists what written steps tighten.
+func (b *undoer) tightened() []job.Fastening {
+	var out []job.Fastening
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			out = append(out, st.Tighten...)
+		}
+	}
+	return out
+}
+
+// tightenFitted lets the generated row that puts the last fastener of a joint back
+// tighten it, where no step loosens or tightens that joint by name.
+func (b *undoer) tightenFitted() {
+	told := map[*job.Joint]bool{}
+	place := map[*job.Step]int{}
+	for _, s := range b.job.Sections {
+		for _, st := range s.Steps {
+			place[st] = len(place)
+			for _, f := range append(append([]job.Fastening{}, st.Loosen...), st.Tighten...) {
+				told[f.Joint] = true
+			}
+		}
+	}
+	for _, j := range b.job.Joints {
+		var last *job.Move
+		for _, p := range j.Parts {
+			for _, m := range p.Back {
+				if last == nil || place[m.Step] > place[last.Step] {
+					last = m
+				}
+			}
+		}
+		if last != nil && !told[j] && last.Step.Undoes != nil {
+			last.Step.Tighten = append(last.Step.Tighten, job.Fastening{At: last.At, Joint: j})
+		}
+	}
+}
+
+// closeAgain lets a put-back row close what its step opened, unless another step
+// does.
+func closeAgain(st, row *job.Step) {
+	for i := len(st.Open) - 1; i >= 0; i-- {
+		if o := st.Open[i]; o.ClosedAt == nil {
+			o.ClosedAt = row
+			row.Close = append(row.Close, o)
+		}
+	}
+}
+
+// heatAgain lets a put-back row put on hot what its step drew off hot, with the
+// permits of that step, unless another step does.
+func heatAgain(st, row *job.Step) {
+	for _, h := range st.Heats {
+		if _, on := h.MovedBy(row); !on || h.PutOn == nil || h.PutOnAt != nil {
+			continue
+		}
+		h.PutOnAt = row
+		row.Heats = append(row.Heats, h)
+		for _, p := range st.Permits {
+			p.Steps = append(p.Steps, row)
+			row.Permits = append(row.Permits, p)
+		}
+	}
+}
+
+// liftBack lets a put-back row make the lifts again with which its step took off
+// what the row puts back.
+func liftBack(st, row *job.Step) {
+	for _, l := range st.Lifts {
+		if slices.ContainsFunc(row.Fit, func(m *job.Move) bool {
+			return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p == m.Part || m.Part.Within(p) })
+		}) {
+			row.Makes(l)
+		}
+	}
+}

@@ -1,0 +1,85 @@
+package walk
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/packs/units"
+)
+
+// Note writes into the job what the sheets print of the walk: which step ends a
+// reading, where a torque is not the last one, when a step is done, what binds it
+// and where it may be moved, and the hours until it is done.
+func (w *Walk) Note() {
+	for _, d := range w.Job.Dims {
+		w.hangsOn[d] = HangsOn(d)
+		for _, l := range w.Losses(d) {
+			if d.LastChance == nil {
+				d.LastChance = l.Step
+			}
+			w.lostAt[d] = append(w.lostAt[d], l.Step)
+		}
+	}
+	for _, e := range w.Events {
+		if f := e.Grip; e.Verb == job.DoTighten && f.Joint != nil && w.ForNow(f, e) > 0 {
+			i := slices.IndexFunc(e.Step.Tighten, func(x job.Fastening) bool { return x.Same(f) })
+			e.Step.Tighten[i].Final, e.Step.Tighten[i].On = w.LastTorque(f.Joint, e.Step), w.ForNow(f, e)
+		}
+	}
+	total := units.Whole(0)
+	for _, st := range w.Steps {
+		w.branch(st)
+		if st.Hours != nil {
+			total = total.Add(*st.Hours)
+			sum := total
+			st.HoursSoFar = &sum
+		}
+	}
+	w.Job.Hours = total
+	w.deferred()
+	w.bind()
+}
+
+// branch notes by which reading it is decided whether a step is done, and whether
+// it is printed in a table.
+func (w *Walk) branch(st *job.Step) {
+	if st.Undoes != nil {
+		if st.Undoes.If != nil {
+			st.OnlyIf = st.Undoes
+		}
+		st.Table = st.Undoes.Table && st.BeyondRow() == ""
+	} else {
+		st.Table = st.Table && st.NotInTable() == ""
+	}
+	if a := st.If; a != nil && a.Dim != nil {
+		found, left := ReadBefore(a.Dim, st)
+		a.Left = left && (!found || a.Dim.LeftAt.Index > a.Dim.FoundAt.Index)
+	}
+	if u := st.Until; u != nil && u.Dim != nil {
+		u.Left = slices.Contains(st.Set, u.Dim)
+	}
+}
+
+// ReadBefore reports whether a dimension is read as found, and as left, at a step
+// before another.
+func ReadBefore(d *job.Dim, st *job.Step) (found, left bool) {
+	return d.FoundAt != nil && d.FoundAt.Index < st.Index, d.LeftAt != nil && d.LeftAt.Index < st.Index
+}
+
+// deferred lists the work that waits until the machine has run: the steps that say
+// so, and the joints that are tightened again.
+func (w *Walk) deferred() {
+	for _, st := range w.Steps {
+		if st.Later != "" && st.Undoes == nil {
+			w.Job.Deferred = append(w.Job.Deferred, &job.Deferred{At: st.At, When: st.Later, Step: st})
+		}
+	}
+	for _, j := range w.Job.Joints {
+		for _, t := range j.Stages {
+			if when, ok := strings.CutPrefix(t, "again after "); ok {
+				w.Job.Deferred = append(w.Job.Deferred, &job.Deferred{At: j.At, When: "after " + when, Joint: j})
+			}
+		}
+	}
+}
