@@ -13,7 +13,18 @@ import (
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
 	"cmd/matchmark": {"packs", "packs/job", "packs/keep", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
-	"templates":     {"packs/job", "packs/source", "packs/reading", "packs/units", "packs/thread", "packs/shim", "packs/fit", "packs/lift", "packs/heat", "packs/joint", "packs/align", "layout", "layout/draw", "layout/sign"},
+
+	"templates": {"templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet",
+		"packs/job", "packs/source", "packs/reading", "packs/heat", "layout", "layout/sign"},
+	"templates/step":      {"templates/words", "templates/block", "templates/dimension", "templates/liftsheet", "templates/heatsheet", "packs/job", "packs/reading", "layout", "layout/draw"},
+	"templates/liftsheet": {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/lift", "layout"},
+	"templates/heatsheet": {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/fit", "packs/heat", "layout"},
+	"templates/dimension": {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/reading", "packs/units", "packs/shim", "layout", "layout/draw"},
+	"templates/block":     {"templates/words", "packs/job", "layout", "layout/sign"},
+	"templates/picture":   {"templates/words", "templates/figure", "packs/job", "packs/lift", "packs/heat", "layout", "layout/draw"},
+	"templates/figure":    {"packs/job", "packs/fit", "packs/heat"},
+	"templates/words":     {"packs/reading"},
+
 	"packs":         {"packs/job", "packs/choose", "packs/blocks", "packs/hazard", "packs/keep", "packs/proof", "packs/putback", "packs/walk", "packs/source", "packs/units", "packs/def", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
 	"packs/choose":  {"packs/def", "packs/job", "packs/source"},
 	"packs/putback": {"packs/job", "packs/source"},
