@@ -18,6 +18,7 @@ var arrows = map[string][]string{
 	"packs/reading": {"packs/units"},
 	"packs/def":     {"packs/source", "packs/units", "packs/reading"},
 	"packs/shim":    {"packs/units"},
+	"packs/lift":    {"packs/units"},
 	"packs/heat":    {"packs/fit"},
 	"packs/joint":   {"packs/thread"},
 	"layout/draw":   {"layout"},

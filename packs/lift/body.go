@@ -57,7 +57,7 @@ func Weigh(sections []Section) (Body, error) {
 		b.Working = append(b.Working, sectionWorking(s, m, x))
 	}
 	if total-slop <= 0 {
-		return Body{}, Refusals{*refuse("sections", "look at the cuts and at the tolerances", "the sections come to %.1f ± %.1f kg, which may leave nothing", total, slop)}
+		return Body{}, Refusals{*refuse("sections", "look at the cuts and at the tolerances", "the sections come to %v ± %s, which may leave nothing", Kg(total), Kg(slop).Up())}
 	}
 	b.Mass, b.MassTolerance = Kg(total), Kg(slop)
 	b.CoG = Mm(moment / total)

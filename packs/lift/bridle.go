@@ -51,6 +51,7 @@ func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
 		if tension, even, no = b.share(r); no != nil {
 			return state{}, no
 		}
+		s.uneven = b.sharing != TwoCarry && r.slackest() > lengthSlack
 	} else if no := b.slackLeg(r); no != nil {
 		return state{}, no
 	}
@@ -60,7 +61,7 @@ func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
 			l.even = even[i] * b.weight
 		}
 		if l.angle < flattest-angleSlack {
-			return state{}, refuse(b.field, "lift the hook or use longer legs; 60° is the aim", "leg %q stands %v from horizontal, under 30°", b.names[i], l.angle)
+			return state{}, refuse(b.field, "lift the hook or use longer legs; 60° is the aim", "leg %q stands %s from horizontal, under 30°", b.names[i], l.angle.Down())
 		}
 		s.press = max(s.press, l.tension*r.us[i].across(r.up).size())
 		s.lines = append(s.lines, l)
@@ -88,8 +89,13 @@ func (b bridle) share(r resting) (tension, even []float64, no *Refusal) {
 		factor = b.skew
 	}
 	for i := range tension {
-		// Statics bound every leg, so a convention above that bound is cut to it.
+		// Statics bound every leg, so a convention above that bound is cut to it. Where
+		// a leg hangs slack by the stated lengths they leave one answer, and no
+		// convention takes a load away from a leg that carries.
 		tension[i] = min(even[i]*factor, tension[i])
+		if r.slackest() > lengthSlack {
+			tension[i] = max(tension[i], r.t[i])
+		}
 	}
 	return tension, even, nil
 }
@@ -101,7 +107,7 @@ func (b bridle) slackLeg(r resting) *Refusal {
 			continue
 		}
 		return refuse(b.field, "look at the lengths and at the centre of gravity, or leave the leg out",
-			"leg %q hangs slack, by %.0f mm", b.names[i], r.slack[i])
+			"leg %q hangs slack, by %s", b.names[i], Mm(r.slack[i]).Up())
 	}
 	return nil
 }
@@ -112,7 +118,7 @@ func (b bridle) unmet(lengths []float64) *Refusal {
 		for j := i + 1; j < len(b.picks); j++ {
 			s := b.picks[j].sub(p).size()
 			if lengths[i]+lengths[j] <= s {
-				return refuse(b.field, "use longer legs", "legs %q and %q are %.0f mm together and their picks %.0f mm apart, so they do not meet", b.names[i], b.names[j], lengths[i]+lengths[j], s)
+				return refuse(b.field, "use longer legs", "legs %q and %q are %s together and their picks %s apart, so they do not meet", b.names[i], b.names[j], Mm(lengths[i]+lengths[j]).Down(), Mm(s).Up())
 			}
 		}
 	}

@@ -21,7 +21,7 @@ func (a *account) cautions() {
 		}
 	}
 	if h := a.r.Headroom; h != nil && h.Spare < 0 {
-		a.caution(NoReach, "headroom", true, "the hook would have to go %v high, %v more than it does", h.Needed, -h.Spare)
+		a.caution(NoReach, "headroom", true, "the hook would have to go %s high, %s more than it does", h.Needed.Up(), (-h.Spare).Up())
 	} else if h == nil {
 		a.caution(NoHeadroom, "headroom", false, "the headroom is not looked at")
 	}
@@ -32,6 +32,9 @@ func (a *account) cautions() {
 	}
 	if a.p.Sharing != TwoCarry {
 		a.caution(NamedSharing, "sharing", false, "four legs are counted otherwise than two carrying, by %s: %s", a.p.DecidedBy, a.p.Reason)
+		if a.uneven() {
+			a.caution(UnevenLegs, "sharing", false, "with these lengths one of the four legs hangs slack, so the way of sharing that was named does not hold, and the legs that carry are counted with what they do carry")
+		}
 	}
 }
 
@@ -48,15 +51,15 @@ func (a *account) hanging() {
 		_, part, k, _ := a.leg(i)
 		field := fmt.Sprintf("%s[%d]", part, k)
 		if l.Flattest < cautionAngle-angleSlack {
-			a.caution(FlatLeg, field, false, "leg %q stands %v from horizontal, under 45°; 60° is the aim", l.Name, l.Flattest)
+			a.caution(FlatLeg, field, false, "leg %q stands %s from horizontal, under 45°; 60° is the aim", l.Name, l.Flattest.Down())
 		} else if l.Flattest < aimAngle-angleSlack {
-			a.caution(BelowAim, field, false, "leg %q stands %v from horizontal; 60° is the aim", l.Name, l.Flattest)
+			a.caution(BelowAim, field, false, "leg %q stands %s from horizontal; 60° is the aim", l.Name, l.Flattest.Down())
 		}
 		if l.Slack > lengthSlack {
-			a.caution(SlackLeg, field, false, "leg %q hangs %v slack; the others carry it all", l.Name, l.Slack)
+			a.caution(SlackLeg, field, false, "leg %q hangs %s slack; the others carry it all", l.Name, l.Slack.Up())
 		}
 		if len(a.p.Picks) < 4 && float64(l.Low) < nearlySlackShare*a.s.gross {
-			a.caution(NearlySlack, field, false, "leg %q carries only %v", l.Name, l.Low)
+			a.caution(NearlySlack, field, false, "leg %q carries only %s", l.Name, l.Low.Down())
 		}
 	}
 	for _, k := range a.p.Picks {

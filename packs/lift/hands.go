@@ -76,7 +76,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 	for i, m := range r.Most {
 		if m > p.MayCarry {
 			rs = append(rs, *refuse(fmt.Sprintf("grips[%d]", i), "take hold farther from the centre of gravity, take another person, or use a hoist",
-				"whoever is at %q carries up to %v and may carry %v", p.Grips[i].Name, m, p.MayCarry))
+				"whoever is at %q carries up to %s and may carry %s", p.Grips[i].Name, m.Up(), p.MayCarry.Down()))
 		}
 		r.Drawing.Picks = append(r.Drawing.Picks, p.Grips[i].At)
 	}
@@ -96,7 +96,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 
 // teamMessage words that the load is over the guide, and who decided on it.
 func (p HandPlan) teamMessage(weight, team Kg) string {
-	s := fmt.Sprintf("%d people who may carry %v each can lift about %v together, and the load is up to %v", len(p.Grips), p.MayCarry, team, weight)
+	s := fmt.Sprintf("%d people who may carry %s each can lift about %s together, and the load is up to %s", len(p.Grips), p.MayCarry.Down(), team.Down(), weight.Up())
 	if p.DecidedBy != "" && p.Reason != "" {
 		s += fmt.Sprintf("; decided by %s: %s", p.DecidedBy, p.Reason)
 	}
@@ -124,7 +124,7 @@ func (p HandPlan) shares(g vec, weight float64) ([]Kg, *Refusal) {
 		picks = append(picks, vecOf(k.At))
 	}
 	if !between(picks, g) {
-		return nil, refuse("load.cog", "take hold on both sides of it", "the centre of gravity at x %.0f, y %.0f mm does not lie between the grips", g.x, g.y)
+		return nil, refuse("load.cog", "take hold on both sides of it", "the centre of gravity at x %v, y %v does not lie between the grips", Mm(g.x), Mm(g.y))
 	}
 	switch len(picks) {
 	case 1:

@@ -98,7 +98,7 @@ func (h Hardware) reductions(field string, u vec) ([]Reduction, *Refusal) {
 	}
 	left, ok := rung(ladder, angle)
 	if !ok {
-		return nil, refuse(field+".kind", "use gear made for that pull, such as a swivel eye, or steeper legs", "%q is pulled %v off its axis and is rated up to %v", h.Name, angle, ladder[len(ladder)-1].upTo)
+		return nil, refuse(field+".kind", "use gear made for that pull, such as a swivel eye, or steeper legs", "%q is pulled %s off its axis and is rated up to %s", h.Name, angle.Up(), ladder[len(ladder)-1].upTo.Down())
 	}
 	return []Reduction{{why + " " + angle.String(), left, source}}, nil
 }
@@ -112,7 +112,7 @@ func (h Hardware) own(field string) ([]step, *Refusal) {
 	for i, r := range h.Ladder {
 		rising := i == 0 || r.UpTo > h.Ladder[i-1].UpTo && r.Left <= h.Ladder[i-1].Left
 		if !finite(float64(r.UpTo), float64(r.Left)) || r.UpTo < 0 || r.Left <= 0 || r.Left > 1 || !rising {
-			return nil, refuse(field+".ladder", "go from the smallest angle up, each with the same share or less, none above 100 %", "step %d of %q leaves %s up to %v", i+1, h.Name, r.Left.Percent(), r.UpTo)
+			return nil, refuse(field+".ladder", "go from the smallest angle up, each with the same share or less, none above 100 %", "step %d of %q leaves %s up to %v", i+1, h.Name, r.Left.PercentDown(), r.UpTo)
 		}
 		out = append(out, step{r.UpTo, r.Left})
 	}

@@ -174,7 +174,7 @@ func (s Sling) basket(field string, basis Basis, reach float64) ([]Reduction, *R
 		return nil, no
 	}
 	if half > 60+angleSlack {
-		return nil, refuse(field+".spread", "use a longer sling", "the parts of basket %q stand %v from horizontal, under 30°", s.Name, 90-half)
+		return nil, refuse(field+".spread", "use a longer sling", "the parts of basket %q stand %s from horizontal, under 30°", s.Name, (90 - half).Down())
 	}
 	rs := []Reduction{{"basket, two parts", 2 * Ratio(math.Cos(radians(half))), basketUS}}
 	if basis == EN {

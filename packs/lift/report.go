@@ -78,11 +78,15 @@ func (a *account) legWorking(i int, leg LegResult) {
 
 // sharingFormula names how four legs were counted.
 func (a *account) sharingFormula() (formula, source string) {
+	slack := ""
+	if a.uneven() {
+		slack = ", not less than by the stated lengths, with which one leg hangs slack"
+	}
 	switch a.p.Sharing {
 	case ThreeOfFour:
-		return "T = even share × 4/3", "convention, as US alloy chain tables rate a quad like a triple, Ohio Administrative Code 4123:1-3-08"
+		return "T = even share × 4/3" + slack, "convention, as US alloy chain tables rate a quad like a triple, Ohio Administrative Code 4123:1-3-08"
 	case Skew:
-		return "T = even share × skew factor", "convention, GL Noble Denton 0027/ND rev 11, 5.6.12, matched slings"
+		return "T = even share × skew factor" + slack, "convention, GL Noble Denton 0027/ND rev 11, 5.6.12, matched slings"
 	default:
 		return "T = the most of all balanced sets of four legs, two carrying", statics + "; two legs counted also by US Navy training manuals 14080 and 14251"
 	}

@@ -18,7 +18,10 @@ package lift
 // Refused: lengths that cannot meet; a centre of gravity above the line of two
 // picks, where the load would turn over; nothing left in balance.
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // resting is a position of balance in the load's own frame.
 type resting struct {
@@ -29,6 +32,9 @@ type resting struct {
 	// slack is by how much a leg is longer than the way from pick to hook.
 	slack []float64
 }
+
+// slackest gives by how much the loosest leg hangs slack.
+func (r resting) slackest() float64 { return slices.Max(r.slack) }
 
 // lengthSlack is the rounding allowed when leg ends are compared, mm.
 const lengthSlack = 1e-6

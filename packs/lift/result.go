@@ -127,6 +127,7 @@ const (
 	NoHeadroom   CautionCode = "no-headroom"
 	NamedSharing CautionCode = "named-sharing"
 	CriticalLift CautionCode = "critical"
+	UnevenLegs   CautionCode = "uneven-legs"
 )
 
 // A Scene holds the points of a scale drawing as the load hangs: z up, the centre

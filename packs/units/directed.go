@@ -11,19 +11,28 @@ package units
 // safe side of the same amount.
 
 import (
+	"math"
 	"math/big"
 	"strconv"
 )
 
 // computedFigures is how far a floating point result is trusted. Fifteen to
 // seventeen figures are held, and what a calculation of a few hundred steps loses
-// stays behind the twelfth: 75 % worked out as 75.00000000000001 % is 75 %.
-const computedFigures = 12
+// stays behind the twelfth: 75 % worked out as 75.00000000000001 % is 75 %. A
+// difference of two such results may leave dust where there is nothing: a load that
+// hangs level, worked out as 1e-14°, is not rounded up to 0.1° out of level.
+const (
+	computedFigures = 12
+	dust            = 1e-9
+)
 
 // Computed gives an amount that was worked out in floating point, in a unit, as a
-// quantity of twelve figures. ok is false where it is no ordinary number; the
-// quantity is then 0 of the unit.
+// quantity of twelve figures; less than a billionth of the unit is nothing. ok is
+// false where it is no ordinary number; the quantity is then 0 of the unit.
 func Computed(amount float64, unit Unit) (q Quantity, ok bool) {
+	if math.Abs(amount) < dust {
+		amount = 0
+	}
 	r, ok := new(big.Rat).SetString(strconv.FormatFloat(amount, 'e', computedFigures-1, 64))
 	if !ok {
 		return Quantity{Unit: unit}, false

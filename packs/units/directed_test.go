@@ -82,7 +82,7 @@ func TestComputedHoldsTwelveFigures(t *testing.T) {
 		q, _ := Computed(x, Kilogram)
 		off := new(big.Rat).Sub(q.Number.Rat(), new(big.Rat).SetFloat64(x))
 		d, _ := off.Float64()
-		if math.Abs(d) > 5.1e-12*math.Abs(x) {
+		if math.Abs(d) > 5.1e-12*math.Abs(x)+dust {
 			t.Fatalf("%g became %s", x, q.Text())
 		}
 	})
@@ -90,6 +90,11 @@ func TestComputedHoldsTwelveFigures(t *testing.T) {
 	q, _ := Computed(0.1+0.2, Millimetre)
 	if up, _ := q.RoundUp(Millimetre, 1); up.Text() != "0.3 mm" {
 		t.Errorf("0.1 + 0.2 up is %s", up.Text())
+	}
+	// A level load that came out 1e-14° off was told as hanging 0.1° out of level.
+	q, _ = Computed(1e-14, Degree)
+	if up, _ := q.RoundUp(Degree, 1); up.Text() != "0.0°" {
+		t.Errorf("1e-14° up is %s", up.Text())
 	}
 	for _, x := range []float64{math.NaN(), math.Inf(1), math.Inf(-1)} {
 		if q, ok := Computed(x, Pound); ok || q.Text() != "0 lb" {
