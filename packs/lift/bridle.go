@@ -29,9 +29,10 @@ type bridle struct {
 
 func (b bridle) sloping() []float64 { return b.lengths }
 
-func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
+// hang finds how the load comes to rest with its legs longer by the given amounts.
+func (b bridle) hang(g vec, longer []float64) (resting, *Refusal) {
 	if no := standing(b.picks, g); no != nil {
-		return state{}, no
+		return resting{}, no
 	}
 	lengths := make([]float64, len(b.lengths))
 	for i, l := range b.lengths {
@@ -42,7 +43,20 @@ func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
 	}
 	r, ok := rest(b.picks, lengths, g)
 	if !ok {
-		return state{}, b.unmet(lengths)
+		return resting{}, b.unmet(lengths)
+	}
+	return r, nil
+}
+
+func (b bridle) lean(g vec, longer []float64) (vec, *Refusal) {
+	r, no := b.hang(g, longer)
+	return r.up, no
+}
+
+func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
+	r, no := b.hang(g, longer)
+	if no != nil {
+		return state{}, no
 	}
 	s := state{hook: r.hook, up: r.up, hooks: []float64{b.weight}}
 	even, tension := r.t, r.t

@@ -74,7 +74,8 @@ type Plan struct {
 	Dynamic Ratio
 	// MaxTilt the load may hang out of level; 0 takes the published 2°.
 	MaxTilt Degree
-	// LengthError is how far one leg may be off its length; 0 takes 10 mm.
+	// LengthError is how far one leg may be off its length against the others; 0
+	// takes 10 mm.
 	LengthError Mm
 	// Crane is the hoist; SecondCrane the one over Picks[1] with TwoHooks.
 	Crane, SecondCrane Crane

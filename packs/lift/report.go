@@ -27,8 +27,8 @@ func (a *account) working(dynamicFrom string) {
 	t := a.r.Tilt
 	a.work("tilt", "angle between the load's own upright and the line from the centre of gravity to the hook", statics,
 		fig("along x, +x end down", float64(t.AlongX), "°"), fig("along y, +y end down", float64(t.AlongY), "°"),
-		fig("tilt", float64(t.Total), "°"), fig("most within tolerance", float64(t.Most), "°"), fig("drop", float64(t.Drop), "mm"))
-	a.work("tilt by a wrong leg length", "the same with one leg off by e", statics,
+		fig("tilt", float64(t.Total), "°"), fig("most within tolerance", float64(t.Within), "°"), fig("most with one leg off", float64(t.Most), "°"), fig("drop", float64(t.Drop), "mm"))
+	a.work("tilt by a wrong leg length", "the same with one leg long or short by e", statics,
 		fig("e", float64(a.r.LengthError), "mm"), fig("tilt", float64(a.r.ErrorTilt), "°"))
 	a.work("press between the picks", "C = T cos(angle from horizontal), the largest leg", statics,
 		fig("C", float64(a.r.Press), "kg"), fig("C", float64(a.r.Press.Newton()), "N"))

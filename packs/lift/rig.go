@@ -32,6 +32,8 @@ func (l line) u() vec { return l.top.sub(l.bottom).unit() }
 // gravity, with the sloping legs longer by the given amounts.
 type frame interface {
 	at(g vec, longer []float64) (state, *Refusal)
+	// lean gives the load's own upright alone, whatever its legs carry.
+	lean(g vec, longer []float64) (up vec, no *Refusal)
 	// sloping gives the settled lengths of the legs that can tilt the load.
 	sloping() []float64
 }

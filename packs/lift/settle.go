@@ -91,9 +91,9 @@ func names(legs []Leg) []string {
 	return out
 }
 
-// mostLean is how far drops may stand out of upright because bar and picks
+// mostSlant is how far drops may stand out of upright because bar and picks
 // differ; at 1° a drop carries 0.02 % more.
-const mostLean Degree = 1
+const mostSlant Degree = 1
 
 // check refuses drops that would not stay upright and equal.
 func (d drops) check(p *Plan) *Refusal {
@@ -104,8 +104,8 @@ func (d drops) check(p *Plan) *Refusal {
 		return refuse("legs", "take two equal drops", "the drops are %v and %v", p.Legs[0].Length, p.Legs[1].Length)
 	case d.a.z != d.b.z:
 		return refuse("picks", "take picks at one level, or a bridle with legs of its own for each", "a bar is computed for picks at one level, and these differ by %s", Mm(math.Abs(d.b.z-d.a.z)).Up())
-	case degrees(d.lean()) > mostLean:
-		return refuse("bar.length", "set the pins of the bar to the distance of the picks", "the bar of %v and the picks %v apart leave the drops %s out of upright", p.Bar.Length, Mm(d.span()), degrees(d.lean()).Up())
+	case degrees(d.slant()) > mostSlant:
+		return refuse("bar.length", "set the pins of the bar to the distance of the picks", "the bar of %v and the picks %v apart leave the drops %s out of upright", p.Bar.Length, Mm(d.span()), degrees(d.slant()).Up())
 	}
 	return nil
 }
