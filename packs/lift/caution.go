@@ -17,6 +17,11 @@ const looseMass = 0.10
 // nearly slack: common practice, no source.
 const nearlySlackShare = 0.05
 
+// ask books what has to be known before the lift may be made.
+func (a *account) ask(field, help, message string, args ...any) {
+	a.r.Unanswered = append(a.r.Unanswered, *refuse(field, help, message, args...))
+}
+
 // because names what takes most off a rating, empty where nothing does.
 func (c Component) because() string {
 	least := Reduction{Factor: 1}
@@ -44,6 +49,7 @@ func (a *account) cautions() {
 	}
 	a.hanging()
 	a.known()
+	a.seats()
 	if a.r.Critical {
 		if a.p.Rig == TwoHooks {
 			a.caution(CriticalLift, "criticalat", false, "critical lift: two hooks lift one load")
@@ -58,6 +64,15 @@ func (a *account) cautions() {
 			a.caution(UnevenLegs, "sharing", false, "with these lengths one of the four legs hangs slack, so the way of sharing that was named does not hold, and the legs that carry are counted with what they do carry")
 		}
 	}
+}
+
+// seats stops a lift of which a hook is not loaded in its saddle.
+func (a *account) seats() {
+	a.p.pieces(func(string, Sling) {}, func(field string, h Hardware) {
+		if h.Kind == Hook && h.Seat != Saddle {
+			a.caution(OffSaddle, field, true, "hook %q is loaded out of its saddle", h.Name)
+		}
+	})
 }
 
 // hanging looks at the position: level, angles, slack.
@@ -122,15 +137,10 @@ func (a *account) level() {
 func (a *account) known() {
 	l := a.p.Load
 	loose := float64(l.MassTolerance) / float64(l.Mass)
-	switch {
-	case l.Source == Estimated && l.MassTolerance == 0:
-		a.caution(LooseMass, "load.masstolerance", false, "the mass is estimated and has no tolerance")
-	case loose > looseMass && a.r.CraneShare >= a.p.CriticalAt:
+	if loose > looseMass && a.r.CraneShare >= a.p.CriticalAt {
 		a.caution(LooseMass, "load.masstolerance", false, "the mass is known within %s; so near what the crane may lift it has to be within %s", Ratio(loose).Percent(), Ratio(looseMass).PercentDown())
 	}
-	if l.CoGTolerance == (Point{}) {
-		a.caution(LooseCentre, "load.cogtolerance", false, "the centre of gravity has no tolerance")
-	}
+	a.decisions()
 	if massOf(a.p.Legs, nil)+massOf(a.p.TopLegs, a.p.TopGear)+float64(a.p.Bar.Mass) == 0 {
 		a.caution(NoGearWeight, "legs", false, "the slings and gear are counted as weighing nothing")
 	}

@@ -14,6 +14,9 @@ func Compute(p Plan) (*Result, error) {
 	if no != nil {
 		return nil, Refusals{*no}
 	}
+	if no := p.tooCalm(s.gross); no != nil {
+		return nil, Refusals{*no}
+	}
 	states, no := s.states(p.Load.CoGTolerance)
 	if no != nil {
 		return nil, Refusals{*no}
@@ -29,6 +32,8 @@ func Compute(p Plan) (*Result, error) {
 	a.cranes()
 	a.headroom()
 	a.weakest()
+	a.heat()
+	a.looks()
 	a.scene()
 	a.cautions()
 	a.working(from)

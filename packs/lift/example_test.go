@@ -11,7 +11,7 @@ import (
 func ExampleCompute() {
 	sling := lift.Sling{Name: "round sling", Rated: 2000, Fibre: lift.RoundSling, Hitch: lift.Straight}
 	plan := lift.Plan{
-		Load: lift.Load{Mass: 1200, Source: lift.Weighed, CoG: &lift.Point{X: 100, Z: -50}},
+		Load: lift.Load{Mass: 1200, Source: lift.Weighed, CoG: &lift.Point{X: 100, Z: -50}, CoGTolerance: lift.Point{X: 10, Y: 5, Z: 10}},
 		Rig:  lift.Bridle, Basis: lift.EN,
 		Picks:      []lift.Pick{{Name: "near", At: lift.Point{X: -500}}, {Name: "far", At: lift.Point{X: 500}}},
 		Legs:       []lift.Leg{{Name: "near", Sling: sling}, {Name: "far", Sling: sling}},

@@ -8,7 +8,7 @@ import (
 // left gives what a sling keeps of its rating in its hitch.
 func left(t *testing.T, s Sling, b Basis) float64 {
 	t.Helper()
-	rs, no := s.reductions("sling", b, 1000)
+	rs, no := s.reductions("sling", b, 1000, 0)
 	if no != nil {
 		t.Fatalf("refused: %v", no)
 	}
@@ -222,13 +222,13 @@ func TestGearIsRefused(t *testing.T) {
 		{"shackle pulled 95° off", "gear.offline", second(Hardware{Kind: Shackle, OffLine: 95}.reductions("gear", zUp))},
 		{"maker's ladder without its source", "gear.laddersource", second(Hardware{Kind: Shackle, Ladder: []Rung{{90, 0.5}}}.reductions("gear", zUp))},
 		{"maker's ladder that rises", "gear.ladder", second(Hardware{Kind: Shackle, Ladder: []Rung{{10, 0.5}, {90, 0.6}}, LadderSource: "x"}.reductions("gear", zUp))},
-		{"choke without its angle", "sling.chokeangle", second(Sling{Fibre: Web, Hitch: Choker}.reductions("sling", US, 1000))},
-		{"EN natural fibre choked", "sling.hitch", second(Sling{Fibre: NaturalRope, Hitch: Choker, ChokeAngle: 135}.reductions("sling", EN, 1000))},
-		{"basket without its spread", "sling.spread", second(sling.reductions("sling", US, 1000))},
-		{"basket parts flatter than 30°", "sling.spread", second(Sling{Fibre: Web, Hitch: Basket, Spread: 121}.reductions("sling", US, 1000))},
-		{"wire rope basket without its bend", "sling.around", second(Sling{Fibre: WireRope, Hitch: Basket, Parallel: true}.reductions("sling", US, 1000))},
-		{"wire rope on a body thinner than itself", "sling.around", second(Sling{Fibre: WireRope, Hitch: Basket, Parallel: true, Rope: 20, Around: 19}.reductions("sling", US, 1000))},
-		{"hook inside the body", "sling.around", second(Sling{Fibre: Web, Hitch: Basket, Around: 2100}.reductions("sling", US, 1000))},
+		{"choke without its angle", "sling.chokeangle", second(Sling{Fibre: Web, Hitch: Choker}.reductions("sling", US, 1000, 0))},
+		{"EN natural fibre choked", "sling.hitch", second(Sling{Fibre: NaturalRope, Hitch: Choker, ChokeAngle: 135}.reductions("sling", EN, 1000, 0))},
+		{"basket without its spread", "sling.spread", second(sling.reductions("sling", US, 1000, 0))},
+		{"basket parts flatter than 30°", "sling.spread", second(Sling{Fibre: Web, Hitch: Basket, Spread: 121}.reductions("sling", US, 1000, 0))},
+		{"wire rope basket without its bend", "sling.around", second(Sling{Fibre: WireRope, Hitch: Basket, Parallel: true}.reductions("sling", US, 1000, 0))},
+		{"wire rope on a body thinner than itself", "sling.around", second(Sling{Fibre: WireRope, Hitch: Basket, Parallel: true, Rope: 20, Around: 19}.reductions("sling", US, 1000, 0))},
+		{"hook inside the body", "sling.around", second(Sling{Fibre: Web, Hitch: Basket, Around: 2100}.reductions("sling", US, 1000, 0))},
 	} {
 		if c.no == nil {
 			t.Errorf("%s: not refused", c.name)

@@ -86,6 +86,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 		r.Cautions = append(r.Cautions, Caution{Code: OverTeam, Field: "load.mass", Stop: p.DecidedBy == "" || p.Reason == "",
 			Message: p.teamMessage(Kg(weight), r.Team)})
 	}
+	p.decisions(r)
 	if s := p.Load.Span; s != nil {
 		r.Drawing.Span = []Point{s.A, s.B}
 	}
@@ -107,6 +108,7 @@ func (p HandPlan) teamMessage(weight, team Kg) string {
 func (p HandPlan) check() Refusals {
 	c := &checker{p: &Plan{Load: p.Load}}
 	c.load()
+	c.lightly(named(p.DecidedBy, p.Reason))
 	if n := len(p.Grips); n < 1 || n > 3 {
 		c.refuse("grips", "name one to three; with more nobody can tell what each carries", "%d people lift by hand", n)
 	}

@@ -5,9 +5,11 @@ package lift
 // rungs the worse one counts.
 // Sources: shackle side load 100 % in line, 70 % at 45°, 50 % at 90°: makers'
 // shackle precautions, three agreeing. They also allow at most 120° between legs
-// in one bow, which legs of 30° and more from horizontal cannot pass. Shouldered eyebolt by the angle from its axis: 100 % to 5°, 80 % at
-// 15°, 65 % at 30° (eyebolt angular-load note), 25 % from 45° on (metric machinery
-// eyebolt table; the note prints 30 % at 45°, the lower one is taken).
+// in one bow, which legs of 30° and more from horizontal cannot pass. Shouldered
+// eyebolt by the angle from its axis: 100 % to 5°, 80 % at 15°, 65 % at 30° (eyebolt angular-load note), 25 % from 45° on (metric machinery
+// eyebolt table; the note prints 30 % at 45°, the lower one is taken). Hooks: 100 %
+// in the saddle, 86, 80 and 70 % at the stations outward, about 40 % at the tip
+// (course notes); no hook is meant to be loaded there, so the lift is stopped too.
 // Validity: shoulder seated, plane of the eye in line with the pull, thread in by
 // 1.5 diameters in steel; one leg to an eye.
 // Refused: side pull on a plain eyebolt; an angle over the last rung; a maker's
@@ -18,7 +20,7 @@ type HardwareKind int
 
 // The kinds of gear. The zero HardwareKind is refused.
 const (
-	// InLine gear is always pulled in line: links, rings, hooks, turnbuckles.
+	// InLine gear is always pulled in line: links, rings, turnbuckles.
 	InLine HardwareKind = iota + 1
 	// Shackle is reduced by OffLine.
 	Shackle
@@ -26,6 +28,21 @@ const (
 	ShoulderEyebolt
 	// PlainEyebolt takes no side pull.
 	PlainEyebolt
+	// Hook is reduced by Seat.
+	Hook
+)
+
+// A HookSeat says where in a hook the load sits.
+type HookSeat int
+
+// The seats, from the saddle to the tip in four stations. The zero HookSeat is
+// refused for a hook. A hook loaded anywhere but in its saddle stops the lift.
+const (
+	Saddle HookSeat = iota + 1
+	QuarterOut
+	HalfOut
+	ThreeQuartersOut
+	Tip
 )
 
 // Hardware is one piece of gear in a pull line.
@@ -39,6 +56,10 @@ type Hardware struct {
 	OffLine Degree
 	// Axis is the direction an eyebolt's thread points out of the load.
 	Axis Point
+	// Seat is where the load sits in a Hook.
+	Seat HookSeat
+	// Thread is the diameter of an eyebolt's thread; 0 where it is not known.
+	Thread Mm
 	// Ladder is the maker's own, from the smallest angle, and replaces ours.
 	Ladder       []Rung
 	LadderSource string
@@ -59,6 +80,7 @@ var (
 	shackleLadder = []step{{0, 1}, {45, 0.7}, {90, 0.5}}
 	eyeboltLadder = []step{{5, 1}, {15, 0.8}, {30, 0.65}, {90, 0.25}}
 	plainLadder   = []step{{5, 1}}
+	hookLadder    = []Ratio{1, 0.86, 0.80, 0.70, 0.40}
 )
 
 // reductions lists the factors on the rating when pulled along u, a unit vector
@@ -70,6 +92,14 @@ func (h Hardware) reductions(field string, u vec) ([]Reduction, *Refusal) {
 	switch h.Kind {
 	case InLine:
 		return nil, nil
+	case Hook:
+		if h.Seat < Saddle || h.Seat > Tip {
+			return nil, refuse(field+".seat", "say whether it sits in the saddle", "nothing says where in hook %q the load sits", h.Name)
+		}
+		if h.Seat == Saddle {
+			return nil, nil
+		}
+		return []Reduction{{"load out of the saddle", hookLadder[h.Seat-Saddle], "Hanford rigging course TR244C, hooks, as quoted by study notes"}}, nil
 	case Shackle:
 		ladder, angle = shackleLadder, h.OffLine
 		why, source = "side load", "shackle side-load table, makers' precautions"

@@ -95,6 +95,15 @@ func (p Kilopascal) Up() string {
 	return strings.Replace(directed(float64(p), units.Kilopascal, 1, units.Quantity.RoundUp), "kPa", "kN/m²", 1)
 }
 
+// up and down word a temperature in whole degrees, rounded into the band that holds.
+func (c Celsius) up() string {
+	return directed(float64(c), units.Celsius, 0, units.Quantity.RoundUp)
+}
+
+func (c Celsius) down() string {
+	return directed(float64(c), units.Celsius, 0, units.Quantity.RoundDown)
+}
+
 // A side is one of the two ways of rounding of units.Quantity.
 type side func(q units.Quantity, to units.Unit, decimals int) (units.Quantity, error)
 

@@ -33,9 +33,22 @@ type Result struct {
 	Critical   bool
 	// Headroom is nil where the plan gives none.
 	Headroom *HeadroomResult
+	// Heat is the band of temperature within which all slings and gear hold.
+	Heat HeatBand
+	// Unanswered is what has to be known, or decided by a named person, before the
+	// lift may be made, although its figures could be computed.
+	Unanswered Refusals
+	// Looks are what to look at on pieces of gear before use.
+	Looks    []Look
 	Cautions []Caution
 	Working  []Working
 	Drawing  Scene
+}
+
+// A Look is what to look at on one piece before use.
+type Look struct {
+	// Field is the path of its input, as in Refusal.
+	Field, Name, What string
 }
 
 // A LegResult is one leg as it hangs.
@@ -132,6 +145,11 @@ const (
 	NamedSharing CautionCode = "named-sharing"
 	CriticalLift CautionCode = "critical"
 	UnevenLegs   CautionCode = "uneven-legs"
+	PointTooFlat CautionCode = "point-too-flat"
+	BarTooFlat   CautionCode = "bar-too-flat"
+	TooHotOrCold CautionCode = "too-hot-or-cold"
+	OffSaddle    CautionCode = "off-saddle"
+	Decided      CautionCode = "decided"
 )
 
 // A Scene holds the points of a scale drawing as the load hangs: z up, the centre

@@ -58,7 +58,7 @@ func (a *account) components() *Refusal {
 		in, part, k, _ := a.leg(i)
 		field := fmt.Sprintf("%s[%d]", part, k)
 		rs, no := a.worst(i, func(l line) ([]Reduction, *Refusal) {
-			return in.Sling.reductions(field+".sling", a.p.Basis, l.top.sub(l.bottom).size())
+			return in.Sling.reductions(field+".sling", a.p.Basis, l.top.sub(l.bottom).size(), 90-l.angle)
 		})
 		if no != nil {
 			return no
@@ -77,10 +77,8 @@ func (a *account) components() *Refusal {
 	if a.p.Basis == EN {
 		a.whole(dyn)
 	}
-	switch a.p.Rig {
-	case Spreader, Beam:
-		a.component("bar", a.p.Bar.Name, a.p.underBar()*dyn, float64(a.p.Bar.Rated), nil)
-	}
+	a.points()
+	a.bar()
 	for i, h := range a.p.TopGear {
 		field := fmt.Sprintf("topgear[%d]", i)
 		rs, no := h.reductions(field, a.states[0].up)
