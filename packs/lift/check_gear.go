@@ -19,6 +19,9 @@ func (c *checker) legs(field string, legs []Leg) {
 		c.notBelow(at+".sling.mass", "the mass of sling "+s.Name, "kg", float64(s.Mass))
 		c.notBelow(at+".sling.around", "the diameter that the sling bears on", "mm", float64(s.Around))
 		c.notBelow(at+".sling.rope", "the rope diameter", "mm", float64(s.Rope))
+		if most := ropeRating(s.Rope) * Kg(mostOverRope); s.Fibre == WireRope && s.Rope > 0 && s.Rated > most {
+			c.refuse(at+".sling.rated", "look at the tag of the sling, and measure its rope", "sling %q is rated %s, and wire rope of %v carries no more than about %s", s.Name, s.Rated.Down(), s.Rope, most.Down())
+		}
 		if s.Fibre < WireRope || s.Fibre > NaturalRope {
 			c.refuse(at+".sling.fibre", "write wire rope, chain, web, round sling or natural rope", "what sling %q is made of is not given", s.Name)
 		}

@@ -78,10 +78,28 @@ const upright Degree = 5
 
 var (
 	shackleLadder = []step{{0, 1}, {45, 0.7}, {90, 0.5}}
-	eyeboltLadder = []step{{5, 1}, {15, 0.8}, {30, 0.65}, {90, 0.25}}
+	// eyeboltList is the angular-load note as printed; eyeboltLadder holds it to what
+	// the metric table leaves at 45°, from the last rung before that on.
+	eyeboltList   = []step{{5, 1}, {15, 0.8}, {30, 0.65}, {45, 0.30}, {90, 0.25}}
+	eyeboltLadder = heldTo(eyeboltList, 30, eyeboltAt45)
 	plainLadder   = []step{{5, 1}}
 	hookLadder    = []Ratio{1, 0.86, 0.80, 0.70, 0.40}
 )
+
+// eyeboltAt45 is what the metric machinery eyebolt table leaves at 45°.
+const eyeboltAt45 Ratio = 0.25
+
+// heldTo gives a ladder whose rungs past an angle leave no more than most.
+func heldTo(ladder []step, past Degree, most Ratio) []step {
+	var out []step
+	for _, s := range ladder {
+		if s.upTo > past {
+			s.factor = min(s.factor, most)
+		}
+		out = append(out, s)
+	}
+	return out
+}
 
 // reductions lists the factors on the rating when pulled along u, a unit vector
 // in the load's frame.

@@ -17,7 +17,7 @@ package lift
 // The lean of the leg is in its tension already and never taken twice; an EN band
 // factor is never multiplied by the sine of the angle again.
 // Sources stand beside the tables below.
-// Refused: an unrated sling; a choke without its angle; a basket without the
+// Refused: an unrated sling; a wire rope sling rated for more than its rope can be; a choke without its angle; a basket without the
 // angle of its parts or the body it goes round; rope on a body thinner than
 // itself; basket parts flatter than 30°; natural fibre in an EN choke.
 
@@ -147,6 +147,20 @@ func hitchChoker(f Fibre, b Basis) (Reduction, bool) {
 
 // bendEfficiency is what a bend over D leaves of a rope of diameter d.
 func bendEfficiency(bend Ratio) Ratio { return 1 - 0.5/Ratio(math.Sqrt(float64(bend))) }
+
+// ropeRating is about what wire rope of a diameter may carry straight: its least
+// breaking force over the design factor of slings. K is 0.356 and the ferrule leaves
+// 0.9 of it, grade 1770, EN 13414-1 with EN 12385-4 (K and the factor from memory).
+// Higher grades carry more; over half as much again is no rope of that size.
+func ropeRating(rope Mm) Kg {
+	const k, grade, ferrule = 0.356, 1770, 0.9 // -, N/mm², -
+	return Kg(k * float64(rope) * float64(rope) * grade * ferrule / slingDesignFactor / standardGravity)
+}
+
+const (
+	slingDesignFactor       = 5 // DOE-STD-1090-96, 11.3.1.3
+	mostOverRope      Ratio = 1.5
+)
 
 // enoughBend: US tables for wire rope assume this D/d already (The Rigger's
 // Resource page); at it and above nothing is taken off.
