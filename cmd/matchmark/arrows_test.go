@@ -42,6 +42,7 @@ var arrows = map[string][]string{
 	"packs/job":       {"packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
 	"packs/reading":   {"packs/units"},
 	"packs/def":       {"packs/source", "packs/units", "packs/reading"},
+	"packs/lift":      {"packs/units"},
 	"packs/shim":      {"packs/units"},
 	"packs/heat":      {"packs/fit"},
 	"packs/joint":     {"packs/thread", "packs/units"},
