@@ -5,7 +5,6 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/reading"
-	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
@@ -149,12 +148,4 @@ func (b *builder) hint(d *job.Dim, dd *def.Dimension) reading.Hint {
 		hint.High, hint.Reads = &s.Thickest, &s.Step
 	}
 	return hint
-}
-
-// where the place of a dimension's limit stands, for problems about it.
-func limitPos(dd *def.Dimension, pl job.Place) source.Pos {
-	if t := names.TextAt(pl, dd.Left); t.Written() {
-		return t.At
-	}
-	return dd.Mark.At
 }

@@ -1,7 +1,6 @@
 package expand
 
 import (
-	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/reading"
@@ -33,14 +32,4 @@ func (b *builder) readFormulas() {
 			d.Refs = append(d.Refs, job.Ref{Mark: m, Dims: dims})
 		}
 	}
-}
-
-// dimDef is what is written of a dimension.
-func (b *builder) dimDef(d *job.Dim) *def.Dimension {
-	for _, dd := range b.Def.Dimensions {
-		if dd.Mark.Value == d.Base {
-			return dd
-		}
-	}
-	return nil
 }
