@@ -79,6 +79,7 @@ func (b *builder) canBeAsked(t source.Text, a *job.Asked) bool {
 			b.problems.Add(t.At, "two-units", d.Mark+" is in "+d.Box.Unit.Text()+" and the condition in "+bound.Text(), "write the condition in "+d.Box.Unit.Text())
 			return false
 		}
+		b.checkBound(t, c, d)
 	case reading.AskState:
 		if known := answersOf(d); !slices.Contains(known, c.State) {
 			help := d.Base + " is over 0.50 mm"
