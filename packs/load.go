@@ -172,6 +172,7 @@ func (b *builder) build() {
 	b.checkHeadings()
 	b.checkRoles()
 	b.checkReadings()
+	b.checkJoints()
 	b.checkInputs()
 	b.checkFaces()
 	b.advise()

@@ -61,6 +61,9 @@ func (c *composer) fastenRuns(verb string, f job.Fastening, tight bool) []layout
 	if j.Torque != "" {
 		runs = append(runs, layout.T(layout.Strong, " "+fill(c.w.toTorque, j.Torque)))
 	}
+	if j.NoValue != "" {
+		runs = append(runs, layout.T(layout.Strong, " "+fill(c.w.noTorque, j.NoValue)))
+	}
 	var more []string
 	if len(j.Stages) == 1 {
 		more = append(more, c.w.stages+" "+j.Stages[0])

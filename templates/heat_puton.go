@@ -48,6 +48,9 @@ func (s heatSheet) putOnPieces() []layout.Piece {
 // onLines say what the heat opens, how long it takes and how long it lasts.
 func (s heatSheet) onLines() []string {
 	p, w, u := s.h.PutOn, s.w, s.u
+	if p == nil {
+		return nil // a heat that neither draws off nor puts on
+	}
 	var out []string
 	if p.Given && p.Plan != nil {
 		out = append(out, fill(w.makersFigure, u.tempUp(p.Plan.Need.Hub)))

@@ -3,10 +3,10 @@ package templates
 // orderWords are the fixed words of the order of work: loosening and tightening,
 // what is on for now, what binds a step.
 type orderWords struct {
-	loosen, tighten, toTorque, tightForNow, stages, tight, slack, oiled, inOrder string
-	forNow, takeOut, leftOut, atBench, people                                    string
-	renewAsSet, renewIf, renewLine                                               string
-	allGoBack, allRenewed, whichIsOut, asJudged                                  string
+	loosen, tighten, toTorque, noTorque, tightForNow, stages, tight, slack, oiled, inOrder string
+	forNow, takeOut, leftOut, atBench, people                                              string
+	renewAsSet, renewIf, renewLine                                                         string
+	allGoBack, allRenewed, whichIsOut, asJudged                                            string
 
 	// The order as text.
 	orderHead, orderStep, bindAfter, bindBelow, bindHold, bindPart, bindJoint string
