@@ -30,7 +30,7 @@ var arrows = map[string][]string{
 	"packs/expand":    {"packs/names", "packs/lifting", "packs/heating", "packs/hazard", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
 	"packs/lifting":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/lift"},
 	"packs/heating":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/heat"},
-	"packs/proofread": {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading"},
+	"packs/proofread": {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/joint", "packs/thread"},
 	"packs/plan":      {"packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim"},
 	"packs/choose":    {"packs/def", "packs/job", "packs/source"},
 	"packs/putback":   {"packs/job", "packs/source"},

@@ -68,7 +68,7 @@ var moreFieldPoints = map[string][]point{
 		{no: 27, name: "housing gap in µm, the source in mm too: three places, two ends", at: "D1", role: layout.RoleValue, cells: 3, count: 2 * 3, words: []string{"56 – 108 µm", "0.056 – 0.108 mm as printed in the source"}},
 		{no: 27, name: "clearance in mm beside it", at: "D2", role: layout.RoleValue, cells: 5, count: 2, words: []string{"0.180 – 0.240 mm"}},
 		{no: 8, name: "row of the chart for this band and class", at: "D2", words: []string{"0.180 – 0.240 mm", "source: ISO 5753-1"}},
-		{no: 40, name: "the row that the chart prints wrong", at: "D2", words: []string{"sources differ", "at most 0.600 mm", "a slipped decimal", "USED, chosen at W1"}},
+		{no: 40, name: "the row that the chart prints wrong", at: "D2", words: []string{"sources differ", "at most 0.600 mm", "a slipped decimal", "USED"}},
 		{no: 7, name: "mounted clearance from that before: copies, two ends, copied, left, apart, three tries, two bearings", at: "D3", sheet: "reassembly", role: layout.RoleValue, cells: 5, count: 2 * (2 + 2 + 3 + 3), words: []string{"0.100 mm", "0.075 mm", "at least", "at most"}},
 		{no: 37, name: "marks across wheel, clamp and shaft", at: "marks", role: layout.RoleWords, count: 2*2 + 1, words: []string{"Fan wheel", "Wheel clamp", "photo no."}},
 		{no: 35, name: "hold", at: "W1", words: []string{"HOLD", "the chart and its misprint"}},

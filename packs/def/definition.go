@@ -243,6 +243,8 @@ type Joint struct {
 	Parts                      []source.Text
 	Each                       []source.Text
 	Torque                     Varying
+	NoValue                    source.Text // how tight where no torque is told, and why
+	Class                      source.Text // of its fasteners: 8.8, grade 5
 	Stages                     []source.Text
 	Lubricant, Pattern, Source source.Text
 	Says                       []Says // what sources say that differ

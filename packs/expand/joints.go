@@ -20,7 +20,7 @@ func (b *builder) readJoints() {
 		for _, pl := range places {
 			j := &job.Joint{
 				At: dj.Mark.At, Mark: pl.Mark(dj.Mark.Value), Base: dj.Mark.Value, Place: pl, What: names.ValueAt(pl, dj.What),
-				Torque: b.torque(names.TextAt(pl, dj.Torque)), Lubricant: dj.Lubricant.Value, Pattern: dj.Pattern.Value, Source: dj.Source.Value,
+				Torque: b.torque(names.TextAt(pl, dj.Torque)), NoValue: dj.NoValue.Value, Class: dj.Class.Value, Lubricant: dj.Lubricant.Value, Pattern: dj.Pattern.Value, Source: dj.Source.Value,
 			}
 			for _, t := range dj.Parts {
 				for _, p := range b.PartsAt(t, pl) {
@@ -41,8 +41,8 @@ func (b *builder) readJoints() {
 		if len(dj.Parts) == 0 {
 			b.Problems.Add(dj.Mark.At, "no-fasteners", dj.Mark.Value+" does not say which fasteners it has", "parts: [cap-bolt]")
 		}
-		if !dj.Torque.Written() && len(dj.Stages) == 0 {
-			b.Problems.Warn(dj.Mark.At, "no-torque", dj.Mark.Value+" does not say how tight its fasteners become", "torque: 120 N·m", "or stages: [by hand, turn 60°]")
+		if !dj.Torque.Written() && len(dj.Stages) == 0 && !dj.NoValue.Written() {
+			b.Problems.Warn(dj.Mark.At, "no-torque", dj.Mark.Value+" does not say how tight its fasteners become", "torque: 120 N·m", "or stages: [by hand, turn 60°]", "or no-value: spanner tight, if nobody gives one")
 		}
 	}
 }

@@ -12,6 +12,8 @@ type Joint struct {
 	What                       string
 	Parts                      []*Part // its fasteners
 	Torque                     string  // as written, "120 N·m"; empty if not said
+	NoValue                    string  // how tight where no torque is told; empty if not said
+	Class                      string  // property class or grade of its fasteners; empty if not said
 	Stages                     []string
 	Lubricant, Pattern, Source string
 	Says                       []Saying // what sources that differ say of the torque

@@ -194,11 +194,17 @@ func (m *Move) PutBack() *Move {
 	return nil
 }
 
-// fastens are the words by which a fastener is called.
-var fastens = regexp.MustCompile(`(?i)\b(bolt|nut|screw|stud)s?\b`)
+// fastens are the words by which a fastener is called, and ofAnother those behind which
+// a name speaks of another part: a tab washer of the input nut.
+var (
+	fastens   = regexp.MustCompile(`(?i)\b(bolt|nut|(set|cap)?screw|stud)s?\b`)
+	ofAnother = regexp.MustCompile(`(?i)\s(of|in|on|for|under|behind|with|at)\s.*`)
+)
 
 // Fastens reports whether a part is called by the name of a fastener.
-func (p *Part) Fastens() bool { return fastens.MatchString(p.Name) }
+func (p *Part) Fastens() bool {
+	return fastens.MatchString(ofAnother.ReplaceAllString(p.Name, ""))
+}
 
 // Kilograms is a mass in kilograms, 0 for what is no mass.
 func Kilograms(q units.Quantity) float64 {

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"matchmark/packs/units"
+
 	"pgregory.net/rapid"
 )
 

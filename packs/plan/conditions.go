@@ -47,6 +47,7 @@ func (p *planner) canBeAsked(a *job.Asked) bool {
 			p.problems.Add(t.At, "two-units", d.Mark+" is in "+d.Box.Unit.Text()+" and the condition in "+bound.Text(), "write the condition in "+d.Box.Unit.Text())
 			return false
 		}
+		p.checkBound(t, c, d)
 	case reading.AskState:
 		if known := answersOf(d); !slices.Contains(known, c.State) {
 			help := d.Base + " is over 0.50 mm"

@@ -17,6 +17,7 @@ func (r *report) checkSets() {
 		}
 		r.checkRenewed(s)
 		r.checkSpread(s)
+		r.checkApart(s)
 		for _, p := range s.Members {
 			for _, m := range p.Off {
 				if m.To.Bench || m.To.Scrap && !p.ComesNew() {
@@ -42,6 +43,26 @@ func (r *report) checkRenewed(s *job.Set) {
 	if fresh != nil && old != nil {
 		r.problems.AddWith(fresh.At, "set-split", fresh.Called()+" is always renewed, but "+old.Called()+" of the same matched set "+s.Mark+" goes back old", old.At, "the other member",
 			"renew: as set at both, or take one out of the set")
+	}
+}
+
+// checkApart warns of a matched set of which some pieces lie in one container and some in
+// another: one of them is opened, and the set goes back without the rest. Containers of
+// one mark that stand at several places count as one; what lies on the floor has a tag.
+func (r *report) checkApart(s *job.Set) {
+	var first *job.Move
+	for _, p := range s.Members {
+		for _, m := range p.Off {
+			switch c := m.To.Container; {
+			case c == nil:
+			case first == nil:
+				first = m
+			case c.Base != first.To.Container.Base:
+				r.problems.WarnWith(m.At, "set-apart", m.Part.Called()+" goes into "+m.To.Mark()+" and "+first.Part.Called()+" of the same matched set "+s.Mark+" into "+first.To.Mark(), first.At, "the other piece",
+					"put both into one container, or into pockets of one")
+				return
+			}
+		}
 	}
 }
 

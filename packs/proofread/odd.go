@@ -163,7 +163,7 @@ func (b *proofreader) oddParts() {
 	b.odd(ask(b.Def.Parts, small, at, func(p *def.Part) bool { return p.Count.Written() }), "how many there are, and it is counted on the job", "count: 1")
 	fastener := func(p *def.Part) bool {
 		for _, x := range b.Parts[p.Key.Value] {
-			if !x.Aid && x.Fastens() {
+			if !x.Aid && x.Fastens() && !b.adjusts(x.Key) {
 				return true
 			}
 		}
@@ -217,7 +217,7 @@ func (b *proofreader) oddOthers() {
 	set := func(s *def.Set) (source.Pos, string) { return s.Mark.At, s.Mark.Value }
 	b.odd(ask(b.Def.Sets, nil, set, func(s *def.Set) bool { return s.Why.Written() }), "why its parts belong together", "why: bored together")
 	joint := func(j *def.Joint) (source.Pos, string) { return j.Mark.At, j.Mark.Value }
-	b.odd(ask(b.Def.Joints, nil, joint, func(j *def.Joint) bool { return j.Source.Written() }), "where its torque comes from", "source: maker's sheet 6")
+	b.odd(ask(b.Def.Joints, func(j *def.Joint) bool { return !j.NoValue.Written() }, joint, func(j *def.Joint) bool { return j.Source.Written() }), "where its torque comes from", "source: maker's sheet 6")
 	b.odd(ask(b.Def.Joints, nil, joint, func(j *def.Joint) bool { return j.Lubricant.Written() }), "what is on its threads; the torque hangs on it", "lubricant: engine oil, or dry")
 	tool := func(i *def.Instrument) (source.Pos, string) { return i.Key.At, source.Quote(i.Key.Value) }
 	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Range.Written() }), "from where to where it reads", "range: 0 to 150 mm")

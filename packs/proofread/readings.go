@@ -3,7 +3,6 @@ package proofread
 import (
 	"matchmark/packs/def"
 	"matchmark/packs/job"
-	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
@@ -28,10 +27,10 @@ func (b *proofreader) checkReadings() {
 	}
 }
 
-// checkInstrument compares the tolerance band and the size with what the
+// checkInstrument compares unit, tolerance band and sizes of a reading with what its
 // instrument reads.
 func (b *proofreader) checkInstrument(d *job.Dim, dd *def.Dimension, at source.Pos) {
-	if d.By == nil || d.Left == nil {
+	if d.By == nil || !b.checkScale(d, dd) {
 		return
 	}
 	if reads := d.By.Reads; reads != nil {
@@ -41,27 +40,17 @@ func (b *proofreader) checkInstrument(d *job.Dim, dd *def.Dimension, at source.P
 			}
 		}
 	}
-	for _, t := range d.Tests() {
-		low, high, _ := t.Limits()
-		for _, q := range []*units.Quantity{low, high, t.About()} {
-			if q == nil || t.Group == reading.Spread || t.Group == reading.Sum {
-				continue
-			}
-			if outside(*q, d.By.Low, d.By.High) {
-				b.Problems.Add(at, "out-of-range", d.Mark+": "+q.Text()+" is outside the range of "+d.By.Name+", "+d.By.Low.Text()+" to "+d.By.High.Text(),
-					"name an instrument that reaches it, or put the range right")
-				return
-			}
-		}
-	}
+	b.checkRange(d, dd)
 }
 
 // checkSteps counts the steps of the instrument in the band.
 func (b *proofreader) checkSteps(d *job.Dim, dd *def.Dimension, at source.Pos, band, reads units.Quantity) {
+	if band.Unit.Dimension() == units.Rise {
+		reads.Unit = reads.Unit.RiseUnit() // the step of a thermometer is a difference of two temperatures
+	}
 	step, err := reads.Convert(band.Unit)
 	if err != nil {
-		b.Problems.Add(at, "other-unit", d.Mark+" is in "+band.Unit.Text()+", but "+d.By.Name+" reads in "+reads.Unit.Text(), "name an instrument for "+band.Unit.Text())
-		return
+		return // another sort of unit, told by checkScale
 	}
 	if step.Number.Sign() <= 0 {
 		b.Problems.Add(at, "reads", d.By.Name+" reads to "+reads.Text()+", which is no step", "reads: 0.02 mm")
@@ -77,20 +66,4 @@ func (b *proofreader) checkSteps(d *job.Dim, dd *def.Dimension, at source.Pos, b
 	case steps.Cmp(units.Whole(fineSteps)) < 0:
 		b.Problems.Warn(at, "coarse", message+", under 10 steps", help...)
 	}
-}
-
-// outside reports whether a size lies outside a range; one in another sort of
-// unit does not compare.
-func outside(q units.Quantity, low, high *units.Quantity) bool {
-	if low == nil || high == nil {
-		return false
-	}
-	// A dial or feeler reads differences, signs left out.
-	q.Number = q.Number.Abs()
-	below, err := q.Cmp(*low)
-	if err != nil {
-		return false
-	}
-	above, _ := q.Cmp(*high)
-	return below < 0 && low.Number.Sign() > 0 && q.Number.Sign() != 0 || above > 0
 }

@@ -131,6 +131,23 @@ func (v *Value) needsFound() bool {
 	return found
 }
 
+// Share is how many hundredths of one reading the value is: 60 of 60 % of D10, 50 of
+// half of D10; ok is false of any other value.
+func (v *Value) Share() (percent units.Number, ok bool) {
+	if len(v.Terms) != 1 || v.Terms[0].Minus || v.Terms[0].Item.Kind != Reading {
+		return units.Number{}, false
+	}
+	switch t := v.Terms[0]; t.By {
+	case ByPercent:
+		return t.Number, true
+	case ByHalf:
+		return units.Whole(50), true
+	case ByNumber:
+		return t.Number.Mul(units.Whole(100)), true
+	}
+	return units.Number{}, false
+}
+
 // constant reports whether the value is made of sizes alone.
 func (v *Value) constant() bool {
 	all := true

@@ -122,6 +122,28 @@ func (u Unit) RiseUnit() Unit {
 	return u
 }
 
+// SameScale reports whether what reads in one unit reads in the other as well, by
+// moving the decimal point at most: mm and µm, bar and kPa, but not mm and inches, nor
+// °C and °F. A tape in feet reads inches, and a clock all times.
+func (u Unit) SameScale(v Unit) bool {
+	switch {
+	case u == v:
+		return true
+	case u.Dimension() != v.Dimension():
+		return false
+	case u.Dimension() == Time || u == Inch && v == Foot || u == Foot && v == Inch:
+		return true
+	}
+	r := new(big.Rat).Quo(u.factor(), v.factor())
+	if r.Cmp(big.NewRat(1, 1)) < 0 {
+		r.Inv(r)
+	}
+	for ten := big.NewRat(10, 1); r.Cmp(big.NewRat(1, 1)) > 0; {
+		r.Quo(r, ten)
+	}
+	return r.Cmp(big.NewRat(1, 1)) == 0 && spellings[u].zero == spellings[v].zero
+}
+
 // factor is the size of the unit in base units.
 func (u Unit) factor() *big.Rat { return big.NewRat(spellings[u].top, spellings[u].bottom) }
 

@@ -51,6 +51,9 @@ func (s sheet) putOnPieces() []layout.Piece {
 // onLines say what the heat opens, how long it takes and how long it lasts.
 func (s sheet) onLines() []string {
 	p, w, u := s.h.PutOn, s.W, s.u
+	if p == nil {
+		return nil // a heat that neither draws off nor puts on
+	}
 	var out []string
 	if p.Given && p.Plan != nil {
 		out = append(out, w.HeatOn.MakersFigure.With(u.TempUp(p.Plan.Need.Hub)))

@@ -63,6 +63,9 @@ func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []l
 	if j.Torque != "" {
 		runs = append(runs, layout.T(layout.Strong, " "+c.W.Step.ToTorque.With(j.Torque)))
 	}
+	if j.NoValue != "" {
+		runs = append(runs, layout.T(layout.Strong, " "+c.W.Step.NoTorque.With(j.NoValue)))
+	}
 	var more []string
 	if len(j.Stages) == 1 {
 		more = append(more, c.W.Step.Stages+" "+j.Stages[0])

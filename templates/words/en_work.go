@@ -22,7 +22,7 @@ var englishStep = Step{
 	OpenLine: "%s stands open: cover with %s (p. %s)", CloseLine: "%s seen clean, tools and rags out, closed (p. %s)",
 	CountAllLine: "every container counted on the counts sheet (p. %s)", ToolsIn: "tools in", ToolsOut: "tools out",
 
-	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", TightForNow: "FOR NOW, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose",
+	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", NoTorque: "no value: %s", TightForNow: "FOR NOW, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose",
 	Oiled: "threads: %s", InOrder: "order: %s", ForNow: "for now", TakeOut: "take out again", LeftOut: "LEFT OUT for now, goes in at %s",
 	AtBench: "on the bench", People: "%s people", RenewAsSet: "if one is renewed, renew the set", RenewIf: "renew %s", RenewLine: "%s: %s",
 
