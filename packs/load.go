@@ -168,6 +168,7 @@ func (b *builder) build() {
 	b.roundShims()
 	w := walk.Of(b.job)
 	w.Note()
+	proof.Bind(w)
 	b.problems = append(b.problems, proof.All(w)...)
 	b.checkHeadings()
 	b.checkRoles()

@@ -44,6 +44,24 @@ func (b *builder) readParts() {
 		}
 	}
 	b.readAssemblies()
+	b.readBehind()
+}
+
+// readBehind ties each part to those that it is behind.
+func (b *builder) readBehind() {
+	for _, dp := range b.def.Parts {
+		for _, p := range b.parts[dp.Key.Value] {
+			for _, t := range dp.Behind {
+				for _, q := range b.partsAt(t, p.Place) {
+					if p == q {
+						b.problems.Add(t.At, "behind-itself", p.Called()+" cannot be behind itself", "name the part in front of it")
+						continue
+					}
+					p.Behind = append(p.Behind, q)
+				}
+			}
+		}
+	}
 }
 
 // readAssemblies ties each part to the assembly that it belongs to.

@@ -3,6 +3,7 @@ package proof
 import (
 	"matchmark/packs/job"
 	"matchmark/packs/walk"
+	"slices"
 )
 
 // fastened sees that what is loosened was tight, what is tightened was loose, and
@@ -45,4 +46,16 @@ func (r *report) putOn(e *walk.Event) bool {
 		}
 	}
 	return false
+}
+
+// fastened binds the steps that loosen or tighten the same fasteners.
+func (b *binder) fastened() {
+	for _, st := range b.walk.Steps {
+		for _, f := range slices.Concat(st.Loosen, st.Tighten) {
+			for _, p := range f.Parts() {
+				b.changes(p, st, job.Bind{Kind: job.BoundJoint, Part: p})
+				b.looksAt(p.Of, st)
+			}
+		}
+	}
 }

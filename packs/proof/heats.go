@@ -55,3 +55,24 @@ func (r *report) checkRead(h *job.Heat) {
 		}
 	}
 }
+
+// heats binds the steps that draw off or put on the same part, and what is read of the
+// joint to the time while it is apart.
+func (b *binder) heats() {
+	for _, st := range b.walk.Steps {
+		for _, h := range st.Heats {
+			if h.Hub != nil {
+				b.moves(h.Hub, st)
+			}
+			b.looksAt(h.Shaft, st)
+		}
+	}
+	for _, h := range b.job.Heats {
+		for _, d := range []*job.Dim{h.Fit.Bore, h.Fit.Seat} {
+			if d != nil && h.Hub != nil {
+				b.before(h.PulledAt, d.FoundAt, job.Bind{Kind: job.BoundPart, Part: h.Hub})
+				b.before(d.FoundAt, h.PutOnAt, job.Bind{Kind: job.BoundReading, Dim: d})
+			}
+		}
+	}
+}

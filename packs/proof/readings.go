@@ -70,3 +70,28 @@ func (r *report) set(d *job.Dim, hangs []*job.Part) {
 func overlap(a, b []*job.Part) bool {
 	return slices.ContainsFunc(a, func(p *job.Part) bool { return slices.Contains(b, p) })
 }
+
+// readings binds a step that reads to those that move or loosen what the reading
+// hangs on, or that its author says destroy it, and the two readings of a dimension
+// to each other.
+func (b *binder) readings() {
+	for _, st := range b.walk.Steps {
+		for _, d := range slices.Concat(st.Measure, st.Set) {
+			b.changes(d, st, job.Bind{Kind: job.BoundReading, Dim: d})
+			for _, f := range []job.Face{d.From, d.To, d.Of} {
+				b.looksAt(f.Part, st)
+			}
+			for _, p := range walk.HangsOn(d) {
+				b.looksAt(p, st)
+			}
+			if d.Adjuster != nil {
+				b.moves(d.Adjuster, st)
+			}
+		}
+		for _, d := range st.Measure {
+			for _, l := range d.LostBy {
+				b.before(st, l.Step, job.Bind{Kind: job.BoundLost, Dim: d})
+			}
+		}
+	}
+}
