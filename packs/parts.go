@@ -3,6 +3,7 @@ package packs
 import (
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"slices"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -58,9 +59,30 @@ func (b *builder) readBehind() {
 						continue
 					}
 					p.Behind = append(p.Behind, q)
+					b.checkRing(t, p, q)
 				}
 			}
 		}
+	}
+}
+
+// checkRing sees that of two parts each is not behind the other: neither could come
+// off first.
+func (b *builder) checkRing(t source.Text, p, q *job.Part) {
+	seen := map[*job.Part]bool{}
+	var leads func(x *job.Part) bool
+	leads = func(x *job.Part) bool {
+		if x == p {
+			return true
+		}
+		if seen[x] {
+			return false
+		}
+		seen[x] = true
+		return slices.ContainsFunc(x.Behind, leads)
+	}
+	if leads(q) {
+		b.problems.Add(t.At, "behind-itself", p.Called()+" is behind "+q.Called()+", and that is behind it: neither can come off first", "take one of the two out of behind:")
 	}
 }
 

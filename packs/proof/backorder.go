@@ -57,7 +57,7 @@ func (r *report) checkBackOrder() {
 		}
 		for _, act := range x.then.acts {
 			for _, fit := range x.first.fits {
-				if fit.Index < act.Index && fit.Step != act.Step && !told[act.Step] && !saidSo(act.Step, fit.Step) {
+				if fit.Index < act.Index && fit.Step != act.Step && (act.Move == nil || act.Move.Part != fit.Move.Part) && !told[act.Step] && !saidSo(act.Step, fit.Step) {
 					told[act.Step] = true
 					r.tooFarBack(x, act, fit)
 				}

@@ -144,10 +144,14 @@ func nearest(all []job.Bind) []job.Bind {
 	return slices.CompactFunc(all, func(x, y job.Bind) bool { return x.Before == y.Before })
 }
 
-// weight sorts kinds of reasons; that a step only follows the one above says least.
+// weight sorts kinds of reasons. That a step only follows the one above says less than
+// any other, but for the order of a put-back that is only the strip-down turned round.
 func weight(k job.BindKind) int {
-	if k == job.BoundBelow {
+	switch k {
+	case job.BoundBelow:
 		return int(job.BoundLater) + 1
+	case job.BoundBack:
+		return int(job.BoundLater) + 2
 	}
 	return int(k)
 }

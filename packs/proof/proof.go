@@ -29,7 +29,7 @@ var Laws = []Law{
 	{"fastened", "what is loosened, or has a fastener put back, is tight at the end", (*report).fastened},
 	{"for-now", "what is fitted for now comes out again", (*report).forNow},
 	{"order", "a step stands below the steps that it comes after, and no steps wait for each other", (*report).checkOrder},
-	{"behind", "no part comes off or goes back while one that it is behind is in the machine", (*report).checkBehind},
+	{"behind", "no part is moved, loosened or tightened while one that it is behind is in the machine", (*report).checkBehind},
 	{"back-order", "what was taken off to reach something stays off until that is back, set and tight", (*report).checkBackOrder},
 	{"marked", "marks and orders are written down before what they tell of comes apart", (*report).checkMarked},
 	{"inputs", "what is decided or worked out by a reading comes after that reading", (*report).checkBranches},
