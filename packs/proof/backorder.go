@@ -49,21 +49,38 @@ type reachers struct {
 // checkBackOrder sees that the put-back is in the order of the strip-down turned
 // round, wherever an author has said what comes after what. A put-back step that is
 // itself said to come after the other is the author's word against it, and stands.
+//
+// One fault of order shows at many pairs of steps. What follows from others is told
+// only where no two steps that name each other are out of order, and no step is spoken
+// of twice.
 func (r *report) checkBackOrder() {
+	all := newReachers(r.walk)
+	if !r.backOrder(all, false) {
+		r.backOrder(all, true)
+	}
+}
+
+// backOrder tells of the pairs that name each other, or of those that are bound by
+// steps between, and reports whether there was one.
+func (r *report) backOrder(all *reachers, through bool) bool {
 	told := map[*job.Step]bool{}
-	newReachers(r.walk).each(func(x reach) {
-		if x.first.first.Index > x.then.last.Index {
+	all.each(func(x reach) {
+		if x.through != through || x.first.first.Index > x.then.last.Index {
 			return
 		}
 		for _, act := range x.then.acts {
 			for _, fit := range x.first.fits {
-				if fit.Index < act.Index && fit.Step != act.Step && (act.Move == nil || act.Move.Part != fit.Move.Part) && !told[act.Step] && !saidSo(act.Step, fit.Step) {
-					told[act.Step] = true
+				if fit.Index > act.Index || fit.Step == act.Step || act.Move != nil && act.Move.Part == fit.Move.Part || saidSo(act.Step, fit.Step) {
+					continue
+				}
+				if !told[act.Step] && !told[fit.Step] {
 					r.tooFarBack(x, act, fit)
 				}
+				told[act.Step], told[fit.Step] = true, true
 			}
 		}
 	})
+	return len(told) > 0
 }
 
 // saidSo reports whether the author writes that a put-back step comes after another.
