@@ -15,7 +15,10 @@ func (r *report) fastened() {
 		case job.DoLoosen:
 			if off := r.allOff(e); off != nil {
 				r.offAlready(e, off)
-			} else if g := r.walk.Grip(e.Grip, e); g.Loosened != nil {
+			} else if g := r.walk.Grip(e.Grip, e); g.Fitted != nil && g.Loosened == nil {
+				r.problems.AddWith(e.At, "off-already", e.Grip.Mark()+" is loosened at "+e.Step.Name()+", and has not been tightened since "+g.Fitted.Move.Part.Called()+" went back at "+g.Fitted.Step.Name(), g.Fitted.At, "goes back here",
+					"loosen: ["+e.Grip.Mark()+"] before it comes off, or tighten it in between")
+			} else if g.Loosened != nil {
 				r.problems.AddWith(e.At, "loosened-twice", e.Grip.Mark()+" is loosened by two steps and not tightened between them", g.Loosened.At, "loosened here first", "take it out of one of them")
 			}
 		case job.DoTighten:
@@ -110,7 +113,7 @@ func (b *binder) fastened() {
 		for _, f := range slices.Concat(st.Loosen, st.Tighten) {
 			for _, p := range f.Parts() {
 				b.changes(p, st, job.Bind{Kind: job.BoundJoint, Part: p})
-				b.looksAt(p.Of, st)
+				b.stands(p.Of, st)
 			}
 		}
 	}

@@ -78,7 +78,7 @@ func (b *binder) heats() {
 			if h.Hub != nil {
 				b.moves(h.Hub, st)
 			}
-			b.looksAt(h.Shaft, st)
+			b.stands(h.Shaft, st)
 		}
 	}
 	for _, h := range b.job.Heats {

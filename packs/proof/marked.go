@@ -45,7 +45,7 @@ func (r *report) cameOff(p *job.Part, before *walk.Event) *walk.Event {
 func (b *binder) marked() {
 	for _, st := range b.walk.Steps {
 		for _, p := range st.Marks {
-			b.looksAt(p, st)
+			b.stands(p, st)
 		}
 	}
 }

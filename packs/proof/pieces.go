@@ -110,17 +110,23 @@ func (b *binder) pieces() {
 	}
 }
 
+// A standing is where a part is: it changes when the part is moved, and not when the
+// part is only loosened or tightened.
+type standing struct{ part *job.Part }
+
 // moves notes that a step moves a part, which must be in its assembly or on the bench
 // with it.
 func (b *binder) moves(p *job.Part, st *job.Step) {
-	b.changes(p, st, job.Bind{Kind: job.BoundPart, Part: p})
-	b.looksAt(p.Of, st)
+	why := job.Bind{Kind: job.BoundPart, Part: p}
+	b.changes(p, st, why)
+	b.changes(standing{p}, st, why)
+	b.stands(p.Of, st)
 }
 
-// looksAt notes that a step needs a part, and the assemblies that it belongs to, where
+// stands notes that a step needs a part, and the assemblies that it belongs to, where
 // they are.
-func (b *binder) looksAt(p *job.Part, st *job.Step) {
+func (b *binder) stands(p *job.Part, st *job.Step) {
 	for _, q := range p.Upward() {
-		b.looks(q, st)
+		b.looks(standing{q}, st)
 	}
 }

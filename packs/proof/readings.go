@@ -51,6 +51,10 @@ func (r *report) set(d *job.Dim, hangs []*job.Part) {
 			"set it when the machine goes together again")
 		return
 	}
+	if again := r.apartAgain(d, e); again != nil {
+		r.problems.AddWith(e.At, "too-early", d.Mark+" is set at "+e.Step.Name()+", and "+again.Step.Name()+" parts its faces again", again.At, again.How, "set it when all is back for good")
+		return
+	}
 	for _, p := range hangs {
 		if e.Step.Bench && p.Of == nil {
 			continue
@@ -70,6 +74,21 @@ func (r *report) set(d *job.Dim, hangs []*job.Part) {
 			r.setEarly(d, e, x, x.Grip.Mark()+" is tight", "tightens "+x.Grip.Mark(), "tighten", "tightened here")
 		}
 	}
+}
+
+// apartAgain is what ends a reading that had been found and is set, after it was set;
+// nil if nothing does. One that is only set, as the level of a casing that is jacked up,
+// is done with then.
+func (r *report) apartAgain(d *job.Dim, set *walk.Event) *walk.Loss {
+	if d.FoundAt == nil {
+		return nil
+	}
+	for _, l := range r.walk.Losses(d) {
+		if l.Index > set.Index {
+			return &l
+		}
+	}
+	return nil
 }
 
 // setEarly tells of a reading that is set before something it hangs on is done.
@@ -93,10 +112,10 @@ func (b *binder) readings() {
 		for _, d := range slices.Concat(st.Measure, st.Set) {
 			b.changes(d, st, job.Bind{Kind: job.BoundReading, Dim: d})
 			for _, f := range []job.Face{d.From, d.To, d.Of} {
-				b.looksAt(f.Part, st)
+				b.stands(f.Part, st)
 			}
 			for _, p := range walk.HangsOn(d) {
-				b.looksAt(p, st)
+				b.looks(p, st)
 			}
 			if d.Adjuster != nil {
 				b.moves(d.Adjuster, st)

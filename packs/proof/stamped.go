@@ -38,7 +38,7 @@ func (b *binder) stamped() {
 	for _, d := range b.job.Dims {
 		for _, st := range []*job.Step{d.FoundAt, d.LeftAt} {
 			if st != nil {
-				b.looksAt(d.Stamped.Part, st)
+				b.stands(d.Stamped.Part, st)
 			}
 		}
 	}
