@@ -1,7 +1,6 @@
 package packs_test
 
 import (
-	"os"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -12,10 +11,8 @@ import (
 	"matchmark/packs"
 )
 
-// The acid test of the order of work: every definition that check is silent about
-// has two neighbouring steps changed over, a verb moved to another step, or a verb
-// dropped. Each mutant is told by check, or the step is printed as free to move that
-// way, or its kind is on the list of what nothing in the definition can tell.
+// The mutants of the order of work: two neighbouring steps, sections or reverse: lines
+// changed over, a verb moved to another step, a verb dropped.
 
 // An orderMutant is a definition whose order of work is spoilt in one place.
 type orderMutant struct {
@@ -25,7 +22,7 @@ type orderMutant struct {
 	text []byte
 }
 
-// moved are the keys of a step that do something, in no order.
+// movedVerbs are the keys of a step that do something, in no order.
 var movedVerbs = []string{
 	"measure", "set", "remove", "fit", "fit-for-now", "take-out-again", "leave-out", "loosen", "tighten", "open", "close", "lock", "unlock",
 	"heat", "lift", "hold", "permit", "judge", "stacks", "match-marks", "empty", "tool-count", "count-all",
@@ -252,43 +249,8 @@ func orderFiles(t *testing.T) []string {
 	return out
 }
 
+// silentAbout reports whether check has nothing to say of a definition.
 func silentAbout(text []byte) bool {
 	_, problems := packs.Load(fstest.MapFS{"x": {Data: text}}, packs.Inputs{Definition: "x"})
 	return len(problems) == 0
-}
-
-func TestAcidOrder(t *testing.T) {
-	type count struct{ all, told, free int }
-	kinds := map[string]*count{}
-	var sum count
-	for _, file := range orderFiles(t) {
-		data, err := os.ReadFile(file)
-		if err != nil {
-			t.Fatal(err)
-		}
-		all := orderMutants(t, data)
-		for _, o := range all {
-			k := kinds[o.kind]
-			if k == nil {
-				k = &count{}
-				kinds[o.kind] = k
-			}
-			k.all++
-			sum.all++
-			switch {
-			case !silentAbout(o.text):
-				k.told++
-				sum.told++
-			case o.free:
-				k.free++
-				sum.free++
-			default:
-				t.Logf("SILENT %s: %s: %s", filepath.Base(file), o.kind, o.what)
-			}
-		}
-	}
-	for n, k := range kinds {
-		t.Logf("KIND %-40s %4d, told %4d, free %3d, silent %d", n, k.all, k.told, k.free, k.all-k.told-k.free)
-	}
-	t.Logf("SUM %d mutants, told %d, printed as free %d, silent %d", sum.all, sum.told, sum.free, sum.all-sum.told-sum.free)
 }

@@ -157,33 +157,31 @@ func newReachers(w *walk.Walk) *reachers {
 // and the earlier took something off, the nearest first.
 func (r *reachers) each(see func(reach)) {
 	seen := make([]int, len(r.walk.Steps)) // the step, counted from 1, for which a step was last visited
+	type visit struct{ at, by int }        // by: which of the waits of the step looked at leads there
+	var queue []visit
 	for i, then := range r.undone {
 		if then == nil {
 			continue
 		}
-		type visit struct {
-			at int
-			by wait
-		}
-		var queue []visit
-		add := func(waits []wait, by *wait) {
-			for _, w := range waits {
-				if k := w.on.Index; seen[k] != i+1 {
-					seen[k] = i + 1
-					if by != nil {
-						w = *by
-					}
-					queue = append(queue, visit{k, w})
-				}
+		queue = queue[:0]
+		add := func(on *job.Step, by int) {
+			if k := on.Index; seen[k] != i+1 {
+				seen[k] = i + 1
+				queue = append(queue, visit{k, by})
 			}
 		}
-		add(r.waits[i], nil)
+		for by, w := range r.waits[i] {
+			add(w.on, by)
+		}
 		for n := 0; n < len(queue); n++ {
 			v := queue[n]
+			by := r.waits[i][v.by]
 			if first := r.undone[v.at]; first != nil && first != then && first.first != nil && !first.step.Locks() {
-				see(reach{then, first, v.by, v.by.on.Index != v.at})
+				see(reach{then, first, by, by.on.Index != v.at})
 			}
-			add(r.waits[v.at], &v.by)
+			for _, w := range r.waits[v.at] {
+				add(w.on, v.by)
+			}
 		}
 	}
 }
