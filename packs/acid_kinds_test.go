@@ -31,7 +31,48 @@ const (
 	generated  = "a generated row does it then"
 )
 
-var silences = map[string]silence{}
+var silences = map[string]silence{
+	"drop close":                           {2, generated},
+	"drop count-all":                       {4, byHand},
+	"drop empty":                           {6, "the closing row of the section asks for it then"},
+	"drop fit":                             {1, generated},
+	"drop leave-out":                       {1, "the part goes back later all the same"},
+	"drop lift":                            {2, "of a load that so many people may carry"},
+	"drop loosen":                          {29, "taking the fasteners out loosens them"},
+	"drop match-marks":                     {12, byHand},
+	"drop measure":                         {2, "of a reading whose limit is worked out, or that is written down as found where it is set"},
+	"drop permit":                          {10, "a permit of the site that no caution of the step asks for"},
+	"drop remove":                          {6, "the part stays on; what else the step moves is moved all the same"},
+	"drop set":                             {1, generated},
+	"drop tighten":                         {1, generated},
+	"drop tool-count":                      {6, guarded},
+	"move close":                           {25, guarded},
+	"move count-all":                       {12, byHand},
+	"move empty":                           {11, byHand},
+	"move fit":                             {28, ownReasons},
+	"move fit-for-now":                     {15, "what is on for a while only must come out again"},
+	"move heat":                            {2, "to a step that moves the same part"},
+	"move hold":                            {79, "who looks, and when, is the choice of the author; what stands above it is bound to stay there"},
+	"move judge":                           {1, byHand},
+	"move leave-out":                       {1, byHand},
+	"move lock":                            {13, guarded},
+	"move loosen":                          {33, "earlier than needed, before anything it holds has moved"},
+	"move match-marks":                     {37, "earlier than needed, while the part is in its place"},
+	"move measure":                         {35, ownReasons},
+	"move open":                            {26, guarded},
+	"move permit":                          {38, guarded},
+	"move remove":                          {92, ownReasons},
+	"move set":                             {38, ownReasons},
+	"move stacks":                          {10, "what a stack is made of is told in words"},
+	"move take-out-again":                  {19, "what is on for a while only must come out again"},
+	"move tighten":                         {36, "later than needed, while nothing stands in front of it"},
+	"move tool-count":                      {24, guarded},
+	"move unlock":                          {6, guarded},
+	"swap reverse":                         {3, "neither section was reached through the other"},
+	"swap sections":                        {17, "no step of the one says that it comes after one of the other"},
+	"swap steps, the lower with after:":    {2, "one of the two has a hold, which nothing binds to its place"},
+	"swap steps, the lower without after:": {5, "the order that is written is all that is said of the two"},
+}
 
 func TestAcidOrder(t *testing.T) {
 	t.Parallel()
@@ -93,8 +134,8 @@ func TestAcidOrder(t *testing.T) {
 		}
 	}
 	t.Logf("%d mutants, %d told, %d printed as free to move, %d silent: %.1f %% told or free", sum.all, sum.told, sum.free, sum.all-sum.told-sum.free, 100*float64(sum.told+sum.free)/float64(sum.all))
-	if (sum.told+sum.free)*100 < sum.all*66 {
-		t.Errorf("check tells %d of %d mutants, and %d are printed as free; two in three must be", sum.told, sum.all, sum.free)
+	if (sum.told+sum.free)*100 < sum.all*70 {
+		t.Errorf("check tells %d of %d mutants, and %d are printed as free; seven in ten must be", sum.told, sum.all, sum.free)
 	}
 }
 
