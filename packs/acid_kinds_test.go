@@ -27,7 +27,7 @@ type silence struct {
 const (
 	ownReasons = "the reasons of a verb are the after: lines of its step; at another step it has those of that one"
 	byHand     = "where it is done is the choice of the author; nothing else in the definition hangs on it"
-	guarded    = "what guards the work is looked at by the laws of locks, permits and openings"
+	guarded    = "where a guard begins and ends is bound by the laws of guards alone, not by parts and readings"
 	generated  = "a generated row does it then"
 )
 
