@@ -38,6 +38,9 @@ var harmless = map[string]string{
 	"take parts.*.holds": "the caution that it asks for stands all the same",
 	"take parts.*.renew": "the old part goes back then, as found; what the step says and its limit stand",
 
+	"take parts.*.behind":   "the order that is written stands; of another nothing is told then but by after: lines",
+	"take parts.*.behind[]": "the order that is written stands; of another nothing is told then but by after: lines",
+
 	"take dimensions.*.at":           "at how many places it is read is the choice of the author",
 	"take dimensions.*.at.station":   "at how many places it is read is the choice of the author",
 	"take dimensions.*.at.station[]": "at how many places it is read is the choice of the author",

@@ -113,6 +113,7 @@ func decide(ix *names.Index) {
 	tell(plan.Work(j))
 	w := walk.Of(j)
 	w.Note()
+	proof.Bind(w)
 	tell(proof.All(w))
 	proofread.All(ix)
 	keep.Tags(j)

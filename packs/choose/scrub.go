@@ -22,6 +22,9 @@ func (b *chooser) scrub() {
 			}
 		}
 	}
+	for _, p := range b.def.Parts {
+		p.Behind = b.staying(p.Behind)
+	}
 	for _, l := range b.def.Lifts {
 		l.Parts = b.staying(l.Parts)
 	}

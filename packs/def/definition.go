@@ -102,6 +102,7 @@ type Part struct {
 	Name   Varying
 	Each   []source.Text // groups of places that it repeats over
 	Of     source.Text   // the assembly it belongs to
+	Behind []source.Text // parts that must be off before it can be moved
 	Count  Varying
 	Thread Varying     // designation, as M90x2
 	Hand   Varying     // left or right

@@ -7,6 +7,7 @@ import (
 	"matchmark/packs/source"
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
+	"slices"
 )
 
 // readParts repeats every part over its places and reads its thread, mass and
@@ -43,6 +44,7 @@ func (b *builder) readParts() {
 		}
 	}
 	b.readAssemblies()
+	b.readBehind()
 }
 
 // readAssemblies ties each part to the assembly that it belongs to.
@@ -103,5 +105,43 @@ func (b *builder) readMass(p *job.Part, t source.Text) {
 			return
 		}
 		p.Mass = &q
+	}
+}
+
+// readBehind ties each part to those that it is behind.
+func (b *builder) readBehind() {
+	for _, dp := range b.Def.Parts {
+		for _, p := range b.Parts[dp.Key.Value] {
+			for _, t := range dp.Behind {
+				for _, q := range b.PartsAt(t, p.Place) {
+					if p == q {
+						b.Problems.Add(t.At, "behind-itself", p.Called()+" cannot be behind itself", "name the part in front of it")
+						continue
+					}
+					p.Behind = append(p.Behind, q)
+					b.checkRing(t, p, q)
+				}
+			}
+		}
+	}
+}
+
+// checkRing sees that of two parts each is not behind the other: neither could come
+// off first.
+func (b *builder) checkRing(t source.Text, p, q *job.Part) {
+	seen := map[*job.Part]bool{}
+	var leads func(x *job.Part) bool
+	leads = func(x *job.Part) bool {
+		if x == p {
+			return true
+		}
+		if seen[x] {
+			return false
+		}
+		seen[x] = true
+		return slices.ContainsFunc(x.Behind, leads)
+	}
+	if leads(q) {
+		b.Problems.Add(t.At, "behind-itself", p.Called()+" is behind "+q.Called()+", and that is behind it: neither can come off first", "take one of the two out of behind:")
 	}
 }

@@ -24,6 +24,7 @@ type Part struct {
 	Aid    bool   // no part of the machine, as a guide stud: must be out again at the end
 	Set    *Set
 	Of     *Part    // the assembly that it comes off with
+	Behind []*Part  // those that must be off before it comes off, and before it goes back
 	Joints []*Joint // the joints that it is a fastener of
 
 	Off  []*Move // how its pieces come off, in the order of work; none if they never do

@@ -181,17 +181,6 @@ func (s *Step) Readies() bool {
 	return len(s.Remove)+len(s.Fit)+len(s.Loosen)+len(s.Measure)+len(s.Set)+len(s.ForNow) == 0
 }
 
-// HardBind is the nearest reason besides the author's words why a step comes after
-// another, nil if there is none.
-func (s *Step) HardBind() *Bind {
-	for i := range s.Binds {
-		if k := s.Binds[i].Kind; k != BoundAfter && k != BoundBelow {
-			return &s.Binds[i]
-		}
-	}
-	return nil
-}
-
 // Locks reports whether a step locks or unlocks an isolation: no other step may
 // pass it.
 func (s *Step) Locks() bool { return len(s.Lock)+len(s.Unlock) > 0 }

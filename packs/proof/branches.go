@@ -4,6 +4,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
+	"slices"
 )
 
 // checkBranches sees that what decides is known by then, that no reading is taken
@@ -85,5 +86,46 @@ func (r *report) checkGranted(d *job.Dim, st *job.Step, w job.Working) {
 		uses(l.At)
 		uses(l.Low)
 		uses(l.High)
+	}
+}
+
+// branches binds a step to the readings that decide whether it is done or that what
+// it reads is worked out from, and all steps to those that wait until the machine has
+// run.
+func (b *binder) branches() {
+	named := map[string][]*job.Dim{}
+	for _, d := range b.job.Dims {
+		named[d.Mark] = append(named[d.Mark], d)
+		if d.Base != d.Mark {
+			named[d.Base] = append(named[d.Base], d)
+		}
+	}
+	var run, waits *job.Step // the last that does not wait, the first that does
+	for _, st := range b.walk.Steps {
+		switch {
+		case st.Later == "" || st.Undoes != nil:
+			run = st
+		case waits == nil:
+			waits = st
+		}
+		if a := st.If; a != nil && a.Dim != nil {
+			b.looks(a.Dim, st)
+		}
+		for _, d := range slices.Concat(st.Measure, st.Set) {
+			for _, m := range d.Marks() {
+				for _, e := range named[string(m)] {
+					if e.Mark == string(m) || e.Place.Agrees(d.Place) {
+						b.looks(e, st)
+					}
+				}
+			}
+		}
+	}
+	for _, st := range b.walk.Steps {
+		if st.Later != "" && st.Undoes == nil {
+			b.before(run, st, job.Bind{Kind: job.BoundLater})
+		} else {
+			b.before(st, waits, job.Bind{Kind: job.BoundLater})
+		}
 	}
 }

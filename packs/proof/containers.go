@@ -3,6 +3,7 @@ package proof
 import (
 	"matchmark/packs/job"
 	"matchmark/packs/walk"
+	"slices"
 	"strconv"
 )
 
@@ -60,4 +61,19 @@ func (r *report) filled(c *job.Container) *job.Move {
 		}
 	}
 	return first
+}
+
+// containers binds the step at which a container must be empty to those that move
+// parts into it and out of it.
+func (b *binder) containers() {
+	for _, st := range b.walk.Steps {
+		for _, e := range st.Empty {
+			b.changes(e.In, st, job.Bind{Kind: job.BoundEmpty, In: e.In})
+		}
+	}
+	for _, c := range b.job.Containers {
+		for _, m := range slices.Concat(c.In, c.Out) {
+			b.looks(c, m.Step)
+		}
+	}
 }

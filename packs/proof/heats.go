@@ -3,6 +3,7 @@ package proof
 import (
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/packs/walk"
 )
 
 // checkHeats sees that every heat is done by a step, that what is drawn off hot
@@ -15,9 +16,22 @@ func (r *report) checkHeats() {
 		if h.PutOn != nil && h.PutOnAt == nil {
 			r.problems.Add(h.At, "never-heated", h.Mark+" is put on at no step", "heat: ["+h.Base+"] at the step that fits "+h.PartName())
 		}
+		r.checkMoved(h, h.PulledAt)
+		r.checkMoved(h, h.PutOnAt)
 		r.checkWayBack(h)
 		r.checkRead(h)
 	}
+}
+
+// checkMoved sees that a step which heats a part moves it.
+func (r *report) checkMoved(h *job.Heat, st *job.Step) {
+	if h.Hub == nil || st == nil || r.walk.Find(st, func(e *walk.Event) bool {
+		return e.Move != nil && (e.Move.Part == h.Hub || h.Hub.Within(e.Move.Part))
+	}) != nil {
+		return
+	}
+	r.problems.AddWith(st.At, "other-part", "step "+st.Name()+" does the heat "+h.Mark+" and does not move "+h.Hub.Called(), h.At, "the heat",
+		"heat: ["+h.Base+"] at the step that removes or fits it")
 }
 
 // checkWayBack sees that a part which came off hot does not go back cold.
@@ -52,6 +66,27 @@ func (r *report) checkRead(h *job.Heat) {
 		if early || late {
 			r.problems.Add(d.FoundPos(), "read-together", d.Mark+" is read at "+d.FoundAt.Name()+", while "+h.PartName()+" sits on its seat",
 				"measure it after the part is drawn off and before it is put on")
+		}
+	}
+}
+
+// heats binds the steps that draw off or put on the same part, and what is read of the
+// joint to the time while it is apart.
+func (b *binder) heats() {
+	for _, st := range b.walk.Steps {
+		for _, h := range st.Heats {
+			if h.Hub != nil {
+				b.moves(h.Hub, st)
+			}
+			b.stands(h.Shaft, st)
+		}
+	}
+	for _, h := range b.job.Heats {
+		for _, d := range []*job.Dim{h.Fit.Bore, h.Fit.Seat} {
+			if d != nil && h.Hub != nil {
+				b.before(h.PulledAt, d.FoundAt, job.Bind{Kind: job.BoundPart, Part: h.Hub})
+				b.before(d.FoundAt, h.PutOnAt, job.Bind{Kind: job.BoundReading, Dim: d})
+			}
 		}
 	}
 }

@@ -54,12 +54,12 @@ func markOf(p *job.Part) string {
 	return p.Joints[0].Base
 }
 
-// fastenersOut tells of a joint that is tightened while fasteners of it are off the
+// fastenersOut tells of a joint that is tightened while some fasteners of it are off the
 // machine and go back later. On for now, fewer may do; those that never go back are
 // told by the law of the pieces.
 func (r *report) fastenersOut(e *walk.Event) bool {
-	if r.walk.ForNow(e.Grip, e) > 0 {
-		return false
+	if r.walk.ForNow(e.Grip, e) > 0 || !slices.ContainsFunc(e.Grip.Parts(), func(p *job.Part) bool { return r.walk.On(p, e) > 0 }) {
+		return false // one of which none is in is told where they go back
 	}
 	for _, p := range e.Grip.Parts() {
 		out := r.walk.OnAtEnd(p) - r.walk.On(p, e)

@@ -37,3 +37,18 @@ func (r *report) checkJudged() {
 		}
 	}
 }
+
+// judged binds the step that judges a set to the readings that it is judged by, and to
+// the steps that put its pieces back.
+func (b *binder) judged() {
+	for _, s := range b.job.Sets {
+		for _, d := range s.JudgedBy {
+			b.before(d.FoundAt, s.JudgedAt, job.Bind{Kind: job.BoundReading, Dim: d})
+		}
+		for _, p := range s.Members {
+			for _, m := range p.Back {
+				b.before(s.JudgedAt, m.Step, job.Bind{Kind: job.BoundJudged, Set: s})
+			}
+		}
+	}
+}

@@ -77,3 +77,14 @@ func (r *report) checkLifted(l *job.Lift, st *job.Step) {
 		r.problems.Add(st.At, "other-part", "step "+st.Name()+" makes lift "+l.Mark+" and moves none of its parts", "parts: at "+l.Mark+", or lift: at the step that moves them")
 	}
 }
+
+// lifts binds the steps that lift the same part.
+func (b *binder) lifts() {
+	for _, st := range b.walk.Steps {
+		for _, l := range st.Lifts {
+			for _, p := range l.Parts {
+				b.moves(p, st)
+			}
+		}
+	}
+}

@@ -1,6 +1,10 @@
 package proof
 
-import "matchmark/packs/source"
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"slices"
+)
 
 // checkLocked warns of parts that are moved while a lock is not on yet, or off
 // again.
@@ -25,6 +29,20 @@ func (r *report) checkLocked() {
 				})
 				return
 			}
+		}
+	}
+}
+
+// locks is what all steps share: none may pass the locking of an isolation.
+type locks struct{}
+
+// locked binds all steps to the locks between which they stand.
+func (b *binder) locked() {
+	for _, st := range b.walk.Steps {
+		if all := slices.Concat(st.Lock, st.Unlock); len(all) > 0 {
+			b.changes(locks{}, st, job.Bind{Kind: job.BoundLock, Lock: all[0]})
+		} else {
+			b.looks(locks{}, st)
 		}
 	}
 }

@@ -93,3 +93,24 @@ func (r *report) rings() [][]job.Dep {
 	}
 	return rings
 }
+
+// holds is what all steps share: none may pass a hold or witness point.
+type holds struct{}
+
+// order binds a step to those that its author says it comes after, one without
+// after: to the step above, and all to the holds between which they stand.
+func (b *binder) order() {
+	for i, st := range b.walk.Steps {
+		for _, d := range st.After {
+			b.before(d.Step, st, job.Bind{Kind: job.BoundAfter, Reason: d.Reason})
+		}
+		if i > 0 && st.AfterAt.IsZero() {
+			b.before(b.walk.Steps[i-1], st, job.Bind{Kind: job.BoundBelow})
+		}
+		if st.Hold != nil {
+			b.changes(holds{}, st, job.Bind{Kind: job.BoundHold, Hold: st.Hold})
+		} else {
+			b.looks(holds{}, st)
+		}
+	}
+}

@@ -43,3 +43,10 @@ func (r *report) checkPair(at source.Pos, what string, on, off *job.Step, words 
 		})
 	}
 }
+
+// guards binds the step that closes an opening to the one that opens it.
+func (b *binder) guards() {
+	for _, o := range b.job.Openings {
+		b.before(o.OpenedAt, o.ClosedAt, job.Bind{Kind: job.BoundOpening, Opening: o})
+	}
+}

@@ -1,6 +1,7 @@
 package proof
 
 import (
+	"slices"
 	"strconv"
 
 	"matchmark/packs/job"
@@ -93,5 +94,39 @@ func (r *report) staysOff(p *job.Part, off *job.Move) {
 		r.problems.AddWith(off.At, "count-differs", strconv.Itoa(off.N)+" of "+p.Name+" come off and "+strconv.Itoa(off.N-left)+" go back", back.At, "put back here", "make the two counts the same")
 	case back == nil:
 		r.problems.Add(off.At, "never-back", p.Called()+" comes off at "+off.Step.Name()+" and never goes back", "fit: ["+p.Key+"] at a later step", "or reverse: its section", "or into: scrap if it is done with")
+	}
+}
+
+// pieces binds the steps that move the same part, or a part and the assembly that it
+// belongs to.
+func (b *binder) pieces() {
+	for _, st := range b.walk.Steps {
+		for _, m := range slices.Concat(st.Remove, st.Fit, st.ForNow, st.TakeOut) {
+			b.moves(m.Part, st)
+		}
+		for _, l := range st.LeftOut {
+			b.moves(l.Part, st)
+		}
+	}
+}
+
+// A standing is where a part is: it changes when the part is moved, and not when the
+// part is only loosened or tightened.
+type standing struct{ part *job.Part }
+
+// moves notes that a step moves a part, which must be in its assembly or on the bench
+// with it.
+func (b *binder) moves(p *job.Part, st *job.Step) {
+	why := job.Bind{Kind: job.BoundPart, Part: p}
+	b.changes(p, st, why)
+	b.changes(standing{p}, st, why)
+	b.stands(p.Of, st)
+}
+
+// stands notes that a step needs a part, and the assemblies that it belongs to, where
+// they are.
+func (b *binder) stands(p *job.Part, st *job.Step) {
+	for _, q := range p.Upward() {
+		b.looks(standing{q}, st)
 	}
 }

@@ -24,14 +24,16 @@ func (r *report) measured(d *job.Dim, hangs []*job.Part) {
 		return
 	}
 	first := lost[0]
+	when := e.Step.Name() + ", after " + first.Step.Name() + " has parted its faces"
 	help := []string{"measure it at or before " + first.Step.No}
 	if first.Step == e.Step {
+		when = e.Step.Name() + ", after the step has parted its faces"
 		help = []string{"write measure: above it: a step is done in the order in which it is written"}
 	}
 	if d.Of.Part != nil && slices.Contains(hangs, d.Of.Part) {
 		help = append(help, "or, if it is read with the part off: lost-by: nothing")
 	}
-	r.problems.AddWith(e.At, "too-late", d.Mark+" is measured at "+e.Step.Name()+", after "+first.Step.Name()+" has parted its faces", first.At, first.How, help...)
+	r.problems.AddWith(e.At, "too-late", d.Mark+" is measured at "+when, first.At, first.How, help...)
 }
 
 // set sees that a dimension is set when all pieces that it lies between are back and
@@ -44,6 +46,15 @@ func (r *report) set(d *job.Dim, hangs []*job.Part) {
 	if e == nil {
 		return
 	}
+	if found := r.walk.Measured(d); found != nil && found.Index > e.Index {
+		r.problems.AddWith(e.At, "too-early", d.Mark+" is set at "+e.Step.Name()+", before it is measured as found at "+found.Step.Name(), found.At, "measured here",
+			"set it when the machine goes together again")
+		return
+	}
+	if again := r.apartAgain(d, e); again != nil {
+		r.problems.AddWith(e.At, "too-early", d.Mark+" is set at "+e.Step.Name()+", and "+again.Step.Name()+" parts its faces again", again.At, again.How, "set it when all is back for good")
+		return
+	}
 	for _, p := range hangs {
 		if e.Step.Bench && p.Of == nil {
 			continue
@@ -54,19 +65,66 @@ func (r *report) set(d *job.Dim, hangs []*job.Part) {
 		for _, m := range p.Back {
 			off, back := r.walk.Moved(m.Undo), r.walk.Moved(m)
 			if back != nil && back.Index > e.Index && (off == nil || off.Index < e.Index) {
-				r.problems.AddWith(e.At, "too-early", d.Mark+" is set at "+e.Step.Name()+", before "+p.Name+" is back at "+m.Step.Name(), m.At, "put back here",
-					"set it at or after "+m.Step.No)
+				r.setEarly(d, e, back, p.Name+" is back", "puts back "+p.Name, "fit", "put back here")
 			}
 		}
 	}
 	for _, x := range r.walk.Events[e.Index:] {
 		if x.Verb == job.DoTighten && overlap(x.Grip.Parts(), hangs) {
-			r.problems.AddWith(e.At, "too-early", d.Mark+" is set at "+e.Step.Name()+", before "+x.Grip.Mark()+" is tight at "+x.Step.Name(), x.At, "tightened here",
-				"set it at or after "+x.Step.No)
+			r.setEarly(d, e, x, x.Grip.Mark()+" is tight", "tightens "+x.Grip.Mark(), "tighten", "tightened here")
 		}
 	}
 }
 
+// apartAgain is what ends a reading that had been found and is set, after it was set;
+// nil if nothing does. One that is only set, as the level of a casing that is jacked up,
+// is done with then.
+func (r *report) apartAgain(d *job.Dim, set *walk.Event) *walk.Loss {
+	if d.FoundAt == nil {
+		return nil
+	}
+	for _, l := range r.walk.Losses(d) {
+		if l.Index > set.Index {
+			return &l
+		}
+	}
+	return nil
+}
+
+// setEarly tells of a reading that is set before something it hangs on is done.
+func (r *report) setEarly(d *job.Dim, e, done *walk.Event, is, does, verb, here string) {
+	message, help := d.Mark+" is set at "+e.Step.Name()+", before "+is+" at "+done.Step.Name(), "set it at or after "+done.Step.No
+	if done.Step == e.Step {
+		message, help = d.Mark+" is set at "+e.Step.Name()+" before the step "+does, "write set: below "+verb+": a step is done in the order in which it is written"
+	}
+	r.problems.AddWith(e.At, "too-early", message, done.At, here, help)
+}
+
 func overlap(a, b []*job.Part) bool {
 	return slices.ContainsFunc(a, func(p *job.Part) bool { return slices.Contains(b, p) })
+}
+
+// readings binds a step that reads to those that move or loosen what the reading
+// hangs on, or that its author says destroy it, and the two readings of a dimension
+// to each other.
+func (b *binder) readings() {
+	for _, st := range b.walk.Steps {
+		for _, d := range slices.Concat(st.Measure, st.Set) {
+			b.changes(d, st, job.Bind{Kind: job.BoundReading, Dim: d})
+			for _, f := range []job.Face{d.From, d.To, d.Of} {
+				b.stands(f.Part, st)
+			}
+			for _, p := range walk.HangsOn(d) {
+				b.looks(p, st)
+			}
+			if d.Adjuster != nil {
+				b.moves(d.Adjuster, st)
+			}
+		}
+		for _, d := range st.Measure {
+			for _, l := range d.LostBy {
+				b.before(st, l.Step, job.Bind{Kind: job.BoundLost, Dim: d})
+			}
+		}
+	}
 }

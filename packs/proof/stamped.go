@@ -31,3 +31,15 @@ func (r *report) oldNumber(d *job.Dim) {
 		}
 	}
 }
+
+// stamped binds the step that reads a number to those that move the part it is
+// stamped on.
+func (b *binder) stamped() {
+	for _, d := range b.job.Dims {
+		for _, st := range []*job.Step{d.FoundAt, d.LeftAt} {
+			if st != nil {
+				b.stands(d.Stamped.Part, st)
+			}
+		}
+	}
+}

@@ -17,6 +17,7 @@ func (r *report) checkWords() {
 	for _, s := range r.job.Sections {
 		for _, st := range s.Steps {
 			r.checkHand(st)
+			r.checkBoxes(st)
 			for _, m := range st.Fit {
 				if m.Part.Renew == "" && !m.New && callsNew(st.Do, m.Part.Name) && !fitsNew(st, m.Part.Name) {
 					r.problems.AddWith(st.At, "not-new", "the words of "+st.Name()+" speak of a new "+lowerName(m.Part.Name)+", but the part is not renewed", m.Part.At, "the part",
@@ -25,6 +26,19 @@ func (r *report) checkWords() {
 			}
 		}
 	}
+}
+
+// measures finds a step that tells somebody to measure; "measured" tells of what was.
+var measures = regexp.MustCompile(`(?i)\bmeasure\b`)
+
+// checkBoxes sees that a step whose words say to measure has a box to write it in. A
+// generated row has those of the step that it undoes, a heat its log, a loop the boxes
+// of its tries.
+func (r *report) checkBoxes(st *job.Step) {
+	if st.Undoes != nil || st.Until != nil || len(st.Measure)+len(st.Set)+len(st.Recall)+len(st.Heats) > 0 || !measures.MatchString(st.Do) {
+		return
+	}
+	r.problems.Warn(st.At, "no-box", "the words of "+st.Name()+" say to measure, and it has no box to write it in", "measure: [D1], or set: [D1]", "or say in other words what is looked at")
 }
 
 // checkHand sees that a left-hand thread is told where it is turned, and that

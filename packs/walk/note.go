@@ -9,16 +9,12 @@ import (
 )
 
 // Note writes into the job what the sheets print of the walk: which step ends a
-// reading, where a torque is not the last one, when a step is done, what binds it
-// and where it may be moved, and the hours until it is done.
+// reading, where a torque is not the last one, when a step is done, and the hours
+// until it is done.
 func (w *Walk) Note() {
 	for _, d := range w.Job.Dims {
-		w.hangsOn[d] = HangsOn(d)
-		for _, l := range w.Losses(d) {
-			if d.LastChance == nil {
-				d.LastChance = l.Step
-			}
-			w.lostAt[d] = append(w.lostAt[d], l.Step)
+		if lost := w.Losses(d); len(lost) > 0 {
+			d.LastChance = lost[0].Step
 		}
 	}
 	for _, e := range w.Events {
@@ -38,7 +34,6 @@ func (w *Walk) Note() {
 	}
 	w.Job.Hours = total
 	w.deferred()
-	w.bind()
 }
 
 // branch notes by which reading it is decided whether a step is done, and whether

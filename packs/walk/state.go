@@ -77,3 +77,21 @@ func (w *Walk) Locked(x *job.Isolation, e *Event) *Event { return w.locks[x].bef
 // Open is the event that opened an opening, nil while it is closed just before an
 // event.
 func (w *Walk) Open(o *job.Opening, e *Event) *Event { return w.openings[o].before(e.Index) }
+
+// InFront lists the parts that a part is behind and that are in the machine just
+// before an event, given by its place in the order of events. One that is away with
+// an assembly of its own stands in nobody's way.
+func (w *Walk) InFront(p *job.Part, event int) []*job.Part {
+	var out []*job.Part
+	for _, q := range p.Behind {
+		at := w.parts[q].before(event)
+		gone := false
+		for up := q.Of; up != nil; up = up.Of {
+			gone = gone || up != p && !p.Within(up) && w.parts[up].before(event).on == 0
+		}
+		if at.on+at.now > 0 && !gone {
+			out = append(out, q)
+		}
+	}
+	return out
+}

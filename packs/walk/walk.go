@@ -31,8 +31,6 @@ type Walk struct {
 	openings   map[*job.Opening]*timeline[*Event]
 	off        map[*job.Move]int // pieces of a removal that are off the machine now
 	disturbed  map[*job.Part][]Loss
-	hangsOn    map[*job.Dim][]*job.Part
-	lostAt     map[*job.Dim][]*job.Step
 }
 
 // pieces is where the pieces of a part are.
@@ -62,8 +60,8 @@ func Of(j *job.Job) *Walk {
 	w := &Walk{
 		Job: j, first: map[*job.Step]int{}, off: map[*job.Move]int{},
 		parts: map[*job.Part]*timeline[pieces]{}, grips: map[grip]*timeline[Grip]{}, containers: map[*job.Container]*timeline[int]{},
-		disturbed: map[*job.Part][]Loss{}, hangsOn: map[*job.Dim][]*job.Part{}, lostAt: map[*job.Dim][]*job.Step{},
-		locks: map[*job.Isolation]*timeline[*Event]{}, openings: map[*job.Opening]*timeline[*Event]{},
+		disturbed: map[*job.Part][]Loss{},
+		locks:     map[*job.Isolation]*timeline[*Event]{}, openings: map[*job.Opening]*timeline[*Event]{},
 	}
 	for _, p := range j.Parts {
 		start := pieces{on: p.Count}
