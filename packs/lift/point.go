@@ -76,8 +76,8 @@ func (a *account) points() {
 			least = 90 - upright
 		}
 		if leg.Flattest < least-angleSlack {
-			a.r.Cautions = append(a.r.Cautions, Caution{Code: PointTooFlat, Field: field, Stop: true, Help: "use longer legs, or a bar so that the legs pull upright",
-				Message: fmt.Sprintf("the %s at %q is pulled at %s from horizontal and is rated for legs of %s and steeper", what, k.Name, leg.Flattest.Down(), k.Point.LeastAngle)})
+			a.r.Cautions = append(a.r.Cautions, warn(PointTooFlat, field, "use longer legs, or a bar so that the legs pull upright", true,
+				say("the %s at %q is pulled at %s from horizontal and is rated for legs of %s and steeper", what, k.Name, leg.Flattest.Down(), k.Point.LeastAngle)))
 		}
 	}
 }

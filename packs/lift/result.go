@@ -49,7 +49,11 @@ type Result struct {
 type Look struct {
 	// Field is the path of its input, as in Refusal.
 	Field, Name, What string
+	say               phrase
 }
+
+// In tells what to look at in the units in which the lift is written.
+func (k Look) In(u Units) string { return k.say.in(u) }
 
 // A LegResult is one leg as it hangs.
 type LegResult struct {
@@ -122,6 +126,15 @@ type Caution struct {
 	Message string
 	Help    string
 	Stop    bool
+	say     phrase
+}
+
+// In gives the message in the units in which the lift is written.
+func (c Caution) In(u Units) string { return c.say.in(u) }
+
+// warn builds a Caution.
+func warn(code CautionCode, field, help string, stop bool, what phrase) Caution {
+	return Caution{Code: code, Field: field, Message: what.String(), Help: help, Stop: stop, say: what}
 }
 
 // CautionCode tells cautions apart.

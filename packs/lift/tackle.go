@@ -78,7 +78,8 @@ func Haul(t Tackle) (*TackleResult, error) {
 			r.Weakest = len(r.Components) - 1
 		}
 		if used.Used > 1 {
-			r.Cautions = append(r.Cautions, Caution{Code: Overloaded, Field: c.field, Stop: true, Message: used.Name + " carries " + used.Load.Up() + " and may carry " + used.Allowed.Down()})
+			r.Cautions = append(r.Cautions, warn(Overloaded, c.field, "take a larger piece, or more parts of rope", true,
+				say("%s carries %s and may carry %s", used.Name, used.Load.Up(), used.Allowed.Down())))
 		}
 	}
 	r.Working = []Working{{What: "tackle", Formula: "P = k W (1 + f n)/N; anchor k W + P, or k W where it is hauled up", Source: tackleSource, Figures: []Figure{
