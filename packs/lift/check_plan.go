@@ -144,6 +144,9 @@ func (c *checker) unused() {
 	if p.Rig != TwoHooks && p.SecondCrane != (Crane{}) {
 		c.refuse("secondcrane", "leave it out, or call the rig two hooks", "a second crane is given and one hook lifts")
 	}
+	if p.Rig == TwoHooks && p.Tackle != nil {
+		c.refuse("tackle", "hang the load on one hook, or leave the tackle out", "a tackle is given and two hooks lift")
+	}
 	if p.Sharing != Skew && p.SkewFactor != 0 {
 		c.refuse("skewfactor", "leave it out, or name matched slings with a skew factor", "a skew factor of %g is given and not used", float64(p.SkewFactor))
 	}

@@ -29,7 +29,9 @@ func Compute(p Plan) (*Result, error) {
 	if no := a.components(); no != nil {
 		return nil, Refusals{*no}
 	}
-	a.cranes()
+	if no := a.cranes(); no != nil {
+		return nil, Refusals{*no}
+	}
 	a.headroom()
 	a.weakest()
 	a.heat()

@@ -32,7 +32,10 @@ func (a *account) working(dynamicFrom string) {
 		figUp("e", float64(a.r.LengthError), "mm"), figUp("tilt", float64(a.r.ErrorTilt), "°"))
 	a.work("press between the picks", "C = T cos(angle from horizontal), the largest leg", statics,
 		figUp("C", float64(a.r.Press), "kg"), figUp("C", float64(a.r.Press.Newton()), "N"))
-	a.work("hook load", "gross + gear above the legs + block", statics,
+	if a.r.Tackle != nil {
+		a.r.Working = append(a.r.Working, a.r.Tackle.Working...)
+	}
+	a.work("hook load", "gross + gear above the legs + block, with a tackle its mass and the pull on its line", statics,
 		figUp("gear above", massOf(nil, a.p.TopGear), "kg"), figUp("hook load", float64(a.r.HookLoad), "kg"),
 		figUp("used", 100*float64(a.r.CraneShare), "%"))
 	if h := a.r.Headroom; h != nil {
