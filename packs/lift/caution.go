@@ -114,7 +114,7 @@ func (a *account) level() {
 		return say("the tolerance of its centre of gravity, ± %v along x, %v along y and %v along z, %s it %s", tol.X, tol.Y, tol.Z, makes, t.Within.Up())
 	}
 	off := func(makes string) phrase {
-		return say("one leg long or short by %v %s it %s", a.r.LengthError, makes, t.Most.Up())
+		return say("one leg long or short by %v%s it %s", a.r.LengthError, makes, t.Most.Up())
 	}
 	tell := func(field, help string, what phrase) {
 		a.r.Cautions = append(a.r.Cautions, warn(OutOfLevel, field, help, true, what))
@@ -125,13 +125,13 @@ func (a *account) level() {
 		if a.p.Rig == Beam {
 			field, help = "bar.bail", "set the bail where the load hangs level"
 		}
-		tell(field, help, say("%s: with everything as planned it hangs %s; %s; %s", most, t.Total.Up(), centre("makes"), off("makes")))
+		tell(field, help, say("%s: with everything as planned it hangs %s; %s; %s", most, t.Total.Up(), centre("makes"), off(" makes")))
 	case t.Within > t.Allowed+angleSlack:
 		tell("load.cogtolerance", "weigh it at each pick to know the centre of gravity better, or hang it from longer legs",
 			say("%s: as planned it hangs %s; the cause is %s", most, t.Total.Up(), centre("which makes")))
 	default:
 		tell("lengtherror", "measure the legs against each other and write what was found, or take picks farther apart",
-			say("%s: as planned it hangs %s; %s; the cause is %s", most, t.Total.Up(), centre("makes"), off("which makes")))
+			say("%s: as planned it hangs %s; %s; the cause is %s", most, t.Total.Up(), centre("makes"), off(", which makes")))
 	}
 }
 

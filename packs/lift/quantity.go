@@ -48,7 +48,7 @@ type Point struct{ X, Y, Z Mm }
 func (k Kg) String() string { return k.Given().String() }
 
 // Given words a mass as a person wrote it.
-func (k Kg) Given() Words { return Words{amount: float64(k), unit: units.Kilogram} }
+func (k Kg) Given() Words { return Words{amount: float64(k), unit: units.Kilogram, fine: true} }
 
 // Up words a load or a pull, not below what it is: whole kilograms or pounds from 100
 // up, tenths below.
@@ -61,7 +61,7 @@ func (k Kg) Down() Words { return Words{amount: float64(k), unit: units.Kilogram
 func (m Mm) String() string { return m.Given().String() }
 
 // Given words a length as a person wrote it.
-func (m Mm) Given() Words { return Words{amount: float64(m), unit: units.Millimetre} }
+func (m Mm) Given() Words { return Words{amount: float64(m), unit: units.Millimetre, fine: true} }
 
 // Up words a length that is needed, or by which something is off, in whole millimetres
 // or tenths of an inch.
@@ -72,7 +72,7 @@ func (m Mm) Down() Words { return Words{amount: float64(m), unit: units.Millimet
 
 // Size words a length to which something is to be made or set, to the nearest whole
 // millimetre or tenth of an inch.
-func (m Mm) Size() Words { return Words{amount: float64(m), unit: units.Millimetre, size: true} }
+func (m Mm) Size() Words { return Words{amount: float64(m), unit: units.Millimetre} }
 
 // String gives the angle to the nearest tenth of a degree.
 func (d Degree) String() string { return fmt.Sprintf("%.1f°", float64(d)) }
@@ -101,7 +101,9 @@ func (r Ratio) Factor() string { return directed(float64(r), units.None, 2, unit
 func (r Ratio) FactorUp() string { return directed(float64(r), units.None, 2, units.Up) }
 
 // Given words a pressure as a person wrote it.
-func (p Kilopascal) Given() Words { return Words{amount: float64(p), unit: units.Kilopascal} }
+func (p Kilopascal) Given() Words {
+	return Words{amount: float64(p), unit: units.Kilopascal, fine: true}
+}
 
 // Up words a pressure, not below what it is: in kN/m² with one decimal, or in lb/ft².
 func (p Kilopascal) Up() Words {
@@ -112,7 +114,7 @@ func (p Kilopascal) Up() Words {
 func (c Celsius) String() string { return c.Given().String() }
 
 // Given words a temperature as a person wrote it.
-func (c Celsius) Given() Words { return Words{amount: float64(c), unit: units.Celsius} }
+func (c Celsius) Given() Words { return Words{amount: float64(c), unit: units.Celsius, fine: true} }
 
 // Up and Down word a temperature in whole degrees: the low end of a band goes up and
 // the high end down, into the band that holds.

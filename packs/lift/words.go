@@ -31,9 +31,13 @@ func (u Units) of(unit units.Unit) units.Unit {
 type Words struct {
 	amount float64
 	unit   units.Unit
-	to     units.Rounding // Up or Down; Nearest for what was given and for a size
-	size   bool           // to be made: as coarse as what is rounded
+	to     units.Rounding // Up or Down; Nearest for a size and for what was given
+	fine   bool           // as fine as a person writes it
 }
+
+// Fine words the amount as fine as a person writes it, on the side chosen: a tenth of
+// a kilogram, a pound or a millimetre, a thousandth of an inch.
+func (w Words) Fine() Words { w.fine = true; return w }
 
 const noNumber = "no number"
 
@@ -47,23 +51,35 @@ func (w Words) In(u Units) string { return w.text(u, units.Quantity.Text) }
 func (w Words) Print(u Units) string { return w.text(u, units.Quantity.Print) }
 
 func (w Words) text(u Units, write func(units.Quantity) string) string {
-	q, ok := units.Computed(w.amount, w.unit)
+	q, ok := w.quantity(u)
 	if !ok {
 		return noNumber
 	}
-	q, err := q.Convert(u.of(w.unit))
-	if err != nil {
-		return noNumber
+	// What stands on a floor is told in the unit of the floor's plate.
+	return strings.Replace(write(w.round(q)), units.Kilopascal.Text(), "kN/m²", 1)
+}
+
+// quantity gives the amount in the unit in which it is told. ok is false for what is no
+// ordinary number.
+func (w Words) quantity(u Units) (q units.Quantity, ok bool) {
+	q, ok = units.Computed(w.amount, w.unit)
+	to := u.of(w.unit)
+	if !ok || to == w.unit {
+		return q, ok
 	}
-	text := write(w.round(q))
-	// What is laid down on a floor is told in the unit of its plate.
-	return strings.Replace(text, units.Kilopascal.Text(), "kN/m²", 1)
+	q, err := q.Convert(to)
+	if err != nil {
+		return q, false
+	}
+	// What was typed as 320 lb comes back as 320 lb, and is not rounded up to 321.
+	x, _ := q.Number.Rat().Float64()
+	return units.Computed(x, to)
 }
 
 // round leaves as many decimals as a rigger reads off a scale or a tape.
 func (w Words) round(q units.Quantity) units.Quantity {
-	if w.to == units.Nearest && !w.size {
-		return quoted(q)
+	if w.fine {
+		return fine(q, w.to)
 	}
 	switch q.Unit {
 	case units.Millimetre, units.Celsius, units.Fahrenheit:
@@ -78,16 +94,16 @@ func (w Words) round(q units.Quantity) units.Quantity {
 	return q.Round(0, w.to)
 }
 
-// quoted leaves an amount that a person gave to a tenth, an inch to a thousandth, and
-// finer where that would leave nothing of it.
-func quoted(q units.Quantity) units.Quantity {
+// fine leaves a tenth, of an inch a thousandth, and finer where that would leave
+// nothing; noughts at the end are dropped.
+func fine(q units.Quantity, to units.Rounding) units.Quantity {
 	decimals := 1
 	if q.Unit == units.Inch {
 		decimals = 3
 	}
-	r := q.Round(decimals, units.Nearest)
+	r := q.Round(decimals, to)
 	for ; r.Number.Sign() == 0 && q.Number.Sign() != 0 && decimals < 12; decimals++ {
-		r = q.Round(decimals+1, units.Nearest)
+		r = q.Round(decimals+1, to)
 	}
 	for d := r.Number.Decimals(); d > 0 && r.Number.Cmp(r.Number.Round(d-1, units.Nearest)) == 0; d-- {
 		r = r.Round(d-1, units.Nearest)
