@@ -1,6 +1,9 @@
 package def
 
-import "matchmark/packs/source"
+import (
+	"matchmark/packs/source"
+	"regexp"
+)
 
 // The functions of this file make one key of the table each: from its name, its
 // sentence, an example and the field where it lands.
@@ -200,4 +203,20 @@ func sections(name, doc, example string) key[Definition] {
 			r.sections(e, d, p.value)
 		},
 	}
+}
+
+// amounts are an example of nothing but amounts with their units: 3 t, 5 to 40 C,
+// [60 mm, 0 mm, -80 mm].
+var amounts = regexp.MustCompile(`^\[?-?[0-9./]+( to [0-9./]+)? ?[^0-9, ]+(, -?[0-9./]+ ?[^0-9, ]+)*$`)
+
+// digits is one number of an amount.
+var digits = regexp.MustCompile(`-?[0-9][0-9./]*`)
+
+// blank is the example as help shows it: a number that has to be weighed, measured,
+// counted or looked up is left open, for what a message offers is copied.
+func (e *entry) blank() string {
+	if e.form != numberForm && !amounts.MatchString(e.example) {
+		return e.example
+	}
+	return digits.ReplaceAllString(e.example, "…")
 }

@@ -36,6 +36,9 @@ var liftKind = &kind[Lift]{
 			func(l *Lift) *[]*LoadEnd { return &l.Ends }, func(e *LoadEnd) *source.Text { return &e.Name }),
 		text("may-press", "The force that the load can take between its picks.", "4 kN", func(l *Lift) *source.Text { return &l.MayPress }),
 		text("rated-by", "The family of standards by which the gear is rated; the two are never mixed.", "EN", func(l *Lift) *source.Text { return &l.RatedBy }).oneOf("EN", "US"),
+		mapOf("lifting-points", "What the legs take hold of on the load, by the words that takes: uses, with what it may carry.",
+			"{lug: {rated: 2 t, flattest: 45°, source: drawing 1180-7}}", liftingPointKind,
+			func(l *Lift) *[]*LiftingPoint { return &l.Points }, func(p *LiftingPoint) *source.Text { return &p.Name }),
 		mapOf("legs", "The legs, one for each pick; under a spreader or a beam its two drops.",
 			"{front: {pick: [-560 mm, 0 mm, 0 mm], sling: round-3t, hitch: straight, length: 2 m}}", legKind,
 			func(l *Lift) *[]*Leg { return &l.Legs }, func(g *Leg) *source.Text { return &g.Name }),
@@ -60,9 +63,13 @@ var liftKind = &kind[Lift]{
 			func(l *Lift) *[]*Handhold { return &l.Grips }, func(g *Handhold) *source.Text { return &g.Name }),
 		text("crane", "The crane or hoist.", "station", func(l *Lift) *source.Text { return &l.Crane }),
 		text("second-crane", "The hoist over the second pick, on two hooks.", "chain-hoist", func(l *Lift) *source.Text { return &l.SecondCrane }),
+		single("tackle", "A tackle of blocks that hangs from the crane and carries the load.",
+			"{parts: 4, sheaves: 4, hauled: down, rope: 900 kg, moving-block: 3 t, upper-block: 4 t, mass: 28 kg}", tackleKind,
+			func(l *Lift, at source.Pos) *Tackle { l.Tackle.At = at; return &l.Tackle }),
 		text("signed-plan", "The signed lift plan, which a critical lift needs.", "LP-12", func(l *Lift) *source.Text { return &l.SignedPlan }),
 		text("pass-over", "How high the lowest point of the load has to be carried, margin counted in.", "1200 mm", func(l *Lift) *source.Text { return &l.PassOver }),
 		text("stack", "How high the gear between the legs and the crane's hook is.", "350 mm", func(l *Lift) *source.Text { return &l.Stack }),
+		text("temperatures", "The coldest and the hottest that slings and gear come to: of the air, and of what they touch.", "5 to 40 C", func(l *Lift) *source.Text { return &l.Heat }),
 		text("trial", "How high the trial lift goes; left out, 25 mm.", "25 mm", func(l *Lift) *source.Text { return &l.Trial }),
 		text("lay-down", "Where it is laid down.", "Y1", func(l *Lift) *source.Text { return &l.LayDown }).marks("Y"),
 		single("footing", "What it stands on there, for the load on the floor.", "{pieces: 4, length: 1.2 m, width: 150 mm, most: 40 %}", footingKind,
@@ -104,16 +111,42 @@ var legKind = &kind[Leg]{
 	doc:  "One sling with the gear in its pull line.",
 	keys: []key[Leg]{
 		point("pick", "Where it takes hold of the load.", "[-560 mm, 0 mm, 0 mm]", func(g *Leg) *[]source.Text { return &g.Pick }),
-		text("takes", "What it takes hold of.", "lifting lug", func(g *Leg) *source.Text { return &g.Takes }),
+		text("takes", "What it takes hold of; its rating stands under lifting-points by the same words.", "lifting lug", func(g *Leg) *source.Text { return &g.Takes }),
 		text("sling", "The sling, a piece of gear.", "round-3t", func(g *Leg) *source.Text { return &g.Sling }).must(),
 		text("hitch", "How the sling takes hold.", "straight", func(g *Leg) *source.Text { return &g.Hitch }).oneOf("straight", "choker", "basket").must(),
-		text("choke", "The angle in the choke; 135° where it hangs free.", "135°", func(g *Leg) *source.Text { return &g.Choke }),
+		text("choke", "The angle in the choke, as it hangs or is measured.", "135°", func(g *Leg) *source.Text { return &g.Choke }),
 		text("spread", "The angle between the two parts of a basket, or parallel; left out, it follows from the diameter and the length.", "30°", func(g *Leg) *source.Text { return &g.Spread }),
 		text("around", "The diameter that a basket bears on.", "140 mm", func(g *Leg) *source.Text { return &g.Around }),
+		text("heavier-part", "The share of its load that the part of a basket carries which carries more, half or over.", "60 %", func(g *Leg) *source.Text { return &g.Heavier }),
+		flag("turns", "Whether the load is turned in its basket while it hangs.", "yes", func(g *Leg) *source.Text { return &g.Turns }),
 		text("length", "Its length between bearing points, shackles and links counted in; a basket's to the axis of what it goes round.", "2007 mm", func(g *Leg) *source.Text { return &g.Length }),
 		list("gear", "The gear in its pull line.", "[shackle-2t]", func(g *Leg) *[]source.Text { return &g.Gear }),
 		text("off-line", "The angle at which its shackles are pulled off their own line.", "45°", func(g *Leg) *source.Text { return &g.OffLine }),
 		list("axis", "The way its eyebolt points out of the load: up, or three numbers along x, y and z.", "up", func(g *Leg) *[]source.Text { return &g.Axis }),
+	},
+}
+
+var liftingPointKind = &kind[LiftingPoint]{
+	name: "lifting point",
+	doc:  "What a leg takes hold of on the load: a lug, a trunnion, a welded eye.",
+	keys: []key[LiftingPoint]{
+		text("rated", "What one of them may carry along its leg.", "2 t", func(p *LiftingPoint) *source.Text { return &p.Rated }).must(),
+		text("flattest", "The flattest leg for which that holds, from horizontal; 90° is a pull straight up only.", "45°", func(p *LiftingPoint) *source.Text { return &p.Flattest }).must(),
+		text("source", "The drawing or the plate that says so.", "drawing 1180-7", func(p *LiftingPoint) *source.Text { return &p.Source }).must(),
+	},
+}
+
+var tackleKind = &kind[Tackle]{
+	name: "tackle",
+	doc:  "A tackle of blocks; its upper block hangs from the crane.",
+	keys: []key[Tackle]{
+		number("parts", "How many parts of rope hold the moving block.", "4", func(t *Tackle) *source.Text { return &t.Parts }).must(),
+		number("sheaves", "How many sheaves the rope turns over on its way to the hand or the winch, lead blocks counted in.", "4", func(t *Tackle) *source.Text { return &t.Sheaves }).must(),
+		text("hauled", "Which way the line is hauled: down from the upper block, or up from the moving one.", "down", func(t *Tackle) *source.Text { return &t.Hauled }).oneOf("down", "up").must(),
+		text("rope", "What one part of its rope may carry.", "900 kg", func(t *Tackle) *source.Text { return &t.Rope }).must(),
+		text("moving-block", "What the moving block may carry.", "3 t", func(t *Tackle) *source.Text { return &t.MovingBlock }).must(),
+		text("upper-block", "What the upper block may carry.", "4 t", func(t *Tackle) *source.Text { return &t.UpperBlock }).must(),
+		text("mass", "The mass of both blocks and their rope.", "28 kg", func(t *Tackle) *source.Text { return &t.Mass }).must(),
 	},
 }
 
@@ -161,16 +194,26 @@ var gearKind = &kind[Gear]{
 	keys: []key[Gear]{
 		text("what", "What it is called.", "Round sling 3 t", func(g *Gear) *source.Text { return &g.What }).must(),
 		text("kind", "What sort of piece it is; a link is anything pulled in line.", "round sling", func(g *Gear) *source.Text { return &g.Kind }).
-			oneOf("wire rope", "chain", "web sling", "round sling", "fibre rope", "shackle", "shoulder eyebolt", "plain eyebolt", "link", "spreader", "beam").must(),
+			oneOf("wire rope", "chain", "web sling", "round sling", "fibre rope", "shackle", "shoulder eyebolt", "plain eyebolt", "hook", "link", "spreader", "beam").must(),
 		text("rated", "Its rated load, used straight.", "3 t", func(g *Gear) *source.Text { return &g.Rated }).must(),
 		text("rated-by", "The family of standards on its tag, where it is not that of the lift.", "EN", func(g *Gear) *source.Text { return &g.RatedBy }).oneOf("EN", "US"),
 		text("mass", "Its mass.", "4 kg", func(g *Gear) *source.Text { return &g.Mass }),
 		text("rope", "The diameter of a wire rope.", "16 mm", func(g *Gear) *source.Text { return &g.Rope }),
+		text("fibre", "What a web or round sling is woven of; it decides how hot it may become.", "polyester", func(g *Gear) *source.Text { return &g.Fibre }).oneOf("polyester", "polyamide", "polypropylene"),
+		text("seat", "Where in a hook the load sits; out of its saddle nothing is lifted.", "saddle", func(g *Gear) *source.Text { return &g.Seat }).
+			oneOf("saddle", "quarter out", "half out", "three quarters out", "tip"),
+		text("thread", "The diameter of the thread of an eyebolt.", "24 mm", func(g *Gear) *source.Text { return &g.Thread }),
 		flag("tucked", "Whether a wire rope is spliced by hand.", "yes", func(g *Gear) *source.Text { return &g.Tucked }),
 		list("left-at", "The maker's own shares of the rating by the angle of pull.", "[100 % to 5°, 70 % to 45°]", func(g *Gear) *[]source.Text { return &g.LeftAt }),
 		text("left-source", "The maker's table that they come from.", "maker's sheet 12", func(g *Gear) *source.Text { return &g.LeftSource }),
 		text("length", "The length of a bar between its end pins.", "1120 mm", func(g *Gear) *source.Text { return &g.Length }),
 		text("rise", "How far the bail of a lifting beam stands above its end pins.", "180 mm", func(g *Gear) *source.Text { return &g.Rise }),
+		list("ends", "What each end of a bar may carry, over the first pick and over the second; left out, half its rating.", "[1 t, 800 kg]", func(g *Gear) *[]source.Text { return &g.Ends }),
+		text("flattest", "The flattest legs above a spreader for which it is rated, from horizontal.", "60°", func(g *Gear) *source.Text { return &g.Flattest }),
+		text("top-lugs", "What each lug on top of a spreader may carry along its leg.", "1.5 t", func(g *Gear) *source.Text { return &g.TopLugs }),
+		text("may-press", "The force that a spreader may be pressed with along its length.", "8 kN", func(g *Gear) *source.Text { return &g.MayPress }),
+		text("lug-rise", "How far the lugs on top of a spreader stand above its middle line.", "60 mm", func(g *Gear) *source.Text { return &g.LugRise }),
+		text("may-bend", "The bending that a bar may take.", "3000 N·m", func(g *Gear) *source.Text { return &g.MayBend }),
 	},
 }
 

@@ -25,6 +25,7 @@ type Lift struct {
 	MayPress     source.Text
 
 	RatedBy    source.Text // EN or US
+	Points     []*LiftingPoint
 	Legs       []*Leg
 	TopLegs    []*Leg
 	Bar        source.Text
@@ -44,9 +45,11 @@ type Lift struct {
 
 	Crane       source.Text
 	SecondCrane source.Text
+	Tackle      Tackle
 	SignedPlan  source.Text
 	PassOver    source.Text
 	Stack       source.Text
+	Heat        source.Text // coldest to hottest of slings and gear
 
 	Trial    source.Text
 	LayDown  source.Text
@@ -71,6 +74,19 @@ type LoadEnd struct {
 	Point []source.Text
 }
 
+// A LiftingPoint is what a leg takes hold of on the load, by the words of takes:.
+type LiftingPoint struct {
+	Name                    source.Text
+	Rated, Flattest, Source source.Text
+}
+
+// A Tackle is a tackle of blocks between the crane and the gear above the legs.
+type Tackle struct {
+	At                                  source.Pos
+	Parts, Sheaves, Hauled              source.Text
+	Mass, Rope, MovingBlock, UpperBlock source.Text
+}
+
 // A Leg is one sling from a pick upward, with what it takes hold by.
 type Leg struct {
 	Name    source.Text
@@ -81,6 +97,8 @@ type Leg struct {
 	Choke   source.Text // angle in the choke
 	Spread  source.Text // angle between the parts of a basket, or parallel
 	Around  source.Text // diameter that a basket bears on
+	Heavier source.Text // share of the part of a basket that carries more
+	Turns   source.Text // whether the load is turned in its basket
 	Length  source.Text
 	Gear    []source.Text
 	OffLine source.Text   // angle of pull off the line of its shackles
@@ -112,10 +130,14 @@ type MassSection struct {
 type Gear struct {
 	Key                        source.Text
 	What, Kind, Rated, RatedBy source.Text
-	Mass, Rope, Tucked         source.Text
+	Mass, Rope, Tucked, Fibre  source.Text
+	Seat, Thread               source.Text   // of a hook, of an eyebolt
 	LeftAt                     []source.Text // the maker's own shares by angle
 	LeftSource                 source.Text
 	Length, Rise               source.Text // of a bar
+	Ends                       []source.Text
+	Flattest, TopLugs          source.Text // of a spreader
+	MayPress, LugRise, MayBend source.Text
 }
 
 // A Crane is what a load is lifted with.

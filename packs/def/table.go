@@ -145,7 +145,7 @@ func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 	}
 	for i := range k.keys {
 		if e := &k.keys[i].entry; e.need && !seen[e.name] {
-			r.add(at, "missing-key", article(k.name)+" needs the key "+e.name+": "+lowerFirst(e.doc), "write: "+e.name+": "+e.example)
+			r.add(at, "missing-key", article(k.name)+" needs the key "+e.name+": "+lowerFirst(e.doc), "write: "+e.name+": "+e.blank())
 		}
 	}
 }
@@ -156,11 +156,11 @@ func (k *kind[T]) sample() string {
 	var list []string
 	for i := range k.keys {
 		if e := &k.keys[i].entry; e.need {
-			list = append(list, e.name+": "+e.example)
+			list = append(list, e.name+": "+e.blank())
 		}
 	}
 	for i := 0; i < len(k.keys) && i < 2 && !k.needs(); i++ {
-		list = append(list, k.keys[i].name+": "+k.keys[i].example)
+		list = append(list, k.keys[i].name+": "+k.keys[i].blank())
 	}
 	return "{" + strings.Join(list, ", ") + "}"
 }

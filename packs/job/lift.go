@@ -5,8 +5,9 @@ import (
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 	"math"
-	"math/big"
+	"slices"
 	"strconv"
+	"strings"
 )
 
 // Load is what is known of the load, however it is lifted.
@@ -69,26 +70,74 @@ func (l *Lift) Ends() []string {
 	return []string{picks[0].Name, picks[len(picks)-1].Name}
 }
 
-// Weight prints a mass, or a tension as the weight of one, in the unit in which
-// the mass of the lift is written: whole kilograms or pounds from 100 up, tenths
-// below.
-func (l *Lift) Weight(k lift.Kg) string {
-	if l.PoundsUsed {
-		return printed(float64(k), units.Kilogram, units.Pound)
+// Computed reports whether the lift has figures.
+func (l *Lift) Computed() bool { return l.Result != nil || l.HandResult != nil }
+
+// Cautions are those of the calculation, none where there is no result.
+func (l *Lift) Cautions() []lift.Caution {
+	switch {
+	case l.HandResult != nil:
+		return l.HandResult.Cautions
+	case l.Result != nil:
+		return l.Result.Cautions
 	}
-	return printed(float64(k), units.Kilogram, units.Kilogram)
+	return nil
 }
 
-// Length prints a length in whole millimetres, or in tenths of an inch where the
-// lift is written in inches.
-func (l *Lift) Length(m lift.Mm) string {
-	if l.InchesUsed {
-		return measured(float64(m), units.Millimetre, units.Inch).Round(1, units.Nearest).Print()
+// Reasons are why the lift must not be made by its sheet: why it cannot be computed,
+// what is not known of it, and what is overloaded, out of reach or out of level. None
+// for a lift that may be made.
+func (l *Lift) Reasons() []string {
+	out := slices.Clone(l.Because)
+	if l.Result != nil {
+		for _, no := range l.Result.Unanswered {
+			out = append(out, no.In(l.Units()))
+		}
 	}
-	return measured(float64(m), units.Millimetre, units.Millimetre).Round(0, units.Nearest).Print()
+	for _, c := range l.Cautions() {
+		if c.Stop {
+			out = append(out, c.In(l.Units()))
+		}
+	}
+	if l.Floor != nil && l.Floor.Used > 1 {
+		out = append(out, "it presses "+l.Floor.Pressure.Up().In(l.Units())+" on the floor of "+l.LayDown.Mark+", which carries "+l.LayDown.Floor)
+	}
+	return out
 }
 
-// WeightUnit is the unit of Weight, LengthUnit that of Length.
+// HasTag reports whether a component is a piece of gear, which has a tag with its
+// number: not a lug of the load, an end of a bar, or the bridle as a whole.
+func (l *Lift) HasTag(c lift.Component) bool {
+	switch field, _, _ := strings.Cut(c.Field, "["); field {
+	case "picks", "load.maypress", "bar.ends", "bar.toplugs", "bar.maypress", "bar.maybend":
+		return false
+	case "legs", "toplegs":
+		return strings.Contains(c.Field, "].")
+	}
+	return true
+}
+
+// Points are what the legs take hold of on the load and has a rating, each once.
+func (l *Lift) Points() []lift.LiftingPoint {
+	var out []lift.LiftingPoint
+	for _, k := range l.Plan.Picks {
+		if k.Point != nil && !slices.Contains(out, *k.Point) {
+			out = append(out, *k.Point)
+		}
+	}
+	return out
+}
+
+// Units are those in which the lift is told: the units in which it is written.
+func (l *Lift) Units() lift.Units {
+	return lift.Units{Pounds: l.PoundsUsed, Inches: l.InchesUsed, Fahrenheit: l.Fahrenheit}
+}
+
+// Print words an amount for paper in the units of the lift. Its side has been chosen
+// where it was worded: loads up, what may be carried and what is left down.
+func (l *Lift) Print(w lift.Words) string { return w.Print(l.Units()) }
+
+// WeightUnit is the unit in which masses and pulls are told.
 func (l *Lift) WeightUnit() string {
 	if l.PoundsUsed {
 		return units.Pound.Print()
@@ -96,42 +145,12 @@ func (l *Lift) WeightUnit() string {
 	return units.Kilogram.Print()
 }
 
-// LengthUnit is the unit of Length.
+// LengthUnit is the unit in which lengths are told.
 func (l *Lift) LengthUnit() string {
 	if l.InchesUsed {
 		return units.Inch.Print()
 	}
 	return units.Millimetre.Print()
-}
-
-// measured is an amount worked out, in another unit.
-func measured(x float64, from, to units.Unit) units.Quantity {
-	q := units.Quantity{Number: units.Exact(new(big.Rat).SetFloat64(x), 0), Unit: from}
-	q, err := q.Convert(to)
-	if err != nil {
-		panic(err) // both are units of one dimension
-	}
-	return q
-}
-
-// printed rounds to whole units from 100 up and to tenths below.
-func printed(x float64, from, to units.Unit) string {
-	q := measured(x, from, to)
-	v, _ := q.Number.Rat().Float64()
-	if math.Abs(v) >= 99.95 {
-		return q.Round(0, units.Nearest).Print()
-	}
-	return q.Round(1, units.Nearest).Print()
-}
-
-// PressureText prints the load on the floor under the piece that carries most, in
-// kN/m² or for a lift in pounds in lb/ft².
-func (l *Lift) PressureText() string {
-	if l.PoundsUsed {
-		return printed(float64(l.Floor.Pressure), units.Kilopascal, units.PoundPerSquareFoot)
-	}
-	n := units.Exact(new(big.Rat).SetFloat64(float64(l.Floor.Pressure)), 0).Round(1, units.Nearest)
-	return n.Print() + "\u00a0kN/m²"
 }
 
 // A Lift is one load that is lifted, worked out. Result, or HandResult for a lift
@@ -160,6 +179,7 @@ type Lift struct {
 	Supports, Crew, Stops  []string
 	Steps                  []*Step // that make the lift, in the order of work
 	PoundsUsed, InchesUsed bool
+	Fahrenheit             bool
 }
 
 // LiftedGear is one piece of gear in a lift and how many of its kind there are.

@@ -42,7 +42,7 @@ func (s settled) states(tol Point) ([]state, *Refusal) {
 		st, no := s.frame.at(g, nil)
 		if no != nil && i > 0 {
 			return nil, refuse("load.cogtolerance", "narrow it by weighing at each pick, or change the picks: "+no.Help,
-				"with the centre of gravity at x %v, y %v, z %v, within its tolerance, %s", Mm(g.x), Mm(g.y), Mm(g.z), no.Message)
+				"with the centre of gravity at x %v, y %v, z %v, within its tolerance, %s", Mm(g.x), Mm(g.y), Mm(g.z), no.say)
 		}
 		if no != nil {
 			return nil, no

@@ -6,6 +6,8 @@ package lift
 // Refused: legs that do not meet, a slack leg among two or three, a leg flatter
 // than 30° from horizontal.
 
+import "fmt"
+
 // flattest: ASME B30.9 and B30.26 ask for no less than 30° from horizontal (as
 // quoted by a riggers' training firm); EN 13414-1:2003 table 4 ends at the same
 // angle, 60° from vertical. Under caution: the US Navy advises against less than
@@ -75,7 +77,7 @@ func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
 			l.even = even[i] * b.weight
 		}
 		if l.angle < flattest-angleSlack {
-			return state{}, refuse(b.field, "lift the hook or use longer legs; 60° is the aim", "leg %q stands %s from horizontal, under 30°", b.names[i], l.angle.Down())
+			return state{}, refuse(fmt.Sprintf("%s[%d]", b.field, i), "lift the hook or use longer legs; 60° is the aim", "leg %q stands %s from horizontal, under 30°", b.names[i], l.angle.Down())
 		}
 		s.press = max(s.press, l.tension*r.us[i].across(r.up).size())
 		s.lines = append(s.lines, l)
@@ -120,7 +122,7 @@ func (b bridle) slackLeg(r resting) *Refusal {
 		if t > weightless {
 			continue
 		}
-		return refuse(b.field, "look at the lengths and at the centre of gravity, or leave the leg out",
+		return refuse(fmt.Sprintf("%s[%d]", b.field, i), "look at the lengths and at the centre of gravity, or leave the leg out",
 			"leg %q hangs slack, by %s", b.names[i], Mm(r.slack[i]).Up())
 	}
 	return nil

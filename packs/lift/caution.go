@@ -1,12 +1,9 @@
 package lift
 
-import (
-	"fmt"
-	"strings"
-)
+import "fmt"
 
 func (a *account) caution(code CautionCode, field string, stop bool, message string, args ...any) {
-	a.r.Cautions = append(a.r.Cautions, Caution{Code: code, Field: field, Message: fmt.Sprintf(message, args...), Stop: stop})
+	a.r.Cautions = append(a.r.Cautions, warn(code, field, "", stop, say(message, args...)))
 }
 
 // looseMass: near the rating the weight has to be known within 10 %,
@@ -23,7 +20,7 @@ func (a *account) ask(field, help, message string, args ...any) {
 }
 
 // because names what takes most off a rating, empty where nothing does.
-func (c Component) because() string {
+func (c Component) because() phrase {
 	least := Reduction{Factor: 1}
 	for _, r := range c.Reductions {
 		if r.Factor < least.Factor {
@@ -31,9 +28,9 @@ func (c Component) because() string {
 		}
 	}
 	if least.Why == "" {
-		return ""
+		return phrase{}
 	}
-	return fmt.Sprintf(": rated %s, %s × %s", c.Rated.Down(), least.Why, least.Factor.Factor())
+	return say(": rated %s, %s × %s", c.Rated.Down(), least.Why, least.Factor.Factor())
 }
 
 func (a *account) cautions() {
@@ -111,26 +108,31 @@ func (a *account) level() {
 	if t.Most <= t.Allowed+angleSlack {
 		return
 	}
-	most := fmt.Sprintf("the load may hang %s out of level, and %v is allowed: ", t.Most.Up(), t.Allowed)
+	most := say("the load may hang %s out of level, and %v is allowed", t.Most.Up(), t.Allowed)
 	tol := a.p.Load.CoGTolerance
-	within := fmt.Sprintf("the tolerance of its centre of gravity, ± %v along x, %v along y and %v along z, makes it %s", tol.X, tol.Y, tol.Z, t.Within.Up())
-	off := fmt.Sprintf("one leg long or short by %v makes it %s", a.r.LengthError, t.Most.Up())
-	c := Caution{Code: OutOfLevel, Stop: true}
+	centre := func(makes string) phrase {
+		return say("the tolerance of its centre of gravity, ± %v along x, %v along y and %v along z, %s it %s", tol.X, tol.Y, tol.Z, makes, t.Within.Up())
+	}
+	off := func(makes string) phrase {
+		return say("one leg long or short by %v%s it %s", a.r.LengthError, makes, t.Most.Up())
+	}
+	tell := func(field, help string, what phrase) {
+		a.r.Cautions = append(a.r.Cautions, warn(OutOfLevel, field, help, true, what))
+	}
 	switch {
 	case t.Total > t.Allowed+angleSlack:
-		c.Field, c.Help = "legs", "make the legs the lengths that hang it level"
+		field, help := "legs", "make the legs the lengths that hang it level"
 		if a.p.Rig == Beam {
-			c.Field, c.Help = "bar.bail", "set the bail where the load hangs level"
+			field, help = "bar.bail", "set the bail where the load hangs level"
 		}
-		c.Message = most + fmt.Sprintf("with everything as planned it hangs %s; %s; %s", t.Total.Up(), within, off)
+		tell(field, help, say("%s: with everything as planned it hangs %s; %s; %s", most, t.Total.Up(), centre("makes"), off(" makes")))
 	case t.Within > t.Allowed+angleSlack:
-		c.Field, c.Help = "load.cogtolerance", "weigh it at each pick to know the centre of gravity better, or hang it from longer legs"
-		c.Message = most + fmt.Sprintf("as planned it hangs %s; the cause is %s", t.Total.Up(), strings.Replace(within, "makes it", "which makes it", 1))
+		tell("load.cogtolerance", "weigh it at each pick to know the centre of gravity better, or hang it from longer legs",
+			say("%s: as planned it hangs %s; the cause is %s", most, t.Total.Up(), centre("which makes")))
 	default:
-		c.Field, c.Help = "lengtherror", "measure the legs against each other and write what was found, or take picks farther apart"
-		c.Message = most + fmt.Sprintf("as planned it hangs %s; %s; the cause is %s", t.Total.Up(), within, strings.Replace(off, "makes it", "which makes it", 1))
+		tell("lengtherror", "measure the legs against each other and write what was found, or take picks farther apart",
+			say("%s: as planned it hangs %s; %s; the cause is %s", most, t.Total.Up(), centre("makes"), off(", which makes")))
 	}
-	a.r.Cautions = append(a.r.Cautions, c)
 }
 
 // known looks at what the figures rest on.

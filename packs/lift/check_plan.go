@@ -32,14 +32,14 @@ func (c *checker) refuse(field, help, message string, args ...any) {
 // positive asks for an ordinary number above zero.
 func (c *checker) positive(field, what, unit string, v float64) {
 	if !finite(v) || v <= 0 {
-		c.refuse(field, "write it above zero, with its source", "%s is %g %s", what, v, unit)
+		c.refuse(field, "write it above zero, with its source", "%s is %v", what, given(v, unit))
 	}
 }
 
 // notBelow asks for an ordinary number not under zero.
 func (c *checker) notBelow(field, what, unit string, v float64) {
 	if !finite(v) || v < 0 {
-		c.refuse(field, "write it as zero or above", "%s is %g %s", what, v, unit)
+		c.refuse(field, "write it as zero or above", "%s is %v", what, given(v, unit))
 	}
 }
 
@@ -53,7 +53,7 @@ func (c *checker) place(field, what string, pt Point) {
 func (c *checker) load() {
 	l := c.p.Load
 	if !finite(float64(l.Mass)) || l.Mass <= 0 {
-		c.refuse("load.mass", "weigh it, take it from a drawing or compute it from sections", "the mass of the load is not given (%g kg)", float64(l.Mass))
+		c.refuse("load.mass", "weigh it, take it from a drawing or compute it from sections", "the mass of the load is not given (%v)", l.Mass)
 	}
 	if l.Source < Weighed || l.Source > Estimated {
 		c.refuse("load.source", "write weighed, drawing, computed or estimated", "the mass has no source")
@@ -144,6 +144,9 @@ func (c *checker) unused() {
 	if p.Rig != TwoHooks && p.SecondCrane != (Crane{}) {
 		c.refuse("secondcrane", "leave it out, or call the rig two hooks", "a second crane is given and one hook lifts")
 	}
+	if p.Rig == TwoHooks && p.Tackle != nil {
+		c.refuse("tackle", "hang the load on one hook, or leave the tackle out", "a tackle is given and two hooks lift")
+	}
 	if p.Sharing != Skew && p.SkewFactor != 0 {
 		c.refuse("skewfactor", "leave it out, or name matched slings with a skew factor", "a skew factor of %g is given and not used", float64(p.SkewFactor))
 	}
@@ -158,7 +161,7 @@ func (c *checker) bar() {
 	c.notBelow("bar.rise", "the rise of the bail", "mm", float64(p.Bar.Rise))
 	p.Bar.check(c)
 	if !finite(float64(p.Bar.Bail)) || p.Bar.Bail < 0 || p.Bar.Bail > 0 && p.Bar.Bail >= p.Bar.Length {
-		c.refuse("bar.bail", "measure it along the beam from the end over the first pick", "the bail stands at %g mm of a beam of %g mm", float64(p.Bar.Bail), float64(p.Bar.Length))
+		c.refuse("bar.bail", "measure it along the beam from the end over the first pick", "the bail stands at %v of a beam of %v", p.Bar.Bail, p.Bar.Length)
 	}
 }
 

@@ -29,7 +29,9 @@ func Compute(p Plan) (*Result, error) {
 	if no := a.components(); no != nil {
 		return nil, Refusals{*no}
 	}
-	a.cranes()
+	if no := a.cranes(); no != nil {
+		return nil, Refusals{*no}
+	}
 	a.headroom()
 	a.weakest()
 	a.heat()
@@ -111,7 +113,7 @@ func (a *account) tilt() {
 	a.r.LengthError = a.p.lengthError()
 	all, no := a.s.turns(a.p.Load.CoGTolerance, float64(a.r.LengthError))
 	if no != nil {
-		a.caution(TouchyLength, no.Field, true, "with one leg off by %v, %s", a.r.LengthError, no.Message)
+		a.caution(TouchyLength, no.Field, true, "with one leg off by %v, %s", a.r.LengthError, no.say)
 	}
 	t.Within, t.Most = t.Total, t.Total
 	span := a.p.Load.Span
@@ -146,7 +148,7 @@ func (a *account) touchy() {
 	e := float64(a.r.LengthError)
 	for _, off := range offLengths(len(a.s.frame.sloping()), e)[1:] {
 		if _, no := a.s.frame.at(a.s.g, off); no != nil {
-			a.caution(TouchyLength, no.Field, false, "with one leg off by %v, %s", a.r.LengthError, no.Message)
+			a.caution(TouchyLength, no.Field, false, "with one leg off by %v, %s", a.r.LengthError, no.say)
 			return
 		}
 	}

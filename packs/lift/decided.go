@@ -85,7 +85,7 @@ func (a *account) decisions() {
 func (p HandPlan) decisions(r *HandResult) {
 	l := p.Load
 	tell := func(code CautionCode, field, what string) {
-		r.Cautions = append(r.Cautions, Caution{Code: code, Field: field, Message: what + ", by " + p.DecidedBy + ": " + p.Reason})
+		r.Cautions = append(r.Cautions, warn(code, field, "", false, say("%s, by %s: %s", what, p.DecidedBy, p.Reason)))
 	}
 	if l.Source == Estimated && l.MassTolerance == 0 {
 		tell(LooseMass, "load.masstolerance", "the estimated mass is taken as exact")

@@ -90,8 +90,8 @@ func (a *account) spreader() {
 			mayPress = least * cos / sin
 		}
 		if flattest < b.LeastAngle-angleSlack {
-			a.r.Cautions = append(a.r.Cautions, Caution{Code: BarTooFlat, Field: "bar.leastangle", Stop: true, Help: "use longer top legs",
-				Message: fmt.Sprintf("the legs above %s stand %s from horizontal and it is rated for %s and steeper", b.Name, flattest.Down(), b.LeastAngle)})
+			a.r.Cautions = append(a.r.Cautions, warn(BarTooFlat, "bar.leastangle", "use longer top legs", true,
+				say("the legs above %s stand %s from horizontal and it is rated for %s and steeper", b.Name, flattest.Down(), b.LeastAngle)))
 		}
 	}
 	if lugs == 0 || mayPress == 0 {

@@ -83,8 +83,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 	n := len(p.Grips)
 	r.Team = Kg(teamShare[n] * float64(n) * float64(p.MayCarry))
 	if float64(r.Team) < weight && len(rs) == 0 {
-		r.Cautions = append(r.Cautions, Caution{Code: OverTeam, Field: "load.mass", Stop: p.DecidedBy == "" || p.Reason == "",
-			Message: p.teamMessage(Kg(weight), r.Team)})
+		r.Cautions = append(r.Cautions, warn(OverTeam, "load.mass", "", p.DecidedBy == "" || p.Reason == "", p.teamMessage(Kg(weight), r.Team)))
 	}
 	p.decisions(r)
 	if s := p.Load.Span; s != nil {
@@ -96,10 +95,10 @@ func Carry(p HandPlan) (*HandResult, error) {
 }
 
 // teamMessage words that the load is over the guide, and who decided on it.
-func (p HandPlan) teamMessage(weight, team Kg) string {
-	s := fmt.Sprintf("%d people who may carry %s each can lift about %s together, and the load is up to %s", len(p.Grips), p.MayCarry.Down(), team.Down(), weight.Up())
+func (p HandPlan) teamMessage(weight, team Kg) phrase {
+	s := say("%d people who may carry %s each can lift about %s together, and the load is up to %s", len(p.Grips), p.MayCarry.Down(), team.Down(), weight.Up())
 	if p.DecidedBy != "" && p.Reason != "" {
-		s += fmt.Sprintf("; decided by %s: %s", p.DecidedBy, p.Reason)
+		return say("%s; decided by %s: %s", s, p.DecidedBy, p.Reason)
 	}
 	return s
 }

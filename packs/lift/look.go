@@ -13,8 +13,6 @@ package lift
 // 11.3.2.3.b item 2.
 // Lengths in millimetres; what is needed is rounded up, what is allowed down.
 
-import "fmt"
-
 const (
 	throatOpened    Ratio  = 0.15
 	hookTwist       Degree = 10
@@ -35,30 +33,30 @@ func (a *account) looks() {
 	}, func(field string, h Hardware) { a.look(field, h.Name, h.look()) })
 }
 
-func (a *account) look(field, name, what string) {
-	if what != "" {
-		a.r.Looks = append(a.r.Looks, Look{Field: field, Name: name, What: what})
+func (a *account) look(field, name string, what phrase) {
+	if what.format != "" {
+		a.r.Looks = append(a.r.Looks, Look{Field: field, Name: name, What: what.String(), say: what})
 	}
 }
 
 // look says what to look at on a piece of gear, nothing where no rule gives a number.
-func (h Hardware) look() string {
+func (h Hardware) look() phrase {
 	switch {
 	case h.Kind == Hook:
-		return fmt.Sprintf("out of use with its throat opened by more than %s or twisted by more than %s (%s)", throatOpened.PercentDown(), hookTwist.Down(), hookSource)
+		return say("out of use with its throat opened by more than %s or twisted by more than %s (%s)", throatOpened.PercentDown(), hookTwist.Down(), hookSource)
 	case h.Kind != ShoulderEyebolt && h.Kind != PlainEyebolt:
-		return ""
+		return phrase{}
 	case h.Thread > 0:
-		return fmt.Sprintf("thread in by %s or more, spacer no thicker than %s (%s)",
+		return say("thread in by %s or more, spacer no thicker than %s (%s)",
 			Mm(float64(threadIn)*float64(h.Thread)).Up(), Mm(float64(thickestSpacer)*float64(h.Thread)).Down(), eyeboltSource)
 	}
-	return fmt.Sprintf("thread in by %s diameters or more, spacer no thicker than 1/%.0f of the diameter (%s)", threadIn.FactorUp(), float64(1/thickestSpacer), eyeboltSource)
+	return say("thread in by %s diameters or more, spacer no thicker than 1/%.0f of the diameter (%s)", threadIn.FactorUp(), float64(1/thickestSpacer), eyeboltSource)
 }
 
 // thimble says how large the thimble of a wire rope sling has to be.
-func (s Sling) thimble() string {
+func (s Sling) thimble() phrase {
 	if s.Rope <= 0 {
-		return fmt.Sprintf("critical lift: thimbles of %s rope diameters or more (%s)", smallestThimble.FactorUp(), thimbleSource)
+		return say("critical lift: thimbles of %s rope diameters or more (%s)", smallestThimble.FactorUp(), thimbleSource)
 	}
-	return fmt.Sprintf("critical lift: thimbles of %s or more (%s)", Mm(float64(smallestThimble)*float64(s.Rope)).Up(), thimbleSource)
+	return say("critical lift: thimbles of %s or more (%s)", Mm(float64(smallestThimble)*float64(s.Rope)).Up(), thimbleSource)
 }

@@ -130,7 +130,7 @@ func TestGearAgainstOutsideValues(t *testing.T) {
 		"design factor": func(t *testing.T, r outsideRow) { r.compare(t, slingDesignFactor) },
 		"smallest thimble": func(t *testing.T, r outsideRow) {
 			r.compare(t, float64(smallestThimble))
-			if got := (Sling{Rope: 10}).thimble(); !strings.Contains(got, Mm(10*r.want[0]).Up()) {
+			if got := (Sling{Rope: 10}).thimble(); !strings.Contains(got.String(), Mm(10*r.want[0]).Up().String()) {
 				t.Errorf("for rope of 10 mm: %s", got)
 			}
 		},
@@ -172,7 +172,7 @@ func TestGearAgainstOutsideValues(t *testing.T) {
 		"thread engaged": func(t *testing.T, r outsideRow) { r.compare(t, float64(threadIn)) },
 		"thickest spacer": func(t *testing.T, r outsideRow) {
 			r.compare(t, float64(thickestSpacer))
-			if got := (Hardware{Kind: PlainEyebolt, Thread: 48}).look(); !strings.Contains(got, "no thicker than "+Mm(48*r.want[0]).Down()+" ") {
+			if got := (Hardware{Kind: PlainEyebolt, Thread: 48}).look(); !strings.Contains(got.String(), "no thicker than "+Mm(48*r.want[0]).Down().String()+" ") {
 				t.Errorf("M48: %s", got)
 			}
 		},

@@ -79,6 +79,9 @@ type Plan struct {
 	LengthError Mm
 	// Crane is the hoist; SecondCrane the one over Picks[1] with TwoHooks.
 	Crane, SecondCrane Crane
+	// Tackle hangs from the crane and carries the gear above the legs; nil for a load
+	// on the crane's own hook. Its Mass, Dynamic and Anchor are filled in here.
+	Tackle *Tackle
 	// CriticalAt is the site's threshold of a critical lift, as a share of what the
 	// crane may lift: over 0, at most 1.
 	CriticalAt Ratio

@@ -40,6 +40,14 @@ func (k LiftingPoint) check(c *checker, field, name string) {
 	}
 }
 
+// pulls words for which pulls a point is rated.
+func (k LiftingPoint) pulls() string {
+	if 90-k.LeastAngle <= upright {
+		return "a pull straight up only"
+	}
+	return "legs of " + k.LeastAngle.Up() + " and steeper"
+}
+
 // bears tells whether the leg goes round the load, or ends in an eyebolt that is
 // rated by itself.
 func (l Leg) bears() bool {
@@ -76,8 +84,8 @@ func (a *account) points() {
 			least = 90 - upright
 		}
 		if leg.Flattest < least-angleSlack {
-			a.r.Cautions = append(a.r.Cautions, Caution{Code: PointTooFlat, Field: field, Stop: true, Help: "use longer legs, or a bar so that the legs pull upright",
-				Message: fmt.Sprintf("the %s at %q is pulled at %s from horizontal and is rated for legs of %s and steeper", what, k.Name, leg.Flattest.Down(), k.Point.LeastAngle)})
+			a.r.Cautions = append(a.r.Cautions, warn(PointTooFlat, field, "use longer legs, or a bar so that the legs pull upright", true,
+				say("the %s at %q is pulled at %s from horizontal and is rated for %s", what, k.Name, leg.Flattest.Down(), k.Point.pulls())))
 		}
 	}
 }

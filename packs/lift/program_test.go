@@ -220,7 +220,7 @@ func TestOneLongLegOfFour(t *testing.T) {
 		r := compute(t, oneLongLeg(sharing, 1024.2))
 		near(t, "the tight diagonal", float64(r.Legs[0].Tension), 1024.2/2*2000/h, 1e-6)
 		near(t, "its other end", float64(r.Legs[2].Tension), 1024.2/2*2000/h, 1e-6)
-		if got := r.Legs[0].Tension.Up(); got != "550 kg" {
+		if got := r.Legs[0].Tension.Up().String(); got != "550 kg" {
 			t.Errorf("the message says %s", got)
 		}
 		if used := component(t, r, "legs[0].sling").Used; used < 1.2 || !cautioned(r, Overloaded) {

@@ -3,8 +3,6 @@ package lift
 import (
 	"fmt"
 	"math"
-	"strconv"
-	"strings"
 
 	"matchmark/packs/units"
 )
@@ -45,93 +43,94 @@ func (k Kg) Newton() Newton { return Newton(float64(k) * standardGravity) }
 // A Point is a place in the load's own frame: x and y in plan, z up.
 type Point struct{ X, Y, Z Mm }
 
-// String quotes a mass as it was given, to a tenth. A result is worded by Up or Down.
-func (k Kg) String() string { return quoted(float64(k), " kg") }
+// String quotes a mass as it was given, to a tenth of a kilogram. A result is
+// worded by Up or Down.
+func (k Kg) String() string { return k.Given().String() }
 
-// Up words a load or a pull, not below what it is: whole kilograms from 100 up,
-// tenths below.
-func (k Kg) Up() string { return coarse(float64(k), units.Kilogram, units.Quantity.RoundUp) }
+// Given words a mass as a person wrote it.
+func (k Kg) Given() Words { return Words{amount: float64(k), unit: units.Kilogram, fine: true} }
+
+// Up words a load or a pull, not below what it is: whole kilograms or pounds from 100
+// up, tenths below.
+func (k Kg) Up() Words { return Words{amount: float64(k), unit: units.Kilogram, to: units.Up} }
 
 // Down words what a piece may carry, not above what it is, as coarse as Up.
-func (k Kg) Down() string { return coarse(float64(k), units.Kilogram, units.Quantity.RoundDown) }
+func (k Kg) Down() Words { return Words{amount: float64(k), unit: units.Kilogram, to: units.Down} }
 
-// String quotes a length as it was given, to a tenth.
-func (m Mm) String() string { return quoted(float64(m), " mm") }
+// String quotes a length as it was given, to a tenth of a millimetre.
+func (m Mm) String() string { return m.Given().String() }
 
-// Up words a length that is needed, or by which something is off, in whole millimetres.
-func (m Mm) Up() string { return directed(float64(m), units.Millimetre, 0, units.Quantity.RoundUp) }
+// Given words a length as a person wrote it.
+func (m Mm) Given() Words { return Words{amount: float64(m), unit: units.Millimetre, fine: true} }
 
-// Down words a length that is left, in whole millimetres.
-func (m Mm) Down() string { return directed(float64(m), units.Millimetre, 0, units.Quantity.RoundDown) }
+// Up words a length that is needed, or by which something is off, in whole millimetres
+// or tenths of an inch.
+func (m Mm) Up() Words { return Words{amount: float64(m), unit: units.Millimetre, to: units.Up} }
+
+// Down words a length that is left, as fine as Up.
+func (m Mm) Down() Words { return Words{amount: float64(m), unit: units.Millimetre, to: units.Down} }
+
+// Size words a length to which something is to be made or set, to the nearest whole
+// millimetre or tenth of an inch.
+func (m Mm) Size() Words { return Words{amount: float64(m), unit: units.Millimetre} }
 
 // String gives the angle to the nearest tenth of a degree.
 func (d Degree) String() string { return fmt.Sprintf("%.1f°", float64(d)) }
 
 // Up words a tilt or a lean, not below what it is, in tenths of a degree.
-func (d Degree) Up() string { return directed(float64(d), units.Degree, 1, units.Quantity.RoundUp) }
+func (d Degree) Up() string { return directed(float64(d), units.Degree, 1, units.Up) }
 
 // Down words the angle of a leg from horizontal, not above what it is: the flatter
 // leg pulls more.
-func (d Degree) Down() string { return directed(float64(d), units.Degree, 1, units.Quantity.RoundDown) }
+func (d Degree) Down() string { return directed(float64(d), units.Degree, 1, units.Down) }
 
 // Percent words a share that is used, in whole per cent and not below what it is.
 func (r Ratio) Percent() string {
-	return directed(100*float64(r), units.Percent, 0, units.Quantity.RoundUp)
+	return directed(100*float64(r), units.Percent, 0, units.Up)
 }
 
 // PercentDown words a share that is left or allowed, not above what it is.
 func (r Ratio) PercentDown() string {
-	return directed(100*float64(r), units.Percent, 0, units.Quantity.RoundDown)
+	return directed(100*float64(r), units.Percent, 0, units.Down)
 }
 
 // Factor words a factor on a rating with two decimals, not above what it is.
-func (r Ratio) Factor() string { return directed(float64(r), units.None, 2, units.Quantity.RoundDown) }
+func (r Ratio) Factor() string { return directed(float64(r), units.None, 2, units.Down) }
 
 // FactorUp words a factor on a load with two decimals, not below what it is.
-func (r Ratio) FactorUp() string { return directed(float64(r), units.None, 2, units.Quantity.RoundUp) }
+func (r Ratio) FactorUp() string { return directed(float64(r), units.None, 2, units.Up) }
 
-// Up words a pressure in kN/m², not below what it is, with one decimal.
-func (p Kilopascal) Up() string {
-	return strings.Replace(directed(float64(p), units.Kilopascal, 1, units.Quantity.RoundUp), "kPa", "kN/m²", 1)
+// Given words a pressure as a person wrote it.
+func (p Kilopascal) Given() Words {
+	return Words{amount: float64(p), unit: units.Kilopascal, fine: true}
 }
 
-// up and down word a temperature in whole degrees, rounded into the band that holds.
-func (c Celsius) up() string {
-	return directed(float64(c), units.Celsius, 0, units.Quantity.RoundUp)
+// Up words a pressure, not below what it is: in kN/m² with one decimal, or in lb/ft².
+func (p Kilopascal) Up() Words {
+	return Words{amount: float64(p), unit: units.Kilopascal, to: units.Up}
 }
 
-func (c Celsius) down() string {
-	return directed(float64(c), units.Celsius, 0, units.Quantity.RoundDown)
-}
+// String gives the temperature as it was given.
+func (c Celsius) String() string { return c.Given().String() }
 
-// A side is one of the two ways of rounding of units.Quantity.
-type side func(q units.Quantity, to units.Unit, decimals int) (units.Quantity, error)
+// Given words a temperature as a person wrote it.
+func (c Celsius) Given() Words { return Words{amount: float64(c), unit: units.Celsius, fine: true} }
 
-// directed writes an amount with so many decimals, rounded to its side.
-func directed(amount float64, unit units.Unit, decimals int, to side) string {
+// Up and Down word a temperature in whole degrees: the low end of a band goes up and
+// the high end down, into the band that holds.
+func (c Celsius) Up() Words { return Words{amount: float64(c), unit: units.Celsius, to: units.Up} }
+
+// Down is told at Up.
+func (c Celsius) Down() Words { return Words{amount: float64(c), unit: units.Celsius, to: units.Down} }
+
+// directed writes an amount that has one unit only, with so many decimals, rounded to
+// its side.
+func directed(amount float64, unit units.Unit, decimals int, to units.Rounding) string {
 	q, ok := units.Computed(amount, unit)
 	if !ok {
-		return "no number"
+		return noNumber
 	}
-	q, err := to(q, unit, decimals)
-	if err != nil {
-		return "no number"
-	}
-	return q.Text()
-}
-
-// coarse writes whole units from 100 up and tenths below.
-func coarse(amount float64, unit units.Unit, to side) string {
-	tenths := directed(amount, unit, 1, to)
-	if len(strings.TrimLeft(tenths[:strings.Index(tenths+".", ".")], "-")) < 3 {
-		return tenths
-	}
-	return directed(amount, unit, 0, to)
-}
-
-// quoted writes an amount that a person gave, to a tenth at most.
-func quoted(amount float64, unit string) string {
-	return strconv.FormatFloat(math.Round(10*amount)/10, 'f', -1, 64) + unit
+	return q.Round(decimals, to).Text()
 }
 
 func radians(d Degree) float64 { return float64(d) * math.Pi / 180 }

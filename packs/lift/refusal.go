@@ -1,20 +1,22 @@
 package lift
 
-import (
-	"fmt"
-	"strings"
-)
+import "strings"
 
 // A Refusal says why a lift cannot be computed, and what to write instead.
 type Refusal struct {
 	// Field is the path of the input at fault, in lower case and in the words of
 	// Plan and Section: "load.mass", "legs[2].sling.rated".
 	Field string
-	// Message says what is wrong, with the value as given.
+	// Message says what is wrong, with the value as given, in kilograms and
+	// millimetres; In words it in other units.
 	Message string
 	// Help says what to write instead.
 	Help string
+	say  phrase
 }
+
+// In gives the message in the units in which the lift is written.
+func (r Refusal) In(u Units) string { return r.say.in(u) }
 
 // Error gives the message and the help, without the field, on one line.
 func (r Refusal) Error() string {
@@ -46,5 +48,6 @@ func (rs Refusals) err() error {
 
 // refuse builds a Refusal from a formatted message.
 func refuse(field, help, message string, args ...any) *Refusal {
-	return &Refusal{Field: field, Help: help, Message: fmt.Sprintf(message, args...)}
+	what := say(message, args...)
+	return &Refusal{Field: field, Help: help, Message: what.String(), say: what}
 }

@@ -55,10 +55,10 @@ func TestPlansAreRefused(t *testing.T) {
 		{"both a height and an aim", "aim", func(p *Plan) { p.Aim = 60 }},
 		{"both lengths and a height", "hookheight", func(p *Plan) { p.Legs[0].Length = 2000 }},
 		{"hook under the picks", "hookheight", func(p *Plan) { p.HookHeight = -100 }},
-		{"legs under 30°", "legs", func(p *Plan) { p.HookHeight = 400 }},
+		{"legs under 30°", "legs[0]", func(p *Plan) { p.HookHeight = 400 }},
 		{"aim under 30°", "aim", func(p *Plan) { p.Aim = 20 }},
-		{"legs too short to reach", "legs", func(p *Plan) { p.HookHeight, p.Legs[0].Length, p.Legs[1].Length = 0, 850, 1500 }},
-		{"one leg far longer than the other and the span", "legs", func(p *Plan) { p.HookHeight, p.Legs[0].Length, p.Legs[1].Length = 0, 4000, 1500 }},
+		{"legs too short to reach", "legs[0]", func(p *Plan) { p.HookHeight, p.Legs[0].Length, p.Legs[1].Length = 0, 850, 1500 }},
+		{"one leg far longer than the other and the span", "legs[0]", func(p *Plan) { p.HookHeight, p.Legs[0].Length, p.Legs[1].Length = 0, 4000, 1500 }},
 		{"dynamic factor under one", "dynamic", func(p *Plan) { p.Dynamic = 0.9 }},
 		{"no threshold", "criticalat", func(p *Plan) { p.CriticalAt = 0 }},
 		{"no crane", "crane.rated", func(p *Plan) { p.Crane.Rated = 0 }},
@@ -124,7 +124,7 @@ func TestSlackLegsAreRefused(t *testing.T) {
 	}
 	compute(t, p)
 	p.Legs[0].Length = 4000
-	if no := refused(t, p); no.Field != "legs" || !strings.Contains(no.Message, `"A" hangs slack`) {
+	if no := refused(t, p); no.Field != "legs[0]" || !strings.Contains(no.Message, `"A" hangs slack`) {
 		t.Errorf("%s: %s", no.Field, no.Message)
 	}
 	p = bare(1000, Point{Z: -400}, Point{X: 1500}, Point{X: -1500}, Point{Y: 1200})

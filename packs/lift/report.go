@@ -25,14 +25,21 @@ func (a *account) working(dynamicFrom string) {
 			figUp("M", b.bending(share)/1000*standardGravity, "N m"))
 	}
 	t := a.r.Tilt
-	a.work("tilt", "angle between the load's own upright and the line from the centre of gravity to the hook", statics,
+	a.work("tilt", "between the load's own upright and the line from centre of gravity to hook", statics,
 		fig("along x, +x end down", float64(t.AlongX), "°"), fig("along y, +y end down", float64(t.AlongY), "°"),
 		figUp("tilt", float64(t.Total), "°"), figUp("most within tolerance", float64(t.Within), "°"), figUp("most with one leg off", float64(t.Most), "°"), figUp("drop", float64(t.Drop), "mm"))
 	a.work("tilt by a wrong leg length", "the same with one leg long or short by e", statics,
 		figUp("e", float64(a.r.LengthError), "mm"), figUp("tilt", float64(a.r.ErrorTilt), "°"))
-	a.work("press between the picks", "C = T cos(angle from horizontal), the largest leg", statics,
-		figUp("C", float64(a.r.Press), "kg"), figUp("C", float64(a.r.Press.Newton()), "N"))
-	a.work("hook load", "gross + gear above the legs + block", statics,
+	if a.r.Press > 0 {
+		a.work("press between the picks", "C = T cos(angle from horizontal), the largest leg", statics,
+			figUp("C", float64(a.r.Press), "kg"), figUp("C", float64(a.r.Press.Newton()), "N"))
+	}
+	onHook := "gross + gear above the legs + block"
+	if a.r.Tackle != nil {
+		onHook += " + the tackle and the pull on its line"
+		a.r.Working = append(a.r.Working, a.r.Tackle.Working...)
+	}
+	a.work("hook load", onHook, statics,
 		figUp("gear above", massOf(nil, a.p.TopGear), "kg"), figUp("hook load", float64(a.r.HookLoad), "kg"),
 		figUp("used", 100*float64(a.r.CraneShare), "%"))
 	if h := a.r.Headroom; h != nil {

@@ -6,8 +6,8 @@ type Result struct {
 	// Gross is what the legs carry: mass, its tolerance, slings and their gear, and
 	// over a Spreader or under a Beam's bail the bar as well.
 	Gross Kg
-	// HookLoad adds the gear above the legs and the crane's block. With TwoHooks it
-	// is that of the crane used most.
+	// HookLoad adds the gear above the legs and the crane's block, and with a tackle
+	// its mass and the pull on its line. With TwoHooks it is that of the crane used most.
 	HookLoad Kg
 	Dynamic  Ratio
 	// HookHeight is that of the legs' top bearing point above z = 0 of the load,
@@ -31,6 +31,8 @@ type Result struct {
 	// of two; Critical tells that it reaches the threshold or that two hooks lift.
 	CraneShare Ratio
 	Critical   bool
+	// Tackle is nil where the plan has none.
+	Tackle *TackleResult
 	// Headroom is nil where the plan gives none.
 	Headroom *HeadroomResult
 	// Heat is the band of temperature within which all slings and gear hold.
@@ -49,7 +51,11 @@ type Result struct {
 type Look struct {
 	// Field is the path of its input, as in Refusal.
 	Field, Name, What string
+	say               phrase
 }
+
+// In tells what to look at in the units in which the lift is written.
+func (k Look) In(u Units) string { return k.say.in(u) }
 
 // A LegResult is one leg as it hangs.
 type LegResult struct {
@@ -122,6 +128,15 @@ type Caution struct {
 	Message string
 	Help    string
 	Stop    bool
+	say     phrase
+}
+
+// In gives the message in the units in which the lift is written.
+func (c Caution) In(u Units) string { return c.say.in(u) }
+
+// warn builds a Caution.
+func warn(code CautionCode, field, help string, stop bool, what phrase) Caution {
+	return Caution{Code: code, Field: field, Message: what.String(), Help: help, Stop: stop, say: what}
 }
 
 // CautionCode tells cautions apart.

@@ -85,7 +85,7 @@ func (s Section) check(i int) Refusals {
 	field := func(name string) string { return fmt.Sprintf("sections[%d].%s", i, name) }
 	positive := func(name string, v float64, unit string) {
 		if !finite(v) || v <= 0 {
-			rs = append(rs, *refuse(field(name), "write it above zero", "%s of section %q is %g %s", name, s.Name, v, unit))
+			rs = append(rs, *refuse(field(name), "write it above zero", "%s of section %q is %v", name, s.Name, given(v, unit)))
 		}
 	}
 	if !finite(float64(s.At)) {
@@ -113,9 +113,9 @@ func (s Section) check(i int) Refusals {
 	}
 	switch {
 	case !finite(float64(s.Bore)) || s.Bore < 0 || s.Bore > 0 && s.Bore >= least:
-		rs = append(rs, *refuse(field("bore"), "write a bore smaller than the outside", "bore of section %q is %g mm in an outside of %g mm", s.Name, float64(s.Bore), float64(least)))
+		rs = append(rs, *refuse(field("bore"), "write a bore smaller than the outside", "bore of section %q is %v in an outside of %v", s.Name, s.Bore, least))
 	case s.Shape == Solid && s.Bore > 0:
-		rs = append(rs, *refuse(field("bore"), "call it hollow, or leave the bore out", "section %q is solid and has a bore of %g mm", s.Name, float64(s.Bore)))
+		rs = append(rs, *refuse(field("bore"), "call it hollow, or leave the bore out", "section %q is solid and has a bore of %v", s.Name, s.Bore))
 	case s.Shape == Hollow && s.Bore == 0:
 		rs = append(rs, *refuse(field("bore"), "write the bore, or call it solid", "section %q is hollow and has no bore", s.Name))
 	}

@@ -1,6 +1,9 @@
 package lift
 
-import "math"
+import (
+	"fmt"
+	"math"
+)
 
 // settled is a plan whose leg lengths are all known.
 type settled struct {
@@ -134,13 +137,13 @@ func (s *settled) lengths(p *Plan, b *bridle, legs []Leg, g vec, lift float64) *
 	case given == len(legs):
 		by, short := shorten(b.picks, b.lengths, g)
 		if short >= 0 {
-			return refuse(b.field, "use a longer leg", "leg %q of %v is too short to reach over the centre of gravity", b.names[short], Mm(b.lengths[short]))
+			return refuse(fmt.Sprintf("%s[%d]", b.field, short), "use a longer leg", "leg %q of %v is too short to reach over the centre of gravity", b.names[short], Mm(b.lengths[short]))
 		}
 		s.shorten = by
 		return nil
 	case given == 1:
 		if z, ok = heightFrom(b.picks[one], g, v, b.lengths[one]); !ok {
-			return refuse(b.field, "use a longer leg", "leg %q of %v is too short to reach over the centre of gravity", b.names[one], Mm(b.lengths[one]))
+			return refuse(fmt.Sprintf("%s[%d]", b.field, one), "use a longer leg", "leg %q of %v is too short to reach over the centre of gravity", b.names[one], Mm(b.lengths[one]))
 		}
 	case given > 1:
 		return refuse(b.field, "give all lengths, or one, or none", "%d of %d leg lengths are given", given, len(legs))

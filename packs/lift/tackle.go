@@ -2,7 +2,7 @@ package lift
 
 // What is computed: the pull on the hauling line of a tackle of blocks, and what its
 // upper block hangs from.
-// Symbols: W load on the moving block with its own mass, N parts of rope that hold
+// Symbols: W load on the moving block with the mass of the whole tackle, N parts of rope that hold
 // the moving block, n sheaves that the rope turns over, f friction of a sheave as a
 // share of the load, k dynamic factor.
 //
@@ -19,7 +19,7 @@ package lift
 
 // A Tackle is a load on a tackle of blocks.
 type Tackle struct {
-	// Mass of the load with its tolerance, and of the moving block with its hook.
+	// Mass of the load with its tolerance, and of the blocks with their rope.
 	Mass, Block Kg
 	// Parts of rope at the moving block; Sheaves that the rope turns over on the way
 	// to the hand or winch, lead blocks counted in.
@@ -78,7 +78,8 @@ func Haul(t Tackle) (*TackleResult, error) {
 			r.Weakest = len(r.Components) - 1
 		}
 		if used.Used > 1 {
-			r.Cautions = append(r.Cautions, Caution{Code: Overloaded, Field: c.field, Stop: true, Message: used.Name + " carries " + used.Load.Up() + " and may carry " + used.Allowed.Down()})
+			r.Cautions = append(r.Cautions, warn(Overloaded, c.field, "take a larger piece, or more parts of rope", true,
+				say("%s carries %s and may carry %s", used.Name, used.Load.Up(), used.Allowed.Down())))
 		}
 	}
 	r.Working = []Working{{What: "tackle", Formula: "P = k W (1 + f n)/N; anchor k W + P, or k W where it is hauled up", Source: tackleSource, Figures: []Figure{
@@ -87,11 +88,33 @@ func Haul(t Tackle) (*TackleResult, error) {
 	return r, nil
 }
 
+// tackle works out a tackle under the crane's hook, which carries that load, and
+// gives what it hangs on the crane at rest.
+func (a *account) tackle(load float64) (float64, *Refusal) {
+	t := *a.p.Tackle
+	t.Mass, t.Dynamic = Kg(load), a.r.Dynamic
+	// What the crane may lift is booked with its own block, so it sets no bound here.
+	t.Anchor = a.p.Crane.Rated
+	r, err := Haul(t)
+	if rs, refused := err.(Refusals); refused {
+		no := rs[0]
+		no.Field = "tackle." + no.Field
+		return 0, &no
+	}
+	for _, c := range r.Components {
+		if c.Field != "anchor" {
+			a.component("tackle."+c.Field, c.Name, float64(c.Load), float64(c.Rated), nil)
+		}
+	}
+	a.r.Tackle = r
+	return float64(r.Anchor / Kg(a.r.Dynamic)), nil
+}
+
 // check gives what is wrong with the tackle as written.
 func (t Tackle) check() Refusals {
 	c := &checker{}
 	c.positive("mass", "the mass of the load", "kg", float64(t.Mass))
-	c.notBelow("block", "the mass of the moving block", "kg", float64(t.Block))
+	c.notBelow("block", "the mass of the blocks and their rope", "kg", float64(t.Block))
 	c.positive("rope", "the rated load of one part of the rope", "kg", float64(t.Rope))
 	c.positive("movingblock", "the rated load of the moving block", "kg", float64(t.MovingBlock))
 	c.positive("upperblock", "the rated load of the upper block", "kg", float64(t.UpperBlock))

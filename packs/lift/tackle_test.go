@@ -83,3 +83,35 @@ func TestTacklesAreRefused(t *testing.T) {
 		t.Errorf("an anchor for 700 kg under 860 kg: %+v", r.Cautions)
 	}
 }
+
+// A lift under a tackle: the crane holds the load and the pull of the line that is
+// hauled down, by hand (W + b)(1 + (1 + f n)/N) with f 10 % a sheave. With the pull left
+// out the crane was shown with a third less on it.
+func TestALiftUnderATackle(t *testing.T) {
+	t.Parallel()
+	p := good()
+	plain := compute(t, p)
+	p.Tackle = &Tackle{Block: 12, Parts: 3, Sheaves: 3, Rope: 1500, UpperBlock: 4000, MovingBlock: 3000}
+	r := compute(t, p)
+	w := float64(plain.HookLoad-p.Crane.Block) + 12
+	near(t, "on the crane", float64(r.HookLoad), w*(1+1.3/3)+float64(p.Crane.Block), 1e-6)
+	near(t, "pull", float64(r.Tackle.Pull), w*1.3/3*float64(r.Dynamic), 1e-6)
+	near(t, "moving block", float64(component(t, r, "tackle.movingblock").Load), w*float64(r.Dynamic), 1e-6)
+	near(t, "upper block", float64(component(t, r, "tackle.upperblock").Load), w*(1+1.3/3)*float64(r.Dynamic), 1e-6)
+	if r.CraneShare <= plain.CraneShare {
+		t.Errorf("the crane is used %s under a tackle and %s without", r.CraneShare.Percent(), plain.CraneShare.Percent())
+	}
+	p.Tackle.Rope = 100
+	if r := compute(t, p); !cautioned(r, Overloaded) || r.Components[r.Weakest].Field != "tackle.rope" {
+		t.Errorf("a rope for 100 kg is not overloaded")
+	}
+	p.Tackle.Parts = 0
+	if no := refused(t, p); no.Field != "tackle.parts" {
+		t.Errorf("refused at %s", no.Field)
+	}
+	q := twoHooks()
+	q.Tackle = &Tackle{Parts: 3, Sheaves: 3, Rope: 1500, UpperBlock: 4000, MovingBlock: 3000}
+	if no := refused(t, q); no.Field != "tackle" {
+		t.Errorf("two hooks: refused at %s", no.Field)
+	}
+}

@@ -14,8 +14,6 @@ package lift
 // the narrower band is taken. The maker's own band goes before these.
 // Refused: a band written upside down.
 
-import "fmt"
-
 // Temperatures are the coldest and the hottest that slings and gear come to: of the
 // air, and of what they touch.
 type Temperatures struct{ Low, High Celsius }
@@ -65,12 +63,9 @@ func (h Hardware) holds() holding {
 	return gearHolds
 }
 
-// String gives the temperature to the nearest degree.
-func (c Celsius) String() string { return fmt.Sprintf("%.0f °C", float64(c)) }
-
 func (t Temperatures) check(c *checker) {
 	if !finite(float64(t.Low), float64(t.High)) || t.Low > t.High {
-		c.refuse("temperatures", "write the coldest first, then the hottest", "the slings are said to come to %g to %g °C", float64(t.Low), float64(t.High))
+		c.refuse("temperatures", "write the coldest first, then the hottest", "the slings are said to come to %v to %v", t.Low, t.High)
 	}
 }
 
@@ -86,8 +81,8 @@ func (a *account) heat() {
 			band.High, band.HighPiece = h.high, name
 		}
 		if t := a.p.Temperatures; t != nil && (t.Low < h.low || t.High > h.high) {
-			a.r.Cautions = append(a.r.Cautions, Caution{Code: TooHotOrCold, Field: field, Stop: true, Help: "use gear that is made for it, let the load cool, or keep the sling off what is hot",
-				Message: fmt.Sprintf("%s comes to %v to %v and holds its rating from %s to %s (%s)", name, t.Low, t.High, h.low.up(), h.high.down(), h.source)})
+			a.r.Cautions = append(a.r.Cautions, warn(TooHotOrCold, field, "use gear that is made for it, let the load cool, or keep the sling off what is hot", true,
+				say("%s comes to %v to %v and holds its rating from %s to %s (%s)", name, t.Low, t.High, h.low.Up(), h.high.Down(), h.source)))
 		}
 	}
 	a.p.pieces(func(field string, s Sling) { look(field, s.Name, s.holds()) }, func(field string, h Hardware) { look(field, h.Name, h.holds()) })

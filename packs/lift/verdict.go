@@ -145,8 +145,8 @@ func bandFactor(n int, sharing Sharing, flat Degree) (float64, string) {
 	}
 }
 
-// cranes books the hooks.
-func (a *account) cranes() {
+// cranes books the hooks, and a tackle under one.
+func (a *account) cranes() *Refusal {
 	cranes := []Crane{a.p.Crane}
 	fields := []string{"crane"}
 	if a.p.Rig == TwoHooks {
@@ -157,7 +157,14 @@ func (a *account) cranes() {
 		for _, st := range a.states {
 			load = max(load, st.hooks[i])
 		}
-		load += massOf(nil, a.p.TopGear) + float64(c.Block)
+		load += massOf(nil, a.p.TopGear)
+		if a.p.Tackle != nil {
+			var no *Refusal
+			if load, no = a.tackle(load); no != nil {
+				return no
+			}
+		}
+		load += float64(c.Block)
 		used := Ratio(load * float64(a.r.Dynamic) / float64(c.Rated))
 		if used > a.r.CraneShare {
 			a.r.CraneShare, a.r.HookLoad = used, Kg(load)
@@ -165,6 +172,7 @@ func (a *account) cranes() {
 		a.component(fields[i], c.Name, load*float64(a.r.Dynamic), float64(c.Rated), nil)
 	}
 	a.r.Critical = a.r.CraneShare >= a.p.CriticalAt || a.p.Rig == TwoHooks
+	return nil
 }
 
 func (a *account) headroom() {

@@ -14,18 +14,20 @@ import (
 var (
 	fibres = map[string]lift.Fibre{"wire rope": lift.WireRope, "chain": lift.Chain, "web sling": lift.Web, "round sling": lift.RoundSling, "fibre rope": lift.NaturalRope}
 
+	seats = map[string]lift.HookSeat{"saddle": lift.Saddle, "quarter out": lift.QuarterOut, "half out": lift.HalfOut, "three quarters out": lift.ThreeQuartersOut, "tip": lift.Tip}
+
 	hitches = map[string]lift.Hitch{"straight": lift.Straight, "choker": lift.Choker, "basket": lift.Basket}
 
-	hardwares = map[string]lift.HardwareKind{"shackle": lift.Shackle, "shoulder eyebolt": lift.ShoulderEyebolt, "plain eyebolt": lift.PlainEyebolt, "link": lift.InLine}
+	hardwares = map[string]lift.HardwareKind{"shackle": lift.Shackle, "shoulder eyebolt": lift.ShoulderEyebolt, "plain eyebolt": lift.PlainEyebolt, "hook": lift.Hook, "link": lift.InLine}
 
 	bases = map[string]lift.Basis{"EN": lift.EN, "US": lift.US}
 )
 
 // piece finds a piece of gear that must be of one of the kinds; what says what it
-// is wanted for.
-func (r *liftReader) piece(t source.Text, what string, kinds []string) *def.Gear {
+// is wanted for, whose for what.
+func (r *liftReader) piece(t source.Text, what, whose string, kinds []string) *def.Gear {
 	if !t.Written() {
-		r.hole = true
+		r.lacks(what + " of " + whose)
 		return nil
 	}
 	g, ok := r.b.gear[t.Value]
@@ -36,13 +38,17 @@ func (r *liftReader) piece(t source.Text, what string, kinds []string) *def.Gear
 	}
 	r.b.gearUsed[t.Value] = true
 	if !slices.Contains(kinds, g.Kind.Value) {
-		if g.Kind.Written() {
+		if !g.Kind.Written() {
+			r.lacks("the kind of " + source.Quote(t.Value))
+		} else {
 			r.b.Problems.Add(t.At, "wrong-gear", source.Quote(t.Value)+" is a "+g.Kind.Value+" and cannot be "+what, "name one that is a "+strings.Join(kinds, ", a "))
 		}
 		r.hole = true
 		return nil
 	}
-	r.hole = r.hole || !g.Rated.Written()
+	if !g.Rated.Written() {
+		r.lacks("the rated load of " + source.Quote(t.Value))
+	}
 	r.counted(g.What.Value)
 	return g
 }
@@ -61,20 +67,24 @@ func (r *liftReader) counted(what string) {
 // leg reads one sling with the gear in its pull line.
 func (r *liftReader) leg(field string, g *def.Leg) lift.Leg {
 	r.at[field] = g.Name.At
-	out := lift.Leg{Name: g.Name.Value, Length: r.mm(field+".length", g.Length, "2007 mm")}
+	out := lift.Leg{Name: g.Name.Value, Length: r.mm(field+".length", g.Length)}
 	at := field + ".sling"
 	r.at[at], r.at[at+".hitch"] = g.Sling.At, g.Hitch.At
 	s := lift.Sling{
-		Hitch: hitches[g.Hitch.Value], Around: r.mm(at+".around", g.Around, "140 mm"), ChokeAngle: r.angle(at+".chokeangle", g.Choke, "135°"),
-		Parallel: g.Spread.Value == "parallel",
+		Hitch: hitches[g.Hitch.Value], Around: r.mm(at+".around", g.Around), ChokeAngle: r.angle(at+".chokeangle", g.Choke),
+		Parallel: g.Spread.Value == "parallel", HeavierPart: r.share(at+".heavierpart", g.Heavier), Turns: g.Turns.Value == "yes",
+	}
+	if s.HeavierPart == 0 {
+		r.at[at+".heavierpart"] = g.Turns.At
 	}
 	if g.Spread.Written() && !s.Parallel {
-		s.Spread = r.angle(at+".spread", g.Spread, "30°")
+		s.Spread = r.angle(at+".spread", g.Spread)
 	}
-	if p := r.piece(g.Sling, "a sling", names.Keys(fibres)); p != nil {
+	if p := r.piece(g.Sling, "a sling", "leg "+source.Quote(g.Name.Value), names.Keys(fibres)); p != nil {
 		s.Name, s.Fibre = p.What.Value+", "+g.Name.Value, fibres[p.Kind.Value]
-		s.Rated, s.Mass = r.kg(at+".rated", p.Rated, "3 t"), r.kg(at+".mass", p.Mass, "4 kg")
-		s.Rope, s.HandTucked = r.mm(at+".rope", p.Rope, "16 mm"), p.Tucked.Value == "yes"
+		s.Rated, s.Mass = r.kg(at+".rated", p.Rated), r.kg(at+".mass", p.Mass)
+		s.Rope, s.HandTucked = r.mm(at+".rope", p.Rope), p.Tucked.Value == "yes"
+		s.Polyester = p.Fibre.Value == "polyester" || p.Fibre.Value == "polyamide"
 		s.Basis = bases[p.RatedBy.Value]
 		r.at[at+".basis"] = p.RatedBy.At
 	}
@@ -102,14 +112,16 @@ func (r *liftReader) lonely(g *def.Leg, out lift.Leg) {
 // hardware reads one piece in a pull line; leg is nil above the legs.
 func (r *liftReader) hardware(field string, t source.Text, leg *def.Leg) lift.Hardware {
 	r.at[field] = t.At
-	p := r.piece(t, "gear in a pull line", names.Keys(hardwares))
+	p := r.piece(t, "gear in a pull line", r.l.Mark, names.Keys(hardwares))
 	if p == nil {
 		return lift.Hardware{}
 	}
 	h := lift.Hardware{
-		Name: p.What.Value, Kind: hardwares[p.Kind.Value], Rated: r.kg(field+".rated", p.Rated, "3 t"), Basis: bases[p.RatedBy.Value],
-		Mass: r.kg(field+".mass", p.Mass, "1 kg"), LadderSource: p.LeftSource.Value,
+		Name: p.What.Value, Kind: hardwares[p.Kind.Value], Rated: r.kg(field+".rated", p.Rated), Basis: bases[p.RatedBy.Value],
+		Mass: r.kg(field+".mass", p.Mass), LadderSource: p.LeftSource.Value,
+		Seat: seats[p.Seat.Value], Thread: r.mm(field+".thread", p.Thread),
 	}
+	r.at[field+".seat"] = p.Seat.At
 	r.at[field+".basis"] = p.RatedBy.At
 	for i, l := range p.LeftAt {
 		h.Ladder = append(h.Ladder, r.rung(index(field+".ladder", i), l))
@@ -120,7 +132,7 @@ func (r *liftReader) hardware(field string, t source.Text, leg *def.Leg) lift.Ha
 	h.Name += ", " + leg.Name.Value
 	switch h.Kind {
 	case lift.Shackle:
-		h.OffLine = r.angle(field+".offline", leg.OffLine, "45°")
+		h.OffLine = r.angle(field+".offline", leg.OffLine)
 	case lift.ShoulderEyebolt, lift.PlainEyebolt:
 		h.Axis = r.axis(field+".axis", leg)
 	}
@@ -133,7 +145,7 @@ func (r *liftReader) rung(field string, t source.Text) lift.Rung {
 	a, err1 := units.ParseQuantity(strings.TrimSpace(left))
 	b, err2 := units.ParseQuantity(strings.TrimSpace(upTo))
 	if !ok || err1 != nil || err2 != nil || a.Unit != units.Percent || b.Unit != units.Degree {
-		r.b.Problems.Add(t.At, "share-by-angle", source.Quote(t.Value)+" is no share of the rating up to an angle", "write it as 70 % to 45°")
+		r.b.Problems.Add(t.At, "share-by-angle", source.Quote(t.Value)+" is no share of the rating up to an angle", "write the share of the rating in %, to, and the angle in °, as in the maker's table")
 		r.hole = true
 		return lift.Rung{}
 	}
@@ -158,31 +170,4 @@ func (r *liftReader) axis(field string, leg *def.Leg) lift.Point {
 		return lift.Point{}
 	}
 	return lift.Point{X: lift.Mm(r.number(field, list[0])), Y: lift.Mm(r.number(field, list[1])), Z: lift.Mm(r.number(field, list[2]))}
-}
-
-// bar reads the spreader or the lifting beam.
-func (r *liftReader) bar() {
-	d := r.d
-	kind := d.Rig.Value
-	if !d.Bar.Written() {
-		if kind == "spreader" || kind == "beam" {
-			r.b.Problems.Add(d.Rig.At, "no-bar", r.l.Mark+" hangs under a "+kind+" and names none", "bar: beam-2t, a piece of gear")
-			r.hole = true
-		}
-		return
-	}
-	r.at["bar"] = d.Bar.At
-	p := r.piece(d.Bar, "a bar", []string{"beam", "spreader"})
-	if p == nil {
-		return
-	}
-	if p.Kind.Value != kind && (kind == "spreader" || kind == "beam") {
-		r.b.Problems.Add(d.Bar.At, "wrong-gear", source.Quote(d.Bar.Value)+" is a "+p.Kind.Value+" and the rig is a "+kind, "put the rig or the bar right")
-		r.hole = true
-	}
-	r.at["bar.basis"] = p.RatedBy.At
-	r.l.Plan.Bar = lift.Bar{
-		Name: p.What.Value, Basis: bases[p.RatedBy.Value], Length: r.mm("bar.length", p.Length, "1120 mm"), Mass: r.kg("bar.mass", p.Mass, "40 kg"),
-		Rated: r.kg("bar.rated", p.Rated, "2 t"), Bail: r.mm("bar.bail", d.Bail, "560 mm"), Rise: r.mm("bar.rise", p.Rise, "180 mm"),
-	}
 }

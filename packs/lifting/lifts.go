@@ -1,34 +1,12 @@
 package lifting
 
 import (
-	"errors"
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-)
-
-// stopHelp and lookHelp say what to do about a caution.
-var (
-	stopHelp = map[lift.CautionCode]string{
-		lift.Overloaded: "take a larger piece, steeper legs or another hitch",
-		lift.NoReach:    "use shorter legs or a flatter rig, or carry the load less high",
-		lift.OutOfLevel: "make the legs the lengths that hang it level, or write max-tilt: with the site's agreement",
-		lift.OverTeam:   "take another person or a hoist, or write decided-by: and because:",
-	}
-	lookHelp = map[lift.CautionCode]string{
-		lift.FlatLeg:      "use longer legs; 60° is the aim",
-		lift.TouchyLength: "measure the legs against each other, or use longer ones",
-		lift.NearlySlack:  "look at the centre of gravity and the lengths",
-		lift.SlackLeg:     "shorten it, or count the load without it",
-		lift.HighCentre:   "take picks above the centre of gravity where there are any",
-		lift.LooseMass:    "mass-within: 5 %, or weigh it",
-		lift.LooseCentre:  "centre-within: 20 mm",
-		lift.NoHeadroom:   "write size:, pass-over: and stack:, and high-hook: at the crane",
-		lift.CriticalLift: "signed-plan: LP-12, the lift plan that a competent person has signed",
-	}
 )
 
 // usualTrial is how high a trial lift goes: an inch, common practice, no source.
@@ -77,11 +55,12 @@ func Read(ix *names.Index) {
 // A liftReader makes the plan of one lift from what is written, and keeps where
 // each of its inputs stands.
 type liftReader struct {
-	b    *reader
-	d    *def.Lift
-	l    *job.Lift
-	at   map[string]source.Pos // by the path of the input, as in lift.Refusal
-	hole bool                  // something is missing that has been told already
+	b      *reader
+	d      *def.Lift
+	l      *job.Lift
+	at     map[string]source.Pos // by the path of the input, as in lift.Refusal
+	hole   bool                  // something is missing that has been told already
+	pounds bool                  // a mass is written in pounds
 }
 
 // read makes the plan and works it out.
@@ -90,7 +69,7 @@ func (r *liftReader) read() {
 	r.unusedKeys()
 	r.load()
 	if r.d.Trial.Written() {
-		r.l.Trial = r.mm("trial", r.d.Trial, "25 mm")
+		r.l.Trial = r.mm("trial", r.d.Trial)
 	}
 	r.layDown()
 	if r.l.ByHand {
@@ -99,6 +78,9 @@ func (r *liftReader) read() {
 		r.rig()
 	}
 	r.notSaid()
+	if !r.d.Mass.Written() {
+		r.l.PoundsUsed = r.pounds
+	}
 	if r.hole {
 		r.tellHoles(before)
 		return
@@ -117,77 +99,9 @@ func (r *liftReader) read() {
 		return
 	}
 	r.l.Result = res
+	r.unanswered(res.Unanswered)
 	r.cautions(res.Cautions)
 	r.floor(res.Dynamic)
-}
-
-// tellHoles takes the problems of what is written of the lift, those from number
-// before on, as the reasons on paper why it cannot be computed.
-func (r *liftReader) tellHoles(before int) {
-	for _, p := range r.b.Problems[before:] {
-		if p.Severity == source.Error && p.Code != "not-computed" {
-			r.l.Because = append(r.l.Because, p.Message)
-		}
-	}
-	if len(r.l.Because) == 0 {
-		// The reader has told of a key that is missing.
-		r.l.Because = append(r.l.Because, "a key that it needs is not written")
-	}
-}
-
-// refused turns the reasons why a lift cannot be computed into problems.
-func (r *liftReader) refused(err error) bool {
-	var rs lift.Refusals
-	if !errors.As(err, &rs) {
-		return false
-	}
-	for _, no := range rs {
-		r.l.Because = append(r.l.Because, no.Message)
-		r.b.Problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+no.Message, no.Help)
-	}
-	return true
-}
-
-// place is where the input of a path stands: itself, or what it belongs to.
-func (r *liftReader) place(field string) source.Pos {
-	for field != "" {
-		if at, ok := r.at[field]; ok && !at.IsZero() {
-			return at
-		}
-		field = parentField(field)
-	}
-	return r.l.At
-}
-
-// parentField drops the last step of a path: legs[2].sling.rated, legs[2].sling,
-// legs[2], legs.
-func parentField(field string) string {
-	for i := len(field) - 1; i > 0; i-- {
-		if field[i] == '.' || field[i] == '[' {
-			return field[:i]
-		}
-	}
-	return ""
-}
-
-// quiet are the cautions that the sheet prints and the check is silent about:
-// they ask for nothing more than what the sheet says, stand there with the name of
-// who decided, or have been told of at the gear itself.
-var quiet = map[lift.CautionCode]bool{lift.BelowAim: true, lift.NamedSharing: true, lift.OverTeam: true, lift.NoGearWeight: true}
-
-// cautions turns what the calculation has to say into problems: errors where the
-// lift must not be made.
-func (r *liftReader) cautions(cs []lift.Caution) {
-	for _, c := range cs {
-		message := r.l.Mark + ": " + c.Message
-		switch {
-		case c.Stop:
-			r.b.Problems.Add(r.place(c.Field), "must-not-lift", message, stopHelp[c.Code])
-		case c.Code == lift.CriticalLift && r.l.SignedPlan != "":
-		case !quiet[c.Code]:
-			r.b.Problems.Warn(r.place(c.Field), "look-at-lift", message, lookHelp[c.Code])
-		}
-	}
 }
 
 // hands makes the plan of a lift by hand.
@@ -198,9 +112,12 @@ func (r *liftReader) hands() {
 	for i, g := range r.d.Grips {
 		field := index("grips", i)
 		r.at[field] = g.Name.At
-		p.Grips = append(p.Grips, lift.Pick{Name: g.Name.Value, At: r.point(field, g.Pick, true)})
+		p.Grips = append(p.Grips, lift.Pick{Name: g.Name.Value, At: r.point(field, g.Pick, "where "+source.Quote(g.Name.Value)+" takes hold")})
 	}
 }
+
+// footingHelp says how what a load stands on is written.
+const footingHelp = "footing: {pieces: how many, length: of one, width: of one, most: the share of the one that carries most}"
 
 // layDown finds the spot where the load is laid down, and sees that its floor and
 // what the load stands on are both known or both left out.
@@ -218,10 +135,10 @@ func (r *liftReader) layDown() {
 	}
 	switch {
 	case !f.At.IsZero() && !floor.Written():
-		r.b.Problems.Add(f.At, "no-floor", r.l.Mark+" has a footing, and nothing says what the floor carries", "lay-down: Y1, and at Y1 floor: 20 kN/m2")
+		r.b.Problems.Add(f.At, "no-floor", r.l.Mark+" has a footing, and nothing says what the floor carries", "lay-down: the spot, and at the spot floor: what its floor may carry")
 	case f.At.IsZero() && floor.Written() && !r.l.ByHand:
 		r.b.Problems.Warn(t.At, "look-at-lift", r.l.Mark+": the floor of "+t.Value+" carries "+floor.Value+", and nothing says what the load stands on there",
-			"footing: {pieces: 4, length: 1.2 m, width: 150 mm, most: 40 %}")
+			footingHelp)
 	}
 }
 
@@ -235,8 +152,8 @@ func (r *liftReader) notSaid() {
 		}
 	}
 	known := d.Mass.Written() || len(d.Sections) > 0
-	warn(known && !d.MassSource.Written() && d.MassFrom.Value != "estimated", "no scale or document is named for the mass", "mass-source: scale ticket 114")
-	warn(d.Mass.Written() && !d.MassWithin.Written() && d.MassFrom.Value != "estimated", "the mass has no tolerance", "mass-within: 3 %")
+	warn(known && !d.MassSource.Written() && d.MassFrom.Value != "estimated", "no scale or document is named for the mass", "mass-source: the scale ticket, the drawing or the sheet that says so")
+	warn(d.Mass.Written() && !d.MassWithin.Written() && d.MassFrom.Value != "estimated", "the mass has no tolerance", "mass-within: by the scale, the drawing or the sheet")
 	named := d.DecidedBy.Written() && d.Because.Written()
 	warn(r.l.Plan.MaxTilt > usualTilt && !named, "a tilt over 2° is allowed, and nobody is named who decides on it", "decided-by: R. Ashdown, lift supervisor, and because: …")
 	warn(len(d.Crew) == 0, "nothing says who must be there", "crew: [person in charge, crane driver, rigger]")
@@ -262,9 +179,9 @@ func (r *liftReader) floor(dynamic lift.Ratio) {
 	n, _ := names.WholeNumber(f.Pieces)
 	r.at["pieces"], r.at["mass"], r.at["most"] = f.Pieces.At, r.d.Mass.At, f.At
 	in := lift.Floor{
-		Rated:  lift.Kilopascal(r.amount("rated", rated, units.Pressure, units.Kilopascal, "20 kN/m2")),
+		Rated:  lift.Kilopascal(r.amount("rated", rated, units.Pressure, units.Kilopascal)),
 		Pieces: n,
-		Length: r.mm("length", f.Length, "1.2 m"), Width: r.mm("width", f.Width, "150 mm"), Most: r.share("most", f.Most, "40 %"),
+		Length: r.mm("length", f.Length), Width: r.mm("width", f.Width), Most: r.share("most", f.Most),
 	}
 	if r.hole {
 		return
@@ -276,7 +193,7 @@ func (r *liftReader) floor(dynamic lift.Ratio) {
 	}
 	r.l.Floor = &res
 	if res.Used > 1 {
-		r.b.Problems.Add(f.At, "floor-overloaded", r.l.Mark+" presses "+r.l.PressureText()+" on the floor of "+spot.Mark+", which carries "+rated.Value,
+		r.b.Problems.Add(f.At, "floor-overloaded", r.l.Mark+" presses "+res.Pressure.Up().In(r.l.Units())+" on the floor of "+spot.Mark+", which carries "+rated.Value,
 			"spread it over longer or more pieces")
 	}
 }

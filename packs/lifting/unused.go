@@ -1,6 +1,7 @@
 package lifting
 
 import (
+	"matchmark/packs/def"
 	"matchmark/packs/source"
 	"slices"
 )
@@ -11,10 +12,10 @@ func (b *reader) checkGear() {
 	all := b.Chosen.EveryLift()
 	for _, g := range b.Def.Gear {
 		if !g.Mass.Written() {
-			b.Problems.Warn(g.Key.At, "look-at-lift", "the mass of "+source.Quote(g.Key.Value)+" is not given, and counts as nothing on the hook", "mass: 4 kg")
+			b.Problems.Warn(g.Key.At, "look-at-lift", "the mass of "+source.Quote(g.Key.Value)+" is not given, and counts as nothing on the hook", "mass: by its tag or the maker's sheet")
 		}
 		if g.LeftSource.Written() && len(g.LeftAt) == 0 {
-			b.Problems.Add(g.LeftSource.At, "not-used", "a table is named for "+source.Quote(g.Key.Value)+", and nothing of it is written", "left-at: [100 % to 5°, 70 % to 45°]")
+			b.Problems.Add(g.LeftSource.At, "not-used", "a table is named for "+source.Quote(g.Key.Value)+", and nothing of it is written", "left-at: the shares of that table, each up to its angle")
 		}
 		if !b.gearUsed[g.Key.Value] && all {
 			b.Problems.Warn(g.Key.At, "never-used", "no lift uses the gear "+source.Quote(g.Key.Value), "name it in a lift, or take it out")
@@ -23,6 +24,15 @@ func (b *reader) checkGear() {
 	for _, c := range b.Def.Cranes {
 		if !b.gearUsed["crane "+c.Key.Value] && all {
 			b.Problems.Warn(c.Key.At, "never-used", "no lift uses the crane "+source.Quote(c.Key.Value), "name it in a lift, or take it out")
+		}
+	}
+}
+
+// unusedPoints warns of what no leg takes hold of.
+func (r *liftReader) unusedPoints() {
+	for _, p := range r.d.Points {
+		if !slices.ContainsFunc(r.d.Legs, func(g *def.Leg) bool { return g.Takes.Value == p.Name.Value }) {
+			r.b.Problems.Warn(p.Name.At, "never-used", "no leg of "+r.l.Mark+" takes hold of the "+p.Name.Value, "write it behind takes: of the legs, or take it out")
 		}
 	}
 }
@@ -39,6 +49,7 @@ func (r *liftReader) unusedKeys() {
 		return
 	}
 	if !r.l.ByHand {
+		r.unusedPoints()
 		for _, g := range d.Grips {
 			refuse(g.Name, "a grip")
 		}
@@ -50,7 +61,7 @@ func (r *liftReader) unusedKeys() {
 	}{
 		{d.RatedBy, "rated-by:"}, {d.Bar, "bar:"}, {d.Bail, "bail:"}, {d.HookHeight, "hook-height:"}, {d.Aim, "aim:"}, {d.FourLegs, "four-legs:"}, {d.Skew, "skew:"},
 		{d.Dynamic, "dynamic:"}, {d.MaxTilt, "max-tilt:"}, {d.LegError, "leg-error:"}, {d.Crane, "crane:"}, {d.SecondCrane, "second-crane:"},
-		{d.SignedPlan, "signed-plan:"}, {d.PassOver, "pass-over:"}, {d.Stack, "stack:"},
+		{d.SignedPlan, "signed-plan:"}, {d.PassOver, "pass-over:"}, {d.Stack, "stack:"}, {d.Heat, "temperatures:"},
 	} {
 		refuse(v.t, v.key)
 	}
@@ -60,4 +71,8 @@ func (r *liftReader) unusedKeys() {
 	for _, t := range d.TopGear {
 		refuse(t, "top-gear:")
 	}
+	for _, p := range d.Points {
+		refuse(p.Name, "a lifting point")
+	}
+	refuse(source.Text{Value: "tackle", At: d.Tackle.At}, "tackle:")
 }

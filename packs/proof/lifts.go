@@ -32,7 +32,7 @@ func (r *report) checkParts(l *job.Lift) {
 		}
 	}
 	if load.Mass > 0 && sum > load.Mass+load.MassTolerance {
-		r.problems.Add(l.At, "lighter-than-its-parts", l.Mark+" is "+l.Weight(load.Mass)+", and its parts come to "+l.Weight(sum), "put the mass right, or take the part out that does not hang on it")
+		r.problems.Add(l.At, "lighter-than-its-parts", l.Mark+" is "+load.Mass.Given().In(l.Units())+", and its parts come to "+sum.Given().In(l.Units()), "put the mass right, or take the part out that does not hang on it")
 	}
 }
 

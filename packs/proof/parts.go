@@ -112,7 +112,7 @@ func (r *report) massTwice(l *job.Lift) {
 	}
 	// Masses are told to the kilogram, or to three figures.
 	if slack := max(load.MassTolerance, 1, load.Mass/200); load.Mass > sum+slack {
-		r.problems.WarnWith(l.At, "mass-differs", l.Mark+" is "+l.Weight(load.Mass)+", and its parts come to "+l.Weight(sum), l.Parts[0].At, "the part", "put one of them right, or name the other parts that hang on it")
+		r.problems.WarnWith(l.At, "mass-differs", l.Mark+" is "+load.Mass.Given().In(l.Units())+", and its parts come to "+sum.Given().In(l.Units()), l.Parts[0].At, "the part", "put one of them right, or name the other parts that hang on it")
 	}
 }
 

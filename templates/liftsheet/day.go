@@ -33,7 +33,7 @@ func stopPoints(c *block.Composer, l *job.Lift) []string {
 	if l.ByHand {
 		return append(append([]string{w.Lift.HandStops[0]}, l.Stops...), w.Lift.HandStops[1:]...)
 	}
-	out := []string{w.Lift.StopSlack, w.Lift.StopTrial.With(l.Length(l.Trial))}
+	out := []string{w.Lift.StopSlack, w.Lift.StopTrial.With(l.Print(l.Trial.Size()))}
 	if len(l.Stops) == 0 {
 		out = append(out, w.Lift.StopLiftOff)
 	}
@@ -69,7 +69,7 @@ func trialRow(c *block.Composer, l *job.Lift) layout.Block {
 		return c.Value(layout.Number{Before: 3, Caption: w.Lift.GapAt.With(end, l.LengthUnit()), Ref: l.At})
 	}
 	row := []layout.Block{c.Value(layout.Number{Before: l.LoadDigits(), Caption: w.Lift.LoadCell.With(l.WeightUnit()), Ref: l.At})}
-	level := layout.Above(0.5, c.Words(layout.Caption, w.Lift.TrialLevel.With(l.Length(l.Trial))),
+	level := layout.Above(0.5, c.Words(layout.Caption, w.Lift.TrialLevel.With(l.Print(l.Trial.Size()))),
 		layout.Beside(layout.GapX, c.Tick(layout.Body, w.Lift.Yes, l.At), c.Tick(layout.Body, w.Lift.No, l.At)))
 	row = append(row, level)
 	for _, end := range l.Ends() {

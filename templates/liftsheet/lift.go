@@ -35,11 +35,10 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 			}
 		}
 	}
-	if len(l.Because) > 0 {
-		add(2, refusal(c, l))
-	}
+	add(2, refusal(c, l))
 	add(2, facts(c, l)...)
-	if len(l.Because) > 0 {
+	if !l.Computed() {
+		out = append(out, known(c, l, &head)...)
 		add(4, planningLine(c))
 		return out
 	}
@@ -59,6 +58,8 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	table(legTable(c, l, &head), true)
 	add(1.5, legNotes(c, l)...)
 	table(gearTable(c, l, &head), false)
+	table(partTable(c, l, &head), true)
+	add(1.5, gearNotes(c, l)...)
 	table(stopTable(c, l, &head), false)
 	for _, st := range l.Steps {
 		add(4, dayBoxes(c, l, st))
@@ -82,11 +83,19 @@ func heading(c *block.Composer, l *job.Lift) layout.Block {
 	return layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: l.At}), c.Rule(layout.Heavy)).Pad(1, 0, 1, 0)
 }
 
-// refusal says why a lift cannot be computed.
+// refusal says why a lift cannot be computed, or must not be made although it could
+// be; nothing where there is no reason.
 func refusal(c *block.Composer, l *job.Lift) layout.Block {
+	reasons, head := l.Reasons(), c.W.Lift.NotComputed
+	if len(reasons) == 0 {
+		return layout.Block{}
+	}
+	if l.Computed() {
+		head = c.W.Lift.MustNot
+	}
 	width := c.Span - 8
-	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, c.W.Lift.NotComputed.With(l.Mark))}, layout.ParaOpts{Ref: l.At})}
-	for _, why := range l.Because {
+	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, head.With(l.Mark))}, layout.ParaOpts{Ref: l.At})}
+	for _, why := range reasons {
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Strong, "· "+why)}, layout.ParaOpts{Ref: l.At}))
 	}
 	lines = append(lines, c.Para(width, []layout.Run{{Text: c.W.Lift.DoNotLift, Style: layout.Strong, Deco: layout.Inverse}}, layout.ParaOpts{Ref: l.At}))
@@ -124,16 +133,16 @@ func facts(c *block.Composer, l *job.Lift) []layout.Block {
 func massText(c *block.Composer, l *job.Lift) string {
 	load := l.Load()
 	if load.Mass <= 0 {
-		return ""
+		return c.W.Lift.NotWritten
 	}
 	source := c.W.Lift.MassFrom[massWord(load.Source)]
 	if l.MassSource != "" {
 		source += ": " + l.MassSource
 	}
 	if load.MassTolerance == 0 {
-		return c.W.Lift.MassTold.With(l.Weight(load.Mass), source)
+		return c.W.Lift.MassTold.With(l.Print(load.Mass.Up().Fine()), source)
 	}
-	return c.W.Lift.MassTolerance.With(l.Weight(load.Mass), l.Weight(load.MassTolerance), source)
+	return c.W.Lift.MassTolerance.With(l.Print(load.Mass.Up().Fine()), l.Print(load.MassTolerance.Up().Fine()), source)
 }
 
 // massWord names where a mass is known from, for the catalogue.
@@ -145,13 +154,13 @@ func massWord(s lift.MassSource) string {
 func centreText(c *block.Composer, l *job.Lift) string {
 	load := l.Load()
 	if load.CoG == nil {
-		return ""
+		return c.W.Lift.NotWritten
 	}
 	one := func(axis string, at, within lift.Mm) string {
 		if within == 0 {
-			return axis + " " + l.Length(at)
+			return axis + " " + l.Print(at.Given())
 		}
-		return c.W.Lift.CentreBand.With(axis, l.Length(at), l.Length(within))
+		return c.W.Lift.CentreBand.With(axis, l.Print(at.Given()), l.Print(within.Up().Fine()))
 	}
 	g, t := load.CoG, load.CoGTolerance
 	return strings.Join([]string{one("x", g.X, t.X), one("y", g.Y, t.Y), one("z", g.Z, t.Z)}, ", ") + ". " + c.W.Lift.MeasuredFrom.With(l.Origin)
@@ -161,9 +170,12 @@ func centreText(c *block.Composer, l *job.Lift) string {
 func rigText(c *block.Composer, l *job.Lift) string {
 	w := c.W
 	if l.ByHand {
-		return w.Lift.ByHand.With(strconv.Itoa(len(l.HandPlan.Grips)), l.Weight(l.HandPlan.MayCarry))
+		return w.Lift.ByHand.With(strconv.Itoa(len(l.HandPlan.Grips)), l.Print(l.HandPlan.MayCarry.Down().Fine()))
 	}
-	word := map[lift.Rig]string{lift.Bridle: "bridle", lift.Spreader: "spreader", lift.Beam: "beam", lift.TwoHooks: "two hooks"}[l.Plan.Rig]
+	word, written := map[lift.Rig]string{lift.Bridle: "bridle", lift.Spreader: "spreader", lift.Beam: "beam", lift.TwoHooks: "two hooks"}[l.Plan.Rig]
+	if !written {
+		return w.Lift.NotWritten
+	}
 	basis := map[lift.Basis]string{lift.EN: "EN", lift.US: "US"}[l.Plan.Basis]
 	text := w.Lift.Rig[word].With(strconv.Itoa(len(l.Plan.Legs)))
 	if basis != "" {
@@ -171,10 +183,18 @@ func rigText(c *block.Composer, l *job.Lift) string {
 	}
 	for _, k := range []lift.Crane{l.Plan.Crane, l.Plan.SecondCrane} {
 		if k.Name != "" {
-			text += ". " + w.Lift.CraneLine.With(k.Name, l.Weight(k.Rated))
+			text += ". " + w.Lift.CraneLine.With(k.Name, rated(c, l, k.Rated))
 		}
 	}
 	return text
+}
+
+// rated words a rated load, or that it is not written.
+func rated(c *block.Composer, l *job.Lift, k lift.Kg) string {
+	if k <= 0 {
+		return c.W.Lift.NotWritten
+	}
+	return l.Print(k.Down())
 }
 
 // layDownText is where the load is laid down, and what it does to the floor there.
@@ -188,26 +208,23 @@ func layDownText(c *block.Composer, l *job.Lift) string {
 		text += ", " + c.W.Common.On.With(s.Support)
 	}
 	if l.Floor != nil {
-		text = c.W.Lift.FloorLine.With(text, l.PressureText(), s.Floor, l.Floor.Used.Percent())
+		text = c.W.Lift.FloorLine.With(text, l.Print(l.Floor.Pressure.Up()), s.Floor, l.Floor.Used.Percent())
 	}
 	return text
 }
 
 // cautionLines are what has to be minded, and the line of a critical lift.
 func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
-	var list []lift.Caution
-	if l.ByHand {
-		list = l.HandResult.Cautions
-	} else {
-		list = l.Result.Cautions
-	}
 	var out []layout.Block
-	for _, n := range list {
+	for _, n := range l.Cautions() {
 		style, mark := layout.Body, "· "
-		if n.Stop || n.Code == lift.CriticalLift {
+		if n.Stop {
+			continue // in the box at the head of the sheet
+		}
+		if n.Code == lift.CriticalLift {
 			style, mark = layout.Strong, "▶ "
 		}
-		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.Message)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
+		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.In(l.Units()))}, layout.ParaOpts{Ref: l.At, Hang: 4}))
 	}
 	if l.SignedPlan != "" {
 		out = append(out, c.Tick(layout.Strong, c.W.Lift.SignedPlan.With(l.SignedPlan), l.At))
@@ -249,10 +266,12 @@ func heavyParts(c *block.Composer, moves []*job.Move) string {
 func stepLine(c *block.Composer, l *job.Lift) string {
 	page := c.Page("lift " + l.Mark)
 	switch {
+	case l.Computed() && len(l.Reasons()) > 0:
+		return c.W.Lift.StepLineStopped.With(l.Mark, page)
 	case l.HandResult != nil:
 		return c.W.Lift.StepLineByHand.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))
 	case l.Result != nil:
-		return c.W.Lift.StepLine.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Length(l.Trial))
+		return c.W.Lift.StepLine.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Print(l.Trial.Size()))
 	}
 	return c.W.Lift.StepLineRefused.With(l.Mark, page)
 }
@@ -261,9 +280,9 @@ func stepLine(c *block.Composer, l *job.Lift) string {
 func tiltSide(c *block.Composer, l *job.Lift) string {
 	t := l.Result.Tilt
 	if t.Lower != "" {
-		return c.W.Lift.Tilted.With(t.Total.String(), t.Lower, l.Length(t.Drop))
+		return c.W.Lift.Tilted.With(t.Total.Up(), t.Lower, l.Print(t.Drop.Up()))
 	}
-	return c.W.Lift.TiltedSide.With(t.Total.String(), l.LowSide())
+	return c.W.Lift.TiltedSide.With(t.Total.Up(), l.LowSide())
 }
 
 // tiltText says how level the load hangs.
@@ -274,7 +293,7 @@ func tiltText(c *block.Composer, l *job.Lift) string {
 		text = tiltSide(c, l)
 	}
 	if t.Most > t.Total {
-		text = c.W.Lift.TiltedMost.With(text, t.Most.String())
+		text = c.W.Lift.TiltedMost.With(text, t.Most.Up())
 	}
 	return text
 }

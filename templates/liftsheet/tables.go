@@ -18,20 +18,20 @@ func verdict(c *block.Composer, l *job.Lift) layout.Block {
 	var cells []cell
 	if l.ByHand {
 		for i, g := range l.HandPlan.Grips {
-			cells = append(cells, cell{g.Name, l.Weight(l.HandResult.Most[i]), w.Lift.MostCarries})
+			cells = append(cells, cell{g.Name, l.Print(l.HandResult.Most[i].Up()), w.Lift.MostCarries})
 		}
-		cells = append(cells, cell{w.Lift.Mass, l.Weight(l.Load().Mass + l.Load().MassTolerance), w.Lift.TeamLine.With(l.Weight(l.HandResult.Team))})
+		cells = append(cells, cell{w.Lift.Mass, l.Print((l.Load().Mass + l.Load().MassTolerance).Up()), w.Lift.TeamLine.With(l.Print(l.HandResult.Team.Down()))})
 	} else {
 		r := l.Result
 		weakest := r.Components[r.Weakest]
 		room := cell{w.Lift.Headroom, "—", w.Lift.NotLookedAt}
 		if h := r.Headroom; h != nil {
-			room = cell{w.Lift.Headroom, l.Length(h.Spare), w.Lift.HeadroomSpare.With(l.Length(h.Spare), l.Length(h.Needed))}
+			room = cell{w.Lift.Headroom, l.Print(h.Spare.Down()), w.Lift.HeadroomSpare.With(l.Print(h.Spare.Down()), l.Print(h.Needed.Up()))}
 		}
 		cells = []cell{
 			{w.Lift.Weakest, weakest.Used.Percent(), weakest.Name},
-			{w.Lift.CraneUsed, r.CraneShare.Percent(), w.Lift.HookLoad.With(l.Weight(r.HookLoad), r.Dynamic.Factor())},
-			{w.Lift.LevelHead, r.Tilt.Most.String(), tiltText(c, l)},
+			{w.Lift.CraneUsed, r.CraneShare.Percent(), w.Lift.HookLoad.With(l.Print(r.HookLoad.Up()), r.Dynamic.FactorUp())},
+			{w.Lift.LevelHead, r.Tilt.Most.Up(), tiltText(c, l)},
 			room,
 		}
 	}
@@ -55,7 +55,7 @@ func legTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece
 		return nil
 	}
 	w, r := c.W, l.Result
-	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Lift.Leg, 0), block.Col(w.Lift.Length, 40), block.Col(w.Lift.Angle, 24), block.Col(w.Lift.Pulls, 24), block.Col(w.Lift.MostPulls, 30), block.Col(w.Lift.Design.With(r.Dynamic.Factor()), 24))
+	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Lift.Leg, 0), block.Col(w.Lift.Length, 40), block.Col(w.Lift.Angle, 24), block.Col(w.Lift.Pulls, 24), block.Col(w.Lift.MostPulls, 30), block.Col(w.Lift.Design.With(r.Dynamic.FactorUp()), 24))
 	g.Table.MinH = 0
 	var rows []layout.Row
 	for i, x := range r.Legs {
@@ -65,9 +65,9 @@ func legTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece
 		}
 		rows = append(rows, g.Row(l.At,
 			g.Text(0, layout.Strong, strconv.Itoa(i+1), l.At), name,
-			layout.Above(0, g.Text(2, layout.Limit, l.Length(x.Length), l.At), g.Text(2, layout.Sub, lengthNote(c, l, x), l.At)),
-			g.Text(3, layout.Body, x.Angle.String(), l.At), g.Text(4, layout.Strong, l.Weight(x.Tension), l.At),
-			g.Text(5, layout.Body, l.Weight(x.Low)+" – "+l.Weight(x.High), l.At), g.Text(6, layout.Body, l.Weight(x.Design), l.At)))
+			layout.Above(0, g.Text(2, layout.Limit, l.Print(x.Length.Size()), l.At), g.Text(2, layout.Sub, lengthNote(c, l, x), l.At)),
+			g.Text(3, layout.Body, x.Angle.Down(), l.At), g.Text(4, layout.Strong, l.Print(x.Tension.Up()), l.At),
+			g.Text(5, layout.Body, l.Print(x.Low.Down())+" – "+l.Print(x.High.Up()), l.At), g.Text(6, layout.Body, l.Print(x.Design.Up()), l.At)))
 	}
 	return g.Table.Pieces(rows, head)
 }
@@ -76,9 +76,9 @@ func legTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece
 func lengthNote(c *block.Composer, l *job.Lift, x lift.LegResult) string {
 	switch {
 	case x.Slack > 0.5:
-		return c.W.Lift.HangsSlack.With(l.Length(x.Slack))
+		return c.W.Lift.HangsSlack.With(l.Print(x.Slack.Up()))
 	case x.Shorten > 0.5:
-		return c.W.Lift.Shorten.With(l.Length(x.Shorten))
+		return c.W.Lift.Shorten.With(l.Print(x.Shorten.Size()))
 	case x.Chosen:
 		return c.W.Lift.ChosenLength
 	}
@@ -96,58 +96,26 @@ func legNotes(c *block.Composer, l *job.Lift) []layout.Block {
 	if l.EvenSplit() {
 		var even []string
 		for _, x := range r.Legs {
-			even = append(even, l.Weight(x.Even))
+			even = append(even, l.Print(x.Even.Up()))
 		}
 		notes = append(notes, w.Lift.EvenSplit.With(strings.Join(even, ", ")))
 	}
 	if l.Plan.Rig == lift.Beam {
-		notes = append(notes, w.Lift.Bail.With(l.Length(r.Bail), l.Plan.Picks[0].Name))
+		notes = append(notes, w.Lift.Bail.With(l.Print(r.Bail.Size()), l.Plan.Picks[0].Name))
 	}
 	if l.Plan.Rig == lift.Bridle && len(l.Plan.Picks) > 1 {
-		notes = append(notes, w.Lift.PressLine.With(l.Weight(r.Press)))
+		notes = append(notes, w.Lift.PressLine.With(l.Print(r.Press.Up())))
+	}
+	if r.Tilt.Most > r.Tilt.Total {
+		notes = append(notes, w.Lift.TiltedWithin.With(r.Tilt.Within.Up(), l.Print(r.LengthError.Up().Fine()), r.Tilt.Most.Up()))
+	}
+	if r.Tackle != nil {
+		notes = append(notes, w.Lift.TackleLine.With(l.Print(r.Tackle.Pull.Up())))
 	}
 	if len(notes) == 0 {
 		return nil
 	}
 	return []layout.Block{c.Para(c.Span, []layout.Run{layout.T(layout.Sub, strings.Join(notes, " "))}, layout.ParaOpts{Ref: l.At})}
-}
-
-// tagRow is the height of a row in which the number of a tag is written.
-const tagRow layout.Mm = 9
-
-// gearTable lists every piece with its load, its rating and what is left of it,
-// and has boxes for the number on its tag and the day it was inspected.
-func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
-	if l.ByHand {
-		return nil
-	}
-	w, r := c.W, l.Result
-	g := c.Grid(block.Col(w.Lift.Piece, 0), block.Col(w.Lift.Load, 18), block.Col(w.Lift.Rated, 18), block.Col(w.Lift.Reduced, 40), block.Col(w.Lift.Used, 13), block.Col(w.Lift.GearNumber, 24), block.Col(w.Lift.GearInspected, 24))
-	var rows []layout.Row
-	for i, x := range r.Components {
-		style := layout.Body
-		if i == r.Weakest {
-			style = layout.Strong
-		}
-		left := layout.Above(0, g.Text(3, style, l.Weight(x.Allowed), l.At), g.Text(3, layout.Caption, reductions(x), l.At))
-		rows = append(rows, g.Row(l.At, g.Text(0, style, x.Name, l.At), g.Text(1, style, l.Weight(x.Load), l.At), g.Text(2, style, l.Weight(x.Rated), l.At), left, g.Text(4, style, x.Used.Percent(), l.At)))
-	}
-	g.Table.MinH = tagRow
-	out := g.Table.Pieces(rows, head)
-	note := c.Para(c.Span, []layout.Run{layout.T(layout.Sub, c.W.Lift.LookBefore)}, layout.ParaOpts{})
-	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
-}
-
-// reductions lists why a piece may carry less than its rating, or more.
-func reductions(x lift.Component) string {
-	var out []string
-	for _, r := range x.Reductions {
-		if r.Factor == 1 {
-			continue
-		}
-		out = append(out, r.Why+" × "+r.Factor.Factor())
-	}
-	return strings.Join(out, "; ")
 }
 
 // workingFigure is one number of a working with its symbol and unit.
@@ -156,7 +124,7 @@ func workingFigure(f lift.Figure) string {
 	if f.Unit == "°" || f.Unit == "" {
 		unit = f.Unit
 	}
-	return f.Symbol + "\u00a0" + f.Amount.String() + unit
+	return f.Symbol + "\u00a0" + f.Text() + unit
 }
 
 // working shows how the figures came about.

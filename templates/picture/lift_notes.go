@@ -106,8 +106,8 @@ func (p *liftPicture) legText(n *legNote) layout.Block {
 	for _, i := range n.legs {
 		x := p.legs[i]
 		line(layout.SubBold, strconv.Itoa(i+1)+"  "+x.Name)
-		line(layout.Caption, p.l.Length(x.Length)+", "+p.w.Lift.Pulls+" "+p.l.Weight(x.Tension))
-		line(layout.Caption, x.Angle.String()+" "+p.w.Lift.Angle)
+		line(layout.Caption, p.l.Print(x.Length.Size())+", "+p.w.Lift.Pulls+" "+p.l.Print(x.Tension.Up()))
+		line(layout.Caption, x.Angle.Down()+" "+p.w.Lift.Angle)
 	}
 	return layout.Above(0.2, lines...)
 }
@@ -119,7 +119,7 @@ func (p *liftPicture) handNotes(s *draw.Scene, v *liftView) {
 		s.Arrow(draw.Thick, at, draw.XY{X: at.X, Y: at.Y + s.Units(9)})
 		r := p.l.HandResult
 		text := layout.Above(0.2, p.Words(layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name),
-			p.Words(layout.Caption, p.w.Lift.Carries+" "+p.l.Weight(r.Shares[i])+", "+p.w.Lift.MostCarries+" "+p.l.Weight(r.Most[i])))
+			p.Words(layout.Caption, p.w.Lift.Carries+" "+p.l.Print(r.Shares[i].Up())+", "+p.w.Lift.MostCarries+" "+p.l.Print(r.Most[i].Up())))
 		across := 0.0
 		if at.X > v.across(p.scene.CoG) {
 			across = 1

@@ -135,7 +135,7 @@ func (p *liftPicture) distances(s *draw.Scene, v *liftView) {
 		if s.Scale()*(b-a) < 8 {
 			return
 		}
-		label := p.Words(layout.Caption, p.l.Length(lift.Mm(b-a)))
+		label := p.Words(layout.Caption, p.l.Print(lift.Mm(b-a).Size()))
 		s.Dim(draw.XY{X: b, Y: y}, draw.XY{X: a, Y: y}, 4, label)
 	}
 	dim(low, g)

@@ -8,9 +8,12 @@ var englishLift = Lift{
 	StepLine:       "Lift sheet %s, p. %s: %s, %s. Trial lift %s, look, wait, then go.",
 	StepLineByHand: "Lift sheet %s, p. %s: %s, %s people by hand.", StepLineRefused: "Lift sheet %s, p. %s: CANNOT BE COMPUTED. Do not lift.",
 	Level: "hangs level", Tilted: "hangs %s out of level, %s is %s low", TiltedSide: "hangs %s out of level, its %s side low",
-	TiltedMost: "%s, at most %s out of level",
+	TiltedMost:      "%s, at most %s out of level",
+	TiltedWithin:    "Out of level: up to %s with the centre of gravity anywhere in its band; with a leg off by %s as well, up to %s.",
+	StepLineStopped: "Lift sheet %s, p. %s: MUST NOT BE MADE as it is written. Do not lift.",
 
-	MadeAt: "made at %s", NotComputed: "%s cannot be computed, because", DoNotLift: "Do not lift by this sheet.", Mass: "Mass", MassTold: "%s (%s)",
+	MadeAt: "made at %s", NotComputed: "%s cannot be computed, because", MustNot: "%s must not be made as it is written, because",
+	NotWritten: "not written", TakesHold: "takes hold of", Sling: "sling", DoNotLift: "Do not lift by this sheet.", Mass: "Mass", MassTold: "%s (%s)",
 	MassTolerance: "%s ± %s (%s)",
 	MassFrom:      map[string]string{"weighed": "weighed", "drawing": "from a drawing", "computed": "computed", "estimated": "estimated"},
 	Centre:        "Centre of gravity", CentreBand: "%s %s ± %s", MeasuredFrom: "x, y and z from: %s", HangsOn: "Hangs",
@@ -31,6 +34,10 @@ var englishLift = Lift{
 	Bail:      "Bail of the beam at %s from its end over %s.", Carries: "carries", MostCarries: "at most",
 
 	Piece: "piece", Load: "load", Rated: "rated", Reduced: "after reductions", Used: "used", GearNumber: "number on its tag",
+	NoTag: "without a tag of its own", ColdAndHot: "Cold and hot",
+	HoldsFrom: "slings and gear hold their rating from %s (%s) to %s (%s).", ComesTo: "They come to %s to %s.",
+	RatedFor: "rated %s for legs of %s from horizontal and steeper, by %s.", TackleLine: "The line of the tackle is hauled with up to %s.",
+
 	GearInspected: "inspected on", LookBefore: "No tag, no lift. Look at every piece before use.",
 
 	Stops:      "Stop and look",

@@ -7,9 +7,11 @@ type Lift struct {
 	// The lines of a step.
 	Level                                                                 string
 	OnHook, StepLine, StepLineByHand, StepLineRefused, Tilted, TiltedSide Sentence
-	TiltedMost                                                            Sentence
+	TiltedMost, TiltedWithin, StepLineStopped                             Sentence
 
 	// What it rests on.
+	NotWritten, TakesHold, Sling                                                   string
+	MustNot                                                                        Sentence
 	DoNotLift, Mass, Centre, HangsOn, LayDownAt, Props, Crew                       string
 	MadeAt, NotComputed, MassTold, MassTolerance, CentreBand, MeasuredFrom, ByHand Sentence
 	RatedBy, CraneLine, FloorLine                                                  Sentence
@@ -27,6 +29,9 @@ type Lift struct {
 
 	// The gear.
 	Piece, Load, Rated, Reduced, Used, GearNumber, GearInspected, LookBefore string
+
+	NoTag, ColdAndHot                        string
+	HoldsFrom, ComesTo, TackleLine, RatedFor Sentence
 
 	// The day.
 	Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
