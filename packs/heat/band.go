@@ -23,7 +23,8 @@ import "math"
 
 // A Band is the range of net power that frees the hub within the skin limit.
 // Nobody knows the net power of a torch at the machine, so Pace tells the least
-// of it as what a mechanic sees.
+// of it as what a mechanic sees. Opening and pace are those of the places that decide:
+// the opening where it lags along the fit, the skin where it is hottest.
 type Band struct {
 	Least, Most Watt
 	// LeastFree and MostFree are when the hub is free with either.
@@ -46,6 +47,7 @@ type trial struct {
 	at       float64 // s, when it ended
 	opening  float64 // m, greatest
 	tooHot   bool    // ended at the skin limit
+	cracks   MPa     // ended at this tension at the bore of a brittle hub
 	diverged bool
 	skin     []Moment // kept only when asked for
 }
@@ -61,7 +63,7 @@ const edge = 1.005
 func (s *search) band() (Band, error) {
 	mid, best := s.firstThatFrees()
 	if !mid.frees {
-		return Band{}, s.pull.noPower(best)
+		return Band{}, s.pull.noPower(s, best)
 	}
 	least := s.edgeFrom(mid, 1/1.6)
 	most := s.edgeFrom(mid, 1.6)
@@ -176,7 +178,12 @@ func (s *search) heat(power float64, record bool) trial {
 		if record {
 			t.skin = append(t.skin, now)
 		}
-		if t.frees || t.tooHot {
+		if p.Hub.Material.Brittle && !t.tooHot {
+			if pulls := b.tension(p.Fit.Interference, p.ColdHoop); pulls > p.Hub.mayPull() {
+				t.frees, t.cracks, t.at = false, pulls, float64(now.At)
+			}
+		}
+		if t.frees || t.tooHot || t.cracks > 0 {
 			return t
 		}
 		was = now

@@ -33,6 +33,7 @@ type Material struct {
 	Conducts   Curve // conductivity, W/m K
 	Young      MPa   // modulus of elasticity, cold
 	Poisson    Number
+	Brittle    bool // cracks instead of yielding: thermal shock is judged
 	From, To   Celsius
 	Source     string // where the figures come from; "memory" marks what was not read
 }
@@ -104,11 +105,11 @@ func (m *Material) check() error {
 		return err
 	}
 	if a := m.alpha(sizedAt, 100); a < 1e-6 || a > 40e-6 {
-		return refuse("Elongation", "steel is about 12e-6, aluminium 23e-6",
+		return refuse("Elongation", "give the expansion of the material per kelvin, with its source",
 			"an expansion of %.3g per kelvin is not that of a metal", a)
 	}
 	if m.Poisson <= 0 || m.Poisson >= 0.5 {
-		return refuse("Poisson", "metals lie near 0.3", "Poisson's ratio of %s is %v", m.Name, float64(m.Poisson))
+		return refuse("Poisson", "give the ratio of the material, over 0 and under 0.5", "Poisson's ratio of %v is %v", m.Name, float64(m.Poisson))
 	}
 	if m.To <= m.From {
 		return refuse("To", "say from and to which temperature they are good",
@@ -121,8 +122,7 @@ func (m *Material) check() error {
 func (m *Material) covers(field string, t Celsius) error {
 	if t < m.From || t > m.To {
 		return refuse(field, "choose a material whose data reach that far, or another way",
-			"%.0f °C lies outside %.0f to %.0f °C, where the data of %s are good",
-			float64(t), float64(m.From), float64(m.To), m.Name)
+			"%v lies outside %v to %v, where the data of %v are good", t, m.From, m.To, m.Name)
 	}
 	return nil
 }

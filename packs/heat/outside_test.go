@@ -57,6 +57,12 @@ func agree(t *testing.T, all map[string]row, number string, got ...float64) {
 	}
 }
 
+// printed is one of the values that a row expects.
+func printed(t *testing.T, r row, i int) float64 {
+	t.Helper()
+	return parse(t, strings.Split(r.expected, "/")[i])
+}
+
 // allAsked fails when a row of the file was not compared.
 func allAsked(t *testing.T, all map[string]row) {
 	t.Helper()
@@ -106,7 +112,7 @@ func TestStaticFiguresAgreeWithTheirSources(t *testing.T) {
 	// Bloch counts in mils per inch and per °F: 1000 mm stand for 1000 in.
 	steel := flat(50, 7850, 480, 6.3e-6*1.8)
 	bloch := func(clearance Mm) float64 {
-		f, err := Rise(Fit{1000, 1.5, Greatest, clearance}, steel, steel, 20)
+		f, err := Rise(Fit{Diameter: 1000, Interference: 1.5, Basis: Greatest, Clearance: clearance}, steel, steel, 20)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -116,7 +122,7 @@ func TestStaticFiguresAgreeWithTheirSources(t *testing.T) {
 	agree(t, all, "F093", bloch(0.5))
 
 	din := flat(50, 7850, 480, 12e-6)
-	f, err := Rise(Fit{150, 0.125, Greatest, UsualClearance(150)}, din, din, 20)
+	f, err := Rise(Fit{Diameter: 150, Interference: 0.125, Basis: Greatest, Clearance: UsualClearance(150)}, din, din, 20)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -139,7 +145,7 @@ func TestStaticFiguresAgreeWithTheirSources(t *testing.T) {
 	agree(t, all, "F116", levelled(t, Contact{Touching: 2000})*1e6)
 
 	shrinks := func(material string) float64 {
-		c, err := Chill(Fit{100, 0.05, Measured, 0.1}, din, named(t, material), LiquidNitrogen, 20)
+		c, err := Chill(Fit{Diameter: 100, Interference: 0.05, Basis: Measured, Clearance: 0.1}, din, named(t, material), LiquidNitrogen, 20)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -170,8 +176,8 @@ func TestStaticFiguresAgreeWithTheirSources(t *testing.T) {
 func levelled(t *testing.T, c Contact) float64 {
 	t.Helper()
 	m := flat(48, 7850, 480, 12e-6)
-	b := newBodies(&Hub{300, 150, m, 20}, &Shaft{Material: m, Start: 20}, Fit{150, 1, Measured, 0},
-		c, Surroundings{20, 0}, grid{hub: 40, shaft: 40, slice: 0.1, step: 0.0005, growth: 1.05})
+	b := newBodies(&Hub{Outside: 300, Length: 150, Material: m, Start: 20}, &Shaft{Material: m, Start: 20}, Fit{Diameter: 150, Interference: 1, Basis: Measured, Clearance: 0},
+		c, Surroundings{20, 0}, grid{hub: 40, shaft: 40, along: 1, step: 0.0005, growth: 1.05})
 	b.putPower(20e3, 0)
 	clock := newStepper(b, grid{step: 0.0005, growth: 1.05})
 	// Fo = 1 on the outer radius, where 99 % stands at 0.33.

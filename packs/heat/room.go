@@ -67,15 +67,15 @@ func RoomAfter(room M3, nitrogen Litre, ice Kg) (Air, error) {
 }
 
 func (a *Air) judge() []Warning {
-	w := []Warning{{"low-gas", "Room", "cold gas lies low: near the floor and in pits the air is worse than these figures"}}
+	w := []Warning{warn("low-gas", "Room", "cold gas lies low: near the floor and in pits the air is worse than these figures")}
 	if a.Oxygen < leastOxygen {
-		w = append(w, Warning{"oxygen", "Nitrogen", "oxygen falls below 19.5 %: not in this room with the doors closed; work in the open or with forced air and an oxygen meter on the chest"})
+		w = append(w, warn("oxygen", "Nitrogen", "oxygen falls below 19.5 %: not in this room with the doors closed; work in the open or with forced air and an oxygen meter on the chest"))
 	}
 	switch {
 	case a.Carbonic > shortCarbonic:
-		w = append(w, Warning{"carbonic-short", "Ice", "carbon dioxide passes 3 %, the limit for 15 minutes: not in this room with the doors closed; an oxygen meter does not warn of it, carry a carbon dioxide meter"})
+		w = append(w, warn("carbonic-short", "Ice", "carbon dioxide passes 3 %, the limit for 15 minutes: not in this room with the doors closed; an oxygen meter does not warn of it, carry a carbon dioxide meter"))
 	case a.Carbonic > longCarbonic:
-		w = append(w, Warning{"carbonic-shift", "Ice", "carbon dioxide passes 0.5 %, the limit for a shift: doors open, fan on, carry a carbon dioxide meter"})
+		w = append(w, warn("carbonic-shift", "Ice", "carbon dioxide passes 0.5 %, the limit for a shift: doors open, fan on, carry a carbon dioxide meter"))
 	}
 	return w
 }

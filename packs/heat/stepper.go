@@ -15,7 +15,7 @@ type stepper struct {
 }
 
 func newStepper(b *bodies, g grid) *stepper {
-	m := b.rings.of[len(b.rings.of)-1]
+	m := b.of[b.stations[b.from].cell+b.nShaft]
 	t := float64(sizedAt)
 	diffusivity := m.Conducts.at(t) / (float64(m.Density) * m.Specific.at(t))
 	first := g.step * b.r * b.r / diffusivity
@@ -27,9 +27,7 @@ func newStepper(b *bodies, g grid) *stepper {
 // restart is to be called when the heat is switched.
 func (s *stepper) restart() {
 	s.dt, s.smooth = s.first, 4
-	for _, ch := range s.b.chains() {
-		ch.forget()
-	}
+	s.b.forget()
 }
 
 // step does one step and reports whether it settled.
