@@ -11,17 +11,17 @@ import "math"
 // temperature symmetrical about the centre, from memory.
 func (b *bodies) opening() float64 { return b.openingAt(b.t, b.lags()) }
 
-// reserve is what the opening is counted less, as a share of the growth of the hub:
-// the error of the grid, which a fine mesh shows to be under two hundredths of that
-// growth in any joint, under a hundredth in nearly all, and under half a hundredth
-// in those of steel on steel.
+// reserve is what the opening is counted less, as a share of the growth of hub and
+// shaft: the error of the grid, which a fine mesh shows to stay under it in joints of
+// any two metals, and under half of it in those of one.
 const reserve = 0.01
 
 // reckoned is the opening less the reserve: what freeing is judged by.
-func (b *bodies) reckoned() float64 {
-	lag := b.lags()
-	grown := b.need * b.meanStrain(b.t, lag.cell+b.nShaft, b.nHub)
-	return b.openingAt(b.t, lag) - reserve*math.Abs(grown)
+func (b *bodies) reckoned() float64 { return b.reckonedAt(b.t, b.lags()) }
+
+func (b *bodies) reckonedAt(t []float64, st station) float64 {
+	hub, shaft := b.meanStrain(t, st.cell+b.nShaft, b.nHub), b.meanStrain(t, st.cell, b.nShaft)
+	return b.need * (hub - shaft - reserve*(math.Abs(hub)+math.Abs(shaft)))
 }
 
 // lags is the station under the hub where the opening is least.
