@@ -146,42 +146,17 @@ func (s *search) heat(power float64, record bool) trial {
 	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, s.grid)
 	b.putPower(power, p.depth())
 	clock := newStepper(b, s.grid)
-	need, limit := p.Fit.opening().metres(), float64(p.Skin.At)
 	t := trial{power: power}
-	was := p.moment(b, false)
+	was := s.seen(b, false)
 	for b.clock < float64(p.Longest) {
 		if !clock.step() {
 			t.diverged = true
 			return t
 		}
-		now := p.moment(b, true)
-		frees, hot := now.Opening.metres() >= need, float64(now.Skin) >= limit
-		// Which of the two came first within the step is read off the straight
-		// line between its ends.
-		fFree := share(float64(was.Opening), float64(now.Opening), float64(p.Fit.opening()))
-		fHot := share(float64(was.Skin), float64(now.Skin), limit)
-		switch {
-		case frees && !(hot && fHot < fFree):
-			t.frees, t.at = true, float64(was.At)+fFree*float64(now.At-was.At)
-		case hot:
-			t.tooHot, t.at = true, float64(was.At)+fHot*float64(now.At-was.At)
-			now.Opening = was.Opening + Mm(fHot)*(now.Opening-was.Opening)
-		}
-		// The last step may go beyond the longest time, and what comes then is too
-		// late.
-		if t.at > float64(p.Longest) {
-			f := share(float64(was.At), float64(now.At), float64(p.Longest))
-			now.Opening = was.Opening + Mm(f)*(now.Opening-was.Opening)
-			t.frees, t.tooHot = false, false
-		}
-		t.opening = math.Max(t.opening, now.Opening.metres())
+		now := s.seen(b, true)
+		t.look(p, was, now)
 		if record {
-			t.skin = append(t.skin, now)
-		}
-		if p.Hub.Material.Brittle && !t.tooHot {
-			if pulls := b.tension(p.Fit.Interference, p.ColdHoop); pulls > p.Hub.mayPull() {
-				t.frees, t.cracks, t.at = false, pulls, float64(now.At)
-			}
+			t.skin = append(t.skin, now.Moment)
 		}
 		if t.frees || t.tooHot || t.cracks > 0 {
 			return t
@@ -190,6 +165,55 @@ func (s *search) heat(power float64, record bool) trial {
 	}
 	t.at = float64(p.Longest)
 	return t
+}
+
+// A seen is a moment with the tension at the bore of a brittle hub.
+type seen struct {
+	Moment
+	tension MPa
+}
+
+func (s *search) seen(b *bodies, heating bool) seen {
+	m := seen{Moment: s.pull.moment(b, heating)}
+	if s.pull.Hub.Material.Brittle {
+		m.tension = b.tension(s.pull.Fit.Interference, s.pull.ColdHoop)
+	}
+	return m
+}
+
+// look tells whether a step has ended the trial, and by what: which came first within
+// it is read off the straight line between its ends.
+func (t *trial) look(p *Pull, was, now seen) {
+	const never = 2
+	first := func(from, to, mark float64) float64 {
+		if to < mark {
+			return never
+		}
+		return max(0, share(from, to, mark))
+	}
+	frees := first(float64(was.Opening), float64(now.Opening), float64(p.Fit.opening()))
+	hot := first(float64(was.Skin), float64(now.Skin), float64(p.Skin.At))
+	cracks := float64(never)
+	if p.Hub.Material.Brittle {
+		cracks = first(float64(was.tension), float64(now.tension), float64(p.Hub.mayPull()))
+	}
+	late := first(float64(was.At), float64(now.At), float64(p.Longest))
+	end := min(frees, hot, cracks, late, 1)
+	t.opening = math.Max(t.opening, (was.Opening + Mm(end)*(now.Opening-was.Opening)).metres())
+	if now.At > p.Longest && end == late && late < min(frees, hot, cracks) {
+		return
+	}
+	switch end {
+	case frees:
+		t.frees = true
+	case hot:
+		t.tooHot = true
+	case cracks:
+		t.cracks = max(now.tension, p.Hub.mayPull())
+	default:
+		return
+	}
+	t.at = float64(was.At) + end*float64(now.At-was.At)
 }
 
 // share is how far between two values a third lies.

@@ -1,18 +1,16 @@
 package heat
 
-import (
-	"errors"
-	"math"
-)
+import "math"
 
 // A shaft cooled for its hub, in time: how long it may hang in the air, and how long
 // until it grips.
 //
 // The finite volumes of net.go, with a shaft that has the mean expansion down to its
-// coolant (chill.go) and half of the heat capacity that it has in the shop. Both hurry
-// the shaft: metal takes less heat the colder it is, about a quarter less in the mean
-// down to 80 K (from memory), and it has shrunk by more than the straight line says on
-// the way back. The air gives the cold shaft twice what it gives a warm part, for frost
+// coolant (chill.go), which hurries it: it has shrunk by more than the straight line
+// says on the way back. Metal takes less heat the colder it is, about a quarter less in
+// the mean down to 80 K (from memory). Half of what it takes in the shop lets the shaft
+// warm sooner, all of it lets the hub cool sooner: both are followed, and the shorter
+// time is told. The air gives the cold shaft twice what it gives a warm part, for frost
 // and for the draught of cold air. No shaft beyond the fit is counted, which would
 // bring more cold.
 //
@@ -44,7 +42,8 @@ type ColdFitted struct {
 	Assumptions         []Assumption
 }
 
-// The share of the heat capacity, and of the film, that a cold shaft is counted with.
+// The least share of the heat capacity, and of the film, that a cold shaft is counted
+// with.
 const (
 	coldHeat = 0.5
 	coldFilm = 2
@@ -85,55 +84,92 @@ func (c ColdFit) Plan() (ColdFitted, error) {
 }
 
 // cold is the shaft as it comes out of its coolant.
-func (c *ColdFit) cold(contraction Mm) Shaft {
+func (c *ColdFit) cold(contraction Mm, heats float64) Shaft {
 	s := c.Shaft
 	s.Behind, s.Front, s.Start = 0, 0, c.By.reaches()
 	shrinks := float64(contraction / c.Fit.Diameter)
 	s.Material.Elongation = flatExpansion(shrinks / float64(sizedAt-s.Start))
 	for i := range s.Material.Specific {
-		s.Material.Specific[i] *= coldHeat
+		s.Material.Specific[i] *= heats
 	}
 	return s
 }
 
 // inTime follows shaft and hub in the air, and on each other.
 func (c *ColdFit) inTime(out *ColdFitted) error {
-	cold, hot := c.cold(out.Contraction), c.Hub
+	hot := c.Hub
 	hot.Start = out.SetTo
 	d := c.Fit.Diameter.metres()
-	grown := d * hot.Material.strain(float64(hot.Start))
-	shrunk := out.Contraction.metres()
+	grown, shrunk := d*hot.Material.strain(float64(hot.Start)), out.Contraction.metres()
 	out.Room = Mm((grown+shrunk)*1000) - c.Fit.Interference
-
-	// What each may lose in the air: half of the room, shared where both change.
-	may := out.Room.metres() / 2
-	var errs [4]error
-	if out.HubHeated {
-		may /= 2
-		alone := newBodies(&hot, nil, c.Fit, Contact{Perfect: true}, c.Air, usualGrid)
-		out.Carry, errs[0] = coolsTo(alone, grown-may)
+	if err := c.carry(out, &hot, grown, shrunk); err != nil {
+		return err
 	}
-	air := c.Air
-	air.Film *= coldFilm
-	bar := Hub{Outside: c.Fit.Diameter, Length: c.Hub.Length, Material: cold.Material, Start: cold.Start}
-	shaft := newBodies(&bar, nil, Fit{Diameter: cold.Bore}, Contact{Perfect: true}, air, usualGrid)
-	warms, err := until(shaft, func() float64 { return -d * shaft.meanStrain(shaft.t, 0, shaft.nHub) }, shrunk-may)
-	errs[1] = err
-	if !out.HubHeated || warms < out.Carry {
-		out.Carry = warms
-	}
+	return c.grips(out, &hot)
+}
 
+// carry follows hub and shaft hanging in the air. Each may lose a half of what may be
+// lost together, which is half of the room; where one of them never changes as much,
+// the other may lose the rest.
+func (c *ColdFit) carry(out *ColdFitted, hot *Hub, grown, shrunk float64) error {
+	d, half := c.Fit.Diameter.metres(), out.Room.metres()/2
+	cools := max(0, grown-d*hot.Material.strain(float64(c.Air.Air)))
+	hubMay, shaftMay := half/2, half/2
+	switch {
+	case cools <= half/2:
+		hubMay, shaftMay = math.Inf(1), half-cools
+	case shrunk <= half/2:
+		hubMay, shaftMay = half-shrunk, math.Inf(1)
+	}
+	first := Second(math.Inf(1))
+	if !math.IsInf(hubMay, 1) {
+		at, err := coolsTo(newBodies(hot, nil, c.Fit, Contact{Perfect: true}, c.Air, usualGrid), grown-hubMay)
+		if err != nil {
+			return err
+		}
+		first = at
+	}
+	if !math.IsInf(shaftMay, 1) {
+		cold, air := c.cold(out.Contraction, coldHeat), c.Air
+		air.Film *= coldFilm
+		bar := Hub{Outside: c.Fit.Diameter, Length: c.Hub.Length, Material: cold.Material, Start: cold.Start}
+		alone := newBodies(&bar, nil, Fit{Diameter: cold.Bore}, Contact{Perfect: true}, air, usualGrid)
+		at, err := until(alone, func() float64 { return -d * alone.meanStrain(alone.t, 0, alone.nHub) }, shrunk-shaftMay)
+		if err != nil {
+			return err
+		}
+		first = min(first, at)
+	}
+	out.Carry = first
+	return nil
+}
+
+// grips follows the joint until it grips, touching and centred, with the least and with
+// the whole heat capacity of the shaft.
+func (c *ColdFit) grips(out *ColdFitted, hot *Hub) error {
 	mark := c.Fit.Interference.metres()
-	touching := Contact{Perfect: true, TouchUntil: out.Room}
-	out.Grips, errs[2] = coolsTo(newBodies(&hot, &cold, c.Fit, Contact{Perfect: true}, c.Air, usualGrid), mark)
-	out.GripsSoonest, errs[3] = coolsTo(newBodies(&hot, &cold, c.Fit, touching, c.Air, usualGrid), mark)
-	return errors.Join(errs[:]...)
+	for i, heats := range []float64{coldHeat, 1} {
+		cold := c.cold(out.Contraction, heats)
+		for _, way := range []struct {
+			touches Mm
+			grips   *Second
+		}{{0, &out.Grips}, {out.Room, &out.GripsSoonest}} {
+			at, err := coolsTo(newBodies(hot, &cold, c.Fit, Contact{Perfect: true, TouchUntil: way.touches}, c.Air, usualGrid), mark)
+			if err != nil {
+				return err
+			}
+			if i == 0 || at < *way.grips {
+				*way.grips = at
+			}
+		}
+	}
+	return nil
 }
 
 func (c *ColdFit) assumptions() []Assumption {
 	list := []Assumption{
 		assume("cold-through", "the shaft is cold through when it leaves its coolant, where that has stopped boiling"),
-		assume("cold-heat", "the cold shaft takes half of the heat that it takes warm, and the air gives it %v, twice as much as a warm part", coldFilm*c.Air.Film),
+		assume("cold-heat", "the cold shaft takes between half and all of the heat that it takes warm, whichever grips sooner, and the air gives it %v, twice as much as a warm part", coldFilm*c.Air.Film),
 		assume("grip", "the times to grip lie between a shaft that touches all round and one that hangs centred in its gap"),
 	}
 	list = append(list, ofMaterials(&c.Hub.Material, &c.Shaft.Material)...)

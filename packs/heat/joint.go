@@ -87,6 +87,8 @@ func (h *Hub) check(diameter Mm) error {
 		within("Material", h.Material.check()),
 		temperature("Start", "the hub", h.Start),
 		notNegative("Strength", "the tensile strength of the hub", float64(h.Strength), "MPa"),
+		h.Outside.check("Outside", "the outside diameter of the hub"),
+		h.Length.check("Length", "the length of the fit"),
 	)
 	if err != nil {
 		return err
@@ -109,6 +111,8 @@ func (s *Shaft) check(diameter Mm) error {
 		notNegative("Bore", "the bore of the shaft", float64(s.Bore), "mm"),
 		notNegative("Behind", "the shaft behind the hub", float64(s.Behind), "mm"),
 		notNegative("Front", "the shaft in front of the hub", float64(s.Front), "mm"),
+		s.Behind.check("Behind", "the shaft behind the hub"),
+		s.Front.check("Front", "the shaft in front of the hub"),
 		within("Material", s.Material.check()),
 		temperature("Start", "the shaft", s.Start),
 	)

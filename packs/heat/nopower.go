@@ -15,8 +15,7 @@ const stepOfCeiling = 5
 // tooTight refuses a fit that would need a hub hotter than its limit even if
 // the shaft stayed cold.
 func (p *Pull) tooTight(s *search, hub Celsius) error {
-	return p.noHeat(s, trial{}, say("even on a shaft that stays cold that needs a hub of %v, and its skin may have %v (%v)",
-		up(hub), down(p.Skin.At), p.Skin.Source))
+	return p.noHeat(s, trial{}, say("even on a shaft that stays cold that needs a hub of %v", up(hub)))
 }
 
 // noPower refuses a fit that no power frees.
@@ -24,7 +23,7 @@ func (p *Pull) noPower(s *search, best trial) error {
 	end := say("in %v", p.Longest)
 	switch {
 	case best.tooHot:
-		end = say("before the skin passes %v (%v)", p.Skin.At, p.Skin.Source)
+		end = say("before the skin passes %v", p.Skin.At)
 	case best.cracks > 0:
 		end = say("before heat and fit pull its bore with %v, a third of its strength (thermal shock)", down(p.Hub.mayPull()))
 	}
@@ -52,13 +51,16 @@ func (p *Pull) noHeat(s *search, best trial, because saying) error {
 		changes[1].Must = Number(ceiling)
 		ways = append(ways, say("a ceiling of %v or more, if the maker allows it", up(ceiling)))
 	}
+	if best.cracks > 0 && p.Hub.Strength == 0 {
+		ways = append(ways, say("a tensile strength of its grade that is given and greater"))
+	}
 	would := say("neither a looser fit nor a higher ceiling would do, and more or less power does not help")
 	if len(ways) > 0 {
 		would = say("it would take %v; more or less power does not help", orElse(ways...))
 	}
 	err := refuseAs("no-heat", "Fit.Interference", say("%v. Or %v", would, p.otherWays()),
-		"no heat opens the hub by the %v of interference and the %v of clearance: %v",
-		fine(p.Fit.Interference), fine(p.Fit.Clearance), because)
+		"no heat opens the hub by the %v of interference and the %v of clearance under a ceiling of %v (%v): %v",
+		up(fine(p.Fit.Interference)), up(fine(p.Fit.Clearance)), down(p.Skin.At), p.Skin.Source, because)
 	err.(*Refusal).Changes = changes
 	return err
 }

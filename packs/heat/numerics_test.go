@@ -63,8 +63,8 @@ func TestRingsAndStepsConvergeToTheSeries(t *testing.T) {
 	}
 }
 
-// The grid in use is within a percent of one twice as fine in radius, length and time,
-// in what the sheet prints; times and temperatures over the start.
+// The grid in use is within a percent, for stresses and windows within two, of one twice as fine in
+// radius, length and time, in what the sheet prints; temperatures over the start.
 func TestTheUsualGridIsFineEnough(t *testing.T) {
 	t.Parallel()
 	fine := grid{hub: 20, shaft: 16, along: 16, step: usualGrid.step / 2, growth: 1.03}
@@ -95,7 +95,7 @@ func TestTheUsualGridIsFineEnough(t *testing.T) {
 		same("stays", float64(a.Stays), float64(b.Stays), 0.02)
 		same("skin rise", float64(a.Skin-20), float64(b.Skin-20), 0.01)
 		same("bore rise", float64(a.Bore-20), float64(b.Bore-20), 0.02)
-		same("wall", float64(a.Wall.Difference), float64(b.Wall.Difference), 0.01)
+		same("wall", float64(a.Wall.Difference), float64(b.Wall.Difference), 0.02)
 		same("stress", float64(a.Wall.AtSkin), float64(b.Wall.AtSkin), -0.02)
 		same("neighbour rise", float64(a.Neighbours[0].IfStuck-20), float64(b.Neighbours[0].IfStuck-20), 0.02)
 		s := search{&p, fine}

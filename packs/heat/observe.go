@@ -14,7 +14,7 @@ func (b *bodies) opening() float64 { return b.openingAt(b.t, b.lags()) }
 // reserve is what the opening is counted less, as a share of the growth of hub and
 // shaft: the error of the grid, which a fine mesh shows to stay under it in joints of
 // any two metals, and under half of it in those of one.
-const reserve = 0.01
+const reserve = 0.006
 
 // reckoned is the opening less the reserve: what freeing is judged by.
 func (b *bodies) reckoned() float64 { return b.reckonedAt(b.t, b.lags()) }

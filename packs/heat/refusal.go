@@ -94,6 +94,21 @@ func notNegative(field, what string, v float64, unit string) error {
 	return nil
 }
 
+// largest is the greatest length that is computed with: beyond it the unit has
+// slipped. smallest is the least that a joint is cut from.
+const (
+	largest  Mm = 20000
+	smallest Mm = 1
+)
+
+// check refuses lengths that no machine part has; zero is for others to judge.
+func (m Mm) check(field, what string) error {
+	if m != 0 && (m < smallest || m > largest) {
+		return refuse(field, "look for a slip of the decimal point or of the unit", "%v is %v, and %v to %v are computed", what, m, smallest, largest)
+	}
+	return nil
+}
+
 // temperature refuses what no metal part in a shop can have.
 func temperature(field, what string, t Celsius) error {
 	if !(t > -273.15) || math.IsInf(float64(t), 0) {

@@ -78,6 +78,7 @@ func (f Fit) check() error {
 		positive("Diameter", "the joint diameter", float64(f.Diameter), "mm"),
 		notNegative("Clearance", "the clearance", float64(f.Clearance), "mm"),
 		f.Seat.check(),
+		f.Diameter.check("Diameter", "the joint diameter"),
 	)
 	if err != nil {
 		return err

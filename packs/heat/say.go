@@ -96,20 +96,18 @@ func (u Units) write(a any) any {
 }
 
 // decimals writes a number with so many decimals, -2 for full hundreds. What lies a
-// hair beyond a step from counting in binary is on the step. Values that would read
-// as none are written with three figures.
+// hair beyond a step from counting in binary is on the step. A value that has decimals
+// and would read as none is written with three figures.
 func decimals(v float64, n int, round func(float64) float64) string {
+	if n >= 1 && v != 0 && math.Abs(v) < math.Pow(10, float64(-n)) {
+		n = 2 - int(math.Floor(math.Log10(math.Abs(v))))
+	}
 	step := math.Pow(10, float64(-n))
-	hair := 1e-9 * math.Max(1, math.Abs(v/step))
 	x := v / step
-	if near := math.Round(x); math.Abs(x-near) <= hair {
+	if near := math.Round(x); math.Abs(x-near) <= 1e-9*math.Max(1, math.Abs(x)) {
 		x = near
 	}
-	x = round(x) * step
-	if n <= 1 && v != 0 && math.Abs(v) < step {
-		return fmt.Sprintf("%.3g", v)
-	}
-	s := fmt.Sprintf("%.*f", max(n, 0), x)
+	s := fmt.Sprintf("%.*f", max(n, 0), round(x)*step)
 	if n == 1 {
 		s = strings.TrimSuffix(s, ".0")
 	}

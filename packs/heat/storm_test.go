@@ -52,7 +52,7 @@ func TestStormPumpNeedsWhatTheHandComputationSays(t *testing.T) {
 	near(t, "net power for 0.076 mm by the formula", p.quasiSteadyPower(), 9966, 600) // about 10 kW; k at 110 °C is 50
 	b := planned(t, p).Band
 	// The formula is of the mean along a hub without ends. At the end of the shaft the
-	// opening lags behind that, the skin limit cuts it short, and a hundredth of the
+	// opening lags behind that, the skin limit cuts it short, and a little of the
 	// growth is kept back: never less than the formula, and not a fifth more.
 	if b.Least < 9966 || b.Least > 1.2*9966 {
 		t.Errorf("least net power in time %.0f W, the formula says 9966 W", float64(b.Least))
@@ -68,7 +68,9 @@ func TestStormPumpNeedsWhatTheHandComputationSays(t *testing.T) {
 	// With a skin of 300 °C, common practice for a plain steel hub, it works.
 	p.Skin = Limit{At: 300, Source: "common practice"}
 	b = planned(t, p).Band
-	near(t, "least net power for 90 K, skin 300 °C", float64(b.Least), 16286, 2500)
+	if b.Least < 16286 || b.Least > 1.2*16286 {
+		t.Errorf("least net power for 90 K, skin 300 °C, %.0f W, the formula says 16286 W", float64(b.Least))
+	}
 }
 
 func TestStormPumpPlanTellsTheCrewWhatToSee(t *testing.T) {
