@@ -34,12 +34,6 @@ type Band struct {
 	Pace []Pace
 }
 
-// A Pace is a skin temperature that must be passed by a time.
-type Pace struct {
-	By   Second
-	Skin Celsius
-}
-
 // A trial is one power heated until it frees, meets a limit or runs out of time.
 type trial struct {
 	power    float64
@@ -79,25 +73,36 @@ func (s *search) band() (Band, error) {
 }
 
 // firstThatFrees looks for any power that works, from the quasi-steady formula
-// outward: first at the formula and a half more, then by golden section for the
-// power with the greatest opening. It returns the best trial when none works.
+// outward: first at the formula and a half more, then for the power with the greatest
+// opening. It returns the best trial when none works.
 func (s *search) firstThatFrees() (found, best trial) {
 	start := s.pull.quasiSteadyPower()
-	best = s.try(1.5 * start)
-	if best.frees {
-		return best, best
+	first := s.try(1.5 * start)
+	if first.frees {
+		return first, first
 	}
+	// 18 cuts narrow the ratio 3000 to one and a half thousandths.
+	best = s.best(start/30, start*100, 18)
+	if !best.frees && first.opening > best.opening {
+		best = first
+	}
+	return best, best
+}
+
+// best looks between two powers for the one with the greatest opening, by golden
+// section, and ends at the first that frees.
+func (s *search) best(from, to float64, cuts int) trial {
 	const golden = 0.6180339887498949
-	low, high := math.Log(start/30), math.Log(start*100)
+	low, high := math.Log(from), math.Log(to)
 	x1, x2 := high-golden*(high-low), low+golden*(high-low)
 	t1, t2 := s.try(math.Exp(x1)), s.try(math.Exp(x2))
-	// 18 cuts narrow the ratio 3000 to one and a half thousandths.
-	for range 18 {
+	var best trial
+	for range cuts {
 		for _, t := range []trial{t1, t2} {
 			if t.frees {
-				return t, t
+				return t
 			}
-			if t.opening > best.opening {
+			if t.opening > best.opening || best.power == 0 {
 				best = t
 			}
 		}
@@ -111,7 +116,7 @@ func (s *search) firstThatFrees() (found, best trial) {
 			t2 = s.try(math.Exp(x2))
 		}
 	}
-	return best, best
+	return best
 }
 
 // edgeFrom walks from a power that works by a factor until one does not, and
@@ -258,41 +263,4 @@ func (p *Pull) depth() float64 {
 		return 0
 	}
 	return p.Source.Depth.metres()
-}
-
-// clockTimes are the times a mechanic can read off a watch, in seconds.
-var clockTimes = []Second{5, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 300, 420, 600, 900, 1200, 1800}
-
-// pace reads the skin of the least power at two clock times: the last before
-// three quarters of its time to free, and the last before half of that. A hub
-// that is free within seconds has none.
-func (s *search) pace(least trial) []Pace {
-	second := lastBefore(Second(0.75 * least.at))
-	first := lastBefore(second / 2)
-	if first == 0 {
-		return nil
-	}
-	run := s.heat(least.power, true)
-	return []Pace{{first, skinAt(run.skin, first)}, {second, skinAt(run.skin, second)}}
-}
-
-func lastBefore(limit Second) Second {
-	var last Second
-	for _, t := range clockTimes {
-		if t <= limit {
-			last = t
-		}
-	}
-	return last
-}
-
-// skinAt reads the skin between two moments.
-func skinAt(course []Moment, at Second) Celsius {
-	for i := 1; i < len(course); i++ {
-		if course[i].At >= at {
-			a, b := course[i-1], course[i]
-			return a.Skin + Celsius(float64((at-a.At)/(b.At-a.At)))*(b.Skin-a.Skin)
-		}
-	}
-	return course[len(course)-1].Skin
 }

@@ -49,8 +49,6 @@ type bodies struct {
 	need         float64 // D, for openings, m
 	apart        bool    // hub drawn off: no heat crosses any more
 
-	depth     float64 // of the heat put in, m
-	power     float64
 	faceLoss  []float64 // of the skin ring at each station, without what comes through the skin
 	skinPut   []float64 // put into the same ring, without what comes through the skin
 	skinLink  []float64 // W/K from the ring to the skin, and on to the air

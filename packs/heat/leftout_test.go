@@ -112,6 +112,12 @@ func TestWhatIsLeftOutIsRefused(t *testing.T) {
 			sound(t, float64(out.After))
 		}
 	})
+}
+
+// The single computations refuse what is left out as well.
+func TestWhatIsLeftOutOfASingleComputationIsRefused(t *testing.T) {
+	t.Parallel()
+	base := stormPump(t)
 	rapid.Check(t, func(t *rapid.T) {
 		in := struct {
 			Fit        Fit

@@ -35,7 +35,7 @@ func (p *Pull) noPower(s *search, best trial) error {
 // otherwise.
 func (p *Pull) noHeat(s *search, best trial, because saying) error {
 	must, best := p.mustInterference(s, best)
-	ceiling, reached := p.mustCeiling()
+	ceiling, reached := p.mustCeiling(best.power)
 	changes := []Change{
 		{"interference", Number(p.Fit.Interference), Number(must), "mm"},
 		{"ceiling", Number(p.Skin.At), Number(math.NaN()), "°C"},
@@ -91,14 +91,14 @@ func (p *Pull) mustInterference(s *search, best trial) (Mm, trial) {
 }
 
 // mustCeiling is the lowest ceiling, on full 5 °C, under which a power opens the fit
-// as it is; not reached when there is none within the data of the materials.
-func (p *Pull) mustCeiling() (Celsius, bool) {
+// as it is; not reached when there is none within the data of the materials. It is
+// looked for about the best power under the ceiling as it is.
+func (p *Pull) mustCeiling(power float64) (Celsius, bool) {
 	frees := func(at Celsius) bool {
 		q := *p
 		q.Skin.At = at
 		s := search{pull: &q, grid: usualGrid}
-		found, _ := s.firstThatFrees()
-		return found.frees
+		return s.best(power/3, power*3, 8).frees
 	}
 	low := Celsius(stepOfCeiling * math.Floor(float64(p.Skin.At)/stepOfCeiling))
 	high := Celsius(stepOfCeiling * math.Floor(float64(min(p.Hub.Material.To, p.Shaft.Material.To))/stepOfCeiling))

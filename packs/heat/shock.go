@@ -25,7 +25,7 @@ package heat
 
 const (
 	weakestIron   MPa = 100
-	brittleShares     = 3
+	brittleShares MPa = 3 // a third
 )
 
 // mayPull is the tension that a hub of a brittle material may have.

@@ -20,7 +20,6 @@ type stepper struct {
 // one.
 const finest = 0.02
 
-
 func newStepper(b *bodies, g grid) *stepper {
 	m := b.of[b.stations[b.from].cell+b.nShaft]
 	t := float64(sizedAt)
