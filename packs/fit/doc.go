@@ -17,10 +17,10 @@
 // ±0.75 µm).
 //
 // Interference fits use the thick-ring equations of Lamé in plane stress: elastic,
-// equal lengths, no rotation, ends not counted. Figures are for planning; a
-// competent person decides what a joint may carry. Friction for holding and for
-// pulling are two different inputs, because the safe side of one is the unsafe
-// side of the other.
+// equal lengths, ends not counted; where the joint works warm or turns, its service is
+// told. Figures are for planning; a competent person decides what a joint may carry.
+// Friction for holding and for pulling are two different inputs, because the safe side
+// of one is the unsafe side of the other, and somebody stands behind both.
 //
 // The package keeps no state and imports nothing of this module.
 package fit

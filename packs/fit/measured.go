@@ -44,7 +44,7 @@ func (m Measured) Interference() (Micron, []Step, error) {
 		case !(p.at >= -20 && p.at <= 100):
 			return 0, nil, wrong(p.atField, "%s measured at %g °C: -20 to 100 °C can be corrected to 20 °C; let it come nearer to that and measure again", p.name, p.at)
 		case !(p.alpha >= 1e-6 && p.alpha <= 50e-6):
-			return 0, nil, wrong(p.alphaField, "expansion for the %s %g 1/K: 0.000001 to 0.00005 is wanted (plain carbon steel 0.0000115)", p.name, p.alpha)
+			return 0, nil, wrong(p.alphaField, "expansion for the %s %g 1/K: 0.000001 to 0.00005 is wanted", p.name, p.alpha)
 		}
 	}
 	if gap := m.Seat - m.Bore; gap > maxInterference*m.Bore || gap < -maxInterference*m.Bore {

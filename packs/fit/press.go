@@ -20,16 +20,19 @@ package fit
 //	T       = F D_F/2                torque it carries
 //	d_hold  = d - f (Rz_h + Rz_s)    interference left when the ridges are pressed flat
 //
+// At work the interference is another one: temperature and speed are in service.go.
+//
 // Source: Lamé's thick rings in plane stress, the form of DIN 7190-1 and of the
 // machine-design handbooks (Shigley, Norton, Niemann); axial force and the high
 // friction for puller sizing from Bloch, Improving Machinery Reliability, eq 3-13.
 // The equivalent stress at the hub's bore is from memory. Plane strain would give
 // 8 to 9 % more pressure.
 //
-// Valid: elastic, hub and shaft equally long, at rest, even temperature, no end
-// effects. Refused: sizes that do not nest, interference over 5 ‰ of the diameter,
-// one friction for both purposes, a smoothing loss left unsaid; holding figures
-// where the least interference is gone or the hub or shaft yields.
+// Valid: elastic, hub and shaft equally long, a straight seat, no end effects. Refused:
+// sizes that do not nest, tapers and shrink discs, interference over 5 ‰ of the
+// diameter, one friction for both purposes, a smoothing loss left unsaid; holding
+// figures where the least interference is gone, the hub or shaft yields, nobody stands
+// behind the friction, or unlike metals have no temperature at which they work.
 
 import (
 	"fmt"
@@ -41,6 +44,10 @@ type Elastic struct {
 	E       GPa   // 1 to 700
 	Poisson Ratio // over 0 and under 0.5
 	Yield   MPa   // 0 where it is not known: nothing is then said about yielding
+	// Alpha is the mean expansion over the temperatures of the service, and Density
+	// that for its speed; both are used with a Service only.
+	Alpha   PerKelvin
+	Density KgPerM3
 }
 
 // SmoothingRule says how much of the interference is lost when the ridges of the
@@ -76,18 +83,37 @@ type Press struct {
 	Greatest   Micron
 	Holding    Ratio // friction that is surely there: low, to prove what it holds
 	Pulling    Ratio // friction that may be there: high, to choose a puller
+	Friction   Claim // who stands behind both frictions, and why
 	Smoothing  Smoothing
+	Seat       Seat
+	Service    *Service    // where it works; nil when not told: then cold and at rest
+	Torque     NewtonMetre // that the shaft carries under the hub; 0 when not told
 }
+
+// A Claim is who stands behind a figure that nobody has measured on this joint, and
+// what it rests on.
+type Claim struct{ By, Reason string }
+
+// A Seat is the form of the joint; the zero value is straight.
+type Seat string
+
+// Straight is a plain cylinder. Taper and ShrinkDisc are refused.
+const (
+	Straight   Seat = "straight"
+	Taper      Seat = "taper"
+	ShrinkDisc Seat = "shrink disc"
+)
 
 // Contact is the joint at one interference.
 type Contact struct {
-	Interference  Micron // on diameter, as used
-	Pressure      MPa
-	HubHoop       MPa   // at the hub's bore, tension
-	HubEquivalent MPa   // von Mises at the hub's bore
-	ShaftHoop     MPa   // at the shaft's bore, or all through a solid shaft; compression is negative
-	HubUse        Ratio // HubEquivalent over the hub's yield; 0 where the yield is not known
-	ShaftUse      Ratio // the same for the shaft
+	Interference    Micron // on diameter, as used
+	Pressure        MPa
+	HubHoop         MPa   // at the hub's bore, tension
+	HubEquivalent   MPa   // von Mises at the hub's bore
+	ShaftHoop       MPa   // at the shaft's bore, or all through a solid shaft; compression is negative
+	ShaftEquivalent MPa   // von Mises there, with the shear of the torque where one is given
+	HubUse          Ratio // HubEquivalent over the hub's yield; 0 where the yield is not known
+	ShaftUse        Ratio // the same for the shaft
 }
 
 // Grip is what a joint carries or what moves it.
@@ -97,12 +123,16 @@ type Grip struct {
 }
 
 // Pressed is the computed joint. Loosest is at the least interference less the
-// smoothing loss; Tightest at the greatest with no loss.
+// smoothing loss, Tightest at the greatest with no loss, both cold and at rest. For
+// the paper, what it holds is rounded down, what pulls it apart and every stress up.
 type Pressed struct {
 	Loosest, Tightest Contact
-	Hold              Grip   // at Loosest with the holding friction; zero where HoldRefused speaks
+	Hold              Grip   // where it works, with the holding friction; zero where HoldRefused speaks
 	HoldRefused       string // why no holding figure can be given
+	Unbacked          string // why the frictions must not be used as they are; empty when somebody stands behind them
+	AtWork            *Work  // nil when no service is told: then Hold is cold and at rest
 	Pull              Grip   // at Tightest with the pulling friction; too high, never too low, once Tightest yields
+	ShaftShear        MPa    // of the torque that the shaft carries; 0 when it is not told
 	Working           []Step
 }
 
@@ -113,29 +143,56 @@ func (in Press) Solve() (Pressed, error) {
 	}
 	var out Pressed
 	loss, lossStep := in.loss()
+	out.ShaftShear = Shear(in.Torque, in.Joint, in.ShaftBore)
 	out.Tightest = in.contact(in.Greatest)
 	out.Loosest = Contact{Interference: in.Least - loss}
 	out.Working = append(out.Working, lossStep, in.pressureStep("greatest", out.Tightest))
 	out.Pull = in.grip(out.Tightest.Pressure, in.Pulling)
 	out.Working = append(out.Working, in.gripStep("force to pull it apart", out.Tightest.Pressure, in.Pulling, out.Pull))
-
-	if out.Loosest.Interference <= 0 {
-		out.HoldRefused = fmt.Sprintf("the least interference %.4g µm less %.4g µm smoothing loss leaves nothing that grips", in.Least, loss)
+	if err := in.Backed(); err != nil {
+		out.Unbacked = err.Error()
+	}
+	if out.Loosest.Interference > 0 {
+		out.Loosest = in.contact(out.Loosest.Interference)
+	}
+	holds := out.Loosest
+	if in.Service != nil {
+		out.AtWork = in.work(out.Loosest.Interference)
+		holds = out.AtWork.Loosest
+	}
+	if out.HoldRefused = in.holdsNot(&out, holds, loss); out.HoldRefused != "" {
 		return out, nil
 	}
-	out.Loosest = in.contact(out.Loosest.Interference)
-	if out.Loosest.HubUse > 1 || out.Loosest.ShaftUse > 1 {
-		out.HoldRefused = "at the least interference the part already yields, and the elastic pressure would promise too much"
-		return out, nil
-	}
-	out.Hold = in.grip(out.Loosest.Pressure, in.Holding)
-	out.Working = append(out.Working, in.pressureStep("least", out.Loosest),
-		in.gripStep("force it holds", out.Loosest.Pressure, in.Holding, out.Hold))
+	out.Hold = in.grip(holds.Pressure, in.Holding)
+	out.Working = append(out.Working, in.pressureStep("least", holds), in.gripStep("force it holds", holds.Pressure, in.Holding, out.Hold))
 	return out, nil
 }
 
-// contact works out pressure and stresses at one interference.
-func (in Press) contact(interference Micron) Contact {
+// holdsNot says why no holding figure can be given, and nothing when one can.
+func (in Press) holdsNot(out *Pressed, holds Contact, loss Micron) string {
+	switch {
+	case out.Loosest.Interference <= 0:
+		return fmt.Sprintf("the least interference %.4g µm less %.4g µm smoothing loss leaves nothing that grips", in.Least, loss)
+	case out.Loosest.HubUse > 1 || out.Loosest.ShaftUse > 1:
+		return "at the least interference the part already yields, and the elastic pressure would promise too much"
+	case in.Service == nil && in.unlike():
+		return "hub and shaft are of unlike metals and grip otherwise warm than cold: say from and to which temperature they work"
+	case holds.Interference <= 0:
+		return out.AtWork.gone()
+	case holds.HubUse > 1 || holds.ShaftUse > 1:
+		return "where it works the part yields, and the elastic pressure would promise too much"
+	case out.Unbacked != "":
+		return out.Unbacked
+	}
+	return ""
+}
+
+// contact works out pressure and stresses at one interference, at rest.
+func (in Press) contact(interference Micron) Contact { return in.spinning(interference, 0) }
+
+// spinning is contact at a speed, in radians a second; the interference is that which
+// is left at that speed.
+func (in Press) spinning(interference Micron, omega float64) Contact {
 	joint, outside, bore := float64(in.Joint), float64(in.HubOutside), float64(in.ShaftBore)
 	hubRing := (outside*outside + joint*joint) / (outside*outside - joint*joint)
 	shaftRing := (joint*joint + bore*bore) / (joint*joint - bore*bore)
@@ -143,20 +200,23 @@ func (in Press) contact(interference Micron) Contact {
 		(shaftRing-float64(in.Shaft.Poisson))/(float64(in.Shaft.E)*1000)
 	p := float64(interference) / 1000 / (joint * compliance)
 
-	c := joint / outside
-	hubEquivalent := p * math.Sqrt(3+c*c*c*c) / (1 - c*c)
-	shaftHoop := -p
+	hubHoop := p*hubRing + in.Hub.spun(omega, joint/2, outside/2)
+	hubEquivalent := math.Sqrt(hubHoop*hubHoop + hubHoop*p + p*p)
+	shaftHoop := -p + in.Shaft.spunSolid(omega, joint/2)
 	if bore > 0 {
-		shaftHoop = -2 * p * joint * joint / (joint*joint - bore*bore)
+		shaftHoop = -2*p*joint*joint/(joint*joint-bore*bore) + in.Shaft.spun(omega, bore/2, joint/2)
 	}
+	shear := float64(Shear(in.Torque, in.Joint, in.ShaftBore))
+	shaftEquivalent := math.Sqrt(shaftHoop*shaftHoop + 3*shear*shear)
 	return Contact{
-		Interference:  interference,
-		Pressure:      MPa(p),
-		HubHoop:       MPa(p * hubRing),
-		HubEquivalent: MPa(hubEquivalent),
-		ShaftHoop:     MPa(shaftHoop),
-		HubUse:        use(hubEquivalent, in.Hub.Yield),
-		ShaftUse:      use(-shaftHoop, in.Shaft.Yield),
+		Interference:    interference,
+		Pressure:        MPa(p),
+		HubHoop:         MPa(hubHoop),
+		HubEquivalent:   MPa(hubEquivalent),
+		ShaftHoop:       MPa(shaftHoop),
+		ShaftEquivalent: MPa(shaftEquivalent),
+		HubUse:          use(hubEquivalent, in.Hub.Yield),
+		ShaftUse:        use(shaftEquivalent, in.Shaft.Yield),
 	}
 }
 
@@ -177,7 +237,10 @@ func (in Press) grip(p MPa, mu Ratio) Grip {
 // loss gives the smoothing loss on diameter and its line of working.
 func (in Press) loss() (Micron, Step) {
 	factor := map[SmoothingRule]Ratio{LossEight: 0.8, LossFour: 0.4}[in.Smoothing.Rule]
-	lost := Micron(factor) * (in.Smoothing.HubRz + in.Smoothing.ShaftRz)
+	lost := Micron(0)
+	if factor > 0 {
+		lost = Micron(factor) * (in.Smoothing.HubRz + in.Smoothing.ShaftRz)
+	}
 	source := map[SmoothingRule]string{
 		NoLoss: "stated: no loss", LossEight: "DIN 7190:2001", LossFour: "DIN 7190-1:2017",
 	}[in.Smoothing.Rule]

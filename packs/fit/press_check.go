@@ -10,7 +10,7 @@ const maxInterference = 0.005
 // check refuses a joint that cannot be computed, the first fault in the order a
 // reader would look.
 func (in Press) check() error {
-	for _, rule := range []func() error{in.checkSizes, in.checkMaterials, in.checkInterference, in.checkFriction, in.checkSmoothing} {
+	for _, rule := range []func() error{in.checkSeat, in.checkSizes, in.checkMaterials, in.checkInterference, in.checkFriction, in.checkSmoothing, in.checkService, in.checkTorque} {
 		if err := rule(); err != nil {
 			return err
 		}
@@ -21,6 +21,25 @@ func (in Press) check() error {
 // wrong makes a *FieldError.
 func wrong(field, format string, args ...any) error {
 	return &FieldError{Field: field, Problem: fmt.Sprintf(format, args...)}
+}
+
+func (in Press) checkSeat() error {
+	switch in.Seat {
+	case "", Straight:
+		return nil
+	case Taper:
+		return wrong("Seat", "a tapered seat: its interference is what it is pushed up by, and its hub slides off once it lets go; work it by the maker's procedure")
+	case ShrinkDisc:
+		return wrong("Seat", "a shrink disc: it grips by its screws and not by an interference; take what it holds from its maker's sheet")
+	}
+	return wrong("Seat", "seat %q: straight, taper or shrink disc is wanted", in.Seat)
+}
+
+func (in Press) checkTorque() error {
+	if !(in.Torque >= 0 && in.Torque <= 1e9) {
+		return wrong("Torque", "torque in the shaft %g N·m: 0 (not known) up to 1000000000 is wanted", in.Torque)
+	}
+	return nil
 }
 
 func (in Press) checkSizes() error {
@@ -44,9 +63,11 @@ func (in Press) checkMaterials() error {
 	}{{"Hub", "hub", in.Hub}, {"Shaft", "shaft", in.Shaft}} {
 		switch {
 		case !(m.E >= 1 && m.E <= 700):
-			return wrong(m.field+".E", "modulus of elasticity of the %s %g GPa: 1 to 700 GPa is wanted (steel about 210)", m.name, m.E)
+			return wrong(m.field+".E", "modulus of elasticity of the %s %g GPa: 1 to 700 GPa is wanted", m.name, m.E)
 		case !(m.Poisson > 0 && m.Poisson < 0.5):
-			return wrong(m.field+".Poisson", "Poisson's ratio of the %s %g: over 0 and under 0.5 is wanted (steel about 0.3)", m.name, m.Poisson)
+			return wrong(m.field+".Poisson", "Poisson's ratio of the %s %g: over 0 and under 0.5 is wanted", m.name, m.Poisson)
+		case m.Density != 0 && !(m.Density >= 1000 && m.Density <= 25000):
+			return wrong(m.field+".Density", "density of the %s %g kg/m³: 1000 to 25000 is wanted", m.name, m.Density)
 		case !(m.Yield >= 0 && m.Yield <= 5000):
 			return wrong(m.field+".Yield", "yield stress of the %s %g MPa: 0 (not known) to 5000 MPa is wanted", m.name, m.Yield)
 		}
@@ -72,9 +93,9 @@ func (in Press) checkInterference() error {
 func (in Press) checkFriction() error {
 	switch {
 	case !(in.Holding > 0 && in.Holding < 1):
-		return wrong("Holding", "friction for holding %g: over 0 and under 1 is wanted, and on the low side (0.05 to 0.12 oiled, 0.14 dry shrunk)", in.Holding)
+		return wrong("Holding", "friction for holding %g: over 0 and under 1 is wanted, and on the low side for these surfaces", in.Holding)
 	case !(in.Pulling > 0 && in.Pulling < 1):
-		return wrong("Pulling", "friction for pulling %g: over 0 and under 1 is wanted, and on the high side (0.24)", in.Pulling)
+		return wrong("Pulling", "friction for pulling %g: over 0 and under 1 is wanted, and on the high side for these surfaces", in.Pulling)
 	case in.Pulling <= in.Holding:
 		return wrong("Pulling", "friction for pulling %g is not above that for holding %g: a puller is chosen with a high value, holding is proved with a low one", in.Pulling, in.Holding)
 	}

@@ -14,7 +14,11 @@ const (
 	lbf  = 4.4482216152605   // N; NIST SP 811
 )
 
-var steel = Elastic{E: 210, Poisson: 0.3}
+var (
+	steel  = Elastic{E: 210, Poisson: 0.3, Alpha: 11.5e-6, Density: 7850}
+	iron   = Elastic{E: 70, Poisson: 0.25, Alpha: 10.4e-6, Density: 7200}
+	backed = Claim{"the engineer", "test of the like joint"}
+)
 
 // blochFit is the worked example of Bloch: interference 0.0015 of the diameter,
 // d/D 0.68, E 30e6 psi, 4 in shaft, 3.5 in long.
@@ -23,7 +27,7 @@ func blochFit() Press {
 		Joint: 4 * inch, HubOutside: 4 * inch / 0.68, Length: 3.5 * inch,
 		Hub: Elastic{E: 30e6 * psi / 1000, Poisson: 0.3}, Shaft: Elastic{E: 30e6 * psi / 1000, Poisson: 0.3},
 		Least: 0.0015 * 4 * inch * 1000, Greatest: 0.0015 * 4 * inch * 1000,
-		Holding: 0.12, Pulling: 0.24, Smoothing: Smoothing{Rule: NoLoss},
+		Holding: 0.12, Pulling: 0.24, Friction: backed, Smoothing: Smoothing{Rule: NoLoss},
 	}
 }
 
@@ -32,9 +36,10 @@ func blochFit() Press {
 func discFit() Press {
 	return Press{
 		Joint: 100, HubOutside: 250, ShaftBore: 50, Length: 100,
-		Hub: Elastic{E: 70, Poisson: 0.25}, Shaft: steel,
+		Hub: iron, Shaft: steel,
 		Least: 2 * 32.4, Greatest: 2 * 32.4,
-		Holding: 0.15, Pulling: 0.24, Smoothing: Smoothing{Rule: NoLoss},
+		Holding: 0.15, Pulling: 0.24, Friction: backed, Smoothing: Smoothing{Rule: NoLoss},
+		Service: &Service{Coldest: 20, Hottest: 20},
 	}
 }
 
@@ -69,6 +74,7 @@ func TestPressAgainstOutsideValues(t *testing.T) {
 		"F095": 0.0015 * 12000 * psi / float64(bloch.Tightest.Pressure),
 		// The pressure that carries the torque: torque is linear in pressure.
 		"F096": 125664 * lbf * inch / 1000 / float64(blochFit().grip(1, 0.12).Torque) / psi,
+		"F097": float64(TorqueAt(10000*psi, 4*inch, 0)) / (lbf * inch / 1000),
 		"F098": float64(at12000.Axial) / lbf,
 		"F099": 30 * float64(disc.Tightest.Pressure) / float64(disc.Tightest.HubHoop),
 		"F100": 0.0324 * 21.72 / float64(disc.Tightest.Pressure),
@@ -179,6 +185,20 @@ func TestJointsThatAreRefused(t *testing.T) {
 		{"Holding", func(p *Press) { p.Holding = 0 }},
 		{"Pulling", func(p *Press) { p.Pulling = 1 }},
 		{"Pulling", func(p *Press) { p.Pulling = p.Holding }},
+		{"Seat", func(p *Press) { p.Seat = Taper }},
+		{"Seat", func(p *Press) { p.Seat = ShrinkDisc }},
+		{"Seat", func(p *Press) { p.Seat = "conical" }},
+		{"Torque", func(p *Press) { p.Torque = -1 }},
+		{"Hub.Alpha", func(p *Press) { p.Hub.Alpha = 0 }},
+		{"Shaft.Alpha", func(p *Press) { p.Shaft.Alpha = 11.5 }},
+		{"Shaft.Density", func(p *Press) { p.Service.Speed, p.Shaft.Density = 1500, 0 }},
+		{"Service.Coldest", func(p *Press) { p.Service.Coldest = 30 }},
+		{"Service.Coldest", func(p *Press) { p.Service.Coldest = -40 }},
+		{"Service.Hottest", func(p *Press) { p.Service.Hottest = 160 }},
+		{"Service.Hottest", func(p *Press) { p.Service.Hottest, p.Service.HubOver = 90, 20 }},
+		{"Service.HubOver", func(p *Press) { p.Service.HubOver = KelvinRise(nan) }},
+		{"Service.ShaftOver", func(p *Press) { p.Service.ShaftOver = 50 }},
+		{"Service.Speed", func(p *Press) { p.Service.Speed = -1 }},
 		{"Smoothing.Rule", func(p *Press) { p.Smoothing = Smoothing{} }},
 		{"Smoothing.Rule", func(p *Press) { p.Smoothing.Rule = 9 }},
 		{"Smoothing.HubRz", func(p *Press) { p.Smoothing = Smoothing{LossFour, 0, 6} }},
@@ -231,8 +251,9 @@ func TestPressLaws(t *testing.T) {
 		in := Press{
 			Joint: Mm(joint), HubOutside: Mm(joint * rapid.Float64Range(1.1, 5).Draw(t, "hub over joint")),
 			ShaftBore: Mm(joint * rapid.Float64Range(0, 0.9).Draw(t, "bore over joint")), Length: Mm(joint),
-			Hub: Elastic{E: 110, Poisson: 0.25}, Shaft: steel,
-			Holding: 0.1, Pulling: 0.2, Smoothing: Smoothing{Rule: NoLoss},
+			Hub: Elastic{E: 110, Poisson: 0.25, Alpha: 18e-6}, Shaft: steel,
+			Holding: 0.1, Pulling: 0.2, Friction: backed, Smoothing: Smoothing{Rule: NoLoss},
+			Service: &Service{Coldest: 20, Hottest: 20},
 		}
 		in.Greatest = Micron(joint * rapid.Float64Range(0.1, 2.4).Draw(t, "per mille"))
 		in.Least = in.Greatest / 2

@@ -10,6 +10,9 @@ type (
 	NewtonMetre float64 // newton metres
 	Celsius     float64 // a temperature in degrees Celsius, never a rise
 	PerKelvin   float64 // expansion per kelvin: 11.5e-6 for a plain carbon steel
+	KelvinRise  float64 // a difference of two temperatures, in kelvin
+	PerMinute   float64 // turns in a minute
+	KgPerM3     float64 // a density
 	Ratio       float64 // a number without unit: friction, Poisson's ratio, share of yield
 	Number      float64 // a number in the unit that stands beside it
 )

@@ -23,7 +23,8 @@ import "math"
 
 // A Band is the range of net power that frees the hub within the skin limit.
 // Nobody knows the net power of a torch at the machine, so Pace tells the least
-// of it as what a mechanic sees.
+// of it as what a mechanic sees. Opening and pace are those of the places that decide:
+// the opening where it lags along the fit, the skin where it is hottest.
 type Band struct {
 	Least, Most Watt
 	// LeastFree and MostFree are when the hub is free with either.
@@ -33,12 +34,6 @@ type Band struct {
 	Pace []Pace
 }
 
-// A Pace is a skin temperature that must be passed by a time.
-type Pace struct {
-	By   Second
-	Skin Celsius
-}
-
 // A trial is one power heated until it frees, meets a limit or runs out of time.
 type trial struct {
 	power    float64
@@ -46,6 +41,7 @@ type trial struct {
 	at       float64 // s, when it ended
 	opening  float64 // m, greatest
 	tooHot   bool    // ended at the skin limit
+	cracks   MPa     // ended at this tension at the bore of a brittle hub
 	diverged bool
 	skin     []Moment // kept only when asked for
 }
@@ -61,7 +57,7 @@ const edge = 1.005
 func (s *search) band() (Band, error) {
 	mid, best := s.firstThatFrees()
 	if !mid.frees {
-		return Band{}, s.pull.noPower(best)
+		return Band{}, s.pull.noPower(s, best)
 	}
 	least := s.edgeFrom(mid, 1/1.6)
 	most := s.edgeFrom(mid, 1.6)
@@ -77,25 +73,36 @@ func (s *search) band() (Band, error) {
 }
 
 // firstThatFrees looks for any power that works, from the quasi-steady formula
-// outward: first at the formula and a half more, then by golden section for the
-// power with the greatest opening. It returns the best trial when none works.
+// outward: first at the formula and a half more, then for the power with the greatest
+// opening. It returns the best trial when none works.
 func (s *search) firstThatFrees() (found, best trial) {
 	start := s.pull.quasiSteadyPower()
-	best = s.try(1.5 * start)
-	if best.frees {
-		return best, best
+	first := s.try(1.5 * start)
+	if first.frees {
+		return first, first
 	}
+	// 18 cuts narrow the ratio 3000 to one and a half thousandths.
+	best = s.best(start/30, start*100, 18)
+	if !best.frees && first.opening > best.opening {
+		best = first
+	}
+	return best, best
+}
+
+// best looks between two powers for the one with the greatest opening, by golden
+// section, and ends at the first that frees.
+func (s *search) best(from, to float64, cuts int) trial {
 	const golden = 0.6180339887498949
-	low, high := math.Log(start/30), math.Log(start*100)
+	low, high := math.Log(from), math.Log(to)
 	x1, x2 := high-golden*(high-low), low+golden*(high-low)
 	t1, t2 := s.try(math.Exp(x1)), s.try(math.Exp(x2))
-	// 18 cuts narrow the ratio 3000 to one and a half thousandths.
-	for range 18 {
+	var best trial
+	for range cuts {
 		for _, t := range []trial{t1, t2} {
 			if t.frees {
-				return t, t
+				return t
 			}
-			if t.opening > best.opening {
+			if t.opening > best.opening || best.power == 0 {
 				best = t
 			}
 		}
@@ -109,7 +116,7 @@ func (s *search) firstThatFrees() (found, best trial) {
 			t2 = s.try(math.Exp(x2))
 		}
 	}
-	return best, best
+	return best
 }
 
 // edgeFrom walks from a power that works by a factor until one does not, and
@@ -144,45 +151,74 @@ func (s *search) heat(power float64, record bool) trial {
 	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, s.grid)
 	b.putPower(power, p.depth())
 	clock := newStepper(b, s.grid)
-	need, limit := p.Fit.opening().metres(), float64(p.Skin.At)
 	t := trial{power: power}
-	was := p.moment(b, false)
+	was := s.seen(b, false)
 	for b.clock < float64(p.Longest) {
 		if !clock.step() {
 			t.diverged = true
 			return t
 		}
-		now := p.moment(b, true)
-		frees, hot := now.Opening.metres() >= need, float64(now.Skin) >= limit
-		// Which of the two came first within the step is read off the straight
-		// line between its ends.
-		fFree := share(float64(was.Opening), float64(now.Opening), float64(p.Fit.opening()))
-		fHot := share(float64(was.Skin), float64(now.Skin), limit)
-		switch {
-		case frees && !(hot && fHot < fFree):
-			t.frees, t.at = true, float64(was.At)+fFree*float64(now.At-was.At)
-		case hot:
-			t.tooHot, t.at = true, float64(was.At)+fHot*float64(now.At-was.At)
-			now.Opening = was.Opening + Mm(fHot)*(now.Opening-was.Opening)
-		}
-		// The last step may go beyond the longest time, and what comes then is too
-		// late.
-		if t.at > float64(p.Longest) {
-			f := share(float64(was.At), float64(now.At), float64(p.Longest))
-			now.Opening = was.Opening + Mm(f)*(now.Opening-was.Opening)
-			t.frees, t.tooHot = false, false
-		}
-		t.opening = math.Max(t.opening, now.Opening.metres())
+		now := s.seen(b, true)
+		t.look(p, was, now)
 		if record {
-			t.skin = append(t.skin, now)
+			t.skin = append(t.skin, now.Moment)
 		}
-		if t.frees || t.tooHot {
+		if t.frees || t.tooHot || t.cracks > 0 {
 			return t
 		}
 		was = now
 	}
 	t.at = float64(p.Longest)
 	return t
+}
+
+// A seen is a moment with the tension at the bore of a brittle hub.
+type seen struct {
+	Moment
+	tension MPa
+}
+
+func (s *search) seen(b *bodies, heating bool) seen {
+	m := seen{Moment: s.pull.moment(b, heating)}
+	if s.pull.Hub.Material.Brittle {
+		m.tension = b.tension(s.pull.Fit.Interference, s.pull.ColdHoop)
+	}
+	return m
+}
+
+// look tells whether a step has ended the trial, and by what: which came first within
+// it is read off the straight line between its ends.
+func (t *trial) look(p *Pull, was, now seen) {
+	const never = 2
+	first := func(from, to, mark float64) float64 {
+		if to < mark {
+			return never
+		}
+		return max(0, share(from, to, mark))
+	}
+	frees := first(float64(was.Opening), float64(now.Opening), float64(p.Fit.opening()))
+	hot := first(float64(was.Skin), float64(now.Skin), float64(p.Skin.At))
+	cracks := float64(never)
+	if p.Hub.Material.Brittle {
+		cracks = first(float64(was.tension), float64(now.tension), float64(p.Hub.mayPull()))
+	}
+	late := first(float64(was.At), float64(now.At), float64(p.Longest))
+	end := min(frees, hot, cracks, late, 1)
+	t.opening = math.Max(t.opening, (was.Opening + Mm(end)*(now.Opening-was.Opening)).metres())
+	if now.At > p.Longest && end == late && late < min(frees, hot, cracks) {
+		return
+	}
+	switch end {
+	case frees:
+		t.frees = true
+	case hot:
+		t.tooHot = true
+	case cracks:
+		t.cracks = max(now.tension, p.Hub.mayPull())
+	default:
+		return
+	}
+	t.at = float64(was.At) + end*float64(now.At-was.At)
 }
 
 // share is how far between two values a third lies.
@@ -227,41 +263,4 @@ func (p *Pull) depth() float64 {
 		return 0
 	}
 	return p.Source.Depth.metres()
-}
-
-// clockTimes are the times a mechanic can read off a watch, in seconds.
-var clockTimes = []Second{5, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 300, 420, 600, 900, 1200, 1800}
-
-// pace reads the skin of the least power at two clock times: the last before
-// three quarters of its time to free, and the last before half of that. A hub
-// that is free within seconds has none.
-func (s *search) pace(least trial) []Pace {
-	second := lastBefore(Second(0.75 * least.at))
-	first := lastBefore(second / 2)
-	if first == 0 {
-		return nil
-	}
-	run := s.heat(least.power, true)
-	return []Pace{{first, skinAt(run.skin, first)}, {second, skinAt(run.skin, second)}}
-}
-
-func lastBefore(limit Second) Second {
-	var last Second
-	for _, t := range clockTimes {
-		if t <= limit {
-			last = t
-		}
-	}
-	return last
-}
-
-// skinAt reads the skin between two moments.
-func skinAt(course []Moment, at Second) Celsius {
-	for i := 1; i < len(course); i++ {
-		if course[i].At >= at {
-			a, b := course[i-1], course[i]
-			return a.Skin + Celsius(float64((at-a.At)/(b.At-a.At)))*(b.Skin-a.Skin)
-		}
-	}
-	return course[len(course)-1].Skin
 }

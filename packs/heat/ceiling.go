@@ -42,11 +42,11 @@ func Ceilings() []Ceiling { return append([]Ceiling(nil), ceilings...) }
 func (l Limit) check(field, what string) error {
 	if l.At == 0 && l.Source == "" {
 		return refuse(field, "give the highest temperature and its source: the maker, the site, or the kind of part",
-			"the highest temperature of %s is missing", what)
+			"the highest temperature of %v is missing", what)
 	}
 	if strings.TrimSpace(l.Source) == "" {
 		return refuse(field+".Source", "name the manual, the site rule or the kind of part it comes from",
-			"the limit of %.0f °C for %s has no source", float64(l.At), what)
+			"the limit of %v for %v has no source", l.At, what)
 	}
 	return temperature(field+".At", "the highest temperature of "+what, l.At)
 }

@@ -7,7 +7,7 @@ func (p *Pull) moment(b *bodies, heating bool) Moment {
 	m := Moment{
 		At: Second(b.clock), Heating: heating,
 		Skin: Celsius(b.skin()), Bore: Celsius(b.bore()), Seat: Celsius(b.seat()),
-		Opening: Mm(b.opening() * 1000),
+		Opening: Mm(b.reckoned() * 1000),
 	}
 	x := p.Shaft.Behind
 	if len(p.Neighbours) > 0 {
@@ -18,15 +18,20 @@ func (p *Pull) moment(b *bodies, heating bool) Moment {
 }
 
 // coolsFor is how long the window is followed after the heat is off, in times
-// R²/diffusivity; a joint that is open for longer is called endless.
-const coolsFor = 4
+// R²/diffusivity, and coolsAtLeast in seconds; a joint that is open for longer is
+// called endless. A small hub has cooled through in seconds, and what is called
+// endless must be that for a crew as well.
+const (
+	coolsFor     = 4
+	coolsAtLeast = 600
+)
 
 // follow computes the pull with the chosen power: heating until free, then the
 // window, and what becomes of the neighbour.
 func (p *Pull) follow(plan *Plan, g grid) error {
 	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
 	plan.Course = append(plan.Course, p.moment(b, false))
-	p.wall(plan, b, plan.Course[0])
+	p.wall(plan, b, 0)
 	b.putPower(float64(plan.Net), p.depth())
 	clock := newStepper(b, g)
 	if err := p.heatUntilFree(plan, b, clock); err != nil {
@@ -81,7 +86,7 @@ func (p *Pull) heatUntilFree(plan *Plan, b *bodies, clock *stepper) error {
 		// Two marks a hair apart are one moment.
 		if now.At > was.At {
 			plan.Course = append(plan.Course, now)
-			p.wall(plan, b, now)
+			p.wall(plan, b, now.At)
 		}
 		if plan.Free > 0 {
 			plan.Skin, plan.Bore, plan.Seat = now.Skin, now.Bore, now.Seat
@@ -113,7 +118,7 @@ func (p *Pull) untilShut(b *bodies, clock *stepper, see func(Moment)) (stays Sec
 	off := was.At
 	b.putPower(0, 0)
 	clock.restart()
-	last := b.clock + coolsFor*clock.first/usualGrid.step
+	last := b.clock + max(coolsFor*clock.first/usualGrid.step, coolsAtLeast)
 	for b.clock < last {
 		if !clock.step() {
 			return 0, false, false
@@ -138,43 +143,11 @@ func (p *Pull) keepOn(plan *Plan, g grid) error {
 	}
 	plan.HeatOn = max(0, Second(b.clock)-plan.Free)
 	stays, endless, ok := p.untilShut(b, newStepper(b, g), func(Moment) {})
-	plan.Loose, plan.Endless = plan.HeatOn+stays, plan.Endless || endless
+	plan.Loose, plan.LooseEndless = plan.HeatOn+stays, endless
 	if !ok {
 		return errDiverged()
 	}
 	return nil
-}
-
-// wall keeps the greatest difference through the wall, and the greatest share of
-// the yield stress. Stress at a free face of a ring with a temperature along its
-// radius alone, ends free, away from them:
-//
-//	sigma = E (mean of e - e at the face)/(1 - nu)
-//
-// e free elongation. At a face the hoop and the axial stress are alike and the
-// radial one is none, so that this is the equivalent stress as well. The hoop
-// tension of the fit comes on top at the bore, and falls in proportion as the
-// joint opens; at the skin, where it works against the heat, it is left out.
-// Source: Timoshenko and Goodier, Theory of Elasticity, long circular cylinder
-// with a central hole, from memory. Validity: yield stress as cold, which carbon
-// steel keeps to 400 °C (EN 1993-1-2, table 3.1, from memory).
-func (p *Pull) wall(plan *Plan, b *bodies, now Moment) {
-	m, w := &p.Hub.Material, &plan.Wall
-	mean := b.meanStrain(b.rings.t, b.nShaft, len(b.rings.t))
-	face := func(t Celsius) MPa {
-		return m.Young * MPa((mean-m.strain(float64(t)))/(1-float64(m.Poisson)))
-	}
-	bore, skin := face(now.Bore), face(now.Skin)
-	if difference := now.Skin.over(now.Bore); difference > w.Difference {
-		w.At, w.Difference, w.AtBore, w.AtSkin = now.At, difference, bore, skin
-	}
-	if p.Yield == 0 {
-		return
-	}
-	grips := max(0, 1-MPa(now.Opening/p.Fit.Interference))
-	if use := Number(max(bore+p.ColdHoop*grips, -skin) / p.Yield); use > w.Use {
-		w.Use, w.UsedAt = use, now.At
-	}
 }
 
 // longestSoak ends the search for the warmest moment of a neighbour: the heat
@@ -182,13 +155,11 @@ func (p *Pull) wall(plan *Plan, b *bodies, now Moment) {
 const longestSoak = 6 * 3600
 
 // warmNeighbours follows the heat along the shaft, once with the hub drawn off
-// the moment it is free and once with a hub that never moved. Both count the
-// hub as carrying heat along, so that the neighbours are rather too warm.
+// the moment it is free and once with a hub that never moved.
 func (p *Pull) warmNeighbours(plan *Plan, g grid) error {
 	carrying := func(closes Mm) *bodies {
 		b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
 		b.closes = closes.metres()
-		b.hubCarriesAlong()
 		return b
 	}
 	freed := carrying(p.Fit.Interference + p.Contact.TouchUntil)

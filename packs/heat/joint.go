@@ -6,6 +6,9 @@ type Hub struct {
 	Length   Mm // of the fit
 	Material Material
 	Start    Celsius // temperature when the heat goes on
+	// Strength is the tensile strength of a hub of a brittle material, from its
+	// drawing; zero counts with the weakest grade that is cast. Not used otherwise.
+	Strength MPa
 }
 
 // A Shaft is the inner part. It runs on from both faces of the hub with the
@@ -24,8 +27,8 @@ type Contact struct {
 	// Perfect says that the joint is no hindrance while the parts touch. It
 	// warms the shaft most, and so is the cautious choice for a pull.
 	Perfect bool
-	// Touching is the conductance while they touch, when not Perfect. Shrink
-	// fits lie between 1e3 and a few 1e4 W/m²K, from memory.
+	// Touching is the conductance while they touch, when not Perfect; to be
+	// measured.
 	Touching Conductance
 	// TouchUntil is the clearance up to which the joint is taken as still
 	// touching after the opening has reached the interference: form errors, the
@@ -83,20 +86,22 @@ func (h *Hub) check(diameter Mm) error {
 		positive("Length", "the length of the fit", float64(h.Length), "mm"),
 		within("Material", h.Material.check()),
 		temperature("Start", "the hub", h.Start),
+		notNegative("Strength", "the tensile strength of the hub", float64(h.Strength), "MPa"),
+		h.Outside.check("Outside", "the outside diameter of the hub"),
+		h.Length.check("Length", "the length of the fit"),
 	)
 	if err != nil {
 		return err
 	}
 	if h.Outside <= diameter {
 		return refuse("Outside", "the outside must be larger than the bore; a sleeve of a millimetre is no hub",
-			"a hub of %.4g mm outside has no wall on a bore of %.4g mm", float64(h.Outside), float64(diameter))
+			"a hub of %v outside has no wall on a bore of %v", h.Outside, diameter)
 	}
 	// A wall of under a fiftieth of the bore is a sleeve: it would be burnt
 	// through before anybody could read a thermometer.
 	if h.Outside < diameter*1.04 {
 		return refuse("Outside", "slit or cut a thin sleeve off, or warm it with hot air",
-			"a wall of %.3g mm on a bore of %.4g mm is too thin for this way of heating",
-			float64(h.Outside-diameter)/2, float64(diameter))
+			"a wall of %v on a bore of %v is too thin for this way of heating", (h.Outside-diameter)/2, diameter)
 	}
 	return h.Material.covers("Start", h.Start)
 }
@@ -106,6 +111,8 @@ func (s *Shaft) check(diameter Mm) error {
 		notNegative("Bore", "the bore of the shaft", float64(s.Bore), "mm"),
 		notNegative("Behind", "the shaft behind the hub", float64(s.Behind), "mm"),
 		notNegative("Front", "the shaft in front of the hub", float64(s.Front), "mm"),
+		s.Behind.check("Behind", "the shaft behind the hub"),
+		s.Front.check("Front", "the shaft in front of the hub"),
 		within("Material", s.Material.check()),
 		temperature("Start", "the shaft", s.Start),
 	)
@@ -114,7 +121,7 @@ func (s *Shaft) check(diameter Mm) error {
 	}
 	if s.Bore >= diameter {
 		return refuse("Bore", "the bore of a hollow shaft is smaller than its seat",
-			"a bore of %.4g mm leaves nothing of a seat of %.4g mm", float64(s.Bore), float64(diameter))
+			"a bore of %v leaves nothing of a seat of %v", s.Bore, diameter)
 	}
 	return s.Material.covers("Start", s.Start)
 }
@@ -130,13 +137,13 @@ func (c *Contact) check() error {
 		return err
 	case c.Perfect && c.Touching != 0:
 		return refuse("Touching", "leave one of the two out",
-			"the joint is called perfect and has %.4g W/m²K as well", float64(c.Touching))
+			"the joint is called perfect and has %v as well", c.Touching)
 	case !c.Perfect && c.Touching == 0:
-		return refuse("Touching", "give 1000 to 30000 W/m²K, or take perfect contact, the cautious choice for a pull",
+		return refuse("Touching", "give what was measured, or take perfect contact, the cautious choice for a pull",
 			"how well heat crosses the joint is missing")
 	case !c.Perfect && c.Open > c.Touching:
 		return refuse("Open", "an open joint carries less heat than a closed one",
-			"the open joint is given %.4g W/m²K, the closed one %.4g", float64(c.Open), float64(c.Touching))
+			"the open joint is given %v, the closed one %v", c.Open, c.Touching)
 	}
 	return nil
 }

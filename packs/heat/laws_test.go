@@ -13,8 +13,8 @@ func joint(t *rapid.T) Pull {
 	m := flat(rapid.Float64Range(20, 60).Draw(t, "k"), 7850, 480, rapid.Float64Range(10e-6, 18e-6).Draw(t, "alpha"))
 	d := rapid.Float64Range(40, 300).Draw(t, "diameter")
 	return Pull{
-		Fit:     Fit{Mm(d), Mm(d * rapid.Float64Range(0.0003, 0.0012).Draw(t, "interference per mm")), Measured, 0},
-		Hub:     Hub{Mm(d * rapid.Float64Range(1.3, 2.5).Draw(t, "outside")), Mm(d * rapid.Float64Range(0.5, 1.5).Draw(t, "length")), m, 20},
+		Fit:     Fit{Diameter: Mm(d), Interference: Mm(d * rapid.Float64Range(0.0003, 0.0012).Draw(t, "interference per mm")), Basis: Measured, Clearance: 0},
+		Hub:     Hub{Outside: Mm(d * rapid.Float64Range(1.3, 2.5).Draw(t, "outside")), Length: Mm(d * rapid.Float64Range(0.5, 1.5).Draw(t, "length")), Material: m, Start: 20},
 		Shaft:   Shaft{Behind: Mm(rapid.Float64Range(100, 1000).Draw(t, "behind")), Material: m, Start: 20},
 		Contact: Contact{Touching: Conductance(rapid.Float64Range(500, 30000).Draw(t, "joint")), TouchUntil: Mm(d)},
 		Source:  Source{Means: Torch},
@@ -65,7 +65,7 @@ func TestMoreInterferenceNeedsMoreRise(t *testing.T) {
 
 func TestTwiceThePowerOpensAtMostTwice(t *testing.T) {
 	t.Parallel()
-	rapid.Check(t, func(t *rapid.T) {
+	checkSome(t, 30, func(t *rapid.T) {
 		p := joint(t)
 		power := rapid.Float64Range(1e3, 30e3).Draw(t, "power")
 		seconds := rapid.Float64Range(10, 600).Draw(t, "seconds")
@@ -83,7 +83,7 @@ func TestTwiceThePowerOpensAtMostTwice(t *testing.T) {
 // 1/4 - a²/(R²-a²) (R²/(R²-a²) ln(R/a) - 1/2), against 1/4 for a solid one.
 func TestAHollowShaftOpensNoMore(t *testing.T) {
 	t.Parallel()
-	rapid.Check(t, func(t *rapid.T) {
+	checkSome(t, 30, func(t *rapid.T) {
 		p := joint(t)
 		power := rapid.Float64Range(1e3, 30e3).Draw(t, "power")
 		seconds := rapid.Float64Range(10, 600).Draw(t, "seconds")
@@ -98,8 +98,8 @@ func TestAHollowShaftOpensNoMore(t *testing.T) {
 func TestAThinShaftLevelsOffWhereTheFormulaSays(t *testing.T) {
 	t.Parallel()
 	m := flat(48, 7850, 480, 12e-6)
-	b := newBodies(&Hub{300, 150, m, 20}, &Shaft{Bore: 149.9, Material: m, Start: 20}, Fit{150, 1, Measured, 0},
-		Contact{Perfect: true}, Surroundings{20, 0}, grid{hub: 60, shaft: 4, slice: 0.1, step: 0.0005, growth: 1.05})
+	b := newBodies(&Hub{Outside: 300, Length: 150, Material: m, Start: 20}, &Shaft{Bore: 149.9, Material: m, Start: 20}, Fit{Diameter: 150, Interference: 1, Basis: Measured, Clearance: 0},
+		Contact{Perfect: true}, Surroundings{20, 0}, grid{hub: 60, shaft: 4, along: 1, step: 0.0005, growth: 1.05})
 	b.putPower(20e3, 0)
 	clock := newStepper(b, usualGrid)
 	for b.clock < 3000 {
@@ -114,7 +114,7 @@ func TestAThinShaftLevelsOffWhereTheFormulaSays(t *testing.T) {
 // Each input that a planner might think does not matter does.
 func TestDiameterJointAndShaftChangeTheResult(t *testing.T) {
 	t.Parallel()
-	rapid.Check(t, func(t *rapid.T) {
+	checkSome(t, 15, func(t *rapid.T) {
 		p := joint(t)
 		power := rapid.Float64Range(1e3, 30e3).Draw(t, "power")
 		// Long enough for the heat to have reached the shaft and its end.
@@ -151,7 +151,7 @@ func TestDiameterJointAndShaftChangeTheResult(t *testing.T) {
 // any joint at all; a plan keeps its promises.
 func TestAPlanIsSoundOrRefused(t *testing.T) {
 	t.Parallel()
-	rapid.Check(t, func(t *rapid.T) {
+	checkSome(t, 12, func(t *rapid.T) {
 		p := joint(t)
 		p.Fit.Clearance = UsualClearance(p.Fit.Diameter) * Mm(rapid.Float64Range(0, 1).Draw(t, "clearance"))
 		p.Contact.TouchUntil = p.Fit.Clearance

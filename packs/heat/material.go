@@ -33,6 +33,7 @@ type Material struct {
 	Conducts   Curve // conductivity, W/m K
 	Young      MPa   // modulus of elasticity, cold
 	Poisson    Number
+	Brittle    bool // cracks instead of yielding: thermal shock is judged
 	From, To   Celsius
 	Source     string // where the figures come from; "memory" marks what was not read
 }
@@ -92,6 +93,10 @@ func (m *Material) check() error {
 		return refuse("Name", "write one of the names of the table, or give the properties with their source",
 			"the material is missing, and its growth cannot be guessed")
 	}
+	if !(m.From >= -273 && m.To > m.From && m.To < 3000 && m.From < 100 && m.To > sizedAt) {
+		return refuse("To", "say from and to which temperature they are good",
+			"the properties of %v have no range", m.Name)
+	}
 	t := float64(sizedAt)
 	err := firstOf(
 		positive("Density", "the density of "+m.Name, float64(m.Density), "kg/m³"),
@@ -99,30 +104,43 @@ func (m *Material) check() error {
 		positive("Conducts", "the conductivity of "+m.Name, m.Conducts.at(t), "W/m K"),
 		positive("Young", "the modulus of elasticity of "+m.Name, float64(m.Young), "MPa"),
 		positive("Elongation", "the expansion of "+m.Name, m.alpha(sizedAt, 100), "1/K"),
+		m.plausible(sizedAt), m.plausible(m.From), m.plausible(m.To),
 	)
 	if err != nil {
 		return err
 	}
-	if a := m.alpha(sizedAt, 100); a < 1e-6 || a > 40e-6 {
-		return refuse("Elongation", "steel is about 12e-6, aluminium 23e-6",
-			"an expansion of %.3g per kelvin is not that of a metal", a)
+	if !(m.Poisson > 0 && m.Poisson < 0.5) {
+		return refuse("Poisson", "give the ratio of the material, over 0 and under 0.5", "Poisson's ratio of %v is %v", m.Name, float64(m.Poisson))
 	}
-	if m.Poisson <= 0 || m.Poisson >= 0.5 {
-		return refuse("Poisson", "metals lie near 0.3", "Poisson's ratio of %s is %v", m.Name, float64(m.Poisson))
-	}
-	if m.To <= m.From {
-		return refuse("To", "say from and to which temperature they are good",
-			"the properties of %s have no range", m.Name)
+	return nil
+}
+
+// plausible refuses properties that no metal has at a temperature.
+func (m *Material) plausible(at Celsius) error {
+	t := float64(at)
+	for _, p := range []struct {
+		field, what     string
+		is, least, most float64
+		unit            string
+	}{
+		{"Density", "a density", float64(m.Density), 1000, 25000, "kg/m³"},
+		{"Specific", "a specific heat", m.Specific.at(t), 80, 2000, "J/kg K"},
+		{"Conducts", "a conductivity", m.Conducts.at(t), 3, 500, "W/m K"},
+		{"Young", "a modulus of elasticity", float64(m.Young), 10e3, 700e3, "MPa"},
+		{"Elongation", "an expansion", m.alpha(at, at+10), 1e-6, 40e-6, "1/K"},
+	} {
+		if !(p.is >= p.least && p.is <= p.most) {
+			return refuse(p.field, "look for a slip of the decimal point or of the unit", "%v of %v %v is not that of a metal", p.what, p.is, p.unit)
+		}
 	}
 	return nil
 }
 
 // covers refuses a temperature outside the range of the curves.
 func (m *Material) covers(field string, t Celsius) error {
-	if t < m.From || t > m.To {
+	if !(t >= m.From && t <= m.To) {
 		return refuse(field, "choose a material whose data reach that far, or another way",
-			"%.0f °C lies outside %.0f to %.0f °C, where the data of %s are good",
-			float64(t), float64(m.From), float64(m.To), m.Name)
+			"%v lies outside %v to %v, where the data of %v are good", t, m.From, m.To, m.Name)
 	}
 	return nil
 }

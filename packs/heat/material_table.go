@@ -47,7 +47,7 @@ var materials = []Material{
 	{
 		Name: "grey cast iron", Density: 7200,
 		Elongation: flatExpansion(10.4e-6), Specific: Curve{490}, Conducts: Curve{50},
-		Young: 100e3, Poisson: 0.21, From: -20, To: 300,
+		Young: 100e3, Poisson: 0.21, Brittle: true, From: -20, To: 300,
 		Source: "expansion (low end of 10.4 to 11.4) and elastic: Gere, Mechanics of Materials, property tables; density, heat, conduction from memory",
 	},
 	{

@@ -50,8 +50,8 @@ func TestRingsAndStepsConvergeToTheSeries(t *testing.T) {
 		cyl := newCylinder(cells, 1, 0, bi*50/0.1, 0)
 		cyl.runs(t, fo, steps)
 		w := 0.0
-		for i, got := range cyl.rings.t {
-			w = math.Max(w, math.Abs(got-series(fo, (float64(i)+0.5)/float64(cells))))
+		for i, got := range cyl.t {
+			w = math.Max(w, math.Abs(got-series(fo, cyl.at(i))))
 		}
 		return w
 	}
@@ -63,15 +63,16 @@ func TestRingsAndStepsConvergeToTheSeries(t *testing.T) {
 	}
 }
 
-// The grid in use is within a percent of one four times as fine, in what the
-// sheet prints; times and temperatures over the start.
+// The grid in use is within a percent, for stresses and windows within two, of one twice as fine in
+// radius, length and time, in what the sheet prints; temperatures over the start.
 func TestTheUsualGridIsFineEnough(t *testing.T) {
 	t.Parallel()
-	fine := grid{hub: 56, shaft: 40, slice: usualGrid.slice / 4, step: usualGrid.step / 4, growth: 1.0125}
+	fine := grid{hub: 20, shaft: 16, along: 16, step: usualGrid.step / 2, growth: 1.03}
 	for name, change := range map[string]func(*Pull){
 		"cautious contact": func(*Pull) {},
 		"joint opens":      func(p *Pull) { p.Contact.TouchUntil = 0 },
 		"real contact":     func(p *Pull) { p.Contact = Contact{Touching: 3000} },
+		"short hub":        func(p *Pull) { p.Hub.Length, p.Source.Net, p.Shaft.Front = 50, 9e3, 200 },
 		"large and slow": func(p *Pull) {
 			p.Fit.Diameter, p.Hub.Outside, p.Hub.Length, p.Fit.Interference = 300, 480, 300, 0.19
 			p.Source.Net, p.Skin.At = 60e3, 250
@@ -80,12 +81,9 @@ func TestTheUsualGridIsFineEnough(t *testing.T) {
 		p := stormPump(t)
 		p.Source.Net = 24e3
 		change(&p)
-		a, err := p.plan(usualGrid)
-		if err != nil {
-			t.Fatal(name, err)
-		}
-		b, err := p.plan(fine)
-		if err != nil {
+		a := planned(t, p)
+		b := Plan{Net: p.Source.Net, Workable: p.workable()}
+		if err := p.follow(&b, fine); err != nil {
 			t.Fatal(name, err)
 		}
 		same := func(what string, got, want, tol float64) {
@@ -97,11 +95,16 @@ func TestTheUsualGridIsFineEnough(t *testing.T) {
 		same("stays", float64(a.Stays), float64(b.Stays), 0.02)
 		same("skin rise", float64(a.Skin-20), float64(b.Skin-20), 0.01)
 		same("bore rise", float64(a.Bore-20), float64(b.Bore-20), 0.02)
-		same("wall", float64(a.Wall.Difference), float64(b.Wall.Difference), 0.01)
+		same("wall", float64(a.Wall.Difference), float64(b.Wall.Difference), 0.02)
 		same("stress", float64(a.Wall.AtSkin), float64(b.Wall.AtSkin), -0.02)
 		same("neighbour rise", float64(a.Neighbours[0].IfStuck-20), float64(b.Neighbours[0].IfStuck-20), 0.02)
-		same("least", float64(a.Band.Least), float64(b.Band.Least), 0.02)
-		same("most", float64(a.Band.Most), float64(b.Band.Most), 0.02)
+		s := search{&p, fine}
+		if !s.try(float64(a.Band.Least)*1.02).frees || s.try(float64(a.Band.Least)*0.97).frees {
+			t.Errorf("%s: the least power is %.0f W, and not within 3 %% of the fine grid's", name, float64(a.Band.Least))
+		}
+		if !s.try(float64(a.Band.Most)*0.98).frees || s.try(float64(a.Band.Most)*1.03).frees {
+			t.Errorf("%s: the most power is %.0f W, and not within 3 %% of the fine grid's", name, float64(a.Band.Most))
+		}
 	}
 }
 
@@ -111,8 +114,8 @@ func TestTheUsualGridIsFineEnough(t *testing.T) {
 func TestAShaftLosesHeatLikeAFin(t *testing.T) {
 	t.Parallel()
 	m := flat(50, 7850, 480, 12e-6)
-	b := newBodies(&Hub{120, 100, m, 20}, &Shaft{Behind: 800, Material: m, Start: 20}, Fit{60, 0.05, Measured, 0},
-		Contact{Perfect: true}, Surroundings{20, 25}, grid{hub: 10, shaft: 10, slice: 0.02, step: 0.0004, growth: 1.05})
+	b := newBodies(&Hub{Outside: 120, Length: 100, Material: m, Start: 20}, &Shaft{Behind: 800, Material: m, Start: 20}, Fit{Diameter: 60, Interference: 0.05, Basis: Measured, Clearance: 0},
+		Contact{Perfect: true}, Surroundings{20, 25}, grid{hub: 10, shaft: 10, along: 6, step: 0.0004, growth: 1.05})
 	b.putPower(400, 0)
 	clock := newStepper(b, usualGrid)
 	clock.cap = 1e4
@@ -126,32 +129,13 @@ func TestAShaftLosesHeatLikeAFin(t *testing.T) {
 		want := base * math.Cosh(mm*(0.8-x)) / math.Cosh(mm*0.8)
 		near(t, "fin", b.along(x)-20, want, 0.005*base)
 	}
-	near(t, "heat run off", b.drawn.behind, 50*math.Pi*0.03*0.03*mm*math.Tanh(mm*0.8)*base, 0.01*b.drawn.behind)
-}
-
-// The parabola under the hub, against its formula: a shaft heated evenly that
-// loses heat at one end only is warmer in the mean by Q L/(3 k A).
-func TestTheDropUnderTheHubIsThatOfTheParabola(t *testing.T) {
-	t.Parallel()
-	m := flat(50, 7850, 480, 12e-6)
-	for _, front := range []Mm{0, 800} {
-		b := newBodies(&Hub{120, 100, m, 20}, &Shaft{Behind: 800, Front: front, Material: m, Start: 20}, Fit{60, 0.05, Measured, 0},
-			Contact{Perfect: true}, Surroundings{20, 25}, usualGrid)
-		b.putPower(400, 0)
-		clock := newStepper(b, usualGrid)
-		clock.cap = 1e4
-		for b.clock < 1e6 {
-			clock.smooth = 1
-			clock.step()
-		}
-		q, area := b.drawn.behind, math.Pi*0.03*0.03
-		want := q * 0.1 / (3 * 50 * area)
-		if front > 0 {
-			want /= 2 // Q L/(6 k A): half the way each
-			near(t, "both ends alike", b.drawn.front, q, 1e-6*q)
-		}
-		near(t, "drop", b.seat()-b.along(0), want, 1e-3*want)
+	// What runs off is lost by the shaft beyond the hub.
+	lost := 0.0
+	for _, st := range b.stations[b.to:] {
+		outer := st.cell + b.nShaft - 1
+		lost += b.air[outer] * (b.t[outer] - 20)
 	}
+	near(t, "heat run off", lost, 50*math.Pi*0.03*0.03*mm*math.Tanh(mm*0.8)*base, 0.01*lost)
 }
 
 // Thermal stress of a tube with steady flow through its wall, warm outside:
@@ -164,14 +148,16 @@ func TestStressOfASteadyWallIsThatOfTheHandbook(t *testing.T) {
 	p := stormPump(t)
 	p.Hub.Material = m
 	a, r := 0.06, 0.12
-	b := newBodies(&Hub{240, 150, m, 20}, &Shaft{Material: m, Start: 20}, Fit{120, 0.05, Measured, 0},
-		Contact{Perfect: true}, Surroundings{20, 0}, grid{hub: 200, shaft: 10, slice: 0.1})
-	for i := range 200 {
-		x := a + (float64(i)+0.5)*(r-a)/200
-		b.rings.t[10+i] = 20 + 100*math.Log(x/a)/math.Log(r/a)
+	b := newBodies(&Hub{Outside: 240, Length: 150, Material: m, Start: 20}, &Shaft{Material: m, Start: 20}, Fit{Diameter: 120, Interference: 0.05, Basis: Measured, Clearance: 0},
+		Contact{Perfect: true}, Surroundings{20, 0}, grid{hub: 200, shaft: 10, along: 1})
+	// The steady profile, carried on into the shaft, with the flow that makes it.
+	for i := range b.t {
+		x := middle(b.span(&Shaft{}, i))
+		b.t[i] = 20 + 100*math.Log(x/a)/math.Log(r/a)
 	}
+	b.skinPower[0] = 50 * 2 * math.Pi * 0.15 * 100 / math.Log(r/a)
 	var plan Plan
-	p.wall(&plan, b, Moment{Skin: 120, Bore: 20})
+	p.wall(&plan, b, 0)
 	ln := math.Log(r / a)
 	factor := 200e3 * 12e-6 * 100 / (2 * 0.7 * ln)
 	near(t, "bore", float64(plan.Wall.AtBore), factor*(2*r*r/(r*r-a*a)*ln-1), 0.1)

@@ -4,28 +4,48 @@ import "math"
 
 // What can be read off the bodies at the end of a step.
 
-// opening is the free bore less the free seat, on the diameter, in metres:
-// each part's free growth is that of its mean over the section, exactly so for
-// any temperature along the radius in plane stress.
+// opening is the free bore less the free seat, on the diameter, in metres, at the
+// station where it is least: each part's free growth is that of its mean over the
+// section, exactly so for any temperature along the radius in plane stress.
 // Source: Timoshenko and Goodier, Theory of Elasticity, thin circular disk with
 // temperature symmetrical about the centre, from memory.
-func (b *bodies) opening() float64 { return b.openingOf(b.rings.t) }
+func (b *bodies) opening() float64 { return b.openingAt(b.t, b.lags()) }
 
-// openingAhead is the opening half a step on, by the first guess of the step.
-func (b *bodies) openingAhead() float64 {
-	return (b.openingOf(b.rings.t) + b.openingOf(b.rings.guess)) / 2
+// reserve is what the opening is counted less, as a share of the growth of hub and
+// shaft: the error of the grid, which a fine mesh shows to stay under it in joints of
+// any two metals, and under half of it in those of one.
+const reserve = 0.006
+
+// reckoned is the opening less the reserve: what freeing is judged by.
+func (b *bodies) reckoned() float64 { return b.reckonedAt(b.t, b.lags()) }
+
+func (b *bodies) reckonedAt(t []float64, st station) float64 {
+	hub, shaft := b.meanStrain(t, st.cell+b.nShaft, b.nHub), b.meanStrain(t, st.cell, b.nShaft)
+	return b.need * (hub - shaft - reserve*(math.Abs(hub)+math.Abs(shaft)))
 }
 
-func (b *bodies) openingOf(t []float64) float64 {
-	return b.need * (b.meanStrain(t, b.nShaft, len(t)) - b.meanStrain(t, 0, b.nShaft))
+// lags is the station under the hub where the opening is least.
+func (b *bodies) lags() station {
+	lag, least := b.stations[b.from], math.Inf(1)
+	for _, st := range b.stations[b.from:b.to] {
+		if o := b.openingAt(b.t, st); o < least {
+			lag, least = st, o
+		}
+	}
+	return lag
 }
 
-// meanStrain is the mean free elongation of rings first to before last.
-func (b *bodies) meanStrain(t []float64, first, last int) float64 {
+// openingAt is the opening of one station.
+func (b *bodies) openingAt(t []float64, st station) float64 {
+	return b.need * (b.meanStrain(t, st.cell+b.nShaft, b.nHub) - b.meanStrain(t, st.cell, b.nShaft))
+}
+
+// meanStrain is the mean free elongation of n cells.
+func (b *bodies) meanStrain(t []float64, first, n int) float64 {
 	sum, mass := 0.0, 0.0
-	for i := first; i < last; i++ {
-		sum += b.rings.rhoV[i] * b.rings.of[i].strain(t[i])
-		mass += b.rings.rhoV[i]
+	for i := first; i < first+n; i++ {
+		sum += b.rhoV[i] * b.of[i].strain(t[i])
+		mass += b.rhoV[i]
 	}
 	if mass == 0 {
 		return 0
@@ -33,38 +53,84 @@ func (b *bodies) meanStrain(t []float64, first, last int) float64 {
 	return sum / mass
 }
 
-// skin is the temperature of the outer face.
+// mean is the mean temperature of n cells.
+func (b *bodies) mean(first, n int) float64 {
+	sum, mass := 0.0, 0.0
+	for i := first; i < first+n; i++ {
+		sum += b.rhoV[i] * b.t[i]
+		mass += b.rhoV[i]
+	}
+	return sum / mass
+}
+
+// skin is the temperature of the outer face where it is hottest along the hub.
 func (b *bodies) skin() float64 {
-	last := len(b.rings.t) - 1
-	return (b.rings.t[last]*b.skinLink + b.skinPower + b.skinFilm*b.rings.airAt) / (b.skinLink + b.skinFilm)
+	hottest := math.Inf(-1)
+	for k := range b.skinLink {
+		hottest = max(hottest, b.skinAt(k))
+	}
+	return hottest
 }
 
-// bore is the temperature of the hub at the joint.
+// skinAt is the temperature of the outer face at one station under the hub.
+func (b *bodies) skinAt(k int) float64 {
+	ring := b.stations[b.from+k].cell + b.nShaft + b.nHub - 1
+	return (b.t[ring]*b.skinLink[k] + b.skinPower[k] + b.skinFilm[k]*b.airAt) / (b.skinLink[k] + b.skinFilm[k])
+}
+
+// boreAt is the temperature of the hub at the joint, at one station under it.
+func (b *bodies) boreAt(k int) float64 {
+	ring := b.stations[b.from+k].cell + b.nShaft
+	if b.nShaft == 0 {
+		return b.t[ring]
+	}
+	l := b.links[b.joints[k]]
+	k1, k2 := b.of[l.a].Conducts.at(b.t[l.a]), b.of[l.b].Conducts.at(b.t[l.b])
+	flow := (b.t[l.b] - b.t[l.a]) / (l.in/k1 + l.extra + l.out/k2)
+	return b.t[l.b] - flow*l.out/k2
+}
+
+// bore is the temperature of the hub at the joint where the opening lags.
 func (b *bodies) bore() float64 {
-	ch, i := b.rings, b.nShaft
-	if i == 0 {
-		return ch.t[0]
+	lag := b.lags()
+	for k, st := range b.stations[b.from:b.to] {
+		if st == lag {
+			return b.boreAt(k)
+		}
 	}
-	flow := (ch.t[i] - ch.t[i-1]) * ch.g[i-1]
-	return ch.t[i] - flow*ch.out[i-1]/ch.of[i].Conducts.at(ch.t[i])
+	return b.boreAt(0)
 }
 
-// seat is the mean temperature of the shaft under the hub.
+// seat is the mean temperature of the shaft where the opening lags.
 func (b *bodies) seat() float64 {
-	sum := 0.0
-	for i := range b.nShaft {
-		sum += b.rings.share[i] * b.rings.t[i]
+	if b.nShaft == 0 {
+		return b.bore()
 	}
-	return sum
+	return b.mean(b.lags().cell, b.nShaft)
 }
 
-// along is the shaft temperature behind the hub, x metres from its face.
+// along is the mean temperature of the shaft's section x metres behind the hub.
 func (b *bodies) along(x float64) float64 {
-	if b.behind == nil {
-		return b.seat()
+	if b.nShaft == 0 {
+		return b.bore()
 	}
-	k := b.behind.of[0].Conducts.at(b.behind.t[0])
-	return b.behind.at(x, b.behind.t[0]+b.drawn.behind*b.behind.half/k)
+	list := b.stations[b.to-1:]
+	for i := 1; i < len(list); i++ {
+		if p, q := list[i-1], list[i]; x <= q.place {
+			t := b.mean(p.cell, b.nShaft)
+			return t + (b.mean(q.cell, b.nShaft)-t)*(x-p.place)/(q.place-p.place)
+		}
+	}
+	return b.mean(list[len(list)-1].cell, b.nShaft)
+}
+
+// coldest is the lowest temperature there is.
+func (b *bodies) coldest() float64 {
+	least := b.t[0]
+	for _, t := range b.t {
+		least = min(least, t)
+	}
+	return least
 }
 
 // unbalanced is the heat that the books do not account for, as a share of what

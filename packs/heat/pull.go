@@ -30,10 +30,14 @@ type Pull struct {
 	// Yield is the yield stress of the hub; zero when not known: then nothing is
 	// said of yielding.
 	Yield MPa
+	// Workable is how long the crew takes from heat off to off the seat; the zero
+	// value takes UsualWorkable.
+	Workable Workable
 }
 
 // A Plan is a hot pull computed in time. All times count from the moment the
-// heat goes on.
+// heat goes on. For the paper, temperatures and powers that must be reached are
+// rounded up; limits, windows and clearances down.
 type Plan struct {
 	Need   Free // what must be opened, with the whole shaft at its start
 	Band   Band // of net power that works
@@ -42,10 +46,12 @@ type Plan struct {
 
 	Parts Second // the opening reaches the interference: contact is lost
 	Free  Second // it reaches interference and clearance: heat off, draw it
-	Stays Second // how long the opening stays above the interference after that
-	// Endless says that it was still free when the computation stopped, so that
-	// Stays and Loose are least figures.
-	Endless bool
+	// Stays is how long the opening stays above the interference after that, with
+	// the heat off at Free; Endless says that it was still free when the computation
+	// stopped, ten minutes later at the least.
+	Stays    Second
+	Endless  bool
+	Workable Workable // what Stays is judged by: see Short
 
 	Skin, Bore, Seat Celsius // when it comes free
 	Hottest          Celsius // the skin over the whole pull
@@ -55,8 +61,10 @@ type Plan struct {
 	Wall   Wall
 	// HeatOn is how long the heat may stay on after Free, until the skin is at its
 	// limit, to gain time for drawing; Loose how long the opening is then above the
-	// interference in all, from Free on.
+	// interference in all, from Free on, and LooseEndless that it still was at the
+	// end. This is another run than that of Stays.
 	HeatOn, Loose Second
+	LooseEndless  bool
 	Neighbours    []Warmed // in the order given
 	Into          Joule    // heat put in until it is free
 	Crayon        Celsius
@@ -66,12 +74,13 @@ type Plan struct {
 	Working     []Working
 }
 
-// A Moment is the state of the pull at one time.
+// A Moment is the state of the pull at one time: the skin where it is hottest along
+// the hub, bore, shaft and opening where the opening lags.
 type Moment struct {
 	At               Second
 	Skin, Bore, Seat Celsius // outer face, bore of the hub, mean of the shaft under it
 	Along            Celsius // shaft at the nearest neighbour; the far end without one
-	Opening          Mm
+	Opening          Mm      // less the reserve for the error of the computation
 	Heating          bool
 }
 
@@ -109,7 +118,8 @@ func (p *Pull) check() error {
 		within("Air", p.Air.check()),
 		p.Skin.check("Skin", "the hub skin"),
 		p.Source.checkPull(p.Skin),
-		positive("Longest", "the longest time of heating", float64(p.Longest), "seconds"),
+		p.checkLongest(),
+		p.Workable.check(),
 		notNegative("ColdPull", "the cold pulling force", float64(p.ColdPull), "N"),
 		notNegative("ColdHoop", "the stress of the cold fit", float64(p.ColdHoop), "MPa"),
 		notNegative("Yield", "the yield stress of the hub", float64(p.Yield), "MPa"),
@@ -119,14 +129,33 @@ func (p *Pull) check() error {
 	}
 	if p.Skin.At <= p.Hub.Start {
 		return refuse("Skin.At", "give the temperature that the skin must never pass",
-			"a skin limit of %.0f °C is not above the hub, which starts at %.0f °C", float64(p.Skin.At), float64(p.Hub.Start))
+			"a skin limit of %v is not above the hub, which starts at %v", p.Skin.At, p.Hub.Start)
 	}
 	// The shaft stays below the skin, so the skin limit bounds both.
 	if err := firstOf(p.Hub.Material.covers("Skin.At", p.Skin.At), p.Shaft.Material.covers("Skin.At", p.Skin.At)); err != nil {
 		return err
 	}
+	if err := p.checkShock(); err != nil {
+		return err
+	}
 	return p.checkNeighbours()
 }
+
+// checkLongest refuses hours of heating: the shaft has then long grown as well.
+func (p *Pull) checkLongest() error {
+	if err := positive("Longest", "the longest time of heating", float64(p.Longest), "seconds"); err != nil {
+		return err
+	}
+	if p.Longest > longestPull {
+		return refuse("Longest", "give the time after which the crew stops and takes another way",
+			"%v of heating are no hot pull: the shaft grows as far as the hub", minutes(p.Longest))
+	}
+	return nil
+}
+
+// longestPull bounds the time of heating: two hours, far beyond any pull; common
+// practice, no source.
+const longestPull Second = 2 * 3600
 
 func (s *Source) checkPull(skin Limit) error {
 	switch s.Means {
@@ -148,7 +177,7 @@ func (s *Source) checkPull(skin Limit) error {
 func (s *Source) checkFlame(skin Limit) error {
 	if s.Means == Torch && skin.NoFlame {
 		return refuse("Source.Means", "use induction, hot oil or an oven, or a hydraulic or mechanical puller",
-			"no flame may touch this part (%s)", skin.Source)
+			"no flame may touch this part (%v)", skin.Source)
 	}
 	return nil
 }
@@ -164,7 +193,7 @@ func (p *Pull) checkNeighbours() error {
 		}
 		if i > 0 && n.Distance < p.Neighbours[i-1].Distance {
 			return refuse(neighbourField(i)+".Distance", "give the nearest first",
-				"%s is nearer than %s before it", n.name(), p.Neighbours[i-1].name())
+				"%v is nearer than %v before it", n.name(), p.Neighbours[i-1].name())
 		}
 	}
 	return nil
@@ -180,12 +209,11 @@ func (p *Pull) checkNeighbour(n *Neighbour, field string) error {
 	}
 	if n.Distance > p.Shaft.Behind || p.Shaft.Behind == 0 {
 		return refuse("Shaft.Behind", "give the length of shaft behind the hub, past the neighbour",
-			"%s sits %.0f mm behind the hub, where no shaft is given", n.name(), float64(n.Distance))
+			"%v sits %v behind the hub, where no shaft is given", n.name(), n.Distance)
 	}
 	if n.Limit.At <= p.Shaft.Start {
 		return refuse(field+".Limit.At", "give the temperature it must not pass",
-			"the limit of %.0f °C for %s is not above the shaft, which starts at %.0f °C",
-			float64(n.Limit.At), n.name(), float64(p.Shaft.Start))
+			"the limit of %v for %v is not above the shaft, which starts at %v", n.Limit.At, n.name(), p.Shaft.Start)
 	}
 	return nil
 }
@@ -210,19 +238,19 @@ func (p *Pull) plan(g grid) (Plan, error) {
 	if err != nil {
 		return Plan{}, err
 	}
+	s := search{pull: p, grid: g}
 	if need.Hub >= p.Skin.At {
-		return Plan{}, p.tooTight(float64(need.Hub))
+		return Plan{}, p.tooTight(&s, need.Hub)
 	}
 	if at := p.startOpening(); at >= p.Fit.opening() {
 		return Plan{}, refuse("Hub.Start", "measure both at one temperature",
-			"at their temperatures the hub is already free by %.3f mm", float64(at-p.Fit.Interference))
+			"at their temperatures the hub is already free by %v", fine(at-p.Fit.Interference))
 	}
-	s := search{pull: p, grid: g}
 	band, err := s.band()
 	if err != nil {
 		return Plan{}, err
 	}
-	plan := Plan{Need: need, Band: band, Crayon: p.Skin.Crayon()}
+	plan := Plan{Need: need, Band: band, Crayon: p.Skin.Crayon(), Workable: p.workable()}
 	if plan.Net, err = p.choose(&s, band); err != nil {
 		return Plan{}, err
 	}

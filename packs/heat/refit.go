@@ -2,7 +2,6 @@ package heat
 
 import (
 	"errors"
-	"fmt"
 	"math"
 )
 
@@ -12,7 +11,7 @@ import (
 // shop. After that the hub cools twice: in the air while it is carried, and on
 // the shaft, through the air in the gap when it hangs centred, or at once where
 // it rests on the shaft. The two ways on the shaft bound the time to grip.
-// Source: the finite volumes of chain.go. Refused: a hub that would pass its
+// Source: the finite volumes of net.go. Refused: a hub that would pass its
 // limit, with the cooled shaft as the way out where that is enough.
 
 // A Refit is a hub, or the inner ring of a bearing, to be slid on hot. The
@@ -43,6 +42,7 @@ type Refitted struct {
 	// air of the gap; GripsSoonest when it touches all round from the start.
 	Grips, GripsSoonest Second
 	Assumptions         []Assumption
+	Warnings            []Warning
 }
 
 // Plan computes the refit, or refuses it with the way out.
@@ -70,12 +70,12 @@ func (r Refit) Plan() (Refitted, error) {
 		set = r.To
 		if r.To < need.Hub {
 			return Refitted{}, refuse("To", "raise it, or lower the clearance",
-				"%.0f °C does not open the joint far enough; that takes %.0f °C", float64(r.To), math.Ceil(float64(need.Hub)))
+				"%v does not open the joint far enough; that takes %v", down(r.To), up(need.Hub))
 		}
 	}
 	if set <= r.Hub.Start {
 		return Refitted{}, refuse("Hub.Start", "measure both at one temperature",
-			"the hub at %.0f °C already slides on", float64(r.Hub.Start))
+			"the hub at %v already slides on", r.Hub.Start)
 	}
 	if set > r.Limit.At {
 		return Refitted{}, r.tooHot(set)
@@ -88,17 +88,17 @@ func (r Refit) Plan() (Refitted, error) {
 
 // tooHot refuses a hub above its limit and says what a cold shaft would do.
 func (r *Refit) tooHot(set Celsius) error {
-	instead := "cool the shaft, or use a hydraulic press or fit"
+	instead := say("cool the shaft, or use a hydraulic press or fit")
 	for _, by := range []Coolant{DryIce, LiquidNitrogen} {
 		c, err := Chill(r.Fit, r.Hub.Material, r.Shaft.Material, by, r.Air.Air)
 		if err != nil || c.Hub > r.Limit.At {
 			continue
 		}
-		instead = fmt.Sprintf("cool the shaft in %s, then the hub needs %.0f °C", by, math.Ceil(float64(c.Hub)))
+		instead = say("cool the shaft in %v, then the hub needs %v", string(by), up(c.Hub))
 		break
 	}
-	return refuse("Limit.At", instead, "the hub must have %.0f °C to slide on, and may have %.0f °C (%s)",
-		float64(set), float64(r.Limit.At), r.Limit.Source)
+	return refuse("Limit.At", instead, "the hub must have %v to slide on, and may have %v (%v)",
+		up(set), down(r.Limit.At), r.Limit.Source)
 }
 
 // inTime follows the hot hub in the air and on the shaft.
@@ -106,6 +106,10 @@ func (r *Refit) inTime(need Free, set Celsius) (Refitted, error) {
 	hot := r.Hub
 	hot.Start = set
 	out := Refitted{Need: need, SetTo: set, Assumptions: r.assumptions()}
+	if r.Hub.Material.Brittle {
+		out.Warnings = append(out.Warnings, warn("thermal-shock", "Hub.Material",
+			"%v cracks from quick or one-sided heat and cold (thermal shock): in an oven or by induction, slowly, and on the shaft it cools in still air, never with water", r.Hub.Material.Name))
+	}
 	shaft := Mm(r.Shaft.Material.strain(float64(r.Shaft.Start))) * r.Fit.Diameter
 	out.Room = Mm(hot.Material.strain(float64(set)))*r.Fit.Diameter - shaft - r.Fit.Interference
 
@@ -123,27 +127,33 @@ func (r *Refit) inTime(need Free, set Celsius) (Refitted, error) {
 }
 
 // coolsTo is the time until the opening has fallen to a mark, in metres.
-func coolsTo(b *bodies, mark float64) (Second, error) {
+func coolsTo(b *bodies, mark float64) (Second, error) { return until(b, b.opening, mark) }
+
+// until is the time until what is seen has fallen to a mark.
+func until(b *bodies, sees func() float64, mark float64) (Second, error) {
 	clock := newStepper(b, usualGrid)
 	for b.clock < longestSoak {
-		was, from := b.opening(), b.clock
+		was, from := sees(), b.clock
+		if was <= mark {
+			return Second(from), nil
+		}
 		if !clock.step() {
 			return 0, errDiverged()
 		}
-		if now := b.opening(); now <= mark {
+		if now := sees(); now <= mark {
 			return Second(from + (b.clock-from)*share(was, now, mark)), nil
 		}
 	}
 	return 0, refuse("Hub.Material", "look at the temperatures of hub, shaft and air",
-		"the hub does not cool to the shaft within %d hours", longestSoak/3600)
+		"the parts do not come to one temperature within %v", minutes(longestSoak))
 }
 
 func (r *Refit) assumptions() []Assumption {
 	list := []Assumption{
-		{"even", "the hub is warm through when it leaves the heater"},
-		{"air", fmt.Sprintf("hub and shaft lose %.0f W/m²K to air of %.0f °C", float64(r.Air.Film), float64(r.Air.Air))},
-		{"grip", "the times to grip lie between a hub that touches all round and one that hangs centred in its gap"},
+		assume("even", "the hub is warm through when it leaves the heater"),
+		assume("air", "hub and shaft lose %v to air of %v", r.Air.Film, r.Air.Air),
+		assume("grip", "the times to grip lie between a hub that touches all round and one that hangs centred in its gap"),
 	}
 	list = append(list, ofMaterials(&r.Hub.Material, &r.Shaft.Material)...)
-	return append(list, Assumption{"planning", "planning figures: a competent person decides at the machine"})
+	return append(list, assumePlanning())
 }

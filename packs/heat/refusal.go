@@ -2,7 +2,6 @@ package heat
 
 import (
 	"errors"
-	"fmt"
 	"math"
 )
 
@@ -11,8 +10,22 @@ import (
 // levels, as in Hub.Outside; a caller that knows the file puts the place on it.
 type Refusal struct {
 	Field   string
-	Why     string // what is wrong, with the value as it was given
-	Instead string // what to give or do instead
+	Code    string // fixed, for a refusal that a sheet words by itself; often empty
+	Why     string // what is wrong, with the value as it was given; metric
+	Instead string // what to give or do instead; metric
+	// Changes are what would have to be otherwise for heat to do, each by itself.
+	Changes []Change
+
+	why, instead saying
+}
+
+// A Change is an input of a pull that would have to be otherwise: Code is
+// "interference", "ceiling" or "power". Must is rounded to the side on which it
+// does; NaN where no value of this one does by itself.
+type Change struct {
+	Code     string
+	Is, Must Number
+	Unit     string // mm, °C or W
 }
 
 // Error says what is wrong and then what to do.
@@ -23,9 +36,31 @@ func (r *Refusal) Error() string {
 	return r.Why + ": " + r.Instead
 }
 
-// refuse builds a refusal; why may hold formatting verbs.
-func refuse(field, instead, why string, args ...any) error {
-	return &Refusal{Field: field, Why: fmt.Sprintf(why, args...), Instead: instead}
+// In writes the refusal in the units of a job.
+func (r *Refusal) In(u Units) *Refusal {
+	out := *r
+	out.Why, out.Instead = r.why.in(u), r.instead.in(u)
+	return &out
+}
+
+// refuse builds a refusal; why may hold figures, and instead is a string or a
+// saying.
+func refuse(field string, instead any, why string, args ...any) error {
+	r := &Refusal{Field: field, why: say(why, args...)}
+	switch v := instead.(type) {
+	case saying:
+		r.instead = v
+	case string:
+		r.instead = say(v)
+	}
+	return r.In(Units{})
+}
+
+// refuseAs is refuse with a code.
+func refuseAs(code, field string, instead any, why string, args ...any) error {
+	err := refuse(field, instead, why, args...)
+	err.(*Refusal).Code = code
+	return err
 }
 
 // within puts the name of the struct in front of the field that a part of it
@@ -33,7 +68,9 @@ func refuse(field, instead, why string, args ...any) error {
 func within(outer string, err error) error {
 	var r *Refusal
 	if errors.As(err, &r) {
-		return &Refusal{Field: outer + "." + r.Field, Why: r.Why, Instead: r.Instead}
+		out := *r
+		out.Field = outer + "." + r.Field
+		return &out
 	}
 	return err
 }
@@ -42,9 +79,9 @@ func within(outer string, err error) error {
 func positive(field, what string, v float64, unit string) error {
 	switch {
 	case v == 0:
-		return refuse(field, "give "+what+" in "+unit, "%s is missing", what)
+		return refuse(field, "give "+what+" in "+unit, "%v is missing", what)
 	case v < 0 || math.IsNaN(v) || math.IsInf(v, 0):
-		return refuse(field, "give a figure above zero, in "+unit, "%s is %v %s", what, v, unit)
+		return refuse(field, "give a figure above zero, in "+unit, "%v is %v %v", what, v, unit)
 	}
 	return nil
 }
@@ -52,7 +89,22 @@ func positive(field, what string, v float64, unit string) error {
 // notNegative refuses a value below zero or not a number; zero has a meaning.
 func notNegative(field, what string, v float64, unit string) error {
 	if v < 0 || math.IsNaN(v) || math.IsInf(v, 0) {
-		return refuse(field, "give zero or more, in "+unit, "%s is %v %s", what, v, unit)
+		return refuse(field, "give zero or more, in "+unit, "%v is %v %v", what, v, unit)
+	}
+	return nil
+}
+
+// largest is the greatest length that is computed with: beyond it the unit has
+// slipped. smallest is the least that a joint is cut from.
+const (
+	largest  Mm = 20000
+	smallest Mm = 1
+)
+
+// check refuses lengths that no machine part has; zero is for others to judge.
+func (m Mm) check(field, what string) error {
+	if m != 0 && (m < smallest || m > largest) {
+		return refuse(field, "look for a slip of the decimal point or of the unit", "%v is %v, and %v to %v are computed", what, m, smallest, largest)
 	}
 	return nil
 }
@@ -60,7 +112,7 @@ func notNegative(field, what string, v float64, unit string) error {
 // temperature refuses what no metal part in a shop can have.
 func temperature(field, what string, t Celsius) error {
 	if !(t > -273.15) || math.IsInf(float64(t), 0) {
-		return refuse(field, "give degrees Celsius", "%s is %v °C", what, float64(t))
+		return refuse(field, "give degrees Celsius", "%v is at %v °C", what, float64(t))
 	}
 	return nil
 }

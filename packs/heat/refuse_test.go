@@ -35,12 +35,12 @@ func TestPullsThatCannotBeAreRefused(t *testing.T) {
 		"no skin limit":               {func(p *Pull) { p.Skin = Limit{} }, "Skin", "its source"},
 		"limit without source":        {func(p *Pull) { p.Skin.Source = " " }, "Skin.Source", "has no source"},
 		"limit below the start":       {func(p *Pull) { p.Skin.At = 15 }, "Skin.At", "not above the hub"},
-		"limit beyond the data":       {func(p *Pull) { p.Skin.At = 700 }, "Skin.At", "-20 to 600 °C"},
+		"limit beyond the data":       {func(p *Pull) { p.Skin.At = 700 }, "Skin.At", "-20 °C to 600 °C"},
 		"no longest time":             {func(p *Pull) { p.Longest = 0 }, "Longest", "missing"},
 		"neighbour without limit":     {func(p *Pull) { p.Neighbours[0].Limit = Limit{} }, "Neighbours.0.Limit", "missing"},
 		"neighbour off the shaft":     {func(p *Pull) { p.Neighbours[0].Distance = 700 }, "Shaft.Behind", "no shaft is given"},
 		"neighbour limit too low":     {func(p *Pull) { p.Neighbours[0].Limit.At = 20 }, "Neighbours.0.Limit.At", "not above the shaft"},
-		"shaft hotter than its data":  {func(p *Pull) { p.Shaft.Start = 650 }, "Shaft.Start", "-20 to 600 °C"},
+		"shaft hotter than its data":  {func(p *Pull) { p.Shaft.Start = 650 }, "Shaft.Start", "-20 °C to 600 °C"},
 		"hub free as it stands":       {func(p *Pull) { p.Hub.Start = 150 }, "Hub.Start", "already free"},
 		"ceiling below the rise":      {func(p *Pull) { p.Skin.At = 80 }, "Fit.Interference", "370 kN"},
 		"ceiling that no power meets": {func(p *Pull) { p.Skin.At = 120 }, "Fit.Interference", "no heat opens the hub"},
@@ -79,7 +79,7 @@ func TestWarningsSpeakWhenTheyMust(t *testing.T) {
 		"window too short":     {func(p *Pull) { p.Fit.Clearance = 0 }, "Fit.Clearance"},
 		"bearing gets too hot": {func(p *Pull) { p.Neighbours[0].Limit.At = 21 }, "Neighbours.0"},
 		"bearing, if stuck":    {func(p *Pull) { p.Neighbours[0].Limit.At = 30 }, "Neighbours.0"},
-		"band too narrow":      {func(p *Pull) { p.Fit.Clearance, p.Contact.TouchUntil = 0.035, 0.035 }, "Source.Net"},
+		"band too narrow":      {func(p *Pull) { p.Fit.Clearance, p.Contact.TouchUntil = 0.033, 0.033 }, "Source.Net"},
 		"too quick to be watched": {func(p *Pull) {
 			p.Fit.Diameter, p.Hub.Outside, p.Fit.Interference, p.Fit.Clearance = 20, 30, 0.01, 0.005
 		}, "Source.Net"},
@@ -101,7 +101,7 @@ func TestWarningsSpeakWhenTheyMust(t *testing.T) {
 	p.Hub.Material = named(t, "carbon steel")
 	p.Shaft.Material = p.Hub.Material
 	p.Contact = Contact{Touching: 3000}
-	p.Fit.Clearance = 0.048
+	p.Fit.Clearance = 0.060
 	if w := planned(t, p).Warnings; len(w) > 0 {
 		t.Errorf("a sound plan warns: %v", w)
 	}

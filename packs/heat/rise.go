@@ -37,6 +37,33 @@ type Fit struct {
 	Interference Mm
 	Basis        Basis
 	Clearance    Mm
+	Seat         Seat
+}
+
+// A Seat is the form of the joint.
+type Seat string
+
+// Straight is a plain cylinder, and the zero value means the same. Taper and
+// ShrinkDisc are refused, because heat is not how they are worked.
+const (
+	Straight   Seat = "straight"
+	Taper      Seat = "taper"
+	ShrinkDisc Seat = "shrink disc"
+)
+
+// check refuses the seats that this computation does not hold for.
+func (s Seat) check() error {
+	switch s {
+	case "", Straight:
+		return nil
+	case Taper:
+		return refuseAs("taper", "Seat", "draw it and push it up by the maker's procedure, with oil pressure where there is a port; on drawing, a nut stays on the end to catch the hub",
+			"a hub on a taper lets go all at once and jumps, and its interference is what it was pushed up by: this computation is for plain cylinders")
+	case ShrinkDisc:
+		return refuseAs("shrink-disc", "Seat", "slacken the screws of the disc by the maker's procedure, a little each, round and round",
+			"a shrink disc grips from outside by its screws: heat would only grow disc and hub, and may draw its temper")
+	}
+	return refuse("Seat", `write "straight", "taper" or "shrink disc"`, "%q is no form of seat known here", string(s))
 }
 
 // UsualClearance is the allowance of common practice, a thousandth of the
@@ -50,6 +77,8 @@ func (f Fit) check() error {
 	err := firstOf(
 		positive("Diameter", "the joint diameter", float64(f.Diameter), "mm"),
 		notNegative("Clearance", "the clearance", float64(f.Clearance), "mm"),
+		f.Seat.check(),
+		f.Diameter.check("Diameter", "the joint diameter"),
 	)
 	if err != nil {
 		return err
@@ -60,17 +89,17 @@ func (f Fit) check() error {
 	}
 	if f.Interference < 0 {
 		return refuse("Interference", "look for rust, a key or a set screw instead of heating",
-			"%.3f mm of interference is a clearance: heat does not free this fit", float64(f.Interference))
+			"%v of interference is a clearance: heat does not free this fit", fine(f.Interference))
 	}
 	// Real shrink fits lie near a thousandth; ten times that is a slip of the
 	// decimal point or of the unit.
-	if f.Interference > f.Diameter/100 {
+	if !(f.Interference <= f.Diameter/100) {
 		return refuse("Interference", "write millimetres on the diameter; 76 µm is 0.076 mm",
-			"%.4g mm on %.4g mm diameter is more than any hub can stand", float64(f.Interference), float64(f.Diameter))
+			"%v on %v diameter is more than any hub can stand", Mm(f.Interference), f.Diameter)
 	}
 	if f.Clearance > f.Diameter/100 {
-		return refuse("Clearance", "a thousandth of the diameter is usual",
-			"%.4g mm of clearance on %.4g mm diameter cannot be reached by heat", float64(f.Clearance), float64(f.Diameter))
+		return refuse("Clearance", "look for a slip of the decimal point or of the unit",
+			"%v of clearance on %v diameter cannot be reached by heat", f.Clearance, f.Diameter)
 	}
 	if f.Basis != Measured && f.Basis != Greatest {
 		return refuse("Basis", `say "measured" or "greatest of the fit"`, "what the interference comes from is missing")
@@ -136,11 +165,11 @@ func (m *Material) heatedTo(e float64) (Celsius, error) {
 	if e > m.strain(high) {
 		return 0, refuse("Fit.Interference",
 			"cool the shaft, or use a hydraulic or mechanical puller",
-			"the hub would have to be hotter than %.0f °C, where the data of %s end", high, m.Name)
+			"the hub would have to be hotter than %v, where the data of %v end", m.To, m.Name)
 	}
 	if e < m.strain(low) {
 		return 0, refuse("ShaftAt", "warm the hub to the temperature of the shop first",
-			"the hub would be colder than %.0f °C, where the data of %s begin", low, m.Name)
+			"the hub would be colder than %v, where the data of %v begin", m.From, m.Name)
 	}
 	for range 60 {
 		mid := (low + high) / 2
@@ -163,12 +192,10 @@ func CheckRise(written KelvinRise, hub, shaft Celsius) error {
 	}
 	if math.Abs(float64(written)-float64(hub)) <= 2 {
 		return refuse("Rise", "write the rise counted from the shaft, or the temperature of the hub, not one for the other",
-			"a rise of %.0f K is the temperature of the hub; over the shaft at %.0f °C it is %.0f K",
-			float64(written), float64(shaft), float64(right))
+			"a rise of %v is the temperature of the hub; over the shaft at %v it is %v", written, shaft, right)
 	}
 	return refuse("Rise", "a rise is the temperature of the hub less that of the shaft",
-		"a rise of %.0f K does not fit a hub of %.0f °C on a shaft of %.0f °C, which is %.0f K",
-		float64(written), float64(hub), float64(shaft), float64(right))
+		"a rise of %v does not fit a hub of %v on a shaft of %v, which is %v", written, hub, shaft, right)
 }
 
 // ClearanceAt is the clearance that a rise of the hub over the shaft gives, for a
@@ -189,7 +216,7 @@ func ClearanceAt(f Fit, hub, shaft Material, over KelvinRise, shaftAt Celsius) (
 	clearance := f.Diameter*Mm(hub.strain(float64(hot))-shaft.strain(float64(shaftAt))) - f.Interference
 	if clearance <= 0 {
 		return 0, refuse("Rise", "write the clearance instead, and leave the rise to be worked out",
-			"a rise of %.0f K does not open %.3f mm of interference", float64(over), float64(f.Interference))
+			"a rise of %v does not open %v of interference", over, fine(f.Interference))
 	}
 	return clearance, nil
 }

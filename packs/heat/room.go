@@ -2,20 +2,20 @@ package heat
 
 // What the gas of a coolant does to the air of a room.
 //
-//	V_g  gas at 20 °C and 1 bar, m³: 0.70 per litre of liquid nitrogen, 0.547
+//	V_g  gas at 20 °C and 1 bar, m³: 0.697 per litre of liquid nitrogen, 0.547
 //	     per kg of dry ice
 //	V    free volume of the room, m³
 //	oxygen = 20.9 (1 - V_g/V) percent;  carbon dioxide = V_CO2/V
 //
 // Source: displacement of a well mixed, closed room; gas volumes from the gas
-// law and suppliers' figures (0.69 to 0.70 for nitrogen). Limits: oxygen 19.5 %
+// law and suppliers' figures (0.694 to 0.696 for nitrogen, counted up). Limits: oxygen 19.5 %
 // 29 CFR 1910.146(b); carbon dioxide 0.5 % for 8 h and 3 % for 15 min, 4 %
 // dangerous to life, NIOSH Pocket Guide. Validity: a mixed room. Cold gas lies
 // low, carbon dioxide weighs 1.53 times air: near the floor and in pits it is
 // worse than computed. Refused: no room, no coolant, more gas than room.
 
 const (
-	nitrogenGas = 0.70  // m³ per litre
+	nitrogenGas = 0.697 // m³ per litre
 	iceGas      = 0.547 // m³ per kg
 
 	freshOxygen   = 20.9 // percent
@@ -67,15 +67,15 @@ func RoomAfter(room M3, nitrogen Litre, ice Kg) (Air, error) {
 }
 
 func (a *Air) judge() []Warning {
-	w := []Warning{{"low-gas", "Room", "cold gas lies low: near the floor and in pits the air is worse than these figures"}}
+	w := []Warning{warn("low-gas", "Room", "cold gas lies low: near the floor and in pits the air is worse than these figures")}
 	if a.Oxygen < leastOxygen {
-		w = append(w, Warning{"oxygen", "Nitrogen", "oxygen falls below 19.5 %: not in this room with the doors closed; work in the open or with forced air and an oxygen meter on the chest"})
+		w = append(w, warn("oxygen", "Nitrogen", "oxygen falls below 19.5 %: not in this room with the doors closed; work in the open or with forced air and an oxygen meter on the chest"))
 	}
 	switch {
 	case a.Carbonic > shortCarbonic:
-		w = append(w, Warning{"carbonic-short", "Ice", "carbon dioxide passes 3 %, the limit for 15 minutes: not in this room with the doors closed; an oxygen meter does not warn of it, carry a carbon dioxide meter"})
+		w = append(w, warn("carbonic-short", "Ice", "carbon dioxide passes 3 %, the limit for 15 minutes: not in this room with the doors closed; an oxygen meter does not warn of it, carry a carbon dioxide meter"))
 	case a.Carbonic > longCarbonic:
-		w = append(w, Warning{"carbonic-shift", "Ice", "carbon dioxide passes 0.5 %, the limit for a shift: doors open, fan on, carry a carbon dioxide meter"})
+		w = append(w, warn("carbonic-shift", "Ice", "carbon dioxide passes 0.5 %, the limit for a shift: doors open, fan on, carry a carbon dioxide meter"))
 	}
 	return w
 }

@@ -1,9 +1,7 @@
 package heat
 
-import "fmt"
-
 // How long a hub off its shaft takes to get warm through: in an oven, on an
-// induction heater, or by a torch. The finite volumes of chain.go with no
+// induction heater, or by a torch. The finite volumes of net.go with no
 // shaft; the oven's air reaches skin, faces and bore. Refused: an oven that is
 // not hotter than the hub must get, no heat, a skin that passes its limit first.
 
@@ -49,8 +47,11 @@ func (s Soak) Plan() (Soaked, error) {
 		// has not got there.
 		if b.skin() > float64(s.Limit.At) {
 			return Soaked{}, refuse("Source.Net", "use less power, or an oven",
-				"the skin passes %.0f °C (%s) when the coldest place of the hub has %.0f °C",
-				float64(s.Limit.At), s.Limit.Source, b.coldest())
+				"the skin passes %v (%v) when the coldest place of the hub has %v",
+				s.Limit.At, s.Limit.Source, Celsius(b.coldest()))
+		}
+		if pulls := b.cracks(); s.Hub.Material.Brittle && pulls > s.Hub.mayPull() {
+			return Soaked{}, s.tooQuick(pulls)
 		}
 		if now := b.coldest(); now >= float64(s.To) {
 			at := from + (b.clock-from)*share(was, now, float64(s.To))
@@ -58,24 +59,26 @@ func (s Soak) Plan() (Soaked, error) {
 		}
 	}
 	return Soaked{}, refuse("Source.Net", "use more power, or a hotter oven",
-		"the hub is not at %.0f °C after %d hours: it loses as much as it gets", float64(s.To), longestSoak/3600)
+		"the hub is not at %v after %v: it loses as much as it gets", s.To, minutes(longestSoak))
+}
+
+// tooQuick refuses a heater that may crack a brittle hub.
+func (s *Soak) tooQuick(pulls MPa) error {
+	field, slower := "Source.Net", "less power"
+	if s.Source.Means == Oven {
+		field, slower = "Source.Inside", "a cooler oven that is turned up slowly"
+	}
+	return refuseAs("thermal-shock", field, slower+", or the tensile strength of its grade from the drawing",
+		"the heat pulls the coldest place of a hub of %v with %v, and it may have %v, a third of its strength (thermal shock)",
+		s.Hub.Material.Name, up(pulls), down(s.Hub.mayPull()))
 }
 
 // assumptions says how the heat gets in.
 func (s *Soak) assumptions() []Assumption {
 	if s.Source.Means == Oven {
-		return []Assumption{{"oven", fmt.Sprintf("the moving air of the oven gives %.0f W/m²K to the skin, the faces and the bore", float64(s.Source.Film))}}
+		return []Assumption{assume("oven", "the moving air of the oven gives %v to the skin, the faces and the bore", s.Source.Film)}
 	}
-	return []Assumption{{"net-power", fmt.Sprintf("%.1f kW go into the hub itself, not what the heater takes", float64(s.Source.Net)/1000)}}
-}
-
-// coldest is the lowest temperature of the rings of a hub alone.
-func (b *bodies) coldest() float64 {
-	least := b.rings.t[0]
-	for _, t := range b.rings.t {
-		least = min(least, t)
-	}
-	return least
+	return []Assumption{assume("net-power", "%v go into the hub itself, not what the heater takes", s.Source.Net)}
 }
 
 func (s *Soak) check() error {
@@ -90,17 +93,17 @@ func (s *Soak) check() error {
 		return err
 	}
 	if s.To <= s.Hub.Start {
-		return refuse("To", "give the temperature that it must get", "the hub starts at %.0f °C, which is not below %.0f °C",
-			float64(s.Hub.Start), float64(s.To))
+		return refuse("To", "give the temperature that it must get", "the hub starts at %v, which is not below %v",
+			s.Hub.Start, s.To)
 	}
 	if s.To > s.Limit.At {
-		return refuse("To", "cool the shaft instead, or use a press", "the hub must have %.0f °C and may have %.0f °C (%s)",
-			float64(s.To), float64(s.Limit.At), s.Limit.Source)
+		return refuse("To", "cool the shaft instead, or use a press", "the hub must have %v and may have %v (%v)",
+			up(s.To), down(s.Limit.At), s.Limit.Source)
 	}
 	if err := s.Hub.Material.covers("Limit.At", s.Limit.At); err != nil {
 		return err
 	}
-	return s.Source.checkSoak(s.To, s.Limit)
+	return firstOf(s.Source.checkSoak(s.To, s.Limit), s.Hub.checkShock(s.Source.Means))
 }
 
 func (s *Source) checkSoak(to Celsius, limit Limit) error {
@@ -120,12 +123,12 @@ func (s *Source) checkSoak(to Celsius, limit Limit) error {
 			return err
 		}
 		if s.Inside <= to {
-			return refuse("Source.Inside", "set it 10 to 20 °C above", "an oven of %.0f °C never brings a hub to %.0f °C",
-				float64(s.Inside), float64(to))
+			return refuse("Source.Inside", "set the oven above it", "an oven of %v never brings a hub to %v",
+				s.Inside, to)
 		}
 		if s.Inside > limit.At {
-			return refuse("Source.Inside", "set it at the limit or below", "an oven of %.0f °C is above the limit of %.0f °C (%s)",
-				float64(s.Inside), float64(limit.At), limit.Source)
+			return refuse("Source.Inside", "set it at the limit or below", "an oven of %v is above the limit of %v (%v)",
+				s.Inside, limit.At, limit.Source)
 		}
 		return nil
 	}

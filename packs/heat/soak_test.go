@@ -7,7 +7,7 @@ import (
 
 func ovenJob(t *testing.T) Soak {
 	return Soak{
-		Bore: 120, Hub: Hub{210, 150, flat(50, 7850, 480, 12e-6), 20},
+		Bore: 120, Hub: Hub{Outside: 210, Length: 150, Material: flat(50, 7850, 480, 12e-6), Start: 20},
 		Source: Source{Means: Oven, Inside: 170, Film: 20},
 		To:     150, Limit: Limit{At: 200, Source: "site"},
 	}

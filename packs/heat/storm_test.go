@@ -42,7 +42,7 @@ func planned(t *testing.T, p Pull) Plan {
 func TestStormPumpNeedsWhatTheHandComputationSays(t *testing.T) {
 	t.Parallel()
 	p := stormPump(t)
-	f, err := Rise(Fit{120, 0.076, Greatest, 0}, p.Hub.Material, p.Shaft.Material, 20)
+	f, err := Rise(Fit{Diameter: 120, Interference: 0.076, Basis: Greatest, Clearance: 0}, p.Hub.Material, p.Shaft.Material, 20)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -51,8 +51,12 @@ func TestStormPumpNeedsWhatTheHandComputationSays(t *testing.T) {
 	p.Fit.Clearance, p.Contact.TouchUntil = 0, 0
 	near(t, "net power for 0.076 mm by the formula", p.quasiSteadyPower(), 9966, 600) // about 10 kW; k at 110 °C is 50
 	b := planned(t, p).Band
-	// Losses to the shaft help a little, the skin limit cuts it short.
-	near(t, "least net power in time", float64(b.Least), 9966, 1000)
+	// The formula is of the mean along a hub without ends. At the end of the shaft the
+	// opening lags behind that, the skin limit cuts it short, and a little of the
+	// growth is kept back: never less than the formula, and not a fifth more.
+	if b.Least < 9966 || b.Least > 1.2*9966 {
+		t.Errorf("least net power in time %.0f W, the formula says 9966 W", float64(b.Least))
+	}
 
 	// A difference of 90 K levels off at about 16 kW by the formula, but at the
 	// cautious contact the skin passes 200 °C first, whatever the power.
@@ -64,7 +68,9 @@ func TestStormPumpNeedsWhatTheHandComputationSays(t *testing.T) {
 	// With a skin of 300 °C, common practice for a plain steel hub, it works.
 	p.Skin = Limit{At: 300, Source: "common practice"}
 	b = planned(t, p).Band
-	near(t, "least net power for 90 K, skin 300 °C", float64(b.Least), 16286, 2500)
+	if b.Least < 16286 || b.Least > 1.2*16286 {
+		t.Errorf("least net power for 90 K, skin 300 °C, %.0f W, the formula says 16286 W", float64(b.Least))
+	}
 }
 
 func TestStormPumpPlanTellsTheCrewWhatToSee(t *testing.T) {
@@ -117,7 +123,7 @@ func TestStormPumpPlanTellsTheCrewWhatToSee(t *testing.T) {
 func TestStormPumpRefit(t *testing.T) {
 	t.Parallel()
 	p := stormPump(t)
-	r := Refit{Fit: Fit{120, 0.076, Greatest, 0.1}, Hub: p.Hub, Shaft: p.Shaft, Air: p.Air, Limit: p.Skin}
+	r := Refit{Fit: Fit{Diameter: 120, Interference: 0.076, Basis: Greatest, Clearance: 0.1}, Hub: p.Hub, Shaft: p.Shaft, Air: p.Air, Limit: p.Skin}
 	got, err := r.Plan()
 	if err != nil {
 		t.Fatal(err)
@@ -152,7 +158,7 @@ func TestABearingRefitIsHeldByItsCeiling(t *testing.T) {
 		t.Fatal(err)
 	}
 	ring := Hub{Outside: 155, Length: 40, Material: p.Hub.Material, Start: 20}
-	r := Refit{Fit: Fit{130, 0.040, Greatest, UsualClearance(130) / 2}, Hub: ring, Shaft: p.Shaft, Air: p.Air, Limit: ceiling.Limit}
+	r := Refit{Fit: Fit{Diameter: 130, Interference: 0.040, Basis: Greatest, Clearance: UsualClearance(130) / 2}, Hub: ring, Shaft: p.Shaft, Air: p.Air, Limit: ceiling.Limit}
 	got, err := r.Plan()
 	if err != nil {
 		t.Fatal(err)
@@ -214,7 +220,7 @@ func TestTheWallIsJudgedAgainstItsYield(t *testing.T) {
 	}
 	p.Yield = 350
 	w := planned(t, p).Wall
-	near(t, "share of yield", float64(w.Use), -float64(w.AtSkin)/350, 0.001)
+	near(t, "share of yield", float64(w.Use), -float64(w.AtSkin)/350, 0.005)
 	p.Yield = 235
 	found := false
 	for _, x := range planned(t, p).Warnings {

@@ -53,13 +53,6 @@ func convectiveTerm(bi, from, to float64) (z, c float64) {
 	return z, 2 * j1 / (z * (j0*j0 + j1*j1))
 }
 
-// wallTerm is the first root z tan z = Bi and its coefficient
-// 4 sin z/(2 z + sin 2 z) of a plane wall.
-func wallTerm(bi float64) (z, c float64) {
-	z = root(func(z float64) float64 { return z*math.Sin(z) - bi*math.Cos(z) }, 1e-9, math.Pi/2)
-	return z, 4 * math.Sin(z) / (2*z + math.Sin(2*z))
-}
-
 // heated is (T-Ti) k/(q R) of a solid cylinder with constant flux q:
 // 2 Fo + x²/2 - 1/4 - 2 sum exp(-l² Fo) J0(l x)/(l² J0(l)), J1(l) = 0.
 // Carslaw and Jaeger, 7.8, from memory.
@@ -67,21 +60,6 @@ func heated(fo, x float64) float64 {
 	sum := 2*fo + x*x/2 - 0.25
 	for _, l := range zerosOfJ1(60) {
 		sum -= 2 * math.Exp(-l*l*fo) * math.J0(l*x) / (l * l * math.J0(l))
-	}
-	return sum
-}
-
-// heatedSlab is (T-Ti) k/(q L) of a slab insulated at x = 0, heated at x = 1.
-// Carslaw and Jaeger, 3.8, from memory.
-func heatedSlab(fo, x float64) float64 {
-	sum := fo + (3*x*x-1)/6
-	for n := 1; n < 200; n++ {
-		sign := 1.0
-		if n%2 == 1 {
-			sign = -1
-		}
-		f := float64(n) * math.Pi
-		sum -= 2 / (f * f) * sign * math.Exp(-f*f*fo) * math.Cos(f*x)
 	}
 	return sum
 }
