@@ -17,6 +17,7 @@ var English = &Catalogue{
 		reading.WordNoTolerance: "no tolerance in the source: judge and sign", reading.WordRounded: "rounded",
 		reading.WordIs: "is", reading.WordIsOver: "is over", reading.WordIsUnder: "is under", reading.WordIsIn: "is in limits", reading.WordIsOut: "is out of limits",
 		reading.WordByHand: "by hand", reading.WordSlackenAll: "slacken all", reading.WordBackOff: "back off", reading.WordTurn: "turn", reading.WordAgainAfter: "again after",
+		reading.WordLastRound: "last round, until no nut moves", reading.WordAgainRunning: "again after running",
 	},
 	Common:     englishCommon,
 	Frame:      englishFrame,
