@@ -31,7 +31,7 @@ var arrows = map[string][]string{
 	"packs/lifting":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/lift"},
 	"packs/heating":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/heat"},
 	"packs/proofread": {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading"},
-	"packs/plan":      {"packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim"},
+	"packs/plan":      {"packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim", "packs/joint", "packs/align"},
 	"packs/choose":    {"packs/def", "packs/job", "packs/source"},
 	"packs/putback":   {"packs/job", "packs/source"},
 	"packs/walk":      {"packs/job", "packs/source", "packs/units"},
