@@ -35,6 +35,8 @@ var English = &Catalogue{
 	Critical:   englishCritical,
 	Index:      englishIndex,
 	Lift:       englishLift,
+	Tightening: englishTightening,
+	Alignment:  englishAlignment,
 	Heat:       englishHeat,
 	HeatPull:   englishHeatPull,
 	HeatOn:     englishHeatOn,
