@@ -24,7 +24,7 @@ var arrows = map[string][]string{
 	"templates/dimension":  {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/reading", "packs/units", "packs/shim", "layout", "layout/draw"},
 	"templates/block":      {"templates/words", "packs/job", "layout", "layout/sign"},
 	"templates/picture":    {"templates/words", "templates/figure", "packs/job", "packs/lift", "packs/heat", "packs/joint", "packs/align", "packs/units", "layout", "layout/draw"},
-	"templates/figure":     {"packs/job", "packs/fit", "packs/heat"},
+	"templates/figure":     {"packs/job", "packs/fit", "packs/heat", "packs/units"},
 	"templates/words":      {"packs/reading", "packs/joint", "packs/align"},
 
 	"packs":           {"packs/job", "packs/names", "packs/choose", "packs/expand", "packs/plan", "packs/putback", "packs/hazard", "packs/keep", "packs/walk", "packs/proof", "packs/proofread", "packs/blocks", "packs/def", "packs/source"},

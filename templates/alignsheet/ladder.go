@@ -11,8 +11,17 @@ import (
 // roleSum is on the lines of the ladder, so that a reader of the page can do the sums.
 const roleSum = "align-sum"
 
-// letter names a line of the ladder.
-func letter(i int) string { return string(rune('a' + i)) }
+// letter names a line of the ladder: those of the left column first.
+func (s sheet) letter(i int) string {
+	n := 0
+	for k, r := range s.a.Ladder {
+		same := sideways(r.Code) == sideways(s.a.Ladder[i].Code)
+		if same && k < i || !same && sideways(s.a.Ladder[i].Code) {
+			n++
+		}
+	}
+	return string(rune('a' + n))
+}
 
 // formula writes a line as a sum of readings and lines above: bottom − top + 0.06.
 func (s sheet) formula(r align.Rung) string {
@@ -25,7 +34,7 @@ func (s sheet) formula(r align.Rung) string {
 			}
 			return name[strings.IndexByte(name, ' ')+1:]
 		case t.Rung >= 0:
-			return letter(t.Rung)
+			return s.letter(t.Rung)
 		}
 		return ""
 	})
@@ -179,7 +188,7 @@ func (s sheet) columnTitle(text string, width layout.Mm) layout.Block {
 // rung is one line: its letter and sum, what it gives, and the box.
 func (s sheet) rung(i int, r align.Rung, width layout.Mm) layout.Block {
 	box := s.Value(layout.Number{Before: s.before(), After: s.decimals(r), Sign: true, Ref: s.a.At})
-	runs := []layout.Run{layout.T(layout.Strong, s.W.Alignment.Line.With(letter(i), s.formula(r)))}
+	runs := []layout.Run{layout.T(layout.Strong, s.W.Alignment.Line.With(s.letter(i), s.formula(r)))}
 	text := layout.Above(0.2, s.Para(width-box.W-2, runs, layout.ParaOpts{Ref: s.a.At, Role: roleSum}),
 		s.Para(width-box.W-2, []layout.Run{layout.T(layout.Caption, s.rungWords(r))}, layout.ParaOpts{Ref: s.a.At}))
 	row := layout.Middle(2, text.Fill(width-box.W-2, text.H, 0, 0), box)
@@ -208,7 +217,7 @@ func (s sheet) example() []layout.Block {
 		if sideways(r.Code) {
 			k = 1
 		}
-		runs := []layout.Run{layout.T(layout.Body, w.Alignment.Line.With(letter(i), s.worked(i)))}
+		runs := []layout.Run{layout.T(layout.Body, w.Alignment.Line.With(s.letter(i), s.worked(i)))}
 		cols[k] = append(cols[k], s.Para(width, runs, layout.ParaOpts{Ref: s.a.At, Hang: 5, Role: "align-example"}))
 	}
 	left, right := layout.Above(0.3, cols[0]...), layout.Above(0.3, cols[1]...)

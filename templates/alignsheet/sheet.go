@@ -163,27 +163,23 @@ func (s sheet) softFoot() []layout.Block {
 	if a.SoftFoot == nil {
 		return nil
 	}
-	const name layout.Mm = 40
-	cols := []string{w.Alignment.SoftFoot, w.Alignment.SoftFound, w.Alignment.SoftShim, w.Alignment.SoftLeft}
-	t := layout.Table{PadX: 2, PadY: 1, Grid: true}
-	for i, head := range cols {
-		width := (s.Span - name) / layout.Mm(len(cols)-1)
-		if i == 0 {
-			width = name
+	const name layout.Mm = 24
+	width := (s.Span - name) / 4
+	t := layout.Table{PadX: 1.5, PadY: 1.5, Grid: true, Columns: []layout.Column{{Width: name, Head: s.Words(layout.SubBold, w.Alignment.SoftFoot)}}}
+	for _, side := range []align.Clock{align.Left, align.Right} {
+		for _, what := range []string{w.Alignment.SoftFound, w.Alignment.SoftLeft} {
+			head := s.Para(width-3, []layout.Run{layout.T(layout.SubBold, w.Alignment.FootSide[side]+": "+what)}, layout.ParaOpts{Ref: a.At})
+			t.Columns = append(t.Columns, layout.Column{Width: width, Head: head})
 		}
-		t.Columns = append(t.Columns, layout.Column{Width: width, Head: s.Words(layout.SubBold, head)})
 	}
 	var rows []layout.Row
 	for _, f := range a.Setup.Feet {
-		for _, side := range []align.Clock{align.Left, align.Right} {
-			cells := []layout.Block{s.Words(layout.Strong, f.Name+" "+w.Alignment.FootSide[side])}
-			for range cols[1:] {
-				cells = append(cells, s.Value(layout.Number{Before: s.before(), After: s.after(), Unit: a.Setup.Unit.Print(), Ref: a.At}))
-			}
-			rows = append(rows, layout.Row{Cells: cells, Middle: true})
+		cells := []layout.Block{s.Para(name-3, []layout.Run{layout.T(layout.Strong, f.Name)}, layout.ParaOpts{Ref: a.At})}
+		for range t.Columns[1:] {
+			cells = append(cells, s.Value(layout.Number{Before: s.before(), After: s.after(), Unit: a.Setup.Unit.Print(), Ref: a.At}))
 		}
+		rows = append(rows, layout.Row{Cells: cells, Middle: true})
 	}
-	t.PadY = 1.5
 	return []layout.Block{layout.Above(1.2, s.Heading(w.Alignment.SoftTitle), s.line(layout.Body, w.Alignment.SoftRule.With(a.SoftFoot.Print(), a.SoftFootSource)), t.Block(rows))}
 }
 

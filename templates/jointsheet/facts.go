@@ -21,9 +21,9 @@ func toldOf(j *job.Joint) told {
 		return out
 	}
 	for _, t := range j.Result.Told() {
-		out[t.Code] = t.Value.Print()
+		out[t.Code] = figure.Quantity(t.Value)
 		if t.Other != nil {
-			out[t.Code] += " (" + t.Other.Print() + ")"
+			out[t.Code] += " (" + figure.Quantity(*t.Other) + ")"
 		}
 	}
 	return out
@@ -40,15 +40,11 @@ func factLines(c *block.Composer, j *job.Joint, width layout.Mm) []layout.Block 
 	for _, t := range torqueLines(c, j) {
 		line(layout.Limit, t)
 	}
-	for _, t := range boltLines(c, j) {
-		line(layout.Body, t)
-	}
+	line(layout.Body, strings.Join(boltLines(c, j), " "))
 	if j.Result == nil {
 		line(layout.Sub, c.W.Tightening.NotWorked)
 	} else {
-		for _, t := range resultLines(c, j) {
-			line(layout.Body, t)
-		}
+		line(layout.Body, strings.Join(resultLines(c, j), " "))
 		for _, x := range j.Result.Cautions {
 			runs := []layout.Run{{Text: c.W.Tightening.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+capitalized(x.Message)+".")}
 			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: j.At}))
@@ -122,10 +118,14 @@ func boltLines(c *block.Composer, j *job.Joint) []string {
 	var out []string
 	var bolt []string
 	if s.Thread != nil {
-		bolt = append(bolt, w.Tightening.Thread+" "+s.Thread.String())
+		bolt = append(bolt, s.Thread.String())
 	}
 	if r := j.Result; r != nil && r.Strength.Class != "" {
-		bolt = append(bolt, w.Tightening.Class.With(r.Strength.Class, r.Strength.Source))
+		class := w.Tightening.Class
+		if strings.HasPrefix(r.Strength.Class, "grade") {
+			class = w.Tightening.Grade
+		}
+		bolt = append(bolt, class.With(r.Strength.Class, r.Strength.Source))
 	} else if p := s.Proof; p != nil {
 		bolt = append(bolt, w.Tightening.Proof.With(p.Stress.Print(), p.Source))
 	}
@@ -152,11 +152,11 @@ func boltLines(c *block.Composer, j *job.Joint) []string {
 		out = append(out, w.Tightening.PlanIs.With(j.Plan.Name, j.Plan.Source))
 	}
 	if j.Pattern != "" {
-		out = append(out, w.Step.InOrder.With(j.Pattern))
+		out = append(out, capitalized(w.Step.InOrder.With(j.Pattern))+".")
 	}
 	var fresh []string
 	for _, p := range j.Parts {
-		if p.Renew == "always" {
+		if comesNew(j, p) {
 			fresh = append(fresh, p.Name)
 		}
 	}
@@ -164,6 +164,20 @@ func boltLines(c *block.Composer, j *job.Joint) []string {
 		out = append(out, w.Tightening.NewAlways+": "+strings.Join(fresh, ", ")+".")
 	}
 	return out
+}
+
+// comesNew reports whether a new fastener goes on where its joint is tightened, each
+// time: old ones that only hold for a while do not count.
+func comesNew(j *job.Joint, p *job.Part) bool {
+	if p.Renew != "always" {
+		return false
+	}
+	for _, m := range p.Back {
+		if m.New && m.Step != nil && turns(m.Step.Tighten, []*job.Joint{j}) {
+			return true
+		}
+	}
+	return false
 }
 
 // resultLines say in plain words what the torque does to one bolt.

@@ -15,6 +15,7 @@ import (
 const (
 	stepWide layout.Mm = 120
 	stepHigh layout.Mm = 46
+	stepMost layout.Mm = 74 // where the numbers do not go into less
 )
 
 // backward reports whether it matters in which order a joint is loosened: all but what
@@ -58,6 +59,9 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		}
 		drawn[f.Joint.Base] = true
 		pic := picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), stepHigh)
+		if pic.Empty() {
+			pic = picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), stepMost)
+		}
 		if pic.Empty() {
 			continue
 		}

@@ -15,8 +15,12 @@ import (
 // places are told once, each place with its own ticks.
 func Sheet(c *block.Composer) []layout.Piece {
 	var out []layout.Piece
-	for _, g := range groups(c.Job) {
-		out = append(out, pieces(c, g)...)
+	for i, g := range groups(c.Job) {
+		ps := pieces(c, g)
+		for k := range ps {
+			ps[k].Group = i + 1
+		}
+		out = append(out, ps...)
 	}
 	if len(out) == 0 {
 		return nil
@@ -79,18 +83,19 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 		left := layout.Above(1, pic.Center(c.Span-facts-gap), captions(c, j, c.Span-facts-gap))
 		add(1, layout.Beside(gap, left, text(facts)))
 	}
-	out[len(out)-1].KeepNext = true
-	for _, one := range g {
-		add(2, ticks(c, one, len(g) > 1)...)
-	}
 	for _, b := range workings(c, j) {
 		add(0.8, b)
+	}
+	if len(g) > 1 {
+		add(3, placeTicks(c, g)...)
+	} else {
+		add(3, ticks(c, j)...)
 	}
 	return out
 }
 
 // orderHeight is the most height of a drawing on the sheet.
-const orderHeight layout.Mm = 86
+const orderHeight layout.Mm = 72
 
 // anchored is a heading by which every joint of a group is found.
 func anchored(b layout.Block, g []*job.Joint) layout.Block {

@@ -14,7 +14,7 @@ import (
 // Measures of the drawing of an alignment: its height, the clock beside it, and on
 // paper the heights of what is not to scale.
 const (
-	alignHeight layout.Mm = 58
+	alignHeight layout.Mm = 54
 	alignClock  layout.Mm = 46
 	machineHigh layout.Mm = 18
 	hubHigh     layout.Mm = 13
@@ -38,7 +38,7 @@ func Alignment(set *layout.Setter, w *words.Catalogue, a *job.Alignment, width l
 	scale := scaleAbove(1.55 * far / float64(sideW-6))
 	half := float64(sideW) * scale / 2
 	mid := 0.42 * far
-	s := draw.NewScene(draw.View{X0: mid - half, X1: mid + half, Y0: -36 * scale, Y1: 22 * scale}, sideW, alignHeight, a.At)
+	s := draw.NewScene(draw.View{X0: mid - half, X1: mid + half, Y0: -33 * scale, Y1: 21 * scale}, sideW, alignHeight, a.At)
 	p := alignPicture{set, w, a, s, far}
 	p.machines()
 	p.dials()
@@ -146,7 +146,7 @@ func (p alignPicture) distances() {
 func (p alignPicture) clock() layout.Block {
 	const r layout.Mm = 11
 	out := float64(alignClock) / 2
-	s := draw.NewScene(draw.View{X0: -out, X1: out, Y0: -22, Y1: 30}, alignClock, 52, p.a.At)
+	s := draw.NewScene(draw.View{X0: -out, X1: out, Y0: -14, Y1: 24}, alignClock, 38, p.a.At)
 	s.Ring(draw.Thick, layout.White, draw.XY{}, float64(r))
 	for i, at := range []draw.XY{{Y: float64(r)}, {X: float64(r)}, {Y: -float64(r)}, {X: -float64(r)}} {
 		s.Lines(draw.Thick, draw.XY{X: at.X * 0.9, Y: at.Y * 0.9}, draw.XY{X: at.X * 1.1, Y: at.Y * 1.1})

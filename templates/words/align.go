@@ -17,9 +17,9 @@ type Alignment struct {
 	Up, Right, DialPlane string
 
 	// Soft foot.
-	SoftTitle, SoftFoot, SoftFound, SoftShim, SoftLeft string
-	SoftRule                                           Sentence
-	FootSide                                           map[align.Clock]string
+	SoftTitle, SoftFoot, SoftFound, SoftLeft string
+	SoftRule                                 Sentence
+	FootSide                                 map[align.Clock]string
 
 	// Readings.
 	FoundTitle, MeterNo, Zero              string
