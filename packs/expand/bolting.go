@@ -67,6 +67,11 @@ func (r *jointReader) tight() {
 	r.at("torque", torque.At)
 	j.Torque, j.Spec.Torque = b.tightness(torque, "120 N·m, or 110 to 130 N·m")
 	j.Hole = j.Hole || torque.Written() && j.Torque == ""
+	if s := j.Spec.Torque; s != nil && s.Low.Unit.Dimension() != units.Torque && d.Tensioner.At.IsZero() {
+		// A unit that lost its metre reads as a force.
+		r.hole(torque.At, "not-a-torque", source.Quote(torque.Value)+" is not a torque", "write 120 N·m, or 88 lb-ft", "of a tensioner say so: tensioner: {area: 5570 mm2, retained: 80 %, source: sheet of the tensioner}")
+		j.Torque, j.Spec.Torque = "", nil
+	}
 	r.preload(names.TextAt(j.Place, d.Preload))
 	r.at("breaksloose", d.BreaksLoose.At)
 	if d.BreaksLoose.Written() {

@@ -28,6 +28,9 @@ func (p *planner) joints() {
 			continue
 		}
 		j.Result = &res
+		if j.Torque == "" && res.Torque != nil {
+			j.Torque = res.Torque.Low.Print() // worked out from the preload that is wanted
+		}
 		for _, c := range res.Cautions {
 			if help, ok := lookAtJoint[c.Code]; ok {
 				p.problems.Warn(j.Wrote.Place(c.Field, j.At), "look-at-joint", j.Base+": "+c.Message, help)

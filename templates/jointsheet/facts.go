@@ -81,7 +81,7 @@ func inBoth(text string, s *joint.Setting) string {
 func torqueLines(c *block.Composer, j *job.Joint) []string {
 	w := c.W
 	var out []string
-	if j.Torque != "" {
+	if j.Torque != "" && j.Wanted == "" {
 		text := w.Tightening.Torque.With(inBoth(j.Torque, j.Spec.Torque))
 		if j.Spec.Torque != nil && j.Spec.Torque.Low.Unit.Dimension() != units.Torque {
 			text = capitalized(j.Torque)
@@ -173,8 +173,13 @@ func comesNew(j *job.Joint, p *job.Part) bool {
 		return false
 	}
 	for _, m := range p.Back {
-		if m.New && m.Step != nil && turns(m.Step.Tighten, []*job.Joint{j}) {
-			return true
+		if !m.New || m.Step == nil {
+			continue
+		}
+		for _, f := range m.Step.Tighten {
+			if f.Joint == j && f.Final == nil {
+				return true
+			}
 		}
 	}
 	return false
@@ -192,7 +197,11 @@ func resultLines(c *block.Composer, j *job.Joint) []string {
 	add(joint.ToldPull, w.Tightening.ToldPull.With(t[joint.ToldPull]))
 	add(joint.ToldPreload, w.Tightening.Presses.With(t[joint.ToldPreload]))
 	if s := j.Spec.Scatter; s != nil {
-		add(joint.ToldPreloadLow, w.Tightening.Scatter.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), s.Source))
+		words := w.Tightening.Scatter
+		if j.Result.Pull != nil {
+			words = w.Tightening.ScatterPull
+		}
+		add(joint.ToldPreloadLow, words.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), s.Source))
 	}
 	if j.Count() > 1 {
 		add(joint.ToldClamp, w.Tightening.Together.With(c.W.Common.Pieces(j.Count()), t[joint.ToldClamp]))

@@ -49,10 +49,10 @@ func Line(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
 // Orders are the drawings of the joints that a step tightens, those of one mark once,
 // as rows of a width. One in which the order does not matter has none.
 func Orders(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	const gap layout.Mm = 6
-	var row, rows []layout.Block
+	const gap, aside layout.Mm = 6, 38
+	var joints []*job.Joint
+	var pics []layout.Block
 	drawn := map[string]bool{}
-	used := layout.Mm(0)
 	for _, f := range st.Tighten {
 		if f.Joint == nil || drawn[f.Joint.Base] || !backward(f.Joint) {
 			continue
@@ -62,15 +62,20 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		if pic.Empty() {
 			pic = picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), stepMost)
 		}
-		if pic.Empty() {
-			continue
+		if !pic.Empty() {
+			joints, pics = append(joints, f.Joint), append(pics, pic)
 		}
-		side := width - pic.W - 4
-		if pic.W < width/2 {
-			side = 38
+	}
+	var row, rows []layout.Block
+	used := layout.Mm(0)
+	for i, pic := range pics {
+		j, side := joints[i], aside
+		if len(pics) == 1 {
+			side = width - pic.W - 4
 		}
-		one := layout.Middle(4, pic, layout.Above(0.8, c.Para(side, []layout.Run{{Text: f.Joint.Base, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+f.Joint.What)}, layout.ParaOpts{Ref: f.At}), captions(c, f.Joint, side)))
-		if len(row) > 0 && used+gap+one.W > width {
+		name := c.Para(side, []layout.Run{{Text: j.Base, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+j.What)}, layout.ParaOpts{Ref: j.At})
+		one := layout.Middle(4, pic, layout.Above(0.8, name, captions(c, j, side, false)))
+		if len(row) > 0 && used+one.W > width {
 			rows = append(rows, layout.Beside(gap, row...))
 			row, used = nil, 0
 		}

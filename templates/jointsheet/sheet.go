@@ -78,14 +78,15 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	case pic.Empty() && wide.Empty():
 		add(1, listed(c, j), text(c.Span))
 	case pic.Empty() || wide.W > 1.3*pic.W && wide.H > 1.3*pic.H:
-		add(1, wide, captions(c, j, c.Span), text(c.Span))
+		add(1, wide, captions(c, j, c.Span, true), text(c.Span))
 	default:
-		left := layout.Above(1, pic.Center(c.Span-facts-gap), captions(c, j, c.Span-facts-gap))
+		left := layout.Above(1, pic.Center(c.Span-facts-gap), captions(c, j, c.Span-facts-gap, true))
 		add(1, layout.Beside(gap, left, text(facts)))
 	}
 	for _, b := range workings(c, j) {
 		add(0.8, b)
 	}
+	add(2, roundNotes(c, j))
 	if len(g) > 1 {
 		add(3, placeTicks(c, g)...)
 	} else {
@@ -152,8 +153,8 @@ func listed(c *block.Composer, j *job.Joint) layout.Block {
 	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: j.At})
 }
 
-// captions say how the drawing is read.
-func captions(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
+// captions say how the drawing is read, and on the sheet how it is loosened.
+func captions(c *block.Composer, j *job.Joint, width layout.Mm, sheet bool) layout.Block {
 	if j.Order == nil {
 		return layout.Block{}
 	}
@@ -166,7 +167,7 @@ func captions(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
 	if j.Clock != "" {
 		more = append(more, w.Tightening.ClockIs.With(j.Clock))
 	}
-	if backward(j) {
+	if sheet && backward(j) {
 		more = append(more, w.Tightening.Backward.With(lastNumber(j)))
 	}
 	if len(more) > 0 {

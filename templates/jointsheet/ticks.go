@@ -76,17 +76,30 @@ func roundHead(c *block.Composer, j *job.Joint, r joint.Round, width layout.Mm) 
 	if r.Setting != nil {
 		line(layout.Caption, strings.TrimSpace(inBoth("", r.Setting)))
 	}
-	line(layout.Caption, w.Tightening.Until[r.Kind])
 	if h := hoursOf(j, r); h != "" {
 		line(layout.Caption, w.Tightening.After.With(h))
 	}
 	if r.Travel > 0 {
 		line(layout.Caption, w.Tightening.Moves.With(figure.Hundredths(float64(r.Travel))+figure.NBSP+units.Millimetre.Print()))
 	}
-	if r.Way != joint.InPattern {
+	if r.Way == joint.Backward {
 		line(layout.Caption, w.Tightening.Way[r.Way])
 	}
 	return layout.Above(0.3, lines...)
+}
+
+// roundNotes say of a round that goes another way how it goes; empty where none does.
+func roundNotes(c *block.Composer, j *job.Joint) layout.Block {
+	var out []string
+	for _, r := range j.Rounds {
+		if r.Way == joint.Around {
+			out = append(out, capitalized(c.W.Tightening.RoundNote.With(StageWords(c, r), c.W.Tightening.Way[r.Way])))
+		}
+	}
+	if len(out) == 0 {
+		return layout.Block{}
+	}
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " "))}, layout.ParaOpts{Ref: j.At})
 }
 
 // hoursOf is how long after a round comes again, empty for all others.

@@ -38,7 +38,7 @@ func Alignment(set *layout.Setter, w *words.Catalogue, a *job.Alignment, width l
 	scale := scaleAbove(1.55 * far / float64(sideW-6))
 	half := float64(sideW) * scale / 2
 	mid := 0.42 * far
-	s := draw.NewScene(draw.View{X0: mid - half, X1: mid + half, Y0: -33 * scale, Y1: 21 * scale}, sideW, alignHeight, a.At)
+	s := draw.NewScene(draw.View{X0: mid - half, X1: mid + half, Y0: -31 * scale, Y1: 23 * scale}, sideW, alignHeight, a.At)
 	p := alignPicture{set, w, a, s, far}
 	p.machines()
 	p.dials()
@@ -112,8 +112,8 @@ func (p alignPicture) dials() {
 	s, u := p.s, p.s.Units
 	set := p.a.Setup
 	plane := -u(hubWide) / 2
-	s.Lines(draw.Hidden, draw.XY{X: plane, Y: -u(24)}, draw.XY{X: plane, Y: u(16)})
-	s.Label(draw.XY{X: plane, Y: u(17)}, p.Words(layout.Caption, p.w.Alignment.DialPlane), 0.5, 1)
+	s.Lines(draw.Hidden, draw.XY{X: plane, Y: -u(24)}, draw.XY{X: plane, Y: u(19)})
+	s.Label(draw.XY{X: plane + u(1), Y: u(20)}, p.Words(layout.Caption, p.w.Alignment.DialPlane), 1, 1)
 	if set.Method == align.ReverseDials {
 		p.dial(plane)
 		p.dial(lengthOf(set.Span) + plane)
@@ -134,7 +134,7 @@ func (p alignPicture) distances() {
 		y := -u(machineHigh/2 + footHigh)
 		s.Lines(draw.Thin, draw.XY{X: lengthOf(f.At), Y: y}, draw.XY{X: lengthOf(f.At), Y: y - u(layout.Mm(5+7*i))})
 		label := p.Words(layout.Caption, f.Name+" "+f.At.Print())
-		s.Dim(draw.XY{X: lengthOf(f.At) + 0*plane, Y: y - u(layout.Mm(5+7*i))}, draw.XY{X: plane, Y: y - u(layout.Mm(5+7*i))}, 0.5, label)
+		s.Dim(draw.XY{X: lengthOf(f.At), Y: y - u(layout.Mm(5+7*i))}, draw.XY{X: plane, Y: y - u(layout.Mm(5+7*i))}, 0.5, label)
 	}
 	if p.a.Setup.Method == align.ReverseDials {
 		y := u(hubHigh/2 + 8)

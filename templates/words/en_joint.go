@@ -20,19 +20,18 @@ var englishTightening = Tightening{
 	TensionerIs: "Tensioner: area %s, %s % of the pull stays (%s).", PlanIs: "Stages: plan \"%s\", %s.",
 
 	Presses: "Each then presses with about %s.", ToldPull: "The tensioner pulls with %s.",
-	Scatter: "One bolt may be as low as %s and as high as %s: a wrench feels friction, not pull (%s % to either side, %s).", Together: "All %s together press with at least %s.",
+	Scatter: "One bolt may be as low as %s and as high as %s: a wrench feels friction, not pull (%s % to either side, %s).", ScatterPull: "One bolt may be as low as %s and as high as %s (%s % to either side, %s).", Together: "All %s together press with at least %s.",
 	Share: "That is %s of what the bolt may carry: %s, and its proof stress is %s.", ShareHigh: "With the scatter all one way: %s.",
 	HoldsThat: "proof load %s each",
 	NotWorked: "What the torque does to the bolt is not worked out: class and friction are not told.", LookAt: "LOOK AT",
 
 	Stage: map[joint.StageKind]Sentence{
 		joint.Tighten: "%s", joint.ByHand: "by hand", joint.Turn: "turn on %s", joint.BackOff: "back off %s", joint.SlackenAll: "slacken all",
-		joint.LastRound: "last round, %s, until no nut moves", joint.AgainAfter: "again %s after %s", joint.AgainRunning: "again %s when the machine has run",
+		joint.LastRound: "last round, %s", joint.AgainAfter: "again %s after %s", joint.AgainRunning: "again %s when the machine has run",
 	},
 	Head:  map[joint.StageKind]string{joint.LastRound: "last round", joint.AgainAfter: "again", joint.AgainRunning: "again"},
-	Until: map[joint.StageKind]string{joint.LastRound: "until no nut moves", joint.AgainRunning: "when it has run"},
-	After: "after %s",
-	Way:   map[joint.Way]string{joint.InPattern: "in order", joint.Backward: "backward", joint.Around: "in turn, round the joint"},
+	After: "after %s", RoundNote: "%s: %s.",
+	Way:   map[joint.Way]string{joint.InPattern: "in order", joint.Backward: "backward", joint.Around: "in turn round the joint, until no nut moves"},
 	Moves: "nut moves %s",
 
 	OrderColumn: "order", WhereColumn: "where", ToolAndDate: "tool no., calibrated until", ToolNo: "tool no.", Calibrated: "calibrated until", FinalBy: "final by", CheckedBy: "checked by",

@@ -14,18 +14,17 @@ type Tightening struct {
 	Scale, SeenFrom, ClockIs, Backward, PlaceList Sentence
 
 	// What is known of the bolts.
-	Lubricant, NewAlways, ForNow, BreaksLoose, BelowIt                     string
-	Class, Grade, Proof, NutFactor, Torque, WrenchFor, TensionerIs, PlanIs Sentence
-	Presses, ToldPull, Scatter, Together, Share, ShareHigh, HoldsThat      Sentence
-	NotWorked, LookAt                                                      string
+	Lubricant, NewAlways, ForNow, BreaksLoose, BelowIt                             string
+	Class, Grade, Proof, NutFactor, Torque, WrenchFor, TensionerIs, PlanIs         Sentence
+	Presses, ToldPull, Scatter, ScatterPull, Together, Share, ShareHigh, HoldsThat Sentence
+	NotWorked, LookAt                                                              string
 
 	// The rounds.
-	Stage map[joint.StageKind]Sentence
-	Way   map[joint.Way]string
-	Head  map[joint.StageKind]string // of a column, where it is not Stage
-	Until map[joint.StageKind]string // below it
-	After Sentence
-	Moves Sentence
+	Stage            map[joint.StageKind]Sentence
+	Way              map[joint.Way]string
+	Head             map[joint.StageKind]string // of a column, where it is not Stage
+	After, RoundNote Sentence
+	Moves            Sentence
 
 	// Boxes and ticks.
 	OrderColumn, WhereColumn, ToolAndDate, ToolNo, Calibrated, FinalBy, CheckedBy string
