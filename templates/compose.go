@@ -4,8 +4,10 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/templates/alignsheet"
 	"matchmark/templates/block"
 	"matchmark/templates/heatsheet"
+	"matchmark/templates/jointsheet"
 	"matchmark/templates/liftsheet"
 	"matchmark/templates/words"
 )
@@ -48,6 +50,8 @@ func kinds() []kind {
 		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false},
 		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage(liftsheet.Sheet), false},
 		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage(heatsheet.Sheet), false},
+		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage(jointsheet.Sheet), false},
+		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage(alignsheet.Sheet), false},
 		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false},
 		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false},
 		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true},

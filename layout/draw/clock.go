@@ -145,31 +145,3 @@ func clear(at []layout.Point, places []Place) bool {
 	}
 	return true
 }
-
-// BoltCircle draws numbered bolts evenly on a circle of the radius, clockwise
-// from the top; labels give what stands in each. A mark at the top shows where
-// the count begins.
-func BoltCircle(s *layout.Setter, r layout.Mm, labels []string, ref layout.Ref) layout.Block {
-	n := len(labels)
-	bolt := layout.Mm(3.2)
-	if n > 1 {
-		// Neighbours must not touch.
-		bolt = min(bolt, r*layout.Mm(math.Sin(math.Pi/float64(n)))*0.92)
-	}
-	out := float64(r + bolt + markH)
-	sc := NewScene(View{-out, -out, out, out}, layout.Mm(2*out), layout.Mm(2*out), ref)
-	sc.Ring(Hidden, layout.Usual, XY{}, float64(r))
-	for i, l := range labels {
-		sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(n))
-		c := XY{float64(r) * sin, float64(r) * cos}
-		sc.Ring(Thick, layout.White, c, float64(bolt))
-		b := s.Line(0, []layout.Run{layout.T(layout.SubBold, l)}, layout.ParaOpts{Ref: ref})
-		if over := b.W - 2*bolt; over > 0 {
-			b.Misfits = append(b.Misfits, layout.Misfit{Ref: ref, Kind: layout.TooWide, Text: l, Over: over, Detail: "in a bolt of the circle"})
-		}
-		sc.Label(c, b, 0.5, 0.5)
-	}
-	top, h := float64(r+bolt), float64(markH)
-	sc.Shape(Pen{}, layout.Black, XY{-h / 2, top + h}, XY{h / 2, top + h}, XY{0, top + 0.4})
-	return sc.Block()
-}

@@ -191,39 +191,6 @@ func TestClockLaws(t *testing.T) {
 	})
 }
 
-// Bolts stand evenly, clockwise from the top, and do not touch.
-func TestBoltCircle(t *testing.T) {
-	t.Parallel()
-	for _, n := range []int{3, 8, 24} {
-		var labels []string
-		for i := range n {
-			labels = append(labels, fmt.Sprint(i+1))
-		}
-		b := BoltCircle(setter(), 22, labels, nil)
-		var at []layout.Point
-		var wide layout.Mm
-		for _, it := range b.Items {
-			if p, ok := it.Shape.(layout.Path); ok && p.Fill == layout.White {
-				l, top, r, bottom := it.Bounds()
-				at = append(at, layout.Point{X: (l+r)/2 - b.W/2, Y: (top+bottom)/2 - b.H/2})
-				wide = r - l - p.Weight
-			}
-		}
-		if len(at) != n {
-			t.Fatalf("%d bolts, want %d", len(at), n)
-		}
-		for i, p := range at {
-			sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(n))
-			if math.Abs(float64(p.X)-22*sin) > 1e-6 || math.Abs(float64(p.Y)+22*cos) > 1e-6 {
-				t.Errorf("bolt %d of %d stands at %v", i+1, n, p)
-			}
-		}
-		if d := math.Hypot(float64(at[1].X-at[0].X), float64(at[1].Y-at[0].Y)); layout.Mm(d) < wide {
-			t.Errorf("%d bolts of %v mm stand %v mm apart", n, wide, d)
-		}
-	}
-}
-
 func TestRoundValues(t *testing.T) {
 	t.Parallel()
 	for _, c := range []struct {

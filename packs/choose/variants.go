@@ -66,6 +66,7 @@ func (b *chooser) chooseVariants() {
 	d.Containers = keep(b, c, d.Containers, func(x *def.Container) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.BigParts = keep(b, c, d.BigParts, func(x *def.BigPart) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Joints = keep(b, c, d.Joints, func(x *def.Joint) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
+	d.Alignments = keep(b, c, d.Alignments, func(x *def.Alignment) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Heats = keep(b, c, d.Heats, func(x *def.Heat) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Lifts = keep(b, c, d.Lifts, func(x *def.Lift) (source.Text, *def.Applies) { return x.Mark, &x.Applies })
 	d.Isolations = keep(b, c, d.Isolations, func(x *def.Isolation) (source.Text, *def.Applies) { return x.Key, &x.Applies })

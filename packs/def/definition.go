@@ -47,6 +47,7 @@ type Definition struct {
 	Sets        []*Set
 	Stacks      []*Stack
 	Joints      []*Joint
+	Alignments  []*Alignment
 	Heats       []*Heat
 	Holds       []*Hold
 	Cautions    []*Caution
@@ -237,21 +238,6 @@ type Stack struct {
 	Count source.Text   // of pieces, where Order is one text
 }
 
-// A Joint is a group of fasteners tightened together.
-type Joint struct {
-	Mark                       source.Text
-	What                       Varying
-	Parts                      []source.Text
-	Each                       []source.Text
-	Torque                     Varying
-	NoValue                    source.Text // how tight where no torque is told, and why
-	Class                      source.Text // of its fasteners: 8.8, grade 5
-	Stages                     []source.Text
-	Lubricant, Pattern, Source source.Text
-	Says                       []Says // what sources say that differ
-	Applies
-}
-
 // A Hold is a point where work stops, or may stop, for a named person.
 type Hold struct {
 	Mark     source.Text
@@ -314,6 +300,7 @@ type Step struct {
 	Lift    []source.Text // lifts that are made
 	Hold    source.Text
 	Heat    []source.Text
+	Align   []source.Text // alignments that are made
 	Caution []source.Text
 	// MatchMarks are the parts that get a mark across their joint, Stacks the
 	// orders written down before they come apart.

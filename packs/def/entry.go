@@ -1,8 +1,11 @@
 package def
 
 import (
-	"matchmark/packs/source"
 	"regexp"
+
+	"gopkg.in/yaml.v3"
+
+	"matchmark/packs/source"
 )
 
 // The functions of this file make one key of the table each: from its name, its
@@ -118,6 +121,31 @@ func single[T, E any](name, doc, example string, k *kind[E], field func(*T, sour
 		entry: entry{name: name, doc: doc, form: mapForm, example: example, inner: []shape{k}},
 		land: func(r *reader, _ *entry, t *T, p pair) {
 			k.fill(r, field(t, p.key.At), p.value, p.key.At)
+		},
+	}
+}
+
+// textOrMap makes a key with one text, or a map that says it in full.
+func textOrMap[T, E any](name, doc, example string, k *kind[E], word func(*T) *source.Text, field func(*T, source.Pos) *E) key[T] {
+	return key[T]{
+		entry: entry{name: name, doc: doc, form: textOrMapForm, example: example, inner: []shape{k}},
+		land: func(r *reader, e *entry, t *T, p pair) {
+			if n := r.follow(p.value); n != nil && n.Kind == yaml.MappingNode {
+				k.fill(r, field(t, p.key.At), n, p.key.At)
+			} else if v, ok := r.scalar(e, p.value); ok {
+				field(t, p.key.At)
+				*word(t) = v
+			}
+		},
+	}
+}
+
+// lists makes a key with a list of lists, as the places of points.
+func lists[T any](name, doc, example string, field func(*T) *[][]source.Text) key[T] {
+	return key[T]{
+		entry: entry{name: name, doc: doc, form: listsForm, example: example},
+		land: func(r *reader, e *entry, t *T, p pair) {
+			*field(t) = r.lists(e, p.value)
 		},
 	}
 }

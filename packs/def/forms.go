@@ -73,6 +73,25 @@ func (r *reader) list(e *entry, n *yaml.Node) []source.Text {
 	return list
 }
 
+// lists reads a list of lists.
+func (r *reader) lists(e *entry, n *yaml.Node) [][]source.Text {
+	n = r.follow(n)
+	switch {
+	case n == nil:
+		return nil
+	case n.Kind != yaml.SequenceNode:
+		r.add(r.place(n), "wrong-form", e.name+" is a list of lists; here stands "+formWords(n), "write: "+e.name+": "+e.example)
+		return nil
+	case len(n.Content) == 0:
+		r.emptyList(e, n)
+	}
+	var out [][]source.Text
+	for _, item := range n.Content {
+		out = append(out, r.list(e, item))
+	}
+	return out
+}
+
 // aQuantity is a number with a unit behind it, as the lengths of a point.
 var aQuantity = regexp.MustCompile(`^[-+]?[0-9][0-9./-]* \S`)
 

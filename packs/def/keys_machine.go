@@ -40,6 +40,8 @@ var definitionKind = &kind[Definition]{
 			func(d *Definition) *[]*Stack { return &d.Stacks }, func(s *Stack) *source.Text { return &s.Mark }),
 		mapOf("joints", "Fasteners that are tightened together, by their mark.", "{J1: {what: Cap bolts}}", jointKind,
 			func(d *Definition) *[]*Joint { return &d.Joints }, func(j *Joint) *source.Text { return &j.Mark }),
+		mapOf("alignments", "Couplings that are aligned, by their mark.", "{A1: {what: Motor to pump, movable: motor, stationary: pump, method: rim and face, reads: 0.01 mm, feet: [{name: front, at: 420 mm}, {name: rear, at: 1250 mm}]}}", alignmentKind,
+			func(d *Definition) *[]*Alignment { return &d.Alignments }, func(a *Alignment) *source.Text { return &a.Mark }),
 		mapOf("heats", "What is heated to come off or to go on, by its mark.", "{H1: {what: Hub, hub: {part: hub, material: carbon steel, outside: 210 mm, length: 150 mm}, shaft: {part: shaft, material: carbon steel, behind: 600 mm}}}", heatKind,
 			func(d *Definition) *[]*Heat { return &d.Heats }, func(h *Heat) *source.Text { return &h.Mark }),
 		mapOf("holds", "Points where the work stops for a named person, by their mark.",

@@ -51,23 +51,3 @@ var dimensionKind = &kind[Dimension]{
 		text("note", "A remark for whoever measures.", "Measure beside the keyway.", func(d *Dimension) *source.Text { return &d.Note }),
 	}, append(worked(), applies(func(d *Dimension) *Applies { return &d.Applies })...)...),
 }
-
-var jointKind = &kind[Joint]{
-	name:   "joint",
-	doc:    "Fasteners that are tightened together.",
-	letter: "J",
-	keys: append([]key[Joint]{
-		varying("what", "What is tightened.", "Cap bolts", func(j *Joint) *Varying { return &j.What }).must(),
-		list("parts", "The fasteners.", "[cap-bolt]", func(j *Joint) *[]source.Text { return &j.Parts }),
-		each(func(j *Joint) *[]source.Text { return &j.Each }),
-		varying("torque", "The final torque; the same in another unit may stand behind it in a bracket.", "120 N·m (89 lb-ft)", func(j *Joint) *Varying { return &j.Torque }),
-		text("no-value", "How tight it becomes where no torque is told, and why none is; printed in its place.", "spanner tight, the tab washer locks it", func(j *Joint) *source.Text { return &j.NoValue }),
-		text("class", "The property class or grade of the fasteners; with their thread it tells what torque they can take.", "8.8", func(j *Joint) *source.Text { return &j.Class }),
-		list("stages", "The stages on the way, in their order.", "[30 N·m, 60 N·m, turn 60°]", func(j *Joint) *[]source.Text { return &j.Stages }).mayRepeat(),
-		text("lubricant", "What is on threads and faces.", "engine oil", func(j *Joint) *source.Text { return &j.Lubricant }),
-		text("pattern", "The order round the joint.", "crosswise", func(j *Joint) *source.Text { return &j.Pattern }),
-		text("source", "Document, table or page that the torque comes from.", "maker's sheet 6", func(j *Joint) *source.Text { return &j.Source }),
-		items("says", "What the sources say of the torque where they do not agree, or where one is known to be wrong.",
-			"[{source: maker's sheet 6, text: 120 N·m (98 lb-ft), used: yes, note: 120 N·m is 89 lb-ft}]", saysKind, addSaysOfJoint),
-	}, applies(func(j *Joint) *Applies { return &j.Applies })...),
-}

@@ -93,6 +93,7 @@ var stepKind = &kind[Step]{
 		list("close", "The openings that this step closes.", "[housing]", func(s *Step) *[]source.Text { return &s.Close }),
 		list("empty", "The containers that must be empty after it.", "[C3]", func(s *Step) *[]source.Text { return &s.Empty }).marks("C"),
 		list("heat", "The heats: what is drawn off or put on hot here.", "[H1]", func(s *Step) *[]source.Text { return &s.Heat }).marks("H"),
+		list("align", "The couplings that are aligned, or whose alignment is read.", "[A1]", func(s *Step) *[]source.Text { return &s.Align }).marks("A"),
 		list("lift", "The lifts that are made.", "[L1]", func(s *Step) *[]source.Text { return &s.Lift }).marks("L"),
 		text("hold", "The hold or witness point at its end.", "W1", func(s *Step) *source.Text { return &s.Hold }).marks("W"),
 		list("caution", "The hazard notes printed before it: those under cautions, and by their names the usual ones that do not come by themselves: lockout, confined-space, hot-work, lifting, rotor-lift, hand-lift, heating, induction, cold, springs, pressure, weight, asbestos, solvent, sharp, pinch, eyes, foreign-material.", "[puller, springs]", func(s *Step) *[]source.Text { return &s.Caution }),

@@ -13,7 +13,7 @@ import (
 // kindOf names the kind of thing that a letter of a mark stands for.
 var kindOf = map[string]string{
 	"D": "dimension", "C": "container", "B": "big part", "Y": "lay-down spot", "L": "lift", "H": "heat",
-	"J": "joint", "W": "hold or witness point", "S": "matched set", "K": "stack", "O": "option",
+	"J": "joint", "A": "alignment", "W": "hold or witness point", "S": "matched set", "K": "stack", "O": "option",
 }
 
 // lastDimension is the last number of a dimension; those above are printed on

@@ -47,6 +47,7 @@ func (e *entry) shapeWords() string {
 		choicesForm:      "map from option to yes, no or a build",
 		namedTextsForm:   "map from name to text",
 		sectionsForm:     "list",
+		listsForm:        "list of lists",
 	}
 	words, ok := several[e.form]
 	switch {
@@ -57,6 +58,8 @@ func (e *entry) shapeWords() string {
 		words = "map from " + e.inner[0].mark() + " mark to " + e.inner[0].title()
 	case e.form == mapsForm:
 		words = "map from name to " + e.inner[0].title()
+	case e.form == textOrMapForm:
+		words = "text, or map: " + e.inner[0].title()
 	case e.form == itemsForm:
 		words = "list: " + e.inner[0].title()
 	}

@@ -85,6 +85,10 @@ func valueSchema(e *entry) object {
 		return keyedSchema(e.inner[0])
 	case itemsForm:
 		return anyOf(ref(e.inner[0]), object{"type": "array", "items": ref(e.inner[0]), "minItems": 1})
+	case textOrMapForm:
+		return anyOf(one, ref(e.inner[0]))
+	case listsForm:
+		return object{"type": "array", "items": list, "minItems": 1}
 	case sectionsForm:
 		var items []object
 		for _, in := range e.inner {

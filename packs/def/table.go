@@ -33,6 +33,8 @@ const (
 	mapsForm                     // a map from a mark or name to maps
 	sectionsForm                 // a list of sections, put-backs and steps
 	itemsForm                    // a list of maps
+	textOrMapForm                // a text, or a map of keys of its own
+	listsForm                    // a list of lists of texts
 )
 
 // An entry is one line of the table of keys: all that the reader, the schema

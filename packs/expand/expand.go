@@ -29,6 +29,7 @@ func Job(ix *names.Index) bool {
 	b.readParts()
 	b.readJoints()
 	b.readDims()
+	b.readAlignments()
 	b.readFormulas()
 	b.readContainers()
 	lifting.Read(ix)

@@ -5,8 +5,6 @@ import (
 	"matchmark/packs/names"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
-	"matchmark/packs/units"
-	"strings"
 )
 
 // readJoints repeats every joint over its places, ties it to its fasteners and
@@ -17,11 +15,13 @@ func (b *builder) readJoints() {
 		places := b.Over(dj.Each)
 		b.CheckVarying(dj.What, "what is tightened", places)
 		b.CheckVarying(dj.Torque, "the torque", places)
+		b.CheckVarying(dj.Preload, "", places)
 		for _, pl := range places {
 			j := &job.Joint{
 				At: dj.Mark.At, Mark: pl.Mark(dj.Mark.Value), Base: dj.Mark.Value, Place: pl, What: names.ValueAt(pl, dj.What),
-				Torque: b.torque(names.TextAt(pl, dj.Torque)), NoValue: dj.NoValue.Value, Class: dj.Class.Value, Lubricant: dj.Lubricant.Value, Pattern: dj.Pattern.Value, Source: dj.Source.Value,
+				NoValue: dj.NoValue.Value, Lubricant: dj.Lubricant.Value, Pattern: dj.Pattern.Value, Source: dj.Source.Value,
 			}
+			r := &jointReader{b: b, d: dj, j: j}
 			for _, t := range dj.Parts {
 				for _, p := range b.PartsAt(t, pl) {
 					j.Parts = append(j.Parts, p)
@@ -33,66 +33,23 @@ func (b *builder) readJoints() {
 			for _, t := range dj.Stages {
 				if st, fault := reading.ParseStage(t.Value); fault == nil {
 					j.Stages = append(j.Stages, st.Text())
+					r.stage(t, st)
 				} else if j == b.Joints[j.Base][0] {
 					b.Fault(t, fault)
 				}
 			}
+			r.read()
 		}
 		if len(dj.Parts) == 0 {
 			b.Problems.Add(dj.Mark.At, "no-fasteners", dj.Mark.Value+" does not say which fasteners it has", "parts: [cap-bolt]")
 		}
-		if !dj.Torque.Written() && len(dj.Stages) == 0 && !dj.NoValue.Written() {
+		if dj.NoValue.Written() && (dj.Torque.Written() || dj.Preload.Written()) {
+			b.Problems.Add(dj.NoValue.At, "value-twice", dj.Mark.Value+" has a torque, and says that there is none", "take one of the two out")
+		}
+		if !dj.Torque.Written() && !dj.Preload.Written() && len(dj.Stages) == 0 && !dj.NoValue.Written() {
 			b.Problems.Warn(dj.Mark.At, "no-torque", dj.Mark.Value+" does not say how tight its fasteners become", "torque: 120 N·m", "or stages: [by hand, turn 60°]", "or no-value: spanner tight, if nobody gives one")
 		}
 	}
-}
-
-// torque reads a torque, or one from a least to a greatest, with the same in another
-// unit behind it in a bracket.
-func (b *builder) torque(t source.Text) string {
-	if !t.Written() {
-		return ""
-	}
-	if bare, other, ok := strings.Cut(strings.TrimSuffix(t.Value, ")"), " ("); ok {
-		return b.torqueTwice(t, bare, other)
-	}
-	low, high, err := units.ParseRange(t.Value)
-	if err == nil && low.Unit.Dimension() == units.Torque {
-		return low.Number.Text() + "–" + high.Print()
-	}
-	q, ok := b.Quantity(t, "120 N·m, or 110 to 130 N·m")
-	switch {
-	case !ok:
-		return ""
-	case q.Unit.Dimension() != units.Torque:
-		b.Problems.Add(t.At, "not-a-torque", source.Quote(t.Value)+" is not a torque", "write 120 N·m, or 88 lb-ft")
-		return ""
-	}
-	return q.Print()
-}
-
-// torqueTwice reads a torque told in two units, which must be the same.
-func (b *builder) torqueTwice(t source.Text, bare, other string) string {
-	line, before := t.Value, ""
-	if !strings.Contains(bare, " to ") {
-		before = "about " // makes a limit of one number
-		line = before + line
-	}
-	if _, fault := reading.Parse(line); fault != nil {
-		fault.Offset = max(fault.Offset-len(before), 0)
-		for i := range fault.Help {
-			fault.Help[i] = strings.TrimPrefix(fault.Help[i], before)
-		}
-		b.Fault(t, fault)
-		return ""
-	}
-	at := len([]rune(bare)) + len(" (")
-	one := b.torque(source.Text{Value: bare, At: t.Part(0, len([]rune(bare)))})
-	two := b.torque(source.Text{Value: other, At: t.Part(at, len([]rune(other)))})
-	if one == "" || two == "" {
-		return ""
-	}
-	return one + " (" + two + ")"
 }
 
 // fastenings resolves what a step loosens or tightens: joints by their mark,

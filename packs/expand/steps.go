@@ -156,6 +156,7 @@ func (b *builder) resolveSteps() {
 			b.resolveGuards(st, ds)
 			b.resolveHeats(st, ds)
 			b.resolveLifts(st, ds)
+			b.resolveAlign(st, ds)
 			b.resolveAfter(st, ds)
 		}
 	}

@@ -28,6 +28,7 @@ type Job struct {
 	Spots       []*Spot
 	Sets        []*Set
 	Joints      []*Joint
+	Alignments  []*Alignment
 	Stacks      []*Stack
 	Holds       []*Hold
 	Heats       []*Heat

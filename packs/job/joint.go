@@ -1,6 +1,9 @@
 package job
 
-import "matchmark/packs/source"
+import (
+	"matchmark/packs/joint"
+	"matchmark/packs/source"
+)
 
 // A Joint is a group of fasteners that are loosened and tightened together, at
 // one place.
@@ -17,6 +20,48 @@ type Joint struct {
 	Stages                     []string
 	Lubricant, Pattern, Source string
 	Says                       []Saying // what sources that differ say of the torque
+
+	Spec   joint.Spec // what is written of it, for the calculation
+	Asked  bool       // enough is written that it is meant to be worked out
+	Hole   bool       // something of that cannot be read, which has been told
+	Wrote  Wrote      // where the inputs of Spec and Layout stand
+	Wanted string     // the preload that is wanted in place of a torque, as written
+	Plan   *joint.Plan
+	Layout *joint.Layout
+	// SeenFrom is from where the layout is seen, Clock what is at its top.
+	SeenFrom, Clock string
+
+	Result *joint.Result  // nil where it is not worked out
+	Rounds []joint.Round  // the times that it is gone round
+	Order  *joint.Pattern // nil where it has no layout
+}
+
+// Wrote tells where the inputs of a calculation were written, by their path in the
+// words of its refusals: "friction.source", "feet[1].at".
+type Wrote map[string]source.Pos
+
+// Place is where an input was written: itself, or the nearest that it belongs to.
+func (w Wrote) Place(field string, whole source.Pos) source.Pos {
+	for field != "" {
+		if at, ok := w[field]; ok && !at.IsZero() {
+			return at
+		}
+		i := len(field) - 1
+		for i > 0 && field[i] != '.' && field[i] != '[' {
+			i--
+		}
+		field = field[:i]
+	}
+	return whole
+}
+
+// Count is how many fasteners a joint has.
+func (j *Joint) Count() int {
+	n := 0
+	for _, p := range j.Parts {
+		n += p.Count
+	}
+	return n
 }
 
 // A Fastening is what a step loosens or tightens: a joint, or one part.

@@ -54,6 +54,7 @@ type Step struct {
 	People       int  // how many it takes, 0 if not said
 	Cautions     []*Caution
 	Heats        []*Heat // what is drawn off or put on hot here
+	Align        []*Alignment
 	Hold         *Hold
 	Missed       string
 	Marks        []*Part    // get a mark across their joint
@@ -129,8 +130,8 @@ func (s *Step) BeyondRow() string {
 		return "is done only if, again or later"
 	case s.Hold != nil:
 		return "has a hold"
-	case len(s.Lifts)+len(s.Heats) > 0:
-		return "lifts or heats"
+	case len(s.Lifts)+len(s.Heats)+len(s.Align) > 0:
+		return "lifts, heats or aligns"
 	case len(s.Lock)+len(s.Unlock)+len(s.Permits)+len(s.Open)+len(s.Close) > 0 || s.ToolCount || s.CountAll:
 		return "locks, opens or closes something"
 	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:

@@ -25,6 +25,7 @@ type Index struct {
 	Spots       map[string]*job.Spot
 	Sets        map[string][]*job.Set
 	Joints      map[string][]*job.Joint
+	Alignments  map[string]*job.Alignment
 	Stacks      map[string][]*job.Stack
 	Holds       map[string]*job.Hold
 	Heats       map[string][]*job.Heat

@@ -1,5 +1,6 @@
 // Package plan works out what the sheets print besides what is written: the boxes of
-// readings that are made of others, the sums by hand, the packs of shims.
+// readings that are made of others, the sums by hand, the packs of shims, what a
+// torque does to a bolt, the ladders of alignments.
 package plan
 
 import (
@@ -23,10 +24,12 @@ func Boxes(j *job.Job) source.Problems {
 }
 
 // Work writes the sums that are done by hand at each step, in the order of work, and
-// the tables of shims that go with them.
+// the tables of shims that go with them; and works out joints and alignments.
 func Work(j *job.Job) source.Problems {
 	p := &planner{job: j}
 	p.workOut()
 	p.roundShims()
+	p.joints()
+	p.alignments()
 	return p.problems
 }

@@ -22,7 +22,6 @@ func All(ix *names.Index) {
 	b.checkRoles()
 	b.checkSays()
 	b.checkReadings()
-	b.checkJoints()
 	b.checkInputs()
 	b.checkFaces()
 	if b.Problems.Errors() == 0 {

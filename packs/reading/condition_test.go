@@ -57,6 +57,7 @@ func TestStages(t *testing.T) {
 	for typed, paper := range map[string]string{
 		"30 N·m": "30 N·m", "30 to 35 N·m": "30 – 35 N·m", "20 to 25 lb-ft": "20 – 25 lb-ft", "by hand": "by hand", "slacken all": "slacken all",
 		"back off 15°": "back off 15°", "turn 60°": "turn 60°", "again after 24 h": "again after 24 h", "600 bar": "600 bar", "210 kN": "210 kN", "90 +/- 10 lb-ft": "90 ± 10 lb-ft",
+		"70 %": "70 %", "20 to 30 %": "20 – 30 %", "last round": "last round, until no nut moves", "again after running": "again after running",
 	} {
 		s, fault := ParseStage(typed)
 		if fault != nil {

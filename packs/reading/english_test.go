@@ -17,6 +17,7 @@ var english = [NumWords]string{
 	WordIs: "is", WordIsOver: "is over", WordIsUnder: "is under", WordIsIn: "is in limits", WordIsOut: "is out of limits",
 	WordRounded: "rounded",
 	WordByHand:  "by hand", WordSlackenAll: "slacken all", WordBackOff: "back off", WordTurn: "turn", WordAgainAfter: "again after",
+	WordLastRound: "last round, until no nut moves", WordAgainRunning: "again after running",
 }
 
 // English gives the word in English, "" for Literal.

@@ -22,12 +22,16 @@ const (
 	Turn
 	// AgainAfter repeats the last stage after so many hours, Value.
 	AgainAfter
+	// LastRound goes round in turn at the last torque until no nut moves.
+	LastRound
+	// AgainRunning repeats the last stage when the machine has run.
+	AgainRunning
 )
 
 // A Stage is one stage of a tightening.
 type Stage struct {
 	Kind  StageKind
-	Value units.Quantity  // a torque, force or pressure of Tighten; degrees; hours
+	Value units.Quantity  // a torque, force, pressure or share of the last torque of Tighten; degrees; hours
 	High  *units.Quantity // of Tighten with two ends: the upper one
 	// Within is the tolerance of Tighten to either side of Value, in its unit; nil if
 	// none was written.
@@ -46,12 +50,14 @@ var stageWords = []struct {
 	{"slacken all", SlackenAll, WordSlackenAll, units.NoDimension, "slacken all"},
 	{"back off", BackOff, WordBackOff, units.Angle, "back off 15°"},
 	{"turn", Turn, WordTurn, units.Angle, "turn 60°"},
+	{"last round", LastRound, WordLastRound, units.NoDimension, "last round"},
+	{"again after running", AgainRunning, WordAgainRunning, units.NoDimension, "again after running"},
 	{"again after", AgainAfter, WordAgainAfter, units.Time, "again after 24 h"},
 }
 
 // ParseStage reads one stage: 30 N·m, 30 to 35 N·m, 90 +/- 10 lb-ft, by hand, slacken all, back
-// off 15° or 1/24 turn, turn 60°, again after 24 h. A stage by tensioner is a pressure or a
-// force.
+// off 15° or 1/24 turn, turn 60°, last round, again after 24 h, again after running. A stage
+// by tensioner is a pressure or a force; 70 % is a share of the last torque.
 func ParseStage(text string) (*Stage, *Fault) {
 	c := newCursor(text)
 	s := c.stage()
@@ -109,7 +115,7 @@ func (c *cursor) checkTightening(from int, s *Stage) {
 	text := c.typed(from, c.pos)
 	u := s.Value.Unit
 	switch u.Dimension() {
-	case units.Torque, units.Pressure, units.Force:
+	case units.Torque, units.Pressure, units.Force, units.Ratio:
 	case units.NoDimension:
 		c.stageNoUnit(from, text)
 	case units.Angle:

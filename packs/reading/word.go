@@ -52,6 +52,8 @@ const (
 	WordBackOff    // before an angle
 	WordTurn       // before an angle
 	WordAgainAfter // before hours
+	WordLastRound
+	WordAgainRunning
 	// NumWords is how many words there are, Literal counted.
 	NumWords
 )

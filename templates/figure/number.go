@@ -60,6 +60,9 @@ func Thousands(v float64) string {
 	return s
 }
 
+// Hundredths writes a length to two decimals.
+func Hundredths(v float64) string { return strconv.FormatFloat(v, 'f', 2, 64) }
+
 // Kilowatts is a power; the band is rounded inward.
 func Kilowatts(w heat.Watt, round func(float64) float64) string {
 	kw := float64(w) / 1000

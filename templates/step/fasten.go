@@ -8,6 +8,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/dimension"
+	"matchmark/templates/jointsheet"
 )
 
 // fastenLines are the lines of what a step loosens or tightens, each with a box to
@@ -15,15 +16,26 @@ import (
 func fastenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, f := range st.Loosen {
-		out = append(out, tickLine(c, fastenRuns(c, c.W.Step.Loosen, f, false), c.W.Step.IsLoose, f.At, width))
+		runs := fastenRuns(c, c.W.Step.Loosen, f, false)
+		if f.Joint != nil {
+			if back := jointsheet.Loosening(c, f.Joint); back != "" {
+				runs = append(runs, layout.T(layout.Sub, " · "+back))
+			}
+		}
+		out = append(out, tickLine(c, runs, c.W.Step.IsLoose, f.At, width))
 	}
+	said := map[string]bool{} // of the other places of a joint the same is true
 	for _, f := range st.Tighten {
-		if f.Joint != nil && len(f.Joint.Stages) > 1 {
+		if f.Joint != nil && len(f.Joint.Rounds) > 1 {
 			out = append(out, stageTicks(c, f, width))
 		} else {
 			out = append(out, tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width))
 		}
 		if f.Joint != nil {
+			if !said[f.Joint.Base] {
+				out = append(out, jointsheet.Line(c, f.Joint, width))
+			}
+			said[f.Joint.Base] = true
 			// The sources of a torque that differ are told as those of a limit are.
 			out = append(out, dimension.SourcesDiffer(c, &job.Dim{At: f.At, Says: f.Joint.Says}, width)...)
 		}
@@ -35,9 +47,7 @@ func fastenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 // half of the stages done looks like all of them.
 func stageTicks(c *block.Composer, f job.Fastening, width layout.Mm) layout.Block {
 	row := []layout.Block{c.Words(layout.Sub, c.W.Step.Stages)}
-	for _, s := range f.Joint.Stages {
-		row = append(row, c.Tick(layout.Strong, s, f.At))
-	}
+	row = append(row, jointsheet.Ticks(c, f.Joint)...)
 	return layout.Above(1, c.Para(width, fastenRuns(c, c.W.Step.Tighten, f, true), layout.ParaOpts{Ref: f.At}), block.FlowMiddle(row, width))
 }
 

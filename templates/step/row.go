@@ -5,6 +5,7 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/templates/alignsheet"
 	"matchmark/templates/block"
 	"matchmark/templates/heatsheet"
 	"matchmark/templates/liftsheet"
@@ -112,7 +113,7 @@ func linesBelow(c *block.Composer, st *job.Step, width layout.Mm, beside int) []
 // furtherLines are heats, what guards the step, lifts, what is on for now, what is
 // loosened and tightened, and the small line.
 func furtherLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	out := heatsheet.Lines(c, st, width)
+	out := append(heatsheet.Lines(c, st, width), alignsheet.Lines(c, st, width)...)
 	out = append(out, guardLines(c, st, width)...)
 	out = append(out, liftsheet.Lines(c, st, width)...)
 	out = append(out, forNowLines(c, st, width)...)

@@ -5,6 +5,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/dimension"
+	"matchmark/templates/jointsheet"
 )
 
 // Together is the height up to which a step stays on one page with all its
@@ -42,6 +43,9 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		out = append(out, layout.Piece{Block: c.Caution(n).Tagged(st.At), Gap: gap, KeepNext: true})
 	}
 	out = append(out, layout.Piece{Block: stepRow(c, st), Gap: 1.5})
+	for _, b := range jointsheet.Orders(c, st, c.Span-block.NumberWidth) {
+		out = append(out, layout.Piece{Block: b.At(block.NumberWidth, 0), Gap: 1.5})
+	}
 	for _, b := range noted(c, st) {
 		out = append(out, layout.Piece{Block: b, Gap: 1})
 	}

@@ -22,6 +22,8 @@ type Catalogue struct {
 	Critical   Critical
 	Index      Index
 	Lift       Lift
+	Tightening Tightening
+	Alignment  Alignment
 	Heat       Heat
 	HeatPull   HeatPull
 	HeatOn     HeatOn

@@ -1,0 +1,60 @@
+package align
+
+// The lines that set moves against limits, below those of Ladder
+//
+//	angle on L   a = (near - far) L/(xf - xn)     near, far: what the first and the last
+//	                                              feet still want, xn and xf where they are
+//	offset at x  o = -near + a (x - xn)/L
+//
+// The same as Judge works out: the shaft lies where its feet still want to go, the other
+// way. Derived from a straight shaft.
+
+// The lines of a verdict.
+const (
+	AngleUp       RungCode = MoveRight + 1 + iota // how far the shafts come apart in height on the source's length
+	AngleRight                                    // sideways
+	OffsetAtUp                                    // how far beside each other they lie where the source judges it, in height
+	OffsetAtRight                                 // sideways
+)
+
+// LadderTo gives the lines of Ladder, and below them those that set the moves against
+// limits. The error is Refusals.
+func (s Setup) LadderTo(l Limits) ([]Rung, error) {
+	f, rs := s.read()
+	at := rs.length("limits.at", "place where the offset is judged", l.At, s.Unit)
+	over := rs.positive("limits.over", "length that the angle is told on", l.Over, s.Unit)
+	if len(rs) > 0 {
+		return nil, rs.err()
+	}
+	w := &lines{rungs: f.ladder()}
+	last := len(f.at) - 1
+	between := f.at[last].Sub(f.at[0])
+	for _, way := range []struct{ move, angle, offset RungCode }{{MoveUp, AngleUp, OffsetAtUp}, {MoveRight, AngleRight, OffsetAtRight}} {
+		near, far := w.find(way.move, 0), w.find(way.move, last)
+		angle := w.add(Rung{Code: way.angle, Foot: -1, Terms: []Term{ofRung(near, over, between), ofRung(far, over.Neg(), between)}})
+		w.add(Rung{Code: way.offset, Foot: -1, Terms: []Term{ofRung(near, one.Neg(), one), ofRung(angle, at.Sub(f.at[0]), over)}})
+	}
+	return w.rungs, nil
+}
+
+// find is the line of a code for a foot.
+func (l *lines) find(code RungCode, foot int) int {
+	for i, r := range l.rungs {
+		if r.Code == code && r.Foot == foot {
+			return i
+		}
+	}
+	return -1
+}
+
+// Extended is a result with the lines of a longer ladder worked out as well: those of
+// LadderTo begin with those of Ladder.
+func (res Result) Extended(ladder []Rung) Result {
+	out := res
+	out.Rungs = ladder
+	out.Values = append(res.Values[:0:0], res.Values...)
+	for _, r := range ladder[min(len(res.Values), len(ladder)):] {
+		out.Values = append(out.Values, r.value(nil, out.Values))
+	}
+	return out
+}

@@ -1,0 +1,229 @@
+package alignsheet
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/align"
+	"matchmark/packs/units"
+)
+
+// roleSum is on the lines of the ladder, so that a reader of the page can do the sums.
+const roleSum = "align-sum"
+
+// letter names a line of the ladder: those of the left column first.
+func (s sheet) letter(i int) string {
+	n := 0
+	for k, r := range s.a.Ladder {
+		same := sideways(r.Code) == sideways(s.a.Ladder[i].Code)
+		if same && k < i || !same && sideways(s.a.Ladder[i].Code) {
+			n++
+		}
+	}
+	return string(rune('a' + n))
+}
+
+// formula writes a line as a sum of readings and lines above: bottom − top + 0.06.
+func (s sheet) formula(r align.Rung) string {
+	return s.sum(r, func(t align.Term) string {
+		switch {
+		case t.Reading != nil:
+			name := s.W.Alignment.Clock[t.Reading.At]
+			if t.Reading.Dial == align.FaceOther {
+				name += " (2)"
+			}
+			return name[strings.IndexByte(name, ' ')+1:]
+		case t.Rung >= 0:
+			return s.letter(t.Rung)
+		}
+		return ""
+	})
+}
+
+// worked writes a line with the numbers of the example in place of its terms.
+func (s sheet) worked(i int) string {
+	ex := s.a.Example
+	return s.sum(s.a.Ladder[i], func(t align.Term) string {
+		n := units.Number{}
+		switch {
+		case t.Reading != nil:
+			n = ex.Readings[*t.Reading].Number
+		case t.Rung >= 0:
+			n = s.told(t.Rung)
+		default:
+			return ""
+		}
+		if n.Sign() < 0 {
+			return "(" + n.Print() + ")"
+		}
+		return n.Print()
+	}) + " = " + signed(s.told(i))
+}
+
+// told is what a line of the example comes to: lines on the way with a decimal more
+// than the dials, so that the moves do not carry their rounding.
+func (s sheet) told(i int) units.Number {
+	return s.a.Example.Result.Values[i].Round(s.decimals(s.a.Ladder[i]), units.Nearest)
+}
+
+// decimals is how many decimals the box of a line has.
+func (s sheet) decimals(r align.Rung) int {
+	if last(r.Code) {
+		return s.after()
+	}
+	return s.after() + 1
+}
+
+// last reports whether a line is one that the work is done by.
+func last(c align.RungCode) bool { return c >= align.MoveUp }
+
+// sum writes the terms of a line with their signs and factors; name words a term that
+// is no constant.
+func (s sheet) sum(r align.Rung, name func(align.Term) string) string {
+	var out strings.Builder
+	for i, t := range r.Terms {
+		sign := t.Times.Sign()
+		if n := name(t); n == "" {
+			constant := t.Times.Quo(t.Over)
+			if constant.Sign() == 0 {
+				continue
+			}
+			put(&out, i, constant.Sign(), units.Exact(constant.Abs().Rat(), s.after()).Print())
+			continue
+		} else {
+			put(&out, i, sign, n+factor(t.Times.Abs(), t.Over))
+		}
+	}
+	return out.String()
+}
+
+// put adds a term with its sign.
+func put(out *strings.Builder, i, sign int, text string) {
+	switch {
+	case sign < 0 && i == 0:
+		out.WriteString("−")
+	case sign < 0:
+		out.WriteString(" − ")
+	case i > 0:
+		out.WriteString(" + ")
+	}
+	out.WriteString(text)
+}
+
+// factor is what a term is multiplied by: × 420/200, ÷ 2, nothing.
+func factor(times, over units.Number) string {
+	one := units.Whole(1)
+	switch {
+	case times.Cmp(over) == 0:
+		return ""
+	case times.Cmp(one) == 0:
+		return " ÷ " + over.Print()
+	case over.Cmp(one) == 0:
+		return " × " + times.Print()
+	}
+	return " × " + times.Print() + "/" + over.Print()
+}
+
+// rungWords say what a line gives.
+func (s sheet) rungWords(r align.Rung) string {
+	w, of := s.W, s.W.Alignment.Dial[r.Dial]
+	switch {
+	case r.Foot >= 0 && r.Foot < len(s.a.Setup.Feet):
+		of = s.a.Setup.Feet[r.Foot].Name
+	case r.Code == align.AngleUp || r.Code == align.AngleRight:
+		of = print(s.a.Limits.Over)
+	case r.Code == align.OffsetAtUp || r.Code == align.OffsetAtRight:
+		of = print(s.a.Limits.At)
+	}
+	text := w.Alignment.Rung[r.Code].With(of)
+	for _, t := range r.Terms {
+		switch {
+		case t.Reading == nil && t.Rung < 0 && t.Target:
+			text += " " + w.Alignment.Target
+		case t.Reading == nil && t.Rung < 0 && t.Times.Sign() != 0:
+			text += " " + w.Alignment.TwiceSag
+		}
+	}
+	switch r.Code {
+	case align.MoveUp:
+		text += ": " + w.Alignment.RaiseIf
+	case align.MoveRight:
+		text += ": " + w.Alignment.RightIf
+	}
+	return text
+}
+
+// sideways reports whether a line belongs to the moves to the right.
+func sideways(c align.RungCode) bool {
+	switch c {
+	case align.OffsetRight, align.FaceRight, align.MoveRight, align.AngleRight, align.OffsetAtRight:
+		return true
+	}
+	return false
+}
+
+// ladder sets the lines in two columns, up and down on the left, sideways on the
+// right, each with its box.
+func (s sheet) ladder() layout.Block {
+	const gap layout.Mm = 6
+	width := (s.Span - gap) / 2
+	var cols [2][]layout.Block
+	cols[0] = append(cols[0], s.columnTitle(s.W.Alignment.UpTitle, width))
+	cols[1] = append(cols[1], s.columnTitle(s.W.Alignment.RightTitle, width))
+	for i, r := range s.a.Ladder {
+		k := 0
+		if sideways(r.Code) {
+			k = 1
+		}
+		cols[k] = append(cols[k], s.rung(i, r, width))
+	}
+	left, right := layout.Above(layout.GapY, cols[0]...), layout.Above(layout.GapY, cols[1]...)
+	return layout.Beside(gap, left.Fill(width, left.H, 0, 0), right)
+}
+
+func (s sheet) columnTitle(text string, width layout.Mm) layout.Block {
+	return s.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: s.a.At})
+}
+
+// rung is one line: its letter and sum, what it gives, and the box.
+func (s sheet) rung(i int, r align.Rung, width layout.Mm) layout.Block {
+	box := s.Value(layout.Number{Before: s.before(), After: s.decimals(r), Sign: true, Ref: s.a.At})
+	runs := []layout.Run{layout.T(layout.Strong, s.W.Alignment.Line.With(s.letter(i), s.formula(r)))}
+	text := layout.Above(0.2, s.Para(width-box.W-2, runs, layout.ParaOpts{Ref: s.a.At, Role: roleSum}),
+		s.Para(width-box.W-2, []layout.Run{layout.T(layout.Caption, s.rungWords(r))}, layout.ParaOpts{Ref: s.a.At}))
+	row := layout.Middle(2, text.Fill(width-box.W-2, text.H, 0, 0), box)
+	if last(r.Code) && r.Code <= align.MoveRight {
+		row = row.Under(layout.Drawn(width, row.H, layout.Item{X: -1.2, Y: -0.8, Shape: layout.Rect{W: width + 2.4, H: row.H + 1.6, Weight: layout.Heavy}}))
+	}
+	return row
+}
+
+// example does the ladder for readings that are made up.
+func (s sheet) example() []layout.Block {
+	w, ex := s.W, s.a.Example
+	var lines []layout.Block
+	for _, d := range s.a.Setup.Dials() {
+		var four []string
+		for _, at := range clock {
+			four = append(four, w.Alignment.Clock[at]+" "+signed(ex.Readings[align.Reading{Dial: d, At: at}].Number))
+		}
+		lines = append(lines, s.line(layout.Body, w.Alignment.Dial[d]+": "+strings.Join(four, ", ")))
+	}
+	const gap layout.Mm = 6
+	width := (s.Span - gap) / 2
+	var cols [2][]layout.Block
+	for i, r := range s.a.Ladder {
+		k := 0
+		if sideways(r.Code) {
+			k = 1
+		}
+		runs := []layout.Run{layout.T(layout.Body, w.Alignment.Line.With(s.letter(i), s.worked(i)))}
+		cols[k] = append(cols[k], s.Para(width, runs, layout.ParaOpts{Ref: s.a.At, Hang: 5, Role: "align-example"}))
+	}
+	left, right := layout.Above(0.3, cols[0]...), layout.Above(0.3, cols[1]...)
+	lines = append(lines, layout.Beside(gap, left.Fill(width, left.H, 0, 0), right))
+	return []layout.Block{layout.Above(1.2, s.Heading(w.Alignment.ExampleTitle), layout.Above(0.6, lines...))}
+}
+
+// clock are the places of a dial in the order in which they are read.
+var clock = []align.Clock{align.Top, align.Right, align.Bottom, align.Left}

@@ -1,0 +1,97 @@
+package jointsheet
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/joint"
+	"matchmark/templates/block"
+	"matchmark/templates/picture"
+)
+
+// Measures of the drawing in a step: it stands there to be looked at from the
+// machine, and in full on the sheet.
+const (
+	stepWide layout.Mm = 120
+	stepHigh layout.Mm = 46
+	stepMost layout.Mm = 74 // where the numbers do not go into less
+)
+
+// backward reports whether it matters in which order a joint is loosened: all but what
+// goes in turn, and what has too few to have an order.
+func backward(j *job.Joint) bool {
+	return j.Order != nil && j.Layout != nil && j.Layout.Method != joint.InTurn && len(j.Order.Order) > 2
+}
+
+// lastNumber is the number of the fastener that is tightened last.
+func lastNumber(j *job.Joint) string { return strconv.Itoa(len(j.Order.Order)) }
+
+// Loosening is what a step that loosens a joint says of the order, empty where none
+// matters.
+func Loosening(c *block.Composer, j *job.Joint) string {
+	if !backward(j) {
+		return ""
+	}
+	return c.W.Tightening.LooseOnSheet.With(lastNumber(j), c.Page("joint "+j.Mark))
+}
+
+// Line is what stands in a step below a joint that is tightened there: what it comes
+// to, and the page of its ticks.
+func Line(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
+	text := c.W.Tightening.OnSheet.With(c.Page("joint " + j.Mark))
+	if t := toldOf(j); t[joint.ToldPreload] != "" && t[joint.ToldShare] != "" {
+		text = c.W.Tightening.Presses.With(t[joint.ToldPreload]) + " " + c.W.Tightening.Share.With(t[joint.ToldShare], t[joint.ToldStress], t[joint.ToldProofStress]) + " " + capitalized(text)
+	}
+	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: j.At})
+}
+
+// Orders are the drawings of the joints that a step tightens, those of one mark once,
+// as rows of a width. One in which the order does not matter has none.
+func Orders(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	const gap, aside layout.Mm = 6, 38
+	var joints []*job.Joint
+	var pics []layout.Block
+	drawn := map[string]bool{}
+	for _, f := range st.Tighten {
+		if f.Joint == nil || drawn[f.Joint.Base] || !backward(f.Joint) {
+			continue
+		}
+		drawn[f.Joint.Base] = true
+		pic := picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), stepHigh)
+		if pic.Empty() {
+			pic = picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), stepMost)
+		}
+		if !pic.Empty() {
+			joints, pics = append(joints, f.Joint), append(pics, pic)
+		}
+	}
+	var row, rows []layout.Block
+	used := layout.Mm(0)
+	for i, pic := range pics {
+		j, side := joints[i], aside
+		if len(pics) == 1 {
+			side = width - pic.W - 4
+		}
+		name := c.Para(side, []layout.Run{{Text: j.Base, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+j.What)}, layout.ParaOpts{Ref: j.At})
+		one := layout.Middle(4, pic, layout.Above(0.8, name, captions(c, j, side, false)))
+		if len(row) > 0 && used+one.W > width {
+			rows = append(rows, layout.Beside(gap, row...))
+			row, used = nil, 0
+		}
+		row, used = append(row, one), used+one.W+gap
+	}
+	if len(row) > 0 {
+		rows = append(rows, layout.Beside(gap, row...))
+	}
+	return rows
+}
+
+// Ticks are the boxes of the rounds of a joint in a step, in a row.
+func Ticks(c *block.Composer, j *job.Joint) []layout.Block {
+	var out []layout.Block
+	for _, r := range j.Rounds {
+		out = append(out, c.Tick(layout.Strong, roundWords(c, j, r), j.At))
+	}
+	return out
+}

@@ -1,0 +1,177 @@
+package jointsheet
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/picture"
+)
+
+// Sheet sets the tightening sheet. Joints of one mark that are alike at all their
+// places are told once, each place with its own ticks.
+func Sheet(c *block.Composer) []layout.Piece {
+	var out []layout.Piece
+	for i, g := range groups(c.Job) {
+		ps := pieces(c, g)
+		for k := range ps {
+			ps[k].Group = i + 1
+		}
+		out = append(out, ps...)
+	}
+	if len(out) == 0 {
+		return nil
+	}
+	return append([]layout.Piece{c.RuleLine(c.W.Tightening.Rule)}, out...)
+}
+
+// groups are the joints that the job tightens, those of one mark together where they
+// are alike.
+func groups(jb *job.Job) [][]*job.Joint {
+	tightened := map[*job.Joint]bool{}
+	for _, s := range jb.Sections {
+		for _, st := range s.Steps {
+			for _, f := range st.Tighten {
+				if f.Joint != nil {
+					tightened[f.Joint] = true
+				}
+			}
+		}
+	}
+	var out [][]*job.Joint
+next:
+	for _, j := range jb.Joints {
+		if !tightened[j] {
+			continue
+		}
+		for i, g := range out {
+			if k := g[0]; k.Base == j.Base && k.Torque == j.Torque && k.Wanted == j.Wanted && k.Count() == j.Count() && k.What == j.What {
+				out[i] = append(out[i], j)
+				continue next
+			}
+		}
+		out = append(out, []*job.Joint{j})
+	}
+	return out
+}
+
+// pieces set one joint, at all its places.
+func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
+	j := g[0]
+	head := heading(c, g)
+	group := layout.Piece{Block: anchored(head, g), Gap: 4, KeepNext: true, Title: j.Base + "  " + j.What, Level: 1}
+	out := []layout.Piece{group}
+	add := func(gap layout.Mm, blocks ...layout.Block) {
+		for _, b := range blocks {
+			if !b.Empty() {
+				out = append(out, layout.Piece{Block: b, Gap: gap, Under: []*layout.Block{&head}})
+			}
+		}
+	}
+	const facts, gap layout.Mm = 86, 5
+	pic := picture.Order(c.Setter, c.W, j, c.Span-facts-gap, orderHeight)
+	text := func(width layout.Mm) layout.Block { return layout.Above(0.8, factLines(c, j, width)...) }
+	switch wide := picture.Order(c.Setter, c.W, j, c.Span, orderHeight); {
+	case pic.Empty() && wide.Empty():
+		add(1, listed(c, j), text(c.Span))
+	case pic.Empty() || wide.W > 1.3*pic.W && wide.H > 1.3*pic.H:
+		add(1, wide, captions(c, j, c.Span, true), text(c.Span))
+	default:
+		left := layout.Above(1, pic.Center(c.Span-facts-gap), captions(c, j, c.Span-facts-gap, true))
+		add(1, layout.Beside(gap, left, text(facts)))
+	}
+	for _, b := range workings(c, j) {
+		add(0.8, b)
+	}
+	add(2, roundNotes(c, j))
+	if len(g) > 1 {
+		add(3, placeTicks(c, g)...)
+	} else {
+		add(3, ticks(c, j)...)
+	}
+	return out
+}
+
+// orderHeight is the most height of a drawing on the sheet.
+const orderHeight layout.Mm = 72
+
+// anchored is a heading by which every joint of a group is found.
+func anchored(b layout.Block, g []*job.Joint) layout.Block {
+	for _, j := range g {
+		b = b.Anchored("joint " + j.Mark)
+	}
+	return b
+}
+
+// heading names a joint and the steps that turn it, and is drawn again on each page.
+func heading(c *block.Composer, g []*job.Joint) layout.Block {
+	var tight, loose []*job.Step
+	for _, s := range c.Job.Sections {
+		for _, st := range s.Steps {
+			if turns(st.Tighten, g) {
+				tight = append(tight, st)
+			}
+			if turns(st.Loosen, g) {
+				loose = append(loose, st)
+			}
+		}
+	}
+	var at []string
+	if len(tight) > 0 {
+		at = append(at, c.W.Tightening.TightenedAt.With(c.StepRefs(tight)))
+	}
+	if len(loose) > 0 {
+		at = append(at, c.W.Tightening.LoosenedAt.With(c.StepRefs(loose)))
+	}
+	name := "▶ " + g[0].Base + "  " + g[0].What
+	if len(g) == 1 && g[0].Place.Label != "" {
+		name = "▶ " + g[0].Mark + "  " + g[0].What
+	}
+	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Body, "  ("+c.W.Common.Pieces(g[0].Count())+")"), layout.T(layout.Sub, "   "+strings.Join(at, " · "))}
+	return layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: g[0].At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+}
+
+// turns reports whether a list of fastenings has one of some joints in it.
+func turns(fs []job.Fastening, g []*job.Joint) bool {
+	return slices.ContainsFunc(fs, func(f job.Fastening) bool { return f.Joint != nil && slices.Contains(g, f.Joint) })
+}
+
+// listed is the order by the numbers of the places, where they lie too close to be
+// drawn.
+func listed(c *block.Composer, j *job.Joint) layout.Block {
+	if j.Order == nil || len(j.Order.Order) < 2 {
+		return layout.Block{}
+	}
+	var all []string
+	for _, n := range j.Order.Order {
+		all = append(all, strconv.Itoa(n))
+	}
+	text := c.W.Tightening.PlacesListed + " " + c.W.Tightening.PlaceList.With(strings.Join(all, ", "))
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: j.At})
+}
+
+// captions say how the drawing is read, and on the sheet how it is loosened.
+func captions(c *block.Composer, j *job.Joint, width layout.Mm, sheet bool) layout.Block {
+	if j.Order == nil {
+		return layout.Block{}
+	}
+	w := c.W
+	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Tightening.OrderNumber)}, layout.ParaOpts{Ref: j.At})}
+	var more []string
+	if j.SeenFrom != "" {
+		more = append(more, w.Tightening.SeenFrom.With(j.SeenFrom))
+	}
+	if j.Clock != "" {
+		more = append(more, w.Tightening.ClockIs.With(j.Clock))
+	}
+	if sheet && backward(j) {
+		more = append(more, w.Tightening.Backward.With(lastNumber(j)))
+	}
+	if len(more) > 0 {
+		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(more, " "))}, layout.ParaOpts{Ref: j.At}))
+	}
+	return layout.Above(0.5, lines...)
+}

@@ -1,0 +1,291 @@
+package jointsheet
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/joint"
+	"matchmark/packs/units"
+	"matchmark/templates/block"
+	"matchmark/templates/figure"
+)
+
+// Measures of the table of ticks: its rows are as high as a pen in a glove needs.
+const (
+	tickRow   layout.Mm = 9.2
+	orderCol  layout.Mm = 11
+	roundCol  layout.Mm = 17
+	narrowCol layout.Mm = 12.5 // where two tables go beside each other for it
+	tableGap  layout.Mm = 5
+	mostRows  int       = 16 // of one table; more go into another
+)
+
+// StageWords words one round of a tightening: how tight, and where it goes on by an
+// angle how far.
+func StageWords(c *block.Composer, r joint.Round) string {
+	w := c.W
+	set := ""
+	if r.Setting != nil {
+		set = settingPrint(r.Setting)
+	}
+	switch r.Kind {
+	case joint.Tighten:
+		return w.Tightening.Stage[r.Kind].With(set)
+	case joint.Turn, joint.BackOff:
+		angle := units.Quantity{Number: units.Whole(int64(r.Angle)), Unit: units.Degree}
+		return w.Tightening.Stage[r.Kind].With(angle.Print())
+	case joint.LastRound, joint.AgainRunning:
+		return w.Tightening.Stage[r.Kind].With(set)
+	}
+	return w.Tightening.Stage[r.Kind].With()
+}
+
+// roundWords words one round of a joint; those that come again after a time name it.
+func roundWords(c *block.Composer, j *job.Joint, r joint.Round) string {
+	if h := hoursOf(j, r); h != "" && r.Setting != nil {
+		return c.W.Tightening.Stage[r.Kind].With(settingPrint(r.Setting), h)
+	}
+	return StageWords(c, r)
+}
+
+// roundHead is the head of the column of one round: how tight in both units, which
+// way round.
+func roundHead(c *block.Composer, j *job.Joint, r joint.Round, width layout.Mm) layout.Block {
+	w := c.W
+	style := layout.SubBold
+	if width < roundCol-2 {
+		style = layout.Caption.With(layout.Bold)
+	}
+	var lines []layout.Block
+	line := func(st layout.Style, text string) {
+		if text != "" {
+			lines = append(lines, c.Para(width, []layout.Run{layout.T(st, breakable(text))}, layout.ParaOpts{Ref: j.At}))
+		}
+	}
+	head := w.Tightening.Head[r.Kind]
+	if head == "" {
+		line(style, roundWords(c, j, r))
+	} else {
+		line(style, head)
+		if r.Setting != nil {
+			line(style, settingPrint(r.Setting))
+		}
+	}
+	if r.Setting != nil {
+		line(layout.Caption, strings.TrimSpace(inBoth("", r.Setting)))
+	}
+	if h := hoursOf(j, r); h != "" {
+		line(layout.Caption, w.Tightening.After.With(h))
+	}
+	if r.Travel > 0 {
+		line(layout.Caption, w.Tightening.Moves.With(figure.Hundredths(float64(r.Travel))+figure.NBSP+units.Millimetre.Print()))
+	}
+	if r.Way == joint.Backward {
+		line(layout.Caption, w.Tightening.Way[r.Way])
+	}
+	return layout.Above(0.3, lines...)
+}
+
+// roundNotes say of a round that goes another way how it goes; empty where none does.
+func roundNotes(c *block.Composer, j *job.Joint) layout.Block {
+	var out []string
+	for _, r := range j.Rounds {
+		if r.Way == joint.Around {
+			out = append(out, capitalized(c.W.Tightening.RoundNote.With(StageWords(c, r), c.W.Tightening.Way[r.Way])))
+		}
+	}
+	if len(out) == 0 {
+		return layout.Block{}
+	}
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " "))}, layout.ParaOpts{Ref: j.At})
+}
+
+// hoursOf is how long after a round comes again, empty for all others.
+func hoursOf(j *job.Joint, r joint.Round) string {
+	if r.Kind != joint.AgainAfter || r.Stage < 0 || r.Stage >= len(j.Spec.Stages) || j.Spec.Stages[r.Stage].Hours == nil {
+		return ""
+	}
+	return j.Spec.Stages[r.Stage].Hours.Print()
+}
+
+// ticks set the tables of ticks of a joint with the boxes of who did it.
+func ticks(c *block.Composer, j *job.Joint) []layout.Block {
+	n, col := j.Count(), roundCol
+	rounds := roundsOf(j)
+	width := func() layout.Mm { return orderCol + col*layout.Mm(len(rounds)) }
+	if n > mostRows/2 && 2*width()+tableGap > c.Span && 2*(orderCol+narrowCol*layout.Mm(len(rounds)))+tableGap <= c.Span {
+		col = narrowCol
+	}
+	across := max(int((c.Span+tableGap)/(width()+tableGap)), 1)
+	beside := signBoxes(c, j, 2)
+	var out []layout.Block
+	for from := 0; from < n; {
+		rows := min((n-from+across-1)/across, mostRows)
+		if n <= mostRows/2 && width()+tableGap+beside.W <= c.Span {
+			rows = n // stands beside the boxes
+		}
+		var tables []layout.Block
+		for k := 0; k < across && from < n; k++ {
+			to := min(from+rows, n)
+			tables = append(tables, tickTable(c, j, rounds, col, from, to))
+			from = to
+		}
+		out = append(out, layout.Beside(tableGap, tables...))
+	}
+	if len(out) == 0 {
+		return []layout.Block{signRow(c, j)}
+	}
+	last := out[len(out)-1]
+	if last.W+tableGap+beside.W <= c.Span {
+		out[len(out)-1] = layout.Beside(tableGap, last, beside)
+		return out
+	}
+	out[len(out)-1] = layout.Above(layout.GapY, last, signRow(c, j))
+	return out
+}
+
+// placeTicks set the ticks of a joint at each of its places, as many beside each other
+// as there is room for.
+func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
+	if len(g) > 2 && g[0].Count() <= fewBolts && g[0].Spec.BreaksLoose == nil {
+		return []layout.Block{placeTable(c, g)}
+	}
+	var small, out []layout.Block
+	for _, j := range g {
+		mark := c.Line(0, []layout.Run{{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}}, layout.ParaOpts{Ref: j.At})
+		label := layout.Middle(2, mark, c.Words(layout.Strong, j.Place.Name))
+		n, table := j.Count(), layout.Block{}
+		if n > 0 && n <= mostRows {
+			table = tickTable(c, j, roundsOf(j), roundCol, 0, n)
+		}
+		boxes := signBoxes(c, j, 1)
+		if boxes.H > table.H {
+			boxes = signBoxes(c, j, 2)
+		}
+		one := layout.Above(1, label, layout.Beside(tableGap, table, boxes))
+		if table.Empty() || one.W > c.Span {
+			out = append(out, layout.Above(1, append([]layout.Block{label}, ticks(c, j)...)...))
+			continue
+		}
+		small = append(small, one)
+	}
+	const gap = 2 * layout.GapX
+	var row []layout.Block
+	used := layout.Mm(0)
+	for _, b := range small {
+		if used > 0 && used+b.W > c.Span {
+			out = append(out, layout.Beside(gap, row...))
+			row, used = nil, 0
+		}
+		row, used = append(row, b), used+b.W+gap
+	}
+	if len(row) > 0 {
+		out = append(out, layout.Beside(gap, row...))
+	}
+	return out
+}
+
+// fewBolts is up to how many fasteners the places of a joint are rows of one table.
+const fewBolts = 2
+
+// placeTable is one table for a joint of few fasteners at many places: a row a
+// fastener, with cells to write in for who did it with what.
+func placeTable(c *block.Composer, g []*job.Joint) layout.Block {
+	const signs layout.Mm = 22
+	w := c.W
+	rounds := roundsOf(g[0])
+	head := func(text string, width layout.Mm) layout.Block {
+		return c.Para(width-2, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{Ref: g[0].At})
+	}
+	rest := c.Span - orderCol - roundCol*layout.Mm(len(rounds)) - 3*signs
+	t := layout.Table{PadX: 1, PadY: 0.8, Grid: true, MinH: tickRow}
+	t.Columns = []layout.Column{{Width: rest, Head: head(w.Tightening.WhereColumn, rest)}, {Width: orderCol, Head: head(w.Tightening.OrderColumn, orderCol)}}
+	for _, r := range rounds {
+		t.Columns = append(t.Columns, layout.Column{Width: roundCol, Head: tickHead(c, g[0], r, roundCol)})
+	}
+	for _, text := range []string{w.Tightening.ToolAndDate, w.Tightening.FinalBy, w.Tightening.CheckedBy} {
+		t.Columns = append(t.Columns, layout.Column{Width: signs, Head: head(text, signs)})
+	}
+	var rows []layout.Row
+	for _, j := range g {
+		for i := range max(j.Count(), 1) {
+			where := layout.Block{}
+			if i == 0 {
+				where = c.Para(rest-2, []layout.Run{{Text: j.Mark, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Sub, " "+j.Place.Name)}, layout.ParaOpts{Ref: j.At})
+			}
+			cells := []layout.Block{where, c.Words(layout.Strong, strconv.Itoa(i+1)).Center(orderCol - 2)}
+			for range rounds {
+				cells = append(cells, c.Tick(layout.Sub, "", j.At).Center(roundCol-2))
+			}
+			rows = append(rows, layout.Row{Cells: cells, Middle: true, Ref: j.At})
+		}
+	}
+	return t.Block(rows)
+}
+
+// tickHead is the head of a column of ticks.
+func tickHead(c *block.Composer, j *job.Joint, r joint.Round, col layout.Mm) layout.Block {
+	if r.Kind == joint.Tighten && r.Setting == nil {
+		return c.Words(layout.Sub, c.W.Step.IsTight)
+	}
+	return roundHead(c, j, r, col-2)
+}
+
+// roundsOf are the rounds of a joint; one that says nothing is tightened once.
+func roundsOf(j *job.Joint) []joint.Round {
+	if len(j.Rounds) > 0 {
+		return j.Rounds
+	}
+	return []joint.Round{{Stage: -1}}
+}
+
+// tickTable is the table of some fasteners by their place in the order.
+func tickTable(c *block.Composer, j *job.Joint, rounds []joint.Round, col layout.Mm, from, to int) layout.Block {
+	t := layout.Table{PadX: 1, PadY: 0.8, Grid: true, MinH: tickRow}
+	t.Columns = append(t.Columns, layout.Column{Width: orderCol, Head: c.Words(layout.Caption, c.W.Tightening.OrderColumn)})
+	for _, r := range rounds {
+		t.Columns = append(t.Columns, layout.Column{Width: col, Head: tickHead(c, j, r, col)})
+	}
+	var rows []layout.Row
+	for i := from; i < to; i++ {
+		cells := []layout.Block{c.Words(layout.Strong, strconv.Itoa(i+1)).Center(t.Room(0))}
+		for k := range rounds {
+			cells = append(cells, c.Tick(layout.Sub, "", j.At).Center(t.Room(k+1)))
+		}
+		rows = append(rows, layout.Row{Cells: cells, Middle: true, Ref: j.At})
+	}
+	return t.Block(rows)
+}
+
+// signs are the boxes of who tightened with what, and who checked.
+func signs(c *block.Composer, j *job.Joint) []layout.Block {
+	w := c.W
+	out := []layout.Block{
+		c.WideBox(layout.RoleWords, 34, 1, w.Tightening.ToolNo, j.At), c.Box(layout.RoleDate, w.Tightening.Calibrated, j.At),
+		c.WideBox(layout.RoleInitials, 34, 1, w.Tightening.FinalBy, j.At), c.WideBox(layout.RoleInitials, 34, 1, w.Tightening.CheckedBy, j.At),
+	}
+	if j.Spec.BreaksLoose != nil {
+		out = append(out, c.WideBox(layout.RoleWords, 34, 1, w.Tightening.BelowIt, j.At))
+	}
+	return out
+}
+
+// breakable lets a line end between a number and its unit, in the head of a column.
+func breakable(text string) string { return strings.ReplaceAll(text, "\u00a0", " ") }
+
+// signBoxes set them below each other, so many in a row.
+func signBoxes(c *block.Composer, j *job.Joint, across int) layout.Block {
+	all := signs(c, j)
+	var rows []layout.Block
+	for i := 0; i < len(all); i += across {
+		rows = append(rows, layout.Beside(layout.GapX, all[i:min(i+across, len(all))]...))
+	}
+	return layout.Above(layout.GapY, rows...)
+}
+
+// signRow sets them beside each other.
+func signRow(c *block.Composer, j *job.Joint) layout.Block {
+	return block.FlowRow(signs(c, j), c.Span)
+}

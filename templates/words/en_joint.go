@@ -1,0 +1,44 @@
+package words
+
+import "matchmark/packs/joint"
+
+// englishTightening are the words of Tightening in English.
+var englishTightening = Tightening{
+	Title: "Tightening", Rule: "Tick each fastener in each round as it is done. A round that was broken off is begun again from its first fastener.",
+
+	TightenedAt: "tightened at %s", LoosenedAt: "loosened at %s", OnSheet: "order, ticks and working: tightening sheet p. %s",
+	LooseOnSheet: "backward: from number %s down to 1, see p. %s",
+
+	OrderNumber: "The number in a circle is when its fastener is tightened: 1 first. It is no name and stands on no part.",
+	ClockTop:    "12 o'clock", Top: "top", PlacesListed: "The places lie too close to draw the order.",
+	Scale: "To scale 1 : %s.", SeenFrom: "Seen from %s.", ClockIs: "The black mark at the top: %s.",
+	Backward: "Loosen backward, number %s first and number 1 last, a little each round.", PlaceList: "Order by the numbers of the places: %s.",
+
+	Lubricant: "Threads and faces", NewAlways: "New ones every time", ForNow: "For a while before the last torque",
+	BreaksLoose: "Each must break loose with at least", BelowIt: "those that did not",
+	Class: "class %s (%s)", Grade: "%s (%s)", Proof: "proof stress %s (%s)", NutFactor: "nut factor %s (%s)", Torque: "Torque %s", WrenchFor: "Set the wrench to %s: worked out for %s.",
+	TensionerIs: "Tensioner: area %s, %s % of the pull stays (%s).", PlanIs: "Stages: plan \"%s\", %s.",
+
+	Presses: "Each then presses with about %s.", ToldPull: "The tensioner pulls with %s.",
+	Scatter: "One bolt may be as low as %s and as high as %s: a wrench feels friction, not pull (%s % to either side, %s).", ScatterPull: "One bolt may be as low as %s and as high as %s (%s % to either side, %s).", Together: "All %s together press with at least %s.",
+	Share: "That is %s of what the bolt may carry: %s, and its proof stress is %s.", ShareHigh: "With the scatter all one way: %s.",
+	HoldsThat: "proof load %s each",
+	NotWorked: "What the torque does to the bolt is not worked out: class and friction are not told.", LookAt: "LOOK AT",
+
+	Stage: map[joint.StageKind]Sentence{
+		joint.Tighten: "%s", joint.ByHand: "by hand", joint.Turn: "turn on %s", joint.BackOff: "back off %s", joint.SlackenAll: "slacken all",
+		joint.LastRound: "last round, %s", joint.AgainAfter: "again %s after %s", joint.AgainRunning: "again %s when the machine has run",
+	},
+	Head:  map[joint.StageKind]string{joint.LastRound: "last round", joint.AgainAfter: "again", joint.AgainRunning: "again"},
+	After: "after %s", RoundNote: "%s: %s.",
+	Way:   map[joint.Way]string{joint.InPattern: "in order", joint.Backward: "backward", joint.Around: "in turn round the joint, until no nut moves"},
+	Moves: "nut moves %s",
+
+	OrderColumn: "order", WhereColumn: "where", ToolAndDate: "tool no., calibrated until", ToolNo: "tool no.", Calibrated: "calibrated until", FinalBy: "final by", CheckedBy: "checked by",
+
+	WorkedOut: "Worked out: ", Assumptions: "Counted with: ", Planning: "Planning figures; the maker's sheet rules.",
+	Assumes: map[joint.Assumption]string{
+		joint.TensionOnly: "pull alone, no twist or bending of the shank", joint.AllAlike: "all fasteners rub alike",
+		joint.NoNeighbour: "nothing lost when the next one is tightened", joint.RoomTemperature: "parts at room temperature",
+	},
+}
