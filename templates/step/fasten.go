@@ -10,13 +10,19 @@ import (
 	"matchmark/templates/dimension"
 )
 
-// fastenLines are the lines of what a step loosens or tightens, each with a box to
-// tick: a joint that is half tight at the end of a shift must show on paper.
-func fastenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+// loosenLines are the lines of what a step loosens, each with a box to tick: a joint
+// that is half loose at the end of a shift must show on paper.
+func loosenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, f := range st.Loosen {
 		out = append(out, tickLine(c, fastenRuns(c, c.W.Step.Loosen, f, false), c.W.Step.IsLoose, f.At, width))
 	}
+	return out
+}
+
+// tightenLines are the lines of what a step tightens, with a box to tick or one a stage.
+func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
 	for _, f := range st.Tighten {
 		if f.Joint != nil && len(f.Joint.Stages) > 1 {
 			out = append(out, stageTicks(c, f, width))
@@ -98,18 +104,23 @@ func tickLine(c *block.Composer, runs []layout.Run, tick string, at layout.Ref, 
 	return layout.Beside(textGap, line, box)
 }
 
-// forNowLines are the lines of what is on for a while: fitted for now, taken out
-// again, left out.
-func forNowLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	var out []layout.Block
-	line := func(verb string, ms []*job.Move) {
-		if len(ms) > 0 {
-			runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms))}
-			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At}))
+// forNowLines are the lines of what is on for a while under one verb: fitted for now,
+// taken out again, left out.
+func forNowLines(c *block.Composer, st *job.Step, v job.Verb, width layout.Mm) []layout.Block {
+	line := func(verb string, ms []*job.Move) []layout.Block {
+		if len(ms) == 0 {
+			return nil
 		}
+		runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms))}
+		return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At})}
 	}
-	line(c.W.Step.TakeOut, st.TakeOut)
-	line(c.W.Step.ForNow, st.ForNow)
+	switch v {
+	case job.DoTakeOut:
+		return line(c.W.Step.TakeOut, st.TakeOut)
+	case job.DoFitForNow:
+		return line(c.W.Step.ForNow, st.ForNow)
+	}
+	var out []layout.Block
 	for _, l := range st.LeftOut {
 		p := l.Part
 		later := ""
