@@ -28,17 +28,22 @@ func workOf(sides []Side) *job.Working {
 // frame.
 const tallFrame layout.Mm = 140
 
-// handBlocks sets a dimension that is worked out by hand, over the whole width: its
-// head, the sums for its limits, its own sum or its shims, the verdict. What is too
-// tall for one frame goes on in a second, between two sums.
+// handBlocks sets a dimension that is worked out by hand: its head, the sums for its
+// limits, its own sum or its shims, the verdict below or in a column on the right,
+// whichever takes less height. What is too tall for one frame goes on in a second,
+// between two sums.
 func handBlocks(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) []layout.Block {
 	width := c.Span - balloonW - 2*block.CellPad
-	parts := []layout.Block{handHead(c, d, back, note, width)}
-	parts = append(parts, limitLadders(c, d, *workOf(sides), width)...)
-	boxes := handBoxes(c, d, sides, width)
-	last := len(boxes) - 1
-	parts = append(parts, boxes[:last]...)
-	parts = append(parts, layout.Above(layout.GapY, verdict(c, d, sides, back, width, boxes[last]), extraBoxes(c, d, sides, width, true)))
+	parts := handParts(c, d, sides, back, note, width)
+	last := len(parts) - 1
+	parts[last] = layout.Above(layout.GapY, verdict(c, d, sides, back, width, parts[last]), extraBoxes(c, d, sides, width, true))
+	rest := width - leastReason - layout.GapX
+	narrow := append(handParts(c, d, sides, back, note, rest), extraBoxes(c, d, sides, rest, true))
+	aside := verdictAside(c, d, sides, back, leastReason)
+	one := layout.Above(layout.GapY, narrow...)
+	if one.W <= rest+0.01 && len(one.Misfits) == 0 && one.H <= tallFrame && max(one.H, aside.H) < layout.Above(layout.GapY, parts...).H-0.5 {
+		parts = []layout.Block{layout.Beside(layout.GapX, one.Fill(rest, one.H, 0, 0), aside)}
+	}
 	var out []layout.Block
 	var frame layout.Block
 	for _, p := range parts {
@@ -49,6 +54,13 @@ func handBlocks(c *block.Composer, d *job.Dim, sides []Side, back bool, note str
 		frame = layout.Above(layout.GapY, frame, p)
 	}
 	return append(out, framed(c, balloon(c, d), balloonW, frame, width))
+}
+
+// handParts are the head, the sums for the limits and the boxes, in a width.
+func handParts(c *block.Composer, d *job.Dim, sides []Side, back bool, note string, width layout.Mm) []layout.Block {
+	parts := []layout.Block{handHead(c, d, back, note, width)}
+	parts = append(parts, limitLadders(c, d, *workOf(sides), width)...)
+	return append(parts, handBoxes(c, d, sides, width)...)
 }
 
 // handHead is the head of a dimension that is worked out; only one that is measured

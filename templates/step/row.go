@@ -15,8 +15,9 @@ const (
 )
 
 // stepRow is the head of a step: number, what to do, the lines of its first acts, and
-// who did it when.
-func stepRow(c *block.Composer, st *job.Step, first []run) layout.Block {
+// who did it when. The lines that do not stand beside the boxes for initials are blocks
+// below it.
+func stepRow(c *block.Composer, st *job.Step, first []run) (row layout.Block, below []layout.Block) {
 	width := c.Span - block.NumberWidth - signOff - textGap
 	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
 	if st.Hours != nil {
@@ -32,33 +33,41 @@ func stepRow(c *block.Composer, st *job.Step, first []run) layout.Block {
 		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.W.Step.Photo, st.At))
 	}
 	boxes = layout.Above(layout.GapY, append([]layout.Block{boxes}, extra...)...)
-	var row layout.Block
+	first = append(noteRun(c, st), first...)
+	least := layout.Mm(0)
 	for beside := range len(first) + 1 {
 		// Some runs stand beside the boxes for initials, the rest below them over the
 		// whole width, whichever takes least height.
 		text := layout.Above(1, append(textLines(c, st, width), runLines(first[:beside], width)...)...)
 		text.W = width
 		r := layout.Beside(0, number, text, layout.Space(textGap, 1), boxes)
-		if below := linesBelow(c, first[beside:]); len(below) > 0 {
-			r = layout.Above(1, r, layout.Above(1, below...).At(block.NumberWidth, 0))
-		}
-		if row.Empty() || r.H < row.H-0.5 {
-			row = r
+		rest := linesBelow(c, first[beside:])
+		if h := layout.Above(1, append([]layout.Block{r}, rest...)...).H; row.Empty() || h < least-0.5 {
+			row, below, least = r, rest, h
 		}
 	}
-	return row.Pad(0, 0, 1, 0).Anchored("step " + st.No)
+	return row.Pad(0, 0, 1, 0).Anchored("step " + st.No), below
 }
 
-// textLines are the lines of a step that say what to do, and what it comes after.
+// noteRun is the small line of a step: what it comes after and why, where it may be
+// moved.
+func noteRun(c *block.Composer, st *job.Step) []run {
+	text := note(c, st)
+	if text == "" {
+		return nil
+	}
+	return []run{{lines: func(width layout.Mm) []layout.Block {
+		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: st.At})}
+	}}}
+}
+
+// textLines are the lines of a step that say what to do, and what is gone after it.
 func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
 	if st.Missed != "" {
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
-	if note := note(c, st); note != "" {
-		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, note)}, layout.ParaOpts{Ref: st.At}))
-	}
 	return append(lines, lastLines(c, st, width)...)
 }
 

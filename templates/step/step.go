@@ -44,7 +44,11 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	rs := runs(c, st)
 	n := inRow(rs)
 	row := len(out)
-	out = append(out, layout.Piece{Block: stepRow(c, st, rs[:n]), Gap: 1.5})
+	head, below := stepRow(c, st, rs[:n])
+	out = append(out, layout.Piece{Block: head, Gap: 1.5})
+	for _, b := range below {
+		out = append(out, layout.Piece{Block: b.At(block.NumberWidth, 0), Gap: 0.5})
+	}
 	lost := false // a box waits for the line that ends its chance
 	for _, r := range rs[n:] {
 		pieces := runPieces(c, r)
