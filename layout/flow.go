@@ -8,15 +8,15 @@ type Piece struct {
 	// KeepNext keeps this piece on one page with the next one: headings.
 	KeepNext bool
 	// MayPart lets a page end after this piece, though it belongs with the next
-	// one, where it would else stay empty to more than openShare.
+	// one, where that saves a page.
 	MayPart bool
 	// Closes says that the piece only ends what stands above it, as a line: where the
 	// page is full it is left out, the page ends as well.
 	Closes bool
 	// NewPage starts a page with this piece.
 	NewPage bool
-	// Group keeps neighbouring pieces of the same number together if a page can
-	// hold them all; a larger group is parted between pieces. 0 is no group.
+	// Group keeps neighbouring pieces of the same number together unless parting
+	// them saves a page. 0 is no group.
 	Group int
 	// Under lists the blocks, outermost first, to be drawn again when a page
 	// starts between two pieces that both stand under them. They are compared
@@ -34,118 +34,82 @@ type span struct {
 	again    []*Block
 }
 
-// breakPages is the one decision where pages end. Pages are filled from the top;
-// a chain of pieces that belong together goes to the next page as a whole when a
-// page can hold it, and is parted between pieces when none can, never right after
-// a heading. A piece that no page can hold gets a page of its own; tall reports it.
+// What a way of breaking a sheet costs, in hundredths of a page: the least sum over
+// all pages wins. So a page is saved at the price of three parted groups, and of two
+// ways with as many pages and partings the one that fills the earlier pages is taken.
+const (
+	costPage  = 100.0
+	costGroup = 12.0 // a page that ends within a group
+	costMay   = 20.0 // one that ends where it may, though it had better not
+	costKeep  = 1e5  // one that ends where it must not; only where no page can hold the chain
+	costEmpty = 10.0 // a page left empty, by the square of the share
+)
+
+// breakPages is the one decision where pages end. It looks at all ways to break the
+// sheet, from its end forward, and takes the cheapest. A piece that no page can hold
+// gets a page of its own; tall reports it.
 func breakPages(ps []Piece, room Mm, tall func(i int, over Mm)) []span {
-	var out []span
-	for i := 0; i < len(ps); {
-		if ps[i].Closes && i > 0 {
-			i++
-			continue
+	n := len(ps)
+	best := make([]float64, n+1) // the cost of all from a piece that starts a page
+	ends := make([]int, n)       // where that page ends
+	for i := n - 1; i >= 0; i-- {
+		y := heightOf(repeated(ps, i))
+		for to := i + 1; to <= n; to++ {
+			if to > i+1 {
+				if ps[to-1].NewPage {
+					break
+				}
+				y += ps[to-1].Gap
+			}
+			y += ps[to-1].Block.H
+			if !y.fits(room) && to > i+1 {
+				break
+			}
+			next := nextStart(ps, to)
+			cost := costPage + partCost(ps, to, next) + best[next]
+			if empty := float64(max(room-y, 0) / room); next < n {
+				cost += costEmpty * empty * empty
+			}
+			if ends[i] == 0 || cost <= best[i] {
+				best[i], ends[i] = cost, to
+			}
 		}
+	}
+	var out []span
+	for i := 0; i < n; i = nextStart(ps, ends[i]) {
 		again := repeated(ps, i)
-		to := fillPage(ps, i, room-heightOf(again))
-		if to == i+1 {
+		if ends[i] == i+1 {
 			if over := ps[i].Block.H + heightOf(again) - room; over > slack {
 				tall(i, over)
 			}
 		}
-		out = append(out, span{from: i, to: to, again: again})
-		i = to
+		out = append(out, span{from: i, to: ends[i], again: again})
 	}
 	return out
 }
 
-// fillPage gives the index of the first piece that does not go on the page which
-// starts with piece i and has the given room. It is always beyond i.
-func fillPage(ps []Piece, i int, room Mm) int {
-	y := Mm(0)
-	for j := i; j < len(ps); {
-		if ps[j].NewPage && j > i {
-			return j
-		}
-		k := chainEnd(ps, j)
-		h := stackHeight(ps, j, k, j == i)
-		if (y + h).fits(room) {
-			y += h
-			j = k
-			continue
-		}
-		if ps[k-1].Closes && k-1 > j && (y + stackHeight(ps, j, k-1, j == i)).fits(room) {
-			return k - 1
-		}
-		// On a page of its own the chain would stand below its own repeated
-		// blocks and without its first gap.
-		if m := partOpen(ps, j, k, room-y); j > i && m > j && room-y > openShare*room {
-			return m
-		}
-		if j > i && (heightOf(repeated(ps, j)) + stackHeight(ps, j, k, true)).fits(room+heightOf(repeated(ps, i))) {
-			return j
-		}
-		return partChain(ps, i, j, k, room-y)
+// nextStart is the piece with which the page after one that ends before piece to begins:
+// what only closes the piece above it is left out.
+func nextStart(ps []Piece, to int) int {
+	for to < len(ps) && ps[to].Closes {
+		to++
 	}
-	return len(ps)
+	return to
 }
 
-// openShare is the share of a page that is too much to be left empty for the sake of
-// pieces that may be parted.
-const openShare = 0.3
-
-// partOpen gives the last place within the chain [j, k) that fits the room and where
-// it may be parted, j if there is none.
-func partOpen(ps []Piece, j, k int, room Mm) int {
-	for m := k - 1; m > j; m-- {
-		if ps[m-1].MayPart && stackHeight(ps, j, m, false).fits(room) {
-			return m
-		}
+// partCost is the cost of a page that ends before piece to and goes on with next.
+func partCost(ps []Piece, to, next int) float64 {
+	switch above := ps[next-1]; {
+	case next >= len(ps) || ps[next].NewPage:
+		return 0
+	case next == to && above.KeepNext && above.MayPart:
+		return costMay
+	case above.KeepNext:
+		return costKeep
+	case ps[next].Group != 0 && ps[next].Group == above.Group:
+		return costGroup
 	}
-	return j
-}
-
-// partChain ends a page within the chain [j, k), which no page can hold whole.
-// The page starts at i and has the given room left.
-func partChain(ps []Piece, i, j, k int, room Mm) int {
-	m := j
-	for m < k && stackHeight(ps, j, m+1, j == i).fits(room) {
-		m++
-	}
-	cut := m
-	for cut > j && cut < k && ps[cut-1].KeepNext {
-		cut-- // not right after a heading
-	}
-	switch {
-	case cut > j:
-		return cut
-	case j > i:
-		return j
-	case m > j:
-		return m // headings alone fill the page
-	}
-	return j + 1 // one piece that is higher than the page
-}
-
-// chainEnd is the index after the pieces that belong together with piece j.
-func chainEnd(ps []Piece, j int) int {
-	k := j + 1
-	for k < len(ps) && !ps[k].NewPage &&
-		(ps[k-1].KeepNext || ps[k].Group != 0 && ps[k].Group == ps[k-1].Group) {
-		k++
-	}
-	return k
-}
-
-// stackHeight is the height of the pieces [from, to), without the first gap at
-// the top of a page.
-func stackHeight(ps []Piece, from, to int, top bool) (h Mm) {
-	for i := from; i < to; i++ {
-		if i > from || !top {
-			h += ps[i].Gap
-		}
-		h += ps[i].Block.H
-	}
-	return h
+	return 0
 }
 
 // repeated lists the blocks to be drawn again on a page that starts with piece i.

@@ -115,6 +115,10 @@ type Frame struct {
 	Number int
 	W, H   Mm
 	Items  []Item
+	// Used of Room, both heights between head and foot, is filled by the flow;
+	// Parted tells a page that begins within a Group.
+	Used, Room Mm
+	Parted     bool
 }
 
 // Doc is a whole file to be painted. Date is the date printed and stored in the

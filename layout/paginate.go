@@ -91,6 +91,7 @@ func newPager(paper Paper, sh Sheet) pager {
 // page is read: head, flow, foot.
 func (g pager) page(p *Pages, s span, total int) {
 	number := len(p.Frames) + 1
+	parted := s.from > 0 && g.sheet.Pieces[s.from].Group != 0 && g.sheet.Pieces[s.from].Group == g.sheet.Pieces[s.from-1].Group
 	page := Block{Items: make([]Item, 0, 64)}
 	x, y := g.paper.Left, g.paper.Top
 	if g.sheet.Head != nil {
@@ -109,6 +110,7 @@ func (g pager) page(p *Pages, s span, total int) {
 		g.piece(p, &page, pc, y)
 		y += pc.Block.H
 	}
+	used := y - g.paper.Top - g.headH
 	if g.sheet.Foot != nil {
 		g.edge(p, &page, g.sheet.Foot(number, total), g.footH, g.paper.H-g.paper.Bottom-g.footH)
 	}
@@ -122,7 +124,8 @@ func (g pager) page(p *Pages, s span, total int) {
 	if g.sheet.Landscape {
 		items = turned(items, g.paper.W)
 	}
-	p.Frames = append(p.Frames, Frame{Sheet: g.sheet.Name, Number: number, W: g.upright.W, H: g.upright.H, Items: items})
+	p.Frames = append(p.Frames, Frame{Sheet: g.sheet.Name, Number: number, W: g.upright.W, H: g.upright.H, Items: items,
+		Used: used, Room: g.room, Parted: parted})
 }
 
 // piece places a piece of flow and its line of the outline.

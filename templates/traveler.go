@@ -75,9 +75,7 @@ func (c *composer) work(back bool) []layout.Piece {
 			pieces := step.Pieces(c.Composer, st)
 			goesOn := step.ContinuedLine(c.Composer, st)
 			for i, p := range pieces {
-				if step.Height(pieces) <= step.Together {
-					p.Group = group
-				}
+				p.Group = group
 				p.Under = []*layout.Block{head}
 				if i >= len(st.Cautions) {
 					p.Under = append(p.Under, goesOn)

@@ -16,17 +16,18 @@ func TestTagAndPaperAreTiedFourWays(t *testing.T) {
 	t.Parallel()
 	for _, starter := range starters(t) {
 		jb, pack := composed(t, starter, templates.Options{Paper: layout.A4})
+		items := stepItems(jb, pack)
 		for _, tag := range jb.Tags {
 			if tag.Spare {
 				continue
 			}
 			for _, m := range tag.In {
-				if tag.Part == nil && !onStep(pack, m.Step, tag.Mark) {
+				if tag.Part == nil && !onStep(items[m.Step], tag.Mark) {
 					t.Errorf("%s: step %s does not name %s, which it fills", starter, m.Step.No, tag.Mark)
 				}
 			}
 			for _, m := range tag.Out {
-				if tag.Part == nil && !onStep(pack, m.Step, tag.Mark) {
+				if tag.Part == nil && !onStep(items[m.Step], tag.Mark) {
 					t.Errorf("%s: row %s does not name %s, which it empties", starter, m.Step.No, tag.Mark)
 				}
 			}
@@ -45,44 +46,13 @@ func TestTagAndPaperAreTiedFourWays(t *testing.T) {
 	}
 }
 
-// onStep reports whether a mark stands on a page of work below the number of a step
+// onStep reports whether a mark stands on the pages of work below the number of a step
 // and above the next one.
-func onStep(pack *templates.Pack, st *job.Step, mark string) bool {
-	for _, f := range pack.Pages.Pages {
-		from, to := stepRoom(f, st)
-		if from < 0 {
-			continue
-		}
-		return slices.ContainsFunc(f.Items, func(it layout.Item) bool {
-			text, ok := it.Shape.(layout.Text)
-			return ok && text.S == mark && it.Y >= from && it.Y < to
-		})
-	}
-	return false
-}
-
-// stepRoom is the height on a page from the number of a step to that of the next;
-// from is below zero where the step is not on the page.
-func stepRoom(f layout.Frame, st *job.Step) (from, to layout.Mm) {
-	from, to = -1, f.H
-	if f.Sheet != "traveler" && f.Sheet != "reassembly" {
-		return from, to
-	}
-	number := func(it layout.Item) (string, bool) {
+func onStep(items []layout.Item, mark string) bool {
+	return slices.ContainsFunc(items, func(it layout.Item) bool {
 		text, ok := it.Shape.(layout.Text)
-		return text.S, ok && text.Size == layout.StepNo.Size && it.X < 40
-	}
-	for _, it := range f.Items {
-		if s, ok := number(it); ok && s == st.No && it.Ref == any(st.At) {
-			from = it.Y - layout.StepNo.Lead
-		}
-	}
-	for _, it := range f.Items {
-		if s, ok := number(it); ok && s != st.No && it.Y > from && it.X < 30 {
-			to = min(to, it.Y)
-		}
-	}
-	return from, to
+		return ok && text.S == mark
+	})
 }
 
 // onCounts reports whether the sheet of counts has the mark of a tag and a tick box

@@ -76,9 +76,10 @@ type Act struct {
 }
 
 // Acts lists what a step does, in the order in which its author wrote the verbs.
-// A permit and a hold come first wherever they stand, for the step is not begun
-// without them; a lift and a heat come before the first move, for they are how it
-// is done; that a container is empty is seen at the end.
+// A permit comes first wherever it stands, for the step is not begun without it; a
+// lift and a heat come before the first move, for they are how it is done; that a
+// container is empty is seen at the end, and a hold comes last, for it is what the
+// next step waits for.
 func (s *Step) Acts() []Act {
 	var out []Act
 	for _, v := range s.VerbOrder() {
@@ -90,7 +91,7 @@ func (s *Step) Acts() []Act {
 // VerbOrder lists all verbs in the order in which the step does them, those that
 // it does not use included.
 func (s *Step) VerbOrder() []Verb {
-	order := []Verb{DoPermit, DoHold}
+	order := []Verb{DoPermit}
 	done := map[Verb]bool{DoPermit: true, DoHold: true, DoEmpty: true, DoHeat: true, DoLift: true}
 	add := func(v Verb) {
 		if done[v] {
@@ -98,6 +99,11 @@ func (s *Step) VerbOrder() []Verb {
 		}
 		done[v] = true
 		order = append(order, v)
+		if v == DoFit && !slices.Contains(s.Verbs, DoTighten) {
+			// A put-back row tightens what it fits before it sets anything.
+			done[DoTighten] = true
+			order = append(order, DoTighten)
+		}
 	}
 	moves := []Verb{DoTakeOut, DoRemove, DoFit, DoFitForNow}
 	hung := false
@@ -119,7 +125,7 @@ func (s *Step) VerbOrder() []Verb {
 	for v := range lastVerb {
 		add(v)
 	}
-	return append(order, DoEmpty)
+	return append(order, DoEmpty, DoHold)
 }
 
 // acts lists what a step does under one verb.

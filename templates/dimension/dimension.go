@@ -15,43 +15,101 @@ const balloonW layout.Mm = 20
 
 // Block is the block of one dimension: balloon and picture in a column on the
 // left; beside them what it is and in which state it is taken, the limit, the
-// boxes, and the way to leave it empty honestly, which stands in the line of low
-// boxes, beside tall ones, or below the picture.
+// boxes, and the way to leave it empty honestly. That stands in the line of low boxes,
+// in a column on the right, beside tall boxes, or below the picture, whichever takes
+// the least height.
 func Block(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) layout.Block {
 	left, leftW := balloon(c, d), balloonW
 	if picture.Drawn(d.Kind) {
 		left, leftW = pictureColumn(c, d), picture.Width+3
 	}
 	inner := c.Span - leftW - 2*block.CellPad
-	head := layout.Above(0.5, append(Head(c, d, note, inner), limitLines(c, d, back, inner)...)...)
-	boxes := boxBlock(c, d, sides, inner)
-	if d.Positions.Kind == job.Row && len(sides) == 1 {
-		// Of several rows the last has room for the verdict.
-		rows := block.FlowRows(append(positionBoxes(c, d, sides[0], d.Positions.Cols), groupBoxes(c, d, sides)...), inner)
+	k := content{Composer: c, d: d, sides: sides, back: back, note: note}
+	best := framed(c, left, leftW, k.inLine(inner), inner)
+	try := func(left, body layout.Block) {
+		if body.Empty() {
+			return
+		}
+		if b := framed(c, left, leftW, body, inner); b.H < best.H-0.5 {
+			best = b
+		}
+	}
+	for _, width := range []layout.Mm{leastReason, 42} {
+		try(left, k.column(inner, width))
+	}
+	try(left, k.besideBoxes(inner))
+	if leftW > balloonW {
+		try(layout.Above(layout.GapY, left, verdictAside(c, d, sides, back, picture.Width).At(1.5, 0)), k.plain(inner))
+	}
+	return best
+}
+
+// content sets what stands beside the balloon of a dimension in several ways.
+type content struct {
+	*block.Composer
+	d     *job.Dim
+	sides []Side
+	back  bool
+	note  string
+}
+
+// parts are the head of a dimension, its boxes and those worked out from them, in a
+// width. Of several rows of boxes the last is given apart, for what has room beside it.
+func (k content) parts(width layout.Mm) (head, boxes, extra layout.Block) {
+	c, d := k.Composer, k.d
+	head = layout.Above(0.5, append(Head(c, d, k.note, width), limitLines(c, d, k.back, width)...)...)
+	if d.Positions.Kind == job.Row && len(k.sides) == 1 {
+		rows := block.FlowRows(append(positionBoxes(c, d, k.sides[0], d.Positions.Cols), groupBoxes(c, d, k.sides)...), width)
 		last := len(rows) - 1
 		if boxes = rows[last]; last > 0 {
 			head = layout.Above(1.5, head, layout.Above(layout.GapY, rows[:last]...))
 		}
+	} else {
+		boxes = boxBlock(c, d, k.sides, width)
 	}
-	extra := extraBoxes(c, d, sides, inner, d.Positions.Kind != job.Row || len(sides) > 1)
-	if corner, ok := intoCorner(boxes, extra, inner); ok && d.Positions.Kind == job.Clock {
+	extra = extraBoxes(c, d, k.sides, width, d.Positions.Kind != job.Row || len(k.sides) > 1)
+	if corner, ok := intoCorner(boxes, extra, width); ok && d.Positions.Kind == job.Clock {
 		boxes, extra = corner, layout.Block{}
 	}
-	body := layout.Above(layout.GapY, layout.Above(1.5, head, boxes), extra)
-	aside := inner - boxes.W - layout.GapX
-	switch below := layout.Above(layout.GapY, left, verdictAside(c, d, sides, back, picture.Width).At(1.5, 0)); {
-	case boxes.H > lowBoxes && aside >= leastReason:
-		column := verdictAside(c, d, sides, back, aside)
-		if with := layout.Above(layout.GapY, column, extra); with.W <= aside && with.H <= boxes.H {
-			column, extra = with, layout.Block{}
-		}
-		body = layout.Above(layout.GapY, layout.Above(1.5, head, layout.Beside(layout.GapX, boxes, column)), extra)
-	case boxes.H > lowBoxes && leftW > balloonW && below.H <= body.H:
-		left = below
-	default:
-		body = layout.Above(layout.GapY, layout.Above(1.5, head, verdict(c, d, sides, back, inner, boxes)), extra)
+	return head, boxes, extra
+}
+
+// plain has no verdict: it stands elsewhere.
+func (k content) plain(width layout.Mm) layout.Block {
+	head, boxes, extra := k.parts(width)
+	return layout.Above(layout.GapY, layout.Above(1.5, head, boxes), extra)
+}
+
+// inLine has the verdict in the line of low boxes, or below the boxes.
+func (k content) inLine(width layout.Mm) layout.Block {
+	head, boxes, extra := k.parts(width)
+	return layout.Above(layout.GapY, layout.Above(1.5, head, verdict(k.Composer, k.d, k.sides, k.back, width, boxes)), extra)
+}
+
+// column has the verdict in a column on the right, as wide as given; nothing where the
+// rest does not go into what is left.
+func (k content) column(width, column layout.Mm) layout.Block {
+	rest := width - column - layout.GapX
+	body := k.plain(rest)
+	if body.W > rest+0.01 || len(body.Misfits) > 0 {
+		return layout.Block{}
 	}
-	return framed(c, left, leftW, body, inner)
+	aside := verdictAside(k.Composer, k.d, k.sides, k.back, column)
+	return layout.Beside(layout.GapX, body.Fill(rest, body.H, 0, 0), aside)
+}
+
+// besideBoxes has the verdict in the room that tall boxes leave beside them.
+func (k content) besideBoxes(width layout.Mm) layout.Block {
+	head, boxes, extra := k.parts(width)
+	aside := width - boxes.W - layout.GapX
+	if aside < leastReason {
+		return layout.Block{}
+	}
+	column := verdictAside(k.Composer, k.d, k.sides, k.back, aside)
+	if with := layout.Above(layout.GapY, column, extra); with.W <= aside && with.H <= boxes.H+extra.H {
+		column, extra = with, layout.Block{}
+	}
+	return layout.Above(layout.GapY, layout.Above(1.5, head, layout.Beside(layout.GapX, boxes, column)), extra)
 }
 
 // intoCorner puts a small block into the lower right corner of a large one, if the

@@ -28,17 +28,15 @@ func workOf(sides []Side) *job.Working {
 // frame.
 const tallFrame layout.Mm = 140
 
-// handBlocks sets a dimension that is worked out by hand, over the whole width: its
-// head, the sums for its limits, its own sum or its shims, the verdict. What is too
-// tall for one frame goes on in a second, between two sums.
+// handBlocks sets a dimension that is worked out by hand: its head, the sums for its
+// limits, its own sum or its shims, the verdict below them or below the balloon,
+// whichever takes less height. What is too tall for one frame goes on in a second,
+// between two sums.
 func handBlocks(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) []layout.Block {
 	width := c.Span - balloonW - 2*block.CellPad
-	parts := []layout.Block{handHead(c, d, back, note, width)}
-	parts = append(parts, limitLadders(c, d, *workOf(sides), width)...)
-	boxes := handBoxes(c, d, sides, width)
-	last := len(boxes) - 1
-	parts = append(parts, boxes[:last]...)
-	parts = append(parts, layout.Above(layout.GapY, verdict(c, d, sides, back, width, boxes[last]), extraBoxes(c, d, sides, width, true)))
+	parts := handParts(c, d, sides, back, note, width)
+	last := len(parts) - 1
+	parts[last] = layout.Above(layout.GapY, verdict(c, d, sides, back, width, parts[last]), extraBoxes(c, d, sides, width, true))
 	var out []layout.Block
 	var frame layout.Block
 	for _, p := range parts {
@@ -48,7 +46,32 @@ func handBlocks(c *block.Composer, d *job.Dim, sides []Side, back bool, note str
 		}
 		frame = layout.Above(layout.GapY, frame, p)
 	}
-	return append(out, framed(c, balloon(c, d), balloonW, frame, width))
+	out = append(out, framed(c, balloon(c, d), balloonW, frame, width))
+	if one := underBalloon(c, d, sides, back, note); len(out) == 1 && !one.Empty() && one.H < out[0].H-0.5 {
+		out[0] = one
+	}
+	return out
+}
+
+// underBalloon is a dimension worked out by hand in one frame with the verdict below
+// the balloon, where the sums leave its column empty; nothing where the sums do not go
+// into what is left.
+func underBalloon(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) layout.Block {
+	leftW := picture.Width + 3
+	width := c.Span - leftW - 2*block.CellPad
+	body := layout.Above(layout.GapY, append(handParts(c, d, sides, back, note, width), extraBoxes(c, d, sides, width, true))...)
+	if body.W > width+0.01 || len(body.Misfits) > 0 || body.H > tallFrame {
+		return layout.Block{}
+	}
+	left := layout.Above(layout.GapY, balloon(c, d).Fill(leftW, balloon(c, d).H, 0.5, 0), verdictAside(c, d, sides, back, picture.Width).At(1.5, 0))
+	return framed(c, left, leftW, body, width)
+}
+
+// handParts are the head, the sums for the limits and the boxes, in a width.
+func handParts(c *block.Composer, d *job.Dim, sides []Side, back bool, note string, width layout.Mm) []layout.Block {
+	parts := []layout.Block{handHead(c, d, back, note, width)}
+	parts = append(parts, limitLadders(c, d, *workOf(sides), width)...)
+	return append(parts, handBoxes(c, d, sides, width)...)
 }
 
 // handHead is the head of a dimension that is worked out; only one that is measured

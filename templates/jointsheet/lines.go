@@ -36,14 +36,20 @@ func Loosening(c *block.Composer, j *job.Joint) string {
 	return c.W.Tightening.LooseOnSheet.With(lastNumber(j), c.Page("joint "+j.Mark))
 }
 
-// Line is what stands in a step below a joint that is tightened there: what it comes
-// to, and the page of its ticks.
-func Line(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
-	text := c.W.Tightening.OnSheet.With(c.Page("joint " + j.Mark))
-	if t := toldOf(j); t[joint.ToldPreload] != "" && t[joint.ToldShare] != "" {
-		text = c.W.Tightening.Presses.With(t[joint.ToldPreload]) + " " + c.W.Tightening.Share.With(t[joint.ToldShare], t[joint.ToldStress], t[joint.ToldProofStress]) + " " + capitalized(text)
+// Line is what stands in a step below a joint that is worked out: what it comes to, and
+// the page of its ticks.
+func Line(c *block.Composer, j *job.Joint, ref layout.Ref, width layout.Mm) layout.Block {
+	t := toldOf(j)
+	text := capitalized(c.W.Tightening.OnSheet.With(c.Page("joint " + j.Mark)))
+	if t[joint.ToldPreload] != "" && t[joint.ToldShare] != "" {
+		text = c.W.Tightening.Presses.With(t[joint.ToldPreload]) + " " + c.W.Tightening.Share.With(t[joint.ToldShare], t[joint.ToldStress], t[joint.ToldProofStress]) + " " + text
 	}
-	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: j.At})
+	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: ref})
+}
+
+// TicksAt is the page of the ticks of a joint, in a few words.
+func TicksAt(c *block.Composer, j *job.Joint) string {
+	return c.W.Tightening.TicksAt.With(c.Page("joint " + j.Mark))
 }
 
 // Orders are the drawings of the joints that a step tightens, those of one mark once,
@@ -88,10 +94,10 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 }
 
 // Ticks are the boxes of the rounds of a joint in a step, in a row.
-func Ticks(c *block.Composer, j *job.Joint) []layout.Block {
+func Ticks(c *block.Composer, j *job.Joint, ref layout.Ref) []layout.Block {
 	var out []layout.Block
 	for _, r := range j.Rounds {
-		out = append(out, c.Tick(layout.Strong, roundWords(c, j, r), j.At))
+		out = append(out, c.Tick(layout.Strong, roundWords(c, j, r), ref))
 	}
 	return out
 }

@@ -11,9 +11,9 @@ import (
 	"matchmark/templates/jointsheet"
 )
 
-// fastenLines are the lines of what a step loosens or tightens, each with a box to
-// tick: a joint that is half tight at the end of a shift must show on paper.
-func fastenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+// loosenLines are the lines of what a step loosens, each with a box to tick: a joint
+// that is half loose at the end of a shift must show on paper.
+func loosenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, f := range st.Loosen {
 		runs := fastenRuns(c, c.W.Step.Loosen, f, false)
@@ -24,6 +24,12 @@ func fastenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 		}
 		out = append(out, tickLine(c, runs, c.W.Step.IsLoose, f.At, width))
 	}
+	return out
+}
+
+// tightenLines are the lines of what a step tightens, with a box to tick or one a stage.
+func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
 	said := map[string]bool{} // of the other places of a joint the same is true
 	for _, f := range st.Tighten {
 		if f.Joint != nil && len(f.Joint.Rounds) > 1 {
@@ -32,8 +38,8 @@ func fastenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 			out = append(out, tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width))
 		}
 		if f.Joint != nil {
-			if !said[f.Joint.Base] {
-				out = append(out, jointsheet.Line(c, f.Joint, width))
+			if !said[f.Joint.Base] && f.Joint.Result != nil {
+				out = append(out, jointsheet.Line(c, f.Joint, f.At, width))
 			}
 			said[f.Joint.Base] = true
 			// The sources of a torque that differ are told as those of a limit are.
@@ -47,7 +53,7 @@ func fastenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 // half of the stages done looks like all of them.
 func stageTicks(c *block.Composer, f job.Fastening, width layout.Mm) layout.Block {
 	row := []layout.Block{c.Words(layout.Sub, c.W.Step.Stages)}
-	row = append(row, jointsheet.Ticks(c, f.Joint)...)
+	row = append(row, jointsheet.Ticks(c, f.Joint, f.At)...)
 	return layout.Above(1, c.Para(width, fastenRuns(c, c.W.Step.Tighten, f, true), layout.ParaOpts{Ref: f.At}), block.FlowMiddle(row, width))
 }
 
@@ -89,6 +95,9 @@ func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []l
 	if j.Source != "" {
 		more = append(more, c.W.Common.Source.With(j.Source))
 	}
+	if j.Result == nil {
+		more = append(more, jointsheet.TicksAt(c, j))
+	}
 	if len(more) > 0 {
 		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))
 	}
@@ -111,18 +120,23 @@ func tickLine(c *block.Composer, runs []layout.Run, tick string, at layout.Ref, 
 	return layout.Beside(textGap, line, box)
 }
 
-// forNowLines are the lines of what is on for a while: fitted for now, taken out
-// again, left out.
-func forNowLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	var out []layout.Block
-	line := func(verb string, ms []*job.Move) {
-		if len(ms) > 0 {
-			runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms))}
-			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At}))
+// forNowLines are the lines of what is on for a while under one verb: fitted for now,
+// taken out again, left out.
+func forNowLines(c *block.Composer, st *job.Step, v job.Verb, width layout.Mm) []layout.Block {
+	line := func(verb string, ms []*job.Move) []layout.Block {
+		if len(ms) == 0 {
+			return nil
 		}
+		runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms))}
+		return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At})}
 	}
-	line(c.W.Step.TakeOut, st.TakeOut)
-	line(c.W.Step.ForNow, st.ForNow)
+	switch v {
+	case job.DoTakeOut:
+		return line(c.W.Step.TakeOut, st.TakeOut)
+	case job.DoFitForNow:
+		return line(c.W.Step.ForNow, st.ForNow)
+	}
+	var out []layout.Block
 	for _, l := range st.LeftOut {
 		p := l.Part
 		later := ""

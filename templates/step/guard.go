@@ -8,42 +8,71 @@ import (
 	"matchmark/templates/block"
 )
 
-// guardLines are the lines of a step for what guards it: permits that must be
-// there, locks, openings made and closed, tools counted.
-func guardLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	w := c.W
+// guardTick is a line of what guards a step, with a box to tick before it.
+func guardTick(c *block.Composer, st *job.Step, text string, width layout.Mm) layout.Block {
+	line := c.Para(width-9, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: st.At})
+	return layout.Middle(1.8, c.Tick(layout.Body, "", st.At), line).Pad(0.5, 0, 0.5, 0)
+}
+
+// guardTicks are such lines for all things of a list.
+func guardTicks[T any](c *block.Composer, st *job.Step, width layout.Mm, list []T, words func(T) string) []layout.Block {
 	var out []layout.Block
-	tick := func(text string) {
-		line := c.Para(width-9, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: st.At})
-		out = append(out, layout.Middle(1.8, c.Tick(layout.Body, "", st.At), line).Pad(0.5, 0, 0.5, 0))
+	for _, x := range list {
+		out = append(out, guardTick(c, st, words(x), width))
 	}
-	for _, p := range st.Permits {
-		text := w.Step.PermitLine.With(p.What)
+	return out
+}
+
+// permitLines are the permits that must be there before the step is begun.
+func permitLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return guardTicks(c, st, width, st.Permits, func(p *job.Permit) string {
+		text := c.W.Step.PermitLine.With(p.What)
 		if p.Note != "" {
 			text += " (" + p.Note + ")"
 		}
-		tick(text)
+		return text
+	})
+}
+
+func lockLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return guardTicks(c, st, width, st.Lock, func(x *job.Isolation) string {
+		return c.W.Step.LockLine.With(x.Point, x.State, c.Page("isolation "+x.Key))
+	})
+}
+
+func unlockLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return guardTicks(c, st, width, st.Unlock, func(x *job.Isolation) string {
+		return c.W.Step.UnlockLine.With(x.Point, c.Page("isolation "+x.Key))
+	})
+}
+
+func openLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return guardTicks(c, st, width, st.Open, func(o *job.Opening) string {
+		return c.W.Step.OpenLine.With(openingName(o), o.Cover, c.Page("opening "+o.Mark()))
+	})
+}
+
+func closeLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return guardTicks(c, st, width, st.Close, func(o *job.Opening) string {
+		return c.W.Step.CloseLine.With(openingName(o), c.Page("opening "+o.Mark()))
+	})
+}
+
+// countAllLines is the line to tick when every container has been counted.
+func countAllLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	if !st.CountAll {
+		return nil
 	}
-	for _, x := range st.Lock {
-		tick(w.Step.LockLine.With(x.Point, x.State, c.Page("isolation "+x.Key)))
+	return []layout.Block{guardTick(c, st, c.W.Step.CountAllLine.With(c.Page("counts")), width)}
+}
+
+// toolLines are the boxes for the tools counted in and out.
+func toolLines(c *block.Composer, st *job.Step, _ layout.Mm) []layout.Block {
+	if !st.ToolCount {
+		return nil
 	}
-	for _, x := range st.Unlock {
-		tick(w.Step.UnlockLine.With(x.Point, c.Page("isolation "+x.Key)))
-	}
-	for _, o := range st.Open {
-		tick(w.Step.OpenLine.With(openingName(o), o.Cover, c.Page("opening "+o.Mark())))
-	}
-	for _, o := range st.Close {
-		tick(w.Step.CloseLine.With(openingName(o), c.Page("opening "+o.Mark())))
-	}
-	if st.CountAll {
-		tick(w.Step.CountAllLine.With(c.Page("counts")))
-	}
-	if st.ToolCount {
-		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleCount, w.Step.ToolsIn, st.At), c.Box(layout.RoleCount, w.Step.ToolsOut, st.At))
-		out = append(out, boxes.Pad(0.5, 0, 0.5, 0))
-	}
-	return out
+	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleCount, c.W.Step.ToolsIn, st.At), c.Box(layout.RoleCount, c.W.Step.ToolsOut, st.At))
+	return []layout.Block{boxes.Pad(0.5, 0, 0.5, 0)}
 }
 
 // openingName is an opening with its place.

@@ -5,10 +5,7 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
-	"matchmark/templates/alignsheet"
 	"matchmark/templates/block"
-	"matchmark/templates/heatsheet"
-	"matchmark/templates/liftsheet"
 )
 
 // Measures of a step row.
@@ -17,8 +14,10 @@ const (
 	textGap layout.Mm = 5
 )
 
-// stepRow is one step: number, what to do, what goes where, and who did it when.
-func stepRow(c *block.Composer, st *job.Step) layout.Block {
+// stepRow is the head of a step: number, what to do, the lines of its first acts, and
+// who did it when. The lines that do not stand beside the boxes for initials are blocks
+// below it.
+func stepRow(c *block.Composer, st *job.Step, first []run) (row layout.Block, below []layout.Block) {
 	width := c.Span - block.NumberWidth - signOff - textGap
 	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
 	if st.Hours != nil {
@@ -34,39 +33,82 @@ func stepRow(c *block.Composer, st *job.Step) layout.Block {
 		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.W.Step.Photo, st.At))
 	}
 	boxes = layout.Above(layout.GapY, append([]layout.Block{boxes}, extra...)...)
-	var row layout.Block
-	for beside := range 3 {
-		// The lines stand beside the boxes for initials, or below them over the whole
-		// width, whichever takes less height.
-		text := layout.Above(1, textLines(c, st, width, beside)...)
+	first = append(noteRun(c, st), first...)
+	least := layout.Mm(0)
+	for beside := range len(first) + 1 {
+		// Some runs stand beside the boxes for initials, the rest below them over the
+		// whole width, whichever takes least height.
+		text := layout.Above(1, append(textLines(c, st, width), runLines(first[:beside], width)...)...)
 		text.W = width
 		r := layout.Beside(0, number, text, layout.Space(textGap, 1), boxes)
-		if below := linesBelow(c, st, c.Span-block.NumberWidth, beside); len(below) > 0 {
-			r = layout.Above(1, r, layout.Above(1, below...).At(block.NumberWidth, 0))
-		}
-		if row.Empty() || r.H < row.H-0.5 {
-			row = r
+		rest := linesBelow(c, first[beside:])
+		if h := layout.Above(1, append([]layout.Block{r}, rest...)...).H; row.Empty() || h < least-0.5 {
+			row, below, least = r, rest, h
 		}
 	}
-	return row.Pad(0, 0, 1, 0).Anchored("step " + st.No)
+	return row.Pad(0, 0, 1, 0).Anchored("step " + st.No), below
 }
 
-// textLines are the lines of a step that stand beside the boxes for initials: what
-// to do, and with beside 1 what goes where, with 0 all of them.
-func textLines(c *block.Composer, st *job.Step, width layout.Mm, beside int) []layout.Block {
+// noteRun is the small line of a step: what it comes after and why, where it may be
+// moved.
+func noteRun(c *block.Composer, st *job.Step) []run {
+	text := note(c, st)
+	if text == "" {
+		return nil
+	}
+	return []run{{lines: func(width layout.Mm) []layout.Block {
+		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: st.At})}
+	}}}
+}
+
+// textLines are the lines of a step that say what to do, and what is gone after it.
+func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
 	if st.Missed != "" {
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
-	lines = append(lines, lastLines(c, st, width)...)
-	if beside < 2 {
-		lines = append(lines, removalLines(c, st, width)...)
+	return append(lines, lastLines(c, st, width)...)
+}
+
+// runLines are the lines of some runs in one width.
+func runLines(rs []run, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, r := range rs {
+		out = append(out, r.lines(width)...)
 	}
-	if beside < 1 {
-		lines = append(append(lines, fitLines(c, st, width)...), furtherLines(c, st, width)...)
+	return out
+}
+
+// linesBelow are the lines of runs over the whole width beside the numbers of steps,
+// short ones two in a row.
+func linesBelow(c *block.Composer, rs []run) []layout.Block {
+	width := c.Span - block.NumberWidth
+	var out []layout.Block
+	for _, r := range rs {
+		full := layout.Above(1, r.lines(width)...)
+		if pairs := inPairs(r, width); pairs.H < full.H-0.5 {
+			full = pairs
+		}
+		out = append(out, full)
 	}
-	return lines
+	return out
+}
+
+// inPairs sets the lines of a run in two columns, read from left to right.
+func inPairs(r run, width layout.Mm) layout.Block {
+	half := (width - textGap) / 2
+	lines := r.lines(half)
+	gap := layout.Mm(1)
+	if r.count {
+		gap = layout.GapY
+	}
+	var rows []layout.Block
+	for i := 0; i < len(lines); i += 2 {
+		left := lines[i].Fill(half, lines[i].H, 0, 0)
+		rows = append(rows, layout.Beside(textGap, append([]layout.Block{left}, lines[i+1:min(i+2, len(lines))]...)...))
+	}
+	return layout.Above(gap, rows...)
 }
 
 // lastLines is the line at the step that takes readings away for good: those of
@@ -93,46 +135,4 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 		runs[0].Deco = layout.Plain
 	}
 	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
-}
-
-// linesBelow are the lines of a step that do not stand beside its boxes.
-func linesBelow(c *block.Composer, st *job.Step, width layout.Mm, beside int) []layout.Block {
-	var out []layout.Block
-	if beside > 1 {
-		out = append(out, removalLines(c, st, width)...)
-	}
-	if beside > 0 {
-		if len(fitLines(c, st, width)) > 0 {
-			out = append(out, inPairs(c, st))
-		}
-		out = append(out, furtherLines(c, st, width)...)
-	}
-	return out
-}
-
-// furtherLines are heats, what guards the step, lifts, what is on for now, what is
-// loosened and tightened, and the small line.
-func furtherLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	out := append(heatsheet.Lines(c, st, width), alignsheet.Lines(c, st, width)...)
-	out = append(out, guardLines(c, st, width)...)
-	out = append(out, liftsheet.Lines(c, st, width)...)
-	out = append(out, forNowLines(c, st, width)...)
-	out = append(out, fastenLines(c, st, width)...)
-	if note := note(c, st); note != "" {
-		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Sub, note)}, layout.ParaOpts{Ref: st.At}))
-	}
-	return out
-}
-
-// inPairs sets the lines of what comes out of containers in two columns over the
-// whole width, each with its box for the count.
-func inPairs(c *block.Composer, st *job.Step) layout.Block {
-	width := (c.Span - block.NumberWidth - textGap) / 2
-	lines := fitLines(c, st, width)
-	var rows []layout.Block
-	for i := 0; i < len(lines); i += 2 {
-		left := lines[i].Fill(width, lines[i].H, 0, 0)
-		rows = append(rows, layout.Beside(textGap, append([]layout.Block{left}, lines[i+1:min(i+2, len(lines))]...)...))
-	}
-	return layout.Above(layout.GapY, rows...)
 }

@@ -4,8 +4,6 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
-	"matchmark/templates/dimension"
-	"matchmark/templates/jointsheet"
 )
 
 // Together is the height up to which a step stays on one page with all its
@@ -32,7 +30,8 @@ func Height(ps []layout.Piece) layout.Mm {
 	return h
 }
 
-// Pieces sets one step: cautions, row, dimensions, hold.
+// Pieces sets one step: cautions, the row with what to do, its acts in the order in
+// which they are done, what must be empty, hold.
 func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	var out []layout.Piece
 	for i, n := range st.Cautions {
@@ -42,27 +41,26 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		}
 		out = append(out, layout.Piece{Block: c.Caution(n).Tagged(st.At), Gap: gap, KeepNext: true})
 	}
-	out = append(out, layout.Piece{Block: stepRow(c, st), Gap: 1.5})
-	for _, b := range jointsheet.Orders(c, st, c.Span-block.NumberWidth) {
-		out = append(out, layout.Piece{Block: b.At(block.NumberWidth, 0), Gap: 1.5})
+	rs := runs(c, st)
+	n := inRow(rs)
+	row := len(out)
+	head, below := stepRow(c, st, rs[:n])
+	out = append(out, layout.Piece{Block: head, Gap: 1.5})
+	for _, b := range below {
+		out = append(out, layout.Piece{Block: b.At(block.NumberWidth, 0), Gap: 0.5})
 	}
-	for _, b := range noted(c, st) {
-		out = append(out, layout.Piece{Block: b, Gap: 1})
-	}
-	for _, d := range st.Measure {
-		out = append(out, stackPieces(dimension.Found(c, d))...)
-	}
-	for _, d := range st.Set {
-		out = append(out, stackPieces(dimension.Left(c, d))...)
-	}
-	for _, b := range judged(c, st) {
-		out = append(out, layout.Piece{Block: b, Gap: 1})
-	}
-	if st.Until != nil {
-		out = append(out, layout.Piece{Block: loopBlock(c, st), Gap: 1})
-	}
-	for _, d := range st.Recall {
-		out = append(out, layout.Piece{Block: dimension.Recall(c, d), Gap: 1})
+	lost := false // a box waits for the line that ends its chance
+	for _, r := range rs[n:] {
+		pieces := runPieces(c, r)
+		if lost && len(r.blocks) == 0 {
+			out[len(out)-1].KeepNext = true
+			lost = false
+		}
+		lost = lost || r.last
+		for i := range pieces {
+			pieces[i].KeepNext = lost && i < len(pieces)-1
+		}
+		out = append(out, pieces...)
 	}
 	if len(st.Empty) > 0 {
 		out = append(out, layout.Piece{Block: emptyLine(c, st), Gap: 1})
@@ -70,23 +68,27 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	if st.Hold != nil {
 		out = append(out, layout.Piece{Block: holdBar(c, st.Hold), Gap: 2})
 	}
-	for i, p := range out[:len(out)-1] {
+	for i := range out[:len(out)-1] {
 		// The row stays with its first boxes, and the last ones with the hold and
 		// the line of what must be empty.
-		row := i == len(st.Cautions)
 		last := i == len(out)-2 && (st.Hold != nil || len(st.Empty) > 0)
-		out[i].KeepNext = p.KeepNext || row || last
-		out[i].MayPart = row && !last && Height(out) > Together
+		out[i].MayPart = i == row && !last && Height(out) > Together
+		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
 	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
 }
 
-// stackPieces sets the blocks of one dimension below each other.
-func stackPieces(blocks []layout.Block) []layout.Piece {
+// runPieces sets one run below the row of a step: blocks each on its own, lines
+// together.
+func runPieces(c *block.Composer, r run) []layout.Piece {
 	var out []layout.Piece
-	for _, b := range blocks {
+	for _, b := range r.blocks {
+		out = append(out, layout.Piece{Block: b, Gap: 1})
+	}
+	if r.lines != nil {
+		b := linesBelow(c, []run{r})[0].At(block.NumberWidth, 0)
 		out = append(out, layout.Piece{Block: b, Gap: 1})
 	}
 	return out

@@ -7,6 +7,7 @@ var englishTightening = Tightening{
 	Title: "Tightening", Rule: "Tick each fastener in each round as it is done. A round that was broken off is begun again from its first fastener.",
 
 	TightenedAt: "tightened at %s", LoosenedAt: "loosened at %s", OnSheet: "order, ticks and working: tightening sheet p. %s",
+	TicksAt:      "ticks: p. %s",
 	LooseOnSheet: "backward: from number %s down to 1, see p. %s",
 
 	OrderNumber: "The number in a circle is when its fastener is tightened: 1 first. It is no name and stands on no part.",

@@ -7,7 +7,7 @@ type Tightening struct {
 	Title, Rule string
 
 	// Where it is done.
-	TightenedAt, LoosenedAt, OnSheet, LooseOnSheet Sentence
+	TightenedAt, LoosenedAt, OnSheet, TicksAt, LooseOnSheet Sentence
 
 	// The picture.
 	OrderNumber, ClockTop, Top, PlacesListed      string

@@ -1,0 +1,137 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/templates"
+)
+
+// TestActsInOrder: a step prints what it does in the order of its acts, for a mechanic
+// works down the page. On paper the parts of a step stood above the boxes of the
+// readings that are gone once the parts are off, and joints were ticked tight above the
+// reading that has to come first.
+func TestActsInOrder(t *testing.T) {
+	t.Parallel()
+	looked := 0
+	for _, dir := range []string{startersDir, filepath.Join(testdata, "good")} {
+		files, err := filepath.Glob(filepath.Join(dir, "*.yaml"))
+		if err != nil || len(files) == 0 {
+			t.Fatalf("no definitions in %s: %v", dir, err)
+		}
+		for _, f := range files {
+			name := filepath.Base(f)
+			jb, problems := packs.Load(os.DirFS(dir), packs.Inputs{Definition: name})
+			if jb == nil || problems.Errors() > 0 {
+				continue // a job or site file, or a definition that needs one
+			}
+			pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
+			looked += actsInOrder(t, name, jb, pack)
+		}
+	}
+	if looked < 1000 {
+		t.Errorf("only %d acts were found on paper", looked)
+	}
+}
+
+// actsInOrder looks at all steps of a pack and counts the acts that it found.
+func actsInOrder(t *testing.T, name string, jb *job.Job, pack *templates.Pack) int {
+	looked := 0
+	for st, items := range stepItems(jb, pack) {
+		if !st.Table {
+			looked += stepInOrder(t, name, st, items)
+		}
+	}
+	return looked
+}
+
+// stepItems are the items of the sheets of work from the number of each step to that of
+// the next one printed, in the order in which they are read.
+func stepItems(jb *job.Job, pack *templates.Pack) map[*job.Step][]layout.Item {
+	steps := map[string]*job.Step{}
+	for _, s := range jb.Sections {
+		for _, st := range s.Steps {
+			steps[st.No] = st
+		}
+	}
+	out := map[*job.Step][]layout.Item{}
+	var now *job.Step
+	for _, f := range pack.Pages.Pages {
+		if f.Sheet != "traveler" && f.Sheet != "reassembly" {
+			continue
+		}
+		for _, it := range f.Items {
+			text, ok := it.Shape.(layout.Text)
+			if st := steps[text.S]; ok && text.Size == layout.StepNo.Size && st != nil && it.Ref == any(st.At) && out[st] == nil {
+				now = st
+			}
+			if now != nil {
+				out[now] = append(out[now], it)
+			}
+		}
+	}
+	return out
+}
+
+// stepInOrder looks at one step: the first item of each act, known by where the act or
+// its dimension stands in the file, comes after that of the act before.
+func stepInOrder(t *testing.T, name string, st *job.Step, items []layout.Item) int {
+	looked, last, verb := 0, -1, job.Verb(-1)
+	for _, a := range st.Acts() {
+		at := actRef(a)
+		if at == st.At || shared(st, a, at) {
+			continue // told by nothing from the words of the step, or from another act
+		}
+		first := -1
+		for i, it := range items {
+			if it.Ref == layout.Ref(at) {
+				first = i
+				break
+			}
+		}
+		if first < 0 {
+			continue // one of several parts in one line
+		}
+		looked++
+		if first < last && a.Verb != verb {
+			t.Errorf("%s step %s: what verb %d does stands above what verb %d does", name, st.No, a.Verb, verb)
+		}
+		last, verb = max(first, last), a.Verb
+	}
+	return looked
+}
+
+// shared reports whether an act under another verb stands at the same place of the file.
+func shared(st *job.Step, a job.Act, at source.Pos) bool {
+	for _, b := range st.Acts() {
+		if b.Verb != a.Verb && actRef(b) == at {
+			return true
+		}
+	}
+	return false
+}
+
+// actRef is where the thing of an act stands in the file, as its items have it.
+func actRef(a job.Act) source.Pos {
+	switch {
+	case a.Dim != nil:
+		return a.Dim.At
+	case a.Move != nil:
+		return a.Move.At
+	case a.Heat != nil:
+		return a.Heat.At
+	case a.Hold != nil:
+		return a.Hold.At
+	case a.In != nil:
+		return a.In.At
+	case a.Verb == job.DoLoosen || a.Verb == job.DoTighten:
+		return a.Grip.At
+	}
+	return a.At
+}

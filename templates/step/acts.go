@@ -1,0 +1,149 @@
+package step
+
+import (
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/alignsheet"
+	"matchmark/templates/block"
+	"matchmark/templates/dimension"
+	"matchmark/templates/heatsheet"
+	"matchmark/templates/jointsheet"
+	"matchmark/templates/liftsheet"
+)
+
+// A run is what one or more verbs of a step print: lines, which stand beside the boxes
+// for initials or below each other, or blocks with boxes of their own. A step prints
+// its runs in the order in which its author wrote the verbs, for the mechanic works
+// down the page.
+type run struct {
+	lines  func(width layout.Mm) []layout.Block
+	blocks []layout.Block
+	last   bool // a reading that this step takes away for good is among the blocks
+	count  bool // lines with a box for the count, that may stand in two columns
+}
+
+// runs are all runs of a step in the order of its acts. What stands in the head of the
+// step, the hold that ends it and the containers that must be empty are not among them.
+func runs(c *block.Composer, st *job.Step) []run {
+	var out []run
+	noted := noted(c, st)
+	note := func(now bool) {
+		if now && len(noted) > 0 {
+			out = append(out, run{blocks: noted})
+			noted = nil
+		}
+	}
+	if len(st.Align) > 0 {
+		out = append(out, run{lines: func(width layout.Mm) []layout.Block { return alignsheet.Lines(c, st, width) }})
+	}
+	for _, v := range st.VerbOrder() {
+		back := st.Undoes != nil || st.Back
+		note(!back && (v == job.DoRemove || (v == job.DoMark && len(st.Marks) > 0) || (v == job.DoStack && len(st.Stacks) > 0)))
+		if v == job.DoTighten {
+			if orders := jointOrders(c, st); len(orders) > 0 {
+				out = append(out, run{blocks: orders})
+			}
+		}
+		if r := runOf(c, st, v); r.lines != nil || len(r.blocks) > 0 {
+			out = append(out, r)
+		}
+		note(back && v == job.DoFit && len(st.Fit) > 0)
+	}
+	note(true)
+	if st.Until != nil {
+		out = append(out, run{blocks: []layout.Block{loopBlock(c, st)}})
+	}
+	return out
+}
+
+// jointOrders are the drawings of the joints that a step tightens, in the column of the
+// boxes.
+func jointOrders(c *block.Composer, st *job.Step) []layout.Block {
+	var out []layout.Block
+	for _, b := range jointsheet.Orders(c, st, c.Span-block.NumberWidth) {
+		out = append(out, b.At(block.NumberWidth, 0))
+	}
+	return out
+}
+
+// runOf is what a step prints for one verb, empty if it does not use it.
+func runOf(c *block.Composer, st *job.Step, v job.Verb) run {
+	var blocks []layout.Block
+	last := false
+	switch v {
+	case job.DoMeasure:
+		for _, d := range st.Measure {
+			blocks = append(blocks, dimension.Found(c, d)...)
+			last = last || d.LastChance == st
+		}
+	case job.DoSet:
+		for _, d := range st.Set {
+			blocks = append(blocks, dimension.Left(c, d)...)
+		}
+	case job.DoRecall:
+		for _, d := range st.Recall {
+			blocks = append(blocks, dimension.Recall(c, d))
+		}
+	case job.DoJudge:
+		blocks = judged(c, st)
+	default:
+		return linesOf(c, st, v)
+	}
+	return run{blocks: blocks, last: last}
+}
+
+// linesOf are the lines of a step for one verb.
+func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
+	lines := func(of func(*block.Composer, *job.Step, layout.Mm) []layout.Block) run {
+		return run{lines: func(width layout.Mm) []layout.Block { return of(c, st, width) }}
+	}
+	var r run
+	switch v {
+	case job.DoPermit:
+		r = lines(permitLines)
+	case job.DoLock:
+		r = lines(lockLines)
+	case job.DoUnlock:
+		r = lines(unlockLines)
+	case job.DoCountTools:
+		r = lines(toolLines)
+	case job.DoCountAll:
+		r = lines(countAllLines)
+	case job.DoOpen:
+		r = lines(openLines)
+	case job.DoClose:
+		r = lines(closeLines)
+	case job.DoLoosen:
+		r = lines(loosenLines)
+	case job.DoTighten:
+		r = lines(tightenLines)
+	case job.DoTakeOut, job.DoFitForNow, job.DoLeaveOut:
+		r = lines(func(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+			return forNowLines(c, st, v, width)
+		})
+	case job.DoHeat:
+		r = lines(heatsheet.Lines)
+	case job.DoLift:
+		r = lines(liftsheet.Lines)
+	case job.DoRemove:
+		r = lines(removalLines)
+	case job.DoFit:
+		r = lines(fitLines)
+		r.count = true
+	default:
+		return run{}
+	}
+	if len(r.lines(c.Span)) == 0 {
+		return run{}
+	}
+	return r
+}
+
+// inRow counts the runs at the head of a step that are lines: they stand in its row.
+func inRow(rs []run) int {
+	n := 0
+	for n < len(rs) && rs[n].lines != nil {
+		n++
+	}
+	return n
+}
