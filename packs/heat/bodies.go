@@ -48,6 +48,7 @@ type bodies struct {
 	closes       float64 // opening on the diameter at which contact is made, m
 	need         float64 // D, for openings, m
 	apart        bool    // hub drawn off: no heat crosses any more
+	reserve      float64 // kept back of the growths, see observe.go
 
 	faceLoss  []float64 // of the skin ring at each station, without what comes through the skin
 	skinPut   []float64 // put into the same ring, without what comes through the skin
@@ -82,6 +83,7 @@ func newBodies(h *Hub, s *Shaft, f Fit, c Contact, air Surroundings, g grid) *bo
 	along, behind, front := 1, Mm(0), Mm(0)
 	if s != nil {
 		b.nShaft, behind, front = g.shaft, s.Behind, s.Front
+		b.reserve = reserveOf(&h.Material, &s.Material)
 	}
 	if behind+front > 0 {
 		along = g.along

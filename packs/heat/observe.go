@@ -12,16 +12,28 @@ import "math"
 func (b *bodies) opening() float64 { return b.openingAt(b.t, b.lags()) }
 
 // reserve is what the opening is counted less, as a share of the growth of hub and
-// shaft: the error of the grid, which a fine mesh shows to stay under it in joints of
-// any two metals, and under half of it in those of one.
-const reserve = 0.006
+// shaft: the error of the grid against a fine mesh, in any joint of one metal. The
+// opening of two metals is the difference of growths that are far apart, and the error
+// up to twice as much.
+const (
+	reserve       = 0.006
+	reserveUnlike = 0.012
+)
+
+// reserveOf is the reserve of a hub on a shaft.
+func reserveOf(hub, shaft *Material) float64 {
+	if *hub == *shaft {
+		return reserve
+	}
+	return reserveUnlike
+}
 
 // reckoned is the opening less the reserve: what freeing is judged by.
 func (b *bodies) reckoned() float64 { return b.reckonedAt(b.t, b.lags()) }
 
 func (b *bodies) reckonedAt(t []float64, st station) float64 {
 	hub, shaft := b.meanStrain(t, st.cell+b.nShaft, b.nHub), b.meanStrain(t, st.cell, b.nShaft)
-	return b.need * (hub - shaft - reserve*(math.Abs(hub)+math.Abs(shaft)))
+	return b.need * (hub - shaft - b.reserve*(math.Abs(hub)+math.Abs(shaft)))
 }
 
 // lags is the station under the hub where the opening is least.

@@ -13,6 +13,11 @@ type Pace struct {
 // clockTimes are the times a mechanic can read off a watch, in seconds.
 var clockTimes = []Second{5, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 300, 420, 600, 900, 1200, 1800}
 
+// keptOfSkin is what the gate is set above the skin of the least power, as a share of
+// its rise over the start: more than the grid is off a fine mesh, two hundredths at the
+// most. A power just under the least would else pass it.
+const keptOfSkin = 0.02
+
 // pace reads the skin of the least power at two clock times: the last before
 // three quarters of its time to free, and the last before half of that. A hub
 // that is free within seconds has none.
@@ -23,7 +28,11 @@ func (s *search) pace(least trial) []Pace {
 		return nil
 	}
 	run := s.heat(least.power, true)
-	return []Pace{{first, skinAt(run.skin, first)}, {second, skinAt(run.skin, second)}}
+	gate := func(by Second) Pace {
+		skin, start := skinAt(run.skin, by), s.pull.Hub.Start
+		return Pace{by, min(skin+keptOfSkin*(skin-start), s.pull.Skin.At)}
+	}
+	return []Pace{gate(first), gate(second)}
 }
 
 func lastBefore(limit Second) Second {

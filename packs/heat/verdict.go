@@ -85,7 +85,7 @@ func (p *Pull) warnings(plan *Plan) []Warning {
 func (p *Pull) assumptions() []Assumption {
 	list := []Assumption{
 		assume("ring", "the hub is a plain ring as long as the fit, on a straight seat, heated evenly all round and along its length"),
-		assume("lags", "the hub is free when it is where the opening lags along the fit; %v %% of the growth of both parts is kept back for the error of the computation", 100*reserve),
+		assume("lags", "the hub is free when it is where the opening lags along the fit; %v %% of the growth of both parts is kept back for the error of the computation", 100*reserveOf(&p.Hub.Material, &p.Shaft.Material)),
 		assume("net-power", "power is the heat that enters the hub, not what the burner or coil takes"),
 	}
 	add := func(code, says string, args ...any) { list = append(list, assume(code, says, args...)) }
