@@ -164,6 +164,8 @@ func (c *composer) renewals(ms []*job.Move) []string {
 	for _, m := range ms {
 		switch r := m.Part.Renew; {
 		case m.New, r == "", r == "always", r == "never":
+		case r == "added":
+			out = append(out, fill(c.w.renewLine, m.Part.Name, c.w.renewAdded))
 		case r == "as set" && m.Part.Set != nil && m.Part.Set.JudgedAt != nil:
 			out = append(out, fill(c.w.renewLine, m.Part.Name, c.asJudged(m.Part.Set)))
 		case r == "as set":

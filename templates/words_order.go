@@ -5,7 +5,7 @@ package templates
 type orderWords struct {
 	loosen, tighten, toTorque, noTorque, tightForNow, stages, tight, slack, oiled, inOrder string
 	forNow, takeOut, leftOut, atBench, people                                              string
-	renewAsSet, renewIf, renewLine                                                         string
+	renewAsSet, renewIf, renewLine, renewAdded                                             string
 	allGoBack, allRenewed, whichIsOut, asJudged                                            string
 
 	// The order as text.

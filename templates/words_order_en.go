@@ -4,7 +4,7 @@ package templates
 var englishOrder = orderWords{
 	loosen: "loosen", tighten: "tighten", toTorque: "to %s", noTorque: "no value: %s", tightForNow: "FOR NOW, at last %s", stages: "in stages:", tight: "tight", slack: "loose", oiled: "threads: %s", inOrder: "order: %s",
 	forNow: "for now", takeOut: "take out again", leftOut: "LEFT OUT for now, goes in at %s", atBench: "on the bench", people: "%s people",
-	renewAsSet: "if one is renewed, renew the set", renewIf: "renew %s", renewLine: "%s: %s",
+	renewAsSet: "if one is renewed, renew the set", renewIf: "renew %s", renewLine: "%s: %s", renewAdded: "added, the machine had none",
 	allGoBack: "all in: all %s go back", allRenewed: "one or more out: all %s are renewed", whichIsOut: "which are out",
 	asJudged: "old or new, all %s alike, as decided for %s at %s (p. %s)",
 
