@@ -44,10 +44,10 @@ func (r *report) set(d *job.Dim, hangs []*job.Part) {
 	if e == nil {
 		return
 	}
+	if e.Step.Bench {
+		hangs = slices.DeleteFunc(slices.Clone(hangs), func(p *job.Part) bool { return p.Of == nil })
+	}
 	for _, p := range hangs {
-		if e.Step.Bench && p.Of == nil {
-			continue
-		}
 		if now, _ := r.walk.Now(p, e); now > 0 {
 			continue
 		}
