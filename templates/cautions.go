@@ -4,13 +4,14 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/sign"
 	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // cautions sets the sheet of permits and hazard notes: what the signal words mean,
 // the permits with their numbers, every note in full with the steps before which
 // it stands, and the notes that were left out, with the reason.
 func cautions(c *composer) []layout.Piece {
-	j, w := c.job, c.w
+	j, w := c.Job, c.W
 	var notes []*job.Caution
 	for _, n := range j.Cautions {
 		if len(n.Steps) > 0 {
@@ -22,27 +23,27 @@ func cautions(c *composer) []layout.Piece {
 	}
 	out := []layout.Piece{{Block: c.signalLegend()}}
 	if len(j.Permits) > 0 {
-		g := c.grid(column{w.permit, 0}, column{w.permitNumber, 30}, column{w.permitUntil, 30}, column{w.permitGiven, 50})
+		g := c.Grid(block.Col(w.Cautions.Permit, 0), block.Col(w.Cautions.PermitNumber, 30), block.Col(w.Cautions.PermitUntil, 30), block.Col(w.Cautions.PermitGiven, 50))
 		var rows []layout.Row
 		for _, p := range j.Permits {
-			rows = append(rows, g.row(p.At, g.about(0, p.What, joined(p.Note, fill(w.beforeSteps, c.stepRefs(p.Steps))), p.At)))
+			rows = append(rows, g.Row(p.At, g.About(0, p.What, joinFacts(p.Note, w.Cautions.BeforeSteps.With(c.StepRefs(p.Steps))), p.At)))
 		}
-		out = append(out, g.under(rows)...)
+		out = append(out, g.Under(rows)...)
 	}
 	out = append(out, c.fireWatch(notes)...)
 	for i, n := range notes {
 		gap := layout.Mm(1.5)
 		if i == 0 {
-			out = append(out, layout.Piece{Block: c.heading(w.cautionsTitle), Gap: 5, KeepNext: true})
+			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.CautionsTitle), Gap: 5, KeepNext: true})
 		}
 		out = append(out, layout.Piece{Block: c.cautionInFull(n), Gap: gap})
 	}
 	for i, s := range j.Spared {
 		if i == 0 {
-			out = append(out, layout.Piece{Block: c.heading(w.sparedTitle), Gap: 5, KeepNext: true})
+			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.SparedTitle), Gap: 5, KeepNext: true})
 		}
-		text := fill(w.sparedLine, s.Note.Hazard, c.stepRef(s.Step), s.Reason)
-		out = append(out, layout.Piece{Block: c.Para(c.width, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: s.At}), Gap: 1})
+		text := w.Cautions.SparedLine.With(s.Note.Hazard, c.StepRef(s.Step), s.Reason)
+		out = append(out, layout.Piece{Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: s.At}), Gap: 1})
 	}
 	return out
 }
@@ -55,22 +56,22 @@ func (c *composer) cautionInFull(n *job.Caution) layout.Block {
 			runs = append(runs, layout.T(layout.Body, " "+s))
 		}
 	}
-	return c.noteInFull(n, runs, fill(c.w.beforeSteps, c.stepRefs(n.Steps))).Anchored("caution " + n.Key)
+	return c.NoteInFull(n, runs, c.W.Cautions.BeforeSteps.With(c.StepRefs(n.Steps))).Anchored("caution " + n.Key)
 }
 
 // signalLegend explains the four signal words, each as it is printed, in two
 // columns.
 func (c *composer) signalLegend() layout.Block {
-	w := c.w
-	half := (c.width - layout.GapX) / 2
+	w := c.W
+	half := (c.Span - layout.GapX) / 2
 	one := func(signal string) layout.Block {
-		plate := sign.Panel(c.Setter, w.signals[signal], signal != "notice", 8, nil)
-		text := c.Para(half-plate.W-3, []layout.Run{layout.T(layout.Body, w.signalMeans[signal])}, layout.ParaOpts{})
+		plate := sign.Panel(c.Setter, w.Cautions.Signal[signal], signal != "notice", 8, nil)
+		text := c.Para(half-plate.W-3, []layout.Run{layout.T(layout.Body, w.Cautions.SignalMeans[signal])}, layout.ParaOpts{})
 		b := layout.Middle(3, plate, text)
 		b.W = half
 		return b
 	}
-	return layout.Above(1.2, c.heading(w.legendTitle),
+	return layout.Above(1.2, c.Heading(w.Cautions.LegendTitle),
 		layout.Middle(layout.GapX, one("danger"), one("warning")), layout.Middle(layout.GapX, one("caution"), one("notice")),
-		c.Para(c.width, []layout.Run{layout.T(layout.Sub, w.signalSource)}, layout.ParaOpts{}))
+		c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Cautions.SignalSource)}, layout.ParaOpts{}))
 }

@@ -8,24 +8,24 @@ import (
 
 // chosen names what this machine has of each option: the pack prints only that.
 func (c *composer) chosen() layout.Block {
-	if len(c.job.Choices) == 0 {
+	if len(c.Job.Choices) == 0 {
 		return layout.Block{}
 	}
-	w := c.w
-	lines := []layout.Block{c.heading(w.thisMachine)}
-	for _, x := range c.job.Choices {
-		state := w.fitted
+	w := c.W
+	lines := []layout.Block{c.Heading(w.Front.ThisMachine)}
+	for _, x := range c.Job.Choices {
+		state := w.Front.Fitted
 		switch {
 		case x.Build != "" && x.Serial != "":
-			state = fill(w.buildBySerial, strings.ReplaceAll(x.Build, "-", " "), x.Means, x.Serial)
+			state = w.Front.BuildBySerial.With(strings.ReplaceAll(x.Build, "-", " "), x.Means, x.Serial)
 		case x.Build != "":
-			state = fill(w.buildSaid, strings.ReplaceAll(x.Build, "-", " "), x.Means)
+			state = w.Front.BuildSaid.With(strings.ReplaceAll(x.Build, "-", " "), x.Means)
 		case !x.Fitted:
-			state = w.notFitted
+			state = w.Front.NotFitted
 		}
 		runs := []layout.Run{layout.T(layout.Body, x.What+": "), layout.T(layout.Strong, state)}
-		lines = append(lines, c.Para(c.width, runs, layout.ParaOpts{Ref: x.At}))
+		lines = append(lines, c.Para(c.Span, runs, layout.ParaOpts{Ref: x.At}))
 	}
-	lines = append(lines, c.Para(c.width, []layout.Run{layout.T(layout.Sub, w.onlyThis)}, layout.ParaOpts{}))
+	lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Front.OnlyThis)}, layout.ParaOpts{}))
 	return layout.Above(1, lines...)
 }

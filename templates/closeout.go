@@ -4,24 +4,25 @@ import (
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/templates/block"
 )
 
 // closeOut sets the sheet by which the pack is found complete: everything that it
 // holds with its number as printed, to be counted, and who says so.
 func closeOut(c *composer) []layout.Piece {
-	w := c.w
-	g := c.grid(column{w.whatIsCounted, 0}, column{w.printed, 20}, column{w.counted, 24}, column{w.initialsDate, 36})
-	g.t.MinH -= 2 // a count needs no more than a line
+	w := c.W
+	g := c.Grid(block.Col(w.CloseOut.What, 0), block.Col(w.CloseOut.Printed, 20), block.Col(w.CloseOut.Counted, 24), block.Col(w.Common.InitialsDate, 36))
+	g.Table.MinH -= 2 // a count needs no more than a line
 	var rows []layout.Row
 	for _, x := range c.tally() {
-		rows = append(rows, g.row(nil, g.text(0, layout.Body, x.what, nil), g.text(1, layout.Strong, x.printed, nil)))
+		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, x.what, nil), g.Text(1, layout.Strong, x.printed, nil)))
 	}
-	if c.job.Hours.Sign() > 0 {
-		rows = append(rows, g.row(nil, g.text(0, layout.Body, w.hoursAll, nil), g.text(1, layout.Strong, c.job.Hours.Print(), nil)))
+	if c.Job.Hours.Sign() > 0 {
+		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, w.CloseOut.Hours, nil), g.Text(1, layout.Strong, c.Job.Hours.Print(), nil)))
 	}
-	out := c.listSheet(w.closeOutRule, g, rows)
+	out := c.ListSheet(w.CloseOut.Rule, g, rows)
 	out = append(out, c.deferred()...)
-	return append(out, layout.Piece{Block: c.signers(w.complete), Gap: 4})
+	return append(out, layout.Piece{Block: c.signers(w.CloseOut.Complete), Gap: 4})
 }
 
 // A counted thing is one line of the close-out sheet.
@@ -30,30 +31,30 @@ type counted struct{ what, printed string }
 // tally is all that a pack has to have when it comes back, without the lines that
 // this job has none of. What is on the pages is counted there, in the pass before.
 func (c *composer) tally() []counted {
-	j, w := c.job, c.w
+	j, w := c.Job, c.W
 	var out []counted
 	add := func(what string, n int) {
 		if n > 0 {
 			out = append(out, counted{what, strconv.Itoa(n)})
 		}
 	}
-	add(w.countPages, c.total)
-	add(w.countTags, j.Tagged())
-	add(w.countStubs, len(j.Tags)-j.Tagged())
+	add(w.CloseOut.Pages, c.total)
+	add(w.CloseOut.Tags, j.Tagged())
+	add(w.CloseOut.SpareTags, len(j.Tags)-j.Tagged())
 	for _, sheet := range []struct{ name, values, initials string }{
-		{"traveler", w.countFound, w.countStepsOff}, {"reassembly", w.countLeft, w.countStepsBack},
+		{"traveler", w.CloseOut.BoxesFound, w.CloseOut.InitialsOff}, {"reassembly", w.CloseOut.BoxesLeft, w.CloseOut.InitialsBack},
 	} {
 		boxes := c.boxesOn[sheet.name]
 		add(sheet.values, boxes[layout.RoleValue]+boxes[layout.RoleFraction])
 		add(sheet.initials, boxes[layout.RoleInitials])
 	}
-	add(w.countHolds, len(j.Holds))
-	add(w.countLocks, len(j.Isolations))
-	add(w.countPermits, len(j.Permits))
-	add(w.countOpenings, len(j.Openings))
-	add(w.countContainers, len(j.Containers))
-	add(w.countInstruments, len(j.Supplies.Instruments))
-	return append(out, counted{w.countLeftOver, "0"}, counted{w.countDeviations, ""})
+	add(w.CloseOut.Holds, len(j.Holds))
+	add(w.CloseOut.Locks, len(j.Isolations))
+	add(w.CloseOut.Permits, len(j.Permits))
+	add(w.CloseOut.Openings, len(j.Openings))
+	add(w.CloseOut.Containers, len(j.Containers))
+	add(w.CloseOut.Instruments, len(j.Supplies.Instruments))
+	return append(out, counted{w.CloseOut.LeftOver, "0"}, counted{w.CloseOut.Deviations, ""})
 }
 
 // boxesBySheet counts the write-in boxes of each role on each sheet.

@@ -1,11 +1,13 @@
 package templates
 
 import (
-	"matchmark/packs/job"
-	"strconv"
-
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/templates/block"
+	"matchmark/templates/heatsheet"
+	"matchmark/templates/liftsheet"
+	"matchmark/templates/words"
 )
 
 // Options say how a pack is to be set.
@@ -29,46 +31,47 @@ type Pack struct {
 // the pack that is bound, in the order in which it is bound; tags are apart.
 type kind struct {
 	name     string
-	title    func(words) string
+	title    func(*words.Catalogue) string
 	flow     func(*composer) []layout.Piece
 	handover bool // work stops and starts on this sheet
 }
 
 func kinds() []kind {
 	return []kind{
-		{"front", func(w words) string { return w.front }, front, false},
-		{"cautions", func(w words) string { return w.cautions }, cautions, false},
-		{"isolations", func(w words) string { return w.isolations }, isolations, false},
-		{"gather", func(w words) string { return w.gather }, gather, false},
-		{"traveler", func(w words) string { return w.traveler }, traveler, true},
-		{"readings", func(w words) string { return w.dims.sheet }, readings, false},
-		{"critical", func(w words) string { return w.dims.critical }, critical, false},
-		{"dimensions", func(w words) string { return w.dims.index }, index, false},
-		{"lifts", func(w words) string { return w.lift }, lifts, false},
-		{"heats", func(w words) string { return w.heats }, heats, false},
-		{"holds", func(w words) string { return w.holds }, holds, false},
-		{"openings", func(w words) string { return w.openings }, openings, false},
-		{"reassembly", func(w words) string { return w.reassembly }, reassembly, true},
-		{"found", func(w words) string { return w.foundToday }, foundToday, false},
-		{"register", func(w words) string { return w.register }, register, false},
-		{"counts", func(w words) string { return w.counts }, counts, false},
-		{"signatures", func(w words) string { return w.signatures }, signatures, false},
-		{"deviations", func(w words) string { return w.deviations }, deviations, false},
-		{"close-out", func(w words) string { return w.closeOut }, closeOut, false},
+		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false},
+		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false},
+		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false},
+		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false},
+		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true},
+		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false},
+		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false},
+		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage(liftsheet.Sheet), false},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage(heatsheet.Sheet), false},
+		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false},
+		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false},
+		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true},
+		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false},
+		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false},
+		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false},
+		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, signatures, false},
+		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false},
+		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false},
 	}
+}
+
+// ownPackage is the flow of a sheet that has a package of its own.
+func ownPackage(flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
+	return func(c *composer) []layout.Piece { return flow(c.Composer) }
 }
 
 // A composer sets one job on one paper.
 type composer struct {
-	*layout.Setter
-	job   *job.Job
-	w     words
+	*block.Composer
 	paper layout.Paper
-	width layout.Mm // between the margins
 	warn  source.Problems
 	draft bool
 
-	pages map[string]int    // pages of anchors, from the pass before
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
 	total int               // pages of the pack, from the pass before
 	// boxesOn counts the boxes of each role on each sheet, from the pass before.
@@ -80,9 +83,12 @@ type composer struct {
 // those found before, to be printed on the front sheet.
 func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
-	c := &composer{Setter: layout.NewSetter(m, o.Pen), job: job, w: english, paper: o.Paper, width: w, warn: warnings, draft: o.Draft}
+	c := &composer{
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w},
+		paper:    o.Paper, warn: warnings, draft: o.Draft,
+	}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
-		c.pages, c.total = known, total
+		c.Pages, c.total = known, total
 		pages := layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.boxesOn = sheetPages(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
@@ -99,32 +105,33 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
 	for _, k := range kinds() {
-		c := c.across(k)
+		c := c.forSheet(k)
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
 			continue
 		}
-		title := k.title(c.w)
+		title := k.title(c.W)
 		out = append(out, layout.Sheet{
 			Name: k.name, Title: title, Pieces: pieces,
 			Head:      func(page, total int) layout.Block { return c.head(title, page, total) },
 			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
-			Landscape: lyingSheets[k.name],
+			Landscape: landscape[k.name],
 		})
 	}
 	return out
 }
 
-// lyingSheets are set across the page.
-var lyingSheets = map[string]bool{"readings": true, "critical": true}
+// landscape are set across the page.
+var landscape = map[string]bool{"readings": true, "critical": true}
 
-// across is the composer for a sheet: a sheet that lies has another width.
-func (c *composer) across(k kind) *composer {
-	if !lyingSheets[k.name] {
+// forSheet is the composer for a sheet: one across the page has another width.
+func (c *composer) forSheet(k kind) *composer {
+	if !landscape[k.name] {
 		return c
 	}
-	turned := *c
-	turned.width, _ = c.paper.Turned().Inner()
+	turned, wide := *c, *c.Composer
+	wide.Span, _ = c.paper.Turned().Inner()
+	turned.Composer = &wide
 	return &turned
 }
 
@@ -133,10 +140,10 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 	if c.draft {
 		c.stamp(frames)
 	}
-	o, e := c.job.Order, c.job.Equipment
+	o, e := c.Job.Order, c.Job.Equipment
 	return &layout.Doc{
-		Title:   o.Number + " " + fill(c.w.revision, o.Revision) + ": " + e.Tag + " " + e.Name,
-		Subject: o.Title, Lang: c.w.lang, Date: o.Issued, Pages: frames, Outline: outline,
+		Title:   o.Number + " " + c.W.Common.Revision.With(o.Revision) + ": " + e.Tag + " " + e.Name,
+		Subject: o.Title, Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline,
 	}
 }
 
@@ -152,13 +159,4 @@ func sheetPages(frames []layout.Frame) map[string][2]int {
 		out[f.Sheet] = span
 	}
 	return out
-}
-
-// page is the page of an anchor as printed. In the first pass, when no page is
-// known yet, it has the width of two digits.
-func (c *composer) page(anchor string) string {
-	if n, ok := c.pages[anchor]; ok {
-		return strconv.Itoa(n)
-	}
-	return "00"
 }

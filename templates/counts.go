@@ -1,31 +1,32 @@
 package templates
 
 import (
-	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // counts sets the list by which the storeroom counts every container twice: when
 // all is apart, and when all is back and nothing may be left over.
 func counts(c *composer) []layout.Piece {
-	w := c.w
-	if c.job.Tagged() == 0 {
+	w := c.W
+	if c.Job.Tagged() == 0 {
 		return nil
 	}
-	g := c.grid(column{w.mark, 30}, column{w.contents, 0}, column{w.stubSeen, 14}, column{w.expected, 14}, column{w.countMid, 18}, column{w.initialsDate, 20},
-		column{w.countOut, 16}, column{w.scrap, 16}, column{w.leftOver, 16})
+	g := c.Grid(block.Col(w.Common.Mark, 30), block.Col(w.Common.Contents, 0), block.Col(w.Counts.StubSeen, 14), block.Col(w.Counts.Expected, 14), block.Col(w.Counts.CountedApart, 18), block.Col(w.Common.InitialsDate, 20),
+		block.Col(w.Common.CountOut, 16), block.Col(w.Common.Scrap, 16), block.Col(w.Counts.LeftOver, 16))
 	var rows []layout.Row
-	for _, t := range c.job.Tags {
+	for _, t := range c.Job.Tags {
 		if t.Spare {
-			rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), layout.Block{}, c.Tick(layout.Body, "", t.At)))
+			rows = append(rows, g.Row(t.At, g.Text(0, layout.Strong, t.Mark, t.At), layout.Block{}, c.Tick(layout.Body, "", t.At)))
 			continue
 		}
-		rows = append(rows, g.row(t.At, g.text(0, layout.Strong, t.Mark, t.At), g.text(1, layout.Sub, joined(c.tagName(t), bagParts(t)), t.At), c.Tick(layout.Body, "", t.At),
-			g.text(3, layout.Strong, c.expected(t), t.At)))
+		rows = append(rows, g.Row(t.At, g.Text(0, layout.Strong, t.Mark, t.At), g.Text(1, layout.Sub, joinFacts(c.tagName(t), bagParts(t)), t.At), c.Tick(layout.Body, "", t.At),
+			g.Text(3, layout.Strong, c.expected(t), t.At)))
 	}
-	out := c.listSheet(w.countsRule, g, rows)
+	out := c.ListSheet(w.Counts.Rule, g, rows)
 	out[0].Block = out[0].Block.Anchored("counts")
 	return out
 }
@@ -43,5 +44,5 @@ func bagParts(t *job.Tag) string {
 	if t.Pocket == "" {
 		return ""
 	}
-	return partList(t.In)
+	return block.PartList(t.In)
 }

@@ -1,11 +1,14 @@
 package templates
 
 import (
-	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/templates/block"
+	"matchmark/templates/dimension"
+	"matchmark/templates/words"
 )
 
 // critical sets the sheet that is asked for in the middle of the night: every
@@ -15,16 +18,16 @@ func critical(c *composer) []layout.Piece {
 	if len(dims) == 0 {
 		return nil
 	}
-	out := []layout.Piece{c.ruleLine(c.w.dims.criticalRule)}
-	out = append(out, c.traps()...)
-	w := c.w.dims
+	out := []layout.Piece{c.RuleLine(c.W.Critical.Rule)}
+	out = append(out, c.easilyMissed()...)
+	w := c.W
 	found, left := c.criticalWidth(dims)
-	g := c.grid(column{w.mark, 22}, column{w.what, 0}, column{w.limit, 56}, column{c.w.asFound, found}, column{c.w.asLeft, left}, column{c.w.initials, 21})
+	g := c.Grid(block.Col(w.Common.Mark, 22), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 56), block.Col(c.W.Common.AsFound, found), block.Col(c.W.Common.AsLeft, left), block.Col(c.W.Common.Initials, 21))
 	var rows []layout.Row
 	for _, d := range dims {
 		rows = append(rows, c.criticalRow(g, d))
 	}
-	pieces := g.t.Pieces(rows)
+	pieces := g.Table.Pieces(rows)
 	pieces[0].Gap = 3
 	return append(out, pieces...)
 }
@@ -33,7 +36,7 @@ func critical(c *composer) []layout.Piece {
 func (c *composer) criticalDims() []*job.Dim {
 	var out []*job.Dim
 	done := map[*job.Dim]bool{}
-	for _, d := range c.job.Dims {
+	for _, d := range c.Job.Dims {
 		critical := d.Critical
 		if d.In != nil {
 			d = d.In
@@ -46,19 +49,19 @@ func (c *composer) criticalDims() []*job.Dim {
 	return out
 }
 
-// traps lists what is easily missed, one thing a line in three columns, with the
+// easilyMissed lists what is easily missed, one thing a line in three columns, with the
 // steps and their pages.
-func (c *composer) traps() []layout.Piece {
+func (c *composer) easilyMissed() []layout.Piece {
 	const columns = 3
-	width := (c.width - (columns-1)*layout.GapX) / columns
+	width := (c.Span - (columns-1)*layout.GapX) / columns
 	var things []string
 	at := map[string][]layout.Run{}
-	for _, s := range c.job.Sections {
+	for _, s := range c.Job.Sections {
 		for _, st := range s.Steps {
 			if st.Missed == "" || st.Undoes != nil {
 				continue // the row that undoes a step says the same again
 			}
-			where := fill(c.w.stepPage, st.No, c.page("step "+st.No))
+			where := c.W.Common.StepPage.With(st.No, c.Page("step "+st.No))
 			if p := st.Place.Label; p != "" {
 				where += " " + p
 			}
@@ -81,7 +84,7 @@ func (c *composer) traps() []layout.Piece {
 	for i := 0; i < len(lines); i += each {
 		cols = append(cols, layout.Above(0.6, lines[i:min(i+each, len(lines))]...))
 	}
-	return []layout.Piece{{Block: layout.Above(1, c.heading(c.w.dims.traps), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
+	return []layout.Piece{{Block: layout.Above(1, c.Heading(c.W.Critical.EasilyMissedTitle), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
 }
 
 // criticalWidth is the width of the columns of boxes: that of the widest box.
@@ -104,18 +107,18 @@ func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 	case form != reading.Digits && form != reading.Fraction:
 		return c.answerTicks(d)
 	case d.Positions.Boxes() == 1:
-		return c.box(d, side{copied: true}, "", true)
+		return dimension.Box(c.Composer, d, dimension.Side{Copied: true}, "", true)
 	}
 	var out []layout.Block
 	for _, w := range d.Worst() {
-		caption := c.w.dims.smallest
+		caption := c.W.Critical.Smallest
 		if w == job.Largest {
-			caption = c.w.dims.largest
+			caption = c.W.Critical.Largest
 		}
-		out = append(out, c.box(d, side{copied: true}, caption, true))
+		out = append(out, dimension.Box(c.Composer, d, dimension.Side{Copied: true}, caption, true))
 	}
 	for _, g := range d.Groups() {
-		out = append(out, c.groupBox(d, g, c.w.dims.group[g], true))
+		out = append(out, dimension.GroupBox(c.Composer, d, g, c.W.Common.Group[g], true))
 	}
 	return layout.Above(layout.GapY, out...)
 }
@@ -128,24 +131,16 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 	}
 	var ticks []layout.Block
 	for _, a := range l.Answers() {
-		ticks = append(ticks, c.Tick(layout.Body, c.answerWord(a), d.At))
+		ticks = append(ticks, c.Tick(layout.Body, dimension.AnswerWord(c.Composer, a), d.At))
 	}
 	return layout.Above(layout.GapY, ticks...)
 }
 
-// answerWord is a fixed word of the catalogue, or the author's own.
-func (c *composer) answerWord(a reading.Answer) string {
-	if a.Word != reading.Literal {
-		return c.w.reading[a.Word]
-	}
-	return a.Phrase
-}
-
 // criticalRow is one dimension.
-func (c *composer) criticalRow(g grid, d *job.Dim) layout.Row {
-	what := []layout.Block{g.text(1, layout.Strong, d.What, d.At)}
-	if state := strings.Join(c.stateLine(d), " · "); state != "" {
-		what = append(what, g.text(1, layout.Sub, state, d.At))
+func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
+	what := []layout.Block{g.Text(1, layout.Strong, d.What, d.At)}
+	if state := strings.Join(dimension.StateLine(c.Composer, d), " · "); state != "" {
+		what = append(what, g.Text(1, layout.Sub, state, d.At))
 	}
 	var pages []string
 	for _, p := range []string{c.whereRead(d, d.FoundAt, "found "), c.whereRead(d, d.LeftAt, "left ")} {
@@ -153,30 +148,33 @@ func (c *composer) criticalRow(g grid, d *job.Dim) layout.Row {
 			pages = append(pages, p)
 		}
 	}
-	mark := layout.Above(0.5, g.mark(0, layout.StepNo, d.Mark, d.At), g.text(0, layout.Caption, strings.Join(pages, ", "), d.At))
-	if trap := trapOf(d); trap != "" {
-		flag := layout.Run{Text: c.w.dims.missed, Style: layout.SubBold, Deco: layout.Inverse}
-		what = append(what, c.Para(g.t.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
+	mark := layout.Above(0.5, g.Mark(0, layout.StepNo, d.Mark, d.At), g.Text(0, layout.Caption, strings.Join(pages, ", "), d.At))
+	if trap := missedAt(d); trap != "" {
+		flag := layout.Run{Text: c.W.Critical.EasilyMissed, Style: layout.SubBold, Deco: layout.Inverse}
+		what = append(what, c.Para(g.Table.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
 	}
 	limit := c.indexLimit(g, d)
 	var act []string
-	for _, n := range []struct{ sentence, value string }{{c.w.ifOver, d.Over}, {c.w.ifUnder, d.Under}, {c.w.ifOut, d.Out}} {
+	for _, n := range []struct {
+		sentence words.Sentence
+		value    string
+	}{{c.W.Common.IfOver, d.Over}, {c.W.Common.IfUnder, d.Under}, {c.W.Common.IfOut, d.Out}} {
 		if n.value != "" {
-			act = append(act, fill(n.sentence, n.value))
+			act = append(act, n.sentence.With(n.value))
 		}
 	}
-	limit = layout.Above(0.5, limit, g.text(2, layout.Sub, strings.Join(act, " · "), d.At))
+	limit = layout.Above(0.5, limit, g.Text(2, layout.Sub, strings.Join(act, " · "), d.At))
 	if d.NotSourced() {
-		limit = layout.Above(0.5, limit, c.Para(g.t.Room(2), []layout.Run{{Text: c.w.notSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
+		limit = layout.Above(0.5, limit, c.Para(g.Table.Room(2), []layout.Run{{Text: c.W.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
 	}
-	row := g.row(d.At, mark, layout.Above(0.5, what...), limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false),
+	row := g.Row(d.At, mark, layout.Above(0.5, what...), limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false),
 		c.Box(layout.RoleInitials, "", d.At))
 	row.Middle = true
 	return row
 }
 
-// trapOf is what is easily missed at the steps that read or set a dimension.
-func trapOf(d *job.Dim) string {
+// missedAt is what is easily missed at the steps that read or set a dimension.
+func missedAt(d *job.Dim) string {
 	for _, st := range []*job.Step{d.FoundAt, d.LeftAt} {
 		if st != nil && st.Missed != "" {
 			return st.Missed

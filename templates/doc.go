@@ -4,5 +4,5 @@
 //
 // One file makes one printed sheet. A template decides wording and order and
 // computes nothing: numbers come from package packs, places on the page from
-// package layout. All fixed words stand in one catalogue, words_en.go.
+// package layout. All fixed words stand in one catalogue, package words.
 package templates

@@ -4,31 +4,32 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // fireWatch is the list of watches after hot work: one line a step that works with
 // a flame, with the times between which somebody stays. A hot pull has these boxes
 // on its own sheet.
 func (c *composer) fireWatch(notes []*job.Caution) []layout.Piece {
-	w := c.w
+	w := c.W
 	for _, n := range notes {
 		if n.Key != job.HotWork {
 			continue
 		}
-		until := fill(w.watchUntil, c.job.Site.FireWatch.Print())
-		g := c.grid(column{w.fireWatch, 0}, column{w.flameOut, 34}, column{until, 44}, column{w.watchedBy, 50})
+		until := w.Cautions.WatchUntil.With(c.Job.Site.FireWatch.Print())
+		g := c.Grid(block.Col(w.Cautions.FireWatch, 0), block.Col(w.Cautions.FlameOut, 34), block.Col(until, 44), block.Col(w.Cautions.WatchedBy, 50))
 		var rows []layout.Row
 		for _, st := range n.Steps {
 			if watchedOnHeatSheet(st) {
 				continue
 			}
-			rows = append(rows, g.row(n.At, g.text(0, layout.Body, c.stepRef(st), st.At)))
+			rows = append(rows, g.Row(n.At, g.Text(0, layout.Body, c.StepRef(st), st.At)))
 		}
 		if len(rows) == 0 {
 			return nil
 		}
-		g.t.MinH = max(g.t.MinH-1, 9) // times need no more than a line
-		return g.under(rows)
+		g.Table.MinH = max(g.Table.MinH-1, 9) // times need no more than a line
+		return g.Under(rows)
 	}
 	return nil
 }

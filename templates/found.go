@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/templates/block"
 )
 
 // Numbers of the rows for what is found on the day. The dimensions go on from the
@@ -20,19 +21,19 @@ const (
 // foundToday sets the rows for what nobody planned: four dimensions and four rows
 // of putting back. Four lines for containers are on the register.
 func foundToday(c *composer) []layout.Piece {
-	w := c.w
-	dims := c.grid(column{w.mark, 16}, column{w.spareWhat, 0}, column{w.by, 26}, column{w.spareLimit, 26}, column{w.asFound, 30}, column{w.asLeft, 30})
-	dims.t.MinH = spareDimH
+	w := c.W
+	dims := c.Grid(block.Col(w.Common.Mark, 16), block.Col(w.Found.What, 0), block.Col(w.Found.By, 26), block.Col(w.Found.Limit, 26), block.Col(w.Common.AsFound, 30), block.Col(w.Common.AsLeft, 30))
+	dims.Table.MinH = spareDimH
 	var rows []layout.Row
 	for i := range spareDims {
-		rows = append(rows, dims.row(nil, dims.text(0, layout.StepNo, "X"+strconv.Itoa(firstSpare+i), nil)))
+		rows = append(rows, dims.Row(nil, dims.Text(0, layout.StepNo, "X"+strconv.Itoa(firstSpare+i), nil)))
 	}
-	out := c.listSheet(w.foundRule, dims, rows)
-	back := c.grid(column{w.spareRow, 16}, column{w.spareBack, 0}, column{w.from, 24}, column{w.countOut, 24}, column{w.initials, 24}, column{w.time, 22})
-	back.t.MinH = spareBackH
+	out := c.ListSheet(w.Found.Rule, dims, rows)
+	back := c.Grid(block.Col(w.Found.Row, 16), block.Col(w.Found.GoesBack, 0), block.Col(w.Common.From, 24), block.Col(w.Common.CountOut, 24), block.Col(w.Common.Initials, 24), block.Col(w.Common.Time, 22))
+	back.Table.MinH = spareBackH
 	rows = nil
 	for i := range spareBack {
-		rows = append(rows, back.row(nil, back.text(0, layout.StepNo, spareBackKey+strconv.Itoa(i+1), nil)))
+		rows = append(rows, back.Row(nil, back.Text(0, layout.StepNo, spareBackKey+strconv.Itoa(i+1), nil)))
 	}
-	return append(out, back.under(rows)...)
+	return append(out, back.Under(rows)...)
 }

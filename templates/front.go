@@ -29,42 +29,37 @@ func front(c *composer) []layout.Piece {
 
 // identity is machine and job in full.
 func (c *composer) identity() layout.Block {
-	e, o, w := c.job.Equipment, c.job.Order, c.w
+	e, o, w := c.Job.Equipment, c.Job.Order, c.W
 	var facts []string
 	add := func(name, value string) {
 		if value != "" {
 			facts = append(facts, name+" "+value)
 		}
 	}
-	add(w.serial, e.Serial)
-	add(w.maker, e.Maker)
-	add(w.machineType, e.Type)
-	add(w.location, e.Location)
+	add(w.Front.Serial, e.Serial)
+	add(w.Front.Maker, e.Maker)
+	add(w.Front.MachineType, e.Type)
+	add(w.Front.Location, e.Location)
 	var lines []layout.Block
-	if company := c.job.Site.Company; company != "" {
-		lines = append(lines, c.Para(c.width, []layout.Run{layout.T(layout.Strong, company)}, layout.ParaOpts{}))
+	if company := c.Job.Site.Company; company != "" {
+		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, company)}, layout.ParaOpts{}))
 	}
 	lines = append(lines,
-		c.Para(c.width, []layout.Run{layout.T(layout.Section, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At}),
-		c.Para(c.width, []layout.Run{layout.T(layout.Body, strings.Join(facts, " · "))}, layout.ParaOpts{Ref: e.At}),
-		c.Para(c.width, []layout.Run{layout.T(layout.Section, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At}),
-		c.Para(c.width, []layout.Run{layout.T(layout.Body, fill(w.revision, o.Revision)+" · "+w.issued+" "+o.Issued)}, layout.ParaOpts{Ref: o.At}))
+		c.Para(c.Span, []layout.Run{layout.T(layout.Section, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At}),
+		c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(facts, " · "))}, layout.ParaOpts{Ref: e.At}),
+		c.Para(c.Span, []layout.Run{layout.T(layout.Section, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At}),
+		c.Para(c.Span, []layout.Run{layout.T(layout.Body, w.Common.Revision.With(o.Revision)+" · "+w.Front.Issued+" "+o.Issued)}, layout.ParaOpts{Ref: o.At}))
 	if o.Scope != "" {
-		lines = append(lines, c.Para(c.width, []layout.Run{layout.T(layout.Strong, w.scope+": "), layout.T(layout.Body, o.Scope)}, layout.ParaOpts{Ref: o.At}))
+		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, w.Front.Scope+": "), layout.T(layout.Body, o.Scope)}, layout.ParaOpts{Ref: o.At}))
 	}
 	return layout.Above(1, lines...)
-}
-
-// heading is the heading of a part of a sheet.
-func (c *composer) heading(text string) layout.Block {
-	return layout.Above(0.8, c.Words(layout.Strong, text), c.rule(layout.Rule))
 }
 
 // inThePack lists the sheets with their pages, in columns, and how many tags
 // there are.
 func (c *composer) inThePack() layout.Block {
 	const columns = 3
-	width := (c.width - (columns-1)*layout.GapX) / columns
+	width := (c.Span - (columns-1)*layout.GapX) / columns
 	var lines []layout.Block
 	for _, k := range kinds() {
 		span, ok := c.sheet[k.name]
@@ -78,10 +73,10 @@ func (c *composer) inThePack() layout.Block {
 				pages += "–" + strconv.Itoa(span[1])
 			}
 		}
-		lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, fill(c.w.sheetsLine, k.title(c.w), pages))}, layout.ParaOpts{}))
+		lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, c.W.Front.SheetLine.With(k.title(c.W), pages))}, layout.ParaOpts{}))
 	}
-	n := strconv.Itoa(c.job.Tagged())
-	lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, fill(c.w.tagsLine, n, n))}, layout.ParaOpts{}))
+	n := strconv.Itoa(c.Job.Tagged())
+	lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, c.W.Front.TagsLine.With(n, n))}, layout.ParaOpts{}))
 	var cols []layout.Block
 	each := (len(lines) + columns - 1) / columns
 	for i := 0; i < len(lines); i += each {
@@ -89,24 +84,24 @@ func (c *composer) inThePack() layout.Block {
 		col.W = width
 		cols = append(cols, col)
 	}
-	return layout.Above(1, c.heading(c.w.sheetsHere), layout.Beside(layout.GapX, cols...))
+	return layout.Above(1, c.Heading(c.W.Front.InThisPack), layout.Beside(layout.GapX, cols...))
 }
 
 // legend explains the marks.
 func (c *composer) legend() layout.Block {
 	var runs []layout.Run
-	for i, l := range c.w.legend {
+	for i, l := range c.W.Front.Marks {
 		sep := ""
 		if i > 0 {
 			sep = " · "
 		}
-		runs = append(runs, layout.T(layout.Body, sep), layout.T(layout.Strong, l.letter), layout.T(layout.Body, " "+l.means))
+		runs = append(runs, layout.T(layout.Body, sep), layout.T(layout.Strong, l.Letter), layout.T(layout.Body, " "+l.Means))
 	}
-	return layout.Above(1, c.heading(c.w.howToRead),
-		c.Para(c.width, runs, layout.ParaOpts{}),
+	return layout.Above(1, c.Heading(c.W.Front.HowToRead),
+		c.Para(c.Span, runs, layout.ParaOpts{}),
 		c.placeLegend(),
-		c.Para(c.width, []layout.Run{layout.T(layout.Body, c.w.marksLegend)}, layout.ParaOpts{}),
-		c.Para(c.width, []layout.Run{layout.T(layout.Strong, c.w.planning)}, layout.ParaOpts{}))
+		c.Para(c.Span, []layout.Run{layout.T(layout.Body, c.W.Front.PlaceBehindMark)}, layout.ParaOpts{}),
+		c.Para(c.Span, []layout.Run{layout.T(layout.Strong, c.W.Front.Planning)}, layout.ParaOpts{}))
 }
 
 // placeLegend says what the short names of places mean and from where they are seen;
@@ -114,13 +109,13 @@ func (c *composer) legend() layout.Block {
 func (c *composer) placeLegend() layout.Block {
 	var out []string
 	seen := ""
-	for _, p := range c.job.Places {
+	for _, p := range c.Job.Places {
 		if len(p.Label) > 0 && unicode.IsDigit(rune(p.Label[0])) || p.Name == p.Label {
 			continue
 		}
 		text := p.Label + " " + p.Name
 		if p.ViewedFrom != "" && p.ViewedFrom != seen {
-			text += ", " + fill(c.w.seenFrom, p.ViewedFrom)
+			text += ", " + c.W.Common.SeenFrom.With(p.ViewedFrom)
 		}
 		seen = p.ViewedFrom
 		out = append(out, text)
@@ -128,7 +123,7 @@ func (c *composer) placeLegend() layout.Block {
 	if len(out) == 0 {
 		return layout.Block{}
 	}
-	return c.Para(c.width, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{})
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{})
 }
 
 // checkBar is a bar of 50 mm that shows whether the printer has scaled the page.
@@ -138,19 +133,19 @@ func (c *composer) checkBar() layout.Block {
 		layout.Item{Role: "check bar", Y: 2.5, Shape: layout.Line{DX: long, Weight: layout.Outline}},
 		layout.Item{Shape: layout.Line{DY: 5, Weight: layout.Outline}},
 		layout.Item{X: long, Shape: layout.Line{DY: 5, Weight: layout.Outline}})
-	text := c.Para(c.width-long-8, []layout.Run{layout.T(layout.Body, c.w.checkBar)}, layout.ParaOpts{})
+	text := c.Para(c.Span-long-8, []layout.Run{layout.T(layout.Body, c.W.Front.CheckBar)}, layout.ParaOpts{})
 	return layout.Middle(8, bar, text)
 }
 
 // release is who released the pack for work.
-func (c *composer) release() layout.Block { return c.signers(c.w.released) }
+func (c *composer) release() layout.Block { return c.signers(c.W.Front.Released) }
 
 // signers are two rows for role, name, signature and date under a heading.
 func (c *composer) signers(heading string) layout.Block {
 	row := func() layout.Block {
-		role := c.WideBox(layout.RoleWords, 45, 1, c.w.roleName, nil)
-		name := c.WideBox(layout.RoleName, c.width-45-24-2*layout.GapX, 1, c.w.nameSign, nil)
-		return layout.Beside(layout.GapX, role, name, c.Box(layout.RoleDate, c.w.date, nil))
+		role := c.WideBox(layout.RoleWords, 45, 1, c.W.Common.Role, nil)
+		name := c.WideBox(layout.RoleName, c.Span-45-24-2*layout.GapX, 1, c.W.Common.NameSign, nil)
+		return layout.Beside(layout.GapX, role, name, c.Box(layout.RoleDate, c.W.Common.Date, nil))
 	}
-	return layout.Above(layout.GapY, c.heading(heading), row(), row())
+	return layout.Above(layout.GapY, c.Heading(heading), row(), row())
 }

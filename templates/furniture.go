@@ -9,40 +9,35 @@ import (
 
 // Measures of the head and foot of every page.
 const (
-	plateH  layout.Mm = 15
-	codeMm  layout.Mm = 17
-	leastMm layout.Mm = 0.5 // the smallest module of a code that a hand scanner reads
-	rightMm layout.Mm = 32
-	titlesH layout.Mm = 21 // the most that machine and job may take in the head
+	plateH      layout.Mm = 15
+	pageCodeW   layout.Mm = 17
+	leastModule layout.Mm = 0.5 // the smallest module of a code that a hand scanner reads
+	pageNoW     layout.Mm = 32
+	titlesH     layout.Mm = 21 // the most that machine and job may take in the head
 )
 
 // head is the top of every page: the plate that names the sheet, machine, job,
 // page of pages, revision, date, and a code that says the same.
 func (c *composer) head(title string, page, total int) layout.Block {
-	o, e := c.job.Order, c.job.Equipment
+	o, e := c.Job.Order, c.Job.Equipment
 	plate := c.Words(layout.Plate, title).Pad(0, 4, 0, 4)
 	plate = plate.Fill(max(plate.W, 30), plateH, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
-	titleW := c.width - plate.W - rightMm - codeMm - 10
+	titleW := c.Span - plate.W - pageNoW - pageCodeW - 10
 	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
 	job := c.Para(titleW, []layout.Run{layout.T(layout.Body, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
 	titles := layout.Above(0.8, machine, job)
 	titles = titles.Fill(titles.W, min(titles.H, titlesH), 0, 0)
-	pages := c.Line(rightMm, []layout.Run{layout.T(layout.Head, fill(c.w.pageOf, strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
-	rev := c.Line(rightMm, []layout.Run{layout.T(layout.Body, fill(c.w.revision, o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
-	code := c.QR(c.pageCode(page, total), codeMm, leastMm, o.At)
+	pages := c.Line(pageNoW, []layout.Run{layout.T(layout.Head, c.W.Common.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
+	rev := c.Line(pageNoW, []layout.Run{layout.T(layout.Body, c.W.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
+	code := c.QR(c.pageCode(page, total), pageCodeW, leastModule, o.At)
 	line := layout.Middle(0, plate, layout.Space(5, 1), titles, layout.Space(2, 1), layout.Above(0.8, pages, rev), layout.Space(3, 1), code)
-	return layout.Above(1.5, line, c.rule(layout.Rule)).Pad(0, 0, 3, 0)
+	return layout.Above(1.5, line, c.Rule(layout.Rule)).Pad(0, 0, 3, 0)
 }
 
 // pageCode is the text of the code of a page: job, revision, page and digest.
 func (c *composer) pageCode(page, total int) string {
-	o := c.job.Order
-	return strings.ToUpper(o.Number + " " + o.Revision + " " + strconv.Itoa(page) + "/" + strconv.Itoa(total) + " " + c.job.Digest)
-}
-
-// rule is a line over the whole width.
-func (c *composer) rule(weight layout.Mm) layout.Block {
-	return layout.Drawn(c.width, weight, layout.Item{Y: weight / 2, Shape: layout.Line{DX: c.width, Weight: weight}})
+	o := c.Job.Order
+	return strings.ToUpper(o.Number + " " + o.Revision + " " + strconv.Itoa(page) + "/" + strconv.Itoa(total) + " " + c.Job.Digest)
 }
 
 // foot is the bottom of every page: two lines for deviations, on sheets where
@@ -53,33 +48,33 @@ func (c *composer) foot(handover bool) layout.Block {
 	if handover {
 		strip = c.handover()
 	}
-	o := c.job.Order
-	ident := o.Number + " " + o.Revision + " · " + c.job.Digest
-	left := c.Words(layout.Sub, c.w.writeInInk)
-	right := c.Line(c.width-left.W-3, []layout.Run{layout.T(layout.CodeText, ident)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
+	o := c.Job.Order
+	ident := o.Number + " " + o.Revision + " · " + c.Job.Digest
+	left := c.Words(layout.Sub, c.W.Frame.WriteInInk)
+	right := c.Line(c.Span-left.W-3, []layout.Run{layout.T(layout.CodeText, ident)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
 	return layout.Above(1, layout.Above(0, deviations, strip), layout.Beside(3, left, right)).Pad(layout.GapY, 0, 0, 0)
 }
 
 // deviation is one line to write down what was done otherwise.
 func (c *composer) deviation() layout.Block {
-	label := c.stripLabel(c.w.deviation, "")
-	step := c.WideBox(layout.RoleWords, 18, 1, c.w.deviationStep, nil)
-	agreed := c.WideBox(layout.RoleWords, 40, 1, c.w.deviationAgreed, nil)
-	what := c.WideBox(layout.RoleWords, c.width-label.W-step.W-agreed.W, 1, c.w.deviationWhat, nil)
+	label := c.stripLabel(c.W.Deviations.Line, "")
+	step := c.WideBox(layout.RoleWords, 18, 1, c.W.Deviations.Step, nil)
+	agreed := c.WideBox(layout.RoleWords, 40, 1, c.W.Deviations.Agreed, nil)
+	what := c.WideBox(layout.RoleWords, c.Span-label.W-step.W-agreed.W, 1, c.W.Deviations.What, nil)
 	return layout.Beside(0, label, step, what, agreed)
 }
 
 // handover is the strip that the crew fills in when it stops, and the next crew
 // reads when it starts.
 func (c *composer) handover() layout.Block {
-	w := c.w
-	label := c.stripLabel(w.handover, "")
+	w := c.W
+	label := c.stripLabel(w.Handover.Strip, "")
 	var boxes []layout.Block
 	fixed := []struct {
 		caption string
 		width   layout.Mm
-	}{{w.handoverReached, 18}, {w.handoverHalf, 0}, {w.handoverNext, 30}, {w.handoverFrom, 20}, {w.handoverTo, 20}, {w.handoverTime, 18}}
-	rest := c.width - label.W
+	}{{w.Handover.Reached, 18}, {w.Handover.HalfDone, 0}, {w.Handover.Next, 30}, {w.Handover.From, 20}, {w.Handover.To, 20}, {w.Handover.Time, 18}}
+	rest := c.Span - label.W
 	for _, f := range fixed {
 		rest -= f.width
 	}
@@ -107,4 +102,12 @@ func (c *composer) small(width layout.Mm, text string) layout.Block {
 		return layout.Block{}
 	}
 	return c.Line(width, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{})
+}
+
+// joinFacts sets a dot between two texts, if there are two.
+func joinFacts(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + " · " + b
 }

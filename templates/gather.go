@@ -1,21 +1,22 @@
 package templates
 
 import (
-	"matchmark/packs/job"
 	"strings"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // gather sets the lists of what is fetched before the work: instruments, tools,
 // spares and consumables, with boxes for what was issued, used and returned.
 func gather(c *composer) []layout.Piece {
-	w, s := c.w, c.job.Supplies
+	w, s := c.W, c.Job.Supplies
 	out := c.instrumentList(s.Instruments)
 	for _, l := range []struct {
 		title string
 		list  []*job.Supply
-	}{{w.tools, s.Tools}, {w.spares, s.Spares}, {w.consumables, s.Consumables}} {
+	}{{w.Gather.Tools, s.Tools}, {w.Gather.Spares, s.Spares}, {w.Gather.Consumables, s.Consumables}} {
 		if len(l.list) > 0 {
 			out = append(out, c.supplyList(l.title, l.list)...)
 		}
@@ -23,7 +24,7 @@ func gather(c *composer) []layout.Piece {
 	if len(out) == 0 {
 		return nil
 	}
-	return append([]layout.Piece{c.ruleLine(w.gatherRule)}, out...)
+	return append([]layout.Piece{c.RuleLine(w.Gather.Rule)}, out...)
 }
 
 // instrumentList has a box for the number of each instrument and for the day on
@@ -32,8 +33,8 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 	if len(list) == 0 {
 		return nil
 	}
-	w := c.w
-	g := c.grid(column{w.instruments, 0}, column{w.instrumentNo, 30}, column{w.calDue, 30}, column{w.issued, 18}, column{w.returned, 18})
+	w := c.W
+	g := c.Grid(block.Col(w.Gather.Instruments, 0), block.Col(w.Common.InstrumentNo, 30), block.Col(w.Gather.CalDue, 30), block.Col(w.Gather.Issued, 18), block.Col(w.Gather.Returned, 18))
 	var rows []layout.Row
 	for _, in := range list {
 		facts := []string{}
@@ -41,15 +42,15 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 			facts = append(facts, in.Low.Print()+" – "+in.High.Print())
 		}
 		if in.Reads != nil {
-			facts = append(facts, fill(w.reads, in.Reads.Print()))
+			facts = append(facts, w.Gather.Reads.With(in.Reads.Print()))
 		}
 		if len(in.Dims) > 0 {
 			facts = append(facts, strings.Join(baseMarks(in.Dims), ", "))
 		}
-		what := g.about(0, in.Name, strings.Join(facts, " · "), in.At)
-		rows = append(rows, g.row(in.At, what, g.text(1, layout.Body, in.Number, in.At)))
+		what := g.About(0, in.Name, strings.Join(facts, " · "), in.At)
+		rows = append(rows, g.Row(in.At, what, g.Text(1, layout.Body, in.Number, in.At)))
 	}
-	return g.under(append(rows, g.blank(1)...))
+	return g.Under(append(rows, g.Blank(1)...))
 }
 
 // baseMarks are the marks of dimensions without their places, each once.
@@ -65,8 +66,8 @@ func baseMarks(ds []*job.Dim) []string {
 
 // supplyList is one of the lists of tools, spares and consumables.
 func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
-	w := c.w
-	g := c.grid(column{title, 0}, column{w.howMuch, 24}, column{w.issued, 18}, column{w.used, 18}, column{w.returned, 18})
+	w := c.W
+	g := c.Grid(block.Col(title, 0), block.Col(w.Gather.HowMuch, 24), block.Col(w.Gather.Issued, 18), block.Col(w.Gather.Used, 18), block.Col(w.Gather.Returned, 18))
 	var rows []layout.Row
 	for _, s := range list {
 		var facts []string
@@ -77,27 +78,14 @@ func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
 		}
 		add(s.Size)
 		if s.Must {
-			add(w.alwaysRenewed)
+			add(w.Gather.AlwaysRenewed)
 		}
 		if len(s.Steps) > 0 {
-			add(fill(w.usedAt, c.stepRefs(s.Steps)))
+			add(w.Gather.UsedAt.With(c.StepRefs(s.Steps)))
 		}
 		add(s.Note)
-		what := g.about(0, s.What, strings.Join(facts, " · "), s.At)
-		rows = append(rows, g.row(s.At, what, g.text(1, layout.Body, s.Count, s.At)))
+		what := g.About(0, s.What, strings.Join(facts, " · "), s.At)
+		rows = append(rows, g.Row(s.At, what, g.Text(1, layout.Body, s.Count, s.At)))
 	}
-	return g.under(append(rows, g.blank(1)...))
-}
-
-// stepRef is a step with its page: 3.2 p. 9.
-func (c *composer) stepRef(st *job.Step) string {
-	return fill(c.w.stepPage, st.No, c.page("step "+st.No))
-}
-
-func (c *composer) stepRefs(list []*job.Step) string {
-	var out []string
-	for _, st := range list {
-		out = append(out, c.stepRef(st))
-	}
-	return strings.Join(out, ", ")
+	return g.Under(append(rows, g.Blank(1)...))
 }

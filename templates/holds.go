@@ -1,28 +1,31 @@
 package templates
 
-import "matchmark/layout"
+import (
+	"matchmark/layout"
+	"matchmark/templates/block"
+)
 
 // holds sets the list of hold and witness points, for the people who have to be
 // there.
 func holds(c *composer) []layout.Piece {
-	if len(c.job.Holds) == 0 {
+	if len(c.Job.Holds) == 0 {
 		return nil
 	}
-	w := c.w
-	g := c.grid(column{w.mark, 18}, column{w.holdWhat, 0}, column{w.seenAndReleased, 58}, column{w.dateTime, 28})
+	w := c.W
+	g := c.Grid(block.Col(w.Common.Mark, 18), block.Col(w.Holds.Seen, 0), block.Col(w.Holds.SeenAndReleased, 58), block.Col(w.Holds.DateTime, 28))
 	var rows []layout.Row
-	for _, h := range c.job.Holds {
-		word, rule := w.hold, w.stopsHere
+	for _, h := range c.Job.Holds {
+		word, rule := w.Holds.Hold, w.Holds.StopsHere
 		if h.Witness {
-			word, rule = w.witness, w.mayGoOn
+			word, rule = w.Holds.Witness, w.Holds.MayGoOn
 		}
-		mark := layout.Above(0.3, g.text(0, layout.Limit, h.Mark, h.At), g.text(0, layout.SubBold, word, h.At))
+		mark := layout.Above(0.3, g.Text(0, layout.Limit, h.Mark, h.At), g.Text(0, layout.SubBold, word, h.At))
 		facts := h.Releases + " · " + rule
 		if h.Step != nil {
-			facts = c.stepRef(h.Step) + " · " + facts
+			facts = c.StepRef(h.Step) + " · " + facts
 		}
-		what := layout.Above(0.5, g.text(1, layout.Body, h.What, h.At), g.text(1, layout.Sub, facts, h.At))
-		rows = append(rows, g.row(h.At, mark, what))
+		what := layout.Above(0.5, g.Text(1, layout.Body, h.What, h.At), g.Text(1, layout.Sub, facts, h.At))
+		rows = append(rows, g.Row(h.At, mark, what))
 	}
-	return c.listSheet(w.holdsRule, g, append(rows, g.blank(2)...))
+	return c.ListSheet(w.Holds.Rule, g, append(rows, g.Blank(2)...))
 }

@@ -1,26 +1,29 @@
 package templates
 
 import (
-	"matchmark/packs/job"
 	"strings"
 	"unicode/utf8"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/templates/block"
+	"matchmark/templates/dimension"
+	"matchmark/templates/words"
 )
 
 // index sets the list of all dimensions: mark, limit, unit, source, and where each
 // is read and set.
 func index(c *composer) []layout.Piece {
-	if len(c.job.Dims) == 0 {
+	if len(c.Job.Dims) == 0 {
 		return nil
 	}
-	w := c.w.dims
-	g := c.grid(column{w.mark, 20}, column{w.what, 0}, column{w.limit, 48}, column{w.unit, 10}, column{w.source, 26}, column{w.foundAt, 18}, column{w.leftAt, 18})
-	g.t.MinH = 0
+	w := c.W
+	g := c.Grid(block.Col(w.Common.Mark, 20), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 48), block.Col(w.Index.Unit, 10), block.Col(w.Index.Source, 26), block.Col(w.Index.FoundAt, 18), block.Col(w.Index.LeftAt, 18))
+	g.Table.MinH = 0
 	var rows []layout.Row
 	done := map[*job.Dim]bool{}
-	for _, d := range c.job.Dims {
+	for _, d := range c.Job.Dims {
 		if d.In != nil {
 			d = d.In
 		}
@@ -28,44 +31,44 @@ func index(c *composer) []layout.Piece {
 			continue
 		}
 		done[d] = true
-		row := g.row(d.At, g.mark(0, layout.Strong, d.Mark, d.At), g.text(1, layout.Body, d.What, d.At), c.indexLimit(g, d),
-			g.text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.text(5, layout.Body, c.whereRead(d, d.FoundAt, "found "), d.At))
+		row := g.Row(d.At, g.Mark(0, layout.Strong, d.Mark, d.At), g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, d),
+			g.Text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.Text(5, layout.Body, c.whereRead(d, d.FoundAt, "found "), d.At))
 		left := c.whereRead(d, d.LeftAt, "left ")
 		if d.Left == nil {
-			left = w.noMore
+			left = w.Common.RecordOnly
 		}
-		row.Cells = append(row.Cells, g.text(6, layout.Body, left, d.At))
+		row.Cells = append(row.Cells, g.Text(6, layout.Body, left, d.At))
 		rows = append(rows, row)
 	}
-	return c.listSheet(w.indexTitle, g, rows)
+	return c.ListSheet(w.Index.Rule, g, rows)
 }
 
 // indexLimit is the limit of a dimension in the list: for closing, and for old parts.
-func (c *composer) indexLimit(g grid, d *job.Dim) layout.Block {
+func (c *composer) indexLimit(g block.Grid, d *job.Dim) layout.Block {
 	text := func(l *reading.Limit, by []*reading.Limit) string {
 		switch {
 		case len(by) > 0:
-			return c.byPosition(d, by)
+			return dimension.ByPosition(c.Composer, d, by)
 		case d.Zone(l) != "":
-			return d.Zone(l) + " " + plainWords(c.w, l)
+			return d.Zone(l) + " " + dimension.PlainWords(c.W, l)
 		}
 		return c.plainLimit(l)
 	}
 	var lines []layout.Block
 	switch {
 	case d.Left != nil:
-		lines = append(lines, g.text(2, layout.Strong, text(d.Left, d.LeftBy), d.At))
+		lines = append(lines, g.Text(2, layout.Strong, text(d.Left, d.LeftBy), d.At))
 	case d.WatchedOnly():
-		lines = append(lines, g.text(2, layout.Strong, text(d.Found, d.FoundBy), d.At))
+		lines = append(lines, g.Text(2, layout.Strong, text(d.Found, d.FoundBy), d.At))
 	default:
-		lines = append(lines, g.text(2, layout.Body, c.w.noLeft, d.At))
+		lines = append(lines, g.Text(2, layout.Body, c.W.Common.RecordOnly, d.At))
 	}
 	for _, old := range []struct {
 		l    *reading.Limit
 		name string
-	}{{d.Reuse, c.w.oldPart}, {d.Repair, c.w.dims.mended}} {
+	}{{d.Reuse, c.W.Common.OldPart}, {d.Repair, c.W.Common.Mended}} {
 		if old.l != nil {
-			lines = append(lines, g.text(2, layout.Sub, old.name+" "+plainWords(c.w, old.l), d.At))
+			lines = append(lines, g.Text(2, layout.Sub, old.name+" "+dimension.PlainWords(c.W, old.l), d.At))
 		}
 	}
 	return layout.Above(0.3, lines...)
@@ -74,7 +77,7 @@ func (c *composer) indexLimit(g grid, d *job.Dim) layout.Block {
 // plainLimit words a limit of any kind in one line, the answers of one that is
 // ticked too.
 func (c *composer) plainLimit(l *reading.Limit) string {
-	if s := plainWords(c.w, l); s != "" {
+	if s := dimension.PlainWords(c.W, l); s != "" {
 		return s
 	}
 	s := ""
@@ -82,17 +85,17 @@ func (c *composer) plainLimit(l *reading.Limit) string {
 		if s != "" {
 			s += " / "
 		}
-		s += c.answerWord(a)
+		s += dimension.AnswerWord(c.Composer, a)
 	}
 	return s
 }
 
 // indexSource is where a limit comes from, or that nobody has said.
-func (c *composer) indexSource(g grid, d *job.Dim) layout.Block {
+func (c *composer) indexSource(g block.Grid, d *job.Dim) layout.Block {
 	if d.NotSourced() {
-		return c.Para(g.t.Room(4), []layout.Run{{Text: c.w.dims.notSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
+		return c.Para(g.Table.Room(4), []layout.Run{{Text: c.W.Index.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
 	}
-	return g.text(4, layout.Sub, numberBreaks(d.Source), d.At)
+	return g.Text(4, layout.Sub, numberBreaks(d.Source), d.At)
 }
 
 // longNumber is from how many signs the number of a document may be parted.
@@ -123,5 +126,8 @@ func (c *composer) whereRead(d *job.Dim, st *job.Step, what string) string {
 	if st == nil {
 		return ""
 	}
-	return fill(c.w.stepPage, st.No, c.page(what+d.Mark))
+	return c.W.Common.StepPage.With(st.No, c.Page(what+d.Mark))
 }
+
+// LimitText words a limit as it is printed, in one line, blanks left out.
+func LimitText(l *reading.Limit) string { return dimension.PlainWords(words.English, l) }

@@ -3,21 +3,25 @@ package templates
 import (
 	"bufio"
 	"io"
-	"matchmark/packs/job"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/step"
+	"matchmark/templates/words"
 )
 
 // WriteOrder writes the order of work as text: every step, what binds it to the
 // steps above it and why, and where the free ones may be moved to. The error is
 // that of w.
 func WriteOrder(w io.Writer, job *job.Job) error {
-	c := &composer{job: job, w: english}
+	c := &composer{Composer: &block.Composer{Job: job, W: words.English}}
 	out := bufio.NewWriter(w)
 	reasons := job.Reasons()
 	steps, free := 0, 0
 	for _, s := range job.Sections {
-		out.WriteString(fill(c.w.orderHead, s.No, sectionTitle(s)) + "\n")
+		out.WriteString(c.W.Order.Section.With(s.No, sectionTitle(s)) + "\n")
 		for _, st := range s.Steps {
 			steps++
 			out.WriteString("  " + stepLine(c, st) + "\n")
@@ -26,22 +30,22 @@ func WriteOrder(w io.Writer, job *job.Job) error {
 			}
 			if st.Free != nil {
 				free++
-				out.WriteString("      " + fill(c.w.free, c.freeWords(st.Free)) + "\n")
+				out.WriteString("      " + c.W.Order.Free.With(step.FreeWords(c.Composer, st.Free)) + "\n")
 			}
 		}
 	}
-	out.WriteString(fill(c.w.orderSum, strconv.Itoa(steps), strconv.Itoa(free)) + "\n")
+	out.WriteString(c.W.Order.Sum.With(strconv.Itoa(steps), strconv.Itoa(free)) + "\n")
 	return out.Flush()
 }
 
 // stepLine is the number and name of a step with the beginning of its words.
 func stepLine(c *composer, st *job.Step) string {
 	const most = 60
-	text := []rune(strings.ReplaceAll(c.stepText(st), "\u00a0", " "))
+	text := []rune(strings.ReplaceAll(step.Text(c.Composer, st), "\u00a0", " "))
 	if len(text) > most {
 		text = append(text[:most], '…')
 	}
-	return fill(c.w.orderStep, stepName(st), string(text))
+	return c.W.Order.Step.With(stepName(st), string(text))
 }
 
 // stepName is the number of a step and the name that after: lines know it by.
@@ -59,33 +63,33 @@ func (c *composer) bindLines(binds []job.Bind) []string {
 		at := stepName(b.Before)
 		switch b.Kind {
 		case job.BoundAfter:
-			line := fill(c.w.bindAfter, at)
+			line := c.W.Order.After.With(at)
 			if b.Reason != "" {
-				line = fill(c.w.because, line, b.Reason)
+				line = c.W.Order.Because.With(line, b.Reason)
 			}
 			out = append(out, line)
 		case job.BoundBelow:
-			out = append(out, fill(c.w.bindBelow, at))
+			out = append(out, c.W.Order.Below.With(at))
 		case job.BoundHold:
-			out = append(out, fill(c.w.bindHold, at))
+			out = append(out, c.W.Order.Hold.With(at))
 		case job.BoundPart:
-			out = append(out, fill(c.w.bindPart, at, b.Part.Name))
+			out = append(out, c.W.Order.Part.With(at, b.Part.Name))
 		case job.BoundJoint:
-			out = append(out, fill(c.w.bindJoint, at, b.Part.Name))
+			out = append(out, c.W.Order.Joint.With(at, b.Part.Name))
 		case job.BoundLost:
-			out = append(out, fill(c.w.bindLost, at, b.Dim.Mark))
+			out = append(out, c.W.Order.Destroyed.With(at, b.Dim.Mark))
 		case job.BoundReading:
-			out = append(out, fill(c.w.bindReading, at, b.Dim.Mark))
+			out = append(out, c.W.Order.Reading.With(at, b.Dim.Mark))
 		case job.BoundLock:
-			out = append(out, fill(c.w.bindLock, at))
+			out = append(out, c.W.Order.Lock.With(at))
 		case job.BoundOpening:
-			out = append(out, fill(c.w.bindOpening, at, b.Opening.Mark()))
+			out = append(out, c.W.Order.Opening.With(at, b.Opening.Mark()))
 		case job.BoundEmpty:
-			out = append(out, fill(c.w.bindEmpty, at, b.In.Mark))
+			out = append(out, c.W.Order.Empty.With(at, b.In.Mark))
 		}
 	}
 	if len(out) == 0 {
-		out = append(out, c.w.bindNothing)
+		out = append(out, c.W.Order.Nothing)
 	}
 	return out
 }

@@ -1,48 +1,49 @@
 package templates
 
 import (
-	"matchmark/packs/job"
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // register sets the container register: one row a tag, with boxes for what was
 // counted in and out and where it is shelved, and spare rows.
 func register(c *composer) []layout.Piece {
-	w := c.w
-	g := c.grid(column{w.number, 9}, column{w.mark, 30}, column{w.contents, 0}, column{w.offBack, 31}, column{w.countedIn, 19.5}, column{w.countedOut, 19.5}, column{w.shelf, 19.5})
+	w := c.W
+	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Common.Mark, 30), block.Col(w.Common.Contents, 0), block.Col(w.Register.OffAndBackAt, 31), block.Col(w.Common.CountedIn, 19.5), block.Col(w.Common.CountedOut, 19.5), block.Col(w.Common.Shelf, 19.5))
 	var rows []layout.Row
-	for _, tag := range c.job.Tags {
-		row := g.row(tag.At, layout.Block{}, g.text(1, layout.Strong, tag.Mark, tag.At))
+	for _, tag := range c.Job.Tags {
+		row := g.Row(tag.At, layout.Block{}, g.Text(1, layout.Strong, tag.Mark, tag.At))
 		if !tag.Spare {
-			row = g.row(tag.At, g.text(0, layout.Sub, strconv.Itoa(tag.N), tag.At), g.text(1, layout.Strong, tag.Mark, tag.At),
-				layout.Above(0.5, g.text(2, layout.Strong, c.tagName(tag), tag.At), g.text(2, layout.Sub, c.registerContents(tag), tag.At)),
-				layout.Above(0, c.movesCell(g, w.offAt, tag.In, tag), c.movesCell(g, w.backAt, tag.Out, tag)))
+			row = g.Row(tag.At, g.Text(0, layout.Sub, strconv.Itoa(tag.N), tag.At), g.Text(1, layout.Strong, tag.Mark, tag.At),
+				layout.Above(0.5, g.Text(2, layout.Strong, c.tagName(tag), tag.At), g.Text(2, layout.Sub, c.registerContents(tag), tag.At)),
+				layout.Above(0, c.movesCell(g, w.Common.OffAt, tag.In, tag), c.movesCell(g, w.Common.BackAt, tag.Out, tag)))
 		}
 		row.Anchor = "register " + tag.Mark
 		rows = append(rows, row)
 	}
-	return g.t.Pieces(lastTogether(rows))
+	return g.Table.Pieces(block.LastTogether(rows))
 }
 
 // movesCell is where the contents of a container come off, or go back.
-func (c *composer) movesCell(g grid, word string, ms []*job.Move, tag *job.Tag) layout.Block {
+func (c *composer) movesCell(g block.Grid, word string, ms []*job.Move, tag *job.Tag) layout.Block {
 	if len(ms) == 0 {
 		return layout.Block{}
 	}
-	return g.text(3, layout.Sub, word+" "+c.stepsAndPages(ms), tag.At)
+	return g.Text(3, layout.Sub, word+" "+c.stepsAndPages(ms), tag.At)
 }
 
 // registerContents is what is in a container and how many pieces.
 func (c *composer) registerContents(t *job.Tag) string {
-	s := partList(t.In)
+	s := block.PartList(t.In)
 	if n := job.Pieces(t.In); n > 1 {
-		s += " (" + c.w.count(n) + ")"
+		s += " (" + c.W.Common.Pieces(n) + ")"
 	}
-	s = joined(s, c.bagsInside(t))
+	s = joinFacts(s, c.bagsInside(t))
 	for _, x := range t.Sets {
-		s += " · " + fill(c.w.matchedSet, x.Mark)
+		s += " · " + c.W.Common.MatchedSet.With(x.Mark)
 	}
 	return s
 }
@@ -58,7 +59,7 @@ func (c *composer) stepsAndPages(ms []*job.Move) string {
 			s += ", "
 		}
 		last = m.Step.No
-		s += fill(c.w.stepPage, m.Step.No, c.page("step "+m.Step.No))
+		s += c.W.Common.StepPage.With(m.Step.No, c.Page("step "+m.Step.No))
 	}
 	return s
 }

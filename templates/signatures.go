@@ -4,19 +4,20 @@ import (
 	"slices"
 
 	"matchmark/layout"
+	"matchmark/templates/block"
 )
 
 // signatures sets the register of who signs: name, initials and signature, so that
 // initials in a box can be read years later. The roles that the work names are
 // printed, the others left to write in.
 func signatures(c *composer) []layout.Piece {
-	w := c.w
-	g := c.grid(column{w.roleName, 48}, column{w.printedName, 0}, column{w.initials, 24}, column{w.signature, 50})
+	w := c.W
+	g := c.Grid(block.Col(w.Common.Role, 48), block.Col(w.Signatures.PrintedName, 0), block.Col(w.Common.Initials, 24), block.Col(w.Signatures.Signature, 50))
 	var rows []layout.Row
 	for _, r := range c.roles() {
-		rows = append(rows, g.row(r.at, g.text(0, layout.Body, r.name, r.at)))
+		rows = append(rows, g.Row(r.at, g.Text(0, layout.Body, r.name, r.at)))
 	}
-	return c.listSheet(w.signaturesRule, g, append(rows, g.blank(max(signers-len(rows), spareRows))...))
+	return c.ListSheet(w.Signatures.Rule, g, append(rows, g.Blank(max(signers-len(rows), spareRows))...))
 }
 
 // signers is how many people a sheet of signatures has room for.
@@ -37,15 +38,15 @@ func (c *composer) roles() []role {
 			out = append(out, role{name, at})
 		}
 	}
-	for _, h := range c.job.Holds {
+	for _, h := range c.Job.Holds {
 		add(h.Releases, h.At)
 	}
-	for _, s := range c.job.Sections {
+	for _, s := range c.Job.Sections {
 		for _, st := range s.Steps {
 			add(st.Check, st.At)
 		}
 	}
-	for _, name := range c.job.Site.Roles {
+	for _, name := range c.Job.Site.Roles {
 		add(name, nil)
 	}
 	return out

@@ -1,13 +1,9 @@
 package templates
 
 import (
-	"matchmark/packs/job"
-	"slices"
-	"strconv"
-	"strings"
-	"unicode"
-
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // Sizes of tags and labels, and the marks on them.
@@ -38,7 +34,7 @@ func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
 	p.TagCount = 0
 	for _, s := range sizes {
 		var labels []layout.Block
-		for _, t := range c.job.Tags {
+		for _, t := range c.Job.Tags {
 			if t.Kind == s.kind && keep(t.Mark) {
 				labels = append(labels, s.set(t).Tagged(t.At))
 				p.TagCount++
@@ -49,16 +45,8 @@ func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
 		frames = append(frames, pages.Frames...)
 	}
 	p.Tags = c.doc(frames, nil)
-	p.Tags.Title += ", " + c.w.tags
+	p.Tags.Title += ", " + c.W.Tag.Title
 	return misfits
-}
-
-// numbered is "3 of 18", or that the tag is a spare.
-func (c *composer) numbered(t *job.Tag) string {
-	if t.Spare {
-		return c.w.spare
-	}
-	return fill(c.w.pageOf, strconv.Itoa(t.N), strconv.Itoa(t.Of))
 }
 
 // hangTag is tied to a part or container: all above the tear line, and the stub
@@ -124,30 +112,39 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 		}
 		return c.Para(width, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: t.At})
 	}
-	e, o := c.job.Equipment, c.job.Order
+	e, o := c.Job.Equipment, c.Job.Order
 	name := c.tagName(t)
 	if t.Part == nil && !t.Spare || job.Pieces(t.In) > 1 {
 		name += ", " + c.inIt(t)
 	}
 	out := []layout.Block{para(layout.Strong, name)}
 	if t.Part == nil && !t.Scrap {
-		out = append(out, para(layout.Sub, joined(partList(t.In), c.bagsInside(t))))
+		out = append(out, para(layout.Sub, joinFacts(block.PartList(t.In), c.bagsInside(t))))
 	}
-	out = append(out, para(layout.Sub, e.Tag+" "+e.Name+" · "+o.Number+" "+fill(c.w.revision, o.Revision)))
+	out = append(out, para(layout.Sub, e.Tag+" "+e.Name+" · "+o.Number+" "+c.W.Common.Revision.With(o.Revision)))
 	if t.Spare {
-		return append(out, c.WideBox(layout.RoleWords, width, 1, c.w.contents, nil), c.WideBox(layout.RoleWords, width, 1, c.w.offAt, nil))
+		return append(out, c.WideBox(layout.RoleWords, width, 1, c.W.Common.Contents, nil), c.WideBox(layout.RoleWords, width, 1, c.W.Common.OffAt, nil))
 	}
 	if t.Scrap {
 		// What goes to scrap in a long job has no room here: the register lists it.
-		return append(out, para(layout.Strong, c.w.scrapKept), para(layout.Body, fill(c.w.scrapListed, c.page("register "+t.Mark))))
+		return append(out, para(layout.Strong, c.W.Tag.ScrapKept), para(layout.Body, c.W.Tag.ScrapListed.With(c.Page("register "+t.Mark))))
 	}
 	if len(t.In) > 0 {
-		steps := c.w.offAt + " " + c.stepsAndPages(t.In)
+		steps := c.W.Common.OffAt + " " + c.stepsAndPages(t.In)
 		if len(t.Out) > 0 {
-			steps += " · " + c.w.backAt + " " + c.stepsAndPages(t.Out)
+			steps += " · " + c.W.Common.BackAt + " " + c.stepsAndPages(t.Out)
 		}
 		out = append(out, para(layout.Body, steps))
 	}
+	if more := c.tagMarks(t); len(more) > 0 {
+		out = append(out, c.Para(width, more, layout.ParaOpts{Ref: t.At}))
+	}
+	return out
+}
+
+// tagMarks are the pieces of the last line of a tag: how it is kept and where it
+// lies, which way round, its set, what is easily missed, its mass.
+func (c *composer) tagMarks(t *job.Tag) []layout.Run {
 	var more []layout.Run
 	add := func(st layout.Style, deco layout.Deco, text string) {
 		if text == "" {
@@ -161,160 +158,52 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 		more = append(more, layout.Run{Text: text, Style: st, Deco: deco})
 	}
 	if t.Keep != "" {
-		add(layout.Strong, layout.Plain, c.w.keep+" "+t.Keep)
+		add(layout.Strong, layout.Plain, c.W.Tag.Keep+" "+t.Keep)
 	}
 	if spot := liesAt(t); spot != "" {
 		add(layout.Strong, layout.Boxed, spot)
 	}
 	if t.Support != "" {
-		add(layout.Body, layout.Plain, fill(c.w.support, t.Support))
+		add(layout.Body, layout.Plain, c.W.Common.On.With(t.Support))
 	}
 	for _, text := range c.waysRound(t) {
 		add(layout.Strong, layout.Plain, text)
 	}
 	for _, s := range t.Sets {
-		add(layout.SubBold, layout.Boxed, fill(c.w.matchedSet, s.Mark))
+		add(layout.SubBold, layout.Boxed, c.W.Common.MatchedSet.With(s.Mark))
 	}
 	for _, m := range missedOf(t) {
 		add(layout.SubBold, layout.Inverse, m)
 	}
 	if t.Mass != nil {
-		sentence := c.w.mass
+		sentence := c.W.Tag.Mass
 		if t.MassAtLeast {
-			sentence = c.w.massAtLeast
+			sentence = c.W.Tag.MassAtLeast
 		}
-		add(layout.Strong, layout.Plain, fill(sentence, t.Mass.Print()))
+		add(layout.Strong, layout.Plain, sentence.With(t.Mass.Print()))
 	}
-	if len(more) > 0 {
-		out = append(out, c.Para(width, more, layout.ParaOpts{Ref: t.At}))
-	}
-	return out
+	return more
 }
-
-// tagName is what a tag is hung on.
-func (c *composer) tagName(t *job.Tag) string {
-	if t.Scrap {
-		return c.w.scrapBag
-	}
-	if t.Pocket != "" {
-		return fill(c.w.bagIn, t.Container.Name, t.Pocket)
-	}
-	return t.Name
-}
-
-// liesAt is the mark of the lay-down spot that a big part is taken to.
-func liesAt(t *job.Tag) string {
-	for _, m := range t.In {
-		if t.Part != nil && m.To.Spot != nil {
-			return m.To.Spot.Mark
-		}
-	}
-	return ""
-}
-
-// waysRound says which side of the parts in a container faces what.
-func (c *composer) waysRound(t *job.Tag) []string {
-	var out []string
-	for _, m := range t.In {
-		for _, r := range m.Part.WayRound {
-			text := fill(c.w.sideFaces, r.Mark, r.Faces)
-			if t.Part == nil {
-				text = r.Part.Name + ": " + text // one of several in a container
-			}
-			if !slices.Contains(out, text) {
-				out = append(out, text)
-			}
-		}
-	}
-	return out
-}
-
-// joined sets a dot between two texts, if there are two.
-func joined(a, b string) string {
-	if a == "" || b == "" {
-		return a + b
-	}
-	return a + " · " + b
-}
-
-// bagsInside names the bags that lie in a container and have tags of their own.
-func (c *composer) bagsInside(t *job.Tag) string {
-	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {
-		return ""
-	}
-	return fill(c.w.bagsInside, strings.Join(t.Container.Pockets, ", "))
-}
-
-// inIt is how many pieces are in a container, without those in the bags inside it;
-// of one that holds nothing but bags, how many of these.
-func (c *composer) inIt(t *job.Tag) string {
-	if n := bagsOnly(t); n > 0 {
-		return fill(c.w.bags, strconv.Itoa(n))
-	}
-	return c.w.count(job.Pieces(t.In))
-}
-
-// bagsOnly is the number of bags in a container that holds nothing but bags, which
-// are counted by themselves; 0 for any other.
-func bagsOnly(t *job.Tag) int {
-	if len(t.In) > 0 || t.Container == nil || t.Pocket != "" {
-		return 0
-	}
-	return len(t.Container.Pockets)
-}
-
-// missedOf are the easily missed things of the steps that fill a container, where
-// they name what is in it.
-func missedOf(t *job.Tag) []string {
-	var out []string
-	for _, m := range t.In {
-		if s := m.Step.Missed; s != "" && namesPart(s, m.Part.Name) && !slices.Contains(out, s) {
-			out = append(out, s)
-		}
-	}
-	return out
-}
-
-// namesPart reports whether a sentence has a word of the name of a part, in the
-// singular or the plural.
-func namesPart(sentence, name string) bool {
-	stem := func(word string) string { return strings.TrimSuffix(strings.ToLower(word), "s") }
-	word := func(r rune) bool { return !unicode.IsLetter(r) }
-	for _, a := range strings.FieldsFunc(name, word) {
-		if len(a) < leastWord {
-			continue
-		}
-		for _, b := range strings.FieldsFunc(sentence, word) {
-			if stem(a) == stem(b) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// leastWord is how long a word is at the least that names a part.
-const leastWord = 3
 
 // tagLow is what is filled in by hand: counts and who took it off across the tag,
 // below them what becomes of it, beside the code with its text.
 func (c *composer) tagLow(t *job.Tag, width layout.Mm) layout.Block {
 	const count = 15
-	w := c.w
+	w := c.W
 	code := c.codeWithText(t, tagCode)
 	row := layout.Beside(layout.GapX,
-		c.WideBox(layout.RoleWords, count, 1, w.countedIn, t.At), c.WideBox(layout.RoleWords, count, 1, w.countedOut, t.At),
-		c.WideBox(layout.RoleWords, width-2*count-2*layout.GapX, 1, w.initialsDate, t.At))
+		c.WideBox(layout.RoleWords, count, 1, w.Common.CountedIn, t.At), c.WideBox(layout.RoleWords, count, 1, w.Common.CountedOut, t.At),
+		c.WideBox(layout.RoleWords, width-2*count-2*layout.GapX, 1, w.Common.InitialsDate, t.At))
 	ticks := layout.Above(layout.GapY,
-		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.reuse, nil), c.Tick(layout.Sub, w.repair, nil)),
-		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.scrap, nil), c.Tick(layout.Sub, w.holdTag, nil)))
+		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.Tag.Reuse, nil), c.Tick(layout.Sub, w.Tag.Repair, nil)),
+		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.Common.Scrap, nil), c.Tick(layout.Sub, w.Tag.OnHold, nil)))
 	ticks.W = width - code.W - 2
 	return layout.Above(1.5, row, layout.Middle(2, ticks, code))
 }
 
 // codeWithText is the code of a tag with the same text below it.
 func (c *composer) codeWithText(t *job.Tag, side layout.Mm) layout.Block {
-	code := c.QR(t.Code, side, leastMm, t.At)
+	code := c.QR(t.Code, side, leastModule, t.At)
 	text := c.Para(side+2, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Align: layout.Centered, Ref: t.At})
 	return layout.Above(0, code.Center(side+2), text)
 }
@@ -322,57 +211,19 @@ func (c *composer) codeWithText(t *job.Tag, side layout.Mm) layout.Block {
 // stub is torn off and stays with the paper.
 func (c *composer) stub(t *job.Tag) layout.Block {
 	const side = 22
-	code := c.QR(t.Code, side, leastMm, t.At)
+	code := c.QR(t.Code, side, leastModule, t.At)
 	width := hangW - side - tagEdge - 4
 	mark := c.Line(width, []layout.Run{layout.T(layout.MarkTag(layout.Bold, stubMark), t.Mark)}, layout.ParaOpts{Ref: t.At})
 	if mark.W < c.Width(layout.MarkTag(layout.Bold, stubMark), t.Mark) {
 		mark = c.Para(width, []layout.Run{layout.T(layout.Head, t.Mark)}, layout.ParaOpts{Ref: t.At})
 	}
-	facts := c.w.stub + " · " + c.numbered(t)
+	facts := c.W.Tag.Stub + " · " + c.numbered(t)
 	if !t.Spare {
 		facts += " · " + c.inIt(t)
 	}
 	text := layout.Above(0.3, mark,
 		c.Line(width, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At}),
 		c.Line(width, []layout.Run{layout.T(layout.Caption, facts)}, layout.ParaOpts{Ref: t.At}),
-		c.WideBox(layout.RoleWords, width, 1, c.w.initialsDate, t.At))
+		c.WideBox(layout.RoleWords, width, 1, c.W.Common.InitialsDate, t.At))
 	return layout.Middle(2, layout.Space(1, 1), code, text).Fill(hangW, stubH-0.8, 0, 0.5)
-}
-
-// boxLabel is stuck on a box. The code stands at its right end; the lines go on
-// below the mark beside it, and below it over the whole width.
-func (c *composer) boxLabel(t *job.Tag) layout.Block {
-	const inner = boxW - 2*tagEdge
-	code := c.codeWithText(t, tagCode)
-	left := layout.Mm(inner) - code.W - 3
-	mark := c.Words(layout.MarkTag(layout.Bold, boxMark), t.Base)
-	mark = layout.Block{W: mark.W, H: boxMark + 1.5, Items: mark.At(0, boxMark+0.5-mark.Base).Items}
-	beside := c.markAndPlace(t, mark, left)
-	narrow, wide := c.tagFacts(t, left), c.tagFacts(t, inner)
-	n := 0
-	for n < len(narrow) && beside.H+0.2+narrow[n].H <= code.H {
-		beside = layout.Above(0.2, beside, narrow[n])
-		n++
-	}
-	beside.W = left
-	low := c.labelBoxes(t, inner)
-	facts := layout.Above(0.2, append([]layout.Block{layout.Beside(3, beside, code)}, wide[n:]...)...)
-	body := facts.Fill(inner, boxH-2*tagEdge-low.H-1, 0, 0)
-	return c.label(boxW, boxH, layout.Above(1, body, low))
-}
-
-// labelBoxes are the boxes at the foot of a box label, and what becomes of the
-// parts.
-func (c *composer) labelBoxes(t *job.Tag, width layout.Mm) layout.Block {
-	w := c.w
-	tick := func(word string) layout.Block { return c.Tick(layout.Caption, word, t.At) }
-	status := layout.Beside(2, layout.Above(1, tick(w.reuse), tick(w.scrap)), layout.Above(1, tick(w.repair), tick(w.holdTag)))
-	each := (width - status.W - 3*layout.GapX) / 3
-	return layout.Bottom(layout.GapX,
-		c.WideBox(layout.RoleWords, each, 1, w.countedIn, t.At), c.WideBox(layout.RoleWords, each, 1, w.countedOut, t.At), c.WideBox(layout.RoleWords, each, 1, w.shelf, t.At), status)
-}
-
-// label is the frame of a stuck label.
-func (c *composer) label(w, h layout.Mm, body layout.Block) layout.Block {
-	return body.Inset(tagEdge).Fill(w, h, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 3})
 }

@@ -1,18 +1,19 @@
 package templates
 
 import (
-	"matchmark/packs/job"
 	"slices"
 	"strings"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // bagLabel is small: mark, place, what is in it, where it comes from and goes.
 func (c *composer) bagLabel(t *job.Tag) layout.Block {
 	const edge, side = 1.5, 16.5
 	const inner = bagW - 2*edge
-	code := c.QR(t.Code, side, leastMm, t.At)
+	code := c.QR(t.Code, side, leastModule, t.At)
 	left := layout.Mm(inner) - side - 1
 	mark := c.Words(layout.MarkTag(layout.Bold, smallMark), t.Base)
 	mark = layout.Block{W: mark.W, H: smallMark + 1, Items: mark.At(0, smallMark+0.5-mark.Base).Items}
@@ -20,7 +21,7 @@ func (c *composer) bagLabel(t *job.Tag) layout.Block {
 	head := layout.Above(0.3, layout.Beside(2, mark, place),
 		c.Line(left, []layout.Run{layout.T(layout.SubBold, c.numbered(t)+" · "+c.inIt(t))}, layout.ParaOpts{Ref: t.At}))
 	spelled := c.Para(20, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At})
-	low := layout.Middle(2, layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, 15, 1, c.w.in, t.At), c.WideBox(layout.RoleWords, 15, 1, c.w.out, t.At)), spelled)
+	low := layout.Middle(2, layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, 15, 1, c.W.Common.CountedIn, t.At), c.WideBox(layout.RoleWords, 15, 1, c.W.Common.CountedOut, t.At)), spelled)
 	content := c.Para(inner, c.bagContent(t), layout.ParaOpts{Ref: t.At})
 	head, steps := c.bagSteps(t, head, left, inner, side, bagH-2*edge-low.H-content.H)
 	head.W = left
@@ -49,11 +50,11 @@ func (c *composer) bagSteps(t *job.Tag, head layout.Block, left, inner, side, ro
 // offBackLine is where the parts in a bag come off and go back, with the pages where
 // there is room for them. The step numbers alone find the place as well.
 func (c *composer) offBackLine(t *job.Tag, width layout.Mm) string {
-	text := c.w.offAt + " " + c.stepsAndPages(t.In) + " · " + c.w.backAt + " " + c.stepsAndPages(t.Out)
+	text := c.W.Common.OffAt + " " + c.stepsAndPages(t.In) + " · " + c.W.Common.BackAt + " " + c.stepsAndPages(t.Out)
 	if c.Width(layout.Caption, text) <= width {
 		return text
 	}
-	return c.w.offAt + " " + stepNos(t.In) + " · " + c.w.backAt + " " + stepNos(t.Out)
+	return c.W.Common.OffAt + " " + stepNos(t.In) + " · " + c.W.Common.BackAt + " " + stepNos(t.Out)
 }
 
 // stepNos lists the steps of some moves, each once.
@@ -69,9 +70,9 @@ func stepNos(ms []*job.Move) string {
 
 // bagContent is what is in a bag, how it is kept, and what is easily missed.
 func (c *composer) bagContent(t *job.Tag) []layout.Run {
-	runs := []layout.Run{layout.T(layout.Caption.With(layout.Bold), t.Name+": "), layout.T(layout.Caption, partList(t.In))}
+	runs := []layout.Run{layout.T(layout.Caption.With(layout.Bold), t.Name+": "), layout.T(layout.Caption, block.PartList(t.In))}
 	if t.Keep != "" {
-		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+c.w.keep+" "+t.Keep))
+		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+c.W.Tag.Keep+" "+t.Keep))
 	}
 	for _, text := range c.waysRound(t) {
 		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+text))

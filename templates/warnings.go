@@ -21,16 +21,12 @@ func (c *composer) warningList() []layout.Block {
 		}
 	}
 	var out []layout.Block
-	add := func(sentence, one, word string, list source.Problems) {
+	add := func(heading, word string, list source.Problems) {
 		if len(list) == 0 {
 			return
 		}
-		n := strconv.Itoa(len(list)) + " " + one
-		if len(list) > 1 {
-			n += "s"
-		}
-		head := []layout.Run{{Text: fill(sentence, n), Style: layout.Strong, Deco: layout.Inverse}}
-		rows := []layout.Block{layout.Above(1, c.Para(c.width, head, layout.ParaOpts{}), c.rule(layout.Heavy))}
+		head := []layout.Run{{Text: heading, Style: layout.Strong, Deco: layout.Inverse}}
+		rows := []layout.Block{layout.Above(1, c.Para(c.Span, head, layout.ParaOpts{}), c.Rule(layout.Heavy))}
 		for _, p := range list {
 			rows = append(rows, c.warning(word, p))
 		}
@@ -38,8 +34,8 @@ func (c *composer) warningList() []layout.Block {
 		out = append(out, layout.Above(1.5, rows[:2]...))
 		out = append(out, rows[2:]...)
 	}
-	add(c.w.errorSum, c.w.errorOne, c.w.errorWord, errors)
-	add(c.w.warningSum, c.w.warningOne, c.w.warningWord, warnings)
+	add(c.W.Front.PrintedInSpite(len(errors)), c.W.Front.ErrorWord, errors)
+	add(c.W.Front.FromCheck(len(warnings)), c.W.Front.WarningWord, warnings)
 	return out
 }
 
@@ -47,16 +43,16 @@ func (c *composer) warningList() []layout.Block {
 func (c *composer) warning(word string, p source.Problem) layout.Block {
 	const wordW = 22
 	runs := []layout.Run{layout.T(layout.Body, p.Message)}
-	small := fill(c.w.lineOf, path.Base(p.Pos.File), strconv.Itoa(p.Pos.Line))
+	small := c.W.Front.AtLine.With(path.Base(p.Pos.File), strconv.Itoa(p.Pos.Line))
 	if p.Pos.Line == 0 {
 		small = path.Base(p.Pos.File)
 	}
 	for _, s := range p.See {
-		small += " · " + fill(c.w.also, strconv.Itoa(s.Pos.Line), s.What)
+		small += " · " + c.W.Front.SeeAlso.With(strconv.Itoa(s.Pos.Line), s.What)
 	}
 	plate := c.Words(layout.SubBold, word)
 	plate.W = wordW
 	return layout.Beside(0, plate, layout.Above(0.3,
-		c.Para(c.width-wordW, runs, layout.ParaOpts{Ref: p.Pos}),
-		c.Para(c.width-wordW, []layout.Run{layout.T(layout.Sub, small)}, layout.ParaOpts{Ref: p.Pos})))
+		c.Para(c.Span-wordW, runs, layout.ParaOpts{Ref: p.Pos}),
+		c.Para(c.Span-wordW, []layout.Run{layout.T(layout.Sub, small)}, layout.ParaOpts{Ref: p.Pos})))
 }

@@ -9,14 +9,6 @@ import (
 	"matchmark/layout"
 )
 
-const rootUsage = `matchmark prints the paper for taking a machine apart and putting it back.
-
-  matchmark check FILE...      what is wrong with a definition, or silence
-  matchmark print FILE         write the pack, the tags and the register
-
-'matchmark check --help' and 'matchmark print --help' tell more.
-`
-
 const checkUsage = `usage: matchmark check FILE... [--job FILE] [--site FILE] [--order]
 
 Lists all problems of each definition, composed on A4 and on Letter, one after

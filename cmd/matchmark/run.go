@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 
 	"github.com/spf13/pflag"
 )
@@ -30,23 +31,64 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	root := newFlags("matchmark", s)
 	root.SetInterspersed(false)
 	if err := root.Parse(args); err != nil {
-		return s.usage(err, rootUsage)
+		return s.usage(err, rootUsage())
 	}
 	if root.NArg() == 0 {
-		fmt.Fprint(stderr, rootUsage)
+		fmt.Fprint(stderr, rootUsage())
 		return exitUsage
 	}
 	name, rest := root.Arg(0), root.Args()[1:]
-	switch name {
-	case "check":
-		return check(rest, s)
-	case "print":
-		return printPack(rest, s)
-	case "help":
-		fmt.Fprint(stdout, rootUsage)
+	for _, c := range commands() {
+		if c.name == name {
+			return c.run(rest, s)
+		}
+	}
+	if name == "help" {
+		fmt.Fprint(stdout, rootUsage())
 		return exitDone
 	}
-	return s.usage(fmt.Errorf("%q is not a command", name), "hint: the commands are check and print\n")
+	var names []string
+	for _, c := range commands() {
+		names = append(names, c.name)
+	}
+	return s.usage(fmt.Errorf("%q is not a command", name), "hint: the commands are "+andList(names)+"\n")
+}
+
+// A command is one word after the program's name: what it takes, what it does in a
+// few words, and the function that does it.
+type command struct {
+	name, takes, does string
+	run               func(args []string, s streams) int
+}
+
+// commands are all commands, in the order in which the usage shows them.
+func commands() []command {
+	return []command{
+		{"check", "FILE...", "what is wrong with a definition, or silence", check},
+		{"print", "FILE", "write the pack, the tags and the register", printPack},
+	}
+}
+
+// rootUsage is what the program says of itself.
+func rootUsage() string {
+	var out strings.Builder
+	out.WriteString("matchmark prints the paper for taking a machine apart and putting it back.\n\n")
+	var more []string
+	for _, c := range commands() {
+		fmt.Fprintf(&out, "  matchmark %-18s %s\n", c.name+" "+c.takes, c.does)
+		more = append(more, "'matchmark "+c.name+" --help'")
+	}
+	out.WriteString("\n" + andList(more) + " tell more.\n")
+	return out.String()
+}
+
+// andList joins names with commas, and the last with "and".
+func andList(names []string) string {
+	n := len(names)
+	if n < 2 {
+		return strings.Join(names, "")
+	}
+	return strings.Join(names[:n-1], ", ") + " and " + names[n-1]
 }
 
 // usage answers a wrong call, or a call for help.

@@ -21,10 +21,11 @@ type Branching struct {
 
 // An Asked is a question, or a reading that is looked at.
 type Asked struct {
-	At   source.Pos
-	Cond *reading.Condition
-	Dim  *Dim // of a reading
-	Left bool // the reading left, not that found
+	At    source.Pos
+	Wrote source.Text
+	Cond  *reading.Condition
+	Dim   *Dim // of a reading
+	Left  bool // the reading left, not that found
 }
 
 // A Deferred is work that waits until the machine has run.

@@ -60,9 +60,10 @@ type Dim struct {
 
 	FoundNamed, LeftNamed source.Pos // where a step names it; zero where a generated row does
 	Wrote                 Lines
-	LostBy                []LostBy // what ends it besides its faces
-	LostByNothing         bool     // the author says that no step of the job ends it
-	Refs                  []Ref    // the readings that it is worked out from, or its limits are
+	Hint                  reading.Hint // what is known of its size besides its limits
+	LostBy                []LostBy     // what ends it besides its faces
+	LostByNothing         bool         // the author says that no step of the job ends it
+	Refs                  []Ref        // the readings that it is worked out from, or its limits are
 
 	Worked
 }
@@ -102,7 +103,7 @@ type Saying struct {
 }
 
 // Lines are the lines of a dimension as written, at its place.
-type Lines struct{ Found, Left, Reuse, Repair, Formula source.Text }
+type Lines struct{ Found, Left, Reuse, Repair, Formula, By source.Text }
 
 // A LostBy is a step or a part that the author names as the end of a reading.
 type LostBy struct {

@@ -33,8 +33,8 @@ type drops struct {
 func (d drops) span() float64 { return d.b.sub(d.a).size() }
 func (d drops) axis() vec     { return d.b.sub(d.a).unit() }
 
-// lean of the drops out of upright, where bar and pick distance differ.
-func (d drops) lean() float64 {
+// slant of the drops out of upright, where bar and pick distance differ.
+func (d drops) slant() float64 {
 	return math.Asin(min(math.Abs(d.barLen-d.span())/2/d.length, 1))
 }
 
@@ -52,7 +52,7 @@ func (d drops) lines(g, up vec) ([]line, *Refusal) {
 	if share <= weightless || share >= 1-weightless {
 		return nil, refuse("load.cog", "move a pick past it", "the centre of gravity does not lie between the picks as the load hangs")
 	}
-	k := d.load / math.Cos(d.lean())
+	k := d.load / math.Cos(d.slant())
 	rise := up.by(d.length)
 	return []line{
 		{top: d.toPins(d.a).add(rise), bottom: d.a, tension: share * k, angle: 90},
@@ -93,9 +93,16 @@ func (s spreader) at(g vec, longer []float64) (state, *Refusal) {
 		st.lines[i].bottom = st.lines[i].bottom.add(rise)
 	}
 	st.bar = []vec{st.lines[0].bottom, st.lines[1].bottom}
-	st.press += max(ds[0].tension, ds[1].tension) * math.Sin(s.lean())
+	st.press += max(ds[0].tension, ds[1].tension) * math.Sin(s.slant())
 	st.lines = append(st.lines, ds...)
 	return st, nil
+}
+
+func (s spreader) lean(g vec, longer []float64) (vec, *Refusal) {
+	if no := standing([]vec{s.a, s.b}, g); no != nil {
+		return vec{}, no
+	}
+	return s.top.lean(s.toPins(s.common(g)), longer)
 }
 
 // beam is the frame of a bail, a beam and two drops.
@@ -141,6 +148,11 @@ func (b beam) at(g vec, _ []float64) (state, *Refusal) {
 	return s, nil
 }
 
+func (b beam) lean(g vec, _ []float64) (vec, *Refusal) {
+	st, no := b.at(g, nil)
+	return st.up, no
+}
+
 // bending gives the largest bending of the beam, kg mm.
 func (b beam) bending(a float64) float64 {
 	return a*b.bail + b.bar/b.barLen*b.bail*b.bail/2
@@ -179,4 +191,9 @@ func (h hooks) at(g vec, _ []float64) (state, *Refusal) {
 		s.lines = append(s.lines, line{top: p.add(n.by(h.lengths[i])), bottom: p, tension: worst[i] * h.load, angle: 90})
 	}
 	return s, nil
+}
+
+func (h hooks) lean(g vec, _ []float64) (vec, *Refusal) {
+	st, no := h.at(g, nil)
+	return st.up, no
 }

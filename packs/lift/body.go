@@ -57,7 +57,7 @@ func Weigh(sections []Section) (Body, error) {
 		b.Working = append(b.Working, sectionWorking(s, m, x))
 	}
 	if total-slop <= 0 {
-		return Body{}, Refusals{*refuse("sections", "look at the cuts and at the tolerances", "the sections come to %.1f ± %.1f kg, which may leave nothing", total, slop)}
+		return Body{}, Refusals{*refuse("sections", "look at the cuts and at the tolerances", "the sections come to %v ± %s, which may leave nothing", Kg(total), Kg(slop).Up())}
 	}
 	b.Mass, b.MassTolerance = Kg(total), Kg(slop)
 	b.CoG = Mm(moment / total)
@@ -65,7 +65,7 @@ func Weigh(sections []Section) (Body, error) {
 	b.CoGHigh = Mm(extremeCentre(ms, xs, ts, moment/total, 1))
 	b.Working = append(b.Working, Working{
 		What: "mass and centre of gravity of the sections", Formula: "M = sum m; X = sum(m x)/M", Source: statics,
-		Figures: []Figure{fig("M", total, "kg"), fig("sum m x", moment, "kg mm"), fig("X", moment/total, "mm"),
+		Figures: []Figure{figUp("M", total, "kg"), fig("sum m x", moment, "kg mm"), fig("X", moment/total, "mm"),
 			fig("X low", float64(b.CoGLow), "mm"), fig("X high", float64(b.CoGHigh), "mm")},
 	})
 	return b, nil
@@ -101,7 +101,7 @@ func sectionWorking(s Section, m, x float64) Working {
 	case Blades:
 		w.Formula = "m = n × mass of one"
 		w.Source = "count and mass of one as given"
-		w.Figures = []Figure{fig("n", float64(s.Count), ""), fig("one", float64(s.Each), "kg")}
+		w.Figures = []Figure{fig("n", float64(s.Count), ""), figUp("one", float64(s.Each), "kg")}
 	case Cone:
 		w.Formula = "m = rho pi L/12 (D1² + D1 D2 + D2²) - rho pi/4 d² L"
 		w.Figures = []Figure{fig("D1", float64(s.Outer), "mm"), fig("D2", float64(s.OuterFar), "mm"), fig("d", float64(s.Bore), "mm"),
@@ -111,6 +111,6 @@ func sectionWorking(s Section, m, x float64) Working {
 		w.Figures = []Figure{fig("D", float64(s.Outer), "mm"), fig("d", float64(s.Bore), "mm"),
 			fig("L", float64(s.Length), "mm"), fig("rho", float64(s.Density), "kg/m³")}
 	}
-	w.Figures = append(w.Figures, fig("m", m, "kg"), fig("x", x, "mm"))
+	w.Figures = append(w.Figures, figUp("m", m, "kg"), fig("x", x, "mm"))
 	return w
 }

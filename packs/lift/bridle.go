@@ -29,9 +29,10 @@ type bridle struct {
 
 func (b bridle) sloping() []float64 { return b.lengths }
 
-func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
+// hang finds how the load comes to rest with its legs longer by the given amounts.
+func (b bridle) hang(g vec, longer []float64) (resting, *Refusal) {
 	if no := standing(b.picks, g); no != nil {
-		return state{}, no
+		return resting{}, no
 	}
 	lengths := make([]float64, len(b.lengths))
 	for i, l := range b.lengths {
@@ -42,7 +43,20 @@ func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
 	}
 	r, ok := rest(b.picks, lengths, g)
 	if !ok {
-		return state{}, b.unmet(lengths)
+		return resting{}, b.unmet(lengths)
+	}
+	return r, nil
+}
+
+func (b bridle) lean(g vec, longer []float64) (vec, *Refusal) {
+	r, no := b.hang(g, longer)
+	return r.up, no
+}
+
+func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
+	r, no := b.hang(g, longer)
+	if no != nil {
+		return state{}, no
 	}
 	s := state{hook: r.hook, up: r.up, hooks: []float64{b.weight}}
 	even, tension := r.t, r.t
@@ -51,6 +65,7 @@ func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
 		if tension, even, no = b.share(r); no != nil {
 			return state{}, no
 		}
+		s.uneven = b.sharing != TwoCarry && r.slackest() > lengthSlack
 	} else if no := b.slackLeg(r); no != nil {
 		return state{}, no
 	}
@@ -60,7 +75,7 @@ func (b bridle) at(g vec, longer []float64) (state, *Refusal) {
 			l.even = even[i] * b.weight
 		}
 		if l.angle < flattest-angleSlack {
-			return state{}, refuse(b.field, "lift the hook or use longer legs; 60° is the aim", "leg %q stands %v from horizontal, under 30°", b.names[i], l.angle)
+			return state{}, refuse(b.field, "lift the hook or use longer legs; 60° is the aim", "leg %q stands %s from horizontal, under 30°", b.names[i], l.angle.Down())
 		}
 		s.press = max(s.press, l.tension*r.us[i].across(r.up).size())
 		s.lines = append(s.lines, l)
@@ -88,8 +103,13 @@ func (b bridle) share(r resting) (tension, even []float64, no *Refusal) {
 		factor = b.skew
 	}
 	for i := range tension {
-		// Statics bound every leg, so a convention above that bound is cut to it.
+		// Statics bound every leg, so a convention above that bound is cut to it. Where
+		// a leg hangs slack by the stated lengths they leave one answer, and no
+		// convention takes a load away from a leg that carries.
 		tension[i] = min(even[i]*factor, tension[i])
+		if r.slackest() > lengthSlack {
+			tension[i] = max(tension[i], r.t[i])
+		}
 	}
 	return tension, even, nil
 }
@@ -101,7 +121,7 @@ func (b bridle) slackLeg(r resting) *Refusal {
 			continue
 		}
 		return refuse(b.field, "look at the lengths and at the centre of gravity, or leave the leg out",
-			"leg %q hangs slack, by %.0f mm", b.names[i], r.slack[i])
+			"leg %q hangs slack, by %s", b.names[i], Mm(r.slack[i]).Up())
 	}
 	return nil
 }
@@ -112,7 +132,7 @@ func (b bridle) unmet(lengths []float64) *Refusal {
 		for j := i + 1; j < len(b.picks); j++ {
 			s := b.picks[j].sub(p).size()
 			if lengths[i]+lengths[j] <= s {
-				return refuse(b.field, "use longer legs", "legs %q and %q are %.0f mm together and their picks %.0f mm apart, so they do not meet", b.names[i], b.names[j], lengths[i]+lengths[j], s)
+				return refuse(b.field, "use longer legs", "legs %q and %q are %s together and their picks %s apart, so they do not meet", b.names[i], b.names[j], Mm(lengths[i]+lengths[j]).Down(), Mm(s).Up())
 			}
 		}
 	}

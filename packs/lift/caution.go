@@ -1,6 +1,9 @@
 package lift
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 func (a *account) caution(code CautionCode, field string, stop bool, message string, args ...any) {
 	a.r.Cautions = append(a.r.Cautions, Caution{Code: code, Field: field, Message: fmt.Sprintf(message, args...), Stop: stop})
@@ -14,49 +17,83 @@ const looseMass = 0.10
 // nearly slack: common practice, no source.
 const nearlySlackShare = 0.05
 
+// ask books what has to be known before the lift may be made.
+func (a *account) ask(field, help, message string, args ...any) {
+	a.r.Unanswered = append(a.r.Unanswered, *refuse(field, help, message, args...))
+}
+
+// because names what takes most off a rating, empty where nothing does.
+func (c Component) because() string {
+	least := Reduction{Factor: 1}
+	for _, r := range c.Reductions {
+		if r.Factor < least.Factor {
+			least = r
+		}
+	}
+	if least.Why == "" {
+		return ""
+	}
+	return fmt.Sprintf(": rated %s, %s × %s", c.Rated.Down(), least.Why, least.Factor.Factor())
+}
+
 func (a *account) cautions() {
 	for _, c := range a.r.Components {
 		if c.Used > 1 {
-			a.caution(Overloaded, c.Field, true, "%s carries %v and may carry %v", c.Name, c.Load, c.Allowed)
+			a.caution(Overloaded, c.Field, true, "%s carries %s and may carry %s%s", c.Name, c.Load.Up(), c.Allowed.Down(), c.because())
 		}
 	}
 	if h := a.r.Headroom; h != nil && h.Spare < 0 {
-		a.caution(NoReach, "headroom", true, "the hook would have to go %v high, %v more than it does", h.Needed, -h.Spare)
+		a.caution(NoReach, "headroom", true, "the hook would have to go %s high, %s more than it does", h.Needed.Up(), (-h.Spare).Up())
 	} else if h == nil {
 		a.caution(NoHeadroom, "headroom", false, "the headroom is not looked at")
 	}
 	a.hanging()
 	a.known()
+	a.seats()
 	if a.r.Critical {
-		a.caution(CriticalLift, "criticalat", false, "critical lift: the hook is used %s and the site's threshold is %s, or two hooks lift", a.r.CraneShare.Percent(), a.p.CriticalAt.Percent())
+		if a.p.Rig == TwoHooks {
+			a.caution(CriticalLift, "criticalat", false, "critical lift: two hooks lift one load")
+		}
+		if a.r.CraneShare >= a.p.CriticalAt {
+			a.caution(CriticalLift, "criticalat", false, "critical lift: the hook is used %s, and the site's threshold is %s", a.r.CraneShare.Percent(), a.p.CriticalAt.PercentDown())
+		}
 	}
 	if a.p.Sharing != TwoCarry {
 		a.caution(NamedSharing, "sharing", false, "four legs are counted otherwise than two carrying, by %s: %s", a.p.DecidedBy, a.p.Reason)
+		if a.uneven() {
+			a.caution(UnevenLegs, "sharing", false, "with these lengths one of the four legs hangs slack, so the way of sharing that was named does not hold, and the legs that carry are counted with what they do carry")
+		}
 	}
+}
+
+// seats stops a lift of which a hook is not loaded in its saddle.
+func (a *account) seats() {
+	a.p.pieces(func(string, Sling) {}, func(field string, h Hardware) {
+		if h.Kind == Hook && h.Seat != Saddle {
+			a.caution(OffSaddle, field, true, "hook %q is loaded out of its saddle", h.Name)
+		}
+	})
 }
 
 // hanging looks at the position: level, angles, slack.
 func (a *account) hanging() {
-	t := a.r.Tilt
-	if t.Most > t.Allowed+angleSlack {
-		a.caution(OutOfLevel, "load.cog", true, "the load hangs %v out of level, %v within the tolerance of its centre of gravity, and %v is allowed", t.Total, t.Most, t.Allowed)
-	}
-	if a.r.ErrorTilt > t.Allowed/2 {
-		a.caution(TouchyLength, "legs", false, "one leg off by %v turns the load %v", a.r.LengthError, a.r.ErrorTilt)
+	a.level()
+	if t := a.r.Tilt; a.r.ErrorTilt > t.Allowed/2 {
+		a.caution(TouchyLength, "legs", false, "one leg long or short by %v turns the load %s", a.r.LengthError, a.r.ErrorTilt.Up())
 	}
 	for i, l := range a.r.Legs {
 		_, part, k, _ := a.leg(i)
 		field := fmt.Sprintf("%s[%d]", part, k)
 		if l.Flattest < cautionAngle-angleSlack {
-			a.caution(FlatLeg, field, false, "leg %q stands %v from horizontal, under 45°; 60° is the aim", l.Name, l.Flattest)
+			a.caution(FlatLeg, field, false, "leg %q stands %s from horizontal, under 45°; 60° is the aim", l.Name, l.Flattest.Down())
 		} else if l.Flattest < aimAngle-angleSlack {
-			a.caution(BelowAim, field, false, "leg %q stands %v from horizontal; 60° is the aim", l.Name, l.Flattest)
+			a.caution(BelowAim, field, false, "leg %q stands %s from horizontal; 60° is the aim", l.Name, l.Flattest.Down())
 		}
 		if l.Slack > lengthSlack {
-			a.caution(SlackLeg, field, false, "leg %q hangs %v slack; the others carry it all", l.Name, l.Slack)
+			a.caution(SlackLeg, field, false, "leg %q hangs %s slack; the others carry it all", l.Name, l.Slack.Up())
 		}
 		if len(a.p.Picks) < 4 && float64(l.Low) < nearlySlackShare*a.s.gross {
-			a.caution(NearlySlack, field, false, "leg %q carries only %v", l.Name, l.Low)
+			a.caution(NearlySlack, field, false, "leg %q carries only %s", l.Name, l.Low.Down())
 		}
 	}
 	for _, k := range a.p.Picks {
@@ -66,19 +103,44 @@ func (a *account) hanging() {
 	}
 }
 
+// level says whether the load may hang too far out of level, and which of the three
+// is the cause: the legs or the bail as planned, the tolerance of the centre of
+// gravity, or the legs that are not of their lengths.
+func (a *account) level() {
+	t := a.r.Tilt
+	if t.Most <= t.Allowed+angleSlack {
+		return
+	}
+	most := fmt.Sprintf("the load may hang %s out of level, and %v is allowed: ", t.Most.Up(), t.Allowed)
+	tol := a.p.Load.CoGTolerance
+	within := fmt.Sprintf("the tolerance of its centre of gravity, ± %v along x, %v along y and %v along z, makes it %s", tol.X, tol.Y, tol.Z, t.Within.Up())
+	off := fmt.Sprintf("one leg long or short by %v makes it %s", a.r.LengthError, t.Most.Up())
+	c := Caution{Code: OutOfLevel, Stop: true}
+	switch {
+	case t.Total > t.Allowed+angleSlack:
+		c.Field, c.Help = "legs", "make the legs the lengths that hang it level"
+		if a.p.Rig == Beam {
+			c.Field, c.Help = "bar.bail", "set the bail where the load hangs level"
+		}
+		c.Message = most + fmt.Sprintf("with everything as planned it hangs %s; %s; %s", t.Total.Up(), within, off)
+	case t.Within > t.Allowed+angleSlack:
+		c.Field, c.Help = "load.cogtolerance", "weigh it at each pick to know the centre of gravity better, or hang it from longer legs"
+		c.Message = most + fmt.Sprintf("as planned it hangs %s; the cause is %s", t.Total.Up(), strings.Replace(within, "makes it", "which makes it", 1))
+	default:
+		c.Field, c.Help = "lengtherror", "measure the legs against each other and write what was found, or take picks farther apart"
+		c.Message = most + fmt.Sprintf("as planned it hangs %s; %s; the cause is %s", t.Total.Up(), within, strings.Replace(off, "makes it", "which makes it", 1))
+	}
+	a.r.Cautions = append(a.r.Cautions, c)
+}
+
 // known looks at what the figures rest on.
 func (a *account) known() {
 	l := a.p.Load
 	loose := float64(l.MassTolerance) / float64(l.Mass)
-	switch {
-	case l.Source == Estimated && l.MassTolerance == 0:
-		a.caution(LooseMass, "load.masstolerance", false, "the mass is estimated and has no tolerance")
-	case loose > looseMass && a.r.CraneShare >= a.p.CriticalAt:
-		a.caution(LooseMass, "load.masstolerance", false, "the mass is known within %s; so near what the crane may lift it has to be within 10 %%", Ratio(loose).Percent())
+	if loose > looseMass && a.r.CraneShare >= a.p.CriticalAt {
+		a.caution(LooseMass, "load.masstolerance", false, "the mass is known within %s; so near what the crane may lift it has to be within %s", Ratio(loose).Percent(), Ratio(looseMass).PercentDown())
 	}
-	if l.CoGTolerance == (Point{}) {
-		a.caution(LooseCentre, "load.cogtolerance", false, "the centre of gravity has no tolerance")
-	}
+	a.decisions()
 	if massOf(a.p.Legs, nil)+massOf(a.p.TopLegs, a.p.TopGear)+float64(a.p.Bar.Mass) == 0 {
 		a.caution(NoGearWeight, "legs", false, "the slings and gear are counted as weighing nothing")
 	}

@@ -7,6 +7,7 @@ import "fmt"
 func (p *Plan) check() Refusals {
 	c := &checker{p: p}
 	c.load()
+	c.lightly(named(p.DecidedBy, p.Reason))
 	c.rig()
 	c.legs("legs", p.Legs)
 	c.legs("toplegs", p.TopLegs)
@@ -97,6 +98,9 @@ func (c *checker) rig() {
 	}
 	for i, k := range p.Picks {
 		c.place(fmt.Sprintf("picks[%d]", i), "pick "+k.Name, k.At)
+		if k.Point != nil {
+			k.Point.check(c, fmt.Sprintf("picks[%d].point", i), k.Name)
+		}
 		for j := range i {
 			if vecOf(k.At).sub(vecOf(p.Picks[j].At)).size() < 1 {
 				c.refuse(fmt.Sprintf("picks[%d]", i), "give each pick its own place", "picks %q and %q are at the same place", p.Picks[j].Name, k.Name)
@@ -152,55 +156,9 @@ func (c *checker) bar() {
 	c.basis("bar.basis", p.Bar.Name, p.Bar.Basis)
 	c.notBelow("bar.mass", "the mass of the bar", "kg", float64(p.Bar.Mass))
 	c.notBelow("bar.rise", "the rise of the bail", "mm", float64(p.Bar.Rise))
+	p.Bar.check(c)
 	if !finite(float64(p.Bar.Bail)) || p.Bar.Bail < 0 || p.Bar.Bail > 0 && p.Bar.Bail >= p.Bar.Length {
 		c.refuse("bar.bail", "measure it along the beam from the end over the first pick", "the bail stands at %g mm of a beam of %g mm", float64(p.Bar.Bail), float64(p.Bar.Length))
-	}
-}
-
-// basis refuses gear of the other family.
-func (c *checker) basis(field, name string, b Basis) {
-	if b != AsPlan && b != c.p.Basis {
-		c.refuse(field, "take gear of one basis, or rate this piece anew by the plan's", "%q is rated by another basis than the plan", name)
-	}
-}
-
-func (c *checker) legs(field string, legs []Leg) {
-	for i, l := range legs {
-		at := fmt.Sprintf("%s[%d]", field, i)
-		c.notBelow(at+".length", "the length of leg "+l.Name, "mm", float64(l.Length))
-		s := l.Sling
-		c.positive(at+".sling.rated", fmt.Sprintf("the rated load of sling %q", s.Name), "kg", float64(s.Rated))
-		c.basis(at+".sling.basis", s.Name, s.Basis)
-		c.notBelow(at+".sling.mass", "the mass of sling "+s.Name, "kg", float64(s.Mass))
-		c.notBelow(at+".sling.around", "the diameter that the sling bears on", "mm", float64(s.Around))
-		c.notBelow(at+".sling.rope", "the rope diameter", "mm", float64(s.Rope))
-		if s.Fibre < WireRope || s.Fibre > NaturalRope {
-			c.refuse(at+".sling.fibre", "write wire rope, chain, web, round sling or natural rope", "what sling %q is made of is not given", s.Name)
-		}
-		if s.Hitch < Straight || s.Hitch > Basket {
-			c.refuse(at+".sling.hitch", "write straight, choker or basket", "how sling %q takes hold is not given", s.Name)
-		}
-		if s.Hitch != Choker && s.ChokeAngle != 0 {
-			c.refuse(at+".sling.chokeangle", "leave it out, or call it a choker", "sling %q is not choked and has an angle of choke", s.Name)
-		}
-		if s.Hitch != Basket && (s.Spread != 0 || s.Parallel) {
-			c.refuse(at+".sling.spread", "leave it out, or call it a basket", "sling %q is no basket and has a spread", s.Name)
-		}
-		for j, h := range l.Gear {
-			c.hardware(fmt.Sprintf("%s.gear[%d]", at, j), h)
-		}
-	}
-}
-
-func (c *checker) hardware(field string, h Hardware) {
-	c.positive(field+".rated", fmt.Sprintf("the rated load of %q", h.Name), "kg", float64(h.Rated))
-	c.basis(field+".basis", h.Name, h.Basis)
-	c.notBelow(field+".mass", "the mass of "+h.Name, "kg", float64(h.Mass))
-	if h.Kind != Shackle && h.OffLine != 0 {
-		c.refuse(field+".offline", "leave it out; an eyebolt's angle is computed, other gear is pulled in line", "%q is no shackle and is pulled off line", h.Name)
-	}
-	if h.Kind < InLine || h.Kind > PlainEyebolt {
-		c.refuse(field+".kind", "write in line, shackle, shoulder eyebolt or plain eyebolt", "%q is no known kind of gear", h.Name)
 	}
 }
 
@@ -225,7 +183,7 @@ func (c *checker) sharing() {
 		c.refuse("reason", "write why, such as matched slings measured on the day", "four legs are counted otherwise than two carrying, and no reason is given")
 	}
 	if p.Sharing == Skew && (!finite(float64(p.SkewFactor)) || p.SkewFactor < leastSkew) {
-		c.refuse("skewfactor", "write 1.25 or more, for matched slings", "the skew factor is %g", float64(p.SkewFactor))
+		c.refuse("skewfactor", "write the factor found for these slings; the least that is published is 1.25", "the skew factor is %g", float64(p.SkewFactor))
 	}
 }
 
@@ -236,14 +194,17 @@ func (c *checker) site() {
 		c.refuse("basis", "write US or EN, by what stands on the gear", "the plan does not say by which basis the gear is rated")
 	}
 	if !finite(float64(p.Dynamic)) || p.Dynamic != 0 && p.Dynamic < 1 {
-		c.refuse("dynamic", "write 1 or more", "the dynamic factor is %g", float64(p.Dynamic))
+		c.refuse("dynamic", "leave it out for the published factor, or write that of the hoist's own rules", "the dynamic factor is %g", float64(p.Dynamic))
 	}
 	if !finite(float64(p.MaxTilt)) || p.MaxTilt < 0 || p.MaxTilt > 15 {
-		c.refuse("maxtilt", "write up to 15°", "the tilt allowed is %g°", float64(p.MaxTilt))
+		c.refuse("maxtilt", "write what the site allows; over 15° nothing is computed", "the tilt allowed is %g°", float64(p.MaxTilt))
 	}
 	c.notBelow("lengtherror", "the error of a leg's length", "mm", float64(p.LengthError))
 	if !finite(float64(p.CriticalAt)) || p.CriticalAt <= 0 || p.CriticalAt > 1 {
-		c.refuse("criticalat", "write the site's threshold, such as 75 %", "the threshold of a critical lift is %g", float64(p.CriticalAt))
+		c.refuse("criticalat", "write the threshold of the site's lift rules", "the threshold of a critical lift is %g", float64(p.CriticalAt))
+	}
+	if p.Temperatures != nil {
+		p.Temperatures.check(c)
 	}
 	c.crane("crane", p.Crane)
 	if p.Rig == TwoHooks {
@@ -261,7 +222,7 @@ func (c *checker) site() {
 		c.refuse("hookheight", "write it in millimetres above z = 0 of the load", "the hook height is not a number")
 	}
 	if !finite(float64(p.Aim)) || p.Aim != 0 && (p.Aim < flattest || p.Aim >= 90) {
-		c.refuse("aim", "write 30° to under 90°; 60° is usual", "the leg angle aimed at is %g° from horizontal", float64(p.Aim))
+		c.refuse("aim", "write 30° to under 90°", "the leg angle aimed at is %g° from horizontal", float64(p.Aim))
 	}
 }
 

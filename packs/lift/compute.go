@@ -14,6 +14,9 @@ func Compute(p Plan) (*Result, error) {
 	if no != nil {
 		return nil, Refusals{*no}
 	}
+	if no := p.tooCalm(s.gross); no != nil {
+		return nil, Refusals{*no}
+	}
 	states, no := s.states(p.Load.CoGTolerance)
 	if no != nil {
 		return nil, Refusals{*no}
@@ -29,6 +32,8 @@ func Compute(p Plan) (*Result, error) {
 	a.cranes()
 	a.headroom()
 	a.weakest()
+	a.heat()
+	a.looks()
 	a.scene()
 	a.cautions()
 	a.working(from)
@@ -98,32 +103,52 @@ func sag(s *Span, up vec) float64 {
 	return d.dot(up) - d.z
 }
 
+// tilt finds how far the load turns, with the centre of gravity and the legs off as
+// far as they may be, and keeps apart what each of the two adds.
 func (a *account) tilt() {
 	up := a.states[0].up
 	t := Tilt{Total: angleBetween(up, zUp), AlongX: degrees(math.Asin(-up.x)), AlongY: degrees(math.Asin(-up.y)), Allowed: a.p.maxTilt()}
-	t.Most = t.Total
+	a.r.LengthError = a.p.lengthError()
+	all, no := a.s.turns(a.p.Load.CoGTolerance, float64(a.r.LengthError))
+	if no != nil {
+		a.caution(TouchyLength, no.Field, true, "with one leg off by %v, %s", a.r.LengthError, no.Message)
+	}
+	t.Within, t.Most = t.Total, t.Total
 	span := a.p.Load.Span
-	for i, st := range a.states {
-		t.Most = max(t.Most, angleBetween(st.up, zUp))
-		if span == nil {
-			continue
+	for _, x := range all {
+		lean := angleBetween(x.up, zUp) + x.extra
+		t.Most = max(t.Most, lean)
+		if !x.legs {
+			t.Within = max(t.Within, lean)
 		}
-		d := sag(span, st.up)
-		t.MostDrop = max(t.MostDrop, Mm(math.Abs(d)))
-		if i > 0 || math.Abs(d) < lengthSlack {
-			continue
+		if !x.centre {
+			a.r.ErrorTilt = max(a.r.ErrorTilt, angleBetween(x.up, up)+x.extra)
 		}
-		t.Drop, t.Lower = Mm(math.Abs(d)), span.NameA
-		if d < 0 {
-			t.Lower = span.NameB
+		if span != nil {
+			far := vecOf(span.B).sub(vecOf(span.A)).size()
+			t.MostDrop = max(t.MostDrop, Mm(math.Abs(sag(span, x.up))+far*math.Sin(radians(x.extra))))
+		}
+	}
+	if span != nil {
+		if d := sag(span, up); math.Abs(d) >= lengthSlack {
+			t.Drop, t.Lower = Mm(math.Abs(d)), span.NameA
+			if d < 0 {
+				t.Lower = span.NameB
+			}
 		}
 	}
 	a.r.Tilt = t
-	a.r.LengthError = a.p.lengthError()
-	e, no := a.s.lengthTilt(float64(a.r.LengthError), up)
-	a.r.ErrorTilt = e
-	if no != nil {
-		a.caution(TouchyLength, no.Field, false, "with one leg off by %v, %s", a.r.LengthError, no.Message)
+	a.touchy()
+}
+
+// touchy tells where legs off their lengths leave one of them slack or too flat.
+func (a *account) touchy() {
+	e := float64(a.r.LengthError)
+	for _, off := range offLengths(len(a.s.frame.sloping()), e)[1:] {
+		if _, no := a.s.frame.at(a.s.g, off); no != nil {
+			a.caution(TouchyLength, no.Field, false, "with one leg off by %v, %s", a.r.LengthError, no.Message)
+			return
+		}
 	}
 }
 

@@ -4,8 +4,8 @@
 //
 // Compute takes a Plan and gives a Result that carries its own working. Weigh
 // adds up a body of revolution from its sections. Carry does the same for people
-// who lift by hand, LayDown for the floor that the load is set down on.
-// MaterialNamed looks a density up in a table with its source.
+// who lift by hand, LayDown for the floor that the load is set down on, Haul for a
+// tackle of blocks. MaterialNamed looks a density up in a table with its source.
 //
 // # Frame and units
 //
@@ -30,7 +30,16 @@
 // above a line of two picks, a leg that hangs slack, legs that do not meet, a leg
 // flatter than 30° from horizontal, gear of another rating basis, a side pull
 // on gear that takes none: each comes back as a Refusal that names the field.
-// Nothing is guessed, clamped or left at a silent default.
+// Nothing is guessed, clamped or left at a silent default. What the figures do not
+// need, and the lift does, stands in Result.Unanswered: a lifting point or a
+// spreader whose rating is not known, a centre of gravity said to be exact. A lift
+// with any of it is not to be made.
+//
+// # Rounding
+//
+// Results are exact; words and figures of workings are rounded to one side: loads,
+// shares used, tilts and heights needed up, what may be carried and room left down.
+// Kg, Mm, Degree and Ratio have a method for each side, Figure has Text.
 //
 // The figures are planning figures. A competent person, the site's lift rules
 // and the local code decide.

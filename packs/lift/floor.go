@@ -41,7 +41,7 @@ func LayDown(mass Kg, dynamic Ratio, f Floor) (FloorResult, error) {
 	c.positive("length", "the length of a piece", "mm", float64(f.Length))
 	c.positive("width", "the width of a piece", "mm", float64(f.Width))
 	if !finite(float64(dynamic)) || dynamic < 1 {
-		c.refuse("dynamic", "write 1 or more", "the dynamic factor is %g", float64(dynamic))
+		c.refuse("dynamic", "write the factor by the site's rules, not under 1", "the dynamic factor is %g", float64(dynamic))
 	}
 	most := f.Most
 	switch {
@@ -52,7 +52,7 @@ func LayDown(mass Kg, dynamic Ratio, f Floor) (FloorResult, error) {
 	case f.Pieces == 1:
 		c.refuse("most", "leave it out", "one piece carries all, and a share of %s is given", most.Percent())
 	case most == 0:
-		c.refuse("most", "write the share of the piece that carries most; two of four may carry nearly all", "the load stands on %d pieces and nothing says what the worst one carries", f.Pieces)
+		c.refuse("most", "write the share of the piece that carries most, as it stands; two of four may carry nearly all", "the load stands on %d pieces and nothing says what the worst one carries", f.Pieces)
 	case !finite(float64(most)) || most < 1/Ratio(f.Pieces)-1e-9 || most > 1:
 		c.refuse("most", "write the share of the piece that carries most", "of %d pieces one cannot carry %s at most", f.Pieces, most.Percent())
 	}
@@ -63,6 +63,6 @@ func LayDown(mass Kg, dynamic Ratio, f Floor) (FloorResult, error) {
 	p := float64(mass.Newton()) * float64(dynamic) * float64(most) / area / 1000
 	return FloorResult{Pressure: Kilopascal(p), Used: Ratio(p / float64(f.Rated)), Working: Working{
 		What: "pressure on the floor", Formula: "p = W g k q / A", Source: "force over area",
-		Figures: []Figure{fig("W", float64(mass), "kg"), fig("k", float64(dynamic), ""), fig("q", float64(most), ""), fig("A", area, "m²"), fig("p", p, "kN/m²")},
+		Figures: []Figure{figUp("W", float64(mass), "kg"), figUp("k", float64(dynamic), ""), figUp("q", float64(most), ""), figDown("A", area, "m²"), figUp("p", p, "kN/m²")},
 	}}, nil
 }

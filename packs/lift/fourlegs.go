@@ -17,6 +17,11 @@ package lift
 // alloy chain tables rate a quad like a triple, Ohio Administrative Code
 // 4123:1-3-08. Skew: 1.25 for four matched slings, GL Noble Denton 0027/ND rev 11,
 // 5.6.12.
+// Legs of the lengths stated may leave one of the four slack. Statics then have one
+// answer for the others, T0, and a convention is counted with no less:
+//
+//	T_i = max(convention, T0_i) where a leg hangs slack
+//
 // Refused: a convention without a person and a reason; a skew factor below 1.25;
 // a convention on picks that are no four-cornered layout around the centre.
 
@@ -29,9 +34,11 @@ const (
 	// TwoCarry is the default: the worst that statics allow with legs not exactly
 	// matched.
 	TwoCarry Sharing = iota
-	// ThreeOfFour is a convention, not statics.
+	// ThreeOfFour is a convention, not statics. It lowers no load under what legs of
+	// the stated lengths carry.
 	ThreeOfFour
-	// Skew is an even share times a skew factor, for matched slings.
+	// Skew is an even share times a skew factor, for matched slings, with the same
+	// bound.
 	Skew
 )
 

@@ -76,7 +76,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 	for i, m := range r.Most {
 		if m > p.MayCarry {
 			rs = append(rs, *refuse(fmt.Sprintf("grips[%d]", i), "take hold farther from the centre of gravity, take another person, or use a hoist",
-				"whoever is at %q carries up to %v and may carry %v", p.Grips[i].Name, m, p.MayCarry))
+				"whoever is at %q carries up to %s and may carry %s", p.Grips[i].Name, m.Up(), p.MayCarry.Down()))
 		}
 		r.Drawing.Picks = append(r.Drawing.Picks, p.Grips[i].At)
 	}
@@ -86,6 +86,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 		r.Cautions = append(r.Cautions, Caution{Code: OverTeam, Field: "load.mass", Stop: p.DecidedBy == "" || p.Reason == "",
 			Message: p.teamMessage(Kg(weight), r.Team)})
 	}
+	p.decisions(r)
 	if s := p.Load.Span; s != nil {
 		r.Drawing.Span = []Point{s.A, s.B}
 	}
@@ -96,7 +97,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 
 // teamMessage words that the load is over the guide, and who decided on it.
 func (p HandPlan) teamMessage(weight, team Kg) string {
-	s := fmt.Sprintf("%d people who may carry %v each can lift about %v together, and the load is up to %v", len(p.Grips), p.MayCarry, team, weight)
+	s := fmt.Sprintf("%d people who may carry %s each can lift about %s together, and the load is up to %s", len(p.Grips), p.MayCarry.Down(), team.Down(), weight.Up())
 	if p.DecidedBy != "" && p.Reason != "" {
 		s += fmt.Sprintf("; decided by %s: %s", p.DecidedBy, p.Reason)
 	}
@@ -107,6 +108,7 @@ func (p HandPlan) teamMessage(weight, team Kg) string {
 func (p HandPlan) check() Refusals {
 	c := &checker{p: &Plan{Load: p.Load}}
 	c.load()
+	c.lightly(named(p.DecidedBy, p.Reason))
 	if n := len(p.Grips); n < 1 || n > 3 {
 		c.refuse("grips", "name one to three; with more nobody can tell what each carries", "%d people lift by hand", n)
 	}
@@ -124,7 +126,7 @@ func (p HandPlan) shares(g vec, weight float64) ([]Kg, *Refusal) {
 		picks = append(picks, vecOf(k.At))
 	}
 	if !between(picks, g) {
-		return nil, refuse("load.cog", "take hold on both sides of it", "the centre of gravity at x %.0f, y %.0f mm does not lie between the grips", g.x, g.y)
+		return nil, refuse("load.cog", "take hold on both sides of it", "the centre of gravity at x %v, y %v does not lie between the grips", Mm(g.x), Mm(g.y))
 	}
 	switch len(picks) {
 	case 1:
@@ -150,9 +152,9 @@ func (p HandPlan) shares(g vec, weight float64) ([]Kg, *Refusal) {
 func (p HandPlan) work(r *HandResult, weight float64) {
 	for i, k := range p.Grips {
 		r.Working = append(r.Working, Working{What: "share at " + k.Name, Formula: "sum V = W, moments about the centre of gravity nothing", Source: statics,
-			Figures: []Figure{fig("W", weight, "kg"), fig("V", float64(r.Shares[i]), "kg"), fig("most", float64(r.Most[i]), "kg")}})
+			Figures: []Figure{figUp("W", weight, "kg"), figUp("V", float64(r.Shares[i]), "kg"), figUp("most", float64(r.Most[i]), "kg")}})
 	}
 	n := len(p.Grips)
 	r.Working = append(r.Working, Working{What: "what the team may lift", Formula: "share of the team × people × what each may carry", Source: teamSource,
-		Figures: []Figure{fig("share", teamShare[n], ""), fig("people", float64(n), ""), fig("each", float64(p.MayCarry), "kg"), fig("team", float64(r.Team), "kg")}})
+		Figures: []Figure{figDown("share", teamShare[n], ""), fig("people", float64(n), ""), figDown("each", float64(p.MayCarry), "kg"), figDown("team", float64(r.Team), "kg")}})
 }

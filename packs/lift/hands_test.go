@@ -11,7 +11,7 @@ import (
 
 // handled is a load between grips, with no tolerance.
 func handled(mass, may float64, cog Point, grips ...Point) HandPlan {
-	p := HandPlan{Load: Load{Mass: Kg(mass), Source: Weighed, CoG: &cog}, MayCarry: Kg(may)}
+	p := HandPlan{Load: Load{Mass: Kg(mass), Source: Weighed, CoG: &cog, CoGTolerance: Point{X: 1e-6}}, MayCarry: Kg(may)}
 	for i, g := range grips {
 		p.Grips = append(p.Grips, Pick{Name: string(rune('A' + i)), At: g})
 	}

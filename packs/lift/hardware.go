@@ -5,9 +5,11 @@ package lift
 // rungs the worse one counts.
 // Sources: shackle side load 100 % in line, 70 % at 45°, 50 % at 90°: makers'
 // shackle precautions, three agreeing. They also allow at most 120° between legs
-// in one bow, which legs of 30° and more from horizontal cannot pass. Shouldered eyebolt by the angle from its axis: 100 % to 5°, 80 % at
-// 15°, 65 % at 30° (eyebolt angular-load note), 25 % from 45° on (metric machinery
-// eyebolt table; the note prints 30 % at 45°, the lower one is taken).
+// in one bow, which legs of 30° and more from horizontal cannot pass. Shouldered
+// eyebolt by the angle from its axis: 100 % to 5°, 80 % at 15°, 65 % at 30° (eyebolt angular-load note), 25 % from 45° on (metric machinery
+// eyebolt table; the note prints 30 % at 45°, the lower one is taken). Hooks: 100 %
+// in the saddle, 86, 80 and 70 % at the stations outward, about 40 % at the tip
+// (course notes); no hook is meant to be loaded there, so the lift is stopped too.
 // Validity: shoulder seated, plane of the eye in line with the pull, thread in by
 // 1.5 diameters in steel; one leg to an eye.
 // Refused: side pull on a plain eyebolt; an angle over the last rung; a maker's
@@ -18,7 +20,7 @@ type HardwareKind int
 
 // The kinds of gear. The zero HardwareKind is refused.
 const (
-	// InLine gear is always pulled in line: links, rings, hooks, turnbuckles.
+	// InLine gear is always pulled in line: links, rings, turnbuckles.
 	InLine HardwareKind = iota + 1
 	// Shackle is reduced by OffLine.
 	Shackle
@@ -26,6 +28,21 @@ const (
 	ShoulderEyebolt
 	// PlainEyebolt takes no side pull.
 	PlainEyebolt
+	// Hook is reduced by Seat.
+	Hook
+)
+
+// A HookSeat says where in a hook the load sits.
+type HookSeat int
+
+// The seats, from the saddle to the tip in four stations. The zero HookSeat is
+// refused for a hook. A hook loaded anywhere but in its saddle stops the lift.
+const (
+	Saddle HookSeat = iota + 1
+	QuarterOut
+	HalfOut
+	ThreeQuartersOut
+	Tip
 )
 
 // Hardware is one piece of gear in a pull line.
@@ -39,6 +56,10 @@ type Hardware struct {
 	OffLine Degree
 	// Axis is the direction an eyebolt's thread points out of the load.
 	Axis Point
+	// Seat is where the load sits in a Hook.
+	Seat HookSeat
+	// Thread is the diameter of an eyebolt's thread; 0 where it is not known.
+	Thread Mm
 	// Ladder is the maker's own, from the smallest angle, and replaces ours.
 	Ladder       []Rung
 	LadderSource string
@@ -57,9 +78,28 @@ const upright Degree = 5
 
 var (
 	shackleLadder = []step{{0, 1}, {45, 0.7}, {90, 0.5}}
-	eyeboltLadder = []step{{5, 1}, {15, 0.8}, {30, 0.65}, {90, 0.25}}
+	// eyeboltList is the angular-load note as printed; eyeboltLadder holds it to what
+	// the metric table leaves at 45°, from the last rung before that on.
+	eyeboltList   = []step{{5, 1}, {15, 0.8}, {30, 0.65}, {45, 0.30}, {90, 0.25}}
+	eyeboltLadder = heldTo(eyeboltList, 30, eyeboltAt45)
 	plainLadder   = []step{{5, 1}}
+	hookLadder    = []Ratio{1, 0.86, 0.80, 0.70, 0.40}
 )
+
+// eyeboltAt45 is what the metric machinery eyebolt table leaves at 45°.
+const eyeboltAt45 Ratio = 0.25
+
+// heldTo gives a ladder whose rungs past an angle leave no more than most.
+func heldTo(ladder []step, past Degree, most Ratio) []step {
+	var out []step
+	for _, s := range ladder {
+		if s.upTo > past {
+			s.factor = min(s.factor, most)
+		}
+		out = append(out, s)
+	}
+	return out
+}
 
 // reductions lists the factors on the rating when pulled along u, a unit vector
 // in the load's frame.
@@ -70,6 +110,14 @@ func (h Hardware) reductions(field string, u vec) ([]Reduction, *Refusal) {
 	switch h.Kind {
 	case InLine:
 		return nil, nil
+	case Hook:
+		if h.Seat < Saddle || h.Seat > Tip {
+			return nil, refuse(field+".seat", "say whether it sits in the saddle", "nothing says where in hook %q the load sits", h.Name)
+		}
+		if h.Seat == Saddle {
+			return nil, nil
+		}
+		return []Reduction{{"load out of the saddle", hookLadder[h.Seat-Saddle], "Hanford rigging course TR244C, hooks, as quoted by study notes"}}, nil
 	case Shackle:
 		ladder, angle = shackleLadder, h.OffLine
 		why, source = "side load", "shackle side-load table, makers' precautions"
@@ -98,7 +146,7 @@ func (h Hardware) reductions(field string, u vec) ([]Reduction, *Refusal) {
 	}
 	left, ok := rung(ladder, angle)
 	if !ok {
-		return nil, refuse(field+".kind", "use gear made for that pull, such as a swivel eye, or steeper legs", "%q is pulled %v off its axis and is rated up to %v", h.Name, angle, ladder[len(ladder)-1].upTo)
+		return nil, refuse(field+".kind", "use gear made for that pull, such as a swivel eye, or steeper legs", "%q is pulled %s off its axis and is rated up to %s", h.Name, angle.Up(), ladder[len(ladder)-1].upTo.Down())
 	}
 	return []Reduction{{why + " " + angle.String(), left, source}}, nil
 }
@@ -112,7 +160,7 @@ func (h Hardware) own(field string) ([]step, *Refusal) {
 	for i, r := range h.Ladder {
 		rising := i == 0 || r.UpTo > h.Ladder[i-1].UpTo && r.Left <= h.Ladder[i-1].Left
 		if !finite(float64(r.UpTo), float64(r.Left)) || r.UpTo < 0 || r.Left <= 0 || r.Left > 1 || !rising {
-			return nil, refuse(field+".ladder", "go from the smallest angle up, each with the same share or less, none above 100 %", "step %d of %q leaves %s up to %v", i+1, h.Name, r.Left.Percent(), r.UpTo)
+			return nil, refuse(field+".ladder", "go from the smallest angle up, each with the same share or less, none above 100 %", "step %d of %q leaves %s up to %v", i+1, h.Name, r.Left.PercentDown(), r.UpTo)
 		}
 		out = append(out, step{r.UpTo, r.Left})
 	}

@@ -10,11 +10,14 @@ package lift
 //	          EN: WLL × 2 upright, 1.4 to gamma 45°, 1.0 to 60°, × bend efficiency
 //	tangents  sin(gamma) = (D/2) / reach, for a basket round a body under a hook
 //	bend      e = 1 - 0.5/sqrt(D/d)
+//	parts     0.5/q, q the share of the part that carries more: 0.55 where the leg
+//	          leans by more than 5°, as the sling does not slip round and the parts
+//	          pull unlike; 0.675 where the load is turned in the basket
 //
 // The lean of the leg is in its tension already and never taken twice; an EN band
 // factor is never multiplied by the sine of the angle again.
 // Sources stand beside the tables below.
-// Refused: an unrated sling; a choke without its angle; a basket without the
+// Refused: an unrated sling; a wire rope sling rated for more than its rope can be; a choke without its angle; a basket without the
 // angle of its parts or the body it goes round; rope on a body thinner than
 // itself; basket parts flatter than 30°; natural fibre in an EN choke.
 
@@ -58,6 +61,13 @@ type Sling struct {
 	Parallel bool
 	// Around is the diameter the basket bears on; Rope the diameter of wire rope.
 	Around, Rope Mm
+	// HeavierPart is the share of the part of a basket that carries more; 0 where both
+	// are alike. Turns says that the load is turned in the basket while it hangs.
+	HeavierPart Ratio
+	Turns       bool
+	// Polyester tells that a Web or RoundSling is of polyester or polyamide; it
+	// matters for its heat alone.
+	Polyester bool
 	// HandTucked wire rope is rated on a wider bend already.
 	HandTucked bool
 	Mass       Kg
@@ -138,6 +148,20 @@ func hitchChoker(f Fibre, b Basis) (Reduction, bool) {
 // bendEfficiency is what a bend over D leaves of a rope of diameter d.
 func bendEfficiency(bend Ratio) Ratio { return 1 - 0.5/Ratio(math.Sqrt(float64(bend))) }
 
+// ropeRating is about what wire rope of a diameter may carry straight: its least
+// breaking force over the design factor of slings. K is 0.356 and the ferrule leaves
+// 0.9 of it, grade 1770, EN 13414-1 with EN 12385-4 (K and the factor from memory).
+// Higher grades carry more; over half as much again is no rope of that size.
+func ropeRating(rope Mm) Kg {
+	const k, grade, ferrule = 0.356, 1770, 0.9 // -, N/mm², -
+	return Kg(k * float64(rope) * float64(rope) * grade * ferrule / slingDesignFactor / standardGravity)
+}
+
+const (
+	slingDesignFactor       = 5 // DOE-STD-1090-96, 11.3.1.3
+	mostOverRope      Ratio = 1.5
+)
+
 // enoughBend: US tables for wire rope assume this D/d already (The Rigger's
 // Resource page); at it and above nothing is taken off.
 func enoughBend(handTucked bool) Ratio {
@@ -147,15 +171,37 @@ func enoughBend(handTucked bool) Ratio {
 	return 25
 }
 
+// leaningPart and turningPart: GL Noble Denton 0027/ND rev 11, 5.8, a sling of two
+// parts over a hook or pin 45 : 55, sliding to upend 32.5 : 67.5.
+const (
+	leaningPart Ratio = 0.55
+	turningPart Ratio = 0.675
+	partsSource       = "GL Noble Denton 0027/ND rev 11, 5.8"
+)
+
+// heavier is the share of the part of a basket that carries more, with the leg that
+// far out of upright.
+func (s Sling) heavier(lean Degree) Ratio {
+	q := max(s.HeavierPart, 0.5)
+	if lean > upright+angleSlack {
+		q = max(q, leaningPart)
+	}
+	if s.Turns {
+		q = max(q, turningPart)
+	}
+	return q
+}
+
 // reductions lists every factor on the sling's rating. reach is the way from the
-// hook to the axis of what a basket goes round, mm.
-func (s Sling) reductions(field string, basis Basis, reach float64) ([]Reduction, *Refusal) {
+// hook to the axis of what a basket goes round, mm; lean that of the leg out of
+// upright.
+func (s Sling) reductions(field string, basis Basis, reach float64, lean Degree) ([]Reduction, *Refusal) {
 	switch s.Hitch {
 	case Straight:
 		return nil, nil
 	case Choker:
 		if s.ChokeAngle <= 0 || s.ChokeAngle > 180 || !finite(float64(s.ChokeAngle)) {
-			return nil, refuse(field+".chokeangle", "measure the angle in the choke, or write 135 for one that hangs free", "the angle in the choke of %q is %g°", s.Name, float64(s.ChokeAngle))
+			return nil, refuse(field+".chokeangle", "measure the angle in the choke", "the angle in the choke of %q is %g°", s.Name, float64(s.ChokeAngle))
 		}
 		r, ok := hitchChoker(s.Fibre, basis)
 		if !ok {
@@ -163,7 +209,11 @@ func (s Sling) reductions(field string, basis Basis, reach float64) ([]Reduction
 		}
 		return []Reduction{r, {"angle in the choke", chokeFactor(s.ChokeAngle), chokeSource}}, nil
 	case Basket:
-		return s.basket(field, basis, reach)
+		rs, no := s.basket(field, basis, reach)
+		if q := s.heavier(lean); no == nil && q > 0.5 {
+			rs = append(rs, Reduction{"unlike pull in the two parts of the basket, " + q.Percent() + " in one", 0.5 / q, partsSource})
+		}
+		return rs, no
 	}
 	return nil, refuse(field+".hitch", "write straight, choker or basket", "sling %q has no hitch", s.Name)
 }
@@ -174,7 +224,7 @@ func (s Sling) basket(field string, basis Basis, reach float64) ([]Reduction, *R
 		return nil, no
 	}
 	if half > 60+angleSlack {
-		return nil, refuse(field+".spread", "use a longer sling", "the parts of basket %q stand %v from horizontal, under 30°", s.Name, 90-half)
+		return nil, refuse(field+".spread", "use a longer sling", "the parts of basket %q stand %s from horizontal, under 30°", s.Name, (90 - half).Down())
 	}
 	rs := []Reduction{{"basket, two parts", 2 * Ratio(math.Cos(radians(half))), basketUS}}
 	if basis == EN {

@@ -74,7 +74,8 @@ type Plan struct {
 	Dynamic Ratio
 	// MaxTilt the load may hang out of level; 0 takes the published 2°.
 	MaxTilt Degree
-	// LengthError is how far one leg may be off its length; 0 takes 10 mm.
+	// LengthError is how far one leg may be off its length against the others; 0
+	// takes 10 mm.
 	LengthError Mm
 	// Crane is the hoist; SecondCrane the one over Picks[1] with TwoHooks.
 	Crane, SecondCrane Crane
@@ -83,6 +84,9 @@ type Plan struct {
 	CriticalAt Ratio
 	// Headroom is nil where it is not looked at.
 	Headroom *Headroom
+	// Temperatures that slings and gear come to; nil where they are not known, and the
+	// band within which all hold is then told alone.
+	Temperatures *Temperatures
 }
 
 // A Load is what hangs.
@@ -114,6 +118,9 @@ type Span struct {
 type Pick struct {
 	Name string
 	At   Point
+	// Point is what the leg takes hold of; nil where that is not known, or where the
+	// sling goes round the load.
+	Point *LiftingPoint
 }
 
 // A Leg is a sling with the gear in its pull line.
@@ -137,6 +144,18 @@ type Bar struct {
 	// Rated load under the bar.
 	Rated Kg
 	Basis Basis
+	// Ends are what each end may carry, over Picks[0] and Picks[1]; 0 takes half of
+	// Rated.
+	Ends [2]Kg
+	// LeastAngle from horizontal is the flattest of a Spreader's top legs for which it
+	// is rated; 0 where that is not known. TopLugs is then the rating of each lug on
+	// top along its leg, and MayPress what the bar may be pressed with lengthwise.
+	LeastAngle        Degree
+	TopLugs, MayPress Kg
+	// LugRise is how far the top lugs stand over the middle line of a Spreader;
+	// MayBend is the largest bending of the bar, 0 where that is not known.
+	LugRise Mm
+	MayBend NewtonMetre
 	// Bail of a Beam, along it from the end over Picks[0]; 0 hangs it where the
 	// load is level. Rise of the bail above the line of the end pins.
 	Bail, Rise Mm

@@ -16,7 +16,7 @@ func straight(name string, length float64) Leg {
 func bare(mass float64, cog Point, picks ...Point) Plan {
 	p := Plan{
 		Load: Load{Mass: Kg(mass), Source: Weighed, CoG: &cog}, Rig: Bridle, Basis: US,
-		Dynamic: 1, CriticalAt: 0.75, Crane: Crane{Name: "crane", Rated: 1e8},
+		Dynamic: 1, DecidedBy: "A. Person", Reason: "statics alone", CriticalAt: 0.75, Crane: Crane{Name: "crane", Rated: 1e8},
 	}
 	for i, k := range picks {
 		name := string(rune('A' + i))

@@ -107,6 +107,7 @@ func TestFourLegConventionsNeedAName(t *testing.T) {
 	} {
 		p := rectangle(1000, 0.4, 0.4)
 		p.Sharing, p.SkewFactor, p.DecidedBy, p.Reason = Skew, 1.25, "A. Person", "matched slings"
+		p.Load.CoGTolerance = Point{X: 1, Y: 1, Z: 1}
 		c.change(&p)
 		if no := refused(t, p); no.Field != c.field {
 			t.Errorf("refused at %s, want %s: %s", no.Field, c.field, no.Message)

@@ -12,35 +12,35 @@ func (a *account) working(dynamicFrom string) {
 	l := a.p.Load
 	gear := massOf(a.p.Legs, nil) + massOf(a.p.TopLegs, nil)
 	a.work("gross weight on the legs", "W = mass + tolerance + slings and gear + bar", statics,
-		fig("mass", float64(l.Mass), "kg"), fig("tolerance", float64(l.MassTolerance), "kg"), fig("gear", gear, "kg"),
-		fig("bar", float64(a.p.Bar.Mass), "kg"), fig("W", a.s.gross, "kg"))
-	a.work("dynamic factor", "every design load = static load × k", dynamicFrom, fig("k", float64(a.r.Dynamic), ""))
+		figUp("mass", float64(l.Mass), "kg"), figUp("tolerance", float64(l.MassTolerance), "kg"), figUp("gear", gear, "kg"),
+		figUp("bar", float64(a.p.Bar.Mass), "kg"), figUp("W", a.s.gross, "kg"))
+	a.work("dynamic factor", "every design load = static load × k", dynamicFrom, figUp("k", float64(a.r.Dynamic), ""))
 	for i, leg := range a.r.Legs {
 		a.legWorking(i, leg)
 	}
 	if b, ok := a.s.frame.(beam); ok {
 		share := a.states[0].lines[0].tension
 		a.work("bending of the beam at its bail", "M = V_A p + (w/s) p²/2", statics,
-			fig("V_A", share, "kg"), fig("p", b.bail, "mm"), fig("w", b.bar, "kg"), fig("s", b.barLen, "mm"),
-			fig("M", b.bending(share)/1000*standardGravity, "N m"))
+			figUp("V_A", share, "kg"), fig("p", b.bail, "mm"), figUp("w", b.bar, "kg"), fig("s", b.barLen, "mm"),
+			figUp("M", b.bending(share)/1000*standardGravity, "N m"))
 	}
 	t := a.r.Tilt
 	a.work("tilt", "angle between the load's own upright and the line from the centre of gravity to the hook", statics,
 		fig("along x, +x end down", float64(t.AlongX), "°"), fig("along y, +y end down", float64(t.AlongY), "°"),
-		fig("tilt", float64(t.Total), "°"), fig("most within tolerance", float64(t.Most), "°"), fig("drop", float64(t.Drop), "mm"))
-	a.work("tilt by a wrong leg length", "the same with one leg off by e", statics,
-		fig("e", float64(a.r.LengthError), "mm"), fig("tilt", float64(a.r.ErrorTilt), "°"))
+		figUp("tilt", float64(t.Total), "°"), figUp("most within tolerance", float64(t.Within), "°"), figUp("most with one leg off", float64(t.Most), "°"), figUp("drop", float64(t.Drop), "mm"))
+	a.work("tilt by a wrong leg length", "the same with one leg long or short by e", statics,
+		figUp("e", float64(a.r.LengthError), "mm"), figUp("tilt", float64(a.r.ErrorTilt), "°"))
 	a.work("press between the picks", "C = T cos(angle from horizontal), the largest leg", statics,
-		fig("C", float64(a.r.Press), "kg"), fig("C", float64(a.r.Press.Newton()), "N"))
+		figUp("C", float64(a.r.Press), "kg"), figUp("C", float64(a.r.Press.Newton()), "N"))
 	a.work("hook load", "gross + gear above the legs + block", statics,
-		fig("gear above", massOf(nil, a.p.TopGear), "kg"), fig("hook load", float64(a.r.HookLoad), "kg"),
-		fig("used", 100*float64(a.r.CraneShare), "%"))
+		figUp("gear above", massOf(nil, a.p.TopGear), "kg"), figUp("hook load", float64(a.r.HookLoad), "kg"),
+		figUp("used", 100*float64(a.r.CraneShare), "%"))
 	if h := a.r.Headroom; h != nil {
 		in := a.p.Headroom
 		a.work("hook height needed", "to clear + underside + low end + hook above the load + stack", statics,
-			fig("to clear", float64(in.PassOver), "mm"), fig("underside", float64(in.Underside), "mm"),
-			fig("hook above the load", float64(a.r.HookHeight), "mm"), fig("stack", float64(in.Stack), "mm"),
-			fig("needed", float64(h.Needed), "mm"), fig("spare", float64(h.Spare), "mm"))
+			figUp("to clear", float64(in.PassOver), "mm"), figUp("underside", float64(in.Underside), "mm"),
+			figUp("hook above the load", float64(a.r.HookHeight), "mm"), figUp("stack", float64(in.Stack), "mm"),
+			figUp("needed", float64(h.Needed), "mm"), figDown("spare", float64(h.Spare), "mm"))
 	}
 }
 
@@ -52,7 +52,7 @@ func (a *account) legWorking(i int, leg LegResult) {
 	d, h := arm.across(st.up).size(), arm.dot(st.up)
 	a.work("leg "+leg.Name+": length and angle", "L = sqrt(d² + h²), sin(angle) = h/L, factor = L/h", statics,
 		fig("d", d, "mm"), fig("h", h, "mm"), fig("L", math.Hypot(d, h), "mm"),
-		fig("angle from horizontal", float64(leg.Angle), "°"), fig("factor", float64(leg.Factor), ""))
+		figDown("angle from horizontal", float64(leg.Angle), "°"), figUp("factor", float64(leg.Factor), ""))
 	formula, source := "sum(T u) = W v, u from pick to hook, v plumb", statics
 	switch {
 	case a.p.Rig == TwoHooks:
@@ -71,18 +71,22 @@ func (a *account) legWorking(i int, leg LegResult) {
 		weight = a.p.underBar()
 	}
 	a.work("leg "+leg.Name+": tension", formula, source,
-		fig("W", weight, "kg"), fig("T", float64(leg.Tension), "kg"), fig("T", float64(leg.Tension.Newton()), "N"),
-		fig("upright share", float64(leg.Vertical), "kg"), fig("low", float64(leg.Low), "kg"), fig("high", float64(leg.High), "kg"),
-		fig("design", float64(leg.Design), "kg"))
+		figUp("W", weight, "kg"), figUp("T", float64(leg.Tension), "kg"), figUp("T", float64(leg.Tension.Newton()), "N"),
+		figUp("upright share", float64(leg.Vertical), "kg"), figDown("low", float64(leg.Low), "kg"), figUp("high", float64(leg.High), "kg"),
+		figUp("design", float64(leg.Design), "kg"))
 }
 
 // sharingFormula names how four legs were counted.
 func (a *account) sharingFormula() (formula, source string) {
+	slack := ""
+	if a.uneven() {
+		slack = ", not less than by the stated lengths, with which one leg hangs slack"
+	}
 	switch a.p.Sharing {
 	case ThreeOfFour:
-		return "T = even share × 4/3", "convention, as US alloy chain tables rate a quad like a triple, Ohio Administrative Code 4123:1-3-08"
+		return "T = even share × 4/3" + slack, "convention, as US alloy chain tables rate a quad like a triple, Ohio Administrative Code 4123:1-3-08"
 	case Skew:
-		return "T = even share × skew factor", "convention, GL Noble Denton 0027/ND rev 11, 5.6.12, matched slings"
+		return "T = even share × skew factor" + slack, "convention, GL Noble Denton 0027/ND rev 11, 5.6.12, matched slings"
 	default:
 		return "T = the most of all balanced sets of four legs, two carrying", statics + "; two legs counted also by US Navy training manuals 14080 and 14251"
 	}

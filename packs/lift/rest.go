@@ -18,7 +18,10 @@ package lift
 // Refused: lengths that cannot meet; a centre of gravity above the line of two
 // picks, where the load would turn over; nothing left in balance.
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // resting is a position of balance in the load's own frame.
 type resting struct {
@@ -30,6 +33,9 @@ type resting struct {
 	slack []float64
 }
 
+// slackest gives by how much the loosest leg hangs slack.
+func (r resting) slackest() float64 { return slices.Max(r.slack) }
+
 // lengthSlack is the rounding allowed when leg ends are compared, mm.
 const lengthSlack = 1e-6
 
@@ -38,7 +44,10 @@ const lengthSlack = 1e-6
 func rest(picks []vec, lengths []float64, g vec) (resting, bool) {
 	var best resting
 	found, deepest := false, 0.0
-	for _, idx := range subsets(len(picks)) {
+	for _, idx := range setsOfFour {
+		if idx[len(idx)-1] >= len(picks) {
+			continue
+		}
 		hook, ok := apex(picks, lengths, g, idx)
 		if !ok {
 			continue
@@ -67,25 +76,9 @@ func tight(r resting) int {
 	return n
 }
 
-// subsets lists the sets of one, two and three legs out of n, fewest first.
-func subsets(n int) [][]int {
-	var out [][]int
-	for i := range n {
-		out = append(out, []int{i})
-	}
-	for i := range n {
-		for j := i + 1; j < n; j++ {
-			out = append(out, []int{i, j})
-		}
-	}
-	for i := range n {
-		for j := i + 1; j < n; j++ {
-			for k := j + 1; k < n; k++ {
-				out = append(out, []int{i, j, k})
-			}
-		}
-	}
-	return out
+// setsOfFour are the sets of one, two and three legs out of four, fewest first.
+var setsOfFour = [][]int{
+	{0}, {1}, {2}, {3}, {0, 1}, {0, 2}, {0, 3}, {1, 2}, {1, 3}, {2, 3}, {0, 1, 2}, {0, 1, 3}, {0, 2, 3}, {1, 2, 3},
 }
 
 // settle reports whether the load is in balance with the hook there and the
@@ -95,17 +88,15 @@ func settle(picks []vec, lengths []float64, g, hook vec, idx []int) (resting, bo
 	if gh.size() < 1e-9 || gh.z <= 0 {
 		return resting{}, false
 	}
+	for i, p := range picks {
+		// Most places that are tried are out of a leg's reach, and are dropped here.
+		if d := hook.sub(p).size(); d < 1e-9 || lengths[i]-d < -lengthSlack {
+			return resting{}, false
+		}
+	}
 	r := resting{hook: hook, up: gh.unit(), slack: make([]float64, len(picks))}
 	for i, p := range picks {
-		d := hook.sub(p).size()
-		if d < 1e-9 {
-			return resting{}, false
-		}
-		r.slack[i] = lengths[i] - d
-		if r.slack[i] < -lengthSlack {
-			return resting{}, false
-		}
-		r.slack[i] = max(r.slack[i], 0)
+		r.slack[i] = max(lengths[i]-hook.sub(p).size(), 0)
 	}
 	r.us = directions(picks, hook)
 	t, ok := carry(r.us, r.up, idx)

@@ -16,7 +16,7 @@ type Result struct {
 	Legs       []LegResult
 	Tilt       Tilt
 	// LengthError and ErrorTilt: how far the load turns out of the position given
-	// when one leg is off by that much, the worst leg, either way.
+	// when one leg is long or short by that much, the worst leg.
 	LengthError Mm
 	ErrorTilt   Degree
 	// Press is the largest pull of a leg along the horizontal, which the load has to
@@ -33,9 +33,22 @@ type Result struct {
 	Critical   bool
 	// Headroom is nil where the plan gives none.
 	Headroom *HeadroomResult
+	// Heat is the band of temperature within which all slings and gear hold.
+	Heat HeatBand
+	// Unanswered is what has to be known, or decided by a named person, before the
+	// lift may be made, although its figures could be computed.
+	Unanswered Refusals
+	// Looks are what to look at on pieces of gear before use.
+	Looks    []Look
 	Cautions []Caution
 	Working  []Working
 	Drawing  Scene
+}
+
+// A Look is what to look at on one piece before use.
+type Look struct {
+	// Field is the path of its input, as in Refusal.
+	Field, Name, What string
 }
 
 // A LegResult is one leg as it hangs.
@@ -68,13 +81,15 @@ type Tilt struct {
 	Total Degree
 	// AlongX is positive where the +x end is down, AlongY where the +y end is.
 	AlongX, AlongY Degree
-	// Most is the largest Total within the tolerance of the centre of gravity.
-	Most Degree
+	// Within is the largest Total within the tolerance of the centre of gravity, with
+	// the legs of the lengths stated; Most is that with one leg off as well, and is
+	// what is held against Allowed.
+	Within, Most Degree
 	// Lower names the end of the span that is down and Drop by how much; Lower is
 	// empty where no span is given or the span hangs level.
 	Lower string
 	Drop  Mm
-	// MostDrop is the largest drop of either end within the tolerance.
+	// MostDrop is the largest drop of either end, as for Most.
 	MostDrop Mm
 	// Allowed is the largest tilt the plan admits.
 	Allowed Degree
@@ -99,11 +114,13 @@ type HeadroomResult struct {
 }
 
 // A Caution is something a planner has to look at although the lift could be
-// computed. Stop marks one with which the lift must not be made.
+// computed. Stop marks one with which the lift must not be made. Help says what
+// to do about it, where that depends on the cause.
 type Caution struct {
 	Code    CautionCode
 	Field   string
 	Message string
+	Help    string
 	Stop    bool
 }
 
@@ -127,6 +144,12 @@ const (
 	NoHeadroom   CautionCode = "no-headroom"
 	NamedSharing CautionCode = "named-sharing"
 	CriticalLift CautionCode = "critical"
+	UnevenLegs   CautionCode = "uneven-legs"
+	PointTooFlat CautionCode = "point-too-flat"
+	BarTooFlat   CautionCode = "bar-too-flat"
+	TooHotOrCold CautionCode = "too-hot-or-cold"
+	OffSaddle    CautionCode = "off-saddle"
+	Decided      CautionCode = "decided"
 )
 
 // A Scene holds the points of a scale drawing as the load hangs: z up, the centre

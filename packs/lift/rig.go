@@ -11,6 +11,9 @@ type state struct {
 	// hooks are the static loads of the hooks, without gear above the legs.
 	hooks []float64
 	bar   []vec
+	// uneven tells that a named sharing of four legs does not hold, as one of them
+	// hangs slack.
+	uneven bool
 }
 
 // line is one leg in a state. Forces in kg, static.
@@ -29,6 +32,8 @@ func (l line) u() vec { return l.top.sub(l.bottom).unit() }
 // gravity, with the sloping legs longer by the given amounts.
 type frame interface {
 	at(g vec, longer []float64) (state, *Refusal)
+	// lean gives the load's own upright alone, whatever its legs carry.
+	lean(g vec, longer []float64) (up vec, no *Refusal)
 	// sloping gives the settled lengths of the legs that can tilt the load.
 	sloping() []float64
 }
@@ -87,12 +92,12 @@ func between(picks []vec, g vec) bool {
 func standing(picks []vec, g vec) *Refusal {
 	if !between(picks, g) {
 		return refuse("load.cog", "look at the centre of gravity and the picks, or move a pick past it",
-			"the centre of gravity at x %.0f, y %.0f mm does not lie between the picks", g.x, g.y)
+			"the centre of gravity at x %v, y %v does not lie between the picks", Mm(g.x), Mm(g.y))
 	}
 	switch len(picks) {
 	case 1:
 		if g.z >= picks[0].z {
-			return refuse("load.cog", "take a pick above the centre of gravity", "the centre of gravity lies %.0f mm above the only pick, so the load would turn over", g.z-picks[0].z)
+			return refuse("load.cog", "take a pick above the centre of gravity", "the centre of gravity lies %s above the only pick, so the load would turn over", Mm(g.z-picks[0].z).Up())
 		}
 	case 2:
 		e := picks[1].sub(picks[0]).unit()
@@ -101,11 +106,11 @@ func standing(picks []vec, g vec) *Refusal {
 			return refuse("picks", "take picks apart in plan", "the two picks stand one above the other")
 		}
 		if depth < -lengthSlack {
-			return refuse("load.cog", "take picks above the centre of gravity, or more than two", "the centre of gravity lies %.0f mm above the line of the two picks, so the load would turn over", -depth)
+			return refuse("load.cog", "take picks above the centre of gravity, or more than two", "the centre of gravity lies %s above the line of the two picks, so the load would turn over", Mm(-depth).Up())
 		}
 		// Over 60° of roll nothing on the load is where the picks were thought to be.
 		if n.z < 0.5 {
-			return refuse("load.cog", "take picks on both sides of it", "the centre of gravity lies to the side of the line of the two picks, and the load would roll %v", angleBetween(n, zUp))
+			return refuse("load.cog", "take picks on both sides of it", "the centre of gravity lies to the side of the line of the two picks, and the load would roll %s", angleBetween(n, zUp).Up())
 		}
 	}
 	return nil

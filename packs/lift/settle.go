@@ -1,5 +1,7 @@
 package lift
 
+import "math"
+
 // settled is a plan whose leg lengths are all known.
 type settled struct {
 	frame frame
@@ -89,9 +91,9 @@ func names(legs []Leg) []string {
 	return out
 }
 
-// mostLean is how far drops may stand out of upright because bar and picks
+// mostSlant is how far drops may stand out of upright because bar and picks
 // differ; at 1° a drop carries 0.02 % more.
-const mostLean Degree = 1
+const mostSlant Degree = 1
 
 // check refuses drops that would not stay upright and equal.
 func (d drops) check(p *Plan) *Refusal {
@@ -101,9 +103,9 @@ func (d drops) check(p *Plan) *Refusal {
 	case p.Legs[0].Length != p.Legs[1].Length:
 		return refuse("legs", "take two equal drops", "the drops are %v and %v", p.Legs[0].Length, p.Legs[1].Length)
 	case d.a.z != d.b.z:
-		return refuse("picks", "take picks at one level, or a bridle with legs of its own for each", "a bar is computed for picks at one level, and these differ by %.0f mm", d.b.z-d.a.z)
-	case degrees(d.lean()) > mostLean:
-		return refuse("bar.length", "set the pins of the bar to the distance of the picks", "the bar of %v and the picks %.0f mm apart leave the drops %v out of upright", p.Bar.Length, d.span(), degrees(d.lean()))
+		return refuse("picks", "take picks at one level, or a bridle with legs of its own for each", "a bar is computed for picks at one level, and these differ by %s", Mm(math.Abs(d.b.z-d.a.z)).Up())
+	case degrees(d.slant()) > mostSlant:
+		return refuse("bar.length", "set the pins of the bar to the distance of the picks", "the bar of %v and the picks %v apart leave the drops %s out of upright", p.Bar.Length, Mm(d.span()), degrees(d.slant()).Up())
 	}
 	return nil
 }
@@ -132,13 +134,13 @@ func (s *settled) lengths(p *Plan, b *bridle, legs []Leg, g vec, lift float64) *
 	case given == len(legs):
 		by, short := shorten(b.picks, b.lengths, g)
 		if short >= 0 {
-			return refuse(b.field, "use a longer leg", "leg %q of %.0f mm is too short to reach over the centre of gravity", b.names[short], b.lengths[short])
+			return refuse(b.field, "use a longer leg", "leg %q of %v is too short to reach over the centre of gravity", b.names[short], Mm(b.lengths[short]))
 		}
 		s.shorten = by
 		return nil
 	case given == 1:
 		if z, ok = heightFrom(b.picks[one], g, v, b.lengths[one]); !ok {
-			return refuse(b.field, "use a longer leg", "leg %q of %.0f mm is too short to reach over the centre of gravity", b.names[one], b.lengths[one])
+			return refuse(b.field, "use a longer leg", "leg %q of %v is too short to reach over the centre of gravity", b.names[one], Mm(b.lengths[one]))
 		}
 	case given > 1:
 		return refuse(b.field, "give all lengths, or one, or none", "%d of %d leg lengths are given", given, len(legs))
@@ -153,12 +155,12 @@ func (s *settled) lengths(p *Plan, b *bridle, legs []Leg, g vec, lift float64) *
 	}
 	for i, k := range b.picks {
 		if z <= k.z {
-			return refuse("hookheight", "lift the hook, or use longer legs", "the hook at %.0f mm does not stand above the pick of leg %q at %.0f mm", z+lift, b.names[i], k.z+lift)
+			return refuse("hookheight", "lift the hook, or use longer legs", "the hook at %v does not stand above the pick of leg %q at %v", Mm(z+lift), b.names[i], Mm(k.z+lift))
 		}
 	}
 	hook, ok := levelHook(b.picks, g, z)
 	if !ok {
-		return refuse("hookheight", "lift the hook", "the hook at %.0f mm does not stand above the centre of gravity", z+lift)
+		return refuse("hookheight", "lift the hook", "the hook at %v does not stand above the centre of gravity", Mm(z+lift))
 	}
 	b.lengths = levelLengths(b.picks, hook)
 	return nil

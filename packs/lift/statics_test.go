@@ -224,6 +224,11 @@ func TestStaticsAgainstOutsideValues(t *testing.T) {
 			r.compare(t, float64(compute(t, p).Dynamic))
 		},
 		"mass known near the rating": func(t *testing.T, r outsideRow) { r.compare(t, 100*looseMass) },
+		"design weight": func(t *testing.T, r outsideRow) {
+			p := flatPlan(r.in(t, "net"), 60)
+			p.Load.MassTolerance = Kg(r.in(t, "net") * (r.in(t, "factor") - 1))
+			r.compare(t, float64(compute(t, p).Gross))
+		},
 		"critical from": func(t *testing.T, r outsideRow) {
 			p := flatPlan(1000, 60)
 			p.CriticalAt, p.Crane.Rated = Ratio(r.in(t, "threshold")), Kg(1000/r.in(t, "used"))

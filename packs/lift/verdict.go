@@ -6,7 +6,8 @@ package lift
 //	used = load × dynamic factor / (rating × every reduction)
 //	hook load = gross + gear above the legs + block
 //	EN bridle as a whole: rating × 1.4 to 45° from vertical, × 1.0 to 60°, of two
-//	legs; × 2.1 and × 1.5 of three and four; of four with two carrying as of two
+//	legs; × 2.1 and × 1.5 of three and four; of four with two carrying, or with
+//	one slack, as of two
 //	hook height needed = height to clear + underside + hook height + stack
 //
 // Sources: EN 13414-1:2003 table 4 and EN 1492 mode factors for the bands; the
@@ -17,6 +18,7 @@ package lift
 import (
 	"fmt"
 	"math"
+	"slices"
 )
 
 func product(rs []Reduction) float64 {
@@ -56,7 +58,7 @@ func (a *account) components() *Refusal {
 		in, part, k, _ := a.leg(i)
 		field := fmt.Sprintf("%s[%d]", part, k)
 		rs, no := a.worst(i, func(l line) ([]Reduction, *Refusal) {
-			return in.Sling.reductions(field+".sling", a.p.Basis, l.top.sub(l.bottom).size())
+			return in.Sling.reductions(field+".sling", a.p.Basis, l.top.sub(l.bottom).size(), 90-l.angle)
 		})
 		if no != nil {
 			return no
@@ -75,10 +77,8 @@ func (a *account) components() *Refusal {
 	if a.p.Basis == EN {
 		a.whole(dyn)
 	}
-	switch a.p.Rig {
-	case Spreader, Beam:
-		a.component("bar", a.p.Bar.Name, a.p.underBar()*dyn, float64(a.p.Bar.Rated), nil)
-	}
+	a.points()
+	a.bar()
 	for i, h := range a.p.TopGear {
 		field := fmt.Sprintf("topgear[%d]", i)
 		rs, no := h.reductions(field, a.states[0].up)
@@ -110,13 +110,22 @@ func (a *account) whole(dyn float64) {
 		}
 		flat = min(flat, a.r.Legs[i].Flattest)
 	}
-	factor, why := bandFactor(n, a.p.Sharing, flat)
+	sharing := a.p.Sharing
+	if a.uneven() {
+		sharing = TwoCarry
+	}
+	factor, why := bandFactor(n, sharing, flat)
 	_, part, _, _ := a.leg(0)
 	rs := []Reduction{{why, Ratio(factor), enRope}}
 	if least != rated {
 		rs = append([]Reduction{{"hitch of the weakest leg", Ratio(least / rated), "as for that leg"}}, rs...)
 	}
 	a.component(part, "bridle as a whole", a.s.gross*dyn, rated, rs)
+}
+
+// uneven reports whether the named sharing fails anywhere within the tolerances.
+func (a *account) uneven() bool {
+	return slices.ContainsFunc(a.states, func(s state) bool { return s.uneven })
 }
 
 // bandFactor is the EN factor on one leg's rating for the whole bridle; it is not

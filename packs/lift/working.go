@@ -4,6 +4,8 @@ import (
 	"math"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/units"
 )
 
 // A Figure is one number of a working: its symbol, its amount and the unit.
@@ -11,23 +13,45 @@ type Figure struct {
 	Symbol string
 	Amount Amount
 	Unit   string
+	// Toward is the side to which it is rounded: Up for a load, a needed height, a
+	// tilt; Down for a rating, an angle from horizontal, room left; Nearest for a
+	// size, a place or a count.
+	Toward units.Rounding
+}
+
+// Text gives the amount with about four figures, rounded to its side.
+func (f Figure) Text() string {
+	q, ok := units.Computed(float64(f.Amount), units.None)
+	if !ok {
+		return "no number"
+	}
+	n := q.Number.Round(f.Amount.decimals(), f.Toward)
+	if n.Sign() == 0 {
+		return "0"
+	}
+	return n.Text()
 }
 
 // Amount is a number in the unit that stands beside it.
 type Amount float64
 
-// String gives the amount with about four figures.
-func (a Amount) String() string {
-	decimals := 3
+// decimals leaves about four figures.
+func (a Amount) decimals() int {
 	switch x := math.Abs(float64(a)); {
 	case x >= 999.5:
-		decimals = 0
+		return 0
 	case x >= 99.95:
-		decimals = 1
+		return 1
 	case x >= 9.995:
-		decimals = 2
+		return 2
 	}
-	s := strconv.FormatFloat(float64(a), 'f', decimals, 64)
+	return 3
+}
+
+// String gives the amount with about four figures, to the nearest; Figure.Text
+// rounds it to the side of what it is.
+func (a Amount) String() string {
+	s := strconv.FormatFloat(float64(a), 'f', a.decimals(), 64)
 	if strings.Trim(s, "-0.") == "" {
 		return "0"
 	}
@@ -49,6 +73,16 @@ type Working struct {
 
 const statics = "exact statics"
 
+// fig is a size, a place or a count; figUp a load or what is needed; figDown what
+// is allowed or left.
 func fig(symbol string, amount float64, unit string) Figure {
 	return Figure{Symbol: symbol, Amount: Amount(amount), Unit: unit}
+}
+
+func figUp(symbol string, amount float64, unit string) Figure {
+	return Figure{Symbol: symbol, Amount: Amount(amount), Unit: unit, Toward: units.Up}
+}
+
+func figDown(symbol string, amount float64, unit string) Figure {
+	return Figure{Symbol: symbol, Amount: Amount(amount), Unit: unit, Toward: units.Down}
 }

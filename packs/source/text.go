@@ -1,6 +1,7 @@
 package source
 
 import (
+	"strings"
 	"unicode/utf8"
 )
 
@@ -33,4 +34,14 @@ func (t Text) Part(offset, width int) Pos {
 	at.Col += offset
 	at.Width = max(width, 1)
 	return at
+}
+
+// PlaceOf gives the place of a word within the text, or that of the whole where the
+// word is not in it.
+func (t Text) PlaceOf(word string) Pos {
+	i := strings.Index(t.Value, word)
+	if i < 0 {
+		return t.At
+	}
+	return t.Part(utf8.RuneCountInString(t.Value[:i]), utf8.RuneCountInString(word))
 }

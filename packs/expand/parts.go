@@ -1,0 +1,107 @@
+package expand
+
+import (
+	"matchmark/packs/def"
+	"matchmark/packs/job"
+	"matchmark/packs/names"
+	"matchmark/packs/source"
+	"matchmark/packs/thread"
+	"matchmark/packs/units"
+)
+
+// readParts repeats every part over its places and reads its thread, mass and
+// count.
+func (b *builder) readParts() {
+	b.Parts = map[string][]*job.Part{}
+	for _, dp := range b.Def.Parts {
+		places := b.Over(dp.Each)
+		b.CheckVarying(dp.Name, "the name", places)
+		b.CheckVarying(dp.Count, "how many there are", places)
+		b.CheckVarying(dp.Hand, "the hand of the thread", places)
+		b.CheckVarying(dp.Mass, "the mass", places)
+		b.CheckVarying(dp.Thread, "", places)
+		for _, pl := range places {
+			p := &job.Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: names.ValueAt(pl, dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes"}
+			if p.Name == "" {
+				p.Name = p.Key
+			}
+			if n, ok := names.WholeNumber(names.TextAt(pl, dp.Count)); ok {
+				p.Count = n
+			}
+			b.readThread(p, dp)
+			b.readMovement(p, dp)
+			b.readShims(p, dp)
+			b.readMass(p, names.TextAt(pl, dp.Mass))
+			if dp.Set.Written() {
+				p.Set = b.SetAt(dp.Set, pl)
+				if p.Set != nil {
+					p.Set.Members = append(p.Set.Members, p)
+				}
+			}
+			b.Parts[p.Key] = append(b.Parts[p.Key], p)
+			b.Job.Parts = append(b.Job.Parts, p)
+		}
+	}
+	b.readAssemblies()
+}
+
+// readAssemblies ties each part to the assembly that it belongs to.
+func (b *builder) readAssemblies() {
+	for _, dp := range b.Def.Parts {
+		if !dp.Of.Written() {
+			continue
+		}
+		for _, p := range b.Parts[dp.Key.Value] {
+			if up := b.PartsAt(dp.Of, p.Place); len(up) == 1 {
+				p.Of = up[0]
+			} else if len(up) > 1 {
+				b.Problems.Add(dp.Of.At, "which-place", source.Quote(dp.Of.Value)+" stands at several places; "+p.Key+" can belong to one",
+					"give "+p.Key+" the same each: as "+dp.Of.Value)
+			}
+		}
+	}
+	for _, p := range b.Job.Parts {
+		seen := map[*job.Part]bool{}
+		for q := p; q != nil; q = q.Of {
+			if seen[q] {
+				b.Problems.Add(p.At, "part-of-itself", source.Quote(p.Key)+" ends up being a part of itself", "follow the of: lines and cut the ring")
+				p.Of = nil
+				break
+			}
+			seen[q] = true
+		}
+	}
+}
+
+func (b *builder) readThread(p *job.Part, dp *def.Part) {
+	p.Left = names.ValueAt(p.Place, dp.Hand) == "left"
+	t := names.TextAt(p.Place, dp.Thread)
+	if !t.Written() {
+		return
+	}
+	th, err := thread.Parse(t.Value)
+	if err != nil {
+		b.Problems.Add(t.At, "thread", err.Error(), "write it as M90x2, M24 or 3/4-10 UNC")
+		return
+	}
+	p.Thread = &th
+	if n, ok := names.WholeNumber(dp.Flats); ok {
+		if _, err := th.PerFlat(n); err != nil {
+			b.Problems.Add(dp.Flats.At, "flats", err.Error(), "flats: 6")
+		}
+		p.Flats = n
+	}
+}
+
+func (b *builder) readMass(p *job.Part, t source.Text) {
+	if !t.Written() {
+		return
+	}
+	if q, ok := b.Quantity(t, "36 kg"); ok {
+		if q.Unit.Dimension() != units.Mass {
+			b.Problems.Add(t.At, "not-a-mass", source.Quote(t.Value)+" is not a mass", "write 36 kg, or 79 lb")
+			return
+		}
+		p.Mass = &q
+	}
+}

@@ -1,0 +1,113 @@
+package expand
+
+import (
+	"matchmark/packs/def"
+	"matchmark/packs/job"
+	"matchmark/packs/names"
+	"matchmark/packs/source"
+	"strconv"
+)
+
+// maxStack is the most pieces of one stack: as many as go on a sheet.
+const maxStack = 60
+
+// readStacks repeats every stack over its places.
+func (b *builder) readStacks() {
+	b.Stacks = map[string][]*job.Stack{}
+	for _, ds := range b.Def.Stacks {
+		places := b.Over(ds.Each)
+		b.CheckVarying(ds.What, "what is stacked", places)
+		b.CheckVarying(ds.From, "the side that counting begins at", places)
+		order, pieces := b.stackOrder(ds)
+		for _, pl := range places {
+			s := &job.Stack{Mark: pl.Mark(ds.Mark.Value), Base: ds.Mark.Value, Place: pl, What: names.ValueAt(pl, ds.What), From: names.ValueAt(pl, ds.From), Order: order, Pieces: pieces}
+			b.Stacks[s.Base] = append(b.Stacks[s.Base], s)
+			b.Job.Stacks = append(b.Job.Stacks, s)
+		}
+	}
+}
+
+// stackOrder reads the order: one text with a count, or one text for each piece.
+func (b *builder) stackOrder(ds *def.Stack) (order string, pieces []string) {
+	list := names.Texts(ds.Order)
+	n := len(list)
+	if ds.Count.Written() {
+		if c, ok := names.WholeNumber(ds.Count); ok {
+			n = c
+		}
+	}
+	switch {
+	case len(list) == 0:
+		return "", nil
+	case n > maxStack:
+		b.Problems.Add(ds.Count.At, "count", source.Quote(ds.Count.Value)+" pieces: a stack has at most "+strconv.Itoa(maxStack), "make two stacks of it")
+		return "", nil
+	case len(list) == 1 && !ds.Count.Written():
+		b.Problems.Add(ds.Order[0].At, "no-count", "the order of "+ds.Mark.Value+" is one text, and it is not said how many pieces there are",
+			"count: 6", "or one text for each piece: order: [ring, ring, lantern]")
+		return "", nil
+	case len(list) > 1 && len(list) != n:
+		b.Problems.Add(ds.Count.At, "count", ds.Mark.Value+" has "+ds.Count.Value+" pieces, but its order names "+strconv.Itoa(len(list)), "put one of them right")
+		return "", nil
+	case len(list) == 1:
+		return list[0], make([]string, n)
+	}
+	return "", list
+}
+
+// resolveNoted ties each step to what is noted down at it beside readings: match
+// marks, orders of stacks, which way round a part goes.
+func (b *builder) resolveNoted() {
+	for _, s := range b.Job.Sections {
+		for _, st := range s.Steps {
+			ds := b.StepDefs[st]
+			for _, t := range ds.MatchMarks {
+				for _, p := range b.PartsAt(t, st.Place) {
+					st.Marks = append(st.Marks, p)
+					p.Marked = st
+				}
+			}
+			for _, t := range ds.Stacks {
+				b.noteStack(st, t)
+			}
+			for _, w := range ds.WayRound {
+				for _, p := range b.PartsAt(w.Part, st.Place) {
+					round := job.WayRound{Part: p, Mark: w.Mark.Value, Faces: w.Faces.Value}
+					st.WayRound = append(st.WayRound, round)
+					p.WayRound = append(p.WayRound, round)
+				}
+			}
+		}
+	}
+	for _, ds := range b.Def.Stacks {
+		for _, s := range b.Stacks[ds.Mark.Value] {
+			if s.Step == nil {
+				b.Problems.Add(ds.Mark.At, "not-noted", "no step writes down the order of "+s.Mark, "stacks: ["+s.Base+"] at the step before it comes apart")
+				break
+			}
+		}
+	}
+}
+
+// noteStack ties a step to the stacks it names; each is written down once.
+func (b *builder) noteStack(st *job.Step, t source.Text) {
+	key, label, named := names.Cut(t.Value)
+	all, ok := b.Stacks[key]
+	if !ok {
+		b.Unknown(t, "stack", names.KnownTo(b.Index, b.Stacks), "stacks")
+		return
+	}
+	for _, k := range names.Pick(b.Index, t, "stack", all, func(k *job.Stack) job.Place { return k.Place }, st.Place, label, named) {
+		if k.Step != nil {
+			b.Problems = append(b.Problems, source.Problem{
+				Pos: t.At, Severity: source.Error, Code: "twice",
+				Message: "the order of " + k.Mark + " is written down by two steps",
+				Help:    []string{"take it out of one of them"},
+				See:     []source.Also{{Pos: k.Step.At, What: "the first of them"}},
+			})
+			continue
+		}
+		k.Step = st
+		st.Stacks = append(st.Stacks, k)
+	}
+}

@@ -1,0 +1,155 @@
+package heating
+
+import (
+	"fmt"
+	"matchmark/packs/heat"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+	"math"
+)
+
+// pull reads how a hub is drawn off and computes it in time.
+func (r *heatReader) pull() {
+	d := r.def.Pull
+	if d.At.IsZero() {
+		return
+	}
+	out := &job.HotPull{By: heat.Means(d.By.Value), Puller: d.Puller.Value, Shield: d.Shield.Value, IfStuck: d.IfStuck.Value}
+	r.heat.Pull = out
+	if v, ok := r.amount(d.Longest, units.Second, "15 min", "Longest"); ok {
+		out.Longest = heat.Second(v)
+	}
+	if v, ok := r.amount(d.PullsWith, units.Newton, "300 kN"); ok {
+		out.PullsWith = heat.Newton(v)
+		if g := r.heat.Fit.Grip; g != nil {
+			out.Short = out.PullsWith < heat.Newton(g.Pull.Axial)
+		}
+	}
+	source := heat.Source{Means: out.By}
+	if v, ok := r.amount(d.Net, units.Watt, "20 kW", "Source.Net"); ok {
+		source.Net = heat.Watt(v)
+	}
+	source.Depth = r.mm(d.Depth, "3 mm", "Source.Depth")
+	r.at(d.By, d.At, "Source", "Source.Means")
+	if d.Depth.Written() && out.By == heat.Torch {
+		r.hole(d.Depth.At, "heat-depth", r.heat.Mark+": a torch heats the outer face and has no depth", "take depth: out, or by: induction")
+	}
+	out.Clearance = r.clearance(d.Clearance, d.Rise, "0.02 mm", "pull")
+	if out.By == heat.Torch && len(r.heat.Neighbours) > 0 && out.Shield == "" {
+		r.b.Problems.Add(d.At, "no-shield", r.heat.Mark+": a flame beside "+r.heat.Neighbours[0].Name+" needs a shield between the two",
+			"shield: split aluminium sheet and mineral wool")
+	}
+	if r.holes > 0 {
+		return
+	}
+	r.plan(out, source)
+}
+
+// clearance is how much looser than free a hub must be: as written, or what the
+// rise of the maker gives.
+func (r *heatReader) clearance(written, rise source.Text, example, what string) heat.Mm {
+	h := r.heat
+	switch {
+	case written.Written() && rise.Written():
+		r.hole(rise.At, "fit-twice", h.Mark+" gives its clearance and the rise that makes it", "keep one of the two")
+	case written.Written():
+		return r.mm(written, example, "Fit.Clearance")
+	case rise.Written():
+		v, ok := r.amount(rise, units.KelvinRise, "90 C rise", "Fit.Clearance", "Rise")
+		if !ok || r.holes > 0 {
+			return 0
+		}
+		f := heat.Fit{Diameter: h.Fit.Diameter, Interference: h.Fit.Counted, Basis: h.Fit.Basis}
+		got, err := heat.ClearanceAt(f, h.Ring.Material, h.Seat.Material, heat.KelvinRise(v), h.Air)
+		if err != nil {
+			r.refused(err, h.Mark)
+		}
+		return got
+	default:
+		usual := ""
+		if h.Fit.Diameter > 0 {
+			usual = fmt.Sprintf("; a thousandth of the diameter is usual, here %.2f mm", float64(heat.UsualClearance(h.Fit.Diameter)))
+		}
+		r.hole(h.At, "no-clearance", h.Mark+" does not say how much looser than free the hub must be"+usual,
+			"clearance: "+example+" in "+what+":", "or rise: 90 C rise, if the maker gives one")
+	}
+	return 0
+}
+
+// plan computes a pull. The joint is taken to conduct without hindrance until it
+// is as open as needed: the shaft then warms most, and what frees all the same
+// frees in any state of the surfaces.
+func (r *heatReader) plan(out *job.HotPull, source heat.Source) {
+	h := r.heat
+	in := heat.Pull{
+		Fit: r.joint(out.Clearance), Hub: h.Ring, Shaft: h.Seat,
+		Contact: heat.Contact{Perfect: true, TouchUntil: out.Clearance},
+		Source:  source, Air: heat.Surroundings{Air: h.Air, Film: film},
+		Skin: h.Limit, Longest: out.Longest, Yield: r.yield,
+	}
+	for _, n := range h.Neighbours {
+		in.Neighbours = append(in.Neighbours, n.Neighbour)
+	}
+	if g := h.Fit.Grip; g != nil {
+		in.ColdPull, in.ColdHoop = heat.Newton(g.Pull.Axial), heat.MPa(g.Tightest.HubHoop)
+	}
+	plan, err := in.Plan()
+	if err != nil {
+		r.refused(err, h.Mark)
+		return
+	}
+	out.Plan = &plan
+	for _, w := range plan.Warnings {
+		r.warned(w)
+	}
+}
+
+func (r *heatReader) joint(clearance heat.Mm) heat.Fit {
+	f := r.heat.Fit
+	return heat.Fit{Diameter: f.Diameter, Interference: f.Counted, Basis: f.Basis, Clearance: clearance}
+}
+
+// warned tells a warning of the calculation. What the sheet tells the crew in any
+// case (a short window, a narrow band: both are why a puller must be named) is not
+// told again.
+func (r *heatReader) warned(w heat.Warning) {
+	says := r.heat.Mark + ": " + w.Says
+	switch w.Code {
+	case "neighbour-hot":
+		r.b.Problems.Add(r.place(w.Field), "neighbour-hot", says, "take it off first, or cool the shaft between them")
+	case "neighbour-stuck":
+		for i, n := range r.heat.Neighbours {
+			if w.Field == fmt.Sprintf("Neighbours.%d", i) && n.KeptCool != "" {
+				return
+			}
+		}
+		r.b.Problems.Warn(r.place(w.Field), "neighbour-stuck", says, "kept-cool: wet cloth on the cover")
+	case "yields":
+		r.b.Problems.Warn(r.place(w.Field), "hub-yields", says, "lower at-most: or net:, or put yield: right")
+	case "seconds":
+		r.b.Problems.Warn(r.place(w.Field), "too-quick", says, "by: induction, with net: of a small heater")
+	}
+}
+
+// degrees words a temperature for a message, as the author writes them.
+func (r *heatReader) degrees(t heat.Celsius) string { return r.worded(t, math.Round) }
+
+// degreesUp words a temperature that must be reached: up to the full degree.
+func (r *heatReader) degreesUp(t heat.Celsius) string { return r.worded(t, math.Ceil) }
+
+func (r *heatReader) worded(t heat.Celsius, round func(float64) float64) string {
+	if r.heat.Fahrenheit {
+		return fmt.Sprintf("%.0f °F", round(float64(t)*9/5+32))
+	}
+	return fmt.Sprintf("%.0f °C", round(float64(t)))
+}
+
+// fine words an interference or a clearance for a message, as the author writes
+// lengths.
+func (r *heatReader) fine(v heat.Mm) string {
+	if r.heat.Inch {
+		return fmt.Sprintf("%.4f in", float64(v)/25.4)
+	}
+	return fmt.Sprintf("%.3f mm", float64(v))
+}

@@ -1,0 +1,81 @@
+package names
+
+import (
+	"matchmark/packs/def"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+)
+
+// FaceAt resolves a face at a place. A part that stands at several places needs
+// one named.
+func (b *Index) FaceAt(f def.Face, pl job.Place) job.Face {
+	if !f.Part.Written() {
+		return job.Face{}
+	}
+	found := b.PartsAt(f.Part, pl)
+	if len(found) > 1 {
+		b.Problems.Add(f.Part.At, "which-place", source.Quote(f.Part.Value)+" stands at several places", "name the place: "+found[0].Place.Mark(found[0].Key))
+	}
+	if len(found) != 1 {
+		return job.Face{}
+	}
+	return job.Face{Part: found[0], Name: f.Face.Value}
+}
+
+// DimsAt resolves the mark of a dimension in a step's list: D7, D7/DE.
+func (b *Index) DimsAt(t source.Text, from job.Place) []*job.Dim {
+	key, label, named := Cut(t.Value)
+	all, ok := b.Dims[key]
+	if !ok {
+		b.Unknown(t, "dimension", KnownTo(b, b.Dims), "dimensions")
+		return nil
+	}
+	return Pick(b, t, "dimension", all, func(d *job.Dim) job.Place { return d.Place }, from, label, named)
+}
+
+func (b *Index) IsolationAt(t source.Text) *job.Isolation {
+	x, ok := b.Isolations[t.Value]
+	if !ok {
+		b.Unknown(t, "isolation", KnownTo(b, b.Isolations), "isolations")
+	}
+	return x
+}
+
+func (b *Index) OpeningsAt(t source.Text, from job.Place) []*job.Opening {
+	key, label, named := Cut(t.Value)
+	all, ok := b.Openings[key]
+	if !ok {
+		b.Unknown(t, "opening", KnownTo(b, b.Openings), "openings")
+		return nil
+	}
+	return Pick(b, t, "opening", all, func(o *job.Opening) job.Place { return o.Place }, from, label, named)
+}
+
+// HeatsAt resolves the mark of a heat in a step's list: H1, H1/DE.
+func (b *Index) HeatsAt(t source.Text, from job.Place) []*job.Heat {
+	key, label, named := Cut(t.Value)
+	all, ok := b.Heats[key]
+	if !ok {
+		b.Unknown(t, "heat", Keys(b.Heats), "heats")
+		return nil
+	}
+	return Pick(b, t, "heat", all, func(h *job.Heat) job.Place { return h.Place }, from, label, named)
+}
+
+// SetAt finds the matched set that a part names.
+func (b *Index) SetAt(t source.Text, from job.Place) *job.Set {
+	key, label, named := Cut(t.Value)
+	all, ok := b.Sets[key]
+	if !ok {
+		b.Unknown(t, "matched set", KnownTo(b, b.Sets), "sets")
+		return nil
+	}
+	found := Pick(b, t, "set", all, func(s *job.Set) job.Place { return s.Place }, from, label, named)
+	if len(found) != 1 {
+		if len(found) > 1 {
+			b.Problems.Add(t.At, "which-place", "the set "+t.Value+" stands at several places", "name the place: "+found[0].Mark)
+		}
+		return nil
+	}
+	return found[0]
+}

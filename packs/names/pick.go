@@ -1,0 +1,58 @@
+package names
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+)
+
+// Quantity reads a number with its unit.
+func (b *Index) Quantity(t source.Text, example string) (units.Quantity, bool) {
+	q, err := units.ParseQuantity(t.Value)
+	if err != nil {
+		b.Fault(t, err, "write it as "+example)
+		return units.Quantity{}, false
+	}
+	return q, true
+}
+
+// PartsAt resolves the name of a part, with or without its place (lock-nut,
+// lock-nut/DE), as seen from a place: the part of the same place, or all of them
+// where no place is given.
+func (b *Index) PartsAt(t source.Text, from job.Place) []*job.Part {
+	key, label, named := Cut(t.Value)
+	all, ok := b.Parts[key]
+	if !ok {
+		b.Unknown(t, "part", KnownTo(b, b.Parts), "parts")
+		return nil
+	}
+	return Pick(b, t, "part", all, func(p *job.Part) job.Place { return p.Place }, from, label, named)
+}
+
+// Pick keeps those of a name's things that stand at the place named after the
+// slash, or that agree with the place it is named from.
+func Pick[T any](b *Index, t source.Text, what string, all []T, place func(T) job.Place, from job.Place, label string, named bool) []T {
+	var out []T
+	for _, x := range all {
+		p := place(x)
+		switch {
+		case named && p.Label == label, !named && p.Agrees(from):
+			out = append(out, x)
+		}
+	}
+	if b.tally != nil && len(out) > 0 {
+		b.tally.found[t.At] = true
+	}
+	if len(out) == 0 {
+		m := missing{name: t, what: what, from: from}
+		for _, x := range all {
+			m.labels = append(m.labels, place(x).Label)
+		}
+		if b.tally != nil && !named && atOnePlace(what) {
+			b.tally.missing = append(b.tally.missing, m)
+		} else {
+			b.noSuchPlace(m)
+		}
+	}
+	return out
+}

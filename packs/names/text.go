@@ -1,0 +1,25 @@
+package names
+
+import (
+	"matchmark/packs/source"
+	"strconv"
+	"strings"
+)
+
+// Cut parts a written name from the place after its slash.
+func Cut(s string) (key, rest string, named bool) { return strings.Cut(s, "/") }
+
+// WholeNumber is a count of pieces, which the reader has found to be a whole number
+// from 1 up; what it could not read counts as left out.
+func WholeNumber(t source.Text) (int, bool) {
+	n, err := strconv.Atoi(t.Value)
+	return n, err == nil
+}
+
+func Texts(list []source.Text) []string {
+	out := make([]string, len(list))
+	for i, t := range list {
+		out[i] = t.Value
+	}
+	return out
+}

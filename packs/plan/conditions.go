@@ -1,0 +1,90 @@
+package plan
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+	"slices"
+	"strings"
+)
+
+// conditions takes away the conditions whose reading cannot be looked at in the way
+// that is asked.
+func (p *planner) conditions() {
+	for _, s := range p.job.Sections {
+		for _, st := range s.Steps {
+			for _, a := range []**job.Asked{&st.If, &st.Until} {
+				if x := *a; x != nil && x.Dim != nil && !p.canBeAsked(x) {
+					*a = nil
+				}
+			}
+		}
+	}
+}
+
+// canBeAsked sees that the reading of a condition can be looked at in this way.
+func (p *planner) canBeAsked(a *job.Asked) bool {
+	t := a.Wrote
+	c, d := a.Cond, a.Dim
+	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
+	switch c.Ask {
+	case reading.AskIn, reading.AskOut:
+		if !d.Judged() {
+			p.problems.Add(t.At, "no-verdict", d.Mark+" has no limit that it could be in or out of", "left: 0.05 to 0.12 mm, at "+d.Base, d.Base+" is over 0.12 mm")
+			return false
+		}
+	case reading.AskOver, reading.AskUnder:
+		bound := boundUnit(c)
+		switch {
+		case len(c.Value.Marks()) > 0:
+			p.problems.Add(t.At, "two-readings", "a condition compares one reading with a size: "+t.Value, "make the difference a dimension of its own (formula: D3 - D4), and ask about that")
+			return false
+		case !digits:
+			p.problems.Add(t.At, "not-a-number", d.Mark+" is answered, not measured: it is neither over nor under", d.Base+" is "+answerOf(d))
+			return false
+		case d.Box.Unit != units.None && bound != units.None && bound != d.Box.Unit:
+			p.problems.Add(t.At, "two-units", d.Mark+" is in "+d.Box.Unit.Text()+" and the condition in "+bound.Text(), "write the condition in "+d.Box.Unit.Text())
+			return false
+		}
+		p.checkBound(t, c, d)
+	case reading.AskState:
+		if known := answersOf(d); !slices.Contains(known, c.State) {
+			help := d.Base + " is over 0.50 mm"
+			if len(known) > 0 {
+				help = "its answers: " + strings.Join(known, ", ")
+			}
+			p.problems.Add(t.At, "no-answer", source.Quote(c.State)+" is no answer that "+d.Mark+" can have", help)
+			return false
+		}
+	}
+	return true
+}
+
+// boundUnit is the unit of the size that a reading is over or under.
+func boundUnit(c *reading.Condition) units.Unit {
+	for _, t := range c.Value.Terms {
+		if t.Item.Kind == reading.Size || t.Item.Kind == reading.Rate {
+			return t.Item.Size.Unit
+		}
+	}
+	return units.None
+}
+
+// answersOf lists the answers that a dimension can have, as they are typed.
+func answersOf(d *job.Dim) []string {
+	l := d.Left
+	if l == nil {
+		l = d.Found
+	}
+	if l == nil {
+		return nil
+	}
+	var out []string
+	for _, a := range l.Answers() {
+		out = append(out, a.Typed())
+	}
+	return out
+}
+
+func answerOf(d *job.Dim) string { return append(answersOf(d), "…")[0] }

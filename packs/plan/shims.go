@@ -1,0 +1,72 @@
+package plan
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/packs/shim"
+	"matchmark/packs/units"
+	"strings"
+)
+
+// roundShims makes the table of packs for every pack whose thickness is worked out,
+// and sees that no pack of it is further off than the limit allows.
+func (p *planner) roundShims() {
+	for _, d := range p.job.Dims {
+		if d.Shims == nil || d.LeftAt == nil {
+			continue
+		}
+		for _, l := range d.LeftWork.Limits {
+			if l.Limit == d.Left {
+				p.shimRows(d, l)
+			}
+		}
+	}
+}
+
+// shimRows makes the table for one limit.
+func (p *planner) shimRows(d *job.Dim, l job.LimitLadder) {
+	s, at := d.Shims.Stock, d.LimitPos()
+	if l.At == nil || l.Test.Group != reading.Each {
+		p.problems.Add(at, "shim-target", d.Mark+" works out two ends, and a pack is chosen for one size", "left: D1 - D2 + 0.08 mm +/- 0.03 mm")
+		return
+	}
+	sum := l.At.Result()
+	low, high := s.Low, s.High
+	if low == nil && s.Stock.Pick {
+		first, last := s.Stock.Leaves[0].Thickness, s.Stock.Leaves[len(s.Stock.Leaves)-1].Thickness
+		low, high = &units.Quantity{Number: first, Unit: s.Stock.Unit}, &units.Quantity{Number: last, Unit: s.Stock.Unit}
+	}
+	if low == nil {
+		p.problems.Add(s.At, "shim-range", "nothing says from where to where the pack of "+d.Mark+" can be, so there is no table to choose it by", "range: 0.20 to 0.80 mm, within shims:")
+		return
+	}
+	if sum.Unit != s.Stock.Unit {
+		p.problems.Add(at, "two-units", d.Mark+" works out in "+sum.Unit.Text()+", and its shims are in "+s.Stock.Unit.Text(), "write both in "+s.Stock.Unit.Text())
+		return
+	}
+	thickest := s.Stock.Leaves[len(s.Stock.Leaves)-1].Thickness
+	packs, err := s.Stock.Packs(units.Whole(0), high.Number.Add(thickest))
+	if err == nil {
+		d.Shims.Rows, err = shim.Rows(packs, low.Number, high.Number, sum.After, s.Round)
+	}
+	if err != nil {
+		p.problems.Add(s.At, "shim-range", d.Mark+": "+err.Error(), "put range:, most: or round: of the shims right")
+		return
+	}
+	if l.Test.Rule != reading.Nominal {
+		return
+	}
+	thinner, thicker := shim.Off(d.Shims.Rows)
+	off, may, way, round := thicker, l.Test.Upper, "thicker", "down"
+	if thicker.Cmp(l.Test.Upper) <= 0 {
+		off, may, way, round = thinner, l.Test.Lower.Neg(), "thinner", "up"
+	}
+	if off.Cmp(may) > 0 {
+		unit := " " + s.Stock.Unit.Text() + " "
+		limit, help := "at most "+strings.TrimPrefix(may.Text(), "+")+unit+way, []string{"name a thinner leaf, or write the tolerance that these shims can keep"}
+		if may.Sign() == 0 {
+			limit, help = "no "+way, append(help, "or round: "+round+" within shims:")
+		}
+		p.problems.Add(at, "shims-coarse", d.Mark+" may be "+limit+" than what is worked out, and the nearest pack can be "+off.Text()+unit+way, help...)
+	}
+}

@@ -1,0 +1,37 @@
+package proofread
+
+import (
+	"matchmark/packs/def"
+	"matchmark/packs/job"
+	"matchmark/packs/names"
+	"matchmark/packs/reading"
+	"matchmark/packs/source"
+)
+
+// checkLimits sees that the lines of one dimension go together: the limit for old
+// parts lies outside that for new ones, a size is not left "as found" without
+// saying how near, and mean, spread and sum have more than one box.
+func (b *proofreader) checkLimits(d *job.Dim, dd *def.Dimension) {
+	left, reuse, repair := names.TextAt(d.Place, dd.Left), names.TextAt(d.Place, dd.Reuse), names.TextAt(d.Place, dd.Repair)
+	tell := func(t source.Text, f *reading.Fault) {
+		if f != nil {
+			b.Fault(t, f)
+		}
+	}
+	if d.Left != nil && left.Written() {
+		tell(left, reading.CheckSame(d.Left, d.Found))
+	}
+	// Where left: differs along the boxes, one limit for old parts stands beside
+	// several and is compared with none of them.
+	if d.Left != nil && d.Reuse != nil && len(d.LeftBy) == 0 {
+		tell(reuse, reading.CheckReuse(d.Left, d.Reuse))
+	}
+	for _, closer := range []*reading.Limit{d.Left, d.Reuse} {
+		if closer != nil && d.Repair != nil && len(d.LeftBy) == 0 {
+			tell(repair, reading.CheckReuse(closer, d.Repair))
+		}
+	}
+	for _, x := range linesOf(d, dd) {
+		tell(x.text, reading.CheckBoxes(x.limit, d.Positions.Boxes()))
+	}
+}

@@ -1,0 +1,261 @@
+package proofread
+
+import (
+	"matchmark/packs/def"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+	"regexp"
+	"strconv"
+	"strings"
+)
+
+// A definition need not say everything of everything. But what it says of nearly
+// all things of a kind and not of one was most likely forgotten there: this check
+// names the odd one out.
+
+// nearlyAll reports whether n of some things are nearly all of them: all but one of
+// three or more, or else three of four. Common practice of proof-readers, no
+// source.
+func nearlyAll(n, of int) bool {
+	return n >= 2 && n == of-1 || 4*n >= 3*of && n < of
+}
+
+// most drops lists too short to tell what the author's habit is.
+func most(list []saying) []saying {
+	if len(list) < 4 {
+		return nil
+	}
+	return list
+}
+
+// A saying is whether one thing says something.
+type saying struct {
+	at   source.Pos
+	name string // as messages speak of it
+	says bool
+}
+
+// odd warns of the few in a list that do not say what nearly all others say.
+// what is the thing wanted, as "how it is kept"; write is the key that says it. The words
+// behind it are the author's: an example of some other thing would be copied.
+func (b *proofreader) odd(list []saying, what, write string) {
+	n := 0
+	for _, s := range list {
+		if s.says {
+			n++
+		}
+	}
+	if !nearlyAll(n, len(list)) {
+		return
+	}
+	for _, s := range list {
+		if !s.says {
+			b.Problems.Warn(s.at, "odd-one-out", s.name+" does not say "+what+"; "+strconv.Itoa(n)+" of "+strconv.Itoa(len(list))+" like it do", "write: "+write)
+		}
+	}
+}
+
+// checkOdd looks for the odd one out among the things of each kind.
+func (b *proofreader) checkOdd() {
+	b.oddDims()
+	b.oddKept()
+	b.oddParts()
+	b.oddSteps()
+	b.oddOthers()
+}
+
+// ask lists what each of some things says; those that only is false for are left
+// out.
+func ask[T any](all []T, only func(T) bool, at func(T) (source.Pos, string), says func(T) bool) []saying {
+	var out []saying
+	for _, x := range all {
+		if only == nil || only(x) {
+			pos, name := at(x)
+			out = append(out, saying{pos, name, says(x)})
+		}
+	}
+	return out
+}
+
+// fromOthers finds another reading named in the words of how one is taken.
+var fromOthers = regexp.MustCompile(`\bD[0-9]+\b`)
+
+func (b *proofreader) oddDims() {
+	at := func(d *def.Dimension) (source.Pos, string) { return d.Mark.At, d.Mark.Value }
+	any := func(d *def.Dimension, is func(*job.Dim) bool) bool {
+		for _, x := range b.Dims[d.Mark.Value] {
+			if is(x) {
+				return true
+			}
+		}
+		return false
+	}
+	all := func(d *def.Dimension, is func(*job.Dim) bool) bool {
+		return !any(d, func(x *job.Dim) bool { return !is(x) })
+	}
+	// Pieces are counted, shares are judged and what comes from other readings is
+	// worked out without an instrument.
+	numbers := func(d *def.Dimension) bool {
+		return !d.Formula.Written() && !d.StampedOn.Part.Written() && !fromOthers.MatchString(d.With.One.Value) && any(d, func(x *job.Dim) bool {
+			return (x.Box.Form == reading.Digits || x.Box.Form == reading.Fraction) && x.Box.Unit != units.Percent && x.Box.Unit != units.Pieces
+		})
+	}
+	judged := func(d *def.Dimension) bool { return any(d, (*job.Dim).Judged) }
+	between := func(d *def.Dimension) bool {
+		return any(d, func(x *job.Dim) bool {
+			return x.FoundAt != nil && x.From.Part != nil && x.To.Part != nil && x.From.Part != x.To.Part
+		})
+	}
+	list := b.Def.Dimensions
+	read := func(d *def.Dimension) bool { return !d.Formula.Written() && !d.StampedOn.Part.Written() }
+	b.odd(ask(list, read, at, func(d *def.Dimension) bool { return d.Kind.Written() }), "what kind it is; there is no picture without it", "kind: …, as gap, bore or runout")
+	b.odd(ask(list, nil, at, func(d *def.Dimension) bool {
+		return d.With.Written() || d.Pushed.Written() || d.Load.Written() || d.Plane.Written() || d.State.Written() || d.Formula.Written()
+	}), "in which state it is measured", "with: …, the state in words, or pushed:, load:, plane:, state:")
+	b.odd(ask(list, numbers, at, func(d *def.Dimension) bool { return d.By.Written() }), "what it is measured with", "by: "+orNothing(b.Def.Instruments))
+	b.odd(ask(list, read, at, func(d *def.Dimension) bool {
+		return d.From.Part.Written() && d.To.Part.Written() || d.Of.Part.Written() || d.Shims.Written()
+	}),
+		"between which faces it lies", "from: {…: …}, to: {…: …}, each a part and its face, or of: {…: …}")
+	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return all(d, func(x *job.Dim) bool { return !x.NotSourced() }) }), "where its limit comes from", "source: …, the document and its page")
+	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return d.Over.Written() || d.Under.Written() || d.Out.Written() }),
+		"what to do when it is not in", "out: …, or over: and under:")
+	b.odd(ask(list, between, at, func(d *def.Dimension) bool {
+		return len(d.LostBy) > 0 || all(d, func(x *job.Dim) bool { return x.LastChance != nil || x.FoundAt == nil })
+	}), "which step ends it: none takes either of its parts off", "lost-by: […], the step or part that ends it, or lost-by: nothing")
+}
+
+// oddKept asks of containers, big parts and spots how they are kept.
+func (b *proofreader) oddKept() {
+	b.odd(ask(b.Def.Containers, nil, func(c *def.Container) (source.Pos, string) { return c.Mark.At, c.Mark.Value },
+		func(c *def.Container) bool { return c.Keep.Written() }), "how it is kept", "keep: …")
+	at := func(p *def.BigPart) (source.Pos, string) { return p.Mark.At, p.Mark.Value }
+	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Keep.Written() }), "how it is kept", "keep: …")
+	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Support.Written() }), "what it lies on", "support: …")
+	spot := func(s *def.Spot) (source.Pos, string) { return s.Mark.At, s.Mark.Value }
+	b.odd(ask(b.Def.LayDown, nil, spot, func(s *def.Spot) bool { return s.Floor.Written() }), "what the floor carries", "floor: … kN/m2")
+}
+
+// oddParts asks how many there are of the parts that are counted: those that go
+// into bags, trays and pockets, fasteners, and what must be out again at the end.
+func (b *proofreader) oddParts() {
+	at := func(p *def.Part) (source.Pos, string) { return p.Key.At, source.Quote(p.Key.Value) }
+	goes := func(p *def.Part, is func(job.Where) bool) bool {
+		for _, x := range b.Parts[p.Key.Value] {
+			for _, m := range x.Off {
+				if is(m.To) {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	small := func(p *def.Part) bool {
+		for _, x := range b.Parts[p.Key.Value] {
+			if len(x.Joints) > 0 || x.Aid {
+				return true
+			}
+		}
+		return goes(p, func(w job.Where) bool {
+			return w.Container != nil && (w.Pocket != "" || w.Container.Kind == "bag" || w.Container.Kind == "tray")
+		})
+	}
+	b.odd(ask(b.Def.Parts, small, at, func(p *def.Part) bool { return p.Count.Written() }), "how many there are, and it is counted on the job", "count: …")
+	fastener := func(p *def.Part) bool {
+		for _, x := range b.Parts[p.Key.Value] {
+			if !x.Aid && x.Fastens() && !b.adjusts(x.Key) {
+				return true
+			}
+		}
+		return false
+	}
+	b.odd(ask(b.Def.Parts, fastener, at, func(p *def.Part) bool {
+		for _, x := range b.Parts[p.Key.Value] {
+			if len(x.Joints) > 0 {
+				return true
+			}
+		}
+		return false
+	}), "in which joint it is tightened", "its name under parts: of a joint")
+}
+
+// oddSteps asks the written steps of taking apart what they come after, and those
+// that are put back by a generated row what that row says.
+func (b *proofreader) oddSteps() {
+	var order, words []saying
+	for _, s := range b.Job.Sections {
+		for _, st := range s.Steps {
+			switch {
+			case st.Undoes != nil && len(st.Fit)+len(st.Set)+len(st.Tighten)+len(st.Close) == 0:
+				// A row to look up what was recorded needs no words.
+			case st.Undoes != nil:
+				words = append(words, saying{st.Undoes.At, source.Quote(st.Key), st.Do != ""})
+			case !s.Back && st.Hold == nil: // a hold binds by itself
+				order = append(order, saying{st.At, source.Quote(st.Key), !st.AfterAt.IsZero()})
+			}
+		}
+	}
+	b.odd(most(onePerPlace(order)), "what it comes after", "after: {…: the reason}, or after: {} if nothing has to come before it")
+	b.odd(most(onePerPlace(words)), "how it is put back", "back: …")
+}
+
+// orNothing lists the instruments that could stand behind by:.
+func orNothing(all []*def.Instrument) string {
+	var names []string
+	for _, in := range all {
+		names = append(names, in.Key.Value)
+	}
+	if len(names) == 0 {
+		return "…, one of instruments:"
+	}
+	return strings.Join(names, " or ")
+}
+
+// onePerPlace keeps one of the sayings that come from the same line, as those of a
+// repeated step do.
+func onePerPlace(list []saying) []saying {
+	seen := map[source.Pos]bool{}
+	var out []saying
+	for _, s := range list {
+		if !seen[s.at] {
+			seen[s.at] = true
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+func (b *proofreader) oddOthers() {
+	set := func(s *def.Set) (source.Pos, string) { return s.Mark.At, s.Mark.Value }
+	b.odd(ask(b.Def.Sets, nil, set, func(s *def.Set) bool { return s.Why.Written() }), "why its parts belong together", "why: …")
+	joint := func(j *def.Joint) (source.Pos, string) { return j.Mark.At, j.Mark.Value }
+	b.odd(ask(b.Def.Joints, func(j *def.Joint) bool { return !j.NoValue.Written() }, joint, func(j *def.Joint) bool { return j.Source.Written() }), "where its torque comes from", "source: …, the document and its page")
+	b.odd(ask(b.Def.Joints, nil, joint, func(j *def.Joint) bool { return j.Lubricant.Written() }), "what is on its threads; the torque hangs on it", "lubricant: …, or dry")
+	tool := func(i *def.Instrument) (source.Pos, string) { return i.Key.At, source.Quote(i.Key.Value) }
+	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Range.Written() }), "from where to where it reads", "range: … to …, with the unit")
+	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Reads.Written() }), "its smallest step", "reads: …, with the unit")
+	for _, g := range b.Def.Places {
+		place := func(p *def.Place) (source.Pos, string) { return p.Key.At, p.Key.Value }
+		pairs := len(g.Places) == 2
+		name := ask(g.Places, nil, place, func(p *def.Place) bool { return p.Name.Written() })
+		view := ask(g.Places, nil, place, func(p *def.Place) bool { return p.ViewedFrom.Written() })
+		b.oddOfTwo(name, pairs, "what it is called", "name: …")
+		b.oddOfTwo(view, pairs, "where one stands to look at it", "viewed-from: …")
+	}
+}
+
+// oddOfTwo is odd for a list that may have two things only: of two ends one says
+// it and the other does not.
+func (b *proofreader) oddOfTwo(list []saying, two bool, what, write string) {
+	if !two {
+		b.odd(list, what, write)
+		return
+	}
+	for i, s := range list {
+		if !s.says && list[1-i].says {
+			b.Problems.Warn(s.at, "odd-one-out", s.name+" does not say "+what+"; "+list[1-i].name+" does", "write: "+write)
+		}
+	}
+}

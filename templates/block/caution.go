@@ -1,0 +1,105 @@
+package block
+
+import (
+	"cmp"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/layout/sign"
+	"matchmark/packs/job"
+)
+
+// Caution is the hazard note before a step, short: signal word, signs in one row,
+// the hazard, how to keep clear of it, and where it stands in full with the rule
+// it leans on.
+func (c *Composer) Caution(n *job.Caution) layout.Block {
+	runs := []layout.Run{
+		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
+		layout.T(layout.Sub, "  "+c.W.Cautions.InFull.With(c.Page("caution "+n.Key))),
+	}
+	signs := c.Signs(n, shortNote)
+	signs = signs[:min(len(signs), shortSigns)]
+	row := layout.Middle(1.2, signs...)
+	return c.note(n, shortNote, row, c.Para(c.noteWidth(n, shortNote, row), runs, layout.ParaOpts{Ref: noteRef(n)}))
+}
+
+// Heights of the panel and the signs of a note, before a step and in full, and how
+// many signs stand before a step: those of the hazard come first.
+const (
+	shortNote  layout.Mm = 9
+	FullNote   layout.Mm = 11
+	shortSigns int       = 3
+)
+
+// NoteInFull is the hazard note on the sheet of cautions, with what happens, the
+// rule, who has the last word, and the steps before which it stands.
+func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
+	signs := signRows(c.Signs(n, FullNote), 2)
+	width := c.noteWidth(n, FullNote, signs)
+	var small []string
+	if len(n.Signs) > 0 {
+		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
+	}
+	if n.Rule != "" {
+		small = append(small, n.Rule)
+	}
+	small = append(small, c.W.Cautions.SiteRules)
+	if before != "" {
+		small = append(small, before)
+	}
+	return c.note(n, FullNote, signs, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}),
+		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: noteRef(n)})))
+}
+
+// note frames the panel of the signal word, the signs and the text.
+func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block) layout.Block {
+	row := layout.Middle(3, c.signalPlate(n, high), signs, text)
+	row.W = c.Span - 3
+	return row.Pad(0.6, 1.5, 0.6, 1.5).Border(layout.Rect{Weight: layout.Outline})
+}
+
+// noteWidth is the width that panel and signs leave for the text.
+func (c *Composer) noteWidth(n *job.Caution, high layout.Mm, signs layout.Block) layout.Mm {
+	width := c.Span - c.signalPlate(n, high).W - signs.W - 9
+	if signs.Empty() {
+		width += 3
+	}
+	return width
+}
+
+// signalPlate is the signal word, white on black; all but NOTICE carry the alert
+// triangle, as ANSI Z535.6 has it.
+func (c *Composer) signalPlate(n *job.Caution, high layout.Mm) layout.Block {
+	return sign.Panel(c.Setter, c.W.Cautions.Signal[n.Signal], n.Signal != "notice", high, noteRef(n))
+}
+
+// Signs are the drawn ISO 7010 signs. One that has no drawing is printed by its
+// number alone, on the sheet of cautions.
+func (c *Composer) Signs(n *job.Caution, high layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, code := range n.Signs {
+		if b, ok := sign.Sign(code, high, noteRef(n)); ok {
+			out = append(out, b)
+		}
+	}
+	return out
+}
+
+// signRows sets signs in rows of so many.
+func signRows(signs []layout.Block, across int) layout.Block {
+	var rows []layout.Block
+	for len(signs) > across {
+		rows = append(rows, layout.Middle(1.5, signs[:across]...))
+		signs = signs[across:]
+	}
+	return layout.Above(1, append(rows, layout.Middle(1.5, signs...))...)
+}
+
+// noteRef is where a note stands in the file; a built-in one stands nowhere, and
+// takes the place of the step that it is printed before.
+func noteRef(n *job.Caution) layout.Ref {
+	if n.At.IsZero() {
+		return nil
+	}
+	return n.At
+}

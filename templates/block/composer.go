@@ -1,0 +1,46 @@
+package block
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/words"
+)
+
+// A Composer sets the blocks of one job on sheets of one width.
+type Composer struct {
+	*layout.Setter
+	Job *job.Job
+	W   *words.Catalogue
+	// Span is the width between the margins.
+	Span layout.Mm
+	// Pages are the pages of anchors, from the pass before; nil in the first.
+	Pages map[string]int
+}
+
+// Page is the page of an anchor as printed. In the first pass, when no page is
+// known yet, it has the width of two digits.
+func (c *Composer) Page(anchor string) string {
+	if n, ok := c.Pages[anchor]; ok {
+		return strconv.Itoa(n)
+	}
+	return "00"
+}
+
+// CellPad is the room between the frame of a block and what stands in it.
+const CellPad layout.Mm = 2
+
+// Heading is the heading of a part of a sheet.
+func (c *Composer) Heading(text string) layout.Block {
+	return layout.Above(0.8, c.Words(layout.Strong, text), c.Rule(layout.Rule))
+}
+
+// Rule is a line over the whole width.
+func (c *Composer) Rule(weight layout.Mm) layout.Block {
+	return layout.Drawn(c.Span, weight, layout.Item{Y: weight / 2, Shape: layout.Line{DX: c.Span, Weight: weight}})
+}
+
+// NumberWidth is the width of the column of step numbers, with the boxes for hours below
+// them. What belongs to a step stands to its right.
+const NumberWidth layout.Mm = 17

@@ -1,0 +1,31 @@
+package block
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/packs/job"
+)
+
+// StepRef is a step with its page: 3.2 p. 9.
+func (c *Composer) StepRef(st *job.Step) string {
+	return c.W.Common.StepPage.With(st.No, c.Page("step "+st.No))
+}
+
+// StepRefs lists steps with their pages.
+func (c *Composer) StepRefs(list []*job.Step) string {
+	var out []string
+	for _, st := range list {
+		out = append(out, c.StepRef(st))
+	}
+	return strings.Join(out, ", ")
+}
+
+// PartList names the parts of some moves with their numbers: 4 Hex bolt, 1 Cover.
+func PartList(ms []*job.Move) string {
+	var out []string
+	for _, x := range job.Contents(ms) {
+		out = append(out, strconv.Itoa(x.N)+"\u00a0"+x.Name)
+	}
+	return strings.Join(out, ", ")
+}

@@ -1,0 +1,31 @@
+package templates
+
+import (
+	"matchmark/layout"
+	"matchmark/templates/step"
+)
+
+// deferred sets the work that waits until the machine has run, on the close-out
+// sheet: when it is due, the step with its boxes, or the joint that is tightened
+// again.
+func (c *composer) deferred() []layout.Piece {
+	if len(c.Job.Deferred) == 0 {
+		return nil
+	}
+	w := c.W
+	head := layout.Above(1, c.Words(layout.Section, w.CloseOut.LaterHead), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+	out := []layout.Piece{{Block: head, Gap: 5, KeepNext: true}}
+	for _, x := range c.Job.Deferred {
+		when := c.Words(layout.Strong, x.When)
+		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleDate, w.CloseOut.DueDate, x.At), c.Box(layout.RoleTime, w.Common.Time, x.At), c.Box(layout.RoleName, w.Common.NameSign, x.At))
+		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, when, boxes), Gap: 3, KeepNext: true})
+		if x.Step != nil {
+			out = append(out, step.Pieces(c.Composer, x.Step)...)
+			continue
+		}
+		text := w.CloseOut.TightenAgain.With(x.Joint.Mark+" "+x.Joint.What, x.Joint.Torque)
+		line := c.Para(c.Span-30, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: x.At})
+		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, line, c.Box(layout.RoleInitials, w.Common.Initials, x.At)), Gap: 2})
+	}
+	return out
+}

@@ -1,0 +1,267 @@
+package dimension
+
+import (
+	"matchmark/layout"
+	"matchmark/layout/draw"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/templates/block"
+	"matchmark/templates/picture"
+)
+
+// boxBlock sets the write-in boxes of a dimension, one for each place it is read at
+// and each side, in the width if they go into it.
+func boxBlock(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+	switch p := d.Positions; {
+	case p.Kind == job.Single:
+		row := boxRow(c, d, sides, nil, width)
+		if w := workOf(sides); w == &d.LeftWork {
+			row = layout.Above(layout.GapY, row, adjustRow(c, d, width))
+		}
+		return row
+	case len(sides) > 1:
+		table := boxTable(c, d, sides)
+		if m := movement(d); m != nil && m.Thick != nil && workOf(sides) == &d.LeftWork {
+			table = layout.Above(layout.GapY, table, adjustRow(c, d, width))
+		}
+		return table
+	case p.Kind == job.Clock:
+		return boxClock(c, d, sides[0])
+	case p.Kind == job.Row:
+		return boxRow(c, d, sides[:1], p.Cols, width)
+	default:
+		return boxGrid(c, d, sides[0], width)
+	}
+}
+
+// Box is the write-in box of one reading, in the form that its limits ask for.
+func Box(c *block.Composer, d *job.Dim, s Side, caption string, unit bool) layout.Block {
+	b := d.Box
+	switch b.Form {
+	case reading.Line:
+		return c.WideBox(layout.RoleWords, 60, 1, caption, d.At)
+	case reading.Grid:
+		if d.Kind == picture.Contact {
+			return picture.Flank(c.Setter, c.W, caption, d)
+		}
+		return c.Sketch(85, 60, caption, d.At)
+	case reading.Ticks:
+		return answers(c, d, caption)
+	case reading.Fraction:
+		return c.Fraction(caption, b.Unit.Print(), s.Copied, d.At)
+	}
+	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed || s.signed, Caption: caption, Copied: s.Copied, Ref: d.At}
+	if unit {
+		n.Unit = b.Unit.Print()
+	}
+	return c.Value(n)
+}
+
+// answers are the boxes to tick of a dimension that is answered, not measured.
+func answers(c *block.Composer, d *job.Dim, caption string) layout.Block {
+	l := d.Left
+	if l == nil {
+		l = d.Found
+	}
+	row := []layout.Block{c.Words(layout.Caption, caption)}
+	for _, a := range l.Answers() {
+		row = append(row, c.Tick(layout.Body, AnswerWord(c, a), d.At))
+	}
+	return layout.Middle(layout.GapX, row...)
+}
+
+// boxRow sets boxes beside each other, one a side or one a position, going on to
+// a second row when they are wider than there is room for.
+func boxRow(c *block.Composer, d *job.Dim, sides []Side, positions []string, width layout.Mm) layout.Block {
+	if positions == nil {
+		return sideRow(c, d, sides, width)
+	}
+	return block.FlowRow(positionBoxes(c, d, sides[0], positions), width)
+}
+
+// positionBoxes are the boxes of one side, one a position. The unit stands in the
+// first caption and behind the last box, so that a row of four goes into the width.
+func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []layout.Block {
+	var all []layout.Block
+	for i, p := range positions {
+		caption := s.caption
+		if i == 0 {
+			caption = withUnit(c, d, caption)
+		}
+		last := i == len(positions)-1
+		all = append(all, Box(c, d, s, caption+", "+p, last || d.Box.Form == reading.Fraction))
+	}
+	return all
+}
+
+// sideRow sets the boxes of one reading beside each other, one a side. Where they
+// do not all go into the width with the unit behind each, it stands behind the last.
+func sideRow(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+	row := func(units bool) []layout.Block {
+		var all []layout.Block
+		for i, s := range sides {
+			all = append(all, Box(c, d, s, s.caption, units || i == len(sides)-1))
+		}
+		return all
+	}
+	if all := row(true); layout.Bottom(layout.GapX, all...).W <= width {
+		return layout.Bottom(layout.GapX, all...)
+	}
+	return block.FlowRow(row(false), width)
+}
+
+// boxClock sets the boxes round a clock face, the first at the top, clockwise as
+// seen from where one stands.
+func boxClock(c *block.Composer, d *job.Dim, s Side) layout.Block {
+	var places []draw.Place
+	n := len(d.Positions.Cols)
+	for i, p := range d.Positions.Cols {
+		caption := p
+		if i == 0 {
+			caption = withUnit(c, d, s.caption) + ", " + p
+		}
+		places = append(places, draw.Place{Angle: float64(i) * 360 / float64(n), Box: Box(c, d, s, caption, false)})
+	}
+	return draw.Clock(c.Setter, clockR, places, true, d.At)
+}
+
+// clockR is the radius of a clock face.
+const clockR layout.Mm = 7
+
+// withUnit puts the unit into the caption of a block of boxes, where it stands once
+// and not behind each box.
+func withUnit(c *block.Composer, d *job.Dim, caption string) string {
+	if d.Box.Form != reading.Digits {
+		return caption
+	}
+	return caption + ", " + d.Box.Unit.Print()
+}
+
+// boxGrid sets rows by columns of boxes with their names, turned on its side where
+// that goes into the width and the way it was written does not. A list without
+// columns is folded into as many columns as the width has room for.
+func boxGrid(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
+	p := d.Positions
+	if len(p.Cols) == 0 {
+		return boxList(c, d, s, width)
+	}
+	grid := rowsOf(c, d, s, p.Rows, p.Cols)
+	if grid.W <= width || p.Kind == job.Log {
+		return grid
+	}
+	if turned := rowsOf(c, d, s, p.Cols, p.Rows); turned.W <= width {
+		return turned
+	}
+	var rows []layout.Block
+	for _, r := range p.Rows {
+		label := c.Words(layout.Sub, r)
+		rows = append(rows, label, boxRow(c, d, []Side{s}, p.Cols, width))
+	}
+	return layout.Above(layout.GapY, rows...)
+}
+
+// rowsOf sets one row of boxes a name, the captions above the first.
+func rowsOf(c *block.Composer, d *job.Dim, s Side, down, across []string) layout.Block {
+	labelW := labelWidth(c, down)
+	var rows []layout.Block
+	for i, r := range down {
+		var row []layout.Block
+		for _, col := range across {
+			caption := ""
+			if i == 0 {
+				caption = withUnit(c, d, s.caption) + ", " + col
+			}
+			row = append(row, Box(c, d, s, caption, false))
+		}
+		rows = append(rows, namedRow(c, d, r, labelW, layout.Bottom(layout.GapX, row...)))
+	}
+	return layout.Above(layout.GapY, rows...)
+}
+
+// namedRow sets the name of a row before its boxes.
+func namedRow(c *block.Composer, d *job.Dim, name string, width layout.Mm, boxes layout.Block) layout.Block {
+	label := c.Line(width, []layout.Run{layout.T(layout.Sub, name)}, layout.ParaOpts{Ref: d.At})
+	return layout.Bottom(2, label.Pad(0, 0, 2.5, 0), boxes)
+}
+
+// boxList sets one box a name, down the first column and then down the next.
+func boxList(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
+	names := d.Positions.Rows
+	labelW := labelWidth(c, names)
+	one := labelW + 2 + Box(c, d, s, withUnit(c, d, s.caption), false).W
+	cols := max(min(int((width+layout.GapX)/(one+layout.GapX)), (len(names)+2)/3), 1)
+	tall := (len(names) + cols - 1) / cols
+	var columns []layout.Block
+	for i := 0; i < len(names); i += tall {
+		var rows []layout.Block
+		for k := i; k < min(i+tall, len(names)); k++ {
+			caption := ""
+			if k == i {
+				caption = withUnit(c, d, s.caption)
+			}
+			rows = append(rows, namedRow(c, d, names[k], labelW, Box(c, d, s, caption, false)))
+		}
+		columns = append(columns, layout.Above(layout.GapY, rows...))
+	}
+	return layout.Beside(layout.GapX, columns...)
+}
+
+// boxTable sets one row a position and one column a side, for putting back. The
+// captions stand once, above the first row.
+func boxTable(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
+	names := PositionNames(d.Positions)
+	labelW := labelWidth(c, names)
+	const gap = 2
+	var head []layout.Block
+	widths := make([]layout.Mm, len(sides))
+	for i, s := range sides {
+		caption := c.Words(layout.Caption, withUnit(c, d, s.caption))
+		widths[i] = max(Box(c, d, s, "", false).W, caption.W)
+		head = append(head, caption.Fill(widths[i], caption.H, 0, 0))
+	}
+	rows := []layout.Block{layout.Beside(layout.GapX, head...).At(labelW+gap, 0)}
+	for _, n := range names {
+		label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, n)}, layout.ParaOpts{Ref: d.At})
+		var row []layout.Block
+		for k, s := range sides {
+			b := Box(c, d, s, "", false)
+			row = append(row, b.Fill(widths[k], b.H, 0, 0))
+		}
+		rows = append(rows, layout.Middle(gap, label, layout.Beside(layout.GapX, row...)))
+	}
+	return layout.Above(0.5, rows[0], layout.Above(layout.GapY, rows[1:]...))
+}
+
+// PositionNames names every reading, rows by columns.
+func PositionNames(p job.Positions) []string {
+	if len(p.Rows) == 0 {
+		return p.Cols
+	}
+	if len(p.Cols) == 0 {
+		return p.Rows
+	}
+	var out []string
+	for _, r := range p.Rows {
+		for _, c := range p.Cols {
+			out = append(out, r+", "+c)
+		}
+	}
+	return out
+}
+
+// labelWidth is the width of the longest name in a column of names.
+func labelWidth(c *block.Composer, names []string) layout.Mm {
+	w := layout.Mm(0)
+	for _, n := range names {
+		w = max(w, c.Width(layout.Sub, n))
+	}
+	return w
+}
+
+// AnswerWord is a fixed word of the catalogue, or the author's own.
+func AnswerWord(c *block.Composer, a reading.Answer) string {
+	if a.Word != reading.Literal {
+		return c.W.Limit[a.Word]
+	}
+	return a.Phrase
+}

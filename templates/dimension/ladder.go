@@ -1,0 +1,282 @@
+package dimension
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// Measures of a ladder: the column of operation signs, and the width of one digit.
+const (
+	signCol layout.Mm = 6
+	digitW  layout.Mm = 5.5
+)
+
+// ladders sets what is worked out by hand: the sum in words, then the ladder, once
+// or for every position, the result box with its limit beside it.
+func ladders(c *block.Composer, d *job.Dim, l *job.Ladder, s Side, width layout.Mm) []layout.Block {
+	out := []layout.Block{sumLine(c, d, l, width)}
+	limit := ""
+	switch {
+	case s.work.Late != nil:
+	case d.Left != nil && d.Left.Kind == reading.Record:
+	case d.Left != nil:
+		limit = eachLimit(c.W, d.Left)
+	case d.WatchedOnly():
+		limit = eachLimit(c.W, d.Found)
+	}
+	names := []string{""}
+	if l.Each {
+		names = PositionNames(d.Positions)
+	}
+	for _, n := range names {
+		out = append(out, rungs(c, d, l, ladderEnd{name: s.caption, position: n, limit: limit}, width))
+	}
+	out[1] = layout.Above(1, out[0], out[1])
+	return out[1:]
+}
+
+// eachLimit is the limit of each result; that of their mean, spread or sum stands
+// beside the box of that.
+func eachLimit(w *words.Catalogue, l *reading.Limit) string {
+	one := *l
+	one.Tests = slices.DeleteFunc(slices.Clone(l.Tests), func(t reading.Test) bool { return t.Group != reading.Each })
+	if len(one.Tests) == 0 && len(l.Tests) > 0 {
+		return ""
+	}
+	return PlainWords(w, &one)
+}
+
+// sumLine is the sum in one line, with its signs.
+func sumLine(c *block.Composer, d *job.Dim, l *job.Ladder, width layout.Mm) layout.Block {
+	text := c.W.Ladder.ByHand.With(d.Mark + " = " + strings.ReplaceAll(l.Text, " - ", " − "))
+	return c.Para(width, []layout.Run{layout.T(layout.SubBold, text)}, layout.ParaOpts{Ref: d.At, Role: roleSum})
+}
+
+// roleSum is on the texts of ladders, so that a reader of the page can do the sums.
+const roleSum = "sum"
+
+// A ladderEnd is what is said of the result of a ladder: its name, the position
+// it is for, the limit beside it.
+type ladderEnd struct{ name, position, limit string }
+
+// rungs sets the lines of one ladder below each other, the decimal points of their
+// last boxes in one column, the unit and the limit behind the result.
+func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
+	after := 0
+	for _, r := range l.Rungs {
+		after = max(after, lastAfter(r))
+	}
+	tail := unitAndLimit(c, d, end.limit, width)
+	edge := width - signCol - tail.W - 2 - digitsBehind(after)
+	var rows []layout.Block
+	if end.position != "" {
+		rows = append(rows, c.Words(layout.Strong, end.position))
+	}
+	for i, r := range l.Rungs {
+		last := i == len(l.Rungs)-1
+		row := rung(c, d, l, r, last, end, edge+digitsBehind(lastAfter(r)), width-signCol)
+		sign := c.Line(signCol, []layout.Run{layout.T(layout.Limit, signText[r.Sign])}, layout.ParaOpts{Ref: d.At, Role: roleSum})
+		if row.H <= lowBoxes {
+			sign = sign.Pad(max(row.H-7, 0), 0, 0, 0)
+		}
+		row = layout.Beside(0, sign, row)
+		if last && row.W+2+tail.W <= width+0.01 {
+			row = layout.Beside(2, row, tail.Pad(max(row.H-7, 0), 0, 0, 0))
+		} else if last {
+			row = layout.Above(1, row, tail.Right(width))
+		}
+		rows = append(rows, row)
+	}
+	return layout.Above(layout.GapY, rows...)
+}
+
+// unitAndLimit is what stands behind a result: its unit, and the limit beside it, as wide
+// as they are or as there is room for.
+func unitAndLimit(c *block.Composer, d *job.Dim, limit string, width layout.Mm) layout.Block {
+	most := width / 3
+	runs := []layout.Run{layout.T(layout.Body, d.Box.Unit.Print()), layout.T(layout.Limit, "  "+limit)}
+	if one := c.Line(0, runs, layout.ParaOpts{Ref: d.At}); one.W <= most {
+		return one
+	}
+	return c.Para(most, runs, layout.ParaOpts{Ref: d.At})
+}
+
+// signText are the operation signs as they stand before a line.
+var signText = map[reading.Sign]string{reading.Plus: "+", reading.Minus: "−", reading.Equals: "="}
+
+// lastAfter is how many decimals the last number of a line has.
+func lastAfter(r reading.Rung) int {
+	for i := len(r.Parts) - 1; i >= 0; i-- {
+		if p := r.Parts[i]; p.Blank != reading.NoBlank && p.Box.Form == reading.Digits {
+			return p.Box.After
+		}
+	}
+	return 0
+}
+
+// digitsBehind is the width of the point and what stands behind it.
+func digitsBehind(after int) layout.Mm {
+	if after == 0 {
+		return 0
+	}
+	return digitW * layout.Mm(after+1)
+}
+
+// rung sets one line: what it takes on the left, its boxes on the right, ending at
+// the edge. Where they do not go beside each other the boxes stand below.
+func rung(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, last bool, end ladderEnd, edge, width layout.Mm) layout.Block {
+	var label, text []reading.Part
+	var boxes []layout.Block
+	flush := func(box layout.Block) {
+		// The sign stays with the box behind it when a line ends.
+		if s := PartWords(c.W, text); s != "" {
+			box = layout.Bottom(2, sumWords(c, s, d).Pad(0, 0, 2.2, 0), box)
+		}
+		if !box.Empty() {
+			boxes = append(boxes, box)
+		}
+		text = nil
+	}
+	for _, p := range r.Parts {
+		switch {
+		case p.Blank != reading.NoBlank:
+			flush(ladderBox(c, d, p, blankCaption(c, l, p)))
+		case p.Word == reading.WordRounded || p.Word == reading.Literal && p.Mark == "":
+			text = append(text, p)
+		case len(boxes) == 0:
+			label = append(label, p)
+		}
+	}
+	flush(layout.Block{})
+	if r.Name != "" {
+		boxes = append(boxes, sumWords(c, "= "+r.Name, d).Pad(0, 0, 2.2, 0))
+	}
+	return besideBoxes(c, d, rungLabel(c, l, label, last, end), boxes, edge, width)
+}
+
+// blankCaption says which of several readings is copied, by its mark and position,
+// or that it is one number made of all of them.
+func blankCaption(c *block.Composer, l *job.Ladder, p reading.Part) string {
+	for _, x := range []reading.Word{reading.WordLargestOf, reading.WordSmallestOf} {
+		if p.Index == reading.WholeOf(x) {
+			return c.W.Limit[x] + " " + string(p.Mark)
+		}
+	}
+	n := p.Index - 1
+	for _, u := range l.Uses {
+		for _, d := range u.Dims {
+			if u.Mark != p.Mark || p.Index < 1 {
+				continue
+			}
+			if n < d.Positions.Boxes() {
+				if names := PositionNames(d.Positions); n < len(names) {
+					return d.Mark + " " + names[n]
+				}
+				return d.Mark
+			}
+			n -= d.Positions.Boxes()
+		}
+	}
+	return ""
+}
+
+// sumWords is a piece of a sum: a sign, a factor, a size.
+func sumWords(c *block.Composer, text string, d *job.Dim) layout.Block {
+	return c.Line(0, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: d.At, Role: roleSum})
+}
+
+// besideBoxes sets a label and boxes that end at an edge, or if they are too many
+// for that within a width.
+func besideBoxes(c *block.Composer, d *job.Dim, label string, boxes []layout.Block, edge, width layout.Mm) layout.Block {
+	const gap, leastLabel = 2, 34
+	para := func(w layout.Mm) layout.Block {
+		return c.Para(w, []layout.Run{layout.T(layout.Sub, label)}, layout.ParaOpts{Ref: d.At})
+	}
+	row := layout.Bottom(gap, boxes...)
+	if room := edge - row.W - gap; room >= leastLabel || label == "" && room >= 0 {
+		name := layout.Space(room, 1)
+		if label != "" {
+			name = para(room)
+		}
+		return layout.Bottom(gap, name.Pad(0, 0, 2.5, 0), row)
+	}
+	if row.W <= edge {
+		return layout.Above(1, para(edge), row.Right(edge))
+	}
+	if row.W <= width {
+		return layout.Above(1, para(width), row)
+	}
+	return layout.Above(1, para(width), flowTight(boxes, width))
+}
+
+// flowTight sets the pieces of a sum from left to right, with no more room between
+// them than a pen needs.
+func flowTight(all []layout.Block, width layout.Mm) layout.Block {
+	const gap = 2
+	var rows, row []layout.Block
+	used := layout.Mm(0)
+	for _, b := range all {
+		if len(row) > 0 && used+gap+b.W > width {
+			rows = append(rows, layout.Bottom(gap, row...))
+			row, used = nil, 0
+		}
+		row = append(row, b)
+		used += gap + b.W
+	}
+	return layout.Above(layout.GapY, append(rows, layout.Bottom(gap, row...))...)
+}
+
+// rungLabel says what a line takes: the reading by its mark and name, and the page
+// where it was written; or what the result is.
+func rungLabel(c *block.Composer, l *job.Ladder, label []reading.Part, last bool, end ladderEnd) string {
+	var out []string
+	for _, p := range label {
+		if p.Mark == "" {
+			out = append(out, PartWords(c.W, []reading.Part{p}))
+			continue
+		}
+		for _, u := range l.Uses {
+			if u.Mark == p.Mark {
+				out = append(out, useWords(c, u))
+			}
+		}
+	}
+	if last && len(label) == 0 {
+		out = append(out, end.name)
+	}
+	return strings.Join(out, " ")
+}
+
+// useWords names a reading that is copied: its mark, what it is, and where it was
+// written last.
+func useWords(c *block.Composer, u job.Use) string {
+	caption, anchor := c.W.Common.AsFound, "found "
+	if u.Left {
+		caption, anchor = c.W.Common.AsLeft, "left "
+	}
+	var marks, pages []string
+	for _, d := range u.Dims {
+		marks = append(marks, d.Mark)
+		if p := c.Page(anchor + d.Mark); len(pages) == 0 || pages[len(pages)-1] != p {
+			pages = append(pages, p)
+		}
+	}
+	return c.W.Common.TakenFrom.With(strings.Join(marks, ", "), u.Dims[0].What, caption, strings.Join(pages, ", "))
+}
+
+// ladderBox is a box on a ladder.
+func ladderBox(c *block.Composer, d *job.Dim, p reading.Part, caption string) layout.Block {
+	if p.Box.Form == reading.Fraction {
+		return c.Fraction(caption, "", p.Blank != reading.BlankResult, d.At)
+	}
+	return c.Value(layout.Number{
+		Before: p.Box.Before, After: p.Box.After, Sign: p.Box.Signed, Caption: caption,
+		Copied: p.Blank != reading.BlankResult, Ref: d.At,
+	})
+}

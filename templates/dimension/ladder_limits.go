@@ -1,0 +1,64 @@
+package dimension
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
+	"matchmark/templates/block"
+)
+
+// limitLadders sets the sums that give the ends of limits, and the boxes for the
+// ends of a size with a tolerance.
+func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, l := range w.Limits {
+		prefix := ""
+		if l.Limit != d.Left && l.Limit != d.Found {
+			prefix = c.W.Common.OldPart + " "
+		}
+		add := func(ladder *job.Ladder, name string) {
+			if ladder != nil {
+				names := []string{""}
+				if ladder.Each {
+					names = PositionNames(d.Positions)
+				}
+				for _, n := range names {
+					out = append(out, rungs(c, d, ladder, ladderEnd{name: prefix + name, position: n}, width))
+					if l.At != nil && l.Test.Rule == reading.Nominal {
+						out = append(out, limitEnds(c, d, l, width))
+					}
+				}
+			}
+		}
+		add(l.At, c.W.Ladder.Target)
+		add(l.Low, c.W.Limit[reading.WordAtLeast])
+		add(l.High, c.W.Limit[reading.WordAtMost])
+	}
+	return out
+}
+
+// limitEnds are the two boxes for the ends of a size that was worked out.
+func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, width layout.Mm) layout.Block {
+	box := l.At.Result()
+	box.After = max(box.After, l.Test.Upper.Decimals(), l.Test.Lower.Decimals())
+	p := reading.Part{Blank: reading.BlankResult, Box: box}
+	one := func(by units.Number, name string) layout.Block {
+		sentence := c.W.Ladder.TargetMore
+		if by.Sign() < 0 {
+			sentence = c.W.Ladder.TargetLess
+		}
+		return layout.Bottom(2, sumWords(c, sentence.With(strings.TrimLeft(by.Print(), "+−-")), d).Pad(0, 0, 2.2, 0), ladderBox(c, d, p, name))
+	}
+	return block.FlowRow([]layout.Block{one(l.Test.Lower, c.W.Ladder.LowEnd), one(l.Test.Upper, c.W.Ladder.HighEnd)}, width)
+}
+
+// stampedBoxes sets the box for a number that stands on a part, and the sum that makes
+// a size of it.
+func stampedBoxes(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
+	number := c.Value(layout.Number{Before: d.Number.Before, Sign: true, Caption: c.W.Ladder.StampedNumber, Ref: d.At})
+	size := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: d.Box.Unit.Print(), Ref: d.At})
+	return block.FlowRow([]layout.Block{layout.Middle(2, number, sumWords(c, "× "+d.OneIs.Print(), d), sumWords(c, "=", d), size)}, width)
+}

@@ -1,0 +1,235 @@
+package dimension
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/shim"
+	"matchmark/templates/block"
+)
+
+// leastMaterial is the least width of the box for a leaf's material or mark.
+const leastMaterial layout.Mm = 22
+
+// shimBoxes sets a pack of shims: in putting back the table that leads from what was
+// worked out to a pack, whether the old pack stays, then the leaves one by one with
+// their sum.
+func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []layout.Block {
+	left := workOf(sides) == &d.LeftWork
+	out := []layout.Block{stockLine(c, d, width)}
+	if left && len(d.Shims.Rows) > 0 {
+		out[0] = layout.Above(1.5, out[0], packTable(c, d, width))
+	}
+	var cols []Side
+	for _, s := range sides {
+		if !s.signed { // the difference is that of the sums
+			cols = append(cols, s)
+		}
+	}
+	if len(cols) > 1 {
+		tick := c.Tick(layout.Body, c.W.Shims.OldPackStays, d.At)
+		if one := layout.Middle(layout.GapX, fitToItems(out[0]), tick); one.W <= width && out[0].H < 2*layout.Sub.Lead {
+			out[0] = one
+		} else {
+			out[0] = layout.Above(1, out[0], tick)
+		}
+	}
+	if d.Shims.Stock.Stock.Pick {
+		return append(out, pickBoxes(c, d, cols, width))
+	}
+	return append(out, leafTable(c, d, cols, width))
+}
+
+// stockLine says what shims there are.
+func stockLine(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
+	s := d.Shims.Stock.Stock
+	var list []string
+	for _, l := range s.Leaves {
+		text := l.Thickness.Print()
+		if l.Count > 0 {
+			text = strconv.Itoa(l.Count) + " × " + text
+		}
+		list = append(list, text)
+	}
+	all := strings.Join(list, ", ") + "\u00a0" + s.Unit.Print()
+	text := c.W.Shims.LeavesInHand.With(d.Shims.Part.Name, all, strconv.Itoa(s.Most))
+	if s.Pick {
+		text = c.W.Shims.OneOfSet.With(d.Shims.Part.Name, all)
+	}
+	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})
+}
+
+// packTable sets the table that rounds to what there is, in as many columns as go
+// beside each other.
+func packTable(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
+	rows := d.Shims.Rows
+	head := [3]string{c.W.Shims.WorkedOut, c.W.Shims.Pack, c.W.Shims.Leaves}
+	cells := make([][3]string, len(rows))
+	for i, r := range rows {
+		cells[i] = [3]string{r.From.Print() + "\u00a0– " + r.To.Print(), r.Pack.Thickness.Print(), packText(r.Pack)}
+	}
+	var w [3]layout.Mm
+	for i := range w {
+		w[i] = c.Width(layout.SubBold, head[i])
+		for _, r := range cells {
+			w[i] = max(w[i], c.Width(layout.SubBold, r[i]))
+		}
+	}
+	const gap, between = 3, 7
+	one := w[0] + w[1] + w[2] + 1.5 + 2*gap
+	columns := max(1, min(int((width+between)/(one+between)), len(rows)))
+	deep := (len(rows) + columns - 1) / columns
+	line := func(text [3]string, st [3]layout.Style) layout.Block {
+		var out []layout.Block
+		for i := range text {
+			out = append(out, c.Line(w[i]+0.5, []layout.Run{layout.T(st[i], text[i])}, layout.ParaOpts{Ref: d.At, Role: rolePack}))
+		}
+		return layout.Beside(gap, out...)
+	}
+	var blocks []layout.Block
+	for from := 0; from < len(rows); from += deep {
+		part := []layout.Block{line(head, [3]layout.Style{layout.Caption, layout.Caption, layout.Caption})}
+		for _, r := range cells[from:min(from+deep, len(rows))] {
+			part = append(part, line(r, [3]layout.Style{layout.Sub, layout.SubBold, layout.Sub}))
+		}
+		blocks = append(blocks, layout.Above(0.4, part...))
+	}
+	outside := c.Para(width, []layout.Run{layout.T(layout.Sub, c.W.Shims.OutsideTable)}, layout.ParaOpts{Ref: d.At})
+	return layout.Above(1, layout.Beside(between, blocks...), outside)
+}
+
+// rolePack is on the texts of the table of packs.
+const rolePack = "pack"
+
+// packText is a pack as a sum of its leaves.
+func packText(p shim.Pack) string {
+	var out []string
+	for _, l := range p.Leaves {
+		text := l.Thickness.Print()
+		if l.Count > 1 {
+			text = strconv.Itoa(l.Count) + "\u00a0×\u00a0" + text
+		}
+		out = append(out, text)
+	}
+	return strings.Join(out, "\u00a0+\u00a0")
+}
+
+// leafTable sets the leaves of a pack beside each other with their sum at the end,
+// one row a side, and below them boxes for what each leaf is made of or marked with.
+func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+	var rows []layout.Block
+	leaves := d.Shims.Stock.Stock.Most
+	for _, s := range sides {
+		first := s.caption
+		if s.Copied {
+			first = c.W.Shims.FromPage.With(c.Page("found " + d.Mark))
+		}
+		var row []layout.Block
+		for i := range leaves {
+			caption := c.W.Shims.Leaf.With(strconv.Itoa(i + 1))
+			if i == 0 {
+				caption = first + ", " + caption
+			}
+			row = append(row, Box(c, d, s, caption, false))
+		}
+		rows = append(rows, block.FlowRow(append(row, Box(c, d, s, withUnit(c, d, c.W.Shims.SumOfLeaves), false)), width))
+	}
+	one := Box(c, d, Side{}, "", false).W
+	var materials []layout.Block
+	for range leaves {
+		materials = append(materials, c.WideBox(layout.RoleWords, max(one, leastMaterial), 1, c.W.Shims.Material, d.At))
+	}
+	return layout.Above(layout.GapY, append(rows, block.FlowRow(materials, width))...)
+}
+
+// pickBoxes sets a box to tick for each of a graded set, for every side, and the box
+// of the one that is on.
+func pickBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+	var out []layout.Block
+	for _, s := range sides {
+		row := []layout.Block{Box(c, d, s, s.caption, true)}
+		for _, l := range d.Shims.Stock.Stock.Leaves {
+			if !s.Copied {
+				row = append(row, c.Tick(layout.Body, l.Thickness.Print(), d.At))
+			}
+		}
+		out = append(out, block.FlowRow(row, width))
+	}
+	return layout.Above(layout.GapY, out...)
+}
+
+// adjustNotes say how the adjuster of a dimension is used: what a turn moves, how
+// far to back off, or that it is left alone.
+func adjustNotes(c *block.Composer, d *job.Dim, back bool) []string {
+	w, p := c.W, d.Adjuster
+	if p == nil || p.LeaveAlone != "" {
+		return nil
+	}
+	name := p.Name
+	if p.Thread != nil {
+		name += " (" + p.Thread.String() + ")"
+	}
+	var out []string
+	if back && d.PerTurn != nil && (d.PerFlat == nil || d.Kind == "threads") {
+		sentence := w.Shims.OneTurn
+		if d.Kind == "threads" {
+			sentence = w.Shims.OneThread
+		}
+		out = append(out, sentence.With(name, d.PerTurn.Print()))
+	}
+	if m := p.Movement; back && m != nil && m.Thick != nil {
+		out = append(out, w.Shims.ShimsMove.With(m.Thick.Print(), name, m.Gives.Print()))
+	}
+	if back && d.PerFlat != nil {
+		out = append(out, w.Shims.OneFlat.With(name, d.PerFlat.Print()))
+	}
+	return out
+}
+
+// movement is what its maker says the adjuster of a dimension moves, nil if nothing.
+func movement(d *job.Dim) *job.Movement {
+	if d.Adjuster == nil {
+		return nil
+	}
+	return d.Adjuster.Movement
+}
+
+// adjustRow sets the boxes of whoever turns the adjuster: how far it has to go, in
+// flats or turns, and whether it was backed off; nothing where there is nothing to
+// turn.
+func adjustRow(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
+	if d.Adjuster == nil {
+		return layout.Block{}
+	}
+	var row []layout.Block
+	one, what := d.PerFlat, c.W.Shims.Flats
+	if one == nil {
+		one, what = d.PerTurn, c.W.Shims.Turns
+	}
+	toGo := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: c.W.Shims.ToGo, Ref: d.At})
+	if m := d.Adjuster.Movement; m != nil && m.Thick != nil && m.Gives.Unit == d.Box.Unit {
+		more := layout.Number{Before: max(d.Box.Before, m.Thick.Number.Figures()), After: max(m.Thick.Number.Decimals(), 0), Sign: true, Unit: m.Thick.Unit.Print(), Caption: c.W.Shims.MoreShims, Ref: d.At}
+		row = append(row, layout.Bottom(2, toGo, sumWords(c, "÷ "+m.Gives.Number.Print()+" × "+m.Thick.Number.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(more)))
+	}
+	if one != nil && one.Unit == d.Box.Unit {
+		n := layout.Number{Before: 2, After: 1, Unit: what, Ref: d.At}
+		row = append(row, layout.Bottom(2, toGo, sumWords(c, "÷ "+one.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(n)))
+	}
+	if bo := d.BackOff; bo != nil {
+		text := c.W.Shims.BackOff.With(bo.Text)
+		if bo.Low != nil {
+			moved := bo.Low.Print()
+			if bo.High != nil {
+				moved = bo.Low.Number.Print() + "\u00a0– " + bo.High.Print()
+			}
+			text += " (" + moved + ")"
+		}
+		row = append(row, c.Tick(layout.Body, text, d.At))
+	}
+	if len(row) == 0 {
+		return layout.Block{}
+	}
+	return block.FlowRow(row, width)
+}

@@ -1,0 +1,127 @@
+package dimension
+
+import (
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/templates/block"
+	"matchmark/templates/picture"
+	"strconv"
+)
+
+// A Side is one column of boxes of a dimension: as found on the traveler, and in
+// putting back the found value copied, the value left and their difference.
+type Side struct {
+	caption string
+	signed  bool
+	Copied  bool
+	work    *job.Working // what is worked out by hand for this side
+}
+
+// Found is a dimension on the traveler: measured before parting.
+func Found(c *block.Composer, d *job.Dim) []layout.Block {
+	if d.Sheet {
+		return []layout.Block{sheetLine(c, d, false)}
+	}
+	return dimensionBlocks(c, d, []Side{{caption: c.W.Common.AsFound, work: &d.FoundWork}}, false, lastChanceNote(c, d), "found ")
+}
+
+// dimensionBlocks is a dimension in one block, or in several where it is worked out
+// by hand in more lines than go well on a page.
+func dimensionBlocks(c *block.Composer, d *job.Dim, sides []Side, back bool, note, anchor string) []layout.Block {
+	var blocks []layout.Block
+	if byHand(d, sides) {
+		blocks = handBlocks(c, d, sides, back, note)
+	} else {
+		blocks = append(blocks, Block(c, d, sides, back, note))
+	}
+	blocks[0] = anchors(c, blocks[0], d, anchor)
+	return blocks
+}
+
+// lastChanceNote says which step takes the reading away for good.
+func lastChanceNote(c *block.Composer, d *job.Dim) string {
+	switch {
+	case d.LastChance == nil:
+		return ""
+	case d.LastChance == d.FoundAt:
+		return c.W.Dimension.GoneAfterThisStep
+	}
+	return c.W.Dimension.GoneAfter.With(d.LastChance.No)
+}
+
+// Left is a dimension on the reassembly sheet: the found value copied, the
+// value left, and their difference.
+func Left(c *block.Composer, d *job.Dim) []layout.Block {
+	if d.Sheet {
+		return []layout.Block{sheetLine(c, d, true)}
+	}
+	var sides []Side
+	if d.FoundAt != nil && d.Box.Form != reading.Grid {
+		sides = append(sides, Side{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true})
+	}
+	sides = append(sides, Side{caption: c.W.Common.AsLeft, work: &d.LeftWork})
+	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && roomFor(c, d, 3) {
+		sides = append(sides, Side{caption: c.W.Dimension.Difference, signed: true})
+	}
+	return dimensionBlocks(c, d, sides, true, "", "left ")
+}
+
+// roomFor reports whether so many boxes of a dimension go beside each other.
+func roomFor(c *block.Composer, d *job.Dim, n int) bool {
+	if d.Left != nil && d.Left.NeedsFound() {
+		return true
+	}
+	label := labelWidth(c, PositionNames(d.Positions))
+	one := layout.ValueWidth(d.Box.Before + d.Box.After + 1)
+	if d.Box.Signed {
+		one += 10
+	}
+	inner := c.Span - picture.Width - 3 - 2*block.CellPad
+	return label+2+layout.Mm(n)*one+layout.Mm(n-1)*layout.GapX+10 <= inner
+}
+
+// Recall is a dimension that was only recorded: nothing to set, but the value
+// found is worth a look when the parts are together again.
+func Recall(c *block.Composer, d *job.Dim) layout.Block {
+	if d.Sheet || d.Box.Form == reading.Grid || d.Box.Form == reading.Line {
+		text := c.W.Dimension.CompareWith.With(d.Mark+"  "+d.What, c.Page("found "+d.Mark))
+		return c.Para(c.Span-block.NumberWidth, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: d.At}).At(block.NumberWidth, 0).Anchored("left " + d.Mark)
+	}
+	s := []Side{{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true}}
+	return Block(c, d, s, true, "").Anchored("left " + d.Mark)
+}
+
+// sheetLine stands at the step in the place of the boxes: how many there are and on
+// which page.
+func sheetLine(c *block.Composer, d *job.Dim, back bool) layout.Block {
+	sentence, anchor := c.W.Readings.BoxesOn, "found "
+	if back {
+		sentence, anchor = c.W.Readings.BoxesOnBack, "left "
+	}
+	width := c.Span - block.NumberWidth
+	tick := c.Tick(layout.Body, "", d.At)
+	runs := []layout.Run{{Text: d.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, " "+d.What+"  "),
+		layout.T(layout.Body, sentence.With(strconv.Itoa(d.Positions.Boxes()), c.Page(anchor+d.Mark)))}
+	if !back {
+		if note := lastChanceNote(c, d); note != "" {
+			runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: note, Style: layout.SubBold, Deco: layout.Inverse})
+		}
+	}
+	text := c.Para(width-tick.W-10, runs, layout.ParaOpts{Ref: d.At})
+	return layout.Middle(4, tick, text).Pad(1.5, 3, 1.5, 3).Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0)
+}
+
+// everyAnchor names the page of a block by the marks of all dimensions that it
+// holds, as found and as left.
+func everyAnchor(c *block.Composer, b layout.Block, d *job.Dim) layout.Block {
+	return anchors(c, anchors(c, b, d, "found "), d, "left ")
+}
+
+func anchors(c *block.Composer, b layout.Block, d *job.Dim, what string) layout.Block {
+	b = b.Anchored(what + d.Mark)
+	for _, x := range d.Merged {
+		b = b.Anchored(what + x.Mark)
+	}
+	return b
+}

@@ -1,0 +1,148 @@
+package dimension
+
+import (
+	"slices"
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// StateLine is the state in which a dimension is read and what it is read with, as
+// pieces of one line.
+func StateLine(c *block.Composer, d *job.Dim) []string {
+	w, s := c.W, d.State
+	var out []string
+	add := func(sentence words.Sentence, value string) {
+		if value != "" {
+			out = append(out, sentence.With(value))
+		}
+	}
+	add(w.Dimension.With, s.With)
+	add(w.Dimension.Pushed, s.Pushed)
+	add(w.Dimension.Load, s.Load)
+	add(w.Dimension.Plane, s.Plane)
+	switch {
+	case s.Hot:
+		out = append(out, w.Dimension.TakenHot)
+	case s.Cold:
+		out = append(out, w.Dimension.TakenCold)
+	}
+	switch s.OnThe {
+	case "diameter":
+		out = append(out, w.Dimension.OnDiameter)
+	case "radius":
+		out = append(out, w.Dimension.OnRadius)
+	}
+	if d.By != nil {
+		out = append(out, w.Dimension.By.With(readWith(c, d.By)))
+	}
+	if d.CountedFrom != "" {
+		out = append(out, c.W.Common.CountedFrom.With(d.CountedFrom))
+	}
+	if d.ViewedFrom != "" && (d.Positions.Kind == job.Clock || d.ViewedFrom != d.Place.ViewedFrom) {
+		out = append(out, c.W.Common.SeenFrom.With(d.ViewedFrom))
+	}
+	return out
+}
+
+// readWith names an instrument beside a reading: its range and step stand on the
+// gather list.
+func readWith(c *block.Composer, in *job.Instrument) string {
+	if in.Number == "" {
+		return in.Name
+	}
+	return in.Name + ", " + c.W.Dimension.Number.With(in.Number)
+}
+
+// groupBoxes are the boxes for what is worked out from all readings: what a limit
+// asks for, and the sum where a ladder copies it.
+func groupBoxes(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
+	var row []layout.Block
+	for _, g := range d.Groups() {
+		for _, s := range sides {
+			if s.signed {
+				continue // no difference of means: it is that of two boxes beside
+			}
+			row = append(row, GroupBox(c, d, g, c.W.Common.Group[g]+", "+s.caption, s.Copied))
+		}
+	}
+	for _, s := range sides {
+		if s.Copied || s.signed || s.work == nil || slices.Contains(d.Groups(), reading.Sum) {
+			continue
+		}
+		if s.work == &d.FoundWork && d.SumFound || s.work == &d.LeftWork && d.SumLeft {
+			row = append(row, GroupBox(c, d, reading.Sum, c.W.Common.Group[reading.Sum]+", "+s.caption, false))
+		}
+	}
+	return row
+}
+
+// extraBoxes are the boxes that stand with the readings of a dimension: with groups
+// what is worked out from all of them, the temperature of the part, the correction
+// of a warm one, spare ones.
+func extraBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm, groups bool) layout.Block {
+	var row []layout.Block
+	if groups {
+		row = groupBoxes(c, d, sides)
+	}
+	if d.Warm == nil && (d.State.Hot || d.State.Cold) {
+		row = append(row, temperature(c, d, c.W.Dimension.PartAt))
+	}
+	for i := range d.Spare {
+		row = append(row, Box(c, d, Side{}, c.W.Dimension.Spare.With(strconv.Itoa(i+1)), true))
+	}
+	var lines layout.Block
+	if len(row) > 0 {
+		lines = block.FlowRow(row, width)
+	}
+	return layout.Above(layout.GapY, lines, warmLine(c, d, width)).Tagged(d.At)
+}
+
+// GroupBox is the box of what is worked out from all readings: mean, spread or sum.
+func GroupBox(c *block.Composer, d *job.Dim, g reading.Group, caption string, copied bool) layout.Block {
+	b := d.GroupBox(g)
+	return c.Value(layout.Number{Before: b.Before, After: b.After, Sign: b.Signed, Unit: b.Unit.Print(), Caption: caption, Copied: copied, Ref: d.At})
+}
+
+// temperature is the box for the temperature of the part, in the degrees that go
+// with the unit of the reading.
+func temperature(c *block.Composer, d *job.Dim, caption string) layout.Block {
+	unit := units.Celsius
+	if u := d.Box.Unit; u == units.Inch || u == units.Mil || u == units.Foot || u == units.Fahrenheit {
+		unit = units.Fahrenheit
+	}
+	return c.Value(layout.Number{Before: 3, Unit: unit.Print(), Caption: caption, Sign: !d.State.Hot, Ref: d.At})
+}
+
+// warmLine is the correction of a part that is not at 20 °C, as a line to be worked
+// through: its temperature, the degrees over, what that makes, and for a single
+// reading the size at 20 °C.
+func warmLine(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
+	if d.Warm == nil {
+		return layout.Block{}
+	}
+	w := c.W
+	at := d.Warm.At.Print()
+	text := func(s string) layout.Block { return c.Words(layout.Sub, s) }
+	degrees := layout.Number{Before: 3, Sign: true, Unit: d.Warm.At.Unit.Print(), Ref: d.At}
+	number := func(n layout.Number) layout.Block { return c.Value(n) }
+	part := degrees
+	part.Caption = w.Dimension.WarmStep
+	// The correction is told with one digit more than the reading has.
+	growth := layout.Number{Before: 1, After: d.Box.After + 1, Sign: true, Unit: d.Warm.PerDegree.Unit.Print(), Ref: d.At}
+	row := []layout.Block{
+		text(w.Dimension.Warm.With(at, d.Warm.Material)), number(part), text(w.Dimension.WarmLess.With(at)), number(degrees),
+		text(w.Dimension.WarmFor.With(d.Warm.PerDegree.Print())), number(growth),
+	}
+	if d.Positions.Boxes() == 1 && d.Box.Form == reading.Digits {
+		row = append(row, text(w.Dimension.WarmAt.With(at)), Box(c, d, Side{}, "", true))
+	} else {
+		row = append(row, text(w.Dimension.WarmAll.With(at)))
+	}
+	return block.FlowMiddle(row, width)
+}

@@ -1,0 +1,222 @@
+package heatsheet
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/heat"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/figure"
+	"matchmark/templates/picture"
+	"matchmark/templates/words"
+)
+
+// pullPieces set the part of the sheet for drawing a hub off.
+func (s sheet) pullPieces() []layout.Piece {
+	p := s.h.Pull
+	out := []layout.Piece{s.titled(s.W.HeatPull.Title.With(s.W.Heat.ByWay.With(string(p.By))))}
+	add := func(b layout.Block) {
+		if !b.Empty() {
+			out = append(out, layout.Piece{Block: b, Gap: 2})
+		}
+	}
+	add(s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, s.highestLines()), s.parasIn(s.Span-6, layout.Limit, s.paceLines())))
+	if plan := p.Plan; plan != nil {
+		add(s.courseAndChart(plan))
+		add(s.paras(layout.Body, s.furtherLines(plan)))
+		for _, w := range plan.Warnings {
+			add(s.Para(s.Span, []layout.Run{{Text: s.W.HeatPull.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+capitalized(w.Says)+".")}, layout.ParaOpts{Ref: s.h.At}))
+		}
+	}
+	out = append(out, s.titled(s.W.Heat.OrderTitle))
+	out = append(out, s.hazards(s.h.PulledAt)...)
+	out = append(out, s.numberedTicks(s.pullOrder())...)
+	out = append(out, layout.Piece{Block: s.protectiveWear(), Gap: 1.5})
+	out = append(out, s.titled(s.W.HeatPull.StuckTitle), layout.Piece{Block: s.paras(layout.Strong, s.ifStuckLines()), Gap: 0})
+	out = append(out, layout.Piece{Block: s.pullBoxes(), Gap: 3})
+	out = append(out, s.titled(s.W.HeatPull.LogTitle))
+	out = append(out, s.logTable()...)
+	if plan := p.Plan; plan != nil {
+		out = append(out, s.workings(plan.Assumptions, plan.Working)...)
+	}
+	return out
+}
+
+// capitalized begins a sentence.
+func capitalized(t string) string { return strings.ToUpper(t[:1]) + t[1:] }
+
+// highestLines are the highest temperatures of the hub and of what sits beside it.
+func (s sheet) highestLines() []string {
+	h, u, w := s.h, s.u, s.W
+	hub := w.HeatPull.NeverSkin.With(h.What, u.AtMost(h.Limit.At), u.Crayon(h.Limit), u.AtMost(h.Limit.At))
+	if h.Limit.NoFlame {
+		hub += " " + w.Heat.NoFlame
+	}
+	out := []string{hub}
+	for _, n := range h.Neighbours {
+		line := w.HeatPull.NeverPart.With(n.Name, u.Length(n.Distance), u.AtMost(n.Limit.At))
+		if n.Limit.NoFlame {
+			line += " " + w.Heat.NoFlame
+		}
+		out = append(out, line)
+	}
+	return out
+}
+
+// paceLines tell the band of heat as what a mechanic sees: how fast the skin must
+// get hot, and how fast it must not.
+func (s sheet) paceLines() []string {
+	plan := s.h.Pull.Plan
+	if plan == nil {
+		return nil
+	}
+	if len(plan.Band.Pace) != 2 {
+		return []string{s.W.HeatPull.NoPace}
+	}
+	return []string{
+		pace(s.Composer, plan, s.u) + " " + s.W.HeatPull.Slow,
+		s.W.HeatPull.TooFast.With(s.u.AtMost(s.h.Limit.At), figure.Clock(heat.Second(math.Ceil(float64(plan.Band.MostFree))))),
+	}
+}
+
+// courseAndChart sets the chart of the opening beside the sentences.
+func (s sheet) courseAndChart(p *heat.Plan) layout.Block {
+	const chartW, gap = 98, 4
+	chart := picture.Opening(s.Setter, s.W, s.h, p, chartW)
+	text := s.parasIn(s.Span-chartW-gap, layout.Body, s.courseLines(p))
+	return layout.Beside(gap, chart, text)
+}
+
+// courseLines say what happens in time.
+func (s sheet) courseLines(p *heat.Plan) []string {
+	w, u := s.W, s.u
+	free := w.HeatPull.FreeLine.With(figure.Clock(p.Free), figure.Kilowatts(p.Net, math.Round), u.Rise(p.Need.Rise), u.Interference(p.Need.Opening), u.Temp(p.Skin), u.Temp(p.Bore), u.Temp(p.Seat))
+	stays := w.HeatPull.StaysLine.With(figure.TimeDown(p.Stays))
+	if p.Endless {
+		stays = w.HeatPull.StaysEndless.With(figure.TimeDown(p.Stays))
+	}
+	if p.HeatOn >= 5 && !p.Endless {
+		stays += " " + w.HeatPull.KeepOnLine.With(figure.TimeDown(p.Loose))
+	}
+	return []string{
+		free, stays,
+		w.HeatPull.BandLine.With(figure.Kilowatts(p.Band.Least, math.Ceil), figure.Kilowatts(p.Band.Most, math.Floor), figure.Clock(p.Band.LeastFree), figure.Clock(p.Band.MostFree)),
+	}
+}
+
+// furtherLines say what the engineer asks: where the opening ends, the wall, the
+// neighbours, the colours.
+func (s sheet) furtherLines(p *heat.Plan) []string {
+	w, u := s.W, s.u
+	var out []string
+	if p.Levels > 0 {
+		out = append(out, w.HeatPull.LevelsLine.With(u.Interference(p.Levels)))
+	}
+	wall := w.HeatPull.WallLine.With(u.Rise(p.Wall.Difference), u.Stress(float64(p.Wall.AtBore)), u.Stress(float64(p.Wall.AtSkin)))
+	if p.Wall.Use > 0 {
+		wall += " " + w.HeatPull.WallUse.With(figure.PercentUp(float64(p.Wall.Use)))
+	} else {
+		wall += " " + w.HeatPull.WallNoUse
+	}
+	out = append(out, wall+" "+w.HeatPull.IntoLine.With(strconv.FormatFloat(float64(p.Into)/1e6, 'f', 1, 64)))
+	for _, n := range p.Neighbours {
+		out = append(out, w.HeatPull.NearLine.With(n.Name, u.Temp(n.Greatest), figure.TimeUp(n.At))+" "+w.HeatPull.NearStuck.With(u.Temp(n.IfStuck), figure.TimeUp(n.IfStuckAt)))
+	}
+	for _, col := range heat.TemperColours() {
+		if col.From >= s.h.Limit.At {
+			return append(out, w.HeatPull.Colours.With(col.Name, u.Temp(col.From)))
+		}
+	}
+	return out
+}
+
+// pullOrder are the acts of a pull, in their order.
+func (s sheet) pullOrder() []string {
+	p, w := s.h.Pull, s.W
+	acts := w.HeatPull.OrderInduction
+	if p.By == heat.Torch {
+		acts = w.HeatPull.OrderTorch
+	}
+	var out []string
+	for _, a := range acts {
+		switch a {
+		case words.ActPuller:
+			out = append(out, w.HeatPull.OrderPuller.With(p.Puller))
+		case words.ActShield:
+			if p.Shield != "" && len(s.h.Neighbours) > 0 {
+				out = append(out, w.HeatPull.OrderShield.With(s.h.Neighbours[0].Name, p.Shield))
+			}
+		case words.ActNeighbour:
+			out = append(out, s.coolingActs()...)
+		default:
+			out = append(out, a.With(s.h.FireWatch.Print()))
+		}
+	}
+	return out
+}
+
+// coolingActs are the acts that keep neighbours cool.
+func (s sheet) coolingActs() []string {
+	var out []string
+	for _, n := range s.h.Neighbours {
+		var says []string
+		for _, t := range []string{n.KeptCool, n.MeasuredWith} {
+			if t != "" {
+				says = append(says, t)
+			}
+		}
+		if len(says) > 0 {
+			out = append(out, n.Name+": "+strings.Join(says, "; ")+".")
+		}
+	}
+	return out
+}
+
+// coolEnough is the temperature below which a hub that did not move is touched
+// again: common practice, no source.
+const coolEnough heat.Celsius = 40
+
+// ifStuckLines say what is done when the hub does not move.
+func (s sheet) ifStuckLines() []string {
+	p, w, u := s.h.Pull, s.W, s.u
+	stop := w.HeatPull.StuckStop.With(u.AtMost(s.h.Limit.At), figure.TimeUp(p.Longest), u.AtMost(coolEnough))
+	if p.IfStuck != "" {
+		stop += " " + p.IfStuck
+	}
+	var ways []string
+	if s.h.Seat.Bore > 0 {
+		ways = append(ways, w.HeatPull.StuckBore)
+	}
+	if g := s.h.Fit.Grip; g != nil {
+		ways = append(ways, w.HeatPull.StuckPuller.With(u.ForceUp(float64(g.Pull.Axial))))
+	}
+	return []string{stop, w.HeatPull.StuckWays.With(strings.Join(ways, "; "))}
+}
+
+// protectiveWear is the line of what is worn, with its signs.
+func (s sheet) protectiveWear() layout.Block {
+	text := s.W.HeatPull.DressOther
+	if s.h.Pull.By == heat.Torch {
+		text = s.W.HeatPull.DressTorch
+	}
+	signs := layout.Middle(1.5, s.Signs(&job.Caution{At: s.h.At, Signs: []string{"M013", "M009"}}, block.FullNote)...)
+	runs := []layout.Run{layout.T(layout.Strong, s.W.HeatPull.DressTitle+" "), layout.T(layout.Body, text)}
+	return layout.Middle(3, signs, s.Para(s.Span-signs.W-3, runs, layout.ParaOpts{Ref: s.h.At}))
+}
+
+// pullBoxes are the boxes of a pull: permit, fire watch, temperatures, times.
+func (s sheet) pullBoxes() layout.Block {
+	w := s.W
+	boxes := []layout.Block{s.degreeBox(w.HeatPull.HubStart), s.degreeBox(w.HeatPull.ShaftStart), s.degreeBox(w.HeatPull.AirStart)}
+	if s.h.Pull.By == heat.Torch {
+		boxes = append(boxes,
+			s.WideBox(layout.RoleWords, 32, 1, w.HeatPull.PermitNo, s.h.At), s.WideBox(layout.RoleName, 55, 1, w.HeatPull.WatchName, s.h.At),
+			s.timeBox(w.HeatPull.WatchStart), s.timeBox(w.HeatPull.WatchEnd), s.WideBox(layout.RoleWords, 32, 1, w.HeatPull.Torches, s.h.At))
+	}
+	boxes = append(boxes, s.timeBox(w.HeatPull.HeatOnAt), s.timeBox(w.HeatPull.FreeAt), s.timeBox(w.HeatPull.HeatOffAt), s.degreeBox(w.HeatPull.SkinAtFree),
+		s.Tick(layout.Body, w.HeatPull.CameOff, s.h.At), s.Tick(layout.Body, w.HeatPull.DidNotMove, s.h.At), s.Box(layout.RoleInitials, w.Common.Initials, s.h.At))
+	return block.FlowRow(boxes, s.Span)
+}

@@ -1,0 +1,179 @@
+package heatsheet
+
+import (
+	"fmt"
+	"math"
+
+	"matchmark/layout"
+	"matchmark/packs/heat"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/figure"
+	"matchmark/templates/words"
+)
+
+// putOnPieces set the part of the sheet for putting a part on.
+func (s sheet) putOnPieces() []layout.Piece {
+	p, w, u := s.h.PutOn, s.W, s.u
+	out := []layout.Piece{s.titled(w.HeatOn.Title.With(w.Heat.ByWay.With(string(p.By))))}
+	// Weeks lie between the two, and another crew does the second.
+	out[0].NewPage = s.h.Pull != nil
+	out[0].Block = out[0].Block.Anchored("heat on " + s.h.Mark)
+	add := func(gap layout.Mm, b layout.Block) {
+		if !b.Empty() {
+			out = append(out, layout.Piece{Block: b, Gap: gap})
+		}
+	}
+	first := w.HeatOn.ChillCold
+	if p.Chill == nil || p.Chill.HubHeated {
+		first = w.HeatOn.HeatTo.With(u.Temp(p.SetTo), u.AtMost(s.h.Limit.At))
+	}
+	if s.h.Limit.NoFlame {
+		first += " " + w.Heat.NoFlame
+	}
+	add(2, s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, []string{first})))
+	if s.h.Pull != nil {
+		add(2, s.paras(layout.Body, s.onLines()))
+	}
+	add(2, s.interferenceTable())
+	out = append(out, s.titled(w.Heat.OrderTitle))
+	out = append(out, s.hazards(s.h.PutOnAt)...)
+	out = append(out, s.numberedTicks(s.onOrder())...)
+	add(3, s.onBoxes())
+	if p.Plan != nil {
+		out = append(out, s.workings(p.Plan.Assumptions, []heat.Working{p.Plan.Need.Working})...)
+	} else if p.Chill != nil {
+		out = append(out, s.workings(nil, []heat.Working{p.Chill.Working})...)
+	}
+	return out
+}
+
+// onLines say what the heat opens, how long it takes and how long it lasts.
+func (s sheet) onLines() []string {
+	p, w, u := s.h.PutOn, s.W, s.u
+	if p == nil {
+		return nil // a heat that neither draws off nor puts on
+	}
+	var out []string
+	if p.Given && p.Plan != nil {
+		out = append(out, w.HeatOn.MakersFigure.With(u.TempUp(p.Plan.Need.Hub)))
+	}
+	if c := p.Chill; c != nil {
+		line := w.HeatOn.ChillLine.With(string(p.Coolant), u.Temp(c.Shaft), u.Interference(c.Contraction), c.Source)
+		if c.HubHeated {
+			line += " " + w.HeatOn.ChillHot.With(u.Temp(p.SetTo))
+		}
+		out = append(out, line)
+	}
+	if p.Plan != nil {
+		out = append(out, w.HeatOn.RoomLine.With(u.Temp(p.SetTo), u.Interference(p.Plan.Room), u.Temp(s.h.Air)))
+	}
+	switch {
+	case p.Soak != nil && p.Oven > 0:
+		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), string(p.By)+" "+u.Temp(p.Oven)))
+	case p.Soak != nil:
+		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), string(p.By)))
+	case p.Chill == nil || p.Chill.HubHeated:
+		out = append(out, w.HeatOn.NoSoak)
+	}
+	if p.Plan != nil {
+		out = append(out, w.HeatOn.CarryLine.With(figure.TimeDown(p.Plan.Carry))+" "+w.HeatOn.GripsLine.With(figure.TimeDown(p.Plan.GripsSoonest), figure.TimeDown(p.Plan.Grips)))
+	}
+	if a := p.Room; a != nil {
+		line := w.HeatOn.AirLine.With(fmt.Sprintf("%.1f", math.Floor(float64(a.Oxygen)*10)/10), fmt.Sprintf("%.2f", float64(a.Carbonic)))
+		most := w.HeatOn.MostIce.With(figure.Thousands(math.Floor(float64(a.MostIce))))
+		if p.Coolant == heat.LiquidNitrogen {
+			most = w.HeatOn.MostNitrogen.With(figure.Thousands(math.Floor(float64(a.MostNitrogen))))
+		}
+		out = append(out, line+" "+most)
+		for _, x := range a.Warnings {
+			out = append(out, capitalized(x.Says)+".")
+		}
+	}
+	return out
+}
+
+// interferenceTable is the table of interferences as measured, with the boxes that work the
+// interference out.
+func (s sheet) interferenceTable() layout.Block {
+	p, w, u, f := s.h.PutOn, s.W, s.u, s.h.Fit
+	if len(p.Ladder) == 0 {
+		return layout.Block{}
+	}
+	cols := make([]layout.Column, 0, len(p.Ladder)+1)
+	one := (s.Span - 30) / layout.Mm(len(p.Ladder))
+	t := layout.Table{PadX: 1.2, PadY: 1, Grid: true}
+	cell := func(width layout.Mm, st layout.Style, text string) layout.Block {
+		return s.Para(width-2*t.PadX, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: s.h.At})
+	}
+	upTo, setTo := []layout.Block{cell(30, layout.SubBold, w.HeatOn.Interference+" "+w.HeatOn.LadderUpTo)}, []layout.Block{cell(30, layout.SubBold, w.HeatOn.LadderSetTo)}
+	cols = append(cols, layout.Column{Width: 30})
+	for _, r := range p.Ladder {
+		cols = append(cols, layout.Column{Width: one})
+		upTo = append(upTo, cell(one, layout.Body, u.Interference(r.UpTo)))
+		text := u.Temp(r.SetTo)
+		if r.TooHot {
+			text = w.HeatOn.LadderTooHot
+		}
+		setTo = append(setTo, cell(one, layout.Strong, text))
+	}
+	t.Columns = cols
+	table := t.Block([]layout.Row{{Cells: upTo}, {Cells: setTo}})
+	return layout.Above(2, s.Heading(w.HeatOn.LadderTitle), s.interferenceBoxes(f.Seat, f.Bore), table)
+}
+
+// interferenceBoxes work the interference out: seat less bore, both copied from where
+// they were read; of several readings those that make it largest.
+func (s sheet) interferenceBoxes(seat, bore *job.Dim) layout.Block {
+	size := func(d *job.Dim, of words.Sentence) layout.Block {
+		name := d.Mark
+		if d.Positions.Boxes() > 1 {
+			name = of.With(d.Mark)
+		}
+		n := layout.Number{Before: d.Box.Before, After: d.Box.After, Caption: name + ": " + s.W.Common.CopyFound.With(s.Page("found "+d.Mark)), Copied: true, Ref: s.h.At}
+		return s.Value(n)
+	}
+	unit := bore.Box.Unit.Print()
+	result := s.Value(layout.Number{Before: 1, After: max(seat.Box.After, bore.Box.After), Unit: unit, Caption: s.W.HeatOn.Interference, Ref: s.h.At})
+	sign := func(t string) layout.Block { return s.Words(layout.Limit, t).Pad(0, 0, 2, 0) }
+	return layout.Bottom(3, size(seat, s.W.HeatOn.Largest), sign("−"), size(bore, s.W.HeatOn.Smallest), sign("="), result)
+}
+
+// onOrder are the acts of putting a part on, in their order.
+func (s sheet) onOrder() []string {
+	p, w := s.h.PutOn, s.W
+	heatIt := w.HeatOn.OrderOven
+	switch p.By {
+	case heat.Induction:
+		heatIt = w.HeatOn.OrderInduction
+	case heat.Torch:
+		heatIt = w.HeatOn.OrderTorch
+	}
+	if p.Chill != nil && !p.Chill.HubHeated {
+		heatIt = nil
+	}
+	var out []string
+	for _, a := range w.HeatOn.Order {
+		if a != words.ActHeat {
+			out = append(out, a)
+			continue
+		}
+		if s.h.Limit.NoFlame {
+			out = append(out, w.HeatOn.OrderBearing...)
+		}
+		if p.Chill != nil {
+			out = append(out, w.HeatOn.OrderChill...)
+		}
+		out = append(append(out, s.coolingActs()...), heatIt...)
+	}
+	return out
+}
+
+// onBoxes are the boxes of a hot fit.
+func (s sheet) onBoxes() layout.Block {
+	w := s.W
+	return block.FlowRow([]layout.Block{
+		s.degreeBox(w.HeatOn.SetTo), s.timeBox(w.HeatOn.InAt), s.timeBox(w.HeatOn.OutAt), s.degreeBox(w.HeatOn.PartTemp), s.degreeBox(w.HeatOn.ShaftTemp), s.timeBox(w.HeatOn.HomeAt),
+		s.Tick(layout.Body, w.HeatOn.HomeWhenCold, s.h.At), s.Box(layout.RoleInitials, w.Common.Initials, s.h.At),
+	}, s.Span)
+}

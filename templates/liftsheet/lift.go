@@ -1,0 +1,280 @@
+package liftsheet
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/lift"
+	"matchmark/templates/block"
+	"matchmark/templates/picture"
+)
+
+// Sheet sets the lift sheets: for each lift what it rests on, the verdict, the
+// drawing to scale, legs and gear, the places to stop, and the boxes of the day.
+func Sheet(c *block.Composer) []layout.Piece {
+	var out []layout.Piece
+	for i, l := range c.Job.Lifts {
+		pieces := pieces(c, l)
+		pieces[0].NewPage = i > 0
+		out = append(out, pieces...)
+	}
+	return out
+}
+
+// pieces set one lift.
+func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
+	head := heading(c, l)
+	out := []layout.Piece{{Block: head.Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}
+	add := func(gap layout.Mm, blocks ...layout.Block) {
+		for _, b := range blocks {
+			if !b.Empty() {
+				out = append(out, layout.Piece{Block: b, Gap: gap, Under: []*layout.Block{&head}})
+			}
+		}
+	}
+	if len(l.Because) > 0 {
+		add(2, refusal(c, l))
+	}
+	add(2, facts(c, l)...)
+	if len(l.Because) > 0 {
+		add(4, planningLine(c))
+		return out
+	}
+	add(2, verdict(c, l))
+	add(2, cautionLines(c, l)...)
+	add(3, picture.Lift(c.Setter, c.W, l, c.Span))
+	table := func(ps []layout.Piece, whole bool) {
+		if len(ps) == 0 {
+			return
+		}
+		ps[0].Gap = 3
+		for i := range ps[:len(ps)-1] {
+			ps[i].KeepNext = whole || i < 2
+		}
+		out = append(out, ps...)
+	}
+	table(legTable(c, l, &head), true)
+	add(1.5, legNotes(c, l)...)
+	table(gearTable(c, l, &head), false)
+	table(stopTable(c, l, &head), false)
+	for _, st := range l.Steps {
+		add(4, dayBoxes(c, l, st))
+	}
+	add(4, planningLine(c))
+	out[len(out)-1].KeepNext = true
+	add(0.8, working(c, l)...)
+	return out
+}
+
+// heading is the heading of a lift, drawn again on each page it runs on to.
+func heading(c *block.Composer, l *job.Lift) layout.Block {
+	var at []string
+	for _, st := range l.Steps {
+		at = append(at, c.StepRef(st))
+	}
+	runs := []layout.Run{layout.T(layout.Section, "▶ "+l.Mark+"  "+l.What)}
+	if len(at) > 0 {
+		runs = append(runs, layout.T(layout.Sub, "   "+c.W.Lift.MadeAt.With(strings.Join(at, ", "))))
+	}
+	return layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: l.At}), c.Rule(layout.Heavy)).Pad(1, 0, 1, 0)
+}
+
+// refusal says why a lift cannot be computed.
+func refusal(c *block.Composer, l *job.Lift) layout.Block {
+	width := c.Span - 8
+	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, c.W.Lift.NotComputed.With(l.Mark))}, layout.ParaOpts{Ref: l.At})}
+	for _, why := range l.Because {
+		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Strong, "· "+why)}, layout.ParaOpts{Ref: l.At}))
+	}
+	lines = append(lines, c.Para(width, []layout.Run{{Text: c.W.Lift.DoNotLift, Style: layout.Strong, Deco: layout.Inverse}}, layout.ParaOpts{Ref: l.At}))
+	return layout.Above(1, lines...).Pad(3, 4, 3, 4).Border(layout.Rect{Weight: layout.Heavy})
+}
+
+// planningLine is the sentence that leaves the lift to those who answer for it.
+func planningLine(c *block.Composer) layout.Block {
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Strong, c.W.Lift.Planning)}, layout.ParaOpts{})
+}
+
+// facts are the lines of what is known: mass, centre of gravity, rig, crane,
+// lay-down, crew.
+func facts(c *block.Composer, l *job.Lift) []layout.Block {
+	w := c.W
+	var out []layout.Block
+	line := func(name, text string) {
+		if text != "" {
+			out = append(out, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, name+": "), layout.T(layout.Body, text)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
+		}
+	}
+	line(w.Lift.Mass, massText(c, l))
+	line(w.Lift.Centre, centreText(c, l))
+	line(w.Lift.HangsOn, rigText(c, l))
+	line(w.Lift.LayDownAt, layDownText(c, l))
+	line(w.Lift.Props, strings.Join(l.Supports, ", "))
+	line(w.Lift.Crew, strings.Join(l.Crew, ", "))
+	if l.Note != "" {
+		out = append(out, c.Para(c.Span, []layout.Run{layout.T(layout.Body, l.Note)}, layout.ParaOpts{Ref: l.At}))
+	}
+	return []layout.Block{layout.Above(0.6, out...)}
+}
+
+// massText is the mass with its tolerance and where it is known from.
+func massText(c *block.Composer, l *job.Lift) string {
+	load := l.Load()
+	if load.Mass <= 0 {
+		return ""
+	}
+	source := c.W.Lift.MassFrom[massWord(load.Source)]
+	if l.MassSource != "" {
+		source += ": " + l.MassSource
+	}
+	if load.MassTolerance == 0 {
+		return c.W.Lift.MassTold.With(l.Weight(load.Mass), source)
+	}
+	return c.W.Lift.MassTolerance.With(l.Weight(load.Mass), l.Weight(load.MassTolerance), source)
+}
+
+// massWord names where a mass is known from, for the catalogue.
+func massWord(s lift.MassSource) string {
+	return map[lift.MassSource]string{lift.Weighed: "weighed", lift.Drawing: "drawing", lift.Computed: "computed", lift.Estimated: "estimated"}[s]
+}
+
+// centreText is the centre of gravity with its band, and the origin.
+func centreText(c *block.Composer, l *job.Lift) string {
+	load := l.Load()
+	if load.CoG == nil {
+		return ""
+	}
+	one := func(axis string, at, within lift.Mm) string {
+		if within == 0 {
+			return axis + " " + l.Length(at)
+		}
+		return c.W.Lift.CentreBand.With(axis, l.Length(at), l.Length(within))
+	}
+	g, t := load.CoG, load.CoGTolerance
+	return strings.Join([]string{one("x", g.X, t.X), one("y", g.Y, t.Y), one("z", g.Z, t.Z)}, ", ") + ". " + c.W.Lift.MeasuredFrom.With(l.Origin)
+}
+
+// rigText is what the load hangs on.
+func rigText(c *block.Composer, l *job.Lift) string {
+	w := c.W
+	if l.ByHand {
+		return w.Lift.ByHand.With(strconv.Itoa(len(l.HandPlan.Grips)), l.Weight(l.HandPlan.MayCarry))
+	}
+	word := map[lift.Rig]string{lift.Bridle: "bridle", lift.Spreader: "spreader", lift.Beam: "beam", lift.TwoHooks: "two hooks"}[l.Plan.Rig]
+	basis := map[lift.Basis]string{lift.EN: "EN", lift.US: "US"}[l.Plan.Basis]
+	text := w.Lift.Rig[word].With(strconv.Itoa(len(l.Plan.Legs)))
+	if basis != "" {
+		text = w.Lift.RatedBy.With(text, basis)
+	}
+	for _, k := range []lift.Crane{l.Plan.Crane, l.Plan.SecondCrane} {
+		if k.Name != "" {
+			text += ". " + w.Lift.CraneLine.With(k.Name, l.Weight(k.Rated))
+		}
+	}
+	return text
+}
+
+// layDownText is where the load is laid down, and what it does to the floor there.
+func layDownText(c *block.Composer, l *job.Lift) string {
+	s := l.LayDown
+	if s == nil {
+		return ""
+	}
+	text := s.Mark + " " + s.What
+	if s.Support != "" {
+		text += ", " + c.W.Common.On.With(s.Support)
+	}
+	if l.Floor != nil {
+		text = c.W.Lift.FloorLine.With(text, l.PressureText(), s.Floor, l.Floor.Used.Percent())
+	}
+	return text
+}
+
+// cautionLines are what has to be minded, and the line of a critical lift.
+func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
+	var list []lift.Caution
+	if l.ByHand {
+		list = l.HandResult.Cautions
+	} else {
+		list = l.Result.Cautions
+	}
+	var out []layout.Block
+	for _, n := range list {
+		style, mark := layout.Body, "· "
+		if n.Stop || n.Code == lift.CriticalLift {
+			style, mark = layout.Strong, "▶ "
+		}
+		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.Message)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
+	}
+	if l.SignedPlan != "" {
+		out = append(out, c.Tick(layout.Strong, c.W.Lift.SignedPlan.With(l.SignedPlan), l.At))
+	}
+	if len(out) == 0 {
+		return nil
+	}
+	return []layout.Block{layout.Above(0.6, append([]layout.Block{c.Heading(c.W.Lift.CautionsHere)}, out...)...)}
+}
+
+// Lines are the lines of a step that makes lifts: the sheet, the mass, how it
+// hangs, and the trial lift.
+func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	if st.OnHook != "" {
+		text := c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)))
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
+	}
+	for _, l := range st.Lifts {
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, stepLine(c, l))}, layout.ParaOpts{Ref: st.At}))
+	}
+	return out
+}
+
+// heavyParts lists the parts of moves that are heavy on this site: Impeller 405 kg.
+func heavyParts(c *block.Composer, moves []*job.Move) string {
+	var out []string
+	for _, m := range moves {
+		if m.Part.Mass == nil {
+			continue
+		}
+		if over, err := m.Part.Mass.Cmp(c.Job.Site.Heavy); err == nil && over > 0 {
+			out = append(out, m.Part.Name+" "+m.Part.Mass.Print())
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+func stepLine(c *block.Composer, l *job.Lift) string {
+	page := c.Page("lift " + l.Mark)
+	switch {
+	case l.HandResult != nil:
+		return c.W.Lift.StepLineByHand.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))
+	case l.Result != nil:
+		return c.W.Lift.StepLine.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Length(l.Trial))
+	}
+	return c.W.Lift.StepLineRefused.With(l.Mark, page)
+}
+
+// tiltSide says by how much and to which side the load hangs out of level.
+func tiltSide(c *block.Composer, l *job.Lift) string {
+	t := l.Result.Tilt
+	if t.Lower != "" {
+		return c.W.Lift.Tilted.With(t.Total.String(), t.Lower, l.Length(t.Drop))
+	}
+	return c.W.Lift.TiltedSide.With(t.Total.String(), l.LowSide())
+}
+
+// tiltText says how level the load hangs.
+func tiltText(c *block.Composer, l *job.Lift) string {
+	t := l.Result.Tilt
+	text := c.W.Lift.Level
+	if l.OutOfLevel() {
+		text = tiltSide(c, l)
+	}
+	if t.Most > t.Total {
+		text = c.W.Lift.TiltedMost.With(text, t.Most.String())
+	}
+	return text
+}

@@ -1,0 +1,210 @@
+package liftsheet
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/lift"
+	"matchmark/templates/block"
+)
+
+// verdict is the row of what decides: the piece used most, the crane, the
+// level, the headroom.
+func verdict(c *block.Composer, l *job.Lift) layout.Block {
+	w := c.W
+	type cell struct{ name, big, small string }
+	var cells []cell
+	if l.ByHand {
+		for i, g := range l.HandPlan.Grips {
+			cells = append(cells, cell{g.Name, l.Weight(l.HandResult.Most[i]), w.Lift.MostCarries})
+		}
+		cells = append(cells, cell{w.Lift.Mass, l.Weight(l.Load().Mass + l.Load().MassTolerance), w.Lift.TeamLine.With(l.Weight(l.HandResult.Team))})
+	} else {
+		r := l.Result
+		weakest := r.Components[r.Weakest]
+		room := cell{w.Lift.Headroom, "—", w.Lift.NotLookedAt}
+		if h := r.Headroom; h != nil {
+			room = cell{w.Lift.Headroom, l.Length(h.Spare), w.Lift.HeadroomSpare.With(l.Length(h.Spare), l.Length(h.Needed))}
+		}
+		cells = []cell{
+			{w.Lift.Weakest, weakest.Used.Percent(), weakest.Name},
+			{w.Lift.CraneUsed, r.CraneShare.Percent(), w.Lift.HookLoad.With(l.Weight(r.HookLoad), r.Dynamic.Factor())},
+			{w.Lift.LevelHead, r.Tilt.Most.String(), tiltText(c, l)},
+			room,
+		}
+	}
+	width := c.Span / layout.Mm(len(cells))
+	t := layout.Table{PadX: 1.5, PadY: 1, Grid: true}
+	var row layout.Row
+	for _, x := range cells {
+		t.Columns = append(t.Columns, layout.Column{Width: width})
+		inner := width - 3
+		row.Cells = append(row.Cells, layout.Above(0.3,
+			c.Para(inner, []layout.Run{layout.T(layout.Caption, x.name)}, layout.ParaOpts{Ref: l.At}),
+			c.Para(inner, []layout.Run{layout.T(layout.Head, x.big)}, layout.ParaOpts{Ref: l.At}),
+			c.Para(inner, []layout.Run{layout.T(layout.Sub, x.small)}, layout.ParaOpts{Ref: l.At})))
+	}
+	return t.Block([]layout.Row{row})
+}
+
+// legTable lists the legs with their numbers in the drawing: length, angle, pull.
+func legTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
+	if l.ByHand {
+		return nil
+	}
+	w, r := c.W, l.Result
+	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Lift.Leg, 0), block.Col(w.Lift.Length, 40), block.Col(w.Lift.Angle, 24), block.Col(w.Lift.Pulls, 24), block.Col(w.Lift.MostPulls, 30), block.Col(w.Lift.Design.With(r.Dynamic.Factor()), 24))
+	g.Table.MinH = 0
+	var rows []layout.Row
+	for i, x := range r.Legs {
+		name := g.Text(1, layout.Strong, x.Name, l.At)
+		if takes := l.TakesOf(i); takes != "" {
+			name = layout.Above(0, name, g.Text(1, layout.Sub, takes, l.At))
+		}
+		rows = append(rows, g.Row(l.At,
+			g.Text(0, layout.Strong, strconv.Itoa(i+1), l.At), name,
+			layout.Above(0, g.Text(2, layout.Limit, l.Length(x.Length), l.At), g.Text(2, layout.Sub, lengthNote(c, l, x), l.At)),
+			g.Text(3, layout.Body, x.Angle.String(), l.At), g.Text(4, layout.Strong, l.Weight(x.Tension), l.At),
+			g.Text(5, layout.Body, l.Weight(x.Low)+" – "+l.Weight(x.High), l.At), g.Text(6, layout.Body, l.Weight(x.Design), l.At)))
+	}
+	return g.Table.Pieces(rows, head)
+}
+
+// lengthNote says what is to be done about the length of a leg.
+func lengthNote(c *block.Composer, l *job.Lift, x lift.LegResult) string {
+	switch {
+	case x.Slack > 0.5:
+		return c.W.Lift.HangsSlack.With(l.Length(x.Slack))
+	case x.Shorten > 0.5:
+		return c.W.Lift.Shorten.With(l.Length(x.Shorten))
+	case x.Chosen:
+		return c.W.Lift.ChosenLength
+	}
+	return c.W.Lift.InHand
+}
+
+// legNotes are the lines below the legs: how four were counted, the press on the
+// load, the bail of a beam.
+func legNotes(c *block.Composer, l *job.Lift) []layout.Block {
+	if l.ByHand {
+		return nil
+	}
+	w, r := c.W, l.Result
+	var notes []string
+	if l.EvenSplit() {
+		var even []string
+		for _, x := range r.Legs {
+			even = append(even, l.Weight(x.Even))
+		}
+		notes = append(notes, w.Lift.EvenSplit.With(strings.Join(even, ", ")))
+	}
+	if l.Plan.Rig == lift.Beam {
+		notes = append(notes, w.Lift.Bail.With(l.Length(r.Bail), l.Plan.Picks[0].Name))
+	}
+	if l.Plan.Rig == lift.Bridle && len(l.Plan.Picks) > 1 {
+		notes = append(notes, w.Lift.PressLine.With(l.Weight(r.Press)))
+	}
+	if len(notes) == 0 {
+		return nil
+	}
+	return []layout.Block{c.Para(c.Span, []layout.Run{layout.T(layout.Sub, strings.Join(notes, " "))}, layout.ParaOpts{Ref: l.At})}
+}
+
+// tagRow is the height of a row in which the number of a tag is written.
+const tagRow layout.Mm = 9
+
+// gearTable lists every piece with its load, its rating and what is left of it,
+// and has boxes for the number on its tag and the day it was inspected.
+func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
+	if l.ByHand {
+		return nil
+	}
+	w, r := c.W, l.Result
+	g := c.Grid(block.Col(w.Lift.Piece, 0), block.Col(w.Lift.Load, 18), block.Col(w.Lift.Rated, 18), block.Col(w.Lift.Reduced, 40), block.Col(w.Lift.Used, 13), block.Col(w.Lift.GearNumber, 24), block.Col(w.Lift.GearInspected, 24))
+	var rows []layout.Row
+	for i, x := range r.Components {
+		style := layout.Body
+		if i == r.Weakest {
+			style = layout.Strong
+		}
+		left := layout.Above(0, g.Text(3, style, l.Weight(x.Allowed), l.At), g.Text(3, layout.Caption, reductions(x), l.At))
+		rows = append(rows, g.Row(l.At, g.Text(0, style, x.Name, l.At), g.Text(1, style, l.Weight(x.Load), l.At), g.Text(2, style, l.Weight(x.Rated), l.At), left, g.Text(4, style, x.Used.Percent(), l.At)))
+	}
+	g.Table.MinH = tagRow
+	out := g.Table.Pieces(rows, head)
+	note := c.Para(c.Span, []layout.Run{layout.T(layout.Sub, c.W.Lift.LookBefore)}, layout.ParaOpts{})
+	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
+}
+
+// reductions lists why a piece may carry less than its rating, or more.
+func reductions(x lift.Component) string {
+	var out []string
+	for _, r := range x.Reductions {
+		if r.Factor == 1 {
+			continue
+		}
+		out = append(out, r.Why+" × "+r.Factor.Factor())
+	}
+	return strings.Join(out, "; ")
+}
+
+// workingFigure is one number of a working with its symbol and unit.
+func workingFigure(f lift.Figure) string {
+	unit := "\u00a0" + f.Unit
+	if f.Unit == "°" || f.Unit == "" {
+		unit = f.Unit
+	}
+	return f.Symbol + "\u00a0" + f.Amount.String() + unit
+}
+
+// working shows how the figures came about.
+func working(c *block.Composer, l *job.Lift) []layout.Block {
+	var list []lift.Working
+	if l.Body != nil {
+		list = append(list, l.Body.Working...)
+	}
+	if l.ByHand {
+		list = append(list, l.HandResult.Working...)
+	} else {
+		list = append(list, l.Result.Working...)
+	}
+	if l.Floor != nil {
+		list = append(list, l.Floor.Working)
+	}
+	out := []layout.Block{c.Heading(c.W.Lift.HowWorked)}
+	told := map[string]bool{}
+	for i, x := range list {
+		rule := x.Formula + " · " + x.Source
+		if told[rule] {
+			continue
+		}
+		told[rule] = true
+		out = append(out, workingLine(c, l, rule, list[i:]))
+	}
+	return out
+}
+
+// workingLine is one formula with all that was worked out by it.
+func workingLine(c *block.Composer, l *job.Lift, rule string, list []lift.Working) layout.Block {
+	var names, figures []string
+	for _, x := range list {
+		if x.Formula+" · "+x.Source != rule {
+			continue
+		}
+		var row []string
+		for _, f := range x.Figures {
+			row = append(row, workingFigure(f))
+		}
+		names, figures = append(names, x.What), append(figures, strings.Join(row, ", "))
+	}
+	if len(names) == 1 {
+		return c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, names[0]+": "), layout.T(layout.Sub, rule+" · "+figures[0])}, layout.ParaOpts{Ref: l.At, Hang: 4})
+	}
+	lines := []layout.Block{c.Para(c.Span, []layout.Run{layout.T(layout.Sub, rule)}, layout.ParaOpts{Ref: l.At, Hang: 4})}
+	for i, name := range names {
+		lines = append(lines, c.Para(c.Span-4, []layout.Run{layout.T(layout.SubBold, name+": "), layout.T(layout.Sub, figures[i])}, layout.ParaOpts{Ref: l.At, Hang: 4}).At(4, 0))
+	}
+	return layout.Above(0, lines...)
+}

@@ -1,0 +1,129 @@
+package picture
+
+import (
+	"math"
+	"sort"
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/layout/draw"
+)
+
+// A legNote is what stands beside one line of the side view: the legs that lie on
+// it, and the height at which its leader meets it.
+type legNote struct {
+	from, to draw.XY
+	legs     []int
+	text     layout.Block
+	y        float64 // middle of the note
+}
+
+// noteAlong is how far up a leg its leader meets it, noteLow how far up the foot of
+// its note may be.
+const (
+	noteAlong = 0.6
+	noteLow   = 0.35
+)
+
+// legNotes sets the note of each leg beside the view: number, length, angle from
+// horizontal and pull. Legs that lie behind each other share one.
+func (p *liftPicture) legNotes(s *draw.Scene, v *liftView, w layout.Mm) {
+	var left, right []*legNote
+	for i, x := range p.legs {
+		from, to := v.at(x.From), v.at(x.To)
+		n := noteOn(append(append([]*legNote{}, left...), right...), from, to, s.Units(0.3))
+		if n == nil {
+			n = &legNote{from: from, to: to}
+			if (from.X+to.X)/2 < v.across(p.scene.Hook) {
+				left = append(left, n)
+			} else {
+				right = append(right, n)
+			}
+		}
+		n.legs = append(n.legs, i)
+	}
+	mid := (v.low.X + v.high.X) / 2
+	half := s.Units(w) / 2
+	p.setNotes(s, left, mid-half, mid-half+s.Units(noteW-2))
+	p.setNotes(s, right, mid+half-s.Units(noteW-2), mid+half-s.Units(noteW-1))
+}
+
+// noteEdge is the room that the notes need on each side of the view: a leg that
+// leans leaves some of it above the load.
+func (p *liftPicture) noteEdge(v *liftView) layout.Mm {
+	if p.l.ByHand {
+		return noteW
+	}
+	free := math.Inf(1)
+	for _, x := range p.legs {
+		from, to := v.at(x.From), v.at(x.To)
+		at := to.X + (from.X-to.X)*noteLow
+		if to.X < v.across(p.scene.Hook) {
+			free = min(free, at-v.low.X)
+		} else {
+			free = min(free, v.high.X-at)
+		}
+	}
+	return max(noteW-layout.Mm(free/p.scale), 4)
+}
+
+// noteOn finds the note of a line that is already noted.
+func noteOn(notes []*legNote, from, to draw.XY, slack float64) *legNote {
+	near := func(a, b draw.XY) bool { return math.Hypot(a.X-b.X, a.Y-b.Y) < slack }
+	for _, n := range notes {
+		if near(n.from, from) && near(n.to, to) {
+			return n
+		}
+	}
+	return nil
+}
+
+// setNotes sets the notes of one side below each other, from x on, with leaders
+// from their inner edge.
+func (p *liftPicture) setNotes(s *draw.Scene, notes []*legNote, x, inner float64) {
+	for _, n := range notes {
+		n.text = p.legText(n)
+		n.y = n.to.Y + (n.from.Y-n.to.Y)*noteAlong
+	}
+	sort.SliceStable(notes, func(i, j int) bool { return notes[i].y > notes[j].y })
+	for i := 1; i < len(notes); i++ {
+		least := s.Units(notes[i-1].text.H/2 + notes[i].text.H/2 + 1.5)
+		notes[i].y = min(notes[i].y, notes[i-1].y-least)
+	}
+	for _, n := range notes {
+		s.Label(draw.XY{X: x, Y: n.y}, n.text, 0, 0.5)
+		at := draw.XY{X: n.to.X + (n.from.X-n.to.X)*noteAlong, Y: n.to.Y + (n.from.Y-n.to.Y)*noteAlong}
+		s.Lines(draw.Thin, draw.XY{X: inner, Y: n.y}, at)
+	}
+}
+
+// legText is the note of the legs on one line.
+func (p *liftPicture) legText(n *legNote) layout.Block {
+	var lines []layout.Block
+	line := func(st layout.Style, text string) {
+		lines = append(lines, p.Para(noteW-3, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: p.l.At}))
+	}
+	for _, i := range n.legs {
+		x := p.legs[i]
+		line(layout.SubBold, strconv.Itoa(i+1)+"  "+x.Name)
+		line(layout.Caption, p.l.Length(x.Length)+", "+p.w.Lift.Pulls+" "+p.l.Weight(x.Tension))
+		line(layout.Caption, x.Angle.String()+" "+p.w.Lift.Angle)
+	}
+	return layout.Above(0.2, lines...)
+}
+
+// handNotes sets an arrow and the share of each person at its grip.
+func (p *liftPicture) handNotes(s *draw.Scene, v *liftView) {
+	for i, k := range p.scene.Picks {
+		at := v.at(k)
+		s.Arrow(draw.Thick, at, draw.XY{X: at.X, Y: at.Y + s.Units(9)})
+		r := p.l.HandResult
+		text := layout.Above(0.2, p.Words(layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name),
+			p.Words(layout.Caption, p.w.Lift.Carries+" "+p.l.Weight(r.Shares[i])+", "+p.w.Lift.MostCarries+" "+p.l.Weight(r.Most[i])))
+		across := 0.0
+		if at.X > v.across(p.scene.CoG) {
+			across = 1
+		}
+		s.Label(draw.XY{X: at.X, Y: at.Y + s.Units(10)}, text, across, 1)
+	}
+}

@@ -1,0 +1,189 @@
+package picture
+
+import (
+	"math"
+	"slices"
+	"sort"
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/layout/draw"
+	"matchmark/packs/lift"
+)
+
+// body draws the load: the outline of the box that it fills, or the lines between
+// its picks.
+func (p *liftPicture) body(s *draw.Scene, v *liftView) {
+	points := p.scene.Outline
+	pen := draw.Pen{Weight: 0.35}
+	if len(points) == 0 {
+		points = append(slices.Clone(p.scene.Picks), p.scene.CoG)
+		pen = draw.Hidden
+	}
+	var flat []draw.XY
+	for _, q := range points {
+		flat = append(flat, v.at(q))
+	}
+	if shape := hull(flat); len(shape) > 2 {
+		s.Shape(pen, layout.Usual, shape...)
+	} else {
+		s.Lines(pen, shape...)
+	}
+	for _, k := range p.scene.Picks {
+		s.Ring(draw.Pen{}, layout.Black, v.at(k), s.Units(ringSize/2))
+	}
+}
+
+// hull is the outline about points in a plane, counter-clockwise.
+func hull(ps []draw.XY) []draw.XY {
+	ps = slices.Clone(ps)
+	sort.Slice(ps, func(i, j int) bool {
+		if ps[i].X != ps[j].X {
+			return ps[i].X < ps[j].X
+		}
+		return ps[i].Y < ps[j].Y
+	})
+	ps = slices.Compact(ps)
+	if len(ps) < 3 {
+		return ps
+	}
+	turn := func(a, b, c draw.XY) float64 { return (b.X-a.X)*(c.Y-a.Y) - (b.Y-a.Y)*(c.X-a.X) }
+	half := func(ps []draw.XY) []draw.XY {
+		var out []draw.XY
+		for _, q := range ps {
+			for len(out) > 1 && turn(out[len(out)-2], out[len(out)-1], q) <= 0 {
+				out = out[:len(out)-1]
+			}
+			out = append(out, q)
+		}
+		return out[:len(out)-1]
+	}
+	lower := half(ps)
+	slices.Reverse(ps)
+	return append(lower, half(ps)...)
+}
+
+// bar draws the spreader or beam.
+func (p *liftPicture) bar(s *draw.Scene, v *liftView) {
+	if b := p.scene.Bar; len(b) == 2 {
+		s.Lines(draw.Pen{Weight: 1.2}, v.at(b[0]), v.at(b[1]))
+		if p.l.Plan.Rig == lift.Beam && v.role == "side" {
+			s.Lines(draw.Thick, v.at(b[0]), v.at(p.scene.Hook), v.at(b[1]))
+		}
+	}
+}
+
+// hooks are the bearing points above all legs: one, or two.
+func (p *liftPicture) hooks() []lift.Point {
+	if p.l.Plan.Rig == lift.TwoHooks {
+		return []lift.Point{p.legs[0].From, p.legs[1].From}
+	}
+	return []lift.Point{p.scene.Hook}
+}
+
+// plumb draws the crane's line, the hook, and the plumb line down through the
+// centre of gravity.
+func (p *liftPicture) plumb(s *draw.Scene, v *liftView) {
+	g := v.at(p.scene.CoG)
+	if p.l.ByHand {
+		return
+	}
+	for _, h := range p.hooks() {
+		at := v.at(h)
+		s.Lines(draw.Pen{Weight: 0.35}, draw.XY{X: at.X, Y: at.Y + s.Units(overHook)}, at)
+		s.Ring(draw.Thick, layout.White, at, s.Units(1.1))
+	}
+	if p.l.Plan.Rig != lift.TwoHooks {
+		at := v.at(p.scene.Hook)
+		s.CenterLine(at, draw.XY{X: g.X, Y: v.low.Y - s.Units(2)})
+		s.Label(draw.XY{X: at.X + s.Units(2), Y: at.Y + s.Units(3)}, p.Words(layout.Caption, p.w.Lift.Hook), 0, 0.5)
+	}
+}
+
+// centre draws the centre of gravity and the box within which it may lie.
+func (p *liftPicture) centre(s *draw.Scene, v *liftView) {
+	if band := p.scene.Band; len(band) > 0 {
+		low, high := v.at(band[0]), v.at(band[0])
+		for _, q := range band {
+			at := v.at(q)
+			low = draw.XY{X: min(low.X, at.X), Y: min(low.Y, at.Y)}
+			high = draw.XY{X: max(high.X, at.X), Y: max(high.Y, at.Y)}
+		}
+		s.Box(draw.Pen{Weight: 0.25, Dash: 0.8}, layout.Usual, low, high)
+	}
+	g, r := v.at(p.scene.CoG), s.Units(1.5)
+	s.Ring(draw.Pen{Weight: 0.3}, layout.White, g, r)
+	for _, quarter := range []float64{0, 180} {
+		var ps []draw.XY
+		for a := quarter; a <= quarter+90; a += 15 {
+			sin, cos := math.Sincos(a * math.Pi / 180)
+			ps = append(ps, draw.XY{X: g.X + r*cos, Y: g.Y + r*sin})
+		}
+		s.Shape(draw.Pen{}, layout.Black, append(ps, g)...)
+	}
+}
+
+// distances draws how far the outermost picks lie from the plumb line.
+func (p *liftPicture) distances(s *draw.Scene, v *liftView) {
+	g := v.across(p.scene.CoG)
+	low, high := g, g
+	for _, k := range p.scene.Picks {
+		low, high = min(low, v.across(k)), max(high, v.across(k))
+	}
+	y := v.low.Y
+	dim := func(a, b float64) {
+		if s.Scale()*(b-a) < 8 {
+			return
+		}
+		label := p.Words(layout.Caption, p.l.Length(lift.Mm(b-a)))
+		s.Dim(draw.XY{X: b, Y: y}, draw.XY{X: a, Y: y}, 4, label)
+	}
+	dim(low, g)
+	dim(g, high)
+}
+
+// ends names the two ends at which the level is looked at.
+func (p *liftPicture) ends(s *draw.Scene, v *liftView) {
+	span := p.l.Load().Span
+	if span == nil {
+		return
+	}
+	left, right := v.high.X, v.low.X
+	for _, q := range p.scene.Outline {
+		left, right = min(left, v.across(q)), max(right, v.across(q))
+	}
+	for i, q := range p.scene.Span {
+		at := v.at(q)
+		name := span.NameA
+		if i == 1 {
+			name = span.NameB
+		}
+		label := p.Words(layout.Caption, name)
+		s.Lines(draw.Thin, draw.XY{X: at.X, Y: at.Y - s.Units(1.5)}, draw.XY{X: at.X, Y: at.Y + s.Units(1.5)})
+		// Inside the load above the point, or beside it where it stands at an edge.
+		half := s.Units(label.W/2 + 1)
+		switch {
+		case at.X-half > left && at.X+half < right:
+			s.Label(draw.XY{X: at.X, Y: at.Y + s.Units(2)}, label, 0.5, 1)
+		case at.X > v.across(p.scene.CoG):
+			s.Label(draw.XY{X: at.X + s.Units(1.5), Y: at.Y}, label, 0, 0.5)
+		default:
+			s.Label(draw.XY{X: at.X - s.Units(1.5), Y: at.Y}, label, 1, 0.5)
+		}
+	}
+}
+
+// number draws the number of the leg at its pick, outside the load.
+func (p *liftPicture) number(s *draw.Scene, v *liftView, i int, k lift.Point) {
+	at, g := v.at(k), v.at(p.scene.CoG)
+	dx, dy := at.X-g.X, at.Y-g.Y
+	size := math.Hypot(dx, dy)
+	if size == 0 {
+		dx, size = 1, 1
+	}
+	out := s.Units(4)
+	m := draw.XY{X: at.X + dx/size*out, Y: at.Y + dy/size*out}
+	s.Ring(draw.Thin, layout.White, m, s.Units(2))
+	n := i + 1 + len(p.l.Plan.TopLegs)
+	s.Label(m, p.Words(layout.Caption, strconv.Itoa(n)), 0.5, 0.5)
+}

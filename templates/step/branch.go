@@ -1,0 +1,126 @@
+package step
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/templates/block"
+	"matchmark/templates/dimension"
+)
+
+// branchLines say at the head of a step whether it is done: the question or the
+// reading that decides, with its box, and what is done if not.
+func branchLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	w := c.W
+	if on := st.OnlyIf; on != nil {
+		text := w.Step.OnlyIfDone.With(on.No, c.Page("step "+on.No))
+		return []layout.Block{decision(c, st, text, nil, w.Step.DoThis, w.Step.LeaveOut, width)}
+	}
+	a := st.If
+	if a == nil {
+		return nil
+	}
+	no := st.Otherwise
+	if no == "" {
+		no = w.Step.LeaveOut
+	}
+	return []layout.Block{decision(c, st, conditionWords(c, a), a, w.Step.DoThis, no, width)}
+}
+
+// conditionWords tell a condition: D3 is over 0.50 mm.
+func conditionWords(c *block.Composer, a *job.Asked) string {
+	text := dimension.PartWords(c.W, a.Cond.Words())
+	if a.Dim != nil && string(a.Cond.Mark) != a.Dim.Mark {
+		text = a.Dim.Mark + text[len(a.Cond.Mark):] // with its place
+	}
+	return text
+}
+
+// decision is a frame with a condition, the box of the reading that it asks for,
+// and two boxes to tick.
+func decision(c *block.Composer, st *job.Step, text string, a *job.Asked, yes, no string, width layout.Mm) layout.Block {
+	const pad = 2
+	inner := width - 2*pad
+	runs := []layout.Run{{Text: c.W.Step.If, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+text)}
+	out := []layout.Block{c.Para(inner, runs, layout.ParaOpts{Ref: st.At})}
+	if a != nil && a.Dim != nil {
+		out = append(out, askedBoxes(c, a, inner))
+	}
+	for _, x := range []struct{ word, does string }{{c.W.Limit[reading.WordYes], yes}, {c.W.Limit[reading.WordNo], no}} {
+		tick := c.Tick(layout.Strong, x.word, st.At)
+		line := c.Para(inner-tick.W-3, []layout.Run{layout.T(layout.Body, x.does)}, layout.ParaOpts{Ref: st.At})
+		out = append(out, layout.Middle(3, tick, line))
+	}
+	return layout.Above(1.5, out...).Inset(pad).Border(layout.Rect{Weight: layout.Outline, Dash: 2}).Pad(0, 0, 1, 0)
+}
+
+// askedBoxes copy the reading that decides; of many, what it stands for is looked up
+// on its page.
+func askedBoxes(c *block.Composer, a *job.Asked, width layout.Mm) layout.Block {
+	caption, anchor := c.W.Common.AsFound, "found "
+	if a.Left {
+		caption, anchor = c.W.Common.AsLeft, "left "
+	}
+	where := c.W.Common.TakenFrom.With(a.Dim.Mark, a.Dim.What, caption, c.Page(anchor+a.Dim.Mark))
+	digits := a.Dim.Box.Form == reading.Digits || a.Dim.Box.Form == reading.Fraction
+	if !digits || a.Dim.Positions.Boxes() > 1 {
+		return c.Para(width, []layout.Run{layout.T(layout.Sub, where)}, layout.ParaOpts{Ref: a.At})
+	}
+	box := dimension.Box(c, a.Dim, dimension.Side{Copied: true}, "", true)
+	name := c.Para(width-box.W-3, []layout.Run{layout.T(layout.Sub, where)}, layout.ParaOpts{Ref: a.At})
+	return layout.Middle(3, name, box)
+}
+
+// loopBlock sets the boxes of every try of a step that is done over and over, with
+// what ends it and what is done when the last try is no good.
+func loopBlock(c *block.Composer, st *job.Step) layout.Block {
+	w, u := c.W, st.Until
+	width := c.Span - block.NumberWidth - 2*block.CellPad
+	head := w.Step.Until.With(conditionWords(c, u), strconv.Itoa(st.Tries))
+	runs := []layout.Run{{Text: w.Step.Again, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+head)}
+	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: u.At})}
+	for i := range st.Tries {
+		out = append(out, try(c, u, w.Step.TryNo.With(strconv.Itoa(i+1)), width))
+	}
+	last := w.Step.StillNoGood.With(st.StillOut)
+	if u.Dim != nil {
+		last = w.Step.LastTry.With(u.Dim.Mark) + " " + last
+	}
+	out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, last)}, layout.ParaOpts{Ref: u.At}))
+	framed := layout.Above(layout.GapY, out...)
+	framed = framed.Fill(width, framed.H, 0, 0).Pad(1.5, block.CellPad, block.CellPad, block.CellPad)
+	return framed.Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0)
+}
+
+// try is one try: its boxes, and whether it was good.
+func try(c *block.Composer, u *job.Asked, name string, width layout.Mm) layout.Block {
+	w := c.W
+	label := c.Words(layout.Strong, name)
+	good := []layout.Block{c.Tick(layout.Body, w.Common.InLimits, u.At), c.Tick(layout.Body, w.Common.OutOfLimits, u.At)}
+	if u.Dim == nil || u.Cond.Ask == reading.AskState || u.Dim.Box.Form == reading.Ticks {
+		good = []layout.Block{c.Tick(layout.Body, w.Limit[reading.WordYes], u.At), c.Tick(layout.Body, w.Limit[reading.WordNo], u.At)}
+		return layout.Middle(layout.GapX, append([]layout.Block{label}, good...)...)
+	}
+	names := dimension.PositionNames(u.Dim.Positions)
+	if len(names) == 0 {
+		names = []string{""}
+	}
+	var boxes []layout.Block
+	for _, n := range names {
+		boxes = append(boxes, dimension.Box(c, u.Dim, dimension.Side{}, n, len(names) == 1))
+	}
+	for _, g := range u.Dim.Groups() {
+		boxes = append(boxes, dimension.GroupBox(c, u.Dim, g, w.Common.Group[g], false))
+	}
+	ticks := layout.Middle(layout.GapX, good...)
+	room := width - label.W - ticks.W - 2*layout.GapX
+	return layout.Bottom(layout.GapX, label.Pad(0, 0, 2.5, 0), block.FlowRow(boxes, room), ticks.Pad(0, 0, 1.5, 0))
+}
+
+// WaitsLine points from the place of a step that waits to where it is printed.
+func WaitsLine(c *block.Composer, st *job.Step) layout.Block {
+	text := c.W.Step.Waits.With(st.No, st.Later, c.Page("step "+st.No))
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At})
+}

@@ -1,0 +1,180 @@
+package step
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/dimension"
+)
+
+// fastenLines are the lines of what a step loosens or tightens, each with a box to
+// tick: a joint that is half tight at the end of a shift must show on paper.
+func fastenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, f := range st.Loosen {
+		out = append(out, tickLine(c, fastenRuns(c, c.W.Step.Loosen, f, false), c.W.Step.IsLoose, f.At, width))
+	}
+	for _, f := range st.Tighten {
+		if f.Joint != nil && len(f.Joint.Stages) > 1 {
+			out = append(out, stageTicks(c, f, width))
+		} else {
+			out = append(out, tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width))
+		}
+		if f.Joint != nil {
+			// The sources of a torque that differ are told as those of a limit are.
+			out = append(out, dimension.SourcesDiffer(c, &job.Dim{At: f.At, Says: f.Joint.Says}, width)...)
+		}
+	}
+	return out
+}
+
+// stageTicks is a joint that is tightened in stages: one box to tick for each, since
+// half of the stages done looks like all of them.
+func stageTicks(c *block.Composer, f job.Fastening, width layout.Mm) layout.Block {
+	row := []layout.Block{c.Words(layout.Sub, c.W.Step.Stages)}
+	for _, s := range f.Joint.Stages {
+		row = append(row, c.Tick(layout.Strong, s, f.At))
+	}
+	return layout.Above(1, c.Para(width, fastenRuns(c, c.W.Step.Tighten, f, true), layout.ParaOpts{Ref: f.At}), block.FlowMiddle(row, width))
+}
+
+// fastenRuns words one joint or part: its mark, what it is, and how tight it
+// becomes.
+func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []layout.Run {
+	runs := []layout.Run{layout.T(layout.Body, verb+" ")}
+	if f.Joint == nil {
+		return append(runs, layout.T(layout.Body, strconv.Itoa(f.Part.Count)+"\u00a0"+f.Part.Name))
+	}
+	j := f.Joint
+	n := 0
+	for _, p := range j.Parts {
+		n += p.Count
+	}
+	if f.Final != nil {
+		n = f.On
+	}
+	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.W.Common.Pieces(n)+")"))
+	if !tight {
+		return runs
+	}
+	if j.Torque != "" {
+		runs = append(runs, layout.T(layout.Strong, " "+c.W.Step.ToTorque.With(j.Torque)))
+	}
+	if j.NoValue != "" {
+		runs = append(runs, layout.T(layout.Strong, " "+c.W.Step.NoTorque.With(j.NoValue)))
+	}
+	var more []string
+	if len(j.Stages) == 1 {
+		more = append(more, c.W.Step.Stages+" "+j.Stages[0])
+	}
+	if j.Lubricant != "" {
+		more = append(more, c.W.Step.Oiled.With(j.Lubricant))
+	}
+	if j.Pattern != "" {
+		more = append(more, c.W.Step.InOrder.With(j.Pattern))
+	}
+	if j.Source != "" {
+		more = append(more, c.W.Common.Source.With(j.Source))
+	}
+	if len(more) > 0 {
+		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))
+	}
+	if f.Final != nil {
+		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: c.W.Step.TightForNow.With(finalText(f.Final)), Style: layout.SubBold, Deco: layout.Inverse})
+	}
+	return runs
+}
+
+// finalText names the joint that stays, with how tight it becomes.
+func finalText(j *job.Joint) string {
+	return strings.TrimSpace(j.Mark + " " + j.Torque)
+}
+
+// tickLine is a line with a box to tick at its end.
+func tickLine(c *block.Composer, runs []layout.Run, tick string, at layout.Ref, width layout.Mm) layout.Block {
+	box := c.Tick(layout.Sub, tick, at)
+	line := c.Para(width-box.W-textGap, runs, layout.ParaOpts{Ref: at})
+	line.W = width - box.W - textGap
+	return layout.Beside(textGap, line, box)
+}
+
+// forNowLines are the lines of what is on for a while: fitted for now, taken out
+// again, left out.
+func forNowLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	line := func(verb string, ms []*job.Move) {
+		if len(ms) > 0 {
+			runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms))}
+			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At}))
+		}
+	}
+	line(c.W.Step.TakeOut, st.TakeOut)
+	line(c.W.Step.ForNow, st.ForNow)
+	for _, l := range st.LeftOut {
+		p := l.Part
+		later := ""
+		for _, m := range p.Back {
+			if m.Step.Index > st.Index && later == "" {
+				later = m.Step.No
+			}
+		}
+		runs := []layout.Run{layout.T(layout.Body, strconv.Itoa(p.Count)+"\u00a0"+p.Name+"  "), {Text: c.W.Step.LeftOut.With(later), Style: layout.SubBold, Deco: layout.Inverse}}
+		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
+	}
+	return out
+}
+
+// state is what stands before the words of a step: its own place, on the bench,
+// how many people.
+func state(c *block.Composer, st *job.Step) []layout.Run {
+	var runs []layout.Run
+	add := func(text string) {
+		if text != "" {
+			runs = append(runs, layout.Run{Text: text, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Body, "  "))
+		}
+	}
+	add(ownPlace(st))
+	if st.Bench {
+		add(c.W.Step.AtBench)
+	}
+	if st.People > 1 {
+		add(c.W.Step.People.With(strconv.Itoa(st.People)))
+	}
+	return runs
+}
+
+// ownPlace names the place of a step that its section does not name: the one of
+// several valves of a line.
+func ownPlace(st *job.Step) string {
+	p, s := st.Place, st.Section.Place
+	if p.Label == s.Label {
+		return ""
+	}
+	name, label := strings.TrimPrefix(p.Name, s.Name+", "), strings.TrimPrefix(p.Label, s.Label+"-")
+	if name == label || strings.HasSuffix(name, " "+label) {
+		return name
+	}
+	return name + " " + label
+}
+
+// renewals words when the parts of some moves are renewed, each part once.
+func renewals(c *block.Composer, ms []*job.Move) []string {
+	var out []string
+	for _, m := range ms {
+		switch r := m.Part.Renew; {
+		case m.New, r == "", r == "always", r == "never":
+		case r == "added":
+			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, c.W.Step.RenewAdded))
+		case r == "as set" && m.Part.Set != nil && m.Part.Set.JudgedAt != nil:
+			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, judgedWords(c, m.Part.Set)))
+		case r == "as set":
+			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, c.W.Step.RenewAsSet))
+		default:
+			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, c.W.Step.RenewIf.With(r)))
+		}
+	}
+	return out
+}

@@ -1,0 +1,69 @@
+package step
+
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/dimension"
+)
+
+// judged are the blocks for matched sets that go back or are renewed as a whole: the
+// readings with the pages they stand on, and one box to tick of two.
+func judged(c *block.Composer, st *job.Step) []layout.Block {
+	var out []layout.Block
+	inner := c.Span - block.NumberWidth - 2*block.CellPad
+	for _, s := range st.Judge {
+		runs := []layout.Run{{Text: s.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+s.What)}
+		lines := []layout.Block{c.Para(inner, runs, layout.ParaOpts{Ref: st.At})}
+		for _, text := range judgedBy(c, s) {
+			lines = append(lines, c.Para(inner, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: st.At}))
+		}
+		n := 0
+		for _, p := range s.Members {
+			n += p.Count
+		}
+		ticks := layout.Middle(layout.GapX, c.Tick(layout.Strong, c.W.Step.AllGoBack.With(c.W.Common.Pieces(n)), st.At), c.Tick(layout.Strong, c.W.Step.AllRenewed.With(c.W.Common.Pieces(n)), st.At))
+		initials := c.Box(layout.RoleInitials, c.W.Common.Initials, st.At)
+		which := c.WideBox(layout.RoleWords, inner-initials.W-layout.GapX, 1, c.W.Step.WhichIsOut, st.At)
+		body := layout.Above(layout.GapY, layout.Above(0.5, lines...), ticks, layout.Bottom(layout.GapX, which, initials))
+		body.W = inner
+		out = append(out, body.Inset(block.CellPad).Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0).Anchored("judged "+s.Mark))
+	}
+	return out
+}
+
+// judgedBy lists the readings of a set, those of one kind in one line with their
+// pages.
+func judgedBy(c *block.Composer, s *job.Set) []string {
+	var out, at, places []string
+	for i, d := range s.JudgedBy {
+		page, last := c.Page("found "+d.Mark), i+1 == len(s.JudgedBy)
+		other := last || s.JudgedBy[i+1].Base != d.Base
+		places = append(places, d.Place.Label)
+		if other || c.Page("found "+s.JudgedBy[i+1].Mark) != page {
+			at = append(at, strings.TrimSpace(c.W.Common.StepPage.With(strings.Join(places, ", "), page)))
+			places = nil
+		}
+		if other {
+			l := d.Left
+			if l == nil {
+				l = d.Found
+			}
+			out = append(out, d.Base+" "+d.What+", "+dimension.PlainWords(c.W, l)+": "+strings.Join(at, "; "))
+			at = nil
+		}
+	}
+	return out
+}
+
+// judgedWords words that a part of a set goes back or is renewed as was decided.
+func judgedWords(c *block.Composer, s *job.Set) string {
+	n := 0
+	for _, p := range s.Members {
+		n += p.Count
+	}
+	return c.W.Step.AsJudged.With(strconv.Itoa(n), s.Mark, s.JudgedAt.No, c.Page("judged "+s.Mark))
+}

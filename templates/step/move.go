@@ -1,0 +1,112 @@
+package step
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// removalLines are the lines of what goes into each container.
+func removalLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, g := range groupByPlace(st.Remove, func(m *job.Move) job.Where { return m.To }) {
+		out = append(out, moveLine(c, c.W.Common.Into, g, width, layout.Block{}))
+	}
+	return out
+}
+
+// fitLines are the lines of what comes out of each container, with a box for the count.
+func fitLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, g := range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
+		verb := c.W.Common.From
+		if g.where.Scrap {
+			verb = ""
+		}
+		out = append(out, moveLine(c, verb, g, width, c.Box(layout.RoleCount, c.W.Common.CountOut, g.at)))
+	}
+	return out
+}
+
+// A moveGroup is what goes to or comes from one place.
+type moveGroup struct {
+	at    layout.Ref
+	where job.Where
+	moves []*job.Move
+}
+
+// groupByPlace groups moves by the place they go to or come from, in order.
+func groupByPlace(ms []*job.Move, where func(*job.Move) job.Where) []moveGroup {
+	var out []moveGroup
+next:
+	for _, m := range ms {
+		for i := range out {
+			if out[i].where == where(m) {
+				out[i].moves = append(out[i].moves, m)
+				continue next
+			}
+		}
+		out = append(out, moveGroup{at: m.At, where: where(m), moves: []*job.Move{m}})
+	}
+	return out
+}
+
+// moveLine is one line of the kind: into [C2/DE] 1 Lock nut, 1 Tab washer (2
+// pieces). A box for the count stands at its end in putting back.
+func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, box layout.Block) layout.Block {
+	var runs []layout.Run
+	if verb != "" {
+		runs = append(runs, layout.T(layout.Body, verb+" "), layout.Run{Text: whereMark(c, g.where), Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "))
+	}
+	runs = append(runs, layout.T(layout.Body, block.PartList(g.moves)))
+	if n := job.Pieces(g.moves); n > 1 {
+		runs = append(runs, layout.T(layout.Body, " ("+c.W.Common.Pieces(n)+")"))
+	}
+	for _, s := range setMarks(g.moves) {
+		runs = append(runs, layout.T(layout.Body, " "), layout.Run{Text: c.W.Common.MatchedSet.With(s), Style: layout.SubBold, Deco: layout.Boxed})
+	}
+	var fresh []string
+	for _, m := range g.moves {
+		if m.New && !slices.Contains(fresh, m.Part.Name) {
+			fresh = append(fresh, m.Part.Name)
+		}
+	}
+	if len(fresh) > 0 {
+		runs = append(runs, layout.T(layout.Strong, " · "+c.W.Step.FitNew.With(strings.Join(fresh, ", "))))
+	}
+	if s := renewals(c, g.moves); len(s) > 0 && !box.Empty() {
+		runs = append(runs, layout.T(layout.Strong, " · "+strings.Join(s, ", ")))
+	}
+	if !box.Empty() {
+		width -= box.W + textGap
+	}
+	line := c.Para(width, runs, layout.ParaOpts{Ref: g.at})
+	if box.Empty() {
+		return line
+	}
+	return layout.Beside(textGap, line, box)
+}
+
+// whereMark is a place as printed: its mark, or bench or scrap.
+func whereMark(c *block.Composer, w job.Where) string {
+	switch {
+	case w.Mark() != "":
+		return w.Mark()
+	case w.Scrap:
+		return job.ScrapMark
+	}
+	return c.W.Step.Bench
+}
+
+func setMarks(ms []*job.Move) []string {
+	var out []string
+	for _, m := range ms {
+		if m.Part.Set != nil && (len(out) == 0 || out[len(out)-1] != m.Part.Set.Mark) {
+			out = append(out, m.Part.Set.Mark)
+		}
+	}
+	return out
+}

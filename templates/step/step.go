@@ -1,0 +1,98 @@
+package step
+
+import (
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/dimension"
+)
+
+// Together is the height up to which a step stays on one page with all its
+// boxes. A taller one may go on to the next page between two dimensions, where its
+// number stands once more.
+const Together layout.Mm = 80
+
+// ContinuedLine is the line above the boxes of a step on the page that it goes on to.
+func ContinuedLine(c *block.Composer, st *job.Step) *layout.Block {
+	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.W.Step.Continued)}
+	if p := ownPlace(st); p != "" {
+		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: p, Style: layout.SubBold, Deco: layout.Boxed})
+	}
+	b := c.Para(c.Span, runs, layout.ParaOpts{Ref: st.At}).Pad(1, 0, 1, 0)
+	return &b
+}
+
+// Height is the height of pieces below each other, with the gaps between them.
+func Height(ps []layout.Piece) layout.Mm {
+	h := layout.Mm(0)
+	for _, p := range ps {
+		h += p.Gap + p.Block.H
+	}
+	return h
+}
+
+// Pieces sets one step: cautions, row, dimensions, hold.
+func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
+	var out []layout.Piece
+	for i, n := range st.Cautions {
+		gap := layout.Mm(1)
+		if i == 0 {
+			gap = 2
+		}
+		out = append(out, layout.Piece{Block: c.Caution(n).Tagged(st.At), Gap: gap, KeepNext: true})
+	}
+	out = append(out, layout.Piece{Block: stepRow(c, st), Gap: 1.5})
+	for _, b := range noted(c, st) {
+		out = append(out, layout.Piece{Block: b, Gap: 1})
+	}
+	for _, d := range st.Measure {
+		out = append(out, stackPieces(dimension.Found(c, d))...)
+	}
+	for _, d := range st.Set {
+		out = append(out, stackPieces(dimension.Left(c, d))...)
+	}
+	for _, b := range judged(c, st) {
+		out = append(out, layout.Piece{Block: b, Gap: 1})
+	}
+	if st.Until != nil {
+		out = append(out, layout.Piece{Block: loopBlock(c, st), Gap: 1})
+	}
+	for _, d := range st.Recall {
+		out = append(out, layout.Piece{Block: dimension.Recall(c, d), Gap: 1})
+	}
+	if len(st.Empty) > 0 {
+		out = append(out, layout.Piece{Block: emptyLine(c, st), Gap: 1})
+	}
+	if st.Hold != nil {
+		out = append(out, layout.Piece{Block: holdBar(c, st.Hold), Gap: 2})
+	}
+	for i, p := range out[:len(out)-1] {
+		// The row stays with its first boxes, and the last ones with the hold and
+		// the line of what must be empty.
+		row := i == len(st.Cautions)
+		last := i == len(out)-2 && (st.Hold != nil || len(st.Empty) > 0)
+		out[i].KeepNext = p.KeepNext || row || last
+		out[i].MayPart = row && !last && Height(out) > Together
+	}
+	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1, Closes: true})
+	out[len(out)-2].KeepNext = true
+	return out
+}
+
+// stackPieces sets the blocks of one dimension below each other.
+func stackPieces(blocks []layout.Block) []layout.Piece {
+	var out []layout.Piece
+	for _, b := range blocks {
+		out = append(out, layout.Piece{Block: b, Gap: 1})
+	}
+	return out
+}
+
+// emptyLine lists the containers that must be empty when the step is done.
+func emptyLine(c *block.Composer, st *job.Step) layout.Block {
+	row := []layout.Block{c.Words(layout.Strong, c.W.Step.EmptyNow)}
+	for _, x := range st.Empty {
+		row = append(row, c.Tick(layout.Strong, x.In.Mark, x.In.At))
+	}
+	return block.FlowRow(row, c.Span-block.NumberWidth).At(block.NumberWidth, 0)
+}

@@ -1,0 +1,74 @@
+package step
+
+import (
+	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// Text is what a step says. A put-back row whose author wrote no back: line
+// is worded from what it fits and sets.
+func Text(c *block.Composer, st *job.Step) string {
+	if st.Do != "" {
+		return st.Do
+	}
+	var out []string
+	if len(st.Fit) > 0 {
+		out = append(out, c.W.Step.PutBack.With(block.PartList(st.Fit)))
+	}
+	if len(st.Set) > 0 {
+		out = append(out, c.W.Step.SetAgain.With(dimMarks(st.Set)))
+	}
+	if len(st.Close) > 0 {
+		out = append(out, c.W.Step.Close.With(openingNames(st.Close)))
+	}
+	if len(out) == 0 {
+		out = append(out, c.W.Step.LookUp.With(dimMarks(st.Recall)))
+	}
+	return strings.Join(out, " ")
+}
+
+// note is the small line under a step: what it comes after and why, where it
+// may be moved, what a row undoes, the old part that is not to be mixed up.
+func note(c *block.Composer, st *job.Step) string {
+	var out []string
+	if st.Undoes != nil {
+		out = append(out, c.W.Step.Undoes.With(st.Undoes.No, c.Page("step "+st.Undoes.No)))
+	}
+	for _, d := range st.After {
+		s := c.W.Step.After.With(d.Step.No)
+		if d.Reason != "" {
+			s += ": " + d.Reason
+		}
+		out = append(out, s)
+	}
+	if st.Free != nil {
+		out = append(out, FreeWords(c, st.Free))
+	}
+	if st.Hours != nil {
+		out = append(out, c.W.Step.HoursPlanned.With(st.Hours.Print(), st.HoursSoFar.Print()))
+	}
+	return strings.Join(out, " · ")
+}
+
+// FreeWords says between which steps a step may be done.
+func FreeWords(c *block.Composer, f *job.Free) string {
+	switch {
+	case f.After != nil && f.Before != nil:
+		return c.W.Step.AnyTimeBetween.With(f.After.No, f.Before.No)
+	case f.Before != nil:
+		return c.W.Step.AnyTimeBefore.With(f.Before.No)
+	case f.After != nil:
+		return c.W.Step.AnyTimeAfter.With(f.After.No)
+	}
+	return c.W.Step.AnyTimeAtAll
+}
+
+func dimMarks(ds []*job.Dim) string {
+	var out []string
+	for _, d := range ds {
+		out = append(out, d.Mark)
+	}
+	return strings.Join(out, ", ")
+}

@@ -1,0 +1,115 @@
+package templates
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"matchmark/packs/job"
+)
+
+// numbered is "3 of 18", or that the tag is a spare.
+func (c *composer) numbered(t *job.Tag) string {
+	if t.Spare {
+		return c.W.Tag.Spare
+	}
+	return c.W.Common.PageOf.With(strconv.Itoa(t.N), strconv.Itoa(t.Of))
+}
+
+// tagName is what a tag is hung on.
+func (c *composer) tagName(t *job.Tag) string {
+	if t.Scrap {
+		return c.W.Tag.ScrapBag
+	}
+	if t.Pocket != "" {
+		return c.W.Tag.BagIn.With(t.Container.Name, t.Pocket)
+	}
+	return t.Name
+}
+
+// liesAt is the mark of the lay-down spot that a big part is taken to.
+func liesAt(t *job.Tag) string {
+	for _, m := range t.In {
+		if t.Part != nil && m.To.Spot != nil {
+			return m.To.Spot.Mark
+		}
+	}
+	return ""
+}
+
+// waysRound says which side of the parts in a container faces what.
+func (c *composer) waysRound(t *job.Tag) []string {
+	var out []string
+	for _, m := range t.In {
+		for _, r := range m.Part.WayRound {
+			text := c.W.Tag.SideFaces.With(r.Mark, r.Faces)
+			if t.Part == nil {
+				text = r.Part.Name + ": " + text // one of several in a container
+			}
+			if !slices.Contains(out, text) {
+				out = append(out, text)
+			}
+		}
+	}
+	return out
+}
+
+// bagsInside names the bags that lie in a container and have tags of their own.
+func (c *composer) bagsInside(t *job.Tag) string {
+	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {
+		return ""
+	}
+	return c.W.Tag.BagsInside.With(strings.Join(t.Container.Pockets, ", "))
+}
+
+// inIt is how many pieces are in a container, without those in the bags inside it;
+// of one that holds nothing but bags, how many of these.
+func (c *composer) inIt(t *job.Tag) string {
+	if n := bagsOnly(t); n > 0 {
+		return c.W.Tag.Bags.With(strconv.Itoa(n))
+	}
+	return c.W.Common.Pieces(job.Pieces(t.In))
+}
+
+// bagsOnly is the number of bags in a container that holds nothing but bags, which
+// are counted by themselves; 0 for any other.
+func bagsOnly(t *job.Tag) int {
+	if len(t.In) > 0 || t.Container == nil || t.Pocket != "" {
+		return 0
+	}
+	return len(t.Container.Pockets)
+}
+
+// missedOf are the easily missed things of the steps that fill a container, where
+// they name what is in it.
+func missedOf(t *job.Tag) []string {
+	var out []string
+	for _, m := range t.In {
+		if s := m.Step.Missed; s != "" && namesPart(s, m.Part.Name) && !slices.Contains(out, s) {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// namesPart reports whether a sentence has a word of the name of a part, in the
+// singular or the plural.
+func namesPart(sentence, name string) bool {
+	stem := func(word string) string { return strings.TrimSuffix(strings.ToLower(word), "s") }
+	word := func(r rune) bool { return !unicode.IsLetter(r) }
+	for _, a := range strings.FieldsFunc(name, word) {
+		if len(a) < leastWord {
+			continue
+		}
+		for _, b := range strings.FieldsFunc(sentence, word) {
+			if stem(a) == stem(b) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// leastWord is how long a word is at the least that names a part.
+const leastWord = 3

@@ -1,0 +1,70 @@
+package words
+
+import "matchmark/packs/reading"
+
+// English is the catalogue in English.
+var English = &Catalogue{
+	Lang: "en",
+	Limit: map[reading.Word]string{
+		reading.WordAtLeast: "at least", reading.WordAtMost: "at most", reading.WordAbout: "about", reading.WordExactly: "exactly",
+		reading.WordAsFound: "as found", reading.WordWorkedOut: "worked out", reading.WordMean: "mean", reading.WordSpread: "spread",
+		reading.WordSum: "sum", reading.WordMeanOf: "mean of", reading.WordLargestOf: "largest of", reading.WordSmallestOf: "smallest of",
+		reading.WordSpreadOf: "spread of", reading.WordSumOf: "sum of", reading.WordOf: "of", reading.WordHalfOf: "half of",
+		reading.WordInEach: "in each", reading.WordForEach: "for each", reading.WordIn: "in", reading.WordAnd: "and", reading.WordTo: "to", reading.WordFrom: "from",
+		reading.WordFound: "found", reading.WordRecord: "record", reading.WordNoneAllowed: "none allowed", reading.WordNone: "none",
+		reading.WordSome: "some", reading.WordYes: "yes", reading.WordNo: "no", reading.WordRise: "above the part beside it",
+		reading.WordWarmer: "warmer,", reading.WordNever: "never", reading.WordAsInSource: "as printed in the source",
+		reading.WordNoTolerance: "no tolerance in the source: judge and sign", reading.WordRounded: "rounded",
+		reading.WordIs: "is", reading.WordIsOver: "is over", reading.WordIsUnder: "is under", reading.WordIsIn: "is in limits", reading.WordIsOut: "is out of limits",
+		reading.WordByHand: "by hand", reading.WordSlackenAll: "slacken all", reading.WordBackOff: "back off", reading.WordTurn: "turn", reading.WordAgainAfter: "again after",
+	},
+	Common:     englishCommon,
+	Frame:      englishFrame,
+	Front:      englishFront,
+	Cautions:   englishCautions,
+	Isolations: englishIsolations,
+	Gather:     englishGather,
+	Traveler:   englishTraveler,
+	Reassembly: englishReassembly,
+	Step:       englishStep,
+	Dimension:  englishDimension,
+	Ladder:     englishLadder,
+	Shims:      englishShims,
+	Readings:   englishReadings,
+	Critical:   englishCritical,
+	Index:      englishIndex,
+	Lift:       englishLift,
+	Heat:       englishHeat,
+	HeatPull:   englishHeatPull,
+	HeatOn:     englishHeatOn,
+	Holds:      englishHolds,
+	Openings:   englishOpenings,
+	Found:      englishFound,
+	Register:   englishRegister,
+	Counts:     englishCounts,
+	Signatures: englishSignatures,
+	Deviations: englishDeviations,
+	Handover:   englishHandover,
+	CloseOut:   englishCloseOut,
+	Tag:        englishTag,
+	Order:      englishOrder,
+}
+
+// englishCommon are the words of Common in English.
+var englishCommon = Common{
+	Revision: "rev %s", PageOf: "%s of %s", StepPage: "%s p.\u00a0%s", SeenFrom: "seen from %s", CountedFrom: "counted from %s", Initials: "initials",
+	InitialsDate: "initials, date", Time: "time", Date: "date", NameSign: "name and signature", Role: "role", Number: "no.", Mark: "mark",
+	Contents: "contents", AsFound: "as found", AsLeft: "as left", CopyFound: "as found, copy from p. %s", NotTaken: "not taken, because",
+	Source: "source: %s", NotSourced: "LIMIT NOT SOURCED", IfOut: "out: %s", IfOver: "over: %s", IfUnder: "under: %s", RecordOnly: "record",
+	OldPart: "old part", Mended: "mended", InLimits: "OK", OutOfLimits: "not OK", TakenFrom: "%s %s, %s p. %s",
+	Group:        map[reading.Group]string{reading.Mean: "mean", reading.Spread: "largest less smallest", reading.Sum: "sum"},
+	InstrumentNo: "number", CountOut: "count out", Scrap: "scrap", Into: "into", From: "from", MatchedSet: "matched set %s", OffAt: "off at",
+	BackAt: "back at", CountedIn: "counted in", CountedOut: "counted out", Shelf: "shelf", WhatMeasured: "what is measured", Limit: "limit", On: "on %s",
+	OnePiece: "1 piece", ManyPieces: "%s pieces",
+}
+
+// englishFrame are the words of Frame in English.
+var englishFrame = Frame{
+	WriteInInk: "Write in ink. Wrong entry: one line through, initials, write anew.",
+	Draft:      "DRAFT",
+}

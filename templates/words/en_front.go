@@ -1,0 +1,55 @@
+package words
+
+// englishFront are the words of Front in English.
+var englishFront = Front{
+	Title: "Front sheet", Scope: "Scope", Issued: "issued", Serial: "serial no.", Location: "location", Maker: "maker", MachineType: "type",
+	InThisPack: "In this pack", SheetLine: "%s, p. %s", TagsLine: "%s tags, 1 to %s",
+	CheckBar:        "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
+	HowToRead:       "Marks and boxes",
+	PlaceBehindMark: "A mark stays with its thing on every sheet and tag. After a slash stands the place, as DE.",
+	Planning:        "Numbers worked out on these sheets are planning figures. The maker's manual, site permits, local codes and licensed practice rule.",
+	Released:        "Released for work",
+	Marks: []Mark{
+		{"D", "dimension to measure"}, {"C", "container"}, {"B", "big part with its own tag"}, {"Y", "lay-down spot"},
+		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"X", "spare tag or line"},
+	},
+
+	ThisMachine: "This machine", Fitted: "fitted", NotFitted: "not fitted", BuildSaid: "%s (%s)", BuildBySerial: "%s (%s), told by serial %s",
+	OnlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",
+
+	OneWarning:   "1 warning from the check: see to them before the work begins",
+	ManyWarnings: "%s warnings from the check: see to them before the work begins",
+	OneError:     "DRAFT, printed in spite of 1 problem", ManyErrors: "DRAFT, printed in spite of %s problems",
+	ErrorWord: "ERROR", WarningWord: "WARNING", AtLine: "%s line %s", SeeAlso: "see also line %s: %s",
+}
+
+// englishCautions are the words of Cautions in English.
+var englishCautions = Cautions{
+	Title:     "Cautions",
+	Signal:    map[string]string{"danger": "DANGER", "warning": "WARNING", "caution": "CAUTION", "notice": "NOTICE"},
+	SiteRules: "site permits, local codes and licensed practice rule", InFull: "see\u00a0p.\u00a0%s",
+	SignalMeans: map[string]string{
+		"danger": "will kill or injure badly if it is not kept clear of", "warning": "can kill or injure badly",
+		"caution": "can hurt", "notice": "harms the machine, nobody is in danger",
+	},
+	LegendTitle: "What the words mean", CautionsTitle: "Cautions in full", SparedTitle: "Left out by the planner", SparedLine: "%s, at %s: %s",
+	SignalSource: "Words as in ANSI Z535.6, signs numbered as in ISO 7010. Where other papers use CAUTION for the machine, here it is NOTICE.",
+	Permit:       "permit", PermitNumber: "number", PermitUntil: "valid until", PermitGiven: "given by: name, time", BeforeSteps: "before %s",
+	FireWatch: "Fire watch after", FlameOut: "flame out: time", WatchUntil: "watched until, %s or later: time", WatchedBy: "watched by: name",
+}
+
+// englishIsolations are the words of Isolations in English.
+var englishIsolations = Isolations{
+	Title: "Isolations",
+	Rule:  "A lock is taken off by the one who put it on, and by nobody else. Proved means shown at the machine, after the lock is on.",
+	Point: "point", ProvedBy: "proved by", LockNumber: "lock no.", LockedBy: "locked: initials, time", UnlockedBy: "unlocked: initials, time",
+	LockedAt: "locked at %s", UnlockedAt: "unlocked at %s",
+}
+
+// englishGather are the words of Gather in English.
+var englishGather = Gather{
+	Title:       "Gather list",
+	Rule:        "Issued, used and returned are counts. What was issued is used or comes back: the last two make up the first.",
+	Instruments: "Instruments", Tools: "Tools", Spares: "Spares", Consumables: "Consumables", HowMuch: "how much", CalDue: "calibration due",
+	Issued: "issued", Used: "used", Returned: "returned", AlwaysRenewed: "always renewed", UsedAt: "for %s", Reads: "reads %s",
+}

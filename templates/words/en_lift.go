@@ -1,0 +1,54 @@
+package words
+
+// englishLift are the words of Lift in English.
+var englishLift = Lift{
+	Title: "Lift sheet",
+
+	OnHook:         "On the hook: %s. %s. No lift sheet: a routine lift by the site's lift rules.",
+	StepLine:       "Lift sheet %s, p. %s: %s, %s. Trial lift %s, look, wait, then go.",
+	StepLineByHand: "Lift sheet %s, p. %s: %s, %s people by hand.", StepLineRefused: "Lift sheet %s, p. %s: CANNOT BE COMPUTED. Do not lift.",
+	Level: "hangs level", Tilted: "hangs %s out of level, %s is %s low", TiltedSide: "hangs %s out of level, its %s side low",
+	TiltedMost: "%s, at most %s out of level",
+
+	MadeAt: "made at %s", NotComputed: "%s cannot be computed, because", DoNotLift: "Do not lift by this sheet.", Mass: "Mass", MassTold: "%s (%s)",
+	MassTolerance: "%s ± %s (%s)",
+	MassFrom:      map[string]string{"weighed": "weighed", "drawing": "from a drawing", "computed": "computed", "estimated": "estimated"},
+	Centre:        "Centre of gravity", CentreBand: "%s %s ± %s", MeasuredFrom: "x, y and z from: %s", HangsOn: "Hangs",
+	Rig:    map[string]Sentence{"bridle": "on %s legs to one hook", "spreader": "under a spreader", "beam": "under a lifting beam", "two hooks": "on two hooks"},
+	ByHand: "by hand, %s people, none carries over %s", RatedBy: "%s, gear rated by %s", CraneLine: "%s, may lift %s", LayDownAt: "Lay down at",
+	FloorLine: "%s: presses %s on a floor for %s, %s used", Props: "Props and blocks", Crew: "Must be there",
+
+	Weakest: "used most", CraneUsed: "crane", LevelHead: "level", Headroom: "headroom", HeadroomSpare: "%s spare, hook at %s",
+	NotLookedAt: "not looked at", HookLoad: "%s on the hook, times %s for its movement", SignedPlan: "signed lift plan %s is here",
+	PressLine: "Between its picks the load is pressed with %s.", TeamLine: "the team may lift %s",
+
+	SideView: "Side view, 1 : %s. %s to the right, z up. Lengths and angles written are the true ones.",
+	PlanView: "Plan, 1 : %s. x to the right, y up.", Hook: "hook",
+	CentreMark: "Quartered disc: centre of gravity; dashed box: where it may lie.",
+	Leg:        "leg", Length: "length", Angle: "from horizontal", Pulls: "pulls", MostPulls: "within the band", Design: "with factor %s",
+	ChosenLength: "make it this long", InHand: "in hand", Shorten: "shorten by %s to hang level", HangsSlack: "hangs %s slack",
+	EvenSplit: "Shared evenly by levers the legs would pull %s. A stiff load does not keep to it: one diagonal may carry all, so each leg is counted with the most that it can be given.",
+	Bail:      "Bail of the beam at %s from its end over %s.", Carries: "carries", MostCarries: "at most",
+
+	Piece: "piece", Load: "load", Rated: "rated", Reduced: "after reductions", Used: "used", GearNumber: "number on its tag",
+	GearInspected: "inspected on", LookBefore: "No tag, no lift. Look at every piece before use.",
+
+	Stops:      "Stop and look",
+	UsualStops: "The person in charge gives the word to go on at each of these.",
+	InitialsAt: "initials, %s", TheDay: "On the day: lift at %s", LoadCell: "load cell reads, %s", TrialLevel: "trial lift %s: level",
+	GapAt: "gap at %s, %s", Wind: "wind or draught", Yes: "yes", No: "no", SameGear: "gear changed since the list above: which, and its numbers",
+	InCharge: "person in charge", Driver: "crane driver", Rigger: "rigger", NameSign: "%s: name and signature", CautionsHere: "To be minded",
+	HowWorked:   "How it was worked out, in kilograms and millimetres",
+	Planning:    "These are planning figures. A competent person, the site's lift rules and the local code decide whether the lift is made.",
+	StopSlack:   "Slack just out: hands off, legs lie straight, hook stands over the centre of gravity.",
+	StopTrial:   "Trial lift %s: stop, measure the gap at both ends, wait a minute, look at the hoist brake and at every leg. Not level: set down, change the legs.",
+	StopPath:    "Before it travels: way clear, nobody under it, tag lines manned.",
+	StopSeat:    "A hand's width above where it is set down: stop, turn it right, hands out.",
+	StopUnhook:  "Set down and propped: legs slack, load stands by itself; then unhook.",
+	StopLiftOff: "Clear of what it sat on, and of dowels and studs.",
+	HandStops: []string{
+		"One person gives the word. Way clear and set-down place ready.",
+		"Lifted by a hand's width: anybody who carries too much says so, and it is set down.",
+		"Set down on blocks, fingers out.",
+	},
+}

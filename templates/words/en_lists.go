@@ -1,0 +1,87 @@
+package words
+
+// englishHolds are the words of Holds in English.
+var englishHolds = Holds{
+	Title: "Holds",
+	Rule:  "A hold stops the work until the one named has signed. A witness is called in time; the work may go on when nobody comes.",
+	Hold:  "HOLD", Witness: "WITNESS", ReleasedBy: "released by: name and signature", DateTime: "date, time", StopsHere: "work stops until it is signed",
+	MayGoOn: "call, then work may go on", SeenAndReleased: "released by: name, signature", Seen: "what must have been seen",
+}
+
+// englishOpenings are the words of Openings in English.
+var englishOpenings = Openings{
+	Title:   "Openings",
+	Rule:    "Every opening is covered when nobody works at it. What falls in is written down and found before anything is closed.",
+	Opening: "opening", CoveredWith: "covered with", OpenedBy: "opened: initials, time", ClosedBy: "closed: initials, time", SeenClean: "seen clean by",
+	Enclosed: "a person can go in", Tools: "Tools and rags taken to the openings", TakenTo: "opening",
+}
+
+// englishFound are the words of Found in English.
+var englishFound = Found{
+	Title: "Found on the day",
+	Rule:  "What nobody planned gets a row here with a mark of its own. Containers for it have the tags and the lines X1 to X4 of the register.",
+	What:  "what is measured, between which faces, in which state", Limit: "limit", By: "by", Row: "row", GoesBack: "what goes back, which way round",
+}
+
+// englishRegister are the words of Register in English.
+var englishRegister = Register{
+	Title: "Register", OffAndBackAt: "off at, back at",
+}
+
+// englishCounts are the words of Counts in English.
+var englishCounts = Counts{
+	Title:    "Counts",
+	Rule:     "Count every container when all is apart, before the first part goes back, and again at the end: out and scrapped make up the pieces, and left over is 0. Keep the stubs with this sheet; a tick says that the stub is here, or that the label of one without a stub was seen.",
+	StubSeen: "stub, label", Expected: "pieces", CountedApart: "counted, all apart", LeftOver: "left over",
+}
+
+// englishSignatures are the words of Signatures in English.
+var englishSignatures = Signatures{
+	Title:       "Signatures",
+	Rule:        "Everybody who writes in this pack signs here once, before the first entry.",
+	PrintedName: "name in capitals", Signature: "signature",
+}
+
+// englishDeviations are the words of Deviations in English.
+var englishDeviations = Deviations{
+	Title: "Deviations, handover",
+	Rule:  "What was done otherwise than printed, and what is wrong in the paper. The lines at the foot of the sheets are carried on here.",
+	Line:  "Deviation", Step: "step", What: "what was done otherwise, and why", Agreed: "agreed with", Effect: "what it changes in putting back",
+	Sketch: "sketch, squares of 5 mm; photo no.",
+}
+
+// englishHandover are the words of Handover in English.
+var englishHandover = Handover{
+	Strip: "Handover", Reached: "step reached", HalfDone: "half done, loose or finger tight", Next: "next action", From: "from", To: "to", Time: "time",
+	Shift: "shift, date", PartsLie: "parts and containers lie at", FromTo: "from, to: initials",
+}
+
+// englishCloseOut are the words of CloseOut in English.
+var englishCloseOut = CloseOut{
+	Title: "Close-out",
+	Rule:  "Everything in this pack is counted when it comes back. A box that holds no reading has its reason beside it.",
+	What:  "what", Printed: "printed", Counted: "counted", Complete: "The pack is complete and the work is closed", Pages: "pages of this pack",
+	Tags: "tags and labels, tags with their stubs", SpareTags: "spare tags, used or returned", BoxesFound: "boxes for readings as found (traveler)",
+	BoxesLeft: "boxes for readings in putting back (reassembly)", InitialsOff: "boxes for initials on the traveler",
+	InitialsBack: "boxes for initials on the reassembly sheets", Holds: "hold and witness points signed", Locks: "locks put on and taken off",
+	Permits: "permits handed back", Openings: "openings seen clean and closed", Containers: "containers empty, or scrap handed over",
+	Instruments: "instruments returned", LeftOver: "parts left over", Deviations: "deviations written", Hours: "hours of work planned; hours taken",
+
+	LaterHead: "Work that waits until the machine has run", DueDate: "due on", TightenAgain: "Tighten again: %s, %s.",
+}
+
+// englishTag are the words of Tag in English.
+var englishTag = Tag{
+	Title: "Tags", Spare: "spare", Keep: "keep", Stub: "stub", Reuse: "reuse", Repair: "repair", OnHold: "hold", BagsInside: "bags inside: %s",
+	Bags: "%s bags", BagIn: "%s, bag %s", Mass: "mass %s", MassAtLeast: "mass at least %s", ScrapBag: "Scrap bag",
+	ScrapKept: "keep until the new parts have been compared with these", ScrapListed: "what belongs in it: register p. %s", SideFaces: "%s faces %s",
+}
+
+// englishOrder are the words of Order in English.
+var englishOrder = Order{
+	Section: "%s  %s", Step: "%s: %s", After: "after %s", Below: "follows %s, no after: is written", Hold: "a hold stands between it and %s",
+	Part: "after %s: both move or measure %s", Joint: "after %s: both loosen, tighten or measure %s", Destroyed: "after %s: it destroys %s, measured there",
+	Reading: "after %s: it needs the reading %s", Empty: "after %s: %s must be empty here", Nothing: "bound to nothing above it",
+	Lock: "after %s: locks are put on or taken off at one of the two", Opening: "after %s: it opens %s", Free: "free: %s",
+	Sum: "%s steps, %s of them free to move", Because: "%s: %s",
+}

@@ -1,0 +1,38 @@
+package words
+
+// Front are the words of the front sheet.
+type Front struct {
+	Title, Scope, Issued, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
+	HowToRead, PlaceBehindMark, Planning, Released                                   string
+	SheetLine, TagsLine                                                              Sentence
+	Marks                                                                            []Mark
+
+	// The options that this machine has.
+	ThisMachine, Fitted, NotFitted, OnlyThis string
+	BuildSaid, BuildBySerial                 Sentence
+
+	// The problems that check found.
+	ErrorWord, WarningWord, OneError, OneWarning string
+	ManyErrors, ManyWarnings, AtLine, SeeAlso    Sentence
+}
+
+// Cautions are the words of the sheet of permits and hazard notes, and of the notes themselves.
+type Cautions struct {
+	Title, SiteRules, LegendTitle, CautionsTitle, SparedTitle, SignalSource, Permit string
+	PermitNumber, PermitUntil, PermitGiven, FireWatch, FlameOut, WatchedBy          string
+	Signal, SignalMeans                                                             map[string]string
+	InFull, SparedLine, BeforeSteps, WatchUntil                                     Sentence
+}
+
+// Isolations are the words of the list of the points where the machine is cut off.
+type Isolations struct {
+	Title, Rule, Point, ProvedBy, LockNumber, LockedBy, UnlockedBy string
+	LockedAt, UnlockedAt                                           Sentence
+}
+
+// Gather are the words of the list of what is fetched before the work.
+type Gather struct {
+	Title, Rule, Instruments, Tools, Spares, Consumables, HowMuch, CalDue, Issued, Used string
+	Returned, AlwaysRenewed                                                             string
+	UsedAt, Reads                                                                       Sentence
+}

@@ -1,0 +1,60 @@
+package words
+
+// Acts of the heat sheet stand in their order. Of these in braces the sheet makes
+// acts of its own, out of what the definition says.
+const (
+	ActPuller    = "{puller}"
+	ActShield    = "{shield}"
+	ActNeighbour = "{neighbour}"
+	ActHeat      = "{heat}"
+)
+
+// Heat are the words of the heat sheet, its pictures, and the lines of a step that point to it.
+type Heat struct {
+	Title, Rule, NoFlame, OrderTitle                       string
+	DrawnOffAt, PutOnAt, PullLine, OnLine, PaceLine, ByWay Sentence
+
+	// The joint.
+	PullerDoes, PullerShort, SmoothNone, SmoothEight, SmoothFour                        string
+	FitLine, SizesLine, CountedGreatest, CountedMeasured, Pressure, ColdPull, HoldsLine Sentence
+	HoldsNot, YieldLine, PullerRated, NothingNear                                       Sentence
+
+	// Its picture.
+	PictureFaces, Shield, HeatArrow, ChartTime, ChartWindow                      string
+	PictureScale, PartAtMost, ChartOpening, ChartNeeded, ChartGrips, ChartLevels Sentence
+
+	// How it was worked out.
+	WorkedOut, Assumptions, InMetric string
+}
+
+// HeatPull are the words of the part of the heat sheet for drawing a hub off.
+type HeatPull struct {
+	Slow, NoPace, WallNoUse, LookAt                                                   string
+	Title, NeverSkin, NeverPart, TooFast, FreeLine, BandLine, StaysLine, StaysEndless Sentence
+	KeepOnLine, LevelsLine, WallLine, WallUse, NearLine, NearStuck, IntoLine, Colours Sentence
+
+	// The acts in their order.
+	DressTitle, DressTorch, DressOther, StuckTitle, StuckBore   string
+	OrderTorch, OrderInduction                                  []Sentence
+	OrderPuller, OrderShield, StuckStop, StuckWays, StuckPuller Sentence
+
+	// Boxes and log.
+	PermitNo, WatchStart, WatchEnd, WatchName, Torches, HubStart, ShaftStart, AirStart string
+	HeatOnAt, FreeAt, HeatOffAt, SkinAtFree, CameOff, DidNotMove, LogTitle, LogTime    string
+	LogSkin, LogShaft, LogBy                                                           string
+	LogElsewhere, MustPass                                                             Sentence
+}
+
+// HeatOn are the words of the part of the heat sheet for putting a part on.
+type HeatOn struct {
+	NoSoak, ChillCold, LadderTitle, LadderUpTo, LadderSetTo, LadderTooHot            string
+	Interference                                                                     string
+	Title, HeatTo, MakersFigure, RoomLine, SoakLine, CarryLine, GripsLine, ChillLine Sentence
+	ChillHot, AirLine, MostNitrogen, MostIce, Largest, Smallest                      Sentence
+
+	// Boxes.
+	SetTo, InAt, OutAt, PartTemp, ShaftTemp, HomeAt, HomeWhenCold string
+
+	// The acts in their order.
+	Order, OrderOven, OrderInduction, OrderTorch, OrderBearing, OrderChill []string
+}

@@ -1,0 +1,36 @@
+package words
+
+// Lift are the words of the lift sheet, its pictures, and the lines of a step that point to it.
+type Lift struct {
+	Title string
+
+	// The lines of a step.
+	Level                                                                 string
+	OnHook, StepLine, StepLineByHand, StepLineRefused, Tilted, TiltedSide Sentence
+	TiltedMost                                                            Sentence
+
+	// What it rests on.
+	DoNotLift, Mass, Centre, HangsOn, LayDownAt, Props, Crew                       string
+	MadeAt, NotComputed, MassTold, MassTolerance, CentreBand, MeasuredFrom, ByHand Sentence
+	RatedBy, CraneLine, FloorLine                                                  Sentence
+	MassFrom                                                                       map[string]string
+	Rig                                                                            map[string]Sentence
+
+	// The verdict.
+	Weakest, CraneUsed, LevelHead, Headroom, NotLookedAt     string
+	HeadroomSpare, HookLoad, SignedPlan, PressLine, TeamLine Sentence
+
+	// The drawing and the legs.
+	Hook, CentreMark, Leg, Length, Angle, Pulls, MostPulls, ChosenLength, InHand, Carries string
+	MostCarries                                                                           string
+	SideView, PlanView, Design, Shorten, HangsSlack, EvenSplit, Bail                      Sentence
+
+	// The gear.
+	Piece, Load, Rated, Reduced, Used, GearNumber, GearInspected, LookBefore string
+
+	// The day.
+	Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
+	HowWorked, Planning, StopSlack, StopPath, StopSeat, StopUnhook, StopLiftOff        string
+	InitialsAt, TheDay, LoadCell, TrialLevel, GapAt, NameSign, StopTrial               Sentence
+	HandStops                                                                          []string
+}

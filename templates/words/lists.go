@@ -1,0 +1,67 @@
+package words
+
+// Holds are the words of the list of hold and witness points.
+type Holds struct {
+	Title, Rule, Hold, Witness, ReleasedBy, DateTime, StopsHere, MayGoOn, SeenAndReleased string
+	Seen                                                                                  string
+}
+
+// Openings are the words of the list of openings and the log of tools and rags.
+type Openings struct {
+	Title, Rule, Opening, CoveredWith, OpenedBy, ClosedBy, SeenClean, Enclosed, Tools string
+	TakenTo                                                                           string
+}
+
+// Found are the words of the rows for what is found on the day.
+type Found struct {
+	Title, Rule, What, Limit, By, Row, GoesBack string
+}
+
+// Register are the words of the register of containers.
+type Register struct {
+	Title, OffAndBackAt string
+}
+
+// Counts are the words of the list by which every container is counted.
+type Counts struct {
+	Title, Rule, StubSeen, Expected, CountedApart, LeftOver string
+}
+
+// Signatures are the words of the register of who signs.
+type Signatures struct {
+	Title, Rule, PrintedName, Signature string
+}
+
+// Deviations are the words of the sheet of deviations and of handing over.
+type Deviations struct {
+	Title, Rule, Line, Step, What, Agreed, Effect, Sketch string
+}
+
+// Handover are the words of the strip and the log of handing over from one crew to the next.
+type Handover struct {
+	Strip, Reached, HalfDone, Next, From, To, Time, Shift, PartsLie, FromTo string
+}
+
+// CloseOut are the words of the sheet by which the pack is found complete.
+type CloseOut struct {
+	Title, Rule, What, Printed, Counted, Complete, Pages, Tags, SpareTags, BoxesFound string
+	BoxesLeft, InitialsOff, InitialsBack, Holds, Locks, Permits, Openings, Containers string
+	Instruments, LeftOver, Deviations, Hours                                          string
+
+	// Work that waits until the machine has run.
+	LaterHead, DueDate string
+	TightenAgain       Sentence
+}
+
+// Tag are the words of tags and labels.
+type Tag struct {
+	Title, Spare, Keep, Stub, Reuse, Repair, OnHold, ScrapBag, ScrapKept string
+	BagsInside, Bags, BagIn, Mass, MassAtLeast, ScrapListed, SideFaces   Sentence
+}
+
+// Order are the words of the order of work as text.
+type Order struct {
+	Nothing                                                                                  string
+	Section, Step, After, Below, Hold, Part, Joint, Destroyed, Reading, Empty, Lock, Opening Sentence
+	Free, Sum, Because                                                                       Sentence
+}

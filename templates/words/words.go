@@ -1,0 +1,55 @@
+package words
+
+import "matchmark/packs/reading"
+
+// A Catalogue is all fixed words of a pack in one language.
+type Catalogue struct {
+	Lang       string
+	Limit      map[reading.Word]string
+	Common     Common
+	Frame      Frame
+	Front      Front
+	Cautions   Cautions
+	Isolations Isolations
+	Gather     Gather
+	Traveler   Traveler
+	Reassembly Reassembly
+	Step       Step
+	Dimension  Dimension
+	Ladder     Ladder
+	Shims      Shims
+	Readings   Readings
+	Critical   Critical
+	Index      Index
+	Lift       Lift
+	Heat       Heat
+	HeatPull   HeatPull
+	HeatOn     HeatOn
+	Holds      Holds
+	Openings   Openings
+	Found      Found
+	Register   Register
+	Counts     Counts
+	Signatures Signatures
+	Deviations Deviations
+	Handover   Handover
+	CloseOut   CloseOut
+	Tag        Tag
+	Order      Order
+}
+
+// Common are the words of what several sheets share.
+type Common struct {
+	Initials, InitialsDate, Time, Date, NameSign, Role, Number, Mark, Contents, AsFound    string
+	AsLeft, NotTaken, NotSourced, RecordOnly, OldPart, Mended, InLimits, OutOfLimits       string
+	InstrumentNo, CountOut, Scrap, Into, From, OffAt, BackAt, CountedIn, CountedOut, Shelf string
+	WhatMeasured, Limit, OnePiece                                                          string
+	Revision, PageOf, StepPage, SeenFrom, CountedFrom, CopyFound, Source, IfOut, IfOver    Sentence
+	IfUnder, TakenFrom, MatchedSet, On, ManyPieces                                         Sentence
+	Group                                                                                  map[reading.Group]string
+}
+
+// Frame are the words of the head and the foot of every page, and of the stamp of a draft.
+type Frame struct {
+	WriteInInk, Draft string
+}

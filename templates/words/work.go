@@ -1,0 +1,41 @@
+package words
+
+// Traveler are the words of the sheets for taking apart.
+type Traveler struct {
+	Title string
+	GoOn  Sentence
+}
+
+// Reassembly are the words of the sheets for putting back.
+type Reassembly struct {
+	Title string
+	GoOn  Sentence
+}
+
+// Step are the words of a step on either sheet of work.
+type Step struct {
+	Continued, Hours, Photo, AnyTimeAtAll, Bench, EmptyNow, EasilyMissed, Place         string
+	HoursPlanned, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
+	FitNew, PutBack, SetAgain, LookUp, Close, GoneAfterThis                             Sentence
+
+	// What guards the step.
+	ToolsIn, ToolsOut                                                   string
+	PermitLine, LockLine, UnlockLine, OpenLine, CloseLine, CountAllLine Sentence
+
+	// What is loosened and tightened, what is on for now.
+	Loosen, Tighten, Stages, IsTight, IsLoose, ForNow, TakeOut, AtBench, RenewAsSet, RenewAdded string
+	ToTorque, NoTorque, TightForNow, Oiled, InOrder, LeftOut, People, RenewIf, RenewLine        Sentence
+
+	// A matched set that is judged as a whole.
+	WhichIsOut                      string
+	AllGoBack, AllRenewed, AsJudged Sentence
+
+	// Whether a step is done, and done again; what waits.
+	If, Again, DoThis, LeaveOut                           string
+	OnlyIfDone, Until, TryNo, LastTry, StillNoGood, Waits Sentence
+
+	// Marks, stacks and ways round that are written down.
+	MarkUsed, WhereMarked                                                           string
+	MatchMark, MarksMeet, WayRound, WayFound, StackOrder, StackExpected, StackPiece Sentence
+	StackBack                                                                       Sentence
+}
