@@ -42,7 +42,7 @@ func TestJointsAreTightenedWhole(t *testing.T) {
 	t.Parallel()
 	const head = "parts:\n  base: {name: Base}\n  bolt: {name: Bolt, count: 8}\njoints:\n  J1: {what: Bolts, parts: [bolt], torque: 80 N·m}\ncontainers:\n  C1: {name: Bolts, kind: bag}\n"
 	rapid.Check(t, func(t *rapid.T) {
-		out := rapid.IntRange(1, 8).Draw(t, "taken out")
+		out := rapid.IntRange(1, 7).Draw(t, "taken out, never all: the law of what is tightened tells that")
 		back := rapid.IntRange(1, out).Draw(t, "put back first")
 		early := rapid.Bool().Draw(t, "tightened before the rest is back")
 		apart := rapid.Bool().Draw(t, "tightened in taking apart")
