@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
 )
 
@@ -15,7 +16,7 @@ type misfit struct {
 
 // problems turns what did not fit on the pages and on the tags into problems at the
 // lines that it came from. The Ref of a block is the place in the file.
-func problems(pages, tags []layout.Misfit) source.Problems {
+func problems(j *job.Job, pages, tags []layout.Misfit) source.Problems {
 	var all []misfit
 	for _, m := range pages {
 		all = append(all, misfit{m, false})
@@ -24,35 +25,44 @@ func problems(pages, tags []layout.Misfit) source.Problems {
 		all = append(all, misfit{m, true})
 	}
 	var out source.Problems
-	for _, m := range worst(all) {
+	all = worst(all)
+	squeezed := crowded(j, all, &out)
+	for i, m := range all {
 		at, _ := m.Ref.(source.Pos)
-		if m.onTag && m.Kind == layout.TooHigh {
+		switch {
+		case squeezed[i]:
+		case m.onTag && m.Kind == layout.TooHigh:
 			out.Add(at, "too-high", fmt.Sprintf("the tag of %s has no room for all that is printed on it, by %.1f mm", cutText(m.Text), float64(m.Over)),
 				"write shorter what stands on it: the names of it, of its place and of its parts, keep:, way-round: and missed:", "or put some of its parts into another container; a box, tray or crate has a larger label than a bag")
-			continue
-		}
-		switch m.Kind {
-		case layout.TooWide:
-			out.Add(at, "too-wide", fmt.Sprintf("%s is %.1f mm wider than its place on paper", cutText(m.Text), float64(m.Over)),
-				"write it shorter; nothing is printed smaller to make it fit")
-		case layout.TooHigh:
-			out.Add(at, "too-high", fmt.Sprintf("%s needs %.1f mm more height than its place on paper has", cutText(m.Text), float64(m.Over)),
-				"write it shorter, or in two entries; nothing is printed smaller to make it fit")
-		case layout.NoGlyph:
-			out.Add(at, "no-sign", fmt.Sprintf("the typeface has no sign for %q (%U) in %s", m.Rune, m.Rune, cutText(m.Text)),
-				"write it with other letters")
-		case layout.RightToLeft:
-			out.Add(at, "right-to-left", cutText(m.Text)+" runs from right to left, which cannot be set",
-				"write it in letters that run from left to right")
-		case layout.CodeTooLong:
-			out.Add(at, "code-too-long", cutText(m.Text)+" is too long for the QR code of a tag",
-				"shorten the job number, or the name of the place or pocket")
 		default:
-			out.Add(at, "picture", cutText(m.Text)+": "+m.Detail)
+			tell(m, at, &out)
 		}
 	}
 	out.Sort()
 	return out
+}
+
+// tell words one misfit of a text that its author can write shorter, or of a sign.
+func tell(m misfit, at source.Pos, out *source.Problems) {
+	switch m.Kind {
+	case layout.TooWide:
+		out.Add(at, "too-wide", fmt.Sprintf("%s is %.1f mm wider than its place on paper", cutText(m.Text), float64(m.Over)),
+			"write it shorter; nothing is printed smaller to make it fit")
+	case layout.TooHigh:
+		out.Add(at, "too-high", fmt.Sprintf("%s needs %.1f mm more height than its place on paper has", cutText(m.Text), float64(m.Over)),
+			"write it shorter, or in two entries; nothing is printed smaller to make it fit")
+	case layout.NoGlyph:
+		out.Add(at, "no-sign", fmt.Sprintf("the typeface has no sign for %q (%U) in %s", m.Rune, m.Rune, cutText(m.Text)),
+			"write it with other letters")
+	case layout.RightToLeft:
+		out.Add(at, "right-to-left", cutText(m.Text)+" runs from right to left, which cannot be set",
+			"write it in letters that run from left to right")
+	case layout.CodeTooLong:
+		out.Add(at, "code-too-long", cutText(m.Text)+" is too long for the QR code of a tag",
+			"shorten the job number, or the name of the place or pocket")
+	default:
+		out.Add(at, "picture", cutText(m.Text)+": "+m.Detail)
+	}
 }
 
 // worst leaves of misfits that say the same of one text, as of the head of every

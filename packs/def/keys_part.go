@@ -18,7 +18,7 @@ var partKind = &kind[Part]{
 		varying("hand", "The hand of its thread.", "{NDE: left, others: right}", func(p *Part) *Varying { return &p.Hand }).oneOf("left", "right"),
 		varying("fit", "The fit it sits with.", "120 H7/r6", func(p *Part) *Varying { return &p.Fit }),
 		varying("mass", "Its mass, with the unit.", "36 kg", func(p *Part) *Varying { return &p.Mass }),
-		text("renew", "When a new one goes on; never: what is scrapped is gone for good.", "always", func(p *Part) *source.Text { return &p.Renew }).oneOf("always", "as set", "never", "if …"),
+		text("renew", "When a new one goes on; never: what is scrapped is gone for good; added: the machine has none yet, it goes on and nothing comes off for it.", "always", func(p *Part) *source.Text { return &p.Renew }).oneOf("always", "as set", "never", "added", "if …"),
 		text("set", "The matched set it belongs to.", "S1", func(p *Part) *source.Text { return &p.Set }).marks("S"),
 		text("holds", "What it holds back.", "spring", func(p *Part) *source.Text { return &p.Holds }).oneOf("spring", "pressure", "weight"),
 		flag("aid", "Whether it is no part of the machine, as a guide stud, and must be out again at the end.", "yes", func(p *Part) *source.Text { return &p.Aid }),

@@ -19,7 +19,7 @@ type Part struct {
 	Left   bool // left-hand thread
 	Flats  int  // flats or slots of a nut, 0 if not said
 	Mass   *units.Quantity
-	Renew  string // as written: "always", "as set", "never", or a condition; empty if reused
+	Renew  string // as written: "always", "as set", "never", "added", or a condition; empty if reused
 	Holds  string // what it holds back: spring, pressure or weight
 	Aid    bool   // no part of the machine, as a guide stud: must be out again at the end
 	Set    *Set
@@ -58,7 +58,7 @@ type Move struct {
 	To   Where // for a part taken off
 	From Where // for a part put back; where the old one lies, if a new one goes on
 	New  bool  // a new part goes on and the old one is scrapped
-	Undo *Move // for a part put back, how these pieces came off
+	Undo *Move // for a part put back, how these pieces came off; nil for one that is added
 }
 
 // A Set is one matched set at one place.
@@ -174,6 +174,9 @@ func (m *Move) ComesFrom(off *Move) {
 
 // ComesNew reports whether a new piece goes on for one that is scrapped.
 func (p *Part) ComesNew() bool { return p.Renew != "" && p.Renew != "never" }
+
+// Added reports whether the machine has none of a part until the job fits it.
+func (p *Part) Added() bool { return p.Renew == "added" }
 
 // Within reports whether a part belongs to the assembly q, at one or more removes.
 func (p *Part) Within(q *Part) bool {

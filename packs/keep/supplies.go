@@ -37,14 +37,14 @@ func Supplies(j *job.Job) source.Problems {
 	return problems
 }
 
-// renewed adds the parts that are always renewed and come off, in the order of the
+// renewed adds the parts that are always renewed and come off, or are added, in the order of the
 // parts, and sees that a list written by hand holds enough of them.
 func renewed(j *job.Job) source.Problems {
 	var problems source.Problems
 	s := &j.Supplies
 	var must []*job.Supply
 	for i, first := range j.Parts {
-		if first.Renew != "always" || i > 0 && j.Parts[i-1].Key == first.Key {
+		if first.Renew != "always" && !first.Added() || i > 0 && j.Parts[i-1].Key == first.Key {
 			continue
 		}
 		var parts []*job.Part
@@ -68,7 +68,7 @@ func renewed(j *job.Job) source.Problems {
 			if len(x.Parts) == 0 || x.Parts[0].Key != first.Key {
 				continue
 			}
-			written, x.Must = true, true
+			written, x.Must = true, !first.Added()
 			if have, err := strconv.Atoi(x.Count); x.Count == "" {
 				x.Count = strconv.Itoa(n)
 			} else if err == nil && have < n {
@@ -76,7 +76,7 @@ func renewed(j *job.Job) source.Problems {
 			}
 		}
 		if !written {
-			must = append(must, &job.Supply{At: first.At, What: first.Name, Parts: parts, Count: strconv.Itoa(n), Must: true, Steps: stepsFitting(parts)})
+			must = append(must, &job.Supply{At: first.At, What: first.Name, Parts: parts, Count: strconv.Itoa(n), Must: !first.Added(), Steps: stepsFitting(parts)})
 		}
 	}
 	s.Spares = append(must, s.Spares...)

@@ -34,6 +34,8 @@ func (r *report) removed(e *walk.Event) {
 	m := e.Move
 	p := m.Part
 	switch {
+	case e.Had == 0 && p.Added():
+		r.problems.AddWith(m.At, "not-there-yet", p.Called()+" is added by this job, and comes off at "+e.Step.Name()+" before it is on", p.At, "the part", "take renew: added out, or remove it below the step that fits it")
 	case e.Had == 0:
 		r.problems.AddWith(m.At, "removed-twice", p.Called()+" is taken off by two steps", p.Off[0].At, "taken off here first", "take it out of one of them")
 	case e.Had < m.N:

@@ -55,10 +55,10 @@ func (r *report) set(d *job.Dim, hangs []*job.Part) {
 		r.problems.AddWith(e.At, "too-early", d.Mark+" is set at "+e.Step.Name()+", and "+again.Step.Name()+" parts its faces again", again.At, again.How, "set it when all is back for good")
 		return
 	}
+	if e.Step.Bench {
+		hangs = slices.DeleteFunc(slices.Clone(hangs), func(p *job.Part) bool { return p.Of == nil })
+	}
 	for _, p := range hangs {
-		if e.Step.Bench && p.Of == nil {
-			continue
-		}
 		if now, _ := r.walk.Now(p, e); now > 0 {
 			continue
 		}

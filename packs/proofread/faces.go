@@ -45,7 +45,9 @@ func (b *proofreader) checkSeen(d *job.Dim, dd *def.Dimension) {
 		}
 		b.Problems = append(b.Problems, pr)
 	}
-	if d.Positions.Kind == job.Single && dd.ViewedFrom.Written() {
+	// A sense of rotation and the sign of a reading turn round with where one stands.
+	turns := d.Box.Form != reading.Digits && d.Box.Form != reading.Fraction || d.Box.Signed || d.Kind == "angle"
+	if d.Positions.Kind == job.Single && dd.ViewedFrom.Written() && !turns {
 		b.Problems.Warn(dd.ViewedFrom.At, "no-positions", d.Mark+" says from where it is seen, but is read at one place only", "at: clock, or take viewed-from: out")
 	}
 	if d.Kind != "runout" || d.Positions.Boxes() > 1 || d.Left == nil {

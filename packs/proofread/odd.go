@@ -8,6 +8,7 @@ import (
 	"matchmark/packs/units"
 	"regexp"
 	"strconv"
+	"strings"
 )
 
 // A definition need not say everything of everything. But what it says of nearly
@@ -37,7 +38,8 @@ type saying struct {
 }
 
 // odd warns of the few in a list that do not say what nearly all others say.
-// what is the thing wanted, as "how it is kept"; write is an example of it.
+// what is the thing wanted, as "how it is kept"; write is the key that says it. The words
+// behind it are the author's: an example of some other thing would be copied.
 func (b *proofreader) odd(list []saying, what, write string) {
 	n := 0
 	for _, s := range list {
@@ -108,32 +110,32 @@ func (b *proofreader) oddDims() {
 	}
 	list := b.Def.Dimensions
 	read := func(d *def.Dimension) bool { return !d.Formula.Written() && !d.StampedOn.Part.Written() }
-	b.odd(ask(list, read, at, func(d *def.Dimension) bool { return d.Kind.Written() }), "what kind it is; there is no picture without it", "kind: gap")
+	b.odd(ask(list, read, at, func(d *def.Dimension) bool { return d.Kind.Written() }), "what kind it is; there is no picture without it", "kind: …, as gap, bore or runout")
 	b.odd(ask(list, nil, at, func(d *def.Dimension) bool {
 		return d.With.Written() || d.Pushed.Written() || d.Load.Written() || d.Plane.Written() || d.State.Written() || d.Formula.Written()
-	}), "in which state it is measured", "with: shaft pushed toward the motor")
-	b.odd(ask(list, numbers, at, func(d *def.Dimension) bool { return d.By.Written() }), "what it is measured with", "by: depth-gauge")
+	}), "in which state it is measured", "with: …, the state in words, or pushed:, load:, plane:, state:")
+	b.odd(ask(list, numbers, at, func(d *def.Dimension) bool { return d.By.Written() }), "what it is measured with", "by: "+orNothing(b.Def.Instruments))
 	b.odd(ask(list, read, at, func(d *def.Dimension) bool {
 		return d.From.Part.Written() && d.To.Part.Written() || d.Of.Part.Written() || d.Shims.Written()
 	}),
-		"between which faces it lies", "from: {lock-nut: outer face}, to: {shaft: end face}, or of: {shaft: seat}")
-	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return all(d, func(x *job.Dim) bool { return !x.NotSourced() }) }), "where its limit comes from", "source: maker's sheet 4")
+		"between which faces it lies", "from: {…: …}, to: {…: …}, each a part and its face, or of: {…: …}")
+	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return all(d, func(x *job.Dim) bool { return !x.NotSourced() }) }), "where its limit comes from", "source: …, the document and its page")
 	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return d.Over.Written() || d.Under.Written() || d.Out.Written() }),
-		"what to do when it is not in", "out: tell the engineer")
+		"what to do when it is not in", "out: …, or over: and under:")
 	b.odd(ask(list, between, at, func(d *def.Dimension) bool {
 		return len(d.LostBy) > 0 || all(d, func(x *job.Dim) bool { return x.LastChance != nil || x.FoundAt == nil })
-	}), "which step ends it: none takes either of its parts off", "lost-by: [bolts], or lost-by: nothing")
+	}), "which step ends it: none takes either of its parts off", "lost-by: […], the step or part that ends it, or lost-by: nothing")
 }
 
 // oddKept asks of containers, big parts and spots how they are kept.
 func (b *proofreader) oddKept() {
 	b.odd(ask(b.Def.Containers, nil, func(c *def.Container) (source.Pos, string) { return c.Mark.At, c.Mark.Value },
-		func(c *def.Container) bool { return c.Keep.Written() }), "how it is kept", "keep: oiled")
+		func(c *def.Container) bool { return c.Keep.Written() }), "how it is kept", "keep: …")
 	at := func(p *def.BigPart) (source.Pos, string) { return p.Mark.At, p.Mark.Value }
-	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Keep.Written() }), "how it is kept", "keep: bore upward and covered")
-	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Support.Written() }), "what it lies on", "support: two timbers")
+	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Keep.Written() }), "how it is kept", "keep: …")
+	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Support.Written() }), "what it lies on", "support: …")
 	spot := func(s *def.Spot) (source.Pos, string) { return s.Mark.At, s.Mark.Value }
-	b.odd(ask(b.Def.LayDown, nil, spot, func(s *def.Spot) bool { return s.Floor.Written() }), "what the floor carries", "floor: 5 kN/m2")
+	b.odd(ask(b.Def.LayDown, nil, spot, func(s *def.Spot) bool { return s.Floor.Written() }), "what the floor carries", "floor: … kN/m2")
 }
 
 // oddParts asks how many there are of the parts that are counted: those that go
@@ -160,7 +162,7 @@ func (b *proofreader) oddParts() {
 			return w.Container != nil && (w.Pocket != "" || w.Container.Kind == "bag" || w.Container.Kind == "tray")
 		})
 	}
-	b.odd(ask(b.Def.Parts, small, at, func(p *def.Part) bool { return p.Count.Written() }), "how many there are, and it is counted on the job", "count: 1")
+	b.odd(ask(b.Def.Parts, small, at, func(p *def.Part) bool { return p.Count.Written() }), "how many there are, and it is counted on the job", "count: …")
 	fastener := func(p *def.Part) bool {
 		for _, x := range b.Parts[p.Key.Value] {
 			if !x.Aid && x.Fastens() && !b.adjusts(x.Key) {
@@ -176,7 +178,7 @@ func (b *proofreader) oddParts() {
 			}
 		}
 		return false
-	}), "in which joint it is tightened", "J4: {what: Cap bolts, parts: [cap-bolt], torque: 120 N·m} under joints:")
+	}), "in which joint it is tightened", "its name under parts: of a joint")
 }
 
 // oddSteps asks the written steps of taking apart what they come after, and those
@@ -195,8 +197,20 @@ func (b *proofreader) oddSteps() {
 			}
 		}
 	}
-	b.odd(most(onePerPlace(order)), "what it comes after", "after: {marks: the chalk line must be there first}, or after: {} if nothing has to")
-	b.odd(most(onePerPlace(words)), "how it is put back", "back: Run the nut up to its found stand-off.")
+	b.odd(most(onePerPlace(order)), "what it comes after", "after: {…: the reason}, or after: {} if nothing has to come before it")
+	b.odd(most(onePerPlace(words)), "how it is put back", "back: …")
+}
+
+// orNothing lists the instruments that could stand behind by:.
+func orNothing(all []*def.Instrument) string {
+	var names []string
+	for _, in := range all {
+		names = append(names, in.Key.Value)
+	}
+	if len(names) == 0 {
+		return "…, one of instruments:"
+	}
+	return strings.Join(names, " or ")
 }
 
 // onePerPlace keeps one of the sayings that come from the same line, as those of a
@@ -215,20 +229,20 @@ func onePerPlace(list []saying) []saying {
 
 func (b *proofreader) oddOthers() {
 	set := func(s *def.Set) (source.Pos, string) { return s.Mark.At, s.Mark.Value }
-	b.odd(ask(b.Def.Sets, nil, set, func(s *def.Set) bool { return s.Why.Written() }), "why its parts belong together", "why: bored together")
+	b.odd(ask(b.Def.Sets, nil, set, func(s *def.Set) bool { return s.Why.Written() }), "why its parts belong together", "why: …")
 	joint := func(j *def.Joint) (source.Pos, string) { return j.Mark.At, j.Mark.Value }
-	b.odd(ask(b.Def.Joints, func(j *def.Joint) bool { return !j.NoValue.Written() }, joint, func(j *def.Joint) bool { return j.Source.Written() }), "where its torque comes from", "source: maker's sheet 6")
-	b.odd(ask(b.Def.Joints, nil, joint, func(j *def.Joint) bool { return j.Lubricant.Written() }), "what is on its threads; the torque hangs on it", "lubricant: engine oil, or dry")
+	b.odd(ask(b.Def.Joints, func(j *def.Joint) bool { return !j.NoValue.Written() }, joint, func(j *def.Joint) bool { return j.Source.Written() }), "where its torque comes from", "source: …, the document and its page")
+	b.odd(ask(b.Def.Joints, nil, joint, func(j *def.Joint) bool { return j.Lubricant.Written() }), "what is on its threads; the torque hangs on it", "lubricant: …, or dry")
 	tool := func(i *def.Instrument) (source.Pos, string) { return i.Key.At, source.Quote(i.Key.Value) }
-	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Range.Written() }), "from where to where it reads", "range: 0 to 150 mm")
-	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Reads.Written() }), "its smallest step", "reads: 0.02 mm")
+	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Range.Written() }), "from where to where it reads", "range: … to …, with the unit")
+	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Reads.Written() }), "its smallest step", "reads: …, with the unit")
 	for _, g := range b.Def.Places {
 		place := func(p *def.Place) (source.Pos, string) { return p.Key.At, p.Key.Value }
 		pairs := len(g.Places) == 2
 		name := ask(g.Places, nil, place, func(p *def.Place) bool { return p.Name.Written() })
 		view := ask(g.Places, nil, place, func(p *def.Place) bool { return p.ViewedFrom.Written() })
-		b.oddOfTwo(name, pairs, "what it is called", "name: drive end")
-		b.oddOfTwo(view, pairs, "where one stands to look at it", "viewed-from: the motor")
+		b.oddOfTwo(name, pairs, "what it is called", "name: …")
+		b.oddOfTwo(view, pairs, "where one stands to look at it", "viewed-from: …")
 	}
 }
 

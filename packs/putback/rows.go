@@ -14,10 +14,40 @@ func (b *undoer) undo(s *job.Section, at source.Pos) *job.Section {
 			back.Steps = append(back.Steps, row)
 		}
 	}
+	back.Steps = recalled(back.Steps)
 	if len(back.Steps) == 0 {
 		return nil
 	}
 	return back
+}
+
+// recalled leaves out the rows that do nothing but look up what was recorded: nobody
+// signs for that, least of all when the machine is closed. The readings stand at the row
+// before, which puts back what they were read on, or else at the one after.
+func recalled(rows []*job.Step) []*job.Step {
+	var out []*job.Step
+	var first []*job.Dim // of rows that no row is before
+	for _, row := range rows {
+		switch {
+		case !onlyRecalls(row):
+			if !row.Undoes.Table {
+				row.Recall = append(row.Recall, first...)
+				first = nil
+			}
+			out = append(out, row)
+		case len(out) > 0 && !out[len(out)-1].Undoes.Table:
+			before := out[len(out)-1]
+			before.Recall = append(before.Recall, row.Recall...)
+		default:
+			first = append(first, row.Recall...)
+		}
+	}
+	return out
+}
+
+// onlyRecalls reports whether a row has nothing to do, and no words of its author.
+func onlyRecalls(row *job.Step) bool {
+	return len(row.Fit)+len(row.Set)+len(row.Close)+len(row.Tighten)+len(row.Cautions) == 0 && row.Do == ""
 }
 
 // undoStep is the row that undoes one step: fit what it removed, tighten what it
@@ -42,7 +72,7 @@ func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
 	closeAgain(st, row)
 	heatAgain(st, row)
 	liftBack(st, row)
-	if len(row.Fit) == 0 && len(row.Set) == 0 && len(row.Recall) == 0 && len(row.Close) == 0 && len(row.Tighten) == 0 && row.Do == "" {
+	if onlyRecalls(row) && len(row.Recall) == 0 {
 		return nil
 	}
 	for _, c := range st.BackCaution {

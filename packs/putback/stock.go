@@ -62,6 +62,11 @@ func (b *undoer) checkFrom(st *job.Step, f job.Fetch) {
 // draw takes the pieces of a move out of the stock. When they lie in several
 // places the move is split, one for each.
 func (b *undoer) draw(m *job.Move, s stock, from []job.Fetch) []*job.Move {
+	if p := m.Part; p.Added() && len(p.Off) == 0 && job.Pieces(p.Back)+m.N <= p.Count {
+		m.From = job.Where{Scrap: true} // from no place of this job
+		p.Back = append(p.Back, m)
+		return []*job.Move{m}
+	}
 	var lots []*job.Move
 	total := 0
 	for _, off := range m.Part.Off {
@@ -128,13 +133,17 @@ func (b *undoer) tooMany(m *job.Move, left int) {
 	name := p.Name + " (" + p.Place.Mark(p.Key) + ")"
 	pr := source.Problem{Pos: m.At, Severity: source.Error}
 	switch {
-	case len(p.Off) == 0:
+	case len(p.Off) == 0 && !p.Added():
 		pr.Code, pr.Message = "never-off", name+" is fitted, but it never comes off: it would be there twice"
-		pr.Help = []string{"remove: [" + p.Key + "] at an earlier step"}
+		pr.Help = []string{"remove: [" + p.Key + "] at an earlier step", "or renew: added at the part, if the machine has none yet"}
 	case len(p.Back) > 0 && left == 0:
 		pr.Code, pr.Message = "fitted-twice", name+" is put back by two steps"
 		pr.Help = []string{"take it out of one of them"}
 		pr.See = []source.Also{{Pos: p.Back[0].At, What: "put back here first"}}
+	case len(p.Off) == 0:
+		pr.Code, pr.Message = "count-differs", strconv.Itoa(p.Count)+" of "+p.Name+" are added and more go on"
+		pr.Help = []string{"make the two counts the same"}
+		pr.See = []source.Also{{Pos: p.At, What: "the part"}}
 	default:
 		pr.Code, pr.Message = "count-differs", strconv.Itoa(left)+" of "+p.Name+" are off and "+strconv.Itoa(m.N)+" go back"
 		pr.Help = []string{"make the two counts the same: {" + p.Key + ": " + strconv.Itoa(left) + "}"}

@@ -63,12 +63,14 @@ func (w *Walk) remove(e *Event) {
 
 func (w *Walk) fit(e *Event) {
 	m, l := e.Move, w.parts[e.Move.Part]
-	e.Had = w.off[m.Undo]
-	if e.Had < m.N {
-		return
-	}
 	p := l.last()
-	w.off[m.Undo] -= m.N
+	if m.Undo == nil { // added: it comes from outside
+		e.Had = m.N
+	} else if e.Had = w.off[m.Undo]; e.Had < m.N {
+		return
+	} else {
+		w.off[m.Undo] -= m.N
+	}
 	p.on += m.N
 	l.change(e.Index, p)
 	w.hold(m.From.Container, e, -m.N)

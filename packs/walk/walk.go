@@ -65,7 +65,7 @@ func Of(j *job.Job) *Walk {
 	}
 	for _, p := range j.Parts {
 		start := pieces{on: p.Count}
-		if p.Aid {
+		if p.Aid || p.Added() {
 			start.on = 0
 		}
 		w.parts[p] = &timeline[pieces]{start: start}
@@ -122,7 +122,10 @@ func (w *Walk) Set(d *job.Dim) *Event {
 	return w.Find(d.LeftAt, func(e *Event) bool { return e.Verb == job.DoSet && e.Dim == d })
 }
 
-// Moved is the event of a move, nil if its step is not walked.
+// Moved is the event of a move, nil if its step is not walked, or for no move.
 func (w *Walk) Moved(m *job.Move) *Event {
+	if m == nil {
+		return nil
+	}
 	return w.Find(m.Step, func(e *Event) bool { return e.Move == m })
 }

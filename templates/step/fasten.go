@@ -190,6 +190,8 @@ func renewals(c *block.Composer, ms []*job.Move) []string {
 	for _, m := range ms {
 		switch r := m.Part.Renew; {
 		case m.New, r == "", r == "always", r == "never":
+		case r == "added":
+			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, c.W.Step.RenewAdded))
 		case r == "as set" && m.Part.Set != nil && m.Part.Set.JudgedAt != nil:
 			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, judgedWords(c, m.Part.Set)))
 		case r == "as set":

@@ -24,7 +24,7 @@ var englishStep = Step{
 
 	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", NoTorque: "no value: %s", TightForNow: "FOR NOW, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose",
 	Oiled: "threads: %s", InOrder: "order: %s", ForNow: "for now", TakeOut: "take out again", LeftOut: "LEFT OUT for now, goes in at %s",
-	AtBench: "on the bench", People: "%s people", RenewAsSet: "if one is renewed, renew the set", RenewIf: "renew %s", RenewLine: "%s: %s",
+	AtBench: "on the bench", People: "%s people", RenewAsSet: "if one is renewed, renew the set", RenewAdded: "added, the machine had none", RenewIf: "renew %s", RenewLine: "%s: %s",
 
 	AllGoBack: "all in: all %s go back", AllRenewed: "one or more out: all %s are renewed", WhichIsOut: "which are out",
 	AsJudged: "old or new, all %s alike, as decided for %s at %s (p. %s)",

@@ -23,8 +23,8 @@ type Step struct {
 	PermitLine, LockLine, UnlockLine, OpenLine, CloseLine, CountAllLine Sentence
 
 	// What is loosened and tightened, what is on for now.
-	Loosen, Tighten, Stages, IsTight, IsLoose, ForNow, TakeOut, AtBench, RenewAsSet      string
-	ToTorque, NoTorque, TightForNow, Oiled, InOrder, LeftOut, People, RenewIf, RenewLine Sentence
+	Loosen, Tighten, Stages, IsTight, IsLoose, ForNow, TakeOut, AtBench, RenewAsSet, RenewAdded string
+	ToTorque, NoTorque, TightForNow, Oiled, InOrder, LeftOut, People, RenewIf, RenewLine        Sentence
 
 	// A matched set that is judged as a whole.
 	WhichIsOut                      string
