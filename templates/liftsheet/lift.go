@@ -87,7 +87,7 @@ func heading(c *block.Composer, l *job.Lift) layout.Block {
 // be; nothing where there is no reason.
 func refusal(c *block.Composer, l *job.Lift) layout.Block {
 	reasons, head := l.Reasons(), c.W.Lift.NotComputed
-	if len(reasons) == 0 {
+	if len(reasons) == 0 && l.Computed() {
 		return layout.Block{}
 	}
 	if l.Computed() {
