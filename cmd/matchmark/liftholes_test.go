@@ -218,7 +218,7 @@ type amount struct {
 	value, step float64
 }
 
-var amountText = regexp.MustCompile(`([−-]?[0-9]+(?:\.[0-9]+)?)[ \x{a0}]?(kg|lb/ft²|lb|mm|in|kN/m²|%|°C|°F|°)`)
+var amountText = regexp.MustCompile(`([−-]?[0-9]+(?:\.[0-9]+)?)[ \x{a0}]?(kg/m³|kg mm|kg\b|lb/ft²|lb\b|mm\b|in\b|kN/m²|%|°C|°F|°)`)
 
 // printedAmounts lists the amounts of a text; step is the smallest that each can tell.
 func printedAmounts(text string) []amount {

@@ -69,9 +69,8 @@ func (r *liftReader) refused(err error) bool {
 		return false
 	}
 	for _, no := range rs {
-		message := no.In(r.l.Units())
-		r.l.Because = append(r.l.Because, message)
-		r.b.Problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+message, no.Help)
+		r.l.Because = append(r.l.Because, no.In(r.l.PaperUnits()))
+		r.b.Problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+no.In(r.l.Units()), no.Help)
 	}
 	return true
 }

@@ -224,7 +224,7 @@ func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
 		if n.Code == lift.CriticalLift {
 			style, mark = layout.Strong, "▶ "
 		}
-		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.In(l.Units()))}, layout.ParaOpts{Ref: l.At, Hang: 4}))
+		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.In(l.PaperUnits()))}, layout.ParaOpts{Ref: l.At, Hang: 4}))
 	}
 	if l.SignedPlan != "" {
 		out = append(out, c.Tick(layout.Strong, c.W.Lift.SignedPlan.With(l.SignedPlan), l.At))
