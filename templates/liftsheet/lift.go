@@ -181,6 +181,9 @@ func rigText(c *block.Composer, l *job.Lift) string {
 	if basis != "" {
 		text = w.Lift.RatedBy.With(text, basis)
 	}
+	if t := l.Plan.Tackle; t != nil && t.Parts > 0 {
+		text += ". " + w.Lift.TackleRig.With(strconv.Itoa(t.Parts))
+	}
 	for _, k := range []lift.Crane{l.Plan.Crane, l.Plan.SecondCrane} {
 		if k.Name != "" {
 			text += ". " + w.Lift.CraneLine.With(k.Name, rated(c, l, k.Rated))
