@@ -91,16 +91,16 @@ func (l *Lift) Reasons() []string {
 	out := slices.Clone(l.Because)
 	if l.Result != nil {
 		for _, no := range l.Result.Unanswered {
-			out = append(out, no.In(l.Units()))
+			out = append(out, no.In(l.PaperUnits()))
 		}
 	}
 	for _, c := range l.Cautions() {
 		if c.Stop {
-			out = append(out, c.In(l.Units()))
+			out = append(out, c.In(l.PaperUnits()))
 		}
 	}
 	if l.Floor != nil && l.Floor.Used > 1 {
-		out = append(out, "it presses "+l.Floor.Pressure.Up().In(l.Units())+" on the floor of "+l.LayDown.Mark+", which carries "+l.LayDown.Floor)
+		out = append(out, "it presses "+l.Print(l.Floor.Pressure.Up())+" on the floor of "+l.LayDown.Mark+", which carries "+l.LayDown.Floor)
 	}
 	return out
 }
@@ -133,9 +133,16 @@ func (l *Lift) Units() lift.Units {
 	return lift.Units{Pounds: l.PoundsUsed, Inches: l.InchesUsed, Fahrenheit: l.Fahrenheit}
 }
 
+// PaperUnits are the same for paper.
+func (l *Lift) PaperUnits() lift.Units {
+	u := l.Units()
+	u.Paper = true
+	return u
+}
+
 // Print words an amount for paper in the units of the lift. Its side has been chosen
 // where it was worded: loads up, what may be carried and what is left down.
-func (l *Lift) Print(w lift.Words) string { return w.Print(l.Units()) }
+func (l *Lift) Print(w lift.Words) string { return w.In(l.PaperUnits()) }
 
 // WeightUnit is the unit in which masses and pulls are told.
 func (l *Lift) WeightUnit() string {

@@ -87,7 +87,7 @@ func heading(c *block.Composer, l *job.Lift) layout.Block {
 // be; nothing where there is no reason.
 func refusal(c *block.Composer, l *job.Lift) layout.Block {
 	reasons, head := l.Reasons(), c.W.Lift.NotComputed
-	if len(reasons) == 0 {
+	if len(reasons) == 0 && l.Computed() {
 		return layout.Block{}
 	}
 	if l.Computed() {
@@ -181,6 +181,9 @@ func rigText(c *block.Composer, l *job.Lift) string {
 	if basis != "" {
 		text = w.Lift.RatedBy.With(text, basis)
 	}
+	if t := l.Plan.Tackle; t != nil && t.Parts > 0 {
+		text += ". " + w.Lift.TackleRig.With(strconv.Itoa(t.Parts))
+	}
 	for _, k := range []lift.Crane{l.Plan.Crane, l.Plan.SecondCrane} {
 		if k.Name != "" {
 			text += ". " + w.Lift.CraneLine.With(k.Name, rated(c, l, k.Rated))
@@ -224,7 +227,7 @@ func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
 		if n.Code == lift.CriticalLift {
 			style, mark = layout.Strong, "▶ "
 		}
-		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.In(l.Units()))}, layout.ParaOpts{Ref: l.At, Hang: 4}))
+		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.In(l.PaperUnits()))}, layout.ParaOpts{Ref: l.At, Hang: 4}))
 	}
 	if l.SignedPlan != "" {
 		out = append(out, c.Tick(layout.Strong, c.W.Lift.SignedPlan.With(l.SignedPlan), l.At))
