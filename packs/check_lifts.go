@@ -40,6 +40,14 @@ func (b *builder) resolveLifts(st *job.Step, ds *def.Step) {
 		}
 		st.Makes(l)
 	}
+	for _, t := range ds.SetDown {
+		if l, ok := b.lifts[t.Value]; ok {
+			st.SetDown = append(st.SetDown, l)
+		} else {
+			b.unknown(t, "lift", mapKeys(b.lifts), "lifts")
+		}
+	}
+	st.UnderLoad = ds.UnderLoad
 }
 
 // unusedKeys refuses what a rig would pass over in silence.

@@ -46,8 +46,28 @@ func (b *builder) resolveGuards(st *job.Step, ds *def.Step) {
 		}
 	}
 	for _, t := range ds.Unlock {
-		if x := b.isolationAt(t); x != nil && claimed(b, t, &x.UnlockedAt, st, "the isolation "+x.Key+" is unlocked") {
+		if x := b.isolationAt(t); x != nil {
 			st.Unlock = append(st.Unlock, x)
+			if x.UnlockedAt == nil {
+				x.UnlockedAt = st
+			}
+		}
+	}
+	for _, t := range ds.UnlockForNow {
+		if x := b.isolationAt(t); x != nil {
+			st.UnlockForNow = append(st.UnlockForNow, x)
+		}
+	}
+	for _, t := range ds.LockAgain {
+		if x := b.isolationAt(t); x != nil {
+			st.LockAgain = append(st.LockAgain, x)
+		}
+	}
+	for _, t := range ds.HandBack {
+		if x, ok := b.permits[t.Value]; ok {
+			st.HandBack = append(st.HandBack, x)
+		} else {
+			b.unknown(t, "permit", knownTo(b, b.permits), "permits")
 		}
 	}
 	for _, t := range ds.Permit {

@@ -22,7 +22,7 @@ func (b *builder) readParts() {
 		b.checkVarying(dp.Mass, "the mass", places)
 		b.checkVarying(dp.Thread, "", places)
 		for _, pl := range places {
-			p := &job.Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: valueAt(pl, dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes"}
+			p := &job.Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: valueAt(pl, dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes", Guard: dp.Guard.Value == "yes"}
 			if p.Name == "" {
 				p.Name = p.Key
 			}

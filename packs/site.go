@@ -110,6 +110,9 @@ func (b *builder) checkRoles() {
 	for _, s := range b.def.Sections {
 		for _, st := range s.Steps {
 			see(st.Check)
+			if _, none := noneBecause(st.BackCheck); !none {
+				see(st.BackCheck)
+			}
 		}
 	}
 }

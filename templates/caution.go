@@ -98,20 +98,24 @@ func inRows(signs []layout.Block, across int) layout.Block {
 
 // holdBar is the full-width bar where work stops until a named person releases
 // it.
-func (c *composer) holdBar(h *job.Hold) layout.Block {
-	word := c.w.hold
+func (c *composer) holdBar(st *job.Step) layout.Block {
+	h := st.Hold
+	word, mark := c.w.hold, h.Mark
+	if st == h.Again {
+		mark = fill(c.w.holdAgain, mark)
+	}
 	if h.Witness {
 		word = c.w.witness
 	}
 	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleName, c.w.releasedBy, h.At), c.WideBox(layout.RoleTime, 30, 1, c.w.dateTime, h.At))
 	width := c.width - boxes.W - 20
 	text := layout.Above(0.5,
-		c.Para(width, []layout.Run{layout.T(layout.Limit, word+" "+h.Mark+"  "), layout.T(layout.Body, h.What)}, layout.ParaOpts{Ref: h.At}),
+		c.Para(width, []layout.Run{layout.T(layout.Limit, word+" "+mark+"  "), layout.T(layout.Body, h.What)}, layout.ParaOpts{Ref: h.At}),
 		c.Para(width, []layout.Run{layout.T(layout.Sub, h.Releases)}, layout.ParaOpts{Ref: h.At}))
 	text.W = width
 	row := layout.Middle(4, holdBars(h), text, boxes)
 	row.W = c.width - 4
-	return row.Pad(2, 2, 2, 2).Border(layout.Rect{Weight: layout.Heavy}).Anchored("hold " + h.Mark)
+	return row.Pad(2, 2, 2, 2).Border(layout.Rect{Weight: layout.Heavy}).Anchored("hold " + mark)
 }
 
 // holdBars is the hatched field that tells a hold from a step in grey too.

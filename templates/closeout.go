@@ -47,8 +47,12 @@ func (c *composer) tally() []counted {
 		add(sheet.values, boxes[layout.RoleValue]+boxes[layout.RoleFraction])
 		add(sheet.initials, boxes[layout.RoleInitials])
 	}
-	add(w.countHolds, len(j.Holds))
-	add(w.countLocks, len(j.Isolations))
+	add(w.countHolds, len(holdRows(j)))
+	locked := 0
+	for _, x := range j.Isolations {
+		locked += len(periods(x))
+	}
+	add(w.countLocks, locked)
 	add(w.countPermits, len(j.Permits))
 	add(w.countOpenings, len(j.Openings))
 	add(w.countContainers, len(j.Containers))

@@ -55,7 +55,7 @@ func (c *composer) traps() []layout.Piece {
 	at := map[string][]layout.Run{}
 	for _, s := range c.job.Sections {
 		for _, st := range s.Steps {
-			if st.Missed == "" || st.Undoes != nil {
+			if st.Missed == "" || st.Undoes != nil && st.Undoes.Missed == st.Missed {
 				continue // the row that undoes a step says the same again
 			}
 			where := fill(c.w.stepPage, st.No, c.page("step "+st.No))

@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"cmp"
 	"matchmark/packs/job"
 	"slices"
 	"strconv"
@@ -225,7 +226,14 @@ func (c *composer) liftLines(st *job.Step, width layout.Mm) []layout.Block {
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
 	}
 	for _, l := range st.Lifts {
-		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, c.liftLine(l))}, layout.ParaOpts{Ref: st.At}))
+		line := c.liftLine(l)
+		if slices.Contains(st.GoesOn, l) {
+			line = fill(c.w.goesOnLine, l.Mark, c.raisedAt(l, st), c.page("lift "+l.Mark), c.massText(l))
+		}
+		out = append(out, c.strongLine(line, width, st))
+		if slices.Contains(st.LeftHanging, l) {
+			out = append(out, c.strongLine(fill(c.w.staysUpLine, l.Mark, cmp.Or(strings.Join(l.Stops, " "), c.w.noStops)), width, st))
+		}
 	}
 	return out
 }

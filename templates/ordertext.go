@@ -78,6 +78,10 @@ func (c *composer) bindLines(binds []job.Bind) []string {
 			out = append(out, fill(c.w.bindReading, at, b.Dim.Mark))
 		case job.BoundLock:
 			out = append(out, fill(c.w.bindLock, at))
+		case job.BoundHanging:
+			out = append(out, fill(c.w.bindHanging, at))
+		case job.BoundTools:
+			out = append(out, fill(c.w.bindTools, at))
 		case job.BoundOpening:
 			out = append(out, fill(c.w.bindOpening, at, b.Opening.Mark()))
 		case job.BoundEmpty:

@@ -84,6 +84,7 @@ func (c *composer) stepLines(st *job.Step, width layout.Mm, beside int) []layout
 	}
 	lines := append(c.branchLines(st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
 	lines = append(lines, c.lastLines(st, width)...)
+	lines = append(lines, c.hangingLines(st, width)...)
 	if beside < 2 {
 		lines = append(lines, c.removals(st, width)...)
 	}
@@ -142,6 +143,10 @@ func (c *composer) furtherLines(st *job.Step, width layout.Mm) []layout.Block {
 	out = append(out, c.liftLines(st, width)...)
 	out = append(out, c.forNowLines(st, width)...)
 	out = append(out, c.fastenLines(st, width)...)
+	for _, x := range st.Without {
+		text := fill(c.w.without[x.Guard], st.Undoes.No, x.Reason)
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: x.At}))
+	}
 	if note := c.stepNote(st); note != "" {
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Sub, note)}, layout.ParaOpts{Ref: st.At}))
 	}
@@ -176,6 +181,11 @@ func (c *composer) stepText(st *job.Step) string {
 	}
 	if len(st.Close) > 0 {
 		out = append(out, fill(c.w.closeDefault, openingNames(st.Close)))
+	}
+	if len(out) == 0 && len(st.Lifts) > 0 {
+		for _, l := range st.Lifts {
+			out = append(out, fill(c.w.lowerDefault, l.What))
+		}
 	}
 	if len(out) == 0 {
 		out = append(out, fill(c.w.compareDefault, dimMarks(st.Recall)))

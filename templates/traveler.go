@@ -145,7 +145,7 @@ func (c *composer) step(st *job.Step) []layout.Piece {
 		out = append(out, layout.Piece{Block: c.emptyLine(st), Gap: 1})
 	}
 	if st.Hold != nil {
-		out = append(out, layout.Piece{Block: c.holdBar(st.Hold), Gap: 2})
+		out = append(out, layout.Piece{Block: c.holdBar(st), Gap: 2})
 	}
 	for i, p := range out[:len(out)-1] {
 		// The row stays with its first boxes, and the last ones with the hold and

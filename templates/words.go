@@ -17,6 +17,7 @@ type words struct {
 	liftWords
 	orderWords
 	heatWords
+	guardWords
 
 	// Names of sheets, as on the black plate.
 	front, traveler, reassembly, register, tags string

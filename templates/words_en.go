@@ -5,7 +5,7 @@ import "matchmark/packs/reading"
 // english is the catalogue in English.
 var english = words{
 	lang: "en", sheetWords: englishSheets, liftWords: englishLifts, workedWords: englishWorked, dims: englishReadings, orderWords: englishOrder,
-	heatWords: englishHeat,
+	heatWords: englishHeat, guardWords: englishGuards,
 
 	front: "Front sheet", traveler: "Traveler", reassembly: "Reassembly", register: "Register", tags: "Tags",
 

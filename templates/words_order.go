@@ -11,6 +11,7 @@ type orderWords struct {
 	// The order as text.
 	orderHead, orderStep, bindAfter, bindBelow, bindHold, bindPart, bindJoint string
 	bindLost, bindReading, bindEmpty, bindNothing, bindLock, bindOpening      string
+	bindHanging, bindTools                                                    string
 	free, orderSum, because                                                   string
 
 	// The warnings on the front sheet.

@@ -11,6 +11,7 @@ var englishOrder = orderWords{
 	orderHead: "%s  %s", orderStep: "%s: %s", bindAfter: "after %s", bindBelow: "follows %s, no after: is written", bindHold: "a hold stands between it and %s",
 	bindPart: "after %s: both move or measure %s", bindJoint: "after %s: both loosen, tighten or measure %s", bindLost: "after %s: it destroys %s, measured there",
 	bindReading: "after %s: it needs the reading %s", bindEmpty: "after %s: %s must be empty here", bindLock: "after %s: locks are put on or taken off at one of the two", bindOpening: "after %s: it opens %s",
+	bindHanging: "after %s: a load is left hanging, or let down, at one of the two", bindTools: "after %s: the tools are counted at one of the two",
 	bindNothing: "bound to nothing above it",
 	free:        "free: %s", orderSum: "%s steps, %s of them free to move", because: "%s: %s",
 

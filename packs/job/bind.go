@@ -15,6 +15,10 @@ func (b *Bind) Why() string {
 		return "it takes the reading " + b.Dim.Mark
 	case BoundLock:
 		return "an isolation is locked or unlocked there"
+	case BoundHanging:
+		return "a load is left hanging there"
+	case BoundTools:
+		return "the tools are counted there"
 	case BoundOpening:
 		return "it opens " + b.Opening.Mark()
 	case BoundEmpty:
@@ -43,6 +47,11 @@ const (
 	BoundReading
 	// BoundLock: an isolation is locked or unlocked at one of the two.
 	BoundLock
+	// BoundHanging: a load is left hanging, or let down again, at one of the two.
+	BoundHanging
+	// BoundTools: tools are counted at one of the two, and the other opens something
+	// or moves parts.
+	BoundTools
 	// BoundOpening: the earlier step opens what the later one closes.
 	BoundOpening
 	// BoundEmpty: a container must be empty at the later step, and the earlier one

@@ -126,6 +126,12 @@ func (w *Walk) bound(k, i *job.Step, tk, ti touch) (job.Bind, bool) {
 	if k.Locks() || i.Locks() {
 		return job.Bind{Kind: job.BoundLock, Before: k}, true
 	}
+	if w.movesHook(k) || w.movesHook(i) {
+		return job.Bind{Kind: job.BoundHanging, Before: k}, true
+	}
+	if k.ToolCount && worksOpen(i) || i.ToolCount && worksOpen(k) {
+		return job.Bind{Kind: job.BoundTools, Before: k}, true
+	}
 	for _, o := range k.Open {
 		if slices.Contains(i.Close, o) {
 			return job.Bind{Kind: job.BoundOpening, Before: k, Opening: o}, true

@@ -37,6 +37,8 @@ func (w *Walk) Note() {
 		}
 	}
 	w.Job.Hours = total
+	w.noteHanging()
+	w.noteLocks()
 	w.deferred()
 	w.bind()
 }
