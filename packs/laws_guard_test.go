@@ -38,127 +38,21 @@ func stepsOf(jb *job.Job) []*job.Step {
 	return out
 }
 
-// hangingLift is the lift of a rotor, by a hook or by hand.
-func hangingLift(hand bool) string {
-	out := "lifts:\n  L1:\n    what: Rotor\n    parts: [rotor]\n    origin: middle\n    mass: 20 kg\n    mass-from: weighed\n    mass-source: scale\n    mass-within: 3 %\n" +
-		"    centre: [0 mm, 0 mm, 0 mm]\n    centre-within: [1 mm, 0 mm, 0 mm]\n    size: {from: [-500 mm, -200 mm, -200 mm], to: [500 mm, 200 mm, 200 mm]}\n    lay-down: Y1\n    crew: [rigger]\n"
-	if hand {
-		return out + "    rig: by hand\n    grips:\n      A: {point: [-400 mm, 0 mm, 0 mm]}\n      B: {point: [400 mm, 0 mm, 0 mm]}\n"
+// drawOrder puts pairs of acts and the unlocking in any order: each thing is opened or
+// taken off before it is closed or put on, with anything between.
+func drawOrder(t *rapid.T) []string {
+	acts := []string{"open a", "close a", "open b", "close b", "off guard", "on guard", "off pin", "on pin", "count"}
+	var order []string
+	for len(acts) > 0 {
+		i := rapid.IntRange(0, len(acts)-1).Draw(t, "act")
+		verb, what, _ := strings.Cut(acts[i], " ")
+		if first := map[string]string{"close": "open ", "on": "off "}[verb]; first != "" && slices.Contains(acts, first+what) {
+			continue
+		}
+		order = append(order, acts[i])
+		acts = slices.Delete(acts, i, i+1)
 	}
-	return out + "    rig: bridle\n    rated-by: EN\n    legs:\n      M: {pick: [0 mm, 0 mm, 60 mm], takes: shaft, sling: round, hitch: choker, choke: 120°, length: 1000 mm}\n" +
-		"    crane: hoist\n    pass-over: 300 mm\n    stack: 100 mm\ngear:\n  round: {what: Sling, kind: round sling, rated: 2 t, mass: 1 kg}\ncranes:\n  hoist: {what: Hoist, rated: 1 t, high-hook: 4 m}\n"
-}
-
-// TestLoadsHangBothWays: whatever the order of a strip-down in which one lift is made
-// in stages, the load hangs at just the steps between its stages, and at their rows
-// of the put-back, which comes down by the same stages; where a stage sets it down it
-// stands until the next one.
-func TestLoadsHangBothWays(t *testing.T) {
-	t.Parallel()
-	rapid.Check(t, func(t *rapid.T) {
-		n := rapid.IntRange(2, 7).Draw(t, "steps")
-		lifts := make([]bool, n)
-		var at []int
-		for i := range n {
-			if lifts[i] = rapid.Bool().Draw(t, "lift"); lifts[i] {
-				at = append(at, i)
-			}
-		}
-		out := rapid.Bool().Draw(t, "out at the last stage")
-		bare := rapid.IntRange(-1, n-1).Draw(t, "step without words")
-		setDown := make([]bool, n)
-		text := lawHead + "parts:\n  rotor: {name: Rotor, mass: 20 kg}\n"
-		steps := "steps:\n  - section: Off\n    steps:\n"
-		moved := false // something between the first and the last stage
-		for i := range n {
-			steps += fmt.Sprintf("      - step: s%d\n        do: Do it.\n", i)
-			last := len(at) > 0 && i == at[len(at)-1]
-			switch {
-			case lifts[i]:
-				steps += "        lift: [L1]\n"
-				if setDown[i] = !last && rapid.IntRange(0, 2).Draw(t, "set down") == 0; setDown[i] {
-					steps += "        set-down: [L1]\n"
-				}
-				if last && out {
-					steps += "        remove: [rotor]\n        into: Y1\n"
-				}
-			default:
-				text += fmt.Sprintf("  part-%d: {name: Part %d}\n", i, i)
-				steps += fmt.Sprintf("        remove: [part-%d]\n        into: C1\n", i)
-				moved = moved || len(at) > 0 && i > at[0] && i < at[len(at)-1]
-				if i != bare {
-					steps += "        under-load: blocks\n"
-				}
-			}
-		}
-		if !slices.Contains(lifts, false) || len(at) == 0 {
-			return // no container, or no lift
-		}
-		text += "containers:\n  C1: {name: Box, kind: box}\nlay-down:\n  Y1: {what: Floor}\nbig:\n  B1: {part: rotor}\n" + hangingLift(false) + steps
-
-		hung := make([]bool, n+1) // before each step
-		for i := range n {
-			switch {
-			case !lifts[i]:
-				hung[i+1] = hung[i]
-			default:
-				hung[i+1] = !setDown[i] && i != at[len(at)-1]
-			}
-		}
-		jb, codes := codesOf(text)
-		var want []string
-		if bare >= 0 && !lifts[bare] && hung[bare] {
-			want = []string{"hands-under-load"}
-		}
-		if !slices.Equal(codes, want) {
-			t.Fatalf("told %v, want %v\n%s", codes, want, text)
-		}
-		staged := len(at) > 1 && (out || moved)
-		for _, st := range stepsOf(jb) {
-			key, row := st.Key, st.Undoes != nil
-			var i int
-			if _, err := fmt.Sscanf(key, "s%d", &i); err != nil {
-				t.Fatal(err)
-			}
-			if got, want := len(st.Hangs) > 0, hung[i] && !lifts[i]; got != want {
-				t.Errorf("step %s (%s): the load hangs %t, want %t\n%s", st.No, key, got, want, text)
-			}
-			makes := lifts[i] && (!row || staged || out && i == at[len(at)-1])
-			if got := len(st.Lifts) > 0; got != makes {
-				t.Errorf("step %s (%s) makes the lift %t, want %t\n%s", st.No, key, got, makes, text)
-			}
-			// A stage leaves hanging what the stage after it goes on with; its row what
-			// hung before it.
-			left := hung[i+1]
-			if row {
-				left = hung[i]
-			}
-			if got, want := len(st.LeftHanging) > 0, lifts[i] && left; got != want {
-				t.Errorf("step %s (%s) leaves the load hanging %t, want %t\n%s", st.No, key, got, want, text)
-			}
-			if got := slices.ContainsFunc(st.Cautions, func(c *job.Caution) bool { return c.Key == "hanging" }); got != (hung[i] && !lifts[i]) {
-				t.Errorf("step %s (%s) carries the caution %t\n%s", st.No, key, got, text)
-			}
-		}
-	})
-}
-
-// TestNobodyHoldsALoad: a lift by hand in stages is told unless nothing is done
-// between them or each stage sets it down.
-func TestNobodyHoldsALoad(t *testing.T) {
-	t.Parallel()
-	pin := "      - {step: pin, do: Take the pin., remove: [pin], into: C1}\n"
-	for _, c := range []struct{ before, between, setDown, want string }{
-		{pin, "", "", ""},
-		{"", pin, "", "held-by-hand"},
-		{"", pin, ", set-down: [L1]", ""},
-	} {
-		text := lawHead + "parts: {rotor: {name: Rotor, mass: 20 kg}, pin: {name: Pin}}\ncontainers: {C1: {name: Box, kind: box}}\nlay-down: {Y1: {what: Floor}}\nbig: {B1: {part: rotor}}\n" + hangingLift(true) +
-			"steps:\n  - section: Off\n    steps:\n" + c.before + "      - {step: up, do: Lift it., lift: [L1]" + c.setDown + "}\n" + c.between + "      - {step: out, do: Lift it out., lift: [L1], remove: [rotor], into: Y1}\n"
-		if _, codes := codesOf(text); strings.Join(codes, " ") != c.want {
-			t.Errorf("%v told, want %q\n%s", codes, c.want, text)
-		}
-	}
+	return slices.Insert(order, rapid.IntRange(0, len(order)).Draw(t, "lock off before"), "unlock")
 }
 
 // TestLocksComeOffWhenAllIsClosed: in any order of taking off and putting on a guard
@@ -168,20 +62,7 @@ func TestLocksComeOffWhenAllIsClosed(t *testing.T) {
 	t.Parallel()
 	silent, spoken := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
-		// Pairs in any order: each opened before it is closed, anything between.
-		acts := []string{"open a", "close a", "open b", "close b", "off guard", "on guard", "off pin", "on pin", "count"}
-		var order []string
-		for len(acts) > 0 {
-			i := rapid.IntRange(0, len(acts)-1).Draw(t, "act")
-			verb, what, _ := strings.Cut(acts[i], " ")
-			if first := map[string]string{"close": "open ", "on": "off "}[verb]; first != "" && slices.Contains(acts, first+what) {
-				continue
-			}
-			order = append(order, acts[i])
-			acts = slices.Delete(acts, i, i+1)
-		}
-		off := rapid.IntRange(0, len(order)).Draw(t, "lock off before")
-		order = slices.Insert(order, off, "unlock")
+		order := drawOrder(t)
 		open, guard, uncounted := map[string]bool{}, false, false
 		var want []string
 		steps := "steps:\n  - section: All\n    steps:\n      - {step: lock, do: Lock it., lock: [x]}\n"
@@ -264,6 +145,18 @@ func TestLocksTakeTurns(t *testing.T) {
 			t.Errorf("%d rows, want %d\n%s", len(jb.Isolations[0].Periods), rows, text)
 		}
 	})
+}
+
+// TestLocksLeftOut: an isolation of an option that the machine has not is taken out of
+// all that steps do to locks and permits.
+func TestLocksLeftOut(t *testing.T) {
+	t.Parallel()
+	text := lawHead + "options: {steam: {what: Steam coil, fitted: no}}\nisolations:\n  x: {point: P, energy: water, state: shut, proved: dry}\n  y: {point: Q, energy: steam, state: shut, proved: dry, fitted: steam}\n" +
+		"permits:\n  p: {what: Permit}\n  q: {what: Steam permit, fitted: steam}\n" +
+		"steps:\n  - section: All\n    steps:\n      - {step: a, do: Lock., lock: [x, y], permit: [p, q]}\n      - {step: b, do: Test., unlock-for-now: [x, y], lock-again: [x, y]}\n      - {step: c, do: Unlock., unlock: [x, y], hand-back: [p, q]}\n"
+	if jb, codes := codesOf(text); len(codes) > 0 || len(jb.Isolations) != 1 || len(jb.Isolations[0].Periods) != 2 {
+		t.Errorf("told %v, %d isolations", codes, len(jb.Isolations))
+	}
 }
 
 // TestGuardsMirror: the put-back row of any step has the cautions, the permits, the
