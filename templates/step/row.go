@@ -59,6 +59,7 @@ func textLines(c *block.Composer, st *job.Step, width layout.Mm, beside int) []l
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
 	lines = append(lines, lastLines(c, st, width)...)
+	lines = append(lines, hangingLines(c, st, width)...)
 	if beside < 2 {
 		lines = append(lines, removalLines(c, st, width)...)
 	}
@@ -117,6 +118,9 @@ func furtherLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 	out = append(out, liftsheet.Lines(c, st, width)...)
 	out = append(out, forNowLines(c, st, width)...)
 	out = append(out, fastenLines(c, st, width)...)
+	for _, x := range st.Without {
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Sub, without(c, st, x))}, layout.ParaOpts{Ref: x.At}))
+	}
 	if note := note(c, st); note != "" {
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Sub, note)}, layout.ParaOpts{Ref: st.At}))
 	}

@@ -27,6 +27,7 @@ var English = &Catalogue{
 	Traveler:   englishTraveler,
 	Reassembly: englishReassembly,
 	Step:       englishStep,
+	Guard:      englishGuard,
 	Dimension:  englishDimension,
 	Ladder:     englishLadder,
 	Shims:      englishShims,
