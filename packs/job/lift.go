@@ -194,3 +194,29 @@ type LiftedGear struct {
 	What string
 	N    int
 }
+
+// Carries reports whether a part hangs on the lift: one of its parts, or a part of
+// one of them. A lift that names no parts carries
+// whatever is moved with it.
+func (l *Lift) Carries(p *Part) bool {
+	return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(q *Part) bool { return p == q || p.Within(q) })
+}
+
+// MovedBy reports whether a step takes off or puts back something that hangs on the
+// lift.
+func (l *Lift) MovedBy(st *Step) bool {
+	carried := func(m *Move) bool { return l.Carries(m.Part) }
+	return slices.ContainsFunc(st.Remove, carried) || slices.ContainsFunc(st.Fit, carried)
+}
+
+// NoBefore is the number of the last step above another that makes the lift, empty
+// if none does: where a load was raised that hangs at that other step.
+func (l *Lift) NoBefore(st *Step) string {
+	no := ""
+	for _, x := range l.Steps {
+		if x.Index < st.Index {
+			no = x.No
+		}
+	}
+	return no
+}

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"matchmark/packs/units"
+
 	"pgregory.net/rapid"
 )
 

@@ -1,6 +1,7 @@
 package liftsheet
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -242,12 +243,21 @@ func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
 // hangs, and the trial lift.
 func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	if st.OnHook != "" {
-		text := c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)))
+	strong := func(text string) {
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
 	}
+	if st.OnHook != "" {
+		strong(c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...))))
+	}
 	for _, l := range st.Lifts {
-		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, stepLine(c, l))}, layout.ParaOpts{Ref: st.At}))
+		if slices.Contains(st.GoesOn, l) {
+			strong(c.W.Guard.GoesOn.With(l.Mark, l.NoBefore(st), c.Page("lift "+l.Mark), massText(c, l)))
+		} else {
+			strong(stepLine(c, l))
+		}
+		if slices.Contains(st.LeftHanging, l) {
+			strong(c.W.Guard.StaysUp.With(l.Mark, cmp.Or(strings.Join(l.Stops, " "), c.W.Guard.NoStops)))
+		}
 	}
 	return out
 }
