@@ -148,7 +148,9 @@ func partNames(list []*job.Part) []string {
 
 // without says which guard of its step a put-back row has not, and why.
 func without(c *block.Composer, row *job.Step, x job.Without) string {
-	w := c.W.Guard
-	sentence := map[job.Guard]words.Sentence{job.GuardCaution: w.NoCaution, job.GuardPermit: w.NoPermit, job.GuardHold: w.NoHold, job.GuardCheck: w.NoCheck}[x.Guard]
+	sentence := map[job.Guard]words.Sentence{
+		job.GuardCaution: c.W.Guard.NoCaution, job.GuardPermit: c.W.Guard.NoPermit,
+		job.GuardHold: c.W.Guard.NoHold, job.GuardCheck: c.W.Guard.NoCheck,
+	}[x.Guard]
 	return sentence.With(row.Undoes.No, x.Reason)
 }
