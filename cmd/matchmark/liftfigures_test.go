@@ -48,92 +48,108 @@ type exact struct {
 	side  side
 }
 
-// exacts lists all figures of a lift by the unit in which they are printed. The factors
-// are those of NIST SP 811, appendix B.8.
+// A ledger books the figures of one lift by the unit in which they are printed.
+type ledger struct {
+	l   *job.Lift
+	out map[string][]exact
+}
+
+// exacts lists all figures of a lift by the unit in which they are printed.
 func exacts(l *job.Lift) map[string][]exact {
-	out := map[string][]exact{}
-	kg, mm := 1.0, 1.0
-	if l.PoundsUsed {
-		kg = 1 / 0.45359237
-	}
-	if l.InchesUsed {
-		mm = 1 / 25.4
-	}
-	add := func(path, unit string, v float64, s side) { out[unit] = append(out[unit], exact{path, v, s}) }
-	book := func(path, name string, v float64, kind reflect.Type) {
-		s := sides[name]
-		if strings.Contains(path, "CoGTolerance") {
-			s = atLeast
-		}
-		switch kind {
-		case reflect.TypeFor[lift.Kg]():
-			add(path, l.WeightUnit(), v*kg, s)
-		case reflect.TypeFor[lift.Mm]():
-			add(path, l.LengthUnit(), v*mm, s)
-		case reflect.TypeFor[lift.Degree]():
-			add(path, "°", v, s)
-		case reflect.TypeFor[lift.Ratio]():
-			add(path, "%", 100*v, s)
-		case reflect.TypeFor[lift.Kilopascal]():
-			if l.PoundsUsed {
-				add(path, "lb/ft²", v*1000/(0.45359237*9.80665/(0.3048*0.3048)), s)
-			} else {
-				add(path, "kN/m²", v, s)
-			}
-		}
-	}
-	var walk func(path, name string, v reflect.Value)
-	walk = func(path, name string, v reflect.Value) {
-		switch v.Kind() {
-		case reflect.Pointer:
-			if !v.IsNil() {
-				walk(path, name, v.Elem())
-			}
-		case reflect.Struct:
-			if f, ok := v.Interface().(lift.Figure); ok {
-				// A working is told in kilograms and millimetres, each figure to its own side.
-				add(path, f.Unit, float64(f.Amount), map[units.Rounding]side{units.Up: atLeast, units.Down: atMost, units.Nearest: nearest}[f.Toward])
-			}
-			for i := range v.NumField() {
-				if f := v.Type().Field(i); f.IsExported() {
-					walk(path+"."+f.Name, f.Name, v.Field(i))
-				}
-			}
-		case reflect.Slice, reflect.Array:
-			for i := range v.Len() {
-				walk(fmt.Sprintf("%s[%d]", path, i), name, v.Index(i))
-			}
-		case reflect.Float64:
-			book(path, name, v.Float(), v.Type())
-		}
-	}
+	b := ledger{l, map[string][]exact{}}
 	for _, x := range []struct {
 		name string
 		v    any
 	}{{"plan", l.Plan}, {"result", l.Result}, {"hands", l.HandPlan}, {"shares", l.HandResult}, {"floor", l.Floor}, {"body", l.Body}, {"trial", l.Trial}} {
-		walk(x.name, strings.ToUpper(x.name[:1])+x.name[1:], reflect.ValueOf(x.v))
+		b.walk(x.name, "", reflect.ValueOf(x.v))
 	}
+	b.derived()
+	return b.out
+}
+
+// derived books what is printed and stands in no field.
+func (b ledger) derived() {
+	l := b.l
 	// What the author wrote is printed as it is.
 	own := append(slices.Clone(l.Stops), l.Note)
 	if l.LayDown != nil {
 		own = append(own, l.LayDown.Floor)
 	}
 	for _, a := range printedAmounts(strings.Join(own, " ")) {
-		add("as written", a.unit, a.value, nearest)
+		b.add("as written", a.unit, a.value, nearest)
 	}
-	load := l.Load()
-	book("heaviest", "", float64(load.Mass+load.MassTolerance), reflect.TypeFor[lift.Kg]())
+	b.book("heaviest", "", reflect.ValueOf(l.Load().Mass+l.Load().MassTolerance))
+	if l.Result == nil {
+		return
+	}
+	b.book("press on the bar", "", reflect.ValueOf(l.Result.Press*lift.Kg(l.Result.Dynamic)))
 	// The picture has the distances of the picks from the plumb line.
-	scene := lift.Scene{}
-	if l.Result != nil {
-		scene = l.Result.Drawing
-		book("press on the bar", "", float64(l.Result.Press)*float64(l.Result.Dynamic), reflect.TypeFor[lift.Kg]())
-	}
+	scene := l.Result.Drawing
 	for _, p := range scene.Picks {
-		book("distance", "X", math.Abs(float64(p.X-scene.CoG.X)), reflect.TypeFor[lift.Mm]())
-		book("distance", "Y", math.Abs(float64(p.Y-scene.CoG.Y)), reflect.TypeFor[lift.Mm]())
+		b.book("distance", "X", reflect.ValueOf(max(p.X-scene.CoG.X, scene.CoG.X-p.X)))
+		b.book("distance", "Y", reflect.ValueOf(max(p.Y-scene.CoG.Y, scene.CoG.Y-p.Y)))
 	}
-	return out
+}
+
+func (b ledger) add(path, unit string, v float64, s side) {
+	b.out[unit] = append(b.out[unit], exact{path, v, s})
+}
+
+// book adds one figure in the unit of its kind. The factors are those of NIST SP 811,
+// appendix B.8.
+func (b ledger) book(path, name string, v reflect.Value) {
+	s, l := sides[name], b.l
+	if strings.Contains(path, "CoGTolerance") {
+		s = atLeast
+	}
+	switch x := v.Interface().(type) {
+	case lift.Kg:
+		if l.PoundsUsed {
+			x /= 0.45359237
+		}
+		b.add(path, l.WeightUnit(), float64(x), s)
+	case lift.Mm:
+		if l.InchesUsed {
+			x /= 25.4
+		}
+		b.add(path, l.LengthUnit(), float64(x), s)
+	case lift.Degree:
+		b.add(path, "°", float64(x), s)
+	case lift.Ratio:
+		b.add(path, "%", 100*float64(x), s)
+	case lift.Kilopascal:
+		if l.PoundsUsed {
+			b.add(path, "lb/ft²", float64(x)*1000/(0.45359237*9.80665/(0.3048*0.3048)), s)
+		} else {
+			b.add(path, "kN/m²", float64(x), s)
+		}
+	}
+}
+
+// walk books every figure within a value.
+func (b ledger) walk(path, name string, v reflect.Value) {
+	switch v.Kind() {
+	case reflect.Pointer:
+		if !v.IsNil() {
+			b.walk(path, name, v.Elem())
+		}
+	case reflect.Struct:
+		if f, ok := v.Interface().(lift.Figure); ok {
+			// A working is told in kilograms and millimetres, each figure to its own side.
+			b.add(path, f.Unit, float64(f.Amount), map[units.Rounding]side{units.Up: atLeast, units.Down: atMost, units.Nearest: nearest}[f.Toward])
+		}
+		for i := range v.NumField() {
+			if f := v.Type().Field(i); f.IsExported() {
+				b.walk(path+"."+f.Name, f.Name, v.Field(i))
+			}
+		}
+	case reflect.Slice, reflect.Array:
+		for i := range v.Len() {
+			b.walk(fmt.Sprintf("%s[%d]", path, i), name, v.Index(i))
+		}
+	case reflect.Float64:
+		b.book(path, name, v)
+	}
 }
 
 // constants are amounts on a lift sheet that are no figures of the lift.
@@ -228,63 +244,6 @@ func TestLiftFiguresOfAnyLift(t *testing.T) {
 	if seen < 1000 {
 		t.Errorf("only %d amounts were looked at", seen)
 	}
-}
-
-// drawnLift writes a definition with one lift, its numbers by chance.
-func drawnLift(t *rapid.T) string {
-	pounds, inches := rapid.Bool().Draw(t, "pounds"), rapid.Bool().Draw(t, "inches")
-	kg := func(low, high float64, name string) string {
-		x := rapid.Float64Range(low, high).Draw(t, name)
-		if pounds {
-			return fmt.Sprintf("%.3f lb", x/0.45359237)
-		}
-		return fmt.Sprintf("%.3f kg", x)
-	}
-	mm := func(low, high float64, name string) string {
-		x := rapid.Float64Range(low, high).Draw(t, name)
-		if inches {
-			return fmt.Sprintf("%.4f in", x/25.4)
-		}
-		return fmt.Sprintf("%.3f mm", x)
-	}
-	fixed := func(x float64) string { return mm(x, x, "fixed") }
-	basis := rapid.SampledFrom([]string{"EN", "US"}).Draw(t, "basis")
-	rig := rapid.SampledFrom([]string{"bridle", "spreader", "beam"}).Draw(t, "rig")
-	half := rapid.Float64Range(400, 900).Draw(t, "half")
-	var b strings.Builder
-	line := func(format string, args ...any) { fmt.Fprintf(&b, format+"\n", args...) }
-	line("pack: 1\nequipment: {tag: P-1, name: Pump}\njob: {number: WO-1, revision: A, issued: 2026-05-04, title: Lift}")
-	line("lay-down: {Y1: {what: Floor, floor: 20 kN/m2}}\ngear:")
-	line("  sling: {what: Chain sling, kind: chain, rated: %s, mass: %s}", kg(300, 4000, "sling"), kg(1, 9, "sling mass"))
-	line("  shackle: {what: Shackle, kind: shackle, rated: %s, mass: %s}", kg(300, 4000, "shackle"), kg(1, 3, "shackle mass"))
-	line("  bar: {what: Bar, kind: %s, rated: %s, mass: %s, length: %s%s}", map[bool]string{true: "beam", false: "spreader"}[rig == "beam"],
-		kg(800, 4000, "bar"), kg(20, 90, "bar mass"), fixed(2*half), map[string]string{"beam": ", rise: " + fixed(300)}[rig])
-	line("cranes: {c: {what: Crane, rated: %s, block: %s, high-hook: %s}}", kg(1000, 9000, "crane"), kg(10, 90, "block"), mm(7000, 9000, "hook"))
-	line("lifts:\n  L1:\n    what: Load\n    rig: %s\n    origin: middle\n    mass: %s\n    mass-from: weighed\n    mass-source: scale\n    mass-within: %s", rig, kg(60, 2500, "mass"), kg(1, 9, "within"))
-	line("    centre: [%s, %s, %s]", mm(-90, 90, "x"), fixed(0), mm(-500, -300, "z"))
-	line("    centre-within: [%s, %s, %s]", mm(1, 20, "dx"), mm(1, 5, "dy"), mm(1, 20, "dz"))
-	line("    size: {from: [%s, %s, %s], to: [%s, %s, %s]}", fixed(-950), fixed(-500), mm(-900, -600, "low"), fixed(950), fixed(500), fixed(50))
-	line("    ends: {A: {point: [%s, %s, %s]}, B: {point: [%s, %s, %s]}}\n    rated-by: %s", fixed(-930), fixed(0), fixed(-200), fixed(930), fixed(0), fixed(-200), basis)
-	line("    lifting-points: {lug: {rated: %s, flattest: 30°, source: drawing 7}}\n    legs:", kg(300, 3000, "lug"))
-	length := ""
-	if rig != "bridle" {
-		length = ", length: " + mm(900, 1500, "drop")
-	}
-	for i, name := range []string{"A", "B"} {
-		at := half * float64(2*i-1)
-		line("      %s: {pick: [%s, %s, %s], takes: lug, sling: sling, hitch: straight, gear: [shackle]%s}", name, fixed(at), fixed(0), fixed(0), length)
-	}
-	switch rig {
-	case "bridle":
-		line("    hook-height: %s", mm(900, 2500, "hook height"))
-	case "spreader":
-		line("    top-legs: {C: {sling: sling, hitch: straight}, D: {sling: sling, hitch: straight}}\n    aim: %d°\n    bar: bar", rapid.IntRange(40, 70).Draw(t, "aim"))
-	default:
-		line("    bar: bar")
-	}
-	line("    leg-error: %s\n    max-tilt: 15°\n    decided-by: R. Ashdown\n    because: drawn\n    crane: c\n    pass-over: %s\n    stack: %s", mm(1, 9, "leg error"), mm(500, 1500, "pass over"), mm(100, 400, "stack"))
-	line("    lay-down: Y1\n    footing: {pieces: 2, length: %s, width: %s, most: 60 %%}\n    crew: [person in charge]\nsteps:\n  - {step: all, do: Lift it., lift: [L1]}", mm(800, 1300, "foot"), mm(200, 400, "wide"))
-	return b.String()
 }
 
 // loadedLift loads and composes a definition of the project.

@@ -10,7 +10,7 @@ func (b *proofreader) checkWeighed() {
 	for _, db := range b.Def.BigParts {
 		for _, p := range b.Parts[db.Part.Value] {
 			if p.Weighs(b.Job.Parts) == nil {
-				b.Problems.Warn(p.At, "no-mass", p.Called()+" has a tag of its own and does not say what it weighs: nobody can tell whether one may lift it alone", "mass: 36 kg")
+				b.Problems.Warn(p.At, "no-mass", p.Called()+" has a tag of its own and does not say what it weighs: nobody can tell whether one may lift it alone", "mass: as weighed, or by the drawing")
 				break
 			}
 		}

@@ -135,7 +135,7 @@ func (b *proofreader) oddKept() {
 	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Keep.Written() }), "how it is kept", "keep: …")
 	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Support.Written() }), "what it lies on", "support: …")
 	spot := func(s *def.Spot) (source.Pos, string) { return s.Mark.At, s.Mark.Value }
-	b.odd(ask(b.Def.LayDown, nil, spot, func(s *def.Spot) bool { return s.Floor.Written() }), "what the floor carries", "floor: … kN/m2")
+	b.odd(ask(b.Def.LayDown, nil, spot, func(s *def.Spot) bool { return s.Floor.Written() }), "what the floor carries", "floor: by the plate of the floor, or its drawing")
 }
 
 // oddParts asks how many there are of the parts that are counted: those that go

@@ -1,8 +1,6 @@
 package liftsheet
 
 import (
-	"cmp"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -237,76 +235,4 @@ func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
 		return nil
 	}
 	return []layout.Block{layout.Above(0.6, append([]layout.Block{c.Heading(c.W.Lift.CautionsHere)}, out...)...)}
-}
-
-// Lines are the lines of a step that makes lifts: the sheet, the mass, how it
-// hangs, and the trial lift.
-func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	var out []layout.Block
-	strong := func(text string) {
-		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
-	}
-	if st.OnHook != "" {
-		strong(c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...))))
-	}
-	for _, l := range st.Lifts {
-		if slices.Contains(st.GoesOn, l) {
-			strong(c.W.Guard.GoesOn.With(l.Mark, l.NoBefore(st), c.Page("lift "+l.Mark), massText(c, l)))
-		} else {
-			strong(stepLine(c, l))
-		}
-		if slices.Contains(st.LeftHanging, l) {
-			strong(c.W.Guard.StaysUp.With(l.Mark, cmp.Or(strings.Join(l.Stops, " "), c.W.Guard.NoStops)))
-		}
-	}
-	return out
-}
-
-// heavyParts lists the parts of moves that are heavy on this site: Impeller 405 kg.
-func heavyParts(c *block.Composer, moves []*job.Move) string {
-	var out []string
-	for _, m := range moves {
-		if m.Part.Mass == nil {
-			continue
-		}
-		if over, err := m.Part.Mass.Cmp(c.Job.Site.Heavy); err == nil && over > 0 {
-			out = append(out, m.Part.Name+" "+m.Part.Mass.Print())
-		}
-	}
-	return strings.Join(out, ", ")
-}
-
-func stepLine(c *block.Composer, l *job.Lift) string {
-	page := c.Page("lift " + l.Mark)
-	switch {
-	case l.Computed() && len(l.Reasons()) > 0:
-		return c.W.Lift.StepLineStopped.With(l.Mark, page)
-	case l.HandResult != nil:
-		return c.W.Lift.StepLineByHand.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))
-	case l.Result != nil:
-		return c.W.Lift.StepLine.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Print(l.Trial.Size()))
-	}
-	return c.W.Lift.StepLineRefused.With(l.Mark, page)
-}
-
-// tiltSide says by how much and to which side the load hangs out of level.
-func tiltSide(c *block.Composer, l *job.Lift) string {
-	t := l.Result.Tilt
-	if t.Lower != "" {
-		return c.W.Lift.Tilted.With(t.Total.Up(), t.Lower, l.Print(t.Drop.Up()))
-	}
-	return c.W.Lift.TiltedSide.With(t.Total.Up(), l.LowSide())
-}
-
-// tiltText says how level the load hangs.
-func tiltText(c *block.Composer, l *job.Lift) string {
-	t := l.Result.Tilt
-	text := c.W.Lift.Level
-	if l.OutOfLevel() {
-		text = tiltSide(c, l)
-	}
-	if t.Most > t.Total {
-		text = c.W.Lift.TiltedMost.With(text, t.Most.Up())
-	}
-	return text
 }

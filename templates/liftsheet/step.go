@@ -1,0 +1,74 @@
+package liftsheet
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// Lines are the lines of a step that makes lifts: the sheet, the mass, how it
+// hangs, and the trial lift.
+func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	if st.OnHook != "" {
+		text := c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)))
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
+	}
+	for _, l := range st.Lifts {
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, stepLine(c, l))}, layout.ParaOpts{Ref: st.At}))
+	}
+	return out
+}
+
+// heavyParts lists the parts of moves that are heavy on this site: Impeller 405 kg.
+func heavyParts(c *block.Composer, moves []*job.Move) string {
+	var out []string
+	for _, m := range moves {
+		if m.Part.Mass == nil {
+			continue
+		}
+		if over, err := m.Part.Mass.Cmp(c.Job.Site.Heavy); err == nil && over > 0 {
+			out = append(out, m.Part.Name+" "+m.Part.Mass.Print())
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+func stepLine(c *block.Composer, l *job.Lift) string {
+	page := c.Page("lift " + l.Mark)
+	switch {
+	case l.Computed() && len(l.Reasons()) > 0:
+		return c.W.Lift.StepLineStopped.With(l.Mark, page)
+	case l.HandResult != nil:
+		return c.W.Lift.StepLineByHand.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))
+	case l.Result != nil:
+		return c.W.Lift.StepLine.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Print(l.Trial.Size()))
+	}
+	return c.W.Lift.StepLineRefused.With(l.Mark, page)
+}
+
+// tiltSide says by how much and to which side the load hangs out of level.
+func tiltSide(c *block.Composer, l *job.Lift) string {
+	t := l.Result.Tilt
+	if t.Lower != "" {
+		return c.W.Lift.Tilted.With(t.Total.Up(), t.Lower, l.Print(t.Drop.Up()))
+	}
+	return c.W.Lift.TiltedSide.With(t.Total.Up(), l.LowSide())
+}
+
+// tiltText says how level the load hangs.
+func tiltText(c *block.Composer, l *job.Lift) string {
+	t := l.Result.Tilt
+	text := c.W.Lift.Level
+	if l.OutOfLevel() {
+		text = tiltSide(c, l)
+	}
+	if t.Most > t.Total {
+		text = c.W.Lift.TiltedMost.With(text, t.Most.Up())
+	}
+	return text
+}
