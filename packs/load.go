@@ -107,12 +107,12 @@ func decide(ix *names.Index) {
 	}
 	tell(plan.Boxes(j))
 	tell(putback.Rows(j))
-	tell(hazard.Attach(j))
 	keep.Close(j)
 	tell(keep.Supplies(j))
 	tell(plan.Work(j))
 	w := walk.Of(j)
 	w.Note()
+	tell(hazard.Attach(j))
 	proof.Bind(w)
 	tell(proof.All(w))
 	proofread.All(ix)

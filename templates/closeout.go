@@ -48,8 +48,12 @@ func (c *composer) tally() []counted {
 		add(sheet.values, boxes[layout.RoleValue]+boxes[layout.RoleFraction])
 		add(sheet.initials, boxes[layout.RoleInitials])
 	}
-	add(w.CloseOut.Holds, len(j.Holds))
-	add(w.CloseOut.Locks, len(j.Isolations))
+	add(w.CloseOut.Holds, len(holdRows(j)))
+	locked := 0
+	for _, x := range j.Isolations {
+		locked += len(periods(x))
+	}
+	add(w.CloseOut.Locks, locked)
 	add(w.CloseOut.Permits, len(j.Permits))
 	add(w.CloseOut.Openings, len(j.Openings))
 	add(w.CloseOut.Containers, len(j.Containers))

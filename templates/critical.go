@@ -58,7 +58,7 @@ func (c *composer) easilyMissed() []layout.Piece {
 	at := map[string][]layout.Run{}
 	for _, s := range c.Job.Sections {
 		for _, st := range s.Steps {
-			if st.Missed == "" || st.Undoes != nil {
+			if st.Missed == "" || st.Undoes != nil && st.Undoes.Missed == st.Missed {
 				continue // the row that undoes a step says the same again
 			}
 			where := c.W.Common.StepPage.With(st.No, c.Page("step "+st.No))

@@ -2,8 +2,27 @@ package templates
 
 import (
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
+
+// A holdRow is one release of a hold: at its step, or once more at the put-back row.
+type holdRow struct {
+	hold *job.Hold
+	at   *job.Step
+}
+
+// holdRows are all releases, those of one hold below each other.
+func holdRows(j *job.Job) []holdRow {
+	var out []holdRow
+	for _, h := range j.Holds {
+		out = append(out, holdRow{h, h.Step})
+		if h.Again != nil {
+			out = append(out, holdRow{h, h.Again})
+		}
+	}
+	return out
+}
 
 // holds sets the list of hold and witness points, for the people who have to be
 // there.
@@ -14,15 +33,19 @@ func holds(c *composer) []layout.Piece {
 	w := c.W
 	g := c.Grid(block.Col(w.Common.Mark, 18), block.Col(w.Holds.Seen, 0), block.Col(w.Holds.SeenAndReleased, 58), block.Col(w.Holds.DateTime, 28))
 	var rows []layout.Row
-	for _, h := range c.Job.Holds {
+	for _, r := range holdRows(c.Job) {
+		h, text := r.hold, r.hold.Mark
+		if r.at != nil && r.at == h.Again {
+			text = w.Holds.Again.With(text)
+		}
 		word, rule := w.Holds.Hold, w.Holds.StopsHere
 		if h.Witness {
 			word, rule = w.Holds.Witness, w.Holds.MayGoOn
 		}
-		mark := layout.Above(0.3, g.Text(0, layout.Limit, h.Mark, h.At), g.Text(0, layout.SubBold, word, h.At))
+		mark := layout.Above(0.3, g.Text(0, layout.Limit, text, h.At), g.Text(0, layout.SubBold, word, h.At))
 		facts := h.Releases + " · " + rule
-		if h.Step != nil {
-			facts = c.StepRef(h.Step) + " · " + facts
+		if r.at != nil {
+			facts = c.StepRef(r.at) + " · " + facts
 		}
 		what := layout.Above(0.5, g.Text(1, layout.Body, h.What, h.At), g.Text(1, layout.Sub, facts, h.At))
 		rows = append(rows, g.Row(h.At, mark, what))

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
 
@@ -14,24 +15,59 @@ func isolations(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Isolations.Point, 0), block.Col(w.Isolations.ProvedBy, 36), block.Col(w.Isolations.LockNumber, 24), block.Col(w.Isolations.LockedBy, 30), block.Col(w.Isolations.UnlockedBy, 30))
+	number := layout.Mm(9)
+	for _, x := range c.Job.Isolations {
+		if len(x.Periods) > 1 {
+			number = 12 // room for: again
+		}
+	}
+	g := c.Grid(block.Col(w.Common.Number, number), block.Col(w.Isolations.Point, 0), block.Col(w.Isolations.ProvedBy, 36), block.Col(w.Isolations.LockNumber, 24), block.Col(w.Isolations.LockedBy, 30), block.Col(w.Isolations.UnlockedBy, 30))
 	var rows []layout.Row
 	for _, x := range c.Job.Isolations {
 		point := layout.Above(0.5, g.Text(1, layout.Strong, x.Point, x.At), g.Text(1, layout.Sub, x.Energy+" · "+x.State, x.At))
 		proved := layout.Above(layout.GapY, g.Text(2, layout.Sub, x.Proved, x.At), c.WideBox(layout.RoleInitials, g.Table.Room(2), 1, w.Common.Initials, x.At))
-		var on, off string
-		if x.LockedAt != nil {
-			on = w.Isolations.LockedAt.With(c.StepRef(x.LockedAt))
+		for i, p := range periods(x) {
+			on, off := c.lockTimes(p)
+			no := strconv.Itoa(x.No)
+			if i > 0 {
+				no = w.Isolations.NumberAgain.With(no)
+			}
+			row := g.Row(x.At, g.Text(0, layout.Strong, no, x.At), point, proved, layout.Block{},
+				g.Text(4, layout.Caption, on, x.At), g.Text(5, layout.Caption, off, x.At))
+			if i == 0 {
+				row.Anchor = "isolation " + x.Key
+			}
+			rows = append(rows, row)
 		}
-		if x.UnlockedAt != nil {
-			off = w.Isolations.UnlockedAt.With(c.StepRef(x.UnlockedAt))
-		}
-		row := g.Row(x.At, g.Text(0, layout.Strong, strconv.Itoa(x.No), x.At), point, proved, layout.Block{},
-			g.Text(4, layout.Caption, on, x.At), g.Text(5, layout.Caption, off, x.At))
-		row.Anchor = "isolation " + x.Key
-		rows = append(rows, row)
 	}
 	return c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(spareRows)...))
+}
+
+// periods are the times that an isolation is locked, one where no step locks it.
+func periods(x *job.Isolation) []job.LockPeriod {
+	if len(x.Periods) == 0 {
+		return []job.LockPeriod{{}}
+	}
+	return x.Periods
+}
+
+// lockTimes says at which steps a lock goes on and comes off.
+func (c *composer) lockTimes(p job.LockPeriod) (on, off string) {
+	if p.Locked != nil {
+		sentence := c.W.Isolations.LockedAt
+		if p.Again {
+			sentence = c.W.Isolations.LockedAgainAt
+		}
+		on = sentence.With(c.StepRef(p.Locked))
+	}
+	if p.Unlocked != nil {
+		sentence := c.W.Isolations.UnlockedAt
+		if p.ForNow {
+			sentence = c.W.Isolations.UnlockedForNowAt
+		}
+		off = sentence.With(c.StepRef(p.Unlocked))
+	}
+	return on, off
 }
 
 // spareRows is how many empty rows a list has for what is found on the day.

@@ -82,6 +82,12 @@ func (c *composer) bindLines(binds []job.Bind) []string {
 			out = append(out, c.W.Order.Reading.With(at, b.Dim.Mark))
 		case job.BoundLock:
 			out = append(out, c.W.Order.Lock.With(at))
+		case job.BoundHanging:
+			out = append(out, c.W.Order.Hanging.With(at))
+		case job.BoundTools:
+			out = append(out, c.W.Order.Tools.With(at))
+		case job.BoundPermit:
+			out = append(out, c.W.Order.Permit.With(at, b.Permit.What))
 		case job.BoundOpening:
 			out = append(out, c.W.Order.Opening.With(at, b.Opening.Mark()))
 		case job.BoundEmpty:

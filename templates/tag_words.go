@@ -86,11 +86,21 @@ func bagsOnly(t *job.Tag) int {
 func missedOf(t *job.Tag) []string {
 	var out []string
 	for _, m := range t.In {
-		if s := m.Step.Missed; s != "" && namesPart(s, m.Part.Name) && !slices.Contains(out, s) {
+		if s := missedBack(m); s != "" && namesPart(s, m.Part.Name) && !slices.Contains(out, s) {
 			out = append(out, s)
 		}
 	}
 	return out
+}
+
+// missedBack is what is easily missed in putting back what a move takes off: what the
+// step that puts it back says of it, else what is said where it comes off, if that
+// is not for taking off alone.
+func missedBack(m *job.Move) string {
+	if back := m.PutBack(); back != nil && back.Step != nil && namesPart(back.Step.Missed, m.Part.Name) {
+		return back.Step.Missed
+	}
+	return m.Step.MissedBack()
 }
 
 // namesPart reports whether a sentence has a word of the name of a part, in the

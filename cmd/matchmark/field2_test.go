@@ -77,7 +77,7 @@ var moreFieldPoints = map[string][]point{
 		{no: 15, name: "new least and most, worn above them", at: "D1", role: layout.RoleValue, cells: 5, count: 1 + 1, words: []string{"0.010 – 0.018 in", "0.25 – 0.46 mm as printed in the source", "old part at most 0.025 in", "renew the locating bearing, it is not adjustable", "renewed"}},
 		{no: 33, name: "float before the cover", at: "D1", words: []string{"LAST CHANCE: gone after"}},
 		{no: 33, name: "reached with the rotor out only", at: "rings", role: layout.RoleInitials, count: 2, words: []string{"reached with the rotor out only", "Take oil ring and shaft seal out"}},
-		{no: 34, name: "lifted and set down until level", at: "rotor", role: layout.RoleTick, count: 3 * 2, words: []string{"AGAIN", "are both ends level?", "Trial lift 1.0 in", "L1"}},
+		{no: 34, name: "lifted and set down until level", at: "raise", role: layout.RoleTick, count: 3 * 2, words: []string{"AGAIN", "are both ends level?", "Trial lift 1.0 in", "L1"}},
 		{no: 34, name: "new locating bearing only if the float is over", at: "judge", role: layout.RoleTick, count: 2, words: []string{"IF", "D1 is over 0.025 in", "The locating bearing goes back."}},
 		{no: 37, name: "shielded side and bevelled edge, as found", at: "locating", role: layout.RoleWords, count: 2, words: []string{"shielded side faces the trip body", "bevelled edge faces the trip body"}},
 		{no: 37, name: "shielded side and bevelled edge, as left", at: "locating", sheet: "reassembly", role: layout.RoleTick, count: 2, words: []string{"shielded side faces the trip body"}},

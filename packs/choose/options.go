@@ -192,4 +192,4 @@ func (b *chooser) settle(c choices, field string, v *def.Varying) {
 }
 
 // mayBeSilent are the values that need not be said for every build.
-var mayBeSilent = map[string]bool{"Missed": true, "Note": true, "Keep": true, "Support": true, "Back": true}
+var mayBeSilent = map[string]bool{"Missed": true, "Note": true, "Keep": true, "Support": true, "Back": true, "BackMissed": true}

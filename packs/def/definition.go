@@ -113,6 +113,7 @@ type Part struct {
 	Renew  source.Text // always, as set, never, if ...
 	Set    source.Text // matched set mark
 	Holds  source.Text // what it holds back: spring, pressure
+	Guard  source.Text // "yes": it keeps people from what moves or is live
 	Aid    source.Text // "yes": it is no part of the machine and must be out again at the end
 	Moves  source.Text // "1 turn gives 0.75 mm" for adjusters without a thread
 	Note   source.Text
@@ -298,10 +299,13 @@ type Step struct {
 	Close   []source.Text
 	Empty   []source.Text // containers that must be empty after this step
 	Lift    []source.Text // lifts that are made
-	Hold    source.Text
-	Heat    []source.Text
-	Align   []source.Text // alignments that are made
-	Caution []source.Text
+	SetDown []source.Text // lifts whose load stands again
+	// UnderLoad is what is put under a load that hangs.
+	UnderLoad source.Text
+	Hold      source.Text
+	Heat      []source.Text
+	Align     []source.Text // alignments that are made
+	Caution   []source.Text
 	// MatchMarks are the parts that get a mark across their joint, Stacks the
 	// orders written down before they come apart.
 	MatchMarks []source.Text
@@ -309,8 +313,10 @@ type Step struct {
 	Judge      []source.Text // matched sets that go back or are renewed as a whole
 	Missed     Varying
 	Back       Varying
-	// BackCaution are the cautions of the generated put-back row.
-	BackCaution []source.Text
+	// What the generated put-back row has of its own, or "none, because ...".
+	BackMissed              Varying
+	BackCaution, BackPermit []source.Text
+	BackHold, BackCheck     source.Text
 	// NoCaution are the built-in cautions left out, each with the reason.
 	NoCaution []Named
 	WayRound  []WayRound
@@ -322,10 +328,13 @@ type Step struct {
 	Note      Varying
 	Lock      []source.Text // isolations
 	Unlock    []source.Text
-	Permit    []source.Text // papers that must be there
-	ToolCount source.Text   // yes: tools are counted
-	CountAll  source.Text   // yes: every container is counted
-	Otherwise Varying       // what is done instead where the step does not apply
+	// UnlockForNow and LockAgain are the isolations of a test in mid-job.
+	UnlockForNow, LockAgain []source.Text
+	Permit                  []source.Text // papers that must be there
+	HandBack                []source.Text // permits that end here
+	ToolCount               source.Text   // yes: tools are counted
+	CountAll                source.Text   // yes: every container is counted
+	Otherwise               Varying       // what is done instead where the step does not apply
 	Applies
 	Branching
 }

@@ -72,6 +72,7 @@ type Neighbour struct {
 // A Grip is what friction and smoothing a joint is reckoned with.
 type Grip struct {
 	At                              source.Pos
+	DecidedBy, Because              source.Text // who answers for the frictions, and why
 	Holding, Pulling                source.Text
 	Smoothing, HubRough, ShaftRough source.Text
 }
@@ -83,6 +84,8 @@ type HeatPull struct {
 	Net, Depth        source.Text
 	Clearance, Rise   source.Text
 	Longest           source.Text
+	Workable          source.Text // time from heat off to off the seat
+	WorkableBecause   source.Text
 	Puller, PullsWith source.Text
 	Shield            source.Text
 	IfStuck           source.Text

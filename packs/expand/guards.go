@@ -47,8 +47,28 @@ func (b *builder) resolveGuards(st *job.Step, ds *def.Step) {
 		}
 	}
 	for _, t := range ds.Unlock {
-		if x := b.IsolationAt(t); x != nil && claimed(b, t, &x.UnlockedAt, st, "the isolation "+x.Key+" is unlocked") {
+		if x := b.IsolationAt(t); x != nil {
 			st.Unlock = append(st.Unlock, x)
+			if x.UnlockedAt == nil {
+				x.UnlockedAt = st
+			}
+		}
+	}
+	for _, t := range ds.UnlockForNow {
+		if x := b.IsolationAt(t); x != nil {
+			st.UnlockForNow = append(st.UnlockForNow, x)
+		}
+	}
+	for _, t := range ds.LockAgain {
+		if x := b.IsolationAt(t); x != nil {
+			st.LockAgain = append(st.LockAgain, x)
+		}
+	}
+	for _, t := range ds.HandBack {
+		if x, ok := b.Permits[t.Value]; ok {
+			st.HandBack = append(st.HandBack, x)
+		} else {
+			b.Unknown(t, "permit", names.KnownTo(b.Index, b.Permits), "permits")
 		}
 	}
 	for _, t := range ds.Permit {

@@ -6,7 +6,7 @@ import (
 	"matchmark/packs/names"
 )
 
-// resolveLifts ties a step to the lifts that it makes.
+// resolveLifts ties a step to the lifts that it makes, and to those whose load it sets down.
 func (b *builder) resolveLifts(st *job.Step, ds *def.Step) {
 	for _, t := range ds.Lift {
 		l, ok := b.Lifts[t.Value]
@@ -16,4 +16,12 @@ func (b *builder) resolveLifts(st *job.Step, ds *def.Step) {
 		}
 		st.Makes(l)
 	}
+	for _, t := range ds.SetDown {
+		if l, ok := b.Lifts[t.Value]; ok {
+			st.SetDown = append(st.SetDown, l)
+		} else {
+			b.Unknown(t, "lift", names.Keys(b.Lifts), "lifts")
+		}
+	}
+	st.UnderLoad = ds.UnderLoad
 }

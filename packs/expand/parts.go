@@ -22,7 +22,7 @@ func (b *builder) readParts() {
 		b.CheckVarying(dp.Mass, "the mass", places)
 		b.CheckVarying(dp.Thread, "", places)
 		for _, pl := range places {
-			p := &job.Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: names.ValueAt(pl, dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes"}
+			p := &job.Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: names.ValueAt(pl, dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes", Guard: dp.Guard.Value == "yes"}
 			if p.Name == "" {
 				p.Name = p.Key
 			}

@@ -90,7 +90,7 @@ func (b *builder) checkStepTexts(ds *def.Section, places []job.Place) {
 			}
 		}
 		b.CheckVarying(st.Do, "what to do", all)
-		for _, v := range []def.Varying{st.Missed, st.Back} {
+		for _, v := range []def.Varying{st.Missed, st.Back, st.BackMissed} {
 			b.CheckVarying(v, "", all)
 		}
 	}
@@ -154,6 +154,7 @@ func (b *builder) resolveSteps() {
 			st.Loosen, st.Tighten = b.fastenings(ds.Loosen, st), b.fastenings(ds.Tighten, st)
 			b.resolveNotes(st, ds)
 			b.resolveGuards(st, ds)
+			b.resolveMirror(st, ds)
 			b.resolveHeats(st, ds)
 			b.resolveLifts(st, ds)
 			b.resolveAlign(st, ds)
@@ -177,13 +178,6 @@ func (b *builder) claimDim(t source.Text, d *job.Dim, by **job.Step, named *sour
 }
 
 func (b *builder) resolveNotes(st *job.Step, ds *def.Step) {
-	for _, t := range ds.BackCaution {
-		if c, ok := b.Cautions[t.Value]; ok {
-			st.BackCaution = append(st.BackCaution, c)
-		} else {
-			b.Unknown(t, "caution", names.KnownTo(b.Index, b.Cautions), "cautions")
-		}
-	}
 	for _, t := range ds.NoCaution {
 		if c, ok := b.Cautions[t.Name.Value]; ok {
 			st.NoCaution = append(st.NoCaution, job.NoCaution{At: t.Name.At, Caution: c, Reason: t.Value.Value})
@@ -200,22 +194,9 @@ func (b *builder) resolveNotes(st *job.Step, ds *def.Step) {
 		c.Steps = append(c.Steps, st)
 		st.Cautions = append(st.Cautions, c)
 	}
-	if t := ds.Hold; t.Written() {
-		h, ok := b.Holds[t.Value]
-		switch {
-		case !ok:
-			b.Unknown(t, "hold or witness point", names.KnownTo(b.Index, b.Holds), "holds")
-		case h.Step != nil:
-			b.Problems = append(b.Problems, source.Problem{
-				Pos: t.At, Severity: source.Error, Code: "twice",
-				Message: "hold " + h.Mark + " stands at two steps; it is released once",
-				Help:    []string{"give the second one a mark of its own: W" + "2"},
-				See:     []source.Also{{Pos: h.Step.At, What: "the first of them"}},
-			})
-		default:
-			h.Step = st
-			st.Hold = h
-		}
+	if h := b.holdAt(ds.Hold); h != nil {
+		h.Step = st
+		st.Hold = h
 	}
 	for _, t := range ds.Empty {
 		if w, ok := b.WhereAt(t, st.Place); ok && w.Container != nil {

@@ -31,6 +31,8 @@ func verbsOf(ds *def.Step) []job.Verb {
 	}
 	add(job.DoLock, ds.Lock)
 	add(job.DoUnlock, ds.Unlock)
+	add(job.DoUnlockForNow, ds.UnlockForNow)
+	add(job.DoLockAgain, ds.LockAgain)
 	add(job.DoMark, ds.MatchMarks)
 	add(job.DoStack, ds.Stacks)
 	add(job.DoMeasure, ds.Measure)
@@ -43,6 +45,7 @@ func verbsOf(ds *def.Step) []job.Verb {
 	add(job.DoTighten, ds.Tighten)
 	add(job.DoSet, ds.Set)
 	add(job.DoClose, ds.Close)
+	add(job.DoHandBack, ds.HandBack)
 	parts(job.DoTakeOut, ds.TakeOut)
 	parts(job.DoRemove, ds.Remove)
 	parts(job.DoFit, ds.Fit)

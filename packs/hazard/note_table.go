@@ -59,6 +59,17 @@ var builtins = []*builtin{
 	},
 	{
 		Caution: job.Caution{
+			Key: "hanging", Signal: "danger", Signs: []string{"W015", "P024", "W024"},
+			Hazard: "Load that hangs.",
+			Result: "A brake that slips or a sling that creeps lets it down on whoever is under it.",
+			Short:  "Nobody under it, no hand or foot below it that is not kept by blocks. The hook is never left alone.",
+			Avoid:  "Nobody under it. No hand or foot below it or between it and its seat before what is written under the step stands under it. Nobody moves the hook, and it is never left alone.",
+			Rule:   "DOE-STD-1090-96 ch. 7; ASME P30.1",
+		},
+		does: func(_ *job.Job, st *job.Step) bool { return len(st.Hangs) > 0 },
+	},
+	{
+		Caution: job.Caution{
 			Key: "lifting", Signal: "warning", Signs: []string{"W015", "P024", "M014", "M008"},
 			Hazard: "Load on the hook.",
 			Result: "A load that slips, swings or drops kills whoever is under it or beside it.",

@@ -152,7 +152,7 @@ func (r *heatReader) grip() {
 	if d.At.IsZero() {
 		if p := r.def.Pull; !p.At.IsZero() {
 			r.hole(p.At, "no-grip-given", r.heat.Mark+" is pulled, and the friction that the puller is chosen for is not said",
-				"grip: {holding: 0.12, pulling: 0.24, smoothing: none}")
+				"grip: {holding: …, pulling: …, smoothing: none, decided-by: …, because: …}")
 		}
 		return
 	}
@@ -169,7 +169,7 @@ func (r *heatReader) grip() {
 		Joint: fit.Mm(f.Diameter), HubOutside: fit.Mm(r.heat.Ring.Outside), ShaftBore: fit.Mm(r.heat.Seat.Bore), Length: fit.Mm(r.heat.Ring.Length),
 		Hub: elastic(r.heat.Ring.Material, r.yield), Shaft: elastic(r.heat.Seat.Material, 0),
 		Least: fit.Micron(f.Least * 1000), Greatest: fit.Micron(f.Greatest * 1000),
-		Holding: f.Holding, Pulling: f.Pulling,
+		Holding: f.Holding, Pulling: f.Pulling, Friction: fit.Claim{By: d.DecidedBy.Value, Reason: d.Because.Value},
 		Smoothing: fit.Smoothing{Rule: rule, HubRz: rough(d.HubRough, "Smoothing.HubRz"), ShaftRz: rough(d.ShaftRough, "Smoothing.ShaftRz")},
 	}
 	if f.Basis == heat.Measured {
@@ -182,6 +182,10 @@ func (r *heatReader) grip() {
 	if err != nil {
 		r.refused(err, r.heat.Mark)
 		return
+	}
+	if err := in.Backed(); err != nil {
+		r.hole(d.At, "friction-unbacked", r.heat.Mark+": nobody stands behind the frictions "+d.Holding.Value+" and "+d.Pulling.Value+": they were not measured on this joint",
+			"decided-by: and because: within grip:, with who answers for them and why they fit this joint")
 	}
 	f.Grip = &out
 	r.checkWall(out)

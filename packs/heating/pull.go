@@ -2,6 +2,7 @@ package heating
 
 import (
 	"fmt"
+	"matchmark/packs/def"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -20,6 +21,7 @@ func (r *heatReader) pull() {
 	if v, ok := r.amount(d.Longest, units.Second, "15 min", "Longest"); ok {
 		out.Longest = heat.Second(v)
 	}
+	r.workable(d, out)
 	if v, ok := r.amount(d.PullsWith, units.Newton, "300 kN"); ok {
 		out.PullsWith = heat.Newton(v)
 		if g := r.heat.Fit.Grip; g != nil {
@@ -44,6 +46,21 @@ func (r *heatReader) pull() {
 		return
 	}
 	r.plan(out, source)
+}
+
+// workable reads how long it takes to draw the part off once the heat is off, which
+// somebody must give a reason for.
+func (r *heatReader) workable(d def.HeatPull, out *job.HotPull) {
+	switch {
+	case !d.Workable.Written() && d.WorkableBecause.Written():
+		r.hole(d.WorkableBecause.At, "workable", r.heat.Mark+" says why it is drawn off so soon, and not how soon", "workable: the time from heat off until it is off its seat")
+	case d.Workable.Written() && !d.WorkableBecause.Written():
+		r.hole(d.Workable.At, "workable", r.heat.Mark+" is drawn off within "+d.Workable.Value+", and nothing says how", "workable-because: what stands ready, and who tried it")
+	case d.Workable.Written():
+		if v, ok := r.amount(d.Workable, units.Second, "12 s", "Workable.Time"); ok {
+			out.Workable = heat.Workable{Time: heat.Second(v), Reason: d.WorkableBecause.Value}
+		}
+	}
 }
 
 // clearance is how much looser than free a hub must be: as written, or what the
@@ -86,7 +103,7 @@ func (r *heatReader) plan(out *job.HotPull, source heat.Source) {
 		Fit: r.joint(out.Clearance), Hub: h.Ring, Shaft: h.Seat,
 		Contact: heat.Contact{Perfect: true, TouchUntil: out.Clearance},
 		Source:  source, Air: heat.Surroundings{Air: h.Air, Film: film},
-		Skin: h.Limit, Longest: out.Longest, Yield: r.yield,
+		Skin: h.Limit, Longest: out.Longest, Yield: r.yield, Workable: out.Workable,
 	}
 	for _, n := range h.Neighbours {
 		in.Neighbours = append(in.Neighbours, n.Neighbour)
@@ -114,6 +131,7 @@ func (r *heatReader) joint(clearance heat.Mm) heat.Fit {
 // case (a short window, a narrow band: both are why a puller must be named) is not
 // told again.
 func (r *heatReader) warned(w heat.Warning) {
+	w = w.In(r.units())
 	says := r.heat.Mark + ": " + w.Says
 	switch w.Code {
 	case "neighbour-hot":
@@ -125,6 +143,10 @@ func (r *heatReader) warned(w heat.Warning) {
 			}
 		}
 		r.b.Problems.Warn(r.place(w.Field), "neighbour-stuck", says, "kept-cool: wet cloth on the cover")
+	case "window":
+		r.b.Problems.Warn(r.place(w.Field), "short-window", says, "more clearance, a higher ceiling if the maker allows it, the fit measured, the shaft cooled, or another way to draw it")
+	case "thermal-shock":
+		r.b.Problems.Warn(r.place(w.Field), "thermal-shock", says, "by: induction, slowly, or by: oven")
 	case "yields":
 		r.b.Problems.Warn(r.place(w.Field), "hub-yields", says, "lower at-most: or net:, or put yield: right")
 	case "seconds":

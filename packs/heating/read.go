@@ -49,10 +49,16 @@ func (r *heatReader) refused(err error, what string) {
 	var wrong *fit.FieldError
 	switch {
 	case errors.As(err, &no):
+		no = no.In(r.units())
 		r.hole(r.place(no.Field), "heat-refused", what+": "+no.Why, no.Instead)
 	case errors.As(err, &wrong):
 		r.hole(r.place(wrong.Field), "heat-refused", what+": "+wrong.Problem)
 	}
+}
+
+// units are those in which the author writes, for the messages of the calculation.
+func (r *heatReader) units() heat.Units {
+	return heat.Units{Inch: r.heat.Inch, Fahrenheit: r.heat.Fahrenheit}
 }
 
 // place is where a field was written: the nearest that is known of Fit.Diameter,

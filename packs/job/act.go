@@ -13,30 +13,34 @@ type Verb int
 // what is looked at and written down comes before what parts it, and what goes on
 // before what is tightened and set.
 const (
-	DoPermit     Verb = iota // a permit is asked for
-	DoHold                   // a hold or witness point is released
-	DoLock                   // an isolation is locked
-	DoUnlock                 // an isolation is unlocked
-	DoMark                   // a part gets a mark across its joint
-	DoStack                  // the order of a stack is written down
-	DoRecall                 // a reading that was only recorded is looked up
-	DoMeasure                // a reading is taken as found
-	DoJudge                  // a matched set is judged
-	DoCountTools             // tools are counted
-	DoCountAll               // every container is counted
-	DoOpen                   // an opening is opened
-	DoLoosen                 // a joint or a part is loosened
-	DoTakeOut                // what was fitted for now comes out
-	DoHeat                   // a part is heated, or its shaft cooled
-	DoLift                   // a load is lifted
-	DoRemove                 // pieces come off
-	DoFit                    // pieces go back
-	DoFitForNow              // pieces go on for a while
-	DoLeaveOut               // a part is left out, to go back later
-	DoTighten                // a joint or a part is tightened
-	DoSet                    // a reading is taken as left
-	DoClose                  // an opening is closed
-	DoEmpty                  // a container must be empty
+	DoPermit       Verb = iota // a permit is asked for
+	DoHold                     // a hold or witness point is released
+	DoLock                     // an isolation is locked
+	DoUnlock                   // an isolation is unlocked
+	DoUnlockForNow             // an isolation is unlocked for a test
+	DoLockAgain                // an isolation is locked again after a test
+	DoMark                     // a part gets a mark across its joint
+	DoStack                    // the order of a stack is written down
+	DoRecall                   // a reading that was only recorded is looked up
+	DoMeasure                  // a reading is taken as found
+	DoJudge                    // a matched set is judged
+	DoCountTools               // tools are counted
+	DoCountAll                 // every container is counted
+	DoOpen                     // an opening is opened
+	DoLoosen                   // a joint or a part is loosened
+	DoTakeOut                  // what was fitted for now comes out
+	DoHeat                     // a part is heated, or its shaft cooled
+	DoLift                     // a load is lifted
+	DoRemove                   // pieces come off
+	DoFit                      // pieces go back
+	DoFitForNow                // pieces go on for a while
+	DoLeaveOut                 // a part is left out, to go back later
+	DoTighten                  // a joint or a part is tightened
+	DoSet                      // a reading is taken as left
+	DoClose                    // an opening is closed
+	DoHandBack                 // a permit ends
+	DoSetDown                  // a load that hung stands again
+	DoEmpty                    // a container must be empty
 	lastVerb
 )
 
@@ -77,9 +81,9 @@ type Act struct {
 
 // Acts lists what a step does, in the order in which its author wrote the verbs.
 // A permit comes first wherever it stands, for the step is not begun without it; a
-// lift and a heat come before the first move, for they are how it is done; that a
-// container is empty is seen at the end, and a hold comes last, for it is what the
-// next step waits for.
+// lift and a heat come before the first move, for they are how it is done; that a load
+// stands again and a container is empty is seen at the end, and a hold comes last, for
+// it is what the next step waits for.
 func (s *Step) Acts() []Act {
 	var out []Act
 	for _, v := range s.VerbOrder() {
@@ -92,7 +96,7 @@ func (s *Step) Acts() []Act {
 // it does not use included.
 func (s *Step) VerbOrder() []Verb {
 	order := []Verb{DoPermit}
-	done := map[Verb]bool{DoPermit: true, DoHold: true, DoEmpty: true, DoHeat: true, DoLift: true}
+	done := map[Verb]bool{DoPermit: true, DoHold: true, DoEmpty: true, DoHeat: true, DoLift: true, DoSetDown: true}
 	add := func(v Verb) {
 		if done[v] {
 			return
@@ -125,7 +129,7 @@ func (s *Step) VerbOrder() []Verb {
 	for v := range lastVerb {
 		add(v)
 	}
-	return append(order, DoEmpty, DoHold)
+	return append(order, DoSetDown, DoEmpty, DoHold)
 }
 
 // acts lists what a step does under one verb.
@@ -176,6 +180,14 @@ func (s *Step) guardActs(v Verb) []Act {
 		return each(s.Lock, func(x *Isolation) Act { return Act{At: s.At, Lock: x} }, v)
 	case DoUnlock:
 		return each(s.Unlock, func(x *Isolation) Act { return Act{At: s.At, Lock: x} }, v)
+	case DoUnlockForNow:
+		return each(s.UnlockForNow, func(x *Isolation) Act { return Act{At: s.At, Lock: x} }, v)
+	case DoLockAgain:
+		return each(s.LockAgain, func(x *Isolation) Act { return Act{At: s.At, Lock: x} }, v)
+	case DoHandBack:
+		return each(s.HandBack, func(p *Permit) Act { return Act{At: s.At, Permit: p} }, v)
+	case DoSetDown:
+		return each(s.SetDown, func(l *Lift) Act { return Act{At: s.At, Lift: l} }, v)
 	case DoOpen:
 		return each(s.Open, func(o *Opening) Act { return Act{At: s.At, Opening: o} }, v)
 	case DoClose:

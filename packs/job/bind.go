@@ -13,6 +13,7 @@ type Bind struct {
 	Hold    *Hold      // for BoundHold
 	Lock    *Isolation // for BoundLock
 	Set     *Set       // for BoundJudged
+	Permit  *Permit    // for BoundPermit
 }
 
 // A BindKind is why one step must come before another.
@@ -36,6 +37,13 @@ const (
 	BoundBack
 	// BoundLock: an isolation is locked or unlocked at one of the two.
 	BoundLock
+	// BoundHanging: a load is left hanging, or let down again, at one of the two.
+	BoundHanging
+	// BoundTools: tools are counted at one of the two, and the other opens something
+	// or moves parts.
+	BoundTools
+	// BoundPermit: a permit ends at one of the two.
+	BoundPermit
 	// BoundOpening: the earlier step opens what the later one closes.
 	BoundOpening
 	// BoundLost: the later step destroys a dimension that the earlier one measures.
@@ -71,6 +79,12 @@ func (b *Bind) Why() string {
 		return "it takes the reading " + b.Dim.Mark
 	case BoundLock:
 		return "the isolation " + b.Lock.Key + " is locked or unlocked there"
+	case BoundHanging:
+		return "a load is left hanging there"
+	case BoundTools:
+		return "the tools are counted there"
+	case BoundPermit:
+		return "the permit " + b.Permit.Key + " ends there"
 	case BoundOpening:
 		return "it opens " + b.Opening.Mark()
 	case BoundJudged:
@@ -146,7 +160,7 @@ func (r *Run) about(b Bind) bool {
 		return d.Base
 	}
 	return r.Kind == b.Kind && r.Reason == b.Reason && part(r.Part) == part(b.Part) && part(r.Front) == part(b.Front) && dim(r.Dim) == dim(b.Dim) &&
-		r.In == b.In && r.Opening == b.Opening && r.Hold == b.Hold && r.Lock == b.Lock && r.Set == b.Set
+		r.In == b.In && r.Opening == b.Opening && r.Hold == b.Hold && r.Lock == b.Lock && r.Set == b.Set && r.Permit == b.Permit
 }
 
 // Reasons lists what binds each step to the steps above it, without what follows

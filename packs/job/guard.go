@@ -11,6 +11,7 @@ type Hold struct {
 	What     string
 	Releases string
 	Step     *Step // where it stands
+	Again    *Step // the put-back row at which it is released once more, nil if none
 }
 
 // A Caution is a hazard note, with the steps before which it stands.
@@ -35,13 +36,23 @@ type Spared struct {
 }
 
 // An Isolation is one point where the machine is cut off from its energy, with
-// the steps that lock and unlock it.
+// the steps that lock it and take the lock off for good, and all times that it is
+// locked.
 type Isolation struct {
 	At                           source.Pos
 	Key                          string
 	No                           int // its line on the sheet, from 1
 	Point, Energy, State, Proved string
 	LockedAt, UnlockedAt         *Step
+	Periods                      []LockPeriod // in the order of work
+}
+
+// A LockPeriod is one time that an isolation is locked. A step is nil where the
+// definition does not name it.
+type LockPeriod struct {
+	Locked, Unlocked *Step
+	Again            bool // locked again after a test
+	ForNow           bool // unlocked for a test
 }
 
 // A Permit is a paper of the site, with the steps that are not begun without it.

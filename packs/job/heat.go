@@ -92,6 +92,7 @@ type HotPull struct {
 	By        heat.Means
 	Clearance heat.Mm
 	Longest   heat.Second
+	Workable  heat.Workable // zero where the usual time counts
 	Puller    string
 	PullsWith heat.Newton // zero when not said
 	Short     bool        // the puller alone would not move it cold

@@ -91,16 +91,16 @@ func (l *Lift) Reasons() []string {
 	out := slices.Clone(l.Because)
 	if l.Result != nil {
 		for _, no := range l.Result.Unanswered {
-			out = append(out, no.In(l.Units()))
+			out = append(out, no.In(l.PaperUnits()))
 		}
 	}
 	for _, c := range l.Cautions() {
 		if c.Stop {
-			out = append(out, c.In(l.Units()))
+			out = append(out, c.In(l.PaperUnits()))
 		}
 	}
 	if l.Floor != nil && l.Floor.Used > 1 {
-		out = append(out, "it presses "+l.Floor.Pressure.Up().In(l.Units())+" on the floor of "+l.LayDown.Mark+", which carries "+l.LayDown.Floor)
+		out = append(out, "it presses "+l.Print(l.Floor.Pressure.Up())+" on the floor of "+l.LayDown.Mark+", which carries "+l.LayDown.Floor)
 	}
 	return out
 }
@@ -133,9 +133,16 @@ func (l *Lift) Units() lift.Units {
 	return lift.Units{Pounds: l.PoundsUsed, Inches: l.InchesUsed, Fahrenheit: l.Fahrenheit}
 }
 
+// PaperUnits are the same for paper.
+func (l *Lift) PaperUnits() lift.Units {
+	u := l.Units()
+	u.Paper = true
+	return u
+}
+
 // Print words an amount for paper in the units of the lift. Its side has been chosen
 // where it was worded: loads up, what may be carried and what is left down.
-func (l *Lift) Print(w lift.Words) string { return w.Print(l.Units()) }
+func (l *Lift) Print(w lift.Words) string { return w.In(l.PaperUnits()) }
 
 // WeightUnit is the unit in which masses and pulls are told.
 func (l *Lift) WeightUnit() string {
@@ -186,4 +193,30 @@ type Lift struct {
 type LiftedGear struct {
 	What string
 	N    int
+}
+
+// Carries reports whether a part hangs on the lift: one of its parts, or a part of
+// one of them. A lift that names no parts carries
+// whatever is moved with it.
+func (l *Lift) Carries(p *Part) bool {
+	return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(q *Part) bool { return p == q || p.Within(q) })
+}
+
+// MovedBy reports whether a step takes off or puts back something that hangs on the
+// lift.
+func (l *Lift) MovedBy(st *Step) bool {
+	carried := func(m *Move) bool { return l.Carries(m.Part) }
+	return slices.ContainsFunc(st.Remove, carried) || slices.ContainsFunc(st.Fit, carried)
+}
+
+// NoBefore is the number of the last step above another that makes the lift, empty
+// if none does: where a load was raised that hangs at that other step.
+func (l *Lift) NoBefore(st *Step) string {
+	no := ""
+	for _, x := range l.Steps {
+		if x.Index < st.Index {
+			no = x.No
+		}
+	}
+	return no
 }

@@ -21,6 +21,7 @@ type Part struct {
 	Mass   *units.Quantity
 	Renew  string // as written: "always", "as set", "never", "added", or a condition; empty if reused
 	Holds  string // what it holds back: spring, pressure or weight
+	Guard  bool   // keeps people from what moves or is live
 	Aid    bool   // no part of the machine, as a guide stud: must be out again at the end
 	Set    *Set
 	Of     *Part    // the assembly that it comes off with

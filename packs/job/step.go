@@ -74,18 +74,30 @@ type Step struct {
 	Empty        []Emptied  // must be empty when the step is done
 
 	Lifts        []*Lift
+	SetDown      []*Lift     // whose load stands again when the step is done
+	UnderLoad    source.Text // what is put under a load that hangs before a hand goes in
+	Hangs        []*Lift     // that earlier steps have left hanging, and that it does not make
+	GoesOn       []*Lift     // that it makes, with a load that hangs already
+	LeftHanging  []*Lift     // that it makes and leaves hanging
 	Lock, Unlock []*Isolation
-	Permits      []*Permit
-	Open, Close  []*Opening
-	ToolCount    bool // tools are counted
-	CountAll     bool // every container is counted on the list of counts
+	UnlockForNow []*Isolation // for a test
+	LockAgain    []*Isolation
+	// What stands open and which guards are off while it is unlocked for a test.
+	OpenMeanwhile []*Opening
+	OffMeanwhile  []*Part
+	Permits       []*Permit
+	HandBack      []*Permit // that end here
+	Open, Close   []*Opening
+	ToolCount     bool // tools are counted
+	CountAll      bool // every container is counted on the list of counts
 
 	Hours, HoursSoFar *units.Number // planned for the step, and until it is done; nil if not said
 
-	From        []Fetch     // where the author says that parts come from
-	PutBack     source.Text // what its put-back row says
-	BackCaution []*Caution  // of its put-back row
-	NoCaution   []NoCaution // built-in notes that the author leaves out
+	From      []Fetch     // where the author says that parts come from
+	PutBack   source.Text // what its put-back row says
+	Mirror    Mirror      // of its put-back row
+	Without   []Without   // of a put-back row: guards of its step that it has not
+	NoCaution []NoCaution // built-in notes that the author leaves out
 
 	Branching
 }
@@ -130,9 +142,9 @@ func (s *Step) BeyondRow() string {
 		return "is done only if, again or later"
 	case s.Hold != nil:
 		return "has a hold"
-	case len(s.Lifts)+len(s.Heats)+len(s.Align) > 0:
+	case len(s.Lifts)+len(s.SetDown)+len(s.Heats)+len(s.Align) > 0, s.UnderLoad.Value != "":
 		return "lifts, heats or aligns"
-	case len(s.Lock)+len(s.Unlock)+len(s.Permits)+len(s.Open)+len(s.Close) > 0 || s.ToolCount || s.CountAll:
+	case s.Locks(), len(s.Permits)+len(s.HandBack)+len(s.Open)+len(s.Close) > 0, s.ToolCount, s.CountAll:
 		return "locks, opens or closes something"
 	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:
 		return "loosens, tightens or fits something for now"
@@ -184,7 +196,9 @@ func (s *Step) Readies() bool {
 
 // Locks reports whether a step locks or unlocks an isolation: no other step may
 // pass it.
-func (s *Step) Locks() bool { return len(s.Lock)+len(s.Unlock) > 0 }
+func (s *Step) Locks() bool {
+	return len(s.Lock)+len(s.Unlock)+len(s.UnlockForNow)+len(s.LockAgain) > 0
+}
 
 // Name is how messages speak of a step.
 func (s *Step) Name() string {

@@ -76,7 +76,7 @@ func (a *account) seats() {
 func (a *account) hanging() {
 	a.level()
 	if t := a.r.Tilt; a.r.ErrorTilt > t.Allowed/2 {
-		a.caution(TouchyLength, "legs", false, "one leg long or short by %v turns the load %s", a.r.LengthError, a.r.ErrorTilt.Up())
+		a.caution(TouchyLength, "legs", false, "one leg long or short by %s turns the load %s", a.r.LengthError.Up().Fine(), a.r.ErrorTilt.Up())
 	}
 	for i, l := range a.r.Legs {
 		_, part, k, _ := a.leg(i)
@@ -111,10 +111,10 @@ func (a *account) level() {
 	most := say("the load may hang %s out of level, and %v is allowed", t.Most.Up(), t.Allowed)
 	tol := a.p.Load.CoGTolerance
 	centre := func(makes string) phrase {
-		return say("the tolerance of its centre of gravity, ± %v along x, %v along y and %v along z, %s it %s", tol.X, tol.Y, tol.Z, makes, t.Within.Up())
+		return say("the tolerance of its centre of gravity, ± %s along x, %s along y and %s along z, %s it %s", tol.X.Up().Fine(), tol.Y.Up().Fine(), tol.Z.Up().Fine(), makes, t.Within.Up())
 	}
 	off := func(makes string) phrase {
-		return say("one leg long or short by %v%s it %s", a.r.LengthError, makes, t.Most.Up())
+		return say("one leg long or short by %s%s it %s", a.r.LengthError.Up().Fine(), makes, t.Most.Up())
 	}
 	tell := func(field, help string, what phrase) {
 		a.r.Cautions = append(a.r.Cautions, warn(OutOfLevel, field, help, true, what))

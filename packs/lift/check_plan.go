@@ -31,7 +31,10 @@ func (c *checker) refuse(field, help, message string, args ...any) {
 
 // positive asks for an ordinary number above zero.
 func (c *checker) positive(field, what, unit string, v float64) {
-	if !finite(v) || v <= 0 {
+	switch {
+	case v == 0:
+		c.refuse(field, "write it above zero, with its source", "%s is not given (%v)", what, given(v, unit))
+	case !finite(v) || v < 0:
 		c.refuse(field, "write it above zero, with its source", "%s is %v", what, given(v, unit))
 	}
 }

@@ -113,7 +113,7 @@ func (a *account) tilt() {
 	a.r.LengthError = a.p.lengthError()
 	all, no := a.s.turns(a.p.Load.CoGTolerance, float64(a.r.LengthError))
 	if no != nil {
-		a.caution(TouchyLength, no.Field, true, "with one leg off by %v, %s", a.r.LengthError, no.say)
+		a.caution(TouchyLength, no.Field, true, "with one leg off by %s, %s", a.r.LengthError.Up().Fine(), no.say)
 	}
 	t.Within, t.Most = t.Total, t.Total
 	span := a.p.Load.Span
@@ -148,7 +148,7 @@ func (a *account) touchy() {
 	e := float64(a.r.LengthError)
 	for _, off := range offLengths(len(a.s.frame.sloping()), e)[1:] {
 		if _, no := a.s.frame.at(a.s.g, off); no != nil {
-			a.caution(TouchyLength, no.Field, false, "with one leg off by %v, %s", a.r.LengthError, no.say)
+			a.caution(TouchyLength, no.Field, false, "with one leg off by %s, %s", a.r.LengthError.Up().Fine(), no.say)
 			return
 		}
 	}

@@ -9,7 +9,11 @@ import (
 
 // Units are the units in which amounts are worded: those in which the lift is
 // written. The zero Units are kilograms, kN/m², millimetres and degrees Celsius.
-type Units struct{ Pounds, Inches, Fahrenheit bool }
+type Units struct {
+	Pounds, Inches, Fahrenheit bool
+	// Paper writes for paper: number and unit held together, a true minus sign.
+	Paper bool
+}
 
 // of gives the unit in which an amount of a unit is worded.
 func (u Units) of(unit units.Unit) units.Unit {
@@ -44,19 +48,18 @@ const noNumber = "no number"
 // String words the amount in kilograms, millimetres or degrees Celsius.
 func (w Words) String() string { return w.In(Units{}) }
 
-// In words the amount in the units of a lift, as it is typed.
-func (w Words) In(u Units) string { return w.text(u, units.Quantity.Text) }
-
-// Print words it for paper, its number and unit held together.
-func (w Words) Print(u Units) string { return w.text(u, units.Quantity.Print) }
-
-func (w Words) text(u Units, write func(units.Quantity) string) string {
+// In words the amount in the units of a lift.
+func (w Words) In(u Units) string {
 	q, ok := w.quantity(u)
 	if !ok {
 		return noNumber
 	}
+	text := w.round(q).Text()
+	if u.Paper {
+		text = w.round(q).Print()
+	}
 	// What stands on a floor is told in the unit of the floor's plate.
-	return strings.Replace(write(w.round(q)), units.Kilopascal.Text(), "kN/m²", 1)
+	return strings.Replace(text, units.Kilopascal.Text(), "kN/m²", 1)
 }
 
 // quantity gives the amount in the unit in which it is told. ok is false for what is no

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"matchmark/packs/units"
+
 	"pgregory.net/rapid"
 )
 
@@ -27,7 +28,7 @@ func TestWordsInTheUnitsOfTheLift(t *testing.T) {
 			t.Errorf("got %q, want %q", got, c.want)
 		}
 	}
-	if got := Kg(1000).Down().Print(us); got != "2204\u00a0lb" {
+	if got := Kg(1000).Down().In(Units{Pounds: true, Paper: true}); got != "2204\u00a0lb" {
 		t.Errorf("on paper: %q", got)
 	}
 	if got := Mm(0.004).Given().String(); got != "0.004 mm" {
@@ -40,7 +41,7 @@ func TestWordsAreOnTheirSideInEveryUnit(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		x := rapid.Float64Range(-5e4, 5e5).Draw(t, "amount")
-		u := Units{rapid.Bool().Draw(t, "pounds"), rapid.Bool().Draw(t, "inches"), rapid.Bool().Draw(t, "fahrenheit")}
+		u := Units{Pounds: rapid.Bool().Draw(t, "pounds"), Inches: rapid.Bool().Draw(t, "inches"), Fahrenheit: rapid.Bool().Draw(t, "fahrenheit")}
 		scale := func(is bool, f float64) float64 {
 			if is {
 				return f

@@ -2,8 +2,6 @@ package lift
 
 import (
 	"math"
-	"strconv"
-	"strings"
 
 	"matchmark/packs/units"
 )
@@ -46,16 +44,6 @@ func (a Amount) decimals() int {
 		return 2
 	}
 	return 3
-}
-
-// String gives the amount with about four figures, to the nearest; Figure.Text
-// rounds it to the side of what it is.
-func (a Amount) String() string {
-	s := strconv.FormatFloat(float64(a), 'f', a.decimals(), 64)
-	if strings.Trim(s, "-0.") == "" {
-		return "0"
-	}
-	return s
 }
 
 // A Working is one formula with the numbers that went through it, so that the

@@ -27,7 +27,7 @@ var (
 // is wanted for, whose for what.
 func (r *liftReader) piece(t source.Text, what, whose string, kinds []string) *def.Gear {
 	if !t.Written() {
-		r.lacks(what + " of " + whose)
+		r.lacks(strings.Replace(what, "a ", "the ", 1) + " of " + whose)
 		return nil
 	}
 	g, ok := r.b.gear[t.Value]

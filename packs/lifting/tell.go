@@ -13,7 +13,6 @@ var (
 	stopHelp = map[lift.CautionCode]string{
 		lift.Overloaded:   "take a larger piece, steeper legs or another hitch",
 		lift.NoReach:      "use shorter legs or a flatter rig, or carry the load less high",
-		lift.OutOfLevel:   "make the legs the lengths that hang it level, or write max-tilt: with the site's agreement",
 		lift.OffSaddle:    "use a hook that takes it in its saddle, or a shackle or a ring in the hook",
 		lift.TouchyLength: "use longer legs, or measure them against each other and write what was found",
 		lift.OverTeam:     "take another person or a hoist, or write decided-by: and because:",
@@ -40,10 +39,27 @@ func (r *liftReader) tellHoles(before int) {
 			r.l.Because = append(r.l.Because, p.Message)
 		}
 	}
-	if len(r.l.Because) == 0 {
-		// The reader has told of a key that is missing.
-		r.l.Because = append(r.l.Because, "a key that it needs is not written")
+	r.refused(r.unwritten())
+}
+
+// unwritten gives what else is not written of the load and of the rating basis, which a
+// hole at another place is not to hide.
+func (r *liftReader) unwritten() error {
+	_, err := lift.Compute(r.l.Plan)
+	if r.l.ByHand {
+		_, err = lift.Carry(r.l.HandPlan)
 	}
+	var all, out lift.Refusals
+	errors.As(err, &all)
+	for _, no := range all {
+		if len(r.d.Sections) > 0 && no.Field != "basis" {
+			continue // told at the sections that give them
+		}
+		if _, told := r.at[no.Field]; !told && (strings.HasPrefix(no.Field, "load.") || no.Field == "basis") {
+			out = append(out, no)
+		}
+	}
+	return out
 }
 
 // refused turns the reasons why a lift cannot be computed into problems.
@@ -53,9 +69,8 @@ func (r *liftReader) refused(err error) bool {
 		return false
 	}
 	for _, no := range rs {
-		message := no.In(r.l.Units())
-		r.l.Because = append(r.l.Because, message)
-		r.b.Problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+message, no.Help)
+		r.l.Because = append(r.l.Because, no.In(r.l.PaperUnits()))
+		r.b.Problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+no.In(r.l.Units()), no.Help)
 	}
 	return true
 }

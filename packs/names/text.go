@@ -23,3 +23,16 @@ func Texts(list []source.Text) []string {
 	}
 	return out
 }
+
+// NoneBecause reads "none, because ...": the reason, and whether it is that form.
+func NoneBecause(t source.Text) (reason string, none bool) {
+	if t.Value == "none" {
+		return "", true
+	}
+	rest, ok := strings.CutPrefix(t.Value, "none")
+	if !ok || strings.TrimLeft(rest, ", ") == rest {
+		return "", false
+	}
+	rest = strings.TrimLeft(rest, ", ")
+	return strings.TrimSpace(strings.TrimPrefix(rest, "because")), true
+}

@@ -22,6 +22,8 @@ var binding = map[string]func(*binder){
 	"judged":       (*binder).judged,
 	"emptied":      (*binder).containers,
 	"locked":       (*binder).locked,
+	"closed-up":    (*binder).closedUp,
+	"hanging":      (*binder).hanging,
 	"pairs":        (*binder).guards,
 	"heats":        (*binder).heats,
 	"lifts":        (*binder).lifts,

@@ -61,6 +61,9 @@ func (r *report) checkSpot(l *job.Lift) {
 
 // checkLifted sees that a step that makes a lift moves what is on it.
 func (r *report) checkLifted(l *job.Lift, st *job.Step) {
+	if st.Undoes != nil {
+		return // moves what the step that it undoes has moved, which is told there
+	}
 	moved := slices.Concat(st.Remove, st.Fit)
 	if len(l.Parts) == 0 {
 		if len(moved) > 0 {

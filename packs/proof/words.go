@@ -44,7 +44,7 @@ func (r *report) checkBoxes(st *job.Step) {
 // checkHand sees that a left-hand thread is told where it is turned, and that
 // what is told to be one is one.
 func (r *report) checkHand(st *job.Step) {
-	if st.Undoes != nil {
+	if st.Undoes != nil && st.Undoes.Mirror.Missed.At.IsZero() {
 		return // speaks as the step that it undoes
 	}
 	var left *job.Part
@@ -57,6 +57,9 @@ func (r *report) checkHand(st *job.Step) {
 	}
 	says := leftHand.MatchString(st.Do) || leftHand.MatchString(st.Missed)
 	switch {
+	case left != nil && !says && st.Undoes != nil:
+		r.problems.WarnWith(st.Undoes.Mirror.Missed.At, "hand-not-said", left.Called()+" has a left-hand thread, and the put-back row "+st.Name()+" does not say so", left.At, "the part",
+			"back-missed: left-hand thread")
 	case left != nil && !says:
 		r.problems.WarnWith(st.At, "hand-not-said", left.Called()+" has a left-hand thread, and "+st.Name()+" does not say so", left.At, "the part",
 			"missed: left-hand thread")

@@ -28,5 +28,6 @@ func All(ix *names.Index) {
 		b.checkNamed()
 		b.checkWeighed()
 		b.checkOdd()
+		b.checkGuardNames()
 	}
 }

@@ -1,6 +1,7 @@
 package proofread
 
 import (
+	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"strings"
 )
@@ -31,6 +32,9 @@ func (b *proofreader) checkRoles() {
 	for _, s := range b.Def.Sections {
 		for _, st := range s.Steps {
 			see(st.Check)
+			if _, none := names.NoneBecause(st.BackCheck); !none {
+				see(st.BackCheck)
+			}
 		}
 	}
 }

@@ -16,6 +16,7 @@ type undoer struct {
 	job      *job.Job
 	problems source.Problems
 	undoing
+	stages map[*job.Lift]bool // lifts that come down by the stops of their way up
 }
 
 // undoing is what is left to be undone: the pieces off the machine, and what no
@@ -33,6 +34,7 @@ func Rows(j *job.Job) source.Problems {
 	b := &undoer{job: j}
 	b.undoing = undoing{b.stockOf(), b.tightened()}
 	b.bookFitted(b.stock)
+	b.stages = b.inStages()
 	used := map[string]source.Pos{}
 	var out []*job.Section
 	reversed := false
@@ -58,6 +60,7 @@ func Rows(j *job.Job) source.Problems {
 	j.Sections = out
 	b.tightenFitted()
 	number(j)
+	sortByOrder(j)
 	return b.problems
 }
 

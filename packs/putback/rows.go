@@ -47,7 +47,7 @@ func recalled(rows []*job.Step) []*job.Step {
 
 // onlyRecalls reports whether a row has nothing to do, and no words of its author.
 func onlyRecalls(row *job.Step) bool {
-	return len(row.Fit)+len(row.Set)+len(row.Close)+len(row.Tighten)+len(row.Cautions) == 0 && row.Do == ""
+	return !works(row) && len(row.Set)+len(row.Cautions) == 0
 }
 
 // undoStep is the row that undoes one step: fit what it removed, tighten what it
@@ -55,7 +55,7 @@ func onlyRecalls(row *job.Step) bool {
 func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
 	row := &job.Step{
 		At: st.At, Key: st.Key, Place: st.Place, Section: in, Back: true, Undoes: st,
-		Do: st.PutBack.Value, Verbs: job.Undone(st.Verbs), Missed: st.Missed, Bench: st.Bench,
+		Do: st.PutBack.Value, Verbs: job.Undone(st.Verbs), Missed: st.MissedBack(), Bench: st.Bench,
 	}
 	b.undoMoves(st, row)
 	for _, d := range st.Measure {
@@ -71,14 +71,14 @@ func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
 	}
 	closeAgain(st, row)
 	heatAgain(st, row)
-	liftBack(st, row)
-	if onlyRecalls(row) && len(row.Recall) == 0 {
+	b.liftBack(st, row)
+	if len(row.Fit)+len(row.Lifts) > 0 {
+		row.People, row.OnHook = st.People, st.OnHook
+	}
+	if !works(row) && len(row.Set) == 0 && len(row.Recall) == 0 {
 		return nil
 	}
-	for _, c := range st.BackCaution {
-		c.Steps = append(c.Steps, row)
-		row.Cautions = append(row.Cautions, c)
-	}
+	guardAgain(st, row)
 	return row
 }
 
@@ -95,9 +95,6 @@ func (b *undoer) undoMoves(st, row *job.Step) {
 		b.stock[off] = 0
 		off.Part.Back = append(off.Part.Back, fit)
 		row.Fit = append(row.Fit, fit)
-	}
-	if len(row.Fit) > 0 {
-		row.People, row.OnHook = st.People, st.OnHook
 	}
 	for i := len(st.Loosen) - 1; i >= 0; i-- {
 		if f := st.Loosen[i]; !has(b.tight, f) {
@@ -165,30 +162,15 @@ func closeAgain(st, row *job.Step) {
 	}
 }
 
-// heatAgain lets a put-back row put on hot what its step drew off hot, with the
-// permits of that step, unless another step does.
+// heatAgain lets a put-back row put on hot what its step drew off hot, unless
+// another step does.
 func heatAgain(st, row *job.Step) {
 	for _, h := range st.Heats {
-		if _, on := h.MovedBy(row); !on || h.PutOn == nil || h.PutOnAt != nil {
+		fits := func(m *job.Move) bool { return h.Hub == nil || m.Part == h.Hub || h.Hub.Within(m.Part) }
+		if h.PutOn == nil || h.PutOnAt != nil || !slices.ContainsFunc(row.Fit, fits) {
 			continue
 		}
 		h.PutOnAt = row
 		row.Heats = append(row.Heats, h)
-		for _, p := range st.Permits {
-			p.Steps = append(p.Steps, row)
-			row.Permits = append(row.Permits, p)
-		}
-	}
-}
-
-// liftBack lets a put-back row make the lifts again with which its step took off
-// what the row puts back.
-func liftBack(st, row *job.Step) {
-	for _, l := range st.Lifts {
-		if slices.ContainsFunc(row.Fit, func(m *job.Move) bool {
-			return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p == m.Part || m.Part.Within(p) })
-		}) {
-			row.Makes(l)
-		}
 	}
 }

@@ -17,7 +17,7 @@ func (w *Walk) apply(e *Event) {
 		w.loosen(e)
 	case job.DoTighten:
 		w.tighten(e)
-	case job.DoLock, job.DoUnlock:
+	case job.DoLock, job.DoUnlock, job.DoUnlockForNow, job.DoLockAgain:
 		w.lock(e)
 	case job.DoOpen, job.DoClose:
 		w.open(e)
@@ -30,7 +30,7 @@ func (w *Walk) lock(e *Event) {
 		l = &timeline[*Event]{}
 		w.locks[e.Lock] = l
 	}
-	if e.Verb == job.DoLock {
+	if e.Verb == job.DoLock || e.Verb == job.DoLockAgain {
 		l.change(e.Index, e)
 	} else {
 		l.change(e.Index, nil)

@@ -33,6 +33,8 @@ func (w *Walk) Note() {
 		}
 	}
 	w.Job.Hours = total
+	w.noteHanging()
+	w.noteLocks()
 	w.deferred()
 }
 

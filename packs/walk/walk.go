@@ -29,7 +29,8 @@ type Walk struct {
 	containers map[*job.Container]*timeline[int]
 	locks      map[*job.Isolation]*timeline[*Event]
 	openings   map[*job.Opening]*timeline[*Event]
-	off        map[*job.Move]int // pieces of a removal that are off the machine now
+	hung       map[*job.Lift]*timeline[*job.Step] // the step that raised the load
+	off        map[*job.Move]int                  // pieces of a removal that are off the machine now
 	disturbed  map[*job.Part][]Loss
 }
 
@@ -60,8 +61,8 @@ func Of(j *job.Job) *Walk {
 	w := &Walk{
 		Job: j, first: map[*job.Step]int{}, off: map[*job.Move]int{},
 		parts: map[*job.Part]*timeline[pieces]{}, grips: map[grip]*timeline[Grip]{}, containers: map[*job.Container]*timeline[int]{},
-		disturbed: map[*job.Part][]Loss{},
-		locks:     map[*job.Isolation]*timeline[*Event]{}, openings: map[*job.Opening]*timeline[*Event]{},
+		disturbed: map[*job.Part][]Loss{}, hung: map[*job.Lift]*timeline[*job.Step]{},
+		locks: map[*job.Isolation]*timeline[*Event]{}, openings: map[*job.Opening]*timeline[*Event]{},
 	}
 	for _, p := range j.Parts {
 		start := pieces{on: p.Count}
@@ -83,6 +84,7 @@ func Of(j *job.Job) *Walk {
 				w.apply(e)
 				w.disturb(e)
 			}
+			w.hang(st)
 		}
 	}
 	return w

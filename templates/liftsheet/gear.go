@@ -95,7 +95,7 @@ func gearNotes(c *block.Composer, l *job.Lift) []layout.Block {
 	var what []string
 	names := map[string][]string{}
 	for _, k := range l.Result.Looks {
-		text := k.In(l.Units())
+		text := k.In(l.PaperUnits())
 		if names[text] == nil {
 			what = append(what, text)
 		}

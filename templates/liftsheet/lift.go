@@ -1,6 +1,7 @@
 package liftsheet
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -87,7 +88,7 @@ func heading(c *block.Composer, l *job.Lift) layout.Block {
 // be; nothing where there is no reason.
 func refusal(c *block.Composer, l *job.Lift) layout.Block {
 	reasons, head := l.Reasons(), c.W.Lift.NotComputed
-	if len(reasons) == 0 {
+	if len(reasons) == 0 && l.Computed() {
 		return layout.Block{}
 	}
 	if l.Computed() {
@@ -181,6 +182,9 @@ func rigText(c *block.Composer, l *job.Lift) string {
 	if basis != "" {
 		text = w.Lift.RatedBy.With(text, basis)
 	}
+	if t := l.Plan.Tackle; t != nil && t.Parts > 0 {
+		text += ". " + w.Lift.TackleRig.With(strconv.Itoa(t.Parts))
+	}
 	for _, k := range []lift.Crane{l.Plan.Crane, l.Plan.SecondCrane} {
 		if k.Name != "" {
 			text += ". " + w.Lift.CraneLine.With(k.Name, rated(c, l, k.Rated))
@@ -224,7 +228,7 @@ func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
 		if n.Code == lift.CriticalLift {
 			style, mark = layout.Strong, "▶ "
 		}
-		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.In(l.Units()))}, layout.ParaOpts{Ref: l.At, Hang: 4}))
+		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.In(l.PaperUnits()))}, layout.ParaOpts{Ref: l.At, Hang: 4}))
 	}
 	if l.SignedPlan != "" {
 		out = append(out, c.Tick(layout.Strong, c.W.Lift.SignedPlan.With(l.SignedPlan), l.At))
@@ -239,12 +243,21 @@ func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
 // hangs, and the trial lift.
 func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	if st.OnHook != "" {
-		text := c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)))
+	strong := func(text string) {
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
 	}
+	if st.OnHook != "" {
+		strong(c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...))))
+	}
 	for _, l := range st.Lifts {
-		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, stepLine(c, l))}, layout.ParaOpts{Ref: st.At}))
+		if slices.Contains(st.GoesOn, l) {
+			strong(c.W.Guard.GoesOn.With(l.Mark, l.NoBefore(st), c.Page("lift "+l.Mark), massText(c, l)))
+		} else {
+			strong(stepLine(c, l))
+		}
+		if slices.Contains(st.LeftHanging, l) {
+			strong(c.W.Guard.StaysUp.With(l.Mark, cmp.Or(strings.Join(l.Stops, " "), c.W.Guard.NoStops)))
+		}
 	}
 	return out
 }

@@ -105,6 +105,12 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 		r = lines(lockLines)
 	case job.DoUnlock:
 		r = lines(unlockLines)
+	case job.DoUnlockForNow:
+		r = lines(unlockForNowLines)
+	case job.DoLockAgain:
+		r = lines(lockAgainLines)
+	case job.DoHandBack:
+		r = lines(handBackLines)
 	case job.DoCountTools:
 		r = lines(toolLines)
 	case job.DoCountAll:

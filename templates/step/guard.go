@@ -6,6 +6,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
+	"matchmark/templates/words"
 )
 
 // guardTick is a line of what guards a step, with a box to tick before it.
@@ -46,6 +47,26 @@ func unlockLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 	})
 }
 
+func unlockForNowLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	out := guardTicks(c, st, width, st.UnlockForNow, func(x *job.Isolation) string {
+		return c.W.Guard.UnlockForNow.With(x.Point, c.Page("isolation "+x.Key))
+	})
+	if names := append(openingNameList(st.OpenMeanwhile), partNames(st.OffMeanwhile)...); len(names) > 0 {
+		out = append(out, strongLine(c, c.W.Guard.Meanwhile.With(strings.Join(names, ", ")), width, st))
+	}
+	return out
+}
+
+func lockAgainLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return guardTicks(c, st, width, st.LockAgain, func(x *job.Isolation) string {
+		return c.W.Guard.LockAgain.With(x.Point, x.State, x.Proved, c.Page("isolation "+x.Key))
+	})
+}
+
+func handBackLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return guardTicks(c, st, width, st.HandBack, func(p *job.Permit) string { return c.W.Guard.HandBack.With(p.What) })
+}
+
 func openLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	return guardTicks(c, st, width, st.Open, func(o *job.Opening) string {
 		return c.W.Step.OpenLine.With(openingName(o), o.Cover, c.Page("opening "+o.Mark()))
@@ -75,6 +96,24 @@ func toolLines(c *block.Composer, st *job.Step, _ layout.Mm) []layout.Block {
 	return []layout.Block{boxes.Pad(0.5, 0, 0.5, 0)}
 }
 
+// strongLine is a line of a step in bold.
+func strongLine(c *block.Composer, text string, width layout.Mm, st *job.Step) layout.Block {
+	return c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At})
+}
+
+// hangingLines say which loads hang while a step is done, and what is put under them
+// before a hand goes in. They stand above what is moved.
+func hangingLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, l := range st.Hangs {
+		out = append(out, strongLine(c, c.W.Guard.Hangs.With(l.Mark, l.NoBefore(st), l.What), width, st))
+	}
+	if st.UnderLoad.Value != "" && len(st.Hangs) > 0 {
+		out = append(out, guardTick(c, st, c.W.Guard.UnderLoad.With(st.UnderLoad.Value), width))
+	}
+	return out
+}
+
 // openingName is an opening with its place.
 func openingName(o *job.Opening) string {
 	if o.Place.Label == "" {
@@ -84,9 +123,32 @@ func openingName(o *job.Opening) string {
 }
 
 func openingNames(list []*job.Opening) string {
+	return strings.Join(openingNameList(list), ", ")
+}
+
+func openingNameList(list []*job.Opening) []string {
 	var out []string
 	for _, o := range list {
 		out = append(out, openingName(o))
 	}
-	return strings.Join(out, ", ")
+	return out
+}
+
+func partNames(list []*job.Part) []string {
+	var out []string
+	for _, p := range list {
+		name := p.Name
+		if p.Place.Label != "" {
+			name += " " + p.Place.Label
+		}
+		out = append(out, name)
+	}
+	return out
+}
+
+// without says which guard of its step a put-back row has not, and why.
+func without(c *block.Composer, row *job.Step, x job.Without) string {
+	w := c.W.Guard
+	sentence := map[job.Guard]words.Sentence{job.GuardCaution: w.NoCaution, job.GuardPermit: w.NoPermit, job.GuardHold: w.NoHold, job.GuardCheck: w.NoCheck}[x.Guard]
+	return sentence.With(row.Undoes.No, x.Reason)
 }

@@ -68,7 +68,12 @@ func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
-	return append(lines, lastLines(c, st, width)...)
+	lines = append(lines, lastLines(c, st, width)...)
+	lines = append(lines, hangingLines(c, st, width)...)
+	for _, x := range st.Without {
+		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, without(c, st, x))}, layout.ParaOpts{Ref: x.At}))
+	}
+	return lines
 }
 
 // runLines are the lines of some runs in one width.

@@ -66,7 +66,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		out = append(out, layout.Piece{Block: emptyLine(c, st), Gap: 1})
 	}
 	if st.Hold != nil {
-		out = append(out, layout.Piece{Block: holdBar(c, st.Hold), Gap: 2})
+		out = append(out, layout.Piece{Block: holdBar(c, st), Gap: 2})
 	}
 	for i := range out[:len(out)-1] {
 		// The row stays with its first boxes, and the last ones with the hold and

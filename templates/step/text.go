@@ -24,6 +24,11 @@ func Text(c *block.Composer, st *job.Step) string {
 		out = append(out, c.W.Step.Close.With(openingNames(st.Close)))
 	}
 	if len(out) == 0 {
+		for _, l := range st.Lifts {
+			out = append(out, c.W.Guard.Lower.With(l.What))
+		}
+	}
+	if len(out) == 0 {
 		out = append(out, c.W.Step.LookUp.With(dimMarks(st.Recall)))
 	}
 	return strings.Join(out, " ")

@@ -28,6 +28,7 @@ var English = &Catalogue{
 	Traveler:   englishTraveler,
 	Reassembly: englishReassembly,
 	Step:       englishStep,
+	Guard:      englishGuard,
 	Dimension:  englishDimension,
 	Ladder:     englishLadder,
 	Shims:      englishShims,

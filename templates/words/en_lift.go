@@ -36,7 +36,7 @@ var englishLift = Lift{
 	Piece: "piece", Load: "load", Rated: "rated", Reduced: "after reductions", Used: "used", GearNumber: "number on its tag",
 	NoTag: "without a tag of its own", ColdAndHot: "Cold and hot",
 	HoldsFrom: "slings and gear hold their rating from %s (%s) to %s (%s).", ComesTo: "They come to %s to %s.",
-	RatedFor: "rated %s for legs of %s from horizontal and steeper, by %s.", TackleLine: "The line of the tackle is hauled with up to %s.",
+	RatedFor: "rated %s for legs of %s from horizontal and steeper, by %s.", TackleRig: "On a tackle of %s parts of rope", TackleLine: "The line of the tackle is hauled with up to %s.",
 
 	GearInspected: "inspected on", LookBefore: "No tag, no lift. Look at every piece before use.",
 

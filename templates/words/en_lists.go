@@ -6,6 +6,7 @@ var englishHolds = Holds{
 	Rule:  "A hold stops the work until the one named has signed. A witness is called in time; the work may go on when nobody comes.",
 	Hold:  "HOLD", Witness: "WITNESS", ReleasedBy: "released by: name and signature", DateTime: "date, time", StopsHere: "work stops until it is signed",
 	MayGoOn: "call, then work may go on", SeenAndReleased: "released by: name, signature", Seen: "what must have been seen",
+	Again: "%s again",
 }
 
 // englishOpenings are the words of Openings in English.
@@ -83,5 +84,7 @@ var englishOrder = Order{
 	Part: "after %s: both move or measure %s", Joint: "after %s: both loosen, tighten or measure %s", Destroyed: "after %s: it destroys %s, measured there",
 	Reading: "after %s: it needs the reading %s", Empty: "after %s: %s must be empty here", Nothing: "bound to nothing above it",
 	Lock: "after %s: locks are put on or taken off at one of the two", Opening: "after %s: it opens %s", Free: "free: %s",
-	Sum: "%s steps, %s of them free to move", Because: "%s: %s",
+	Hanging: "after %s: a load is left hanging, or let down, at one of the two", Tools: "after %s: the tools are counted at one of the two",
+	Permit: "after %s: the permit %s ends at one of the two",
+	Sum:    "%s steps, %s of them free to move", Because: "%s: %s",
 }

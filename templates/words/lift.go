@@ -30,8 +30,8 @@ type Lift struct {
 	// The gear.
 	Piece, Load, Rated, Reduced, Used, GearNumber, GearInspected, LookBefore string
 
-	NoTag, ColdAndHot                        string
-	HoldsFrom, ComesTo, TackleLine, RatedFor Sentence
+	NoTag, ColdAndHot                                   string
+	HoldsFrom, ComesTo, TackleLine, RatedFor, TackleRig Sentence
 
 	// The day.
 	Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string

@@ -4,6 +4,7 @@ package words
 type Holds struct {
 	Title, Rule, Hold, Witness, ReleasedBy, DateTime, StopsHere, MayGoOn, SeenAndReleased string
 	Seen                                                                                  string
+	Again                                                                                 Sentence
 }
 
 // Openings are the words of the list of openings and the log of tools and rags.
@@ -63,5 +64,6 @@ type Tag struct {
 type Order struct {
 	Nothing                                                                                  string
 	Section, Step, After, Below, Hold, Part, Joint, Destroyed, Reading, Empty, Lock, Opening Sentence
+	Hanging, Tools, Permit                                                                   Sentence
 	Free, Sum, Because                                                                       Sentence
 }

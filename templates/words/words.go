@@ -15,6 +15,7 @@ type Catalogue struct {
 	Traveler   Traveler
 	Reassembly Reassembly
 	Step       Step
+	Guard      Guard
 	Dimension  Dimension
 	Ladder     Ladder
 	Shims      Shims

@@ -1,0 +1,66 @@
+package job
+
+import "matchmark/packs/source"
+
+// A Mirror is what the generated put-back row of a step has of its own. The guards
+// of the step stand at the row as well: cautions and permits of the mirror come on
+// top, its hold and its check stand in place of those of the step.
+type Mirror struct {
+	Missed   source.Text // easily missed in putting back, At zero where nothing is written
+	Cautions []*Caution
+	Permits  []*Permit
+	Hold     *Hold
+	Check    string
+	Without  []Without  // what the author leaves out
+	At       source.Pos // of the first of these keys
+}
+
+// A Guard is a kind of thing that guards a step.
+type Guard int
+
+// The guards of a step that stand at its put-back row too.
+const (
+	GuardCaution Guard = iota
+	GuardPermit
+	GuardHold
+	GuardCheck
+)
+
+// A Without is a kind of guard that a put-back row has not, and why.
+type Without struct {
+	At     source.Pos
+	Guard  Guard
+	Reason string
+}
+
+// Leaves reports whether the author leaves a kind of guard out.
+func (m *Mirror) Leaves(g Guard) bool {
+	for _, w := range m.Without {
+		if w.Guard == g {
+			return true
+		}
+	}
+	return false
+}
+
+// HasGuard reports whether a step has a guard of a kind.
+func (s *Step) HasGuard(g Guard) bool {
+	switch g {
+	case GuardCaution:
+		return len(s.Cautions) > 0
+	case GuardPermit:
+		return len(s.Permits) > 0
+	case GuardHold:
+		return s.Hold != nil
+	}
+	return s.Check != ""
+}
+
+// MissedBack is what is easily missed in putting back what a step takes apart: what
+// the author says for that, else what is easily missed at the step.
+func (s *Step) MissedBack() string {
+	if s.Mirror.Missed.At.IsZero() {
+		return s.Missed
+	}
+	return s.Mirror.Missed.Value
+}

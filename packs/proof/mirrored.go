@@ -1,0 +1,40 @@
+package proof
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+)
+
+// checkMirrored sees that what an author writes for the put-back row of a step has a
+// row to stand at, and leaves out only what the step has.
+func (r *report) checkMirrored() {
+	rows := map[source.Pos]bool{} // of the steps that have a row at some place
+	for _, st := range r.walk.Steps {
+		if st.Undoes != nil {
+			rows[st.Undoes.At] = true
+		}
+	}
+	told := map[source.Pos]bool{}
+	for _, st := range r.walk.Steps {
+		m := &st.Mirror
+		if st.Undoes != nil || told[st.At] || m.At.IsZero() {
+			continue
+		}
+		if !rows[st.At] {
+			told[st.At] = true
+			r.problems.Add(m.At, "no-put-back-row", st.Name()+" has no generated put-back row, and this is written for one", "take it out, and write it at the step that puts back what "+st.No+" takes off")
+			continue
+		}
+		for _, w := range m.Without {
+			if !st.HasGuard(w.Guard) {
+				told[st.At] = true
+				r.problems.Add(w.At, "nothing-left-out", "this leaves out "+guardWords[w.Guard]+" at the put-back row of "+st.Name()+", and the step has none", "take it out")
+			}
+		}
+	}
+}
+
+// guardWords name the guards of a step.
+var guardWords = map[job.Guard]string{
+	job.GuardCaution: "a caution", job.GuardPermit: "a permit", job.GuardHold: "a hold", job.GuardCheck: "a second check",
+}

@@ -1,0 +1,109 @@
+package walk
+
+import (
+	"slices"
+
+	"matchmark/packs/job"
+)
+
+// hang notes which loads hang when a step is done. Between two steps that make one
+// lift the load hangs, unless one of them lays it down or puts it on its seat, or
+// the author says that it is set down. The walk cannot see whether a load that is
+// moved by no step was lowered again: it hangs until somebody says otherwise.
+func (w *Walk) hang(st *job.Step) {
+	for _, l := range w.Job.Lifts {
+		t := w.hung[l]
+		if t == nil {
+			t = &timeline[*job.Step]{}
+			w.hung[l] = t
+		}
+		made, hung := slices.Contains(st.Lifts, l), t.last()
+		to := hung
+		switch {
+		case slices.Contains(st.SetDown, l), !made && landedBy(l, st):
+			to = nil
+		case made && !w.staysUp(l, st):
+			to = nil
+		case made && hung == nil:
+			to = st
+		}
+		if to != hung {
+			t.change(len(w.Events)-1, to)
+		}
+	}
+}
+
+// landedBy reports whether a step that does not make a lift takes its load off or
+// puts it on. A part of the load that comes off while it hangs does not land it.
+func landedBy(l *job.Lift, st *job.Step) bool {
+	return slices.ContainsFunc(slices.Concat(st.Remove, st.Fit), func(m *job.Move) bool {
+		return slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p == m.Part || p.Within(m.Part) })
+	})
+}
+
+// staysUp reports whether a step that makes a lift leaves its load hanging. A
+// generated row does so where the load hung before the step that it undoes, and a
+// later row lets it down; a written step where another one goes on with the lift.
+func (w *Walk) staysUp(l *job.Lift, st *job.Step) bool {
+	if st.Undoes != nil {
+		later := slices.ContainsFunc(l.Steps, func(x *job.Step) bool { return x.Index > st.Index })
+		return later && w.Hung(l, st.Undoes) != nil
+	}
+	var next *job.Step
+	for _, x := range l.Steps {
+		if x.Undoes == nil && x.Index > st.Index && (next == nil || x.Index < next.Index) {
+			next = x
+		}
+	}
+	carried := func(m *job.Move) bool { return l.Carries(m.Part) }
+	switch {
+	case next == nil, slices.ContainsFunc(st.Remove, carried):
+		return false
+	case slices.ContainsFunc(st.Fit, carried):
+		return !l.MovedBy(next)
+	}
+	return true
+}
+
+// Hung is the step that raised the load of a lift, nil if it does not hang when
+// another step is begun.
+func (w *Walk) Hung(l *job.Lift, st *job.Step) *job.Step { return w.hung[l].before(w.Start(st)) }
+
+// noteHanging writes into the job which loads hang at a step, whether it goes on with
+// their lifts or not, and which a step leaves hanging. What people hold by hand does not
+// hang.
+func (w *Walk) noteHanging() {
+	for _, l := range w.Job.Lifts {
+		if l.ByHand || w.hung[l] == nil {
+			continue
+		}
+		for _, st := range w.Steps {
+			made := slices.Contains(st.Lifts, l)
+			switch hung := w.Hung(l, st) != nil; {
+			case hung && made:
+				st.GoesOn = append(st.GoesOn, l)
+			case hung:
+				st.Hangs = append(st.Hangs, l)
+			}
+			if made && w.hung[l].before(w.End(st)) != nil {
+				st.LeftHanging = append(st.LeftHanging, l)
+			}
+		}
+	}
+}
+
+// MovesHook reports whether a load that hangs is raised, or comes to stand, at a step.
+func (w *Walk) MovesHook(st *job.Step) bool {
+	for _, t := range w.hung {
+		if t.before(w.Start(st)) != t.before(w.End(st)) {
+			return true
+		}
+	}
+	return false
+}
+
+// WorksOpen reports whether tools have to be counted after a step: it opens
+// something or moves parts at the machine.
+func WorksOpen(st *job.Step) bool {
+	return len(st.Open) > 0 || !st.Bench && len(st.Remove)+len(st.Fit)+len(st.ForNow)+len(st.TakeOut) > 0
+}

@@ -1,0 +1,19 @@
+package words
+
+// englishGuard are the words of Guard in English.
+var englishGuard = Guard{
+	UnlockForNow: "lock off for now, for this test: %s (p. %s)",
+	Meanwhile:    "open or off meanwhile, everybody clear of it: %s",
+	LockAgain:    "lock on again %s: %s, proved again: %s (p. %s)",
+	HandBack:     "permit handed back: %s",
+
+	Hangs:     "%s hangs on the hook since %s: %s",
+	GoesOn:    "%s goes on from %s, where it hangs. Lift sheet p. %s: %s. Each stop is looked at again.",
+	UnderLoad: "before a hand goes in under it: %s",
+	StaysUp:   "%s stays on the hook: the load hangs when this step is done. Stops: %s",
+	NoStops:   "as on its sheet",
+	Lower:     "Go on with the lift of %s.",
+
+	NoCaution: "The cautions of %s do not stand here: %s", NoPermit: "The permit of %s is not asked for here: %s",
+	NoHold: "The hold of %s does not stand here: %s", NoCheck: "Nobody checks here as at %s: %s",
+}
