@@ -55,7 +55,6 @@ var harmless = map[string]string{
 	"take lay-down.*.floor": "a remark for the rigger; nothing is worked out from it",
 	"take sets.*.why":       "the set is kept together all the same",
 
-	"take joints.*.pattern":    "the order round the joint is printed; nothing is worked out from it",
 	"take joints.*.stages[]":   "how many stages there are is the choice of the author",
 	"double joints.*.stages[]": "the same stage may come twice, as after slackening",
 

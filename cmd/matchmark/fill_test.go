@@ -8,12 +8,13 @@ import (
 	"matchmark/templates"
 )
 
-// mostPages bounds the pages of each starter, on A4 and on Letter.
+// mostPages bounds the pages of each starter, on A4 and on Letter, those of tightening
+// and alignment counted in.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {73, 81},
-	"exhaust-fan.yaml":   {31, 35},
-	"storm-pump.yaml":    {86, 95},
-	"triplex-pump.yaml":  {84, 91},
+	"bevel-gearbox.yaml": {84, 93},
+	"exhaust-fan.yaml":   {37, 40},
+	"storm-pump.yaml":    {100, 108},
+	"triplex-pump.yaml":  {92, 101},
 }
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter

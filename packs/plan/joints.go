@@ -88,7 +88,11 @@ func (p *planner) pattern(j *job.Joint) {
 		return
 	}
 	if n := len(order.Places); n != j.Spec.Count {
-		p.problems.Add(j.Wrote.Place("layout", j.At), "joint-count", fmt.Sprintf("%s has %d fasteners, and its layout has %d places", j.Base, j.Spec.Count, n), "count them on the joint; the count of the parts and the layout must agree")
+		fasteners := j.At
+		if len(j.Parts) > 0 {
+			fasteners = j.Parts[0].At
+		}
+		p.problems.AddWith(j.Wrote.Place("layout", j.At), "joint-count", fmt.Sprintf("%s has %d fasteners, and its layout has %d places", j.Base, j.Spec.Count, n), fasteners, "the fasteners", "count them on the joint; the count of the parts and the layout must agree")
 		return
 	}
 	j.Order = &order

@@ -91,6 +91,9 @@ func torqueLines(c *block.Composer, j *job.Joint) []string {
 		}
 		out = append(out, text)
 	}
+	if j.NoValue != "" {
+		out = append(out, capitalized(j.NoValue))
+	}
 	if t, ok := toldOf(j)[joint.ToldTorque]; ok {
 		out = append(out, w.Tightening.WrenchFor.With(t, j.Wanted))
 	}

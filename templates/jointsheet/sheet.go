@@ -77,7 +77,7 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	switch wide := picture.Order(c.Setter, c.W, j, c.Span, orderHeight); {
 	case pic.Empty() && wide.Empty():
 		add(1, listed(c, j), text(c.Span))
-	case pic.Empty() || wide.W > 1.3*pic.W && wide.H > 1.3*pic.H:
+	case pic.Empty() || j.Count() > mostRows && wide.W > 1.3*pic.W:
 		add(1, wide, captions(c, j, c.Span, true), text(c.Span))
 	default:
 		left := layout.Above(1, pic.Center(c.Span-facts-gap), captions(c, j, c.Span-facts-gap, true))

@@ -11,7 +11,7 @@ var englishFront = Front{
 	Released:        "Released for work",
 	Marks: []Mark{
 		{"D", "dimension to measure"}, {"C", "container"}, {"B", "big part with its own tag"}, {"Y", "lay-down spot"},
-		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"X", "spare tag or line"},
+		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"A", "alignment"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"X", "spare tag or line"},
 	},
 
 	ThisMachine: "This machine", Fitted: "fitted", NotFitted: "not fitted", BuildSaid: "%s (%s)", BuildBySerial: "%s (%s), told by serial %s",

@@ -27,7 +27,7 @@ var englishTightening = Tightening{
 	NotWorked: "What the torque does to the bolt is not worked out: class and friction are not told.", LookAt: "LOOK AT",
 
 	Stage: map[joint.StageKind]Sentence{
-		joint.Tighten: "%s", joint.ByHand: "by hand", joint.Turn: "turn on %s", joint.BackOff: "back off %s", joint.SlackenAll: "slacken all",
+		joint.Tighten: "%s", joint.ByHand: "by hand", joint.Turn: "turn %s", joint.BackOff: "back off %s", joint.SlackenAll: "slacken all",
 		joint.LastRound: "last round, %s", joint.AgainAfter: "again %s after %s", joint.AgainRunning: "again %s when the machine has run",
 	},
 	Head:  map[joint.StageKind]string{joint.LastRound: "last round", joint.AgainAfter: "again", joint.AgainRunning: "again"},
