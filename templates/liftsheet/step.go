@@ -1,6 +1,7 @@
 package liftsheet
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -18,8 +19,18 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		text := c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)))
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
 	}
+	strong := func(text string) {
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
+	}
 	for _, l := range st.Lifts {
-		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, stepLine(c, l))}, layout.ParaOpts{Ref: st.At}))
+		if slices.Contains(st.GoesOn, l) {
+			strong(c.W.Guard.GoesOn.With(l.Mark, l.NoBefore(st), c.Page("lift "+l.Mark), massText(c, l)))
+		} else {
+			strong(stepLine(c, l))
+		}
+		if slices.Contains(st.LeftHanging, l) {
+			strong(c.W.Guard.StaysUp.With(l.Mark, cmp.Or(strings.Join(l.Stops, " "), c.W.Guard.NoStops)))
+		}
 	}
 	return out
 }
