@@ -82,6 +82,14 @@ func (c *composer) bindLines(binds []job.Bind) []string {
 			out = append(out, c.W.Order.Reading.With(at, b.Dim.Mark))
 		case job.BoundLock:
 			out = append(out, c.W.Order.Lock.With(at))
+		case job.BoundBehind:
+			out = append(out, c.W.Order.Behind.With(at, b.Part.Name, b.Front.Name))
+		case job.BoundBack:
+			out = append(out, c.W.Order.Back.With(at, b.Part.Name))
+		case job.BoundJudged:
+			out = append(out, c.W.Order.Judged.With(at, b.Set.Mark))
+		case job.BoundLater:
+			out = append(out, c.W.Order.Later.With(at))
 		case job.BoundHanging:
 			out = append(out, c.W.Order.Hanging.With(at))
 		case job.BoundTools:

@@ -64,6 +64,6 @@ type Tag struct {
 type Order struct {
 	Nothing                                                                                  string
 	Section, Step, After, Below, Hold, Part, Joint, Destroyed, Reading, Empty, Lock, Opening Sentence
-	Hanging, Tools, Permit                                                                   Sentence
+	Hanging, Tools, Permit, Behind, Back, Judged, Later                                      Sentence
 	Free, Sum, Because                                                                       Sentence
 }
