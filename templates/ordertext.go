@@ -25,7 +25,7 @@ func WriteOrder(w io.Writer, job *job.Job) error {
 		for _, st := range s.Steps {
 			steps++
 			out.WriteString("  " + stepLine(c, st) + "\n")
-			for _, line := range c.bindLines(reasons[st]) {
+			for _, line := range c.bindLines(st, reasons[st]) {
 				out.WriteString("      " + line + "\n")
 			}
 			if st.Free != nil {
@@ -57,10 +57,17 @@ func stepName(st *job.Step) string {
 }
 
 // bindLines words what binds a step, the nearest first.
-func (c *composer) bindLines(binds []job.Bind) []string {
+func (c *composer) bindLines(st *job.Step, binds []job.Bind) []string {
 	var out []string
-	for _, b := range binds {
+	for _, b := range st.Runs(binds) {
 		at := stepName(b.Before)
+		if b.Steps > 1 {
+			at = c.W.Order.Span.With(stepName(b.From), at)
+		}
+		if b.Loop {
+			out = append(out, c.W.Order.Loop.With(at))
+			continue
+		}
 		switch b.Kind {
 		case job.BoundAfter:
 			line := c.W.Order.After.With(at)

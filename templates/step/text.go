@@ -57,15 +57,24 @@ func note(c *block.Composer, st *job.Step) string {
 	return strings.Join(out, " · ")
 }
 
-// FreeWords says between which steps a step may be done.
+// FreeWords says between which steps a step may be done, and what stands at each end.
 func FreeWords(c *block.Composer, f *job.Free) string {
+	end := func(st *job.Step, b *job.Bind) string {
+		if b == nil {
+			return st.No
+		}
+		if why := c.Why(b); why != "" && b.Kind != job.BoundAfter {
+			return st.No + " (" + why + ")"
+		}
+		return st.No
+	}
 	switch {
 	case f.After != nil && f.Before != nil:
-		return c.W.Step.AnyTimeBetween.With(f.After.No, f.Before.No)
+		return c.W.Step.AnyTimeBetween.With(end(f.After, f.AfterBind), end(f.Before, f.BeforeBind))
 	case f.Before != nil:
-		return c.W.Step.AnyTimeBefore.With(f.Before.No)
+		return c.W.Step.AnyTimeBefore.With(end(f.Before, f.BeforeBind))
 	case f.After != nil:
-		return c.W.Step.AnyTimeAfter.With(f.After.No)
+		return c.W.Step.AnyTimeAfter.With(end(f.After, f.AfterBind))
 	}
 	return c.W.Step.AnyTimeAtAll
 }

@@ -52,6 +52,7 @@ var English = &Catalogue{
 	CloseOut:   englishCloseOut,
 	Tag:        englishTag,
 	Order:      englishOrder,
+	Bind:       englishBind,
 }
 
 // englishCommon are the words of Common in English.

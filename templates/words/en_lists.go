@@ -84,6 +84,7 @@ var englishOrder = Order{
 	Part: "after %s: both move or measure %s", Joint: "after %s: both loosen, tighten or measure %s", Destroyed: "after %s: it destroys %s, measured there",
 	Reading: "after %s: it needs the reading %s", Empty: "after %s: %s must be empty here", Nothing: "bound to nothing above it",
 	Lock: "after %s: locks are put on or taken off at one of the two", Opening: "after %s: it opens %s", Free: "free: %s",
+	Span: "%s to %s", Loop: "after %s: one after the other",
 	Behind: "after %s: %s is behind %s", Back: "after %s: %s came off before it", Judged: "after %s: it is decided there about %s", Later: "after %s: this one waits until the machine has run",
 	Hanging: "after %s: a load is left hanging, or let down, at one of the two", Tools: "after %s: the tools are counted at one of the two",
 	Permit: "after %s: the permit %s ends at one of the two",

@@ -65,5 +65,5 @@ type Order struct {
 	Nothing                                                                                  string
 	Section, Step, After, Below, Hold, Part, Joint, Destroyed, Reading, Empty, Lock, Opening Sentence
 	Hanging, Tools, Permit, Behind, Back, Judged, Later                                      Sentence
-	Free, Sum, Because                                                                       Sentence
+	Span, Loop, Free, Sum, Because                                                           Sentence
 }

@@ -39,6 +39,7 @@ type Catalogue struct {
 	CloseOut   CloseOut
 	Tag        Tag
 	Order      Order
+	Bind       Bind
 }
 
 // Common are the words of what several sheets share.
