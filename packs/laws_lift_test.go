@@ -14,7 +14,7 @@ import (
 // hangingLift is the lift of a rotor, by a hook or by hand.
 func hangingLift(hand bool) string {
 	out := "lifts:\n  L1:\n    what: Rotor\n    parts: [rotor]\n    origin: middle\n    mass: 20 kg\n    mass-from: weighed\n    mass-source: scale\n    mass-within: 3 %\n" +
-		"    centre: [0 mm, 0 mm, 0 mm]\n    centre-within: [1 mm, 0 mm, 0 mm]\n    size: {from: [-500 mm, -200 mm, -200 mm], to: [500 mm, 200 mm, 200 mm]}\n    lay-down: Y1\n    crew: [rigger]\n"
+		"    centre: [0 mm, 0 mm, 0 mm]\n    centre-within: 1 mm\n    size: {from: [-500 mm, -200 mm, -200 mm], to: [500 mm, 200 mm, 200 mm]}\n    lay-down: Y1\n    crew: [rigger]\n"
 	if hand {
 		return out + "    rig: by hand\n    grips:\n      A: {point: [-400 mm, 0 mm, 0 mm]}\n      B: {point: [400 mm, 0 mm, 0 mm]}\n"
 	}
