@@ -22,13 +22,18 @@ func removalLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 func fitLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, g := range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
-		verb := c.W.Common.From
-		if g.where.Scrap {
-			verb = ""
-		}
-		out = append(out, moveLine(c, verb, g, width, c.Box(layout.RoleCount, c.W.Common.CountOut, g.at)))
+		out = append(out, moveLine(c, fetchVerb(c, g), g, width, c.Box(layout.RoleCount, c.W.Common.CountOut, g.at)))
 	}
 	return out
+}
+
+// fetchVerb is what stands before where parts come from; nothing for new ones that come
+// from no place of the job.
+func fetchVerb(c *block.Composer, g moveGroup) string {
+	if g.where.Scrap {
+		return ""
+	}
+	return c.W.Common.From
 }
 
 // A moveGroup is what goes to or comes from one place.

@@ -65,7 +65,7 @@ func noteRun(c *block.Composer, st *job.Step) []run {
 func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
 	if st.Missed != "" {
-		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
+		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: c.W.Step.EasilyMissed.With(st.Missed), Style: layout.Strong, Deco: layout.Inverse})
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
 	lines = append(lines, lastLines(c, st, width)...)

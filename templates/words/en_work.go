@@ -16,7 +16,7 @@ var englishStep = Step{
 	Undoes: "undoes %s, p. %s", After: "after %s", AnyTimeBetween: "any time after %s, before %s", AnyTimeBefore: "any time before %s",
 	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new: %s; count the old against the new",
 	PutBack: "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",
-	GoneAfterThis: "GONE AFTER THIS, so written down before: %s", EmptyNow: "must be empty now:", EasilyMissed: "easily missed:", Place: "place",
+	GoneAfterThis: "GONE AFTER THIS, so written down before: %s", EmptyNow: "must be empty now:", EasilyMissed: "easily missed: %s", Place: "place",
 
 	PermitLine: "permit is here: %s", LockLine: "lock on %s: %s (p. %s)", UnlockLine: "lock off %s (p. %s)",
 	OpenLine: "%s stands open: cover with %s (p. %s)", CloseLine: "%s seen clean, tools and rags out, closed (p. %s)",
