@@ -104,3 +104,32 @@ steps:
 		t.Errorf("a note that all rows have stands %d times", n)
 	}
 }
+
+// One block of boxes for several places told what is measured, in which state and what
+// to do when it is out of its first place only.
+func TestOneBlockTellsEachPlaceItsOwn(t *testing.T) {
+	sheets := sheetsOf(t, valvesHead+`parts:
+  valve: {name: Valve, each: valve}
+  seat: {name: Seat, each: valve}
+dimensions:
+  D1:
+    what: {IN: Lift of the intake valve, EX: Lift of the exhaust valve, PIL: Lift of the pilot}
+    each: valve
+    from: {valve: head}
+    to: {seat: face}
+    with: {IN: cold, others: warm}
+    left: 9.0 to 9.5 mm
+    source: {IN: sheet 4, EX: sheet 5, PIL: sheet 6}
+    over: {IN: grind the intake, EX: grind the exhaust, PIL: grind the pilot}
+    out: {EX: ask Bert}
+steps:
+  - section: Measure
+    steps:
+      - step: lift
+        do: Measure the lifts.
+        measure: [D1]
+`)
+	block := sheets["traveler"]
+	wantAll(t, "the block", block, "IN: Lift of the intake valve; EX: Lift of the exhaust valve; PIL: Lift of the pilot", "with: IN: cold; EX, PIL: warm",
+		"over: IN: grind the intake; EX: grind the exhaust; PIL: grind the pilot", "out: EX: ask Bert", "source: IN: sheet 4; EX: sheet 5; PIL: sheet 6")
+}
