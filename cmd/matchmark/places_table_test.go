@@ -5,12 +5,43 @@ import (
 	"testing"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates"
 )
+
+// loaded reads and composes a definition that is in order.
+func loaded(t *testing.T, text string) (*job.Job, *templates.Pack) {
+	t.Helper()
+	return fresh(t, text)(layout.A4)
+}
+
+// tagText is what is read on the label of a mark.
+func tagText(pack *templates.Pack, jb *job.Job, mark string) string {
+	for _, tag := range jb.Tags {
+		if tag.Mark != mark {
+			continue
+		}
+		for _, f := range pack.Tags.Pages {
+			for _, a := range labels(f) {
+				if codeIn(f, a) == tag.Code {
+					only := layout.Frame{}
+					for _, it := range f.Items {
+						if a.holds(it) {
+							only.Items = append(only.Items, it)
+						}
+					}
+					return layout.Readable(only)
+				}
+			}
+		}
+	}
+	return ""
+}
 
 // sheetsOf composes a definition that is in order, and gives what is read on each sheet.
 func sheetsOf(t *testing.T, text string) map[string]string {
 	t.Helper()
-	_, pack := fresh(t, text)(layout.A4)
+	_, pack := loaded(t, text)
 	out := map[string]string{}
 	for _, f := range pack.Pages.Pages {
 		out[f.Sheet] += layout.Readable(f)

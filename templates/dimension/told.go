@@ -52,7 +52,7 @@ func TableLimit(c *block.Composer, d *job.Dim, back bool) string {
 	switch {
 	case d.Left == nil && d.WatchedOnly() && !back:
 		return zoned(c, d, d.Found)
-	case d.Left == nil || d.Left.NeedsFound() && !back:
+	case d.Left == nil || d.FoundIsRecorded() && !back:
 		return ""
 	}
 	return zoned(c, d, d.Left)
@@ -62,7 +62,7 @@ func TableLimit(c *block.Composer, d *job.Dim, back bool) string {
 // to be left, and those of old and mended parts.
 func tableLimits(c *block.Composer, d *job.Dim, back bool) []string {
 	var out []string
-	if d.Left != nil && d.Left.NeedsFound() && !back {
+	if d.FoundIsRecorded() && !back {
 		out = append(out, c.W.Dimension.LeftAs.With(PlainWords(c.W, d.Left)))
 	}
 	for _, old := range []struct {
@@ -93,7 +93,7 @@ func limitHere(d *job.Dim, back bool) *reading.Limit {
 	switch {
 	case d.Left == nil && d.WatchedOnly() && !back:
 		return d.Found
-	case d.Left != nil && (back || !d.Left.NeedsFound()):
+	case d.Left != nil && (back || !d.FoundIsRecorded()):
 		return d.Left
 	}
 	return nil
