@@ -21,7 +21,7 @@ func (b *builder) readSite(s *def.SiteFile) {
 	if s.Heavy.Written() {
 		if q, ok := b.Quantity(s.Heavy, "25 kg"); ok {
 			if q.Unit.Dimension() != units.Mass || q.Number.Sign() <= 0 {
-				b.Problems.Add(s.Heavy.At, "not-a-mass", source.Quote(s.Heavy.Value)+" is not a mass", "heavy: 25 kg")
+				b.Problems.Add(s.Heavy.At, "not-a-mass", source.Quote(s.Heavy.Value)+" is not a mass", "for example heavy: 25 kg")
 			} else {
 				site.Heavy = q
 			}
@@ -48,7 +48,7 @@ func (b *builder) readCritical(t source.Text) {
 	}
 	share, _ := q.Number.Rat().Float64()
 	if q.Unit != units.Percent || share <= 0 || share > 100 {
-		b.Problems.Add(t.At, "not-a-share", source.Quote(t.Value)+" is no share of what a crane may lift", "critical-lift: 75 %")
+		b.Problems.Add(t.At, "not-a-share", source.Quote(t.Value)+" is no share of what a crane may lift", "for example critical-lift: 75 %")
 		return
 	}
 	b.Job.Site.Critical = lift.Ratio(share / 100)

@@ -246,7 +246,7 @@ func (r *heatReader) neighbours() {
 	switch {
 	case len(h.Neighbours) == 0 && h.NothingNear == "":
 		r.b.Problems.Add(h.At, "no-neighbour", h.Mark+" does not say what beside it must stay cool",
-			"neighbours: [{what: DE bearing cover, away: 85 mm, kind: bearing cover}]", "or nothing-near: the shaft lies bare on its stands")
+			"for example neighbours: [{what: DE bearing cover, away: 85 mm, kind: bearing cover}]", "or nothing-near: the shaft lies bare on its stands")
 	case len(h.Neighbours) > 0 && h.NothingNear != "":
 		r.b.Problems.Add(d.NothingNear.At, "no-neighbour", h.Mark+" has neighbours and says that nothing is near", "take nothing-near: out")
 	}

@@ -40,7 +40,7 @@ func (r *heatReader) pull() {
 	out.Clearance = r.clearance(d.Clearance, d.Rise, "0.02 mm", "pull")
 	if out.By == heat.Torch && len(r.heat.Neighbours) > 0 && out.Shield == "" {
 		r.b.Problems.Add(d.At, "no-shield", r.heat.Mark+": a flame beside "+r.heat.Neighbours[0].Name+" needs a shield between the two",
-			"shield: split aluminium sheet and mineral wool")
+			"for example shield: split aluminium sheet and mineral wool")
 	}
 	if r.holes > 0 {
 		return
