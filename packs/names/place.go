@@ -147,7 +147,11 @@ func (b *Index) CheckVarying(v def.Varying, what string, places []job.Place) {
 }
 
 // Unknown adds the problem of a name that nothing has, with the nearest one.
+// A name that was not written, or could not be read, has been told where it is missing.
 func (b *Index) Unknown(t source.Text, what string, known []string, where string) {
+	if !t.Written() {
+		return
+	}
 	if key, _, _ := Cut(t.Value); b.Chosen.LeftOut[key] != "" {
 		b.Problems.Add(t.At, "left-out", source.Quote(t.Value)+" is left out for this machine: "+b.Chosen.LeftOut[key],
 			"give what stands here the same fitted: or if: line")

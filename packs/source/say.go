@@ -45,7 +45,14 @@ func (ps *Problems) Unknown(t Text, what string, known []string, where string) {
 	if strings.ContainsRune("aeiou", rune(what[0])) {
 		article = "an "
 	}
-	ps.Add(t.At, "unknown-name", Quote(t.Value)+" is not "+article+what, help)
+	all := []string{help}
+	for _, r := range t.Value {
+		if _, twin := Twin(r); twin || OddBlank(r) {
+			all = append(all, "a character in it looks like another one: "+RuneName(r))
+			break
+		}
+	}
+	ps.Add(t.At, "unknown-name", Quote(t.Value)+" is not "+article+what, all...)
 }
 
 // present sorts names and leaves out empty ones.
