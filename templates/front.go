@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"matchmark/layout"
+	"matchmark/packs/source"
 )
 
 // front sets the front sheet: what the job is, what the pack holds, what the
