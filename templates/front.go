@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"matchmark/layout"
+	"matchmark/packs/source"
 )
 
 // front sets the front sheet: what the job is, what the pack holds, what the
@@ -108,6 +109,7 @@ func (c *composer) legend() layout.Block {
 // nothing where all are told by a number.
 func (c *composer) placeLegend() layout.Block {
 	var out []string
+	var at source.Pos // of the first: they are told in one line
 	seen := ""
 	for _, p := range c.Job.Places {
 		if len(p.Label) > 0 && unicode.IsDigit(rune(p.Label[0])) || p.Name == p.Label {
@@ -118,12 +120,15 @@ func (c *composer) placeLegend() layout.Block {
 			text += ", " + c.W.Common.SeenFrom.With(p.ViewedFrom)
 		}
 		seen = p.ViewedFrom
+		if at.IsZero() {
+			at = p.At
+		}
 		out = append(out, text)
 	}
 	if len(out) == 0 {
 		return layout.Block{}
 	}
-	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{})
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{Ref: at})
 }
 
 // checkBar is a bar of 50 mm that shows whether the printer has scaled the page.

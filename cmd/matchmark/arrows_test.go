@@ -61,6 +61,7 @@ var soleImporters = map[string]string{
 	"github.com/skip2/go-qrcode": "layout",
 	"gopkg.in/yaml.v3":           "packs/def",
 	"github.com/spf13/pflag":     "cmd/matchmark",
+	"golang.org/x/text":          "packs/source",
 }
 
 // TestArrows keeps the imports of the tree as the house has them.
