@@ -2,6 +2,7 @@ package templates
 
 import (
 	"strings"
+	"unicode"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -18,7 +19,7 @@ func (c *composer) sectionHead(s *job.Section) *layout.Block {
 			text += " (" + s.Place.Label + ")"
 		}
 	}
-	runs := []layout.Run{layout.T(layout.Section, "▶ "+s.No+"  "+text)}
+	runs := []layout.Run{layout.T(layout.Section, "▶ "+numbered(s.No, text))}
 	var from []string
 	if s.Place.CountedFrom != "" {
 		from = append(from, c.W.Common.CountedFrom.With(s.Place.CountedFrom))
@@ -31,6 +32,15 @@ func (c *composer) sectionHead(s *job.Section) *layout.Block {
 	}
 	b := layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: s.At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
 	return &b
+}
+
+// numbered puts the number of a section before its name. One that begins with a number
+// of its own, as that of the manual, is parted from it.
+func numbered(no, name string) string {
+	if name != "" && unicode.IsDigit([]rune(name)[0]) {
+		return no + "  ·  " + name
+	}
+	return no + "  " + name
 }
 
 // traveler sets the sheets for taking apart: every step with its boxes, its
@@ -56,7 +66,7 @@ func (c *composer) work(back bool) []layout.Piece {
 		}
 		before = s
 		head := c.sectionHead(s)
-		out = append(out, layout.Piece{Block: head.Anchored("section " + s.No), Gap: 4, KeepNext: true, Title: s.No + "  " + sectionTitle(s), Level: 1})
+		out = append(out, layout.Piece{Block: head.Anchored("section " + s.No), Gap: 4, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1})
 		for i := 0; i < len(s.Steps); i++ {
 			group++
 			st := s.Steps[i]

@@ -150,6 +150,10 @@ func (s *Step) BeyondRow() string {
 		return "loosens, tightens or fits something for now"
 	case len(s.Marks)+len(s.Stacks)+len(s.WayRound) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
 		return "writes down more than readings"
+	case len(s.Judge) > 0:
+		return "decides about a matched set"
+	case s.OnHook != "":
+		return "says what a load hangs on"
 	case len(s.Measure) > maxTabled, len(s.Set) > 1:
 		return "reads more dimensions than a row takes"
 	}
