@@ -65,12 +65,14 @@ func (c *composer) tally() []counted {
 func boxesBySheet(frames []layout.Frame) map[string]map[string]int {
 	out := map[string]map[string]int{}
 	for _, f := range frames {
-		if out[f.Sheet] == nil {
-			out[f.Sheet] = map[string]int{}
-		}
-		for _, it := range f.Items {
-			if it.Role != "" {
-				out[f.Sheet][it.Role]++
+		for _, p := range f.Parts {
+			if out[p.Sheet] == nil {
+				out[p.Sheet] = map[string]int{}
+			}
+			for _, it := range f.Items[p.From:p.To] {
+				if it.Role != "" {
+					out[p.Sheet][it.Role]++
+				}
 			}
 		}
 	}
