@@ -12,7 +12,6 @@ import (
 func closeOut(c *composer) []layout.Piece {
 	w := c.W
 	g := c.Grid(block.Col(w.CloseOut.What, 0), block.Col(w.CloseOut.Printed, 20), block.Col(w.CloseOut.Counted, 24), block.Col(w.Common.InitialsDate, 36))
-	g.Table.MinH -= 2 // a count needs no more than a line
 	var rows []layout.Row
 	for _, x := range c.tally() {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, x.what, nil), g.Text(1, layout.Strong, x.printed, nil)))

@@ -19,8 +19,8 @@ func index(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Mark, 20), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 48), block.Col(w.Index.Unit, 10), block.Col(w.Index.Source, 26), block.Col(w.Index.FoundAt, 18), block.Col(w.Index.LeftAt, 18))
-	g.Table.MinH = 0
+	g := c.Grid(block.Col(w.Common.Mark, 20), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 46), block.Col(w.Index.Unit, 9), block.Col(w.Index.Source, 25), block.Col(w.Index.FoundAt, 17), block.Col(w.Index.LeftAt, 19))
+	g.Table.MinH, g.Table.PadY = 0, 0.4
 	var rows []layout.Row
 	done := map[*job.Dim]bool{}
 	for _, d := range c.Job.Dims {
@@ -32,12 +32,12 @@ func index(c *composer) []layout.Piece {
 		}
 		done[d] = true
 		row := g.Row(d.At, g.Mark(0, layout.Strong, d.Mark, d.At), g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, d),
-			g.Text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.Text(5, layout.Body, c.whereRead(d, d.FoundAt, "found "), d.At))
+			g.Text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.Text(5, layout.Sub, c.whereRead(d, d.FoundAt, "found "), d.At))
 		left := c.whereRead(d, d.LeftAt, "left ")
 		if d.Left == nil {
 			left = w.Common.RecordOnly
 		}
-		row.Cells = append(row.Cells, g.Text(6, layout.Body, left, d.At))
+		row.Cells = append(row.Cells, g.Text(6, layout.Sub, left, d.At))
 		rows = append(rows, row)
 	}
 	return c.ListSheet(w.Index.Rule, g, rows)

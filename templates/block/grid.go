@@ -20,8 +20,9 @@ type Grid struct {
 	Table layout.Table
 }
 
-// rowH is the least height of a row that is written in by hand.
-const rowH layout.Mm = 10
+// rowH is the least height of a row that is written in by hand: a line of handwriting
+// of 8.5 mm and its rule.
+const rowH layout.Mm = 9
 
 // Grid makes a table over the whole width.
 func (c *Composer) Grid(cols ...Column) Grid {
@@ -29,7 +30,7 @@ func (c *Composer) Grid(cols ...Column) Grid {
 	for _, x := range cols {
 		rest -= x.width
 	}
-	g := Grid{c: c, Table: layout.Table{PadX: 1.2, PadY: 1, Grid: true, MinH: rowH}}
+	g := Grid{c: c, Table: layout.Table{PadX: 1.2, PadY: 0.8, Grid: true, MinH: rowH}}
 	if c.Pen().Gloves {
 		g.Table.MinH += 2
 	}
@@ -42,6 +43,14 @@ func (c *Composer) Grid(cols ...Column) Grid {
 		g.Table.Columns = append(g.Table.Columns, layout.Column{Width: w, Head: head})
 	}
 	return g
+}
+
+// MarkWidth is the width of a column that holds the longest of some marks in one line.
+func (c *Composer) MarkWidth(st layout.Style, least layout.Mm, marks ...string) layout.Mm {
+	for _, m := range marks {
+		least = max(least, c.Width(st, m))
+	}
+	return least + 3
 }
 
 // Text sets a text in the width of a column; nothing when there is none.
@@ -107,6 +116,6 @@ func (c *Composer) RuleLine(sentence string) layout.Piece {
 // Under sets a table below another one on the same sheet.
 func (g Grid) Under(rows []layout.Row) []layout.Piece {
 	out := g.Table.Pieces(LastTogether(rows))
-	out[0].Gap = 5
+	out[0].Gap = 4
 	return out
 }
