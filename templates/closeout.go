@@ -11,7 +11,7 @@ import (
 // holds with its number as printed, to be counted, and who says so.
 func closeOut(c *composer) []layout.Piece {
 	w := c.W
-	g := c.Grid(block.Col(w.CloseOut.What, 0), block.Col(w.CloseOut.Printed, 20), block.Col(w.CloseOut.Counted, 24), block.Col(w.Common.InitialsDate, 36))
+	g := c.TwoUp(block.Col(w.CloseOut.What, 0), block.Col(w.CloseOut.Printed, 14), block.Col(w.CloseOut.Counted, 18), block.Col(w.Common.InitialsDate, 20))
 	var rows []layout.Row
 	for _, x := range c.tally() {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, x.what, nil), g.Text(1, layout.Strong, x.printed, nil)))
@@ -19,7 +19,8 @@ func closeOut(c *composer) []layout.Piece {
 	if c.Job.Hours.Sign() > 0 {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, w.CloseOut.Hours, nil), g.Text(1, layout.Strong, c.Job.Hours.Print(), nil)))
 	}
-	out := c.ListSheet(w.CloseOut.Rule, g, rows)
+	both, pairs := g.Pairs(rows)
+	out := c.ListSheet(w.CloseOut.Rule, both, pairs)
 	out = append(out, c.deferred()...)
 	return append(out, layout.Piece{Block: c.signers(w.CloseOut.Complete), Gap: 4})
 }

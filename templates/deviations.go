@@ -28,6 +28,6 @@ func deviations(c *composer) []layout.Piece {
 const (
 	deviationRows           = 8
 	handovers               = 5
-	handoverH     layout.Mm = 22
+	handoverH     layout.Mm = 18
 	sketchH       layout.Mm = 60
 )

@@ -91,17 +91,21 @@ func (g Grid) Blank(n int) []layout.Row {
 	return make([]layout.Row, n)
 }
 
-// LastTogether keeps the last rows of a list on one page, so that no page has a
-// row alone.
+// LastTogether keeps the first rows of a list on one page, and the last, so that no page
+// has a row alone.
 func LastTogether(rows []layout.Row) []layout.Row {
-	for i := max(len(rows)-leastRows, 0); i < len(rows)-1; i++ {
-		rows[i].KeepNext = true
+	for i := range max(len(rows)-1, 0) {
+		rows[i].KeepNext = i < firstRows-1 || i >= len(rows)-leastRows
 	}
 	return rows
 }
 
-// leastRows is how many rows of a list stand on its last page at the least.
-const leastRows = 5
+// leastRows is how many rows of a list stand on its last page at the least, firstRows on
+// its first.
+const (
+	leastRows = 4
+	firstRows = 3
+)
 
 // ListSheet is a sheet of one table: the sentence that rules it, then the rows.
 func (c *Composer) ListSheet(rule string, g Grid, rows []layout.Row) []layout.Piece {

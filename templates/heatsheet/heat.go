@@ -25,7 +25,7 @@ func Sheet(c *block.Composer) []layout.Piece {
 	out := []layout.Piece{{Block: rule, KeepNext: true}}
 	for i, h := range c.Job.Heats {
 		head := heading(c, h)
-		piece := layout.Piece{Block: head.Anchored("heat " + h.Mark), Gap: 3, KeepNext: true, Title: h.Mark + "  " + h.What, Level: 1, NewPage: i > 0 && (h.Pull != nil || c.Job.Heats[i-1].Pull != nil)}
+		piece := layout.Piece{Block: head.Anchored("heat " + h.Mark), Gap: 3, KeepNext: true, Title: h.Mark + "  " + h.What, Level: 1}
 		if h.Pull == nil {
 			piece.Group = i + 1
 		}
@@ -99,12 +99,11 @@ func (s sheet) pieces() []layout.Piece {
 			out = append(out, layout.Piece{Block: b, Gap: gap})
 		}
 	}
+	joint := strings.TrimSpace(strings.Join(s.jointLines(), " "))
 	if s.h.Pull == nil {
-		joint, on := strings.Join(s.jointLines(), " "), strings.Join(s.onLines(), " ")
-		out = append(out, s.besidePicture([]string{strings.TrimSpace(joint), on}))
+		out = append(out, s.besidePicture([]string{joint, strings.Join(s.onLines(), " ")}))
 	} else {
-		add(0, picture.Joint(s.Setter, s.W, s.h, s.Span, picture.JointHeight))
-		add(2, s.paras(layout.Body, s.jointLines()))
+		out = append(out, s.besidePicture([]string{joint}))
 	}
 	if s.h.Note != "" {
 		add(1, s.paras(layout.Strong, []string{s.h.Note}))
@@ -121,7 +120,7 @@ func (s sheet) pieces() []layout.Piece {
 // besidePicture sets a small picture of the joint with sentences to its right.
 func (s sheet) besidePicture(lines []string) layout.Piece {
 	const w, gap layout.Mm = 84, 4
-	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointLowHeight)
+	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointHeight)
 	if pic.Empty() {
 		return layout.Piece{Block: s.paras(layout.Body, lines)}
 	}

@@ -16,8 +16,6 @@ import (
 func (s sheet) putOnPieces() []layout.Piece {
 	p, w, u := s.h.PutOn, s.W, s.u
 	out := []layout.Piece{s.titled(w.HeatOn.Title.With(w.Heat.ByWay.With(string(p.By))))}
-	// Weeks lie between the two, and another crew does the second.
-	out[0].NewPage = s.h.Pull != nil
 	out[0].Block = out[0].Block.Anchored("heat on " + s.h.Mark)
 	add := func(gap layout.Mm, b layout.Block) {
 		if !b.Empty() {

@@ -72,9 +72,9 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 		}
 	}
 	const facts, gap layout.Mm = 86, 5
-	pic := picture.Order(c.Setter, c.W, j, c.Span-facts-gap, orderHeight)
+	pic := order(c, j, c.Span-facts-gap)
 	text := func(width layout.Mm) layout.Block { return layout.Above(0.8, factLines(c, j, width)...) }
-	switch wide := picture.Order(c.Setter, c.W, j, c.Span, orderHeight); {
+	switch wide := order(c, j, c.Span); {
 	case pic.Empty() && wide.Empty():
 		add(1, listed(c, j), text(c.Span))
 	case pic.Empty() || j.Count() > mostRows && wide.W > 1.3*pic.W:
@@ -95,8 +95,19 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	return out
 }
 
-// orderHeight is the most height of a drawing on the sheet.
-const orderHeight layout.Mm = 72
+// orderHeights are the heights of a drawing on the sheet: the least at which the numbers
+// go into it is taken.
+var orderHeights = []layout.Mm{36, 46, 56, 72}
+
+// order draws the order of a joint no larger than its numbers need.
+func order(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
+	for _, high := range orderHeights {
+		if pic := picture.Order(c.Setter, c.W, j, width, high); !pic.Empty() {
+			return pic
+		}
+	}
+	return layout.Block{}
+}
 
 // anchored is a heading by which every joint of a group is found.
 func anchored(b layout.Block, g []*job.Joint) layout.Block {
