@@ -68,7 +68,7 @@ func (s sheet) tables(under ...*layout.Block) []layout.Piece {
 
 func (t setTable) pieces(under ...*layout.Block) []layout.Piece {
 	w := t.W
-	head := layout.Above(1, t.row(t.line(layout.Strong, ""), t.title), t.Rule(layout.Rule)).Pad(0, 0, 1.5, 0)
+	head := layout.Above(1, t.row(layout.Block{W: t.text}, t.title), t.Rule(layout.Rule)).Pad(0, 0, 1.5, 0)
 	zero := t.line(layout.Sub, w.Alignment.Zero+" "+w.Alignment.Closes.With(t.twoSteps()))
 	out := []layout.Piece{{Block: zero, Gap: 4, KeepNext: true, Under: under}, {Block: head, Gap: 2, KeepNext: true, Under: under}}
 	under = append(under[:len(under):len(under)], &head)

@@ -45,7 +45,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	}
 	add(2, verdict(c, l))
 	add(2, cautionLines(c, l)...)
-	add(2, factsAndPicture(c, l))
+	add(2, factsAndPicture(c, l)...)
 	table := func(ps []layout.Piece, whole bool) {
 		if len(ps) == 0 {
 			return
@@ -134,15 +134,15 @@ func facts(c *block.Composer, l *job.Lift, width layout.Mm) layout.Block {
 
 // factsAndPicture sets what is known beside the drawing, or above it where the drawing
 // is wide: whichever is lower.
-func factsAndPicture(c *block.Composer, l *job.Lift) layout.Block {
+func factsAndPicture(c *block.Composer, l *job.Lift) []layout.Block {
 	const side, gap layout.Mm = 74, 5
-	wide := layout.Above(3, facts(c, l, c.Span), picture.Lift(c.Setter, c.W, l, c.Span))
+	wide := []layout.Block{facts(c, l, c.Span), picture.Lift(c.Setter, c.W, l, c.Span)}
 	pic := picture.Lift(c.Setter, c.W, l, c.Span-side-gap)
 	if pic.Empty() {
 		return wide
 	}
-	if beside := layout.Beside(gap, facts(c, l, side), pic); beside.H < wide.H {
-		return beside
+	if beside := layout.Beside(gap, facts(c, l, side), pic); beside.H < wide[0].H+wide[1].H {
+		return []layout.Block{beside}
 	}
 	return wide
 }
