@@ -71,13 +71,13 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 			}
 		}
 	}
-	const facts, gap layout.Mm = 86, 5
+	const facts, gap layout.Mm = 102, 5
 	pic := order(c, j, c.Span-facts-gap)
 	text := func(width layout.Mm) layout.Block { return layout.Above(0.8, factLines(c, j, width)...) }
 	switch wide := order(c, j, c.Span); {
 	case pic.Empty() && wide.Empty():
 		add(1, listed(c, j), text(c.Span))
-	case pic.Empty() || j.Count() > mostRows && wide.W > 1.3*pic.W:
+	case pic.Empty():
 		add(1, wide, captions(c, j, c.Span, true), text(c.Span))
 	default:
 		left := layout.Above(1, pic.Center(c.Span-facts-gap), captions(c, j, c.Span-facts-gap, true))
