@@ -24,12 +24,65 @@ func critical(c *composer) []layout.Piece {
 	found, left := c.criticalWidth(dims)
 	g := c.Grid(block.Col(w.Common.Mark, 22), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 56), block.Col(c.W.Common.AsFound, found), block.Col(c.W.Common.AsLeft, left), block.Col(c.W.Common.Initials, 21))
 	var rows []layout.Row
-	for _, d := range dims {
-		rows = append(rows, c.criticalRow(g, d))
+	for i, d := range dims {
+		rows = append(rows, c.criticalRow(g, d, c.alikeAbove(dims, i)))
 	}
 	pieces := g.Table.Pieces(rows)
 	pieces[0].Gap = 3
+	c.saidAgain(g, dims, pieces[1:])
 	return append(out, pieces...)
+}
+
+// alikeAbove reports whether all that a row says is said by the row above it: the same
+// dimension at the place before.
+func (c *composer) alikeAbove(dims []*job.Dim, i int) bool {
+	return i > 0 && dims[i].Base == dims[i-1].Base && c.criticalSaid(dims[i]) == c.criticalSaid(dims[i-1])
+}
+
+// saidAgain has what the rows of one dimension leave out drawn again at the top of a page
+// that begins between them.
+func (c *composer) saidAgain(g block.Grid, dims []*job.Dim, rows []layout.Piece) {
+	bare := g.Table
+	bare.MinH = 0
+	bare.Columns = append([]layout.Column{}, bare.Columns...)
+	for i := range bare.Columns {
+		bare.Columns[i].Head = layout.Block{}
+	}
+	for i := 0; i < len(dims); {
+		n := i + 1
+		for n < len(dims) && c.alikeAbove(dims, n) {
+			n++
+		}
+		if n > i+1 {
+			full := c.criticalRow(g, dims[i], false)
+			full.Cells = append([]layout.Block{g.Text(0, layout.Strong, dims[i].Base, dims[i].At)}, full.Cells[1:3]...)
+			said := bare.Block([]layout.Row{full})
+			for k := i; k < n; k++ {
+				rows[k].Under = append(rows[k].Under[:len(rows[k].Under):len(rows[k].Under)], &said)
+			}
+		}
+		i = n
+	}
+}
+
+// criticalSaid is what a row says beside its mark, its limit and its boxes: at the next
+// place of the same dimension it is not said again.
+func (c *composer) criticalSaid(d *job.Dim) string {
+	return strings.Join(append(dimension.StateLine(c.Composer, d), c.criticalActs(d), missedAt(d)), "|")
+}
+
+// criticalActs say what is done when a reading is out of its limit.
+func (c *composer) criticalActs(d *job.Dim) string {
+	var act []string
+	for _, n := range []struct {
+		sentence words.Sentence
+		value    string
+	}{{c.W.Common.IfOver, d.Over}, {c.W.Common.IfUnder, d.Under}, {c.W.Common.IfOut, d.Out}} {
+		if n.value != "" {
+			act = append(act, n.sentence.With(n.value))
+		}
+	}
+	return strings.Join(act, " · ")
 }
 
 // criticalDims are the dimensions of the sheet, merged ones once.
@@ -133,13 +186,13 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 	for _, a := range l.Answers() {
 		ticks = append(ticks, c.Tick(layout.Body, dimension.AnswerWord(c.Composer, a), d.At))
 	}
-	return layout.Above(layout.GapY, ticks...)
+	return block.FlowRow(ticks, 40)
 }
 
-// criticalRow is one dimension.
-func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
+// criticalRow is one dimension; again leaves out what the row above says of it as well.
+func (c *composer) criticalRow(g block.Grid, d *job.Dim, again bool) layout.Row {
 	what := []layout.Block{g.Text(1, layout.Strong, d.What, d.At)}
-	if state := strings.Join(dimension.StateLine(c.Composer, d), " · "); state != "" {
+	if state := strings.Join(dimension.StateLine(c.Composer, d), " · "); state != "" && !again {
 		what = append(what, g.Text(1, layout.Sub, state, d.At))
 	}
 	var pages []string
@@ -149,21 +202,14 @@ func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
 		}
 	}
 	mark := layout.Above(0.5, g.Mark(0, layout.StepNo, d.Mark, d.At), g.Text(0, layout.Caption, strings.Join(pages, ", "), d.At))
-	if trap := missedAt(d); trap != "" {
+	if trap := missedAt(d); trap != "" && !again {
 		flag := layout.Run{Text: c.W.Critical.EasilyMissed, Style: layout.SubBold, Deco: layout.Inverse}
 		what = append(what, c.Para(g.Table.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
 	}
 	limit := c.indexLimit(g, d)
-	var act []string
-	for _, n := range []struct {
-		sentence words.Sentence
-		value    string
-	}{{c.W.Common.IfOver, d.Over}, {c.W.Common.IfUnder, d.Under}, {c.W.Common.IfOut, d.Out}} {
-		if n.value != "" {
-			act = append(act, n.sentence.With(n.value))
-		}
+	if !again {
+		limit = layout.Above(0.5, limit, g.Text(2, layout.Sub, c.criticalActs(d), d.At))
 	}
-	limit = layout.Above(0.5, limit, g.Text(2, layout.Sub, strings.Join(act, " · "), d.At))
 	if d.NotSourced() {
 		limit = layout.Above(0.5, limit, c.Para(g.Table.Room(2), []layout.Run{{Text: c.W.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
 	}

@@ -15,7 +15,8 @@ import (
 // places are told once, each place with its own ticks.
 func Sheet(c *block.Composer) []layout.Piece {
 	var out []layout.Piece
-	for i, g := range groups(c.Job) {
+	gs := groups(c.Job)
+	for i, g := range gs {
 		ps := pieces(c, g)
 		for k := range ps {
 			ps[k].Group = i + 1
@@ -25,7 +26,11 @@ func Sheet(c *block.Composer) []layout.Piece {
 	if len(out) == 0 {
 		return nil
 	}
-	return append([]layout.Piece{c.RuleLine(c.W.Tightening.Rule)}, out...)
+	first := []layout.Piece{c.RuleLine(c.W.Tightening.Rule)}
+	if b := countedWith(c, gs); !b.Empty() {
+		first = append(first, layout.Piece{Block: b, KeepNext: true})
+	}
+	return append(first, out...)
 }
 
 // groups are the joints that the job tightens, those of one mark together where they

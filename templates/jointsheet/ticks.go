@@ -18,7 +18,7 @@ const (
 	tickRow  layout.Mm = 9.2
 	tickCol  layout.Mm = 11.2
 	orderCol layout.Mm = 11
-	roundCol layout.Mm = 34 // how tight, in both units
+	roundCol layout.Mm = 22 // how tight, in both units
 	placeCol layout.Mm = 17 // the same where the rounds are columns
 	tableGap layout.Mm = 5
 )

@@ -52,7 +52,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 		}
 		ps[0].Gap = 3
 		for i := range ps[:len(ps)-1] {
-			ps[i].KeepNext = whole || i < 2
+			ps[i].KeepNext = ps[i].KeepNext || whole || i < 2
 		}
 		out = append(out, ps...)
 	}
@@ -62,9 +62,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	table(partTable(c, l, &head), true)
 	add(1.5, gearNotes(c, l)...)
 	table(stopTable(c, l, &head), false)
-	for _, st := range l.Steps {
-		add(4, dayBoxes(c, l, st))
-	}
+	add(4, days(c, l)...)
 	add(4, planningLine(c))
 	out[len(out)-1].KeepNext = true
 	add(0.8, c.Heading(c.W.Lift.HowWorked))
