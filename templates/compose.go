@@ -50,8 +50,8 @@ func kinds() []kind {
 		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false, true},
 		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true, false},
 		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false},
-		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, true},
-		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, false},
+		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false},
+		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true},
 		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage(liftsheet.Sheet), false, true},
 		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage(heatsheet.Sheet), false, true},
 		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage(jointsheet.Sheet), false, true},
@@ -133,7 +133,7 @@ func (c *composer) sheets() []layout.Sheet {
 }
 
 // landscape are set across the page.
-var landscape = map[string]bool{"readings": true, "critical": true}
+var landscape = map[string]bool{"readings": true}
 
 // forSheet is the composer for a sheet: one across the page has another width.
 func (c *composer) forSheet(k kind) *composer {

@@ -31,7 +31,7 @@ func index(c *composer) []layout.Piece {
 			continue
 		}
 		done[d] = true
-		row := g.Row(d.At, g.Mark(0, layout.Strong, d.Mark, d.At), g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, d),
+		row := g.Row(d.At, g.Mark(0, layout.Strong, d.Mark, d.At), g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, 2, d),
 			g.Text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.Text(5, layout.Sub, c.whereRead(d, d.FoundAt, "found "), d.At))
 		left := c.whereRead(d, d.LeftAt, "left ")
 		if d.Left == nil {
@@ -43,8 +43,8 @@ func index(c *composer) []layout.Piece {
 	return c.ListSheet(w.Index.Rule, g, rows)
 }
 
-// indexLimit is the limit of a dimension in the list: for closing, and for old parts.
-func (c *composer) indexLimit(g block.Grid, d *job.Dim) layout.Block {
+// indexLimit is the limit of a dimension in a column of a list: for closing, and for old parts.
+func (c *composer) indexLimit(g block.Grid, col int, d *job.Dim) layout.Block {
 	text := func(l *reading.Limit, by []*reading.Limit) string {
 		switch {
 		case len(by) > 0:
@@ -57,18 +57,18 @@ func (c *composer) indexLimit(g block.Grid, d *job.Dim) layout.Block {
 	var lines []layout.Block
 	switch {
 	case d.Left != nil:
-		lines = append(lines, g.Text(2, layout.Strong, text(d.Left, d.LeftBy), d.At))
+		lines = append(lines, g.Text(col, layout.Strong, text(d.Left, d.LeftBy), d.At))
 	case d.WatchedOnly():
-		lines = append(lines, g.Text(2, layout.Strong, text(d.Found, d.FoundBy), d.At))
+		lines = append(lines, g.Text(col, layout.Strong, text(d.Found, d.FoundBy), d.At))
 	default:
-		lines = append(lines, g.Text(2, layout.Body, c.W.Common.RecordOnly, d.At))
+		lines = append(lines, g.Text(col, layout.Body, c.W.Common.RecordOnly, d.At))
 	}
 	for _, old := range []struct {
 		l    *reading.Limit
 		name string
 	}{{d.Reuse, c.W.Common.OldPart}, {d.Repair, c.W.Common.Mended}} {
 		if old.l != nil {
-			lines = append(lines, g.Text(2, layout.Sub, old.name+" "+dimension.PlainWords(c.W, old.l), d.At))
+			lines = append(lines, g.Text(col, layout.Sub, old.name+" "+dimension.PlainWords(c.W, old.l), d.At))
 		}
 	}
 	return layout.Above(0.3, lines...)

@@ -86,6 +86,16 @@ func (g Grid) Row(ref layout.Ref, cells ...layout.Block) layout.Row {
 	return layout.Row{Ref: ref, Cells: cells}
 }
 
+// Bare is the table of a list without the heads of its columns.
+func (g Grid) Bare() layout.Table {
+	t := g.Table
+	t.Columns = append([]layout.Column{}, t.Columns...)
+	for i := range t.Columns {
+		t.Columns[i].Head = layout.Block{}
+	}
+	return t
+}
+
 // Blank are empty rows for what is found on the day.
 func (g Grid) Blank(n int) []layout.Row {
 	return make([]layout.Row, n)
