@@ -20,7 +20,7 @@ const (
 // page of pages, revision, date, and a code that says the same.
 func (c *composer) head(title string, page, total int) layout.Block {
 	o, e := c.Job.Order, c.Job.Equipment
-	plate := c.Words(layout.Plate, title).Pad(0, 4, 0, 4)
+	plate := c.plateText(title).Pad(0, 4, 0, 4)
 	plate = plate.Fill(max(plate.W, 30), plateH, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
 	titleW := c.Span - plate.W - pageNoW - pageCodeW - 10
 	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})

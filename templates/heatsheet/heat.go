@@ -23,14 +23,18 @@ func Sheet(c *block.Composer) []layout.Piece {
 	}
 	rule := c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, c.W.Heat.Rule)}, layout.ParaOpts{})
 	out := []layout.Piece{{Block: rule, KeepNext: true}}
-	for i, h := range c.Job.Heats {
-		head := heading(c, h)
-		piece := layout.Piece{Block: head.Anchored("heat " + h.Mark), Gap: 3, KeepNext: true, Title: h.Mark + "  " + h.What, Level: 1, NewPage: i > 0 && (h.Pull != nil || c.Job.Heats[i-1].Pull != nil)}
+	for i, hs := range alikeHeats(c, c.Job.Heats) {
+		head, h := heading(c, hs), hs[0]
+		named := *head
+		for _, h := range hs {
+			named = named.Anchored("heat " + h.Mark)
+		}
+		piece := layout.Piece{Block: named, Gap: 3, KeepNext: true, Title: marksOf(hs) + "  " + h.What, Level: 1}
 		if h.Pull == nil {
 			piece.Group = i + 1
 		}
 		out = append(out, piece)
-		sheet := sheet{c, h, figure.UnitsOf(h)}
+		sheet := sheet{c, h, figure.UnitsOf(h), hs}
 		for _, p := range sheet.pieces() {
 			p.Group = piece.Group
 			p.Under = append([]*layout.Block{head}, p.Under...)
@@ -40,21 +44,36 @@ func Sheet(c *block.Composer) []layout.Piece {
 	return out
 }
 
-// heading is the heading of one heat, drawn again on each of its pages.
-func heading(c *block.Composer, h *job.Heat) *layout.Block {
-	name := "▶ " + h.Mark + "  " + h.What
-	if h.Place.Label != "" {
-		name += ", " + h.Place.Name
+// marksOf are the marks of heats that are alike.
+func marksOf(hs []*job.Heat) string {
+	var out []string
+	for _, h := range hs {
+		out = append(out, h.Mark)
 	}
-	var at []string
-	if h.PulledAt != nil && h.Pull != nil {
-		at = append(at, c.W.Heat.DrawnOffAt.With(h.PulledAt.No, c.Page("step "+h.PulledAt.No)))
+	return strings.Join(out, ", ")
+}
+
+// heading is the heading of one heat, or of some that are alike, drawn again on each of
+// its pages.
+func heading(c *block.Composer, hs []*job.Heat) *layout.Block {
+	name := "▶ " + marksOf(hs) + "  " + hs[0].What
+	var places, at []string
+	for _, h := range hs {
+		if h.Place.Label != "" {
+			places = append(places, h.Place.Name)
+		}
+		if h.PulledAt != nil && h.Pull != nil {
+			at = append(at, c.W.Heat.DrawnOffAt.With(h.PulledAt.No, c.Page("step "+h.PulledAt.No)))
+		}
+		if h.PutOnAt != nil && h.PutOn != nil {
+			at = append(at, c.W.Heat.PutOnAt.With(h.PutOnAt.No, c.Page("step "+h.PutOnAt.No)))
+		}
 	}
-	if h.PutOnAt != nil && h.PutOn != nil {
-		at = append(at, c.W.Heat.PutOnAt.With(h.PutOnAt.No, c.Page("step "+h.PutOnAt.No)))
+	if len(places) > 0 {
+		name += ", " + strings.Join(places, "; ")
 	}
-	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Sub, "   "+strings.Join(at, " · "))}
-	b := layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: h.At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Sub, "   "+strings.Join(slices.Compact(at), " · "))}
+	b := layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: hs[0].At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
 	return &b
 }
 
@@ -90,6 +109,8 @@ type sheet struct {
 	*block.Composer
 	h *job.Heat
 	u figure.Units
+	// alike are the heats that are told together, h the first of them; nil for h alone.
+	alike []*job.Heat
 }
 
 func (s sheet) pieces() []layout.Piece {
@@ -99,12 +120,11 @@ func (s sheet) pieces() []layout.Piece {
 			out = append(out, layout.Piece{Block: b, Gap: gap})
 		}
 	}
+	joint := strings.TrimSpace(strings.Join(s.jointLines(), " "))
 	if s.h.Pull == nil {
-		joint, on := strings.Join(s.jointLines(), " "), strings.Join(s.onLines(), " ")
-		out = append(out, s.besidePicture([]string{strings.TrimSpace(joint), on}))
+		out = append(out, s.besidePicture([]string{joint, strings.Join(s.onLines(), " ")}))
 	} else {
-		add(0, picture.Joint(s.Setter, s.W, s.h, s.Span, picture.JointHeight))
-		add(2, s.paras(layout.Body, s.jointLines()))
+		out = append(out, s.besidePicture([]string{joint}))
 	}
 	if s.h.Note != "" {
 		add(1, s.paras(layout.Strong, []string{s.h.Note}))
@@ -121,7 +141,7 @@ func (s sheet) pieces() []layout.Piece {
 // besidePicture sets a small picture of the joint with sentences to its right.
 func (s sheet) besidePicture(lines []string) layout.Piece {
 	const w, gap layout.Mm = 84, 4
-	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointLowHeight)
+	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointHeight)
 	if pic.Empty() {
 		return layout.Piece{Block: s.paras(layout.Body, lines)}
 	}
@@ -203,13 +223,17 @@ func (s sheet) heavyFrame(blocks ...layout.Block) layout.Block {
 
 // numberedTicks are numbered acts, each with a box to tick.
 func (s sheet) numberedTicks(acts []string) []layout.Piece {
-	const number, tick = 7, 9
+	const number layout.Mm = 7
+	tick := tickStep*layout.Mm(len(s.each())) - 2
 	width := s.Span - number - tick
 	var out []layout.Piece
+	if heads := s.tickHeads(); !heads.Empty() {
+		out = append(out, layout.Piece{Block: heads, Gap: 1, KeepNext: true})
+	}
 	for i, a := range acts {
 		n := s.Line(number, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", i+1))}, layout.ParaOpts{})
 		text := s.Para(width, []layout.Run{layout.T(layout.Body, a)}, layout.ParaOpts{Ref: s.h.At})
-		row := layout.Middle(0, s.Tick(layout.Body, "", s.h.At).Fill(tick, 6, 0, 0.5), n, text)
+		row := layout.Middle(0, s.ticksOf().Fill(tick, 6, 0, 0.5), n, text)
 		out = append(out, layout.Piece{Block: row, Gap: 0.8, KeepNext: i == 0 || i == len(acts)-2})
 	}
 	return out

@@ -16,9 +16,9 @@ import (
 func (s sheet) putOnPieces() []layout.Piece {
 	p, w, u := s.h.PutOn, s.W, s.u
 	out := []layout.Piece{s.titled(w.HeatOn.Title.With(w.Heat.ByWay.With(string(p.By))))}
-	// Weeks lie between the two, and another crew does the second.
-	out[0].NewPage = s.h.Pull != nil
-	out[0].Block = out[0].Block.Anchored("heat on " + s.h.Mark)
+	for _, h := range s.each() {
+		out[0].Block = out[0].Block.Anchored("heat on " + h.Mark)
+	}
 	add := func(gap layout.Mm, b layout.Block) {
 		if !b.Empty() {
 			out = append(out, layout.Piece{Block: b, Gap: gap})
@@ -39,7 +39,7 @@ func (s sheet) putOnPieces() []layout.Piece {
 	out = append(out, s.titled(w.Heat.OrderTitle))
 	out = append(out, s.hazards(s.h.PutOnAt)...)
 	out = append(out, s.numberedTicks(s.onOrder())...)
-	add(3, s.onBoxes())
+	add(3, s.eachOnBoxes())
 	if p.Plan != nil {
 		out = append(out, s.workings(p.Plan.Assumptions, []heat.Working{p.Plan.Need.Working})...)
 	} else if p.Chill != nil {

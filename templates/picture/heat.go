@@ -20,11 +20,8 @@ type heatPicture struct {
 	u figure.Units
 }
 
-// The height of the picture of the joint, and beside text.
-const (
-	JointHeight    layout.Mm = 55
-	JointLowHeight layout.Mm = 42
-)
+// JointHeight is the height of the picture of the joint, which stands beside text.
+const JointHeight layout.Mm = 42
 
 // Joint draws the joint to scale, cut along its axis: hub, shaft, shield and
 // neighbours at their distances. Empty when its sizes are not known.
@@ -63,7 +60,7 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	if len(h.Neighbours) > 0 {
 		caption += " " + s.w.Heat.PictureFaces
 	}
-	return layout.Above(0.5, sc.Block(), s.Words(layout.Caption, caption))
+	return layout.Above(0.5, sc.Block(), s.Para(width, []layout.Run{layout.T(layout.Caption, caption)}, layout.ParaOpts{}))
 }
 
 // role is the role of a line of the drawings, by which they are measured on paper.
