@@ -8,6 +8,7 @@ import (
 	"matchmark/layout/draw"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
+	"matchmark/packs/units"
 	"matchmark/templates/figure"
 	"matchmark/templates/words"
 )
@@ -118,7 +119,7 @@ func (s heatPicture) drawNeighbours(sc *draw.Scene) {
 		}
 		down := o/2 + sc.Units(layout.Mm(3+8*float64(i)))
 		sc.Dim(draw.XY{X: x, Y: -down}, draw.XY{X: l, Y: -down}, 3, word(s.u.Length(n.Distance)))
-		sc.Label(draw.XY{X: x + sc.Units(1), Y: high}, word(s.w.Heat.PartAtMost.With(n.Name, s.u.AtMost(n.Limit.At))), 0, 1.1)
+		sc.Label(draw.XY{X: x + sc.Units(1), Y: high}, word(s.partAtMost(n)), 0, 1.1)
 	}
 	if p := h.Pull; p != nil && p.Shield != "" && len(h.Neighbours) > 0 {
 		x := l + float64(h.Neighbours[0].Distance)*0.4
@@ -160,7 +161,7 @@ func Opening(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, 
 		end = 2 * p.Free
 	}
 	x := draw.Axis{From: 0, To: minutes(end) * 1.08, Name: s.w.Heat.ChartTime}
-	y := draw.Axis{From: 0, To: length(top) * 1.12, Name: s.w.Heat.ChartOpening.With(unit, figure.Kilowatts(p.Net, math.Round))}
+	y := draw.Axis{From: 0, To: length(top) * 1.12, Name: s.w.Heat.ChartOpening.With(unit, figure.Kilowatts(p.Net, units.Nearest))}
 	var line []draw.XY
 	for _, m := range p.Course {
 		if m.At <= end && m.Opening >= 0 {
@@ -194,4 +195,12 @@ func (s heatPicture) chartNumber(v float64) string {
 		return strconv.FormatFloat(v, 'f', 1, 64)
 	}
 	return strconv.FormatFloat(v, 'f', 0, 64)
+}
+
+// partAtMost names a neighbour and how hot it may get, if that is known.
+func (s heatPicture) partAtMost(n job.HeatNeighbour) string {
+	if n.Limit.Source == "" {
+		return n.Name
+	}
+	return s.w.Heat.PartAtMost.With(n.Name, s.u.AtMost(n.Limit.At))
 }
