@@ -184,7 +184,7 @@ func (r *heatReader) neighbours() {
 	switch {
 	case len(h.Neighbours) == 0 && h.NothingNear == "":
 		r.b.Problems.Add(h.At, "no-neighbour", h.Mark+" does not say what beside it must stay cool",
-			"neighbours: [{what: DE bearing cover, away: 85 mm, kind: bearing cover}]", "or nothing-near: the shaft lies bare on its stands")
+			"neighbours: a list, of each what it is, how far away, and its kind", "or nothing-near: why nothing there has to be protected")
 	case len(h.Neighbours) > 0 && h.NothingNear != "":
 		r.b.Problems.Add(d.NothingNear.At, "no-neighbour", h.Mark+" has neighbours and says that nothing is near", "take nothing-near: out")
 	}

@@ -101,20 +101,25 @@ func (s sheet) turns(n fit.PerMinute) string {
 	return s.W.Heat.AtSpeed.With(figure.Turns(n))
 }
 
-// stressLine says what the fit makes of hub and shaft, cold and where it works.
+// stressLine says what the fit makes of hub and shaft at most, cold or where it works.
 func (s sheet) stressLine(g *fit.Pressed) string {
 	w, u := s.W, s.u
-	of := func(c fit.Contact) string {
-		return w.Heat.HubStress.With(u.Stress(float64(c.HubEquivalent)), s.use(c.HubUse)) + " " + w.Heat.ShaftStress.With(u.Stress(float64(c.ShaftEquivalent)), s.use(c.ShaftUse))
+	most, when := g.Tightest, w.Heat.StressCold
+	if at := g.AtWork; at != nil {
+		when = w.Heat.StressAtWork
+		if at.Tightest.HubEquivalent > most.HubEquivalent {
+			most.HubEquivalent, most.HubUse = at.Tightest.HubEquivalent, at.Tightest.HubUse
+		}
+		if at.Tightest.ShaftEquivalent > most.ShaftEquivalent {
+			most.ShaftEquivalent, most.ShaftUse = at.Tightest.ShaftEquivalent, at.Tightest.ShaftUse
+		}
 	}
-	out := w.Heat.StressCold.With(of(g.Tightest))
-	if t := s.h.Fit.Torque; t > 0 {
-		out += " " + w.Heat.WithTorque.With(u.TorqueUp(float64(t)))
+	shaft := w.Heat.ShaftStress
+	if s.h.Fit.Torque > 0 {
+		shaft = w.Heat.ShaftSheared
 	}
-	if g.AtWork != nil {
-		out += " " + w.Heat.StressAtWork.With(of(g.AtWork.Tightest))
-	}
-	return out
+	return when.With(u.Stress(float64(most.HubEquivalent)), s.use(most.HubUse)) + " " +
+		shaft.With(u.Stress(float64(most.ShaftEquivalent)), s.use(most.ShaftUse), u.TorqueUp(float64(s.h.Fit.Torque)))
 }
 
 // use is a share of the yield stress, or that it is not judged.

@@ -19,7 +19,7 @@ type Heat struct {
 	PullerDoes, PullerShort, SmoothNone, SmoothEight, SmoothFour                        string
 	FitLine, SizesLine, CountedGreatest, CountedMeasured, Pressure, ColdPull, HoldsLine Sentence
 	HoldsNot, PullerRated, NothingNear, HoldsAtWork, LeastAtWork, AtSpeed               Sentence
-	StressCold, StressAtWork, HubStress, ShaftStress, OfYield, WithTorque               Sentence
+	StressCold, StressAtWork, ShaftStress, ShaftSheared, OfYield                        Sentence
 	AtRest, YieldNotGiven                                                               string
 
 	// What is not known, on a draft.
