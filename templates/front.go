@@ -8,6 +8,7 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // front sets the front sheet: what the job is, what the pack holds, what the
@@ -150,6 +151,7 @@ func (c *composer) placesUsed() []job.Place {
 // nothing where all are told by a number.
 func (c *composer) placeLegend() layout.Block {
 	var out []string
+	var at source.Pos // of the first: they are told in one line
 	seen := ""
 	for _, p := range c.placesUsed() {
 		if len(p.Label) > 0 && unicode.IsDigit(rune(p.Label[0])) || p.Name == p.Label {
@@ -160,12 +162,15 @@ func (c *composer) placeLegend() layout.Block {
 			text += ", " + c.W.Common.SeenFrom.With(p.ViewedFrom)
 		}
 		seen = p.ViewedFrom
+		if at.IsZero() {
+			at = p.At
+		}
 		out = append(out, text)
 	}
 	if len(out) == 0 {
 		return layout.Block{}
 	}
-	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{})
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{Ref: at})
 }
 
 // checkBar is a bar of 50 mm that shows whether the printer has scaled the page.

@@ -32,7 +32,7 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	}
 	n, what, fine := turnsOf(turns)
 	if !ok || !fine || err != nil || q.Number.Sign() <= 0 || n.Sign() <= 0 || q.Unit.Dimension() != units.Length {
-		b.Problems.Add(t.At, "movement", source.Quote(t.Value)+" does not say what one turn moves", "moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
+		b.Problems.Add(t.At, "movement", source.Quote(t.Value)+" does not say what one turn moves", "for example moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
 		return
 	}
 	one := units.Quantity{Number: units.Exact(q.Number.Quo(n).Rat(), q.Number.Decimals()), Unit: q.Unit}
@@ -67,7 +67,7 @@ func turnsOf(text string) (n units.Number, what string, ok bool) {
 func (b *builder) readAdjuster(d *job.Dim, dd *def.Dimension, pl job.Place) {
 	if !dd.Adjust.Written() {
 		if dd.BackOff.Written() {
-			b.Problems.Add(dd.BackOff.At, "no-adjuster", d.Mark+" says how far to back off, but not what", "adjust: lock-nut")
+			b.Problems.Add(dd.BackOff.At, "no-adjuster", d.Mark+" says how far to back off, but not what", "for example adjust: lock-nut")
 		}
 		return
 	}
@@ -103,7 +103,7 @@ func (b *builder) readBackOff(d *job.Dim, t source.Text) {
 		}
 		moved, ok := movedBy(d, text)
 		if !ok {
-			b.Problems.Add(t.At, "back-off", source.Quote(t.Value)+" does not say how far to turn back", "back-off: 1/6 turn", "or 2 flats, or 10 to 20°")
+			b.Problems.Add(t.At, "back-off", source.Quote(t.Value)+" does not say how far to turn back", "for example back-off: 1/6 turn", "or 2 flats, or 10 to 20°")
 			return
 		}
 		if i == 0 {

@@ -178,7 +178,7 @@ func (st *Step) HeatsWith(ways ...heat.Means) bool {
 
 // Chills reports whether a step puts a part on a cooled shaft.
 func (st *Step) Chills() bool {
-	return slices.ContainsFunc(st.Heats, func(h *Heat) bool { return h.PutOnAt == st && h.PutOn.Coolant != "" })
+	return slices.ContainsFunc(st.Heats, func(h *Heat) bool { return h.PutOnAt == st && h.PutOn != nil && h.PutOn.Coolant != "" })
 }
 
 // Makes books a lift at a step.

@@ -35,11 +35,7 @@ func textLine(c *block.Composer, d *job.Dim, st layout.Style, text string) layou
 
 // fitToItems is a block as wide as what stands in it.
 func fitToItems(b layout.Block) layout.Block {
-	b.W = 0
-	for _, it := range b.Items {
-		_, _, right, _ := it.Bounds()
-		b.W = max(b.W, right)
-	}
+	b.W = block.InkRight(b)
 	return b
 }
 

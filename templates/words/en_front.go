@@ -43,7 +43,7 @@ var englishCautions = Cautions{
 var englishIsolations = Isolations{
 	Title: "Isolations",
 	Rule:  "A lock is taken off by the one who put it on, and by nobody else. Proved means shown at the machine, after the lock is on.",
-	Point: "point", ProvedBy: "proved by", LockNumber: "lock no.", LockedBy: "locked: initials, time", UnlockedBy: "unlocked: initials, time",
+	Point: "point", Proved: "proved", ProvedBy: "proved by %s", LockNumber: "lock no.", LockedBy: "locked: initials, time", UnlockedBy: "unlocked: initials, time",
 	LockedAt: "locked at %s", LockedAgainAt: "locked again at %s", UnlockedAt: "unlocked at %s", UnlockedForNowAt: "off for a test at %s",
 	NumberAgain: "%s again",
 }

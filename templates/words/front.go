@@ -26,8 +26,8 @@ type Cautions struct {
 
 // Isolations are the words of the list of the points where the machine is cut off.
 type Isolations struct {
-	Title, Rule, Point, ProvedBy, LockNumber, LockedBy, UnlockedBy     string
-	LockedAt, LockedAgainAt, UnlockedAt, UnlockedForNowAt, NumberAgain Sentence
+	Title, Rule, Point, Proved, LockNumber, LockedBy, UnlockedBy                 string
+	LockedAt, LockedAgainAt, UnlockedAt, UnlockedForNowAt, NumberAgain, ProvedBy Sentence
 }
 
 // Gather are the words of the list of what is fetched before the work.
