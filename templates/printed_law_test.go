@@ -60,7 +60,7 @@ func TestPaperSaysWhatTheJobHolds(t *testing.T) {
 			t.Parallel()
 			jb := loadFile(t, file)
 			asked := 0
-			for _, w := range allWants(jb, paperOf(t, jb)) {
+			for _, w := range allWants(jb, paperOf(jb)) {
 				if w.want != "" {
 					asked++
 				}

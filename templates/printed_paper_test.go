@@ -4,7 +4,6 @@ import (
 	"regexp"
 	"slices"
 	"strings"
-	"testing"
 	"unicode"
 
 	"matchmark/layout"
@@ -67,8 +66,7 @@ func squeeze(s string) string {
 }
 
 // paperOf composes a job and reads it back, block by block.
-func paperOf(t testing.TB, jb *job.Job) *paper {
-	t.Helper()
+func paperOf(jb *job.Job) *paper {
 	size := layout.A4
 	if jb.Site.Paper == "letter" {
 		size = layout.Letter
@@ -94,7 +92,7 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 		}
 	}
 	above, row := "", ""
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		var cur *stepText
 		var in *sub
 		for _, it := range f.Items {

@@ -2,6 +2,7 @@ package templates_test
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -419,10 +420,21 @@ func (w *wants) others(d, x *job.Dim, where, block string) {
 			continue
 		}
 		text := limitText(pair[1])
-		if text != "" && !mentions(d, text) {
+		if text != "" && !slices.ContainsFunc(beside(d), func(y *job.Dim) bool { return mentions(y, text) }) {
 			w.never(where, block, text, "the limit of "+x.Mark)
 		}
 	}
+}
+
+// beside are the dimensions that are read at the same steps as one.
+func beside(d *job.Dim) []*job.Dim {
+	out := []*job.Dim{d}
+	for _, st := range []*job.Step{d.FoundAt, d.LeftAt} {
+		if st != nil && st.Table {
+			out = append(append(out, st.Measure...), st.Set...)
+		}
+	}
+	return out
 }
 
 // mentions reports whether a limit in words is one of a dimension's own.
