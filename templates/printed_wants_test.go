@@ -373,6 +373,9 @@ func (w *wants) limits(d *job.Dim, where, block string, back bool) {
 	for _, at := range d.ByLimit(by) {
 		w.add(where, block, strings.Join(at.Names, ", ")+": "+strings.TrimSpace(d.Zone(at.Limit)+" "+main(at.Limit)), "the limit at some positions")
 	}
+	if tabled := []*job.Step{d.FoundAt, d.LeftAt}[map[bool]int{true: 1}[back]]; tabled != nil && tabled.Table {
+		return // the verdicts of all readings stand in one row
+	}
 	if judged := d.Judged() && (back && !d.Left.NeedsFound() || !d.FoundIsRecorded()); judged && !late && d.Reuse == nil && d.Repair == nil {
 		n := max(len(d.ByLimit(d.LeftBy)), 1)
 		if got := strings.Count(block, "not OK"); block != "" && got < n && !d.Sheet {
