@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/keep"
 	"path/filepath"
@@ -51,15 +52,16 @@ func printPack(args []string, s streams) int {
 		o.Draft = true
 		pack, _ = templates.Compose(jb, o, pdf.NewFaces(), problems)
 	}
+	boxes := pack.Boxes()
 	if err := pack.Keep(p.sheets, p.marks); err != nil {
 		return s.usage(err, "")
 	}
-	return writePack(pack, jb, p.out, s)
+	return writePack(pack, jb, boxes, p.out, s)
 }
 
-// writePack paints the pack in memory, writes all files and says what was
-// written. A document with no page left by a selection is not written.
-func writePack(pack *templates.Pack, jb *job.Job, dir string, s streams) int {
+// writePack paints the pack in memory, writes all files and says what was written;
+// boxes are the pages of the boxes of the whole pack. A document with no page left by a selection is not written.
+func writePack(pack *templates.Pack, jb *job.Job, boxes map[string]int, dir string, s streams) int {
 	stem := filepath.Join(dir, fileName(jb.Order.Number+"-"+jb.Order.Revision))
 	var files []output
 	var said []string
@@ -75,13 +77,16 @@ func writePack(pack *templates.Pack, jb *job.Job, dir string, s streams) int {
 		said = append(said, fmt.Sprintf("%s: %s", stem+name, what))
 		return nil
 	}
-	var register bytes.Buffer
+	var register, readings bytes.Buffer
 	err := errors.Join(
 		keep.WriteRegister(&register, jb),
+		filled.WriteBlank(&readings, jb, boxes),
 		paint("-tags.pdf", pack.Tags, fmt.Sprintf("%s on %s", counted(pack.TagCount, "tag"), counted(len(pack.Tags.Pages), "page"))),
 	)
 	files = append(files, output{path: stem + "-register.csv", data: &register})
 	said = append(said, fmt.Sprintf("%s: %s", stem+"-register.csv", counted(len(jb.Tags), "line")))
+	files = append(files, output{path: stem + "-readings.csv", data: &readings})
+	said = append(said, fmt.Sprintf("%s: %s", stem+"-readings.csv", countedBoxes(len(jb.Blanks()))))
 	err = errors.Join(err, paint("-pack.pdf", pack.Pages, counted(len(pack.Pages.Pages), "page")))
 	if err == nil {
 		err = writeAll(files)
@@ -94,4 +99,12 @@ func writePack(pack *templates.Pack, jb *job.Job, dir string, s streams) int {
 		fmt.Fprintln(s.out, line)
 	}
 	return exitDone
+}
+
+// countedBoxes is counted for boxes, which have another plural.
+func countedBoxes(n int) string {
+	if n == 1 {
+		return "1 box"
+	}
+	return fmt.Sprintf("%d boxes", n)
 }

@@ -11,6 +11,7 @@ type SiteFile struct {
 	FireWatch source.Text // time after hot work
 	Critical  source.Text // share of a crane's rating from which a lift is critical
 	Gloves    source.Text
+	Decimal   source.Text // how readings are typed back: point or comma
 	Roles     []source.Text
 }
 
@@ -26,6 +27,8 @@ var siteFileKind = &kind[SiteFile]{
 		text("critical-lift", "The share of what the crane may lift from which a lift is critical; 75 % if not said.", "75 %",
 			func(s *SiteFile) *source.Text { return &s.Critical }),
 		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *source.Text { return &s.Gloves }),
+		text("decimal", "How the readings that come back are typed: with a decimal point or a comma; with a point if not said.", "comma",
+			func(s *SiteFile) *source.Text { return &s.Decimal }).oneOf("point", "comma"),
 		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]source.Text { return &s.Roles }),
 	},
 }

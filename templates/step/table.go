@@ -91,7 +91,7 @@ func tableRow(c *block.Composer, g block.Grid, st *job.Step) layout.Row {
 	}
 	for _, d := range st.Set {
 		if d.FoundAt != nil {
-			cells = append(cells, dimension.Box(c, d, dimension.Side{Copied: true}, "", true))
+			cells = append(cells, dimension.Box(c, d, dimension.Side{Copied: true, When: job.AsFound}, "", true))
 		}
 		cells = append(cells, tableBox(c, d, true).Anchored("left "+d.Mark))
 	}
@@ -100,7 +100,11 @@ func tableRow(c *block.Composer, g block.Grid, st *job.Step) layout.Row {
 
 // tableBox is the box of one reading in a row, with its verdict below.
 func tableBox(c *block.Composer, d *job.Dim, back bool) layout.Block {
-	box := dimension.Box(c, d, dimension.Side{}, "", true)
+	when := job.AsFound
+	if back {
+		when = job.AsLeft
+	}
+	box := dimension.Box(c, d, dimension.Side{When: when}, "", true)
 	if !d.Judged() || d.Left.NeedsFound() && !back {
 		return box
 	}
