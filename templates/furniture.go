@@ -51,6 +51,10 @@ func (c *composer) foot(handover bool) layout.Block {
 	o := c.Job.Order
 	ident := o.Number + " " + o.Revision + " · " + c.Job.Digest
 	left := c.Words(layout.Sub, c.W.Frame.WriteInInk)
+	if c.Filled != nil {
+		runs := []layout.Run{{Text: c.W.Filled.Typed.With(c.Filled.Values.Typed()), Style: layout.SubBold, Deco: layout.Boxed}}
+		left = c.Para(c.Span-c.Width(layout.CodeText, ident)-6, runs, layout.ParaOpts{})
+	}
 	right := c.Line(c.Span-left.W-3, []layout.Run{layout.T(layout.CodeText, ident)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
 	return layout.Above(1, layout.Above(0, deviations, strip), layout.Beside(3, left, right)).Pad(layout.GapY, 0, 0, 0)
 }

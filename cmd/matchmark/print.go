@@ -30,16 +30,18 @@ func printPack(args []string, s streams) int {
 	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
-	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site})
+	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site, Last: inputNames(p.last)})
 	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
 		report(s.err, problems, jb.Files)
 		return exitFor(problems)
 	}
+	last, earlier := lastTime(jb, p.last)
+	problems = append(problems, earlier...)
 	paper, err := paperNamed(cmp.Or(p.paper, jb.Site.Paper))
 	if err != nil {
 		return s.usage(err, "")
 	}
-	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}}
+	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last}
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()

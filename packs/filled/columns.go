@@ -152,7 +152,7 @@ func limitText(b job.Blank) string {
 	if len(limits) == 0 {
 		return "record"
 	}
-	text := limitAt(d, limits, b.N).Text()
+	text := limitAt(limits, b.N).Text()
 	if d.Reuse != nil {
 		text += "; old part " + d.Reuse.Text()
 	}
@@ -163,7 +163,7 @@ func limitText(b job.Blank) string {
 }
 
 // limitAt is the limit of one position: the only one, or that of its column.
-func limitAt(d *job.Dim, limits []*reading.Limit, n int) *reading.Limit {
+func limitAt(limits []*reading.Limit, n int) *reading.Limit {
 	if len(limits) == 1 {
 		return limits[0]
 	}

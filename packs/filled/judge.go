@@ -64,6 +64,9 @@ func (r *Result) judge(d *job.Dim, when job.When) Verdict {
 		return v
 	}
 	v.settle(r.against(d, when, limits), limits[0], Out)
+	if len(v.Findings) > 0 {
+		v.Limit = limitAt(limits, max(v.Findings[0].Position, 0))
+	}
 	if v.Outcome != Out || d.WatchedOnly() {
 		v.finish(d, r)
 		return v
@@ -122,8 +125,11 @@ func (r *Result) limitsAt(d *job.Dim, when job.When) []*reading.Limit {
 func (r *Result) against(d *job.Dim, when job.When, limits []*reading.Limit) reading.Judgement {
 	t := r.readings(d, when)
 	found := r.readings(d, job.AsFound).readings
-	var all reading.Judgement
+	all := reading.Judgement{Verdict: reading.In}
 	for k, l := range limits {
+		if l.Kind == reading.Record {
+			continue // this position is only recorded
+		}
 		var own, ownFound []*units.Quantity
 		var at []int
 		for i := k; i < len(t.readings); i += len(limits) {
@@ -141,11 +147,7 @@ func (r *Result) against(d *job.Dim, when job.When, limits []*reading.Limit) rea
 			}
 			all.Findings = append(all.Findings, f)
 		}
-		if k == 0 {
-			all.Verdict = j.Verdict
-		} else {
-			all.Verdict = worse(all.Verdict, j.Verdict)
-		}
+		all.Verdict = worse(all.Verdict, j.Verdict)
 	}
 	return all
 }

@@ -105,15 +105,30 @@ func (r *Result) sumAgrees(e Entry, q units.Quantity, box reading.Box) {
 
 // printed is a quantity with the digits of a box, as it is typed.
 func printed(q units.Quantity, box reading.Box) string {
-	return rounded(q, box).Text()
+	return Rounded(q, box).Text()
 }
 
-// rounded is a quantity with the digits of a box.
-func rounded(q units.Quantity, box reading.Box) units.Quantity {
-	if box.Form != reading.Digits {
+// Rounded is a quantity with the digits of a box.
+func Rounded(q units.Quantity, box reading.Box) units.Quantity {
+	if box.Form == reading.Fraction {
 		return units.Quantity{Number: units.Parts(q.Number.Rat(), box.Denominator), Unit: q.Unit}
 	}
 	return q.Round(box.After, units.Nearest)
+}
+
+// moreDigits is how many digits beyond those of the box are told of what is worked out
+// for it: rounding an end of a limit could let a reading in that is out.
+const moreDigits = 2
+
+// Exactly is what is worked out for a box with the digits that it needs, at least those
+// of the box and at most two more. A lower end of a limit is rounded up and an upper one
+// down: rounding never lets a reading in.
+func Exactly(q units.Quantity, box reading.Box, how units.Rounding) units.Quantity {
+	if box.Form == reading.Fraction {
+		return Rounded(q, box)
+	}
+	after := min(max(units.Exact(q.Number.Rat(), box.After).Decimals(), box.After), box.After+moreDigits)
+	return q.Round(after, how)
 }
 
 // cooled takes off a reading what it is too large by because its part is warm.

@@ -15,6 +15,7 @@ type Values struct {
 	Lost    []Lost
 	Day     []Day
 	Hours   *units.Quantity
+	Told    source.Problems // where two files differ, as Merge gave it
 }
 
 // Merge joins the files of one job. Where two give different values for one box both
@@ -60,6 +61,7 @@ func Merge(files []*File) (*Values, source.Problems) {
 	for key := range conflict {
 		delete(v.entries, key)
 	}
+	v.Told = told
 	return v, told
 }
 

@@ -28,12 +28,12 @@ func (r *Result) Typed(key string) string {
 	switch {
 	case b.Kind == job.GroupBlank:
 		if q, err := reading.Together(reading.Group(b.N), r.raw(b.Dim, b.When)); err == nil {
-			return rounded(q, b.Box).Number.Print()
+			return Rounded(q, b.Box).Number.Print()
 		}
 		return ""
 	case b.Kind == job.ReadingBlank || b.Kind == job.ResultBlank:
 		if q := known.readings[b.N]; q != nil && (!typed || e.Quantity == nil || b.Kind == job.ResultBlank) {
-			return rounded(*q, b.Box).Number.Print()
+			return Rounded(*q, b.Box).Number.Print()
 		} else if q == nil {
 			return ""
 		}

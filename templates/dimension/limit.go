@@ -25,7 +25,7 @@ func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []lay
 			limit[n-1], notes = row, notes[1:]
 		}
 	}
-	return append(limit, notes...)
+	return append(append(limit, notes...), cameBack(c, d, back, width)...)
 }
 
 // textLine is a line of text that stands for a dimension.

@@ -75,6 +75,11 @@ func tableRow(c *block.Composer, g block.Grid, st *job.Step) layout.Row {
 	if st.Missed != "" {
 		place = append(place, g.Text(1, layout.SubBold, w.Step.EasilyMissed+" "+st.Missed, st.At))
 	}
+	for _, d := range append(append([]*job.Dim{}, st.Measure...), st.Set...) {
+		if text := dimension.LastText(c, d); text != "" {
+			place = append(place, g.Text(1, layout.Sub, text, st.At))
+		}
+	}
 	if note := note(c, st); note != "" {
 		place = append(place, g.Text(1, layout.Sub, note, st.At))
 	}

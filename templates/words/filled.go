@@ -1,0 +1,28 @@
+package words
+
+// Filled are the words of a pack that is printed with the readings that came back.
+type Filled struct {
+	Title, Rule, Out, OutNone, Values, ToDo, NoAction, Tags, NoTag   string
+	Typed, FoundOut, LeftOut, Position, Missing, MissingLeft, OnPage Sentence
+
+	// Headings of lists of marks.
+	InLimits, OldGoesBack, ToMend, OnlyRecorded, Open, NotTakenHead, MissingHead, NothingMissing string
+	MovesHead, LostHead, RefusedHead, DayHead, OutcomeOut, OutcomeMend                           string
+
+	// Moves at the feet.
+	Foot, UpDown, Sideways, Raise, Lower, ToRight, ToLeft, Stays, AlignIn, AlignOut string
+	CannotMove, DoesNotClose                                                        Sentence
+
+	// Below a dimension.
+	WorkedOut, Flats, Turns, OutsideTable                    string
+	Target, Between, AtLeast, AtMost, Pack, ToGo, Shims, Was Sentence
+	LastFound, LastLeft                                      Sentence
+}
+
+// Report are the words of the report of what was found and left.
+type Report struct {
+	Title, Rule, Found, Left, Change, Wear, Verdict, LimitHead                 string
+	Outcome                                                                    []string // by filled.Outcome
+	In, ForHours, Per1000, Hours, PlotTitle, Since, PlotY, PlotLow, PlotHigh   Sentence
+	PlotHead, PlotHours, PlotOutage, PlotFound, PlotLeft, NoLast, HoursMissing string
+}
