@@ -11,8 +11,11 @@ import (
 type Advice struct {
 	Target    *units.Quantity // nil where nothing but the ends is worked out
 	Low, High *units.Quantity
-	Pack      *shim.Pack // the leaves that make the target up
-	NoPack    bool       // the target lies outside the table of packs
+	// Expected tells that a reading which it takes is read again in putting back and is
+	// not there yet: what was found stands in for it.
+	Expected bool
+	Pack     *shim.Pack // the leaves that make the target up
+	NoPack   bool       // the target lies outside the table of packs
 
 	// From what was read last to the target, with its sign; nil where there is nothing
 	// to turn or nothing read. When says when that was.
@@ -29,7 +32,36 @@ func (r *Result) Advise(d *job.Dim) (Advice, bool) {
 	if r == nil || d.Left == nil || d.Left.Kind != reading.Measured || d.Positions.Boxes() != 1 || len(d.LeftBy) > 0 || len(d.Merged) > 0 || !r.reads(d, job.AsLeft) {
 		return Advice{}, false
 	}
-	env := r.env(d, laddersOf(d.LeftWork, d.Left)...)
+	ladders := laddersOf(d.LeftWork, d.Left)
+	env := r.env(d, ladders...)
+	if a, known := r.advise(d, env); known {
+		return a, true
+	}
+	env.Readings = func(m reading.Mark) []*units.Quantity { return r.foundOf(ladders, m) }
+	a, known := r.advise(d, env)
+	a.Expected = true
+	return a, known
+}
+
+// foundOf gives the readings of a mark as found, for those that ladders take.
+func (r *Result) foundOf(ladders []*job.Ladder, m reading.Mark) []*units.Quantity {
+	for _, l := range ladders {
+		if l == nil {
+			continue
+		}
+		uses := append([]job.Use{}, l.Uses...)
+		for i := range uses {
+			uses[i].Left = false
+		}
+		if out := r.of(uses, m); out != nil {
+			return out
+		}
+	}
+	return nil
+}
+
+// advise works the limits of a dimension out from what is known.
+func (r *Result) advise(d *job.Dim, env reading.Env) (Advice, bool) {
 	var a Advice
 	known := false
 	for i := range d.Left.Tests {

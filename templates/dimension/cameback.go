@@ -6,6 +6,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/filled"
 	"matchmark/packs/job"
+	"matchmark/packs/reading"
 	"matchmark/packs/units"
 	"matchmark/templates/block"
 )
@@ -119,6 +120,9 @@ func adviceText(c *block.Composer, d *job.Dim) string {
 	if a.Target != nil {
 		ends = w.Target.With(print(a.Target)) + ", " + ends
 	}
+	if a.Expected {
+		ends = w.Expected + " " + ends
+	}
 	out = append(out, ends)
 	switch {
 	case a.Pack != nil:
@@ -158,4 +162,21 @@ func signedText(q units.Quantity) string {
 		return "+" + q.Print()
 	}
 	return q.Print()
+}
+
+// typedEnds are the two ends of "as found ± …" for the boxes of its line, none where what
+// was found is not known or the line has other boxes.
+func typedEnds(c *block.Composer, d *job.Dim, parts []reading.Part) []string {
+	results := 0
+	for _, p := range parts {
+		if p.Blank == reading.BlankResult {
+			results++
+		}
+	}
+	a, known := c.Filled.Advise(d)
+	if results != 2 || !known || a.Low == nil || a.High == nil || a.Expected {
+		return nil
+	}
+	low, high := filled.Rounded(*a.Low, d.Box), filled.Rounded(*a.High, d.Box)
+	return []string{low.Number.Print(), high.Number.Print()}
 }

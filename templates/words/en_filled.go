@@ -19,7 +19,7 @@ var englishFilled = Filled{
 	Stays: "stays", AlignIn: "in limits", AlignOut: "out of limits", CannotMove: "cannot be worked out: %s",
 	DoesNotClose: "top and bottom do not add up to left and right: %s apart",
 
-	WorkedOut: "WORKED OUT", Flats: "flats", Turns: "turns", OutsideTable: "no pack for it: tell the engineer",
+	WorkedOut: "WORKED OUT", Flats: "flats", Turns: "turns", OutsideTable: "no pack for it: tell the engineer", Expected: "by what was found, to be read again:",
 	Target: "target %s", Between: "%s to %s", AtLeast: "at least %s", AtMost: "at most %s", Pack: "pack %s = %s", ToGo: "from %s to the target: %s", Shims: "shims: %s", Was: "found %s",
 	LastFound: "last found %s, %s", LastLeft: "last left %s, %s",
 }
@@ -27,10 +27,9 @@ var englishFilled = Filled{
 // englishReport are the words of Report in English.
 var englishReport = Report{
 	Title: "As found, as left",
-	Rule:  "Every reading of this outage with its limit and verdict. Change: as found now less as left last time. What is worked out by the program is rounded to the digits of its box.",
-	Found: "as found", Left: "as left", Change: "change", Wear: "in 1000 h", Verdict: "verdict", LimitHead: "limit",
+	Rule:  "Every reading of this outage with its limit and verdict. Change: as found now less as left last time. Values worked out are rounded to the digits of their box.",
+	Found: "as found", Left: "as left", Last: "last", Change: "change", Wear: "in 1000 h", Verdict: "verdict",
 	Outcome: []string{"missing", "not taken", "recorded", "open", "OK", "old part OK", "mend", "NOT OK"},
-	In:      "%s", ForHours: "in %s", Per1000: "%s in 1000 h", Hours: "%s since", PlotTitle: "%s %s", Since: "since %s", PlotY: "%s", PlotLow: "under %s", PlotHigh: "over %s",
-	PlotHead: "Readings of three outages and more", PlotHours: "running hours", PlotOutage: "outage", PlotFound: "found", PlotLeft: "left", NoLast: "no earlier outage",
-	HoursMissing: "no running hours",
+	Hours:   "Running hours: %s.", HoursMissing: "Running hours: not told.", NoLast: "No earlier outage was given.",
+	PlotHead: "Readings of three outages and more", PlotHours: "running hours, h", PlotOutage: "outage", PlotTitle: "%s  %s", Under: "under %s", Over: "over %s",
 }

@@ -14,15 +14,15 @@ type Filled struct {
 	CannotMove, DoesNotClose                                                        Sentence
 
 	// Below a dimension.
-	WorkedOut, Flats, Turns, OutsideTable                    string
+	WorkedOut, Flats, Turns, OutsideTable, Expected          string
 	Target, Between, AtLeast, AtMost, Pack, ToGo, Shims, Was Sentence
 	LastFound, LastLeft                                      Sentence
 }
 
 // Report are the words of the report of what was found and left.
 type Report struct {
-	Title, Rule, Found, Left, Change, Wear, Verdict, LimitHead                 string
-	Outcome                                                                    []string // by filled.Outcome
-	In, ForHours, Per1000, Hours, PlotTitle, Since, PlotY, PlotLow, PlotHigh   Sentence
-	PlotHead, PlotHours, PlotOutage, PlotFound, PlotLeft, NoLast, HoursMissing string
+	Title, Rule, Found, Left, Last, Change, Wear, Verdict, NoLast, HoursMissing string
+	PlotHead, PlotHours, PlotOutage                                             string
+	Outcome                                                                     []string // in the order of filled.Outcome
+	Hours, PlotTitle, Under, Over                                               Sentence
 }
