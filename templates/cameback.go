@@ -25,20 +25,20 @@ func cameBack(c *composer) []layout.Piece {
 	if r == nil {
 		return nil
 	}
-	w := c.W.Filled
-	out := []layout.Piece{c.RuleLine(w.Typed.With(r.Values.Typed()) + ". " + w.Rule)}
+	w := c.W
+	out := []layout.Piece{c.RuleLine(w.Filled.Typed.With(r.Values.Typed()) + ". " + w.Filled.Rule)}
 	out = append(out, c.outTable()...)
 	out = append(out, c.movesTable()...)
 	for _, list := range []struct {
 		head    string
 		outcome filled.Outcome
-	}{{w.InLimits, filled.In}, {w.OldGoesBack, filled.OldIn}, {w.OnlyRecorded, filled.Recorded}, {w.Open, filled.Open}, {w.NotTakenHead, filled.NotTaken}} {
+	}{{w.Filled.InLimits, filled.In}, {w.Filled.OldGoesBack, filled.OldIn}, {w.Filled.OnlyRecorded, filled.Recorded}, {w.Filled.Open, filled.Open}, {w.Filled.NotTakenHead, filled.NotTaken}} {
 		out = append(out, c.list(list.head, c.outcomes(list.outcome))...)
 	}
 	out = append(out, c.missing()...)
-	out = append(out, c.list(w.LostHead, c.lost())...)
-	out = append(out, c.list(w.DayHead, c.foundOnDay())...)
-	return append(out, c.list(w.RefusedHead, c.refused())...)
+	out = append(out, c.list(w.Filled.LostHead, c.lost())...)
+	out = append(out, c.list(w.Filled.DayHead, c.foundOnDay())...)
+	return append(out, c.list(w.Filled.RefusedHead, c.refused())...)
 }
 
 // list is a heading with lines below it; nothing where there are none.
@@ -55,8 +55,8 @@ func (c *composer) list(head string, lines []string) []layout.Piece {
 
 // outTable lists what is out.
 func (c *composer) outTable() []layout.Piece {
-	w := c.W.Filled
-	g := c.Grid(block.Col(c.W.Common.Mark, 21), block.Col(w.Values, 48), block.Col(c.W.Common.Limit, 36), block.Col(w.ToDo, 0), block.Col(w.Tags, 26))
+	w := c.W
+	g := c.Grid(block.Col(c.W.Common.Mark, 21), block.Col(w.Filled.Values, 48), block.Col(c.W.Common.Limit, 36), block.Col(w.Filled.ToDo, 0), block.Col(w.Filled.Tags, 26))
 	var rows []layout.Row
 	for _, v := range c.Filled.Verdicts {
 		if !v.Bad() {
@@ -66,13 +66,13 @@ func (c *composer) outTable() []layout.Piece {
 		values := layout.Above(0.4, g.Text(1, layout.Sub, v.Dim.What, v.Dim.At), g.Text(1, layout.Strong, c.outValues(v), v.Dim.At))
 		action := v.Action
 		if action == "" {
-			action = w.NoAction
+			action = w.Filled.NoAction
 		}
 		rows = append(rows, g.Row(v.Dim.At, mark, values, g.Text(2, layout.Body, dimension.PlainWords(c.W, v.Limit), v.Dim.At), g.Text(3, layout.Strong, action, v.Dim.At), c.tagTicks(v)))
 	}
-	head := layout.Piece{Block: c.Heading(w.Out), Gap: 2, KeepNext: true}
+	head := layout.Piece{Block: c.Heading(w.Filled.Out), Gap: 2, KeepNext: true}
 	if len(rows) == 0 {
-		return []layout.Piece{head, {Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, w.OutNone)}, layout.ParaOpts{}), Gap: 1}}
+		return []layout.Piece{head, {Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, w.Filled.OutNone)}, layout.ParaOpts{}), Gap: 1}}
 	}
 	return append([]layout.Piece{head}, g.Table.Pieces(rows)...)
 }
@@ -148,7 +148,7 @@ func (c *composer) outcomes(o filled.Outcome) []string {
 // missing lists the boxes found that have no value, by page; those left are counted, for
 // they are written last.
 func (c *composer) missing() []layout.Piece {
-	w := c.W.Filled
+	w := c.W
 	byPage := map[int][]string{}
 	var pages, leftPages []int
 	left := 0
@@ -174,15 +174,15 @@ func (c *composer) missing() []layout.Piece {
 	sort.Ints(leftPages)
 	var lines []string
 	for _, p := range pages {
-		lines = append(lines, w.Missing.With(strconv.Itoa(p), strings.Join(byPage[p], ", ")))
+		lines = append(lines, w.Filled.Missing.With(strconv.Itoa(p), strings.Join(byPage[p], ", ")))
 	}
 	if len(lines) == 0 {
-		lines = append(lines, w.NothingMissing)
+		lines = append(lines, w.Filled.NothingMissing)
 	}
 	if left > 0 {
-		lines = append(lines, w.MissingLeft.With(strconv.Itoa(left), runs(leftPages)))
+		lines = append(lines, w.Filled.MissingLeft.With(strconv.Itoa(left), runs(leftPages)))
 	}
-	return c.list(w.MissingHead, lines)
+	return c.list(w.Filled.MissingHead, lines)
 }
 
 // runs writes numbers in order, those that follow each other as one run: 9–12, 14.

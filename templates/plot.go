@@ -44,7 +44,7 @@ func (c *composer) plots(lines []filled.Line) []layout.Piece {
 
 // plot is one reading over time against its limits.
 func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (layout.Block, bool) {
-	r, d := c.W.Report, l.Dim
+	w, d := c.W, l.Dim
 	hours := true
 	for _, p := range points {
 		hours = hours && p.Hours != nil
@@ -75,9 +75,9 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 		room = max(math.Abs(high)*plotMargins, 0.01)
 	}
 	low, high = low-room, high+room
-	name := r.PlotHours
+	name := w.Report.PlotHours
 	if !hours {
-		name = r.PlotOutage
+		name = w.Report.PlotOutage
 	}
 	chart := draw.Chart{
 		W: width, H: plotH, Ref: d.At,
@@ -91,16 +91,16 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 	}
 	chart.X.From, chart.X.To = chart.X.From-(chart.X.To-chart.X.From)*0.05, chart.X.To+(chart.X.To-chart.X.From)*0.05
 	if floor != nil {
-		chart.Bands = append(chart.Bands, draw.Band{From: low, To: *floor, Name: r.Under.With(strconv.FormatFloat(*floor, 'g', 6, 64))})
+		chart.Bands = append(chart.Bands, draw.Band{From: low, To: *floor, Name: w.Report.Under.With(strconv.FormatFloat(*floor, 'g', 6, 64))})
 	}
 	if ceiling != nil {
-		chart.Bands = append(chart.Bands, draw.Band{From: *ceiling, To: high, Name: r.Over.With(strconv.FormatFloat(*ceiling, 'g', 6, 64))})
+		chart.Bands = append(chart.Bands, draw.Band{From: *ceiling, To: high, Name: w.Report.Over.With(strconv.FormatFloat(*ceiling, 'g', 6, 64))})
 	}
 	b, err := chart.Block(c.Setter)
 	if err != nil {
 		return layout.Block{}, false // all outages at one count of hours
 	}
-	title := c.Para(width, []layout.Run{layout.T(layout.SubBold, r.PlotTitle.With(d.Mark, d.What)), layout.T(layout.Sub, "  "+l.Position)}, layout.ParaOpts{Ref: d.At})
+	title := c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Report.PlotTitle.With(d.Mark, d.What)), layout.T(layout.Sub, "  "+l.Position)}, layout.ParaOpts{Ref: d.At})
 	return layout.Above(0.5, title, b), true
 }
 

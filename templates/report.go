@@ -42,9 +42,9 @@ var reportWidths = []layout.Mm{17, 22, 17, 22, 30, 17, 19}
 
 // report is every reading of the job, dimension by dimension, then the plots.
 func (c *composer) report() []layout.Piece {
-	r := c.W.Report
-	out := []layout.Piece{c.RuleLine(r.Rule + c.reportFacts())}
-	head := c.reportLine([]string{"", r.Found, r.Verdict, r.Left, r.Verdict, r.Last, r.Change, r.Wear}, layout.SubBold)
+	w := c.W
+	out := []layout.Piece{c.RuleLine(w.Report.Rule + c.reportFacts())}
+	head := c.reportLine([]string{"", w.Report.Found, w.Report.Verdict, w.Report.Left, w.Report.Verdict, w.Report.Last, w.Report.Change, w.Report.Wear}, layout.SubBold)
 	head = layout.Above(0.5, head, c.Rule(layout.Heavy))
 	out = append(out, layout.Piece{Block: head, KeepNext: true})
 	lines := c.Filled.Lines(c.Last)
@@ -61,15 +61,15 @@ func (c *composer) report() []layout.Piece {
 
 // reportFacts are the running hours, and the outage that this one is compared with.
 func (c *composer) reportFacts() string {
-	r := c.W.Report
+	w := c.W
 	text := ""
 	if h := c.Filled.Values.Hours; h != nil {
-		text += " " + r.Hours.With(h.Print())
+		text += " " + w.Report.Hours.With(h.Print())
 	} else {
-		text += " " + r.HoursMissing
+		text += " " + w.Report.HoursMissing
 	}
 	if c.Last == nil {
-		return text + " " + r.NoLast
+		return text + " " + w.Report.NoLast
 	}
 	return text
 }
@@ -111,8 +111,8 @@ func (c *composer) reportDim(head *layout.Block, lines []filled.Line) []layout.P
 
 // reading is the line of one reading.
 func (c *composer) reading(l filled.Line) layout.Block {
-	r := c.W.Report
-	cells := []string{l.Position, l.FoundText, r.Outcome[l.FoundVerdict], l.LeftText, r.Outcome[l.LeftVerdict], "", "", filled.RateText(l)}
+	w := c.W
+	cells := []string{l.Position, l.FoundText, w.Report.Outcome[l.FoundVerdict], l.LeftText, w.Report.Outcome[l.LeftVerdict], "", "", filled.RateText(l)}
 	if _, reads := c.Filled.Verdict(l.Dim, job.AsFound); !reads {
 		cells[2] = ""
 	}

@@ -103,7 +103,7 @@ func adviceText(c *block.Composer, d *job.Dim) string {
 	if !known {
 		return ""
 	}
-	w := c.W.Filled
+	w := c.W
 	print := func(q *units.Quantity) string { return filled.Exactly(*q, d.Box, units.Nearest).Print() }
 	low := func(q *units.Quantity) string { return filled.Exactly(*q, d.Box, units.Up).Print() }
 	high := func(q *units.Quantity) string { return filled.Exactly(*q, d.Box, units.Down).Print() }
@@ -111,31 +111,31 @@ func adviceText(c *block.Composer, d *job.Dim) string {
 	ends := ""
 	switch {
 	case a.Low != nil && a.High != nil:
-		ends = w.Between.With(low(a.Low), high(a.High))
+		ends = w.Filled.Between.With(low(a.Low), high(a.High))
 	case a.Low != nil:
-		ends = w.AtLeast.With(low(a.Low))
+		ends = w.Filled.AtLeast.With(low(a.Low))
 	case a.High != nil:
-		ends = w.AtMost.With(high(a.High))
+		ends = w.Filled.AtMost.With(high(a.High))
 	}
 	if a.Target != nil {
-		ends = w.Target.With(print(a.Target)) + ", " + ends
+		ends = w.Filled.Target.With(print(a.Target)) + ", " + ends
 	}
 	if a.Expected {
-		ends = w.Expected + " " + ends
+		ends = w.Filled.Expected + " " + ends
 	}
 	out = append(out, ends)
 	switch {
 	case a.Pack != nil:
-		out = append(out, w.Pack.With(packText(*a.Pack), a.Pack.Thickness.Print()+"\u00a0"+d.Box.Unit.Print()))
+		out = append(out, w.Filled.Pack.With(packText(*a.Pack), a.Pack.Thickness.Print()+"\u00a0"+d.Box.Unit.Print()))
 	case a.NoPack:
-		out = append(out, w.OutsideTable)
+		out = append(out, w.Filled.OutsideTable)
 	}
 	if a.ToGo != nil {
 		from := c.Filled.Readings(d, a.When)[0]
-		out = append(out, w.ToGo.With(print(from), signedPrint(*a.ToGo, d)+turnsText(c, a)))
+		out = append(out, w.Filled.ToGo.With(print(from), signedPrint(*a.ToGo, d)+turnsText(c, a)))
 	}
 	if a.Shims != nil {
-		out = append(out, w.Shims.With(signedText(a.Shims.Round(2, units.Nearest))))
+		out = append(out, w.Filled.Shims.With(signedText(a.Shims.Round(2, units.Nearest))))
 	}
 	return strings.Join(out, " · ")
 }

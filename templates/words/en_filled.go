@@ -7,20 +7,18 @@ var englishFilled = Filled{
 	Typed: "typed from paper by %s",
 	Out:   "Out of limits", OutNone: "Nothing that was typed is out of limits.", Values: "value", ToDo: "what to do",
 	NoAction: "the definition names no action: tell the engineer", Tags: "tick HOLD on the tag", NoTag: "no tag",
-	FoundOut: "FOUND OUT OF LIMITS: %s", LeftOut: "LEFT OUT OF LIMITS: %s", Position: "%s: %s",
-	Missing: "p. %s: %s", MissingLeft: "As left: %s boxes are still to be written, on pages %s.", OnPage: "p. %s",
+	FoundOut: "FOUND OUT OF LIMITS: %s", Position: "%s: %s",
+	Missing: "p. %s: %s", MissingLeft: "As left: %s boxes are still to be written, on pages %s.",
 
-	InLimits: "In limits", OldGoesBack: "Old part may go back", ToMend: "Can be mended", OnlyRecorded: "Recorded, no limit at this time", Open: "Cannot be judged yet",
+	InLimits: "In limits", OldGoesBack: "Old part may go back", OnlyRecorded: "Recorded, no limit at this time", Open: "Cannot be judged yet",
 	NotTakenHead: "Not taken", MissingHead: "Still missing as found, by page", NothingMissing: "Every box as found has a value.",
 	MovesHead: "Moves at the feet", LostHead: "Values that no box of this revision takes", RefusedHead: "Rows that were not taken, or should be looked at", DayHead: "Found on the day",
-	OutcomeOut: "out", OutcomeMend: "mend",
-
 	Foot: "feet", UpDown: "up or down", Sideways: "sideways, looking toward the other machine", Raise: "raise", Lower: "lower", ToRight: "right", ToLeft: "left",
 	Stays: "stays", AlignIn: "in limits", AlignOut: "out of limits", CannotMove: "cannot be worked out: %s",
 	DoesNotClose: "top and bottom do not add up to left and right: %s apart",
 
 	WorkedOut: "WORKED OUT", Flats: "flats", Turns: "turns", OutsideTable: "no pack for it: tell the engineer", Expected: "by what was found, to be read again:",
-	Target: "target %s", Between: "%s to %s", AtLeast: "at least %s", AtMost: "at most %s", Pack: "pack %s = %s", ToGo: "from %s to the target: %s", Shims: "shims: %s", Was: "found %s",
+	Target: "target %s", Between: "%s to %s", AtLeast: "at least %s", AtMost: "at most %s", Pack: "pack %s = %s", ToGo: "from %s to the target: %s", Shims: "shims: %s",
 	LastFound: "last found %s, %s", LastLeft: "last left %s, %s",
 }
 

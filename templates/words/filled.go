@@ -2,21 +2,21 @@ package words
 
 // Filled are the words of a pack that is printed with the readings that came back.
 type Filled struct {
-	Title, Rule, Out, OutNone, Values, ToDo, NoAction, Tags, NoTag   string
-	Typed, FoundOut, LeftOut, Position, Missing, MissingLeft, OnPage Sentence
+	Title, Rule, Out, OutNone, Values, ToDo, NoAction, Tags, NoTag string
+	Typed, FoundOut, Position, Missing, MissingLeft                Sentence
 
 	// Headings of lists of marks.
-	InLimits, OldGoesBack, ToMend, OnlyRecorded, Open, NotTakenHead, MissingHead, NothingMissing string
-	MovesHead, LostHead, RefusedHead, DayHead, OutcomeOut, OutcomeMend                           string
+	InLimits, OldGoesBack, OnlyRecorded, Open, NotTakenHead, MissingHead, NothingMissing string
+	MovesHead, LostHead, RefusedHead, DayHead                                            string
 
 	// Moves at the feet.
 	Foot, UpDown, Sideways, Raise, Lower, ToRight, ToLeft, Stays, AlignIn, AlignOut string
 	CannotMove, DoesNotClose                                                        Sentence
 
 	// Below a dimension.
-	WorkedOut, Flats, Turns, OutsideTable, Expected          string
-	Target, Between, AtLeast, AtMost, Pack, ToGo, Shims, Was Sentence
-	LastFound, LastLeft                                      Sentence
+	WorkedOut, Flats, Turns, OutsideTable, Expected     string
+	Target, Between, AtLeast, AtMost, Pack, ToGo, Shims Sentence
+	LastFound, LastLeft                                 Sentence
 }
 
 // Report are the words of the report of what was found and left.
