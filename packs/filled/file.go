@@ -49,6 +49,7 @@ type File struct {
 	On                  time.Time // the day, zero if it is not told
 	Hours               *units.Quantity
 	Entries             []Entry
+	Refused             []job.Blank // whose value stands in the file and was not taken
 	Lost                []Lost
 	Day                 []Day
 	Told                source.Problems // what is wrong with it, as Read gave it

@@ -5,6 +5,7 @@ import (
 
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
@@ -19,21 +20,27 @@ import (
 // of leaves and numbers, where nobody can say which of the two was misread, no value is
 // taken.
 
-// leaves adds the leaves of a pack up.
+// leaves adds the leaves of a pack up. Where the value of one is not sure there is no
+// sum but the one on paper.
 func (r *Result) leaves(d *job.Dim, when job.When, t *taken) {
 	sum := units.Quantity{Unit: d.Box.Unit}
 	var leaves []string
+	var at source.Pos
 	for i := range d.Leaves() {
+		if r.Values.unsure[job.BlankKey(d.Mark, when, job.LeafBlank, i)] {
+			return
+		}
 		e, there := r.entry(d, when, job.LeafBlank, i)
 		if !there || e.Quantity == nil {
 			continue
 		}
 		sum.Number = sum.Number.Add(e.Quantity.Number)
-		leaves = append(leaves, e.Quantity.Number.Text())
+		leaves, at = append(leaves, e.Quantity.Number.Text()), e.At
 	}
 	switch e, there := r.entry(d, when, job.ReadingBlank, 0); {
-	case len(leaves) == 0:
+	case len(leaves) == 0 || r.Values.unsure[job.BlankKey(d.Mark, when, job.ReadingBlank, 0)]:
 	case !there || e.Quantity == nil:
+		r.Problems.Warn(at, "no-leaf-sum", d.Mark+" "+sides[when]+": the sum of the leaves is not typed; "+strings.Join(leaves, " + ")+" make "+sum.Text()+", if that is all of them", "type the sum as well, from the paper")
 		t.readings[0] = &sum
 	case e.Quantity.Number.Cmp(sum.Number) != 0:
 		r.Problems.Add(e.At, "leaf-sum", d.Mark+" "+sides[when]+": the leaves "+strings.Join(leaves, " + ")+" make "+sum.Text()+", and their sum is typed as "+e.Quantity.Text(), "look at the paper, and put the one right that differs")

@@ -11,6 +11,7 @@ import (
 // Values are the readings of one job from all its files together.
 type Values struct {
 	entries map[string]Entry // by the key of the box
+	unsure  map[string]bool  // keys of boxes whose value was refused, or differs between files
 	Files   []*File
 	Lost    []Lost
 	Day     []Day
@@ -21,7 +22,7 @@ type Values struct {
 // Merge joins the files of one job. Where two give different values for one box both
 // rows are told, and the box has none.
 func Merge(files []*File) (*Values, source.Problems) {
-	v := &Values{entries: map[string]Entry{}, Files: files}
+	v := &Values{entries: map[string]Entry{}, unsure: map[string]bool{}, Files: files}
 	var told source.Problems
 	conflict := map[string]bool{}
 	days := map[[2]string]Day{}
@@ -50,6 +51,9 @@ func Merge(files []*File) (*Values, source.Problems) {
 				v.Day = append(v.Day, d)
 			}
 		}
+		for _, b := range f.Refused {
+			v.unsure[b.Key()] = true
+		}
 		v.Lost = append(v.Lost, f.Lost...)
 		if f.Hours != nil {
 			if v.Hours != nil && v.Hours.Number.Cmp(f.Hours.Number) != 0 {
@@ -59,6 +63,7 @@ func Merge(files []*File) (*Values, source.Problems) {
 		}
 	}
 	for key := range conflict {
+		v.unsure[key] = true
 		delete(v.entries, key)
 	}
 	v.Told = told

@@ -86,6 +86,7 @@ func (r *reader) row(row cells) {
 		if no.width > 0 && no.offset+no.width <= at.Width {
 			at.Col, at.Width = at.Col+no.offset, no.width
 		}
+		r.file.Refused = append(r.file.Refused, b)
 		r.problems.Add(at, no.code, row.said(colValue)+b.Dim.Mark+" "+side+inBrackets(pos)+": "+no.message, no.help...)
 		return
 	}

@@ -86,7 +86,7 @@ func readNumber(b job.Blank, text string, comma bool) (units.Quantity, *refusal)
 		return q, faulty(err, text, b, comma)
 	}
 	if q.Unit != b.Box.Unit {
-		return q, no("other-unit", source.Quote(text)+" is in "+q.Unit.Text()+", and the box is in "+b.Box.Unit.Text(), "write what stands on the paper, in "+b.Box.Unit.Text())
+		return q, no("other-unit", source.Quote(text)+" has the unit "+q.Unit.Text()+", and the box has "+b.Box.Unit.Text(), "write what stands on the paper, in "+b.Box.Unit.Text())
 	}
 	return q, nil
 }
@@ -155,9 +155,17 @@ func fits(b job.Blank, q units.Quantity) *refusal {
 	case n.Figures() > max(box.Before, 1):
 		return no("too-large-for-box", q.Text()+" does not go into the box "+digits(b), "look for a slipped point")
 	case box.Form == reading.Digits && b.Whole() && n.Decimals() > box.After, box.Form == reading.Digits && !b.Whole() && n.Decimals() != box.After:
-		return no("decimals", q.Text()+" has "+decimals(n.Decimals())+", and the box has "+decimals(box.After), "look at the paper again; a nought at the end is written too: "+example(b, false))
+		return no("decimals", q.Text()+" has "+decimals(n.Decimals())+", and the box has "+decimals(box.After), noughts(b, q))
 	}
 	return nil
+}
+
+// noughts is the help for a number with other decimals than its box.
+func noughts(b job.Blank, q units.Quantity) string {
+	if q.Number.Decimals() > b.Box.After {
+		return "look at the paper again"
+	}
+	return "look at the paper again; if a nought stands at the end, write it too: " + q.Round(b.Box.After, units.Nearest).Text()
 }
 
 // decimals counts digits behind the point.
@@ -193,6 +201,9 @@ func doubtful(b job.Blank, q units.Quantity) *refusal {
 		return leafDoubt(b.Dim, q)
 	}
 	low, high := b.Dim.Expected()
+	if nominal := b.Dim.Hint.Nominal; low == nil && high == nil && nominal != nil && nominal.Unit == q.Unit {
+		low, high = &nominal.Number, &nominal.Number // its limit hangs on other readings
+	}
 	if by := slipped(q.Number.Abs(), low, high); by != "" {
 		return no("ten-times", q.Text()+" is far from what is expected, and "+by+" would not be: a slipped point?", lookedAgain)
 	}
