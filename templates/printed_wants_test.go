@@ -381,7 +381,7 @@ func (w *wants) limits(d *job.Dim, where, block string, back bool) {
 		if got := strings.Count(block, "not OK"); block != "" && got < n && !d.Sheet {
 			w.add(where, block, strconv.Itoa(n)+" verdicts", "each limit is judged by itself")
 		}
-	} else if d.Left != nil && !back && d.FoundIsRecorded() && d.Reuse == nil {
+	} else if d.Left != nil && !back && !d.Sheet && d.FoundIsRecorded() && d.Reuse == nil {
 		w.never(where, block, "not OK", "a verdict on what is only recorded")
 	}
 }

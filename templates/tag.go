@@ -146,7 +146,7 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 // not read as an order, where that word takes no line of its own.
 func (c *composer) minded(t *job.Tag, width layout.Mm, runs func(t *job.Tag, minded bool) []layout.Run) layout.Block {
 	without := c.Para(width, runs(t, false), layout.ParaOpts{Ref: t.At})
-	if with := c.Para(width, runs(t, true), layout.ParaOpts{Ref: t.At}); with.H <= without.H {
+	if with := c.Para(width, runs(t, true), layout.ParaOpts{Ref: t.At}); with.H <= without.H && len(with.Misfits) == 0 {
 		return with
 	}
 	return without

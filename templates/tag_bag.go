@@ -86,7 +86,7 @@ func (c *composer) bagContent(t *job.Tag, minded bool) []layout.Run {
 	for _, m := range missedOf(t) {
 		mind := " "
 		if minded {
-			mind = " " + c.W.Tag.Mind + " "
+			mind = " " + c.W.Tag.Mind + "\u00a0"
 		}
 		runs = append(runs, layout.T(layout.Caption, mind), layout.Run{Text: m, Style: layout.Caption.With(layout.Bold), Deco: layout.Inverse})
 	}

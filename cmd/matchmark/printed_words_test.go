@@ -106,7 +106,7 @@ steps:
   - reverse: [11.1 Rod]
 `)
 	wantAll(t, "the traveler", sheets["traveler"], "On the hook: workshop crane. No lift sheet:", "1 · 11.1 Rod")
-	wantAll(t, "the close-out", sheets["close-out"], "Tighten again: J1 Rod bolts. In stages: 30 N·m · ticks: p. ")
+	wantAll(t, "the close-out", sheets["close-out"], "Tighten again: J1 Rod bolts. In stages: 30 N·m · source: sheet 2 · ticks: p. ")
 	wantAll(t, "the front sheet", sheets["front"], "A mark stays with its thing on every sheet and tag.")
 	wantNone(t, "the front sheet", sheets["front"], "as DE", "After a slash")
 }
