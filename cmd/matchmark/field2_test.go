@@ -57,7 +57,7 @@ var moreFieldPoints = map[string][]point{
 		{no: 4, name: "C with nothing above", at: "D7", role: layout.RoleValue, cells: 5, count: 1 + 3, words: []string{"1.304 +0.000 / −0.003 in", "1.301 – 1.304"}},
 		{no: 4, name: "F with unequal deviations", at: "D9", role: layout.RoleValue, cells: 5, count: 1 + 3, words: []string{"0.079 +0.002 / −0.003 in", "0.076 – 0.081"}},
 		{no: 15, name: "worn limit below the new ones", at: "D8", words: []string{"old part at least 0.020 in", "under: re-cut all of B, C, E and F", "goes back"}},
-		{no: 28, name: "C in both units", at: "D7", words: []string{"33.12 +0.00 / −0.08 mm as printed in the source"}},
+		{no: 28, name: "C in both units", at: "D7", words: []string{"33.12 +0.00 / −0.07 mm as printed in the source"}},
 		{no: 28, name: "least E in both units", at: "D8", words: []string{"0.51 mm as printed in the source"}},
 		{no: 6, name: "notches come back to the very number: copied, from and to, left, apart", at: "D2", sheet: "reassembly", role: layout.RoleValue, cells: 2, count: 5},
 		{no: 6, name: "notches, the limit in words", at: "D2", sheet: "critical", words: []string{"as found ± 0 pcs"}},
