@@ -18,7 +18,7 @@ var arrows = map[string][]string{
 		"packs/filled", "packs/job", "packs/source", "packs/reading", "packs/units", "packs/align", "packs/heat", "layout", "layout/draw", "layout/sign"},
 	"templates/step":       {"templates/words", "templates/block", "templates/dimension", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet", "packs/job", "packs/reading", "layout", "layout/draw"},
 	"templates/liftsheet":  {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/lift", "layout"},
-	"templates/heatsheet":  {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/fit", "packs/heat", "layout"},
+	"templates/heatsheet":  {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/fit", "packs/heat", "packs/units", "layout"},
 	"templates/jointsheet": {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/joint", "packs/units", "layout"},
 	"templates/alignsheet": {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/align", "packs/units", "layout"},
 	"templates/dimension":  {"templates/words", "templates/block", "templates/picture", "packs/filled", "packs/job", "packs/reading", "packs/units", "packs/shim", "layout", "layout/draw"},

@@ -255,7 +255,7 @@ func TestLimitsInWords(t *testing.T) {
 		"D21": {"about 12.50 mm", "no tolerance in the source: judge and sign"},
 		"D22": {"60 – 80 °C above the part beside it", "108 – 144 °F", "never 140 – 176"}, // × 1.8, and what 32 added would make of it
 		"D23": {"30.00 +0.02 / −0.00 mm", "30.00 – 30.02"},
-		"D24": {"0.30 – 0.40 mm", "0.012 – 0.016 in as printed in the source"},
+		"D24": {"0.30 – 0.40 mm", "0.012 – 0.015 in as printed in the source"},
 		"D25": {"1250.0 ± 1.0 mm", "1249.0 – 1251.0"},
 		"D26": {"at most 0.50 mm for each m of D25"}, "D27": {"at most 50 % of D1"},
 		"D28": {"0.20 – 0.35 mm", "spread at most 0.10 mm"}, "D29": {"yes", "no"}, "D30": {"at least 4.00 mm"},

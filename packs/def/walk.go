@@ -223,7 +223,7 @@ func (r *reader) items(e *entry, n *yaml.Node) []*yaml.Node {
 	case n.Kind == yaml.MappingNode:
 		return []*yaml.Node{n}
 	case n.Kind != yaml.SequenceNode:
-		r.add(r.place(n), "wrong-form", e.name+" is a list; here stands "+formWords(n), "for example "+e.name+": "+e.example)
+		r.add(r.place(n), "wrong-form", e.name+" is a list; here stands "+formWords(n), "for example "+e.name+": "+e.blank())
 		return nil
 	case len(n.Content) == 0:
 		r.emptyList(e, n)
@@ -238,7 +238,7 @@ func (r *reader) emptyList(e *entry, n *yaml.Node) {
 
 // help says what to write behind a key, or to leave it out where that can be.
 func (e *entry) help() string {
-	s := "for example " + e.name + ": " + e.example
+	s := "for example " + e.name + ": " + e.blank()
 	if !e.need {
 		s += ", or take the key out"
 	}
