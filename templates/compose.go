@@ -17,6 +17,9 @@ type Options struct {
 	Paper layout.Paper
 	Pen   layout.Pen
 	Draft bool // stamp every page, for a pack that is printed in spite of errors
+	// Duplex is for paper printed on both sides: sections of work begin on a page of odd
+	// number, which lies on the right.
+	Duplex bool
 }
 
 // A Pack is all paper of one job, ready to be painted.
@@ -42,6 +45,7 @@ type kind struct {
 func kinds() []kind {
 	return []kind{
 		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false, false},
+		{"steps", func(w *words.Catalogue) string { return w.AllSteps.Title }, allSteps, false, true},
 		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false, true},
 		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false, true},
 		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false, true},
@@ -77,6 +81,8 @@ type composer struct {
 	warn  source.Problems
 	draft bool
 
+	duplex bool
+
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
 	names map[int][]string  // the sheets that each page carries, from the pass before
 	total int               // pages of the pack, from the pass before
@@ -91,7 +97,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	w, _ := o.Paper.Inner()
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w},
-		paper:    o.Paper, warn: warnings, draft: o.Draft,
+		paper:    o.Paper, warn: warnings, draft: o.Draft, duplex: o.Duplex,
 	}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
 		c.Pages, c.total = known, total
@@ -99,7 +105,8 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
 	})
-	pack := &Pack{Pages: c.doc(set.Frames, set.Outline)}
+	pack := &Pack{Pages: c.doc(set.Frames, folded(set.Outline))}
+	c.link(pack.Pages.Pages)
 	// Tags have one size, and are written on at a bench: their boxes do not grow
 	// for gloves.
 	c.Setter = layout.NewSetter(m, layout.Pen{})
@@ -116,6 +123,9 @@ func (c *composer) sheets() []layout.Sheet {
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
 			continue
+		}
+		if k.handover {
+			c.workPieces(pieces)
 		}
 		title := k.title(c.W)
 		follows := k.follows && len(out) > 0 && out[len(out)-1].Landscape == landscape[k.name]

@@ -23,6 +23,7 @@ func critical(c *composer) []layout.Piece {
 	w := c.W
 	found, left := c.criticalWidth(dims)
 	g := c.Grid(block.Col(w.Common.Mark, 22), block.Col(w.Common.Limit, 0), block.Col(w.Common.AsFound, found), block.Col(w.Common.AsLeft, left), block.Col(w.Common.Initials, 20.4))
+	g.Table.PadY = layout.GapY / 2 // boxes of neighbouring rows
 	pieces := g.Table.Pieces(make([]layout.Row, 1))
 	head := pieces[0]
 	head.Gap = 3

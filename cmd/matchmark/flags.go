@@ -46,7 +46,7 @@ type printFlags struct {
 	out, paper    string
 	job, site     *string
 	sheets, marks []string
-	draft         bool
+	draft, duplex bool
 }
 
 func (p *printFlags) add(f *pflag.FlagSet) {
@@ -54,7 +54,8 @@ func (p *printFlags) add(f *pflag.FlagSet) {
 	p.job, p.site = inputFlags(f)
 	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
 	f.BoolVar(&p.draft, "draft", false, "print in spite of errors, with DRAFT across each page")
-	f.StringSliceVar(&p.sheets, "sheets", nil, "print only the sheets of these `NAMES`; page numbers stay")
+	f.BoolVar(&p.duplex, "duplex", false, "for paper printed on both sides: sections of work begin on the right")
+	f.StringSliceVar(&p.sheets, "sheets", nil, "print only the sheets of these `NAMES`, crew for those of the mechanics; page numbers stay")
 	f.StringSliceVar(&p.marks, "marks", nil, "print only the tags of these `MARKS`; tag numbers stay")
 }
 

@@ -38,7 +38,7 @@ func printPack(args []string, s streams) int {
 	if err != nil {
 		return s.usage(err, "")
 	}
-	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}}
+	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Duplex: p.duplex}
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()

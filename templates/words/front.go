@@ -4,7 +4,7 @@ package words
 type Front struct {
 	Title, Scope, Issued, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
 	HowToRead, PlaceBehindMark, Planning, Released                                   string
-	SheetLine, TagsLine                                                              Sentence
+	SheetLine, TagsLine, PageNo                                                      Sentence
 	Marks                                                                            []Mark
 
 	// The options that this machine has.
