@@ -20,6 +20,9 @@ type heatPicture struct {
 	u figure.Units
 }
 
+// leastName is the least width in which the name of a neighbour is set.
+const leastName layout.Mm = 26
+
 // JointHeight is the height of the picture of the joint, which stands beside text.
 const JointHeight layout.Mm = 42
 
@@ -38,6 +41,9 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	// Room about the part for labels: above for the length, to the left for the
 	// diameters.
 	view := draw.View{X0: -front, Y0: -0.78 * o, X1: far + 0.1*l, Y1: 0.78 * o}
+	if len(h.Neighbours) > 0 {
+		view.Y1 = 0.9 * o // their names
+	}
 	// The diameters stand to the left, in millimetres of paper.
 	const left layout.Mm = 45
 	view.X0 -= draw.NewScene(view, width-left, high, h.At).Units(left)
@@ -49,7 +55,7 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 		sc.Box(draw.Thick, layout.Usual, a, b)
 		sc.Role(s.role("hub"))
 	}
-	s.drawNeighbours(sc)
+	s.drawNeighbours(sc, view.X1)
 	word := func(t string) layout.Block { return s.Words(layout.Sub, t) }
 	sc.Dim(draw.XY{X: 0, Y: o / 2}, draw.XY{X: l, Y: o / 2}, 5, word(s.u.Length(h.Ring.Length)))
 	sc.Dim(draw.XY{X: 0, Y: -o / 2}, draw.XY{X: 0, Y: o / 2}, layout.Mm(front*sc.Scale())+24, word("⌀ "+s.u.Length(h.Ring.Outside)))
@@ -100,8 +106,8 @@ func (s heatPicture) drawShaft(sc *draw.Scene, front, far float64) {
 }
 
 // drawNeighbours draws what sits beside the hub, at its distance, and the shield
-// before the nearest.
-func (s heatPicture) drawNeighbours(sc *draw.Scene) {
+// before the nearest; right is the right edge of the drawing.
+func (s heatPicture) drawNeighbours(sc *draw.Scene, right float64) {
 	h := s.h
 	d, o, l := float64(h.Fit.Diameter), float64(h.Ring.Outside), float64(h.Ring.Length)
 	word := func(t string) layout.Block { return s.Words(layout.Sub, t) }
@@ -115,7 +121,9 @@ func (s heatPicture) drawNeighbours(sc *draw.Scene) {
 		}
 		down := o/2 + sc.Units(layout.Mm(3+8*float64(i)))
 		sc.Dim(draw.XY{X: x, Y: -down}, draw.XY{X: l, Y: -down}, 3, word(s.u.Length(n.Distance)))
-		sc.Label(draw.XY{X: x + sc.Units(1), Y: high}, word(s.w.Heat.PartAtMost.With(n.Name, s.u.AtMost(n.Limit.At))), 0, 1.1)
+		room := max(layout.Mm((right-x)*sc.Scale())-1, leastName)
+		name := fitted(s.Setter, layout.Sub, s.w.Heat.PartAtMost.With(n.Name, s.u.AtMost(n.Limit.At)), room, layout.ParaOpts{Ref: h.At})
+		sc.Label(draw.XY{X: x + sc.Units(1), Y: high}, name, 0, 1.1)
 	}
 	if p := h.Pull; p != nil && p.Shield != "" && len(h.Neighbours) > 0 {
 		x := l + float64(h.Neighbours[0].Distance)*0.4
