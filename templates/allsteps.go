@@ -31,7 +31,7 @@ func allSteps(c *composer) []layout.Piece {
 	}
 	bare := g.Bare()
 	for _, s := range c.Job.Sections {
-		head := c.sectionLine(s)
+		head := c.sectionRow(s)
 		for _, st := range s.Steps {
 			look := c.looks(st)
 			if st.Undoes != nil && look == "" {
@@ -53,8 +53,8 @@ func allSteps(c *composer) []layout.Piece {
 	return out
 }
 
-// sectionLine is the line above the steps of a section, with its page and hours.
-func (c *composer) sectionLine(s *job.Section) layout.Block {
+// sectionRow is the row above the steps of a section, with its page and hours.
+func (c *composer) sectionRow(s *job.Section) layout.Block {
 	text := c.W.AllSteps.SectionLine.With(c.W.Common.StepPage.With(s.No, c.Page("section "+s.No)), sectionTitle(s))
 	if h := hoursOf(s); h.Sign() > 0 {
 		text += " · " + c.W.AllSteps.Hours.With(h.Print())

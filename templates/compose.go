@@ -111,7 +111,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	// for gloves.
 	c.Setter = layout.NewSetter(m, layout.Pen{})
 	pack.retag = func(keep func(string) bool) { c.tags(pack, keep) }
-	return pack, problems(job, set.Misfits, c.tags(pack, func(string) bool { return true }))
+	return pack, problems(job, warnings.Errors() > 0, set.Misfits, c.tags(pack, func(string) bool { return true }))
 }
 
 // sheets sets the flow of every sheet. One that follows another has its title above

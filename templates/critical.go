@@ -156,12 +156,30 @@ func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 		return dimension.Box(c.Composer, d, dimension.Side{Copied: true}, "", true)
 	}
 	var out []layout.Block
-	for _, w := range d.Worst() {
-		caption := c.W.Critical.Smallest
-		if w == job.Largest {
-			caption = c.W.Critical.Largest
-		}
+	box := func(caption string) {
 		out = append(out, dimension.Box(c.Composer, d, dimension.Side{Copied: true}, caption, true))
+	}
+	extremes := func(list []job.Extreme) {
+		for _, w := range list {
+			caption := c.W.Critical.Smallest
+			if w == job.Largest {
+				caption = c.W.Critical.Largest
+			}
+			box(caption)
+		}
+	}
+	if len(d.LeftBy) == 0 {
+		extremes(d.Worst())
+	}
+	for _, at := range d.ByLimit(d.LeftBy) {
+		// The smallest of all positions tells nothing where they have limits of their own.
+		width := dimension.Box(c.Composer, d, dimension.Side{Copied: true}, "", true).W
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.SubBold, strings.Join(at.Names, ", "))}, layout.ParaOpts{Ref: d.At}))
+		if at.Boxes == 1 {
+			box("")
+		} else {
+			extremes(at.Worst())
+		}
 	}
 	for _, g := range d.Groups() {
 		out = append(out, dimension.GroupBox(c.Composer, d, g, c.W.Common.Group[g], true))

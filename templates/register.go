@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"cmp"
 	"strconv"
 
 	"matchmark/layout"
@@ -51,10 +52,33 @@ func (c *composer) registerContents(t *job.Tag) string {
 		s += " (" + c.W.Common.Pieces(n) + ")"
 	}
 	s = joinFacts(s, c.bagsInside(t))
+	for _, text := range block.OldPieces(c.Composer, t.In) {
+		s += " · " + text
+	}
+	if t.Scrap {
+		s += c.scrapLater()
+	}
+	if spot := liesAt(t); spot != nil {
+		s += " · " + spot.Mark + " " + spot.What
+	}
 	for _, x := range t.Sets {
 		s += " · " + c.W.Common.MatchedSet.With(x.Mark)
 	}
 	return s
+}
+
+// scrapLater lists the old pieces that come to the scrap bag from where they were kept
+// until the new ones were on.
+func (c *composer) scrapLater() string {
+	out := ""
+	for _, p := range c.Job.Parts {
+		for _, m := range p.Off {
+			if b := m.OldOne(); b != nil {
+				out += " · " + c.W.Register.ScrapLater.With(block.PartList([]*job.Move{m}), cmp.Or(m.To.Mark(), c.W.Step.Bench), c.StepRef(b.Step))
+			}
+		}
+	}
+	return out
 }
 
 // stepsAndPages lists where parts come off or go back: 3.2 p. 9.

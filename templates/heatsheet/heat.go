@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs/fit"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
@@ -85,12 +84,12 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		u, text := figure.UnitsOf(h), ""
 		switch {
 		case h.PulledAt == st && h.Pull != nil:
-			text = " " + c.W.Heat.PullLine.With(c.Page("heat "+h.Mark), u.AtMost(h.Limit.At))
+			text = " " + c.W.Heat.PullLine.With(c.Page("heat "+h.Mark), atMost(c, h))
 			if p := h.Pull.Plan; p != nil && len(p.Band.Pace) == 2 {
 				text += ". " + pace(c, p, u)
 			}
 		case h.PutOnAt == st && h.PutOn != nil:
-			text = " " + c.W.Heat.OnLine.With(c.Page("heat on "+h.Mark), u.Temp(h.PutOn.SetTo), u.AtMost(h.Limit.At))
+			text = " " + c.W.Heat.OnLine.With(c.Page("heat on "+h.Mark), onLine(c, h), atMost(c, h))
 		}
 		runs := []layout.Run{{Text: h.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, text)}
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: h.At}).Pad(0.5, 0, 0.5, 0))
@@ -120,6 +119,7 @@ func (s sheet) pieces() []layout.Piece {
 			out = append(out, layout.Piece{Block: b, Gap: gap})
 		}
 	}
+	add(0, s.notWorkedOut())
 	joint := strings.TrimSpace(strings.Join(s.jointLines(), " "))
 	if s.h.Pull == nil {
 		out = append(out, s.besidePicture([]string{joint, strings.Join(s.onLines(), " ")}))
@@ -163,55 +163,11 @@ func (s sheet) parasIn(width layout.Mm, st layout.Style, lines []string) layout.
 	return layout.Above(0.8, out...)
 }
 
-// jointLines say how tight the joint is and what that means cold.
-func (s sheet) jointLines() []string {
-	w, f, u := s.W, s.h.Fit, s.u
-	first := w.Heat.SizesLine.With(u.Interference(f.Least), u.Interference(f.Greatest))
-	if f.Designation != "" {
-		first = w.Heat.FitLine.With(f.Designation, u.Interference(f.Least), u.Interference(f.Greatest))
-	}
-	counted := w.Heat.CountedGreatest
-	if f.Basis == heat.Measured {
-		counted = w.Heat.CountedMeasured
-	}
-	lines := []string{first + " " + counted.With(u.Interference(f.Counted))}
-	if g := f.Grip; g != nil {
-		lines = append(lines, s.gripLine(g))
-	}
-	return append(lines, s.nothingNearLine())
-}
-
 func (s sheet) nothingNearLine() string {
 	if s.h.NothingNear == "" {
 		return ""
 	}
 	return s.W.Heat.NothingNear.With(s.h.NothingNear)
-}
-
-// gripLine says what the cold joint holds and takes.
-func (s sheet) gripLine(g *fit.Pressed) string {
-	w, f, u := s.W, s.h.Fit, s.u
-	out := []string{
-		w.Heat.Pressure.With(u.Stress(float64(g.Tightest.Pressure))),
-		w.Heat.ColdPull.With(u.Force(float64(g.Pull.Axial)), figure.Ratio(f.Pulling)),
-	}
-	smoothing := map[fit.SmoothingRule]string{fit.NoLoss: w.Heat.SmoothNone, fit.LossEight: w.Heat.SmoothEight, fit.LossFour: w.Heat.SmoothFour}[f.Smoothing]
-	if g.HoldRefused != "" {
-		out = append(out, w.Heat.HoldsNot.With(g.HoldRefused))
-	} else {
-		out = append(out, w.Heat.HoldsLine.With(u.Force(float64(g.Hold.Axial)*0.975), u.TorqueDown(float64(g.Hold.Torque)), figure.Ratio(f.Holding), smoothing))
-	}
-	if use := float64(g.Tightest.HubUse); use > 0 {
-		out = append(out, w.Heat.YieldLine.With(figure.PercentUp(use)))
-	}
-	if p := s.h.Pull; p != nil && p.PullsWith > 0 {
-		verdict := w.Heat.PullerDoes
-		if p.Short {
-			verdict = w.Heat.PullerShort
-		}
-		out = append(out, w.Heat.PullerRated.With(u.ForceDown(float64(p.PullsWith)))+" "+verdict)
-	}
-	return strings.Join(out, " ")
 }
 
 // heavyFrame is a block with a heavy frame, for what must be seen first.
@@ -254,6 +210,9 @@ func (s sheet) hazards(st *job.Step) []layout.Piece {
 		if !slices.ContainsFunc(n.Signs, func(sign string) bool { return slices.Contains(heatSigns, sign) }) {
 			continue
 		}
+		if n.Key == job.HotWork && !s.h.Flame(st) {
+			continue // of another heat of the same step
+		}
 		runs := []layout.Run{
 			{Text: s.W.Cautions.Signal[n.Signal], Style: layout.SubBold, Deco: layout.Inverse},
 			layout.T(layout.Strong, "  "+n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
@@ -276,32 +235,4 @@ func (s sheet) degreeBox(caption string) layout.Block {
 
 func (s sheet) timeBox(caption string) layout.Block {
 	return s.WideBox(layout.RoleTime, 22, 1, caption, s.h.At)
-}
-
-// workings lists what the figures take for granted and how they were worked out.
-func (s sheet) workings(list []heat.Assumption, works []heat.Working) []layout.Piece {
-	var says []string
-	for _, a := range list {
-		says = append(says, a.Says)
-	}
-	small := func(name, text string) layout.Piece {
-		if s.u.Inch || s.u.Fahrenheit {
-			text = s.W.Heat.InMetric + text
-		}
-		runs := []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}
-		return layout.Piece{Block: s.Para(s.Span, runs, layout.ParaOpts{Ref: s.h.At}), Gap: 1.5}
-	}
-	var out []layout.Piece
-	if len(says) > 0 {
-		out = append(out, small(s.W.Heat.Assumptions, strings.Join(says, "; ")+"."))
-	}
-	for _, w := range works {
-		var terms []string
-		for _, t := range w.Terms {
-			terms = append(terms, fmt.Sprintf("%s %s%s%s", t.Symbol, figure.FourFigures(float64(t.Value)), figure.NBSP, t.Unit))
-		}
-		text := w.Formula + ": " + strings.Join(terms, ", ") + " (" + w.Source + ")"
-		out = append(out, small(s.W.Heat.WorkedOut, text))
-	}
-	return out
 }

@@ -77,8 +77,8 @@ func inBoth(text string, s *joint.Setting) string {
 	return text + " (" + low.Number.Text() + "–" + high.Print() + ")"
 }
 
-// torqueLines say how tight it becomes, at last and for a while.
-func torqueLines(c *block.Composer, j *job.Joint) []string {
+// finalTorque says how tight a joint becomes at last.
+func finalTorque(c *block.Composer, j *job.Joint) []string {
 	w := c.W
 	var out []string
 	if j.Torque != "" && j.Wanted == "" {
@@ -97,6 +97,13 @@ func torqueLines(c *block.Composer, j *job.Joint) []string {
 	if t, ok := toldOf(j)[joint.ToldTorque]; ok {
 		out = append(out, w.Tightening.WrenchFor.With(t, j.Wanted))
 	}
+	return out
+}
+
+// torqueLines say how tight a joint becomes, at last and for now, and how hard it must
+// be to loosen.
+func torqueLines(c *block.Composer, j *job.Joint) []string {
+	w, out := c.W, finalTorque(c, j)
 	if s := j.Spec.ForNow; s != nil {
 		out = append(out, w.Tightening.ForNow+": "+inBoth(settingPrint(s), s))
 	}

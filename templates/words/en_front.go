@@ -6,7 +6,8 @@ var englishFront = Front{
 	InThisPack: "In this pack", SheetLine: "%s, p.\u00a0%s", PageNo: "p.\u00a0%s", TagsLine: "%s tags, 1 to %s",
 	CheckBar:        "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
 	HowToRead:       "Marks and boxes",
-	PlaceBehindMark: "A mark stays with its thing on every sheet and tag. After a slash stands the place, as DE.",
+	MarkStays:       "A mark stays with its thing on every sheet and tag.",
+	PlaceBehindMark: "After a slash stands the place, as %s.",
 	Planning:        "Numbers worked out on these sheets are planning figures. The maker's manual, site permits, local codes and licensed practice rule.",
 	Released:        "Released for work",
 	Marks: []Mark{

@@ -3,8 +3,8 @@ package words
 // Front are the words of the front sheet.
 type Front struct {
 	Title, Scope, Issued, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
-	HowToRead, PlaceBehindMark, Planning, Released                                   string
-	SheetLine, TagsLine, PageNo                                                      Sentence
+	HowToRead, MarkStays, Planning, Released                                         string
+	SheetLine, TagsLine, PageNo, PlaceBehindMark                                     Sentence
 	Marks                                                                            []Mark
 
 	// The options that this machine has.
