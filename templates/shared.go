@@ -15,8 +15,8 @@ func (c *composer) sheetHead(title string) layout.Piece {
 }
 
 // widestTitles is the most that the titles of the sheets of a page may take on the plate
-// at its head, in two lines.
-const widestTitles layout.Mm = 52
+// at its head: one line, or two smaller ones.
+const widestTitles layout.Mm = 44
 
 // pageTitle is what stands on the plate of a page: the titles of the sheets that it
 // carries, of many the first and the last. The one of the run in the first pass, when
@@ -37,18 +37,30 @@ func (c *composer) pageTitle(of string, page int) string {
 	for _, n := range names[1:] {
 		all += " · " + titles[n]
 	}
-	if c.plateText(all).H > 2*layout.Plate.Lead {
+	if c.plateText(all).H > 2*layout.Strong.Lead {
 		return titles[names[0]] + " – " + titles[names[len(names)-1]]
 	}
 	return all
 }
 
-// plateText sets the text of a plate in one line, or if it must in two.
+// plateRoom is the room that a sheet keeps for its plate: where others may follow it,
+// for the titles of several.
+func plateRoom(name string) layout.Mm {
+	all := kinds()
+	for i, k := range all[:len(all)-1] {
+		if k.name == name && (k.follows || all[i+1].follows) {
+			return widestTitles + 8
+		}
+	}
+	return 0
+}
+
+// plateText sets the text of a plate in one line, or if it must in two smaller ones.
 func (c *composer) plateText(text string) layout.Block {
 	if c.Width(layout.Plate, text) <= widestTitles {
 		return c.Words(layout.Plate, text)
 	}
-	return c.Para(widestTitles, []layout.Run{layout.T(layout.Plate, text)}, layout.ParaOpts{})
+	return c.Para(widestTitles, []layout.Run{layout.T(layout.Strong.In(layout.White), text)}, layout.ParaOpts{Align: layout.Centered})
 }
 
 // sheetsByPage lists the sheets that each page carries.
