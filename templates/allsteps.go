@@ -5,7 +5,6 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
-	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/jointsheet"
 	"matchmark/templates/step"
@@ -56,22 +55,11 @@ func allSteps(c *composer) []layout.Piece {
 // sectionRow is the row above the steps of a section, with its page and hours.
 func (c *composer) sectionRow(s *job.Section) layout.Block {
 	text := c.W.AllSteps.SectionLine.With(c.W.Common.StepPage.With(s.No, c.Page("section "+s.No)), sectionTitle(s))
-	if h := hoursOf(s); h.Sign() > 0 {
+	if h := s.Hours(); h.Sign() > 0 {
 		text += " · " + c.W.AllSteps.Hours.With(h.Print())
 	}
 	t := layout.Table{PadX: 1.2, PadY: 0.8, Grid: true, Columns: []layout.Column{{Width: c.Span}}}
 	return t.Block([]layout.Row{{Cells: []layout.Block{c.Para(t.Room(0), []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: s.At})}}})
-}
-
-// hoursOf adds up the hours planned for a section.
-func hoursOf(s *job.Section) units.Number {
-	sum := units.Number{}
-	for _, st := range s.Steps {
-		if st.Hours != nil {
-			sum = sum.Add(*st.Hours)
-		}
-	}
-	return sum
 }
 
 // looks is what a reader looks for at a step: its hold, lifts, heats, alignments, joints
@@ -130,7 +118,7 @@ func (c *composer) sectionList() layout.Block {
 	var lines []layout.Block
 	for _, s := range c.Job.Sections {
 		text := w.SectionLine.With(s.No, sectionTitle(s)+", "+c.W.Front.PageNo.With(c.Page("section "+s.No)))
-		if h := hoursOf(s); h.Sign() > 0 {
+		if h := s.Hours(); h.Sign() > 0 {
 			text += " · " + w.Hours.With(h.Print())
 		}
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: s.At, Hang: 4}))
