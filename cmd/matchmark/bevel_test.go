@@ -219,7 +219,7 @@ func TestBevelGearboxOnPaper(t *testing.T) {
 	for _, paper := range papers {
 		_, pack := composed(t, bevel, templates.Options{Paper: paper})
 		sheets := map[string]string{}
-		for _, f := range append(append([]layout.Frame{}, pack.Pages.Pages...), pack.Tags.Pages...) {
+		for _, f := range append(pack.Pages.BySheet(), pack.Tags.Pages...) {
 			sheets[f.Sheet] += squeezed(f)
 		}
 		for _, w := range bevelWords {
@@ -237,7 +237,7 @@ func TestToothIsDrawnTheSameWayRound(t *testing.T) {
 	t.Parallel()
 	_, pack := composed(t, bevel, templates.Options{Paper: layout.A4})
 	fields := 0
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		for _, field := range f.Items {
 			r, ok := field.Shape.(layout.Rect)
 			if !ok || field.Role != layout.RoleSketch {
@@ -322,7 +322,7 @@ func TestBevelGearboxWithoutBackstop(t *testing.T) {
 		if len(misfits) > 0 {
 			t.Fatalf("on %s: %v", paper.Name, misfits)
 		}
-		for _, f := range append(append([]layout.Frame{}, pack.Pages.Pages...), pack.Tags.Pages...) {
+		for _, f := range append(pack.Pages.BySheet(), pack.Tags.Pages...) {
 			text := squeezed(f)
 			for _, not := range []string{"1Backstop", "Backstopscrew", "BackstopR:arrow", "C8/backstop", "B7"} {
 				if strings.Contains(text, not) {

@@ -48,7 +48,7 @@ type printFlags struct {
 	job, site     *string
 	sheets, marks []string
 	last          []string
-	draft         bool
+	draft, duplex bool
 }
 
 func (p *printFlags) add(f *pflag.FlagSet) {
@@ -57,7 +57,8 @@ func (p *printFlags) add(f *pflag.FlagSet) {
 	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
 	f.BoolVar(&p.draft, "draft", false, "print in spite of errors, with DRAFT across each page")
 	f.StringArrayVar(&p.last, "last", nil, "print what was read last beside the boxes, from `FILE` of an earlier outage; may be given again")
-	f.StringSliceVar(&p.sheets, "sheets", nil, "print only the sheets of these `NAMES`; page numbers stay")
+	f.BoolVar(&p.duplex, "duplex", false, "for paper printed on both sides: sections of work begin on the right")
+	f.StringSliceVar(&p.sheets, "sheets", nil, "print only the sheets of these `NAMES`, crew for those of the mechanics; page numbers stay")
 	f.StringSliceVar(&p.marks, "marks", nil, "print only the tags of these `MARKS`; tag numbers stay")
 }
 

@@ -136,7 +136,7 @@ func (s saying) onPaper(t *testing.T, jb *job.Job, pack *templates.Pack) (string
 	}
 	var text strings.Builder
 	boxes := 0
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != s.sheet {
 			continue
 		}

@@ -41,7 +41,7 @@ func printPack(args []string, s streams) int {
 	if err != nil {
 		return s.usage(err, "")
 	}
-	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last}
+	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last, Duplex: p.duplex}
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()

@@ -143,7 +143,7 @@ steps:
 
 // pageThatReads is the printed number of the first page on which a text is read, empty if none.
 func pageThatReads(pack *templates.Pack, text string) string {
-	for i, f := range pack.Pages.Pages {
+	for i, f := range pack.Pages.BySheet() {
 		flat := strings.ReplaceAll(strings.Join(strings.Fields(layout.Readable(f)), " "), "\u00a0", " ")
 		if strings.Contains(flat, text) {
 			return strconv.Itoa(i + 1)

@@ -114,3 +114,15 @@ func Ticks(c *block.Composer, j *job.Joint, ref layout.Ref) []layout.Block {
 	}
 	return out
 }
+
+// Setting is the mark of a joint that is tightened, with how tight it becomes; empty for
+// what is no joint.
+func Setting(f job.Fastening) string {
+	switch {
+	case f.Joint == nil:
+		return ""
+	case f.Final != nil || f.Joint.Torque == "":
+		return f.Joint.Mark
+	}
+	return f.Joint.Mark + " " + f.Joint.Torque
+}

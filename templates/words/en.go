@@ -22,6 +22,7 @@ var English = &Catalogue{
 	Common:     englishCommon,
 	Frame:      englishFrame,
 	Front:      englishFront,
+	AllSteps:   englishAllSteps,
 	Cautions:   englishCautions,
 	Isolations: englishIsolations,
 	Gather:     englishGather,

@@ -9,6 +9,7 @@ type Catalogue struct {
 	Common     Common
 	Frame      Frame
 	Front      Front
+	AllSteps   AllSteps
 	Cautions   Cautions
 	Isolations Isolations
 	Gather     Gather
