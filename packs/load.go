@@ -91,6 +91,7 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 			ix.Problems = append(ix.Problems, problems...)
 		}
 	}
+	ix.Read = len(ix.Problems)
 	for _, name := range in.Last {
 		bytes(name)
 	}
@@ -106,9 +107,13 @@ func decide(ix *names.Index) {
 	proofread.Limits(ix)
 	ix.Chosen = choose.Machine(ix.Def, &ix.Problems)
 	j.Choices = ix.Chosen.Choices
-	if !expand.Job(ix) {
+	ok := expand.Job(ix)
+	ix.Problems.Follow(ix.Read, 1)
+	if !ok {
 		return
 	}
+	named := len(ix.Problems)
+	defer func() { ix.Problems.Follow(named, 2) }()
 	tell(plan.Boxes(j))
 	tell(putback.Rows(j))
 	keep.Close(j)

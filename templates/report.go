@@ -25,7 +25,7 @@ func ComposeReport(j *job.Job, o Options, m layout.Measurer) (*layout.Doc, sourc
 		Head: func(page, total int) layout.Block { return c.head(title, page, total) },
 		Foot: func(page, total int) layout.Block { return c.reportFoot() },
 	}})
-	return c.doc(pages.Frames, pages.Outline), problems(j, pages.Misfits, nil)
+	return c.doc(pages.Frames, pages.Outline), problems(j, false, pages.Misfits, nil)
 }
 
 // reportFoot says who typed what the report tells.

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"matchmark/packs/heat"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -90,4 +91,5 @@ type Site struct {
 	Gloves    bool
 	Comma     bool // readings that come back are typed with a decimal comma
 	Roles     []string
+	Workable  heat.Workable // zero where the usual time counts
 }
