@@ -10,12 +10,16 @@ import (
 	"matchmark/packs/reading"
 )
 
-// Measures of a plot, and from how many outages on a reading has one.
+// plotH is the height of a plot.
+const plotH layout.Mm = 44
+
+// From how many outages on a reading has a plot.
+const leastPlot = 3
+
+// Shares of the range of a plot.
 const (
-	plotH       layout.Mm = 44
-	leastPlot             = 3
-	plotMargins           = 0.15 // of the range, above and below
-	pointStroke           = 0.03 // half the height of the stroke of a reading, of the range
+	plotMargins = 0.15 // the room above and below
+	pointStroke = 0.03 // half the height of the stroke of a reading
 )
 
 // plots sets a small plot of every reading that has three outages and more, two beside
