@@ -206,6 +206,19 @@ func TestHistoryByHand(t *testing.T) {
 			}
 		}
 	}
+	for _, l := range now.Lines(h) {
+		hours, known := l.Reaches()
+		switch l.Dim.Mark {
+		case "D5": // 0.120 − 0.085 = 0.035, at 0.010 in 9600 h
+			if !known || hours.Text() != "33600 h" {
+				t.Errorf("D5 reaches its limit in %s, %v; want 33600 h", hours.Text(), known)
+			}
+		case "D20/DE", "D7/DE": // out already; springs that may have been renewed since
+			if known {
+				t.Errorf("%s reaches its limit in %s", l.Dim.Mark, hours.Text())
+			}
+		}
+	}
 	points, outages := h.Points(now, dim(t, jb, "D5"), 0)
 	if outages != 4 || len(points) != 4 || points[0].On != "2018-04-20" || points[3].Reading.Text() != "0.085 mm" {
 		t.Errorf("D5 has %d points of %d outages: %v", len(points), outages, points)
