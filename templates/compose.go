@@ -74,8 +74,17 @@ func kinds() []kind {
 		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true},
 		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false, true},
 		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false, true},
-		{"filled", func(w *words.Catalogue) string { return w.Filled.Title }, cameBack, false, false},
 	}
+}
+
+// bound are the kinds of sheets of a pack: one that is printed filled has the sheet of
+// what came back behind all others, so that their pages keep their numbers.
+func (c *composer) bound() []kind {
+	out := kinds()
+	if c.Filled != nil {
+		out = append(out, kind{"filled", func(w *words.Catalogue) string { return w.Filled.Title }, cameBack, false, false})
+	}
+	return out
 }
 
 // ownPackage is the flow of a sheet that has a package of its own.
@@ -129,7 +138,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 // it, for the plate at the head of the page is shared.
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
-	for _, k := range kinds() {
+	for _, k := range c.bound() {
 		c := c.forSheet(k)
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
