@@ -12,7 +12,7 @@ import (
 // arrows are the imports of our own that each package may have: the house of
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
-	"cmd/matchmark": {"packs", "packs/job", "packs/codes", "packs/def", "packs/keep", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
+	"cmd/matchmark": {"packs", "packs/job", "packs/bom", "packs/codes", "packs/def", "packs/keep", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
 
 	"templates": {"templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet",
 		"packs/job", "packs/source", "packs/reading", "packs/heat", "layout", "layout/sign"},
@@ -42,6 +42,7 @@ var arrows = map[string][]string{
 	"packs/keep":      {"packs/job", "packs/source", "packs/units"},
 	"packs/blocks":    {"packs/job", "packs/reading"},
 	"packs/job":       {"packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
+	"packs/bom":       {"packs/source", "packs/starters", "packs/units"},
 	"packs/reading":   {"packs/units"},
 	"packs/def":       {"packs/source", "packs/units", "packs/reading"},
 	"packs/lift":      {"packs/units"},

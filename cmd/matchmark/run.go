@@ -64,6 +64,7 @@ type command struct {
 // commands are all commands, in the order in which the usage shows them.
 func commands() []command {
 	return []command{
+		{"new", "NAME", "a first definition, which passes check", newDefinition},
 		{"check", "FILE...", "what is wrong with a definition, or silence", check},
 		{"print", "FILE", "write the pack, the tags and the register", printPack},
 		{"explain", "WORD...", "what a key, a problem or the letter of a mark means", explain},
