@@ -10,6 +10,8 @@ import (
 	"path/filepath"
 	"strings"
 
+	"github.com/spf13/pflag"
+
 	"matchmark/packs/bom"
 	"matchmark/packs/def"
 	"matchmark/packs/source"
@@ -25,27 +27,35 @@ columns are told by their heads: name, count, mass, thread, renew, note.
 
 `
 
+// newFlagSet are the flags of the new command.
+type newFlagSet struct{ like, from, dir string }
+
+func (n *newFlagSet) add(f *pflag.FlagSet) {
+	f.StringVar(&n.like, "like", "", "begin with the `STARTER` of that name: "+strings.Join(shipped.Names(), ", "))
+	f.StringVar(&n.from, "from", "", "make it of the table of parts in `FILE`, a CSV")
+	f.StringVar(&n.dir, "out", ".", "write into `DIR`")
+}
+
 // newDefinition writes a first definition.
 func newDefinition(args []string, s streams) int {
+	var n newFlagSet
 	flags := newFlags("new", s)
-	like := flags.String("like", "", "begin with the `STARTER` of that name: "+strings.Join(shipped.Names(), ", "))
-	from := flags.String("from", "", "make it of the table of parts in `FILE`, a CSV")
-	dir := flags.String("out", ".", "write into `DIR`")
+	n.add(flags)
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, newUsage+flags.FlagUsages())
 	}
 	if flags.NArg() != 1 {
 		return s.usage(errors.New("new takes the name of one machine"), "hint: matchmark new \"Sump pump\"\n")
 	}
-	if *like != "" && *from != "" {
+	if n.like != "" && n.from != "" {
 		return s.usage(errors.New("--like and --from are two ways to begin"), "hint: take one of them\n")
 	}
 	name := strings.TrimSuffix(flags.Arg(0), ".yaml")
-	text, code := firstText(name, *like, *from, s)
+	text, code := firstText(name, n.like, n.from, s)
 	if code != exitDone {
 		return code
 	}
-	return writeNew(name, text, *dir, s)
+	return writeNew(name, text, n.dir, s)
 }
 
 // firstText makes the definition.
