@@ -18,7 +18,7 @@ import (
 // is silent unless a name is too long for its place.
 func TestNewPassesCheck(t *testing.T) {
 	t.Parallel()
-	for _, name := range []string{"Sump pump", "Pump #2: north", "no", "7731", "'Old Tom'", `Fan "B"`, "- x", "Lüfter 3", "yes & no", "{x}"} {
+	for _, name := range []string{"Sump pump", "Pump #2: north", "no", "7731", "'Old Tom'", `Fan "B"`, "Lüfter 3", "yes & no", "{x}"} {
 		if got := said(t, shipped.New(name)); got != "" {
 			t.Errorf("new %q:\n%s", name, got)
 		}

@@ -11,6 +11,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/keep"
 	"matchmark/packs/source"
@@ -53,21 +54,25 @@ func (p *printFlags) print(in packs.Inputs, s streams) (*job.Job, int) {
 
 // A made is a job with its pack, nil where an error stands in the way.
 type made struct {
-	job  *job.Job
-	pack *templates.Pack
+	job   *job.Job
+	pack  *templates.Pack
+	boxes map[string]int // the pages of the boxes of the whole pack
 }
 
 // make loads and composes one definition.
 func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) {
+	in.Last = inputNames(p.last)
 	jb, problems := packs.Load(files, in)
 	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
 		return made{job: jb}, problems
 	}
+	last, earlier := lastTime(jb, p.last)
+	problems = append(problems, earlier...)
 	paper, err := paperNamed(cmp.Or(p.paper, jb.Site.Paper))
 	if err != nil {
 		return made{job: jb}, problems // the site file's paper has been looked at when it was read
 	}
-	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}}
+	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last}
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()
@@ -79,7 +84,7 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 		o.Draft = true
 		pack, _ = templates.Compose(jb, o, pdf.NewFaces(), problems)
 	}
-	return made{jb, pack}, problems
+	return made{jb, pack, pack.Boxes()}, problems
 }
 
 // stream writes one document to standard output: the pages, or the tags if no page is
@@ -132,10 +137,20 @@ func (m made) paint(stem string) (files []output, said []string, err error) {
 		}
 	}
 	add("-tags.pdf", m.pack.Tags, fmt.Sprintf("%s on %s", counted(m.pack.TagCount, "tag"), counted(len(m.pack.Tags.Pages), "page")))
-	var register bytes.Buffer
-	err = errors.Join(err, keep.WriteRegister(&register, m.job))
+	var register, readings bytes.Buffer
+	err = errors.Join(err, keep.WriteRegister(&register, m.job), filled.WriteBlank(&readings, m.job, m.boxes))
 	files = append(files, output{path: stem + "-register.csv", data: &register})
 	said = append(said, stem+"-register.csv: "+counted(len(m.job.Tags), "line"))
+	files = append(files, output{path: stem + "-readings.csv", data: &readings})
+	said = append(said, stem+"-readings.csv: "+countedBoxes(len(m.job.Blanks())))
 	add("-pack.pdf", m.pack.Pages, counted(len(m.pack.Pages.Pages), "page"))
 	return files, said, err
+}
+
+// countedBoxes is counted for boxes, which have another plural.
+func countedBoxes(n int) string {
+	if n == 1 {
+		return "1 box"
+	}
+	return fmt.Sprintf("%d boxes", n)
 }

@@ -81,6 +81,8 @@ func commands() []command {
 		{"new", "NAME", "a first definition, which passes check", newDefinition, newUsage, func(f *pflag.FlagSet) { new(newFlagSet).add(f) }},
 		{"check", "FILE...", "what is wrong with a definition, or silence", check, checkUsage, func(f *pflag.FlagSet) { new(checkFlags).add(f) }},
 		{"print", "FILE", "write the pack, the tags and the register", printPack, printUsage, func(f *pflag.FlagSet) { new(printFlags).add(f) }},
+		{"fill", "FILE", "write the reassembly sheet with what was found", fill, fillUsage, func(f *pflag.FlagSet) { new(cameBackFlags).addFill(f) }},
+		{"report", "FILE", "write what was found and left, for the history", history, historyUsage, func(f *pflag.FlagSet) { new(cameBackFlags).addReport(f) }},
 		{"watch", "FILE", "check and print again at each save", watch, watchUsage, func(f *pflag.FlagSet) { new(watchFlags).add(f) }},
 		{"explain", "WORD...", "what a key, a problem or the letter of a mark means", explain, explainUsage, nil},
 		{"schema", "[KIND]", "the JSON Schema by which editors complete and explain keys", schema, schemaUsage, nil},

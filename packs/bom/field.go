@@ -13,7 +13,7 @@ import (
 func (t *table) field(p *Part, i int, text string) {
 	switch t.columns[i] {
 	case nameColumn:
-		p.Name = text
+		p.Name = strings.TrimLeft(text, "=+-@ ") // with which a spreadsheet would begin a formula
 	case countColumn:
 		p.Count = t.count(i, text)
 	case massColumn:
@@ -23,7 +23,7 @@ func (t *table) field(p *Part, i int, text string) {
 	case renewColumn:
 		p.Renew = t.yes(i, text)
 	case noteColumn:
-		p.Note = text
+		p.Note = strings.TrimLeft(text, "=+-@ ")
 	}
 }
 

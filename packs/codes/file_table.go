@@ -15,6 +15,8 @@ var fileCodes = []Entry{
 	{"empty-map", "Braces were opened and nothing written in them.", "Write its entries, or take the key out."},
 	{"escape", "A backslash inside double quotes begins a sign of its own, and YAML does not know this one.", "Put the text in single quotes: there a backslash is only a backslash."},
 	{"indent", "YAML tells by the blanks before a line what it belongs to, and this line stands under nothing.", "Set it in as far as the other keys of the same map, or the other dashes of the same list."},
+	{"invisible", "A character that nobody sees stands in a text; it comes along when text is copied.", "Take it out, or type the word again."},
+	{"look-alike", "A letter of another alphabet looks like the one that was meant, so that two names are not alike.", "Type the word again with the letters of one alphabet."},
 	{"key-form", "Something stands where a key should that is no word: a list, an alias, or nothing.", "Write the key as a word, with a colon and a blank behind it."},
 	{"list-behind-key", "A list with dashes began on the line of its key, or stands inside brackets.", "Write [one, two], or begin a new line with each dash."},
 	{"list-dash", "A word processor has put a bullet or a long dash where an entry of a list begins.", "Write the dash of the keyboard and a blank."},

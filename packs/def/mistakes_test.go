@@ -98,7 +98,7 @@ func TestMistakes(t *testing.T) {
 		{"others as a place", "places: {end: {others: {name: x}}}", []string{`1:16+6 name-form "others" stands for all |`}},
 		{"second document", "parts: {a: {name: x}}\n# end\n---\nnmae: x", []string{`3:1+3 second-document not read |`, `1:1+5 missing-key |`, `1:1+5 missing-key |`, `1:1+5 missing-key |`}},
 		{"invisible characters", "parts:\n  a: {name: \"x\u202ey\"}\n  b: {name: \"\\0\"}\n  c: {name: \"\\t\"}\n  d: {name: x\u2028y}",
-			[]string{`2:15+1 control-character U+202E |`, `3:14+2 control-character U+0000 |`, `4:14+2 control-character a tab |`, `5:14+1 control-character U+2028 |`}},
+			[]string{`2:15+1 invisible U+202E |`, `3:14+2 control-character U+0000 |`, `4:14+2 control-character a tab |`, `5:14+1 invisible U+2028 |`}},
 	} {
 		t.Run(m.name, func(t *testing.T) {
 			t.Parallel()

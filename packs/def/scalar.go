@@ -131,8 +131,20 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (source.Text, bool) {
 		r.add(t.At, "long-text", fmt.Sprintf("the text behind %s has %d letters, more than a page can hold", e.name, n), "write it shorter, or in several steps")
 		return source.Text{}, false
 	}
+	if strings.ContainsRune("=+-@", rune(t.Value[0])) && slices.Contains(listed, e.name) {
+		r.add(t.At, "formula-start", fmt.Sprintf("%s begins with %c: in the register a spreadsheet takes it for a formula and shows something else", quote(t.Value), t.Value[0]),
+			"begin it with a letter or a figure")
+		// A draft has it without the sign.
+		if t.Value = strings.TrimLeft(t.Value, "=+-@ "); t.Value == "" {
+			return source.Text{}, false
+		}
+	}
 	return r.check(e, r.unquote(e, n, t))
 }
+
+// listed are the keys whose texts stand alone in a column of a list that is written
+// for spreadsheets (CSV), which run a text that begins with one of = + - @ as a formula.
+var listed = []string{"tag", "name", "serial", "number", "title", "revision", "keep", "location"}
 
 // maxText is the most letters of one text. A full page of running text has about
 // 5000.

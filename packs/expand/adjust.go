@@ -5,9 +5,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
-	"matchmark/packs/thread"
 	"matchmark/packs/units"
-	"math/big"
 	"strings"
 )
 
@@ -82,26 +80,12 @@ func (b *builder) readAdjuster(d *job.Dim, dd *def.Dimension, pl job.Place) {
 	if p.Movement != nil {
 		d.PerTurn, d.PerFlat = p.Movement.PerTurn, p.Movement.PerFlat
 	}
-	if th := p.Thread; th != nil {
-		d.PerTurn = travel(th.Lead(), 3, d.Box.Unit)
-		if flat, err := th.PerFlat(p.Flats); p.Flats > 0 && err == nil {
-			d.PerFlat = travel(flat, 2, d.Box.Unit)
-		}
+	if p.Thread != nil {
+		d.PerTurn, d.PerFlat = p.Travel(d.Box.Unit)
 	}
 	if dd.BackOff.Written() {
 		b.readBackOff(d, dd.BackOff)
 	}
-}
-
-// travel tells a length in the unit of a reading, to what can be read: hundredths
-// of a millimetre, thousandths of an inch; a whole turn one figure finer.
-func travel(mm thread.Mm, decimals int, unit units.Unit) *units.Quantity {
-	q := units.Quantity{Number: units.Exact(new(big.Rat).SetFloat64(float64(mm)), 0), Unit: units.Millimetre}
-	if in, err := q.Convert(units.Inch); err == nil && inches(unit) {
-		q, decimals = in, decimals+1
-	}
-	q = q.Round(decimals, units.Nearest)
-	return &q
 }
 
 // readBackOff reads how far an adjuster is turned back, and works out what that

@@ -156,6 +156,9 @@ func (b *Index) CheckVarying(v def.Varying, what string, places []job.Place) {
 // Unknown adds the problem of a name that nothing has, and gives the nearest one, which
 // was probably meant; "" when none is near.
 func (b *Index) Unknown(t source.Text, what string, known []string, where string) string {
+	if !t.Written() { // or could not be read: that has been told where it is missing
+		return ""
+	}
 	key, label, named := Cut(t.Value)
 	if b.Chosen.LeftOut[key] != "" {
 		b.Problems.Add(t.At, "left-out", source.Quote(t.Value)+" is left out for this machine: "+b.Chosen.LeftOut[key],

@@ -46,6 +46,7 @@ func (p *planner) formula(d *job.Dim, state map[*job.Dim]int, path []*job.Dim) {
 	}
 	if l := p.ladder(d, v, units.None, t); l != nil {
 		p.formulaBox(d, t, l)
+		d.TellTravel()
 	}
 }
 

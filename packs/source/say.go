@@ -61,6 +61,12 @@ func (ps *Problems) Unknown(t Text, what string, known []string, where string) s
 	if strings.ContainsRune("aeiou", rune(what[0])) {
 		article = "an "
 	}
+	for _, r := range t.Value {
+		if _, twin := Twin(r); twin || OddBlank(r) {
+			help = append(help, "a character in it looks like another one: "+RuneName(r))
+			break
+		}
+	}
 	ps.Add(t.At, "unknown-name", Quote(t.Value)+" is not "+article+what, help...)
 	return near
 }
