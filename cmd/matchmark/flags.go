@@ -63,6 +63,7 @@ type printFlags struct {
 	out, paper    string
 	sheets, marks []string
 	last          []string
+	jobs, shard   string
 	draft         bool
 }
 
@@ -72,6 +73,8 @@ func (p *printFlags) add(f *pflag.FlagSet) {
 	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
 	f.BoolVar(&p.draft, "draft", false, "print in spite of errors, with DRAFT across each page")
 	f.StringArrayVar(&p.last, "last", nil, "print what was read last beside the boxes, from `FILE` of an earlier outage; may be given again")
+	f.StringVar(&p.jobs, "jobs", "", "print a whole outage: a job for each row of a `CSV`, or for each job file of a folder")
+	f.StringVar(&p.shard, "shard", "", "with --jobs, print only the third of eight equal shares: `3/8`")
 	f.StringSliceVar(&p.sheets, "sheets", nil, "print only the sheets of these `NAMES`; page numbers stay")
 	f.StringSliceVar(&p.marks, "marks", nil, "print only the tags of these `MARKS`; tag numbers stay")
 }

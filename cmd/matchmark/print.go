@@ -32,6 +32,12 @@ func printPack(args []string, s streams) int {
 	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
+	if p.jobs != "" {
+		return p.outage(flags.Arg(0), s)
+	}
+	if p.shard != "" {
+		return s.usage(errors.New("--shard is a share of --jobs"), "hint: --jobs CSV --shard 3/8\n")
+	}
 	_, code := p.print(p.inputs(flags.Arg(0)), s)
 	return code
 }

@@ -17,7 +17,8 @@ type Job struct {
 	Order     Order
 	Site      Site
 	Choices   []*Choice    // what this machine has of each option
-	Hours     units.Number // planned for all steps
+	Hours     units.Number // planned for all steps, one after another
+	CrewHours units.Number // the same, times the people that each takes
 	Digest    string       // first 8 hex digits of the SHA-256 of all inputs and the format number
 
 	Places      []Place // that things repeat over, each of its group alone
