@@ -14,6 +14,8 @@ var fileCodes = []Entry{
 	{"empty-list", "A list was opened and nothing written in it.", "Write its entries, or take the key out."},
 	{"empty-map", "Braces were opened and nothing written in them.", "Write its entries, or take the key out."},
 	{"escape", "A backslash inside double quotes begins a sign of its own, and YAML does not know this one.", "Put the text in single quotes: there a backslash is only a backslash."},
+	{"include-path", "A file is named that does not lie beside the one that names it, or below.", "Put it there, and name it by its path from here."},
+	{"include-ring", "A file includes itself, over others or at once.", "Take one of the include: lines out."},
 	{"indent", "YAML tells by the blanks before a line what it belongs to, and this line stands under nothing.", "Set it in as far as the other keys of the same map, or the other dashes of the same list."},
 	{"invisible", "A character that nobody sees stands in a text; it comes along when text is copied.", "Take it out, or type the word again."},
 	{"look-alike", "A letter of another alphabet looks like the one that was meant, so that two names are not alike.", "Type the word again with the letters of one alphabet."},

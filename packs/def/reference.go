@@ -128,7 +128,7 @@ func upperFirst(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // shapes lists the kinds of maps that the table describes, each once, those of a
 // definition first.
-func shapes() []shape { return reached(definitionKind, jobFileKind, siteFileKind) }
+func shapes() []shape { return reached(definitionKind, includedKind, jobFileKind, siteFileKind) }
 
 // reached lists the kinds of maps that some lead to, those first.
 func reached(roots ...shape) []shape {

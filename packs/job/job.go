@@ -93,4 +93,6 @@ type Site struct {
 	Comma     bool // readings that come back are typed with a decimal comma
 	Roles     []string
 	Workable  heat.Workable // zero where the usual time counts
+	Logo      []byte        // a PNG or JPEG picture, nil if there is none
+	LogoAt    source.Pos
 }
