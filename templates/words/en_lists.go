@@ -76,7 +76,7 @@ var englishTag = Tag{
 	Title: "Tags", Spare: "spare", Keep: "keep", Stub: "stub", Reuse: "reuse", Repair: "repair", OnHold: "hold", BagsInside: "bags inside: %s",
 	Bags: "%s bags", BagIn: "%s, bag %s", Mass: "mass %s", MassAtLeast: "mass at least %s", ScrapBag: "Scrap bag",
 	ScrapKept: "keep until the new parts have been compared with these", ScrapListed: "what belongs in it: register p. %s", SideFaces: "%s faces %s",
-	OldThenScrap: "%s: old, then scrap",
+	OldThenScrap: "%s: then scrap", Mind: "mind:",
 }
 
 // englishOrder are the words of Order in English.

@@ -57,9 +57,9 @@ type CloseOut struct {
 
 // Tag are the words of tags and labels.
 type Tag struct {
-	Title, Spare, Keep, Stub, Reuse, Repair, OnHold, ScrapBag, ScrapKept string
-	BagsInside, Bags, BagIn, Mass, MassAtLeast, ScrapListed, SideFaces   Sentence
-	OldThenScrap                                                         Sentence
+	Title, Spare, Keep, Mind, Stub, Reuse, Repair, OnHold, ScrapBag, ScrapKept string
+	BagsInside, Bags, BagIn, Mass, MassAtLeast, ScrapListed, SideFaces         Sentence
+	OldThenScrap                                                               Sentence
 }
 
 // Order are the words of the order of work as text.
