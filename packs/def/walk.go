@@ -188,15 +188,18 @@ func (r *reader) cutByComma(m *yaml.Node, i int, known func(string) bool) int {
 var wordKey = regexp.MustCompile(`^[\p{L}\d -]+$`)
 
 // unknownKey reports a key that the map cannot have, and gives the one that was
-// probably meant, "" if none is near.
-func (r *reader) unknownKey(key source.Text, k shape) string {
+// probably meant, "" if none is near. One that the map lacks is meant before others.
+func (r *reader) unknownKey(key source.Text, k shape, lacking []string) string {
 	var names []string
 	for _, e := range k.entries() {
 		names = append(names, e.name)
 	}
 	slices.Sort(names)
 	var help []string
-	near := source.Nearest(key.Value, names)
+	near := source.Nearest(key.Value, lacking)
+	if near == "" {
+		near = source.Nearest(key.Value, names)
+	}
 	for _, word := range otherWords[strings.ToLower(key.Value)] {
 		if near == "" && slices.Contains(names, word) {
 			near = word

@@ -56,6 +56,7 @@ var English = &Catalogue{
 	Bind:       englishBind,
 	Filled:     englishFilled,
 	Report:     englishReport,
+	Outage:     englishOutage,
 }
 
 // englishCommon are the words of Common in English.

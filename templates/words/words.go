@@ -43,6 +43,7 @@ type Catalogue struct {
 	Bind       Bind
 	Filled     Filled
 	Report     Report
+	Outage     Outage
 }
 
 // Common are the words of what several sheets share.
