@@ -9,29 +9,39 @@ import (
 	"matchmark/templates/picture"
 )
 
-// boxBlock sets the write-in boxes of a dimension, one for each place it is read at
-// and each side, in the width if they go into it.
-func boxBlock(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+// boxItems are the write-in boxes of a dimension, one for each place it is read at and
+// each side: low ones one by one, many in one block of at most so many columns.
+func boxItems(c *block.Composer, d *job.Dim, sides []Side, cols int, width layout.Mm) []layout.Block {
+	var out []layout.Block
 	switch p := d.Positions; {
 	case p.Kind == job.Single:
-		row := boxRow(c, d, sides, nil, width)
-		if w := workOf(sides); w == &d.LeftWork {
-			row = layout.Above(layout.GapY, row, adjustRow(c, d, width))
-		}
-		return row
+		out = sideItems(c, d, sides, width)
 	case len(sides) > 1:
-		table := boxTable(c, d, sides)
-		if m := movement(d); m != nil && m.Thick != nil && workOf(sides) == &d.LeftWork {
-			table = layout.Above(layout.GapY, table, adjustRow(c, d, width))
+		out = []layout.Block{boxTable(c, d, sides)}
+		for _, other := range tables(c, d, sides, cols) {
+			if other.W <= width {
+				out[0] = other
+			}
 		}
-		return table
+		if m := movement(d); m == nil || m.Thick == nil {
+			return out
+		}
 	case p.Kind == job.Clock:
-		return boxClock(c, d, sides[0])
+		return []layout.Block{boxClock(c, d, sides[0])}
 	case p.Kind == job.Row:
-		return boxRow(c, d, sides[:1], p.Cols, width)
+		return positionBoxes(c, d, sides[0], p.Cols)
 	default:
-		return boxGrid(c, d, sides[0], width)
+		return []layout.Block{boxGrid(c, d, sides[0], cols, width)}
 	}
+	if workOf(sides) == &d.LeftWork {
+		out = append(out, adjustItems(c, d)...)
+	}
+	return out
+}
+
+// boxBlock sets them in rows.
+func boxBlock(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+	return block.FlowRow(boxItems(c, d, sides, 0, width), width)
 }
 
 // Box is the write-in box of one reading, in the form that its limits ask for.
@@ -70,15 +80,6 @@ func answers(c *block.Composer, d *job.Dim, caption string) layout.Block {
 	return layout.Middle(layout.GapX, row...)
 }
 
-// boxRow sets boxes beside each other, one a side or one a position, going on to
-// a second row when they are wider than there is room for.
-func boxRow(c *block.Composer, d *job.Dim, sides []Side, positions []string, width layout.Mm) layout.Block {
-	if positions == nil {
-		return sideRow(c, d, sides, width)
-	}
-	return block.FlowRow(positionBoxes(c, d, sides[0], positions), width)
-}
-
 // positionBoxes are the boxes of one side, one a position. The unit stands in the
 // first caption and behind the last box, so that a row of four goes into the width.
 func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []layout.Block {
@@ -94,9 +95,9 @@ func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []
 	return all
 }
 
-// sideRow sets the boxes of one reading beside each other, one a side. Where they
-// do not all go into the width with the unit behind each, it stands behind the last.
-func sideRow(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+// sideItems are the boxes of one reading, one a side. Where they do not all go into the
+// width with the unit behind each, it stands behind the last.
+func sideItems(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []layout.Block {
 	row := func(units bool) []layout.Block {
 		var all []layout.Block
 		for i, s := range sides {
@@ -104,10 +105,10 @@ func sideRow(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layou
 		}
 		return all
 	}
-	if all := row(true); layout.Bottom(layout.GapX, all...).W <= width {
-		return layout.Bottom(layout.GapX, all...)
+	if all := row(true); block.RowWidth(all) <= width {
+		return all
 	}
-	return block.FlowRow(row(false), width)
+	return row(false)
 }
 
 // boxClock sets the boxes round a clock face, the first at the top, clockwise as
@@ -140,13 +141,19 @@ func withUnit(c *block.Composer, d *job.Dim, caption string) string {
 // boxGrid sets rows by columns of boxes with their names, turned on its side where
 // that goes into the width and the way it was written does not. A list without
 // columns is folded into as many columns as the width has room for.
-func boxGrid(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
+func boxGrid(c *block.Composer, d *job.Dim, s Side, cols int, width layout.Mm) layout.Block {
 	p := d.Positions
 	if len(p.Cols) == 0 {
-		return boxList(c, d, s, width)
+		return boxList(c, d, s, cols, width)
 	}
 	grid := rowsOf(c, d, s, p.Rows, p.Cols)
-	if grid.W <= width || p.Kind == job.Log {
+	if p.Kind == job.Log {
+		return grid
+	}
+	if turned := rowsOf(c, d, s, p.Cols, p.Rows); cols > 0 && turned.W <= width && turned.H < grid.H {
+		return turned
+	}
+	if grid.W <= width {
 		return grid
 	}
 	if turned := rowsOf(c, d, s, p.Cols, p.Rows); turned.W <= width {
@@ -155,7 +162,7 @@ func boxGrid(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Bloc
 	var rows []layout.Block
 	for _, r := range p.Rows {
 		label := c.Words(layout.Sub, r)
-		rows = append(rows, label, boxRow(c, d, []Side{s}, p.Cols, width))
+		rows = append(rows, label, block.FlowRow(positionBoxes(c, d, s, p.Cols), width))
 	}
 	return layout.Above(layout.GapY, rows...)
 }
@@ -184,12 +191,16 @@ func namedRow(c *block.Composer, d *job.Dim, name string, width layout.Mm, boxes
 	return layout.Bottom(2, label.Pad(0, 0, 2.5, 0), boxes)
 }
 
-// boxList sets one box a name, down the first column and then down the next.
-func boxList(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
+// boxList sets one box a name, down the first column and then down the next, in so many
+// columns as are asked for, 0 for as many as look well.
+func boxList(c *block.Composer, d *job.Dim, s Side, cols int, width layout.Mm) layout.Block {
 	names := d.Positions.Rows
 	labelW := labelWidth(c, names)
 	one := labelW + 2 + Box(c, d, s, withUnit(c, d, s.caption), false).W
-	cols := max(min(int((width+layout.GapX)/(one+layout.GapX)), (len(names)+2)/3), 1)
+	if cols == 0 {
+		cols = (len(names) + 2) / 3
+	}
+	cols = max(min(int((width+layout.GapX)/(one+layout.GapX)), cols), 1)
 	tall := (len(names) + cols - 1) / cols
 	var columns []layout.Block
 	for i := 0; i < len(names); i += tall {
@@ -230,6 +241,71 @@ func boxTable(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
 		rows = append(rows, layout.Middle(gap, label, layout.Beside(layout.GapX, row...)))
 	}
 	return layout.Above(0.5, rows[0], layout.Above(layout.GapY, rows[1:]...))
+}
+
+// tables are other ways to set a table of sides than a row a position: turned on its
+// side, and rows and columns of positions for each side beside each other.
+func tables(c *block.Composer, d *job.Dim, sides []Side, n int) []layout.Block {
+	p := d.Positions
+	switch {
+	case n == 1:
+		return []layout.Block{boxTableTurned(c, d, sides)}
+	case n == 2 && len(p.Rows) > 0 && len(p.Cols) > 0:
+		return []layout.Block{sideGrids(c, d, sides, p.Rows, p.Cols)}
+	case n == 3 && len(p.Rows) > 0 && len(p.Cols) > 0:
+		return []layout.Block{sideGrids(c, d, sides, p.Cols, p.Rows)}
+	}
+	return nil
+}
+
+// sideGrids sets the grids of the sides beside each other, their rows on a level, what
+// each side is above its grid.
+func sideGrids(c *block.Composer, d *job.Dim, sides []Side, down, across []string) layout.Block {
+	labelW := labelWidth(c, down)
+	out := []layout.Block{layout.Space(labelW-3, 1)}
+	for k, s := range sides {
+		var rows []layout.Block
+		for i, r := range down {
+			var row []layout.Block
+			for _, name := range across {
+				if i > 0 {
+					name = ""
+				}
+				row = append(row, Box(c, d, s, name, false))
+			}
+			boxes := layout.Bottom(layout.GapX, row...)
+			if k == 0 {
+				label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, r)}, layout.ParaOpts{Ref: d.At}).Pad(0, 0, 2.5, 0)
+				boxes = layout.Overlay(boxes, label.At(-labelW-2, boxes.H-label.H))
+			}
+			rows = append(rows, boxes)
+		}
+		side := layout.Above(0.3, c.Words(layout.Caption, withUnit(c, d, s.caption)), layout.Above(layout.GapY, rows...))
+		out = append(out, side)
+	}
+	return layout.Beside(layout.GapX, out...)
+}
+
+// sideNameW is the most that the name of a side takes before its row of boxes.
+const sideNameW layout.Mm = 26
+
+// boxTableTurned sets one row a side and one column a position.
+func boxTableTurned(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
+	names := PositionNames(d.Positions)
+	var rows []layout.Block
+	for i, s := range sides {
+		var row []layout.Block
+		for _, n := range names {
+			if i > 0 {
+				n = ""
+			}
+			row = append(row, Box(c, d, s, n, false))
+		}
+		label := c.Para(sideNameW, []layout.Run{layout.T(layout.Caption, withUnit(c, d, s.caption))}, layout.ParaOpts{Ref: d.At})
+		label.W = sideNameW
+		rows = append(rows, layout.Bottom(2, label.Pad(0, 0, max((9-label.H)/2, 0), 0), layout.Bottom(layout.GapX, row...)))
+	}
+	return layout.Above(layout.GapY, rows...)
 }
 
 // PositionNames names every reading, rows by columns.

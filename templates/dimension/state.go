@@ -82,22 +82,23 @@ func groupBoxes(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	return row
 }
 
-// extraBoxes are the boxes that stand with the readings of a dimension: with groups
-// what is worked out from all of them, the temperature of the part, the correction
-// of a warm one, spare ones.
-func extraBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm, groups bool) layout.Block {
-	var row []layout.Block
-	if groups {
-		row = groupBoxes(c, d, sides)
-	}
+// extraItems are the boxes that stand with the readings of a dimension: what is worked
+// out from all of them, the temperature of the part, spare ones.
+func extraItems(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
+	row := groupBoxes(c, d, sides)
 	if d.Warm == nil && (d.State.Hot || d.State.Cold) {
 		row = append(row, temperature(c, d, c.W.Dimension.PartAt))
 	}
 	for i := range d.Spare {
 		row = append(row, Box(c, d, Side{}, c.W.Dimension.Spare.With(strconv.Itoa(i+1)), true))
 	}
+	return row
+}
+
+// extraBoxes are the same in rows, and the correction of a warm part.
+func extraBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
 	var lines layout.Block
-	if len(row) > 0 {
+	if row := extraItems(c, d, sides); len(row) > 0 {
 		lines = block.FlowRow(row, width)
 	}
 	return layout.Above(layout.GapY, lines, warmLine(c, d, width)).Tagged(d.At)

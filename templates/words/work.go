@@ -14,9 +14,9 @@ type Reassembly struct {
 
 // Step are the words of a step on either sheet of work.
 type Step struct {
-	Continued, Hours, Photo, AnyTimeAtAll, Bench, EmptyNow, EasilyMissed, Place         string
-	HoursPlanned, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
-	FitNew, PutBack, SetAgain, LookUp, Close, GoneAfterThis                             Sentence
+	Continued, Hours, Photo, NotTaken, AnyTimeAtAll, Bench, EmptyNow, EasilyMissed, Place string
+	HoursPlanned, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter   Sentence
+	FitNew, PutBack, SetAgain, LookUp, Close, GoneAfterThis                               Sentence
 
 	// What guards the step.
 	ToolsIn, ToolsOut                                                   string
