@@ -83,7 +83,11 @@ func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 func runLines(rs []run, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, r := range rs {
-		out = append(out, r.lines(width)...)
+		if lines := r.lines(width); r.count {
+			out = append(out, layout.Above(r.gap(), lines...).Pad(layout.GapY-1, 0, 0, 0))
+		} else {
+			out = append(out, lines...)
+		}
 	}
 	return out
 }
@@ -94,15 +98,26 @@ func linesBelow(c *block.Composer, rs []run) []layout.Block {
 	width := c.Span - block.NumberWidth
 	var out []layout.Block
 	for _, r := range rs {
-		full := layout.Above(1, r.lines(width)...)
+		full := layout.Above(r.gap(), r.lines(width)...)
 		for _, several := range []layout.Block{inPairs(r, width), inRows(r, width)} {
 			if several.H < full.H-0.5 && len(several.Misfits) <= len(full.Misfits) {
 				full = several
 			}
 		}
+		if r.count {
+			full = full.Pad(layout.GapY-0.5, 0, 0, 0) // from the boxes above
+		}
 		out = append(out, full)
 	}
 	return out
+}
+
+// gap is the room between the lines of a run: boxes below each other need more.
+func (r run) gap() layout.Mm {
+	if r.count {
+		return layout.GapY
+	}
+	return 1
 }
 
 // inPairs sets the lines of a run in two columns, read from left to right.
@@ -117,15 +132,11 @@ func inPairs(r run, width layout.Mm) layout.Block {
 
 // besideAndBelow sets lines in rows, those with boxes apart as boxes must be.
 func besideAndBelow(r run, lines []layout.Block, width layout.Mm) layout.Block {
-	gap := layout.Mm(1)
-	if r.count {
-		gap = layout.GapY
-	}
 	var rows []layout.Block
 	for _, row := range block.Rows(lines, width+0.01) {
 		rows = append(rows, layout.Beside(layout.GapX, row...))
 	}
-	return layout.Above(gap, rows...)
+	return layout.Above(r.gap(), rows...)
 }
 
 // twoLines is the height of two lines of text, that of a box for a count.

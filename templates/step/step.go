@@ -88,7 +88,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		out[i].MayPart = i == row && !last && Height(out) > Together
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
-	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1, Closes: true})
+	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1.4, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
 }
