@@ -83,7 +83,14 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 // handEntry is one of several like places without its head.
 func (k content) handEntry(e entry, w way, width layout.Mm) layout.Block {
 	parts, items := k.handParts(e, width)
-	items = append(limitOf(k.Composer, e.d, k.back, width).boxes, items...)
+	limit := limitOf(k.Composer, e.d, k.back, width).boxes
+	if last := len(items) - 1; len(limit) > 0 && e.d.Shims != nil && e.sides[0].Copied && last >= 0 {
+		// Before the leaves stand the limit and whether the old pack stays within it.
+		parts = append([]layout.Block{block.FlowRow(append(limit, items[last]), width)}, parts...)
+		items = items[:last:last]
+	} else {
+		items = append(limit, items...)
+	}
 	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), k.verdict(e, w)...)
 	return layout.Above(layout.GapY, append(parts, k.flow(items, width), warmLine(k.Composer, e.d, width))...)
 }
