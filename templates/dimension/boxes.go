@@ -39,11 +39,6 @@ func boxItems(c *block.Composer, d *job.Dim, sides []Side, cols int, width layou
 	return out
 }
 
-// boxBlock sets them in rows.
-func boxBlock(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
-	return block.FlowRow(boxItems(c, d, sides, 0, width), width)
-}
-
 // Box is the write-in box of one reading, in the form that its limits ask for.
 func Box(c *block.Composer, d *job.Dim, s Side, caption string, unit bool) layout.Block {
 	b := d.Box
