@@ -27,6 +27,7 @@ func Subjects() []Subject {
 		{"The file", fileCodes}, {"Limits and quantities", limitCodes}, {"Names, places, options", nameCodes},
 		{"The order of work", workCodes}, {"Parts, containers, tags", partCodes}, {"Readings and instruments", readingCodes},
 		{"Joints", jointCodes}, {"Lifts", liftCodes}, {"Heats", heatCodes},
+		{"Readings that come back", filledCodes},
 	}
 	for i := range list {
 		list[i].Entries = slices.Clone(list[i].Entries)
