@@ -1,6 +1,12 @@
 package templates
 
 import (
+	"cmp"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -91,9 +97,13 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w},
 		paper:    o.Paper, warn: warnings, draft: o.Draft,
 	}
+	var pages *layout.Pages
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
+		if total > mostPages {
+			return pages // refused: its page numbers are of no use to anyone
+		}
 		c.Pages, c.total = known, total
-		pages := layout.Paginate(o.Paper, c.sheets())
+		pages = layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.boxesOn = sheetPages(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
 	})
@@ -102,7 +112,28 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	// for gloves.
 	c.Setter = layout.NewSetter(m, layout.Pen{})
 	pack.retag = func(keep func(string) bool) { c.tags(pack, keep) }
-	return pack, problems(job, warnings.Errors() > 0, set.Misfits, c.tags(pack, func(string) bool { return true }))
+	misfits := problems(job, warnings.Errors() > 0, set.Misfits, c.tags(pack, func(string) bool { return true }))
+	return pack, append(misfits, tooThick(job, set.Frames)...)
+}
+
+// mostPages is how many pages one pack may have: more cannot be bound, carried or found
+// one's way in, and come of a slip in an each:. The largest machines have about 300.
+const mostPages = 600
+
+// tooThick tells of a pack of too many pages, and which sheets take most of them.
+func tooThick(j *job.Job, frames []layout.Frame) (out source.Problems) {
+	if len(frames) <= mostPages {
+		return nil
+	}
+	on := map[string]int{}
+	for _, f := range frames {
+		on[f.Sheet]++
+	}
+	sheets := slices.SortedFunc(maps.Keys(on), func(a, b string) int { return cmp.Or(on[b]-on[a], strings.Compare(a, b)) })
+	out.Add(j.At, "too-many", fmt.Sprintf("the pack has %d pages, and %d can be bound and carried; the %s sheet alone has %d, the %s sheet %d",
+		len(frames), mostPages, sheets[0], on[sheets[0]], sheets[1], on[sheets[1]]),
+		"make definitions of their own for parts of the machine")
+	return out
 }
 
 // sheets sets the flow of every sheet.

@@ -24,6 +24,7 @@ type heatReader struct {
 	holes int
 
 	yield heat.MPa
+	known *plans
 }
 
 // hole reports what is wrong with an input.
