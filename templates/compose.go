@@ -54,10 +54,10 @@ func kinds() []kind {
 		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false},
 		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false},
 		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false},
-		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage(liftsheet.Sheet), false},
-		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage(heatsheet.Sheet), false},
-		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage(jointsheet.Sheet), false},
-		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage(alignsheet.Sheet), false},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false},
+		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage("jointsheet", jointsheet.Sheet), false},
+		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage("alignsheet", alignsheet.Sheet), false},
 		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false},
 		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false},
 		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true},
@@ -71,8 +71,10 @@ func kinds() []kind {
 }
 
 // ownPackage is the flow of a sheet that has a package of its own.
-func ownPackage(flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
-	return func(c *composer) []layout.Piece { return flow(c.Composer) }
+func ownPackage(name string, flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
+	return func(c *composer) []layout.Piece {
+		return c.Once(name, func() []layout.Piece { return flow(c.Composer) })
+	}
 }
 
 // A composer sets one job on one paper.
@@ -94,7 +96,7 @@ type composer struct {
 func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w},
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w, Kept: block.NewKept()},
 		paper:    o.Paper, warn: warnings, draft: o.Draft,
 	}
 	var pages *layout.Pages
