@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"matchmark/layout"
+	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates/alignsheet"
@@ -23,6 +24,13 @@ type Options struct {
 	Paper layout.Paper
 	Pen   layout.Pen
 	Draft bool // stamp every page, for a pack that is printed in spite of errors
+
+	// Filled prints the pack with the readings that came back, Last with those of
+	// earlier outages beside the boxes; both nil for a pack to be filled by hand.
+	Filled *filled.Result
+	Last   *filled.History
+	// Boxes are the pages of the boxes on the paper that was filled by hand.
+	Boxes map[string]int
 }
 
 // A Pack is all paper of one job, ready to be painted.
@@ -42,31 +50,33 @@ type kind struct {
 	title    func(*words.Catalogue) string
 	flow     func(*composer) []layout.Piece
 	handover bool // work stops and starts on this sheet
+	follows  bool // it goes on where the sheet before it ends
 }
 
 func kinds() []kind {
 	return []kind{
-		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false},
-		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false},
-		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false},
-		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false},
-		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true},
-		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false},
-		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false},
-		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false},
-		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false},
-		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false},
-		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage("jointsheet", jointsheet.Sheet), false},
-		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage("alignsheet", alignsheet.Sheet), false},
-		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false},
-		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false},
-		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true},
-		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false},
-		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false},
-		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false},
-		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, signatures, false},
-		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false},
-		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false},
+		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false, false},
+		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false, true},
+		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false, true},
+		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false, true},
+		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false, true},
+		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, signatures, false, true},
+		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false, true},
+		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true, false},
+		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false},
+		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false},
+		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false, true},
+		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage("jointsheet", jointsheet.Sheet), false, true},
+		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage("alignsheet", alignsheet.Sheet), false, true},
+		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, false},
+		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false, false},
+		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false, true},
+		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true},
+		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false, true},
+		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false, true},
+		{"filled", func(w *words.Catalogue) string { return w.Filled.Title }, cameBack, false, false},
 	}
 }
 
@@ -83,8 +93,11 @@ type composer struct {
 	paper layout.Paper
 	warn  source.Problems
 	draft bool
+	// written are the pages of the boxes on the paper that came back.
+	written map[string]int
 
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
+	names map[int][]string  // the sheets that each page carries, from the pass before
 	total int               // pages of the pack, from the pass before
 	// boxesOn counts the boxes of each role on each sheet, from the pass before.
 	boxesOn map[string]map[string]int
@@ -96,8 +109,8 @@ type composer struct {
 func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w, Kept: block.NewKept()},
-		paper:    o.Paper, warn: warnings, draft: o.Draft,
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
+		paper:    o.Paper, warn: warnings, draft: o.Draft, written: o.Boxes,
 	}
 	var pages *layout.Pages
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
@@ -106,7 +119,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		}
 		c.Pages, c.total = known, total
 		pages = layout.Paginate(o.Paper, c.sheets())
-		c.sheet, c.boxesOn = sheetPages(pages.Frames), boxesBySheet(pages.Frames)
+		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
 	})
 	pack := &Pack{Pages: c.doc(set.Frames, set.Outline)}
@@ -132,13 +145,14 @@ func tooThick(j *job.Job, frames []layout.Frame) (out source.Problems) {
 		on[f.Sheet]++
 	}
 	sheets := slices.SortedFunc(maps.Keys(on), func(a, b string) int { return cmp.Or(on[b]-on[a], strings.Compare(a, b)) })
-	out.Add(j.At, "too-many", fmt.Sprintf("the pack has %d pages, and %d can be bound and carried; the %s sheet alone has %d, the %s sheet %d",
-		len(frames), mostPages, sheets[0], on[sheets[0]], sheets[1], on[sheets[1]]),
+	out.Add(j.At, "too-many", fmt.Sprintf("the pack has %d pages, and %d can be bound and carried; the sheet %s alone has %d",
+		len(frames), mostPages, sheets[0], on[sheets[0]]),
 		"make definitions of their own for parts of the machine")
 	return out
 }
 
-// sheets sets the flow of every sheet.
+// sheets sets the flow of every sheet. One that follows another has its title above
+// it, for the plate at the head of the page is shared.
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
 	for _, k := range kinds() {
@@ -148,9 +162,13 @@ func (c *composer) sheets() []layout.Sheet {
 			continue
 		}
 		title := k.title(c.W)
+		follows := k.follows && len(out) > 0 && out[len(out)-1].Landscape == landscape[k.name]
+		if follows {
+			pieces = append([]layout.Piece{c.sheetHead(title)}, pieces...)
+		}
 		out = append(out, layout.Sheet{
-			Name: k.name, Title: title, Pieces: pieces,
-			Head:      func(page, total int) layout.Block { return c.head(title, page, total) },
+			Name: k.name, Title: title, Pieces: pieces, Follows: follows,
+			Head:      func(page, total int) layout.Block { return c.head(c.pageTitle(title, page), page, total) },
 			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
 			Landscape: landscape[k.name],
 		})
@@ -159,7 +177,7 @@ func (c *composer) sheets() []layout.Sheet {
 }
 
 // landscape are set across the page.
-var landscape = map[string]bool{"readings": true, "critical": true}
+var landscape = map[string]bool{"readings": true}
 
 // forSheet is the composer for a sheet: one across the page has another width.
 func (c *composer) forSheet(k kind) *composer {
@@ -188,12 +206,14 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 func sheetPages(frames []layout.Frame) map[string][2]int {
 	out := map[string][2]int{}
 	for i, f := range frames {
-		span, ok := out[f.Sheet]
-		if !ok {
-			span[0] = i + 1
+		for _, p := range f.Parts {
+			span, ok := out[p.Sheet]
+			if !ok {
+				span[0] = i + 1
+			}
+			span[1] = i + 1
+			out[p.Sheet] = span
 		}
-		span[1] = i + 1
-		out[f.Sheet] = span
 	}
 	return out
 }

@@ -57,6 +57,8 @@ func nthEntry(data []byte, n int) int {
 func (r *reader) cleanRunes(data []byte) ([]byte, bool) {
 	out := make([]byte, 0, len(data))
 	line, col := 1, 1
+	lead := leading{r: r}
+	defer lead.tell()
 	for i := 0; i < len(data); {
 		c, size := utf8.DecodeRune(data[i:])
 		switch {
@@ -75,12 +77,16 @@ func (r *reader) cleanRunes(data []byte) ([]byte, bool) {
 			if i+1 < len(data) && data[i+1] == '\n' {
 				size++
 			}
+		case lead.plain(data[i:]) != 0:
+			out = append(out, lead.plain(data[i:]))
+			lead.note(c, line, col)
 		case c != '\n' && c != '\t' && source.Invisible(c):
 			r.unseen(r.at(line, col, 1), c, "stands here")
 			out = append(out, ' ')
 		default:
 			out = append(out, data[i:i+size]...)
 		}
+		lead.pass(c)
 		i += size
 		col++
 		if c == '\n' || c == '\r' {

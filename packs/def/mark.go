@@ -146,12 +146,15 @@ func (r *reader) reference(e *entry, t source.Text) (source.Text, bool) {
 	switch {
 	case meant != "":
 		help = append(help, "write: "+meant)
+	case e.form == intoForm && parted(e, t.Value) != nil:
+		several := parted(e, t.Value)
+		help = append(help, "one place for all parts, or one for each: "+e.name+": {one part: "+several[0]+", another: "+several[1]+"}")
 	case len(e.allowed) > 0:
 		help = append(help, e.name+" also takes: "+strings.Join(e.allowed, ", "))
 	case strings.ContainsAny(t.Value, " ;+") && e.form == listForm:
 		help = append(help, "write several as a list: ["+strings.Join(strings.FieldsFunc(t.Value, func(c rune) bool { return strings.ContainsRune(" ;+", c) }), ", ")+"]")
 	default:
-		help = append(help, "write: "+e.name+": "+e.example)
+		help = append(help, "for example "+e.name+": "+e.example)
 	}
 	r.add(t.At, "mark-form", fault, help...)
 	if meant == "" {

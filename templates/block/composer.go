@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/templates/words"
 )
@@ -19,6 +20,11 @@ type Composer struct {
 	Pages map[string]int
 	// Kept holds what was set in the passes before, nil to set all anew.
 	Kept *Kept
+	// Filled is what came back on paper, for a pack that is printed filled; nil for one
+	// to be filled by hand.
+	Filled *filled.Result
+	// Last is what was read at the last outages, nil if that is not known.
+	Last *filled.History
 }
 
 // Page is the page of an anchor as printed. In the first pass, when no page is
