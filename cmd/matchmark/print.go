@@ -30,7 +30,8 @@ func printPack(args []string, s streams) int {
 	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
-	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site, Last: inputNames(p.last)})
+	in := packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site, Last: inputNames(p.last)}
+	jb, problems := packs.Load(disk{stdin: s.in}, in)
 	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
 		report(s.err, problems, jb.Files)
 		return exitFor(problems)
@@ -58,6 +59,7 @@ func printPack(args []string, s streams) int {
 	if err := pack.Keep(p.sheets, p.marks); err != nil {
 		return s.usage(err, "")
 	}
+	pack.Pages.Attached = attached(jb, in)
 	return writePack(pack, jb, boxes, p.out, s)
 }
 

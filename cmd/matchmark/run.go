@@ -68,6 +68,7 @@ func commands() []command {
 		{"print", "FILE", "write the pack, the tags and the register", printPack},
 		{"explain", "WORD...", "what a key, a problem or the letter of a mark means", explain},
 		{"fill", "FILE", "write the reassembly sheet with what was found", fill},
+		{"unpack", "PACK", "write the files that a pack was made from", unpack},
 		{"report", "FILE", "write what was found and left, for the history", history},
 	}
 }
