@@ -21,7 +21,7 @@ import (
 type whole struct {
 	*rand.Rand
 	out            strings.Builder
-	groups, each   []string
+	each           []string
 	parts          int
 	at             []string // each: of every part, "" for none
 	kept           []bool   // a container is made for it, else it goes to the bench
