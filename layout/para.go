@@ -104,7 +104,7 @@ func (s *Setter) Words(st Style, text string) Block {
 // cutAll cuts all runs into fragments and starts the block with the misfits of
 // single signs.
 func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
-	out := Block{Items: make([]Item, 0, len(runs)+4)}
+	out := Block{Items: make([]Item, 0, len(runs))}
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := make([]string, len(runs))
 	for i, r := range runs {

@@ -63,9 +63,6 @@ func tell(m misfit, at source.Pos, out *source.Problems) {
 	case layout.CodeTooLong:
 		out.Add(at, "code-too-long", cutText(m.Text)+" is too long for the QR code of a tag",
 			"shorten the job number, or the name of the place or pocket")
-	case layout.NoDigits:
-		out.Add(at, "no-digits", "a box to write in under "+cutText(m.Text)+" has no digit before its point: nothing says how many it needs",
-			"a limit, nominal: or the range of its instrument says so")
 	default:
 		out.Add(at, "picture", cutText(m.Text)+": "+m.Detail)
 	}

@@ -90,6 +90,7 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 		o.Draft = true
 		pack, _ = templates.Compose(jb, o, pdf.NewFaces(), problems)
 	}
+	pack.Pages.Attached = attached(jb, in)
 	return made{jb, pack, pack.Boxes()}, problems
 }
 
