@@ -116,6 +116,7 @@ func decide(ix *names.Index) {
 	proof.Bind(w)
 	tell(proof.All(w))
 	proofread.All(ix)
-	keep.Tags(j)
+	tell(keep.Numbers(j))
+	tell(keep.Tags(j))
 	blocks.Merge(j)
 }

@@ -17,12 +17,14 @@ type Options struct {
 	Paper layout.Paper
 	Pen   layout.Pen
 	Draft bool // stamp every page, for a pack that is printed in spite of errors
+	Tags  TagOptions
 }
 
 // A Pack is all paper of one job, ready to be painted.
 type Pack struct {
 	Pages    *layout.Doc // the pack
-	Tags     *layout.Doc // tags and labels
+	Tags     *layout.Doc // tags and labels on pages of the paper
+	Rolls    []Roll      // those on stocks of other sizes
 	TagCount int
 
 	retag func(keep func(mark string) bool) // sets only some of the tags
@@ -72,9 +74,10 @@ func ownPackage(flow func(*block.Composer) []layout.Piece) func(*composer) []lay
 // A composer sets one job on one paper.
 type composer struct {
 	*block.Composer
-	paper layout.Paper
-	warn  source.Problems
-	draft bool
+	paper   layout.Paper
+	tagging TagOptions
+	warn    source.Problems
+	draft   bool
 
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
 	total int               // pages of the pack, from the pass before
@@ -89,7 +92,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	w, _ := o.Paper.Inner()
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w},
-		paper:    o.Paper, warn: warnings, draft: o.Draft,
+		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft,
 	}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
 		c.Pages, c.total = known, total

@@ -5,15 +5,15 @@ import (
 	"strings"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 )
 
 // Measures of the head and foot of every page.
 const (
-	plateH      layout.Mm = 15
-	pageCodeW   layout.Mm = 17
-	leastModule layout.Mm = 0.5 // the smallest module of a code that a hand scanner reads
-	pageNoW     layout.Mm = 32
-	titlesH     layout.Mm = 21 // the most that machine and job may take in the head
+	plateH    layout.Mm = 15
+	pageCodeW layout.Mm = 17
+	pageNoW   layout.Mm = 32
+	titlesH   layout.Mm = 21 // the most that machine and job may take in the head
 )
 
 // head is the top of every page: the plate that names the sheet, machine, job,
@@ -22,22 +22,35 @@ func (c *composer) head(title string, page, total int) layout.Block {
 	o, e := c.Job.Order, c.Job.Equipment
 	plate := c.Words(layout.Plate, title).Pad(0, 4, 0, 4)
 	plate = plate.Fill(max(plate.W, 30), plateH, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
-	titleW := c.Span - plate.W - pageNoW - pageCodeW - 10
-	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
-	job := c.Para(titleW, []layout.Run{layout.T(layout.Body, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
-	titles := layout.Above(0.8, machine, job)
+	code := c.pageCode(page, total)
+	titleW := c.Span - plate.W - pageNoW - code.W - 10
+	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, c.Breakable(layout.Head, titleW, e.Tag)+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
+	number := c.Para(titleW, []layout.Run{layout.T(layout.Body, c.Breakable(layout.Body, titleW, o.Number)+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
+	titles := layout.Above(0.8, machine, number)
 	titles = titles.Fill(titles.W, min(titles.H, titlesH), 0, 0)
 	pages := c.Line(pageNoW, []layout.Run{layout.T(layout.Head, c.W.Common.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
-	rev := c.Line(pageNoW, []layout.Run{layout.T(layout.Body, c.W.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
-	code := c.QR(c.pageCode(page, total), pageCodeW, leastModule, o.At)
+	rev := c.Para(pageNoW, []layout.Run{layout.T(layout.Body, c.W.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
 	line := layout.Middle(0, plate, layout.Space(5, 1), titles, layout.Space(2, 1), layout.Above(0.8, pages, rev), layout.Space(3, 1), code)
 	return layout.Above(1.5, line, c.Rule(layout.Rule)).Pad(0, 0, 3, 0)
 }
 
-// pageCode is the text of the code of a page: job, revision, page and digest.
-func (c *composer) pageCode(page, total int) string {
+// pageCode is the code of a page: machine, job, revision, page, pages and digest. It is as
+// large as its text needs; its white edge above and at the right is that of the paper.
+func (c *composer) pageCode(page, total int) layout.Block {
+	code := c.QRModules(c.pageText(page, total), leastModule, c.Job.Order.At)
+	white := layout.QuietModules * leastModule
+	for i := range code.Items {
+		code.Items[i].Y -= white
+	}
+	code.W, code.H = max(code.W-white, 0), max(code.H-white, 0)
+	return code
+}
+
+// pageText is what the code of a page holds, folded as the keys of tags are.
+func (c *composer) pageText(page, total int) string {
 	o := c.Job.Order
-	return strings.ToUpper(o.Number + " " + o.Revision + " " + strconv.Itoa(page) + "/" + strconv.Itoa(total) + " " + c.Job.Digest)
+	return strings.Join([]string{job.Folded(c.Job.Equipment.Tag), job.Folded(o.Number), job.Folded(o.Revision),
+		strconv.Itoa(page), strconv.Itoa(total), strings.ToUpper(c.Job.Digest)}, " ")
 }
 
 // foot is the bottom of every page: two lines for deviations, on sheets where

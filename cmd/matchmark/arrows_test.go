@@ -15,7 +15,7 @@ var arrows = map[string][]string{
 	"cmd/matchmark": {"packs", "packs/job", "packs/keep", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
 
 	"templates": {"templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet",
-		"packs/job", "packs/source", "packs/reading", "packs/heat", "layout", "layout/sign"},
+		"packs/job", "packs/stock", "packs/source", "packs/reading", "packs/heat", "layout", "layout/sign"},
 	"templates/step":       {"templates/words", "templates/block", "templates/dimension", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet", "packs/job", "packs/reading", "layout", "layout/draw"},
 	"templates/liftsheet":  {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/lift", "layout"},
 	"templates/heatsheet":  {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/fit", "packs/heat", "layout"},

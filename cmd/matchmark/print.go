@@ -77,7 +77,7 @@ func writePack(pack *templates.Pack, jb *job.Job, dir string, s streams) int {
 	}
 	var register bytes.Buffer
 	err := errors.Join(
-		keep.WriteRegister(&register, jb),
+		keep.WriteRegister(&register, jb, false),
 		paint("-tags.pdf", pack.Tags, fmt.Sprintf("%s on %s", counted(pack.TagCount, "tag"), counted(len(pack.Tags.Pages), "page"))),
 	)
 	files = append(files, output{path: stem + "-register.csv", data: &register})
