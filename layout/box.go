@@ -118,7 +118,7 @@ func (s *Setter) Value(n Number) Block {
 	}
 	out := Middle(1.5, Middle(1, sign, digits), unit)
 	if n.Before < 1 || n.After < 0 {
-		out.Misfits = append(out.Misfits, Misfit{Ref: n.Ref, Kind: TooWide, Text: n.Caption, Detail: "a value box without a digit before the point"})
+		out.Misfits = append(out.Misfits, Misfit{Ref: n.Ref, Kind: NoDigits, Text: n.Caption})
 	}
 	return s.captioned(n.Caption, out, n.Ref)
 }

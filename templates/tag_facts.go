@@ -7,6 +7,7 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/stock"
 )
 
 // A tagType is the type that the facts of a label are set in.
@@ -144,8 +145,11 @@ func (c *composer) contents(t *job.Tag, kinds int) string {
 	var out []string
 	for _, x := range all[:kinds] {
 		name := x.Name
-		if slices.ContainsFunc(t.In, func(m *job.Move) bool { return m.Part.Name == x.Name && m.Part.Renew == "always" }) {
+		if slices.ContainsFunc(t.In, func(m *job.Move) bool { return m.Part.Name == x.Name && m.OldOne() != nil }) {
 			name = c.W.Tag.Old.With(name)
+			if useOf[t.Kind] == stock.Bag {
+				name = c.W.Tag.OldShort.With(x.Name)
+			}
 		}
 		out = append(out, strconv.Itoa(x.N)+"\u00a0"+name)
 	}
@@ -247,5 +251,5 @@ func comparedOn(t *job.Tag) bool {
 	if t.Container != nil && t.Pocket == "" {
 		in = t.Container.In
 	}
-	return t.Scrap || slices.ContainsFunc(in, func(m *job.Move) bool { return m.Part.Renew == "always" })
+	return t.Scrap || slices.ContainsFunc(in, func(m *job.Move) bool { return m.OldOne() != nil })
 }

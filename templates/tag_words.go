@@ -27,7 +27,7 @@ func (c *composer) tagName(t *job.Tag) string {
 	return t.Name
 }
 
-// liesAt is the lay-down spot that a big part is taken to.
+// liesAt is the lay-down spot that a big part is taken to, nil if to none.
 func liesAt(t *job.Tag) *job.Spot {
 	for _, m := range t.In {
 		if t.Part != nil && m.To.Spot != nil {

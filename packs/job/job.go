@@ -1,6 +1,7 @@
 package job
 
 import (
+	"matchmark/packs/heat"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -89,4 +90,5 @@ type Site struct {
 	Critical  lift.Ratio // share of a crane's rating from which a lift is critical
 	Gloves    bool
 	Roles     []string
+	Workable  heat.Workable // zero where the usual time counts
 }

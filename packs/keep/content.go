@@ -44,7 +44,7 @@ func Content(t *job.Tag) string {
 			add("way", r.Part.Name+" "+r.Mark+" "+r.Faces)
 		}
 		add("missed", m.MissedBack())
-		if m.Part.Renew == "always" {
+		if m.OldOne() != nil {
 			add("renewed", m.Part.Name)
 		}
 	}

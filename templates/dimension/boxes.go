@@ -23,6 +23,8 @@ func boxBlock(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layo
 		table := boxTable(c, d, sides)
 		if m := movement(d); m != nil && m.Thick != nil && workOf(sides) == &d.LeftWork {
 			table = layout.Above(layout.GapY, table, adjustRow(c, d, width))
+		} else if workOf(sides) == &d.LeftWork {
+			table = layout.Above(layout.GapY, table, backedOff(c, d))
 		}
 		return table
 	case p.Kind == job.Clock:

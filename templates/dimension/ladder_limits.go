@@ -16,8 +16,11 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 	var out []layout.Block
 	for _, l := range w.Limits {
 		prefix := ""
-		if l.Limit != d.Left && l.Limit != d.Found {
+		switch l.Limit {
+		case d.Reuse:
 			prefix = c.W.Common.OldPart + " "
+		case d.Repair:
+			prefix = c.W.Common.Mended + " "
 		}
 		add := func(ladder *job.Ladder, name string) {
 			if ladder != nil {

@@ -217,19 +217,29 @@ func adjustRow(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
 		n := layout.Number{Before: 2, After: 1, Unit: what, Ref: d.At}
 		row = append(row, layout.Bottom(2, toGo, sumWords(c, "÷ "+one.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(n)))
 	}
-	if bo := d.BackOff; bo != nil {
-		text := c.W.Shims.BackOff.With(bo.Text)
-		if bo.Low != nil {
-			moved := bo.Low.Print()
-			if bo.High != nil {
-				moved = bo.Low.Number.Print() + "\u00a0– " + bo.High.Print()
-			}
-			text += " (" + moved + ")"
-		}
-		row = append(row, c.Tick(layout.Body, text, d.At))
+	if tick := backedOff(c, d); !tick.Empty() {
+		row = append(row, tick)
 	}
 	if len(row) == 0 {
 		return layout.Block{}
 	}
 	return block.FlowRow(row, width)
+}
+
+// backedOff is the box to tick for an adjuster that is turned back after it touches,
+// nothing where it is not.
+func backedOff(c *block.Composer, d *job.Dim) layout.Block {
+	bo := d.BackOff
+	if bo == nil {
+		return layout.Block{}
+	}
+	text := c.W.Shims.BackOff.With(bo.Text)
+	if bo.Low != nil {
+		moved := bo.Low.Print()
+		if bo.High != nil {
+			moved = bo.Low.Number.Print() + "\u00a0– " + bo.High.Print()
+		}
+		text += " (" + moved + ")"
+	}
+	return c.Tick(layout.Body, text, d.At)
 }

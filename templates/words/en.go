@@ -10,7 +10,7 @@ var English = &Catalogue{
 		reading.WordAsFound: "as found", reading.WordWorkedOut: "worked out", reading.WordMean: "mean", reading.WordSpread: "spread",
 		reading.WordSum: "sum", reading.WordMeanOf: "mean of", reading.WordLargestOf: "largest of", reading.WordSmallestOf: "smallest of",
 		reading.WordSpreadOf: "spread of", reading.WordSumOf: "sum of", reading.WordOf: "of", reading.WordHalfOf: "half of",
-		reading.WordInEach: "in each", reading.WordForEach: "for each", reading.WordIn: "in", reading.WordAnd: "and", reading.WordTo: "to", reading.WordFrom: "from",
+		reading.WordInEach: "for each", reading.WordForEach: "for each", reading.WordIn: "in", reading.WordAnd: "and", reading.WordTo: "to", reading.WordFrom: "from",
 		reading.WordFound: "found", reading.WordRecord: "record", reading.WordNoneAllowed: "none allowed", reading.WordNone: "none",
 		reading.WordSome: "some", reading.WordYes: "yes", reading.WordNo: "no", reading.WordRise: "above the part beside it",
 		reading.WordWarmer: "warmer,", reading.WordNever: "never", reading.WordAsInSource: "as printed in the source",

@@ -7,6 +7,6 @@ var englishTag = Tag{
 	Outside: "outside", Inside: "inside", Compared: "old part compared with the new one", OnRegister: "list on the register",
 	BagIn: "%s, bag %s", Mass: "mass %s", MassAtLeast: "mass at least %s", SideFaces: "%s faces %s",
 	MoreKinds: "and %s kinds more: list on the register", InOne: "%s in the %s", InBag: "%s in bag %s", InBags: "%s in %s bags", InAll: "%s in all",
-	BagsInside: "bags inside: %s", Bags: "%s bags", Old: "%s (old)",
+	BagsInside: "bags inside: %s", Bags: "%s bags", Old: "%s (old, then scrap)", OldShort: "%s (old)",
 	Kind: map[string]string{"bag": "bag", "box": "box", "tray": "tray", "crate": "crate"},
 }

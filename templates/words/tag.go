@@ -5,6 +5,6 @@ type Tag struct {
 	Title, Spare, Keep, Stub, Reuse, Repair, OnHold, ScrapBag, ScrapKept, ScrapListed string
 	Outside, Inside, Compared, OnRegister                                             string
 	BagIn, Mass, MassAtLeast, SideFaces, MoreKinds, InOne, InBag, InBags, InAll       Sentence
-	BagsInside, Bags, Old                                                             Sentence
+	BagsInside, Bags, Old, OldShort                                                   Sentence
 	Kind                                                                              map[string]string
 }
