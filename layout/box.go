@@ -78,7 +78,10 @@ type Number struct {
 	Caption       string
 	// Copied marks a box that is filled from another sheet: its outline is dashed.
 	Copied bool
-	Ref    Ref
+	// Typed is the value, where the box is filled when it is printed: it stands in one
+	// piece with its sign, without cells, in the room that the blank boxes take.
+	Typed string
+	Ref   Ref
 }
 
 // chars is the number of characters the box holds, the point counted.
@@ -108,7 +111,13 @@ func (s *Setter) Value(n Number) Block {
 		digits.Items = append(digits.Items, at)
 	}
 	var sign, unit Block
-	if n.Sign {
+	if n.Typed != "" {
+		w := r.W
+		if n.Sign {
+			w += signW + 1
+		}
+		digits = s.typed(n.Typed, w, h, r.Dash, n.Ref)
+	} else if n.Sign {
 		sign = Drawn(signW, signH, Item{Role: RoleSign, Ref: n.Ref, Shape: Rect{W: signW, H: signH, Weight: Outline, Dash: r.Dash}})
 		pm := s.Line(0, []Run{T(Caption, "±")}, ParaOpts{Ref: n.Ref})
 		sign = Overlay(sign, pm.At(0.7, 0))

@@ -18,7 +18,10 @@ type Item struct {
 	Turn float64
 	// Role says what the item is for, such as RoleValue, so that a test can
 	// find the write-in boxes of a page. Empty for plain drawing.
-	Role  string
+	Role string
+	// Key names a write-in box among all of its document, so that its page is found;
+	// empty for what needs no name.
+	Key   string
 	Ref   Ref
 	Shape Shape
 }

@@ -28,9 +28,10 @@ const Format = 2
 
 // Inputs names the files that a job is made from.
 type Inputs struct {
-	Definition string // the equipment definition
-	Job        string // a job file that overrides number, tag and the like; may be empty
-	Site       string // a site file; may be empty
+	Definition string   // the equipment definition
+	Job        string   // a job file that overrides number, tag and the like; may be empty
+	Site       string   // a site file; may be empty
+	Last       []string // readings of earlier outages, which are printed beside the boxes
 }
 
 // Load reads the definition, and the job file if one is named, and decides the
@@ -91,6 +92,9 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 		}
 	}
 	ix.Read = len(ix.Problems)
+	for _, name := range in.Last {
+		bytes(name)
+	}
 	ix.Job.Digest = hex.EncodeToString(sum.Sum(nil))[:8]
 	return site
 }

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/layout"
+	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates/alignsheet"
@@ -18,6 +19,13 @@ type Options struct {
 	Pen   layout.Pen
 	Draft bool // stamp every page, for a pack that is printed in spite of errors
 	Tags  TagOptions
+
+	// Filled prints the pack with the readings that came back, Last with those of
+	// earlier outages beside the boxes; both nil for a pack to be filled by hand.
+	Filled *filled.Result
+	Last   *filled.History
+	// Boxes are the pages of the boxes on the paper that was filled by hand.
+	Boxes map[string]int
 }
 
 // A Pack is all paper of one job, ready to be painted.
@@ -64,6 +72,7 @@ func kinds() []kind {
 		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true},
 		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false, true},
 		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false, true},
+		{"filled", func(w *words.Catalogue) string { return w.Filled.Title }, cameBack, false, false},
 	}
 }
 
@@ -79,6 +88,8 @@ type composer struct {
 	tagging TagOptions
 	warn    source.Problems
 	draft   bool
+	// written are the pages of the boxes on the paper that came back.
+	written map[string]int
 
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
 	names map[int][]string  // the sheets that each page carries, from the pass before
@@ -93,8 +104,8 @@ type composer struct {
 func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w},
-		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft,
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w, Filled: o.Filled, Last: o.Last},
+		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes,
 	}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
 		c.Pages, c.total = known, total

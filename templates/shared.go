@@ -1,6 +1,8 @@
 package templates
 
 import (
+	"strings"
+
 	"matchmark/layout"
 )
 
@@ -14,12 +16,8 @@ func (c *composer) sheetHead(title string) layout.Piece {
 	return layout.Piece{Block: layout.Overlay(line, plate).Pad(0, 0, 2, 0), Gap: 6, KeepNext: true}
 }
 
-// widestTitles is the most that the titles of the sheets of a page may take on the plate
-// at its head, in two lines.
-const widestTitles layout.Mm = 52
-
 // pageTitle is what stands on the plate of a page: the titles of the sheets that it
-// carries, of many the first and the last. The one of the run in the first pass, when
+// carries, a line each, of many the first and the last. The one of the run in the first pass, when
 // no page is known yet.
 func (c *composer) pageTitle(of string, page int) string {
 	names := c.names[page]
@@ -33,22 +31,27 @@ func (c *composer) pageTitle(of string, page int) string {
 	if len(names) == 1 {
 		return titles[names[0]]
 	}
-	all := titles[names[0]]
-	for _, n := range names[1:] {
-		all += " · " + titles[n]
+	between := " ·\n"
+	if len(names) > 2 {
+		between = " –\n"
 	}
-	if c.plateText(all).H > 2*layout.Plate.Lead {
-		return titles[names[0]] + " – " + titles[names[len(names)-1]]
-	}
-	return all
+	return titles[names[0]] + between + titles[names[len(names)-1]]
 }
 
-// plateText sets the text of a plate in one line, or if it must in two.
+// plateText sets the title of a sheet, or those of the sheets that share a page, a line
+// each in letters that let two go into the height of the head.
 func (c *composer) plateText(text string) layout.Block {
-	if c.Width(layout.Plate, text) <= widestTitles {
+	titles := strings.Split(text, "\n")
+	if len(titles) == 1 {
 		return c.Words(layout.Plate, text)
 	}
-	return c.Para(widestTitles, []layout.Run{layout.T(layout.Plate, text)}, layout.ParaOpts{})
+	small := layout.Plate
+	small.Size, small.Lead = layout.Strong.Size, layout.Strong.Lead
+	var lines []layout.Block
+	for _, t := range titles {
+		lines = append(lines, c.Words(small, t))
+	}
+	return layout.Above(0, lines...)
 }
 
 // sheetsByPage lists the sheets that each page carries.

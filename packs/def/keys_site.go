@@ -14,6 +14,7 @@ type SiteFile struct {
 	// Workable is the shortest time from heat off to off the seat that a crew of the site
 	// works with.
 	Workable, WorkableBecause source.Text
+	Decimal                   source.Text // how readings are typed back: point or comma
 	Roles                     []source.Text
 }
 
@@ -32,6 +33,8 @@ var siteFileKind = &kind[SiteFile]{
 			func(s *SiteFile) *source.Text { return &s.Workable }),
 		text("workable-because", "Why it takes that time.", "the torches are laid down outside the ring, then two pull", func(s *SiteFile) *source.Text { return &s.WorkableBecause }),
 		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *source.Text { return &s.Gloves }),
+		text("decimal", "How the readings that come back are typed: with a decimal point or a comma; with a point if not said.", "comma",
+			func(s *SiteFile) *source.Text { return &s.Decimal }).oneOf("point", "comma"),
 		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]source.Text { return &s.Roles }),
 	},
 }

@@ -14,8 +14,9 @@ type Part struct {
 	Mark  Mark // of BlankReading: whose reading is copied here; of a Literal: what it names
 
 	// In a ladder only:
-	Index int // of BlankReading: which of the readings, from 1; 0 the only one or that of the same position; WholeOf for one of all
-	Box   Box // the size of the blank
+	Index int           // of BlankReading: which of the readings, from 1; 0 the only one or that of the same position; WholeOf for one of all
+	Box   Box           // the size of the blank
+	Value *units.Number // what stands in the blank, where the readings are known; nil if it is to be written
 }
 
 // A Blank is a small box inside a printed line.

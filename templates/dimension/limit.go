@@ -25,7 +25,7 @@ func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []lay
 			limit[n-1], notes = row, notes[1:]
 		}
 	}
-	return append(limit, notes...)
+	return append(append(limit, notes...), cameBack(c, d, back, width)...)
 }
 
 // textLine is a line of text that stands for a dimension.
@@ -209,6 +209,7 @@ func limitLine(c *block.Composer, d *job.Dim, parts []reading.Part, width layout
 	if !slices.ContainsFunc(parts, func(p reading.Part) bool { return p.Blank != reading.NoBlank && p.Blank != reading.BlankFound }) {
 		return c.Para(width, []layout.Run{layout.T(st, PartWords(c.W, parts))}, layout.ParaOpts{Ref: d.At})
 	}
+	ends := typedEnds(c, d, parts)
 	var row []layout.Block
 	var text []reading.Part
 	flush := func() {
@@ -230,7 +231,11 @@ func limitLine(c *block.Composer, d *job.Dim, parts []reading.Part, width layout
 		if p.Mark != "" {
 			caption = string(p.Mark)
 		}
-		row = append(row, Box(c, d, Side{caption: caption, Copied: p.Mark != ""}, caption, false))
+		side := Side{caption: caption, Copied: p.Mark != ""}
+		if len(ends) > 0 && p.Blank == reading.BlankResult {
+			side.typed, ends = ends[0], ends[1:]
+		}
+		row = append(row, Box(c, d, side, caption, false))
 	}
 	flush()
 	return block.FlowMiddle(row, width)

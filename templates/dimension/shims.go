@@ -120,7 +120,7 @@ func packText(p shim.Pack) string {
 // one row a side, and below them boxes for what each leaf is made of or marked with.
 func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
 	var rows []layout.Block
-	leaves := d.Shims.Stock.Stock.Most
+	leaves := d.Leaves()
 	for _, s := range sides {
 		first := s.caption
 		if s.Copied {
@@ -132,7 +132,9 @@ func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) lay
 			if i == 0 {
 				caption = first + ", " + caption
 			}
-			row = append(row, Box(c, d, s, caption, false))
+			leaf := s.on(i)
+			leaf.kind = job.LeafBlank
+			row = append(row, Box(c, d, leaf, caption, false))
 		}
 		rows = append(rows, block.FlowRow(append(row, Box(c, d, s, withUnit(c, d, c.W.Shims.SumOfLeaves), false)), width))
 	}

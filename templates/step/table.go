@@ -182,7 +182,7 @@ func (t *table) row(i int) layout.Row {
 		d, anchor := k.dims[i], "found "
 		if k.copy {
 			from := c.W.Common.CopyFound.With(c.Page("found " + d.Mark))
-			cells = append(cells, layout.Above(0.3, g.Text(column, layout.Caption, from, d.At), dimension.Box(c, d, dimension.Side{Copied: true}, "", true)))
+			cells = append(cells, layout.Above(0.3, g.Text(column, layout.Caption, from, d.At), dimension.Box(c, d, dimension.Side{Copied: true, When: job.AsFound}, "", true)))
 			column++
 		}
 		if k.back {
@@ -198,7 +198,11 @@ func (t *table) row(i int) layout.Row {
 // place, its verdict below. Without a width the limit is left out.
 func (t *table) boxes(k column, i int, width layout.Mm) layout.Block {
 	d := k.dims[i]
-	out := []layout.Block{dimension.Box(t.Composer, d, dimension.Side{}, "", true)}
+	when := job.AsFound
+	if k.back {
+		when = job.AsLeft
+	}
+	out := []layout.Block{dimension.Box(t.Composer, d, dimension.Side{When: when}, "", true)}
 	if limit := dimension.TableLimit(t.Composer, d, k.back); limit != "" && k.limit == "" && width > 0 {
 		out = append([]layout.Block{t.Para(width, []layout.Run{layout.T(layout.SubBold, limit)}, layout.ParaOpts{Ref: d.At})}, out...)
 	}
@@ -246,6 +250,9 @@ func (t *table) place(i int) []layout.Block {
 		out = append(out, g.Text(1, layout.SubBold, c.W.Step.EasilyMissed.With(st.Missed), st.At))
 	}
 	for _, k := range t.columns {
+		if text := dimension.LastText(c, k.dims[i]); text != "" {
+			out = append(out, g.Text(1, layout.Sub, text, st.At))
+		}
 		for n, x := range k.own[i] {
 			if n == 0 && len(t.columns) > 1 {
 				out = append(out, g.Text(1, layout.SubBold, k.dims[i].Base, st.At))

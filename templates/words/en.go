@@ -53,6 +53,8 @@ var English = &Catalogue{
 	Tag:        englishTag,
 	Order:      englishOrder,
 	Bind:       englishBind,
+	Filled:     englishFilled,
+	Report:     englishReport,
 }
 
 // englishCommon are the words of Common in English.

@@ -40,6 +40,8 @@ type Catalogue struct {
 	Tag        Tag
 	Order      Order
 	Bind       Bind
+	Filled     Filled
+	Report     Report
 }
 
 // Common are the words of what several sheets share.
