@@ -1,14 +1,9 @@
 package main
 
 import (
-	"bytes"
 	"cmp"
 	"errors"
 	"fmt"
-	"matchmark/packs/filled"
-	"matchmark/packs/job"
-	"matchmark/packs/keep"
-	"path/filepath"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
@@ -19,8 +14,10 @@ import (
 // printPack checks one definition and writes its three files.
 func printPack(args []string, s streams) int {
 	var p printFlags
+	var g tagFlags
 	flags := newFlags("print", s)
 	p.add(flags)
+	g.add(flags)
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, printUsage+flags.FlagUsages())
 	}
@@ -30,7 +27,11 @@ func printPack(args []string, s streams) int {
 	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
-	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site, Last: inputNames(p.last)})
+	spares, err := g.blanks()
+	if err != nil {
+		return s.usage(err, "")
+	}
+	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site, Last: inputNames(p.last), Spares: spares})
 	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
 		report(s.err, problems, jb.Files)
 		return exitFor(problems)
@@ -42,6 +43,12 @@ func printPack(args []string, s streams) int {
 		return s.usage(err, "")
 	}
 	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last}
+	if o.Tags, err = g.options(jb); err != nil {
+		return s.usage(err, "")
+	}
+	if g.test {
+		return writeTestPages(templates.TestPages(o), p.out, s)
+	}
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()
@@ -58,49 +65,14 @@ func printPack(args []string, s streams) int {
 	if err := pack.Keep(p.sheets, p.marks); err != nil {
 		return s.usage(err, "")
 	}
-	return writePack(pack, jb, boxes, p.out, s)
-}
-
-// writePack paints the pack in memory, writes all files and says what was written;
-// boxes are the pages of the boxes of the whole pack. A document with no page left by a selection is not written.
-func writePack(pack *templates.Pack, jb *job.Job, boxes map[string]int, dir string, s streams) int {
-	stem := filepath.Join(dir, fileName(jb.Order.Number+"-"+jb.Order.Revision))
-	var files []output
-	var said []string
-	paint := func(name string, doc *layout.Doc, what string) error {
-		if len(doc.Pages) == 0 {
-			return nil
+	w := writing{pack: pack, jb: jb, boxes: boxes, stem: stemOf(jb, &p), part: len(p.sheets)+len(p.marks) > 0, utf8: g.utf8}
+	if !g.replace && !w.part {
+		if err := w.wouldReplace(); err != nil {
+			fmt.Fprintf(s.err, "error: %v\nhint: raise the revision of the job, print into another folder with --out, or say --replace\n", err)
+			return exitProblems
 		}
-		var data bytes.Buffer
-		if err := pdf.Write(&data, doc); err != nil {
-			return err
-		}
-		files = append(files, output{path: stem + name, data: &data})
-		said = append(said, fmt.Sprintf("%s: %s", stem+name, what))
-		return nil
 	}
-	var register, readings bytes.Buffer
-	err := errors.Join(
-		keep.WriteRegister(&register, jb, false),
-		filled.WriteBlank(&readings, jb, boxes),
-		paint("-tags.pdf", pack.Tags, fmt.Sprintf("%s on %s", counted(pack.TagCount, "tag"), counted(len(pack.Tags.Pages), "page"))),
-	)
-	files = append(files, output{path: stem + "-register.csv", data: &register})
-	said = append(said, fmt.Sprintf("%s: %s", stem+"-register.csv", counted(len(jb.Tags), "line")))
-	files = append(files, output{path: stem + "-readings.csv", data: &readings})
-	said = append(said, fmt.Sprintf("%s: %s", stem+"-readings.csv", countedBoxes(len(jb.Blanks()))))
-	err = errors.Join(err, paint("-pack.pdf", pack.Pages, counted(len(pack.Pages.Pages), "page")))
-	if err == nil {
-		err = writeAll(files)
-	}
-	if err != nil {
-		fmt.Fprintf(s.err, "error: %v\n", err)
-		return exitFiles
-	}
-	for _, line := range said {
-		fmt.Fprintln(s.out, line)
-	}
-	return exitDone
+	return w.write(s)
 }
 
 // countedBoxes is counted for boxes, which have another plural.

@@ -66,6 +66,8 @@ func commands() []command {
 	return []command{
 		{"check", "FILE...", "what is wrong with a definition, or silence", check},
 		{"print", "FILE", "write the pack, the tags and the register", printPack},
+		{"scan", "FILE CODE", "answer what a scanned tag stands for", scan},
+		{"compare", "OLD NEW", "what differs between two revisions, and what to do about tags and pages", compare},
 		{"explain", "WORD...", "what a key, a problem or the letter of a mark means", explain},
 		{"fill", "FILE", "write the reassembly sheet with what was found", fill},
 		{"report", "FILE", "write what was found and left, for the history", history},

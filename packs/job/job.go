@@ -4,6 +4,7 @@ import (
 	"matchmark/packs/heat"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
+	"matchmark/packs/stock"
 	"matchmark/packs/units"
 )
 
@@ -92,4 +93,5 @@ type Site struct {
 	Comma     bool // readings that come back are typed with a decimal comma
 	Roles     []string
 	Workable  heat.Workable // zero where the usual time counts
+	Stocks    []stock.Stock // what tags are printed on, beside the usual ones
 }

@@ -8,10 +8,13 @@ import (
 	"matchmark/packs/job"
 )
 
-// Content is all that a tag says of what it hangs on, a line each: what and how many,
-// where from, how it is kept. Left out is what moves when other things change, as the
-// numbers of steps and n of N. A tag whose content is as before stays true.
-func Content(t *job.Tag) string {
+// Content is all that a tag says of what it hangs on, as one text.
+func Content(t *job.Tag) string { return strings.Join(Says(t), "\n") }
+
+// Says is all that a tag says of what it hangs on, a line each: what and how many, where
+// from, how it is kept. Left out is what moves when other things change, as the numbers
+// of steps and n of N. A tag that says the same as before stays true.
+func Says(t *job.Tag) []string {
 	var out []string
 	add := func(what, text string) {
 		if text != "" {
@@ -59,5 +62,5 @@ func Content(t *job.Tag) string {
 	}
 	// Steps that change places fill a container in another order: that is no change.
 	slices.Sort(out)
-	return strings.Join(slices.Compact(out), "\n")
+	return slices.Compact(out)
 }
