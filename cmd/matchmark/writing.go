@@ -127,13 +127,14 @@ func (w *writing) wouldReplace() error {
 	return fmt.Errorf("%s is there with the same revision %s and another content: its digest is not %s", name, w.jb.Order.Revision, w.jb.Digest)
 }
 
-// holdsText reports whether a PDF has a text in its description, as bytes or as UTF-16.
+// holdsText reports whether a PDF has a text in its description: as it is, or as the
+// UTF-16 in hexadecimal figures in which descriptions with other letters are written.
 func holdsText(data []byte, text string) bool {
-	var wide []byte
+	var wide strings.Builder
 	for _, u := range utf16.Encode([]rune(text)) {
-		wide = append(wide, byte(u>>8), byte(u))
+		fmt.Fprintf(&wide, "%04X", u)
 	}
-	return bytes.Contains(data, []byte(text)) || bytes.Contains(data, wide)
+	return bytes.Contains(data, []byte(text)) || bytes.Contains(data, []byte(wide.String()))
 }
 
 // writeTestPages writes a page of each stock with its outlines and rulers.

@@ -96,7 +96,7 @@ func pairs(was, now []line) []string {
 			continue
 		}
 		done[l.what] = true
-		out = append(out, l.what+": "+orNothing(a), orNothing(b))
+		out = append(out, l.what+": "+orNothing(a), l.what+": "+orNothing(b))
 	}
 	return out
 }
