@@ -80,6 +80,7 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	}
 	d, problems := def.Read(in.Definition, data)
 	ix.Def, ix.Problems = d, append(ix.Problems, problems...)
+	include(ix, in.Definition, files, bytes)
 	if in.Job != "" {
 		if data, ok := bytes(in.Job); ok {
 			j, problems := def.ReadJob(in.Job, data)
@@ -92,6 +93,12 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 		if data, ok := bytes(in.Site); ok {
 			site, problems = def.ReadSite(in.Site, data)
 			ix.Problems = append(ix.Problems, problems...)
+		}
+	}
+	d.TakeSite(site)
+	if site.Logo.Written() {
+		if name, ok := beside(ix, files, in.Site, in.Site, site.Logo); ok {
+			ix.Logo, _ = bytes(name)
 		}
 	}
 	ix.Read = len(ix.Problems)

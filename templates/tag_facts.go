@@ -231,6 +231,9 @@ func (c *composer) tagMarks(t *job.Tag, ty tagType) []layout.Run {
 		add(layout.SubBold, layout.Boxed, c.W.Common.MatchedSet.With(s.Mark))
 	}
 	for _, m := range missedOf(t) {
+		if ty != tagTypes[len(tagTypes)-1] {
+			add(layout.Sub, layout.Plain, c.W.Tag.Mind)
+		}
 		add(layout.SubBold, layout.Inverse, m)
 	}
 	if t.Mass != nil {

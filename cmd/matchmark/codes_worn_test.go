@@ -27,7 +27,7 @@ var worn = []struct {
 	{"copied six times", func(g *image.Gray, mm float64) *image.Gray { return copied(g, mm, 6, 128) }},
 	{"copied twice and dark", func(g *image.Gray, mm float64) *image.Gray { return copied(g, mm, 2, 170) }},
 	{"dots grown by 0.05 mm", func(g *image.Gray, mm float64) *image.Gray { return grown(g, 0.05*mm) }},
-	{"a spot of a tenth", spotted},
+	{"a spot of a twentieth", spotted},
 }
 
 // Codes of tags are read by two decoders that have nothing to do with each other (zbar, and
@@ -213,7 +213,7 @@ func grown(g *image.Gray, by float64) *image.Gray {
 	})
 }
 
-// spotted has a dark round spot of a tenth of the code's area in its middle, off its three
+// spotted has a dark round spot of a twentieth of the code's area in its middle, off its three
 // finders. One over the small square near the free corner is not always read.
 func spotted(g *image.Gray, perMm float64) *image.Gray {
 	side := float64(g.Rect.Dx()) - 2*3*perMm

@@ -7,6 +7,8 @@ import (
 	"regexp"
 	"strings"
 
+	"github.com/spf13/pflag"
+
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
@@ -22,28 +24,40 @@ each tag that hangs, and which pages to swap.
 
 `
 
+// compareFlags are the flags of the compare command.
+type compareFlags struct {
+	inputFlags
+	oldJob, paper string
+}
+
+func (g *compareFlags) add(f *pflag.FlagSet) {
+	g.inputFlags.add(f)
+	f.StringVar(&g.oldJob, "old-job", "", "the job file of the old revision; that of --job if not said")
+	f.StringVar(&g.paper, "paper", "", "`PAPER` of the pages: a4 or letter")
+}
+
 // compare holds two revisions of a job against each other.
 func compare(args []string, s streams) int {
+	var g compareFlags
 	flags := newFlags("compare", s)
-	jobFile, site := inputFlags(flags)
-	oldJob := flags.String("old-job", "", "the job file of the old revision; that of --job if not said")
-	paper := flags.String("paper", "", "`PAPER` of the pages: a4 or letter")
+	g.add(flags)
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, compareUsage+flags.FlagUsages())
 	}
 	if flags.NArg() != 2 {
 		return s.usage(errors.New("compare takes two files, the old one and the new one"), "hint: matchmark compare pump-A.yaml pump-B.yaml\n")
 	}
-	on, err := paperNamed(*paper)
+	on, err := paperNamed(g.paper)
 	if err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
-	if *oldJob == "" {
-		*oldJob = *jobFile
+	before, after := g.inputs(flags.Arg(0)), g.inputs(flags.Arg(1))
+	if g.oldJob != "" {
+		before.Job = g.oldJob
 	}
 	var jobs [2]*job.Job
 	var pages [2][]layout.Frame
-	for i, in := range []packs.Inputs{{Definition: inputName(flags.Arg(0)), Job: *oldJob, Site: *site}, {Definition: inputName(flags.Arg(1)), Job: *jobFile, Site: *site}} {
+	for i, in := range []packs.Inputs{before, after} {
 		jb, problems := packs.Load(disk{stdin: s.in}, in)
 		if problems.Errors() > 0 {
 			report(s.err, problems, jb.Files)
@@ -137,7 +151,7 @@ type swap struct {
 func swaps(old, now *job.Job, before, after []layout.Frame) []swap {
 	var out []swap
 	for i, f := range after {
-		if i < len(before) && plain(before[i], old, len(before)) == plain(f, now, len(after)) {
+		if i < len(before) && bareText(before[i], old, len(before)) == bareText(f, now, len(after)) {
 			continue
 		}
 		out = append(out, swap{i + 1, f.Sheet})
@@ -145,8 +159,8 @@ func swaps(old, now *job.Job, before, after []layout.Frame) []swap {
 	return out
 }
 
-// plain is the text of a page without what stands on every page of a revision.
-func plain(f layout.Frame, j *job.Job, total int) string {
+// bareText is the text of a page without what stands on every page of a revision.
+func bareText(f layout.Frame, j *job.Job, total int) string {
 	text := layout.Readable(f)
 	for _, drop := range []string{j.Digest, strings.ToUpper(j.Digest), j.Order.Issued, "rev " + j.Order.Revision} {
 		text = strings.ReplaceAll(text, drop, "")

@@ -1,23 +1,25 @@
 package main
 
 import (
+	"bytes"
 	"cmp"
 	"errors"
 	"fmt"
+	"io/fs"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"matchmark/templates"
 )
 
 // printPack checks one definition and writes its three files.
 func printPack(args []string, s streams) int {
 	var p printFlags
-	var g tagFlags
 	flags := newFlags("print", s)
 	p.add(flags)
-	g.add(flags)
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, printUsage+flags.FlagUsages())
 	}
@@ -27,52 +29,123 @@ func printPack(args []string, s streams) int {
 	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
-	spares, err := g.blanks()
-	if err != nil {
+	if _, err := p.tags.blanks(); err != nil {
 		return s.usage(err, "")
 	}
-	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site, Last: inputNames(p.last), Spares: spares})
+	if p.jobs != "" {
+		return p.outage(flags.Arg(0), s)
+	}
+	if p.shard != "" {
+		return s.usage(errors.New("--shard is a share of --jobs"), "hint: --jobs CSV --shard 3/8\n")
+	}
+	_, code := p.print(p.inputs(flags.Arg(0)), s)
+	return code
+}
+
+// print makes and writes one pack; the job tells which files it was read from.
+func (p *printFlags) print(in packs.Inputs, s streams) (*job.Job, int) {
+	made, problems := p.make(disk{stdin: s.in}, in)
+	report(s.err, problems, made.job.Files)
+	if made.pack == nil {
+		return made.job, exitFor(problems)
+	}
+	if err := made.pack.Keep(p.sheets, p.marks); err != nil {
+		return made.job, s.usage(err, "")
+	}
+	if p.out == "-" {
+		return made.job, made.stream(s)
+	}
+	return made.job, p.write(made, s)
+}
+
+// A made is a job with its pack, nil where an error stands in the way.
+type made struct {
+	job   *job.Job
+	pack  *templates.Pack
+	boxes map[string]int // the pages of the boxes of the whole pack
+}
+
+// make loads and composes one definition.
+func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) {
+	in.Last = inputNames(p.last)
+	in.Spares, _ = p.tags.blanks() // looked at when the flags were read
+	jb, problems := packs.Load(files, in)
 	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
-		report(s.err, problems, jb.Files)
-		return exitFor(problems)
+		return made{job: jb}, problems
 	}
 	last, earlier := lastTime(jb, p.last)
 	problems = append(problems, earlier...)
 	paper, err := paperNamed(cmp.Or(p.paper, jb.Site.Paper))
 	if err != nil {
-		return s.usage(err, "")
+		return made{job: jb}, problems // the site file's paper has been looked at when it was read
 	}
-	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last}
-	if o.Tags, err = g.options(jb); err != nil {
-		return s.usage(err, "")
-	}
-	if g.test {
-		return writeTestPages(templates.TestPages(o), p.out, s)
-	}
+	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last, Duplex: p.duplex}
+	o.Tags, _ = p.tags.options(jb) // what is wrong of them is told before anything is written
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()
-	report(s.err, problems, jb.Files)
 	if problems.Errors() > 0 {
 		if !p.draft {
-			return exitFor(problems)
+			return made{job: jb}, problems
 		}
 		// Set once more, with the word across each page and all problems in front.
 		o.Draft = true
 		pack, _ = templates.Compose(jb, o, pdf.NewFaces(), problems)
 	}
-	boxes := pack.Boxes()
-	if err := pack.Keep(p.sheets, p.marks); err != nil {
+	return made{jb, pack, pack.Boxes()}, problems
+}
+
+// stream writes one document to standard output: the pages, or the tags if no page is
+// left by a selection.
+func (m made) stream(s streams) int {
+	doc := m.pack.Pages
+	if len(doc.Pages) == 0 {
+		doc = m.pack.Tags
+	}
+	var data bytes.Buffer
+	err := pdf.Write(&data, doc)
+	if err == nil {
+		_, err = s.out.Write(data.Bytes())
+	}
+	if err != nil {
+		fmt.Fprintf(s.err, "error: %v\n", err)
+		return exitFiles
+	}
+	return exitDone
+}
+
+// write writes all files of a pack, or the test pages of its stocks, and says what was written.
+func (p *printFlags) write(m made, s streams) int {
+	tags, err := p.tags.options(m.job)
+	if err != nil {
 		return s.usage(err, "")
 	}
-	w := writing{pack: pack, jb: jb, boxes: boxes, stem: stemOf(jb, &p), part: len(p.sheets)+len(p.marks) > 0, utf8: g.utf8}
-	if !g.replace && !w.part {
+	if p.tags.test {
+		paper, _ := paperNamed(cmp.Or(p.paper, m.job.Site.Paper)) // looked at when it was read
+		return writeTestPages(templates.TestPages(templates.Options{Paper: paper, Tags: tags}), p.out, s)
+	}
+	w := m.writing(stemOf(m.job, p))
+	w.part, w.utf8 = len(p.sheets)+len(p.marks) > 0, p.tags.utf8
+	if !p.tags.replace && !w.part {
 		if err := w.wouldReplace(); err != nil {
 			fmt.Fprintf(s.err, "error: %v\nhint: raise the revision of the job, print into another folder with --out, or say --replace\n", err)
 			return exitProblems
 		}
 	}
 	return w.write(s)
+}
+
+// paint makes the files of a pack, whose names begin with stem, the pack last; said
+// tells of each in a line.
+func (m made) paint(stem string) (files []output, said []string, err error) {
+	w := m.writing(stem)
+	err = w.collect()
+	return w.files, w.said, err
+}
+
+// writing is a pack on its way to files whose names begin with stem.
+func (m made) writing(stem string) *writing {
+	return &writing{pack: m.pack, jb: m.job, boxes: m.boxes, stem: stem}
 }
 
 // countedBoxes is counted for boxes, which have another plural.

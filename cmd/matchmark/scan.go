@@ -20,17 +20,21 @@ key, or the mark alone; its blanks need no quotes.
 
 `
 
+// scanFlags are the flags of the scan command.
+type scanFlags struct{ inputFlags }
+
 // scan answers what a scanned tag stands for.
 func scan(args []string, s streams) int {
+	var g scanFlags
 	flags := newFlags("scan", s)
-	jobFile, site := inputFlags(flags)
+	g.add(flags)
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, scanUsage+flags.FlagUsages())
 	}
 	if flags.NArg() < 2 {
 		return s.usage(errors.New("scan takes a definition and the text of a code"), "hint: matchmark scan pump.yaml P03 WO2408 C8 NDE KDFB RTX\n")
 	}
-	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *jobFile, Site: *site})
+	jb, problems := packs.Load(disk{stdin: s.in}, g.inputs(flags.Arg(0)))
 	if problems.Errors() > 0 {
 		report(s.err, problems, jb.Files)
 		return exitFor(problems)

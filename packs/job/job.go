@@ -18,7 +18,8 @@ type Job struct {
 	Order     Order
 	Site      Site
 	Choices   []*Choice    // what this machine has of each option
-	Hours     units.Number // planned for all steps
+	Hours     units.Number // planned for all steps, one after another
+	CrewHours units.Number // the same, times the people that each takes
 	Digest    string       // first 8 hex digits of the SHA-256 of all inputs and the format number
 
 	Places      []Place // that things repeat over, each of its group alone
@@ -93,5 +94,7 @@ type Site struct {
 	Comma     bool // readings that come back are typed with a decimal comma
 	Roles     []string
 	Workable  heat.Workable // zero where the usual time counts
+	Logo      []byte        // a PNG or JPEG picture, nil if there is none
+	LogoAt    source.Pos
 	Stocks    []stock.Stock // what tags are printed on, beside the usual ones
 }

@@ -48,7 +48,7 @@ type Handover struct {
 type CloseOut struct {
 	Title, Rule, What, Printed, Counted, Complete, Pages, Tags, SpareTags, BoxesFound string
 	BoxesLeft, InitialsOff, InitialsBack, Holds, Locks, Permits, Openings, Containers string
-	Instruments, LeftOver, Deviations, Hours                                          string
+	Instruments, LeftOver, Deviations, Hours, CrewHours                               string
 
 	// Work that waits until the machine has run.
 	LaterHead, DueDate string
