@@ -66,7 +66,7 @@ func TestSquaresOfCodes(t *testing.T) {
 						continue
 					}
 					ol, ot, or, ob := other.Bounds()
-					if _, code := other.Shape.(layout.Modules); !code && over(area{ol, ot, or, ob}, area{l, top, r, b}) {
+					if _, code := other.Shape.(layout.Modules); !code && over(area{ol, ot, or, ob}, area{l + 0.2, top + 0.2, r - 0.2, b - 0.2}) {
 						t.Errorf("%s %s page %d: %T at %.1f,%.1f stands in the margin of a code", what, f.Sheet, i+1, other.Shape, ol, ot)
 					}
 				}
