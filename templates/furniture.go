@@ -33,7 +33,7 @@ func (c *composer) head(title string, plateW layout.Mm, page, total int) layout.
 	pages := c.Line(pageNoW, []layout.Run{layout.T(layout.Head, c.W.Common.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
 	rev := c.Para(pageNoW, []layout.Run{layout.T(layout.Body, c.W.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
 	digest := c.Line(pageNoW, []layout.Run{layout.T(layout.CodeText, c.Job.Digest)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
-	line := layout.Middle(0, plate, layout.Space(5, 1), titles, layout.Space(2, 1), layout.Above(0, pages, rev, digest), layout.Space(3, 1), code)
+	line := layout.Middle(0, plate, layout.Space(5+max(plateW-plate.W, 0), 1), titles, layout.Space(2, 1), layout.Above(0, pages, rev, digest), layout.Space(3, 1), code)
 	// The line under the head ends where the white margin of the code begins.
 	under := c.Span - code.W - quiet
 	rule := layout.Drawn(under, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: under, Weight: layout.Rule}})
