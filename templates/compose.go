@@ -24,6 +24,7 @@ type Options struct {
 	Paper layout.Paper
 	Pen   layout.Pen
 	Draft bool // stamp every page, for a pack that is printed in spite of errors
+	Tags  TagOptions
 
 	// Filled prints the pack with the readings that came back, Last with those of
 	// earlier outages beside the boxes; both nil for a pack to be filled by hand.
@@ -39,7 +40,8 @@ type Options struct {
 // A Pack is all paper of one job, ready to be painted.
 type Pack struct {
 	Pages    *layout.Doc // the pack
-	Tags     *layout.Doc // tags and labels
+	Tags     *layout.Doc // tags and labels on pages of the paper
+	Rolls    []Roll      // those on stocks of other sizes
 	TagCount int
 
 	retag func(keep func(mark string) bool) // sets only some of the tags
@@ -103,9 +105,10 @@ func ownPackage(name string, flow func(*block.Composer) []layout.Piece) func(*co
 // A composer sets one job on one paper.
 type composer struct {
 	*block.Composer
-	paper layout.Paper
-	warn  source.Problems
-	draft bool
+	paper   layout.Paper
+	tagging TagOptions
+	warn    source.Problems
+	draft   bool
 	// written are the pages of the boxes on the paper that came back.
 	written map[string]int
 
@@ -125,7 +128,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	w, _ := o.Paper.Inner()
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
-		paper:    o.Paper, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex,
+		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex,
 	}
 	var pages *layout.Pages
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
@@ -219,7 +222,7 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 	o, e := c.Job.Order, c.Job.Equipment
 	return &layout.Doc{
 		Title:   o.Number + " " + c.W.Common.Revision.With(o.Revision) + ": " + e.Tag + " " + e.Name,
-		Subject: o.Title, Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline,
+		Subject: joinFacts(o.Title, c.Job.Digest), Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline,
 	}
 }
 

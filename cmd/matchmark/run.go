@@ -84,6 +84,8 @@ func commands() []command {
 		{"fill", "FILE", "write the reassembly sheet with what was found", fill, fillUsage, func(f *pflag.FlagSet) { new(cameBackFlags).addFill(f) }},
 		{"report", "FILE", "write what was found and left, for the history", history, historyUsage, func(f *pflag.FlagSet) { new(cameBackFlags).addReport(f) }},
 		{"unpack", "PACK", "write the files that a pack was made from", unpack, unpackUsage, func(f *pflag.FlagSet) { new(unpackFlags).add(f) }},
+		{"scan", "FILE CODE", "answer what a scanned tag stands for", scan, scanUsage, func(f *pflag.FlagSet) { new(scanFlags).add(f) }},
+		{"compare", "OLD NEW", "what differs between two revisions, and what to do about tags and pages", compare, compareUsage, func(f *pflag.FlagSet) { new(compareFlags).add(f) }},
 		{"watch", "FILE", "check and print again at each save", watch, watchUsage, func(f *pflag.FlagSet) { new(watchFlags).add(f) }},
 		{"explain", "WORD...", "what a key, a problem or the letter of a mark means", explain, explainUsage, nil},
 		{"schema", "[KIND]", "the JSON Schema by which editors complete and explain keys", schema, schemaUsage, nil},
