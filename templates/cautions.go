@@ -42,7 +42,7 @@ func cautions(c *composer) []layout.Piece {
 		if i == 0 {
 			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.SparedTitle), Gap: 5, KeepNext: true})
 		}
-		text := w.Cautions.SparedLine.With(s.Note.Hazard, c.StepRef(s.Step), s.Reason)
+		text := w.Cautions.SparedLine.With(c.Note(s.Note).Hazard, c.StepRef(s.Step), s.Reason)
 		out = append(out, layout.Piece{Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: s.At}), Gap: 1})
 	}
 	return out
@@ -50,6 +50,7 @@ func cautions(c *composer) []layout.Piece {
 
 // cautionInFull is a hazard note with what happens and the steps it stands before.
 func (c *composer) cautionInFull(n *job.Caution) layout.Block {
+	n = c.Note(n)
 	runs := []layout.Run{layout.T(layout.Strong, n.Hazard)}
 	for _, s := range []string{n.Result, n.Avoid} {
 		if s != "" {

@@ -16,7 +16,8 @@ import (
 type Options struct {
 	Paper layout.Paper
 	Pen   layout.Pen
-	Draft bool // stamp every page, for a pack that is printed in spite of errors
+	Draft bool             // stamp every page, for a pack that is printed in spite of errors
+	Words *words.Catalogue // nil for English
 }
 
 // A Pack is all paper of one job, ready to be painted.
@@ -87,8 +88,11 @@ type composer struct {
 // those found before, to be printed on the front sheet.
 func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
+	if o.Words == nil {
+		o.Words = words.English
+	}
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w},
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w},
 		paper:    o.Paper, warn: warnings, draft: o.Draft,
 	}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {

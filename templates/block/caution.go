@@ -13,6 +13,7 @@ import (
 // the hazard, how to keep clear of it, and where it stands in full with the rule
 // it leans on.
 func (c *Composer) Caution(n *job.Caution) layout.Block {
+	n = c.Note(n)
 	runs := []layout.Run{
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
 		layout.T(layout.Sub, "  "+c.W.Cautions.InFull.With(c.Page("caution "+n.Key))),
@@ -21,6 +22,21 @@ func (c *Composer) Caution(n *job.Caution) layout.Block {
 	signs = signs[:min(len(signs), shortSigns)]
 	row := layout.Middle(1.2, signs...)
 	return c.note(n, shortNote, row, c.Para(c.noteWidth(n, shortNote, row), runs, layout.ParaOpts{Ref: noteRef(n)}))
+}
+
+// Note is a hazard note in the language of the paper. Those that the program brings
+// along have the site's fire watch and heavy mass put in.
+func (c *Composer) Note(n *job.Caution) *job.Caution {
+	if !n.Builtin {
+		return n
+	}
+	site := c.Job.Site
+	fill := strings.NewReplacer("{watch}", site.FireWatch.Print(), "{heavy}", site.Heavy.Print())
+	out := *n
+	for _, text := range []*string{&out.Hazard, &out.Result, &out.Short, &out.Avoid} {
+		*text = fill.Replace(c.W.Said(*text))
+	}
+	return &out
 }
 
 // Heights of the panel and the signs of a note, before a step and in full, and how
@@ -34,6 +50,7 @@ const (
 // NoteInFull is the hazard note on the sheet of cautions, with what happens, the
 // rule, who has the last word, and the steps before which it stands.
 func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
+	n = c.Note(n)
 	signs := signRows(c.Signs(n, FullNote), 2)
 	width := c.noteWidth(n, FullNote, signs)
 	var small []string

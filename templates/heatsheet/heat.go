@@ -230,6 +230,7 @@ func (s sheet) hazards(st *job.Step) []layout.Piece {
 		if !slices.ContainsFunc(n.Signs, func(sign string) bool { return slices.Contains(heatSigns, sign) }) {
 			continue
 		}
+		n = s.Note(n)
 		runs := []layout.Run{
 			{Text: s.W.Cautions.Signal[n.Signal], Style: layout.SubBold, Deco: layout.Inverse},
 			layout.T(layout.Strong, "  "+n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),

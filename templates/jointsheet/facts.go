@@ -207,7 +207,7 @@ func resultLines(c *block.Composer, j *job.Joint) []string {
 		add(joint.ToldPreloadLow, words.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), s.Source))
 	}
 	if j.Count() > 1 {
-		add(joint.ToldClamp, w.Tightening.Together.With(c.W.Common.Pieces(j.Count()), t[joint.ToldClamp]))
+		add(joint.ToldClamp, w.Tightening.Together.With(c.W.Pieces(j.Count()), t[joint.ToldClamp]))
 	}
 	add(joint.ToldShare, w.Tightening.Share.With(t[joint.ToldShare], t[joint.ToldStress], t[joint.ToldProofStress]))
 	add(joint.ToldShareHigh, w.Tightening.ShareHigh.With(t[joint.ToldShareHigh]))
