@@ -31,6 +31,8 @@ type Inputs struct {
 	Definition string // the equipment definition
 	Job        string // a job file that overrides number, tag and the like; may be empty
 	Site       string // a site file; may be empty
+	// Language is that of the paper, by ISO 639-1; empty takes the site's, else English.
+	Language string
 }
 
 // Load reads the definition, and the job file if one is named, and decides the
@@ -74,21 +76,33 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	if !ok {
 		return nil
 	}
-	d, problems := def.Read(in.Definition, data)
-	ix.Def, ix.Problems = d, append(ix.Problems, problems...)
+	var jobData, siteData []byte
 	if in.Job != "" {
-		if data, ok := bytes(in.Job); ok {
-			j, problems := def.ReadJob(in.Job, data)
-			ix.Problems = append(ix.Problems, problems...)
-			ix.Problems = append(ix.Problems, d.Override(j)...)
-		}
+		jobData, _ = bytes(in.Job)
 	}
 	site := &def.SiteFile{}
 	if in.Site != "" {
-		if data, ok := bytes(in.Site); ok {
-			site, problems = def.ReadSite(in.Site, data)
-			ix.Problems = append(ix.Problems, problems...)
-		}
+		siteData, _ = bytes(in.Site)
+	}
+	tongue := def.Tongue(in.Language)
+	if siteData != nil {
+		var problems source.Problems
+		site, problems = tongue.ReadSite(in.Site, siteData)
+		ix.Problems = append(ix.Problems, problems...)
+	}
+	if tongue == "" {
+		tongue = def.Tongue(site.Language.Value)
+	}
+	d, problems := tongue.Read(in.Definition, data)
+	ix.Def, ix.Problems = d, append(ix.Problems, problems...)
+	if jobData != nil {
+		j, problems := tongue.ReadJob(in.Job, jobData)
+		ix.Problems = append(ix.Problems, problems...)
+		ix.Problems = append(ix.Problems, d.Override(j)...)
+	}
+	ix.Job.Language, ix.Job.English = string(tongue), d.English
+	if tongue != "" && tongue != "en" {
+		sum.Write([]byte("in " + tongue + "\n")) // other paper of the same machine
 	}
 	ix.Job.Digest = hex.EncodeToString(sum.Sum(nil))[:8]
 	return site

@@ -17,7 +17,10 @@ type Options struct {
 	Paper layout.Paper
 	Pen   layout.Pen
 	Draft bool             // stamp every page, for a pack that is printed in spite of errors
-	Words *words.Catalogue // nil for English
+	Words *words.Catalogue // nil for those of the job's language
+	// Second is the same job in a second language, printed small under the first; nil
+	// for none.
+	Second *job.Job
 }
 
 // A Pack is all paper of one job, ready to be painted.
@@ -89,8 +92,9 @@ type composer struct {
 func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
 	if o.Words == nil {
-		o.Words = words.English
+		o.Words = inLanguage(job)
 	}
+	o.Pen.Comma = o.Words.Decimal == ","
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w},
 		paper:    o.Paper, warn: warnings, draft: o.Draft,
@@ -104,9 +108,19 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	pack := &Pack{Pages: c.doc(set.Frames, set.Outline)}
 	// Tags have one size, and are written on at a bench: their boxes do not grow
 	// for gloves.
-	c.Setter = layout.NewSetter(m, layout.Pen{})
+	c.Setter = layout.NewSetter(m, layout.Pen{Comma: o.Pen.Comma})
 	pack.retag = func(keep func(string) bool) { c.tags(pack, keep) }
 	return pack, problems(job, set.Misfits, c.tags(pack, func(string) bool { return true }))
+}
+
+// inLanguage gives the words in the language of a job, English where there are none in
+// that language; check has told that before.
+func inLanguage(j *job.Job) *words.Catalogue {
+	w, err := words.In(j.Language)
+	if err != nil {
+		return words.English
+	}
+	return w
 }
 
 // sheets sets the flow of every sheet.

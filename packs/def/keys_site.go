@@ -11,6 +11,7 @@ type SiteFile struct {
 	FireWatch source.Text // time after hot work
 	Critical  source.Text // share of a crane's rating from which a lift is critical
 	Gloves    source.Text
+	Language  source.Text
 	Roles     []source.Text
 }
 
@@ -26,14 +27,20 @@ var siteFileKind = &kind[SiteFile]{
 		text("critical-lift", "The share of what the crane may lift from which a lift is critical; 75 % if not said.", "75 %",
 			func(s *SiteFile) *source.Text { return &s.Critical }),
 		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *source.Text { return &s.Gloves }),
+		text("language", "The language of the paper, where --language says none; English if not said.", "es", func(s *SiteFile) *source.Text { return &s.Language }).oneOf(Tongues...),
 		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]source.Text { return &s.Roles }),
 	},
 }
 
 // ReadSite reads a site file, as Read reads a definition.
 func ReadSite(name string, data []byte) (*SiteFile, source.Problems) {
+	return Tongue("").ReadSite(name, data)
+}
+
+// ReadSite reads a site file with its texts in the language.
+func (t Tongue) ReadSite(name string, data []byte) (*SiteFile, source.Problems) {
 	s := &SiteFile{}
-	r := newReader(name, data)
+	r := t.newReader(name, data)
 	if root := r.root(data, "company: Marram Lime Works"); root != nil {
 		s.At = r.firstKey(root)
 		siteFileKind.fill(r, s, root, s.At)

@@ -62,7 +62,7 @@ func (n *builtin) meets(j *job.Job, st *job.Step) bool {
 	if n.offOnly && st.Back {
 		return false
 	}
-	return n.words != nil && n.words.MatchString(st.Do) || n.does != nil && n.does(j, st)
+	return n.words != nil && n.words.MatchString(j.InEnglish(st.Do)) || n.does != nil && n.does(j, st)
 }
 
 // kept are the notes that no author can leave out.
