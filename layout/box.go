@@ -74,7 +74,10 @@ type Number struct {
 	Caption       string
 	// Copied marks a box that is filled from another sheet: its outline is dashed.
 	Copied bool
-	Ref    Ref
+	// Typed is the value, where the box is filled when it is printed: it stands in one
+	// piece with its sign, without cells, in the room that the blank boxes take.
+	Typed string
+	Ref   Ref
 }
 
 // chars is the number of characters the box holds, the point counted.
@@ -113,7 +116,13 @@ func (s *Setter) Value(n Number) Block {
 		digits.Items = append(digits.Items, at)
 	}
 	var sign, unit Block
-	if n.Sign {
+	if n.Typed != "" {
+		w := r.W
+		if n.Sign {
+			w += signW + 1
+		}
+		digits = s.typed(n.Typed, w, h, r.Dash, n.Ref)
+	} else if n.Sign {
 		sign = Drawn(signW, signH, Item{Role: RoleSign, Ref: n.Ref, Shape: Rect{W: signW, H: signH, Weight: Outline, Dash: r.Dash}})
 		pm := s.Line(0, []Run{T(Caption, "±")}, ParaOpts{Ref: n.Ref})
 		sign = Overlay(sign, pm.At(0.7, 0))
@@ -123,7 +132,7 @@ func (s *Setter) Value(n Number) Block {
 	}
 	out := Middle(1.5, Middle(1, sign, digits), unit)
 	if n.Before < 1 || n.After < 0 {
-		out.Misfits = append(out.Misfits, Misfit{Ref: n.Ref, Kind: TooWide, Text: n.Caption, Detail: "a value box without a digit before the point"})
+		out.Misfits = append(out.Misfits, Misfit{Ref: n.Ref, Kind: NoDigits, Text: n.Caption})
 	}
 	return s.captioned(n.Caption, out, n.Ref)
 }

@@ -124,7 +124,7 @@ func TestBoxMisfits(t *testing.T) {
 	if m := s.Sketch(90, 42, "sketch", "r").Misfits; len(m) != 1 || m[0].Kind != TooHigh || m[0].Over != 20 {
 		t.Errorf("low sketch: misfits %v, want one by 20 mm", m)
 	}
-	if m := s.Value(Number{After: 2, Ref: "r"}).Misfits; len(m) != 1 {
+	if m := s.Value(Number{After: 2, Ref: "r"}).Misfits; len(m) != 1 || m[0].Kind != NoDigits {
 		t.Errorf("no digit before the point: misfits %v", m)
 	}
 }

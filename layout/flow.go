@@ -15,6 +15,9 @@ type Piece struct {
 	Closes bool
 	// NewPage starts a page with this piece.
 	NewPage bool
+	// RightHand, with NewPage, starts a page of odd number with this piece, the right
+	// hand one of paper that is printed on both sides; the back before it stays empty.
+	RightHand bool
 	// Group keeps neighbouring pieces of the same number together unless parting
 	// them saves a page. 0 is no group.
 	Group int

@@ -18,7 +18,10 @@ type Item struct {
 	Turn float64
 	// Role says what the item is for, such as RoleValue, so that a test can
 	// find the write-in boxes of a page. Empty for plain drawing.
-	Role  string
+	Role string
+	// Key names a write-in box among all of its document, so that its page is found;
+	// empty for what needs no name.
+	Key   string
 	Ref   Ref
 	Shape Shape
 }
@@ -120,6 +123,45 @@ type Frame struct {
 	// Parted tells a page that begins within a Group.
 	Used, Room Mm
 	Parted     bool
+	// Parts are the sheets that the page carries, from the top; Sheet is the first.
+	// Empty for a page that the flow did not make.
+	Parts []Part
+}
+
+// Part is what a page carries of one sheet: its items [From, To) and the height they
+// use. What stands before the first and after the last belongs to the page.
+type Part struct {
+	Sheet    string
+	From, To int
+	Used     Mm
+}
+
+// Of gives the page with what it carries of the chosen sheets, and reports whether it
+// carries any of them: what the other sheets have on it is left out.
+func (f Frame) Of(keep func(sheet string) bool) (Frame, bool) {
+	if len(f.Parts) == 0 {
+		return f, keep(f.Sheet)
+	}
+	out := f
+	out.Items, out.Parts, out.Used = nil, nil, 0
+	at := 0
+	for _, p := range f.Parts {
+		out.Items = append(out.Items, f.Items[at:p.From]...)
+		at = p.To
+		if !keep(p.Sheet) {
+			continue
+		}
+		kept := Part{Sheet: p.Sheet, From: len(out.Items), Used: p.Used}
+		out.Items = append(out.Items, f.Items[p.From:p.To]...)
+		kept.To = len(out.Items)
+		out.Parts = append(out.Parts, kept)
+		out.Used += p.Used
+	}
+	out.Items = append(out.Items, f.Items[at:]...)
+	if len(out.Parts) > 0 {
+		out.Sheet = out.Parts[0].Sheet
+	}
+	return out, len(out.Parts) > 0
 }
 
 // Doc is a whole file to be painted. Date is the date printed and stored in the
@@ -134,9 +176,10 @@ type Doc struct {
 
 // Entry is one line of the outline: it leads to a height on a page, counted from
 // 0. Level 0 is outermost; an entry belongs under the last one of a lower level.
-// Closed folds what is under it.
+// Closed folds what is under it. Sheet is the sheet that it stands on.
 type Entry struct {
 	Title  string
+	Sheet  string
 	Level  int
 	Page   int
 	Y      Mm
@@ -146,23 +189,49 @@ type Entry struct {
 // Only gives the document with the pages that keep chooses, in their order and
 // unchanged: page numbers printed on them stay those of the whole document.
 func (d *Doc) Only(keep func(Frame) bool) *Doc {
+	return d.only(func(f Frame) (Frame, bool) { return f, keep(f) }, func(Entry) bool { return true })
+}
+
+// OnlySheets gives the document with the sheets that keep chooses, each page with what
+// it carries of them; page numbers stay.
+func (d *Doc) OnlySheets(keep func(sheet string) bool) *Doc {
+	return d.only(func(f Frame) (Frame, bool) { return f.Of(keep) }, func(e Entry) bool { return e.Sheet == "" || keep(e.Sheet) })
+}
+
+func (d *Doc) only(page func(Frame) (Frame, bool), line func(Entry) bool) *Doc {
 	out := *d
 	out.Pages, out.Outline = nil, nil
 	now := make([]int, len(d.Pages))
 	for i, f := range d.Pages {
 		now[i] = -1
-		if keep(f) {
+		if kept, ok := page(f); ok {
 			now[i] = len(out.Pages)
-			out.Pages = append(out.Pages, f)
+			out.Pages = append(out.Pages, kept)
 		}
 	}
 	for _, e := range d.Outline {
-		if e.Page >= 0 && e.Page < len(now) && now[e.Page] >= 0 {
+		if e.Page >= 0 && e.Page < len(now) && now[e.Page] >= 0 && line(e) {
 			e.Page = now[e.Page]
 			out.Outline = append(out.Outline, e)
 		}
 	}
 	return &out
+}
+
+// BySheet gives each page once for every sheet that it carries, with what it carries
+// of that one.
+func (d *Doc) BySheet() []Frame {
+	var out []Frame
+	for _, f := range d.Pages {
+		if len(f.Parts) == 0 {
+			out = append(out, f)
+		}
+		for _, p := range f.Parts {
+			one, _ := f.Of(func(sheet string) bool { return sheet == p.Sheet })
+			out = append(out, one)
+		}
+	}
+	return out
 }
 
 // box is an upright rectangle by two of its corners.

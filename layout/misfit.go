@@ -19,12 +19,16 @@ const (
 	CodeTooLong
 	// BadImage: a picture cannot be read or is of a kind that cannot be printed.
 	BadImage
+	// NoDigits: a value box has no digit before the point.
+	NoDigits
+	// Undrawn: a drawing lacks what it is drawn from; Detail says what.
+	Undrawn
 )
 
 // String is the kind in a word, for tests and for Misfit.Error.
 func (k Kind) String() string {
 	return [...]string{"too wide", "too high", "no glyph", "right to left",
-		"code too long", "bad image", "?"}[min(k, BadImage+1)]
+		"code too long", "bad image", "no digits", "undrawn", "?"}[min(k, Undrawn+1)]
 }
 
 // Misfit tells of something that could not be set as asked. It is still placed,

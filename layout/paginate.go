@@ -1,6 +1,9 @@
 package layout
 
-import "maps"
+import (
+	"maps"
+	"slices"
+)
 
 // Sheet is a run of pages of one kind: a head, the flow, a foot on each page.
 type Sheet struct {
@@ -15,7 +18,10 @@ type Sheet struct {
 	// Landscape sets the sheet across the page; it is drawn turned on the same
 	// paper, its top at the left edge.
 	Landscape bool
-	Ref       Ref
+	// Follows lets the sheet go on where the one before it ends, on the same page, with
+	// that one's head and foot. The first sheet does not follow.
+	Follows bool
+	Ref     Ref
 }
 
 // Pages is what Paginate gives.
@@ -32,47 +38,68 @@ type Pages struct {
 const widestPage = 888
 
 // Paginate breaks the sheets into pages of the paper. Pages are counted over all
-// sheets; each sheet starts a page. A sheet without pieces has no page.
+// sheets; each sheet that does not follow another starts a page. A sheet without
+// pieces has no page.
 func Paginate(paper Paper, sheets []Sheet) *Pages {
 	p := &Pages{Anchors: map[string]int{}}
-	type job struct {
-		pager
-		spans []span
-	}
-	jobs := make([]job, len(sheets))
 	total := 0
-	for i, sh := range sheets {
-		j := job{pager: newPager(paper, sh)}
-		j.spans = breakPages(sh.Pieces, j.room, func(at int, over Mm) {
-			b := sh.Pieces[at].Block
-			p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), sh.Ref), Kind: TooHigh, Text: b.someText(), Over: over})
+	var runs []run
+	for _, g := range inRuns(paper, sheets) {
+		spans := breakPages(g.pieces, g.room, func(at int, over Mm) {
+			b := g.pieces[at].Block
+			p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), g.of(at).Ref), Kind: TooHigh, Text: b.someText(), Over: over})
 		})
-		total += len(j.spans)
-		jobs[i] = j
+		for _, s := range spans {
+			if g.pieces[s.from].RightHand && total%2 == 1 {
+				g.spans = append(g.spans, span{from: s.from, to: s.from})
+				total++
+			}
+			g.spans = append(g.spans, s)
+			total++
+		}
+		runs = append(runs, g)
 	}
 	p.Frames = make([]Frame, 0, total)
-	for _, j := range jobs {
-		for n, s := range j.spans {
-			if n == 0 {
-				p.Outline = append(p.Outline, Entry{Title: j.sheet.Title, Page: len(p.Frames)})
-			}
-			j.page(p, s, total)
+	for _, g := range runs {
+		for _, s := range g.spans {
+			g.page(p, s, total)
 		}
 	}
 	return p
 }
 
-// pager sets the pages of one sheet.
-type pager struct {
-	sheet        Sheet
+// run is a row of sheets that follow each other on the same pages, and sets them.
+type run struct {
+	sheets       []Sheet
+	starts       []int // the first piece of each sheet
+	pieces       []Piece
+	spans        []span
 	upright      Paper // the paper as it is printed
-	paper        Paper // the paper as the sheet sees it
+	paper        Paper // the paper as the sheets see it
 	width, room  Mm    // for pieces
 	headH, footH Mm
 }
 
-func newPager(paper Paper, sh Sheet) pager {
-	g := pager{sheet: sh, upright: paper, paper: paper}
+// inRuns joins the sheets that follow each other; those without pieces are left out.
+func inRuns(paper Paper, sheets []Sheet) []run {
+	var out []run
+	for _, sh := range sheets {
+		if len(sh.Pieces) == 0 {
+			continue
+		}
+		if !sh.Follows || len(out) == 0 || out[len(out)-1].sheets[0].Landscape != sh.Landscape {
+			out = append(out, newRun(paper, sh))
+		}
+		g := &out[len(out)-1]
+		g.sheets = append(g.sheets, sh)
+		g.starts = append(g.starts, len(g.pieces))
+		g.pieces = append(g.pieces, sh.Pieces...)
+	}
+	return out
+}
+
+func newRun(paper Paper, sh Sheet) run {
+	g := run{upright: paper, paper: paper}
 	if sh.Landscape {
 		g.paper = paper.Turned()
 	}
@@ -87,32 +114,29 @@ func newPager(paper Paper, sh Sheet) pager {
 	return g
 }
 
+// of is the sheet that a piece belongs to.
+func (g run) of(piece int) Sheet {
+	i := len(g.starts) - 1
+	for i > 0 && g.starts[i] > piece {
+		i--
+	}
+	return g.sheets[i]
+}
+
 // page sets one page and adds it to p. Items go down in the order in which the
-// page is read: head, flow, foot.
-func (g pager) page(p *Pages, s span, total int) {
+// page is read: head, flow, foot. A span of no pieces makes an empty page, the back
+// of the one before.
+func (g run) page(p *Pages, s span, total int) {
 	number := len(p.Frames) + 1
-	parted := s.from > 0 && g.sheet.Pieces[s.from].Group != 0 && g.sheet.Pieces[s.from].Group == g.sheet.Pieces[s.from-1].Group
+	first := g.sheets[0]
+	parted := s.to > s.from && s.from > 0 && g.pieces[s.from].Group != 0 && g.pieces[s.from].Group == g.pieces[s.from-1].Group
 	page := Block{Items: make([]Item, 0, 64)}
-	x, y := g.paper.Left, g.paper.Top
-	if g.sheet.Head != nil {
-		g.edge(p, &page, g.sheet.Head(number, total), g.headH, y)
+	if first.Head != nil {
+		g.edge(p, &page, first.Head(number, total), g.headH, g.paper.Top)
 	}
-	y += g.headH
-	for _, b := range s.again {
-		page.place(Block{Items: b.Items}, x, y)
-		y += b.H
-	}
-	for i := s.from; i < s.to; i++ {
-		pc := g.sheet.Pieces[i]
-		if i > s.from {
-			y += pc.Gap
-		}
-		g.piece(p, &page, pc, y)
-		y += pc.Block.H
-	}
-	used := y - g.paper.Top - g.headH
-	if g.sheet.Foot != nil {
-		g.edge(p, &page, g.sheet.Foot(number, total), g.footH, g.paper.H-g.paper.Bottom-g.footH)
+	parts, used := g.flow(p, &page, s)
+	if first.Foot != nil {
+		g.edge(p, &page, first.Foot(number, total), g.footH, g.paper.H-g.paper.Bottom-g.footH)
 	}
 	p.Misfits = append(p.Misfits, page.Misfits...)
 	for _, a := range page.Anchors {
@@ -121,38 +145,81 @@ func (g pager) page(p *Pages, s span, total int) {
 		}
 	}
 	items := page.Items
-	if g.sheet.Landscape {
+	if first.Landscape {
 		items = turned(items, g.paper.W)
 	}
-	p.Frames = append(p.Frames, Frame{Sheet: g.sheet.Name, Number: number, W: g.upright.W, H: g.upright.H, Items: items,
-		Used: used, Room: g.room, Parted: parted})
+	p.Frames = append(p.Frames, Frame{Sheet: parts[0].Sheet, Number: number, W: g.upright.W, H: g.upright.H, Items: items,
+		Used: used, Room: g.room, Parted: parted, Parts: parts})
 }
 
-// piece places a piece of flow and its line of the outline.
-func (g pager) piece(p *Pages, page *Block, pc Piece, y Mm) {
+// flow places the pieces of a page below its head. It gives the parts of the page and
+// the height that they use.
+func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
+	start := g.paper.Top + g.headH
+	y, top := start, start
+	parts = []Part{{Sheet: g.of(s.from).Name, From: len(page.Items)}}
+	for _, b := range s.again {
+		page.place(Block{Items: b.Items}, g.paper.Left, y)
+		y += b.H
+	}
+	for i := s.from; i < s.to; i++ {
+		pc, name := g.pieces[i], g.of(i).Name
+		if i > s.from {
+			if name != parts[len(parts)-1].Sheet {
+				parts = append(ended(parts, len(page.Items), y-top), Part{Sheet: name, From: len(page.Items)})
+				top = y
+			}
+			y += pc.Gap
+		}
+		g.piece(p, page, i, y)
+		y += pc.Block.H
+	}
+	return ended(parts, len(page.Items), y-top), y - start
+}
+
+// ended says where the last part of a page ends.
+func ended(parts []Part, items int, used Mm) []Part {
+	last := &parts[len(parts)-1]
+	last.To, last.Used = items, used
+	return parts
+}
+
+// piece places a piece of flow and its lines of the outline: that of the sheet with the
+// first piece of it, and its own.
+func (g run) piece(p *Pages, page *Block, i int, y Mm) {
+	pc, sh := g.pieces[i], g.of(i)
 	if !pc.Block.W.fits(g.width) {
-		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(pc.Block.someRef(), g.sheet.Ref), Kind: TooWide,
+		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(pc.Block.someRef(), sh.Ref), Kind: TooWide,
 			Text: pc.Block.someText(), Over: pc.Block.W - g.width})
 	}
 	page.place(pc.Block, g.paper.Left, y)
+	at := Entry{Sheet: sh.Name, Page: len(p.Frames), Y: y}
+	if slices.Contains(g.starts, i) {
+		e := at
+		e.Title = sh.Title
+		if !sh.Follows || g.sheets[0].Landscape {
+			e.Y = 0
+		}
+		p.Outline = append(p.Outline, e)
+	}
 	if pc.Title == "" {
 		return
 	}
-	e := Entry{Title: pc.Title, Level: max(pc.Level, 1), Page: len(p.Frames), Y: y}
-	if g.sheet.Landscape {
-		e.Y = 0 // a height of the turned sheet is no height of the page
+	at.Title, at.Level = pc.Title, max(pc.Level, 1)
+	if g.sheets[0].Landscape {
+		at.Y = 0 // a height of the turned sheet is no height of the page
 	}
-	p.Outline = append(p.Outline, e)
+	p.Outline = append(p.Outline, at)
 }
 
 // edge places a head or foot, which must not be higher than it was measured nor
 // wider than the room.
-func (g pager) edge(p *Pages, page *Block, b Block, h, y Mm) {
+func (g run) edge(p *Pages, page *Block, b Block, h, y Mm) {
 	if over := b.H - h; over > slack {
-		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), g.sheet.Ref), Kind: TooHigh, Text: b.someText(), Over: over})
+		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), g.sheets[0].Ref), Kind: TooHigh, Text: b.someText(), Over: over})
 	}
 	if over := b.W - g.width; over > slack {
-		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), g.sheet.Ref), Kind: TooWide, Text: b.someText(), Over: over})
+		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), g.sheets[0].Ref), Kind: TooWide, Text: b.someText(), Over: over})
 	}
 	page.place(b, g.paper.Left, y)
 }
@@ -168,13 +235,20 @@ const maxPasses = 6
 // settled is false and the printed numbers may be wrong.
 func Settle(compose func(known map[string]int, total int) *Pages) (p *Pages, settled bool) {
 	var known map[string]int
-	total := 0
+	var last []Frame
 	for range maxPasses {
-		p = compose(known, total)
-		if len(p.Frames) == total && maps.Equal(p.Anchors, known) {
+		p = compose(known, len(last))
+		if sameSheets(p.Frames, last) && maps.Equal(p.Anchors, known) {
 			return p, true
 		}
-		known, total = p.Anchors, len(p.Frames)
+		known, last = p.Anchors, p.Frames
 	}
 	return p, false
+}
+
+// sameSheets reports whether two passes made as many pages that carry the same sheets.
+func sameSheets(a, b []Frame) bool {
+	return slices.EqualFunc(a, b, func(a, b Frame) bool {
+		return slices.EqualFunc(a.Parts, b.Parts, func(a, b Part) bool { return a.Sheet == b.Sheet })
+	})
 }

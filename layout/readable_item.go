@@ -80,6 +80,8 @@ const boxRoles = "box:"
 func boxWord(role string, r Rect, caption string) string {
 	room := "____"
 	switch {
+	case role == RoleTyped:
+		room = ""
 	case r.Cells > 0:
 		room = strings.Repeat("_", r.Cells)
 		if r.Point > 0 && r.Point <= r.Cells {

@@ -64,6 +64,7 @@ var (
 	Plate    = Style{Face: Bold, Size: 14, Lead: 6.2, Ink: White}
 	Section  = Style{Face: Bold, Size: 13, Lead: 5.8}
 	CodeText = Style{Face: Mono, Size: 8.5, Lead: 3.9}
+	Typed    = Style{Face: MonoBold, Size: 12, Lead: 5.4} // a value in a box that is filled when it is printed
 )
 
 // Line weights of the printed pack.

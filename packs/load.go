@@ -28,9 +28,10 @@ const Format = 2
 
 // Inputs names the files that a job is made from.
 type Inputs struct {
-	Definition string // the equipment definition
-	Job        string // a job file that overrides number, tag and the like; may be empty
-	Site       string // a site file; may be empty
+	Definition string   // the equipment definition
+	Job        string   // a job file that overrides number, tag and the like; may be empty
+	Site       string   // a site file; may be empty
+	Last       []string // readings of earlier outages, which are printed beside the boxes
 	// Language is that of the paper, by ISO 639-1; empty takes the site's, else English.
 	Language string
 }
@@ -104,6 +105,10 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	if tongue != "" && tongue != "en" {
 		sum.Write([]byte("in " + tongue + "\n")) // other paper of the same machine
 	}
+	ix.Read = len(ix.Problems)
+	for _, name := range in.Last {
+		bytes(name)
+	}
 	ix.Job.Digest = hex.EncodeToString(sum.Sum(nil))[:8]
 	return site
 }
@@ -116,9 +121,13 @@ func decide(ix *names.Index) {
 	proofread.Limits(ix)
 	ix.Chosen = choose.Machine(ix.Def, &ix.Problems)
 	j.Choices = ix.Chosen.Choices
-	if !expand.Job(ix) {
+	ok := expand.Job(ix)
+	ix.Problems.Follow(ix.Read, 1)
+	if !ok {
 		return
 	}
+	named := len(ix.Problems)
+	defer func() { ix.Problems.Follow(named, 2) }()
 	tell(plan.Boxes(j))
 	tell(putback.Rows(j))
 	keep.Close(j)

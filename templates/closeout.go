@@ -11,8 +11,7 @@ import (
 // holds with its number as printed, to be counted, and who says so.
 func closeOut(c *composer) []layout.Piece {
 	w := c.W
-	g := c.Grid(block.Col(w.CloseOut.What, 0), block.Col(w.CloseOut.Printed, 20), block.Col(w.CloseOut.Counted, 24), block.Col(w.Common.InitialsDate, 36))
-	g.Table.MinH -= 2 // a count needs no more than a line
+	g := c.TwoUp(block.Col(w.CloseOut.What, 0), block.Col(w.CloseOut.Printed, 14), block.Col(w.CloseOut.Counted, 18), block.Col(w.Common.InitialsDate, 20))
 	var rows []layout.Row
 	for _, x := range c.tally() {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, x.what, nil), g.Text(1, layout.Strong, x.printed, nil)))
@@ -20,7 +19,8 @@ func closeOut(c *composer) []layout.Piece {
 	if c.Job.Hours.Sign() > 0 {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, w.CloseOut.Hours, nil), g.Text(1, layout.Strong, c.Job.Hours.Print(), nil)))
 	}
-	out := c.ListSheet(w.CloseOut.Rule, g, rows)
+	both, pairs := g.Pairs(rows)
+	out := c.ListSheet(w.CloseOut.Rule, both, pairs)
 	out = append(out, c.deferred()...)
 	return append(out, layout.Piece{Block: c.signers(w.CloseOut.Complete), Gap: 4})
 }
@@ -65,12 +65,14 @@ func (c *composer) tally() []counted {
 func boxesBySheet(frames []layout.Frame) map[string]map[string]int {
 	out := map[string]map[string]int{}
 	for _, f := range frames {
-		if out[f.Sheet] == nil {
-			out[f.Sheet] = map[string]int{}
-		}
-		for _, it := range f.Items {
-			if it.Role != "" {
-				out[f.Sheet][it.Role]++
+		for _, p := range f.Parts {
+			if out[p.Sheet] == nil {
+				out[p.Sheet] = map[string]int{}
+			}
+			for _, it := range f.Items[p.From:p.To] {
+				if it.Role != "" {
+					out[p.Sheet][it.Role]++
+				}
 			}
 		}
 	}

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/layout"
+	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates/alignsheet"
@@ -16,11 +17,19 @@ import (
 type Options struct {
 	Paper layout.Paper
 	Pen   layout.Pen
-	Draft bool             // stamp every page, for a pack that is printed in spite of errors
-	Words *words.Catalogue // nil for those of the job's language
+	Draft bool // stamp every page, for a pack that is printed in spite of errors
+	// Words are those of the sheets; nil for those of the job's language.
+	Words *words.Catalogue
 	// Second is the same job in a second language, printed small under the first; nil
 	// for none.
 	Second *job.Job
+
+	// Filled prints the pack with the readings that came back, Last with those of
+	// earlier outages beside the boxes; both nil for a pack to be filled by hand.
+	Filled *filled.Result
+	Last   *filled.History
+	// Boxes are the pages of the boxes on the paper that was filled by hand.
+	Boxes map[string]int
 }
 
 // A Pack is all paper of one job, ready to be painted.
@@ -40,31 +49,33 @@ type kind struct {
 	title    func(*words.Catalogue) string
 	flow     func(*composer) []layout.Piece
 	handover bool // work stops and starts on this sheet
+	follows  bool // it goes on where the sheet before it ends
 }
 
 func kinds() []kind {
 	return []kind{
-		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false},
-		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false},
-		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false},
-		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false},
-		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true},
-		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false},
-		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false},
-		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false},
-		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage(liftsheet.Sheet), false},
-		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage(heatsheet.Sheet), false},
-		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage(jointsheet.Sheet), false},
-		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage(alignsheet.Sheet), false},
-		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false},
-		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false},
-		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true},
-		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false},
-		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false},
-		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false},
-		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, signatures, false},
-		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false},
-		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false},
+		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false, false},
+		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false, true},
+		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false, true},
+		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false, true},
+		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false, true},
+		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, signatures, false, true},
+		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false, true},
+		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true, false},
+		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false},
+		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false},
+		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage(liftsheet.Sheet), false, true},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage(heatsheet.Sheet), false, true},
+		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage(jointsheet.Sheet), false, true},
+		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage(alignsheet.Sheet), false, true},
+		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, false},
+		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false, false},
+		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false, true},
+		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true},
+		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false, true},
+		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false, true},
+		{"filled", func(w *words.Catalogue) string { return w.Filled.Title }, cameBack, false, false},
 	}
 }
 
@@ -79,8 +90,11 @@ type composer struct {
 	paper layout.Paper
 	warn  source.Problems
 	draft bool
+	// written are the pages of the boxes on the paper that came back.
+	written map[string]int
 
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
+	names map[int][]string  // the sheets that each page carries, from the pass before
 	total int               // pages of the pack, from the pass before
 	// boxesOn counts the boxes of each role on each sheet, from the pass before.
 	boxesOn map[string]map[string]int
@@ -94,15 +108,15 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	if o.Words == nil {
 		o.Words = inLanguage(job)
 	}
-	o.Pen.Comma = o.Words.Decimal == ","
+	o.Pen.Comma = job.Site.Comma
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w},
-		paper:    o.Paper, warn: warnings, draft: o.Draft,
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Filled: o.Filled, Last: o.Last},
+		paper:    o.Paper, warn: warnings, draft: o.Draft, written: o.Boxes,
 	}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
 		c.Pages, c.total = known, total
 		pages := layout.Paginate(o.Paper, c.sheets())
-		c.sheet, c.boxesOn = sheetPages(pages.Frames), boxesBySheet(pages.Frames)
+		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
 	})
 	pack := &Pack{Pages: c.doc(set.Frames, set.Outline)}
@@ -110,7 +124,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	// for gloves.
 	c.Setter = layout.NewSetter(m, layout.Pen{Comma: o.Pen.Comma})
 	pack.retag = func(keep func(string) bool) { c.tags(pack, keep) }
-	return pack, problems(job, set.Misfits, c.tags(pack, func(string) bool { return true }))
+	return pack, problems(job, warnings.Errors() > 0, set.Misfits, c.tags(pack, func(string) bool { return true }))
 }
 
 // inLanguage gives the words in the language of a job, English where there are none in
@@ -123,7 +137,8 @@ func inLanguage(j *job.Job) *words.Catalogue {
 	return w
 }
 
-// sheets sets the flow of every sheet.
+// sheets sets the flow of every sheet. One that follows another has its title above
+// it, for the plate at the head of the page is shared.
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
 	for _, k := range kinds() {
@@ -133,9 +148,13 @@ func (c *composer) sheets() []layout.Sheet {
 			continue
 		}
 		title := k.title(c.W)
+		follows := k.follows && len(out) > 0 && out[len(out)-1].Landscape == landscape[k.name]
+		if follows {
+			pieces = append([]layout.Piece{c.sheetHead(title)}, pieces...)
+		}
 		out = append(out, layout.Sheet{
-			Name: k.name, Title: title, Pieces: pieces,
-			Head:      func(page, total int) layout.Block { return c.head(title, page, total) },
+			Name: k.name, Title: title, Pieces: pieces, Follows: follows,
+			Head:      func(page, total int) layout.Block { return c.head(c.pageTitle(title, page), page, total) },
 			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
 			Landscape: landscape[k.name],
 		})
@@ -144,7 +163,7 @@ func (c *composer) sheets() []layout.Sheet {
 }
 
 // landscape are set across the page.
-var landscape = map[string]bool{"readings": true, "critical": true}
+var landscape = map[string]bool{"readings": true}
 
 // forSheet is the composer for a sheet: one across the page has another width.
 func (c *composer) forSheet(k kind) *composer {
@@ -173,12 +192,14 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 func sheetPages(frames []layout.Frame) map[string][2]int {
 	out := map[string][2]int{}
 	for i, f := range frames {
-		span, ok := out[f.Sheet]
-		if !ok {
-			span[0] = i + 1
+		for _, p := range f.Parts {
+			span, ok := out[p.Sheet]
+			if !ok {
+				span[0] = i + 1
+			}
+			span[1] = i + 1
+			out[p.Sheet] = span
 		}
-		span[1] = i + 1
-		out[f.Sheet] = span
 	}
 	return out
 }

@@ -15,7 +15,7 @@ func counts(c *composer) []layout.Piece {
 	if c.Job.Tagged() == 0 {
 		return nil
 	}
-	g := c.Grid(block.Col(w.Common.Mark, 30), block.Col(w.Common.Contents, 0), block.Col(w.Counts.StubSeen, 14), block.Col(w.Counts.Expected, 14), block.Col(w.Counts.CountedApart, 18), block.Col(w.Common.InitialsDate, 20),
+	g := c.Grid(block.Col(w.Common.Mark, c.tagMarkWidth()), block.Col(w.Common.Contents, 0), block.Col(w.Counts.StubSeen, 12), block.Col(w.Counts.Expected, 14), block.Col(w.Counts.CountedApart, 18), block.Col(w.Common.InitialsDate, 20),
 		block.Col(w.Common.CountOut, 16), block.Col(w.Common.Scrap, 16), block.Col(w.Counts.LeftOver, 16))
 	var rows []layout.Row
 	for _, t := range c.Job.Tags {

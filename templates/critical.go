@@ -22,14 +22,59 @@ func critical(c *composer) []layout.Piece {
 	out = append(out, c.easilyMissed()...)
 	w := c.W
 	found, left := c.criticalWidth(dims)
-	g := c.Grid(block.Col(w.Common.Mark, 22), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 56), block.Col(c.W.Common.AsFound, found), block.Col(c.W.Common.AsLeft, left), block.Col(c.W.Common.Initials, 21))
-	var rows []layout.Row
-	for _, d := range dims {
-		rows = append(rows, c.criticalRow(g, d))
+	g := c.Grid(block.Col(w.Common.Mark, 22), block.Col(w.Common.Limit, 0), block.Col(w.Common.AsFound, found), block.Col(w.Common.AsLeft, left), block.Col(w.Common.Initials, 20.4))
+	pieces := g.Table.Pieces(make([]layout.Row, 1))
+	head := pieces[0]
+	head.Gap = 3
+	out = append(out, head)
+	var name *layout.Block
+	for i, d := range dims {
+		if i == 0 || d.Base != dims[i-1].Base || c.criticalSaid(d) != c.criticalSaid(dims[i-1]) {
+			b := c.criticalName(d)
+			name = &b
+			out = append(out, layout.Piece{Block: b, KeepNext: true, Under: pieces[1].Under})
+		}
+		row := g.Bare().Pieces([]layout.Row{c.criticalRow(g, d)})[0]
+		row.Under = append(pieces[1].Under[:1:1], name)
+		out = append(out, row)
 	}
-	pieces := g.Table.Pieces(rows)
-	pieces[0].Gap = 3
-	return append(out, pieces...)
+	return out
+}
+
+// criticalSaid is what stands above the rows of a dimension: of the next place of the
+// same dimension it is not said again.
+func (c *composer) criticalSaid(d *job.Dim) string {
+	return strings.Join(append(dimension.StateLine(c.Composer, d), d.What, c.criticalActs(d), missedAt(d)), "|")
+}
+
+// criticalName is what is measured, how, what is done when it is out of its limit, and
+// what is easily missed there; drawn again where a page begins between its rows.
+func (c *composer) criticalName(d *job.Dim) layout.Block {
+	t := layout.Table{PadX: 1.2, PadY: 0.6, Grid: true, Columns: []layout.Column{{Width: c.Span}}}
+	runs := []layout.Run{layout.T(layout.Strong, d.What+"  ")}
+	facts := dimension.StateLine(c.Composer, d)
+	if acts := c.criticalActs(d); acts != "" {
+		facts = append(facts, acts)
+	}
+	runs = append(runs, layout.T(layout.Sub, strings.Join(facts, " · ")))
+	if trap := missedAt(d); trap != "" {
+		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: c.W.Critical.EasilyMissed, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.SubBold, " "+trap))
+	}
+	return t.Block([]layout.Row{{Cells: []layout.Block{c.Para(t.Room(0), runs, layout.ParaOpts{Ref: d.At})}, Ref: d.At}})
+}
+
+// criticalActs say what is done when a reading is out of its limit.
+func (c *composer) criticalActs(d *job.Dim) string {
+	var act []string
+	for _, n := range []struct {
+		sentence words.Sentence
+		value    string
+	}{{c.W.Common.IfOver, d.Over}, {c.W.Common.IfUnder, d.Under}, {c.W.Common.IfOut, d.Out}} {
+		if n.value != "" {
+			act = append(act, n.sentence.With(n.value))
+		}
+	}
+	return strings.Join(act, " · ")
 }
 
 // criticalDims are the dimensions of the sheet, merged ones once.
@@ -52,7 +97,7 @@ func (c *composer) criticalDims() []*job.Dim {
 // easilyMissed lists what is easily missed, one thing a line in three columns, with the
 // steps and their pages.
 func (c *composer) easilyMissed() []layout.Piece {
-	const columns = 3
+	const columns = 2
 	width := (c.Span - (columns-1)*layout.GapX) / columns
 	var things []string
 	at := map[string][]layout.Run{}
@@ -110,12 +155,30 @@ func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 		return dimension.Box(c.Composer, d, dimension.Side{Copied: true}, "", true)
 	}
 	var out []layout.Block
-	for _, w := range d.Worst() {
-		caption := c.W.Critical.Smallest
-		if w == job.Largest {
-			caption = c.W.Critical.Largest
-		}
+	box := func(caption string) {
 		out = append(out, dimension.Box(c.Composer, d, dimension.Side{Copied: true}, caption, true))
+	}
+	extremes := func(list []job.Extreme) {
+		for _, w := range list {
+			caption := c.W.Critical.Smallest
+			if w == job.Largest {
+				caption = c.W.Critical.Largest
+			}
+			box(caption)
+		}
+	}
+	if len(d.LeftBy) == 0 {
+		extremes(d.Worst())
+	}
+	for _, at := range d.ByLimit(d.LeftBy) {
+		// The smallest of all positions tells nothing where they have limits of their own.
+		width := dimension.Box(c.Composer, d, dimension.Side{Copied: true}, "", true).W
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.SubBold, strings.Join(at.Names, ", "))}, layout.ParaOpts{Ref: d.At}))
+		if at.Boxes == 1 {
+			box("")
+		} else {
+			extremes(at.Worst())
+		}
 	}
 	for _, g := range d.Groups() {
 		out = append(out, dimension.GroupBox(c.Composer, d, g, c.W.Common.Group[g], true))
@@ -133,15 +196,11 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 	for _, a := range l.Answers() {
 		ticks = append(ticks, c.Tick(layout.Body, dimension.AnswerWord(c.Composer, a), d.At))
 	}
-	return layout.Above(layout.GapY, ticks...)
+	return block.FlowRow(ticks, 40)
 }
 
-// criticalRow is one dimension.
+// criticalRow is one dimension at one place: its limit and its boxes.
 func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
-	what := []layout.Block{g.Text(1, layout.Strong, d.What, d.At)}
-	if state := strings.Join(dimension.StateLine(c.Composer, d), " · "); state != "" {
-		what = append(what, g.Text(1, layout.Sub, state, d.At))
-	}
 	var pages []string
 	for _, p := range []string{c.whereRead(d, d.FoundAt, "found "), c.whereRead(d, d.LeftAt, "left ")} {
 		if p != "" {
@@ -149,26 +208,11 @@ func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
 		}
 	}
 	mark := layout.Above(0.5, g.Mark(0, layout.StepNo, d.Mark, d.At), g.Text(0, layout.Caption, strings.Join(pages, ", "), d.At))
-	if trap := missedAt(d); trap != "" {
-		flag := layout.Run{Text: c.W.Critical.EasilyMissed, Style: layout.SubBold, Deco: layout.Inverse}
-		what = append(what, c.Para(g.Table.Room(1), []layout.Run{flag, layout.T(layout.SubBold, " "+trap)}, layout.ParaOpts{Ref: d.At}))
-	}
-	limit := c.indexLimit(g, d)
-	var act []string
-	for _, n := range []struct {
-		sentence words.Sentence
-		value    string
-	}{{c.W.Common.IfOver, d.Over}, {c.W.Common.IfUnder, d.Under}, {c.W.Common.IfOut, d.Out}} {
-		if n.value != "" {
-			act = append(act, n.sentence.With(n.value))
-		}
-	}
-	limit = layout.Above(0.5, limit, g.Text(2, layout.Sub, strings.Join(act, " · "), d.At))
+	limit := c.indexLimit(g, 1, d)
 	if d.NotSourced() {
-		limit = layout.Above(0.5, limit, c.Para(g.Table.Room(2), []layout.Run{{Text: c.W.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
+		limit = layout.Above(0.5, limit, c.Para(g.Table.Room(1), []layout.Run{{Text: c.W.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
 	}
-	row := g.Row(d.At, mark, layout.Above(0.5, what...), limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false),
-		c.Box(layout.RoleInitials, "", d.At))
+	row := g.Row(d.At, mark, limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false), c.Box(layout.RoleInitials, "", d.At))
 	row.Middle = true
 	return row
 }

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/layout"
+	"matchmark/templates/jointsheet"
 	"matchmark/templates/step"
 )
 
@@ -23,7 +24,7 @@ func (c *composer) deferred() []layout.Piece {
 			out = append(out, step.Pieces(c.Composer, x.Step)...)
 			continue
 		}
-		text := w.CloseOut.TightenAgain.With(x.Joint.Mark+" "+x.Joint.What, x.Joint.Torque)
+		text := w.CloseOut.TightenAgain.With(x.Joint.Mark+" "+x.Joint.What) + " " + jointsheet.Tightness(c.Composer, x.Joint)
 		line := c.Para(c.Span-30, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: x.At})
 		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, line, c.Box(layout.RoleInitials, w.Common.Initials, x.At)), Gap: 2})
 	}

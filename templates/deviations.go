@@ -22,14 +22,12 @@ func deviations(c *composer) []layout.Piece {
 	out = append(out, layout.Piece{Block: layout.Beside(layout.GapX, sketch, sketch), Gap: 4})
 	log := c.Grid(block.Col(w.Handover.Shift, 22), block.Col(w.Handover.Reached, 20), block.Col(w.Handover.HalfDone, 0), block.Col(w.Handover.PartsLie, 36), block.Col(w.Handover.Next, 36), block.Col(w.Handover.FromTo, 28))
 	log.Table.MinH = handoverH
-	pieces := log.Table.Pieces(log.Blank(handovers))
-	pieces[0].NewPage = true
-	return append(out, pieces...)
+	return append(out, log.Under(log.Blank(handovers))...)
 }
 
 const (
 	deviationRows           = 8
 	handovers               = 5
-	handoverH     layout.Mm = 30
+	handoverH     layout.Mm = 18
 	sketchH       layout.Mm = 60
 )

@@ -23,5 +23,9 @@ func (c *composer) stamp(frames []layout.Frame) {
 		word.Turn = slope * 180 / math.Pi
 		word.Role = "draft"
 		f.Items = append([]layout.Item{word}, f.Items...)
+		for k := range f.Parts {
+			f.Parts[k].From++
+			f.Parts[k].To++
+		}
 	}
 }

@@ -13,8 +13,8 @@ const (
 	spareDims    = 4
 	firstSpare   = 51
 	spareBack    = 4
-	spareDimH    = layout.Mm(22)
-	spareBackH   = layout.Mm(16)
+	spareDimH    = layout.Mm(17)
+	spareBackH   = layout.Mm(13)
 	spareBackKey = "RX"
 )
 

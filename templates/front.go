@@ -1,11 +1,14 @@
 package templates
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // front sets the front sheet: what the job is, what the pack holds, what the
@@ -100,16 +103,57 @@ func (c *composer) legend() layout.Block {
 	return layout.Above(1, c.Heading(c.W.Front.HowToRead),
 		c.Para(c.Span, runs, layout.ParaOpts{}),
 		c.placeLegend(),
-		c.Para(c.Span, []layout.Run{layout.T(layout.Body, c.W.Front.PlaceBehindMark)}, layout.ParaOpts{}),
+		c.Para(c.Span, []layout.Run{layout.T(layout.Body, c.markSentence())}, layout.ParaOpts{}),
 		c.Para(c.Span, []layout.Run{layout.T(layout.Strong, c.W.Front.Planning)}, layout.ParaOpts{}))
+}
+
+// markSentence says how marks are read, with a place of this job.
+func (c *composer) markSentence() string {
+	for _, p := range c.placesUsed() {
+		return c.W.Front.MarkStays + " " + c.W.Front.PlaceBehindMark.With(p.Label)
+	}
+	return c.W.Front.MarkStays
+}
+
+// placesUsed are the places that something of the job stands at.
+func (c *composer) placesUsed() []job.Place {
+	used := map[string]bool{}
+	add := func(p job.Place) {
+		for _, k := range p.Keys {
+			used[k] = true
+		}
+	}
+	j := c.Job
+	for _, d := range j.Dims {
+		add(d.Place)
+	}
+	for _, p := range j.Parts {
+		add(p.Place)
+	}
+	for _, x := range j.Containers {
+		add(x.Place)
+	}
+	for _, s := range j.Sections {
+		for _, st := range s.Steps {
+			add(st.Place)
+		}
+	}
+	for _, x := range j.Joints {
+		add(x.Place)
+	}
+	for _, o := range j.Openings {
+		add(o.Place)
+	}
+	return slices.DeleteFunc(slices.Clone(j.Places), func(p job.Place) bool { return !used[p.Label] })
 }
 
 // placeLegend says what the short names of places mean and from where they are seen;
 // nothing where all are told by a number.
 func (c *composer) placeLegend() layout.Block {
 	var out []string
+	var at source.Pos // of the first: they are told in one line
 	seen := ""
-	for _, p := range c.Job.Places {
+	for _, p := range c.placesUsed() {
 		if len(p.Label) > 0 && unicode.IsDigit(rune(p.Label[0])) || p.Name == p.Label {
 			continue
 		}
@@ -118,12 +162,15 @@ func (c *composer) placeLegend() layout.Block {
 			text += ", " + c.W.Common.SeenFrom.With(p.ViewedFrom)
 		}
 		seen = p.ViewedFrom
+		if at.IsZero() {
+			at = p.At
+		}
 		out = append(out, text)
 	}
 	if len(out) == 0 {
 		return layout.Block{}
 	}
-	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{})
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{Ref: at})
 }
 
 // checkBar is a bar of 50 mm that shows whether the printer has scaled the page.

@@ -9,29 +9,47 @@ import (
 
 // Measures of the head and foot of every page.
 const (
-	plateH      layout.Mm = 15
-	pageCodeW   layout.Mm = 17
+	plateH      layout.Mm = 14
+	pageCodeW   layout.Mm = 17  // with the white margin that the code needs
 	leastModule layout.Mm = 0.5 // the smallest module of a code that a hand scanner reads
 	pageNoW     layout.Mm = 32
 	titlesH     layout.Mm = 21 // the most that machine and job may take in the head
+	stripLabelW layout.Mm = 25
 )
 
 // head is the top of every page: the plate that names the sheet, machine, job,
-// page of pages, revision, date, and a code that says the same.
+// page of pages, revision, date, digest, and a code that says the same.
 func (c *composer) head(title string, page, total int) layout.Block {
 	o, e := c.Job.Order, c.Job.Equipment
-	plate := c.Words(layout.Plate, title).Pad(0, 4, 0, 4)
+	plate := c.plateText(title).Pad(0, 4, 0, 4)
 	plate = plate.Fill(max(plate.W, 30), plateH, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
-	titleW := c.Span - plate.W - pageNoW - pageCodeW - 10
+	code := c.QR(c.pageCode(page, total), pageCodeW, leastModule, o.At)
+	quiet := quietOf(code)
+	code = code.Pad(-quiet, -quiet, -quiet, -quiet)
+	titleW := c.Span - plate.W - pageNoW - code.W - 10
 	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
 	job := c.Para(titleW, []layout.Run{layout.T(layout.Body, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
 	titles := layout.Above(0.8, machine, job)
 	titles = titles.Fill(titles.W, min(titles.H, titlesH), 0, 0)
 	pages := c.Line(pageNoW, []layout.Run{layout.T(layout.Head, c.W.Common.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
 	rev := c.Line(pageNoW, []layout.Run{layout.T(layout.Body, c.W.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
-	code := c.QR(c.pageCode(page, total), pageCodeW, leastModule, o.At)
-	line := layout.Middle(0, plate, layout.Space(5, 1), titles, layout.Space(2, 1), layout.Above(0.8, pages, rev), layout.Space(3, 1), code)
-	return layout.Above(1.5, line, c.Rule(layout.Rule)).Pad(0, 0, 3, 0)
+	digest := c.Line(pageNoW, []layout.Run{layout.T(layout.CodeText, c.Job.Digest)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
+	line := layout.Middle(0, plate, layout.Space(5, 1), titles, layout.Space(2, 1), layout.Above(0, pages, rev, digest), layout.Space(3, 1), code)
+	// The line under the head ends where the white margin of the code begins.
+	under := c.Span - code.W - quiet
+	rule := layout.Drawn(under, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: under, Weight: layout.Rule}})
+	return layout.Above(0.8, line, rule).Pad(0, 0, 1.2, 0)
+}
+
+// quietOf is the white margin of a code, in which nothing is printed: at the top and
+// the right of the head it lies in the margin of the page.
+func quietOf(code layout.Block) layout.Mm {
+	for _, it := range code.Items {
+		if m, ok := it.Shape.(layout.Modules); ok && m.Count() > 0 {
+			return m.Size * layout.QuietModules / layout.Mm(m.Count())
+		}
+	}
+	return 0
 }
 
 // pageCode is the text of the code of a page: job, revision, page and digest.
@@ -40,41 +58,40 @@ func (c *composer) pageCode(page, total int) string {
 	return strings.ToUpper(o.Number + " " + o.Revision + " " + strconv.Itoa(page) + "/" + strconv.Itoa(total) + " " + c.Job.Digest)
 }
 
-// foot is the bottom of every page: two lines for deviations, on sheets where
-// work stops and starts the strip for handing over, and what pack this is.
+// foot is the bottom of every page: two lines for deviations with how to write, and on
+// sheets where work stops and starts the strip for handing over.
 func (c *composer) foot(handover bool) layout.Block {
 	deviations := layout.Above(0, c.deviation(), c.deviation())
+	deviations = layout.Beside(0, c.stripLabel(c.W.Deviations.Line, c.W.Frame.WriteInInk, deviations.H), deviations)
 	var strip layout.Block
 	if handover {
 		strip = c.handover()
 	}
-	o := c.Job.Order
-	ident := o.Number + " " + o.Revision + " · " + c.Job.Digest
-	left := c.Words(layout.Sub, c.W.Frame.WriteInInk)
-	right := c.Line(c.Span-left.W-3, []layout.Run{layout.T(layout.CodeText, ident)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
-	return layout.Above(1, layout.Above(0, deviations, strip), layout.Beside(3, left, right)).Pad(layout.GapY, 0, 0, 0)
+	if c.Filled != nil {
+		runs := []layout.Run{{Text: c.W.Filled.Typed.With(c.Filled.Values.Typed()), Style: layout.SubBold, Deco: layout.Boxed}}
+		strip = layout.Above(1, strip, c.Para(c.Span, runs, layout.ParaOpts{}))
+	}
+	return layout.Above(0, deviations, strip).Pad(layout.GapY, 0, 0, 0)
 }
 
 // deviation is one line to write down what was done otherwise.
 func (c *composer) deviation() layout.Block {
-	label := c.stripLabel(c.W.Deviations.Line, "")
 	step := c.WideBox(layout.RoleWords, 18, 1, c.W.Deviations.Step, nil)
 	agreed := c.WideBox(layout.RoleWords, 40, 1, c.W.Deviations.Agreed, nil)
-	what := c.WideBox(layout.RoleWords, c.Span-label.W-step.W-agreed.W, 1, c.W.Deviations.What, nil)
-	return layout.Beside(0, label, step, what, agreed)
+	what := c.WideBox(layout.RoleWords, c.Span-stripLabelW-step.W-agreed.W, 1, c.W.Deviations.What, nil)
+	return layout.Beside(0, step, what, agreed)
 }
 
 // handover is the strip that the crew fills in when it stops, and the next crew
 // reads when it starts.
 func (c *composer) handover() layout.Block {
 	w := c.W
-	label := c.stripLabel(w.Handover.Strip, "")
 	var boxes []layout.Block
 	fixed := []struct {
 		caption string
 		width   layout.Mm
 	}{{w.Handover.Reached, 18}, {w.Handover.HalfDone, 0}, {w.Handover.Next, 30}, {w.Handover.From, 20}, {w.Handover.To, 20}, {w.Handover.Time, 18}}
-	rest := c.Span - label.W
+	rest := c.Span - stripLabelW
 	for _, f := range fixed {
 		rest -= f.width
 	}
@@ -85,23 +102,18 @@ func (c *composer) handover() layout.Block {
 		}
 		boxes = append(boxes, c.WideBox(layout.RoleWords, width, 1, f.caption, nil))
 	}
-	return layout.Beside(0, append([]layout.Block{label}, boxes...)...)
+	row := layout.Beside(0, boxes...)
+	return layout.Beside(0, c.stripLabel(w.Handover.Strip, "", row.H), row)
 }
 
-// stripLabel is the cell that names a strip of boxes.
-func (c *composer) stripLabel(name, under string) layout.Block {
-	const w = 22
-	box := c.WideBox(layout.RoleWords, w, 1, "", nil)
-	text := layout.Above(0, c.Line(w-2, []layout.Run{layout.T(layout.SubBold, name)}, layout.ParaOpts{}), c.small(w-2, under))
-	return text.Pad(0, 1, 0, 1).Fill(w, box.H, 0, 0.5).Border(layout.Rect{Weight: layout.Outline})
-}
-
-// small is a line in the size of captions, nothing if there is no text.
-func (c *composer) small(width layout.Mm, text string) layout.Block {
-	if text == "" {
-		return layout.Block{}
+// stripLabel is the cell that names the boxes beside it, with a few words below the name.
+func (c *composer) stripLabel(name, under string, high layout.Mm) layout.Block {
+	const pad = 1
+	text := c.Line(stripLabelW-2*pad, []layout.Run{layout.T(layout.SubBold, name)}, layout.ParaOpts{})
+	if under != "" {
+		text = layout.Above(0, text, c.Para(stripLabelW-2*pad, []layout.Run{layout.T(layout.Caption, under)}, layout.ParaOpts{}))
 	}
-	return c.Line(width, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{})
+	return text.Pad(0, pad, 0, pad).Fill(stripLabelW, high, 0, 0.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
 // joinFacts sets a dot between two texts, if there are two.

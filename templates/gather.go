@@ -13,10 +13,11 @@ import (
 func gather(c *composer) []layout.Piece {
 	w, s := c.W, c.Job.Supplies
 	out := c.instrumentList(s.Instruments)
+	out = append(out, c.toolList(s.Tools)...)
 	for _, l := range []struct {
 		title string
 		list  []*job.Supply
-	}{{w.Gather.Tools, s.Tools}, {w.Gather.Spares, s.Spares}, {w.Gather.Consumables, s.Consumables}} {
+	}{{w.Gather.Spares, s.Spares}, {w.Gather.Consumables, s.Consumables}} {
 		if len(l.list) > 0 {
 			out = append(out, c.supplyList(l.title, l.list)...)
 		}
@@ -64,28 +65,49 @@ func baseMarks(ds []*job.Dim) []string {
 	return out
 }
 
-// supplyList is one of the lists of tools, spares and consumables.
+// toolList is the list of tools, two beside each other: what is issued comes back, none
+// of it is used up.
+func (c *composer) toolList(list []*job.Supply) []layout.Piece {
+	if len(list) == 0 {
+		return nil
+	}
+	w := c.W
+	g := c.TwoUp(block.Col(w.Gather.Tools, 0), block.Col(w.Gather.HowMuch, 13), block.Col(w.Gather.Issued, 16), block.Col(w.Gather.Returned, 17))
+	var rows []layout.Row
+	for _, s := range list {
+		rows = append(rows, g.Row(s.At, g.About(0, s.What, c.supplyFacts(s), s.At), g.Text(1, layout.Body, s.Count, s.At)))
+	}
+	both, pairs := g.Pairs(append(rows, g.Blank(1+(len(rows)+1)%2)...))
+	return both.Under(pairs)
+}
+
+// supplyList is one of the lists of spares and consumables.
 func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
 	w := c.W
 	g := c.Grid(block.Col(title, 0), block.Col(w.Gather.HowMuch, 24), block.Col(w.Gather.Issued, 18), block.Col(w.Gather.Used, 18), block.Col(w.Gather.Returned, 18))
 	var rows []layout.Row
 	for _, s := range list {
-		var facts []string
-		add := func(text string) {
-			if text != "" {
-				facts = append(facts, text)
-			}
-		}
-		add(s.Size)
-		if s.Must {
-			add(w.Gather.AlwaysRenewed)
-		}
-		if len(s.Steps) > 0 {
-			add(w.Gather.UsedAt.With(c.StepRefs(s.Steps)))
-		}
-		add(s.Note)
-		what := g.About(0, s.What, strings.Join(facts, " · "), s.At)
+		what := g.About(0, s.What, c.supplyFacts(s), s.At)
 		rows = append(rows, g.Row(s.At, what, g.Text(1, layout.Body, s.Count, s.At)))
 	}
 	return g.Under(append(rows, g.Blank(1)...))
+}
+
+// supplyFacts is what there is to know of a tool, spare or consumable.
+func (c *composer) supplyFacts(s *job.Supply) string {
+	var facts []string
+	add := func(text string) {
+		if text != "" {
+			facts = append(facts, text)
+		}
+	}
+	add(s.Size)
+	if s.Must {
+		add(c.W.Gather.AlwaysRenewed)
+	}
+	if len(s.Steps) > 0 {
+		add(c.W.Gather.UsedAt.With(c.StepRefs(s.Steps)))
+	}
+	add(s.Note)
+	return strings.Join(facts, " · ")
 }

@@ -19,8 +19,8 @@ func index(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Mark, 20), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 48), block.Col(w.Index.Unit, 10), block.Col(w.Index.Source, 26), block.Col(w.Index.FoundAt, 18), block.Col(w.Index.LeftAt, 18))
-	g.Table.MinH = 0
+	g := c.Grid(block.Col(w.Common.Mark, 20), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 46), block.Col(w.Index.Unit, 9), block.Col(w.Index.Source, 25), block.Col(w.Index.FoundAt, 17), block.Col(w.Index.LeftAt, 19))
+	g.Table.MinH, g.Table.PadY = 0, 0.4
 	var rows []layout.Row
 	done := map[*job.Dim]bool{}
 	for _, d := range c.Job.Dims {
@@ -31,20 +31,20 @@ func index(c *composer) []layout.Piece {
 			continue
 		}
 		done[d] = true
-		row := g.Row(d.At, g.Mark(0, layout.Strong, d.Mark, d.At), g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, d),
-			g.Text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.Text(5, layout.Body, c.whereRead(d, d.FoundAt, "found "), d.At))
+		row := g.Row(d.At, g.Mark(0, layout.Strong, d.Mark, d.At), g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, 2, d),
+			g.Text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.Text(5, layout.Sub, c.whereRead(d, d.FoundAt, "found "), d.At))
 		left := c.whereRead(d, d.LeftAt, "left ")
 		if d.Left == nil {
 			left = w.Common.RecordOnly
 		}
-		row.Cells = append(row.Cells, g.Text(6, layout.Body, left, d.At))
+		row.Cells = append(row.Cells, g.Text(6, layout.Sub, left, d.At))
 		rows = append(rows, row)
 	}
 	return c.ListSheet(w.Index.Rule, g, rows)
 }
 
-// indexLimit is the limit of a dimension in the list: for closing, and for old parts.
-func (c *composer) indexLimit(g block.Grid, d *job.Dim) layout.Block {
+// indexLimit is the limit of a dimension in a column of a list: for closing, and for old parts.
+func (c *composer) indexLimit(g block.Grid, col int, d *job.Dim) layout.Block {
 	text := func(l *reading.Limit, by []*reading.Limit) string {
 		switch {
 		case len(by) > 0:
@@ -57,18 +57,18 @@ func (c *composer) indexLimit(g block.Grid, d *job.Dim) layout.Block {
 	var lines []layout.Block
 	switch {
 	case d.Left != nil:
-		lines = append(lines, g.Text(2, layout.Strong, text(d.Left, d.LeftBy), d.At))
+		lines = append(lines, g.Text(col, layout.Strong, text(d.Left, d.LeftBy), d.At))
 	case d.WatchedOnly():
-		lines = append(lines, g.Text(2, layout.Strong, text(d.Found, d.FoundBy), d.At))
+		lines = append(lines, g.Text(col, layout.Strong, text(d.Found, d.FoundBy), d.At))
 	default:
-		lines = append(lines, g.Text(2, layout.Body, c.W.Common.RecordOnly, d.At))
+		lines = append(lines, g.Text(col, layout.Body, c.W.Common.RecordOnly, d.At))
 	}
 	for _, old := range []struct {
 		l    *reading.Limit
 		name string
 	}{{d.Reuse, c.W.Common.OldPart}, {d.Repair, c.W.Common.Mended}} {
 		if old.l != nil {
-			lines = append(lines, g.Text(2, layout.Sub, old.name+" "+dimension.PlainWords(c.W, old.l), d.At))
+			lines = append(lines, g.Text(col, layout.Sub, old.name+" "+dimension.PlainWords(c.W, old.l), d.At))
 		}
 	}
 	return layout.Above(0.3, lines...)

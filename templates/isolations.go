@@ -21,11 +21,15 @@ func isolations(c *composer) []layout.Piece {
 			number = 12 // room for: again
 		}
 	}
-	g := c.Grid(block.Col(w.Common.Number, number), block.Col(w.Isolations.Point, 0), block.Col(w.Isolations.ProvedBy, 36), block.Col(w.Isolations.LockNumber, 24), block.Col(w.Isolations.LockedBy, 30), block.Col(w.Isolations.UnlockedBy, 30))
+	g := c.Grid(block.Col(w.Common.Number, number), block.Col(w.Isolations.Point, 0), block.Col(w.Isolations.Proved, 22), block.Col(w.Isolations.LockNumber, 22), block.Col(w.Isolations.LockedBy, 29), block.Col(w.Isolations.UnlockedBy, 29))
 	var rows []layout.Row
 	for _, x := range c.Job.Isolations {
-		point := layout.Above(0.5, g.Text(1, layout.Strong, x.Point, x.At), g.Text(1, layout.Sub, x.Energy+" · "+x.State, x.At))
-		proved := layout.Above(layout.GapY, g.Text(2, layout.Sub, x.Proved, x.At), c.WideBox(layout.RoleInitials, g.Table.Room(2), 1, w.Common.Initials, x.At))
+		facts := x.Energy + " · " + x.State
+		if x.Proved != "" {
+			facts += " · " + w.Isolations.ProvedBy.With(x.Proved)
+		}
+		point := g.About(1, x.Point, facts, x.At)
+		proved := c.WideBox(layout.RoleInitials, g.Table.Room(2), 1, w.Common.Initials, x.At)
 		for i, p := range periods(x) {
 			on, off := c.lockTimes(p)
 			no := strconv.Itoa(x.No)

@@ -15,8 +15,10 @@ type misfit struct {
 }
 
 // problems turns what did not fit on the pages and on the tags into problems at the
-// lines that it came from. The Ref of a block is the place in the file.
-func problems(j *job.Job, pages, tags []layout.Misfit) source.Problems {
+// lines that it came from. The Ref of a block is the place in the file. A draft of a
+// job with holes has boxes without digits and pictures without figures: the problem
+// that made the hole has been told.
+func problems(j *job.Job, holes bool, pages, tags []layout.Misfit) source.Problems {
 	var all []misfit
 	for _, m := range pages {
 		all = append(all, misfit{m, false})
@@ -31,6 +33,7 @@ func problems(j *job.Job, pages, tags []layout.Misfit) source.Problems {
 		at, _ := m.Ref.(source.Pos)
 		switch {
 		case squeezed[i]:
+		case holes && (m.Kind == layout.NoDigits || m.Kind == layout.Undrawn):
 		case m.onTag && m.Kind == layout.TooHigh:
 			out.Add(at, "too-high", fmt.Sprintf("the tag of %s has no room for all that is printed on it, by %.1f mm", cutText(m.Text), float64(m.Over)),
 				"write shorter what stands on it: the names of it, of its place and of its parts, keep:, way-round: and missed:", "or put some of its parts into another container; a box, tray or crate has a larger label than a bag")
@@ -60,6 +63,9 @@ func tell(m misfit, at source.Pos, out *source.Problems) {
 	case layout.CodeTooLong:
 		out.Add(at, "code-too-long", cutText(m.Text)+" is too long for the QR code of a tag",
 			"shorten the job number, or the name of the place or pocket")
+	case layout.NoDigits:
+		out.Add(at, "no-digits", "a box to write in under "+cutText(m.Text)+" has no digit before its point: nothing says how many it needs",
+			"a limit, nominal: or the range of its instrument says so")
 	default:
 		out.Add(at, "picture", cutText(m.Text)+": "+m.Detail)
 	}

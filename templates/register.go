@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"cmp"
 	"strconv"
 
 	"matchmark/layout"
@@ -12,19 +13,28 @@ import (
 // counted in and out and where it is shelved, and spare rows.
 func register(c *composer) []layout.Piece {
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Common.Mark, 30), block.Col(w.Common.Contents, 0), block.Col(w.Register.OffAndBackAt, 31), block.Col(w.Common.CountedIn, 19.5), block.Col(w.Common.CountedOut, 19.5), block.Col(w.Common.Shelf, 19.5))
+	g := c.Grid(block.Col(w.Common.Number, 8), block.Col(w.Common.Mark, c.tagMarkWidth()), block.Col(w.Common.Contents, 0), block.Col(w.Register.OffAndBackAt, 31), block.Col(w.Common.CountedIn, 19.5), block.Col(w.Common.CountedOut, 19.5), block.Col(w.Common.Shelf, 19.5))
 	var rows []layout.Row
 	for _, tag := range c.Job.Tags {
 		row := g.Row(tag.At, layout.Block{}, g.Text(1, layout.Strong, tag.Mark, tag.At))
 		if !tag.Spare {
 			row = g.Row(tag.At, g.Text(0, layout.Sub, strconv.Itoa(tag.N), tag.At), g.Text(1, layout.Strong, tag.Mark, tag.At),
-				layout.Above(0.5, g.Text(2, layout.Strong, c.tagName(tag), tag.At), g.Text(2, layout.Sub, c.registerContents(tag), tag.At)),
+				g.About(2, c.tagName(tag), c.registerContents(tag), tag.At),
 				layout.Above(0, c.movesCell(g, w.Common.OffAt, tag.In, tag), c.movesCell(g, w.Common.BackAt, tag.Out, tag)))
 		}
 		row.Anchor = "register " + tag.Mark
 		rows = append(rows, row)
 	}
 	return g.Table.Pieces(block.LastTogether(rows))
+}
+
+// tagMarkWidth is the width of a column of the marks of all tags.
+func (c *composer) tagMarkWidth() layout.Mm {
+	var marks []string
+	for _, t := range c.Job.Tags {
+		marks = append(marks, t.Mark)
+	}
+	return c.MarkWidth(layout.Strong, 12, marks...)
 }
 
 // movesCell is where the contents of a container come off, or go back.
@@ -42,10 +52,33 @@ func (c *composer) registerContents(t *job.Tag) string {
 		s += " (" + c.W.Pieces(n) + ")"
 	}
 	s = joinFacts(s, c.bagsInside(t))
+	for _, text := range block.OldPieces(c.Composer, t.In) {
+		s += " · " + text
+	}
+	if t.Scrap {
+		s += c.scrapLater()
+	}
+	if spot := liesAt(t); spot != nil {
+		s += " · " + spot.Mark + " " + spot.What
+	}
 	for _, x := range t.Sets {
 		s += " · " + c.W.Common.MatchedSet.With(x.Mark)
 	}
 	return s
+}
+
+// scrapLater lists the old pieces that come to the scrap bag from where they were kept
+// until the new ones were on.
+func (c *composer) scrapLater() string {
+	out := ""
+	for _, p := range c.Job.Parts {
+		for _, m := range p.Off {
+			if b := m.OldOne(); b != nil {
+				out += " · " + c.W.Register.ScrapLater.With(block.PartList([]*job.Move{m}), cmp.Or(m.To.Mark(), c.W.Step.Bench), c.StepRef(b.Step))
+			}
+		}
+	}
+	return out
 }
 
 // stepsAndPages lists where parts come off or go back: 3.2 p. 9.

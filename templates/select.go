@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-
-	"matchmark/layout"
 )
 
 // Keep leaves only the named sheets of the pack and the tags of the marks named,
@@ -22,9 +20,9 @@ func (p *Pack) Keep(sheets, marks []string) error {
 			return fmt.Errorf("no sheet is called %q; the sheets are %s, tags", name, strings.Join(sheetNames(), ", "))
 		}
 	}
-	p.Pages = p.Pages.Only(func(f layout.Frame) bool { return slices.Contains(sheets, f.Sheet) })
+	p.Pages = p.Pages.OnlySheets(func(sheet string) bool { return slices.Contains(sheets, sheet) })
 	if len(marks) == 0 && !slices.Contains(sheets, "tags") {
-		p.Tags = p.Tags.Only(func(layout.Frame) bool { return false })
+		p.Tags = p.Tags.OnlySheets(func(string) bool { return false })
 		p.TagCount = 0
 		return nil
 	}

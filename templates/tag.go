@@ -160,14 +160,19 @@ func (c *composer) tagMarks(t *job.Tag) []layout.Run {
 	if t.Keep != "" {
 		add(layout.Strong, layout.Plain, c.W.Tag.Keep+" "+t.Keep)
 	}
-	if spot := liesAt(t); spot != "" {
-		add(layout.Strong, layout.Boxed, spot)
+	if spot := liesAt(t); spot != nil {
+		add(layout.Strong, layout.Boxed, spot.Mark)
 	}
 	if t.Support != "" {
 		add(layout.Body, layout.Plain, c.W.Common.On.With(t.Support))
 	}
 	for _, text := range c.waysRound(t) {
 		add(layout.Strong, layout.Plain, text)
+	}
+	for _, m := range t.In {
+		if m.OldOne() != nil {
+			add(layout.SubBold, layout.Plain, c.W.Tag.OldThenScrap.With(m.Part.Name))
+		}
 	}
 	for _, s := range t.Sets {
 		add(layout.SubBold, layout.Boxed, c.W.Common.MatchedSet.With(s.Mark))

@@ -28,14 +28,14 @@ func (c *composer) tagName(t *job.Tag) string {
 	return t.Name
 }
 
-// liesAt is the mark of the lay-down spot that a big part is taken to.
-func liesAt(t *job.Tag) string {
+// liesAt is the lay-down spot that a big part is taken to, nil if to none.
+func liesAt(t *job.Tag) *job.Spot {
 	for _, m := range t.In {
 		if t.Part != nil && m.To.Spot != nil {
-			return m.To.Spot.Mark
+			return m.To.Spot
 		}
 	}
-	return ""
+	return nil
 }
 
 // waysRound says which side of the parts in a container faces what.

@@ -2,6 +2,7 @@ package templates
 
 import (
 	"strings"
+	"unicode"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -9,8 +10,19 @@ import (
 )
 
 // sectionHead is the heading of a section: its number, name, place and the side
-// it is seen from. It is drawn again on each page that the section runs on to.
-func (c *composer) sectionHead(s *job.Section) *layout.Block {
+// it is seen from.
+func (c *composer) sectionHead(s *job.Section) layout.Block {
+	return layout.Above(0.6, c.sectionLine(s), c.Rule(layout.Heavy)).Pad(0, 0, 1, 0)
+}
+
+// sectionAgain is the heading as it stands on each page that the section runs on to.
+func (c *composer) sectionAgain(s *job.Section) *layout.Block {
+	b := c.sectionLine(s).Pad(0, 0, 0.7, 0)
+	return &b
+}
+
+// sectionLine is the text of the heading of a section.
+func (c *composer) sectionLine(s *job.Section) layout.Block {
 	text := s.Name
 	if s.Place.Label != "" {
 		text += ", " + s.Place.Name
@@ -18,7 +30,7 @@ func (c *composer) sectionHead(s *job.Section) *layout.Block {
 			text += " (" + s.Place.Label + ")"
 		}
 	}
-	runs := []layout.Run{layout.T(layout.Section, "▶ "+s.No+"  "+text)}
+	runs := []layout.Run{layout.T(layout.Section, "▶ "+numbered(s.No, text))}
 	var from []string
 	if s.Place.CountedFrom != "" {
 		from = append(from, c.W.Common.CountedFrom.With(s.Place.CountedFrom))
@@ -29,8 +41,16 @@ func (c *composer) sectionHead(s *job.Section) *layout.Block {
 	if len(from) > 0 {
 		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(from, " · ")))
 	}
-	b := layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: s.At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
-	return &b
+	return c.Para(c.Span, runs, layout.ParaOpts{Ref: s.At})
+}
+
+// numbered puts the number of a section before its name. One that begins with a number
+// of its own, as that of the manual, is parted from it.
+func numbered(no, name string) string {
+	if name != "" && unicode.IsDigit([]rune(name)[0]) {
+		return no + "  ·  " + name
+	}
+	return no + "  " + name
 }
 
 // traveler sets the sheets for taking apart: every step with its boxes, its
@@ -55,28 +75,28 @@ func (c *composer) work(back bool) []layout.Piece {
 			continue
 		}
 		before = s
-		head := c.sectionHead(s)
-		out = append(out, layout.Piece{Block: head.Anchored("section " + s.No), Gap: 4, KeepNext: true, Title: s.No + "  " + sectionTitle(s), Level: 1})
+		again := c.sectionAgain(s)
+		out = append(out, layout.Piece{Block: c.sectionHead(s).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1})
 		for i := 0; i < len(s.Steps); i++ {
 			group++
 			st := s.Steps[i]
 			if n := tabled(s.Steps[i:]); n > 0 {
 				for _, p := range step.Table(c.Composer, s.Steps[i:i+n]) {
-					p.Under = append([]*layout.Block{head}, p.Under...)
+					p.Under = append([]*layout.Block{again}, p.Under...)
 					out = append(out, p)
 				}
 				i += n - 1
 				continue
 			}
 			if st.Later != "" && st.Undoes == nil {
-				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 2, Under: []*layout.Block{head}})
+				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 2, Under: []*layout.Block{again}})
 				continue
 			}
 			pieces := step.Pieces(c.Composer, st)
-			goesOn := step.ContinuedLine(c.Composer, st)
+			goesOn := step.ContinuedLine(c.Composer, st, *again)
 			for i, p := range pieces {
 				p.Group = group
-				p.Under = []*layout.Block{head}
+				p.Under = []*layout.Block{again}
 				if i >= len(st.Cautions) {
 					p.Under = append(p.Under, goesOn)
 				}

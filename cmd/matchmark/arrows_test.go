@@ -12,17 +12,17 @@ import (
 // arrows are the imports of our own that each package may have: the house of
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
-	"cmd/matchmark": {"packs", "packs/job", "packs/keep", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
+	"cmd/matchmark": {"packs", "packs/job", "packs/codes", "packs/def", "packs/filled", "packs/keep", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
 
 	"templates": {"templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet",
-		"packs/job", "packs/source", "packs/reading", "packs/heat", "layout", "layout/sign"},
+		"packs/filled", "packs/job", "packs/source", "packs/reading", "packs/units", "packs/align", "packs/heat", "layout", "layout/draw", "layout/sign"},
 	"templates/step":       {"templates/words", "templates/block", "templates/dimension", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet", "packs/job", "packs/reading", "layout", "layout/draw"},
 	"templates/liftsheet":  {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/lift", "layout"},
 	"templates/heatsheet":  {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/fit", "packs/heat", "layout"},
 	"templates/jointsheet": {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/joint", "packs/units", "layout"},
 	"templates/alignsheet": {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/align", "packs/units", "layout"},
-	"templates/dimension":  {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/reading", "packs/units", "packs/shim", "layout", "layout/draw"},
-	"templates/block":      {"templates/words", "packs/job", "layout", "layout/sign"},
+	"templates/dimension":  {"templates/words", "templates/block", "templates/picture", "packs/filled", "packs/job", "packs/reading", "packs/units", "packs/shim", "layout", "layout/draw"},
+	"templates/block":      {"templates/words", "packs/filled", "packs/job", "layout", "layout/sign"},
 	"templates/picture":    {"templates/words", "templates/figure", "packs/job", "packs/lift", "packs/heat", "packs/joint", "packs/align", "packs/units", "layout", "layout/draw"},
 	"templates/figure":     {"packs/job", "packs/fit", "packs/heat", "packs/units"},
 	"templates/words":      {"packs/reading", "packs/joint", "packs/align"},
@@ -41,12 +41,13 @@ var arrows = map[string][]string{
 	"packs/hazard":    {"packs/job", "packs/source", "packs/heat"},
 	"packs/keep":      {"packs/job", "packs/source", "packs/units"},
 	"packs/blocks":    {"packs/job", "packs/reading"},
+	"packs/filled":    {"packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim", "packs/align"},
 	"packs/job":       {"packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
 	"packs/reading":   {"packs/units"},
 	"packs/def":       {"packs/source", "packs/units", "packs/reading"},
 	"packs/lift":      {"packs/units"},
 	"packs/shim":      {"packs/units"},
-	"packs/heat":      {"packs/fit"},
+	"packs/heat":      {"packs/fit", "packs/units"},
 	"packs/joint":     {"packs/thread", "packs/units"},
 	"packs/align":     {"packs/units"},
 	"layout/draw":     {"layout"},
@@ -61,6 +62,7 @@ var soleImporters = map[string]string{
 	"github.com/skip2/go-qrcode": "layout",
 	"gopkg.in/yaml.v3":           "packs/def",
 	"github.com/spf13/pflag":     "cmd/matchmark",
+	"golang.org/x/text":          "packs/source",
 }
 
 // TestArrows keeps the imports of the tree as the house has them.

@@ -5,7 +5,7 @@ import "matchmark/layout"
 // fieldPoints are the awkward points of each definition.
 var fieldPoints = map[string][]point{
 	"field-water-turbine.yaml": {
-		{no: 9, name: "plumb per inch of shaft", at: "D15", role: layout.RoleValue, cells: 6, count: 4 + 1, words: []string{"at most 0.000025 in in each in of D13", "× 0.000025"}},
+		{no: 9, name: "plumb per inch of shaft", at: "D15", role: layout.RoleValue, cells: 6, count: 4 + 1, words: []string{"at most 0.000025 in for each in of D13", "× 0.000025"}},
 		{no: 9, name: "gate spacing per inch of gate circle", at: "D18", role: layout.RoleValue, cells: 6, count: 12 + 2, words: []string{"24.800 in", "× 0.0001", "at least", "at most", "11 to 12", "12 to 1"}},
 		{no: 9, name: "gate to centre per inch of radius", at: "D19", words: []string{"÷ 2", "a × 0.0002", "48.000 in"}},
 		{no: 10, name: "centre of the bearing in percent of its clearance", at: "D3", words: []string{"at most 20 % of D2", "× 0.2"}},

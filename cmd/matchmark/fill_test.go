@@ -1,7 +1,8 @@
 package main
 
 import (
-	"sort"
+	"maps"
+	"slices"
 	"testing"
 
 	"matchmark/layout"
@@ -34,21 +35,20 @@ func TestPagesAndFill(t *testing.T) {
 }
 
 func fillOf(t *testing.T, name string, frames []layout.Frame) {
-	pages, used, parted := map[string]int{}, map[string]layout.Mm{}, map[string]int{}
+	share, pages, parted := map[string]layout.Mm{}, map[string]int{}, map[string]int{}
+	full := layout.Mm(0)
 	for _, f := range frames {
-		pages[f.Sheet]++
-		used[f.Sheet] += f.Used / f.Room
+		full += f.Used / f.Room
+		for _, p := range f.Parts {
+			pages[p.Sheet]++
+			share[p.Sheet] += p.Used / f.Room
+		}
 		if f.Parted {
 			parted[f.Sheet]++
 		}
 	}
-	var sheets []string
-	for s := range pages {
-		sheets = append(sheets, s)
-	}
-	sort.Strings(sheets)
-	t.Logf("%s: %d pages", name, len(frames))
-	for _, s := range sheets {
-		t.Logf("  %-11s %2d pages, %3.0f %% full, %d begin in a step", s, pages[s], 100*float64(used[s])/float64(pages[s]), parted[s])
+	t.Logf("%s: %d pages, %.0f %% full, %d of them not of work", name, len(frames), 100*float64(full)/float64(len(frames)), len(frames)-pages["traveler"]-pages["reassembly"])
+	for _, s := range slices.Sorted(maps.Keys(pages)) {
+		t.Logf("  %-11s on %2d pages, takes %4.1f of them, %d begin in a step", s, pages[s], float64(share[s]), parted[s])
 	}
 }

@@ -19,8 +19,9 @@ shows the order of work as well.
 
 const printUsage = `usage: matchmark print FILE [flags]
 
-Checks the definition, then writes three files named after the job and its
-revision: the pack (PDF), the tags (PDF) and the register of tags (CSV).
+Checks the definition, then writes four files named after the job and its
+revision: the pack (PDF), the tags (PDF), the register of tags (CSV) and the file
+in which the readings come back (CSV).
 
 `
 
@@ -46,6 +47,7 @@ type printFlags struct {
 	out, paper    string
 	job, site     *string
 	sheets, marks []string
+	last          []string
 	draft         bool
 }
 
@@ -54,6 +56,7 @@ func (p *printFlags) add(f *pflag.FlagSet) {
 	p.job, p.site = inputFlags(f)
 	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
 	f.BoolVar(&p.draft, "draft", false, "print in spite of errors, with DRAFT across each page")
+	f.StringArrayVar(&p.last, "last", nil, "print what was read last beside the boxes, from `FILE` of an earlier outage; may be given again")
 	f.StringSliceVar(&p.sheets, "sheets", nil, "print only the sheets of these `NAMES`; page numbers stay")
 	f.StringSliceVar(&p.marks, "marks", nil, "print only the tags of these `MARKS`; tag numbers stay")
 }

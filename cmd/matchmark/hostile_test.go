@@ -222,11 +222,19 @@ func FuzzPipeline(f *testing.F) {
 			if p.Pos.File != "x.yaml" || p.Message == "" || p.Code == "" {
 				t.Errorf("a problem without place or words: %+v", p)
 			}
+			if strings.HasPrefix(p.Message, `""`) {
+				t.Errorf("a problem of a name that is not written: %s", p.Message)
+			}
 		}
 		// A job with errors is composed too, for a draft.
 		pack, misfits := templates.Compose(jb, templates.Options{Paper: layout.Letter, Draft: problems.Errors() > 0}, faces, problems)
 		if problems.Errors() == 0 {
 			checkNamed(t, "a job without errors", misfits, len(bytes.Split(data, []byte("\n"))))
+		}
+		for _, p := range misfits {
+			if strings.Contains(p.Message, " 0.0 mm ") {
+				t.Errorf("a misfit of nothing: %s", p.Message)
+			}
 		}
 		if err := pdf.Write(&bytes.Buffer{}, pack.Pages); err != nil {
 			t.Errorf("the pack is not painted: %v", err)

@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/keep"
 	"path/filepath"
@@ -29,16 +30,18 @@ func printPack(args []string, s streams) int {
 	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
-	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site})
+	jb, problems := packs.Load(disk{stdin: s.in}, packs.Inputs{Definition: inputName(flags.Arg(0)), Job: *p.job, Site: *p.site, Last: inputNames(p.last)})
 	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
 		report(s.err, problems, jb.Files)
 		return exitFor(problems)
 	}
+	last, earlier := lastTime(jb, p.last)
+	problems = append(problems, earlier...)
 	paper, err := paperNamed(cmp.Or(p.paper, jb.Site.Paper))
 	if err != nil {
 		return s.usage(err, "")
 	}
-	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}}
+	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last}
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()
@@ -51,15 +54,16 @@ func printPack(args []string, s streams) int {
 		o.Draft = true
 		pack, _ = templates.Compose(jb, o, pdf.NewFaces(), problems)
 	}
+	boxes := pack.Boxes()
 	if err := pack.Keep(p.sheets, p.marks); err != nil {
 		return s.usage(err, "")
 	}
-	return writePack(pack, jb, p.out, s)
+	return writePack(pack, jb, boxes, p.out, s)
 }
 
-// writePack paints the pack in memory, writes all files and says what was
-// written. A document with no page left by a selection is not written.
-func writePack(pack *templates.Pack, jb *job.Job, dir string, s streams) int {
+// writePack paints the pack in memory, writes all files and says what was written;
+// boxes are the pages of the boxes of the whole pack. A document with no page left by a selection is not written.
+func writePack(pack *templates.Pack, jb *job.Job, boxes map[string]int, dir string, s streams) int {
 	stem := filepath.Join(dir, fileName(jb.Order.Number+"-"+jb.Order.Revision))
 	var files []output
 	var said []string
@@ -75,13 +79,16 @@ func writePack(pack *templates.Pack, jb *job.Job, dir string, s streams) int {
 		said = append(said, fmt.Sprintf("%s: %s", stem+name, what))
 		return nil
 	}
-	var register bytes.Buffer
+	var register, readings bytes.Buffer
 	err := errors.Join(
 		keep.WriteRegister(&register, jb),
+		filled.WriteBlank(&readings, jb, boxes),
 		paint("-tags.pdf", pack.Tags, fmt.Sprintf("%s on %s", counted(pack.TagCount, "tag"), counted(len(pack.Tags.Pages), "page"))),
 	)
 	files = append(files, output{path: stem + "-register.csv", data: &register})
 	said = append(said, fmt.Sprintf("%s: %s", stem+"-register.csv", counted(len(jb.Tags), "line")))
+	files = append(files, output{path: stem + "-readings.csv", data: &readings})
+	said = append(said, fmt.Sprintf("%s: %s", stem+"-readings.csv", countedBoxes(len(jb.Blanks()))))
 	err = errors.Join(err, paint("-pack.pdf", pack.Pages, counted(len(pack.Pages.Pages), "page")))
 	if err == nil {
 		err = writeAll(files)
@@ -94,4 +101,12 @@ func writePack(pack *templates.Pack, jb *job.Job, dir string, s streams) int {
 		fmt.Fprintln(s.out, line)
 	}
 	return exitDone
+}
+
+// countedBoxes is counted for boxes, which have another plural.
+func countedBoxes(n int) string {
+	if n == 1 {
+		return "1 box"
+	}
+	return fmt.Sprintf("%d boxes", n)
 }

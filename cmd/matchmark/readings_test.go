@@ -257,7 +257,7 @@ func TestLimitsInWords(t *testing.T) {
 		"D23": {"30.00 +0.02 / −0.00 mm", "30.00 – 30.02"},
 		"D24": {"0.30 – 0.40 mm", "0.012 – 0.016 in as printed in the source"},
 		"D25": {"1250.0 ± 1.0 mm", "1249.0 – 1251.0"},
-		"D26": {"at most 0.50 mm in each m of D25"}, "D27": {"at most 50 % of D1"},
+		"D26": {"at most 0.50 mm for each m of D25"}, "D27": {"at most 50 % of D1"},
 		"D28": {"0.20 – 0.35 mm", "spread at most 0.10 mm"}, "D29": {"yes", "no"}, "D30": {"at least 4.00 mm"},
 		"D31": {"44.5 – 45.5°"}, "D32": {"410 – 450 N"},
 	} {

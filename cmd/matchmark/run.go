@@ -66,6 +66,9 @@ func commands() []command {
 	return []command{
 		{"check", "FILE...", "what is wrong with a definition, or silence", check},
 		{"print", "FILE", "write the pack, the tags and the register", printPack},
+		{"explain", "WORD...", "what a key, a problem or the letter of a mark means", explain},
+		{"fill", "FILE", "write the reassembly sheet with what was found", fill},
+		{"report", "FILE", "write what was found and left, for the history", history},
 	}
 }
 

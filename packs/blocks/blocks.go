@@ -93,7 +93,7 @@ func joinDims(ds []*job.Dim, st *job.Step) {
 	if st.Place.CountedFrom == "" {
 		m.CountedFrom = first.Place.CountedFrom
 	}
-	if !arrange(&m, ds, st) || !sharedLimits(&m, ds) {
+	if !arrange(&m, ds, st) || !sharedLimits(&m, ds) || !tellAll(&m, ds) {
 		return
 	}
 	for _, d := range ds {

@@ -6,6 +6,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"matchmark/packs/source"
 )
 
 // maxEntries is the most lines, commas and brackets that a file may have; the
@@ -55,6 +57,8 @@ func nthEntry(data []byte, n int) int {
 func (r *reader) cleanRunes(data []byte) ([]byte, bool) {
 	out := make([]byte, 0, len(data))
 	line, col := 1, 1
+	lead := leading{r: r}
+	defer lead.tell()
 	for i := 0; i < len(data); {
 		c, size := utf8.DecodeRune(data[i:])
 		switch {
@@ -73,12 +77,16 @@ func (r *reader) cleanRunes(data []byte) ([]byte, bool) {
 			if i+1 < len(data) && data[i+1] == '\n' {
 				size++
 			}
-		case c != '\n' && c != '\t' && unseen(c):
-			r.add(r.at(line, col, 1), "control-character", fmt.Sprintf("an invisible control character stands here: U+%04X", c), "take it out; it often comes along when text is copied")
+		case lead.plain(data[i:]) != 0:
+			out = append(out, lead.plain(data[i:]))
+			lead.note(c, line, col)
+		case c != '\n' && c != '\t' && source.Invisible(c):
+			r.unseen(r.at(line, col, 1), c, "stands here")
 			out = append(out, ' ')
 		default:
 			out = append(out, data[i:i+size]...)
 		}
+		lead.pass(c)
 		i += size
 		col++
 		if c == '\n' || c == '\r' {
@@ -88,16 +96,17 @@ func (r *reader) cleanRunes(data []byte) ([]byte, bool) {
 	return out, true
 }
 
-// unseen reports whether a rune is one that no text needs: control characters,
-// the line separators that only some programs take for line ends, code points
-// that are no characters, a byte order mark inside the text, and the marks that
-// turn the direction of writing round without being seen.
-func unseen(c rune) bool {
-	switch {
-	case unicode.Is(unicode.Cc, c), c == '\u2028', c == '\u2029', c == '\uFEFF', c&0xFFFE == 0xFFFE:
-		return true
+// unseen reports a character that cannot be seen.
+func (r *reader) unseen(at source.Pos, c rune, where string) {
+	if r.full() {
+		r.left++
+		return
 	}
-	return '\u202A' <= c && c <= '\u202E' || '\u2066' <= c && c <= '\u2069'
+	code, what := "invisible", "an invisible character"
+	if unicode.IsControl(c) {
+		code, what = "control-character", "an invisible control character"
+	}
+	r.add(at, code, what+" "+where+": "+source.RuneName(c), "take it out; it often comes along when text is copied")
 }
 
 // position gives line and column of a byte offset, both from 1.

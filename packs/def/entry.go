@@ -2,6 +2,7 @@ package def
 
 import (
 	"regexp"
+	"strings"
 
 	"gopkg.in/yaml.v3"
 
@@ -237,12 +238,20 @@ func sections(name, doc, example string) key[Definition] {
 // [60 mm, 0 mm, -80 mm].
 var amounts = regexp.MustCompile(`^\[?-?[0-9./]+( to [0-9./]+)? ?[^0-9, ]+(, -?[0-9./]+ ?[^0-9, ]+)*$`)
 
+// amountIn is an amount that stands alone behind a key, or in a list, of an example with
+// keys of its own: outside: 210 mm, holding: 0.12.
+var amountIn = regexp.MustCompile(`([:,] |\[)-?[0-9][0-9./]*(?: to -?[0-9./]+)?((?: ?[A-Za-z°%µ·][A-Za-z0-9°%µ·]*(?: rise)?)?)([,}\]])`)
+
 // digits is one number of an amount.
 var digits = regexp.MustCompile(`-?[0-9][0-9./]*`)
 
 // blank is the example as help shows it: a number that has to be weighed, measured,
 // counted or looked up is left open, for what a message offers is copied.
 func (e *entry) blank() string {
+	if strings.HasPrefix(e.example, "{") {
+		// Twice, because the comma between two amounts belongs to both.
+		return amountIn.ReplaceAllString(amountIn.ReplaceAllString(e.example, "$1…$2$3"), "$1…$2$3")
+	}
 	if e.form != numberForm && !amounts.MatchString(e.example) {
 		return e.example
 	}

@@ -27,16 +27,17 @@ func (f faultRule) about(said string) bool {
 var faultRules = []faultRule{
 	{[]string{"unknown anchor"}, []func(*stop) (fault, bool){(*stop).unknownAnchor}},
 	{[]string{"max depth"}, []func(*stop) (fault, bool){(*stop).tooDeep}},
+	{nil, []func(*stop) (fault, bool){(*stop).quotesAcross}},
 	{[]string{"tab character"}, []func(*stop) (fault, bool){(*stop).tab}},
 	{[]string{"escape", "hexdecimal"}, []func(*stop) (fault, bool){(*stop).escape}},
 	{[]string{"unexpected end of stream", "document indicator"}, []func(*stop) (fault, bool){(*stop).openQuote}},
 	{[]string{"start any token", "comment or line break", "alphabetic or numeric", "directive", "indentation indicator", "tag", "URI", "'>'", "'!'"},
-		[]func(*stop) (fault, bool){(*stop).badStart, (*stop).tab}},
+		[]func(*stop) (fault, bool){(*stop).tabHere, (*stop).badStart, (*stop).tab}},
 	{[]string{"block sequence entries"}, []func(*stop) (fault, bool){(*stop).listOnKeyLine}},
 	{[]string{"could not find expected ':'"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).noColon}},
 	{[]string{"mapping values"}, []func(*stop) (fault, bool){(*stop).secondColon, (*stop).noColonAbove, (*stop).tooFarIn}},
 	{[]string{"expected node content"}, []func(*stop) (fault, bool){(*stop).strayBracket, (*stop).emptyEntry, (*stop).dashInBrackets, (*stop).neverClosed}},
-	{[]string{"',' or"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).neverClosed, (*stop).noComma}},
+	{[]string{"',' or"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).questionInBraces, (*stop).neverClosed, (*stop).noComma}},
 	{[]string{"expected key", "'-' indicator", "document start"}, []func(*stop) (fault, bool){(*stop).quotesGoOn, (*stop).strayBracket, (*stop).badIndent}},
 }
 
@@ -140,7 +141,7 @@ func (s *stop) tab() (fault, bool) {
 			mixed = true
 		}
 	}
-	if first < 0 || first > s.line {
+	if first < 0 || first > s.line && first > s.below(s.line) {
 		return fault{}, false
 	}
 	f := fault{
@@ -155,6 +156,17 @@ func (s *stop) tab() (fault, bool) {
 		f.repair = &repair{line: -1, hole: -1}
 	}
 	return f, true
+}
+
+// tabHere finds tabs before the text of the very line where reading stopped, or the
+// next.
+func (s *stop) tabHere() (fault, bool) {
+	for _, line := range []int{s.line, s.below(s.line)} {
+		if line >= 0 && strings.ContainsRune(string(s.lines[line][:s.indent(line)]), '\t') {
+			return s.tab()
+		}
+	}
+	return fault{}, false
 }
 
 // escape finds a backslash in double quotes that YAML does not know.
@@ -192,6 +204,29 @@ func (s *stop) openQuote() (fault, bool) {
 				pos: s.at(q.line, q.col, 1), code: "open-quote",
 				message: "the quotes that begin here are never closed",
 				help:    []string{"close them at the end of the text"},
+				repair:  s.replace(q.spot),
+			}, true
+		}
+	}
+	return fault{}, false
+}
+
+// quotesAcross finds quotes that run over lines with keys of their own: they were
+// forgotten at the end of their first line, and others far below close them.
+func (s *stop) quotesAcross() (fault, bool) {
+	for _, q := range s.quotes {
+		if !s.reached(q.line, q.col) {
+			break
+		}
+		for i := q.line + 1; i <= q.endLine; i++ {
+			if !keyLine.MatchString(string(s.lines[i])) {
+				continue
+			}
+			text := strings.TrimSpace(string(s.lines[q.line][q.col:]))
+			return fault{
+				pos: s.at(q.line, q.col, 1), code: "open-quote",
+				message: fmt.Sprintf("the quotes that begin here are not closed on their line, and run on to line %d", q.endLine+1),
+				help:    []string{"close them at the end of the text: " + text + string(q.what)},
 				repair:  s.replace(q.spot),
 			}, true
 		}

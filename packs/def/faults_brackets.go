@@ -80,7 +80,7 @@ func (s *stop) noComma() (fault, bool) {
 		return fault{
 			pos: s.at(c.line, word, c.col-word), code: "no-comma",
 			message: "no comma stands before " + quote(key),
-			help:    []string{"a comma parts the entries inside { }, or put a text with a colon in quotes"},
+			help:    s.withComma(line, before.col+1, word),
 			repair:  s.commaRepair(before, c),
 		}, true
 	}
@@ -90,6 +90,52 @@ func (s *stop) noComma() (fault, bool) {
 		message: "a comma or a closing bracket is missing here or before",
 		help:    []string{"a comma parts the entries inside { } and [ ]"},
 	}, true
+}
+
+// questionInBraces finds a question without quotes inside braces, where YAML takes its
+// mark for a sign of its own.
+func (s *stop) questionInBraces() (fault, bool) {
+	line, _ := s.lastSign()
+	for l := line; l >= 0 && l >= line-1; l-- {
+		for i := len(s.colons) - 1; i >= 0; i-- {
+			c := s.colons[i]
+			if c.line != l || !c.flow {
+				continue
+			}
+			row := s.lines[l]
+			mark := c.col + 1
+			for mark < len(row) && !strings.ContainsRune("?\"'{}[]", row[mark]) {
+				mark++
+			}
+			if mark == len(row) || row[mark] != '?' {
+				continue
+			}
+			from := c.col + 1
+			for row[from] == ' ' {
+				from++
+			}
+			return fault{
+				pos: s.at(l, from, mark+1-from), code: "question",
+				message: "a question inside { } stands in quotes: there the question mark is a sign of YAML",
+				help:    []string{"write: " + quote(string(row[from:mark+1]))},
+				repair:  &repair{l, from, mark + 1, standIn(mark + 1 - from), from},
+			}, true
+		}
+	}
+	return fault{}, false
+}
+
+// withComma writes the two entries with the comma between them.
+func (s *stop) withComma(line []rune, from, word int) []string {
+	value := strings.TrimSpace(string(line[from:word]))
+	if value == "" || word == len(line) {
+		return []string{"a comma parts the entries inside { }, or put a text with a colon in quotes"}
+	}
+	end := word
+	for end < len(line) && line[end] != ':' {
+		end++
+	}
+	return []string{"a comma parts the entries: " + value + ", " + string(line[word:end]) + ": …", "or put a text with a colon in quotes"}
 }
 
 // commaRepair puts a stand-in for both entries that lack a comma between them.

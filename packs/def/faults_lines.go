@@ -19,6 +19,9 @@ var (
 	gluedKey = regexp.MustCompile(`^(\s*(?:- +)*)([\p{L}\p{N}_-]+):([^\s:/]\S?.*)$`)
 )
 
+// gluedDash is an entry of a list with no blank behind its dash.
+var gluedDash = regexp.MustCompile(`^-([\p{L}_].*:.*)$`)
+
 // indent counts the blanks before the text of a line.
 func (s *stop) indent(line int) int {
 	l := s.lines[line]
@@ -120,7 +123,7 @@ func (s *stop) noColonOn(line int) (fault, bool) {
 	f := fault{
 		pos: s.whole(line), code: "no-colon",
 		message: "no colon stands in this line, and it is neither an entry of a list nor the end of a text above it",
-		help:    []string{"write: key: value; an entry of a list begins with a dash and a blank"},
+		help:    []string{withColon(bare)},
 	}
 	in, end := s.indent(line), len(s.lines[line])
 	switch next := s.below(line); {
@@ -157,6 +160,13 @@ func (s *stop) badIndent() (fault, bool) {
 	if above < 0 {
 		return fault{}, false
 	}
+	if m := gluedDash.FindStringSubmatch(strings.TrimSpace(string(s.lines[line]))); m != nil {
+		return fault{
+			pos: s.at(line, s.indent(line), 1), code: "no-blank",
+			message: "a blank is missing behind the dash",
+			help:    []string{"write: - " + m[1]},
+		}, true
+	}
 	dash := strings.HasPrefix(strings.TrimSpace(string(s.lines[line])), "-")
 	if s.indent(line) == s.indent(above) && dash != strings.HasPrefix(strings.TrimSpace(string(s.lines[above])), "-") {
 		return fault{
@@ -173,6 +183,30 @@ func (s *stop) badIndent() (fault, bool) {
 			fmt.Sprintf("keys of one map begin under one another, and so do the dashes of one list: the line above begins %s in", blanks(s.indent(above))),
 		},
 	}, true
+}
+
+// otherColon is a key with another sign behind it than the colon, or with none.
+var otherColon = regexp.MustCompile(`^((?:- +)?)([\p{L}\d_-]+)(?: *[=：﹕∶;→] *| +)(\S.*)$`)
+
+// withColon writes a line that lacks its colon, if it is clear where that goes.
+func withColon(bare string) string {
+	m := otherColon.FindStringSubmatch(bare)
+	if m != nil && (anyKey(m[2]) || strings.ContainsAny(bare, "=：﹕∶")) {
+		return "write: " + m[1] + m[2] + ": " + m[3]
+	}
+	return "write: key: value; an entry of a list begins with a dash and a blank"
+}
+
+// anyKey reports whether a word is a key of some map.
+func anyKey(word string) bool {
+	for _, s := range shapes() {
+		for _, e := range s.entries() {
+			if e.name == word {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func blanks(n int) string {

@@ -56,18 +56,17 @@ func (r *reader) list(e *entry, n *yaml.Node) []source.Text {
 		return nil
 	}
 	if n.Kind != yaml.SequenceNode {
-		if t, ok := r.scalar(e, n); ok {
-			return []source.Text{t}
-		}
-		return nil
+		return r.part(e, n)
 	}
 	if len(n.Content) == 0 {
 		r.emptyList(e, n)
 	}
 	var list []source.Text
 	for _, item := range n.Content {
-		if t, ok := r.scalar(e, item); ok && !r.doubled(e, list, t) {
-			list = append(list, t)
+		for _, t := range r.part(e, item) {
+			if !r.doubled(e, list, t) {
+				list = append(list, t)
+			}
 		}
 	}
 	return list
@@ -80,7 +79,7 @@ func (r *reader) lists(e *entry, n *yaml.Node) [][]source.Text {
 	case n == nil:
 		return nil
 	case n.Kind != yaml.SequenceNode:
-		r.add(r.place(n), "wrong-form", e.name+" is a list of lists; here stands "+formWords(n), "write: "+e.name+": "+e.example)
+		r.add(r.place(n), "wrong-form", e.name+" is a list of lists; here stands "+formWords(n), "for example "+e.name+": "+e.example)
 		return nil
 	case len(n.Content) == 0:
 		r.emptyList(e, n)
@@ -140,7 +139,7 @@ func (r *reader) face(e *entry, n *yaml.Node) (Face, bool) {
 	}
 	list := r.named(e, n)
 	if len(n.Content) != 2 {
-		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", "write: "+e.name+": "+e.example)
+		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", "for example "+e.name+": "+e.example)
 		return Face{}, false
 	}
 	if len(list) == 0 {
@@ -186,10 +185,16 @@ func (r *reader) counts(e *entry, n *yaml.Node) []Count {
 		}
 		return list
 	}
-	if t, ok := r.scalar(&part, n); ok {
-		return []Count{{Part: t}}
+	var list []Count
+	part.form = countsForm
+	for _, t := range r.partsIn(&part, n) {
+		if c, ok := r.pieces(e, t); ok {
+			list = append(list, c)
+			continue
+		}
+		list = append(list, Count{Part: t})
 	}
-	return nil
+	return list
 }
 
 // addCount adds a part to a list unless it stands there already.
@@ -255,7 +260,7 @@ func (r *reader) positions(e *entry, p pair) Positions {
 			continue
 		}
 		if v.Kind == yaml.ScalarNode && v.Value == "clock" {
-			r.add(r.place(v), "wrong-form", "clock stands alone, not beside other positions", "write: "+q.key.Value+": [0°, 90°, 180°, 270°]")
+			r.add(r.place(v), "wrong-form", "clock stands alone, not beside other positions", "for example "+q.key.Value+": [0°, 90°, 180°, 270°]")
 			continue
 		}
 		if values := r.names(e, v); len(values) > 0 {
@@ -310,7 +315,7 @@ func (r *reader) names(e *entry, n *yaml.Node) []source.Text {
 	from, err1 := strconv.Atoi(m[2])
 	to, err2 := strconv.Atoi(m[4])
 	if m[3] != letters || err1 != nil || err2 != nil || from >= to || to-from >= maxPlaces {
-		r.add(t.At, "range-form", fmt.Sprintf("%s is no range of 2 to %d places counted upward", quote(t.Value), maxPlaces), "write: 1 to 16")
+		r.add(t.At, "range-form", fmt.Sprintf("%s is no range of 2 to %d places counted upward", quote(t.Value), maxPlaces), "for example 1 to 16")
 		return nil
 	}
 	list = list[:0]

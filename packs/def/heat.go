@@ -19,6 +19,8 @@ type Heat struct {
 	NothingNear  source.Text // why nothing beside it has to be protected
 	Air          source.Text // temperature of the parts and the air at the start
 	Grip         Grip
+	AtWork       AtWork
+	SeatForm     source.Text // straight, taper or shrink disc
 	Pull         HeatPull
 	PutOn        HeatPutOn
 	FireWatch    source.Text
@@ -47,6 +49,7 @@ type Hub struct {
 	Kind            source.Text // sort of part, for its highest temperature
 	AtMost, Source  source.Text // the site's or the maker's own highest temperature
 	Yield           source.Text
+	Strength        source.Text // tensile strength of a brittle part
 }
 
 // A Shaft is what the heated part sits on.
@@ -55,6 +58,7 @@ type Shaft struct {
 	Part                source.Text
 	Material            source.Text
 	Bore, Behind, Front Varying
+	Yield, Torque       source.Text // torque that it carries under the heated part
 }
 
 // A Neighbour is a part beside a heated one that must stay cool.
@@ -75,6 +79,15 @@ type Grip struct {
 	DecidedBy, Because              source.Text // who answers for the frictions, and why
 	Holding, Pulling                source.Text
 	Smoothing, HubRough, ShaftRough source.Text
+}
+
+// An AtWork is where a joint works: the temperatures of the shaft under the hub, how
+// much hotter one of the two gets than the other, and the speed.
+type AtWork struct {
+	At                 source.Pos
+	Coldest, Hottest   source.Text
+	HubOver, ShaftOver source.Text
+	RPM                source.Text
 }
 
 // A HeatPull is how a hub is drawn off hot.

@@ -28,6 +28,10 @@ var heatKind = &kind[Heat]{
 		text("air", "How warm parts and air are when the heat goes on; 20 °C if not said.", "15 °C", func(h *Heat) *source.Text { return &h.Air }),
 		single("grip", "Friction and smoothing, for what the joint holds and what it takes to pull it cold.",
 			"{holding: 0.12, pulling: 0.24, smoothing: none, decided-by: works engineer, because: dry and clean steel}", gripKind, func(h *Heat, at source.Pos) *Grip { h.Grip.At = at; return &h.Grip }),
+		single("at-work", "Where the joint works, warm and turning: what it holds is worked out there.",
+			"{coldest: 5 °C, hottest: 60 °C, hub-over: 10 C rise, shaft-over: 20 C rise, rpm: 1480}", atWorkKind, func(h *Heat, at source.Pos) *AtWork { h.AtWork.At = at; return &h.AtWork }),
+		text("seat-form", "The form of the seat, straight if not said; a taper and a shrink disc are not drawn or fitted by heat, and are refused with what to do instead.", "straight",
+			func(h *Heat) *source.Text { return &h.SeatForm }).oneOf("straight", "taper", "shrink disc"),
 		single("pull", "How it is drawn off.", "{by: torch, clearance: 0.02 mm, longest: 15 min, puller: Three-arm puller, shield: split sheet and mineral wool}", pullKind,
 			func(h *Heat, at source.Pos) *HeatPull { h.Pull.At = at; return &h.Pull }),
 		single("put-on", "How it is put on.", "{by: oven, oven: 180 °C, clearance: 0.10 mm}", putOnKind,
@@ -69,6 +73,7 @@ var hubKind = &kind[Hub]{
 		text("at-most", "The highest temperature that the site or the maker allows.", "200 °C", func(h *Hub) *source.Text { return &h.AtMost }),
 		text("source", "Where that temperature comes from.", "site rule 12", func(h *Hub) *source.Text { return &h.Source }),
 		text("yield", "Its yield stress; without it nothing is said of yielding.", "350 MPa", func(h *Hub) *source.Text { return &h.Yield }),
+		text("strength", "Its tensile strength from the drawing, where it is of a brittle material; without it the weakest grade counts.", "250 MPa", func(h *Hub) *source.Text { return &h.Strength }),
 	},
 }
 
@@ -81,6 +86,8 @@ var shaftKind = &kind[Shaft]{
 		varying("bore", "The bore of a hollow shaft.", "40 mm", func(s *Shaft) *Varying { return &s.Bore }),
 		varying("behind", "How far the shaft runs on behind, toward the machine.", "600 mm", func(s *Shaft) *Varying { return &s.Behind }).must(),
 		varying("front", "How far it stands out in front; flush if not said.", "20 mm", func(s *Shaft) *Varying { return &s.Front }),
+		text("yield", "Its yield stress; without it nothing is said of yielding.", "300 MPa", func(s *Shaft) *source.Text { return &s.Yield }),
+		text("torque", "The torque that it carries under the heated part; its shear is counted in the stress of the shaft.", "900 N·m", func(s *Shaft) *source.Text { return &s.Torque }),
 	},
 }
 
@@ -120,6 +127,18 @@ var gripKind = &kind[Grip]{
 	},
 }
 
+var atWorkKind = &kind[AtWork]{
+	name: "joint at work",
+	doc:  "Where a joint works: the temperatures of the shaft under the hub, running or at rest, and the highest speed.",
+	keys: []key[AtWork]{
+		text("coldest", "The coldest that the shaft under the hub is.", "5 °C", func(w *AtWork) *source.Text { return &w.Coldest }).must(),
+		text("hottest", "The hottest that it is.", "60 °C", func(w *AtWork) *source.Text { return &w.Hottest }).must(),
+		text("hub-over", "How much hotter than its shaft the hub gets, as when it starts up; none if not said.", "10 C rise", func(w *AtWork) *source.Text { return &w.HubOver }),
+		text("shaft-over", "How much hotter than its hub the shaft gets; none if not said.", "20 C rise", func(w *AtWork) *source.Text { return &w.ShaftOver }),
+		one(decimalForm, "rpm", "The highest speed in turns a minute; at rest if not said.", "1480", func(w *AtWork) *source.Text { return &w.RPM }),
+	},
+}
+
 var pullKind = &kind[HeatPull]{
 	name: "hot pull",
 	doc:  "How a hub is drawn off hot.",
@@ -132,7 +151,7 @@ var pullKind = &kind[HeatPull]{
 		text("workable", "How long it takes from heat off until the part is off its seat, where the usual 60 s are not it.", "12 s", func(o *HeatPull) *source.Text { return &o.Workable }),
 		text("workable-because", "Why it is drawn in that time.", "the hydraulic puller is under load before the heat goes on", func(o *HeatPull) *source.Text { return &o.WorkableBecause }),
 		text("longest", "How long it is heated before giving up.", "15 min", func(o *HeatPull) *source.Text { return &o.Longest }).must(),
-		text("puller", "What draws it.", "Three-arm puller", func(o *HeatPull) *source.Text { return &o.Puller }).must(),
+		text("puller", "What draws it, or none, where it is drawn off by hand.", "Three-arm puller", func(o *HeatPull) *source.Text { return &o.Puller }).must(),
 		text("pulls-with", "What the puller is good for.", "300 kN", func(o *HeatPull) *source.Text { return &o.PullsWith }),
 		text("shield", "What stands between the flame and the neighbour.", "split aluminium sheet and mineral wool", func(o *HeatPull) *source.Text { return &o.Shield }),
 		text("if-stuck", "What is done when it does not move, besides stopping.", "call the engineer", func(o *HeatPull) *source.Text { return &o.IfStuck }),

@@ -11,8 +11,12 @@ type SiteFile struct {
 	FireWatch source.Text // time after hot work
 	Critical  source.Text // share of a crane's rating from which a lift is critical
 	Gloves    source.Text
-	Language  source.Text
-	Roles     []source.Text
+	// Workable is the shortest time from heat off to off the seat that a crew of the site
+	// works with.
+	Workable, WorkableBecause source.Text
+	Language                  source.Text
+	Decimal                   source.Text // how readings are typed back: point or comma
+	Roles                     []source.Text
 }
 
 var siteFileKind = &kind[SiteFile]{
@@ -26,8 +30,13 @@ var siteFileKind = &kind[SiteFile]{
 			func(s *SiteFile) *source.Text { return &s.FireWatch }),
 		text("critical-lift", "The share of what the crane may lift from which a lift is critical; 75 % if not said.", "75 %",
 			func(s *SiteFile) *source.Text { return &s.Critical }),
+		text("workable", "The shortest time from heat off until a hub is off its seat that a crew can work with; 60 s if not said.", "90 s",
+			func(s *SiteFile) *source.Text { return &s.Workable }),
+		text("workable-because", "Why it takes that time.", "the torches are laid down outside the ring, then two pull", func(s *SiteFile) *source.Text { return &s.WorkableBecause }),
 		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *source.Text { return &s.Gloves }),
 		text("language", "The language of the paper, where --language says none; English if not said.", "es", func(s *SiteFile) *source.Text { return &s.Language }).oneOf(Tongues...),
+		text("decimal", "How the readings that come back are typed: with a decimal point or a comma; with a point if not said.", "comma",
+			func(s *SiteFile) *source.Text { return &s.Decimal }).oneOf("point", "comma"),
 		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]source.Text { return &s.Roles }),
 	},
 }

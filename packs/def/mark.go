@@ -34,6 +34,11 @@ var (
 // that it is right.
 func markFault(mark, letters string) (fault, meant string) {
 	what := kindOf[letters[:1]]
+	if plain := source.Plain(mark); plain != mark {
+		if fault, meant := markFault(plain, letters); fault == "" {
+			return quote(mark) + " only looks like " + plain + ": " + disguised(mark), meant
+		}
+	}
 	m := markLike.FindStringSubmatch(mark)
 	if m == nil || m[3] == "0" {
 		example := letters[:1] + "7"
@@ -59,6 +64,17 @@ func markFault(mark, letters string) (fault, meant string) {
 		return quote(mark) + ": nothing stands between letter and number of a mark", right
 	}
 	return "", mark
+}
+
+// disguised names the characters of a text that look like others.
+func disguised(s string) string {
+	var out []string
+	for _, c := range s {
+		if _, ok := source.Twin(c); ok {
+			out = append(out, fmt.Sprintf("%q is %s", c, source.RuneName(c)))
+		}
+	}
+	return strings.Join(out, ", ")
 }
 
 // ownMark takes over the mark of a thing where it is described. When it is clear
@@ -89,6 +105,15 @@ func (r *reader) ownName(t source.Text, kind string) source.Text {
 	case strings.Contains(t.Value, "/"):
 		r.add(t.At, "name-form", quote(t.Value)+": a slash parts a name from its place, so it cannot stand in the name of "+article(kind),
 			"write: "+strings.ReplaceAll(t.Value, "/", "-"))
+	case strings.ContainsFunc(t.Value, source.OddBlank):
+		c, _ := utf8.DecodeRuneInString(t.Value[strings.IndexFunc(t.Value, source.OddBlank):])
+		r.add(t.At, "name-form", fmt.Sprintf("the blank in %s is %s, which looks like any other: names that differ in it alone are two on file and one on paper", quote(t.Value), source.RuneName(c)),
+			"type it with the blank key, or with a hyphen: "+strings.Map(func(c rune) rune {
+				if source.OddBlank(c) {
+					return '-'
+				}
+				return c
+			}, t.Value))
 	case t.Value == "others":
 		r.add(t.At, "name-form", `"others" stands for all that are not named and cannot name `+article(kind), "give it another name")
 	case utf8.RuneCountInString(t.Value) > maxName:
@@ -121,12 +146,15 @@ func (r *reader) reference(e *entry, t source.Text) (source.Text, bool) {
 	switch {
 	case meant != "":
 		help = append(help, "write: "+meant)
+	case e.form == intoForm && parted(e, t.Value) != nil:
+		several := parted(e, t.Value)
+		help = append(help, "one place for all parts, or one for each: "+e.name+": {one part: "+several[0]+", another: "+several[1]+"}")
 	case len(e.allowed) > 0:
 		help = append(help, e.name+" also takes: "+strings.Join(e.allowed, ", "))
 	case strings.ContainsAny(t.Value, " ;+") && e.form == listForm:
 		help = append(help, "write several as a list: ["+strings.Join(strings.FieldsFunc(t.Value, func(c rune) bool { return strings.ContainsRune(" ;+", c) }), ", ")+"]")
 	default:
-		help = append(help, "write: "+e.name+": "+e.example)
+		help = append(help, "for example "+e.name+": "+e.example)
 	}
 	r.add(t.At, "mark-form", fault, help...)
 	if meant == "" {

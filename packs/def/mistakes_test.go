@@ -46,11 +46,11 @@ func TestMistakes(t *testing.T) {
 			[]string{`3:18+4 quotes goes on behind its closing quote | '"5/16" bolt'`, `4:12+3 number-form "two" is not a whole number from 1 up |`}},
 		{"a quote inside single quotes", "parts:\n  a: {name: 'it's', count: 2}", []string{`2:17+2 quotes goes on behind its closing quote | written twice`}},
 		{"quotes never closed", "parts:\n  a:\n    name: \"Bolt\n    count: 2", []string{`3:11+1 open-quote never closed | close them`}},
-		{"quotes closed by the next quotes", "parts:\n  a:\n    name: \"Bolt\n    note: \"keep\"\n    count: 2", []string{`3:11+1 quotes closed only on line 4 | close them`}},
+		{"quotes closed by the next quotes", "parts:\n  a:\n    name: \"Bolt\n    note: \"keep\"\n    count: 2", []string{`3:11+1 open-quote run on to line 4 | close them at the end of the text: "Bolt"`}},
 		{"backslash", `parts:` + "\n  a: {name: \"C:\\parts\"}", []string{`2:16+2 escape a backslash in double quotes | single quotes`}},
 		{"second colon", "cautions:\n  a:\n    signal: warning\n    hazard: Note: hot.\n    avoid: Gloves.", []string{`4:17+1 second-colon a second colon | "Note: hot."`}},
 		{"no blank behind the colon", "parts:\n  a:\n    name:Bolt\n    count: 2", []string{`3:9+1 no-blank behind the colon of "name" | write: name: Bolt`}},
-		{"no colon", "parts:\n  a:\n    count: 2\n    name: x\n    renew always\n", []string{`5:5+12 no-colon no colon stands in this line | key: value`}},
+		{"no colon", "parts:\n  a:\n    count: 2\n    name: x\n    renew always\n", []string{`5:5+12 no-colon no colon stands in this line | write: renew: always`}},
 		{"no colon behind the key of a map", "parts:\n  bolt\n    name: Bolt", []string{`2:3+4 no-colon no colon stands | key: value`}},
 		{"no comma", "parts:\n  a: {name: Bolt count: 2}", []string{`2:18+5 no-comma no comma stands before "count" | parts the entries`}},
 		{"brace not closed", "parts:\n  a: {name: Bolt\n  b: {name: Nut}", []string{`2:6+1 open-bracket the { that begins here is not closed | closing }`}},
@@ -98,7 +98,7 @@ func TestMistakes(t *testing.T) {
 		{"others as a place", "places: {end: {others: {name: x}}}", []string{`1:16+6 name-form "others" stands for all |`}},
 		{"second document", "parts: {a: {name: x}}\n# end\n---\nnmae: x", []string{`3:1+3 second-document not read |`, `1:1+5 missing-key |`, `1:1+5 missing-key |`, `1:1+5 missing-key |`}},
 		{"invisible characters", "parts:\n  a: {name: \"x\u202ey\"}\n  b: {name: \"\\0\"}\n  c: {name: \"\\t\"}\n  d: {name: x\u2028y}",
-			[]string{`2:15+1 control-character U+202E |`, `3:14+2 control-character U+0000 |`, `4:14+2 control-character a tab |`, `5:14+1 control-character U+2028 |`}},
+			[]string{`2:15+1 invisible U+202E |`, `3:14+2 control-character U+0000 |`, `4:14+2 control-character a tab |`, `5:14+1 invisible U+2028 |`}},
 	} {
 		t.Run(m.name, func(t *testing.T) {
 			t.Parallel()
@@ -159,7 +159,7 @@ equipment: {tag: T-1}
 steps:
   - step: a
     do: Look.
-    measure: [d7, D07/DE, C3, D7 D8]
+    measure: [d7, D07/DE, C3, D9 D8]
     remove: [nut, {screw: 06}, [x]]
     into: {nut: C2, screw: B1}
     loosen: [J1, nut, j2]
@@ -168,8 +168,8 @@ steps:
 `)
 	d, ps := Read("x.yaml", text)
 	want := map[string]string{
-		"6:15": "write: D7", "6:19": "write: D7/DE", "6:27": "measure: [D7]", "6:31": "as a list: [D7, D8]",
-		"7:27": "write: 6", "7:32": "write: remove:", "8:28": "also takes: bench, scrap", "9:23": "write: J2", "10:11": "hold: W1", "11:12": "yes",
+		"6:15": "write: D7", "6:19": "write: D7/DE", "6:27": "measure: [D7]", "6:31": "write: measure: [D9, D8]",
+		"7:27": "write: 6", "7:32": "for example remove:", "8:28": "also takes: bench, scrap", "9:23": "write: J2", "10:11": "hold: W1", "11:12": "yes",
 	}
 	for _, p := range ps {
 		at := fmt.Sprintf("%d:%d", p.Pos.Line, p.Pos.Col)
@@ -184,8 +184,8 @@ steps:
 	}
 	// What was clearly meant is taken, so that nothing else is said of it later.
 	s := d.Sections[0].Steps[0]
-	if len(s.Measure) != 2 || s.Measure[0].Value != "D7" || s.Measure[1].Value != "D7/DE" {
-		t.Errorf("measure is read as %v, want D7 and D7/DE", s.Measure)
+	if len(s.Measure) != 4 || s.Measure[0].Value != "D7" || s.Measure[1].Value != "D7/DE" || s.Measure[2].Value != "D9" {
+		t.Errorf("measure is read as %v, want D7, D7/DE, D9 and D8", s.Measure)
 	}
 	if len(s.Loosen) != 3 || s.Loosen[2].Value != "J2" {
 		t.Errorf("loosen is read as %v, want J1, nut and J2", s.Loosen)

@@ -96,7 +96,7 @@ func (r *reader) root(data []byte, write string) *yaml.Node {
 		return nil
 	}
 	if doc.Kind != yaml.DocumentNode || len(doc.Content) == 0 || isNull(doc.Content[0]) {
-		r.add(source.Pos{File: r.file}, "empty-file", "nothing is written in this file", "write: "+write)
+		r.add(source.Pos{File: r.file}, "empty-file", "nothing is written in this file", "for example "+write)
 		return nil
 	}
 	r.weigh(doc)

@@ -77,6 +77,10 @@ func (e *entry) shapeWords() string {
 func Reference(w io.Writer) error {
 	var b strings.Builder
 	for _, s := range shapes() {
+		fmt.Fprintf(&b, "- %s\n", link(s))
+	}
+	b.WriteString("\n")
+	for _, s := range shapes() {
 		fmt.Fprintf(&b, "### %s\n\n%s", upperFirst(s.title()), s.about())
 		if s.mark() != "" {
 			fmt.Fprintf(&b, " Its mark is %s and a number: %s1.", s.mark(), s.mark())
@@ -90,13 +94,31 @@ func Reference(w io.Writer) error {
 			if e.need {
 				name = "**" + name + "**"
 			}
-			fmt.Fprintf(&b, "| %s | %s | %s | `%s` |\n", name, cell(e.doc), cell(e.shapeWords()), cell(e.example))
+			fmt.Fprintf(&b, "| %s | %s | %s | `%s` |\n", name, cell(e.doc), linked(e), cell(e.example))
 		}
 		b.WriteString("\n")
 	}
 	b.WriteString("Keys in bold have to be written.\n")
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// link leads to the table of a kind.
+func link(s shape) string {
+	return "[" + s.title() + "](#" + strings.ReplaceAll(s.title(), " ", "-") + ")"
+}
+
+// linked is what stands behind a key, its kinds of maps as links.
+func linked(e *entry) string {
+	words := cell(e.shapeWords())
+	for _, in := range e.inner {
+		if i := strings.LastIndex(words, in.title()); i >= 0 {
+			words = words[:i] + link(in) + words[i+len(in.title()):]
+		} else {
+			words += ", " + link(in)
+		}
+	}
+	return words
 }
 
 // cell spells a text as one cell of a Markdown table.

@@ -5,7 +5,6 @@ import (
 	"regexp"
 	"slices"
 	"strings"
-	"time"
 	"unicode/utf8"
 
 	"gopkg.in/yaml.v3"
@@ -114,7 +113,7 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (source.Text, bool) {
 		return source.Text{}, false
 	}
 	if n.Kind != yaml.ScalarNode || isNull(n) {
-		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), "write: "+e.name+": "+e.example)
+		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), "for example "+e.name+": "+e.example)
 		return source.Text{}, false
 	}
 	t := source.Text{Value: oneLine(n.Value), At: r.place(n)}
@@ -132,8 +131,20 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (source.Text, bool) {
 		r.add(t.At, "long-text", fmt.Sprintf("the text behind %s has %d letters, more than a page can hold", e.name, n), "write it shorter, or in several steps")
 		return source.Text{}, false
 	}
-	return r.check(e, t)
+	if strings.ContainsRune("=+-@", rune(t.Value[0])) && slices.Contains(listed, e.name) {
+		r.add(t.At, "formula-start", fmt.Sprintf("%s begins with %c: in the register a spreadsheet takes it for a formula and shows something else", quote(t.Value), t.Value[0]),
+			"begin it with a letter or a figure")
+		// A draft has it without the sign.
+		if t.Value = strings.TrimLeft(t.Value, "=+-@ "); t.Value == "" {
+			return source.Text{}, false
+		}
+	}
+	return r.check(e, r.unquote(e, n, t))
 }
+
+// listed are the keys whose texts stand alone in a column of a list that is written
+// for spreadsheets (CSV), which run a text that begins with one of = + - @ as a formula.
+var listed = []string{"tag", "name", "serial", "number", "title", "revision", "keep", "location"}
 
 // maxText is the most letters of one text. A full page of running text has about
 // 5000.
@@ -146,7 +157,7 @@ func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
 		return t, r.wholeNumber(e, t)
 	case decimalForm:
 		if !regexpDecimal.MatchString(t.Value) {
-			r.add(t.At, "number-form", e.name+" takes a number, and "+quote(t.Value)+" is none", "write: "+e.name+": "+e.example)
+			r.add(t.At, "number-form", e.name+" takes a number, and "+quote(t.Value)+" is none", "for example "+e.name+": "+e.example)
 			return source.Text{}, false
 		}
 		return t, true
@@ -155,11 +166,7 @@ func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
 	case choicesForm:
 		return yesNoOr(t), true
 	case dateForm:
-		if _, err := time.Parse(time.DateOnly, t.Value); err != nil {
-			r.add(t.At, "date-form", quote(t.Value)+" is no day of the calendar, written year-month-day", "write: "+e.name+": "+e.example)
-			return source.Text{}, false
-		}
-		return t, true
+		return r.day(e, t)
 	}
 	if e.letters != "" {
 		return r.reference(e, t)
@@ -172,13 +179,18 @@ func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
 			return t, true
 		}
 	}
-	var help []string
-	if near := source.Nearest(t.Value, e.allowed); near != "" {
-		help = append(help, "did you mean "+near+"?")
+	near := source.Nearest(t.Value, e.allowed)
+	if same := sameWord[strings.ToLower(t.Value)]; same != "" && slices.Contains(e.allowed, same) {
+		near = same
 	}
-	help = append(help, e.name+" takes: "+strings.Join(e.allowed, ", "))
-	r.add(t.At, "not-allowed", e.name+" cannot be "+quote(t.Value), help...)
-	return source.Text{}, false
+	takes := e.name + " takes: " + strings.Join(e.allowed, ", ")
+	if near == "" || strings.HasSuffix(near, "…") {
+		r.add(t.At, "not-allowed", e.name+" cannot be "+quote(t.Value), takes)
+		return source.Text{}, false
+	}
+	r.add(t.At, "not-allowed", e.name+" cannot be "+quote(t.Value), "did you mean "+near+"?", takes)
+	t.Value = near
+	return t, true
 }
 
 var (
@@ -194,7 +206,10 @@ func (r *reader) wholeNumber(e *entry, t source.Text) bool {
 	if regexpWhole.MatchString(t.Value) {
 		return true
 	}
-	help := "write: " + e.name + ": 8"
+	help := "for example " + e.name + ": 8"
+	if n := numberSaid(t.Value); n != "" {
+		help = "write: " + e.name + ": " + n
+	}
 	digits := strings.Map(func(c rune) rune {
 		if c < '0' || c > '9' {
 			return -1

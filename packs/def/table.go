@@ -124,7 +124,13 @@ func (k *kind[T]) find(name string) *key[T] {
 // fill reads a map into t. Its problems are reported at the keys they concern;
 // at is the place for those of the map as a whole.
 func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
-	n, ok := r.mapping(n, at, k.name+" is a map of keys", k.sample())
+	sample := k.sample()
+	if v := r.follow(n); v != nil && v.Kind == yaml.ScalarNode && !isNull(v) && len(k.keys) > 0 {
+		if e := k.keys[0].entry; e.form == textForm || e.form == varyingForm {
+			sample = "{" + e.name + ": " + oneLine(v.Value) + ", …}"
+		}
+	}
+	n, ok := r.mapping(n, at, k.name+" is a map of keys", sample)
 	if !ok {
 		return
 	}
@@ -133,8 +139,12 @@ func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 		found := k.find(p.key.Value)
 		if found == nil {
 			if k.rest == nil {
-				// A misspelled key is one problem, not one missing as well.
-				seen[r.unknownKey(p.key, k)] = true
+				// A misspelled key is one problem, and read as what it was meant for.
+				near := r.unknownKey(p.key, k)
+				if meant := k.find(near); meant != nil && p.value != nil && !seen[near] && !hasKey(n, near) {
+					meant.land(r, &meant.entry, t, p)
+				}
+				seen[near] = true
 			} else if p.value != nil {
 				k.rest(r, t, p)
 			}
@@ -147,7 +157,7 @@ func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 	}
 	for i := range k.keys {
 		if e := &k.keys[i].entry; e.need && !seen[e.name] {
-			r.add(at, "missing-key", article(k.name)+" needs the key "+e.name+": "+lowerFirst(e.doc), "write: "+e.name+": "+e.blank())
+			r.add(at, "missing-key", article(k.name)+" needs the key "+e.name+": "+lowerFirst(e.doc), "for example "+e.name+": "+e.blank())
 		}
 	}
 }

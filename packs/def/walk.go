@@ -45,7 +45,7 @@ func (r *reader) mapping(n *yaml.Node, at source.Pos, words, example string) (*y
 		if !isNull(n) {
 			at = r.place(n)
 		}
-		r.add(at, "wrong-form", words+"; here stands "+formWords(n), "write: "+example)
+		r.add(at, "wrong-form", words+"; here stands "+formWords(n), "for example "+example)
 		return nil, false
 	}
 	return n, true
@@ -173,6 +173,9 @@ func (r *reader) cutByComma(m *yaml.Node, i int, known func(string) bool) int {
 		whole = string(line[from.Col-1 : min(to.Col+to.Width-1, len(line))])
 	}
 	name := m.Content[i-2].Value
+	if inside, ok := insideQuotes(whole); ok {
+		whole = inside
+	}
 	help := "put it in quotes: " + name + `: "` + whole + `"`
 	if decimalComma.MatchString(whole) {
 		help = "decimals take a point: " + name + ": " + decimalComma.ReplaceAllString(whole, "$1.$2")
@@ -194,10 +197,15 @@ func (r *reader) unknownKey(key source.Text, k shape) string {
 	slices.Sort(names)
 	var help []string
 	near := source.Nearest(key.Value, names)
+	for _, word := range otherWords[strings.ToLower(key.Value)] {
+		if near == "" && slices.Contains(names, word) {
+			near = word
+		}
+	}
 	if near != "" {
 		help = append(help, "did you mean "+near+"?")
 	}
-	if !wordKey.MatchString(key.Value) {
+	if near == "" && !wordKey.MatchString(key.Value) {
 		help = append(help, "a text with a colon and a blank in it needs quotes")
 	}
 	help = append(help, "keys of "+article(k.title())+": "+strings.Join(names, ", "))
@@ -215,7 +223,7 @@ func (r *reader) items(e *entry, n *yaml.Node) []*yaml.Node {
 	case n.Kind == yaml.MappingNode:
 		return []*yaml.Node{n}
 	case n.Kind != yaml.SequenceNode:
-		r.add(r.place(n), "wrong-form", e.name+" is a list; here stands "+formWords(n), "write: "+e.name+": "+e.example)
+		r.add(r.place(n), "wrong-form", e.name+" is a list; here stands "+formWords(n), "for example "+e.name+": "+e.example)
 		return nil
 	case len(n.Content) == 0:
 		r.emptyList(e, n)
@@ -230,7 +238,7 @@ func (r *reader) emptyList(e *entry, n *yaml.Node) {
 
 // help says what to write behind a key, or to leave it out where that can be.
 func (e *entry) help() string {
-	s := "write: " + e.name + ": " + e.example
+	s := "for example " + e.name + ": " + e.example
 	if !e.need {
 		s += ", or take the key out"
 	}

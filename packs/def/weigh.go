@@ -3,6 +3,7 @@ package def
 import (
 	"fmt"
 	"strings"
+	"unicode/utf8"
 
 	"gopkg.in/yaml.v3"
 
@@ -97,14 +98,20 @@ func (s *scale) alias(n *yaml.Node) int {
 // scalar looks at the text of one scalar.
 func (s *scale) scalar(n *yaml.Node) {
 	r := s.r
-	if i := strings.IndexFunc(n.Value, func(c rune) bool { return c != '\n' && unseen(c) }); i >= 0 {
-		c := []rune(n.Value[i:])[0]
-		what := fmt.Sprintf("an invisible control character, U+%04X", c)
+	if i := strings.IndexFunc(n.Value, func(c rune) bool { return c != '\n' && source.Invisible(c) }); i >= 0 {
+		c, _ := utf8.DecodeRuneInString(n.Value[i:])
 		if c == '\t' {
-			what = "a tab"
+			r.add(r.place(n), "control-character", "a tab stands in this text", "use blanks, or take it out")
+		} else {
+			r.unseen(r.place(n), c, "stands in this text")
 		}
-		r.add(r.place(n), "control-character", what+", stands in this text", "use blanks, or take it out")
 		r.holes[n] = true
+	}
+	if c, word := source.MixedLetter(n.Value); c != 0 {
+		twin, _ := source.Twin(c)
+		at := source.Text{Value: n.Value, At: r.place(n)}.PlaceOf(word)
+		r.add(at, "look-alike", fmt.Sprintf("the %q in %s only looks like %c: it is %s", c, quote(word), twin, source.RuneName(c)),
+			"type the word anew with the letters of one alphabet: "+source.Plain(word))
 	}
 	if !isQuoted(n) && n.Style&(yaml.LiteralStyle|yaml.FoldedStyle) == 0 && !isNull(n) {
 		s.cutByHash(n)

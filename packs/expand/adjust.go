@@ -5,9 +5,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
-	"matchmark/packs/thread"
 	"matchmark/packs/units"
-	"math/big"
 	"strings"
 )
 
@@ -34,7 +32,7 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	}
 	n, what, fine := turnsOf(turns)
 	if !ok || !fine || err != nil || q.Number.Sign() <= 0 || n.Sign() <= 0 || q.Unit.Dimension() != units.Length {
-		b.Problems.Add(t.At, "movement", source.Quote(t.Value)+" does not say what one turn moves", "moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
+		b.Problems.Add(t.At, "movement", source.Quote(t.Value)+" does not say what one turn moves", "for example moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
 		return
 	}
 	one := units.Quantity{Number: units.Exact(q.Number.Quo(n).Rat(), q.Number.Decimals()), Unit: q.Unit}
@@ -69,7 +67,7 @@ func turnsOf(text string) (n units.Number, what string, ok bool) {
 func (b *builder) readAdjuster(d *job.Dim, dd *def.Dimension, pl job.Place) {
 	if !dd.Adjust.Written() {
 		if dd.BackOff.Written() {
-			b.Problems.Add(dd.BackOff.At, "no-adjuster", d.Mark+" says how far to back off, but not what", "adjust: lock-nut")
+			b.Problems.Add(dd.BackOff.At, "no-adjuster", d.Mark+" says how far to back off, but not what", "for example adjust: lock-nut")
 		}
 		return
 	}
@@ -82,26 +80,12 @@ func (b *builder) readAdjuster(d *job.Dim, dd *def.Dimension, pl job.Place) {
 	if p.Movement != nil {
 		d.PerTurn, d.PerFlat = p.Movement.PerTurn, p.Movement.PerFlat
 	}
-	if th := p.Thread; th != nil {
-		d.PerTurn = travel(th.Lead(), 3, d.Box.Unit)
-		if flat, err := th.PerFlat(p.Flats); p.Flats > 0 && err == nil {
-			d.PerFlat = travel(flat, 2, d.Box.Unit)
-		}
+	if p.Thread != nil {
+		d.PerTurn, d.PerFlat = p.Travel(d.Box.Unit)
 	}
 	if dd.BackOff.Written() {
 		b.readBackOff(d, dd.BackOff)
 	}
-}
-
-// travel tells a length in the unit of a reading, to what can be read: hundredths
-// of a millimetre, thousandths of an inch; a whole turn one figure finer.
-func travel(mm thread.Mm, decimals int, unit units.Unit) *units.Quantity {
-	q := units.Quantity{Number: units.Exact(new(big.Rat).SetFloat64(float64(mm)), 0), Unit: units.Millimetre}
-	if in, err := q.Convert(units.Inch); err == nil && inches(unit) {
-		q, decimals = in, decimals+1
-	}
-	q = q.Round(decimals, units.Nearest)
-	return &q
 }
 
 // readBackOff reads how far an adjuster is turned back, and works out what that
@@ -119,7 +103,7 @@ func (b *builder) readBackOff(d *job.Dim, t source.Text) {
 		}
 		moved, ok := movedBy(d, text)
 		if !ok {
-			b.Problems.Add(t.At, "back-off", source.Quote(t.Value)+" does not say how far to turn back", "back-off: 1/6 turn", "or 2 flats, or 10 to 20°")
+			b.Problems.Add(t.At, "back-off", source.Quote(t.Value)+" does not say how far to turn back", "for example back-off: 1/6 turn", "or 2 flats, or 10 to 20°")
 			return
 		}
 		if i == 0 {

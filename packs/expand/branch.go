@@ -56,20 +56,20 @@ func (b *builder) readLoop(st *job.Step, ds *def.Step) {
 	if !ds.Until.Written() {
 		for _, t := range []source.Text{ds.Tries, ds.StillOut} {
 			if t.Written() {
-				b.Problems.Add(t.At, "no-until", "nothing says until when this step is done again", "until: D7 is in limits")
+				b.Problems.Add(t.At, "no-until", "nothing says until when this step is done again", "for example until: D7 is in limits")
 				return
 			}
 		}
 		return
 	}
 	if !ds.Tries.Written() || !ds.StillOut.Written() {
-		b.Problems.Add(ds.Until.At, "no-end", "a step that is done again needs an end: how often at most, and what then", "tries: 4", "still-out: tell the engineer")
+		b.Problems.Add(ds.Until.At, "no-end", "a step that is done again needs an end: how often at most, and what then", "for example tries: 4", "still-out: tell the engineer")
 	}
 	st.Until = b.condition(ds.Until, st)
 	st.StillOut = names.ValueAt(st.Place, def.Varying{One: ds.StillOut, At: ds.StillOut.At})
 	if n, ok := names.WholeNumber(ds.Tries); ok {
 		if n < 2 || n > maxTries {
-			b.Problems.Add(ds.Tries.At, "no-end", "tries: "+ds.Tries.Value+"; from 2 to 8 have their boxes on paper", "tries: 4")
+			b.Problems.Add(ds.Tries.At, "no-end", "tries: "+ds.Tries.Value+"; from 2 to 8 have their boxes on paper", "for example tries: 4")
 			n = 2
 		}
 		st.Tries = n

@@ -78,11 +78,7 @@ func (b *builder) readDim(dd *def.Dimension, pl job.Place, at job.Positions) *jo
 	d.From, d.To, d.Of = b.FaceAt(dd.From, pl), b.FaceAt(dd.To, pl), b.FaceAt(dd.Of, pl)
 	d.OneSided = names.ValueAt(pl, dd.Found) == notTaken
 	if dd.By.Written() {
-		if in, ok := b.Instruments[dd.By.Value]; ok {
-			d.By = in
-		} else {
-			b.Unknown(dd.By, "instrument", names.KnownTo(b.Index, b.Instruments), "instruments")
-		}
+		d.By, _ = names.Meant(b.Index, dd.By, "instrument", b.Instruments, "instruments")
 	}
 	d.Found, d.FoundBy = b.limits(d, dd.Found)
 	d.Left, d.LeftBy = b.limits(d, dd.Left)
@@ -113,7 +109,7 @@ func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 	if len(limits) == 0 {
 		if !dd.Found.Written() && !dd.Left.Written() && !dd.Reuse.Written() && !dd.Repair.Written() {
 			b.Problems.Add(dd.Mark.At, "no-limit", d.Base+" says neither what it must be nor that it is only recorded",
-				"left: 0.05 to 0.12 mm", "or found: record to 0.01 mm")
+				"for example left: 0.05 to 0.12 mm", "or found: record to 0.01 mm")
 		}
 		return
 	}

@@ -41,13 +41,13 @@ func (b *builder) readJoints() {
 			r.read()
 		}
 		if len(dj.Parts) == 0 {
-			b.Problems.Add(dj.Mark.At, "no-fasteners", dj.Mark.Value+" does not say which fasteners it has", "parts: [cap-bolt]")
+			b.Problems.Add(dj.Mark.At, "no-fasteners", dj.Mark.Value+" does not say which fasteners it has", "for example parts: [cap-bolt]")
 		}
 		if dj.NoValue.Written() && (dj.Torque.Written() || dj.Preload.Written()) {
 			b.Problems.Add(dj.NoValue.At, "value-twice", dj.Mark.Value+" has a torque, and says that there is none", "take one of the two out")
 		}
 		if !dj.Torque.Written() && !dj.Preload.Written() && len(dj.Stages) == 0 && !dj.NoValue.Written() {
-			b.Problems.Warn(dj.Mark.At, "no-torque", dj.Mark.Value+" does not say how tight its fasteners become", "torque: 120 N·m", "or stages: [by hand, turn 60°]", "or no-value: spanner tight, if nobody gives one")
+			b.Problems.Warn(dj.Mark.At, "no-torque", dj.Mark.Value+" does not say how tight its fasteners become", "for example torque: 120 N·m", "or stages: [by hand, turn 60°]", "or no-value: spanner tight, if nobody gives one")
 		}
 	}
 }

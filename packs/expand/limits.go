@@ -7,6 +7,7 @@ import (
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"slices"
+	"strings"
 )
 
 // limits reads what a dimension must be: one line, or one for each of its
@@ -41,6 +42,9 @@ func namesPositions(v def.Varying, at []string) bool {
 // positions there are, and where what is not empty, all of them.
 func (b *builder) checkLimitNames(v def.Varying, what string, places []job.Place, at job.Positions) {
 	known := at.Names()
+	if b.angleMeant(v, places, known) {
+		return
+	}
 	if !namesPositions(v, known) {
 		b.CheckVarying(v, what, places)
 		return
@@ -63,4 +67,26 @@ func (b *builder) limit(d *job.Dim, t source.Text) *reading.Limit {
 		d.Zones[l] = zone
 	}
 	return l
+}
+
+// angleMeant tells of a map of limits that names neither places nor positions, where
+// the positions are there to be named: top, at a clock face, is 0°.
+func (b *builder) angleMeant(v def.Varying, places []job.Place, positions []string) bool {
+	if len(v.By) == 0 || len(positions) < 2 || namesPositions(v, positions) {
+		return false
+	}
+	for _, by := range v.By {
+		for _, pl := range places {
+			if by.Name.Value == pl.Label || slices.Contains(pl.Keys, by.Name.Value) || slices.Contains(pl.Groups, by.Name.Value) {
+				return false
+			}
+		}
+	}
+	for _, by := range v.By {
+		if by.Name.Value != "others" {
+			b.Problems.Add(by.Name.At, "unknown-name", source.Quote(by.Name.Value)+" is not a position here: this reading is taken at "+strings.Join(positions, ", "), "name those, and others: for the rest")
+			return true
+		}
+	}
+	return false
 }

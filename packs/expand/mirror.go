@@ -72,10 +72,9 @@ func (b *builder) holdAt(t source.Text) *job.Hold {
 	if !t.Written() {
 		return nil
 	}
-	h, ok := b.Holds[t.Value]
+	h, ok := names.Meant(b.Index, t, "hold or witness point", b.Holds, "holds")
 	switch {
 	case !ok:
-		b.Unknown(t, "hold or witness point", names.KnownTo(b.Index, b.Holds), "holds")
 	case h.Step != nil:
 		b.Problems.AddWith(t.At, "twice", "hold "+h.Mark+" stands at two steps; it is released once", h.Step.At, "the first of them",
 			"give the second one a mark of its own: "+b.freeHold())

@@ -5,7 +5,9 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
+	"slices"
 	"strconv"
+	"strings"
 )
 
 // resolveRemoved ties the removed parts of a step to where they go. Whether so
@@ -23,7 +25,7 @@ func (b *builder) resolveRemoved(st *job.Step, ds *def.Step) {
 				if at.IsZero() {
 					at = c.Part.At
 				}
-				b.Problems.Add(at, "goes-nowhere", p.Name+" comes off and goes nowhere", "into: C2, a lay-down spot (Y1), bench or scrap")
+				b.Problems.Add(at, "goes-nowhere", p.Name+" comes off and goes nowhere", b.placesFor())
 			} else if w, ok := b.WhereAt(to, p.Place.Or(st.Place)); ok {
 				m.To = w
 				if w.Container != nil {
@@ -35,12 +37,12 @@ func (b *builder) resolveRemoved(st *job.Step, ds *def.Step) {
 		}
 	}
 	for _, f := range ds.Into.For {
-		if !lists(ds.Remove, f.Name.Value) {
+		if !lists(ds.Remove, f.Name.Value) && !removes(st, f.Name.Value) {
 			b.Problems.Add(f.Name.At, "not-removed", source.Quote(f.Name.Value)+" is not among the parts this step removes", "add it to remove:, or take it out of into:")
 		}
 	}
 	if ds.Into.To.Written() && len(ds.Remove) == 0 {
-		b.Problems.Add(ds.Into.At, "not-removed", "into: says where parts go, but this step removes none", "remove: [lock-nut], or take into: out")
+		b.Problems.Add(ds.Into.At, "not-removed", "into: says where parts go, but this step removes none", "for example remove: [lock-nut], or take into: out")
 	}
 }
 
@@ -52,6 +54,11 @@ func (b *builder) into(in def.Into, p *job.Part) source.Text {
 		}
 	}
 	return in.To
+}
+
+// removes reports whether a step takes off a part of that name.
+func removes(st *job.Step, name string) bool {
+	return slices.ContainsFunc(st.Remove, func(m *job.Move) bool { return m.Part.Key == name || m.Part.Place.Mark(m.Part.Key) == name })
 }
 
 func lists(list []def.Count, key string) bool {
@@ -101,7 +108,7 @@ func (b *builder) resolveFitted(st *job.Step, ds *def.Step) {
 		}
 	}
 	if len(ds.From) > 0 && len(ds.Fit) == 0 {
-		b.Problems.Add(ds.From[0].At, "not-fitted", "from: says where parts come from, but this step fits none", "fit: [lock-nut], or take from: out")
+		b.Problems.Add(ds.From[0].At, "not-fitted", "from: says where parts come from, but this step fits none", "for example fit: [lock-nut], or take from: out")
 	}
 }
 
@@ -123,4 +130,13 @@ func (b *builder) listed(list []def.Count, st *job.Step) []*job.Move {
 		}
 	}
 	return out
+}
+
+// placesFor says what may stand behind into:, with the containers that there are.
+func (b *builder) placesFor() string {
+	known := append(names.Keys(b.Containers), names.Keys(b.Spots)...)
+	if len(known) == 0 || len(known) > 20 {
+		return "into: a container (as C2), a lay-down spot (as Y1), bench or scrap"
+	}
+	return "into: one of " + strings.Join(append(known, "bench"), ", ") + " or scrap"
 }

@@ -89,7 +89,7 @@ func (b *builder) readThread(p *job.Part, dp *def.Part) {
 	p.Thread = &th
 	if n, ok := names.WholeNumber(dp.Flats); ok {
 		if _, err := th.PerFlat(n); err != nil {
-			b.Problems.Add(dp.Flats.At, "flats", err.Error(), "flats: 6")
+			b.Problems.Add(dp.Flats.At, "flats", err.Error(), "for example flats: 6")
 		}
 		p.Flats = n
 	}

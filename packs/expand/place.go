@@ -46,7 +46,7 @@ func (b *builder) readPlaces() {
 			if name == "" {
 				name = g.Name + " " + p.Key.Value
 			}
-			g.Places = append(g.Places, job.Place{Label: p.Key.Value, Keys: []string{p.Key.Value}, Groups: []string{g.Name}, Name: name, ViewedFrom: view, CountedFrom: dg.CountedFrom.Value})
+			g.Places = append(g.Places, job.Place{At: p.Key.At, Label: p.Key.Value, Keys: []string{p.Key.Value}, Groups: []string{g.Name}, Name: name, ViewedFrom: view, CountedFrom: dg.CountedFrom.Value})
 		}
 		b.Groups[g.Name] = g
 		b.Job.Places = append(b.Job.Places, g.Places...)

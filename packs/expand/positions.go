@@ -69,12 +69,12 @@ func (b *builder) log(p def.Positions) job.Positions {
 		return job.Positions{}
 	}
 	if every.Unit.Dimension() != units.Time || every.Number.Sign() <= 0 {
-		b.Problems.Add(p.Every.At, "log", source.Quote(p.Every.Value)+" is no time between two readings", "every: 2 min")
+		b.Problems.Add(p.Every.At, "log", source.Quote(p.Every.Value)+" is no time between two readings", "for example every: 2 min")
 		return job.Positions{}
 	}
 	rows, ok := names.WholeNumber(p.Rows)
 	if !ok || rows < 2 || rows > maxLogRows {
-		b.Problems.Add(p.Rows.At, "log", source.Quote(p.Rows.Value)+" rows: a log has from 2 to "+strconv.Itoa(maxLogRows), "rows: 8")
+		b.Problems.Add(p.Rows.At, "log", source.Quote(p.Rows.Value)+" rows: a log has from 2 to "+strconv.Itoa(maxLogRows), "for example rows: 8")
 		return job.Positions{}
 	}
 	out := job.Positions{Kind: job.Log}

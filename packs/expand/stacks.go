@@ -44,7 +44,7 @@ func (b *builder) stackOrder(ds *def.Stack) (order string, pieces []string) {
 		return "", nil
 	case len(list) == 1 && !ds.Count.Written():
 		b.Problems.Add(ds.Order[0].At, "no-count", "the order of "+ds.Mark.Value+" is one text, and it is not said how many pieces there are",
-			"count: 6", "or one text for each piece: order: [ring, ring, lantern]")
+			"for example count: 6", "or one text for each piece: order: [ring, ring, lantern]")
 		return "", nil
 	case len(list) > 1 && len(list) != n:
 		b.Problems.Add(ds.Count.At, "count", ds.Mark.Value+" has "+ds.Count.Value+" pieces, but its order names "+strconv.Itoa(len(list)), "put one of them right")

@@ -114,7 +114,7 @@ func (b *builder) readStep(s *job.Section, ds *def.Step) {
 			st.People = n
 		}
 		if st.Do == "" {
-			b.Problems.Add(ds.At, "nothing-to-do", "this step does not say what to do", "do: Take the lock nut off.")
+			b.Problems.Add(ds.At, "nothing-to-do", "this step does not say what to do", "for example do: Take the lock nut off.")
 		}
 		s.Steps = append(s.Steps, st)
 		b.Steps[st.Key] = append(b.Steps[st.Key], st)
@@ -129,10 +129,7 @@ func (b *builder) resolveSteps() {
 	defer b.TellMissing()
 	for _, s := range b.Job.Sections {
 		for _, t := range b.SectionDefs[s].Reverse {
-			sections, ok := b.Sections[t.Value]
-			if !ok {
-				b.Unknown(t, "section", names.KnownTo(b.Index, b.Sections), "steps")
-			}
+			sections, _ := names.Meant(b.Index, t, "section", b.Sections, "steps")
 			s.Reverse = append(s.Reverse, job.Reversal{At: t.At, Name: t.Value, Sections: sections})
 		}
 		for _, st := range s.Steps {
@@ -186,9 +183,8 @@ func (b *builder) resolveNotes(st *job.Step, ds *def.Step) {
 		}
 	}
 	for _, t := range ds.Caution {
-		c, ok := b.Cautions[t.Value]
+		c, ok := names.Meant(b.Index, t, "caution", b.Cautions, "cautions")
 		if !ok {
-			b.Unknown(t, "caution", names.KnownTo(b.Index, b.Cautions), "cautions")
 			continue
 		}
 		c.Steps = append(c.Steps, st)
@@ -207,10 +203,9 @@ func (b *builder) resolveNotes(st *job.Step, ds *def.Step) {
 
 func (b *builder) resolveAfter(st *job.Step, ds *def.Step) {
 	for _, n := range ds.After.Steps {
-		key, label, named := names.Cut(n.Name.Value)
-		all, ok := b.Steps[key]
+		_, label, named := names.Cut(n.Name.Value)
+		all, ok := names.Meant(b.Index, n.Name, "step", b.Steps, "steps")
 		if !ok {
-			b.Unknown(n.Name, "step", names.KnownTo(b.Index, b.Steps), "steps")
 			continue
 		}
 		for _, on := range names.Pick(b.Index, n.Name, "step", all, func(s *job.Step) job.Place { return s.Place }, st.Place, label, named) {

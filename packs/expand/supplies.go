@@ -29,7 +29,7 @@ func (b *builder) supplies(list []*def.Supply, what string) []*job.Supply {
 				}
 			}
 		} else if s.What == "" {
-			b.Problems.Add(d.Key.At, "nothing-named", "this "+what+" does not say what it is", "what: Two-leg puller")
+			b.Problems.Add(d.Key.At, "nothing-named", "this "+what+" does not say what it is", "for example what: Two-leg puller")
 		}
 		for _, t := range d.For {
 			key, label, named := names.Cut(t.Value)

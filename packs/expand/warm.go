@@ -19,12 +19,12 @@ func (b *builder) readWarm(d *job.Dim, dd *def.Dimension) {
 	}
 	e, err := fit.ExpansionOf(dd.Warm.Value)
 	if err != nil {
-		b.Problems.Add(dd.Warm.At, "warm", err.Error(), "warm: steel")
+		b.Problems.Add(dd.Warm.At, "warm", err.Error(), "for example warm: steel")
 		return
 	}
 	size, ok := b.aboutSize(d, dd)
 	if !ok {
-		b.Problems.Add(dd.Warm.At, "warm", d.Mark+": a correction to 20 °C needs the size of the part, and neither a limit nor nominal: tells it", "nominal: 130 mm")
+		b.Problems.Add(dd.Warm.At, "warm", d.Mark+": a correction to 20 °C needs the size of the part, and neither a limit nor nominal: tells it", "for example nominal: 130 mm")
 		return
 	}
 	mm, err := size.Convert(units.Millimetre)

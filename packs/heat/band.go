@@ -8,7 +8,7 @@ import "math"
 // fit is open, and heating on only brings the skin to its limit. With too much
 // the skin reaches its limit while the metal below is still cold. Each edge is
 // found by halving between a power that works and one that does not; a power
-// works when the opening needed is reached before the skin limit and within
+// works when the opening needed is reached before the skin is where the heat goes off and within
 // the longest time. The opening reached by then first grows and then falls with
 // power, so there are no more than two edges.
 //
@@ -197,7 +197,7 @@ func (t *trial) look(p *Pull, was, now seen) {
 		return max(0, share(from, to, mark))
 	}
 	frees := first(float64(was.Opening), float64(now.Opening), float64(p.Fit.opening()))
-	hot := first(float64(was.Skin), float64(now.Skin), float64(p.Skin.At))
+	hot := first(float64(was.Skin), float64(now.Skin), float64(p.stop()))
 	cracks := float64(never)
 	if p.Hub.Material.Brittle {
 		cracks = first(float64(was.tension), float64(now.tension), float64(p.Hub.mayPull()))

@@ -1,6 +1,9 @@
 package heat
 
-import "strings"
+import (
+	"math"
+	"strings"
+)
 
 // A Limit is a temperature that a part must not pass, and who says so. A site
 // or the maker's manual gives its own; Ceilings holds those of common practice.
@@ -51,15 +54,46 @@ func (l Limit) check(field, what string) error {
 	return temperature(field+".At", "the highest temperature of "+what, l.At)
 }
 
-// Crayon is the marking temperature to put on the skin: the next lower full
-// step of 10 °C below the limit, so that the mark melts before the limit is
-// passed. A probe is set to the limit itself. Common practice, no source.
-func (l Limit) Crayon() Celsius {
-	c := Celsius(int(l.At/10) * 10)
-	if c == l.At {
-		c -= 10
+// A Crayon is the scale by which temperature-indicating crayons are sold.
+type Crayon string
+
+// InCelsius are sold in steps of 10 °C, InFahrenheit in steps of 25 °F. Common
+// practice, no source.
+const (
+	InCelsius    Crayon = "celsius"
+	InFahrenheit Crayon = "fahrenheit"
+)
+
+// Crayon is the marking temperature to put on the skin: the next full step below the
+// limit, so that the mark melts before the limit is passed. A probe is set to the
+// limit itself.
+func (l Limit) Crayon(c Crayon) Celsius {
+	if c == InFahrenheit {
+		return Celsius((belowStep(float64(l.At)*9/5+32, 25) - 32) * 5 / 9)
 	}
-	return c
+	return Celsius(belowStep(float64(l.At), 10))
+}
+
+// belowStep is the full step below a figure, never the figure itself.
+func belowStep(v, step float64) float64 { return step * (math.Ceil(v/step-1e-9) - 1) }
+
+// crayon is Crayon, or the limit itself where there is none.
+func (l Limit) crayon(c Crayon) Celsius {
+	if c == "" {
+		return l.At
+	}
+	return l.Crayon(c)
+}
+
+// stop is the skin at which the heat goes off.
+func (p *Pull) stop() Celsius { return p.Skin.crayon(p.Crayon) }
+
+// stops says at what the heat goes off.
+func (p *Pull) stops() saying {
+	if p.Crayon == "" {
+		return say("%v (%v)", p.Skin.At, p.Skin.Source)
+	}
+	return say("%v, where the crayon for its limit of %v melts (%v)", down(p.stop()), down(p.Skin.At), p.Skin.Source)
 }
 
 // A Colour is what a polished carbon steel face shows after a short heating.

@@ -1,6 +1,10 @@
 package heat
 
-import "strings"
+import (
+	"strings"
+
+	"matchmark/packs/units"
+)
 
 // Shrinking the shaft by cold.
 //
@@ -64,10 +68,10 @@ type Chilled struct {
 	Working     Working
 }
 
-// Chill computes what cooling the shaft does for a fit, and how warm the hub
-// must be besides; air is the temperature of a hub that is not heated. A shaft
-// gains heat from the moment it is lifted out: the figures hold at once only.
-func Chill(f Fit, hub, shaft Material, by Coolant, air Celsius) (Chilled, error) {
+// chill computes what cooling the shaft does for a fit, and how warm the hub must be
+// besides; air is the temperature of a hub that is not heated. The figures hold at
+// the moment the shaft is out; coldfit.go follows it from there.
+func chill(f Fit, hub, shaft Material, by Coolant, air Celsius) (Chilled, error) {
 	if err := f.check(); err != nil {
 		return Chilled{}, within("Fit", err)
 	}
@@ -88,10 +92,10 @@ func Chill(f Fit, hub, shaft Material, by Coolant, air Celsius) (Chilled, error)
 			Formula: "contraction = diameter x mean expansion x (20 °C - coolant)",
 			Source:  cold.source,
 			Terms: []Term{
-				{"diameter", Number(f.Diameter), "mm"},
-				{"mean expansion", Number(cold.mean * 1e6), "µm/m K"},
-				{"coolant", Number(by.reaches()), "°C"},
-				{"contraction", Number(shrinks) * Number(f.Diameter), "mm"},
+				{"diameter", Number(f.Diameter), "mm", units.Nearest},
+				{"mean expansion", Number(cold.mean * 1e6), "µm/m K", units.Nearest},
+				{"coolant", Number(by.reaches()), "°C", units.Nearest},
+				{"contraction", Number(shrinks) * Number(f.Diameter), "mm", units.Down},
 			},
 		},
 	}

@@ -14,7 +14,7 @@ import "math"
 // and for the draught of cold air. No shaft beyond the fit is counted, which would
 // bring more cold.
 //
-// So all three times are least times. Refused: what Chill refuses, and a hub that
+// So all three times are least times. Refused: what chill refuses, and a hub that
 // would pass its limit.
 
 // A ColdFit is a hub to be slid on a cooled shaft. The start temperatures are those of
@@ -65,7 +65,7 @@ func (c ColdFit) Plan() (ColdFitted, error) {
 	if err != nil {
 		return ColdFitted{}, err
 	}
-	chilled, err := Chill(c.Fit, c.Hub.Material, c.Shaft.Material, c.By, c.Hub.Start)
+	chilled, err := chill(c.Fit, c.Hub.Material, c.Shaft.Material, c.By, c.Hub.Start)
 	if err != nil {
 		return ColdFitted{}, err
 	}

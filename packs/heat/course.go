@@ -134,11 +134,11 @@ func (p *Pull) untilShut(b *bodies, clock *stepper, see func(Moment)) (stays Sec
 	return Second(b.clock) - off, true, true
 }
 
-// keepOn is what is gained when the heat stays on after the hub is free, up to
-// the limit of the skin or the longest time.
+// keepOn is what is gained when the heat stays on after the hub is free, until the
+// crayon on its skin melts or the longest time is over.
 func (p *Pull) keepOn(plan *Plan, g grid) error {
 	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
-	if !p.heatFor(b, float64(plan.Net), float64(p.Longest), float64(p.Skin.At), g) {
+	if !p.heatFor(b, float64(plan.Net), float64(p.Longest), float64(p.stop()), g) {
 		return errDiverged()
 	}
 	plan.HeatOn = max(0, Second(b.clock)-plan.Free)
@@ -168,7 +168,7 @@ func (p *Pull) warmNeighbours(plan *Plan, g grid) error {
 	}
 	freed.drawOff()
 	stuck := carrying(Mm(math.Inf(1)))
-	if !p.heatFor(stuck, float64(plan.Net), float64(p.Longest), float64(p.Skin.At), g) {
+	if !p.heatFor(stuck, float64(plan.Net), float64(p.Longest), float64(p.stop()), g) {
 		return errDiverged()
 	}
 	drawn, ok := p.soaks(freed, g)

@@ -13,7 +13,7 @@
 //     two times. What does not open is told with what would have to change.
 //   - Refit: the temperature for putting the hub back, and the seconds until it
 //     grips. Soak: how long an oven or a heater needs for a hub off its shaft.
-//   - Chill, ColdFit and RoomAfter: a shaft cooled by dry ice or liquid nitrogen, how
+//   - ColdFit and RoomAfter: a shaft cooled by dry ice or liquid nitrogen, how
 //     long until it grips, and what the gas does to the air of a room.
 //   - Materials, Ceilings, TemperColours: tables, each entry with its source.
 //

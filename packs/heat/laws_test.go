@@ -153,7 +153,7 @@ func TestAPlanIsSoundOrRefused(t *testing.T) {
 	t.Parallel()
 	checkSome(t, 12, func(t *rapid.T) {
 		p := joint(t)
-		p.Fit.Clearance = UsualClearance(p.Fit.Diameter) * Mm(rapid.Float64Range(0, 1).Draw(t, "clearance"))
+		p.Fit.Clearance = usualClearance(p.Fit.Diameter) * Mm(rapid.Float64Range(0, 1).Draw(t, "clearance"))
 		p.Contact.TouchUntil = p.Fit.Clearance
 		p.Neighbours = []Neighbour{{"bearing", 60, Limit{At: 100, Source: "test"}}}
 		plan, err := p.Plan()

@@ -136,7 +136,7 @@ func TestWhatIsLeftOutOfASingleComputationIsRefused(t *testing.T) {
 		}
 		_, err = ClearanceAt(in.Fit, in.Hub, in.Shaft, in.Over, in.At)
 		soundOrRefused(t, err)
-		_, err = Chill(in.Fit, in.Hub, in.Shaft, DryIce, in.At)
+		_, err = chill(in.Fit, in.Hub, in.Shaft, DryIce, in.At)
 		soundOrRefused(t, err)
 		_, err = RoomAfter(in.Room, in.Litre, in.Ice)
 		soundOrRefused(t, err)

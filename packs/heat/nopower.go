@@ -23,7 +23,7 @@ func (p *Pull) noPower(s *search, best trial) error {
 	end := say("in %v", p.Longest)
 	switch {
 	case best.tooHot:
-		end = say("before the skin passes %v", p.Skin.At)
+		end = say("before the skin passes %v", p.stop())
 	case best.cracks > 0:
 		end = say("before heat and fit pull its bore with %v, a third of its strength (thermal shock)", down(p.Hub.mayPull()))
 	}

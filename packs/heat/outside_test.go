@@ -122,7 +122,7 @@ func TestStaticFiguresAgreeWithTheirSources(t *testing.T) {
 	agree(t, all, "F093", bloch(0.5))
 
 	din := flat(50, 7850, 480, 12e-6)
-	f, err := Rise(Fit{Diameter: 150, Interference: 0.125, Basis: Greatest, Clearance: UsualClearance(150)}, din, din, 20)
+	f, err := Rise(Fit{Diameter: 150, Interference: 0.125, Basis: Greatest, Clearance: usualClearance(150)}, din, din, 20)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -145,7 +145,7 @@ func TestStaticFiguresAgreeWithTheirSources(t *testing.T) {
 	agree(t, all, "F116", levelled(t, Contact{Touching: 2000})*1e6)
 
 	shrinks := func(material string) float64 {
-		c, err := Chill(Fit{Diameter: 100, Interference: 0.05, Basis: Measured, Clearance: 0.1}, din, named(t, material), LiquidNitrogen, 20)
+		c, err := chill(Fit{Diameter: 100, Interference: 0.05, Basis: Measured, Clearance: 0.1}, din, named(t, material), LiquidNitrogen, 20)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -257,3 +257,7 @@ func TestGasAgreesWithItsSources(t *testing.T) {
 		}
 	}
 }
+
+// usualClearance is the allowance of common practice, a thousandth of the diameter
+// (DIN 7190, from memory).
+func usualClearance(diameter Mm) Mm { return diameter / 1000 }

@@ -30,7 +30,7 @@ func (s *search) pace(least trial) []Pace {
 	run := s.heat(least.power, true)
 	gate := func(by Second) Pace {
 		skin, start := skinAt(run.skin, by), s.pull.Hub.Start
-		return Pace{by, min(skin+keptOfSkin*(skin-start), s.pull.Skin.At)}
+		return Pace{by, min(skin+keptOfSkin*(skin-start), s.pull.stop())}
 	}
 	return []Pace{gate(first), gate(second)}
 }

@@ -14,6 +14,9 @@ type Pull struct {
 	Source  Source
 	Air     Surroundings
 	Skin    Limit // of the outer face of the hub
+	// Crayon is the scale of the crayon on the skin: when it melts the heat goes off.
+	// Empty when there is none: then it goes off at the limit itself.
+	Crayon Crayon
 	// Neighbours are the parts to protect, the nearest first; none when nothing is
 	// near.
 	Neighbours []Neighbour
@@ -59,15 +62,15 @@ type Plan struct {
 	// for a solid shaft of the material of the hub; zero for any other.
 	Levels Mm
 	Wall   Wall
-	// HeatOn is how long the heat may stay on after Free, until the skin is at its
-	// limit, to gain time for drawing; Loose how long the opening is then above the
+	// HeatOn is how long the heat may stay on after Free, until the crayon
+	// on it melts, to gain time for drawing; Loose how long the opening is then above the
 	// interference in all, from Free on, and LooseEndless that it still was at the
 	// end. This is another run than that of Stays.
 	HeatOn, Loose Second
 	LooseEndless  bool
 	Neighbours    []Warmed // in the order given
 	Into          Joule    // heat put in until it is free
-	Crayon        Celsius
+	Crayon        Celsius  // at which the heat goes off; the limit when there is no crayon
 
 	Assumptions []Assumption
 	Warnings    []Warning
@@ -127,9 +130,9 @@ func (p *Pull) check() error {
 	if err != nil {
 		return err
 	}
-	if p.Skin.At <= p.Hub.Start {
+	if p.stop() <= p.Hub.Start {
 		return refuse("Skin.At", "give the temperature that the skin must never pass",
-			"a skin limit of %v is not above the hub, which starts at %v", p.Skin.At, p.Hub.Start)
+			"a skin limit of %v leaves no heat for a hub that starts at %v", p.Skin.At, p.Hub.Start)
 	}
 	// The shaft stays below the skin, so the skin limit bounds both.
 	if err := firstOf(p.Hub.Material.covers("Skin.At", p.Skin.At), p.Shaft.Material.covers("Skin.At", p.Skin.At)); err != nil {
@@ -239,7 +242,7 @@ func (p *Pull) plan(g grid) (Plan, error) {
 		return Plan{}, err
 	}
 	s := search{pull: p, grid: g}
-	if need.Hub >= p.Skin.At {
+	if need.Hub >= p.stop() {
 		return Plan{}, p.tooTight(&s, need.Hub)
 	}
 	if at := p.startOpening(); at >= p.Fit.opening() {
@@ -250,7 +253,7 @@ func (p *Pull) plan(g grid) (Plan, error) {
 	if err != nil {
 		return Plan{}, err
 	}
-	plan := Plan{Need: need, Band: band, Crayon: p.Skin.Crayon(), Workable: p.workable()}
+	plan := Plan{Need: need, Band: band, Crayon: p.Skin.crayon(p.Crayon), Workable: p.workable()}
 	if plan.Net, err = p.choose(&s, band); err != nil {
 		return Plan{}, err
 	}

@@ -90,7 +90,7 @@ func (r Refit) Plan() (Refitted, error) {
 func (r *Refit) tooHot(set Celsius) error {
 	instead := say("cool the shaft, or use a hydraulic press or fit")
 	for _, by := range []Coolant{DryIce, LiquidNitrogen} {
-		c, err := Chill(r.Fit, r.Hub.Material, r.Shaft.Material, by, r.Air.Air)
+		c, err := chill(r.Fit, r.Hub.Material, r.Shaft.Material, by, r.Air.Air)
 		if err != nil || c.Hub > r.Limit.At {
 			continue
 		}

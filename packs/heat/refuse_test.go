@@ -142,9 +142,9 @@ func TestColdShaftsAndRoomsAreRefusedWithoutFigures(t *testing.T) {
 	t.Parallel()
 	p := stormPump(t)
 	bronze := named(t, "tin bronze")
-	_, err := Chill(p.Fit, p.Hub.Material, bronze, DryIce, 20)
+	_, err := chill(p.Fit, p.Hub.Material, bronze, DryIce, 20)
 	refusedAt(t, err, "Shaft.Name", "is not known")
-	_, err = Chill(p.Fit, p.Hub.Material, p.Shaft.Material, "snow", 20)
+	_, err = chill(p.Fit, p.Hub.Material, p.Shaft.Material, "snow", 20)
 	refusedAt(t, err, "Coolant", "snow")
 	_, err = RoomAfter(0, 5, 0)
 	refusedAt(t, err, "Room", "missing")
@@ -157,7 +157,7 @@ func TestColdShaftsAndRoomsAreRefusedWithoutFigures(t *testing.T) {
 func TestACooledShaftSparesTheHubHeat(t *testing.T) {
 	t.Parallel()
 	p := stormPump(t)
-	c, err := Chill(p.Fit, p.Hub.Material, p.Shaft.Material, LiquidNitrogen, 20)
+	c, err := chill(p.Fit, p.Hub.Material, p.Shaft.Material, LiquidNitrogen, 20)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -168,7 +168,7 @@ func TestACooledShaftSparesTheHubHeat(t *testing.T) {
 	}
 	f := p.Fit
 	f.Interference, f.Clearance = 0.25, 0.1
-	c, err = Chill(f, p.Hub.Material, p.Shaft.Material, LiquidNitrogen, 20)
+	c, err = chill(f, p.Hub.Material, p.Shaft.Material, LiquidNitrogen, 20)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,6 +1,10 @@
 package heat
 
-import "math"
+import (
+	"math"
+
+	"matchmark/packs/units"
+)
 
 // The rise that frees a shrink fit.
 //
@@ -14,8 +18,7 @@ import "math"
 //	expansion a:  T_h - T_s = (d + s)/(a D)
 //
 // Source: Bloch, Improving Machinery Reliability, eq. 3-12, p. 218 (the shaft's
-// own temperature is added to the rise); clearance D/1000: DIN 7190, from
-// memory. Validity: each part evenly warm; temperatures within the material
+// own temperature is added to the rise). Validity: each part evenly warm; temperatures within the material
 // data. Refused: no interference, no sizes, unknown material, a hub that would
 // have to be hotter than its data reach.
 
@@ -51,8 +54,8 @@ const (
 	ShrinkDisc Seat = "shrink disc"
 )
 
-// check refuses the seats that this computation does not hold for.
-func (s Seat) check() error {
+// Check refuses the seats that this computation does not hold for.
+func (s Seat) Check() error {
 	switch s {
 	case "", Straight:
 		return nil
@@ -66,10 +69,6 @@ func (s Seat) check() error {
 	return refuse("Seat", `write "straight", "taper" or "shrink disc"`, "%q is no form of seat known here", string(s))
 }
 
-// UsualClearance is the allowance of common practice, a thousandth of the
-// diameter (DIN 7190, from memory).
-func UsualClearance(diameter Mm) Mm { return diameter / 1000 }
-
 // opening is how much the free bore must be larger than the free seat.
 func (f Fit) opening() Mm { return f.Interference + f.Clearance }
 
@@ -77,7 +76,7 @@ func (f Fit) check() error {
 	err := firstOf(
 		positive("Diameter", "the joint diameter", float64(f.Diameter), "mm"),
 		notNegative("Clearance", "the clearance", float64(f.Clearance), "mm"),
-		f.Seat.check(),
+		f.Seat.Check(),
 		f.Diameter.check("Diameter", "the joint diameter"),
 	)
 	if err != nil {
@@ -146,12 +145,12 @@ func rise(f Fit, hub *Material, shaftStrain float64, shaftAt Celsius) (Free, err
 			Formula: "rise = (interference + clearance) / (expansion x diameter)",
 			Source:  "Bloch, Improving Machinery Reliability, eq. 3-12",
 			Terms: []Term{
-				{"interference", Number(f.Interference), "mm"},
-				{"clearance", Number(f.Clearance), "mm"},
-				{"diameter", Number(f.Diameter), "mm"},
-				{"shaft", Number(shaftAt), "°C"},
-				{"hub expansion, mean", Number(hub.alpha(sizedAt, t) * 1e6), "µm/m K"},
-				{"rise", Number(t.over(shaftAt)), "K"},
+				{"interference", Number(f.Interference), "mm", units.Nearest},
+				{"clearance", Number(f.Clearance), "mm", units.Nearest},
+				{"diameter", Number(f.Diameter), "mm", units.Nearest},
+				{"shaft", Number(shaftAt), "°C", units.Nearest},
+				{"hub expansion, mean", Number(hub.alpha(sizedAt, t) * 1e6), "µm/m K", units.Nearest},
+				{"rise", Number(t.over(shaftAt)), "K", units.Up},
 			},
 		},
 	}, nil

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"strings"
+
+	"matchmark/packs/units"
 )
 
 // Words of refusals, warnings and assumptions in the units of the job.
@@ -48,45 +50,61 @@ type minutes Second
 // A directed figure is rounded to one side.
 type directed struct {
 	figure any
-	round  func(float64) float64
+	round  units.Rounding
 }
 
 // up is for a figure that must be reached, down for one that must not be passed or
 // is promised.
-func up(figure any) directed   { return directed{figure, math.Ceil} }
-func down(figure any) directed { return directed{figure, math.Floor} }
+func up(figure any) directed   { return directed{figure, units.Up} }
+func down(figure any) directed { return directed{figure, units.Down} }
+
+// A form is how a kind of figure is written: worked out in one unit, told in metric or
+// in the other, each with its decimals and its name.
+type form struct {
+	in          units.Unit
+	metric, own units.Unit
+	md, od      int // decimals; -2 for full hundreds
+	m, o        string
+	fahrenheit  bool // the other unit comes with °F, not with inches
+}
+
+var (
+	fineForm   = form{units.Millimetre, units.Millimetre, units.Inch, 3, 4, "mm", "in", false}
+	lengthForm = form{units.Millimetre, units.Millimetre, units.Inch, 1, 2, "mm", "in", false}
+	pointForm  = form{units.Celsius, units.Celsius, units.Fahrenheit, 0, 0, "°C", "°F", true}
+	riseForm   = form{units.KelvinRise, units.KelvinRise, units.FahrenheitRise, 0, 0, "K", "F°", true}
+	forceForm  = form{units.Newton, units.Kilonewton, units.PoundForce, 0, -2, "kN", "lbf", false}
+	stressForm = form{units.Megapascal, units.Megapascal, units.PSI, 0, -2, "MPa", "psi", false}
+	powerForm  = form{units.Watt, units.Kilowatt, units.Kilowatt, 1, 1, "kW", "kW", false}
+	secondForm = form{units.Second, units.Second, units.Second, 0, 0, "s", "s", false}
+	minuteForm = form{units.Second, units.Minute, units.Minute, 0, 0, "min", "min", false}
+)
 
 // write turns a figure into words; what is no figure stays as it is.
 func (u Units) write(a any) any {
-	round := math.Round
+	round := units.Nearest
 	if d, ok := a.(directed); ok {
 		a, round = d.figure, d.round
 	}
-	choose := func(metric bool, m string, mv float64, md int, i string, iv float64, id int) string {
-		if metric {
-			return decimals(mv, md, round) + " " + m
-		}
-		return decimals(iv, id, round) + " " + i
-	}
 	switch v := a.(type) {
 	case fine:
-		return choose(!u.Inch, "mm", float64(v), 3, "in", float64(v)/25.4, 4)
+		return u.form(float64(v), fineForm, round)
 	case Mm:
-		return choose(!u.Inch, "mm", float64(v), 1, "in", float64(v)/25.4, 2)
+		return u.form(float64(v), lengthForm, round)
 	case Celsius:
-		return choose(!u.Fahrenheit, "°C", float64(v), 0, "°F", float64(v)*9/5+32, 0)
+		return u.form(float64(v), pointForm, round)
 	case KelvinRise:
-		return choose(!u.Fahrenheit, "K", float64(v), 0, "F°", float64(v)*9/5, 0)
+		return u.form(float64(v), riseForm, round)
 	case Newton:
-		return choose(!u.Inch, "kN", float64(v)/1000, 0, "lbf", float64(v)/4.4482216152605, -2)
+		return u.form(float64(v), forceForm, round)
 	case MPa:
-		return choose(!u.Inch, "MPa", float64(v), 0, "psi", float64(v)/0.006894757293168, -2)
+		return u.form(float64(v), stressForm, round)
 	case Watt:
-		return decimals(float64(v)/1000, 1, round) + " kW"
+		return u.form(float64(v), powerForm, round)
 	case Second:
-		return decimals(float64(v), 0, round) + " s"
+		return u.form(float64(v), secondForm, round)
 	case minutes:
-		return decimals(float64(v)/60, 0, round) + " min"
+		return u.form(float64(v), minuteForm, round)
 	case Conductance:
 		return decimals(float64(v), 0, round) + " W/m²K"
 	case saying:
@@ -95,19 +113,39 @@ func (u Units) write(a any) any {
 	return a
 }
 
-// decimals writes a number with so many decimals, -2 for full hundreds. What lies a
-// hair beyond a step from counting in binary is on the step. A value that has decimals
-// and would read as none is written with three figures.
-func decimals(v float64, n int, round func(float64) float64) string {
-	if n >= 1 && v != 0 && math.Abs(v) < math.Pow(10, float64(-n)) {
-		n = 2 - int(math.Floor(math.Log10(math.Abs(v))))
+// form writes a figure in its form.
+func (u Units) form(v float64, f form, round units.Rounding) string {
+	to, n, name := f.metric, f.md, f.m
+	if f.fahrenheit && u.Fahrenheit || !f.fahrenheit && u.Inch {
+		to, n, name = f.own, f.od, f.o
 	}
-	step := math.Pow(10, float64(-n))
-	x := v / step
-	if near := math.Round(x); math.Abs(x-near) <= 1e-9*math.Max(1, math.Abs(x)) {
-		x = near
+	q, ok := units.ComputedAs(v, f.in, to)
+	if !ok {
+		return fmt.Sprint(v) + " " + f.m
 	}
-	s := fmt.Sprintf("%.*f", max(n, 0), round(x)*step)
+	return plain(q.Number, n, round) + " " + name
+}
+
+// decimals writes a number that has no unit here with so many decimals.
+func decimals(v float64, n int, round units.Rounding) string {
+	q, ok := units.Computed(v, units.None)
+	if !ok {
+		return fmt.Sprint(v)
+	}
+	return plain(q.Number, n, round)
+}
+
+// plain writes a number with so many decimals, -2 for full hundreds. A value that has
+// decimals and would read as none is written with three figures.
+func plain(x units.Number, n int, round units.Rounding) string {
+	if n < 0 {
+		hundred := units.Whole(100)
+		return x.Quo(hundred).Round(0, round).Mul(hundred).Text()
+	}
+	if f, _ := x.Rat().Float64(); n >= 1 && f != 0 && math.Abs(f) < math.Pow(10, float64(-n)) {
+		n = 2 - int(math.Floor(math.Log10(math.Abs(f))))
+	}
+	s := x.Round(n, round).Text()
 	if n == 1 {
 		s = strings.TrimSuffix(s, ".0")
 	}

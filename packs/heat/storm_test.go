@@ -76,6 +76,7 @@ func TestStormPumpNeedsWhatTheHandComputationSays(t *testing.T) {
 func TestStormPumpPlanTellsTheCrewWhatToSee(t *testing.T) {
 	t.Parallel()
 	p := stormPump(t)
+	p.Crayon = InCelsius
 	plan := planned(t, p)
 	if !(plan.Band.Least < plan.Net && plan.Net < plan.Band.Most) {
 		t.Errorf("net power %v outside its band %v to %v", plan.Net, plan.Band.Least, plan.Band.Most)
@@ -158,7 +159,7 @@ func TestABearingRefitIsHeldByItsCeiling(t *testing.T) {
 		t.Fatal(err)
 	}
 	ring := Hub{Outside: 155, Length: 40, Material: p.Hub.Material, Start: 20}
-	r := Refit{Fit: Fit{Diameter: 130, Interference: 0.040, Basis: Greatest, Clearance: UsualClearance(130) / 2}, Hub: ring, Shaft: p.Shaft, Air: p.Air, Limit: ceiling.Limit}
+	r := Refit{Fit: Fit{Diameter: 130, Interference: 0.040, Basis: Greatest, Clearance: usualClearance(130) / 2}, Hub: ring, Shaft: p.Shaft, Air: p.Air, Limit: ceiling.Limit}
 	got, err := r.Plan()
 	if err != nil {
 		t.Fatal(err)

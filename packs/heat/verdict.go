@@ -1,5 +1,7 @@
 package heat
 
+import "matchmark/packs/units"
+
 // Refusals of a whole pull, and what else gets a hub off; the warnings and
 // assumptions of a plan. The words are for the planner and name what was given
 // with its unit; a sheet in another language goes by Field and Code.
@@ -40,8 +42,8 @@ func (p *Pull) tooFast(t trial, b Band) error {
 		return p.tooBrittle(t.cracks)
 	}
 	return refuseAs("too-fast", "Source.Net", say("use at most %v net", down(b.Most)),
-		"%v net bring the skin to %v (%v) in %v, when the hub has opened by %v of %v",
-		Watt(t.power), p.Skin.At, p.Skin.Source, Second(t.at), down(fine(t.opening*1000)), up(fine(p.Fit.opening())))
+		"%v net bring the skin to %v in %v, when the hub has opened by %v of %v",
+		Watt(t.power), p.stops(), Second(t.at), down(fine(t.opening*1000)), up(fine(p.Fit.opening())))
 }
 
 // warnings are what a person must look at before the plan is used.
@@ -72,7 +74,7 @@ func (p *Pull) warnings(plan *Plan) []Warning {
 	}
 	if u := plan.Wall.Use; u > 1 {
 		w = append(w, warn("yields", "Yield", "heat and fit together bring the hub to %v %% of its yield stress after %v, so that it may keep a change of shape: less power, or a site limit for the skin that is lower",
-			decimals(100*float64(u), 0, up(0).round), plan.Wall.UsedAt))
+			decimals(100*float64(u), 0, units.Up), plan.Wall.UsedAt))
 	}
 	if p.Hub.Material.Brittle {
 		w = append(w, warn("thermal-shock", "Hub.Material", "%v cracks from quick or one-sided heat (thermal shock): induction alone, its power never above %v, no water, no draught",
@@ -143,17 +145,17 @@ func (p *Pull) ceilingWorking(plan *Plan) Working {
 		Formula: "opening levels off = expansion x diameter x power / (8 pi x conductivity x length), and the joint's share",
 		Source:  "quasi-steady heating of a solid shaft and its hub, derived; no losses counted",
 		Terms: []Term{
-			{"expansion, mean", Number(m.alpha(p.Hub.Start, p.Skin.At) * 1e6), "µm/m K"},
-			{"diameter", Number(p.Fit.Diameter), "mm"},
-			{"power", Number(plan.Net), "W"},
-			{"conductivity", Number(m.Conducts.at(float64(mid))), "W/m K"},
-			{"length", Number(p.Hub.Length), "mm"},
+			{"expansion, mean", Number(m.alpha(p.Hub.Start, p.Skin.At) * 1e6), "µm/m K", units.Nearest},
+			{"diameter", Number(p.Fit.Diameter), "mm", units.Nearest},
+			{"power", Number(plan.Net), "W", units.Nearest},
+			{"conductivity", Number(m.Conducts.at(float64(mid))), "W/m K", units.Nearest},
+			{"length", Number(p.Hub.Length), "mm", units.Nearest},
 		},
 	}
 	// A perfect joint adds nothing, and a conductance of zero would read as none.
 	if !p.Contact.Perfect {
-		w.Terms = append(w.Terms, Term{"joint", Number(p.Contact.Touching), "W/m²K"})
+		w.Terms = append(w.Terms, Term{"joint", Number(p.Contact.Touching), "W/m²K", units.Nearest})
 	}
-	w.Terms = append(w.Terms, Term{"levels off at", Number(plan.Levels), "mm"})
+	w.Terms = append(w.Terms, Term{"levels off at", Number(plan.Levels), "mm", units.Down})
 	return w
 }

@@ -5,8 +5,8 @@ import "strings"
 // The window: from the moment the heat is off to the moment the joint grips again.
 //
 // Two runs are told, and each keeps its own figures. In the first the heat goes off
-// when the hub is free: it is judged. In the second it stays on until the skin is at
-// its limit or the longest time is over, which gains time for drawing.
+// when the hub is free: it is judged. In the second it stays on until the crayon on the
+// skin melts or the longest time is over, which gains time for drawing.
 
 // A Workable is the shortest time from heat off to off the seat that a crew can work
 // with, and why: a value of the site.
@@ -60,7 +60,7 @@ func (p *Pull) shortWindow(plan *Plan) Warning {
 	more = append(more, say("a cooled shaft"), say("another way of drawing it"))
 	kept := say("")
 	if plan.HeatOn >= 1 && (plan.LooseEndless || plan.Loose > plan.Stays) {
-		kept = say("; with the heat kept on until the skin is at its limit, %v more, it is loose for %v in all", down(plan.HeatOn), down(plan.Loose))
+		kept = say("; another run, with the heat kept on for %v more until the skin is at %v: it grips again %v after it came free", down(plan.HeatOn), down(p.stop()), down(plan.Loose))
 	}
 	return warn("window", "Fit.Clearance", "heat off, the hub grips again after %v, and drawing it takes %v (%v)%v. What makes it longer: %v",
 		down(plan.Stays), up(plan.Workable.Time), plan.Workable.Reason, kept, orElse(more...))

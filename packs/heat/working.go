@@ -1,5 +1,7 @@
 package heat
 
+import "matchmark/packs/units"
+
 // A Working is one line of computation that a sheet can show: the formula by
 // name, where it comes from, and its figures.
 type Working struct {
@@ -13,6 +15,9 @@ type Term struct {
 	Symbol string
 	Value  Number
 	Unit   string
+	// Toward is the side to which it is rounded on paper; the nearest where nothing is
+	// needed or promised by it.
+	Toward units.Rounding
 }
 
 // An Assumption is something the computation takes for granted and the sheet

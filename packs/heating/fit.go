@@ -29,16 +29,17 @@ func (r *heatReader) fit() {
 		low, high, err := units.ParseRange(limits.Value)
 		if err != nil {
 			r.holes++
-			r.b.Fault(limits, err, "write it as 0.015 to 0.065 mm")
+			r.because(source.Quote(limits.Value) + " is no range of interference")
+			r.b.Fault(limits, err, intoRange)
 			break
 		}
 		if _, err := low.Convert(units.Millimetre); err != nil {
-			r.hole(limits.At, "heat-unit", err.Error(), "write it as 0.015 to 0.065 mm")
+			r.hole(limits.At, "heat-unit", err.Error(), intoRange)
 			break
 		}
 		f.Least, f.Greatest = inMm(low), inMm(high)
 	}
-	if v := r.mm(diameter, "130 mm", "Fit.Diameter", "Joint"); v > 0 {
+	if v := r.mm(diameter, "Fit.Diameter", "Joint"); v > 0 {
 		if f.Diameter > 0 && f.Diameter != v {
 			r.hole(diameter.At, "fit-twice", r.heat.Mark+" gives another diameter than its fit "+f.Designation, "take diameter: out")
 		}
@@ -52,15 +53,18 @@ func (r *heatReader) fit() {
 	case r.holes > 0:
 	case f.Greatest == 0 && f.Basis != heat.Measured:
 		r.hole(r.heat.At, "no-fit", r.heat.Mark+" does not say how tight the joint is, and it cannot be guessed",
-			"fit: 120 H7/r6", "or sizes: {bore: 120.011 mm, seat: 120.061 mm} as measured", "or interference: 0.015 to 0.065 mm, with diameter:")
+			"fit: its designation from the drawing, diameter, bore and seat", "or sizes: bore and seat as measured", "or interference: its least to its greatest, with diameter:")
 	case f.Diameter == 0:
-		r.hole(r.place("Fit"), "no-fit", r.heat.Mark+" gives an interference and not the diameter it is on", "diameter: 130 mm")
+		r.hole(r.place("Fit"), "no-fit", r.heat.Mark+" gives an interference and not the diameter it is on", "diameter: that of the joint")
 	case f.Counted <= 0:
 		r.hole(r.place("Fit"), "no-grip", fmt.Sprintf("%s: the tightest pair still has %s of clearance: heat does not free this fit", r.heat.Mark, r.fine(-f.Counted)),
 			"look for rust, a key or a set screw instead of heating", "or put the fit right")
 	}
 	r.read()
 }
+
+// intoRange says how limits of an interference are written.
+const intoRange = "write its least and its greatest, in mm or in, with to between them"
 
 // inMm gives a length in millimetres.
 func inMm(q units.Quantity) heat.Mm {
@@ -74,7 +78,7 @@ func (r *heatReader) designation(t source.Text) {
 	r.at(t, r.heat.At, "Fit", "Fit.Interference", "Fit.Diameter", "Joint", "Greatest", "Least")
 	got, err := fit.ParseFit(t.Value)
 	if err != nil {
-		r.hole(t.At, "fit", err.Error(), "fit: 120 H7/r6")
+		r.hole(t.At, "fit", err.Error(), "fit: the diameter, then the letters and grades of bore and seat, as the drawing has them")
 		return
 	}
 	f := &r.heat.Fit
@@ -87,15 +91,15 @@ func (r *heatReader) designation(t source.Text) {
 func (r *heatReader) sizes() {
 	d, f := r.def.Sizes, &r.heat.Fit
 	m := fit.Measured{
-		Bore: fit.Mm(r.mm(d.Bore, "120.011 mm", "Bore")), Seat: fit.Mm(r.mm(d.Seat, "120.061 mm", "Seat")),
+		Bore: fit.Mm(r.mm(d.Bore, "Bore")), Seat: fit.Mm(r.mm(d.Seat, "Seat")),
 		BoreAt: 20, SeatAt: 20,
 		HubAlpha: alpha(r.heat.Ring.Material), ShaftAlpha: alpha(r.heat.Seat.Material),
 	}
 	r.at(d.Bore, d.At, "Fit", "Fit.Interference", "Fit.Diameter", "HubAlpha", "ShaftAlpha")
-	if v, ok := r.celsius(d.BoreAt, "22 °C", "BoreAt"); ok {
+	if v, ok := r.celsius(d.BoreAt, "BoreAt"); ok {
 		m.BoreAt = fit.Celsius(v)
 	}
-	if v, ok := r.celsius(d.SeatAt, "22 °C", "SeatAt"); ok {
+	if v, ok := r.celsius(d.SeatAt, "SeatAt"); ok {
 		m.SeatAt = fit.Celsius(v)
 	}
 	if r.holes > 0 {
@@ -146,72 +150,6 @@ func (r *heatReader) read() {
 	r.heat.Fit.Bore, r.heat.Fit.Seat = one(r.def.Read.Bore), one(r.def.Read.Seat)
 }
 
-// grip works out what the joint holds and what it takes to pull it cold.
-func (r *heatReader) grip() {
-	d, f := r.def.Grip, &r.heat.Fit
-	if d.At.IsZero() {
-		if p := r.def.Pull; !p.At.IsZero() {
-			r.hole(p.At, "no-grip-given", r.heat.Mark+" is pulled, and the friction that the puller is chosen for is not said",
-				"grip: {holding: …, pulling: …, smoothing: none, decided-by: …, because: …}")
-		}
-		return
-	}
-	rule := map[string]fit.SmoothingRule{"none": fit.NoLoss, "0.8": fit.LossEight, "0.4": fit.LossFour}[d.Smoothing.Value]
-	f.Holding, f.Pulling, f.Smoothing = ratio(d.Holding), ratio(d.Pulling), rule
-	r.at(d.Holding, d.At, "Holding")
-	r.at(d.Pulling, d.At, "Pulling")
-	r.at(d.Smoothing, d.At, "Smoothing")
-	rough := func(t source.Text, field string) fit.Micron {
-		v, _ := r.amount(t, units.Micrometre, "6 µm", field)
-		return fit.Micron(v)
-	}
-	in := fit.Press{
-		Joint: fit.Mm(f.Diameter), HubOutside: fit.Mm(r.heat.Ring.Outside), ShaftBore: fit.Mm(r.heat.Seat.Bore), Length: fit.Mm(r.heat.Ring.Length),
-		Hub: elastic(r.heat.Ring.Material, r.yield), Shaft: elastic(r.heat.Seat.Material, 0),
-		Least: fit.Micron(f.Least * 1000), Greatest: fit.Micron(f.Greatest * 1000),
-		Holding: f.Holding, Pulling: f.Pulling, Friction: fit.Claim{By: d.DecidedBy.Value, Reason: d.Because.Value},
-		Smoothing: fit.Smoothing{Rule: rule, HubRz: rough(d.HubRough, "Smoothing.HubRz"), ShaftRz: rough(d.ShaftRough, "Smoothing.ShaftRz")},
-	}
-	if f.Basis == heat.Measured {
-		in.Least, in.Greatest = fit.Micron(f.Counted*1000), fit.Micron(f.Counted*1000)
-	}
-	if r.holes > 0 {
-		return
-	}
-	out, err := in.Solve()
-	if err != nil {
-		r.refused(err, r.heat.Mark)
-		return
-	}
-	if err := in.Backed(); err != nil {
-		r.hole(d.At, "friction-unbacked", r.heat.Mark+": nobody stands behind the frictions "+d.Holding.Value+" and "+d.Pulling.Value+": they were not measured on this joint",
-			"decided-by: and because: within grip:, with who answers for them and why they fit this joint")
-	}
-	f.Grip = &out
-	r.checkWall(out)
-}
-
-// fullUse is the share of yield that satisfactory fits typically reach at the bore
-// of the hub (Bloch, Improving Machinery Reliability, p. 217).
-const fullUse = 0.8
-
-// checkWall sees that the cold fit does not stretch its hub beyond its yield.
-func (r *heatReader) checkWall(out fit.Pressed) {
-	use := float64(out.Tightest.HubUse)
-	says := fmt.Sprintf("%s: the fit alone brings the bore of the hub to %.0f %% of its yield stress", r.heat.Mark, 100*use)
-	switch {
-	case use > 1:
-		r.hole(r.place("Hub.Outside"), "thin-hub", says+": its wall is too thin for this fit",
-			"put outside: or yield: right", "or count with measured sizes, in sizes:")
-	case use > fullUse:
-		r.b.Problems.Warn(r.place("Hub.Outside"), "thin-hub", says+", and about 80 % is what good fits reach", "put outside: or yield: right, or count with measured sizes")
-	}
-}
-
-func elastic(m heat.Material, yield heat.MPa) fit.Elastic {
-	return fit.Elastic{E: fit.GPa(m.Young / 1000), Poisson: fit.Ratio(m.Poisson), Yield: fit.MPa(yield)}
-}
-
 // ratio reads a plain number, which the reader of the file has seen to be one.
 func ratio(t source.Text) fit.Ratio {
 	v, _ := strconv.ParseFloat(t.Value, 64)
@@ -224,7 +162,7 @@ func (r *heatReader) neighbours() {
 	for _, dn := range d.Neighbours {
 		n := job.HeatNeighbour{KeptCool: dn.KeptCool.Value, MeasuredWith: dn.MeasuredWith.Value}
 		n.Name = dn.What.Value
-		n.Distance = r.mm(dn.Away, "85 mm")
+		n.Distance = r.mm(dn.Away)
 		n.Limit = r.limit(dn.Kind, dn.AtMost, dn.Source, dn.At, "the "+n.Name, n.Name)
 		h.Neighbours = append(h.Neighbours, n)
 	}
@@ -246,7 +184,7 @@ func (r *heatReader) neighbours() {
 	switch {
 	case len(h.Neighbours) == 0 && h.NothingNear == "":
 		r.b.Problems.Add(h.At, "no-neighbour", h.Mark+" does not say what beside it must stay cool",
-			"neighbours: [{what: DE bearing cover, away: 85 mm, kind: bearing cover}]", "or nothing-near: the shaft lies bare on its stands")
+			"neighbours: a list, of each what it is, how far away, and its kind", "or nothing-near: why nothing there has to be protected")
 	case len(h.Neighbours) > 0 && h.NothingNear != "":
 		r.b.Problems.Add(d.NothingNear.At, "no-neighbour", h.Mark+" has neighbours and says that nothing is near", "take nothing-near: out")
 	}

@@ -43,14 +43,18 @@ func readHeat(b *names.Index, dh *def.Heat, pl job.Place) *job.Heat {
 	}
 	r := &heatReader{b: b, def: dh, heat: h, places: map[string]source.Pos{}}
 	r.parts()
+	r.missing()
+	if err := r.seat.Check(); err != nil {
+		r.refused(err, h.Mark)
+	}
 	r.temperatures()
 	r.fit()
 	r.neighbours()
 	r.fireWatch()
 	r.words()
 	if dh.Pull.At.IsZero() && dh.PutOn.At.IsZero() {
-		b.Problems.Add(h.At, "heat-does-nothing", h.Mark+" says neither how it is drawn off nor how it is put on",
-			"pull: {by: torch, …} for a hub that comes off", "put-on: {by: oven, …} for one that goes on")
+		r.hole(h.At, "heat-does-nothing", h.Mark+" says neither how it is drawn off nor how it is put on",
+			"pull: with by: and what else it takes, for a hub that comes off", "put-on: with by:, for one that goes on")
 	}
 	r.grip()
 	r.pull()

@@ -2,12 +2,10 @@ package heating
 
 import (
 	"fmt"
-	"matchmark/packs/def"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"math"
 )
 
 // pull reads how a hub is drawn off and computes it in time.
@@ -18,29 +16,24 @@ func (r *heatReader) pull() {
 	}
 	out := &job.HotPull{By: heat.Means(d.By.Value), Puller: d.Puller.Value, Shield: d.Shield.Value, IfStuck: d.IfStuck.Value}
 	r.heat.Pull = out
-	if v, ok := r.amount(d.Longest, units.Second, "15 min", "Longest"); ok {
+	if v, ok := r.amount(d.Longest, units.Second, "Longest"); ok {
 		out.Longest = heat.Second(v)
 	}
 	r.workable(d, out)
-	if v, ok := r.amount(d.PullsWith, units.Newton, "300 kN"); ok {
-		out.PullsWith = heat.Newton(v)
-		if g := r.heat.Fit.Grip; g != nil {
-			out.Short = out.PullsWith < heat.Newton(g.Pull.Axial)
-		}
-	}
+	r.puller(d, out)
 	source := heat.Source{Means: out.By}
-	if v, ok := r.amount(d.Net, units.Watt, "20 kW", "Source.Net"); ok {
+	if v, ok := r.amount(d.Net, units.Watt, "Source.Net"); ok {
 		source.Net = heat.Watt(v)
 	}
-	source.Depth = r.mm(d.Depth, "3 mm", "Source.Depth")
+	source.Depth = r.mm(d.Depth, "Source.Depth")
 	r.at(d.By, d.At, "Source", "Source.Means")
 	if d.Depth.Written() && out.By == heat.Torch {
 		r.hole(d.Depth.At, "heat-depth", r.heat.Mark+": a torch heats the outer face and has no depth", "take depth: out, or by: induction")
 	}
-	out.Clearance = r.clearance(d.Clearance, d.Rise, "0.02 mm", "pull")
+	out.Clearance = r.clearance(d.Clearance, d.Rise, "pull")
 	if out.By == heat.Torch && len(r.heat.Neighbours) > 0 && out.Shield == "" {
 		r.b.Problems.Add(d.At, "no-shield", r.heat.Mark+": a flame beside "+r.heat.Neighbours[0].Name+" needs a shield between the two",
-			"shield: split aluminium sheet and mineral wool")
+			"for example shield: split aluminium sheet and mineral wool")
 	}
 	if r.holes > 0 {
 		return
@@ -48,32 +41,17 @@ func (r *heatReader) pull() {
 	r.plan(out, source)
 }
 
-// workable reads how long it takes to draw the part off once the heat is off, which
-// somebody must give a reason for.
-func (r *heatReader) workable(d def.HeatPull, out *job.HotPull) {
-	switch {
-	case !d.Workable.Written() && d.WorkableBecause.Written():
-		r.hole(d.WorkableBecause.At, "workable", r.heat.Mark+" says why it is drawn off so soon, and not how soon", "workable: the time from heat off until it is off its seat")
-	case d.Workable.Written() && !d.WorkableBecause.Written():
-		r.hole(d.Workable.At, "workable", r.heat.Mark+" is drawn off within "+d.Workable.Value+", and nothing says how", "workable-because: what stands ready, and who tried it")
-	case d.Workable.Written():
-		if v, ok := r.amount(d.Workable, units.Second, "12 s", "Workable.Time"); ok {
-			out.Workable = heat.Workable{Time: heat.Second(v), Reason: d.WorkableBecause.Value}
-		}
-	}
-}
-
 // clearance is how much looser than free a hub must be: as written, or what the
 // rise of the maker gives.
-func (r *heatReader) clearance(written, rise source.Text, example, what string) heat.Mm {
+func (r *heatReader) clearance(written, rise source.Text, what string) heat.Mm {
 	h := r.heat
 	switch {
 	case written.Written() && rise.Written():
 		r.hole(rise.At, "fit-twice", h.Mark+" gives its clearance and the rise that makes it", "keep one of the two")
 	case written.Written():
-		return r.mm(written, example, "Fit.Clearance")
+		return r.mm(written, "Fit.Clearance")
 	case rise.Written():
-		v, ok := r.amount(rise, units.KelvinRise, "90 C rise", "Fit.Clearance", "Rise")
+		v, ok := r.amount(rise, units.KelvinRise, "Fit.Clearance", "Rise")
 		if !ok || r.holes > 0 {
 			return 0
 		}
@@ -84,12 +62,8 @@ func (r *heatReader) clearance(written, rise source.Text, example, what string) 
 		}
 		return got
 	default:
-		usual := ""
-		if h.Fit.Diameter > 0 {
-			usual = fmt.Sprintf("; a thousandth of the diameter is usual, here %.2f mm", float64(heat.UsualClearance(h.Fit.Diameter)))
-		}
-		r.hole(h.At, "no-clearance", h.Mark+" does not say how much looser than free the hub must be"+usual,
-			"clearance: "+example+" in "+what+":", "or rise: 90 C rise, if the maker gives one")
+		r.hole(h.At, "no-clearance", h.Mark+" does not say how much looser than free the hub must be; a thousandth of the diameter is usual (DIN 7190)",
+			"clearance: in "+what+":, what lets it slide without force", "or rise: how much hotter than the shaft, if the maker gives that")
 	}
 	return 0
 }
@@ -103,7 +77,7 @@ func (r *heatReader) plan(out *job.HotPull, source heat.Source) {
 		Fit: r.joint(out.Clearance), Hub: h.Ring, Shaft: h.Seat,
 		Contact: heat.Contact{Perfect: true, TouchUntil: out.Clearance},
 		Source:  source, Air: heat.Surroundings{Air: h.Air, Film: film},
-		Skin: h.Limit, Longest: out.Longest, Yield: r.yield, Workable: out.Workable,
+		Skin: h.Limit, Crayon: r.crayon(), Longest: out.Longest, Yield: r.yield, Workable: out.Workable,
 	}
 	for _, n := range h.Neighbours {
 		in.Neighbours = append(in.Neighbours, n.Neighbour)
@@ -122,9 +96,17 @@ func (r *heatReader) plan(out *job.HotPull, source heat.Source) {
 	}
 }
 
+// crayon is the scale of the crayon on the skin.
+func (r *heatReader) crayon() heat.Crayon {
+	if r.heat.Fahrenheit {
+		return heat.InFahrenheit
+	}
+	return heat.InCelsius
+}
+
 func (r *heatReader) joint(clearance heat.Mm) heat.Fit {
 	f := r.heat.Fit
-	return heat.Fit{Diameter: f.Diameter, Interference: f.Counted, Basis: f.Basis, Clearance: clearance}
+	return heat.Fit{Diameter: f.Diameter, Interference: f.Counted, Basis: f.Basis, Clearance: clearance, Seat: r.seat}
 }
 
 // warned tells a warning of the calculation. What the sheet tells the crew in any
@@ -152,26 +134,4 @@ func (r *heatReader) warned(w heat.Warning) {
 	case "seconds":
 		r.b.Problems.Warn(r.place(w.Field), "too-quick", says, "by: induction, with net: of a small heater")
 	}
-}
-
-// degrees words a temperature for a message, as the author writes them.
-func (r *heatReader) degrees(t heat.Celsius) string { return r.worded(t, math.Round) }
-
-// degreesUp words a temperature that must be reached: up to the full degree.
-func (r *heatReader) degreesUp(t heat.Celsius) string { return r.worded(t, math.Ceil) }
-
-func (r *heatReader) worded(t heat.Celsius, round func(float64) float64) string {
-	if r.heat.Fahrenheit {
-		return fmt.Sprintf("%.0f °F", round(float64(t)*9/5+32))
-	}
-	return fmt.Sprintf("%.0f °C", round(float64(t)))
-}
-
-// fine words an interference or a clearance for a message, as the author writes
-// lengths.
-func (r *heatReader) fine(v heat.Mm) string {
-	if r.heat.Inch {
-		return fmt.Sprintf("%.4f in", float64(v)/25.4)
-	}
-	return fmt.Sprintf("%.3f mm", float64(v))
 }

@@ -20,16 +20,16 @@ func (r *heatReader) putOn() {
 	out := &job.HotFit{By: heat.Means(d.By.Value), Coolant: heat.Coolant(d.Chill.Value)}
 	h.PutOn = out
 	r.at(d.By, d.At, "Source", "Source.Means", "Source.Net", "Fit.Clearance", "Rise")
-	out.Clearance = r.clearance(d.Clearance, d.Rise, "0.10 mm", "put-on")
-	given, isGiven := r.celsius(d.HeatTo, "110 °C", "HeatTo")
-	oven, hasOven := r.celsius(d.Oven, "180 °C", "Source.Inside", "Source.Film")
+	out.Clearance = r.clearance(d.Clearance, d.Rise, "put-on")
+	given, isGiven := r.celsius(d.HeatTo, "HeatTo")
+	oven, hasOven := r.celsius(d.Oven, "Source.Inside", "Source.Film")
 	if hasOven && out.By != heat.Oven {
 		r.hole(d.Oven.At, "heat-oven", h.Mark+" is heated by "+d.By.Value+" and gives the temperature of an oven", "by: oven, or take oven: out")
 	}
 	out.Oven = oven
 	if hasOven && oven > h.Limit.At && h.Limit.At > 0 {
 		// Said here, so that it is told without a soak as well.
-		r.hole(d.Oven.At, "heat-refused", fmt.Sprintf("%s: an oven of %s is above the %s that the part may have (%s)", h.Mark, r.degrees(oven), r.degrees(h.Limit.At), h.Limit.Source),
+		r.hole(d.Oven.At, "heat-refused", fmt.Sprintf("%s: an oven of %s is above the %s that the part may have (%s)", h.Mark, r.degreesUp(oven), r.degreesDown(h.Limit.At), h.Limit.Source),
 			"set it at the limit or below")
 	}
 	if h.Limit.NoFlame && out.By == heat.Torch {
@@ -63,7 +63,7 @@ func (r *heatReader) checkMakersRise(given heat.Celsius, isGiven bool) {
 	if !isGiven || !d.Rise.Written() {
 		return
 	}
-	v, ok := r.amount(d.Rise, units.KelvinRise, "90 C rise", "Rise")
+	v, ok := r.amount(d.Rise, units.KelvinRise, "Rise")
 	if !ok {
 		return
 	}
@@ -93,26 +93,24 @@ func (r *heatReader) refit(out *job.HotFit, given heat.Celsius, isGiven bool) {
 		return
 	}
 	out.Plan, out.SetTo = &plan, plan.SetTo
+	for _, w := range plan.Warnings {
+		r.warned(w)
+	}
 }
 
 // chill computes a part that is put on a cooled shaft, and the air of the room.
 func (r *heatReader) chill(out *job.HotFit) {
 	d, h := r.def.PutOn, r.heat
 	r.at(d.Chill, d.At, "Coolant", "Shaft.Name")
-	got, err := heat.Chill(r.joint(out.Clearance), h.Ring.Material, h.Seat.Material, out.Coolant, h.Air)
+	got, err := heat.ColdFit{
+		Fit: r.joint(out.Clearance), Hub: h.Ring, Shaft: h.Seat, By: out.Coolant, Limit: h.Limit,
+		Air: heat.Surroundings{Air: h.Air, Film: film},
+	}.Plan()
 	if err != nil {
 		r.refused(err, h.Mark)
 		return
 	}
-	if got.HubHeated && got.Hub > h.Limit.At {
-		r.hole(r.place("Skin.At"), "heat-refused", fmt.Sprintf("%s: even with its shaft cooled the part needs %s, and may have %s (%s)",
-			h.Mark, r.degrees(got.Hub), r.degrees(h.Limit.At), h.Limit.Source), "less clearance, or liquid nitrogen instead of dry ice, or a hydraulic press")
-		return
-	}
-	out.Chill, out.SetTo = &got, heat.Celsius(5*math.Ceil(float64(got.Hub)/5-1e-9))
-	if !got.HubHeated {
-		out.SetTo = got.Hub
-	}
+	out.Cold, out.SetTo = &got, got.SetTo
 	r.room(out)
 }
 
@@ -121,17 +119,17 @@ func (r *heatReader) room(out *job.HotFit) {
 	d, h := r.def.PutOn, r.heat
 	if !d.Room.Written() || !d.Coolant.Written() {
 		r.hole(d.Chill.At, "no-room", h.Mark+" does not say how much "+d.Chill.Value+" comes into how large a room, so that nobody can tell whether the air stays fit to breathe",
-			"coolant: 20 kg of dry ice, or 20 l of nitrogen", "room: 400 m3, what is free of it")
+			"coolant: the kilograms of dry ice, or the litres of nitrogen", "room: its free volume, in m3")
 		return
 	}
-	volume, _ := r.amount(d.Room, units.CubicMetre, "400 m3", "Room")
+	volume, _ := r.amount(d.Room, units.CubicMetre, "Room")
 	var nitrogen heat.Litre
 	var ice heat.Kg
 	if out.Coolant == heat.LiquidNitrogen {
-		v, _ := r.amount(d.Coolant, units.Litre, "20 l", "Nitrogen")
+		v, _ := r.amount(d.Coolant, units.Litre, "Nitrogen")
 		nitrogen = heat.Litre(v)
 	} else {
-		v, _ := r.amount(d.Coolant, units.Kilogram, "20 kg", "Ice", "Nitrogen")
+		v, _ := r.amount(d.Coolant, units.Kilogram, "Ice", "Nitrogen")
 		ice = heat.Kg(v)
 	}
 	if r.holes > 0 {
@@ -159,11 +157,11 @@ func (r *heatReader) makersTemperature(out *job.HotFit, given, need heat.Celsius
 	h, at := r.heat, r.def.PutOn.HeatTo.At
 	switch {
 	case given > h.Limit.At:
-		r.hole(at, "heat-to", fmt.Sprintf("%s: %s is above the %s that the part may have (%s)", h.Mark, r.degrees(given), r.degrees(h.Limit.At), h.Limit.Source),
+		r.hole(at, "heat-to", fmt.Sprintf("%s: %s is above the %s that the part may have (%s)", h.Mark, r.degreesUp(given), r.degreesDown(h.Limit.At), h.Limit.Source),
 			"lower it, or put the limit right")
 	case given < need:
 		r.hole(at, "heat-to", fmt.Sprintf("%s: %s does not open the joint by %s and %s of clearance; that takes %s",
-			h.Mark, r.degrees(given), r.fine(h.Fit.Counted), r.fine(out.Clearance), r.degreesUp(need)),
+			h.Mark, r.degreesDown(given), r.fine(h.Fit.Counted), r.fine(out.Clearance), r.degreesUp(need)),
 			"raise it, or lower the clearance", "or count with measured sizes, in sizes:")
 	default:
 		out.SetTo, out.Given = given, true
@@ -181,7 +179,7 @@ func (r *heatReader) soak(out *job.HotFit) {
 	case out.By == heat.Oven && out.Oven > 0:
 		source.Inside, source.Film = out.Oven, ovenFilm
 	case out.By != heat.Oven && d.Net.Written():
-		v, ok := r.amount(d.Net, units.Watt, "3 kW", "Source.Net")
+		v, ok := r.amount(d.Net, units.Watt, "Source.Net")
 		if !ok {
 			return
 		}

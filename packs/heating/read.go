@@ -9,6 +9,7 @@ import (
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
+	"slices"
 	"strings"
 )
 
@@ -23,13 +24,23 @@ type heatReader struct {
 	// holes counts inputs that could not be read: with one nothing is computed.
 	holes int
 
-	yield heat.MPa
+	yield, shaftYield heat.MPa
+	seat              heat.Seat
 }
 
 // hole reports what is wrong with an input.
 func (r *heatReader) hole(at source.Pos, code, message string, help ...string) {
 	r.holes++
+	r.because(message)
 	r.b.Problems.Add(at, code, message, help...)
+}
+
+// because books a reason for the paper, once.
+func (r *heatReader) because(why string) {
+	why = strings.TrimPrefix(strings.TrimPrefix(why, r.heat.Mark+": "), r.heat.Mark+" ")
+	if !slices.Contains(r.heat.Because, why) {
+		r.heat.Because = append(r.heat.Because, why)
+	}
 }
 
 // at notes where the fields of a calculation come from.
@@ -77,15 +88,24 @@ func (r *heatReader) place(field string) source.Pos {
 	return r.heat.At
 }
 
+// written says in which units an amount is written. Nobody is offered a number: what
+// has to be measured or looked up is not to be copied from a message.
+var written = map[units.Dimension]string{
+	units.Length: "in mm or in", units.Temperature: "in °C or °F", units.Rise: "as a rise, in C rise or F rise", units.Force: "in kN or lbf",
+	units.Pressure: "in MPa or psi", units.Torque: "in N·m or lb-ft", units.Time: "in s or min", units.Power: "in kW", units.Mass: "in kg or lb",
+	units.Volume: "in m3 or l",
+}
+
 // amount reads a quantity in the given unit, or one that converts to it.
-func (r *heatReader) amount(t source.Text, in units.Unit, example string, fields ...string) (float64, bool) {
+func (r *heatReader) amount(t source.Text, in units.Unit, fields ...string) (float64, bool) {
 	r.at(t, r.heat.At, fields...)
 	if !t.Written() {
 		return 0, false
 	}
-	q, ok := r.b.Quantity(t, example)
+	q, ok := r.b.Quantity(t, "a number "+written[in.Dimension()])
 	if !ok {
 		r.holes++
+		r.because(source.Quote(t.Value) + " is not an amount")
 		return 0, false
 	}
 	same, err := q.Convert(in)
@@ -93,7 +113,7 @@ func (r *heatReader) amount(t source.Text, in units.Unit, example string, fields
 		f := err.(*units.Fault)
 		help := f.Help
 		if len(help) == 0 {
-			help = []string{"write it as " + example}
+			help = []string{"write it " + written[in.Dimension()]}
 		}
 		r.hole(t.At, "heat-unit", f.Message, help...)
 		return 0, false
@@ -108,13 +128,13 @@ func (r *heatReader) amount(t source.Text, in units.Unit, example string, fields
 	return v, true
 }
 
-func (r *heatReader) mm(t source.Text, example string, fields ...string) heat.Mm {
-	v, _ := r.amount(t, units.Millimetre, example, fields...)
+func (r *heatReader) mm(t source.Text, fields ...string) heat.Mm {
+	v, _ := r.amount(t, units.Millimetre, fields...)
 	return heat.Mm(v)
 }
 
-func (r *heatReader) celsius(t source.Text, example string, fields ...string) (heat.Celsius, bool) {
-	v, ok := r.amount(t, units.Celsius, example, fields...)
+func (r *heatReader) celsius(t source.Text, fields ...string) (heat.Celsius, bool) {
+	v, ok := r.amount(t, units.Celsius, fields...)
 	return heat.Celsius(v), ok
 }
 
@@ -136,26 +156,33 @@ func (r *heatReader) parts() {
 	}
 	r.heat.Hub, r.heat.Shaft = one(d.Hub.Part), one(d.Shaft.Part)
 	r.heat.Ring = heat.Hub{
-		Outside: r.mm(names.TextAt(pl, d.Hub.Outside), "210 mm", "Hub.Outside", "HubOutside"),
-		Length:  r.mm(names.TextAt(pl, d.Hub.Length), "150 mm", "Hub.Length", "Length"),
+		Outside: r.mm(names.TextAt(pl, d.Hub.Outside), "Hub.Outside", "HubOutside"),
+		Length:  r.mm(names.TextAt(pl, d.Hub.Length), "Hub.Length", "Length"),
 	}
 	r.heat.Seat = heat.Shaft{
-		Bore:   r.mm(names.TextAt(pl, d.Shaft.Bore), "40 mm", "Shaft.Bore", "ShaftBore"),
-		Behind: r.mm(names.TextAt(pl, d.Shaft.Behind), "600 mm", "Shaft.Behind"),
-		Front:  r.mm(names.TextAt(pl, d.Shaft.Front), "20 mm", "Shaft.Front"),
+		Bore:   r.mm(names.TextAt(pl, d.Shaft.Bore), "Shaft.Bore", "ShaftBore"),
+		Behind: r.mm(names.TextAt(pl, d.Shaft.Behind), "Shaft.Behind"),
+		Front:  r.mm(names.TextAt(pl, d.Shaft.Front), "Shaft.Front"),
 	}
 	r.heat.Ring.Material = r.material(d.Hub.Material, "Hub.Material", "Hub")
 	r.heat.Seat.Material = r.material(d.Shaft.Material, "Shaft.Material", "Shaft")
-	if v, ok := r.amount(d.Hub.Yield, units.Megapascal, "350 MPa", "Yield", "Hub.Yield"); ok {
+	if v, ok := r.amount(d.Hub.Yield, units.Megapascal, "Yield", "Hub.Yield"); ok {
 		r.yield = heat.MPa(v)
 	}
+	if v, ok := r.amount(d.Hub.Strength, units.Megapascal, "Hub.Strength"); ok {
+		r.heat.Ring.Strength = heat.MPa(v)
+	}
+	if v, ok := r.amount(d.Shaft.Yield, units.Megapascal, "Shaft.Yield"); ok {
+		r.shaftYield = heat.MPa(v)
+	}
+	r.seat = heat.Seat(d.SeatForm.Value)
+	r.at(d.SeatForm, r.heat.At, "Seat", "Fit.Seat")
 }
 
 func (r *heatReader) material(t source.Text, fields ...string) heat.Material {
 	r.at(t, r.heat.At, fields...)
 	if !t.Written() {
-		r.holes++ // the reader of the file has said so
-		return heat.Material{}
+		return heat.Material{} // the reader of the file has said so
 	}
 	m, err := heat.MaterialNamed(t.Value)
 	if err != nil {
@@ -169,7 +196,7 @@ func (r *heatReader) material(t source.Text, fields ...string) heat.Material {
 // one may get.
 func (r *heatReader) temperatures() {
 	d := r.def
-	if air, ok := r.celsius(d.Air, "15 °C", "Air", "Hub.Start", "Shaft.Start"); ok {
+	if air, ok := r.celsius(d.Air, "Air", "Hub.Start", "Shaft.Start"); ok {
 		r.heat.Air = air
 	}
 	r.heat.Ring.Start, r.heat.Seat.Start = r.heat.Air, r.heat.Air
@@ -219,7 +246,7 @@ func (r *heatReader) limit(kind, atMost, from source.Text, at source.Pos, what s
 	}
 	switch {
 	case atMost.Written():
-		v, ok := r.celsius(atMost, "200 °C", own...)
+		v, ok := r.celsius(atMost, own...)
 		if !ok {
 			break
 		}
@@ -230,9 +257,9 @@ func (r *heatReader) limit(kind, atMost, from source.Text, at source.Pos, what s
 		}
 	case !kind.Written():
 		r.hole(at, "no-ceiling", r.heat.Mark+" does not say how hot "+what+" may get",
-			"at-most: 200 °C and source: site rule 12", "or kind: plain carbon steel hub, rolling bearing, bearing cover …")
+			"at-most: with source:, from the maker's sheet or the site rule", "or kind: plain carbon steel hub, rolling bearing, bearing cover …")
 	case from.Written():
-		r.hole(from.At, "no-ceiling", r.heat.Mark+" has a source for how hot "+what+" may get, and no temperature", "at-most: 200 °C, or take source: out")
+		r.hole(from.At, "no-ceiling", r.heat.Mark+" has a source for how hot "+what+" may get, and no temperature", "at-most: what that source says, or take source: out")
 	}
 	return out
 }

@@ -65,6 +65,28 @@ type Heat struct {
 	PutOn            *HotFit
 	PulledAt         *Step
 	PutOnAt          *Step
+	// Because says what keeps the heat from being worked out; the sheet of a draft
+	// prints it in place of the figures.
+	Because []string
+}
+
+// Known reports whether it is known how hot the part is made: worked out, or given by
+// its maker.
+func (f *HotFit) Known() bool { return f.Plan != nil || f.Cold != nil || f.Given }
+
+// LimitKnown reports whether it is known how hot the part may get.
+func (h *Heat) LimitKnown() bool { return h.Limit.Source != "" && h.Limit.At > 0 }
+
+// Known reports whether it is known how tight the joint is.
+func (f *HeatFit) Known() bool { return f.Counted > 0 && f.Diameter > 0 }
+
+// Flame reports whether a flame heats the part at a step, or at any of its steps where
+// none is asked for.
+func (h *Heat) Flame(st *Step) bool {
+	if st != nil {
+		return h.way(st) == heat.Torch
+	}
+	return h.Pull != nil && h.Pull.By == heat.Torch || h.PutOn != nil && h.PutOn.By == heat.Torch
 }
 
 // A HeatFit is how tight the joint is, on the diameter at 20 °C.
@@ -79,6 +101,8 @@ type HeatFit struct {
 	Grip             *fit.Pressed // nil when no friction is given
 	Holding, Pulling fit.Ratio
 	Smoothing        fit.SmoothingRule
+	AtWork           *fit.Service // where it works; nil when not told
+	Torque           fit.NewtonMetre
 }
 
 // A HeatNeighbour is a part that must stay cool.
@@ -92,8 +116,9 @@ type HotPull struct {
 	By        heat.Means
 	Clearance heat.Mm
 	Longest   heat.Second
-	Workable  heat.Workable // zero where the usual time counts
+	Workable  heat.Workable // zero where the time of the site counts, or the usual one
 	Puller    string
+	NoPuller  bool        // it is drawn off by hand
 	PullsWith heat.Newton // zero when not said
 	Short     bool        // the puller alone would not move it cold
 	Shield    string
@@ -108,9 +133,9 @@ type HotFit struct {
 	SetTo     heat.Celsius // what it is heated to
 	Given     bool         // SetTo is what the maker gives, not what was worked out
 	Plan      *heat.Refitted
-	Oven      heat.Celsius  // zero when not said
-	Soak      *heat.Soaked  // nil when the heater is not told
-	Chill     *heat.Chilled // nil when the shaft is not cooled
+	Oven      heat.Celsius     // zero when not said
+	Soak      *heat.Soaked     // nil when the heater is not told
+	Cold      *heat.ColdFitted // nil when the shaft is not cooled
 	Coolant   heat.Coolant
 	Room      *heat.Air // of the room the coolant is used in
 	Ladder    []HeatRung

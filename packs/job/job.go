@@ -1,6 +1,7 @@
 package job
 
 import (
+	"matchmark/packs/heat"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -99,5 +100,7 @@ type Site struct {
 	FireWatch units.Quantity
 	Critical  lift.Ratio // share of a crane's rating from which a lift is critical
 	Gloves    bool
+	Comma     bool // readings that come back are typed with a decimal comma
 	Roles     []string
+	Workable  heat.Workable // zero where the usual time counts
 }

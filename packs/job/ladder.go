@@ -33,6 +33,39 @@ type Ladder struct {
 	Rungs []reading.Rung // inputs first, the result in the last blank
 	Uses  []Use          // where each input was written
 	Each  bool           // done for every position of the dimension
+
+	// What it was made from, so that it can be done with readings.
+	Value *reading.Value
+	Given map[reading.Mark]reading.Given
+	round *reading.Box // RoundTo
+}
+
+// Done is the ladder with the readings that it takes in its boxes, and what comes of
+// them, for one position; taken gives those of a mark, and with an empty mark those
+// found here. What is not known stays blank.
+func (l *Ladder) Done(at int, taken func(reading.Mark) []*units.Quantity) []reading.Rung {
+	if l.Value == nil {
+		return l.Rungs
+	}
+	rungs, _, err := l.Value.Rungs(func(m reading.Mark) reading.Given {
+		g := l.Given[m]
+		g.Taken, g.At = taken(m), at
+		return g
+	})
+	if err != nil {
+		return l.Rungs
+	}
+	done := &Ladder{Rungs: rungs}
+	if l.round != nil {
+		done.RoundTo(*l.round)
+	}
+	blank, was := done.Blank(), l.Blank()
+	blank.Box = was.Box
+	if blank.Value != nil && blank.Box.Form == reading.Digits {
+		rounded := blank.Value.Round(blank.Box.After, units.Nearest)
+		blank.Value = &rounded
+	}
+	return done.Rungs
 }
 
 // A Use is a reading that a ladder takes, with the sheet on which it stands.
@@ -66,6 +99,7 @@ func (l *Ladder) Blank() *reading.Part {
 
 // RoundTo rounds the whole sum to the digits of a box, where it has more.
 func (l *Ladder) RoundTo(box reading.Box) {
+	l.round = &box
 	if sum := l.Blank().Box; sum.Form != reading.Digits || sum.After <= box.After {
 		return
 	}

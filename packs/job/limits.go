@@ -169,9 +169,14 @@ const (
 // Worst lists the readings by which the limits for closing are broken first: the
 // largest for "at most", the smallest for "at least", both for a band and where that
 // cannot be told; none where only mean, spread or sum is looked at.
-func (d *Dim) Worst() []Extreme {
+func (d *Dim) Worst() []Extreme { return worst(d.Tests()) }
+
+// Worst lists the readings by which one limit of several is broken first, as that of a
+// dimension does.
+func (l LimitAt) Worst() []Extreme { return worst(l.Limit.Tests) }
+
+func worst(tests []reading.Test) []Extreme {
 	var low, high bool
-	tests := d.Tests()
 	for _, t := range tests {
 		if t.Group == reading.Each {
 			low = low || t.Rule != reading.AtMost

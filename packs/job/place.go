@@ -1,5 +1,7 @@
 package job
 
+import "matchmark/packs/source"
+
 // A Place is one of the places that a thing repeats over, as the drive end; the
 // zero Place stands for a thing that does not repeat.
 type Place struct {
@@ -8,6 +10,8 @@ type Place struct {
 	Groups     []string // the group of each key, as end
 	Name       string   // "drive end"
 	ViewedFrom string
+
+	At source.Pos // where it is described
 
 	CountedFrom string // where the counting of its group starts, empty if not said
 }

@@ -150,6 +150,10 @@ func (s *Step) BeyondRow() string {
 		return "loosens, tightens or fits something for now"
 	case len(s.Marks)+len(s.Stacks)+len(s.WayRound) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
 		return "writes down more than readings"
+	case len(s.Judge) > 0:
+		return "decides about a matched set"
+	case s.OnHook != "":
+		return "says what a load hangs on"
 	case len(s.Measure) > maxTabled, len(s.Set) > 1:
 		return "reads more dimensions than a row takes"
 	}
@@ -174,7 +178,7 @@ func (st *Step) HeatsWith(ways ...heat.Means) bool {
 
 // Chills reports whether a step puts a part on a cooled shaft.
 func (st *Step) Chills() bool {
-	return slices.ContainsFunc(st.Heats, func(h *Heat) bool { return h.PutOnAt == st && h.PutOn.Coolant != "" })
+	return slices.ContainsFunc(st.Heats, func(h *Heat) bool { return h.PutOnAt == st && h.PutOn != nil && h.PutOn.Coolant != "" })
 }
 
 // Makes books a lift at a step.

@@ -87,7 +87,7 @@ func (r *liftReader) load() {
 		in.Span = &lift.Span{NameA: d.Ends[0].Name.Value, NameB: d.Ends[1].Name.Value,
 			A: r.point("load.span.a", d.Ends[0].Point, "the place of "+source.Quote(d.Ends[0].Name.Value)), B: r.point("load.span.b", d.Ends[1].Point, "the place of "+source.Quote(d.Ends[1].Name.Value))}
 	} else if n > 0 {
-		r.b.Problems.Add(d.Ends[0].Name.At, "ends", "the level of "+r.l.Mark+" is told between two ends, not "+strconv.Itoa(n), "ends: {DE: {point: …}, NDE: {point: …}}")
+		r.b.Problems.Add(d.Ends[0].Name.At, "ends", "the level of "+r.l.Mark+" is told between two ends, not "+strconv.Itoa(n), "for example ends: {DE: {point: …}, NDE: {point: …}}")
 	}
 }
 

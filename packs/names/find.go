@@ -4,12 +4,17 @@ import (
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"strings"
 )
 
 // FaceAt resolves a face at a place. A part that stands at several places needs
 // one named.
 func (b *Index) FaceAt(f def.Face, pl job.Place) job.Face {
 	if !f.Part.Written() {
+		return job.Face{}
+	}
+	if part, face, ok := strings.Cut(f.Part.Value, " "); ok && !f.Face.Written() && b.Parts[part] != nil && b.Parts[f.Part.Value] == nil {
+		b.Problems.Add(f.Part.At, "unknown-name", source.Quote(f.Part.Value)+" is a part and one of its faces, with a colon between them", "write: {"+part+": "+face+"}")
 		return job.Face{}
 	}
 	found := b.PartsAt(f.Part, pl)
@@ -24,28 +29,23 @@ func (b *Index) FaceAt(f def.Face, pl job.Place) job.Face {
 
 // DimsAt resolves the mark of a dimension in a step's list: D7, D7/DE.
 func (b *Index) DimsAt(t source.Text, from job.Place) []*job.Dim {
-	key, label, named := Cut(t.Value)
-	all, ok := b.Dims[key]
+	_, label, named := Cut(t.Value)
+	all, ok := Meant(b, t, "dimension", b.Dims, "dimensions")
 	if !ok {
-		b.Unknown(t, "dimension", KnownTo(b, b.Dims), "dimensions")
 		return nil
 	}
 	return Pick(b, t, "dimension", all, func(d *job.Dim) job.Place { return d.Place }, from, label, named)
 }
 
 func (b *Index) IsolationAt(t source.Text) *job.Isolation {
-	x, ok := b.Isolations[t.Value]
-	if !ok {
-		b.Unknown(t, "isolation", KnownTo(b, b.Isolations), "isolations")
-	}
+	x, _ := Meant(b, t, "isolation", b.Isolations, "isolations")
 	return x
 }
 
 func (b *Index) OpeningsAt(t source.Text, from job.Place) []*job.Opening {
-	key, label, named := Cut(t.Value)
-	all, ok := b.Openings[key]
+	_, label, named := Cut(t.Value)
+	all, ok := Meant(b, t, "opening", b.Openings, "openings")
 	if !ok {
-		b.Unknown(t, "opening", KnownTo(b, b.Openings), "openings")
 		return nil
 	}
 	return Pick(b, t, "opening", all, func(o *job.Opening) job.Place { return o.Place }, from, label, named)
@@ -53,10 +53,9 @@ func (b *Index) OpeningsAt(t source.Text, from job.Place) []*job.Opening {
 
 // HeatsAt resolves the mark of a heat in a step's list: H1, H1/DE.
 func (b *Index) HeatsAt(t source.Text, from job.Place) []*job.Heat {
-	key, label, named := Cut(t.Value)
-	all, ok := b.Heats[key]
+	_, label, named := Cut(t.Value)
+	all, ok := Meant(b, t, "heat", b.Heats, "heats")
 	if !ok {
-		b.Unknown(t, "heat", Keys(b.Heats), "heats")
 		return nil
 	}
 	return Pick(b, t, "heat", all, func(h *job.Heat) job.Place { return h.Place }, from, label, named)
@@ -64,10 +63,9 @@ func (b *Index) HeatsAt(t source.Text, from job.Place) []*job.Heat {
 
 // SetAt finds the matched set that a part names.
 func (b *Index) SetAt(t source.Text, from job.Place) *job.Set {
-	key, label, named := Cut(t.Value)
-	all, ok := b.Sets[key]
+	_, label, named := Cut(t.Value)
+	all, ok := Meant(b, t, "matched set", b.Sets, "sets")
 	if !ok {
-		b.Unknown(t, "matched set", KnownTo(b, b.Sets), "sets")
 		return nil
 	}
 	found := Pick(b, t, "set", all, func(s *job.Set) job.Place { return s.Place }, from, label, named)

@@ -15,6 +15,7 @@ type Index struct {
 	Def      *def.Definition
 	Job      *job.Job
 	Problems source.Problems
+	Read     int // how many of the problems are of the files as read
 	Chosen   *choose.Chosen
 	Crowded  bool // there are too many things, which has been told
 

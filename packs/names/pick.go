@@ -4,13 +4,14 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
+	"strings"
 )
 
 // Quantity reads a number with its unit.
 func (b *Index) Quantity(t source.Text, example string) (units.Quantity, bool) {
 	q, err := units.ParseQuantity(t.Value)
 	if err != nil {
-		b.Fault(t, err, "write it as "+example)
+		b.amountFault(t, err.(*units.Fault), example)
 		return units.Quantity{}, false
 	}
 	return q, true
@@ -23,10 +24,27 @@ func (b *Index) PartsAt(t source.Text, from job.Place) []*job.Part {
 	key, label, named := Cut(t.Value)
 	all, ok := b.Parts[key]
 	if !ok {
-		b.Unknown(t, "part", KnownTo(b, b.Parts), "parts")
+		all, ok = b.called(t)
+	}
+	if !ok {
+		all, ok = Meant(b, t, "part", b.Parts, "parts")
+	}
+	if !ok {
 		return nil
 	}
 	return Pick(b, t, "part", all, func(p *job.Part) job.Place { return p.Place }, from, label, named)
+}
+
+// called finds parts by what they are called in full, where a step should name them by
+// their key; that is told.
+func (b *Index) called(t source.Text) ([]*job.Part, bool) {
+	for _, p := range b.Job.Parts {
+		if p != nil && strings.EqualFold(p.Name, t.Value) {
+			b.Problems.Add(t.At, "unknown-name", source.Quote(t.Value)+" is what a part is called on paper; it is named by its key under parts", "write: "+p.Key)
+			return b.Parts[p.Key], true
+		}
+	}
+	return nil, false
 }
 
 // Pick keeps those of a name's things that stand at the place named after the

@@ -6,6 +6,7 @@ import (
 	"matchmark/packs/source"
 	"sort"
 	"strconv"
+	"unicode/utf8"
 )
 
 // A Group is the places that something repeats over, in the order written.
@@ -31,8 +32,14 @@ func (b *Index) Over(each []source.Text) []job.Place {
 	for _, t := range each {
 		places, ok := b.group(t.Value)
 		if !ok {
-			b.Unknown(t, "group of places or a place", b.placeNames(), "places")
-			continue
+			if t.Value == "clock" {
+				b.Problems.Add(t.At, "unknown-name", "clock is no group of places: angles round a clock face are positions of one reading", "write: at: clock")
+				continue
+			}
+			near := b.Unknown(t, "group of places or a place", b.placeNames(), "places")
+			if places, ok = b.group(near); !ok {
+				continue
+			}
 		}
 		if n := len(out) * len(places); n > maxPlaces || b.things+n > maxThings {
 			b.overfull(t, n)
@@ -146,14 +153,43 @@ func (b *Index) CheckVarying(v def.Varying, what string, places []job.Place) {
 	}
 }
 
-// Unknown adds the problem of a name that nothing has, with the nearest one.
-func (b *Index) Unknown(t source.Text, what string, known []string, where string) {
-	if key, _, _ := Cut(t.Value); b.Chosen.LeftOut[key] != "" {
+// Unknown adds the problem of a name that nothing has, and gives the nearest one, which
+// was probably meant; "" when none is near.
+func (b *Index) Unknown(t source.Text, what string, known []string, where string) string {
+	if !t.Written() { // or could not be read: that has been told where it is missing
+		return ""
+	}
+	key, label, named := Cut(t.Value)
+	if b.Chosen.LeftOut[key] != "" {
 		b.Problems.Add(t.At, "left-out", source.Quote(t.Value)+" is left out for this machine: "+b.Chosen.LeftOut[key],
 			"give what stands here the same fitted: or if: line")
-		return
+		return ""
 	}
-	b.Problems.Unknown(t, what, known, where)
+	if named { // the place behind the slash is no part of the name
+		whole := source.Text{Value: key, At: t.Part(0, utf8.RuneCountInString(key))}
+		return slashed(b.Problems.Unknown(whole, what, known, where), label)
+	}
+	return b.Problems.Unknown(t, what, known, where)
+}
+
+// slashed puts a place behind a name.
+func slashed(name, label string) string {
+	if name == "" {
+		return ""
+	}
+	return name + "/" + label
+}
+
+// Meant finds the things of a name; where it has none this is told, and the things of
+// the nearest name are given, so that nothing else is said of what would be missing.
+func Meant[T any](b *Index, t source.Text, what string, things map[string]T, where string) (T, bool) {
+	key, _, _ := Cut(t.Value)
+	if all, ok := things[key]; ok {
+		return all, true
+	}
+	near, _, _ := Cut(b.Unknown(t, what, KnownTo(b, things), where))
+	all, ok := things[near]
+	return all, ok
 }
 
 // KnownTo lists what a name could have been, as long as that is told.

@@ -22,9 +22,9 @@ func (b *Index) FireWatch(t source.Text, into *units.Quantity) {
 	over, err := q.Cmp(leastFireWatch)
 	switch {
 	case err != nil:
-		b.Problems.Add(t.At, "not-a-time", source.Quote(t.Value)+" is not a time", "fire-watch: 60 min")
+		b.Problems.Add(t.At, "not-a-time", source.Quote(t.Value)+" is not a time", "for example fire-watch: 60 min")
 	case over < 0:
-		b.Problems.Add(t.At, "short-watch", "a fire watch of "+t.Value+" is shorter than the 30 min that 29 CFR 1910.252(a)(2)(iii) asks for", "fire-watch: 60 min")
+		b.Problems.Add(t.At, "short-watch", "a fire watch of "+t.Value+" is shorter than the 30 min that 29 CFR 1910.252(a)(2)(iii) asks for", "for example fire-watch: 60 min")
 	default:
 		*into = q
 	}

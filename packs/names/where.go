@@ -26,8 +26,11 @@ func (b *Index) WhereAt(t source.Text, from job.Place) (job.Where, bool) {
 	all, ok := b.Containers[key]
 	if !ok {
 		known := append(Keys(b.Containers), Keys(b.Spots)...)
-		b.Unknown(t, "container, lay-down spot, bench or scrap", append(known, "bench", "scrap"), "containers")
-		return job.Where{}, false
+		near := b.Unknown(t, "container, lay-down spot, bench or scrap", append(known, "bench", "scrap"), "containers")
+		if near == "" {
+			return job.Where{}, false
+		}
+		return b.WhereAt(source.Text{Value: near, At: t.At}, from)
 	}
 	label, pocket := "", ""
 	if named {

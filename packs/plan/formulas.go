@@ -46,6 +46,7 @@ func (p *planner) formula(d *job.Dim, state map[*job.Dim]int, path []*job.Dim) {
 	}
 	if l := p.ladder(d, v, units.None, t); l != nil {
 		p.formulaBox(d, t, l)
+		d.TellTravel()
 	}
 }
 
@@ -77,7 +78,7 @@ func (p *planner) formulaBox(d *job.Dim, t source.Text, l *job.Ladder) {
 			asked, err = reading.BoxFor(limits, reading.Hint{Nominal: &units.Quantity{Number: nines, Unit: sum.Unit}, Reads: &units.Quantity{Number: units.Exact(units.Whole(1).Rat(), sum.After), Unit: sum.Unit}})
 		}
 		if err != nil {
-			p.problems.Add(t.At, "box-size", d.Base+": "+err.Error(), "found: record to 0.01 mm")
+			p.problems.Add(t.At, "box-size", d.Base+": "+err.Error(), "for example found: record to 0.01 mm")
 			return
 		}
 		if asked.Unit.Dimension() == units.Temperature && sum.Unit.Dimension() == units.Rise {

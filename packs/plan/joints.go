@@ -37,7 +37,7 @@ func (p *planner) joints() {
 			}
 		}
 		if j.Layout == nil && j.Wrote["layout"].IsZero() && j.Spec.Count >= leastDrawn {
-			p.problems.Warn(j.At, "no-layout", fmt.Sprintf("%s has %d fasteners and no layout: its order is not drawn", j.Base, j.Spec.Count), "layout: {circle: 460 mm, order: crosswise}")
+			p.problems.Warn(j.At, "no-layout", fmt.Sprintf("%s has %d fasteners and no layout: its order is not drawn", j.Base, j.Spec.Count), "for example layout: {circle: 460 mm, order: crosswise}")
 		}
 	}
 }

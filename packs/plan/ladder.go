@@ -59,7 +59,7 @@ func (p *planner) ladder(d *job.Dim, v *reading.Value, unit units.Unit, t source
 		p.problems.Add(t.At, "by-hand", d.Mark+": "+err.Error(), "formula: D1 - D2, both in the same unit")
 		return nil
 	}
-	l.Rungs = rungs
+	l.Rungs, l.Value, l.Given = rungs, v, given
 	return l
 }
 

@@ -27,7 +27,7 @@ func (p *planner) roundShims() {
 func (p *planner) shimRows(d *job.Dim, l job.LimitLadder) {
 	s, at := d.Shims.Stock, d.LimitPos()
 	if l.At == nil || l.Test.Group != reading.Each {
-		p.problems.Add(at, "shim-target", d.Mark+" works out two ends, and a pack is chosen for one size", "left: D1 - D2 + 0.08 mm +/- 0.03 mm")
+		p.problems.Add(at, "shim-target", d.Mark+" works out two ends, and a pack is chosen for one size", "for example left: D1 - D2 + 0.08 mm +/- 0.03 mm")
 		return
 	}
 	sum := l.At.Result()

@@ -46,6 +46,9 @@ func (p *planner) working(d *job.Dim, st *job.Step, back bool) job.Working {
 		return w
 	}
 	lines := []line{{d.Left, d.Wrote.Left}, {d.Reuse, d.Wrote.Reuse}, {d.Repair, d.Wrote.Repair}}
+	if d.FoundIsRecorded() && !d.Left.NeedsFound() && !back {
+		lines = lines[1:] // the limit for closing is not looked at yet
+	}
 	if d.WatchedOnly() && !back {
 		lines = []line{{d.Found, d.Wrote.Found}}
 	}

@@ -39,7 +39,7 @@ func (r *report) handsUnder(st *job.Step) {
 	l := st.Hangs[0]
 	raised := r.walk.Hung(l, st)
 	r.problems.AddWith(st.At, "hands-under-load", "step "+st.Name()+" "+what+" while "+l.Mark+" hangs on the hook, and does not say what is put under it", raised.At, "left hanging by "+raised.Name(),
-		"under-load: two blocks under each journal before a hand goes in", "or set-down: ["+l.Mark+"] at the step after which it stands on its supports")
+		"for example under-load: two blocks under each journal before a hand goes in", "or set-down: ["+l.Mark+"] at the step after which it stands on its supports")
 }
 
 // handsAt says what a step does at the machine with the hands, empty for nothing.

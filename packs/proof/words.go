@@ -39,7 +39,7 @@ func (r *report) checkBoxes(st *job.Step) {
 	if st.Undoes != nil || st.Until != nil || len(st.Measure)+len(st.Set)+len(st.Recall)+len(st.Heats) > 0 || !measures.MatchString(r.job.InEnglish(st.Do)) {
 		return
 	}
-	r.problems.Warn(st.At, "no-box", "the words of "+st.Name()+" say to measure, and it has no box to write it in", "measure: [D1], or set: [D1]", "or say in other words what is looked at")
+	r.problems.Warn(st.At, "no-box", "the words of "+st.Name()+" say to measure, and it has no box to write it in", "for example measure: [D1], or set: [D1]", "or say in other words what is looked at")
 }
 
 // checkHand sees that a left-hand thread is told where it is turned, and that

@@ -66,7 +66,7 @@ func (b *proofreader) checkAdjuster(d *job.Dim, dd *def.Dimension) {
 	}
 	for _, dp := range b.Def.Parts {
 		if dp.Key.Value == d.Adjuster.Key && !dp.Moves.Written() {
-			b.Problems.AddWith(dd.Adjust.At, "no-travel", d.Adjuster.Called()+" sets "+d.Mark+", but how far it moves is not said", d.Adjuster.At, "the adjuster", "thread: M90x2 at the part, or moves: 1 turn gives 0.75 mm")
+			b.Problems.AddWith(dd.Adjust.At, "no-travel", d.Adjuster.Called()+" sets "+d.Mark+", but how far it moves is not said", d.Adjuster.At, "the adjuster", "for example thread: M90x2 at the part, or moves: 1 turn gives 0.75 mm")
 		}
 	}
 }

@@ -2,6 +2,7 @@ package reading
 
 import (
 	"strings"
+	"unicode"
 
 	"matchmark/packs/units"
 )
@@ -48,12 +49,12 @@ func ParseCondition(text string) (*Condition, *Fault) {
 	return out, nil
 }
 
-var conditionExamples = []string{"D3 is over 0.50 mm", "D7 is in limits", "does the rotor turn by hand?"}
+var conditionExamples = []string{"for example D3 is over 0.50 mm", "D7 is in limits", "does the rotor turn by hand?"}
 
 func (c *cursor) condition() *Condition {
 	from := c.pos
 	if strings.HasSuffix(strings.TrimSpace(c.line), "?") {
-		question := c.phrase(from, "a question is missing", conditionExamples[2])
+		question := c.question(from)
 		if strings.Trim(question, "? ") == "" {
 			c.failFrom(from, "condition", "no question before the question mark", conditionExamples[2])
 		}
@@ -66,7 +67,7 @@ func (c *cursor) condition() *Condition {
 	out := &Condition{Mark: c.mark()}
 	c.blanks()
 	if c.ok() && !c.take("is") {
-		c.failAt(from, len(c.runes)-from, "condition", "\"is\" is missing behind "+string(out.Mark), conditionExamples[:2]...)
+		c.failAt(from, len(c.runes)-from, "condition", "\"is\" is missing behind "+string(out.Mark), withIs(string(out.Mark), c.rest()))
 		return nil
 	}
 	at := c.pos
@@ -86,6 +87,32 @@ func (c *cursor) condition() *Condition {
 		c.stateTrap(at, out)
 	}
 	return out
+}
+
+// question reads the rest of the line as a question, which may have commas.
+func (c *cursor) question(from int) string {
+	text := strings.Join(strings.Fields(c.rest()), " ")
+	c.pos = len(c.runes)
+	for i := from; i < len(c.runes); i++ {
+		if r := c.runes[i]; r == '#' || r == unicode.ReplacementChar || !unicode.IsPrint(r) && !isBlank(r) {
+			c.phraseSigns(i)
+		}
+	}
+	return text
+}
+
+// withIs writes a condition that lacks its "is", with the words for its signs.
+func withIs(mark, rest string) string {
+	rest = strings.TrimSpace(rest)
+	for _, s := range []struct{ sign, word string }{{">", "over "}, {"<", "under "}} {
+		if behind, ok := strings.CutPrefix(rest, s.sign); ok {
+			rest = s.word + strings.TrimSpace(strings.TrimPrefix(behind, "="))
+		}
+	}
+	if rest == "" {
+		return "for example " + mark + " is in limits"
+	}
+	return mark + " is " + rest
 }
 
 // bound reads the value behind over and under.

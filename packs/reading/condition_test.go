@@ -29,7 +29,7 @@ func TestConditions(t *testing.T) {
 	for _, c := range []struct{ typed, code, help string }{
 		{"", "empty", ""},
 		{"?", "condition", ""},
-		{"the gap is small", "condition", "D3 is over 0.50 mm"},
+		{"the gap is small", "condition", "for example D3 is over 0.50 mm"},
 		{"D3 over 0.50 mm", "condition", ""},
 		{"D3 is over 0.50", "no-unit", "D3 is over 0.50 mm"},
 		{"D3 is 0.50 mm", "condition", "D3 is over 0.50 mm"},
@@ -75,7 +75,7 @@ func TestStages(t *testing.T) {
 		}
 	}
 	for _, c := range []struct{ typed, code, help string }{
-		{"30", "no-unit", "30 N·m"},
+		{"30", "no-unit", "for example 30 N·m, or 30 lb-ft"},
 		{"back off 1/7 turn", "stage", "back off 15°"},
 		{"10 +/- 90 lb-ft", "tolerance-size", "90 +/- 10 lb-ft"},
 		{"90 +10/-5 lb-ft", "tolerance", "80 to 95 N·m"},

@@ -10,7 +10,7 @@ var english = [NumWords]string{
 	WordAtLeast: "at least", WordAtMost: "at most", WordAbout: "about", WordExactly: "exactly",
 	WordAsFound: "as found", WordWorkedOut: "worked out", WordMean: "mean", WordSpread: "spread", WordSum: "sum",
 	WordMeanOf: "mean of", WordLargestOf: "largest of", WordSmallestOf: "smallest of", WordSpreadOf: "spread of", WordSumOf: "sum of",
-	WordOf: "of", WordHalfOf: "half of", WordInEach: "in each", WordForEach: "for each", WordIn: "in", WordAnd: "and", WordTo: "to", WordFrom: "from",
+	WordOf: "of", WordHalfOf: "half of", WordInEach: "for each", WordForEach: "for each", WordIn: "in", WordAnd: "and", WordTo: "to", WordFrom: "from",
 	WordFound: "found", WordRecord: "record", WordNoneAllowed: "none allowed", WordNone: "none", WordSome: "some",
 	WordYes: "yes", WordNo: "no", WordRise: "above the part beside it", WordWarmer: "warmer,", WordNever: "never",
 	WordAsInSource: "as printed in the source", WordNoTolerance: "no tolerance in the source: judge and sign",

@@ -17,7 +17,7 @@ var mistakes = []struct{ typed, marked, code, message, help string }{
 	{">= 4.0 mm", ">=", "unknown-word", `">=" is not a word of limits: write at least 4.0 mm`, "at least 4.0 mm"},
 	{"<= 0.15 mm", "<=", "unknown-word", `"<=" is not a word of limits: write at most 0.15 mm`, "at most 0.15 mm"},
 	{"≤ 0.15 mm", "≤", "unknown-word", "", "at most 0.15 mm"},
-	{"12.5", "12.5", "no-unit", "no unit: 12.5 what? Write the unit once, at the end: 12.5 mm", "12.5 mm"},
+	{"12.5", "12.5", "no-unit", "12.5 alone is no limit: it has no unit, and does not say how near", "for example 12.5 +/- 0.1 mm"},
 	{"0.05 to 0.12", "0.05 to 0.12", "no-unit", "no unit: 0.05 to 0.12 what? Write the unit once, at the end: 0.05 to 0.12 mm", "0.05 to 0.12 mm"},
 	{"12.5 mm", "12.5 mm", "no-tolerance", "12.5 mm alone is no limit: add +/- 0.1 mm, or at least / at most, or about 12.5 mm if the source gives no tolerance", "12.5 +/- 0.1 mm"},
 	{"0.12 to 0.05 mm", "0.12 to 0.05 mm", "limit-order", "the smaller limit comes first: 0.05 to 0.12 mm", "0.05 to 0.12 mm"},

@@ -1,6 +1,9 @@
 package reading
 
-import "matchmark/packs/units"
+import (
+	"matchmark/packs/units"
+	"strings"
+)
 
 // operator steps over a plus or minus with a blank on both sides. It stands back
 // from a tolerance.
@@ -74,6 +77,10 @@ func (c *cursor) dashOrBlanks(v *Value, from int) {
 		return
 	}
 	if v.plain() && c.peek() == '+' {
+		if first, second, two := strings.Cut(c.typed(c.pos, to), " -"); two {
+			c.failAt(c.pos, to-c.pos, "one-deviation", "a stroke parts the two deviations: "+first+"/-"+second, c.with(c.pos, to, first+"/-"+second))
+			return
+		}
 		c.failAt(c.pos, to-c.pos, "one-deviation", "only one deviation: "+c.typed(c.pos, to)+"; the other one belongs behind a stroke, 0 if it is none",
 			c.with(c.pos, c.pos+2+numberWidth(c.runes[c.pos+1:])-1, c.deviationPair()))
 		return

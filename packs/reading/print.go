@@ -14,8 +14,9 @@ type Part struct {
 	Mark  Mark // of BlankReading: whose reading is copied here; of a Literal: what it names
 
 	// In a ladder only:
-	Index int // of BlankReading: which of the readings, from 1; 0 the only one or that of the same position; WholeOf for one of all
-	Box   Box // the size of the blank
+	Index int           // of BlankReading: which of the readings, from 1; 0 the only one or that of the same position; WholeOf for one of all
+	Box   Box           // the size of the blank
+	Value *units.Number // what stands in the blank, where the readings are known; nil if it is to be written
 }
 
 // A Blank is a small box inside a printed line.
@@ -95,7 +96,11 @@ func (t *Test) words(p *Printed) {
 	}
 	p.main(line...)
 	if t.Other != nil {
-		p.small(lit(t.Other.printBare()), word(WordAsInSource))
+		other := []Part{lit(t.Other.printBare())}
+		if t.Other.Unit.Dimension() == units.Rise && t.Group != Spread {
+			other = append(other, word(WordRise))
+		}
+		p.small(append(other, word(WordAsInSource))...)
 	}
 }
 
@@ -228,8 +233,14 @@ func (it *Item) words() []Part {
 	case Found:
 		return []Part{word(WordAsFound)}
 	case Bracket:
+		if sum, ok := it.Value.signs(); ok {
+			return []Part{lit("(" + sum + ")")}
+		}
 		return []Part{word(WordWorkedOut)}
 	case Rate:
+		if of := it.Of.words(); of[0].Word == WordWorkedOut {
+			return of // how stands on its ladder
+		}
 		if it.PerMark != "" {
 			return append([]Part{lit(it.Size.Print()), word(WordForEach), {Text: string(it.PerMark), Mark: it.PerMark}, word(WordIn)}, it.Of.words()...)
 		}
@@ -243,6 +254,33 @@ func (it *Item) words() []Part {
 		out = append(out, lit(string(m)))
 	}
 	return out
+}
+
+// signs writes a sum that is told by signs alone: D1 − D2; ok is false where it takes
+// words, as a mean.
+func (v *Value) signs() (text string, ok bool) {
+	for i, t := range v.Terms {
+		switch {
+		case t.Minus:
+			text += "\u00a0− "
+		case i > 0:
+			text += "\u00a0+ "
+		}
+		if t.By == ByNumber {
+			text += t.Number.Print() + "\u00a0×\u00a0"
+		}
+		switch {
+		case t.By == ByPercent, t.By == ByHalf:
+			return "", false
+		case t.Item.Kind == Size:
+			text += t.Item.Size.Print()
+		case t.Item.Kind == Reading:
+			text += string(t.Item.Marks[0])
+		default:
+			return "", false
+		}
+	}
+	return text, true
 }
 
 // manyOf are the words for several readings taken together.

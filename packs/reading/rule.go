@@ -1,6 +1,9 @@
 package reading
 
-import "matchmark/packs/units"
+import (
+	"matchmark/packs/units"
+	"strings"
+)
 
 // test reads one test with what stands in brackets behind it, and settles its
 // unit.
@@ -143,7 +146,7 @@ func (c *cursor) deviations(t *Test) {
 	c.blanks()
 	if r := c.peek(); c.ok() && r != '+' && r != '-' && r != '−' {
 		c.pos += numberWidth(c.runes[c.pos:])
-		c.failFrom(from, "tolerance", "the second deviation needs its sign: "+c.typed(from, c.pos), "+0.02/-0.00")
+		c.failFrom(from, "tolerance", "the second deviation needs its sign: "+c.typed(from, c.pos), c.signedPair(from, t.Upper))
 	}
 	t.Lower = c.number()
 	if !c.ok() {
@@ -158,6 +161,21 @@ func (c *cursor) deviations(t *Test) {
 	}
 }
 
+// signedPair writes the line with a sign before the second deviation, which the cursor
+// stands behind, and with the decimals of the first.
+func (c *cursor) signedPair(from int, upper units.Number) string {
+	pair := c.typed(from, c.pos)
+	first, second, _ := strings.Cut(pair, "/")
+	second = strings.TrimSpace(second)
+	if strings.Trim(second, "0.") == "" {
+		second = "0"
+		if d := upper.Decimals(); d > 0 {
+			second += "." + strings.Repeat("0", d)
+		}
+	}
+	return c.with(from, c.pos, first+"/-"+second)
+}
+
 // noTolerance says what a value alone lacks to be a limit.
 func (c *cursor) noTolerance(v *Value, from int) {
 	to := c.pos
@@ -167,10 +185,16 @@ func (c *cursor) noTolerance(v *Value, from int) {
 	case !c.ok():
 	case v.plain() && (c.ahead("min") >= 0 || c.ahead("max") >= 0):
 		word := map[bool]string{true: "at least ", false: "at most "}[c.ahead("min") >= 0]
+		if v.Terms[0].Item.Size.Unit == units.None {
+			text += " mm" // else what is proposed would be refused for its missing unit
+		}
 		c.failAt(from, c.pos+3-from, "word-order", "the word comes first: "+word+text, c.with(from, c.pos+3, word+text))
 	case v.plain() && c.bracketFault(v, from):
 	case !c.end() && c.ahead("and") < 0 && c.peek() != '(' && c.peek() != ')':
 		c.unknown("a tolerance, or \"to\" and the other limit, is missing")
+	case v.plain() && v.Terms[0].Item.Size.Unit == units.None && c.end():
+		step := quantity(v.Terms[0].Item.Size.Number.Step(), units.Millimetre).Text()
+		c.failAt(from, to-from, "no-unit", text+" alone is no limit: it has no unit, and does not say how near", "for example "+text+" +/- "+step, "or at least "+text+" mm", "or at most "+text+" mm")
 	case v.plain() && v.Terms[0].Item.Size.Unit == units.None:
 		c.noUnit(from, to)
 	case v.plain():

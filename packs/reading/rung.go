@@ -40,6 +40,30 @@ type Given struct {
 	Boxes  int
 	Once   bool
 	Summed bool
+	// Taken are the readings themselves, in the order of the boxes, for a ladder that is
+	// printed filled; nil where one is not taken, none where nothing is known. At is the
+	// position that the ladder stands for, from 0.
+	Taken []*units.Quantity
+	At    int
+}
+
+// one is the reading that is copied alone, nil if it is not known.
+func (g Given) one() *big.Rat {
+	switch {
+	case len(g.Taken) == 1:
+		return g.nth(0)
+	case g.Once:
+		return g.nth(g.At)
+	}
+	return nil
+}
+
+// nth is one of the readings, nil if it is not known. It is in the unit of the box.
+func (g Given) nth(i int) *big.Rat {
+	if i < 0 || i >= len(g.Taken) || g.Taken[i] == nil {
+		return nil
+	}
+	return g.Taken[i].Number.Rat()
 }
 
 // A Rung is one line of a ladder. Minus and Plus stand before a term, Equals
@@ -82,6 +106,41 @@ func (v *Value) Rungs(given func(Mark) Given) ([]Rung, Box, error) {
 type figure struct {
 	Box
 	most *big.Rat
+	val  *big.Rat // what it is, nil where that is not known
+}
+
+// blank is the box of a figure with what stands in it.
+func (f figure) blank(kind Blank) Part { return Part{Blank: kind, Box: f.Box, Value: f.value()} }
+
+// value is the number as it is written into the box, nil if it is not known.
+func (f figure) value() *units.Number {
+	if f.val == nil {
+		return nil
+	}
+	n := units.Exact(f.val, f.After)
+	if f.Form == Fraction {
+		n = units.Parts(f.val, f.Denominator)
+	} else {
+		n = n.Round(f.After, units.Nearest)
+	}
+	return &n
+}
+
+// written is the figure as it goes on from its box: rounded as that is.
+func (f figure) written(rounded bool) figure {
+	if rounded && f.val != nil {
+		f.val = f.value().Rat()
+	}
+	return f
+}
+
+// with gives the figure a value worked out from those of two; none if one is not known.
+func (f figure) with(op func(z, x, y *big.Rat) *big.Rat, a, b *big.Rat) figure {
+	f.val = nil
+	if a != nil && b != nil {
+		f.val = op(new(big.Rat), a, b)
+	}
+	return f
 }
 
 // sized gives a figure with the digits before the point that it takes.
@@ -94,7 +153,7 @@ func (f figure) sized() figure {
 func figureOf(b Box) figure {
 	ten := func(n int) *big.Int { return new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(n)), nil) }
 	most := new(big.Rat).SetInt(ten(max(b.Before, 1)))
-	return figure{b, most.Sub(most, new(big.Rat).SetFrac(big.NewInt(1), ten(max(b.After, 0))))}
+	return figure{Box: b, most: most.Sub(most, new(big.Rat).SetFrac(big.NewInt(1), ten(max(b.After, 0))))}
 }
 
 // A pen writes a ladder line by line.
@@ -144,7 +203,7 @@ func (p *pen) sum(v *Value) figure {
 		p.rungs = append(p.rungs, r)
 	}
 	if len(v.Terms) > 1 {
-		p.rungs = append(p.rungs, Rung{Sign: Equals, Parts: []Part{{Blank: BlankResult, Box: total.Box}}})
+		p.rungs = append(p.rungs, Rung{Sign: Equals, Parts: []Part{total.blank(BlankResult)}})
 	}
 	return total
 }
@@ -166,7 +225,10 @@ func (p *pen) join(a, b figure, minus bool) figure {
 		p.fail("one is in " + a.Unit.Text() + " and the other in " + b.Unit.Text() + ": a sum by hand takes one unit")
 		return a
 	}
-	out := a
+	out := a.with((*big.Rat).Add, a.val, b.val)
+	if minus {
+		out = a.with((*big.Rat).Sub, a.val, b.val)
+	}
 	switch {
 	case minus && a.Unit.Dimension() == units.Temperature && b.Unit == a.Unit:
 		out.Unit = a.Unit.RiseUnit()
@@ -214,7 +276,7 @@ func (p *pen) term(t *Term, name string, inner figure) ([]Part, figure) {
 
 // result is the end of a line: the sign, the box, and whether it is rounded.
 func result(f figure, rounded bool) []Part {
-	out := []Part{lit("="), {Blank: BlankResult, Box: f.Box}}
+	out := []Part{lit("="), f.blank(BlankResult)}
 	if rounded {
 		out = append(out, word(WordRounded))
 	}
@@ -234,13 +296,14 @@ func (p *pen) times(f figure, factor units.Number) (out figure, rounded bool) {
 	}
 	out.most = new(big.Rat).Mul(f.most, factor.Abs().Rat())
 	out.Signed = f.Signed || factor.Sign() < 0
-	return out.sized(), rounded
+	out = out.with((*big.Rat).Mul, f.val, factor.Rat())
+	return out.sized().written(rounded), rounded
 }
 
 // divided is what comes out of a reading divided by a small whole number.
 func (p *pen) divided(f figure, n int) (out figure, rounded bool) {
 	f.most = new(big.Rat).Quo(f.most, big.NewRat(int64(n), 1))
-	f = f.sized()
+	f = f.with((*big.Rat).Quo, f.val, big.NewRat(int64(n), 1)).sized()
 	if f.Form == Fraction {
 		if n > 2 {
 			p.fail(f.notByHand("divided"))
@@ -251,23 +314,30 @@ func (p *pen) divided(f figure, n int) (out figure, rounded bool) {
 	// One decimal more takes the half and the fifth exactly, and any other mean to
 	// a tenth of what the instrument tells apart.
 	f.After++
-	return f, n != 1 && n != 2 && n != 5 && n != 10
+	rounded = n != 1 && n != 2 && n != 5 && n != 10
+	return f.written(rounded), rounded
 }
 
 // item writes the boxes of what a factor stands before.
 func (p *pen) item(it *Item, name string, inner figure) ([]Part, figure) {
 	switch it.Kind {
 	case Size:
-		return []Part{lit(it.Size.Print())}, figure{boxOf(it.Size), it.Size.Number.Abs().Rat()}
+		return []Part{lit(it.Size.Print())}, figure{Box: boxOf(it.Size), most: it.Size.Number.Abs().Rat(), val: it.Size.Number.Rat()}
 	case Reading:
 		g := p.given(it.Marks[0])
 		if g.Boxes > 1 && !g.Once {
 			p.fail(string(it.Marks[0]) + " has " + strconv.Itoa(g.Boxes) + " readings: write mean of " + string(it.Marks[0]) + ", or largest or smallest of it")
 		}
-		return []Part{{Text: string(it.Marks[0]), Mark: it.Marks[0]}, {Blank: BlankReading, Mark: it.Marks[0], Box: g.Box}}, figureOf(g.Box)
+		f := figureOf(g.Box)
+		f.val = g.one()
+		copied := f.blank(BlankReading)
+		copied.Mark = it.Marks[0]
+		return []Part{{Text: string(it.Marks[0]), Mark: it.Marks[0]}, copied}, f
 	case Found:
 		g := p.given("")
-		return []Part{word(WordFound), {Blank: BlankFound, Box: g.Box}}, figureOf(g.Box)
+		f := figureOf(g.Box)
+		f.val = g.one()
+		return []Part{word(WordFound), f.blank(BlankFound)}, f
 	case Bracket:
 		return []Part{lit(name)}, inner
 	case Rate:
@@ -296,6 +366,7 @@ func (p *pen) rate(it *Item, name string, inner figure) ([]Part, figure) {
 		by := units.Exact(new(big.Rat).Inv(one.Number.Rat()), 0)
 		parts = append(parts, lit("×\u00a0"+it.Size.Number.Print()), lit("÷\u00a0"+by.Print()))
 		out.After, rounded = max(f.After, it.Size.Number.Decimals())+1, true
+		out = out.with((*big.Rat).Mul, f.val, factor.Rat()).written(true)
 	}
 	out.Unit = it.Size.Unit
 	return append(parts, result(out, rounded)...), out
@@ -318,7 +389,13 @@ func (p *pen) perReading(it *Item, parts []Part, f figure) ([]Part, figure) {
 		by[i].Index = 1 // its box says whose reading it takes
 	}
 	parts = append(append(parts, lit("÷")), by...)
-	out = out.sized()
+	out = out.with((*big.Rat).Mul, f.val, it.Size.Number.Rat())
+	if v := g.val; v == nil || v.Sign() <= 0 {
+		out.val = nil
+	} else {
+		out = out.with((*big.Rat).Quo, out.val, v)
+	}
+	out = out.sized().written(true)
 	return append(append(parts, lit("×\u00a0"+it.Size.Number.Print())), result(out, true)...), out
 }
 

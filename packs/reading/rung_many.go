@@ -13,24 +13,32 @@ func (p *pen) many(it *Item) ([]Part, figure) {
 	n, box := p.together(it.Marks)
 	f := figureOf(box)
 	one := func(w Word, f figure) []Part {
-		return append([]Part{word(w)}, append(names(it.Marks), Part{Blank: BlankReading, Mark: it.Marks[0], Index: WholeOf(w), Box: f.Box})...)
+		whole := f.blank(BlankReading)
+		whole.Mark, whole.Index = it.Marks[0], WholeOf(w)
+		return append([]Part{word(w)}, append(names(it.Marks), whole)...)
 	}
+	low, high, total := p.taken(it.Marks, n)
 	switch it.Kind {
 	case LargestOf:
+		f.val = high
 		return one(WordLargestOf, f), f
 	case SmallestOf:
+		f.val = low
 		return one(WordSmallestOf, f), f
 	case SpreadOf:
-		spread := f
+		spread := f.with((*big.Rat).Sub, high, low)
 		if f.Signed {
 			spread.most = new(big.Rat).Add(f.most, f.most)
 			spread = spread.sized()
 		}
 		spread.Signed, spread.Unit = false, f.Unit.RiseUnit()
-		parts := append(one(WordLargestOf, f), lit("−"))
-		return append(append(parts, one(WordSmallestOf, f)...), result(spread, false)...), spread
+		largest, smallest := f, f
+		largest.val, smallest.val = high, low
+		parts := append(one(WordLargestOf, largest), lit("−"))
+		return append(append(parts, one(WordSmallestOf, smallest)...), result(spread, false)...), spread
 	}
 	sum := f
+	sum.val = total
 	sum.most = new(big.Rat).Mul(f.most, big.NewRat(int64(max(n, 1)), 1))
 	sum = sum.sized()
 	parts := one(WordSumOf, sum)
@@ -43,6 +51,36 @@ func (p *pen) many(it *Item) ([]Part, figure) {
 	mean, rounded := p.divided(sum, max(n, 1))
 	parts = append(parts, lit("÷\u00a0"+strconv.Itoa(n)))
 	return append(parts, result(mean, rounded)...), mean
+}
+
+// taken gives the least and the largest of the n readings of several marks, and their
+// sum; nil where one of them is not known.
+func (p *pen) taken(marks []Mark, n int) (low, high, sum *big.Rat) {
+	var all []*big.Rat
+	for _, m := range marks {
+		g := p.given(m)
+		for i := range g.Boxes {
+			v := g.nth(i)
+			if v == nil {
+				return nil, nil, nil
+			}
+			all = append(all, v)
+		}
+	}
+	if len(all) == 0 || len(all) != n {
+		return nil, nil, nil
+	}
+	low, high, sum = all[0], all[0], new(big.Rat)
+	for _, v := range all {
+		sum.Add(sum, v)
+		if v.Cmp(low) < 0 {
+			low = v
+		}
+		if v.Cmp(high) > 0 {
+			high = v
+		}
+	}
+	return low, high, sum
 }
 
 // together counts the readings of several marks and gives a box that takes any of
@@ -88,7 +126,9 @@ func (p *pen) each(marks []Mark) []Part {
 			if i == 0 {
 				out = append(out, Part{Text: string(m), Mark: m})
 			}
-			out = append(out, Part{Blank: BlankReading, Mark: m, Index: i + 1, Box: g.Box})
+			copied := figure{Box: g.Box, val: g.nth(i)}.blank(BlankReading)
+			copied.Mark, copied.Index = m, i+1
+			out = append(out, copied)
 		}
 	}
 	return out

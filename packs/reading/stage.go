@@ -172,7 +172,7 @@ func (c *cursor) stageNoUnit(from int, text string) {
 		c.unknown("a unit is missing")
 	}
 	c.pos = end
-	c.failFrom(from, "no-unit", "no unit: "+text+" what?", text+" N·m")
+	c.failFrom(from, "no-unit", "no unit: "+text+" what?", "for example "+text+" N·m, or "+text+" lb-ft")
 }
 
 // stageNumber reads the angle or the hours of a stage.

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"regexp"
 	"strings"
 
 	"matchmark/packs/units"
@@ -19,7 +20,7 @@ var traps = []struct{ typed, write string }{
 	{">", "at least"}, {"<", "at most"}, {"minimum", "at least"}, {"maximum", "at most"},
 	{"not less than", "at least"}, {"not more than", "at most"}, {"no less than", "at least"}, {"no more than", "at most"},
 	{"not under", "at least"}, {"not over", "at most"}, {"up to", "at most"}, {"less than", "at most"}, {"more than", "at least"},
-	{"same as found", "as found"}, {"as-found", "as found"}, {"as left", "as found"}, {"average", "mean"}, {"total", "sum"},
+	{"min.", "at least"}, {"max.", "at most"}, {"same as found", "as found"}, {"as before", "as found"}, {"as removed", "as found"}, {"same as before", "as found"}, {"unchanged", "as found"}, {"as-found", "as found"}, {"as left", "as found"}, {"average", "mean"}, {"total", "sum"},
 	{"approx.", "about"}, {"approx", "about"}, {"approximately", "about"}, {"~", "about"}, {"≈", "about"}, {"ca.", "about"},
 	{"+-", "+/-"}, {"-/+", "+/-"}, {"+ / -", "+/-"}, {"+/ -", "+/-"}, {"+ /-", "+/-"}, {"plus or minus", "+/-"}, {"plus minus", "+/-"},
 	{"ø", ""}, {"Ø", ""}, {"⌀", ""}, {"dia.", ""}, {"dia", ""},
@@ -45,7 +46,7 @@ func (c *cursor) unknown(missing string) {
 		c.phraseSigns(c.pos)
 		return
 	}
-	if c.trap() || c.smallMark() {
+	if c.abbreviated() || c.trap() || c.smallMark() || c.aroundZero() || c.notYet() {
 		return
 	}
 	from, to := c.pos, c.wordEnd(c.pos)
@@ -68,7 +69,7 @@ func (c *cursor) unknown(missing string) {
 }
 
 // examples are shown where no single word can be put right.
-var examples = []string{"0.05 to 0.12 mm", "at most 0.15 mm", "12.5 +/- 0.1 mm"}
+var examples = []string{"for example 0.05 to 0.12 mm", "at most 0.15 mm", "12.5 +/- 0.1 mm"}
 
 // trap names the right word for one that is often typed; it reports whether one
 // stands here.
@@ -154,3 +155,41 @@ func (c *cursor) smallMark() bool {
 }
 
 func spaceTrim(r []rune) string { return strings.TrimSpace(string(r)) }
+
+// aroundZero is the fault of a tolerance alone, which can only lie round nothing:
+// +/- 0.04 mm for a reading that is best when it is zero.
+func (c *cursor) aroundZero() bool {
+	m := bareTolerance.FindStringSubmatch(c.line)
+	if m == nil || c.pos > 0 {
+		return false
+	}
+	good := "-" + m[1] + " to +" + m[1] + " " + m[2]
+	c.failAt(0, len(c.runes), "unknown-word", "a tolerance alone says not of what: if of nothing, write "+good, good)
+	return true
+}
+
+var bareTolerance = regexp.MustCompile(`^(?:\+/-|±|\+-) *(\d+(?:\.\d+)?) *([^\s\d]+)$`)
+
+// notYet is the fault of a limit that nobody has looked up yet.
+func (c *cursor) notYet() bool {
+	switch strings.ToLower(strings.TrimRight(strings.TrimSpace(c.line), ".?!")) {
+	case "tbd", "tba", "tbc", "n/a", "na", "see manual", "see drawing", "as per manual", "per manual", "", "??", "xx", "xxx":
+		c.failAt(0, len(c.runes), "unknown-word", "\""+strings.TrimSpace(c.line)+"\" is no limit: look it up, or have the reading only written down", "record to 0.01 mm")
+		return true
+	}
+	return false
+}
+
+// abbreviated is the fault of min or max with the point of an abbreviation.
+func (c *cursor) abbreviated() bool {
+	if c.peek() != '.' || c.pos < 3 {
+		return false
+	}
+	word := map[string]string{"min": "at least", "max": "at most"}[strings.ToLower(c.typed(c.pos-3, c.pos))]
+	if word == "" {
+		return false
+	}
+	line := c.with(c.pos-3, c.skip(c.pos+1), word+" ")
+	c.failAt(c.pos-3, 4, "unknown-word", "\""+c.typed(c.pos-3, c.pos+1)+"\" is not a word of limits: write "+line, line)
+	return true
+}

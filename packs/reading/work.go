@@ -32,6 +32,23 @@ func (v *Value) Work(env Env) (units.Quantity, error) {
 	return (&worker{env: env, boxes: 1}).value(v)
 }
 
+// WorkAt works the value out exactly for one box of several, counted from 0.
+func (v *Value) WorkAt(env Env, position, boxes int) (units.Quantity, error) {
+	return (&worker{env: env, position: position, boxes: boxes}).value(v)
+}
+
+// EndsAt works out the two ends of a test for one box of several, counted from 0; nil
+// where it has none.
+func (t *Test) EndsAt(env Env, position, boxes int) (low, high *units.Quantity, err error) {
+	return t.ends(&worker{env: env, group: t.Group, position: position, boxes: boxes})
+}
+
+// Together gives the mean, the spread or the sum of readings. The error tells which is
+// not taken.
+func Together(g Group, readings []*units.Quantity) (units.Quantity, error) {
+	return combine(readings, ofGroup[g])
+}
+
 // value adds up the terms.
 func (w *worker) value(v *Value) (units.Quantity, error) {
 	var total units.Quantity

@@ -35,7 +35,7 @@ func cells(line string) []cell {
 		case r == utf8.RuneError && !strings.HasPrefix(line[i:], "\uFFFD"):
 			s := fmt.Sprintf(`\x%02x`, line[i])
 			list = append(list, cell{s, len(s)})
-		case unsafeToShow(r):
+		case Invisible(r):
 			s := escape(r)
 			list = append(list, cell{s, len(s)})
 		default:
@@ -130,20 +130,6 @@ func printable(s string) string {
 		b.WriteString(c.shown)
 	}
 	return b.String()
-}
-
-// unsafeToShow reports whether a rune is shown as an escape: control
-// characters, line separators, the invisible marks that reorder text (Unicode
-// Standard Annex 9, table of explicit formatting characters) and the byte order
-// mark. The joiners U+200C and U+200D belong to writing and stay.
-func unsafeToShow(r rune) bool {
-	switch {
-	case unicode.Is(unicode.Cc, r), r == '\u2028', r == '\u2029', r == '\uFEFF':
-		return true
-	case r == '\u061C', r == '\u200E', r == '\u200F':
-		return true
-	}
-	return '\u202A' <= r && r <= '\u202E' || '\u2066' <= r && r <= '\u2069'
 }
 
 // escape spells a rune as \x1b or \u202e.

@@ -53,6 +53,10 @@ type Problem struct {
 	Help     []string // what to write instead, at most three lines
 	// See names other places that matter to the problem, each with a few words.
 	See []Also
+	// Follows is 0 for a problem that stands alone. One that was found behind errors,
+	// which leave holes, may come from them; the later the stage that found it, the
+	// higher the number.
+	Follows int
 }
 
 // An Also is a second place that a problem speaks of.
@@ -85,20 +89,31 @@ func (ps Problems) Errors() int {
 	return n
 }
 
-// Sort orders the problems by place and drops those that say the same again. What is
+// Follow says of all problems from number first on (from 0) that a stage found them
+// behind the errors before them, if there are any. Stages count from 1.
+func (ps Problems) Follow(first, stage int) {
+	if ps[:first].Errors() == 0 {
+		return
+	}
+	for i := first; i < len(ps); i++ {
+		ps[i].Follows = stage
+	}
+}
+
+// Sort orders the problems, causes before what may come of them and then by place, and drops those that say the same again. What is
 // said of several places of one thing, at one place of the file, is said of the
 // first, with how many more there are.
 func (ps *Problems) Sort() {
 	list := *ps
 	sort.SliceStable(list, func(i, j int) bool {
 		a, b := list[i], list[j]
-		if a.Pos != b.Pos {
+		if a.Follows != b.Follows {
+			return a.Follows < b.Follows
+		}
+		if a.Pos.File != b.Pos.File || a.Pos.Line != b.Pos.Line || a.Pos.Col != b.Pos.Col {
 			return a.Pos.Before(b.Pos)
 		}
-		if a.Severity != b.Severity {
-			return a.Severity > b.Severity
-		}
-		return a.Code < b.Code
+		return a.Severity > b.Severity // and in the order in which they were found
 	})
 	var kept Problems
 	more := map[string]int{} // further places of the problem kept, by what it says

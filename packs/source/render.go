@@ -58,6 +58,9 @@ func (p Problem) headline() string {
 	return b.String()
 }
 
+// mayFollow stands above the problems that may come from those before them.
+const mayFollow = "what follows may come from the above: put that right first"
+
 // Write writes each problem for a person, in the order of the list: its place
 // and message, the source line with a mark under the place, the other places
 // it speaks of, then at most three lines of help. A place in a file that files
@@ -65,7 +68,10 @@ func (p Problem) headline() string {
 func (ps Problems) Write(w io.Writer, files Files) error {
 	cut := map[string][]string{} // lines of the files met so far
 	var b strings.Builder
-	for _, p := range ps {
+	for i, p := range ps {
+		if p.Follows > 0 && (i == 0 || ps[i-1].Follows == 0) {
+			b.WriteString(mayFollow + "\n")
+		}
 		b.WriteString(p.headline() + "\n")
 		if data, ok := files[p.Pos.File]; ok && p.Pos.Line > 0 {
 			lines, ok := cut[p.Pos.File]

@@ -1,6 +1,7 @@
 package source
 
 import (
+	"regexp"
 	"sort"
 	"strings"
 )
@@ -28,24 +29,46 @@ const Most = 200
 // usual cautions all go in.
 const listed = 24
 
-// Unknown appends the error of a name that no thing of a kind has, with the
-// nearest name that one has. what is the kind, where the key that lists them.
-func (ps *Problems) Unknown(t Text, what string, known []string, where string) {
-	help := "there is none under " + where
+// aMark is a mark: two of them are near to one another and mean different things.
+var aMark = regexp.MustCompile(`^[A-Z][0-9]+$`)
+
+// nameLike is what could be the name of a thing.
+var nameLike = regexp.MustCompile(`^[\p{L}\d-]+$`)
+
+// Unknown appends the error of a name that no thing of a kind has, with the nearest
+// name that one has, which it gives: the name that was probably meant, "" when none
+// is near. what is the kind, where the key that lists them.
+func (ps *Problems) Unknown(t Text, what string, known []string, where string) string {
+	help := []string{"there is none under " + where}
 	var names []string
 	if len(*ps) < Most { // looking for near names takes its time
 		names = present(known)
 	}
-	if near := Nearest(t.Value, names); near != "" {
-		help = "did you mean " + near + "?"
+	near := ""
+	mark := aMark.MatchString(t.Value)
+	if !mark {
+		near = Nearest(t.Value, names)
+	}
+	if near != "" {
+		help = []string{"did you mean " + near + "?"}
 	} else if len(names) > 0 && len(names) <= listed {
-		help = "known: " + strings.Join(names, ", ")
+		help = []string{"known: " + strings.Join(names, ", ")}
+	}
+	if near == "" && where != "it" && !strings.Contains(where, " ") && nameLike.MatchString(t.Value) {
+		help = append(help, "or describe it under "+where+": "+t.Value+": {…}")
 	}
 	article := "a "
 	if strings.ContainsRune("aeiou", rune(what[0])) {
 		article = "an "
 	}
-	ps.Add(t.At, "unknown-name", Quote(t.Value)+" is not "+article+what, help)
+	for _, r := range t.Value {
+		if _, twin := Twin(r); twin || OddBlank(r) {
+			help = append(help, "a character in it looks like another one: "+RuneName(r))
+			break
+		}
+	}
+	ps.Add(t.At, "unknown-name", Quote(t.Value)+" is not "+article+what, help...)
+	return near
 }
 
 // present sorts names and leaves out empty ones.

@@ -40,6 +40,23 @@ func Computed(amount float64, unit Unit) (q Quantity, ok bool) {
 	return Quantity{Number: Exact(r, 0), Unit: unit}, true
 }
 
+// ComputedAs is Computed in another unit: the figure is converted as it was held and
+// trusted to twelve figures there. A limit of 400 °F, reckoned with as 204.444… °C, is
+// 400 °F again, and not a hair less that rounds down to 399 °F. ok is false where it is
+// no ordinary number, or of another dimension.
+func ComputedAs(amount float64, unit, to Unit) (q Quantity, ok bool) {
+	r := new(big.Rat).SetFloat64(amount) // nil for what is no ordinary number
+	if r == nil {
+		return Quantity{Unit: to}, false
+	}
+	c, err := Quantity{Number: Exact(r, 0), Unit: unit}.Convert(to)
+	if err != nil {
+		return Quantity{Unit: to}, false
+	}
+	v, _ := c.Number.Rat().Float64()
+	return Computed(v, to)
+}
+
 // RoundUp gives the quantity in a unit with so many decimals (0 or more), not
 // below what it is: for a load, a stress, a share used, a force or a temperature
 // that is needed. The error is that of Convert.

@@ -102,3 +102,35 @@ func TestComputedHoldsTwelveFigures(t *testing.T) {
 		}
 	}
 }
+
+// TestComputedAsComesBack: a limit written as 400 °F was printed as 399 °F, one of
+// 1000 lb would be 999 lb, because what is held in the metric unit was cut off there
+// and then converted.
+func TestComputedAsComesBack(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		typed    Unit
+		held     Unit
+		from, to int64
+	}{{Fahrenheit, Celsius, -400, 2000}, {Pound, Kilogram, 1, 3000}, {Inch, Millimetre, 1, 3000}, {PSI, Megapascal, 1, 3000}, {PoundFoot, NewtonMetre, 1, 3000}} {
+		for n := c.from; n <= c.to; n++ {
+			same, err := Quantity{Number: Whole(n), Unit: c.typed}.Convert(c.held)
+			if err != nil {
+				t.Fatal(err)
+			}
+			v, _ := same.Number.Rat().Float64()
+			for _, how := range []Rounding{Up, Down} {
+				got, ok := ComputedAs(v, c.held, c.typed)
+				if got = got.Round(0, how); !ok || got.Number.Cmp(Whole(n)) != 0 {
+					t.Errorf("%d %s comes back as %s", n, c.typed.Text(), got.Text())
+				}
+			}
+		}
+	}
+	if _, ok := ComputedAs(math.NaN(), Celsius, Fahrenheit); ok {
+		t.Error("what is no number is a temperature")
+	}
+	if _, ok := ComputedAs(1, Celsius, Pound); ok {
+		t.Error("a temperature is a mass")
+	}
+}

@@ -11,7 +11,7 @@ func noUnit(text, number string) *Fault {
 	end := skipBlanks(runes, len([]rune(number)))
 	rest := string(runes[min(end, len(runes)):])
 	if rest == "" {
-		return &Fault{Width: len(runes), Code: "no-unit", Message: "no unit: " + text + " what?", Help: []string{number + " mm"}}
+		return &Fault{Width: len(runes), Code: "no-unit", Message: "no unit: " + text + " what?", Help: []string{"for example " + number + " mm"}}
 	}
 	return unknownUnit(rest, end, number)
 }
@@ -49,7 +49,11 @@ func UnitHint(word string) (write, say string) {
 }
 
 var unitHints = []struct{ typed, write, say string }{
-	{"ton tons tonne tonnes", "t", "2000 lb, 2240 lb or 1000 kg? Write t for 1000 kg, or lb"},
+	{"kgs kilo kilos kilogram kilograms kilogramme kilogrammes", "kg", ""},
+	{"lbs pound pounds", "lb", ""},
+	{"mkg kpm m-kg kp-m", "N·m", "1 mkg is 9.81 N·m; work it out and write N·m"},
+	{"n-m newton-metre newton-meter newtonmetre", "N·m", ""},
+	{"ton tons to tonne tonnes", "t", "2000 lb, 2240 lb or 1000 kg? Write t for 1000 kg, or lb"},
 	{"\" ” ″ inches", "in", ""},
 	{"' ’ ′ feet foot", "ft", ""},
 	{"thou thous", "mil", "write mil, or in with three decimals"},
@@ -69,6 +73,17 @@ var unitHints = []struct{ typed, write, say string }{
 	{"seconds second sec", "s", ""},
 	{"kilowatt kilowatts kw", "kW", ""},
 	{"litre litres liter liters", "l", ""},
+}
+
+// WordsOf lists the units of one dimension as they are typed.
+func WordsOf(d Dimension) []string {
+	var out []string
+	for i, s := range spellings {
+		if s.text != "" && Unit(i).Dimension() == d {
+			out = append(out, s.text)
+		}
+	}
+	return out
 }
 
 // UnitWords lists the units as they are typed, in the order of their table.

@@ -29,6 +29,12 @@ func Exact(r *big.Rat, decimals int) Number {
 	return Number{val: new(big.Rat).Set(r), decimals: max(decimals, 0)}
 }
 
+// Parts gives the rational r as a fraction of so many parts, as on an inch rule. Of
+// none it is a decimal.
+func Parts(r *big.Rat, den int64) Number {
+	return Number{val: new(big.Rat).Set(r), den: max(den, 0)}
+}
+
 // Rat gives the value. The caller may change it.
 func (n Number) Rat() *big.Rat {
 	if n.val == nil {

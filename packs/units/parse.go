@@ -1,6 +1,7 @@
 package units
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -126,10 +127,21 @@ func notARange(runes []rune, at int, a Number) *Fault {
 	if at < len(runes) && strings.ContainsRune("-–—", runes[at]) {
 		return &Fault{
 			Width: len(runes), Code: "dash", Message: "a dash between two sizes can mean \"to\" or \"less\"",
-			Help: []string{"0 to 150 mm"},
+			Help: []string{dashed.ReplaceAllString(string(runes), "$1 to $2")},
 		}
 	}
-	return &Fault{Width: len(runes), Code: "not-a-range", Message: "\"" + string(runes) + "\" is not a range", Help: []string{a.Text() + " to 150 mm"}}
+	return &Fault{Width: len(runes), Code: "not-a-range", Message: "\"" + string(runes) + "\" is not a range", Help: []string{rangeFrom0(runes, a)}}
+}
+
+// dashed is a dash between two numbers.
+var dashed = regexp.MustCompile(`(\d) *[-–—] *(\d)`)
+
+// rangeFrom0 is the range that one size alone probably ends.
+func rangeFrom0(runes []rune, a Number) string {
+	if q, err := ParseQuantity(string(runes)); err == nil && a.Sign() > 0 {
+		return "0 to " + q.Text()
+	}
+	return "for example 0 to 150 mm"
 }
 
 // nothingMore sees that the text ends at end.

@@ -66,7 +66,7 @@ func TestParseQuantityRefuses(t *testing.T) {
 		help          string // the first line of it
 	}{
 		{"", "not-a-number", 0, 0, "12.5"},
-		{"36", "no-unit", 0, 2, "36 mm"},
+		{"36", "no-unit", 0, 2, "for example 36 mm"},
 		{"012 mm", "leading-zero", 0, 3, "12"},
 		{"00.5 mm", "leading-zero", 0, 4, "0.5"},
 		{"0,05 mm", "decimal-comma", 0, 4, "0.05"},

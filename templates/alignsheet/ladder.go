@@ -162,38 +162,22 @@ func sideways(c align.RungCode) bool {
 	return false
 }
 
-// ladder sets the lines in two columns, up and down on the left, sideways on the
-// right, each with its box.
-func (s sheet) ladder() layout.Block {
-	const gap layout.Mm = 6
-	width := (s.Span - gap) / 2
-	var cols [2][]layout.Block
-	cols[0] = append(cols[0], s.columnTitle(s.W.Alignment.UpTitle, width))
-	cols[1] = append(cols[1], s.columnTitle(s.W.Alignment.RightTitle, width))
-	for i, r := range s.a.Ladder {
-		k := 0
-		if sideways(r.Code) {
-			k = 1
-		}
-		cols[k] = append(cols[k], s.rung(i, r, width))
-	}
-	left, right := layout.Above(layout.GapY, cols[0]...), layout.Above(layout.GapY, cols[1]...)
-	return layout.Beside(gap, left.Fill(width, left.H, 0, 0), right)
+// rungBox is the widest box of a line of the ladder.
+func (s sheet) rungBox() layout.Block {
+	return s.Value(layout.Number{Before: s.before(), After: s.after() + 1, Sign: true, Ref: s.a.At})
 }
 
-func (s sheet) columnTitle(text string, width layout.Mm) layout.Block {
-	return s.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: s.a.At})
-}
-
-// rung is one line: its letter and sum, what it gives, and the box.
-func (s sheet) rung(i int, r align.Rung, width layout.Mm) layout.Block {
-	box := s.Value(layout.Number{Before: s.before(), After: s.decimals(r), Sign: true, Ref: s.a.At})
-	runs := []layout.Run{layout.T(layout.Strong, s.W.Alignment.Line.With(s.letter(i), s.formula(r)))}
-	text := layout.Above(0.2, s.Para(width-box.W-2, runs, layout.ParaOpts{Ref: s.a.At, Role: roleSum}),
-		s.Para(width-box.W-2, []layout.Run{layout.T(layout.Caption, s.rungWords(r))}, layout.ParaOpts{Ref: s.a.At}))
-	row := layout.Middle(2, text.Fill(width-box.W-2, text.H, 0, 0), box)
+// rung is one line of the ladder: its letter and sum, what it gives, and the box of each
+// set. A line by which the feet are moved is framed.
+func (t setTable) rung(i int, r align.Rung) layout.Block {
+	runs := []layout.Run{layout.T(layout.Strong, t.W.Alignment.Line.With(t.letter(i), t.formula(r)))}
+	text := layout.Above(0.2, t.Para(t.text, runs, layout.ParaOpts{Ref: t.a.At, Role: roleSum}),
+		t.Para(t.text, []layout.Run{layout.T(layout.Caption, t.rungWords(r))}, layout.ParaOpts{Ref: t.a.At}))
+	row := t.row(text, func(int) layout.Block {
+		return t.Value(layout.Number{Before: t.before(), After: t.decimals(r), Sign: true, Ref: t.a.At})
+	})
 	if last(r.Code) && r.Code <= align.MoveRight {
-		row = row.Under(layout.Drawn(width, row.H, layout.Item{X: -1.2, Y: -0.8, Shape: layout.Rect{W: width + 2.4, H: row.H + 1.6, Weight: layout.Heavy}}))
+		row = row.Under(layout.Drawn(row.W, row.H, layout.Item{X: -1.2, Y: -0.8, Shape: layout.Rect{W: row.W + 2.4, H: row.H + 1.6, Weight: layout.Heavy}}))
 	}
 	return row
 }

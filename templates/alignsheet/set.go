@@ -7,10 +7,9 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/align"
 	"matchmark/packs/units"
-	"matchmark/templates/block"
 )
 
-// sets are the sets of readings that have a page: 0 for that as found, then the tries.
+// sets are the sets of readings: 0 for that as found, then the tries.
 func (s sheet) sets() []int {
 	var out []int
 	if s.foundFirst() {
@@ -35,20 +34,93 @@ func (s sheet) foundFirst() bool {
 	return len(s.a.Read) == 0 && len(s.a.Steps) > 1
 }
 
-// set is the page of one set of readings: the boxes, the lines of the ladder, the
-// verdict, and who did it.
-func (s sheet) set(n int) []layout.Block {
-	w := s.W
-	title := w.Alignment.SetTitle.With(strconv.Itoa(n))
-	if n == 0 {
-		title = w.Alignment.FoundTitle
+// A setTable sets some sets of readings beside each other: the text of a line once, and
+// a box of each set to its right.
+type setTable struct {
+	sheet
+	sets []int
+	text layout.Mm // the width of the text
+	col  layout.Mm // and of what one set has in a line
+}
+
+// leastSetText is the least width of the text of a line, and boxGap the room to its
+// boxes and between them.
+const (
+	leastSetText layout.Mm = 40
+	boxGap                 = layout.GapX
+)
+
+// tables sets all sets, as many beside each other as there is room for.
+func (s sheet) tables(under ...*layout.Block) []layout.Piece {
+	var out []layout.Piece
+	sets := s.sets()
+	col := s.rungBox().W
+	across := max(int((s.Span-leastSetText)/(col+boxGap)), 1)
+	for len(sets) > 0 {
+		n := min(across, len(sets))
+		t := setTable{sheet: s, sets: sets[:n], col: col}
+		t.text = s.Span - layout.Mm(n)*(col+boxGap)
+		out = append(out, t.pieces(under...)...)
+		sets = sets[n:]
 	}
-	zero := s.line(layout.Sub, w.Alignment.Zero+" "+w.Alignment.Closes.With(s.twoSteps()))
-	out := []layout.Block{layout.Above(0.8, s.Heading(title), zero)}
-	for _, d := range s.a.Setup.Dials() {
-		out = append(out, s.dial(n, d))
+	return out
+}
+
+func (t setTable) pieces(under ...*layout.Block) []layout.Piece {
+	w := t.W
+	head := layout.Above(1, t.row(layout.Block{W: t.text}, t.title), t.Rule(layout.Rule)).Pad(0, 0, 1.5, 0)
+	zero := t.line(layout.Sub, w.Alignment.Zero+" "+w.Alignment.Closes.With(t.twoSteps()))
+	out := []layout.Piece{{Block: zero, Gap: 4, KeepNext: true, Under: under}, {Block: head, Gap: 2, KeepNext: true, Under: under}}
+	under = append(under[:len(under):len(under)], &head)
+	add := func(gap layout.Mm, keep bool, b layout.Block) {
+		out = append(out, layout.Piece{Block: b, Gap: gap, KeepNext: keep, Under: under})
 	}
-	return append(out, s.ladder(), s.verdict(), s.signRow(n))
+	for _, d := range t.a.Setup.Dials() {
+		add(layout.GapY, true, t.dialName(d))
+		for i, at := range clock {
+			add(layout.GapY, i < len(clock)-1, t.row(t.words(layout.Body, w.Alignment.Clock[at]), func(n int) layout.Block { return t.reading(n, d) }))
+		}
+	}
+	for _, aside := range []bool{false, true} {
+		add(layout.GapY, true, t.words(layout.Strong, map[bool]string{false: w.Alignment.UpTitle, true: w.Alignment.RightTitle}[aside]))
+		for i, r := range t.a.Ladder {
+			if sideways(r.Code) == aside {
+				add(layout.GapY, false, t.rung(i, r))
+			}
+		}
+	}
+	out[len(out)-1].KeepNext = true
+	for _, b := range append(t.verdicts(), t.signRows()...) {
+		if !b.Empty() {
+			add(layout.GapY, true, b)
+		}
+	}
+	out[len(out)-1].KeepNext = false
+	return out
+}
+
+// row sets what every set has in a line to the right of its text.
+func (t setTable) row(text layout.Block, of func(set int) layout.Block) layout.Block {
+	blocks := []layout.Block{text.Fill(t.text, text.H, 0, 0)}
+	for _, n := range t.sets {
+		b := of(n)
+		blocks = append(blocks, b.Fill(t.col, b.H, 0, 0).Pad(0, 0, 0, boxGap))
+	}
+	return layout.Middle(0, blocks...)
+}
+
+// words is a text in the column of texts.
+func (t setTable) words(st layout.Style, text string) layout.Block {
+	return t.Para(t.text, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: t.a.At})
+}
+
+// title is the name of a set.
+func (t setTable) title(n int) layout.Block {
+	title := t.W.Alignment.FoundTitle
+	if n > 0 {
+		title = t.W.Alignment.SetTitle.With(strconv.Itoa(n))
+	}
+	return t.Para(t.col, []layout.Run{layout.T(layout.Strong, title)}, layout.ParaOpts{Ref: t.a.At})
 }
 
 // twoSteps is how far the readings of a dial may miss: one step at each end.
@@ -58,53 +130,62 @@ func (s sheet) twoSteps() string {
 	return q.Print()
 }
 
-// dial is the row of boxes of one dial. What is read as found stands in the box of a
-// dimension and is copied from there.
-func (s sheet) dial(n int, d align.Dial) layout.Block {
-	name, copied := s.W.Alignment.Dial[d], false
-	if x := s.a.Read[d]; x != nil && n == 0 && x.FoundAt != nil {
-		name += ", " + s.W.Alignment.CopiedFrom.With(s.W.Common.StepPage.With(x.Mark, s.Page("found "+x.Mark)))
-		copied = true
-	}
-	var boxes []layout.Block
-	for _, at := range clock {
-		boxes = append(boxes, s.Value(layout.Number{Before: s.before(), After: s.after(), Sign: true, Caption: s.W.Alignment.Clock[at], Copied: copied, Ref: s.a.At}))
-	}
-	row := append(boxes, s.Words(layout.Body, s.a.Setup.Unit.Print()).Pad(0, 0, 2.5, 0))
-	return layout.Above(0.5, s.Para(s.Span, []layout.Run{layout.T(layout.Strong, name)}, layout.ParaOpts{Ref: s.a.At}), layout.Bottom(layout.GapX, row...))
+// dialName is the line above the readings of a dial. What is read as found stands in the
+// box of a dimension and is copied from there.
+func (t setTable) dialName(d align.Dial) layout.Block {
+	name := t.words(layout.Strong, t.W.Alignment.Dial[d]+", "+t.a.Setup.Unit.Print())
+	return t.row(name, func(n int) layout.Block {
+		x := t.a.Read[d]
+		if x == nil || n > 0 || x.FoundAt == nil {
+			return layout.Block{W: t.col}
+		}
+		text := t.W.Alignment.CopiedFrom.With(t.W.Common.StepPage.With(x.Mark, t.Page("found "+x.Mark)))
+		return t.Para(t.col, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: t.a.At})
+	})
 }
 
-// verdict is the line of limits with its ticks.
-func (s sheet) verdict() layout.Block {
-	if s.a.Row == nil {
-		return layout.Block{}
+// reading is the box of a reading of a dial.
+func (t setTable) reading(n int, d align.Dial) layout.Block {
+	x := t.a.Read[d]
+	copied := x != nil && n == 0 && x.FoundAt != nil
+	return t.Value(layout.Number{Before: t.before(), After: t.after(), Sign: true, Copied: copied, Ref: t.a.At})
+}
+
+// verdicts are the lines of the limits with their ticks.
+func (t setTable) verdicts() []layout.Block {
+	if t.a.Row == nil {
+		return nil
 	}
-	w := s.W
+	w := t.W
 	row := func(text string) layout.Block {
-		ticks := layout.Middle(layout.GapX, s.Tick(layout.Strong, w.Alignment.In, s.a.At), s.Tick(layout.Strong, w.Alignment.Out, s.a.At))
-		return layout.Middle(3, s.Para(s.Span-ticks.W-3, []layout.Run{layout.T(layout.Limit, text)}, layout.ParaOpts{Ref: s.a.At}), ticks)
+		return t.row(t.words(layout.Limit, text), func(int) layout.Block {
+			return layout.Middle(layout.GapX, t.Tick(layout.Strong, w.Alignment.In, t.a.At), t.Tick(layout.Strong, w.Alignment.Out, t.a.At))
+		})
 	}
-	return layout.Above(layout.GapY, row(w.Alignment.OffsetAtMost.With(s.a.Row.Offset.Print())), row(w.Alignment.AngleAtMost.With(s.a.Row.Angle.Print(), print(s.a.Limits.Over))))
+	return []layout.Block{row(w.Alignment.OffsetAtMost.With(t.a.Row.Offset.Print())), row(w.Alignment.AngleAtMost.With(t.a.Row.Angle.Print(), print(t.a.Limits.Over)))}
 }
 
-// signRow are the boxes of who read, with what, and what was done; below the tries is
-// said where the last one goes.
-func (s sheet) signRow(n int) layout.Block {
-	w := s.W
-	boxes := []layout.Block{
-		s.WideBox(layout.RoleWords, 34, 1, w.Alignment.MeterNo, s.a.At),
-		s.WideBox(layout.RoleWords, 60, 1, w.Alignment.ShimsIn, s.a.At),
-		s.Box(layout.RoleInitials, w.Common.Initials, s.a.At), s.Box(layout.RoleTime, w.Common.Time, s.a.At),
-	}
-	row := block.FlowRow(boxes, s.Span)
+// signRows are the boxes of who read, with what, and what was done; beside them is said
+// where the last set goes.
+func (t setTable) signRows() []layout.Block {
+	w := t.W
 	var into []string
-	for _, d := range s.a.Setup.Dials() {
-		if x := s.a.Read[d]; x != nil && x.LeftAt != nil && n > 0 {
-			into = append(into, s.W.Common.StepPage.With(x.Mark, s.Page("left "+x.Mark)))
+	for _, d := range t.a.Setup.Dials() {
+		if x := t.a.Read[d]; x != nil && x.LeftAt != nil && t.sets[len(t.sets)-1] > 0 {
+			into = append(into, w.Common.StepPage.With(x.Mark, t.Page("left "+x.Mark)))
 		}
 	}
+	last := layout.Block{W: t.text}
 	if len(into) > 0 {
-		row = layout.Above(1.5, row, s.line(layout.Strong, w.Alignment.LastInto.With(strings.Join(into, ", "))))
+		last = t.words(layout.Strong, w.Alignment.LastInto.With(strings.Join(into, ", ")))
 	}
-	return row
+	return []layout.Block{
+		t.row(last, func(int) layout.Block { return t.WideBox(layout.RoleWords, t.col, 2, w.Alignment.ShimsIn, t.a.At) }),
+		t.row(layout.Block{W: t.text}, func(int) layout.Block {
+			return t.WideBox(layout.RoleWords, t.col, 1, w.Alignment.MeterNo, t.a.At)
+		}),
+		t.row(layout.Block{W: t.text}, func(int) layout.Block {
+			return layout.Beside(layout.GapX, t.Box(layout.RoleInitials, w.Common.Initials, t.a.At), t.Box(layout.RoleTime, w.Common.Time, t.a.At))
+		}),
+	}
 }

@@ -17,7 +17,9 @@ func Sheet(c *block.Composer) []layout.Piece {
 	var out []layout.Piece
 	for i, a := range c.Job.Alignments {
 		ps := sheet{c, a}.pieces()
-		ps[0].NewPage = i > 0
+		if i > 0 {
+			ps[0].Gap = 6
+		}
 		out = append(out, ps...)
 	}
 	if len(out) == 0 {
@@ -61,16 +63,7 @@ func (s sheet) pieces() []layout.Piece {
 	add(2, s.facts()...)
 	add(3, s.softFoot()...)
 	add(3, s.example()...)
-	for _, set := range s.sets() {
-		first := len(out)
-		add(3, s.set(set)...)
-		out[first].NewPage = true
-		for i := first; i < len(out)-1; i++ {
-			out[i].KeepNext = true
-			out[i].MayPart = true
-		}
-	}
-	return out
+	return append(out, s.tables(&head)...)
 }
 
 func (s sheet) line(st layout.Style, text string) layout.Block {

@@ -51,8 +51,9 @@ const (
 // rule, who has the last word, and the steps before which it stands.
 func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
 	n = c.Note(n)
-	signs := signRows(c.Signs(n, FullNote), 2)
-	width := c.noteWidth(n, FullNote, signs)
+	side := layout.Above(1.2, c.signalPlate(n, FullNote), signRows(c.Signs(n, FullNote), signsAcross))
+	side.W = noteSide
+	width := c.Span - noteSide - 9
 	var small []string
 	if len(n.Signs) > 0 {
 		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
@@ -64,13 +65,25 @@ func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) 
 	if before != "" {
 		small = append(small, before)
 	}
-	return c.note(n, FullNote, signs, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}),
+	return c.framed(side, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}),
 		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: noteRef(n)})))
 }
 
+// The signs of a note in full stand below its signal word, so many in a row, in a column
+// of this width.
+const (
+	signsAcross           = 4
+	noteSide    layout.Mm = 50
+)
+
 // note frames the panel of the signal word, the signs and the text.
 func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block) layout.Block {
-	row := layout.Middle(3, c.signalPlate(n, high), signs, text)
+	return c.framed(c.signalPlate(n, high), signs, text)
+}
+
+// framed sets blocks beside each other in the frame of a note.
+func (c *Composer) framed(blocks ...layout.Block) layout.Block {
+	row := layout.Middle(3, blocks...)
 	row.W = c.Span - 3
 	return row.Pad(0.6, 1.5, 0.6, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }

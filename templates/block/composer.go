@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/templates/words"
 )
@@ -17,6 +18,11 @@ type Composer struct {
 	Span layout.Mm
 	// Pages are the pages of anchors, from the pass before; nil in the first.
 	Pages map[string]int
+	// Filled is what came back on paper, for a pack that is printed filled; nil for one
+	// to be filled by hand.
+	Filled *filled.Result
+	// Last is what was read at the last outages, nil if that is not known.
+	Last *filled.History
 }
 
 // Page is the page of an anchor as printed. In the first pass, when no page is

@@ -45,3 +45,13 @@ func FlowMiddle(all []layout.Block, width layout.Mm) layout.Block {
 	}
 	return layout.Above(layout.GapY, append(rows, layout.Middle(gap, row...))...)
 }
+
+// InkRight is how far to the right anything in a block reaches.
+func InkRight(b layout.Block) layout.Mm {
+	w := layout.Mm(0)
+	for _, it := range b.Items {
+		_, _, right, _ := it.Bounds()
+		w = max(w, right)
+	}
+	return w
+}

@@ -20,8 +20,9 @@ type Grid struct {
 	Table layout.Table
 }
 
-// rowH is the least height of a row that is written in by hand.
-const rowH layout.Mm = 10
+// rowH is the least height of a row that is written in by hand: a line of handwriting
+// of 8.5 mm and its rule.
+const rowH layout.Mm = 9
 
 // Grid makes a table over the whole width.
 func (c *Composer) Grid(cols ...Column) Grid {
@@ -29,7 +30,7 @@ func (c *Composer) Grid(cols ...Column) Grid {
 	for _, x := range cols {
 		rest -= x.width
 	}
-	g := Grid{c: c, Table: layout.Table{PadX: 1.2, PadY: 1, Grid: true, MinH: rowH}}
+	g := Grid{c: c, Table: layout.Table{PadX: 1.2, PadY: 0.8, Grid: true, MinH: rowH}}
 	if c.Pen().Gloves {
 		g.Table.MinH += 2
 	}
@@ -42,6 +43,14 @@ func (c *Composer) Grid(cols ...Column) Grid {
 		g.Table.Columns = append(g.Table.Columns, layout.Column{Width: w, Head: head})
 	}
 	return g
+}
+
+// MarkWidth is the width of a column that holds the longest of some marks in one line.
+func (c *Composer) MarkWidth(st layout.Style, least layout.Mm, marks ...string) layout.Mm {
+	for _, m := range marks {
+		least = max(least, c.Width(st, m))
+	}
+	return least + 3
 }
 
 // Text sets a text in the width of a column; nothing when there is none.
@@ -77,22 +86,36 @@ func (g Grid) Row(ref layout.Ref, cells ...layout.Block) layout.Row {
 	return layout.Row{Ref: ref, Cells: cells}
 }
 
+// Bare is the table of a list without the heads of its columns.
+func (g Grid) Bare() layout.Table {
+	t := g.Table
+	t.Columns = append([]layout.Column{}, t.Columns...)
+	for i := range t.Columns {
+		t.Columns[i].Head = layout.Block{}
+	}
+	return t
+}
+
 // Blank are empty rows for what is found on the day.
 func (g Grid) Blank(n int) []layout.Row {
 	return make([]layout.Row, n)
 }
 
-// LastTogether keeps the last rows of a list on one page, so that no page has a
-// row alone.
+// LastTogether keeps the first rows of a list on one page, and the last, so that no page
+// has a row alone.
 func LastTogether(rows []layout.Row) []layout.Row {
-	for i := max(len(rows)-leastRows, 0); i < len(rows)-1; i++ {
-		rows[i].KeepNext = true
+	for i := range max(len(rows)-1, 0) {
+		rows[i].KeepNext = i < firstRows-1 || i >= len(rows)-leastRows
 	}
 	return rows
 }
 
-// leastRows is how many rows of a list stand on its last page at the least.
-const leastRows = 5
+// leastRows is how many rows of a list stand on its last page at the least, firstRows on
+// its first.
+const (
+	leastRows = 4
+	firstRows = 3
+)
 
 // ListSheet is a sheet of one table: the sentence that rules it, then the rows.
 func (c *Composer) ListSheet(rule string, g Grid, rows []layout.Row) []layout.Piece {
@@ -107,6 +130,6 @@ func (c *Composer) RuleLine(sentence string) layout.Piece {
 // Under sets a table below another one on the same sheet.
 func (g Grid) Under(rows []layout.Row) []layout.Piece {
 	out := g.Table.Pieces(LastTogether(rows))
-	out[0].Gap = 5
+	out[0].Gap = 4
 	return out
 }

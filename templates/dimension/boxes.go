@@ -23,6 +23,8 @@ func boxBlock(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layo
 		table := boxTable(c, d, sides)
 		if m := movement(d); m != nil && m.Thick != nil && workOf(sides) == &d.LeftWork {
 			table = layout.Above(layout.GapY, table, adjustRow(c, d, width))
+		} else if workOf(sides) == &d.LeftWork {
+			table = layout.Above(layout.GapY, table, backedOff(c, d))
 		}
 		return table
 	case p.Kind == job.Clock:
@@ -34,9 +36,34 @@ func boxBlock(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layo
 	}
 }
 
-// Box is the write-in box of one reading, in the form that its limits ask for.
+// Box is the write-in box of one reading, in the form that its limits ask for, under its
+// key; of a pack that is printed filled, with what was found in it.
 func Box(c *block.Composer, d *job.Dim, s Side, caption string, unit bool) layout.Block {
+	if s.kind == job.ReadingBlank {
+		s.kind = d.ReadingKind()
+	}
+	one, n := d.Single(s.at)
+	key := job.BlankKey(one.Mark, s.When, s.kind, n)
+	if s.typed == "" && s.When == job.AsFound && (s.Copied || d.Sheet) {
+		s.typed = c.Filled.Typed(key)
+	}
+	b := formBox(c, d, s, caption, unit)
+	if s.When == job.NoTime || s.Copied {
+		return b
+	}
+	return b.Named(key)
+}
+
+// formBox is the box of a reading, blank or typed in.
+func formBox(c *block.Composer, d *job.Dim, s Side, caption string, unit bool) layout.Block {
 	b := d.Box
+	switch {
+	case s.typed == "":
+	case b.Form == reading.Line, b.Form == reading.Grid:
+		return c.TypedWords(60, caption, s.typed, s.Copied, d.At)
+	case b.Form == reading.Fraction:
+		return c.TypedFraction(caption, b.Unit.Print(), s.typed, s.Copied, d.At)
+	}
 	switch b.Form {
 	case reading.Line:
 		return c.WideBox(layout.RoleWords, 60, 1, caption, d.At)
@@ -46,11 +73,11 @@ func Box(c *block.Composer, d *job.Dim, s Side, caption string, unit bool) layou
 		}
 		return c.Sketch(85, 60, caption, d.At)
 	case reading.Ticks:
-		return answers(c, d, caption)
+		return answers(c, d, s, caption)
 	case reading.Fraction:
 		return c.Fraction(caption, b.Unit.Print(), s.Copied, d.At)
 	}
-	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed || s.signed, Caption: caption, Copied: s.Copied, Ref: d.At}
+	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed || s.signed, Caption: caption, Copied: s.Copied, Typed: s.typed, Ref: d.At}
 	if unit {
 		n.Unit = b.Unit.Print()
 	}
@@ -58,13 +85,17 @@ func Box(c *block.Composer, d *job.Dim, s Side, caption string, unit bool) layou
 }
 
 // answers are the boxes to tick of a dimension that is answered, not measured.
-func answers(c *block.Composer, d *job.Dim, caption string) layout.Block {
+func answers(c *block.Composer, d *job.Dim, s Side, caption string) layout.Block {
 	l := d.Left
 	if l == nil {
 		l = d.Found
 	}
 	row := []layout.Block{c.Words(layout.Caption, caption)}
 	for _, a := range l.Answers() {
+		if s.typed != "" && a.Typed() == s.typed {
+			row = append(row, c.Ticked(layout.Body, AnswerWord(c, a), s.Copied, d.At))
+			continue
+		}
 		row = append(row, c.Tick(layout.Body, AnswerWord(c, a), d.At))
 	}
 	return layout.Middle(layout.GapX, row...)
@@ -89,7 +120,7 @@ func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []
 			caption = withUnit(c, d, caption)
 		}
 		last := i == len(positions)-1
-		all = append(all, Box(c, d, s, caption+", "+p, last || d.Box.Form == reading.Fraction))
+		all = append(all, Box(c, d, s.on(s.at+i), caption+", "+p, last || d.Box.Form == reading.Fraction))
 	}
 	return all
 }
@@ -120,7 +151,7 @@ func boxClock(c *block.Composer, d *job.Dim, s Side) layout.Block {
 		if i == 0 {
 			caption = withUnit(c, d, s.caption) + ", " + p
 		}
-		places = append(places, draw.Place{Angle: float64(i) * 360 / float64(n), Box: Box(c, d, s, caption, false)})
+		places = append(places, draw.Place{Angle: float64(i) * 360 / float64(n), Box: Box(c, d, s.on(i), caption, false)})
 	}
 	return draw.Clock(c.Setter, clockR, places, true, d.At)
 }
@@ -145,33 +176,35 @@ func boxGrid(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Bloc
 	if len(p.Cols) == 0 {
 		return boxList(c, d, s, width)
 	}
-	grid := rowsOf(c, d, s, p.Rows, p.Cols)
+	across := func(r, col int) int { return r*len(p.Cols) + col }
+	grid := rowsOf(c, d, s, p.Rows, p.Cols, across)
 	if grid.W <= width || p.Kind == job.Log {
 		return grid
 	}
-	if turned := rowsOf(c, d, s, p.Cols, p.Rows); turned.W <= width {
+	if turned := rowsOf(c, d, s, p.Cols, p.Rows, func(r, col int) int { return across(col, r) }); turned.W <= width {
 		return turned
 	}
 	var rows []layout.Block
-	for _, r := range p.Rows {
+	for i, r := range p.Rows {
 		label := c.Words(layout.Sub, r)
-		rows = append(rows, label, boxRow(c, d, []Side{s}, p.Cols, width))
+		rows = append(rows, label, boxRow(c, d, []Side{s.on(across(i, 0))}, p.Cols, width))
 	}
 	return layout.Above(layout.GapY, rows...)
 }
 
-// rowsOf sets one row of boxes a name, the captions above the first.
-func rowsOf(c *block.Composer, d *job.Dim, s Side, down, across []string) layout.Block {
+// rowsOf sets one row of boxes a name, the captions above the first. at tells which
+// reading stands in a row and column.
+func rowsOf(c *block.Composer, d *job.Dim, s Side, down, across []string, at func(row, col int) int) layout.Block {
 	labelW := labelWidth(c, down)
 	var rows []layout.Block
 	for i, r := range down {
 		var row []layout.Block
-		for _, col := range across {
+		for k, col := range across {
 			caption := ""
 			if i == 0 {
 				caption = withUnit(c, d, s.caption) + ", " + col
 			}
-			row = append(row, Box(c, d, s, caption, false))
+			row = append(row, Box(c, d, s.on(at(i, k)), caption, false))
 		}
 		rows = append(rows, namedRow(c, d, r, labelW, layout.Bottom(layout.GapX, row...)))
 	}
@@ -199,7 +232,7 @@ func boxList(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Bloc
 			if k == i {
 				caption = withUnit(c, d, s.caption)
 			}
-			rows = append(rows, namedRow(c, d, names[k], labelW, Box(c, d, s, caption, false)))
+			rows = append(rows, namedRow(c, d, names[k], labelW, Box(c, d, s.on(k), caption, false)))
 		}
 		columns = append(columns, layout.Above(layout.GapY, rows...))
 	}
@@ -220,11 +253,11 @@ func boxTable(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
 		head = append(head, caption.Fill(widths[i], caption.H, 0, 0))
 	}
 	rows := []layout.Block{layout.Beside(layout.GapX, head...).At(labelW+gap, 0)}
-	for _, n := range names {
+	for i, n := range names {
 		label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, n)}, layout.ParaOpts{Ref: d.At})
 		var row []layout.Block
 		for k, s := range sides {
-			b := Box(c, d, s, "", false)
+			b := Box(c, d, s.on(i), "", false)
 			row = append(row, b.Fill(widths[k], b.H, 0, 0))
 		}
 		rows = append(rows, layout.Middle(gap, label, layout.Beside(layout.GapX, row...)))
@@ -233,21 +266,7 @@ func boxTable(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
 }
 
 // PositionNames names every reading, rows by columns.
-func PositionNames(p job.Positions) []string {
-	if len(p.Rows) == 0 {
-		return p.Cols
-	}
-	if len(p.Cols) == 0 {
-		return p.Rows
-	}
-	var out []string
-	for _, r := range p.Rows {
-		for _, c := range p.Cols {
-			out = append(out, r+", "+c)
-		}
-	}
-	return out
-}
+func PositionNames(p job.Positions) []string { return p.Labels() }
 
 // labelWidth is the width of the longest name in a column of names.
 func labelWidth(c *block.Composer, names []string) layout.Mm {

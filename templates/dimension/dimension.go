@@ -5,6 +5,7 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/reading"
 	"matchmark/templates/block"
 	"matchmark/templates/picture"
 	"matchmark/templates/words"
@@ -256,8 +257,9 @@ func verdictAside(c *block.Composer, d *job.Dim, sides []Side, back bool, width 
 	ticks := verdictTicks(c, d, sides, back)
 	if ticks.W > width {
 		ticks = layout.Block{}
-		for _, b := range verdictList(c, d, sides, back) {
-			ticks = layout.Above(layout.GapY, ticks, b)
+		for _, where := range verdictPlaces(d) {
+			list := layout.Above(layout.GapY, verdictList(c, d, sides, back)...)
+			ticks = layout.Above(layout.GapY, ticks, placed(c, d, where, list, width))
 		}
 	}
 	return layout.Above(layout.GapY, ticks,
@@ -278,7 +280,7 @@ func verdictList(c *block.Composer, d *job.Dim, sides []Side, back bool) []layou
 	case back && !late && d.Reuse != nil && d.Repair == nil:
 		words = []string{c.W.Common.InLimits, w.Dimension.OldPartInLimits, c.W.Common.OutOfLimits}
 	case late:
-	case d.WatchedOnly() && !back, d.Judged() && (!d.Left.NeedsFound() || len(sides) > 1):
+	case d.WatchedOnly() && !back, d.Judged() && (!d.FoundIsRecorded() || back && (!d.Left.NeedsFound() || len(sides) > 1)):
 		words = []string{c.W.Common.InLimits, c.W.Common.OutOfLimits}
 	}
 	var ticks []layout.Block
@@ -288,11 +290,45 @@ func verdictList(c *block.Composer, d *job.Dim, sides []Side, back bool) []layou
 	return ticks
 }
 
+// verdictPlaces names the positions that are judged together: those of each limit, for
+// one box to tick does not speak for several limits; one empty name where there is one.
+func verdictPlaces(d *job.Dim) []string {
+	by := d.LeftBy
+	if d.Left == nil {
+		by = d.FoundBy
+	}
+	if len(by) == 0 || d.Reuse != nil {
+		return []string{""}
+	}
+	var out []string
+	for _, at := range d.ByLimit(by) {
+		if at.Limit.Kind != reading.Record {
+			out = append(out, strings.Join(at.Names, ", "))
+		}
+	}
+	return out
+}
+
 // verdictTicks sets the boxes of the verdict in a row.
 func verdictTicks(c *block.Composer, d *job.Dim, sides []Side, back bool) layout.Block {
 	ticks := verdictList(c, d, sides, back)
 	if len(ticks) == 0 {
 		return layout.Block{}
 	}
-	return layout.Middle(layout.GapX, ticks...).Pad(0, 0, 1.5, 0)
+	var rows []layout.Block
+	for _, where := range verdictPlaces(d) {
+		rows = append(rows, placed(c, d, where, layout.Middle(layout.GapX, ticks...), placesWide))
+	}
+	return layout.Above(layout.GapY, rows...).Pad(0, 0, 1.5, 0)
+}
+
+// placesWide is how wide the names of positions that are judged together run.
+const placesWide layout.Mm = 60
+
+// placed puts the names of the positions that boxes to tick are for above them.
+func placed(c *block.Composer, d *job.Dim, where string, ticks layout.Block, width layout.Mm) layout.Block {
+	if where == "" || ticks.Empty() {
+		return ticks
+	}
+	return layout.Above(0.5, fitToItems(c.Para(width, []layout.Run{layout.T(layout.SubBold, where)}, layout.ParaOpts{Ref: d.At})), ticks)
 }

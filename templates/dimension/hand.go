@@ -102,7 +102,11 @@ func handBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []l
 	if s.work.Formula == nil {
 		return append(out, stampedBoxes(c, d, s, width))
 	}
-	return append(out, ladders(c, d, s.work.Formula, s, width)...)
+	out = append(out, ladders(c, d, s.work.Formula, s, width)...)
+	if s.work == &d.LeftWork && d.Positions.Boxes() == 1 {
+		out[len(out)-1] = layout.Above(layout.GapY, out[len(out)-1], adjustRow(c, d, width))
+	}
+	return out
 }
 
 // workedLaterLine says where a limit is worked out that hangs on a reading not yet taken.

@@ -34,8 +34,12 @@ func ladders(c *block.Composer, d *job.Dim, l *job.Ladder, s Side, width layout.
 	if l.Each {
 		names = PositionNames(d.Positions)
 	}
-	for _, n := range names {
-		out = append(out, rungs(c, d, l, ladderEnd{name: s.caption, position: n, limit: limit}, width))
+	for i, n := range names {
+		end := ladderEnd{name: s.caption, position: n, at: i, limit: limit}
+		if s.When != job.NoTime && !s.Copied {
+			end.key = job.BlankKey(d.Mark, s.When, job.ResultBlank, i)
+		}
+		out = append(out, rungs(c, d, l, end, width))
 	}
 	out[1] = layout.Above(1, out[0], out[1])
 	return out[1:]
@@ -62,8 +66,11 @@ func sumLine(c *block.Composer, d *job.Dim, l *job.Ladder, width layout.Mm) layo
 const roleSum = "sum"
 
 // A ladderEnd is what is said of the result of a ladder: its name, the position
-// it is for, the limit beside it.
-type ladderEnd struct{ name, position, limit string }
+// it is for, the limit beside it, and the key of its box if it has one.
+type ladderEnd struct {
+	name, position, limit, key string
+	at                         int // which position, from 0
+}
 
 // rungs sets the lines of one ladder below each other, the decimal points of their
 // last boxes in one column, the unit and the limit behind the result.
@@ -78,7 +85,7 @@ func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width la
 	if end.position != "" {
 		rows = append(rows, c.Words(layout.Strong, end.position))
 	}
-	for i, r := range l.Rungs {
+	for i, r := range c.Filled.Rungs(l, end.at) {
 		last := i == len(l.Rungs)-1
 		row := rung(c, d, l, r, last, end, edge+digitsBehind(lastAfter(r)), width-signCol)
 		sign := c.Line(signCol, []layout.Run{layout.T(layout.Limit, signText[r.Sign])}, layout.ParaOpts{Ref: d.At, Role: roleSum})
@@ -143,10 +150,14 @@ func rung(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, last boo
 		}
 		text = nil
 	}
-	for _, p := range r.Parts {
+	for i, p := range r.Parts {
 		switch {
 		case p.Blank != reading.NoBlank:
-			flush(ladderBox(c, d, p, blankCaption(c, l, p)))
+			box := ladderBox(c, d, p, blankCaption(c, l, p))
+			if last && end.key != "" && lastBlank(r) == i {
+				box = box.Named(end.key)
+			}
+			flush(box)
 		case p.Word == reading.WordRounded || p.Word == reading.Literal && p.Mark == "":
 			text = append(text, p)
 		case len(boxes) == 0:
@@ -158,6 +169,16 @@ func rung(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, last boo
 		boxes = append(boxes, sumWords(c, "= "+r.Name, d).Pad(0, 0, 2.2, 0))
 	}
 	return besideBoxes(c, d, rungLabel(c, l, label, last, end), boxes, edge, width)
+}
+
+// lastBlank is which part of a line is its last box, -1 if it has none.
+func lastBlank(r reading.Rung) int {
+	for i := len(r.Parts) - 1; i >= 0; i-- {
+		if r.Parts[i].Blank != reading.NoBlank {
+			return i
+		}
+	}
+	return -1
 }
 
 // blankCaption says which of several readings is copied, by its mark and position,
@@ -272,11 +293,18 @@ func useWords(c *block.Composer, u job.Use) string {
 
 // ladderBox is a box on a ladder.
 func ladderBox(c *block.Composer, d *job.Dim, p reading.Part, caption string) layout.Block {
+	typed := ""
+	if p.Value != nil {
+		typed = p.Value.Print()
+	}
+	if p.Box.Form == reading.Fraction && typed != "" {
+		return c.TypedFraction(caption, "", typed, p.Blank != reading.BlankResult, d.At)
+	}
 	if p.Box.Form == reading.Fraction {
 		return c.Fraction(caption, "", p.Blank != reading.BlankResult, d.At)
 	}
 	return c.Value(layout.Number{
 		Before: p.Box.Before, After: p.Box.After, Sign: p.Box.Signed, Caption: caption,
-		Copied: p.Blank != reading.BlankResult, Ref: d.At,
+		Copied: p.Blank != reading.BlankResult, Typed: typed, Ref: d.At,
 	})
 }

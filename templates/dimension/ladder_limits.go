@@ -16,8 +16,11 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 	var out []layout.Block
 	for _, l := range w.Limits {
 		prefix := ""
-		if l.Limit != d.Left && l.Limit != d.Found {
+		switch l.Limit {
+		case d.Reuse:
 			prefix = c.W.Common.OldPart + " "
+		case d.Repair:
+			prefix = c.W.Common.Mended + " "
 		}
 		add := func(ladder *job.Ladder, name string) {
 			if ladder != nil {
@@ -25,10 +28,10 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 				if ladder.Each {
 					names = PositionNames(d.Positions)
 				}
-				for _, n := range names {
-					out = append(out, rungs(c, d, ladder, ladderEnd{name: prefix + name, position: n}, width))
+				for i, n := range names {
+					out = append(out, rungs(c, d, ladder, ladderEnd{name: prefix + name, position: n, at: i}, width))
 					if l.At != nil && l.Test.Rule == reading.Nominal {
-						out = append(out, limitEnds(c, d, l, width))
+						out = append(out, limitEnds(c, d, l, i, width))
 					}
 				}
 			}
@@ -41,7 +44,10 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 }
 
 // limitEnds are the two boxes for the ends of a size that was worked out.
-func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, width layout.Mm) layout.Block {
+func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, at int, width layout.Mm) layout.Block {
+	rungs := c.Filled.Rungs(l.At, at)
+	last := rungs[len(rungs)-1]
+	target := last.Parts[lastBlank(last)].Value
 	box := l.At.Result()
 	box.After = max(box.After, l.Test.Upper.Decimals(), l.Test.Lower.Decimals())
 	p := reading.Part{Blank: reading.BlankResult, Box: box}
@@ -49,6 +55,10 @@ func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, width layout.Mm
 		sentence := c.W.Ladder.TargetMore
 		if by.Sign() < 0 {
 			sentence = c.W.Ladder.TargetLess
+		}
+		if p.Value = nil; target != nil {
+			end := target.Add(by)
+			p.Value = &end
 		}
 		return layout.Bottom(2, sumWords(c, sentence.With(strings.TrimLeft(by.Print(), "+−-")), d).Pad(0, 0, 2.2, 0), ladderBox(c, d, p, name))
 	}
@@ -58,7 +68,7 @@ func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, width layout.Mm
 // stampedBoxes sets the box for a number that stands on a part, and the sum that makes
 // a size of it.
 func stampedBoxes(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
-	number := c.Value(layout.Number{Before: d.Number.Before, Sign: true, Caption: c.W.Ladder.StampedNumber, Ref: d.At})
-	size := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: d.Box.Unit.Print(), Ref: d.At})
+	number := named(c.Value(layout.Number{Before: d.Number.Before, Sign: true, Caption: c.W.Ladder.StampedNumber, Ref: d.At}), d, s, job.NumberBlank, 0)
+	size := named(c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: d.Box.Unit.Print(), Ref: d.At}), d, s, job.ReadingBlank, 0)
 	return block.FlowRow([]layout.Block{layout.Middle(2, number, sumWords(c, "× "+d.OneIs.Print(), d), sumWords(c, "=", d), size)}, width)
 }

@@ -25,7 +25,7 @@ func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []lay
 			limit[n-1], notes = row, notes[1:]
 		}
 	}
-	return append(limit, notes...)
+	return append(append(limit, notes...), cameBack(c, d, back, width)...)
 }
 
 // textLine is a line of text that stands for a dimension.
@@ -35,11 +35,7 @@ func textLine(c *block.Composer, d *job.Dim, st layout.Style, text string) layou
 
 // fitToItems is a block as wide as what stands in it.
 func fitToItems(b layout.Block) layout.Block {
-	b.W = 0
-	for _, it := range b.Items {
-		_, _, right, _ := it.Bounds()
-		b.W = max(b.W, right)
-	}
+	b.W = block.InkRight(b)
 	return b
 }
 
@@ -58,15 +54,34 @@ func limitAndNotes(c *block.Composer, d *job.Dim, back bool, width layout.Mm) (l
 			word = c.W.Dimension.OnlyRecorded
 		}
 		return []layout.Block{textLine(c, d, layout.Limit, word)}, SourcesDiffer(c, d, width)
-	case !back && d.Left.NeedsFound():
-		text := c.W.Dimension.LeftOnFound.With(PlainWords(c.W, d.Left), c.Page("left "+d.Mark))
+	case !back && d.FoundIsRecorded():
+		text := c.W.Dimension.LeftOnFound.With(leftWords(c, d), c.Page("left "+d.Mark))
 		out := layout.Beside(4, textLine(c, d, layout.Limit, c.W.Common.RecordOnly), c.Para(width-40, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}).Pad(0.5, 0, 0, 0))
-		return []layout.Block{out}, LimitNotes(c, d, width, false)
+		return append([]layout.Block{out}, oldLimits(c, d, width)...), LimitNotes(c, d, width, false)
 	}
 	if !back && work.Late != nil {
 		return []layout.Block{textLine(c, d, layout.Limit, c.W.Common.RecordOnly), workedLaterLine(c, d, work.Late, width)}, LimitNotes(c, d, width, false)
 	}
-	out := limitWords(c, d, d.Left, d.LeftBy, width)
+	return append(limitWords(c, d, d.Left, d.LeftBy, width), oldLimits(c, d, width)...), LimitNotes(c, d, width, back)
+}
+
+// leftWords is the limit for closing as text, one for each position where they differ.
+func leftWords(c *block.Composer, d *job.Dim) string {
+	if len(d.LeftBy) > 0 {
+		return ByPosition(c, d, d.LeftBy)
+	}
+	words := zoned(c, d, d.Left)
+	for _, line := range d.Left.Words().Small {
+		if !hasBlank(line) {
+			words += ", " + PartWords(c.W, line)
+		}
+	}
+	return words
+}
+
+// oldLimits are the lines of the limits of an old part, and of one that is mended.
+func oldLimits(c *block.Composer, d *job.Dim, width layout.Mm) []layout.Block {
+	var out []layout.Block
 	for _, old := range []struct {
 		limit *reading.Limit
 		name  string
@@ -85,7 +100,7 @@ func limitAndNotes(c *block.Composer, d *job.Dim, back bool, width layout.Mm) (l
 			out = append(out, limitLine(c, d, line, width, layout.Sub))
 		}
 	}
-	return out, LimitNotes(c, d, width, back)
+	return out
 }
 
 // limitWords is one limit in words, with its size by letter and grade if it was
@@ -128,12 +143,8 @@ func hasBlank(line []reading.Part) bool {
 // ByPosition words the limits of each position, those that are alike together.
 func ByPosition(c *block.Composer, d *job.Dim, by []*reading.Limit) string {
 	var out []string
-	for i, l := range by {
-		words := PlainWords(c.W, l)
-		if zone := d.Zone(l); zone != "" {
-			words = zone + " " + words
-		}
-		out = append(out, d.Positions.Names()[i]+": "+words)
+	for _, x := range d.ByLimit(by) {
+		out = append(out, strings.Join(x.Names, ", ")+": "+zoned(c, d, x.Limit))
 	}
 	return strings.Join(out, " · ")
 }
@@ -198,6 +209,7 @@ func limitLine(c *block.Composer, d *job.Dim, parts []reading.Part, width layout
 	if !slices.ContainsFunc(parts, func(p reading.Part) bool { return p.Blank != reading.NoBlank && p.Blank != reading.BlankFound }) {
 		return c.Para(width, []layout.Run{layout.T(st, PartWords(c.W, parts))}, layout.ParaOpts{Ref: d.At})
 	}
+	ends := typedEnds(c, d, parts)
 	var row []layout.Block
 	var text []reading.Part
 	flush := func() {
@@ -219,7 +231,11 @@ func limitLine(c *block.Composer, d *job.Dim, parts []reading.Part, width layout
 		if p.Mark != "" {
 			caption = string(p.Mark)
 		}
-		row = append(row, Box(c, d, Side{caption: caption, Copied: p.Mark != ""}, caption, false))
+		side := Side{caption: caption, Copied: p.Mark != ""}
+		if len(ends) > 0 && p.Blank == reading.BlankResult {
+			side.typed, ends = ends[0], ends[1:]
+		}
+		row = append(row, Box(c, d, side, caption, false))
 	}
 	flush()
 	return block.FlowMiddle(row, width)

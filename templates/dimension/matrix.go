@@ -37,10 +37,10 @@ func Matrix(c *block.Composer, d *job.Dim) []layout.Piece {
 		m.rows, m.cols = m.cols, nil
 	}
 	if d.FoundAt != nil {
-		m.sides = append(m.sides, Side{caption: c.W.Common.AsFound})
+		m.sides = append(m.sides, Side{caption: c.W.Common.AsFound, When: job.AsFound})
 	}
 	if d.LeftAt != nil && d.Left != nil {
-		m.sides = append(m.sides, Side{caption: c.W.Common.AsLeft})
+		m.sides = append(m.sides, Side{caption: c.W.Common.AsLeft, When: job.AsLeft})
 	}
 	m.measure()
 	out := []layout.Piece{{Block: everyAnchor(c, m.heading(), d), Gap: 6, KeepNext: true, Title: d.Mark + "  " + d.What, Level: 1}}
@@ -166,8 +166,8 @@ func (m *matrix) tableRows(cols []int) []layout.Row {
 				continue
 			}
 			cells := []layout.Block{m.rowName(k)}
-			for range cols {
-				cells = append(cells, m.boxes())
+			for _, col := range cols {
+				cells = append(cells, m.boxes(m.at(k, col)))
 			}
 			cells = append(cells, m.eachSide(func(Side) layout.Block { return m.Box(layout.RoleInitials, "", m.d.At) }))
 			rows[i].Cells = append(rows[i].Cells, cells...)
@@ -176,9 +176,17 @@ func (m *matrix) tableRows(cols []int) []layout.Row {
 	return rows
 }
 
+// at is which reading stands in a row and column.
+func (m *matrix) at(row, col int) int {
+	if m.across {
+		row, col = col, row
+	}
+	return row*max(len(m.d.Positions.Cols), 1) + col
+}
+
 // boxes are the boxes of one cell, found above left.
-func (m *matrix) boxes() layout.Block {
-	return m.eachSide(func(s Side) layout.Block { return Box(m.Composer, m.d, s, "", false) })
+func (m *matrix) boxes(at int) layout.Block {
+	return m.eachSide(func(s Side) layout.Block { return Box(m.Composer, m.d, s.on(at), "", false) })
 }
 
 // eachSide stacks one block for each side.

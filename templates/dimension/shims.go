@@ -120,7 +120,7 @@ func packText(p shim.Pack) string {
 // one row a side, and below them boxes for what each leaf is made of or marked with.
 func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
 	var rows []layout.Block
-	leaves := d.Shims.Stock.Stock.Most
+	leaves := d.Leaves()
 	for _, s := range sides {
 		first := s.caption
 		if s.Copied {
@@ -132,7 +132,9 @@ func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) lay
 			if i == 0 {
 				caption = first + ", " + caption
 			}
-			row = append(row, Box(c, d, s, caption, false))
+			leaf := s.on(i)
+			leaf.kind = job.LeafBlank
+			row = append(row, Box(c, d, leaf, caption, false))
 		}
 		rows = append(rows, block.FlowRow(append(row, Box(c, d, s, withUnit(c, d, c.W.Shims.SumOfLeaves), false)), width))
 	}
@@ -217,19 +219,29 @@ func adjustRow(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
 		n := layout.Number{Before: 2, After: 1, Unit: what, Ref: d.At}
 		row = append(row, layout.Bottom(2, toGo, sumWords(c, "÷ "+one.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(n)))
 	}
-	if bo := d.BackOff; bo != nil {
-		text := c.W.Shims.BackOff.With(bo.Text)
-		if bo.Low != nil {
-			moved := bo.Low.Print()
-			if bo.High != nil {
-				moved = bo.Low.Number.Print() + "\u00a0– " + bo.High.Print()
-			}
-			text += " (" + moved + ")"
-		}
-		row = append(row, c.Tick(layout.Body, text, d.At))
+	if tick := backedOff(c, d); !tick.Empty() {
+		row = append(row, tick)
 	}
 	if len(row) == 0 {
 		return layout.Block{}
 	}
 	return block.FlowRow(row, width)
+}
+
+// backedOff is the box to tick for an adjuster that is turned back after it touches,
+// nothing where it is not.
+func backedOff(c *block.Composer, d *job.Dim) layout.Block {
+	bo := d.BackOff
+	if bo == nil {
+		return layout.Block{}
+	}
+	text := c.W.Shims.BackOff.With(bo.Text)
+	if bo.Low != nil {
+		moved := bo.Low.Print()
+		if bo.High != nil {
+			moved = bo.Low.Number.Print() + "\u00a0– " + bo.High.Print()
+		}
+		text += " (" + moved + ")"
+	}
+	return c.Tick(layout.Body, text, d.At)
 }

@@ -15,7 +15,18 @@ type Side struct {
 	caption string
 	signed  bool
 	Copied  bool
+	When    job.When     // whose value stands in its boxes
 	work    *job.Working // what is worked out by hand for this side
+
+	kind  job.BlankKind // of the box, where it is not that of a reading
+	at    int           // which of its boxes, from 0
+	typed string        // what stands in it, where that is no reading
+}
+
+// on is the side for one of its boxes.
+func (s Side) on(i int) Side {
+	s.at = i
+	return s
 }
 
 // Found is a dimension on the traveler: measured before parting.
@@ -23,7 +34,7 @@ func Found(c *block.Composer, d *job.Dim) []layout.Block {
 	if d.Sheet {
 		return []layout.Block{sheetLine(c, d, false)}
 	}
-	return dimensionBlocks(c, d, []Side{{caption: c.W.Common.AsFound, work: &d.FoundWork}}, false, lastChanceNote(c, d), "found ")
+	return dimensionBlocks(c, d, []Side{{caption: c.W.Common.AsFound, When: job.AsFound, work: &d.FoundWork}}, false, lastChanceNote(c, d), "found ")
 }
 
 // dimensionBlocks is a dimension in one block, or in several where it is worked out
@@ -58,9 +69,9 @@ func Left(c *block.Composer, d *job.Dim) []layout.Block {
 	}
 	var sides []Side
 	if d.FoundAt != nil && d.Box.Form != reading.Grid {
-		sides = append(sides, Side{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true})
+		sides = append(sides, Side{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true, When: job.AsFound})
 	}
-	sides = append(sides, Side{caption: c.W.Common.AsLeft, work: &d.LeftWork})
+	sides = append(sides, Side{caption: c.W.Common.AsLeft, When: job.AsLeft, work: &d.LeftWork})
 	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && roomFor(c, d, 3) {
 		sides = append(sides, Side{caption: c.W.Dimension.Difference, signed: true})
 	}
@@ -88,7 +99,7 @@ func Recall(c *block.Composer, d *job.Dim) layout.Block {
 		text := c.W.Dimension.CompareWith.With(d.Mark+"  "+d.What, c.Page("found "+d.Mark))
 		return c.Para(c.Span-block.NumberWidth, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: d.At}).At(block.NumberWidth, 0).Anchored("left " + d.Mark)
 	}
-	s := []Side{{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true}}
+	s := []Side{{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true, When: job.AsFound}}
 	return Block(c, d, s, true, "").Anchored("left " + d.Mark)
 }
 

@@ -7,7 +7,6 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
-	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
@@ -63,23 +62,33 @@ func readWith(c *block.Composer, in *job.Instrument) string {
 // asks for, and the sum where a ladder copies it.
 func groupBoxes(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	var row []layout.Block
-	for _, g := range d.Groups() {
+	for _, g := range []reading.Group{reading.Mean, reading.Spread, reading.Sum} {
 		for _, s := range sides {
-			if s.signed {
-				continue // no difference of means: it is that of two boxes beside
+			// There is no difference of means: it is that of two boxes beside. A sum that
+			// a ladder takes is not copied: the ladder takes it from its own page.
+			if s.signed || !slices.Contains(d.Wholes(s.When), g) || s.Copied && !slices.Contains(d.Groups(), g) {
+				continue
 			}
-			row = append(row, GroupBox(c, d, g, c.W.Common.Group[g]+", "+s.caption, s.Copied))
-		}
-	}
-	for _, s := range sides {
-		if s.Copied || s.signed || s.work == nil || slices.Contains(d.Groups(), reading.Sum) {
-			continue
-		}
-		if s.work == &d.FoundWork && d.SumFound || s.work == &d.LeftWork && d.SumLeft {
-			row = append(row, GroupBox(c, d, reading.Sum, c.W.Common.Group[reading.Sum]+", "+s.caption, false))
+			row = append(row, groupBox(c, d, g, s, c.W.Common.Group[g]+", "+s.caption))
 		}
 	}
 	return row
+}
+
+// groupBox is the box of what is worked out from all readings of one side, under its
+// key; of a pack that is printed filled, with that of those found in it.
+func groupBox(c *block.Composer, d *job.Dim, g reading.Group, s Side, caption string) layout.Block {
+	one, _ := d.Single(0)
+	key := job.BlankKey(one.Mark, s.When, job.GroupBlank, int(g))
+	b := d.GroupBox(g)
+	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed, Unit: b.Unit.Print(), Caption: caption, Copied: s.Copied, Ref: d.At}
+	if s.When == job.AsFound && (s.Copied || d.Sheet) {
+		n.Typed = c.Filled.Typed(key)
+	}
+	if s.Copied || s.When == job.NoTime {
+		return c.Value(n)
+	}
+	return c.Value(n).Named(key)
 }
 
 // extraBoxes are the boxes that stand with the readings of a dimension: with groups
@@ -90,17 +99,38 @@ func extraBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm, gr
 	if groups {
 		row = groupBoxes(c, d, sides)
 	}
-	if d.Warm == nil && (d.State.Hot || d.State.Cold) {
-		row = append(row, temperature(c, d, c.W.Dimension.PartAt))
+	own := writtenSide(sides)
+	if d.Warm == nil && d.PartWarm() {
+		row = append(row, named(temperature(c, d, c.W.Dimension.PartAt), d, own, job.PartBlank, 0))
 	}
 	for i := range d.Spare {
-		row = append(row, Box(c, d, Side{}, c.W.Dimension.Spare.With(strconv.Itoa(i+1)), true))
+		row = append(row, named(Box(c, d, Side{}, c.W.Dimension.Spare.With(strconv.Itoa(i+1)), true), d, own, job.SpareBlank, i))
 	}
 	var lines layout.Block
 	if len(row) > 0 {
 		lines = block.FlowRow(row, width)
 	}
-	return layout.Above(layout.GapY, lines, warmLine(c, d, width)).Tagged(d.At)
+	return layout.Above(layout.GapY, lines, warmLine(c, d, own, width)).Tagged(d.At)
+}
+
+// writtenSide is the first side that is written at its step, one of no time where all
+// are copied.
+func writtenSide(sides []Side) Side {
+	for _, s := range sides {
+		if !s.Copied && !s.signed {
+			return s
+		}
+	}
+	return Side{}
+}
+
+// named gives a box beside the readings of a side its key.
+func named(b layout.Block, d *job.Dim, s Side, kind job.BlankKind, n int) layout.Block {
+	if s.When == job.NoTime {
+		return b
+	}
+	one, _ := d.Single(0)
+	return b.Named(job.BlankKey(one.Mark, s.When, kind, n))
 }
 
 // GroupBox is the box of what is worked out from all readings: mean, spread or sum.
@@ -112,17 +142,13 @@ func GroupBox(c *block.Composer, d *job.Dim, g reading.Group, caption string, co
 // temperature is the box for the temperature of the part, in the degrees that go
 // with the unit of the reading.
 func temperature(c *block.Composer, d *job.Dim, caption string) layout.Block {
-	unit := units.Celsius
-	if u := d.Box.Unit; u == units.Inch || u == units.Mil || u == units.Foot || u == units.Fahrenheit {
-		unit = units.Fahrenheit
-	}
-	return c.Value(layout.Number{Before: 3, Unit: unit.Print(), Caption: caption, Sign: !d.State.Hot, Ref: d.At})
+	return c.Value(layout.Number{Before: 3, Unit: d.PartUnit().Print(), Caption: caption, Sign: !d.State.Hot, Ref: d.At})
 }
 
 // warmLine is the correction of a part that is not at 20 °C, as a line to be worked
 // through: its temperature, the degrees over, what that makes, and for a single
 // reading the size at 20 °C.
-func warmLine(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
+func warmLine(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
 	if d.Warm == nil {
 		return layout.Block{}
 	}
@@ -136,7 +162,7 @@ func warmLine(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
 	// The correction is told with one digit more than the reading has.
 	growth := layout.Number{Before: 1, After: d.Box.After + 1, Sign: true, Unit: d.Warm.PerDegree.Unit.Print(), Ref: d.At}
 	row := []layout.Block{
-		text(w.Dimension.Warm.With(at, d.Warm.Material)), number(part), text(w.Dimension.WarmLess.With(at)), number(degrees),
+		text(w.Dimension.Warm.With(at, d.Warm.Material)), named(number(part), d, s, job.PartBlank, 0), text(w.Dimension.WarmLess.With(at)), number(degrees),
 		text(w.Dimension.WarmFor.With(d.Warm.PerDegree.Print())), number(growth),
 	}
 	if d.Positions.Boxes() == 1 && d.Box.Form == reading.Digits {

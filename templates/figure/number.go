@@ -8,13 +8,21 @@ import (
 
 	"matchmark/packs/fit"
 	"matchmark/packs/heat"
+	"matchmark/packs/units"
 )
 
 // Ratio is a plain number, as of friction.
 func Ratio(r fit.Ratio) string { return fmt.Sprintf("%g", float64(r)) }
 
 // PercentUp is a share in hundredths, rounded up.
-func PercentUp(share float64) string { return fmt.Sprintf("%.0f", math.Ceil(share*100-1e-9)) }
+func PercentUp(share float64) string {
+	return rounded(100*share, units.Percent, units.Percent, 0, units.Up).Number.Print()
+}
+
+// Hundredfold is a share of the air, in hundredths with so many decimals.
+func Hundredfold(p heat.Percent, decimals int, how units.Rounding) string {
+	return rounded(float64(p), units.Percent, units.Percent, decimals, how).Number.Print()
+}
 
 // FourFigures writes a figure of a working with four figures.
 func FourFigures(v float64) string {
@@ -29,20 +37,6 @@ const NBSP = "\u00a0"
 
 // trueMinus writes a true minus.
 func trueMinus(s string) string { return strings.Replace(s, "-", "−", 1) }
-
-// figures rounds one way to so many figures.
-func figures(v float64, n int, round func(float64) float64) float64 {
-	if v == 0 {
-		return 0
-	}
-	power := int(math.Floor(math.Log10(math.Abs(v)))) - n + 1
-	step := math.Pow(10, math.Abs(float64(power)))
-	if power < 0 {
-		// Divided, so that a tenth is written as a tenth.
-		return round(v*step) / step
-	}
-	return round(v/step) * step
-}
 
 // Thousands writes a number with its thousands apart.
 func Thousands(v float64) string {
@@ -64,17 +58,23 @@ func Thousands(v float64) string {
 func Hundredths(v float64) string { return strconv.FormatFloat(v, 'f', 2, 64) }
 
 // Kilowatts is a power; the band is rounded inward.
-func Kilowatts(w heat.Watt, round func(float64) float64) string {
-	kw := float64(w) / 1000
-	if kw < 10 {
-		return strconv.FormatFloat(round(kw*10)/10, 'f', 1, 64)
+func Kilowatts(w heat.Watt, how units.Rounding) string {
+	decimals := 0
+	if w < 10000 {
+		decimals = 1
 	}
-	return strconv.FormatFloat(round(kw), 'f', 0, 64)
+	return rounded(float64(w), units.Watt, units.Kilowatt, decimals, how).Number.Print()
 }
 
-// Clock is a time as on a stop watch: 1:30.
+// Megajoules is an amount of heat that goes in.
+func Megajoules(j heat.Joule) string {
+	return rounded(float64(j)/1e6, units.None, units.None, 1, units.Up).Number.Print()
+}
+
+// Clock is a time as on a stop watch, 1:30: that of a mark, and of what must be waited
+// for, so that it is full seconds up.
 func Clock(s heat.Second) string {
-	n := int(math.Round(float64(s)))
+	n := int(math.Ceil(float64(s) - 1e-6))
 	return fmt.Sprintf("%d:%02d", n/60, n%60)
 }
 
@@ -102,4 +102,23 @@ func TimeUp(s heat.Second) string {
 		return fmt.Sprintf("%.1f"+NBSP+"h", math.Ceil(float64(s)/360)/10)
 	}
 	return fmt.Sprintf("%.0f"+NBSP+"min", math.Ceil(float64(s)/60))
+}
+
+// TimeUpShort is a length of time that an act takes: full seconds up, minutes from ten
+// on.
+func TimeUpShort(s heat.Second) string {
+	if s >= 600 {
+		return TimeUp(s)
+	}
+	return told(float64(s), units.Second, units.Second, 0, units.Up)
+}
+
+// Term writes a figure of a working with four figures, to its own side.
+func Term(t heat.Term) string {
+	return inFigures(float64(t.Value), units.None, units.None, 4, t.Toward)
+}
+
+// WholeDown is the most of something that may be brought, its thousands apart.
+func WholeDown(v float64) string {
+	return Quantity(rounded(v, units.None, units.None, 0, units.Down))
 }

@@ -1,133 +1,172 @@
 package figure
 
 import (
-	"fmt"
 	"math"
-	"strconv"
+	"strings"
 
+	"matchmark/packs/fit"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
+	"matchmark/packs/units"
 )
 
-// A Units writes the figures of a heat in the units that its author uses.
-// Figures are rounded to what can be read at the machine, and where rounding has
-// a safe side, to that side.
+// A Units writes the figures of a heat in the units that its author uses. What is
+// needed, loads or is reached is rounded up, what is held, is left or lasts down, in
+// the unit of the paper and once.
 type Units struct{ Inch, Fahrenheit bool }
 
 // UnitsOf are the units of a heat.
 func UnitsOf(h *job.Heat) Units { return Units{h.Inch, h.Fahrenheit} }
 
-// Interference is a length of the size of an interference.
-func (u Units) Interference(v heat.Mm) string {
+// told writes an amount in a unit of the paper.
+func told(v float64, in, to units.Unit, decimals int, how units.Rounding) string {
+	return Quantity(rounded(v, in, to, decimals, how))
+}
+
+// rounded is an amount in a unit of the paper; what is no number is none.
+func rounded(v float64, in, to units.Unit, decimals int, how units.Rounding) units.Quantity {
+	q, _ := units.ComputedAs(v, in, to)
+	return q.Round(decimals, how)
+}
+
+// Interference is a length of the size of an interference, as it was written.
+func (u Units) Interference(v heat.Mm) string { return u.fine(v, units.Nearest) }
+
+// InterferenceUp is one that is counted with or needed, InterferenceDown one that is
+// left or may be had.
+func (u Units) InterferenceUp(v heat.Mm) string   { return u.fine(v, units.Up) }
+func (u Units) InterferenceDown(v heat.Mm) string { return u.fine(v, units.Down) }
+
+func (u Units) fine(v heat.Mm, how units.Rounding) string {
 	if u.Inch {
-		return trueMinus(fmt.Sprintf("%.4f", float64(v)/25.4)) + NBSP + "in"
+		return told(float64(v), units.Millimetre, units.Inch, 4, how)
 	}
-	return trueMinus(fmt.Sprintf("%.3f", float64(v))) + NBSP + "mm"
+	return told(float64(v), units.Millimetre, units.Millimetre, 3, how)
 }
 
 // Length is a length of the size of a part, with no more decimals than it has.
 func (u Units) Length(v heat.Mm) string {
+	to, decimals := units.Millimetre, 2
 	if u.Inch {
-		return strconv.FormatFloat(math.Round(float64(v)/25.4*1000)/1000, 'f', -1, 64) + NBSP + "in"
+		to, decimals = units.Inch, 3
 	}
-	return strconv.FormatFloat(math.Round(float64(v)*100)/100, 'f', -1, 64) + NBSP + "mm"
-}
-
-// scale turns a temperature into the one printed.
-func (u Units) scale(t heat.Celsius) float64 {
-	if u.Fahrenheit {
-		return float64(t)*9/5 + 32
+	number, unit, _ := strings.Cut(rounded(float64(v), units.Millimetre, to, decimals, units.Nearest).Print(), NBSP)
+	if strings.Contains(number, ".") {
+		number = strings.TrimRight(strings.TrimRight(number, "0"), ".")
 	}
-	return float64(t)
+	return number + NBSP + unit
 }
 
 // Degree is the sign of a degree with the space before it.
-func (u Units) Degree() string {
+func (u Units) Degree() string { return NBSP + u.degrees().Print() }
+
+func (u Units) degrees() units.Unit {
 	if u.Fahrenheit {
-		return NBSP + "°F"
+		return units.Fahrenheit
 	}
-	return NBSP + "°C"
+	return units.Celsius
 }
 
-// Temp is a temperature to the nearest degree.
-func (u Units) Temp(t heat.Celsius) string {
-	return trueMinus(fmt.Sprintf("%.0f", u.scale(t))) + u.Degree()
+func (u Units) temperature(t heat.Celsius, how units.Rounding) string {
+	return rounded(float64(t), units.Celsius, u.degrees(), 0, how).Print()
 }
 
-// TempUp is a temperature that must be reached: up to the full degree.
-func (u Units) TempUp(t heat.Celsius) string {
-	return trueMinus(fmt.Sprintf("%.0f", math.Ceil(u.scale(t)-1e-9))) + u.Degree()
-}
+// Temp is a temperature as it was written: to the nearest degree.
+func (u Units) Temp(t heat.Celsius) string { return u.temperature(t, units.Nearest) }
+
+// TempUp is a temperature that must be reached, or that something reaches: up to the
+// full degree.
+func (u Units) TempUp(t heat.Celsius) string { return u.temperature(t, units.Up) }
+
+// AtMost is a temperature that must not be passed: down to the full degree.
+func (u Units) AtMost(t heat.Celsius) string { return u.temperature(t, units.Down) }
 
 // AtLeast is a temperature that must be passed: up to the next full 5 °C or 10 °F.
 func (u Units) AtLeast(t heat.Celsius) string {
-	step := 5.0
+	step := units.Whole(5)
 	if u.Fahrenheit {
-		step = 10
+		step = units.Whole(10)
 	}
-	return fmt.Sprintf("%.0f", step*math.Ceil(u.scale(t)/step-1e-9)) + u.Degree()
+	q, _ := units.ComputedAs(float64(t), units.Celsius, u.degrees())
+	q.Number = q.Number.Quo(step).Round(0, units.Up).Mul(step)
+	return q.Print()
 }
 
-// AtMost is a temperature that must not be passed: down to the full degree.
-func (u Units) AtMost(t heat.Celsius) string {
-	return fmt.Sprintf("%.0f", math.Floor(u.scale(t)+1e-9)) + u.Degree()
-}
-
-// Rise is a difference of two temperatures.
+// Rise is a difference of two temperatures that is needed or reached.
 func (u Units) Rise(k heat.KelvinRise) string {
+	to := units.CelsiusRise
 	if u.Fahrenheit {
-		return fmt.Sprintf("%.0f", float64(k)*9/5) + u.Degree()
+		to = units.FahrenheitRise
 	}
-	return fmt.Sprintf("%.0f", float64(k)) + u.Degree()
+	return rounded(float64(k), units.KelvinRise, to, 0, units.Up).Print()
 }
 
-// Force is in kilonewtons, or in pounds where inches are written; two figures are
-// all that a friction is known to.
-func (u Units) Force(n float64) string {
-	return u.newtons(n, func(v float64) float64 { return figures(v, 2, math.Round) })
-}
+// ForceUp is what it takes, and so what a tool must be good for, ForceHeld what a joint
+// holds: to the two figures that a friction is known to.
+func (u Units) ForceUp(n float64) string   { return u.force(n, 2, units.Up) }
+func (u Units) ForceHeld(n float64) string { return u.force(n, 2, units.Down) }
 
-// ForceUp is what a tool must be good for: two figures, upward.
-func (u Units) ForceUp(n float64) string {
-	return u.newtons(n, func(v float64) float64 { return figures(v-1e-9*v, 2, math.Ceil) })
-}
+// ForceDown is what a tool is good for: three figures, so that a rating of so many
+// stays as it was written.
+func (u Units) ForceDown(n float64) string { return u.force(n, 3, units.Down) }
 
-// ForceDown is what a tool is good for: three figures, downward, so that a rating
-// of so many stays as it was written.
-func (u Units) ForceDown(n float64) string {
-	return u.newtons(n, func(v float64) float64 { return figures(v+1e-9*v, 3, math.Floor) })
-}
-
-func (u Units) newtons(n float64, round func(float64) float64) string {
+func (u Units) force(n float64, figures int, how units.Rounding) string {
 	if u.Inch {
-		return Thousands(round(n/4.4482216152605)) + NBSP + "lbf"
+		return inFigures(n, units.Newton, units.PoundForce, figures, how)
 	}
-	return Thousands(round(n/1000)) + NBSP + "kN"
+	return inFigures(n, units.Newton, units.Kilonewton, figures, how)
 }
 
-// TorqueDown is a torque that is surely there: down to the full hundred.
-func (u Units) TorqueDown(nm float64) string {
-	unit, name := 1.0, "N·m"
+// TorqueDown is a torque that is surely there, TorqueUp one that is carried: to two
+// figures and to three.
+func (u Units) TorqueDown(nm float64) string { return u.torque(nm, 2, units.Down) }
+func (u Units) TorqueUp(nm float64) string   { return u.torque(nm, 3, units.Up) }
+
+func (u Units) torque(nm float64, figures int, how units.Rounding) string {
 	if u.Inch {
-		unit, name = 1.3558179483314004, "lb-ft"
+		return inFigures(nm, units.NewtonMetre, units.PoundFoot, figures, how)
 	}
-	return Thousands(math.Floor(nm/unit/100)*100) + NBSP + name
+	return inFigures(nm, units.NewtonMetre, units.NewtonMetre, figures, how)
 }
 
-// Stress is a stress or pressure without its sign: whole megapascals, or psi to
-// two figures.
+// Stress is a stress or pressure without its sign: whole megapascals, or psi to two
+// figures, up.
 func (u Units) Stress(mpa float64) string {
 	if u.Inch {
-		return Thousands(figures(math.Abs(mpa)/0.006894757293168361, 2, math.Round)) + NBSP + "psi"
+		return inFigures(math.Abs(mpa), units.Megapascal, units.PSI, 2, units.Up)
 	}
-	return fmt.Sprintf("%.0f", math.Abs(mpa)) + NBSP + "MPa"
+	return told(math.Abs(mpa), units.Megapascal, units.Megapascal, 0, units.Up)
 }
 
-// Crayon is the mark to put on the skin: the next step below the limit at which
-// crayons are sold, 10 °C or 25 °F. Common practice, no source.
-func (u Units) Crayon(l heat.Limit) string {
-	if !u.Fahrenheit {
-		return u.Temp(l.Crayon())
+// inFigures writes an amount in a unit to so many figures.
+func inFigures(v float64, in, to units.Unit, figures int, how units.Rounding) string {
+	c, _ := units.ComputedAs(v, in, to)
+	x, _ := c.Number.Rat().Float64()
+	if x == 0 {
+		return Quantity(c)
 	}
-	return fmt.Sprintf("%.0f", 25*(math.Ceil(u.scale(l.At)/25-1e-9)-1)) + u.Degree()
+	decimals, step := figures-1-int(math.Floor(math.Log10(math.Abs(x)))), units.Whole(1)
+	for ; decimals < 0; decimals++ {
+		step = step.Mul(units.Whole(10))
+	}
+	n := c.Number.Quo(step).Round(decimals, how)
+	for decimals > 0 && n.Round(decimals-1, units.Nearest).Cmp(n) == 0 {
+		decimals--
+		n = n.Round(decimals, units.Nearest)
+	}
+	c.Number = n.Mul(step)
+	return Quantity(c)
+}
+
+// Crayon is the mark to put on the skin.
+func (u Units) Crayon(l heat.Limit) string {
+	if u.Fahrenheit {
+		return u.Temp(l.Crayon(heat.InFahrenheit))
+	}
+	return u.Temp(l.Crayon(heat.InCelsius))
+}
+
+// Turns is a speed, as it was written.
+func Turns(n fit.PerMinute) string {
+	return Quantity(rounded(float64(n), units.None, units.None, 0, units.Up))
 }

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs/fit"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
@@ -23,14 +22,18 @@ func Sheet(c *block.Composer) []layout.Piece {
 	}
 	rule := c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, c.W.Heat.Rule)}, layout.ParaOpts{})
 	out := []layout.Piece{{Block: rule, KeepNext: true}}
-	for i, h := range c.Job.Heats {
-		head := heading(c, h)
-		piece := layout.Piece{Block: head.Anchored("heat " + h.Mark), Gap: 3, KeepNext: true, Title: h.Mark + "  " + h.What, Level: 1, NewPage: i > 0 && (h.Pull != nil || c.Job.Heats[i-1].Pull != nil)}
+	for i, hs := range alikeHeats(c, c.Job.Heats) {
+		head, h := heading(c, hs), hs[0]
+		named := *head
+		for _, h := range hs {
+			named = named.Anchored("heat " + h.Mark)
+		}
+		piece := layout.Piece{Block: named, Gap: 3, KeepNext: true, Title: marksOf(hs) + "  " + h.What, Level: 1}
 		if h.Pull == nil {
 			piece.Group = i + 1
 		}
 		out = append(out, piece)
-		sheet := sheet{c, h, figure.UnitsOf(h)}
+		sheet := sheet{c, h, figure.UnitsOf(h), hs}
 		for _, p := range sheet.pieces() {
 			p.Group = piece.Group
 			p.Under = append([]*layout.Block{head}, p.Under...)
@@ -40,21 +43,36 @@ func Sheet(c *block.Composer) []layout.Piece {
 	return out
 }
 
-// heading is the heading of one heat, drawn again on each of its pages.
-func heading(c *block.Composer, h *job.Heat) *layout.Block {
-	name := "▶ " + h.Mark + "  " + h.What
-	if h.Place.Label != "" {
-		name += ", " + h.Place.Name
+// marksOf are the marks of heats that are alike.
+func marksOf(hs []*job.Heat) string {
+	var out []string
+	for _, h := range hs {
+		out = append(out, h.Mark)
 	}
-	var at []string
-	if h.PulledAt != nil && h.Pull != nil {
-		at = append(at, c.W.Heat.DrawnOffAt.With(h.PulledAt.No, c.Page("step "+h.PulledAt.No)))
+	return strings.Join(out, ", ")
+}
+
+// heading is the heading of one heat, or of some that are alike, drawn again on each of
+// its pages.
+func heading(c *block.Composer, hs []*job.Heat) *layout.Block {
+	name := "▶ " + marksOf(hs) + "  " + hs[0].What
+	var places, at []string
+	for _, h := range hs {
+		if h.Place.Label != "" {
+			places = append(places, h.Place.Name)
+		}
+		if h.PulledAt != nil && h.Pull != nil {
+			at = append(at, c.W.Heat.DrawnOffAt.With(h.PulledAt.No, c.Page("step "+h.PulledAt.No)))
+		}
+		if h.PutOnAt != nil && h.PutOn != nil {
+			at = append(at, c.W.Heat.PutOnAt.With(h.PutOnAt.No, c.Page("step "+h.PutOnAt.No)))
+		}
 	}
-	if h.PutOnAt != nil && h.PutOn != nil {
-		at = append(at, c.W.Heat.PutOnAt.With(h.PutOnAt.No, c.Page("step "+h.PutOnAt.No)))
+	if len(places) > 0 {
+		name += ", " + strings.Join(places, "; ")
 	}
-	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Sub, "   "+strings.Join(at, " · "))}
-	b := layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: h.At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Sub, "   "+strings.Join(slices.Compact(at), " · "))}
+	b := layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: hs[0].At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
 	return &b
 }
 
@@ -66,12 +84,12 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		u, text := figure.UnitsOf(h), ""
 		switch {
 		case h.PulledAt == st && h.Pull != nil:
-			text = " " + c.W.Heat.PullLine.With(c.Page("heat "+h.Mark), u.AtMost(h.Limit.At))
+			text = " " + c.W.Heat.PullLine.With(c.Page("heat "+h.Mark), atMost(c, h))
 			if p := h.Pull.Plan; p != nil && len(p.Band.Pace) == 2 {
 				text += ". " + pace(c, p, u)
 			}
 		case h.PutOnAt == st && h.PutOn != nil:
-			text = " " + c.W.Heat.OnLine.With(c.Page("heat on "+h.Mark), u.Temp(h.PutOn.SetTo), u.AtMost(h.Limit.At))
+			text = " " + c.W.Heat.OnLine.With(c.Page("heat on "+h.Mark), onLine(c, h), atMost(c, h))
 		}
 		runs := []layout.Run{{Text: h.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, text)}
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: h.At}).Pad(0.5, 0, 0.5, 0))
@@ -90,6 +108,8 @@ type sheet struct {
 	*block.Composer
 	h *job.Heat
 	u figure.Units
+	// alike are the heats that are told together, h the first of them; nil for h alone.
+	alike []*job.Heat
 }
 
 func (s sheet) pieces() []layout.Piece {
@@ -99,12 +119,12 @@ func (s sheet) pieces() []layout.Piece {
 			out = append(out, layout.Piece{Block: b, Gap: gap})
 		}
 	}
+	add(0, s.notWorkedOut())
+	joint := strings.TrimSpace(strings.Join(s.jointLines(), " "))
 	if s.h.Pull == nil {
-		joint, on := strings.Join(s.jointLines(), " "), strings.Join(s.onLines(), " ")
-		out = append(out, s.besidePicture([]string{strings.TrimSpace(joint), on}))
+		out = append(out, s.besidePicture([]string{joint, strings.Join(s.onLines(), " ")}))
 	} else {
-		add(0, picture.Joint(s.Setter, s.W, s.h, s.Span, picture.JointHeight))
-		add(2, s.paras(layout.Body, s.jointLines()))
+		out = append(out, s.besidePicture([]string{joint}))
 	}
 	if s.h.Note != "" {
 		add(1, s.paras(layout.Strong, []string{s.h.Note}))
@@ -121,7 +141,7 @@ func (s sheet) pieces() []layout.Piece {
 // besidePicture sets a small picture of the joint with sentences to its right.
 func (s sheet) besidePicture(lines []string) layout.Piece {
 	const w, gap layout.Mm = 84, 4
-	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointLowHeight)
+	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointHeight)
 	if pic.Empty() {
 		return layout.Piece{Block: s.paras(layout.Body, lines)}
 	}
@@ -143,55 +163,11 @@ func (s sheet) parasIn(width layout.Mm, st layout.Style, lines []string) layout.
 	return layout.Above(0.8, out...)
 }
 
-// jointLines say how tight the joint is and what that means cold.
-func (s sheet) jointLines() []string {
-	w, f, u := s.W, s.h.Fit, s.u
-	first := w.Heat.SizesLine.With(u.Interference(f.Least), u.Interference(f.Greatest))
-	if f.Designation != "" {
-		first = w.Heat.FitLine.With(f.Designation, u.Interference(f.Least), u.Interference(f.Greatest))
-	}
-	counted := w.Heat.CountedGreatest
-	if f.Basis == heat.Measured {
-		counted = w.Heat.CountedMeasured
-	}
-	lines := []string{first + " " + counted.With(u.Interference(f.Counted))}
-	if g := f.Grip; g != nil {
-		lines = append(lines, s.gripLine(g))
-	}
-	return append(lines, s.nothingNearLine())
-}
-
 func (s sheet) nothingNearLine() string {
 	if s.h.NothingNear == "" {
 		return ""
 	}
 	return s.W.Heat.NothingNear.With(s.h.NothingNear)
-}
-
-// gripLine says what the cold joint holds and takes.
-func (s sheet) gripLine(g *fit.Pressed) string {
-	w, f, u := s.W, s.h.Fit, s.u
-	out := []string{
-		w.Heat.Pressure.With(u.Stress(float64(g.Tightest.Pressure))),
-		w.Heat.ColdPull.With(u.Force(float64(g.Pull.Axial)), figure.Ratio(f.Pulling)),
-	}
-	smoothing := map[fit.SmoothingRule]string{fit.NoLoss: w.Heat.SmoothNone, fit.LossEight: w.Heat.SmoothEight, fit.LossFour: w.Heat.SmoothFour}[f.Smoothing]
-	if g.HoldRefused != "" {
-		out = append(out, w.Heat.HoldsNot.With(g.HoldRefused))
-	} else {
-		out = append(out, w.Heat.HoldsLine.With(u.Force(float64(g.Hold.Axial)*0.975), u.TorqueDown(float64(g.Hold.Torque)), figure.Ratio(f.Holding), smoothing))
-	}
-	if use := float64(g.Tightest.HubUse); use > 0 {
-		out = append(out, w.Heat.YieldLine.With(figure.PercentUp(use)))
-	}
-	if p := s.h.Pull; p != nil && p.PullsWith > 0 {
-		verdict := w.Heat.PullerDoes
-		if p.Short {
-			verdict = w.Heat.PullerShort
-		}
-		out = append(out, w.Heat.PullerRated.With(u.ForceDown(float64(p.PullsWith)))+" "+verdict)
-	}
-	return strings.Join(out, " ")
 }
 
 // heavyFrame is a block with a heavy frame, for what must be seen first.
@@ -203,13 +179,17 @@ func (s sheet) heavyFrame(blocks ...layout.Block) layout.Block {
 
 // numberedTicks are numbered acts, each with a box to tick.
 func (s sheet) numberedTicks(acts []string) []layout.Piece {
-	const number, tick = 7, 9
+	const number layout.Mm = 7
+	tick := tickStep*layout.Mm(len(s.each())) - 2
 	width := s.Span - number - tick
 	var out []layout.Piece
+	if heads := s.tickHeads(); !heads.Empty() {
+		out = append(out, layout.Piece{Block: heads, Gap: 1, KeepNext: true})
+	}
 	for i, a := range acts {
 		n := s.Line(number, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", i+1))}, layout.ParaOpts{})
 		text := s.Para(width, []layout.Run{layout.T(layout.Body, a)}, layout.ParaOpts{Ref: s.h.At})
-		row := layout.Middle(0, s.Tick(layout.Body, "", s.h.At).Fill(tick, 6, 0, 0.5), n, text)
+		row := layout.Middle(0, s.ticksOf().Fill(tick, 6, 0, 0.5), n, text)
 		out = append(out, layout.Piece{Block: row, Gap: 0.8, KeepNext: i == 0 || i == len(acts)-2})
 	}
 	return out
@@ -229,6 +209,9 @@ func (s sheet) hazards(st *job.Step) []layout.Piece {
 	for _, n := range st.Cautions {
 		if !slices.ContainsFunc(n.Signs, func(sign string) bool { return slices.Contains(heatSigns, sign) }) {
 			continue
+		}
+		if n.Key == job.HotWork && !s.h.Flame(st) {
+			continue // of another heat of the same step
 		}
 		n = s.Note(n)
 		runs := []layout.Run{
@@ -253,32 +236,4 @@ func (s sheet) degreeBox(caption string) layout.Block {
 
 func (s sheet) timeBox(caption string) layout.Block {
 	return s.WideBox(layout.RoleTime, 22, 1, caption, s.h.At)
-}
-
-// workings lists what the figures take for granted and how they were worked out.
-func (s sheet) workings(list []heat.Assumption, works []heat.Working) []layout.Piece {
-	var says []string
-	for _, a := range list {
-		says = append(says, a.Says)
-	}
-	small := func(name, text string) layout.Piece {
-		if s.u.Inch || s.u.Fahrenheit {
-			text = s.W.Heat.InMetric + text
-		}
-		runs := []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}
-		return layout.Piece{Block: s.Para(s.Span, runs, layout.ParaOpts{Ref: s.h.At}), Gap: 1.5}
-	}
-	var out []layout.Piece
-	if len(says) > 0 {
-		out = append(out, small(s.W.Heat.Assumptions, strings.Join(says, "; ")+"."))
-	}
-	for _, w := range works {
-		var terms []string
-		for _, t := range w.Terms {
-			terms = append(terms, fmt.Sprintf("%s %s%s%s", t.Symbol, figure.FourFigures(float64(t.Value)), figure.NBSP, t.Unit))
-		}
-		text := w.Formula + ": " + strings.Join(terms, ", ") + " (" + w.Source + ")"
-		out = append(out, small(s.W.Heat.WorkedOut, text))
-	}
-	return out
 }

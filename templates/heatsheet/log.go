@@ -11,7 +11,7 @@ import (
 	"matchmark/templates/figure"
 )
 
-// logRows is how many rows the log has, and logSteps the times between them that a
+// logRows is the most rows that the log has, and logSteps the times between them that a
 // reader can call out, in seconds.
 const logRows = 10
 
@@ -34,7 +34,7 @@ func (s sheet) logTable() []layout.Piece {
 	g.Table.MinH = 9
 	step := s.logStep()
 	var rows []layout.Row
-	for i := range logRows {
+	for i := range s.logLength(step) {
 		at := heat.Second(i+1) * step
 		rows = append(rows, g.Row(s.h.At, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, at)))
 	}
@@ -75,6 +75,16 @@ func (s sheet) logStep() heat.Second {
 		}
 	}
 	return best
+}
+
+// logLength is how many rows the log needs: up to the time in which the slowest heat
+// that works frees the hub, and one more.
+func (s sheet) logLength(step heat.Second) int {
+	plan := s.h.Pull.Plan
+	if plan == nil || plan.Band.LeastFree <= 0 {
+		return logRows
+	}
+	return min(int(math.Ceil(float64(plan.Band.LeastFree/step)))+1, logRows)
 }
 
 // mustHave is the temperature that the skin must have passed, in its row.

@@ -1,13 +1,12 @@
 package heatsheet
 
 import (
-	"math"
-	"strconv"
 	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
+	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/figure"
 	"matchmark/templates/picture"
@@ -27,8 +26,8 @@ func (s sheet) pullPieces() []layout.Piece {
 	if plan := p.Plan; plan != nil {
 		add(s.courseAndChart(plan))
 		add(s.paras(layout.Body, s.furtherLines(plan)))
-		for _, w := range plan.Warnings {
-			add(s.Para(s.Span, []layout.Run{{Text: s.W.HeatPull.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+capitalized(w.Says)+".")}, layout.ParaOpts{Ref: s.h.At}))
+		for _, b := range s.lookFirst(plan.Warnings) {
+			add(b)
 		}
 	}
 	out = append(out, s.titled(s.W.Heat.OrderTitle))
@@ -51,13 +50,19 @@ func capitalized(t string) string { return strings.ToUpper(t[:1]) + t[1:] }
 // highestLines are the highest temperatures of the hub and of what sits beside it.
 func (s sheet) highestLines() []string {
 	h, u, w := s.h, s.u, s.W
-	hub := w.HeatPull.NeverSkin.With(h.What, u.AtMost(h.Limit.At), u.Crayon(h.Limit), u.AtMost(h.Limit.At))
+	hub := w.Heat.LimitNotKnown.With(h.What)
+	if h.LimitKnown() {
+		hub = w.HeatPull.NeverSkin.With(h.What, u.AtMost(h.Limit.At), u.Crayon(h.Limit), u.AtMost(h.Limit.At))
+	}
 	if h.Limit.NoFlame {
 		hub += " " + w.Heat.NoFlame
 	}
 	out := []string{hub}
 	for _, n := range h.Neighbours {
-		line := w.HeatPull.NeverPart.With(n.Name, u.Length(n.Distance), u.AtMost(n.Limit.At))
+		line := w.Heat.LimitNotKnown.With(n.Name)
+		if n.Limit.Source != "" {
+			line = w.HeatPull.NeverPart.With(n.Name, u.Length(n.Distance), u.AtMost(n.Limit.At))
+		}
 		if n.Limit.NoFlame {
 			line += " " + w.Heat.NoFlame
 		}
@@ -78,7 +83,7 @@ func (s sheet) paceLines() []string {
 	}
 	return []string{
 		pace(s.Composer, plan, s.u) + " " + s.W.HeatPull.Slow,
-		s.W.HeatPull.TooFast.With(s.u.AtMost(s.h.Limit.At), figure.Clock(heat.Second(math.Ceil(float64(plan.Band.MostFree))))),
+		s.W.HeatPull.TooFast.With(figure.Clock(plan.Band.MostFree)),
 	}
 }
 
@@ -93,18 +98,9 @@ func (s sheet) courseAndChart(p *heat.Plan) layout.Block {
 // courseLines say what happens in time.
 func (s sheet) courseLines(p *heat.Plan) []string {
 	w, u := s.W, s.u
-	free := w.HeatPull.FreeLine.With(figure.Clock(p.Free), figure.Kilowatts(p.Net, math.Round), u.Rise(p.Need.Rise), u.Interference(p.Need.Opening), u.Temp(p.Skin), u.Temp(p.Bore), u.Temp(p.Seat))
-	stays := w.HeatPull.StaysLine.With(figure.TimeDown(p.Stays))
-	if p.Endless {
-		stays = w.HeatPull.StaysEndless.With(figure.TimeDown(p.Stays))
-	}
-	if p.HeatOn >= 5 && !p.Endless {
-		stays += " " + w.HeatPull.KeepOnLine.With(figure.TimeDown(p.Loose))
-	}
-	return []string{
-		free, stays,
-		w.HeatPull.BandLine.With(figure.Kilowatts(p.Band.Least, math.Ceil), figure.Kilowatts(p.Band.Most, math.Floor), figure.Clock(p.Band.LeastFree), figure.Clock(p.Band.MostFree)),
-	}
+	free := w.HeatPull.FreeLine.With(figure.Clock(p.Free), figure.Kilowatts(p.Net, units.Nearest), u.Rise(p.Need.Rise), u.InterferenceUp(p.Need.Opening), u.TempUp(p.Skin), u.TempUp(p.Bore), u.TempUp(p.Seat))
+	return append(append([]string{free}, s.windowLines(p)...),
+		w.HeatPull.BandLine.With(figure.Kilowatts(p.Band.Least, units.Up), figure.Kilowatts(p.Band.Most, units.Down), figure.Clock(p.Band.LeastFree), figure.Clock(p.Band.MostFree)))
 }
 
 // furtherLines say what the engineer asks: where the opening ends, the wall, the
@@ -113,7 +109,7 @@ func (s sheet) furtherLines(p *heat.Plan) []string {
 	w, u := s.W, s.u
 	var out []string
 	if p.Levels > 0 {
-		out = append(out, w.HeatPull.LevelsLine.With(u.Interference(p.Levels)))
+		out = append(out, w.HeatPull.LevelsLine.With(u.InterferenceDown(p.Levels)))
 	}
 	wall := w.HeatPull.WallLine.With(u.Rise(p.Wall.Difference), u.Stress(float64(p.Wall.AtBore)), u.Stress(float64(p.Wall.AtSkin)))
 	if p.Wall.Use > 0 {
@@ -121,13 +117,13 @@ func (s sheet) furtherLines(p *heat.Plan) []string {
 	} else {
 		wall += " " + w.HeatPull.WallNoUse
 	}
-	out = append(out, wall+" "+w.HeatPull.IntoLine.With(strconv.FormatFloat(float64(p.Into)/1e6, 'f', 1, 64)))
+	out = append(out, wall+" "+w.HeatPull.IntoLine.With(figure.Megajoules(p.Into)))
 	for _, n := range p.Neighbours {
-		out = append(out, w.HeatPull.NearLine.With(n.Name, u.Temp(n.Greatest), figure.TimeUp(n.At))+" "+w.HeatPull.NearStuck.With(u.Temp(n.IfStuck), figure.TimeUp(n.IfStuckAt)))
+		out = append(out, w.HeatPull.NearLine.With(n.Name, u.TempUp(n.Greatest), figure.TimeUp(n.At))+" "+w.HeatPull.NearStuck.With(u.TempUp(n.IfStuck), figure.TimeUp(n.IfStuckAt)))
 	}
 	for _, col := range heat.TemperColours() {
 		if col.From >= s.h.Limit.At {
-			return append(out, w.HeatPull.Colours.With(col.Name, u.Temp(col.From)))
+			return append(out, w.HeatPull.Colours.With(col.Name, u.AtMost(col.From)))
 		}
 	}
 	return out
@@ -144,13 +140,15 @@ func (s sheet) pullOrder() []string {
 	for _, a := range acts {
 		switch a {
 		case words.ActPuller:
-			out = append(out, w.HeatPull.OrderPuller.With(p.Puller))
+			out = append(out, s.pullerAct())
 		case words.ActShield:
 			if p.Shield != "" && len(s.h.Neighbours) > 0 {
 				out = append(out, w.HeatPull.OrderShield.With(s.h.Neighbours[0].Name, p.Shield))
 			}
 		case words.ActNeighbour:
 			out = append(out, s.coolingActs()...)
+		case words.ActMoves:
+			out = append(out, s.movesAct())
 		default:
 			out = append(out, a.With(s.h.FireWatch.Print()))
 		}
@@ -182,7 +180,7 @@ const coolEnough heat.Celsius = 40
 // ifStuckLines say what is done when the hub does not move.
 func (s sheet) ifStuckLines() []string {
 	p, w, u := s.h.Pull, s.W, s.u
-	stop := w.HeatPull.StuckStop.With(u.AtMost(s.h.Limit.At), figure.TimeUp(p.Longest), u.AtMost(coolEnough))
+	stop := w.HeatPull.StuckStop.With(s.longest(), u.AtMost(coolEnough))
 	if p.IfStuck != "" {
 		stop += " " + p.IfStuck
 	}
@@ -212,9 +210,7 @@ func (s sheet) pullBoxes() layout.Block {
 	w := s.W
 	boxes := []layout.Block{s.degreeBox(w.HeatPull.HubStart), s.degreeBox(w.HeatPull.ShaftStart), s.degreeBox(w.HeatPull.AirStart)}
 	if s.h.Pull.By == heat.Torch {
-		boxes = append(boxes,
-			s.WideBox(layout.RoleWords, 32, 1, w.HeatPull.PermitNo, s.h.At), s.WideBox(layout.RoleName, 55, 1, w.HeatPull.WatchName, s.h.At),
-			s.timeBox(w.HeatPull.WatchStart), s.timeBox(w.HeatPull.WatchEnd), s.WideBox(layout.RoleWords, 32, 1, w.HeatPull.Torches, s.h.At))
+		boxes = append(boxes, s.flameBoxes()...)
 	}
 	boxes = append(boxes, s.timeBox(w.HeatPull.HeatOnAt), s.timeBox(w.HeatPull.FreeAt), s.timeBox(w.HeatPull.HeatOffAt), s.degreeBox(w.HeatPull.SkinAtFree),
 		s.Tick(layout.Body, w.HeatPull.CameOff, s.h.At), s.Tick(layout.Body, w.HeatPull.DidNotMove, s.h.At), s.Box(layout.RoleInitials, w.Common.Initials, s.h.At))

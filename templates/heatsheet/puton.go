@@ -1,12 +1,10 @@
 package heatsheet
 
 import (
-	"fmt"
-	"math"
-
 	"matchmark/layout"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
+	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/figure"
 	"matchmark/templates/words"
@@ -14,24 +12,26 @@ import (
 
 // putOnPieces set the part of the sheet for putting a part on.
 func (s sheet) putOnPieces() []layout.Piece {
-	p, w, u := s.h.PutOn, s.W, s.u
+	p, w := s.h.PutOn, s.W
 	out := []layout.Piece{s.titled(w.HeatOn.Title.With(w.Heat.ByWay.With(string(p.By))))}
-	// Weeks lie between the two, and another crew does the second.
-	out[0].NewPage = s.h.Pull != nil
-	out[0].Block = out[0].Block.Anchored("heat on " + s.h.Mark)
+	for _, h := range s.each() {
+		out[0].Block = out[0].Block.Anchored("heat on " + h.Mark)
+	}
 	add := func(gap layout.Mm, b layout.Block) {
 		if !b.Empty() {
 			out = append(out, layout.Piece{Block: b, Gap: gap})
 		}
 	}
-	first := w.HeatOn.ChillCold
-	if p.Chill == nil || p.Chill.HubHeated {
-		first = w.HeatOn.HeatTo.With(u.Temp(p.SetTo), u.AtMost(s.h.Limit.At))
-	}
+	first := s.heatToLine()
 	if s.h.Limit.NoFlame {
 		first += " " + w.Heat.NoFlame
 	}
 	add(2, s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, []string{first})))
+	if p.Plan != nil {
+		for _, b := range s.lookFirst(p.Plan.Warnings) {
+			add(2, b)
+		}
+	}
 	if s.h.Pull != nil {
 		add(2, s.paras(layout.Body, s.onLines()))
 	}
@@ -39,11 +39,11 @@ func (s sheet) putOnPieces() []layout.Piece {
 	out = append(out, s.titled(w.Heat.OrderTitle))
 	out = append(out, s.hazards(s.h.PutOnAt)...)
 	out = append(out, s.numberedTicks(s.onOrder())...)
-	add(3, s.onBoxes())
+	add(3, s.eachOnBoxes())
 	if p.Plan != nil {
 		out = append(out, s.workings(p.Plan.Assumptions, []heat.Working{p.Plan.Need.Working})...)
-	} else if p.Chill != nil {
-		out = append(out, s.workings(nil, []heat.Working{p.Chill.Working})...)
+	} else if p.Cold != nil {
+		out = append(out, s.workings(p.Cold.Assumptions, []heat.Working{p.Cold.Working})...)
 	}
 	return out
 }
@@ -58,36 +58,35 @@ func (s sheet) onLines() []string {
 	if p.Given && p.Plan != nil {
 		out = append(out, w.HeatOn.MakersFigure.With(u.TempUp(p.Plan.Need.Hub)))
 	}
-	if c := p.Chill; c != nil {
-		line := w.HeatOn.ChillLine.With(string(p.Coolant), u.Temp(c.Shaft), u.Interference(c.Contraction), c.Source)
-		if c.HubHeated {
-			line += " " + w.HeatOn.ChillHot.With(u.Temp(p.SetTo))
-		}
-		out = append(out, line)
+	if p.Cold != nil {
+		out = append(out, s.coldLine(p.Cold))
 	}
 	if p.Plan != nil {
-		out = append(out, w.HeatOn.RoomLine.With(u.Temp(p.SetTo), u.Interference(p.Plan.Room), u.Temp(s.h.Air)))
+		out = append(out, w.HeatOn.RoomLine.With(u.TempUp(p.SetTo), u.InterferenceDown(p.Plan.Room), u.Temp(s.h.Air)))
 	}
 	switch {
 	case p.Soak != nil && p.Oven > 0:
-		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), string(p.By)+" "+u.Temp(p.Oven)))
+		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), string(p.By)+" "+u.AtMost(p.Oven)))
 	case p.Soak != nil:
 		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), string(p.By)))
-	case p.Chill == nil || p.Chill.HubHeated:
+	case p.Cold == nil || p.Cold.HubHeated:
 		out = append(out, w.HeatOn.NoSoak)
+	}
+	if c := p.Cold; c != nil {
+		out = append(out, w.HeatOn.ColdCarry.With(figure.TimeDown(c.Carry))+" "+w.HeatOn.ColdGrips.With(figure.TimeDown(c.GripsSoonest), figure.TimeDown(c.Grips)))
 	}
 	if p.Plan != nil {
 		out = append(out, w.HeatOn.CarryLine.With(figure.TimeDown(p.Plan.Carry))+" "+w.HeatOn.GripsLine.With(figure.TimeDown(p.Plan.GripsSoonest), figure.TimeDown(p.Plan.Grips)))
 	}
 	if a := p.Room; a != nil {
-		line := w.HeatOn.AirLine.With(fmt.Sprintf("%.1f", math.Floor(float64(a.Oxygen)*10)/10), fmt.Sprintf("%.2f", float64(a.Carbonic)))
-		most := w.HeatOn.MostIce.With(figure.Thousands(math.Floor(float64(a.MostIce))))
+		line := w.HeatOn.AirLine.With(figure.Hundredfold(a.Oxygen, 1, units.Down), figure.Hundredfold(a.Carbonic, 2, units.Up))
+		most := w.HeatOn.MostIce.With(figure.WholeDown(float64(a.MostIce)))
 		if p.Coolant == heat.LiquidNitrogen {
-			most = w.HeatOn.MostNitrogen.With(figure.Thousands(math.Floor(float64(a.MostNitrogen))))
+			most = w.HeatOn.MostNitrogen.With(figure.WholeDown(float64(a.MostNitrogen)))
 		}
 		out = append(out, line+" "+most)
 		for _, x := range a.Warnings {
-			out = append(out, capitalized(x.Says)+".")
+			out = append(out, capitalized(x.In(s.inUnits()).Says)+".")
 		}
 	}
 	return out
@@ -110,8 +109,8 @@ func (s sheet) interferenceTable() layout.Block {
 	cols = append(cols, layout.Column{Width: 30})
 	for _, r := range p.Ladder {
 		cols = append(cols, layout.Column{Width: one})
-		upTo = append(upTo, cell(one, layout.Body, u.Interference(r.UpTo)))
-		text := u.Temp(r.SetTo)
+		upTo = append(upTo, cell(one, layout.Body, u.InterferenceDown(r.UpTo)))
+		text := u.TempUp(r.SetTo)
 		if r.TooHot {
 			text = w.HeatOn.LadderTooHot
 		}
@@ -149,7 +148,7 @@ func (s sheet) onOrder() []string {
 	case heat.Torch:
 		heatIt = w.HeatOn.OrderTorch
 	}
-	if p.Chill != nil && !p.Chill.HubHeated {
+	if p.Cold != nil && !p.Cold.HubHeated {
 		heatIt = nil
 	}
 	var out []string
@@ -161,19 +160,26 @@ func (s sheet) onOrder() []string {
 		if s.h.Limit.NoFlame {
 			out = append(out, w.HeatOn.OrderBearing...)
 		}
-		if p.Chill != nil {
+		if p.Coolant != "" {
 			out = append(out, w.HeatOn.OrderChill...)
+		}
+		if p.By == heat.Torch {
+			out = append(out, s.flameAct())
 		}
 		out = append(append(out, s.coolingActs()...), heatIt...)
 	}
 	return out
 }
 
-// onBoxes are the boxes of a hot fit.
+// onBoxes are the boxes of a hot fit; with a flame there is a permit and a fire watch.
 func (s sheet) onBoxes() layout.Block {
 	w := s.W
-	return block.FlowRow([]layout.Block{
+	var boxes []layout.Block
+	if s.h.PutOn.By == heat.Torch {
+		boxes = s.flameBoxes()
+	}
+	return block.FlowRow(append(boxes,
 		s.degreeBox(w.HeatOn.SetTo), s.timeBox(w.HeatOn.InAt), s.timeBox(w.HeatOn.OutAt), s.degreeBox(w.HeatOn.PartTemp), s.degreeBox(w.HeatOn.ShaftTemp), s.timeBox(w.HeatOn.HomeAt),
 		s.Tick(layout.Body, w.HeatOn.HomeWhenCold, s.h.At), s.Box(layout.RoleInitials, w.Common.Initials, s.h.At),
-	}, s.Span)
+	), s.Span)
 }

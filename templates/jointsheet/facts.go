@@ -77,8 +77,8 @@ func inBoth(text string, s *joint.Setting) string {
 	return text + " (" + low.Number.Text() + "–" + high.Print() + ")"
 }
 
-// torqueLines say how tight it becomes, at last and for a while.
-func torqueLines(c *block.Composer, j *job.Joint) []string {
+// finalTorque says how tight a joint becomes at last.
+func finalTorque(c *block.Composer, j *job.Joint) []string {
 	w := c.W
 	var out []string
 	if j.Torque != "" && j.Wanted == "" {
@@ -97,6 +97,13 @@ func torqueLines(c *block.Composer, j *job.Joint) []string {
 	if t, ok := toldOf(j)[joint.ToldTorque]; ok {
 		out = append(out, w.Tightening.WrenchFor.With(t, j.Wanted))
 	}
+	return out
+}
+
+// torqueLines say how tight a joint becomes, at last and for now, and how hard it must
+// be to loosen.
+func torqueLines(c *block.Composer, j *job.Joint) []string {
+	w, out := c.W, finalTorque(c, j)
 	if s := j.Spec.ForNow; s != nil {
 		out = append(out, w.Tightening.ForNow+": "+inBoth(settingPrint(s), s))
 	}
@@ -214,7 +221,7 @@ func resultLines(c *block.Composer, j *job.Joint) []string {
 	return out
 }
 
-// workings list how it was worked out, and what it was counted with.
+// workings list how it was worked out.
 func workings(c *block.Composer, j *job.Joint) []layout.Block {
 	if j.Result == nil {
 		return nil
@@ -231,12 +238,36 @@ func workings(c *block.Composer, j *job.Joint) []layout.Block {
 		}
 		lines = append(lines, x.Formula+": "+strings.Join(terms, ", ")+" ("+x.Source+")")
 	}
-	var says []string
-	for _, a := range j.Result.Assumes {
-		says = append(says, w.Tightening.Assumes[a])
+	return []layout.Block{small(w.Tightening.WorkedOut, strings.Join(lines, "; ")+".")}
+}
+
+// countedWith says what the workings of all joints were counted with: of what is counted
+// with for some of them alone, for which.
+func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
+	var said []string
+	of := map[string][]string{}
+	worked := 0
+	for _, g := range gs {
+		if g[0].Result == nil {
+			continue
+		}
+		worked++
+		for _, a := range g[0].Result.Assumes {
+			text := c.W.Tightening.Assumes[a]
+			if of[text] == nil {
+				said = append(said, text)
+			}
+			of[text] = append(of[text], g[0].Base)
+		}
 	}
-	return []layout.Block{
-		small(w.Tightening.WorkedOut, strings.Join(lines, "; ")+"."),
-		small(w.Tightening.Assumptions, strings.Join(says, "; ")+". "+w.Tightening.Planning),
+	if worked == 0 {
+		return layout.Block{}
 	}
+	for i, text := range said {
+		if len(of[text]) < worked {
+			said[i] = strings.Join(of[text], ", ") + ": " + text
+		}
+	}
+	runs := []layout.Run{layout.T(layout.SubBold, c.W.Tightening.Assumptions), layout.T(layout.Sub, strings.Join(said, "; ")+". "+c.W.Tightening.Planning)}
+	return c.Para(c.Span, runs, layout.ParaOpts{Ref: gs[0][0].At, Role: "working"})
 }

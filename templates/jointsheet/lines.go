@@ -1,7 +1,9 @@
 package jointsheet
 
 import (
+	"slices"
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -91,6 +93,17 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		rows = append(rows, layout.Beside(gap, row...))
 	}
 	return rows
+}
+
+// Tightness says how tight a joint becomes, and the page where all of it stands; empty
+// where that is not written, which check has told.
+func Tightness(c *block.Composer, j *job.Joint) string {
+	out := finalTorque(c, j)
+	if len(out) == 0 {
+		stages := slices.DeleteFunc(slices.Clone(j.Stages), func(s string) bool { return strings.HasPrefix(s, "again after ") })
+		out = append(out, capitalized(c.W.Step.Stages+" "+strings.Join(stages, ", ")))
+	}
+	return strings.Join(append(out, TicksAt(c, j)), " · ")
 }
 
 // Ticks are the boxes of the rounds of a joint in a step, in a row.

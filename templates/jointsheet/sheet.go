@@ -15,7 +15,8 @@ import (
 // places are told once, each place with its own ticks.
 func Sheet(c *block.Composer) []layout.Piece {
 	var out []layout.Piece
-	for i, g := range groups(c.Job) {
+	gs := groups(c.Job)
+	for i, g := range gs {
 		ps := pieces(c, g)
 		for k := range ps {
 			ps[k].Group = i + 1
@@ -25,7 +26,11 @@ func Sheet(c *block.Composer) []layout.Piece {
 	if len(out) == 0 {
 		return nil
 	}
-	return append([]layout.Piece{c.RuleLine(c.W.Tightening.Rule)}, out...)
+	first := []layout.Piece{c.RuleLine(c.W.Tightening.Rule)}
+	if b := countedWith(c, gs); !b.Empty() {
+		first = append(first, layout.Piece{Block: b, KeepNext: true})
+	}
+	return append(first, out...)
 }
 
 // groups are the joints that the job tightens, those of one mark together where they
@@ -71,13 +76,13 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 			}
 		}
 	}
-	const facts, gap layout.Mm = 86, 5
-	pic := picture.Order(c.Setter, c.W, j, c.Span-facts-gap, orderHeight)
+	const facts, gap layout.Mm = 102, 5
+	pic := order(c, j, c.Span-facts-gap)
 	text := func(width layout.Mm) layout.Block { return layout.Above(0.8, factLines(c, j, width)...) }
-	switch wide := picture.Order(c.Setter, c.W, j, c.Span, orderHeight); {
+	switch wide := order(c, j, c.Span); {
 	case pic.Empty() && wide.Empty():
 		add(1, listed(c, j), text(c.Span))
-	case pic.Empty() || j.Count() > mostRows && wide.W > 1.3*pic.W:
+	case pic.Empty():
 		add(1, wide, captions(c, j, c.Span, true), text(c.Span))
 	default:
 		left := layout.Above(1, pic.Center(c.Span-facts-gap), captions(c, j, c.Span-facts-gap, true))
@@ -95,8 +100,19 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	return out
 }
 
-// orderHeight is the most height of a drawing on the sheet.
-const orderHeight layout.Mm = 72
+// orderHeights are the heights of a drawing on the sheet: the least at which the numbers
+// go into it is taken.
+var orderHeights = []layout.Mm{36, 46, 56, 72}
+
+// order draws the order of a joint no larger than its numbers need.
+func order(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
+	for _, high := range orderHeights {
+		if pic := picture.Order(c.Setter, c.W, j, width, high); !pic.Empty() {
+			return pic
+		}
+	}
+	return layout.Block{}
+}
 
 // anchored is a heading by which every joint of a group is found.
 func anchored(b layout.Block, g []*job.Joint) layout.Block {

@@ -12,14 +12,15 @@ import (
 	"matchmark/templates/figure"
 )
 
-// Measures of the table of ticks: its rows are as high as a pen in a glove needs.
+// Measures of the table of ticks: its rows and columns are as wide apart as a pen in a
+// glove needs.
 const (
-	tickRow   layout.Mm = 9.2
-	orderCol  layout.Mm = 11
-	roundCol  layout.Mm = 17
-	narrowCol layout.Mm = 12.5 // where two tables go beside each other for it
-	tableGap  layout.Mm = 5
-	mostRows  int       = 16 // of one table; more go into another
+	tickRow  layout.Mm = 9.2
+	tickCol  layout.Mm = 11.2
+	orderCol layout.Mm = 11
+	roundCol layout.Mm = 22 // how tight, in both units
+	placeCol layout.Mm = 17 // the same where the rounds are columns
+	tableGap layout.Mm = 5
 )
 
 // StageWords words one round of a tightening: how tight, and where it goes on by an
@@ -55,7 +56,7 @@ func roundWords(c *block.Composer, j *job.Joint, r joint.Round) string {
 func roundHead(c *block.Composer, j *job.Joint, r joint.Round, width layout.Mm) layout.Block {
 	w := c.W
 	style := layout.SubBold
-	if width < roundCol-2 {
+	if width < placeCol-2 {
 		style = layout.Caption.With(layout.Bold)
 	}
 	var lines []layout.Block
@@ -110,79 +111,50 @@ func hoursOf(j *job.Joint, r joint.Round) string {
 	return j.Spec.Stages[r.Stage].Hours.Print()
 }
 
-// ticks set the tables of ticks of a joint with the boxes of who did it.
+// ticks set the tables of ticks of a joint with the boxes of who did it: a row a round,
+// a column a fastener in its order, as many as there is room for and then below again.
 func ticks(c *block.Composer, j *job.Joint) []layout.Block {
-	n, col := j.Count(), roundCol
-	rounds := roundsOf(j)
-	width := func() layout.Mm { return orderCol + col*layout.Mm(len(rounds)) }
-	if n > mostRows/2 && 2*width()+tableGap > c.Span && 2*(orderCol+narrowCol*layout.Mm(len(rounds)))+tableGap <= c.Span {
-		col = narrowCol
-	}
-	across := max(int((c.Span+tableGap)/(width()+tableGap)), 1)
-	beside := signBoxes(c, j, 2)
+	n := j.Count()
+	across := int((c.Span - roundCol) / tickCol)
+	tables := (n + across - 1) / max(across, 1)
 	var out []layout.Block
 	for from := 0; from < n; {
-		rows := min((n-from+across-1)/across, mostRows)
-		if n <= mostRows/2 && width()+tableGap+beside.W <= c.Span {
-			rows = n // stands beside the boxes
-		}
-		var tables []layout.Block
-		for k := 0; k < across && from < n; k++ {
-			to := min(from+rows, n)
-			tables = append(tables, tickTable(c, j, rounds, col, from, to))
-			from = to
-		}
-		out = append(out, layout.Beside(tableGap, tables...))
+		// Tables of one joint are of equal length.
+		to := min(from+(n+tables-1)/tables, n)
+		out = append(out, tickTable(c, j, from, to))
+		from = to
 	}
-	if len(out) == 0 {
-		return []layout.Block{signRow(c, j)}
-	}
-	last := out[len(out)-1]
-	if last.W+tableGap+beside.W <= c.Span {
-		out[len(out)-1] = layout.Beside(tableGap, last, beside)
-		return out
-	}
-	out[len(out)-1] = layout.Above(layout.GapY, last, signRow(c, j))
-	return out
+	return withSigns(c, j, out)
 }
 
-// placeTicks set the ticks of a joint at each of its places, as many beside each other
-// as there is room for.
+// withSigns sets the boxes of who did it beside the last of some tables, or below it.
+func withSigns(c *block.Composer, j *job.Joint, tables []layout.Block) []layout.Block {
+	if len(tables) == 0 {
+		return []layout.Block{signRow(c, j)}
+	}
+	last := &tables[len(tables)-1]
+	for _, beside := range []layout.Block{signBoxes(c, j, len(signs(c, j))), signBoxes(c, j, 2)} {
+		if last.W+tableGap+beside.W <= c.Span && beside.H <= last.H+tickRow {
+			*last = layout.Beside(tableGap, *last, beside)
+			return tables
+		}
+	}
+	*last = layout.Above(layout.GapY, *last, signRow(c, j))
+	return tables
+}
+
+// placeTicks set the ticks of a joint at each of its places.
 func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
 	if len(g) > 2 && g[0].Count() <= fewBolts && g[0].Spec.BreaksLoose == nil {
 		return []layout.Block{placeTable(c, g)}
 	}
-	var small, out []layout.Block
+	var out []layout.Block
 	for _, j := range g {
 		mark := c.Line(0, []layout.Run{{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}}, layout.ParaOpts{Ref: j.At})
 		label := layout.Middle(2, mark, c.Words(layout.Strong, j.Place.Name))
-		n, table := j.Count(), layout.Block{}
-		if n > 0 && n <= mostRows {
-			table = tickTable(c, j, roundsOf(j), roundCol, 0, n)
-		}
-		boxes := signBoxes(c, j, 1)
-		if boxes.H > table.H {
-			boxes = signBoxes(c, j, 2)
-		}
-		one := layout.Above(1, label, layout.Beside(tableGap, table, boxes))
-		if table.Empty() || one.W > c.Span {
-			out = append(out, layout.Above(1, append([]layout.Block{label}, ticks(c, j)...)...))
-			continue
-		}
-		small = append(small, one)
-	}
-	const gap = 2 * layout.GapX
-	var row []layout.Block
-	used := layout.Mm(0)
-	for _, b := range small {
-		if used > 0 && used+b.W > c.Span {
-			out = append(out, layout.Beside(gap, row...))
-			row, used = nil, 0
-		}
-		row, used = append(row, b), used+b.W+gap
-	}
-	if len(row) > 0 {
-		out = append(out, layout.Beside(gap, row...))
+		tables := ticks(c, j)
+		tables[0] = layout.Above(1, label, tables[0])
+		out = append(out, tables...)
 	}
 	return out
 }
@@ -199,11 +171,11 @@ func placeTable(c *block.Composer, g []*job.Joint) layout.Block {
 	head := func(text string, width layout.Mm) layout.Block {
 		return c.Para(width-2, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{Ref: g[0].At})
 	}
-	rest := c.Span - orderCol - roundCol*layout.Mm(len(rounds)) - 3*signs
+	rest := c.Span - orderCol - placeCol*layout.Mm(len(rounds)) - 3*signs
 	t := layout.Table{PadX: 1, PadY: 0.8, Grid: true, MinH: tickRow}
 	t.Columns = []layout.Column{{Width: rest, Head: head(w.Tightening.WhereColumn, rest)}, {Width: orderCol, Head: head(w.Tightening.OrderColumn, orderCol)}}
 	for _, r := range rounds {
-		t.Columns = append(t.Columns, layout.Column{Width: roundCol, Head: tickHead(c, g[0], r, roundCol)})
+		t.Columns = append(t.Columns, layout.Column{Width: placeCol, Head: tickHead(c, g[0], r, placeCol)})
 	}
 	for _, text := range []string{w.Tightening.ToolAndDate, w.Tightening.FinalBy, w.Tightening.CheckedBy} {
 		t.Columns = append(t.Columns, layout.Column{Width: signs, Head: head(text, signs)})
@@ -217,7 +189,7 @@ func placeTable(c *block.Composer, g []*job.Joint) layout.Block {
 			}
 			cells := []layout.Block{where, c.Words(layout.Strong, strconv.Itoa(i+1)).Center(orderCol - 2)}
 			for range rounds {
-				cells = append(cells, c.Tick(layout.Sub, "", j.At).Center(roundCol-2))
+				cells = append(cells, c.Tick(layout.Sub, "", j.At).Center(placeCol-2))
 			}
 			rows = append(rows, layout.Row{Cells: cells, Middle: true, Ref: j.At})
 		}
@@ -242,17 +214,17 @@ func roundsOf(j *job.Joint) []joint.Round {
 }
 
 // tickTable is the table of some fasteners by their place in the order.
-func tickTable(c *block.Composer, j *job.Joint, rounds []joint.Round, col layout.Mm, from, to int) layout.Block {
+func tickTable(c *block.Composer, j *job.Joint, from, to int) layout.Block {
 	t := layout.Table{PadX: 1, PadY: 0.8, Grid: true, MinH: tickRow}
-	t.Columns = append(t.Columns, layout.Column{Width: orderCol, Head: c.Words(layout.Caption, c.W.Tightening.OrderColumn)})
-	for _, r := range rounds {
-		t.Columns = append(t.Columns, layout.Column{Width: col, Head: tickHead(c, j, r, col)})
+	t.Columns = []layout.Column{{Width: roundCol, Head: c.Words(layout.Caption, c.W.Tightening.OrderColumn)}}
+	for i := from; i < to; i++ {
+		t.Columns = append(t.Columns, layout.Column{Width: tickCol, Head: c.Words(layout.Strong, strconv.Itoa(i+1)).Center(tickCol - 2*t.PadX)})
 	}
 	var rows []layout.Row
-	for i := from; i < to; i++ {
-		cells := []layout.Block{c.Words(layout.Strong, strconv.Itoa(i+1)).Center(t.Room(0))}
-		for k := range rounds {
-			cells = append(cells, c.Tick(layout.Sub, "", j.At).Center(t.Room(k+1)))
+	for _, r := range roundsOf(j) {
+		cells := []layout.Block{tickHead(c, j, r, roundCol)}
+		for range to - from {
+			cells = append(cells, c.Tick(layout.Sub, "", j.At).Center(tickCol-2*t.PadX))
 		}
 		rows = append(rows, layout.Row{Cells: cells, Middle: true, Ref: j.At})
 	}

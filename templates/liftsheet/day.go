@@ -41,13 +41,42 @@ func stopPoints(c *block.Composer, l *job.Lift) []string {
 	return append(out, w.Lift.StopPath, w.Lift.StopSeat, w.Lift.StopUnhook)
 }
 
+// days are the boxes that are filled in each time that the lift is made. From three times
+// on they stand beside each other, as many as go.
+func days(c *block.Composer, l *job.Lift) []layout.Block {
+	var out []layout.Block
+	if len(l.Steps) < 3 || l.ByHand {
+		for _, st := range l.Steps {
+			out = append(out, dayBoxes(c, l, st, c.Span))
+		}
+		return out
+	}
+	width := (c.Span - 2*layout.GapX) / 3
+	for i := 0; i < len(l.Steps); i += 3 {
+		var row []layout.Block
+		for _, st := range l.Steps[i:min(i+3, len(l.Steps))] {
+			b := dayBoxes(c, l, st, width)
+			row = append(row, b.Fill(width, b.H, 0, 0))
+		}
+		out = append(out, layout.Beside(layout.GapX, row...))
+	}
+	return out
+}
+
 // dayBoxes are the boxes that are filled in when the lift is made at a step.
-func dayBoxes(c *block.Composer, l *job.Lift, st *job.Step) layout.Block {
+func dayBoxes(c *block.Composer, l *job.Lift, st *job.Step, width layout.Mm) layout.Block {
 	w := c.W
-	rows := []layout.Block{c.Heading(w.Lift.TheDay.With(c.StepRef(st)))}
+	head := c.Para(width, []layout.Run{layout.T(layout.Strong, w.Lift.TheDay.With(c.StepRef(st)))}, layout.ParaOpts{Ref: l.At})
+	line := layout.Drawn(width, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: width, Weight: layout.Rule}})
+	rows := []layout.Block{layout.Above(0.8, head, line)}
 	if !l.ByHand {
-		rows = append(rows, trialRow(c, l))
-		rows = append(rows, c.WideBox(layout.RoleWords, c.Span, 1, w.Lift.SameGear, l.At))
+		gear := c.WideBox(layout.RoleWords, width, 1, "", l.At)
+		if caption := c.Para(width-1.2, []layout.Run{layout.T(layout.Caption, w.Lift.SameGear)}, layout.ParaOpts{Ref: l.At}); caption.H > layout.Caption.Lead {
+			gear = layout.Above(0.3, caption, gear) // two lines of it would fill the box
+		} else {
+			gear = c.WideBox(layout.RoleWords, width, 1, w.Lift.SameGear, l.At)
+		}
+		rows = append(rows, trialRow(c, l, width), gear)
 	}
 	roles := []string{w.Lift.InCharge, w.Lift.Driver, w.Lift.Rigger}
 	if l.ByHand {
@@ -57,13 +86,13 @@ func dayBoxes(c *block.Composer, l *job.Lift, st *job.Step) layout.Block {
 	for _, role := range roles {
 		names = append(names, c.WideBox(layout.RoleName, (c.Span-2*layout.GapX)/3, 1, w.Lift.NameSign.With(role), l.At))
 	}
-	rows = append(rows, layout.Beside(layout.GapX, names...))
+	rows = append(rows, block.FlowRows(names, width)...)
 	return layout.Above(layout.GapY, rows...)
 }
 
 // trialRow are the readings of the trial lift: the load cell, level or not, the
 // gap at each end, the wind.
-func trialRow(c *block.Composer, l *job.Lift) layout.Block {
+func trialRow(c *block.Composer, l *job.Lift, width layout.Mm) layout.Block {
 	w := c.W
 	gap := func(end string) layout.Block {
 		return c.Value(layout.Number{Before: 3, Caption: w.Lift.GapAt.With(end, l.LengthUnit()), Ref: l.At})
@@ -76,5 +105,5 @@ func trialRow(c *block.Composer, l *job.Lift) layout.Block {
 		row = append(row, gap(end))
 	}
 	row = append(row, c.WideBox(layout.RoleWords, 30, 1, w.Lift.Wind, l.At))
-	return block.FlowRow(row, c.Span)
+	return block.FlowRow(row, width)
 }

@@ -19,9 +19,9 @@ func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Lift.Piece, 0), block.Col(w.Lift.Load, 18), block.Col(w.Lift.Rated, 18), block.Col(w.Lift.Reduced, 40), block.Col(w.Lift.Used, 13), block.Col(w.Lift.GearNumber, 24), block.Col(w.Lift.GearInspected, 24))
+	g := c.Grid(block.Col(w.Lift.Piece, 0), block.Col(w.Lift.Load, 17), block.Col(w.Lift.Rated, 17), block.Col(w.Lift.Reduced, 34), block.Col(w.Lift.Used, 13), block.Col(w.Lift.GearNumber, 24), block.Col(w.Lift.GearInspected, 24))
 	g.Table.MinH = tagRow
-	out := g.Table.Pieces(componentRows(c, g, l, true), head)
+	out := g.Table.Pieces(block.LastTogether(componentRows(c, g, l, true)), head)
 	note := c.Para(c.Span, []layout.Run{layout.T(layout.Sub, c.W.Lift.LookBefore)}, layout.ParaOpts{})
 	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
 }

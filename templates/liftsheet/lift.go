@@ -17,7 +17,9 @@ func Sheet(c *block.Composer) []layout.Piece {
 	var out []layout.Piece
 	for i, l := range c.Job.Lifts {
 		pieces := pieces(c, l)
-		pieces[0].NewPage = i > 0
+		if i > 0 {
+			pieces[0].Gap = 6
+		}
 		out = append(out, pieces...)
 	}
 	return out
@@ -35,22 +37,22 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 		}
 	}
 	add(2, refusal(c, l))
-	add(2, facts(c, l)...)
 	if !l.Computed() {
+		add(2, facts(c, l, c.Span))
 		out = append(out, known(c, l, &head)...)
 		add(4, planningLine(c))
 		return out
 	}
 	add(2, verdict(c, l))
 	add(2, cautionLines(c, l)...)
-	add(3, picture.Lift(c.Setter, c.W, l, c.Span))
+	add(2, factsAndPicture(c, l)...)
 	table := func(ps []layout.Piece, whole bool) {
 		if len(ps) == 0 {
 			return
 		}
 		ps[0].Gap = 3
 		for i := range ps[:len(ps)-1] {
-			ps[i].KeepNext = whole || i < 2
+			ps[i].KeepNext = ps[i].KeepNext || whole || i < 2
 		}
 		out = append(out, ps...)
 	}
@@ -60,12 +62,12 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	table(partTable(c, l, &head), true)
 	add(1.5, gearNotes(c, l)...)
 	table(stopTable(c, l, &head), false)
-	for _, st := range l.Steps {
-		add(4, dayBoxes(c, l, st))
-	}
+	add(4, days(c, l)...)
 	add(4, planningLine(c))
 	out[len(out)-1].KeepNext = true
-	add(0.8, working(c, l)...)
+	add(0.8, c.Heading(c.W.Lift.HowWorked))
+	out[len(out)-1].KeepNext = true
+	add(0.8, c.TwoColumns(0.6, func(width layout.Mm) []layout.Block { return working(c, l, width) }))
 	return out
 }
 
@@ -108,12 +110,12 @@ func planningLine(c *block.Composer) layout.Block {
 
 // facts are the lines of what is known: mass, centre of gravity, rig, crane,
 // lay-down, crew.
-func facts(c *block.Composer, l *job.Lift) []layout.Block {
+func facts(c *block.Composer, l *job.Lift, width layout.Mm) layout.Block {
 	w := c.W
 	var out []layout.Block
 	line := func(name, text string) {
 		if text != "" {
-			out = append(out, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, name+": "), layout.T(layout.Body, text)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
+			out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, name+": "), layout.T(layout.Body, text)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
 		}
 	}
 	line(w.Lift.Mass, massText(c, l))
@@ -123,9 +125,24 @@ func facts(c *block.Composer, l *job.Lift) []layout.Block {
 	line(w.Lift.Props, strings.Join(l.Supports, ", "))
 	line(w.Lift.Crew, strings.Join(l.Crew, ", "))
 	if l.Note != "" {
-		out = append(out, c.Para(c.Span, []layout.Run{layout.T(layout.Body, l.Note)}, layout.ParaOpts{Ref: l.At}))
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, l.Note)}, layout.ParaOpts{Ref: l.At}))
 	}
-	return []layout.Block{layout.Above(0.6, out...)}
+	return layout.Above(0.6, out...)
+}
+
+// factsAndPicture sets what is known beside the drawing, or above it where the drawing
+// is wide: whichever is lower.
+func factsAndPicture(c *block.Composer, l *job.Lift) []layout.Block {
+	const side, gap layout.Mm = 74, 5
+	wide := []layout.Block{facts(c, l, c.Span), picture.Lift(c.Setter, c.W, l, c.Span)}
+	pic := picture.Lift(c.Setter, c.W, l, c.Span-side-gap)
+	if pic.Empty() {
+		return wide
+	}
+	if beside := layout.Beside(gap, facts(c, l, side), pic); beside.H < wide[0].H+wide[1].H {
+		return []layout.Block{beside}
+	}
+	return wide
 }
 
 // massText is the mass with its tolerance and where it is known from.

@@ -16,7 +16,11 @@ import (
 func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	if st.OnHook != "" {
-		text := c.W.Lift.OnHook.With(st.OnHook, heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)))
+		text := c.W.Lift.OnHook.With(strings.TrimRight(st.OnHook, ". ")) + " "
+		if heavy := heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)); heavy != "" {
+			text += heavy + ". "
+		}
+		text += c.W.Lift.NoSheet
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
 	}
 	strong := func(text string) {

@@ -128,7 +128,7 @@ func workingFigure(c *block.Composer, f lift.Figure) string {
 }
 
 // working shows how the figures came about.
-func working(c *block.Composer, l *job.Lift) []layout.Block {
+func working(c *block.Composer, l *job.Lift, width layout.Mm) []layout.Block {
 	var list []lift.Working
 	if l.Body != nil {
 		list = append(list, l.Body.Working...)
@@ -141,7 +141,7 @@ func working(c *block.Composer, l *job.Lift) []layout.Block {
 	if l.Floor != nil {
 		list = append(list, l.Floor.Working)
 	}
-	out := []layout.Block{c.Heading(c.W.Lift.HowWorked)}
+	var out []layout.Block
 	told := map[string]bool{}
 	for i, x := range list {
 		rule := x.Formula + " · " + x.Source
@@ -149,13 +149,13 @@ func working(c *block.Composer, l *job.Lift) []layout.Block {
 			continue
 		}
 		told[rule] = true
-		out = append(out, workingLine(c, l, rule, list[i:]))
+		out = append(out, workingLines(c, l, rule, list[i:], width)...)
 	}
 	return out
 }
 
-// workingLine is one formula with all that was worked out by it.
-func workingLine(c *block.Composer, l *job.Lift, rule string, list []lift.Working) layout.Block {
+// workingLines are one formula with all that was worked out by it.
+func workingLines(c *block.Composer, l *job.Lift, rule string, list []lift.Working, width layout.Mm) []layout.Block {
 	var names, figures []string
 	for _, x := range list {
 		if x.Formula+" · "+x.Source != rule {
@@ -169,11 +169,11 @@ func workingLine(c *block.Composer, l *job.Lift, rule string, list []lift.Workin
 	}
 	says := c.W.Said(list[0].Formula) + " · " + c.W.Said(list[0].Source)
 	if len(names) == 1 {
-		return c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, names[0]+": "), layout.T(layout.Sub, says+" · "+figures[0])}, layout.ParaOpts{Ref: l.At, Hang: 4})
+		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.SubBold, names[0]+": "), layout.T(layout.Sub, says+" · "+figures[0])}, layout.ParaOpts{Ref: l.At, Hang: 4})}
 	}
-	lines := []layout.Block{c.Para(c.Span, []layout.Run{layout.T(layout.Sub, says)}, layout.ParaOpts{Ref: l.At, Hang: 4})}
+	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Sub, says)}, layout.ParaOpts{Ref: l.At, Hang: 4})}
 	for i, name := range names {
-		lines = append(lines, c.Para(c.Span-4, []layout.Run{layout.T(layout.SubBold, name+": "), layout.T(layout.Sub, figures[i])}, layout.ParaOpts{Ref: l.At, Hang: 4}).At(4, 0))
+		lines = append(lines, c.Para(width-4, []layout.Run{layout.T(layout.SubBold, name+": "), layout.T(layout.Sub, figures[i])}, layout.ParaOpts{Ref: l.At, Hang: 4}).At(4, 0))
 	}
-	return layout.Above(0, lines...)
+	return lines
 }

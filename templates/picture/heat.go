@@ -8,6 +8,7 @@ import (
 	"matchmark/layout/draw"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
+	"matchmark/packs/units"
 	"matchmark/templates/figure"
 	"matchmark/templates/words"
 )
@@ -20,11 +21,8 @@ type heatPicture struct {
 	u figure.Units
 }
 
-// The height of the picture of the joint, and beside text.
-const (
-	JointHeight    layout.Mm = 55
-	JointLowHeight layout.Mm = 42
-)
+// JointHeight is the height of the picture of the joint, which stands beside text.
+const JointHeight layout.Mm = 42
 
 // Joint draws the joint to scale, cut along its axis: hub, shaft, shield and
 // neighbours at their distances. Empty when its sizes are not known.
@@ -44,6 +42,12 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	// The diameters stand to the left, in millimetres of paper.
 	const left layout.Mm = 45
 	view.X0 -= draw.NewScene(view, width-left, high, h.At).Units(left)
+	// Each further neighbour has its distance in a row of its own below.
+	if n := len(h.Neighbours); n > 1 {
+		more := distanceRow * layout.Mm(n-1)
+		view.Y0 -= draw.NewScene(view, width, high, h.At).Units(more)
+		high += more
+	}
 	sc := draw.NewScene(view, width, high, h.At)
 	s.drawShaft(sc, front, far)
 	for _, sign := range []float64{1, -1} {
@@ -52,7 +56,7 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 		sc.Box(draw.Thick, layout.Usual, a, b)
 		sc.Role(s.role("hub"))
 	}
-	s.drawNeighbours(sc)
+	legend := s.drawNeighbours(sc, width)
 	word := func(t string) layout.Block { return s.Words(layout.Sub, t) }
 	sc.Dim(draw.XY{X: 0, Y: o / 2}, draw.XY{X: l, Y: o / 2}, 5, word(s.u.Length(h.Ring.Length)))
 	sc.Dim(draw.XY{X: 0, Y: -o / 2}, draw.XY{X: 0, Y: o / 2}, layout.Mm(front*sc.Scale())+24, word("⌀ "+s.u.Length(h.Ring.Outside)))
@@ -63,8 +67,15 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	if len(h.Neighbours) > 0 {
 		caption += " " + s.w.Heat.PictureFaces
 	}
-	return layout.Above(0.5, sc.Block(), s.Words(layout.Caption, caption))
+	all := []layout.Block{sc.Block()}
+	for _, t := range legend {
+		all = append(all, s.Para(width, []layout.Run{layout.T(layout.Sub, t)}, layout.ParaOpts{Ref: h.At}))
+	}
+	return layout.Above(0.5, append(all, s.Para(width, []layout.Run{layout.T(layout.Caption, caption)}, layout.ParaOpts{Ref: h.At}))...)
 }
+
+// distanceRow is the height of one row of distances.
+const distanceRow layout.Mm = 8
 
 // role is the role of a line of the drawings, by which they are measured on paper.
 func (s heatPicture) role(of string) string { return "heat:" + s.h.Mark + ":" + of }
@@ -103,11 +114,17 @@ func (s heatPicture) drawShaft(sc *draw.Scene, front, far float64) {
 }
 
 // drawNeighbours draws what sits beside the hub, at its distance, and the shield
-// before the nearest.
-func (s heatPicture) drawNeighbours(sc *draw.Scene) {
+// before the nearest. A name stands beside its part where it has room to the edge of
+// the drawing; else the parts have numbers, and the lines that name them are given back.
+func (s heatPicture) drawNeighbours(sc *draw.Scene, width layout.Mm) (legend []string) {
 	h := s.h
 	d, o, l := float64(h.Fit.Diameter), float64(h.Ring.Outside), float64(h.Ring.Length)
 	word := func(t string) layout.Block { return s.Words(layout.Sub, t) }
+	numbered := len(h.Neighbours) > 1
+	for _, n := range h.Neighbours {
+		x := sc.At(draw.XY{X: l + float64(n.Distance) + sc.Units(1)}).X
+		numbered = numbered || x+word(s.partAtMost(n)).W > width
+	}
 	for i, n := range h.Neighbours {
 		x := l + float64(n.Distance)
 		// Only the face has its place; how large it is nobody has said.
@@ -116,9 +133,14 @@ func (s heatPicture) drawNeighbours(sc *draw.Scene) {
 			sc.Box(draw.Hidden, layout.Usual, draw.XY{X: x, Y: sign * d / 2}, draw.XY{X: x + deep, Y: sign * high})
 			sc.Role(s.role("near:" + strconv.Itoa(i+1)))
 		}
-		down := o/2 + sc.Units(layout.Mm(3+8*float64(i)))
+		down := o/2 + sc.Units(3+distanceRow*layout.Mm(i))
 		sc.Dim(draw.XY{X: x, Y: -down}, draw.XY{X: l, Y: -down}, 3, word(s.u.Length(n.Distance)))
-		sc.Label(draw.XY{X: x + sc.Units(1), Y: high}, word(s.w.Heat.PartAtMost.With(n.Name, s.u.AtMost(n.Limit.At))), 0, 1.1)
+		name := s.partAtMost(n)
+		if numbered {
+			legend = append(legend, strconv.Itoa(i+1)+"  "+name)
+			name = strconv.Itoa(i + 1)
+		}
+		sc.Label(draw.XY{X: x + sc.Units(1), Y: high}, word(name), 0, 1.1)
 	}
 	if p := h.Pull; p != nil && p.Shield != "" && len(h.Neighbours) > 0 {
 		x := l + float64(h.Neighbours[0].Distance)*0.4
@@ -127,6 +149,7 @@ func (s heatPicture) drawNeighbours(sc *draw.Scene) {
 		}
 		sc.Label(draw.XY{X: x, Y: o * 0.62}, word(s.w.Heat.Shield), 0.5, 1.1)
 	}
+	return legend
 }
 
 // chartH is the height of the chart of the opening.
@@ -160,7 +183,7 @@ func Opening(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, 
 		end = 2 * p.Free
 	}
 	x := draw.Axis{From: 0, To: minutes(end) * 1.08, Name: s.w.Heat.ChartTime}
-	y := draw.Axis{From: 0, To: length(top) * 1.12, Name: s.w.Heat.ChartOpening.With(unit, figure.Kilowatts(p.Net, math.Round))}
+	y := draw.Axis{From: 0, To: length(top) * 1.12, Name: s.w.Heat.ChartOpening.With(unit, figure.Kilowatts(p.Net, units.Nearest))}
 	var line []draw.XY
 	for _, m := range p.Course {
 		if m.At <= end && m.Opening >= 0 {
@@ -184,7 +207,7 @@ func Opening(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, 
 	}
 	b, err := c.Block(s.Setter)
 	if err != nil {
-		b.Misfits = append(b.Misfits, layout.Misfit{Ref: s.h.At, Kind: layout.TooWide, Text: s.h.Mark, Detail: err.Error()})
+		b.Misfits = append(b.Misfits, layout.Misfit{Ref: s.h.At, Kind: layout.Undrawn, Text: s.h.Mark, Detail: err.Error()})
 	}
 	return b
 }
@@ -194,4 +217,12 @@ func (s heatPicture) chartNumber(v float64) string {
 		return strconv.FormatFloat(v, 'f', 1, 64)
 	}
 	return strconv.FormatFloat(v, 'f', 0, 64)
+}
+
+// partAtMost names a neighbour and how hot it may get, if that is known.
+func (s heatPicture) partAtMost(n job.HeatNeighbour) string {
+	if n.Limit.Source == "" {
+		return n.Name
+	}
+	return s.w.Heat.PartAtMost.With(n.Name, s.u.AtMost(n.Limit.At))
 }

@@ -62,7 +62,8 @@ func stageTicks(c *block.Composer, f job.Fastening, width layout.Mm) layout.Bloc
 func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []layout.Run {
 	runs := []layout.Run{layout.T(layout.Body, verb+" ")}
 	if f.Joint == nil {
-		return append(runs, layout.T(layout.Body, strconv.Itoa(f.Part.Count)+"\u00a0"+f.Part.Name))
+		runs = append(runs, layout.T(layout.Body, strconv.Itoa(f.Part.Count)+"\u00a0"+f.Part.Name))
+		return append(runs, turning(c, []*job.Part{f.Part}, !tight)...)
 	}
 	j := f.Joint
 	n := 0
@@ -73,6 +74,7 @@ func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []l
 		n = f.On
 	}
 	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.W.Pieces(n)+")"))
+	runs = append(runs, turning(c, j.Parts, !tight)...)
 	if !tight {
 		return runs
 	}

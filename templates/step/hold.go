@@ -11,14 +11,14 @@ import (
 // it.
 func holdBar(c *block.Composer, st *job.Step) layout.Block {
 	h := st.Hold
-	word, mark := c.W.Holds.Hold, h.Mark
+	word, mark, signs := c.W.Holds.Hold, h.Mark, c.W.Holds.ReleasedBy
 	if st == h.Again {
 		mark = c.W.Holds.Again.With(mark)
 	}
 	if h.Witness {
-		word = c.W.Holds.Witness
+		word, signs = c.W.Holds.Witness, c.W.Holds.SeenBy // a witness stops nothing, so releases nothing
 	}
-	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleName, c.W.Holds.ReleasedBy, h.At), c.WideBox(layout.RoleTime, 30, 1, c.W.Holds.DateTime, h.At))
+	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleName, signs, h.At), c.WideBox(layout.RoleTime, 30, 1, c.W.Holds.DateTime, h.At))
 	width := c.Span - boxes.W - 20
 	text := layout.Above(0.5,
 		c.Para(width, []layout.Run{layout.T(layout.Limit, word+" "+mark+"  "), layout.T(layout.Body, h.What)}, layout.ParaOpts{Ref: h.At}),

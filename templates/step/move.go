@@ -22,18 +22,24 @@ func removalLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 func fitLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, g := range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
-		verb := c.W.Common.From
-		if g.where.Scrap {
-			verb = ""
-		}
-		out = append(out, moveLine(c, verb, g, width, c.Box(layout.RoleCount, c.W.Common.CountOut, g.at)))
+		out = append(out, moveLine(c, fetchVerb(c, g), g, width, c.Box(layout.RoleCount, c.W.Common.CountOut, g.at)))
 	}
 	return out
+}
+
+// fetchVerb is what stands before where parts come from; nothing for new ones that come
+// from no place of the job.
+func fetchVerb(c *block.Composer, g moveGroup) string {
+	if g.where.Scrap {
+		return ""
+	}
+	return c.W.Common.From
 }
 
 // A moveGroup is what goes to or comes from one place.
 type moveGroup struct {
 	at    layout.Ref
+	off   bool // taken off
 	where job.Where
 	moves []*job.Move
 }
@@ -49,7 +55,7 @@ next:
 				continue next
 			}
 		}
-		out = append(out, moveGroup{at: m.At, where: where(m), moves: []*job.Move{m}})
+		out = append(out, moveGroup{at: m.At, off: m.Undo == nil && m.From == (job.Where{}), where: where(m), moves: []*job.Move{m}})
 	}
 	return out
 }
@@ -60,6 +66,9 @@ func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, box 
 	var runs []layout.Run
 	if verb != "" {
 		runs = append(runs, layout.T(layout.Body, verb+" "), layout.Run{Text: whereMark(c, g.where), Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "))
+		if g.where.Spot != nil && g.off {
+			runs = append(runs, layout.T(layout.Body, g.where.Spot.What+": "))
+		}
 	}
 	runs = append(runs, layout.T(layout.Body, block.PartList(g.moves)))
 	if n := job.Pieces(g.moves); n > 1 {
@@ -68,14 +77,13 @@ func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, box 
 	for _, s := range setMarks(g.moves) {
 		runs = append(runs, layout.T(layout.Body, " "), layout.Run{Text: c.W.Common.MatchedSet.With(s), Style: layout.SubBold, Deco: layout.Boxed})
 	}
-	var fresh []string
-	for _, m := range g.moves {
-		if m.New && !slices.Contains(fresh, m.Part.Name) {
-			fresh = append(fresh, m.Part.Name)
-		}
+	runs = append(runs, tagRuns(c, g.moves)...)
+	runs = append(runs, turning(c, movedParts(g.moves), g.off)...)
+	for _, text := range block.OldPieces(c, g.moves) {
+		runs = append(runs, layout.T(layout.Strong, " · "+text))
 	}
-	if len(fresh) > 0 {
-		runs = append(runs, layout.T(layout.Strong, " · "+c.W.Step.FitNew.With(strings.Join(fresh, ", "))))
+	for _, text := range renewed(c, g.moves) {
+		runs = append(runs, layout.T(layout.Strong, " · "+text))
 	}
 	if s := renewals(c, g.moves); len(s) > 0 && !box.Empty() {
 		runs = append(runs, layout.T(layout.Strong, " · "+strings.Join(s, ", ")))
@@ -88,6 +96,28 @@ func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, box 
 		return line
 	}
 	return layout.Beside(textGap, line, box)
+}
+
+// renewed say which parts come new, those apart whose old pieces were kept until now.
+func renewed(c *block.Composer, ms []*job.Move) []string {
+	var fresh, kept []string
+	for _, m := range ms {
+		list := &fresh
+		if m.Undo != nil && !m.Undo.To.Scrap {
+			list = &kept
+		}
+		if m.New && !slices.Contains(*list, m.Part.Name) {
+			*list = append(*list, m.Part.Name)
+		}
+	}
+	var out []string
+	if len(fresh) > 0 {
+		out = append(out, c.W.Step.FitNew.With(strings.Join(fresh, ", ")))
+	}
+	if len(kept) > 0 {
+		out = append(out, c.W.Step.FitNewScrap.With(strings.Join(kept, ", ")))
+	}
+	return out
 }
 
 // whereMark is a place as printed: its mark, or bench or scrap.

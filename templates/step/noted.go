@@ -32,7 +32,7 @@ func noted(c *block.Composer, st *job.Step) []layout.Block {
 	}
 	body := layout.Above(layout.GapY, lines...)
 	body.W = inner
-	return []layout.Block{body.Inset(block.CellPad).Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0)}
+	return []layout.Block{body.Inset(block.CellPad).Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0).Anchored("marks " + st.No)}
 }
 
 // matchMark is one line for a mark across the joint of a part.
@@ -114,7 +114,7 @@ func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	ways := st.WayRound
 	for _, m := range st.Fit {
 		if m.Part.Marked != nil {
-			line(c.W.Step.MarksMeet.With(partAt(c, m.Part, st), c.Page("step "+m.Part.Marked.No)))
+			line(c.W.Step.MarksMeet.With(partAt(c, m.Part, st), c.Page("marks "+m.Part.Marked.No)))
 		}
 		for _, w := range m.Part.WayRound {
 			if !containsWay(ways, w) {

@@ -1,6 +1,7 @@
 package step
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -65,7 +66,7 @@ func noteRun(c *block.Composer, st *job.Step) []run {
 func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
 	if st.Missed != "" {
-		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: st.Missed, Style: layout.Strong, Deco: layout.Inverse})
+		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: c.W.Step.EasilyMissed.With(st.Missed), Style: layout.Strong, Deco: layout.Inverse})
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
 	lines = append(lines, lastLines(c, st, width)...)
@@ -122,15 +123,22 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	var marks []string
 	last := ""
 	for _, d := range c.Job.Dims {
-		if d.LastChance != st || d.FoundAt == nil || d.FoundAt == st || d.In != nil {
+		if d.LastChance != st || d.FoundAt == nil || d.FoundAt == st {
 			continue
+		}
+		mark := d.Mark
+		if d.In != nil && allLostAt(d.In, st) {
+			if d != d.In.Merged[0] {
+				continue // told by its first
+			}
+			mark = d.In.Mark
 		}
 		page := c.Page("found " + d.Mark)
 		if page == last {
-			marks = append(marks, d.Mark)
+			marks = append(marks, mark)
 			continue
 		}
-		marks, last = append(marks, c.W.Common.StepPage.With(d.Mark, page)), page
+		marks, last = append(marks, c.W.Common.StepPage.With(mark, page)), page
 	}
 	if len(marks) == 0 {
 		return nil
@@ -140,4 +148,9 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 		runs[0].Deco = layout.Plain
 	}
 	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
+}
+
+// allLostAt reports whether a step takes all the readings of one block away.
+func allLostAt(d *job.Dim, st *job.Step) bool {
+	return !slices.ContainsFunc(d.Merged, func(x *job.Dim) bool { return x.LastChance != st })
 }

@@ -11,13 +11,19 @@ import (
 // number stands once more.
 const Together layout.Mm = 80
 
-// ContinuedLine is the line above the boxes of a step on the page that it goes on to.
-func ContinuedLine(c *block.Composer, st *job.Step) *layout.Block {
+// ContinuedLine says on the page that a step goes on to which one it is: at the right
+// end of the line of its section, or below it where that is long.
+func ContinuedLine(c *block.Composer, st *job.Step, section layout.Block) *layout.Block {
 	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.W.Step.Continued)}
 	if p := ownPlace(st); p != "" {
 		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: p, Style: layout.SubBold, Deco: layout.Boxed})
 	}
-	b := c.Para(c.Span, runs, layout.ParaOpts{Ref: st.At}).Pad(1, 0, 1, 0)
+	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); block.InkRight(section)+2*textGap+one.W <= c.Span {
+		beside := layout.Overlay(one.At(c.Span-one.W, -section.H))
+		beside.H = 0
+		return &beside
+	}
+	b := c.Para(c.Span, runs, layout.ParaOpts{Ref: st.At}).Pad(0, 0, 1, 0)
 	return &b
 }
 

@@ -15,7 +15,7 @@ type Dimension struct {
 
 	// Its limit.
 	OnlyRecorded, SourcesDiffer, Used, OldPartInLimits, GoesBack, Renewed string
-	LeftOnFound, WorkedLater, ChosenAt                                    Sentence
+	LeftOnFound, LeftAs, WorkedLater, ChosenAt                            Sentence
 
 	// The print of one tooth on another.
 	ToothToe, ToothHeel, ToothTip, ToothRoot string

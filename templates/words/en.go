@@ -4,13 +4,13 @@ import "matchmark/packs/reading"
 
 // English is the catalogue in English.
 var English = &Catalogue{
-	Lang: "en", Decimal: ".",
+	Lang: "en",
 	Limit: map[reading.Word]string{
 		reading.WordAtLeast: "at least", reading.WordAtMost: "at most", reading.WordAbout: "about", reading.WordExactly: "exactly",
 		reading.WordAsFound: "as found", reading.WordWorkedOut: "worked out", reading.WordMean: "mean", reading.WordSpread: "spread",
 		reading.WordSum: "sum", reading.WordMeanOf: "mean of", reading.WordLargestOf: "largest of", reading.WordSmallestOf: "smallest of",
 		reading.WordSpreadOf: "spread of", reading.WordSumOf: "sum of", reading.WordOf: "of", reading.WordHalfOf: "half of",
-		reading.WordInEach: "in each", reading.WordForEach: "for each", reading.WordIn: "in", reading.WordAnd: "and", reading.WordTo: "to", reading.WordFrom: "from",
+		reading.WordInEach: "for each", reading.WordForEach: "for each", reading.WordIn: "in", reading.WordAnd: "and", reading.WordTo: "to", reading.WordFrom: "from",
 		reading.WordFound: "found", reading.WordRecord: "record", reading.WordNoneAllowed: "none allowed", reading.WordNone: "none",
 		reading.WordSome: "some", reading.WordYes: "yes", reading.WordNo: "no", reading.WordRise: "above the part beside it",
 		reading.WordWarmer: "warmer,", reading.WordNever: "never", reading.WordAsInSource: "as printed in the source",
@@ -53,6 +53,8 @@ var English = &Catalogue{
 	Tag:        englishTag,
 	Order:      englishOrder,
 	Bind:       englishBind,
+	Filled:     englishFilled,
+	Report:     englishReport,
 }
 
 // englishCommon are the words of Common in English.

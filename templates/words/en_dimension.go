@@ -12,7 +12,7 @@ var englishDimension = Dimension{
 	WarmAt:  "reading less this, at %s:",
 	WarmAll: "take this off each reading (with an instrument near %s itself)",
 
-	OnlyRecorded: "only recorded, nothing to set", LeftOnFound: "to be left %s (p. %s)", WorkedLater: "limit %s: worked out when %s is read (p. %s)",
+	OnlyRecorded: "only recorded, nothing to set", LeftOnFound: "to be left %s (p. %s)", LeftAs: "to be left %s", WorkedLater: "limit %s: worked out when %s is read (p. %s)",
 	SourcesDiffer: "sources differ", Used: "USED", ChosenAt: "chosen at %s", OldPartInLimits: "old part OK", GoesBack: "goes back", Renewed: "renewed",
 
 	ToothToe: "toe", ToothHeel: "heel", ToothTip: "tip of the tooth", ToothRoot: "root",

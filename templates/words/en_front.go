@@ -6,7 +6,8 @@ var englishFront = Front{
 	InThisPack: "In this pack", SheetLine: "%s, p. %s", TagsLine: "%s tags, 1 to %s",
 	CheckBar:        "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
 	HowToRead:       "Marks and boxes",
-	PlaceBehindMark: "A mark stays with its thing on every sheet and tag. After a slash stands the place, as DE.",
+	MarkStays:       "A mark stays with its thing on every sheet and tag.",
+	PlaceBehindMark: "After a slash stands the place, as %s.",
 	Planning:        "Numbers worked out on these sheets are planning figures. The maker's manual, site permits, local codes and licensed practice rule.",
 	Released:        "Released for work",
 	Marks: []Mark{
@@ -43,7 +44,7 @@ var englishCautions = Cautions{
 var englishIsolations = Isolations{
 	Title: "Isolations",
 	Rule:  "A lock is taken off by the one who put it on, and by nobody else. Proved means shown at the machine, after the lock is on.",
-	Point: "point", ProvedBy: "proved by", LockNumber: "lock no.", LockedBy: "locked: initials, time", UnlockedBy: "unlocked: initials, time",
+	Point: "point", Proved: "proved", ProvedBy: "proved by %s", LockNumber: "lock no.", LockedBy: "locked: initials, time", UnlockedBy: "unlocked: initials, time",
 	LockedAt: "locked at %s", LockedAgainAt: "locked again at %s", UnlockedAt: "unlocked at %s", UnlockedForNowAt: "off for a test at %s",
 	NumberAgain: "%s again",
 }

@@ -4,8 +4,8 @@ package words
 var englishHolds = Holds{
 	Title: "Holds",
 	Rule:  "A hold stops the work until the one named has signed. A witness is called in time; the work may go on when nobody comes.",
-	Hold:  "HOLD", Witness: "WITNESS", ReleasedBy: "released by: name and signature", DateTime: "date, time", StopsHere: "work stops until it is signed",
-	MayGoOn: "call, then work may go on", SeenAndReleased: "released by: name, signature", Seen: "what must have been seen",
+	Hold:  "HOLD", Witness: "WITNESS", ReleasedBy: "released by: name and signature", SeenBy: "seen by: name and signature", DateTime: "date, time", StopsHere: "work stops until it is signed",
+	MayGoOn: "call, then work may go on", SeenAndReleased: "released, or seen, by: name, signature", Seen: "what must have been seen",
 	Again: "%s again",
 }
 
@@ -26,7 +26,7 @@ var englishFound = Found{
 
 // englishRegister are the words of Register in English.
 var englishRegister = Register{
-	Title: "Register", OffAndBackAt: "off at, back at",
+	Title: "Register", OffAndBackAt: "off at, back at", ScrapLater: "later %s from %s, %s",
 }
 
 // englishCounts are the words of Counts in English.
@@ -68,7 +68,7 @@ var englishCloseOut = CloseOut{
 	Permits: "permits handed back", Openings: "openings seen clean and closed", Containers: "containers empty, or scrap handed over",
 	Instruments: "instruments returned", LeftOver: "parts left over", Deviations: "deviations written", Hours: "hours of work planned; hours taken",
 
-	LaterHead: "Work that waits until the machine has run", DueDate: "due on", TightenAgain: "Tighten again: %s, %s.",
+	LaterHead: "Work that waits until the machine has run", DueDate: "due on", TightenAgain: "Tighten again: %s.",
 }
 
 // englishTag are the words of Tag in English.
@@ -76,6 +76,7 @@ var englishTag = Tag{
 	Title: "Tags", Spare: "spare", Keep: "keep", Stub: "stub", Reuse: "reuse", Repair: "repair", OnHold: "hold", BagsInside: "bags inside: %s",
 	Bags: "%s bags", BagIn: "%s, bag %s", Mass: "mass %s", MassAtLeast: "mass at least %s", ScrapBag: "Scrap bag",
 	ScrapKept: "keep until the new parts have been compared with these", ScrapListed: "what belongs in it: register p. %s", SideFaces: "%s faces %s",
+	OldThenScrap: "%s: old, then scrap",
 }
 
 // englishOrder are the words of Order in English.

@@ -15,8 +15,9 @@ var englishStep = Step{
 	Continued: "goes on", Hours: "hours", HoursPlanned: "planned %s\u00a0h, %s\u00a0h so far", Photo: "photo no.", CheckedBy: "checked by %s",
 	Undoes: "undoes %s, p. %s", After: "after %s", AnyTimeBetween: "any time after %s, before %s", AnyTimeBefore: "any time before %s",
 	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new: %s; count the old against the new",
-	PutBack: "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",
-	GoneAfterThis: "GONE AFTER THIS, so written down before: %s", EmptyNow: "must be empty now:", EasilyMissed: "easily missed:", Place: "place",
+	FitNewScrap: "new: %s; count the old against the new, then scrap the old",
+	PutBack:     "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",
+	GoneAfterThis: "GONE AFTER THIS, so written down before: %s", EmptyNow: "must be empty now:", EasilyMissed: "easily missed: %s", Place: "place",
 
 	PermitLine: "permit is here: %s", LockLine: "lock on %s: %s (p. %s)", UnlockLine: "lock off %s (p. %s)",
 	OpenLine: "%s stands open: cover with %s (p. %s)", CloseLine: "%s seen clean, tools and rags out, closed (p. %s)",
@@ -25,6 +26,9 @@ var englishStep = Step{
 	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", NoTorque: "no value: %s", TightForNow: "FOR NOW, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose",
 	Oiled: "threads: %s", InOrder: "order: %s", ForNow: "for now", TakeOut: "take out again", LeftOut: "LEFT OUT for now, goes in at %s",
 	AtBench: "on the bench", People: "%s people", RenewAsSet: "if one is renewed, renew the set", RenewAdded: "added, the machine had none", RenewIf: "renew %s", RenewLine: "%s: %s",
+
+	LeftHand: "left-hand thread", RightHand: "right-hand thread", Clockwise: "clockwise", Counterclockwise: "counterclockwise", FacingIt: "looking at it",
+	Turned: "%s: %s, %s, %s", TurnedOff: "off: %s", TurnedOn: "on: %s", BigTag: "tag", OldThenScrap: "old %s: kept until the new at %s, then scrap",
 
 	AllGoBack: "all in: all %s go back", AllRenewed: "one or more out: all %s are renewed", WhichIsOut: "which are out",
 	AsJudged: "old or new, all %s alike, as decided for %s at %s (p. %s)",

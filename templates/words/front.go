@@ -3,8 +3,8 @@ package words
 // Front are the words of the front sheet.
 type Front struct {
 	Title, Scope, Issued, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
-	HowToRead, PlaceBehindMark, Planning, Released                                   string
-	SheetLine, TagsLine                                                              Sentence
+	HowToRead, MarkStays, Planning, Released                                         string
+	SheetLine, TagsLine, PlaceBehindMark                                             Sentence
 	Marks                                                                            []Mark
 
 	// The options that this machine has.
@@ -27,8 +27,8 @@ type Cautions struct {
 
 // Isolations are the words of the list of the points where the machine is cut off.
 type Isolations struct {
-	Title, Rule, Point, ProvedBy, LockNumber, LockedBy, UnlockedBy     string
-	LockedAt, LockedAgainAt, UnlockedAt, UnlockedForNowAt, NumberAgain Sentence
+	Title, Rule, Point, Proved, LockNumber, LockedBy, UnlockedBy                 string
+	LockedAt, LockedAgainAt, UnlockedAt, UnlockedForNowAt, NumberAgain, ProvedBy Sentence
 }
 
 // Gather are the words of the list of what is fetched before the work.

@@ -7,6 +7,7 @@ const (
 	ActShield    = "{shield}"
 	ActNeighbour = "{neighbour}"
 	ActHeat      = "{heat}"
+	ActMoves     = "{moves}"
 )
 
 // Heat are the words of the heat sheet, its pictures, and the lines of a step that point to it.
@@ -17,7 +18,13 @@ type Heat struct {
 	// The joint.
 	PullerDoes, PullerShort, SmoothNone, SmoothEight, SmoothFour                        string
 	FitLine, SizesLine, CountedGreatest, CountedMeasured, Pressure, ColdPull, HoldsLine Sentence
-	HoldsNot, YieldLine, PullerRated, NothingNear                                       Sentence
+	HoldsNot, PullerRated, NothingNear, HoldsAtWork, LeastAtWork, AtSpeed               Sentence
+	StressCold, StressAtWork, ShaftStress, ShaftSheared, OfYield                        Sentence
+	AtRest, YieldNotGiven                                                               string
+
+	// What is not known, on a draft.
+	NotWorkedOut, FitNotKnown, NotKnown, HeatNotKnown, NotHeated string
+	LimitNotKnown, HeatTo                                        Sentence
 
 	// Its picture.
 	PictureFaces, Shield, HeatArrow, ChartTime, ChartWindow                      string
@@ -31,11 +38,14 @@ type Heat struct {
 type HeatPull struct {
 	Slow, NoPace, WallNoUse, LookAt                                                   string
 	Title, NeverSkin, NeverPart, TooFast, FreeLine, BandLine, StaysLine, StaysEndless Sentence
+	WorkableLine, KeepOnEndless                                                       Sentence
 	KeepOnLine, LevelsLine, WallLine, WallUse, NearLine, NearStuck, IntoLine, Colours Sentence
 
 	// The acts in their order.
 	DressTitle, DressTorch, DressOther, StuckTitle, StuckBore   string
 	OrderTorch, OrderInduction                                  []Sentence
+	OrderNoPuller, OrderPullerNotSaid, OrderMoves, OrderLoose   string
+	LongestNotSaid                                              string
 	OrderPuller, OrderShield, StuckStop, StuckWays, StuckPuller Sentence
 
 	// Boxes and log.
@@ -47,9 +57,11 @@ type HeatPull struct {
 
 // HeatOn are the words of the part of the heat sheet for putting a part on.
 type HeatOn struct {
+	NotKnown                                                                         string
 	NoSoak, ChillCold, LadderTitle, LadderUpTo, LadderSetTo, LadderTooHot            string
 	Interference                                                                     string
 	Title, HeatTo, MakersFigure, RoomLine, SoakLine, CarryLine, GripsLine, ChillLine Sentence
+	ColdRoom, ColdCarry, ColdGrips, NeverAbove, OrderFlame                           Sentence
 	ChillHot, AirLine, MostNitrogen, MostIce, Largest, Smallest                      Sentence
 
 	// Boxes.

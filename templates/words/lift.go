@@ -5,7 +5,7 @@ type Lift struct {
 	Title string
 
 	// The lines of a step.
-	Level                                                                 string
+	Level, NoSheet                                                        string
 	OnHook, StepLine, StepLineByHand, StepLineRefused, Tilted, TiltedSide Sentence
 	TiltedMost, TiltedWithin, StepLineStopped                             Sentence
 

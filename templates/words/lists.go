@@ -2,9 +2,9 @@ package words
 
 // Holds are the words of the list of hold and witness points.
 type Holds struct {
-	Title, Rule, Hold, Witness, ReleasedBy, DateTime, StopsHere, MayGoOn, SeenAndReleased string
-	Seen                                                                                  string
-	Again                                                                                 Sentence
+	Title, Rule, Hold, Witness, ReleasedBy, SeenBy, DateTime, StopsHere, MayGoOn, SeenAndReleased string
+	Seen                                                                                          string
+	Again                                                                                         Sentence
 }
 
 // Openings are the words of the list of openings and the log of tools and rags.
@@ -21,6 +21,7 @@ type Found struct {
 // Register are the words of the register of containers.
 type Register struct {
 	Title, OffAndBackAt string
+	ScrapLater          Sentence
 }
 
 // Counts are the words of the list by which every container is counted.
@@ -58,6 +59,7 @@ type CloseOut struct {
 type Tag struct {
 	Title, Spare, Keep, Stub, Reuse, Repair, OnHold, ScrapBag, ScrapKept string
 	BagsInside, Bags, BagIn, Mass, MassAtLeast, ScrapListed, SideFaces   Sentence
+	OldThenScrap                                                         Sentence
 }
 
 // Order are the words of the order of work as text.

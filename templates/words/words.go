@@ -5,7 +5,6 @@ import "matchmark/packs/reading"
 // A Catalogue is all fixed words of a pack in one language.
 type Catalogue struct {
 	Lang       string
-	Decimal    string  // the sign between the whole and its tenths
 	Sayings    Sayings // empty in English
 	Limit      map[reading.Word]string
 	Common     Common
@@ -42,6 +41,8 @@ type Catalogue struct {
 	Tag        Tag
 	Order      Order
 	Bind       Bind
+	Filled     Filled
+	Report     Report
 }
 
 // Common are the words of what several sheets share.

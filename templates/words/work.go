@@ -14,9 +14,10 @@ type Reassembly struct {
 
 // Step are the words of a step on either sheet of work.
 type Step struct {
-	Continued, Hours, Photo, AnyTimeAtAll, Bench, EmptyNow, EasilyMissed, Place         string
+	Continued, Hours, Photo, AnyTimeAtAll, Bench, EmptyNow, Place                       string
 	HoursPlanned, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
-	FitNew, PutBack, SetAgain, LookUp, Close, GoneAfterThis                             Sentence
+	EasilyMissed                                                                        Sentence
+	FitNew, FitNewScrap, PutBack, SetAgain, LookUp, Close, GoneAfterThis                Sentence
 
 	// What guards the step.
 	ToolsIn, ToolsOut                                                   string
@@ -25,6 +26,10 @@ type Step struct {
 	// What is loosened and tightened, what is on for now.
 	Loosen, Tighten, Stages, IsTight, IsLoose, ForNow, TakeOut, AtBench, RenewAsSet, RenewAdded string
 	ToTorque, NoTorque, TightForNow, Oiled, InOrder, LeftOut, People, RenewIf, RenewLine        Sentence
+
+	// Which way a thread is turned, tags of big parts, old pieces that are kept a while.
+	LeftHand, RightHand, Clockwise, Counterclockwise, FacingIt, BigTag string
+	Turned, TurnedOff, TurnedOn, OldThenScrap                          Sentence
 
 	// A matched set that is judged as a whole.
 	WhichIsOut                      string

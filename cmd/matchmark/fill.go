@@ -1,0 +1,194 @@
+package main
+
+import (
+	"bytes"
+	"cmp"
+	"errors"
+	"fmt"
+	"path/filepath"
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/filled"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/templates"
+)
+
+const fillUsage = `usage: matchmark fill FILE --readings FILE... [flags]
+
+Takes the definition and the readings that were typed from the paper into the file
+that print wrote, and writes the reassembly sheet filled: what was found in its
+boxes, sums, targets and shims worked out, what is out with what to do, and what is
+still missing. What is to be written by hand stays blank. A row that may have been
+misread is refused, with what to write; --draft prints all the same and leaves its
+box blank.
+
+`
+
+// cameBackFlags are the flags of the commands that take readings back.
+type cameBackFlags struct {
+	out, paper     string
+	job, site      *string
+	readings, last []string
+	draft          bool
+}
+
+// fill writes the sheets that the readings which came back are printed on.
+func fill(args []string, s streams) int {
+	var p cameBackFlags
+	flags := newFlags("fill", s)
+	flags.StringArrayVar(&p.readings, "readings", nil, "read the values from `FILE`; several are of one outage")
+	flags.StringVar(&p.out, "out", "out", "write into `DIR`")
+	p.job, p.site = inputFlags(flags)
+	flags.StringArrayVar(&p.last, "last", nil, "the readings of an earlier outage, as given to print, from `FILE`")
+	flags.StringVar(&p.paper, "paper", "", "`PAPER` that the pack was printed on: a4 or letter; a4 if the site file does not say")
+	flags.BoolVar(&p.draft, "draft", false, "print in spite of rows that are refused")
+	if err := flags.Parse(args); err != nil {
+		return s.usage(err, fillUsage+flags.FlagUsages())
+	}
+	c, code := comeBack(flags.Args(), p, "fill", s)
+	if c == nil {
+		return code
+	}
+	o := templates.Options{Paper: c.paper, Pen: layout.Pen{Gloves: c.job.Site.Gloves}, Last: c.last}
+	blank, _ := templates.Compose(c.job, o, pdf.NewFaces(), nil)
+	o.Filled, o.Boxes = c.result, blank.Boxes()
+	pack, misfits := templates.Compose(c.job, o, pdf.NewFaces(), nil)
+	if misfits.Errors() > 0 {
+		report(s.err, misfits, c.job.Files)
+		return exitProblems
+	}
+	pack.KeepFilled()
+	var data bytes.Buffer
+	if err := pdf.Write(&data, pack.Pages); err != nil {
+		fmt.Fprintf(s.err, "error: %v\n", err)
+		return exitFiles
+	}
+	path := c.stem(p.out) + "-filled.pdf"
+	if err := writeAll([]output{{path: path, data: &data}}); err != nil {
+		fmt.Fprintf(s.err, "error: %v\n", err)
+		return exitFiles
+	}
+	fmt.Fprintf(s.out, "%s: %s, %s of %s filled, %d out of limits\n", path, counted(len(pack.Pages.Pages), "page"), strconv.Itoa(c.typed()), countedBoxes(len(c.job.Blanks())), c.out())
+	return code
+}
+
+// A returned job is one with the readings that came back.
+type returned struct {
+	job    *job.Job
+	paper  layout.Paper
+	result *filled.Result
+	last   *filled.History
+}
+
+// stem is the beginning of the names of its files.
+func (c *returned) stem(dir string) string {
+	return filepath.Join(dir, fileName(c.job.Order.Number+"-"+c.job.Order.Revision))
+}
+
+// typed counts the boxes that have a value.
+func (c *returned) typed() int {
+	n := 0
+	for _, f := range c.result.Values.Files {
+		n += len(f.Entries)
+	}
+	return n
+}
+
+// out counts what is out of limits.
+func (c *returned) out() int {
+	n := 0
+	for _, v := range c.result.Verdicts {
+		if v.Bad() {
+			n++
+		}
+	}
+	return n
+}
+
+// comeBack loads the definition, reads the values and works them out. Where it is nil
+// the exit code says why; else the code is that for when all is written.
+func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned, int) {
+	if len(args) == 0 {
+		return nil, s.usage(fmt.Errorf("%s takes a definition", name), "hint: matchmark "+name+" FILE --readings FILE\n")
+	}
+	p.readings = append(p.readings, args[1:]...) // --readings a.csv b.csv
+	if len(p.readings) == 0 {
+		return nil, s.usage(errors.New("no file of readings"), "hint: matchmark "+name+" FILE --readings FILE\n")
+	}
+	if _, err := paperNamed(p.paper); err != nil {
+		return nil, s.usage(err, "hint: --paper a4 or --paper letter\n")
+	}
+	disk := disk{stdin: s.in}
+	jb, problems := packs.Load(disk, packs.Inputs{Definition: inputName(args[0]), Job: *p.job, Site: *p.site, Last: inputNames(p.last)})
+	if problems.Errors() > 0 {
+		report(s.err, problems, jb.Files)
+		return nil, exitFor(problems)
+	}
+	paper, err := paperNamed(cmp.Or(p.paper, jb.Site.Paper))
+	if err != nil {
+		return nil, s.usage(err, "")
+	}
+	c := &returned{job: jb, paper: paper}
+	var told source.Problems
+	var files []*filled.File
+	for _, name := range inputNames(p.readings) {
+		data, no := source.Read(disk, name)
+		if told = append(told, no...); len(no) > 0 {
+			continue
+		}
+		jb.Files[name] = data
+		f := filled.Read(name, data, jb)
+		told, files = append(told, f.Told...), append(files, f)
+	}
+	var earlier source.Problems
+	c.last, earlier = lastTime(jb, p.last)
+	values, conflicts := filled.Merge(files)
+	c.result = filled.Work(jb, values)
+	told = append(append(append(told, conflicts...), c.result.Problems...), earlier...)
+	told.Sort()
+	report(s.err, told, jb.Files)
+	if told.Errors() > 0 && (!p.draft || exitFor(told) == exitFiles) {
+		return nil, exitFor(told)
+	}
+	return c, exitDone
+}
+
+// inputNames are the names under which files on the command line are read.
+func inputNames(args []string) []string {
+	var out []string
+	for _, a := range args {
+		out = append(out, inputName(a))
+	}
+	return out
+}
+
+// lastTime reads the files of earlier outages, which Load has taken in. What stands in
+// them is history: what is wrong there is told and left out, and stops nothing. Nil where
+// there is none.
+func lastTime(jb *job.Job, last []string) (*filled.History, source.Problems) {
+	if len(last) == 0 {
+		return nil, nil
+	}
+	var told source.Problems
+	var files []*filled.File
+	for _, name := range inputNames(last) {
+		data, there := jb.Files[name]
+		if !there {
+			continue // told by Load
+		}
+		f := filled.Read(name, data, jb)
+		files = append(files, f)
+		for _, p := range f.Told {
+			if p.Code == "other-job" || p.Code == "other-revision" || p.Code == "other-pack" {
+				continue // an earlier outage is another job
+			}
+			p.Severity = source.Warning
+			told = append(told, p)
+		}
+	}
+	return filled.NewHistory(jb, files), told
+}

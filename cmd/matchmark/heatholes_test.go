@@ -1,0 +1,157 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/templates"
+)
+
+// heatFiles are the definitions with heats in them, from the project's own.
+func heatFiles(t *testing.T) []string {
+	t.Helper()
+	var out []string
+	for _, dir := range []string{filepath.Join(testdata, "good"), startersDir} {
+		files, err := filepath.Glob(filepath.Join(dir, "*.yaml"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, f := range files {
+			data, err := os.ReadFile(f)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if strings.Contains(string(data), "\nheats:") {
+				out = append(out, f)
+			}
+		}
+	}
+	if len(out) < 6 {
+		t.Fatalf("only %d definitions with heats", len(out))
+	}
+	return out
+}
+
+// withoutHoles tells whether all that a heat is for is worked out.
+func withoutHoles(h *job.Heat) bool {
+	return (h.Pull != nil || h.PutOn != nil) && (h.Pull == nil || h.Pull.Plan != nil) && (h.PutOn == nil || h.PutOn.Plan != nil || h.PutOn.Cold != nil)
+}
+
+// TestAnyKeyOfAHeatLeftOut: whatever is left out of what is written of a heat, check tells
+// of it or the heat is worked out, and the draft prints what is known, says what is not,
+// and invents nothing. A heat with pull: alone that was fitted again with heat: made check
+// panic, and a draft printed "heat it to 0 °C. Never above 0 °C".
+func TestAnyKeyOfAHeatLeftOut(t *testing.T) {
+	longTest(t)
+	t.Parallel()
+	faces := pdf.NewFaces()
+	tried, without := 0, 0
+	for _, f := range heatFiles(t) {
+		data, err := os.ReadFile(f)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, x := range leavesOut(t, data, "heats") {
+			// A starter is a large pack: of its keys some are tried at each run.
+			if len(data) > 12000 && i%9 != 0 && os.Getenv("ACID_FULL") != "1" {
+				continue
+			}
+			where := filepath.Base(f) + " without " + x.path
+			tried++
+			without += checkHeatHole(t, where, x.text, faces)
+		}
+	}
+	if tried < 150 || without < 60 {
+		t.Errorf("%d keys were left out, and %d heats had no figures", tried, without)
+	}
+}
+
+// checkHeatHole checks and prints one definition with a hole, and counts its heats that
+// have no figures.
+func checkHeatHole(t *testing.T, where, text string, faces *pdf.Faces) int {
+	t.Helper()
+	jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
+	pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4, Draft: problems.Errors() > 0}, faces, problems)
+	checkHeatHelp(t, where, problems)
+	n := 0
+	for _, h := range jb.Heats {
+		if withoutHoles(h) {
+			continue
+		}
+		n++
+		if problems.Errors() == 0 {
+			t.Errorf("%s: %s has no figures, and check is silent", where, h.Mark)
+		}
+		sheet := unspaced(heatSheet(pack, h))
+		if len(h.Because) == 0 {
+			t.Errorf("%s: %s has no figures and no reason\n%v", where, h.Mark, problems)
+		}
+		for _, why := range h.Because {
+			if !strings.Contains(sheet, unspaced(why)) {
+				t.Errorf("%s: the sheet of %s does not say: %s\n%s", where, h.Mark, why, sheet)
+			}
+		}
+		if m := zeroFigure.FindString(sheet); m != "" {
+			t.Errorf("%s: the sheet of %s prints %q for what is not known\n%s", where, h.Mark, m, sheet)
+		}
+	}
+	return n
+}
+
+// zeroFigure is a figure of nothing, or a sentence that ends before its figure.
+var zeroFigure = regexp.MustCompile(`(to|above|by|of|after|for)(-17|0|0\.0+|32)(°C|°F|mm|in|kN|lbf|min|MPa|psi)|above\.|to\.|after,`)
+
+// heatSheet is what stands on the pages of a heat, without their heads and feet.
+func heatSheet(pack *templates.Pack, h *job.Heat) string {
+	var out strings.Builder
+	for _, p := range pack.Pages.Pages {
+		for _, it := range p.Items {
+			if s, ok := it.Shape.(layout.Text); ok && it.Ref == layout.Ref(h.At) && p.Sheet == "heats" {
+				out.WriteString(s.S + " ")
+			}
+		}
+	}
+	return out.String()
+}
+
+// heatOffered is an amount in a help text.
+var heatOffered = regexp.MustCompile(`[0-9] ?(kg|mm|µm|m3|in|%|°C|°F|kN|N·m|kW|min|s|l|C rise|K|MPa)\b|[0-9]+ [HJ][0-9]/`)
+
+// heatCodes are the codes of what is told of heats.
+var heatCodes = []string{"heat-refused", "no-fit", "no-grip", "no-grip-given", "no-clearance", "no-ceiling", "no-source", "no-neighbour", "no-room", "heat-unit",
+	"fit", "fit-twice", "heat-does-nothing", "heat-depth", "heat-oven", "no-shield", "flame", "workable", "friction-unbacked", "thin-hub", "shaft-yields", "holds-not",
+	"short-window", "neighbour-hot", "neighbour-stuck", "hub-yields", "thermal-shock", "too-quick", "room-air", "above-ceiling", "missing-key"}
+
+// checkHeatHelp sees that what is told of a heat says what to do about it, and offers no
+// number that has to be measured or looked up.
+func checkHeatHelp(t *testing.T, where string, problems source.Problems) {
+	t.Helper()
+	for _, p := range problems {
+		if !slices.Contains(heatCodes, p.Code) {
+			continue
+		}
+		help := strings.Join(p.Help, " ")
+		if strings.TrimSpace(help) == "" {
+			t.Errorf("%s: nothing says what to do about: %s", where, p.Message)
+		}
+		// What is worked out for this joint, and what is common practice, is no figure that
+		// has to be measured.
+		help = workedOut.ReplaceAllString(help, "")
+		if heatOffered.MatchString(help) {
+			t.Errorf("%s: %s: the help offers a number: %s", where, p.Message, help)
+		}
+	}
+}
+
+// workedOut are the figures that a refusal works out: what would have to change.
+var workedOut = regexp.MustCompile(`(an interference of|a ceiling of|puller good for|use at least|use at most|the hub needs) [0-9.]+ [^ ,]+|DIN 7190`)

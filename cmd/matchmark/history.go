@@ -1,0 +1,58 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+
+	"matchmark/layout/pdf"
+	"matchmark/packs/filled"
+	"matchmark/templates"
+)
+
+const historyUsage = `usage: matchmark report FILE --readings FILE... [--last FILE]... [flags]
+
+Takes the definition and the readings that were typed from the paper, and writes
+what was found and left for the history of the machine, as PDF and as CSV: the
+verdict on every reading, how far it went since it was left last time, how much
+that is in 1000 running hours, and a plot of each that has three outages and more.
+
+`
+
+// history writes the report of what was found and left.
+func history(args []string, s streams) int {
+	var p cameBackFlags
+	flags := newFlags("report", s)
+	flags.StringArrayVar(&p.readings, "readings", nil, "read the values from `FILE`; several are of one outage")
+	flags.StringArrayVar(&p.last, "last", nil, "the readings of an earlier outage from `FILE`; may be given again")
+	flags.StringVar(&p.out, "out", "out", "write into `DIR`")
+	p.job, p.site = inputFlags(flags)
+	flags.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
+	flags.BoolVar(&p.draft, "draft", false, "write in spite of rows that are refused")
+	if err := flags.Parse(args); err != nil {
+		return s.usage(err, historyUsage+flags.FlagUsages())
+	}
+	c, code := comeBack(flags.Args(), p, "report", s)
+	if c == nil {
+		return code
+	}
+	doc, misfits := templates.ComposeReport(c.job, templates.Options{Paper: c.paper, Filled: c.result, Last: c.last}, pdf.NewFaces())
+	if misfits.Errors() > 0 {
+		report(s.err, misfits, c.job.Files)
+		return exitProblems
+	}
+	var table, paper bytes.Buffer
+	err := filled.WriteReport(&table, c.result, c.last)
+	if err == nil {
+		err = pdf.Write(&paper, doc)
+	}
+	stem := c.stem(p.out) + "-report"
+	if err == nil {
+		err = writeAll([]output{{path: stem + ".csv", data: &table}, {path: stem + ".pdf", data: &paper}})
+	}
+	if err != nil {
+		fmt.Fprintf(s.err, "error: %v\n", err)
+		return exitFiles
+	}
+	fmt.Fprintf(s.out, "%s: %s\n%s: %s\n", stem+".csv", counted(len(c.result.Lines(c.last)), "line"), stem+".pdf", counted(len(doc.Pages), "page"))
+	return code
+}

@@ -1,0 +1,25 @@
+package codes
+
+// jointCodes are the problems of fasteners and joints.
+var jointCodes = []Entry{
+	{"fasteners-out", "A joint is tightened while some of its fasteners are out.", "Fit them above it."},
+	{"joint-count", "A joint has another number of fasteners than its layout has places.", "Count them on the joint, and put both right."},
+	{"joint-refused", "The calculation of a joint refuses what is given, for the reason in the message.", "Write what the message names, with its source."},
+	{"joint-spread", "One joint holds fasteners that go back at different steps.", "Write each: to make a joint of each place."},
+	{"layout-order", "An order of tightening cannot be read.", "Write crosswise, outward or in turn, or the maker's order by numbers."},
+	{"layout-shape", "A layout has no shape, or two.", "Write one: circle:, rectangle:, oval:, split-line: or places:."},
+	{"look-at-joint", "A joint can be tightened so, and something in it is unusual.", "Read the reason; change the figure or leave it on purpose."},
+	{"loosened-twice", "A joint is loosened twice and not tightened between.", "Take it out of one of the steps."},
+	{"never-loosened", "A joint is tightened that is tight then.", "Loosen it before, or take it out."},
+	{"never-tightened", "A fastener goes back and its joint is not tightened after it.", "Write tighten: at that step or later."},
+	{"no-fasteners", "A joint does not say which fasteners it has.", "Write parts:."},
+	{"no-joint", "A part comes off with screws that belong to no joint: nothing says how tight they become.", "Describe the joint, or write no-value: with how."},
+	{"no-layout", "A joint of several fasteners has no layout, so its order is not drawn.", "Write layout:."},
+	{"no-torque", "A joint does not say how tight its fasteners become.", "Write torque:, stages:, or no-value: if nobody gives one."},
+	{"not-a-preload", "A preload cannot be read.", "Write 75 % of proof, 210 kN, or 450 MPa."},
+	{"not-a-torque", "A torque has another kind of unit.", "Write it in N·m or lb-ft; for a tensioner say tensioner:."},
+	{"off-still", "A joint is tightened before some of its fasteners are back.", "Tighten it below."},
+	{"thread", "A thread cannot be read.", "Write it as M24, M90x2, 3/4-10 UNC or Tr 40x7."},
+	{"thread-differs", "A joint and its fastener have different threads.", "Put one right; fasteners of two threads are two joints."},
+	{"friction-unbacked", "Frictions are not measured on this joint, and nobody stands behind them.", "Write decided-by: and because:."},
+}

@@ -1,0 +1,30 @@
+package codes
+
+// liftCodes are the problems of lifts and of what hangs.
+var liftCodes = []Entry{
+	{"axis", "An axis is a direction, and cannot be read.", "Write up, or three numbers along x, y and z."},
+	{"bar-ends", "A spreader or beam has two ends.", "Write what each of the two carries."},
+	{"ends", "The level of a lift is told between two ends.", "Write both, each with its point."},
+	{"floor-overloaded", "A load presses more on the floor than it carries.", "Spread it over longer or more pieces, or lay it elsewhere."},
+	{"hands-under-load", "A step puts hands under a hanging load and does not say what stands under it.", "Write under-load:, or set the load down before."},
+	{"held-by-hand", "A load is lifted by hand and held over several steps.", "Write set-down: and on what."},
+	{"lighter-than-its-parts", "A load is lighter than the parts that hang on it.", "Put the mass right, or take a part out."},
+	{"look-at-lift", "A lift can be made so, and something in it is unusual.", "Read the reason; change the figure or leave it on purpose."},
+	{"must-not-lift", "A lift overloads or misuses a piece of gear.", "Use the gear, length or angle that the message names."},
+	{"never-lifted", "A lift is made at no step.", "Write lift: at the step that makes it."},
+	{"no-bar", "A lift hangs under a beam and names none.", "Write bar: with its name under gear."},
+	{"no-end-face", "Sections of a load are measured from a face, and nothing says where it stands.", "Write sections-from:."},
+	{"no-floor", "A load is set down, and nothing says what the floor carries.", "Write floor: at the spot."},
+	{"no-headroom", "Nothing says how high the hook goes.", "Write high-hook: at the crane."},
+	{"no-pick", "A leg has no point where it holds.", "Write pick: with its three lengths."},
+	{"not-computed", "A lift cannot be computed, for the reason in the message.", "Change what it names; a figure is never guessed."},
+	{"not-known", "Something that decides a lift is not known, and nobody answers for it.", "Write how far it may be off, or who decides and why."},
+	{"not-used", "Something is said of a lift that nothing in it uses.", "Take it out, or name the gear it is said of."},
+	{"nothing-hangs", "A step says what stands under a load, and none hangs then.", "Take it out, or write the lift at the steps that raise and carry it."},
+	{"share-by-angle", "A share of the rating by angle cannot be read.", "Write the share in %, to, and the angle in °, as in the maker's table."},
+	{"size", "The size of a load does not run from its least to its largest corner.", "Write from: and to: from the origin."},
+	{"three-lengths", "A point takes three lengths.", "Write [x, y, z] from the origin."},
+	{"two-centres", "A load has a centre of gravity and sections that give one.", "Keep one of the two."},
+	{"two-densities", "A body has a material and a density.", "Keep one of the two."},
+	{"wrong-gear", "A piece of gear is used as what it is not.", "Name one of the kinds that the message lists."},
+}

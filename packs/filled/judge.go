@@ -1,0 +1,339 @@
+package filled
+
+import (
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
+)
+
+// An Outcome is what follows from the readings of one dimension at one time.
+type Outcome uint8
+
+const (
+	// Empty has no reading at all.
+	Empty Outcome = iota
+	// NotTaken was left empty with a reason.
+	NotTaken
+	// Recorded has no limit at this time.
+	Recorded
+	// Open cannot be judged yet: Why says what is missing.
+	Open
+	// In is within its limits.
+	In
+	// OldIn is out of the limits for a new part and within those for an old one.
+	OldIn
+	// Mend is out for an old part too, and can be mended.
+	Mend
+	// Out is out of limits.
+	Out
+)
+
+// A Verdict is the outcome of one dimension at one time with what it rests on.
+type Verdict struct {
+	Dim      *job.Dim
+	When     job.When
+	Outcome  Outcome
+	Limit    *reading.Limit    // that decided
+	Findings []reading.Finding // of those out of it, or those that cannot be judged
+	Action   string            // what the definition says to do, empty if it says nothing
+	Why      string            // of Open and NotTaken
+	Tags     []*job.Tag        // of the parts that it is read on
+}
+
+// Bad reports whether somebody has to do something about it.
+func (v Verdict) Bad() bool { return v.Outcome == Out || v.Outcome == Mend }
+
+// judge sets the readings of a dimension against what holds at that time: as found
+// against the limit for closing, or for old parts, as far as that is known then.
+func (r *Result) judge(d *job.Dim, when job.When) Verdict {
+	t := r.readings(d, when)
+	v := Verdict{Dim: d, When: when, Outcome: Recorded}
+	if !t.any() {
+		v.Outcome, v.Why = Empty, t.notTaken
+		if t.notTaken != "" {
+			v.Outcome = NotTaken
+		}
+		return v
+	}
+	if d.Box.Form == reading.Ticks || d.Box.Form == reading.Line {
+		r.judgeAnswers(&v, t)
+		return v
+	}
+	limits := r.limitsAt(d, when)
+	if len(limits) == 0 {
+		return v
+	}
+	v.settle(r.against(d, when, limits), limits[0], Out)
+	if len(v.Findings) > 0 {
+		v.Limit = limitAt(limits, max(v.Findings[0].Position, 0))
+	}
+	if v.Outcome != Out || d.WatchedOnly() {
+		v.finish(d, r)
+		return v
+	}
+	for _, old := range []struct {
+		limit *reading.Limit
+		in    Outcome
+	}{{d.Reuse, OldIn}, {d.Repair, Mend}} {
+		if old.limit == nil {
+			continue
+		}
+		out := v
+		v.settle(r.against(d, when, []*reading.Limit{old.limit}), old.limit, Out)
+		if v.Outcome == In {
+			v.Outcome = old.in
+		}
+		if v.Outcome == Mend {
+			v.Limit, v.Findings = out.Limit, out.Findings
+		}
+		if v.Outcome != Out {
+			break
+		}
+	}
+	v.finish(d, r)
+	return v
+}
+
+// any reports whether anything was written.
+func (t *taken) any() bool {
+	for i := range t.readings {
+		if t.readings[i] != nil || t.answers[i] != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// limitsAt are the limits that hold for a dimension at a time, none where it is only
+// recorded then.
+func (r *Result) limitsAt(d *job.Dim, when job.When) []*reading.Limit {
+	switch {
+	case when == job.AsFound && d.WatchedOnly():
+		if len(d.FoundBy) > 0 {
+			return d.FoundBy
+		}
+		return []*reading.Limit{d.Found}
+	case !d.Judged():
+		return nil
+	case when == job.AsFound && (d.Left.NeedsFound() || d.FoundWork.Late != nil):
+		return nil
+	}
+	return d.LeftLimits()
+}
+
+// against judges the readings by one limit, or by one for each name of the positions.
+func (r *Result) against(d *job.Dim, when job.When, limits []*reading.Limit) reading.Judgement {
+	t := r.readings(d, when)
+	found := r.readings(d, job.AsFound).readings
+	all := reading.Judgement{Verdict: reading.In}
+	for k, l := range limits {
+		if l.Kind == reading.Record {
+			continue // this position is only recorded
+		}
+		var own, ownFound []*units.Quantity
+		var at []int
+		for i := k; i < len(t.readings); i += len(limits) {
+			own, at = append(own, t.readings[i]), append(at, i)
+			if i < len(found) {
+				ownFound = append(ownFound, found[i])
+			}
+		}
+		env := r.env(d, laddersOf(working(d, when), l)...)
+		env.Found = ownFound
+		j := l.Judge(own, env)
+		for _, f := range j.Findings {
+			if f.Position >= 0 && f.Position < len(at) {
+				f.Position = at[f.Position]
+			}
+			all.Findings = append(all.Findings, f)
+		}
+		all.Verdict = worse(all.Verdict, j.Verdict)
+	}
+	return all
+}
+
+// laddersOf are the ladders that work a limit out.
+func laddersOf(w job.Working, l *reading.Limit) []*job.Ladder {
+	var out []*job.Ladder
+	for _, x := range w.Limits {
+		if x.Limit == l {
+			out = append(out, x.At, x.Low, x.High)
+		}
+	}
+	return out
+}
+
+// worse joins two verdicts: what is out weighs more than what is not known, and that
+// more than what is in.
+func worse(a, b reading.Verdict) reading.Verdict {
+	switch {
+	case a == b || b == reading.In:
+		return a
+	case a == reading.In:
+		return b
+	case a == reading.NoVerdict:
+		return b
+	case b == reading.NoVerdict:
+		return a
+	}
+	return reading.Out
+}
+
+// settle takes over a judgement; bad is the outcome of one that is out.
+func (v *Verdict) settle(j reading.Judgement, l *reading.Limit, bad Outcome) {
+	v.Limit, v.Findings, v.Why = l, nil, ""
+	switch j.Verdict {
+	case reading.In:
+		v.Outcome = In
+		return
+	case reading.NoVerdict:
+		v.Outcome = Open
+	default:
+		v.Outcome = bad
+	}
+	for _, f := range j.Findings {
+		if f.Verdict == reading.In || v.Outcome == bad && f.Verdict == reading.NoVerdict {
+			continue
+		}
+		v.Findings = append(v.Findings, f)
+		if v.Why == "" {
+			v.Why = f.Why
+		}
+	}
+	if v.Outcome == Open && j.Verdict == reading.NoVerdict && onlyAbout(j, l) {
+		v.Outcome = Recorded // the source gives no tolerance: judged and signed by a person
+	}
+}
+
+// onlyAbout reports whether nothing but a missing tolerance keeps a limit from a verdict.
+func onlyAbout(j reading.Judgement, l *reading.Limit) bool {
+	for _, f := range j.Findings {
+		if f.Verdict == reading.NoVerdict && (f.Value == nil || f.Test >= len(l.Tests) || l.Tests[f.Test].Rule != reading.About) {
+			return false
+		}
+	}
+	return true
+}
+
+// finish says what to do about a verdict that is bad, and on which tags.
+func (v *Verdict) finish(d *job.Dim, r *Result) {
+	if !v.Bad() {
+		return
+	}
+	var under, over bool
+	for _, f := range v.Findings {
+		under = under || f.Verdict == reading.Under
+		over = over || f.Verdict == reading.Over
+	}
+	add := func(text string) {
+		switch {
+		case text == "" || text == v.Action:
+		case v.Action == "":
+			v.Action = text
+		default:
+			v.Action += "; " + text
+		}
+	}
+	if under {
+		add(d.Under)
+	}
+	if over {
+		add(d.Over)
+	}
+	if v.Action == "" || d.Out != "" {
+		add(d.Out)
+	}
+	v.Tags = r.tags(d)
+}
+
+// judgeAnswers judges what is ticked or said, not measured.
+func (r *Result) judgeAnswers(v *Verdict, t *taken) {
+	l := v.Dim.Left
+	if v.When == job.AsFound && (v.Dim.WatchedOnly() || l == nil) {
+		l = v.Dim.Found
+	}
+	if l == nil || v.When == job.AsFound && l.NeedsFound() {
+		return
+	}
+	found := r.readings(v.Dim, job.AsFound).answers
+	sum, judged := reading.In, false
+	for i, a := range t.answers {
+		was := ""
+		if i < len(found) {
+			was = found[i]
+		}
+		one := l.JudgeAnswer(a, was)
+		if one == reading.NoVerdict && (l.Kind == reading.Words || l.Kind == reading.YesOrNo || l.Kind == reading.Tick || l.Kind == reading.Record) {
+			continue
+		}
+		judged = true
+		sum = worse(sum, one)
+		if one != reading.In {
+			v.Findings = append(v.Findings, reading.Finding{Position: i, Verdict: one})
+		}
+	}
+	switch {
+	case !judged:
+	case sum == reading.In:
+		v.Outcome, v.Limit = In, l
+	case sum == reading.NoVerdict:
+		v.Outcome, v.Limit = Open, l
+	default:
+		v.Outcome, v.Limit = Out, l
+		v.finish(v.Dim, r)
+	}
+}
+
+// tags are those of the parts that a dimension is read on, or that its inputs are.
+func (r *Result) tags(d *job.Dim) []*job.Tag {
+	parts := partsOf(d)
+	if len(parts) == 0 {
+		for _, ref := range d.Refs {
+			for _, x := range ref.Dims {
+				parts = append(parts, partsOf(x)...)
+			}
+		}
+	}
+	var out []*job.Tag
+	seen := map[*job.Tag]bool{}
+	for _, p := range parts {
+		if t := r.tagOf(p); t != nil && !seen[t] {
+			seen[t] = true
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+func partsOf(d *job.Dim) []*job.Part {
+	var out []*job.Part
+	for _, p := range []*job.Part{d.Of.Part, d.From.Part, d.To.Part, d.Stamped.Part} {
+		if p != nil {
+			out = append(out, p)
+		}
+	}
+	if d.Shims != nil {
+		out = append(out, d.Shims.Part)
+	}
+	return out
+}
+
+// tagOf is the tag that hangs on a part, or on what it lies in, or on the assembly that
+// it came off with; nil if it has none.
+func (r *Result) tagOf(p *job.Part) *job.Tag {
+	for ; p != nil; p = p.Of {
+		for _, t := range r.Job.Tags {
+			if t.Part == p {
+				return t
+			}
+		}
+		for _, t := range r.Job.Tags {
+			for _, m := range t.In {
+				if m.Part == p && !t.Scrap {
+					return t
+				}
+			}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,51 @@
+package heatsheet
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/heat"
+	"matchmark/templates/figure"
+)
+
+// inUnits are the units of the job for the words of the calculation.
+func (s sheet) inUnits() heat.Units { return heat.Units{Inch: s.u.Inch, Fahrenheit: s.u.Fahrenheit} }
+
+// lookFirst sets the warnings of a calculation.
+func (s sheet) lookFirst(list []heat.Warning) []layout.Block {
+	var out []layout.Block
+	for _, x := range list {
+		runs := []layout.Run{{Text: s.W.HeatPull.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+capitalized(x.In(s.inUnits()).Says)+".")}
+		out = append(out, s.Para(s.Span, runs, layout.ParaOpts{Ref: s.h.At}))
+	}
+	return out
+}
+
+// workings lists what the figures take for granted and how they were worked out: the
+// first in the units of the job, the second in those of the formula.
+func (s sheet) workings(list []heat.Assumption, works []heat.Working) []layout.Piece {
+	small := func(name, text string) layout.Piece {
+		runs := []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}
+		return layout.Piece{Block: s.Para(s.Span, runs, layout.ParaOpts{Ref: s.h.At}), Gap: 1.5}
+	}
+	var says []string
+	for _, a := range list {
+		says = append(says, a.In(s.inUnits()).Says)
+	}
+	var out []layout.Piece
+	if len(says) > 0 {
+		out = append(out, small(s.W.Heat.Assumptions, strings.Join(says, "; ")+"."))
+	}
+	for _, w := range works {
+		var terms []string
+		for _, t := range w.Terms {
+			terms = append(terms, t.Symbol+" "+figure.Term(t)+figure.NBSP+t.Unit)
+		}
+		text := w.Formula + ": " + strings.Join(terms, ", ") + " (" + w.Source + ")"
+		if s.u.Inch || s.u.Fahrenheit {
+			text = s.W.Heat.InMetric + text
+		}
+		out = append(out, small(s.W.Heat.WorkedOut, text))
+	}
+	return out
+}

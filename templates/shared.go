@@ -1,0 +1,66 @@
+package templates
+
+import (
+	"strings"
+
+	"matchmark/layout"
+)
+
+// sheetHead is the title of a sheet that goes on where the one before it ends, on a
+// plate like that at the head of the page.
+func (c *composer) sheetHead(title string) layout.Piece {
+	const high = 7
+	plate := c.Words(layout.StepNo.In(layout.White), title).Pad(0, 3, 0, 3)
+	plate = plate.Fill(plate.W, high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1})
+	line := layout.Drawn(c.Span, high, layout.Item{Y: high - layout.Heavy/2, Shape: layout.Line{DX: c.Span, Weight: layout.Heavy}})
+	return layout.Piece{Block: layout.Overlay(line, plate).Pad(0, 0, 2, 0), Gap: 6, KeepNext: true}
+}
+
+// pageTitle is what stands on the plate of a page: the titles of the sheets that it
+// carries, a line each, of many the first and the last. The one of the run in the first pass, when
+// no page is known yet.
+func (c *composer) pageTitle(of string, page int) string {
+	names := c.names[page]
+	if len(names) == 0 {
+		return of
+	}
+	titles := map[string]string{}
+	for _, k := range kinds() {
+		titles[k.name] = k.title(c.W)
+	}
+	if len(names) == 1 {
+		return titles[names[0]]
+	}
+	between := " ·\n"
+	if len(names) > 2 {
+		between = " –\n"
+	}
+	return titles[names[0]] + between + titles[names[len(names)-1]]
+}
+
+// plateText sets the title of a sheet, or those of the sheets that share a page, a line
+// each in letters that let two go into the height of the head.
+func (c *composer) plateText(text string) layout.Block {
+	titles := strings.Split(text, "\n")
+	if len(titles) == 1 {
+		return c.Words(layout.Plate, text)
+	}
+	small := layout.Plate
+	small.Size, small.Lead = layout.Strong.Size, layout.Strong.Lead
+	var lines []layout.Block
+	for _, t := range titles {
+		lines = append(lines, c.Words(small, t))
+	}
+	return layout.Above(0, lines...)
+}
+
+// sheetsByPage lists the sheets that each page carries.
+func sheetsByPage(frames []layout.Frame) map[int][]string {
+	out := map[int][]string{}
+	for _, f := range frames {
+		for _, p := range f.Parts {
+			out[f.Number] = append(out[f.Number], p.Sheet)
+		}
+	}
+	return out
+}

@@ -1,0 +1,64 @@
+package step
+
+import (
+	"slices"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// turning says of parts whose hand of thread matters which way they are turned to come
+// off, or to go on, and from where that is seen.
+func turning(c *block.Composer, parts []*job.Part, off bool) []layout.Run {
+	w := c.W
+	var said []string
+	for _, p := range parts {
+		if !c.Job.HandMatters(p) {
+			continue
+		}
+		hand, sentence := w.Step.RightHand, w.Step.TurnedOff
+		if p.Left {
+			hand = w.Step.LeftHand
+		}
+		if !off {
+			sentence = w.Step.TurnedOn
+		}
+		sense := w.Step.Counterclockwise
+		if p.Left == off { // left-hand comes off clockwise, right-hand goes on so
+			sense = w.Step.Clockwise
+		}
+		from := w.Step.FacingIt
+		if seen := c.Job.TurnedFrom(p); seen != "" {
+			from = c.W.Common.SeenFrom.With(seen)
+		}
+		if text := w.Step.Turned.With(p.Name, hand, sentence.With(sense), from); !slices.Contains(said, text) {
+			said = append(said, text)
+		}
+	}
+	var runs []layout.Run
+	for _, text := range said {
+		runs = append(runs, layout.T(layout.Body, " · "), layout.T(layout.Strong, text))
+	}
+	return runs
+}
+
+// movedParts are the parts of some moves.
+func movedParts(ms []*job.Move) []*job.Part {
+	var out []*job.Part
+	for _, m := range ms {
+		out = append(out, m.Part)
+	}
+	return out
+}
+
+// tagRuns name the tags that hang on the big parts among some moves.
+func tagRuns(c *block.Composer, ms []*job.Move) []layout.Run {
+	var runs []layout.Run
+	for _, m := range ms {
+		if b := c.Job.TagOf(m.Part); b != nil {
+			runs = append(runs, layout.T(layout.Body, " · "+c.W.Step.BigTag+" "), layout.Run{Text: b.Mark, Style: layout.Strong, Deco: layout.Boxed})
+		}
+	}
+	return runs
+}
