@@ -46,7 +46,7 @@ func factLines(c *block.Composer, j *job.Joint, width layout.Mm) []layout.Block 
 	} else {
 		line(layout.Body, strings.Join(resultLines(c, j), " "))
 		for _, x := range j.Result.Cautions {
-			runs := []layout.Run{{Text: c.W.Tightening.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+block.Capital(c.W.Said(x.Message))+".")}
+			runs := []layout.Run{{Text: c.W.Tightening.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+block.Capital(x.In(c.W))+".")}
 			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: j.At}))
 		}
 	}

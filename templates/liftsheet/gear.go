@@ -54,7 +54,7 @@ func componentRows(c *block.Composer, g block.Grid, l *job.Lift, tagged bool) []
 			style = layout.Strong
 		}
 		left := layout.Above(0, g.Text(3, style, l.Print(x.Allowed.Down()), l.At), g.Text(3, layout.Caption, reductions(c, x), l.At))
-		rows = append(rows, g.Row(l.At, g.Text(0, style, c.W.Said(x.Name), l.At), g.Text(1, style, l.Print(x.Load.Up()), l.At), g.Text(2, style, l.Print(x.Rated.Down()), l.At), left, g.Text(4, style, x.Used.Percent(), l.At)))
+		rows = append(rows, g.Row(l.At, g.Text(0, style, x.Called(c.W), l.At), g.Text(1, style, l.Print(x.Load.Up()), l.At), g.Text(2, style, l.Print(x.Rated.Down()), l.At), left, g.Text(4, style, x.Used.Percent(), l.At)))
 	}
 	return rows
 }

@@ -29,7 +29,7 @@ func verdict(c *block.Composer, l *job.Lift) layout.Block {
 			room = cell{w.Lift.Headroom, l.Print(h.Spare.Down()), w.Lift.HeadroomSpare.With(l.Print(h.Spare.Down()), l.Print(h.Needed.Up()))}
 		}
 		cells = []cell{
-			{w.Lift.Weakest, weakest.Used.Percent(), weakest.Name},
+			{w.Lift.Weakest, weakest.Used.Percent(), weakest.Called(c.W)},
 			{w.Lift.CraneUsed, r.CraneShare.Percent(), w.Lift.HookLoad.With(l.Print(r.HookLoad.Up()), r.Dynamic.FactorUp())},
 			{w.Lift.LevelHead, r.Tilt.Most.Up(), tiltText(c, l)},
 			room,
