@@ -113,6 +113,11 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Filled: o.Filled, Last: o.Last},
 		paper:    o.Paper, warn: warnings, draft: o.Draft, written: o.Boxes,
 	}
+	if o.Second != nil {
+		other := *c.Composer
+		other.Job, other.W = o.Second, inLanguage(o.Second)
+		c.Other = block.NewSecond(&other)
+	}
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
 		c.Pages, c.total = known, total
 		pages := layout.Paginate(o.Paper, c.sheets())

@@ -18,6 +18,7 @@ func (c *Composer) Caution(n *job.Caution) layout.Block {
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
 		layout.T(layout.Sub, "  "+c.W.Cautions.InFull.With(c.Page("caution "+n.Key))),
 	}
+	runs = append(runs, c.Under("", func(s *Second) string { return s.NoteText(n) })...)
 	signs := c.Signs(n, shortNote)
 	signs = signs[:min(len(signs), shortSigns)]
 	row := layout.Middle(1.2, signs...)

@@ -190,6 +190,9 @@ func fullMark(c *block.Composer, d *job.Dim, width layout.Mm, a layout.Align) la
 // Head is what is measured, between which faces, and in which state.
 func Head(c *block.Composer, d *job.Dim, note string, width layout.Mm) []layout.Block {
 	runs := []layout.Run{layout.T(layout.Strong, d.What)}
+	if c.Other != nil && c.Other.DimText(d) != d.What {
+		runs = append(runs, layout.T(layout.Sub, "  "+c.Other.DimText(d)))
+	}
 	if picture.Drawn(d.Kind) && d.Place.Label != "" {
 		runs = append([]layout.Run{layout.T(layout.Strong, d.Mark+"  ")}, runs...)
 	}
