@@ -21,5 +21,6 @@ require (
 require (
 	github.com/makiuchi-d/gozxing v0.1.1
 	github.com/rogpeppe/go-internal v1.16.0
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	pgregory.net/rapid v1.3.0
 )

@@ -249,3 +249,53 @@ func BenchmarkPaginate(b *testing.B) {
 		Paginate(A4, []Sheet{{Name: "s", Pieces: ps}})
 	}
 }
+
+// TestSheetsShareAPage: a sheet that follows goes on where the one before it ends; each
+// part of the page is found again by itself, and one that is left out takes nothing of
+// the other away. A sheet of three lines took a page of its own.
+func TestSheetsShareAPage(t *testing.T) {
+	line := func(name string) Piece {
+		return Piece{Block: Drawn(50, 10, Item{Role: name, Shape: Rect{W: 50, H: 10}})}
+	}
+	head := func(page, total int) Block { return Drawn(50, 10, Item{Role: "head", Shape: Rect{W: 50, H: 10}}) }
+	paper := Paper{W: 100, H: 120, Left: 10, Right: 10, Top: 10, Bottom: 10}
+	p := Paginate(paper, []Sheet{
+		{Name: "a", Title: "A", Head: head, Pieces: []Piece{line("a1"), line("a2")}},
+		{Name: "b", Title: "B", Head: head, Follows: true, Pieces: []Piece{line("b1")}},
+		{Name: "c", Title: "C", Head: head, Pieces: []Piece{line("c1")}},
+	})
+	if len(p.Frames) != 2 || len(p.Frames[0].Parts) != 2 || p.Frames[0].Parts[1].Used != 10 {
+		t.Fatalf("%d pages, the first with the parts %v", len(p.Frames), p.Frames[0].Parts)
+	}
+	doc := &Doc{Pages: p.Frames, Outline: p.Outline}
+	roles := func(f Frame) string {
+		s := ""
+		for _, it := range f.Items {
+			s += it.Role + " "
+		}
+		return s
+	}
+	if only := doc.OnlySheets(func(s string) bool { return s == "b" }); len(only.Pages) != 1 || roles(only.Pages[0]) != "head b1 " || only.Pages[0].Number != 1 {
+		t.Errorf("sheet b alone is %q", roles(only.Pages[0]))
+	} else if len(only.Outline) != 1 || only.Outline[0].Title != "B" {
+		t.Errorf("its outline is %v", only.Outline)
+	}
+	if all := doc.BySheet(); len(all) != 3 || roles(all[0]) != "head a1 a2 " {
+		t.Errorf("%d sheets, the first with %q", len(all), roles(all[0]))
+	}
+}
+
+// TestRightHandPages: a piece that begins on the right gets an odd page, and the back
+// before it is left empty.
+func TestRightHandPages(t *testing.T) {
+	piece := Piece{Block: Drawn(50, 10), NewPage: true, RightHand: true}
+	p := Paginate(Paper{W: 100, H: 120}, []Sheet{{Name: "a", Pieces: []Piece{piece, piece, {Block: Drawn(50, 10)}, piece}}})
+	if len(p.Frames) != 5 {
+		t.Fatalf("%d pages, want 5", len(p.Frames))
+	}
+	for i, f := range p.Frames {
+		if (f.Used == 0) != (i%2 == 1) {
+			t.Errorf("page %d uses %v", i+1, f.Used)
+		}
+	}
+}

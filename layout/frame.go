@@ -126,6 +126,15 @@ type Frame struct {
 	// Parts are the sheets that the page carries, from the top; Sheet is the first.
 	// Empty for a page that the flow did not make.
 	Parts []Part
+	Links []Link
+}
+
+// Link is a rectangle of a page that leads to another one, by its number. Sheet is the
+// sheet that it stands on, empty for one of the whole page.
+type Link struct {
+	Left, Top, Right, Bottom Mm
+	Page                     int
+	Sheet                    string
 }
 
 // Part is what a page carries of one sheet: its items [From, To) and the height they
@@ -143,7 +152,12 @@ func (f Frame) Of(keep func(sheet string) bool) (Frame, bool) {
 		return f, keep(f.Sheet)
 	}
 	out := f
-	out.Items, out.Parts, out.Used = nil, nil, 0
+	out.Items, out.Parts, out.Links, out.Used = nil, nil, nil, 0
+	for _, l := range f.Links {
+		if l.Sheet == "" || keep(l.Sheet) {
+			out.Links = append(out.Links, l)
+		}
+	}
 	at := 0
 	for _, p := range f.Parts {
 		out.Items = append(out.Items, f.Items[at:p.From]...)

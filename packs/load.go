@@ -94,16 +94,24 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	if tongue == "" {
 		tongue = def.Tongue(site.Language.Value)
 	}
+	ix.Tongue = tongue
 	d, problems := tongue.Read(in.Definition, data)
 	ix.Def, ix.Problems = d, append(ix.Problems, problems...)
+	include(ix, in.Definition, files, bytes)
 	if jobData != nil {
 		j, problems := tongue.ReadJob(in.Job, jobData)
 		ix.Problems = append(ix.Problems, problems...)
 		ix.Problems = append(ix.Problems, d.Override(j)...)
 	}
-	ix.Job.Language, ix.Job.English = string(tongue), d.English
+	ix.Job.Language, ix.Job.English = string(tongue), ix.Def.English
 	if tongue != "" && tongue != "en" {
 		sum.Write([]byte("in " + tongue + "\n")) // other paper of the same machine
+	}
+	d.TakeSite(site)
+	if site.Logo.Written() {
+		if name, ok := beside(ix, files, in.Site, in.Site, site.Logo); ok {
+			ix.Logo, _ = bytes(name)
+		}
 	}
 	ix.Read = len(ix.Problems)
 	for _, name := range in.Last {

@@ -22,9 +22,6 @@ import (
 // missing, by page; and all that could not be taken.
 func cameBack(c *composer) []layout.Piece {
 	r := c.Filled
-	if r == nil {
-		return nil
-	}
 	w := c.W
 	out := []layout.Piece{c.RuleLine(w.Filled.Typed.With(r.Values.Typed()) + ". " + w.Filled.Rule)}
 	out = append(out, c.outTable()...)

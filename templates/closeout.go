@@ -18,6 +18,7 @@ func closeOut(c *composer) []layout.Piece {
 	}
 	if c.Job.Hours.Sign() > 0 {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, w.CloseOut.Hours, nil), g.Text(1, layout.Strong, c.Job.Hours.Print(), nil)))
+		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, w.CloseOut.CrewHours, nil), g.Text(1, layout.Strong, c.Job.CrewHours.Print(), nil)))
 	}
 	both, pairs := g.Pairs(rows)
 	out := c.ListSheet(w.CloseOut.Rule, both, pairs)

@@ -30,6 +30,9 @@ type Options struct {
 	Last   *filled.History
 	// Boxes are the pages of the boxes on the paper that was filled by hand.
 	Boxes map[string]int
+	// Duplex is for paper printed on both sides: sections of work begin on a page of odd
+	// number, which lies on the right.
+	Duplex bool
 }
 
 // A Pack is all paper of one job, ready to be painted.
@@ -55,6 +58,7 @@ type kind struct {
 func kinds() []kind {
 	return []kind{
 		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false, false},
+		{"steps", func(w *words.Catalogue) string { return w.AllSteps.Title }, allSteps, false, true},
 		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false, true},
 		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false, true},
 		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false, true},
@@ -75,8 +79,17 @@ func kinds() []kind {
 		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true},
 		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false, true},
 		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false, true},
-		{"filled", func(w *words.Catalogue) string { return w.Filled.Title }, cameBack, false, false},
 	}
+}
+
+// bound are the kinds of sheets of a pack: one that is printed filled has the sheet of
+// what came back behind all others, so that their pages keep their numbers.
+func (c *composer) bound() []kind {
+	out := kinds()
+	if c.Filled != nil {
+		out = append(out, kind{"filled", func(w *words.Catalogue) string { return w.Filled.Title }, cameBack, false, false})
+	}
+	return out
 }
 
 // ownPackage is the flow of a sheet that has a package of its own.
@@ -92,6 +105,8 @@ type composer struct {
 	draft bool
 	// written are the pages of the boxes on the paper that came back.
 	written map[string]int
+
+	duplex bool
 
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
 	names map[int][]string  // the sheets that each page carries, from the pass before
@@ -111,7 +126,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	o.Pen.Comma = job.Site.Comma
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Filled: o.Filled, Last: o.Last},
-		paper:    o.Paper, warn: warnings, draft: o.Draft, written: o.Boxes,
+		paper:    o.Paper, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex,
 	}
 	if o.Second != nil {
 		other := *c.Composer
@@ -124,7 +139,8 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
 	})
-	pack := &Pack{Pages: c.doc(set.Frames, set.Outline)}
+	pack := &Pack{Pages: c.doc(set.Frames, folded(set.Outline))}
+	c.link(pack.Pages.Pages)
 	// Tags have one size, and are written on at a bench: their boxes do not grow
 	// for gloves.
 	c.Setter = layout.NewSetter(m, layout.Pen{Comma: o.Pen.Comma})
@@ -146,11 +162,14 @@ func inLanguage(j *job.Job) *words.Catalogue {
 // it, for the plate at the head of the page is shared.
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
-	for _, k := range kinds() {
+	for _, k := range c.bound() {
 		c := c.forSheet(k)
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
 			continue
+		}
+		if k.handover {
+			c.workPieces(pieces)
 		}
 		title := k.title(c.W)
 		follows := k.follows && len(out) > 0 && out[len(out)-1].Landscape == landscape[k.name]
@@ -159,7 +178,9 @@ func (c *composer) sheets() []layout.Sheet {
 		}
 		out = append(out, layout.Sheet{
 			Name: k.name, Title: title, Pieces: pieces, Follows: follows,
-			Head:      func(page, total int) layout.Block { return c.head(c.pageTitle(title, page), page, total) },
+			Head: func(page, total int) layout.Block {
+				return c.head(c.pageTitle(title, page), plateRoom(k.name), page, total)
+			},
 			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
 			Landscape: landscape[k.name],
 		})

@@ -22,7 +22,16 @@ func critical(c *composer) []layout.Piece {
 	out = append(out, c.easilyMissed()...)
 	w := c.W
 	found, left := c.criticalWidth(dims)
-	g := c.Grid(block.Col(w.Common.Mark, 22), block.Col(w.Common.Limit, 0), block.Col(w.Common.AsFound, found), block.Col(w.Common.AsLeft, left), block.Col(w.Common.Initials, 20.4))
+	cols := []block.Column{block.Col(w.Common.Mark, 22), block.Col(w.Common.Limit, 0), block.Col(w.Common.AsFound, found), block.Col(w.Common.AsLeft, left)}
+	stacked := c.Span-22-found-left-initialsCol < leastLimit
+	for _, d := range dims {
+		stacked = stacked || len(c.indexLimit(c.Grid(append(cols[:4:4], block.Col(w.Common.Initials, initialsCol))...), 1, d).Misfits) > 0
+	}
+	if stacked {
+		cols = append(cols[:2], block.Col(w.Common.AsFound+", "+w.Common.AsLeft, max(found, left)))
+	}
+	g := c.Grid(append(cols, block.Col(w.Common.Initials, initialsCol))...)
+	g.Table.PadY = layout.GapY / 2 // boxes of neighbouring rows
 	pieces := g.Table.Pieces(make([]layout.Row, 1))
 	head := pieces[0]
 	head.Gap = 3
@@ -34,7 +43,7 @@ func critical(c *composer) []layout.Piece {
 			name = &b
 			out = append(out, layout.Piece{Block: b, KeepNext: true, Under: pieces[1].Under})
 		}
-		row := g.Bare().Pieces([]layout.Row{c.criticalRow(g, d)})[0]
+		row := g.Bare().Pieces([]layout.Row{c.criticalRow(g, d, stacked)})[0]
 		row.Under = append(pieces[1].Under[:1:1], name)
 		out = append(out, row)
 	}
@@ -199,8 +208,16 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 	return block.FlowRow(ticks, 40)
 }
 
-// criticalRow is one dimension at one place: its limit and its boxes.
-func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
+// Widths of the critical sheet: the least that a limit is set in, and the column of
+// initials.
+const (
+	leastLimit  layout.Mm = 28
+	initialsCol layout.Mm = 20.4
+)
+
+// criticalRow is one dimension at one place: its limit and its boxes, those as left below
+// those as found where they do not go beside each other.
+func (c *composer) criticalRow(g block.Grid, d *job.Dim, stacked bool) layout.Row {
 	var pages []string
 	for _, p := range []string{c.whereRead(d, d.FoundAt, "found "), c.whereRead(d, d.LeftAt, "left ")} {
 		if p != "" {
@@ -212,7 +229,18 @@ func (c *composer) criticalRow(g block.Grid, d *job.Dim) layout.Row {
 	if d.NotSourced() {
 		limit = layout.Above(0.5, limit, c.Para(g.Table.Room(1), []layout.Run{{Text: c.W.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At}))
 	}
-	row := g.Row(d.At, mark, limit, c.criticalBoxes(d, true), c.criticalBoxes(d, false), c.Box(layout.RoleInitials, "", d.At))
+	found, left := c.criticalBoxes(d, true), c.criticalBoxes(d, false)
+	cells := []layout.Block{mark, limit, found, left}
+	if stacked {
+		named := func(name string, b layout.Block) layout.Block {
+			if b.Empty() {
+				return b
+			}
+			return layout.Above(0.3, c.Words(layout.Caption, name), b)
+		}
+		cells = append(cells[:2], layout.Above(layout.GapY, named(c.W.Common.AsFound, found), named(c.W.Common.AsLeft, left)))
+	}
+	row := g.Row(d.At, append(cells, c.Box(layout.RoleInitials, "", d.At))...)
 	row.Middle = true
 	return row
 }

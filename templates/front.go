@@ -18,7 +18,7 @@ func front(c *composer) []layout.Piece {
 	blocks = append(blocks, c.chosen())
 	blocks = append(blocks, c.warningList()...)
 	listed := len(blocks) - 1 // rows of the list stand close below each other
-	blocks = append(blocks, c.inThePack(), c.legend(), c.checkBar(), c.release())
+	blocks = append(blocks, c.inThePack(), c.sectionList(), c.legend(), c.checkBar(), c.release())
 	var out []layout.Piece
 	for i, b := range blocks {
 		gap := layout.Mm(5)
@@ -44,6 +44,9 @@ func (c *composer) identity() layout.Block {
 	add(w.Front.MachineType, e.Type)
 	add(w.Front.Location, e.Location)
 	var lines []layout.Block
+	if logo := c.Job.Site.Logo; logo != nil {
+		lines = append(lines, layout.Picture(logo, 60, 14, c.Job.Site.LogoAt))
+	}
 	if company := c.Job.Site.Company; company != "" {
 		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, company)}, layout.ParaOpts{}))
 	}

@@ -18,15 +18,16 @@ const (
 )
 
 // head is the top of every page: the plate that names the sheet, machine, job,
-// page of pages, revision, date, digest, and a code that says the same.
-func (c *composer) head(title string, page, total int) layout.Block {
+// page of pages, revision, date, digest, and a code that says the same. plateW is the
+// room that is kept for the plate, so that the head is as high on all pages of a run.
+func (c *composer) head(title string, plateW layout.Mm, page, total int) layout.Block {
 	o, e := c.Job.Order, c.Job.Equipment
 	plate := c.plateText(title).Pad(0, 4, 0, 4)
 	plate = plate.Fill(max(plate.W, 30), plateH, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
 	code := c.QR(c.pageCode(page, total), pageCodeW, leastModule, o.At)
 	quiet := quietOf(code)
 	code = code.Pad(-quiet, -quiet, -quiet, -quiet)
-	titleW := c.Span - plate.W - pageNoW - code.W - 10
+	titleW := c.Span - max(plate.W, plateW) - pageNoW - code.W - 10
 	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
 	job := c.Para(titleW, []layout.Run{layout.T(layout.Body, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
 	titles := layout.Above(0.8, machine, job)

@@ -19,7 +19,7 @@ func index(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Mark, 20), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 46), block.Col(w.Index.Unit, 9), block.Col(w.Index.Source, 25), block.Col(w.Index.FoundAt, 17), block.Col(w.Index.LeftAt, 19))
+	g := c.Grid(block.Col(w.Common.Mark, 20), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 48), block.Col(w.Index.Unit, 10), block.Col(w.Index.Source, 26), block.Col(w.Index.FoundAt, 18), block.Col(w.Index.LeftAt, 19))
 	g.Table.MinH, g.Table.PadY = 0, 0.4
 	var rows []layout.Row
 	done := map[*job.Dim]bool{}

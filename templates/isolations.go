@@ -22,6 +22,7 @@ func isolations(c *composer) []layout.Piece {
 		}
 	}
 	g := c.Grid(block.Col(w.Common.Number, number), block.Col(w.Isolations.Point, 0), block.Col(w.Isolations.Proved, 22), block.Col(w.Isolations.LockNumber, 22), block.Col(w.Isolations.LockedBy, 29), block.Col(w.Isolations.UnlockedBy, 29))
+	g.Table.PadY = layout.GapY / 2 // boxes of neighbouring rows
 	var rows []layout.Row
 	for _, x := range c.Job.Isolations {
 		facts := x.Energy + " · " + x.State

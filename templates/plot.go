@@ -7,15 +7,19 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/draw"
 	"matchmark/packs/filled"
-	"matchmark/packs/reading"
+	"matchmark/packs/units"
 )
 
-// Measures of a plot, and from how many outages on a reading has one.
+// plotH is the height of a plot.
+const plotH layout.Mm = 44
+
+// From how many outages on a reading has a plot.
+const leastPlot = 3
+
+// Shares of the range of a plot.
 const (
-	plotH       layout.Mm = 44
-	leastPlot             = 3
-	plotMargins           = 0.15 // of the range, above and below
-	pointStroke           = 0.03 // half the height of the stroke of a reading, of the range
+	plotMargins = 0.15 // the room above and below
+	pointStroke = 0.03 // half the height of the stroke of a reading
 )
 
 // plots sets a small plot of every reading that has three outages and more, two beside
@@ -64,7 +68,8 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 		at = append(at, draw.XY{X: x, Y: y})
 		low, high = min(low, y), max(high, y)
 	}
-	floor, ceiling := limitEnds(l)
+	from, to := filled.LimitRange(d, l.N)
+	floor, ceiling := float(from), float(to)
 	for _, end := range []*float64{floor, ceiling} {
 		if end != nil {
 			low, high = min(low, *end), max(high, *end)
@@ -83,7 +88,7 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 		W: width, H: plotH, Ref: d.At,
 		X:      draw.Axis{From: at[0].X, To: at[len(at)-1].X, Name: name},
 		Y:      draw.Axis{From: low, To: high, Name: d.Box.Unit.Print()},
-		Series: []draw.Series{{Pen: draw.Thin, At: at, Name: filled.Rounded(points[len(points)-1].Reading, d.Box).Number.Print()}},
+		Series: []draw.Series{{Pen: draw.Thin, At: at, Name: "\u00a0\u00a0" + filled.Rounded(points[len(points)-1].Reading, d.Box).Number.Print()}},
 	}
 	for _, p := range at { // each reading as a short stroke, the line between them is no reading
 		dy := (high - low) * pointStroke
@@ -100,42 +105,19 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 	if err != nil {
 		return layout.Block{}, false // all outages at one count of hours
 	}
-	title := c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Report.PlotTitle.With(d.Mark, d.What)), layout.T(layout.Sub, "  "+l.Position)}, layout.ParaOpts{Ref: d.At})
+	reach := ""
+	if hours, known := l.Reaches(); known {
+		reach = "  " + w.Report.Reaches.With(hours.Print())
+	}
+	title := c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Report.PlotTitle.With(d.Mark, d.What)), layout.T(layout.Sub, "  "+l.Position+reach)}, layout.ParaOpts{Ref: d.At})
 	return layout.Above(0.5, title, b), true
 }
 
-// limitEnds are the ends of the limit of a reading for closing, or for an old part, as
-// far as they hang on nothing; in the unit of its box.
-func limitEnds(l filled.Line) (low, high *float64) {
-	d := l.Dim
-	limits := d.LeftLimits()
-	if d.WatchedOnly() {
-		if limits = d.FoundBy; len(limits) == 0 {
-			limits = []*reading.Limit{d.Found}
-		}
+// float is a quantity for a drawing, nil if it is none.
+func float(q *units.Quantity) *float64 {
+	if q == nil {
+		return nil
 	}
-	if d.Reuse != nil {
-		limits = []*reading.Limit{d.Reuse}
-	}
-	if len(limits) == 0 {
-		return nil, nil
-	}
-	for _, t := range limits[l.N%len(limits)].Tests {
-		if t.Group != reading.Each {
-			continue
-		}
-		from, to, ok := t.Limits()
-		if !ok {
-			continue
-		}
-		if from != nil {
-			f, _ := from.Number.Rat().Float64()
-			low = &f
-		}
-		if to != nil {
-			f, _ := to.Number.Rat().Float64()
-			high = &f
-		}
-	}
-	return low, high
+	f, _ := q.Number.Rat().Float64()
+	return &f
 }

@@ -28,13 +28,16 @@ func register(c *composer) []layout.Piece {
 	return g.Table.Pieces(block.LastTogether(rows))
 }
 
+// widestMark is the most width of a column of marks; a longer mark does not fit.
+const widestMark layout.Mm = 34
+
 // tagMarkWidth is the width of a column of the marks of all tags.
 func (c *composer) tagMarkWidth() layout.Mm {
 	var marks []string
 	for _, t := range c.Job.Tags {
 		marks = append(marks, t.Mark)
 	}
-	return c.MarkWidth(layout.Strong, 12, marks...)
+	return min(c.MarkWidth(layout.Strong, 12, marks...), widestMark)
 }
 
 // movesCell is where the contents of a container come off, or go back.

@@ -15,9 +15,10 @@ func (p *Pack) Keep(sheets, marks []string) error {
 	if len(sheets) == 0 && len(marks) == 0 {
 		return nil
 	}
+	sheets = withCrew(sheets)
 	for _, name := range sheets {
 		if name != "tags" && !slices.ContainsFunc(kinds(), func(k kind) bool { return k.name == name }) {
-			return fmt.Errorf("no sheet is called %q; the sheets are %s, tags", name, strings.Join(sheetNames(), ", "))
+			return fmt.Errorf("no sheet is called %q; the sheets are %s, tags; crew is all that a mechanic carries", name, strings.Join(sheetNames(), ", "))
 		}
 	}
 	p.Pages = p.Pages.OnlySheets(func(sheet string) bool { return slices.Contains(sheets, sheet) })
@@ -30,6 +31,25 @@ func (p *Pack) Keep(sheets, marks []string) error {
 		return p.keepTags(marks)
 	}
 	return nil
+}
+
+// crew is the name for all sheets that a mechanic carries to the machine.
+const crew = "crew"
+
+// withCrew puts the sheets that a mechanic carries in the place of the name for them:
+// where to turn, the cautions, the work with all its sheets, and the lines for what
+// nobody planned. What stays with planner, store and permit office is left out.
+func withCrew(names []string) []string {
+	var out []string
+	for _, n := range names {
+		if n != crew {
+			out = append(out, n)
+			continue
+		}
+		out = append(out, "steps", "cautions", "isolations", "holds", "openings", "traveler", "readings", "critical",
+			"lifts", "heats", "tightening", "alignment", "reassembly", "found", "deviations")
+	}
+	return out
 }
 
 func sheetNames() []string {

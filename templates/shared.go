@@ -16,6 +16,10 @@ func (c *composer) sheetHead(title string) layout.Piece {
 	return layout.Piece{Block: layout.Overlay(line, plate).Pad(0, 0, 2, 0), Gap: 6, KeepNext: true}
 }
 
+// widestTitles is the most that the titles of the sheets of a page may take on the plate
+// at its head: one line, or two smaller ones.
+const widestTitles layout.Mm = 44
+
 // pageTitle is what stands on the plate of a page: the titles of the sheets that it
 // carries, a line each, of many the first and the last. The one of the run in the first pass, when
 // no page is known yet.
@@ -36,6 +40,18 @@ func (c *composer) pageTitle(of string, page int) string {
 		between = " –\n"
 	}
 	return titles[names[0]] + between + titles[names[len(names)-1]]
+}
+
+// plateRoom is the room that a sheet keeps for its plate: where others may follow it,
+// for the titles of several.
+func plateRoom(name string) layout.Mm {
+	all := kinds()
+	for i, k := range all[:len(all)-1] {
+		if k.name == name && (k.follows || all[i+1].follows) {
+			return widestTitles + 8
+		}
+	}
+	return 0
 }
 
 // plateText sets the title of a sheet, or those of the sheets that share a page, a line

@@ -136,15 +136,25 @@ func (c *composer) tagFacts(t *job.Tag, width layout.Mm) []layout.Block {
 		}
 		out = append(out, para(layout.Body, steps))
 	}
-	if more := c.tagMarks(t); len(more) > 0 {
-		out = append(out, c.Para(width, more, layout.ParaOpts{Ref: t.At}))
+	if len(c.tagMarks(t, false)) > 0 {
+		out = append(out, c.minded(t, width, c.tagMarks))
 	}
 	return out
 }
 
+// minded sets a line of a tag with a word before what is easily missed, so that it does
+// not read as an order, where that word takes no line of its own.
+func (c *composer) minded(t *job.Tag, width layout.Mm, runs func(t *job.Tag, minded bool) []layout.Run) layout.Block {
+	without := c.Para(width, runs(t, false), layout.ParaOpts{Ref: t.At})
+	if with := c.Para(width, runs(t, true), layout.ParaOpts{Ref: t.At}); with.H <= without.H && len(with.Misfits) == 0 {
+		return with
+	}
+	return without
+}
+
 // tagMarks are the pieces of the last line of a tag: how it is kept and where it
 // lies, which way round, its set, what is easily missed, its mass.
-func (c *composer) tagMarks(t *job.Tag) []layout.Run {
+func (c *composer) tagMarks(t *job.Tag, minded bool) []layout.Run {
 	var more []layout.Run
 	add := func(st layout.Style, deco layout.Deco, text string) {
 		if text == "" {
@@ -169,15 +179,16 @@ func (c *composer) tagMarks(t *job.Tag) []layout.Run {
 	for _, text := range c.waysRound(t) {
 		add(layout.Strong, layout.Plain, text)
 	}
-	for _, m := range t.In {
-		if m.OldOne() != nil {
-			add(layout.SubBold, layout.Plain, c.W.Tag.OldThenScrap.With(m.Part.Name))
-		}
+	for _, text := range c.oldPieces(t) {
+		add(layout.SubBold, layout.Plain, text)
 	}
 	for _, s := range t.Sets {
 		add(layout.SubBold, layout.Boxed, c.W.Common.MatchedSet.With(s.Mark))
 	}
 	for _, m := range missedOf(t) {
+		if minded {
+			add(layout.Sub, layout.Plain, c.W.Tag.Mind)
+		}
 		add(layout.SubBold, layout.Inverse, m)
 	}
 	if t.Mass != nil {

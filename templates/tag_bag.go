@@ -22,7 +22,7 @@ func (c *composer) bagLabel(t *job.Tag) layout.Block {
 		c.Line(left, []layout.Run{layout.T(layout.SubBold, c.numbered(t)+" · "+c.inIt(t))}, layout.ParaOpts{Ref: t.At}))
 	spelled := c.Para(20, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At})
 	low := layout.Middle(2, layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, 15, 1, c.W.Common.CountedIn, t.At), c.WideBox(layout.RoleWords, 15, 1, c.W.Common.CountedOut, t.At)), spelled)
-	content := c.Para(inner, c.bagContent(t), layout.ParaOpts{Ref: t.At})
+	content := c.minded(t, inner, c.bagContent)
 	head, steps := c.bagSteps(t, head, left, inner, side, bagH-2*edge-low.H-content.H)
 	head.W = left
 	body := layout.Above(0, layout.Beside(1, head, code), steps, content).Fill(inner, bagH-2*edge-low.H, 0, 0)
@@ -69,7 +69,7 @@ func stepNos(ms []*job.Move) string {
 }
 
 // bagContent is what is in a bag, how it is kept, and what is easily missed.
-func (c *composer) bagContent(t *job.Tag) []layout.Run {
+func (c *composer) bagContent(t *job.Tag, minded bool) []layout.Run {
 	runs := []layout.Run{layout.T(layout.Caption.With(layout.Bold), t.Name+": "), layout.T(layout.Caption, block.PartList(t.In))}
 	if t.Keep != "" {
 		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+c.W.Tag.Keep+" "+t.Keep))
@@ -77,11 +77,18 @@ func (c *composer) bagContent(t *job.Tag) []layout.Run {
 	for _, text := range c.waysRound(t) {
 		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+text))
 	}
+	for _, text := range c.oldPieces(t) {
+		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+text))
+	}
 	for _, s := range t.Sets {
 		runs = append(runs, layout.T(layout.Caption, " "), layout.Run{Text: s.Mark, Style: layout.Caption.With(layout.Bold), Deco: layout.Boxed})
 	}
 	for _, m := range missedOf(t) {
-		runs = append(runs, layout.T(layout.Caption, " "), layout.Run{Text: m, Style: layout.Caption.With(layout.Bold), Deco: layout.Inverse})
+		mind := " "
+		if minded {
+			mind = " " + c.W.Tag.Mind + "\u00a0"
+		}
+		runs = append(runs, layout.T(layout.Caption, mind), layout.Run{Text: m, Style: layout.Caption.With(layout.Bold), Deco: layout.Inverse})
 	}
 	return runs
 }

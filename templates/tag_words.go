@@ -55,6 +55,18 @@ func (c *composer) waysRound(t *job.Tag) []string {
 	return out
 }
 
+// oldPieces name the parts in a container that do not go back: they are kept until new
+// ones are on.
+func (c *composer) oldPieces(t *job.Tag) []string {
+	var out []string
+	for _, m := range t.In {
+		if text := c.W.Tag.OldThenScrap.With(m.Part.Name); m.OldOne() != nil && !slices.Contains(out, text) {
+			out = append(out, text)
+		}
+	}
+	return out
+}
+
 // bagsInside names the bags that lie in a container and have tags of their own.
 func (c *composer) bagsInside(t *job.Tag) string {
 	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {

@@ -38,6 +38,9 @@ func (c *composer) sectionLine(s *job.Section) layout.Block {
 	if s.Place.ViewedFrom != "" {
 		from = append(from, c.W.Common.SeenFrom.With(s.Place.ViewedFrom))
 	}
+	if s.HoursSoFar != nil {
+		from = append(from, c.W.Step.SectionHours.With(s.HoursSoFar.Print(), s.CrewSoFar.Print()))
+	}
 	if len(from) > 0 {
 		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(from, " · ")))
 	}

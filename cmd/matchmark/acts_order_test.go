@@ -62,7 +62,7 @@ func stepItems(jb *job.Job, pack *templates.Pack) map[*job.Step][]layout.Item {
 	}
 	out := map[*job.Step][]layout.Item{}
 	var now *job.Step
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != "traveler" && f.Sheet != "reassembly" {
 			continue
 		}

@@ -142,7 +142,7 @@ func TestAnAlignmentHasItsBoxes(t *testing.T) {
 	t.Parallel()
 	alignedOnPaper(t, func(t *testing.T, a *job.Alignment, pack *templates.Pack) {
 		values, dashed := 0, 0
-		for _, f := range pack.Pages.Pages {
+		for _, f := range pack.Pages.BySheet() {
 			for _, it := range f.Items {
 				if r, ok := it.Shape.(layout.Rect); ok && f.Sheet == "alignment" && it.Role == layout.RoleValue {
 					values++
@@ -171,7 +171,7 @@ func TestAlignmentsAreDrawnToScale(t *testing.T) {
 	scale := regexp.MustCompile(`Lengths to scale 1 : ([0-9.]+);`)
 	alignedOnPaper(t, func(t *testing.T, a *job.Alignment, pack *templates.Pack) {
 		var feet []float64
-		for _, f := range pack.Pages.Pages {
+		for _, f := range pack.Pages.BySheet() {
 			for _, it := range f.Items {
 				if strings.HasPrefix(it.Role, "align:"+a.Mark+":foot:") {
 					l, _, r, _ := it.Bounds()

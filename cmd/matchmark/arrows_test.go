@@ -12,13 +12,15 @@ import (
 // arrows are the imports of our own that each package may have: the house of
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
-	"cmd/matchmark": {"packs", "packs/job", "packs/codes", "packs/def", "packs/filled", "packs/keep", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
+	"cmd/matchmark": {"packs", "packs/job", "packs/bom", "packs/codes", "packs/def", "packs/filled", "packs/keep", "packs/outage", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
 
-	"templates": {"templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet",
+	"packs/outage": {"packs/job", "packs/source", "packs/units"},
+
+	"templates": {"packs/outage", "templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet",
 		"packs/filled", "packs/job", "packs/source", "packs/reading", "packs/units", "packs/align", "packs/heat", "layout", "layout/draw", "layout/sign"},
 	"templates/step":       {"templates/words", "templates/block", "templates/dimension", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet", "packs/job", "packs/reading", "layout", "layout/draw"},
 	"templates/liftsheet":  {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/lift", "layout"},
-	"templates/heatsheet":  {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/fit", "packs/heat", "layout"},
+	"templates/heatsheet":  {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/fit", "packs/heat", "packs/units", "layout"},
 	"templates/jointsheet": {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/joint", "packs/units", "layout"},
 	"templates/alignsheet": {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/align", "packs/units", "layout"},
 	"templates/dimension":  {"templates/words", "templates/block", "templates/picture", "packs/filled", "packs/job", "packs/reading", "packs/units", "packs/shim", "layout", "layout/draw"},
@@ -43,6 +45,7 @@ var arrows = map[string][]string{
 	"packs/blocks":    {"packs/job", "packs/reading"},
 	"packs/filled":    {"packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim", "packs/align"},
 	"packs/job":       {"packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
+	"packs/bom":       {"packs/source", "packs/starters", "packs/units"},
 	"packs/reading":   {"packs/units"},
 	"packs/def":       {"packs/source", "packs/units", "packs/reading"},
 	"packs/lift":      {"packs/units"},

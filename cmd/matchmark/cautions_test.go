@@ -59,7 +59,7 @@ func TestCautionsStandOnThePageOfTheirStep(t *testing.T) {
 
 func checkNotesAbove(t *testing.T, name string, pack *templates.Pack, st *job.Step) {
 	t.Helper()
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != "traveler" && f.Sheet != "reassembly" {
 			continue
 		}

@@ -4,39 +4,62 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"matchmark/packs/job"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates"
 )
 
 // check lists the problems of every file, composed on both papers.
 func check(args []string, s streams) int {
+	var c checkFlags
 	flags := newFlags("check", s)
-	jb, site := inputFlags(flags)
-	order := flags.Bool("order", false, "show the order of work: what binds each step, and which may be moved")
+	c.add(flags)
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, checkUsage+flags.FlagUsages())
 	}
-	if flags.NArg() == 0 {
+	switch {
+	case flags.NArg() == 0:
 		return s.usage(errors.New("no file to check"), "hint: matchmark check FILE...\n")
+	case c.json && c.sarif || c.order && (c.json || c.sarif):
+		return s.usage(errors.New("--json, --sarif and --order are three ways to answer"), "hint: take one of them\n")
 	}
 	code := exitDone
+	var told []checked
 	for _, arg := range flags.Args() {
-		loaded, problems := proof(disk{stdin: s.in}, packs.Inputs{Definition: inputName(arg), Job: *jb, Site: *site})
+		loaded, problems := proof(disk{stdin: s.in}, c.inputs(arg))
+		code = max(code, exitFor(problems))
+		told = append(told, checked{problems, loaded.Files})
+		if c.json || c.sarif {
+			continue
+		}
 		report(s.out, problems, loaded.Files)
-		if *order && exitFor(problems) != exitFiles {
+		if c.order && exitFor(problems) != exitFiles {
 			if err := templates.WriteOrder(s.out, loaded); err != nil {
 				fmt.Fprintf(s.err, "error: %v\n", err)
 				return exitFiles
 			}
 		}
-		code = max(code, exitFor(problems))
+	}
+	if err := c.write(s, told); err != nil {
+		fmt.Fprintf(s.err, "error: %v\n", err)
+		return exitFiles
 	}
 	return code
+}
+
+// write tells the problems to a program, if one asked.
+func (c *checkFlags) write(s streams, told []checked) error {
+	switch {
+	case c.json:
+		return writeJSON(s.out, told)
+	case c.sarif:
+		return writeSARIF(s.out, told)
+	}
+	return nil
 }
 
 // proof loads one definition and, when it has no error, composes it on both

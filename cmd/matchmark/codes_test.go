@@ -53,7 +53,7 @@ var codeDirs = []string{
 }
 
 // saidHead is the first line of a problem as check prints it.
-var saidHead = regexp.MustCompile(`(?m)^[\w.-]+\.yaml(?::\d+:\d+)?: .* \[([a-z0-9-]+)\]$`)
+var saidHead = regexp.MustCompile(`(?m)^[\w.-]+\.(?:yaml|inc)(?::\d+:\d+)?: .* \[([a-z0-9-]+)\]$`)
 
 // codesShown are the codes that definitions in bad get, each with the file that shows
 // it: that of its own name where there is one, else the first.

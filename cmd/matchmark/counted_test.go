@@ -49,7 +49,7 @@ func TestPiecesAreCountedInAndOut(t *testing.T) {
 // textsOn lists the texts of a sheet.
 func textsOn(d *layout.Doc, sheet string) []string {
 	var out []string
-	for _, f := range d.Pages {
+	for _, f := range d.BySheet() {
 		for _, it := range f.Items {
 			if s, ok := it.Shape.(layout.Text); ok && f.Sheet == sheet {
 				out = append(out, s.S)

@@ -68,7 +68,7 @@ func linesOf(t *testing.T, jb *job.Job, name string) (from, to int) {
 // itemsOf lists what is printed on a sheet for some lines of the file.
 func itemsOf(pack *templates.Pack, sheet string, from, to int) []layout.Item {
 	var out []layout.Item
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		for _, it := range f.Items {
 			at, ok := it.Ref.(source.Pos)
 			if ok && f.Sheet == sheet && at.Line >= from && at.Line < to {

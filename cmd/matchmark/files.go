@@ -26,6 +26,25 @@ func (d disk) Open(name string) (fs.File, error) {
 	return os.Open(name)
 }
 
+// Within reports whether a file really lies, behind all links, in the folder of another
+// or below. A file that is not there lies where its name says.
+func (d disk) Within(file, root string) bool {
+	real, err := filepath.EvalSymlinks(file)
+	if err != nil {
+		return errors.Is(err, fs.ErrNotExist)
+	}
+	dir := "."
+	if root != stdinName {
+		dir = filepath.Dir(root)
+	}
+	folder, err := filepath.EvalSymlinks(dir)
+	if err != nil {
+		return false
+	}
+	rel, err := filepath.Rel(folder, real)
+	return err == nil && rel != ".." && !strings.HasPrefix(rel, ".."+string(filepath.Separator))
+}
+
 // stream is standard input as a file.
 type stream struct{ io.Reader }
 

@@ -8,6 +8,8 @@ import (
 	"path/filepath"
 	"strconv"
 
+	"github.com/spf13/pflag"
+
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
@@ -30,22 +32,26 @@ box blank.
 
 // cameBackFlags are the flags of the commands that take readings back.
 type cameBackFlags struct {
+	inputFlags
 	out, paper     string
-	job, site      *string
 	readings, last []string
 	draft          bool
+}
+
+func (p *cameBackFlags) addFill(f *pflag.FlagSet) {
+	f.StringArrayVar(&p.readings, "readings", nil, "read the values from `FILE`; several are of one outage")
+	f.StringVar(&p.out, "out", "out", "write into `DIR`")
+	p.inputFlags.add(f)
+	f.StringArrayVar(&p.last, "last", nil, "the readings of an earlier outage, as given to print, from `FILE`")
+	f.StringVar(&p.paper, "paper", "", "`PAPER` that the pack was printed on: a4 or letter; a4 if the site file does not say")
+	f.BoolVar(&p.draft, "draft", false, "print in spite of rows that are refused")
 }
 
 // fill writes the sheets that the readings which came back are printed on.
 func fill(args []string, s streams) int {
 	var p cameBackFlags
 	flags := newFlags("fill", s)
-	flags.StringArrayVar(&p.readings, "readings", nil, "read the values from `FILE`; several are of one outage")
-	flags.StringVar(&p.out, "out", "out", "write into `DIR`")
-	p.job, p.site = inputFlags(flags)
-	flags.StringArrayVar(&p.last, "last", nil, "the readings of an earlier outage, as given to print, from `FILE`")
-	flags.StringVar(&p.paper, "paper", "", "`PAPER` that the pack was printed on: a4 or letter; a4 if the site file does not say")
-	flags.BoolVar(&p.draft, "draft", false, "print in spite of rows that are refused")
+	p.addFill(flags)
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, fillUsage+flags.FlagUsages())
 	}
@@ -123,7 +129,9 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 		return nil, s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
 	disk := disk{stdin: s.in}
-	jb, problems := packs.Load(disk, packs.Inputs{Definition: inputName(args[0]), Job: *p.job, Site: *p.site, Last: inputNames(p.last)})
+	in := p.inputs(args[0])
+	in.Last = inputNames(p.last)
+	jb, problems := packs.Load(disk, in)
 	if problems.Errors() > 0 {
 		report(s.err, problems, jb.Files)
 		return nil, exitFor(problems)

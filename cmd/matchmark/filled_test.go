@@ -28,7 +28,7 @@ type ink struct {
 // sheet, row by row as they are read.
 func inks(pack *templates.Pack, sheet string, d *job.Dim) [][]ink {
 	var out [][]ink
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != sheet {
 			continue
 		}

@@ -54,7 +54,7 @@ var sayings = []saying{
 	{25, "by serial number", "storm-pump", "builds: {m30-studs: serials up to TH-0417, m36-studs: serials from TH-0418}", "", "front", 0, []string{"m36 studs (serials from TH-0418), told by serial TH-0431"}},
 	{26, "sources that differ", "bevel-gearbox", "- {source: maker's letter 31, text: 0.02 to 0.06 mm, used: W3}", "D8", "traveler", 0, []string{"sources differ", "USED"}},
 	{27, "fractions of an inch, and every other unit", "bevel-gearbox", "left: 1 7/16 +/- 1/16 in", "D1", "traveler", 3, []string{"1 7/16 ± 1/16 in"}},
-	{28, "a size in two units", "every-arrangement", "left: 0.30 to 0.40 mm (0.012 to 0.016 in)", "D24", "traveler", 1, []string{"0.30 – 0.40 mm", "0.012 – 0.016 in as printed in the source"}},
+	{28, "a size in two units", "every-arrangement", "left: 0.30 to 0.40 mm (0.012 to 0.015 in)", "D24", "traveler", 1, []string{"0.30 – 0.40 mm", "0.012 – 0.015 in as printed in the source"}},
 	{29, "the state in which it is taken", "storm-pump", "load: 500 N each way", "D5", "traveler", 1, []string{"with: both covers tight", "load: 500 N each way"}},
 	{30, "one of a graded set, or leaves", "shims", "ring: {name: Snap ring, shims: {pick: 2.00 or 2.05 or 2.10 or 2.15 mm}}", "D6", "reassembly", 6, []string{"2.05", "2.10"}},
 	{31, "an allowance added after setting", "ladders", "left: as found + 0.20 mm +/- 0.05 mm", "D28", "reassembly", 7, []string{"found", "+ 0.20 mm", "target + 0.05 ="}},
@@ -136,7 +136,7 @@ func (s saying) onPaper(t *testing.T, jb *job.Job, pack *templates.Pack) (string
 	}
 	var text strings.Builder
 	boxes := 0
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != s.sheet {
 			continue
 		}

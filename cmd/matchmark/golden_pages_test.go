@@ -18,8 +18,12 @@ import (
 func goldenSheets(digest string, pack *templates.Pack) map[string]string {
 	pages := map[string][][]string{}
 	for _, doc := range []*layout.Doc{pack.Pages, pack.Tags} {
-		for i, f := range doc.Pages {
-			text := masked(layout.Readable(f), digest, i+1, len(doc.Pages))
+		for i, f := range doc.BySheet() {
+			page := f.Number
+			if page == 0 {
+				page = i + 1
+			}
+			text := masked(layout.Readable(f), digest, page, len(doc.Pages))
 			pages[f.Sheet] = append(pages[f.Sheet], strings.Split(strings.TrimSuffix(text, "\n"), "\n"))
 		}
 	}

@@ -114,7 +114,7 @@ var zeroFigure = regexp.MustCompile(`(to|above|by|of|after|for)(-17|0|0\.0+|32)(
 // heatSheet is what stands on the pages of a heat, without their heads and feet.
 func heatSheet(pack *templates.Pack, h *job.Heat) string {
 	var out strings.Builder
-	for _, p := range pack.Pages.Pages {
+	for _, p := range pack.Pages.BySheet() {
 		for _, it := range p.Items {
 			if s, ok := it.Shape.(layout.Text); ok && it.Ref == layout.Ref(h.At) && p.Sheet == "heats" {
 				out.WriteString(s.S + " ")

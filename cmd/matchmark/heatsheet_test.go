@@ -43,7 +43,7 @@ var heatsOnPaper = sync.OnceValue(func() []heatPaper {
 			jb, _ := packs.Load(os.DirFS(dir), packs.Inputs{Definition: base})
 			for _, paper := range papers {
 				pack, _ := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-				for _, p := range pack.Pages.Pages {
+				for _, p := range pack.Pages.BySheet() {
 					for _, h := range jb.Heats {
 						if p.Sheet == "heats" {
 							out = append(out, heatPaper{base + " " + paper.Name + " " + h.Mark, h, p})
@@ -303,7 +303,7 @@ func heatText(t *testing.T, files string, name string, change ...string) string 
 		t.Fatal(misfits)
 	}
 	var out strings.Builder
-	for _, p := range pack.Pages.Pages {
+	for _, p := range pack.Pages.BySheet() {
 		if p.Sheet == "heats" {
 			out.WriteString(squeezed(p))
 		}

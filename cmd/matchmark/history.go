@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"fmt"
 
+	"github.com/spf13/pflag"
+
 	"matchmark/layout/pdf"
 	"matchmark/packs/filled"
 	"matchmark/templates"
@@ -18,16 +20,20 @@ that is in 1000 running hours, and a plot of each that has three outages and mor
 
 `
 
+func (p *cameBackFlags) addReport(f *pflag.FlagSet) {
+	f.StringArrayVar(&p.readings, "readings", nil, "read the values from `FILE`; several are of one outage")
+	f.StringArrayVar(&p.last, "last", nil, "the readings of an earlier outage from `FILE`; may be given again")
+	f.StringVar(&p.out, "out", "out", "write into `DIR`")
+	p.inputFlags.add(f)
+	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
+	f.BoolVar(&p.draft, "draft", false, "write in spite of rows that are refused")
+}
+
 // history writes the report of what was found and left.
 func history(args []string, s streams) int {
 	var p cameBackFlags
 	flags := newFlags("report", s)
-	flags.StringArrayVar(&p.readings, "readings", nil, "read the values from `FILE`; several are of one outage")
-	flags.StringArrayVar(&p.last, "last", nil, "the readings of an earlier outage from `FILE`; may be given again")
-	flags.StringVar(&p.out, "out", "out", "write into `DIR`")
-	p.job, p.site = inputFlags(flags)
-	flags.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
-	flags.BoolVar(&p.draft, "draft", false, "write in spite of rows that are refused")
+	p.addReport(flags)
 	if err := flags.Parse(args); err != nil {
 		return s.usage(err, historyUsage+flags.FlagUsages())
 	}

@@ -167,7 +167,7 @@ func TestStepsPointToTheirLiftSheet(t *testing.T) {
 			t.Errorf("%s: %v", name, misfits)
 		}
 		var out []string
-		for i, p := range pack.Pages.Pages {
+		for i, p := range pack.Pages.BySheet() {
 			text := fmt.Sprintf("sheet %s page %d ", p.Sheet, i+1)
 			for _, it := range p.Items {
 				if s, ok := it.Shape.(layout.Text); ok {

@@ -237,7 +237,7 @@ func printedAmounts(text string) []amount {
 // liftText is what stands on the pages of a lift, without their heads and feet.
 func liftText(pack *templates.Pack, l *job.Lift) string {
 	var out strings.Builder
-	for _, p := range pack.Pages.Pages {
+	for _, p := range pack.Pages.BySheet() {
 		for _, it := range p.Items {
 			if s, ok := it.Shape.(layout.Text); ok && it.Ref == layout.Ref(l.At) && p.Sheet == "lifts" {
 				out.WriteString(s.S + " ")

@@ -4,12 +4,19 @@
 //
 // Usage:
 //
-//	matchmark check FILE... [--order]
-//	matchmark print FILE [--out DIR] [--job FILE] [--paper a4|letter] [--sheets NAME,...] [--marks MARK,...]
+//	matchmark new NAME [--like STARTER] [--from PARTS.csv]
+//	matchmark check FILE... [--job FILE] [--site FILE] [--order] [--json|--sarif]
+//	matchmark print FILE [--out DIR|-] [--job FILE] [--jobs CSV|DIR] [--paper a4|letter] [--sheets NAME,...] [--marks MARK,...]
+//	matchmark fill FILE --readings FILE...
+//	matchmark report FILE --readings FILE...
+//	matchmark watch FILE
+//	matchmark explain WORD...
+//	matchmark schema [KIND]
 //
-// check lists what is wrong with each definition, composed on A4 and on Letter,
-// or says nothing. print does the same and then writes the pack, the tags and
-// the register. FILE may be - for standard input.
+// "matchmark help COMMAND" tells more. check lists what is wrong with each definition,
+// composed on A4 and on Letter, or says nothing. print does the same and then writes the
+// pack, the tags, the register and the file for the readings. FILE may be - for standard
+// input.
 //
 // Exit code: 0 done, 1 the definition has problems, 2 wrong usage, 3 a file could
 // not be read or written.

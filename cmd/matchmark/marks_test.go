@@ -42,8 +42,10 @@ func TestMarksWhereTheyBelong(t *testing.T) {
 func sheetTexts(t *testing.T, doc *layout.Doc) map[string]string {
 	t.Helper()
 	out := map[string]string{}
-	for i, text := range words(t, painted(t, doc), len(doc.Pages)) {
-		out[doc.Pages[i].Sheet] += text + "\n"
+	one := *doc
+	one.Pages, one.Outline = doc.BySheet(), nil
+	for i, text := range words(t, painted(t, &one), len(one.Pages)) {
+		out[one.Pages[i].Sheet] += text + "\n"
 	}
 	return out
 }

@@ -43,7 +43,7 @@ func sheetsOf(t *testing.T, text string) map[string]string {
 	t.Helper()
 	_, pack := loaded(t, text)
 	out := map[string]string{}
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		out[f.Sheet] += layout.Readable(f)
 	}
 	return out

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"os"
 	"strconv"
 	"strings"
 	"testing"
@@ -106,7 +107,7 @@ steps:
   - reverse: [11.1 Rod]
 `)
 	wantAll(t, "the traveler", sheets["traveler"], "On the hook: workshop crane. No lift sheet:", "1 · 11.1 Rod")
-	wantAll(t, "the close-out", sheets["close-out"], "Tighten again: J1 Rod bolts. In stages: 30 N·m · ticks: p. ")
+	wantAll(t, "the close-out", sheets["close-out"], "Tighten again: J1 Rod bolts. In stages: 30 N·m · source: sheet 2 · ticks: p. ")
 	wantAll(t, "the front sheet", sheets["front"], "A mark stays with its thing on every sheet and tag.")
 	wantNone(t, "the front sheet", sheets["front"], "as DE", "After a slash")
 }
@@ -142,11 +143,21 @@ steps:
 
 // pageThatReads is the printed number of the first page on which a text is read, empty if none.
 func pageThatReads(pack *templates.Pack, text string) string {
-	for i, f := range pack.Pages.Pages {
+	for i, f := range pack.Pages.BySheet() {
 		flat := strings.ReplaceAll(strings.Join(strings.Fields(layout.Readable(f)), " "), "\u00a0", " ")
 		if strings.Contains(flat, text) {
 			return strconv.Itoa(i + 1)
 		}
 	}
 	return ""
+}
+
+// A tolerance of 0.04 in was rounded to a tenth of an inch and read ± 0.0 in.
+func TestTolerancesKeepTheirDigits(t *testing.T) {
+	data, err := os.ReadFile("../../testdata/good/lift-gearbox.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	sheets := sheetsOf(t, strings.Replace(string(data), "centre-within: [1/2 in, 1/8 in, 1/2 in]", "centre-within: [0.05 in, 0.04 in, 0.5 in]", 1))
+	wantAll(t, "the lift sheet", sheets["lifts"], "x 3.5 in ± 0.05 in", "y 0 in ± 0.04 in", "y 0 in ± 0.005 in")
 }

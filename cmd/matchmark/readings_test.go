@@ -50,7 +50,7 @@ func TestGoodOnPaper(t *testing.T) {
 			for _, paper := range papers {
 				for _, gloves := range []bool{false, true} {
 					_, pack := goodPack(t, name, paper, gloves)
-					for i, f := range pack.Pages.Pages {
+					for i, f := range pack.Pages.BySheet() {
 						checkFrame(t, name, i+1, f, gloves)
 					}
 				}
@@ -64,7 +64,7 @@ func TestGoodOnPaper(t *testing.T) {
 // by their characters, 0 takes all.
 func boxesOf(pack *templates.Pack, sheet, role string, at source.Pos, cells int) []layout.Item {
 	var out []layout.Item
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != sheet {
 			continue
 		}
@@ -194,7 +194,7 @@ func TestPlacesOfBoxes(t *testing.T) {
 // columns below each other within a page.
 func checkLattice(t *testing.T, paper layout.Paper, pack *templates.Pack, sheet string, at source.Pos, cells, cols int) {
 	t.Helper()
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		one := &templates.Pack{Pages: &layout.Doc{Pages: []layout.Frame{f}}}
 		boxes := boxesOf(one, sheet, layout.RoleValue, at, cells)
 		rows := map[int][]float64{}
@@ -218,7 +218,7 @@ func checkLattice(t *testing.T, paper layout.Paper, pack *templates.Pack, sheet 
 // textsOf joins the texts that stand for a thing on the pages of a sheet.
 func textsOf(pack *templates.Pack, sheet string, at source.Pos) string {
 	var out []string
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != sheet {
 			continue
 		}
@@ -255,7 +255,7 @@ func TestLimitsInWords(t *testing.T) {
 		"D21": {"about 12.50 mm", "no tolerance in the source: judge and sign"},
 		"D22": {"60 – 80 °C above the part beside it", "108 – 144 °F", "never 140 – 176"}, // × 1.8, and what 32 added would make of it
 		"D23": {"30.00 +0.02 / −0.00 mm", "30.00 – 30.02"},
-		"D24": {"0.30 – 0.40 mm", "0.012 – 0.016 in as printed in the source"},
+		"D24": {"0.30 – 0.40 mm", "0.012 – 0.015 in as printed in the source"},
 		"D25": {"1250.0 ± 1.0 mm", "1249.0 – 1251.0"},
 		"D26": {"at most 0.50 mm for each m of D25"}, "D27": {"at most 50 % of D1"},
 		"D28": {"0.20 – 0.35 mm", "spread at most 0.10 mm"}, "D29": {"yes", "no"}, "D30": {"at least 4.00 mm"},
@@ -290,7 +290,7 @@ func TestMatrixHeadsStandOnEachPage(t *testing.T) {
 		jb, pack := goodPack(t, "every-arrangement.yaml", paper, false)
 		at := atOf(t, jb, "D6")
 		pages := 0
-		for _, f := range pack.Pages.Pages {
+		for _, f := range pack.Pages.BySheet() {
 			one := &templates.Pack{Pages: &layout.Doc{Pages: []layout.Frame{f}}}
 			if len(boxesOf(one, "readings", layout.RoleValue, at, 4)) == 0 {
 				continue
@@ -379,7 +379,7 @@ func TestDimensionSheets(t *testing.T) {
 // the machine is taken apart. Places of one dimension share the place in the file,
 // so the page is that of the first of them that fits the step.
 func pageWith(pack *templates.Pack, d *job.Dim) int {
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != "traveler" && f.Sheet != "readings" {
 			continue
 		}

@@ -92,8 +92,9 @@ func TestReadmeCommands(t *testing.T) {
 				continue
 			}
 			ran++
-			fields := strings.Fields(strings.ReplaceAll(args, "packs/starters", startersDir))
-			if fields[0] == "print" {
+			args = strings.ReplaceAll(args, "packs/starters", startersDir)
+			fields := strings.Fields(strings.ReplaceAll(args, " testdata/", " "+testdata+"/"))
+			if fields[0] != "check" {
 				fields = append(fields, "--out", t.TempDir())
 			}
 			var out, talk bytes.Buffer

@@ -30,58 +30,101 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	s := streams{in: stdin, out: stdout, err: stderr}
 	root := newFlags("matchmark", s)
 	root.SetInterspersed(false)
+	told := root.Bool("version", false, "tell the version and end")
 	if err := root.Parse(args); err != nil {
 		return s.usage(err, rootUsage())
+	}
+	if *told {
+		fmt.Fprint(stdout, version())
+		return exitDone
 	}
 	if root.NArg() == 0 {
 		fmt.Fprint(stderr, rootUsage())
 		return exitUsage
 	}
 	name, rest := root.Arg(0), root.Args()[1:]
-	for _, c := range commands() {
-		if c.name == name {
-			return c.run(rest, s)
-		}
-	}
 	if name == "help" {
-		fmt.Fprint(stdout, rootUsage())
+		return help(rest, s)
+	}
+	c, ok := commandNamed(name)
+	if !ok {
+		return s.usage(fmt.Errorf("%q is not a command", name), "hint: the commands are "+andList(commandNames())+"\n")
+	}
+	return c.run(rest, s)
+}
+
+// help tells of the whole program, or of one command.
+func help(args []string, s streams) int {
+	if len(args) == 0 {
+		fmt.Fprint(s.out, rootUsage())
 		return exitDone
 	}
-	var names []string
-	for _, c := range commands() {
-		names = append(names, c.name)
+	c, ok := commandNamed(args[0])
+	if !ok {
+		return s.usage(fmt.Errorf("%q is not a command", args[0]), "hint: the commands are "+andList(commandNames())+"\n")
 	}
-	return s.usage(fmt.Errorf("%q is not a command", name), "hint: the commands are "+andList(names)+"\n")
+	return c.run([]string{"--help"}, s)
 }
 
 // A command is one word after the program's name: what it takes, what it does in a
-// few words, and the function that does it.
+// few words, the function that does it, what it says of itself, and its flags.
 type command struct {
 	name, takes, does string
 	run               func(args []string, s streams) int
+	usage             string
+	flags             func(f *pflag.FlagSet)
 }
 
 // commands are all commands, in the order in which the usage shows them.
 func commands() []command {
 	return []command{
-		{"check", "FILE...", "what is wrong with a definition, or silence", check},
-		{"print", "FILE", "write the pack, the tags and the register", printPack},
-		{"explain", "WORD...", "what a key, a problem or the letter of a mark means", explain},
-		{"fill", "FILE", "write the reassembly sheet with what was found", fill},
-		{"report", "FILE", "write what was found and left, for the history", history},
+		{"new", "NAME", "a first definition, which passes check", newDefinition, newUsage, func(f *pflag.FlagSet) { new(newFlagSet).add(f) }},
+		{"check", "FILE...", "what is wrong with a definition, or silence", check, checkUsage, func(f *pflag.FlagSet) { new(checkFlags).add(f) }},
+		{"print", "FILE", "write the pack, the tags and the register", printPack, printUsage, func(f *pflag.FlagSet) { new(printFlags).add(f) }},
+		{"fill", "FILE", "write the reassembly sheet with what was found", fill, fillUsage, func(f *pflag.FlagSet) { new(cameBackFlags).addFill(f) }},
+		{"report", "FILE", "write what was found and left, for the history", history, historyUsage, func(f *pflag.FlagSet) { new(cameBackFlags).addReport(f) }},
+		{"watch", "FILE", "check and print again at each save", watch, watchUsage, func(f *pflag.FlagSet) { new(watchFlags).add(f) }},
+		{"explain", "WORD...", "what a key, a problem or the letter of a mark means", explain, explainUsage, nil},
+		{"schema", "[KIND]", "the JSON Schema by which editors complete and explain keys", schema, schemaUsage, nil},
+		{"completion", "SHELL", "commands and flags, for bash, zsh, fish or PowerShell to complete", completion, completionUsage, nil},
+		{"man", "", "the manual page", manPage, manUsage, nil},
 	}
+}
+
+func commandNamed(name string) (command, bool) {
+	for _, c := range commands() {
+		if c.name == name {
+			return c, true
+		}
+	}
+	return command{}, false
+}
+
+func commandNames() []string {
+	var names []string
+	for _, c := range commands() {
+		names = append(names, c.name)
+	}
+	return names
+}
+
+// flagSet is the flags of a command, none for some.
+func (c command) flagSet(s streams) *pflag.FlagSet {
+	f := newFlags(c.name, s)
+	if c.flags != nil {
+		c.flags(f)
+	}
+	return f
 }
 
 // rootUsage is what the program says of itself.
 func rootUsage() string {
 	var out strings.Builder
 	out.WriteString("matchmark prints the paper for taking a machine apart and putting it back.\n\n")
-	var more []string
 	for _, c := range commands() {
-		fmt.Fprintf(&out, "  matchmark %-18s %s\n", c.name+" "+c.takes, c.does)
-		more = append(more, "'matchmark "+c.name+" --help'")
+		fmt.Fprintf(&out, "  matchmark %-18s %s\n", strings.TrimSpace(c.name+" "+c.takes), c.does)
 	}
-	out.WriteString("\n" + andList(more) + " tell more.\n")
+	out.WriteString("\n'matchmark help COMMAND' tells more; 'matchmark --version' which one this is.\n")
 	return out.String()
 }
 

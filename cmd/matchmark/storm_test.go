@@ -47,7 +47,7 @@ func TestStormPumpOfAnotherStation(t *testing.T) {
 	t.Parallel()
 	j, pack := sister(t, "equipment: {tag: P-07, serial: TH-0398}\njob: {number: WO-2455}\noptions: {ejector: no, probes: no}\n")
 	var all strings.Builder
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		all.WriteString(area{0, 0, f.W, f.H}.text(f))
 	}
 	text := all.String()
@@ -153,7 +153,7 @@ func sumBox(pack *templates.Pack, u job.Use) bool {
 		want = "sum, as left"
 	}
 	d := u.Dims[0]
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		caption, box := false, false
 		for _, it := range f.Items {
 			if it.Ref != layout.Ref(d.At) {

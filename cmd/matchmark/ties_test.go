@@ -58,7 +58,7 @@ func onStep(items []layout.Item, mark string) bool {
 // onCounts reports whether the sheet of counts has the mark of a tag and a tick box
 // in its line.
 func onCounts(pack *templates.Pack, tag *job.Tag) bool {
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != "counts" {
 			continue
 		}
@@ -78,7 +78,7 @@ func onCounts(pack *templates.Pack, tag *job.Tag) bool {
 // texts counts how often a text is printed as a line of its own.
 func texts(doc *layout.Doc, want string) int {
 	n := 0
-	for _, f := range doc.Pages {
+	for _, f := range doc.BySheet() {
 		words := ""
 		for _, it := range f.Items {
 			text, ok := it.Shape.(layout.Text)

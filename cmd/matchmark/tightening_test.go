@@ -21,7 +21,7 @@ import (
 // pages, their blanks made plain.
 func roleText(pack *templates.Pack, sheet, role string) string {
 	var out []string
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != sheet {
 			continue
 		}
@@ -161,7 +161,7 @@ func TestWhatATorqueDoesIsToldOnTheSafeSide(t *testing.T) {
 // their numbers in the order, in millimetres of paper.
 func drawnOrder(pack *templates.Pack, mark string) map[int]layout.Point {
 	out := map[int]layout.Point{}
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		for _, it := range f.Items {
 			at, ok := strings.CutPrefix(it.Role, "joint:"+mark+":")
 			if !ok || f.Sheet != "tightening" {
@@ -258,7 +258,7 @@ func TestEveryFastenerHasATickInEveryRound(t *testing.T) {
 			all += n
 		}
 		got := 0
-		for _, f := range pack.Pages.Pages {
+		for _, f := range pack.Pages.BySheet() {
 			for _, it := range f.Items {
 				if f.Sheet == "tightening" && it.Role == layout.RoleTick {
 					got++

@@ -203,7 +203,7 @@ func TestTriplexPumpOnPaper(t *testing.T) {
 	for _, paper := range papers {
 		_, pack := composed(t, triplex, templates.Options{Paper: paper})
 		sheets := map[string]string{}
-		for _, f := range pack.Pages.Pages {
+		for _, f := range pack.Pages.BySheet() {
 			sheets[f.Sheet] += area{0, 0, f.W, f.H}.text(f)
 		}
 		for _, w := range triplexWords {
@@ -233,7 +233,7 @@ func TestTriplexPumpWithoutDamper(t *testing.T) {
 			t.Fatalf("on %s: %v", paper.Name, misfits)
 		}
 		var all strings.Builder
-		for _, f := range append(pack.Pages.Pages, pack.Tags.Pages...) {
+		for _, f := range append(pack.Pages.BySheet(), pack.Tags.Pages...) {
 			all.WriteString(area{0, 0, f.W, f.H}.text(f))
 		}
 		for _, want := range []string{"blindflangeonthedischarge", "W-3", "WO-6311", "notfitted"} {

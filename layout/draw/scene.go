@@ -200,17 +200,44 @@ func (s *Scene) Hatch(a, b XY, pitch layout.Mm, rising bool) {
 }
 
 // Label sets a block at a place; across and down say which point of the block
-// comes there: 0, 0 its top left corner, 0.5, 0.5 its middle.
+// comes there: 0, 0 its top left corner, 0.5, 0.5 its middle. A block that would reach
+// out of the drawing is moved into it; one that is larger than the drawing is a misfit.
 func (s *Scene) Label(at XY, b layout.Block, across, down float64) {
 	s.label(s.At(at), b, across, down)
 }
 
 func (s *Scene) label(p layout.Point, b layout.Block, across, down float64) {
-	x, y := p.X-b.W*layout.Mm(across), p.Y-b.H*layout.Mm(down)
+	x, y := s.within(b, p.X-b.W*layout.Mm(across), p.Y-b.H*layout.Mm(down))
 	for _, it := range b.Items {
 		it.X += x
 		it.Y += y
 		s.out.Items = append(s.out.Items, it)
 	}
 	s.out.Misfits = append(s.out.Misfits, b.Misfits...)
+}
+
+// slack is how far a label may reach out of the drawing, for rounding.
+const slack layout.Mm = 0.01
+
+// within moves a label into the drawing.
+func (s *Scene) within(b layout.Block, x, y layout.Mm) (layout.Mm, layout.Mm) {
+	for _, over := range []struct {
+		kind layout.Kind
+		by   layout.Mm
+	}{{layout.TooWide, b.W - s.w}, {layout.TooHigh, b.H - s.h}} {
+		if over.by > slack {
+			s.out.Misfits = append(s.out.Misfits, layout.Misfit{Ref: s.ref, Kind: over.kind, Text: textOf(b), Over: over.by})
+		}
+	}
+	return max(min(x, s.w-b.W), 0), max(min(y, s.h-b.H), 0)
+}
+
+// textOf is the first text of a label.
+func textOf(b layout.Block) string {
+	for _, it := range b.Items {
+		if t, ok := it.Shape.(layout.Text); ok {
+			return t.S
+		}
+	}
+	return ""
 }

@@ -114,8 +114,11 @@ func build(d *layout.Doc, n needs) (s skeleton, err error) {
 		f.RegisterImageOptionsReader(name, opt, bytes.NewReader(p.Data))
 		f.ImageOptions(name, 0, 0, 1, 1, false, opt, 0, "")
 	}
-	for _, fr := range d.Pages[1:] {
+	links := linksTo(f, d)
+	links(0)
+	for i, fr := range d.Pages[1:] {
 		f.AddPageFormat("P", sizeOf(fr))
+		links(i + 1)
 	}
 	var raw bytes.Buffer
 	if err := f.Output(&raw); err != nil {
@@ -123,6 +126,31 @@ func build(d *layout.Doc, n needs) (s skeleton, err error) {
 	}
 	s.raw = raw.Bytes()
 	return s, s.readNames(faces, n.digests)
+}
+
+// linksTo gives a function that puts the links of a page, counted from 0, on the page
+// that the library is at. A link to a page that the document has not is left out.
+func linksTo(f *fpdf.Fpdf, d *layout.Doc) func(page int) {
+	at := map[int]int{} // the library's page by the number printed on it
+	for i, fr := range d.Pages {
+		if fr.Number > 0 {
+			at[fr.Number] = i + 1
+		}
+	}
+	ids := map[int]int{}
+	return func(page int) {
+		for _, l := range d.Pages[page].Links {
+			to, ok := at[l.Page]
+			if !ok {
+				continue
+			}
+			if _, known := ids[to]; !known {
+				ids[to] = f.AddLink()
+				f.SetLink(ids[to], 0, to)
+			}
+			f.Link(float64(l.Left)*ptPerMm, float64(l.Top)*ptPerMm, float64(l.Right-l.Left)*ptPerMm, float64(l.Bottom-l.Top)*ptPerMm, ids[to])
+		}
+	}
 }
 
 // newFile starts the library's file. Its unit is the point, its margins and page

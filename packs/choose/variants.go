@@ -91,7 +91,7 @@ func (b *chooser) takeConditions() {
 				b.chosen.Conditions[st], st.If = st.If, source.Text{}
 			}
 			if st.Otherwise.Written() && !st.If.Written() && !st.Fitted.Written() && b.chosen.Conditions[st].Value == "" {
-				b.problems.Add(st.Otherwise.At, "otherwise-alone", "otherwise: stands without an if: or fitted:, so it is never done", "for example if: D3 is over 0.50 mm")
+				b.problems.Add(st.Otherwise.At, "otherwise-alone", "otherwise: stands without an if: or fitted:, so it is never done", "for example if: D3 is over … mm")
 			}
 		}
 	}

@@ -32,5 +32,8 @@ var heatCodes = []Entry{
 	{"thermal-shock", "The material cracks from quick or one-sided heat.", "Heat it slowly by induction or in an oven."},
 	{"thin-hub", "The fit alone brings the bore beyond its yield stress.", "Put outside: or yield: right, or count with measured sizes."},
 	{"too-quick", "The hub is free too quickly to be told by its skin.", "Use a smaller heater, or a probe at the bore."},
+	{"holds-not", "What the joint surely holds cannot be given, or is less than the shaft carries.", "Look for a key that carries the rest, or put speed and torque right."},
+	{"no-puller", "What a puller is good for is said, and not which puller.", "Write puller: with what draws the part, or take pulls-with: out."},
+	{"shaft-yields", "Fit, speed and torque bring the shaft beyond its yield stress.", "Put fit:, speed: or yield: right."},
 	{"workable", "A part is drawn within seconds, and nothing says how.", "Write workable-because:."},
 }

@@ -62,6 +62,7 @@ var partCodes = []Entry{
 	{"right-to-left", "A text runs from right to left, which cannot be set.", "Write it in letters that run from left to right."},
 	{"too-high", "A tag or block has no room for all that is printed on it.", "Write shorter what stands on it, or divide it."},
 	{"too-wide", "A text is wider than its place on paper, and nothing is printed smaller.", "Write it shorter."},
+	{"formula-start", "A text of the register begins with a sign by which a spreadsheet takes it for a formula.", "Begin it with a letter or a figure."},
 	{"hand-not-kept", "A step speaks of a left-hand thread and none of its parts has one.", "Write hand: left at the part, or take the words out."},
 	{"hand-not-said", "A part has a left-hand thread and the step does not say so.", "Write missed: left-hand thread."},
 }

@@ -38,6 +38,7 @@ type Definition struct {
 	Pack        source.Text
 	Equipment   Equipment
 	Job         Order
+	Include     []source.Text // files beside this one
 	Places      []*Group
 	Options     []*Option
 	Parts       []*Part

@@ -100,7 +100,7 @@ func mapOf[T, E any](name, doc, example string, k *kind[E], field func(*T) *[]*E
 	return key[T]{
 		entry: entry{name: name, doc: doc, form: mapsForm, example: example, inner: []shape{k}},
 		land: func(r *reader, e *entry, t *T, p pair) {
-			n, ok := r.mapping(p.value, r.place(p.value), name+" is a map", name+": "+e.example)
+			n, ok := r.mapping(p.value, r.place(p.value), name+" is a map", name+": "+e.blank())
 			if !ok {
 				return
 			}

@@ -79,7 +79,7 @@ func (r *reader) lists(e *entry, n *yaml.Node) [][]source.Text {
 	case n == nil:
 		return nil
 	case n.Kind != yaml.SequenceNode:
-		r.add(r.place(n), "wrong-form", e.name+" is a list of lists; here stands "+formWords(n), "for example "+e.name+": "+e.example)
+		r.add(r.place(n), "wrong-form", e.name+" is a list of lists; here stands "+formWords(n), "for example "+e.name+": "+e.blank())
 		return nil
 	case len(n.Content) == 0:
 		r.emptyList(e, n)
@@ -114,7 +114,7 @@ func (r *reader) doubled(e *entry, list []source.Text, t source.Text) bool {
 
 // named reads a map from names to texts.
 func (r *reader) named(e *entry, n *yaml.Node) []Named {
-	n, ok := r.mapping(n, r.place(n), e.name+" is a map", e.name+": "+e.example)
+	n, ok := r.mapping(n, r.place(n), e.name+" is a map", e.name+": "+e.blank())
 	if !ok {
 		return nil
 	}
@@ -139,7 +139,7 @@ func (r *reader) face(e *entry, n *yaml.Node) (Face, bool) {
 	}
 	list := r.named(e, n)
 	if len(n.Content) != 2 {
-		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", "for example "+e.name+": "+e.example)
+		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", "for example "+e.name+": "+e.blank())
 		return Face{}, false
 	}
 	if len(list) == 0 {
@@ -331,7 +331,7 @@ func (r *reader) names(e *entry, n *yaml.Node) []source.Text {
 func (r *reader) sections(e *entry, d *Definition, n *yaml.Node) {
 	var loose *Section
 	for _, item := range r.items(e, n) {
-		m, ok := r.mapping(item, r.place(item), "steps is a list of sections", e.name+": "+e.example)
+		m, ok := r.mapping(item, r.place(item), "steps is a list of sections", e.name+": "+e.blank())
 		if !ok {
 			continue
 		}

@@ -16,6 +16,8 @@ var definitionKind = &kind[Definition]{
 		single("job", "The job that the pack is printed for; may stand in a job file instead.",
 			"{number: WO-5512, title: Bearing change, revision: A, issued: 2026-03-02}", orderKind,
 			func(d *Definition, at source.Pos) *Order { d.Job.At = at; return &d.Job }),
+		list("include", "Files beside this one whose things belong to the definition as well: common cautions, joints, instruments.", "[cautions.yaml, instruments.yaml]",
+			func(d *Definition) *[]source.Text { return &d.Include }),
 		mapOf("places", "Groups of places that things repeat over, as the two ends of a shaft.",
 			"{end: {DE: {name: drive end}, NDE: {name: non-drive end}}}", groupKind,
 			func(d *Definition) *[]*Group { return &d.Places }, func(g *Group) *source.Text { return &g.Name }),

@@ -17,6 +17,8 @@ type SiteFile struct {
 	Language                  source.Text
 	Decimal                   source.Text // how readings are typed back: point or comma
 	Roles                     []source.Text
+	Logo                      source.Text // a picture beside the site file
+	Cautions                  []*Caution  // that steps of all definitions may name
 }
 
 var siteFileKind = &kind[SiteFile]{
@@ -38,6 +40,10 @@ var siteFileKind = &kind[SiteFile]{
 		text("decimal", "How the readings that come back are typed: with a decimal point or a comma; with a point if not said.", "comma",
 			func(s *SiteFile) *source.Text { return &s.Decimal }).oneOf("point", "comma"),
 		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]source.Text { return &s.Roles }),
+		text("logo", "The picture on the front sheet: a PNG or JPEG file beside the site file.", "logo.png", func(s *SiteFile) *source.Text { return &s.Logo }),
+		mapOf("cautions", "Hazard notes of the site, which the steps of every definition may name.",
+			"{belt-gallery: {signal: warning, hazard: Moving belts., avoid: Stay behind the rail.}}", cautionKind,
+			func(s *SiteFile) *[]*Caution { return &s.Cautions }, func(c *Caution) *source.Text { return &c.Key }),
 	},
 }
 

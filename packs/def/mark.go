@@ -154,7 +154,7 @@ func (r *reader) reference(e *entry, t source.Text) (source.Text, bool) {
 	case strings.ContainsAny(t.Value, " ;+") && e.form == listForm:
 		help = append(help, "write several as a list: ["+strings.Join(strings.FieldsFunc(t.Value, func(c rune) bool { return strings.ContainsRune(" ;+", c) }), ", ")+"]")
 	default:
-		help = append(help, "for example "+e.name+": "+e.example)
+		help = append(help, "for example "+e.name+": "+e.blank())
 	}
 	r.add(t.At, "mark-form", fault, help...)
 	if meant == "" {

@@ -128,7 +128,10 @@ func upperFirst(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // shapes lists the kinds of maps that the table describes, each once, those of a
 // definition first.
-func shapes() []shape {
+func shapes() []shape { return reached(definitionKind, includedKind, jobFileKind, siteFileKind) }
+
+// reached lists the kinds of maps that some lead to, those first.
+func reached(roots ...shape) []shape {
 	var list []shape
 	met := map[shape]bool{}
 	var visit func(shape)
@@ -147,8 +150,8 @@ func shapes() []shape {
 			visit(s.others())
 		}
 	}
-	visit(definitionKind)
-	visit(jobFileKind)
-	visit(siteFileKind)
+	for _, s := range roots {
+		visit(s)
+	}
 	return list
 }

@@ -113,7 +113,7 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (source.Text, bool) {
 		return source.Text{}, false
 	}
 	if n.Kind != yaml.ScalarNode || isNull(n) {
-		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), "for example "+e.name+": "+e.example)
+		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), "for example "+e.name+": "+e.blank())
 		return source.Text{}, false
 	}
 	t := source.Text{Value: oneLine(n.Value), At: r.place(n)}
@@ -157,7 +157,7 @@ func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
 		return t, r.wholeNumber(e, t)
 	case decimalForm:
 		if !regexpDecimal.MatchString(t.Value) {
-			r.add(t.At, "number-form", e.name+" takes a number, and "+quote(t.Value)+" is none", "for example "+e.name+": "+e.example)
+			r.add(t.At, "number-form", e.name+" takes a number, and "+quote(t.Value)+" is none", "for example "+e.name+": "+e.blank())
 			return source.Text{}, false
 		}
 		return t, true

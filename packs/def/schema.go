@@ -4,6 +4,8 @@ import (
 	"encoding/json"
 	"io"
 	"strings"
+
+	"gopkg.in/yaml.v3"
 )
 
 // An object is a part of a JSON schema. Its keys are written sorted, so the same
@@ -15,8 +17,20 @@ type object map[string]any
 // needs more than the form of a value (whether a name exists, what a limit says)
 // is not in it. The error is that of w.
 func Schema(w io.Writer) error {
+	return writeSchema(w, "matchmark definition", definitionKind)
+}
+
+// JobSchema writes the schema of job files, as Schema that of definitions.
+func JobSchema(w io.Writer) error { return writeSchema(w, "matchmark job file", jobFileKind) }
+
+// SiteSchema writes the schema of site files, as Schema that of definitions.
+func SiteSchema(w io.Writer) error { return writeSchema(w, "matchmark site file", siteFileKind) }
+
+// writeSchema writes the schema of one kind of file, with the kinds of maps that it
+// leads to.
+func writeSchema(w io.Writer, title string, root shape) error {
 	kinds := object{}
-	for _, s := range shapes() {
+	for _, s := range reached(root) {
 		kinds[ident(s)] = mapSchema(s)
 	}
 	enc := json.NewEncoder(w)
@@ -24,8 +38,8 @@ func Schema(w io.Writer) error {
 	enc.SetIndent("", "  ")
 	return enc.Encode(object{
 		"$schema": "https://json-schema.org/draft/2020-12/schema",
-		"title":   "matchmark definition",
-		"$ref":    "#/$defs/" + ident(definitionKind),
+		"title":   title,
+		"$ref":    "#/$defs/" + ident(root),
 		"$defs":   kinds,
 	})
 }
@@ -41,6 +55,7 @@ func mapSchema(s shape) object {
 	for _, e := range s.entries() {
 		p := valueSchema(e)
 		p["description"] = e.doc
+		p["examples"] = []any{exampleValue(e.example)}
 		properties[e.name] = p
 		if e.need {
 			need = append(need, e.name)
@@ -97,6 +112,43 @@ func valueSchema(e *entry) object {
 		return object{"type": "array", "items": anyOf(items...), "minItems": 1}
 	}
 	return one
+}
+
+// exampleValue is the example of a key as a value of JSON.
+func exampleValue(example string) any {
+	var n yaml.Node
+	if err := yaml.Unmarshal([]byte(example), &n); err != nil || n.Kind == 0 {
+		return example
+	}
+	return jsonValue(&n)
+}
+
+// jsonValue is a node as JSON has it. What is no number by YAML 1.2 is a text, a day as
+// well.
+func jsonValue(n *yaml.Node) any {
+	switch n.Kind {
+	case yaml.DocumentNode:
+		return jsonValue(n.Content[0])
+	case yaml.MappingNode:
+		m := object{}
+		for i := 0; i+1 < len(n.Content); i += 2 {
+			m[n.Content[i].Value] = jsonValue(n.Content[i+1])
+		}
+		return m
+	case yaml.SequenceNode:
+		list := []any{}
+		for _, item := range n.Content {
+			list = append(list, jsonValue(item))
+		}
+		return list
+	}
+	if n.ShortTag() == "!!int" || n.ShortTag() == "!!float" {
+		var number json.Number
+		if err := n.Decode(&number); err == nil && json.Valid([]byte(n.Value)) {
+			return json.Number(n.Value)
+		}
+	}
+	return n.Value
 }
 
 func anyOf(list ...object) object { return object{"anyOf": list} }

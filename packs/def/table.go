@@ -140,7 +140,7 @@ func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 		if found == nil {
 			if k.rest == nil {
 				// A misspelled key is one problem, and read as what it was meant for.
-				near := r.unknownKey(p.key, k)
+				near := r.unknownKey(p.key, k, k.lacking(n))
 				if meant := k.find(near); meant != nil && p.value != nil && !seen[near] && !hasKey(n, near) {
 					meant.land(r, &meant.entry, t, p)
 				}
@@ -160,6 +160,17 @@ func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 			r.add(at, "missing-key", article(k.name)+" needs the key "+e.name+": "+lowerFirst(e.doc), "for example "+e.name+": "+e.blank())
 		}
 	}
+}
+
+// lacking are the keys that a map has to have and has not.
+func (k *kind[T]) lacking(n *yaml.Node) []string {
+	var out []string
+	for i := range k.keys {
+		if e := &k.keys[i].entry; e.need && !hasKey(n, e.name) {
+			out = append(out, e.name)
+		}
+	}
+	return out
 }
 
 // sample is an example of a map of this kind: of the keys it needs, or of its

@@ -2,6 +2,7 @@ package def
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"reflect"
 	"slices"
@@ -329,7 +330,7 @@ func TestSchemaAndReferenceHoldEveryKeyAndAreTheSameEachTime(t *testing.T) {
 		write func(*bytes.Buffer) error
 		key   string
 	}{
-		{"schema", func(b *bytes.Buffer) error { return Schema(b) }, `"%s": {`},
+		{"schema", func(b *bytes.Buffer) error { return errors.Join(Schema(b), JobSchema(b), SiteSchema(b)) }, `"%s": {`},
 		{"reference", func(b *bytes.Buffer) error { return Reference(b) }, "`%s`"},
 	} {
 		var first, second bytes.Buffer

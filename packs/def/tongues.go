@@ -71,6 +71,16 @@ func (r *reader) tongues(doc *yaml.Node) {
 	aliases(doc)
 }
 
+// KnowEnglish takes up the English of the texts of an included file.
+func (d *Definition) KnowEnglish(texts map[string]string) {
+	if d.English == nil {
+		d.English = map[string]string{}
+	}
+	for text, english := range texts {
+		d.English[text] = english
+	}
+}
+
 // isValue reports whether entry i of a node is no key of a map.
 func isValue(n *yaml.Node, i int) bool { return n.Kind != yaml.MappingNode || i%2 == 1 }
 

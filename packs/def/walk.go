@@ -188,15 +188,18 @@ func (r *reader) cutByComma(m *yaml.Node, i int, known func(string) bool) int {
 var wordKey = regexp.MustCompile(`^[\p{L}\d -]+$`)
 
 // unknownKey reports a key that the map cannot have, and gives the one that was
-// probably meant, "" if none is near.
-func (r *reader) unknownKey(key source.Text, k shape) string {
+// probably meant, "" if none is near. One that the map lacks is meant before others.
+func (r *reader) unknownKey(key source.Text, k shape, lacking []string) string {
 	var names []string
 	for _, e := range k.entries() {
 		names = append(names, e.name)
 	}
 	slices.Sort(names)
 	var help []string
-	near := source.Nearest(key.Value, names)
+	near := source.Nearest(key.Value, lacking)
+	if near == "" {
+		near = source.Nearest(key.Value, names)
+	}
 	for _, word := range otherWords[strings.ToLower(key.Value)] {
 		if near == "" && slices.Contains(names, word) {
 			near = word
@@ -223,7 +226,7 @@ func (r *reader) items(e *entry, n *yaml.Node) []*yaml.Node {
 	case n.Kind == yaml.MappingNode:
 		return []*yaml.Node{n}
 	case n.Kind != yaml.SequenceNode:
-		r.add(r.place(n), "wrong-form", e.name+" is a list; here stands "+formWords(n), "for example "+e.name+": "+e.example)
+		r.add(r.place(n), "wrong-form", e.name+" is a list; here stands "+formWords(n), "for example "+e.name+": "+e.blank())
 		return nil
 	case len(n.Content) == 0:
 		r.emptyList(e, n)
@@ -238,7 +241,7 @@ func (r *reader) emptyList(e *entry, n *yaml.Node) {
 
 // help says what to write behind a key, or to leave it out where that can be.
 func (e *entry) help() string {
-	s := "for example " + e.name + ": " + e.example
+	s := "for example " + e.name + ": " + e.blank()
 	if !e.need {
 		s += ", or take the key out"
 	}

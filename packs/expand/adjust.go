@@ -32,7 +32,7 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	}
 	n, what, fine := turnsOf(turns)
 	if !ok || !fine || err != nil || q.Number.Sign() <= 0 || n.Sign() <= 0 || q.Unit.Dimension() != units.Length {
-		b.Problems.Add(t.At, "movement", source.Quote(t.Value)+" does not say what one turn moves", "for example moves: 1 turn gives 0.75 mm", "or 1 flat gives 0.1 mm", "or, of shims, 0.30 mm gives 0.10 mm")
+		b.Problems.Add(t.At, "movement", source.Quote(t.Value)+" does not say what one turn moves", "for example moves: 1 turn gives … mm", "or 1 flat gives … mm", "or, of shims, … mm gives … mm")
 		return
 	}
 	one := units.Quantity{Number: units.Exact(q.Number.Quo(n).Rat(), q.Number.Decimals()), Unit: q.Unit}

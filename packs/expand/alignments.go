@@ -83,16 +83,16 @@ func (r *alignReader) setup() {
 	d, s := r.d, &r.a.Setup
 	s.Method = map[string]align.Method{"rim and face": align.RimFace, "reverse dials": align.ReverseDials}[d.Method.Value]
 	r.a.Wrote["method"] = d.Method.At
-	if s.Reads = r.size("reads", d.Reads, "0.01 mm"); s.Reads != nil {
+	if s.Reads = r.size("reads", d.Reads, "… mm"); s.Reads != nil {
 		s.Unit = s.Reads.Unit
 		r.a.Wrote["unit"] = d.Reads.At
 	}
 	s.DialsOn = map[string]align.Hub{"stationary": align.Stationary, "movable": align.Movable}[d.DialsOn.Value]
 	r.a.Wrote["dialson"] = d.DialsOn.At
 	s.FaceBack, s.TwoFaceDials = d.FaceBack.Value == "yes", d.TwoFace.Value == "yes"
-	s.FaceDiameter = r.size("facediameter", d.FaceDiameter, "200 mm")
-	s.Span = r.size("span", d.Span, "320 mm")
-	s.Sag, s.SagOther = r.size("sag", d.Sag, "0.03 mm"), r.size("sagother", d.SagOther, "0.03 mm")
+	s.FaceDiameter = r.size("facediameter", d.FaceDiameter, "… mm")
+	s.Span = r.size("span", d.Span, "… mm")
+	s.Sag, s.SagOther = r.size("sag", d.Sag, "… mm"), r.size("sagother", d.SagOther, "… mm")
 	other := map[align.Method][]source.Text{
 		align.RimFace:      {d.Span, d.SagOther},
 		align.ReverseDials: {d.DialsOn, d.FaceDiameter, d.FaceBack, d.TwoFace},
@@ -110,7 +110,7 @@ func (r *alignReader) feet() {
 		field := fmt.Sprintf("feet[%d]", i)
 		r.a.Wrote["feet"] = r.d.Feet[0].At
 		r.a.Wrote[field] = f.At
-		r.a.Setup.Feet = append(r.a.Setup.Feet, align.Foot{Name: f.Name.Value, At: r.size(field+".at", f.Is, "420 mm")})
+		r.a.Setup.Feet = append(r.a.Setup.Feet, align.Foot{Name: f.Name.Value, At: r.size(field+".at", f.Is, "… mm")})
 	}
 }
 
@@ -123,7 +123,7 @@ func (r *alignReader) target() {
 	r.a.Wrote["target"] = t.At
 	r.a.Wrote["target.source"] = t.Source.At
 	r.a.Setup.Target = &align.Target{
-		Up: r.sizes("target.up", t.Up, "-0.12 mm"), Right: r.sizes("target.right", t.Right, "0.05 mm"), Source: t.Source.Value,
+		Up: r.sizes("target.up", t.Up, "… mm"), Right: r.sizes("target.right", t.Right, "… mm"), Source: t.Source.Value,
 	}
 }
 
@@ -138,11 +138,11 @@ func (r *alignReader) growth() {
 	}
 	r.a.Wrote["growth"] = g.At
 	r.a.Wrote["growth.source"] = g.Source.At
-	out := &align.Growth{Movable: r.sizes("growth.movable", g.Movable, "0.08 mm"), Source: g.Source.Value}
+	out := &align.Growth{Movable: r.sizes("growth.movable", g.Movable, "… mm"), Source: g.Source.Value}
 	for i, s := range g.Stationary {
 		field := fmt.Sprintf("growth.stationary[%d]", i)
 		r.a.Wrote[field] = s.At
-		at, rise := r.size(field+".at", s.Is, "-400 mm"), r.size(field+".rise", s.Rise, "0.20 mm")
+		at, rise := r.size(field+".at", s.Is, "… mm"), r.size(field+".rise", s.Rise, "… mm")
 		if at == nil || rise == nil {
 			r.a.Hole = true
 			continue
@@ -168,7 +168,7 @@ func (r *alignReader) limits() {
 		r.a.Wrote[field] = row.At
 		r.a.Wrote[field+".upto"] = row.UpTo.At
 		n, _ := names.WholeNumber(row.UpTo)
-		offset, angle := r.size(field+".offset", row.Offset, "0.10 mm"), r.size(field+".angle", row.Angle, "0.05 mm")
+		offset, angle := r.size(field+".offset", row.Offset, "… mm"), r.size(field+".angle", row.Angle, "… mm")
 		if offset == nil || angle == nil {
 			r.a.Hole = true
 			continue
@@ -188,7 +188,7 @@ func (r *alignReader) softFoot() {
 	if s.Source.At.IsZero() {
 		r.a.Wrote["limit.source"] = s.At
 	}
-	r.a.SoftFoot, r.a.SoftFootSource = r.size("limit", s.Limit, "0.05 mm"), s.Source.Value
+	r.a.SoftFoot, r.a.SoftFootSource = r.size("limit", s.Limit, "… mm"), s.Source.Value
 }
 
 // dials finds the dimensions that the dials are written down in.

@@ -65,21 +65,21 @@ func (r *jointReader) tight() {
 	b, d, j := r.b, r.d, r.j
 	torque := names.TextAt(j.Place, d.Torque)
 	r.at("torque", torque.At)
-	j.Torque, j.Spec.Torque = b.tightness(torque, "120 N·m, or 110 to 130 N·m")
+	j.Torque, j.Spec.Torque = b.tightness(torque, "… N·m, or … to … N·m")
 	j.Hole = j.Hole || torque.Written() && j.Torque == ""
 	if s := j.Spec.Torque; s != nil && s.Low.Unit.Dimension() != units.Torque && d.Tensioner.At.IsZero() {
 		// A unit that lost its metre reads as a force.
-		r.hole(torque.At, "not-a-torque", source.Quote(torque.Value)+" is not a torque", "write 120 N·m, or 88 lb-ft", "of a tensioner say so: tensioner: {area: 5570 mm2, retained: 80 %, source: sheet of the tensioner}")
+		r.hole(torque.At, "not-a-torque", source.Quote(torque.Value)+" is not a torque", "write … N·m, or … lb-ft", "of a tensioner say so: tensioner: {area: … mm2, retained: … %, source: sheet of the tensioner}")
 		j.Torque, j.Spec.Torque = "", nil
 	}
 	r.preload(names.TextAt(j.Place, d.Preload))
 	r.at("breaksloose", d.BreaksLoose.At)
 	if d.BreaksLoose.Written() {
-		j.Spec.BreaksLoose = r.quantity(d.BreaksLoose, "45 N·m")
+		j.Spec.BreaksLoose = r.quantity(d.BreaksLoose, "… N·m")
 	}
 	r.at("fornow", d.ForNow.At)
 	if d.ForNow.Written() {
-		_, j.Spec.ForNow = b.tightness(d.ForNow, "40 N·m")
+		_, j.Spec.ForNow = b.tightness(d.ForNow, "… N·m")
 		j.Hole = j.Hole || j.Spec.ForNow == nil
 	}
 }
@@ -95,7 +95,7 @@ func (r *jointReader) preload(t source.Text) {
 	}
 	r.j.Wanted = t.Value
 	bare, share := strings.CutSuffix(t.Value, ofProof)
-	q := r.quantity(source.Text{Value: bare, At: t.At}, "75 % of proof, 210 kN or 450 MPa")
+	q := r.quantity(source.Text{Value: bare, At: t.At}, "… % of proof, … kN or … MPa")
 	if q == nil {
 		return
 	}
@@ -108,7 +108,7 @@ func (r *jointReader) preload(t source.Text) {
 	case !share && dim == units.Pressure:
 		want.Stress = q
 	default:
-		r.hole(t.At, "not-a-preload", source.Quote(t.Value)+" is no preload", "write 75 % of proof, 210 kN, or 450 MPa")
+		r.hole(t.At, "not-a-preload", source.Quote(t.Value)+" is no preload", "write … % of proof, … kN, or … MPa")
 		return
 	}
 	r.j.Spec.Preload = want
@@ -150,12 +150,12 @@ func (r *jointReader) size(field string, t source.Text, example string) *units.Q
 
 // percent reads a share, as a bare number.
 func (r *jointReader) percent(field string, t source.Text) *units.Number {
-	q := r.size(field, t, "20 %")
+	q := r.size(field, t, "… %")
 	switch {
 	case q == nil:
 		return nil
 	case q.Unit != units.Percent:
-		r.hole(t.At, "not-a-share", source.Quote(t.Value)+" is no share", "write it like 20 %")
+		r.hole(t.At, "not-a-share", source.Quote(t.Value)+" is no share", "write it like … %")
 		return nil
 	}
 	return &q.Number
@@ -188,7 +188,7 @@ func (r *jointReader) bolt() {
 	if p := d.Proof; !p.At.IsZero() {
 		r.at("proof", p.At)
 		r.at("proof.source", p.Source.At)
-		if q := r.size("proof.stress", p.Stress, "720 MPa"); q != nil {
+		if q := r.size("proof.stress", p.Stress, "… MPa"); q != nil {
 			j.Spec.Proof = &joint.Proof{Stress: *q, Source: p.Source.Value}
 		} else {
 			j.Hole = true
@@ -204,7 +204,7 @@ func (r *jointReader) friction() {
 		r.at("friction.source", f.Source.At)
 		j.Spec.Friction = &joint.Friction{
 			NutFactor: r.number("friction.nutfactor", f.NutFactor), Thread: r.number("friction.thread", f.Thread), Bearing: r.number("friction.bearing", f.Bearing),
-			Face: r.size("friction.face", f.Face, "24 mm"), Hole: r.size("friction.hole", f.Hole, "17 mm"), Source: f.Source.Value,
+			Face: r.size("friction.face", f.Face, "… mm"), Hole: r.size("friction.hole", f.Hole, "… mm"), Source: f.Source.Value,
 		}
 	}
 	s := d.Scatter
@@ -231,7 +231,7 @@ func (r *jointReader) tensioner() {
 	r.at("tensioner", t.At)
 	r.at("tensioner.source", t.Source.At)
 	out := &joint.Tensioner{Retained: r.percent("tensioner.retained", t.Retained), Source: t.Source.Value}
-	if q := r.size("tensioner.area", t.Area, "5570 mm2"); q != nil {
+	if q := r.size("tensioner.area", t.Area, "… mm2"); q != nil {
 		out.Area = *q
 	}
 	r.j.Spec.Tensioner = out

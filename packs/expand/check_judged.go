@@ -9,7 +9,7 @@ func (b *builder) resolveJudged() {
 				for _, d := range b.DimsAt(t, s.Place) {
 					s.JudgedBy = append(s.JudgedBy, d)
 					if !d.Judged() && !d.WatchedOnly() {
-						b.Problems.AddWith(t.At, "no-verdict", d.Mark+" has no limit that it could be out of, so it judges no set", d.At, d.Mark, "left: at least 28.50 mm, at "+d.Base)
+						b.Problems.AddWith(t.At, "no-verdict", d.Mark+" has no limit that it could be out of, so it judges no set", d.At, d.Mark, "left: at least … mm, at "+d.Base)
 					}
 				}
 			}

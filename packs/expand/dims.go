@@ -19,13 +19,13 @@ func (b *builder) readInstruments() {
 		if di.Range.Written() {
 			low, high, err := units.ParseRange(di.Range.Value)
 			if err != nil {
-				b.Fault(di.Range, err, "write it as 0 to 150 mm")
+				b.Fault(di.Range, err, "write it as … to … mm")
 			} else {
 				in.Low, in.High = &low, &high
 			}
 		}
 		if di.Reads.Written() {
-			if q, ok := b.Quantity(di.Reads, "0.02 mm"); ok {
+			if q, ok := b.Quantity(di.Reads, "… mm"); ok {
 				in.Reads = &q
 			}
 		}
@@ -109,7 +109,7 @@ func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 	if len(limits) == 0 {
 		if !dd.Found.Written() && !dd.Left.Written() && !dd.Reuse.Written() && !dd.Repair.Written() {
 			b.Problems.Add(dd.Mark.At, "no-limit", d.Base+" says neither what it must be nor that it is only recorded",
-				"for example left: 0.05 to 0.12 mm", "or found: record to 0.01 mm")
+				"for example left: … to … mm", "or found: record to … mm")
 		}
 		return
 	}
@@ -119,7 +119,7 @@ func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 		if dd.By.Written() {
 			at = dd.By.At
 		}
-		help := "nominal: 25.00 mm"
+		help := "nominal: … mm"
 		if limits[0].Unit().Dimension() == units.Rise {
 			help = "a rise is the difference of two readings: formula: D1 - D2, and take by: out"
 		}
@@ -133,7 +133,7 @@ func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 func (b *builder) hint(d *job.Dim, dd *def.Dimension) reading.Hint {
 	hint := reading.Hint{Signed: dd.Sign.Value == "yes"}
 	if nominal := names.TextAt(d.Place, dd.Nominal); nominal.Written() {
-		if q, ok := b.Quantity(nominal, "25 mm"); ok {
+		if q, ok := b.Quantity(nominal, "… mm"); ok {
 			hint.Nominal = &q
 		}
 	}

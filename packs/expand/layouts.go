@@ -47,7 +47,7 @@ func (r *jointReader) shape(d def.Layout, out *joint.Layout) {
 		}
 	}
 	if told != 1 {
-		r.hole(d.At, "layout-shape", fmt.Sprintf("%s: the layout has %d shapes", r.j.Base, told), "write one: circle: 460 mm, rectangle: 5 by 3, oval: 22, split-line: 14 each side, or places:")
+		r.hole(d.At, "layout-shape", fmt.Sprintf("%s: the layout has %d shapes", r.j.Base, told), "write one: circle: … mm, rectangle: 5 by 3, oval: 22, split-line: 14 each side, or places:")
 		return
 	}
 	out.Length, out.Width = r.mm("layout.length", d.Length), r.mm("layout.width", d.Width)
@@ -106,7 +106,7 @@ func (r *jointReader) places(d def.Layout, out *joint.Layout) {
 	for i, p := range d.Places {
 		field := fmt.Sprintf("layout.places[%d]", i)
 		if len(p) != 2 {
-			r.hole(d.At, "layout-shape", fmt.Sprintf("%s: place %d of the layout has %d numbers", r.j.Base, i+1, len(p)), "write x and y: [90 mm, 60 mm]")
+			r.hole(d.At, "layout-shape", fmt.Sprintf("%s: place %d of the layout has %d numbers", r.j.Base, i+1, len(p)), "write x and y: [… mm, … mm]")
 			return
 		}
 		out.Places = append(out.Places, joint.Point{X: r.mm(field, p[0]), Y: r.mm(field, p[1])})
@@ -115,13 +115,13 @@ func (r *jointReader) places(d def.Layout, out *joint.Layout) {
 
 // mm reads a length in millimetres; 0 where none is written.
 func (r *jointReader) mm(field string, t source.Text) thread.Mm {
-	q := r.size(field, t, "480 mm")
+	q := r.size(field, t, "… mm")
 	if q == nil {
 		return 0
 	}
 	mm, err := q.Convert(units.Millimetre)
 	if err != nil {
-		r.hole(t.At, "not-a-length", source.Quote(t.Value)+" is no length", "write it like 480 mm")
+		r.hole(t.At, "not-a-length", source.Quote(t.Value)+" is no length", "write it like … mm")
 		return 0
 	}
 	f, _ := mm.Number.Rat().Float64()

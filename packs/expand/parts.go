@@ -99,9 +99,9 @@ func (b *builder) readMass(p *job.Part, t source.Text) {
 	if !t.Written() {
 		return
 	}
-	if q, ok := b.Quantity(t, "36 kg"); ok {
+	if q, ok := b.Quantity(t, "… kg"); ok {
 		if q.Unit.Dimension() != units.Mass {
-			b.Problems.Add(t.At, "not-a-mass", source.Quote(t.Value)+" is not a mass", "write 36 kg, or 79 lb")
+			b.Problems.Add(t.At, "not-a-mass", source.Quote(t.Value)+" is not a mass", "write … kg, or … lb")
 			return
 		}
 		p.Mass = &q

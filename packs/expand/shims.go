@@ -18,7 +18,7 @@ func (b *builder) readShims(p *job.Part, dp *def.Part) {
 	s := &job.ShimStock{At: ds.At, Round: map[string]shim.Rounding{"up": shim.Up, "down": shim.Down}[ds.Round.Value]}
 	if ds.Leaves.Written() == ds.Pick.Written() {
 		b.Problems.Add(ds.At, "leaves-or-pick", "shims are leaves, several in one pack, or a graded set of which one is picked: one of the two",
-			"for example shims: {leaves: 0.05 and 0.10 and 0.50 mm}", "shims: {pick: 2.00 or 2.05 or 2.10 mm}")
+			"for example shims: {leaves: … and … and … mm}", "shims: {pick: … or … or … mm}")
 		return
 	}
 	most := shim.MostLeaves
@@ -45,7 +45,7 @@ func (b *builder) readShims(p *job.Part, dp *def.Part) {
 		low, high, err := units.ParseRange(ds.Range.Value)
 		switch {
 		case err != nil:
-			b.Fault(ds.Range, err, "range: 0.20 to 0.80 mm")
+			b.Fault(ds.Range, err, "range: … to … mm")
 		case low.Unit != s.Stock.Unit:
 			b.Problems.Add(ds.Range.At, "two-units", "the range is in "+low.Unit.Text()+" and the shims are in "+s.Stock.Unit.Text(), "write the range in "+s.Stock.Unit.Text())
 		default:
@@ -73,11 +73,11 @@ func (b *builder) readShimPart(d *job.Dim, dd *def.Dimension) {
 		return
 	case found[0].Shims == nil:
 		if b.partDef(found[0]).Shims == nil {
-			b.Problems.Add(t.At, "no-shims", source.Quote(t.Value)+" does not say what shims there are", "for example shims: {leaves: 0.05 and 0.10 and 0.50 mm}, at the part")
+			b.Problems.Add(t.At, "no-shims", source.Quote(t.Value)+" does not say what shims there are", "for example shims: {leaves: … and … and … mm}, at the part")
 		}
 		return
 	case dd.Formula.Written() || d.Positions.Boxes() > 1:
-		b.Problems.Add(t.At, "one-pack", d.Mark+" is one pack of shims, so it is one reading, the sum of its leaves", "for example left: D1 - D2 +/- 0.03 mm, and a dimension for each pack")
+		b.Problems.Add(t.At, "one-pack", d.Mark+" is one pack of shims, so it is one reading, the sum of its leaves", "for example left: D1 - D2 +/- … mm, and a dimension for each pack")
 		return
 	}
 	s := found[0].Shims

@@ -17,9 +17,9 @@ func (b *builder) readStamped(d *job.Dim, dd *def.Dimension) {
 		b.Problems.Add(dd.OneIs.At, "one-of-what", d.Mark+" says what one is, but not where the number stands", "for example stamped-on: {wheel: rim}")
 		return
 	}
-	if q, ok := b.Quantity(dd.OneIs, "0.01 mm"); ok {
+	if q, ok := b.Quantity(dd.OneIs, "… mm"); ok {
 		if q.Number.Sign() <= 0 {
-			b.Problems.Add(dd.OneIs.At, "one-of-what", "one is "+q.Text()+": a step is more than nothing", "for example one-is: 0.01 mm")
+			b.Problems.Add(dd.OneIs.At, "one-of-what", "one is "+q.Text()+": a step is more than nothing", "for example one-is: … mm")
 			return
 		}
 		d.OneIs = &q

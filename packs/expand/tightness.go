@@ -25,7 +25,7 @@ func (b *builder) tightness(t source.Text, example string) (string, *joint.Setti
 		return stagePrint(st), stageSetting(st)
 	}
 	if _, ok := b.Quantity(t, example); ok {
-		b.Problems.Add(t.At, "not-a-torque", source.Quote(t.Value)+" is not a torque", "write 120 N·m, or 88 lb-ft")
+		b.Problems.Add(t.At, "not-a-torque", source.Quote(t.Value)+" is not a torque", "write … N·m, or … lb-ft")
 	}
 	return "", nil
 }

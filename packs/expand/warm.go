@@ -24,7 +24,7 @@ func (b *builder) readWarm(d *job.Dim, dd *def.Dimension) {
 	}
 	size, ok := b.aboutSize(d, dd)
 	if !ok {
-		b.Problems.Add(dd.Warm.At, "warm", d.Mark+": a correction to 20 °C needs the size of the part, and neither a limit nor nominal: tells it", "for example nominal: 130 mm")
+		b.Problems.Add(dd.Warm.At, "warm", d.Mark+": a correction to 20 °C needs the size of the part, and neither a limit nor nominal: tells it", "for example nominal: … mm")
 		return
 	}
 	mm, err := size.Convert(units.Millimetre)

@@ -1,8 +1,7 @@
 package filled_test
 
 import (
-	"os"
-	"path/filepath"
+	"strings"
 	"testing"
 	"unicode/utf8"
 
@@ -13,19 +12,17 @@ import (
 // FuzzRead: no file makes the reader panic, every problem lies inside the file, no value
 // is read that is not in it, and what was read can be worked out.
 func FuzzRead(f *testing.F) {
-	files, err := filepath.Glob(filepath.Join(testdata, "*.csv"))
-	if err != nil || len(files) < 4 {
-		f.Fatal(len(files), err)
+	const head = "mark,position,side,value,looked again\ntyped by,,,A. Penn,\ntyped on,,,2026-03-14,\n"
+	for _, rows := range []string{
+		"D7/DE,,found,25.00 mm,\n", "D7/DE,,found,\"25,00 mm\",\n", "D1,no. 1,found,minus 0.05 mm,B. Hale\n",
+		"D2,,left,'=1+1,\nD2,,left,yes,\n", "D4/DE,(mean),found,1/2 in,\n", "X51,,found,crack,\n", "D9,\"a \"\" quote\",left,not taken because of oil,\n",
+	} {
+		f.Add([]byte(head+rows), false)
+		f.Add([]byte(strings.ReplaceAll(head+rows, ",", ";")), true)
 	}
-	for _, name := range files {
-		data, err := os.ReadFile(name)
-		if err != nil {
-			f.Fatal(err)
-		}
-		f.Add(data, false)
-		f.Add(data, true)
-	}
-	jb := stormPump(f)
+	f.Add([]byte("\ufeffmark;position;side;value\r\nD7/NDE;;found;\"x"), true)
+	f.Add([]byte("mark,position,side\n\xff\xfe"), false)
+	jb := starter(f, "exhaust-fan.yaml")
 	f.Fuzz(func(t *testing.T, data []byte, comma bool) {
 		jb.Site.Comma = comma
 		file := filled.Read("readings.csv", data, jb)

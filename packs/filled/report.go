@@ -96,7 +96,7 @@ func (r *Result) one(d *job.Dim, when job.When, n int) (*units.Quantity, string,
 var outcomeWords = [...]string{"", "not taken", "recorded", "open", "in", "old part in", "mend", "out"}
 
 // reportColumns are those of the report as a file.
-var reportColumns = []string{"mark", "place", "what", "position", "unit", "limit", "found", "found is", "left", "left is", "last", "last read as", "last on", "change", "running hours between", "change in 1000 h", "what to do", "typed by"}
+var reportColumns = []string{"mark", "place", "what", "position", "unit", "limit", "found", "found is", "left", "left is", "last", "last read as", "last on", "change", "running hours between", "change in 1000 h", "running hours to the limit", "what to do", "typed by"}
 
 // plainNumber is what a spreadsheet takes for a number and not for a formula.
 var plainNumber = regexp.MustCompile(`^-?[0-9]+([.,][0-9]+)?$`)
@@ -120,7 +120,7 @@ func WriteReport(w io.Writer, r *Result, h *History) error {
 	for _, l := range r.Lines(h) {
 		d := l.Dim
 		row := []string{d.Mark, d.Place.Name, d.What, l.Position, d.Box.Unit.Text(), limitText(job.Blank{Dim: d, When: job.AsFound, N: l.N}),
-			number(l.FoundText), outcomeWords[l.FoundVerdict], number(l.LeftText), outcomeWords[l.LeftVerdict], number(l.Last), "", l.LastOn, "", "", "", r.action(l), r.Values.Typed()}
+			number(l.FoundText), outcomeWords[l.FoundVerdict], number(l.LeftText), outcomeWords[l.LeftVerdict], number(l.Last), "", l.LastOn, "", "", "", "", r.action(l), r.Values.Typed()}
 		if l.Last != "" {
 			row[11] = sides[l.LastWhen]
 		}
@@ -129,6 +129,9 @@ func WriteReport(w io.Writer, r *Result, h *History) error {
 			if x.Rate != nil {
 				row[14], row[15] = x.Hours.Number.Text(), number(RateText(l))
 			}
+		}
+		if hours, known := l.Reaches(); known {
+			row[16] = hours.Number.Text()
 		}
 		for i, cell := range row {
 			if !plainNumber.MatchString(cell) {

@@ -51,8 +51,13 @@ func readTable(name string, data []byte) *table {
 		}
 		row := cells{n: n, text: record}
 		for i := range record {
-			row.pos = append(row.pos, t.place(r, i, record[i]))
-			row.text[i] = strings.TrimSpace(strings.ReplaceAll(record[i], "\u00a0", " "))
+			whole := strings.ReplaceAll(record[i], "\u00a0", " ")
+			text := strings.TrimSpace(whole)
+			at := t.place(r, i, text)
+			if before := utf8.RuneCountInString(whole) - utf8.RuneCountInString(strings.TrimLeft(whole, " ")); at.Line > 0 && text != "" {
+				at.Col = min(at.Col+before, utf8.RuneCountInString(t.lines[at.Line-1])+1)
+			}
+			row.pos, row.text[i] = append(row.pos, at), text
 		}
 		if len(t.at) == 0 && len(t.problems) == 0 {
 			t.header(row)

@@ -35,7 +35,7 @@ func (h *Heat) way(st *Step) heat.Means {
 	switch {
 	case h.PulledAt == st && h.Pull != nil:
 		return h.Pull.By
-	case h.PutOnAt == st && h.PutOn != nil:
+	case h.PutOnAt == st && h.PutOn != nil && h.PutOn.Heated():
 		return h.PutOn.By
 	}
 	return ""
@@ -73,6 +73,9 @@ type Heat struct {
 // Known reports whether it is known how hot the part is made: worked out, or given by
 // its maker.
 func (f *HotFit) Known() bool { return f.Plan != nil || f.Cold != nil || f.Given }
+
+// Heated reports whether the part is heated: not where its shaft is cooled far enough.
+func (f *HotFit) Heated() bool { return f.Cold == nil || f.Cold.HubHeated }
 
 // LimitKnown reports whether it is known how hot the part may get.
 func (h *Heat) LimitKnown() bool { return h.Limit.Source != "" && h.Limit.At > 0 }

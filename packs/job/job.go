@@ -17,7 +17,8 @@ type Job struct {
 	Order     Order
 	Site      Site
 	Choices   []*Choice         // what this machine has of each option
-	Hours     units.Number      // planned for all steps
+	Hours     units.Number      // planned for all steps, one after another
+	CrewHours units.Number      // the same, times the people that each takes
 	English   map[string]string // texts of another language in English, where the author wrote them
 	Language  string            // of the paper, by ISO 639-1; empty is English
 	Digest    string            // first 8 hex digits of the SHA-256 of all inputs and the format number
@@ -103,4 +104,6 @@ type Site struct {
 	Comma     bool // readings that come back are typed with a decimal comma
 	Roles     []string
 	Workable  heat.Workable // zero where the usual time counts
+	Logo      []byte        // a PNG or JPEG picture, nil if there is none
+	LogoAt    source.Pos
 }

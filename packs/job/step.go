@@ -18,6 +18,8 @@ type Section struct {
 	Back  bool // printed on the reassembly sheet
 	Steps []*Step
 
+	HoursSoFar, CrewSoFar *units.Number // until it is done: elapsed, and times people; nil if none of its steps says
+
 	Unreversed bool       // told to be put back by nothing
 	Reverse    []Reversal // the sections that are put back here, in the order written
 }
@@ -91,7 +93,8 @@ type Step struct {
 	ToolCount     bool // tools are counted
 	CountAll      bool // every container is counted on the list of counts
 
-	Hours, HoursSoFar *units.Number // planned for the step, and until it is done; nil if not said
+	// Planned for the step, and until it is done: elapsed, and times people; nil if not said.
+	Hours, HoursSoFar, CrewSoFar *units.Number
 
 	From      []Fetch     // where the author says that parts come from
 	PutBack   source.Text // what its put-back row says

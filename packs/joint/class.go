@@ -84,7 +84,7 @@ func strengths(t thread.Thread) []Strength {
 
 // noClass says why a thread has not got a class.
 func noClass(t thread.Thread, class, name string) Refusal {
-	r := Refusal{Field: "class", Help: "write its proof stress with the source, as 720 MPa, maker's sheet 4"}
+	r := Refusal{Field: "class", Help: "write its proof stress with its source: proof: {stress: …, source: …}"}
 	known := Classes(t)
 	metric := t.Series == thread.MetricCoarse || t.Series == thread.MetricFine
 	iso := slices.ContainsFunc(isoTable, func(r isoRow) bool { return r.class == name })

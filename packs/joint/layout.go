@@ -155,7 +155,7 @@ func (l Layout) sized(rs *Refusals, field string, mm thread.Mm, needed bool) boo
 	if mm > 0 && !math.IsInf(float64(mm), 0) || !needed && mm == 0 {
 		return true
 	}
-	rs.add(field, "write it like 480 mm; without it the pattern cannot be drawn", "the %s of the pattern is %g mm", field, float64(mm))
+	rs.add(field, "write it in mm or in; without it the pattern cannot be drawn", "the %s of the pattern is %g mm", field, float64(mm))
 	return false
 }
 

@@ -53,7 +53,7 @@ func (a *account) proof() {
 		a.refuse("class", "keep one of them", "the strength is told twice, as class %s and as %s", s.Class, p.Stress.Text())
 		return
 	case p != nil && (p.Stress.Unit.Dimension() != units.Pressure || p.Stress.Number.Sign() <= 0):
-		a.refuse("proof.stress", "write it like 720 MPa", "%s is no stress", p.Stress.Text())
+		a.refuse("proof.stress", "write it in MPa or psi", "%s is no stress", p.Stress.Text())
 		return
 	case p != nil && p.Source == "":
 		a.refuse("proof.source", "name the maker's sheet or the standard", "the proof stress %s has no source", p.Stress.Text())

@@ -47,6 +47,7 @@ type account struct {
 	p      *Plan
 	s      settled
 	states []state
+	turned []turned // with centre and legs off as far as they may be
 	r      *Result
 }
 
@@ -112,6 +113,7 @@ func (a *account) tilt() {
 	t := Tilt{Total: angleBetween(up, zUp), AlongX: degrees(math.Asin(-up.x)), AlongY: degrees(math.Asin(-up.y)), Allowed: a.p.maxTilt()}
 	a.r.LengthError = a.p.lengthError()
 	all, no := a.s.turns(a.p.Load.CoGTolerance, float64(a.r.LengthError))
+	a.turned = all
 	if no != nil {
 		a.caution(TouchyLength, no.Field, true, "with one leg off by %s, %s", a.r.LengthError.Up().Fine(), no.say)
 	}

@@ -50,9 +50,10 @@ func (a *account) working(dynamicFrom string) {
 		figUp("used", 100*float64(a.r.CraneShare), "%"))
 	if h := a.r.Headroom; h != nil {
 		in := a.p.Headroom
-		a.work("hook height needed", "to clear + underside + low end + hook above the load + stack", statics,
+		a.work("hook height needed", "to clear + underside + low end + hook above the load + legs off their length + stack", statics,
 			figUp("to clear", float64(in.PassOver), "mm"), figUp("underside", float64(in.Underside), "mm"),
-			figUp("hook above the load", float64(a.r.HookHeight), "mm"), figUp("stack", float64(in.Stack), "mm"),
+			figUp("low end", float64(h.LowEnd), "mm"),
+			figUp("hook above the load", float64(a.r.HookHeight), "mm"), figUp("legs off", float64(h.Legs), "mm"), figUp("stack", float64(in.Stack), "mm"),
 			figUp("needed", float64(h.Needed), "mm"), figDown("spare", float64(h.Spare), "mm"))
 	}
 }

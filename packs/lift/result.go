@@ -123,6 +123,8 @@ type HeadroomResult struct {
 	// Needed is the crane hook's height with the load just clear; Spare is what is
 	// left under its highest place, negative when it does not reach.
 	Needed, Spare Mm
+	// LowEnd and Legs are what of it an end that hangs low and legs that are long take.
+	LowEnd, Legs Mm
 }
 
 // A Caution is something a planner has to look at although the lift could be

@@ -180,25 +180,6 @@ func (a *account) cranes() *Refusal {
 	return nil
 }
 
-func (a *account) headroom() {
-	h := a.p.Headroom
-	if h == nil {
-		return
-	}
-	// Out of level, the low end of the span hangs below what is measured at level.
-	low := Mm(0)
-	if s := a.p.Load.Span; s != nil {
-		for _, st := range a.states {
-			for _, e := range []Point{s.A, s.B} {
-				d := vecOf(e).sub(a.s.g)
-				low = max(low, Mm(d.z-d.dot(st.up)))
-			}
-		}
-	}
-	needed := h.PassOver + h.Underside + low + a.r.HookHeight + h.Stack
-	a.r.Headroom = &HeadroomResult{Needed: needed, Spare: h.HighHook - needed}
-}
-
 func (a *account) weakest() {
 	for i, c := range a.r.Components {
 		if c.Used > a.r.Components[a.r.Weakest].Used {

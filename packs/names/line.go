@@ -22,7 +22,7 @@ func (b *Index) Line(t source.Text) (l *reading.Limit, zone string) {
 	if sized.MatchString(strings.TrimSpace(text)) {
 		z, err := fit.Parse(text)
 		if err != nil {
-			b.Problems.Add(t.At, "fit", err.Error(), "for example left: Ø130 m6, or the limits in numbers: left: 130.015 to 130.040 mm")
+			b.Problems.Add(t.At, "fit", err.Error(), "for example left: the diameter, the letter and the grade, or the limits in numbers: left: … to … mm")
 			return nil, ""
 		}
 		text, zone = limitsOf(z), z.String()

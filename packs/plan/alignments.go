@@ -47,7 +47,7 @@ func (p *planner) alignment(a *job.Alignment) {
 		}
 		a.Row, ex.Result = &j.Row, ex.Result.Extended(ladder)
 	} else {
-		p.problems.Warn(a.At, "no-align-limits", a.Mark+" does not say how near is near enough", "for example limits: {speed: 740, at: 0 mm, over: 200 mm, rows: [{up-to: 1000, offset: 0.10 mm, angle: 0.05 mm}], source: maker's sheet 2}")
+		p.problems.Warn(a.At, "no-align-limits", a.Mark+" does not say how near is near enough", "for example limits: {speed: …, at: … mm, over: … mm, rows: [{up-to: …, offset: … mm, angle: … mm}], source: maker's sheet 2}")
 	}
 	if a.SoftFoot != nil {
 		var feet []align.FootRise

@@ -31,7 +31,7 @@ func (p *planner) canBeAsked(a *job.Asked) bool {
 	switch c.Ask {
 	case reading.AskIn, reading.AskOut:
 		if !d.Judged() {
-			p.problems.Add(t.At, "no-verdict", d.Mark+" has no limit that it could be in or out of", "left: 0.05 to 0.12 mm, at "+d.Base, d.Base+" is over 0.12 mm")
+			p.problems.Add(t.At, "no-verdict", d.Mark+" has no limit that it could be in or out of", "left: … to … mm, at "+d.Base, d.Base+" is over … mm")
 			return false
 		}
 	case reading.AskOver, reading.AskUnder:
@@ -50,7 +50,7 @@ func (p *planner) canBeAsked(a *job.Asked) bool {
 		p.checkBound(t, c, d)
 	case reading.AskState:
 		if known := answersOf(d); !slices.Contains(known, c.State) {
-			help := d.Base + " is over 0.50 mm"
+			help := d.Base + " is over … mm"
 			if len(known) > 0 {
 				help = "its answers: " + strings.Join(known, ", ")
 			}

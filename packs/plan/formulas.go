@@ -78,7 +78,7 @@ func (p *planner) formulaBox(d *job.Dim, t source.Text, l *job.Ladder) {
 			asked, err = reading.BoxFor(limits, reading.Hint{Nominal: &units.Quantity{Number: nines, Unit: sum.Unit}, Reads: &units.Quantity{Number: units.Exact(units.Whole(1).Rat(), sum.After), Unit: sum.Unit}})
 		}
 		if err != nil {
-			p.problems.Add(t.At, "box-size", d.Base+": "+err.Error(), "for example found: record to 0.01 mm")
+			p.problems.Add(t.At, "box-size", d.Base+": "+err.Error(), "for example found: record to … mm")
 			return
 		}
 		if asked.Unit.Dimension() == units.Temperature && sum.Unit.Dimension() == units.Rise {

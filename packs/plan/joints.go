@@ -37,7 +37,7 @@ func (p *planner) joints() {
 			}
 		}
 		if j.Layout == nil && j.Wrote["layout"].IsZero() && j.Spec.Count >= leastDrawn {
-			p.problems.Warn(j.At, "no-layout", fmt.Sprintf("%s has %d fasteners and no layout: its order is not drawn", j.Base, j.Spec.Count), "for example layout: {circle: 460 mm, order: crosswise}")
+			p.problems.Warn(j.At, "no-layout", fmt.Sprintf("%s has %d fasteners and no layout: its order is not drawn", j.Base, j.Spec.Count), "for example layout: {circle: … mm, order: crosswise}")
 		}
 	}
 }
@@ -47,8 +47,8 @@ func (p *planner) joints() {
 var lookAtJoint = map[joint.CautionCode]string{
 	joint.NearProof:        "70 to 75 % is usual for joints that are opened again",
 	joint.ScatterOverProof: "tighten less, lubricate better, or measure the stretch",
-	joint.NoScatter:        "scatter: lubricated, or {percent: 20 %, source: trial of the station}",
-	joint.NoRetained:       "retained: 80 %, from the sheet of the tensioner",
+	joint.NoScatter:        "scatter: lubricated, or {percent: … %, source: trial of the station}",
+	joint.NoRetained:       "retained: … %, from the sheet of the tensioner",
 	joint.Unlisted:         "look the thread up on the bolt",
 	joint.BreaksLooseHigh:  "a fastener that was tightened with less cannot hold so much; look both up",
 	joint.ForNowHigh:       "what holds for a while is less than the last torque; look both up",

@@ -27,7 +27,7 @@ func (p *planner) roundShims() {
 func (p *planner) shimRows(d *job.Dim, l job.LimitLadder) {
 	s, at := d.Shims.Stock, d.LimitPos()
 	if l.At == nil || l.Test.Group != reading.Each {
-		p.problems.Add(at, "shim-target", d.Mark+" works out two ends, and a pack is chosen for one size", "for example left: D1 - D2 + 0.08 mm +/- 0.03 mm")
+		p.problems.Add(at, "shim-target", d.Mark+" works out two ends, and a pack is chosen for one size", "for example left: D1 - D2 + … mm +/- … mm")
 		return
 	}
 	sum := l.At.Result()
@@ -37,7 +37,7 @@ func (p *planner) shimRows(d *job.Dim, l job.LimitLadder) {
 		low, high = &units.Quantity{Number: first, Unit: s.Stock.Unit}, &units.Quantity{Number: last, Unit: s.Stock.Unit}
 	}
 	if low == nil {
-		p.problems.Add(s.At, "shim-range", "nothing says from where to where the pack of "+d.Mark+" can be, so there is no table to choose it by", "range: 0.20 to 0.80 mm, within shims:")
+		p.problems.Add(s.At, "shim-range", "nothing says from where to where the pack of "+d.Mark+" can be, so there is no table to choose it by", "range: … to … mm, within shims:")
 		return
 	}
 	if sum.Unit != s.Stock.Unit {

@@ -46,7 +46,7 @@ func (r *report) checkWayBack(h *job.Heat) {
 					r.problems = append(r.problems, source.Problem{
 						Pos: h.At, Severity: source.Error, Code: "back-cold",
 						Message: h.Hub.Name + " is drawn off hot and goes back at " + st.Name() + ", and " + h.Mark + " does not say how hot",
-						Help:    []string{"put-on: {by: oven, clearance: 0.10 mm}"},
+						Help:    []string{"put-on: {by: oven, clearance: … mm}"},
 						See:     []source.Also{{Pos: m.At, What: "goes back here"}},
 					})
 				}

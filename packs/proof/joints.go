@@ -30,7 +30,7 @@ func (r *report) checkJoints() {
 			told[p.At] = true
 			help := []string{"tighten: [" + markOf(p) + "]"}
 			if len(p.Joints) == 0 {
-				help = []string{"J1: {what: " + p.Name + ", parts: [" + p.Key + "], torque: 120 N·m} under joints:, and tighten: [J1]", "or no-value: in place of the torque, with how tight"}
+				help = []string{"J1: {what: " + p.Name + ", parts: [" + p.Key + "], torque: … N·m} under joints:, and tighten: [J1]", "or no-value: in place of the torque, with how tight"}
 			}
 			r.problems.WarnWith(e.At, "no-torque", p.Called()+" is tightened at "+e.Step.Name()+" by its name, and nothing says how tight", p.At, "the part", help...)
 		}
@@ -107,7 +107,7 @@ func (r *report) coverScrews(st *job.Step) {
 	}
 	list := strings.Join(screws, ", ")
 	r.problems.WarnWith(cover.At, "no-joint", cover.Part.Called()+" comes off with screws ("+list+") that belong to no joint: nothing says how tight they become", at, "the first of them",
-		"J1: {what: Screws of the cover, parts: ["+list+"], torque: 25 N·m} under joints:", "or no-value: spanner tight, in place of the torque")
+		"J1: {what: Screws of the cover, parts: ["+list+"], torque: … N·m} under joints:", "or no-value: spanner tight, in place of the torque")
 }
 
 // jointSpread warns of a joint that does not repeat and whose fasteners stand at several

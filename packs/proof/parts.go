@@ -131,7 +131,7 @@ func (r *report) onHook(st *job.Step, told map[source.Pos]bool) {
 			break
 		}
 	}
-	r.problems.WarnWith(st.At, "no-mass", hung.Called()+" hangs on the "+st.OnHook+" at "+st.Name()+" and does not say what it weighs", hung.At, "the part", "for example mass: 36 kg")
+	r.problems.WarnWith(st.At, "no-mass", hung.Called()+" hangs on the "+st.OnHook+" at "+st.Name()+" and does not say what it weighs", hung.At, "the part", "for example mass: … kg")
 }
 
 // checkStack warns of a stack that names more or fewer pieces than its parts have, where

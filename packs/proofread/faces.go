@@ -55,7 +55,7 @@ func (b *proofreader) checkSeen(d *job.Dim, dd *def.Dimension) {
 	}
 	for i := range d.Left.Tests {
 		if low, _, ok := d.Left.Tests[i].Limits(); ok && low != nil && low.Number.Sign() < 0 {
-			b.Problems.Add(d.LimitPos(), "total-runout", d.Mark+" may be negative, but a run-out read at one place is the whole swing of the dial and never is", "at: clock for readings with their sign", "or left: at most 0.08 mm")
+			b.Problems.Add(d.LimitPos(), "total-runout", d.Mark+" may be negative, but a run-out read at one place is the whole swing of the dial and never is", "at: clock for readings with their sign", "or left: at most … mm")
 		}
 	}
 }
@@ -66,7 +66,7 @@ func (b *proofreader) checkAdjuster(d *job.Dim, dd *def.Dimension) {
 	}
 	for _, dp := range b.Def.Parts {
 		if dp.Key.Value == d.Adjuster.Key && !dp.Moves.Written() {
-			b.Problems.AddWith(dd.Adjust.At, "no-travel", d.Adjuster.Called()+" sets "+d.Mark+", but how far it moves is not said", d.Adjuster.At, "the adjuster", "for example thread: M90x2 at the part, or moves: 1 turn gives 0.75 mm")
+			b.Problems.AddWith(dd.Adjust.At, "no-travel", d.Adjuster.Called()+" sets "+d.Mark+", but how far it moves is not said", d.Adjuster.At, "the adjuster", "for example thread: at the part, or moves: 1 turn gives … mm")
 		}
 	}
 }

@@ -84,7 +84,7 @@ func (b *proofreader) checkLoose(d *job.Dim, dd *def.Dimension) {
 		// What is watched while the work goes on has a limit in found:.
 		worn := v.key == "reuse" || v.key == "repair"
 		if t := names.TextAt(d.Place, v.v); t.Written() && (worn || !d.WatchedOnly()) {
-			b.Problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", "left: 0.05 to 0.12 mm, or take "+v.key+": out")
+			b.Problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", "left: … to … mm, or take "+v.key+": out")
 		}
 	}
 }

@@ -31,6 +31,7 @@ func (b *proofreader) checkLimits(d *job.Dim, dd *def.Dimension) {
 			tell(repair, reading.CheckReuse(closer, d.Repair))
 		}
 	}
+	b.checkWidened(d, linesOf(d, dd))
 	for _, x := range linesOf(d, dd) {
 		tell(x.text, reading.CheckBoxes(x.limit, d.Positions.Boxes()))
 	}

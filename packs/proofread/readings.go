@@ -53,7 +53,7 @@ func (b *proofreader) checkSteps(d *job.Dim, dd *def.Dimension, at source.Pos, b
 		return // another sort of unit, told by checkScale
 	}
 	if step.Number.Sign() <= 0 {
-		b.Problems.Add(at, "reads", d.By.Name+" reads to "+reads.Text()+", which is no step", "for example reads: 0.02 mm")
+		b.Problems.Add(at, "reads", d.By.Name+" reads to "+reads.Text()+", which is no step", "for example reads: … mm")
 		return
 	}
 	steps := band.Number.Quo(step.Number)

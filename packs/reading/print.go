@@ -155,6 +155,9 @@ func (t *Test) nominalWords(p *Printed) []Part {
 		at := t.At.sum()
 		low, high, _ := t.Limits()
 		p.small(lit(printRange(low.Number, high.Number)))
+		if !t.Even {
+			return []Part{lit(at.Print() + " " + deviation)} // long: a narrow column breaks it before the deviations
+		}
 		return []Part{lit(at.Print() + "\u00a0" + deviation)}
 	}
 	if t.At.JustFound() {

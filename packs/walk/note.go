@@ -23,19 +23,38 @@ func (w *Walk) Note() {
 			e.Step.Tighten[i].Final, e.Step.Tighten[i].On = w.LastTorque(f.Joint, e.Step), w.ForNow(f, e)
 		}
 	}
-	total := units.Whole(0)
 	for _, st := range w.Steps {
 		w.branch(st)
-		if st.Hours != nil {
-			total = total.Add(*st.Hours)
-			sum := total
-			st.HoursSoFar = &sum
-		}
 	}
-	w.Job.Hours = total
+	w.hours()
 	w.noteHanging()
 	w.noteLocks()
 	w.deferred()
+}
+
+// hours adds up what the steps are planned to take: elapsed hours, one step after
+// another, and crew hours, which are elapsed hours times the people that a step takes
+// (one if not said). A section has the sums until it is done.
+func (w *Walk) hours() {
+	total, crew := units.Whole(0), units.Whole(0)
+	for _, s := range w.Job.Sections {
+		planned := false
+		for _, st := range s.Steps {
+			if st.Hours == nil {
+				continue
+			}
+			planned = true
+			total = total.Add(*st.Hours)
+			crew = crew.Add(st.Hours.Mul(units.Whole(int64(max(st.People, 1)))))
+			sum, people := total, crew
+			st.HoursSoFar, st.CrewSoFar = &sum, &people
+		}
+		if planned {
+			sum, people := total, crew
+			s.HoursSoFar, s.CrewSoFar = &sum, &people
+		}
+	}
+	w.Job.Hours, w.Job.CrewHours = total, crew
 }
 
 // branch notes by which reading it is decided whether a step is done, and whether

@@ -44,6 +44,15 @@ func (u Units) fine(v heat.Mm, how units.Rounding) string {
 	return told(float64(v), units.Millimetre, units.Millimetre, 3, how)
 }
 
+// OnChart is an opening as it stands at a line of the chart: in µm or mil, without its
+// unit.
+func (u Units) OnChart(v heat.Mm, how units.Rounding) string {
+	if u.Inch {
+		return rounded(float64(v), units.Millimetre, units.Mil, 1, how).Number.Print()
+	}
+	return rounded(float64(v), units.Millimetre, units.Micrometre, 0, how).Number.Print()
+}
+
 // Length is a length of the size of a part, with no more decimals than it has.
 func (u Units) Length(v heat.Mm) string {
 	to, decimals := units.Millimetre, 2

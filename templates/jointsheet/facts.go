@@ -89,6 +89,9 @@ func finalTorque(c *block.Composer, j *job.Joint) []string {
 	if t, ok := toldOf(j)[joint.ToldTorque]; ok {
 		out = append(out, w.Tightening.WrenchFor.With(t, j.Wanted))
 	}
+	if j.Source != "" && (j.Torque == "" || j.Wanted != "") {
+		out = append(out, w.Common.Source.With(j.Source))
+	}
 	return out
 }
 

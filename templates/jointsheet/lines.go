@@ -99,9 +99,9 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 // where that is not written, which check has told.
 func Tightness(c *block.Composer, j *job.Joint) string {
 	out := finalTorque(c, j)
-	if len(out) == 0 {
+	if j.Torque == "" && j.NoValue == "" {
 		stages := slices.DeleteFunc(slices.Clone(j.Stages), func(s string) bool { return strings.HasPrefix(s, "again after ") })
-		out = append(out, block.Capital(c.W.Step.Stages+" "+strings.Join(stages, ", ")))
+		out = append([]string{block.Capital(c.W.Step.Stages + " " + strings.Join(stages, ", "))}, out...)
 	}
 	return strings.Join(append(out, TicksAt(c, j)), " · ")
 }
@@ -113,4 +113,16 @@ func Ticks(c *block.Composer, j *job.Joint, ref layout.Ref) []layout.Block {
 		out = append(out, c.Tick(layout.Strong, roundWords(c, j, r), ref))
 	}
 	return out
+}
+
+// Setting is the mark of a joint that is tightened, with how tight it becomes; empty for
+// what is no joint.
+func Setting(f job.Fastening) string {
+	switch {
+	case f.Joint == nil:
+		return ""
+	case f.Final != nil || f.Joint.Torque == "":
+		return f.Joint.Mark
+	}
+	return f.Joint.Mark + " " + f.Joint.Torque
 }

@@ -91,11 +91,19 @@ func (p alignPicture) machines() {
 		s.Box(draw.Thick, layout.White, draw.XY{X: x - u(footWide/2), Y: y - u(footHigh)}, draw.XY{X: x + u(footWide/2), Y: y})
 		s.Role("align:" + p.a.Mark + ":foot:" + strconv.Itoa(i+1))
 	}
-	s.Label(draw.XY{X: (near + p.far + u(6)) / 2, Y: u(4)}, p.Words(layout.Sub, p.a.Movable), 0.5, 0.5)
-	s.Label(draw.XY{X: (-0.42*p.far - u(hubWide+5)) / 2, Y: u(4)}, p.Words(layout.Sub, p.a.Stationary), 0.5, 0.5)
+	s.Label(draw.XY{X: (near + p.far + u(6)) / 2, Y: u(4)}, p.name(p.a.Movable, p.far+u(6)-near), 0.5, 0.5)
+	s.Label(draw.XY{X: (-0.42*p.far - u(hubWide+5)) / 2, Y: u(4)}, p.name(p.a.Stationary, 0.42*p.far-u(hubWide+5)), 0.5, 0.5)
 	up := p.far + u(6) - u(4)
 	s.Arrow(draw.Thick, draw.XY{X: up, Y: u(machineHigh/2 + 1)}, draw.XY{X: up, Y: u(machineHigh/2 + 8)})
 	s.Label(draw.XY{X: up - u(1), Y: u(machineHigh/2 + 5)}, p.Words(layout.SubBold, p.w.Alignment.Up), 1, 0.5)
+}
+
+// footName is the most width of the name of a pair of feet with its distance.
+const footName layout.Mm = 40
+
+// name is the name of a machine in its box, which is so wide.
+func (p alignPicture) name(text string, wide float64) layout.Block {
+	return fitted(p.Setter, layout.Sub, text, layout.Mm(wide*p.s.Scale())-2, layout.ParaOpts{Ref: p.a.At, Align: layout.Centered})
 }
 
 // dial draws a dial on top of a hub.
@@ -133,7 +141,7 @@ func (p alignPicture) distances() {
 	for i, f := range p.a.Setup.Feet {
 		y := -u(machineHigh/2 + footHigh)
 		s.Lines(draw.Thin, draw.XY{X: lengthOf(f.At), Y: y}, draw.XY{X: lengthOf(f.At), Y: y - u(layout.Mm(5+7*i))})
-		label := p.Words(layout.Caption, f.Name+" "+f.At.Print())
+		label := fitted(p.Setter, layout.Caption, f.Name+" "+f.At.Print(), footName, layout.ParaOpts{Ref: p.a.At})
 		s.Dim(draw.XY{X: lengthOf(f.At), Y: y - u(layout.Mm(5+7*i))}, draw.XY{X: plane, Y: y - u(layout.Mm(5+7*i))}, 0.5, label)
 	}
 	if p.a.Setup.Method == align.ReverseDials {

@@ -190,33 +190,26 @@ func Opening(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, 
 			line = append(line, draw.XY{X: minutes(m.At), Y: length(m.Opening)})
 		}
 	}
-	level := func(v heat.Mm, role string, name words.Sentence, pen draw.Pen) draw.Series {
-		return draw.Series{Pen: pen, Role: s.role(role), Name: name.With(s.chartNumber(length(v))), At: []draw.XY{{X: 0, Y: length(v)}, {X: x.To, Y: length(v)}}}
+	level := func(v heat.Mm, role string, name words.Sentence, pen draw.Pen, how units.Rounding) draw.Series {
+		return draw.Series{Pen: pen, Role: s.role(role), Name: name.With(u.OnChart(v, how)), At: []draw.XY{{X: 0, Y: length(v)}, {X: x.To, Y: length(v)}}}
 	}
 	c := draw.Chart{W: width, H: chartH, X: x, Y: y, Ref: s.h.At, Field: s.role("field"),
 		Spans: []draw.Span{{From: minutes(p.Free), To: minutes(end), Name: s.w.Heat.ChartWindow}},
 		Series: []draw.Series{
-			level(p.Need.Opening, "needed", s.w.Heat.ChartNeeded, draw.Thin),
-			level(s.h.Fit.Counted, "grips", s.w.Heat.ChartGrips, draw.Hidden),
+			level(p.Need.Opening, "needed", s.w.Heat.ChartNeeded, draw.Thin, units.Up),
+			level(s.h.Fit.Counted, "grips", s.w.Heat.ChartGrips, draw.Hidden, units.Up),
 			{Pen: draw.Thick, Role: s.role("opening"), At: line},
 			{Pen: draw.Hidden, Role: s.role("free"), At: []draw.XY{{X: minutes(p.Free), Y: 0}, {X: minutes(p.Free), Y: length(p.Need.Opening)}}},
 		},
 	}
 	if showLevel {
-		c.Series = append(c.Series, level(p.Levels, "ceiling", s.w.Heat.ChartLevels, draw.Hidden))
+		c.Series = append(c.Series, level(p.Levels, "ceiling", s.w.Heat.ChartLevels, draw.Hidden, units.Down))
 	}
 	b, err := c.Block(s.Setter)
 	if err != nil {
 		b.Misfits = append(b.Misfits, layout.Misfit{Ref: s.h.At, Kind: layout.Undrawn, Text: s.h.Mark, Detail: err.Error()})
 	}
 	return b
-}
-
-func (s heatPicture) chartNumber(v float64) string {
-	if s.u.Inch {
-		return strconv.FormatFloat(v, 'f', 1, 64)
-	}
-	return strconv.FormatFloat(v, 'f', 0, 64)
 }
 
 // partAtMost names a neighbour and how hot it may get, if that is known.

@@ -112,13 +112,16 @@ func (p *liftPicture) legText(n *legNote) layout.Block {
 	return layout.Above(0.2, lines...)
 }
 
+// gripName is the most width of the name of a grip.
+const gripName layout.Mm = 42
+
 // handNotes sets an arrow and the share of each person at its grip.
 func (p *liftPicture) handNotes(s *draw.Scene, v *liftView) {
 	for i, k := range p.scene.Picks {
 		at := v.at(k)
 		s.Arrow(draw.Thick, at, draw.XY{X: at.X, Y: at.Y + s.Units(9)})
 		r := p.l.HandResult
-		text := layout.Above(0.2, p.Words(layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name),
+		text := layout.Above(0.2, fitted(p.Setter, layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name, gripName, layout.ParaOpts{Ref: p.l.At}),
 			p.Words(layout.Caption, p.w.Lift.Carries+" "+p.l.Print(r.Shares[i].Up())+", "+p.w.Lift.MostCarries+" "+p.l.Print(r.Most[i].Up())))
 		across := 0.0
 		if at.X > v.across(p.scene.CoG) {

@@ -142,6 +142,9 @@ func (p *liftPicture) distances(s *draw.Scene, v *liftView) {
 	dim(g, high)
 }
 
+// endName is the most width of the name of an end of the load.
+const endName layout.Mm = 26
+
 // ends names the two ends at which the level is looked at.
 func (p *liftPicture) ends(s *draw.Scene, v *liftView) {
 	span := p.l.Load().Span
@@ -158,7 +161,7 @@ func (p *liftPicture) ends(s *draw.Scene, v *liftView) {
 		if i == 1 {
 			name = span.NameB
 		}
-		label := p.Words(layout.Caption, name)
+		label := fitted(p.Setter, layout.Caption, name, endName, layout.ParaOpts{Ref: p.l.At})
 		s.Lines(draw.Thin, draw.XY{X: at.X, Y: at.Y - s.Units(1.5)}, draw.XY{X: at.X, Y: at.Y + s.Units(1.5)})
 		// Inside the load above the point, or beside it where it stands at an edge.
 		half := s.Units(label.W/2 + 1)

@@ -43,6 +43,8 @@ func Order(set *layout.Setter, w *words.Catalogue, j *job.Joint, width, height l
 		return layout.Block{}
 	}
 	half := draw.XY{X: float64(wide)/2 + float64(boltMost+orderEdge)/scale, Y: float64(high)/2 + float64(boltMost+orderEdge)/scale}
+	word := set.Words(layout.Caption, topWord(w, j))
+	half.X = math.Max(half.X, float64(topMark+word.W)/scale)
 	view := draw.View{X0: -half.X, X1: half.X, Y0: -half.Y, Y1: half.Y + float64(orderTop)/scale}
 	s := draw.NewScene(view, layout.Mm((view.X1-view.X0)*scale), layout.Mm((view.Y1-view.Y0)*scale), j.At)
 	outline(s, j, p)
@@ -55,7 +57,7 @@ func Order(set *layout.Setter, w *words.Catalogue, j *job.Joint, width, height l
 	}
 	top := float64(high)/2 + s.Units(boltMost+1)
 	s.Shape(draw.Pen{}, layout.Black, draw.XY{X: -s.Units(topMark / 2), Y: top + s.Units(topMark)}, draw.XY{X: s.Units(topMark / 2), Y: top + s.Units(topMark)}, draw.XY{Y: top})
-	s.Label(draw.XY{X: s.Units(topMark), Y: top + s.Units(topMark/2)}, set.Words(layout.Caption, topWord(w, j)), 0, 0.5)
+	s.Label(draw.XY{X: s.Units(topMark), Y: top + s.Units(topMark/2)}, word, 0, 0.5)
 	return layout.Above(0.5, s.Block(), set.Words(layout.Caption, w.Tightening.Scale.With(strconv.FormatFloat(1/scale, 'f', -1, 64))))
 }
 

@@ -47,10 +47,13 @@ func Table(c *block.Composer, steps []*job.Step) []layout.Piece {
 		rows = append(rows, t.row(i))
 	}
 	out = append(out, t.grid.Table.Pieces(rows)...)
+	all := *steps[0] // what must be empty after all rows stands in one line
+	all.Empty = nil
 	for _, st := range steps {
-		if len(st.Empty) > 0 {
-			out = append(out, layout.Piece{Block: emptyLine(c, st), Gap: 1})
-		}
+		all.Empty = append(all.Empty, st.Empty...)
+	}
+	if len(all.Empty) > 0 {
+		out = append(out, layout.Piece{Block: emptyLine(c, &all), Gap: 1})
 	}
 	return out
 }

@@ -22,6 +22,7 @@ var English = &Catalogue{
 	Common:     englishCommon,
 	Frame:      englishFrame,
 	Front:      englishFront,
+	AllSteps:   englishAllSteps,
 	Cautions:   englishCautions,
 	Isolations: englishIsolations,
 	Gather:     englishGather,
@@ -55,6 +56,7 @@ var English = &Catalogue{
 	Bind:       englishBind,
 	Filled:     englishFilled,
 	Report:     englishReport,
+	Outage:     englishOutage,
 }
 
 // englishCommon are the words of Common in English.

@@ -29,5 +29,6 @@ var englishReport = Report{
 	Found: "as found", Left: "as left", Last: "last", Change: "change", Wear: "in 1000 h", Verdict: "verdict",
 	Outcome: []string{"missing", "not taken", "recorded", "open", "OK", "old part OK", "mend", "NOT OK"},
 	Hours:   "Running hours: %s.", HoursMissing: "Running hours: not told.", NoLast: "No earlier outage was given.",
-	PlotHead: "Readings of three outages and more", PlotHours: "running hours, h", PlotOutage: "outage", PlotTitle: "%s  %s", Under: "under %s", Over: "over %s",
+	PlotHead: "Readings of three outages and more; limit in: if it goes on as since the last outage, a planning figure", PlotHours: "running hours, h", PlotOutage: "outage", PlotTitle: "%s  %s", Under: "under %s", Over: "over %s",
+	Reaches: "limit in %s",
 }

@@ -66,7 +66,7 @@ var englishCloseOut = CloseOut{
 	BoxesLeft: "boxes for readings in putting back (reassembly)", InitialsOff: "boxes for initials on the traveler",
 	InitialsBack: "boxes for initials on the reassembly sheets", Holds: "hold and witness points signed", Locks: "locks put on and taken off",
 	Permits: "permits handed back", Openings: "openings seen clean and closed", Containers: "containers empty, or scrap handed over",
-	Instruments: "instruments returned", LeftOver: "parts left over", Deviations: "deviations written", Hours: "hours of work planned; hours taken",
+	Instruments: "instruments returned", LeftOver: "parts left over", Deviations: "deviations written", Hours: "hours planned, one step after another; hours taken", CrewHours: "crew hours planned (hours times people); taken",
 
 	LaterHead: "Work that waits until the machine has run", DueDate: "due on", TightenAgain: "Tighten again: %s.",
 }
@@ -76,7 +76,7 @@ var englishTag = Tag{
 	Title: "Tags", Spare: "spare", Keep: "keep", Stub: "stub", Reuse: "reuse", Repair: "repair", OnHold: "hold", BagsInside: "bags inside: %s",
 	Bags: "%s bags", BagIn: "%s, bag %s", Mass: "mass %s", MassAtLeast: "mass at least %s", ScrapBag: "Scrap bag",
 	ScrapKept: "keep until the new parts have been compared with these", ScrapListed: "what belongs in it: register p. %s", SideFaces: "%s faces %s",
-	OldThenScrap: "%s: old, then scrap",
+	OldThenScrap: "%s: then scrap", Mind: "mind:",
 }
 
 // englishOrder are the words of Order in English.

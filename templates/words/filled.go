@@ -24,5 +24,5 @@ type Report struct {
 	Title, Rule, Found, Left, Last, Change, Wear, Verdict, NoLast, HoursMissing string
 	PlotHead, PlotHours, PlotOutage                                             string
 	Outcome                                                                     []string // in the order of filled.Outcome
-	Hours, PlotTitle, Under, Over                                               Sentence
+	Hours, PlotTitle, Under, Over, Reaches                                      Sentence
 }

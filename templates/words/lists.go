@@ -48,7 +48,7 @@ type Handover struct {
 type CloseOut struct {
 	Title, Rule, What, Printed, Counted, Complete, Pages, Tags, SpareTags, BoxesFound string
 	BoxesLeft, InitialsOff, InitialsBack, Holds, Locks, Permits, Openings, Containers string
-	Instruments, LeftOver, Deviations, Hours                                          string
+	Instruments, LeftOver, Deviations, Hours, CrewHours                               string
 
 	// Work that waits until the machine has run.
 	LaterHead, DueDate string
@@ -57,9 +57,9 @@ type CloseOut struct {
 
 // Tag are the words of tags and labels.
 type Tag struct {
-	Title, Spare, Keep, Stub, Reuse, Repair, OnHold, ScrapBag, ScrapKept string
-	BagsInside, Bags, BagIn, Mass, MassAtLeast, ScrapListed, SideFaces   Sentence
-	OldThenScrap                                                         Sentence
+	Title, Spare, Keep, Mind, Stub, Reuse, Repair, OnHold, ScrapBag, ScrapKept string
+	BagsInside, Bags, BagIn, Mass, MassAtLeast, ScrapListed, SideFaces         Sentence
+	OldThenScrap                                                               Sentence
 }
 
 // Order are the words of the order of work as text.

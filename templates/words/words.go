@@ -10,6 +10,7 @@ type Catalogue struct {
 	Common     Common
 	Frame      Frame
 	Front      Front
+	AllSteps   AllSteps
 	Cautions   Cautions
 	Isolations Isolations
 	Gather     Gather
@@ -43,6 +44,7 @@ type Catalogue struct {
 	Bind       Bind
 	Filled     Filled
 	Report     Report
+	Outage     Outage
 }
 
 // Common are the words of what several sheets share.

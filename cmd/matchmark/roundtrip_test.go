@@ -1,0 +1,139 @@
+package main
+
+import (
+	"bytes"
+	"encoding/csv"
+	"math/big"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/filled"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
+	"matchmark/templates"
+)
+
+// TestFilledRoundTrip: each dashed box of the reassembly sheet carries the value of its own
+// reading. Every box as found of every starter is given another value; then the boxes of
+// each dimension, in the order of the pages, hold its readings in the order of its steps
+// and positions: single ones, rows, clocks, grids, and those of several places in one
+// block.
+func TestFilledRoundTrip(t *testing.T) {
+	t.Parallel()
+	held := 0
+	for _, starter := range starters(t) {
+		jb, problems := packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: starter})
+		if problems.Errors() > 0 {
+			t.Fatal(problems)
+		}
+		values, _ := filled.Merge([]*filled.File{filled.Read("x.csv", everyBox(t, jb), jb)})
+		r := filled.Work(jb, values)
+		pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4, Filled: r}, pdf.NewFaces(), nil)
+		typed := typedOn(pack, "reassembly")
+		for at, want := range foundAgain(jb, r) {
+			held += len(want)
+			if got := typed[at]; strings.Join(got, " ") != strings.Join(want, " ") {
+				t.Errorf("%s: %v: the boxes hold %v, the readings are %v", starter, at, got, want)
+			}
+		}
+	}
+	if held < 120 {
+		t.Errorf("only %d values are held against their readings", held)
+	}
+}
+
+// everyBox is a file with another value for every box of digits as found, each looked at
+// again, for most are far from what is expected.
+func everyBox(t *testing.T, jb *job.Job) []byte {
+	t.Helper()
+	var out bytes.Buffer
+	w := csv.NewWriter(&out)
+	w.Write([]string{"mark", "position", "side", "value", "looked again"})
+	w.Write([]string{"typed by", "", "", "A. Penn", ""})
+	w.Write([]string{"typed on", "", "", "2026-03-14", ""})
+	for i, b := range jb.Blanks() {
+		if b.When != job.AsFound || b.Kind != job.ReadingBlank || b.Box.Form != reading.Digits {
+			continue
+		}
+		room := 9
+		for range min(b.Box.Before+b.Box.After-1, 2) {
+			room *= 10
+		}
+		n := units.Exact(big.NewRat(int64(1+i%room), 1), 0)
+		for range b.Box.After {
+			n = n.Quo(units.Whole(10))
+		}
+		q := units.Quantity{Number: n.Round(b.Box.After, units.Nearest), Unit: b.Box.Unit}
+		w.Write([]string{b.Dim.Mark, filled.Position(b), "found", q.Text(), "B. Hale"})
+	}
+	w.Flush()
+	return out.Bytes()
+}
+
+// typedOn are the texts in the dashed boxes of a sheet, by the dimension they belong to,
+// in the order of the pages.
+func typedOn(pack *templates.Pack, sheet string) map[layout.Ref][]string {
+	out := map[layout.Ref][]string{}
+	for _, f := range pack.Pages.Pages {
+		if f.Sheet != sheet {
+			continue
+		}
+		for i, it := range f.Items {
+			if rect, isBox := it.Shape.(layout.Rect); it.Role == layout.RoleTyped && isBox && rect.Dash > 0 && i+1 < len(f.Items) {
+				if s, ok := f.Items[i+1].Shape.(layout.Text); ok {
+					out[it.Ref] = append(out[it.Ref], s.S)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// foundAgain are the readings as found that the put-back rows copy, by the dimension, in
+// the order of the steps; those that are worked out, or have a mean beside them, left out.
+func foundAgain(jb *job.Job, r *filled.Result) map[layout.Ref][]string {
+	out, not := map[layout.Ref][]string{}, map[layout.Ref]bool{}
+	for _, s := range jb.Sections {
+		for _, st := range s.Steps {
+			for _, d := range append(append([]*job.Dim{}, st.Set...), st.Recall...) {
+				at := layout.Ref(d.At)
+				if not[at] = not[at] || d.ByHand() || d.Sheet || d.Box.Form != reading.Digits || len(d.Groups()) > 0 || d.FoundAt == nil || !s.Back || st.If != nil || st.Table; not[at] {
+					continue
+				}
+				for n := range d.Positions.Boxes() {
+					one, i := d.Single(n)
+					out[at] = append(out[at], r.Typed(job.BlankKey(one.Mark, job.AsFound, job.ReadingBlank, i)))
+				}
+			}
+		}
+	}
+	for at := range not {
+		if not[at] {
+			delete(out, at)
+		}
+	}
+	return out
+}
+
+// TestDraftsHaveRows: a definition with problems has holes, and its file of readings is
+// written all the same.
+func TestDraftsHaveRows(t *testing.T) {
+	t.Parallel()
+	for _, name := range definitions(t, "bad") {
+		jb, _ := packs.Load(os.DirFS(filepath.Join(testdata, "bad")), packs.Inputs{Definition: name})
+		var out bytes.Buffer
+		if err := filled.WriteBlank(&out, jb, nil); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+		values, _ := filled.Merge([]*filled.File{filled.Read("x.csv", out.Bytes(), jb)})
+		if r := filled.Work(jb, values); len(r.Problems) > 0 {
+			t.Errorf("%s: an empty file says %v", name, r.Problems)
+		}
+	}
+}

@@ -1,0 +1,140 @@
+// Package outage puts many jobs of one outage side by side: what each has on paper, and
+// whom and what it needs on which day. It reads job after job and keeps of each only
+// these lines, so that memory does not grow with the paper.
+package outage
+
+import (
+	"encoding/csv"
+	"io"
+	"slices"
+	"strconv"
+	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/packs/units"
+)
+
+// A Summary is what is kept of one job.
+type Summary struct {
+	Job, Revision, Title, Tag, Machine, Issued string
+	Folder                                     string // in which its files lie, under that of the outage
+	Pages, Tags                                int
+	Hours, CrewHours                           units.Number
+	Holds                                      []Need // who has to be there
+	Lifts                                      []Need // by crane
+	Heats                                      []Need // by permit
+	Failed                                     string // why it is not printed, empty if it is
+}
+
+// A Need is one line of a list: by what it is sorted (a date, a crane, a permit), the
+// mark, and what it is.
+type Need struct {
+	By, Mark, What string
+}
+
+// None is what stands for a crane or permit that is not named.
+const none = "not named"
+
+// Of makes the summary of a job that is printed on so many pages.
+func Of(j *job.Job, folder string, pages int) Summary {
+	o, e := j.Order, j.Equipment
+	s := Summary{
+		Job: o.Number, Revision: o.Revision, Title: o.Title, Tag: e.Tag, Machine: e.Name, Issued: o.Issued, Folder: folder,
+		Pages: pages, Tags: j.Tagged(), Hours: j.Hours, CrewHours: j.CrewHours,
+	}
+	for _, h := range j.Holds {
+		s.Holds = append(s.Holds, Need{o.Issued, h.Mark, h.What + ": " + h.Releases})
+	}
+	for _, l := range j.Lifts {
+		crane := l.Plan.Crane.Name
+		if crane == "" {
+			crane = none
+		}
+		s.Lifts = append(s.Lifts, Need{crane, l.Mark, l.What})
+	}
+	for _, h := range j.Heats {
+		s.Heats = append(s.Heats, Need{strings.Join(permits(h), ", "), h.Mark, h.What})
+	}
+	return s
+}
+
+// permits are those of the steps that do a heat, each once.
+func permits(h *job.Heat) []string {
+	var out []string
+	for _, st := range []*job.Step{h.PulledAt, h.PutOnAt} {
+		if st == nil {
+			continue
+		}
+		for _, p := range st.Permits {
+			if p != nil && !slices.Contains(out, p.What) {
+				out = append(out, p.What)
+			}
+		}
+	}
+	if out == nil {
+		return []string{none}
+	}
+	return out
+}
+
+// A Line is one need of one job.
+type Line struct {
+	Job string
+	Need
+}
+
+// By sorts one list of all jobs by date, crane or permit, then by job as they stand.
+func By(jobs []Summary, list func(Summary) []Need) []Line {
+	var out []Line
+	for _, s := range jobs {
+		if s.Failed == "" {
+			for _, n := range list(s) {
+				out = append(out, Line{s.Job + " " + s.Revision, n})
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(a, b Line) int { return strings.Compare(a.By, b.By) })
+	return out
+}
+
+// Lists are the lists of needs, each with the word by which tables name it.
+var Lists = []struct {
+	Word string
+	Of   func(Summary) []Need
+}{
+	{"hold", func(s Summary) []Need { return s.Holds }},
+	{"lift", func(s Summary) []Need { return s.Lifts }},
+	{"heat", func(s Summary) []Need { return s.Heats }},
+}
+
+// WriteCSV writes the jobs, then the needs, as one table: a column says which a line is.
+// The error is that of w.
+func WriteCSV(w io.Writer, jobs []Summary) error {
+	c := csv.NewWriter(w)
+	rows := [][]string{{"line", "job", "revision", "tag", "machine", "title", "date", "by", "mark", "what", "pages", "tags", "hours", "crew hours", "folder", "failed"}}
+	for _, s := range jobs {
+		rows = append(rows, []string{
+			"job", s.Job, s.Revision, s.Tag, s.Machine, s.Title, s.Issued, "", "", "", strconv.Itoa(s.Pages), strconv.Itoa(s.Tags),
+			s.Hours.Text(), s.CrewHours.Text(), s.Folder, s.Failed,
+		})
+	}
+	for _, l := range Lists {
+		for _, line := range By(jobs, l.Of) {
+			number, revision, _ := strings.Cut(line.Job, " ")
+			rows = append(rows, []string{l.Word, number, revision, "", "", "", "", line.By, line.Mark, line.What, "", "", "", "", "", ""})
+		}
+	}
+	return c.WriteAll(rows)
+}
+
+// Total sums what is printed.
+func Total(jobs []Summary) (pages, tags int, hours, crew units.Number) {
+	hours, crew = units.Whole(0), units.Whole(0)
+	for _, s := range jobs {
+		if s.Failed == "" {
+			pages, tags = pages+s.Pages, tags+s.Tags
+			hours, crew = hours.Add(s.Hours), crew.Add(s.CrewHours)
+		}
+	}
+	return pages, tags, hours, crew
+}

@@ -1,0 +1,79 @@
+package templates
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/outage"
+	"matchmark/packs/source"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// ComposeOutage sets the index of an outage: its jobs with their paper and hours, and
+// who and what they need, by date, crane and permit.
+func ComposeOutage(jobs []outage.Summary, paper layout.Paper, m layout.Measurer) (*layout.Doc, source.Problems) {
+	w, _ := paper.Inner()
+	c := &composer{
+		Composer: &block.Composer{Setter: layout.NewSetter(m, layout.Pen{}), Job: &job.Job{}, W: words.English, Span: w},
+		paper:    paper,
+	}
+	title := c.W.Outage.Title
+	pages := layout.Paginate(paper, []layout.Sheet{{
+		Name: "outage", Title: title, Pieces: c.outage(jobs),
+		Head: func(page, total int) layout.Block {
+			return layout.Above(1, c.Line(c.Span, []layout.Run{layout.T(layout.Section, title), layout.T(layout.Sub, "   "+c.W.Outage.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{}), c.Rule(layout.Heavy))
+		},
+		Foot: func(page, total int) layout.Block { return layout.Block{} },
+	}})
+	date := ""
+	for _, s := range jobs {
+		date = max(date, s.Issued) // of the latest job: the index has no clock either
+	}
+	doc := &layout.Doc{Title: title, Lang: c.W.Lang, Date: date, Pages: pages.Frames, Outline: pages.Outline}
+	return doc, problems(c.Job, false, pages.Misfits, nil)
+}
+
+// outage is the table of jobs, then a table for each list of needs.
+func (c *composer) outage(jobs []outage.Summary) []layout.Piece {
+	w := c.W.Outage
+	pagesN, tags, hours, crew := outage.Total(jobs)
+	g := c.Grid(block.Col(w.Job, 34), block.Col(w.Machine, 0), block.Col(w.Date, 24), block.Col(w.Pages, 15), block.Col(w.Tags, 13), block.Col(w.Hours, 15), block.Col(w.CrewHours, 17))
+	var rows []layout.Row
+	for _, s := range jobs {
+		what := s.Tag + " " + s.Machine
+		facts := s.Title
+		if s.Failed != "" {
+			facts = w.NotPrinted.With(s.Failed)
+		}
+		cells := []layout.Block{g.Text(0, layout.Strong, s.Job+" "+s.Revision, nil), g.About(1, what, facts, nil), g.Text(2, layout.Body, s.Issued, nil)}
+		if s.Failed == "" {
+			cells = append(cells, g.Text(3, layout.Body, strconv.Itoa(s.Pages), nil), g.Text(4, layout.Body, strconv.Itoa(s.Tags), nil),
+				g.Text(5, layout.Body, s.Hours.Print(), nil), g.Text(6, layout.Body, s.CrewHours.Print(), nil))
+		}
+		rows = append(rows, g.Row(nil, cells...))
+	}
+	rows = append(rows, g.Row(nil, g.Text(0, layout.Strong, w.Total, nil), layout.Block{}, layout.Block{}, g.Text(3, layout.Strong, strconv.Itoa(pagesN), nil),
+		g.Text(4, layout.Strong, strconv.Itoa(tags), nil), g.Text(5, layout.Strong, hours.Print(), nil), g.Text(6, layout.Strong, crew.Print(), nil)))
+	out := c.ListSheet(w.Rule, g, rows)
+	for i, l := range outage.Lists {
+		lines := outage.By(jobs, l.Of)
+		if len(lines) == 0 {
+			continue
+		}
+		head := w.Lists[i]
+		g := c.Grid(block.Col(head.By, 40), block.Col(w.Job, 34), block.Col(c.W.Common.Mark, 20), block.Col(head.What, 0))
+		var rows []layout.Row
+		for k, line := range lines {
+			by := line.By
+			if k > 0 && lines[k-1].By == by {
+				by = "″"
+			}
+			rows = append(rows, g.Row(nil, g.Text(0, layout.Strong, by, nil), g.Text(1, layout.Body, line.Job, nil), g.Text(2, layout.Strong, line.Mark, nil), g.Text(3, layout.Body, line.What, nil)))
+		}
+		out = append(out, layout.Piece{Block: c.Heading(head.Title), Gap: 4, KeepNext: true})
+		out = append(out, g.Table.Pieces(block.LastTogether(rows))...)
+	}
+	return out
+}

@@ -1,0 +1,74 @@
+package templates_test
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"matchmark/packs"
+	"matchmark/packs/job"
+)
+
+// definitions are the starters, the field procedures and the other good definitions.
+func definitions(t *testing.T) []string {
+	t.Helper()
+	var out []string
+	for _, dir := range []string{"../packs/starters", "../testdata/good"} {
+		all, err := filepath.Glob(filepath.Join(dir, "*.yaml"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, f := range all {
+			if !strings.HasSuffix(f, ".job.yaml") && !strings.HasSuffix(f, ".site.yaml") {
+				out = append(out, f)
+			}
+		}
+	}
+	if len(out) < 30 {
+		t.Fatalf("only %d definitions", len(out))
+	}
+	return out
+}
+
+// loadFile loads a definition with the job and site files that lie beside it.
+func loadFile(t *testing.T, file string) *job.Job {
+	t.Helper()
+	dir, name := filepath.Split(file)
+	in := packs.Inputs{Definition: name}
+	base := strings.TrimSuffix(name, ".yaml")
+	for _, x := range []struct {
+		name string
+		to   *string
+	}{{base + ".job.yaml", &in.Job}, {base + ".site.yaml", &in.Site}} {
+		if _, err := os.Stat(filepath.Join(dir, x.name)); err == nil {
+			*x.to = x.name
+		}
+	}
+	jb, problems := packs.Load(os.DirFS(dir), in)
+	if problems.Errors() > 0 {
+		t.Fatal(problems)
+	}
+	return jb
+}
+
+// Every text and number that a job holds stands on each page where it belongs, in the
+// block of its own place, and none of another place stands there.
+func TestPaperSaysWhatTheJobHolds(t *testing.T) {
+	for _, file := range definitions(t) {
+		t.Run(filepath.Base(file), func(t *testing.T) {
+			t.Parallel()
+			jb := loadFile(t, file)
+			asked := 0
+			for _, w := range allWants(jb, paperOf(jb)) {
+				if w.want != "" {
+					asked++
+				}
+				if m := w.miss(); m != "" {
+					t.Error(m)
+				}
+			}
+			t.Logf("%d texts and numbers looked up", asked)
+		})
+	}
+}

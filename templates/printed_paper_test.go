@@ -1,0 +1,242 @@
+package templates_test
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"unicode"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/templates"
+)
+
+// Paper is a pack as it is read: the text of each sheet, and on the sheets of work the
+// text of each step and of each block of boxes in it.
+type paper struct {
+	sheets map[string]string
+	steps  map[string]*stepText // by number
+	rows   map[string]string    // of a list, by sheet and mark: register C1/DE
+	tags   map[string]string    // by code
+}
+
+// A writer gathers texts by a name.
+type writer map[string]*strings.Builder
+
+func (w writer) add(name, text string) {
+	if w[name] == nil {
+		w[name] = &strings.Builder{}
+	}
+	w[name].WriteString(text + " ")
+}
+
+func (w writer) texts() map[string]string {
+	out := map[string]string{}
+	for name, b := range w {
+		out[name] = b.String()
+	}
+	return out
+}
+
+// A stepText is what is read at one step.
+type stepText struct {
+	text  string // without what a table says above its rows
+	above string // what stands above the step: cautions of its own, the head of its table
+	subs  []*sub
+}
+
+// A sub is one frame of boxes: the letters in its ring, and its texts.
+type sub struct {
+	base  string
+	items []string
+}
+
+func (s *sub) text() string { return strings.Join(s.items, " ") }
+
+// squeeze takes out of a text what the setting of lines changes: blanks and hyphens.
+func squeeze(s string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsSpace(r) || strings.ContainsRune("-\u00ad\u200b", r) {
+			return -1
+		}
+		return r
+	}, s)
+}
+
+// paperOf composes a job and reads it back, block by block.
+func paperOf(jb *job.Job) *paper {
+	size := layout.A4
+	if jb.Site.Paper == "letter" {
+		size = layout.Letter
+	}
+	pack, _ := templates.Compose(jb, templates.Options{Paper: size}, pdf.NewFaces(), nil)
+	return readPaper(jb, pack)
+}
+
+var span = regexp.MustCompile(`^(R?\d+\.\d+)–(R?\d+\.\d+)$`)
+
+// readPaper parts what is printed by steps, frames of boxes and rows of lists.
+func readPaper(jb *job.Job, pack *templates.Pack) *paper {
+	p := &paper{steps: map[string]*stepText{}}
+	sheets, rows := writer{}, writer{}
+	lists := marksInOrder(jb)
+	bases := map[string]bool{}
+	for _, d := range jb.Dims {
+		bases[d.Base] = true
+	}
+	for _, s := range jb.Sections {
+		for _, st := range s.Steps {
+			p.steps[st.No] = &stepText{}
+		}
+	}
+	above, row := "", ""
+	for _, f := range pack.Pages.BySheet() {
+		var cur *stepText
+		var in *sub
+		for _, it := range f.Items {
+			x, ok := it.Shape.(layout.Text)
+			if !ok {
+				continue
+			}
+			text := strings.TrimSpace(strings.ReplaceAll(x.S, "\u00a0", " "))
+			sheets.add(f.Sheet, text)
+			if list := lists[f.Sheet]; len(list) > 0 && list[0] == text && x.Face == layout.Bold {
+				row, lists[f.Sheet] = f.Sheet+" "+text, list[1:]
+			}
+			if row != "" {
+				rows.add(row, text)
+			}
+			large := x.Face == layout.Bold && x.Size >= layout.StepNo.Size
+			switch st := p.steps[text]; {
+			case large && st != nil:
+				if st != cur && st.text == "" {
+					st.above = above
+				}
+				cur, in, above = st, nil, ""
+			case large && span.MatchString(text):
+				// The head of a table belongs to each of its rows.
+				cur, in = nil, nil
+				above = ""
+			case large && strings.HasPrefix(text, "▶"):
+				cur, in = nil, nil
+			case cur != nil && large && bases[text]:
+				in = &sub{base: text}
+				cur.subs = append(cur.subs, in)
+			}
+			above += text + " "
+			if cur != nil {
+				cur.text += text + " "
+			}
+			if in != nil {
+				in.items = append(in.items, text)
+			}
+		}
+	}
+	p.sheets, p.rows = sheets.texts(), rows.texts()
+	p.shareHeads(jb)
+	p.readTags(pack)
+	return p
+}
+
+// shareHeads gives the head of a table, which stands above its first row, to the others.
+func (p *paper) shareHeads(jb *job.Job) {
+	for _, s := range jb.Sections {
+		for i, st := range s.Steps {
+			if i > 0 && st.Table && s.Steps[i-1].Table && st.At == s.Steps[i-1].At {
+				p.steps[st.No].above = p.steps[s.Steps[i-1].No].above
+			}
+		}
+	}
+}
+
+// marksInOrder are the marks of the rows of lists, in their order.
+func marksInOrder(jb *job.Job) map[string][]string {
+	out := map[string][]string{}
+	add := func(sheet, mark string) {
+		if !slices.Contains(out[sheet], mark) {
+			out[sheet] = append(out[sheet], mark)
+		}
+	}
+	for _, d := range jb.Dims {
+		critical := d.Critical
+		if d.In != nil {
+			d = d.In
+		}
+		add("dimensions", d.Mark)
+		if critical && d.Box.Form != reading.Grid {
+			add("critical", d.Mark)
+		}
+	}
+	for _, t := range jb.Tags {
+		add("register", t.Mark)
+		add("counts", t.Mark)
+	}
+	for _, h := range jb.Holds {
+		add("holds", h.Mark)
+	}
+	return out
+}
+
+// readTags takes the text of each label by its code: what stands within its frame.
+func (p *paper) readTags(pack *templates.Pack) {
+	p.tags = map[string]string{}
+	for _, f := range pack.Tags.Pages {
+		for _, frame := range f.Items {
+			r, ok := frame.Shape.(layout.Rect)
+			if !ok || r.Radius < 2 || min(r.W, r.H) < 40 {
+				continue
+			}
+			left, top, right, bottom := frame.Bounds()
+			code, text := "", ""
+			for _, it := range f.Items {
+				l, t, r, b := it.Bounds()
+				if x, y := (l+r)/2, (t+b)/2; x < left || x > right || y < top || y > bottom {
+					continue
+				}
+				switch s := it.Shape.(type) {
+				case layout.Modules:
+					code = s.Content()
+				case layout.Text:
+					text += s.S + " "
+				}
+			}
+			p.tags[code] = text
+		}
+	}
+}
+
+// frames are the frames of boxes of one dimension at a step: those with its letters in
+// the ring and, where several places have it, its place below or beside.
+func (s *stepText) frames(d *job.Dim, rivals []*job.Dim) string {
+	var out []string
+	for _, x := range s.subs {
+		if x.base == d.Base && owner(x, rivals) == d {
+			out = append(out, x.text())
+		}
+	}
+	return strings.Join(out, " ")
+}
+
+// owner is the one of some dimensions of one mark that a frame belongs to, by the first
+// mark or place in it.
+func owner(x *sub, rivals []*job.Dim) *job.Dim {
+	var same []*job.Dim
+	for _, d := range rivals {
+		if d.Base == x.base {
+			same = append(same, d)
+		}
+	}
+	if len(same) == 1 {
+		return same[0]
+	}
+	for _, text := range x.items {
+		for _, d := range same {
+			if d.Place.Label != "" && (text == d.Mark || strings.HasPrefix(text, d.Mark+" ") || text == d.Place.Label) {
+				return d
+			}
+		}
+	}
+	return nil
+}
