@@ -81,13 +81,15 @@ func (f *filler) fill(path string, dst, english reflect.Value, from any) {
 		f.fields(path, dst, english, from)
 	case reflect.Map:
 		f.entries(path, dst, english, from)
-	case reflect.Slice:
+	case reflect.Slice, reflect.Array:
 		list, _ := from.([]any)
 		if len(list) != english.Len() {
 			f.fault(path, fmt.Sprintf("has %d entries and not %d", len(list), english.Len()))
 			return
 		}
-		dst.Set(reflect.MakeSlice(dst.Type(), len(list), len(list)))
+		if dst.Kind() == reflect.Slice {
+			dst.Set(reflect.MakeSlice(dst.Type(), len(list), len(list)))
+		}
 		for i := range list {
 			f.fill(fmt.Sprintf("%s[%d]", path, i), dst.Index(i), english.Index(i), list[i])
 		}

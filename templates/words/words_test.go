@@ -32,13 +32,13 @@ func eachText(t *testing.T, name string, v reflect.Value) {
 			eachText(t, name+"."+v.Type().Field(i).Name, v.Field(i))
 		}
 	case reflect.Map:
-		if v.Len() == 0 {
+		if v.Len() == 0 && v.Type() != reflect.TypeFor[Sayings]() { // in English they are their own keys
 			t.Errorf("%s is empty", name)
 		}
 		for _, k := range v.MapKeys() {
 			eachText(t, name+"[]", v.MapIndex(k))
 		}
-	case reflect.Slice:
+	case reflect.Slice, reflect.Array:
 		if v.Len() == 0 {
 			t.Errorf("%s is empty", name)
 		}
