@@ -1,5 +1,7 @@
 package layout
 
+import "slices"
+
 // Block is a rectangle with items placed from its own top left corner. It is a
 // plain value: copy it, place it twice, keep it. Items may reach outside W and H
 // only where a Misfit says so.
@@ -32,6 +34,14 @@ func Drawn(w, h Mm, items ...Item) Block { return Block{W: w, H: h, Items: items
 
 // place adds all of c to b, its corner at x, y. b must own its slices.
 func (b *Block) place(c Block, x, y Mm) {
+	if x == 0 && y == 0 && cap(b.Items) == 0 {
+		// Nobody writes to items that lie in a block: what is added goes to new room.
+		b.Items = c.Items[:len(c.Items):len(c.Items)]
+		b.Anchors = append(b.Anchors, c.Anchors...)
+		b.Misfits = append(b.Misfits, c.Misfits...)
+		return
+	}
+	b.Items = slices.Grow(b.Items, len(c.Items))
 	for _, it := range c.Items {
 		it.X += x
 		it.Y += y
@@ -44,11 +54,19 @@ func (b *Block) place(c Block, x, y Mm) {
 	b.Misfits = append(b.Misfits, c.Misfits...)
 }
 
-// grown makes an empty block with room for the items of all bs.
+// grown makes an empty block with room for the items of all bs. Where all come from
+// one block there is nothing to make room for: place takes them over as they are when
+// they stay where they were.
 func grown(bs ...Block) Block {
-	n := 0
+	n, filled := 0, 0
 	for _, b := range bs {
 		n += len(b.Items)
+		if len(b.Items) > 0 {
+			filled++
+		}
+	}
+	if filled < 2 {
+		return Block{}
 	}
 	return Block{Items: make([]Item, 0, n)}
 }
@@ -216,9 +234,7 @@ func (b Block) Fill(w, h Mm, across, down float64) Block {
 
 // Tagged puts the ref on every item and misfit of the block that has none yet.
 func (b Block) Tagged(ref Ref) Block {
-	out := grown(b)
-	out.place(b, 0, 0)
-	out.W, out.H, out.Base = b.W, b.H, b.Base
+	out := Block{W: b.W, H: b.H, Base: b.Base, Items: slices.Clone(b.Items), Anchors: b.Anchors, Misfits: slices.Clone(b.Misfits)}
 	for i := range out.Items {
 		if out.Items[i].Ref == nil {
 			out.Items[i].Ref = ref

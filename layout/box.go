@@ -12,6 +12,7 @@ const (
 	RoleTime     = "box:time"
 	RoleCount    = "box:count"
 	RoleWords    = "box:words"
+	RoleTally    = "box:tally" // a count of two figures on a small label
 	RoleSketch   = "box:sketch"
 	RoleCode     = "qr"
 	RoleCut      = "cut" // cut marks about a label; they may reach into the unprinted edge
@@ -31,6 +32,7 @@ const (
 	cellEnds   Mm = 4 // both ends of a value box together
 	boxH       Mm = 9
 	gloveExtra Mm = 2
+	tallyW     Mm = 12 // two figures
 	tickSide   Mm = 6
 	signW      Mm = 9
 	signH      Mm = 7
@@ -57,6 +59,8 @@ func (s *Setter) boxSize(role string) (w, h Mm) {
 		return 24, h
 	case RoleCount:
 		return ValueWidth(3), h
+	case RoleTally:
+		return tallyW, h
 	}
 	return 0, h
 }
@@ -132,7 +136,7 @@ func (s *Setter) Value(n Number) Block {
 	}
 	out := Middle(1.5, Middle(1, sign, digits), unit)
 	if n.Before < 1 || n.After < 0 {
-		out.Misfits = append(out.Misfits, Misfit{Ref: n.Ref, Kind: NoDigits, Text: n.Caption})
+		out.Misfits = append(out.Misfits, Misfit{Ref: n.Ref, Kind: NoDigits, Text: n.Caption, Detail: "a value box without a digit before the point"})
 	}
 	return s.captioned(n.Caption, out, n.Ref)
 }

@@ -186,6 +186,17 @@ type Doc struct {
 	Date                   string
 	Pages                  []Frame
 	Outline                []Entry
+	// Attached are files that are kept inside the document.
+	Attached []Attachment
+}
+
+// An Attachment is a file inside a document: its plain name, what it is in a few words,
+// its media type such as text/plain, and its bytes. Origin says that the document was
+// made from it.
+type Attachment struct {
+	Name, What, Type string
+	Origin           bool
+	Data             []byte
 }
 
 // Entry is one line of the outline: it leads to a height on a page, counted from

@@ -23,38 +23,47 @@ func TestPaperSizes(t *testing.T) {
 	}
 }
 
-// Labels keep their size on either paper: what does not fit is turned, or there
-// are fewer on a page.
-func TestLabelsOnPaper(t *testing.T) {
+// Labels lie on a page in rows, at their size and apart, upright and turned; what is
+// used of the first page stays free.
+func TestLabelsOnPages(t *testing.T) {
 	t.Parallel()
-	for _, c := range []struct {
-		paper  Paper
-		w, h   Mm
-		per    int
-		turned bool
-	}{
-		// Two tags above each other need 280 mm: A4 has 297, letter 279.4.
-		{A4, 70, 140, 4, false},
-		{Letter, 70, 140, 3, true},
-		{A4, 100, 70, 8, false},
-		{Letter, 100, 70, 6, false},
-		{A4, 60, 40, 21, false},
-		{Letter, 60, 40, 20, true},
+	for _, s := range []Stock{
+		{Name: "upright", PageW: 210, PageH: 297, W: 70, H: 140, Cols: 2, Rows: 2, Left: 32.5, Top: 6, PitchX: 75, PitchY: 145, Marks: true, Reach: 4.2},
+		{Name: "turned", PageW: 215.9, PageH: 279.4, W: 100, H: 70, Cols: 2, Rows: 2, Left: 20, Top: 20, PitchX: 75, PitchY: 105, Turned: true},
 	} {
-		s := Fit(c.paper, c.w, c.h, 0)
-		if s.PerPage() != c.per || s.Turned != c.turned {
-			t.Errorf("%v x %v on %s: %d a page, turned %v; want %d, %v", c.w, c.h, c.paper.Name, s.PerPage(), s.Turned, c.per, c.turned)
-		}
 		n := s.PerPage() + 1
 		labels := make([]Block, n)
 		for i := range labels {
-			labels[i] = rect(c.w, c.h).Tagged(i)
+			labels[i] = rect(s.W, s.H).Tagged(i)
 		}
-		p := s.Impose("tags", labels)
+		p := s.Impose("tags", labels, 0)
 		if len(p.Frames) != 2 || len(p.Misfits) > 0 {
 			t.Fatalf("%d labels: %d pages, misfits %v; want 2 pages", n, len(p.Frames), p.Misfits)
 		}
 		checkLabels(t, p.Frames[0], s)
+		later := s.Impose("tags", labels[:2], 1)
+		if x, y := later.Frames[0].Items[0].X, later.Frames[0].Items[0].Y; len(later.Frames) != 1 || x < s.Left+s.PitchX-1 && y < s.Top+s.PitchY-1 {
+			t.Errorf("%s: from the second place on the first label lies at %v, %v", s.Name, x, y)
+		}
+		if all := s.Impose("tags", labels[:2], s.PerPage()-1); len(all.Frames) != 2 {
+			t.Errorf("%s: two labels from the last place on take %d pages", s.Name, len(all.Frames))
+		}
+	}
+}
+
+// No cut mark goes where an office printer leaves the page white: on A4 the marks of tags
+// ended 3 mm from the edge.
+func TestCutMarksWithinReach(t *testing.T) {
+	t.Parallel()
+	s := Stock{PageW: 210, PageH: 297, W: 70, H: 140, Cols: 2, Rows: 2, Left: 32.5, Top: 6, PitchX: 75, PitchY: 145, Marks: true, Reach: 4.2}
+	labels := make([]Block, 4)
+	for i := range labels {
+		labels[i] = rect(s.W, s.H)
+	}
+	for _, it := range s.Impose("tags", labels, 0).Frames[0].Items {
+		if l, tp, r, b := it.Bounds(); l < 4.2 || tp < 4.2 || r > 210-4.2 || b > 297-4.2 {
+			t.Errorf("%s reaches from %v, %v to %v, %v", it.Role, l, tp, r, b)
+		}
 	}
 }
 
@@ -87,13 +96,14 @@ func checkLabels(t *testing.T, f Frame, s Stock) {
 
 func TestLabelMisfits(t *testing.T) {
 	t.Parallel()
-	if m := Roll(60, 40).Impose("tags", []Block{rect(60, 41).Tagged("r")}).Misfits; len(m) != 1 || m[0].Kind != TooHigh || m[0].Over != 1 || m[0].Ref != "r" {
+	roll := Stock{Name: "roll", PageW: 60, PageH: 40, W: 60, H: 40, Cols: 1, Rows: 1}
+	if m := roll.Impose("tags", []Block{rect(60, 41).Tagged("r")}, 0).Misfits; len(m) != 1 || m[0].Kind != TooHigh || m[0].Over != 1 || m[0].Ref != "r" {
 		t.Errorf("a label too high by 1 mm: %v", m)
 	}
-	if p := Fit(A4, 300, 300, 0).Impose("tags", []Block{rect(300, 300)}); len(p.Misfits) != 1 || len(p.Frames) != 0 {
+	if p := (Stock{PageW: 210, PageH: 297, W: 300, H: 300}).Impose("tags", []Block{rect(300, 300)}, 0); len(p.Misfits) != 1 || len(p.Frames) != 0 {
 		t.Errorf("a label larger than the paper: %d pages, %v", len(p.Frames), p.Misfits)
 	}
-	if p := Roll(60, 40).Impose("tags", []Block{rect(60, 40), rect(60, 40)}); len(p.Frames) != 2 || p.Frames[1].W != 60 {
+	if p := roll.Impose("tags", []Block{rect(60, 40), rect(60, 40)}, 0); len(p.Frames) != 2 || p.Frames[1].W != 60 {
 		t.Errorf("a roll: %d pages, want one a label", len(p.Frames))
 	}
 }

@@ -39,6 +39,9 @@ type ParaOpts struct {
 	Align Align
 	// Hang moves all lines but the first to the right.
 	Hang Mm
+	// NotchW by NotchH is a corner at the upper right that the lines leave free: those that
+	// begin above its lower edge are shorter by its width.
+	NotchW, NotchH Mm
 	// Ref and Role go on runs that have none of their own.
 	Ref  Ref
 	Role string
@@ -58,11 +61,15 @@ func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
 		if !first {
 			hang = o.Hang
 		}
-		l, over := b.next(i, width-hang)
+		room := width
+		if out.H < o.NotchH-slack {
+			room -= o.NotchW
+		}
+		l, over := b.next(i, room-hang)
 		if over > slack {
 			out.Misfits = append(out.Misfits, b.tooWide(l, over, o))
 		}
-		b.emit(&out, l, width, hang, o)
+		b.emit(&out, l, room, hang, o)
 		i = l.to
 	}
 	out.W = width
@@ -104,7 +111,7 @@ func (s *Setter) Words(st Style, text string) Block {
 // cutAll cuts all runs into fragments and starts the block with the misfits of
 // single signs.
 func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
-	out := Block{Items: make([]Item, 0, len(runs)+4)}
+	out := Block{Items: make([]Item, 0, len(runs))}
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := make([]string, len(runs))
 	for i, r := range runs {

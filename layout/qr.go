@@ -61,23 +61,41 @@ func (m Modules) extent() box { return box{0, 0, m.Size, m.Size} }
 // would be smaller than least, the block carries a misfit that tells how much
 // larger the side must be.
 func (s *Setter) QR(text string, side, least Mm, ref Ref) Block {
-	c := s.codes[text]
+	c, out := s.code(text, ref)
 	if c == nil {
-		var err error
-		if c, err = newCode(text); err != nil {
-			out := Space(side, side)
-			out.Misfits = []Misfit{{Ref: ref, Kind: CodeTooLong, Text: text,
-				Detail: "is longer than any QR code can hold"}}
-			return out
-		}
-		s.codes[text] = c
+		out.W, out.H = side, side
+		return out
 	}
-	out := Drawn(side, side, Item{Role: RoleCode, Ref: ref, Shape: Modules{Size: side, code: c}})
+	out = Drawn(side, side, Item{Role: RoleCode, Ref: ref, Shape: Modules{Size: side, code: c}})
 	if need := least * Mm(c.count); !need.fits(side) {
 		out.Misfits = []Misfit{{Ref: ref, Kind: CodeTooLong, Text: text, Over: need - side,
 			Detail: "makes the QR code's squares too small to be read"}}
 	}
 	return out
+}
+
+// QRModules makes a symbol of the text with modules of the given size. Its side follows
+// from the length of the text.
+func (s *Setter) QRModules(text string, module Mm, ref Ref) Block {
+	c, out := s.code(text, ref)
+	if c == nil {
+		return out
+	}
+	side := module * Mm(c.count)
+	return Drawn(side, side, Item{Role: RoleCode, Ref: ref, Shape: Modules{Size: side, code: c}})
+}
+
+// code makes the symbol of a text, or a block with what is wrong of it.
+func (s *Setter) code(text string, ref Ref) (*code, Block) {
+	if c := s.codes[text]; c != nil {
+		return c, Block{}
+	}
+	c, err := newCode(text)
+	if err != nil {
+		return nil, Block{Misfits: []Misfit{{Ref: ref, Kind: CodeTooLong, Text: text, Detail: "is longer than any QR code can hold"}}}
+	}
+	s.codes[text] = c
+	return c, Block{}
 }
 
 // newCode chooses version and level. The library never raises the level by itself

@@ -3,6 +3,7 @@ package packs
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"fmt"
 	"io/fs"
 	"matchmark/packs/blocks"
 	"matchmark/packs/choose"
@@ -34,6 +35,8 @@ type Inputs struct {
 	Last       []string // readings of earlier outages, which are printed beside the boxes
 	// Language is that of the paper, by ISO 639-1; empty takes the site's, else English.
 	Language string
+	// Spares are the blank tags of each kind; nil for the usual ones.
+	Spares *keep.Spares
 }
 
 // Load reads the definition, and the job file if one is named, and decides the
@@ -46,7 +49,7 @@ func Load(files fs.FS, in Inputs) (*job.Job, source.Problems) {
 	if ix.Def != nil {
 		expand.Site(ix, site)
 		if !ix.Def.At.IsZero() { // else nothing could be read, which has been told
-			decide(ix)
+			decide(ix, in.Spares)
 		}
 	}
 	ix.Problems.Sort()
@@ -117,13 +120,16 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	for _, name := range in.Last {
 		bytes(name)
 	}
+	if in.Spares != nil && *in.Spares != keep.UsualSpares {
+		fmt.Fprintln(sum, "spares", *in.Spares)
+	}
 	ix.Job.Digest = hex.EncodeToString(sum.Sum(nil))[:8]
 	return site
 }
 
 // decide runs the stages in order. Each leaves holes where it found problems and
 // the next walks round them, so that one run tells everything.
-func decide(ix *names.Index) {
+func decide(ix *names.Index, spares *keep.Spares) {
 	j := ix.Job
 	tell := func(ps source.Problems) { ix.Problems = append(ix.Problems, ps...) }
 	proofread.Limits(ix)
@@ -147,6 +153,7 @@ func decide(ix *names.Index) {
 	proof.Bind(w)
 	tell(proof.All(w))
 	proofread.All(ix)
-	keep.Tags(j)
+	tell(keep.Numbers(j))
+	tell(keep.Tags(j, spares))
 	blocks.Merge(j)
 }

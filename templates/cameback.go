@@ -227,7 +227,7 @@ func (c *composer) refused() []string {
 	all = append(append(all, c.Filled.Values.Told...), c.Filled.Problems...)
 	var out []string
 	for _, p := range all {
-		if p.Code != "no-box" { // listed as lost
+		if p.Code != "box-gone" { // listed as lost
 			out = append(out, place(p.Pos)+": "+p.Message)
 		}
 	}

@@ -1,6 +1,12 @@
 package templates
 
 import (
+	"cmp"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
 	"matchmark/layout"
 	"matchmark/packs/filled"
 	"matchmark/packs/job"
@@ -18,6 +24,7 @@ type Options struct {
 	Paper layout.Paper
 	Pen   layout.Pen
 	Draft bool // stamp every page, for a pack that is printed in spite of errors
+	Tags  TagOptions
 	// Words are those of the sheets; nil for those of the job's language.
 	Words *words.Catalogue
 	// Second is the same job in a second language, printed small under the first; nil
@@ -38,7 +45,8 @@ type Options struct {
 // A Pack is all paper of one job, ready to be painted.
 type Pack struct {
 	Pages    *layout.Doc // the pack
-	Tags     *layout.Doc // tags and labels
+	Tags     *layout.Doc // tags and labels on pages of the paper
+	Rolls    []Roll      // those on stocks of other sizes
 	TagCount int
 
 	retag func(keep func(mark string) bool) // sets only some of the tags
@@ -69,10 +77,10 @@ func kinds() []kind {
 		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false},
 		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false},
 		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true},
-		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage(liftsheet.Sheet), false, true},
-		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage(heatsheet.Sheet), false, true},
-		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage(jointsheet.Sheet), false, true},
-		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage(alignsheet.Sheet), false, true},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false, true},
+		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage("jointsheet", jointsheet.Sheet), false, true},
+		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage("alignsheet", alignsheet.Sheet), false, true},
 		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, false},
 		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false, false},
 		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false, true},
@@ -93,16 +101,19 @@ func (c *composer) bound() []kind {
 }
 
 // ownPackage is the flow of a sheet that has a package of its own.
-func ownPackage(flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
-	return func(c *composer) []layout.Piece { return flow(c.Composer) }
+func ownPackage(name string, flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
+	return func(c *composer) []layout.Piece {
+		return c.Once(name, func() []layout.Piece { return flow(c.Composer) })
+	}
 }
 
 // A composer sets one job on one paper.
 type composer struct {
 	*block.Composer
-	paper layout.Paper
-	warn  source.Problems
-	draft bool
+	paper   layout.Paper
+	tagging TagOptions
+	warn    source.Problems
+	draft   bool
 	// written are the pages of the boxes on the paper that came back.
 	written map[string]int
 
@@ -125,17 +136,21 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	}
 	o.Pen.Comma = job.Site.Comma
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Filled: o.Filled, Last: o.Last},
-		paper:    o.Paper, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex,
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
+		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex,
 	}
 	if o.Second != nil {
 		other := *c.Composer
 		other.Job, other.W = o.Second, inLanguage(o.Second)
 		c.Other = block.NewSecond(&other)
 	}
+	var pages *layout.Pages
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
+		if total > mostPages {
+			return pages // refused: its page numbers are of no use to anyone
+		}
 		c.Pages, c.total = known, total
-		pages := layout.Paginate(o.Paper, c.sheets())
+		pages = layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
 	})
@@ -145,7 +160,28 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	// for gloves.
 	c.Setter = layout.NewSetter(m, layout.Pen{Comma: o.Pen.Comma})
 	pack.retag = func(keep func(string) bool) { c.tags(pack, keep) }
-	return pack, problems(job, warnings.Errors() > 0, set.Misfits, c.tags(pack, func(string) bool { return true }))
+	misfits := problems(job, warnings.Errors() > 0, set.Misfits, c.tags(pack, func(string) bool { return true }))
+	return pack, append(misfits, tooThick(job, set.Frames)...)
+}
+
+// mostPages is how many pages one pack may have: more cannot be bound, carried or found
+// one's way in, and come of a slip in an each:. The largest machines have about 300.
+const mostPages = 600
+
+// tooThick tells of a pack of too many pages, and which sheets take most of them.
+func tooThick(j *job.Job, frames []layout.Frame) (out source.Problems) {
+	if len(frames) <= mostPages {
+		return nil
+	}
+	on := map[string]int{}
+	for _, f := range frames {
+		on[f.Sheet]++
+	}
+	sheets := slices.SortedFunc(maps.Keys(on), func(a, b string) int { return cmp.Or(on[b]-on[a], strings.Compare(a, b)) })
+	out.Add(j.At, "too-many", fmt.Sprintf("the pack has %d pages, and %d can be bound and carried; the sheet %s alone has %d",
+		len(frames), mostPages, sheets[0], on[sheets[0]]),
+		"make definitions of their own for parts of the machine")
+	return out
 }
 
 // inLanguage gives the words in the language of a job, English where there are none in
@@ -210,7 +246,7 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 	o, e := c.Job.Order, c.Job.Equipment
 	return &layout.Doc{
 		Title:   o.Number + " " + c.W.Common.Revision.With(o.Revision) + ": " + e.Tag + " " + e.Name,
-		Subject: o.Title, Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline,
+		Subject: joinFacts(o.Title, c.Job.Digest), Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline,
 	}
 }
 

@@ -42,9 +42,9 @@ func crowded(j *job.Job, all []misfit, out *source.Problems) map[int]bool {
 		case d != nil && narrower(j, d, most, at):
 			// It stands in one table with the one whose boxes are too wide.
 		case d != nil:
-			out.Add(at, "too-wide", fmt.Sprintf("the boxes of %s take %.1f mm more room than the paper has", d.Mark, float64(most[at])), roomFor(d)...)
+			out.Add(at, "too-wide", fmt.Sprintf("the boxes of %s take %.1f mm more room than the paper has", d.Mark, tenths(most[at])), roomFor(d)...)
 		default:
-			out.Add(at, "too-wide", fmt.Sprintf("what is printed for this entry takes %.1f mm more room than the paper has", float64(most[at])),
+			out.Add(at, "too-wide", fmt.Sprintf("what is printed for this entry takes %.1f mm more room than the paper has", tenths(most[at])),
 				"write the names and words of this entry shorter, or make two entries of it; the words printed around them stay as they are")
 		}
 	}

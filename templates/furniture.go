@@ -10,8 +10,6 @@ import (
 // Measures of the head and foot of every page.
 const (
 	plateH      layout.Mm = 14
-	pageCodeW   layout.Mm = 17  // with the white margin that the code needs
-	leastModule layout.Mm = 0.5 // the smallest module of a code that a hand scanner reads
 	pageNoW     layout.Mm = 32
 	titlesH     layout.Mm = 21 // the most that machine and job may take in the head
 	stripLabelW layout.Mm = 25
@@ -24,18 +22,18 @@ func (c *composer) head(title string, plateW layout.Mm, page, total int) layout.
 	o, e := c.Job.Order, c.Job.Equipment
 	plate := c.plateText(title).Pad(0, 4, 0, 4)
 	plate = plate.Fill(max(plate.W, 30), plateH, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
-	code := c.QR(c.pageCode(page, total), pageCodeW, leastModule, o.At)
+	code := c.QRModules(c.pageCode(page, total), leastModule, o.At)
 	quiet := quietOf(code)
 	code = code.Pad(-quiet, -quiet, -quiet, -quiet)
 	titleW := c.Span - max(plate.W, plateW) - pageNoW - code.W - 10
-	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
-	job := c.Para(titleW, []layout.Run{layout.T(layout.Body, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
-	titles := layout.Above(0.8, machine, job)
+	machine := c.Para(titleW, []layout.Run{layout.T(layout.Head, c.Breakable(layout.Head, titleW, e.Tag)+"  "+e.Name)}, layout.ParaOpts{Ref: e.At})
+	number := c.Para(titleW, []layout.Run{layout.T(layout.Body, c.Breakable(layout.Body, titleW, o.Number)+"  "+o.Title)}, layout.ParaOpts{Ref: o.At})
+	titles := layout.Above(0.8, machine, number)
 	titles = titles.Fill(titles.W, min(titles.H, titlesH), 0, 0)
 	pages := c.Line(pageNoW, []layout.Run{layout.T(layout.Head, c.W.Common.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{Align: layout.RightEnd})
-	rev := c.Line(pageNoW, []layout.Run{layout.T(layout.Body, c.W.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
+	rev := c.Para(pageNoW, []layout.Run{layout.T(layout.Body, c.W.Common.Revision.With(o.Revision)+"  "+o.Issued)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
 	digest := c.Line(pageNoW, []layout.Run{layout.T(layout.CodeText, c.Job.Digest)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
-	line := layout.Middle(0, plate, layout.Space(5, 1), titles, layout.Space(2, 1), layout.Above(0, pages, rev, digest), layout.Space(3, 1), code)
+	line := layout.Middle(0, plate, layout.Space(5+max(plateW-plate.W, 0), 1), titles, layout.Space(2, 1), layout.Above(0, pages, rev, digest), layout.Space(3, 1), code)
 	// The line under the head ends where the white margin of the code begins.
 	under := c.Span - code.W - quiet
 	rule := layout.Drawn(under, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: under, Weight: layout.Rule}})
@@ -53,10 +51,10 @@ func quietOf(code layout.Block) layout.Mm {
 	return 0
 }
 
-// pageCode is the text of the code of a page: job, revision, page and digest.
+// pageCode is what the code of a page holds: the digest of the pack, which stands for
+// machine, job and revision, the page and the pages. It is the smallest symbol there is.
 func (c *composer) pageCode(page, total int) string {
-	o := c.Job.Order
-	return strings.ToUpper(o.Number + " " + o.Revision + " " + strconv.Itoa(page) + "/" + strconv.Itoa(total) + " " + c.Job.Digest)
+	return strings.ToUpper(c.Job.Digest) + " " + strconv.Itoa(page) + " " + strconv.Itoa(total)
 }
 
 // foot is the bottom of every page: two lines for deviations with how to write, and on

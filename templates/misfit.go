@@ -2,6 +2,7 @@ package templates
 
 import (
 	"fmt"
+	"math"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -35,7 +36,7 @@ func problems(j *job.Job, holes bool, pages, tags []layout.Misfit) source.Proble
 		case squeezed[i]:
 		case holes && (m.Kind == layout.NoDigits || m.Kind == layout.Undrawn):
 		case m.onTag && m.Kind == layout.TooHigh:
-			out.Add(at, "too-high", fmt.Sprintf("the tag of %s has no room for all that is printed on it, by %.1f mm", cutText(m.Text), float64(m.Over)),
+			out.Add(at, "too-high", fmt.Sprintf("the tag of %s has no room for all that is printed on it, by %.1f mm", cutText(m.Text), tenths(m.Over)),
 				"write shorter what stands on it: the names of it, of its place and of its parts, keep:, way-round: and missed:", "or put some of its parts into another container; a box, tray or crate has a larger label than a bag")
 		default:
 			tell(m, at, &out)
@@ -49,10 +50,10 @@ func problems(j *job.Job, holes bool, pages, tags []layout.Misfit) source.Proble
 func tell(m misfit, at source.Pos, out *source.Problems) {
 	switch m.Kind {
 	case layout.TooWide:
-		out.Add(at, "too-wide", fmt.Sprintf("%s is %.1f mm wider than its place on paper", cutText(m.Text), float64(m.Over)),
+		out.Add(at, "too-wide", fmt.Sprintf("%s is %.1f mm wider than its place on paper", cutText(m.Text), tenths(m.Over)),
 			"write it shorter; nothing is printed smaller to make it fit")
 	case layout.TooHigh:
-		out.Add(at, "too-high", fmt.Sprintf("%s needs %.1f mm more height than its place on paper has", cutText(m.Text), float64(m.Over)),
+		out.Add(at, "too-high", fmt.Sprintf("%s needs %.1f mm more height than its place on paper has", cutText(m.Text), tenths(m.Over)),
 			"write it shorter, or in two entries; nothing is printed smaller to make it fit")
 	case layout.NoGlyph:
 		out.Add(at, "no-sign", fmt.Sprintf("the typeface has no sign for %q (%U) in %s", m.Rune, m.Rune, cutText(m.Text)),
@@ -62,7 +63,7 @@ func tell(m misfit, at source.Pos, out *source.Problems) {
 			"write it in letters that run from left to right")
 	case layout.CodeTooLong:
 		out.Add(at, "code-too-long", cutText(m.Text)+" is too long for the QR code of a tag",
-			"shorten the job number, or the name of the place or pocket")
+			"shorten the name of the place or pocket")
 	case layout.NoDigits:
 		out.Add(at, "no-digits", "a box to write in under "+cutText(m.Text)+" has no digit before its point: nothing says how many it needs",
 			"a limit, nominal: or the range of its instrument says so")
@@ -95,6 +96,10 @@ func worst(misfits []misfit) []misfit {
 	}
 	return out
 }
+
+// tenths is a length in tenths of a millimetre, rounded up: what is over is never over by
+// 0.0 mm.
+func tenths(l layout.Mm) float64 { return math.Ceil(float64(l)*10-1e-6) / 10 }
 
 // cutText quotes a text for a message, a long one only in its beginning.
 func cutText(s string) string {

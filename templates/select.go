@@ -2,7 +2,9 @@ package templates
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -60,12 +62,12 @@ func sheetNames() []string {
 	return out
 }
 
-// keepTags leaves the tags of some marks: C4, or C4/DE for one place.
+// keepTags leaves the tags of some marks: C4, C4/DE for one place, C4-C9 for all between.
 func (p *Pack) keepTags(marks []string) error {
 	used := map[string]bool{}
 	chosen := func(mark string) bool {
 		for _, m := range marks {
-			if mark == m || strings.HasPrefix(mark, m+"/") {
+			if mark == m || strings.HasPrefix(mark, m+"/") || inRange(mark, m) {
 				used[m] = true
 				return true
 			}
@@ -79,4 +81,20 @@ func (p *Pack) keepTags(marks []string) error {
 		}
 	}
 	return nil
+}
+
+// between is a range of marks of one letter.
+var between = regexp.MustCompile(`^([A-Z])([0-9]+)-([A-Z]?)([0-9]+)$`)
+
+// inRange reports whether a mark lies in a range: C5/DE in C4-C9.
+func inRange(mark, span string) bool {
+	m := between.FindStringSubmatch(span)
+	if m == nil || m[3] != "" && m[3] != m[1] || !strings.HasPrefix(mark, m[1]) {
+		return false
+	}
+	base, _, _ := strings.Cut(mark[1:], "/")
+	n, err := strconv.Atoi(base)
+	low, errLow := strconv.Atoi(m[2])
+	high, errHigh := strconv.Atoi(m[4])
+	return err == nil && errLow == nil && errHigh == nil && low <= n && n <= high
 }

@@ -58,7 +58,7 @@ func plateRoom(name string) layout.Mm {
 // each in letters that let two go into the height of the head.
 func (c *composer) plateText(text string) layout.Block {
 	titles := strings.Split(text, "\n")
-	if len(titles) == 1 {
+	if len(titles) == 1 && c.Width(layout.Plate, text) <= widestTitles {
 		return c.Words(layout.Plate, text)
 	}
 	small := layout.Plate

@@ -1,94 +1,144 @@
 package templates
 
 import (
-	"slices"
-	"strings"
-
 	"matchmark/layout"
 	"matchmark/packs/job"
-	"matchmark/templates/block"
+	"matchmark/packs/stock"
 )
 
-// bagLabel is small: mark, place, what is in it, where it comes from and goes.
-func (c *composer) bagLabel(t *job.Tag) layout.Block {
-	const edge, side = 1.5, 16.5
-	const inner = bagW - 2*edge
-	code := c.QR(t.Code, side, leastModule, t.At)
-	left := layout.Mm(inner) - side - 1
+// bagEdge is what stays free along the edges of a bag label.
+const bagEdge layout.Mm = 1
+
+// bagText is the type of a bag label: lines closer than elsewhere.
+var bagText = layout.Style{Face: layout.Regular, Size: layout.Caption.Size, Lead: 2.8}
+
+// bagLabel is small: mark and place, whose it is, what is in it and where from, the code
+// in the upper right corner, and at the foot ticks and boxes edge to edge. The text goes
+// round the code.
+func (c *composer) bagLabel(t *job.Tag, s stock.Stock, where string) layout.Block {
+	w, h := layout.Mm(s.W), layout.Mm(s.H)
+	inner := w - 2*bagEdge
+	code := c.code(t.Code, s, t.At)
+	left := w - bagEdge - code.W
+	head, low := c.bagHead(t, left, where), c.bagBoxes(t, inner)
+	room := h - 2*bagEdge - low.H
+	o := layout.ParaOpts{Ref: t.At, NotchW: inner - left, NotchH: code.H - bagEdge - head.H}
+	set := func(kinds int, say bagSays) (layout.Block, bool) {
+		b := layout.Above(0, head, c.Para(inner, c.bagRuns(t, kinds, say, left), o))
+		return b, hasRoom(b, room)
+	}
+	body := fitted(t, func(_ tagType, kinds int) (layout.Block, bool) {
+		for _, say := range []bagSays{{name: true, steps: true, plates: true}, {steps: true, plates: true}, {steps: true}} {
+			if b, ok := set(kinds, say); ok {
+				return b, true
+			}
+		}
+		return set(kinds, bagSays{steps: kinds != 0})
+	})
+	if t.Spare {
+		body = layout.Above(0, head, c.Para(left, c.bagWhose(t, left), layout.ParaOpts{Ref: t.At}))
+		body = layout.Above(0.3, body, c.WideBox(layout.RoleWords, left-1, 1, c.W.Common.Contents, t.At))
+	}
+	face := layout.Above(0, body.Fill(inner, room, 0, 0), low).Inset(bagEdge)
+	return layout.Overlay(face, code.At(w-code.W, 0))
+}
+
+// bagHead is the mark with its place, and how many tags there are.
+func (c *composer) bagHead(t *job.Tag, width layout.Mm, where string) layout.Block {
 	mark := c.Words(layout.MarkTag(layout.Bold, smallMark), t.Base)
-	mark = layout.Block{W: mark.W, H: smallMark + 1, Items: mark.At(0, smallMark+0.5-mark.Base).Items}
-	place := c.Para(left-mark.W-2, []layout.Run{layout.T(layout.Strong, t.Detail)}, layout.ParaOpts{Ref: t.At})
-	head := layout.Above(0.3, layout.Beside(2, mark, place),
-		c.Line(left, []layout.Run{layout.T(layout.SubBold, c.numbered(t)+" · "+c.inIt(t))}, layout.ParaOpts{Ref: t.At}))
-	spelled := c.Para(20, []layout.Run{layout.T(layout.Caption.With(layout.Mono), t.Code)}, layout.ParaOpts{Ref: t.At})
-	low := layout.Middle(2, layout.Beside(layout.GapX, c.WideBox(layout.RoleWords, 15, 1, c.W.Common.CountedIn, t.At), c.WideBox(layout.RoleWords, 15, 1, c.W.Common.CountedOut, t.At)), spelled)
-	content := c.minded(t, inner, c.bagContent)
-	head, steps := c.bagSteps(t, head, left, inner, side, bagH-2*edge-low.H-content.H)
-	head.W = left
-	body := layout.Above(0, layout.Beside(1, head, code), steps, content).Fill(inner, bagH-2*edge-low.H, 0, 0)
-	return layout.Above(0, body, low).Inset(edge).Fill(bagW, bagH, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 2})
+	mark = layout.Block{W: mark.W, H: smallMark + 0.4, Items: mark.At(0, smallMark+0.2-mark.Base).Items, Misfits: mark.Misfits}
+	room := width - mark.W - 2
+	para := func(st layout.Style, text string) layout.Block {
+		if text == "" {
+			return layout.Block{}
+		}
+		return c.Para(room, []layout.Run{layout.T(st, c.Breakable(st, room, text))}, layout.ParaOpts{Ref: t.At})
+	}
+	place := layout.Strong
+	if c.Width(place, t.Detail) > room {
+		place = layout.SubBold
+	}
+	return layout.Beside(2, mark, layout.Above(0, para(place, t.Detail), para(bagText.With(layout.Bold), joinFacts(c.numbered(t), where))))
 }
 
-// bagSteps sets where the parts in a bag come off and go back beside the code, if it
-// goes there, else in a line of its own below it. Where the label has no room for that
-// line, the step numbers alone stand beside the code.
-func (c *composer) bagSteps(t *job.Tag, head layout.Block, left, inner, side, room layout.Mm) (above, below layout.Block) {
-	line := func(text string, width layout.Mm) layout.Block {
-		return c.Line(width, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{Ref: t.At})
+// bagWhose is the text of the code for a person, with machine and job as they are
+// written: the mark stands above it.
+func (c *composer) bagWhose(t *job.Tag, room layout.Mm) []layout.Run {
+	e, o := c.Job.Equipment, c.Job.Order
+	return []layout.Run{
+		layout.T(bagText, c.Breakable(bagText, room, e.Tag)+" · "+c.Breakable(bagText, room, o.Number)+" · "),
+		layout.T(bagText.With(layout.Mono), noBreak(t.Check())),
 	}
-	full := c.offBackLine(t, inner)
-	own := line(full, inner)
-	if head.H+own.H > side || c.Width(layout.Caption, c.offBackLine(t, left)) > left {
-		return head, own
-	}
-	if c.Width(layout.Caption, full) > left && side+own.H <= room {
-		return head, own
-	}
-	return layout.Above(0, head, line(c.offBackLine(t, left), left)), layout.Block{}
 }
 
-// offBackLine is where the parts in a bag come off and go back, with the pages where
-// there is room for them. The step numbers alone find the place as well.
-func (c *composer) offBackLine(t *job.Tag, width layout.Mm) string {
-	text := c.W.Common.OffAt + " " + c.stepsAndPages(t.In) + " · " + c.W.Common.BackAt + " " + c.stepsAndPages(t.Out)
-	if c.Width(layout.Caption, text) <= width {
-		return text
+// bagSays is what a bag label says where it has room: by what name the box goes that it
+// lies in, which its mark tells as well; at which steps the parts come off and go back,
+// which the register tells; and plates about what is easily missed.
+type bagSays struct{ name, steps, plates bool }
+
+// bagRuns are all texts of a bag label below its mark, one after the other, so many kinds
+// of parts named.
+func (c *composer) bagRuns(t *job.Tag, kinds int, say bagSays, room layout.Mm) []layout.Run {
+	bold := bagText.With(layout.Bold)
+	steps := c.W.Pieces(job.Pieces(t.In))
+	if b := c.offBack(t); b != "" && say.steps {
+		steps += ", " + b
 	}
-	return c.W.Common.OffAt + " " + stepNos(t.In) + " · " + c.W.Common.BackAt + " " + stepNos(t.Out)
+	name := c.tagName(t)
+	if t.Pocket != "" {
+		name = t.Container.Name // the name of the bag stands beside its mark
+	}
+	name += ": "
+	if !say.name {
+		name = ""
+	}
+	runs := append(c.bagWhose(t, room), layout.T(bold, "\n"+name), layout.T(bagText, c.contents(t, kinds)+" · "), layout.T(bold, steps))
+	return append(runs, c.bagMarks(t, say.plates)...)
 }
 
-// stepNos lists the steps of some moves, each once.
-func stepNos(ms []*job.Move) string {
-	var out []string
-	for _, m := range ms {
-		if !slices.Contains(out, m.Step.No) {
-			out = append(out, m.Step.No)
+// bagMarks are how a bag is kept, its remark, which way round, its set, and what is
+// easily missed.
+func (c *composer) bagMarks(t *job.Tag, plates bool) []layout.Run {
+	bold := bagText.With(layout.Bold)
+	var runs []layout.Run
+	add := func(deco layout.Deco, text string) {
+		if !plates {
+			deco = layout.Plain
+		}
+		between := " "
+		if deco == layout.Plain {
+			between = " · "
+		}
+		if text != "" {
+			runs = append(runs, layout.T(bagText, between), layout.Run{Text: text, Style: bold, Deco: deco})
 		}
 	}
-	return strings.Join(out, ", ")
-}
-
-// bagContent is what is in a bag, how it is kept, and what is easily missed.
-func (c *composer) bagContent(t *job.Tag, minded bool) []layout.Run {
-	runs := []layout.Run{layout.T(layout.Caption.With(layout.Bold), t.Name+": "), layout.T(layout.Caption, block.PartList(t.In))}
 	if t.Keep != "" {
-		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+c.W.Tag.Keep+" "+t.Keep))
+		add(layout.Plain, c.W.Tag.Keep+" "+t.Keep)
 	}
+	add(layout.Plain, t.Note)
 	for _, text := range c.waysRound(t) {
-		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+text))
-	}
-	for _, text := range c.oldPieces(t) {
-		runs = append(runs, layout.T(layout.Caption.With(layout.Bold), " · "+text))
+		add(layout.Plain, text)
 	}
 	for _, s := range t.Sets {
-		runs = append(runs, layout.T(layout.Caption, " "), layout.Run{Text: s.Mark, Style: layout.Caption.With(layout.Bold), Deco: layout.Boxed})
+		add(layout.Boxed, s.Mark)
 	}
 	for _, m := range missedOf(t) {
-		mind := " "
-		if minded {
-			mind = " " + c.W.Tag.Mind + "\u00a0"
-		}
-		runs = append(runs, layout.T(layout.Caption, mind), layout.Run{Text: m, Style: layout.Caption.With(layout.Bold), Deco: layout.Inverse})
+		add(layout.Inverse, m)
 	}
 	return runs
+}
+
+// bagBoxes are the ticks and boxes at the foot of a bag label.
+func (c *composer) bagBoxes(t *job.Tag, width layout.Mm) layout.Block {
+	w := c.W
+	var ticks []layout.Block
+	for _, word := range []string{w.Tag.Reuse, w.Tag.Repair, w.Common.Scrap, w.Tag.OnHold} {
+		ticks = append(ticks, c.Tick(layout.Caption, word, t.At).Fill(width/4, 6, 0, 0))
+	}
+	const count, shelf = 14.2, 12
+	return layout.Above(0, layout.Beside(0, ticks...), layout.Beside(0,
+		c.WideBox(layout.RoleTally, count, 1, w.Common.CountedIn, t.At), c.WideBox(layout.RoleTally, count, 1, w.Common.CountedOut, t.At),
+		c.WideBox(layout.RoleTally, shelf, 1, w.Common.Shelf, t.At),
+		c.WideBox(layout.RoleWords, width-2*count-shelf, 1, w.Common.InitialsDate, t.At)))
 }

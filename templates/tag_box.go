@@ -3,42 +3,38 @@ package templates
 import (
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/stock"
 )
 
-// boxLabel is stuck on a box. The code stands at its right end; the lines go on
-// below the mark beside it, and below it over the whole width.
-func (c *composer) boxLabel(t *job.Tag) layout.Block {
-	const inner = boxW - 2*tagEdge
-	code := c.codeWithText(t, tagCode)
-	left := layout.Mm(inner) - code.W - 3
-	mark := c.Words(layout.MarkTag(layout.Bold, boxMark), t.Base)
-	mark = layout.Block{W: mark.W, H: boxMark + 1.5, Items: mark.At(0, boxMark+0.5-mark.Base).Items}
-	beside := c.markAndPlace(t, mark, left)
-	narrow, wide := c.tagFacts(t, left), c.tagFacts(t, inner)
-	n := 0
-	for n < len(narrow) && beside.H+0.2+narrow[n].H <= code.H {
-		beside = layout.Above(0.2, beside, narrow[n])
-		n++
-	}
-	beside.W = left
-	low := c.labelBoxes(t, inner)
-	facts := layout.Above(0.2, append([]layout.Block{layout.Beside(3, beside, code)}, wide[n:]...)...)
-	body := facts.Fill(inner, boxH-2*tagEdge-low.H-1, 0, 0)
-	return c.label(boxW, boxH, layout.Above(1, body, low))
+// boxLabel is stuck on a box. The code stands in the upper right corner, where its white
+// edge is that of the label; the lines go round it.
+func (c *composer) boxLabel(t *job.Tag, s stock.Stock) layout.Block {
+	const corner, boxEdge layout.Mm = 1, 3
+	w, h := layout.Mm(s.W), layout.Mm(s.H)
+	inner := w - 2*boxEdge
+	code := c.codeWithText(t, s)
+	left := w - boxEdge - corner - code.W - 2
+	head, low := c.markAndPlace(t, c.markBlock(t, boxMark), left, true), c.labelBoxes(t, inner)
+	room := h - 2*boxEdge - low.H - 0.5
+	body := fitted(t, func(ty tagType, kinds int) (layout.Block, bool) {
+		b := layout.Above(0.2, head, c.setFacts(t, c.tagFacts(t, ty, kinds, left), inner, inner-left, code.H+corner-boxEdge-head.H-0.2))
+		return b, hasRoom(b, room)
+	})
+	face := layout.Above(0.5, body.Fill(inner, room, 0, 0), low).Inset(boxEdge)
+	return layout.Overlay(face, code.At(w-code.W-corner, corner))
 }
 
-// labelBoxes are the boxes at the foot of a box label, and what becomes of the
-// parts.
+// labelBoxes are the boxes at the foot of a box label, edge to edge, and what becomes of
+// the parts.
 func (c *composer) labelBoxes(t *job.Tag, width layout.Mm) layout.Block {
 	w := c.W
 	tick := func(word string) layout.Block { return c.Tick(layout.Caption, word, t.At) }
 	status := layout.Beside(2, layout.Above(1, tick(w.Tag.Reuse), tick(w.Common.Scrap)), layout.Above(1, tick(w.Tag.Repair), tick(w.Tag.OnHold)))
-	each := (width - status.W - 3*layout.GapX) / 3
-	return layout.Bottom(layout.GapX,
-		c.WideBox(layout.RoleWords, each, 1, w.Common.CountedIn, t.At), c.WideBox(layout.RoleWords, each, 1, w.Common.CountedOut, t.At), c.WideBox(layout.RoleWords, each, 1, w.Common.Shelf, t.At), status)
-}
-
-// label is the frame of a stuck label.
-func (c *composer) label(w, h layout.Mm, body layout.Block) layout.Block {
-	return body.Inset(tagEdge).Fill(w, h, 0, 0).Border(layout.Rect{Weight: layout.Rule, Radius: 3})
+	rest := width - status.W - 3
+	const count = 14.2
+	sign := max(18, (rest-2*count)/2)
+	boxes := layout.Beside(0,
+		c.WideBox(layout.RoleTally, count, 1, w.Common.CountedIn, t.At), c.WideBox(layout.RoleTally, count, 1, w.Common.CountedOut, t.At),
+		c.WideBox(layout.RoleWords, rest-2*count-sign, 1, w.Common.Shelf, t.At), c.WideBox(layout.RoleWords, sign, 1, w.Common.InitialsDate, t.At))
+	return layout.Bottom(3, layout.Above(0.8, c.comparedLine(t, rest), boxes), status)
 }

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"unicode"
 
 	"matchmark/packs/job"
 )
@@ -55,18 +54,6 @@ func (c *composer) waysRound(t *job.Tag) []string {
 	return out
 }
 
-// oldPieces name the parts in a container that do not go back: they are kept until new
-// ones are on.
-func (c *composer) oldPieces(t *job.Tag) []string {
-	var out []string
-	for _, m := range t.In {
-		if text := c.W.Tag.OldThenScrap.With(m.Part.Name); m.OldOne() != nil && !slices.Contains(out, text) {
-			out = append(out, text)
-		}
-	}
-	return out
-}
-
 // bagsInside names the bags that lie in a container and have tags of their own.
 func (c *composer) bagsInside(t *job.Tag) string {
 	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {
@@ -98,40 +85,9 @@ func bagsOnly(t *job.Tag) int {
 func missedOf(t *job.Tag) []string {
 	var out []string
 	for _, m := range t.In {
-		if s := missedBack(m); s != "" && namesPart(s, m.Part.Name) && !slices.Contains(out, s) {
+		if s := m.MissedBack(); s != "" && !slices.Contains(out, s) {
 			out = append(out, s)
 		}
 	}
 	return out
 }
-
-// missedBack is what is easily missed in putting back what a move takes off: what the
-// step that puts it back says of it, else what is said where it comes off, if that
-// is not for taking off alone.
-func missedBack(m *job.Move) string {
-	if back := m.PutBack(); back != nil && back.Step != nil && namesPart(back.Step.Missed, m.Part.Name) {
-		return back.Step.Missed
-	}
-	return m.Step.MissedBack()
-}
-
-// namesPart reports whether a sentence has a word of the name of a part, in the
-// singular or the plural.
-func namesPart(sentence, name string) bool {
-	stem := func(word string) string { return strings.TrimSuffix(strings.ToLower(word), "s") }
-	word := func(r rune) bool { return !unicode.IsLetter(r) }
-	for _, a := range strings.FieldsFunc(name, word) {
-		if len(a) < leastWord {
-			continue
-		}
-		for _, b := range strings.FieldsFunc(sentence, word) {
-			if stem(a) == stem(b) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// leastWord is how long a word is at the least that names a part.
-const leastWord = 3

@@ -95,7 +95,7 @@ func (c *composer) work(back bool) []layout.Piece {
 				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 2, Under: []*layout.Block{again}})
 				continue
 			}
-			pieces := step.Pieces(c.Composer, st)
+			pieces := c.Once(st, func() []layout.Piece { return step.Pieces(c.Composer, st) })
 			goesOn := step.ContinuedLine(c.Composer, st, *again)
 			for i, p := range pieces {
 				p.Group = group

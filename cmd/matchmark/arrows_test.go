@@ -12,12 +12,12 @@ import (
 // arrows are the imports of our own that each package may have: the house of
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
-	"cmd/matchmark": {"packs", "packs/job", "packs/bom", "packs/codes", "packs/def", "packs/filled", "packs/keep", "packs/outage", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
+	"cmd/matchmark": {"packs", "packs/job", "packs/bom", "packs/codes", "packs/def", "packs/filled", "packs/keep", "packs/outage", "packs/revise", "packs/stock", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
 
 	"packs/outage": {"packs/job", "packs/source", "packs/units"},
 
 	"templates": {"packs/outage", "templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet",
-		"packs/filled", "packs/job", "packs/source", "packs/reading", "packs/units", "packs/align", "packs/heat", "layout", "layout/draw", "layout/sign"},
+		"packs/filled", "packs/job", "packs/stock", "packs/source", "packs/reading", "packs/units", "packs/align", "packs/heat", "layout", "layout/draw", "layout/sign"},
 	"templates/step":       {"templates/words", "templates/block", "templates/dimension", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet", "packs/job", "packs/reading", "layout", "layout/draw"},
 	"templates/liftsheet":  {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/lift", "layout"},
 	"templates/heatsheet":  {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/fit", "packs/heat", "packs/units", "layout"},
@@ -31,7 +31,7 @@ var arrows = map[string][]string{
 
 	"packs":           {"packs/job", "packs/names", "packs/choose", "packs/expand", "packs/plan", "packs/putback", "packs/hazard", "packs/keep", "packs/walk", "packs/proof", "packs/proofread", "packs/blocks", "packs/def", "packs/source"},
 	"packs/names":     {"packs/def", "packs/choose", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit"},
-	"packs/expand":    {"packs/names", "packs/lifting", "packs/heating", "packs/hazard", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
+	"packs/expand":    {"packs/names", "packs/stock", "packs/lifting", "packs/heating", "packs/hazard", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
 	"packs/lifting":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/lift"},
 	"packs/heating":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/heat"},
 	"packs/proofread": {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading"},
@@ -41,10 +41,11 @@ var arrows = map[string][]string{
 	"packs/walk":      {"packs/job", "packs/source", "packs/units"},
 	"packs/proof":     {"packs/walk", "packs/job", "packs/source", "packs/units", "packs/lift"},
 	"packs/hazard":    {"packs/job", "packs/source", "packs/heat"},
-	"packs/keep":      {"packs/job", "packs/source", "packs/units"},
+	"packs/keep":      {"packs/job", "packs/stock", "packs/source", "packs/units"},
+	"packs/revise":    {"packs/job", "packs/keep"},
 	"packs/blocks":    {"packs/job", "packs/reading"},
 	"packs/filled":    {"packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim", "packs/align"},
-	"packs/job":       {"packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
+	"packs/job":       {"packs/source", "packs/stock", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
 	"packs/bom":       {"packs/source", "packs/starters", "packs/units"},
 	"packs/reading":   {"packs/units"},
 	"packs/def":       {"packs/source", "packs/units", "packs/reading"},

@@ -3,6 +3,7 @@ package main
 import (
 	"io"
 	"os"
+	"strings"
 	"testing"
 
 	"matchmark/layout"
@@ -45,4 +46,40 @@ func BenchmarkPack(b *testing.B) {
 		}
 	}
 	b.ReportMetric(float64(b.Elapsed().Microseconds())/float64(pages), "µs/page")
+}
+
+// BenchmarkStages is each stage of a print by itself: reading and deciding the job,
+// setting it on paper, painting it, and making the codes.
+func BenchmarkStages(b *testing.B) {
+	for _, starter := range []string{"exhaust-fan.yaml", "storm-pump.yaml"} {
+		in := packs.Inputs{Definition: starter}
+		files := os.DirFS(startersDir)
+		jb, problems := packs.Load(files, in)
+		if problems.Errors() > 0 {
+			b.Fatal(problems)
+		}
+		compose := func() *templates.Pack {
+			pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), problems)
+			return pack
+		}
+		stage := func(name string, do func()) {
+			b.Run(strings.TrimSuffix(starter, ".yaml")+"/"+name, func(b *testing.B) {
+				b.ReportAllocs()
+				for b.Loop() {
+					do()
+				}
+			})
+		}
+		stage("load", func() { packs.Load(files, in) })
+		stage("compose", func() { compose() })
+		pack := compose()
+		paint := func(doc *layout.Doc) {
+			if err := pdf.Write(io.Discard, doc); err != nil {
+				b.Fatal(err)
+			}
+		}
+		stage("paint-pack", func() { paint(pack.Pages) }) // its codes are made once, in the first round
+		stage("paint-tags", func() { paint(pack.Tags) })
+		stage("compose-and-paint-tags", func() { paint(compose().Tags) })
+	}
 }

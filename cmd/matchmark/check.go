@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"slices"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
@@ -73,7 +74,12 @@ func proof(files fs.FS, in packs.Inputs) (*job.Job, source.Problems) {
 		_, misfits := templates.Compose(jb, templates.Options{Paper: p, Pen: layout.Pen{Gloves: jb.Site.Gloves}}, pdf.NewFaces(), problems)
 		return misfits
 	}
-	problems = append(problems, onBoth(compose(layout.A4), compose(layout.Letter))...)
+	onA4 := compose(layout.A4)
+	if slices.ContainsFunc(onA4, func(p source.Problem) bool { return p.Code == "too-many" }) {
+		problems = append(problems, onA4...) // a hundred pages more or less on Letter
+	} else {
+		problems = append(problems, onBoth(onA4, compose(layout.Letter))...)
+	}
 	problems.Sort()
 	return jb, problems
 }

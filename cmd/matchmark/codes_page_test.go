@@ -14,7 +14,7 @@ import (
 // in bad gets, has its cause and its cure, and no other has.
 func TestEveryCodeIsExplained(t *testing.T) {
 	t.Parallel()
-	known := codesInSource(t, codeDirs...)
+	known := codesInSource(t, append([]string{"packs/filled"}, codeDirs...)...)
 	for c := range codesShown(t) {
 		known = append(known, c)
 	}

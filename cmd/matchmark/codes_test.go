@@ -22,6 +22,7 @@ var elsewhere = map[string]string{
 	"empty":         "an empty limit; the reader of the file finds the missing value first",
 	"dimension":     "units that do not convert; the caller words it, as other-unit or box-size",
 	"picture":       "a picture that cannot be read; no key takes a picture",
+	"code-too-long": "a code longer than any symbol holds; names and numbers have limits of their own below that",
 	"condition":     "no key takes a condition",
 	"formula":       "no key takes a formula",
 	"stage":         "no sheet prints stages of tightening",

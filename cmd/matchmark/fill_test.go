@@ -17,6 +17,18 @@ var mostPages = map[string][2]int{
 	"triplex-pump.yaml":  {83, 86},
 }
 
+// mostWork bounds the pages of the traveler and of the reassembly sheet together.
+var mostWork = map[string][2]int{
+	"bevel-gearbox.yaml": {30, 32},
+	"exhaust-fan.yaml":   {16, 17},
+	"storm-pump.yaml":    {39, 41},
+	"triplex-pump.yaml":  {43, 45},
+}
+
+// leastFull is how full the pages of work are at the least, and mostParted how many of a
+// hundred may begin in the middle of a step.
+const leastFull, mostParted = 76, 60
+
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held
 // under a bound; so is the share of pages of work that begin in the middle of a step.
@@ -25,7 +37,13 @@ func TestPagesAndFill(t *testing.T) {
 	for _, starter := range starters(t) {
 		for i, paper := range papers {
 			_, pack := composed(t, starter, templates.Options{Paper: paper})
-			fillOf(t, starter+" "+paper.Name, pack.Pages.Pages)
+			work, full, parted := fillOf(t, starter+" "+paper.Name, pack.Pages.Pages)
+			if most := mostWork[starter][i]; work > most {
+				t.Errorf("%s on %s has %d pages of work, more than %d", starter, paper.Name, work, most)
+			}
+			if full < leastFull*work || 100*parted > mostParted*work {
+				t.Errorf("%s on %s: the pages of work are %d %% full, %d of %d begin in a step", starter, paper.Name, full/work, parted, work)
+			}
 			if n, most := len(pack.Pages.Pages), mostPages[starter][i]; n > most {
 				t.Errorf("%s on %s takes %d pages, more than %d", starter, paper.Name, n, most)
 			}
@@ -33,11 +51,13 @@ func TestPagesAndFill(t *testing.T) {
 	}
 }
 
-func fillOf(t *testing.T, name string, frames []layout.Frame) {
+// fillOf prints the pages and fill of each sheet; it gives the pages of work, the sum of
+// how full they are in per cent, and how many of them begin in a step.
+func fillOf(t *testing.T, name string, frames []layout.Frame) (work, full, inStep int) {
 	share, pages, parted := map[string]layout.Mm{}, map[string]int{}, map[string]int{}
-	full := layout.Mm(0)
+	whole := layout.Mm(0)
 	for _, f := range frames {
-		full += f.Used / f.Room
+		whole += f.Used / f.Room
 		for _, p := range f.Parts {
 			pages[p.Sheet]++
 			share[p.Sheet] += p.Used / f.Room
@@ -46,8 +66,14 @@ func fillOf(t *testing.T, name string, frames []layout.Frame) {
 			parted[f.Sheet]++
 		}
 	}
-	t.Logf("%s: %d pages, %.0f %% full, %d of them not of work", name, len(frames), 100*float64(full)/float64(len(frames)), len(frames)-pages["traveler"]-pages["reassembly"])
+	t.Logf("%s: %d pages, %.0f %% full, %d of them not of work", name, len(frames), 100*float64(whole)/float64(len(frames)), len(frames)-pages["traveler"]-pages["reassembly"])
 	for _, s := range slices.Sorted(maps.Keys(pages)) {
 		t.Logf("  %-11s on %2d pages, takes %4.1f of them, %d begin in a step", s, pages[s], float64(share[s]), parted[s])
 	}
+	for _, s := range []string{"traveler", "reassembly"} {
+		work += pages[s]
+		full += int(100 * share[s])
+		inStep += parted[s]
+	}
+	return work, full, inStep
 }

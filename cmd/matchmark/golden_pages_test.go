@@ -38,7 +38,8 @@ func goldenSheets(digest string, pack *templates.Pack) map[string]string {
 func masked(text, digest string, page, pages int) string {
 	text = strings.NewReplacer(digest, "<digest>", strings.ToUpper(digest), "<digest>").Replace(text)
 	printed := regexp.MustCompile(`\b` + strconv.Itoa(page) + `( of |/)` + strconv.Itoa(pages) + `\b`)
-	return printed.ReplaceAllString(text, "<page>$1<pages>")
+	coded := regexp.MustCompile(`<digest> ` + strconv.Itoa(page) + ` ` + strconv.Itoa(pages) + `\b`)
+	return coded.ReplaceAllString(printed.ReplaceAllString(text, "<page>$1<pages>"), "<digest> <page> <pages>")
 }
 
 // sheetText writes the pages of a sheet, the lines with which all of them begin and

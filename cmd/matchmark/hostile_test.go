@@ -72,15 +72,6 @@ func everyByte() string {
 	return string(b)
 }
 
-// lines repeats a line with its number.
-func lines(n int, format string) string {
-	var b strings.Builder
-	for i := range n {
-		fmt.Fprintf(&b, format, i)
-	}
-	return b.String()
-}
-
 // TestHostileFiles: any file at all gets problems with their places and exit 1,
 // from check and from print, and nothing is written.
 func TestHostileFiles(t *testing.T) {

@@ -98,7 +98,7 @@ func keptWords(t *testing.T, definition, text string) (bool, source.Problems) {
 		return false, misfits
 	}
 	var register bytes.Buffer
-	if err := keep.WriteRegister(&register, jb); err != nil {
+	if err := keep.WriteRegister(&register, jb, false); err != nil {
 		t.Fatal(err)
 	}
 	rows, err := csv.NewReader(&register).ReadAll()

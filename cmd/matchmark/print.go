@@ -6,14 +6,11 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"path/filepath"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
-	"matchmark/packs/filled"
 	"matchmark/packs/job"
-	"matchmark/packs/keep"
 	"matchmark/packs/source"
 	"matchmark/templates"
 )
@@ -31,6 +28,9 @@ func printPack(args []string, s streams) int {
 	}
 	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
+	}
+	if _, err := p.tags.blanks(); err != nil {
+		return s.usage(err, "")
 	}
 	if p.jobs != "" {
 		return p.outage(flags.Arg(0), s)
@@ -55,7 +55,7 @@ func (p *printFlags) print(in packs.Inputs, s streams) (*job.Job, int) {
 	if p.out == "-" {
 		return made.job, made.stream(s)
 	}
-	return made.job, made.write(p.out, s)
+	return made.job, p.write(made, s)
 }
 
 // A made is a job with its pack, nil where an error stands in the way.
@@ -68,6 +68,7 @@ type made struct {
 // make loads and composes one definition.
 func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) {
 	in.Last = inputNames(p.last)
+	in.Spares, _ = p.tags.blanks() // looked at when the flags were read
 	jb, problems := packs.Load(files, in)
 	if problems.Errors() > 0 && (!p.draft || exitFor(problems) == exitFiles) {
 		return made{job: jb}, problems
@@ -80,13 +81,15 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 	}
 	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last, Duplex: p.duplex}
 	if p.second != "" {
-		in.Language = string(p.second)
-		second, told := packs.Load(files, in)
+		also := in
+		also.Language = string(p.second)
+		second, told := packs.Load(files, also)
 		if told.Errors() > 0 {
 			return made{job: second}, told
 		}
 		o.Second = second
 	}
+	o.Tags, _ = p.tags.options(jb) // what is wrong of them is told before anything is written
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
 	problems.Sort()
@@ -98,6 +101,7 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 		o.Draft = true
 		pack, _ = templates.Compose(jb, o, pdf.NewFaces(), problems)
 	}
+	pack.Pages.Attached = attached(jb, in)
 	return made{jb, pack, pack.Boxes()}, problems
 }
 
@@ -120,45 +124,38 @@ func (m made) stream(s streams) int {
 	return exitDone
 }
 
-// write paints the pack in memory, writes all files into a folder and says what was
-// written. A document with no page left by a selection is not written.
-func (m made) write(dir string, s streams) int {
-	files, said, err := m.paint(filepath.Join(dir, fileName(m.job.Order.Number+"-"+m.job.Order.Revision)))
-	if err == nil {
-		err = writeAll(files)
-	}
+// write writes all files of a pack, or the test pages of its stocks, and says what was written.
+func (p *printFlags) write(m made, s streams) int {
+	tags, err := p.tags.options(m.job)
 	if err != nil {
-		fmt.Fprintf(s.err, "error: %v\n", err)
-		return exitFiles
+		return s.usage(err, "")
 	}
-	for _, line := range said {
-		fmt.Fprintln(s.out, line)
+	if p.tags.test {
+		paper, _ := paperNamed(cmp.Or(p.paper, m.job.Site.Paper)) // looked at when it was read
+		return writeTestPages(templates.TestPages(templates.Options{Paper: paper, Tags: tags}), p.out, s)
 	}
-	return exitDone
+	w := m.writing(stemOf(m.job, p))
+	w.part, w.utf8 = len(p.sheets)+len(p.marks) > 0, p.tags.utf8
+	if !p.tags.replace && !w.part {
+		if err := w.wouldReplace(); err != nil {
+			fmt.Fprintf(s.err, "error: %v\nhint: raise the revision of the job, print into another folder with --out, or say --replace\n", err)
+			return exitProblems
+		}
+	}
+	return w.write(s)
 }
 
 // paint makes the files of a pack, whose names begin with stem, the pack last; said
 // tells of each in a line.
 func (m made) paint(stem string) (files []output, said []string, err error) {
-	add := func(name string, doc *layout.Doc, what string) {
-		if len(doc.Pages) == 0 || err != nil {
-			return
-		}
-		var data bytes.Buffer
-		if err = pdf.Write(&data, doc); err == nil {
-			files = append(files, output{path: stem + name, data: &data})
-			said = append(said, stem+name+": "+what)
-		}
-	}
-	add("-tags.pdf", m.pack.Tags, fmt.Sprintf("%s on %s", counted(m.pack.TagCount, "tag"), counted(len(m.pack.Tags.Pages), "page")))
-	var register, readings bytes.Buffer
-	err = errors.Join(err, keep.WriteRegister(&register, m.job), filled.WriteBlank(&readings, m.job, m.boxes))
-	files = append(files, output{path: stem + "-register.csv", data: &register})
-	said = append(said, stem+"-register.csv: "+counted(len(m.job.Tags), "line"))
-	files = append(files, output{path: stem + "-readings.csv", data: &readings})
-	said = append(said, stem+"-readings.csv: "+countedBoxes(len(m.job.Blanks())))
-	add("-pack.pdf", m.pack.Pages, counted(len(m.pack.Pages.Pages), "page"))
-	return files, said, err
+	w := m.writing(stem)
+	err = w.collect()
+	return w.files, w.said, err
+}
+
+// writing is a pack on its way to files whose names begin with stem.
+func (m made) writing(stem string) *writing {
+	return &writing{pack: m.pack, jb: m.job, boxes: m.boxes, stem: stem}
 }
 
 // countedBoxes is counted for boxes, which have another plural.

@@ -60,12 +60,12 @@ func TestTagCodesReadBack(t *testing.T) {
 	}
 }
 
-// registerKeys reads the register as another program would: from the key to the
-// mark.
+// registerKeys reads the register as another program would: from the text of the code to
+// the mark.
 func registerKeys(t *testing.T, jb *job.Job) map[string]string {
 	t.Helper()
 	var b bytes.Buffer
-	if err := keep.WriteRegister(&b, jb); err != nil {
+	if err := keep.WriteRegister(&b, jb, false); err != nil {
 		t.Fatal(err)
 	}
 	rows, err := csv.NewReader(&b).ReadAll()
@@ -74,7 +74,7 @@ func registerKeys(t *testing.T, jb *job.Job) map[string]string {
 	}
 	keys := map[string]string{}
 	for _, r := range rows[1:] {
-		keys[r[0]] = r[1]
+		keys[r[1]] = r[2]
 	}
 	if len(keys) != len(rows)-1 {
 		t.Errorf("%d rows of the register have %d keys", len(rows)-1, len(keys))
@@ -138,8 +138,12 @@ func checkLabel(t *testing.T, page image.Image, f layout.Frame, a area) string {
 	if len(codes) == 0 {
 		t.Fatalf("a label at %.0f,%.0f has no code", a[0], a[1])
 	}
-	plain := func(s string) string { return strings.ReplaceAll(s, " ", "") }
-	if want := strings.Repeat(plain(codes[0]), len(codes)); plain(beside.String()) != want {
+	plain := func(s string) string { return strings.NewReplacer(" ", "", "\u00a0", "").Replace(s) }
+	want := strings.Repeat(plain(codes[0]), len(codes))
+	if r := []rune(codes[0]); a[3]-a[1] < 50 && a[2]-a[0] < 70 || a[2]-a[0] < 50 {
+		want = plain(string(r[len(r)-8:])) // on a bag label the letters alone: the mark stands above them
+	}
+	if plain(beside.String()) != want {
 		t.Errorf("the codes say %q, beside them is printed %q", codes, beside.String())
 	}
 	for _, c := range codes {
@@ -155,28 +159,31 @@ func checkLabel(t *testing.T, page image.Image, f layout.Frame, a area) string {
 func decoded(t *testing.T, page image.Image, it layout.Item, left, top layout.Mm) string {
 	t.Helper()
 	l, tp, r, b := it.Bounds()
-	part := page.(interface {
-		SubImage(image.Rectangle) image.Image
-	}).SubImage(image.Rect(dots(l-left), dots(tp-top), dots(r-left), dots(b-top)))
-	bits, err := gozxing.NewBinaryBitmapFromImage(part)
-	if err != nil {
-		t.Fatal(err)
+	// Where the reader mistakes the size of the symbol by one module it is told to look
+	// again, as a scanner does that is held over the paper and moves.
+	var last error
+	for _, more := range []layout.Mm{0, -0.5, 0.2, -1} {
+		part := page.(interface {
+			SubImage(image.Rectangle) image.Image
+		}).SubImage(image.Rect(dots(l-left-more), dots(tp-top-more), dots(r-left+more), dots(b-top+more)))
+		for _, hints := range []map[gozxing.DecodeHintType]interface{}{nil, {gozxing.DecodeHintType_TRY_HARDER: true, gozxing.DecodeHintType_PURE_BARCODE: true}} {
+			bits, err := gozxing.NewBinaryBitmapFromImage(part)
+			if err != nil {
+				t.Fatal(err)
+			}
+			got, err := qrcode.NewQRCodeReader().Decode(bits, hints)
+			if err == nil {
+				return got.GetText()
+			}
+			last = err
+		}
 	}
-	// Where the reader mistakes the size of the symbol by one module it is told to
-	// look longer, as a scanner does that is held over the paper.
-	got, err := qrcode.NewQRCodeReader().Decode(bits, nil)
-	if err != nil {
-		got, err = qrcode.NewQRCodeReader().Decode(bits, map[gozxing.DecodeHintType]interface{}{gozxing.DecodeHintType_TRY_HARDER: true, gozxing.DecodeHintType_PURE_BARCODE: true})
-	}
-	if err != nil {
-		t.Errorf("a code at %.0f,%.0f mm cannot be read: %v", l, tp, err)
-		return ""
-	}
-	return got.GetText()
+	t.Errorf("a code at %.0f,%.0f mm cannot be read: %v", l, tp, last)
+	return ""
 }
 
-// TestPageCodesReadBack reads the code at the head of every page of a pack: job,
-// revision, page and digest, as they are printed on the page.
+// TestPageCodesReadBack reads the code at the head of every page of a pack: the digest
+// of the pack, page and pages, as they are printed on the page.
 func TestPageCodesReadBack(t *testing.T) {
 	longTest(t)
 	t.Parallel()
@@ -195,7 +202,7 @@ func TestPageCodesReadBack(t *testing.T) {
 					t.Fatalf("%d pages are rendered, the pack has %d", len(images), len(pages))
 				}
 				for i, f := range pages {
-					want := strings.ToUpper(jb.Order.Number + " " + jb.Order.Revision + " " + strconv.Itoa(i+1) + "/" + strconv.Itoa(len(pages)) + " " + jb.Digest)
+					want := strings.ToUpper(jb.Digest) + " " + strconv.Itoa(i+1) + " " + strconv.Itoa(len(pages))
 					found := 0
 					for _, it := range f.Items {
 						if _, ok := it.Shape.(layout.Modules); !ok {

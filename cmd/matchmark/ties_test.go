@@ -3,6 +3,7 @@ package main
 import (
 	"matchmark/packs/job"
 	"slices"
+	"strings"
 	"testing"
 
 	"matchmark/layout"
@@ -75,23 +76,18 @@ func onCounts(pack *templates.Pack, tag *job.Tag) bool {
 	return false
 }
 
-// texts counts how often a text is printed as a line of its own.
+// texts counts how often a text is printed in the typeface of codes, in one line or
+// several.
 func texts(doc *layout.Doc, want string) int {
 	n := 0
 	for _, f := range doc.BySheet() {
-		words := ""
+		all := ""
 		for _, it := range f.Items {
-			text, ok := it.Shape.(layout.Text)
-			switch {
-			case !ok || text.Face != layout.Mono:
-				words = ""
-			case text.S == want, words+" "+text.S == want:
-				n++
-				words = ""
-			default:
-				words = text.S
+			if text, ok := it.Shape.(layout.Text); ok && text.Face == layout.Mono {
+				all += " " + text.S
 			}
 		}
+		n += strings.Count(all, " "+want)
 	}
 	return n
 }

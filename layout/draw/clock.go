@@ -44,7 +44,7 @@ func Clock(s *layout.Setter, r layout.Mm, places []Place, mark bool, ref layout.
 	for i, p := range places {
 		u := XY{math.Sin(p.Angle * math.Pi / 180), math.Cos(p.Angle * math.Pi / 180)}
 		tick(sc, u, float64(r))
-		leader(sc, u, float64(r), at[i], p.Box)
+		leader(sc, u, float64(r), at[i], p.Box, len(places) == quarters)
 		if p.Label != "" {
 			b := s.Line(0, []layout.Run{layout.T(layout.Sub, p.Label)}, layout.ParaOpts{Ref: ref})
 			in := float64(r) - 1.8 - math.Abs(u.X)*float64(b.W)/2 - math.Abs(u.Y)*float64(b.H)/2
@@ -64,14 +64,14 @@ func tick(sc *Scene, u XY, r float64) {
 }
 
 // leader draws the thin line from a tick to its box, unless the box stands right
-// before the tick.
-func leader(sc *Scene, u XY, r float64, at layout.Point, b layout.Block) {
+// before the tick; always if it must.
+func leader(sc *Scene, u XY, r float64, at layout.Point, b layout.Block, must bool) {
 	x0, x1 := float64(at.X), float64(at.X+b.W)
 	y0, y1 := -float64(at.Y+b.H), -float64(at.Y)
 	from := XY{u.X * (r + 1.5), u.Y * (r + 1.5)}
 	// The point of the box that is nearest to the tick, on the side's middle.
 	to := XY{min(max(from.X, x0), x1), min(max(from.Y, y0), y1)}
-	if math.Hypot(to.X-from.X, to.Y-from.Y) > 4.5 {
+	if must || math.Hypot(to.X-from.X, to.Y-from.Y) > 4.5 {
 		to.Y = (y0 + y1) / 2
 		sc.Lines(Thin, from, to)
 	}
@@ -86,6 +86,9 @@ const nearReach layout.Mm = 10
 // them near the ring; many boxes go into columns beside it.
 func boxesAbout(r layout.Mm, places []Place) []layout.Point {
 	out := make([]layout.Point, len(places))
+	if len(places) == quarters {
+		return inQuarters(r, places)
+	}
 	for reach := r + 4.5; reach <= r+nearReach; reach++ {
 		for i, p := range places {
 			sin, cos := math.Sincos(p.Angle * math.Pi / 180)
@@ -98,6 +101,27 @@ func boxesAbout(r layout.Mm, places []Place) []layout.Point {
 		}
 	}
 	return inColumns(r, places)
+}
+
+// quarters is the number of places that stand two by two beside the ring.
+const quarters = 4
+
+// inQuarters sets four boxes beside the ring, two by two, in the order of the clock from
+// the upper right: each stands in the quarter that follows its place.
+func inQuarters(r layout.Mm, places []Place) []layout.Point {
+	reach := r + 6
+	out := make([]layout.Point, quarters)
+	for i, p := range places {
+		b := p.Box
+		out[i] = layout.Point{X: reach, Y: -b.H - layout.GapY/2}
+		if i == 1 || i == 2 {
+			out[i].Y = layout.GapY / 2
+		}
+		if i > 1 {
+			out[i].X = -reach - b.W
+		}
+	}
+	return out
 }
 
 // inColumns stacks the boxes of the right half beside the ring from top to

@@ -47,7 +47,10 @@ var files = [layout.NumFaces][]byte{
 }
 
 // NewFaces gives the faces of the printed pack.
-func NewFaces() *Faces { return &Faces{} }
+func NewFaces() *Faces { return &shared }
+
+// shared are the faces of the process: each font is read once.
+var shared Faces
 
 // Width is the advance of s set in one line; it implements layout.Measurer.
 func (f *Faces) Width(face layout.Face, size layout.Pt, s string) layout.Mm {

@@ -33,8 +33,12 @@ func finish(s *skeleton, d *layout.Doc, contents [][]byte) ([]byte, error) {
 		return n
 	}
 	root := addOutline(d, t.next, func(body []byte) { object(body) })
+	keep, err := archive(d, object)
+	if err != nil {
+		return nil, err
+	}
 	info := object(information(d))
-	catalog := object(catalogue(d, root))
+	catalog := object(catalogue(d, root, keep))
 
 	xref := len(out)
 	out = fmt.Appendf(out, "xref\n0 %d\n0000000000 65535 f \n", t.next+len(at))
@@ -146,10 +150,13 @@ func numberAfter(b []byte, key string) (int, bool) {
 	return v, err == nil
 }
 
+// producer names the program in the file.
+const producer = "matchmark"
+
 // information is the document's title and dates.
 func information(d *layout.Doc) []byte {
 	b := []byte("<</Producer ")
-	b = appendUTF16(b, "matchmark")
+	b = appendUTF16(b, producer)
 	for _, e := range []struct{ key, value string }{
 		{"Title", d.Title}, {"Subject", d.Subject}, {"Author", d.Author},
 	} {
@@ -166,7 +173,7 @@ func information(d *layout.Doc) []byte {
 
 // catalogue is the root of the file. Printing without scaling is asked for,
 // because the write-in boxes and the check bar count in millimetres.
-func catalogue(d *layout.Doc, outline int) []byte {
+func catalogue(d *layout.Doc, outline int, keep string) []byte {
 	b := []byte("<</Type /Catalog /Pages 1 0 R")
 	if d.Lang != "" {
 		b = fmt.Appendf(b, " /Lang (%s)", d.Lang)
@@ -178,7 +185,7 @@ func catalogue(d *layout.Doc, outline int) []byte {
 	if outline > 0 {
 		b = fmt.Appendf(b, " /Outlines %d 0 R /PageMode /UseOutlines", outline)
 	}
-	return append(b, ">>"...)
+	return append(append(b, keep...), ">>"...)
 }
 
 // pageLabels makes a viewer count pages as the paper does, when only some sheets

@@ -70,13 +70,18 @@ func Alert(h layout.Mm, onBlack bool, ref layout.Ref) layout.Block {
 }
 
 // Panel makes a signal-word panel of the height: the word in white on black, with
-// the alert triangle before it when the word warns of injury.
+// the alert triangle before it when the word warns of injury. A low panel has the word
+// in the size of running text.
 func Panel(s *layout.Setter, word string, alert bool, h layout.Mm, ref layout.Ref) layout.Block {
-	text := s.Line(0, []layout.Run{{Text: word, Style: layout.Plate, Ref: ref}}, layout.ParaOpts{})
-	if alert {
-		text = layout.Middle(2, Alert(layout.Plate.CapHeight()*1.6, true, ref), text)
+	style, pad := layout.Plate, layout.Mm(3)
+	if h < 7 {
+		style, pad = layout.Strong.In(layout.White), 1.5
 	}
-	b := text.Pad(0, 3, 0, 3)
+	text := s.Line(0, []layout.Run{{Text: word, Style: style, Ref: ref}}, layout.ParaOpts{})
+	if alert {
+		text = layout.Middle(pad*2/3, Alert(style.CapHeight()*1.6, true, ref), text)
+	}
+	b := text.Pad(0, pad, 0, pad)
 	b = b.Fill(b.W, max(h, b.H), 0, 0.5)
 	return b.Border(layout.Rect{Fill: layout.Black, Radius: 0.8})
 }

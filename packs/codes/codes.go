@@ -24,9 +24,10 @@ type Subject struct {
 // Subjects lists all codes by subject, within each by name.
 func Subjects() []Subject {
 	list := []Subject{
-		{"The file", fileCodes}, {"Limits and quantities", limitCodes}, {"Names, places, options", nameCodes},
+		{"The file", fileCodes}, {"Limits and quantities", limitCodes}, {"Names, places, options", nameCodes}, {"Tags and labels", storeCodes},
 		{"The order of work", workCodes}, {"Parts, containers, tags", partCodes}, {"Readings and instruments", readingCodes},
 		{"Joints", jointCodes}, {"Lifts", liftCodes}, {"Heats", heatCodes},
+		{"Readings that come back", filledCodes},
 	}
 	for i := range list {
 		list[i].Entries = slices.Clone(list[i].Entries)

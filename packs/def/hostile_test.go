@@ -162,6 +162,8 @@ func FuzzRead(f *testing.F) {
 		checkInside(t, data, ps)
 		_, ps = ReadJob("x.yaml", data)
 		checkInside(t, data, ps)
+		_, ps = ReadSite("x.yaml", data)
+		checkInside(t, data, ps)
 	})
 }
 

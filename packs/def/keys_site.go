@@ -19,6 +19,34 @@ type SiteFile struct {
 	Roles                     []source.Text
 	Logo                      source.Text // a picture beside the site file
 	Cautions                  []*Caution  // that steps of all definitions may name
+	Stocks                    []*LabelStock
+}
+
+// A LabelStock is what tags are printed on, as a site has it.
+type LabelStock struct {
+	Name                                        source.Text
+	Use, On, Label, Across, Down, Pitch, First  source.Text
+	Corner, Hole, HoleAt, Gap, Resolution, Turn source.Text
+}
+
+var stockKind = &kind[LabelStock]{
+	name: "stock",
+	doc:  "What tags and labels are printed on: a page that holds several, or a roll.",
+	keys: []key[LabelStock]{
+		text("for", "Which tags it is for: hang tags with a stub, box labels, bag labels.", "box", func(l *LabelStock) *source.Text { return &l.Use }).oneOf("hang", "box", "bag").must(),
+		text("on", "The page, or roll for one label after the other.", "a4", func(l *LabelStock) *source.Text { return &l.On }).oneOf("a4", "letter", "roll").must(),
+		text("label", "The size of one label as it is read, across and down.", "99.1 x 67.7 mm", func(l *LabelStock) *source.Text { return &l.Label }).must(),
+		text("across", "How many labels lie beside each other.", "2", func(l *LabelStock) *source.Text { return &l.Across }),
+		text("down", "How many labels lie below each other.", "4", func(l *LabelStock) *source.Text { return &l.Down }),
+		text("pitch", "From the edge of one label to the same edge of the next, across and down.", "101.6 x 67.7 mm", func(l *LabelStock) *source.Text { return &l.Pitch }),
+		text("first", "Where the first label begins: from the left and the upper edge of the page.", "4.65 x 13.1 mm", func(l *LabelStock) *source.Text { return &l.First }),
+		text("corner", "The radius of the corners.", "2.5 mm", func(l *LabelStock) *source.Text { return &l.Corner }),
+		text("hole", "The diameter of the hole for the wire.", "6 mm", func(l *LabelStock) *source.Text { return &l.Hole }),
+		text("hole-at", "How far the middle of the hole is below the upper edge.", "11 mm", func(l *LabelStock) *source.Text { return &l.HoleAt }),
+		text("gap", "The room between two labels of a roll.", "3 mm", func(l *LabelStock) *source.Text { return &l.Gap }),
+		text("resolution", "Dots an inch of its printer.", "203", func(l *LabelStock) *source.Text { return &l.Resolution }),
+		text("turned", "Whether the labels lie on their side on the page, their tops to the left.", "no", func(l *LabelStock) *source.Text { return &l.Turn }).oneOf("yes", "no"),
+	},
 }
 
 var siteFileKind = &kind[SiteFile]{
@@ -39,6 +67,8 @@ var siteFileKind = &kind[SiteFile]{
 		text("language", "The language of the paper, where --language says none; English if not said.", "es", func(s *SiteFile) *source.Text { return &s.Language }).oneOf(Tongues...),
 		text("decimal", "How the readings that come back are typed: with a decimal point or a comma; with a point if not said.", "comma",
 			func(s *SiteFile) *source.Text { return &s.Decimal }).oneOf("point", "comma"),
+		mapOf("stocks", "What tags are printed on, by a name of the site's own.", "{99x68-a4: {for: box, on: a4, label: 99.1 x 67.7 mm, across: 2, down: 4, pitch: 101.6 x 67.7 mm, first: 4.65 x 13.1 mm}}", stockKind,
+			func(s *SiteFile) *[]*LabelStock { return &s.Stocks }, func(l *LabelStock) *source.Text { return &l.Name }),
 		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]source.Text { return &s.Roles }),
 		text("logo", "The picture on the front sheet: a PNG or JPEG file beside the site file.", "logo.png", func(s *SiteFile) *source.Text { return &s.Logo }),
 		mapOf("cautions", "Hazard notes of the site, which the steps of every definition may name.",

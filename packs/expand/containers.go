@@ -18,10 +18,12 @@ func (b *builder) readContainers() {
 		places := b.Over(dc.Each)
 		b.CheckVarying(dc.Name, "the name", places)
 		b.CheckVarying(dc.Keep, "", places)
+		b.CheckVarying(dc.Note, "", places)
 		for _, pl := range places {
 			c := &job.Container{
 				At: dc.Mark.At, Mark: pl.Mark(dc.Mark.Value), Base: dc.Mark.Value, Place: pl,
 				Name: names.ValueAt(pl, dc.Name), Kind: dc.Kind.Value, Keep: names.ValueAt(pl, dc.Keep),
+				Note: names.ValueAt(pl, dc.Note),
 			}
 			for _, p := range dc.Pockets {
 				c.Pockets = append(c.Pockets, p.Value)

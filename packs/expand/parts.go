@@ -8,6 +8,7 @@ import (
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
 	"slices"
+	"strconv"
 )
 
 // readParts repeats every part over its places and reads its thread, mass and
@@ -62,18 +63,42 @@ func (b *builder) readAssemblies() {
 			}
 		}
 	}
+	b.cutRings()
 	for _, p := range b.Job.Parts {
-		seen := map[*job.Part]bool{}
-		for q := p; q != nil; q = q.Of {
-			if seen[q] {
-				b.Problems.Add(p.At, "part-of-itself", source.Quote(p.Key)+" ends up being a part of itself", "follow the of: lines and cut the ring")
+		levels := 0
+		for q := p.Of; q != nil; q = q.Of {
+			if levels++; levels > maxNested {
+				b.Problems.Add(p.At, "too-many", source.Quote(p.Key)+" stands inside more than "+strconv.Itoa(maxNested)+" assemblies, each a part of the next",
+					"a machine has about five: are the of: lines one chain by mistake?")
 				p.Of = nil
 				break
 			}
-			seen[q] = true
 		}
 	}
 }
+
+// cutRings reports each part that is a part of itself in the end, and takes it out of
+// its assembly.
+func (b *builder) cutRings() {
+	walked := map[*job.Part]int{} // by the number of the part from which it was reached first
+	for i, p := range b.Job.Parts {
+		for q := p; q != nil; q = q.Of {
+			from, known := walked[q]
+			if known && from == i {
+				b.Problems.Add(q.At, "part-of-itself", source.Quote(q.Key)+" ends up being a part of itself", "follow the of: lines and cut the ring")
+				q.Of = nil
+			}
+			if known {
+				break
+			}
+			walked[q] = i
+		}
+	}
+}
+
+// maxNested is how many assemblies may stand inside one another. Every step with a part
+// has to do with all that it is inside of.
+const maxNested = 40
 
 func (b *builder) readThread(p *job.Part, dp *def.Part) {
 	p.Left = names.ValueAt(p.Place, dp.Hand) == "left"

@@ -32,6 +32,7 @@ func (b *builder) readSite(s *def.SiteFile) {
 		b.FireWatch(s.FireWatch, &site.FireWatch)
 	}
 	b.readWorkable(s)
+	b.readStocks(s)
 	site.Critical = usualCritical
 	if s.Critical.Written() {
 		b.readCritical(s.Critical)

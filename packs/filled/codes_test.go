@@ -20,7 +20,7 @@ func TestFaultsOfAFile(t *testing.T) {
 	for _, x := range []struct{ code, text, says string }{
 		{"no-header", "", "the file is empty"},
 		{"letters", head + "D34,no. 1: DE,found,\xb0\xff,\n", "UTF-8"},
-		{"quotes", head + "D34,no. 1: DE,found,3\" pipe,\n", "a quote mark stands alone"},
+		{"quote-mark", head + "D34,no. 1: DE,found,3\" pipe,\n", "a quote mark stands alone"},
 		{"no-column", "mark,position,value\nD4,,2.35 mm\n", `no column "side"`},
 		{"column-twice", "mark,position,side,value,value\n", `two columns are called "value"`},
 		{"typed-by", "mark,position,side,value\ntyped on,,,2026-03-14\nD4,,found,2.35 mm\n", "nobody is named"},

@@ -62,7 +62,7 @@ func TestAnswers(t *testing.T) {
 				t.Errorf("%s: %q is judged %d", b.Key(), a.Typed(), v.Outcome)
 			}
 		}
-		if _, told := worked(t, jb, b.Dim.Mark+",\""+filled.Position(b)+"\",found,perhaps,\n"); told != "no-answer" {
+		if _, told := worked(t, jb, b.Dim.Mark+",\""+filled.Position(b)+"\",found,perhaps,\n"); told != "not-an-answer" {
 			t.Errorf("%s takes \"perhaps\": %s", b.Key(), told)
 		}
 		return

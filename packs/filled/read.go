@@ -71,7 +71,7 @@ func (r *reader) row(row cells) {
 	b, known := r.blanks[key]
 	if !known {
 		r.file.Lost = append(r.file.Lost, Lost{At: valueAt, Mark: mark, Position: pos, Side: side, Text: value})
-		r.problems.Warn(at, "no-box", row.said(colMark)+r.noBox(mark, side, pos)+"; its value "+source.Quote(value)+" is kept in the report and judged by nothing")
+		r.problems.Warn(at, "box-gone", row.said(colMark)+r.noBox(mark, side, pos)+"; its value "+source.Quote(value)+" is kept in the report and judged by nothing")
 		return
 	}
 	if before, twice := r.first[key]; twice {

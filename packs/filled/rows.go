@@ -115,7 +115,7 @@ func (t *table) broken(err error) {
 		l := t.lines[at.Line-1]
 		at.Col, at.Width = utf8.RuneCountInString(l[:min(max(p.Column-1, 0), len(l))])+1, 1
 	}
-	t.problems.Add(at, "quotes", "a quote mark stands alone, so nothing behind it can be read", `a cell with a quote mark in it has quotes about it, and its own twice: "3 "" pipe"`)
+	t.problems.Add(at, "quote-mark", "a quote mark stands alone, so nothing behind it can be read", `a cell with a quote mark in it has quotes about it, and its own twice: "3 "" pipe"`)
 }
 
 // header finds the columns.

@@ -52,7 +52,7 @@ func readValue(b job.Blank, text, looked string, comma bool) (Entry, *refusal) {
 				return e, nil
 			}
 		}
-		return e, no("no-answer", source.Quote(text)+" is none of its answers", "one of: "+strings.Join(answers(b.Dim), ", "))
+		return e, no("not-an-answer", source.Quote(text)+" is none of its answers", "one of: "+strings.Join(answers(b.Dim), ", "))
 	}
 	q, fault := readNumber(b, text, comma)
 	if fault == nil {
@@ -86,7 +86,7 @@ func readNumber(b job.Blank, text string, comma bool) (units.Quantity, *refusal)
 		return q, faulty(err, text, b, comma)
 	}
 	if q.Unit != b.Box.Unit {
-		return q, no("other-unit", source.Quote(text)+" has the unit "+q.Unit.Text()+", and the box has "+b.Box.Unit.Text(), "write what stands on the paper, in "+b.Box.Unit.Text())
+		return q, no("typed-unit", source.Quote(text)+" has the unit "+q.Unit.Text()+", and the box has "+b.Box.Unit.Text(), "write what stands on the paper, in "+b.Box.Unit.Text())
 	}
 	return q, nil
 }
@@ -112,7 +112,7 @@ func pointed(text string, comma bool) (string, *refusal) {
 func faulty(err error, text string, b job.Blank, comma bool) *refusal {
 	var f *units.Fault
 	if !errors.As(err, &f) {
-		return no("value", source.Quote(text)+" is no reading", example(b, comma))
+		return no("", err.Error(), example(b, comma)) // the reader of quantities gives faults alone
 	}
 	if f.Code == "no-unit" {
 		return no("no-unit", source.Quote(text)+" has no unit, and the box is in "+b.Box.Unit.Text(), strings.TrimSpace(text)+" "+b.Box.Unit.Text())
@@ -145,17 +145,17 @@ func fits(b job.Blank, q units.Quantity) *refusal {
 	n, box := q.Number, b.Box
 	switch {
 	case n.Sign() < 0 && !box.Signed:
-		return no("sign", q.Text()+" is below nothing, and the box has no room for a sign", "look at the paper again")
+		return no("no-sign-box", q.Text()+" is below nothing, and the box has no room for a sign", "look at the paper again")
 	case box.Form == reading.Fraction && (n.Denominator() == 0 && !n.Rat().IsInt() || n.Denominator() == 0 && n.Decimals() > 0):
-		return no("fraction", q.Text()+" is a decimal, and the box takes a fraction", example(b, false))
+		return no("typed-fraction", q.Text()+" is a decimal, and the box takes a fraction", example(b, false))
 	case box.Form == reading.Fraction && n.Denominator() > box.Denominator:
-		return no("fraction", q.Text()+" is finer than 1/"+strconv.FormatInt(box.Denominator, 10)+" "+box.Unit.Text()+", which is what the box is read to", "look at the paper again")
+		return no("typed-fraction", q.Text()+" is finer than 1/"+strconv.FormatInt(box.Denominator, 10)+" "+box.Unit.Text()+", which is what the box is read to", "look at the paper again")
 	case box.Form == reading.Digits && n.Denominator() > 0:
-		return no("fraction", q.Text()+" is a fraction, and the box takes "+decimals(box.After), example(b, false))
+		return no("typed-fraction", q.Text()+" is a fraction, and the box takes "+decimals(box.After), example(b, false))
 	case n.Figures() > max(box.Before, 1):
 		return no("too-large-for-box", q.Text()+" does not go into the box "+digits(b), "look for a slipped point")
 	case box.Form == reading.Digits && b.Whole() && n.Decimals() > box.After, box.Form == reading.Digits && !b.Whole() && n.Decimals() != box.After:
-		return no("decimals", q.Text()+" has "+decimals(n.Decimals())+", and the box has "+decimals(box.After), noughts(b, q))
+		return no("typed-decimals", q.Text()+" has "+decimals(n.Decimals())+", and the box has "+decimals(box.After), noughts(b, q))
 	}
 	return nil
 }

@@ -18,6 +18,7 @@ import (
 // Read repeats every heat over its places and computes it.
 func Read(b *names.Index) {
 	b.Heats = map[string][]*job.Heat{}
+	known := &plans{}
 	for _, dh := range b.Def.Heats {
 		places := b.Over(dh.Each)
 		b.CheckVarying(dh.What, "what is heated", places)
@@ -28,7 +29,7 @@ func Read(b *names.Index) {
 			b.CheckVarying(v, "", places)
 		}
 		for _, pl := range places {
-			h := readHeat(b, dh, pl)
+			h := readHeat(b, dh, pl, known)
 			b.Heats[h.Base] = append(b.Heats[h.Base], h)
 			b.Job.Heats = append(b.Job.Heats, h)
 		}
@@ -36,12 +37,12 @@ func Read(b *names.Index) {
 }
 
 // readHeat reads and computes one heat at one place.
-func readHeat(b *names.Index, dh *def.Heat, pl job.Place) *job.Heat {
+func readHeat(b *names.Index, dh *def.Heat, pl job.Place, known *plans) *job.Heat {
 	h := &job.Heat{
 		At: dh.Mark.At, Mark: pl.Mark(dh.Mark.Value), Base: dh.Mark.Value, Place: pl, What: names.ValueAt(pl, dh.What),
 		NothingNear: dh.NothingNear.Value, Note: dh.Note.Value, Air: 20,
 	}
-	r := &heatReader{b: b, def: dh, heat: h, places: map[string]source.Pos{}}
+	r := &heatReader{b: b, known: known, def: dh, heat: h, places: map[string]source.Pos{}}
 	r.parts()
 	r.missing()
 	if err := r.seat.Check(); err != nil {

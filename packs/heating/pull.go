@@ -6,6 +6,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
+	"strconv"
 )
 
 // pull reads how a hub is drawn off and computes it in time.
@@ -85,7 +86,12 @@ func (r *heatReader) plan(out *job.HotPull, source heat.Source) {
 	if g := h.Fit.Grip; g != nil {
 		in.ColdPull, in.ColdHoop = heat.Newton(g.Pull.Axial), heat.MPa(g.Tightest.HubHoop)
 	}
-	plan, err := in.Plan()
+	plan, err := r.known.plan(in)
+	if err == errTooMany {
+		r.b.Problems.Add(r.def.Pull.At, "too-many", h.Mark+" is the "+strconv.Itoa(maxPlans+1)+"th hot pull of this job that is like no other; "+strconv.Itoa(maxPlans)+" are worked out",
+			"make a definition of its own for part of the machine; heats that are alike at all places count once")
+		return
+	}
 	if err != nil {
 		r.refused(err, h.Mark)
 		return

@@ -26,6 +26,7 @@ type heatReader struct {
 
 	yield, shaftYield heat.MPa
 	seat              heat.Seat
+	known             *plans
 }
 
 // hole reports what is wrong with an input.

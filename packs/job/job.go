@@ -4,6 +4,7 @@ import (
 	"matchmark/packs/heat"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
+	"matchmark/packs/stock"
 	"matchmark/packs/units"
 )
 
@@ -106,4 +107,5 @@ type Site struct {
 	Workable  heat.Workable // zero where the usual time counts
 	Logo      []byte        // a PNG or JPEG picture, nil if there is none
 	LogoAt    source.Pos
+	Stocks    []stock.Stock // what tags are printed on, beside the usual ones
 }

@@ -1,6 +1,8 @@
 package job
 
 import (
+	"strings"
+
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
@@ -14,6 +16,7 @@ type Container struct {
 	Name    string
 	Kind    string
 	Keep    string
+	Note    string // a remark printed on its tag
 	Pockets []string
 	In      []*Move // what goes in, in the order of work
 	Out     []*Move // what comes out
@@ -47,7 +50,9 @@ type Tag struct {
 	PlaceName string // drive end
 	Kind      TagKind
 	N, Of     int    // n of N
-	Code      string // text of the QR code and key of the register
+	Key       string // machine, job and mark: the same in every revision
+	Content   string // letters that stand for what is in it: others when that changes
+	Code      string // text of the QR code: the key and the letters of its content
 	Container *Container
 	Pocket    string
 	Part      *Part           // for a big part
@@ -57,11 +62,19 @@ type Tag struct {
 	MassAtLeast bool
 	Name        string
 	Keep        string
+	Note        string // a remark of its author
 	Support     string
 	In          []*Move
 	Out         []*Move
 	Sets        []*Set
 	Spare       bool // a blank for what is found on the day: X1
+}
+
+// Check are the letters at the end of the text of a tag's code: those of its key and of
+// its content.
+func (t *Tag) Check() string {
+	at := strings.LastIndexByte(t.Key, ' ')
+	return t.Key[at+1:] + " " + t.Content
 }
 
 // First is the first removal that goes into a container.

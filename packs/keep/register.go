@@ -8,24 +8,105 @@ import (
 	"strings"
 )
 
-// WriteRegister writes one line a tag as CSV (RFC 4180, UTF-8, a header line),
-// for the storeroom's own lists. The key is the text of the tag's QR code.
-func WriteRegister(w io.Writer, j *job.Job) error {
+// A column of the register: its heading, and what stands in it for a tag. Numbers that are
+// counted are written as they are, all other texts through Cell.
+type column struct {
+	head string
+	of   func(*job.Job, *job.Tag) string
+}
+
+// columns of the register. Those without a text are filled in by the storeroom.
+func columns() []column {
+	blank := func(*job.Job, *job.Tag) string { return "" }
+	return []column{
+		{"key", func(_ *job.Job, t *job.Tag) string { return Cell(t.Key) }},
+		{"code", func(_ *job.Job, t *job.Tag) string { return Cell(t.Code) }},
+		{"mark", func(_ *job.Job, t *job.Tag) string { return Cell(t.Mark) }},
+		{"n", func(_ *job.Job, t *job.Tag) string { return whole(t.N) }},
+		{"of", func(_ *job.Job, t *job.Tag) string { return whole(t.Of) }},
+		{"kind", func(_ *job.Job, t *job.Tag) string { return kindOf(t) }},
+		{"name", func(_ *job.Job, t *job.Tag) string { return Cell(t.Name) }},
+		{"parent", func(_ *job.Job, t *job.Tag) string { return Cell(parent(t)) }},
+		{"pocket", func(_ *job.Job, t *job.Tag) string { return Cell(t.Pocket) }},
+		{"place", func(_ *job.Job, t *job.Tag) string { return Cell(t.PlaceName) }},
+		{"pieces", func(_ *job.Job, t *job.Tag) string { return strconv.Itoa(job.Pieces(t.In)) }},
+		{"contents", func(_ *job.Job, t *job.Tag) string { return Cell(contents(t.In)) }},
+		{"scrap", func(_ *job.Job, t *job.Tag) string { return map[bool]string{true: "yes", false: "no"}[t.Scrap] }},
+		{"off at", func(_ *job.Job, t *job.Tag) string { return Cell(stepNos(t.In)) }},
+		{"back at", func(_ *job.Job, t *job.Tag) string { return Cell(stepNos(t.Out)) }},
+		{"keep", func(_ *job.Job, t *job.Tag) string { return Cell(t.Keep) }},
+		{"note", func(_ *job.Job, t *job.Tag) string { return Cell(t.Note) }},
+		{"matched set", func(_ *job.Job, t *job.Tag) string { return Cell(setMarks(t.Sets)) }},
+		{"machine", func(j *job.Job, _ *job.Tag) string { return Cell(j.Equipment.Tag) }},
+		{"machine name", func(j *job.Job, _ *job.Tag) string { return Cell(j.Equipment.Name) }},
+		{"job", func(j *job.Job, _ *job.Tag) string { return Cell(j.Order.Number) }},
+		{"revision", func(j *job.Job, _ *job.Tag) string { return Cell(j.Order.Revision) }},
+		{"pack", func(j *job.Job, _ *job.Tag) string { return Cell(j.Digest) }},
+		{"shelf", blank}, {"counted in", blank}, {"date in", blank}, {"counted out", blank}, {"date out", blank},
+		{"scrapped", blank}, {"missing", blank}, {"left over", blank},
+	}
+}
+
+// utf8Mark is the mark by which some spreadsheets know that a file is UTF-8.
+const utf8Mark = "\ufeff"
+
+// WriteRegister writes one line a tag as CSV (RFC 4180, UTF-8, a header line), for the
+// storeroom's own lists, with the mark of UTF-8 before it where that is asked for.
+func WriteRegister(w io.Writer, j *job.Job, marked bool) error {
+	if marked {
+		if _, err := io.WriteString(w, utf8Mark); err != nil {
+			return err
+		}
+	}
 	out := csv.NewWriter(w)
 	out.UseCRLF = true
-	out.Write([]string{"key", "mark", "n", "of", "name", "place", "pieces", "contents", "off at", "back at", "keep", "matched set", "job", "revision", "machine", "pack"})
+	all := columns()
+	line := make([]string, len(all))
+	for i, c := range all {
+		line[i] = c.head
+	}
+	out.Write(line)
 	for _, t := range j.Tags {
-		n, of := strconv.Itoa(t.N), strconv.Itoa(t.Of)
-		if t.Spare {
-			n, of = "", ""
+		for i, c := range all {
+			line[i] = c.of(j, t)
 		}
-		out.Write([]string{
-			t.Code, t.Mark, n, of, t.Name, t.PlaceName, strconv.Itoa(job.Pieces(t.In)), contents(t.In),
-			stepNos(t.In), stepNos(t.Out), t.Keep, setMarks(t.Sets), j.Order.Number, j.Order.Revision, j.Equipment.Tag, j.Digest,
-		})
+		out.Write(line)
 	}
 	out.Flush()
 	return out.Error()
+}
+
+// whole is a number, nothing for none.
+func whole(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return strconv.Itoa(n)
+}
+
+// kindOf says what a tag hangs on.
+func kindOf(t *job.Tag) string {
+	switch {
+	case t.Spare:
+		return "spare"
+	case t.Scrap:
+		return "scrap bag"
+	case t.Part != nil:
+		return "big part"
+	case t.Pocket != "":
+		return "bag inside"
+	case t.Container != nil:
+		return t.Container.Kind
+	}
+	return ""
+}
+
+// parent is the mark of the container that a bag lies in.
+func parent(t *job.Tag) string {
+	if t.Pocket == "" || t.Container == nil {
+		return ""
+	}
+	return t.Container.Mark
 }
 
 func contents(ms []*job.Move) string {

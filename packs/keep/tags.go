@@ -2,13 +2,15 @@ package keep
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"strconv"
 	"strings"
 )
 
 // Tags numbers everything that gets a tag, n of N: containers in the order
-// of their marks, each followed by its pockets, then big parts, then the scrap bag.
-func Tags(j *job.Job) {
+// of their marks, each followed by its pockets, then big parts, then the scrap bag, then
+// blank spares. It gives every tag its key, and tells where two would have the same.
+func Tags(j *job.Job, spares *Spares) source.Problems {
 	for _, c := range j.Containers {
 		kind := job.HangTag
 		switch c.Kind {
@@ -17,7 +19,7 @@ func Tags(j *job.Job) {
 		case "box":
 			kind = job.BoxLabel
 		}
-		t := &job.Tag{At: c.At, Mark: c.Mark, Base: c.Base, Detail: c.Place.Label, PlaceName: c.Place.Name, Kind: kind, Container: c, Name: c.Name, Keep: c.Keep}
+		t := &job.Tag{At: c.At, Mark: c.Mark, Base: c.Base, Detail: c.Place.Label, PlaceName: c.Place.Name, Kind: kind, Container: c, Name: c.Name, Keep: c.Keep, Note: c.Note}
 		t.In, t.Out = inPocket(c.In, ""), outOf(c.Out, "")
 		j.Tags = append(j.Tags, t)
 		for _, p := range c.Pockets {
@@ -44,22 +46,36 @@ func Tags(j *job.Job) {
 	total := len(j.Tags)
 	for i, t := range j.Tags {
 		t.N, t.Of, t.Sets = i+1, total, setsOf(t.In)
-		t.Code = code(j.Order, t.Mark, strconv.Itoa(t.N)+"/"+strconv.Itoa(t.Of))
 	}
 	weighTags(j)
-	for i := range spareTags {
-		mark := "X" + strconv.Itoa(i+1)
-		j.Tags = append(j.Tags, &job.Tag{At: j.Order.At, Mark: mark, Base: mark, Kind: job.HangTag, Spare: true, Code: code(j.Order, mark)})
-	}
+	blanks(j, spares)
+	keyed(j)
+	return alike(j)
 }
 
-// spareTags is how many blank tags a pack has for what is found on the day.
-const spareTags = 4
+// Spares are how many blank tags of each kind a pack has for what is found on the day,
+// by job.TagKind.
+type Spares [3]int
 
-// code is the text of a tag's code: job, revision, mark, n of N, in capitals, which
-// make the smallest symbols.
-func code(o job.Order, parts ...string) string {
-	return strings.ToUpper(strings.Join(append([]string{o.Number, o.Revision}, parts...), " "))
+// UsualSpares are the blank tags of a pack where nothing else is asked for.
+var UsualSpares = Spares{job.HangTag: 4}
+
+// MostSpares is how many blank tags of a kind a pack may have.
+const MostSpares = 99
+
+// blanks adds the blank tags, X1 and on; nil stands for the usual ones.
+func blanks(j *job.Job, spares *Spares) {
+	if spares == nil {
+		spares = &UsualSpares
+	}
+	n := 0
+	for kind, count := range spares {
+		for range min(count, MostSpares) {
+			n++
+			mark := "X" + strconv.Itoa(n)
+			j.Tags = append(j.Tags, &job.Tag{At: j.Order.At, Mark: mark, Base: mark, Kind: job.TagKind(kind), Spare: true})
+		}
+	}
 }
 
 func inPocket(ms []*job.Move, pocket string) []*job.Move {

@@ -14,15 +14,42 @@ import (
 // it leans on.
 func (c *Composer) Caution(n *job.Caution) layout.Block {
 	n = c.Note(n)
+	text := cmp.Or(n.Short, n.Avoid)
+	note := c.shortCaution(n, shortNote, text)
+	if low := c.shortCaution(n, lowNote, text); low.H < note.H-0.5 {
+		note = low
+	}
+	return note
+}
+
+// CautionAgain is a note that has stood in the section before: signal word, signs, the
+// hazard and the first sentence of how to keep clear of it, or all where that takes no
+// more height.
+func (c *Composer) CautionAgain(n *job.Caution) layout.Block {
+	n = c.Note(n)
+	text := cmp.Or(n.Short, n.Avoid)
+	first := text
+	if head, _, more := strings.Cut(text, ". "); more {
+		first = head + "."
+	}
+	all, again := c.shortCaution(n, lowNote, text), c.shortCaution(n, lowNote, first)
+	if all.H < again.H+0.5 {
+		return all
+	}
+	return again
+}
+
+// shortCaution is a note before a step with its panel and signs in a height.
+func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text string) layout.Block {
 	runs := []layout.Run{
-		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),
+		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, text),
 		layout.T(layout.Sub, "  "+c.W.Cautions.InFull.With(c.Page("caution "+n.Key))),
 	}
 	runs = append(runs, c.Under("", func(s *Second) string { return s.NoteText(n) })...)
-	signs := c.Signs(n, shortNote)
+	signs := c.Signs(n, high)
 	signs = signs[:min(len(signs), shortSigns)]
 	row := layout.Middle(1.2, signs...)
-	return c.note(n, shortNote, row, c.Para(c.noteWidth(n, shortNote, row), runs, layout.ParaOpts{Ref: noteRef(n)}))
+	return c.note(n, high, row, c.Para(c.noteWidth(n, high, row), runs, layout.ParaOpts{Ref: noteRef(n)}))
 }
 
 // Note is a hazard note in the language of the paper. Those that the program brings
@@ -40,10 +67,12 @@ func (c *Composer) Note(n *job.Caution) *job.Caution {
 	return &out
 }
 
-// Heights of the panel and the signs of a note, before a step and in full, and how
-// many signs stand before a step: those of the hazard come first.
+// Heights of the panel and the signs of a note, before a step, in one line before a
+// step, and in full, and how many signs stand before a step: those of the hazard come
+// first.
 const (
 	shortNote  layout.Mm = 9
+	lowNote    layout.Mm = 6
 	FullNote   layout.Mm = 11
 	shortSigns int       = 3
 )
@@ -94,16 +123,19 @@ func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block
 
 // framed sets blocks beside each other in the frame of a note.
 func (c *Composer) framed(blocks ...layout.Block) layout.Block {
-	row := layout.Middle(3, blocks...)
+	row := layout.Middle(noteGap, blocks...)
 	row.W = c.Span - 3
 	return row.Pad(0.6, 1.5, 0.6, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
+// noteGap is the room between the panel, the signs and the text of a note.
+const noteGap layout.Mm = 2.5
+
 // noteWidth is the width that panel and signs leave for the text.
 func (c *Composer) noteWidth(n *job.Caution, high layout.Mm, signs layout.Block) layout.Mm {
-	width := c.Span - c.signalPlate(n, high).W - signs.W - 9
+	width := c.Span - c.signalPlate(n, high).W - signs.W - 2*noteGap - 3
 	if signs.Empty() {
-		width += 3
+		width += noteGap
 	}
 	return width
 }

@@ -20,6 +20,8 @@ type Composer struct {
 	Span layout.Mm
 	// Pages are the pages of anchors, from the pass before; nil in the first.
 	Pages map[string]int
+	// Kept holds what was set in the passes before, nil to set all anew.
+	Kept *Kept
 	// Filled is what came back on paper, for a pack that is printed filled; nil for one
 	// to be filled by hand.
 	Filled *filled.Result
@@ -30,10 +32,14 @@ type Composer struct {
 // Page is the page of an anchor as printed. In the first pass, when no page is
 // known yet, it has the width of two digits.
 func (c *Composer) Page(anchor string) string {
+	page := "00"
 	if n, ok := c.Pages[anchor]; ok {
-		return strconv.Itoa(n)
+		page = strconv.Itoa(n)
 	}
-	return "00"
+	if c.Kept != nil {
+		c.Kept.asked = append(c.Kept.asked, asked{anchor, page})
+	}
+	return page
 }
 
 // CellPad is the room between the frame of a block and what stands in it.

@@ -7,26 +7,33 @@ import (
 // FlowRow sets blocks from left to right and begins a new row where the width
 // ends.
 func FlowRow(all []layout.Block, width layout.Mm) layout.Block {
-	return layout.Above(layout.GapY, FlowRows(all, width)...)
+	var rows []layout.Block
+	for _, r := range Rows(all, width) {
+		rows = append(rows, layout.Bottom(layout.GapX, r...))
+	}
+	return layout.Above(layout.GapY, rows...)
 }
 
-// FlowRows are the rows of FlowRow.
-func FlowRows(all []layout.Block, width layout.Mm) []layout.Block {
-	var rows []layout.Block
-	var row []layout.Block
-	used := layout.Mm(0)
+// Rows are the rows of FlowRow.
+func Rows(all []layout.Block, width layout.Mm) [][]layout.Block {
+	var rows [][]layout.Block
 	for _, b := range all {
-		if len(row) > 0 && used+layout.GapX+b.W > width {
-			rows = append(rows, layout.Bottom(layout.GapX, row...))
-			row, used = nil, 0
+		if n := len(rows); n > 0 && RowWidth(rows[n-1])+layout.GapX+b.W <= width {
+			rows[n-1] = append(rows[n-1], b)
+			continue
 		}
-		if len(row) > 0 {
-			used += layout.GapX
-		}
-		row = append(row, b)
-		used += b.W
+		rows = append(rows, []layout.Block{b})
 	}
-	return append(rows, layout.Bottom(layout.GapX, row...))
+	return rows
+}
+
+// RowWidth is the width of blocks beside each other, with the gaps between boxes.
+func RowWidth(row []layout.Block) layout.Mm {
+	w := layout.Mm(max(len(row)-1, 0)) * layout.GapX
+	for _, b := range row {
+		w += b.W
+	}
+	return w
 }
 
 // FlowMiddle sets blocks beside each other, their middles on a level, and begins

@@ -9,31 +9,37 @@ import (
 	"matchmark/templates/picture"
 )
 
-// boxBlock sets the write-in boxes of a dimension, one for each place it is read at
-// and each side, in the width if they go into it.
-func boxBlock(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+// boxItems are the write-in boxes of a dimension, one for each place it is read at and
+// each side: low ones one by one, many in one block of at most so many columns.
+func boxItems(c *block.Composer, d *job.Dim, sides []Side, cols int, width layout.Mm) []layout.Block {
+	var out []layout.Block
 	switch p := d.Positions; {
 	case p.Kind == job.Single:
-		row := boxRow(c, d, sides, nil, width)
-		if w := workOf(sides); w == &d.LeftWork {
-			row = layout.Above(layout.GapY, row, adjustRow(c, d, width))
-		}
-		return row
+		out = sideItems(c, d, sides, width)
 	case len(sides) > 1:
-		table := boxTable(c, d, sides)
-		if m := movement(d); m != nil && m.Thick != nil && workOf(sides) == &d.LeftWork {
-			table = layout.Above(layout.GapY, table, adjustRow(c, d, width))
-		} else if workOf(sides) == &d.LeftWork {
-			table = layout.Above(layout.GapY, table, backedOff(c, d))
+		out = []layout.Block{boxTable(c, d, sides)}
+		for _, other := range tables(c, d, sides, cols) {
+			if other.W <= width {
+				out[0] = other
+			}
 		}
-		return table
+		if m := movement(d); m == nil || m.Thick == nil {
+			if tick := backedOff(c, d); workOf(sides) == &d.LeftWork && !tick.Empty() {
+				out = append(out, tick)
+			}
+			return out
+		}
 	case p.Kind == job.Clock:
-		return boxClock(c, d, sides[0])
+		return []layout.Block{boxClock(c, d, sides[0])}
 	case p.Kind == job.Row:
-		return boxRow(c, d, sides[:1], p.Cols, width)
+		return positionBoxes(c, d, sides[0], p.Cols)
 	default:
-		return boxGrid(c, d, sides[0], width)
+		return []layout.Block{boxGrid(c, d, sides[0], cols, width)}
 	}
+	if workOf(sides) == &d.LeftWork {
+		out = append(out, adjustItems(c, d)...)
+	}
+	return out
 }
 
 // Box is the write-in box of one reading, in the form that its limits ask for, under its
@@ -101,15 +107,6 @@ func answers(c *block.Composer, d *job.Dim, s Side, caption string) layout.Block
 	return layout.Middle(layout.GapX, row...)
 }
 
-// boxRow sets boxes beside each other, one a side or one a position, going on to
-// a second row when they are wider than there is room for.
-func boxRow(c *block.Composer, d *job.Dim, sides []Side, positions []string, width layout.Mm) layout.Block {
-	if positions == nil {
-		return sideRow(c, d, sides, width)
-	}
-	return block.FlowRow(positionBoxes(c, d, sides[0], positions), width)
-}
-
 // positionBoxes are the boxes of one side, one a position. The unit stands in the
 // first caption and behind the last box, so that a row of four goes into the width.
 func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []layout.Block {
@@ -125,9 +122,9 @@ func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []
 	return all
 }
 
-// sideRow sets the boxes of one reading beside each other, one a side. Where they
-// do not all go into the width with the unit behind each, it stands behind the last.
-func sideRow(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+// sideItems are the boxes of one reading, one a side. Where they do not all go into the
+// width with the unit behind each, it stands behind the last.
+func sideItems(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []layout.Block {
 	row := func(units bool) []layout.Block {
 		var all []layout.Block
 		for i, s := range sides {
@@ -135,10 +132,10 @@ func sideRow(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layou
 		}
 		return all
 	}
-	if all := row(true); layout.Bottom(layout.GapX, all...).W <= width {
-		return layout.Bottom(layout.GapX, all...)
+	if all := row(true); block.RowWidth(all) <= width {
+		return all
 	}
-	return block.FlowRow(row(false), width)
+	return row(false)
 }
 
 // boxClock sets the boxes round a clock face, the first at the top, clockwise as
@@ -171,23 +168,30 @@ func withUnit(c *block.Composer, d *job.Dim, caption string) string {
 // boxGrid sets rows by columns of boxes with their names, turned on its side where
 // that goes into the width and the way it was written does not. A list without
 // columns is folded into as many columns as the width has room for.
-func boxGrid(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
+func boxGrid(c *block.Composer, d *job.Dim, s Side, cols int, width layout.Mm) layout.Block {
 	p := d.Positions
 	if len(p.Cols) == 0 {
-		return boxList(c, d, s, width)
+		return boxList(c, d, s, cols, width)
 	}
 	across := func(r, col int) int { return r*len(p.Cols) + col }
+	down := func(r, col int) int { return across(col, r) }
 	grid := rowsOf(c, d, s, p.Rows, p.Cols, across)
-	if grid.W <= width || p.Kind == job.Log {
+	if p.Kind == job.Log {
 		return grid
 	}
-	if turned := rowsOf(c, d, s, p.Cols, p.Rows, func(r, col int) int { return across(col, r) }); turned.W <= width {
+	if turned := rowsOf(c, d, s, p.Cols, p.Rows, down); cols > 0 && turned.W <= width && turned.H < grid.H {
+		return turned
+	}
+	if grid.W <= width {
+		return grid
+	}
+	if turned := rowsOf(c, d, s, p.Cols, p.Rows, down); turned.W <= width {
 		return turned
 	}
 	var rows []layout.Block
 	for i, r := range p.Rows {
 		label := c.Words(layout.Sub, r)
-		rows = append(rows, label, boxRow(c, d, []Side{s.on(across(i, 0))}, p.Cols, width))
+		rows = append(rows, label, block.FlowRow(positionBoxes(c, d, s.on(across(i, 0)), p.Cols), width))
 	}
 	return layout.Above(layout.GapY, rows...)
 }
@@ -217,12 +221,16 @@ func namedRow(c *block.Composer, d *job.Dim, name string, width layout.Mm, boxes
 	return layout.Bottom(2, label.Pad(0, 0, 2.5, 0), boxes)
 }
 
-// boxList sets one box a name, down the first column and then down the next.
-func boxList(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
+// boxList sets one box a name, down the first column and then down the next, in so many
+// columns as are asked for, 0 for as many as look well.
+func boxList(c *block.Composer, d *job.Dim, s Side, cols int, width layout.Mm) layout.Block {
 	names := d.Positions.Rows
 	labelW := labelWidth(c, names)
 	one := labelW + 2 + Box(c, d, s, withUnit(c, d, s.caption), false).W
-	cols := max(min(int((width+layout.GapX)/(one+layout.GapX)), (len(names)+2)/3), 1)
+	if cols == 0 {
+		cols = (len(names) + 2) / 3
+	}
+	cols = max(min(int((width+layout.GapX)/(one+layout.GapX)), cols), 1)
 	tall := (len(names) + cols - 1) / cols
 	var columns []layout.Block
 	for i := 0; i < len(names); i += tall {
@@ -237,32 +245,6 @@ func boxList(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Bloc
 		columns = append(columns, layout.Above(layout.GapY, rows...))
 	}
 	return layout.Beside(layout.GapX, columns...)
-}
-
-// boxTable sets one row a position and one column a side, for putting back. The
-// captions stand once, above the first row.
-func boxTable(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
-	names := PositionNames(d.Positions)
-	labelW := labelWidth(c, names)
-	const gap = 2
-	var head []layout.Block
-	widths := make([]layout.Mm, len(sides))
-	for i, s := range sides {
-		caption := c.Words(layout.Caption, withUnit(c, d, s.caption))
-		widths[i] = max(Box(c, d, s, "", false).W, caption.W)
-		head = append(head, caption.Fill(widths[i], caption.H, 0, 0))
-	}
-	rows := []layout.Block{layout.Beside(layout.GapX, head...).At(labelW+gap, 0)}
-	for i, n := range names {
-		label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, n)}, layout.ParaOpts{Ref: d.At})
-		var row []layout.Block
-		for k, s := range sides {
-			b := Box(c, d, s.on(i), "", false)
-			row = append(row, b.Fill(widths[k], b.H, 0, 0))
-		}
-		rows = append(rows, layout.Middle(gap, label, layout.Beside(layout.GapX, row...)))
-	}
-	return layout.Above(0.5, rows[0], layout.Above(layout.GapY, rows[1:]...))
 }
 
 // PositionNames names every reading, rows by columns.

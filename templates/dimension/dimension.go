@@ -1,337 +1,265 @@
 package dimension
 
 import (
-	"strings"
-
 	"matchmark/layout"
 	"matchmark/packs/job"
-	"matchmark/packs/reading"
 	"matchmark/templates/block"
 	"matchmark/templates/picture"
-	"matchmark/templates/words"
 )
 
-// balloonW is the width of the column of the mark in its ring.
-const balloonW layout.Mm = 20
-
-// Block is the block of one dimension: balloon and picture in a column on the
-// left; beside them what it is and in which state it is taken, the limit, the
-// boxes, and the way to leave it empty honestly. That stands in the line of low boxes,
-// in a column on the right, beside tall boxes, or below the picture, whichever takes
-// the least height.
-func Block(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) layout.Block {
-	left, leftW := balloon(c, d), balloonW
-	if picture.Drawn(d.Kind) {
-		left, leftW = pictureColumn(c, d), picture.Width+3
-	}
-	inner := c.Span - leftW - 2*block.CellPad
-	k := content{Composer: c, d: d, sides: sides, back: back, note: note}
-	best := framed(c, left, leftW, k.inLine(inner), inner)
-	try := func(left, body layout.Block) {
-		if body.Empty() {
-			return
-		}
-		if b := framed(c, left, leftW, body, inner); b.H < best.H-0.5 {
-			best = b
-		}
-	}
-	for _, width := range []layout.Mm{leastReason, 42} {
-		try(left, k.column(inner, width))
-	}
-	try(left, k.besideBoxes(inner))
-	if leftW > balloonW {
-		try(layout.Above(layout.GapY, left, verdictAside(c, d, sides, back, picture.Width).At(1.5, 0)), k.plain(inner))
-	}
-	return best
-}
-
-// content sets what stands beside the balloon of a dimension in several ways.
-type content struct {
-	*block.Composer
+// An entry is one dimension of a block with its boxes; of like places a block has
+// several.
+type entry struct {
 	d     *job.Dim
 	sides []Side
-	back  bool
-	note  string
 }
 
-// parts are the head of a dimension, its boxes and those worked out from them, in a
-// width. Of several rows of boxes the last is given apart, for what has room beside it.
-func (k content) parts(width layout.Mm) (head, boxes, extra layout.Block) {
-	c, d := k.Composer, k.d
-	head = layout.Above(0.5, append(Head(c, d, k.note, width), limitLines(c, d, k.back, width)...)...)
-	if d.Positions.Kind == job.Row && len(k.sides) == 1 {
-		rows := block.FlowRows(append(positionBoxes(c, d, k.sides[0], d.Positions.Cols), groupBoxes(c, d, k.sides)...), width)
-		last := len(rows) - 1
-		if boxes = rows[last]; last > 0 {
-			head = layout.Above(1.5, head, layout.Above(layout.GapY, rows[:last]...))
+// content is what stands in the frame of a dimension, or of one at several like places:
+// what it is and how it is read, once, then the limit, the boxes and the verdict.
+type content struct {
+	*block.Composer
+	entries []entry
+	back    bool
+	note    string
+	reason  bool // has the box for why a reading was not taken
+}
+
+// d is the dimension that the head tells.
+func (k content) d() *job.Dim { return k.entries[0].d }
+
+// A way is one of the ways to set a content.
+type way struct {
+	limitInHead bool // the limit in the head, or before the boxes
+	stacked     bool // OK and not OK below each other
+	cols        int  // columns of a list of boxes, or of a table turned on its side
+	markAbove   bool // the mark of each like place above its boxes, or before them
+}
+
+// bind is how much height a way must save before the limit leaves its place before the
+// boxes, where a reader looks for it.
+const bind layout.Mm = 3
+
+// frame sets a content in the way that takes the least height: with its picture beside
+// all, beside the head alone, or with the verdict below it.
+func (k content) frame() layout.Block {
+	full := k.Span - 2*block.CellPad
+	pic, least := layout.Block{}, layout.Block{}
+	beside := full
+	if d := k.d(); picture.Drawn(d.Kind) && (d.From.Part != nil || d.Of.Part != nil || !byHand(d, k.entries[0].sides)) {
+		pic = picture.OfDimension(k.Setter, k.d())
+		beside = full - picture.Width - block.CellPad
+	}
+	lowest := layout.Mm(0)
+	try := func(b layout.Block, w way) {
+		h := b.H
+		if w.limitInHead {
+			h += bind
 		}
-	} else {
-		boxes = boxBlock(c, d, k.sides, width)
-	}
-	extra = extraBoxes(c, d, k.sides, width, d.Positions.Kind != job.Row || len(k.sides) > 1)
-	if corner, ok := intoCorner(boxes, extra, width); ok && d.Positions.Kind == job.Clock {
-		boxes, extra = corner, layout.Block{}
-	}
-	return head, boxes, extra
-}
-
-// plain has no verdict: it stands elsewhere.
-func (k content) plain(width layout.Mm) layout.Block {
-	head, boxes, extra := k.parts(width)
-	return layout.Above(layout.GapY, layout.Above(1.5, head, boxes), extra)
-}
-
-// inLine has the verdict in the line of low boxes, or below the boxes.
-func (k content) inLine(width layout.Mm) layout.Block {
-	head, boxes, extra := k.parts(width)
-	return layout.Above(layout.GapY, layout.Above(1.5, head, verdict(k.Composer, k.d, k.sides, k.back, width, boxes)), extra)
-}
-
-// column has the verdict in a column on the right, as wide as given; nothing where the
-// rest does not go into what is left.
-func (k content) column(width, column layout.Mm) layout.Block {
-	rest := width - column - layout.GapX
-	body := k.plain(rest)
-	if body.W > rest+0.01 || len(body.Misfits) > 0 {
-		return layout.Block{}
-	}
-	aside := verdictAside(k.Composer, k.d, k.sides, k.back, column)
-	return layout.Beside(layout.GapX, body.Fill(rest, body.H, 0, 0), aside)
-}
-
-// besideBoxes has the verdict in the room that tall boxes leave beside them.
-func (k content) besideBoxes(width layout.Mm) layout.Block {
-	head, boxes, extra := k.parts(width)
-	aside := width - boxes.W - layout.GapX
-	if aside < leastReason {
-		return layout.Block{}
-	}
-	column := verdictAside(k.Composer, k.d, k.sides, k.back, aside)
-	if with := layout.Above(layout.GapY, column, extra); with.W <= aside && with.H <= boxes.H+extra.H {
-		column, extra = with, layout.Block{}
-	}
-	return layout.Above(layout.GapY, layout.Above(1.5, head, layout.Beside(layout.GapX, boxes, column)), extra)
-}
-
-// intoCorner puts a small block into the lower right corner of a large one, if the
-// large one leaves it free, as the boxes about a clock face do.
-func intoCorner(large, small layout.Block, width layout.Mm) (layout.Block, bool) {
-	if small.Empty() || small.H > large.H {
-		return layout.Block{}, false
-	}
-	top, x := large.H-small.H, layout.Mm(0)
-	for _, it := range large.Items {
-		if _, _, right, bottom := it.Bounds(); bottom > top-layout.GapY {
-			x = max(x, right+layout.GapX)
+		h += 1000 * layout.Mm(len(b.Misfits)) // what does not fit is told only where nothing fits
+		if !b.Empty() && b.W <= full+0.01 && (least.Empty() || h < lowest-0.5) {
+			least, lowest = b, h
 		}
 	}
-	if x+small.W > width {
-		return layout.Block{}, false
+	for _, w := range k.ways() {
+		try(layout.Beside(block.CellPad, pic, k.body(w, beside)), w)
+		if b := k.besideBoxes(w, beside); !b.Empty() {
+			try(layout.Beside(block.CellPad, pic, b), w)
+		}
+		if pic.Empty() {
+			try(k.headBeside(w, full), w)
+		} else {
+			try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), k.rows(w, full)), w)
+			try(k.underPicture(w, pic, beside), w)
+			if b := k.asideOf(w, full); !b.Empty() {
+				try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), b), w)
+			}
+		}
 	}
-	return layout.Overlay(large, small.At(x, top)), true
+	return framed(k.Composer, least)
 }
 
-// framed puts a frame about the column on the left and the content beside it.
-func framed(c *block.Composer, left layout.Block, leftW layout.Mm, content layout.Block, inner layout.Mm) layout.Block {
-	content = content.Fill(inner, content.H, 0, 0).Pad(1.5, block.CellPad, block.CellPad, block.CellPad)
-	high := max(content.H, left.H+2)
-	bar := layout.Drawn(0, high, layout.Item{Shape: layout.Line{DY: high, Weight: layout.Inner}})
-	block := layout.Beside(0, left.Fill(leftW, high, 0.5, 0.5), bar, content.Fill(content.W, high, 0, 0)).Border(layout.Rect{Weight: layout.Rule})
-	return block.Pad(0, 0, 1, 0)
+// ways are all ways that are worth a try.
+func (k content) ways() []way {
+	cols, above := 5, []bool{false}
+	if p := k.d().Positions; p.Kind != job.Grid && len(k.entries[0].sides) < 2 {
+		cols = 1
+	}
+	if len(k.entries) > 1 {
+		above = []bool{false, true}
+	}
+	var out []way
+	byHand := len(k.entries) > 1 && byHand(k.d(), k.entries[0].sides)
+	for _, limitInHead := range []bool{false, true} {
+		if byHand && !limitInHead {
+			continue // it stands beside the results as well
+		}
+		for _, stacked := range []bool{false, true} {
+			for n := range cols {
+				for _, a := range above {
+					out = append(out, way{limitInHead, stacked, n, a})
+				}
+			}
+		}
+	}
+	return out
+}
+
+// body is the head with the boxes below it.
+func (k content) body(w way, width layout.Mm) layout.Block {
+	return layout.Above(1.5, k.head(w, width), k.rows(w, width))
+}
+
+// rows are the rows of boxes: of one dimension from its limit to its initials, of like
+// places a row each behind its mark.
+func (k content) rows(w way, width layout.Mm) layout.Block {
+	var out []layout.Block
+	if len(k.entries) == 1 {
+		items := append(k.limit(w, width), k.boxes(k.entries[0], w, width)...)
+		out = append(out, k.flow(append(items, k.verdict(k.entries[0], w)...), width), warmLine(k.Composer, k.d(), writtenSide(k.entries[0].sides), width))
+		return layout.Above(layout.GapY, out...)
+	}
+	if limit := k.limit(w, width); len(limit) > 0 {
+		out = append(out, block.FlowRow(limit, width))
+	}
+	if d := k.d(); k.back && d.Shims != nil && len(d.Shims.Rows) > 0 {
+		out = append(out, packTable(k.Composer, d, width))
+	}
+	label := layout.Mm(0)
+	for _, e := range k.entries {
+		label = max(label, k.Width(layout.SubBold, e.d.Mark))
+	}
+	for _, e := range k.entries {
+		name := k.Line(label, []layout.Run{layout.T(layout.SubBold, e.d.Mark)}, layout.ParaOpts{Ref: e.d.At})
+		rest := width - label - 2
+		if w.markAbove {
+			rest = width
+		}
+		row := k.entry(e, w, rest)
+		switch {
+		case w.markAbove:
+			row = layout.Above(0.3, name, row)
+		case row.H > lowBoxes:
+			row = layout.Beside(2, name.Pad(6, 0, 0, 0), row)
+		default:
+			row = layout.Bottom(2, name.Pad(0, 0, 2.5, 0), row)
+		}
+		out = append(out, row)
+	}
+	return layout.Above(layout.GapY, out...)
+}
+
+// entry is one of several like places.
+func (k content) entry(e entry, w way, width layout.Mm) layout.Block {
+	if byHand(e.d, e.sides) {
+		return k.handEntry(e, w, width)
+	}
+	items := append(limitOf(k.Composer, e.d, k.back, width).boxes, k.boxes(e, w, width)...)
+	row := k.flow(append(items, k.verdict(e, w)...), width)
+	return layout.Above(layout.GapY, row, warmLine(k.Composer, e.d, writtenSide(e.sides), width))
+}
+
+// besideBoxes is the head with tall boxes below it, and limit and verdict beside those.
+func (k content) besideBoxes(w way, width layout.Mm) layout.Block {
+	rows := k.asideOf(w, width)
+	if rows.Empty() {
+		return rows
+	}
+	return layout.Above(1.5, k.head(w, width), rows)
+}
+
+// asideOf has limit and verdict in the room that tall boxes leave beside them; nothing
+// where there is none.
+func (k content) asideOf(w way, width layout.Mm) layout.Block {
+	if len(k.entries) > 1 {
+		return layout.Block{}
+	}
+	e := k.entries[0]
+	boxes := k.boxes(e, w, width)
+	aside := width - boxes[0].W - layout.GapX
+	if boxes[0].H <= lowBoxes || aside < leastReason {
+		return layout.Block{}
+	}
+	items := append(k.limit(w, aside), boxes[1:]...)
+	column := k.flow(append(items, k.verdict(e, w)...), aside)
+	return layout.Above(layout.GapY, layout.Beside(layout.GapX, boxes[0], column), warmLine(k.Composer, e.d, writtenSide(e.sides), width))
+}
+
+// headBeside has head and verdict beside tall boxes that leave room for them.
+func (k content) headBeside(w way, width layout.Mm) layout.Block {
+	const leastHead = 60
+	e := k.entries[0]
+	boxes := k.boxes(e, w, width)
+	aside := width - boxes[0].W - layout.GapX
+	if len(k.entries) > 1 || boxes[0].H <= lowBoxes || aside < leastHead {
+		return layout.Block{}
+	}
+	items := append(k.limit(w, aside), boxes[1:]...)
+	column := k.flow(append(items, k.verdict(e, w)...), aside)
+	return layout.Beside(layout.GapX, boxes[0], layout.Above(layout.GapY, k.head(w, aside), column, warmLine(k.Composer, e.d, writtenSide(e.sides), aside)))
+}
+
+// underPicture has the verdict below the picture.
+func (k content) underPicture(w way, pic layout.Block, width layout.Mm) layout.Block {
+	if len(k.entries) > 1 {
+		return layout.Block{}
+	}
+	e := k.entries[0]
+	left := layout.Above(layout.GapY, pic, k.flow(k.verdict(e, w), picture.Width))
+	if left.W > picture.Width+0.01 {
+		return layout.Block{}
+	}
+	left.W = picture.Width
+	items := append(k.limit(w, width), k.boxes(e, w, width)...)
+	body := layout.Above(layout.GapY, layout.Above(1.5, k.head(w, width), block.FlowRow(items, width)), warmLine(k.Composer, e.d, writtenSide(e.sides), width))
+	return layout.Beside(block.CellPad, left, body)
+}
+
+// boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
+// what is worked out from them.
+func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
+	return append(boxItems(k.Composer, e.d, e.sides, w.cols, width), extraItems(k.Composer, e.d, e.sides)...)
+}
+
+// flow sets pieces in rows; the box for the reason, if there is one, takes what its
+// row leaves.
+func (k content) flow(items []layout.Block, width layout.Mm) layout.Block {
+	if !k.reason || len(items) == 0 {
+		return block.FlowRow(items, width)
+	}
+	d := k.d()
+	reason := func(w layout.Mm) layout.Block {
+		return k.WideBox(layout.RoleWords, w, 1, k.W.Common.NotTaken, d.At)
+	}
+	last := len(items) - 1 // the initials stand behind it
+	least := min(leastReason, width)
+	items = append(items[:last:last], reason(least), items[last])
+	i := last
+	for _, r := range block.Rows(items, width) {
+		if i < len(r) {
+			items[last] = reason(min(least+width-block.RowWidth(r), longReason) - 0.01)
+			break
+		}
+		i -= len(r)
+	}
+	return block.FlowRow(items, width)
+}
+
+// verdict are the pieces that say how a reading came out, ending with the initials.
+func (k content) verdict(e entry, w way) []layout.Block {
+	return verdictItems(k.Composer, e.d, e.sides, k.back, w.stacked)
+}
+
+// framed puts a frame about a content over the whole width.
+func framed(c *block.Composer, content layout.Block) layout.Block {
+	content = content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1.2, block.CellPad, 1.6, block.CellPad)
+	return content.Border(layout.Rect{Weight: layout.Rule})
 }
 
 // lowBoxes is the height of one line of boxes with their captions.
 const lowBoxes layout.Mm = 16
 
-// leastReason is the least width of the box for why a reading was not taken.
-const leastReason layout.Mm = 34
-
-// ring is the mark in a ring.
-func ring(c *block.Composer, d *job.Dim) layout.Block {
-	mark := c.Words(layout.StepNo, d.Base)
-	r := max(mark.W/2+1.5, 5.8)
-	ring := layout.Drawn(2*r, 2*r, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: r, Y: r}, r), Weight: layout.Outline}})
-	return layout.Overlay(ring, mark.Fill(2*r, 2*r, 0.5, 0.5))
-}
-
-// balloon is the mark in a ring, its place below.
-func balloon(c *block.Composer, d *job.Dim) layout.Block {
-	ring := ring(c, d).Center(balloonW)
-	if d.Place.Label == "" {
-		return ring
-	}
-	return layout.Above(1, ring, fullMark(c, d, balloonW-2, layout.Centered).At(1, 0))
-}
-
-// pictureColumn is the column of a dimension with a picture: the mark in a ring, beside
-// it the part whose face the picture begins at, the picture below them.
-func pictureColumn(c *block.Composer, d *job.Dim) layout.Block {
-	const besideRing = 17 // units of the drawing that lie below the ring
-	upper, below := picture.NameAndDrawing(c.Setter, d, besideRing)
-	ring := ring(c, d).At(0.5, 0)
-	top := max(ring.H-upper.H, 0) // the name stands right above the line from it
-	return layout.Above(0.4, layout.Beside(0.7, ring, upper.Pad(top, 0, 0, 0)), below.At(1.5, 0))
-}
-
-// fullMark is the mark with its place, in smaller type where there are two places,
-// as in D12/NDE-DIS.
-func fullMark(c *block.Composer, d *job.Dim, width layout.Mm, a layout.Align) layout.Block {
-	style := layout.SubBold
-	text := d.Mark
-	if c.Width(style, text) > width {
-		style = layout.Caption.With(layout.Bold)
-	}
-	if c.Width(style, text) > width {
-		text = d.Place.Label
-	}
-	return c.Para(width, []layout.Run{layout.T(style, text)}, layout.ParaOpts{Align: a, Ref: d.At})
-}
-
-// Head is what is measured, between which faces, and in which state.
-func Head(c *block.Composer, d *job.Dim, note string, width layout.Mm) []layout.Block {
-	runs := []layout.Run{layout.T(layout.Strong, d.What)}
-	if c.Other != nil && c.Other.DimText(d) != d.What {
-		runs = append(runs, layout.T(layout.Sub, "  "+c.Other.DimText(d)))
-	}
-	if picture.Drawn(d.Kind) && d.Place.Label != "" {
-		runs = append([]layout.Run{layout.T(layout.Strong, d.Mark+"  ")}, runs...)
-	}
-	if f := faces(c.W, d); f != "" {
-		runs = append(runs, layout.T(layout.Sub, " — "+f))
-	}
-	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
-	small := []layout.Run{layout.T(layout.Sub, strings.Join(StateLine(c, d), " · "))}
-	if note != "" {
-		small = append(small, layout.T(layout.Sub, "  "), layout.Run{Text: note, Style: layout.SubBold, Deco: layout.Inverse})
-	}
-	out = append(out, c.Para(width, small, layout.ParaOpts{Ref: d.At}))
-	if p := d.Adjuster; p != nil && p.LeaveAlone != "" {
-		runs := []layout.Run{{Text: c.W.Dimension.LeaveAlone, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, " "+p.Name+": "+p.LeaveAlone)}
-		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: d.At}))
-	}
-	if d.Note != "" {
-		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, d.Note)}, layout.ParaOpts{Ref: d.At}))
-	}
-	return out
-}
-
-// faces words the two faces of a dimension, or the one it is of.
-func faces(w *words.Catalogue, d *job.Dim) string {
-	one := func(f job.Face) string {
-		if f.Name == "" {
-			return f.Part.Name
-		}
-		return w.Dimension.FaceOf.With(f.Name, f.Part.Name)
-	}
-	switch {
-	case d.From.Part != nil && d.To.Part == d.From.Part && d.From.Name != "" && d.To.Name != "":
-		return w.Dimension.Between.With(d.From.Name, one(d.To))
-	case d.From.Part != nil && d.To.Part != nil:
-		return w.Dimension.Between.With(one(d.From), one(d.To))
-	case d.Of.Part != nil:
-		return one(d.Of)
-	case d.Stamped.Part != nil:
-		return w.Dimension.StampedOn.With(one(d.Stamped))
-	}
-	return ""
-}
-
-// verdict is the line of the boxes, if they are low enough to stand in it, with
-// in or out, the reason why a reading was not taken, and initials.
-func verdict(c *block.Composer, d *job.Dim, sides []Side, back bool, width layout.Mm, boxes layout.Block) layout.Block {
-	initials := c.Box(layout.RoleInitials, c.W.Common.Initials, d.At)
-	ticks := verdictTicks(c, d, sides, back)
-	fixed := []layout.Block{ticks, initials}
-	rest := width
-	for _, b := range append(fixed, boxes) {
-		if !b.Empty() {
-			rest -= b.W + layout.GapX
-		}
-	}
-	if boxes.H <= lowBoxes && rest >= leastReason {
-		return layout.Bottom(layout.GapX, boxes, ticks, c.WideBox(layout.RoleWords, rest, 1, c.W.Common.NotTaken, d.At), initials)
-	}
-	rest += boxes.W + layout.GapX
-	return layout.Above(layout.GapY, boxes, layout.Middle(layout.GapX, ticks, c.WideBox(layout.RoleWords, rest, 1, c.W.Common.NotTaken, d.At), initials))
-}
-
-// verdictAside is the verdict in a column beside tall boxes.
-func verdictAside(c *block.Composer, d *job.Dim, sides []Side, back bool, width layout.Mm) layout.Block {
-	ticks := verdictTicks(c, d, sides, back)
-	if ticks.W > width {
-		ticks = layout.Block{}
-		for _, where := range verdictPlaces(d) {
-			list := layout.Above(layout.GapY, verdictList(c, d, sides, back)...)
-			ticks = layout.Above(layout.GapY, ticks, placed(c, d, where, list, width))
-		}
-	}
-	return layout.Above(layout.GapY, ticks,
-		c.WideBox(layout.RoleWords, min(width, 60), 1, c.W.Common.NotTaken, d.At), c.Box(layout.RoleInitials, c.W.Common.Initials, d.At)).Pad(3, 0, 0, 0)
-}
-
-// verdictList are the boxes for what follows from a reading: in or out, and for a
-// part found within a limit for old ones whether it goes back.
-func verdictList(c *block.Composer, d *job.Dim, sides []Side, back bool) []layout.Block {
-	w := c.W
-	late := len(sides) > 0 && sides[0].work != nil && sides[0].work.Late != nil
-	var words []string
-	switch {
-	case !back && d.Repair != nil:
-		words = []string{w.Dimension.GoesBack, w.Common.Mended, w.Dimension.Renewed}
-	case !back && d.Reuse != nil:
-		words = []string{w.Dimension.GoesBack, w.Dimension.Renewed}
-	case back && !late && d.Reuse != nil && d.Repair == nil:
-		words = []string{c.W.Common.InLimits, w.Dimension.OldPartInLimits, c.W.Common.OutOfLimits}
-	case late:
-	case d.WatchedOnly() && !back, d.Judged() && (!d.FoundIsRecorded() || back && (!d.Left.NeedsFound() || len(sides) > 1)):
-		words = []string{c.W.Common.InLimits, c.W.Common.OutOfLimits}
-	}
-	var ticks []layout.Block
-	for _, s := range words {
-		ticks = append(ticks, c.Tick(layout.Body, s, d.At))
-	}
-	return ticks
-}
-
-// verdictPlaces names the positions that are judged together: those of each limit, for
-// one box to tick does not speak for several limits; one empty name where there is one.
-func verdictPlaces(d *job.Dim) []string {
-	by := d.LeftBy
-	if d.Left == nil {
-		by = d.FoundBy
-	}
-	if len(by) == 0 || d.Reuse != nil {
-		return []string{""}
-	}
-	var out []string
-	for _, at := range d.ByLimit(by) {
-		if at.Limit.Kind != reading.Record {
-			out = append(out, strings.Join(at.Names, ", "))
-		}
-	}
-	return out
-}
-
-// verdictTicks sets the boxes of the verdict in a row.
-func verdictTicks(c *block.Composer, d *job.Dim, sides []Side, back bool) layout.Block {
-	ticks := verdictList(c, d, sides, back)
-	if len(ticks) == 0 {
-		return layout.Block{}
-	}
-	var rows []layout.Block
-	for _, where := range verdictPlaces(d) {
-		rows = append(rows, placed(c, d, where, layout.Middle(layout.GapX, ticks...), placesWide))
-	}
-	return layout.Above(layout.GapY, rows...).Pad(0, 0, 1.5, 0)
-}
-
-// placesWide is how wide the names of positions that are judged together run.
-const placesWide layout.Mm = 60
-
-// placed puts the names of the positions that boxes to tick are for above them.
-func placed(c *block.Composer, d *job.Dim, where string, ticks layout.Block, width layout.Mm) layout.Block {
-	if where == "" || ticks.Empty() {
-		return ticks
-	}
-	return layout.Above(0.5, fitToItems(c.Para(width, []layout.Run{layout.T(layout.SubBold, where)}, layout.ParaOpts{Ref: d.At})), ticks)
-}
+// Widths of the box for why a reading was not taken, at the least and at the most.
+const (
+	leastReason layout.Mm = 34
+	longReason  layout.Mm = 120
+)

@@ -29,88 +29,110 @@ func workOf(sides []Side) *job.Working {
 const tallFrame layout.Mm = 140
 
 // handBlocks sets a dimension that is worked out by hand: its head, the sums for its
-// limits, its own sum or its shims, the verdict below them or below the balloon,
+// limits, its own sum or its shims, the verdict below them or in a column beside them,
 // whichever takes less height. What is too tall for one frame goes on in a second,
 // between two sums.
-func handBlocks(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) []layout.Block {
-	width := c.Span - balloonW - 2*block.CellPad
-	parts := handParts(c, d, sides, back, note, width)
-	last := len(parts) - 1
-	parts[last] = layout.Above(layout.GapY, verdict(c, d, sides, back, width, parts[last]), extraBoxes(c, d, sides, width, true))
-	var out []layout.Block
-	var frame layout.Block
+func (k content) handBlocks() []layout.Block {
+	width := k.Span - 2*block.CellPad
+	e := k.entries[0]
+	parts, items := k.handParts(e, width)
+	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), k.verdict(e, way{})...)
+	parts = append(parts, layout.Above(layout.GapY, k.flow(items, width), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
+	out := []layout.Block{}
+	frame := k.handHead(width)
 	for _, p := range parts {
-		if !frame.Empty() && frame.H+layout.GapY+p.H > tallFrame {
-			out = append(out, framed(c, balloon(c, d), balloonW, frame, width))
-			frame = layout.Block{}
+		if frame.H+layout.GapY+p.H > tallFrame {
+			out = append(out, framed(k.Composer, frame))
+			runs := []layout.Run{markRun(k.Composer, e.d.Mark, width), layout.T(layout.Strong, "  "+e.d.What)}
+			frame = k.Para(width, runs, layout.ParaOpts{Ref: e.d.At}) // the next page may begin here
 		}
 		frame = layout.Above(layout.GapY, frame, p)
 	}
-	out = append(out, framed(c, balloon(c, d), balloonW, frame, width))
-	if one := underBalloon(c, d, sides, back, note); len(out) == 1 && !one.Empty() && one.H < out[0].H-0.5 {
-		out[0] = one
+	out = append(out, framed(k.Composer, frame))
+	if one := k.handBeside(width); len(out) == 1 && !one.Empty() && one.H < frame.H-0.5 {
+		out[0] = framed(k.Composer, one)
 	}
 	return out
 }
 
-// underBalloon is a dimension worked out by hand in one frame with the verdict below
-// the balloon, where the sums leave its column empty; nothing where the sums do not go
-// into what is left.
-func underBalloon(c *block.Composer, d *job.Dim, sides []Side, back bool, note string) layout.Block {
-	leftW := picture.Width + 3
-	width := c.Span - leftW - 2*block.CellPad
-	body := layout.Above(layout.GapY, append(handParts(c, d, sides, back, note, width), extraBoxes(c, d, sides, width, true))...)
-	if body.W > width+0.01 || len(body.Misfits) > 0 || body.H > tallFrame {
+// handBeside has the verdict in a column on the right of the sums; nothing where the sums
+// do not go into what is left.
+func (k content) handBeside(width layout.Mm) layout.Block {
+	e := k.entries[0]
+	verdict := k.verdict(e, way{stacked: true})
+	aside := layout.Mm(0)
+	for _, b := range verdict {
+		aside = max(aside, b.W)
+	}
+	if k.reason {
+		aside = max(aside, leastReason)
+	}
+	left := width - aside - layout.GapX
+	parts, items := k.handParts(e, left)
+	if items = append(items, extraItems(k.Composer, e.d, e.sides)...); len(items) > 0 {
+		parts = append(parts, block.FlowRow(items, left))
+	}
+	body := layout.Above(layout.GapY, append(parts, warmLine(k.Composer, e.d, writtenSide(e.sides), left))...)
+	head := k.handHead(width)
+	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+body.H > tallFrame {
 		return layout.Block{}
 	}
-	left := layout.Above(layout.GapY, balloon(c, d).Fill(leftW, balloon(c, d).H, 0.5, 0), verdictAside(c, d, sides, back, picture.Width).At(1.5, 0))
-	return framed(c, left, leftW, body, width)
+	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(verdict, aside)))
 }
 
-// handParts are the head, the sums for the limits and the boxes, in a width.
-func handParts(c *block.Composer, d *job.Dim, sides []Side, back bool, note string, width layout.Mm) []layout.Block {
-	parts := []layout.Block{handHead(c, d, back, note, width)}
-	parts = append(parts, limitLadders(c, d, *workOf(sides), width)...)
-	return append(parts, handBoxes(c, d, sides, width)...)
-}
-
-// handHead is the head of a dimension that is worked out; only one that is measured
-// as well has a picture.
-func handHead(c *block.Composer, d *job.Dim, back bool, note string, width layout.Mm) layout.Block {
-	if d.From.Part == nil && d.Of.Part == nil {
-		return layout.Above(0.5, append(Head(c, d, note, width), limitLines(c, d, back, width)...)...)
+// handEntry is one of several like places without its head.
+func (k content) handEntry(e entry, w way, width layout.Mm) layout.Block {
+	parts, items := k.handParts(e, width)
+	limit := limitOf(k.Composer, e.d, k.back, width).boxes
+	if last := len(items) - 1; len(limit) > 0 && e.d.Shims != nil && e.sides[0].Copied && last >= 0 {
+		// Before the leaves stand the limit and whether the old pack stays within it.
+		parts = append([]layout.Block{block.FlowRow(append(limit, items[last]), width)}, parts...)
+		items = items[:last:last]
+	} else {
+		items = append(limit, items...)
 	}
-	right := width - picture.Width - block.CellPad
-	head := append(Head(c, d, note, right), limitLines(c, d, back, right)...)
-	return layout.Beside(block.CellPad, picture.OfDimension(c.Setter, d), layout.Above(0.5, head...))
+	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), k.verdict(e, w)...)
+	return layout.Above(layout.GapY, append(parts, k.flow(items, width), warmLine(k.Composer, e.d, writtenSide(e.sides), width))...)
 }
 
-// handBoxes sets the boxes of a reading that is worked out, made up of shims, or
-// read off a part as a number: in putting back the value found first.
-func handBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []layout.Block {
+// handHead is the head of a dimension that is worked out, with its limit and the table
+// that leads to a pack of shims; only one that is measured as well has a picture.
+func (k content) handHead(width layout.Mm) layout.Block {
+	d, w := k.d(), way{limitInHead: true}
+	head := layout.Block{}
+	if d.From.Part == nil && d.Of.Part == nil || !picture.Drawn(d.Kind) {
+		head = k.head(w, width)
+	} else {
+		head = layout.Beside(block.CellPad, picture.OfDimension(k.Setter, d), k.head(w, width-picture.Width-block.CellPad))
+	}
+	if d.Shims != nil && len(d.Shims.Rows) > 0 && k.back {
+		head = layout.Above(1.5, head, packTable(k.Composer, d, width))
+	}
+	return head
+}
+
+// handParts are the sums for the limits and those of the reading, and the boxes that
+// stand in one row with the verdict: in putting back the value found first.
+func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Block) {
+	c, d, sides := k.Composer, e.d, e.sides
+	parts = limitLadders(c, d, *workOf(sides), width)
 	s := sides[min(1, len(sides)-1)]
-	if d.Shims != nil {
-		return shimBoxes(c, d, sides, width)
+	switch {
+	case d.Shims != nil:
+		more, row := shimBoxes(c, d, sides, width)
+		return append(parts, more...), row
+	case s.work.Formula == nil && d.OneIs == nil:
+		return parts, boxItems(c, d, sides, 0, width)
 	}
-	if s.work.Formula == nil && d.OneIs == nil {
-		return []layout.Block{boxBlock(c, d, sides, width)}
-	}
-	var out []layout.Block
 	if sides[0].Copied && d.Positions.Boxes() == 1 {
-		out = append(out, boxRow(c, d, sides[:1], nil, width))
+		items = sideItems(c, d, sides[:1], width)
 	}
 	if s.work.Formula == nil {
-		return append(out, stampedBoxes(c, d, s, width))
+		return append(parts, stampedBoxes(c, d, s, width)), items
 	}
-	out = append(out, ladders(c, d, s.work.Formula, s, width)...)
+	parts = append(parts, ladders(c, d, s.work.Formula, s, width)...)
 	if s.work == &d.LeftWork && d.Positions.Boxes() == 1 {
-		out[len(out)-1] = layout.Above(layout.GapY, out[len(out)-1], adjustRow(c, d, width))
+		items = append(items, adjustItems(c, d)...)
 	}
-	return out
-}
-
-// workedLaterLine says where a limit is worked out that hangs on a reading not yet taken.
-func workedLaterLine(c *block.Composer, d *job.Dim, u *job.Use, width layout.Mm) layout.Block {
-	text := c.W.Dimension.WorkedLater.With(PlainWords(c.W, d.Left), u.Dims[0].Mark, c.Page("left "+d.Mark))
-	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})
+	return parts, items
 }

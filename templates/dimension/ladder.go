@@ -17,10 +17,10 @@ const (
 	digitW  layout.Mm = 5.5
 )
 
-// ladders sets what is worked out by hand: the sum in words, then the ladder, once
-// or for every position, the result box with its limit beside it.
+// ladders sets what is worked out by hand, once or for every position, the result box
+// with its limit beside it.
 func ladders(c *block.Composer, d *job.Dim, l *job.Ladder, s Side, width layout.Mm) []layout.Block {
-	out := []layout.Block{sumLine(c, d, l, width)}
+	var out []layout.Block
 	limit := ""
 	switch {
 	case s.work.Late != nil:
@@ -41,8 +41,7 @@ func ladders(c *block.Composer, d *job.Dim, l *job.Ladder, s Side, width layout.
 		}
 		out = append(out, rungs(c, d, l, end, width))
 	}
-	out[1] = layout.Above(1, out[0], out[1])
-	return out[1:]
+	return out
 }
 
 // eachLimit is the limit of each result; that of their mean, spread or sum stands
@@ -56,10 +55,9 @@ func eachLimit(w *words.Catalogue, l *reading.Limit) string {
 	return PlainWords(w, &one)
 }
 
-// sumLine is the sum in one line, with its signs.
-func sumLine(c *block.Composer, d *job.Dim, l *job.Ladder, width layout.Mm) layout.Block {
-	text := c.W.Ladder.ByHand.With(d.Mark + " = " + strings.ReplaceAll(l.Text, " - ", " − "))
-	return c.Para(width, []layout.Run{layout.T(layout.SubBold, text)}, layout.ParaOpts{Ref: d.At, Role: roleSum})
+// sumText is a sum in one line, with its signs.
+func sumText(c *block.Composer, mark string, l *job.Ladder) string {
+	return c.W.Ladder.ByHand.With(mark + " = " + strings.ReplaceAll(l.Text, " - ", " − "))
 }
 
 // roleSum is on the texts of ladders, so that a reader of the page can do the sums.
@@ -75,6 +73,9 @@ type ladderEnd struct {
 // rungs sets the lines of one ladder below each other, the decimal points of their
 // last boxes in one column, the unit and the limit behind the result.
 func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
+	if one := rungsInRow(c, d, l, end, width); !one.Empty() {
+		return one
+	}
 	after := 0
 	for _, r := range l.Rungs {
 		after = max(after, lastAfter(r))
@@ -87,7 +88,8 @@ func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width la
 	}
 	for i, r := range c.Filled.Rungs(l, end.at) {
 		last := i == len(l.Rungs)-1
-		row := rung(c, d, l, r, last, end, edge+digitsBehind(lastAfter(r)), width-signCol)
+		boxes, label := rungPieces(c, d, l, r, last, end, false)
+		row := besideBoxes(c, d, label, boxes, edge+digitsBehind(lastAfter(r)), width-signCol)
 		sign := c.Line(signCol, []layout.Run{layout.T(layout.Limit, signText[r.Sign])}, layout.ParaOpts{Ref: d.At, Role: roleSum})
 		if row.H <= lowBoxes {
 			sign = sign.Pad(max(row.H-7, 0), 0, 0, 0)
@@ -135,11 +137,10 @@ func digitsBehind(after int) layout.Mm {
 	return digitW * layout.Mm(after+1)
 }
 
-// rung sets one line: what it takes on the left, its boxes on the right, ending at
-// the edge. Where they do not go beside each other the boxes stand below.
-func rung(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, last bool, end ladderEnd, edge, width layout.Mm) layout.Block {
+// rungPieces are the boxes of one line with the signs before them, and what it takes, to
+// stand beside the boxes or above the first.
+func rungPieces(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, last bool, end ladderEnd, below bool) (boxes []layout.Block, what string) {
 	var label, text []reading.Part
-	var boxes []layout.Block
 	flush := func(box layout.Block) {
 		// The sign stays with the box behind it when a line ends.
 		if s := PartWords(c.W, text); s != "" {
@@ -153,7 +154,11 @@ func rung(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, last boo
 	for i, p := range r.Parts {
 		switch {
 		case p.Blank != reading.NoBlank:
-			box := ladderBox(c, d, p, blankCaption(c, l, p))
+			caption := blankCaption(c, l, p)
+			if below && len(boxes) == 0 && len(label) > 0 {
+				caption = "" // it is told above the box
+			}
+			box := ladderBox(c, d, p, caption)
 			if last && end.key != "" && lastBlank(r) == i {
 				box = box.Named(end.key)
 			}
@@ -168,7 +173,7 @@ func rung(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, last boo
 	if r.Name != "" {
 		boxes = append(boxes, sumWords(c, "= "+r.Name, d).Pad(0, 0, 2.2, 0))
 	}
-	return besideBoxes(c, d, rungLabel(c, l, label, last, end), boxes, edge, width)
+	return boxes, rungLabel(c, l, label, last, end)
 }
 
 // lastBlank is which part of a line is its last box, -1 if it has none.
@@ -215,7 +220,7 @@ func sumWords(c *block.Composer, text string, d *job.Dim) layout.Block {
 // besideBoxes sets a label and boxes that end at an edge, or if they are too many
 // for that within a width.
 func besideBoxes(c *block.Composer, d *job.Dim, label string, boxes []layout.Block, edge, width layout.Mm) layout.Block {
-	const gap, leastLabel = 2, 34
+	const gap, leastLabel = 2, 30
 	para := func(w layout.Mm) layout.Block {
 		return c.Para(w, []layout.Run{layout.T(layout.Sub, label)}, layout.ParaOpts{Ref: d.At})
 	}
@@ -226,6 +231,9 @@ func besideBoxes(c *block.Composer, d *job.Dim, label string, boxes []layout.Blo
 			name = para(room)
 		}
 		return layout.Bottom(gap, name.Pad(0, 0, 2.5, 0), row)
+	}
+	if room := width - row.W - gap; label != "" && room >= leastLabel {
+		return layout.Bottom(gap, para(room).Pad(0, 0, 0.5, 0), row)
 	}
 	if row.W <= edge {
 		return layout.Above(1, para(edge), row.Right(edge))

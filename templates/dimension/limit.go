@@ -11,21 +11,33 @@ import (
 	"matchmark/templates/words"
 )
 
-// limitLines is the limit of a dimension with what hangs on it: the words of the
-// limit, the limit for an old part, what to do when it is out, where it comes
-// from, and in putting back what one flat of the adjuster does.
-//
-// What it says about the limit goes on in the line of the limit if all of it fits.
+// limitLines is the limit of a dimension with what hangs on it, on a sheet of its own:
+// the words of the limit, the limit for an old part, what to do when it is out, where
+// it comes from, and in putting back what one flat of the adjuster does.
 func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []layout.Block {
-	limit, notes := limitAndNotes(c, d, back, width)
-	if n := len(limit); n > 0 && len(notes) > 0 && limit[n-1].H <= layout.Limit.Lead+0.01 && notes[0].H <= layout.Sub.Lead+0.01 {
-		row := layout.Middle(4, fitToItems(limit[n-1]), fitToItems(notes[0]))
-		if row.W <= width {
-			row.W = width
-			limit[n-1], notes = row, notes[1:]
-		}
+	p := limitOf(c, d, back, width)
+	var runs []layout.Run
+	for _, l := range p.lines {
+		runs = append(runs, layout.T(l.style, l.text), layout.T(layout.Sub, "   "))
 	}
-	return append(append(limit, notes...), cameBack(c, d, back, width)...)
+	notes := joined(p.notes, noteRuns(c, d, back))
+	var out []layout.Block
+	if runs = append(runs, notes...); len(runs) > 0 {
+		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: d.At}))
+	}
+	return append(append(out, p.boxes...), append(SourcesDiffer(c, d, width), cameBack(c, d, back, width)...)...)
+}
+
+// joined sets texts before runs, parted by dots.
+func joined(texts []string, runs []layout.Run) []layout.Run {
+	if len(texts) == 0 {
+		return runs
+	}
+	text := strings.Join(texts, " · ")
+	if len(runs) > 0 && runs[0].Deco == layout.Plain {
+		text += " · "
+	}
+	return append([]layout.Run{layout.T(layout.Sub, text)}, runs...)
 }
 
 // textLine is a line of text that stands for a dimension.
@@ -39,30 +51,53 @@ func fitToItems(b layout.Block) layout.Block {
 	return b
 }
 
-// limitAndNotes are the lines of the limit and the small ones that follow.
-func limitAndNotes(c *block.Composer, d *job.Dim, back bool, width layout.Mm) (limit, notes []layout.Block) {
+// A limitText is a line of a limit in words.
+type limitText struct {
+	text  string
+	style layout.Style
+}
+
+// limitParts is a limit as it is printed: lines of words, lines with boxes of their own,
+// and what is told in small type.
+type limitParts struct {
+	lines []limitText
+	boxes []layout.Block
+	notes []string
+}
+
+// limitOf is the limit of a dimension, with the limit for an old part.
+func limitOf(c *block.Composer, d *job.Dim, back bool, width layout.Mm) limitParts {
 	work := d.FoundWork
 	if back {
 		work = d.LeftWork
 	}
+	var p limitParts
+	word := func(text string) { p.lines = append(p.lines, limitText{text, layout.Limit}) }
 	switch {
 	case d.Left == nil && d.WatchedOnly() && !back:
-		return limitWords(c, d, d.Found, d.FoundBy, width), LimitNotes(c, d, width, back)
+		p.add(c, d, d.Found, d.FoundBy, "", width)
+	case d.Left == nil && back:
+		word(c.W.Dimension.OnlyRecorded)
 	case d.Left == nil:
-		word := c.W.Common.RecordOnly
-		if back {
-			word = c.W.Dimension.OnlyRecorded
-		}
-		return []layout.Block{textLine(c, d, layout.Limit, word)}, SourcesDiffer(c, d, width)
+		word(c.W.Common.RecordOnly)
 	case !back && d.FoundIsRecorded():
-		text := c.W.Dimension.LeftOnFound.With(leftWords(c, d), c.Page("left "+d.Mark))
-		out := layout.Beside(4, textLine(c, d, layout.Limit, c.W.Common.RecordOnly), c.Para(width-40, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At}).Pad(0.5, 0, 0, 0))
-		return append([]layout.Block{out}, oldLimits(c, d, width)...), LimitNotes(c, d, width, false)
+		word(c.W.Common.RecordOnly)
+		p.notes = append(p.notes, c.W.Dimension.LeftOnFound.With(leftWords(c, d), c.Page("left "+d.Mark)))
+		p.old(c, d, width)
+	case !back && work.Late != nil:
+		word(c.W.Common.RecordOnly)
+		p.notes = append(p.notes, c.W.Dimension.WorkedLater.With(PlainWords(c.W, d.Left), work.Late.Dims[0].Mark, c.Page("left "+d.Mark)))
+	default:
+		p.add(c, d, d.Left, d.LeftBy, "", width)
+		p.old(c, d, width)
 	}
-	if !back && work.Late != nil {
-		return []layout.Block{textLine(c, d, layout.Limit, c.W.Common.RecordOnly), workedLaterLine(c, d, work.Late, width)}, LimitNotes(c, d, width, false)
-	}
-	return append(limitWords(c, d, d.Left, d.LeftBy, width), oldLimits(c, d, width)...), LimitNotes(c, d, width, back)
+	return p
+}
+
+// old puts in the limits of an old part, and of one that is mended.
+func (p *limitParts) old(c *block.Composer, d *job.Dim, width layout.Mm) {
+	p.add(c, d, d.Reuse, nil, c.W.Common.OldPart, width)
+	p.add(c, d, d.Repair, nil, c.W.Common.Mended, width)
 }
 
 // leftWords is the limit for closing as text, one for each position where they differ.
@@ -79,60 +114,47 @@ func leftWords(c *block.Composer, d *job.Dim) string {
 	return words
 }
 
-// oldLimits are the lines of the limits of an old part, and of one that is mended.
-func oldLimits(c *block.Composer, d *job.Dim, width layout.Mm) []layout.Block {
-	var out []layout.Block
-	for _, old := range []struct {
-		limit *reading.Limit
-		name  string
-	}{{d.Reuse, c.W.Common.OldPart}, {d.Repair, c.W.Common.Mended}} {
-		if old.limit == nil {
-			continue
-		}
-		words := old.limit.Words()
-		for _, line := range words.Main {
-			out = append(out, limitLine(c, d, append([]reading.Part{{Text: old.name}}, line...), width, layout.Limit))
-		}
-		for _, line := range words.Small {
-			if d.Positions.Boxes() > 1 && hasBlank(line) {
-				continue // one pair of boxes does not serve several readings
-			}
-			out = append(out, limitLine(c, d, line, width, layout.Sub))
-		}
+// add puts in one limit in words, with its size by letter and grade if it was written
+// so, or one for each position.
+func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*reading.Limit, name string, width layout.Mm) {
+	if l == nil {
+		return
 	}
-	return out
-}
-
-// limitWords is one limit in words, with its size by letter and grade if it was
-// written so, or one for each position.
-func limitWords(c *block.Composer, d *job.Dim, l *reading.Limit, by []*reading.Limit, width layout.Mm) []layout.Block {
 	if len(by) > 0 {
-		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Limit, ByPosition(c, d, by))}, layout.ParaOpts{Ref: d.At})}
+		p.lines = append(p.lines, limitText{ByPosition(c, d, by), layout.Limit})
+		return
 	}
-	var out []layout.Block
-	p := l.Words()
-	for i, line := range p.Main {
-		if zone := d.Zone(l); zone != "" && i == 0 {
+	words := l.Words()
+	for i, line := range words.Main {
+		switch zone := d.Zone(l); {
+		case name != "":
+			line = append([]reading.Part{{Text: name}}, line...)
+		case zone != "" && i == 0:
 			line = append([]reading.Part{{Text: zone + "  "}}, line...)
 		}
-		out = append(out, limitLine(c, d, line, width, layout.Limit))
+		p.line(c, d, line, layout.Limit, width)
 	}
-	for _, line := range p.Small {
+	for _, line := range words.Small {
 		if d.Positions.Boxes() > 1 && hasBlank(line) {
 			continue // one pair of boxes does not serve several readings
 		}
-		small := limitLine(c, d, line, width, layout.Sub)
-		if len(out) == 1 && len(p.Main) == 1 && small.W < width {
-			// Boxes in the small line go beside the limit, where there is room.
-			main := textLine(c, d, layout.Limit, PartWords(c.W, p.Main[0]))
-			if row := layout.Middle(4, main, small); row.W <= width {
-				out[0] = row
-				continue
-			}
-		}
-		out = append(out, small)
+		p.line(c, d, line, layout.Sub, width)
 	}
-	return out
+}
+
+// line puts in one line of a limit: words as text, blanks as boxes.
+func (p *limitParts) line(c *block.Composer, d *job.Dim, parts []reading.Part, st layout.Style, width layout.Mm) {
+	if hasOwnBlank(parts) {
+		p.boxes = append(p.boxes, limitLine(c, d, parts, width, st))
+		return
+	}
+	p.lines = append(p.lines, limitText{PartWords(c.W, parts), st})
+}
+
+// hasOwnBlank reports whether a line is written in by hand elsewhere than in the box for
+// the value found, which stands beside the limit already.
+func hasOwnBlank(parts []reading.Part) bool {
+	return slices.ContainsFunc(parts, func(p reading.Part) bool { return p.Blank != reading.NoBlank && p.Blank != reading.BlankFound })
 }
 
 // hasBlank reports whether a piece of a limit is written in by hand.
@@ -176,9 +198,21 @@ func SourcesDiffer(c *block.Composer, d *job.Dim, width layout.Mm) []layout.Bloc
 
 // LimitNotes are the small lines below a limit.
 func LimitNotes(c *block.Composer, d *job.Dim, width layout.Mm, back bool) []layout.Block {
+	runs := noteRuns(c, d, back)
+	if len(runs) == 0 {
+		return SourcesDiffer(c, d, width)
+	}
+	return append([]layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}, SourcesDiffer(c, d, width)...)
+}
+
+// noteRuns say how an adjuster is used, what to do when a reading is out, and where its
+// limit comes from; nothing for a reading that is only recorded.
+func noteRuns(c *block.Composer, d *job.Dim, back bool) []layout.Run {
+	if d.Left == nil && (back || !d.WatchedOnly()) {
+		return nil
+	}
 	w := c.W
-	var notes []string
-	notes = append(notes, adjustNotes(c, d, back)...)
+	notes := adjustNotes(c, d, back)
 	for _, n := range []struct {
 		sentence words.Sentence
 		value    string
@@ -187,28 +221,25 @@ func LimitNotes(c *block.Composer, d *job.Dim, width layout.Mm, back bool) []lay
 			notes = append(notes, n.sentence.With(n.value))
 		}
 	}
-	runs := []layout.Run{}
 	if d.Source != "" {
 		notes = append(notes, w.Common.Source.With(d.Source))
 	}
+	var runs []layout.Run
 	if len(notes) > 0 {
 		runs = append(runs, layout.T(layout.Sub, strings.Join(notes, " · ")))
 	}
 	if d.NotSourced() {
-		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: w.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed})
+		if len(runs) > 0 {
+			runs = append(runs, layout.T(layout.Sub, " "))
+		}
+		runs = append(runs, layout.Run{Text: w.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed})
 	}
-	if len(runs) == 0 {
-		return SourcesDiffer(c, d, width)
-	}
-	return append([]layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}, SourcesDiffer(c, d, width)...)
+	return runs
 }
 
-// limitLine sets one line of a limit: words as text, blanks as boxes of the size
-// that the reading has. The value found has its box beside the line already.
+// limitLine sets one line of a limit with boxes: words as text, blanks as boxes of the
+// size that the reading has. The value found has its box beside the line already.
 func limitLine(c *block.Composer, d *job.Dim, parts []reading.Part, width layout.Mm, st layout.Style) layout.Block {
-	if !slices.ContainsFunc(parts, func(p reading.Part) bool { return p.Blank != reading.NoBlank && p.Blank != reading.BlankFound }) {
-		return c.Para(width, []layout.Run{layout.T(st, PartWords(c.W, parts))}, layout.ParaOpts{Ref: d.At})
-	}
 	ends := typedEnds(c, d, parts)
 	var row []layout.Block
 	var text []reading.Part

@@ -52,7 +52,7 @@ func Matrix(c *block.Composer, d *job.Dim) []layout.Piece {
 		}
 		out = append(out, pieces...)
 	}
-	foot := layout.Above(layout.GapY, extraBoxes(c, d, m.sides, c.Span, true), m.foot())
+	foot := layout.Above(layout.GapY, extraBoxes(c, d, m.sides, c.Span), m.foot())
 	return append(out, layout.Piece{Block: foot, Gap: layout.GapY, Under: []*layout.Block{&short}})
 }
 
@@ -263,13 +263,10 @@ func (m *matrix) short() layout.Block {
 // foot is the verdict on all boxes of the matrix.
 func (m *matrix) foot() layout.Block {
 	d := m.d
-	ticks := verdictTicks(m.Composer, d, m.sides, d.LeftAt != nil)
-	initials := m.Box(layout.RoleInitials, m.W.Common.Initials, d.At)
-	rest := m.Span - initials.W - layout.GapX
-	if !ticks.Empty() {
-		rest -= ticks.W + layout.GapX
-	}
-	half := (rest - layout.GapX) / 2
-	return layout.Bottom(layout.GapX, ticks,
-		m.WideBox(layout.RoleWords, half, 1, m.W.Readings.OutAt, d.At), m.WideBox(layout.RoleWords, half, 1, m.W.Common.NotTaken, d.At), initials)
+	row := verdictItems(m.Composer, d, m.sides, d.LeftAt != nil, false)
+	half := (m.Span - block.RowWidth(row) - 2*layout.GapX) / 2
+	last := len(row) - 1
+	initials := row[last]
+	row = append(row[:last:last], m.WideBox(layout.RoleWords, half, 1, m.W.Readings.OutAt, d.At), m.WideBox(layout.RoleWords, half, 1, m.W.Common.NotTaken, d.At), initials)
+	return layout.Bottom(layout.GapX, row...)
 }

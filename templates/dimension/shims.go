@@ -13,15 +13,10 @@ import (
 // leastMaterial is the least width of the box for a leaf's material or mark.
 const leastMaterial layout.Mm = 22
 
-// shimBoxes sets a pack of shims: in putting back the table that leads from what was
-// worked out to a pack, whether the old pack stays, then the leaves one by one with
-// their sum.
-func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []layout.Block {
-	left := workOf(sides) == &d.LeftWork
-	out := []layout.Block{stockLine(c, d, width)}
-	if left && len(d.Shims.Rows) > 0 {
-		out[0] = layout.Above(1.5, out[0], packTable(c, d, width))
-	}
+// shimBoxes sets a pack of shims: the leaves one by one with their sum, a row a side; and
+// the boxes that stand in one row with the verdict: in putting back whether the old pack
+// stays, and what each leaf is made of or marked with.
+func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows, last []layout.Block) {
 	var cols []Side
 	for _, s := range sides {
 		if !s.signed { // the difference is that of the sums
@@ -29,21 +24,17 @@ func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []l
 		}
 	}
 	if len(cols) > 1 {
-		tick := c.Tick(layout.Body, c.W.Shims.OldPackStays, d.At)
-		if one := layout.Middle(layout.GapX, fitToItems(out[0]), tick); one.W <= width && out[0].H < 2*layout.Sub.Lead {
-			out[0] = one
-		} else {
-			out[0] = layout.Above(1, out[0], tick)
-		}
+		last = append(last, c.Tick(layout.Body, c.W.Shims.OldPackStays, d.At).Pad(0, 0, 1.5, 0))
 	}
 	if d.Shims.Stock.Stock.Pick {
-		return append(out, pickBoxes(c, d, cols, width))
+		return []layout.Block{pickBoxes(c, d, cols, width)}, last
 	}
-	return append(out, leafTable(c, d, cols, width))
+	rows, materials := leafTable(c, d, cols, width)
+	return rows, append(materials, last...)
 }
 
-// stockLine says what shims there are.
-func stockLine(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
+// stockText says what shims there are.
+func stockText(c *block.Composer, d *job.Dim) string {
 	s := d.Shims.Stock.Stock
 	var list []string
 	for _, l := range s.Leaves {
@@ -58,7 +49,7 @@ func stockLine(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
 	if s.Pick {
 		text = c.W.Shims.OneOfSet.With(d.Shims.Part.Name, all)
 	}
-	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: d.At})
+	return text
 }
 
 // packTable sets the table that rounds to what there is, in as many columns as go
@@ -118,8 +109,7 @@ func packText(p shim.Pack) string {
 
 // leafTable sets the leaves of a pack beside each other with their sum at the end,
 // one row a side, and below them boxes for what each leaf is made of or marked with.
-func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
-	var rows []layout.Block
+func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows, materials []layout.Block) {
 	leaves := d.Leaves()
 	for _, s := range sides {
 		first := s.caption
@@ -139,11 +129,10 @@ func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) lay
 		rows = append(rows, block.FlowRow(append(row, Box(c, d, s, withUnit(c, d, c.W.Shims.SumOfLeaves), false)), width))
 	}
 	one := Box(c, d, Side{}, "", false).W
-	var materials []layout.Block
 	for range leaves {
 		materials = append(materials, c.WideBox(layout.RoleWords, max(one, leastMaterial), 1, c.W.Shims.Material, d.At))
 	}
-	return layout.Above(layout.GapY, append(rows, block.FlowRow(materials, width))...)
+	return rows, materials
 }
 
 // pickBoxes sets a box to tick for each of a graded set, for every side, and the box
@@ -198,12 +187,12 @@ func movement(d *job.Dim) *job.Movement {
 	return d.Adjuster.Movement
 }
 
-// adjustRow sets the boxes of whoever turns the adjuster: how far it has to go, in
+// adjustItems are the boxes of whoever turns the adjuster: how far it has to go, in
 // flats or turns, and whether it was backed off; nothing where there is nothing to
 // turn.
-func adjustRow(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
+func adjustItems(c *block.Composer, d *job.Dim) []layout.Block {
 	if d.Adjuster == nil {
-		return layout.Block{}
+		return nil
 	}
 	var row []layout.Block
 	one, what := d.PerFlat, c.W.Shims.Flats
@@ -222,10 +211,7 @@ func adjustRow(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
 	if tick := backedOff(c, d); !tick.Empty() {
 		row = append(row, tick)
 	}
-	if len(row) == 0 {
-		return layout.Block{}
-	}
-	return block.FlowRow(row, width)
+	return row
 }
 
 // backedOff is the box to tick for an adjuster that is turned back after it touches,

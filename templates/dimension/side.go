@@ -7,6 +7,7 @@ import (
 	"matchmark/templates/block"
 	"matchmark/templates/picture"
 	"strconv"
+	"strings"
 )
 
 // A Side is one column of boxes of a dimension: as found on the traveler, and in
@@ -29,25 +30,149 @@ func (s Side) on(i int) Side {
 	return s
 }
 
-// Found is a dimension on the traveler: measured before parting.
-func Found(c *block.Composer, d *job.Dim) []layout.Block {
-	if d.Sheet {
-		return []layout.Block{sheetLine(c, d, false)}
+// A Kind says at which of its uses a step has a dimension.
+type Kind int
+
+// The uses: measured before parting, set in putting back, looked up again.
+const (
+	Found Kind = iota
+	Left
+	Recall
+)
+
+// Blocks are the readings that a step takes, those of one dimension at like places in one
+// block. Of one reading the box for why it was not taken stands in its block where that
+// takes no height; else, unless the step has that box elsewhere, a row says once which
+// were not taken.
+func Blocks(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref, elsewhere bool) []layout.Block {
+	if within := withReason(c, ds, kind); within != nil {
+		return within
 	}
-	return dimensionBlocks(c, d, []Side{{caption: c.W.Common.AsFound, When: job.AsFound, work: &d.FoundWork}}, false, lastChanceNote(c, d), "found ")
+	out := blocks(c, ds, kind, false)
+	if written := Written(ds, kind); len(written) > 0 && !elsewhere {
+		out = append(out, notTaken(c, written, at, c.Span-block.NumberWidth).Pad(2, 0, 0, 0).At(block.NumberWidth, 0))
+	}
+	return out
 }
 
-// dimensionBlocks is a dimension in one block, or in several where it is worked out
-// by hand in more lines than go well on a page.
-func dimensionBlocks(c *block.Composer, d *job.Dim, sides []Side, back bool, note, anchor string) []layout.Block {
-	var blocks []layout.Block
-	if byHand(d, sides) {
-		blocks = handBlocks(c, d, sides, back, note)
-	} else {
-		blocks = append(blocks, Block(c, d, sides, back, note))
+// withReason is one reading with the box for why it was not taken in its block; nothing
+// where that would make the block higher.
+func withReason(c *block.Composer, ds []*job.Dim, kind Kind) []layout.Block {
+	if len(Written(ds, kind)) != 1 {
+		return nil
 	}
-	blocks[0] = anchors(c, blocks[0], d, anchor)
-	return blocks
+	within := blocks(c, ds, kind, true)
+	if heightOf(within) > heightOf(blocks(c, ds, kind, false))+0.5 {
+		return nil
+	}
+	return within
+}
+
+// AsksReason reports whether readings need a box for why they were not taken outside of
+// their blocks.
+func AsksReason(c *block.Composer, ds []*job.Dim, kind Kind) bool {
+	return len(Written(ds, kind)) > 0 && withReason(c, ds, kind) == nil
+}
+
+// Written are the readings that have boxes at the step.
+func Written(ds []*job.Dim, kind Kind) []*job.Dim {
+	var out []*job.Dim
+	for _, d := range ds {
+		if !onlyLine(d, kind) {
+			out = append(out, d)
+		}
+	}
+	return out
+}
+
+func heightOf(bs []layout.Block) (h layout.Mm) {
+	for _, b := range bs {
+		h += b.H + 1
+	}
+	return h
+}
+
+// blocks are the blocks of readings, with or without the boxes for the reason.
+func blocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
+	var out []layout.Block
+	for i := 0; i < len(ds); {
+		d := ds[i]
+		if onlyLine(d, kind) {
+			out = append(out, lineOf(c, d, kind))
+			i++
+			continue
+		}
+		k := content{Composer: c, back: kind != Found, reason: reason}
+		n := i
+		for n < len(ds) && (n == i || alike(c, d, ds[n], kind)) {
+			k.entries = append(k.entries, entry{ds[n], sidesOf(c, ds[n], kind)})
+			n++
+		}
+		if kind == Found {
+			k.note = lastChanceNote(c, d)
+		}
+		for _, part := range k.parts() {
+			out = append(out, part.blocks(kind)...)
+		}
+		i = n
+	}
+	return out
+}
+
+// alike reports whether a dimension at another place is told by the head of the first,
+// so that both stand in one block.
+func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
+	if d.Base != first.Base || onlyLine(d, kind) || d.Positions.Kind == job.Clock || d.Positions.Kind == job.Log {
+		return false
+	}
+	if d.Box.Form == reading.Grid || byHand(d, sidesOf(c, d, kind)) != byHand(first, sidesOf(c, first, kind)) {
+		return false
+	}
+	head := func(d *job.Dim) string {
+		e := entry{d, sidesOf(c, d, kind)}
+		k := content{Composer: c, entries: []entry{e, e}, back: kind != Found}
+		if kind == Found {
+			k.note = lastChanceNote(c, d)
+		}
+		var text strings.Builder
+		for _, it := range k.head(way{limitInHead: true}, c.Span).Items {
+			if t, ok := it.Shape.(layout.Text); ok {
+				text.WriteString(t.S + " ")
+			}
+		}
+		return text.String()
+	}
+	return head(d) == head(first)
+}
+
+// parts are the frames of like places: one, or two where one were too tall for a page.
+func (k content) parts() []content {
+	n := len(k.entries)
+	if n < 2 || k.frame().H <= tallFrame {
+		return []content{k}
+	}
+	first, second := k, k
+	first.entries, second.entries = k.entries[:(n+1)/2], k.entries[(n+1)/2:]
+	return append(first.parts(), second.parts()...)
+}
+
+// blocks is a dimension in one frame, or in several where it is worked out by hand in
+// more lines than go well on a page.
+func (k content) blocks(kind Kind) []layout.Block {
+	var out []layout.Block
+	if len(k.entries) == 1 && byHand(k.d(), k.entries[0].sides) {
+		out = k.handBlocks()
+	} else {
+		out = []layout.Block{k.frame()}
+	}
+	for _, e := range k.entries {
+		what := "left "
+		if kind == Found {
+			what = "found "
+		}
+		out[0] = anchors(k.Composer, out[0], e.d, what)
+	}
+	return out
 }
 
 // lastChanceNote says which step takes the reading away for good.
@@ -61,21 +186,39 @@ func lastChanceNote(c *block.Composer, d *job.Dim) string {
 	return c.W.Dimension.GoneAfter.With(d.LastChance.No)
 }
 
-// Left is a dimension on the reassembly sheet: the found value copied, the
-// value left, and their difference.
-func Left(c *block.Composer, d *job.Dim) []layout.Block {
-	if d.Sheet {
-		return []layout.Block{sheetLine(c, d, true)}
+// sidesOf are the columns of boxes of a dimension: as found on the traveler; in putting
+// back the value found copied, the value left, and their difference.
+func sidesOf(c *block.Composer, d *job.Dim, kind Kind) []Side {
+	copied := Side{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true, When: job.AsFound}
+	switch kind {
+	case Found:
+		return []Side{{caption: c.W.Common.AsFound, When: job.AsFound, work: &d.FoundWork}}
+	case Recall:
+		return []Side{copied}
 	}
 	var sides []Side
 	if d.FoundAt != nil && d.Box.Form != reading.Grid {
-		sides = append(sides, Side{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true, When: job.AsFound})
+		sides = append(sides, copied)
 	}
 	sides = append(sides, Side{caption: c.W.Common.AsLeft, When: job.AsLeft, work: &d.LeftWork})
 	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && roomFor(c, d, 3) {
 		sides = append(sides, Side{caption: c.W.Dimension.Difference, signed: true})
 	}
-	return dimensionBlocks(c, d, sides, true, "", "left ")
+	return sides
+}
+
+// onlyLine reports whether a step has one line for a dimension: its boxes stand on a
+// sheet of their own, or it is only compared with what was drawn.
+func onlyLine(d *job.Dim, kind Kind) bool {
+	return d.Sheet || kind == Recall && (d.Box.Form == reading.Grid || d.Box.Form == reading.Line)
+}
+
+func lineOf(c *block.Composer, d *job.Dim, kind Kind) layout.Block {
+	if kind != Recall {
+		return sheetLine(c, d, kind == Left)
+	}
+	text := c.W.Dimension.CompareWith.With(d.Mark+"  "+d.What, c.Page("found "+d.Mark))
+	return c.Para(c.Span-block.NumberWidth, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: d.At}).At(block.NumberWidth, 0).Anchored("left " + d.Mark)
 }
 
 // roomFor reports whether so many boxes of a dimension go beside each other.
@@ -90,17 +233,6 @@ func roomFor(c *block.Composer, d *job.Dim, n int) bool {
 	}
 	inner := c.Span - picture.Width - 3 - 2*block.CellPad
 	return label+2+layout.Mm(n)*one+layout.Mm(n-1)*layout.GapX+10 <= inner
-}
-
-// Recall is a dimension that was only recorded: nothing to set, but the value
-// found is worth a look when the parts are together again.
-func Recall(c *block.Composer, d *job.Dim) layout.Block {
-	if d.Sheet || d.Box.Form == reading.Grid || d.Box.Form == reading.Line {
-		text := c.W.Dimension.CompareWith.With(d.Mark+"  "+d.What, c.Page("found "+d.Mark))
-		return c.Para(c.Span-block.NumberWidth, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: d.At}).At(block.NumberWidth, 0).Anchored("left " + d.Mark)
-	}
-	s := []Side{{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true, When: job.AsFound}}
-	return Block(c, d, s, true, "").Anchored("left " + d.Mark)
 }
 
 // sheetLine stands at the step in the place of the boxes: how many there are and on

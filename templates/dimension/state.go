@@ -91,14 +91,10 @@ func groupBox(c *block.Composer, d *job.Dim, g reading.Group, s Side, caption st
 	return c.Value(n).Named(key)
 }
 
-// extraBoxes are the boxes that stand with the readings of a dimension: with groups
-// what is worked out from all of them, the temperature of the part, the correction
-// of a warm one, spare ones.
-func extraBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm, groups bool) layout.Block {
-	var row []layout.Block
-	if groups {
-		row = groupBoxes(c, d, sides)
-	}
+// extraItems are the boxes that stand with the readings of a dimension: what is worked
+// out from all of them, the temperature of the part, spare ones.
+func extraItems(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
+	row := groupBoxes(c, d, sides)
 	own := writtenSide(sides)
 	if d.Warm == nil && d.PartWarm() {
 		row = append(row, named(temperature(c, d, c.W.Dimension.PartAt), d, own, job.PartBlank, 0))
@@ -106,11 +102,16 @@ func extraBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm, gr
 	for i := range d.Spare {
 		row = append(row, named(Box(c, d, Side{}, c.W.Dimension.Spare.With(strconv.Itoa(i+1)), true), d, own, job.SpareBlank, i))
 	}
+	return row
+}
+
+// extraBoxes are the same in rows, and the correction of a warm part.
+func extraBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
 	var lines layout.Block
-	if len(row) > 0 {
+	if row := extraItems(c, d, sides); len(row) > 0 {
 		lines = block.FlowRow(row, width)
 	}
-	return layout.Above(layout.GapY, lines, warmLine(c, d, own, width)).Tagged(d.At)
+	return layout.Above(layout.GapY, lines, warmLine(c, d, writtenSide(sides), width)).Tagged(d.At)
 }
 
 // writtenSide is the first side that is written at its step, one of no time where all

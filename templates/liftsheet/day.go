@@ -86,7 +86,9 @@ func dayBoxes(c *block.Composer, l *job.Lift, st *job.Step, width layout.Mm) lay
 	for _, role := range roles {
 		names = append(names, c.WideBox(layout.RoleName, (c.Span-2*layout.GapX)/3, 1, w.Lift.NameSign.With(role), l.At))
 	}
-	rows = append(rows, block.FlowRows(names, width)...)
+	for _, r := range block.Rows(names, width) {
+		rows = append(rows, layout.Bottom(layout.GapX, r...))
+	}
 	return layout.Above(layout.GapY, rows...)
 }
 

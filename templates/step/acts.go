@@ -24,7 +24,8 @@ type run struct {
 
 // runs are all runs of a step in the order of its acts. What stands in the head of the
 // step, the hold that ends it and the containers that must be empty are not among them.
-func runs(c *block.Composer, st *job.Step) []run {
+// The box for readings that were not taken may stand elsewhere.
+func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	var out []run
 	noted := noted(c, st)
 	note := func(now bool) {
@@ -44,7 +45,7 @@ func runs(c *block.Composer, st *job.Step) []run {
 				out = append(out, run{blocks: orders})
 			}
 		}
-		if r := runOf(c, st, v); r.lines != nil || len(r.blocks) > 0 {
+		if r := runOf(c, st, v, elsewhere); r.lines != nil || len(r.blocks) > 0 {
 			out = append(out, r)
 		}
 		note(back && v == job.DoFit && len(st.Fit) > 0)
@@ -67,23 +68,19 @@ func jointOrders(c *block.Composer, st *job.Step) []layout.Block {
 }
 
 // runOf is what a step prints for one verb, empty if it does not use it.
-func runOf(c *block.Composer, st *job.Step, v job.Verb) run {
+func runOf(c *block.Composer, st *job.Step, v job.Verb, elsewhere bool) run {
 	var blocks []layout.Block
 	last := false
 	switch v {
 	case job.DoMeasure:
+		blocks = dimension.Blocks(c, st.Measure, dimension.Found, st.At, elsewhere)
 		for _, d := range st.Measure {
-			blocks = append(blocks, dimension.Found(c, d)...)
 			last = last || d.LastChance == st
 		}
 	case job.DoSet:
-		for _, d := range st.Set {
-			blocks = append(blocks, dimension.Left(c, d)...)
-		}
+		blocks = dimension.Blocks(c, st.Set, dimension.Left, st.At, elsewhere)
 	case job.DoRecall:
-		for _, d := range st.Recall {
-			blocks = append(blocks, dimension.Recall(c, d))
-		}
+		blocks = dimension.Blocks(c, st.Recall, dimension.Recall, st.At, elsewhere)
 	case job.DoJudge:
 		blocks = judged(c, st)
 	default:
@@ -152,4 +149,25 @@ func inRow(rs []run) int {
 		n++
 	}
 	return n
+}
+
+// fewReadings is up to how many readings share the box in the row of their step for why
+// one was not taken.
+const fewReadings = 3
+
+// reasonInRow reports whether the row of a step has the box for readings not taken: below
+// initials and time, where nothing else stands.
+func reasonInRow(c *block.Composer, st *job.Step) bool {
+	if st.Check != "" || st.Photo {
+		return false
+	}
+	n, asks := 0, false
+	for _, x := range []struct {
+		dims []*job.Dim
+		kind dimension.Kind
+	}{{st.Measure, dimension.Found}, {st.Set, dimension.Left}, {st.Recall, dimension.Recall}} {
+		n += len(dimension.Written(x.dims, x.kind))
+		asks = asks || dimension.AsksReason(c, x.dims, x.kind)
+	}
+	return asks && n <= fewReadings
 }

@@ -66,8 +66,9 @@ func partAt(c *block.Composer, p *job.Part, st *job.Step) string {
 // Measures of the boxes for a stack.
 const (
 	stackNo   layout.Mm = 7
-	stackLow  int       = 3 // more go into a second column
-	stackRows int       = 7 // so many in two columns, and more go into a third
+	stackName layout.Mm = 26 // the most that the name of a piece takes
+	stackBox  layout.Mm = 30 // the least box for what is there
+	stackCols int       = 3
 )
 
 // stackBlock is the numbered column for the order of a stack, counted from its side.
@@ -77,14 +78,18 @@ func stackBlock(c *block.Composer, k *job.Stack, st *job.Step, width layout.Mm) 
 	if k.Order != "" {
 		runs = append(runs, layout.T(layout.Body, " · "+w.Step.StackExpected.With(k.Order)))
 	}
-	cols := max((len(k.Pieces)+stackRows-1)/stackRows, min((len(k.Pieces)+stackLow-1)/stackLow, 2))
-	tall := (len(k.Pieces) + max(cols, 1) - 1) / max(cols, 1)
-	one := (width - layout.Mm(max(cols, 1)-1)*layout.GapX) / layout.Mm(max(cols, 1))
+	name := layout.Mm(0)
+	for _, p := range k.Pieces {
+		name = max(name, min(c.Width(layout.Body, p)+2, stackName))
+	}
+	cols := max(min(int((width+layout.GapX)/(stackNo+name+stackBox+layout.GapX)), stackCols), 1)
+	tall := (len(k.Pieces) + cols - 1) / cols
+	one := (width - layout.Mm(cols-1)*layout.GapX) / layout.Mm(cols)
 	var columns []layout.Block
 	for i := 0; i < len(k.Pieces); i += tall {
 		var rows []layout.Block
 		for n := i; n < min(i+tall, len(k.Pieces)); n++ {
-			rows = append(rows, stackRow(c, k, n, st, one))
+			rows = append(rows, stackRow(c, k, n, st, one, name))
 		}
 		columns = append(columns, layout.Above(layout.GapY, rows...))
 	}
@@ -92,8 +97,7 @@ func stackBlock(c *block.Composer, k *job.Stack, st *job.Step, width layout.Mm) 
 }
 
 // stackRow is one piece: its number, what is expected, the box for what is there.
-func stackRow(c *block.Composer, k *job.Stack, n int, st *job.Step, width layout.Mm) layout.Block {
-	const nameW = 26
+func stackRow(c *block.Composer, k *job.Stack, n int, st *job.Step, width, nameW layout.Mm) layout.Block {
 	box := width - stackNo
 	row := []layout.Block{c.Words(layout.Strong, strconv.Itoa(n+1)).Fill(stackNo, 9, 0, 0.5)}
 	if k.Pieces[n] != "" {
@@ -109,7 +113,9 @@ func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	var out []layout.Block
 	line := func(text string) {
 		tick := c.Tick(layout.Body, "", st.At)
-		out = append(out, layout.Middle(2, tick, c.Para(width-tick.W-2, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: st.At})))
+		words := c.Para(width-tick.W-2, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: st.At})
+		words.W = block.InkRight(words)
+		out = append(out, layout.Middle(2, tick, words))
 	}
 	ways := st.WayRound
 	for _, m := range st.Fit {
@@ -132,7 +138,10 @@ func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	for _, k := range stacks {
 		line(k.Mark + "  " + c.W.Step.StackBack.With(k.What, k.From, c.Page("stack "+k.Mark)))
 	}
-	return out
+	if len(out) == 0 {
+		return nil
+	}
+	return []layout.Block{block.FlowRow(out, width)}
 }
 
 func containsWay(list []job.WayRound, w job.WayRound) bool {

@@ -15,14 +15,14 @@ const (
 	textGap layout.Mm = 5
 )
 
-// stepRow is the head of a step: number, what to do, the lines of its first acts, and
-// who did it when. The lines that do not stand beside the boxes for initials are blocks
+// stepRow is the head of a step: number, what to do, the lines of its first acts, who
+// did it when, and the box for readings that were not taken. The lines that do not stand beside the boxes for initials are blocks
 // below it.
-func stepRow(c *block.Composer, st *job.Step, first []run) (row layout.Block, below []layout.Block) {
+func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Block) {
 	width := c.Span - block.NumberWidth - signOff - textGap
 	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
 	if st.Hours != nil {
-		number = layout.Above(2, number, c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At))
+		number = layout.Above(0.4, number, c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At))
 		number.W = block.NumberWidth
 	}
 	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleInitials, c.W.Common.Initials, st.At), c.Box(layout.RoleTime, c.W.Common.Time, st.At))
@@ -32,6 +32,9 @@ func stepRow(c *block.Composer, st *job.Step, first []run) (row layout.Block, be
 	}
 	if st.Photo {
 		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.W.Step.Photo, st.At))
+	}
+	if reason {
+		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.W.Step.NotTaken, st.At))
 	}
 	boxes = layout.Above(layout.GapY, append([]layout.Block{boxes}, extra...)...)
 	first = append(noteRun(c, st), first...)
@@ -47,7 +50,7 @@ func stepRow(c *block.Composer, st *job.Step, first []run) (row layout.Block, be
 			row, below, least = r, rest, h
 		}
 	}
-	return row.Pad(0, 0, 1, 0).Anchored("step " + st.No), below
+	return row.Pad(0, 0, 0.5, 0).Anchored("step " + st.No), below
 }
 
 // noteRun is the small line of a step: what it comes after and why, where it may be
@@ -82,40 +85,87 @@ func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 func runLines(rs []run, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, r := range rs {
-		out = append(out, r.lines(width)...)
+		if lines := r.lines(width); r.count {
+			out = append(out, layout.Above(r.gap(), lines...).Pad(layout.GapY-1, 0, 0, 0))
+		} else {
+			out = append(out, lines...)
+		}
 	}
 	return out
 }
 
 // linesBelow are the lines of runs over the whole width beside the numbers of steps,
-// short ones two in a row.
+// short ones several in a row.
 func linesBelow(c *block.Composer, rs []run) []layout.Block {
 	width := c.Span - block.NumberWidth
 	var out []layout.Block
 	for _, r := range rs {
-		full := layout.Above(1, r.lines(width)...)
-		if pairs := inPairs(r, width); pairs.H < full.H-0.5 {
-			full = pairs
+		full := layout.Above(r.gap(), r.lines(width)...)
+		for _, several := range []layout.Block{inPairs(r, width), inRows(r, width)} {
+			if several.H < full.H-0.5 && len(several.Misfits) <= len(full.Misfits) {
+				full = several
+			}
+		}
+		if r.count {
+			full = full.Pad(layout.GapY-0.5, 0, 0, 0) // from the boxes above
 		}
 		out = append(out, full)
 	}
 	return out
 }
 
+// gap is the room between the lines of a run: boxes below each other need more.
+func (r run) gap() layout.Mm {
+	if r.count {
+		return layout.GapY
+	}
+	return 1
+}
+
 // inPairs sets the lines of a run in two columns, read from left to right.
 func inPairs(r run, width layout.Mm) layout.Block {
 	half := (width - textGap) / 2
 	lines := r.lines(half)
-	gap := layout.Mm(1)
-	if r.count {
-		gap = layout.GapY
+	for i, l := range lines {
+		lines[i] = l.Fill(half, l.H, 0, 0)
 	}
+	return besideAndBelow(r, lines, width)
+}
+
+// besideAndBelow sets lines in rows, those with boxes apart as boxes must be.
+func besideAndBelow(r run, lines []layout.Block, width layout.Mm) layout.Block {
 	var rows []layout.Block
-	for i := 0; i < len(lines); i += 2 {
-		left := lines[i].Fill(half, lines[i].H, 0, 0)
-		rows = append(rows, layout.Beside(textGap, append([]layout.Block{left}, lines[i+1:min(i+2, len(lines))]...)...))
+	for _, row := range block.Rows(lines, width+0.01) {
+		rows = append(rows, layout.Beside(layout.GapX, row...))
 	}
-	return layout.Above(gap, rows...)
+	return layout.Above(r.gap(), rows...)
+}
+
+// twoLines is the height of two lines of text, that of a box for a count.
+const twoLines layout.Mm = 9.1
+
+// inRows sets the lines of a run from left to right, each as narrow as goes in two lines
+// of text, or in as many as it takes over the whole width.
+func inRows(r run, width layout.Mm) layout.Block {
+	const parts = 12
+	lines := r.lines(width)
+	if len(lines) < 2 {
+		return layout.Above(1, lines...)
+	}
+	most := make([]layout.Mm, len(lines))
+	for i, l := range lines {
+		most[i] = max(l.H, twoLines) + 0.05
+		lines[i] = l.Fill(width, l.H, 0, 0)
+	}
+	for n := parts - 1; n >= 3; n-- {
+		one := width * layout.Mm(n) / parts
+		for i, l := range r.lines(one) {
+			if l.H <= most[i] && l.W <= one+0.01 && len(l.Misfits) == 0 && lines[i].W > one {
+				lines[i] = l.Fill(one, l.H, 0, 0)
+			}
+		}
+	}
+	return besideAndBelow(r, lines, width)
 }
 
 // lastLines is the line at the step that takes readings away for good: those of

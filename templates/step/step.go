@@ -1,6 +1,8 @@
 package step
 
 import (
+	"slices"
+
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
@@ -45,12 +47,17 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		if i == 0 {
 			gap = 2
 		}
-		out = append(out, layout.Piece{Block: c.Caution(n).Tagged(st.At), Gap: gap, KeepNext: true})
+		note := c.Caution(n)
+		if stoodBefore(st, n) {
+			note = c.CautionAgain(n)
+		}
+		out = append(out, layout.Piece{Block: note.Tagged(st.At), Gap: gap, KeepNext: true})
 	}
-	rs := runs(c, st)
+	reason := reasonInRow(c, st)
+	rs := runs(c, st, reason)
 	n := inRow(rs)
 	row := len(out)
-	head, below := stepRow(c, st, rs[:n])
+	head, below := stepRow(c, st, rs[:n], reason)
 	out = append(out, layout.Piece{Block: head, Gap: 1.5})
 	for _, b := range below {
 		out = append(out, layout.Piece{Block: b.At(block.NumberWidth, 0), Gap: 0.5})
@@ -81,9 +88,25 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		out[i].MayPart = i == row && !last && Height(out) > Together
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
-	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1, Closes: true})
+	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1.4, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
+}
+
+// stoodBefore reports whether a hazard note stands before an earlier step of the section
+// of a step: whoever opens the section has read it there in full.
+func stoodBefore(st *job.Step, n *job.Caution) bool {
+	for _, x := range st.Section.Steps {
+		switch {
+		case x == st:
+			return false
+		case x.Later != "" && x.Undoes == nil:
+			// It waits, and is printed elsewhere.
+		case slices.ContainsFunc(x.Cautions, func(c *job.Caution) bool { return c.Key == n.Key }):
+			return true
+		}
+	}
+	return false
 }
 
 // runPieces sets one run below the row of a step: blocks each on its own, lines

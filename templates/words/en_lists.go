@@ -71,14 +71,6 @@ var englishCloseOut = CloseOut{
 	LaterHead: "Work that waits until the machine has run", DueDate: "due on", TightenAgain: "Tighten again: %s.",
 }
 
-// englishTag are the words of Tag in English.
-var englishTag = Tag{
-	Title: "Tags", Spare: "spare", Keep: "keep", Stub: "stub", Reuse: "reuse", Repair: "repair", OnHold: "hold", BagsInside: "bags inside: %s",
-	Bags: "%s bags", BagIn: "%s, bag %s", Mass: "mass %s", MassAtLeast: "mass at least %s", ScrapBag: "Scrap bag",
-	ScrapKept: "keep until the new parts have been compared with these", ScrapListed: "what belongs in it: register p. %s", SideFaces: "%s faces %s",
-	OldThenScrap: "%s: then scrap", Mind: "mind:",
-}
-
 // englishOrder are the words of Order in English.
 var englishOrder = Order{
 	Section: "%s  %s", Step: "%s: %s", After: "after %s", Below: "follows %s, no after: is written", Hold: "a hold stands between it and %s",

@@ -55,13 +55,6 @@ type CloseOut struct {
 	TightenAgain       Sentence
 }
 
-// Tag are the words of tags and labels.
-type Tag struct {
-	Title, Spare, Keep, Mind, Stub, Reuse, Repair, OnHold, ScrapBag, ScrapKept string
-	BagsInside, Bags, BagIn, Mass, MassAtLeast, ScrapListed, SideFaces         Sentence
-	OldThenScrap                                                               Sentence
-}
-
 // Order are the words of the order of work as text.
 type Order struct {
 	Nothing                                                                                  string

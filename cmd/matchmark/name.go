@@ -1,0 +1,35 @@
+package main
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"regexp"
+	"strings"
+)
+
+// reserved are the names that Windows keeps for devices, whatever stands behind their
+// first dot.
+var reserved = regexp.MustCompile(`(?i)^(con|prn|aux|nul|com[0-9]|lpt[0-9]) *(\.|$)`)
+
+// fileName makes part of a file name of a job number and revision: letters, digits, dash,
+// dot and underscore stay, all else becomes a dash. Six figures of the digest of the name
+// then follow, so that two jobs never get the same files: WO/1 and WO-1 are two. A name
+// that is a device on Windows, or hidden because it begins with a dot, begins with an
+// underscore.
+func fileName(s string) string {
+	name := strings.Map(func(r rune) rune {
+		switch {
+		case r >= 'a' && r <= 'z', r >= 'A' && r <= 'Z', r >= '0' && r <= '9', r == '-', r == '_', r == '.':
+			return r
+		}
+		return '-'
+	}, s)
+	if name != s {
+		sum := sha256.Sum256([]byte(s))
+		name += "-" + hex.EncodeToString(sum[:3])
+	}
+	if reserved.MatchString(name) || strings.HasPrefix(name, ".") {
+		name = "_" + name
+	}
+	return name
+}

@@ -1,0 +1,181 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"math/rand"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"sync"
+	"syscall"
+	"testing"
+	"time"
+)
+
+// built is the program, for what can only be seen from outside of a process.
+func built(t *testing.T) string {
+	t.Helper()
+	program := filepath.Join(t.TempDir(), "matchmark")
+	if out, err := exec.Command("go", "build", "-o", program, ".").CombinedOutput(); err != nil {
+		t.Fatalf("%v\n%s", err, out)
+	}
+	return program
+}
+
+// twoJobs are two definitions that print files of the same names, and what they print.
+func twoJobs(t *testing.T, program string) (files [2]string, prints [2]map[string]string) {
+	t.Helper()
+	good, err := os.ReadFile(filepath.Join(testdata, "good", "smallest.yaml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	dir := t.TempDir()
+	for i, word := range []string{"a lamp", "a mirror"} {
+		files[i] = filepath.Join(dir, fmt.Sprint(i, ".yaml"))
+		if err := os.WriteFile(files[i], bytes.ReplaceAll(good, []byte("a lamp"), []byte(word)), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		out := filepath.Join(dir, fmt.Sprint(i))
+		if said, err := exec.Command(program, "print", files[i], "--out", out).CombinedOutput(); err != nil {
+			t.Fatalf("%v\n%s", err, said)
+		}
+		prints[i] = folder(t, out)
+	}
+	return files, prints
+}
+
+// folder is what the files of a folder hold.
+func folder(t *testing.T, dir string) map[string]string {
+	t.Helper()
+	entries, err := os.ReadDir(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	out := map[string]string{}
+	for _, e := range entries {
+		data, err := os.ReadFile(filepath.Join(dir, e.Name()))
+		if err != nil {
+			t.Fatal(err)
+		}
+		out[e.Name()] = string(data)
+	}
+	return out
+}
+
+// TestKilled: a print that is killed at any moment leaves every file whole, old or new;
+// the next print takes away what it left.
+func TestKilled(t *testing.T) {
+	longTest(t)
+	program := built(t)
+	files, prints := twoJobs(t, program)
+	dir := filepath.Join(t.TempDir(), "out")
+	random := rand.New(rand.NewSource(1))
+	start := time.Now()
+	if err := exec.Command(program, "print", files[0], "--out", dir).Run(); err != nil {
+		t.Fatal(err)
+	}
+	whole := time.Since(start)
+	killed, times := 0, 8
+	if everyStretch() {
+		times = 60
+	}
+	for i := range times {
+		c := exec.Command(program, "print", files[i%2], "--out", dir)
+		if err := c.Start(); err != nil {
+			t.Fatal(err)
+		}
+		time.Sleep(whole/3 + time.Duration(random.Int63n(int64(whole))))
+		if c.Process.Kill() == nil {
+			killed++
+		}
+		c.Wait()
+		for name, data := range folder(t, dir) {
+			if !strings.HasPrefix(name, ".") && data != prints[0][name] && data != prints[1][name] {
+				t.Fatalf("%s is neither the old file nor the new one: %d bytes", name, len(data))
+			}
+		}
+	}
+	if killed == 0 {
+		t.Error("no print was killed in time: the test has lost its subject")
+	}
+	if err := exec.Command(program, "print", files[1], "--out", dir).Run(); err != nil {
+		t.Fatal(err)
+	}
+	if got := folder(t, dir); len(got) != len(prints[1]) {
+		t.Errorf("%d files lie in the folder after a whole print, want %d", len(got), len(prints[1]))
+	}
+}
+
+// TestTwoPrintsAtOnce: of several prints into one folder at the same time the files of
+// one of them stay, not the tags of one job with the pack of another.
+func TestTwoPrintsAtOnce(t *testing.T) {
+	longTest(t)
+	program := built(t)
+	files, prints := twoJobs(t, program)
+	dir := t.TempDir()
+	for range 4 {
+		var all sync.WaitGroup
+		for i := range 4 {
+			all.Go(func() {
+				if said, err := exec.Command(program, "print", files[i%2], "--out", dir).CombinedOutput(); err != nil {
+					t.Errorf("%v: %s", err, said)
+				}
+			})
+		}
+		all.Wait()
+		if got := fmt.Sprint(folder(t, dir)); got != fmt.Sprint(prints[0]) && got != fmt.Sprint(prints[1]) {
+			t.Fatal("the folder holds files of both prints")
+		}
+	}
+}
+
+// TestFullDisk: on a full disk nothing is changed and the reason is told. The disk is one
+// of 64 kB in memory, where the system lets us have it.
+func TestFullDisk(t *testing.T) {
+	longTest(t)
+	program := built(t)
+	files, prints := twoJobs(t, program)
+	disk := t.TempDir()
+	if err := syscall.Mount("none", disk, "tmpfs", 0, "size=64k"); err != nil {
+		t.Skipf("no small disk can be made: %v", err)
+	}
+	defer syscall.Unmount(disk, 0)
+	old := map[string]string{}
+	for name := range prints[0] {
+		old[name] = "old"
+		if err := os.WriteFile(filepath.Join(disk, name), []byte("old"), 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	c := exec.Command(program, "print", files[0], "--out", disk)
+	said, _ := c.CombinedOutput()
+	if c.ProcessState.ExitCode() != exitFiles || !strings.Contains(string(said), "no space left") {
+		t.Errorf("exit %d: %s", c.ProcessState.ExitCode(), said)
+	}
+	if got := folder(t, disk); fmt.Sprint(got) != fmt.Sprint(old) {
+		t.Errorf("the disk holds %.300v", got)
+	}
+}
+
+// TestWorst: each of the worst is checked in under two seconds of processor time and
+// 200 MB, in a process of its own. A machine of half the speed would still pass at
+// twice that, so that is the bound here; the memory depends on no machine.
+func TestWorst(t *testing.T) {
+	longTest(t)
+	program := built(t)
+	for _, w := range worst() {
+		t.Run(w.name, func(t *testing.T) {
+			c := exec.Command(program, "check", "-")
+			c.Stdin = strings.NewReader(w.text)
+			out, _ := c.Output()
+			used := c.ProcessState.UserTime() + c.ProcessState.SystemTime()
+			memory := c.ProcessState.SysUsage().(*syscall.Rusage).Maxrss >> 10 // counted in kB
+			t.Logf("%v of processor time, %d MB, %d bytes said", used.Round(10*time.Millisecond), memory, len(out))
+			if used > 4*time.Second || memory > 200 {
+				t.Errorf("%v and %d MB, at most 2 s and 200 MB are wanted: %.300s", used, memory, out)
+			}
+		})
+	}
+}

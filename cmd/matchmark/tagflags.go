@@ -1,0 +1,98 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/spf13/pflag"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/keep"
+	"matchmark/packs/stock"
+	"matchmark/templates"
+)
+
+// tagFlags are the flags of print that say on what tags are printed, and how many.
+type tagFlags struct {
+	stocks  []string
+	start   int
+	copies  map[string]int
+	spares  map[string]int
+	test    bool
+	replace bool
+	utf8    bool
+}
+
+func (g *tagFlags) add(f *pflag.FlagSet) {
+	f.StringSliceVar(&g.stocks, "stock", nil, "print the tags on these `NAMES`, as 70x140-roll or one of the site file")
+	f.IntVar(&g.start, "start", 1, "begin at this `PLACE` of a half-used sheet of labels, counted from 1")
+	f.StringToIntVar(&g.copies, "copies", nil, "print each label so often, as `bag=2`: one for outside, one for inside")
+	f.StringToIntVar(&g.spares, "spares", nil, "blank tags, as `hang=4,box=2,bag=6`; hang=4 if not said")
+	f.BoolVar(&g.test, "test-page", false, "write only a page of each stock with outlines and rulers")
+	f.BoolVar(&g.replace, "replace", false, "replace a pack of the same revision that has another digest")
+	f.BoolVar(&g.utf8, "utf8-mark", false, "begin the register with the mark by which a spreadsheet knows UTF-8")
+}
+
+// options are what the flags say, with the stocks of the site.
+func (g *tagFlags) options(jb *job.Job) (templates.TagOptions, error) {
+	o := templates.TagOptions{Start: g.start}
+	all := stocksFor(jb)
+	for _, name := range g.stocks {
+		s, ok := stock.Named(all, name)
+		if !ok {
+			var names []string
+			for _, x := range all {
+				names = append(names, x.Name)
+			}
+			return o, fmt.Errorf("no stock is called %q; there are %s", name, strings.Join(names, ", "))
+		}
+		if i := slices.IndexFunc(o.Stocks, func(x stock.Stock) bool { return x.Use == s.Use }); i >= 0 {
+			return o, fmt.Errorf("%s and %s are both for the same tags", o.Stocks[i].Name, s.Name)
+		}
+		o.Stocks = append(o.Stocks, s)
+	}
+	if g.start < 1 {
+		return o, fmt.Errorf("--start %d: the places of a sheet are counted from 1", g.start)
+	}
+	copies, err := byUse("--copies", g.copies, 9)
+	for u, n := range copies {
+		o.Copies[u] = n
+	}
+	return o, err
+}
+
+// stocksFor lists the stocks of the site, then the usual ones.
+func stocksFor(jb *job.Job) []stock.Stock {
+	all := slices.Clone(jb.Site.Stocks)
+	for _, p := range []layout.Paper{layout.A4, layout.Letter} {
+		all = append(all, stock.On(p.Name, stock.Mm(p.W), stock.Mm(p.H))...)
+	}
+	return append(all, stock.Rolls()...)
+}
+
+// byUse reads numbers for uses of labels, each from 0 to most.
+func byUse(flag string, numbers map[string]int, most int) (map[stock.Use]int, error) {
+	out := map[stock.Use]int{}
+	for word, n := range numbers {
+		u := slices.Index(stock.Uses, word)
+		if u < 0 || n < 0 || n > most {
+			return nil, fmt.Errorf("%s %s=%d: it takes %s, each with a number up to %d", flag, word, n, strings.Join(stock.Uses, ", "), most)
+		}
+		out[stock.Use(u)] = n
+	}
+	return out, nil
+}
+
+// blanks are the blank tags that the flags ask for, nil for the usual ones.
+func (g *tagFlags) blanks() (*keep.Spares, error) {
+	if len(g.spares) == 0 {
+		return nil, nil
+	}
+	n, err := byUse("--spares", g.spares, keep.MostSpares)
+	if err != nil {
+		return nil, err
+	}
+	return &keep.Spares{job.HangTag: n[stock.Hang], job.BoxLabel: n[stock.Box], job.BagLabel: n[stock.Bag]}, nil
+}

@@ -1,0 +1,78 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"github.com/spf13/pflag"
+
+	"matchmark/layout/pdf"
+)
+
+const unpackUsage = `usage: matchmark unpack PACK.pdf [--out DIR]
+
+Writes the files that a pack was made from, byte for byte as they were when it was
+printed: the definition, the job and site files, and a note of the command and the
+version of the program. A file of the same name and other content is never replaced.
+
+`
+
+// unpackFlags are the flags of the unpack command.
+type unpackFlags struct{ out string }
+
+func (u *unpackFlags) add(f *pflag.FlagSet) {
+	f.StringVar(&u.out, "out", "out", "write into `DIR`")
+}
+
+// unpack writes the files that are kept inside a pack.
+func unpack(args []string, s streams) int {
+	var u unpackFlags
+	flags := newFlags("unpack", s)
+	u.add(flags)
+	if err := flags.Parse(args); err != nil {
+		return s.usage(err, unpackUsage+flags.FlagUsages())
+	}
+	if flags.NArg() != 1 {
+		return s.usage(errors.New("unpack takes one pack"), "hint: matchmark unpack PACK.pdf [--out DIR]\n")
+	}
+	name := flags.Arg(0)
+	files, err := inside(name, u.out)
+	if err == nil {
+		err = writeAll(files)
+	}
+	if err != nil {
+		fmt.Fprintf(s.err, "error: %v\n", err)
+		return exitFiles
+	}
+	for _, f := range files {
+		fmt.Fprintf(s.out, "%s: %d bytes\n", f.path, f.data.Len())
+	}
+	return exitDone
+}
+
+// inside reads the files of a pack, to be written into a folder.
+func inside(name, dir string) ([]output, error) {
+	data, err := os.ReadFile(name)
+	if err != nil {
+		return nil, err
+	}
+	list, err := pdf.Attached(data)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
+	if len(list) == 0 {
+		return nil, fmt.Errorf("%s: no files are kept inside; they are in the pack, not in its tags", name)
+	}
+	var out []output
+	for _, a := range list {
+		path := filepath.Join(dir, a.Name)
+		if old, err := os.ReadFile(path); err == nil && !bytes.Equal(old, a.Data) {
+			return nil, fmt.Errorf("%s is there and holds something else; unpack into another folder: --out", path)
+		}
+		out = append(out, output{path: path, data: bytes.NewBuffer(a.Data)})
+	}
+	return out, nil
+}

@@ -1,0 +1,50 @@
+package packs_test
+
+import (
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"matchmark/packs"
+	"matchmark/packs/job"
+)
+
+// Of a random job every piece that comes off is on one tag, the tags of a container and its
+// bags make up what goes into it, what goes in comes out, and no two tags have one key.
+func TestTagsCountEveryPiece(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		drawn := drawJob(t, true)
+		jb, problems := packs.Load(mapFS("x.yaml", drawn.text()), packs.Inputs{Definition: "x.yaml"})
+		if problems.Errors() > 0 {
+			return
+		}
+		off := 0
+		for _, n := range drawn.off {
+			off += n
+		}
+		tagged, keys := 0, map[string]bool{}
+		perContainer := map[string]int{}
+		for _, tag := range jb.Tags {
+			tagged += job.Pieces(tag.In)
+			if tag.Container != nil {
+				perContainer[tag.Container.Mark] += job.Pieces(tag.In)
+			}
+			if !tag.Scrap && !tag.Spare && job.Pieces(tag.In) != job.Pieces(tag.Out) {
+				t.Fatalf("%s takes %d pieces and gives %d", tag.Mark, job.Pieces(tag.In), job.Pieces(tag.Out))
+			}
+			if keys[tag.Key] {
+				t.Fatalf("two tags have the key %s", tag.Key)
+			}
+			keys[tag.Key] = true
+		}
+		if tagged != off {
+			t.Fatalf("%d pieces come off, the tags have %d", off, tagged)
+		}
+		for _, c := range jb.Containers {
+			if perContainer[c.Mark] != drawn.kept[c.Mark] {
+				t.Fatalf("%s holds %d pieces, its tags say %d", c.Mark, drawn.kept[c.Mark], perContainer[c.Mark])
+			}
+		}
+	})
+}

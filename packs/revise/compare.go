@@ -1,0 +1,119 @@
+package revise
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/packs/job"
+)
+
+// A Kind says what became of a thing between two revisions.
+type Kind int
+
+// The kinds of changes.
+const (
+	Added Kind = iota
+	Removed
+	Changed
+	Moved // it has another number, and is as it was
+)
+
+// A Change is one thing that is not as it was.
+type Change struct {
+	Kind Kind
+	Name string   // a step with its number, a mark
+	What []string // for one that is changed: what was, and what is, in pairs
+}
+
+// Changes are all differences of two revisions.
+type Changes struct {
+	Steps, Readings []Change
+	Tags            []Verdict
+}
+
+// A line is one thing that is said of a step or a reading.
+type line struct{ what, says string }
+
+// A thing is a step or a reading with all that is said of it.
+type thing struct {
+	id, name, no string
+	lines        []line
+}
+
+// Compare holds the new revision of a job against the old one.
+func Compare(old, now *job.Job) Changes {
+	return Changes{
+		Steps:    differences(steps(old), steps(now)),
+		Readings: differences(readings(old), readings(now)),
+		Tags:     verdicts(old, now),
+	}
+}
+
+// differences are what was added, taken out, changed or moved, in the order of the new
+// revision, and then what is gone.
+func differences(old, now []thing) []Change {
+	before := map[string]thing{}
+	for _, t := range old {
+		before[t.id] = t
+	}
+	var out []Change
+	seen := map[string]bool{}
+	for _, t := range now {
+		seen[t.id] = true
+		was, known := before[t.id]
+		switch {
+		case !known:
+			out = append(out, Change{Kind: Added, Name: t.name})
+		case !slices.Equal(was.lines, t.lines):
+			out = append(out, Change{Kind: Changed, Name: t.name, What: pairs(was.lines, t.lines)})
+		case was.no != t.no:
+			out = append(out, Change{Kind: Moved, Name: t.name, What: []string{was.no, t.no}})
+		}
+	}
+	for _, t := range old {
+		if !seen[t.id] {
+			out = append(out, Change{Kind: Removed, Name: t.name})
+		}
+	}
+	return out
+}
+
+// pairs lists what was and what is, for each line that differs.
+func pairs(was, now []line) []string {
+	says := func(ls []line, what string) string {
+		for _, l := range ls {
+			if l.what == what {
+				return l.says
+			}
+		}
+		return ""
+	}
+	var out []string
+	done := map[string]bool{}
+	for _, l := range slices.Concat(was, now) {
+		a, b := says(was, l.what), says(now, l.what)
+		if a == b || done[l.what] {
+			continue
+		}
+		done[l.what] = true
+		out = append(out, l.what+": "+orNothing(a), l.what+": "+orNothing(b))
+	}
+	return out
+}
+
+// orNothing says so where there is nothing.
+func orNothing(s string) string {
+	if s == "" {
+		return "nothing"
+	}
+	return s
+}
+
+// lines collects what is said of a thing, leaving out what is not.
+type lines []line
+
+func (l *lines) add(what string, says ...string) {
+	if s := strings.Join(says, ", "); s != "" {
+		*l = append(*l, line{what, s})
+	}
+}

@@ -1,0 +1,148 @@
+package revise
+
+import (
+	"strconv"
+
+	"matchmark/packs/job"
+)
+
+// steps lists the steps of a job with what they say.
+func steps(j *job.Job) []thing {
+	var out []thing
+	seen := map[string]int{}
+	for _, s := range j.Sections {
+		for _, st := range s.Steps {
+			t := thing{id: stepID(st), no: st.No, name: "step " + st.No + " " + st.Place.Mark(keyOf(st)), lines: stepLines(st)}
+			seen[t.id]++
+			if n := seen[t.id]; n > 1 {
+				t.id += " " + strconv.Itoa(n) // put back in several rows
+			}
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+// keyOf is the key of a step, of a generated row that of the step that it undoes.
+func keyOf(st *job.Step) string {
+	if st.Key == "" && st.Undoes != nil {
+		return st.Undoes.Key
+	}
+	return st.Key
+}
+
+// stepID is what a step keeps in every revision.
+func stepID(st *job.Step) string {
+	id := st.Place.Mark(keyOf(st))
+	if st.Undoes != nil {
+		return "back of " + st.Undoes.Section.Title + "/" + id
+	}
+	if st.Section != nil {
+		id = st.Section.Title + "/" + id
+	}
+	return id
+}
+
+// stepLines are what a step says, without the numbers of steps.
+func stepLines(st *job.Step) []line {
+	var l lines
+	l.add("do", st.Do)
+	l.add("measures", dimMarks(st.Measure)...)
+	l.add("sets", dimMarks(st.Set)...)
+	l.add("takes off", moves(st.Remove, func(m *job.Move) string { return m.To.Mark() })...)
+	l.add("puts on", moves(st.Fit, func(m *job.Move) string { return m.From.Mark() })...)
+	l.add("for now", moves(st.ForNow, func(m *job.Move) string { return "" })...)
+	var loose, tight, empty, cautions, align []string
+	for _, f := range st.Loosen {
+		loose = append(loose, f.Mark())
+	}
+	for _, f := range st.Tighten {
+		tight = append(tight, f.Mark())
+	}
+	for _, e := range st.Empty {
+		if e.In != nil {
+			empty = append(empty, e.In.Mark)
+		}
+	}
+	for _, c := range st.Cautions {
+		cautions = append(cautions, c.Hazard)
+	}
+	for _, a := range st.Align {
+		align = append(align, a.Mark)
+	}
+	l.add("loosens", loose...)
+	l.add("tightens", tight...)
+	l.add("aligns", align...)
+	l.add("must be empty", empty...)
+	l.add("cautions", cautions...)
+	if st.Hold != nil {
+		l.add("hold", st.Hold.Mark)
+	}
+	l.add("easily missed", st.Missed)
+	l.add("second check", st.Check)
+	if st.People > 0 {
+		l.add("people", strconv.Itoa(st.People))
+	}
+	return l
+}
+
+// moves lists pieces with where they go or come from.
+func moves(ms []*job.Move, where func(*job.Move) string) []string {
+	var out []string
+	for _, m := range ms {
+		if m.Part == nil {
+			continue
+		}
+		text := strconv.Itoa(m.N) + " " + m.Part.Place.Mark(m.Part.Name)
+		if w := where(m); w != "" {
+			text += " (" + w + ")"
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+func dimMarks(ds []*job.Dim) []string {
+	var out []string
+	for _, d := range ds {
+		out = append(out, d.Mark)
+	}
+	return out
+}
+
+// readings lists the dimensions of a job with what is said of them.
+func readings(j *job.Job) []thing {
+	var out []thing
+	for _, d := range j.Dims {
+		var l lines
+		l.add("what", d.What)
+		l.add("from", face(d.From))
+		l.add("to", face(d.To))
+		l.add("of", face(d.Of))
+		l.add("found", d.Wrote.Found.Value)
+		if lim := d.Left; lim != nil {
+			l.add("limit", lim.Text())
+		}
+		l.add("reuse", d.Wrote.Reuse.Value)
+		l.add("repair", d.Wrote.Repair.Value)
+		l.add("worked out", d.Wrote.Formula.Value)
+		l.add("boxes", strconv.Itoa(d.Positions.Boxes()))
+		l.add("over", d.Over)
+		l.add("under", d.Under)
+		l.add("out", d.Out)
+		l.add("source", d.Source)
+		if d.By != nil {
+			l.add("instrument", d.By.Name)
+		}
+		out = append(out, thing{id: d.Mark, name: d.Mark + " " + d.What, lines: l})
+	}
+	return out
+}
+
+// face is a face in words.
+func face(f job.Face) string {
+	if f.Part == nil {
+		return f.Name
+	}
+	return f.Part.Name + " " + f.Name
+}

@@ -1,0 +1,148 @@
+package dimension
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// head is what is measured under which mark, in which state and with what, and what
+// follows from its limit.
+func (k content) head(w way, width layout.Mm) layout.Block {
+	c, d := k.Composer, k.d()
+	mark := d.Mark
+	if len(k.entries) > 1 {
+		mark = d.Base
+	}
+	runs := append([]layout.Run{markRun(c, mark, width), layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
+	limit := limitOf(c, d, k.back, width)
+	if w.limitInHead {
+		for _, l := range limit.lines {
+			runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
+		}
+	}
+	small := append(StateLine(c, d), limit.notes...)
+	if d.Shims != nil {
+		small = append(small, stockText(c, d))
+	}
+	notes := joined(small, noteRuns(c, d, k.back))
+	if f := workOf(k.entries[0].sides); f != nil && f.Formula != nil && d.Shims == nil {
+		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: sumText(c, mark, f.Formula), Style: layout.SubBold})
+	}
+	if k.note != "" {
+		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: k.note, Style: layout.SubBold, Deco: layout.Inverse})
+	}
+	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
+	if len(notes) > 0 {
+		out = append(out, c.Para(width, notes, layout.ParaOpts{Ref: d.At}))
+	}
+	out = append(out, SourcesDiffer(c, d, width)...)
+	out = append(out, cameBack(c, d, k.back, width)...)
+	out = append(out, remarks(c, d, width)...)
+	if w.limitInHead && len(k.entries) == 1 {
+		out = append(out, limit.boxes...)
+	}
+	return layout.Above(0.4, out...)
+}
+
+// limit are the pieces of the limit that stand before the boxes.
+func (k content) limit(w way, width layout.Mm) []layout.Block {
+	if w.limitInHead {
+		return nil
+	}
+	c, d := k.Composer, k.d()
+	limit := limitOf(c, d, k.back, width)
+	var text []layout.Block
+	for _, l := range limit.lines {
+		room := min(width, max(limitW, wordW(c, l)))
+		text = append(text, c.Para(room, []layout.Run{layout.T(l.style, l.text)}, layout.ParaOpts{Ref: d.At}))
+	}
+	var out []layout.Block
+	if len(text) > 0 {
+		out = append(out, fitToItems(layout.Above(0.2, text...)).Pad(0, 0, 2, 0))
+	}
+	if len(k.entries) > 1 {
+		return out // each place has boxes of its own
+	}
+	return append(out, limit.boxes...)
+}
+
+// limitW is the width that a limit takes before its boxes, if none of its words is wider.
+const limitW layout.Mm = 46
+
+// wordW is the width of the longest word of a line, which is not parted.
+func wordW(c *block.Composer, l limitText) layout.Mm {
+	most := layout.Mm(0)
+	for _, word := range strings.Fields(l.text) {
+		most = max(most, c.Width(l.style, word))
+	}
+	return most
+}
+
+// markRun is the mark of a dimension in its frame, smaller where it is long.
+func markRun(c *block.Composer, mark string, width layout.Mm) layout.Run {
+	r := layout.Run{Text: mark, Style: layout.StepNo, Deco: layout.Boxed}
+	if c.Width(r.Style, mark) > width/2 {
+		r.Style = layout.SubBold
+	}
+	return r
+}
+
+// whatRuns say what is measured, and between which faces.
+func whatRuns(c *block.Composer, d *job.Dim) []layout.Run {
+	runs := []layout.Run{layout.T(layout.Strong, d.What)}
+	if c.Other != nil && c.Other.DimText(d) != d.What {
+		runs = append(runs, layout.T(layout.Sub, "  "+c.Other.DimText(d)))
+	}
+	if f := faces(c.W, d); f != "" {
+		runs = append(runs, layout.T(layout.Sub, " — "+f))
+	}
+	return runs
+}
+
+// remarks are an adjuster that is left alone, and the author's note.
+func remarks(c *block.Composer, d *job.Dim, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	if p := d.Adjuster; p != nil && p.LeaveAlone != "" {
+		runs := []layout.Run{{Text: c.W.Dimension.LeaveAlone, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, " "+p.Name+": "+p.LeaveAlone)}
+		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: d.At}))
+	}
+	if d.Note != "" {
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, d.Note)}, layout.ParaOpts{Ref: d.At}))
+	}
+	return out
+}
+
+// Head is what is measured, between which faces, and in which state.
+func Head(c *block.Composer, d *job.Dim, note string, width layout.Mm) []layout.Block {
+	small := []layout.Run{layout.T(layout.Sub, strings.Join(StateLine(c, d), " · "))}
+	if note != "" {
+		small = append(small, layout.T(layout.Sub, "  "), layout.Run{Text: note, Style: layout.SubBold, Deco: layout.Inverse})
+	}
+	out := []layout.Block{c.Para(width, whatRuns(c, d), layout.ParaOpts{Ref: d.At}), c.Para(width, small, layout.ParaOpts{Ref: d.At})}
+	return append(out, remarks(c, d, width)...)
+}
+
+// faces words the two faces of a dimension, or the one it is of.
+func faces(w *words.Catalogue, d *job.Dim) string {
+	one := func(f job.Face) string {
+		if f.Name == "" {
+			return f.Part.Name
+		}
+		return w.Dimension.FaceOf.With(f.Name, f.Part.Name)
+	}
+	switch {
+	case d.From.Part != nil && d.To.Part == d.From.Part && d.From.Name != "" && d.To.Name != "":
+		return w.Dimension.Between.With(d.From.Name, one(d.To))
+	case d.From.Part != nil && d.To.Part != nil:
+		return w.Dimension.Between.With(one(d.From), one(d.To))
+	case d.Of.Part != nil:
+		return one(d.Of)
+	case d.Stamped.Part != nil:
+		return w.Dimension.StampedOn.With(one(d.Stamped))
+	}
+	return ""
+}

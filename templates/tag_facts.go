@@ -1,0 +1,258 @@
+package templates
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/stock"
+)
+
+// A tagType is the type that the facts of a label are set in.
+type tagType struct{ name, contents, whose, steps, marks layout.Style }
+
+// tagTypes are the types of a label, the largest first: where a label has room its facts
+// are read from further away.
+var tagTypes = []tagType{
+	{layout.Head, layout.Limit.With(layout.Regular), layout.Body, layout.StepNo, layout.Limit},
+	{layout.Strong, layout.Body, layout.Sub, layout.Strong, layout.Strong},
+	{layout.Strong, layout.Sub, layout.Sub, layout.Body, layout.Strong},
+	{layout.SubBold, layout.Sub, layout.Caption, layout.Sub, layout.SubBold},
+}
+
+// allKinds says that every kind of part in a container is named.
+const allKinds = -1
+
+// fitted gives the first of the ways to set the facts of a label that has room: in large
+// type, in small type, and then with fewer and fewer kinds of parts named, the others
+// being on the register. The last one is given though it has no room.
+func fitted(t *job.Tag, set func(ty tagType, kinds int) (layout.Block, bool)) layout.Block {
+	for _, ty := range tagTypes {
+		if b, ok := set(ty, allKinds); ok {
+			return b
+		}
+	}
+	ty := tagTypes[len(tagTypes)-1]
+	all, _ := set(ty, allKinds)
+	for n := len(job.Contents(t.In)) - 1; n >= 0; n-- {
+		if b, ok := set(ty, n); ok {
+			return b
+		}
+	}
+	return all
+}
+
+// hasRoom reports whether a block goes into a height, and everything in it into its place.
+func hasRoom(b layout.Block, room layout.Mm) bool {
+	return len(b.Misfits) == 0 && len(b.Fill(b.W, room, 0, 0).Misfits) == 0
+}
+
+// tagFacts are the lines of a tag: what it is, what is in it, whose it is, where
+// it comes off and goes back, how it is kept.
+func (c *composer) tagFacts(t *job.Tag, ty tagType, kinds int, room layout.Mm) [][]layout.Run {
+	var out [][]layout.Run
+	add := func(st layout.Style, text string) {
+		if text != "" {
+			out = append(out, []layout.Run{layout.T(st, c.Breakable(st, room, text))})
+		}
+	}
+	name := c.tagName(t)
+	if t.Part == nil && !t.Spare && len(job.Contents(t.In)) > 0 || job.Pieces(t.In) > 1 {
+		name += ", " + c.W.Pieces(job.Pieces(t.In))
+	}
+	add(ty.name, name)
+	if t.Part == nil && !t.Scrap {
+		add(ty.contents, c.contents(t, kinds))
+		add(ty.marks, c.wholeCount(t))
+	}
+	add(ty.whose, c.whose())
+	if t.Scrap {
+		// What goes to scrap in a long job has no room here: the register lists it.
+		add(ty.steps, c.W.Tag.ScrapListed)
+		return out
+	}
+	add(ty.steps, c.offBack(t))
+	if more := c.tagMarks(t, ty); len(more) > 0 {
+		out = append(out, more)
+	}
+	return out
+}
+
+// setFacts sets the lines of a tag below each other, round a corner at the upper right
+// that stays free.
+func (c *composer) setFacts(t *job.Tag, lines [][]layout.Run, width, notchW, notchH layout.Mm) layout.Block {
+	const gap = 0.2
+	var out layout.Block
+	for _, runs := range lines {
+		b := c.Para(width, runs, layout.ParaOpts{Ref: t.At, NotchW: notchW, NotchH: notchH - out.H - gap})
+		out = layout.Above(gap, out, b)
+	}
+	if t.Spare {
+		for _, word := range []string{c.W.Common.Contents, c.W.Common.OffAt} {
+			across := width
+			if out.H < notchH {
+				across -= notchW
+			}
+			out = layout.Above(gap, out, c.WideBox(layout.RoleWords, across, 1, word, t.At))
+		}
+	}
+	return out
+}
+
+// whose says which machine and job a tag belongs to.
+func (c *composer) whose() string {
+	e, o := c.Job.Equipment, c.Job.Order
+	return e.Tag + " " + e.Name + " · " + o.Number + " " + c.W.Common.Revision.With(o.Revision)
+}
+
+// offBack is where the parts come off and go back: numbers of steps alone, for pages
+// differ by paper and with every step that is added.
+func (c *composer) offBack(t *job.Tag) string {
+	in, out := t.In, t.Out
+	if len(in) == 0 && t.Container != nil && t.Pocket == "" {
+		in, out = t.Container.In, t.Container.Out // nothing but bags
+	}
+	if len(in) == 0 {
+		return ""
+	}
+	text := c.W.Common.OffAt + " " + stepNos(in)
+	if len(out) > 0 {
+		text += " · " + c.W.Common.BackAt + " " + stepNos(out)
+	}
+	return text
+}
+
+// stepNos lists the steps of some moves, each once.
+func stepNos(ms []*job.Move) string {
+	var out []string
+	for _, m := range ms {
+		if !slices.Contains(out, m.Step.No) {
+			out = append(out, m.Step.No)
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+// contents names the parts in a container with their numbers, so many kinds of them; for
+// the others the register stands.
+func (c *composer) contents(t *job.Tag, kinds int) string {
+	all := job.Contents(t.In)
+	if kinds == allKinds || kinds >= len(all) {
+		kinds = len(all)
+	}
+	var out []string
+	for _, x := range all[:kinds] {
+		name := x.Name
+		if slices.ContainsFunc(t.In, func(m *job.Move) bool { return m.Part.Name == x.Name && m.OldOne() != nil }) {
+			name = c.W.Tag.Old.With(name)
+			if useOf[t.Kind] == stock.Bag {
+				name = c.W.Tag.OldShort.With(x.Name)
+			}
+		}
+		out = append(out, strconv.Itoa(x.N)+"\u00a0"+name)
+	}
+	text := strings.Join(out, ", ")
+	switch left := len(all) - kinds; {
+	case left == 0:
+		return text
+	case text == "":
+		return c.W.Tag.OnRegister
+	default:
+		return text + ", " + c.W.Tag.MoreKinds.With(strconv.Itoa(left))
+	}
+}
+
+// namedBags is how many bags inside of a container are counted by their names.
+const namedBags = 3
+
+// wholeCount is what a container with bags inside it holds in all: "48 in the box, 8 in bag
+// SHORT, 56 in all". Where there are many bags they are counted together.
+func (c *composer) wholeCount(t *job.Tag) string {
+	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {
+		return ""
+	}
+	w := c.W.Tag
+	in, all := job.Pieces(t.In), job.Pieces(t.Container.In)
+	var out []string
+	if in > 0 {
+		out = append(out, w.InOne.With(strconv.Itoa(in), w.Kind[t.Container.Kind]))
+	}
+	if n := len(t.Container.Pockets); n > namedBags {
+		out = append(out, w.InBags.With(strconv.Itoa(all-in), strconv.Itoa(n)))
+	} else {
+		for _, p := range t.Container.Pockets {
+			n := 0
+			for _, m := range t.Container.In {
+				if m.To.Pocket == p {
+					n += m.N
+				}
+			}
+			out = append(out, w.InBag.With(strconv.Itoa(n), p))
+		}
+	}
+	return strings.Join(append(out, w.InAll.With(strconv.Itoa(all))), ", ")
+}
+
+// tagMarks are the pieces of the last line of a tag: how it is kept and where it
+// lies, which way round, its set, what is easily missed, its mass.
+func (c *composer) tagMarks(t *job.Tag, ty tagType) []layout.Run {
+	strong := ty.marks
+	var more []layout.Run
+	add := func(st layout.Style, deco layout.Deco, text string) {
+		if text == "" {
+			return
+		}
+		if n := len(more); n > 0 && deco == layout.Plain && more[n-1].Deco == layout.Plain {
+			more = append(more, layout.T(layout.Body, " · "))
+		} else if n > 0 {
+			more = append(more, layout.T(layout.Body, "  "))
+		}
+		more = append(more, layout.Run{Text: text, Style: st, Deco: deco})
+	}
+	if t.Keep != "" {
+		add(strong, layout.Plain, c.W.Tag.Keep+" "+t.Keep)
+	}
+	add(strong, layout.Plain, t.Note)
+	if spot := liesAt(t); spot != nil {
+		add(strong, layout.Boxed, spot.Mark)
+		if ty != tagTypes[len(tagTypes)-1] { // else its mark says where it is
+			add(layout.Body, layout.Plain, spot.What)
+		}
+	}
+	if t.Support != "" {
+		add(layout.Body, layout.Plain, c.W.Common.On.With(t.Support))
+	}
+	for _, text := range c.waysRound(t) {
+		add(strong, layout.Plain, text)
+	}
+	for _, s := range t.Sets {
+		add(layout.SubBold, layout.Boxed, c.W.Common.MatchedSet.With(s.Mark))
+	}
+	for _, m := range missedOf(t) {
+		if ty != tagTypes[len(tagTypes)-1] {
+			add(layout.Sub, layout.Plain, c.W.Tag.Mind)
+		}
+		add(layout.SubBold, layout.Inverse, m)
+	}
+	if t.Mass != nil {
+		sentence := c.W.Tag.Mass
+		if t.MassAtLeast {
+			sentence = c.W.Tag.MassAtLeast
+		}
+		add(strong, layout.Plain, sentence.With(t.Mass.Print()))
+	}
+	return more
+}
+
+// comparedOn reports whether old parts under a tag are kept until the new ones have been
+// compared with them: those of the scrap bag, and those that are renewed, in the bags
+// inside it as well.
+func comparedOn(t *job.Tag) bool {
+	in := t.In
+	if t.Container != nil && t.Pocket == "" {
+		in = t.Container.In
+	}
+	return t.Scrap || slices.ContainsFunc(in, func(m *job.Move) bool { return m.OldOne() != nil })
+}

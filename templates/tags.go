@@ -1,0 +1,118 @@
+package templates
+
+import (
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/stock"
+)
+
+// TagOptions say on what tags and labels are printed, and how many.
+type TagOptions struct {
+	// Stocks are what is in the printers: at most one for each use; the usual one cut
+	// from the paper where none is named.
+	Stocks []stock.Stock
+	// Start is the first place that is free on the first page of each stock, from 1;
+	// 0 counts as 1.
+	Start int
+	// Copies is how often each label of a use is printed; 0 counts as once. Of two labels
+	// of a bag one says that it goes outside, the other inside.
+	Copies [3]int
+}
+
+// A Roll is the labels of one stock that has pages of its own size.
+type Roll struct {
+	Name string
+	Doc  *layout.Doc
+}
+
+// useOf is what a kind of tag is printed on.
+var useOf = map[job.TagKind]stock.Use{job.HangTag: stock.Hang, job.BoxLabel: stock.Box, job.BagLabel: stock.Bag}
+
+// stockFor is the stock for a use.
+func (c *composer) stockFor(u stock.Use) stock.Stock {
+	for _, s := range c.tagging.Stocks {
+		if s.Use == u {
+			return s
+		}
+	}
+	return stock.On(c.paper.Name, stock.Mm(c.paper.W), stock.Mm(c.paper.H))[u]
+}
+
+// grid is a stock as labels are laid on it.
+func grid(s stock.Stock) layout.Stock {
+	return layout.Stock{
+		Name: s.Name, PageW: layout.Mm(s.PageW), PageH: layout.Mm(s.PageH), W: layout.Mm(s.W), H: layout.Mm(s.H), Cols: s.Across, Rows: s.Down,
+		Left: layout.Mm(s.Left), Top: layout.Mm(s.Top), PitchX: layout.Mm(s.PitchX), PitchY: layout.Mm(s.PitchY),
+		Turned: s.Turned, Marks: s.Cut, Reach: layout.Mm(stock.Reach),
+	}
+}
+
+// tags sets all tags and labels, each size apart: those on pages of the paper into one
+// document, those on pages of another size into one each. It returns what does not fit
+// on them.
+func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
+	var frames []layout.Frame
+	var misfits []layout.Misfit
+	p.TagCount, p.Rolls = 0, nil
+	for _, u := range []stock.Use{stock.Hang, stock.Box, stock.Bag} {
+		s := c.stockFor(u)
+		var labels []layout.Block
+		for _, t := range c.Job.Tags {
+			if useOf[t.Kind] == u && keep(t.Mark) {
+				labels = append(labels, c.copies(t, s)...)
+				p.TagCount++
+			}
+		}
+		if len(labels) == 0 {
+			continue
+		}
+		pages := grid(s).Impose("tags", labels, max(c.tagging.Start-1, 0)%max(s.PerPage(), 1))
+		misfits = append(misfits, pages.Misfits...)
+		if layout.Mm(s.PageW) == c.paper.W && layout.Mm(s.PageH) == c.paper.H {
+			frames = append(frames, pages.Frames...)
+			continue
+		}
+		p.Rolls = append(p.Rolls, Roll{Name: s.Name, Doc: c.tagDoc(pages.Frames)})
+	}
+	p.Tags = c.tagDoc(frames)
+	return misfits
+}
+
+// tagDoc is a document of tags.
+func (c *composer) tagDoc(frames []layout.Frame) *layout.Doc {
+	d := c.doc(frames, nil)
+	d.Title += ", " + c.W.Tag.Title
+	return d
+}
+
+// copies sets the label of a tag as often as it is printed.
+func (c *composer) copies(t *job.Tag, s stock.Stock) []layout.Block {
+	n := max(c.tagging.Copies[s.Use], 1)
+	out := make([]layout.Block, n)
+	for i := range out {
+		where := ""
+		if s.Use == stock.Bag && n > 1 {
+			where = []string{c.W.Tag.Outside, c.W.Tag.Inside}[min(i, 1)]
+		}
+		out[i] = c.label(t, s, where).Tagged(t.At)
+	}
+	return out
+}
+
+// label sets one tag or label. Stock that is cut from a page gets its outline.
+func (c *composer) label(t *job.Tag, s stock.Stock, where string) layout.Block {
+	var b layout.Block
+	switch s.Use {
+	case stock.Hang:
+		b = c.hangTag(t, s)
+	case stock.Box:
+		b = c.boxLabel(t, s)
+	case stock.Bag:
+		b = c.bagLabel(t, s, where)
+	}
+	b = b.Fill(layout.Mm(s.W), layout.Mm(s.H), 0, 0)
+	if s.Cut {
+		b = b.Border(layout.Rect{Weight: layout.Rule, Radius: layout.Mm(s.Corner)})
+	}
+	return b
+}
