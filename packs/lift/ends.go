@@ -100,7 +100,7 @@ func (a *account) spreader() {
 	}
 	if lugs > 0 {
 		for i := range a.p.TopLegs {
-			a.component(fmt.Sprintf("bar.toplugs[%d]", i), fmt.Sprintf("%s, top lug of %s", b.Name, a.r.Legs[i].Name), float64(a.r.Legs[i].Design), lugs, nil)
+			a.componentCalled(fmt.Sprintf("bar.toplugs[%d]", i), say("%s, top lug of %s", b.Name, a.r.Legs[i].Name), float64(a.r.Legs[i].Design), lugs, nil)
 		}
 	}
 	if mayPress > 0 {

@@ -66,9 +66,18 @@ func reductions(c *block.Composer, x lift.Component) string {
 		if r.Factor == 1 {
 			continue
 		}
-		out = append(out, c.W.Said(r.Why)+" × "+r.Factor.Factor())
+		out = append(out, reason(c, r.Why)+" × "+r.Factor.Factor())
 	}
 	return strings.Join(out, "; ")
+}
+
+// reason is why a rating is reduced, in the language of the paper; an angle stands at
+// its end.
+func reason(c *block.Composer, why string) string {
+	if i := strings.LastIndex(why, " "); i > 0 && strings.HasSuffix(why, "°") && c.W.Said(why) == why {
+		return c.W.Said(why[:i]) + why[i:]
+	}
+	return c.W.Said(why)
 }
 
 // gearNotes are the lines below the gear: how cold and how hot it may become, and what

@@ -21,11 +21,53 @@ var saysAt = map[string][]int{
 	"joint.caution": {2},
 }
 
+// composed are sentences that are put together of pieces, or stand in a variable.
+var composed = []string{
+	"%s, top lug of %s",
+	", half its rating",
+	"F = share As Sp",
+	"M = sum m; X = sum(m x)/M",
+	"T = W sin(beta of the other) / sin(both betas), beta from the plumb line",
+	"T = the most of all balanced sets of four legs, two carrying",
+	"V_A = W b/s, b and s square to the plumb line",
+	"angle in the choke",
+	"basket, two parts",
+	"bridle as a whole",
+	"conductivity",
+	"contraction",
+	"contraction = diameter x mean expansion x (20 °C - coolant)",
+	"exact statics",
+	"exact statics; two legs counted also by US Navy training manuals 14080 and 14251",
+	"expansion, mean",
+	"force over area",
+	"greatest of the fit",
+	"gross + gear above the legs + block",
+	"gross + gear above the legs + block + the tackle and the pull on its line",
+	"hub expansion, mean",
+	"induction",
+	"levels off at",
+	"lifting point",
+	"lug",
+	"mean expansion",
+	"opening levels off = expansion x diameter x power / (8 pi x conductivity x length), and the joint's share",
+	"oven",
+	"quasi-steady heating of a solid shaft and its hub, derived; no losses counted",
+	"rise = (interference + clearance) / (expansion x diameter)",
+	"sum V = W, moments about the centre of gravity nothing",
+	"time to lay the torches down and to work a loaded puller over the length of the seat; common practice, no source",
+	"torch",
+	"two legs to 45° from vertical",
+	"volume of a solid of revolution",
+}
+
 // sayings are the sentences that the calculators and the hazard notes bring along, found
 // in their source.
 func sayings(t *testing.T) map[string]bool {
 	t.Helper()
-	out := map[string]bool{}
+	out := map[string]bool{"angle from the bolt axis": true}
+	for _, s := range composed {
+		out[s] = true
+	}
 	for _, pkg := range []string{"heat", "lift", "joint", "hazard"} {
 		files, err := filepath.Glob(filepath.Join("..", "..", "packs", pkg, "*.go"))
 		if err != nil || len(files) == 0 {
@@ -66,14 +108,24 @@ func sayings(t *testing.T) map[string]bool {
 
 // note takes up a text that has a word in it; a formula in symbols needs no language.
 func note(out map[string]bool, x ast.Expr) {
-	lit, ok := x.(*ast.BasicLit)
-	if !ok || lit.Kind != token.STRING {
-		return
-	}
-	text, err := strconv.Unquote(lit.Value)
-	if err == nil && hasWord(text) {
+	if text := literal(x); hasWord(text) {
 		out[text] = true
 	}
+}
+
+// literal is a text in quotes, or of several joined; empty for all else.
+func literal(x ast.Expr) string {
+	switch x := x.(type) {
+	case *ast.BasicLit:
+		if text, err := strconv.Unquote(x.Value); err == nil && x.Kind == token.STRING {
+			return text
+		}
+	case *ast.BinaryExpr:
+		if a, b := literal(x.X), literal(x.Y); a != "" && b != "" {
+			return a + b
+		}
+	}
+	return ""
 }
 
 // hasWord tells a text with a word of three letters or more, sin, cos and sqrt apart.
