@@ -82,8 +82,8 @@ const (
 func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
 	n = c.Note(n)
 	side := layout.Above(1.2, c.signalPlate(n, FullNote), signRows(c.Signs(n, FullNote), signsAcross))
-	side.W = noteSide
-	width := c.Span - noteSide - 9
+	side.W = c.noteSideWidth()
+	width := c.Span - side.W - 9
 	var small []string
 	if len(n.Signs) > 0 {
 		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
@@ -105,6 +105,16 @@ const (
 	signsAcross           = 4
 	noteSide    layout.Mm = 50
 )
+
+// noteSideWidth is the width of that column: wider where a language has a longer signal
+// word, the same for all notes. AVERTISSEMENT lay over the text beside it.
+func (c *Composer) noteSideWidth() layout.Mm {
+	width := noteSide
+	for signal := range c.W.Cautions.Signal {
+		width = max(width, c.signalPlate(&job.Caution{Signal: signal}, FullNote).W)
+	}
+	return width
+}
 
 // note frames the panel of the signal word, the signs and the text.
 func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block) layout.Block {
