@@ -53,8 +53,8 @@ const (
 func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
 	n = c.Note(n)
 	side := layout.Above(1.2, c.signalPlate(n, FullNote), signRows(c.Signs(n, FullNote), signsAcross))
-	side.W = noteSide
-	width := c.Span - noteSide - 9
+	side.W = max(noteSide, side.W) // NIEBEZPIECZEŃSTWO is wider than the signs
+	width := c.Span - side.W - 9
 	var small []string
 	if len(n.Signs) > 0 {
 		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
@@ -71,7 +71,7 @@ func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) 
 }
 
 // The signs of a note in full stand below its signal word, so many in a row, in a column
-// of this width.
+// of this width, or of that of a longer word.
 const (
 	signsAcross           = 4
 	noteSide    layout.Mm = 50
