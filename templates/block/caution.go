@@ -100,7 +100,7 @@ func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) 
 }
 
 // The signs of a note in full stand below its signal word, so many in a row, in a column
-// of this width.
+// of this width, or of that of a longer word.
 const (
 	signsAcross           = 4
 	noteSide    layout.Mm = 50

@@ -120,7 +120,7 @@ func (s sheet) furtherLines(p *heat.Plan) []string {
 	}
 	for _, col := range heat.TemperColours() {
 		if col.From >= s.h.Limit.At {
-			return append(out, w.HeatPull.Colours.With(col.Name, u.AtMost(col.From)))
+			return append(out, w.HeatPull.Colours.With(s.W.Said(col.Name), u.AtMost(col.From)))
 		}
 	}
 	return out
