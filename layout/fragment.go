@@ -89,11 +89,6 @@ func (s *Setter) cleanRune(f Face, c rune) (out rune, kind Kind, ok bool) {
 	switch c {
 	case '\n', '\u00ad', '\u200b':
 		return c, 0, true
-	case DecimalMark:
-		if s.pen.Comma {
-			return ',', 0, true
-		}
-		return '.', 0, true
 	case '\r', '\u2060', '\ufeff':
 		// A word joiner forbids a break where none is made anyway.
 		return -1, 0, true

@@ -13,7 +13,7 @@ type Measurer interface {
 type Pen struct {
 	// Gloves makes the write-in boxes taller, for gloves and for work outdoors.
 	Gloves bool
-	// Comma prints a decimal comma in the boxes and in numbers instead of a point.
+	// Comma prints a decimal comma in the boxes instead of a point.
 	Comma bool
 }
 
@@ -26,10 +26,6 @@ type Setter struct {
 	// frags is the breaker's work space, reused between paragraphs.
 	frags []fragment
 }
-
-// DecimalMark stands in a text where the point or the comma of a number goes, as the
-// pen has it.
-const DecimalMark = '\u2396'
 
 // NewSetter makes a setter that measures with m and sizes boxes for the pen.
 func NewSetter(m Measurer, pen Pen) *Setter {

@@ -20,9 +20,6 @@ var Tongues = []string{"de", "en", "es", "fr", "pl"}
 // A Tongue says in which language a file is read; empty is English.
 type Tongue string
 
-// Comma reports whether decimals stand behind a comma in the language.
-func (t Tongue) Comma() bool { return t.code() != "en" }
-
 // code is the language, English if none is said.
 func (t Tongue) code() string {
 	if t == "" {

@@ -14,7 +14,3 @@ func Said(t Tongue, english string) string {
 	}
 	return t.Said(english)
 }
-
-// DecimalMark stands in numbers that are written for paper where the decimal point or
-// comma of its language goes. The setter of the paper puts the one in its place.
-const DecimalMark = '\u2396'
