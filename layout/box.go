@@ -92,6 +92,15 @@ func (n Number) chars() int {
 	return n.Before
 }
 
+// decimalSign is the point, or the comma, that is printed in a value box.
+func (s *Setter) decimalSign() []Op {
+	ops := Circle(Point{}, 0.55)
+	if s.pen.Comma {
+		ops = append(ops, Polygon(Point{0.55, 0}, Point{0.1, 1.5}, Point{-0.35, 1.4}, Point{0, 0.4})...)
+	}
+	return ops
+}
+
 // Value makes a value box. Before must be at least 1; a number without any digit
 // makes a misfit.
 func (s *Setter) Value(n Number) Block {
@@ -99,7 +108,7 @@ func (s *Setter) Value(n Number) Block {
 	chars := n.chars()
 	r := Rect{W: ValueWidth(chars), H: h, Weight: Outline, Cells: chars}
 	if n.After > 0 {
-		r.Point = n.Before + 1
+		r.Point, r.Comma = n.Before+1, s.pen.Comma
 	}
 	if n.Copied {
 		r.Dash = 1
@@ -107,7 +116,7 @@ func (s *Setter) Value(n Number) Block {
 	digits := Drawn(r.W, h, Item{Role: RoleValue, Ref: n.Ref, Shape: r}, dividers(chars, h))
 	if n.After > 0 {
 		at := Item{X: cellEnds/2 + cellW*(Mm(n.Before)+0.5), Y: h - 2.2}
-		at.Shape = Path{Ops: Circle(Point{}, 0.55), Fill: Black}
+		at.Shape = Path{Ops: s.decimalSign(), Fill: Black}
 		digits.Items = append(digits.Items, at)
 	}
 	var sign, unit Block

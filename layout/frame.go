@@ -63,6 +63,7 @@ type Rect struct {
 	Fill   Ink
 	Cells  int
 	Point  int
+	Comma  bool // the sign at Point is a comma
 }
 
 // Path is an outline of moves, lines and curves. Weight 0 draws no stroke, a

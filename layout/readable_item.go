@@ -85,7 +85,11 @@ func boxWord(role string, r Rect, caption string) string {
 	case r.Cells > 0:
 		room = strings.Repeat("_", r.Cells)
 		if r.Point > 0 && r.Point <= r.Cells {
-			room = room[:r.Point-1] + "." + room[r.Point:]
+			point := "."
+			if r.Comma {
+				point = ","
+			}
+			room = room[:r.Point-1] + point + room[r.Point:]
 		}
 	case role == RoleTick:
 		room = " "

@@ -13,6 +13,8 @@ type Measurer interface {
 type Pen struct {
 	// Gloves makes the write-in boxes taller, for gloves and for work outdoors.
 	Gloves bool
+	// Comma prints a decimal comma in the boxes instead of a point.
+	Comma bool
 }
 
 // Setter makes blocks. It is for one goroutine at a time; keep it for a whole

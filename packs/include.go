@@ -45,8 +45,9 @@ func include(ix *names.Index, root string, files fs.FS, read func(string) ([]byt
 			if !ok {
 				continue
 			}
-			d, problems := def.ReadIncluded(name, data)
+			d, problems := ix.Tongue.ReadIncluded(name, data)
 			ix.Problems = append(append(ix.Problems, problems...), ix.Def.Take(d)...)
+			ix.Def.KnowEnglish(d.English)
 			from(name, d.Include, append(slices.Clone(open), name))
 		}
 	}

@@ -33,6 +33,8 @@ type Inputs struct {
 	Job        string   // a job file that overrides number, tag and the like; may be empty
 	Site       string   // a site file; may be empty
 	Last       []string // readings of earlier outages, which are printed beside the boxes
+	// Language is that of the paper, by ISO 639-1; empty takes the site's, else English.
+	Language string
 	// Spares are the blank tags of each kind; nil for the usual ones.
 	Spares *keep.Spares
 }
@@ -78,22 +80,35 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	if !ok {
 		return nil
 	}
-	d, problems := def.Read(in.Definition, data)
-	ix.Def, ix.Problems = d, append(ix.Problems, problems...)
-	include(ix, in.Definition, files, bytes)
+	var jobData, siteData []byte
 	if in.Job != "" {
-		if data, ok := bytes(in.Job); ok {
-			j, problems := def.ReadJob(in.Job, data)
-			ix.Problems = append(ix.Problems, problems...)
-			ix.Problems = append(ix.Problems, d.Override(j)...)
-		}
+		jobData, _ = bytes(in.Job)
 	}
 	site := &def.SiteFile{}
 	if in.Site != "" {
-		if data, ok := bytes(in.Site); ok {
-			site, problems = def.ReadSite(in.Site, data)
-			ix.Problems = append(ix.Problems, problems...)
-		}
+		siteData, _ = bytes(in.Site)
+	}
+	tongue := def.Tongue(in.Language)
+	if siteData != nil {
+		var problems source.Problems
+		site, problems = tongue.ReadSite(in.Site, siteData)
+		ix.Problems = append(ix.Problems, problems...)
+	}
+	if tongue == "" {
+		tongue = def.Tongue(site.Language.Value)
+	}
+	ix.Tongue = tongue
+	d, problems := tongue.Read(in.Definition, data)
+	ix.Def, ix.Problems = d, append(ix.Problems, problems...)
+	include(ix, in.Definition, files, bytes)
+	if jobData != nil {
+		j, problems := tongue.ReadJob(in.Job, jobData)
+		ix.Problems = append(ix.Problems, problems...)
+		ix.Problems = append(ix.Problems, d.Override(j)...)
+	}
+	ix.Job.Language, ix.Job.English = string(tongue), ix.Def.English
+	if tongue != "" && tongue != "en" {
+		sum.Write([]byte("in " + tongue + "\n")) // other paper of the same machine
 	}
 	d.TakeSite(site)
 	if site.Logo.Written() {

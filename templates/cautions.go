@@ -42,7 +42,7 @@ func cautions(c *composer) []layout.Piece {
 		if i == 0 {
 			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.SparedTitle), Gap: 5, KeepNext: true})
 		}
-		text := w.Cautions.SparedLine.With(s.Note.Hazard, c.StepRef(s.Step), s.Reason)
+		text := w.Cautions.SparedLine.With(c.Note(s.Note).Hazard, c.StepRef(s.Step), s.Reason)
 		out = append(out, layout.Piece{Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: s.At}), Gap: 1})
 	}
 	return out
@@ -50,6 +50,7 @@ func cautions(c *composer) []layout.Piece {
 
 // cautionInFull is a hazard note with what happens and the steps it stands before.
 func (c *composer) cautionInFull(n *job.Caution) layout.Block {
+	n = c.Note(n)
 	runs := []layout.Run{layout.T(layout.Strong, n.Hazard)}
 	for _, s := range []string{n.Result, n.Avoid} {
 		if s != "" {
@@ -59,19 +60,33 @@ func (c *composer) cautionInFull(n *job.Caution) layout.Block {
 	return c.NoteInFull(n, runs, c.W.Cautions.BeforeSteps.With(c.StepRefs(n.Steps))).Anchored("caution " + n.Key)
 }
 
-// signalLegend explains the four signal words, each as it is printed, in two
-// columns.
+// signalLegend explains the four signal words, each as it is printed, in two columns,
+// or in one where a word of the language leaves a column no room for what it means.
 func (c *composer) signalLegend() layout.Block {
 	w := c.W
 	half := (c.Span - layout.GapX) / 2
+	width, plates := half, map[string]layout.Block{}
+	for _, signal := range []string{"danger", "warning", "caution", "notice"} {
+		plates[signal] = sign.Panel(c.Setter, w.Cautions.Signal[signal], signal != "notice", 8, nil)
+		if half-plates[signal].W-3 < leastMeaning {
+			width = c.Span
+		}
+	}
 	one := func(signal string) layout.Block {
-		plate := sign.Panel(c.Setter, w.Cautions.Signal[signal], signal != "notice", 8, nil)
-		text := c.Para(half-plate.W-3, []layout.Run{layout.T(layout.Body, w.Cautions.SignalMeans[signal])}, layout.ParaOpts{})
+		plate := plates[signal]
+		text := c.Para(width-plate.W-3, []layout.Run{layout.T(layout.Body, w.Cautions.SignalMeans[signal])}, layout.ParaOpts{})
 		b := layout.Middle(3, plate, text)
-		b.W = half
+		b.W = width
 		return b
 	}
-	return layout.Above(1.2, c.Heading(w.Cautions.LegendTitle),
-		layout.Middle(layout.GapX, one("danger"), one("warning")), layout.Middle(layout.GapX, one("caution"), one("notice")),
-		c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Cautions.SignalSource)}, layout.ParaOpts{}))
+	rows := []layout.Block{c.Heading(w.Cautions.LegendTitle)}
+	if width == half {
+		rows = append(rows, layout.Middle(layout.GapX, one("danger"), one("warning")), layout.Middle(layout.GapX, one("caution"), one("notice")))
+	} else {
+		rows = append(rows, one("danger"), one("warning"), one("caution"), one("notice"))
+	}
+	return layout.Above(1.2, append(rows, c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Cautions.SignalSource)}, layout.ParaOpts{}))...)
 }
+
+// leastMeaning is the least width that the meaning of a signal word is set in.
+const leastMeaning layout.Mm = 30

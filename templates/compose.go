@@ -25,6 +25,11 @@ type Options struct {
 	Pen   layout.Pen
 	Draft bool // stamp every page, for a pack that is printed in spite of errors
 	Tags  TagOptions
+	// Words are those of the sheets; nil for those of the job's language.
+	Words *words.Catalogue
+	// Second is the same job in a second language, printed small under the first; nil
+	// for none.
+	Second *job.Job
 
 	// Filled prints the pack with the readings that came back, Last with those of
 	// earlier outages beside the boxes; both nil for a pack to be filled by hand.
@@ -126,9 +131,18 @@ type composer struct {
 // those found before, to be printed on the front sheet.
 func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problems) (*Pack, source.Problems) {
 	w, _ := o.Paper.Inner()
+	if o.Words == nil {
+		o.Words = inLanguage(job)
+	}
+	o.Pen.Comma = job.Site.Comma
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: words.English, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
 		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex,
+	}
+	if o.Second != nil {
+		other := *c.Composer
+		other.Job, other.W = o.Second, inLanguage(o.Second)
+		c.Other = block.NewSecond(&other)
 	}
 	var pages *layout.Pages
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
@@ -144,7 +158,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	c.link(pack.Pages.Pages)
 	// Tags have one size, and are written on at a bench: their boxes do not grow
 	// for gloves.
-	c.Setter = layout.NewSetter(m, layout.Pen{})
+	c.Setter = layout.NewSetter(m, layout.Pen{Comma: o.Pen.Comma})
 	pack.retag = func(keep func(string) bool) { c.tags(pack, keep) }
 	misfits := problems(job, warnings.Errors() > 0, set.Misfits, c.tags(pack, func(string) bool { return true }))
 	return pack, append(misfits, tooThick(job, set.Frames)...)
@@ -168,6 +182,16 @@ func tooThick(j *job.Job, frames []layout.Frame) (out source.Problems) {
 		len(frames), mostPages, sheets[0], on[sheets[0]]),
 		"make definitions of their own for parts of the machine")
 	return out
+}
+
+// inLanguage gives the words in the language of a job, English where there are none in
+// that language; check has told that before.
+func inLanguage(j *job.Job) *words.Catalogue {
+	w, err := words.In(j.Language)
+	if err != nil {
+		return words.English
+	}
+	return w
 }
 
 // sheets sets the flow of every sheet. One that follows another has its title above

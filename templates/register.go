@@ -52,7 +52,7 @@ func (c *composer) movesCell(g block.Grid, word string, ms []*job.Move, tag *job
 func (c *composer) registerContents(t *job.Tag) string {
 	s := block.PartList(t.In)
 	if n := job.Pieces(t.In); n > 1 {
-		s += " (" + c.W.Common.Pieces(n) + ")"
+		s += " (" + c.W.Pieces(n) + ")"
 	}
 	s = joinFacts(s, c.bagsInside(t))
 	for _, text := range block.OldPieces(c.Composer, t.In) {

@@ -8,7 +8,6 @@ import (
 	"matchmark/packs/source"
 	"matchmark/templates/block"
 	"matchmark/templates/dimension"
-	"matchmark/templates/words"
 )
 
 // ComposeReport sets the report of what was found and left, for the history of the
@@ -16,7 +15,7 @@ import (
 func ComposeReport(j *job.Job, o Options, m layout.Measurer) (*layout.Doc, source.Problems) {
 	w, _ := o.Paper.Inner()
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, layout.Pen{}), Job: j, W: words.English, Span: w, Filled: o.Filled, Last: o.Last},
+		Composer: &block.Composer{Setter: layout.NewSetter(m, layout.Pen{Comma: j.Site.Comma}), Job: j, W: inLanguage(j), Span: w, Filled: o.Filled, Last: o.Last},
 		paper:    o.Paper, draft: o.Draft,
 	}
 	title := c.W.Report.Title

@@ -80,7 +80,7 @@ type bagSays struct{ name, steps, plates bool }
 // of parts named.
 func (c *composer) bagRuns(t *job.Tag, kinds int, say bagSays, room layout.Mm) []layout.Run {
 	bold := bagText.With(layout.Bold)
-	steps := c.W.Common.Pieces(job.Pieces(t.In))
+	steps := c.W.Pieces(job.Pieces(t.In))
 	if b := c.offBack(t); b != "" && say.steps {
 		steps += ", " + b
 	}

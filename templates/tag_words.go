@@ -68,7 +68,7 @@ func (c *composer) inIt(t *job.Tag) string {
 	if n := bagsOnly(t); n > 0 {
 		return c.W.Tag.Bags.With(strconv.Itoa(n))
 	}
-	return c.W.Common.Pieces(job.Pieces(t.In))
+	return c.W.Pieces(job.Pieces(t.In))
 }
 
 // bagsOnly is the number of bags in a container that holds nothing but bags, which

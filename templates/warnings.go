@@ -34,8 +34,8 @@ func (c *composer) warningList() []layout.Block {
 		out = append(out, layout.Above(1.5, rows[:2]...))
 		out = append(out, rows[2:]...)
 	}
-	add(c.W.Front.PrintedInSpite(len(errors)), c.W.Front.ErrorWord, errors)
-	add(c.W.Front.FromCheck(len(warnings)), c.W.Front.WarningWord, warnings)
+	add(c.W.Count(c.W.Front.PrintedInSpite, len(errors)), c.W.Front.ErrorWord, errors)
+	add(c.W.Count(c.W.Front.FromCheck, len(warnings)), c.W.Front.WarningWord, warnings)
 	return out
 }
 

@@ -37,11 +37,15 @@ func newFlags(name string, s streams) *pflag.FlagSet {
 }
 
 // inputFlags are the files that go with a definition.
-type inputFlags struct{ job, site string }
+type inputFlags struct {
+	job, site string
+	language  language
+}
 
 func (i *inputFlags) add(f *pflag.FlagSet) {
 	f.StringVar(&i.job, "job", "", "take number, revision, tag, options and the like from `FILE`")
 	f.StringVar(&i.site, "site", "", "take what holds for all jobs of the site from `FILE`; matchmark-site.yaml beside the definition if it is there")
+	f.Var(&i.language, "language", "the language of the paper, one of de, en, es, fr, pl; `LANGUAGE` of the site if not said, else en")
 }
 
 // checkFlags are the flags of the check command.
@@ -63,6 +67,7 @@ type printFlags struct {
 	out, paper    string
 	sheets, marks []string
 	last          []string
+	second        language
 	jobs, shard   string
 	draft, duplex bool
 	tags          tagFlags
@@ -74,6 +79,7 @@ func (p *printFlags) add(f *pflag.FlagSet) {
 	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
 	f.BoolVar(&p.draft, "draft", false, "print in spite of errors, with DRAFT across each page")
 	f.StringArrayVar(&p.last, "last", nil, "print what was read last beside the boxes, from `FILE` of an earlier outage; may be given again")
+	f.Var(&p.second, "second", "print what is done, cautions and holds small in this second `LANGUAGE` too")
 	f.BoolVar(&p.duplex, "duplex", false, "for paper printed on both sides: sections of work begin on the right")
 	p.tags.add(f)
 	f.StringVar(&p.jobs, "jobs", "", "print a whole outage: a job for each row of a `CSV`, or for each job file of a folder")

@@ -13,7 +13,7 @@ const siteBeside = "matchmark-site.yaml"
 
 // inputs are the files of one job: the definition, and those that go with it.
 func (i *inputFlags) inputs(definition string) packs.Inputs {
-	in := packs.Inputs{Definition: inputName(definition), Job: inputName(i.job), Site: inputName(i.site)}
+	in := packs.Inputs{Definition: inputName(definition), Job: inputName(i.job), Site: inputName(i.site), Language: string(i.language)}
 	if in.Site == "" && in.Definition != stdinName {
 		in.Site = findSite(filepath.Dir(definition))
 	}

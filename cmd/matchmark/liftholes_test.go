@@ -167,7 +167,7 @@ func checkLiftDraft(t *testing.T, where string, l *job.Lift, text string, pack *
 	}
 	sheet := liftText(pack, l)
 	reasons := ""
-	for _, why := range l.Reasons() {
+	for _, why := range l.Reasons(nil) {
 		reasons += " " + why
 		if !strings.Contains(unspaced(sheet), unspaced(why)) {
 			t.Errorf("%s: the sheet of %s does not say: %s\n%s", where, l.Mark, why, sheet)

@@ -80,6 +80,15 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 		return made{job: jb}, problems // the site file's paper has been looked at when it was read
 	}
 	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last, Duplex: p.duplex}
+	if p.second != "" {
+		also := in
+		also.Language = string(p.second)
+		second, told := packs.Load(files, also)
+		if told.Errors() > 0 {
+			return made{job: second}, told
+		}
+		o.Second = second
+	}
 	o.Tags, _ = p.tags.options(jb) // what is wrong of them is told before anything is written
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)

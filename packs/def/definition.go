@@ -32,6 +32,8 @@ type Count struct {
 // A Definition is one equipment file as written: every scalar with its place,
 // nothing decided, no defaults filled in. Maps keep the order of the file.
 type Definition struct {
+	// English are the English texts of those in another language, where they are written.
+	English     map[string]string
 	At          source.Pos
 	Pack        source.Text
 	Equipment   Equipment

@@ -20,13 +20,14 @@ var includedKind = &kind[Definition]{
 }
 
 // ReadIncluded reads a file that a definition includes, as Read reads a definition.
-func ReadIncluded(name string, data []byte) (*Definition, source.Problems) {
+func (t Tongue) ReadIncluded(name string, data []byte) (*Definition, source.Problems) {
 	d := &Definition{}
-	r := newReader(name, data)
+	r := t.newReader(name, data)
 	if root := r.root(data, "cautions: {…}, or any other key of a definition but pack, equipment, job and steps"); root != nil {
 		d.At = r.firstKey(root)
 		includedKind.fill(r, d, root, d.At)
 	}
+	d.English = r.english
 	return d, r.sorted()
 }
 

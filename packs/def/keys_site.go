@@ -14,6 +14,7 @@ type SiteFile struct {
 	// Workable is the shortest time from heat off to off the seat that a crew of the site
 	// works with.
 	Workable, WorkableBecause source.Text
+	Language                  source.Text
 	Decimal                   source.Text // how readings are typed back: point or comma
 	Roles                     []source.Text
 	Logo                      source.Text // a picture beside the site file
@@ -63,6 +64,7 @@ var siteFileKind = &kind[SiteFile]{
 			func(s *SiteFile) *source.Text { return &s.Workable }),
 		text("workable-because", "Why it takes that time.", "the torches are laid down outside the ring, then two pull", func(s *SiteFile) *source.Text { return &s.WorkableBecause }),
 		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *source.Text { return &s.Gloves }),
+		text("language", "The language of the paper, where --language says none; English if not said.", "es", func(s *SiteFile) *source.Text { return &s.Language }).oneOf(Tongues...),
 		text("decimal", "How the readings that come back are typed: with a decimal point or a comma; with a point if not said.", "comma",
 			func(s *SiteFile) *source.Text { return &s.Decimal }).oneOf("point", "comma"),
 		mapOf("stocks", "What tags are printed on, by a name of the site's own.", "{99x68-a4: {for: box, on: a4, label: 99.1 x 67.7 mm, across: 2, down: 4, pitch: 101.6 x 67.7 mm, first: 4.65 x 13.1 mm}}", stockKind,
@@ -77,8 +79,13 @@ var siteFileKind = &kind[SiteFile]{
 
 // ReadSite reads a site file, as Read reads a definition.
 func ReadSite(name string, data []byte) (*SiteFile, source.Problems) {
+	return Tongue("").ReadSite(name, data)
+}
+
+// ReadSite reads a site file with its texts in the language.
+func (t Tongue) ReadSite(name string, data []byte) (*SiteFile, source.Problems) {
 	s := &SiteFile{}
-	r := newReader(name, data)
+	r := t.newReader(name, data)
 	if root := r.root(data, "company: Marram Lime Works"); root != nil {
 		s.At = r.firstKey(root)
 		siteFileKind.fill(r, s, root, s.At)

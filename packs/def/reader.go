@@ -20,6 +20,8 @@ type reader struct {
 	lines    []string
 	problems source.Problems
 	left     int // problems that were left out
+	tongue   Tongue
+	english  map[string]string // the English of texts in another language
 
 	// holes are nodes for which a problem has been reported; what reads them
 	// gives nothing and says nothing more.
@@ -38,19 +40,30 @@ type reader struct {
 // is not written in it. The problems are sorted by place; name is the file they
 // speak of.
 func Read(name string, data []byte) (*Definition, source.Problems) {
+	return Tongue("").Read(name, data)
+}
+
+// Read reads a definition with its texts in the language.
+func (t Tongue) Read(name string, data []byte) (*Definition, source.Problems) {
 	d := &Definition{}
-	r := newReader(name, data)
+	r := t.newReader(name, data)
 	if root := r.root(data, "pack: 1, equipment: …, steps: …"); root != nil {
 		d.At = r.firstKey(root)
 		definitionKind.fill(r, d, root, d.At)
 	}
+	d.English = r.english
 	return d, r.sorted()
 }
 
 // ReadJob reads a job file, as Read reads a definition.
 func ReadJob(name string, data []byte) (*JobFile, source.Problems) {
+	return Tongue("").ReadJob(name, data)
+}
+
+// ReadJob reads a job file with its texts in the language.
+func (t Tongue) ReadJob(name string, data []byte) (*JobFile, source.Problems) {
 	j := &JobFile{}
-	r := newReader(name, data)
+	r := t.newReader(name, data)
 	if root := r.root(data, "job: {number: WO-5512, revision: A, issued: 2026-03-02}"); root != nil {
 		j.At = r.firstKey(root)
 		jobFileKind.fill(r, j, root, j.At)
@@ -58,8 +71,8 @@ func ReadJob(name string, data []byte) (*JobFile, source.Problems) {
 	return j, r.sorted()
 }
 
-func newReader(name string, data []byte) *reader {
-	r := &reader{file: name, holes: map[*yaml.Node]bool{}, repaired: map[[2]int]bool{}, widened: map[int]int{}}
+func (t Tongue) newReader(name string, data []byte) *reader {
+	r := &reader{file: name, tongue: t, holes: map[*yaml.Node]bool{}, repaired: map[[2]int]bool{}, widened: map[int]int{}}
 	if len(data) <= source.MaxSize {
 		r.lines = source.Lines(data)
 		r.runes = make([][]rune, len(r.lines))
@@ -87,6 +100,7 @@ func (r *reader) root(data []byte, write string) *yaml.Node {
 		return nil
 	}
 	r.weigh(doc)
+	r.tongues(doc)
 	root, ok := r.mapping(doc.Content[0], r.place(doc), "a file is a map of keys", write)
 	if !ok {
 		return nil

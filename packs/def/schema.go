@@ -170,6 +170,12 @@ func keyedSchema(s shape) object {
 
 func numberSchema() object { return object{"type": "integer", "minimum": 1, "maximum": 999999} }
 
+// tonguesSchema describes a text in several languages.
+func tonguesSchema() object {
+	return object{"type": "object", "propertyNames": object{"enum": Tongues}, "minProperties": 1, "additionalProperties": object{"type": []string{"string", "number", "boolean"}},
+		"description": "The text in several languages, by ISO 639-1: {en: Take the nut off., es: Quite la tuerca.}"}
+}
+
 // textSchema describes one scalar. YAML makes numbers of some texts; they are
 // taken as typed.
 func textSchema(e *entry) object {
@@ -203,7 +209,7 @@ func textSchema(e *entry) object {
 	}
 	switch len(choices) {
 	case 0:
-		return object{"type": []string{"string", "number", "boolean"}}
+		return anyOf(object{"type": []string{"string", "number", "boolean"}}, tonguesSchema())
 	case 1:
 		return choices[0]
 	}

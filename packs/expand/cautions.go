@@ -10,7 +10,7 @@ import (
 // a built-in note stands in its place; what it leaves out is taken from it.
 func (b *builder) readCautions() {
 	b.Cautions = map[string]*job.Caution{}
-	for _, c := range hazard.Notes(b.Job.Site) {
+	for _, c := range hazard.Notes() {
 		b.Cautions[c.Key] = c
 	}
 	for _, dc := range b.Def.Cautions {

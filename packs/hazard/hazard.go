@@ -6,17 +6,14 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"slices"
-	"strings"
 )
 
-// Notes are the notes that the program brings along, with the fire watch and the
-// heavy mass of the site in them.
-func Notes(site job.Site) []*job.Caution {
-	fill := strings.NewReplacer("{watch}", site.FireWatch.Print(), "{heavy}", site.Heavy.Print())
+// Notes are the notes that the program brings along.
+func Notes() []*job.Caution {
 	var out []*job.Caution
 	for _, n := range builtins {
 		c := n.Caution
-		c.Builtin, c.Avoid, c.Short = true, fill.Replace(c.Avoid), fill.Replace(c.Short)
+		c.Builtin = true
 		out = append(out, &c)
 	}
 	return out
@@ -65,7 +62,7 @@ func (n *builtin) meets(j *job.Job, st *job.Step) bool {
 	if n.offOnly && st.Back {
 		return false
 	}
-	return n.words != nil && n.words.MatchString(st.Do) || n.does != nil && n.does(j, st)
+	return n.words != nil && n.words.MatchString(j.InEnglish(st.Do)) || n.does != nil && n.does(j, st)
 }
 
 // kept are the notes that no author can leave out.

@@ -197,9 +197,9 @@ var builtins = []*builtin{
 		},
 		offOnly: true,
 		words:   words(`lagging|thermal insulation|gaskets?|packing rings?|gland packing|heat shield`),
-		does: func(_ *job.Job, st *job.Step) bool {
+		does: func(j *job.Job, st *job.Step) bool {
 			for _, m := range st.Remove {
-				if oldFibre.MatchString(m.Part.Name) {
+				if oldFibre.MatchString(j.InEnglish(m.Part.Name)) {
 					return true
 				}
 			}

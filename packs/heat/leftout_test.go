@@ -56,7 +56,7 @@ func soundOrRefused(t *rapid.T, err error) {
 	if !errors.As(err, &r) || r.Field == "" || r.Why == "" || r.Instead == "" {
 		t.Fatalf("refused without field, reason or way out: %v", err)
 	}
-	if inch := r.In(Units{true, true}); inch.Field != r.Field || inch.Why == "" || inch.Instead == "" {
+	if inch := r.In(Units{Inch: true, Fahrenheit: true}); inch.Field != r.Field || inch.Why == "" || inch.Instead == "" {
 		t.Fatalf("in inches the refusal of %s is empty", r.Field)
 	}
 }

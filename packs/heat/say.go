@@ -19,6 +19,7 @@ import (
 type Units struct {
 	Inch       bool // lengths in inches, forces in lbf, stresses in psi
 	Fahrenheit bool
+	Tongue     units.Tongue // the language; nil is English
 }
 
 // A saying is a message with its figures.
@@ -32,13 +33,13 @@ func say(format string, args ...any) saying { return saying{format, args} }
 // in writes the message; figures take the verb %v, and bring their unit.
 func (s saying) in(u Units) string {
 	if len(s.args) == 0 {
-		return s.format
+		return units.Said(u.Tongue, s.format)
 	}
 	args := make([]any, len(s.args))
 	for i, a := range s.args {
 		args[i] = u.write(a)
 	}
-	return fmt.Sprintf(s.format, args...)
+	return fmt.Sprintf(units.Said(u.Tongue, s.format), args...)
 }
 
 // A fine length is an interference, an opening or a clearance.
@@ -109,6 +110,9 @@ func (u Units) write(a any) any {
 		return decimals(float64(v), 0, round) + " W/m²K"
 	case saying:
 		return v.in(u)
+	}
+	if text, ok := a.(string); ok { // a fixed word, or a name that a person gave
+		return units.Said(u.Tongue, text)
 	}
 	return a
 }

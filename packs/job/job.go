@@ -17,10 +17,12 @@ type Job struct {
 	Equipment Equipment
 	Order     Order
 	Site      Site
-	Choices   []*Choice    // what this machine has of each option
-	Hours     units.Number // planned for all steps, one after another
-	CrewHours units.Number // the same, times the people that each takes
-	Digest    string       // first 8 hex digits of the SHA-256 of all inputs and the format number
+	Choices   []*Choice         // what this machine has of each option
+	Hours     units.Number      // planned for all steps, one after another
+	CrewHours units.Number      // the same, times the people that each takes
+	English   map[string]string // texts of another language in English, where the author wrote them
+	Language  string            // of the paper, by ISO 639-1; empty is English
+	Digest    string            // first 8 hex digits of the SHA-256 of all inputs and the format number
 
 	Places      []Place // that things repeat over, each of its group alone
 	Parts       []*Part // those of one key one after another
@@ -46,6 +48,15 @@ type Job struct {
 	Lifts       []*Lift
 	Sections    []*Section // in the order of work, strip-down and put-back
 	Tags        []*Tag     // in the order of their numbers, n of N
+}
+
+// InEnglish gives a text of the definition in English, for rules that know words: the
+// text itself where it is English, or where the author wrote no English beside it.
+func (j *Job) InEnglish(text string) string {
+	if english, ok := j.English[text]; ok {
+		return english
+	}
+	return text
 }
 
 // Equipment is the machine that the pack is for.

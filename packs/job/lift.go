@@ -1,6 +1,7 @@
 package job
 
 import (
+	"fmt"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -87,20 +88,21 @@ func (l *Lift) Cautions() []lift.Caution {
 // Reasons are why the lift must not be made by its sheet: why it cannot be computed,
 // what is not known of it, and what is overloaded, out of reach or out of level. None
 // for a lift that may be made.
-func (l *Lift) Reasons() []string {
+func (l *Lift) Reasons(t units.Tongue) []string {
 	out := slices.Clone(l.Because)
 	if l.Result != nil {
 		for _, no := range l.Result.Unanswered {
-			out = append(out, no.In(l.PaperUnits()))
+			out = append(out, no.In(l.PaperUnits(t)))
 		}
 	}
 	for _, c := range l.Cautions() {
 		if c.Stop {
-			out = append(out, c.In(l.PaperUnits()))
+			out = append(out, c.In(l.PaperUnits(t)))
 		}
 	}
 	if l.Floor != nil && l.Floor.Used > 1 {
-		out = append(out, "it presses "+l.Print(l.Floor.Pressure.Up())+" on the floor of "+l.LayDown.Mark+", which carries "+l.LayDown.Floor)
+		says := units.Said(t, "it presses %s on the floor of %s, which carries %s")
+		out = append(out, fmt.Sprintf(says, l.Print(l.Floor.Pressure.Up()), l.LayDown.Mark, l.LayDown.Floor))
 	}
 	return out
 }
@@ -133,16 +135,16 @@ func (l *Lift) Units() lift.Units {
 	return lift.Units{Pounds: l.PoundsUsed, Inches: l.InchesUsed, Fahrenheit: l.Fahrenheit}
 }
 
-// PaperUnits are the same for paper.
-func (l *Lift) PaperUnits() lift.Units {
+// PaperUnits are the same for paper, in its language.
+func (l *Lift) PaperUnits(t units.Tongue) lift.Units {
 	u := l.Units()
-	u.Paper = true
+	u.Paper, u.Tongue = true, t
 	return u
 }
 
 // Print words an amount for paper in the units of the lift. Its side has been chosen
 // where it was worded: loads up, what may be carried and what is left down.
-func (l *Lift) Print(w lift.Words) string { return w.In(l.PaperUnits()) }
+func (l *Lift) Print(w lift.Words) string { return w.In(l.PaperUnits(nil)) }
 
 // WeightUnit is the unit in which masses and pulls are told.
 func (l *Lift) WeightUnit() string {

@@ -62,7 +62,12 @@ type Caution struct {
 	Code    CautionCode
 	Field   string
 	Message string
+	format  string
+	args    []any
 }
+
+// In gives the message in the language of the paper.
+func (c Caution) In(t units.Tongue) string { return fmt.Sprintf(units.Said(t, c.format), c.args...) }
 
 // An Assumption is something the computation takes for granted and the sheet must say.
 type Assumption uint8
@@ -208,7 +213,7 @@ func OtherTorque(q units.Quantity) (other units.Quantity, ok bool) {
 }
 
 func (a *account) caution(code CautionCode, field, message string, args ...any) {
-	a.r.Cautions = append(a.r.Cautions, Caution{code, field, fmt.Sprintf(message, args...)})
+	a.r.Cautions = append(a.r.Cautions, Caution{code, field, fmt.Sprintf(message, args...), message, args})
 }
 
 func (a *account) work(what, formula, source string, figures ...Figure) {

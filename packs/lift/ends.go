@@ -60,7 +60,7 @@ func (a *account) bar() {
 	a.component("bar", b.Name, a.p.underBar()*dyn, float64(b.Rated), nil)
 	for i := range b.Ends {
 		rated, how := b.end(i)
-		a.component(fmt.Sprintf("bar.ends[%d]", i), fmt.Sprintf("%s, end over %s%s", b.Name, a.p.Picks[i].Name, how), float64(a.r.Legs[top+i].Design), float64(rated), nil)
+		a.componentCalled(fmt.Sprintf("bar.ends[%d]", i), say("%s, end over %s%s", b.Name, a.p.Picks[i].Name, how), float64(a.r.Legs[top+i].Design), float64(rated), nil)
 	}
 	if a.p.Rig == Spreader {
 		a.spreader()
@@ -100,11 +100,11 @@ func (a *account) spreader() {
 	}
 	if lugs > 0 {
 		for i := range a.p.TopLegs {
-			a.component(fmt.Sprintf("bar.toplugs[%d]", i), fmt.Sprintf("%s, top lug of %s", b.Name, a.r.Legs[i].Name), float64(a.r.Legs[i].Design), lugs, nil)
+			a.componentCalled(fmt.Sprintf("bar.toplugs[%d]", i), say("%s, top lug of %s", b.Name, a.r.Legs[i].Name), float64(a.r.Legs[i].Design), lugs, nil)
 		}
 	}
 	if mayPress > 0 {
-		a.component("bar.maypress", b.Name+", pressed lengthwise", press*dyn, mayPress, nil)
+		a.componentCalled("bar.maypress", say("%s, pressed lengthwise", b.Name), press*dyn, mayPress, nil)
 	}
 	if b.LugRise > 0 && b.MayBend == 0 {
 		a.ask("bar.maybend", "take it from the reckoning of the bar, or use one whose lugs stand in its middle line",
@@ -126,9 +126,9 @@ func (a *account) bent(load, own float64) {
 	b := a.p.Bar
 	asLoad := func(m float64) float64 { return 4 * m / float64(b.Length) }
 	if b.MayBend > 0 {
-		a.component("bar.maybend", b.Name+", bent, as a load in its middle", asLoad(load+own)*float64(a.r.Dynamic),
+		a.componentCalled("bar.maybend", say("%s, bent, as a load in its middle", b.Name), asLoad(load+own)*float64(a.r.Dynamic),
 			asLoad(float64(b.MayBend)/standardGravity*1000), nil)
 		return
 	}
-	a.component("bar.maybend", b.Name+", bent, as a load in its middle", asLoad(load)*float64(a.r.Dynamic), float64(b.Rated), nil)
+	a.componentCalled("bar.maybend", say("%s, bent, as a load in its middle", b.Name), asLoad(load)*float64(a.r.Dynamic), float64(b.Rated), nil)
 }

@@ -150,7 +150,7 @@ func (p HandPlan) shares(g vec, weight float64) ([]Kg, *Refusal) {
 // work books how the shares came about.
 func (p HandPlan) work(r *HandResult, weight float64) {
 	for i, k := range p.Grips {
-		r.Working = append(r.Working, Working{What: "share at " + k.Name, Formula: "sum V = W, moments about the centre of gravity nothing", Source: statics,
+		r.Working = append(r.Working, Working{What: "share at %s", Of: k.Name, Formula: "sum V = W, moments about the centre of gravity nothing", Source: statics,
 			Figures: []Figure{figUp("W", weight, "kg"), figUp("V", float64(r.Shares[i]), "kg"), figUp("most", float64(r.Most[i]), "kg")}})
 	}
 	n := len(p.Grips)

@@ -78,7 +78,7 @@ func (a *account) points() {
 		if what == "" {
 			what = "lifting point"
 		}
-		a.component(field, what+", "+k.Name, float64(leg.Design), float64(k.Point.Rated), nil)
+		a.componentCalled(field, say("%s, %s", what, k.Name), float64(leg.Design), float64(k.Point.Rated), nil)
 		least := k.Point.LeastAngle
 		if 90-least <= upright {
 			least = 90 - upright

@@ -2,6 +2,12 @@ package lift
 
 import "math"
 
+// workOf books one working of a leg.
+func (a *account) workOf(name, what, formula, source string, figures ...Figure) {
+	a.work(what, formula, source, figures...)
+	a.r.Working[len(a.r.Working)-1].Of = name
+}
+
 // work books one working.
 func (a *account) work(what, formula, source string, figures ...Figure) {
 	a.r.Working = append(a.r.Working, Working{What: what, Formula: formula, Source: source, Figures: figures})
@@ -58,7 +64,7 @@ func (a *account) legWorking(i int, leg LegResult) {
 	line := st.lines[i]
 	arm := line.top.sub(line.bottom)
 	d, h := arm.across(st.up).size(), arm.dot(st.up)
-	a.work("leg "+leg.Name+": length and angle", "L = sqrt(d² + h²), sin(angle) = h/L, factor = L/h", statics,
+	a.workOf(leg.Name, "leg %s: length and angle", "L = sqrt(d² + h²), sin(angle) = h/L, factor = L/h", statics,
 		fig("d", d, "mm"), fig("h", h, "mm"), fig("L", math.Hypot(d, h), "mm"),
 		figDown("angle from horizontal", float64(leg.Angle), "°"), figUp("factor", float64(leg.Factor), ""))
 	formula, source := "sum(T u) = W v, u from pick to hook, v plumb", statics
@@ -78,7 +84,7 @@ func (a *account) legWorking(i int, leg LegResult) {
 	if a.p.Rig != Bridle && !leg.Above {
 		weight = a.p.underBar()
 	}
-	a.work("leg "+leg.Name+": tension", formula, source,
+	a.workOf(leg.Name, "leg %s: tension", formula, source,
 		figUp("W", weight, "kg"), figUp("T", float64(leg.Tension), "kg"), figUp("T", float64(leg.Tension.Newton()), "N"),
 		figUp("upright share", float64(leg.Vertical), "kg"), figDown("low", float64(leg.Low), "kg"), figUp("high", float64(leg.High), "kg"),
 		figUp("design", float64(leg.Design), "kg"))

@@ -1,5 +1,7 @@
 package lift
 
+import "matchmark/packs/units"
+
 // A Result is a computed lift. Tensions are static unless called design; design
 // is static × Dynamic, at the worst end of the tolerances.
 type Result struct {
@@ -110,7 +112,11 @@ type Component struct {
 	Reductions           []Reduction
 	// Used is Load over Allowed; over 1 is overloaded.
 	Used Ratio
+	name phrase
 }
+
+// Called is the name of a piece in the language of the paper.
+func (c Component) Called(t units.Tongue) string { return c.name.in(Units{Tongue: t}) }
 
 // HeadroomResult compares heights above the floor.
 type HeadroomResult struct {

@@ -31,8 +31,13 @@ func product(rs []Reduction) float64 {
 
 // component books one piece of the chain. load is by design.
 func (a *account) component(field, name string, load, rated float64, rs []Reduction) {
+	a.componentCalled(field, say("%s", name), load, rated, rs)
+}
+
+// componentCalled is component with a name that has words around it.
+func (a *account) componentCalled(field string, name phrase, load, rated float64, rs []Reduction) {
 	allowed := rated * product(rs)
-	a.r.Components = append(a.r.Components, Component{Field: field, Name: name, Load: Kg(load), Rated: Kg(rated),
+	a.r.Components = append(a.r.Components, Component{Field: field, Name: name.String(), name: name, Load: Kg(load), Rated: Kg(rated),
 		Allowed: Kg(allowed), Reductions: rs, Used: Ratio(load / allowed)})
 }
 

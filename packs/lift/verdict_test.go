@@ -205,7 +205,7 @@ func TestWorkingShowsTheResult(t *testing.T) {
 			t.Errorf("%q has formula %q and source %q", w.What, w.Formula, w.Source)
 		}
 		for _, f := range w.Figures {
-			got[w.What+"/"+f.Symbol] = float64(f.Amount)
+			got[w.Names(nil)+"/"+f.Symbol] = float64(f.Amount)
 		}
 	}
 	for what, want := range map[string]float64{

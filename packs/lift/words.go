@@ -13,6 +13,8 @@ type Units struct {
 	Pounds, Inches, Fahrenheit bool
 	// Paper writes for paper: number and unit held together, a true minus sign.
 	Paper bool
+	// Tongue has the language of the sentences; nil is English.
+	Tongue units.Tongue
 }
 
 // of gives the unit in which an amount of a unit is worded.
@@ -135,11 +137,13 @@ func (p phrase) in(u Units) string {
 			args[i] = x.In(u)
 		case interface{ Given() Words }:
 			args[i] = x.Given().In(u)
+		case string: // a fixed word, or a name that a person gave
+			args[i] = units.Said(u.Tongue, x)
 		default:
 			args[i] = a
 		}
 	}
-	return fmt.Sprintf(p.format, args...)
+	return fmt.Sprintf(units.Said(u.Tongue, p.format), args...)
 }
 
 // given is an amount whose unit is named, as a person wrote it.

@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"fmt"
 	"math"
 
 	"matchmark/packs/units"
@@ -49,14 +50,23 @@ func (a Amount) decimals() int {
 // A Working is one formula with the numbers that went through it, so that the
 // sheet can show how a result came about.
 type Working struct {
-	// What names the result in the trade's words.
-	What string
+	// What names the result in the trade's words; of a leg, of which the hole holds the
+	// name, Of.
+	What, Of string
 	// Formula is written out with the symbols of Figures.
 	Formula string
 	// Source names the standard, table or rule, or says "exact statics".
 	Source string
 	// Figures are the inputs, then what lies between, then the result.
 	Figures []Figure
+}
+
+// Names gives what the working is of, in the language of the paper.
+func (w Working) Names(t units.Tongue) string {
+	if w.Of == "" {
+		return units.Said(t, w.What)
+	}
+	return fmt.Sprintf(units.Said(t, w.What), w.Of)
 }
 
 const statics = "exact statics"

@@ -69,7 +69,7 @@ func (r *liftReader) refused(err error) bool {
 		return false
 	}
 	for _, no := range rs {
-		r.l.Because = append(r.l.Because, no.In(r.l.PaperUnits()))
+		r.l.Because = append(r.l.Because, no.In(r.l.PaperUnits(nil)))
 		r.b.Problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+no.In(r.l.Units()), no.Help)
 	}
 	return true

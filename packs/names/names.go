@@ -15,8 +15,9 @@ type Index struct {
 	Def      *def.Definition
 	Job      *job.Job
 	Problems source.Problems
-	Logo     []byte // of the site, nil if it has none
-	Read     int    // how many of the problems are of the files as read
+	Logo     []byte     // of the site, nil if it has none
+	Tongue   def.Tongue // in which the files are read
+	Read     int        // how many of the problems are of the files as read
 	Chosen   *choose.Chosen
 	Crowded  bool // there are too many things, which has been told
 

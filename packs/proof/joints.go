@@ -98,7 +98,7 @@ func (r *report) coverScrews(st *job.Step) {
 				at = p.At
 			}
 			screws = append(screws, p.Key)
-		case !p.Fastens() && cover == nil && covers.MatchString(p.Name):
+		case !p.Fastens() && cover == nil && covers.MatchString(r.job.InEnglish(p.Name)):
 			cover = m
 		}
 	}

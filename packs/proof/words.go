@@ -5,6 +5,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // What the author tells the mechanic in words and what the keys say must be the
@@ -19,7 +20,7 @@ func (r *report) checkWords() {
 			r.checkHand(st)
 			r.checkBoxes(st)
 			for _, m := range st.Fit {
-				if m.Part.Renew == "" && !m.New && callsNew(st.Do, m.Part.Name) && !fitsNew(st, m.Part.Name) {
+				if m.Part.Renew == "" && !m.New && callsNew(r.job.InEnglish(st.Do), r.job.InEnglish(m.Part.Name)) && !fitsNew(st, m.Part.Name) {
 					r.problems.AddWith(st.At, "not-new", "the words of "+st.Name()+" speak of a new "+lowerName(m.Part.Name)+", but the part is not renewed", m.Part.At, "the part",
 						"renew: always at the part, or take the word out")
 				}
@@ -35,7 +36,7 @@ var measures = regexp.MustCompile(`(?i)\bmeasure\b`)
 // generated row has those of the step that it undoes, a heat its log, a loop the boxes
 // of its tries.
 func (r *report) checkBoxes(st *job.Step) {
-	if st.Undoes != nil || st.Until != nil || len(st.Measure)+len(st.Set)+len(st.Recall)+len(st.Heats) > 0 || !measures.MatchString(st.Do) {
+	if st.Undoes != nil || st.Until != nil || len(st.Measure)+len(st.Set)+len(st.Recall)+len(st.Heats) > 0 || !measures.MatchString(r.job.InEnglish(st.Do)) {
 		return
 	}
 	r.problems.Warn(st.At, "no-box", "the words of "+st.Name()+" say to measure, and it has no box to write it in", "for example measure: [D1], or set: [D1]", "or say in other words what is looked at")
@@ -55,7 +56,7 @@ func (r *report) checkHand(st *job.Step) {
 			left = p
 		}
 	}
-	says := leftHand.MatchString(st.Do) || leftHand.MatchString(st.Missed)
+	says := leftHand.MatchString(r.job.InEnglish(st.Do)) || leftHand.MatchString(r.job.InEnglish(st.Missed))
 	switch {
 	case left != nil && !says && st.Undoes != nil:
 		r.problems.WarnWith(st.Undoes.Mirror.Missed.At, "hand-not-said", left.Called()+" has a left-hand thread, and the put-back row "+st.Name()+" does not say so", left.At, "the part",
@@ -122,4 +123,7 @@ func fitsNew(st *job.Step, name string) bool {
 }
 
 // lowerName is a name within a sentence.
-func lowerName(name string) string { return strings.ToLower(name[:1]) + name[1:] }
+func lowerName(name string) string {
+	_, size := utf8.DecodeRuneInString(name)
+	return strings.ToLower(name[:size]) + name[size:]
+}

@@ -18,7 +18,7 @@ func (b *proofreader) checkGuardNames() {
 		return
 	}
 	for _, dp := range b.Def.Parts {
-		if name := cmp.Or(dp.Name.One.Value, dp.Key.Value); !dp.Guard.Written() && calledGuard.MatchString(name) {
+		if name := cmp.Or(dp.Name.One.Value, dp.Key.Value); !dp.Guard.Written() && calledGuard.MatchString(b.Job.InEnglish(name)) {
 			b.Problems.Warn(dp.Key.At, "guard-not-said", "the part "+source.Quote(name)+" is called a guard, and a lock could come off without it", "guard: yes, or guard: no if it keeps nobody from anything")
 		}
 	}

@@ -13,6 +13,7 @@ import (
 // the hazard, how to keep clear of it, and where it stands in full with the rule
 // it leans on.
 func (c *Composer) Caution(n *job.Caution) layout.Block {
+	n = c.Note(n)
 	text := cmp.Or(n.Short, n.Avoid)
 	note := c.shortCaution(n, shortNote, text)
 	if low := c.shortCaution(n, lowNote, text); low.H < note.H-0.5 {
@@ -25,6 +26,7 @@ func (c *Composer) Caution(n *job.Caution) layout.Block {
 // hazard and the first sentence of how to keep clear of it, or all where that takes no
 // more height.
 func (c *Composer) CautionAgain(n *job.Caution) layout.Block {
+	n = c.Note(n)
 	text := cmp.Or(n.Short, n.Avoid)
 	first := text
 	if head, _, more := strings.Cut(text, ". "); more {
@@ -43,10 +45,26 @@ func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text string) lay
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, text),
 		layout.T(layout.Sub, "  "+c.W.Cautions.InFull.With(c.Page("caution "+n.Key))),
 	}
+	runs = append(runs, c.Under("", func(s *Second) string { return s.NoteText(n) })...)
 	signs := c.Signs(n, high)
 	signs = signs[:min(len(signs), shortSigns)]
 	row := layout.Middle(1.2, signs...)
 	return c.note(n, high, row, c.Para(c.noteWidth(n, high, row), runs, layout.ParaOpts{Ref: noteRef(n)}))
+}
+
+// Note is a hazard note in the language of the paper. Those that the program brings
+// along have the site's fire watch and heavy mass put in.
+func (c *Composer) Note(n *job.Caution) *job.Caution {
+	if !n.Builtin {
+		return n
+	}
+	site := c.Job.Site
+	fill := strings.NewReplacer("{watch}", site.FireWatch.Print(), "{heavy}", site.Heavy.Print())
+	out := *n
+	for _, text := range []*string{&out.Hazard, &out.Result, &out.Short, &out.Avoid} {
+		*text = fill.Replace(c.W.Said(*text))
+	}
+	return &out
 }
 
 // Heights of the panel and the signs of a note, before a step, in one line before a
@@ -62,9 +80,10 @@ const (
 // NoteInFull is the hazard note on the sheet of cautions, with what happens, the
 // rule, who has the last word, and the steps before which it stands.
 func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
+	n = c.Note(n)
 	side := layout.Above(1.2, c.signalPlate(n, FullNote), signRows(c.Signs(n, FullNote), signsAcross))
-	side.W = noteSide
-	width := c.Span - noteSide - 9
+	side.W = c.noteSideWidth()
+	width := c.Span - side.W - 9
 	var small []string
 	if len(n.Signs) > 0 {
 		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
@@ -81,11 +100,21 @@ func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) 
 }
 
 // The signs of a note in full stand below its signal word, so many in a row, in a column
-// of this width.
+// of this width, or of that of a longer word.
 const (
 	signsAcross           = 4
 	noteSide    layout.Mm = 50
 )
+
+// noteSideWidth is the width of that column: wider where a language has a longer signal
+// word, the same for all notes. AVERTISSEMENT lay over the text beside it.
+func (c *Composer) noteSideWidth() layout.Mm {
+	width := noteSide
+	for signal := range c.W.Cautions.Signal {
+		width = max(width, c.signalPlate(&job.Caution{Signal: signal}, FullNote).W)
+	}
+	return width
+}
 
 // note frames the panel of the signal word, the signs and the text.
 func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block) layout.Block {

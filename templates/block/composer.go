@@ -14,6 +14,8 @@ type Composer struct {
 	*layout.Setter
 	Job *job.Job
 	W   *words.Catalogue
+	// Other is the second language of the paper, nil for none.
+	Other *Second
 	// Span is the width between the margins.
 	Span layout.Mm
 	// Pages are the pages of anchors, from the pass before; nil in the first.

@@ -94,6 +94,9 @@ func markRun(c *block.Composer, mark string, width layout.Mm) layout.Run {
 // whatRuns say what is measured, and between which faces.
 func whatRuns(c *block.Composer, d *job.Dim) []layout.Run {
 	runs := []layout.Run{layout.T(layout.Strong, d.What)}
+	if c.Other != nil && c.Other.DimText(d) != d.What {
+		runs = append(runs, layout.T(layout.Sub, "  "+c.Other.DimText(d)))
+	}
 	if f := faces(c.W, d); f != "" {
 		runs = append(runs, layout.T(layout.Sub, " — "+f))
 	}

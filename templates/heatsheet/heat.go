@@ -213,6 +213,7 @@ func (s sheet) hazards(st *job.Step) []layout.Piece {
 		if n.Key == job.HotWork && !s.h.Flame(st) {
 			continue // of another heat of the same step
 		}
+		n = s.Note(n)
 		runs := []layout.Run{
 			{Text: s.W.Cautions.Signal[n.Signal], Style: layout.SubBold, Deco: layout.Inverse},
 			layout.T(layout.Strong, "  "+n.Hazard+" "), layout.T(layout.Body, cmp.Or(n.Short, n.Avoid)),

@@ -16,7 +16,7 @@ import (
 // pullPieces set the part of the sheet for drawing a hub off.
 func (s sheet) pullPieces() []layout.Piece {
 	p := s.h.Pull
-	out := []layout.Piece{s.titled(s.W.HeatPull.Title.With(s.W.Heat.ByWay.With(string(p.By))))}
+	out := []layout.Piece{s.titled(s.W.HeatPull.Title.With(s.W.Heat.ByWay.With(s.W.Said(string(p.By)))))}
 	add := func(b layout.Block) {
 		if !b.Empty() {
 			out = append(out, layout.Piece{Block: b, Gap: 2})
@@ -43,9 +43,6 @@ func (s sheet) pullPieces() []layout.Piece {
 	}
 	return out
 }
-
-// capitalized begins a sentence.
-func capitalized(t string) string { return strings.ToUpper(t[:1]) + t[1:] }
 
 // highestLines are the highest temperatures of the hub and of what sits beside it.
 func (s sheet) highestLines() []string {
@@ -123,7 +120,7 @@ func (s sheet) furtherLines(p *heat.Plan) []string {
 	}
 	for _, col := range heat.TemperColours() {
 		if col.From >= s.h.Limit.At {
-			return append(out, w.HeatPull.Colours.With(col.Name, u.AtMost(col.From)))
+			return append(out, w.HeatPull.Colours.With(s.W.Said(col.Name), u.AtMost(col.From)))
 		}
 	}
 	return out

@@ -13,7 +13,7 @@ import (
 // putOnPieces set the part of the sheet for putting a part on.
 func (s sheet) putOnPieces() []layout.Piece {
 	p, w := s.h.PutOn, s.W
-	out := []layout.Piece{s.titled(w.HeatOn.Title.With(w.Heat.ByWay.With(string(p.By))))}
+	out := []layout.Piece{s.titled(w.HeatOn.Title.With(w.Heat.ByWay.With(s.W.Said(string(p.By)))))}
 	for _, h := range s.each() {
 		out[0].Block = out[0].Block.Anchored("heat on " + h.Mark)
 	}
@@ -66,9 +66,9 @@ func (s sheet) onLines() []string {
 	}
 	switch {
 	case p.Soak != nil && p.Oven > 0:
-		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), string(p.By)+" "+u.AtMost(p.Oven)))
+		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), s.W.Said(string(p.By))+" "+u.AtMost(p.Oven)))
 	case p.Soak != nil:
-		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), string(p.By)))
+		out = append(out, w.HeatOn.SoakLine.With(figure.TimeUp(p.Soak.After), s.W.Said(string(p.By))))
 	case p.Cold == nil || p.Cold.HubHeated:
 		out = append(out, w.HeatOn.NoSoak)
 	}
@@ -86,7 +86,7 @@ func (s sheet) onLines() []string {
 		}
 		out = append(out, line+" "+most)
 		for _, x := range a.Warnings {
-			out = append(out, capitalized(x.In(s.inUnits()).Says)+".")
+			out = append(out, block.Capital(x.In(s.inUnits()).Says)+".")
 		}
 	}
 	return out

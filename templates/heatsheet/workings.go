@@ -5,17 +5,20 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/heat"
+	"matchmark/templates/block"
 	"matchmark/templates/figure"
 )
 
 // inUnits are the units of the job for the words of the calculation.
-func (s sheet) inUnits() heat.Units { return heat.Units{Inch: s.u.Inch, Fahrenheit: s.u.Fahrenheit} }
+func (s sheet) inUnits() heat.Units {
+	return heat.Units{Inch: s.u.Inch, Fahrenheit: s.u.Fahrenheit, Tongue: s.W}
+}
 
 // lookFirst sets the warnings of a calculation.
 func (s sheet) lookFirst(list []heat.Warning) []layout.Block {
 	var out []layout.Block
 	for _, x := range list {
-		runs := []layout.Run{{Text: s.W.HeatPull.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+capitalized(x.In(s.inUnits()).Says)+".")}
+		runs := []layout.Run{{Text: s.W.HeatPull.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+block.Capital(x.In(s.inUnits()).Says)+".")}
 		out = append(out, s.Para(s.Span, runs, layout.ParaOpts{Ref: s.h.At}))
 	}
 	return out
@@ -39,9 +42,9 @@ func (s sheet) workings(list []heat.Assumption, works []heat.Working) []layout.P
 	for _, w := range works {
 		var terms []string
 		for _, t := range w.Terms {
-			terms = append(terms, t.Symbol+" "+figure.Term(t)+figure.NBSP+t.Unit)
+			terms = append(terms, s.W.Said(t.Symbol)+" "+figure.Term(t)+figure.NBSP+t.Unit)
 		}
-		text := w.Formula + ": " + strings.Join(terms, ", ") + " (" + w.Source + ")"
+		text := s.W.Said(w.Formula) + ": " + strings.Join(terms, ", ") + " (" + s.W.Said(w.Source) + ")"
 		if s.u.Inch || s.u.Fahrenheit {
 			text = s.W.Heat.InMetric + text
 		}

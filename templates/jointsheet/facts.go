@@ -46,19 +46,11 @@ func factLines(c *block.Composer, j *job.Joint, width layout.Mm) []layout.Block 
 	} else {
 		line(layout.Body, strings.Join(resultLines(c, j), " "))
 		for _, x := range j.Result.Cautions {
-			runs := []layout.Run{{Text: c.W.Tightening.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+capitalized(x.Message)+".")}
+			runs := []layout.Run{{Text: c.W.Tightening.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+block.Capital(x.In(c.W))+".")}
 			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: j.At}))
 		}
 	}
 	return out
-}
-
-// capitalized begins a sentence.
-func capitalized(t string) string {
-	if t == "" {
-		return t
-	}
-	return strings.ToUpper(t[:1]) + t[1:]
 }
 
 // inBoth is a torque in both units, as it is set.
@@ -84,7 +76,7 @@ func finalTorque(c *block.Composer, j *job.Joint) []string {
 	if j.Torque != "" && j.Wanted == "" {
 		text := w.Tightening.Torque.With(inBoth(j.Torque, j.Spec.Torque))
 		if j.Spec.Torque != nil && j.Spec.Torque.Low.Unit.Dimension() != units.Torque {
-			text = capitalized(j.Torque)
+			text = block.Capital(j.Torque)
 		}
 		if j.Source != "" {
 			text += " · " + w.Common.Source.With(j.Source)
@@ -92,7 +84,7 @@ func finalTorque(c *block.Composer, j *job.Joint) []string {
 		out = append(out, text)
 	}
 	if j.NoValue != "" {
-		out = append(out, capitalized(j.NoValue))
+		out = append(out, block.Capital(j.NoValue))
 	}
 	if t, ok := toldOf(j)[joint.ToldTorque]; ok {
 		out = append(out, w.Tightening.WrenchFor.With(t, j.Wanted))
@@ -165,7 +157,7 @@ func boltLines(c *block.Composer, j *job.Joint) []string {
 		out = append(out, w.Tightening.PlanIs.With(j.Plan.Name, j.Plan.Source))
 	}
 	if j.Pattern != "" {
-		out = append(out, capitalized(w.Step.InOrder.With(j.Pattern))+".")
+		out = append(out, block.Capital(w.Step.InOrder.With(j.Pattern))+".")
 	}
 	var fresh []string
 	for _, p := range j.Parts {
@@ -217,7 +209,7 @@ func resultLines(c *block.Composer, j *job.Joint) []string {
 		add(joint.ToldPreloadLow, words.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), s.Source))
 	}
 	if j.Count() > 1 {
-		add(joint.ToldClamp, w.Tightening.Together.With(c.W.Common.Pieces(j.Count()), t[joint.ToldClamp]))
+		add(joint.ToldClamp, w.Tightening.Together.With(c.W.Pieces(j.Count()), t[joint.ToldClamp]))
 	}
 	add(joint.ToldShare, w.Tightening.Share.With(t[joint.ToldShare], t[joint.ToldStress], t[joint.ToldProofStress]))
 	add(joint.ToldShareHigh, w.Tightening.ShareHigh.With(t[joint.ToldShareHigh]))
@@ -239,7 +231,7 @@ func workings(c *block.Composer, j *job.Joint) []layout.Block {
 		for _, f := range x.Figures {
 			terms = append(terms, strings.TrimSpace(f.Symbol+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
 		}
-		lines = append(lines, x.Formula+": "+strings.Join(terms, ", ")+" ("+x.Source+")")
+		lines = append(lines, c.W.Said(x.Formula)+": "+strings.Join(terms, ", ")+" ("+c.W.Said(x.Source)+")")
 	}
 	return []layout.Block{small(w.Tightening.WorkedOut, strings.Join(lines, "; ")+".")}
 }

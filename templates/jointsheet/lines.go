@@ -42,7 +42,7 @@ func Loosening(c *block.Composer, j *job.Joint) string {
 // the page of its ticks.
 func Line(c *block.Composer, j *job.Joint, ref layout.Ref, width layout.Mm) layout.Block {
 	t := toldOf(j)
-	text := capitalized(c.W.Tightening.OnSheet.With(c.Page("joint " + j.Mark)))
+	text := block.Capital(c.W.Tightening.OnSheet.With(c.Page("joint " + j.Mark)))
 	if t[joint.ToldPreload] != "" && t[joint.ToldShare] != "" {
 		text = c.W.Tightening.Presses.With(t[joint.ToldPreload]) + " " + c.W.Tightening.Share.With(t[joint.ToldShare], t[joint.ToldStress], t[joint.ToldProofStress]) + " " + text
 	}
@@ -101,7 +101,7 @@ func Tightness(c *block.Composer, j *job.Joint) string {
 	out := finalTorque(c, j)
 	if j.Torque == "" && j.NoValue == "" {
 		stages := slices.DeleteFunc(slices.Clone(j.Stages), func(s string) bool { return strings.HasPrefix(s, "again after ") })
-		out = append([]string{capitalized(c.W.Step.Stages + " " + strings.Join(stages, ", "))}, out...)
+		out = append([]string{block.Capital(c.W.Step.Stages + " " + strings.Join(stages, ", "))}, out...)
 	}
 	return strings.Join(append(out, TicksAt(c, j)), " · ")
 }

@@ -146,7 +146,7 @@ func heading(c *block.Composer, g []*job.Joint) layout.Block {
 	if len(g) == 1 && g[0].Place.Label != "" {
 		name = "▶ " + g[0].Mark + "  " + g[0].What
 	}
-	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Body, "  ("+c.W.Common.Pieces(g[0].Count())+")"), layout.T(layout.Sub, "   "+strings.Join(at, " · "))}
+	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Body, "  ("+c.W.Pieces(g[0].Count())+")"), layout.T(layout.Sub, "   "+strings.Join(at, " · "))}
 	return layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: g[0].At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
 }
 

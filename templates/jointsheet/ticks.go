@@ -94,7 +94,7 @@ func roundNotes(c *block.Composer, j *job.Joint) layout.Block {
 	var out []string
 	for _, r := range j.Rounds {
 		if r.Way == joint.Around {
-			out = append(out, capitalized(c.W.Tightening.RoundNote.With(StageWords(c, r), c.W.Tightening.Way[r.Way])))
+			out = append(out, block.Capital(c.W.Tightening.RoundNote.With(StageWords(c, r), c.W.Tightening.Way[r.Way])))
 		}
 	}
 	if len(out) == 0 {

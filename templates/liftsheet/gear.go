@@ -21,7 +21,7 @@ func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 	w := c.W
 	g := c.Grid(block.Col(w.Lift.Piece, 0), block.Col(w.Lift.Load, 17), block.Col(w.Lift.Rated, 17), block.Col(w.Lift.Reduced, 34), block.Col(w.Lift.Used, 13), block.Col(w.Lift.GearNumber, 24), block.Col(w.Lift.GearInspected, 24))
 	g.Table.MinH = tagRow
-	out := g.Table.Pieces(block.LastTogether(componentRows(g, l, true)), head)
+	out := g.Table.Pieces(block.LastTogether(componentRows(c, g, l, true)), head)
 	note := c.Para(c.Span, []layout.Run{layout.T(layout.Sub, c.W.Lift.LookBefore)}, layout.ParaOpts{})
 	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
 }
@@ -35,7 +35,7 @@ func partTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 	w := c.W
 	g := c.Grid(block.Col(w.Lift.NoTag, 0), block.Col(w.Lift.Load, 18), block.Col(w.Lift.Rated, 18), block.Col(w.Lift.Reduced, 64), block.Col(w.Lift.Used, 13))
 	g.Table.MinH, g.Table.PadY = 0, 0.7
-	rows := componentRows(g, l, false)
+	rows := componentRows(c, g, l, false)
 	if len(rows) == 0 {
 		return nil
 	}
@@ -43,7 +43,7 @@ func partTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 }
 
 // componentRows are the rows of the pieces that have a tag, or of those that have none.
-func componentRows(g block.Grid, l *job.Lift, tagged bool) []layout.Row {
+func componentRows(c *block.Composer, g block.Grid, l *job.Lift, tagged bool) []layout.Row {
 	var rows []layout.Row
 	for i, x := range l.Result.Components {
 		if l.HasTag(x) != tagged {
@@ -53,22 +53,31 @@ func componentRows(g block.Grid, l *job.Lift, tagged bool) []layout.Row {
 		if i == l.Result.Weakest {
 			style = layout.Strong
 		}
-		left := layout.Above(0, g.Text(3, style, l.Print(x.Allowed.Down()), l.At), g.Text(3, layout.Caption, reductions(x), l.At))
-		rows = append(rows, g.Row(l.At, g.Text(0, style, x.Name, l.At), g.Text(1, style, l.Print(x.Load.Up()), l.At), g.Text(2, style, l.Print(x.Rated.Down()), l.At), left, g.Text(4, style, x.Used.Percent(), l.At)))
+		left := layout.Above(0, g.Text(3, style, l.Print(x.Allowed.Down()), l.At), g.Text(3, layout.Caption, reductions(c, x), l.At))
+		rows = append(rows, g.Row(l.At, g.Text(0, style, x.Called(c.W), l.At), g.Text(1, style, l.Print(x.Load.Up()), l.At), g.Text(2, style, l.Print(x.Rated.Down()), l.At), left, g.Text(4, style, x.Used.Percent(), l.At)))
 	}
 	return rows
 }
 
 // reductions lists why a piece may carry less than its rating, or more.
-func reductions(x lift.Component) string {
+func reductions(c *block.Composer, x lift.Component) string {
 	var out []string
 	for _, r := range x.Reductions {
 		if r.Factor == 1 {
 			continue
 		}
-		out = append(out, r.Why+" × "+r.Factor.Factor())
+		out = append(out, reason(c, r.Why)+" × "+r.Factor.Factor())
 	}
 	return strings.Join(out, "; ")
+}
+
+// reason is why a rating is reduced, in the language of the paper; an angle stands at
+// its end.
+func reason(c *block.Composer, why string) string {
+	if i := strings.LastIndex(why, " "); i > 0 && strings.HasSuffix(why, "°") && c.W.Said(why) == why {
+		return c.W.Said(why[:i]) + why[i:]
+	}
+	return c.W.Said(why)
 }
 
 // gearNotes are the lines below the gear: how cold and how hot it may become, and what
@@ -95,7 +104,7 @@ func gearNotes(c *block.Composer, l *job.Lift) []layout.Block {
 	var what []string
 	names := map[string][]string{}
 	for _, k := range l.Result.Looks {
-		text := k.In(l.PaperUnits())
+		text := k.In(l.PaperUnits(c.W))
 		if names[text] == nil {
 			what = append(what, text)
 		}

@@ -87,7 +87,7 @@ func heading(c *block.Composer, l *job.Lift) layout.Block {
 // refusal says why a lift cannot be computed, or must not be made although it could
 // be; nothing where there is no reason.
 func refusal(c *block.Composer, l *job.Lift) layout.Block {
-	reasons, head := l.Reasons(), c.W.Lift.NotComputed
+	reasons, head := l.Reasons(c.W), c.W.Lift.NotComputed
 	if len(reasons) == 0 && l.Computed() {
 		return layout.Block{}
 	}
@@ -243,7 +243,7 @@ func cautionLines(c *block.Composer, l *job.Lift) []layout.Block {
 		if n.Code == lift.CriticalLift {
 			style, mark = layout.Strong, "▶ "
 		}
-		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.In(l.PaperUnits()))}, layout.ParaOpts{Ref: l.At, Hang: 4}))
+		out = append(out, c.Para(c.Span, []layout.Run{layout.T(style, mark+n.In(l.PaperUnits(c.W)))}, layout.ParaOpts{Ref: l.At, Hang: 4}))
 	}
 	if l.SignedPlan != "" {
 		out = append(out, c.Tick(layout.Strong, c.W.Lift.SignedPlan.With(l.SignedPlan), l.At))

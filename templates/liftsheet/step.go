@@ -56,7 +56,7 @@ func heavyParts(c *block.Composer, moves []*job.Move) string {
 func stepLine(c *block.Composer, l *job.Lift) string {
 	page := c.Page("lift " + l.Mark)
 	switch {
-	case l.Computed() && len(l.Reasons()) > 0:
+	case l.Computed() && len(l.Reasons(nil)) > 0:
 		return c.W.Lift.StepLineStopped.With(l.Mark, page)
 	case l.HandResult != nil:
 		return c.W.Lift.StepLineByHand.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))

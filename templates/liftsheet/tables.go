@@ -29,7 +29,7 @@ func verdict(c *block.Composer, l *job.Lift) layout.Block {
 			room = cell{w.Lift.Headroom, l.Print(h.Spare.Down()), w.Lift.HeadroomSpare.With(l.Print(h.Spare.Down()), l.Print(h.Needed.Up()))}
 		}
 		cells = []cell{
-			{w.Lift.Weakest, weakest.Used.Percent(), weakest.Name},
+			{w.Lift.Weakest, weakest.Used.Percent(), weakest.Called(c.W)},
 			{w.Lift.CraneUsed, r.CraneShare.Percent(), w.Lift.HookLoad.With(l.Print(r.HookLoad.Up()), r.Dynamic.FactorUp())},
 			{w.Lift.LevelHead, r.Tilt.Most.Up(), tiltText(c, l)},
 			room,
@@ -119,12 +119,12 @@ func legNotes(c *block.Composer, l *job.Lift) []layout.Block {
 }
 
 // workingFigure is one number of a working with its symbol and unit.
-func workingFigure(f lift.Figure) string {
+func workingFigure(c *block.Composer, f lift.Figure) string {
 	unit := "\u00a0" + f.Unit
 	if f.Unit == "°" || f.Unit == "" {
 		unit = f.Unit
 	}
-	return f.Symbol + "\u00a0" + f.Text() + unit
+	return c.W.Said(f.Symbol) + "\u00a0" + f.Text() + unit
 }
 
 // working shows how the figures came about.
@@ -163,14 +163,15 @@ func workingLines(c *block.Composer, l *job.Lift, rule string, list []lift.Worki
 		}
 		var row []string
 		for _, f := range x.Figures {
-			row = append(row, workingFigure(f))
+			row = append(row, workingFigure(c, f))
 		}
-		names, figures = append(names, x.What), append(figures, strings.Join(row, ", "))
+		names, figures = append(names, x.Names(c.W)), append(figures, strings.Join(row, ", "))
 	}
+	says := c.W.Said(list[0].Formula) + " · " + c.W.Said(list[0].Source)
 	if len(names) == 1 {
-		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.SubBold, names[0]+": "), layout.T(layout.Sub, rule+" · "+figures[0])}, layout.ParaOpts{Ref: l.At, Hang: 4})}
+		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.SubBold, names[0]+": "), layout.T(layout.Sub, says+" · "+figures[0])}, layout.ParaOpts{Ref: l.At, Hang: 4})}
 	}
-	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Sub, rule)}, layout.ParaOpts{Ref: l.At, Hang: 4})}
+	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Sub, says)}, layout.ParaOpts{Ref: l.At, Hang: 4})}
 	for i, name := range names {
 		lines = append(lines, c.Para(width-4, []layout.Run{layout.T(layout.SubBold, name+": "), layout.T(layout.Sub, figures[i])}, layout.ParaOpts{Ref: l.At, Hang: 4}).At(4, 0))
 	}

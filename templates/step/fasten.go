@@ -73,7 +73,7 @@ func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []l
 	if f.Final != nil {
 		n = f.On
 	}
-	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.W.Common.Pieces(n)+")"))
+	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.W.Pieces(n)+")"))
 	runs = append(runs, turning(c, j.Parts, !tight)...)
 	if !tight {
 		return runs

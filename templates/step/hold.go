@@ -20,7 +20,9 @@ func holdBar(c *block.Composer, st *job.Step) layout.Block {
 	}
 	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleName, signs, h.At), c.WideBox(layout.RoleTime, 30, 1, c.W.Holds.DateTime, h.At))
 	width := c.Span - boxes.W - 20
-	text := c.Para(width, []layout.Run{layout.T(layout.Limit, word+" "+mark+"  "), layout.T(layout.Body, h.What), layout.T(layout.Sub, "  "+h.Releases)}, layout.ParaOpts{Ref: h.At})
+	runs := []layout.Run{layout.T(layout.Limit, word+" "+mark+"  "), layout.T(layout.Body, h.What), layout.T(layout.Sub, "  "+h.Releases)}
+	runs = append(runs, c.Under(h.What, func(s *block.Second) string { return s.HoldText(h) })...)
+	text := c.Para(width, runs, layout.ParaOpts{Ref: h.At})
 	text.W = width
 	row := layout.Middle(4, holdBars(h), text, boxes)
 	row.W = c.Span - 4

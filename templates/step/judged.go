@@ -25,7 +25,7 @@ func judged(c *block.Composer, st *job.Step) []layout.Block {
 		for _, p := range s.Members {
 			n += p.Count
 		}
-		ticks := layout.Middle(layout.GapX, c.Tick(layout.Strong, c.W.Step.AllGoBack.With(c.W.Common.Pieces(n)), st.At), c.Tick(layout.Strong, c.W.Step.AllRenewed.With(c.W.Common.Pieces(n)), st.At))
+		ticks := layout.Middle(layout.GapX, c.Tick(layout.Strong, c.W.Step.AllGoBack.With(c.W.Pieces(n)), st.At), c.Tick(layout.Strong, c.W.Step.AllRenewed.With(c.W.Pieces(n)), st.At))
 		initials := c.Box(layout.RoleInitials, c.W.Common.Initials, st.At)
 		which := c.WideBox(layout.RoleWords, inner-initials.W-layout.GapX, 1, c.W.Step.WhichIsOut, st.At)
 		body := layout.Above(layout.GapY, layout.Above(0.5, lines...), ticks, layout.Bottom(layout.GapX, which, initials))

@@ -72,7 +72,7 @@ func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, box 
 	}
 	runs = append(runs, layout.T(layout.Body, block.PartList(g.moves)))
 	if n := job.Pieces(g.moves); n > 1 {
-		runs = append(runs, layout.T(layout.Body, " ("+c.W.Common.Pieces(n)+")"))
+		runs = append(runs, layout.T(layout.Body, " ("+c.W.Pieces(n)+")"))
 	}
 	for _, s := range setMarks(g.moves) {
 		runs = append(runs, layout.T(layout.Body, " "), layout.Run{Text: c.W.Common.MatchedSet.With(s), Style: layout.SubBold, Deco: layout.Boxed})

@@ -68,6 +68,7 @@ func noteRun(c *block.Composer, st *job.Step) []run {
 // textLines are the lines of a step that say what to do, and what is gone after it.
 func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
+	runs = append(runs, second(c, st)...)
 	if st.Missed != "" {
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: c.W.Step.EasilyMissed.With(st.Missed), Style: layout.Strong, Deco: layout.Inverse})
 	}

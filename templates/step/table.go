@@ -147,6 +147,7 @@ func (t *table) head() []layout.Piece {
 	head := t.Words(layout.StepNo, first.No+"–"+t.steps[len(t.steps)-1].No)
 	if t.sameText {
 		runs := append(common(t.Composer, first), layout.T(layout.Body, Text(t.Composer, first)))
+		runs = append(runs, second(t.Composer, first)...)
 		head = layout.Above(0.5, head, t.Para(t.Span-block.NumberWidth, runs, layout.ParaOpts{Ref: first.At}))
 	}
 	out = append(out, layout.Piece{Block: head.Pad(0, 0, 1, 0), Gap: 2, KeepNext: true})
@@ -231,6 +232,7 @@ func (t *table) place(i int) []layout.Block {
 	out := []layout.Block{g.Text(1, layout.Strong, st.Place.Label, st.At), g.Text(1, layout.Sub, st.Place.Name, st.At)}
 	if !t.sameText && (st.Do != "" || len(st.Fit)+len(st.Set) == 0) { // else the row shows what it fits and sets
 		runs := append(common(c, st), layout.T(layout.Body, Text(c, st)))
+		runs = append(runs, second(c, st)...)
 		out = append(out, c.Para(room, runs, layout.ParaOpts{Ref: st.At}))
 	}
 	out = append(out, lastLines(c, st, room)...)

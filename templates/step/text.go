@@ -3,6 +3,7 @@ package step
 import (
 	"strings"
 
+	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
@@ -32,6 +33,17 @@ func Text(c *block.Composer, st *job.Step) string {
 		out = append(out, c.W.Step.LookUp.With(dimMarks(st.Recall)))
 	}
 	return strings.Join(out, " ")
+}
+
+// second is what a step says in the second language of the paper.
+func second(c *block.Composer, st *job.Step) []layout.Run {
+	return c.Under(Text(c, st), func(s *block.Second) string {
+		o := s.Step(st)
+		if o == nil {
+			return ""
+		}
+		return Text(s.Composer, o)
+	})
 }
 
 // note is the small line under a step: what it comes after and why, where it

@@ -18,10 +18,11 @@ var englishFront = Front{
 	ThisMachine: "This machine", Fitted: "fitted", NotFitted: "not fitted", BuildSaid: "%s (%s)", BuildBySerial: "%s (%s), told by serial %s",
 	OnlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",
 
-	OneWarning:   "1 warning from the check: see to them before the work begins",
-	ManyWarnings: "%s warnings from the check: see to them before the work begins",
-	OneError:     "DRAFT, printed in spite of 1 problem", ManyErrors: "DRAFT, printed in spite of %s problems",
-	ErrorWord: "ERROR", WarningWord: "WARNING", AtLine: "%s line %s", SeeAlso: "see also line %s: %s",
+	FromCheck: Counted{
+		"one": "1 warning from the check: see to it before the work begins", "other": "%s warnings from the check: see to them before the work begins",
+	},
+	PrintedInSpite: Counted{"one": "DRAFT, printed in spite of 1 problem", "other": "DRAFT, printed in spite of %s problems"},
+	ErrorWord:      "ERROR", WarningWord: "WARNING", AtLine: "%s line %s", SeeAlso: "see also line %s: %s",
 }
 
 // englishCautions are the words of Cautions in English.

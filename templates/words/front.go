@@ -12,8 +12,9 @@ type Front struct {
 	BuildSaid, BuildBySerial                 Sentence
 
 	// The problems that check found.
-	ErrorWord, WarningWord, OneError, OneWarning string
-	ManyErrors, ManyWarnings, AtLine, SeeAlso    Sentence
+	ErrorWord, WarningWord    string
+	AtLine, SeeAlso           Sentence
+	PrintedInSpite, FromCheck Counted
 }
 
 // Cautions are the words of the sheet of permits and hazard notes, and of the notes themselves.

@@ -3,44 +3,80 @@ package words
 import (
 	"strconv"
 	"strings"
+
+	"golang.org/x/text/feature/plural"
+	"golang.org/x/text/language"
 )
 
-// A Sentence is a text with holes, each written %s, that are filled in their order.
+// A Sentence is a text with holes. Each is written %s and takes the value after the one
+// before it; a language that says things in another order writes %[2]s for the second.
 type Sentence string
 
-// With puts values into the holes, the first into the first. A value may hold %s
-// itself; it is printed as it is.
+// With puts values into the holes. A value may hold %s itself; it is printed as it is.
+// A hole without a value stays empty.
 func (s Sentence) With(values ...string) string {
 	var out strings.Builder
+	next := 0
 	rest := string(s)
-	for _, v := range values {
-		before, after, ok := strings.Cut(rest, "%s")
-		if !ok {
+	for rest != "" {
+		i := strings.IndexByte(rest, '%')
+		if i < 0 {
 			break
 		}
-		out.WriteString(before)
-		out.WriteString(v)
-		rest = after
+		out.WriteString(rest[:i])
+		rest = rest[i:]
+		which, size := hole(rest)
+		switch {
+		case size == 0:
+			out.WriteByte('%')
+			size = 1
+		case which > 0:
+			next = which - 1
+			fallthrough
+		default:
+			if next < len(values) {
+				out.WriteString(values[next])
+			}
+			next++
+		}
+		rest = rest[size:]
 	}
 	return out.String() + rest
+}
+
+// hole reads the hole that a text begins with: the number of its value, 0 where it is
+// the next, and its length, 0 for what is no hole.
+func hole(text string) (which, size int) {
+	if strings.HasPrefix(text, "%s") {
+		return 0, 2
+	}
+	if len(text) > 4 && text[1] == '[' && text[2] >= '1' && text[2] <= '9' && strings.HasPrefix(text[3:], "]s") {
+		return int(text[2] - '0'), 5
+	}
+	return 0, 0
 }
 
 // A Mark explains one letter of the marks of things, as D for a dimension.
 type Mark struct{ Letter, Means string }
 
+// A Counted is a sentence with a number in it, in the forms that the language has for
+// numbers, by the names that CLDR gives them: "one" and "other" in English, "few" and
+// "many" as well in Polish. The form "one" may do without a hole.
+type Counted map[string]Sentence
+
 // Pieces words a number of pieces: 1 piece, 4 pieces.
-func (c Common) Pieces(n int) string { return number(n, c.OnePiece, c.ManyPieces) }
+func (c *Catalogue) Pieces(n int) string { return c.Count(c.Common.Pieces, n) }
 
-// PrintedInSpite is the heading of the errors that a draft is printed in spite of.
-func (f Front) PrintedInSpite(errors int) string { return number(errors, f.OneError, f.ManyErrors) }
-
-// FromCheck is the heading of the warnings that check had.
-func (f Front) FromCheck(warnings int) string { return number(warnings, f.OneWarning, f.ManyWarnings) }
-
-// number words how many there are of a thing.
-func number(n int, one string, many Sentence) string {
-	if n == 1 {
-		return one
+// Count words how many there are of a thing in the catalogue's language.
+func (c *Catalogue) Count(forms Counted, n int) string {
+	rule := plural.Cardinal.MatchPlural(language.Make(c.Lang), n, 0, 0, 0, 0)
+	form, ok := forms[pluralNames[rule]]
+	if !ok {
+		form = forms["other"]
 	}
-	return many.With(strconv.Itoa(n))
+	return form.With(strconv.Itoa(n))
+}
+
+var pluralNames = map[plural.Form]string{
+	plural.Other: "other", plural.Zero: "zero", plural.One: "one", plural.Two: "two", plural.Few: "few", plural.Many: "many",
 }

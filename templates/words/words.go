@@ -5,6 +5,7 @@ import "matchmark/packs/reading"
 // A Catalogue is all fixed words of a pack in one language.
 type Catalogue struct {
 	Lang       string
+	Sayings    Sayings // empty in English
 	Limit      map[reading.Word]string
 	Common     Common
 	Frame      Frame
@@ -51,9 +52,10 @@ type Common struct {
 	Initials, InitialsDate, Time, Date, NameSign, Role, Number, Mark, Contents, AsFound    string
 	AsLeft, NotTaken, NotSourced, RecordOnly, OldPart, Mended, InLimits, OutOfLimits       string
 	InstrumentNo, CountOut, Scrap, Into, From, OffAt, BackAt, CountedIn, CountedOut, Shelf string
-	WhatMeasured, Limit, OnePiece                                                          string
+	WhatMeasured, Limit                                                                    string
 	Revision, PageOf, StepPage, SeenFrom, CountedFrom, CopyFound, Source, IfOut, IfOver    Sentence
-	IfUnder, TakenFrom, MatchedSet, On, ManyPieces                                         Sentence
+	IfUnder, TakenFrom, MatchedSet, On                                                     Sentence
+	Pieces                                                                                 Counted
 	Group                                                                                  map[reading.Group]string
 }
 
