@@ -54,7 +54,7 @@ func TestHeatSectionKeepsItsNames(t *testing.T) {
 // checkHeatNames looks for each name on the heat sheets, and for text beyond the page.
 func checkHeatNames(t *rapid.T, pack *templates.Pack, names []string) {
 	var all strings.Builder
-	for _, p := range pack.Pages.Pages {
+	for _, p := range pack.Pages.BySheet() {
 		if p.Sheet != "heats" {
 			continue
 		}
