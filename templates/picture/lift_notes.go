@@ -117,16 +117,19 @@ const gripName layout.Mm = 42
 
 // handNotes sets an arrow and the share of each person at its grip.
 func (p *liftPicture) handNotes(s *draw.Scene, v *liftView) {
+	var set [2]int // on the left and on the right
 	for i, k := range p.scene.Picks {
 		at := v.at(k)
 		s.Arrow(draw.Thick, at, draw.XY{X: at.X, Y: at.Y + s.Units(9)})
 		r := p.l.HandResult
 		text := layout.Above(0.2, fitted(p.Setter, layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name, gripName, layout.ParaOpts{Ref: p.l.At}),
 			p.Words(layout.Caption, p.w.Lift.Carries+" "+p.l.Print(r.Shares[i].Up())+", "+p.w.Lift.MostCarries+" "+p.l.Print(r.Most[i].Up())))
-		across := 0.0
+		// Outward from the middle, each below the one before it on its side.
+		side, across := 0, 1.0
 		if at.X > v.across(p.scene.CoG) {
-			across = 1
+			side, across = 1, 0
 		}
-		s.Label(draw.XY{X: at.X, Y: at.Y + s.Units(10)}, text, across, 1)
+		s.Label(draw.XY{X: at.X, Y: at.Y + s.Units(10) - s.Units(text.H+1)*float64(set[side])}, text, across, 1)
+		set[side]++
 	}
 }
