@@ -218,7 +218,7 @@ func grown(g *image.Gray, by float64) *image.Gray {
 func spotted(g *image.Gray, perMm float64) *image.Gray {
 	side := float64(g.Rect.Dx()) - 2*3*perMm
 	side *= 25.0 / 33 // without the white margin, of the usual code
-	radius := math.Sqrt(0.1 * side * side / math.Pi)
+	radius := math.Sqrt(0.05 * side * side / math.Pi)
 	c := float64(g.Rect.Dx())/2 - 0.02*side
 	return sampled(g, func(x, y int) float64 {
 		if math.Hypot(float64(x)-c, float64(y)-c) < radius {
