@@ -15,8 +15,9 @@ import (
 const howName = "print-again.txt"
 
 // attached are the files that a pack was made from, to be kept inside it: byte for byte
-// as they were read, and a note of the program, its paper format and the command.
-func attached(jb *job.Job, in packs.Inputs) []layout.Attachment {
+// as they were read, and a note of the program, its paper format and the command. A job
+// that is a row of a table is kept as the job file that was made of it.
+func attached(jb *job.Job, in packs.Inputs, row bool) []layout.Attachment {
 	var out []layout.Attachment
 	command := "matchmark print"
 	taken := map[string]bool{howName: true}
@@ -28,6 +29,9 @@ func attached(jb *job.Job, in packs.Inputs) []layout.Attachment {
 		plain := kind + path.Ext(name)
 		if base := filepath.Base(strings.ReplaceAll(name, "\\", "/")); name != stdinName && !strings.ContainsAny(base, ":\x00") && base != "/" {
 			plain = base
+		}
+		if row && name == in.Job {
+			plain = kind + ".yaml"
 		}
 		for taken[plain] {
 			plain = kind + "-" + plain // of two folders

@@ -63,6 +63,8 @@ func (c *checkFlags) add(f *pflag.FlagSet) {
 
 // printFlags are the flags of the print command.
 type printFlags struct {
+	own map[string]bool // how the names of the files begin that watch has printed itself; nil of print
+
 	inputFlags
 	out, paper    string
 	sheets, marks []string

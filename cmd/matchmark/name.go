@@ -17,17 +17,27 @@ var reserved = regexp.MustCompile(`(?i)^(con|prn|aux|nul|com[0-9]|lpt[0-9]) *(\.
 // that is a device on Windows, or hidden because it begins with a dot, begins with an
 // underscore.
 func fileName(s string) string {
-	name := strings.Map(func(r rune) rune {
+	name := plainName(s)
+	if name != s {
+		sum := sha256.Sum256([]byte(s))
+		name += "-" + hex.EncodeToString(sum[:3])
+	}
+	return allowedName(name)
+}
+
+// plainName has a dash for all that is not a letter, digit, dash, dot or underscore.
+func plainName(s string) string {
+	return strings.Map(func(r rune) rune {
 		switch {
 		case r >= 'a' && r <= 'z', r >= 'A' && r <= 'Z', r >= '0' && r <= '9', r == '-', r == '_', r == '.':
 			return r
 		}
 		return '-'
 	}, s)
-	if name != s {
-		sum := sha256.Sum256([]byte(s))
-		name += "-" + hex.EncodeToString(sum[:3])
-	}
+}
+
+// allowedName puts an underscore before a name that a system keeps or hides.
+func allowedName(name string) string {
 	if reserved.MatchString(name) || strings.HasPrefix(name, ".") {
 		name = "_" + name
 	}

@@ -90,7 +90,7 @@ func firstText(name, like, from string, s streams) (string, int) {
 // writeNew writes the definition and, where there is none, the schema beside it. A file
 // that is there already is left alone.
 func writeNew(name, text, dir string, s streams) int {
-	words := strings.FieldsFunc(fileName(strings.ToLower(name)), func(c rune) bool { return c == '-' })
+	words := strings.FieldsFunc(allowedName(plainName(strings.ToLower(name))), func(c rune) bool { return c == '-' })
 	path := filepath.Join(dir, cmp.Or(strings.Trim(strings.Join(words, "-"), "."), "machine")+".yaml")
 	if _, err := os.Stat(path); !errors.Is(err, fs.ErrNotExist) {
 		fmt.Fprintf(s.err, "error: %s is there already\nhint: give another name, or take it away first\n", path)

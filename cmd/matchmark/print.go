@@ -101,7 +101,8 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 		o.Draft = true
 		pack, _ = templates.Compose(jb, o, pdf.NewFaces(), problems)
 	}
-	pack.Pages.Attached = attached(jb, in)
+	_, row := files.(rowFS)
+	pack.Pages.Attached = attached(jb, in, row)
 	return made{jb, pack, pack.Boxes()}, problems
 }
 
@@ -136,13 +137,17 @@ func (p *printFlags) write(m made, s streams) int {
 	}
 	w := m.writing(stemOf(m.job, p))
 	w.part, w.utf8 = len(p.sheets)+len(p.marks) > 0, p.tags.utf8
-	if !p.tags.replace && !w.part {
+	if !p.tags.replace && !w.part && !p.own[w.stem] {
 		if err := w.wouldReplace(); err != nil {
 			fmt.Fprintf(s.err, "error: %v\nhint: raise the revision of the job, print into another folder with --out, or say --replace\n", err)
 			return exitProblems
 		}
 	}
-	return w.write(s)
+	code := w.write(s)
+	if code == exitDone && p.own != nil {
+		p.own[w.stem] = true
+	}
+	return code
 }
 
 // paint makes the files of a pack, whose names begin with stem, the pack last; said

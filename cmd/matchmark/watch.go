@@ -21,7 +21,9 @@ const watchUsage = `usage: matchmark watch FILE [flags of print]
 
 Checks the definition and prints it again each time that it is saved, or one of
 the files that go with it, within a second. Problems stand on the terminal; the
-files of the last good state stay until the next. It ends with Ctrl-C.
+files of the last good state stay until the next. It replaces what it has
+printed itself; a pack that was there before, only with --replace. It ends with
+Ctrl-C.
 
 `
 
@@ -63,6 +65,7 @@ func (w *watchFlags) follow(ctx context.Context, file string, s streams) {
 	tick := time.NewTicker(look)
 	defer tick.Stop()
 	var last map[string][32]byte // of what was read for the last print
+	w.own = map[string]bool{}
 	for {
 		in := w.inputs(file)
 		names := append(slices.Collect(maps.Keys(last)), in.Definition, in.Job, in.Site)

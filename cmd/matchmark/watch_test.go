@@ -45,7 +45,7 @@ func TestWatch(t *testing.T) {
 		}
 	}
 	save(text(0))
-	w := watchFlags{printFlags{out: out}}
+	w := watchFlags{printFlags{out: out, tags: tagFlags{start: 1}}}
 	ctx, stop := context.WithCancel(context.Background())
 	var said, talk overheard
 	ended := make(chan struct{})

@@ -39,6 +39,13 @@ type way struct {
 // boxes, where a reader looks for it.
 const bind layout.Mm = 3
 
+// Of a job with more than manyDims dimensions the first fewWays that fit will do: its
+// pack would take too long to set.
+const (
+	manyDims = 600
+	fewWays  = 2
+)
+
 // frame sets a content in the way that takes the least height: with its picture beside
 // all, beside the head alone, or with the verdict below it.
 func (k content) frame() layout.Block {
@@ -60,7 +67,10 @@ func (k content) frame() layout.Block {
 			least, lowest = b, h
 		}
 	}
-	for _, w := range k.ways() {
+	for i, w := range k.ways() {
+		if i >= fewWays && len(k.Job.Dims) > manyDims && !least.Empty() && len(least.Misfits) == 0 {
+			break
+		}
 		try(layout.Beside(block.CellPad, pic, k.body(w, beside)), w)
 		if b := k.besideBoxes(w, beside); !b.Empty() {
 			try(layout.Beside(block.CellPad, pic, b), w)
