@@ -167,8 +167,8 @@ func TestStepsPointToTheirLiftSheet(t *testing.T) {
 			t.Errorf("%s: %v", name, misfits)
 		}
 		var out []string
-		for i, p := range pack.Pages.BySheet() {
-			text := fmt.Sprintf("sheet %s page %d ", p.Sheet, i+1)
+		for _, p := range pack.Pages.BySheet() {
+			text := fmt.Sprintf("sheet %s page %d ", p.Sheet, p.Number)
 			for _, it := range p.Items {
 				if s, ok := it.Shape.(layout.Text); ok {
 					text += s.S + " "
@@ -195,9 +195,9 @@ func TestStepsPointToTheirLiftSheet(t *testing.T) {
 	}
 	good := pages("good", "lift-casing.yaml")
 	at := 0
-	for i, p := range good {
-		if at == 0 && strings.HasPrefix(p, "sheet lifts ") {
-			at = i + 1
+	for _, p := range good {
+		if n, err := fmt.Sscanf(p, "sheet lifts page %d", &at); n == 1 && err == nil {
+			break
 		}
 	}
 	line := fmt.Sprintf("Lift sheet L1, p. %d: 1480 kg ± 44.4 kg", at)

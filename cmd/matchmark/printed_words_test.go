@@ -143,10 +143,10 @@ steps:
 
 // pageThatReads is the printed number of the first page on which a text is read, empty if none.
 func pageThatReads(pack *templates.Pack, text string) string {
-	for i, f := range pack.Pages.BySheet() {
+	for _, f := range pack.Pages.BySheet() {
 		flat := strings.ReplaceAll(strings.Join(strings.Fields(layout.Readable(f)), " "), "\u00a0", " ")
 		if strings.Contains(flat, text) {
-			return strconv.Itoa(i + 1)
+			return strconv.Itoa(f.Number)
 		}
 	}
 	return ""

@@ -8,6 +8,7 @@ var fileCodes = []Entry{
 	{"cut-by-comma", "Inside braces a comma ends the entry, so the value stops at the comma in the text.", "Put the text in quotes; write decimals with a point."},
 	{"cut-by-hash", "A # with a blank before it begins a comment, so the text stops there.", "Put the text in quotes if the # belongs to it, or put a blank behind the #."},
 	{"doubled-item", "The same name stands twice in one list.", "Take one out; for several pieces write the number, as {bolt: 2}."},
+	{"no-text-in-language", "A text in several languages lacks that of the paper, or one that other texts of the file have.", "Write it in all languages of the file, or print in one that all texts have."},
 	{"doubled-key", "A key stands twice in one map, and only one value can be meant.", "Take one of the two out, or give the second thing a mark or name of its own."},
 	{"empty-entry", "A comma stands in a list or map with nothing before it.", "Take the comma out, or write the entry that is missing."},
 	{"empty-file", "The file has no key in it.", "Write the definition, or begin with matchmark new."},

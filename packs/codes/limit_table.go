@@ -14,6 +14,7 @@ var limitCodes = []Entry{
 	{"decimals", "The sizes of one test have different decimals, and one box takes them all.", "Write all with the same number of decimals."},
 	{"dimension", "Two units that do not convert into one another stand in one line.", "Write both in units of the same kind."},
 	{"dual", "The limit in brackets is not the same size in the other unit.", "Put the wrong one right; if the source prints it so, write says: and which one is used."},
+	{"dual-widens", "Rounded to the other unit, the bracket allows more than the limit before it, and a bad part read in that unit passes.", "Write the bracket that the message names; if the source prints it so, write says: and which one is used."},
 	{"empty", "The limit has no words in it.", "Write it, or take the key out."},
 	{"exactly", "Only what is counted can be exact.", "Give a size its tolerance, or count in pcs."},
 	{"fit", "The letter and grade are not those of one size in ISO 286, or are of two parts.", "Write one of them, as Ø130 m6, or its limits in numbers."},

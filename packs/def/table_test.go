@@ -160,6 +160,12 @@ func TestTheExamplesOfAllKeysReadWithoutAProblem(t *testing.T) {
 				before, after := around(s)
 				text := []byte(before + e.name + ": " + e.example + after + "\n")
 				_, ps := Read("x.yaml", text)
+				switch s {
+				case shape(jobFileKind):
+					_, ps = ReadJob("x.yaml", text)
+				case shape(siteFileKind):
+					_, ps = ReadSite("x.yaml", text)
+				}
 				for _, p := range ps {
 					if p.Code != "missing-key" || p.Pos.Line != 1 || p.Pos.Col > len(before)+1 {
 						t.Errorf("example of %s.%s:\n%s", s.title(), e.name, show(ps, "x.yaml", text))

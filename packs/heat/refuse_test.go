@@ -34,7 +34,7 @@ func TestPullsThatCannotBeAreRefused(t *testing.T) {
 		"a flame on a hardened hub":   {func(p *Pull) { p.Skin.NoFlame = true }, "Source.Means", "no flame may touch"},
 		"no skin limit":               {func(p *Pull) { p.Skin = Limit{} }, "Skin", "its source"},
 		"limit without source":        {func(p *Pull) { p.Skin.Source = " " }, "Skin.Source", "has no source"},
-		"limit below the start":       {func(p *Pull) { p.Skin.At = 15 }, "Skin.At", "not above the hub"},
+		"limit below the start":       {func(p *Pull) { p.Skin.At = 15 }, "Skin.At", "leaves no heat for a hub that starts at 20 °C"},
 		"limit beyond the data":       {func(p *Pull) { p.Skin.At = 700 }, "Skin.At", "-20 °C to 600 °C"},
 		"no longest time":             {func(p *Pull) { p.Longest = 0 }, "Longest", "missing"},
 		"neighbour without limit":     {func(p *Pull) { p.Neighbours[0].Limit = Limit{} }, "Neighbours.0.Limit", "missing"},
