@@ -75,7 +75,7 @@ func (w *wants) lists(jb *job.Job) {
 		for _, m := range t.In {
 			w.add(t.Mark+" on the register", row, m.Step.No, "where it comes off")
 			if m.OldOne() != nil && !t.Scrap {
-				w.add("the tag of "+t.Mark, label, m.Part.Name+": then scrap", "it does not go back")
+				w.add("the tag of "+t.Mark, label, m.Part.Name+" (old", "it does not go back")
 			}
 		}
 		for _, m := range t.Out {
@@ -148,7 +148,8 @@ func (w *wants) safety(jb *job.Job) {
 		if len(c.Steps) == 0 {
 			continue
 		}
-		for _, t := range []string{c.Hazard, c.Result, c.Avoid, c.Rule} {
+		n := filled(jb, c)
+		for _, t := range []string{n.Hazard, n.Result, n.Avoid, n.Rule} {
 			w.add("the cautions", p.sheets["cautions"], t, "a caution")
 		}
 	}

@@ -47,13 +47,18 @@ type stepText struct {
 	subs  []*sub
 }
 
-// A sub is one frame of boxes: the letters in its ring, and its texts.
+// A sub is one frame of boxes: the mark in its ring, and its texts. The ring of a frame
+// that like places share has the letters alone.
 type sub struct {
-	base  string
-	items []string
+	ring  string
+	items []printed
 }
 
-func (s *sub) text() string { return strings.Join(s.items, " ") }
+// A printed is one text as it is read, bold if it may be the mark before a row.
+type printed struct {
+	text string
+	bold bool
+}
 
 // squeeze takes out of a text what the setting of lines changes: blanks and hyphens.
 func squeeze(s string) string {
@@ -82,9 +87,9 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 	p := &paper{steps: map[string]*stepText{}}
 	sheets, rows := writer{}, writer{}
 	lists := marksInOrder(jb)
-	bases := map[string]bool{}
+	rings := map[string]bool{}
 	for _, d := range jb.Dims {
-		bases[d.Base] = true
+		rings[d.Base], rings[d.Mark] = true, true
 	}
 	for _, s := range jb.Sections {
 		for _, st := range s.Steps {
@@ -121,8 +126,8 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 				above = ""
 			case large && strings.HasPrefix(text, "▶"):
 				cur, in = nil, nil
-			case cur != nil && large && bases[text]:
-				in = &sub{base: text}
+			case cur != nil && large && rings[text]:
+				in = &sub{ring: text}
 				cur.subs = append(cur.subs, in)
 			}
 			above += text + " "
@@ -130,7 +135,7 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 				cur.text += text + " "
 			}
 			if in != nil {
-				in.items = append(in.items, text)
+				in.items = append(in.items, printed{text, x.Face == layout.Bold})
 			}
 		}
 	}
@@ -207,36 +212,43 @@ func (p *paper) readTags(pack *templates.Pack) {
 	}
 }
 
-// frames are the frames of boxes of one dimension at a step: those with its letters in
-// the ring and, where several places have it, its place below or beside.
+// frames are the frames of boxes of one dimension at a step: those with its mark in the
+// ring, and of a frame that it shares with like places the head and its own row.
 func (s *stepText) frames(d *job.Dim, rivals []*job.Dim) string {
+	var rows []string
+	for _, x := range rivals {
+		if x.Base == d.Base {
+			rows = append(rows, x.Mark)
+		}
+	}
 	var out []string
 	for _, x := range s.subs {
-		if x.base == d.Base && owner(x, rivals) == d {
-			out = append(out, x.text())
+		switch x.ring {
+		case d.Mark:
+			out = append(out, x.of("", nil))
+		case d.Base:
+			out = append(out, x.of(d.Mark, rows))
 		}
 	}
 	return strings.Join(out, " ")
 }
 
-// owner is the one of some dimensions of one mark that a frame belongs to, by the first
-// mark or place in it.
-func owner(x *sub, rivals []*job.Dim) *job.Dim {
-	var same []*job.Dim
-	for _, d := range rivals {
-		if d.Base == x.base {
-			same = append(same, d)
+// of is the text of a frame above its first row and in the row of a mark, empty where the
+// frame has no such row; the rows begin with their marks.
+func (s *sub) of(mark string, rows []string) string {
+	var out []string
+	row, found := "", mark == ""
+	for i, x := range s.items {
+		if i > 0 && x.bold && slices.Contains(rows, x.text) {
+			row = x.text
+			found = found || row == mark
+		}
+		if row == "" || row == mark {
+			out = append(out, x.text)
 		}
 	}
-	if len(same) == 1 {
-		return same[0]
+	if !found {
+		return ""
 	}
-	for _, text := range x.items {
-		for _, d := range same {
-			if d.Place.Label != "" && (text == d.Mark || strings.HasPrefix(text, d.Mark+" ") || text == d.Place.Label) {
-				return d
-			}
-		}
-	}
-	return nil
+	return strings.Join(out, " ")
 }

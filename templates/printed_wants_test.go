@@ -1,6 +1,7 @@
 package templates_test
 
 import (
+	"cmp"
 	"regexp"
 	"slices"
 	"strconv"
@@ -106,10 +107,13 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 	w.moves(jb, st, own)
 	w.acts(jb, st, own)
 	for _, c := range st.Cautions {
-		own(c.Hazard, "a hazard")
-		if c.Short == "" {
-			own(c.Avoid, "how to keep clear of it")
+		n := filled(jb, c)
+		own(n.Hazard, "a hazard")
+		avoid := cmp.Or(n.Short, n.Avoid)
+		if first, _, more := strings.Cut(avoid, ". "); more && saidBefore(st, c) {
+			avoid = first + "." // a note that comes again may be cut to its first sentence
 		}
+		own(avoid, "how to keep clear of it")
 	}
 	if st.Table {
 		w.tableRow(st, text)
@@ -125,6 +129,32 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 		own(d.Mark, "looked up")
 		own(d.What, "looked up")
 	}
+}
+
+// filled is a hazard note as it is printed: in those of the program stand the fire watch
+// and the heavy mass of the site.
+func filled(jb *job.Job, n *job.Caution) job.Caution {
+	out := *n
+	if n.Builtin {
+		fill := strings.NewReplacer("{watch}", jb.Site.FireWatch.Print(), "{heavy}", jb.Site.Heavy.Print())
+		for _, text := range []*string{&out.Hazard, &out.Result, &out.Short, &out.Avoid} {
+			*text = fill.Replace(*text)
+		}
+	}
+	return out
+}
+
+// saidBefore reports whether a note stands before an earlier step of the same section.
+func saidBefore(st *job.Step, n *job.Caution) bool {
+	for _, s := range st.Section.Steps {
+		if s == st {
+			return false
+		}
+		if waits := s.Later != "" && s.Undoes == nil; !waits && slices.Contains(s.Cautions, n) {
+			return true
+		}
+	}
+	return false
 }
 
 // moves asks for where pieces go and come from, how many, their tags, sets and ends.
