@@ -171,5 +171,5 @@ func warmLine(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Blo
 	} else {
 		row = append(row, text(w.Dimension.WarmAll.With(at)))
 	}
-	return block.FlowMiddle(row, width)
+	return block.FlowMiddle(row, width).Tagged(d.At)
 }
