@@ -18,7 +18,7 @@ func (m *Move) OldOne() *Move {
 // HandMatters reports whether the hand of the thread of a part must be said: it is
 // left-hand, or it is right-hand and the same part at another place is left-hand.
 func (j *Job) HandMatters(p *Part) bool {
-	return p.Left || slices.ContainsFunc(j.Parts, func(q *Part) bool { return q.Key == p.Key && q.Left })
+	return p.Left || slices.ContainsFunc(j.Parts, func(q *Part) bool { return q.Left && q.Key == p.Key })
 }
 
 // TurnedFrom is from where a part that is turned is seen, empty if it is looked at from

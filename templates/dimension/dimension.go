@@ -39,12 +39,9 @@ type way struct {
 // boxes, where a reader looks for it.
 const bind layout.Mm = 3
 
-// Of a job with more than manyDims dimensions the first fewWays that fit will do: its
-// pack would take too long to set.
-const (
-	manyDims = 600
-	fewWays  = 2
-)
+// Of a job with more than manyDims dimensions two ways are tried, and the others only
+// where those do not fit: its pack would take too long to set.
+const manyDims = 600
 
 // frame sets a content in the way that takes the least height: with its picture beside
 // all, beside the head alone, or with the verdict below it.
@@ -67,8 +64,12 @@ func (k content) frame() layout.Block {
 			least, lowest = b, h
 		}
 	}
-	for i, w := range k.ways() {
-		if i >= fewWays && len(k.Job.Dims) > manyDims && !least.Empty() && len(least.Misfits) == 0 {
+	ways, many := k.ways(), len(k.Job.Dims) > manyDims
+	if many {
+		ways = append([]way{ways[0], ways[len(ways)/2]}, ways...)
+	}
+	for i, w := range ways {
+		if i >= 2 && many && !least.Empty() && len(least.Misfits) == 0 {
 			break
 		}
 		try(layout.Beside(block.CellPad, pic, k.body(w, beside)), w)
