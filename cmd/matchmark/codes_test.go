@@ -22,7 +22,6 @@ var elsewhere = map[string]string{
 	"empty":         "an empty limit; the reader of the file finds the missing value first",
 	"dimension":     "units that do not convert; the caller words it, as other-unit or box-size",
 	"picture":       "a picture that cannot be read; no key takes a picture",
-	"no-digits":     "a value box without a digit; a limit that gives none is told before, as box-size, and a draft with such a hole is silent of its boxes: layout/box_test.go",
 	"code-too-long": "a code longer than any symbol holds; names and numbers have limits of their own below that",
 	"condition":     "no key takes a condition",
 	"formula":       "no key takes a formula",
