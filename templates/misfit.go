@@ -66,7 +66,7 @@ func tell(m misfit, at source.Pos, out *source.Problems) {
 			"shorten the name of the place or pocket")
 	case layout.NoDigits:
 		out.Add(at, "no-digits", "a box to write in under "+cutText(m.Text)+" has no digit before its point: nothing says how many it needs",
-			"a limit, nominal: or the range of its instrument says so")
+			"name a reading that is measured as a size, not one that is answered, ticked or drawn")
 	default:
 		out.Add(at, "picture", cutText(m.Text)+": "+m.Detail)
 	}

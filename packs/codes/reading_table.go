@@ -25,7 +25,7 @@ var readingCodes = []Entry{
 	{"never-set", "A reading has a limit for closing and no step sets it.", "Write set: at a step, or reverse: the section that measures it."},
 	{"never-used", "Something is said of a part that no reading uses.", "Name it in adjust: of the reading, or take it out."},
 	{"no-adjuster", "How far to back off is said, and not what.", "Write adjust: with the part."},
-	{"no-digits", "Nothing says how many digits a box needs before its point.", "Write nominal:, or an instrument with a range."},
+	{"no-digits", "A size is copied from a reading that is not one, so nothing says how many digits its box needs.", "Name a reading that is measured as a size, or give that one a limit in numbers."},
 	{"no-left", "What to do out of limits is said, and there is no limit for closing.", "Write left:, or take the words out."},
 	{"no-limit", "A reading says neither what it must be nor that it is only recorded.", "Write left:, or found: record to 0.01 mm."},
 	{"no-positions", "A reading says from where it is seen, and is taken at one place.", "Write at: clock, or take viewed-from: out."},
