@@ -74,7 +74,7 @@ func (w *wants) lists(jb *job.Job) {
 		}
 		for _, m := range t.In {
 			w.add(t.Mark+" on the register", row, m.Step.No, "where it comes off")
-			if m.OldOne() != nil && !t.Scrap && !onRegister(label) {
+			if m.OldOne() != nil && !t.Scrap && (!onRegister(label) || strings.Contains(squeeze(label), squeeze(m.Part.Name))) {
 				w.add("the tag of "+t.Mark, label, m.Part.Name+" (old", "it does not go back")
 			}
 		}
@@ -124,7 +124,7 @@ func (w *wants) lists(jb *job.Job) {
 }
 
 // onRegister reports whether a label has no room for all kinds of parts in its container
-// and sends to the register: there it does not say which of them are old.
+// and sends to the register: of those that it does not name it does not say which are old.
 func onRegister(label string) bool {
 	return strings.Contains(squeeze(label), squeeze("list on the register"))
 }
