@@ -62,9 +62,11 @@ steps:
         into: C1
 `
 
-// bites are slips of the paper: one text at one place printed as that of another place,
+// A bite is a slip of the paper: one text at one place printed as that of another place,
 // or not at all. on names the words by which the law must speak of it.
-var bites = []struct{ name, was, printed, on string }{
+type bite struct{ name, was, printed, on string }
+
+var bites = []bite{
 	{"limit of another place", "9.93 – 9.95 mm", "9.96 – 9.98 mm", "D1/EX"},
 	{"one digit of a limit", "5.00 – 5.02 mm", "5.00 – 5.03 mm", "D1/PIL"},
 	{"limit of old parts", "old part at least 9.91 mm", "old part at least 9.92 mm", "D1/EX"},
@@ -80,6 +82,13 @@ var bites = []struct{ name, was, printed, on string }{
 	{"how it is kept", "oiled", "dry", "the tag of C1/IN"},
 }
 
+// frameBites are slips in a frame that the feet of a machine share.
+var frameBites = []bite{
+	{"head of a frame", "Shims under the foot", "Leaves", "D4/DE-SUC at 1.4"},
+	{"limit of a frame", "as found ± 0.05 mm", "as found ± 0.06 mm", "D4/NDE-DIS at 1.4"},
+	{"row of a like place", "D4/DE-SUC", "D4/DE-DIS", "D4/DE-SUC at 1.4"},
+}
+
 // The law bites: with one text of one place changed on the paper it speaks, and of that
 // place; with none changed it is silent.
 func TestPaperLawBites(t *testing.T) {
@@ -87,6 +96,12 @@ func TestPaperLawBites(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	mustBite(t, jb, bites)
+	mustBite(t, loadFile(t, "../testdata/good/shims.yaml"), frameBites)
+}
+
+func mustBite(t *testing.T, jb *job.Job, bites []bite) {
+	t.Helper()
 	for _, m := range misses(jb, "", "") {
 		t.Errorf("of paper that is right: %s", m)
 	}

@@ -74,7 +74,7 @@ func (w *wants) lists(jb *job.Job) {
 		}
 		for _, m := range t.In {
 			w.add(t.Mark+" on the register", row, m.Step.No, "where it comes off")
-			if m.OldOne() != nil && !t.Scrap {
+			if m.OldOne() != nil && !t.Scrap && (!onRegister(label) || strings.Contains(squeeze(label), squeeze(m.Part.Name))) {
 				w.add("the tag of "+t.Mark, label, m.Part.Name+" (old", "it does not go back")
 			}
 		}
@@ -90,7 +90,7 @@ func (w *wants) lists(jb *job.Job) {
 		w.add("the tag of "+t.Mark, label, t.Keep, "how it is kept")
 		w.add("the tag of "+t.Mark, label, t.Support, "what it lies on")
 		if !t.Scrap {
-			w.add("the tag of "+t.Mark, label, t.Name, "its name")
+			w.tagName(t, label)
 		}
 	}
 	for _, x := range jb.Supplies.Instruments {
@@ -119,6 +119,27 @@ func (w *wants) lists(jb *job.Job) {
 	for _, h := range jb.Heats {
 		for _, x := range []string{h.Mark, h.What, h.Note} {
 			w.add("the heat sheet", p.sheets["heats"], x, "a heat")
+		}
+	}
+}
+
+// onRegister reports whether a label has no room for all kinds of parts in its container
+// and sends to the register: of those that it does not name it does not say which are old.
+func onRegister(label string) bool {
+	return strings.Contains(squeeze(label), squeeze("list on the register"))
+}
+
+// tagName asks for the name on a tag. The small label of a bag may have no room for it;
+// then it must say what is in the bag.
+func (w *wants) tagName(t *job.Tag, label string) {
+	bare := t.Kind == job.BagLabel && t.Part == nil && !strings.Contains(squeeze(label), squeeze(t.Name))
+	if !bare || len(t.In) == 0 {
+		w.add("the tag of "+t.Mark, label, t.Name, "its name")
+		return
+	}
+	for _, c := range job.Contents(t.In) {
+		if !onRegister(label) {
+			w.add("the tag of "+t.Mark, label, strconv.Itoa(c.N)+" "+c.Name, "what is in it, in the place of its name")
 		}
 	}
 }

@@ -100,7 +100,7 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 	for _, f := range pack.Pages.BySheet() {
 		var cur *stepText
 		var in *sub
-		for _, it := range f.Items {
+		for i, it := range f.Items {
 			x, ok := it.Shape.(layout.Text)
 			if !ok {
 				continue
@@ -136,6 +136,9 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 			}
 			if in != nil {
 				in.items = append(in.items, printed{text, x.Face == layout.Bold})
+				if len(in.items) == 1 {
+					in.items = append(in.items, underPicture(f.Items, i)...)
+				}
 			}
 		}
 	}
@@ -143,6 +146,29 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 	p.shareHeads(jb)
 	p.readTags(pack)
 	return p
+}
+
+// underPicture are the texts of a frame that are set before its ring: those in and under
+// its picture.
+func underPicture(items []layout.Item, ring int) []printed {
+	within := func(it, frame layout.Item) bool {
+		l, t, r, b := it.Bounds()
+		left, top, right, bottom := frame.Bounds()
+		x, y := (l+r)/2, (t+b)/2
+		return left < x && x < right && top < y && y < bottom
+	}
+	var out []printed
+	for _, frame := range items {
+		if r, ok := frame.Shape.(layout.Rect); !ok || r.Weight != layout.Rule || r.W < 100 || !within(items[ring], frame) {
+			continue
+		}
+		for _, it := range items[:ring] {
+			if x, ok := it.Shape.(layout.Text); ok && within(it, frame) {
+				out = append(out, printed{strings.TrimSpace(strings.ReplaceAll(x.S, "\u00a0", " ")), false})
+			}
+		}
+	}
+	return out
 }
 
 // shareHeads gives the head of a table, which stands above its first row, to the others.
