@@ -16,6 +16,7 @@ import (
 	"matchmark/packs"
 	"matchmark/packs/source"
 	"matchmark/templates"
+	"matchmark/templates/dimension"
 )
 
 // goodPack loads and composes a definition of testdata/good.
@@ -456,4 +457,58 @@ func markOfRow(f layout.Frame, d *job.Dim) bool {
 			return box.Role == layout.RoleTick && it.Y >= top && it.Y <= bottom && it.X > right && it.X < right+2
 		})
 	})
+}
+
+// TestNotTakenOnceAStep sees that a step of the traveler that takes several readings has
+// one box for why some were not taken, and of four the mark of each to tick.
+func TestNotTakenOnceAStep(t *testing.T) {
+	t.Parallel()
+	for _, paper := range papers {
+		jb, pack := goodPack(t, "every-arrangement.yaml", paper, false)
+		want, got := map[layout.Ref]int{}, map[layout.Ref]int{} // boxes for the reason, by step
+		ticked := map[string]int{}                              // boxes to tick, by mark
+		for _, f := range pack.Pages.BySheet() {
+			for _, it := range f.Items {
+				if f.Sheet != "traveler" || !ofNotTaken(f, it) {
+					continue
+				}
+				if it.Role == layout.RoleWords {
+					got[it.Ref]++
+					continue
+				}
+				_, top, right, bottom := it.Bounds()
+				for _, x := range f.Items {
+					if s, ok := x.Shape.(layout.Text); ok && x.Y >= top && x.Y <= bottom && x.X > right && x.X < right+2 {
+						ticked[s.S]++
+					}
+				}
+			}
+		}
+		fours := 0
+		for _, s := range jb.Sections {
+			for _, st := range s.Steps {
+				written := dimension.Written(st.Measure, dimension.Found)
+				if st.Undoes != nil || len(written) < 2 {
+					continue
+				}
+				want[layout.Ref(st.At)]++
+				for _, d := range written {
+					if n := ticked[d.Mark]; len(written) == 4 && n != 1 || len(written) > 4 && n != 0 {
+						t.Errorf("%s: step %s with %d readings has %d boxes to tick for %s", paper.Name, st.No, len(written), n, d.Mark)
+					}
+				}
+				if len(written) == 4 {
+					fours++
+				}
+			}
+		}
+		if fours == 0 {
+			t.Errorf("%s: no step takes four readings", paper.Name)
+		}
+		for at, n := range want {
+			if got[at] != n {
+				t.Errorf("%s: %v: %d boxes for why readings were not taken, want %d", paper.Name, at, got[at], n)
+			}
+		}
+	}
 }
