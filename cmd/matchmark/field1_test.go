@@ -65,13 +65,14 @@ func linesOf(t *testing.T, jb *job.Job, name string) (from, to int) {
 	return from, to
 }
 
-// itemsOf lists what is printed on a sheet for some lines of the file.
+// itemsOf lists what is printed on a sheet for some lines of the file, without the boxes
+// that say which readings were not taken.
 func itemsOf(pack *templates.Pack, sheet string, from, to int) []layout.Item {
 	var out []layout.Item
 	for _, f := range pack.Pages.BySheet() {
 		for _, it := range f.Items {
 			at, ok := it.Ref.(source.Pos)
-			if ok && f.Sheet == sheet && at.Line >= from && at.Line < to {
+			if ok && f.Sheet == sheet && at.Line >= from && at.Line < to && !ofNotTaken(f, it) {
 				out = append(out, it)
 			}
 		}

@@ -5,6 +5,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -15,6 +16,7 @@ import (
 	"matchmark/packs"
 	"matchmark/packs/source"
 	"matchmark/templates"
+	"matchmark/templates/dimension"
 )
 
 // goodPack loads and composes a definition of testdata/good.
@@ -60,8 +62,8 @@ func TestGoodOnPaper(t *testing.T) {
 }
 
 // boxesOf lists the write-in boxes of a role for the dimension, or other thing, that
-// stands at a place of the file, on the pages of a sheet. cells chooses value boxes
-// by their characters, 0 takes all.
+// stands at a place of the file, on the pages of a sheet, without those that say which
+// readings were not taken. cells chooses value boxes by their characters, 0 takes all.
 func boxesOf(pack *templates.Pack, sheet, role string, at source.Pos, cells int) []layout.Item {
 	var out []layout.Item
 	for _, f := range pack.Pages.BySheet() {
@@ -70,13 +72,38 @@ func boxesOf(pack *templates.Pack, sheet, role string, at source.Pos, cells int)
 		}
 		for _, it := range f.Items {
 			r, ok := it.Shape.(layout.Rect)
-			if ok && it.Role == role && it.Ref == layout.Ref(at) && (cells == 0 || r.Cells == cells) {
+			if ok && it.Role == role && it.Ref == layout.Ref(at) && (cells == 0 || r.Cells == cells) && !ofNotTaken(f, it) {
 				out = append(out, it)
 			}
 		}
 	}
 	return out
 }
+
+// ofNotTaken reports whether a box says that a reading was not taken: the one for the
+// reason, by its caption, or the one to tick before the mark of a dimension.
+func ofNotTaken(f layout.Frame, box layout.Item) bool {
+	if box.Role != layout.RoleWords && box.Role != layout.RoleTick {
+		return false
+	}
+	left, top, right, bottom := box.Bounds()
+	for _, it := range f.Items {
+		s, ok := it.Shape.(layout.Text)
+		if !ok || it.Ref != box.Ref || it.Y < top || it.Y > bottom {
+			continue
+		}
+		switch {
+		case box.Role == layout.RoleWords && strings.HasPrefix(s.S, "not") && strings.Contains(s.S, "because") && it.X > left && it.X < right:
+			return true
+		case box.Role == layout.RoleTick && markAlone.MatchString(s.S) && it.X > right && it.X < right+2:
+			return true
+		}
+	}
+	return false
+}
+
+// markAlone is the mark of a dimension and nothing else.
+var markAlone = regexp.MustCompile(`^D[0-9]+(/[^ ]+)?$`)
 
 // atOf is the place of a dimension in the file.
 func atOf(t *testing.T, jb *job.Job, base string) source.Pos {
@@ -118,7 +145,7 @@ var arrangements = []struct {
 	{"none allowed, and in or out", "D11", "traveler", layout.RoleTick, 0, 2 + 2},
 	{"must be free, two ends", "D12", "traveler", layout.RoleTick, 0, 2 * (2 + 2)},
 	{"choose, two ends", "D13", "traveler", layout.RoleTick, 0, 2 * 2},
-	{"words and the reason for none, two ends", "D14", "traveler", layout.RoleWords, 0, 2 * 2},
+	{"words, two ends", "D14", "traveler", layout.RoleWords, 0, 2},
 	{"six places, mean and spread", "D15", "traveler", layout.RoleValue, 4, 6 + 2},
 	{"three places, two spare, sum", "D16", "traveler", layout.RoleValue, 5, 3 + 2 + 1},
 	{"by build", "D17", "traveler", layout.RoleValue, 4, 1},
@@ -269,7 +296,7 @@ func TestLimitsInWords(t *testing.T) {
 		}
 	}
 	for mark, words := range map[string][]string{
-		"D5": {"A: 0.25 – 0.35 mm", "D: 0.40 – 0.50 mm", "found", "left", "12"},
+		"D5": {"A, B: 0.25 – 0.35 mm", "C, D: 0.40 – 0.50 mm", "found", "left", "12"},
 		"D6": {"G1", "G20", "upper third", "record"},
 		"D8": {"hub: at most 200 °C", "cover: at most 100 °C", "taken hot", "14 min", "over: stop and let it cool"},
 	} {
@@ -376,23 +403,112 @@ func TestDimensionSheets(t *testing.T) {
 }
 
 // pageWith is the first page that has a box of a dimension to be written in while
-// the machine is taken apart. Places of one dimension share the place in the file,
-// so the page is that of the first of them that fits the step.
+// the machine is taken apart. Places of one dimension share the place in the file, so
+// it is the page with the mark as well: in a frame in the head, or at the row of one of
+// several places under one head.
 func pageWith(pack *templates.Pack, d *job.Dim) int {
 	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != "traveler" && f.Sheet != "readings" {
 			continue
 		}
 		one := &templates.Pack{Pages: &layout.Doc{Pages: []layout.Frame{f}}}
-		texts := textsOf(one, f.Sheet, d.At)
 		boxes := 0
 		for _, role := range []string{layout.RoleValue, layout.RoleFraction, layout.RoleSketch, layout.RoleTick, layout.RoleWords} {
 			boxes += len(boxesOf(one, f.Sheet, role, d.At, 0))
 		}
 		sheet := d.Sheet || d.In != nil && d.In.Sheet
-		if boxes > 1 && sheet == (f.Sheet == "readings") && (d.In != nil || d.Place.Label == "" || strings.Contains(texts, d.Mark)) {
+		told := d.Sheet && strings.Contains(textsOf(one, f.Sheet, d.At), d.Mark) // a sheet of its own has a head of its own
+		if boxes > 0 && sheet == (f.Sheet == "readings") && (d.In != nil || told || boxedMark(f, d.Mark) || boxedMark(f, d.Base) && markOfRow(f, d)) {
 			return f.Number
 		}
 	}
 	return 0
+}
+
+// boxedMark reports whether a mark stands in a frame of its own on a page.
+func boxedMark(f layout.Frame, mark string) bool {
+	for _, it := range f.Items {
+		s, ok := it.Shape.(layout.Text)
+		if !ok || s.S != mark {
+			continue
+		}
+		x, y := it.X, it.Y
+		for _, frame := range f.Items {
+			r, ok := frame.Shape.(layout.Rect)
+			left, top, right, bottom := frame.Bounds()
+			if ok && r.Radius > 0 && frame.Role == "" && x >= left && x <= left+2 && y >= top && y <= bottom && right-left < s.Width+6 {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// markOfRow reports whether the mark of a dimension stands alone on a page, not as the
+// name of a box to tick.
+func markOfRow(f layout.Frame, d *job.Dim) bool {
+	return slices.ContainsFunc(f.Items, func(it layout.Item) bool {
+		s, ok := it.Shape.(layout.Text)
+		if !ok || s.S != d.Mark || it.Ref != layout.Ref(d.At) {
+			return false
+		}
+		return !slices.ContainsFunc(f.Items, func(box layout.Item) bool {
+			_, top, right, bottom := box.Bounds()
+			return box.Role == layout.RoleTick && it.Y >= top && it.Y <= bottom && it.X > right && it.X < right+2
+		})
+	})
+}
+
+// TestNotTakenOnceAStep sees that a step of the traveler that takes several readings has
+// one box for why some were not taken, and of four the mark of each to tick.
+func TestNotTakenOnceAStep(t *testing.T) {
+	t.Parallel()
+	for _, paper := range papers {
+		jb, pack := goodPack(t, "every-arrangement.yaml", paper, false)
+		want, got := map[layout.Ref]int{}, map[layout.Ref]int{} // boxes for the reason, by step
+		ticked := map[string]int{}                              // boxes to tick, by mark
+		for _, f := range pack.Pages.BySheet() {
+			for _, it := range f.Items {
+				if f.Sheet != "traveler" || !ofNotTaken(f, it) {
+					continue
+				}
+				if it.Role == layout.RoleWords {
+					got[it.Ref]++
+					continue
+				}
+				_, top, right, bottom := it.Bounds()
+				for _, x := range f.Items {
+					if s, ok := x.Shape.(layout.Text); ok && x.Y >= top && x.Y <= bottom && x.X > right && x.X < right+2 {
+						ticked[s.S]++
+					}
+				}
+			}
+		}
+		fours := 0
+		for _, s := range jb.Sections {
+			for _, st := range s.Steps {
+				written := dimension.Written(st.Measure, dimension.Found)
+				if st.Undoes != nil || len(written) < 2 {
+					continue
+				}
+				want[layout.Ref(st.At)]++
+				for _, d := range written {
+					if n := ticked[d.Mark]; len(written) == 4 && n != 1 || len(written) > 4 && n != 0 {
+						t.Errorf("%s: step %s with %d readings has %d boxes to tick for %s", paper.Name, st.No, len(written), n, d.Mark)
+					}
+				}
+				if len(written) == 4 {
+					fours++
+				}
+			}
+		}
+		if fours == 0 {
+			t.Errorf("%s: no step takes four readings", paper.Name)
+		}
+		for at, n := range want {
+			if got[at] != n {
+				t.Errorf("%s: %v: %d boxes for why readings were not taken, want %d", paper.Name, at, got[at], n)
+			}
+		}
+	}
 }

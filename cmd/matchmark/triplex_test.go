@@ -109,7 +109,7 @@ var triplexBoxes = []struct {
 	{"end float: copy, left, difference, two tries", "D24", "reassembly", layout.RoleValue, 4, 3 + 2},
 	{"two shim packs as they came out, four leaves and the sum", "D25", "traveler", layout.RoleValue, 4, 2 * 5},
 	{"two shim packs: copied and left, four leaves and the sum", "D25", "reassembly", layout.RoleValue, 4, 2 * 2 * 5},
-	{"marks on the leaves", "D25", "traveler", layout.RoleWords, 0, 2 * (4 + 1)},
+	{"marks on the leaves", "D25", "traveler", layout.RoleWords, 0, 2 * 4},
 	{"pins in inches, read again where one is renewed: copy, left", "D22", "reassembly", layout.RoleValue, 6, 3 * 2 * 2},
 	{"wear of the crossheads, sketched", "D28", "traveler", layout.RoleSketch, 0, 1},
 }
