@@ -202,19 +202,21 @@ func checkTag(t *testing.T, tag *job.Tag, text string) {
 		if n := job.Pieces(tag.In); n > 0 || tag.Container == nil || len(tag.Container.Pockets) == 0 {
 			want = append(want, strconv.Itoa(n)+" piece")
 		} else {
-			want = append(want, strconv.Itoa(len(tag.Container.Pockets))+" bags")
+			want = append(want, " bag") // how many are in its bags, or in which bag
 		}
 	}
 	switch {
 	case tag.Spare:
 	case tag.Scrap:
-		want = append(want, "register p.") // all that goes to scrap has no room on a label
+		want = append(want, "list on the register") // all that goes to scrap has no room on a label
 	default:
 		for _, m := range append(append([]*job.Move{}, tag.In...), tag.Out...) {
 			want = append(want, m.Step.No)
 		}
 		for _, m := range tag.In {
-			want = append(want, m.Part.Name)
+			if !strings.Contains(flat, "list on the register") { // more kinds than the label has lines
+				want = append(want, m.Part.Name)
+			}
 			if m.Part.Set != nil {
 				want = append(want, m.Part.Set.Mark)
 			}
