@@ -22,6 +22,7 @@ type content struct {
 	back    bool
 	note    string
 	reason  bool // has the box for why a reading was not taken
+	tried   *tried
 }
 
 // d is the dimension that the head tells.
@@ -46,6 +47,7 @@ const manyDims = 600
 // frame sets a content in the way that takes the least height: with its picture beside
 // all, beside the head alone, or with the verdict below it.
 func (k content) frame() layout.Block {
+	k.tried = newTried()
 	full := k.Span - 2*block.CellPad
 	pic, least := layout.Block{}, layout.Block{}
 	beside := full
@@ -98,13 +100,17 @@ func (k content) ways() []way {
 	if len(k.entries) > 1 {
 		above = []bool{false, true}
 	}
+	stacks := []bool{false}
+	if e := k.entries[0]; len(verdictList(k.Composer, e.d, e.sides, k.back)) > 1 {
+		stacks = []bool{false, true}
+	}
 	var out []way
 	byHand := len(k.entries) > 1 && byHand(k.d(), k.entries[0].sides)
 	for _, limitInHead := range []bool{false, true} {
 		if byHand && !limitInHead {
 			continue // it stands beside the results as well
 		}
-		for _, stacked := range []bool{false, true} {
+		for _, stacked := range stacks {
 			for n := range cols {
 				for _, a := range above {
 					out = append(out, way{limitInHead, stacked, n, a})
@@ -228,7 +234,9 @@ func (k content) underPicture(w way, pic layout.Block, width layout.Mm) layout.B
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
 // what is worked out from them.
 func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
-	return append(boxItems(k.Composer, e.d, e.sides, w.cols, width), extraItems(k.Composer, e.d, e.sides)...)
+	return k.tried.boxesOnce(boxesKey{e.d, w.cols, width}, func() []layout.Block {
+		return append(boxItems(k.Composer, e.d, e.sides, w.cols, width), extraItems(k.Composer, e.d, e.sides)...)
+	})
 }
 
 // flow sets pieces in rows; the box for the reason, if there is one, takes what its

@@ -12,6 +12,10 @@ import (
 // head is what is measured under which mark, in which state and with what, and what
 // follows from its limit.
 func (k content) head(w way, width layout.Mm) layout.Block {
+	return k.tried.headOnce(headKey{w.limitInHead, width}, func() layout.Block { return k.setHead(w, width) })
+}
+
+func (k content) setHead(w way, width layout.Mm) layout.Block {
 	c, d := k.Composer, k.d()
 	mark := d.Mark
 	if len(k.entries) > 1 {
