@@ -109,7 +109,7 @@ func digits(b job.Blank) string {
 	case reading.Grid:
 		return "sketch, or the number of its photo"
 	case reading.Ticks:
-		return strings.Join(answers(b.Dim), " or ")
+		return strings.Join(b.Dim.Answers(), " or ")
 	}
 	s := strings.Repeat("_", max(b.Box.Before, 1))
 	if b.Box.After > 0 {
@@ -119,22 +119,6 @@ func digits(b job.Blank) string {
 		s = "±" + s
 	}
 	return s
-}
-
-// answers are the answers of a dimension that is ticked, as they are typed.
-func answers(d *job.Dim) []string {
-	l := d.Left
-	if l == nil {
-		l = d.Found
-	}
-	if l == nil {
-		return nil
-	}
-	var out []string
-	for _, a := range l.Answers() {
-		out = append(out, a.Typed())
-	}
-	return out
 }
 
 // limitText is the limit of a box in words, as it is typed in the definition.

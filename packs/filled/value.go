@@ -46,13 +46,13 @@ func readValue(b job.Blank, text, looked string, comma bool) (Entry, *refusal) {
 		e.Answer = text
 		return e, nil
 	case reading.Ticks:
-		for _, a := range answers(b.Dim) {
+		for _, a := range b.Dim.Answers() {
 			if strings.EqualFold(a, strings.Join(strings.Fields(text), " ")) {
 				e.Answer = a
 				return e, nil
 			}
 		}
-		return e, no("not-an-answer", source.Quote(text)+" is none of its answers", "one of: "+strings.Join(answers(b.Dim), ", "))
+		return e, no("not-an-answer", source.Quote(text)+" is none of its answers", "one of: "+strings.Join(b.Dim.Answers(), ", "))
 	}
 	q, fault := readNumber(b, text, comma)
 	if fault == nil {

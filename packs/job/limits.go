@@ -6,6 +6,23 @@ import (
 	"slices"
 )
 
+// Answers are the answers that a dimension can have that is ticked, as they are typed;
+// none for one that is measured.
+func (d *Dim) Answers() []string {
+	l := d.Left
+	if l == nil {
+		l = d.Found
+	}
+	if l == nil {
+		return nil
+	}
+	var out []string
+	for _, a := range l.Answers() {
+		out = append(out, a.Typed())
+	}
+	return out
+}
+
 // Judged reports whether a reading of the dimension is in or out of a limit for
 // closing, and not only recorded or near something.
 func (d *Dim) Judged() bool {

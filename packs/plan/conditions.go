@@ -49,7 +49,7 @@ func (p *planner) canBeAsked(a *job.Asked) bool {
 		}
 		p.checkBound(t, c, d)
 	case reading.AskState:
-		if known := answersOf(d); !slices.Contains(known, c.State) {
+		if known := d.Answers(); !slices.Contains(known, c.State) {
 			help := d.Base + " is over … mm"
 			if len(known) > 0 {
 				help = "its answers: " + strings.Join(known, ", ")
@@ -71,20 +71,4 @@ func boundUnit(c *reading.Condition) units.Unit {
 	return units.None
 }
 
-// answersOf lists the answers that a dimension can have, as they are typed.
-func answersOf(d *job.Dim) []string {
-	l := d.Left
-	if l == nil {
-		l = d.Found
-	}
-	if l == nil {
-		return nil
-	}
-	var out []string
-	for _, a := range l.Answers() {
-		out = append(out, a.Typed())
-	}
-	return out
-}
-
-func answerOf(d *job.Dim) string { return append(answersOf(d), "…")[0] }
+func answerOf(d *job.Dim) string { return append(d.Answers(), "…")[0] }

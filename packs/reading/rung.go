@@ -101,61 +101,6 @@ func (v *Value) Rungs(given func(Mark) Given) ([]Rung, Box, error) {
 	return p.rungs, f.Box, nil
 }
 
-// A figure is a number on the way: its box, and how large it can get, without
-// sign.
-type figure struct {
-	Box
-	most *big.Rat
-	val  *big.Rat // what it is, nil where that is not known
-}
-
-// blank is the box of a figure with what stands in it.
-func (f figure) blank(kind Blank) Part { return Part{Blank: kind, Box: f.Box, Value: f.value()} }
-
-// value is the number as it is written into the box, nil if it is not known.
-func (f figure) value() *units.Number {
-	if f.val == nil {
-		return nil
-	}
-	n := units.Exact(f.val, f.After)
-	if f.Form == Fraction {
-		n = units.Parts(f.val, f.Denominator)
-	} else {
-		n = n.Round(f.After, units.Nearest)
-	}
-	return &n
-}
-
-// written is the figure as it goes on from its box: rounded as that is.
-func (f figure) written(rounded bool) figure {
-	if rounded && f.val != nil {
-		f.val = f.value().Rat()
-	}
-	return f
-}
-
-// with gives the figure a value worked out from those of two; none if one is not known.
-func (f figure) with(op func(z, x, y *big.Rat) *big.Rat, a, b *big.Rat) figure {
-	f.val = nil
-	if a != nil && b != nil {
-		f.val = op(new(big.Rat), a, b)
-	}
-	return f
-}
-
-// sized gives a figure with the digits before the point that it takes.
-func (f figure) sized() figure {
-	f.Before = units.Exact(f.most, 0).Figures()
-	return f
-}
-
-// figureOf is what can be written into a box: nines in every place.
-func figureOf(b Box) figure {
-	ten := func(n int) *big.Int { return new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(n)), nil) }
-	most := new(big.Rat).SetInt(ten(max(b.Before, 1)))
-	return figure{Box: b, most: most.Sub(most, new(big.Rat).SetFrac(big.NewInt(1), ten(max(b.After, 0))))}
-}
-
 // A pen writes a ladder line by line.
 type pen struct {
 	given   func(Mark) Given
@@ -274,15 +219,6 @@ func (p *pen) term(t *Term, name string, inner figure) ([]Part, figure) {
 	return append(parts, result(f, rounded)...), f
 }
 
-// result is the end of a line: the sign, the box, and whether it is rounded.
-func result(f figure, rounded bool) []Part {
-	out := []Part{lit("="), f.blank(BlankResult)}
-	if rounded {
-		out = append(out, word(WordRounded))
-	}
-	return out
-}
-
 // times is what comes out of a reading times a factor.
 func (p *pen) times(f figure, factor units.Number) (out figure, rounded bool) {
 	if f.Form == Fraction {
@@ -397,13 +333,4 @@ func (p *pen) perReading(it *Item, parts []Part, f figure) ([]Part, figure) {
 	}
 	out = out.sized().written(true)
 	return append(append(parts, lit("×\u00a0"+it.Size.Number.Print())), result(out, true)...), out
-}
-
-// boxOf is the box that a size would have.
-func boxOf(q units.Quantity) Box {
-	b := Box{Before: q.Number.Figures(), After: q.Number.Decimals(), Signed: q.Number.Sign() < 0, Unit: q.Unit}
-	if d := q.Number.Denominator(); d > 0 {
-		b.Form, b.Denominator = Fraction, d
-	}
-	return b
 }

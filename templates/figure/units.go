@@ -29,10 +29,7 @@ func rounded(v float64, in, to units.Unit, decimals int, how units.Rounding) uni
 	return q.Round(decimals, how)
 }
 
-// Interference is a length of the size of an interference, as it was written.
-func (u Units) Interference(v heat.Mm) string { return u.fine(v, units.Nearest) }
-
-// InterferenceUp is one that is counted with or needed, InterferenceDown one that is
+// InterferenceUp is a length of the size of an interference that is counted with or needed, InterferenceDown one that is
 // left or may be had.
 func (u Units) InterferenceUp(v heat.Mm) string   { return u.fine(v, units.Up) }
 func (u Units) InterferenceDown(v heat.Mm) string { return u.fine(v, units.Down) }
