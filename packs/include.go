@@ -41,8 +41,13 @@ func include(ix *names.Index, root string, files fs.FS, read func(string) ([]byt
 				return
 			}
 			met[name] = true
+			told := len(ix.Problems)
 			data, ok := read(name)
 			if !ok {
+				for i := range ix.Problems[told:] { // stands where the file is named
+					p := &ix.Problems[told+i]
+					p.Pos, p.Message = t.At, source.Quote(t.Value)+": "+p.Message
+				}
 				continue
 			}
 			d, problems := ix.Tongue.ReadIncluded(name, data)

@@ -13,6 +13,7 @@ import (
 	"matchmark/packs/source"
 	"matchmark/templates/alignsheet"
 	"matchmark/templates/block"
+	"matchmark/templates/dimension"
 	"matchmark/templates/heatsheet"
 	"matchmark/templates/jointsheet"
 	"matchmark/templates/liftsheet"
@@ -143,6 +144,9 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		other := *c.Composer
 		other.Job, other.W = o.Second, inLanguage(o.Second)
 		c.Other = block.NewSecond(&other)
+	}
+	if len(job.Dims) > dimension.Many {
+		c.Kept = nil // what is kept from pass to pass would take as much memory as the pages
 	}
 	var pages *layout.Pages
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {

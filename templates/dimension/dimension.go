@@ -40,9 +40,9 @@ type way struct {
 // boxes, where a reader looks for it.
 const bind layout.Mm = 3
 
-// Of a job with more than manyDims dimensions two ways are tried, and the others only
-// where those do not fit: its pack would take too long to set.
-const manyDims = 600
+// Many is how many dimensions a job may have before its pack takes too long to set: then
+// two ways are tried, and the others only where those do not fit.
+const Many = 600
 
 // frame sets a content in the way that takes the least height: with its picture beside
 // all, beside the head alone, or with the verdict below it.
@@ -66,7 +66,7 @@ func (k content) frame() layout.Block {
 			least, lowest = b, h
 		}
 	}
-	ways, many := k.ways(), len(k.Job.Dims) > manyDims
+	ways, many := k.ways(), len(k.Job.Dims) > Many
 	if many {
 		ways = append([]way{ways[0], ways[len(ways)/2]}, ways...)
 	}
