@@ -159,31 +159,50 @@ func TestFullDisk(t *testing.T) {
 	}
 }
 
-// TestWorst: each of the worst is checked in under two seconds of processor time and
-// 200 MB, in a process of its own. A machine of half the speed would still pass at
-// twice that, so that is the bound here; the memory depends on no machine.
+// TestWorst: each of the worst is checked, in a process of its own, in 200 MB and in few
+// times the processor time that a starter takes on the same machine in the same run.
 func TestWorst(t *testing.T) {
 	longTest(t)
 	program := built(t)
+	starter, err := os.ReadFile(filepath.Join(startersDir, "storm-pump.yaml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	usual, _, said := cost(t, program, string(starter))
+	if said != "" {
+		t.Fatalf("the starter has problems: %s", said)
+	}
 	for _, w := range worst() {
 		t.Run(w.name, func(t *testing.T) {
-			c := exec.Command(program, "check", "-")
-			c.Stdin = strings.NewReader(w.text)
-			var out bytes.Buffer
-			c.Stdout = &out
-			if err := c.Start(); err != nil {
-				t.Fatal(err)
-			}
-			most := peak(c.Process.Pid)
-			c.Wait()
-			memory := <-most >> 10
-			used := c.ProcessState.UserTime() + c.ProcessState.SystemTime()
-			t.Logf("%v of processor time, %d MB, %d bytes said", used.Round(10*time.Millisecond), memory, out.Len())
-			if used > 4*time.Second || memory > 200 || memory == 0 {
-				t.Errorf("%v and %d MB, at most 2 s and 200 MB are wanted: %.300s", used, memory, &out)
+			used, memory, said := cost(t, program, w.text)
+			times := float64(used) / float64(usual)
+			t.Logf("%.1f times the %v of the starter, %d MB, %d bytes said", times, usual.Round(10*time.Millisecond), memory, len(said))
+			if times > mostTimes || memory > 200 || memory == 0 {
+				t.Errorf("%.1f times the starter's time and %d MB, at most %v times and 200 MB are wanted: %.300s", times, memory, mostTimes, said)
 			}
 		})
 	}
+}
+
+// mostTimes is how many times the processor time of checking the storm pump the worst
+// definitions may take; 1.7 times was the most when the bound was set.
+const mostTimes = 3.0
+
+// cost checks a definition in a process of its own: the processor time, the most memory
+// that it held in MB, and what it said.
+func cost(t *testing.T, program, text string) (used time.Duration, memory int, said string) {
+	t.Helper()
+	c := exec.Command(program, "check", "-")
+	c.Stdin = strings.NewReader(text)
+	var out bytes.Buffer
+	c.Stdout = &out
+	if err := c.Start(); err != nil {
+		t.Fatal(err)
+	}
+	most := peak(c.Process.Pid)
+	c.Wait()
+	memory = <-most >> 10
+	return c.ProcessState.UserTime() + c.ProcessState.SystemTime(), memory, out.String()
 }
 
 // peak gives the most memory of a process in kB, when it has ended. What the system
