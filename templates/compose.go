@@ -119,6 +119,7 @@ type composer struct {
 	written map[string]int
 
 	duplex bool
+	levelQ bool // codes of tags at level Q, for a label without room at level H
 
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
 	names map[int][]string  // the sheets that each page carries, from the pass before
