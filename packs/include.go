@@ -48,7 +48,7 @@ func (g *gatherer) include(file string, list []source.Text, open []string) {
 		case !ok:
 			continue
 		case slices.Contains(open, name):
-			g.ring(t, "include", name, open)
+			ix.Problems.Add(t.At, "include-ring", way(t, "include", name, open), "take one of the include: lines out")
 			continue
 		case g.met[name]:
 			continue // taken already, by another way
@@ -97,10 +97,13 @@ func (g *gatherer) take(t source.Text, file string, open []string) (string, *def
 	case !ok:
 		return name, &def.Definition{}
 	case slices.Contains(open, name):
-		g.ring(t, "use", name, open)
+		g.ix.Problems.Add(t.At, "use-ring", way(t, "use", name, open), "take one of the use: lines out")
 		return name, &def.Definition{}
 	case g.used[name] != nil:
 		return name, g.used[name]
+	case len(g.used)+len(open) > mostIncluded:
+		g.ix.Problems.Add(t.At, "too-many", "over 50 files are used", "put what belongs together into one file")
+		return name, &def.Definition{}
 	}
 	d := &def.Definition{}
 	if data, ok := g.named(name, t); ok {
@@ -117,10 +120,9 @@ func (g *gatherer) take(t source.Text, file string, open []string) (string, *def
 	return name, d
 }
 
-// ring tells of a file that is being read already.
-func (g *gatherer) ring(t source.Text, verb, name string, open []string) {
-	way := strings.Join(append(open[slices.Index(open, name):], name), " "+verb+"s ")
-	g.ix.Problems.Add(t.At, verb+"-ring", source.Quote(t.Value)+" "+verb+"s itself: "+way, "take one of the "+verb+": lines out")
+// way tells how a file comes to name itself.
+func way(t source.Text, verb, name string, open []string) string {
+	return source.Quote(t.Value) + " " + verb + "s itself: " + strings.Join(append(open[slices.Index(open, name):], name), " "+verb+"s ")
 }
 
 // named reads a file that another one names; one that cannot be read is told where it is

@@ -16,8 +16,8 @@ type Use struct {
 }
 
 var useKind = &kind[Use]{
-	name: "use of another file",
-	doc: "A machine within this one that has a file of its own, as the same bearing in ten machines: its things belong to the definition, " +
+	name: "sub-machine",
+	doc: "A machine within this one with a file of its own, as the same bearing in ten machines: its things belong to the definition, " +
 		"and the sections of its work stand here. It is written as a definition; its pack, equipment and job are not taken. Its marks, parts, steps, openings, spares and consumables are its own " +
 		"in each copy; places, options, instruments, cautions, isolations, permits, tools, gear and cranes are taken once. A name that it does not describe is one of this definition.",
 	keys: []key[Use]{

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"matchmark/packs/source"
@@ -44,9 +45,11 @@ func (d *Definition) Use(i int, file string, from *Definition) source.Problems {
 		return ps
 	}
 	add, _ := strconv.Atoi(u.Add.Value)
-	n := &renaming{as: u.As.Value, add: add, marks: map[string]bool{}, parts: map[string]bool{}, steps: map[string]bool{}, openings: map[string]bool{}, headings: map[string]bool{},
-		english: d.English, copied: &Copied{At: u.At, File: file, As: u.As.Value, Names: map[string]string{}, Marks: map[string]string{}}, problems: &ps}
+	n := &renaming{as: u.As.Value, add: add, english: d.English, problems: &ps, root: !d.Pack.At.IsZero(),
+		copied: &Copied{At: u.At, File: file, As: u.As.Value, Names: map[string]string{}, Marks: map[string]string{}}}
 	n.describe(from)
+	n.before = &renaming{}
+	n.before.describe(d)
 	taken := *from
 	taken.Sections = slices.Clone(from.Sections)
 	copied := reflect.New(reflect.TypeOf(taken)).Elem()
@@ -82,6 +85,7 @@ func (c *Copied) under(n *renaming) *Copied {
 
 // describe notes what the file describes.
 func (n *renaming) describe(d *Definition) {
+	n.marks, n.parts, n.steps, n.openings, n.headings = map[string]bool{}, map[string]bool{}, map[string]bool{}, map[string]bool{}, map[string]bool{}
 	v := reflect.ValueOf(d).Elem()
 	for i := range v.NumField() {
 		f := v.Field(i)
@@ -173,10 +177,10 @@ func (d *Definition) takeCopy(c *Definition, u *Use, n *renaming, ps *source.Pro
 			t := ownText(thing)
 			first, twice := have[t.Value]
 			switch {
-			case !twice && n.fits(t, u, ps):
+			case !twice:
+				n.fits(t, u, ps)
 				field.Set(reflect.Append(field, thing))
 				have[t.Value] = thing
-			case !twice:
 			case slices.Contains(takenOnce, name) && ownText(first).At == t.At:
 				if name == "Tools" { // one tool, at the steps of both copies
 					tool := first.Interface().(*Supply)
@@ -185,21 +189,21 @@ func (d *Definition) takeCopy(c *Definition, u *Use, n *renaming, ps *source.Pro
 			case slices.Contains(takenOnce, name):
 				ps.AddWith(t.At, "doubled-key", source.Quote(t.Value)+" is described by two files", ownText(first).At, "the first one", "take one of them out, or give it another name")
 			default:
-				d.sameHere(t, ownText(first), u, n, ps)
+				n.sameHere(t, ownText(first), u, ps)
 			}
 		}
 	}
 }
 
 // fits sees that the name or mark of a thing is one here as well.
-func (n *renaming) fits(t source.Text, u *Use, ps *source.Problems) bool {
+func (n *renaming) fits(t source.Text, u *Use, ps *source.Problems) {
 	was, isMark := n.copied.Marks[t.Value]
 	switch {
 	case !isMark && utf8.RuneCountInString(t.Value) > maxName:
 		ps.AddWith(t.At, "use-name", source.Quote(t.Value)+fmt.Sprintf(" is longer than %d letters with what goes before it", maxName), u.As.At, "used here", "give it a shorter name, or the file a shorter as:")
-		return false
+		return
 	case !isMark || n.add == 0:
-		return true
+		return
 	}
 	most := 999
 	if t.Value[0] == 'D' {
@@ -207,14 +211,12 @@ func (n *renaming) fits(t source.Text, u *Use, ps *source.Problems) bool {
 	}
 	if number, err := strconv.Atoi(t.Value[1:]); err != nil || number > most {
 		ps.AddWith(u.Add.At, "use-marks", fmt.Sprintf("%s of the file would be %s here, and %s marks go up to %d", was, t.Value, t.Value[:1], most), t.At, "described here", "add less, or give it a smaller number in the file")
-		return false
 	}
-	return true
 }
 
 // sameHere tells of a thing of a copy whose mark or name something has already; of marks
 // once, with a number that keeps all of them apart.
-func (d *Definition) sameHere(t, first source.Text, u *Use, n *renaming, ps *source.Problems) {
+func (n *renaming) sameHere(t, first source.Text, u *Use, ps *source.Problems) {
 	if slices.ContainsFunc(*ps, func(p source.Problem) bool { return p.Code == "use-marks" }) {
 		return
 	}
@@ -232,26 +234,21 @@ func (d *Definition) sameHere(t, first source.Text, u *Use, n *renaming, ps *sou
 		is = "the file has a " + was
 	}
 	help := "give the marks of the file other numbers"
-	if free := d.freeFor(n); free > 0 {
+	if free := n.free(); free > 0 {
 		help = "write: marks: " + strconv.Itoa(free)
 	}
 	ps.AddWith(at, "use-marks", is+", and another thing has that mark", first.At, "the other one", help)
 }
 
-// freeFor is the least ten, twenty and so on that keeps the marks of a file apart from
+// free is the least ten, twenty and so on that keeps the marks of a file apart from
 // those of the definition, 0 if none does.
-func (d *Definition) freeFor(n *renaming) int {
-	here := &renaming{marks: map[string]bool{}, parts: map[string]bool{}, steps: map[string]bool{}, openings: map[string]bool{}, headings: map[string]bool{}}
-	here.describe(d)
-	for mark := range n.copied.Marks { // of the copy itself, as far as they were taken
-		delete(here.marks, mark)
-	}
+func (n *renaming) free() int {
 	for add := 0; add < 1000; add += 10 {
-		n := &renaming{add: add, marks: n.marks}
+		then := &renaming{add: add}
 		free := true
 		for m := range n.marks {
-			number, _ := strconv.Atoi(n.mark(m)[1:])
-			free = free && !here.marks[n.mark(m)] && number <= 999 && (m[0] != 'D' || number <= lastDimension)
+			number, _ := strconv.Atoi(then.mark(m)[1:])
+			free = free && !n.before.marks[then.mark(m)] && number <= 999 && (m[0] != 'D' || number <= lastDimension)
 		}
 		if free {
 			return add
@@ -266,27 +263,60 @@ func (c *Copied) InWords(p *source.Problem) bool {
 	was := p.Message
 	p.Message = c.inWordsOf(p.Message)
 	for i := range p.Help {
-		p.Help[i] = c.inWordsOf(p.Help[i])
+		p.Help[i] = once(c.inWordsOf(p.Help[i]))
 	}
 	return p.Message != was
 }
 
+// once leaves out of a list in a line of help what stands in it already: two copies have
+// the same names in the words of their file.
+func once(s string) string {
+	list := strings.Split(s, ", ")
+	seen := map[string]bool{}
+	out := list[:0]
+	for _, item := range list {
+		word := item[strings.LastIndexByte(item, ' ')+1:]
+		if !seen[word] || word != item {
+			out = append(out, item)
+		}
+		seen[word] = true
+	}
+	return strings.Join(out, ", ")
+}
+
 // inWordsOf gives a text in the words of the file.
 func (c *Copied) inWordsOf(s string) string {
-	names := make([]string, 0, len(c.Names))
-	for here := range c.Names {
-		names = append(names, here)
+	var out strings.Builder
+	before := ' '
+	for i := 0; i < len(s); {
+		if here := c.nameAt(s[i:]); here != "" && !unicode.IsLetter(before) && !unicode.IsDigit(before) && before != '-' {
+			out.WriteString(c.Names[here])
+			i, before = i+len(here), 'x'
+			continue
+		}
+		r, size := utf8.DecodeRuneInString(s[i:])
+		out.WriteString(s[i : i+size])
+		i, before = i+size, r
 	}
-	slices.SortFunc(names, func(a, b string) int { return len(b) - len(a) })
-	var pairs []string
-	for _, here := range names {
-		pairs = append(pairs, here, c.Names[here])
-	}
-	s = strings.NewReplacer(pairs...).Replace(s)
-	return markInText.ReplaceAllStringFunc(s, func(m string) string {
+	return markInText.ReplaceAllStringFunc(out.String(), func(m string) string {
 		if there, ok := c.Marks[m]; ok {
 			return there
 		}
 		return m
 	})
+}
+
+// nameAt is the longest name of this copy that a text begins with, empty if it begins
+// with none.
+func (c *Copied) nameAt(s string) string {
+	longest := ""
+	if !strings.HasPrefix(s, c.As) {
+		return longest
+	}
+	for here := range c.Names {
+		if len(here) > len(longest) && strings.HasPrefix(s, here) {
+			longest = here
+		}
+	}
+	return longest
 }

@@ -62,6 +62,8 @@ type renaming struct {
 	steps    map[string]bool
 	openings map[string]bool
 	headings map[string]bool
+	before   *renaming // what the definition described before
+	root     bool      // the definition is the whole one, and used by none
 	english  map[string]string
 	copied   *Copied
 	problems *source.Problems
@@ -108,7 +110,7 @@ func (n *renaming) text(field string, t *source.Text) {
 			if slash {
 				t.Value += "/" + place
 			}
-		case what == aPart && n.parts[base], what == aStep && n.steps[base], what == anOpening && n.openings[base]:
+		case what == aPart && n.own(base, n.parts, n.before.parts), what == aStep && n.own(base, n.steps, n.before.steps), what == anOpening && n.own(base, n.openings, n.before.openings):
 			t.Value = n.as + "-" + t.Value
 		case what == aHeading && n.headings[t.Value]:
 			t.Value = n.as + " " + t.Value
@@ -123,6 +125,26 @@ func (n *renaming) text(field string, t *source.Text) {
 			n.inWords(t)
 		}
 	}
+}
+
+// own reports whether a name is one of the file. A slip of the pen is: one that nothing
+// has, neither in the file nor in the definition, and that is near one of the file.
+func (n *renaming) own(name string, in, here map[string]bool) bool {
+	if in[name] {
+		return true
+	}
+	if !n.root || here[name] {
+		return false
+	}
+	list := make([]string, 0, len(in))
+	for known := range in {
+		list = append(list, known)
+	}
+	if source.Nearest(name, list) == "" {
+		return false
+	}
+	n.copied.Names[n.as+"-"+name] = name
+	return true
 }
 
 // inWords refuses a mark in a text for people: whether D7 is meant for a dimension, or
