@@ -277,7 +277,7 @@ func summary(jobs []outage.Summary, stem string, s streams) int {
 			fmt.Fprintf(s.err, "not printed: %s %s (%s): %s\n", j.Job, j.Revision, j.Title, j.Failed)
 		}
 	}
-	fmt.Fprintf(s.out, "%s of %s printed: %s, %s, %s hours, %s crew hours\n%s.pdf, %s.csv: the index\n", counted(len(jobs)-failed, "job"), strconv.Itoa(len(jobs)), counted(pages, "page"), counted(tags, "tag"), hours.Print(), crew.Print(), stem, stem)
+	fmt.Fprintf(s.out, "%s of %s printed: %s, %s, %s hours, %s crew hours\n%s.pdf, %s.csv: the index\n", counted(len(jobs)-failed, "job"), strconv.Itoa(len(jobs)), counted(pages, "page"), counted(tags, "tag"), hours.Text(), crew.Text(), stem, stem)
 	if failed > 0 {
 		return exitProblems
 	}
