@@ -27,7 +27,8 @@ func register(c *composer) []layout.Piece {
 	rule.Block = rule.Block.Anchored("register")
 	out := []layout.Piece{rule}
 	for _, t := range c.Job.Tags {
-		out = append(out, layout.Piece{Block: c.registerLine(t).Anchored("register " + t.Mark)})
+		line := layout.Piece{Block: c.registerLine(t).Anchored("register " + t.Mark)}
+		out = append(out, c.barred([]layout.Piece{line}, c.since.Tag(t))...)
 	}
 	for i := range out[:len(out)-1] {
 		out[i].KeepNext = i < 2 || i >= len(out)-3 // no page has a line alone
