@@ -48,3 +48,41 @@ func TestTagsCountEveryPiece(t *testing.T) {
 		}
 	})
 }
+
+// Of a random job the pieces of each kind make up what comes off, what goes back and what is
+// scrapped make up the pieces of the kind, and none is left over.
+func TestKindsCountEveryPiece(t *testing.T) {
+	t.Parallel()
+	good := 0
+	rapid.Check(t, func(t *rapid.T) {
+		drawn := drawJob(t, true)
+		jb, problems := packs.Load(mapFS("x.yaml", drawn.text()), packs.Inputs{Definition: "x.yaml"})
+		if problems.Errors() > 0 {
+			return
+		}
+		good++
+		kinds := map[string]job.Kind{}
+		for _, k := range jb.Kinds() {
+			if k.Off != k.Back+k.Scrap {
+				t.Fatalf("%s: %d come off, %d go back and %d to scrap", k.Name, k.Off, k.Back, k.Scrap)
+			}
+			kinds[k.Name] = k
+		}
+		for _, p := range jb.Parts {
+			n := drawn.off[p.Key]
+			k, listed := kinds[p.Name]
+			switch {
+			case listed != (n > 1):
+				t.Fatalf("%d of %s come off, and it is counted as a kind: %v", n, p.Name, listed)
+			case !listed:
+			case k.Off != n || k.Scrap != drawn.scrapped[p.Key]:
+				t.Fatalf("%s: %d of %d come off, %d of %d to scrap", p.Name, k.Off, n, k.Scrap, drawn.scrapped[p.Key])
+			case k.New > 0 != (drawn.renewed[p.Key] && drawn.scrapped[p.Key] > 0):
+				t.Fatalf("%s: %d new ones go on", p.Name, k.New)
+			}
+		}
+	})
+	if good < 5 {
+		t.Errorf("only %d of the random jobs are free of problems", good)
+	}
+}

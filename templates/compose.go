@@ -41,6 +41,8 @@ type Options struct {
 	// Since puts change bars beside what is not as it was in an earlier revision; nil for
 	// none.
 	Since *job.Since
+	// Stamps adds the list of what is struck into metal tags.
+	Stamps bool
 	// Duplex is for paper printed on both sides: sections of work begin on a page of odd
 	// number, which lies on the right.
 	Duplex bool
@@ -91,8 +93,13 @@ func kinds() []kind {
 		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true},
 		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false, true},
 		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false, true},
+		{stampSheet, func(w *words.Catalogue) string { return w.Stamps.Title }, stamps, false, false},
 	}
 }
+
+// stampSheet is the name of the list for metal tags, which only a pack has that is asked
+// for it.
+const stampSheet = "stamps"
 
 // bound are the kinds of sheets of a pack: one that is printed filled has the sheet of
 // what came back behind all others, so that their pages keep their numbers.
@@ -123,7 +130,9 @@ type composer struct {
 
 	duplex bool
 	since  *job.Since
-	levelQ bool // codes of tags at level Q, for a label without room at level H
+	// stamping says that the list of what is struck into metal tags is asked for.
+	stamping bool
+	levelQ   bool // codes of tags at level Q, for a label without room at level H
 
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
 	names map[int][]string  // the sheets that each page carries, from the pass before
@@ -143,7 +152,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	o.Pen.Comma = decimalComma(job, o.Words)
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
-		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since,
+		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps,
 	}
 	if o.Second != nil {
 		other := *c.Composer

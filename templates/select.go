@@ -35,6 +35,9 @@ func (p *Pack) Keep(sheets, marks []string) error {
 	return nil
 }
 
+// AsksForStamps reports whether the list for metal tags is among the names of sheets.
+func AsksForStamps(sheets []string) bool { return slices.Contains(sheets, stampSheet) }
+
 // crew is the name for all sheets that a mechanic carries to the machine.
 const crew = "crew"
 

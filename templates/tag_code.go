@@ -12,14 +12,26 @@ import (
 // creased paper: 0.6 mm (needs of the storeroom, common practice, no source).
 const leastModule layout.Mm = 0.6
 
-// code is the QR code of a tag with squares of leastModule, or the next whole dots of the
-// stock's printer. Its side follows from the length of the text and from its level.
+// code is the QR code of a tag, in its envelope where that is asked for and the label is not
+// that of a bag, which has no room for it.
 func (c *composer) code(t *job.Tag, s stock.Stock) layout.Block {
-	module := layout.Mm(s.Dots(stock.Mm(leastModule)))
-	if c.levelQ || s.Use == stock.Bag { // what is in a bag needs the room more
-		return c.QRModules(t.Code, module, t.At)
+	if c.tagging.Envelope && s.Use != stock.Bag {
+		return c.codeOf(t.Enveloped(), t, s)
 	}
-	return c.QRHigh(t.Code, module, t.At)
+	return c.stubCode(t, s)
+}
+
+// stubCode is the code of a tag as it stands on its stub, which has no room for an envelope.
+func (c *composer) stubCode(t *job.Tag, s stock.Stock) layout.Block { return c.codeOf(t.Code, t, s) }
+
+// codeOf is a QR code of a tag with squares of leastModule, or the next whole dots of the
+// stock's printer. Its side follows from the length of the text and from its level.
+func (c *composer) codeOf(text string, t *job.Tag, s stock.Stock) layout.Block {
+	module := layout.Mm(s.Dots(stock.Mm(leastModule)))
+	if c.levelQ || c.tagging.Envelope || s.Use == stock.Bag { // long codes, and what is in a bag, need the room more
+		return c.QRModules(text, module, t.At)
+	}
+	return c.QRHigh(text, module, t.At)
 }
 
 // spelled is the text of a tag's code to be read and typed by a person. A long number

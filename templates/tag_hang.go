@@ -15,6 +15,7 @@ const (
 	tagEdge   layout.Mm = 4
 	holeRim   layout.Mm = 8 // about the hole nothing is printed: an eyelet covers it
 	smallGap  layout.Mm = 1.5
+	tickGap   layout.Mm = 2 // from the word at a tick to the next tick
 )
 
 // hangTag is tied to a part or container: all above the tear line, and the stub
@@ -143,8 +144,8 @@ func (c *composer) tagLow(t *job.Tag, s stock.Stock, width layout.Mm) layout.Blo
 		c.WideBox(layout.RoleWords, width-2*count-2*layout.GapX, 1, w.Common.Shelf, t.At))
 	left := width - code.W - 2
 	ticks := layout.Above(2,
-		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.Tag.Reuse, nil), c.Tick(layout.Sub, w.Tag.Repair, nil)),
-		layout.Beside(layout.GapX, c.Tick(layout.Sub, w.Common.Scrap, nil), c.Tick(layout.Sub, w.Tag.OnHold, nil)))
+		layout.Beside(tickGap, c.Tick(layout.Sub, w.Tag.Reuse, nil), c.Tick(layout.Sub, w.Tag.Repair, nil)),
+		layout.Beside(tickGap, c.Tick(layout.Sub, w.Common.Scrap, nil), c.Tick(layout.Sub, w.Tag.OnHold, nil)))
 	hand := layout.Above(2, c.WideBox(layout.RoleWords, left, 1, w.Common.InitialsDate, t.At), ticks)
 	hand.W = left
 	return layout.Above(smallGap, c.compared(t, width), row, layout.Middle(2, hand, code))
@@ -178,7 +179,7 @@ func (c *composer) comparedLine(t *job.Tag, width layout.Mm) layout.Block {
 // stub is torn off and stays with the paper.
 func (c *composer) stub(t *job.Tag, s stock.Stock) layout.Block {
 	w := layout.Mm(s.W)
-	code := c.code(t, s)
+	code := c.stubCode(t, s)
 	width := w - code.W - tagEdge - 2
 	sign := c.WideBox(layout.RoleWords, 22, 1, c.W.Common.InitialsDate, t.At)
 	beside := width - sign.W - 2

@@ -17,6 +17,9 @@ type TagOptions struct {
 	// Copies is how often each label of a use is printed; 0 counts as once. Of two labels
 	// of a bag one says that it goes outside, the other inside.
 	Copies [3]int
+	// Envelope puts the codes of hang tags and box labels into the envelope of ISO/IEC 15434,
+	// for systems that read it; stubs and bag labels have no room for it.
+	Envelope bool
 }
 
 // A Roll is the labels of one stock that has pages of its own size.

@@ -21,7 +21,8 @@ const printUsage = `usage: matchmark print FILE [flags]
 
 Checks the definition, then writes four files named after the job and its
 revision: the pack (PDF), the tags (PDF), the register of tags (CSV) and the file
-in which the readings come back (CSV). With --out - the pack alone goes to
+in which the readings come back (CSV); a fifth one, of what the storeroom issues
+(CSV), where the job has instruments, tools or spares. With --out - the pack alone goes to
 standard output, or the tags with --sheets tags.
 
 `

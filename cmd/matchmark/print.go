@@ -83,7 +83,7 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 	if err != nil {
 		return made{job: jb}, problems // the site file's paper has been looked at when it was read
 	}
-	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last, Duplex: p.duplex}
+	o := templates.Options{Paper: paper, Pen: layout.Pen{Gloves: jb.Site.Gloves}, Last: last, Duplex: p.duplex, Stamps: templates.AsksForStamps(p.sheets)}
 	if p.second != "" {
 		also := in
 		also.Language = string(p.second)

@@ -23,6 +23,7 @@ type tagFlags struct {
 	test    bool
 	replace bool
 	utf8    bool
+	wrapped bool
 }
 
 func (g *tagFlags) add(f *pflag.FlagSet) {
@@ -32,12 +33,13 @@ func (g *tagFlags) add(f *pflag.FlagSet) {
 	f.StringToIntVar(&g.spares, "spares", nil, "blank tags, as `hang=4,box=2,bag=6`; hang=4 if not said")
 	f.BoolVar(&g.test, "test-page", false, "write only a page of each stock with outlines and rulers")
 	f.BoolVar(&g.replace, "replace", false, "replace a pack of the same revision that has another digest")
+	f.BoolVar(&g.wrapped, "envelope", false, "codes of hang tags and box labels with data identifiers (ISO/IEC 15418) in the envelope of ISO/IEC 15434")
 	f.BoolVar(&g.utf8, "utf8-mark", false, "begin the register with the mark by which a spreadsheet knows UTF-8")
 }
 
 // options are what the flags say, with the stocks of the site.
 func (g *tagFlags) options(jb *job.Job) (templates.TagOptions, error) {
-	o := templates.TagOptions{Start: g.start}
+	o := templates.TagOptions{Start: g.start, Envelope: g.wrapped}
 	all := stocksFor(jb)
 	for _, name := range g.stocks {
 		s, ok := stock.Named(all, name)

@@ -15,7 +15,7 @@ import (
 func tagSettings(t *testing.T, use func(what string, o templates.Options, pack *templates.Pack)) {
 	t.Helper()
 	for _, starter := range starters(t) {
-		for _, o := range []templates.Options{{Paper: layout.A4}, {Paper: layout.Letter}, {Paper: layout.A4, Tags: templates.TagOptions{Stocks: stock.Rolls()}}} {
+		for _, o := range []templates.Options{{Paper: layout.A4}, {Paper: layout.Letter}, {Paper: layout.A4, Tags: templates.TagOptions{Stocks: stock.Rolls()}}, {Paper: layout.A4, Tags: templates.TagOptions{Envelope: true}}} {
 			_, pack := composed(t, starter, o)
 			use(starter+" on "+o.Paper.Name, o, pack)
 		}
@@ -151,7 +151,7 @@ func TestLabelsMeasuredOnPaper(t *testing.T) {
 	longTest(t)
 	t.Parallel()
 	const tolerance = 0.2
-	for _, s := range stock.On("a4", 210, 297) {
+	for _, s := range append(stock.On("a4", 210, 297), stock.On("letter", 215.9, 279.4)...) {
 		o := templates.Options{Paper: layout.A4, Tags: templates.TagOptions{Stocks: []stock.Stock{s}}}
 		for _, r := range templates.TestPages(o) {
 			if r.Name != s.Name {

@@ -93,6 +93,13 @@ func (w *writing) collect() error {
 			return err
 		}
 		w.add("-register.csv", &register, counted(len(w.jb.Tags), "line"))
+		if n := keep.Issued(w.jb); n > 0 {
+			var issued bytes.Buffer
+			if err := keep.WriteIssued(&issued, w.jb, w.utf8); err != nil {
+				return err
+			}
+			w.add("-issued.csv", &issued, counted(n, "line"))
+		}
 		if err := filled.WriteBlank(&readings, w.jb, w.boxes); err != nil {
 			return err
 		}

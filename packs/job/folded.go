@@ -48,3 +48,6 @@ func CheckLetters(text string, n int) string {
 	}
 	return b.String()
 }
+
+// IsCheck reports whether a text is made of check letters alone.
+func IsCheck(text string) bool { return text != "" && strings.Trim(text, checkLetters) == "" }

@@ -88,6 +88,21 @@ func TestScanned(t *testing.T) {
 				t.Errorf("%s typed %q: %+v", tag.Mark, text, got)
 			}
 		}
+		// In the envelope of ISO/IEC 15434: as it is, with its separators lost, and with
+		// other content; and what is struck into metal.
+		whole := tag.Enveloped()
+		for _, text := range []string{whole, strings.NewReplacer("\x1d", "", "\x1e", "", "\x04", "").Replace(whole), tag.Stamp()} {
+			got := Scanned(j, text)
+			if got == nil || got.Tag != tag || got.Other || got.Changed {
+				t.Errorf("%s scanned as %q: %+v", tag.Mark, text, got)
+			}
+		}
+		if got := Scanned(j, strings.Replace(whole, "\x1dZ"+tag.Content, "\x1dZBBB", 1)); got == nil || got.Tag != tag || !got.Changed {
+			t.Errorf("%s in an envelope with other content: %+v", tag.Mark, got)
+		}
+		if got := Scanned(j, strings.TrimSuffix(tag.Stamp(), tag.Stamp()[len(tag.Stamp())-keyLetters:])+"BBBB"); got == nil || got.Tag != tag || !got.Other {
+			t.Errorf("%s struck with the letters of another machine: %+v", tag.Mark, got)
+		}
 		if got := Scanned(j, tag.Key+" BBB"); got == nil || !got.Changed && tag.Content != "BBB" {
 			t.Errorf("%s with other content: %+v", tag.Mark, got)
 		}

@@ -1,6 +1,7 @@
 package keep
 
 import (
+	"regexp"
 	"strings"
 
 	"matchmark/packs/job"
@@ -24,7 +25,7 @@ type Scan struct {
 // code, the key, or the mark alone, in capitals or small letters. It is nil where the job
 // has no such tag.
 func Scanned(j *job.Job, text string) *Scan {
-	text = strings.Join(strings.Fields(strings.ToUpper(strings.ReplaceAll(text, "/", " "))), " ")
+	text = strings.Join(strings.Fields(strings.ToUpper(strings.ReplaceAll(unwrapped(text), "/", " "))), " ")
 	for _, t := range j.Tags {
 		key := strings.TrimSuffix(t.Code, " "+t.Content)
 		switch {
@@ -34,9 +35,12 @@ func Scanned(j *job.Job, text string) *Scan {
 			return &Scan{Tag: t}
 		case strings.HasPrefix(text, key+" ") && len(text) == len(t.Code):
 			return &Scan{Tag: t, Letters: true, Changed: true}
-		case text == strings.ToUpper(strings.ReplaceAll(t.Mark, "/", " ")):
+		case text == strings.ToUpper(strings.ReplaceAll(t.Mark, "/", " ")), text == t.Stamp():
 			return &Scan{Tag: t}
 		}
+	}
+	if s := struck(j, text); s != nil {
+		return s
 	}
 	for _, k := range keyboards {
 		for _, t := range j.Tags {
@@ -48,6 +52,32 @@ func Scanned(j *job.Job, text string) *Scan {
 		}
 	}
 	return foreign(j, text)
+}
+
+// enveloped is a code in the envelope of ISO/IEC 15434 as scanners hand it on: with its
+// separators, with others in their place, or without any. The letters of the key and of the
+// content have no Q and no Z, so that the identifiers are found in any case.
+var enveloped = regexp.MustCompile(`^\s*\[\)>\W*06\W*S([A-Z0-9 ]+?)\W*Q[0-9]+\W*Z([A-Z]{3})\W*$`)
+
+// unwrapped takes the text of a tag's code out of its envelope; any other text is left.
+func unwrapped(text string) string {
+	if m := enveloped.FindStringSubmatch(strings.ToUpper(text)); m != nil {
+		return m[1] + " " + m[2]
+	}
+	return text
+}
+
+// struck finds the tag of what is struck into metal with the letters of another machine or
+// job, nil where the text is none.
+func struck(j *job.Job, text string) *Scan {
+	for _, t := range j.Tags {
+		own := t.Stamp()
+		n := len(own) - keyLetters
+		if n > 0 && len(text) == len(own) && text[:n] == own[:n] && job.IsCheck(text[n:]) {
+			return &Scan{Tag: t, Other: true}
+		}
+	}
+	return nil
 }
 
 // foreign finds the tag with the mark of a code that is not of this machine and job.

@@ -47,6 +47,7 @@ var English = &Catalogue{
 	Found:      englishFound,
 	Register:   englishRegister,
 	Counts:     englishCounts,
+	Stamps:     englishStamps,
 	Signatures: englishSignatures,
 	Deviations: englishDeviations,
 	Handover:   englishHandover,

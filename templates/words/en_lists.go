@@ -40,6 +40,13 @@ var englishCounts = Counts{
 	Kind:  "kind", BackOn: "back on", OverShort: "over, short", AtEnd: "at the end", OfThem: "%s of them scrap", NewOn: "%s new",
 }
 
+// englishStamps are the words of Stamps in English.
+var englishStamps = Stamps{
+	Title:  "Metal tags",
+	Rule:   "Strike or etch these signs where paper does not last: parts that are washed, heated or blasted. Another person reads them back against this list. The last four letters stand for machine and job.",
+	Strike: "strike", Signs: "signs", Struck: "struck", ReadBack: "read back by",
+}
+
 // englishSignatures are the words of Signatures in English.
 var englishSignatures = Signatures{
 	Title:       "Signatures",

@@ -30,6 +30,11 @@ type Counts struct {
 	OfThem, NewOn                               Sentence
 }
 
+// Stamps are the words of the list of what is struck into metal tags.
+type Stamps struct {
+	Title, Rule, Strike, Signs, Struck, ReadBack string
+}
+
 // Signatures are the words of the register of who signs.
 type Signatures struct {
 	Title, Rule, PrintedName, Signature string

@@ -35,6 +35,7 @@ type Catalogue struct {
 	Found      Found
 	Register   Register
 	Counts     Counts
+	Stamps     Stamps
 	Signatures Signatures
 	Deviations Deviations
 	Handover   Handover
