@@ -21,7 +21,6 @@ import (
 	"matchmark/packs/def"
 	"matchmark/packs/outage"
 	"matchmark/packs/source"
-	"matchmark/packs/units"
 	"matchmark/templates"
 )
 
@@ -270,7 +269,7 @@ func summary(jobs []outage.Summary, stem string, s streams) int {
 			fmt.Fprintf(s.err, "not printed: %s %s (%s): %s\n", j.Job, j.Revision, j.Title, j.Failed)
 		}
 	}
-	fmt.Fprintf(s.out, "%s of %s printed: %s, %s, %s hours, %s crew hours\n%s.pdf, %s.csv: the index\n", counted(len(jobs)-failed, "job"), strconv.Itoa(len(jobs)), counted(pages, "page"), counted(tags, "tag"), units.Pointed(hours.Print()), units.Pointed(crew.Print()), stem, stem)
+	fmt.Fprintf(s.out, "%s of %s printed: %s, %s, %s hours, %s crew hours\n%s.pdf, %s.csv: the index\n", counted(len(jobs)-failed, "job"), strconv.Itoa(len(jobs)), counted(pages, "page"), counted(tags, "tag"), hours.Text(), crew.Text(), stem, stem)
 	if failed > 0 {
 		return exitProblems
 	}
