@@ -232,9 +232,17 @@ func (p *printFlags) printTask(t *task, talk io.Writer) outage.Summary {
 	if err := made.pack.Keep(p.sheets, p.marks); err != nil {
 		return failed(err.Error())
 	}
-	files, _, err := made.paint(filepath.Join(p.out, t.folder, t.folder))
+	if _, err := p.tags.options(made.job); err != nil {
+		return failed(err.Error())
+	}
+	w := made.writing(filepath.Join(p.out, t.folder, t.folder+fileName(p.chosen())))
+	w.part, w.utf8 = p.partial(), p.tags.utf8
+	if err := p.refused(w); err != nil {
+		return failed(err.Error() + "; raise its revision, or say --replace")
+	}
+	err := w.collect()
 	if err == nil {
-		err = writeAll(files)
+		err = writeAll(w.files)
 	}
 	if err != nil {
 		return failed(err.Error())
