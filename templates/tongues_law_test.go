@@ -141,47 +141,113 @@ func figures(sign *regexp.Regexp, text string) []string {
 
 var pointed, comma = regexp.MustCompile(`[0-9]\.[0-9]`), regexp.MustCompile(`[0-9],[0-9]`)
 
-// In a language with a decimal comma no number that the program writes has a point; in
-// English none has a comma. Codes, numbers of steps, revisions and what an author wrote
-// stay as they are.
-func TestDecimalSignOfTheLanguage(t *testing.T) {
-	t.Parallel()
-	for i, lang := range words.Languages() {
-		for k, st := range starterFiles {
-			if testing.Short() && (i+k)%len(starterFiles) != 0 {
-				continue
+// A setting is a starter on a paper in a language, with a second below it where one is
+// named.
+type setting struct {
+	starter, lang, second string
+	paper                 layout.Paper
+}
+
+// settings are every starter in every language, the papers and the second languages taking
+// turns; with PAPER_LAW=full all of them. With -short a starter has one language.
+func settings() []setting {
+	var out []setting
+	papers, langs := []layout.Paper{layout.A4, layout.Letter}, words.Languages()
+	for i, st := range starterFiles {
+		for k, lang := range langs {
+			next := langs[(k+1+i)%len(langs)]
+			if next == lang {
+				next = ""
 			}
-			j, pack, _ := composeIn(t, st, lang, "", layout.A4)
-			w, err := words.In(lang)
-			if err != nil {
-				t.Fatal(err)
-			}
-			foreign := pointed
-			if w.Common.Decimal == "." {
-				foreign = comma
-			}
-			own := map[string]bool{}
-			for _, text := range append(ownTexts(j), textsOf(w)...) {
-				for _, bit := range figures(foreign, text) {
-					own[bit] = true
-				}
-			}
-			told := map[string]bool{}
-			eachTextOf(pack, func(f layout.Frame, text string) {
-				for _, bit := range figures(foreign, text) {
-					if !own[bit] && !told[bit] {
-						told[bit] = true
-						t.Errorf("%s in %s, sheet %s: %q in %q", st, lang, f.Sheet, bit, text)
+			switch {
+			case os.Getenv("PAPER_LAW") == "full":
+				for _, paper := range papers {
+					for _, second := range append([]string{""}, langs...) {
+						if second != lang {
+							out = append(out, setting{st, lang, second, paper})
+						}
 					}
 				}
-				if strings.ContainsRune(text, layout.DecimalMark) {
-					t.Errorf("%s in %s, sheet %s: a mark is left in %q", st, lang, f.Sheet, text)
+			case testing.Short() && k != 1+i:
+			case (i+k)%2 == 0:
+				out = append(out, setting{st, lang, next, papers[k%2]})
+			default:
+				out = append(out, setting{st, lang, "", papers[k%2]})
+			}
+		}
+	}
+	return out
+}
+
+// On paper of every language, with a second or without, everything has its room and lies on
+// its page. In a language with a decimal comma no number that the program writes has a
+// point; in English none has a comma. Codes, numbers of steps, revisions and what an author
+// wrote stay as they are.
+func TestPaperOfEveryLanguage(t *testing.T) {
+	t.Parallel()
+	for _, x := range settings() {
+		name := x.starter + " in " + x.lang + " " + x.second + " on " + x.paper.Name
+		j, pack, problems := composeIn(t, x.starter, x.lang, x.second, x.paper)
+		for _, p := range problems {
+			t.Errorf("%s: %s [%s]", name, p.Message, p.Code)
+		}
+		for n, f := range pack.Pages.Pages {
+			for _, it := range f.Items {
+				if l, top, r, b := it.Bounds(); l < 0 || top < 0 || r > f.W || b > f.H {
+					t.Errorf("%s, %s page %d: an item reaches over the page: %+v", name, f.Sheet, n+1, it.Shape)
 				}
-			})
-			for _, e := range pack.Pages.Outline {
-				if strings.ContainsRune(e.Title, layout.DecimalMark) {
-					t.Errorf("%s in %s: a mark is left in the outline, %q", st, lang, e.Title)
-				}
+			}
+		}
+		decimalSigns(t, name, x, j, pack)
+	}
+}
+
+// decimalSigns sees that every number of a pack has the sign of its language.
+func decimalSigns(t *testing.T, name string, x setting, j *job.Job, pack *templates.Pack) {
+	t.Helper()
+	w, err := words.In(x.lang)
+	if err != nil {
+		t.Fatal(err)
+	}
+	foreign := pointed
+	if w.Common.Decimal == "." {
+		foreign = comma
+	}
+	theirs := append(ownTexts(j), textsOf(w)...)
+	if x.second != "" {
+		other, err := words.In(x.second)
+		if err != nil {
+			t.Fatal(err)
+		}
+		theirs = append(append(theirs, ownTexts(loadIn(t, x.starter, x.second))...), textsOf(other)...)
+	}
+	own := map[string]bool{}
+	for _, text := range theirs {
+		for _, bit := range figures(foreign, text) {
+			own[bit] = true
+		}
+	}
+	told := map[string]bool{}
+	eachTextOf(pack, func(f layout.Frame, text string) {
+		for _, bit := range figures(foreign, text) {
+			if !own[bit] && !told[bit] {
+				told[bit] = true
+				t.Errorf("%s, sheet %s: %q in %q", name, f.Sheet, bit, text)
+			}
+		}
+		if strings.ContainsRune(text, layout.DecimalMark) {
+			t.Errorf("%s, sheet %s: a mark is left in %q", name, f.Sheet, text)
+		}
+	})
+	for _, e := range pack.Pages.Outline {
+		if strings.ContainsRune(e.Title, layout.DecimalMark) {
+			t.Errorf("%s: a mark is left in the outline, %q", name, e.Title)
+		}
+	}
+	for _, f := range pack.Pages.Pages {
+		for _, it := range f.Items {
+			if r, ok := it.Shape.(layout.Rect); ok && r.Point > 0 && r.Comma != (w.Common.Decimal == ",") {
+				t.Fatalf("%s, sheet %s: a box has the other decimal sign", name, f.Sheet)
 			}
 		}
 	}
