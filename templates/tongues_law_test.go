@@ -339,3 +339,23 @@ func TestWordsOfThePageAreOfItsLanguage(t *testing.T) {
 		})
 	}
 }
+
+// The pages that are named are links in every language. Those of a German pack, p. as S.,
+// were none.
+func TestPageNumbersAreLinksInEveryLanguage(t *testing.T) {
+	t.Parallel()
+	links := func(lang string) int {
+		_, pack, _ := composeIn(t, "exhaust-fan.yaml", lang, "", layout.A4)
+		n := 0
+		for _, f := range pack.Pages.Pages {
+			n += len(f.Links)
+		}
+		return n
+	}
+	english := links("en")
+	for _, lang := range words.Languages()[1:] {
+		if n := links(lang); n < english*9/10 {
+			t.Errorf("%s: %d pages are links, in English %d", lang, n, english)
+		}
+	}
+}
