@@ -123,6 +123,7 @@ func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := make([]string, len(runs))
 	for i, r := range runs {
+		r.Text = s.Decimals(r.Text)
 		text, misfits := s.clean(r, refOr(r.Ref, o.Ref))
 		out.Misfits = append(out.Misfits, misfits...)
 		c.cut(i, r, text)

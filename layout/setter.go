@@ -13,7 +13,8 @@ type Measurer interface {
 type Pen struct {
 	// Gloves makes the write-in boxes taller, for gloves and for work outdoors.
 	Gloves bool
-	// Comma prints a decimal comma in the boxes instead of a point.
+	// Comma prints a decimal comma in the boxes, and for each DecimalMark, instead of a
+	// point.
 	Comma bool
 }
 
