@@ -46,7 +46,10 @@ const Many = 600
 
 // frame sets a content in the way that takes the least height: with its picture beside
 // all, beside the head alone, or with the verdict below it.
-func (k content) frame() layout.Block {
+func (k content) frame() layout.Block { return framed(k.Composer, k.inner()) }
+
+// inner is what stands in the frame, in the way that takes the least height.
+func (k content) inner() layout.Block {
 	k.tried = newTried()
 	full := k.Span - 2*block.CellPad
 	pic, least := layout.Block{}, layout.Block{}
@@ -87,8 +90,9 @@ func (k content) frame() layout.Block {
 				try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), b), w)
 			}
 		}
+		k.bands(w, beside, lowest, func(b layout.Block, w way) { try(layout.Beside(block.CellPad, pic, b), w) })
 	}
-	return framed(k.Composer, least)
+	return least
 }
 
 // ways are all ways that are worth a try.
@@ -270,8 +274,12 @@ func (k content) verdict(e entry, w way) []layout.Block {
 
 // framed puts a frame about a content over the whole width.
 func framed(c *block.Composer, content layout.Block) layout.Block {
-	content = content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1.2, block.CellPad, 1.6, block.CellPad)
-	return content.Border(layout.Rect{Weight: layout.Rule})
+	return padded(c, content).Border(layout.Rect{Weight: layout.Rule})
+}
+
+// padded is a content with the room to its frame.
+func padded(c *block.Composer, content layout.Block) layout.Block {
+	return content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1.2, block.CellPad, 1.6, block.CellPad)
 }
 
 // lowBoxes is the height of one line of boxes with their captions.

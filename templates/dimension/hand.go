@@ -28,11 +28,11 @@ func workOf(sides []Side) *job.Working {
 // frame.
 const tallFrame layout.Mm = 140
 
-// handBlocks sets a dimension that is worked out by hand: its head, the sums for its
+// handContents sets a dimension that is worked out by hand: its head, the sums for its
 // limits, its own sum or its shims, the verdict below them or in a column beside them,
 // whichever takes less height. What is too tall for one frame goes on in a second,
 // between two sums.
-func (k content) handBlocks() []layout.Block {
+func (k content) handContents() []layout.Block {
 	width := k.Span - 2*block.CellPad
 	e := k.entries[0]
 	parts, items := k.handParts(e, width)
@@ -42,15 +42,15 @@ func (k content) handBlocks() []layout.Block {
 	frame := k.handHead(width)
 	for _, p := range parts {
 		if frame.H+layout.GapY+p.H > tallFrame {
-			out = append(out, framed(k.Composer, frame))
+			out = append(out, frame)
 			runs := []layout.Run{markRun(k.Composer, e.d.Mark, width), layout.T(layout.Strong, "  "+e.d.What)}
 			frame = k.Para(width, runs, layout.ParaOpts{Ref: e.d.At}) // the next page may begin here
 		}
 		frame = layout.Above(layout.GapY, frame, p)
 	}
-	out = append(out, framed(k.Composer, frame))
+	out = append(out, frame)
 	if one := k.handBeside(width); len(out) == 1 && !one.Empty() && one.H < frame.H-0.5 {
-		out[0] = framed(k.Composer, one)
+		out[0] = one
 	}
 	return out
 }

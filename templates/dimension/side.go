@@ -94,11 +94,12 @@ func heightOf(bs []layout.Block) (h layout.Mm) {
 
 // blocks are the blocks of readings, with or without the boxes for the reason.
 func blocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
-	var out []layout.Block
+	var frames []frameOf
 	for i := 0; i < len(ds); {
 		d := ds[i]
 		if onlyLine(d, kind) {
-			out = append(out, lineOf(c, d, kind))
+			line := lineOf(c, d, kind)
+			frames = append(frames, frameOf{whole: []layout.Block{line}, height: line.H + 1})
 			i++
 			continue
 		}
@@ -112,11 +113,11 @@ func blocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.B
 			k.note = lastChanceNote(c, d)
 		}
 		for _, part := range k.parts() {
-			out = append(out, part.blocks(kind)...)
+			frames = append(frames, part.frameOf(kind))
 		}
 		i = n
 	}
-	return out
+	return paired(frames, c.Span)
 }
 
 // alike reports whether a dimension at another place is told by the head of the first,
@@ -156,23 +157,52 @@ func (k content) parts() []content {
 	return append(first.parts(), second.parts()...)
 }
 
-// blocks is a dimension in one frame, or in several where it is worked out by hand in
-// more lines than go well on a page.
-func (k content) blocks(kind Kind) []layout.Block {
+// contents is what stands in the frame of a dimension, or in its frames where it is worked
+// out by hand in more lines than go well on a page, with the names of its page.
+func (k content) contents(kind Kind) []layout.Block {
 	var out []layout.Block
 	if len(k.entries) == 1 && byHand(k.d(), k.entries[0].sides) {
-		out = k.handBlocks()
+		out = k.handContents()
 	} else {
-		out = []layout.Block{k.frame()}
+		out = []layout.Block{k.inner()}
+	}
+	if out[0].Empty() {
+		return nil // nothing goes into the width
+	}
+	what := "left "
+	if kind == Found {
+		what = "found "
+	}
+	for i := range out {
+		out[i] = padded(k.Composer, out[i])
 	}
 	for _, e := range k.entries {
-		what := "left "
-		if kind == Found {
-			what = "found "
-		}
 		out[0] = anchors(k.Composer, out[0], e.d, what)
 	}
 	return out
+}
+
+// frameOf is a dimension in its frames, over the whole width or in less.
+func (k content) frameOf(kind Kind) frameOf {
+	var f frameOf
+	for _, b := range k.contents(kind) {
+		f.whole = append(f.whole, bordered(b, b.H))
+		f.height += b.H + 1
+	}
+	if len(f.whole) > 1 || len(k.Job.Dims) > Many {
+		return f
+	}
+	f.in = func(span layout.Mm) layout.Block {
+		less := *k.Composer
+		less.Span = span
+		narrow := k
+		narrow.Composer = &less
+		if all := narrow.contents(kind); len(all) == 1 {
+			return all[0]
+		}
+		return layout.Block{}
+	}
+	return f
 }
 
 // lastChanceNote says which step takes the reading away for good.
