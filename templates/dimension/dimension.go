@@ -52,13 +52,49 @@ func (k content) frame() layout.Block { return framed(k.Composer, k.inner()) }
 func (k content) inner() layout.Block {
 	k.tried = newTried()
 	full := k.Span - 2*block.CellPad
-	pic, least := layout.Block{}, layout.Block{}
-	beside := full
-	if d := k.d(); picture.Drawn(d.Kind) && (d.From.Part != nil || d.Of.Part != nil || !byHand(d, k.entries[0].sides)) {
-		pic = picture.OfDimension(k.Setter, k.d())
-		beside = full - picture.Width - block.CellPad
+	least, lowest := layout.Block{}, layout.Mm(0)
+	for i, pic := range k.pictures() {
+		b, h := k.around(pic, full)
+		if i > 0 {
+			h += plain
+		}
+		if !b.Empty() && (least.Empty() || h < lowest-0.5) {
+			least, lowest = b, h
+		}
 	}
-	lowest := layout.Mm(0)
+	return least
+}
+
+// plain is how much height the small picture must save before it takes the place of the
+// one with names.
+const plain layout.Mm = 2
+
+// pictures are the pictures of a content, that with names first; an empty one where there
+// is none.
+func (k content) pictures() []layout.Block {
+	d := k.d()
+	if !picture.Drawn(d.Kind) || d.From.Part == nil && d.Of.Part == nil && byHand(d, k.entries[0].sides) {
+		return []layout.Block{{}}
+	}
+	return pictures(k.Composer, d)
+}
+
+// pictures are that with names, and the small one of a dimension whose head has the names.
+func pictures(c *block.Composer, d *job.Dim) []layout.Block {
+	out := []layout.Block{picture.OfDimension(c.Setter, d)}
+	if faces(c.W, d) != "" {
+		out = append(out, picture.Small(c.Setter, d))
+	}
+	return out
+}
+
+// around is a content with its picture in the way that takes the least height, and that
+// height with what speaks against the way.
+func (k content) around(pic layout.Block, full layout.Mm) (least layout.Block, lowest layout.Mm) {
+	beside := full
+	if !pic.Empty() {
+		beside = full - pic.W - block.CellPad
+	}
 	try := func(b layout.Block, w way) {
 		h := b.H
 		if w.limitInHead {
@@ -90,9 +126,11 @@ func (k content) inner() layout.Block {
 				try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), b), w)
 			}
 		}
-		k.bands(w, beside, lowest, func(b layout.Block, w way) { try(layout.Beside(block.CellPad, pic, b), w) })
+		if !many {
+			k.bands(w, beside, lowest, func(b layout.Block, w way) { try(layout.Beside(block.CellPad, pic, b), w) })
+		}
 	}
-	return least
+	return least, lowest
 }
 
 // ways are all ways that are worth a try.
@@ -225,11 +263,11 @@ func (k content) underPicture(w way, pic layout.Block, width layout.Mm) layout.B
 		return layout.Block{}
 	}
 	e := k.entries[0]
-	left := layout.Above(layout.GapY, pic, k.flow(k.verdict(e, w), picture.Width))
-	if left.W > picture.Width+0.01 {
+	left := layout.Above(layout.GapY, pic, k.flow(k.verdict(e, w), pic.W))
+	if left.W > pic.W+0.01 {
 		return layout.Block{}
 	}
-	left.W = picture.Width
+	left.W = pic.W
 	items := append(k.limit(w, width), k.boxes(e, w, width)...)
 	body := layout.Above(layout.GapY, layout.Above(1.5, k.head(w, width), block.FlowRow(items, width)), warmLine(k.Composer, e.d, writtenSide(e.sides), width))
 	return layout.Beside(block.CellPad, left, body)

@@ -103,7 +103,11 @@ func (k content) handHead(width layout.Mm) layout.Block {
 	if d.From.Part == nil && d.Of.Part == nil || !picture.Drawn(d.Kind) {
 		head = k.head(w, width)
 	} else {
-		head = layout.Beside(block.CellPad, picture.OfDimension(k.Setter, d), k.head(w, width-picture.Width-block.CellPad))
+		for _, pic := range pictures(k.Composer, d) {
+			if one := layout.Beside(block.CellPad, pic, k.head(w, width-pic.W-block.CellPad)); head.Empty() || one.H < head.H-plain {
+				head = one
+			}
+		}
 	}
 	if d.Shims != nil && len(d.Shims.Rows) > 0 && k.back {
 		head = layout.Above(1.5, head, packTable(k.Composer, d, width))
