@@ -122,6 +122,7 @@ func (k content) around(pic layout.Block, full layout.Mm) (least layout.Block, l
 		} else {
 			try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), k.rows(w, full)), w)
 			try(k.underPicture(w, pic, beside), w)
+			try(k.underHead(w, pic, full, beside), w)
 			if b := k.asideOf(w, full); !b.Empty() {
 				try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), b), w)
 			}
@@ -212,8 +213,15 @@ func (k content) entry(e entry, w way, width layout.Mm) layout.Block {
 	if byHand(e.d, e.sides) {
 		return k.handEntry(e, w, width)
 	}
-	items := append(limitOf(k.Composer, e.d, k.back, width).boxes, k.boxes(e, w, width)...)
-	row := k.flow(append(items, k.verdict(e, w)...), width)
+	limit := limitOf(k.Composer, e.d, k.back, width).boxes
+	boxes := k.boxes(e, w, width)
+	row := k.flow(append(append(limit[:len(limit):len(limit)], boxes...), k.verdict(e, w)...), width)
+	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
+		aside := k.flow(append(append(limit[:len(limit):len(limit)], boxes[1:]...), k.verdict(e, w)...), rest)
+		if one := layout.Beside(layout.GapX, boxes[0], aside); aside.W <= rest+0.01 && one.H < row.H-0.5 {
+			row = one
+		}
+	}
 	return layout.Above(layout.GapY, row, warmLine(k.Composer, e.d, writtenSide(e.sides), width))
 }
 
@@ -255,6 +263,16 @@ func (k content) headBeside(w way, width layout.Mm) layout.Block {
 	items := append(k.limit(w, aside), boxes[1:]...)
 	column := k.flow(append(items, k.verdict(e, w)...), aside)
 	return layout.Beside(layout.GapX, boxes[0], layout.Above(layout.GapY, k.head(w, aside), column, warmLine(k.Composer, e.d, writtenSide(e.sides), aside)))
+}
+
+// underHead has the head over the whole width, and below it the picture with the boxes to
+// its right.
+func (k content) underHead(w way, pic layout.Block, full, beside layout.Mm) layout.Block {
+	rows := k.rows(w, beside)
+	if b := k.asideOf(w, beside); !b.Empty() && b.H < rows.H {
+		rows = b
+	}
+	return layout.Above(1.5, k.head(w, full), layout.Beside(block.CellPad, pic, rows))
 }
 
 // underPicture has the verdict below the picture.

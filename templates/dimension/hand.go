@@ -60,10 +60,7 @@ func (k content) handContents() []layout.Block {
 func (k content) handBeside(width layout.Mm) layout.Block {
 	e := k.entries[0]
 	verdict := k.verdict(e, way{stacked: true})
-	aside := layout.Mm(0)
-	for _, b := range verdict {
-		aside = max(aside, b.W)
-	}
+	aside := widest(verdict)
 	if k.reason {
 		aside = max(aside, leastReason)
 	}
@@ -80,10 +77,33 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(verdict, aside)))
 }
 
-// handEntry is one of several like places without its head.
+// handEntry is one of several like places without its head, the verdict below the sums or
+// in a column beside them, whichever takes less height.
 func (k content) handEntry(e entry, w way, width layout.Mm) layout.Block {
+	below := k.handRows(e, width, k.verdict(e, w), width)
+	verdict := k.verdict(e, way{stacked: true})
+	aside := k.flow(verdict, widest(verdict))
+	left := width - aside.W - layout.GapX
+	rows := k.handRows(e, left, nil, width)
+	if one := layout.Beside(layout.GapX, rows.Fill(left, rows.H, 0, 0), aside); len(one.Misfits) == 0 && rows.W <= left+0.01 && one.H < below.H-0.5 {
+		return one
+	}
+	return below
+}
+
+// widest is the width of the widest of some blocks.
+func widest(bs []layout.Block) (w layout.Mm) {
+	for _, b := range bs {
+		w = max(w, b.W)
+	}
+	return w
+}
+
+// handRows are the sums and boxes of one of several like places, and with them its verdict
+// if it does not stand beside them.
+func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block, full layout.Mm) layout.Block {
 	parts, items := k.handParts(e, width)
-	limit := limitOf(k.Composer, e.d, k.back, width).boxes
+	limit := limitOf(k.Composer, e.d, k.back, full).boxes
 	if last := len(items) - 1; len(limit) > 0 && e.d.Shims != nil && e.sides[0].Copied && last >= 0 {
 		// Before the leaves stand the limit and whether the old pack stays within it.
 		parts = append([]layout.Block{block.FlowRow(append(limit, items[last]), width)}, parts...)
@@ -91,8 +111,11 @@ func (k content) handEntry(e entry, w way, width layout.Mm) layout.Block {
 	} else {
 		items = append(limit, items...)
 	}
-	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), k.verdict(e, w)...)
-	return layout.Above(layout.GapY, append(parts, k.flow(items, width), warmLine(k.Composer, e.d, writtenSide(e.sides), width))...)
+	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), verdict...)
+	if len(items) > 0 {
+		parts = append(parts, k.flow(items, width))
+	}
+	return layout.Above(layout.GapY, append(parts, warmLine(k.Composer, e.d, writtenSide(e.sides), width))...)
 }
 
 // handHead is the head of a dimension that is worked out, with its limit and the table
