@@ -22,7 +22,9 @@ type content struct {
 	back    bool
 	note    string
 	reason  bool // has the box for why a reading was not taken
-	tried   *tried
+	// limitTold says that the limit of a sum stands in the head, not behind each result.
+	limitTold bool
+	tried     *tried
 }
 
 // d is the dimension that the head tells.

@@ -28,6 +28,9 @@ func workOf(sides []Side) *job.Working {
 // frame.
 const tallFrame layout.Mm = 140
 
+// tallest is the height up to which it does so where it takes less height than in two.
+const tallest layout.Mm = 165
+
 // handContents sets a dimension that is worked out by hand: its head, the sums for its
 // limits, its own sum or its shims, the verdict below them or in a column beside them,
 // whichever takes less height. What is too tall for one frame goes on in a second,
@@ -49,8 +52,12 @@ func (k content) handContents() []layout.Block {
 		frame = layout.Above(layout.GapY, frame, p)
 	}
 	out = append(out, frame)
-	if one := k.handBeside(width); len(out) == 1 && !one.Empty() && one.H < frame.H-0.5 {
-		out[0] = one
+	total := layout.Mm(0)
+	for _, b := range out {
+		total += b.H
+	}
+	if one := k.handBeside(width); !one.Empty() && one.H < total-0.5 {
+		return []layout.Block{one}
 	}
 	return out
 }
@@ -66,12 +73,21 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	}
 	left := width - aside - layout.GapX
 	parts, items := k.handParts(e, left)
+	if e.d.Shims != nil && e.sides[0].Copied && len(items) > 0 {
+		// Whether the old pack stays is told beside the leaves, or with the verdict.
+		items = items[:len(items)-1]
+		if rest := left - block.RowWidth(items) - layout.GapX; rest >= leastOldPack && len(items) > 0 {
+			items = append(items, oldPackStays(k.Composer, e.d, min(rest, widestOldPack)-0.01))
+		} else {
+			verdict = append([]layout.Block{oldPackStays(k.Composer, e.d, aside)}, verdict...)
+		}
+	}
 	if items = append(items, extraItems(k.Composer, e.d, e.sides)...); len(items) > 0 {
 		parts = append(parts, block.FlowRow(items, left))
 	}
 	body := layout.Above(layout.GapY, append(parts, warmLine(k.Composer, e.d, writtenSide(e.sides), left))...)
 	head := k.handHead(width)
-	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+body.H > tallFrame {
+	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+layout.GapY+body.H > tallest {
 		return layout.Block{}
 	}
 	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(verdict, aside)))
@@ -84,6 +100,7 @@ func (k content) handEntry(e entry, w way, width layout.Mm) layout.Block {
 	verdict := k.verdict(e, way{stacked: true})
 	aside := k.flow(verdict, widest(verdict))
 	left := width - aside.W - layout.GapX
+	k.limitTold = true
 	rows := k.handRows(e, left, nil, width)
 	if one := layout.Beside(layout.GapX, rows.Fill(left, rows.H, 0, 0), aside); len(one.Misfits) == 0 && rows.W <= left+0.01 && one.H < below.H-0.5 {
 		return one
@@ -157,7 +174,7 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 	if s.work.Formula == nil {
 		return append(parts, stampedBoxes(c, d, s, width)), items
 	}
-	parts = append(parts, ladders(c, d, s.work.Formula, s, width)...)
+	parts = append(parts, ladders(c, d, s.work.Formula, s, k.limitTold, width)...)
 	if s.work == &d.LeftWork && d.Positions.Boxes() == 1 {
 		items = append(items, adjustItems(c, d)...)
 	}

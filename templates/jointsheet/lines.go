@@ -54,12 +54,12 @@ func TicksAt(c *block.Composer, j *job.Joint) string {
 }
 
 // Orders are the drawings of the joints that a step tightens, those of one mark once,
-// as rows of a width. One in which the order does not matter has none. Beside a drawing
-// that leaves room stand the lines of the step; if they do not, all is false.
+// as rows of a width. One in which the order does not matter has none. Beside one drawing
+// that leaves room stand the lines of the step, if there are any; all says whether they do.
 func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.Mm) []layout.Block) (rows []layout.Block, all bool) {
 	const gap, aside, least layout.Mm = 6, 38, 75
 	joints, pics := drawings(c, st, width)
-	if len(pics) == 1 && width-pics[0].W-gap >= least {
+	if len(pics) == 1 && lines != nil && width-pics[0].W-gap >= least {
 		side := width - pics[0].W - gap
 		text := layout.Above(1.5, aboutOrder(c, joints[0], side), layout.Above(1, lines(side)...))
 		return []layout.Block{layout.Middle(gap, pics[0], text)}, true

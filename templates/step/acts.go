@@ -65,7 +65,15 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 // boxes; whether the lines of what is tightened all stand beside them.
 func jointOrders(c *block.Composer, st *job.Step) (out []layout.Block, all bool) {
 	lines := func(width layout.Mm) []layout.Block { return tightenLines(c, st, width) }
-	rows, all := jointsheet.Orders(c, st, c.Span-block.NumberWidth, lines)
+	width := c.Span - block.NumberWidth
+	rows, all := jointsheet.Orders(c, st, width, lines)
+	if all {
+		alone, _ := jointsheet.Orders(c, st, width, nil)
+		below := linesBelow(c, []run{{lines: lines}})
+		if layout.Above(1, append(alone, below...)...).H < layout.Above(1, rows...).H {
+			rows, all = alone, false
+		}
+	}
 	for _, b := range rows {
 		out = append(out, b.At(block.NumberWidth, 0))
 	}

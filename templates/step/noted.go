@@ -19,7 +19,7 @@ func noted(c *block.Composer, st *job.Step) []layout.Block {
 		if len(lines) == 0 {
 			return nil
 		}
-		return []layout.Block{lines[0].At(block.NumberWidth, 0).Anchored("marks " + st.No)}
+		return []layout.Block{lines[0].At(block.NumberWidth, layout.GapY-1).Anchored("marks " + st.No)}
 	} else {
 		for _, p := range st.Marks {
 			lines = append(lines, matchMark(c, p, st, inner))

@@ -111,21 +111,25 @@ func runLines(rs []run, width layout.Mm) []layout.Block {
 }
 
 // linesBelow are the lines of runs over the whole width beside the numbers of steps,
-// short ones several in a row.
+// short ones several in a row. A page may end between the rows of a run with boxes.
 func linesBelow(c *block.Composer, rs []run) []layout.Block {
 	width := c.Span - block.NumberWidth
 	var out []layout.Block
 	for _, r := range rs {
-		full := layout.Above(r.gap(), r.lines(width)...)
-		for _, several := range []layout.Block{inPairs(r, width), inRows(r, width)} {
-			if several.H < full.H-0.5 && len(several.Misfits) <= len(full.Misfits) {
-				full = several
+		rows := r.lines(width)
+		full := layout.Above(r.gap(), rows...)
+		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width)} {
+			if one := layout.Above(r.gap(), several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
+				rows, full = several, one
 			}
 		}
-		if r.count {
-			full = full.Pad(layout.GapY-0.5, 0, 0, 0) // from the boxes above
+		if !r.count {
+			out = append(out, full)
+			continue
 		}
-		out = append(out, full)
+		for _, row := range rows {
+			out = append(out, row.Pad(layout.GapY-0.5, 0, 0, 0)) // from the boxes above
+		}
 	}
 	return out
 }
@@ -139,22 +143,22 @@ func (r run) gap() layout.Mm {
 }
 
 // inPairs sets the lines of a run in two columns, read from left to right.
-func inPairs(r run, width layout.Mm) layout.Block {
+func inPairs(r run, width layout.Mm) []layout.Block {
 	half := (width - textGap) / 2
 	lines := r.lines(half)
 	for i, l := range lines {
 		lines[i] = l.Fill(half, l.H, 0, 0)
 	}
-	return besideAndBelow(r, lines, width)
+	return besideAndBelow(lines, width)
 }
 
 // besideAndBelow sets lines in rows, those with boxes apart as boxes must be.
-func besideAndBelow(r run, lines []layout.Block, width layout.Mm) layout.Block {
+func besideAndBelow(lines []layout.Block, width layout.Mm) []layout.Block {
 	var rows []layout.Block
 	for _, row := range block.Rows(lines, width+0.01) {
 		rows = append(rows, layout.Beside(layout.GapX, row...))
 	}
-	return layout.Above(r.gap(), rows...)
+	return rows
 }
 
 // twoLines is the height of two lines of text, that of a box for a count.
@@ -162,11 +166,11 @@ const twoLines layout.Mm = 9.1
 
 // inRows sets the lines of a run from left to right, each as narrow as goes in two lines
 // of text, or in as many as it takes over the whole width.
-func inRows(r run, width layout.Mm) layout.Block {
+func inRows(r run, width layout.Mm) []layout.Block {
 	const parts = 12
 	lines := r.lines(width)
 	if len(lines) < 2 {
-		return layout.Above(1, lines...)
+		return lines
 	}
 	most := make([]layout.Mm, len(lines))
 	for i, l := range lines {
@@ -181,7 +185,7 @@ func inRows(r run, width layout.Mm) layout.Block {
 			}
 		}
 	}
-	return besideAndBelow(r, lines, width)
+	return besideAndBelow(lines, width)
 }
 
 // lastLines is the line at the step that takes readings away for good: those of
