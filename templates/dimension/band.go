@@ -55,10 +55,11 @@ const (
 	pairSaves layout.Mm = 5
 )
 
-// pairShares are the shares of the width that the left one of two frames takes.
-var pairShares = []layout.Mm{0.5, 0.42, 0.58}
+// smallShare is the share of the width that the smaller of two frames takes, where they do
+// not share it evenly.
+const smallShare layout.Mm = 0.42
 
-// side by side: frames are set below each other, two neighbours beside each other where
+// paired sets frames: they stand below each other, two neighbours beside each other where
 // that saves height, so that the sum is the least.
 func paired(frames []frameOf, span layout.Mm) []layout.Block {
 	n := len(frames)
@@ -92,9 +93,9 @@ func beside(a, b frameOf, span layout.Mm) layout.Block {
 	if a.in == nil || b.in == nil {
 		return least
 	}
-	for _, share := range pairShares {
-		left := (span - pairGap) * share
-		x, y := a.in(left), b.in(span-pairGap-left)
+	widths := [...]layout.Mm{(span - pairGap) / 2, (span - pairGap) * smallShare, (span - pairGap) * (1 - smallShare)}
+	for i, j := range [...]int{0, 2, 1} {
+		x, y := a.in(widths[i]), b.in(widths[j])
 		if x.Empty() || y.Empty() || len(x.Misfits)+len(y.Misfits) > 0 {
 			continue
 		}

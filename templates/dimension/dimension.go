@@ -24,6 +24,7 @@ type content struct {
 	reason  bool // has the box for why a reading was not taken
 	// limitTold says that the limit of a sum stands in the head, not behind each result.
 	limitTold bool
+	half      bool // one of two frames beside each other: fewer ways are tried
 	tried     *tried
 }
 
@@ -78,7 +79,11 @@ func (k content) pictures() []layout.Block {
 	if !picture.Drawn(d.Kind) || d.From.Part == nil && d.Of.Part == nil && byHand(d, k.entries[0].sides) {
 		return []layout.Block{{}}
 	}
-	return pictures(k.Composer, d)
+	all := pictures(k.Composer, d)
+	if k.half {
+		all = all[len(all)-1:]
+	}
+	return all
 }
 
 // pictures are that with names, and the small one of a dimension whose head has the names.
@@ -141,6 +146,9 @@ func (k content) ways() []way {
 	cols, above := 5, []bool{false}
 	if p := k.d().Positions; p.Kind != job.Grid && len(k.entries[0].sides) < 2 {
 		cols = 1
+	}
+	if k.half {
+		cols = min(cols, 2)
 	}
 	if len(k.entries) > 1 {
 		above = []bool{false, true}

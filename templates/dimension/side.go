@@ -92,8 +92,37 @@ func heightOf(bs []layout.Block) (h layout.Mm) {
 	return h
 }
 
-// blocks are the blocks of readings, with or without the boxes for the reason.
+// A setKey tells which blocks are set: a step takes readings in one order only.
+type setKey struct {
+	first, last *job.Dim
+	n           int
+	kind        Kind
+	reason      bool
+	span        layout.Mm
+}
+
+// blocks are the blocks of readings, with or without the boxes for the reason. They are
+// asked for several times while a step is set, and set once.
 func blocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
+	if len(ds) == 0 {
+		return nil
+	}
+	var out []layout.Block
+	key := setKey{ds[0], ds[len(ds)-1], len(ds), kind, reason, c.Span}
+	for _, p := range c.Once(key, func() []layout.Piece {
+		var pieces []layout.Piece
+		for _, b := range setBlocks(c, ds, kind, reason) {
+			pieces = append(pieces, layout.Piece{Block: b})
+		}
+		return pieces
+	}) {
+		out = append(out, p.Block)
+	}
+	return out
+}
+
+// setBlocks sets the blocks of readings.
+func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
 	var frames []frameOf
 	for i := 0; i < len(ds); {
 		d := ds[i]
@@ -192,15 +221,20 @@ func (k content) frameOf(kind Kind) frameOf {
 	if len(f.whole) > 1 || len(k.Job.Dims) > Many {
 		return f
 	}
+	set := map[layout.Mm]layout.Block{}
 	f.in = func(span layout.Mm) layout.Block {
+		if b, known := set[span]; known {
+			return b
+		}
 		less := *k.Composer
 		less.Span = span
 		narrow := k
-		narrow.Composer = &less
+		narrow.Composer, narrow.half = &less, true
+		set[span] = layout.Block{}
 		if all := narrow.contents(kind); len(all) == 1 {
-			return all[0]
+			set[span] = all[0]
 		}
-		return layout.Block{}
+		return set[span]
 	}
 	return f
 }
