@@ -10,7 +10,7 @@ import (
 const leastHead layout.Mm = 55
 
 // headShares are the shares of the width that a head takes beside its boxes.
-var headShares = []layout.Mm{0.32, 0.4, 0.5, 0.6}
+var headShares = []layout.Mm{0.36, 0.45, 0.56}
 
 // bands have the head on the left and the boxes in the rest of the width: in one row
 // where that goes, else in as many as it takes. Those higher than the best so far are not

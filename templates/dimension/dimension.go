@@ -134,7 +134,7 @@ func (k content) around(pic layout.Block, full layout.Mm) (least layout.Block, l
 				try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), b), w)
 			}
 		}
-		if !many {
+		if !many && w.cols < 2 && !w.markAbove {
 			k.bands(w, beside, lowest, func(b layout.Block, w way) { try(layout.Beside(block.CellPad, pic, b), w) })
 		}
 	}
