@@ -1,8 +1,8 @@
 package templates
 
 import (
+	"fmt"
 	"math"
-	"strconv"
 
 	"matchmark/layout"
 	"matchmark/layout/draw"
@@ -87,7 +87,7 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 	chart := draw.Chart{
 		W: width, H: plotH, Ref: d.At,
 		X:      draw.Axis{From: at[0].X, To: at[len(at)-1].X, Name: name},
-		Y:      draw.Axis{From: low, To: high, Name: d.Box.Unit.Print()},
+		Y:      draw.Axis{From: low, To: high, Name: w.Unit(d.Box.Unit.Print())},
 		Series: []draw.Series{{Pen: draw.Thin, At: at, Name: "\u00a0\u00a0" + filled.Rounded(points[len(points)-1].Reading, d.Box).Number.Print()}},
 	}
 	for _, p := range at { // each reading as a short stroke, the line between them is no reading
@@ -96,10 +96,10 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 	}
 	chart.X.From, chart.X.To = chart.X.From-(chart.X.To-chart.X.From)*0.05, chart.X.To+(chart.X.To-chart.X.From)*0.05
 	if floor != nil {
-		chart.Bands = append(chart.Bands, draw.Band{From: low, To: *floor, Name: w.Report.Under.With(strconv.FormatFloat(*floor, 'g', 6, 64))})
+		chart.Bands = append(chart.Bands, draw.Band{From: low, To: *floor, Name: w.Report.Under.With(fmt.Sprintf("%.6g", units.Figure(*floor)))})
 	}
 	if ceiling != nil {
-		chart.Bands = append(chart.Bands, draw.Band{From: *ceiling, To: high, Name: w.Report.Over.With(strconv.FormatFloat(*ceiling, 'g', 6, 64))})
+		chart.Bands = append(chart.Bands, draw.Band{From: *ceiling, To: high, Name: w.Report.Over.With(fmt.Sprintf("%.6g", units.Figure(*ceiling)))})
 	}
 	b, err := chart.Block(c.Setter)
 	if err != nil {

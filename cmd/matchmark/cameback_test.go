@@ -56,7 +56,7 @@ func TestFilledSheetHasTheValues(t *testing.T) {
 		}
 		sought, all := 0, text.String()
 		for _, b := range jb.Blanks() {
-			value := r.Typed(b.Key())
+			value := strings.ReplaceAll(r.Typed(b.Key()), string(layout.DecimalMark), ".")
 			d := b.Dim
 			if b.Kind == job.GroupBlank && !slices.Contains(d.Groups(), reading.Group(b.N)) {
 				continue // a sum that a ladder takes is not copied to where it is left
@@ -69,7 +69,7 @@ func TestFilledSheetHasTheValues(t *testing.T) {
 				t.Errorf("%s: %s, %s, is not on the reassembly sheet", paper.Name, b.Key(), value)
 			}
 		}
-		if sought < 60 {
+		if sought < 55 {
 			t.Errorf("%s: only %d values are looked for", paper.Name, sought)
 		}
 		for _, f := range pack.Pages.Pages {

@@ -15,7 +15,7 @@ var headShares = []layout.Mm{0.36, 0.45, 0.56}
 // bands have the head on the left and the boxes in the rest of the width: in one row
 // where that goes, else in as many as it takes. Those higher than the best so far are not
 // set.
-func (k content) bands(w way, width, lowest layout.Mm, try func(layout.Block, way)) {
+func (k content) bands(w way, width, lowest layout.Mm, try func(sized)) {
 	heads := []layout.Mm{}
 	if len(k.entries) == 1 && !k.reason {
 		e := k.entries[0]
@@ -34,8 +34,8 @@ func (k content) bands(w way, width, lowest layout.Mm, try func(layout.Block, wa
 			continue
 		}
 		aside := width - left - layout.GapX
-		if rows := k.rows(w, aside); rows.W <= aside+0.01 {
-			try(layout.Beside(layout.GapX, head.Fill(left, head.H, 0, 0), rows), w)
+		if rows := k.rows(w, aside); rows.w <= aside+0.01 {
+			try(beside(layout.GapX, done(head.Fill(left, head.H, 0, 0)), rows))
 		}
 	}
 }
@@ -68,7 +68,7 @@ func paired(frames []frameOf, span layout.Mm) []layout.Block {
 	for i := n - 1; i >= 0; i-- {
 		least[i] = frames[i].height + least[i+1]
 		if i+1 < n {
-			two := beside(frames[i], frames[i+1], span)
+			two := sideBySide(frames[i], frames[i+1], span)
 			if h := two.H + 1 + pairSaves + least[i+2]; !two.Empty() && h < least[i] {
 				least[i], pairs[i] = h, two
 			}
@@ -86,9 +86,9 @@ func paired(frames []frameOf, span layout.Mm) []layout.Block {
 	return out
 }
 
-// beside sets two frames beside each other, as high as the higher one; nothing where they
+// sideBySide sets two frames beside each other, as high as the higher one; nothing where they
 // do not go into the width.
-func beside(a, b frameOf, span layout.Mm) layout.Block {
+func sideBySide(a, b frameOf, span layout.Mm) layout.Block {
 	least := layout.Block{}
 	if a.in == nil || b.in == nil {
 		return least

@@ -40,7 +40,7 @@ func (k content) handContents() []layout.Block {
 	e := k.entries[0]
 	parts, items := k.handParts(e, width)
 	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), k.verdict(e, way{})...)
-	parts = append(parts, layout.Above(layout.GapY, k.flow(items, width), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
+	parts = append(parts, layout.Above(layout.GapY, k.flow(items, width).make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
 	out := []layout.Block{}
 	frame := k.handHead(width)
 	for _, p := range parts {
@@ -90,19 +90,21 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+layout.GapY+body.H > tallest {
 		return layout.Block{}
 	}
-	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(verdict, aside)))
+	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(verdict, aside).make()))
 }
 
 // handEntry is one of several like places without its head, the verdict below the sums or
 // in a column beside them, whichever takes less height.
-func (k content) handEntry(e entry, w way, width layout.Mm) layout.Block {
-	below := k.handRows(e, width, k.verdict(e, w), width)
+func (k content) handEntry(e entry, w way, width layout.Mm) sized {
+	below := k.handRows(e, width, k.verdict(e, w))
 	verdict := k.verdict(e, way{stacked: true})
 	aside := k.flow(verdict, widest(verdict))
-	left := width - aside.W - layout.GapX
+	left := width - aside.w - layout.GapX
 	k.limitTold = true
-	rows := k.handRows(e, left, nil, width)
-	if one := layout.Beside(layout.GapX, rows.Fill(left, rows.H, 0, 0), aside); len(one.Misfits) == 0 && rows.W <= left+0.01 && one.H < below.H-0.5 {
+	rows := k.handRows(e, left, nil)
+	filled := rows
+	filled.w, filled.make = left, func() layout.Block { return rows.make().Fill(left, rows.h, 0, 0) }
+	if one := beside(layout.GapX, filled, aside); one.misfits == 0 && rows.w <= left+0.01 && one.h < below.h-0.5 {
 		return one
 	}
 	return below
@@ -118,9 +120,22 @@ func widest(bs []layout.Block) (w layout.Mm) {
 
 // handRows are the sums and boxes of one of several like places, and with them its verdict
 // if it does not stand beside them.
-func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block, full layout.Mm) layout.Block {
+func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block) sized {
+	set := k.tried.handOnce(boxesKey{e.d, 0, width}, func() handSet { return k.handSet(e, width) })
+	var rows []sized
+	for _, p := range set.parts {
+		rows = append(rows, done(p))
+	}
+	if items := append(set.items[:len(set.items):len(set.items)], verdict...); len(items) > 0 {
+		rows = append(rows, k.flow(items, width))
+	}
+	return above(layout.GapY, append(rows, k.warm(e, width))...)
+}
+
+// handSet is what handEntry has in every way.
+func (k content) handSet(e entry, width layout.Mm) handSet {
 	parts, items := k.handParts(e, width)
-	limit := limitOf(k.Composer, e.d, k.back, full).boxes
+	limit := limitOf(k.Composer, e.d, k.back, width).boxes
 	if last := len(items) - 1; len(limit) > 0 && e.d.Shims != nil && e.sides[0].Copied && last >= 0 {
 		// Before the leaves stand the limit and whether the old pack stays within it.
 		parts = append([]layout.Block{block.FlowRow(append(limit, items[last]), width)}, parts...)
@@ -128,11 +143,7 @@ func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block, full
 	} else {
 		items = append(limit, items...)
 	}
-	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), verdict...)
-	if len(items) > 0 {
-		parts = append(parts, k.flow(items, width))
-	}
-	return layout.Above(layout.GapY, append(parts, warmLine(k.Composer, e.d, writtenSide(e.sides), width))...)
+	return handSet{parts, append(items, extraItems(k.Composer, e.d, e.sides)...)}
 }
 
 // handHead is the head of a dimension that is worked out, with its limit and the table

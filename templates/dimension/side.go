@@ -178,7 +178,12 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 // parts are the frames of like places: one, or two where one were too tall for a page.
 func (k content) parts() []content {
 	n := len(k.entries)
-	if n < 2 || k.frame().H <= tallFrame {
+	if n < 2 {
+		return []content{k}
+	}
+	whole := k.inner()
+	if whole.H <= tallFrame {
+		k.whole = &whole
 		return []content{k}
 	}
 	first, second := k, k
@@ -192,6 +197,8 @@ func (k content) contents(kind Kind) []layout.Block {
 	var out []layout.Block
 	if len(k.entries) == 1 && byHand(k.d(), k.entries[0].sides) {
 		out = k.handContents()
+	} else if k.whole != nil {
+		out = []layout.Block{*k.whole}
 	} else {
 		out = []layout.Block{k.inner()}
 	}
@@ -229,7 +236,7 @@ func (k content) frameOf(kind Kind) frameOf {
 		less := *k.Composer
 		less.Span = span
 		narrow := k
-		narrow.Composer, narrow.half = &less, true
+		narrow.Composer, narrow.half, narrow.whole = &less, true, nil
 		set[span] = layout.Block{}
 		if all := narrow.contents(kind); len(all) == 1 {
 			set[span] = all[0]

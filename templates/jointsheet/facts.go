@@ -66,7 +66,7 @@ func inBoth(text string, s *joint.Setting) string {
 	case s.Low.Number.Cmp(s.High.Number) == 0:
 		return text + " (" + low.Print() + ")"
 	}
-	return text + " (" + low.Number.Text() + "–" + high.Print() + ")"
+	return text + " (" + low.Number.Print() + "–" + high.Print() + ")"
 }
 
 // finalTorque says how tight a joint becomes at last.
@@ -206,7 +206,7 @@ func resultLines(c *block.Composer, j *job.Joint) []string {
 		if j.Result.Pull != nil {
 			words = w.Tightening.ScatterPull
 		}
-		add(joint.ToldPreloadLow, words.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), s.Source))
+		add(joint.ToldPreloadLow, words.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), c.W.Said(s.Source)))
 	}
 	if j.Count() > 1 {
 		add(joint.ToldClamp, w.Tightening.Together.With(c.W.Pieces(j.Count()), t[joint.ToldClamp]))

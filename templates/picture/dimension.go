@@ -53,10 +53,10 @@ func OfDimension(s *layout.Setter, d *job.Dim) layout.Block {
 	upper, drawing := nameAndDrawing(s, d)
 	out := layout.Above(0.3, upper, drawing)
 	if drawing.Empty() {
-		return out.Fill(Width, upper.H, 0, 0)
+		return out.Fill(Width, upper.H, 0, 0).Drawing(d.Base + " " + d.What)
 	}
 	out.W = Width
-	return out
+	return out.Drawing(d.Base + " " + d.What)
 }
 
 // Small is the drawing of a dimension in little room, without the names of the parts:

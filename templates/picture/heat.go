@@ -1,6 +1,7 @@
 package picture
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 
@@ -62,12 +63,12 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	sc.Dim(draw.XY{X: 0, Y: -o / 2}, draw.XY{X: 0, Y: o / 2}, layout.Mm(front*sc.Scale())+24, word("⌀ "+s.u.Length(h.Ring.Outside)))
 	sc.Dim(draw.XY{X: -front, Y: -d / 2}, draw.XY{X: -front, Y: d / 2}, 4, word("⌀ "+s.u.Length(h.Fit.Diameter)))
 	s.drawHeat(sc)
-	scale := strconv.FormatFloat(1/sc.Scale(), 'f', 1, 64)
+	scale := fmt.Sprintf("%.1f", units.Figure(1/sc.Scale()))
 	caption := s.w.Heat.PictureScale.With(scale)
 	if len(h.Neighbours) > 0 {
 		caption += " " + s.w.Heat.PictureFaces
 	}
-	all := []layout.Block{sc.Block()}
+	all := []layout.Block{sc.Block().Drawing(h.Mark + " " + h.What)}
 	for _, t := range legend {
 		all = append(all, s.Para(width, []layout.Run{layout.T(layout.Sub, t)}, layout.ParaOpts{Ref: h.At}))
 	}
@@ -209,7 +210,7 @@ func Opening(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, 
 	if err != nil {
 		b.Misfits = append(b.Misfits, layout.Misfit{Ref: s.h.At, Kind: layout.Undrawn, Text: s.h.Mark, Detail: err.Error()})
 	}
-	return b
+	return b.Drawing(h.Mark + " " + h.What)
 }
 
 // partAtMost names a neighbour and how hot it may get, if that is known.

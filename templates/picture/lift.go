@@ -8,6 +8,7 @@ import (
 	"matchmark/layout/draw"
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
+	"matchmark/templates/figure"
 	"matchmark/templates/words"
 )
 
@@ -93,10 +94,10 @@ func Lift(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm) la
 		pw, ph = max(pw+2*planEdge, captionW), ph+2*planEdge
 		if w+viewGap+pw <= width && max(h, ph) <= besideH {
 			room := width - viewGap - pw
-			return layout.Beside(viewGap, p.sideView(side, room, h), p.planView(plan, pw, ph))
+			return layout.Beside(viewGap, p.sideView(side, room, h), p.planView(plan, pw, ph)).Drawing(l.Mark + " " + l.What)
 		}
 		if max(w, pw) <= width && h+ph <= stackedH {
-			return layout.Above(2, p.sideView(side, width, h), p.planView(plan, pw, ph).Center(width))
+			return layout.Above(2, p.sideView(side, width, h), p.planView(plan, pw, ph).Center(width)).Drawing(l.Mark + " " + l.What)
 		}
 	}
 	return layout.Block{}
@@ -171,7 +172,7 @@ func (p *liftPicture) sideView(v *liftView, w, h layout.Mm) layout.Block {
 	} else {
 		p.legNotes(s, v, w)
 	}
-	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.SideView.With(strconv.FormatFloat(p.scale, 'f', -1, 64), p.axis))}, layout.ParaOpts{Align: layout.Centered})
+	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.SideView.With(figure.Scale(p.scale), p.axis))}, layout.ParaOpts{Align: layout.Centered})
 	return layout.Above(1, layout.Overlay(s.Block(), p.legLines(fresh, v, draw.Thick)), caption)
 }
 
@@ -185,7 +186,7 @@ func (p *liftPicture) planView(v *liftView, w, h layout.Mm) layout.Block {
 	for i, k := range p.scene.Picks {
 		p.number(s, v, i, k)
 	}
-	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.PlanView.With(strconv.FormatFloat(p.scale, 'f', -1, 64))+" "+p.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
+	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.PlanView.With(figure.Scale(p.scale))+" "+p.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
 	return layout.Above(1, layout.Overlay(s.Block(), p.legLines(fresh, v, draw.Thin)), caption)
 }
 

@@ -20,14 +20,19 @@ const (
 // beside the boxes are blocks below it. Of all ways the one that takes least height.
 func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Block) {
 	least := layout.Mm(0)
+	full := make([][]layout.Block, len(first))
+	for i := range first {
+		full[i] = linesBelow(c, first[i:i+1])
+	}
 	for _, s := range signOffs(c, st, reason) {
 		width := c.Span - block.NumberWidth - s.boxes.W - textGap
+		lines := textLines(c, st, width)
 		for beside := range len(first) + 1 {
 			// Some runs stand beside the boxes, the rest below them over the whole width.
-			text := layout.Above(1, append(textLines(c, st, width), runLines(first[:beside], width)...)...)
+			text := layout.Above(1, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
 			text.W = width
 			r := layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes)
-			rest := linesBelow(c, first[beside:])
+			rest := slices.Concat(full[beside:]...)
 			if h := layout.Above(1, append([]layout.Block{r}, rest...)...).H; row.Empty() || h < least-0.5 {
 				row, below, least = r, rest, h
 			}
