@@ -27,6 +27,7 @@ type report struct {
 var Laws = []Law{
 	{"pieces", "a piece that is taken off is on, one that goes back is off, and all is back at the end", (*report).pieces},
 	{"fastened", "what is loosened, or has a fastener put back, is tight at the end", (*report).fastened},
+	{"wrenches", "each torque lies within the range of a wrench that is fetched for its step", (*report).checkWrenches},
 	{"joints", "a joint is tightened with all its fasteners in, and to a value or by words that say how tight", (*report).checkJoints},
 	{"for-now", "what is fitted for now comes out again", (*report).forNow},
 	{"order", "a step stands below the steps that it comes after, and no steps wait for each other", (*report).checkOrder},
