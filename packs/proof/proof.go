@@ -39,6 +39,7 @@ var Laws = []Law{
 	{"shares", "what is set to shares of one whole comes to no more than the whole", (*report).checkShares},
 	{"chosen", "a limit or torque that is chosen at a hold is used below it", (*report).checkChosen},
 	{"left-alone", "nobody turns an adjuster that stays as it is", (*report).checkLeftAlone},
+	{"packs", "a pack of shims is measured leaf by leaf before it goes back", (*report).checkPacks},
 	{"read-in-time", "a reading is taken before the act that ends it, and set when all that it hangs on is back and tight", (*report).readings},
 	{"after", "what an author says of the order is all that binds a step", (*report).checkAfter},
 	{"emptied", "every container is filled by a step and emptied by one, and is empty where it must be", (*report).containers},

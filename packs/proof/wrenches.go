@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"matchmark/packs/job"
-	"matchmark/packs/joint"
 	"matchmark/packs/units"
 )
 
@@ -14,10 +13,10 @@ type wrench struct {
 	low, high units.Quantity
 }
 
-// reaches reports whether all of a setting lies within the range of the wrench.
-func (w wrench) reaches(s *joint.Setting) bool {
-	under, errLow := s.Low.Cmp(w.low)
-	over, errHigh := s.High.Cmp(w.high)
+// reaches reports whether all of a torque lies within the range of the wrench.
+func (w wrench) reaches(t job.Torque) bool {
+	under, errLow := t.Low.Cmp(w.low)
+	over, errHigh := t.High.Cmp(w.high)
 	return errLow == nil && errHigh == nil && under >= 0 && over <= 0
 }
 
@@ -46,7 +45,7 @@ func (r *report) checkWrenches() {
 			if f.Joint == nil || told[f.Joint.Base] {
 				continue
 			}
-			for _, s := range torquesOf(f.Joint) {
+			for _, s := range f.Joint.Torques() {
 				if !r.noWrench(st, f, s, list) {
 					continue
 				}
@@ -57,24 +56,8 @@ func (r *report) checkWrenches() {
 	}
 }
 
-// torquesOf are the torques that a joint is tightened to, one after the other.
-func torquesOf(j *job.Joint) []*joint.Setting {
-	var out []*joint.Setting
-	for _, s := range []*joint.Setting{j.Spec.ForNow, j.Spec.Torque} {
-		if s != nil {
-			out = append(out, s)
-		}
-	}
-	for _, s := range j.Spec.Stages {
-		if s.Kind == joint.Tighten && s.Setting != nil {
-			out = append(out, s.Setting)
-		}
-	}
-	return slices.DeleteFunc(out, func(s *joint.Setting) bool { return s.High.Unit.Dimension() != units.Torque })
-}
-
 // noWrench tells of a torque that no wrench of the list reaches at a step.
-func (r *report) noWrench(st *job.Step, f job.Fastening, s *joint.Setting, list []wrench) bool {
+func (r *report) noWrench(st *job.Step, f job.Fastening, s job.Torque, list []wrench) bool {
 	elsewhere := -1
 	for i, w := range list {
 		if w.reaches(s) {
@@ -84,7 +67,7 @@ func (r *report) noWrench(st *job.Step, f job.Fastening, s *joint.Setting, list 
 			elsewhere = i
 		}
 	}
-	what := f.Joint.Mark + " is tightened to " + s.Text() + " at " + st.Name()
+	what := f.Joint.Mark + " is tightened to " + s.Text + " at " + st.Name()
 	if elsewhere >= 0 {
 		w := list[elsewhere]
 		r.problems.WarnWith(f.At, "no-wrench", what+", and "+w.What+" "+w.Size+", which reaches it, is not fetched for that step", w.At, "the wrench", "write the step behind its for: as well")
