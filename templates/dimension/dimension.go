@@ -23,6 +23,10 @@ type content struct {
 	note    string
 	reason  bool // has the box for why a reading was not taken
 	tried   *tried
+	whole   *layout.Block // what stands in its frame, where that has been set
+	half    bool          // one of two frames beside each other: fewer ways are tried
+	// limitTold says that the limit of a sum stands in the head, not behind each result.
+	limitTold bool
 }
 
 // d is the dimension that the head tells.
@@ -44,25 +48,69 @@ const bind layout.Mm = 3
 // two ways are tried, and the others only where those do not fit.
 const Many = 600
 
-// frame sets a content in the way that takes the least height: with its picture beside
-// all, beside the head alone, or with the verdict below it.
-func (k content) frame() layout.Block {
+// inner is what stands in the frame of a content, set in the way that takes the least
+// height: with its picture beside all, beside the head alone, or with the verdict below it.
+func (k content) inner() layout.Block {
 	k.tried = newTried()
 	full := k.Span - 2*block.CellPad
-	pic, least := layout.Block{}, layout.Block{}
-	beside := full
-	if d := k.d(); picture.Drawn(d.Kind) && (d.From.Part != nil || d.Of.Part != nil || !byHand(d, k.entries[0].sides)) {
-		pic = picture.OfDimension(k.Setter, k.d())
-		beside = full - picture.Width - block.CellPad
+	least, lowest := sized{empty: true}, layout.Mm(0)
+	for i, pic := range k.pictures() {
+		b, h := k.around(pic, full)
+		if i > 0 {
+			h += plain
+		}
+		if !b.empty && (least.empty || h < lowest-0.5) {
+			least, lowest = b, h
+		}
 	}
-	lowest := layout.Mm(0)
-	try := func(b layout.Block, w way) {
-		h := b.H
+	if least.empty {
+		return layout.Block{}
+	}
+	return least.make()
+}
+
+// plain is how much height the small picture must save before it takes the place of the
+// one with names.
+const plain layout.Mm = 2
+
+// pictures are the pictures of a content, that with names first; an empty one where there
+// is none.
+func (k content) pictures() []layout.Block {
+	d := k.d()
+	if !picture.Drawn(d.Kind) || d.From.Part == nil && d.Of.Part == nil && byHand(d, k.entries[0].sides) {
+		return []layout.Block{{}}
+	}
+	all := pictures(k.Composer, d)
+	if k.half {
+		all = all[len(all)-1:]
+	}
+	return all
+}
+
+// pictures are that with names, and the small one of a dimension whose head has the names.
+func pictures(c *block.Composer, d *job.Dim) []layout.Block {
+	out := []layout.Block{picture.OfDimension(c.Setter, d)}
+	if faces(c.W, d) != "" {
+		out = append(out, picture.Small(c.Setter, d))
+	}
+	return out
+}
+
+// around is a content with its picture in the way that takes the least height, and that
+// height with what speaks against the way.
+func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowest layout.Mm) {
+	pic, room := done(picture), full
+	if !pic.empty {
+		room = full - pic.w - block.CellPad
+	}
+	least = sized{empty: true}
+	try := func(b sized, w way) {
+		h := b.h
 		if w.limitInHead {
 			h += bind
 		}
-		h += 1000 * layout.Mm(len(b.Misfits)) // what does not fit is told only where nothing fits
-		if !b.Empty() && b.W <= full+0.01 && (least.Empty() || h < lowest-0.5) {
+		h += 1000 * layout.Mm(b.misfits) // what does not fit is told only where nothing fits
+		if !b.empty && b.w <= full+0.01 && (least.empty || h < lowest-0.5) {
 			least, lowest = b, h
 		}
 	}
@@ -71,24 +119,29 @@ func (k content) frame() layout.Block {
 		ways = append([]way{ways[0], ways[len(ways)/2]}, ways...)
 	}
 	for i, w := range ways {
-		if i >= 2 && many && !least.Empty() && len(least.Misfits) == 0 {
+		if i >= 2 && many && !least.empty && least.misfits == 0 {
 			break
 		}
-		try(layout.Beside(block.CellPad, pic, k.body(w, beside)), w)
-		if b := k.besideBoxes(w, beside); !b.Empty() {
-			try(layout.Beside(block.CellPad, pic, b), w)
+		try(beside(block.CellPad, pic, k.body(w, room)), w)
+		if b := k.besideBoxes(w, room); !b.empty {
+			try(beside(block.CellPad, pic, b), w)
 		}
-		if pic.Empty() {
+		if pic.empty {
 			try(k.headBeside(w, full), w)
 		} else {
-			try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), k.rows(w, full)), w)
-			try(k.underPicture(w, pic, beside), w)
-			if b := k.asideOf(w, full); !b.Empty() {
-				try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), b), w)
+			head := beside(block.CellPad, pic, done(k.head(w, room)))
+			try(above(1.5, head, k.rows(w, full)), w)
+			try(k.underPicture(w, pic, room), w)
+			try(k.underHead(w, pic, full, room), w)
+			if b := k.asideOf(w, full); !b.empty {
+				try(above(1.5, head, b), w)
 			}
 		}
+		if !many && w.cols < 2 && !w.markAbove {
+			k.bands(w, room, lowest, func(b sized) { try(beside(block.CellPad, pic, b), w) })
+		}
 	}
-	return framed(k.Composer, least)
+	return least, lowest
 }
 
 // ways are all ways that are worth a try.
@@ -96,6 +149,9 @@ func (k content) ways() []way {
 	cols, above := 5, []bool{false}
 	if p := k.d().Positions; p.Kind != job.Grid && len(k.entries[0].sides) < 2 {
 		cols = 1
+	}
+	if k.half {
+		cols = min(cols, 2)
 	}
 	if len(k.entries) > 1 {
 		above = []bool{false, true}
@@ -122,24 +178,23 @@ func (k content) ways() []way {
 }
 
 // body is the head with the boxes below it.
-func (k content) body(w way, width layout.Mm) layout.Block {
-	return layout.Above(1.5, k.head(w, width), k.rows(w, width))
+func (k content) body(w way, width layout.Mm) sized {
+	return above(1.5, done(k.head(w, width)), k.rows(w, width))
 }
 
 // rows are the rows of boxes: of one dimension from its limit to its initials, of like
 // places a row each behind its mark.
-func (k content) rows(w way, width layout.Mm) layout.Block {
-	var out []layout.Block
+func (k content) rows(w way, width layout.Mm) sized {
+	var out []sized
 	if len(k.entries) == 1 {
 		items := append(k.limit(w, width), k.boxes(k.entries[0], w, width)...)
-		out = append(out, k.flow(append(items, k.verdict(k.entries[0], w)...), width), warmLine(k.Composer, k.d(), writtenSide(k.entries[0].sides), width))
-		return layout.Above(layout.GapY, out...)
+		return above(layout.GapY, k.flow(append(items, k.verdict(k.entries[0], w)...), width), k.warm(k.entries[0], width))
 	}
 	if limit := k.limit(w, width); len(limit) > 0 {
-		out = append(out, block.FlowRow(limit, width))
+		out = append(out, flowRow(limit, width))
 	}
 	if d := k.d(); k.back && d.Shims != nil && len(d.Shims.Rows) > 0 {
-		out = append(out, packTable(k.Composer, d, width))
+		out = append(out, done(packTable(k.Composer, d, width)))
 	}
 	label := layout.Mm(0)
 	for _, e := range k.entries {
@@ -154,81 +209,108 @@ func (k content) rows(w way, width layout.Mm) layout.Block {
 		row := k.entry(e, w, rest)
 		switch {
 		case w.markAbove:
-			row = layout.Above(0.3, name, row)
-		case row.H > lowBoxes:
-			row = layout.Beside(2, name.Pad(6, 0, 0, 0), row)
+			row = above(0.3, done(name), row)
+		case row.h > lowBoxes:
+			row = beside(2, done(name.Pad(6, 0, 0, 0)), row)
 		default:
-			row = layout.Bottom(2, name.Pad(0, 0, 2.5, 0), row)
+			row = bottom(2, done(name.Pad(0, 0, 2.5, 0)), row)
 		}
 		out = append(out, row)
 	}
-	return layout.Above(layout.GapY, out...)
+	return above(layout.GapY, out...)
 }
 
 // entry is one of several like places.
-func (k content) entry(e entry, w way, width layout.Mm) layout.Block {
+func (k content) entry(e entry, w way, width layout.Mm) sized {
 	if byHand(e.d, e.sides) {
 		return k.handEntry(e, w, width)
 	}
-	items := append(limitOf(k.Composer, e.d, k.back, width).boxes, k.boxes(e, w, width)...)
-	row := k.flow(append(items, k.verdict(e, w)...), width)
-	return layout.Above(layout.GapY, row, warmLine(k.Composer, e.d, writtenSide(e.sides), width))
+	limit := limitOf(k.Composer, e.d, k.back, width).boxes
+	boxes := k.boxes(e, w, width)
+	row := k.flow(append(append(limit[:len(limit):len(limit)], boxes...), k.verdict(e, w)...), width)
+	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
+		aside := k.flow(append(append(limit[:len(limit):len(limit)], boxes[1:]...), k.verdict(e, w)...), rest)
+		if one := beside(layout.GapX, done(boxes[0]), aside); aside.w <= rest+0.01 && one.h < row.h-0.5 {
+			row = one
+		}
+	}
+	return above(layout.GapY, row, k.warm(e, width))
+}
+
+// warm is the line for the temperature of a part that is measured warm.
+func (k content) warm(e entry, width layout.Mm) sized {
+	return done(warmLine(k.Composer, e.d, writtenSide(e.sides), width))
 }
 
 // besideBoxes is the head with tall boxes below it, and limit and verdict beside those.
-func (k content) besideBoxes(w way, width layout.Mm) layout.Block {
+func (k content) besideBoxes(w way, width layout.Mm) sized {
 	rows := k.asideOf(w, width)
-	if rows.Empty() {
+	if rows.empty {
 		return rows
 	}
-	return layout.Above(1.5, k.head(w, width), rows)
+	return above(1.5, done(k.head(w, width)), rows)
 }
 
 // asideOf has limit and verdict in the room that tall boxes leave beside them; nothing
 // where there is none.
-func (k content) asideOf(w way, width layout.Mm) layout.Block {
+func (k content) asideOf(w way, width layout.Mm) sized {
 	if len(k.entries) > 1 {
-		return layout.Block{}
+		return sized{empty: true}
 	}
 	e := k.entries[0]
 	boxes := k.boxes(e, w, width)
 	aside := width - boxes[0].W - layout.GapX
 	if boxes[0].H <= lowBoxes || aside < leastReason {
-		return layout.Block{}
+		return sized{empty: true}
 	}
 	items := append(k.limit(w, aside), boxes[1:]...)
 	column := k.flow(append(items, k.verdict(e, w)...), aside)
-	return layout.Above(layout.GapY, layout.Beside(layout.GapX, boxes[0], column), warmLine(k.Composer, e.d, writtenSide(e.sides), width))
+	return above(layout.GapY, beside(layout.GapX, done(boxes[0]), column), k.warm(e, width))
 }
 
 // headBeside has head and verdict beside tall boxes that leave room for them.
-func (k content) headBeside(w way, width layout.Mm) layout.Block {
+func (k content) headBeside(w way, width layout.Mm) sized {
 	const leastHead = 60
 	e := k.entries[0]
 	boxes := k.boxes(e, w, width)
 	aside := width - boxes[0].W - layout.GapX
 	if len(k.entries) > 1 || boxes[0].H <= lowBoxes || aside < leastHead {
-		return layout.Block{}
+		return sized{empty: true}
 	}
 	items := append(k.limit(w, aside), boxes[1:]...)
 	column := k.flow(append(items, k.verdict(e, w)...), aside)
-	return layout.Beside(layout.GapX, boxes[0], layout.Above(layout.GapY, k.head(w, aside), column, warmLine(k.Composer, e.d, writtenSide(e.sides), aside)))
+	return beside(layout.GapX, done(boxes[0]), above(layout.GapY, done(k.head(w, aside)), column, k.warm(e, aside)))
+}
+
+// underHead has the head over the whole width, and below it the picture with the boxes to
+// its right.
+func (k content) underHead(w way, pic sized, full, room layout.Mm) sized {
+	rows := k.rows(w, room)
+	if b := k.asideOf(w, room); !b.empty && b.h < rows.h {
+		rows = b
+	}
+	return above(1.5, done(k.head(w, full)), beside(block.CellPad, pic, rows))
 }
 
 // underPicture has the verdict below the picture.
-func (k content) underPicture(w way, pic layout.Block, width layout.Mm) layout.Block {
+func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
 	if len(k.entries) > 1 {
-		return layout.Block{}
+		return sized{empty: true}
 	}
 	e := k.entries[0]
-	left := layout.Above(layout.GapY, pic, k.flow(k.verdict(e, w), picture.Width))
-	if left.W > picture.Width+0.01 {
-		return layout.Block{}
+	left := above(layout.GapY, pic, k.flow(k.verdict(e, w), pic.w))
+	if left.w > pic.w+0.01 {
+		return sized{empty: true}
 	}
-	left.W = picture.Width
+	narrow := left.make
+	left.w, left.make = pic.w, func() layout.Block {
+		b := narrow()
+		b.W = pic.w
+		return b
+	}
 	items := append(k.limit(w, width), k.boxes(e, w, width)...)
-	body := layout.Above(layout.GapY, layout.Above(1.5, k.head(w, width), block.FlowRow(items, width)), warmLine(k.Composer, e.d, writtenSide(e.sides), width))
-	return layout.Beside(block.CellPad, left, body)
+	body := above(layout.GapY, above(1.5, done(k.head(w, width)), flowRow(items, width)), k.warm(e, width))
+	return beside(block.CellPad, left, body)
 }
 
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
@@ -241,9 +323,9 @@ func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
 
 // flow sets pieces in rows; the box for the reason, if there is one, takes what its
 // row leaves.
-func (k content) flow(items []layout.Block, width layout.Mm) layout.Block {
+func (k content) flow(items []layout.Block, width layout.Mm) sized {
 	if !k.reason || len(items) == 0 {
-		return block.FlowRow(items, width)
+		return flowRow(items, width)
 	}
 	d := k.d()
 	reason := func(w layout.Mm) layout.Block {
@@ -260,7 +342,7 @@ func (k content) flow(items []layout.Block, width layout.Mm) layout.Block {
 		}
 		i -= len(r)
 	}
-	return block.FlowRow(items, width)
+	return flowRow(items, width)
 }
 
 // verdict are the pieces that say how a reading came out, ending with the initials.
@@ -270,10 +352,9 @@ func (k content) verdict(e entry, w way) []layout.Block {
 	})
 }
 
-// framed puts a frame about a content over the whole width.
-func framed(c *block.Composer, content layout.Block) layout.Block {
-	content = content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1.2, block.CellPad, 1.6, block.CellPad)
-	return content.Border(layout.Rect{Weight: layout.Rule})
+// padded is a content with the room to its frame.
+func padded(c *block.Composer, content layout.Block) layout.Block {
+	return content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1.2, block.CellPad, 1.6, block.CellPad)
 }
 
 // lowBoxes is the height of one line of boxes with their captions.
