@@ -195,7 +195,7 @@ var bevelWords = []struct{ sheet, text string }{
 	{"traveler", "×0.01mm="}, {"traveler", "Numberetchedonthepinion—numberontheendfaceofBevelpinion"}, {"traveler", "byhand:D11=118.00mm+D9−D10"},
 	{"reassembly", "D11Piniontobemovedawayfromthecrownwheel"}, {"reassembly", "leavesof0.05,0.10,0.20,0.50mm"},
 	{"reassembly", "sumofD15Gapunderthecrowncoverwithoutshims"}, {"reassembly", "oldpackstays,itssumisin"},
-	{"traveler", "0.20–0.35mm"}, {"traveler", "0.008–0.013in"}, {"traveler", "oldpartasfound±0.05mm"},
+	{"traveler", "0.20–0.35mm"}, {"traveler", "oldpartasfound±0.05mm"},
 	{"traveler", "with:preloadspringoff"}, {"traveler", "aslippeddecimal"}, {"reassembly", "USED,chosenatW3"},
 	{"reassembly", "oneturnoftheInputnut(M65x2)movesit2.000mm"},
 	{"reassembly", "AGAINuntil:D5isinlimits(3triesatmost)"},
@@ -203,7 +203,7 @@ var bevelWords = []struct{ sheet, text string }{
 	{"traveler", "driveflank"}, {"traveler", "coastflank"},
 	// What stays together, which way round, in which order.
 	{"traveler", "orderofInputshaft,countedfromthemotorsideoutward"},
-	{"reassembly", "lipfacestheoil"}, {"reassembly", "BackstopR:arrowfacesthewaythebeltruns"},
+	{"reassembly", "lipfacestheoil"}, {"reassembly", "Backstop:arrowfacesthewaythebeltruns"},
 	{"tags", "matchedsetS1"},
 	// Hot and heavy.
 	{"reassembly", "heatto100°C,neverabove120°C"},

@@ -16,6 +16,7 @@ var jointCodes = []Entry{
 	{"no-joint", "A part comes off with screws that belong to no joint: nothing says how tight they become.", "Describe the joint, or write no-value: with how."},
 	{"no-layout", "A joint of several fasteners has no layout, so its order is not drawn.", "Write layout:."},
 	{"no-torque", "A joint does not say how tight its fasteners become.", "Write torque:, stages:, or no-value: if nobody gives one."},
+	{"no-wrench", "No torque wrench that is fetched for a step reaches the torque of a joint tightened there.", "Add a wrench with such a range, or write the step behind for: of the one that reaches it."},
 	{"not-a-preload", "A preload cannot be read.", "Write 75 % of proof, 210 kN, or 450 MPa."},
 	{"not-a-torque", "A torque has another kind of unit.", "Write it in N·m or lb-ft; for a tensioner say tensioner:."},
 	{"off-still", "A joint is tightened before some of its fasteners are back.", "Tighten it below."},

@@ -23,6 +23,7 @@ var readingCodes = []Entry{
 	{"never-found", "A reading must be left as found and is not taken as found.", "Write measure: at the step before its faces part."},
 	{"never-measured", "A reading is taken by no step.", "Write measure: at the step before its faces part."},
 	{"never-set", "A reading has a limit for closing and no step sets it.", "Write set: at a step, or reverse: the section that measures it."},
+	{"pack-closed", "A pack of shims is measured when it is in the machine again.", "Write set: above fit:, and at a step that is put back by itself remove: above measure:."},
 	{"never-used", "Something is said of a part that no reading uses.", "Name it in adjust: of the reading, or take it out."},
 	{"no-adjuster", "How far to back off is said, and not what.", "Write adjust: with the part."},
 	{"no-digits", "A size is copied from a reading that is not one, so nothing says how many digits its box needs.", "Name a reading that is measured as a size, or give that one a limit in numbers."},

@@ -27,6 +27,7 @@ type report struct {
 var Laws = []Law{
 	{"pieces", "a piece that is taken off is on, one that goes back is off, and all is back at the end", (*report).pieces},
 	{"fastened", "what is loosened, or has a fastener put back, is tight at the end", (*report).fastened},
+	{"wrenches", "each torque lies within the range of a wrench that is fetched for its step", (*report).checkWrenches},
 	{"joints", "a joint is tightened with all its fasteners in, and to a value or by words that say how tight", (*report).checkJoints},
 	{"for-now", "what is fitted for now comes out again", (*report).forNow},
 	{"order", "a step stands below the steps that it comes after, and no steps wait for each other", (*report).checkOrder},
@@ -38,6 +39,7 @@ var Laws = []Law{
 	{"shares", "what is set to shares of one whole comes to no more than the whole", (*report).checkShares},
 	{"chosen", "a limit or torque that is chosen at a hold is used below it", (*report).checkChosen},
 	{"left-alone", "nobody turns an adjuster that stays as it is", (*report).checkLeftAlone},
+	{"packs", "a pack of shims is measured leaf by leaf before it goes back", (*report).checkPacks},
 	{"read-in-time", "a reading is taken before the act that ends it, and set when all that it hangs on is back and tight", (*report).readings},
 	{"after", "what an author says of the order is all that binds a step", (*report).checkAfter},
 	{"emptied", "every container is filled by a step and emptied by one, and is empty where it must be", (*report).containers},
