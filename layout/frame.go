@@ -67,8 +67,8 @@ type Rect struct {
 }
 
 // Path is an outline of moves, lines and curves. Weight 0 draws no stroke, a
-// zero Fill no fill; overlapping parts fill by the even-odd rule. Round makes the
-// ends and corners of the stroke round. Alt is text
+// zero Fill no fill; overlapping parts fill by the even-odd rule, with Wind by the
+// non-zero one. Round makes the ends and corners of the stroke round. Alt is text
 // that stands in for the drawing when the page is searched or copied, AltWidth
 // the room it takes along the line.
 type Path struct {
@@ -78,6 +78,7 @@ type Path struct {
 	Ink      Ink
 	Fill     Ink
 	Round    bool
+	Wind     bool
 	Alt      string
 	AltWidth Mm
 	AltSize  Pt

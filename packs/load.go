@@ -115,6 +115,7 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	if site.Logo.Written() {
 		if name, ok := beside(ix, files, in.Site, in.Site, site.Logo); ok {
 			ix.Logo, _ = bytes(name)
+			ix.LogoFile = name
 		}
 	}
 	ix.Read = len(ix.Problems)

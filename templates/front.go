@@ -44,8 +44,8 @@ func (c *composer) identity() layout.Block {
 	add(w.Front.MachineType, e.Type)
 	add(w.Front.Location, e.Location)
 	var lines []layout.Block
-	if logo := c.Job.Site.Logo; logo != nil {
-		lines = append(lines, layout.Picture(logo, 60, 14, c.Job.Site.LogoAt))
+	if site := c.Job.Site; site.Logo != nil {
+		lines = append(lines, logo(site))
 	}
 	if company := c.Job.Site.Company; company != "" {
 		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, company)}, layout.ParaOpts{}))

@@ -70,7 +70,7 @@ var siteFileKind = &kind[SiteFile]{
 		mapOf("stocks", "What tags are printed on, by a name of the site's own.", "{99x68-a4: {for: box, on: a4, label: 99.1 x 67.7 mm, across: 2, down: 4, pitch: 101.6 x 67.7 mm, first: 4.65 x 13.1 mm}}", stockKind,
 			func(s *SiteFile) *[]*LabelStock { return &s.Stocks }, func(l *LabelStock) *source.Text { return &l.Name }),
 		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]source.Text { return &s.Roles }),
-		text("logo", "The picture on the front sheet: a PNG or JPEG file beside the site file.", "logo.png", func(s *SiteFile) *source.Text { return &s.Logo }),
+		text("logo", "The picture on the front sheet: a PNG or JPEG file beside the site file, or an SVG drawing of filled paths, printed in greys.", "logo.png", func(s *SiteFile) *source.Text { return &s.Logo }),
 		mapOf("cautions", "Hazard notes of the site, which the steps of every definition may name.",
 			"{belt-gallery: {signal: warning, hazard: Moving belts., avoid: Stay behind the rail.}}", cautionKind,
 			func(s *SiteFile) *[]*Caution { return &s.Cautions }, func(c *Caution) *source.Text { return &c.Key }),

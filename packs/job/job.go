@@ -105,7 +105,8 @@ type Site struct {
 	Comma     bool // readings that come back are typed with a decimal comma
 	Roles     []string
 	Workable  heat.Workable // zero where the usual time counts
-	Logo      []byte        // a PNG or JPEG picture, nil if there is none
+	Logo      []byte        // a PNG or JPEG picture or an SVG drawing, nil if there is none
+	LogoFile  string        // its path
 	LogoAt    source.Pos
 	Stocks    []stock.Stock // what tags are printed on, beside the usual ones
 }

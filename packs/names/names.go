@@ -15,7 +15,8 @@ type Index struct {
 	Def      *def.Definition
 	Job      *job.Job
 	Problems source.Problems
-	Logo     []byte     // of the site, nil if it has none
+	Logo     []byte // of the site, nil if it has none
+	LogoFile string
 	Tongue   def.Tongue // in which the files are read
 	Read     int        // how many of the problems are of the files as read
 	Chosen   *choose.Chosen
