@@ -189,6 +189,8 @@ type Doc struct {
 	Outline                []Entry
 	// Attached are files that are kept inside the document.
 	Attached []Attachment
+	// Faces are what its text was measured in, and is painted in; nil for the usual type.
+	Faces Measurer
 }
 
 // An Attachment is a file inside a document: its plain name, what it is in a few words,

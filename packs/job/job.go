@@ -94,6 +94,14 @@ type Choice struct {
 	Serial string // the serial number that told it; empty where it was said
 }
 
+// A FontFile is a font of a site: its path, the place where it is named, and its bytes,
+// nil where there is none.
+type FontFile struct {
+	File string
+	At   source.Pos
+	Data []byte
+}
+
 // A Site is what is the same for all jobs of a site.
 type Site struct {
 	Company   string
@@ -108,5 +116,7 @@ type Site struct {
 	Logo      []byte        // a PNG or JPEG picture or an SVG drawing, nil if there is none
 	LogoFile  string        // its path
 	LogoAt    source.Pos
+	Plain     FontFile      // a font of the site's own for plain text
+	Strong    FontFile      // and one for what is bold
 	Stocks    []stock.Stock // what tags are printed on, beside the usual ones
 }

@@ -17,6 +17,8 @@ type Index struct {
 	Problems source.Problems
 	Logo     []byte // of the site, nil if it has none
 	LogoFile string
+	Plain    job.FontFile
+	Strong   job.FontFile
 	Tongue   def.Tongue // in which the files are read
 	Read     int        // how many of the problems are of the files as read
 	Chosen   *choose.Chosen
