@@ -5,21 +5,14 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
-	"matchmark/templates/block"
 	"matchmark/templates/jointsheet"
 	"matchmark/templates/step"
 )
 
-// allSteps sets the sheet to turn to when unsure: a line for every step with its page,
-// and what a reader looks for. A row that only puts back what a step took off stands in
-// the line of that step.
+// allSteps sets the sheet to turn to when unsure: every step, whole, with its page and what
+// a reader looks for, in two columns.
 func allSteps(c *composer) []layout.Piece {
-	w := c.W.AllSteps
-	const at, look layout.Mm = 23, 86
-	g := c.Grid(block.Col(w.Step, at), block.Col(w.What, 0), block.Col(w.Look, look))
-	g.Table.MinH, g.Table.PadY = 0, 0.35
-	pieces := g.Table.Pieces(make([]layout.Row, 1))
-	out := []layout.Piece{c.RuleLine(w.Rule), pieces[0]}
+	out := []layout.Piece{c.RuleLine(c.W.AllSteps.Rule)}
 	back := map[*job.Step]*job.Step{}
 	for _, s := range c.Job.Sections {
 		for _, st := range s.Steps {
@@ -28,38 +21,113 @@ func allSteps(c *composer) []layout.Piece {
 			}
 		}
 	}
-	bare := g.Bare()
-	for _, s := range c.Job.Sections {
-		head := c.sectionRow(s)
-		for _, st := range s.Steps {
-			look := c.looks(st)
-			if st.Undoes != nil && look == "" {
-				continue
-			}
-			if !head.Empty() {
-				out = append(out, layout.Piece{Block: head, KeepNext: true, Under: pieces[1].Under})
-				head = layout.Block{}
-			}
-			if b := back[st]; b != nil {
-				look = joinFacts(look, w.BackAt.With(c.StepRef(b)))
-			}
-			cells := []layout.Block{g.Text(0, layout.SubBold, c.StepRef(st), st.At), c.cut(layout.Sub, step.Text(c.Composer, st), g.Table.Room(1), st.At), g.Text(2, layout.Sub, look, st.At)}
-			row := bare.Pieces([]layout.Row{{Cells: cells, Ref: st.At}})[0]
-			row.Under = pieces[1].Under
-			out = append(out, row)
+	width := (c.Span - layout.GapX) / 2
+	var lines []columnLine
+	high := layout.Mm(0)
+	for i, s := range c.Job.Sections {
+		if len(s.Steps) == 0 {
+			continue
+		}
+		lines = append(lines, columnLine{c.sectionRow(s, width), 2.5, true})
+		for _, t := range c.toldSteps(s, back) {
+			b := c.Para(width, t.runs, layout.ParaOpts{Ref: t.at, Hang: 3})
+			lines = append(lines, columnLine{b, 0.8, false})
+			high += b.H
+		}
+		if high > bandHigh || i == len(c.Job.Sections)-1 {
+			out = append(out, layout.Piece{Block: layout.Above(1.5, balanced(lines, width), c.Rule(layout.Rule)), Gap: 1.5})
+			lines, high = nil, 0
 		}
 	}
 	return out
 }
 
-// sectionRow is the row above the steps of a section, with its page and hours.
-func (c *composer) sectionRow(s *job.Section) layout.Block {
+// bandHigh is how high the steps of a band are in one column at the least: the sheet is a
+// row of bands, each to be read down its first column and then down its second.
+const bandHigh layout.Mm = 90
+
+// A columnLine is a block in a column, with the room above it; a head stays with the next.
+type columnLine struct {
+	block layout.Block
+	gap   layout.Mm
+	head  bool
+}
+
+// balanced sets lines in two columns of a width so that the higher one is as low as it can be.
+func balanced(lines []columnLine, width layout.Mm) layout.Block {
+	column := func(ls []columnLine) layout.Block {
+		out := layout.Block{}
+		for i, l := range ls {
+			if i == 0 {
+				out = l.block
+				continue
+			}
+			out = layout.Above(l.gap, out, l.block)
+		}
+		return out
+	}
+	best := layout.Beside(layout.GapX, column(lines))
+	for cut := 1; cut < len(lines); cut++ {
+		if lines[cut-1].head {
+			continue
+		}
+		left := column(lines[:cut])
+		if b := layout.Beside(layout.GapX, left.Fill(width, left.H, 0, 0), column(lines[cut:])); b.H < best.H {
+			best = b
+		}
+	}
+	return best
+}
+
+// A toldStep is one or some steps of which the same is said, with its runs.
+type toldStep struct {
+	at   layout.Ref
+	runs []layout.Run
+}
+
+// toldSteps are the steps of a section as they are told; neighbours that say the same, as
+// those of a table over several places, are told together.
+func (c *composer) toldSteps(s *job.Section, back map[*job.Step]*job.Step) []toldStep {
+	var out []toldStep
+	var all [][]*job.Step
+	said := ""
+	for _, st := range s.Steps {
+		says := step.Text(c.Composer, st) + "|" + c.looks(st)
+		if n := len(all); n > 0 && says == said {
+			all[n-1] = append(all[n-1], st)
+			continue
+		}
+		all, said = append(all, []*job.Step{st}), says
+	}
+	for _, sts := range all {
+		var backs []*job.Step
+		for _, st := range sts {
+			if b := back[st]; b != nil {
+				backs = append(backs, b)
+			}
+		}
+		look := c.looks(sts[0])
+		if len(backs) > 0 {
+			look = joinFacts(look, c.W.AllSteps.BackAt.With(c.StepRefs(backs)))
+		}
+		text := strings.Join(strings.Fields(step.Text(c.Composer, sts[0])), " ")
+		runs := []layout.Run{layout.T(layout.SubBold, c.StepRefs(sts)+"  "), layout.T(layout.Sub, text)}
+		if look != "" {
+			runs = append(runs, layout.T(layout.SubBold, "  "+look))
+		}
+		out = append(out, toldStep{sts[0].At, runs})
+	}
+	return out
+}
+
+// sectionRow is the line above the steps of a section, with its page and hours.
+func (c *composer) sectionRow(s *job.Section, width layout.Mm) layout.Block {
 	text := c.W.AllSteps.SectionLine.With(c.W.Common.StepPage.With(s.No, c.Page("section "+s.No)), sectionTitle(s))
 	if h := s.Hours(); h.Sign() > 0 {
 		text += " · " + c.W.AllSteps.Hours.With(h.Print())
 	}
-	t := layout.Table{PadX: 1.2, PadY: 0.8, Grid: true, Columns: []layout.Column{{Width: c.Span}}}
-	return t.Block([]layout.Row{{Cells: []layout.Block{c.Para(t.Room(0), []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: s.At})}}})
+	line := layout.Drawn(width, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: width, Weight: layout.Rule}})
+	return layout.Above(0.4, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: s.At}), line)
 }
 
 // looks is what a reader looks for at a step: its hold, lifts, heats, alignments, joints
@@ -94,19 +162,6 @@ func (c *composer) looks(st *job.Step) string {
 		add(c.W.AllSteps.Missed.With(st.Missed))
 	}
 	return strings.Join(out, " · ")
-}
-
-// cut sets as many words of a text as go into one line.
-func (c *composer) cut(st layout.Style, text string, width layout.Mm, ref layout.Ref) layout.Block {
-	text = strings.Join(strings.Fields(text), " ")
-	if c.Width(st, text) > width {
-		for c.Width(st, text+" …") > width && text != "" {
-			i := strings.LastIndexByte(text, ' ')
-			text = text[:max(i, 0)]
-		}
-		text += " …"
-	}
-	return c.Para(width, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: ref})
 }
 
 // sectionList is the list of sections on the front sheet with their pages and hours, and

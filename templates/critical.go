@@ -20,18 +20,7 @@ func critical(c *composer) []layout.Piece {
 	}
 	out := []layout.Piece{c.RuleLine(c.W.Critical.Rule)}
 	out = append(out, c.easilyMissed()...)
-	w := c.W
-	found, left := c.criticalWidth(dims)
-	cols := []block.Column{block.Col(w.Common.Mark, 22), block.Col(w.Common.Limit, 0), block.Col(w.Common.AsFound, found), block.Col(w.Common.AsLeft, left)}
-	stacked := c.Span-22-found-left-initialsCol < leastLimit
-	for _, d := range dims {
-		stacked = stacked || len(c.indexLimit(c.Grid(append(cols[:4:4], block.Col(w.Common.Initials, initialsCol))...), 1, d).Misfits) > 0
-	}
-	if stacked {
-		cols = append(cols[:2], block.Col(w.Common.AsFound+", "+w.Common.AsLeft, max(found, left)))
-	}
-	g := c.Grid(append(cols, block.Col(w.Common.Initials, initialsCol))...)
-	g.Table.PadY = layout.GapY / 2 // boxes of neighbouring rows
+	g, wide := c.criticalGrids(dims)
 	pieces := g.Table.Pieces(make([]layout.Row, 1))
 	head := pieces[0]
 	head.Gap = 3
@@ -43,7 +32,11 @@ func critical(c *composer) []layout.Piece {
 			name = &b
 			out = append(out, layout.Piece{Block: b, KeepNext: true, Under: pieces[1].Under})
 		}
-		row := g.Bare().Pieces([]layout.Row{c.criticalRow(g, d, stacked)})[0]
+		t, cells := g, c.criticalRow(g, d, false)
+		if !c.besides(g, d) {
+			t, cells = wide, c.criticalRow(wide, d, true)
+		}
+		row := t.Bare().Pieces([]layout.Row{cells})[0]
 		row.Under = append(pieces[1].Under[:1:1], name)
 		out = append(out, row)
 	}
@@ -141,12 +134,28 @@ func (c *composer) easilyMissed() []layout.Piece {
 	return []layout.Piece{{Block: layout.Above(1, c.Heading(c.W.Critical.EasilyMissedTitle), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
 }
 
-// criticalWidth is the width of the columns of boxes: that of the widest box.
-func (c *composer) criticalWidth(dims []*job.Dim) (found, left layout.Mm) {
+// criticalGrids are the table of the sheet, and that of the rows whose boxes do not go
+// beside each other: they stand in one column, those as left below those as found.
+func (c *composer) criticalGrids(dims []*job.Dim) (beside, stacked block.Grid) {
+	w := c.W
+	var found, left layout.Mm
 	for _, d := range dims {
 		found, left = max(found, c.criticalBoxes(d, true).W), max(left, c.criticalBoxes(d, false).W)
 	}
-	return max(found, 26) + 2.4, max(left, 26) + 2.4
+	found, left = max(found, 26)+2.4, max(left, 26)+2.4
+	if most := c.Span - markCol - initialsCol - leastLimit; found+left > most {
+		found, left = min(found, most/2), min(left, most/2)
+	}
+	cols := []block.Column{block.Col(w.Common.Mark, markCol), block.Col(w.Common.Limit, 0), block.Col(w.Common.AsFound, found), block.Col(w.Common.AsLeft, left), block.Col(w.Common.Initials, initialsCol)}
+	both := append(cols[:2:2], block.Col(w.Common.AsFound+", "+w.Common.AsLeft, found+left), cols[4])
+	beside, stacked = c.Grid(cols...), c.Grid(both...)
+	beside.Table.PadY, stacked.Table.PadY = layout.GapY/2, layout.GapY/2 // boxes of neighbouring rows
+	return beside, stacked
+}
+
+// besides reports whether the boxes of a dimension go beside each other, and beside its limit.
+func (c *composer) besides(g block.Grid, d *job.Dim) bool {
+	return c.criticalBoxes(d, true).W <= g.Table.Room(2) && c.criticalBoxes(d, false).W <= g.Table.Room(3) && len(c.indexLimit(g, 1, d).Misfits) == 0
 }
 
 // criticalBoxes are the boxes of one side: one for one reading, of several those that
@@ -211,7 +220,8 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 // Widths of the critical sheet: the least that a limit is set in, and the column of
 // initials.
 const (
-	leastLimit  layout.Mm = 28
+	leastLimit  layout.Mm = 36
+	markCol     layout.Mm = 22
 	initialsCol layout.Mm = 20.4
 )
 
@@ -238,7 +248,8 @@ func (c *composer) criticalRow(g block.Grid, d *job.Dim, stacked bool) layout.Ro
 			}
 			return layout.Above(0.3, c.Words(layout.Caption, name), b)
 		}
-		cells = append(cells[:2], layout.Above(layout.GapY, named(c.W.Common.AsFound, found), named(c.W.Common.AsLeft, left)))
+		boxes := block.FlowRow([]layout.Block{named(c.W.Common.AsFound, found), named(c.W.Common.AsLeft, left)}, g.Table.Room(2))
+		cells = append(cells[:2], boxes)
 	}
 	row := g.Row(d.At, append(cells, c.Box(layout.RoleInitials, "", d.At))...)
 	row.Middle = true

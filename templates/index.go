@@ -12,17 +12,38 @@ import (
 	"matchmark/templates/words"
 )
 
-// index sets the list of all dimensions: mark, limit, unit, source, and where each
-// is read and set.
+// index sets the list of all dimensions: mark, limit, source, and where each is read and
+// set. Places of one dimension of which the same is said are lines of one row.
 func index(c *composer) []layout.Piece {
 	if len(c.Job.Dims) == 0 {
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Mark, 20), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 48), block.Col(w.Index.Unit, 10), block.Col(w.Index.Source, 26), block.Col(w.Index.FoundAt, 18), block.Col(w.Index.LeftAt, 19))
+	g := c.Grid(block.Col(w.Common.Mark, 21), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 50), block.Col(w.Index.Source, 28), block.Col(w.Index.FoundAt, indexPage), block.Col(w.Index.LeftAt, indexPage))
 	g.Table.MinH, g.Table.PadY = 0, 0.4
 	var rows []layout.Row
+	for _, ds := range c.indexRows() {
+		d := ds[0]
+		var lines []layout.Block
+		for _, d := range ds {
+			lines = append(lines, c.indexPlace(g, d))
+		}
+		places := layout.Above(0, lines...)
+		row := g.Row(d.At, places, g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, 2, d), c.indexSource(g, d))
+		rows = append(rows, row)
+	}
+	return c.ListSheet(w.Index.Rule, g, rows)
+}
+
+// indexPage is the width of a column of steps with their pages.
+const indexPage layout.Mm = 20
+
+// indexRows are the dimensions of the rows: printed ones once, neighbouring places of
+// which the same is said together.
+func (c *composer) indexRows() [][]*job.Dim {
+	var out [][]*job.Dim
 	done := map[*job.Dim]bool{}
+	said := ""
 	for _, d := range c.Job.Dims {
 		if d.In != nil {
 			d = d.In
@@ -31,20 +52,58 @@ func index(c *composer) []layout.Piece {
 			continue
 		}
 		done[d] = true
-		row := g.Row(d.At, g.Mark(0, layout.Strong, d.Mark, d.At), g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, 2, d),
-			g.Text(3, layout.Body, unitWord(d), d.At), c.indexSource(g, d), g.Text(5, layout.Sub, c.whereRead(d, d.FoundAt, "found "), d.At))
-		left := c.whereRead(d, d.LeftAt, "left ")
-		if d.Left == nil {
-			left = w.Common.RecordOnly
+		says := strings.Join(append([]string{d.Base, d.What, c.sourceText(d)}, c.limitLines(d)...), "|")
+		if n := len(out); n > 0 && says == said {
+			out[n-1] = append(out[n-1], d)
+			continue
 		}
-		row.Cells = append(row.Cells, g.Text(6, layout.Sub, left, d.At))
-		rows = append(rows, row)
+		out, said = append(out, []*job.Dim{d}), says
 	}
-	return c.ListSheet(w.Index.Rule, g, rows)
+	return out
+}
+
+// indexPlace is the line of one place in its row: its mark, and across the row where it is
+// read and set.
+func (c *composer) indexPlace(g block.Grid, d *job.Dim) layout.Block {
+	page := func(col int, st *job.Step, what string) layout.Block {
+		x := layout.Mm(0)
+		for i := range col {
+			x += g.Table.Columns[i].Width
+		}
+		return g.Text(col, layout.Sub, c.whereRead(d, st, what), d.At).At(x, 0.4)
+	}
+	line := layout.Overlay(g.Mark(0, layout.Strong, d.Mark, d.At), page(4, d.FoundAt, "found "), page(5, d.LeftAt, "left "))
+	line.W = g.Table.Room(0)
+	return line
+}
+
+// A limitLine is one line of a limit in a list.
+type limitLine struct {
+	style layout.Style
+	text  string
 }
 
 // indexLimit is the limit of a dimension in a column of a list: for closing, and for old parts.
 func (c *composer) indexLimit(g block.Grid, col int, d *job.Dim) layout.Block {
+	var lines []layout.Block
+	for _, l := range c.limitsOf(d) {
+		lines = append(lines, g.Text(col, l.style, l.text, d.At))
+	}
+	return layout.Above(0.3, lines...)
+}
+
+// limitLines are the texts of indexLimit.
+func (c *composer) limitLines(d *job.Dim) []string {
+	var out []string
+	for _, l := range c.limitsOf(d) {
+		out = append(out, l.text)
+	}
+	return out
+}
+
+// limitsOf are the limits of a dimension in lines; of one that is only recorded the unit of
+// its boxes.
+func (c *composer) limitsOf(d *job.Dim) []limitLine {
 	text := func(l *reading.Limit, by []*reading.Limit) string {
 		switch {
 		case len(by) > 0:
@@ -54,24 +113,26 @@ func (c *composer) indexLimit(g block.Grid, col int, d *job.Dim) layout.Block {
 		}
 		return c.plainLimit(l)
 	}
-	var lines []layout.Block
+	var lines []limitLine
 	switch {
 	case d.Left != nil:
-		lines = append(lines, g.Text(col, layout.Strong, text(d.Left, d.LeftBy), d.At))
+		lines = append(lines, limitLine{layout.Strong, text(d.Left, d.LeftBy)})
 	case d.WatchedOnly():
-		lines = append(lines, g.Text(col, layout.Strong, text(d.Found, d.FoundBy), d.At))
+		lines = append(lines, limitLine{layout.Strong, text(d.Found, d.FoundBy)})
+	case unitWord(d) != "":
+		lines = append(lines, limitLine{layout.Body, c.W.Common.RecordOnly + ", " + unitWord(d)})
 	default:
-		lines = append(lines, g.Text(col, layout.Body, c.W.Common.RecordOnly, d.At))
+		lines = append(lines, limitLine{layout.Body, c.W.Common.RecordOnly})
 	}
 	for _, old := range []struct {
 		l    *reading.Limit
 		name string
 	}{{d.Reuse, c.W.Common.OldPart}, {d.Repair, c.W.Common.Mended}} {
 		if old.l != nil {
-			lines = append(lines, g.Text(col, layout.Sub, old.name+" "+dimension.PlainWords(c.W, old.l), d.At))
+			lines = append(lines, limitLine{layout.Sub, old.name + " " + dimension.PlainWords(c.W, old.l)})
 		}
 	}
-	return layout.Above(0.3, lines...)
+	return lines
 }
 
 // plainLimit words a limit of any kind in one line, the answers of one that is
@@ -90,12 +151,20 @@ func (c *composer) plainLimit(l *reading.Limit) string {
 	return s
 }
 
-// indexSource is where a limit comes from, or that nobody has said.
+// sourceText is where a limit comes from, or that nobody has said.
+func (c *composer) sourceText(d *job.Dim) string {
+	if d.NotSourced() {
+		return c.W.Index.NotSourced
+	}
+	return numberBreaks(d.Source)
+}
+
+// indexSource is the source in its column.
 func (c *composer) indexSource(g block.Grid, d *job.Dim) layout.Block {
 	if d.NotSourced() {
-		return c.Para(g.Table.Room(4), []layout.Run{{Text: c.W.Index.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
+		return c.Para(g.Table.Room(3), []layout.Run{{Text: c.sourceText(d), Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
 	}
-	return g.Text(4, layout.Sub, numberBreaks(d.Source), d.At)
+	return g.Text(3, layout.Sub, c.sourceText(d), d.At)
 }
 
 // longNumber is from how many signs the number of a document may be parted.

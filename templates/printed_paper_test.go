@@ -3,6 +3,7 @@ package templates_test
 import (
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 
@@ -10,6 +11,7 @@ import (
 	"matchmark/layout/pdf"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/packs/units"
 	"matchmark/templates"
 )
 
@@ -60,14 +62,15 @@ type printed struct {
 	bold bool
 }
 
-// squeeze takes out of a text what the setting of lines changes: blanks and hyphens.
+// squeeze takes out of a text what the setting of lines changes: blanks, hyphens, and the
+// mark of the decimal sign.
 func squeeze(s string) string {
 	return strings.Map(func(r rune) rune {
 		if unicode.IsSpace(r) || strings.ContainsRune("-\u00ad\u200b", r) {
 			return -1
 		}
 		return r
-	}, s)
+	}, units.Pointed(s))
 }
 
 // paperOf composes a job and reads it back, block by block.
@@ -143,6 +146,7 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 		}
 	}
 	p.sheets, p.rows = sheets.texts(), rows.texts()
+	p.shareRows(jb)
 	p.shareHeads(jb)
 	p.readTags(pack)
 	return p
@@ -169,6 +173,29 @@ func underPicture(items []layout.Item, ring int) []printed {
 		}
 	}
 	return out
+}
+
+// shareRows gives the text of a row of the list of dimensions, which stands behind the
+// last mark of the row, to the other places in it.
+func (p *paper) shareRows(jb *job.Job) {
+	for i := len(jb.Dims) - 2; i >= 0; i-- {
+		d, next := jb.Dims[i], jb.Dims[i+1]
+		name := "dimensions " + d.Mark
+		if d.In != nil || d.Base != next.Base || !onlyPlaces(p.rows[name], d.Mark) {
+			continue
+		}
+		p.rows[name] += p.rows["dimensions "+next.Mark]
+	}
+}
+
+// onlyPlaces reports whether a row has its mark and steps with pages alone.
+func onlyPlaces(row, mark string) bool {
+	for _, x := range strings.Fields(strings.TrimPrefix(row, mark+" ")) {
+		if _, err := strconv.ParseFloat(strings.TrimLeft(x, "RKp."), 64); err != nil && x != "p." && x != "p" {
+			return false
+		}
+	}
+	return true
 }
 
 // shareHeads gives the head of a table, which stands above its first row, to the others.

@@ -322,6 +322,7 @@ type Step struct {
 	BackMissed              Varying
 	BackCaution, BackPermit []source.Text
 	BackHold, BackCheck     source.Text
+	BackHours               source.Text // how long it takes
 	// NoCaution are the built-in cautions left out, each with the reason.
 	NoCaution []Named
 	WayRound  []WayRound

@@ -85,18 +85,14 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	case pic.Empty():
 		add(1, wide, captions(c, j, c.Span, true), text(c.Span))
 	default:
-		left := layout.Above(1, pic.Center(c.Span-facts-gap), captions(c, j, c.Span-facts-gap, true))
-		add(1, layout.Beside(gap, left, text(facts)))
+		width := c.Span - gap - pic.W
+		add(1, layout.Beside(gap, pic, layout.Above(1, text(width), captions(c, j, width, true))))
 	}
 	for _, b := range workings(c, j) {
 		add(0.8, b)
 	}
 	add(2, roundNotes(c, j))
-	if len(g) > 1 {
-		add(3, placeTicks(c, g)...)
-	} else {
-		add(3, ticks(c, j)...)
-	}
+	add(3, placeTicks(c, g)...)
 	return out
 }
 

@@ -143,10 +143,16 @@ func withSigns(c *block.Composer, j *job.Joint, tables []layout.Block) []layout.
 	return tables
 }
 
-// placeTicks set the ticks of a joint at each of its places.
+// placeTicks set the ticks of a joint at each of its places, or at its only one.
 func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
-	if len(g) > 2 && g[0].Count() <= fewBolts && g[0].Spec.BreaksLoose == nil {
+	if len(g) > 2 && g[0].Count() <= fewBolts && g[0].Count() < len(roundsOf(g[0])) && g[0].Spec.BreaksLoose == nil {
 		return []layout.Block{placeTable(c, g)}
+	}
+	if few := fewTable(c, g); !few.Empty() {
+		return []layout.Block{few}
+	}
+	if len(g) == 1 {
+		return ticks(c, g[0])
 	}
 	var out []layout.Block
 	for _, j := range g {
@@ -159,7 +165,8 @@ func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
 	return out
 }
 
-// fewBolts is up to how many fasteners the places of a joint are rows of one table.
+// fewBolts is up to how many fasteners, tightened in more rounds than they are, have rows
+// of their own in one table.
 const fewBolts = 2
 
 // placeTable is one table for a joint of few fasteners at many places: a row a

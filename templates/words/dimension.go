@@ -50,5 +50,5 @@ type Critical struct {
 
 // Index are the words of the list of all dimensions.
 type Index struct {
-	Title, Rule, Unit, Source, FoundAt, LeftAt, NotSourced string
+	Title, Rule, Source, FoundAt, LeftAt, NotSourced string
 }

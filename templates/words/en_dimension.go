@@ -50,7 +50,7 @@ var englishCritical = Critical{
 
 // englishIndex are the words of Index in English.
 var englishIndex = Index{
-	Title: "Dimensions",
-	Rule:  "Every dimension, its limit, and the step and page where it is read and left.",
-	Unit:  "unit", Source: "source", FoundAt: "found at", LeftAt: "left at", NotSourced: "NOT SOURCED",
+	Title:  "Dimensions",
+	Rule:   "Every dimension, its limit, and the step and page where it is read and left.",
+	Source: "source", FoundAt: "found at", LeftAt: "left at", NotSourced: "NOT SOURCED",
 }

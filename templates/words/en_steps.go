@@ -2,9 +2,9 @@ package words
 
 // englishAllSteps are the words of AllSteps in English.
 var englishAllSteps = AllSteps{
-	Title: "All steps",
-	Rule:  "Where to turn when unsure: every step with its page, what holds it, is lifted, heated, tightened or set there, and what is easily missed.",
-	Step:  "step", What: "what is done", Look: "holds, lifts, heats, joints, settings; put back at", BackAt: "back %s",
+	Title:    "All steps",
+	Rule:     "Where to turn when unsure: every step with its page, what holds it, is lifted, heated, tightened or set there, and what is easily missed.",
+	BackAt:   "back %s",
 	Sections: "Sections", Holds: "Holds", Lifts: "Lifts", Heats: "Heats",
 	Missed: "easily missed: %s", Set: "set %s", Hours: "%s\u00a0h", SectionLine: "%s  %s",
 }

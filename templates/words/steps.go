@@ -1,8 +1,8 @@
 package words
 
-// AllSteps are the words of the sheet on which every step has a line, and of the sections
+// AllSteps are the words of the sheet on which every step is told, and of the sections
 // on the front sheet.
 type AllSteps struct {
-	Title, Rule, Step, What, Look, Sections, Holds, Lifts, Heats string
-	Missed, Set, Hours, SectionLine, BackAt                      Sentence
+	Title, Rule, Sections, Holds, Lifts, Heats string
+	Missed, Set, Hours, SectionLine, BackAt    Sentence
 }
