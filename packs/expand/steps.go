@@ -21,12 +21,12 @@ func (b *builder) readOrder() {
 			b.Problems.Add(at, "missing", what+" is not given, and every page and tag carries it", example)
 		}
 	}
-	need(e.Tag, e.At, "the tag of the machine", "equipment: {tag: FN-11, name: Kiln exhaust fan}")
-	need(e.Name, e.At, "the name of the machine", "equipment: {tag: FN-11, name: Kiln exhaust fan}")
-	need(o.Number, o.At, "the number of the job", "job: {number: WO-5512, title: Bearing change, revision: A, issued: 2026-03-02}")
-	need(o.Title, o.At, "the title of the job", "title: Bearing change")
-	need(o.Revision, o.At, "the revision of the job", "revision: A")
-	need(o.Issued, o.At, "the date of issue", "issued: 2026-03-02")
+	need(e.Tag, e.At, "the tag of the machine", "for example equipment: {tag: FN-11, name: Kiln exhaust fan}")
+	need(e.Name, e.At, "the name of the machine", "for example equipment: {tag: FN-11, name: Kiln exhaust fan}")
+	need(o.Number, o.At, "the number of the job", "for example job: {number: WO-5512, title: Bearing change, revision: A, issued: 2026-03-02}")
+	need(o.Title, o.At, "the title of the job", "for example title: Bearing change")
+	need(o.Revision, o.At, "the revision of the job", "for example revision: A")
+	need(o.Issued, o.At, "the date of issue", "for example issued: 2026-03-02")
 }
 
 // readSections repeats the sections and their steps over their places. Parts,
