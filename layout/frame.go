@@ -189,6 +189,9 @@ type Doc struct {
 	Outline                []Entry
 	// Attached are files that are kept inside the document.
 	Attached []Attachment
+	// BothSides asks for printing on both sides, turned over the long edge; else one is
+	// asked for.
+	BothSides bool
 	// Faces are what its text was measured in, and is painted in; nil for the usual type.
 	Faces Measurer
 }

@@ -257,7 +257,7 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 	o, e := c.Job.Order, c.Job.Equipment
 	return &layout.Doc{
 		Title:   o.Number + " " + c.W.Common.Revision.With(o.Revision) + ": " + e.Tag + " " + e.Name,
-		Subject: joinFacts(o.Title, c.Job.Digest), Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline, Faces: c.faces,
+		Subject: joinFacts(o.Title, c.Job.Digest), Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline, Faces: c.faces, BothSides: c.duplex,
 	}
 }
 
