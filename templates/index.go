@@ -119,8 +119,8 @@ func (c *composer) limitsOf(d *job.Dim) []limitLine {
 		lines = append(lines, limitLine{layout.Strong, text(d.Left, d.LeftBy)})
 	case d.WatchedOnly():
 		lines = append(lines, limitLine{layout.Strong, text(d.Found, d.FoundBy)})
-	case unitWord(d) != "":
-		lines = append(lines, limitLine{layout.Body, c.W.Common.RecordOnly + ", " + unitWord(d)})
+	case unitWord(c.W, d) != "":
+		lines = append(lines, limitLine{layout.Body, c.W.Common.RecordOnly + ", " + unitWord(c.W, d)})
 	default:
 		lines = append(lines, limitLine{layout.Body, c.W.Common.RecordOnly})
 	}
@@ -183,9 +183,9 @@ func numberBreaks(source string) string {
 }
 
 // unitWord is the unit of the boxes of a dimension; those without a number have none.
-func unitWord(d *job.Dim) string {
+func unitWord(w *words.Catalogue, d *job.Dim) string {
 	if d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction {
-		return d.Box.Unit.Print()
+		return w.Unit(d.Box.Unit.Print())
 	}
 	return ""
 }

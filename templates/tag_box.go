@@ -31,8 +31,8 @@ func (c *composer) labelBoxes(t *job.Tag, width layout.Mm) layout.Block {
 	tick := func(word string) layout.Block { return c.Tick(layout.Caption, word, t.At) }
 	status := layout.Beside(2, layout.Above(1, tick(w.Tag.Reuse), tick(w.Common.Scrap)), layout.Above(1, tick(w.Tag.Repair), tick(w.Tag.OnHold)))
 	rest := width - status.W - 3
-	const count = 14.2
-	sign := max(18, (rest-2*count)/2)
+	const count, least = 14.2, 15 // the least of a box for words
+	sign := max(min(18, rest-2*count-least), (rest-2*count)/2)
 	boxes := layout.Beside(0,
 		c.WideBox(layout.RoleTally, count, 1, w.Common.CountedIn, t.At), c.WideBox(layout.RoleTally, count, 1, w.Common.CountedOut, t.At),
 		c.WideBox(layout.RoleWords, rest-2*count-sign, 1, w.Common.Shelf, t.At), c.WideBox(layout.RoleWords, sign, 1, w.Common.InitialsDate, t.At))

@@ -23,11 +23,12 @@ func Write(w io.Writer, d *layout.Doc) error {
 	if err != nil {
 		return err
 	}
-	contents, err := paint(d, &s)
+	tags := newTags(d)
+	contents, err := paint(d, &s, tags)
 	if err != nil {
 		return err
 	}
-	out, err := finish(&s, d, contents)
+	out, err := finish(&s, d, contents, tags)
 	if err != nil {
 		return err
 	}
@@ -45,7 +46,7 @@ func facesOf(d *layout.Doc) *Faces {
 
 // paint gives the compressed content of each page. One compressor serves all
 // pages; a new one costs more than a page's work.
-func paint(d *layout.Doc, s *skeleton) ([][]byte, error) {
+func paint(d *layout.Doc, s *skeleton, tags *tags) ([][]byte, error) {
 	p := page{names: s, faces: facesOf(d)}
 	var packed bytes.Buffer
 	z, err := zlib.NewWriterLevel(&packed, zlib.BestSpeed)
@@ -55,9 +56,12 @@ func paint(d *layout.Doc, s *skeleton) ([][]byte, error) {
 	out := make([][]byte, len(d.Pages))
 	for i, fr := range d.Pages {
 		p.begin(fr.H)
-		for _, it := range fr.Items {
+		tags.page(i)
+		for k, it := range fr.Items {
+			p.buf = tags.before(p.buf, k)
 			p.item(it)
 		}
+		p.buf = tags.close(p.buf)
 		if p.err != nil {
 			return nil, fmt.Errorf("page %d: %w", i+1, p.err)
 		}

@@ -12,7 +12,13 @@ func (b *builder) readOrder() {
 	e, o := b.Def.Equipment, b.Def.Job
 	b.Job.At = b.Def.At
 	b.Job.Equipment = job.Equipment{At: e.Tag.At, Tag: e.Tag.Value, Name: e.Name.Value, Serial: e.Serial.Value, Maker: e.Maker.Value, Type: e.Type.Value, Location: e.Location.Value}
-	b.Job.Order = job.Order{At: o.Number.At, Number: o.Number.Value, Title: o.Title.Value, Revision: o.Revision.Value, Issued: o.Issued.Value, Scope: o.Scope.Value, Planner: o.Planner.Value}
+	b.Job.Order = job.Order{At: o.Number.At, Number: o.Number.Value, Title: o.Title.Value, Revision: o.Revision.Value, Issued: o.Issued.Value, Scope: o.Scope.Value, Planner: o.Planner.Value, Starts: o.Starts.Value}
+	if n, ok := names.WholeNumber(o.HoursADay); ok {
+		b.Job.Order.HoursADay = n
+		if n > 24 {
+			b.Problems.Add(o.HoursADay.At, "not-a-time", source.Quote(o.HoursADay.Value)+" hours are more than a day has", "for example hours-a-day: 10, or 24 where the work goes round the clock")
+		}
+	}
 	need := func(t source.Text, at source.Pos, what, example string) {
 		if t.Value == "" {
 			if at.IsZero() {

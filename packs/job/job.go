@@ -69,6 +69,8 @@ type Equipment struct {
 type Order struct {
 	At                                              source.Pos // of the number
 	Number, Title, Revision, Issued, Scope, Planner string
+	Starts                                          string // the first day of work, as 2026-04-13; may be empty
+	HoursADay                                       int    // worked on each day, 0 if it is not said
 }
 
 // Tagged counts the things that have a tag, spares left out: the N of n of N.
