@@ -72,8 +72,8 @@ type Rect struct {
 }
 
 // Path is an outline of moves, lines and curves. Weight 0 draws no stroke, a
-// zero Fill no fill; overlapping parts fill by the even-odd rule. Round makes the
-// ends and corners of the stroke round. Alt is text
+// zero Fill no fill; overlapping parts fill by the even-odd rule, with Wind by the
+// non-zero one. Round makes the ends and corners of the stroke round. Alt is text
 // that stands in for the drawing when the page is searched or copied, AltWidth
 // the room it takes along the line.
 type Path struct {
@@ -83,6 +83,7 @@ type Path struct {
 	Ink      Ink
 	Fill     Ink
 	Round    bool
+	Wind     bool
 	Alt      string
 	AltWidth Mm
 	AltSize  Pt
@@ -193,6 +194,11 @@ type Doc struct {
 	Outline                []Entry
 	// Attached are files that are kept inside the document.
 	Attached []Attachment
+	// BothSides asks for printing on both sides, turned over the long edge; else one is
+	// asked for.
+	BothSides bool
+	// Faces are what its text was measured in, and is painted in; nil for the usual type.
+	Faces Measurer
 }
 
 // An Attachment is a file inside a document: its plain name, what it is in a few words,

@@ -115,6 +115,19 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	if site.Logo.Written() {
 		if name, ok := beside(ix, files, in.Site, in.Site, site.Logo); ok {
 			ix.Logo, _ = bytes(name)
+			ix.LogoFile = name
+		}
+	}
+	for _, font := range []struct {
+		named source.Text
+		to    *job.FontFile
+	}{{site.Fonts.Regular, &ix.Plain}, {site.Fonts.Bold, &ix.Strong}} {
+		if !font.named.Written() {
+			continue
+		}
+		if name, ok := beside(ix, files, in.Site, in.Site, font.named); ok {
+			data, _ := bytes(name)
+			*font.to = job.FontFile{File: name, At: font.named.At, Data: data}
 		}
 	}
 	ix.Read = len(ix.Problems)

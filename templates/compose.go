@@ -121,6 +121,7 @@ func ownPackage(name string, flow func(*block.Composer) []layout.Piece) func(*co
 // A composer sets one job on one paper.
 type composer struct {
 	*block.Composer
+	faces   layout.Measurer
 	paper   layout.Paper
 	tagging TagOptions
 	warn    source.Problems
@@ -152,7 +153,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	o.Pen.Comma = decimalComma(job, o.Words)
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
-		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps,
+		faces:    m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps,
 	}
 	if o.Second != nil {
 		other := *c.Composer
@@ -270,7 +271,7 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 	o, e := c.Job.Order, c.Job.Equipment
 	return &layout.Doc{
 		Title:   o.Number + " " + c.W.Common.Revision.With(o.Revision) + ": " + e.Tag + " " + e.Name,
-		Subject: joinFacts(o.Title, c.Job.Digest), Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline,
+		Subject: joinFacts(o.Title, c.Job.Digest), Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline, Faces: c.faces, BothSides: c.duplex,
 	}
 }
 

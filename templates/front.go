@@ -44,8 +44,8 @@ func (c *composer) identity() layout.Block {
 	add(w.Front.MachineType, e.Type)
 	add(w.Front.Location, e.Location)
 	var lines []layout.Block
-	if logo := c.Job.Site.Logo; logo != nil {
-		lines = append(lines, layout.Picture(logo, 60, 14, c.Job.Site.LogoAt))
+	if site := c.Job.Site; site.Logo != nil {
+		lines = append(lines, logo(site))
 	}
 	if company := c.Job.Site.Company; company != "" {
 		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, company)}, layout.ParaOpts{}))
@@ -176,14 +176,19 @@ func (c *composer) placeLegend() layout.Block {
 	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{Ref: at})
 }
 
-// checkBar is a bar of 50 mm that shows whether the printer has scaled the page.
+// checkBar is a bar of 50 mm that shows whether the printer has scaled the page; beside it
+// stands on how many sides of the paper the pack goes.
 func (c *composer) checkBar() layout.Block {
 	const long = 50
 	bar := layout.Drawn(long, 5,
 		layout.Item{Role: "check bar", Y: 2.5, Shape: layout.Line{DX: long, Weight: layout.Outline}},
 		layout.Item{Shape: layout.Line{DY: 5, Weight: layout.Outline}},
 		layout.Item{X: long, Shape: layout.Line{DY: 5, Weight: layout.Outline}})
-	text := c.Para(c.Span-long-8, []layout.Run{layout.T(layout.Body, c.W.Front.CheckBar)}, layout.ParaOpts{})
+	sides := c.W.Front.SingleSided
+	if c.duplex {
+		sides = c.W.Front.BothSides
+	}
+	text := c.Para(c.Span-long-8, []layout.Run{layout.T(layout.Body, c.W.Front.CheckBar+" "), layout.T(layout.Strong, sides)}, layout.ParaOpts{})
 	return layout.Middle(8, bar, text)
 }
 

@@ -70,7 +70,7 @@ func (c *composer) outage(jobs []outage.Summary) []layout.Piece {
 			if k > 0 && lines[k-1].By == by {
 				by = "″"
 			}
-			rows = append(rows, g.Row(nil, g.Text(0, layout.Strong, by, nil), g.Text(1, layout.Body, line.Job, nil), g.Text(2, layout.Strong, line.Mark, nil), g.Text(3, layout.Body, line.What, nil)))
+			rows = append(rows, g.Row(nil, g.Text(0, layout.Strong, by, nil), g.Text(1, layout.Body, line.Job+" "+line.Revision, nil), g.Text(2, layout.Strong, line.Mark, nil), g.Text(3, layout.Body, line.What, nil)))
 		}
 		out = append(out, layout.Piece{Block: c.Heading(head.Title), Gap: 4, KeepNext: true})
 		out = append(out, g.Table.Pieces(block.LastTogether(rows))...)

@@ -16,7 +16,7 @@ func ComposeReport(j *job.Job, o Options, m layout.Measurer) (*layout.Doc, sourc
 	w, _ := o.Paper.Inner()
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, layout.Pen{Comma: decimalComma(j, inLanguage(j))}), Job: j, W: inLanguage(j), Span: w, Filled: o.Filled, Last: o.Last},
-		paper:    o.Paper, draft: o.Draft,
+		faces:    m, paper: o.Paper, draft: o.Draft,
 	}
 	title := c.W.Report.Title
 	pages := layout.Paginate(o.Paper, []layout.Sheet{{

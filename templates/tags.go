@@ -84,6 +84,7 @@ func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
 // tagDoc is a document of tags.
 func (c *composer) tagDoc(frames []layout.Frame) *layout.Doc {
 	d := c.doc(frames, nil)
+	d.BothSides = false
 	d.Title += ", " + c.W.Tag.Title
 	return d
 }

@@ -17,7 +17,7 @@ var arrows = map[string][]string{
 	"packs/outage": {"packs/job", "packs/source", "packs/units"},
 
 	"templates": {"packs/outage", "templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet",
-		"packs/filled", "packs/job", "packs/stock", "packs/source", "packs/reading", "packs/units", "packs/align", "packs/heat", "layout", "layout/draw", "layout/sign"},
+		"packs/filled", "packs/job", "packs/stock", "packs/source", "packs/reading", "packs/units", "packs/align", "packs/heat", "layout", "layout/draw", "layout/sign", "layout/svg"},
 	"templates/step":       {"templates/words", "templates/block", "templates/dimension", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet", "packs/job", "packs/reading", "layout", "layout/draw"},
 	"templates/liftsheet":  {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/lift", "layout"},
 	"templates/heatsheet":  {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/fit", "packs/heat", "packs/units", "layout"},
@@ -56,6 +56,7 @@ var arrows = map[string][]string{
 	"packs/align":     {"packs/units"},
 	"layout/draw":     {"layout"},
 	"layout/sign":     {"layout", "layout/draw"},
+	"layout/svg":      {"layout"},
 	"layout/pdf":      {"layout"},
 }
 

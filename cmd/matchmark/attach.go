@@ -2,8 +2,11 @@ package main
 
 import (
 	"fmt"
+	"io/fs"
+	"maps"
 	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -46,6 +49,41 @@ func attached(jb *job.Job, in packs.Inputs, row bool) []layout.Attachment {
 	for _, name := range in.Last {
 		add(" --last", name, "readings of an earlier outage", "last")
 	}
+	// What these files name lies as it did: beside them, or in folders below.
+	for _, name := range slices.Sorted(maps.Keys(jb.Files)) {
+		from, what := in.Definition, "a file that the definition includes or uses"
+		switch name {
+		case in.Definition, in.Job, in.Site:
+			continue
+		case jb.Site.LogoFile, jb.Site.Plain.File, jb.Site.Strong.File:
+			from, what = in.Site, "a picture or a font of the site"
+		}
+		plain := below(from, name)
+		if plain == "" || slices.Contains(in.Last, name) {
+			continue
+		}
+		if taken[plain] {
+			command += "\nnot kept, for another file has its name: " + plain
+			continue
+		}
+		taken[plain] = true
+		out = append(out, layout.Attachment{Name: plain, What: what, Type: "application/octet-stream", Origin: true, Data: jb.Files[name]})
+	}
 	how := fmt.Sprintf("%s\nprogram: matchmark %s\npaper format: %d\npack digest: %s\n", command, buildVersion(), packs.Format, jb.Digest)
 	return append(out, layout.Attachment{Name: howName, What: "how this pack is printed again", Type: "text/plain", Data: []byte(how)})
+}
+
+// below is the path of a file from the folder of another one that names it.
+func below(root, name string) string {
+	slashed := func(s string) string { return strings.ReplaceAll(s, "\\", "/") }
+	dir := slashed(root)
+	dir = dir[:strings.LastIndexByte(dir, '/')+1]
+	if root == stdinName {
+		dir = ""
+	}
+	rel, ok := strings.CutPrefix(slashed(name), dir)
+	if !ok || !fs.ValidPath(rel) {
+		return ""
+	}
+	return rel
 }

@@ -7,7 +7,6 @@ import (
 	"slices"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -70,15 +69,16 @@ func proof(files fs.FS, in packs.Inputs) (*job.Job, source.Problems) {
 	if problems.Errors() > 0 {
 		return jb, problems
 	}
-	compose := func(p layout.Paper) source.Problems {
-		_, misfits := templates.Compose(jb, templates.Options{Paper: p, Pen: layout.Pen{Gloves: jb.Site.Gloves}}, pdf.NewFaces(), problems)
+	faces := facesFor(jb, &problems)
+	on := func(p layout.Paper) source.Problems {
+		_, misfits := compose(jb, templates.Options{Paper: p, Pen: layout.Pen{Gloves: jb.Site.Gloves}}, faces, problems)
 		return misfits
 	}
-	onA4 := compose(layout.A4)
+	onA4 := on(layout.A4)
 	if slices.ContainsFunc(onA4, func(p source.Problem) bool { return p.Code == "too-many" }) {
 		problems = append(problems, onA4...) // a hundred pages more or less on Letter
 	} else {
-		problems = append(problems, onBoth(onA4, compose(layout.Letter))...)
+		problems = append(problems, onBoth(onA4, on(layout.Letter))...)
 	}
 	problems.Sort()
 	return jb, problems

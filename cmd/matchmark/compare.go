@@ -10,10 +10,10 @@ import (
 	"github.com/spf13/pflag"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/revise"
+	"matchmark/packs/source"
 	"matchmark/templates"
 )
 
@@ -63,7 +63,7 @@ func compare(args []string, s streams) int {
 			report(s.err, problems, jb.Files)
 			return exitFor(problems)
 		}
-		pack, _ := templates.Compose(jb, templates.Options{Paper: on, Pen: layout.Pen{Gloves: jb.Site.Gloves}}, pdf.NewFaces(), nil)
+		pack, _ := templates.Compose(jb, templates.Options{Paper: on, Pen: layout.Pen{Gloves: jb.Site.Gloves}}, facesFor(jb, &source.Problems{}), nil)
 		jobs[i], pages[i] = jb, pack.Pages.Pages
 	}
 	old, now := jobs[0], jobs[1]

@@ -60,9 +60,10 @@ func fill(args []string, s streams) int {
 		return code
 	}
 	o := templates.Options{Paper: c.paper, Pen: layout.Pen{Gloves: c.job.Site.Gloves}, Last: c.last}
-	blank, _ := templates.Compose(c.job, o, pdf.NewFaces(), nil)
+	faces := facesFor(c.job, &source.Problems{})
+	blank, _ := templates.Compose(c.job, o, faces, nil)
 	o.Filled, o.Boxes = c.result, blank.Boxes()
-	pack, misfits := templates.Compose(c.job, o, pdf.NewFaces(), nil)
+	pack, misfits := templates.Compose(c.job, o, faces, nil)
 	if misfits.Errors() > 0 {
 		report(s.err, misfits, c.job.Files)
 		return exitProblems

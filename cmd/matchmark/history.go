@@ -8,6 +8,7 @@ import (
 
 	"matchmark/layout/pdf"
 	"matchmark/packs/filled"
+	"matchmark/packs/source"
 	"matchmark/templates"
 )
 
@@ -41,7 +42,7 @@ func history(args []string, s streams) int {
 	if c == nil {
 		return code
 	}
-	doc, misfits := templates.ComposeReport(c.job, templates.Options{Paper: c.paper, Filled: c.result, Last: c.last}, pdf.NewFaces())
+	doc, misfits := templates.ComposeReport(c.job, templates.Options{Paper: c.paper, Filled: c.result, Last: c.last}, facesFor(c.job, &source.Problems{}))
 	if misfits.Errors() > 0 {
 		report(s.err, misfits, c.job.Files)
 		return exitProblems

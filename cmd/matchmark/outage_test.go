@@ -119,7 +119,7 @@ func TestOutage(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"\njob,WO-100,A,P-1,Pump,Bearing change,2026-03-01,", ",2.0,3.5,WO-299-A,\n", "\nhold,WO-128,A,,,,,2026-03-01,W1,Cap seen: supervisor"} {
+	for _, want := range []string{"\njob,WO-100,A,P-1,Pump,Bearing change,2026-03-01,", ",2.0,3.5,WO-299-A,\n", "\nhold,WO-128,A,,,,,at 2.0 h,W1,Cap seen: supervisor"} {
 		if !strings.Contains(string(index), want) {
 			t.Errorf("%q is not in the index:\n%.600s", want, index)
 		}

@@ -99,7 +99,8 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 	}
 	o.Since = since
 	o.Tags, _ = p.tags.options(jb) // what is wrong of them is told before anything is written
-	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
+	faces := facesFor(jb, &problems)
+	pack, misfits := compose(jb, o, faces, problems)
 	problems = append(problems, misfits...)
 	problems.Sort()
 	if problems.Errors() > 0 {
@@ -108,7 +109,7 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 		}
 		// Set once more, with the word across each page and all problems in front.
 		o.Draft = true
-		pack, _ = templates.Compose(jb, o, pdf.NewFaces(), problems)
+		pack, _ = templates.Compose(jb, o, faces, problems)
 	}
 	_, row := files.(rowFS)
 	pack.Pages.Attached = attached(jb, in, row)

@@ -68,7 +68,7 @@ func inside(name, dir string) ([]output, error) {
 	}
 	var out []output
 	for _, a := range list {
-		path := filepath.Join(dir, a.Name)
+		path := filepath.Join(dir, filepath.FromSlash(a.Name))
 		if old, err := os.ReadFile(path); err == nil && !bytes.Equal(old, a.Data) {
 			return nil, fmt.Errorf("%s is there and holds something else; unpack into another folder: --out", path)
 		}

@@ -6,6 +6,7 @@ import (
 	"crypto/md5"
 	"encoding/xml"
 	"fmt"
+	"io/fs"
 	"slices"
 	"strings"
 
@@ -71,9 +72,10 @@ func attach(d *layout.Doc, a layout.Attachment, object func([]byte) int) (int, e
 	return object(fmt.Appendf(b, " /AFRelationship /%s /EF <</F %d 0 R /UF %d 0 R>>>>", relation, file, file)), nil
 }
 
-// plainName reports whether a name is one of a file alone, without a folder.
+// plainName reports whether a name is one of a file, or of one in a folder below, and never
+// leads out of the folder that it is written to.
 func plainName(s string) bool {
-	return s != "" && s != "." && s != ".." && !strings.ContainsAny(s, "/\\:\x00") && checkText(s) == nil
+	return fs.ValidPath(s) && s != "." && !strings.ContainsAny(s, "\\:\x00") && checkText(s) == nil
 }
 
 // oldNameSign keeps what a name may have for programs that know no Unicode.

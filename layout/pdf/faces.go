@@ -20,6 +20,15 @@ import (
 // Faces measures text in the five faces. It is safe for use by many goroutines.
 type Faces struct {
 	tables [layout.NumFaces]table
+	own    [layout.NumFaces][]byte // a site's own fonts, nil for the usual ones
+}
+
+// file is the font file of a face.
+func (f *Faces) file(face layout.Face) []byte {
+	if own := f.own[face]; own != nil {
+		return own
+	}
+	return files[face]
 }
 
 // table is what measuring needs of one font: advances in thousandths of the type
@@ -79,7 +88,7 @@ func (f *Faces) table(face layout.Face) *table {
 		face = layout.Regular
 	}
 	t := &f.tables[face]
-	t.once.Do(func() { t.read(files[face]) })
+	t.once.Do(func() { t.read(f.file(face), f.own[face] != nil) })
 	return t
 }
 
@@ -93,9 +102,10 @@ func (t *table) advance(r rune) uint16 {
 	return absent
 }
 
-// read fills the table from a font. The fonts are part of the program, so a font
-// that cannot be read is a fault of the program.
-func (t *table) read(ttf []byte) {
+// read fills the table from a font; all says that it may have signs in any place of the
+// basic plane. The fonts are part of the program, or CheckFont has read them, so that a
+// font that cannot be read is a fault of the program.
+func (t *table) read(ttf []byte, all bool) {
 	f, err := sfnt.Parse(ttf)
 	if err != nil {
 		panic(fmt.Sprintf("read font: %v", err))
@@ -121,7 +131,11 @@ func (t *table) read(ttf []byte) {
 			t.low[r] = absent
 		}
 	}
-	for _, g := range ranges {
+	places := ranges
+	if all {
+		places = [][2]rune{{rune(len(t.low)), 0xd800}, {0xe000, 0xfffe}}
+	}
+	for _, g := range places {
 		for r := g[0]; r < g[1]; r++ {
 			if a := at(r); a != absent {
 				t.adv[r] = a

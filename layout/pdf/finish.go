@@ -182,7 +182,11 @@ func catalogue(d *layout.Doc, outline int, keep string) []byte {
 	if d.Lang != "" {
 		b = fmt.Appendf(b, " /Lang (%s)", d.Lang)
 	}
-	b = append(b, " /ViewerPreferences <</DisplayDocTitle true /PrintScaling /None>>"...)
+	sides := "Simplex"
+	if d.BothSides {
+		sides = "DuplexFlipLongEdge"
+	}
+	b = append(b, " /ViewerPreferences <</DisplayDocTitle true /PrintScaling /None /Duplex /"+sides+">>"...)
 	if labels := pageLabels(d); labels != "" {
 		b = append(b, labels...)
 	}

@@ -7,9 +7,14 @@ import (
 	"matchmark/layout"
 )
 
-// finishPath fills and strokes what was laid down, by the even-odd rule.
-func (p *page) finishPath(fill, stroke bool) {
+// finishPath fills and strokes what was laid down, by the even-odd rule or, with wind, by
+// the non-zero one.
+func (p *page) finishPath(fill, stroke, wind bool) {
 	switch {
+	case fill && stroke && wind:
+		p.op("B")
+	case fill && wind:
+		p.op("f")
 	case fill && stroke:
 		p.op("B*")
 	case fill:
@@ -37,7 +42,7 @@ func (p *page) rect(x, y layout.Mm, r layout.Rect) {
 		p.num(float64(r.H) * ptPerMm)
 		p.buf = append(p.buf, "re "...)
 	}
-	p.finishPath(r.Fill != layout.Usual, r.Weight > 0)
+	p.finishPath(r.Fill != layout.Usual, r.Weight > 0, false)
 }
 
 // roundRect is the outline of a rectangle with round corners.
@@ -88,7 +93,7 @@ func (p *page) path(x, y layout.Mm, s layout.Path) {
 	if len(s.Ops) > 0 {
 		p.corners(s.Round)
 		p.steps(x, y, s.Ops)
-		p.finishPath(s.Fill != layout.Usual, s.Weight > 0)
+		p.finishPath(s.Fill != layout.Usual, s.Weight > 0, s.Wind)
 	}
 	if s.Alt != "" {
 		p.invisible(x, y, s)

@@ -94,6 +94,7 @@ func build(d *layout.Doc, n needs) (s skeleton, err error) {
 	f := newFile(d)
 	f.AddPageFormat("P", sizeOf(d.Pages[0]))
 	var faces []layout.Face
+	fonts := facesOf(d)
 	for face, signs := range n.signs {
 		if signs == nil {
 			continue
@@ -102,11 +103,15 @@ func build(d *layout.Doc, n needs) (s skeleton, err error) {
 		family := strings.ReplaceAll(layout.Face(face).String(), "-", "")
 		// The library writes to the bytes of monospaced fonts while it reads
 		// their widths, so every document gets a copy.
-		f.AddUTF8FontFromBytes(family, "", bytes.Clone(files[face]))
+		f.AddUTF8FontFromBytes(family, "", bytes.Clone(fonts.file(layout.Face(face))))
 		f.SetFont(family, "", 1)
 		all := sorted(signs)
 		f.Text(0, 0, all)
-		s.renamed = append(s.renamed, "/utf8"+family, "/"+subsetTag(all)+"+Go-"+family)
+		kind := "Go-"
+		if fonts.own[face] != nil {
+			kind = "Site-"
+		}
+		s.renamed = append(s.renamed, "/utf8"+family, "/"+subsetTag(all)+"+"+kind+family)
 	}
 	for i, p := range n.pictures {
 		name := fmt.Sprintf("%x", n.digests[i])

@@ -36,10 +36,18 @@ func Write(w io.Writer, d *layout.Doc) error {
 	return err
 }
 
+// facesOf are the faces that the text of a document was measured in.
+func facesOf(d *layout.Doc) *Faces {
+	if f, ok := d.Faces.(*Faces); ok {
+		return f
+	}
+	return NewFaces()
+}
+
 // paint gives the compressed content of each page. One compressor serves all
 // pages; a new one costs more than a page's work.
 func paint(d *layout.Doc, s *skeleton, tags *tags) ([][]byte, error) {
-	p := page{names: s, faces: NewFaces()}
+	p := page{names: s, faces: facesOf(d)}
 	var packed bytes.Buffer
 	z, err := zlib.NewWriterLevel(&packed, zlib.BestSpeed)
 	if err != nil {

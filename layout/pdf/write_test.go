@@ -97,7 +97,7 @@ func TestDates(t *testing.T) {
 	d := one(text("a"))
 	d.Date, d.Lang = "2026-03-02", "en"
 	b := painted(t, d)
-	for _, want := range []string{"/CreationDate (D:20260302000000Z)", "/Lang (en)", "/DisplayDocTitle true", "/PrintScaling /None"} {
+	for _, want := range []string{"/CreationDate (D:20260302000000Z)", "/Lang (en)", "/DisplayDocTitle true", "/PrintScaling /None", "/Duplex /Simplex"} {
 		if !bytes.Contains(b, []byte(want)) {
 			t.Errorf("the file does not hold %q", want)
 		}

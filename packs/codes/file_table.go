@@ -16,6 +16,7 @@ var fileCodes = []Entry{
 	{"empty-map", "Braces were opened and nothing written in them.", "Write its entries, or take the key out."},
 	{"escape", "A backslash inside double quotes begins a sign of its own, and YAML does not know this one.", "Put the text in single quotes: there a backslash is only a backslash."},
 	{"include-path", "A file is named that does not lie beside the one that names it, or below.", "Put it there, and name it by its path from here."},
+	{"font", "A font of the site file is no TrueType file, is damaged, or may not be embedded.", "Name a TrueType file (.ttf) that its maker lets you embed, or take fonts: out."},
 	{"use-marks", "A mark of a used file is one that another thing has, or goes past the last number there is.", "Write marks: with a number that keeps them apart, as 20, or give the thing another number in its file."},
 	{"use-name", "What goes before the names of a used file is taken, too long or no name; or a name with it is.", "Write another as:, of 12 letters, figures and hyphens at most."},
 	{"use-ring", "A file uses itself, over others or at once.", "Take one of the use: lines out."},

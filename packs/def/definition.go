@@ -77,6 +77,7 @@ type Equipment struct {
 type Order struct {
 	At                                              source.Pos
 	Number, Title, Revision, Issued, Scope, Planner source.Text
+	Starts, HoursADay                               source.Text
 }
 
 // A Group is a set of places that a thing repeats over, as the two ends.

@@ -33,6 +33,7 @@ func (d *Definition) Override(j *JobFile) source.Problems {
 	}{
 		{&o.Number, j.Job.Number}, {&o.Title, j.Job.Title}, {&o.Revision, j.Job.Revision},
 		{&o.Issued, j.Job.Issued}, {&o.Scope, j.Job.Scope}, {&o.Planner, j.Job.Planner},
+		{&o.Starts, j.Job.Starts}, {&o.HoursADay, j.Job.HoursADay},
 		{&e.Tag, j.Equipment.Tag}, {&e.Name, j.Equipment.Name}, {&e.Serial, j.Equipment.Serial},
 		{&e.Maker, j.Equipment.Maker}, {&e.Type, j.Equipment.Type}, {&e.Location, j.Equipment.Location},
 	} {

@@ -113,6 +113,8 @@ var orderKind = &kind[Order]{
 		text("revision", "The revision of the pack.", "B", func(o *Order) *source.Text { return &o.Revision }),
 		one(dateForm, "issued", "The day of issue, year-month-day.", "2026-03-02", func(o *Order) *source.Text { return &o.Issued }),
 		text("scope", "What is done and what is left alone.", "Both bearings out; the rotor stays in.", func(o *Order) *source.Text { return &o.Scope }),
+		one(dateForm, "starts", "The day on which the work begins, for the dates of holds in the index of an outage.", "2026-04-13", func(o *Order) *source.Text { return &o.Starts }),
+		number("hours-a-day", "How many hours are worked on each day from then, 24 at most; without it holds are told by hours.", "10", func(o *Order) *source.Text { return &o.HoursADay }),
 		text("planner", "Who planned it.", "R. Ashdown", func(o *Order) *source.Text { return &o.Planner }),
 	},
 }

@@ -18,8 +18,21 @@ type SiteFile struct {
 	Decimal                   source.Text // point or comma
 	Roles                     []source.Text
 	Logo                      source.Text // a picture beside the site file
-	Cautions                  []*Caution  // that steps of all definitions may name
+	Fonts                     Fonts
+	Cautions                  []*Caution // that steps of all definitions may name
 	Stocks                    []*LabelStock
+}
+
+// Fonts are a site's own fonts, files beside the site file.
+type Fonts struct{ Regular, Bold source.Text }
+
+var fontsKind = &kind[Fonts]{
+	name: "fonts of a site",
+	doc:  "A site's own type for all text but values, marks and codes: TrueType files beside the site file that may be embedded. What they have no sign for is told at its place.",
+	keys: []key[Fonts]{
+		text("regular", "The font of plain text.", "fonts/Works-Regular.ttf", func(f *Fonts) *source.Text { return &f.Regular }).must(),
+		text("bold", "The font of headings, and of what must be seen.", "fonts/Works-Bold.ttf", func(f *Fonts) *source.Text { return &f.Bold }).must(),
+	},
 }
 
 // A LabelStock is what tags are printed on, as a site has it.
@@ -70,7 +83,9 @@ var siteFileKind = &kind[SiteFile]{
 		mapOf("stocks", "What tags are printed on, by a name of the site's own.", "{99x68-a4: {for: box, on: a4, label: 99.1 x 67.7 mm, across: 2, down: 4, pitch: 101.6 x 67.7 mm, first: 4.65 x 13.1 mm}}", stockKind,
 			func(s *SiteFile) *[]*LabelStock { return &s.Stocks }, func(l *LabelStock) *source.Text { return &l.Name }),
 		list("roles", "Who signs: the roles that the site has.", "[supervisor, rigger, storekeeper]", func(s *SiteFile) *[]source.Text { return &s.Roles }),
-		text("logo", "The picture on the front sheet: a PNG or JPEG file beside the site file.", "logo.png", func(s *SiteFile) *source.Text { return &s.Logo }),
+		text("logo", "The picture on the front sheet: a PNG or JPEG file beside the site file, or an SVG drawing of filled paths, printed in greys.", "logo.png", func(s *SiteFile) *source.Text { return &s.Logo }),
+		single("fonts", "The site's own fonts.", "{regular: fonts/Works-Regular.ttf, bold: fonts/Works-Bold.ttf}", fontsKind,
+			func(s *SiteFile, _ source.Pos) *Fonts { return &s.Fonts }),
 		mapOf("cautions", "Hazard notes of the site, which the steps of every definition may name.",
 			"{belt-gallery: {signal: warning, hazard: Moving belts., avoid: Stay behind the rail.}}", cautionKind,
 			func(s *SiteFile) *[]*Caution { return &s.Cautions }, func(c *Caution) *source.Text { return &c.Key }),

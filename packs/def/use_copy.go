@@ -37,7 +37,7 @@ func (d *Definition) Use(i int, file string, from *Definition) source.Problems {
 		return nil // has been told
 	}
 	if !asForm.MatchString(u.As.Value) {
-		ps.Add(u.As.At, "use-name", source.Quote(u.As.Value)+" goes before every name of the file, on tags as well: 12 letters, figures and hyphens at most", "for example as: NDE")
+		ps.Add(u.As.At, "use-name", source.Quote(u.As.Value)+" goes before every name of the file, on tags as well: 12 letters, figures and hyphens at most", shorter(u.As.Value))
 		return ps
 	}
 	if c := d.Copied[u.As.Value]; c != nil {
@@ -65,6 +65,14 @@ func (d *Definition) Use(i int, file string, from *Definition) source.Problems {
 	}
 	d.Copied[n.as] = n.copied
 	return ps
+}
+
+// shorter proposes what may go before names, made of what was written where that can be.
+func shorter(as string) string {
+	if plain := strings.Join(strings.Fields(as), "-"); asForm.MatchString(plain) {
+		return "write: as: " + plain
+	}
+	return "for example as: NDE"
 }
 
 // under is a copy within a copy, by the names of the outer one.

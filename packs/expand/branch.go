@@ -63,7 +63,7 @@ func (b *builder) readLoop(st *job.Step, ds *def.Step) {
 		return
 	}
 	if !ds.Tries.Written() || !ds.StillOut.Written() {
-		b.Problems.Add(ds.Until.At, "no-end", "a step that is done again needs an end: how often at most, and what then", "for example tries: 4", "still-out: tell the engineer")
+		b.Problems.Add(ds.Until.At, "no-end", "a step that is done again needs an end: how often at most, and what then", "for example tries: 4", "for example still-out: tell the engineer")
 	}
 	st.Until = b.condition(ds.Until, st)
 	st.StillOut = names.ValueAt(st.Place, def.Varying{One: ds.StillOut, At: ds.StillOut.At})

@@ -47,7 +47,7 @@ func (b *builder) readJoints() {
 			b.Problems.Add(dj.NoValue.At, "value-twice", dj.Mark.Value+" has a torque, and says that there is none", "take one of the two out")
 		}
 		if !dj.Torque.Written() && !dj.Preload.Written() && len(dj.Stages) == 0 && !dj.NoValue.Written() {
-			b.Problems.Warn(dj.Mark.At, "no-torque", dj.Mark.Value+" does not say how tight its fasteners become", "for example torque: … N·m", "or stages: [by hand, turn 60°]", "or no-value: spanner tight, if nobody gives one")
+			b.Problems.Warn(dj.Mark.At, "no-torque", dj.Mark.Value+" does not say how tight its fasteners become", "for example torque: … N·m", "or for example stages: [by hand, turn 60°]", "or for example no-value: spanner tight, if nobody gives one")
 		}
 	}
 }

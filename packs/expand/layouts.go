@@ -47,7 +47,7 @@ func (r *jointReader) shape(d def.Layout, out *joint.Layout) {
 		}
 	}
 	if told != 1 {
-		r.hole(d.At, "layout-shape", fmt.Sprintf("%s: the layout has %d shapes", r.j.Base, told), "write one: circle: … mm, rectangle: 5 by 3, oval: 22, split-line: 14 each side, or places:")
+		r.hole(d.At, "layout-shape", fmt.Sprintf("%s: the layout has %d shapes", r.j.Base, told), "write one, for example circle: … mm, rectangle: 5 by 3, oval: 22, split-line: 14 each side, or places:")
 		return
 	}
 	out.Length, out.Width = r.mm("layout.length", d.Length), r.mm("layout.width", d.Width)

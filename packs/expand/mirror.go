@@ -58,7 +58,7 @@ func (b *builder) mirrored(m *job.Mirror, g job.Guard, key string, list []source
 		case !none:
 			out = append(out, t)
 		case reason == "":
-			b.Problems.Add(t.At, "no-reason", key+": none does not say why, and the paper prints the reason", key+": none, because the cover goes on without it")
+			b.Problems.Add(t.At, "no-reason", key+": none does not say why, and the paper prints the reason", "for example "+key+": none, because the cover goes on without it")
 		default:
 			m.Without = append(m.Without, job.Without{At: t.At, Guard: g, Reason: reason})
 		}

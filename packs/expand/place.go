@@ -28,7 +28,7 @@ func (b *builder) readPlaces() {
 		claim(dg.Name, "group of places")
 		if len(dg.Places) == 0 {
 			b.Problems.Add(dg.Name.At, "no-places", "the group "+source.Quote(g.Name)+" has no places",
-				g.Name+": {DE: {name: drive end}, NDE: {name: non-drive end}}")
+				"for example "+g.Name+": {DE: {name: drive end}, NDE: {name: non-drive end}}")
 		}
 		if len(dg.Places) == 1 {
 			b.Problems.Warn(dg.Name.At, "one-place", "the group "+source.Quote(g.Name)+" has one place, so nothing repeats over it", "add the other place, or take each: "+g.Name+" out")

@@ -12,7 +12,13 @@ func (b *builder) readOrder() {
 	e, o := b.Def.Equipment, b.Def.Job
 	b.Job.At = b.Def.At
 	b.Job.Equipment = job.Equipment{At: e.Tag.At, Tag: e.Tag.Value, Name: e.Name.Value, Serial: e.Serial.Value, Maker: e.Maker.Value, Type: e.Type.Value, Location: e.Location.Value}
-	b.Job.Order = job.Order{At: o.Number.At, Number: o.Number.Value, Title: o.Title.Value, Revision: o.Revision.Value, Issued: o.Issued.Value, Scope: o.Scope.Value, Planner: o.Planner.Value}
+	b.Job.Order = job.Order{At: o.Number.At, Number: o.Number.Value, Title: o.Title.Value, Revision: o.Revision.Value, Issued: o.Issued.Value, Scope: o.Scope.Value, Planner: o.Planner.Value, Starts: o.Starts.Value}
+	if n, ok := names.WholeNumber(o.HoursADay); ok {
+		b.Job.Order.HoursADay = n
+		if n > 24 {
+			b.Problems.Add(o.HoursADay.At, "not-a-time", source.Quote(o.HoursADay.Value)+" hours are more than a day has", "for example hours-a-day: 10, or 24 where the work goes round the clock")
+		}
+	}
 	need := func(t source.Text, at source.Pos, what, example string) {
 		if t.Value == "" {
 			if at.IsZero() {
@@ -21,12 +27,12 @@ func (b *builder) readOrder() {
 			b.Problems.Add(at, "missing", what+" is not given, and every page and tag carries it", example)
 		}
 	}
-	need(e.Tag, e.At, "the tag of the machine", "equipment: {tag: FN-11, name: Kiln exhaust fan}")
-	need(e.Name, e.At, "the name of the machine", "equipment: {tag: FN-11, name: Kiln exhaust fan}")
-	need(o.Number, o.At, "the number of the job", "job: {number: WO-5512, title: Bearing change, revision: A, issued: 2026-03-02}")
-	need(o.Title, o.At, "the title of the job", "title: Bearing change")
-	need(o.Revision, o.At, "the revision of the job", "revision: A")
-	need(o.Issued, o.At, "the date of issue", "issued: 2026-03-02")
+	need(e.Tag, e.At, "the tag of the machine", "for example equipment: {tag: FN-11, name: Kiln exhaust fan}")
+	need(e.Name, e.At, "the name of the machine", "for example equipment: {tag: FN-11, name: Kiln exhaust fan}")
+	need(o.Number, o.At, "the number of the job", "for example job: {number: WO-5512, title: Bearing change, revision: A, issued: 2026-03-02}")
+	need(o.Title, o.At, "the title of the job", "for example title: Bearing change")
+	need(o.Revision, o.At, "the revision of the job", "for example revision: A")
+	need(o.Issued, o.At, "the date of issue", "for example issued: 2026-03-02")
 }
 
 // readSections repeats the sections and their steps over their places. Parts,

@@ -130,7 +130,7 @@ func (r *heatReader) warned(w heat.Warning) {
 				return
 			}
 		}
-		r.b.Problems.Warn(r.place(w.Field), "neighbour-stuck", says, "kept-cool: wet cloth on the cover")
+		r.b.Problems.Warn(r.place(w.Field), "neighbour-stuck", says, "for example kept-cool: wet cloth on the cover")
 	case "window":
 		r.b.Problems.Warn(r.place(w.Field), "short-window", says, "more clearance, a higher ceiling if the maker allows it, the fit measured, the shaft cooled, or another way to draw it")
 	case "thermal-shock":

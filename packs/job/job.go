@@ -69,6 +69,8 @@ type Equipment struct {
 type Order struct {
 	At                                              source.Pos // of the number
 	Number, Title, Revision, Issued, Scope, Planner string
+	Starts                                          string // the first day of work, as 2026-04-13; may be empty
+	HoursADay                                       int    // worked on each day, 0 if it is not said
 }
 
 // Tagged counts the things that have a tag, spares left out: the N of n of N.
@@ -94,6 +96,14 @@ type Choice struct {
 	Serial string // the serial number that told it; empty where it was said
 }
 
+// A FontFile is a font of a site: its path, the place where it is named, and its bytes,
+// nil where there is none.
+type FontFile struct {
+	File string
+	At   source.Pos
+	Data []byte
+}
+
 // A Site is what is the same for all jobs of a site.
 type Site struct {
 	Company   string
@@ -106,7 +116,10 @@ type Site struct {
 	Point     bool // the site says decimal: point, whatever the language of the paper
 	Roles     []string
 	Workable  heat.Workable // zero where the usual time counts
-	Logo      []byte        // a PNG or JPEG picture, nil if there is none
+	Logo      []byte        // a PNG or JPEG picture or an SVG drawing, nil if there is none
+	LogoFile  string        // its path
 	LogoAt    source.Pos
+	Plain     FontFile      // a font of the site's own for plain text
+	Strong    FontFile      // and one for what is bold
 	Stocks    []stock.Stock // what tags are printed on, beside the usual ones
 }

@@ -6,6 +6,7 @@ import (
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 	"slices"
+	"strconv"
 )
 
 // A Section is a run of steps under one heading, at one place.
@@ -157,8 +158,10 @@ func (s *Step) BeyondRow() string {
 		return "decides about a matched set"
 	case s.OnHook != "":
 		return "says what a load hangs on"
-	case len(s.Measure) > maxTabled, len(s.Set) > 1:
-		return "reads more dimensions than a row takes"
+	case len(s.Measure) > maxTabled:
+		return "reads " + strconv.Itoa(len(s.Measure)) + " dimensions as found where a row takes " + strconv.Itoa(maxTabled)
+	case len(s.Set) > 1:
+		return "sets " + strconv.Itoa(len(s.Set)) + " dimensions where a row takes 1"
 	}
 	for _, d := range append(append([]*Dim{}, s.Measure...), s.Set...) {
 		if d.Positions.Boxes() > 1 || d.Box.Form != reading.Digits || d.ByHand() {

@@ -45,7 +45,7 @@ func (a *account) nutFactor() {
 	f := a.s.Friction
 	switch {
 	case f == nil || f.NutFactor == nil && f.Thread == nil && f.Bearing == nil:
-		a.refuse("friction", "write the nut factor and where it comes from, as 0.16, data sheet of the paste",
+		a.refuse("friction", "write the nut factor and where it comes from, for example 0.16, data sheet of the paste",
 			"the friction is not known, and without it a torque gives no preload")
 		return
 	case f.Source == "":

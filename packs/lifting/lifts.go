@@ -156,7 +156,7 @@ func (r *liftReader) notSaid() {
 	warn(d.Mass.Written() && !d.MassWithin.Written() && d.MassFrom.Value != "estimated", "the mass has no tolerance", "mass-within: by the scale, the drawing or the sheet")
 	named := d.DecidedBy.Written() && d.Because.Written()
 	warn(r.l.Plan.MaxTilt > usualTilt && !named, "a tilt over 2° is allowed, and nobody is named who decides on it", "decided-by: R. Ashdown, lift supervisor, and because: …")
-	warn(len(d.Crew) == 0, "nothing says who must be there", "crew: [person in charge, crane driver, rigger]")
+	warn(len(d.Crew) == 0, "nothing says who must be there", "for example crew: [person in charge, crane driver, rigger]")
 }
 
 // floorOf is what is written of the floor of a spot.

@@ -16,7 +16,7 @@ var aSize = regexp.MustCompile(`\d[\d.,/ -]*[\p{L}°%µ][^\s,;]*`)
 func (b *Index) amountFault(t source.Text, f *units.Fault, example string) {
 	help := f.Help
 	first, _, _ := strings.Cut(example, ", or ")
-	of, err := units.ParseQuantity(first)
+	of, err := units.ParseQuantity(strings.Replace(first, "…", "1", 1))
 	switch {
 	case f.Code == "no-unit" && err == nil:
 		help = []string{"for example " + strings.TrimSpace(t.Value) + " " + of.Unit.Text()}

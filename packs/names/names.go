@@ -15,7 +15,10 @@ type Index struct {
 	Def      *def.Definition
 	Job      *job.Job
 	Problems source.Problems
-	Logo     []byte     // of the site, nil if it has none
+	Logo     []byte // of the site, nil if it has none
+	LogoFile string
+	Plain    job.FontFile
+	Strong   job.FontFile
 	Tongue   def.Tongue // in which the files are read
 	Read     int        // how many of the problems are of the files as read
 	Chosen   *choose.Chosen

@@ -23,6 +23,7 @@ type Row struct {
 // fields are the columns of a table of jobs, and where each stands in a job file.
 var fields = []struct{ column, in, key string }{
 	{"number", "job", "number"}, {"title", "job", "title"}, {"revision", "job", "revision"}, {"issued", "job", "issued"}, {"scope", "job", "scope"}, {"planner", "job", "planner"},
+	{"starts", "job", "starts"}, {"hours-a-day", "job", "hours-a-day"},
 	{"tag", "equipment", "tag"}, {"name", "equipment", "name"}, {"serial", "equipment", "serial"}, {"maker", "equipment", "maker"}, {"type", "equipment", "type"}, {"location", "equipment", "location"},
 }
 

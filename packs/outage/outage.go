@@ -30,6 +30,7 @@ type Summary struct {
 // mark, and what it is.
 type Need struct {
 	By, Mark, What string
+	order          string // by which it is sorted
 }
 
 // None is what stands for a crane or permit that is not named.
@@ -43,17 +44,19 @@ func Of(j *job.Job, folder string, pages int) Summary {
 		Pages: pages, Tags: j.Tagged(), Hours: j.Hours, CrewHours: j.CrewHours,
 	}
 	for _, h := range j.Holds {
-		s.Holds = append(s.Holds, Need{o.Issued, h.Mark, h.What + ": " + h.Releases})
+		by, order := due(j, h)
+		s.Holds = append(s.Holds, Need{by, h.Mark, h.What + ": " + h.Releases, order})
 	}
 	for _, l := range j.Lifts {
 		crane := l.Plan.Crane.Name
 		if crane == "" {
 			crane = none
 		}
-		s.Lifts = append(s.Lifts, Need{crane, l.Mark, l.What})
+		s.Lifts = append(s.Lifts, Need{crane, l.Mark, l.What, crane})
 	}
 	for _, h := range j.Heats {
-		s.Heats = append(s.Heats, Need{strings.Join(permits(h), ", "), h.Mark, h.What})
+		by := strings.Join(permits(h), ", ")
+		s.Heats = append(s.Heats, Need{by, h.Mark, h.What, by})
 	}
 	return s
 }
@@ -79,7 +82,7 @@ func permits(h *job.Heat) []string {
 
 // A Line is one need of one job.
 type Line struct {
-	Job string
+	Job, Revision string
 	Need
 }
 
@@ -89,11 +92,11 @@ func By(jobs []Summary, list func(Summary) []Need) []Line {
 	for _, s := range jobs {
 		if s.Failed == "" {
 			for _, n := range list(s) {
-				out = append(out, Line{s.Job + " " + s.Revision, n})
+				out = append(out, Line{s.Job, s.Revision, n})
 			}
 		}
 	}
-	slices.SortStableFunc(out, func(a, b Line) int { return strings.Compare(a.By, b.By) })
+	slices.SortStableFunc(out, func(a, b Line) int { return strings.Compare(a.order, b.order) })
 	return out
 }
 
@@ -120,8 +123,7 @@ func WriteCSV(w io.Writer, jobs []Summary) error {
 	}
 	for _, l := range Lists {
 		for _, line := range By(jobs, l.Of) {
-			number, revision, _ := strings.Cut(line.Job, " ")
-			rows = append(rows, []string{l.Word, number, revision, "", "", "", "", line.By, line.Mark, line.What, "", "", "", "", "", ""})
+			rows = append(rows, []string{l.Word, line.Job, line.Revision, "", "", "", "", line.By, line.Mark, line.What, "", "", "", "", "", ""})
 		}
 	}
 	return c.WriteAll(rows)

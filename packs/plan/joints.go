@@ -47,7 +47,7 @@ func (p *planner) joints() {
 var lookAtJoint = map[joint.CautionCode]string{
 	joint.NearProof:        "70 to 75 % is usual for joints that are opened again",
 	joint.ScatterOverProof: "tighten less, lubricate better, or measure the stretch",
-	joint.NoScatter:        "scatter: lubricated, or {percent: … %, source: trial of the station}",
+	joint.NoScatter:        "scatter: lubricated, or {percent: … %, source: …}",
 	joint.NoRetained:       "retained: … %, from the sheet of the tensioner",
 	joint.Unlisted:         "look the thread up on the bolt",
 	joint.BreaksLooseHigh:  "a fastener that was tightened with less cannot hold so much; look both up",

@@ -107,7 +107,7 @@ func (r *report) coverScrews(st *job.Step) {
 	}
 	list := strings.Join(screws, ", ")
 	r.problems.WarnWith(cover.At, "no-joint", cover.Part.Called()+" comes off with screws ("+list+") that belong to no joint: nothing says how tight they become", at, "the first of them",
-		"J1: {what: Screws of the cover, parts: ["+list+"], torque: … N·m} under joints:", "or no-value: spanner tight, in place of the torque")
+		"J1: {what: Screws of the cover, parts: ["+list+"], torque: … N·m} under joints:", "or for example no-value: spanner tight, in place of the torque")
 }
 
 // jointSpread warns of a joint that does not repeat and whose fasteners stand at several

@@ -19,7 +19,7 @@ func (b *proofreader) checkFaces() {
 			if dd.To.Part.Written() {
 				has, lacks = lacks, has
 			}
-			b.Problems.Add(dd.Mark.At, "one-face", dd.Mark.Value+" says "+has+": and not "+lacks+":; a distance lies between two faces", lacks+": {shaft: end face}", "or of: when it is a size of one part alone")
+			b.Problems.Add(dd.Mark.At, "one-face", dd.Mark.Value+" says "+has+": and not "+lacks+":; a distance lies between two faces", "for example "+lacks+": {shaft: end face}", "or of: when it is a size of one part alone")
 		}
 		for _, d := range b.Dims[dd.Mark.Value] {
 			b.checkSeen(d, dd)
@@ -33,7 +33,7 @@ func (b *proofreader) checkFaces() {
 func (b *proofreader) checkSeen(d *job.Dim, dd *def.Dimension) {
 	if d.Positions.Kind == job.Clock && d.ViewedFrom == "" {
 		pr := source.Problem{
-			Pos: dd.At.At, Severity: source.Error, Code: "seen-from", Help: []string{"viewed-from: the motor"},
+			Pos: dd.At.At, Severity: source.Error, Code: "seen-from", Help: []string{"for example viewed-from: the motor"},
 			Message: d.Mark + " is read round a clock face and does not say from where it is seen; left and right change over",
 		}
 		for _, g := range b.Def.Places {

@@ -54,7 +54,9 @@ func (ps *Problems) Unknown(t Text, what string, known []string, where string) s
 	} else if len(names) > 0 && len(names) <= listed {
 		help = []string{"known: " + strings.Join(names, ", ")}
 	}
-	if near == "" && where != "it" && !strings.Contains(where, " ") && nameLike.MatchString(t.Value) {
+	if near == "" && where == "steps" {
+		help = append(help, "or call what is meant so: "+what+": "+t.Value)
+	} else if near == "" && where != "it" && !strings.Contains(where, " ") && nameLike.MatchString(t.Value) {
 		help = append(help, "or describe it under "+where+": "+t.Value+": {…}")
 	}
 	article := "a "

@@ -4,7 +4,8 @@ package words
 var englishFront = Front{
 	Title: "Front sheet", Scope: "Scope", Issued: "issued", Serial: "serial no.", Location: "location", Maker: "maker", MachineType: "type",
 	InThisPack: "In this pack", SheetLine: "%s, p.\u00a0%s", PageNo: "p.\u00a0%s", TagsLine: "%s tags, 1 to %s",
-	CheckBar:     "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
+	CheckBar:    "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
+	SingleSided: "Print on one side of the paper.", BothSides: "Print on both sides, turned over the long edge.",
 	HowToRead:    "Marks and boxes",
 	MarkStays:    "A mark stays with its thing on every sheet and tag.",
 	ChangedSince: "A bar in the margin with the letter %s stands beside what has changed since revision %s.", PlaceBehindMark: "After a slash stands the place, as %s.",

@@ -3,9 +3,11 @@ package words
 // Front are the words of the front sheet.
 type Front struct {
 	Title, Scope, Issued, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
-	HowToRead, MarkStays, Planning, Released                                         string
-	SheetLine, TagsLine, PageNo, PlaceBehindMark, ChangedSince                       Sentence
-	Marks                                                                            []Mark
+	// How the pack goes on the paper: on one side of it, or on both.
+	SingleSided, BothSides                                     string
+	HowToRead, MarkStays, Planning, Released                   string
+	SheetLine, TagsLine, PageNo, PlaceBehindMark, ChangedSince Sentence
+	Marks                                                      []Mark
 
 	// The options that this machine has.
 	ThisMachine, Fitted, NotFitted, OnlyThis string

@@ -18,7 +18,7 @@ var englishOutage = Outage{
 	Job: "job", Machine: "machine and work", Date: "issued", Pages: "pages", Tags: "tags", Hours: "hours", CrewHours: "crew h", Total: "all jobs",
 	PageOf: "page %s of %s", NotPrinted: "NOT PRINTED: %s",
 	Lists: [3]OutageList{
-		{"Hold and witness points by date of issue", "date of issue", "what has to be seen, and who releases"},
+		{"Hold and witness points by date", "date, or hours from the start", "what has to be seen, and who releases"},
 		{"Lifts by crane", "crane", "load"},
 		{"Heats by permit", "permit", "what is heated"},
 	},
