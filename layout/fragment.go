@@ -102,6 +102,12 @@ func (s *Setter) cleanRune(f Face, c rune) (out rune, kind Kind, ok bool) {
 			return c, 0, true
 		}
 	}
+	if isLetterOrSign(c) {
+		if !s.m.Has(f, c) && signs[c] == nil {
+			return s.stand(f), NoGlyph, false
+		}
+		return c, 0, true
+	}
 	if unicode.IsSpace(c) {
 		return ' ', 0, true
 	}
@@ -115,6 +121,13 @@ func (s *Setter) cleanRune(f Face, c rune) (out rune, kind Kind, ok bool) {
 		return s.stand(f), NoGlyph, false
 	}
 	return c, 0, true
+}
+
+// isLetterOrSign tells most of what is printed without a look into the tables of the
+// standard: ASCII, Latin letters, dashes and quotes, arrows and mathematical signs, none
+// of which is a space, a control or an accent that stands alone.
+func isLetterOrSign(c rune) bool {
+	return c > ' ' && c <= '~' || c > 0xa0 && c < 0x300 && c != 0xad || c >= 0x2012 && c < 0x2028 || c >= 0x2190 && c < 0x2800
 }
 
 // stand is the sign set in place of one that the face lacks.

@@ -54,6 +54,10 @@ func T(st Style, text string) Run { return Run{Text: text, Style: st} }
 // line is hyphenated if it is all letters; otherwise it stands on a line of its
 // own, reaches over, and is a misfit. The block is as wide as width.
 func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
+	return s.once(false, width, runs, o, func(runs []Run, o ParaOpts) Block { return s.para(width, runs, o) })
+}
+
+func (s *Setter) para(width Mm, runs []Run, o ParaOpts) Block {
 	b, out := s.cutAll(runs, o)
 	first := true
 	for i := 0; i < len(b.frags); first = false {
@@ -80,6 +84,10 @@ func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
 // Line sets runs in one line; what does not go into the width is a misfit. A
 // width of 0 takes what the text needs. The block is as wide as width.
 func (s *Setter) Line(width Mm, runs []Run, o ParaOpts) Block {
+	return s.once(true, width, runs, o, func(runs []Run, o ParaOpts) Block { return s.line(width, runs, o) })
+}
+
+func (s *Setter) line(width Mm, runs []Run, o ParaOpts) Block {
 	b, out := s.cutAll(runs, o)
 	for i := range b.frags[:max(len(b.frags)-1, 0)] {
 		f := &b.frags[i]
@@ -115,6 +123,7 @@ func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := make([]string, len(runs))
 	for i, r := range runs {
+		r.Text = s.Decimals(r.Text)
 		text, misfits := s.clean(r, refOr(r.Ref, o.Ref))
 		out.Misfits = append(out.Misfits, misfits...)
 		c.cut(i, r, text)

@@ -13,7 +13,8 @@ type Measurer interface {
 type Pen struct {
 	// Gloves makes the write-in boxes taller, for gloves and for work outdoors.
 	Gloves bool
-	// Comma prints a decimal comma in the boxes instead of a point.
+	// Comma prints a decimal comma in the boxes, and for each DecimalMark, instead of a
+	// point.
 	Comma bool
 }
 
@@ -25,11 +26,12 @@ type Setter struct {
 	codes map[string]*code
 	// frags is the breaker's work space, reused between paragraphs.
 	frags []fragment
+	kept  map[setKey]Block
 }
 
 // NewSetter makes a setter that measures with m and sizes boxes for the pen.
 func NewSetter(m Measurer, pen Pen) *Setter {
-	return &Setter{m: m, pen: pen, codes: map[string]*code{}}
+	return &Setter{m: m, pen: pen, codes: map[string]*code{}, kept: map[setKey]Block{}}
 }
 
 // Pen is what the boxes are sized for.
@@ -37,5 +39,8 @@ func (s *Setter) Pen() Pen { return s.pen }
 
 // Width is the advance of a text in a style, as Line sets it.
 func (s *Setter) Width(st Style, text string) Mm {
+	if b, known := s.kept[setKey{text: text, style: st, line: true}]; known {
+		return b.W
+	}
 	return s.Line(0, []Run{{Text: text, Style: st}}, ParaOpts{}).W
 }

@@ -29,6 +29,11 @@ func TestIncludeAttacks(t *testing.T) {
 		if len(jb.Files) != 1 {
 			t.Errorf("include %q: %d files were read", path, len(jb.Files))
 		}
+		files["jobs/pump.yaml"].Data = []byte(headless + "steps: [{use: \"" + strings.ReplaceAll(path, `\`, `\\`) + "\", as: A}]\n")
+		jb, problems = packs.Load(files, packs.Inputs{Definition: "jobs/pump.yaml"})
+		if problems.Errors() == 0 || len(jb.Files) != 1 {
+			t.Errorf("use %q: %d errors, %d files were read", path, problems.Errors(), len(jb.Files))
+		}
 	}
 
 	// A ring over many files, and a fan of files that include one another, end.

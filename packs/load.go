@@ -52,6 +52,7 @@ func Load(files fs.FS, in Inputs) (*job.Job, source.Problems) {
 			decide(ix, in.Spares)
 		}
 	}
+	inTheirWords(ix)
 	ix.Problems.Sort()
 	if left := len(ix.Problems) - source.Most; left > 0 {
 		ix.Problems = ix.Problems[:source.Most]
@@ -100,7 +101,7 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	ix.Tongue = tongue
 	d, problems := tongue.Read(in.Definition, data)
 	ix.Def, ix.Problems = d, append(ix.Problems, problems...)
-	include(ix, in.Definition, files, bytes)
+	gather(ix, in.Definition, files, bytes)
 	if jobData != nil {
 		j, problems := tongue.ReadJob(in.Job, jobData)
 		ix.Problems = append(ix.Problems, problems...)

@@ -135,7 +135,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	if o.Words == nil {
 		o.Words = inLanguage(job)
 	}
-	o.Pen.Comma = job.Site.Comma
+	o.Pen.Comma = decimalComma(job, o.Words)
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
 		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex,
@@ -196,6 +196,12 @@ func inLanguage(j *job.Job) *words.Catalogue {
 		return words.English
 	}
 	return w
+}
+
+// decimalComma tells whether numbers are printed with a comma: as the site says, else as
+// the language has it.
+func decimalComma(j *job.Job, w *words.Catalogue) bool {
+	return j.Site.Comma || !j.Site.Point && w.Common.Decimal == ","
 }
 
 // sheets sets the flow of every sheet. One that follows another has its title above

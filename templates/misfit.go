@@ -7,6 +7,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/packs/units"
 )
 
 // A misfit is one of a page, or of a tag or label.
@@ -103,11 +104,11 @@ func tenths(l layout.Mm) float64 { return math.Ceil(float64(l)*10-1e-6) / 10 }
 
 // cutText quotes a text for a message, a long one only in its beginning.
 func cutText(s string) string {
-	r := []rune(s)
+	r := []rune(units.Pointed(s))
 	if len(r) > 40 {
 		return quote(string(r[:40]) + "…")
 	}
-	return quote(s)
+	return quote(string(r))
 }
 
 func quote(s string) string { return `"` + s + `"` }

@@ -27,7 +27,7 @@ func (c *composer) workPieces(pieces []layout.Piece) {
 		}
 		for _, a := range p.Block.Anchors {
 			if st := steps[a.Name]; st != nil {
-				p.Title, p.Level = st.No+"  "+beginning(step.Text(c.Composer, st)), 2
+				p.Title, p.Level = st.No+"  "+beginning(c.Decimals(step.Text(c.Composer, st))), 2
 				break
 			}
 		}

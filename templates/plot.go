@@ -1,8 +1,8 @@
 package templates
 
 import (
+	"fmt"
 	"math"
-	"strconv"
 
 	"matchmark/layout"
 	"matchmark/layout/draw"
@@ -96,10 +96,10 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 	}
 	chart.X.From, chart.X.To = chart.X.From-(chart.X.To-chart.X.From)*0.05, chart.X.To+(chart.X.To-chart.X.From)*0.05
 	if floor != nil {
-		chart.Bands = append(chart.Bands, draw.Band{From: low, To: *floor, Name: w.Report.Under.With(strconv.FormatFloat(*floor, 'g', 6, 64))})
+		chart.Bands = append(chart.Bands, draw.Band{From: low, To: *floor, Name: w.Report.Under.With(fmt.Sprintf("%.6g", units.Figure(*floor)))})
 	}
 	if ceiling != nil {
-		chart.Bands = append(chart.Bands, draw.Band{From: *ceiling, To: high, Name: w.Report.Over.With(strconv.FormatFloat(*ceiling, 'g', 6, 64))})
+		chart.Bands = append(chart.Bands, draw.Band{From: *ceiling, To: high, Name: w.Report.Over.With(fmt.Sprintf("%.6g", units.Figure(*ceiling)))})
 	}
 	b, err := chart.Block(c.Setter)
 	if err != nil {

@@ -11,6 +11,7 @@ import (
 	"matchmark/layout/pdf"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/packs/units"
 	"matchmark/templates"
 )
 
@@ -61,14 +62,15 @@ type printed struct {
 	bold bool
 }
 
-// squeeze takes out of a text what the setting of lines changes: blanks and hyphens.
+// squeeze takes out of a text what the setting of lines changes: blanks, hyphens, and the
+// mark of the decimal sign.
 func squeeze(s string) string {
 	return strings.Map(func(r rune) rune {
 		if unicode.IsSpace(r) || strings.ContainsRune("-\u00ad\u200b", r) {
 			return -1
 		}
 		return r
-	}, s)
+	}, units.Pointed(s))
 }
 
 // paperOf composes a job and reads it back, block by block.

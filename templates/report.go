@@ -15,7 +15,7 @@ import (
 func ComposeReport(j *job.Job, o Options, m layout.Measurer) (*layout.Doc, source.Problems) {
 	w, _ := o.Paper.Inner()
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, layout.Pen{Comma: j.Site.Comma}), Job: j, W: inLanguage(j), Span: w, Filled: o.Filled, Last: o.Last},
+		Composer: &block.Composer{Setter: layout.NewSetter(m, layout.Pen{Comma: decimalComma(j, inLanguage(j))}), Job: j, W: inLanguage(j), Span: w, Filled: o.Filled, Last: o.Last},
 		paper:    o.Paper, draft: o.Draft,
 	}
 	title := c.W.Report.Title

@@ -75,8 +75,11 @@ type printFlags struct {
 	tags          tagFlags
 }
 
+// usualOut is the folder that packs are written into where none is named.
+const usualOut = "out"
+
 func (p *printFlags) add(f *pflag.FlagSet) {
-	f.StringVar(&p.out, "out", "out", "write into `DIR`, or with - the pack to standard output")
+	f.StringVar(&p.out, "out", usualOut, "write into `DIR`, or with - the pack to standard output")
 	p.inputFlags.add(f)
 	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
 	f.BoolVar(&p.draft, "draft", false, "print in spite of errors, with DRAFT across each page")

@@ -22,9 +22,9 @@ func TestGuardsOnPaper(t *testing.T) {
 		not   []string
 	}{
 		{"reassembly", []string{"HOLD W1 again", "The cautions of 3.3 do not stand here: it goes on without a puller", "Nobody checks here as at 2.1: whoever unlocks sees it", "left-hand thread", "permit handed back: Permit to work"}, []string{"a stone behind", "the shim behind"}},
-		{"traveler", []string{"HOLD W1", "a stone behind the screen", "lock off for now, for this test: Isolator 7", "open or off meanwhile, everybody clear of it: Milling chamber, Belt guard", "lock on again Isolator 7"}, []string{"W1 again"}},
+		{"traveler", []string{"HOLD W1", "a stone behind the screen", "take the lock off until it is locked again: Isolator 7", "open or off meanwhile, everybody clear of it: Milling chamber, Belt guard", "lock on again Isolator 7"}, []string{"W1 again"}},
 		{"holds", []string{"W1 again", "R1.3"}, nil},
-		{"isolations", []string{"off for a test at 4.1", "locked again at 4.1", "unlocked at R3.1"}, nil},
+		{"isolations", []string{"off for now at 4.1", "locked again at 4.1", "unlocked at R3.1"}, nil},
 	} {
 		got := strings.Join(strings.Fields(text[c.sheet]), " ")
 		for _, w := range c.want {

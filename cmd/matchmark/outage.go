@@ -232,9 +232,17 @@ func (p *printFlags) printTask(t *task, talk io.Writer) outage.Summary {
 	if err := made.pack.Keep(p.sheets, p.marks); err != nil {
 		return failed(err.Error())
 	}
-	files, _, err := made.paint(filepath.Join(p.out, t.folder, t.folder))
+	if _, err := p.tags.options(made.job); err != nil {
+		return failed(err.Error())
+	}
+	w := made.writing(filepath.Join(p.out, t.folder, t.folder+fileName(p.chosen())))
+	w.part, w.utf8 = p.partial(), p.tags.utf8
+	if err := p.refused(w); err != nil {
+		return failed(err.Error() + "; raise its revision, or say --replace")
+	}
+	err := w.collect()
 	if err == nil {
-		err = writeAll(files)
+		err = writeAll(w.files)
 	}
 	if err != nil {
 		return failed(err.Error())
@@ -269,7 +277,7 @@ func summary(jobs []outage.Summary, stem string, s streams) int {
 			fmt.Fprintf(s.err, "not printed: %s %s (%s): %s\n", j.Job, j.Revision, j.Title, j.Failed)
 		}
 	}
-	fmt.Fprintf(s.out, "%s of %s printed: %s, %s, %s hours, %s crew hours\n%s.pdf, %s.csv: the index\n", counted(len(jobs)-failed, "job"), strconv.Itoa(len(jobs)), counted(pages, "page"), counted(tags, "tag"), hours.Print(), crew.Print(), stem, stem)
+	fmt.Fprintf(s.out, "%s of %s printed: %s, %s, %s hours, %s crew hours\n%s.pdf, %s.csv: the index\n", counted(len(jobs)-failed, "job"), strconv.Itoa(len(jobs)), counted(pages, "page"), counted(tags, "tag"), hours.Text(), crew.Text(), stem, stem)
 	if failed > 0 {
 		return exitProblems
 	}

@@ -53,7 +53,7 @@ func (p *printFlags) print(in packs.Inputs, s streams) (*job.Job, int) {
 		return made.job, s.usage(err, "")
 	}
 	if p.out == "-" {
-		return made.job, made.stream(s)
+		return made.job, p.stream(made, s)
 	}
 	return made.job, p.write(made, s)
 }
@@ -107,8 +107,14 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 }
 
 // stream writes one document to standard output: the pages, or the tags if no page is
-// left by a selection.
-func (m made) stream(s streams) int {
+// left by a selection. A whole pack is held against the one in the usual folder: it may
+// have been given out, and what comes out here takes its place.
+func (p *printFlags) stream(m made, s streams) int {
+	usual := *p
+	usual.out = usualOut
+	if err := usual.refused(m.writing(stemOf(m.job, &usual))); err != nil {
+		return replaceRefused(s, err)
+	}
 	doc := m.pack.Pages
 	if len(doc.Pages) == 0 {
 		doc = m.pack.Tags
@@ -136,12 +142,9 @@ func (p *printFlags) write(m made, s streams) int {
 		return writeTestPages(templates.TestPages(templates.Options{Paper: paper, Tags: tags}), p.out, s)
 	}
 	w := m.writing(stemOf(m.job, p))
-	w.part, w.utf8 = len(p.sheets)+len(p.marks) > 0, p.tags.utf8
-	if !p.tags.replace && !w.part && !p.own[w.stem] {
-		if err := w.wouldReplace(); err != nil {
-			fmt.Fprintf(s.err, "error: %v\nhint: raise the revision of the job, print into another folder with --out, or say --replace\n", err)
-			return exitProblems
-		}
+	w.part, w.utf8 = p.partial(), p.tags.utf8
+	if err := p.refused(w); err != nil {
+		return replaceRefused(s, err)
 	}
 	code := w.write(s)
 	if code == exitDone && p.own != nil {
@@ -150,12 +153,22 @@ func (p *printFlags) write(m made, s streams) int {
 	return code
 }
 
-// paint makes the files of a pack, whose names begin with stem, the pack last; said
-// tells of each in a line.
-func (m made) paint(stem string) (files []output, said []string, err error) {
-	w := m.writing(stem)
-	err = w.collect()
-	return w.files, w.said, err
+// partial reports whether only some sheets or tags are printed.
+func (p *printFlags) partial() bool { return len(p.sheets)+len(p.marks) > 0 }
+
+// refused tells why a whole pack is not written: one of the same revision and another
+// content is there, and nobody has said that it may be replaced.
+func (p *printFlags) refused(w *writing) error {
+	if p.tags.replace || p.partial() || p.own[w.stem] {
+		return nil
+	}
+	return w.wouldReplace()
+}
+
+// replaceRefused tells what stands in the way, and what to do.
+func replaceRefused(s streams, err error) int {
+	fmt.Fprintf(s.err, "error: %v\nhint: raise the revision of the job, print into another folder with --out, or say --replace\n", err)
+	return exitProblems
 }
 
 // writing is a pack on its way to files whose names begin with stem.

@@ -14,6 +14,7 @@ import (
 	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/packs/reading"
+	"matchmark/packs/units"
 	"matchmark/templates"
 )
 
@@ -127,7 +128,7 @@ func TestReadmeLimits(t *testing.T) {
 		if l.Kind != reading.Measured || strings.HasPrefix(r[2], "a ") {
 			continue
 		}
-		line, _, _ := strings.Cut(templates.LimitText(l), ", ") // its first test
+		line, _, _ := strings.Cut(units.Pointed(templates.LimitText(l)), ", ") // its first test
 		if flat(line) == "" || !strings.HasPrefix(flat(r[2]), flat(line)) {
 			t.Errorf("%s is printed as %q, the README says %q", r[1], line, r[2])
 		}

@@ -36,9 +36,13 @@ const mostChosen = 40
 // also what was chosen, and of a draft that it is one, so that neither takes the place of
 // the whole.
 func stemOf(jb *job.Job, p *printFlags) string {
-	name := jb.Order.Number + "-" + jb.Order.Revision
+	return filepath.Join(p.out, fileName(jb.Order.Number+"-"+jb.Order.Revision+p.chosen()))
+}
+
+// chosen is what the name of a file says of a draft and of a part of a pack.
+func (p *printFlags) chosen() (name string) {
 	if p.draft {
-		name += "-draft"
+		name = "-draft"
 	}
 	if chosen := append(append([]string{}, p.sheets...), p.marks...); len(chosen) > 0 {
 		part := strings.Join(chosen, "+")
@@ -47,7 +51,7 @@ func stemOf(jb *job.Job, p *printFlags) string {
 		}
 		name += "-only-" + strings.ReplaceAll(part, "/", "-")
 	}
-	return filepath.Join(p.out, fileName(name))
+	return name
 }
 
 // add takes one file that is complete in memory.

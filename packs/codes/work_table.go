@@ -31,7 +31,7 @@ var workCodes = []Entry{
 	{"ring", "Some steps wait for one another in a ring.", "Take one of the after: lines out."},
 	{"not-in-a-table", "A step as a table row does more than readings.", "Take as-table: out, or make a step of its own for the rest."},
 	{"caution-kept", "A caution of the trade stands by what a step says or does and cannot be left out.", "Word the step otherwise if it does nothing of the kind."},
-	{"no-permit", "A step carries a caution that calls for a permit, and asks for none.", "Write permit: and describe it under permits."},
+	{"no-permit", "A step carries a caution that calls for a permit or names one, and asks for none.", "Write permit: and describe it under permits."},
 	{"permit-ended", "A step asks for a permit that has been handed back above it.", "Move hand-back: to the last step that needs it, or give the later work its own."},
 	{"sign-missing", "The cautions of a step lack a safety sign that its work calls for.", "Add the sign to signs: of one of them."},
 	{"asbestos", "Asbestos is named as a shield or cloth, and is never used.", "Name sheet metal, mineral wool, calcium silicate or vermiculite cloth."},

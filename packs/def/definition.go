@@ -64,6 +64,7 @@ type Definition struct {
 	Spares      []*Supply
 	Consumables []*Supply
 	Sections    []*Section
+	Copied      map[string]*Copied // of the files that it uses, by what goes before their names
 }
 
 // Equipment is the machine on the bench.
@@ -276,6 +277,7 @@ type Section struct {
 	Each    []source.Text
 	Steps   []*Step
 	Reverse []source.Text
+	Use     *Use // of another file, whose sections stand here; nil when they do
 	Applies
 }
 
@@ -320,6 +322,7 @@ type Step struct {
 	BackMissed              Varying
 	BackCaution, BackPermit []source.Text
 	BackHold, BackCheck     source.Text
+	BackHours               source.Text // how long it takes
 	// NoCaution are the built-in cautions left out, each with the reason.
 	NoCaution []Named
 	WayRound  []WayRound

@@ -227,7 +227,7 @@ func namesTo[T any](f form, name, doc, example string, field func(*T) *[]Named) 
 // sections makes the key with the whole work of a definition.
 func sections(name, doc, example string) key[Definition] {
 	return key[Definition]{
-		entry: entry{name: name, doc: doc, form: sectionsForm, example: example, inner: []shape{sectionKind, reverseKind, stepKind}},
+		entry: entry{name: name, doc: doc, form: sectionsForm, example: example, inner: []shape{sectionKind, reverseKind, stepKind, useKind}},
 		land: func(r *reader, e *entry, d *Definition, p pair) {
 			r.sections(e, d, p.value)
 		},

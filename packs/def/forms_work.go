@@ -6,7 +6,7 @@ import (
 	"matchmark/packs/source"
 )
 
-// sections reads the work: a list whose items are sections, put-backs and steps.
+// sections reads the work: a list whose items are sections, put-backs, uses of other files and steps.
 // Steps outside a section make one without a heading, as long as they follow
 // one another.
 func (r *reader) sections(e *entry, d *Definition, n *yaml.Node) {
@@ -29,19 +29,23 @@ func (r *reader) sections(e *entry, d *Definition, n *yaml.Node) {
 		loose = nil
 		s := &Section{At: at}
 		d.Sections = append(d.Sections, s)
-		if what == "reverse" {
+		switch what {
+		case "reverse":
 			reverseKind.fill(r, s, m, at)
-		} else {
+		case "use":
+			s.Use = &Use{At: at}
+			useKind.fill(r, s.Use, m, at)
+		default:
 			sectionKind.fill(r, s, m, at)
 		}
 	}
 }
 
-// itemKind tells by its keys what an item of the work is: section, reverse or
+// itemKind tells by its keys what an item of the work is: section, reverse, use or
 // step. Where none of these is written, a misspelled one counts, and then a key
 // that only steps have.
 func itemKind(m *yaml.Node) string {
-	kinds := []string{"section", "reverse", "step"}
+	kinds := []string{"section", "reverse", "use", "step"}
 	for _, k := range kinds {
 		if hasKey(m, k) {
 			return k

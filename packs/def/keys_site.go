@@ -15,7 +15,7 @@ type SiteFile struct {
 	// works with.
 	Workable, WorkableBecause source.Text
 	Language                  source.Text
-	Decimal                   source.Text // how readings are typed back: point or comma
+	Decimal                   source.Text // point or comma
 	Roles                     []source.Text
 	Logo                      source.Text // a picture beside the site file
 	Cautions                  []*Caution  // that steps of all definitions may name
@@ -65,7 +65,7 @@ var siteFileKind = &kind[SiteFile]{
 		text("workable-because", "Why it takes that time.", "the torches are laid down outside the ring, then two pull", func(s *SiteFile) *source.Text { return &s.WorkableBecause }),
 		flag("gloves", "Whether the boxes are written with gloves on; they are higher then.", "no", func(s *SiteFile) *source.Text { return &s.Gloves }),
 		text("language", "The language of the paper, where --language says none; English if not said.", "es", func(s *SiteFile) *source.Text { return &s.Language }).oneOf(Tongues...),
-		text("decimal", "How the readings that come back are typed: with a decimal point or a comma; with a point if not said.", "comma",
+		text("decimal", "The decimal sign, a point or a comma, of printed numbers and of readings that are typed; if not said the paper has that of its language, and readings are typed with a point.", "comma",
 			func(s *SiteFile) *source.Text { return &s.Decimal }).oneOf("point", "comma"),
 		mapOf("stocks", "What tags are printed on, by a name of the site's own.", "{99x68-a4: {for: box, on: a4, label: 99.1 x 67.7 mm, across: 2, down: 4, pitch: 101.6 x 67.7 mm, first: 4.65 x 13.1 mm}}", stockKind,
 			func(s *SiteFile) *[]*LabelStock { return &s.Stocks }, func(l *LabelStock) *source.Text { return &l.Name }),

@@ -242,6 +242,10 @@ func TestEveryKeyLandsInAFieldAndEveryFieldHasAKey(t *testing.T) {
 		"Definition.Sections[1].Applies.Fitted": true, "Definition.Sections[1].Applies.If": true,
 		"Definition.Sections[2].Applies.Fitted": true, "Definition.Sections[2].Applies.If": true,
 		"Definition.Sections[2].Name": true, "Definition.Sections[2].Each": true, "Definition.Sections[2].Reverse": true,
+		// a section is no use of another file, nor the other way round
+		"Definition.Sections[0].Use": true, "Definition.Sections[1].Use": true, "Definition.Sections[2].Use": true,
+		"Definition.Sections[3].Name": true, "Definition.Sections[3].Each": true, "Definition.Sections[3].Steps": true, "Definition.Sections[3].Reverse": true,
+		"Definition.Sections[3].Applies.Fitted": true, "Definition.Sections[3].Applies.If": true,
 	}
 	for _, path := range unwritten(reflect.ValueOf(d), "Definition") {
 		switch {
@@ -274,7 +278,7 @@ func TestTakingAKeyAwaySpeaksWhenItIsNeededAndElseEmptiesItsField(t *testing.T) 
 		d, ps := Read("all.yaml", text)
 		name := k.shape.title() + "." + k.entry.name
 		switch {
-		case k.shape == reverseKind: // it alone makes the item what it is
+		case k.shape == reverseKind, k.shape == useKind && k.entry.name == "use": // it alone makes the item what it is
 		case k.entry.need:
 			found := false
 			for _, p := range ps {

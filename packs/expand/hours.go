@@ -3,16 +3,30 @@ package expand
 import (
 	"matchmark/packs/def"
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
-// readHours takes over how long each step is planned to take. A generated put-back
-// row has no time of its own.
+// readHours takes over how long each step is planned to take, and its generated
+// put-back row.
 func (b *builder) readHours(st *job.Step, ds *def.Step) {
-	if !ds.Hours.Written() {
-		return
+	st.Hours = hoursOf(ds.Hours)
+	if m := &st.Mirror; ds.BackHours.Written() {
+		m.Hours = hoursOf(ds.BackHours)
+		if m.At.IsZero() {
+			m.At = ds.BackHours.At
+		}
 	}
-	if n, err := units.ParseNumber(ds.Hours.Value); err == nil { // else the reader has told
-		st.Hours = &n
+}
+
+// hoursOf reads a number of hours, nil if none is written.
+func hoursOf(t source.Text) *units.Number {
+	if !t.Written() {
+		return nil
 	}
+	n, err := units.ParseNumber(t.Value)
+	if err != nil {
+		return nil // the reader has told
+	}
+	return &n
 }

@@ -17,7 +17,7 @@ var usualHeavy = units.Quantity{Number: units.Whole(25), Unit: units.Kilogram}
 // readSite takes over a site file; an empty one leaves what is usual.
 func (b *builder) readSite(s *def.SiteFile) {
 	site := &b.Job.Site
-	*site = job.Site{Company: s.Company.Value, Paper: s.Paper.Value, Gloves: s.Gloves.Value == "yes", Comma: s.Decimal.Value == "comma", Roles: names.Texts(s.Roles), Logo: b.Logo, LogoAt: s.Logo.At}
+	*site = job.Site{Company: s.Company.Value, Paper: s.Paper.Value, Gloves: s.Gloves.Value == "yes", Comma: s.Decimal.Value == "comma", Point: s.Decimal.Value == "point", Roles: names.Texts(s.Roles), Logo: b.Logo, LogoAt: s.Logo.At}
 	site.Heavy, site.FireWatch = usualHeavy, names.UsualFireWatch
 	if s.Heavy.Written() {
 		if q, ok := b.Quantity(s.Heavy, "25 kg"); ok {

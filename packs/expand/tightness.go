@@ -58,9 +58,9 @@ func (b *builder) tightnessTwice(t source.Text, bare, other, example string) (st
 func stagePrint(st *reading.Stage) string {
 	switch {
 	case st.High != nil:
-		return st.Value.Number.Text() + "–" + st.High.Print()
+		return st.Value.Number.Print() + "–" + st.High.Print()
 	case st.Within != nil:
-		return st.Value.Number.Text() + " ± " + units.Quantity{Number: *st.Within, Unit: st.Value.Unit}.Print()
+		return st.Value.Number.Print() + " ± " + units.Quantity{Number: *st.Within, Unit: st.Value.Unit}.Print()
 	}
 	return st.Value.Print()
 }

@@ -6,6 +6,7 @@ import (
 
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/packs/units"
 )
 
 // The columns of the file, in their order. Those of a key are found again by it; value
@@ -81,7 +82,7 @@ func position(b job.Blank) string {
 	case names[b.N] == n:
 		return "no. " + n
 	default:
-		return "no. " + n + ": " + names[b.N]
+		return "no. " + n + ": " + units.Pointed(names[b.N])
 	}
 }
 

@@ -118,7 +118,7 @@ func byPen(t *rapid.T, name string, rungs []reading.Rung) bool {
 // literal does what a printed sign says to the number so far, and gives the operation
 // that waits for the next box.
 func literal(cur *big.Rat, text, op string) string {
-	text = strings.ReplaceAll(text, "\u00a0", " ")
+	text = units.Pointed(strings.ReplaceAll(text, "\u00a0", " "))
 	var n string
 	for _, sign := range []string{"× ", "÷ "} {
 		if _, err := fmt.Sscanf(text, sign+"%s", &n); err == nil {

@@ -110,7 +110,7 @@ func WriteReport(w io.Writer, r *Result, h *History) error {
 	out := csv.NewWriter(w)
 	out.UseCRLF = true
 	number := func(text string) string {
-		text = strings.Replace(text, "−", "-", 1)
+		text = units.Plain(text)
 		if r.Job.Site.Comma {
 			text = strings.Replace(text, ".", ",", 1)
 		}
@@ -119,7 +119,7 @@ func WriteReport(w io.Writer, r *Result, h *History) error {
 	out.Write(reportColumns)
 	for _, l := range r.Lines(h) {
 		d := l.Dim
-		row := []string{d.Mark, d.Place.Name, d.What, l.Position, d.Box.Unit.Text(), limitText(job.Blank{Dim: d, When: job.AsFound, N: l.N}),
+		row := []string{d.Mark, d.Place.Name, d.What, units.Pointed(l.Position), d.Box.Unit.Text(), limitText(job.Blank{Dim: d, When: job.AsFound, N: l.N}),
 			number(l.FoundText), outcomeWords[l.FoundVerdict], number(l.LeftText), outcomeWords[l.LeftVerdict], number(l.Last), "", l.LastOn, "", "", "", "", r.action(l), r.Values.Typed()}
 		if l.Last != "" {
 			row[11] = sides[l.LastWhen]

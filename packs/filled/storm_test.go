@@ -8,6 +8,7 @@ import (
 	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/packs/units"
 )
 
 // dim is a dimension of a job by its mark.
@@ -71,7 +72,7 @@ func TestStormPumpByHand(t *testing.T) {
 		if !there || v.Outcome != x.want {
 			t.Errorf("%s at %d is judged %d, want %d", x.mark, x.when, v.Outcome, x.want)
 		}
-		if got := r.Typed(job.BlankKey(x.mark, x.when, d.ReadingKind(), 0)); got != x.value {
+		if got := units.Pointed(r.Typed(job.BlankKey(x.mark, x.when, d.ReadingKind(), 0))); got != x.value {
 			t.Errorf("%s holds %q, want %q", x.mark, got, x.value)
 		}
 	}
@@ -165,7 +166,7 @@ func TestASecondSumIsTold(t *testing.T) {
 	for _, p := range told {
 		found = found || p.Code == "sum-differs" && strings.Contains(p.Message, "1.5600 mm") && strings.Contains(p.Message, "1.4600 mm")
 	}
-	if got := r.Typed(job.BlankKey("D20/DE", job.AsFound, job.ResultBlank, 0)); !found || got != "1.4600" {
+	if got := r.Typed(job.BlankKey("D20/DE", job.AsFound, job.ResultBlank, 0)); !found || units.Pointed(got) != "1.4600" {
 		t.Errorf("D20/DE holds %q, told %v", got, found)
 	}
 	// A leaf that was refused leaves its pack without a sum: 0.25 alone is not the pack.
@@ -201,8 +202,9 @@ func TestHistoryByHand(t *testing.T) {
 		{"D4", "2.40", "2024-03-15", "−0.05", "−0.0052"},         // −0.05 ÷ 9.6 = −0.00521
 	} {
 		for _, l := range now.Lines(h) {
-			if l.Dim.Mark == x.mark && (l.Last != x.last || l.LastOn != x.on || filled.ChangeText(l) != x.change || filled.RateText(l) != x.rate) {
-				t.Errorf("%s: last %s on %s, change %s, %s in 1000 h; want %+v", x.mark, l.Last, l.LastOn, filled.ChangeText(l), filled.RateText(l), x)
+			last, change, rate := units.Pointed(l.Last), units.Pointed(filled.ChangeText(l)), units.Pointed(filled.RateText(l))
+			if l.Dim.Mark == x.mark && (last != x.last || l.LastOn != x.on || change != x.change || rate != x.rate) {
+				t.Errorf("%s: last %s on %s, change %s, %s in 1000 h; want %+v", x.mark, last, l.LastOn, change, rate, x)
 			}
 		}
 	}

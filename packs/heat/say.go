@@ -81,40 +81,54 @@ var (
 	minuteForm = form{units.Second, units.Minute, units.Minute, 0, 0, "min", "min", false}
 )
 
-// write turns a figure into words; what is no figure stays as it is.
+// write turns a figure into words, on paper with the decimal mark; what is no figure stays
+// as it is.
 func (u Units) write(a any) any {
+	text, ok := u.figure(a)
+	switch {
+	case ok && u.Tongue != nil:
+		return units.ForPaper(text)
+	case ok:
+		return text
+	}
+	switch v := a.(type) {
+	case saying:
+		return v.in(u)
+	case string: // a fixed word, or a name that a person gave
+		return units.Said(u.Tongue, v)
+	}
+	return a
+}
+
+// figure writes a figure with its unit; ok is false for what is none.
+func (u Units) figure(a any) (text string, ok bool) {
 	round := units.Nearest
 	if d, ok := a.(directed); ok {
 		a, round = d.figure, d.round
 	}
 	switch v := a.(type) {
 	case fine:
-		return u.form(float64(v), fineForm, round)
+		return u.form(float64(v), fineForm, round), true
 	case Mm:
-		return u.form(float64(v), lengthForm, round)
+		return u.form(float64(v), lengthForm, round), true
 	case Celsius:
-		return u.form(float64(v), pointForm, round)
+		return u.form(float64(v), pointForm, round), true
 	case KelvinRise:
-		return u.form(float64(v), riseForm, round)
+		return u.form(float64(v), riseForm, round), true
 	case Newton:
-		return u.form(float64(v), forceForm, round)
+		return u.form(float64(v), forceForm, round), true
 	case MPa:
-		return u.form(float64(v), stressForm, round)
+		return u.form(float64(v), stressForm, round), true
 	case Watt:
-		return u.form(float64(v), powerForm, round)
+		return u.form(float64(v), powerForm, round), true
 	case Second:
-		return u.form(float64(v), secondForm, round)
+		return u.form(float64(v), secondForm, round), true
 	case minutes:
-		return u.form(float64(v), minuteForm, round)
+		return u.form(float64(v), minuteForm, round), true
 	case Conductance:
-		return decimals(float64(v), 0, round) + " W/m²K"
-	case saying:
-		return v.in(u)
+		return decimals(float64(v), 0, round) + " W/m²K", true
 	}
-	if text, ok := a.(string); ok { // a fixed word, or a name that a person gave
-		return units.Said(u.Tongue, text)
-	}
-	return a
+	return "", false
 }
 
 // form writes a figure in its form.

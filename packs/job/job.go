@@ -102,7 +102,8 @@ type Site struct {
 	FireWatch units.Quantity
 	Critical  lift.Ratio // share of a crane's rating from which a lift is critical
 	Gloves    bool
-	Comma     bool // readings that come back are typed with a decimal comma
+	Comma     bool // the site says decimal: comma, for paper and for readings that are typed
+	Point     bool // the site says decimal: point, whatever the language of the paper
 	Roles     []string
 	Workable  heat.Workable // zero where the usual time counts
 	Logo      []byte        // a PNG or JPEG picture, nil if there is none

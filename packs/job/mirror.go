@@ -1,6 +1,9 @@
 package job
 
-import "matchmark/packs/source"
+import (
+	"matchmark/packs/source"
+	"matchmark/packs/units"
+)
 
 // A Mirror is what the generated put-back row of a step has of its own. The guards
 // of the step stand at the row as well: cautions and permits of the mirror come on
@@ -11,8 +14,9 @@ type Mirror struct {
 	Permits  []*Permit
 	Hold     *Hold
 	Check    string
-	Without  []Without  // what the author leaves out
-	At       source.Pos // of the first of these keys
+	Hours    *units.Number // planned for it, nil if none are written
+	Without  []Without     // what the author leaves out
+	At       source.Pos    // of the first of these keys
 }
 
 // A Guard is a kind of thing that guards a step.

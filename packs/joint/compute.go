@@ -206,16 +206,16 @@ func (a *account) stress(f, scattered Newton) {
 
 // share refuses what goes over proof and tells what comes near it.
 func (a *account) share() {
-	field, what := "torque", ""
+	field, what := "torque", any("")
 	switch {
 	case a.s.Torque != nil:
-		what = a.s.Torque.High.Text()
+		what = a.s.Torque.High
 	case a.s.Preload != nil:
 		field, what = "preload", "the wanted preload"
 	}
 	switch r := a.r; {
 	case float64(r.Share) > 1+rounding:
-		a.refuse(field, "look the torque, the class and the friction up again", "%s takes the bolt to %s of its proof stress", what, r.Share.Percent())
+		a.refuse(field, "look the torque, the class and the friction up again", "%s", worded(nil, asTyped, "%s takes the bolt to %s of its proof stress", []any{what, r.Share.Percent()}))
 	case float64(r.Share) > nearProof+rounding:
 		a.caution(NearProof, field, "%s takes the bolt to %s of its proof stress", what, r.Share.Percent())
 	}
@@ -239,7 +239,7 @@ func (a *account) afterwards() {
 		case dim != units.Torque:
 			a.refuse("fornow", "write it like 40 N·m", "%s for a time is no torque", s.Text())
 		case last > 0 && float64(newtonMetres(s.High)) > last*(1+rounding):
-			a.caution(ForNowHigh, "fornow", "%s for a time is more than the last torque %s", s.Text(), a.r.Torque.Text())
+			a.caution(ForNowHigh, "fornow", "%s for a time is more than the last torque %s", *s, *a.r.Torque)
 		}
 	}
 	if q := a.s.BreaksLoose; q != nil {
@@ -247,7 +247,7 @@ func (a *account) afterwards() {
 		case q.Unit.Dimension() != units.Torque || q.Number.Sign() <= 0:
 			a.refuse("breaksloose", "write it like 45 N·m", "%s is no torque", q.Text())
 		case last > 0 && float64(newtonMetres(*q)) > last*(1+rounding):
-			a.caution(BreaksLooseHigh, "breaksloose", "it must break loose with at least %s and is tightened with %s", q.Text(), a.r.Torque.Text())
+			a.caution(BreaksLooseHigh, "breaksloose", "it must break loose with at least %s and is tightened with %s", *q, *a.r.Torque)
 		}
 	}
 }

@@ -32,6 +32,27 @@ func (r Ratio) Percent() string {
 	return fmt.Sprintf("%.0f %%", math.Ceil(100*float64(r)*(1-rounding)))
 }
 
+// worded puts figures into a sentence in a language, their numbers written by write.
+func worded(t units.Tongue, write func(number string) string, format string, args []any) string {
+	said := make([]any, len(args))
+	for i, a := range args {
+		switch x := a.(type) {
+		case Setting:
+			said[i] = x.in(t, write)
+		case units.Quantity:
+			said[i] = write(x.Text())
+		case string: // a fixed word, or a thread
+			said[i] = units.Said(t, x)
+		default:
+			said[i] = a
+		}
+	}
+	return fmt.Sprintf(units.Said(t, format), said...)
+}
+
+// asTyped leaves a number as it is typed.
+func asTyped(number string) string { return number }
+
 // rounding is the relative error of binary sums that a directed rounding must not take
 // for a real part: without it 0.75 of proof could print as 76 %.
 const rounding = 1e-9

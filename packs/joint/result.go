@@ -1,8 +1,6 @@
 package joint
 
 import (
-	"fmt"
-
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
 )
@@ -67,7 +65,7 @@ type Caution struct {
 }
 
 // In gives the message in the language of the paper.
-func (c Caution) In(t units.Tongue) string { return fmt.Sprintf(units.Said(t, c.format), c.args...) }
+func (c Caution) In(t units.Tongue) string { return worded(t, units.ForPaper, c.format, c.args) }
 
 // An Assumption is something the computation takes for granted and the sheet must say.
 type Assumption uint8
@@ -213,7 +211,7 @@ func OtherTorque(q units.Quantity) (other units.Quantity, ok bool) {
 }
 
 func (a *account) caution(code CautionCode, field, message string, args ...any) {
-	a.r.Cautions = append(a.r.Cautions, Caution{code, field, fmt.Sprintf(message, args...), message, args})
+	a.r.Cautions = append(a.r.Cautions, Caution{code, field, worded(nil, asTyped, message, args), message, args})
 }
 
 func (a *account) work(what, formula, source string, figures ...Figure) {

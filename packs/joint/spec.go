@@ -1,6 +1,8 @@
 package joint
 
 import (
+	"fmt"
+
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
 )
@@ -59,18 +61,24 @@ func PlusMinus(q units.Quantity, tolerance units.Number) Setting {
 }
 
 // Text writes the setting as it is typed.
-func (s Setting) Text() string {
+func (s Setting) Text() string { return s.in(nil, asTyped) }
+
+// in writes the setting in a language, its numbers written by write.
+func (s Setting) in(t units.Tongue, write func(number string) string) string {
+	between := func() string {
+		return fmt.Sprintf(units.Said(t, "%s to %s"), write(s.Low.Number.Text()), write(s.High.Text()))
+	}
 	switch {
 	case s.Aim == nil:
-		return s.Low.Number.Text() + " to " + s.High.Text()
+		return between()
 	case s.Low.Number.Cmp(s.High.Number) == 0:
-		return s.Aim.Text()
+		return write(s.Aim.Text())
 	}
 	up, down := s.High.Number.Sub(s.Aim.Number), s.Aim.Number.Sub(s.Low.Number)
 	if up.Cmp(down) == 0 {
-		return s.Aim.Number.Text() + " +/- " + units.Quantity{Number: up, Unit: s.Aim.Unit}.Text()
+		return write(s.Aim.Number.Text()) + " +/- " + write(units.Quantity{Number: up, Unit: s.Aim.Unit}.Text())
 	}
-	return s.Low.Number.Text() + " to " + s.High.Text()
+	return between()
 }
 
 // aim gives the figure aimed at: the middle where none was written.

@@ -198,7 +198,7 @@ func (w *walk) again(st Stage, r *Round) bool {
 		return false
 	}
 	if w.angle {
-		w.a.caution(TorqueAfterAngle, w.field, "%s comes again after an angle: it will not move a bolt that the angle took further", w.now.Text())
+		w.a.caution(TorqueAfterAngle, w.field, "%s comes again after an angle: it will not move a bolt that the angle took further", *w.now)
 	}
 	r.Setting, r.Share = w.now, 1
 	if w.last != nil {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/units"
 )
 
 // Content is all that a tag says of what it hangs on, as one text.
@@ -58,7 +59,7 @@ func Says(t *job.Tag) []string {
 	add("note", t.Note)
 	add("support", t.Support)
 	if t.Mass != nil {
-		add("mass", t.Mass.Print())
+		add("mass", units.Pointed(t.Mass.Print()))
 	}
 	// Steps that change places fill a container in another order: that is no change.
 	slices.Sort(out)

@@ -27,16 +27,16 @@ func (c Component) because() phrase {
 			least = r
 		}
 	}
-	if least.Why == "" {
+	if least.Factor == 1 {
 		return phrase{}
 	}
-	return say(": rated %s, %s × %s", c.Rated.Down(), least.Why, least.Factor.Factor())
+	return say(": rated %s, %s × %s", c.Rated.Down(), least.why, least.Factor.Factor())
 }
 
 func (a *account) cautions() {
 	for _, c := range a.r.Components {
 		if c.Used > 1 {
-			a.caution(Overloaded, c.Field, true, "%s carries %s and may carry %s%s", c.Name, c.Load.Up(), c.Allowed.Down(), c.because())
+			a.caution(Overloaded, c.Field, true, "%s carries %s and may carry %s%s", c.name, c.Load.Up(), c.Allowed.Down(), c.because())
 		}
 	}
 	if h := a.r.Headroom; h != nil && h.Spare < 0 {

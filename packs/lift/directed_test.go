@@ -54,18 +54,18 @@ func TestEveryFigureIsOnItsSide(t *testing.T) {
 		for _, c := range r.Components {
 			side(c.Name+" load", c.Load.Up().String(), float64(c.Load), units.Up)
 			side(c.Name+" allowed", c.Allowed.Down().String(), float64(c.Allowed), units.Down)
-			side(c.Name+" used", c.Used.Percent(), 100*float64(c.Used), units.Up)
+			side(c.Name+" used", c.Used.Percent().String(), 100*float64(c.Used), units.Up)
 			for _, x := range c.Reductions {
-				side(c.Name+" "+x.Why, x.Factor.Factor(), float64(x.Factor), units.Down)
+				side(c.Name+" "+x.Because(Units{}), x.Factor.Factor().String(), float64(x.Factor), units.Down)
 			}
 		}
 		for _, l := range r.Legs {
 			side(l.Name+" pull", l.Tension.Up().String(), float64(l.Tension), units.Up)
-			side(l.Name+" angle", l.Angle.Down(), float64(l.Angle), units.Down)
+			side(l.Name+" angle", l.Angle.Down().String(), float64(l.Angle), units.Down)
 		}
-		side("tilt", r.Tilt.Most.Up(), float64(r.Tilt.Most), units.Up)
+		side("tilt", r.Tilt.Most.Up().String(), float64(r.Tilt.Most), units.Up)
 		side("spare", r.Headroom.Spare.Down().String(), float64(r.Headroom.Spare), units.Down)
-		side("dynamic", r.Dynamic.FactorUp(), float64(r.Dynamic), units.Up)
+		side("dynamic", r.Dynamic.FactorUp().String(), float64(r.Dynamic), units.Up)
 		sideOfMessages(t, r)
 	})
 }
@@ -99,9 +99,9 @@ func TestAmountsInWords(t *testing.T) {
 	for _, c := range []struct{ got, want string }{
 		{Kg(548.2).Up().String(), "549 kg"}, {Kg(548.9).Down().String(), "548 kg"}, {Kg(99.91).Up().String(), "100 kg"}, {Kg(99.96).Down().String(), "99.9 kg"},
 		{Kg(12.31).Up().String(), "12.4 kg"}, {Kg(0).Up().String(), "0.0 kg"}, {Kg(1000).Up().String(), "1000 kg"}, {Kg(math.NaN()).Up().String(), "no number"},
-		{Mm(-30.4).Down().String(), "-31 mm"}, {Mm(30.4).Up().String(), "31 mm"}, {Degree(2.04).Up(), "2.1°"}, {Degree(29.96).Down(), "29.9°"},
-		{Degree(1e-13).Up(), "0.0°"}, {Ratio(0.7500000000000001).Percent(), "75 %"}, {Ratio(0.7501).Percent(), "76 %"},
-		{Ratio(0.869).Factor(), "0.86"}, {Ratio(1.101).FactorUp(), "1.11"}, {Ratio(0.7501).PercentDown(), "75 %"}, {Kilopascal(63.81).Up().String(), "63.9 kN/m²"},
+		{Mm(-30.4).Down().String(), "-31 mm"}, {Mm(30.4).Up().String(), "31 mm"}, {Degree(2.04).Up().String(), "2.1°"}, {Degree(29.96).Down().String(), "29.9°"},
+		{Degree(1e-13).Up().String(), "0.0°"}, {Ratio(0.7500000000000001).Percent().String(), "75 %"}, {Ratio(0.7501).Percent().String(), "76 %"},
+		{Ratio(0.869).Factor().String(), "0.86"}, {Ratio(1.101).FactorUp().String(), "1.11"}, {Ratio(0.7501).PercentDown().String(), "75 %"}, {Kilopascal(63.81).Up().String(), "63.9 kN/m²"},
 		{Mm(2007.25).String(), "2007.3 mm"}, {Kg(12).String(), "12 kg"},
 	} {
 		if c.got != c.want {

@@ -117,7 +117,7 @@ func (h Hardware) reductions(field string, u vec) ([]Reduction, *Refusal) {
 		if h.Seat == Saddle {
 			return nil, nil
 		}
-		return []Reduction{{"load out of the saddle", hookLadder[h.Seat-Saddle], "Hanford rigging course TR244C, hooks, as quoted by study notes"}}, nil
+		return []Reduction{{say("load out of the saddle"), hookLadder[h.Seat-Saddle], "Hanford rigging course TR244C, hooks, as quoted by study notes"}}, nil
 	case Shackle:
 		ladder, angle = shackleLadder, h.OffLine
 		why, source = "side load", "shackle side-load table, makers' precautions"
@@ -148,7 +148,7 @@ func (h Hardware) reductions(field string, u vec) ([]Reduction, *Refusal) {
 	if !ok {
 		return nil, refuse(field+".kind", "use gear made for that pull, such as a swivel eye, or steeper legs", "%q is pulled %s off its axis and is rated up to %s", h.Name, angle.Up(), ladder[len(ladder)-1].upTo.Down())
 	}
-	return []Reduction{{why + " " + angle.String(), left, source}}, nil
+	return []Reduction{{say("%s %s", why, angle), left, source}}, nil
 }
 
 // own turns the maker's ladder into ours.

@@ -75,10 +75,13 @@ type Sling struct {
 
 // A Reduction is one factor on a rating, with its source.
 type Reduction struct {
-	Why    string
+	why    phrase
 	Factor Ratio
 	Source string
 }
+
+// Because tells why a rating is reduced, or raised.
+func (r Reduction) Because(u Units) string { return r.why.in(u) }
 
 const (
 	chokeSource    = "angle-of-choke table, sling-care leaflet AWS0806, note (1)"
@@ -129,19 +132,19 @@ func chokeFactor(angle Degree) Ratio {
 func hitchChoker(f Fibre, b Basis) (Reduction, bool) {
 	switch {
 	case b == EN && (f == Web || f == RoundSling):
-		return Reduction{"choked", 0.8, enWeb}, true
+		return Reduction{say("choked"), 0.8, enWeb}, true
 	case b == EN && f == WireRope:
-		return Reduction{"choked", 0.8, enRope + ", endless in choke 1.6 on two parts"}, true
+		return Reduction{say("choked"), 0.8, enRope + ", endless in choke 1.6 on two parts"}, true
 	case b == EN && f == Chain:
-		return Reduction{"choked", 0.8, "EN 818-4, from memory"}, true
+		return Reduction{say("choked"), 0.8, "EN 818-4, from memory"}, true
 	case b == EN:
 		return Reduction{}, false
 	case f == NaturalRope:
-		return Reduction{"choked", 0.5, chokeSourceNat}, true
+		return Reduction{say("choked"), 0.5, chokeSourceNat}, true
 	case f == WireRope:
-		return Reduction{"choked", 0.75, "US Navy training manual 14081, choker paragraph"}, true
+		return Reduction{say("choked"), 0.75, "US Navy training manual 14081, choker paragraph"}, true
 	default:
-		return Reduction{"choked", 0.8, "ASME B30.9, from memory"}, true
+		return Reduction{say("choked"), 0.8, "ASME B30.9, from memory"}, true
 	}
 }
 
@@ -207,11 +210,11 @@ func (s Sling) reductions(field string, basis Basis, reach float64, lean Degree)
 		if !ok {
 			return nil, refuse(field+".hitch", "use another sling or another hitch", "no EN figure is at hand for natural fibre rope in a choke")
 		}
-		return []Reduction{r, {"angle in the choke", chokeFactor(s.ChokeAngle), chokeSource}}, nil
+		return []Reduction{r, {say("angle in the choke"), chokeFactor(s.ChokeAngle), chokeSource}}, nil
 	case Basket:
 		rs, no := s.basket(field, basis, reach)
 		if q := s.heavier(lean); no == nil && q > 0.5 {
-			rs = append(rs, Reduction{"unlike pull in the two parts of the basket, " + q.Percent() + " in one", 0.5 / q, partsSource})
+			rs = append(rs, Reduction{say("unlike pull in the two parts of the basket, %s in one", q.Percent()), 0.5 / q, partsSource})
 		}
 		return rs, no
 	}
@@ -226,7 +229,7 @@ func (s Sling) basket(field string, basis Basis, reach float64) ([]Reduction, *R
 	if half > 60+angleSlack {
 		return nil, refuse(field+".spread", "use a longer sling", "the parts of basket %q stand %s from horizontal, under 30°", s.Name, (90 - half).Down())
 	}
-	rs := []Reduction{{"basket, two parts", 2 * Ratio(math.Cos(radians(half))), basketUS}}
+	rs := []Reduction{{say("basket, two parts"), 2 * Ratio(math.Cos(radians(half))), basketUS}}
 	if basis == EN {
 		rs[0].Source = enWeb
 		switch {
@@ -253,7 +256,7 @@ func (s Sling) basket(field string, basis Basis, reach float64) ([]Reduction, *R
 	}
 	// Under the US threshold the whole loss is taken: on the safe side of the
 	// tables, whose straight rating may hold part of it.
-	return append(rs, Reduction{"bend of the rope", bendEfficiency(bend), bendSource}), nil
+	return append(rs, Reduction{say("bend of the rope"), bendEfficiency(bend), bendSource}), nil
 }
 
 // halfSpread gives half the angle between the parts of a basket.

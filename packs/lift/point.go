@@ -41,11 +41,11 @@ func (k LiftingPoint) check(c *checker, field, name string) {
 }
 
 // pulls words for which pulls a point is rated.
-func (k LiftingPoint) pulls() string {
+func (k LiftingPoint) pulls() phrase {
 	if 90-k.LeastAngle <= upright {
-		return "a pull straight up only"
+		return say("a pull straight up only")
 	}
-	return "legs of " + k.LeastAngle.Up() + " and steeper"
+	return say("legs of %s and steeper", k.LeastAngle.Up())
 }
 
 // bears tells whether the leg goes round the load, or ends in an eyebolt that is

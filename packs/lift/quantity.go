@@ -1,7 +1,6 @@
 package lift
 
 import (
-	"fmt"
 	"math"
 
 	"matchmark/packs/units"
@@ -75,30 +74,33 @@ func (m Mm) Down() Words { return Words{amount: float64(m), unit: units.Millimet
 func (m Mm) Size() Words { return Words{amount: float64(m), unit: units.Millimetre} }
 
 // String gives the angle to the nearest tenth of a degree.
-func (d Degree) String() string { return fmt.Sprintf("%.1f°", float64(d)) }
+func (d Degree) String() string { return d.Given().String() }
+
+// Given words an angle to the nearest tenth of a degree.
+func (d Degree) Given() Words { return directed(float64(d), units.Degree, 1, units.Nearest) }
 
 // Up words a tilt or a lean, not below what it is, in tenths of a degree.
-func (d Degree) Up() string { return directed(float64(d), units.Degree, 1, units.Up) }
+func (d Degree) Up() Words { return directed(float64(d), units.Degree, 1, units.Up) }
 
 // Down words the angle of a leg from horizontal, not above what it is: the flatter
 // leg pulls more.
-func (d Degree) Down() string { return directed(float64(d), units.Degree, 1, units.Down) }
+func (d Degree) Down() Words { return directed(float64(d), units.Degree, 1, units.Down) }
 
 // Percent words a share that is used, in whole per cent and not below what it is.
-func (r Ratio) Percent() string {
+func (r Ratio) Percent() Words {
 	return directed(100*float64(r), units.Percent, 0, units.Up)
 }
 
 // PercentDown words a share that is left or allowed, not above what it is.
-func (r Ratio) PercentDown() string {
+func (r Ratio) PercentDown() Words {
 	return directed(100*float64(r), units.Percent, 0, units.Down)
 }
 
 // Factor words a factor on a rating with two decimals, not above what it is.
-func (r Ratio) Factor() string { return directed(float64(r), units.None, 2, units.Down) }
+func (r Ratio) Factor() Words { return directed(float64(r), units.None, 2, units.Down) }
 
 // FactorUp words a factor on a load with two decimals, not below what it is.
-func (r Ratio) FactorUp() string { return directed(float64(r), units.None, 2, units.Up) }
+func (r Ratio) FactorUp() Words { return directed(float64(r), units.None, 2, units.Up) }
 
 // Given words a pressure as a person wrote it.
 func (p Kilopascal) Given() Words {
@@ -123,14 +125,10 @@ func (c Celsius) Up() Words { return Words{amount: float64(c), unit: units.Celsi
 // Down is told at Up.
 func (c Celsius) Down() Words { return Words{amount: float64(c), unit: units.Celsius, to: units.Down} }
 
-// directed writes an amount that has one unit only, with so many decimals, rounded to
-// its side.
-func directed(amount float64, unit units.Unit, decimals int, to units.Rounding) string {
-	q, ok := units.Computed(amount, unit)
-	if !ok {
-		return noNumber
-	}
-	return q.Round(decimals, to).Text()
+// directed words an amount that has one unit only, with so many decimals, rounded to its
+// side.
+func directed(amount float64, unit units.Unit, decimals int, to units.Rounding) Words {
+	return Words{amount: amount, unit: unit, to: to, decimals: &decimals}
 }
 
 func radians(d Degree) float64 { return float64(d) * math.Pi / 180 }

@@ -120,7 +120,7 @@ func TestTiltOfBothByHand(t *testing.T) {
 	t.Parallel()
 	r := compute(t, good())
 	near(t, "most", float64(r.Tilt.Most), 1.091+0.343, 0.01)
-	if got := r.Tilt.Most.Up(); got != "1.5°" {
+	if got := r.Tilt.Most.Up().String(); got != "1.5°" {
 		t.Errorf("told as %s", got)
 	}
 }

@@ -121,9 +121,9 @@ func (a *account) whole(dyn float64) {
 	}
 	factor, why := bandFactor(n, sharing, flat)
 	_, part, _, _ := a.leg(0)
-	rs := []Reduction{{why, Ratio(factor), enRope}}
+	rs := []Reduction{{say(why), Ratio(factor), enRope}}
 	if least != rated {
-		rs = append([]Reduction{{"hitch of the weakest leg", Ratio(least / rated), "as for that leg"}}, rs...)
+		rs = append([]Reduction{{say("hitch of the weakest leg"), Ratio(least / rated), "as for that leg"}}, rs...)
 	}
 	a.component(part, "bridle as a whole", a.s.gross*dyn, rated, rs)
 }

@@ -39,6 +39,8 @@ type Words struct {
 	unit   units.Unit
 	to     units.Rounding // Up or Down; Nearest for a size and for what was given
 	fine   bool           // as fine as a person writes it
+	// decimals are those of an amount that has one unit only; nil for all others.
+	decimals *int
 }
 
 // Fine words the amount as fine as a person writes it, on the side chosen: a tenth of
@@ -57,7 +59,10 @@ func (w Words) In(u Units) string {
 		return noNumber
 	}
 	text := w.round(q).Text()
-	if u.Paper {
+	switch {
+	case u.Paper && w.decimals != nil:
+		text = units.ForPaper(text)
+	case u.Paper:
 		text = w.round(q).Print()
 	}
 	// What stands on a floor is told in the unit of the floor's plate.
@@ -83,7 +88,10 @@ func (w Words) quantity(u Units) (q units.Quantity, ok bool) {
 
 // round leaves as many decimals as a rigger reads off a scale or a tape.
 func (w Words) round(q units.Quantity) units.Quantity {
-	if w.fine {
+	switch {
+	case w.decimals != nil:
+		return q.Round(*w.decimals, w.to)
+	case w.fine:
 		return fine(q, w.to)
 	}
 	switch q.Unit {
@@ -135,15 +143,25 @@ func (p phrase) in(u Units) string {
 			args[i] = x.in(u)
 		case Words:
 			args[i] = x.In(u)
-		case interface{ Given() Words }:
+		case interface{ Given() Words }: // a Degree too
 			args[i] = x.Given().In(u)
 		case string: // a fixed word, or a name that a person gave
 			args[i] = units.Said(u.Tongue, x)
+		case float64:
+			args[i] = u.figure(x)
 		default:
 			args[i] = a
 		}
 	}
 	return fmt.Sprintf(units.Said(u.Tongue, p.format), args...)
+}
+
+// figure is a plain number, with the decimal mark for paper.
+func (u Units) figure(x float64) any {
+	if u.Paper {
+		return units.Figure(x)
+	}
+	return x
 }
 
 // given is an amount whose unit is named, as a person wrote it.

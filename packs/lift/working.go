@@ -18,6 +18,9 @@ type Figure struct {
 	Toward units.Rounding
 }
 
+// Print writes the amount for paper: as Text, with the decimal mark.
+func (f Figure) Print() string { return units.ForPaper(f.Text()) }
+
 // Text gives the amount with about four figures, rounded to its side.
 func (f Figure) Text() string {
 	q, ok := units.Computed(float64(f.Amount), units.None)

@@ -3,6 +3,7 @@ package proof
 import (
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"regexp"
 	"slices"
 	"strings"
 )
@@ -26,13 +27,38 @@ func (r *report) checkCautions() {
 					r.checkSigns(st, c, n.what, n.signs)
 				}
 			}
-			if c := cautionOf(st, []string{job.HotWork, "confined-space"}); c != nil && len(st.Permits) == 0 {
-				r.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+source.Quote(c.Key)+" and asks for no permit",
-					"permit: ["+c.Key+"], and permits: {"+c.Key+": {what: …}}")
-			}
+			r.checkPermitOf(st)
 		}
 	}
 }
+
+// checkPermitOf sees that a step whose cautions name a permit asks for one, so that it has
+// its row in the table of permits. A put-back row may go without, with the author's reason.
+func (r *report) checkPermitOf(st *job.Step) {
+	left := func(w job.Without) bool { return w.Guard == job.GuardPermit }
+	if len(st.Permits) > 0 || slices.ContainsFunc(st.Without, left) {
+		return
+	}
+	for _, c := range st.Cautions {
+		does := " and"
+		if !slices.Contains(onPermit, c.Key) {
+			if c.Builtin || !namesPermit.MatchString(strings.Join([]string{c.Hazard, c.Result, c.Short, c.Avoid}, " ")) {
+				continue
+			}
+			does = ", which names a permit, and"
+		}
+		r.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+source.Quote(c.Key)+does+" asks for no permit",
+			"permit: ["+c.Key+"], and permits: {"+c.Key+": {what: …}}")
+		return
+	}
+}
+
+// onPermit are the built-in notes of work that is done on a permit alone; namesPermit finds
+// a permit in the words of a note of the author's.
+var (
+	onPermit    = []string{job.HotWork, "confined-space"}
+	namesPermit = regexp.MustCompile(`(?i)\bpermits?\b`)
+)
 
 // cautionOf is the note of a step that has one of the keys, nil if none has.
 func cautionOf(st *job.Step, keys []string) *job.Caution {

@@ -44,8 +44,8 @@ func (r *report) tooHeavy(st *job.Step, m *job.Move) bool {
 	}
 	r.problems = append(r.problems, source.Problem{
 		Pos: m.At, Severity: source.Error, Code: "too-heavy",
-		Message: m.Part.Name + " weighs " + mass.Print() + ", more than " + says + " may lift here (" + most.Print() + "), and " + st.Name() + " does not say what it hangs on",
-		Help:    []string{"lift: [L1] with a lift sheet", "on-hook: workshop crane, for a routine lift by the site's rules", "people: 2, if each then has no more than " + r.job.Site.Heavy.Print()},
+		Message: m.Part.Name + " weighs " + units.Pointed(mass.Print()) + ", more than " + says + " may lift here (" + units.Pointed(most.Print()) + "), and " + st.Name() + " does not say what it hangs on",
+		Help:    []string{"lift: [L1] with a lift sheet", "on-hook: workshop crane, for a routine lift by the site's rules", "people: 2, if each then has no more than " + units.Pointed(r.job.Site.Heavy.Print())},
 	})
 	return true
 }

@@ -8,6 +8,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
+	"matchmark/packs/units"
 )
 
 // checkThings sees that the places of a job are kept apart, that old pieces are counted
@@ -93,7 +94,7 @@ func (r *report) heavierThanWhole(p *job.Part) {
 	}
 	// Masses are told to the kilogram, or to three figures.
 	if mass := lift.Kg(job.Kilograms(*p.Mass)); sum > mass+max(1, mass/200) {
-		r.problems.Add(p.At, "mass-differs", p.Called()+" is said to weigh "+p.Mass.Print()+", and its parts come to "+strconv.FormatFloat(float64(sum), 'f', 0, 64)+" kg", "put one of them right, or take of: out at what does not belong to it")
+		r.problems.Add(p.At, "mass-differs", p.Called()+" is said to weigh "+units.Pointed(p.Mass.Print())+", and its parts come to "+strconv.FormatFloat(float64(sum), 'f', 0, 64)+" kg", "put one of them right, or take of: out at what does not belong to it")
 	}
 }
 

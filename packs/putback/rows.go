@@ -78,6 +78,7 @@ func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
 	if !works(row) && len(row.Set) == 0 && len(row.Recall) == 0 {
 		return nil
 	}
+	row.Hours = st.Mirror.Hours
 	guardAgain(st, row)
 	return row
 }

@@ -1,6 +1,10 @@
 package reading
 
-import "strings"
+import (
+	"strings"
+
+	"matchmark/packs/units"
+)
 
 // The words of paper stand in the catalogue of the sheets; here they are spelled once
 // more, so that a printed line can be compared with the table it was written to.
@@ -23,7 +27,7 @@ var english = [NumWords]string{
 // English gives the word in English, "" for Literal.
 func (w Word) English() string { return english[w] }
 
-// English writes a printed line in English; a blank shows as blank.
+// English writes a printed line in English, with points; a blank shows as blank.
 func English(line []Part, blank string) string {
 	var out []string
 	for _, p := range line {
@@ -36,5 +40,5 @@ func English(line []Part, blank string) string {
 			out = append(out, p.Text)
 		}
 	}
-	return strings.Join(out, " ")
+	return units.Pointed(strings.Join(out, " "))
 }

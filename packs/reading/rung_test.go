@@ -133,7 +133,7 @@ func (w *writer) reading(p Part) *big.Rat {
 }
 
 func rat(t interface{ Fatalf(string, ...any) }, s string) *big.Rat {
-	r, ok := new(big.Rat).SetString(s)
+	r, ok := new(big.Rat).SetString(units.Plain(s))
 	if !ok {
 		t.Fatalf("%q is no number", s)
 	}

@@ -89,9 +89,10 @@ func (n Number) Text() string {
 	return mixed(r)
 }
 
-// Print writes the number for paper: as Text, with a true minus sign.
+// Print writes the number for paper: as Text, with a true minus sign and the decimal
+// mark.
 func (n Number) Print() string {
-	text := n.Text()
+	text := ForPaper(n.Text())
 	if behind, minus := strings.CutPrefix(text, "-"); minus {
 		return "−" + behind
 	}

@@ -11,8 +11,8 @@ func (q Quantity) Text() string {
 	return join(q.Number.Text(), q.Unit.named(q.Number, q.Unit.Text()), " ")
 }
 
-// Print writes the quantity for paper, with a no-break space before the unit and
-// a true minus sign.
+// Print writes the quantity for paper, with a no-break space before the unit, a true
+// minus sign and the decimal mark.
 func (q Quantity) Print() string {
 	return join(q.Number.Print(), q.Unit.named(q.Number, q.Unit.Print()), "\u00a0")
 }

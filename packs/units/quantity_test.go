@@ -51,7 +51,7 @@ func TestParseQuantityKeepsWhatWasTyped(t *testing.T) {
 			t.Errorf("%q: %v", c.typed, err)
 			continue
 		}
-		print := strings.ReplaceAll(q.Print(), "\u00a0", " ")
+		print := Pointed(strings.ReplaceAll(q.Print(), "\u00a0", " "))
 		if q.Text() != c.text || print != c.print || q.Unit != c.unit || q.Number.Decimals() != c.decimals || q.Number.Denominator() != c.den {
 			t.Errorf("%q: got %q %q %s %d %d, want %q %q %s %d %d", c.typed, q.Text(), print, q.Unit.Text(), q.Number.Decimals(), q.Number.Denominator(),
 				c.text, c.print, c.unit.Text(), c.decimals, c.den)

@@ -265,7 +265,9 @@ func (k content) flow(items []layout.Block, width layout.Mm) layout.Block {
 
 // verdict are the pieces that say how a reading came out, ending with the initials.
 func (k content) verdict(e entry, w way) []layout.Block {
-	return verdictItems(k.Composer, e.d, e.sides, k.back, w.stacked)
+	return k.tried.verdictOnce(verdictKey{e.d, w.stacked}, func() []layout.Block {
+		return verdictItems(k.Composer, e.d, e.sides, k.back, w.stacked)
+	})
 }
 
 // framed puts a frame about a content over the whole width.

@@ -82,6 +82,13 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 
 // handEntry is one of several like places without its head.
 func (k content) handEntry(e entry, w way, width layout.Mm) layout.Block {
+	set := k.tried.handOnce(boxesKey{e.d, 0, width}, func() handSet { return k.handSet(e, width) })
+	parts, items := set.parts[:len(set.parts):len(set.parts)], append(set.items[:len(set.items):len(set.items)], k.verdict(e, w)...)
+	return layout.Above(layout.GapY, append(parts, k.flow(items, width), warmLine(k.Composer, e.d, writtenSide(e.sides), width))...)
+}
+
+// handSet is what handEntry has in every way.
+func (k content) handSet(e entry, width layout.Mm) handSet {
 	parts, items := k.handParts(e, width)
 	limit := limitOf(k.Composer, e.d, k.back, width).boxes
 	if last := len(items) - 1; len(limit) > 0 && e.d.Shims != nil && e.sides[0].Copied && last >= 0 {
@@ -91,8 +98,7 @@ func (k content) handEntry(e entry, w way, width layout.Mm) layout.Block {
 	} else {
 		items = append(limit, items...)
 	}
-	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), k.verdict(e, w)...)
-	return layout.Above(layout.GapY, append(parts, k.flow(items, width), warmLine(k.Composer, e.d, writtenSide(e.sides), width))...)
+	return handSet{parts, append(items, extraItems(k.Composer, e.d, e.sides)...)}
 }
 
 // handHead is the head of a dimension that is worked out, with its limit and the table

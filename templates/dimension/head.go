@@ -57,6 +57,10 @@ func (k content) limit(w way, width layout.Mm) []layout.Block {
 	if w.limitInHead {
 		return nil
 	}
+	return k.tried.limitOnce(headKey{false, width}, func() []layout.Block { return k.setLimit(width) })
+}
+
+func (k content) setLimit(width layout.Mm) []layout.Block {
 	c, d := k.Composer, k.d()
 	limit := limitOf(c, d, k.back, width)
 	var text []layout.Block

@@ -102,19 +102,51 @@ func blocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.B
 			i++
 			continue
 		}
-		k := content{Composer: c, back: kind != Found, reason: reason}
-		n := i
-		for n < len(ds) && (n == i || alike(c, d, ds[n], kind)) {
-			k.entries = append(k.entries, entry{ds[n], sidesOf(c, ds[n], kind)})
+		n := i + 1
+		for n < len(ds) && alike(c, d, ds[n], kind) {
 			n++
 		}
-		if kind == Found {
-			k.note = lastChanceNote(c, d)
-		}
-		for _, part := range k.parts() {
-			out = append(out, part.blocks(kind)...)
-		}
+		out = append(out, together(c, ds[i:n], kind, reason)...)
 		i = n
+	}
+	return out
+}
+
+// A set is what the blocks of one dimension, or of one at several like places, hang on,
+// but for the page numbers in them.
+type set struct {
+	marks  string
+	kind   Kind
+	reason bool
+	span   layout.Mm
+}
+
+// together are the blocks of a dimension, or of one at several like places. They are set
+// once for the questions that a step asks of them and for all passes over the pages.
+func together(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
+	key := set{kind: kind, reason: reason, span: c.Span}
+	for _, d := range ds {
+		key.marks += d.Mark + ","
+	}
+	pieces := c.Once(key, func() []layout.Piece {
+		k := content{Composer: c, back: kind != Found, reason: reason}
+		for _, d := range ds {
+			k.entries = append(k.entries, entry{d, sidesOf(c, d, kind)})
+		}
+		if kind == Found {
+			k.note = lastChanceNote(c, ds[0])
+		}
+		var out []layout.Piece
+		for _, part := range k.parts() {
+			for _, b := range part.blocks(kind) {
+				out = append(out, layout.Piece{Block: b})
+			}
+		}
+		return out
+	})
+	out := make([]layout.Block, len(pieces))
+	for i, p := range pieces {
+		out[i] = p.Block
 	}
 	return out
 }

@@ -8,8 +8,11 @@ import (
 // tried keeps what is the same in several ways to set a content, while they are tried.
 // The nil one keeps nothing. Who takes blocks from it must not write to them.
 type tried struct {
-	boxes map[boxesKey][]layout.Block
-	heads map[headKey]layout.Block
+	boxes    map[boxesKey][]layout.Block
+	heads    map[headKey]layout.Block
+	limits   map[headKey][]layout.Block
+	verdicts map[verdictKey][]layout.Block
+	byHand   map[boxesKey]handSet
 }
 
 type boxesKey struct {
@@ -23,30 +26,65 @@ type headKey struct {
 	width       layout.Mm
 }
 
+type verdictKey struct {
+	d       *job.Dim
+	stacked bool
+}
+
+// A handSet is what one of several like places has that is worked out by hand, but for
+// its verdict.
+type handSet struct{ parts, items []layout.Block }
+
 func newTried() *tried {
-	return &tried{map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}}
+	return &tried{map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}}
 }
 
 func (t *tried) boxesOnce(key boxesKey, set func() []layout.Block) []layout.Block {
 	if t == nil {
 		return set()
 	}
-	b, known := t.boxes[key]
-	if !known {
-		b = set()
-		t.boxes[key] = b[:len(b):len(b)]
+	return listOnce(t.boxes, key, set)
+}
+
+func (t *tried) limitOnce(key headKey, set func() []layout.Block) []layout.Block {
+	if t == nil {
+		return set()
 	}
-	return b[:len(b):len(b)]
+	return listOnce(t.limits, key, set)
+}
+
+func (t *tried) verdictOnce(key verdictKey, set func() []layout.Block) []layout.Block {
+	if t == nil {
+		return set()
+	}
+	return listOnce(t.verdicts, key, set)
+}
+
+func (t *tried) handOnce(key boxesKey, set func() handSet) handSet {
+	if t == nil {
+		return set()
+	}
+	return once(t.byHand, key, set)
 }
 
 func (t *tried) headOnce(key headKey, set func() layout.Block) layout.Block {
 	if t == nil {
 		return set()
 	}
-	b, known := t.heads[key]
+	return once(t.heads, key, set)
+}
+
+// listOnce is a list to which the caller may append.
+func listOnce[K comparable](of map[K][]layout.Block, key K, set func() []layout.Block) []layout.Block {
+	b := once(of, key, set)
+	return b[:len(b):len(b)]
+}
+
+func once[K comparable, V any](of map[K]V, key K, set func() V) V {
+	v, known := of[key]
 	if !known {
-		b = set()
-		t.heads[key] = b
+		v = set()
+		of[key] = v
 	}
-	return b
+	return v
 }

@@ -12,7 +12,7 @@ import (
 )
 
 // Ratio is a plain number, as of friction.
-func Ratio(r fit.Ratio) string { return fmt.Sprintf("%g", float64(r)) }
+func Ratio(r fit.Ratio) string { return fmt.Sprintf("%g", units.Figure(r)) }
 
 // PercentUp is a share in hundredths, rounded up.
 func PercentUp(share float64) string {
@@ -29,7 +29,7 @@ func FourFigures(v float64) string {
 	if math.Abs(v) >= 1e4 {
 		return Thousands(math.Round(v))
 	}
-	return trueMinus(fmt.Sprintf("%.4g", v))
+	return trueMinus(fmt.Sprintf("%.4g", units.Figure(v)))
 }
 
 // NBSP joins a number and its unit on one line.
@@ -49,13 +49,13 @@ func Thousands(v float64) string {
 	}
 	s = strings.Join(append([]string{whole}, out...), NBSP)
 	if rest != "" {
-		s += "." + rest
+		s += string(units.DecimalMark) + rest
 	}
 	return s
 }
 
 // Hundredths writes a length to two decimals.
-func Hundredths(v float64) string { return strconv.FormatFloat(v, 'f', 2, 64) }
+func Hundredths(v float64) string { return fmt.Sprintf("%.2f", units.Figure(v)) }
 
 // Kilowatts is a power; the band is rounded inward.
 func Kilowatts(w heat.Watt, how units.Rounding) string {
@@ -82,7 +82,7 @@ func Clock(s heat.Second) string {
 func TimeDown(s heat.Second) string {
 	switch n := int(s); {
 	case n >= 7200:
-		return fmt.Sprintf("%.1f"+NBSP+"h", math.Floor(float64(n)/360)/10)
+		return fmt.Sprintf("%.1f"+NBSP+"h", units.Figure(math.Floor(float64(n)/360)/10))
 	case n >= 600:
 		return strconv.Itoa(n/60) + NBSP + "min"
 	case n >= 60 && n%60 >= 30:
@@ -99,7 +99,7 @@ func TimeDown(s heat.Second) string {
 // TimeUp is a length of time rounded up, for what takes so long.
 func TimeUp(s heat.Second) string {
 	if s >= 3600 {
-		return fmt.Sprintf("%.1f"+NBSP+"h", math.Ceil(float64(s)/360)/10)
+		return fmt.Sprintf("%.1f"+NBSP+"h", units.Figure(math.Ceil(float64(s)/360)/10))
 	}
 	return fmt.Sprintf("%.0f"+NBSP+"min", math.Ceil(float64(s)/60))
 }
@@ -122,3 +122,6 @@ func Term(t heat.Term) string {
 func WholeDown(v float64) string {
 	return Quantity(rounded(v, units.None, units.None, 0, units.Down))
 }
+
+// Scale is what a drawing is made smaller or larger by, with no more decimals than it has.
+func Scale(v float64) string { return units.ForPaper(strconv.FormatFloat(v, 'f', -1, 64)) }

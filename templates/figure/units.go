@@ -57,8 +57,8 @@ func (u Units) Length(v heat.Mm) string {
 		to, decimals = units.Inch, 3
 	}
 	number, unit, _ := strings.Cut(rounded(float64(v), units.Millimetre, to, decimals, units.Nearest).Print(), NBSP)
-	if strings.Contains(number, ".") {
-		number = strings.TrimRight(strings.TrimRight(number, "0"), ".")
+	if mark := string(units.DecimalMark); strings.Contains(number, mark) {
+		number = strings.TrimSuffix(strings.TrimRight(number, "0"), mark)
 	}
 	return number + NBSP + unit
 }

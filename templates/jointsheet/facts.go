@@ -66,7 +66,7 @@ func inBoth(text string, s *joint.Setting) string {
 	case s.Low.Number.Cmp(s.High.Number) == 0:
 		return text + " (" + low.Print() + ")"
 	}
-	return text + " (" + low.Number.Text() + "–" + high.Print() + ")"
+	return text + " (" + low.Number.Print() + "–" + high.Print() + ")"
 }
 
 // finalTorque says how tight a joint becomes at last.

@@ -53,31 +53,22 @@ func componentRows(c *block.Composer, g block.Grid, l *job.Lift, tagged bool) []
 		if i == l.Result.Weakest {
 			style = layout.Strong
 		}
-		left := layout.Above(0, g.Text(3, style, l.Print(x.Allowed.Down()), l.At), g.Text(3, layout.Caption, reductions(c, x), l.At))
-		rows = append(rows, g.Row(l.At, g.Text(0, style, x.Called(c.W), l.At), g.Text(1, style, l.Print(x.Load.Up()), l.At), g.Text(2, style, l.Print(x.Rated.Down()), l.At), left, g.Text(4, style, x.Used.Percent(), l.At)))
+		left := layout.Above(0, g.Text(3, style, l.Print(x.Allowed.Down()), l.At), g.Text(3, layout.Caption, reductions(l.PaperUnits(c.W), x), l.At))
+		rows = append(rows, g.Row(l.At, g.Text(0, style, x.Called(c.W), l.At), g.Text(1, style, l.Print(x.Load.Up()), l.At), g.Text(2, style, l.Print(x.Rated.Down()), l.At), left, g.Text(4, style, l.Print(x.Used.Percent()), l.At)))
 	}
 	return rows
 }
 
 // reductions lists why a piece may carry less than its rating, or more.
-func reductions(c *block.Composer, x lift.Component) string {
+func reductions(u lift.Units, x lift.Component) string {
 	var out []string
 	for _, r := range x.Reductions {
 		if r.Factor == 1 {
 			continue
 		}
-		out = append(out, reason(c, r.Why)+" × "+r.Factor.Factor())
+		out = append(out, r.Because(u)+" × "+r.Factor.Factor().In(u))
 	}
 	return strings.Join(out, "; ")
-}
-
-// reason is why a rating is reduced, in the language of the paper; an angle stands at
-// its end.
-func reason(c *block.Composer, why string) string {
-	if i := strings.LastIndex(why, " "); i > 0 && strings.HasSuffix(why, "°") && c.W.Said(why) == why {
-		return c.W.Said(why[:i]) + why[i:]
-	}
-	return c.W.Said(why)
 }
 
 // gearNotes are the lines below the gear: how cold and how hot it may become, and what
@@ -98,7 +89,7 @@ func gearNotes(c *block.Composer, l *job.Lift) []layout.Block {
 	}
 	line(w.Lift.ColdAndHot, text)
 	for _, k := range l.Points() {
-		line(k.What, w.Lift.RatedFor.With(l.Print(k.Rated.Down()), k.LeastAngle.Up(), k.Source))
+		line(k.What, w.Lift.RatedFor.With(l.Print(k.Rated.Down()), l.Print(k.LeastAngle.Up()), k.Source))
 	}
 	// Pieces of one kind have the same said of them.
 	var what []string

@@ -227,7 +227,7 @@ func layDownText(c *block.Composer, l *job.Lift) string {
 		text += ", " + c.W.Common.On.With(s.Support)
 	}
 	if l.Floor != nil {
-		text = c.W.Lift.FloorLine.With(text, l.Print(l.Floor.Pressure.Up()), s.Floor, l.Floor.Used.Percent())
+		text = c.W.Lift.FloorLine.With(text, l.Print(l.Floor.Pressure.Up()), s.Floor, l.Print(l.Floor.Used.Percent()))
 	}
 	return text
 }

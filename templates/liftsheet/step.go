@@ -70,9 +70,9 @@ func stepLine(c *block.Composer, l *job.Lift) string {
 func tiltSide(c *block.Composer, l *job.Lift) string {
 	t := l.Result.Tilt
 	if t.Lower != "" {
-		return c.W.Lift.Tilted.With(t.Total.Up(), t.Lower, l.Print(t.Drop.Up()))
+		return c.W.Lift.Tilted.With(l.Print(t.Total.Up()), t.Lower, l.Print(t.Drop.Up()))
 	}
-	return c.W.Lift.TiltedSide.With(t.Total.Up(), l.LowSide())
+	return c.W.Lift.TiltedSide.With(l.Print(t.Total.Up()), l.LowSide())
 }
 
 // tiltText says how level the load hangs.
@@ -83,7 +83,7 @@ func tiltText(c *block.Composer, l *job.Lift) string {
 		text = tiltSide(c, l)
 	}
 	if t.Most > t.Total {
-		text = c.W.Lift.TiltedMost.With(text, t.Most.Up())
+		text = c.W.Lift.TiltedMost.With(text, l.Print(t.Most.Up()))
 	}
 	return text
 }

@@ -29,9 +29,9 @@ func verdict(c *block.Composer, l *job.Lift) layout.Block {
 			room = cell{w.Lift.Headroom, l.Print(h.Spare.Down()), w.Lift.HeadroomSpare.With(l.Print(h.Spare.Down()), l.Print(h.Needed.Up()))}
 		}
 		cells = []cell{
-			{w.Lift.Weakest, weakest.Used.Percent(), weakest.Called(c.W)},
-			{w.Lift.CraneUsed, r.CraneShare.Percent(), w.Lift.HookLoad.With(l.Print(r.HookLoad.Up()), r.Dynamic.FactorUp())},
-			{w.Lift.LevelHead, r.Tilt.Most.Up(), tiltText(c, l)},
+			{w.Lift.Weakest, l.Print(weakest.Used.Percent()), weakest.Called(c.W)},
+			{w.Lift.CraneUsed, l.Print(r.CraneShare.Percent()), w.Lift.HookLoad.With(l.Print(r.HookLoad.Up()), l.Print(r.Dynamic.FactorUp()))},
+			{w.Lift.LevelHead, l.Print(r.Tilt.Most.Up()), tiltText(c, l)},
 			room,
 		}
 	}
@@ -55,7 +55,7 @@ func legTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece
 		return nil
 	}
 	w, r := c.W, l.Result
-	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Lift.Leg, 0), block.Col(w.Lift.Length, 40), block.Col(w.Lift.Angle, 24), block.Col(w.Lift.Pulls, 24), block.Col(w.Lift.MostPulls, 30), block.Col(w.Lift.Design.With(r.Dynamic.FactorUp()), 24))
+	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Lift.Leg, 0), block.Col(w.Lift.Length, 40), block.Col(w.Lift.Angle, 24), block.Col(w.Lift.Pulls, 24), block.Col(w.Lift.MostPulls, 30), block.Col(w.Lift.Design.With(l.Print(r.Dynamic.FactorUp())), 24))
 	g.Table.MinH = 0
 	var rows []layout.Row
 	for i, x := range r.Legs {
@@ -66,7 +66,7 @@ func legTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece
 		rows = append(rows, g.Row(l.At,
 			g.Text(0, layout.Strong, strconv.Itoa(i+1), l.At), name,
 			layout.Above(0, g.Text(2, layout.Limit, l.Print(x.Length.Size()), l.At), g.Text(2, layout.Sub, lengthNote(c, l, x), l.At)),
-			g.Text(3, layout.Body, x.Angle.Down(), l.At), g.Text(4, layout.Strong, l.Print(x.Tension.Up()), l.At),
+			g.Text(3, layout.Body, l.Print(x.Angle.Down()), l.At), g.Text(4, layout.Strong, l.Print(x.Tension.Up()), l.At),
 			g.Text(5, layout.Body, l.Print(x.Low.Down())+" – "+l.Print(x.High.Up()), l.At), g.Text(6, layout.Body, l.Print(x.Design.Up()), l.At)))
 	}
 	return g.Table.Pieces(rows, head)
@@ -107,7 +107,7 @@ func legNotes(c *block.Composer, l *job.Lift) []layout.Block {
 		notes = append(notes, w.Lift.PressLine.With(l.Print(r.Press.Up())))
 	}
 	if r.Tilt.Most > r.Tilt.Total {
-		notes = append(notes, w.Lift.TiltedWithin.With(r.Tilt.Within.Up(), l.Print(r.LengthError.Up().Fine()), r.Tilt.Most.Up()))
+		notes = append(notes, w.Lift.TiltedWithin.With(l.Print(r.Tilt.Within.Up()), l.Print(r.LengthError.Up().Fine()), l.Print(r.Tilt.Most.Up())))
 	}
 	if r.Tackle != nil {
 		notes = append(notes, w.Lift.TackleLine.With(l.Print(r.Tackle.Pull.Up())))
@@ -124,7 +124,7 @@ func workingFigure(c *block.Composer, f lift.Figure) string {
 	if f.Unit == "°" || f.Unit == "" {
 		unit = f.Unit
 	}
-	return c.W.Said(f.Symbol) + "\u00a0" + f.Text() + unit
+	return c.W.Said(f.Symbol) + "\u00a0" + f.Print() + unit
 }
 
 // working shows how the figures came about.

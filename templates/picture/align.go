@@ -8,6 +8,7 @@ import (
 	"matchmark/packs/align"
 	"matchmark/packs/job"
 	"matchmark/packs/units"
+	"matchmark/templates/figure"
 	"matchmark/templates/words"
 )
 
@@ -43,7 +44,7 @@ func Alignment(set *layout.Setter, w *words.Catalogue, a *job.Alignment, width l
 	p.machines()
 	p.dials()
 	p.distances()
-	caption := set.Para(sideW, []layout.Run{layout.T(layout.Caption, w.Alignment.Drawing.With(strconv.FormatFloat(scale, 'f', -1, 64))+" "+w.Alignment.Distances)}, layout.ParaOpts{})
+	caption := set.Para(sideW, []layout.Run{layout.T(layout.Caption, w.Alignment.Drawing.With(figure.Scale(scale))+" "+w.Alignment.Distances)}, layout.ParaOpts{})
 	return layout.Beside(6, layout.Above(0.5, s.Block(), caption), p.clock())
 }
 

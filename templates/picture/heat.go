@@ -1,6 +1,7 @@
 package picture
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 
@@ -62,7 +63,7 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	sc.Dim(draw.XY{X: 0, Y: -o / 2}, draw.XY{X: 0, Y: o / 2}, layout.Mm(front*sc.Scale())+24, word("⌀ "+s.u.Length(h.Ring.Outside)))
 	sc.Dim(draw.XY{X: -front, Y: -d / 2}, draw.XY{X: -front, Y: d / 2}, 4, word("⌀ "+s.u.Length(h.Fit.Diameter)))
 	s.drawHeat(sc)
-	scale := strconv.FormatFloat(1/sc.Scale(), 'f', 1, 64)
+	scale := fmt.Sprintf("%.1f", units.Figure(1/sc.Scale()))
 	caption := s.w.Heat.PictureScale.With(scale)
 	if len(h.Neighbours) > 0 {
 		caption += " " + s.w.Heat.PictureFaces

@@ -8,6 +8,7 @@ import (
 	"matchmark/layout/draw"
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
+	"matchmark/templates/figure"
 	"matchmark/templates/words"
 )
 
@@ -172,7 +173,7 @@ func (p *liftPicture) sideView(v *liftView, w, h layout.Mm) layout.Block {
 		p.legNotes(s, v, w)
 	}
 	s.Put(p.legLines(fresh, v, draw.Thick))
-	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.SideView.With(strconv.FormatFloat(p.scale, 'f', -1, 64), p.axis))}, layout.ParaOpts{Align: layout.Centered})
+	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.SideView.With(figure.Scale(p.scale), p.axis))}, layout.ParaOpts{Align: layout.Centered})
 	return layout.Above(1, s.Block(), caption)
 }
 
@@ -187,7 +188,7 @@ func (p *liftPicture) planView(v *liftView, w, h layout.Mm) layout.Block {
 		p.number(s, v, i, k)
 	}
 	s.Put(p.legLines(fresh, v, draw.Thin))
-	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.PlanView.With(strconv.FormatFloat(p.scale, 'f', -1, 64))+" "+p.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
+	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.PlanView.With(figure.Scale(p.scale))+" "+p.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
 	return layout.Above(1, s.Block(), caption)
 }
 

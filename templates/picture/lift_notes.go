@@ -107,7 +107,7 @@ func (p *liftPicture) legText(n *legNote) layout.Block {
 		x := p.legs[i]
 		line(layout.SubBold, strconv.Itoa(i+1)+"  "+x.Name)
 		line(layout.Caption, p.l.Print(x.Length.Size())+", "+p.w.Lift.Pulls+" "+p.l.Print(x.Tension.Up()))
-		line(layout.Caption, x.Angle.Down()+" "+p.w.Lift.Angle)
+		line(layout.Caption, p.l.Print(x.Angle.Down())+" "+p.w.Lift.Angle)
 	}
 	return layout.Above(0.2, lines...)
 }

@@ -1,6 +1,8 @@
 package step
 
 import (
+	"slices"
+
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/alignsheet"
@@ -92,7 +94,13 @@ func runOf(c *block.Composer, st *job.Step, v job.Verb, elsewhere bool) run {
 // linesOf are the lines of a step for one verb.
 func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	lines := func(of func(*block.Composer, *job.Step, layout.Mm) []layout.Block) run {
-		return run{lines: func(width layout.Mm) []layout.Block { return of(c, st, width) }}
+		set := map[layout.Mm][]layout.Block{} // several widths are tried, each more than once
+		return run{lines: func(width layout.Mm) []layout.Block {
+			if _, known := set[width]; !known {
+				set[width] = of(c, st, width)
+			}
+			return slices.Clone(set[width])
+		}}
 	}
 	var r run
 	switch v {

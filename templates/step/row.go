@@ -39,13 +39,14 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 	boxes = layout.Above(layout.GapY, append([]layout.Block{boxes}, extra...)...)
 	first = append(noteRun(c, st), first...)
 	least := layout.Mm(0)
+	lines, full := textLines(c, st, width), linesBelow(c, first)
 	for beside := range len(first) + 1 {
 		// Some runs stand beside the boxes for initials, the rest below them over the
 		// whole width, whichever takes least height.
-		text := layout.Above(1, append(textLines(c, st, width), runLines(first[:beside], width)...)...)
+		text := layout.Above(1, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
 		text.W = width
 		r := layout.Beside(0, number, text, layout.Space(textGap, 1), boxes)
-		rest := linesBelow(c, first[beside:])
+		rest := full[beside:]
 		if h := layout.Above(1, append([]layout.Block{r}, rest...)...).H; row.Empty() || h < least-0.5 {
 			row, below, least = r, rest, h
 		}

@@ -45,7 +45,7 @@ var englishIsolations = Isolations{
 	Title: "Isolations",
 	Rule:  "A lock is taken off by the one who put it on, and by nobody else. Proved means shown at the machine, after the lock is on.",
 	Point: "point", Proved: "proved", ProvedBy: "proved by %s", LockNumber: "lock no.", LockedBy: "locked: initials, time", UnlockedBy: "unlocked: initials, time",
-	LockedAt: "locked at %s", LockedAgainAt: "locked again at %s", UnlockedAt: "unlocked at %s", UnlockedForNowAt: "off for a test at %s",
+	LockedAt: "locked at %s", LockedAgainAt: "locked again at %s", UnlockedAt: "unlocked at %s", UnlockedForNowAt: "off for now at %s",
 	NumberAgain: "%s again",
 }
 

@@ -2,7 +2,7 @@ package words
 
 // englishGuard are the words of Guard in English.
 var englishGuard = Guard{
-	UnlockForNow: "lock off for now, for this test: %s (p. %s)",
+	UnlockForNow: "take the lock off until it is locked again: %s (p. %s)",
 	Meanwhile:    "open or off meanwhile, everybody clear of it: %s",
 	LockAgain:    "lock on again %s: %s, proved again: %s (p. %s)",
 	HandBack:     "permit handed back: %s",

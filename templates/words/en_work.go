@@ -19,7 +19,7 @@ var englishStep = Step{
 	PutBack:     "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",
 	GoneAfterThis: "GONE AFTER THIS, so written down before: %s", EmptyNow: "must be empty now:", EasilyMissed: "easily missed: %s", Place: "place",
 
-	PermitLine: "permit is here: %s", LockLine: "lock on %s: %s (p. %s)", UnlockLine: "lock off %s (p. %s)",
+	PermitLine: "permit is here: %s", LockLine: "lock on %s: %s (p. %s)", UnlockLine: "take the lock off %s (p. %s)",
 	OpenLine: "%s stands open: cover with %s (p. %s)", CloseLine: "%s seen clean, tools and rags out, closed (p. %s)",
 	CountAllLine: "every container counted on the counts sheet (p. %s)", ToolsIn: "tools in", ToolsOut: "tools out",
 

@@ -23,6 +23,9 @@ var saysAt = map[string][]int{
 
 // composed are sentences that are put together of pieces, or stand in a variable.
 var composed = []string{
+	"%s to %s",
+	"the wanted preload",
+	"legs of %s and steeper",
 	"%s, top lug of %s",
 	", half its rating",
 	"F = share As Sp",

@@ -49,6 +49,9 @@ type Catalogue struct {
 
 // Common are the words of what several sheets share.
 type Common struct {
+	// Decimal is the decimal sign of the language: a point or a comma.
+	Decimal string
+
 	Initials, InitialsDate, Time, Date, NameSign, Role, Number, Mark, Contents, AsFound    string
 	AsLeft, NotTaken, NotSourced, RecordOnly, OldPart, Mended, InLimits, OutOfLimits       string
 	InstrumentNo, CountOut, Scrap, Into, From, OffAt, BackAt, CountedIn, CountedOut, Shelf string

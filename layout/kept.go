@@ -1,0 +1,44 @@
+package layout
+
+// The same few hundred words are set thousands of times in a pack: captions, marks and
+// sentences at every place, in every way that is tried, in each pass over the pages. So
+// a setter keeps what it has made of one run, without its note of where it came from.
+
+// setKey is all that the setting of one run hangs on.
+type setKey struct {
+	text           string
+	style          Style
+	deco           Deco
+	align          Align
+	line           bool
+	width, hang    Mm
+	notchW, notchH Mm
+	role           string
+}
+
+// mostKept bounds what a setter keeps: a job with more different texts is so large that
+// memory is dearer than time.
+const mostKept = 1 << 14
+
+// once sets a single run, or gives it as it was set before; runs of several are always
+// set.
+func (s *Setter) once(line bool, width Mm, runs []Run, o ParaOpts, set func([]Run, ParaOpts) Block) Block {
+	if len(runs) != 1 {
+		return set(runs, o)
+	}
+	r := runs[0]
+	ref, role := refOr(r.Ref, o.Ref), r.Role
+	if role == "" {
+		role = o.Role
+	}
+	key := setKey{r.Text, r.Style, r.Deco, o.Align, line, width, o.Hang, o.NotchW, o.NotchH, role}
+	b, known := s.kept[key]
+	if !known {
+		r.Ref, r.Role, o.Ref = nil, role, nil
+		b = set([]Run{r}, o)
+		if len(s.kept) < mostKept {
+			s.kept[key] = b
+		}
+	}
+	return b.Tagged(ref)
+}
