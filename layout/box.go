@@ -15,7 +15,8 @@ const (
 	RoleTally    = "box:tally" // a count of two figures on a small label
 	RoleSketch   = "box:sketch"
 	RoleCode     = "qr"
-	RoleCut      = "cut" // cut marks about a label; they may reach into the unprinted edge
+	RoleChange   = "change" // a bar in the margin beside what has changed
+	RoleCut      = "cut"    // cut marks about a label; they may reach into the unprinted edge
 )
 
 // Room between neighbouring write-in boxes, at the least.
@@ -94,11 +95,13 @@ func (n Number) chars() int {
 
 // decimalSign is the point, or the comma, that is printed in a value box.
 func (s *Setter) decimalSign() []Op {
-	ops := Circle(Point{}, 0.55)
-	if s.pen.Comma {
-		ops = append(ops, Polygon(Point{0.55, 0}, Point{0.1, 1.5}, Point{-0.35, 1.4}, Point{0, 0.4})...)
+	if s.decimal == nil {
+		s.decimal = Circle(Point{}, 0.55)
+		if s.pen.Comma {
+			s.decimal = append(s.decimal, Polygon(Point{0.55, 0}, Point{0.1, 1.5}, Point{-0.35, 1.4}, Point{0, 0.4})...)
+		}
 	}
-	return ops
+	return s.decimal
 }
 
 // Value makes a value box. Before must be at least 1; a number without any digit
@@ -113,7 +116,7 @@ func (s *Setter) Value(n Number) Block {
 	if n.Copied {
 		r.Dash = 1
 	}
-	digits := Drawn(r.W, h, Item{Role: RoleValue, Ref: n.Ref, Shape: r}, dividers(chars, h))
+	digits := Drawn(r.W, h, Item{Role: RoleValue, Ref: n.Ref, Shape: r}, s.dividers(chars, h))
 	if n.After > 0 {
 		at := Item{X: cellEnds/2 + cellW*(Mm(n.Before)+0.5), Y: h - 2.2}
 		at.Shape = Path{Ops: s.decimalSign(), Fill: Black}
@@ -142,13 +145,24 @@ func (s *Setter) Value(n Number) Block {
 }
 
 // dividers are the light lines between the cells of a value box, all as one path.
-func dividers(chars int, h Mm) Item {
-	p := Path{Weight: Inner, Dash: 0.4, Ink: Faint}
+func (s *Setter) dividers(chars int, h Mm) Item {
+	key := cells{chars, h}
+	if it, known := s.divided[key]; known {
+		return it
+	}
+	p := Path{Weight: Inner, Dash: 0.4, Ink: Faint, Ops: make([]Op, 0, 2*max(chars-1, 0))}
 	for i := 1; i < chars; i++ {
 		x := cellEnds/2 + cellW*Mm(i)
 		p.Ops = append(p.Ops, Op{Verb: MoveTo, P: Point{x, 0.6}}, Op{Verb: LineTo, P: Point{x, h - 0.6}})
 	}
-	return Item{Shape: p}
+	s.divided[key] = Item{Shape: p}
+	return s.divided[key]
+}
+
+// cells are those of a value box: how many, and how high.
+type cells struct {
+	chars int
+	h     Mm
 }
 
 // captioned sets a caption above a box. A caption wider than the box widens the
@@ -171,7 +185,7 @@ func (s *Setter) Fraction(caption, unit string, copied bool, ref Ref) Block {
 	}
 	two := Drawn(ValueWidth(2), h,
 		Item{Role: RoleFraction, Ref: ref, Shape: outline},
-		dividers(2, h))
+		s.dividers(2, h))
 	slash := Drawn(3.4, h, Item{X: 0.4, Y: h - 0.6, Shape: Line{DX: 2.6, DY: 1.2 - h, Weight: Outline}})
 	u := s.Line(0, []Run{T(Body, unit)}, ParaOpts{Ref: ref})
 	out := Middle(1.5, two.Pad(0, 0.5, 0, 0), Middle(0, two, slash, two), u)

@@ -198,11 +198,14 @@ func (c *cutter) cut(run int, r Run, text string) {
 	c.flush(len(text), glued)
 }
 
+// unbroken puts signs at which no line ends in the place of those at which one may.
+var unbroken = strings.NewReplacer(" ", "\u00a0", "\n", "\u00a0", "\u2010", "-", "\u2011", "-")
+
 // cutDecorated makes the whole run one unbreakable chain with room at both ends.
 func (c *cutter) cutDecorated() {
 	from := len(c.frags)
 	c.text = strings.TrimSpace(strings.ReplaceAll(strings.ReplaceAll(c.text, "\u00ad", ""), "\u200b", ""))
-	c.text = strings.NewReplacer(" ", "\u00a0", "\n", "\u00a0", "\u2010", "-", "\u2011", "-").Replace(c.text)
+	c.text = unbroken.Replace(c.text)
 	for i, x := range c.text {
 		if x > '~' && signs[x] != nil && !c.s.m.Has(c.r.Style.Face, x) {
 			c.flush(i, glued)

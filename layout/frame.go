@@ -24,7 +24,12 @@ type Item struct {
 	Key   string
 	Ref   Ref
 	Shape Shape
+	// Figure is the drawing that the item is part of, nil for none.
+	Figure *Figure
 }
+
+// A Figure is a drawing as one thing: Alt is what a reader is told who cannot see it.
+type Figure struct{ Alt string }
 
 // Shape is one of Text, Line, Rect, Path, Modules and Image, all as values.
 type Shape interface {

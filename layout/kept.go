@@ -18,7 +18,7 @@ type setKey struct {
 
 // mostKept bounds what a setter keeps: a job with more different texts is so large that
 // memory is dearer than time.
-const mostKept = 1 << 14
+const mostKept = 1 << 12
 
 // once sets a single run, or gives it as it was set before; runs of several are always
 // set.

@@ -27,11 +27,14 @@ type Setter struct {
 	// frags is the breaker's work space, reused between paragraphs.
 	frags []fragment
 	kept  map[setKey]Block
+	// The drawings in value boxes, each made once.
+	divided map[cells]Item
+	decimal []Op
 }
 
 // NewSetter makes a setter that measures with m and sizes boxes for the pen.
 func NewSetter(m Measurer, pen Pen) *Setter {
-	return &Setter{m: m, pen: pen, codes: map[string]*code{}, kept: map[setKey]Block{}}
+	return &Setter{m: m, pen: pen, codes: map[string]*code{}, kept: map[setKey]Block{}, divided: map[cells]Item{}}
 }
 
 // Pen is what the boxes are sized for.

@@ -41,7 +41,7 @@ func (c *composer) warningList() []layout.Block {
 
 // warning is one problem: the word, where it stands, and what is wrong.
 func (c *composer) warning(word string, p source.Problem) layout.Block {
-	const wordW = 22
+	wordW := max(22, c.Width(layout.SubBold, word)+2)
 	runs := []layout.Run{layout.T(layout.Body, p.Message)}
 	small := c.W.Front.AtLine.With(path.Base(p.Pos.File), strconv.Itoa(p.Pos.Line))
 	if p.Pos.Line == 0 {

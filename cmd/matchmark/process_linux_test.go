@@ -159,6 +159,44 @@ func TestFullDisk(t *testing.T) {
 	}
 }
 
+// TestReadOnly: on a disk that can only be read nothing is changed and the reason is told,
+// by every command that writes. The disk is one in memory, where the system lets us have it.
+func TestReadOnly(t *testing.T) {
+	longTest(t)
+	program := built(t)
+	files, prints := twoJobs(t, program)
+	disk := t.TempDir()
+	if err := syscall.Mount("none", disk, "tmpfs", 0, "size=4m"); err != nil {
+		t.Skipf("no disk can be made: %v", err)
+	}
+	defer syscall.Unmount(disk, 0)
+	for name, data := range prints[0] {
+		if err := os.WriteFile(filepath.Join(disk, name), []byte(data), 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := syscall.Mount("none", disk, "tmpfs", syscall.MS_REMOUNT|syscall.MS_RDONLY, ""); err != nil {
+		t.Skipf("the disk cannot be locked: %v", err)
+	}
+	pack, readings := filepath.Join(disk, "7-A-pack.pdf"), filepath.Join(disk, "7-A-readings.csv")
+	for _, args := range [][]string{
+		{"print", files[1], "--out", disk, "--replace"},
+		{"print", files[1], "--out", filepath.Join(disk, "new")},
+		{"unpack", pack, "--out", disk},
+		{"fill", files[0], "--readings", readings, "--out", disk},
+	} {
+		c := exec.Command(program, args...)
+		c.Dir = disk
+		said, _ := c.CombinedOutput()
+		if c.ProcessState.ExitCode() != exitFiles || !strings.Contains(string(said), "read-only") {
+			t.Errorf("%v: exit %d: %s", args[0], c.ProcessState.ExitCode(), said)
+		}
+	}
+	if got := folder(t, disk); fmt.Sprint(got) != fmt.Sprint(prints[0]) {
+		t.Errorf("the disk holds %.300v", got)
+	}
+}
+
 // TestWorst: each of the worst is checked, in a process of its own, in 200 MB and in few
 // times the processor time that a starter takes on the same machine in the same run.
 func TestWorst(t *testing.T) {

@@ -11,13 +11,15 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates"
+	catalogue "matchmark/templates/words"
 )
 
 // A whole is a random definition in the making: up to 400 steps, 200 containers, places
-// crossed, grids of readings, long words, and words of other languages.
+// crossed up to 12 by 4, grids of readings, long words, and words of other languages.
 type whole struct {
 	*rand.Rand
 	out            strings.Builder
@@ -80,6 +82,10 @@ func (w *whole) places() {
 		if w.small {
 			w.each = append(w.each, "[valve, end]")
 		}
+		if w.small && w.IntN(3) == 0 {
+			w.writef("  bolt:\n    A: {name: bolt A}\n    B: {name: bolt B}\n    C: {name: bolt C}\n    D: {name: bolt D}\n")
+			w.each = append(w.each, "[valve, bolt]")
+		}
 	}
 }
 
@@ -102,7 +108,7 @@ func (w *whole) things() {
 	w.writef("dimensions:\n  D41: {what: Length of the frame, of: {frame: length}, by: gauge, left: 10.0 to 12.0 mm, source: sheet 1}\n")
 	for i, m := range w.measured {
 		if m {
-			grid := []string{"", ", at: {across: [0-180°, 90-270°]}", ", at: {plane: [A, B, C, D], across: [0-180°, 45-225°, 90-270°, 135-315°, at the key]}"}[w.IntN(3)]
+			grid := []string{"", ", at: {across: [0-180°, 90-270°]}", ", at: {plane: [A, B, C, D], across: [0-180°, 45-225°, 90-270°, 135-315°, at the key]}", ", at: {around: [top, right, bottom, left, at the key]}"}[w.IntN(4)]
 			w.writef("  D%d: {what: %q, from: {p%d: outer face}, to: {frame: end face}%s, by: gauge%s, left: %s, source: %q}\n", i+1, w.words(5), i, eachOf(w.at[i]), grid,
 				[]string{"0.30 to 0.60 mm", "as found +/- 0.10 mm", "at least 12.00 mm", "8.0 +0.5/-0.0 mm"}[w.IntN(4)], w.words(3))
 		}
@@ -165,7 +171,8 @@ func FuzzWhole(f *testing.F) {
 	f.Fuzz(func(t *testing.T, seed uint64) {
 		text := wholeDefinition(seed)
 		lines := strings.Count(text, "\n") + 1
-		jb, problems := packs.Load(fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
+		language := def.Tongues[seed%uint64(len(def.Tongues))]
+		jb, problems := packs.Load(fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml", Language: language})
 		checkNamed(t, "check", problems, lines)
 		for _, paper := range papers {
 			pack, misfits := templates.Compose(jb, templates.Options{Paper: paper, Draft: problems.Errors() > 0}, pdf.NewFaces(), problems)
@@ -209,7 +216,14 @@ func checkWhole(t *testing.T, jb *job.Job, pack *templates.Pack) {
 			}
 		}
 	}
+	in, err := catalogue.In(jb.Language)
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, n := range marksNeeded(jb) {
+		if n.mark == catalogue.English.Step.Bench {
+			n.mark = in.Step.Bench // no mark but a word
+		}
 		if !names(sheets[n.sheet], n.mark) {
 			t.Errorf("%s is not on the %s: %s", n.mark, n.sheet, n.why)
 		}

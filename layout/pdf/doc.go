@@ -9,7 +9,9 @@
 // The PDF library writes the pages' frame, the fonts and the pictures. What it gets wrong is kept away
 // from it or put right here, each in a file of its own: text it would panic on
 // (guard.go), drawing (content.go), and everything after the last font object
-// (finish.go): outline, document information, catalogue and cross references.
+// (finish.go): outline, document information, catalogue and cross references. The
+// structure of the document, for readers that speak it or set it anew, is made here alone
+// (tags.go).
 //
 // Refused with an error: text that is not well-formed or reaches beyond the
 // basic plane, lengths that are no numbers, a language tag or date in a wrong

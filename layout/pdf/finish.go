@@ -19,7 +19,7 @@ import (
 // The library writes objects one after the other, the document information and
 // the catalogue last, and a plain table of cross references; that much is relied
 // on and checked.
-func finish(s *skeleton, d *layout.Doc, contents [][]byte) ([]byte, error) {
+func finish(s *skeleton, d *layout.Doc, contents [][]byte, tags *tags) ([]byte, error) {
 	t, err := takeApart(s, contents)
 	if err != nil {
 		return nil, fmt.Errorf("finish the file: %w", err)
@@ -37,6 +37,7 @@ func finish(s *skeleton, d *layout.Doc, contents [][]byte) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
+	keep += tags.add(t.next+len(at), func(body []byte) { object(body) })
 	info := object(information(d))
 	catalog := object(catalogue(d, root, keep))
 
@@ -95,6 +96,9 @@ func takeApart(s *skeleton, contents [][]byte) (parts, error) {
 			continue
 		}
 		object := s.raw[o.at:places[i+1].at]
+		if page := (o.number - 3) / 2; o.number == pageObject(page) && page < len(contents) {
+			object = bytes.Replace(object, []byte("/Type /Page\n"), fmt.Appendf(nil, "/Type /Page /StructParents %d\n", page), 1)
+		}
 		if bytes.Contains(object, []byte("/utf8")) && !bytes.Contains(object, []byte("\nstream\n")) {
 			object = []byte(names.Replace(string(object)))
 		}

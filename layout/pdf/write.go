@@ -23,11 +23,12 @@ func Write(w io.Writer, d *layout.Doc) error {
 	if err != nil {
 		return err
 	}
-	contents, err := paint(d, &s)
+	tags := newTags(d)
+	contents, err := paint(d, &s, tags)
 	if err != nil {
 		return err
 	}
-	out, err := finish(&s, d, contents)
+	out, err := finish(&s, d, contents, tags)
 	if err != nil {
 		return err
 	}
@@ -37,7 +38,7 @@ func Write(w io.Writer, d *layout.Doc) error {
 
 // paint gives the compressed content of each page. One compressor serves all
 // pages; a new one costs more than a page's work.
-func paint(d *layout.Doc, s *skeleton) ([][]byte, error) {
+func paint(d *layout.Doc, s *skeleton, tags *tags) ([][]byte, error) {
 	p := page{names: s, faces: NewFaces()}
 	var packed bytes.Buffer
 	z, err := zlib.NewWriterLevel(&packed, zlib.BestSpeed)
@@ -47,9 +48,12 @@ func paint(d *layout.Doc, s *skeleton) ([][]byte, error) {
 	out := make([][]byte, len(d.Pages))
 	for i, fr := range d.Pages {
 		p.begin(fr.H)
-		for _, it := range fr.Items {
+		tags.page(i)
+		for k, it := range fr.Items {
+			p.buf = tags.before(p.buf, k)
 			p.item(it)
 		}
+		p.buf = tags.close(p.buf)
 		if p.err != nil {
 			return nil, fmt.Errorf("page %d: %w", i+1, p.err)
 		}

@@ -23,6 +23,7 @@ type content struct {
 	note    string
 	reason  bool // has the box for why a reading was not taken
 	tried   *tried
+	whole   *layout.Block // its frame, where that has been set
 }
 
 // d is the dimension that the head tells.
@@ -49,20 +50,20 @@ const Many = 600
 func (k content) frame() layout.Block {
 	k.tried = newTried()
 	full := k.Span - 2*block.CellPad
-	pic, least := layout.Block{}, layout.Block{}
-	beside := full
+	pic, least := done(layout.Block{}), sized{empty: true}
+	room := full
 	if d := k.d(); picture.Drawn(d.Kind) && (d.From.Part != nil || d.Of.Part != nil || !byHand(d, k.entries[0].sides)) {
-		pic = picture.OfDimension(k.Setter, k.d())
-		beside = full - picture.Width - block.CellPad
+		pic = done(picture.OfDimension(k.Setter, k.d()))
+		room = full - picture.Width - block.CellPad
 	}
 	lowest := layout.Mm(0)
-	try := func(b layout.Block, w way) {
-		h := b.H
+	try := func(b sized, w way) {
+		h := b.h
 		if w.limitInHead {
 			h += bind
 		}
-		h += 1000 * layout.Mm(len(b.Misfits)) // what does not fit is told only where nothing fits
-		if !b.Empty() && b.W <= full+0.01 && (least.Empty() || h < lowest-0.5) {
+		h += 1000 * layout.Mm(b.misfits) // what does not fit is told only where nothing fits
+		if !b.empty && b.w <= full+0.01 && (least.empty || h < lowest-0.5) {
 			least, lowest = b, h
 		}
 	}
@@ -71,24 +72,28 @@ func (k content) frame() layout.Block {
 		ways = append([]way{ways[0], ways[len(ways)/2]}, ways...)
 	}
 	for i, w := range ways {
-		if i >= 2 && many && !least.Empty() && len(least.Misfits) == 0 {
+		if i >= 2 && many && !least.empty && least.misfits == 0 {
 			break
 		}
-		try(layout.Beside(block.CellPad, pic, k.body(w, beside)), w)
-		if b := k.besideBoxes(w, beside); !b.Empty() {
-			try(layout.Beside(block.CellPad, pic, b), w)
+		try(beside(block.CellPad, pic, k.body(w, room)), w)
+		if b := k.besideBoxes(w, room); !b.empty {
+			try(beside(block.CellPad, pic, b), w)
 		}
-		if pic.Empty() {
+		if pic.empty {
 			try(k.headBeside(w, full), w)
 		} else {
-			try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), k.rows(w, full)), w)
-			try(k.underPicture(w, pic, beside), w)
-			if b := k.asideOf(w, full); !b.Empty() {
-				try(layout.Above(1.5, layout.Beside(block.CellPad, pic, k.head(w, beside)), b), w)
+			head := beside(block.CellPad, pic, done(k.head(w, room)))
+			try(above(1.5, head, k.rows(w, full)), w)
+			try(k.underPicture(w, pic, room), w)
+			if b := k.asideOf(w, full); !b.empty {
+				try(above(1.5, head, b), w)
 			}
 		}
 	}
-	return framed(k.Composer, least)
+	if least.empty {
+		return framed(k.Composer, layout.Block{})
+	}
+	return framed(k.Composer, least.make())
 }
 
 // ways are all ways that are worth a try.
@@ -122,24 +127,23 @@ func (k content) ways() []way {
 }
 
 // body is the head with the boxes below it.
-func (k content) body(w way, width layout.Mm) layout.Block {
-	return layout.Above(1.5, k.head(w, width), k.rows(w, width))
+func (k content) body(w way, width layout.Mm) sized {
+	return above(1.5, done(k.head(w, width)), k.rows(w, width))
 }
 
 // rows are the rows of boxes: of one dimension from its limit to its initials, of like
 // places a row each behind its mark.
-func (k content) rows(w way, width layout.Mm) layout.Block {
-	var out []layout.Block
+func (k content) rows(w way, width layout.Mm) sized {
+	var out []sized
 	if len(k.entries) == 1 {
 		items := append(k.limit(w, width), k.boxes(k.entries[0], w, width)...)
-		out = append(out, k.flow(append(items, k.verdict(k.entries[0], w)...), width), warmLine(k.Composer, k.d(), writtenSide(k.entries[0].sides), width))
-		return layout.Above(layout.GapY, out...)
+		return above(layout.GapY, k.flow(append(items, k.verdict(k.entries[0], w)...), width), k.warm(k.entries[0], width))
 	}
 	if limit := k.limit(w, width); len(limit) > 0 {
-		out = append(out, block.FlowRow(limit, width))
+		out = append(out, flowRow(limit, width))
 	}
 	if d := k.d(); k.back && d.Shims != nil && len(d.Shims.Rows) > 0 {
-		out = append(out, packTable(k.Composer, d, width))
+		out = append(out, done(packTable(k.Composer, d, width)))
 	}
 	label := layout.Mm(0)
 	for _, e := range k.entries {
@@ -154,81 +158,90 @@ func (k content) rows(w way, width layout.Mm) layout.Block {
 		row := k.entry(e, w, rest)
 		switch {
 		case w.markAbove:
-			row = layout.Above(0.3, name, row)
-		case row.H > lowBoxes:
-			row = layout.Beside(2, name.Pad(6, 0, 0, 0), row)
+			row = above(0.3, done(name), row)
+		case row.h > lowBoxes:
+			row = beside(2, done(name.Pad(6, 0, 0, 0)), row)
 		default:
-			row = layout.Bottom(2, name.Pad(0, 0, 2.5, 0), row)
+			row = bottom(2, done(name.Pad(0, 0, 2.5, 0)), row)
 		}
 		out = append(out, row)
 	}
-	return layout.Above(layout.GapY, out...)
+	return above(layout.GapY, out...)
 }
 
 // entry is one of several like places.
-func (k content) entry(e entry, w way, width layout.Mm) layout.Block {
+func (k content) entry(e entry, w way, width layout.Mm) sized {
 	if byHand(e.d, e.sides) {
 		return k.handEntry(e, w, width)
 	}
 	items := append(limitOf(k.Composer, e.d, k.back, width).boxes, k.boxes(e, w, width)...)
-	row := k.flow(append(items, k.verdict(e, w)...), width)
-	return layout.Above(layout.GapY, row, warmLine(k.Composer, e.d, writtenSide(e.sides), width))
+	return above(layout.GapY, k.flow(append(items, k.verdict(e, w)...), width), k.warm(e, width))
+}
+
+// warm is the line for the temperature of a part that is measured warm.
+func (k content) warm(e entry, width layout.Mm) sized {
+	return done(warmLine(k.Composer, e.d, writtenSide(e.sides), width))
 }
 
 // besideBoxes is the head with tall boxes below it, and limit and verdict beside those.
-func (k content) besideBoxes(w way, width layout.Mm) layout.Block {
+func (k content) besideBoxes(w way, width layout.Mm) sized {
 	rows := k.asideOf(w, width)
-	if rows.Empty() {
+	if rows.empty {
 		return rows
 	}
-	return layout.Above(1.5, k.head(w, width), rows)
+	return above(1.5, done(k.head(w, width)), rows)
 }
 
 // asideOf has limit and verdict in the room that tall boxes leave beside them; nothing
 // where there is none.
-func (k content) asideOf(w way, width layout.Mm) layout.Block {
+func (k content) asideOf(w way, width layout.Mm) sized {
 	if len(k.entries) > 1 {
-		return layout.Block{}
+		return sized{empty: true}
 	}
 	e := k.entries[0]
 	boxes := k.boxes(e, w, width)
 	aside := width - boxes[0].W - layout.GapX
 	if boxes[0].H <= lowBoxes || aside < leastReason {
-		return layout.Block{}
+		return sized{empty: true}
 	}
 	items := append(k.limit(w, aside), boxes[1:]...)
 	column := k.flow(append(items, k.verdict(e, w)...), aside)
-	return layout.Above(layout.GapY, layout.Beside(layout.GapX, boxes[0], column), warmLine(k.Composer, e.d, writtenSide(e.sides), width))
+	return above(layout.GapY, beside(layout.GapX, done(boxes[0]), column), k.warm(e, width))
 }
 
 // headBeside has head and verdict beside tall boxes that leave room for them.
-func (k content) headBeside(w way, width layout.Mm) layout.Block {
+func (k content) headBeside(w way, width layout.Mm) sized {
 	const leastHead = 60
 	e := k.entries[0]
 	boxes := k.boxes(e, w, width)
 	aside := width - boxes[0].W - layout.GapX
 	if len(k.entries) > 1 || boxes[0].H <= lowBoxes || aside < leastHead {
-		return layout.Block{}
+		return sized{empty: true}
 	}
 	items := append(k.limit(w, aside), boxes[1:]...)
 	column := k.flow(append(items, k.verdict(e, w)...), aside)
-	return layout.Beside(layout.GapX, boxes[0], layout.Above(layout.GapY, k.head(w, aside), column, warmLine(k.Composer, e.d, writtenSide(e.sides), aside)))
+	return beside(layout.GapX, done(boxes[0]), above(layout.GapY, done(k.head(w, aside)), column, k.warm(e, aside)))
 }
 
 // underPicture has the verdict below the picture.
-func (k content) underPicture(w way, pic layout.Block, width layout.Mm) layout.Block {
+func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
 	if len(k.entries) > 1 {
-		return layout.Block{}
+		return sized{empty: true}
 	}
 	e := k.entries[0]
-	left := layout.Above(layout.GapY, pic, k.flow(k.verdict(e, w), picture.Width))
-	if left.W > picture.Width+0.01 {
-		return layout.Block{}
+	left := above(layout.GapY, pic, k.flow(k.verdict(e, w), picture.Width))
+	if left.w > picture.Width+0.01 {
+		return sized{empty: true}
 	}
-	left.W = picture.Width
+	narrow := left.make
+	left.w, left.make = picture.Width, func() layout.Block {
+		b := narrow()
+		b.W = picture.Width
+		return b
+	}
 	items := append(k.limit(w, width), k.boxes(e, w, width)...)
-	body := layout.Above(layout.GapY, layout.Above(1.5, k.head(w, width), block.FlowRow(items, width)), warmLine(k.Composer, e.d, writtenSide(e.sides), width))
-	return layout.Beside(block.CellPad, left, body)
+	body := above(layout.GapY, above(1.5, done(k.head(w, width)), flowRow(items, width)), k.warm(e, width))
+	return beside(block.CellPad, left, body)
 }
 
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
@@ -241,9 +254,9 @@ func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
 
 // flow sets pieces in rows; the box for the reason, if there is one, takes what its
 // row leaves.
-func (k content) flow(items []layout.Block, width layout.Mm) layout.Block {
+func (k content) flow(items []layout.Block, width layout.Mm) sized {
 	if !k.reason || len(items) == 0 {
-		return block.FlowRow(items, width)
+		return flowRow(items, width)
 	}
 	d := k.d()
 	reason := func(w layout.Mm) layout.Block {
@@ -260,7 +273,7 @@ func (k content) flow(items []layout.Block, width layout.Mm) layout.Block {
 		}
 		i -= len(r)
 	}
-	return block.FlowRow(items, width)
+	return flowRow(items, width)
 }
 
 // verdict are the pieces that say how a reading came out, ending with the initials.

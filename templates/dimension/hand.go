@@ -37,7 +37,7 @@ func (k content) handBlocks() []layout.Block {
 	e := k.entries[0]
 	parts, items := k.handParts(e, width)
 	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), k.verdict(e, way{})...)
-	parts = append(parts, layout.Above(layout.GapY, k.flow(items, width), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
+	parts = append(parts, layout.Above(layout.GapY, k.flow(items, width).make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
 	out := []layout.Block{}
 	frame := k.handHead(width)
 	for _, p := range parts {
@@ -77,14 +77,18 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+body.H > tallFrame {
 		return layout.Block{}
 	}
-	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(verdict, aside)))
+	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(verdict, aside).make()))
 }
 
 // handEntry is one of several like places without its head.
-func (k content) handEntry(e entry, w way, width layout.Mm) layout.Block {
+func (k content) handEntry(e entry, w way, width layout.Mm) sized {
 	set := k.tried.handOnce(boxesKey{e.d, 0, width}, func() handSet { return k.handSet(e, width) })
-	parts, items := set.parts[:len(set.parts):len(set.parts)], append(set.items[:len(set.items):len(set.items)], k.verdict(e, w)...)
-	return layout.Above(layout.GapY, append(parts, k.flow(items, width), warmLine(k.Composer, e.d, writtenSide(e.sides), width))...)
+	items := append(set.items[:len(set.items):len(set.items)], k.verdict(e, w)...)
+	var rows []sized
+	for _, p := range set.parts {
+		rows = append(rows, done(p))
+	}
+	return above(layout.GapY, append(rows, k.flow(items, width), k.warm(e, width))...)
 }
 
 // handSet is what handEntry has in every way.

@@ -180,7 +180,12 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 // parts are the frames of like places: one, or two where one were too tall for a page.
 func (k content) parts() []content {
 	n := len(k.entries)
-	if n < 2 || k.frame().H <= tallFrame {
+	if n < 2 {
+		return []content{k}
+	}
+	whole := k.frame()
+	if whole.H <= tallFrame {
+		k.whole = &whole
 		return []content{k}
 	}
 	first, second := k, k
@@ -194,6 +199,8 @@ func (k content) blocks(kind Kind) []layout.Block {
 	var out []layout.Block
 	if len(k.entries) == 1 && byHand(k.d(), k.entries[0].sides) {
 		out = k.handBlocks()
+	} else if k.whole != nil {
+		out = []layout.Block{*k.whole}
 	} else {
 		out = []layout.Block{k.frame()}
 	}

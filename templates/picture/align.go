@@ -45,7 +45,7 @@ func Alignment(set *layout.Setter, w *words.Catalogue, a *job.Alignment, width l
 	p.dials()
 	p.distances()
 	caption := set.Para(sideW, []layout.Run{layout.T(layout.Caption, w.Alignment.Drawing.With(figure.Scale(scale))+" "+w.Alignment.Distances)}, layout.ParaOpts{})
-	return layout.Beside(6, layout.Above(0.5, s.Block(), caption), p.clock())
+	return layout.Beside(6, layout.Above(0.5, s.Block().Drawing(a.Mark+" "+a.What), caption), p.clock())
 }
 
 // lengthOf is a length in millimetres, 0 where none is told.

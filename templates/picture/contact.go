@@ -39,5 +39,5 @@ func Flank(set *layout.Setter, w *words.Catalogue, caption string, d *job.Dim) l
 	word(w.Dimension.ToothTip, middle, (toeTop+heelTop)/2+2, 0.5, 1)
 	word(w.Dimension.ToothRoot, middle, flankRoot-1, 0.5, 0)
 	field := set.Sketch(flankW, flankH, "", d.At)
-	return layout.Above(0.3, set.Words(layout.Caption, caption), layout.Overlay(field, s.Block()))
+	return layout.Above(0.3, set.Words(layout.Caption, caption), layout.Overlay(field, s.Block().Drawing(d.Mark+" "+d.What)))
 }

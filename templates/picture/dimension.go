@@ -51,10 +51,10 @@ func OfDimension(s *layout.Setter, d *job.Dim) layout.Block {
 	upper, drawing := NameAndDrawing(s, d, 9)
 	out := layout.Above(0.3, upper, drawing)
 	if drawing.Empty() {
-		return out.Fill(Width, upper.H, 0, 0)
+		return out.Fill(Width, upper.H, 0, 0).Drawing(d.Base + " " + d.What)
 	}
 	out.W = Width
-	return out
+	return out.Drawing(d.Base + " " + d.What)
 }
 
 // NameAndDrawing is the name of the part that stands above the drawing of a dimension, and

@@ -68,7 +68,7 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	if len(h.Neighbours) > 0 {
 		caption += " " + s.w.Heat.PictureFaces
 	}
-	all := []layout.Block{sc.Block()}
+	all := []layout.Block{sc.Block().Drawing(h.Mark + " " + h.What)}
 	for _, t := range legend {
 		all = append(all, s.Para(width, []layout.Run{layout.T(layout.Sub, t)}, layout.ParaOpts{Ref: h.At}))
 	}
@@ -210,7 +210,7 @@ func Opening(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, 
 	if err != nil {
 		b.Misfits = append(b.Misfits, layout.Misfit{Ref: s.h.At, Kind: layout.Undrawn, Text: s.h.Mark, Detail: err.Error()})
 	}
-	return b
+	return b.Drawing(h.Mark + " " + h.What)
 }
 
 // partAtMost names a neighbour and how hot it may get, if that is known.

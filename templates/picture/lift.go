@@ -94,10 +94,10 @@ func Lift(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm) la
 		pw, ph = max(pw+2*planEdge, captionW), ph+2*planEdge
 		if w+viewGap+pw <= width && max(h, ph) <= besideH {
 			room := width - viewGap - pw
-			return layout.Beside(viewGap, p.sideView(side, room, h), p.planView(plan, pw, ph))
+			return layout.Beside(viewGap, p.sideView(side, room, h), p.planView(plan, pw, ph)).Drawing(l.Mark + " " + l.What)
 		}
 		if max(w, pw) <= width && h+ph <= stackedH {
-			return layout.Above(2, p.sideView(side, width, h), p.planView(plan, pw, ph).Center(width))
+			return layout.Above(2, p.sideView(side, width, h), p.planView(plan, pw, ph).Center(width)).Drawing(l.Mark + " " + l.What)
 		}
 	}
 	return layout.Block{}
