@@ -117,7 +117,7 @@ func (s sheet) eachOnBoxes() layout.Block {
 // onTable has the boxes of several hot fits in a table, a row each; empty where a flame
 // asks for more of them.
 func (s sheet) onTable() layout.Block {
-	const temp, time, cold, sign layout.Mm = 22.5, 18, 14, 18
+	const temp, time, cold, sign layout.Mm = 22.5, 18, 19, 18
 	w := s.W
 	if slices.ContainsFunc(s.each(), func(h *job.Heat) bool { return h.PutOn.By == heat.Torch }) {
 		return layout.Block{}
