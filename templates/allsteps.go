@@ -44,7 +44,7 @@ func allSteps(c *composer) []layout.Piece {
 
 // bandHigh is how high the steps of a band are in one column at the least: the sheet is a
 // row of bands, each to be read down its first column and then down its second.
-const bandHigh layout.Mm = 90
+const bandHigh layout.Mm = 60
 
 // A columnLine is a block in a column, with the room above it; a head stays with the next.
 type columnLine struct {

@@ -34,7 +34,8 @@ func cautions(c *composer) []layout.Piece {
 	for i, n := range notes {
 		gap := layout.Mm(1.5)
 		if i == 0 {
-			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.CautionsTitle), Gap: 5, KeepNext: true})
+			rules := c.Para(c.Span, []layout.Run{layout.T(layout.Strong, block.Capital(w.Cautions.SiteRules)+".")}, layout.ParaOpts{})
+			out = append(out, layout.Piece{Block: layout.Above(1, c.Heading(w.Cautions.CautionsTitle), rules), Gap: 5, KeepNext: true})
 		}
 		out = append(out, layout.Piece{Block: c.cautionInFull(n), Gap: gap})
 	}

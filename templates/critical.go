@@ -143,8 +143,10 @@ func (c *composer) criticalGrids(dims []*job.Dim) (beside, stacked block.Grid) {
 		found, left = max(found, c.criticalBoxes(d, true).W), max(left, c.criticalBoxes(d, false).W)
 	}
 	found, left = max(found, 26)+2.4, max(left, 26)+2.4
-	if most := c.Span - markCol - initialsCol - leastLimit; found+left > most {
-		found, left = min(found, most/2), min(left, most/2)
+	if rest := c.Span - markCol - initialsCol; found+left > rest-leastLimit {
+		// Not all go: the limit has its room, and what does not go is stacked.
+		most := (rest - goodLimit) / 2
+		found, left = min(found, most), min(left, most)
 	}
 	cols := []block.Column{block.Col(w.Common.Mark, markCol), block.Col(w.Common.Limit, 0), block.Col(w.Common.AsFound, found), block.Col(w.Common.AsLeft, left), block.Col(w.Common.Initials, initialsCol)}
 	both := append(cols[:2:2], block.Col(w.Common.AsFound+", "+w.Common.AsLeft, found+left), cols[4])
@@ -217,10 +219,11 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 	return block.FlowRow(ticks, 40)
 }
 
-// Widths of the critical sheet: the least that a limit is set in, and the column of
-// initials.
+// Widths of the critical sheet: the least that a limit is set in, what it has where some
+// boxes are stacked, the columns of marks and of initials.
 const (
-	leastLimit  layout.Mm = 36
+	leastLimit  layout.Mm = 28
+	goodLimit   layout.Mm = 36
 	markCol     layout.Mm = 22
 	initialsCol layout.Mm = 20.4
 )

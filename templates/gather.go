@@ -93,6 +93,16 @@ func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
 	return g.Under(append(rows, g.Blank(1)...))
 }
 
+// stepNumbers lists steps without their pages: the things lie at the machine by then, and
+// the sheet of all steps has the pages.
+func stepNumbers(list []*job.Step) string {
+	var out []string
+	for _, st := range list {
+		out = append(out, st.No)
+	}
+	return strings.Join(out, ", ")
+}
+
 // supplyFacts is what there is to know of a tool, spare or consumable.
 func (c *composer) supplyFacts(s *job.Supply) string {
 	var facts []string
@@ -106,7 +116,7 @@ func (c *composer) supplyFacts(s *job.Supply) string {
 		add(c.W.Gather.AlwaysRenewed)
 	}
 	if len(s.Steps) > 0 {
-		add(c.W.Gather.UsedAt.With(c.StepRefs(s.Steps)))
+		add(c.W.Gather.UsedAt.With(stepNumbers(s.Steps)))
 	}
 	add(s.Note)
 	return strings.Join(facts, " · ")

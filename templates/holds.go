@@ -50,5 +50,5 @@ func holds(c *composer) []layout.Piece {
 		what := layout.Above(0.5, g.Text(1, layout.Body, h.What, h.At), g.Text(1, layout.Sub, facts, h.At))
 		rows = append(rows, g.Row(h.At, mark, what))
 	}
-	return c.ListSheet(w.Holds.Rule, g, append(rows, g.Blank(2)...))
+	return c.ListSheet(w.Holds.Rule, g, append(rows, g.Blank(blanks(len(rows), 4, 1, 2))...))
 }

@@ -29,13 +29,14 @@ func isolations(c *composer) []layout.Piece {
 		if x.Proved != "" {
 			facts += " · " + w.Isolations.ProvedBy.With(x.Proved)
 		}
-		point := g.About(1, x.Point, facts, x.At)
 		proved := c.WideBox(layout.RoleInitials, g.Table.Room(2), 1, w.Common.Initials, x.At)
 		for i, p := range periods(x) {
 			on, off := c.lockTimes(p)
 			no := strconv.Itoa(x.No)
+			point := g.About(1, x.Point, facts, x.At)
 			if i > 0 {
 				no = w.Isolations.NumberAgain.With(no)
+				point = g.About(1, x.Point, "", x.At) // what it is stands in the row above
 			}
 			row := g.Row(x.At, g.Text(0, layout.Strong, no, x.At), point, proved, layout.Block{},
 				g.Text(4, layout.Caption, on, x.At), g.Text(5, layout.Caption, off, x.At))
@@ -45,7 +46,7 @@ func isolations(c *composer) []layout.Piece {
 			rows = append(rows, row)
 		}
 	}
-	return c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(spareRows)...))
+	return c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(blanks(len(rows), 4, 1, spareRows))...))
 }
 
 // periods are the times that an isolation is locked, one where no step locks it.
@@ -75,5 +76,5 @@ func (c *composer) lockTimes(p job.LockPeriod) (on, off string) {
 	return on, off
 }
 
-// spareRows is how many empty rows a list has for what is found on the day.
+// spareRows is how many empty rows the list has for what is found on the day, at the most.
 const spareRows = 4

@@ -29,9 +29,9 @@ func openings(c *composer) []layout.Piece {
 		row.Anchor = "opening " + o.Mark()
 		rows = append(rows, row)
 	}
-	out := c.ListSheet(w.Openings.Rule, g, append(rows, g.Blank(2)...))
+	out := c.ListSheet(w.Openings.Rule, g, append(rows, g.Blank(blanks(len(rows), 4, 1, 2))...))
 	log := c.Grid(block.Col(w.Openings.Tools, 0), block.Col(w.Openings.TakenTo, 40), block.Col(w.Common.CountedIn, 22), block.Col(w.Common.CountedOut, 22), block.Col(w.Common.InitialsDate, 34))
-	return append(out, log.Under(log.Blank(6))...)
+	return append(out, log.Under(log.Blank(blanks(len(rows), 1, 3, 6)))...)
 }
 
 // stepCell names the step that does something, small, in a cell to write in.

@@ -17,11 +17,12 @@ func signatures(c *composer) []layout.Piece {
 	for _, r := range c.roles() {
 		rows = append(rows, g.Row(r.at, g.Text(0, layout.Body, r.name, r.at)))
 	}
-	return c.ListSheet(w.Signatures.Rule, g, append(rows, g.Blank(max(signers-len(rows), spareRows))...))
+	return c.ListSheet(w.Signatures.Rule, g, append(rows, g.Blank(relief*people(c.Job))...))
 }
 
-// signers is how many people a sheet of signatures has room for.
-const signers = 14
+// relief is how many people there are for each of those that a step takes: one works, one
+// relieves him.
+const relief = 2
 
 // A role is who signs, and the place in the file that names it first.
 type role struct {

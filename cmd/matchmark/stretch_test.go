@@ -189,7 +189,7 @@ func written(rest string, n *yaml.Node) int {
 
 // checkOverlaps sees that no text stands on another, and none on the edge of a
 // write-in box.
-func checkOverlaps(t *testing.T, what string, page int, f layout.Frame) {
+func checkOverlaps(t reporter, what string, page int, f layout.Frame) {
 	t.Helper()
 	var texts, boxes []layout.Item
 	for _, it := range f.Items {

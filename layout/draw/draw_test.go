@@ -251,3 +251,44 @@ func TestChart(t *testing.T) {
 		}
 	}
 }
+
+// A figure of a dimension was struck by its own line, and names by the lines of legs: a word
+// that a line runs through stands in a gap of it, one beside the line does not.
+func TestWordsStandInAGapOfTheLineThroughThem(t *testing.T) {
+	word := func() layout.Block {
+		return layout.Drawn(6, 3, layout.Item{Y: 2.4, Shape: layout.Text{S: "150", Size: 8, Width: 6}})
+	}
+	gaps := func(b layout.Block) (n, at int) {
+		for i, it := range b.Items {
+			if r, ok := it.Shape.(layout.Rect); ok && r.Fill == layout.White {
+				n, at = n+1, i
+			}
+		}
+		return n, at
+	}
+	for _, c := range []struct {
+		name string
+		line func(s *Scene)
+		want int
+	}{
+		{"through", func(s *Scene) { s.Lines(Thin, XY{0, 10}, XY{40, 10}) }, 1},
+		{"slanting through a corner", func(s *Scene) { s.Lines(Thin, XY{17, 8}, XY{23, 12}) }, 1},
+		{"above", func(s *Scene) { s.Lines(Thin, XY{0, 14}, XY{40, 14}) }, 0},
+		{"ends before", func(s *Scene) { s.Lines(Thin, XY{0, 10}, XY{14, 10}) }, 0},
+		{"a filled ring about a number", func(s *Scene) { s.Ring(Thin, layout.White, XY{20, 10}, 2) }, 0},
+	} {
+		s := NewScene(View{0, 0, 40, 20}, 40, 20, nil)
+		s.Label(XY{20, 10}, word(), 0.5, 0.5) // drawn before the line
+		c.line(s)
+		b := s.Block()
+		n, at := gaps(b)
+		if n != c.want {
+			t.Errorf("%s: %d gaps, want %d", c.name, n, c.want)
+		}
+		if n == 1 {
+			if _, text := b.Items[at+1].Shape.(layout.Text); !text || at != len(b.Items)-2 {
+				t.Errorf("%s: the gap does not lie above the lines and below the word", c.name)
+			}
+		}
+	}
+}

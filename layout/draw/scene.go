@@ -37,6 +37,7 @@ type Scene struct {
 	ref   layout.Ref
 	w, h  layout.Mm
 	out   layout.Block
+	words []layout.Item // above all lines
 }
 
 // NewScene fits the view into w by h with the largest scale that goes, in the
@@ -76,6 +77,7 @@ func (s *Scene) Units(m layout.Mm) float64 { return float64(m) / s.scale }
 // Block is the drawing so far, w by h.
 func (s *Scene) Block() layout.Block {
 	b := s.out
+	b.Items = append(b.Items[:len(b.Items):len(b.Items)], s.cleared()...)
 	b.W, b.H = s.w, s.h
 	return b
 }
@@ -211,7 +213,7 @@ func (s *Scene) label(p layout.Point, b layout.Block, across, down float64) {
 	for _, it := range b.Items {
 		it.X += x
 		it.Y += y
-		s.out.Items = append(s.out.Items, it)
+		s.words = append(s.words, it)
 	}
 	s.out.Misfits = append(s.out.Misfits, b.Misfits...)
 }

@@ -78,7 +78,7 @@ const (
 )
 
 // NoteInFull is the hazard note on the sheet of cautions, with what happens, the
-// rule, who has the last word, and the steps before which it stands.
+// rule, and the steps before which it stands; who has the last word stands above all notes.
 func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
 	n = c.Note(n)
 	side := layout.Above(1.2, c.signalPlate(n, FullNote), signRows(c.Signs(n, FullNote), signsAcross))
@@ -91,7 +91,6 @@ func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) 
 	if n.Rule != "" {
 		small = append(small, n.Rule)
 	}
-	small = append(small, c.W.Cautions.SiteRules)
 	if before != "" {
 		small = append(small, before)
 	}

@@ -113,8 +113,8 @@ func LastTogether(rows []layout.Row) []layout.Row {
 // leastRows is how many rows of a list stand on its last page at the least, firstRows on
 // its first.
 const (
-	leastRows = 4
-	firstRows = 3
+	leastRows = 2
+	firstRows = 2
 )
 
 // ListSheet is a sheet of one table: the sentence that rules it, then the rows.

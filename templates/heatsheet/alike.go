@@ -2,8 +2,10 @@ package heatsheet
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/layout"
+	"matchmark/packs/heat"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/figure"
@@ -50,16 +52,36 @@ func (s sheet) each() []*job.Heat {
 	return s.alike
 }
 
-// tickStep is from one tick of a row to the next.
-const tickStep layout.Mm = 6 + layout.GapX
-
 // ticksOf are the ticks of an act, one for each place.
 func (s sheet) ticksOf() layout.Block {
 	var ticks []layout.Block
 	for _, h := range s.each() {
 		ticks = append(ticks, s.Tick(layout.Body, "", h.At))
 	}
-	return layout.Beside(layout.GapX, ticks...)
+	return layout.Beside(s.tickStep()-6, ticks...)
+}
+
+// ticksWide is the width of the ticks of an act.
+func (s sheet) ticksWide() layout.Mm { return s.tickStep()*layout.Mm(len(s.each())) - 2 }
+
+// tickStep is from one tick of a row to the next: as wide as the marks above them.
+func (s sheet) tickStep() layout.Mm {
+	step := 6 + layout.GapX
+	if len(s.each()) == 1 {
+		return step
+	}
+	for _, h := range s.each() {
+		step = max(step, s.Width(layout.SubBold, s.tickName(h))+1.5)
+	}
+	return step
+}
+
+// tickName is what stands above the ticks of a heat: its place, in a family its mark.
+func (s sheet) tickName(h *job.Heat) string {
+	if s.family {
+		return h.Mark
+	}
+	return h.Place.Label
 }
 
 // tickHeads name the places above their ticks; nothing where there is one place.
@@ -69,7 +91,7 @@ func (s sheet) tickHeads() layout.Block {
 	}
 	var names []layout.Block
 	for _, h := range s.each() {
-		names = append(names, s.Para(tickStep-1, []layout.Run{layout.T(layout.SubBold, h.Place.Label)}, layout.ParaOpts{Ref: h.At}))
+		names = append(names, s.Para(s.tickStep()-1, []layout.Run{layout.T(layout.SubBold, s.tickName(h))}, layout.ParaOpts{Ref: h.At}))
 	}
 	return layout.Beside(1, names...)
 }
@@ -79,6 +101,9 @@ func (s sheet) eachOnBoxes() layout.Block {
 	if len(s.each()) == 1 {
 		return s.onBoxes()
 	}
+	if table := s.onTable(); !table.Empty() {
+		return table
+	}
 	var rows []layout.Block
 	for _, h := range s.each() {
 		one := s
@@ -87,4 +112,39 @@ func (s sheet) eachOnBoxes() layout.Block {
 		rows = append(rows, layout.Above(0.5, mark, one.onBoxes()))
 	}
 	return layout.Above(layout.GapY, rows...)
+}
+
+// onTable has the boxes of several hot fits in a table, a row each; empty where a flame
+// asks for more of them.
+func (s sheet) onTable() layout.Block {
+	const temp, time, cold, sign layout.Mm = 22.5, 18, 19, 18
+	w := s.W
+	if slices.ContainsFunc(s.each(), func(h *job.Heat) bool { return h.PutOn.By == heat.Torch }) {
+		return layout.Block{}
+	}
+	t := layout.Table{PadX: 0.8, PadY: layout.GapY / 2, Grid: true, MinH: 9}
+	column := func(width layout.Mm, text string) {
+		head := s.Para(width-2*t.PadX, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{Ref: s.h.At})
+		t.Columns = append(t.Columns, layout.Column{Width: width, Head: head})
+	}
+	degree := strings.Trim(s.u.Degree(), figure.NBSP)
+	place := s.Span - 3*temp - 3*time - cold - sign
+	column(place, "")
+	column(temp, w.HeatOn.SetTo+", "+degree)
+	column(time, w.HeatOn.InAt)
+	column(temp, w.HeatOn.ShaftTemp+", "+degree)
+	column(time, w.HeatOn.OutAt)
+	column(temp, w.HeatOn.PartTemp+", "+degree)
+	column(time, w.HeatOn.HomeAt)
+	column(cold, w.HeatOn.HomeWhenCold)
+	column(sign, w.Common.Initials)
+	var rows []layout.Row
+	for _, h := range s.each() {
+		box := s.Value(layout.Number{Before: 3, Ref: h.At})
+		name := s.Para(place-2*t.PadX, []layout.Run{{Text: h.Mark, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Caption, " "+h.Place.Name)}, layout.ParaOpts{Ref: h.At})
+		tick := s.Tick(layout.Sub, "", h.At).Center(cold - 2*t.PadX)
+		none := layout.Block{}
+		rows = append(rows, layout.Row{Cells: []layout.Block{name, box, none, box, none, box, none, tick, none}, Middle: true, Ref: h.At})
+	}
+	return t.Block(rows)
 }

@@ -22,23 +22,38 @@ func Sheet(c *block.Composer) []layout.Piece {
 	}
 	rule := c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, c.W.Heat.Rule)}, layout.ParaOpts{})
 	out := []layout.Piece{{Block: rule, KeepNext: true}}
-	for i, hs := range alikeHeats(c, c.Job.Heats) {
-		head, h := heading(c, hs), hs[0]
-		named := *head
-		for _, h := range hs {
-			named = named.Anchored("heat " + h.Mark)
+	group := 0
+	for _, family := range families(c, alikeHeats(c, c.Job.Heats)) {
+		for _, hs := range family {
+			group++
+			out = append(out, heatPieces(c, hs, len(family) > 1, group)...)
 		}
-		piece := layout.Piece{Block: named, Gap: 3, KeepNext: true, Title: marksOf(hs) + "  " + h.What, Level: 1}
-		if h.Pull == nil {
-			piece.Group = i + 1
+		if len(family) > 1 {
+			out = append(out, familyPieces(c, family)...)
 		}
-		out = append(out, piece)
-		sheet := sheet{c, h, figure.UnitsOf(h), hs}
-		for _, p := range sheet.pieces() {
-			p.Group = piece.Group
-			p.Under = append([]*layout.Block{head}, p.Under...)
-			out = append(out, p)
-		}
+	}
+	return out
+}
+
+// heatPieces set one heat, or some that are alike; without its order of work where others
+// share it.
+func heatPieces(c *block.Composer, hs []*job.Heat, shared bool, group int) []layout.Piece {
+	var out []layout.Piece
+	head, h := heading(c, hs), hs[0]
+	named := *head
+	for _, h := range hs {
+		named = named.Anchored("heat " + h.Mark)
+	}
+	piece := layout.Piece{Block: named, Gap: 3, KeepNext: true, Title: marksOf(hs) + "  " + h.What, Level: 1}
+	if h.Pull == nil {
+		piece.Group = group
+	}
+	out = append(out, piece)
+	sheet := sheet{Composer: c, h: h, u: figure.UnitsOf(h), alike: hs, shared: shared}
+	for _, p := range sheet.pieces() {
+		p.Group = piece.Group
+		p.Under = append([]*layout.Block{head}, p.Under...)
+		out = append(out, p)
 	}
 	return out
 }
@@ -110,6 +125,8 @@ type sheet struct {
 	u figure.Units
 	// alike are the heats that are told together, h the first of them; nil for h alone.
 	alike []*job.Heat
+	// shared leaves the order of work to the family; family is the sheet of that order.
+	shared, family bool
 }
 
 func (s sheet) pieces() []layout.Piece {
@@ -177,23 +194,50 @@ func (s sheet) heavyFrame(blocks ...layout.Block) layout.Block {
 	return b.Pad(2, 3, 2, 3).Border(layout.Rect{Weight: layout.Heavy})
 }
 
-// numberedTicks are numbered acts, each with a box to tick.
+// numberedTicks are numbered acts, each with a box to tick; in two columns where that is
+// lower.
 func (s sheet) numberedTicks(acts []string) []layout.Piece {
-	const number layout.Mm = 7
-	tick := tickStep*layout.Mm(len(s.each())) - 2
-	width := s.Span - number - tick
 	var out []layout.Piece
-	if heads := s.tickHeads(); !heads.Empty() {
+	heads := s.tickHeads()
+	rows := s.tickRows(acts, s.Span)
+	if half := (s.Span - layout.GapX) / 2; heads.Empty() && half-s.ticksWide()-actNumber >= leastAct {
+		cut := (len(acts) + 1) / 2
+		both := s.tickRows(acts, half)
+		left := layout.Above(0, both[:cut]...)
+		if b := layout.Beside(layout.GapX, left.Fill(half, left.H, 0, 0), layout.Above(0, both[cut:]...)); b.H <= mostTogether && b.H < layout.Above(0, rows...).H {
+			return []layout.Piece{{Block: b, Gap: 1}}
+		}
+	}
+	if !heads.Empty() {
 		out = append(out, layout.Piece{Block: heads, Gap: 1, KeepNext: true})
 	}
-	for i, a := range acts {
-		n := s.Line(number, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", i+1))}, layout.ParaOpts{})
-		text := s.Para(width, []layout.Run{layout.T(layout.Body, a)}, layout.ParaOpts{Ref: s.h.At})
-		row := layout.Middle(0, s.ticksOf().Fill(tick, 6, 0, 0.5), n, text)
-		out = append(out, layout.Piece{Block: row, Gap: 0.8, KeepNext: i == 0 || i == len(acts)-2})
+	for i, row := range rows {
+		out = append(out, layout.Piece{Block: row, KeepNext: i == 0 || i == len(acts)-2})
 	}
 	return out
 }
+
+// tickRows are numbered acts in a width, as far apart as the ticks need.
+func (s sheet) tickRows(acts []string, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for i, a := range acts {
+		n := s.Line(actNumber, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", i+1))}, layout.ParaOpts{})
+		text := s.Para(width-actNumber-s.ticksWide(), []layout.Run{layout.T(layout.Body, a)}, layout.ParaOpts{Ref: s.h.At})
+		row := layout.Middle(0, s.ticksOf().Fill(s.ticksWide(), 6, 0, 0.5), n, text)
+		out = append(out, row.Fill(row.W, max(row.H+0.8, actRow), 0, 0.5))
+	}
+	return out
+}
+
+// Measures of a row of an act: its number, the least width of its text, and how far apart
+// the ticks of neighbouring rows are.
+const (
+	actNumber layout.Mm = 7
+	leastAct  layout.Mm = 60
+	actRow    layout.Mm = 8
+	// mostTogether is how high two columns of acts may be: a page does not end within them.
+	mostTogether layout.Mm = 50
+)
 
 // heatSigns are the signs of the notes that are repeated on the sheet: hot, fire,
 // magnetic field, cold, bad air.

@@ -38,7 +38,7 @@ func (s sheet) logTable() []layout.Piece {
 		at := heat.Second(i+1) * step
 		rows = append(rows, g.Row(s.h.At, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, at)))
 	}
-	return g.Table.Pieces(append(rows, g.Blank(1)...))
+	return g.Table.Pieces(block.LastTogether(append(rows, g.Blank(1)...)))
 }
 
 // loggedAt is the dimension that logs temperatures at the step of the pull, nil if

@@ -36,16 +36,22 @@ func (s sheet) putOnPieces() []layout.Piece {
 		add(2, s.paras(layout.Body, s.onLines()))
 	}
 	add(2, s.interferenceTable())
-	out = append(out, s.titled(w.Heat.OrderTitle))
-	out = append(out, s.hazards(s.h.PutOnAt)...)
-	out = append(out, s.numberedTicks(s.onOrder())...)
-	add(3, s.eachOnBoxes())
+	if s.shared {
+		return out
+	}
+	out = append(append(out, s.titled(w.Heat.OrderTitle)), s.orderPieces()...)
 	if p.Plan != nil {
 		out = append(out, s.workings(p.Plan.Assumptions, []heat.Working{p.Plan.Need.Working})...)
 	} else if p.Cold != nil {
 		out = append(out, s.workings(p.Cold.Assumptions, []heat.Working{p.Cold.Working})...)
 	}
 	return out
+}
+
+// orderPieces are the hazards of putting a part on, the acts and the boxes.
+func (s sheet) orderPieces() []layout.Piece {
+	out := append(s.hazards(s.h.PutOnAt), s.numberedTicks(s.onOrder())...)
+	return append(out, layout.Piece{Block: s.eachOnBoxes(), Gap: 3})
 }
 
 // onLines say what the heat opens, how long it takes and how long it lasts.

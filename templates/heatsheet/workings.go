@@ -27,28 +27,35 @@ func (s sheet) lookFirst(list []heat.Warning) []layout.Block {
 // workings lists what the figures take for granted and how they were worked out: the
 // first in the units of the job, the second in those of the formula.
 func (s sheet) workings(list []heat.Assumption, works []heat.Working) []layout.Piece {
-	small := func(name, text string) layout.Piece {
-		runs := []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}
-		return layout.Piece{Block: s.Para(s.Span, runs, layout.ParaOpts{Ref: s.h.At}), Gap: 1.5}
-	}
 	var says []string
 	for _, a := range list {
 		says = append(says, a.In(s.inUnits()).Says)
 	}
 	var out []layout.Piece
 	if len(says) > 0 {
-		out = append(out, small(s.W.Heat.Assumptions, strings.Join(says, "; ")+"."))
+		out = append(out, s.small(s.W.Heat.Assumptions, strings.Join(says, "; ")+"."))
 	}
 	for _, w := range works {
-		var terms []string
-		for _, t := range w.Terms {
-			terms = append(terms, s.W.Said(t.Symbol)+" "+figure.Term(t)+figure.NBSP+t.Unit)
-		}
-		text := s.W.Said(w.Formula) + ": " + strings.Join(terms, ", ") + " (" + s.W.Said(w.Source) + ")"
-		if s.u.Inch || s.u.Fahrenheit {
-			text = s.W.Heat.InMetric + text
-		}
-		out = append(out, small(s.W.Heat.WorkedOut, text))
+		out = append(out, s.small(s.W.Heat.WorkedOut, s.workText(w)))
 	}
 	return out
+}
+
+// workText is a working: its formula, its terms, its source.
+func (s sheet) workText(w heat.Working) string {
+	var terms []string
+	for _, t := range w.Terms {
+		terms = append(terms, s.W.Said(t.Symbol)+" "+figure.Term(t)+figure.NBSP+t.Unit)
+	}
+	text := s.W.Said(w.Formula) + ": " + strings.Join(terms, ", ") + " (" + s.W.Said(w.Source) + ")"
+	if s.u.Inch || s.u.Fahrenheit {
+		text = s.W.Heat.InMetric + text
+	}
+	return text
+}
+
+// small is a sentence in small letters behind its name.
+func (s sheet) small(name, text string) layout.Piece {
+	runs := []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}
+	return layout.Piece{Block: s.Para(s.Span, runs, layout.ParaOpts{Ref: s.h.At}), Gap: 1.5}
 }

@@ -67,7 +67,11 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	out[len(out)-1].KeepNext = true
 	add(0.8, c.Heading(c.W.Lift.HowWorked))
 	out[len(out)-1].KeepNext = true
-	add(0.8, c.TwoColumns(0.6, func(width layout.Mm) []layout.Block { return working(c, l, width) }))
+	// In two bands, so that a page may end between them.
+	n := len(working(c, l, c.Span))
+	for _, part := range [][2]int{{0, n / 2}, {n / 2, n}} {
+		add(0.8, c.TwoColumns(0.6, func(width layout.Mm) []layout.Block { return working(c, l, width)[part[0]:part[1]] }))
+	}
 	return out
 }
 

@@ -21,8 +21,8 @@ const (
 	noteW     layout.Mm = 32 // notes of legs beside the side view
 	planEdge  layout.Mm = 8  // room about the plan for the numbers of the picks
 	viewGap   layout.Mm = 4
-	besideH   layout.Mm = 100 // most height of views beside each other
-	stackedH  layout.Mm = 140 // most height of views above each other
+	besideH   layout.Mm = 72  // most height of views beside each other
+	stackedH  layout.Mm = 96  // most height of views above each other
 	overHook  layout.Mm = 7   // the crane's line above the hook
 	underSide layout.Mm = 9   // dimensions below the side view
 	ringSize  layout.Mm = 1.3 // a pick
@@ -172,8 +172,9 @@ func (p *liftPicture) sideView(v *liftView, w, h layout.Mm) layout.Block {
 	} else {
 		p.legNotes(s, v, w)
 	}
+	s.Put(p.legLines(fresh, v, draw.Thick))
 	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.SideView.With(figure.Scale(p.scale), p.axis))}, layout.ParaOpts{Align: layout.Centered})
-	return layout.Above(1, layout.Overlay(s.Block(), p.legLines(fresh, v, draw.Thick)), caption)
+	return layout.Above(1, s.Block(), caption)
 }
 
 // planView draws the lift from above.
@@ -186,8 +187,9 @@ func (p *liftPicture) planView(v *liftView, w, h layout.Mm) layout.Block {
 	for i, k := range p.scene.Picks {
 		p.number(s, v, i, k)
 	}
+	s.Put(p.legLines(fresh, v, draw.Thin))
 	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.PlanView.With(figure.Scale(p.scale))+" "+p.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
-	return layout.Above(1, layout.Overlay(s.Block(), p.legLines(fresh, v, draw.Thin)), caption)
+	return layout.Above(1, s.Block(), caption)
 }
 
 // legLines draws every leg from its bearing point above to its pick, each an item

@@ -30,7 +30,7 @@ var englishFront = Front{
 var englishCautions = Cautions{
 	Title:     "Cautions",
 	Signal:    map[string]string{"danger": "DANGER", "warning": "WARNING", "caution": "CAUTION", "notice": "NOTICE"},
-	SiteRules: "site permits, local codes and licensed practice rule", InFull: "see\u00a0p.\u00a0%s",
+	SiteRules: "site permits, local codes and licensed practice rule", InFull: "whole text p.\u00a0%s",
 	SignalMeans: map[string]string{
 		"danger": "will kill or injure badly if it is not kept clear of", "warning": "can kill or injure badly",
 		"caution": "can hurt", "notice": "harms the machine, nobody is in danger",

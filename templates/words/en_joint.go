@@ -10,7 +10,7 @@ var englishTightening = Tightening{
 	TicksAt:      "ticks: p. %s",
 	LooseOnSheet: "backward: from number %s down to 1, see p. %s",
 
-	OrderNumber: "The number in a circle is when its fastener is tightened: 1 first. It is no name and stands on no part.",
+	OrderNumber: "The number in a circle is when its fastener is tightened: 1 first. A number marked on a part or beside its hole is another one.",
 	ClockTop:    "12 o'clock", Top: "top", PlacesListed: "The places lie too close to draw the order.",
 	Scale: "To scale 1 : %s.", SeenFrom: "Seen from %s.", ClockIs: "The black mark at the top: %s.",
 	Backward: "Loosen backward, number %s first and number 1 last, a little each round.", PlaceList: "Order by the numbers of the places: %s.",
