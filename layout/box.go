@@ -15,7 +15,8 @@ const (
 	RoleTally    = "box:tally" // a count of two figures on a small label
 	RoleSketch   = "box:sketch"
 	RoleCode     = "qr"
-	RoleCut      = "cut" // cut marks about a label; they may reach into the unprinted edge
+	RoleChange   = "change" // a bar in the margin beside what has changed
+	RoleCut      = "cut"    // cut marks about a label; they may reach into the unprinted edge
 )
 
 // Room between neighbouring write-in boxes, at the least.

@@ -61,7 +61,7 @@ func (m Modules) extent() box { return box{0, 0, m.Size, m.Size} }
 // would be smaller than least, the block carries a misfit that tells how much
 // larger the side must be.
 func (s *Setter) QR(text string, side, least Mm, ref Ref) Block {
-	c, out := s.code(text, ref)
+	c, out := s.code(text, false, ref)
 	if c == nil {
 		out.W, out.H = side, side
 		return out
@@ -77,7 +77,16 @@ func (s *Setter) QR(text string, side, least Mm, ref Ref) Block {
 // QRModules makes a symbol of the text with modules of the given size. Its side follows
 // from the length of the text.
 func (s *Setter) QRModules(text string, module Mm, ref Ref) Block {
-	c, out := s.code(text, ref)
+	return s.modules(text, module, false, ref)
+}
+
+// QRHigh is QRModules at level H whatever its size: a tenth of the symbol may be lost.
+func (s *Setter) QRHigh(text string, module Mm, ref Ref) Block {
+	return s.modules(text, module, true, ref)
+}
+
+func (s *Setter) modules(text string, module Mm, high bool, ref Ref) Block {
+	c, out := s.code(text, high, ref)
 	if c == nil {
 		return out
 	}
@@ -86,27 +95,31 @@ func (s *Setter) QRModules(text string, module Mm, ref Ref) Block {
 }
 
 // code makes the symbol of a text, or a block with what is wrong of it.
-func (s *Setter) code(text string, ref Ref) (*code, Block) {
-	if c := s.codes[text]; c != nil {
+func (s *Setter) code(text string, high bool, ref Ref) (*code, Block) {
+	key := text
+	if high {
+		key = "H\n" + text
+	}
+	if c := s.codes[key]; c != nil {
 		return c, Block{}
 	}
-	c, err := newCode(text)
+	c, err := newCode(text, high)
 	if err != nil {
 		return nil, Block{Misfits: []Misfit{{Ref: ref, Kind: CodeTooLong, Text: text, Detail: "is longer than any QR code can hold"}}}
 	}
-	s.codes[text] = c
+	s.codes[key] = c
 	return c, Block{}
 }
 
 // newCode chooses version and level. The library never raises the level by itself
 // when the version has room; asking for both is cheap, because it builds the
 // symbol only when its bits are asked for.
-func newCode(text string) (*code, error) {
+func newCode(text string, high bool) (*code, error) {
 	q, err := qrcode.New(text, qrcode.High) // the library's name for level Q
 	if err != nil {
 		return nil, err
 	}
-	if h, err := qrcode.New(text, qrcode.Highest); err == nil && h.VersionNumber == q.VersionNumber {
+	if h, err := qrcode.New(text, qrcode.Highest); err == nil && (high || h.VersionNumber == q.VersionNumber) {
 		q = h
 	}
 	// A symbol of version v has 17+4v modules (ISO/IEC 18004).

@@ -131,7 +131,7 @@ func (c *composer) outcomes(o filled.Outcome) []string {
 			case o == filled.Open, o == filled.NotTaken:
 				text += " (" + v.Why + ")"
 			case v.Dim.Positions.Boxes() == 1 && v.Dim.Box.Form == reading.Digits:
-				text += " " + dimension.ReadingsText(v.Dim, c.Filled.Readings(v.Dim, when))
+				text += " " + dimension.ReadingsText(c.W, v.Dim, c.Filled.Readings(v.Dim, when))
 			}
 			marks = append(marks, text)
 		}

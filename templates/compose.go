@@ -38,6 +38,9 @@ type Options struct {
 	Last   *filled.History
 	// Boxes are the pages of the boxes on the paper that was filled by hand.
 	Boxes map[string]int
+	// Since puts change bars beside what is not as it was in an earlier revision; nil for
+	// none.
+	Since *job.Since
 	// Duplex is for paper printed on both sides: sections of work begin on a page of odd
 	// number, which lies on the right.
 	Duplex bool
@@ -119,6 +122,8 @@ type composer struct {
 	written map[string]int
 
 	duplex bool
+	since  *job.Since
+	levelQ bool // codes of tags at level Q, for a label without room at level H
 
 	sheet map[string][2]int // first and last page of each sheet, from the pass before
 	names map[int][]string  // the sheets that each page carries, from the pass before
@@ -138,7 +143,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	o.Pen.Comma = decimalComma(job, o.Words)
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
-		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex,
+		paper:    o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since,
 	}
 	if o.Second != nil {
 		other := *c.Composer

@@ -1,48 +1,64 @@
 package templates
 
 import (
+	"slices"
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
 
-// counts sets the list by which the storeroom counts every container twice: when
-// all is apart, and when all is back and nothing may be left over.
+// counts sets the list by which every kind of fastener and loose part is counted over all
+// containers: when all is apart, and when all is back and nothing may be left over.
 func counts(c *composer) []layout.Piece {
 	w := c.W
-	if c.Job.Tagged() == 0 {
+	kinds := c.Job.Kinds()
+	if len(kinds) == 0 {
 		return nil
 	}
-	g := c.Grid(block.Col(w.Common.Mark, c.tagMarkWidth()), block.Col(w.Common.Contents, 0), block.Col(w.Counts.StubSeen, 12), block.Col(w.Counts.Expected, 14), block.Col(w.Counts.CountedApart, 18), block.Col(w.Common.InitialsDate, 20),
-		block.Col(w.Common.CountOut, 16), block.Col(w.Common.Scrap, 16), block.Col(w.Counts.LeftOver, 16))
+	g := c.TwoUp(block.Col(w.Counts.Kind, 0), block.Col(w.Register.Expected, 12), block.Col(w.Register.CountedApart, 12.5), block.Col(w.Counts.BackOn, 12.5),
+		block.Col(w.Common.Scrap, 11), block.Col(w.Counts.OverShort, 13))
 	var rows []layout.Row
-	for _, t := range c.Job.Tags {
-		if t.Spare {
-			rows = append(rows, g.Row(t.At, g.Text(0, layout.Strong, t.Mark, t.At), layout.Block{}, c.Tick(layout.Body, "", t.At)))
-			continue
-		}
-		rows = append(rows, g.Row(t.At, g.Text(0, layout.Strong, t.Mark, t.At), g.Text(1, layout.Sub, joinFacts(c.tagName(t), bagParts(t)), t.At), c.Tick(layout.Body, "", t.At),
-			g.Text(3, layout.Strong, c.expected(t), t.At)))
+	for _, k := range kinds {
+		rows = append(rows, g.Row(k.At, g.About(0, k.Name, c.kindFacts(k), k.At), g.Text(1, layout.Strong, strconv.Itoa(k.Off), k.At)))
 	}
-	out := c.ListSheet(w.Counts.Rule, g, rows)
+	both, pairs := g.Pairs(append(rows, g.Blank(1+(len(rows)+1)%2)...))
+	out := c.ListSheet(w.Counts.Rule, both, pairs)
 	out[0].Block = out[0].Block.Anchored("counts")
-	return out
+	out[len(out)-1].KeepNext = true
+	var by []layout.Block
+	for _, when := range []string{w.Register.CountedApart, w.Counts.AtEnd} {
+		by = append(by, c.WideBox(layout.RoleName, (c.Span-layout.GapX)/2, 1, when+": "+w.Common.NameSign, nil))
+	}
+	return append(out, layout.Piece{Block: layout.Beside(layout.GapX, by...), Gap: layout.GapY})
 }
 
-// expected is how many pieces there must be, or bags where there is nothing else.
-func (c *composer) expected(t *job.Tag) string {
-	if bagsOnly(t) > 0 {
-		return c.inIt(t)
+// kindFacts are where the pieces of a kind lie, how many of them do not go back, and how
+// many new ones go on.
+func (c *composer) kindFacts(k job.Kind) string {
+	var lie []string
+	for _, x := range k.In {
+		where := ""
+		switch {
+		case x.Container != nil:
+			where = x.Container.Base
+		case x.Scrap:
+			where = job.ScrapMark
+		case x.Bench:
+			where = c.W.Step.Bench
+		}
+		if where != "" && !slices.Contains(lie, where) {
+			lie = append(lie, where)
+		}
 	}
-	return strconv.Itoa(job.Pieces(t.In))
-}
-
-// bagParts are the parts in a bag that lies in a container.
-func bagParts(t *job.Tag) string {
-	if t.Pocket == "" {
-		return ""
+	facts := strings.Join(lie, ", ")
+	if k.Scrap > 0 && k.Scrap < k.Off {
+		facts = joinFacts(facts, c.W.Counts.OfThem.With(strconv.Itoa(k.Scrap)))
 	}
-	return block.PartList(t.In)
+	if k.New > 0 {
+		facts = joinFacts(facts, c.W.Counts.NewOn.With(strconv.Itoa(k.New)))
+	}
+	return facts
 }

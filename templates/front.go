@@ -14,7 +14,7 @@ import (
 // front sets the front sheet: what the job is, what the pack holds, what the
 // check warned of, how to read the marks, and who released it.
 func front(c *composer) []layout.Piece {
-	blocks := []layout.Block{c.identity()}
+	blocks := []layout.Block{layout.Above(1, c.identity(), c.changedSince())}
 	blocks = append(blocks, c.chosen())
 	blocks = append(blocks, c.warningList()...)
 	listed := len(blocks) - 1 // rows of the list stand close below each other

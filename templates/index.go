@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -22,6 +23,7 @@ func index(c *composer) []layout.Piece {
 	g := c.Grid(block.Col(w.Common.Mark, 21), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 50), block.Col(w.Index.Source, 28), block.Col(w.Index.FoundAt, indexPage), block.Col(w.Index.LeftAt, indexPage))
 	g.Table.MinH, g.Table.PadY = 0, 0.4
 	var rows []layout.Row
+	var changed []bool
 	for _, ds := range c.indexRows() {
 		d := ds[0]
 		var lines []layout.Block
@@ -30,9 +32,9 @@ func index(c *composer) []layout.Piece {
 		}
 		places := layout.Above(0, lines...)
 		row := g.Row(d.At, places, g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, 2, d), c.indexSource(g, d))
-		rows = append(rows, row)
+		rows, changed = append(rows, row), append(changed, slices.ContainsFunc(ds, c.since.Dim))
 	}
-	return c.ListSheet(w.Index.Rule, g, rows)
+	return c.barredRows(c.ListSheet(w.Index.Rule, g, rows), changed)
 }
 
 // indexPage is the width of a column of steps with their pages.
@@ -119,8 +121,8 @@ func (c *composer) limitsOf(d *job.Dim) []limitLine {
 		lines = append(lines, limitLine{layout.Strong, text(d.Left, d.LeftBy)})
 	case d.WatchedOnly():
 		lines = append(lines, limitLine{layout.Strong, text(d.Found, d.FoundBy)})
-	case unitWord(d) != "":
-		lines = append(lines, limitLine{layout.Body, c.W.Common.RecordOnly + ", " + unitWord(d)})
+	case unitWord(c.W, d) != "":
+		lines = append(lines, limitLine{layout.Body, c.W.Common.RecordOnly + ", " + unitWord(c.W, d)})
 	default:
 		lines = append(lines, limitLine{layout.Body, c.W.Common.RecordOnly})
 	}
@@ -183,9 +185,9 @@ func numberBreaks(source string) string {
 }
 
 // unitWord is the unit of the boxes of a dimension; those without a number have none.
-func unitWord(d *job.Dim) string {
+func unitWord(w *words.Catalogue, d *job.Dim) string {
 	if d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction {
-		return d.Box.Unit.Print()
+		return w.Unit(d.Box.Unit.Print())
 	}
 	return ""
 }

@@ -8,6 +8,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/step"
+	"matchmark/templates/words"
 )
 
 // workPieces puts a line for each step of work into the outline, below that of its
@@ -58,10 +59,21 @@ func folded(outline []layout.Entry) []layout.Entry {
 
 // pageNumber is a page as the sheets name it: the catalogue sets a no-break space
 // between the two, which no author types.
-var pageNumber = regexp.MustCompile("p\\.\u00a0([0-9]+)")
+func (c *composer) pageNumber() *regexp.Regexp {
+	page := func(w *words.Catalogue) string {
+		text := string(w.Common.StepPage)
+		return regexp.QuoteMeta(strings.TrimSpace(text[strings.Index(text, " ")+1 : strings.LastIndex(text, "%")]))
+	}
+	before := page(c.W)
+	if c.Other != nil {
+		before += "|" + page(c.Other.W)
+	}
+	return regexp.MustCompile("(?:" + before + ")\u00a0([0-9]+)")
+}
 
 // link makes every page number that is printed a link to its page.
 func (c *composer) link(frames []layout.Frame) {
+	pageNumber := c.pageNumber()
 	for i := range frames {
 		f := &frames[i]
 		for k, it := range f.Items {

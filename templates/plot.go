@@ -87,7 +87,7 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 	chart := draw.Chart{
 		W: width, H: plotH, Ref: d.At,
 		X:      draw.Axis{From: at[0].X, To: at[len(at)-1].X, Name: name},
-		Y:      draw.Axis{From: low, To: high, Name: d.Box.Unit.Print()},
+		Y:      draw.Axis{From: low, To: high, Name: w.Unit(d.Box.Unit.Print())},
 		Series: []draw.Series{{Pen: draw.Thin, At: at, Name: "\u00a0\u00a0" + filled.Rounded(points[len(points)-1].Reading, d.Box).Number.Print()}},
 	}
 	for _, p := range at { // each reading as a short stroke, the line between them is no reading

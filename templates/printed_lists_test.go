@@ -85,13 +85,17 @@ func (w *wants) lists(jb *job.Job) {
 			w.add(t.Mark+" on the register", row, s.Mark, "its matched set")
 		}
 		if n := job.Pieces(t.In); n > 0 {
-			w.add(t.Mark+" on the list of counts", p.rows["counts "+t.Mark], strconv.Itoa(n), "the pieces")
+			w.add(t.Mark+" on the register", row, strconv.Itoa(n)+" piece", "the pieces")
 		}
 		w.add("the tag of "+t.Mark, label, t.Keep, "how it is kept")
 		w.add("the tag of "+t.Mark, label, t.Support, "what it lies on")
 		if !t.Scrap {
 			w.tagName(t, label)
 		}
+	}
+	for _, k := range jb.Kinds() {
+		w.add("the list of counts", p.sheets["counts"], k.Name, "a kind of parts")
+		w.add("the list of counts", p.sheets["counts"], strconv.Itoa(k.Off), "its pieces")
 	}
 	for _, x := range jb.Supplies.Instruments {
 		w.add("the gather list", p.sheets["gather"], x.Name, "an instrument")
@@ -126,7 +130,7 @@ func (w *wants) lists(jb *job.Job) {
 // onRegister reports whether a label has no room for all kinds of parts in its container
 // and sends to the register: of those that it does not name it does not say which are old.
 func onRegister(label string) bool {
-	return strings.Contains(squeeze(label), squeeze("list on the register"))
+	return strings.Contains(squeeze(label), squeeze("register no."))
 }
 
 // tagName asks for the name on a tag. The small label of a bag may have no room for it;

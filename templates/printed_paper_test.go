@@ -229,7 +229,6 @@ func marksInOrder(jb *job.Job) map[string][]string {
 	}
 	for _, t := range jb.Tags {
 		add("register", t.Mark)
-		add("counts", t.Mark)
 	}
 	for _, h := range jb.Holds {
 		add("holds", h.Mark)

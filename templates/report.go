@@ -93,7 +93,7 @@ func (c *composer) reportDim(head *layout.Block, lines []filled.Line) []layout.P
 	}
 	runs = append(runs, layout.T(layout.Sub, "  "+limit))
 	if digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction; digits && limit == c.W.Common.RecordOnly {
-		runs = append(runs, layout.T(layout.Sub, ", "+d.Box.Unit.Print()))
+		runs = append(runs, layout.T(layout.Sub, ", "+c.W.Unit(d.Box.Unit.Print())))
 	}
 	for _, when := range []job.When{job.AsFound, job.AsLeft} {
 		if v, there := c.Filled.Verdict(d, when); there && v.Bad() && v.Action != "" {

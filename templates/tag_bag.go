@@ -18,7 +18,7 @@ var bagText = layout.Style{Face: layout.Regular, Size: layout.Caption.Size, Lead
 func (c *composer) bagLabel(t *job.Tag, s stock.Stock, where string) layout.Block {
 	w, h := layout.Mm(s.W), layout.Mm(s.H)
 	inner := w - 2*bagEdge
-	code := c.code(t.Code, s, t.At)
+	code := c.code(t, s)
 	left := w - bagEdge - code.W
 	head, low := c.bagHead(t, left, where), c.bagBoxes(t, inner)
 	room := h - 2*bagEdge - low.H

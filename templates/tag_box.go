@@ -10,7 +10,7 @@ import (
 // edge is that of the label; the lines go round it.
 func (c *composer) boxLabel(t *job.Tag, s stock.Stock) layout.Block {
 	const corner, boxEdge layout.Mm = 1, 3
-	w, h := layout.Mm(s.W), layout.Mm(s.H)
+	w, h := layout.Mm(s.W), layout.Mm(s.H-s.Stub)
 	inner := w - 2*boxEdge
 	code := c.codeWithText(t, s)
 	left := w - boxEdge - corner - code.W - 2
@@ -21,7 +21,7 @@ func (c *composer) boxLabel(t *job.Tag, s stock.Stock) layout.Block {
 		return b, hasRoom(b, room)
 	})
 	face := layout.Above(0.5, body.Fill(inner, room, 0, 0), low).Inset(boxEdge)
-	return layout.Overlay(face, code.At(w-code.W-corner, corner))
+	return c.withStub(t, s, layout.Overlay(face, code.At(w-code.W-corner, corner)))
 }
 
 // labelBoxes are the boxes at the foot of a box label, edge to edge, and what becomes of

@@ -69,8 +69,8 @@ func (c *composer) tagFacts(t *job.Tag, ty tagType, kinds int, room layout.Mm) [
 	}
 	add(ty.whose, c.whose())
 	if t.Scrap {
-		// What goes to scrap in a long job has no room here: the register lists it.
-		add(ty.steps, c.W.Tag.ScrapListed)
+		// What goes to scrap in a long job has no room here: its line of the register lists it.
+		add(ty.steps, c.W.Tag.ScrapListed.With(strconv.Itoa(t.N)))
 		return out
 	}
 	add(ty.steps, c.offBack(t))
@@ -136,7 +136,8 @@ func stepNos(ms []*job.Move) string {
 }
 
 // contents names the parts in a container with their numbers, so many kinds of them; for
-// the others the register stands.
+// the others the line of the register stands. Whether some of those are old and go to
+// scrap is said in any case.
 func (c *composer) contents(t *job.Tag, kinds int) string {
 	all := job.Contents(t.In)
 	if kinds == allKinds || kinds >= len(all) {
@@ -145,7 +146,7 @@ func (c *composer) contents(t *job.Tag, kinds int) string {
 	var out []string
 	for _, x := range all[:kinds] {
 		name := x.Name
-		if slices.ContainsFunc(t.In, func(m *job.Move) bool { return m.Part.Name == x.Name && m.OldOne() != nil }) {
+		if holdsOld(t, x) {
 			name = c.W.Tag.Old.With(name)
 			if useOf[t.Kind] == stock.Bag {
 				name = c.W.Tag.OldShort.With(x.Name)
@@ -153,15 +154,32 @@ func (c *composer) contents(t *job.Tag, kinds int) string {
 		}
 		out = append(out, strconv.Itoa(x.N)+"\u00a0"+name)
 	}
-	text := strings.Join(out, ", ")
-	switch left := len(all) - kinds; {
-	case left == 0:
-		return text
-	case text == "":
-		return c.W.Tag.OnRegister
-	default:
-		return text + ", " + c.W.Tag.MoreKinds.With(strconv.Itoa(left))
+	rest := all[kinds:]
+	if len(rest) == 0 {
+		return strings.Join(out, ", ")
 	}
+	more := c.W.Count(c.W.Tag.MoreKinds, len(rest))
+	if kinds == 0 {
+		more = ""
+	}
+	if slices.ContainsFunc(rest, func(x job.Content) bool { return holdsOld(t, x) }) {
+		if useOf[t.Kind] == stock.Bag {
+			more = strings.TrimSpace(c.W.Tag.OldShort.With(more))
+		} else {
+			more = strings.TrimSpace(more + " (" + c.W.Tag.OldAmong + ")")
+		}
+	}
+	line := noBreak(c.W.Tag.OnRegister.With(strconv.Itoa(t.N)))
+	if more != "" {
+		line = more + ": " + line
+	}
+	return strings.Join(append(out, line), ", ")
+}
+
+// holdsOld reports whether pieces of a kind under a tag are old: kept until the new ones
+// are on, then scrap.
+func holdsOld(t *job.Tag, x job.Content) bool {
+	return slices.ContainsFunc(t.In, func(m *job.Move) bool { return m.Part.Name == x.Name && m.OldOne() != nil })
 }
 
 // namedBags is how many bags inside of a container are counted by their names.

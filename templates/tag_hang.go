@@ -8,7 +8,6 @@ import (
 
 // Measures of tags and labels, and the heights of the marks on them.
 const (
-	stubH     layout.Mm = 25
 	hangMark  layout.Mm = 20 // height of the mark's capitals
 	boxMark   layout.Mm = 12
 	smallMark layout.Mm = 8
@@ -26,16 +25,26 @@ func (c *composer) hangTag(t *job.Tag, s stock.Stock) layout.Block {
 	top := c.holeRow(t, s)
 	mark := c.markBlock(t, hangMark)
 	head := layout.Above(0.3, c.markAndPlace(t, mark, inner, s.Hole == 0), c.tagRule(inner))
-	low, stub := c.tagLow(t, s, inner), c.stub(t, s)
-	room := h - stubH - top.H - low.H - smallGap - 0.5
+	low := c.tagLow(t, s, inner)
+	room := h - layout.Mm(s.Stub) - top.H - low.H - smallGap - 0.5
 	body := fitted(t, func(ty tagType, kinds int) (layout.Block, bool) {
 		b := layout.Above(0.3, head, c.setFacts(t, c.tagFacts(t, ty, kinds, inner), inner, 0, 0))
 		return b, hasRoom(b, room)
 	})
 	body = body.Fill(inner, room, 0, 0)
-	upper := layout.Above(0, top, layout.Above(smallGap, body, low).At(tagEdge, 0)).Fill(w, h-stubH, 0, 0)
+	return c.withStub(t, s, layout.Above(0, top, layout.Above(smallGap, body, low).At(tagEdge, 0)))
+}
+
+// withStub sets the stub of a tag or label below its face, with the line between them where
+// it is torn or cut off; the face alone where the stock has none.
+func (c *composer) withStub(t *job.Tag, s stock.Stock, face layout.Block) layout.Block {
+	w, high := layout.Mm(s.W), layout.Mm(s.Stub)
+	face = face.Fill(w, layout.Mm(s.H)-high, 0, 0)
+	if high == 0 {
+		return face
+	}
 	tear := layout.Drawn(w, 0, layout.Item{Shape: layout.Line{DX: w, Weight: layout.Inner, Dash: 1.5}})
-	return layout.Above(0, upper, tear, stub)
+	return layout.Above(0, face, tear, c.stub(t, s))
 }
 
 // holeRow is the room of the hole, drawn where it is punched by hand, with n of N beside
@@ -169,7 +178,7 @@ func (c *composer) comparedLine(t *job.Tag, width layout.Mm) layout.Block {
 // stub is torn off and stays with the paper.
 func (c *composer) stub(t *job.Tag, s stock.Stock) layout.Block {
 	w := layout.Mm(s.W)
-	code := c.code(t.Code, s, t.At)
+	code := c.code(t, s)
 	width := w - code.W - tagEdge - 2
 	sign := c.WideBox(layout.RoleWords, 22, 1, c.W.Common.InitialsDate, t.At)
 	beside := width - sign.W - 2
@@ -183,5 +192,5 @@ func (c *composer) stub(t *job.Tag, s stock.Stock) layout.Block {
 	}
 	text := layout.Above(0.5, layout.Middle(2, mark.Fill(beside, mark.H, 0, 0), sign), c.spelled(t, width, layout.ParaOpts{}),
 		c.Para(width, []layout.Run{layout.T(layout.Sub, facts)}, layout.ParaOpts{Ref: t.At}))
-	return layout.Middle(2, code, text).Fill(w, stubH, 0, 0.5)
+	return layout.Middle(2, code, text).Fill(w, layout.Mm(s.Stub), 0, 0.5)
 }

@@ -99,9 +99,23 @@ func (c *composer) copies(t *job.Tag, s stock.Stock) []layout.Block {
 	return out
 }
 
-// label sets one tag or label. Stock that is cut from a page gets its outline.
+// label sets one tag or label, with its code at level H where that has room, else at level
+// Q. Stock that is cut from a page gets its outline.
 func (c *composer) label(t *job.Tag, s stock.Stock, where string) layout.Block {
-	var b layout.Block
+	b := c.labelFace(t, s, where)
+	if len(b.Misfits) > 0 {
+		smaller := *c
+		smaller.levelQ = true
+		b = smaller.labelFace(t, s, where)
+	}
+	if s.Cut {
+		b = b.Border(layout.Rect{Weight: layout.Rule, Radius: layout.Mm(s.Corner)})
+	}
+	return b
+}
+
+// labelFace sets what is printed on a tag or label.
+func (c *composer) labelFace(t *job.Tag, s stock.Stock, where string) (b layout.Block) {
 	switch s.Use {
 	case stock.Hang:
 		b = c.hangTag(t, s)
@@ -110,9 +124,5 @@ func (c *composer) label(t *job.Tag, s stock.Stock, where string) layout.Block {
 	case stock.Bag:
 		b = c.bagLabel(t, s, where)
 	}
-	b = b.Fill(layout.Mm(s.W), layout.Mm(s.H), 0, 0)
-	if s.Cut {
-		b = b.Border(layout.Rect{Weight: layout.Rule, Radius: layout.Mm(s.Corner)})
-	}
-	return b
+	return b.Fill(layout.Mm(s.W), layout.Mm(s.H), 0, 0)
 }

@@ -84,7 +84,7 @@ func (c *composer) work(back bool) []layout.Piece {
 			group++
 			st := s.Steps[i]
 			if n := tabled(s.Steps[i:]); n > 0 {
-				for _, p := range step.Table(c.Composer, s.Steps[i:i+n]) {
+				for _, p := range c.barred(step.Table(c.Composer, s.Steps[i:i+n]), c.tabledChanged(s.Steps[i:i+n])) {
 					p.Under = append([]*layout.Block{again}, p.Under...)
 					out = append(out, p)
 				}
@@ -96,6 +96,7 @@ func (c *composer) work(back bool) []layout.Piece {
 				continue
 			}
 			pieces := c.Once(st, func() []layout.Piece { return step.Pieces(c.Composer, st) })
+			pieces = c.barred(pieces, c.since.Step(st))
 			goesOn := step.ContinuedLine(c.Composer, st, *again)
 			for i, p := range pieces {
 				p.Group = group

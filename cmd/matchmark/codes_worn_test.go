@@ -27,7 +27,8 @@ var worn = []struct {
 	{"copied six times", func(g *image.Gray, mm float64) *image.Gray { return copied(g, mm, 6, 128) }},
 	{"copied twice and dark", func(g *image.Gray, mm float64) *image.Gray { return copied(g, mm, 2, 170) }},
 	{"dots grown by 0.05 mm", func(g *image.Gray, mm float64) *image.Gray { return grown(g, 0.05*mm) }},
-	{"a spot of a twentieth", spotted},
+	{"a spot in the middle", func(g *image.Gray, mm float64) *image.Gray { return spotted(g, mm, 0.5, 0.5) }},
+	{"a spot at the edge", func(g *image.Gray, mm float64) *image.Gray { return spotted(g, mm, 0.80, 0.49) }},
 }
 
 // Codes of tags are read by two decoders that have nothing to do with each other (zbar, and
@@ -213,15 +214,24 @@ func grown(g *image.Gray, by float64) *image.Gray {
 	})
 }
 
-// spotted has a dark round spot of a twentieth of the code's area in its middle, off its three
-// finders. One over the small square near the free corner is not always read.
-func spotted(g *image.Gray, perMm float64) *image.Gray {
-	side := float64(g.Rect.Dx()) - 2*3*perMm
-	side *= 25.0 / 33 // without the white margin, of the usual code
-	radius := math.Sqrt(0.05 * side * side / math.Pi)
-	c := float64(g.Rect.Dx())/2 - 0.02*side
+// spotted has a dark round spot on the code off its three finders, its middle at so much of
+// the code's side across and down: a tenth of its area at level H, as tags and box labels
+// have it, a twentieth on the smaller code at level Q of a bag label. One over the small
+// square near the free corner, by which readers find how the paper is bent, is not always
+// read.
+func spotted(g *image.Gray, perMm, across, down float64) *image.Gray {
+	const cut, module, levelQ = 3, 0.6, 33 // mm cut out about the code, mm a square, squares of the usual code at level Q
+	whole := float64(g.Rect.Dx())/perMm - 2*cut
+	share := 0.10
+	if whole < (levelQ+1)*module {
+		share = 0.05
+	}
+	white := cut + layout.QuietModules*module
+	side := whole - 2*layout.QuietModules*module
+	radius := math.Sqrt(share*side*side/math.Pi) * perMm
+	x0, y0 := (white+across*side)*perMm, (white+down*side)*perMm
 	return sampled(g, func(x, y int) float64 {
-		if math.Hypot(float64(x)-c, float64(y)-c) < radius {
+		if math.Hypot(float64(x)-x0, float64(y)-y0) < radius {
 			return 60
 		}
 		return dot(g, x, y)

@@ -72,6 +72,7 @@ type printFlags struct {
 	second        language
 	jobs, shard   string
 	draft, duplex bool
+	since         sinceFlags
 	tags          tagFlags
 }
 
@@ -86,6 +87,7 @@ func (p *printFlags) add(f *pflag.FlagSet) {
 	f.StringArrayVar(&p.last, "last", nil, "print what was read last beside the boxes, from `FILE` of an earlier outage; may be given again")
 	f.Var(&p.second, "second", "print what is done, cautions and holds small in this second `LANGUAGE` too")
 	f.BoolVar(&p.duplex, "duplex", false, "for paper printed on both sides: sections of work begin on the right")
+	p.since.add(f)
 	p.tags.add(f)
 	f.StringVar(&p.jobs, "jobs", "", "print a whole outage: a job for each row of a `CSV`, or for each job file of a folder")
 	f.StringVar(&p.shard, "shard", "", "with --jobs, print only the third of eight equal shares: `3/8`")

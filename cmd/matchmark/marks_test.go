@@ -208,14 +208,14 @@ func checkTag(t *testing.T, tag *job.Tag, text string) {
 	switch {
 	case tag.Spare:
 	case tag.Scrap:
-		want = append(want, "list on the register") // all that goes to scrap has no room on a label
+		want = append(want, "register no.") // all that goes to scrap has no room on a label
 	default:
 		for _, m := range append(append([]*job.Move{}, tag.In...), tag.Out...) {
 			want = append(want, m.Step.No)
 		}
 		for _, m := range tag.In {
-			if !strings.Contains(flat, "list on the register") { // more kinds than the label has lines
-				want = append(want, m.Part.Name)
+			if !strings.Contains(flat, "register no.") { // more kinds than the label has lines
+				want = append(want, strings.Fields(m.Part.Name)...) // a line may end in a name, the code's text stands beside it
 			}
 			if m.Part.Set != nil {
 				want = append(want, m.Part.Set.Mark)

@@ -52,6 +52,9 @@ func (p *printFlags) print(in packs.Inputs, s streams) (*job.Job, int) {
 	if err := made.pack.Keep(p.sheets, p.marks); err != nil {
 		return made.job, s.usage(err, "")
 	}
+	if made.since != nil && made.since.Was == made.job.Order.Revision {
+		fmt.Fprintf(s.err, "both are revision %s: a new revision needs a letter of its own\n", made.since.Was)
+	}
 	if p.out == "-" {
 		return made.job, p.stream(made, s)
 	}
@@ -63,6 +66,7 @@ type made struct {
 	job   *job.Job
 	pack  *templates.Pack
 	boxes map[string]int // the pages of the boxes of the whole pack
+	since *job.Since     // what has changed, nil where no old revision is named
 }
 
 // make loads and composes one definition.
@@ -89,6 +93,11 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 		}
 		o.Second = second
 	}
+	since, old, told := p.since.changes(files, in, jb)
+	if told.Errors() > 0 {
+		return made{job: old}, told
+	}
+	o.Since = since
 	o.Tags, _ = p.tags.options(jb) // what is wrong of them is told before anything is written
 	pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), problems)
 	problems = append(problems, misfits...)
@@ -103,7 +112,7 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 	}
 	_, row := files.(rowFS)
 	pack.Pages.Attached = attached(jb, in, row)
-	return made{jb, pack, pack.Boxes()}, problems
+	return made{job: jb, pack: pack, boxes: pack.Boxes(), since: since}, problems
 }
 
 // stream writes one document to standard output: the pages, or the tags if no page is

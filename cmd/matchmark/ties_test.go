@@ -12,7 +12,7 @@ import (
 
 // A tag and the paper are tied in four ways, so that one may fail: the mark on the
 // line of the step that fills it, the mark on the row that empties it, the stub on
-// the sheet of counts, and the list of what must be empty.
+// the register, and the list of what must be empty.
 func TestTagAndPaperAreTiedFourWays(t *testing.T) {
 	t.Parallel()
 	for _, starter := range starters(t) {
@@ -32,8 +32,8 @@ func TestTagAndPaperAreTiedFourWays(t *testing.T) {
 					t.Errorf("%s: row %s does not name %s, which it empties", starter, m.Step.No, tag.Mark)
 				}
 			}
-			if !onCounts(pack, tag) {
-				t.Errorf("%s: the sheet of counts has no line with a tick for the stub of %s", starter, tag.Mark)
+			if !onRegister(pack, tag) {
+				t.Errorf("%s: the register has no line with a tick for the stub of %s", starter, tag.Mark)
 			}
 			if tag.Kind == job.HangTag && texts(pack.Tags, tag.Code) < 2 {
 				t.Errorf("%s: the code of %s is not on tag and stub in words", starter, tag.Mark)
@@ -56,11 +56,11 @@ func onStep(items []layout.Item, mark string) bool {
 	})
 }
 
-// onCounts reports whether the sheet of counts has the mark of a tag and a tick box
+// onRegister reports whether the register has the mark of a tag and a tick box
 // in its line.
-func onCounts(pack *templates.Pack, tag *job.Tag) bool {
+func onRegister(pack *templates.Pack, tag *job.Tag) bool {
 	for _, f := range pack.Pages.BySheet() {
-		if f.Sheet != "counts" {
+		if f.Sheet != "register" {
 			continue
 		}
 		for _, it := range f.Items {

@@ -42,6 +42,7 @@ func (b *builder) readStock(l *def.LabelStock) stock.Stock {
 		}
 	}
 	b.sides(l.Label, &out.W, &out.H)
+	out.Stub = stock.RoomForStub(out.Use, out.H)
 	b.sides(l.Pitch, &out.PitchX, &out.PitchY)
 	b.sides(l.First, &out.Left, &out.Top)
 	b.labelLength(l.Corner, &out.Corner)

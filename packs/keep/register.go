@@ -42,8 +42,8 @@ func columns() []column {
 		{"job", func(j *job.Job, _ *job.Tag) string { return Cell(j.Order.Number) }},
 		{"revision", func(j *job.Job, _ *job.Tag) string { return Cell(j.Order.Revision) }},
 		{"pack", func(j *job.Job, _ *job.Tag) string { return Cell(j.Digest) }},
-		{"shelf", blank}, {"counted in", blank}, {"date in", blank}, {"counted out", blank}, {"date out", blank},
-		{"scrapped", blank}, {"missing", blank}, {"left over", blank},
+		{"shelf", blank}, {"counted in", blank}, {"date in", blank}, {"counted all apart", blank}, {"counted out", blank}, {"date out", blank},
+		{"rest out", blank}, {"date rest out", blank}, {"scrapped", blank}, {"missing", blank}, {"left over", blank},
 	}
 }
 

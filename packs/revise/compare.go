@@ -38,6 +38,8 @@ type line struct{ what, says string }
 type thing struct {
 	id, name, no string
 	lines        []line
+	step         *job.Step // nil of a reading
+	dim          *job.Dim  // nil of a step
 }
 
 // Compare holds the new revision of a job against the old one.
@@ -47,6 +49,43 @@ func Compare(old, now *job.Job) Changes {
 		Readings: differences(readings(old), readings(now)),
 		Tags:     verdicts(old, now),
 	}
+}
+
+// Since lists the steps, readings and tags of the new revision that are not as they were:
+// new, or saying another thing. What has only another number is as it was.
+func Since(old, now *job.Job) *job.Since {
+	out := &job.Since{Was: old.Order.Revision, Steps: map[*job.Step]bool{}, Dims: map[*job.Dim]bool{}, Tags: map[*job.Tag]bool{}}
+	for _, t := range changed(steps(old), steps(now)) {
+		out.Steps[t.step] = true
+	}
+	for _, t := range changed(readings(old), readings(now)) {
+		out.Dims[t.dim] = true
+	}
+	fates := map[string]Fate{}
+	for _, v := range verdicts(old, now) {
+		fates[v.Mark] = v.Fate
+	}
+	for _, t := range now.Tags {
+		if f := fates[t.Mark]; f != Stays && f != StepsMoved {
+			out.Tags[t] = true
+		}
+	}
+	return out
+}
+
+// changed are the things that are new or say another thing.
+func changed(old, now []thing) []thing {
+	before := map[string]thing{}
+	for _, t := range old {
+		before[t.id] = t
+	}
+	var out []thing
+	for _, t := range now {
+		if was, known := before[t.id]; !known || !slices.Equal(was.lines, t.lines) {
+			out = append(out, t)
+		}
+	}
+	return out
 }
 
 // differences are what was added, taken out, changed or moved, in the order of the new

@@ -12,7 +12,7 @@ func steps(j *job.Job) []thing {
 	seen := map[string]int{}
 	for _, s := range j.Sections {
 		for _, st := range s.Steps {
-			t := thing{id: stepID(st), no: st.No, name: "step " + st.No + " " + st.Place.Mark(keyOf(st)), lines: stepLines(st)}
+			t := thing{id: stepID(st), no: st.No, name: "step " + st.No + " " + st.Place.Mark(keyOf(st)), lines: stepLines(st), step: st}
 			seen[t.id]++
 			if n := seen[t.id]; n > 1 {
 				t.id += " " + strconv.Itoa(n) // put back in several rows
@@ -134,7 +134,7 @@ func readings(j *job.Job) []thing {
 		if d.By != nil {
 			l.add("instrument", d.By.Name)
 		}
-		out = append(out, thing{id: d.Mark, name: d.Mark + " " + d.What, lines: l})
+		out = append(out, thing{id: d.Mark, name: d.Mark + " " + d.What, lines: l, dim: d})
 	}
 	return out
 }

@@ -33,8 +33,11 @@ type Stock struct {
 	Roll bool
 	// PageW and PageH is the size of the page; of a roll that of one label.
 	PageW, PageH Mm
-	// W and H is the size of a label as it is read.
+	// W and H is the size of a label as it is read, its stub counted in.
 	W, H Mm
+	// Stub is the height of the stub at its foot, which is torn or cut off and stays with
+	// the paper; 0 for none.
+	Stub Mm
 	// Across and Down count the labels on a page; 1 and 1 on a roll.
 	Across, Down int
 	// PitchX and PitchY are from one label to the next, edge to the same edge.

@@ -14,11 +14,14 @@ func TestLabelsOnPaper(t *testing.T) {
 	}{
 		// Two tags above each other need 285 mm: A4 has 297, Letter 279.4.
 		{"a4", 210, 297, []int{4, 4, 18}, []bool{false, true, false}},
-		{"letter", 215.9, 279.4, []int{3, 6, 18}, []bool{true, false, false}},
+		{"letter", 215.9, 279.4, []int{3, 4, 18}, []bool{true, false, false}},
 	} {
 		for i, s := range On(c.paper, c.w, c.h) {
 			if s.PerPage() != c.per[i] || s.Turned != c.turned[i] {
 				t.Errorf("%s: %d a page, turned %v; want %d, %v", s.Name, s.PerPage(), s.Turned, c.per[i], c.turned[i])
+			}
+			if stub := (s.Stub > 0); stub != (s.Use != Bag) {
+				t.Errorf("%s: a stub of %v", s.Name, s.Stub)
 			}
 			if err := s.Check(); err != nil {
 				t.Errorf("%s: %v", s.Name, err)

@@ -4,10 +4,13 @@ package stock
 // label of 60 by 40, as storerooms use them (common practice, no source). A hole of 6 has
 // its middle 11 below the edge.
 var usual = []Stock{
-	{Name: "70x140", Use: Hang, W: 70, H: 140, Corner: 3, Hole: 6, HoleAt: 11},
+	{Name: "70x140", Use: Hang, W: 70, H: 140, Stub: StubH, Corner: 3, Hole: 6, HoleAt: 11},
 	{Name: "100x70", Use: Box, W: 100, H: 70, Corner: 3},
 	{Name: "60x40", Use: Bag, W: 60, H: 40, Corner: 2},
 }
+
+// StubH is the height of a stub: a code with its white margin goes into it.
+const StubH Mm = 25
 
 // rollDots is the usual resolution of printers of labels on rolls: 8 dots to the
 // millimetre.
@@ -21,9 +24,35 @@ func On(paper string, w, h Mm) []Stock {
 	var out []Stock
 	for _, u := range usual {
 		u.Name += "-" + paper
-		out = append(out, Fit(u, w, h))
+		s := Fit(u, w, h)
+		if stubbed := withStub(u, w, h); stubbed.PerPage() >= leastStubbed {
+			s = stubbed
+		}
+		out = append(out, s)
 	}
 	return out
+}
+
+// leastStubbed is how many labels with stubs a page must hold, that paper is not wasted.
+const leastStubbed = 4
+
+// RoomForStub is the stub that goes on a label of a use and height: every hang tag has one,
+// a box or bag label where it is that much higher than the usual one.
+func RoomForStub(u Use, h Mm) Mm {
+	if u == Hang || h >= usual[u].H+StubH-slack {
+		return StubH
+	}
+	return 0
+}
+
+// withStub is a box label with a stub below it on a page. A hang tag has one in its
+// measures; one at a bag label would be half as large as the label.
+func withStub(u Stock, w, h Mm) Stock {
+	if u.Use != Box {
+		return Stock{}
+	}
+	u.H, u.Stub = u.H+StubH, StubH
+	return Fit(u, w, h)
 }
 
 // Rolls lists the usual stocks on rolls, one for each use: "70x140-roll".

@@ -61,7 +61,7 @@ func (c *Composer) Note(n *job.Caution) *job.Caution {
 	site := c.Job.Site
 	fill := strings.NewReplacer("{watch}", site.FireWatch.Print(), "{heavy}", site.Heavy.Print())
 	out := *n
-	for _, text := range []*string{&out.Hazard, &out.Result, &out.Short, &out.Avoid} {
+	for _, text := range []*string{&out.Hazard, &out.Result, &out.Short, &out.Avoid, &out.Rule} {
 		*text = fill.Replace(c.W.Said(*text))
 	}
 	return &out

@@ -68,7 +68,7 @@ func formBox(c *block.Composer, d *job.Dim, s Side, caption string, unit bool) l
 	case b.Form == reading.Line, b.Form == reading.Grid:
 		return c.TypedWords(60, caption, s.typed, s.Copied, d.At)
 	case b.Form == reading.Fraction:
-		return c.TypedFraction(caption, b.Unit.Print(), s.typed, s.Copied, d.At)
+		return c.TypedFraction(caption, c.W.Unit(b.Unit.Print()), s.typed, s.Copied, d.At)
 	}
 	switch b.Form {
 	case reading.Line:
@@ -81,11 +81,11 @@ func formBox(c *block.Composer, d *job.Dim, s Side, caption string, unit bool) l
 	case reading.Ticks:
 		return answers(c, d, s, caption)
 	case reading.Fraction:
-		return c.Fraction(caption, b.Unit.Print(), s.Copied, d.At)
+		return c.Fraction(caption, c.W.Unit(b.Unit.Print()), s.Copied, d.At)
 	}
 	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed || s.signed, Caption: caption, Copied: s.Copied, Typed: s.typed, Ref: d.At}
 	if unit {
-		n.Unit = b.Unit.Print()
+		n.Unit = c.W.Unit(b.Unit.Print())
 	}
 	return c.Value(n)
 }
@@ -162,7 +162,7 @@ func withUnit(c *block.Composer, d *job.Dim, caption string) string {
 	if d.Box.Form != reading.Digits {
 		return caption
 	}
-	return caption + ", " + d.Box.Unit.Print()
+	return caption + ", " + c.W.Unit(d.Box.Unit.Print())
 }
 
 // boxGrid sets rows by columns of boxes with their names, turned on its side where

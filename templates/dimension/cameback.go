@@ -9,6 +9,7 @@ import (
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
 	"matchmark/templates/block"
+	"matchmark/templates/words"
 )
 
 // cameBack are the lines about readings that are known when the sheet is printed: what
@@ -67,7 +68,7 @@ func LastText(c *block.Composer, d *job.Dim) string {
 		if b.When == job.AsLeft {
 			sentence = c.W.Filled.LastLeft
 		}
-		text := sentence.With(ReadingsText(one, b.Readings), month(b.On))
+		text := sentence.With(ReadingsText(c.W, one, b.Readings), month(b.On))
 		if one != d {
 			text = one.Mark + " " + text
 		}
@@ -81,7 +82,7 @@ func month(day string) string { return day[:min(len(day), len("2026-03"))] }
 
 // ReadingsText writes readings in the digits of their box, one after the other, the unit
 // behind the last; a dash where one was not taken.
-func ReadingsText(d *job.Dim, readings []*units.Quantity) string {
+func ReadingsText(w *words.Catalogue, d *job.Dim, readings []*units.Quantity) string {
 	var out []string
 	for _, q := range readings {
 		if q == nil {
@@ -91,7 +92,7 @@ func ReadingsText(d *job.Dim, readings []*units.Quantity) string {
 		out = append(out, filled.Rounded(*q, d.Box).Number.Print())
 	}
 	text := strings.Join(out, "  ")
-	if u := d.Box.Unit.Print(); u != "" {
+	if u := w.Unit(d.Box.Unit.Print()); u != "" {
 		text += "\u00a0" + u
 	}
 	return text
@@ -126,7 +127,7 @@ func adviceText(c *block.Composer, d *job.Dim) string {
 	out = append(out, ends)
 	switch {
 	case a.Pack != nil:
-		out = append(out, w.Filled.Pack.With(packText(*a.Pack), a.Pack.Thickness.Print()+"\u00a0"+d.Box.Unit.Print()))
+		out = append(out, w.Filled.Pack.With(packText(*a.Pack), a.Pack.Thickness.Print()+"\u00a0"+c.W.Unit(d.Box.Unit.Print())))
 	case a.NoPack:
 		out = append(out, w.Filled.OutsideTable)
 	}

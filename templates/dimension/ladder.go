@@ -109,7 +109,7 @@ func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width la
 // as they are or as there is room for.
 func unitAndLimit(c *block.Composer, d *job.Dim, limit string, width layout.Mm) layout.Block {
 	most := width / 3
-	runs := []layout.Run{layout.T(layout.Body, d.Box.Unit.Print()), layout.T(layout.Limit, "  "+limit)}
+	runs := []layout.Run{layout.T(layout.Body, c.W.Unit(d.Box.Unit.Print())), layout.T(layout.Limit, "  "+limit)}
 	if one := c.Line(0, runs, layout.ParaOpts{Ref: d.At}); one.W <= most {
 		return one
 	}

@@ -69,6 +69,6 @@ func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, at int, width l
 // a size of it.
 func stampedBoxes(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout.Block {
 	number := named(c.Value(layout.Number{Before: d.Number.Before, Sign: true, Caption: c.W.Ladder.StampedNumber, Ref: d.At}), d, s, job.NumberBlank, 0)
-	size := named(c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: d.Box.Unit.Print(), Ref: d.At}), d, s, job.ReadingBlank, 0)
+	size := named(c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: c.W.Unit(d.Box.Unit.Print()), Ref: d.At}), d, s, job.ReadingBlank, 0)
 	return block.FlowRow([]layout.Block{layout.Middle(2, number, sumWords(c, "× "+d.OneIs.Print(), d), sumWords(c, "=", d), size)}, width)
 }

@@ -281,7 +281,7 @@ func PartWords(w *words.Catalogue, parts []reading.Part) string {
 		case p.Word != reading.Literal:
 			out = append(out, w.Limit[p.Word])
 		default:
-			out = append(out, p.Text)
+			out = append(out, w.Unit(p.Text))
 		}
 	}
 	return strings.Join(out, " ")

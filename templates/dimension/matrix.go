@@ -245,7 +245,7 @@ func (m *matrix) short() layout.Block {
 	d := m.d
 	runs := []layout.Run{layout.T(layout.StepNo, d.Mark+"  "), layout.T(layout.Strong, d.What)}
 	if d.Box.Form == reading.Digits {
-		runs = append(runs, layout.T(layout.Strong, ", "+d.Box.Unit.Print()))
+		runs = append(runs, layout.T(layout.Strong, ", "+m.W.Unit(d.Box.Unit.Print())))
 	}
 	switch {
 	case len(d.LeftBy) > 0:

@@ -81,7 +81,7 @@ func groupBox(c *block.Composer, d *job.Dim, g reading.Group, s Side, caption st
 	one, _ := d.Single(0)
 	key := job.BlankKey(one.Mark, s.When, job.GroupBlank, int(g))
 	b := d.GroupBox(g)
-	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed, Unit: b.Unit.Print(), Caption: caption, Copied: s.Copied, Ref: d.At}
+	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed, Unit: c.W.Unit(b.Unit.Print()), Caption: caption, Copied: s.Copied, Ref: d.At}
 	if s.When == job.AsFound && (s.Copied || d.Sheet) {
 		n.Typed = c.Filled.Typed(key)
 	}
@@ -137,7 +137,7 @@ func named(b layout.Block, d *job.Dim, s Side, kind job.BlankKind, n int) layout
 // GroupBox is the box of what is worked out from all readings: mean, spread or sum.
 func GroupBox(c *block.Composer, d *job.Dim, g reading.Group, caption string, copied bool) layout.Block {
 	b := d.GroupBox(g)
-	return c.Value(layout.Number{Before: b.Before, After: b.After, Sign: b.Signed, Unit: b.Unit.Print(), Caption: caption, Copied: copied, Ref: d.At})
+	return c.Value(layout.Number{Before: b.Before, After: b.After, Sign: b.Signed, Unit: c.W.Unit(b.Unit.Print()), Caption: caption, Copied: copied, Ref: d.At})
 }
 
 // temperature is the box for the temperature of the part, in the degrees that go

@@ -23,7 +23,7 @@ func (s sheet) heatToLine() string {
 // coldLine says what the coolant does for the shaft, and what room that makes.
 func (s sheet) coldLine(c *heat.ColdFitted) string {
 	w, u := s.W, s.u
-	line := w.HeatOn.ChillLine.With(s.W.Said(string(s.h.PutOn.Coolant)), u.AtMost(c.Shaft), u.InterferenceDown(c.Contraction), c.Source)
+	line := w.HeatOn.ChillLine.With(s.W.Said(string(s.h.PutOn.Coolant)), u.AtMost(c.Shaft), u.InterferenceDown(c.Contraction), s.W.Said(c.Source))
 	if c.HubHeated {
 		line += " " + w.HeatOn.ChillHot.With(u.TempUp(s.h.PutOn.SetTo))
 	}

@@ -206,7 +206,7 @@ func resultLines(c *block.Composer, j *job.Joint) []string {
 		if j.Result.Pull != nil {
 			words = w.Tightening.ScatterPull
 		}
-		add(joint.ToldPreloadLow, words.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), s.Source))
+		add(joint.ToldPreloadLow, words.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), c.W.Said(s.Source)))
 	}
 	if j.Count() > 1 {
 		add(joint.ToldClamp, w.Tightening.Together.With(c.W.Pieces(j.Count()), t[joint.ToldClamp]))

@@ -84,7 +84,7 @@ func countAllLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bl
 	if !st.CountAll {
 		return nil
 	}
-	return []layout.Block{guardTick(c, st, c.W.Step.CountAllLine.With(c.Page("counts")), width)}
+	return []layout.Block{guardTick(c, st, c.W.Step.CountAllLine.With(c.Page("register")), width)}
 }
 
 // toolLines are the boxes for the tools counted in and out.

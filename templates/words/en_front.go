@@ -4,12 +4,12 @@ package words
 var englishFront = Front{
 	Title: "Front sheet", Scope: "Scope", Issued: "issued", Serial: "serial no.", Location: "location", Maker: "maker", MachineType: "type",
 	InThisPack: "In this pack", SheetLine: "%s, p.\u00a0%s", PageNo: "p.\u00a0%s", TagsLine: "%s tags, 1 to %s",
-	CheckBar:        "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
-	HowToRead:       "Marks and boxes",
-	MarkStays:       "A mark stays with its thing on every sheet and tag.",
-	PlaceBehindMark: "After a slash stands the place, as %s.",
-	Planning:        "Numbers worked out on these sheets are planning figures. The maker's manual, site permits, local codes and licensed practice rule.",
-	Released:        "Released for work",
+	CheckBar:     "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
+	HowToRead:    "Marks and boxes",
+	MarkStays:    "A mark stays with its thing on every sheet and tag.",
+	ChangedSince: "A bar in the margin with the letter %s stands beside what has changed since revision %s.", PlaceBehindMark: "After a slash stands the place, as %s.",
+	Planning: "Numbers worked out on these sheets are planning figures. The maker's manual, site permits, local codes and licensed practice rule.",
+	Released: "Released for work",
 	Marks: []Mark{
 		{"D", "dimension to measure"}, {"C", "container"}, {"B", "big part with its own tag"}, {"Y", "lay-down spot"},
 		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"A", "alignment"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"X", "spare tag or line"},

@@ -26,14 +26,18 @@ var englishFound = Found{
 
 // englishRegister are the words of Register in English.
 var englishRegister = Register{
-	Title: "Register", OffAndBackAt: "off at, back at", ScrapLater: "later %s from %s, %s",
+	Title:    "Register",
+	Rule:     "Count every container: in, when it is filled; again when all is apart; out, when parts go back, in as many goes as it takes, each with its date. Out and scrapped make up the pieces, and left over is 0. Keep the stubs here: the tick says that the stub is here, or that a label without one was seen.",
+	Expected: "pieces", CountedApart: "all apart",
+	OutFirst: "out: number, date", OutRest: "rest: number, date", Missing: "missing", LeftOver: "left over (0)",
+	ScrapLater: "later %s from %s, %s",
 }
 
 // englishCounts are the words of Counts in English.
 var englishCounts = Counts{
-	Title:    "Counts",
-	Rule:     "Count every container when all is apart, before the first part goes back, and again at the end: out and scrapped make up the pieces, and left over is 0. Keep the stubs with this sheet; a tick says that the stub is here, or that the label of one without a stub was seen.",
-	StubSeen: "stub, label", Expected: "pieces", CountedApart: "counted, all apart", LeftOver: "left over",
+	Title: "Counts",
+	Rule:  "Add up every kind of screw, nut, washer and small part over all containers: when all is apart, before the first part goes back, and at the end. Back on and scrapped make up the pieces; what is missing or left over stands among the deviations with its reason, else 0.",
+	Kind:  "kind", BackOn: "back on", OverShort: "over, short", AtEnd: "at the end", OfThem: "%s of them scrap", NewOn: "%s new",
 }
 
 // englishSignatures are the words of Signatures in English.

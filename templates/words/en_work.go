@@ -21,7 +21,7 @@ var englishStep = Step{
 
 	PermitLine: "permit is here: %s", LockLine: "lock on %s: %s (p. %s)", UnlockLine: "take the lock off %s (p. %s)",
 	OpenLine: "%s stands open: cover with %s (p. %s)", CloseLine: "%s seen clean, tools and rags out, closed (p. %s)",
-	CountAllLine: "every container counted on the counts sheet (p. %s)", ToolsIn: "tools in", ToolsOut: "tools out",
+	CountAllLine: "every container counted on the register (p. %s), every kind on the counts sheet", ToolsIn: "tools in", ToolsOut: "tools out",
 
 	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", NoTorque: "no value: %s", TightForNow: "FOR NOW, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose",
 	Oiled: "threads: %s", InOrder: "order: %s", ForNow: "for now", TakeOut: "take out again", LeftOut: "LEFT OUT for now, goes in at %s",

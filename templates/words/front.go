@@ -4,7 +4,7 @@ package words
 type Front struct {
 	Title, Scope, Issued, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
 	HowToRead, MarkStays, Planning, Released                                         string
-	SheetLine, TagsLine, PageNo, PlaceBehindMark                                     Sentence
+	SheetLine, TagsLine, PageNo, PlaceBehindMark, ChangedSince                       Sentence
 	Marks                                                                            []Mark
 
 	// The options that this machine has.

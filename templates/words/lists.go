@@ -20,13 +20,14 @@ type Found struct {
 
 // Register are the words of the register of containers.
 type Register struct {
-	Title, OffAndBackAt string
-	ScrapLater          Sentence
+	Title, Rule, Expected, CountedApart, OutFirst, OutRest, Missing, LeftOver string
+	ScrapLater                                                                Sentence
 }
 
-// Counts are the words of the list by which every container is counted.
+// Counts are the words of the list by which every kind of fastener is counted.
 type Counts struct {
-	Title, Rule, StubSeen, Expected, CountedApart, LeftOver string
+	Title, Rule, Kind, BackOn, OverShort, AtEnd string
+	OfThem, NewOn                               Sentence
 }
 
 // Signatures are the words of the register of who signs.

@@ -6,6 +6,7 @@ import (
 	"go/token"
 	"maps"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -63,6 +64,9 @@ var composed = []string{
 	"volume of a solid of revolution",
 }
 
+// inWords tells a rule that is told in words from a number of a standard.
+var inWords = regexp.MustCompile(`[a-z]{4}`)
+
 // sayings are the sentences that the calculators and the hazard notes bring along, found
 // in their source.
 func sayings(t *testing.T) map[string]bool {
@@ -94,8 +98,21 @@ func sayings(t *testing.T) map[string]bool {
 					}
 				case *ast.KeyValueExpr:
 					key := lastName(x.Key)
+					switch {
+					case key == "Rule" && inWords.MatchString(literal(x.Value)), pkg == "heat" && slices.Contains([]string{"Name", "Source"}, key):
+						note(out, x.Value)
+					}
 					if pkg == "hazard" && slices.Contains([]string{"Hazard", "Result", "Short", "Avoid"}, key) || pkg == "lift" && slices.Contains([]string{"What", "Formula"}, key) {
 						note(out, x.Value)
+					}
+				case *ast.ValueSpec:
+					if lastName(x.Names[0]) == "temperColours" {
+						ast.Inspect(x.Values[0], func(n ast.Node) bool {
+							if c, ok := n.(*ast.CompositeLit); ok && c.Type == nil {
+								note(out, c.Elts[0])
+							}
+							return true
+						})
 					}
 				case *ast.CompositeLit:
 					if pkg == "lift" && lastName(x.Type) == "Reduction" && len(x.Elts) > 0 {
@@ -152,6 +169,39 @@ func TestEverySentenceIsSaid(t *testing.T) {
 		for _, s := range slices.Sorted(maps.Keys(want)) {
 			if c.Sayings[s] == "" {
 				t.Errorf("%s lacks %q", lang, s)
+			}
+		}
+	}
+}
+
+// A sentence that one language has all have, with the same holes: what one translator found
+// on paper stood in English on that of the others.
+func TestSayingsAreTheSameInAllLanguages(t *testing.T) {
+	holes := regexp.MustCompile(`%(?:\[[0-9]\])?((?:\.[0-9])?[a-z])`)
+	of := func(text string) []string {
+		var out []string
+		for _, m := range holes.FindAllStringSubmatch(text, -1) {
+			out = append(out, m[1])
+		}
+		slices.Sort(out)
+		return out
+	}
+	all := map[string]bool{}
+	var cs []*Catalogue
+	for _, lang := range Languages()[1:] {
+		c, err := In(lang)
+		if err != nil {
+			t.Fatal(err)
+		}
+		cs = append(cs, c)
+		for s := range c.Sayings {
+			all[s] = true
+		}
+	}
+	for _, s := range slices.Sorted(maps.Keys(all)) {
+		for _, c := range cs {
+			if text, ok := c.Sayings[s]; !ok || !slices.Equal(of(text), of(s)) {
+				t.Errorf("%s: %q is %q", c.Lang, s, text)
 			}
 		}
 	}

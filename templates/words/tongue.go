@@ -1,5 +1,22 @@
 package words
 
+import "strings"
+
+// Unit gives the unit that a text is, or ends with behind a no-break space, in the
+// catalogue's language, where it is a word; any other text stays.
+func (c *Catalogue) Unit(text string) string {
+	i := 0
+	if at := strings.LastIndex(text, noBreak); at >= 0 {
+		i = at + len(noBreak)
+	}
+	if name, ok := c.Common.Units[text[i:]]; ok {
+		return text[:i] + name
+	}
+	return text
+}
+
+const noBreak = "\u00a0"
+
 // Sayings are the sentences of calculations and hazard notes by their English text.
 type Sayings map[string]string
 

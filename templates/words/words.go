@@ -59,6 +59,7 @@ type Common struct {
 	Revision, PageOf, StepPage, SeenFrom, CountedFrom, CopyFound, Source, IfOut, IfOver    Sentence
 	IfUnder, TakenFrom, MatchedSet, On                                                     Sentence
 	Pieces                                                                                 Counted
+	Units                                                                                  map[string]string // of what is counted: pieces, turns, flats, notches
 	Group                                                                                  map[reading.Group]string
 }
 

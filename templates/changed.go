@@ -1,0 +1,68 @@
+package templates
+
+import (
+	"slices"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+)
+
+// A change bar stands in the margin beside what is not as it was in the revision before,
+// with the letter of the revision at its top, clear of the holes of the binder, which end
+// 15 mm from the edge of the paper.
+const (
+	barOut    layout.Mm = 1.6 // from the text to the bar
+	letterGap layout.Mm = 0.5
+)
+
+// barred puts a change bar beside pieces, the letter at the first of them. The pieces may
+// be kept from pass to pass: they are not changed themselves.
+func (c *composer) barred(ps []layout.Piece, changed bool) []layout.Piece {
+	if !changed {
+		return ps
+	}
+	out := slices.Clone(ps)
+	for i := range out {
+		out[i].Block = c.bar(out[i].Block, i == 0)
+	}
+	return out
+}
+
+// bar puts a change bar beside a block.
+func (c *composer) bar(b layout.Block, lettered bool) layout.Block {
+	if b.H <= 0 {
+		return b
+	}
+	b.Items = append(slices.Clone(b.Items), layout.Item{X: -barOut, Role: layout.RoleChange, Shape: layout.Line{DY: b.H, Weight: layout.Heavy}})
+	if !lettered {
+		return b
+	}
+	letter := c.Words(layout.SubBold, c.Job.Order.Revision)
+	return layout.Overlay(b, letter.At(-barOut-letterGap-letter.W, 0))
+}
+
+// barredRows puts a change bar beside the rows of a table that are of changed things: the
+// pieces of the table, whose last ones are its rows.
+func (c *composer) barredRows(ps []layout.Piece, changed []bool) []layout.Piece {
+	first := len(ps) - len(changed)
+	for i, is := range changed {
+		if is {
+			ps[first+i].Block = c.bar(ps[first+i].Block, true)
+		}
+	}
+	return ps
+}
+
+// changedSince says what the bars in the margin mean, empty where there are none.
+func (c *composer) changedSince() layout.Block {
+	if c.since == nil {
+		return layout.Block{}
+	}
+	text := c.Para(c.Span, []layout.Run{layout.T(layout.Body, c.W.Front.ChangedSince.With(c.Job.Order.Revision, c.since.Was))}, layout.ParaOpts{})
+	return c.bar(text, true)
+}
+
+// tabledChanged reports whether one of the steps of a table is changed.
+func (c *composer) tabledChanged(steps []*job.Step) bool {
+	return slices.ContainsFunc(steps, c.since.Step)
+}

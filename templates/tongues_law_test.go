@@ -1,0 +1,361 @@
+package templates_test
+
+import (
+	"os"
+	"reflect"
+	"regexp"
+	"strings"
+	"sync"
+	"testing"
+	"unicode"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/templates"
+	"matchmark/templates/words"
+)
+
+// starterFiles are the definitions that ship.
+var starterFiles = []string{"storm-pump.yaml", "exhaust-fan.yaml", "bevel-gearbox.yaml", "triplex-pump.yaml"}
+
+// loadIn loads a starter in a language, once for all tests.
+func loadIn(t *testing.T, starter, lang string) *job.Job {
+	t.Helper()
+	key := starter + " " + lang
+	once, _ := loaded.LoadOrStore(key, sync.OnceValue(func() *job.Job {
+		j, problems := packs.Load(os.DirFS("../packs/starters"), packs.Inputs{Definition: starter, Language: lang})
+		if problems.Errors() > 0 {
+			t.Fatal(problems)
+		}
+		return j
+	}))
+	return once.(func() *job.Job)()
+}
+
+var loaded sync.Map
+
+// composeIn sets a starter on paper, with a second language where one is named.
+func composeIn(t *testing.T, starter, lang, second string, paper layout.Paper) (*job.Job, *templates.Pack, source.Problems) {
+	t.Helper()
+	o := templates.Options{Paper: paper}
+	if second != "" {
+		o.Second = loadIn(t, starter, second)
+	}
+	j := loadIn(t, starter, lang)
+	pack, problems := templates.Compose(j, o, pdf.NewFaces(), nil)
+	return j, pack, problems
+}
+
+// eachTextOf goes through the texts of all pages and tags.
+func eachTextOf(pack *templates.Pack, do func(f layout.Frame, text string)) {
+	frames := append(append([]layout.Frame{}, pack.Pages.Pages...), pack.Tags.Pages...)
+	for _, f := range frames {
+		for _, it := range f.Items {
+			if x, ok := it.Shape.(layout.Text); ok {
+				do(f, x.S)
+			}
+		}
+	}
+}
+
+// ownTexts are all texts that a job brings along: what its author wrote, numbers of steps,
+// marks, sources. The numbers that the program writes are none of them: they have the
+// decimal mark.
+func ownTexts(j *job.Job) []string {
+	var out []string
+	seen := map[uintptr]bool{}
+	var walk func(v reflect.Value)
+	walk = func(v reflect.Value) {
+		switch v.Kind() {
+		case reflect.Pointer:
+			if !v.IsNil() && !seen[v.Pointer()] {
+				seen[v.Pointer()] = true
+				walk(v.Elem())
+			}
+		case reflect.Interface:
+			walk(v.Elem())
+		case reflect.Struct:
+			for i := range v.NumField() {
+				if v.Type().Field(i).IsExported() {
+					walk(v.Field(i))
+				}
+			}
+		case reflect.Slice, reflect.Array:
+			for i := range v.Len() {
+				walk(v.Index(i))
+			}
+		case reflect.Map:
+			for _, k := range v.MapKeys() {
+				walk(k)
+				walk(v.MapIndex(k))
+			}
+		case reflect.String:
+			out = append(out, v.String())
+		}
+	}
+	walk(reflect.ValueOf(j))
+	return out
+}
+
+// textsOf are all texts of a catalogue.
+func textsOf(w *words.Catalogue) []string {
+	var out []string
+	var walk func(v reflect.Value)
+	walk = func(v reflect.Value) {
+		switch v.Kind() {
+		case reflect.Struct:
+			for i := range v.NumField() {
+				walk(v.Field(i))
+			}
+		case reflect.Slice, reflect.Array:
+			for i := range v.Len() {
+				walk(v.Index(i))
+			}
+		case reflect.Map:
+			for _, k := range v.MapKeys() {
+				walk(v.MapIndex(k))
+			}
+		case reflect.String:
+			out = append(out, v.String())
+		}
+	}
+	walk(reflect.ValueOf(*w))
+	return out
+}
+
+// figures are the bits of a text that have a figure on both sides of a sign.
+func figures(sign *regexp.Regexp, text string) []string {
+	var out []string
+	for _, bit := range strings.FieldsFunc(text, func(r rune) bool {
+		return unicode.IsSpace(r) || strings.ContainsRune("()[],;:·–—/×=", r) && !strings.ContainsRune(",.", r)
+	}) {
+		if sign.MatchString(bit) {
+			out = append(out, strings.Trim(bit, ".,"))
+		}
+	}
+	return out
+}
+
+var pointed, comma = regexp.MustCompile(`[0-9]\.[0-9]`), regexp.MustCompile(`[0-9],[0-9]`)
+
+// A setting is a starter on a paper in a language, with a second below it where one is
+// named.
+type setting struct {
+	starter, lang, second string
+	paper                 layout.Paper
+}
+
+// settings are every starter in every language, the papers and the second languages taking
+// turns; with PAPER_LAW=full all of them. With -short a starter has one language.
+func settings() []setting {
+	var out []setting
+	papers, langs := []layout.Paper{layout.A4, layout.Letter}, words.Languages()
+	for i, st := range starterFiles {
+		for k, lang := range langs {
+			next := langs[(k+1+i)%len(langs)]
+			if next == lang {
+				next = ""
+			}
+			switch {
+			case os.Getenv("PAPER_LAW") == "full":
+				for _, paper := range papers {
+					for _, second := range append([]string{""}, langs...) {
+						if second != lang {
+							out = append(out, setting{st, lang, second, paper})
+						}
+					}
+				}
+			case testing.Short() && k != 1+i:
+			case (i+k)%2 == 0:
+				out = append(out, setting{st, lang, next, papers[k%2]})
+			default:
+				out = append(out, setting{st, lang, "", papers[k%2]})
+			}
+		}
+	}
+	return out
+}
+
+// On paper of every language, with a second or without, everything has its room and lies on
+// its page. In a language with a decimal comma no number that the program writes has a
+// point; in English none has a comma. Codes, numbers of steps, revisions and what an author
+// wrote stay as they are.
+func TestPaperOfEveryLanguage(t *testing.T) {
+	t.Parallel()
+	for _, x := range settings() {
+		name := x.starter + " in " + x.lang + " " + x.second + " on " + x.paper.Name
+		j, pack, problems := composeIn(t, x.starter, x.lang, x.second, x.paper)
+		for _, p := range problems {
+			t.Errorf("%s: %s [%s]", name, p.Message, p.Code)
+		}
+		for n, f := range pack.Pages.Pages {
+			for _, it := range f.Items {
+				if l, top, r, b := it.Bounds(); l < 0 || top < 0 || r > f.W || b > f.H {
+					t.Errorf("%s, %s page %d: an item reaches over the page: %+v", name, f.Sheet, n+1, it.Shape)
+				}
+			}
+		}
+		decimalSigns(t, name, x, j, pack)
+	}
+}
+
+// decimalSigns sees that every number of a pack has the sign of its language.
+func decimalSigns(t *testing.T, name string, x setting, j *job.Job, pack *templates.Pack) {
+	t.Helper()
+	w, err := words.In(x.lang)
+	if err != nil {
+		t.Fatal(err)
+	}
+	foreign := pointed
+	if w.Common.Decimal == "." {
+		foreign = comma
+	}
+	theirs := append(ownTexts(j), textsOf(w)...)
+	if x.second != "" {
+		other, err := words.In(x.second)
+		if err != nil {
+			t.Fatal(err)
+		}
+		theirs = append(append(theirs, ownTexts(loadIn(t, x.starter, x.second))...), textsOf(other)...)
+	}
+	own := map[string]bool{}
+	for _, text := range theirs {
+		for _, bit := range figures(foreign, text) {
+			own[bit] = true
+		}
+	}
+	told := map[string]bool{}
+	eachTextOf(pack, func(f layout.Frame, text string) {
+		for _, bit := range figures(foreign, text) {
+			if !own[bit] && !told[bit] {
+				told[bit] = true
+				t.Errorf("%s, sheet %s: %q in %q", name, f.Sheet, bit, text)
+			}
+		}
+		if strings.ContainsRune(text, layout.DecimalMark) {
+			t.Errorf("%s, sheet %s: a mark is left in %q", name, f.Sheet, text)
+		}
+	})
+	for _, e := range pack.Pages.Outline {
+		if strings.ContainsRune(e.Title, layout.DecimalMark) {
+			t.Errorf("%s: a mark is left in the outline, %q", name, e.Title)
+		}
+	}
+	for _, f := range pack.Pages.Pages {
+		for _, it := range f.Items {
+			if r, ok := it.Shape.(layout.Rect); ok && r.Point > 0 && r.Comma != (w.Common.Decimal == ",") {
+				t.Fatalf("%s, sheet %s: a box has the other decimal sign", name, f.Sheet)
+			}
+		}
+	}
+}
+
+// What a job brings along in English that its author did not write: names of standards,
+// books and theorems.
+var citation = regexp.MustCompile(`^[0-9]+ CFR|^(ISO|EN|ASME|DOE|NASA|NFPA|WAC|GL) |Bloch|Lamé|Incropera|Gere|handbook`)
+
+// Nothing that the program writes stays English on paper of another language: a text of
+// the job that is on a page is its author's, part for part, or a citation.
+func TestNothingStaysEnglish(t *testing.T) {
+	t.Parallel()
+	one := func(s string) string {
+		return strings.Join(strings.Fields(strings.NewReplacer("\\", " ", "\"", " ", "'", " ", "\u00a0", " ").Replace(s)), " ")
+	}
+	told := map[string]bool{}
+	for i, st := range starterFiles {
+		lang := words.Languages()[1+i]
+		w, err := words.In(lang)
+		if err != nil {
+			t.Fatal(err)
+		}
+		j, pack, _ := composeIn(t, st, lang, "", layout.A4)
+		page := map[string]*strings.Builder{}
+		eachTextOf(pack, func(f layout.Frame, text string) {
+			if page[f.Sheet] == nil {
+				page[f.Sheet] = &strings.Builder{}
+			}
+			page[f.Sheet].WriteString(squeeze(text))
+		})
+		data, err := os.ReadFile("../packs/starters/" + st)
+		if err != nil {
+			t.Fatal(err)
+		}
+		written := one(string(data))
+		theirs := func(text string) bool {
+			for _, part := range strings.FieldsFunc(text, func(r rune) bool { return r == ',' || r == '/' }) {
+				if !strings.Contains(written, strings.TrimRight(one(part), "0123456789 ")) { // line 1 of a count of lines
+					return false
+				}
+			}
+			return true
+		}
+		for _, text := range ownTexts(j) {
+			if len(strings.Fields(text)) < 2 || w.Said(text) != text || !english.MatchString(text) || citation.MatchString(text) || theirs(text) || told[text] {
+				continue
+			}
+			told[text] = true
+			for sheet, on := range page {
+				if strings.Contains(on.String(), squeeze(text)) {
+					t.Errorf("%s in %s, sheet %s: %q", st, lang, sheet, text)
+				}
+			}
+		}
+	}
+}
+
+var english = regexp.MustCompile(`[a-z]{4}`)
+
+// No word of a page is English by itself: it is one of the language, or of a text of the
+// job.
+func TestWordsOfThePageAreOfItsLanguage(t *testing.T) {
+	t.Parallel()
+	split := func(text string) []string {
+		return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) })
+	}
+	for i, st := range starterFiles {
+		lang := words.Languages()[1+(i+1)%4]
+		w, err := words.In(lang)
+		if err != nil {
+			t.Fatal(err)
+		}
+		j, pack, _ := composeIn(t, st, lang, "", layout.A4)
+		own := map[string]bool{}
+		for _, text := range append(ownTexts(j), textsOf(w)...) {
+			for _, x := range split(text) {
+				own[x] = true
+			}
+		}
+		told := map[string]bool{}
+		eachTextOf(pack, func(f layout.Frame, text string) {
+			for _, x := range split(text) {
+				if len(x) > 3 && !own[x] && !told[x] {
+					told[x] = true
+					t.Errorf("%s in %s, sheet %s: %q in %q", st, lang, f.Sheet, x, text)
+				}
+			}
+		})
+	}
+}
+
+// The pages that are named are links in every language. Those of a German pack, p. as S.,
+// were none.
+func TestPageNumbersAreLinksInEveryLanguage(t *testing.T) {
+	t.Parallel()
+	links := func(lang string) int {
+		_, pack, _ := composeIn(t, "exhaust-fan.yaml", lang, "", layout.A4)
+		n := 0
+		for _, f := range pack.Pages.Pages {
+			n += len(f.Links)
+		}
+		return n
+	}
+	english := links("en")
+	for _, lang := range words.Languages()[1:] {
+		if n := links(lang); n < english*9/10 {
+			t.Errorf("%s: %d pages are links, in English %d", lang, n, english)
+		}
+	}
+}
