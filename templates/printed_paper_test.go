@@ -54,6 +54,7 @@ type stepText struct {
 type sub struct {
 	ring  string
 	items []printed
+	frame *layout.Item // nil for one that goes on without a frame
 }
 
 // A printed is one text as it is read, bold if it may be the mark before a row.
@@ -103,6 +104,7 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 	for _, f := range pack.Pages.BySheet() {
 		var cur *stepText
 		var in *sub
+		frames := framesOf(f.Items)
 		for i, it := range f.Items {
 			x, ok := it.Shape.(layout.Text)
 			if !ok {
@@ -130,17 +132,17 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 			case large && strings.HasPrefix(text, "▶"):
 				cur, in = nil, nil
 			case cur != nil && large && rings[text]:
-				in = &sub{ring: text}
+				in = &sub{ring: text, frame: around(it, frames)}
 				cur.subs = append(cur.subs, in)
 			}
 			above += text + " "
 			if cur != nil {
 				cur.text += text + " "
 			}
-			if in != nil {
+			if other := around(it, frames); in != nil && (other == nil || other == in.frame) {
 				in.items = append(in.items, printed{text, x.Face == layout.Bold})
 				if len(in.items) == 1 {
-					in.items = append(in.items, underPicture(f.Items, i)...)
+					in.items = append(in.items, underPicture(f.Items, i, in.frame)...)
 				}
 			}
 		}
@@ -152,24 +154,37 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 	return p
 }
 
+// framesOf are the frames on a page that stand about blocks of boxes.
+func framesOf(items []layout.Item) []layout.Item {
+	return slices.DeleteFunc(slices.Clone(items), func(it layout.Item) bool {
+		r, ok := it.Shape.(layout.Rect)
+		return !ok || it.Role != "" || r.Weight != layout.Rule || r.W < 50
+	})
+}
+
+// around is the frame in which an item stands, nil if in none: two frames stand beside
+// each other, and texts of the right one come before its ring.
+func around(it layout.Item, frames []layout.Item) *layout.Item {
+	l, t, r, b := it.Bounds()
+	x, y := (l+r)/2, (t+b)/2
+	for i := range frames {
+		if left, top, right, bottom := frames[i].Bounds(); left < x && x < right && top < y && y < bottom {
+			return &frames[i]
+		}
+	}
+	return nil
+}
+
 // underPicture are the texts of a frame that are set before its ring: those in and under
 // its picture.
-func underPicture(items []layout.Item, ring int) []printed {
-	within := func(it, frame layout.Item) bool {
-		l, t, r, b := it.Bounds()
-		left, top, right, bottom := frame.Bounds()
-		x, y := (l+r)/2, (t+b)/2
-		return left < x && x < right && top < y && y < bottom
-	}
+func underPicture(items []layout.Item, ring int, frame *layout.Item) []printed {
 	var out []printed
-	for _, frame := range items {
-		if r, ok := frame.Shape.(layout.Rect); !ok || r.Weight != layout.Rule || r.W < 100 || !within(items[ring], frame) {
-			continue
-		}
-		for _, it := range items[:ring] {
-			if x, ok := it.Shape.(layout.Text); ok && within(it, frame) {
-				out = append(out, printed{strings.TrimSpace(strings.ReplaceAll(x.S, "\u00a0", " ")), false})
-			}
+	if frame == nil {
+		return out
+	}
+	for _, it := range items[:ring] {
+		if x, ok := it.Shape.(layout.Text); ok && around(it, []layout.Item{*frame}) != nil {
+			out = append(out, printed{strings.TrimSpace(strings.ReplaceAll(x.S, "\u00a0", " ")), false})
 		}
 	}
 	return out

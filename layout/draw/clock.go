@@ -109,7 +109,7 @@ const quarters = 4
 // inQuarters sets four boxes beside the ring, two by two, in the order of the clock from
 // the upper right: each stands in the quarter that follows its place.
 func inQuarters(r layout.Mm, places []Place) []layout.Point {
-	reach := r + 6
+	reach := r + 5
 	out := make([]layout.Point, quarters)
 	for i, p := range places {
 		b := p.Box

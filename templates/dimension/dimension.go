@@ -23,7 +23,10 @@ type content struct {
 	note    string
 	reason  bool // has the box for why a reading was not taken
 	tried   *tried
-	whole   *layout.Block // its frame, where that has been set
+	whole   *layout.Block // what stands in its frame, where that has been set
+	half    bool          // one of two frames beside each other: fewer ways are tried
+	// limitTold says that the limit of a sum stands in the head, not behind each result.
+	limitTold bool
 }
 
 // d is the dimension that the head tells.
@@ -45,18 +48,62 @@ const bind layout.Mm = 3
 // two ways are tried, and the others only where those do not fit.
 const Many = 600
 
-// frame sets a content in the way that takes the least height: with its picture beside
-// all, beside the head alone, or with the verdict below it.
-func (k content) frame() layout.Block {
+// inner is what stands in the frame of a content, set in the way that takes the least
+// height: with its picture beside all, beside the head alone, or with the verdict below it.
+func (k content) inner() layout.Block {
 	k.tried = newTried()
 	full := k.Span - 2*block.CellPad
-	pic, least := done(layout.Block{}), sized{empty: true}
-	room := full
-	if d := k.d(); picture.Drawn(d.Kind) && (d.From.Part != nil || d.Of.Part != nil || !byHand(d, k.entries[0].sides)) {
-		pic = done(picture.OfDimension(k.Setter, k.d()))
-		room = full - picture.Width - block.CellPad
+	least, lowest := sized{empty: true}, layout.Mm(0)
+	for i, pic := range k.pictures() {
+		b, h := k.around(pic, full)
+		if i > 0 {
+			h += plain
+		}
+		if !b.empty && (least.empty || h < lowest-0.5) {
+			least, lowest = b, h
+		}
 	}
-	lowest := layout.Mm(0)
+	if least.empty {
+		return layout.Block{}
+	}
+	return least.make()
+}
+
+// plain is how much height the small picture must save before it takes the place of the
+// one with names.
+const plain layout.Mm = 2
+
+// pictures are the pictures of a content, that with names first; an empty one where there
+// is none.
+func (k content) pictures() []layout.Block {
+	d := k.d()
+	if !picture.Drawn(d.Kind) || d.From.Part == nil && d.Of.Part == nil && byHand(d, k.entries[0].sides) {
+		return []layout.Block{{}}
+	}
+	all := pictures(k.Composer, d)
+	if k.half {
+		all = all[len(all)-1:]
+	}
+	return all
+}
+
+// pictures are that with names, and the small one of a dimension whose head has the names.
+func pictures(c *block.Composer, d *job.Dim) []layout.Block {
+	out := []layout.Block{picture.OfDimension(c.Setter, d)}
+	if faces(c.W, d) != "" {
+		out = append(out, picture.Small(c.Setter, d))
+	}
+	return out
+}
+
+// around is a content with its picture in the way that takes the least height, and that
+// height with what speaks against the way.
+func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowest layout.Mm) {
+	pic, room := done(picture), full
+	if !pic.empty {
+		room = full - pic.w - block.CellPad
+	}
+	least = sized{empty: true}
 	try := func(b sized, w way) {
 		h := b.h
 		if w.limitInHead {
@@ -85,15 +132,16 @@ func (k content) frame() layout.Block {
 			head := beside(block.CellPad, pic, done(k.head(w, room)))
 			try(above(1.5, head, k.rows(w, full)), w)
 			try(k.underPicture(w, pic, room), w)
+			try(k.underHead(w, pic, full, room), w)
 			if b := k.asideOf(w, full); !b.empty {
 				try(above(1.5, head, b), w)
 			}
 		}
+		if !many && w.cols < 2 && !w.markAbove {
+			k.bands(w, room, lowest, func(b sized) { try(beside(block.CellPad, pic, b), w) })
+		}
 	}
-	if least.empty {
-		return framed(k.Composer, layout.Block{})
-	}
-	return framed(k.Composer, least.make())
+	return least, lowest
 }
 
 // ways are all ways that are worth a try.
@@ -101,6 +149,9 @@ func (k content) ways() []way {
 	cols, above := 5, []bool{false}
 	if p := k.d().Positions; p.Kind != job.Grid && len(k.entries[0].sides) < 2 {
 		cols = 1
+	}
+	if k.half {
+		cols = min(cols, 2)
 	}
 	if len(k.entries) > 1 {
 		above = []bool{false, true}
@@ -174,8 +225,16 @@ func (k content) entry(e entry, w way, width layout.Mm) sized {
 	if byHand(e.d, e.sides) {
 		return k.handEntry(e, w, width)
 	}
-	items := append(limitOf(k.Composer, e.d, k.back, width).boxes, k.boxes(e, w, width)...)
-	return above(layout.GapY, k.flow(append(items, k.verdict(e, w)...), width), k.warm(e, width))
+	limit := limitOf(k.Composer, e.d, k.back, width).boxes
+	boxes := k.boxes(e, w, width)
+	row := k.flow(append(append(limit[:len(limit):len(limit)], boxes...), k.verdict(e, w)...), width)
+	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
+		aside := k.flow(append(append(limit[:len(limit):len(limit)], boxes[1:]...), k.verdict(e, w)...), rest)
+		if one := beside(layout.GapX, done(boxes[0]), aside); aside.w <= rest+0.01 && one.h < row.h-0.5 {
+			row = one
+		}
+	}
+	return above(layout.GapY, row, k.warm(e, width))
 }
 
 // warm is the line for the temperature of a part that is measured warm.
@@ -223,20 +282,30 @@ func (k content) headBeside(w way, width layout.Mm) sized {
 	return beside(layout.GapX, done(boxes[0]), above(layout.GapY, done(k.head(w, aside)), column, k.warm(e, aside)))
 }
 
+// underHead has the head over the whole width, and below it the picture with the boxes to
+// its right.
+func (k content) underHead(w way, pic sized, full, room layout.Mm) sized {
+	rows := k.rows(w, room)
+	if b := k.asideOf(w, room); !b.empty && b.h < rows.h {
+		rows = b
+	}
+	return above(1.5, done(k.head(w, full)), beside(block.CellPad, pic, rows))
+}
+
 // underPicture has the verdict below the picture.
 func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
 	if len(k.entries) > 1 {
 		return sized{empty: true}
 	}
 	e := k.entries[0]
-	left := above(layout.GapY, pic, k.flow(k.verdict(e, w), picture.Width))
-	if left.w > picture.Width+0.01 {
+	left := above(layout.GapY, pic, k.flow(k.verdict(e, w), pic.w))
+	if left.w > pic.w+0.01 {
 		return sized{empty: true}
 	}
 	narrow := left.make
-	left.w, left.make = picture.Width, func() layout.Block {
+	left.w, left.make = pic.w, func() layout.Block {
 		b := narrow()
-		b.W = picture.Width
+		b.W = pic.w
 		return b
 	}
 	items := append(k.limit(w, width), k.boxes(e, w, width)...)
@@ -283,10 +352,9 @@ func (k content) verdict(e entry, w way) []layout.Block {
 	})
 }
 
-// framed puts a frame about a content over the whole width.
-func framed(c *block.Composer, content layout.Block) layout.Block {
-	content = content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1.2, block.CellPad, 1.6, block.CellPad)
-	return content.Border(layout.Rect{Weight: layout.Rule})
+// padded is a content with the room to its frame.
+func padded(c *block.Composer, content layout.Block) layout.Block {
+	return content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1.2, block.CellPad, 1.6, block.CellPad)
 }
 
 // lowBoxes is the height of one line of boxes with their captions.

@@ -28,11 +28,14 @@ func workOf(sides []Side) *job.Working {
 // frame.
 const tallFrame layout.Mm = 140
 
-// handBlocks sets a dimension that is worked out by hand: its head, the sums for its
+// tallest is the height up to which it does so where it takes less height than in two.
+const tallest layout.Mm = 165
+
+// handContents sets a dimension that is worked out by hand: its head, the sums for its
 // limits, its own sum or its shims, the verdict below them or in a column beside them,
 // whichever takes less height. What is too tall for one frame goes on in a second,
 // between two sums.
-func (k content) handBlocks() []layout.Block {
+func (k content) handContents() []layout.Block {
 	width := k.Span - 2*block.CellPad
 	e := k.entries[0]
 	parts, items := k.handParts(e, width)
@@ -42,15 +45,19 @@ func (k content) handBlocks() []layout.Block {
 	frame := k.handHead(width)
 	for _, p := range parts {
 		if frame.H+layout.GapY+p.H > tallFrame {
-			out = append(out, framed(k.Composer, frame))
+			out = append(out, frame)
 			runs := []layout.Run{markRun(k.Composer, e.d.Mark, width), layout.T(layout.Strong, "  "+e.d.What)}
 			frame = k.Para(width, runs, layout.ParaOpts{Ref: e.d.At}) // the next page may begin here
 		}
 		frame = layout.Above(layout.GapY, frame, p)
 	}
-	out = append(out, framed(k.Composer, frame))
-	if one := k.handBeside(width); len(out) == 1 && !one.Empty() && one.H < frame.H-0.5 {
-		out[0] = framed(k.Composer, one)
+	out = append(out, frame)
+	total := layout.Mm(0)
+	for _, b := range out {
+		total += b.H
+	}
+	if one := k.handBeside(width); !one.Empty() && one.H < total-0.5 {
+		return []layout.Block{one}
 	}
 	return out
 }
@@ -60,35 +67,69 @@ func (k content) handBlocks() []layout.Block {
 func (k content) handBeside(width layout.Mm) layout.Block {
 	e := k.entries[0]
 	verdict := k.verdict(e, way{stacked: true})
-	aside := layout.Mm(0)
-	for _, b := range verdict {
-		aside = max(aside, b.W)
-	}
+	aside := widest(verdict)
 	if k.reason {
 		aside = max(aside, leastReason)
 	}
 	left := width - aside - layout.GapX
 	parts, items := k.handParts(e, left)
+	if e.d.Shims != nil && e.sides[0].Copied && len(items) > 0 {
+		// Whether the old pack stays is told beside the leaves, or with the verdict.
+		items = items[:len(items)-1]
+		if rest := left - block.RowWidth(items) - layout.GapX; rest >= leastOldPack && len(items) > 0 {
+			items = append(items, oldPackStays(k.Composer, e.d, min(rest, widestOldPack)-0.01))
+		} else {
+			verdict = append([]layout.Block{oldPackStays(k.Composer, e.d, aside)}, verdict...)
+		}
+	}
 	if items = append(items, extraItems(k.Composer, e.d, e.sides)...); len(items) > 0 {
 		parts = append(parts, block.FlowRow(items, left))
 	}
 	body := layout.Above(layout.GapY, append(parts, warmLine(k.Composer, e.d, writtenSide(e.sides), left))...)
 	head := k.handHead(width)
-	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+body.H > tallFrame {
+	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+layout.GapY+body.H > tallest {
 		return layout.Block{}
 	}
 	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(verdict, aside).make()))
 }
 
-// handEntry is one of several like places without its head.
+// handEntry is one of several like places without its head, the verdict below the sums or
+// in a column beside them, whichever takes less height.
 func (k content) handEntry(e entry, w way, width layout.Mm) sized {
+	below := k.handRows(e, width, k.verdict(e, w))
+	verdict := k.verdict(e, way{stacked: true})
+	aside := k.flow(verdict, widest(verdict))
+	left := width - aside.w - layout.GapX
+	k.limitTold = true
+	rows := k.handRows(e, left, nil)
+	filled := rows
+	filled.w, filled.make = left, func() layout.Block { return rows.make().Fill(left, rows.h, 0, 0) }
+	if one := beside(layout.GapX, filled, aside); one.misfits == 0 && rows.w <= left+0.01 && one.h < below.h-0.5 {
+		return one
+	}
+	return below
+}
+
+// widest is the width of the widest of some blocks.
+func widest(bs []layout.Block) (w layout.Mm) {
+	for _, b := range bs {
+		w = max(w, b.W)
+	}
+	return w
+}
+
+// handRows are the sums and boxes of one of several like places, and with them its verdict
+// if it does not stand beside them.
+func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block) sized {
 	set := k.tried.handOnce(boxesKey{e.d, 0, width}, func() handSet { return k.handSet(e, width) })
-	items := append(set.items[:len(set.items):len(set.items)], k.verdict(e, w)...)
 	var rows []sized
 	for _, p := range set.parts {
 		rows = append(rows, done(p))
 	}
-	return above(layout.GapY, append(rows, k.flow(items, width), k.warm(e, width))...)
+	if items := append(set.items[:len(set.items):len(set.items)], verdict...); len(items) > 0 {
+		rows = append(rows, k.flow(items, width))
+	}
+	return above(layout.GapY, append(rows, k.warm(e, width))...)
 }
 
 // handSet is what handEntry has in every way.
@@ -113,7 +154,11 @@ func (k content) handHead(width layout.Mm) layout.Block {
 	if d.From.Part == nil && d.Of.Part == nil || !picture.Drawn(d.Kind) {
 		head = k.head(w, width)
 	} else {
-		head = layout.Beside(block.CellPad, picture.OfDimension(k.Setter, d), k.head(w, width-picture.Width-block.CellPad))
+		for _, pic := range pictures(k.Composer, d) {
+			if one := layout.Beside(block.CellPad, pic, k.head(w, width-pic.W-block.CellPad)); head.Empty() || one.H < head.H-plain {
+				head = one
+			}
+		}
 	}
 	if d.Shims != nil && len(d.Shims.Rows) > 0 && k.back {
 		head = layout.Above(1.5, head, packTable(k.Composer, d, width))
@@ -140,7 +185,7 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 	if s.work.Formula == nil {
 		return append(parts, stampedBoxes(c, d, s, width)), items
 	}
-	parts = append(parts, ladders(c, d, s.work.Formula, s, width)...)
+	parts = append(parts, ladders(c, d, s.work.Formula, s, k.limitTold, width)...)
 	if s.work == &d.LeftWork && d.Positions.Boxes() == 1 {
 		items = append(items, adjustItems(c, d)...)
 	}

@@ -18,11 +18,12 @@ const (
 )
 
 // ladders sets what is worked out by hand, once or for every position, the result box
-// with its limit beside it.
-func ladders(c *block.Composer, d *job.Dim, l *job.Ladder, s Side, width layout.Mm) []layout.Block {
+// with its limit beside it if that is not told elsewhere.
+func ladders(c *block.Composer, d *job.Dim, l *job.Ladder, s Side, told bool, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	limit := ""
 	switch {
+	case told:
 	case s.work.Late != nil:
 	case d.Left != nil && d.Left.Kind == reading.Record:
 	case d.Left != nil:
@@ -82,9 +83,9 @@ func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width la
 	}
 	tail := unitAndLimit(c, d, end.limit, width)
 	edge := width - signCol - tail.W - 2 - digitsBehind(after)
-	var rows []layout.Block
+	out := layout.Block{}
 	if end.position != "" {
-		rows = append(rows, c.Words(layout.Strong, end.position))
+		out = c.Words(layout.Strong, end.position)
 	}
 	for i, r := range c.Filled.Rungs(l, end.at) {
 		last := i == len(l.Rungs)-1
@@ -100,9 +101,13 @@ func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width la
 		} else if last {
 			row = layout.Above(1, row, tail.Right(width))
 		}
-		rows = append(rows, row)
+		gap := layout.GapY
+		if i > 0 && !(hasBlank(r.Parts) && hasBlank(l.Rungs[i-1].Parts)) {
+			gap = 0.8 // no box comes near another
+		}
+		out = layout.Above(gap, out, row)
 	}
-	return layout.Above(layout.GapY, rows...)
+	return out
 }
 
 // unitAndLimit is what stands behind a result: its unit, and the limit beside it, as wide

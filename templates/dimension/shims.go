@@ -24,7 +24,7 @@ func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (ro
 		}
 	}
 	if len(cols) > 1 {
-		last = append(last, c.Tick(layout.Body, c.W.Shims.OldPackStays, d.At).Pad(0, 0, 1.5, 0))
+		last = append(last, oldPackStays(c, d, 0))
 	}
 	if d.Shims.Stock.Stock.Pick {
 		return []layout.Block{pickBoxes(c, d, cols, width)}, last
@@ -32,6 +32,24 @@ func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (ro
 	rows, materials := leafTable(c, d, cols, width)
 	return rows, append(materials, last...)
 }
+
+// oldPackStays is the box to tick where the old pack goes back, its words in lines of a
+// width; of no width in one line.
+func oldPackStays(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
+	tick := c.Tick(layout.Body, "", d.At)
+	if width == 0 {
+		return c.Tick(layout.Body, c.W.Shims.OldPackStays, d.At).Pad(0, 0, 1.5, 0)
+	}
+	const gap = 1.2
+	words := c.Para(width-tick.W-gap, []layout.Run{layout.T(layout.Sub, c.W.Shims.OldPackStays)}, layout.ParaOpts{Ref: d.At})
+	return layout.Beside(gap, tick, words)
+}
+
+// Widths of the box for whether the old pack stays, in lines, at the least and at the most.
+const (
+	leastOldPack  layout.Mm = 22
+	widestOldPack layout.Mm = 40
+)
 
 // stockText says what shims there are.
 func stockText(c *block.Composer, d *job.Dim) string {
@@ -53,42 +71,54 @@ func stockText(c *block.Composer, d *job.Dim) string {
 }
 
 // packTable sets the table that rounds to what there is, in as many columns as go
-// beside each other.
+// beside each other, each as wide as its rows.
 func packTable(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
-	rows := d.Shims.Rows
-	head := [3]string{c.W.Shims.WorkedOut, c.W.Shims.Pack, c.W.Shims.Leaves}
-	cells := make([][3]string, len(rows))
-	for i, r := range rows {
-		cells[i] = [3]string{r.From.Print() + "\u00a0– " + r.To.Print(), r.Pack.Thickness.Print(), packText(r.Pack)}
-	}
-	var w [3]layout.Mm
-	for i := range w {
-		w[i] = c.Width(layout.SubBold, head[i])
-		for _, r := range cells {
-			w[i] = max(w[i], c.Width(layout.SubBold, r[i]))
+	const between = 5
+	table := layout.Block{}
+	for columns := 1; columns <= len(d.Shims.Rows); columns++ {
+		deep := (len(d.Shims.Rows) + columns - 1) / columns
+		var blocks []layout.Block
+		for from := 0; from < len(d.Shims.Rows); from += deep {
+			blocks = append(blocks, packColumn(c, d, d.Shims.Rows[from:min(from+deep, len(d.Shims.Rows))]))
 		}
-	}
-	const gap, between = 3, 7
-	one := w[0] + w[1] + w[2] + 1.5 + 2*gap
-	columns := max(1, min(int((width+between)/(one+between)), len(rows)))
-	deep := (len(rows) + columns - 1) / columns
-	line := func(text [3]string, st [3]layout.Style) layout.Block {
-		var out []layout.Block
-		for i := range text {
-			out = append(out, c.Line(w[i]+0.5, []layout.Run{layout.T(st[i], text[i])}, layout.ParaOpts{Ref: d.At, Role: rolePack}))
+		row := layout.Beside(between, blocks...)
+		if columns > 1 && row.W > width {
+			break
 		}
-		return layout.Beside(gap, out...)
-	}
-	var blocks []layout.Block
-	for from := 0; from < len(rows); from += deep {
-		part := []layout.Block{line(head, [3]layout.Style{layout.Caption, layout.Caption, layout.Caption})}
-		for _, r := range cells[from:min(from+deep, len(rows))] {
-			part = append(part, line(r, [3]layout.Style{layout.Sub, layout.SubBold, layout.Sub}))
-		}
-		blocks = append(blocks, layout.Above(0.4, part...))
+		table = row
 	}
 	outside := c.Para(width, []layout.Run{layout.T(layout.Sub, c.W.Shims.OutsideTable)}, layout.ParaOpts{Ref: d.At})
-	return layout.Above(1, layout.Beside(between, blocks...), outside)
+	return layout.Above(1, table, outside)
+}
+
+// packColumn is one column of the table, with its head.
+func packColumn(c *block.Composer, d *job.Dim, rows []shim.Row) layout.Block {
+	const gap = 2.5
+	cells := [][3]string{{c.W.Shims.WorkedOut, c.W.Shims.Pack, c.W.Shims.Leaves}}
+	for _, r := range rows {
+		cells = append(cells, [3]string{r.From.Print() + "\u00a0– " + r.To.Print(), r.Pack.Thickness.Print(), packText(r.Pack)})
+	}
+	styles := func(i int) [3]layout.Style {
+		if i == 0 {
+			return [3]layout.Style{layout.Caption, layout.Caption, layout.Caption}
+		}
+		return [3]layout.Style{layout.Sub, layout.SubBold, layout.Sub}
+	}
+	var w [3]layout.Mm
+	for i, row := range cells {
+		for k, text := range row {
+			w[k] = max(w[k], c.Width(styles(i)[k], text)+0.2)
+		}
+	}
+	var lines []layout.Block
+	for i, row := range cells {
+		var line []layout.Block
+		for k, text := range row {
+			line = append(line, c.Line(w[k], []layout.Run{layout.T(styles(i)[k], text)}, layout.ParaOpts{Ref: d.At, Role: rolePack}))
+		}
+		lines = append(lines, layout.Beside(gap, line...))
+	}
+	return layout.Above(0.4, lines...)
 }
 
 // rolePack is on the texts of the table of packs.

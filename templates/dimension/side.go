@@ -92,63 +92,61 @@ func heightOf(bs []layout.Block) (h layout.Mm) {
 	return h
 }
 
-// blocks are the blocks of readings, with or without the boxes for the reason.
+// A setKey tells which blocks are set: a step takes readings in one order only.
+type setKey struct {
+	first, last *job.Dim
+	n           int
+	kind        Kind
+	reason      bool
+	span        layout.Mm
+}
+
+// blocks are the blocks of readings, with or without the boxes for the reason. They are
+// asked for several times while a step is set, and set once.
 func blocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
+	if len(ds) == 0 {
+		return nil
+	}
 	var out []layout.Block
+	key := setKey{ds[0], ds[len(ds)-1], len(ds), kind, reason, c.Span}
+	for _, p := range c.Once(key, func() []layout.Piece {
+		var pieces []layout.Piece
+		for _, b := range setBlocks(c, ds, kind, reason) {
+			pieces = append(pieces, layout.Piece{Block: b})
+		}
+		return pieces
+	}) {
+		out = append(out, p.Block)
+	}
+	return out
+}
+
+// setBlocks sets the blocks of readings.
+func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
+	var frames []frameOf
 	for i := 0; i < len(ds); {
 		d := ds[i]
 		if onlyLine(d, kind) {
-			out = append(out, lineOf(c, d, kind))
+			line := lineOf(c, d, kind)
+			frames = append(frames, frameOf{whole: []layout.Block{line}, height: line.H + 1})
 			i++
 			continue
 		}
-		n := i + 1
-		for n < len(ds) && alike(c, d, ds[n], kind) {
+		k := content{Composer: c, back: kind != Found, reason: reason}
+		n := i
+		for n < len(ds) && (n == i || alike(c, d, ds[n], kind)) {
+			k.entries = append(k.entries, entry{ds[n], sidesOf(c, ds[n], kind)})
 			n++
 		}
-		out = append(out, together(c, ds[i:n], kind, reason)...)
+		if kind == Found {
+			k.note = lastChanceNote(c, d)
+		}
+		for _, part := range k.parts() {
+			frames = append(frames, part.frameOf(kind))
+		}
 		i = n
 	}
-	return out
-}
-
-// A set is what the blocks of one dimension, or of one at several like places, hang on,
-// but for the page numbers in them.
-type set struct {
-	marks  string
-	kind   Kind
-	reason bool
-	span   layout.Mm
-}
-
-// together are the blocks of a dimension, or of one at several like places. They are set
-// once for the questions that a step asks of them and for all passes over the pages.
-func together(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
-	key := set{kind: kind, reason: reason, span: c.Span}
-	for _, d := range ds {
-		key.marks += d.Mark + ","
-	}
-	pieces := c.Once(key, func() []layout.Piece {
-		k := content{Composer: c, back: kind != Found, reason: reason}
-		for _, d := range ds {
-			k.entries = append(k.entries, entry{d, sidesOf(c, d, kind)})
-		}
-		if kind == Found {
-			k.note = lastChanceNote(c, ds[0])
-		}
-		var out []layout.Piece
-		for _, part := range k.parts() {
-			for _, b := range part.blocks(kind) {
-				out = append(out, layout.Piece{Block: b})
-			}
-		}
-		return out
-	})
-	out := make([]layout.Block, len(pieces))
-	for i, p := range pieces {
-		out[i] = p.Block
-	}
-	return out
+	return paired(frames, c.Span)
 }
 
 // alike reports whether a dimension at another place is told by the head of the first,
@@ -183,7 +181,7 @@ func (k content) parts() []content {
 	if n < 2 {
 		return []content{k}
 	}
-	whole := k.frame()
+	whole := k.inner()
 	if whole.H <= tallFrame {
 		k.whole = &whole
 		return []content{k}
@@ -193,25 +191,59 @@ func (k content) parts() []content {
 	return append(first.parts(), second.parts()...)
 }
 
-// blocks is a dimension in one frame, or in several where it is worked out by hand in
-// more lines than go well on a page.
-func (k content) blocks(kind Kind) []layout.Block {
+// contents is what stands in the frame of a dimension, or in its frames where it is worked
+// out by hand in more lines than go well on a page, with the names of its page.
+func (k content) contents(kind Kind) []layout.Block {
 	var out []layout.Block
 	if len(k.entries) == 1 && byHand(k.d(), k.entries[0].sides) {
-		out = k.handBlocks()
+		out = k.handContents()
 	} else if k.whole != nil {
 		out = []layout.Block{*k.whole}
 	} else {
-		out = []layout.Block{k.frame()}
+		out = []layout.Block{k.inner()}
+	}
+	if out[0].Empty() {
+		return nil // nothing goes into the width
+	}
+	what := "left "
+	if kind == Found {
+		what = "found "
+	}
+	for i := range out {
+		out[i] = padded(k.Composer, out[i])
 	}
 	for _, e := range k.entries {
-		what := "left "
-		if kind == Found {
-			what = "found "
-		}
 		out[0] = anchors(k.Composer, out[0], e.d, what)
 	}
 	return out
+}
+
+// frameOf is a dimension in its frames, over the whole width or in less.
+func (k content) frameOf(kind Kind) frameOf {
+	var f frameOf
+	for _, b := range k.contents(kind) {
+		f.whole = append(f.whole, bordered(b, b.H))
+		f.height += b.H + 1
+	}
+	if len(f.whole) > 1 || len(k.Job.Dims) > Many {
+		return f
+	}
+	set := map[layout.Mm]layout.Block{}
+	f.in = func(span layout.Mm) layout.Block {
+		if b, known := set[span]; known {
+			return b
+		}
+		less := *k.Composer
+		less.Span = span
+		narrow := k
+		narrow.Composer, narrow.half, narrow.whole = &less, true, nil
+		set[span] = layout.Block{}
+		if all := narrow.contents(kind); len(all) == 1 {
+			set[span] = all[0]
+		}
+		return set[span]
+	}
+	return f
 }
 
 // lastChanceNote says which step takes the reading away for good.

@@ -39,6 +39,8 @@ func tables(c *block.Composer, d *job.Dim, sides []Side, n int) []layout.Block {
 	switch {
 	case n == 1:
 		return []layout.Block{boxTableTurned(c, d, sides)}
+	case n == 4:
+		return []layout.Block{boxPairs(c, d, sides)}
 	case n == 2 && len(p.Rows) > 0 && len(p.Cols) > 0:
 		return []layout.Block{sideGrids(c, d, sides, p.Rows, p.Cols, func(r, col int) int { return r*len(p.Cols) + col })}
 	case n == 3 && len(p.Rows) > 0 && len(p.Cols) > 0:
@@ -95,4 +97,33 @@ func boxTableTurned(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
 		rows = append(rows, layout.Bottom(2, label.Pad(0, 0, max((9-label.H)/2, 0), 0), layout.Bottom(layout.GapX, row...)))
 	}
 	return layout.Above(layout.GapY, rows...)
+}
+
+// boxPairs sets the positions in two columns, the first half down the left one, each with
+// its name above its boxes.
+func boxPairs(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
+	names := PositionNames(d.Positions)
+	half := (len(names) + 1) / 2
+	var columns []layout.Block
+	for from := 0; from < len(names); from += half {
+		var rows []layout.Block
+		for i := from; i < min(from+half, len(names)); i++ {
+			var row []layout.Block
+			for k, s := range sides {
+				caption := ""
+				switch {
+				case k == 0 && i == from:
+					caption = withUnit(c, d, s.caption) + ", " + names[i]
+				case k == 0:
+					caption = names[i]
+				case i == from:
+					caption = withUnit(c, d, s.caption)
+				}
+				row = append(row, Box(c, d, s.on(i), caption, false))
+			}
+			rows = append(rows, layout.Bottom(layout.GapX, row...))
+		}
+		columns = append(columns, layout.Above(layout.GapY, rows...))
+	}
+	return layout.Beside(layout.GapX, columns...)
 }

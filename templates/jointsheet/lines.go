@@ -12,13 +12,12 @@ import (
 	"matchmark/templates/picture"
 )
 
-// Measures of the drawing in a step: it stands there to be looked at from the
-// machine, and in full on the sheet.
-const (
-	stepWide layout.Mm = 120
-	stepHigh layout.Mm = 46
-	stepMost layout.Mm = 74 // where the numbers do not go into less
-)
+// stepWide is the most that a drawing in a step takes across: it stands there to be looked
+// at from the machine, and in full on the sheet.
+const stepWide layout.Mm = 120
+
+// stepHigh are the heights of a drawing in a step, the least in which its numbers go.
+var stepHigh = []layout.Mm{36, 46, 74}
 
 // backward reports whether it matters in which order a joint is loosened: all but what
 // goes in turn, and what has too few to have an order.
@@ -55,34 +54,24 @@ func TicksAt(c *block.Composer, j *job.Joint) string {
 }
 
 // Orders are the drawings of the joints that a step tightens, those of one mark once,
-// as rows of a width. One in which the order does not matter has none.
-func Orders(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	const gap, aside layout.Mm = 6, 38
-	var joints []*job.Joint
-	var pics []layout.Block
-	drawn := map[string]bool{}
-	for _, f := range st.Tighten {
-		if f.Joint == nil || drawn[f.Joint.Base] || !backward(f.Joint) {
-			continue
-		}
-		drawn[f.Joint.Base] = true
-		pic := picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), stepHigh)
-		if pic.Empty() {
-			pic = picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), stepMost)
-		}
-		if !pic.Empty() {
-			joints, pics = append(joints, f.Joint), append(pics, pic)
-		}
+// as rows of a width. One in which the order does not matter has none. Beside one drawing
+// that leaves room stand the lines of the step, if there are any; all says whether they do.
+func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.Mm) []layout.Block) (rows []layout.Block, all bool) {
+	const gap, aside, least layout.Mm = 6, 38, 75
+	joints, pics := drawings(c, st, width)
+	if len(pics) == 1 && lines != nil && width-pics[0].W-gap >= least {
+		side := width - pics[0].W - gap
+		text := layout.Above(1.5, aboutOrder(c, joints[0], side), layout.Above(1, lines(side)...))
+		return []layout.Block{layout.Middle(gap, pics[0], text)}, true
 	}
-	var row, rows []layout.Block
+	var row []layout.Block
 	used := layout.Mm(0)
 	for i, pic := range pics {
-		j, side := joints[i], aside
+		side := aside
 		if len(pics) == 1 {
 			side = width - pic.W - 4
 		}
-		name := c.Para(side, []layout.Run{{Text: j.Base, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+j.What)}, layout.ParaOpts{Ref: j.At})
-		one := layout.Middle(4, pic, layout.Above(0.8, name, captions(c, j, side, false)))
+		one := layout.Middle(4, pic, aboutOrder(c, joints[i], side))
 		if len(row) > 0 && used+one.W > width {
 			rows = append(rows, layout.Beside(gap, row...))
 			row, used = nil, 0
@@ -92,7 +81,31 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	if len(row) > 0 {
 		rows = append(rows, layout.Beside(gap, row...))
 	}
-	return rows
+	return rows, false
+}
+
+// drawings are the joints whose order is drawn in a step, with their drawings.
+func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.Joint, pics []layout.Block) {
+	drawn := map[string]bool{}
+	for _, f := range st.Tighten {
+		if f.Joint == nil || drawn[f.Joint.Base] || !backward(f.Joint) {
+			continue
+		}
+		drawn[f.Joint.Base] = true
+		for _, high := range stepHigh {
+			if pic := picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), high); !pic.Empty() {
+				joints, pics = append(joints, f.Joint), append(pics, pic)
+				break
+			}
+		}
+	}
+	return joints, pics
+}
+
+// aboutOrder names the joint of a drawing and says how it is read.
+func aboutOrder(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
+	name := c.Para(width, []layout.Run{{Text: j.Base, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+j.What)}, layout.ParaOpts{Ref: j.At})
+	return layout.Above(0.8, name, captions(c, j, width, false))
 }
 
 // Tightness says how tight a joint becomes, and the page where all of it stands; empty

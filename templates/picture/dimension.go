@@ -7,12 +7,14 @@ import (
 )
 
 // Measures of the picture of a dimension: the drawing, and the names of the two
-// parts above and below it.
+// parts above and below it; and of the small one without names.
 const (
-	Width    layout.Mm = 30
-	drawingH layout.Mm = 16.5
-	viewW    float64   = 36.0 // units of the drawing across
-	viewH    float64   = 22.0 // and up
+	Width      layout.Mm = 30
+	SmallWidth layout.Mm = 20
+	drawingH   layout.Mm = 16.5
+	smallH     layout.Mm = 12.2
+	viewW      float64   = 36.0 // units of the drawing across
+	viewH      float64   = 22.0 // and up
 )
 
 // A sketch draws the two faces of one kind of dimension with the arrow between
@@ -48,7 +50,7 @@ func Drawn(kind string) bool {
 // OfDimension is the drawing of a dimension by its kind, with the names of the parts
 // whose faces it lies between above and below.
 func OfDimension(s *layout.Setter, d *job.Dim) layout.Block {
-	upper, drawing := NameAndDrawing(s, d, 9)
+	upper, drawing := nameAndDrawing(s, d)
 	out := layout.Above(0.3, upper, drawing)
 	if drawing.Empty() {
 		return out.Fill(Width, upper.H, 0, 0).Drawing(d.Base + " " + d.What)
@@ -57,10 +59,17 @@ func OfDimension(s *layout.Setter, d *job.Dim) layout.Block {
 	return out.Drawing(d.Base + " " + d.What)
 }
 
-// NameAndDrawing is the name of the part that stands above the drawing of a dimension, and
-// the drawing with the other name below it. The line from the upper name begins no
-// more to the left than given, in units of the drawing.
-func NameAndDrawing(set *layout.Setter, d *job.Dim, left float64) (upper, below layout.Block) {
+// Small is the drawing of a dimension in little room, without the names of the parts:
+// they stand in its head.
+func Small(set *layout.Setter, d *job.Dim) layout.Block {
+	s := draw.NewScene(draw.View{X1: viewW, Y1: viewH}, SmallWidth, smallH, d.At)
+	sketches[d.Kind].draw(s, set.Words(layout.Caption.With(layout.Bold), d.Base))
+	return s.Block()
+}
+
+// nameAndDrawing is the name of the part that stands above the drawing of a dimension, and
+// the drawing with the other name below it.
+func nameAndDrawing(set *layout.Setter, d *job.Dim) (upper, below layout.Block) {
 	from, to := d.From.Part, d.To.Part
 	if from == nil {
 		from = d.Of.Part
@@ -69,24 +78,20 @@ func NameAndDrawing(set *layout.Setter, d *job.Dim, left float64) (upper, below 
 		to = nil
 	}
 	k, drawn := sketches[d.Kind]
-	width := Width
-	if drawn && left > 9 {
-		width = Width * layout.Mm(viewW-left+5) / layout.Mm(viewW)
-	}
-	name := func(p *job.Part, width layout.Mm) layout.Block {
+	name := func(p *job.Part) layout.Block {
 		if p == nil {
 			return layout.Block{}
 		}
-		return set.Para(width, []layout.Run{layout.T(layout.Caption, p.Name)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
+		return set.Para(Width, []layout.Run{layout.T(layout.Caption, p.Name)}, layout.ParaOpts{Align: layout.Centered, Ref: d.At})
 	}
-	upper, lower := name(from, width), name(to, Width)
+	upper, lower := name(from), name(to)
 	if !drawn {
 		return upper, lower
 	}
 	s := draw.NewScene(draw.View{X1: viewW, Y1: viewH}, Width, drawingH, d.At)
 	k.draw(s, set.Words(layout.Caption.With(layout.Bold), d.Base))
 	if !upper.Empty() {
-		s.Lines(draw.Thin, draw.XY{X: min(max(k.from.X, left), viewW-9), Y: viewH}, k.from)
+		s.Lines(draw.Thin, draw.XY{X: min(max(k.from.X, 9), viewW-9), Y: viewH}, k.from)
 	}
 	if !lower.Empty() {
 		s.Lines(draw.Thin, draw.XY{X: min(max(k.to.X, 9), viewW-9), Y: 0}, k.to)

@@ -43,8 +43,12 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 		back := st.Undoes != nil || st.Back
 		note(!back && (v == job.DoRemove || (v == job.DoMark && len(st.Marks) > 0) || (v == job.DoStack && len(st.Stacks) > 0)))
 		if v == job.DoTighten {
-			if orders := jointOrders(c, st); len(orders) > 0 {
+			orders, all := jointOrders(c, st)
+			if len(orders) > 0 {
 				out = append(out, run{blocks: orders})
+			}
+			if all {
+				continue
 			}
 		}
 		if r := runOf(c, st, v, elsewhere); r.lines != nil || len(r.blocks) > 0 {
@@ -60,13 +64,22 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 }
 
 // jointOrders are the drawings of the joints that a step tightens, in the column of the
-// boxes.
-func jointOrders(c *block.Composer, st *job.Step) []layout.Block {
-	var out []layout.Block
-	for _, b := range jointsheet.Orders(c, st, c.Span-block.NumberWidth) {
+// boxes; whether the lines of what is tightened all stand beside them.
+func jointOrders(c *block.Composer, st *job.Step) (out []layout.Block, all bool) {
+	lines := func(width layout.Mm) []layout.Block { return tightenLines(c, st, width) }
+	width := c.Span - block.NumberWidth
+	rows, all := jointsheet.Orders(c, st, width, lines)
+	if all {
+		alone, _ := jointsheet.Orders(c, st, width, nil)
+		below := linesBelow(c, []run{{lines: lines}})
+		if layout.Above(1, append(alone, below...)...).H < layout.Above(1, rows...).H {
+			rows, all = alone, false
+		}
+	}
+	for _, b := range rows {
 		out = append(out, b.At(block.NumberWidth, 0))
 	}
-	return out
+	return out, all
 }
 
 // runOf is what a step prints for one verb, empty if it does not use it.

@@ -15,7 +15,11 @@ func noted(c *block.Composer, st *job.Step) []layout.Block {
 	var lines []layout.Block
 	inner := c.Span - block.NumberWidth - 2*block.CellPad
 	if st.Undoes != nil || st.Back {
-		lines = notedBack(c, st, inner)
+		lines = notedBack(c, st, c.Span-block.NumberWidth)
+		if len(lines) == 0 {
+			return nil
+		}
+		return []layout.Block{lines[0].At(block.NumberWidth, layout.GapY-1).Anchored("marks " + st.No)}
 	} else {
 		for _, p := range st.Marks {
 			lines = append(lines, matchMark(c, p, st, inner))

@@ -11,67 +11,87 @@ import (
 
 // Measures of a step row.
 const (
-	signOff layout.Mm = 41 // initials and time, with their gap
-	textGap layout.Mm = 5
+	signOffW layout.Mm = 41 // initials and time, with their gap
+	textGap  layout.Mm = 5
 )
 
 // stepRow is the head of a step: number, what to do, the lines of its first acts, who
-// did it when, and the box for readings that were not taken. The lines that do not stand beside the boxes for initials are blocks
-// below it.
+// did it when, and the box for readings that were not taken. The lines that do not stand
+// beside the boxes are blocks below it. Of all ways the one that takes least height.
 func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Block) {
-	width := c.Span - block.NumberWidth - signOff - textGap
-	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
-	if st.Hours != nil {
-		number = layout.Above(0.4, number, c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At))
-		number.W = block.NumberWidth
-	}
-	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleInitials, c.W.Common.Initials, st.At), c.Box(layout.RoleTime, c.W.Common.Time, st.At))
-	var extra []layout.Block
-	if st.Check != "" {
-		extra = append(extra, c.WideBox(layout.RoleInitials, signOff, 1, c.W.Step.CheckedBy.With(st.Check), st.At))
-	}
-	if st.Photo {
-		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.W.Step.Photo, st.At))
-	}
-	if reason {
-		extra = append(extra, c.WideBox(layout.RoleWords, signOff, 1, c.W.Step.NotTaken, st.At))
-	}
-	boxes = layout.Above(layout.GapY, append([]layout.Block{boxes}, extra...)...)
-	first = append(noteRun(c, st), first...)
 	least := layout.Mm(0)
-	lines, full := textLines(c, st, width), linesBelow(c, first)
-	for beside := range len(first) + 1 {
-		// Some runs stand beside the boxes for initials, the rest below them over the
-		// whole width, whichever takes least height.
-		text := layout.Above(1, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
-		text.W = width
-		r := layout.Beside(0, number, text, layout.Space(textGap, 1), boxes)
-		rest := full[beside:]
-		if h := layout.Above(1, append([]layout.Block{r}, rest...)...).H; row.Empty() || h < least-0.5 {
-			row, below, least = r, rest, h
+	full := make([][]layout.Block, len(first))
+	for i := range first {
+		full[i] = linesBelow(c, first[i:i+1])
+	}
+	for _, s := range signOffs(c, st, reason) {
+		width := c.Span - block.NumberWidth - s.boxes.W - textGap
+		lines := textLines(c, st, width)
+		for beside := range len(first) + 1 {
+			// Some runs stand beside the boxes, the rest below them over the whole width.
+			text := layout.Above(1, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
+			text.W = width
+			r := layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes)
+			rest := slices.Concat(full[beside:]...)
+			if h := layout.Above(1, append([]layout.Block{r}, rest...)...).H; row.Empty() || h < least-0.5 {
+				row, below, least = r, rest, h
+			}
 		}
 	}
 	return row.Pad(0, 0, 0.5, 0).Anchored("step " + st.No), below
 }
 
-// noteRun is the small line of a step: what it comes after and why, where it may be
-// moved.
-func noteRun(c *block.Composer, st *job.Step) []run {
-	text := note(c, st)
-	if text == "" {
-		return nil
+// A signOff is one way to set the boxes in the head of a step: those below its number,
+// and those at the right end.
+type signOff struct{ number, boxes layout.Block }
+
+// signOffs are the ways to set the boxes of a step: initials and time with the others
+// below them, or all in one row, for a short text; the hours worked below the number or
+// in that row too.
+func signOffs(c *block.Composer, st *job.Step, reason bool) []signOff {
+	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
+	hours := layout.Block{}
+	if st.Hours != nil {
+		hours = c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At)
 	}
-	return []run{{lines: func(width layout.Mm) []layout.Block {
-		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: st.At})}
-	}}}
+	signed := layout.Beside(layout.GapX, c.Box(layout.RoleInitials, c.W.Common.Initials, st.At), c.Box(layout.RoleTime, c.W.Common.Time, st.At))
+	var extra []layout.Block
+	if st.Check != "" {
+		extra = append(extra, c.WideBox(layout.RoleInitials, signOffW, 1, c.W.Step.CheckedBy.With(st.Check), st.At))
+	}
+	if st.Photo {
+		extra = append(extra, c.WideBox(layout.RoleWords, signOffW, 1, c.W.Step.Photo, st.At))
+	}
+	if reason {
+		extra = append(extra, c.WideBox(layout.RoleWords, signOffW, 1, c.W.Step.NotTaken, st.At))
+	}
+	column := layout.Above(layout.GapY, append([]layout.Block{signed}, extra...)...)
+	row := layout.Beside(layout.GapX, append(extra[:len(extra):len(extra)], signed)...)
+	below := layout.Above(0.4, number, hours)
+	below.W = block.NumberWidth
+	out := []signOff{{below, column}}
+	if len(extra) == 1 {
+		out = append(out, signOff{below, row})
+	}
+	if !hours.Empty() {
+		out = append(out, signOff{number, layout.Beside(layout.GapX, hours, column)})
+		if len(extra) == 1 {
+			out = append(out, signOff{number, layout.Beside(layout.GapX, hours, row)})
+		}
+	}
+	return out
 }
 
-// textLines are the lines of a step that say what to do, and what is gone after it.
+// textLines are the lines of a step that say what to do, after what it comes and where it
+// may be moved, and what is gone after it.
 func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
 	runs = append(runs, second(c, st)...)
 	if st.Missed != "" {
 		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: c.W.Step.EasilyMissed.With(st.Missed), Style: layout.Strong, Deco: layout.Inverse})
+	}
+	if text := note(c, st); text != "" {
+		runs = append(runs, layout.T(layout.Sub, "   "+text))
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
 	lines = append(lines, lastLines(c, st, width)...)
@@ -96,21 +116,25 @@ func runLines(rs []run, width layout.Mm) []layout.Block {
 }
 
 // linesBelow are the lines of runs over the whole width beside the numbers of steps,
-// short ones several in a row.
+// short ones several in a row. A page may end between the rows of a run with boxes.
 func linesBelow(c *block.Composer, rs []run) []layout.Block {
 	width := c.Span - block.NumberWidth
 	var out []layout.Block
 	for _, r := range rs {
-		full := layout.Above(r.gap(), r.lines(width)...)
-		for _, several := range []layout.Block{inPairs(r, width), inRows(r, width)} {
-			if several.H < full.H-0.5 && len(several.Misfits) <= len(full.Misfits) {
-				full = several
+		rows := r.lines(width)
+		full := layout.Above(r.gap(), rows...)
+		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width)} {
+			if one := layout.Above(r.gap(), several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
+				rows, full = several, one
 			}
 		}
-		if r.count {
-			full = full.Pad(layout.GapY-0.5, 0, 0, 0) // from the boxes above
+		if !r.count {
+			out = append(out, full)
+			continue
 		}
-		out = append(out, full)
+		for _, row := range rows {
+			out = append(out, row.Pad(layout.GapY-0.5, 0, 0, 0)) // from the boxes above
+		}
 	}
 	return out
 }
@@ -124,22 +148,22 @@ func (r run) gap() layout.Mm {
 }
 
 // inPairs sets the lines of a run in two columns, read from left to right.
-func inPairs(r run, width layout.Mm) layout.Block {
+func inPairs(r run, width layout.Mm) []layout.Block {
 	half := (width - textGap) / 2
 	lines := r.lines(half)
 	for i, l := range lines {
 		lines[i] = l.Fill(half, l.H, 0, 0)
 	}
-	return besideAndBelow(r, lines, width)
+	return besideAndBelow(lines, width)
 }
 
 // besideAndBelow sets lines in rows, those with boxes apart as boxes must be.
-func besideAndBelow(r run, lines []layout.Block, width layout.Mm) layout.Block {
+func besideAndBelow(lines []layout.Block, width layout.Mm) []layout.Block {
 	var rows []layout.Block
 	for _, row := range block.Rows(lines, width+0.01) {
 		rows = append(rows, layout.Beside(layout.GapX, row...))
 	}
-	return layout.Above(r.gap(), rows...)
+	return rows
 }
 
 // twoLines is the height of two lines of text, that of a box for a count.
@@ -147,11 +171,11 @@ const twoLines layout.Mm = 9.1
 
 // inRows sets the lines of a run from left to right, each as narrow as goes in two lines
 // of text, or in as many as it takes over the whole width.
-func inRows(r run, width layout.Mm) layout.Block {
+func inRows(r run, width layout.Mm) []layout.Block {
 	const parts = 12
 	lines := r.lines(width)
 	if len(lines) < 2 {
-		return layout.Above(1, lines...)
+		return lines
 	}
 	most := make([]layout.Mm, len(lines))
 	for i, l := range lines {
@@ -166,7 +190,7 @@ func inRows(r run, width layout.Mm) layout.Block {
 			}
 		}
 	}
-	return besideAndBelow(r, lines, width)
+	return besideAndBelow(lines, width)
 }
 
 // lastLines is the line at the step that takes readings away for good: those of

@@ -117,8 +117,9 @@ func runPieces(c *block.Composer, r run) []layout.Piece {
 		out = append(out, layout.Piece{Block: b, Gap: 1})
 	}
 	if r.lines != nil {
-		b := linesBelow(c, []run{r})[0].At(block.NumberWidth, 0)
-		out = append(out, layout.Piece{Block: b, Gap: 1})
+		for _, b := range linesBelow(c, []run{r}) {
+			out = append(out, layout.Piece{Block: b.At(block.NumberWidth, 0), Gap: 1})
+		}
 	}
 	return out
 }

@@ -1,0 +1,112 @@
+package dimension
+
+import (
+	"matchmark/layout"
+	"matchmark/templates/block"
+)
+
+// leastHead is the least width in which the head of a dimension is read well beside its
+// boxes.
+const leastHead layout.Mm = 55
+
+// headShares are the shares of the width that a head takes beside its boxes.
+var headShares = []layout.Mm{0.36, 0.45, 0.56}
+
+// bands have the head on the left and the boxes in the rest of the width: in one row
+// where that goes, else in as many as it takes. Those higher than the best so far are not
+// set.
+func (k content) bands(w way, width, lowest layout.Mm, try func(sized)) {
+	heads := []layout.Mm{}
+	if len(k.entries) == 1 && !k.reason {
+		e := k.entries[0]
+		row := append(k.limit(w, width), k.boxes(e, w, width)...)
+		heads = append(heads, width-block.RowWidth(append(row, k.verdict(e, w)...))-layout.GapX-0.02)
+	}
+	for _, share := range headShares {
+		heads = append(heads, width*share)
+	}
+	for _, left := range heads {
+		if left < leastHead || left > width-leastHead {
+			continue
+		}
+		head := k.head(w, left)
+		if lowest > 0 && head.H >= lowest {
+			continue
+		}
+		aside := width - left - layout.GapX
+		if rows := k.rows(w, aside); rows.w <= aside+0.01 {
+			try(beside(layout.GapX, done(head.Fill(left, head.H, 0, 0)), rows))
+		}
+	}
+}
+
+// A frameOf is a dimension, or one at like places, as it stands in a step: the frames
+// over the whole width, and how to set it in less.
+type frameOf struct {
+	whole  []layout.Block
+	height layout.Mm
+	in     func(span layout.Mm) layout.Block
+}
+
+// pairGap is the room between two frames beside each other, pairSaves how much height
+// they must save to stand so: below each other they are found faster.
+const (
+	pairGap   layout.Mm = 2
+	pairSaves layout.Mm = 5
+)
+
+// smallShare is the share of the width that the smaller of two frames takes, where they do
+// not share it evenly.
+const smallShare layout.Mm = 0.42
+
+// paired sets frames: they stand below each other, two neighbours beside each other where
+// that saves height, so that the sum is the least.
+func paired(frames []frameOf, span layout.Mm) []layout.Block {
+	n := len(frames)
+	least := make([]layout.Mm, n+1) // of all from a frame
+	pairs := make([]layout.Block, n)
+	for i := n - 1; i >= 0; i-- {
+		least[i] = frames[i].height + least[i+1]
+		if i+1 < n {
+			two := sideBySide(frames[i], frames[i+1], span)
+			if h := two.H + 1 + pairSaves + least[i+2]; !two.Empty() && h < least[i] {
+				least[i], pairs[i] = h, two
+			}
+		}
+	}
+	var out []layout.Block
+	for i := 0; i < n; i++ {
+		if pairs[i].Empty() {
+			out = append(out, frames[i].whole...)
+			continue
+		}
+		out = append(out, pairs[i])
+		i++
+	}
+	return out
+}
+
+// sideBySide sets two frames beside each other, as high as the higher one; nothing where they
+// do not go into the width.
+func sideBySide(a, b frameOf, span layout.Mm) layout.Block {
+	least := layout.Block{}
+	if a.in == nil || b.in == nil {
+		return least
+	}
+	widths := [...]layout.Mm{(span - pairGap) / 2, (span - pairGap) * smallShare, (span - pairGap) * (1 - smallShare)}
+	for i, j := range [...]int{0, 2, 1} {
+		x, y := a.in(widths[i]), b.in(widths[j])
+		if x.Empty() || y.Empty() || len(x.Misfits)+len(y.Misfits) > 0 {
+			continue
+		}
+		if h := max(x.H, y.H); least.Empty() || h < least.H-0.5 {
+			least = layout.Beside(pairGap, bordered(x, h), bordered(y, h))
+		}
+	}
+	return least
+}
+
+// bordered is the content of a frame in its border, filled up to a height.
+func bordered(b layout.Block, h layout.Mm) layout.Block {
+	return b.Fill(b.W, h, 0, 0).Border(layout.Rect{Weight: layout.Rule})
+}
