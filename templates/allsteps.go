@@ -24,6 +24,12 @@ func allSteps(c *composer) []layout.Piece {
 	width := (c.Span - layout.GapX) / 2
 	var lines []columnLine
 	high := layout.Mm(0)
+	band := func() {
+		if len(lines) > 0 {
+			out = append(out, layout.Piece{Block: layout.Above(1.5, balanced(lines, width), c.Rule(layout.Rule)), Gap: 1.5})
+			lines, high = nil, 0
+		}
+	}
 	for i, s := range c.Job.Sections {
 		if len(s.Steps) == 0 {
 			continue
@@ -32,11 +38,12 @@ func allSteps(c *composer) []layout.Piece {
 		for _, t := range c.toldSteps(s, back) {
 			b := c.Para(width, t.runs, layout.ParaOpts{Ref: t.at, Hang: 3})
 			lines = append(lines, columnLine{b, 0.8, false})
-			high += b.H
+			if high += b.H; high > bandMost {
+				band()
+			}
 		}
 		if high > bandHigh || i == len(c.Job.Sections)-1 {
-			out = append(out, layout.Piece{Block: layout.Above(1.5, balanced(lines, width), c.Rule(layout.Rule)), Gap: 1.5})
-			lines, high = nil, 0
+			band()
 		}
 	}
 	return out
@@ -45,6 +52,10 @@ func allSteps(c *composer) []layout.Piece {
 // bandHigh is how high the steps of a band are in one column at the least: the sheet is a
 // row of bands, each to be read down its first column and then down its second.
 const bandHigh layout.Mm = 60
+
+// bandMost is how high they are at the most: a long section goes on in the next band, for
+// a band is not parted between pages.
+const bandMost layout.Mm = 240
 
 // A columnLine is a block in a column, with the room above it; a head stays with the next.
 type columnLine struct {
@@ -55,28 +66,40 @@ type columnLine struct {
 
 // balanced sets lines in two columns of a width so that the higher one is as low as it can be.
 func balanced(lines []columnLine, width layout.Mm) layout.Block {
-	column := func(ls []columnLine) layout.Block {
-		out := layout.Block{}
+	high := func(ls []columnLine) (h layout.Mm) {
 		for i, l := range ls {
-			if i == 0 {
-				out = l.block
-				continue
+			if i > 0 {
+				h += l.gap
 			}
-			out = layout.Above(l.gap, out, l.block)
+			h += l.block.H
 		}
-		return out
+		return h
 	}
-	best := layout.Beside(layout.GapX, column(lines))
+	best, least := 0, high(lines) // 0 for one column
 	for cut := 1; cut < len(lines); cut++ {
 		if lines[cut-1].head {
 			continue
 		}
-		left := column(lines[:cut])
-		if b := layout.Beside(layout.GapX, left.Fill(width, left.H, 0, 0), column(lines[cut:])); b.H < best.H {
-			best = b
+		if h := max(high(lines[:cut]), high(lines[cut:])); h < least {
+			best, least = cut, h
 		}
 	}
-	return best
+	column := func(ls []columnLine) layout.Block {
+		var out []layout.Block
+		for i, l := range ls {
+			if i > 0 {
+				out = append(out, l.block.Pad(l.gap, 0, 0, 0))
+				continue
+			}
+			out = append(out, l.block)
+		}
+		return layout.Above(0, out...)
+	}
+	if best == 0 {
+		return layout.Beside(layout.GapX, column(lines))
+	}
+	left := column(lines[:best])
+	return layout.Beside(layout.GapX, left.Fill(width, left.H, 0, 0), column(lines[best:]))
 }
 
 // A toldStep is one or some steps of which the same is said, with its runs.

@@ -126,6 +126,9 @@ func stretched(t *testing.T, f field, name, text string, on []layout.Paper) bool
 func checkNamed(t *testing.T, what string, problems source.Problems, lines int) {
 	t.Helper()
 	for _, p := range problems {
+		if p.Code == "more-problems" {
+			continue // it counts those that are not listed
+		}
 		if p.Pos.Line < 1 || p.Pos.Line > lines {
 			t.Errorf("%s: a problem without a line of the file: %s %s", what, p.Pos, p.Message)
 		}
