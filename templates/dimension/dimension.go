@@ -297,6 +297,8 @@ func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
 	if len(k.entries) > 1 {
 		return sized{empty: true}
 	}
+	const gap = 3 // with the room beside the initials that of two boxes
+	width -= gap - block.CellPad
 	e := k.entries[0]
 	left := above(layout.GapY, pic, k.flow(k.verdict(e, w), pic.w))
 	if left.w > pic.w+0.01 {
@@ -310,7 +312,7 @@ func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
 	}
 	items := append(k.limit(w, width), k.boxes(e, w, width)...)
 	body := above(layout.GapY, above(1.5, done(k.head(w, width)), flowRow(items, width)), k.warm(e, width))
-	return beside(block.CellPad, left, body)
+	return beside(gap, left, body)
 }
 
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of

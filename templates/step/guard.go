@@ -93,7 +93,7 @@ func toolLines(c *block.Composer, st *job.Step, _ layout.Mm) []layout.Block {
 		return nil
 	}
 	boxes := layout.Beside(layout.GapX, c.Box(layout.RoleCount, c.W.Step.ToolsIn, st.At), c.Box(layout.RoleCount, c.W.Step.ToolsOut, st.At))
-	return []layout.Block{boxes.Pad(0.5, 0, 0.5, 0)}
+	return []layout.Block{boxes.Pad(0.5, 0, 0.5, toolsIn)} // beside the box for hours
 }
 
 // strongLine is a line of a step in bold.
@@ -154,3 +154,6 @@ func without(c *block.Composer, row *job.Step, x job.Without) string {
 	}[x.Guard]
 	return sentence.With(row.Undoes.No, x.Reason)
 }
+
+// toolsIn is how far the boxes for tools stand to the right of the number of their step.
+const toolsIn layout.Mm = 3.2

@@ -33,7 +33,12 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			text.W = width
 			r := layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes)
 			rest := slices.Concat(full[beside:]...)
-			if h := layout.Above(1, append([]layout.Block{r}, rest...)...).H; row.Empty() || h < least-0.5 {
+			if short := layout.GapY - 0.5 - (r.H - s.number.H); st.Hours != nil && short > 0 {
+				r = r.Pad(0, 0, short, 0) // from the box for hours
+			}
+			all := layout.Above(1, append([]layout.Block{r}, rest...)...)
+			h := all.H + 1000*layout.Mm(len(all.Misfits)) // what does not fit is told only where nothing fits
+			if row.Empty() || h < least-0.5 {
 				row, below, least = r, rest, h
 			}
 		}
