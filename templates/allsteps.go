@@ -178,8 +178,19 @@ func (c *composer) looks(st *job.Step) string {
 	for _, f := range st.Tighten {
 		add(jointsheet.Setting(f))
 	}
-	if marks := baseMarks(st.Set); len(marks) > 0 {
-		add(c.W.AllSteps.Set.With(strings.Join(marks, ", ")))
+	var set, read []*job.Dim // what has a limit as left is set, the rest is read
+	for _, d := range st.Set {
+		if d.Left != nil {
+			set = append(set, d)
+		} else {
+			read = append(read, d)
+		}
+	}
+	if len(set) > 0 {
+		add(c.W.AllSteps.Set.With(strings.Join(baseMarks(set), ", ")))
+	}
+	if len(read) > 0 {
+		add(c.W.AllSteps.Read.With(strings.Join(baseMarks(read), ", ")))
 	}
 	if st.Missed != "" && (st.Undoes == nil || st.Undoes.Missed != st.Missed) {
 		add(c.W.AllSteps.Missed.With(st.Missed))

@@ -4,5 +4,5 @@ package words
 // on the front sheet.
 type AllSteps struct {
 	Title, Rule, Sections, Holds, Lifts, Heats string
-	Missed, Set, Hours, SectionLine, BackAt    Sentence
+	Missed, Read, Set, Hours, SectionLine, BackAt    Sentence
 }
