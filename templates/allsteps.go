@@ -212,6 +212,9 @@ func (c *composer) sectionList() layout.Block {
 		}
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: s.At, Hang: 4}))
 	}
+	if h := c.Job.Hours; h.Sign() > 0 {
+		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Total.With(h.Print(), c.Job.CrewHours.Print()))}, layout.ParaOpts{}))
+	}
 	list := []layout.Block{c.Heading(w.Sections), columnsOf(lines, columns, width)}
 	marks := func(name string, all []string) {
 		if len(all) > 0 {

@@ -82,7 +82,11 @@ func (c *composer) inThePack() layout.Block {
 		lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, c.W.Front.SheetLine.With(k.title(c.W), pages))}, layout.ParaOpts{}))
 	}
 	n := strconv.Itoa(c.Job.Tagged())
-	lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, c.W.Front.TagsLine.With(n, n))}, layout.ParaOpts{}))
+	tags := c.W.Front.TagsLine.With(n, n)
+	if spare := len(c.Job.Tags) - c.Job.Tagged(); spare > 0 {
+		tags += c.W.Front.SpareTags.With(strconv.Itoa(spare))
+	}
+	lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, tags)}, layout.ParaOpts{}))
 	var cols []layout.Block
 	each := (len(lines) + columns - 1) / columns
 	for i := 0; i < len(lines); i += each {

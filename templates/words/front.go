@@ -4,10 +4,10 @@ package words
 type Front struct {
 	Title, Scope, Issued, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
 	// How the pack goes on the paper: on one side of it, or on both.
-	SingleSided, BothSides                                     string
-	HowToRead, MarkStays, Planning, Released                   string
-	SheetLine, TagsLine, PageNo, PlaceBehindMark, ChangedSince Sentence
-	Marks                                                      []Mark
+	SingleSided, BothSides                                                string
+	HowToRead, MarkStays, Planning, Released                              string
+	SheetLine, TagsLine, SpareTags, PageNo, PlaceBehindMark, ChangedSince Sentence
+	Marks                                                                 []Mark
 
 	// The options that this machine has.
 	ThisMachine, Fitted, NotFitted, OnlyThis string

@@ -3,6 +3,6 @@ package words
 // AllSteps are the words of the sheet on which every step is told, and of the sections
 // on the front sheet.
 type AllSteps struct {
-	Title, Rule, Sections, Holds, Lifts, Heats string
-	Missed, Read, Set, Hours, SectionLine, BackAt    Sentence
+	Title, Rule, Sections, Holds, Lifts, Heats           string
+	Missed, Read, Set, Hours, Total, SectionLine, BackAt Sentence
 }
