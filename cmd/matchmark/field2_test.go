@@ -35,7 +35,7 @@ var moreFieldPoints = map[string][]point{
 		{no: 36, name: "taken out again", at: "drum-on", sheet: "reassembly", words: []string{"take out again", "3 Drum screw", "(9 pieces)", "40–45 lb-ft"}},
 		{no: 37, name: "lip and hole, as found", at: "drum", role: layout.RoleWords, count: 2, words: []string{"lip faces the pinion", "hole faces the grease fitting"}},
 		{no: 37, name: "lip and hole, as left", at: "shaft-in", sheet: "reassembly", role: layout.RoleTick, count: 2, words: []string{"lip faces the pinion", "hole faces the grease fitting", "ring hole to fitting"}},
-		{no: 3, name: "end play found", at: "D6", role: layout.RoleValue, cells: 6, count: 1, words: []string{"0.0030 – 0.0050 in", "LAST CHANCE: gone after"}},
+		{no: 3, name: "end play found", at: "D6", role: layout.RoleValue, cells: 6, count: 1, words: []string{"0.0030 – 0.0050 in", "LAST CHANCE: gone once"}},
 		{no: 3, name: "end play: copied, left, how far it went, three tries", at: "D6", sheet: "reassembly", role: layout.RoleValue, cells: 6, count: 3 + 3},
 		{no: 40, name: "a torque that the manual prints cut short", at: "brake-on", sheet: "reassembly", words: []string{"200 lb-in (23 N·m)", "sources differ", "22 N·m (200 lb-in is 22.6 N·m)"}},
 	},
@@ -75,7 +75,7 @@ var moreFieldPoints = map[string][]point{
 	},
 	"field-steam-turbine.yaml": {
 		{no: 15, name: "new least and most, worn above them", at: "D1", role: layout.RoleValue, cells: 5, count: 1 + 1, words: []string{"0.010 – 0.018 in", "0.254 – 0.457 mm as printed in the source", "old part at most 0.025 in", "renew the locating bearing, it is not adjustable", "renewed"}},
-		{no: 33, name: "float before the cover", at: "D1", words: []string{"LAST CHANCE: gone after"}},
+		{no: 33, name: "float before the cover", at: "D1", words: []string{"LAST CHANCE: gone once"}},
 		{no: 33, name: "reached with the rotor out only", at: "rings", role: layout.RoleInitials, count: 2, words: []string{"reached with the rotor out only", "Take oil ring and shaft seal out"}},
 		{no: 34, name: "lifted and set down until level", at: "raise", role: layout.RoleTick, count: 3 * 2, words: []string{"AGAIN", "are both ends level?", "Trial lift 1.0 in", "L1"}},
 		{no: 34, name: "new locating bearing only if the float is over", at: "judge", role: layout.RoleTick, count: 2, words: []string{"IF", "D1 is over 0.025 in", "The locating bearing goes back."}},

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 )
@@ -153,8 +154,10 @@ func (in inner) grid() {
 	in.sc.Label(XY{-12, float64(in.h) + 0.6}, in.word(layout.Sub, in.c.Y.Name), 0, 1)
 }
 
-// number writes a value on an axis; -0 is 0.
-func number(v float64) string { return strconv.FormatFloat(v+0, 'g', 6, 64) }
+// number writes a value on an axis, with the decimal sign of the paper; -0 is 0.
+func number(v float64) string {
+	return strings.Replace(strconv.FormatFloat(v+0, 'g', 6, 64), ".", string(layout.DecimalMark), 1)
+}
 
 // roundValues lists values of the form 1, 2 or 5 times a power of ten within the
 // axis, at most about so many.

@@ -94,6 +94,10 @@ func (u Units) write(a any) any {
 	switch v := a.(type) {
 	case saying:
 		return v.in(u)
+	case float64: // a number without unit
+		if u.Tongue != nil {
+			return units.Figure(v)
+		}
 	case string: // a fixed word, or a name that a person gave
 		return units.Said(u.Tongue, v)
 	}

@@ -7,7 +7,10 @@ import "matchmark/packs/job"
 func (c *Composer) Why(b *job.Bind) string {
 	switch b.Kind {
 	case job.BoundHold:
-		return c.W.Bind.Hold.With(b.Hold.Mark)
+		if b.Before.Hold == b.Hold {
+			return c.W.Bind.AfterHold.With(b.Hold.Mark)
+		}
+		return c.W.Bind.BeforeHold.With(b.Hold.Mark)
 	case job.BoundBehind:
 		return c.W.Bind.Behind.With(b.Part.Name, b.Front.Name)
 	case job.BoundPart:

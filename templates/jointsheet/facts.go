@@ -1,6 +1,7 @@
 package jointsheet
 
 import (
+	"regexp"
 	"strings"
 
 	"matchmark/layout"
@@ -231,10 +232,18 @@ func workings(c *block.Composer, j *job.Joint) []layout.Block {
 		for _, f := range x.Figures {
 			terms = append(terms, strings.TrimSpace(f.Symbol+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
 		}
-		lines = append(lines, c.W.Said(x.Formula)+": "+strings.Join(terms, ", ")+" ("+c.W.Said(x.Source)+")")
+		lines = append(lines, pointsForPaper(c.W.Said(x.Formula))+": "+strings.Join(terms, ", ")+" ("+c.W.Said(x.Source)+")")
 	}
 	return []layout.Block{small(w.Tightening.WorkedOut, strings.Join(lines, "; ")+".")}
 }
+
+// pointsForPaper puts the decimal mark into each number of a formula, which has points
+// alone.
+func pointsForPaper(formula string) string {
+	return decimalPoint.ReplaceAllString(formula, "${1}"+string(layout.DecimalMark)+"${2}")
+}
+
+var decimalPoint = regexp.MustCompile(`([0-9])\.([0-9])`)
 
 // countedWith says what the workings of all joints were counted with: of what is counted
 // with for some of them alone, for which.

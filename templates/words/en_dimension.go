@@ -3,7 +3,7 @@ package words
 // englishDimension are the words of Dimension in English.
 var englishDimension = Dimension{
 	Between: "%s to %s", FaceOf: "%s of %s", StampedOn: "number on the %s", LeaveAlone: "LEAVE ALONE", Difference: "left − found",
-	GoneAfter: "LAST CHANCE: gone after %s", GoneAfterThisStep: "LAST CHANCE: gone after this step", CompareWith: "%s: compare with p. %s",
+	GoneAfter: "LAST CHANCE: gone once %s begins", GoneAfterThisStep: "LAST CHANCE: gone within this step", CompareWith: "%s: compare with p. %s",
 
 	With: "with: %s", By: "by: %s", Pushed: "pushed: %s", Load: "load: %s", Plane: "plane: %s", TakenHot: "taken hot", TakenCold: "taken cold",
 	OnDiameter: "on the diameter", OnRadius: "on the radius", Number: "no. %s",

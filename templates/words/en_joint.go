@@ -12,7 +12,7 @@ var englishTightening = Tightening{
 
 	OrderNumber: "The number in a circle is when its fastener is tightened: 1 first. A number marked on a part or beside its hole is another one.",
 	ClockTop:    "12 o'clock", Top: "top", PlacesListed: "The places lie too close to draw the order.",
-	Scale: "To scale 1 : %s.", SeenFrom: "Seen from %s.", ClockIs: "The black mark at the top: %s.",
+	Scale: "To scale 1 : %s.", SeenFrom: "Seen from %s.", ClockIs: "The black triangle at the top: %s.",
 	Backward: "Loosen backward, number %s first and number 1 last, a little each round.", PlaceList: "Order by the numbers of the places: %s.",
 
 	Lubricant: "Threads and faces", NewAlways: "New ones every time", ForNow: "For a while before the last torque",

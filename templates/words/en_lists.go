@@ -14,7 +14,7 @@ var englishOpenings = Openings{
 	Title:   "Openings",
 	Rule:    "Every opening is covered when nobody works at it. What falls in is written down and found before anything is closed.",
 	Opening: "opening", CoveredWith: "covered with", OpenedBy: "opened: initials, time", ClosedBy: "closed: initials, time", SeenClean: "seen clean by",
-	Enclosed: "a person can go in", Tools: "Tools and rags taken to the openings", TakenTo: "opening",
+	Enclosed: "big enough for a person: permit before entry", Tools: "Tools and rags taken to the openings", TakenTo: "opening",
 }
 
 // englishFound are the words of Found in English.
@@ -84,7 +84,7 @@ var englishCloseOut = CloseOut{
 
 // englishOrder are the words of Order in English.
 var englishOrder = Order{
-	Section: "%s  %s", Step: "%s: %s", After: "after %s", Below: "follows %s, no after: is written", Hold: "a hold stands between it and %s",
+	Section: "%s  %s", Step: "%s: %s", After: "after %s", Below: "follows %s, no after: is written", Hold: "after %s: a hold stands at the end of one of the two",
 	Part: "after %s: both move or measure %s", Joint: "after %s: both loosen, tighten or measure %s", Destroyed: "after %s: it destroys %s, measured there",
 	Reading: "after %s: it needs the reading %s", Empty: "after %s: %s must be empty here", Nothing: "bound to nothing above it",
 	Lock: "after %s: locks are put on or taken off at one of the two", Opening: "after %s: it opens %s", Free: "free: %s",
