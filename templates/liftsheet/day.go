@@ -1,6 +1,7 @@
 package liftsheet
 
 import (
+	"slices"
 	"strconv"
 
 	"matchmark/layout"
@@ -9,7 +10,9 @@ import (
 )
 
 // stopTable lists the places at which the lift stops and is looked at, with the
-// initials of who gave the word to go on, each time that the lift is made.
+// initials of who gave the word to go on, each time that the lift is made. A step that
+// leaves the load on the hook has the last stops struck: they are those of the step that
+// sets it down, and an open cell would have it unhooked with nothing under it.
 func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 	w := c.W
 	cols := []block.Column{block.Col(w.Common.Number, 9), block.Col(w.Lift.Stops, 0)}
@@ -18,14 +21,27 @@ func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 	}
 	g := c.Grid(cols...)
 	var rows []layout.Row
-	for i, text := range stopPoints(c, l) {
-		rows = append(rows, g.Row(l.At, g.Text(0, layout.StepNo, strconv.Itoa(i+1), l.At), g.Text(1, layout.Body, text, l.At)))
+	points := stopPoints(c, l)
+	for i, text := range points {
+		cells := []layout.Block{g.Text(0, layout.StepNo, strconv.Itoa(i+1), l.At), g.Text(1, layout.Body, text, l.At)}
+		for n, st := range l.Steps {
+			struck := ""
+			if i >= len(points)-setDownStops && slices.Contains(st.LeftHanging, l) {
+				struck = "—"
+			}
+			cells = append(cells, g.Text(2+n, layout.Body, struck, l.At))
+		}
+		rows = append(rows, g.Row(l.At, cells...))
 	}
 	g.Table.MinH = tagRow
 	out := g.Table.Pieces(rows, head)
 	note := c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Lift.UsualStops)}, layout.ParaOpts{})
 	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
 }
+
+// setDownStops is how many stops, the last ones of stopPoints, a load has that is carried
+// along, set down and unhooked. What people lift by hand never stays hanging.
+const setDownStops = 3
 
 // stopPoints are the usual places to stop, with the lift's own before it travels.
 func stopPoints(c *block.Composer, l *job.Lift) []string {
