@@ -7,6 +7,10 @@ import "matchmark/packs/job"
 func (c *Composer) Why(b *job.Bind) string {
 	switch b.Kind {
 	case job.BoundHold:
+		// The work goes on past a witness that does not come: it stands in nobody's way.
+		if b.Hold.Witness {
+			return c.W.Bind.Witness.With(b.Hold.Mark)
+		}
 		return c.W.Bind.Hold.With(b.Hold.Mark)
 	case job.BoundBehind:
 		return c.W.Bind.Behind.With(b.Part.Name, b.Front.Name)
