@@ -3,7 +3,7 @@ package words
 // Bind are the words for why a step does not pass another, in brackets behind the
 // end of the range in which it may be done.
 type Bind struct {
-	Hanging, Tools, Later                                                                string
+	Hanging, Tools, Later                                                                         string
 	Hold, Witness, Behind, Part, Back, Lost, Reading, Lock, Permit, Opening, Judged, Empty, Joint Sentence
 }
 
