@@ -192,6 +192,8 @@ var triplexWords = []struct{ sheet, text string }{
 	{"traveler", "orderofPackingoftheplunger,countedfromthewaterendoutward"}, {"traveler", "2people"},
 	// A rod bolt was headed 85 N·m, as if that were the end, and its pull with it.
 	{"reassembly", "to85N·m,turn30°"}, {"reassembly", "85N·m:Eachthenpresses"},
+	// Two lift more than the usual figure, and the step did not say who answers for it.
+	{"traveler", "2peoplebyhand.R.Garth,shiftsupervisor:twostepstothebench"},
 	// The nitrogen and the wrench were listed for taking off alone.
 	{"gather", "nitrogenbottlefor2.1,R13.2"},
 	{"reassembly", "instages:40N·m85N·mturn30°"}, {"reassembly", "new:Rodbolt"},
