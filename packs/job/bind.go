@@ -64,6 +64,9 @@ const (
 func (b *Bind) Why() string {
 	switch b.Kind {
 	case BoundHold:
+		if b.Hold.Witness {
+			return "witness " + b.Hold.Mark + " is called there"
+		}
 		return "hold " + b.Hold.Mark + " stands between them"
 	case BoundBehind:
 		return b.Part.Called() + " is behind " + b.Front.Called()

@@ -30,6 +30,11 @@ func TestRuns(t *testing.T) {
 	for _, r := range last.Runs(binds) {
 		got = append(got, fmt.Sprint(r.From.No, " to ", r.Before.No, " ", r.Steps, " ", r.Loop, ": ", r.Why()))
 	}
+	// A witness does not stop the work, and was printed as a hold that stands between.
+	called := Bind{Kind: BoundHold, Hold: &Hold{Mark: "W3", Witness: true}}
+	if called.Why() != "witness W3 is called there" {
+		t.Errorf("a witness binds because %q", called.Why())
+	}
 	want := []string{
 		"3.22 to 3.23 2 true: both move or measure Cover (cover)",
 		"3.21 to 3.21 1 false: both move or measure Cover (cover)",

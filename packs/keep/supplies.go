@@ -16,7 +16,7 @@ func Supplies(j *job.Job) source.Problems {
 		for _, x := range list {
 			named := x.Steps
 			x.Steps = stepsFitting(x.Parts)
-			for _, st := range named {
+			for _, st := range append(named, undoing(j, named)...) {
 				x.Steps = appendStep(x.Steps, st)
 			}
 		}
@@ -89,6 +89,20 @@ func stepsFitting(parts []*job.Part) []*job.Step {
 	for _, p := range parts {
 		for _, m := range p.Back {
 			out = appendStep(out, m.Step)
+		}
+	}
+	return out
+}
+
+// undoing lists the generated put-back rows of some steps: what a step is done with, its
+// row is done with as well.
+func undoing(j *job.Job, steps []*job.Step) []*job.Step {
+	var out []*job.Step
+	for _, s := range j.Sections {
+		for _, st := range s.Steps {
+			if st.Undoes != nil && slices.Contains(steps, st.Undoes) {
+				out = append(out, st)
+			}
 		}
 	}
 	return out

@@ -7,7 +7,10 @@ import "matchmark/packs/job"
 func (c *Composer) Why(b *job.Bind) string {
 	switch b.Kind {
 	case job.BoundHold:
-		if b.Before.Hold == b.Hold {
+		switch {
+		case b.Hold.Witness: // the work goes on past a witness that does not come
+			return c.W.Bind.Witness.With(b.Hold.Mark)
+		case b.Before.Hold == b.Hold:
 			return c.W.Bind.AfterHold.With(b.Hold.Mark)
 		}
 		return c.W.Bind.BeforeHold.With(b.Hold.Mark)

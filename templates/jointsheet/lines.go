@@ -45,7 +45,23 @@ func Line(c *block.Composer, j *job.Joint, ref layout.Ref, width layout.Mm) layo
 	if t[joint.ToldPreload] != "" && t[joint.ToldShare] != "" {
 		text = c.W.Tightening.Presses.With(t[joint.ToldPreload]) + " " + c.W.Tightening.Share.With(t[joint.ToldShare], t[joint.ToldStress], t[joint.ToldProofStress]) + " " + text
 	}
+	// The pull is worked out from the torque: after a last turn it is more.
+	if LastTurn(c, j) != "" {
+		text = j.Torque + ": " + text
+	}
 	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: ref})
+}
+
+// LastTurn is the angle by which a joint is turned on after its torque, in words; empty
+// where the torque is the last of it.
+func LastTurn(c *block.Composer, j *job.Joint) string {
+	if len(j.Rounds) == 0 || j.Torque == "" {
+		return ""
+	}
+	if last := j.Rounds[len(j.Rounds)-1]; last.Kind == joint.Turn {
+		return StageWords(c, last)
+	}
+	return ""
 }
 
 // TicksAt is the page of the ticks of a joint, in a few words.

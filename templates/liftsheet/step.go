@@ -59,7 +59,12 @@ func stepLine(c *block.Composer, l *job.Lift) string {
 	case l.Computed() && len(l.Reasons(nil)) > 0:
 		return c.W.Lift.StepLineStopped.With(l.Mark, page)
 	case l.HandResult != nil:
-		return c.W.Lift.StepLineByHand.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))
+		line := c.W.Lift.StepLineByHand.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))
+		// What a named person answers for stands where the load is taken up, with the reason.
+		if p := l.HandPlan; p.DecidedBy != "" && p.Reason != "" {
+			line += " " + p.DecidedBy + ": " + p.Reason + "."
+		}
+		return line
 	case l.Result != nil:
 		return c.W.Lift.StepLine.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Print(l.Trial.Size()))
 	}

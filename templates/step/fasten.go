@@ -80,6 +80,9 @@ func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []l
 	}
 	if j.Torque != "" {
 		runs = append(runs, layout.T(layout.Strong, " "+c.W.Step.ToTorque.With(j.Torque)))
+		if turn := jointsheet.LastTurn(c, j); turn != "" {
+			runs = append(runs, layout.T(layout.Strong, ", "+turn))
+		}
 	}
 	if j.NoValue != "" {
 		runs = append(runs, layout.T(layout.Strong, " "+c.W.Step.NoTorque.With(j.NoValue)))

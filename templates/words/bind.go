@@ -3,13 +3,13 @@ package words
 // Bind are the words for why a step does not pass another, in brackets behind the
 // end of the range in which it may be done.
 type Bind struct {
-	Hanging, Tools, Later                                                                                 string
-	AfterHold, BeforeHold, Behind, Part, Back, Lost, Reading, Lock, Permit, Opening, Judged, Empty, Joint Sentence
+	Hanging, Tools, Later                                                                                          string
+	AfterHold, BeforeHold, Witness, Behind, Part, Back, Lost, Reading, Lock, Permit, Opening, Judged, Empty, Joint Sentence
 }
 
 var englishBind = Bind{
 	Hanging: "a load hangs", Tools: "tools are counted", Later: "it waits until the machine has run",
-	AfterHold: "after hold %s", BeforeHold: "before hold %s", Behind: "%s is behind %s", Part: "both move or measure %s", Joint: "both loosen or tighten %s",
+	AfterHold: "after hold %s", BeforeHold: "before hold %s", Witness: "witness %s is called there", Behind: "%s is behind %s", Part: "both move or measure %s", Joint: "both loosen or tighten %s",
 	Back: "%s came off first", Lost: "it ends %s", Reading: "%s is read there", Lock: "%s is locked or unlocked there", Permit: "the permit %s ends there",
 	Opening: "%s is open", Judged: "it is decided about %s", Empty: "%s must be empty",
 }
