@@ -112,7 +112,7 @@ func TestVerdictsOnPaper(t *testing.T) {
 		}
 		for _, want := range []string{
 			"typed from paper by A. Penn, 2026-03-14", "58.9 mm", "renew all six", "240.058 mm", "tick HOLD", "B5/NDE", "1.4600 mm", "renew the casing ring",
-			"D20/NDE 1.1200 mm", "D14 0.0500 mm", "D4 2.40 mm", "D12/DE-DIS 0.85 mm", "lower 0.02 mm", "raise 0.09 mm", "D3 no. 4: 270°", "X51 found: crack", "the blue ran out",
+			"D20/NDE 1.1200 mm", "D14 0.0500 mm", "D4 2.40 mm", "D12/DE-DIS 0.85 mm", "lower 0.03 mm", "raise 0.06 mm", "D3 no. 4: 270°", "X51 found: crack", "the blue ran out",
 		} {
 			if !strings.Contains(strings.ReplaceAll(front.String(), "\n", " "), want) {
 				t.Errorf("%s: %q is not on the sheet of what came back", paper.Name, want)

@@ -19,6 +19,7 @@ import (
 	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/packs/units"
 	"matchmark/templates"
 )
 
@@ -111,8 +112,12 @@ func TestAnyKeyOfALiftLeftOut(t *testing.T) {
 		}
 		all := leavesOut(t, data, "lifts", "gear", "cranes")
 		for i, x := range all {
-			// A starter is a large pack: of its keys some are tried at each run.
-			if len(data) > 12000 && i%15 != 0 && os.Getenv("ACID_FULL") != "1" {
+			// Of the keys some are tried at each run, of a starter, which is a large pack, few.
+			each := 4
+			if len(data) > 12000 {
+				each = 31
+			}
+			if i%each != 0 && os.Getenv("ACID_FULL") != "1" {
 				continue
 			}
 			jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(x.text)}}, packs.Inputs{Definition: "x.yaml"})
@@ -128,7 +133,7 @@ func TestAnyKeyOfALiftLeftOut(t *testing.T) {
 			}
 		}
 	}
-	if tried < 300 || without < 100 {
+	if tried < 150 || without < 80 {
 		t.Errorf("%d keys were left out, and %d lifts had no figures", tried, without)
 	}
 }
@@ -168,6 +173,7 @@ func checkLiftDraft(t *testing.T, where string, l *job.Lift, text string, pack *
 	sheet := liftText(pack, l)
 	reasons := ""
 	for _, why := range l.Reasons(nil) {
+		why = units.Pointed(why)
 		reasons += " " + why
 		if !strings.Contains(unspaced(sheet), unspaced(why)) {
 			t.Errorf("%s: the sheet of %s does not say: %s\n%s", where, l.Mark, why, sheet)

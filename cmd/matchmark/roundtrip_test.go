@@ -108,7 +108,7 @@ func foundAgain(jb *job.Job, r *filled.Result) map[layout.Ref][]string {
 				}
 				for n := range d.Positions.Boxes() {
 					one, i := d.Single(n)
-					out[at] = append(out[at], r.Typed(job.BlankKey(one.Mark, job.AsFound, job.ReadingBlank, i)))
+					out[at] = append(out[at], units.Pointed(r.Typed(job.BlankKey(one.Mark, job.AsFound, job.ReadingBlank, i))))
 				}
 			}
 		}

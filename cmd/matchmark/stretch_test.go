@@ -28,9 +28,9 @@ var stretches = []struct{ name, text string }{
 	{"thirty lines", strings.Repeat("Keep clear of the puller, of the chain above it and of the man who turns its spindle with the long bar. ", 30)},
 }
 
-// everyStretch reports whether each text goes into each field on both papers, as
-// in CI. Otherwise each field gets one of them, the papers in turn.
-func everyStretch() bool { return os.Getenv("CI_OUTSIDE") == "1" }
+// everyStretch reports whether each text goes into each field on both papers, which
+// takes a quarter of an hour. Otherwise each field gets one of them, the papers in turn.
+func everyStretch() bool { return os.Getenv("PAPER_LAW") == "full" }
 
 // A field is one value of a definition: its path, with * for names, and where it
 // stands in the text.

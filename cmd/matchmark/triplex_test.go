@@ -71,7 +71,7 @@ func TestTriplexPumpFits(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got := in.Round(3, units.Nearest).Print(); !strings.Contains(got, strings.TrimSuffix(mm, " mm")) {
+		if got := units.Pointed(in.Round(3, units.Nearest).Print()); !strings.Contains(got, strings.TrimSuffix(mm, " mm")) {
 			t.Errorf("%s is %s, want %s", inch, got, mm)
 		}
 	}
