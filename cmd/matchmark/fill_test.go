@@ -20,7 +20,7 @@ var mostPages = map[string][2]int{
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {25.4, 27},
+	"bevel-gearbox.yaml": {25.9, 27.4},
 	"exhaust-fan.yaml":   {9.5, 10.2},
 	"storm-pump.yaml":    {32.5, 34.2},
 	"triplex-pump.yaml":  {22.8, 23.9},

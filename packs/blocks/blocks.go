@@ -102,7 +102,7 @@ func joinDims(ds []*job.Dim, st *job.Step) {
 		m.Box.After = max(m.Box.After, d.Box.After)
 		m.Box.Signed = m.Box.Signed || d.Box.Signed
 		if d.LastChance != nil && (m.LastChance == nil || d.LastChance.Index < m.LastChance.Index) {
-			m.LastChance = d.LastChance
+			m.LastChance, m.LostAt = d.LastChance, d.LostAt
 		}
 	}
 	m.Sheet = bigBlock(&m)

@@ -37,9 +37,10 @@ type Dim struct {
 	Source           string
 	Says             []Saying // sources that differ
 	Note             string
-	Critical         bool  // stands on the sheet of critical dimensions
-	LastChance       *Step // the step that destroys it, nil if none does
-	OneSided         bool  // said to be set only, and not measured as found
+	Critical         bool    // stands on the sheet of critical dimensions
+	LastChance       *Step   // the step that destroys it, nil if none does
+	LostAt           []*Step // all steps that destroy it, the first of them LastChance
+	OneSided         bool    // said to be set only, and not measured as found
 
 	Merged []*Dim // of a merged one: the dimensions it stands for, in the order of its boxes
 	In     *Dim   // the merged one that prints it, nil if it prints itself
@@ -148,4 +149,18 @@ func (d *Dim) LimitPos() source.Pos {
 		return d.Wrote.Left.At
 	}
 	return d.At
+}
+
+// LastChances are the steps of which the first to be done takes the reading away:
+// LastChance, and those after it on paper that may as well be done before it. It is
+// empty where no step does.
+func (d *Dim) LastChances() []*Step {
+	var out []*Step
+	for _, st := range d.LostAt {
+		free := st.Free != nil && (st.Free.After == nil || st.Free.After.Index < d.LastChance.Index)
+		if st == d.LastChance || free {
+			out = append(out, st)
+		}
+	}
+	return out
 }

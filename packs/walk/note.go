@@ -14,7 +14,12 @@ import (
 func (w *Walk) Note() {
 	for _, d := range w.Job.Dims {
 		if lost := w.Losses(d); len(lost) > 0 {
-			d.LastChance = lost[0].Step
+			d.LastChance, d.LostAt = lost[0].Step, nil
+			for _, l := range lost {
+				if !slices.Contains(d.LostAt, l.Step) {
+					d.LostAt = append(d.LostAt, l.Step)
+				}
+			}
 		}
 	}
 	for _, e := range w.Events {

@@ -225,7 +225,7 @@ func (m *matrix) heading() layout.Block {
 	right := m.Span - balloonW - pic.W - 3*block.CellPad
 	note := ""
 	if d.LastChance != nil && d.FoundAt != nil {
-		note = m.W.Dimension.GoneAfter.With(d.LastChance.No)
+		note = m.W.Dimension.GoneAfter.With(goneAt(d))
 	}
 	head := append(Head(m.Composer, d, note, right), limitLines(m.Composer, d, d.Left != nil, right)...)
 	text := layout.Above(0.5, head...)

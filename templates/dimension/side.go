@@ -254,7 +254,16 @@ func lastChanceNote(c *block.Composer, d *job.Dim) string {
 	case d.LastChance == d.FoundAt:
 		return c.W.Dimension.GoneAfterThisStep
 	}
-	return c.W.Dimension.GoneAfter.With(d.LastChance.No)
+	return c.W.Dimension.GoneAfter.With(goneAt(d))
+}
+
+// goneAt are the numbers of the steps of which the first to be done takes a reading away.
+func goneAt(d *job.Dim) string {
+	var nos []string
+	for _, st := range d.LastChances() {
+		nos = append(nos, st.No)
+	}
+	return strings.Join(nos, " / ")
 }
 
 // sidesOf are the columns of boxes of a dimension: as found on the traveler; in putting

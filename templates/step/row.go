@@ -204,7 +204,7 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	var marks []string
 	last := ""
 	for _, d := range c.Job.Dims {
-		if d.LastChance != st || d.FoundAt == nil || d.FoundAt == st {
+		if !slices.Contains(d.LastChances(), st) || d.FoundAt == nil || d.FoundAt == st {
 			continue
 		}
 		mark := d.Mark
@@ -233,5 +233,5 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 
 // allLostAt reports whether a step takes all the readings of one block away.
 func allLostAt(d *job.Dim, st *job.Step) bool {
-	return !slices.ContainsFunc(d.Merged, func(x *job.Dim) bool { return x.LastChance != st })
+	return !slices.ContainsFunc(d.Merged, func(x *job.Dim) bool { return !slices.Contains(x.LastChances(), st) })
 }
