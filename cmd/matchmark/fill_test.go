@@ -21,7 +21,7 @@ var mostPages = map[string][2]int{
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {24.1, 25.6},
-	"exhaust-fan.yaml":   {9.2, 9.9},
+	"exhaust-fan.yaml":   {9.6, 10.4},
 	"storm-pump.yaml":    {32, 33.6},
 	"triplex-pump.yaml":  {21.5, 22.7},
 }
