@@ -12,7 +12,7 @@ import (
 // mostPages bounds the pages of each starter, on A4 and on Letter.
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {66, 70},
-	"exhaust-fan.yaml":   {25, 27},
+	"exhaust-fan.yaml":   {26, 29},
 	"storm-pump.yaml":    {81, 86},
 	"triplex-pump.yaml":  {74, 78},
 }
@@ -21,7 +21,7 @@ var mostPages = map[string][2]int{
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {25.9, 27.4},
-	"exhaust-fan.yaml":   {9.5, 10.2},
+	"exhaust-fan.yaml":   {9.6, 10.4},
 	"storm-pump.yaml":    {32.5, 34.2},
 	"triplex-pump.yaml":  {22.8, 23.9},
 }
