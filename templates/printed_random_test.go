@@ -185,6 +185,9 @@ func definition(t *rapid.T) string {
 	if d.chance("missed", 2) {
 		line("missed", d.varying("Missed", d.words("Missed")))
 	}
+	if d.chance("note", 3) {
+		line("note", d.varying("Note", d.words("Note")))
+	}
 	d.labels = save
 	line("measure", "["+strings.Join(measured, ", ")+"]")
 	line("remove", "["+strings.Join(removed, ", ")+"]")

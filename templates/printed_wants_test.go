@@ -94,6 +94,7 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 	if st.Missed != "" {
 		own("easily missed: "+st.Missed, "what is easily missed")
 	}
+	own(st.Note, "the remark") // was read and printed nowhere
 	own(st.Check, "who checks as well")
 	own(strings.TrimRight(st.OnHook, ". "), "what it hangs on")
 	own(st.Otherwise, "what is done otherwise")

@@ -96,7 +96,7 @@ func (b *builder) checkStepTexts(ds *def.Section, places []job.Place) {
 			}
 		}
 		b.CheckVarying(st.Do, "what to do", all)
-		for _, v := range []def.Varying{st.Missed, st.Back, st.BackMissed} {
+		for _, v := range []def.Varying{st.Missed, st.Note, st.Back, st.BackMissed} {
 			b.CheckVarying(v, "", all)
 		}
 	}
@@ -111,7 +111,7 @@ func (b *builder) readStep(s *job.Section, ds *def.Step) {
 	}
 	for _, pl := range all {
 		st := &job.Step{
-			At: ds.At, Key: ds.Key.Value, Place: pl, Section: s, Do: names.ValueAt(pl, ds.Do), Missed: names.ValueAt(pl, ds.Missed),
+			At: ds.At, Key: ds.Key.Value, Place: pl, Section: s, Do: names.ValueAt(pl, ds.Do), Missed: names.ValueAt(pl, ds.Missed), Note: names.ValueAt(pl, ds.Note),
 			Check: ds.Check.Value, Photo: ds.Photo.Value == "yes", Bench: ds.Where.Value == "bench", OnHook: ds.OnHook.Value,
 			AfterAt: ds.After.At, AfterNothing: !ds.After.At.IsZero() && len(ds.After.Steps) == 0, PutBack: names.TextAt(pl, ds.Back), Verbs: verbsOf(ds),
 		}

@@ -60,6 +60,7 @@ type Step struct {
 	Align        []*Alignment
 	Hold         *Hold
 	Missed       string
+	Note         string     // a remark below what is done
 	Marks        []*Part    // get a mark across their joint
 	Stacks       []*Stack   // whose order is written down
 	Judge        []*Set     // all of which go back or are renewed

@@ -99,6 +99,9 @@ func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 		runs = append(runs, layout.T(layout.Sub, "   "+text))
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
+	if st.Note != "" {
+		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Body, st.Note)}, layout.ParaOpts{Ref: st.At}))
+	}
 	lines = append(lines, lastLines(c, st, width)...)
 	lines = append(lines, hangingLines(c, st, width)...)
 	for _, x := range st.Without {

@@ -251,6 +251,9 @@ func (t *table) place(i int) []layout.Block {
 	if st.Undoes != nil || st.Back {
 		out = append(out, notedBack(c, st, room)...)
 	}
+	if st.Note != "" {
+		out = append(out, g.Text(1, layout.Body, st.Note, st.At))
+	}
 	if st.Missed != "" {
 		out = append(out, g.Text(1, layout.SubBold, c.W.Step.EasilyMissed.With(st.Missed), st.At))
 	}
