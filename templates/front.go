@@ -86,7 +86,7 @@ func (c *composer) inThePack() layout.Block {
 	if spare := len(c.Job.Tags) - c.Job.Tagged(); spare > 0 {
 		tags += c.W.Front.SpareTags.With(strconv.Itoa(spare))
 	}
-	lines = append(lines, c.Line(width, []layout.Run{layout.T(layout.Body, tags)}, layout.ParaOpts{}))
+	lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Body, tags)}, layout.ParaOpts{}))
 	var cols []layout.Block
 	each := (len(lines) + columns - 1) / columns
 	for i := 0; i < len(lines); i += each {

@@ -379,7 +379,7 @@ func TestMakersTemperatureOpensMore(t *testing.T) {
 			t.Errorf("%s: needs %.1f °C and is heated to 100", h.Mark, need)
 		}
 	}
-	if len(jb.Heats) != 6 {
-		t.Errorf("%d heats, want one for each of the six bearings", len(jb.Heats))
+	if len(jb.Heats) != 5 {
+		t.Errorf("%d heats, want one for each of the six bearings but the one that slides", len(jb.Heats))
 	}
 }
