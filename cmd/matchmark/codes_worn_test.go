@@ -37,6 +37,7 @@ func TestCodesAreReadWhenWorn(t *testing.T) {
 	if os.Getenv("CI_OUTSIDE") != "1" {
 		t.Skip("needs two decoders and some minutes: CI_OUTSIDE=1")
 	}
+	t.Parallel()
 	_, pack := composed(t, "exhaust-fan.yaml", templates.Options{Paper: layout.A4})
 	dir := t.TempDir()
 	want := map[string]string{}
