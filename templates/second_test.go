@@ -30,7 +30,7 @@ func TestSecondLanguage(t *testing.T) {
 		all.WriteString(strings.ReplaceAll(layout.Readable(f), "\n", " "))
 	}
 	text := strings.Join(strings.Fields(all.String()), " ")
-	for _, want := range []string{"Mida cuánto sobresale", "Measure how far the nut stands out", "Lock nut stand-off"} {
+	for _, want := range []string{"Mida cuánto sobresale", "Measure how far the nut stands out", "Lock nut stand-off", "La arandela está debajo.", "The washer lies under it."} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is not on paper", want)
 		}

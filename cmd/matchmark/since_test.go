@@ -25,7 +25,7 @@ func TestChangeBars(t *testing.T) {
 	}
 	text := string(data)
 	changed := strings.NewReplacer("revision: B", "revision: C", "Lock out the fan motor", "Carefully lock out the fan motor",
-		"keep: numbered holes", "keep: the numbered holes").Replace(text)
+		"keep: numbered holes", "keep: the numbered holes", "      - step: marks\n", "      - step: marks\n        note: Marks of the last outage are filed off.\n").Replace(text)
 	load := func(text string) *job.Job {
 		jb, problems := packs.Load(fstest.MapFS{"fan.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "fan.yaml"})
 		if problems.Errors() > 0 {
@@ -54,6 +54,9 @@ func TestChangeBars(t *testing.T) {
 					found = true
 					got = got || besideBar(f, it)
 				}
+			}
+			if st.Note != "" && !since.Step(st) { // a new remark was no change
+				t.Errorf("step %s has a new remark and is not told as changed", st.Name())
 			}
 			if found && got != since.Step(st) {
 				t.Errorf("step %s has a bar: %v, is changed: %v", st.Name(), got, since.Step(st))

@@ -79,6 +79,7 @@ func stepLines(st *job.Step) []line {
 		l.add("hold", st.Hold.Mark)
 	}
 	l.add("easily missed", st.Missed)
+	l.add("remark", st.Note)
 	l.add("second check", st.Check)
 	if st.People > 0 {
 		l.add("people", strconv.Itoa(st.People))

@@ -100,7 +100,7 @@ func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
 	if st.Note != "" {
-		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Body, st.Note)}, layout.ParaOpts{Ref: st.At}))
+		lines = append(lines, c.Para(width, remark(c, st), layout.ParaOpts{Ref: st.At}))
 	}
 	lines = append(lines, lastLines(c, st, width)...)
 	lines = append(lines, hangingLines(c, st, width)...)

@@ -46,6 +46,16 @@ func second(c *block.Composer, st *job.Step) []layout.Run {
 	})
 }
 
+// remark is the author's remark on a step, in both languages.
+func remark(c *block.Composer, st *job.Step) []layout.Run {
+	return append([]layout.Run{layout.T(layout.Body, st.Note)}, c.Under(st.Note, func(s *block.Second) string {
+		if o := s.Step(st); o != nil {
+			return o.Note
+		}
+		return ""
+	})...)
+}
+
 // note is the small line under a step: what it comes after and why, where it
 // may be moved, what a row undoes, the old part that is not to be mixed up.
 func note(c *block.Composer, st *job.Step) string {
