@@ -14,11 +14,9 @@ import (
 func allSteps(c *composer) []layout.Piece {
 	out := []layout.Piece{c.RuleLine(c.W.AllSteps.Rule)}
 	back := map[*job.Step]*job.Step{}
-	for _, s := range c.Job.Sections {
-		for _, st := range s.Steps {
-			if st.Undoes != nil {
-				back[st.Undoes] = st
-			}
+	for _, st := range c.Job.Steps() {
+		if st.Undoes != nil {
+			back[st.Undoes] = st
 		}
 	}
 	width := (c.Span - layout.GapX) / 2
@@ -215,7 +213,7 @@ func (c *composer) sectionList() layout.Block {
 	if h := c.Job.Hours; h.Sign() > 0 {
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Total.With(h.Print(), c.Job.CrewHours.Print()))}, layout.ParaOpts{}))
 	}
-	list := []layout.Block{c.Heading(w.Sections), columnsOf(lines, columns, width)}
+	list := []layout.Block{c.Heading(w.Sections), columnsOf(lines, columns, width, 0.6)}
 	marks := func(name string, all []string) {
 		if len(all) > 0 {
 			list = append(list, c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, name+"  "), layout.T(layout.Sub, strings.Join(all, " · "))}, layout.ParaOpts{}))
@@ -239,12 +237,12 @@ func (c *composer) sectionList() layout.Block {
 	return layout.Above(1, list...)
 }
 
-// columnsOf sets lines in columns of a width, to be read down each.
-func columnsOf(lines []layout.Block, columns int, width layout.Mm) layout.Block {
+// columnsOf sets lines in columns of a width with a gap between lines, to be read down each.
+func columnsOf(lines []layout.Block, columns int, width, gap layout.Mm) layout.Block {
 	var cols []layout.Block
 	each := (len(lines) + columns - 1) / columns
 	for i := 0; i < len(lines); i += each {
-		col := layout.Above(0.6, lines[i:min(i+each, len(lines))]...)
+		col := layout.Above(gap, lines[i:min(i+each, len(lines))]...)
 		col.W = width
 		cols = append(cols, col)
 	}

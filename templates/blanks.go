@@ -9,15 +9,6 @@ import (
 // How many empty rows a sheet has for what nobody planned: by the size of the job, for a
 // short job writes few and a long one has room on the foot of every page of work as well.
 
-// steps counts the steps of a job.
-func steps(j *job.Job) int {
-	n := 0
-	for _, s := range j.Sections {
-		n += len(s.Steps)
-	}
-	return n
-}
-
 // blanks is one row for every so many things, within bounds.
 func blanks(things, each, least, most int) int {
 	return min(max(things/each, least), most)
@@ -37,10 +28,8 @@ func shifts(j *job.Job) int {
 // people is how many the step takes that takes the most.
 func people(j *job.Job) int {
 	n := 1
-	for _, s := range j.Sections {
-		for _, st := range s.Steps {
-			n = max(n, st.People)
-		}
+	for _, st := range j.Steps() {
+		n = max(n, st.People)
 	}
 	return n
 }

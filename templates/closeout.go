@@ -41,7 +41,7 @@ func (c *composer) tally() []counted {
 	}
 	add(w.CloseOut.Pages, c.total)
 	add(w.CloseOut.Tags, j.Tagged())
-	add(w.CloseOut.SpareTags, len(j.Tags)-j.Tagged())
+	add(w.CloseOut.SpareTags, j.SpareTags())
 	for _, sheet := range []struct{ name, values, initials string }{
 		{"traveler", w.CloseOut.BoxesFound, w.CloseOut.InitialsOff}, {"reassembly", w.CloseOut.BoxesLeft, w.CloseOut.InitialsBack},
 	} {

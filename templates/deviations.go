@@ -13,7 +13,7 @@ func deviations(c *composer) []layout.Piece {
 	w := c.W
 	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Deviations.Step, 18), block.Col(w.Deviations.What, 0), block.Col(w.Deviations.Agreed, 32), block.Col(w.Deviations.Effect, 46))
 	var rows []layout.Row
-	for i := range blanks(steps(c.Job), 10, 3, deviationRows) {
+	for i := range blanks(len(c.Job.Steps()), 10, 3, deviationRows) {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, strconv.Itoa(i+1), nil)))
 	}
 	out := c.ListSheet(w.Deviations.Rule, g, rows)

@@ -32,7 +32,7 @@ func foundToday(c *composer) []layout.Piece {
 	back := c.Grid(block.Col(w.Found.Row, 16), block.Col(w.Found.GoesBack, 0), block.Col(w.Common.From, 24), block.Col(w.Common.CountOut, 24), block.Col(w.Common.Initials, 24), block.Col(w.Common.Time, 22))
 	back.Table.MinH = spareBackH
 	rows = nil
-	for i := range blanks(steps(c.Job), 15, 2, spareBack) {
+	for i := range blanks(len(c.Job.Steps()), 15, 2, spareBack) {
 		rows = append(rows, back.Row(nil, back.Text(0, layout.StepNo, spareBackKey+strconv.Itoa(i+1), nil)))
 	}
 	return append(out, back.Under(rows)...)

@@ -83,18 +83,11 @@ func (c *composer) inThePack() layout.Block {
 	}
 	n := strconv.Itoa(c.Job.Tagged())
 	tags := c.W.Front.TagsLine.With(n, n)
-	if spare := len(c.Job.Tags) - c.Job.Tagged(); spare > 0 {
+	if spare := c.Job.SpareTags(); spare > 0 {
 		tags += c.W.Front.SpareTags.With(strconv.Itoa(spare))
 	}
 	lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Body, tags)}, layout.ParaOpts{}))
-	var cols []layout.Block
-	each := (len(lines) + columns - 1) / columns
-	for i := 0; i < len(lines); i += each {
-		col := layout.Above(1, lines[i:min(i+each, len(lines))]...)
-		col.W = width
-		cols = append(cols, col)
-	}
-	return layout.Above(1, c.Heading(c.W.Front.InThisPack), layout.Beside(layout.GapX, cols...))
+	return layout.Above(1, c.Heading(c.W.Front.InThisPack), columnsOf(lines, columns, width, 1))
 }
 
 // legend explains the marks.

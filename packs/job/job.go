@@ -84,6 +84,18 @@ func (j *Job) Tagged() int {
 	return n
 }
 
+// SpareTags counts the tags that are spare.
+func (j *Job) SpareTags() int { return len(j.Tags) - j.Tagged() }
+
+// Steps lists all steps in their order.
+func (j *Job) Steps() []*Step {
+	var out []*Step
+	for _, s := range j.Sections {
+		out = append(out, s.Steps...)
+	}
+	return out
+}
+
 // A Choice is what this machine has of one option: whether it is fitted, or which
 // build it is.
 type Choice struct {

@@ -28,7 +28,7 @@ func (j *Job) Kinds() []Kind {
 	for _, p := range j.Parts {
 		counted[p.Name] = counted[p.Name] || len(p.Joints) > 0 || p.Thread != nil
 	}
-	for _, st := range j.steps() {
+	for _, st := range j.Steps() {
 		for _, m := range st.Remove {
 			if m.Part == nil || m.To.Spot != nil || j.TagOf(m.Part) != nil {
 				continue
@@ -42,7 +42,7 @@ func (j *Job) Kinds() []Kind {
 			out[i].takeOff(m)
 		}
 	}
-	for _, st := range j.steps() {
+	for _, st := range j.Steps() {
 		for _, m := range st.Fit {
 			if m.Part == nil {
 				continue
@@ -53,15 +53,6 @@ func (j *Job) Kinds() []Kind {
 		}
 	}
 	return slices.DeleteFunc(out, func(k Kind) bool { return !counted[k.Name] && k.Off < 2 })
-}
-
-// steps are all steps of a job in their order.
-func (j *Job) steps() []*Step {
-	var out []*Step
-	for _, s := range j.Sections {
-		out = append(out, s.Steps...)
-	}
-	return out
 }
 
 // takeOff counts pieces that come off.

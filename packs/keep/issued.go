@@ -1,7 +1,6 @@
 package keep
 
 import (
-	"encoding/csv"
 	"io"
 	"strings"
 
@@ -41,13 +40,10 @@ func Issued(j *job.Job) int { return len(issues(j)) }
 // the numbers of machine and job on each line, by which what comes back is booked; with the
 // mark of UTF-8 before it where that is asked for.
 func WriteIssued(w io.Writer, j *job.Job, marked bool) error {
-	if marked {
-		if _, err := io.WriteString(w, utf8Mark); err != nil {
-			return err
-		}
+	out, err := newTable(w, marked)
+	if err != nil {
+		return err
 	}
-	out := csv.NewWriter(w)
-	out.UseCRLF = true
 	out.Write([]string{"kind", "what", "number", "how much", "size", "always renewed", "for steps", "note", "machine", "job", "revision",
 		"issued", "date issued", "used", "returned", "date returned", "initials"})
 	for _, x := range issues(j) {

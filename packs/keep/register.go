@@ -50,16 +50,25 @@ func columns() []column {
 // utf8Mark is the mark by which some spreadsheets know that a file is UTF-8.
 const utf8Mark = "\ufeff"
 
-// WriteRegister writes one line a tag as CSV (RFC 4180, UTF-8, a header line), for the
-// storeroom's own lists, with the mark of UTF-8 before it where that is asked for.
-func WriteRegister(w io.Writer, j *job.Job, marked bool) error {
+// newTable begins a CSV (RFC 4180, UTF-8), with the mark of UTF-8 where it is asked for.
+func newTable(w io.Writer, marked bool) (*csv.Writer, error) {
 	if marked {
 		if _, err := io.WriteString(w, utf8Mark); err != nil {
-			return err
+			return nil, err
 		}
 	}
 	out := csv.NewWriter(w)
 	out.UseCRLF = true
+	return out, nil
+}
+
+// WriteRegister writes one line a tag as CSV (RFC 4180, UTF-8, a header line), for the
+// storeroom's own lists, with the mark of UTF-8 before it where that is asked for.
+func WriteRegister(w io.Writer, j *job.Job, marked bool) error {
+	out, err := newTable(w, marked)
+	if err != nil {
+		return err
+	}
 	all := columns()
 	line := make([]string, len(all))
 	for i, c := range all {

@@ -98,11 +98,9 @@ func stepsFitting(parts []*job.Part) []*job.Step {
 // row is done with as well.
 func undoing(j *job.Job, steps []*job.Step) []*job.Step {
 	var out []*job.Step
-	for _, s := range j.Sections {
-		for _, st := range s.Steps {
-			if st.Undoes != nil && slices.Contains(steps, st.Undoes) {
-				out = append(out, st)
-			}
+	for _, st := range j.Steps() {
+		if st.Undoes != nil && slices.Contains(steps, st.Undoes) {
+			out = append(out, st)
 		}
 	}
 	return out

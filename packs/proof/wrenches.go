@@ -20,11 +20,9 @@ func (w wrench) reaches(t job.Torque) bool {
 	return errLow == nil && errHigh == nil && under >= 0 && over <= 0
 }
 
-// isFor reports whether the wrench is fetched for a step, or for the one that a
-// put-back row undoes; one that names no step is for all.
-func (w wrench) isFor(st *job.Step) bool {
-	return len(w.Steps) == 0 || slices.Contains(w.Steps, st) || st.Undoes != nil && slices.Contains(w.Steps, st.Undoes)
-}
+// isFor reports whether the wrench is fetched for a step; one that names no step is for
+// all.
+func (w wrench) isFor(st *job.Step) bool { return len(w.Steps) == 0 || slices.Contains(w.Steps, st) }
 
 // checkWrenches sees that each torque lies within the range of a wrench that is fetched
 // for the step: whoever stands there with the wrong one guesses. A list without

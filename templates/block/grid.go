@@ -45,14 +45,6 @@ func (c *Composer) Grid(cols ...Column) Grid {
 	return g
 }
 
-// MarkWidth is the width of a column that holds the longest of some marks in one line.
-func (c *Composer) MarkWidth(st layout.Style, least layout.Mm, marks ...string) layout.Mm {
-	for _, m := range marks {
-		least = max(least, c.Width(st, m))
-	}
-	return least + 3
-}
-
 // Text sets a text in the width of a column; nothing when there is none.
 func (g Grid) Text(i int, st layout.Style, text string, ref layout.Ref) layout.Block {
 	if text == "" {

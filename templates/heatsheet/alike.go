@@ -21,7 +21,7 @@ func alikeHeats(c *block.Composer, all []*job.Heat) [][]*job.Heat {
 	var out [][]*job.Heat
 	var last []string
 	for _, h := range all {
-		said := append([]string{h.What}, wordsOf(sheet{Composer: c, h: h, u: figure.UnitsOf(h)}.pieces())...)
+		said := append([]string{h.What}, wordsOf(sheetOf(c, h).pieces())...)
 		if n := len(out); n > 0 && h.Pull == nil && out[n-1][0].Pull == nil && slices.Equal(said, last) {
 			out[n-1] = append(out[n-1], h)
 			continue
@@ -29,6 +29,11 @@ func alikeHeats(c *block.Composer, all []*job.Heat) [][]*job.Heat {
 		out, last = append(out, []*job.Heat{h}), said
 	}
 	return out
+}
+
+// sheetOf is the sheet of one heat.
+func sheetOf(c *block.Composer, h *job.Heat) sheet {
+	return sheet{Composer: c, h: h, u: figure.UnitsOf(h)}
 }
 
 // wordsOf lists the texts of some pieces.

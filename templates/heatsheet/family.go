@@ -41,7 +41,7 @@ func sharedOrder(c *block.Composer, h *job.Heat) string {
 	if h.Pull != nil || h.PutOn == nil {
 		return ""
 	}
-	s := sheet{Composer: c, h: h, u: figure.UnitsOf(h)}
+	s := sheetOf(c, h)
 	var says []string
 	says = append(says, s.onOrder()...)
 	for _, p := range s.hazards(h.PutOnAt) {
@@ -63,7 +63,7 @@ func familyPieces(c *block.Composer, family [][]*job.Heat) []layout.Piece {
 	out = append(out, s.orderPieces()...)
 	var told [][]string
 	for _, hs := range family {
-		told = append(told, sheet{Composer: c, h: hs[0], u: figure.UnitsOf(hs[0])}.assumed())
+		told = append(told, sheetOf(c, hs[0]).assumed())
 	}
 	common := slices.DeleteFunc(slices.Clone(told[0]), func(text string) bool {
 		return slices.ContainsFunc(told, func(l []string) bool { return !slices.Contains(l, text) })
@@ -73,7 +73,7 @@ func familyPieces(c *block.Composer, family [][]*job.Heat) []layout.Piece {
 	}
 	for i, hs := range family {
 		own := slices.DeleteFunc(told[i], func(text string) bool { return slices.Contains(common, text) })
-		one := sheet{Composer: c, h: hs[0], u: figure.UnitsOf(hs[0])}
+		one := sheetOf(c, hs[0])
 		if len(own) > 0 {
 			out = append(out, one.small(marksOf(hs)+": ", block.Capital(strings.Join(own, "; "))+"."))
 		}
