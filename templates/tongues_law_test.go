@@ -14,6 +14,7 @@ import (
 	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/packs/units"
 	"matchmark/templates"
 	"matchmark/templates/words"
 )
@@ -226,6 +227,9 @@ func decimalSigns(t *testing.T, name string, x setting, j *job.Job, pack *templa
 		for _, bit := range figures(foreign, text) {
 			own[bit] = true
 		}
+	}
+	if units.DecimalMark != layout.DecimalMark {
+		t.Fatal("numbers are written with another decimal mark than the one that is set")
 	}
 	told := map[string]bool{}
 	eachTextOf(pack, func(f layout.Frame, text string) {

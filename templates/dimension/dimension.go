@@ -22,7 +22,7 @@ type content struct {
 	back    bool
 	note    string
 	reason  bool // has the box for why a reading was not taken
-	tried   *tried
+	tried   tried
 	whole   *layout.Block // what stands in its frame, where that has been set
 	half    bool          // one of two frames beside each other: fewer ways are tried
 	// limitTold says that the limit of a sum stands in the head, not behind each result.
@@ -31,22 +31,6 @@ type content struct {
 
 // d is the dimension that the head tells.
 func (k content) d() *job.Dim { return k.entries[0].d }
-
-// A way is one of the ways to set a content.
-type way struct {
-	limitInHead bool // the limit in the head, or before the boxes
-	stacked     bool // OK and not OK below each other
-	cols        int  // columns of a list of boxes, or of a table turned on its side
-	markAbove   bool // the mark of each like place above its boxes, or before them
-}
-
-// bind is how much height a way must save before the limit leaves its place before the
-// boxes, where a reader looks for it.
-const bind layout.Mm = 3
-
-// Many is how many dimensions a job may have before its pack takes too long to set: then
-// two ways are tried, and the others only where those do not fit.
-const Many = 600
 
 // inner is what stands in the frame of a content, set in the way that takes the least
 // height: with its picture beside all, beside the head alone, or with the verdict below it.
@@ -92,87 +76,6 @@ func pictures(c *block.Composer, d *job.Dim) []layout.Block {
 	out := []layout.Block{picture.OfDimension(c.Setter, d)}
 	if faces(c.W, d) != "" {
 		out = append(out, picture.Small(c.Setter, d))
-	}
-	return out
-}
-
-// around is a content with its picture in the way that takes the least height, and that
-// height with what speaks against the way.
-func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowest layout.Mm) {
-	pic, room := done(picture), full
-	if !pic.empty {
-		room = full - pic.w - block.CellPad
-	}
-	least = sized{empty: true}
-	try := func(b sized, w way) {
-		h := b.h
-		if w.limitInHead {
-			h += bind
-		}
-		h += 1000 * layout.Mm(b.misfits) // what does not fit is told only where nothing fits
-		if !b.empty && b.w <= full+0.01 && (least.empty || h < lowest-0.5) {
-			least, lowest = b, h
-		}
-	}
-	ways, many := k.ways(), len(k.Job.Dims) > Many
-	if many {
-		ways = append([]way{ways[0], ways[len(ways)/2]}, ways...)
-	}
-	for i, w := range ways {
-		if i >= 2 && many && !least.empty && least.misfits == 0 {
-			break
-		}
-		try(beside(block.CellPad, pic, k.body(w, room)), w)
-		if b := k.besideBoxes(w, room); !b.empty {
-			try(beside(block.CellPad, pic, b), w)
-		}
-		if pic.empty {
-			try(k.headBeside(w, full), w)
-		} else {
-			head := beside(block.CellPad, pic, done(k.head(w, room)))
-			try(above(1.5, head, k.rows(w, full)), w)
-			try(k.underPicture(w, pic, room), w)
-			try(k.underHead(w, pic, full, room), w)
-			if b := k.asideOf(w, full); !b.empty {
-				try(above(1.5, head, b), w)
-			}
-		}
-		if !many && w.cols < 2 && !w.markAbove {
-			k.bands(w, room, lowest, func(b sized) { try(beside(block.CellPad, pic, b), w) })
-		}
-	}
-	return least, lowest
-}
-
-// ways are all ways that are worth a try.
-func (k content) ways() []way {
-	cols, above := 5, []bool{false}
-	if p := k.d().Positions; p.Kind != job.Grid && len(k.entries[0].sides) < 2 {
-		cols = 1
-	}
-	if k.half {
-		cols = min(cols, 2)
-	}
-	if len(k.entries) > 1 {
-		above = []bool{false, true}
-	}
-	stacks := []bool{false}
-	if e := k.entries[0]; len(verdictList(k.Composer, e.d, e.sides, k.back)) > 1 {
-		stacks = []bool{false, true}
-	}
-	var out []way
-	byHand := len(k.entries) > 1 && byHand(k.d(), k.entries[0].sides)
-	for _, limitInHead := range []bool{false, true} {
-		if byHand && !limitInHead {
-			continue // it stands beside the results as well
-		}
-		for _, stacked := range stacks {
-			for n := range cols {
-				for _, a := range above {
-					out = append(out, way{limitInHead, stacked, n, a})
-				}
-			}
-		}
 	}
 	return out
 }
@@ -242,83 +145,10 @@ func (k content) warm(e entry, width layout.Mm) sized {
 	return done(warmLine(k.Composer, e.d, writtenSide(e.sides), width))
 }
 
-// besideBoxes is the head with tall boxes below it, and limit and verdict beside those.
-func (k content) besideBoxes(w way, width layout.Mm) sized {
-	rows := k.asideOf(w, width)
-	if rows.empty {
-		return rows
-	}
-	return above(1.5, done(k.head(w, width)), rows)
-}
-
-// asideOf has limit and verdict in the room that tall boxes leave beside them; nothing
-// where there is none.
-func (k content) asideOf(w way, width layout.Mm) sized {
-	if len(k.entries) > 1 {
-		return sized{empty: true}
-	}
-	e := k.entries[0]
-	boxes := k.boxes(e, w, width)
-	aside := width - boxes[0].W - layout.GapX
-	if boxes[0].H <= lowBoxes || aside < leastReason {
-		return sized{empty: true}
-	}
-	items := append(k.limit(w, aside), boxes[1:]...)
-	column := k.flow(append(items, k.verdict(e, w)...), aside)
-	return above(layout.GapY, beside(layout.GapX, done(boxes[0]), column), k.warm(e, width))
-}
-
-// headBeside has head and verdict beside tall boxes that leave room for them.
-func (k content) headBeside(w way, width layout.Mm) sized {
-	const leastHead = 60
-	e := k.entries[0]
-	boxes := k.boxes(e, w, width)
-	aside := width - boxes[0].W - layout.GapX
-	if len(k.entries) > 1 || boxes[0].H <= lowBoxes || aside < leastHead {
-		return sized{empty: true}
-	}
-	items := append(k.limit(w, aside), boxes[1:]...)
-	column := k.flow(append(items, k.verdict(e, w)...), aside)
-	return beside(layout.GapX, done(boxes[0]), above(layout.GapY, done(k.head(w, aside)), column, k.warm(e, aside)))
-}
-
-// underHead has the head over the whole width, and below it the picture with the boxes to
-// its right.
-func (k content) underHead(w way, pic sized, full, room layout.Mm) sized {
-	rows := k.rows(w, room)
-	if b := k.asideOf(w, room); !b.empty && b.h < rows.h {
-		rows = b
-	}
-	return above(1.5, done(k.head(w, full)), beside(block.CellPad, pic, rows))
-}
-
-// underPicture has the verdict below the picture.
-func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
-	if len(k.entries) > 1 {
-		return sized{empty: true}
-	}
-	const gap = 3 // with the room beside the initials that of two boxes
-	width -= gap - block.CellPad
-	e := k.entries[0]
-	left := above(layout.GapY, pic, k.flow(k.verdict(e, w), pic.w))
-	if left.w > pic.w+0.01 {
-		return sized{empty: true}
-	}
-	narrow := left.make
-	left.w, left.make = pic.w, func() layout.Block {
-		b := narrow()
-		b.W = pic.w
-		return b
-	}
-	items := append(k.limit(w, width), k.boxes(e, w, width)...)
-	body := above(layout.GapY, above(1.5, done(k.head(w, width)), flowRow(items, width)), k.warm(e, width))
-	return beside(gap, left, body)
-}
-
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
 // what is worked out from them.
 func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
-	return k.tried.boxesOnce(boxesKey{e.d, w.cols, width}, func() []layout.Block {
+	return listOnce(k.tried.boxes, boxesKey{e.d, w.cols, width}, func() []layout.Block {
 		return append(boxItems(k.Composer, e.d, e.sides, w.cols, width), extraItems(k.Composer, e.d, e.sides)...)
 	})
 }
@@ -349,7 +179,7 @@ func (k content) flow(items []layout.Block, width layout.Mm) sized {
 
 // verdict are the pieces that say how a reading came out, ending with the initials.
 func (k content) verdict(e entry, w way) []layout.Block {
-	return k.tried.verdictOnce(verdictKey{e.d, w.stacked}, func() []layout.Block {
+	return listOnce(k.tried.verdicts, verdictKey{e.d, w.stacked}, func() []layout.Block {
 		return verdictItems(k.Composer, e.d, e.sides, k.back, w.stacked)
 	})
 }

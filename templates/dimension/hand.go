@@ -121,7 +121,7 @@ func widest(bs []layout.Block) (w layout.Mm) {
 // handRows are the sums and boxes of one of several like places, and with them its verdict
 // if it does not stand beside them.
 func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block) sized {
-	set := k.tried.handOnce(boxesKey{e.d, 0, width}, func() handSet { return k.handSet(e, width) })
+	set := once(k.tried.byHand, boxesKey{e.d, 0, width}, func() handSet { return k.handSet(e, width) })
 	var rows []sized
 	for _, p := range set.parts {
 		rows = append(rows, done(p))

@@ -12,7 +12,7 @@ import (
 // head is what is measured under which mark, in which state and with what, and what
 // follows from its limit.
 func (k content) head(w way, width layout.Mm) layout.Block {
-	return k.tried.headOnce(headKey{w.limitInHead, width}, func() layout.Block { return k.setHead(w, width) })
+	return once(k.tried.heads, headKey{w.limitInHead, width}, func() layout.Block { return k.setHead(w, width) })
 }
 
 func (k content) setHead(w way, width layout.Mm) layout.Block {
@@ -57,7 +57,7 @@ func (k content) limit(w way, width layout.Mm) []layout.Block {
 	if w.limitInHead {
 		return nil
 	}
-	return k.tried.limitOnce(headKey{false, width}, func() []layout.Block { return k.setLimit(width) })
+	return listOnce(k.tried.limits, headKey{false, width}, func() []layout.Block { return k.setLimit(width) })
 }
 
 func (k content) setLimit(width layout.Mm) []layout.Block {

@@ -6,7 +6,7 @@ import (
 )
 
 // tried keeps what is the same in several ways to set a content, while they are tried.
-// The nil one keeps nothing. Who takes blocks from it must not write to them.
+// The zero one keeps nothing. Who takes blocks from it must not write to them.
 type tried struct {
 	boxes    map[boxesKey][]layout.Block
 	heads    map[headKey]layout.Block
@@ -35,43 +35,8 @@ type verdictKey struct {
 // its verdict.
 type handSet struct{ parts, items []layout.Block }
 
-func newTried() *tried {
-	return &tried{map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}}
-}
-
-func (t *tried) boxesOnce(key boxesKey, set func() []layout.Block) []layout.Block {
-	if t == nil {
-		return set()
-	}
-	return listOnce(t.boxes, key, set)
-}
-
-func (t *tried) limitOnce(key headKey, set func() []layout.Block) []layout.Block {
-	if t == nil {
-		return set()
-	}
-	return listOnce(t.limits, key, set)
-}
-
-func (t *tried) verdictOnce(key verdictKey, set func() []layout.Block) []layout.Block {
-	if t == nil {
-		return set()
-	}
-	return listOnce(t.verdicts, key, set)
-}
-
-func (t *tried) handOnce(key boxesKey, set func() handSet) handSet {
-	if t == nil {
-		return set()
-	}
-	return once(t.byHand, key, set)
-}
-
-func (t *tried) headOnce(key headKey, set func() layout.Block) layout.Block {
-	if t == nil {
-		return set()
-	}
-	return once(t.heads, key, set)
+func newTried() tried {
+	return tried{map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}}
 }
 
 // listOnce is a list to which the caller may append.
@@ -80,11 +45,14 @@ func listOnce[K comparable](of map[K][]layout.Block, key K, set func() []layout.
 	return b[:len(b):len(b)]
 }
 
+// once is what was set under a key, set now where it was not; a nil map keeps nothing.
 func once[K comparable, V any](of map[K]V, key K, set func() V) V {
 	v, known := of[key]
 	if !known {
 		v = set()
-		of[key] = v
+		if of != nil {
+			of[key] = v
+		}
 	}
 	return v
 }

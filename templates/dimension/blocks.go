@@ -1,0 +1,216 @@
+package dimension
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/templates/block"
+)
+
+// Blocks are the readings that a step takes, those of one dimension at like places in one
+// block. Of one reading the box for why it was not taken stands in its block where that
+// takes no height; else, unless the step has that box elsewhere, a row says once which
+// were not taken.
+func Blocks(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref, elsewhere bool) []layout.Block {
+	if within := withReason(c, ds, kind); within != nil {
+		return within
+	}
+	out := blocks(c, ds, kind, false)
+	if written := Written(ds, kind); len(written) > 0 && !elsewhere {
+		out = append(out, notTaken(c, written, at, c.Span-block.NumberWidth).Pad(2, 0, 0, 0).At(block.NumberWidth, 0))
+	}
+	return out
+}
+
+// withReason is one reading with the box for why it was not taken in its block; nothing
+// where that would make the block higher.
+func withReason(c *block.Composer, ds []*job.Dim, kind Kind) []layout.Block {
+	if len(Written(ds, kind)) != 1 {
+		return nil
+	}
+	within := blocks(c, ds, kind, true)
+	if heightOf(within) > heightOf(blocks(c, ds, kind, false))+0.5 {
+		return nil
+	}
+	return within
+}
+
+// AsksReason reports whether readings need a box for why they were not taken outside of
+// their blocks.
+func AsksReason(c *block.Composer, ds []*job.Dim, kind Kind) bool {
+	return len(Written(ds, kind)) > 0 && withReason(c, ds, kind) == nil
+}
+
+// Written are the readings that have boxes at the step.
+func Written(ds []*job.Dim, kind Kind) []*job.Dim {
+	var out []*job.Dim
+	for _, d := range ds {
+		if !onlyLine(d, kind) {
+			out = append(out, d)
+		}
+	}
+	return out
+}
+
+func heightOf(bs []layout.Block) (h layout.Mm) {
+	for _, b := range bs {
+		h += b.H + 1
+	}
+	return h
+}
+
+// A setKey tells which blocks are set: a step takes readings in one order only.
+type setKey struct {
+	first, last *job.Dim
+	n           int
+	kind        Kind
+	reason      bool
+	span        layout.Mm
+}
+
+// blocks are the blocks of readings, with or without the boxes for the reason. They are
+// asked for several times while a step is set, and set once.
+func blocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
+	if len(ds) == 0 {
+		return nil
+	}
+	var out []layout.Block
+	key := setKey{ds[0], ds[len(ds)-1], len(ds), kind, reason, c.Span}
+	for _, p := range c.Once(key, func() []layout.Piece {
+		var pieces []layout.Piece
+		for _, b := range setBlocks(c, ds, kind, reason) {
+			pieces = append(pieces, layout.Piece{Block: b})
+		}
+		return pieces
+	}) {
+		out = append(out, p.Block)
+	}
+	return out
+}
+
+// setBlocks sets the blocks of readings.
+func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
+	var frames []frameOf
+	for i := 0; i < len(ds); {
+		d := ds[i]
+		if onlyLine(d, kind) {
+			line := lineOf(c, d, kind)
+			frames = append(frames, frameOf{whole: []layout.Block{line}, height: line.H + 1})
+			i++
+			continue
+		}
+		k := content{Composer: c, back: kind != Found, reason: reason}
+		n := i
+		for n < len(ds) && (n == i || alike(c, d, ds[n], kind)) {
+			k.entries = append(k.entries, entry{ds[n], sidesOf(c, ds[n], kind)})
+			n++
+		}
+		if kind == Found {
+			k.note = lastChanceNote(c, d)
+		}
+		for _, part := range k.parts() {
+			frames = append(frames, part.frameOf(kind))
+		}
+		i = n
+	}
+	return paired(frames, c.Span)
+}
+
+// alike reports whether a dimension at another place is told by the head of the first,
+// so that both stand in one block.
+func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
+	if d.Base != first.Base || onlyLine(d, kind) || d.Positions.Kind == job.Clock || d.Positions.Kind == job.Log {
+		return false
+	}
+	if d.Box.Form == reading.Grid || byHand(d, sidesOf(c, d, kind)) != byHand(first, sidesOf(c, first, kind)) {
+		return false
+	}
+	head := func(d *job.Dim) string {
+		e := entry{d, sidesOf(c, d, kind)}
+		k := content{Composer: c, entries: []entry{e, e}, back: kind != Found}
+		if kind == Found {
+			k.note = lastChanceNote(c, d)
+		}
+		var text strings.Builder
+		for _, it := range k.head(way{limitInHead: true}, c.Span).Items {
+			if t, ok := it.Shape.(layout.Text); ok {
+				text.WriteString(t.S + " ")
+			}
+		}
+		return text.String()
+	}
+	return head(d) == head(first)
+}
+
+// parts are the frames of like places: one, or two where one were too tall for a page.
+func (k content) parts() []content {
+	n := len(k.entries)
+	if n < 2 {
+		return []content{k}
+	}
+	whole := k.inner()
+	if whole.H <= tallFrame {
+		k.whole = &whole
+		return []content{k}
+	}
+	first, second := k, k
+	first.entries, second.entries = k.entries[:(n+1)/2], k.entries[(n+1)/2:]
+	return append(first.parts(), second.parts()...)
+}
+
+// contents is what stands in the frame of a dimension, or in its frames where it is worked
+// out by hand in more lines than go well on a page, with the names of its page.
+func (k content) contents(kind Kind) []layout.Block {
+	var out []layout.Block
+	if len(k.entries) == 1 && byHand(k.d(), k.entries[0].sides) {
+		out = k.handContents()
+	} else if k.whole != nil {
+		out = []layout.Block{*k.whole}
+	} else {
+		out = []layout.Block{k.inner()}
+	}
+	if out[0].Empty() {
+		return nil // nothing goes into the width
+	}
+	what := "left "
+	if kind == Found {
+		what = "found "
+	}
+	for i := range out {
+		out[i] = padded(k.Composer, out[i])
+	}
+	for _, e := range k.entries {
+		out[0] = anchors(k.Composer, out[0], e.d, what)
+	}
+	return out
+}
+
+// frameOf is a dimension in its frames, over the whole width or in less.
+func (k content) frameOf(kind Kind) frameOf {
+	var f frameOf
+	for _, b := range k.contents(kind) {
+		f.whole = append(f.whole, bordered(b, b.H))
+		f.height += b.H + 1
+	}
+	if len(f.whole) > 1 || len(k.Job.Dims) > Many {
+		return f
+	}
+	set := map[layout.Mm]layout.Block{}
+	f.in = func(span layout.Mm) layout.Block {
+		if b, known := set[span]; known {
+			return b
+		}
+		less := *k.Composer
+		less.Span = span
+		narrow := k
+		narrow.Composer, narrow.half, narrow.whole = &less, true, nil
+		set[span] = layout.Block{}
+		if all := narrow.contents(kind); len(all) == 1 {
+			set[span] = all[0]
+		}
+		return set[span]
+	}
+	return f
+}
