@@ -55,7 +55,7 @@ func (k content) inner() layout.Block {
 
 // plain is how much height the small picture must save before it takes the place of the
 // one with names.
-const plain layout.Mm = 2
+const plain layout.Mm = 1
 
 // pictures are the pictures of a content, that with names first; an empty one where there
 // is none.
@@ -204,7 +204,7 @@ func (k content) verdict(e entry, w way) []layout.Block {
 
 // padded is a content with the room to its frame.
 func padded(c *block.Composer, content layout.Block) layout.Block {
-	return content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1.2, block.CellPad, 1.6, block.CellPad)
+	return content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1, block.CellPad, 1.3, block.CellPad)
 }
 
 // lowBoxes is the height of one line of boxes with their captions.

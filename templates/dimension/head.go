@@ -46,7 +46,7 @@ func (k content) setHead(w way, width layout.Mm) layout.Block {
 	out = append(out, SourcesDiffer(c, d, width)...)
 	out = append(out, cameBack(c, d, k.back, width)...)
 	out = append(out, remarks(c, d, width)...)
-	if w.limitInHead && len(k.entries) == 1 {
+	if w.limitInHead && len(k.entries) == 1 && d.Shims == nil {
 		out = append(out, limit.boxes...)
 	}
 	return layout.Above(0.4, out...)

@@ -71,12 +71,23 @@ type ladderEnd struct {
 	at                         int // which position, from 0
 }
 
-// rungs sets the lines of one ladder below each other, the decimal points of their
-// last boxes in one column, the unit and the limit behind the result.
+// rungs sets the lines of one ladder below each other, or beside each other where that takes
+// less height.
 func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
-	if one := rungsInRow(c, d, l, end, width); !one.Empty() {
-		return one
+	below, across := rungsBelow(c, d, l, end, width), rungsInRows(c, d, l, end, width)
+	if !across.Empty() && across.H < below.H-acrossSaves {
+		return across
 	}
+	return below
+}
+
+// acrossSaves is how much height the lines of a sum must save to stand beside each other:
+// below each other they are added up faster.
+const acrossSaves layout.Mm = 1
+
+// rungsBelow sets the lines of one ladder below each other, the decimal points of their
+// last boxes in one column, the unit and the limit behind the result.
+func rungsBelow(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
 	after := 0
 	for _, r := range l.Rungs {
 		after = max(after, lastAfter(r))

@@ -16,7 +16,7 @@ type way struct {
 
 // bind is how much height a way must save before the limit leaves its place before the
 // boxes, where a reader looks for it.
-const bind layout.Mm = 3
+const bind layout.Mm = 1.5
 
 // Many is how many dimensions a job may have before its pack takes too long to set: then
 // two ways are tried, and the others only where those do not fit.
