@@ -43,8 +43,9 @@ func (k content) handContents() []layout.Block {
 	parts = append(parts, layout.Above(layout.GapY, k.flow(items, width).make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
 	out := []layout.Block{}
 	frame := k.handHead(width)
+	whole := layout.Above(layout.GapY, append([]layout.Block{frame}, parts...)...)
 	for _, p := range parts {
-		if frame.H+layout.GapY+p.H > tallFrame {
+		if whole.H > tallest && frame.H+layout.GapY+p.H > tallFrame {
 			out = append(out, frame)
 			runs := []layout.Run{markRun(k.Composer, e.d.Mark, width), layout.T(layout.Strong, "  "+e.d.What)}
 			frame = k.Para(width, runs, layout.ParaOpts{Ref: e.d.At}) // the next page may begin here

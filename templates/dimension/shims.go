@@ -198,7 +198,7 @@ func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (ro
 // leafRows sets a pack whose leaves do not all go beside each other.
 func leafRows(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows []layout.Block, below layout.Block) {
 	named := func(name string, b layout.Block) layout.Block {
-		return layout.Above(headGap, c.Words(layout.Caption, name), b)
+		return layout.Above(headGap, textLine(c, d, layout.Caption, name), b)
 	}
 	var last []layout.Block
 	for _, s := range sides {
