@@ -91,6 +91,19 @@ func (c *composer) work(back bool) []layout.Piece {
 				i += n - 1
 				continue
 			}
+			if n := inOne(s.Steps[i:]); n > 1 {
+				all := s.Steps[i : i+n]
+				pieces := c.Once(st, func() []layout.Piece { return step.InOne(c.Composer, all) })
+				goesOn := step.AllContinued(c.Composer, all, *again)
+				for _, p := range c.barred(pieces, c.tabledChanged(all)) {
+					p.Group += group
+					p.Under = []*layout.Block{again, goesOn}
+					out = append(out, p)
+				}
+				group += n
+				i += n - 1
+				continue
+			}
 			if st.Later != "" && st.Undoes == nil {
 				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 2, Under: []*layout.Block{again}})
 				continue
@@ -116,6 +129,16 @@ func (c *composer) work(back bool) []layout.Piece {
 func tabled(steps []*job.Step) int {
 	n := 0
 	for n < len(steps) && steps[n].Table && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
+		n++
+	}
+	return n
+}
+
+// inOne counts the steps at the head of a list that are one step at several places, to be
+// printed below one head.
+func inOne(steps []*job.Step) int {
+	n := 0
+	for n < len(steps) && steps[n].Alike && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
 		n++
 	}
 	return n
