@@ -159,7 +159,7 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 					st.text += text + " "
 				}
 			}
-			if other := around(it, frames); in != nil && (other == nil || other == in.frame) {
+			if other := around(it, frames); in != nil && other == in.frame {
 				in.items = append(in.items, printed{text, x.Face == layout.Bold})
 				if len(in.items) == 1 {
 					in.items = append(in.items, underPicture(f.Items, i, in.frame)...)
