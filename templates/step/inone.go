@@ -64,12 +64,20 @@ func AllContinued(c *block.Composer, steps []*job.Step, section layout.Block) *l
 	return ContinuedLine(c, &all, section)
 }
 
-// noteParts are the parts of the small line of a step.
+// noteParts are the parts of the small line of a step, and from where its place is seen
+// and counted if its section does not tell.
 func noteParts(c *block.Composer, st *job.Step) []string {
-	if text := note(c, st); text != "" {
-		return strings.Split(text, " · ")
+	var out []string
+	if st.Place.CountedFrom != st.Section.Place.CountedFrom {
+		out = append(out, c.W.Common.CountedFrom.With(st.Place.CountedFrom))
 	}
-	return nil
+	if st.Place.ViewedFrom != st.Section.Place.ViewedFrom {
+		out = append(out, c.W.Common.SeenFrom.With(st.Place.ViewedFrom))
+	}
+	if text := note(c, st); text != "" {
+		out = append(out, strings.Split(text, " · ")...)
+	}
+	return out
 }
 
 // head is what stands above the rows: cautions, the numbers, what is done.
@@ -232,8 +240,21 @@ func (t *together) acts() []layout.Piece {
 			continue
 		}
 		if v == job.DoTighten {
-			pics, _ := jointsheet.Orders(t.Composer, first, t.Span-block.NumberWidth, nil)
+			var how func(layout.Mm) []layout.Block
+			if t.sameJoints() {
+				how = t.howTight
+			}
+			pics, all := jointsheet.Orders(t.Composer, first, t.Span-block.NumberWidth, how)
 			above = append(above, pics...)
+			if how != nil {
+				if !all {
+					above = append(above, how(t.Span-block.NumberWidth)...)
+				}
+				for i, st := range t.steps {
+					lines[i] = append(lines[i], t.ticksOf(st))
+				}
+				continue
+			}
 		}
 		for i, st := range t.steps {
 			if r := linesOf(t.Composer, st, v); r.lines != nil {
@@ -330,12 +351,8 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 			below = nil
 		}
 		beside.W = width
-		gap := layout.GapY
-		if i == 0 {
-			gap = 1
-		}
 		row := layout.Beside(0, number, beside, layout.Space(textGap, 1), boxes)
-		out = append(out, layout.Piece{Block: row.Anchored("step " + st.No), Gap: gap, Group: i})
+		out = append(out, layout.Piece{Block: row.Anchored("step " + st.No), Gap: layout.GapY, Group: i})
 		for _, r := range lines[i][n:] {
 			below = append(below, t.blocksOf(t.Composer, r)...)
 		}
