@@ -13,15 +13,19 @@ import (
 // number stands once more.
 const Together layout.Mm = 80
 
-// ContinuedLine says on the page that a step goes on to which one it is: at the right
-// end of the line of its section, or below it where that is long.
-func ContinuedLine(c *block.Composer, st *job.Step, section layout.Block) *layout.Block {
+// Running is the line of the section on a page that it goes on to: how much of it is
+// taken, where it ends, how far it begins above the steps, and its height.
+type Running struct{ Taken, Right, Up, H layout.Mm }
+
+// ContinuedLine says on the page that a step goes on to which one it is: in the line of its
+// section, or below it where that is long.
+func ContinuedLine(c *block.Composer, st *job.Step, line Running) *layout.Block {
 	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.W.Step.Continued)}
 	if p := ownPlace(st); p != "" {
 		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: p, Style: layout.SubBold, Deco: layout.Boxed})
 	}
-	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); block.InkRight(section)+2*textGap+one.W <= c.Span {
-		beside := layout.Overlay(one.At(c.Span-one.W, -section.H))
+	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); line.Taken+textGap+one.W <= line.Right {
+		beside := layout.Overlay(one.Fill(one.W, line.H, 0, 0.5).At(line.Right-one.W, -line.Up))
 		beside.H = 0
 		return &beside
 	}
