@@ -13,7 +13,7 @@ import (
 // sectionHead is the heading of a section: its number, name, place and the side
 // it is seen from.
 func (c *composer) sectionHead(s *job.Section) layout.Block {
-	return layout.Above(0.6, c.sectionLine(s), c.Rule(layout.Heavy)).Pad(0, 0, 1, 0)
+	return layout.Above(0.6, c.sectionLine(s), c.Rule(layout.Heavy)).Pad(0, 0, 0.6, 0)
 }
 
 // sectionAgain is the heading as it stands on each page that the section runs on to: in
