@@ -124,7 +124,7 @@ func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block
 func (c *Composer) framed(blocks ...layout.Block) layout.Block {
 	row := layout.Middle(noteGap, blocks...)
 	row.W = c.Span - 3
-	return row.Pad(0.6, 1.5, 0.6, 1.5).Border(layout.Rect{Weight: layout.Outline})
+	return row.Pad(0.5, 1.5, 0.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
 // noteGap is the room between the panel, the signs and the text of a note.
