@@ -116,7 +116,7 @@ func (c *composer) work(back bool) []layout.Piece {
 			if n := inOne(s.Steps[i:]); n > 1 {
 				all := s.Steps[i : i+n]
 				pieces := c.Once(st, func() []layout.Piece { return step.InOne(c.Composer, all) })
-				goesOn := step.AllContinued(c.Composer, all, *again)
+				goesOn := step.AllContinued(c.Composer, all, line)
 				for _, p := range c.barred(pieces, c.tabledChanged(all)) {
 					p.Group += group
 					p.Under = []*layout.Block{again, goesOn}

@@ -58,10 +58,10 @@ func NumberOfAll(steps []*job.Step) string {
 }
 
 // AllContinued says on the page that like steps go on to which ones they are.
-func AllContinued(c *block.Composer, steps []*job.Step, section layout.Block) *layout.Block {
+func AllContinued(c *block.Composer, steps []*job.Step, line Running) *layout.Block {
 	all := *steps[0]
 	all.No, all.Place = NumberOfAll(steps), all.Section.Place
-	return ContinuedLine(c, &all, section)
+	return ContinuedLine(c, &all, line)
 }
 
 // noteParts are the parts of the small line of a step, and from where its place is seen
@@ -341,11 +341,8 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 		n := inRow(lines[i])
 		beside := layout.Above(1, append(text, runLines(lines[i][:n], width)...)...)
 		full := layout.Above(1, text...)
-		var below []layout.Block
-		for _, b := range linesBelow(t.Composer, lines[i][:n]) {
-			below = append(below, b.At(block.NumberWidth, 0))
-		}
-		if layout.Above(1, append([]layout.Block{full.Fill(width, max(full.H, boxes.H), 0, 0)}, below...)...).H < max(beside.H, boxes.H) {
+		below := t.piecesOf(t.Composer, lines[i][:n])
+		if max(full.H, boxes.H)+Height(below) < max(beside.H, boxes.H) {
 			beside = full
 		} else {
 			below = nil
@@ -353,27 +350,26 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 		beside.W = width
 		row := layout.Beside(0, number, beside, layout.Space(textGap, 1), boxes)
 		out = append(out, layout.Piece{Block: row.Anchored("step " + st.No), Gap: layout.GapY, Group: i})
-		for _, r := range lines[i][n:] {
-			below = append(below, t.blocksOf(t.Composer, r)...)
-		}
-		for _, b := range below {
+		for _, p := range append(below, t.piecesOf(t.Composer, lines[i][n:])...) {
 			out[len(out)-1].KeepNext = true
-			out = append(out, layout.Piece{Block: b, Gap: 1, Group: i})
+			p.Group = i
+			out = append(out, p)
 		}
 	}
 	return out
 }
 
-// blocksOf are the blocks of a run, in the column of the boxes.
-func (t *together) blocksOf(c *block.Composer, r run) []layout.Block {
-	if r.lines == nil {
-		return r.blocks
+// piecesOf are the pieces of runs, in the column of the boxes, low lines beside each other.
+func (t *together) piecesOf(c *block.Composer, rs []run) []layout.Piece {
+	var out []layout.Piece
+	lines := map[int]bool{}
+	for _, r := range rs {
+		for _, p := range runPieces(c, r) {
+			lines[len(out)] = r.lines != nil || r.ticks
+			out = append(out, p)
+		}
 	}
-	var out []layout.Block
-	for _, b := range linesBelow(c, []run{r}) {
-		out = append(out, b.At(block.NumberWidth, 0))
-	}
-	return out
+	return inOneRow(c, out, lines)
 }
 
 // label is the number of a step with its place below it, in the column of the numbers.
@@ -397,10 +393,13 @@ func (t *together) placeRows(lines [][]run) []layout.Piece {
 				continue
 			}
 			var blocks []layout.Block
-			for _, r := range rs {
-				blocks = append(blocks, t.blocksOf(c, r)...)
+			for _, p := range t.piecesOf(c, rs) {
+				if len(blocks) > 0 {
+					p.Block = p.Block.Pad(p.Gap, 0, 0, 0)
+				}
+				blocks = append(blocks, p.Block)
 			}
-			unit := layout.Overlay(t.label(t.steps[i]), layout.Above(1, blocks...))
+			unit := layout.Overlay(t.label(t.steps[i]), layout.Above(0, blocks...))
 			wide = wide || unit.W > c.Span+0.01 || len(unit.Misfits) > 0
 			unit.W = c.Span
 			out, high = append(out, unit), high+unit.H+1

@@ -45,9 +45,6 @@ func (t *together) howTight(width layout.Mm) []layout.Block {
 		}
 		said[f.Joint.Base] = true
 		out = append(out, t.Para(width, t.tightness(f), layout.ParaOpts{Ref: f.At}))
-		if f.Joint.Result != nil {
-			out = append(out, jointsheet.Line(t.Composer, f.Joint, f.At, width))
-		}
 		out = append(out, dimension.SourcesDiffer(t.Composer, &job.Dim{At: f.At, Says: f.Joint.Says}, width)...)
 	}
 	return out
