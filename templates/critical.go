@@ -55,14 +55,14 @@ func (c *composer) criticalSaid(d *job.Dim) string {
 // limit, and what is easily missed there; drawn again where a page begins between its rows.
 func (c *composer) criticalName(d *job.Dim) layout.Block {
 	t := layout.Table{PadX: 1.2, PadY: 0.6, Grid: true, Columns: []layout.Column{{Width: c.Span}}}
-	runs := []layout.Run{layout.T(layout.Strong, d.What)}
+	runs := []layout.Run{layout.T(layout.Body, d.What)}
 	for _, l := range c.limitsOf(d) {
 		if l.style == layout.Strong {
 			l.style = layout.Limit
 		}
-		runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
+		runs = append(runs, layout.T(layout.Body, "  "), layout.T(l.style, l.text))
 	}
-	runs = append(runs, layout.T(layout.Body, "   "))
+	runs = append(runs, layout.T(layout.Body, "  "))
 	if d.NotSourced() {
 		runs = append(runs, layout.Run{Text: c.W.Common.NotSourced, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Sub, "  "))
 	}

@@ -73,7 +73,7 @@ func (c *Composer) Note(n *job.Caution) *job.Caution {
 const (
 	shortNote  layout.Mm = 9
 	lowNote    layout.Mm = 6
-	FullNote   layout.Mm = 11
+	FullNote   layout.Mm = 9
 	shortSigns int       = 3
 )
 
@@ -102,7 +102,7 @@ func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) 
 // of this width, or of that of a longer word.
 const (
 	signsAcross           = 4
-	noteSide    layout.Mm = 50
+	noteSide    layout.Mm = 42
 )
 
 // noteSideWidth is the width of that column: wider where a language has a longer signal
