@@ -94,8 +94,8 @@ func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) 
 	if before != "" {
 		small = append(small, before)
 	}
-	return c.framed(side, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}),
-		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: noteRef(n)})))
+	runs = append(runs, layout.T(layout.Sub, "  "+strings.Join(small, " · ")))
+	return c.framed(side, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}))
 }
 
 // The signs of a note in full stand below its signal word, so many in a row, in a column
