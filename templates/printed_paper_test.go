@@ -102,6 +102,7 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 	}
 	above, row := "", ""
 	inOne := p.inOne(jb)
+	heads := newHeads(jb)
 	for _, f := range pack.Pages.BySheet() {
 		var cur *stepText
 		var group []*stepText // like steps below one head
@@ -116,6 +117,12 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 			sheets.add(f.Sheet, text)
 			if list := lists[f.Sheet]; len(list) > 0 && list[0] == text && x.Face == layout.Bold {
 				row, lists[f.Sheet] = f.Sheet+" "+text, list[1:]
+				if f.Sheet == "critical" {
+					rows.add(row, heads.at(text))
+				}
+			}
+			if f.Sheet == "critical" {
+				heads.since += text + " "
 			}
 			if row != "" {
 				rows.add(row, text)
@@ -190,6 +197,30 @@ func (p *paper) inOne(jb *job.Job) map[string][]*stepText {
 		}
 	}
 	return out
+}
+
+// Heads are the lines of the critical sheet above the rows of a dimension: what is measured
+// and its limit stand there, once for places of which the same is said.
+type heads struct {
+	what        map[string]string // what is measured, by mark
+	last, since string            // the last head, and what was read since the last mark
+}
+
+func newHeads(jb *job.Job) *heads {
+	h := &heads{what: map[string]string{}}
+	for _, d := range jb.Dims {
+		h.what[d.Mark] = d.What
+	}
+	return h
+}
+
+// at is the head of the row that begins with a mark: a new one above it, or the last.
+func (h *heads) at(mark string) string {
+	if strings.Contains(squeeze(h.since), squeeze(h.what[mark])) {
+		h.last = h.since
+	}
+	h.since = ""
+	return h.last
 }
 
 // framesOf are the frames on a page that stand about blocks of boxes.
