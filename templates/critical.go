@@ -21,6 +21,8 @@ func critical(c *composer) []layout.Piece {
 	out := []layout.Piece{c.RuleLine(c.W.Critical.Rule)}
 	out = append(out, c.easilyMissed()...)
 	g, wide := c.criticalGrids(dims)
+	table := &layout.TableOf{Columns: len(g.Table.Columns)}
+	g.Table.Of, wide.Table.Of = table, table
 	pieces := g.Table.Pieces(make([]layout.Row, 1))
 	head := pieces[0]
 	head.Gap = 3
@@ -28,7 +30,7 @@ func critical(c *composer) []layout.Piece {
 	var name *layout.Block
 	for i, d := range dims {
 		if i == 0 || d.Base != dims[i-1].Base || c.criticalSaid(d) != c.criticalSaid(dims[i-1]) {
-			b := c.criticalName(d)
+			b := c.criticalName(d, table)
 			name = &b
 			out = append(out, layout.Piece{Block: b, KeepNext: true, Under: pieces[1].Under})
 		}
@@ -51,8 +53,8 @@ func (c *composer) criticalSaid(d *job.Dim) string {
 
 // criticalName is what is measured, how, what is done when it is out of its limit, and
 // what is easily missed there; drawn again where a page begins between its rows.
-func (c *composer) criticalName(d *job.Dim) layout.Block {
-	t := layout.Table{PadX: 1.2, PadY: 0.6, Grid: true, Columns: []layout.Column{{Width: c.Span}}}
+func (c *composer) criticalName(d *job.Dim, of *layout.TableOf) layout.Block {
+	t := layout.Table{PadX: 1.2, PadY: 0.6, Grid: true, Columns: []layout.Column{{Width: c.Span, Span: of.Columns}}, Of: of}
 	runs := []layout.Run{layout.T(layout.Strong, d.What+"  ")}
 	facts := dimension.StateLine(c.Composer, d)
 	if acts := c.criticalActs(d); acts != "" {
@@ -151,6 +153,7 @@ func (c *composer) criticalGrids(dims []*job.Dim) (beside, stacked block.Grid) {
 	cols := []block.Column{block.Col(w.Common.Mark, markCol), block.Col(w.Common.Limit, 0), block.Col(w.Common.AsFound, found), block.Col(w.Common.AsLeft, left), block.Col(w.Common.Initials, initialsCol)}
 	both := append(cols[:2:2], block.Col(w.Common.AsFound+", "+w.Common.AsLeft, found+left), cols[4])
 	beside, stacked = c.Grid(cols...), c.Grid(both...)
+	stacked.Table.Columns[2].Span = 2
 	beside.Table.PadY, stacked.Table.PadY = layout.GapY/2, layout.GapY/2 // boxes of neighbouring rows
 	return beside, stacked
 }

@@ -20,7 +20,7 @@ const (
 // room that is kept for the plate, so that the head is as high on all pages of a run.
 func (c *composer) head(title string, plateW layout.Mm, page, total int) layout.Block {
 	o, e := c.Job.Order, c.Job.Equipment
-	plate := c.plateText(title).Pad(0, 4, 0, 4)
+	plate := c.plateText(title).Heading(1).Pad(0, 4, 0, 4)
 	plate = plate.Fill(max(plate.W, 30), plateH, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
 	code := c.QRModules(c.pageCode(page, total), leastModule, o.At)
 	quiet := quietOf(code)
