@@ -160,7 +160,7 @@ func (t *tags) groupOf(i int) group {
 		return group{}
 	}
 	p := f.Parts[t.part]
-	if i < p.Fresh && t.number > 0 && (it.Of == nil || t.tables.seen(it.Of)) {
+	if i < p.Fresh && t.number > 0 && (it.Of == nil || t.tables.seen(it.Of)) || t.titled(p.Sheet, it.Of) {
 		return group{}
 	}
 	g := t.spoken(it, said, p.Sheet)
@@ -204,6 +204,12 @@ func (t *tags) spoken(it layout.Item, said, sheet string) group {
 
 // newBlock is from line to line the distance above which another block of text begins.
 const newBlock layout.Mm = 6
+
+// titled reports whether a title was said at the head of the page already, as that of a
+// sheet that could have begun below another one.
+func (t *tags) titled(sheet string, e *layout.Element) bool {
+	return e != nil && e.Sort == layout.HeadingSort && e.Level == 1 && t.level[sheet] > 0 && t.last.of != e
+}
 
 // headingKind is H1 to H6, no more than one below the heading before it.
 func (t *tags) headingKind(sheet string, e *layout.Element) string {
