@@ -101,7 +101,7 @@ func (c *composer) work(back bool) []layout.Piece {
 		}
 		before = s
 		again, line := c.sectionAgain(s)
-		out = append(out, layout.Piece{Block: c.sectionHead(s).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1})
+		out = append(out, layout.Piece{Block: c.sectionHead(s).Heading(2).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1})
 		for i := 0; i < len(s.Steps); i++ {
 			group++
 			st := s.Steps[i]
