@@ -18,7 +18,7 @@ func (s sheet) notWorkedOut() layout.Block {
 	}
 	lines := []layout.Block{s.Para(s.Span-6, []layout.Run{{Text: s.W.Heat.NotWorkedOut, Style: layout.Strong}}, layout.ParaOpts{Ref: s.h.At})}
 	for _, why := range s.h.Because {
-		lines = append(lines, s.Para(s.Span-6, []layout.Run{layout.T(layout.Body, "– "+why)}, layout.ParaOpts{Ref: s.h.At}))
+		lines = append(lines, s.Para(s.Span-6, []layout.Run{layout.T(layout.Body, "– "+why.In(s.W))}, layout.ParaOpts{Ref: s.h.At}))
 	}
 	return s.heavyFrame(lines...)
 }
