@@ -64,3 +64,20 @@ func (w notWritten) In(t Tongue) string {
 	}
 	return fmt.Sprintf(t.Said("%s is not written"), what)
 }
+
+// Fixed is a sentence about a thing by its mark, with holes for texts of the author. Said
+// knows it by its English.
+func Fixed(mark, english string, holes ...any) Sentence { return fixed{mark, english, holes} }
+
+type fixed struct {
+	mark, english string
+	holes         []any
+}
+
+func (f fixed) In(t Tongue) string {
+	text := t.Said(f.english)
+	if text == f.english {
+		return ""
+	}
+	return About(t, f.mark, fmt.Sprintf(text, f.holes...))
+}
