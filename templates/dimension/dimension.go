@@ -3,6 +3,7 @@ package dimension
 import (
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/reading"
 	"matchmark/templates/block"
 	"matchmark/templates/picture"
 )
@@ -163,9 +164,13 @@ func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
 	})
 }
 
-// tables are the ways to set the boxes of several sides at several places.
+// tables are the ways to set boxes at several places: those of several sides, and those
+// that are too many for a row.
 func (k content) tables(e entry) []layout.Block {
-	if len(e.sides) < 2 || e.d.Positions.Kind == job.Single {
+	if kind := e.d.Positions.Kind; kind == job.Single || kind == job.Log || len(e.sides) < 2 && kind != job.Grid {
+		return nil
+	}
+	if f := e.d.Box.Form; len(e.sides) < 2 && (f == reading.Line || f == reading.Grid) {
 		return nil
 	}
 	return listOnce(k.tried.tables, e.d, func() []layout.Block { return sideTables(k.Composer, e.d, e.sides) })

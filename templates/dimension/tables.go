@@ -150,7 +150,7 @@ func longestWord(c *block.Composer, st layout.Style, text string) layout.Mm {
 	return most
 }
 
-// sideTables are the boxes of several sides in tables, the lowest first: those of all ways
+// sideTables are the boxes of one or several sides at several places in tables, the lowest first: those of all ways
 // of which no other is as low and as narrow.
 func sideTables(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	names := PositionNames(d.Positions)
@@ -163,6 +163,9 @@ func sideTables(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	}
 	if p := d.Positions; len(p.Rows) > 0 && len(p.Cols) > 0 {
 		all = append(all, gridTables(c, d, sides, p.Rows, p.Cols)...)
+		if len(sides) == 1 {
+			all = append(all, boxTable{p.Cols, spokenAfter(sideNames(c, d, sides)[0], p.Rows), layout.Sub, func(r, k int) spot { return spot{k*len(p.Cols) + r, 0} }}.set(c, d, sides))
+		}
 	}
 	return leastOf(all)
 }
@@ -251,9 +254,7 @@ func namedAbove(c *block.Composer, d *job.Dim, sides []Side, names []string, gro
 func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []string) []layout.Block {
 	var wide, deep []string
 	for _, s := range sideNames(c, d, sides) {
-		for _, a := range across {
-			wide = append(wide, s+", "+a)
-		}
+		wide = append(wide, spokenAfter(s, across)...)
 	}
 	for _, r := range down {
 		for _, s := range sideNames(c, d, sides) {
@@ -265,6 +266,15 @@ func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []stri
 		boxTable{down, wide, layout.Sub, func(r, k int) spot { return spot{r*n + k%n, k / n} }}.set(c, d, sides),
 		boxTable{deep, across, layout.Caption, func(r, k int) spot { return spot{r/m*n + k, r % m} }}.set(c, d, sides),
 	}
+}
+
+// spokenAfter are names, each behind the same word.
+func spokenAfter(word string, names []string) []string {
+	var out []string
+	for _, n := range names {
+		out = append(out, spoken(word, n))
+	}
+	return out
 }
 
 // sideNames are the captions of sides with the unit.
