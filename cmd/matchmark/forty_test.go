@@ -32,7 +32,7 @@ var sayings = []saying{
 	{3, "from one size to another", "storm-pump", "left: 0.050 to 0.120 mm", "D5", "traveler", 1, []string{"0.050 – 0.120 mm"}},
 	{4, "a nominal size with unequal tolerances", "storm-pump", "left: 8.00 +0.50/-0.00 mm", "D3", "traveler", 4, []string{"8.00 +0.50 / −0.00 mm"}},
 	{5, "a reading that is only recorded", "storm-pump", "found: record to 0.005 mm", "D28/DE", "traveler", 8, []string{"record"}},
-	{6, "left as it was found", "storm-pump", "left: as found +/- 0.20 mm", "D4", "reassembly", 5, []string{"as found ± 0.20 mm", "found → from"}},
+	{6, "left as it was found", "storm-pump", "left: as found +/- 0.20 mm", "D4", "reassembly", 5, []string{"as found ± 0.20 mm", "found − 0.20 =", "found + 0.20 ="}},
 	{7, "a limit worked out from another reading", "storm-pump", "left: half of D10 +/- 0.25 mm", "D11", "reassembly", 6, []string{"half of D10 ± 0.25 mm", "÷ 2 =", "target + 0.25 ="}},
 	{8, "a table by size or build", "every-arrangement", "left: {small: 0.50 to 0.70 mm, medium: 0.60 to 0.80 mm, large: 0.70 to 0.90 mm}", "D17", "traveler", 1, []string{"0.60 – 0.80 mm"}},
 	{9, "so much for each metre or inch of another reading", "every-arrangement", "left: at most 0.50 mm per m of D25", "D26", "traveler", 3, []string{"at most 0.50 mm for each m of D25", "× 0.0005"}},

@@ -39,8 +39,12 @@ func (k content) handContents() []layout.Block {
 	width := k.Span - 2*block.CellPad
 	e := k.entries[0]
 	parts, items := k.handParts(e, width)
-	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), k.verdict(e, way{})...)
-	parts = append(parts, layout.Above(layout.GapY, k.flow(items, width).make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
+	items = append(items, extraItems(k.Composer, e.d, e.sides)...)
+	row := k.flow(append(items[:len(items):len(items)], k.verdict(e, way{})...), width)
+	if low := k.flow(append(items, k.verdict(e, way{stacked: true})...), width); low.h < row.h-0.5 {
+		row = low
+	}
+	parts = append(parts, layout.Above(layout.GapY, row.make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
 	out := []layout.Block{}
 	frame := k.handHead(width)
 	whole := layout.Above(layout.GapY, append([]layout.Block{frame}, parts...)...)
@@ -127,9 +131,6 @@ func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block) size
 // handSet is what handEntry has in every way.
 func (k content) handSet(e entry, width layout.Mm) handSet {
 	parts, items := k.handParts(e, width)
-	if e.d.Shims == nil {
-		items = append(limitOf(k.Composer, e.d, k.back, width).boxes, items...)
-	}
 	return handSet{parts, append(items, extraItems(k.Composer, e.d, e.sides)...)}
 }
 
@@ -159,6 +160,7 @@ func (k content) handHead(width layout.Mm) layout.Block {
 func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Block) {
 	c, d, sides := k.Composer, e.d, e.sides
 	parts, ends := limitLadders(c, d, *workOf(sides), width)
+	limit := limitOf(c, d, k.back, width).boxes
 	s := sides[min(1, len(sides)-1)]
 	switch {
 	case d.Shims != nil:
@@ -166,12 +168,13 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 		if !last.Empty() {
 			items = append(items, last)
 		}
-		return append(parts, rows...), append(append(items, limitOf(c, d, k.back, width).boxes...), ends...)
+		return append(parts, rows...), append(append(items, limit...), ends...)
 	case s.work.Formula == nil && d.OneIs == nil:
-		return parts, boxItems(c, d, sides, k.tables(e), 0, width)
+		return parts, append(limit, boxItems(c, d, sides, k.tables(e), 0, width)...)
 	}
+	items = limit
 	if sides[0].Copied && d.Positions.Boxes() == 1 {
-		items = sideItems(c, d, sides[:1], width)
+		items = append(items, sideItems(c, d, sides[:1], width)...)
 	}
 	if s.work.Formula == nil {
 		return append(parts, stampedBoxes(c, d, s, width)), items

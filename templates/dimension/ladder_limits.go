@@ -1,8 +1,6 @@
 package dimension
 
 import (
-	"strings"
-
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
@@ -65,8 +63,7 @@ func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, at int) []layou
 			end := target.Add(by)
 			p.Value = &end
 		}
-		runs := []layout.Run{layout.T(layout.Caption, name+" "), layout.T(layout.SubBold, sentence.With(strings.TrimLeft(by.Print(), "+−-")))}
-		return layout.Above(0.3, c.Line(0, runs, layout.ParaOpts{Ref: d.At, Role: roleSum}), ladderBox(c, d, p, ""))
+		return layout.Above(0.3, endName(c, d, name, sentence, by), ladderBox(c, d, p, ""))
 	}
 	return []layout.Block{one(l.Test.Lower, c.W.Ladder.LowEnd), one(l.Test.Upper, c.W.Ladder.HighEnd)}
 }
