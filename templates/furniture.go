@@ -30,15 +30,17 @@ func (c *composer) head(title string, plateW layout.Mm, work bool, page, total i
 	quiet := quietOf(code)
 	code = code.Pad(-quiet-codeLift, -quiet, -quiet, -quiet)
 	width := c.Span - code.W - codeGap
-	plate := c.plateText(title).Heading(1).Pad(0, 4, 0, 4)
-	high := plateH
-	if work {
-		high = lowPlateH
-	}
-	plate = plate.Fill(max(plate.W, 30), high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
+	plate := c.plate(title, work)
 	var line layout.Block
 	if beside := width - plate.W - plateGap; work {
-		edition, titles := c.edition(), c.titlesInLine(beside-c.pageNoWidth()-2)
+		edition := c.edition()
+		titles := c.titlesInLine(beside - c.pageNoWidth() - 2)
+		if first := c.plate(firstTitle(title), work); plate.W > first.W {
+			// The head is no higher where other sheets share the page.
+			if room := width - first.W - plateGap - c.pageNoWidth() - 2; c.titlesInLine(room).H < titles.H {
+				plate, titles = first, c.titlesInLine(room)
+			}
+		}
 		line = layout.Middle(0, plate, layout.Space(plateGap, 1), titles, layout.Space(2, 1), c.pageNo(page, total))
 		line = layout.Above(0, line, edition.Fill(width, max(runningH, edition.H), 1, 0.5))
 	} else {
@@ -51,6 +53,17 @@ func (c *composer) head(title string, plateW layout.Mm, work bool, page, total i
 	under := width + codeGap - quiet
 	rule := layout.Drawn(under, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: under, Weight: layout.Rule}})
 	return layout.Above(ruleGap, line, rule).Pad(0, 0, underHead-ruleGap-layout.Rule, 0)
+}
+
+// plate is the plate that names the sheets of a page, lower on sheets of work, where a line
+// stands below it.
+func (c *composer) plate(title string, work bool) layout.Block {
+	high := plateH
+	if work {
+		high = lowPlateH
+	}
+	plate := c.plateText(title, work).Heading(1).Pad(0, 4, 0, 4)
+	return plate.Fill(max(plate.W, 30), high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
 }
 
 // running is the room for the section that goes on, in the last line of the head of a
