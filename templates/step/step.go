@@ -2,6 +2,7 @@ package step
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -62,7 +63,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	n := inRow(rs)
 	row := len(out)
 	head, below := stepRow(c, st, rs[:n], reason)
-	out = append(out, layout.Piece{Block: head, Gap: 1.2})
+	out = append(out, layout.Piece{Block: head, Gap: headGap})
 	out = append(out, below...)
 	lines := map[int]bool{} // pieces that are lines, which may share a row
 	for i := row + 1; i < len(out); i++ {
@@ -82,9 +83,10 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		}
 		out = append(out, pieces...)
 	}
-	if len(st.Empty) > 0 {
+	empty := emptyLine(c, st, false)
+	if !empty.Empty() {
 		lines[len(out)] = true
-		out = append(out, layout.Piece{Block: emptyLine(c, st), Gap: 1})
+		out = append(out, layout.Piece{Block: empty, Gap: 1})
 	}
 	out = inOneRow(c, out, lines)
 	if st.Hold != nil {
@@ -93,11 +95,13 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	for i := range out[:len(out)-1] {
 		// The row stays with its first boxes, and the last ones with the hold and
 		// the line of what must be empty.
-		last := i == len(out)-2 && (st.Hold != nil || len(st.Empty) > 0)
+		last := i == len(out)-2 && (st.Hold != nil || !empty.Empty())
 		out[i].MayPart = i == row && !last && Height(out) > Together
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
-	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1, Closes: true})
+	const under = 1 + layout.Inner + headGap // from the end of a step to the next
+	gap := max(1, 1+layout.GapY-under-belowBoxes(out[len(out)-1].Block))
+	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: gap, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
 }
@@ -131,13 +135,36 @@ func runPieces(c *block.Composer, r run) []layout.Piece {
 	return out
 }
 
-// emptyLine lists the containers that must be empty when the step is done.
-func emptyLine(c *block.Composer, st *job.Step) layout.Block {
-	row := []layout.Block{c.Words(layout.Strong, c.W.Step.EmptyNow)}
+// emptyLine lists the containers that must be empty when the step is done and have no box
+// to tick in the row of what comes out of them; nothing where there is none.
+func emptyLine(c *block.Composer, st *job.Step, table bool) layout.Block {
+	var row []layout.Block
 	for _, x := range st.Empty {
-		row = append(row, c.Tick(layout.Strong, x.In.Mark, x.In.At))
+		told := slices.ContainsFunc(st.Fit, func(m *job.Move) bool { return emptied(st, moveGroup{where: m.From}) && m.From.Container == x.In })
+		if table || !told {
+			row = append(row, c.Tick(layout.Strong, x.In.Mark, x.In.At))
+		}
 	}
+	if len(row) == 0 {
+		return layout.Block{}
+	}
+	row = append([]layout.Block{c.Words(layout.Strong, c.W.Step.EmptyNow)}, row...)
 	return block.FlowRow(row, c.Span-block.NumberWidth).At(block.NumberWidth, 0)
+}
+
+// headGap is the room above the head of a step.
+const headGap layout.Mm = 1.2
+
+// belowBoxes is the room that a block has below its last box.
+func belowBoxes(b layout.Block) layout.Mm {
+	room := b.H
+	for _, it := range b.Items {
+		if strings.HasPrefix(it.Role, "box:") {
+			_, _, _, bottom := it.Bounds()
+			room = min(room, b.H-bottom)
+		}
+	}
+	return room
 }
 
 // lowRow is up to how high lines of a step share a row.
@@ -156,7 +183,6 @@ func inOneRow(c *block.Composer, ps []layout.Piece, lines map[int]bool) []layout
 				high := max(above.H, p.Block.H)
 				out[n].Block = layout.Overlay(above.Pad((high-above.H)/2, 0, 0, 0), p.Block.Pad((high-p.Block.H)/2, 0, 0, moved))
 				out[n].Block.W, out[n].Block.H = c.Span, high
-				out[n].Gap = max(out[n].Gap, p.Gap)
 				out[n].KeepNext = p.KeepNext
 				continue
 			}

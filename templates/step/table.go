@@ -53,7 +53,7 @@ func Table(c *block.Composer, steps []*job.Step) []layout.Piece {
 		all.Empty = append(all.Empty, st.Empty...)
 	}
 	if len(all.Empty) > 0 {
-		out = append(out, layout.Piece{Block: emptyLine(c, &all), Gap: 1})
+		out = append(out, layout.Piece{Block: emptyLine(c, &all, true), Gap: 1})
 	}
 	return out
 }

@@ -17,7 +17,7 @@ var englishStep = Step{
 	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new: %s; count the old against the new",
 	FitNewScrap: "new: %s; count the old against the new, then scrap the old",
 	PutBack:     "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",
-	GoneAfterThis: "GONE IN THIS STEP, so written down before: %s", EmptyNow: "must be empty now:", EasilyMissed: "easily missed: %s", Place: "place",
+	GoneAfterThis: "GONE IN THIS STEP, so written down before: %s", EmptyNow: "must be empty now:", EmptyHere: "must be empty now", EasilyMissed: "easily missed: %s", Place: "place",
 
 	PermitLine: "permit is here: %s", LockLine: "lock on %s: %s (p. %s)", UnlockLine: "take the lock off %s (p. %s)",
 	OpenLine: "%s stands open: cover with %s (p. %s)", CloseLine: "%s seen clean, tools and rags out, closed (p. %s)",
