@@ -89,13 +89,13 @@ func emptied(st *job.Step, g moveGroup) bool {
 	if slices.ContainsFunc(st.Remove, into) || slices.ContainsFunc(st.TakeOut, into) {
 		return false
 	}
-	var last *job.Move
+	var places []job.Where // of the container, in the order of their rows
 	for _, m := range st.Fit {
-		if m.From.Container == from && (last == nil || m.From != last.From) {
-			last = m
+		if m.From.Container == from && !slices.Contains(places, m.From) {
+			places = append(places, m.From)
 		}
 	}
-	return last != nil && last.From == g.where
+	return len(places) > 0 && places[len(places)-1] == g.where
 }
 
 // fetchVerb is what stands before where parts come from; nothing for new ones that come

@@ -99,8 +99,10 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		out[i].MayPart = i == row && !last && Height(out) > Together
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
+	apart(out[row:])
 	const under = 1 + layout.Inner + headGap // from the end of a step to the next
-	gap := max(1, 1+layout.GapY-under-belowBoxes(out[len(out)-1].Block))
+	_, free := boxRoom(out[len(out)-1].Block)
+	gap := max(1, 1+layout.GapY-under-free)
 	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: gap, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
@@ -155,16 +157,27 @@ func emptyLine(c *block.Composer, st *job.Step, table bool) layout.Block {
 // headGap is the room above the head of a step.
 const headGap layout.Mm = 1.2
 
-// belowBoxes is the room that a block has below its last box.
-func belowBoxes(b layout.Block) layout.Mm {
-	room := b.H
+// boxRoom is the room that a block has above its first box to write in, and below its last;
+// boxes to tick may stand closer.
+func boxRoom(b layout.Block) (above, below layout.Mm) {
+	above, below = b.H, b.H
 	for _, it := range b.Items {
-		if strings.HasPrefix(it.Role, "box:") {
-			_, _, _, bottom := it.Bounds()
-			room = min(room, b.H-bottom)
+		if strings.HasPrefix(it.Role, "box:") && it.Role != layout.RoleTick {
+			_, top, _, bottom := it.Bounds()
+			above, below = min(above, top), min(below, b.H-bottom)
 		}
 	}
-	return room
+	return above, below
+}
+
+// apart widens the gaps between pieces where their boxes are too near each other.
+func apart(ps []layout.Piece) {
+	for i := 1; i < len(ps); i++ {
+		_, below := boxRoom(ps[i-1].Block)
+		if above, _ := boxRoom(ps[i].Block); below+ps[i].Gap+above > 0.1 {
+			ps[i].Gap = max(ps[i].Gap, layout.GapY-below-above)
+		}
+	}
 }
 
 // lowRow is up to how high lines of a step share a row.

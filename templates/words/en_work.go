@@ -12,7 +12,7 @@ var englishReassembly = Reassembly{
 
 // englishStep are the words of Step in English.
 var englishStep = Step{
-	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h, so far %s\u00a0h and %s\u00a0crew\u00a0h", Photo: "photo no.", NotTaken: "not taken: mark, because", CheckedBy: "checked by %s",
+	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h", Photo: "photo no.", NotTaken: "not taken: mark, because", CheckedBy: "checked by %s",
 	Undoes: "undoes %s, p. %s", After: "after %s", AnyTimeBetween: "any time after %s, before %s", AnyTimeBefore: "any time before %s",
 	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new: %s; count the old against the new",
 	FitNewScrap: "new: %s; count the old against the new, then scrap the old",
