@@ -30,7 +30,7 @@ func (c *composer) head(title string, plateW layout.Mm, work bool, page, total i
 	quiet := quietOf(code)
 	code = code.Pad(-quiet-codeLift, -quiet, -quiet, -quiet)
 	width := c.Span - code.W - codeGap
-	plate := c.plateText(title).Pad(0, 4, 0, 4)
+	plate := c.plateText(title).Heading(1).Pad(0, 4, 0, 4)
 	high := plateH
 	if work {
 		high = lowPlateH

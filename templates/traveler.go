@@ -109,9 +109,9 @@ func (c *composer) work(back bool) []layout.Piece {
 		}
 		before = s
 		again, line := c.sectionAgain(s)
-		head := layout.Piece{Block: c.sectionHead(s).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1}
+		head := layout.Piece{Block: c.sectionHead(s).Heading(2).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1}
 		if top, width, _ := c.inHead(s, true); width > 0 {
-			top = top.Anchored("section " + s.No)
+			top = top.Heading(2).Anchored("section " + s.No)
 			head.AtTop = &top
 		}
 		out = append(out, head)
@@ -123,6 +123,19 @@ func (c *composer) work(back bool) []layout.Piece {
 					p.Under = append([]*layout.Block{again}, p.Under...)
 					out = append(out, p)
 				}
+				i += n - 1
+				continue
+			}
+			if n := inOne(s.Steps[i:]); n > 1 {
+				all := s.Steps[i : i+n]
+				pieces := c.Once(st, func() []layout.Piece { return step.InOne(c.Composer, all) })
+				goesOn := step.AllContinued(c.Composer, all, line)
+				for _, p := range c.barred(pieces, c.tabledChanged(all)) {
+					p.Group += group
+					p.Under = []*layout.Block{again, goesOn}
+					out = append(out, p)
+				}
+				group += n
 				i += n - 1
 				continue
 			}
@@ -151,6 +164,16 @@ func (c *composer) work(back bool) []layout.Piece {
 func tabled(steps []*job.Step) int {
 	n := 0
 	for n < len(steps) && steps[n].Table && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
+		n++
+	}
+	return n
+}
+
+// inOne counts the steps at the head of a list that are one step at several places, to be
+// printed below one head.
+func inOne(steps []*job.Step) int {
+	n := 0
+	for n < len(steps) && steps[n].Alike && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
 		n++
 	}
 	return n

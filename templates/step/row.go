@@ -58,7 +58,7 @@ type signOff struct{ number, boxes layout.Block }
 // time with the others below them, or all in one row, for a short text; the hours worked
 // below the number or in that row too.
 func signOffs(c *block.Composer, st *job.Step, reason bool) []signOff {
-	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
+	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
 	hours := layout.Block{}
 	if st.Hours != nil {
 		hours = c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At)

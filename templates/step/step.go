@@ -48,9 +48,9 @@ func Height(ps []layout.Piece) layout.Mm {
 func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	var out []layout.Piece
 	for i, n := range st.Cautions {
-		gap := layout.Mm(0) // strips of one frame
+		gap := layout.Mm(0)
 		if i == 0 {
-			gap = 1.8
+			gap = cautionGap
 		}
 		note := c.Caution(n)
 		if stoodBefore(st, n) {
@@ -83,10 +83,10 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		}
 		out = append(out, pieces...)
 	}
-	empty := emptyLine(c, st, false)
-	if !empty.Empty() {
+	empty := unticked(st)
+	if len(empty) > 0 {
 		lines[len(out)] = true
-		out = append(out, layout.Piece{Block: empty, Gap: 1})
+		out = append(out, layout.Piece{Block: emptyLine(c, empty), Gap: 1})
 	}
 	out = inOneRow(c, out, lines)
 	if st.Hold != nil {
@@ -95,7 +95,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	for i := range out[:len(out)-1] {
 		// The row stays with its first boxes, and the last ones with the hold and
 		// the line of what must be empty.
-		last := i == len(out)-2 && (st.Hold != nil || !empty.Empty())
+		last := i == len(out)-2 && (st.Hold != nil || len(empty) > 0)
 		out[i].MayPart = i == row && !last && Height(out) > Together
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
@@ -137,22 +137,28 @@ func runPieces(c *block.Composer, r run) []layout.Piece {
 	return out
 }
 
-// emptyLine lists the containers that must be empty when the step is done and have no box
-// to tick in the row of what comes out of them; nothing where there is none.
-func emptyLine(c *block.Composer, st *job.Step, table bool) layout.Block {
-	var row []layout.Block
-	for _, x := range st.Empty {
-		told := slices.ContainsFunc(st.Fit, func(m *job.Move) bool { return emptied(st, moveGroup{where: m.From}) && m.From.Container == x.In })
-		if table || !told {
-			row = append(row, c.Tick(layout.Strong, x.In.Mark, x.In.At))
-		}
+// unticked are the containers that must be empty when a step is done and have no box to
+// tick in the row of what comes out of them.
+func unticked(st *job.Step) []job.Emptied {
+	return slices.DeleteFunc(slices.Clone(st.Empty), func(x job.Emptied) bool {
+		return slices.ContainsFunc(st.Fit, func(m *job.Move) bool {
+			return m.From.Container == x.In && emptied(st, moveGroup{where: m.From})
+		})
+	})
+}
+
+// emptyLine lists the containers that must be empty.
+func emptyLine(c *block.Composer, list []job.Emptied) layout.Block {
+	row := []layout.Block{c.Words(layout.Strong, c.W.Step.EmptyNow)}
+	for _, x := range list {
+		row = append(row, c.Tick(layout.Strong, x.In.Mark, x.In.At))
 	}
-	if len(row) == 0 {
-		return layout.Block{}
-	}
-	row = append([]layout.Block{c.Words(layout.Strong, c.W.Step.EmptyNow)}, row...)
 	return block.FlowRow(row, c.Span-block.NumberWidth).At(block.NumberWidth, 0)
 }
+
+// cautionGap is the room above the first hazard note of a step; the others are strips of
+// the same frame.
+const cautionGap layout.Mm = 1.8
 
 // headGap is the room above the head of a step.
 const headGap layout.Mm = 1.2
