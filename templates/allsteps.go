@@ -136,6 +136,9 @@ func (c *composer) toldSteps(s *job.Section, back map[*job.Step]*job.Step) []tol
 		if look != "" {
 			runs = append(runs, layout.T(layout.SubBold, "  "+look))
 		}
+		if last := sts[len(sts)-1]; last.Hours != nil {
+			runs = append(runs, layout.T(layout.Sub, "  "+c.W.Step.SectionHours.With(last.HoursSoFar.Print(), last.CrewSoFar.Print())))
+		}
 		out = append(out, toldStep{sts[0].At, runs})
 	}
 	return out

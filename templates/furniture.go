@@ -10,9 +10,9 @@ import (
 // Measures of the head and foot of every page.
 const (
 	plateH      layout.Mm = 12.4
-	lowPlateH   layout.Mm = 6.8 // on sheets of work, where a line stands below it
+	lowPlateH   layout.Mm = 6.6 // on sheets of work, where a line stands below it
 	titlesH     layout.Mm = 21  // the most that machine and job may take in the head
-	runningH    layout.Mm = 5.6 // the line for the section that goes on
+	runningH    layout.Mm = 5.8 // the line for the section that goes on
 	stripLabelW layout.Mm = 25
 )
 
@@ -110,10 +110,15 @@ func (c *composer) titles(width layout.Mm, page, total int) layout.Block {
 	return titles.Fill(width, min(titles.H, titlesH), 0, 0)
 }
 
-// titlesInLine are machine and job in one line, or where they are long below each other.
+// titlesInLine are machine and job in one line. Where they are long the number alone stands
+// for the job, whose title is on all other sheets; or they stand below each other.
 func (c *composer) titlesInLine(width layout.Mm) layout.Block {
 	o, e := layout.ParaOpts{Ref: c.Job.Order.At}, layout.ParaOpts{Ref: c.Job.Equipment.At}
-	titles := layout.Level(titleGap, c.Line(0, c.machine(width), e), c.Line(0, c.number(width), o))
+	name, no := c.Line(0, c.machine(width), e), c.Job.Order.Number
+	titles := layout.Level(titleGap, name, c.Line(0, c.number(width), o))
+	if titles.W > width {
+		titles = layout.Level(titleGap, name, c.Words(layout.Body, no).Tagged(c.Job.Order.At))
+	}
 	if titles.W > width {
 		titles = layout.Above(0, c.Para(width, c.machine(width), e), c.Para(width, c.number(width), o))
 	}
