@@ -76,8 +76,9 @@ type liftPicture struct {
 }
 
 // Lift sets side view and plan beside each other, or above each other where
-// the load is long.
-func Lift(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm) layout.Block {
+// the load is long. With told it is empty where the distances to the picks have no room in
+// the width; without they may be left out.
+func Lift(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm, told bool) layout.Block {
 	p := &liftPicture{Setter: s, w: w, l: l, width: width}
 	if l.ByHand {
 		p.scene = l.HandResult.Drawing
@@ -89,6 +90,9 @@ func Lift(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm) la
 	plan := p.view("plan", coordinate("x"), coordinate("y"))
 	for _, n := range drawScales {
 		p.scale = n
+		if told && !p.roomForDistances(side) {
+			return layout.Block{}
+		}
 		w, h := p.paper(side)
 		pw, ph := p.paper(plan)
 		w, h = w+2*p.noteEdge(side), h+overHook+underSide

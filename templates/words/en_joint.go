@@ -17,7 +17,7 @@ var englishTightening = Tightening{
 
 	Lubricant: "Threads and faces", NewAlways: "New ones every time", ForNow: "For a while before the last torque",
 	BreaksLoose: "Each must break loose with at least", BelowIt: "those that did not",
-	Class: "class %s (%s)", Grade: "%s (%s)", Proof: "proof stress %s (%s)", NutFactor: "nut factor %s (%s)", Torque: "Torque %s", WrenchFor: "Set the wrench to %s: worked out for %s.",
+	Class: "class %s (%s)", Grade: "%s (%s)", Proof: "proof stress %s (%s)", NutFactor: "nut factor %s (%s)", Torque: "Torque %s", ThenTurned: "%s, then %s", WrenchFor: "Set the wrench to %s: worked out for %s.",
 	TensionerIs: "Tensioner: area %s, %s % of the pull stays (%s).", PlanIs: "Stages: plan \"%s\", %s.",
 
 	Presses: "Each then presses with about %s.", ToldPull: "The tensioner pulls with %s.",
