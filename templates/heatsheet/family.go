@@ -72,12 +72,15 @@ func familyPieces(c *block.Composer, family [][]*job.Heat) []layout.Piece {
 		out = append(out, s.small(c.W.Heat.Assumptions, strings.Join(common, "; ")+"."))
 	}
 	var runs []layout.Run
+	say := func(h *job.Heat, name, text string) {
+		runs = append(runs, layout.Run{Text: name, Style: layout.SubBold, Ref: h.At}, layout.Run{Text: text, Style: layout.Sub, Ref: h.At})
+	}
 	formulas := map[string]bool{}
 	for i, hs := range family {
 		own := slices.DeleteFunc(told[i], func(text string) bool { return slices.Contains(common, text) })
 		one := sheetOf(c, hs[0])
 		if len(own) > 0 {
-			runs = append(runs, layout.T(layout.SubBold, marksOf(hs)+": "), layout.T(layout.Sub, block.Capital(strings.Join(own, "; "))+".  "))
+			say(hs[0], marksOf(hs)+": ", block.Capital(strings.Join(own, "; "))+".  ")
 		}
 		for _, w := range one.onWorks() {
 			name, formula := marksOf(hs)+": ", one.formulaText(w)
@@ -87,7 +90,7 @@ func familyPieces(c *block.Composer, family [][]*job.Heat) []layout.Piece {
 				formula = ""
 			}
 			formulas[one.formulaText(w)] = true
-			runs = append(runs, layout.T(layout.SubBold, name), layout.T(layout.Sub, formula+one.termsText(w)+".  "))
+			say(hs[0], name, formula+one.termsText(w)+".  ")
 		}
 	}
 	if len(runs) > 0 {

@@ -22,7 +22,7 @@ func Sheet(c *block.Composer) []layout.Piece {
 	rule := c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, c.W.Heat.Rule)}, layout.ParaOpts{})
 	out := []layout.Piece{{Block: rule, KeepNext: true}}
 	group := 0
-	for _, family := range families(c, alikeHeats(c, inOrder(c.Job))) {
+	for _, family := range families(c, inOrder(c.Job, alikeHeats(c, c.Job.Heats))) {
 		for _, hs := range family {
 			group++
 			out = append(out, heatPieces(c, hs, len(family) > 1, group)...)
@@ -34,24 +34,26 @@ func Sheet(c *block.Composer) []layout.Piece {
 	return out
 }
 
-// inOrder are the heats of a job in the order in which its steps need them.
-func inOrder(jb *job.Job) []*job.Heat {
+// inOrder sorts heats, those that are alike together, by the step that needs one first.
+func inOrder(jb *job.Job, groups [][]*job.Heat) [][]*job.Heat {
 	place := map[*job.Step]int{}
 	for _, sec := range jb.Sections {
 		for _, st := range sec.Steps {
 			place[st] = len(place) + 1
 		}
 	}
-	first := func(h *job.Heat) int {
+	first := func(group []*job.Heat) int {
 		at := len(place) + 1
-		for _, st := range []*job.Step{h.PulledAt, h.PutOnAt} {
-			if n := place[st]; n > 0 {
-				at = min(at, n)
+		for _, h := range group {
+			for _, st := range []*job.Step{h.PulledAt, h.PutOnAt} {
+				if n := place[st]; n > 0 {
+					at = min(at, n)
+				}
 			}
 		}
 		return at
 	}
-	return slices.SortedStableFunc(slices.Values(jb.Heats), func(a, b *job.Heat) int { return cmp.Compare(first(a), first(b)) })
+	return slices.SortedStableFunc(slices.Values(groups), func(a, b []*job.Heat) int { return cmp.Compare(first(a), first(b)) })
 }
 
 // heatPieces set one heat, or some that are alike; without its order of work where others

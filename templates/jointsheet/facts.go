@@ -214,11 +214,7 @@ func resultLines(c *block.Composer, j *job.Joint) []string {
 	add(joint.ToldPull, w.Tightening.ToldPull.With(t[joint.ToldPull]))
 	add(joint.ToldPreload, w.Tightening.Presses.With(t[joint.ToldPreload]))
 	if s := j.Spec.Scatter; s != nil {
-		words := w.Tightening.Scatter
-		if j.Result.Pull != nil {
-			words = w.Tightening.ScatterPull
-		}
-		add(joint.ToldPreloadLow, words.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), c.W.Said(s.Source)))
+		add(joint.ToldPreloadLow, w.Tightening.Scatter.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print()))
 	}
 	if j.Count() > 1 {
 		add(joint.ToldClamp, w.Tightening.Together.With(c.W.Pieces(j.Count()), t[joint.ToldClamp]))

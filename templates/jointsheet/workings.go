@@ -78,8 +78,7 @@ func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
 			continue
 		}
 		worked++
-		for _, a := range g[0].Result.Assumes {
-			text := c.W.Tightening.Assumes[a]
+		for _, text := range assumed(c, g[0]) {
 			if of[text] == nil {
 				said = append(said, text)
 			}
@@ -99,6 +98,22 @@ func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
 		runs = append(runs, layout.T(layout.SubBold, strings.Join(not, ", ")+": "), layout.T(layout.Sub, c.W.Tightening.NotWorked))
 	}
 	return c.Para(c.Span, runs, layout.ParaOpts{Ref: gs[0][0].At, Role: "working"})
+}
+
+// assumed is what the figures of a joint are counted with, in words.
+func assumed(c *block.Composer, j *job.Joint) []string {
+	w := c.W.Tightening
+	var out []string
+	for _, a := range j.Result.Assumes {
+		out = append(out, w.Assumes[a])
+	}
+	if s := j.Spec.Scatter; s != nil {
+		if j.Result.Pull == nil {
+			out = append(out, w.WrenchFeels)
+		}
+		out = append(out, w.ScatterBy.With(c.W.Said(s.Source)))
+	}
+	return out
 }
 
 // notWorked are the marks of the joints of which it is not worked out what the torque does.

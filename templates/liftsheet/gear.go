@@ -34,9 +34,8 @@ func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 	}
 	for i := range rows {
 		rows[i].Cells = append(rows[i].Cells, g.Text(n-2, layout.Caption, w.Lift.NoTag, l.At))
-		rows[i].KeepNext = i < len(rows)-1
 	}
-	more := g.Table.Pieces(rows, head)
+	more := g.Table.Pieces(block.LastTogether(rows), head)
 	for i := range more[1:] {
 		more[i+1].Under = out[len(out)-1].Under
 	}

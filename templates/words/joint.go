@@ -16,8 +16,8 @@ type Tightening struct {
 	// What is known of the bolts.
 	Lubricant, NewAlways, ForNow, BreaksLoose, BelowIt                                 string
 	Class, Grade, Proof, NutFactor, Torque, WrenchFor, TensionerIs, PlanIs, ThenTurned Sentence
-	Presses, ToldPull, Scatter, ScatterPull, Together, Share, ShareHigh, HoldsThat     Sentence
-	NotWorked, LookAt                                                                  string
+	Presses, ToldPull, Scatter, ScatterBy, Together, Share, ShareHigh, HoldsThat       Sentence
+	NotWorked, LookAt, WrenchFeels                                                     string
 
 	// The rounds.
 	Stage            map[joint.StageKind]Sentence
