@@ -126,7 +126,7 @@ func (p *liftPicture) centre(s *draw.Scene, v *liftView) {
 // distances draws how far the outermost picks lie from the plumb line.
 func (p *liftPicture) distances(s *draw.Scene, v *liftView) {
 	for _, d := range p.spans(v) {
-		if s.Scale()*(d[1]-d[0]) >= 8 {
+		if s.Scale()*(d[1]-d[0]) >= leastDistance {
 			s.Dim(draw.XY{X: d[1], Y: v.low.Y}, draw.XY{X: d[0], Y: v.low.Y}, 4, p.distance(d))
 		}
 	}
@@ -147,10 +147,17 @@ func (p *liftPicture) distance(d [2]float64) layout.Block {
 	return p.Words(layout.Caption, p.l.Print(lift.Mm(d[1]-d[0]).Size()))
 }
 
-// roomForDistances reports whether the labels of the spans stand clear of each other.
-func (p *liftPicture) roomForDistances(v *liftView) bool {
+// leastDistance is the least way on paper, in millimetres, that is dimensioned.
+const leastDistance = 8
+
+// roomForDistances reports whether the spans have such room.
+func (p *liftPicture) roomForDistances(v *liftView, room LiftRoom) bool {
 	for _, d := range p.spans(v) {
-		if wide := d[1] - d[0]; wide > 0 && layout.Mm(wide/p.scale) < p.distance(d).W+1.5 {
+		least := map[LiftRoom]float64{DrawnRoom: leastDistance}[room]
+		if room == ClearRoom {
+			least = float64(p.distance(d).W) + 1.5
+		}
+		if wide := d[1] - d[0]; wide > 0 && wide/p.scale < least {
 			return false
 		}
 	}
