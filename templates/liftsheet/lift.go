@@ -50,7 +50,7 @@ func rules(c *block.Composer) layout.Piece {
 // pieces set one lift.
 func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	head := heading(c, l)
-	out := []layout.Piece{{Block: head.Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}
+	out := []layout.Piece{{Block: head.Heading(2).Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {
 			if !b.Empty() {
