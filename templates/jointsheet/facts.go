@@ -43,7 +43,7 @@ func factLines(c *block.Composer, j *job.Joint, width layout.Mm) []layout.Block 
 		if len(tight) == 0 {
 			runs = nil
 		} else if bolts != "" {
-			bolts = "   " + bolts
+			bolts = " · " + bolts
 		}
 		line(append(runs, layout.T(layout.Body, bolts))...)
 		return out
