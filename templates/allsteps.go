@@ -24,7 +24,7 @@ func allSteps(c *composer) []layout.Piece {
 	high := layout.Mm(0)
 	band := func() {
 		if len(lines) > 0 {
-			out = append(out, layout.Piece{Block: layout.Above(1.5, balanced(lines, width), c.Rule(layout.Rule)), Gap: 1.5})
+			out = append(out, layout.Piece{Block: layout.Above(1, balanced(lines, width), c.Rule(layout.Rule)), Gap: 1})
 			lines, high = nil, 0
 		}
 	}
@@ -32,10 +32,10 @@ func allSteps(c *composer) []layout.Piece {
 		if len(s.Steps) == 0 {
 			continue
 		}
-		lines = append(lines, columnLine{c.sectionRow(s, width), 2.5, true})
+		lines = append(lines, columnLine{c.sectionRow(s, width), 2, true})
 		for _, t := range c.toldSteps(s, back) {
-			b := c.Para(width, t.runs, layout.ParaOpts{Ref: t.at, Hang: 3})
-			lines = append(lines, columnLine{b, 0.8, false})
+			b := c.Para(width, t.runs, layout.ParaOpts{Ref: t.at, Hang: 2})
+			lines = append(lines, columnLine{b, 0.5, false})
 			if high += b.H; high > bandMost {
 				band()
 			}
@@ -49,7 +49,7 @@ func allSteps(c *composer) []layout.Piece {
 
 // bandHigh is how high the steps of a band are in one column at the least: the sheet is a
 // row of bands, each to be read down its first column and then down its second.
-const bandHigh layout.Mm = 60
+const bandHigh layout.Mm = 40
 
 // bandMost is how high they are at the most: a long section goes on in the next band, for
 // a band is not parted between pages.
@@ -213,10 +213,11 @@ func (c *composer) sectionList() layout.Block {
 	if h := c.Job.Hours; h.Sign() > 0 {
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Total.With(h.Print(), c.Job.CrewHours.Print()))}, layout.ParaOpts{}))
 	}
-	list := []layout.Block{c.Heading(w.Sections), columnsOf(lines, columns, width, 0.6)}
+	list := []layout.Block{c.Heading(w.Sections), columnsOf(lines, columns, width, 0.4)}
+	var runs []layout.Run
 	marks := func(name string, all []string) {
 		if len(all) > 0 {
-			list = append(list, c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, name+"  "), layout.T(layout.Sub, strings.Join(all, " · "))}, layout.ParaOpts{}))
+			runs = append(runs, layout.T(layout.SubBold, name+"  "), layout.T(layout.Sub, strings.Join(all, " · ")+"   "))
 		}
 	}
 	var holds, lifts, heats []string
@@ -234,6 +235,9 @@ func (c *composer) sectionList() layout.Block {
 	marks(w.Holds, holds)
 	marks(w.Lifts, lifts)
 	marks(w.Heats, heats)
+	if len(runs) > 0 {
+		list = append(list, c.Para(c.Span, runs, layout.ParaOpts{}))
+	}
 	return layout.Above(1, list...)
 }
 
