@@ -1,8 +1,8 @@
 package main
 
 import (
-	"math"
 	"matchmark/packs/job"
+	"math"
 	"slices"
 	"strings"
 	"testing"
