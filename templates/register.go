@@ -14,7 +14,7 @@ import (
 // registerTick is the width of the box for the stub, and registerPad the room about a text.
 const (
 	registerTick layout.Mm = 8
-	registerPad  layout.Mm = 0.8
+	registerPad  layout.Mm = 0.6
 )
 
 // register sets the container register: a card a tag, two beside each other, with boxes for
@@ -127,10 +127,20 @@ func movesText(word string, ms []*job.Move) string {
 	return word + " " + stepsOf(ms)
 }
 
-// registerName is what a line of the register is for: of a container its name, of a bag in
-// one and of a big part, whose marks tell the rest, the pieces themselves.
-func (c *composer) registerName(t *job.Tag) string {
+// ownPieces reports whether the pieces name a tag: those of a bag in a container and of a
+// big part, whose marks tell the rest, and one kind of pieces that has the name.
+func (c *composer) ownPieces(t *job.Tag) bool {
 	if t.Pocket != "" || t.Part != nil {
+		return true
+	}
+	in := job.Contents(t.In)
+	return len(in) == 1 && strings.EqualFold(in[0].Name, c.tagName(t))
+}
+
+// registerName is what a card of the register is for: its pieces, or the name of the
+// container.
+func (c *composer) registerName(t *job.Tag) string {
+	if c.ownPieces(t) {
 		return block.PartList(t.In)
 	}
 	return c.tagName(t)
@@ -139,7 +149,7 @@ func (c *composer) registerName(t *job.Tag) string {
 // registerContents is what is in a container, and what is to be known of it.
 func (c *composer) registerContents(t *job.Tag) string {
 	s := ""
-	if t.Pocket == "" && t.Part == nil {
+	if !c.ownPieces(t) {
 		s = "  " + joinFacts(block.PartList(t.In), c.bagsInside(t))
 	}
 	for _, text := range block.OldPieces(c.Composer, t.In) {
