@@ -21,6 +21,8 @@ func critical(c *composer) []layout.Piece {
 	out := []layout.Piece{c.RuleLine(c.W.Critical.Rule)}
 	out = append(out, c.easilyMissed()...)
 	g, wide := c.criticalGrids(dims)
+	table := &layout.TableOf{Columns: len(g.Table.Columns)}
+	g.Table.Of, wide.Table.Of = table, table
 	pieces := g.Table.Pieces(make([]layout.Row, 1))
 	head := pieces[0]
 	head.Gap = 3
@@ -29,7 +31,7 @@ func critical(c *composer) []layout.Piece {
 	for i, d := range dims {
 		changed := c.since.Dim(d)
 		if i == 0 || d.Base != dims[i-1].Base || c.criticalSaid(d) != c.criticalSaid(dims[i-1]) {
-			b := c.criticalName(d)
+			b := c.criticalName(d, table)
 			name = &b
 			out = append(out, c.barred([]layout.Piece{{Block: b, KeepNext: true, Under: pieces[1].Under}}, changed)...)
 		}
@@ -53,8 +55,8 @@ func (c *composer) criticalSaid(d *job.Dim) string {
 
 // criticalName is what is measured, its limit, how, what is done when it is out of its
 // limit, and what is easily missed there; drawn again where a page begins between its rows.
-func (c *composer) criticalName(d *job.Dim) layout.Block {
-	t := layout.Table{PadX: 1.2, PadY: 0.6, Grid: true, Columns: []layout.Column{{Width: c.Span}}}
+func (c *composer) criticalName(d *job.Dim, of *layout.TableOf) layout.Block {
+	t := layout.Table{PadX: 1.2, PadY: 0.6, Grid: true, Columns: []layout.Column{{Width: c.Span, Span: of.Columns}}, Of: of}
 	runs := []layout.Run{layout.T(layout.Body, d.What)}
 	for _, l := range c.limitsOf(d) {
 		if l.style == layout.Strong {

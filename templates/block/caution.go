@@ -53,11 +53,8 @@ func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text string) lay
 }
 
 // Note is a hazard note in the language of the paper. Those that the program brings
-// along have the site's fire watch and heavy mass put in.
+// along, and what an author keeps of one, have the site's fire watch and heavy mass put in.
 func (c *Composer) Note(n *job.Caution) *job.Caution {
-	if !n.Builtin {
-		return n
-	}
 	site := c.Job.Site
 	fill := strings.NewReplacer("{watch}", site.FireWatch.Print(), "{heavy}", site.Heavy.Print())
 	out := *n
@@ -124,7 +121,7 @@ func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block
 func (c *Composer) framed(blocks ...layout.Block) layout.Block {
 	row := layout.Middle(noteGap, blocks...)
 	row.W = c.Span - 3
-	return row.Pad(0.6, 1.5, 0.6, 1.5).Border(layout.Rect{Weight: layout.Outline})
+	return row.Pad(0.5, 1.5, 0.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
 // noteGap is the room between the panel, the signs and the text of a note.

@@ -50,7 +50,7 @@ const CellPad layout.Mm = 2
 
 // Heading is the heading of a part of a sheet.
 func (c *Composer) Heading(text string) layout.Block {
-	return layout.Above(0.8, c.Words(layout.Strong, text), c.Rule(layout.Rule))
+	return layout.Above(0.8, c.Words(layout.Strong, text).Heading(3), c.Rule(layout.Rule))
 }
 
 // Rule is a line over the whole width.

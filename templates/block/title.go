@@ -17,7 +17,7 @@ func (c *Composer) RuleLine(sentence string) layout.Piece {
 // like that at the head of the page, with a sentence beside it or none.
 func (c *Composer) TitleLine(title, sentence string) layout.Piece {
 	const high, between = 7, 3
-	plate := c.Words(layout.StepNo.In(layout.White), title).Pad(0, 3, 0, 3)
+	plate := c.Words(layout.StepNo.In(layout.White), title).Heading(1).Pad(0, 3, 0, 3)
 	plate = plate.Fill(plate.W, high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1})
 	text := layout.Block{}
 	if sentence != "" {
