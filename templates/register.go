@@ -134,7 +134,7 @@ func (c *composer) ownPieces(t *job.Tag) bool {
 		return true
 	}
 	in := job.Contents(t.In)
-	return len(in) == 1 && strings.EqualFold(in[0].Name, c.tagName(t))
+	return len(in) == 1 && c.bagsInside(t) == "" && strings.EqualFold(in[0].Name, c.tagName(t))
 }
 
 // registerName is what a card of the register is for: its pieces, or the name of the
