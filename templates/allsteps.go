@@ -114,7 +114,7 @@ func (c *composer) toldSteps(s *job.Section, back map[*job.Step]*job.Step) []tol
 	said := ""
 	for _, st := range s.Steps {
 		says := step.Text(c.Composer, st) + "|" + c.looks(st)
-		if n := len(all); n > 0 && says == said {
+		if n := len(all); n > 0 && says == said && len(all[n-1]) < mostTogether {
 			all[n-1] = append(all[n-1], st)
 			continue
 		}
@@ -140,6 +140,10 @@ func (c *composer) toldSteps(s *job.Section, back map[*job.Step]*job.Step) []tol
 	}
 	return out
 }
+
+// mostTogether is how many steps are told together at the most: the numbers of very many
+// alike ones would be higher than a page.
+const mostTogether = 24
 
 // sectionRow is the line above the steps of a section, with its page and hours.
 func (c *composer) sectionRow(s *job.Section, width layout.Mm) layout.Block {
