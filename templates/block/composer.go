@@ -18,6 +18,9 @@ type Composer struct {
 	Other *Second
 	// Span is the width between the margins.
 	Span layout.Mm
+	// Title is that of a sheet which goes on where another ends: it stands beside the
+	// sentence that rules the sheet. Empty for others.
+	Title string
 	// Pages are the pages of anchors, from the pass before; nil in the first.
 	Pages map[string]int
 	// Kept holds what was set in the passes before, nil to set all anew.
