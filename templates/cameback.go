@@ -228,7 +228,7 @@ func (c *composer) refused() []string {
 	var out []string
 	for _, p := range all {
 		if p.Code != "box-gone" { // listed as lost
-			out = append(out, place(p.Pos)+": "+p.Message)
+			out = append(out, place(p.Pos)+": "+p.In(c.W))
 		}
 	}
 	return out

@@ -3,6 +3,7 @@ package templates
 import (
 	"path"
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/source"
@@ -39,20 +40,38 @@ func (c *composer) warningList() []layout.Block {
 	return out
 }
 
-// warning is one problem: the word, where it stands, and what is wrong.
+// warning is one problem: the word, what is wrong, and where it stands.
 func (c *composer) warning(word string, p source.Problem) layout.Block {
 	wordW := max(22, c.Width(layout.SubBold, word)+2)
-	runs := []layout.Run{layout.T(layout.Body, p.Message)}
-	small := c.W.Front.AtLine.With(path.Base(p.Pos.File), strconv.Itoa(p.Pos.Line))
-	if p.Pos.Line == 0 {
-		small = path.Base(p.Pos.File)
-	}
-	for _, s := range p.See {
-		small += " · " + c.W.Front.SeeAlso.With(strconv.Itoa(s.Pos.Line), s.What)
-	}
+	says := p.In(c.W)
+	runs := []layout.Run{layout.T(layout.Body, says)}
 	plate := c.Words(layout.SubBold, word)
 	plate.W = wordW
 	return layout.Beside(0, plate, layout.Above(0.3,
 		c.Para(c.Span-wordW, runs, layout.ParaOpts{Ref: p.Pos}),
-		c.Para(c.Span-wordW, []layout.Run{layout.T(layout.Sub, small)}, layout.ParaOpts{Ref: p.Pos})))
+		c.Para(c.Span-wordW, []layout.Run{layout.T(layout.Sub, strings.Join(c.standsAt(p, says == p.Message), " · "))}, layout.ParaOpts{Ref: p.Pos})))
+}
+
+// standsAt tells where a problem stands, and the second places that matter. Where the
+// paper does not have the message, with the value in it, it quotes what is written there
+// and gives the code, by which explain tells more.
+func (c *composer) standsAt(p source.Problem, whole bool) []string {
+	out := []string{path.Base(p.Pos.File)}
+	if p.Pos.Line > 0 {
+		out[0] = c.W.Front.AtLine.With(out[0], strconv.Itoa(p.Pos.Line))
+	}
+	if !whole {
+		if text := source.Quoted(c.Job.Files[p.Pos.File], p.Pos); text != "" {
+			out = append(out, c.W.Front.Written.With(text))
+		}
+		out = append(out, "["+p.Code+"]")
+	}
+	for _, s := range p.See {
+		if whole {
+			out = append(out, c.W.Front.SeeAlso.With(strconv.Itoa(s.Pos.Line), s.What))
+		} else {
+			out = append(out, c.W.Front.SeeLine.With(strconv.Itoa(s.Pos.Line)))
+		}
+	}
+	return out
 }

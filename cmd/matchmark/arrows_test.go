@@ -51,6 +51,7 @@ var arrows = map[string][]string{
 	"packs/def":       {"packs/source", "packs/units", "packs/reading"},
 	"packs/lift":      {"packs/units"},
 	"packs/shim":      {"packs/units"},
+	"packs/fit":       {"packs/units"},
 	"packs/heat":      {"packs/fit", "packs/units"},
 	"packs/joint":     {"packs/thread", "packs/units"},
 	"packs/align":     {"packs/units"},

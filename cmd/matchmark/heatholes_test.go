@@ -97,8 +97,8 @@ func checkHeatHole(t *testing.T, where, text string, faces *pdf.Faces) int {
 			t.Errorf("%s: %s has no figures and no reason\n%v", where, h.Mark, problems)
 		}
 		for _, why := range h.Because {
-			if !strings.Contains(sheet, unspaced(why)) {
-				t.Errorf("%s: the sheet of %s does not say: %s\n%s", where, h.Mark, why, sheet)
+			if !strings.Contains(sheet, unspaced(why.Message)) {
+				t.Errorf("%s: the sheet of %s does not say: %s\n%s", where, h.Mark, why.Message, sheet)
 			}
 		}
 		if m := zeroFigure.FindString(sheet); m != "" {

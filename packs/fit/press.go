@@ -128,8 +128,8 @@ type Grip struct {
 type Pressed struct {
 	Loosest, Tightest Contact
 	Hold              Grip   // where it works, with the holding friction; zero where HoldRefused speaks
-	HoldRefused       string // why no holding figure can be given
-	Unbacked          string // why the frictions must not be used as they are; empty when somebody stands behind them
+	HoldRefused       Reason // why no holding figure can be given
+	Unbacked          Reason // why the frictions must not be used as they are; empty when somebody stands behind them
 	AtWork            *Work  // nil when no service is told: then Hold is cold and at rest
 	Pull              Grip   // at Tightest with the pulling friction; too high, never too low, once Tightest yields
 	ShaftShear        MPa    // of the torque that the shaft carries; 0 when it is not told
@@ -149,9 +149,7 @@ func (in Press) Solve() (Pressed, error) {
 	out.Working = append(out.Working, lossStep, in.pressureStep("greatest", out.Tightest))
 	out.Pull = in.grip(out.Tightest.Pressure, in.Pulling)
 	out.Working = append(out.Working, in.gripStep("force to pull it apart", out.Tightest.Pressure, in.Pulling, out.Pull))
-	if err := in.Backed(); err != nil {
-		out.Unbacked = err.Error()
-	}
+	_, out.Unbacked = in.unbacked()
 	if out.Loosest.Interference > 0 {
 		out.Loosest = in.contact(out.Loosest.Interference)
 	}
@@ -160,7 +158,7 @@ func (in Press) Solve() (Pressed, error) {
 		out.AtWork = in.work(out.Loosest.Interference)
 		holds = out.AtWork.Loosest
 	}
-	if out.HoldRefused = in.holdsNot(&out, holds, loss); out.HoldRefused != "" {
+	if out.HoldRefused = in.holdsNot(&out, holds, loss); out.HoldRefused.Told() {
 		return out, nil
 	}
 	out.Hold = in.grip(holds.Pressure, in.Holding)
@@ -169,22 +167,22 @@ func (in Press) Solve() (Pressed, error) {
 }
 
 // holdsNot says why no holding figure can be given, and nothing when one can.
-func (in Press) holdsNot(out *Pressed, holds Contact, loss Micron) string {
+func (in Press) holdsNot(out *Pressed, holds Contact, loss Micron) Reason {
 	switch {
 	case out.Loosest.Interference <= 0:
-		return fmt.Sprintf("the least interference %.4g µm less %.4g µm smoothing loss leaves nothing that grips", in.Least, loss)
+		return because("the least interference %s µm less %s µm smoothing loss leaves nothing that grips", fmt.Sprintf("%.4g", in.Least), fmt.Sprintf("%.4g", loss))
 	case out.Loosest.HubUse > 1 || out.Loosest.ShaftUse > 1:
-		return "at the least interference the part already yields, and the elastic pressure would promise too much"
+		return because("at the least interference the part already yields, and the elastic pressure would promise too much")
 	case in.Service == nil && in.unlike():
-		return "hub and shaft are of unlike metals and grip otherwise warm than cold: say from and to which temperature they work"
+		return because("hub and shaft are of unlike metals and grip otherwise warm than cold: say from and to which temperature they work")
 	case holds.Interference <= 0:
 		return out.AtWork.gone()
 	case holds.HubUse > 1 || holds.ShaftUse > 1:
-		return "where it works the part yields, and the elastic pressure would promise too much"
-	case out.Unbacked != "":
+		return because("where it works the part yields, and the elastic pressure would promise too much")
+	case out.Unbacked.Told():
 		return out.Unbacked
 	}
-	return ""
+	return Reason{}
 }
 
 // contact works out pressure and stresses at one interference, at rest.

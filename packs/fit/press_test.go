@@ -140,7 +140,7 @@ func TestSmoothingAndHolding(t *testing.T) {
 		in := discFit()
 		change(&in)
 		out := solve(t, in)
-		if out.HoldRefused == "" || out.Hold != (Grip{}) {
+		if !out.HoldRefused.Told() || out.Hold != (Grip{}) {
 			t.Errorf("%s: a holding force %g N is given", name, out.Hold.Axial)
 		}
 		if out.Pull.Axial <= 0 {
@@ -149,8 +149,8 @@ func TestSmoothingAndHolding(t *testing.T) {
 	}
 	sound := discFit()
 	sound.Hub.Yield, sound.Shaft.Yield = 200, 300
-	if out := solve(t, sound); out.HoldRefused != "" || out.Tightest.HubUse <= 0 || out.Tightest.ShaftUse <= 0 {
-		t.Errorf("a sound joint: refused %q, use %g and %g", out.HoldRefused, out.Tightest.HubUse, out.Tightest.ShaftUse)
+	if out := solve(t, sound); out.HoldRefused.Told() || out.Tightest.HubUse <= 0 || out.Tightest.ShaftUse <= 0 {
+		t.Errorf("a sound joint: refused %q, use %g and %g", out.HoldRefused.String(), out.Tightest.HubUse, out.Tightest.ShaftUse)
 	}
 	if out := solve(t, discFit()); len(out.Working) != 5 || out.Hold.Axial >= out.Pull.Axial {
 		t.Errorf("%d lines of working, want 5; holds %g N, pulls %g N", len(out.Working), out.Hold.Axial, out.Pull.Axial)

@@ -54,12 +54,12 @@ type Work struct {
 }
 
 // gone says that nothing grips where the joint works.
-func (w *Work) gone() string {
-	at := fmt.Sprintf("with the hub at %.0f °C on a shaft of %.0f °C", w.Hub, w.Shaft)
+func (w *Work) gone() Reason {
+	hub, shaft := fmt.Sprintf("%.0f", w.Hub), fmt.Sprintf("%.0f", w.Shaft)
 	if w.Speed > 0 {
-		at += fmt.Sprintf(" at %.0f turns a minute", w.Speed)
+		return because("with the hub at %s °C on a shaft of %s °C at %s turns a minute nothing is left of the interference that grips", hub, shaft, fmt.Sprintf("%.0f", w.Speed))
 	}
-	return at + " nothing is left of the interference that grips"
+	return because("with the hub at %s °C on a shaft of %s °C nothing is left of the interference that grips", hub, shaft)
 }
 
 // Shear gives the shear stress at the outside of a shaft from a torque; 0 without one.
@@ -76,13 +76,22 @@ func TorqueAt(shear MPa, outside, bore Mm) NewtonMetre {
 // Backed refuses frictions that nobody stands behind: one that was copied from a hint
 // is no friction of this joint. Its error is a *FieldError.
 func (in Press) Backed() error {
-	switch {
-	case strings.TrimSpace(in.Friction.By) == "":
-		return wrong("Friction.By", "nobody stands behind the frictions %g for holding and %g for pulling: name who gives them", in.Holding, in.Pulling)
-	case strings.TrimSpace(in.Friction.Reason) == "":
-		return wrong("Friction.Reason", "%s gives the frictions %g for holding and %g for pulling without a reason: say what they rest on, a test, the maker's sheet, a standard", in.Friction.By, in.Holding, in.Pulling)
+	if field, why := in.unbacked(); why.Told() {
+		return &FieldError{Field: field, Problem: why.String()}
 	}
 	return nil
+}
+
+// unbacked says why nobody stands behind the frictions, and at which field.
+func (in Press) unbacked() (field string, why Reason) {
+	holding, pulling := fmt.Sprintf("%g", in.Holding), fmt.Sprintf("%g", in.Pulling)
+	switch {
+	case strings.TrimSpace(in.Friction.By) == "":
+		return "Friction.By", because("nobody stands behind the frictions %s for holding and %s for pulling: name who gives them", holding, pulling)
+	case strings.TrimSpace(in.Friction.Reason) == "":
+		return "Friction.Reason", because("%s gives the frictions %s for holding and %s for pulling without a reason: say what they rest on, a test, the maker's sheet, a standard", in.Friction.By, holding, pulling)
+	}
+	return "", Reason{}
 }
 
 // unlike tells whether hub and shaft are of two metals.

@@ -63,8 +63,8 @@ func TestUnlikeMetalsHoldWhatTheyHoldWhereTheyWork(t *testing.T) {
 		Holding: 0.1, Pulling: 0.25, Friction: backed, Smoothing: Smoothing{Rule: NoLoss},
 	}
 	out := solve(t, in)
-	if !strings.Contains(out.HoldRefused, "unlike metals") || out.Hold != (Grip{}) || out.Pull.Axial <= 0 {
-		t.Errorf("without a temperature: holds %v, refused %q", out.Hold, out.HoldRefused)
+	if !strings.Contains(out.HoldRefused.String(), "unlike metals") || out.Hold != (Grip{}) || out.Pull.Axial <= 0 {
+		t.Errorf("without a temperature: holds %v, refused %q", out.Hold, out.HoldRefused.String())
 	}
 	in.Service = &Service{Coldest: 10, Hottest: 60}
 	out = solve(t, in)
@@ -79,13 +79,13 @@ func TestUnlikeMetalsHoldWhatTheyHoldWhereTheyWork(t *testing.T) {
 		t.Error("the stress at 10 °C is not above that at 20 °C")
 	}
 	in.Service.Hottest, in.Least = 100, 50
-	if out = solve(t, in); !strings.Contains(out.HoldRefused, "nothing is left") {
-		t.Errorf("at 100 °C: %q", out.HoldRefused)
+	if out = solve(t, in); !strings.Contains(out.HoldRefused.String(), "nothing is left") {
+		t.Errorf("at 100 °C: %q", out.HoldRefused.String())
 	}
 	// Like metals hold cold what they hold warm, and need no service.
 	in.Hub, in.Service, in.Least = steel, nil, 80
-	if out = solve(t, in); out.HoldRefused != "" {
-		t.Errorf("like metals: %q", out.HoldRefused)
+	if out = solve(t, in); out.HoldRefused.Told() {
+		t.Errorf("like metals: %q", out.HoldRefused.String())
 	}
 }
 
@@ -102,8 +102,8 @@ func TestSpeedLoosensTheHub(t *testing.T) {
 		t.Errorf("6000 1/min take %.2f µm, by hand 32.9", got)
 	}
 	in.Service.Speed = 10000
-	if out = solve(t, in); !strings.Contains(out.HoldRefused, "10000 turns") {
-		t.Errorf("at 10000 1/min: %q", out.HoldRefused)
+	if out = solve(t, in); !strings.Contains(out.HoldRefused.String(), "10000 turns") {
+		t.Errorf("at 10000 1/min: %q", out.HoldRefused.String())
 	}
 }
 
@@ -129,8 +129,8 @@ func TestFrictionsNeedAPersonAndAReason(t *testing.T) {
 	for field, c := range map[string]Claim{"Friction.By": {"", "a test"}, "Friction.Reason": {"the engineer", " "}} {
 		in.Friction = c
 		out := solve(t, in)
-		if out.HoldRefused == "" || out.Unbacked != out.HoldRefused || out.Hold != (Grip{}) {
-			t.Errorf("%s: holds %v, refused %q", field, out.Hold, out.HoldRefused)
+		if !out.HoldRefused.Told() || out.Unbacked.String() != out.HoldRefused.String() || out.Hold != (Grip{}) {
+			t.Errorf("%s: holds %v, refused %q", field, out.Hold, out.HoldRefused.String())
 		}
 		var no *FieldError
 		if err := in.Backed(); err == nil || !asField(err, &no) || no.Field != field {
@@ -219,7 +219,7 @@ func TestAJointHoldsAtLeastWhatIsToldWithinItsService(t *testing.T) {
 		// growths leave out.
 		left := Micron(1000*(seat-bore)) + grown + in.Least*2e-3
 		holds := in.grip(in.contact(left).Pressure, in.Holding)
-		if out.HoldRefused == "" && out.Hold.Torque > holds.Torque*1.001+1e-9 {
+		if !out.HoldRefused.Told() && out.Hold.Torque > holds.Torque*1.001+1e-9 {
 			t.Fatalf("told %.1f N·m, and with the hub at %.1f °C on %.1f °C at %.0f rad/s it holds %.1f", out.Hold.Torque, hub, shaft, omega, holds.Torque)
 		}
 		if c := in.contact(in.Greatest); in.Service.Coldest <= 20 && in.Service.Hottest >= 20 && out.AtWork.Tightest.HubEquivalent < c.HubEquivalent-1e-9 {

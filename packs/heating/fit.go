@@ -29,7 +29,7 @@ func (r *heatReader) fit() {
 		low, high, err := units.ParseRange(limits.Value)
 		if err != nil {
 			r.holes++
-			r.because(source.Quote(limits.Value) + " is no range of interference")
+			r.because("not-a-range", source.Quote(limits.Value)+" is no range of interference", nil)
 			r.b.Fault(limits, err, intoRange)
 			break
 		}

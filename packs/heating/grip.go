@@ -149,12 +149,12 @@ func (r *heatReader) checkShaft(out fit.Pressed) {
 // for what it is reckoned: where it works, or the torque that it carries.
 func (r *heatReader) checkHold(out fit.Pressed) {
 	f := r.heat.Fit
-	if f.AtWork == nil && f.Torque == 0 || out.Unbacked != "" {
+	if f.AtWork == nil && f.Torque == 0 || out.Unbacked.Told() {
 		return
 	}
 	switch {
-	case out.HoldRefused != "":
-		r.b.Problems.Warn(r.place("Service"), "holds-not", r.heat.Mark+": what the joint surely holds cannot be given: "+out.HoldRefused,
+	case out.HoldRefused.Told():
+		r.b.Problems.Warn(r.place("Service"), "holds-not", r.heat.Mark+": what the joint surely holds cannot be given: "+out.HoldRefused.String(),
 			"put the temperatures, the speed or the fit right", "or count with measured sizes, in sizes:")
 	case f.Torque > out.Hold.Torque:
 		r.b.Problems.Warn(r.place("Torque"), "holds-not", fmt.Sprintf("%s: the joint surely holds %s, and the shaft carries %s: what more there is goes through a key, or it slips",

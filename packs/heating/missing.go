@@ -12,7 +12,7 @@ func (r *heatReader) missing() {
 	lacks := func(what string, written bool) {
 		if !written {
 			r.holes++
-			r.because(what + " is not written")
+			r.because("missing-key", what+" is not written", source.NotWritten(what))
 		}
 	}
 	text := func(what string, t source.Text) { lacks(what, t.Written()) }

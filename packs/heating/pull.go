@@ -119,8 +119,13 @@ func (r *heatReader) joint(clearance heat.Mm) heat.Fit {
 // case (a short window, a narrow band: both are why a puller must be named) is not
 // told again.
 func (r *heatReader) warned(w heat.Warning) {
-	w = w.In(r.units())
-	says := r.heat.Mark + ": " + w.Says
+	says := r.heat.Mark + ": " + w.In(r.units()).Says
+	before := len(r.b.Problems)
+	defer func() {
+		if len(r.b.Problems) > before {
+			r.b.Problems.Says(warning{r.heat.Mark, w, r.units()})
+		}
+	}()
 	switch w.Code {
 	case "neighbour-hot":
 		r.b.Problems.Add(r.place(w.Field), "neighbour-hot", says, "take it off first, or cool the shaft between them")

@@ -32,15 +32,15 @@ type heatReader struct {
 // hole reports what is wrong with an input.
 func (r *heatReader) hole(at source.Pos, code, message string, help ...string) {
 	r.holes++
-	r.because(message)
+	r.because(code, message, nil)
 	r.b.Problems.Add(at, code, message, help...)
 }
 
 // because books a reason for the paper, once.
-func (r *heatReader) because(why string) {
+func (r *heatReader) because(code, why string, in source.Sentence) {
 	why = strings.TrimPrefix(strings.TrimPrefix(why, r.heat.Mark+": "), r.heat.Mark+" ")
-	if !slices.Contains(r.heat.Because, why) {
-		r.heat.Because = append(r.heat.Because, why)
+	if !slices.ContainsFunc(r.heat.Because, func(p source.Problem) bool { return p.Message == why }) {
+		r.heat.Because = append(r.heat.Because, source.Problem{Code: code, Message: why, Sentence: in})
 	}
 }
 
@@ -61,8 +61,11 @@ func (r *heatReader) refused(err error, what string) {
 	var wrong *fit.FieldError
 	switch {
 	case errors.As(err, &no):
-		no = no.In(r.units())
-		r.hole(r.place(no.Field), "heat-refused", what+": "+no.Why, no.Instead)
+		english := no.In(r.units())
+		r.holes++
+		r.because("heat-refused", what+": "+english.Why, refusal{"", no, r.units()})
+		r.b.Problems.Add(r.place(no.Field), "heat-refused", what+": "+english.Why, english.Instead)
+		r.b.Problems.Says(refusal{r.heat.Mark, no, r.units()})
 	case errors.As(err, &wrong):
 		r.hole(r.place(wrong.Field), "heat-refused", what+": "+wrong.Problem)
 	}
@@ -106,7 +109,7 @@ func (r *heatReader) amount(t source.Text, in units.Unit, fields ...string) (flo
 	q, ok := r.b.Quantity(t, "a number "+written[in.Dimension()])
 	if !ok {
 		r.holes++
-		r.because(source.Quote(t.Value) + " is not an amount")
+		r.because("not-a-number", source.Quote(t.Value)+" is not an amount", nil)
 		return 0, false
 	}
 	same, err := q.Convert(in)

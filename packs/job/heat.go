@@ -67,7 +67,7 @@ type Heat struct {
 	PutOnAt          *Step
 	// Because says what keeps the heat from being worked out; the sheet of a draft
 	// prints it in place of the figures.
-	Because []string
+	Because []source.Problem
 }
 
 // Known reports whether it is known how hot the part is made: worked out, or given by

@@ -88,8 +88,11 @@ func (l *Lift) Cautions() []lift.Caution {
 // Reasons are why the lift must not be made by its sheet: why it cannot be computed,
 // what is not known of it, and what is overloaded, out of reach or out of level. None
 // for a lift that may be made.
-func (l *Lift) Reasons(t units.Tongue) []string {
-	out := slices.Clone(l.Because)
+func (l *Lift) Reasons(t source.Tongue) []string {
+	var out []string
+	for _, p := range l.Because {
+		out = append(out, p.In(t))
+	}
 	if l.Result != nil {
 		for _, no := range l.Result.Unanswered {
 			out = append(out, no.In(l.PaperUnits(t)))
@@ -177,7 +180,7 @@ type Lift struct {
 	HandPlan   lift.HandPlan
 	HandResult *lift.HandResult
 	Body       *lift.Body // where mass or centre of gravity come from sections
-	Because    []string
+	Because    []source.Problem
 
 	Size                   bool         // the outline of the plan is the box that the load fills
 	Gear                   []LiftedGear // each piece once, in the order of the components

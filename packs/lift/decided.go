@@ -11,7 +11,6 @@ package lift
 // mass or a centre of gravity is never known exactly is common practice, no source.
 
 import (
-	"fmt"
 	"strings"
 )
 
@@ -52,14 +51,14 @@ func (p *Plan) tooCalm(gross float64) *Refusal {
 // which the centre of gravity is said to be exact.
 func (a *account) decisions() {
 	p, l := a.p, a.p.Load
-	decided := func(code CautionCode, field, what string) {
+	decided := func(code CautionCode, field string, what any) {
 		a.caution(code, field, false, "%s, by %s: %s", what, p.DecidedBy, p.Reason)
 	}
 	if l.Source == Estimated && l.MassTolerance == 0 {
 		decided(LooseMass, "load.masstolerance", "the estimated mass is taken as exact")
 	}
 	if published := Ratio(onshoreDynamic(a.s.gross)); a.r.Dynamic < published {
-		decided(Decided, "dynamic", fmt.Sprintf("the factor for the hoist's movement is %s and not the published %s", a.r.Dynamic.FactorUp(), published.FactorUp()))
+		decided(Decided, "dynamic", say("the factor for the hoist's movement is %s and not the published %s", a.r.Dynamic.FactorUp(), published.FactorUp()))
 	}
 	if l.CoGTolerance == (Point{}) {
 		decided(LooseCentre, "load.cogtolerance", "the centre of gravity is taken as exact")

@@ -19,7 +19,7 @@ var written = map[units.Dimension]string{
 // the file, as a reason on paper.
 func (r *liftReader) lacks(what string) {
 	r.hole = true
-	r.l.Because = append(r.l.Because, what+" is not written")
+	r.l.Because = append(r.l.Because, source.Problem{Code: "missing-key", Message: what + " is not written", Sentence: source.NotWritten(what)})
 }
 
 // amount reads a quantity of one dimension in a unit; what is not written is 0.

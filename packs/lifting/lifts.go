@@ -139,6 +139,7 @@ func (r *liftReader) layDown() {
 	case f.At.IsZero() && floor.Written() && !r.l.ByHand:
 		r.b.Problems.Warn(t.At, "look-at-lift", r.l.Mark+": the floor of "+t.Value+" carries "+floor.Value+", and nothing says what the load stands on there",
 			footingHelp)
+		r.b.Problems.Says(source.Fixed(r.l.Mark, "the floor of %s carries %s, and nothing says what the load stands on there", t.Value, floor.Value))
 	}
 }
 
@@ -149,6 +150,7 @@ func (r *liftReader) notSaid() {
 	warn := func(missing bool, what, help string) {
 		if missing {
 			r.b.Problems.Warn(r.l.At, "look-at-lift", r.l.Mark+": "+what, help)
+			r.b.Problems.Says(source.Fixed(r.l.Mark, what))
 		}
 	}
 	known := d.Mass.Written() || len(d.Sections) > 0

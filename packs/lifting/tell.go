@@ -36,7 +36,7 @@ var (
 func (r *liftReader) tellHoles(before int) {
 	for _, p := range r.b.Problems[before:] {
 		if p.Severity == source.Error && p.Code != "not-computed" {
-			r.l.Because = append(r.l.Because, p.Message)
+			r.l.Because = append(r.l.Because, p)
 		}
 	}
 	r.refused(r.unwritten())
@@ -69,8 +69,9 @@ func (r *liftReader) refused(err error) bool {
 		return false
 	}
 	for _, no := range rs {
-		r.l.Because = append(r.l.Because, no.In(r.l.PaperUnits(nil)))
+		r.l.Because = append(r.l.Because, source.Problem{Code: "not-computed", Message: no.In(r.l.PaperUnits(nil)), Sentence: sentence{of: no, units: r.l.Units()}})
 		r.b.Problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+no.In(r.l.Units()), no.Help)
+		r.b.Problems.Says(r.says(no))
 	}
 	return true
 }
@@ -83,6 +84,7 @@ func (r *liftReader) unanswered(list lift.Refusals) {
 			help += "; it is written under lifting-points:, by the words behind takes:"
 		}
 		r.b.Problems.Add(r.place(no.Field), "not-known", r.l.Mark+" must not be made yet: "+message, help)
+		r.b.Problems.Says(r.says(no))
 	}
 }
 
@@ -129,9 +131,36 @@ func (r *liftReader) cautions(cs []lift.Caution) {
 		switch {
 		case c.Stop:
 			r.b.Problems.Add(r.place(c.Field), "must-not-lift", message, help(c, stopHelp))
+			r.b.Problems.Says(r.says(c))
 		case c.Code == lift.CriticalLift && r.l.SignedPlan != "":
 		case !quiet[c.Code]:
 			r.b.Problems.Warn(r.place(c.Field), "look-at-lift", message, help(c, lookHelp))
+			r.b.Problems.Says(r.says(c))
 		}
 	}
+}
+
+// A sentence is what the calculation says of a lift, for paper in another language.
+type sentence struct {
+	mark  string
+	of    interface{ In(lift.Units) string }
+	units lift.Units
+}
+
+// In implements source.Sentence.
+func (s sentence) In(t source.Tongue) string {
+	u := s.units
+	u.Paper = true
+	english := s.of.In(u)
+	u.Tongue = t
+	text := s.of.In(u)
+	if text == english {
+		return ""
+	}
+	return source.About(t, s.mark, text)
+}
+
+// says is a sentence with the mark of the lift.
+func (r *liftReader) says(of interface{ In(lift.Units) string }) source.Sentence {
+	return sentence{r.l.Mark, of, r.l.Units()}
 }

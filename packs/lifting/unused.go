@@ -13,6 +13,7 @@ func (b *reader) checkGear() {
 	for _, g := range b.Def.Gear {
 		if !g.Mass.Written() {
 			b.Problems.Warn(g.Key.At, "look-at-lift", "the mass of "+source.Quote(g.Key.Value)+" is not given, and counts as nothing on the hook", "mass: by its tag or the maker's sheet")
+			b.Problems.Says(source.Fixed("", "the mass of \"%s\" is not given, and counts as nothing on the hook", g.Key.Value))
 		}
 		if g.LeftSource.Written() && len(g.LeftAt) == 0 {
 			b.Problems.Add(g.LeftSource.At, "not-used", "a table is named for "+source.Quote(g.Key.Value)+", and nothing of it is written", "left-at: the shares of that table, each up to its angle")

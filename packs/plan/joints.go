@@ -7,6 +7,7 @@ import (
 
 	"matchmark/packs/job"
 	"matchmark/packs/joint"
+	"matchmark/packs/source"
 )
 
 // leastDrawn is the number of fasteners from which on a joint that is worked out is
@@ -34,6 +35,7 @@ func (p *planner) joints() {
 		for _, c := range res.Cautions {
 			if help, ok := lookAtJoint[c.Code]; ok {
 				p.problems.Warn(j.Wrote.Place(c.Field, j.At), "look-at-joint", j.Base+": "+c.Message, help)
+				p.problems.Says(caution{j.Base, c})
 			}
 		}
 		if j.Layout == nil && j.Wrote["layout"].IsZero() && j.Spec.Count >= leastDrawn {
@@ -96,4 +98,19 @@ func (p *planner) pattern(j *job.Joint) {
 		return
 	}
 	j.Order = &order
+}
+
+// A caution is what the calculation of a joint says, for paper in another language.
+type caution struct {
+	mark string
+	of   joint.Caution
+}
+
+// In implements source.Sentence.
+func (c caution) In(t source.Tongue) string {
+	text := c.of.In(t)
+	if text == c.of.In(nil) {
+		return ""
+	}
+	return source.About(t, c.mark, text)
 }

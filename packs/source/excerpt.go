@@ -168,3 +168,28 @@ func columns(r rune) int {
 	}
 	return 1
 }
+
+// quotedRunes is how much of a line is quoted on paper.
+const quotedRunes = 48
+
+// Quoted gives what is written at a place, for paper: the line without its indent, of a
+// long one the part from the place on. It is empty where there is none, and where the
+// line has signs that nobody sees.
+func Quoted(data []byte, at Pos) string {
+	lines := Lines(data)
+	if at.Line < 1 || at.Line > len(lines) {
+		return ""
+	}
+	line := []rune(strings.TrimRight(lines[at.Line-1], " \t\r"))
+	if from := min(max(at.Col-1, 0), len(line)); len(line) > quotedRunes && from > 0 {
+		line = append([]rune("…"), line[from:]...)
+	}
+	if len(line) > quotedRunes {
+		line = append(line[:quotedRunes-1], '…')
+	}
+	text := strings.TrimLeft(string(line), " ")
+	if !utf8.ValidString(lines[at.Line-1]) || strings.ContainsFunc(text, func(r rune) bool { return Invisible(r) || r == '\t' }) {
+		return ""
+	}
+	return text
+}

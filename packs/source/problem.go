@@ -51,6 +51,9 @@ type Problem struct {
 	Code     string   // short name of the kind of problem, as "unknown-key"
 	Message  string   // what is wrong, with the value as written; one line
 	Help     []string // what to write instead, at most three lines
+	// Sentence is the message where it can be told in other languages; nil where the
+	// paper tells what stands behind the code.
+	Sentence Sentence
 	// See names other places that matter to the problem, each with a few words.
 	See []Also
 	// Follows is 0 for a problem that stands alone. One that was found behind errors,

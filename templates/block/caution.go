@@ -53,11 +53,8 @@ func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text string) lay
 }
 
 // Note is a hazard note in the language of the paper. Those that the program brings
-// along have the site's fire watch and heavy mass put in.
+// along, and what an author keeps of one, have the site's fire watch and heavy mass put in.
 func (c *Composer) Note(n *job.Caution) *job.Caution {
-	if !n.Builtin {
-		return n
-	}
 	site := c.Job.Site
 	fill := strings.NewReplacer("{watch}", site.FireWatch.Print(), "{heavy}", site.Heavy.Print())
 	out := *n

@@ -18,7 +18,7 @@ func (s sheet) notWorkedOut() layout.Block {
 	}
 	lines := []layout.Block{s.Para(s.Span-6, []layout.Run{{Text: s.W.Heat.NotWorkedOut, Style: layout.Strong}}, layout.ParaOpts{Ref: s.h.At})}
 	for _, why := range s.h.Because {
-		lines = append(lines, s.Para(s.Span-6, []layout.Run{layout.T(layout.Body, "– "+why)}, layout.ParaOpts{Ref: s.h.At}))
+		lines = append(lines, s.Para(s.Span-6, []layout.Run{layout.T(layout.Body, "– "+why.In(s.W))}, layout.ParaOpts{Ref: s.h.At}))
 	}
 	return s.heavyFrame(lines...)
 }
@@ -79,8 +79,8 @@ func (s sheet) gripLine(g *fit.Pressed) string {
 		out = append(out, w.Heat.PullerRated.With(u.ForceDown(float64(p.PullsWith)))+" "+verdict)
 	}
 	smoothing := map[fit.SmoothingRule]string{fit.NoLoss: w.Heat.SmoothNone, fit.LossEight: w.Heat.SmoothEight, fit.LossFour: w.Heat.SmoothFour}[f.Smoothing]
-	if g.HoldRefused != "" {
-		return strings.Join(append(out, w.Heat.HoldsNot.With(g.HoldRefused)), " ")
+	if g.HoldRefused.Told() {
+		return strings.Join(append(out, w.Heat.HoldsNot.With(g.HoldRefused.In(w))), " ")
 	}
 	holds := w.Heat.HoldsLine
 	if g.AtWork != nil {

@@ -23,7 +23,7 @@ var englishFront = Front{
 		"one": "1 warning from the check: see to it before the work begins", "other": "%s warnings from the check: see to them before the work begins",
 	},
 	PrintedInSpite: Counted{"one": "DRAFT, printed in spite of 1 problem", "other": "DRAFT, printed in spite of %s problems"},
-	ErrorWord:      "ERROR", WarningWord: "WARNING", AtLine: "%s line %s", SeeAlso: "see also line %s: %s",
+	ErrorWord:      "ERROR", WarningWord: "WARNING", AtLine: "%s line %s", SeeAlso: "see also line %s: %s", SeeLine: "see also line %s", Written: "written: %s",
 }
 
 // englishCautions are the words of Cautions in English.

@@ -16,6 +16,7 @@ type Front struct {
 	// The problems that check found.
 	ErrorWord, WarningWord    string
 	AtLine, SeeAlso           Sentence
+	SeeLine, Written          Sentence // where the paper tells what stands behind a code
 	PrintedInSpite, FromCheck Counted
 }
 

@@ -20,6 +20,8 @@ var saysAt = map[string][]int{
 	"heat.assume": {1}, "heat.add": {1}, "heat.warn": {2},
 	"lift.say": {0}, "lift.caution": {3}, "lift.work": {0, 1}, "lift.workOf": {1, 2}, "lift.fig": {0}, "lift.figUp": {0}, "lift.figDown": {0},
 	"joint.caution": {2},
+	"lift.refuse":   {2}, "lift.ask": {2}, "heat.refuse": {2}, "heat.refuseAs": {3}, "fit.because": {0}, "lifting.Fixed": {1}, "source.NotWritten": {0},
+	"heat.positive": {1}, "heat.notNegative": {1}, "heat.check": {1},
 }
 
 // composed are sentences that are put together of pieces, or stand in a variable.
@@ -75,7 +77,7 @@ func sayings(t *testing.T) map[string]bool {
 	for _, s := range composed {
 		out[s] = true
 	}
-	for _, pkg := range []string{"heat", "lift", "joint", "hazard"} {
+	for _, pkg := range []string{"heat", "lift", "joint", "hazard", "fit", "lifting"} {
 		files, err := filepath.Glob(filepath.Join("..", "..", "packs", pkg, "*.go"))
 		if err != nil || len(files) == 0 {
 			t.Fatal(pkg, err)

@@ -28,3 +28,10 @@ func (c *Catalogue) Said(english string) string {
 	}
 	return english
 }
+
+// Causes tell by code what stands behind a problem that is printed on paper.
+type Causes map[string]string
+
+// Cause tells in a sentence what stands behind a code; empty in English, whose paper has
+// the message itself. With Said it makes the catalogue a source.Tongue.
+func (c *Catalogue) Cause(code string) string { return c.Causes[code] }

@@ -15,7 +15,7 @@ import (
 // The other languages stand in one file each, named by ISO 639-1. A file has the sheets
 // and words of Catalogue as objects and keys. The words of a map are found by their key,
 // or by their English text where the key is a number in the program; the sentences of
-// Sayings always by their English text.
+// Sayings always by their English text, those of Causes by the code of a problem.
 //
 //go:embed tongues/*.json
 var files embed.FS
@@ -118,7 +118,7 @@ func (f *filler) fields(path string, dst, english reflect.Value, from any) {
 func (f *filler) entries(path string, dst, english reflect.Value, from any) {
 	tree, _ := from.(map[string]any)
 	dst.Set(reflect.MakeMap(dst.Type()))
-	free := dst.Type() == reflect.TypeFor[Counted]() || dst.Type() == reflect.TypeFor[Sayings]()
+	free := dst.Type() == reflect.TypeFor[Counted]() || dst.Type() == reflect.TypeFor[Sayings]() || dst.Type() == reflect.TypeFor[Causes]()
 	left := maps.Clone(tree)
 	put := func(name string, key, model reflect.Value) {
 		v := reflect.New(dst.Type().Elem()).Elem()

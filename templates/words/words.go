@@ -6,6 +6,7 @@ import "matchmark/packs/reading"
 type Catalogue struct {
 	Lang       string
 	Sayings    Sayings // empty in English
+	Causes     Causes  // empty in English
 	Limit      map[reading.Word]string
 	Common     Common
 	Frame      Frame

@@ -33,7 +33,7 @@ func eachText(t *testing.T, name string, v reflect.Value) {
 			eachText(t, name+"."+v.Type().Field(i).Name, v.Field(i))
 		}
 	case reflect.Map:
-		if v.Len() == 0 && v.Type() != reflect.TypeFor[Sayings]() { // in English they are their own keys
+		if v.Len() == 0 && v.Type() != reflect.TypeFor[Sayings]() && v.Type() != reflect.TypeFor[Causes]() { // in English the sentence itself is printed
 			t.Errorf("%s is empty", name)
 		}
 		for _, k := range v.MapKeys() {
