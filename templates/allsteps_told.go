@@ -56,7 +56,7 @@ func (c *composer) likeSections() [][]*job.Section {
 			all = append(all, c.says(st))
 		}
 		says := strings.Join(all, "\n")
-		if n := len(out); n > 0 && says == said {
+		if n := len(out); n > 0 && says == said && len(all[n-1]) < mostTogether {
 			out[n-1] = append(out[n-1], s)
 			continue
 		}
@@ -89,6 +89,10 @@ func (c *composer) toldSteps(like []*job.Section, back map[*job.Step]*job.Step) 
 	}
 	return out
 }
+
+// mostTogether is how many steps are told together at the most: the numbers of very many
+// alike ones would be higher than a page.
+const mostTogether = 24
 
 // toldStep tells steps of which the same is said.
 func (c *composer) toldStep(sts []*job.Step, back map[*job.Step]*job.Step) toldStep {

@@ -195,7 +195,7 @@ func (w *wants) moves(jb *job.Job, st *job.Step, own func(string, string)) {
 		if m.Part.Set != nil {
 			own(m.Part.Set.Mark, "the matched set of "+m.Part.Name)
 		}
-		if jb.HandMatters(m.Part) {
+		if m.Part.Handed {
 			hand := "right-hand thread"
 			if m.Part.Left {
 				hand = "left-hand thread"

@@ -12,8 +12,9 @@ const widestTitles layout.Mm = 44
 
 // pageTitle is what stands on the plate of a page: the titles of the sheets that it
 // carries, a line each, of many the first and the last. The one of the run in the first pass, when
-// no page is known yet.
-func (c *composer) pageTitle(of string, page int) string {
+// no page is known yet. The plate of a sheet of work is low: it has the first alone, and
+// those that begin below have their own.
+func (c *composer) pageTitle(of string, page int, work bool) string {
 	names := c.names[page]
 	if len(names) == 0 {
 		return of
@@ -22,7 +23,7 @@ func (c *composer) pageTitle(of string, page int) string {
 	for _, k := range kinds() {
 		titles[k.name] = k.title(c.W)
 	}
-	if len(names) == 1 {
+	if len(names) == 1 || work {
 		return titles[names[0]]
 	}
 	between := " ·\n"

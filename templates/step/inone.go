@@ -325,7 +325,7 @@ func (t *together) readings(v job.Verb) (dimension.Kind, []*job.Dim) {
 func (t *together) signedRows(lines [][]run) []layout.Piece {
 	var out []layout.Piece
 	for i, st := range t.steps {
-		number := t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
+		number := t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
 		boxes := t.signBoxes(st)
 		width := t.Span - block.NumberWidth - boxes.W - textGap
 		text := t.placeLines(st, width)
@@ -367,7 +367,7 @@ func (t *together) piecesOf(c *block.Composer, rs []run) []layout.Piece {
 func (t *together) label(st *job.Step) layout.Block {
 	opts := layout.ParaOpts{Ref: st.At}
 	place := t.Para(block.NumberWidth-1, []layout.Run{layout.T(layout.Sub, ownLabel(st))}, opts)
-	return layout.Above(0, t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, opts), place)
+	return layout.Above(0, t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, opts).Heading(3), place)
 }
 
 // ownLabel is the label of a step's place, without that of its section.
