@@ -155,7 +155,7 @@ func boltLines(c *block.Composer, j *job.Joint) []string {
 		out = append(out, w.Tightening.TensionerIs.With(t.Area.Print(), t.Retained.Print(), t.Source))
 	}
 	if j.Plan != nil {
-		out = append(out, w.Tightening.PlanIs.With(j.Plan.Name, j.Plan.Source))
+		out = append(out, w.Tightening.PlanIs.With(j.Plan.Name, w.Said(j.Plan.Source)))
 	}
 	if j.Pattern != "" {
 		out = append(out, block.Capital(w.Step.InOrder.With(j.Pattern))+".")
@@ -230,7 +230,7 @@ func workings(c *block.Composer, j *job.Joint) []layout.Block {
 	for _, x := range j.Result.Workings {
 		var terms []string
 		for _, f := range x.Figures {
-			terms = append(terms, strings.TrimSpace(f.Symbol+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
+			terms = append(terms, strings.TrimSpace(c.W.Said(f.Symbol)+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
 		}
 		lines = append(lines, pointsForPaper(c.W.Said(x.Formula))+": "+strings.Join(terms, ", ")+" ("+c.W.Said(x.Source)+")")
 	}
