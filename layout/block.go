@@ -248,16 +248,6 @@ func (b Block) Tagged(ref Ref) Block {
 	return out
 }
 
-// Drawing makes one figure of all items of the block.
-func (b Block) Drawing(alt string) Block {
-	f := &Figure{alt}
-	b.Items = slices.Clone(b.Items)
-	for i := range b.Items {
-		b.Items[i].Figure = f
-	}
-	return b
-}
-
 // Anchored puts a named anchor at the top of the block.
 func (b Block) Anchored(name string) Block {
 	b.Anchors = append(b.Anchors[:len(b.Anchors):len(b.Anchors)], Anchor{Name: name})

@@ -212,8 +212,14 @@ func (s *Setter) Box(role, caption string, ref Ref) Block {
 // never smaller than its role asks for.
 func (s *Setter) WideBox(role string, w Mm, lines int, caption string, ref Ref) Block {
 	leastW, h := s.boxSize(role)
-	w = max(w, leastW)
-	h += Mm(max(lines, 1)-1) * 8.5
+	return s.CellBox(role, max(w, leastW), h+Mm(max(lines, 1)-1)*8.5, caption, ref)
+}
+
+// CellBox is a box that fills a cell of a ruled table: it has no less than the height of
+// one line, and shares its sides with the boxes beside it.
+func (s *Setter) CellBox(role string, w, h Mm, caption string, ref Ref) Block {
+	_, least := s.boxSize(role)
+	h = max(h, least)
 	out := Drawn(w, h, Item{Role: role, Ref: ref, Shape: Rect{W: w, H: h, Weight: Outline}})
 	if caption == "" {
 		return out

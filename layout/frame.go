@@ -24,12 +24,9 @@ type Item struct {
 	Key   string
 	Ref   Ref
 	Shape Shape
-	// Figure is the drawing that the item is part of, nil for none.
-	Figure *Figure
+	// Of is what the item is part of: a drawing, a heading, a cell; nil for none.
+	Of *Element
 }
-
-// A Figure is a drawing as one thing: Alt is what a reader is told who cannot see it.
-type Figure struct{ Alt string }
 
 // Shape is one of Text, Line, Rect, Path, Modules and Image, all as values.
 type Shape interface {
@@ -144,11 +141,12 @@ type Link struct {
 }
 
 // Part is what a page carries of one sheet: its items [From, To) and the height they
-// use. What stands before the first and after the last belongs to the page.
+// use; those before Fresh stand again from the page before. What stands before the first
+// and after the last belongs to the page.
 type Part struct {
-	Sheet    string
-	From, To int
-	Used     Mm
+	Sheet           string
+	From, Fresh, To int
+	Used            Mm
 }
 
 // Of gives the page with what it carries of the chosen sheets, and reports whether it
@@ -172,6 +170,7 @@ func (f Frame) Of(keep func(sheet string) bool) (Frame, bool) {
 			continue
 		}
 		kept := Part{Sheet: p.Sheet, From: len(out.Items), Used: p.Used}
+		kept.Fresh = kept.From + p.Fresh - p.From
 		out.Items = append(out.Items, f.Items[p.From:p.To]...)
 		kept.To = len(out.Items)
 		out.Parts = append(out.Parts, kept)

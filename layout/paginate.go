@@ -162,11 +162,12 @@ func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
 		page.place(Block{Items: b.Items}, g.paper.Left, y)
 		y += b.H
 	}
+	parts[0].Fresh = len(page.Items)
 	for i := s.from; i < s.to; i++ {
 		pc, name := g.pieces[i], g.of(i).Name
 		if i > s.from {
 			if name != parts[len(parts)-1].Sheet {
-				parts = append(ended(parts, len(page.Items), y-top), Part{Sheet: name, From: len(page.Items)})
+				parts = append(ended(parts, len(page.Items), y-top), Part{Sheet: name, From: len(page.Items), Fresh: len(page.Items)})
 				top = y
 			}
 			y += pc.Gap

@@ -1,10 +1,12 @@
 package layout
 
 // Column is one column of a Table: its width, rules and padding counted, and its
-// head.
+// head. Span is how many columns of the whole it takes where its Table is a part of one;
+// 0 counts as 1.
 type Column struct {
 	Width Mm
 	Head  Block
+	Span  int
 }
 
 // Table describes rows of blocks under one head.
@@ -16,6 +18,8 @@ type Table struct {
 	Grid bool
 	// MinH is the least height of a row.
 	MinH Mm
+	// Of is set where the rows of several Tables are one for a reader.
+	Of *TableOf
 }
 
 // Row is one row of a Table, one block a column from the left; missing ones are
@@ -45,29 +49,31 @@ func (t Table) Room(i int) Mm { return t.Columns[i].Width - 2*t.PadX }
 // stays with the first row and is drawn again on every page the table goes on to;
 // outer lists blocks that the whole table stands under.
 func (t Table) Pieces(rows []Row, outer ...*Block) []Piece {
-	head := t.head()
+	of, spans := t.of()
+	head := t.head(of, spans)
 	under := append(outer[:len(outer):len(outer)], &head)
 	out := make([]Piece, 0, len(rows)+1)
 	if !head.Empty() {
 		out = append(out, Piece{Block: head, KeepNext: len(rows) > 0, Under: outer})
 	}
 	for _, r := range rows {
-		out = append(out, Piece{Block: t.row(r), KeepNext: r.KeepNext, Under: under})
+		out = append(out, Piece{Block: t.row(r, of.row(spans, false)), KeepNext: r.KeepNext, Under: under})
 	}
 	return out
 }
 
 // Block gives the whole table as one block, for tables that never part.
 func (t Table) Block(rows []Row) Block {
-	bs := []Block{t.head()}
+	of, spans := t.of()
+	bs := []Block{t.head(of, spans)}
 	for _, r := range rows {
-		bs = append(bs, t.row(r))
+		bs = append(bs, t.row(r, of.row(spans, false)))
 	}
 	return Above(0, bs...)
 }
 
 // head is the row of column heads; empty when no column has one.
-func (t Table) head() Block {
+func (t Table) head(of *TableOf, spans []int) Block {
 	r := Row{Cells: make([]Block, len(t.Columns))}
 	any := false
 	for i, c := range t.Columns {
@@ -78,12 +84,12 @@ func (t Table) head() Block {
 		return Block{}
 	}
 	t.MinH = 0
-	return t.row(r)
+	return t.row(r, of.row(spans, true))
 }
 
 // row sets one row. Neighbouring rows share the rule between them: each draws
 // the one at its foot, and one at its top that the row above covers.
-func (t Table) row(r Row) Block {
+func (t Table) row(r Row, of rowOf) Block {
 	h := t.MinH
 	for _, c := range r.Cells {
 		h = max(h, c.H+2*t.PadY)
@@ -91,6 +97,7 @@ func (t Table) row(r Row) Block {
 	out := grown(r.Cells...)
 	out.W, out.H = t.Width(), h
 	out.Items = append(out.Items, t.rules(h))
+	out.Items[0].Of = of.start
 	x := Mm(0)
 	for i, c := range r.Cells {
 		if i >= len(t.Columns) {
@@ -103,7 +110,9 @@ func (t Table) row(r Row) Block {
 		if r.Middle {
 			y = (h - c.H) / 2
 		}
+		at := len(out.Items)
 		out.place(c, x+t.PadX, y)
+		of.fill(out.Items[at:], i)
 		if out.Base == 0 && c.Base != 0 {
 			out.Base = y + c.Base
 		}

@@ -21,7 +21,7 @@ func cautions(c *composer) []layout.Piece {
 	if len(notes) == 0 && len(j.Permits) == 0 {
 		return nil
 	}
-	out := []layout.Piece{{Block: c.signalLegend()}}
+	out := []layout.Piece{c.RuleLine(block.Capital(w.Cautions.SiteRules) + "."), {Block: c.signalLegend()}}
 	if len(j.Permits) > 0 {
 		g := c.Grid(block.Col(w.Cautions.Permit, 0), block.Col(w.Cautions.PermitNumber, 30), block.Col(w.Cautions.PermitUntil, 30), block.Col(w.Cautions.PermitGiven, 50))
 		var rows []layout.Row
@@ -34,8 +34,7 @@ func cautions(c *composer) []layout.Piece {
 	for i, n := range notes {
 		gap := layout.Mm(1.5)
 		if i == 0 {
-			rules := c.Para(c.Span, []layout.Run{layout.T(layout.Strong, block.Capital(w.Cautions.SiteRules)+".")}, layout.ParaOpts{})
-			out = append(out, layout.Piece{Block: layout.Above(1, c.Heading(w.Cautions.CautionsTitle), rules), Gap: 5, KeepNext: true})
+			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.CautionsTitle), Gap: 4, KeepNext: true})
 		}
 		out = append(out, layout.Piece{Block: c.cautionInFull(n), Gap: gap})
 	}

@@ -12,8 +12,8 @@ func (c *composer) chosen() layout.Block {
 		return layout.Block{}
 	}
 	w := c.W
-	lines := []layout.Block{c.Heading(w.Front.ThisMachine)}
-	for _, x := range c.Job.Choices {
+	var runs []layout.Run
+	for i, x := range c.Job.Choices {
 		state := w.Front.Fitted
 		switch {
 		case x.Build != "" && x.Serial != "":
@@ -23,9 +23,11 @@ func (c *composer) chosen() layout.Block {
 		case !x.Fitted:
 			state = w.Front.NotFitted
 		}
-		runs := []layout.Run{layout.T(layout.Body, x.What+": "), layout.T(layout.Strong, state)}
-		lines = append(lines, c.Para(c.Span, runs, layout.ParaOpts{Ref: x.At}))
+		if i > 0 {
+			runs = append(runs, layout.T(layout.Body, " · "))
+		}
+		runs = append(runs, layout.Run{Text: x.What + ": ", Style: layout.Body, Ref: x.At}, layout.Run{Text: state, Style: layout.Strong, Ref: x.At})
 	}
-	lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Front.OnlyThis)}, layout.ParaOpts{}))
-	return layout.Above(1, lines...)
+	runs = append(runs, layout.T(layout.Sub, "  "+w.Front.OnlyThis))
+	return layout.Above(1, c.Heading(w.Front.ThisMachine), c.Para(c.Span, runs, layout.ParaOpts{Ref: c.Job.Choices[0].At}))
 }

@@ -67,33 +67,34 @@ type kind struct {
 	flow     func(*composer) []layout.Piece
 	handover bool // work stops and starts on this sheet
 	follows  bool // it goes on where the sheet before it ends
+	ruled    bool // it begins with the sentence that rules it
 }
 
 func kinds() []kind {
 	return []kind{
-		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false, false},
-		{"steps", func(w *words.Catalogue) string { return w.AllSteps.Title }, allSteps, false, true},
-		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false, true},
-		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false, true},
-		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false, true},
-		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false, true},
-		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, signatures, false, true},
-		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false, true},
-		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true, false},
-		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false},
-		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false},
-		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true},
-		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true},
-		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false, true},
-		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage("jointsheet", jointsheet.Sheet), false, true},
-		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage("alignsheet", alignsheet.Sheet), false, true},
-		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, false},
-		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false, false},
-		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false, true},
-		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true},
-		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false, true},
-		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false, true},
-		{stampSheet, func(w *words.Catalogue) string { return w.Stamps.Title }, stamps, false, false},
+		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false, false, false},
+		{"steps", func(w *words.Catalogue) string { return w.AllSteps.Title }, allSteps, false, true, true},
+		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false, true, true},
+		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false, true, true},
+		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false, true, true},
+		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false, true, true},
+		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, signatures, false, true, true},
+		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false, true, true},
+		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false, true, true},
+		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false, true, true},
+		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true, false, false},
+		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false, false},
+		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, false, false},
+		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false, true},
+		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true, true},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true, false},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false, true, false},
+		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage("jointsheet", jointsheet.Sheet), false, true, true},
+		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage("alignsheet", alignsheet.Sheet), false, true, true},
+		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true, true},
+		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false, true, true},
+		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false, true, true},
+		{stampSheet, func(w *words.Catalogue) string { return w.Stamps.Title }, stamps, false, false, true},
 	}
 }
 
@@ -106,7 +107,7 @@ const stampSheet = "stamps"
 func (c *composer) bound() []kind {
 	out := kinds()
 	if c.Filled != nil {
-		out = append(out, kind{"filled", func(w *words.Catalogue) string { return w.Filled.Title }, cameBack, false, false})
+		out = append(out, kind{"filled", func(w *words.Catalogue) string { return w.Filled.Title }, cameBack, false, false, true})
 	}
 	return out
 }
@@ -224,7 +225,8 @@ func decimalComma(j *job.Job, w *words.Catalogue) bool {
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
 	for _, k := range c.bound() {
-		c := c.forSheet(k)
+		follows := k.follows && len(out) > 0 && out[len(out)-1].Landscape == landscape[k.name]
+		c := c.forSheet(k, follows)
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
 			continue
@@ -233,14 +235,13 @@ func (c *composer) sheets() []layout.Sheet {
 			c.workPieces(pieces)
 		}
 		title := k.title(c.W)
-		follows := k.follows && len(out) > 0 && out[len(out)-1].Landscape == landscape[k.name]
-		if follows {
-			pieces = append([]layout.Piece{c.sheetHead(title)}, pieces...)
+		if follows && !k.ruled {
+			pieces = append([]layout.Piece{c.TitleLine(title, "")}, pieces...)
 		}
 		out = append(out, layout.Sheet{
 			Name: k.name, Title: title, Pieces: pieces, Follows: follows,
 			Head: func(page, total int) layout.Block {
-				return c.head(c.pageTitle(title, page), plateRoom(k.name), page, total)
+				return c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
 			},
 			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
 			Landscape: landscape[k.name],
@@ -252,15 +253,19 @@ func (c *composer) sheets() []layout.Sheet {
 // landscape are set across the page.
 var landscape = map[string]bool{"readings": true}
 
-// forSheet is the composer for a sheet: one across the page has another width.
-func (c *composer) forSheet(k kind) *composer {
-	if !landscape[k.name] {
-		return c
+// forSheet is the composer for a sheet: one across the page has another width, and one
+// that goes on where another ends has its title beside the sentence that rules it.
+func (c *composer) forSheet(k kind, follows bool) *composer {
+	own, inner := *c, *c.Composer
+	own.Composer = &inner
+	if landscape[k.name] {
+		inner.Span, _ = c.paper.Turned().Inner()
 	}
-	turned, wide := *c, *c.Composer
-	wide.Span, _ = c.paper.Turned().Inner()
-	turned.Composer = &wide
-	return &turned
+	inner.Title = ""
+	if follows && k.ruled {
+		inner.Title = k.title(c.W)
+	}
+	return &own
 }
 
 // doc puts frames into a document with the job's title and date.

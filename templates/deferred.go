@@ -14,7 +14,7 @@ func (c *composer) deferred() []layout.Piece {
 		return nil
 	}
 	w := c.W
-	head := layout.Above(1, c.Words(layout.Section, w.CloseOut.LaterHead), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+	head := layout.Above(1, c.Words(layout.Section, w.CloseOut.LaterHead).Heading(2), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
 	out := []layout.Piece{{Block: head, Gap: 5, KeepNext: true}}
 	for _, x := range c.Job.Deferred {
 		when := c.Words(layout.Strong, x.When)

@@ -13,7 +13,7 @@ func deviations(c *composer) []layout.Piece {
 	w := c.W
 	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Deviations.Step, 18), block.Col(w.Deviations.What, 0), block.Col(w.Deviations.Agreed, 32), block.Col(w.Deviations.Effect, 46))
 	var rows []layout.Row
-	for i := range blanks(len(c.Job.Steps()), 10, 3, deviationRows) {
+	for i := range deviationRows {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, strconv.Itoa(i+1), nil)))
 	}
 	out := c.ListSheet(w.Deviations.Rule, g, rows)
@@ -26,8 +26,8 @@ func deviations(c *composer) []layout.Piece {
 }
 
 const (
-	deviationRows           = 6
-	handovers               = 5
-	handoverH     layout.Mm = 18
+	deviationRows           = 8
+	handovers               = 3
+	handoverH     layout.Mm = 17
 	sketchH       layout.Mm = 60
 )

@@ -21,7 +21,7 @@ func front(c *composer) []layout.Piece {
 	blocks = append(blocks, c.inThePack(), c.sectionList(), c.legend(), c.checkBar(), c.release())
 	var out []layout.Piece
 	for i, b := range blocks {
-		gap := layout.Mm(5)
+		gap := layout.Mm(4)
 		if i == 0 || i > 1 && i <= listed {
 			gap = 2
 		}
@@ -51,10 +51,10 @@ func (c *composer) identity() layout.Block {
 		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, company)}, layout.ParaOpts{}))
 	}
 	lines = append(lines,
-		c.Para(c.Span, []layout.Run{layout.T(layout.Section, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At}),
+		c.Para(c.Span, []layout.Run{layout.T(layout.Section, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At}).Heading(2),
 		c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(facts, " · "))}, layout.ParaOpts{Ref: e.At}),
-		c.Para(c.Span, []layout.Run{layout.T(layout.Section, o.Number+"  "+o.Title)}, layout.ParaOpts{Ref: o.At}),
-		c.Para(c.Span, []layout.Run{layout.T(layout.Body, w.Common.Revision.With(o.Revision)+" · "+w.Front.Issued+" "+o.Issued)}, layout.ParaOpts{Ref: o.At}))
+		c.Para(c.Span, []layout.Run{layout.T(layout.Section, o.Number+"  "+o.Title),
+			layout.T(layout.Body, "  "+w.Common.Revision.With(o.Revision)+" · "+w.Front.Issued+" "+o.Issued)}, layout.ParaOpts{Ref: o.At}).Heading(2))
 	if o.Scope != "" {
 		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, w.Front.Scope+": "), layout.T(layout.Body, o.Scope)}, layout.ParaOpts{Ref: o.At}))
 	}

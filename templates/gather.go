@@ -14,14 +14,9 @@ func gather(c *composer) []layout.Piece {
 	w, s := c.W, c.Job.Supplies
 	out := c.instrumentList(s.Instruments)
 	out = append(out, c.toolList(s.Tools)...)
-	for _, l := range []struct {
-		title string
-		list  []*job.Supply
-	}{{w.Gather.Spares, s.Spares}, {w.Gather.Consumables, s.Consumables}} {
-		if len(l.list) > 0 {
-			out = append(out, c.supplyList(l.title, l.list)...)
-		}
-	}
+	used := []block.Column{block.Col(w.Gather.HowMuch, 15), block.Col(w.Gather.Issued, 14), block.Col(w.Gather.Used, 14), block.Col(w.Gather.Returned, 16.5)}
+	out = append(out, c.supplyList(s.Spares, append([]block.Column{block.Col(w.Gather.Spares, 0)}, used...)...)...)
+	out = append(out, c.supplyList(s.Consumables, append([]block.Column{block.Col(w.Gather.Consumables, 0)}, used...)...)...)
 	if len(out) == 0 {
 		return nil
 	}
@@ -65,40 +60,57 @@ func baseMarks(ds []*job.Dim) []string {
 	return out
 }
 
-// toolList is the list of tools, two beside each other: what is issued comes back, none
-// of it is used up.
+// toolList is the list of tools: what is issued comes back, none of it is used up.
 func (c *composer) toolList(list []*job.Supply) []layout.Piece {
+	w := c.W.Gather
+	return c.supplyList(list, block.Col(w.Tools, 0), block.Col(w.HowMuch, 15), block.Col(w.Issued, 14), block.Col(w.Returned, 16.5))
+}
+
+// supplyList is one of the lists of tools, spares and consumables, in one column or two
+// beside each other, whichever is lower.
+func (c *composer) supplyList(list []*job.Supply, cols ...block.Column) []layout.Piece {
 	if len(list) == 0 {
 		return nil
 	}
-	w := c.W
-	g := c.TwoUp(block.Col(w.Gather.Tools, 0), block.Col(w.Gather.HowMuch, 13), block.Col(w.Gather.Issued, 16), block.Col(w.Gather.Returned, 17))
-	var rows []layout.Row
-	for _, s := range list {
-		rows = append(rows, g.Row(s.At, g.About(0, s.What, c.supplyFacts(s), s.At), g.Text(1, layout.Body, s.Count, s.At)))
+	set := func(g block.Grid) []layout.Row {
+		var rows []layout.Row
+		for _, s := range list {
+			rows = append(rows, g.Row(s.At, g.About(0, s.What, c.supplyFacts(s), s.At), g.Text(1, layout.Body, s.Count, s.At)))
+		}
+		return rows
 	}
-	both, pairs := g.Pairs(append(rows, g.Blank(1+(len(rows)+1)%2)...))
-	return both.Under(pairs)
+	one := c.Grid(cols...)
+	single := one.Under(append(set(one), one.Blank(1)...))
+	half := c.TwoUp(cols...)
+	rows := set(half)
+	both, pairs := half.Pairs(append(rows, half.Blank(1+(len(rows)+1)%2)...))
+	if double := both.Under(pairs); height(double) < height(single) {
+		return double
+	}
+	return single
 }
 
-// supplyList is one of the lists of spares and consumables.
-func (c *composer) supplyList(title string, list []*job.Supply) []layout.Piece {
-	w := c.W
-	g := c.Grid(block.Col(title, 0), block.Col(w.Gather.HowMuch, 24), block.Col(w.Gather.Issued, 18), block.Col(w.Gather.Used, 18), block.Col(w.Gather.Returned, 18))
-	var rows []layout.Row
-	for _, s := range list {
-		what := g.About(0, s.What, c.supplyFacts(s), s.At)
-		rows = append(rows, g.Row(s.At, what, g.Text(1, layout.Body, s.Count, s.At)))
+// height is how high pieces are together.
+func height(ps []layout.Piece) layout.Mm {
+	h := layout.Mm(0)
+	for _, p := range ps {
+		h += p.Gap + p.Block.H
 	}
-	return g.Under(append(rows, g.Blank(1)...))
+	return h
 }
 
-// stepNumbers lists steps without their pages: the things lie at the machine by then, and
-// the sheet of all steps has the pages.
-func stepNumbers(list []*job.Step) string {
+// stepNumbers lists steps without their pages, in the order of the work: the things lie at
+// the machine by then, and the sheet of all steps has the pages.
+func (c *composer) stepNumbers(list []*job.Step) string {
 	var out []string
+	in := map[*job.Step]bool{}
 	for _, st := range list {
-		out = append(out, st.No)
+		in[st] = true
+	}
+	for _, st := range c.Job.Steps() {
+		if in[st] {
+			out = append(out, st.No)
+		}
 	}
 	return strings.Join(out, ", ")
 }
@@ -116,7 +128,7 @@ func (c *composer) supplyFacts(s *job.Supply) string {
 		add(c.W.Gather.AlwaysRenewed)
 	}
 	if len(s.Steps) > 0 {
-		add(c.W.Gather.UsedAt.With(stepNumbers(s.Steps)))
+		add(c.W.Gather.UsedAt.With(c.stepNumbers(s.Steps)))
 	}
 	add(s.Note)
 	return strings.Join(facts, " · ")

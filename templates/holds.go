@@ -38,12 +38,12 @@ func holds(c *composer) []layout.Piece {
 		if r.at != nil && r.at == h.Again {
 			text = w.Holds.Again.With(text)
 		}
-		word, rule := w.Holds.Hold, w.Holds.StopsHere
+		word := w.Holds.Hold
 		if h.Witness {
-			word, rule = w.Holds.Witness, w.Holds.MayGoOn
+			word = w.Holds.Witness
 		}
 		mark := layout.Above(0.3, g.Text(0, layout.Limit, text, h.At), g.Text(0, layout.SubBold, word, h.At))
-		facts := h.Releases + " · " + rule
+		facts := h.Releases
 		if r.at != nil {
 			facts = c.StepRef(r.at) + " · " + facts
 		}

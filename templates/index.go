@@ -19,12 +19,32 @@ func index(c *composer) []layout.Piece {
 	if len(c.Job.Dims) == 0 {
 		return nil
 	}
+	dims := c.indexRows()
+	var best []layout.Piece
+	for _, width := range indexWidths {
+		ps := c.indexTable(dims, width[0], width[1])
+		if best == nil || height(ps) < height(best) && !slices.ContainsFunc(ps, func(p layout.Piece) bool { return len(p.Block.Misfits) > 0 }) {
+			best = ps
+		}
+		if len(dims) > dimension.Many {
+			break
+		}
+	}
+	return best
+}
+
+// indexWidths are widths of the columns of limits and of sources: the pair is taken that
+// makes the list lowest, of many dimensions the first.
+var indexWidths = [][2]layout.Mm{{50, 28}, {44, 28}, {44, 23}, {38, 23}, {56, 23}}
+
+// indexTable is the list with columns of these widths.
+func (c *composer) indexTable(dims [][]*job.Dim, limit, source layout.Mm) []layout.Piece {
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Mark, 21), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, 50), block.Col(w.Index.Source, 28), block.Col(w.Index.FoundAt, indexPage), block.Col(w.Index.LeftAt, indexPage))
-	g.Table.MinH, g.Table.PadY = 0, 0.4
+	g := c.Grid(block.Col(w.Common.Mark, 21), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, limit), block.Col(w.Index.Source, source), block.Col(w.Index.FoundAt, indexPage), block.Col(w.Index.LeftAt, indexPage))
+	g.Table.MinH, g.Table.PadY = 0, 0.3
 	var rows []layout.Row
 	var changed []bool
-	for _, ds := range c.indexRows() {
+	for _, ds := range dims {
 		d := ds[0]
 		var lines []layout.Block
 		for _, d := range ds {
@@ -72,7 +92,7 @@ func (c *composer) indexPlace(g block.Grid, d *job.Dim) layout.Block {
 		for i := range col {
 			x += g.Table.Columns[i].Width
 		}
-		return g.Text(col, layout.Sub, c.whereRead(d, st, what), d.At).At(x, 0.4)
+		return g.Text(col, layout.Sub, c.whereRead(d, st, what), d.At).At(x, 0.3)
 	}
 	line := layout.Overlay(g.Mark(0, layout.Strong, d.Mark, d.At), page(4, d.FoundAt, "found "), page(5, d.LeftAt, "left "))
 	line.W = g.Table.Room(0)

@@ -21,15 +21,14 @@ func isolations(c *composer) []layout.Piece {
 			number = 12 // room for: again
 		}
 	}
-	g := c.Grid(block.Col(w.Common.Number, number), block.Col(w.Isolations.Point, 0), block.Col(w.Isolations.Proved, 22), block.Col(w.Isolations.LockNumber, 22), block.Col(w.Isolations.LockedBy, 29), block.Col(w.Isolations.UnlockedBy, 29))
-	g.Table.PadY = layout.GapY / 2 // boxes of neighbouring rows
+	g := c.Grid(block.Col(w.Common.Number, number), block.Col(w.Isolations.Point, 0), block.Col(w.Isolations.Proved, 20.4), block.Col(w.Isolations.LockNumber, 22), block.Col(w.Isolations.LockedBy, 29), block.Col(w.Isolations.UnlockedBy, 29))
 	var rows []layout.Row
 	for _, x := range c.Job.Isolations {
 		facts := x.Energy + " · " + x.State
 		if x.Proved != "" {
 			facts += " · " + w.Isolations.ProvedBy.With(x.Proved)
 		}
-		proved := c.WideBox(layout.RoleInitials, g.Table.Room(2), 1, w.Common.Initials, x.At)
+		proved := g.Text(2, layout.Caption, w.Common.Initials, x.At)
 		for i, p := range periods(x) {
 			on, off := c.lockTimes(p)
 			no := strconv.Itoa(x.No)

@@ -23,7 +23,7 @@ func ComposeOutage(jobs []outage.Summary, paper layout.Paper, m layout.Measurer)
 	pages := layout.Paginate(paper, []layout.Sheet{{
 		Name: "outage", Title: title, Pieces: c.outage(jobs),
 		Head: func(page, total int) layout.Block {
-			return layout.Above(1, c.Line(c.Span, []layout.Run{layout.T(layout.Section, title), layout.T(layout.Sub, "   "+c.W.Outage.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{}), c.Rule(layout.Heavy))
+			return layout.Above(1, c.Line(c.Span, []layout.Run{layout.T(layout.Section, title), layout.T(layout.Sub, "   "+c.W.Outage.PageOf.With(strconv.Itoa(page), strconv.Itoa(total)))}, layout.ParaOpts{}).Heading(1), c.Rule(layout.Heavy))
 		},
 		Foot: func(page, total int) layout.Block { return layout.Block{} },
 	}})

@@ -22,11 +22,7 @@ func (w *wants) listed(d *job.Dim) {
 	}
 	for _, sheet := range sheets {
 		where, row := d.Mark+" on the sheet "+sheet, w.p.rows[sheet+" "+d.Mark]
-		above := row
-		if sheet == "critical" {
-			above = w.p.sheets["critical"] // once above the rows of its places
-		}
-		w.add(where, above, d.What, "what is measured")
+		w.add(where, row, d.What, "what is measured")
 		limits := []*reading.Limit{d.Reuse, d.Repair}
 		if len(d.LeftBy) == 0 {
 			limits = append(limits, d.Left)

@@ -101,8 +101,11 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 		}
 	}
 	above, row := "", ""
+	inOne := p.inOne(jb)
+	heads := newHeads(jb)
 	for _, f := range pack.Pages.BySheet() {
 		var cur *stepText
+		var group []*stepText // like steps below one head
 		var in *sub
 		frames := framesOf(f.Items)
 		for i, it := range f.Items {
@@ -114,6 +117,12 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 			sheets.add(f.Sheet, text)
 			if list := lists[f.Sheet]; len(list) > 0 && list[0] == text && x.Face == layout.Bold {
 				row, lists[f.Sheet] = f.Sheet+" "+text, list[1:]
+				if f.Sheet == "critical" {
+					rows.add(row, heads.at(text))
+				}
+			}
+			if f.Sheet == "critical" {
+				heads.since += text + " "
 			}
 			if row != "" {
 				rows.add(row, text)
@@ -121,25 +130,43 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 			large := x.Face == layout.Bold && x.Size >= layout.StepNo.Size
 			switch st := p.steps[text]; {
 			case large && st != nil:
-				if st != cur && st.text == "" {
-					st.above = above
+				if !slices.Contains(group, st) {
+					group = nil
+					if st != cur && st.text == "" {
+						st.above = above
+					}
 				}
 				cur, in, above = st, nil, ""
 			case large && span.MatchString(text):
 				// The head of a table belongs to each of its rows.
 				cur, in = nil, nil
-				above = ""
+				for _, st := range inOne[text] {
+					st.above += above // the cautions
+				}
+				above, group = "", inOne[text]
 			case large && strings.HasPrefix(text, "▶"):
-				cur, in = nil, nil
-			case cur != nil && large && rings[text]:
+				cur, in, group = nil, nil, nil
+				above = ""
+			case (cur != nil || group != nil) && large && rings[text]:
 				in = &sub{ring: text, frame: around(it, frames)}
-				cur.subs = append(cur.subs, in)
+				if group != nil {
+					cur = nil // the readings of all of them
+				}
+				for _, st := range append(slices.Clone(group), cur) {
+					if st != nil {
+						st.subs = append(st.subs, in)
+					}
+				}
 			}
 			above += text + " "
 			if cur != nil {
 				cur.text += text + " "
+			} else {
+				for _, st := range group {
+					st.text += text + " "
+				}
 			}
-			if other := around(it, frames); in != nil && (other == nil || other == in.frame) {
+			if other := around(it, frames); in != nil && other == in.frame {
 				in.items = append(in.items, printed{text, x.Face == layout.Bold})
 				if len(in.items) == 1 {
 					in.items = append(in.items, underPicture(f.Items, i, in.frame)...)
@@ -152,6 +179,48 @@ func readPaper(jb *job.Job, pack *templates.Pack) *paper {
 	p.shareHeads(jb)
 	p.readTags(pack)
 	return p
+}
+
+// inOne are the steps that stand below one head, by the numbers in it.
+func (p *paper) inOne(jb *job.Job) map[string][]*stepText {
+	out := map[string][]*stepText{}
+	for _, s := range jb.Sections {
+		for i, st := range s.Steps {
+			var all []*stepText
+			for _, x := range s.Steps[i:] {
+				if !x.Alike || x.At != st.At {
+					break
+				}
+				all = append(all, p.steps[x.No])
+				out[st.No+"–"+x.No] = all
+			}
+		}
+	}
+	return out
+}
+
+// Heads are the lines of the critical sheet above the rows of a dimension: what is measured
+// and its limit stand there, once for places of which the same is said.
+type heads struct {
+	what        map[string]string // what is measured, by mark
+	last, since string            // the last head, and what was read since the last mark
+}
+
+func newHeads(jb *job.Job) *heads {
+	h := &heads{what: map[string]string{}}
+	for _, d := range jb.Dims {
+		h.what[d.Mark] = d.What
+	}
+	return h
+}
+
+// at is the head of the row that begins with a mark: a new one above it, or the last.
+func (h *heads) at(mark string) string {
+	if strings.Contains(squeeze(h.since), squeeze(h.what[mark])) {
+		h.last = h.since
+	}
+	h.since = ""
+	return h.last
 }
 
 // framesOf are the frames on a page that stand about blocks of boxes.

@@ -143,6 +143,7 @@ func definition(t *rapid.T) string {
 	}
 	var parts, dims, off strings.Builder
 	table := len(d.labels) > 0 && d.chance("table", 3)
+	alike := len(d.labels) > 0 && !table && d.chance("below one head", 2)
 	var measured, removed, into []string
 	most := 3
 	if table {
@@ -172,6 +173,9 @@ func definition(t *rapid.T) string {
 	case len(d.labels) == 0:
 	case table:
 		own = "        each: place\n        as-table: yes\n"
+	case alike:
+		// What goes beyond a row is printed below one head.
+		own = "        each: place\n        as-table: yes\n        hours: 1\n"
 	case d.chance("section by place", 2):
 		section = "    each: place\n"
 	}

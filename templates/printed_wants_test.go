@@ -301,9 +301,16 @@ func (w *wants) boxes(d *job.Dim, st *job.Step, text *stepText, back bool) {
 // places are the dimensions of the same mark at other places that have boxes of their
 // own at the same step.
 func places(d *job.Dim, st *job.Step, back bool) []*job.Dim {
-	list := st.Measure
-	if back {
-		list = st.Set
+	var list []*job.Dim
+	for _, x := range st.Section.Steps {
+		if x != st && (!x.Alike || x.At != st.At) {
+			continue
+		}
+		if back {
+			list = append(list, x.Set...)
+		} else {
+			list = append(list, x.Measure...)
+		}
 	}
 	var out []*job.Dim
 	for _, x := range list {

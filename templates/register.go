@@ -2,6 +2,7 @@ package templates
 
 import (
 	"cmp"
+	"slices"
 	"strconv"
 
 	"matchmark/layout"
@@ -9,16 +10,15 @@ import (
 	"matchmark/templates/block"
 )
 
-// Measures of the register: the boxes at the end of a line, the first of them for a tick.
+// registerTick is the width of the box for the stub, and registerPad the room about a text.
 const (
-	registerBoxes layout.Mm = 113
-	registerTick  layout.Mm = 8
-	registerPad   layout.Mm = 0.8
+	registerTick layout.Mm = 8
+	registerPad  layout.Mm = 0.8
 )
 
-// register sets the container register: a line a tag, with boxes for what was counted in,
-// again when all was apart, and out in two goes with their dates, where it is shelved,
-// what was scrapped, is missing or left over; and spare lines.
+// register sets the container register: a card a tag, two beside each other, with boxes for
+// what was counted in, again when all was apart, and out in two goes with their dates, where
+// it is shelved, what was scrapped, is missing or left over; and spare cards.
 func register(c *composer) []layout.Piece {
 	if len(c.Job.Tags) == 0 {
 		return nil
@@ -26,56 +26,60 @@ func register(c *composer) []layout.Piece {
 	rule := c.RuleLine(c.W.Register.Rule)
 	rule.Block = rule.Block.Anchored("register")
 	out := []layout.Piece{rule}
-	for _, t := range c.Job.Tags {
-		line := layout.Piece{Block: c.registerLine(t).Anchored("register " + t.Mark)}
-		out = append(out, c.barred([]layout.Piece{line}, c.since.Tag(t))...)
+	for pair := range slices.Chunk(c.Job.Tags, 2) {
+		var cards []layout.Block
+		high := layout.Mm(0)
+		for _, t := range pair {
+			text, boxes := c.registerText(t), c.registerTiers(t)
+			cards = append(cards, text, boxes)
+			high = max(high, text.H+2*registerPad+boxes.H)
+		}
+		var row layout.Block
+		for i, t := range pair {
+			text, boxes := cards[2*i].Pad(registerPad, 0, 0, registerPad), cards[2*i+1]
+			card := layout.Above(0, text.Fill(c.cardWidth(), high-boxes.H, 0, 0), boxes).Border(layout.Rect{Weight: layout.Outline})
+			row = layout.Beside(0, row, card.Anchored("register "+t.Mark))
+		}
+		out = append(out, c.barred([]layout.Piece{{Block: row}}, slices.ContainsFunc(pair, c.since.Tag))...)
 	}
 	for i := range out[:len(out)-1] {
-		out[i].KeepNext = i < 2 || i >= len(out)-3 // no page has a line alone
+		out[i].KeepNext = i < 1 || i >= len(out)-2 // no page has a row alone
 	}
 	return out
 }
 
-// registerLine is the line of one tag: mark, number and pieces, what is in it and where it
-// comes off and goes back, and the boxes.
-func (c *composer) registerLine(t *job.Tag) layout.Block {
-	width := c.Span - registerBoxes - 2*registerPad
+// cardWidth is the width of a card of the register.
+func (c *composer) cardWidth() layout.Mm { return c.Span / 2 }
+
+// registerText is the text of one tag: mark, number and pieces, what is in it and where it
+// comes off and goes back.
+func (c *composer) registerText(t *job.Tag) layout.Block {
 	runs := []layout.Run{layout.T(layout.Limit, t.Mark)}
 	if !t.Spare {
 		runs = append(runs, layout.T(layout.Sub, "  "+noBreak(c.W.Common.Number+" "+strconv.Itoa(t.N))+" · "), layout.T(layout.SubBold, noBreak(c.inIt(t))),
-			layout.T(layout.SubBold, "\n"+c.registerName(t)), layout.T(layout.Sub, c.registerContents(t)))
+			layout.T(layout.Sub, " · "), layout.T(layout.SubBold, c.registerName(t)), layout.T(layout.Sub, c.registerContents(t)))
 		if moves := joinFacts(c.movesText(c.W.Common.OffAt, t.In), c.movesText(c.W.Common.BackAt, t.Out)); moves != "" {
-			runs = append(runs, layout.T(layout.Sub, "\n"+moves))
+			runs = append(runs, layout.T(layout.Sub, " · "+moves))
 		}
 	}
-	return c.registerRow(c.Para(width, runs, layout.ParaOpts{Ref: t.At}), c.registerTiers(t))
+	return c.Para(c.cardWidth()-2*registerPad, runs, layout.ParaOpts{Ref: t.At})
 }
 
-// registerRow is the frame of a line about its text and its boxes.
-func (c *composer) registerRow(text, boxes layout.Block) layout.Block {
-	left := c.Span - registerBoxes
-	high := max(text.H+2*registerPad, boxes.H)
-	return layout.Beside(0, text.Pad(registerPad, 0, 0, registerPad).Fill(left, high, 0, 0), boxes.Fill(registerBoxes, high, 0, 0)).
-		Border(layout.Rect{Weight: layout.Outline})
-}
-
-// registerTiers are the boxes of a tag: two tiers, one where it is for a single piece, which
-// comes and goes in one go, and the words of the language have room in it.
+// registerTiers are the boxes of a tag edge to edge, in tiers of the width of its card, the
+// first of them to tick. One for a single piece has none for the count, nor for a rest that
+// goes back later.
 func (c *composer) registerTiers(t *job.Tag) layout.Block {
 	w, r := c.W.Common, c.W.Register
-	high := c.WideBox(layout.RoleWords, registerTick, 1, "", t.At).H
-	seen := c.Tick(layout.Body, "", t.At).Fill(registerTick, high, 0.5, 0.5)
-	rest := registerBoxes - registerTick
 	words := func(s string) boxWord { return boxWord{layout.RoleWords, leastWords, s} }
 	number := func(s string) boxWord { return boxWord{layout.RoleTally, leastNumber, s} }
+	first := []boxWord{words(w.CountedIn), words(w.InitialsDate), words(w.Shelf), words(r.CountedApart)}
+	second := []boxWord{words(r.OutFirst), words(r.OutRest), number(w.Scrap), number(r.Missing), number(r.LeftOver)}
 	if !t.Spare && bagsOnly(t) == 0 && job.Pieces(t.In) == 1 {
-		if one, ok := c.registerTier(t, rest, words(w.InitialsDate), words(w.Shelf), number(r.CountedApart), words(r.OutFirst), number(w.Scrap), number(r.Missing), number(r.LeftOver)); ok {
-			return layout.Beside(0, seen, one)
-		}
+		first, second = first[1:], append(second[:1:1], second[2:]...)
 	}
-	first, _ := c.registerTier(t, rest, words(w.CountedIn), words(w.InitialsDate), words(w.Shelf), words(r.CountedApart))
-	second, _ := c.registerTier(t, registerBoxes, words(r.OutFirst), words(r.OutRest), number(w.Scrap), number(r.Missing), number(r.LeftOver))
-	return layout.Above(0, layout.Beside(0, seen, first), second)
+	high := c.WideBox(layout.RoleWords, registerTick, 1, "", t.At).H
+	seen := c.Tick(layout.Body, "", t.At).Fill(registerTick, high, 0.5, 0.5)
+	return layout.Above(0, layout.Beside(0, seen, c.registerTier(t, c.cardWidth()-registerTick, first)), c.registerTier(t, c.cardWidth(), second))
 }
 
 // The least width of boxes in the register: for words and dates, and for a number.
@@ -89,20 +93,29 @@ type boxWord struct {
 }
 
 // registerTier sets boxes edge to edge over a width, each as wide as its caption, and what
-// is left shared among them; it reports whether the captions have room.
-func (c *composer) registerTier(t *job.Tag, width layout.Mm, boxes ...boxWord) (layout.Block, bool) {
+// is left shared among them; those that do not go beside the others stand below them.
+func (c *composer) registerTier(t *job.Tag, width layout.Mm, boxes []boxWord) layout.Block {
 	const about layout.Mm = 1.5 // what a box needs beside its caption
-	left := width
-	wide := make([]layout.Mm, len(boxes))
-	for i, b := range boxes {
-		wide[i] = max(b.least, c.Width(layout.Caption, b.caption)+about)
-		left -= wide[i]
+	left, n := width, 0
+	var wide []layout.Mm
+	for _, b := range boxes {
+		w := max(b.least, c.Width(layout.Caption, b.caption)+about)
+		if n > 0 && w > left {
+			break
+		}
+		wide = append(wide, w)
+		left -= w
+		n++
 	}
 	var out []layout.Block
-	for i, b := range boxes {
-		out = append(out, c.WideBox(b.role, wide[i]+max(left, 0)/layout.Mm(len(boxes)), 1, b.caption, t.At))
+	for i, b := range boxes[:n] {
+		out = append(out, c.WideBox(b.role, wide[i]+max(left, 0)/layout.Mm(n), 1, b.caption, t.At))
 	}
-	return layout.Beside(0, out...), left >= 0
+	row := layout.Beside(0, out...)
+	if n == len(boxes) {
+		return row
+	}
+	return layout.Above(0, row, c.registerTier(t, width, boxes[n:]))
 }
 
 // movesText is where the contents of a container come off, or go back.

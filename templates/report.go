@@ -21,7 +21,7 @@ func ComposeReport(j *job.Job, o Options, m layout.Measurer) (*layout.Doc, sourc
 	title := c.W.Report.Title
 	pages := layout.Paginate(o.Paper, []layout.Sheet{{
 		Name: "report", Title: title, Pieces: c.report(),
-		Head: func(page, total int) layout.Block { return c.head(title, 0, page, total) },
+		Head: func(page, total int) layout.Block { return c.head(title, 0, false, page, total) },
 		Foot: func(page, total int) layout.Block { return c.reportFoot() },
 	}})
 	return c.doc(pages.Frames, pages.Outline), problems(j, false, pages.Misfits, nil)

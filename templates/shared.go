@@ -6,16 +6,6 @@ import (
 	"matchmark/layout"
 )
 
-// sheetHead is the title of a sheet that goes on where the one before it ends, on a
-// plate like that at the head of the page.
-func (c *composer) sheetHead(title string) layout.Piece {
-	const high = 7
-	plate := c.Words(layout.StepNo.In(layout.White), title).Pad(0, 3, 0, 3)
-	plate = plate.Fill(plate.W, high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1})
-	line := layout.Drawn(c.Span, high, layout.Item{Y: high - layout.Heavy/2, Shape: layout.Line{DX: c.Span, Weight: layout.Heavy}})
-	return layout.Piece{Block: layout.Overlay(line, plate).Pad(0, 0, 2, 0), Gap: 6, KeepNext: true}
-}
-
 // widestTitles is the most that the titles of the sheets of a page may take on the plate
 // at its head: one line, or two smaller ones.
 const widestTitles layout.Mm = 44

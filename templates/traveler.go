@@ -6,23 +6,45 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/templates/block"
 	"matchmark/templates/step"
 )
 
 // sectionHead is the heading of a section: its number, name, place and the side
 // it is seen from.
 func (c *composer) sectionHead(s *job.Section) layout.Block {
-	return layout.Above(0.6, c.sectionLine(s), c.Rule(layout.Heavy)).Pad(0, 0, 1, 0)
+	return layout.Above(0.6, c.sectionLine(s), c.Rule(layout.Heavy)).Pad(0, 0, 0.6, 0)
 }
 
-// sectionAgain is the heading as it stands on each page that the section runs on to.
-func (c *composer) sectionAgain(s *job.Section) *layout.Block {
-	b := c.sectionLine(s).Pad(0, 0, 0.7, 0)
-	return &b
+// sectionAgain is the heading as it stands on each page that the section runs on to: in
+// the head of the page, with room beside it for the step that goes on, or below where it
+// is too long. line is where it stands.
+func (c *composer) sectionAgain(s *job.Section) (again *layout.Block, line step.Running) {
+	if width, up := c.running(); width > 0 {
+		for _, st := range []layout.Style{layout.Section, layout.StepNo, layout.Limit, layout.Strong} {
+			runs := c.sectionRuns(s, st, false)
+			if one := c.Line(0, runs, layout.ParaOpts{Ref: s.At}); one.W+goesOnRoom <= width {
+				one = one.Fill(one.W, runningH, 0, 0.5).At(0, -up)
+				one.H = 0
+				return &one, step.Running{Taken: one.W, Right: width, Up: up, H: runningH}
+			}
+		}
+	}
+	b := c.Para(c.Span, c.sectionRuns(s, layout.Section, true), layout.ParaOpts{Ref: s.At}).Pad(0, 0, 0.7, 0)
+	return &b, step.Running{Taken: block.InkRight(b), Right: c.Span, Up: b.H, H: layout.Section.Lead}
 }
+
+// goesOnRoom is the room that is kept in the head of a page for the number of a step that
+// goes on.
+const goesOnRoom layout.Mm = 26
 
 // sectionLine is the text of the heading of a section.
 func (c *composer) sectionLine(s *job.Section) layout.Block {
+	return c.Para(c.Span, c.sectionRuns(s, layout.Section, true), layout.ParaOpts{Ref: s.At})
+}
+
+// sectionRuns are the runs of that heading, where it begins with the hours.
+func (c *composer) sectionRuns(s *job.Section, st layout.Style, begins bool) []layout.Run {
 	text := s.Name
 	if s.Place.Label != "" {
 		text += ", " + s.Place.Name
@@ -30,7 +52,7 @@ func (c *composer) sectionLine(s *job.Section) layout.Block {
 			text += " (" + s.Place.Label + ")"
 		}
 	}
-	runs := []layout.Run{layout.T(layout.Section, "▶ "+numbered(s.No, text))}
+	runs := []layout.Run{layout.T(st, "▶ "+numbered(s.No, text))}
 	var from []string
 	if s.Place.CountedFrom != "" {
 		from = append(from, c.W.Common.CountedFrom.With(s.Place.CountedFrom))
@@ -38,13 +60,13 @@ func (c *composer) sectionLine(s *job.Section) layout.Block {
 	if s.Place.ViewedFrom != "" {
 		from = append(from, c.W.Common.SeenFrom.With(s.Place.ViewedFrom))
 	}
-	if s.HoursSoFar != nil {
+	if begins && s.HoursSoFar != nil {
 		from = append(from, c.W.Step.SectionHours.With(s.HoursSoFar.Print(), s.CrewSoFar.Print()))
 	}
 	if len(from) > 0 {
 		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(from, " · ")))
 	}
-	return c.Para(c.Span, runs, layout.ParaOpts{Ref: s.At})
+	return runs
 }
 
 // numbered puts the number of a section before its name. One that begins with a number
@@ -78,8 +100,8 @@ func (c *composer) work(back bool) []layout.Piece {
 			continue
 		}
 		before = s
-		again := c.sectionAgain(s)
-		out = append(out, layout.Piece{Block: c.sectionHead(s).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1})
+		again, line := c.sectionAgain(s)
+		out = append(out, layout.Piece{Block: c.sectionHead(s).Heading(2).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1})
 		for i := 0; i < len(s.Steps); i++ {
 			group++
 			st := s.Steps[i]
@@ -91,13 +113,26 @@ func (c *composer) work(back bool) []layout.Piece {
 				i += n - 1
 				continue
 			}
+			if n := inOne(s.Steps[i:]); n > 1 {
+				all := s.Steps[i : i+n]
+				pieces := c.Once(st, func() []layout.Piece { return step.InOne(c.Composer, all) })
+				goesOn := step.AllContinued(c.Composer, all, line)
+				for _, p := range c.barred(pieces, c.tabledChanged(all)) {
+					p.Group += group
+					p.Under = []*layout.Block{again, goesOn}
+					out = append(out, p)
+				}
+				group += n
+				i += n - 1
+				continue
+			}
 			if st.Later != "" && st.Undoes == nil {
 				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 2, Under: []*layout.Block{again}})
 				continue
 			}
 			pieces := c.Once(st, func() []layout.Piece { return step.Pieces(c.Composer, st) })
 			pieces = c.barred(pieces, c.since.Step(st))
-			goesOn := step.ContinuedLine(c.Composer, st, *again)
+			goesOn := step.ContinuedLine(c.Composer, st, line)
 			for i, p := range pieces {
 				p.Group = group
 				p.Under = []*layout.Block{again}
@@ -116,6 +151,16 @@ func (c *composer) work(back bool) []layout.Piece {
 func tabled(steps []*job.Step) int {
 	n := 0
 	for n < len(steps) && steps[n].Table && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
+		n++
+	}
+	return n
+}
+
+// inOne counts the steps at the head of a list that are one step at several places, to be
+// printed below one head.
+func inOne(steps []*job.Step) int {
+	n := 0
+	for n < len(steps) && steps[n].Alike && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
 		n++
 	}
 	return n

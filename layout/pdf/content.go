@@ -33,7 +33,9 @@ type page struct {
 	now   state
 	names *skeleton
 	faces *Faces
-	err   error
+	// spaced sets a space behind the text that is painted next.
+	spaced bool
+	err    error
 }
 
 // begin starts a page of the given height.
@@ -207,7 +209,11 @@ func (p *page) text(it layout.Item, t layout.Text) {
 		p.xy(it.X, it.Y)
 		p.buf = append(p.buf, "Tm "...)
 	}
-	p.buf = appendCodes(p.buf, t.S)
+	if p.spaced {
+		p.buf = appendCodes(p.buf, t.S+" ")
+	} else {
+		p.buf = appendCodes(p.buf, t.S)
+	}
 	p.op(" Tj ET")
 }
 

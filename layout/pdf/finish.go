@@ -37,7 +37,7 @@ func finish(s *skeleton, d *layout.Doc, contents [][]byte, tags *tags) ([]byte, 
 	if err != nil {
 		return nil, err
 	}
-	keep += tags.add(t.next+len(at), func(body []byte) { object(body) })
+	keep += tags.write(t.next+len(at), func(body []byte) { object(body) })
 	info := object(information(d))
 	catalog := object(catalogue(d, root, keep))
 

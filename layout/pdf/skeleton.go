@@ -73,7 +73,7 @@ func (n *needs) addText(face layout.Face, s string) error {
 		return err
 	}
 	if n.signs[face] == nil {
-		n.signs[face] = make(map[rune]struct{}, 96)
+		n.signs[face] = map[rune]struct{}{' ': {}} // between words, spaces.go
 	}
 	for _, r := range s {
 		n.signs[face][r] = struct{}{}

@@ -2,7 +2,6 @@ package pdf
 
 import (
 	"fmt"
-	"strings"
 
 	"matchmark/layout"
 )
@@ -12,65 +11,86 @@ import (
 //
 //	Document
 //	  Sect    a sheet, with its title
-//	    H1    the title; H2 and H3 what the outline has below it
+//	    H1    the title; H2 and below, what its block says is a heading
 //	    P     text that comes from one place of the definition
+//	    Table, TR, TH and TD, with text, drawings and tables in them
 //	    Figure  a drawing, with what it is in words
 //
-// Elements follow each other as they are painted, which is as they are read. Boxes, lines
-// and what stands at head and foot of every page are artifacts; of the first head of a
-// sheet its title is not. Rows and cells are not told as such: a Frame knows no tables.
+// What an item is part of its block has said (layout.Element). Elements follow each other
+// as they are painted, which is as they are read. Boxes, lines and what stands at head and
+// foot of every page are artifacts, and so is what stands again at the top of a page; of
+// the first head of a sheet its title is not.
 
 // An element is one of the structure with its marked content.
 type element struct {
 	kind   string
 	title  string // of a sheet
 	alt    string // of a figure
-	parent int    // index of its sheet; -1 is the document itself
+	parent int    // index of the element that it is in; -1 is the document itself
 	page   int
-	ids    []int // of the marked content on its page
+	kids   []int // in reading order: marked content of its page by number, elements as ^index
+	span   int   // the columns of a cell, 0 for one
+	filled bool  // there is marked content among its kids
 }
 
-// A group is what is marked as one element on a page: text of one ref, a line of the
-// outline, or a figure. The zero group is none.
+// A group is what is marked as one element on a page: text of one ref, a heading, a
+// figure, a cell. The zero group is none.
 type group struct {
-	kind    string
-	sheet   string
-	ref     layout.Ref
-	heading int // of the page, from 1
-	figure  *layout.Figure
-	block   int // of text that comes from no place of the definition: which block of it
+	kind  string
+	sheet string
+	ref   layout.Ref
+	of    *layout.Element
+	block int // of text that comes from no place of the definition: which block of it
 }
 
 // tags marks the content while it is painted and writes the tree of it.
 type tags struct {
 	doc      *layout.Doc
 	elements []element
+	kids     []int          // of the document
 	sheets   map[string]int // the element of each sheet
-	pages    [][]int        // of each page, the element of each piece of content
+	level    map[string]int // of the last heading of each sheet
+	tables   tables
+	pages    [][]int // of each page, the element of each piece of content
 
 	// Of the page being painted.
 	number   int
-	headings []layout.Entry
+	begins   map[string]bool // the sheets that begin on it
 	part     int
 	y        layout.Mm // of the text before
 	block    int
 	last     group // the last that was begun
+	now      int   // its element
 	open     bool
 	artifact bool
 }
 
 func newTags(d *layout.Doc) *tags {
-	return &tags{doc: d, sheets: map[string]int{}, pages: make([][]int, len(d.Pages))}
+	return &tags{doc: d, sheets: map[string]int{}, level: map[string]int{}, tables: newTables(), pages: make([][]int, len(d.Pages))}
 }
 
 // page begins a page, counted from 0.
 func (t *tags) page(i int) {
-	t.number, t.part, t.y, t.block, t.last, t.open, t.artifact, t.headings = i, 0, 0, 0, group{}, false, false, nil
+	t.number, t.part, t.y, t.block, t.last, t.open, t.artifact = i, 0, 0, 0, group{}, false, false
+	t.begins = map[string]bool{}
 	for _, e := range t.doc.Outline {
-		if e.Page == i {
-			t.headings = append(t.headings, e)
+		if e.Page == i && e.Level == 0 {
+			t.begins[e.Sheet] = true
 		}
 	}
+}
+
+// add adds an element of the page to another one, -1 for the document.
+func (t *tags) add(e element) int {
+	e.page = t.number
+	n := len(t.elements)
+	t.elements = append(t.elements, e)
+	if e.parent < 0 {
+		t.kids = append(t.kids, ^n)
+	} else {
+		t.elements[e.parent].kids = append(t.elements[e.parent].kids, ^n)
+	}
+	return n
 }
 
 // before writes what must stand before an item of the page; items come in their order.
@@ -86,18 +106,30 @@ func (t *tags) before(b []byte, item int) []byte {
 	}
 	b = t.close(b)
 	if g != t.last {
-		e := element{kind: g.kind, parent: t.sheetOf(g.sheet), page: t.number}
-		if g.figure != nil {
-			e.alt = g.figure.Alt
-		}
-		t.elements = append(t.elements, e)
+		t.now = t.begin(g)
 	}
 	t.last, t.open = g, true
-	n := len(t.elements) - 1
 	id := len(t.pages[t.number])
-	t.elements[n].ids = append(t.elements[n].ids, id)
-	t.pages[t.number] = append(t.pages[t.number], n)
+	e := &t.elements[t.now]
+	e.kids, e.filled = append(e.kids, id), true
+	t.pages[t.number] = append(t.pages[t.number], t.now)
 	return fmt.Appendf(b, "/%s <</MCID %d>> BDC\n", g.kind, id)
+}
+
+// begin makes the element of a group, or finds it: that of a cell stands since its row
+// began.
+func (t *tags) begin(g group) int {
+	parent := t.sheetOf(g.sheet)
+	e := element{kind: g.kind}
+	if g.of != nil {
+		parent = t.inside(parent, g.of.In)
+		if g.of.Sort == layout.CellSort {
+			return t.cell(parent, g.of)
+		}
+		e.alt = g.of.Alt
+	}
+	e.parent = parent
+	return t.add(e)
 }
 
 // close ends what is open.
@@ -117,35 +149,24 @@ func (t *tags) groupOf(i int) group {
 	}
 	it := f.Items[i]
 	said := textOf(it.Shape)
-	switch {
-	case len(f.Parts) == 0: // a page without head and foot
-		if it.Figure != nil {
-			return group{kind: "Figure", figure: it.Figure}
-		} else if said != "" {
-			return group{kind: "P", ref: it.Ref}
-		}
-		return group{}
-	case t.part == len(f.Parts) || i < f.Parts[t.part].From: // head and foot
-		for n, e := range t.headings {
-			if e.Level == 0 && e.Sheet == f.Parts[0].Sheet && said == e.Title {
-				return group{kind: "H1", sheet: e.Sheet, heading: n + 1}
-			}
+	if len(f.Parts) == 0 { // a page without head and foot
+		return t.spoken(it, said, "")
+	}
+	if t.part == len(f.Parts) || i < f.Parts[t.part].From { // head and foot
+		sheet := f.Parts[0].Sheet
+		if said != "" && it.Of != nil && it.Of.Sort == layout.HeadingSort && t.begins[sheet] {
+			return group{kind: t.headingKind(sheet, it.Of), sheet: sheet, of: it.Of}
 		}
 		return group{}
 	}
-	sheet := f.Parts[t.part].Sheet
-	switch {
-	case it.Figure != nil:
-		return group{kind: "Figure", sheet: sheet, figure: it.Figure}
-	case said == "":
+	p := f.Parts[t.part]
+	if i < p.Fresh && t.number > 0 && (it.Of == nil || t.tables.seen(it.Of)) || t.titled(p.Sheet, it.Of) {
 		return group{}
 	}
-	for n, e := range t.headings {
-		if e.Sheet == sheet && begins(e, it, said) {
-			return group{kind: fmt.Sprintf("H%d", min(e.Level+1, 6)), sheet: sheet, heading: n + 1}
-		}
+	g := t.spoken(it, said, p.Sheet)
+	if g.kind != "P" {
+		return g
 	}
-	g := group{kind: "P", sheet: sheet, ref: it.Ref}
 	if it.Ref == nil {
 		if it.Y < t.y || it.Y > t.y+newBlock {
 			t.block++
@@ -156,33 +177,48 @@ func (t *tags) groupOf(i int) group {
 	return g
 }
 
+// spoken is the group of an item that is no artifact, unless it says nothing.
+func (t *tags) spoken(it layout.Item, said, sheet string) group {
+	g := group{kind: "P", sheet: sheet, of: it.Of}
+	if it.Of != nil {
+		switch it.Of.Sort {
+		case layout.FigureSort:
+			g.kind = "Figure"
+			return g
+		case layout.RowStart:
+			t.row(t.inside(t.sheetOf(sheet), it.Of.In), it.Of)
+			return group{}
+		case layout.HeadingSort:
+			g.kind = t.headingKind(sheet, it.Of)
+		case layout.CellSort:
+			g.kind = cellKind(it.Of)
+		}
+	} else {
+		g.ref = it.Ref
+	}
+	if said == "" {
+		return group{}
+	}
+	return g
+}
+
 // newBlock is from line to line the distance above which another block of text begins.
 const newBlock layout.Mm = 6
 
-// headingRoom is how far below the place of its line of the outline a heading is looked
-// for.
-const headingRoom layout.Mm = 15
-
-// begins reports whether a text is the heading that a line of the outline leads to, or
-// the first line of it.
-func begins(e layout.Entry, it layout.Item, said string) bool {
-	if it.Turn == 0 && (it.Y < e.Y || it.Y > e.Y+headingRoom) {
-		return false
-	}
-	said = strings.Join(strings.Fields(strings.TrimPrefix(said, "▶")), " ")
-	title := strings.Join(strings.Fields(e.Title), " ")
-	if t, ok := it.Shape.(layout.Text); ok && t.Size >= headingSize && firstWord(said) == firstWord(title) {
-		return true // the outline may have it shorter
-	}
-	return said != "" && said == title
+// titled reports whether a title was said at the head of the page already, as that of a
+// sheet that could have begun below another one.
+func (t *tags) titled(sheet string, e *layout.Element) bool {
+	return e != nil && e.Sort == layout.HeadingSort && e.Level == 1 && t.level[sheet] > 0 && t.last.of != e
 }
 
-// headingSize is the least size of type that a heading of a section is set in.
-const headingSize = 11
-
-func firstWord(s string) string {
-	word, _, _ := strings.Cut(s, " ")
-	return word
+// headingKind is H1 to H6, no more than one below the heading before it.
+func (t *tags) headingKind(sheet string, e *layout.Element) string {
+	if t.last.of == e {
+		return t.last.kind
+	}
+	n := min(e.Level, t.level[sheet]+1, 6)
+	t.level[sheet] = n
+	return fmt.Sprintf("H%d", n)
 }
 
 // textOf is what a reader hears of a shape.
@@ -203,22 +239,21 @@ func (t *tags) sheetOf(name string) int {
 	}
 	n, known := t.sheets[name]
 	if !known {
-		n = len(t.elements)
 		e := element{kind: "Sect", title: name, parent: -1}
 		for _, l := range t.doc.Outline {
 			if l.Level == 0 && l.Sheet == name {
 				e.title = l.Title
 			}
 		}
-		t.elements = append(t.elements, e)
+		n = t.add(e)
 		t.sheets[name] = n
 	}
 	return n
 }
 
-// add adds the objects of the structure, the first numbered next, and gives the entries
+// write adds the objects of the structure, the first numbered next, and gives the entries
 // of the catalogue that lead to them.
-func (t *tags) add(next int, add func([]byte)) string {
+func (t *tags) write(next int, add func([]byte)) string {
 	root, tree, document := next, next+1, next+2
 	number := func(e int) int { return document + 1 + e }
 	add(fmt.Appendf(nil, "<</Type /StructTreeRoot /K %d 0 R /ParentTree %d 0 R /ParentTreeNextKey %d>>", document, tree, len(t.pages)))
@@ -231,12 +266,19 @@ func (t *tags) add(next int, add func([]byte)) string {
 		b = append(b, "] "...)
 	}
 	add(append(b, "]>>"...))
-	kids := make([][]byte, len(t.elements)+1) // of each, the document first
-	for i, e := range t.elements {
-		kids[e.parent+1] = fmt.Appendf(kids[e.parent+1], "%d 0 R ", number(i))
+	kids := func(of []int) []byte {
+		b := []byte(" /K [")
+		for _, k := range of {
+			if k >= 0 {
+				b = fmt.Appendf(b, "%d ", k)
+			} else {
+				b = fmt.Appendf(b, "%d 0 R ", number(^k))
+			}
+		}
+		return append(b, ']')
 	}
-	add(fmt.Appendf(nil, "<</S /Document /P %d 0 R /K [%s]>>", root, kids[0]))
-	for i, e := range t.elements {
+	add(fmt.Appendf(nil, "<</S /Document /P %d 0 R%s>>", root, kids(t.kids)))
+	for _, e := range t.elements {
 		b := fmt.Appendf(nil, "<</S /%s /P %d 0 R", e.kind, number(e.parent))
 		if e.title != "" {
 			b = appendUTF16(append(b, " /T "...), e.title)
@@ -244,12 +286,29 @@ func (t *tags) add(next int, add func([]byte)) string {
 		if e.alt != "" {
 			b = appendUTF16(append(b, " /Alt "...), e.alt)
 		}
-		if len(e.ids) > 0 {
-			b = fmt.Appendf(b, " /Pg %d 0 R /K %d", pageObject(e.page), e.ids)
-		} else {
-			b = fmt.Appendf(b, " /K [%s]", kids[i+1])
+		b = append(b, attributes(e)...)
+		if e.filled {
+			b = fmt.Appendf(b, " /Pg %d 0 R", pageObject(e.page))
+		}
+		if len(e.kids) > 0 {
+			b = append(b, kids(e.kids)...)
 		}
 		add(append(b, ">>"...))
 	}
 	return fmt.Sprintf(" /MarkInfo <</Marked true>> /StructTreeRoot %d 0 R", root)
+}
+
+// attributes are those of a cell: a head is one of its column.
+func attributes(e element) string {
+	scope, span := "", ""
+	if e.kind == "TH" {
+		scope = " /Scope /Column"
+	}
+	if e.span > 1 {
+		span = fmt.Sprintf(" /ColSpan %d", e.span)
+	}
+	if scope+span == "" {
+		return ""
+	}
+	return " /A <</O /Table" + scope + span + ">>"
 }

@@ -20,7 +20,9 @@ type tagNode struct {
 	number, parent int
 	kind, alt      string
 	page           int   // number of the page's object, 0 for an element of elements
-	kids           []int // elements, or marked content of the page
+	kids           []int // elements
+	ids            []int // marked content of the page
+	span           int   // columns of a cell
 }
 
 var (
@@ -28,12 +30,15 @@ var (
 	parentEntry = regexp.MustCompile(`/P (\d+) 0 R`)
 	altEntry    = regexp.MustCompile(`/Alt <FEFF([0-9A-F]*)>`)
 	pageEntry   = regexp.MustCompile(`/Pg (\d+) 0 R`)
-	idsEntry    = regexp.MustCompile(`/K \[([ 0-9R]*)\]`)
+	kidsEntry   = regexp.MustCompile(`/K \[([ 0-9R]*)\]`)
+	spanEntry   = regexp.MustCompile(`/ColSpan (\d+)`)
+	kidEntry    = regexp.MustCompile(`(\d+)( 0 R)?`)
 	marked      = regexp.MustCompile(`^/(\w+) <</MCID (\d+)>> BDC$`)
 )
 
-// treeOf reads the structure of a file in reading order, and the parent tree.
-func treeOf(t *testing.T, file []byte) (nodes []tagNode, parents map[int][]int) {
+// treeOf reads the structure of a file in reading order, its content as page and number,
+// and the parent tree.
+func treeOf(t *testing.T, file []byte) (nodes []tagNode, read [][2]int, parents map[int][]int) {
 	t.Helper()
 	object, err := objectsOf(file)
 	if err != nil {
@@ -56,22 +61,31 @@ func treeOf(t *testing.T, file []byte) (nodes []tagNode, parents map[int][]int) 
 	var walk func(n int)
 	walk = func(n int) {
 		b := at(n)
-		e := tagNode{number: n, parent: find(parentEntry, b), page: find(pageEntry, b)}
+		e := tagNode{number: n, parent: find(parentEntry, b), page: find(pageEntry, b), span: max(find(spanEntry, b), 1)}
 		if m := kindEntry.FindSubmatch(b); m != nil {
 			e.kind = string(m[1])
 		}
 		if m := altEntry.FindSubmatch(b); m != nil {
 			e.alt = fromUTF16(m[1])
 		}
-		for _, w := range strings.Fields(strings.ReplaceAll(string(idsEntry.FindSubmatch(b)[1]), "0 R", "")) {
-			kid, _ := strconv.Atoi(w)
-			e.kids = append(e.kids, kid)
+		var kids [][][]byte
+		if m := kidsEntry.FindSubmatch(b); m != nil {
+			kids = kidEntry.FindAllSubmatch(m[1], -1)
 		}
+		at := len(nodes)
 		nodes = append(nodes, e)
-		if e.page == 0 {
-			for _, kid := range e.kids {
+		for _, k := range kids {
+			kid, _ := strconv.Atoi(string(k[1]))
+			if len(k[2]) == 0 {
+				nodes[at].ids = append(nodes[at].ids, kid)
+				read = append(read, [2]int{e.page, kid})
+			} else {
+				nodes[at].kids = append(nodes[at].kids, kid)
 				walk(kid)
 			}
+		}
+		if (len(nodes[at].ids) > 0) != (e.page > 0) {
+			t.Errorf("element %d has content %v of page object %d", n, nodes[at].ids, e.page)
 		}
 	}
 	walk(find(regexp.MustCompile(`/K (\d+) 0 R`), root))
@@ -85,7 +99,7 @@ func treeOf(t *testing.T, file []byte) (nodes []tagNode, parents map[int][]int) 
 			parents[page] = append(parents[page], n)
 		}
 	}
-	return nodes, parents
+	return nodes, read, parents
 }
 
 // contentOf is the content of a page as it is painted.
@@ -110,36 +124,35 @@ func contentOf(t *testing.T, file []byte, page int) string {
 
 // checkTags holds a file against what ISO 32000-1, 14.6 to 14.8 asks of it: all that is
 // painted is marked, once and not one within another; every piece of content belongs to
-// one element of the kind that it says, and is found from there and back.
-func checkTags(t *testing.T, d *layout.Doc) []tagNode {
+// one element of the kind that it says, and is found from there and back. Where cells are
+// painted in their order the tree is read as it is painted.
+func checkTags(t *testing.T, d *layout.Doc, ordered bool) []tagNode {
 	t.Helper()
 	var out bytes.Buffer
 	if err := Write(&out, d); err != nil {
 		t.Fatal(err)
 	}
-	nodes, parents := treeOf(t, out.Bytes())
+	nodes, read, parents := treeOf(t, out.Bytes())
 	owner := map[[2]int]tagNode{}
 	by := map[int]tagNode{}
-	lastPage, lastID := map[int]int{}, map[int]int{}
 	for _, n := range nodes {
 		by[n.number] = n
 		if n.number != nodes[0].number && !slices.Contains(by[n.parent].kids, n.number) {
 			t.Errorf("element %d says it is under %d, which does not have it", n.number, n.parent)
 		}
-		if n.page == 0 {
-			continue
-		}
-		for _, id := range n.kids {
+		for _, id := range n.ids {
 			if _, twice := owner[[2]int{n.page, id}]; twice {
 				t.Errorf("content %d of page %d stands in the tree twice", id, n.page)
 			}
 			owner[[2]int{n.page, id}] = n
-			if lastPage[n.parent] == n.page && lastID[n.parent] > id {
-				t.Errorf("content %d of page %d is read before %d, which is painted later", id, n.page, lastID[n.parent])
-			}
-			lastPage[n.parent], lastID[n.parent] = n.page, id
 		}
 	}
+	for i, r := range read {
+		if ordered && i > 0 && read[i-1][0] == r[0] && read[i-1][1] > r[1] {
+			t.Errorf("content %d of page object %d is read after %d, which is painted later", r[1], r[0], read[i-1][1])
+		}
+	}
+	checkTables(t, nodes, by)
 	for i := range d.Pages {
 		inside, count := "", 0
 		for _, line := range strings.Split(contentOf(t, out.Bytes(), i), "\n") {
@@ -176,6 +189,33 @@ func checkTags(t *testing.T, d *layout.Doc) []tagNode {
 	return nodes
 }
 
+// checkTables: a table is of rows, a row of cells, each row of a table of as many.
+func checkTables(t *testing.T, nodes []tagNode, by map[int]tagNode) {
+	t.Helper()
+	within := map[string]string{"TR": "Table", "TH": "TR", "TD": "TR"}
+	for _, n := range nodes {
+		if in := within[n.kind]; in != "" && by[n.parent].kind != in {
+			t.Errorf("a %s stands in a %s", n.kind, by[n.parent].kind)
+		}
+		for _, kid := range n.kids {
+			if of := within[by[kid].kind]; of != n.kind && (of != "" || n.kind == "Table" || n.kind == "TR") {
+				t.Errorf("a %s has a %s", n.kind, by[kid].kind)
+			}
+			if n.kind == "Table" && columns(by[kid], by) != columns(by[n.kids[0]], by) {
+				t.Errorf("a row of %d cells in a table whose first has %d", columns(by[kid], by), columns(by[n.kids[0]], by))
+			}
+		}
+	}
+}
+
+// columns are the columns that the cells of a row span.
+func columns(row tagNode, by map[int]tagNode) (n int) {
+	for _, kid := range row.kids {
+		n += by[kid].span
+	}
+	return n
+}
+
 // TestTags: sheet, heading, text of two places, a drawing; head and foot are left out but
 // for the title.
 func TestTags(t *testing.T) {
@@ -188,10 +228,10 @@ func TestTags(t *testing.T) {
 	pages := layout.Paginate(layout.A4, []layout.Sheet{{
 		Name: "traveler", Title: "Traveler",
 		Head: func(page, total int) layout.Block {
-			return layout.Above(1, line(layout.Plate, "Traveler", nil), line(layout.Sub, fmt.Sprint("page ", page), nil))
+			return layout.Above(1, line(layout.Plate, "Traveler", nil).Heading(1), line(layout.Sub, fmt.Sprint("page ", page), nil))
 		},
 		Pieces: []layout.Piece{
-			{Block: line(layout.Section, "1 Make safe, all of it", nil), Title: "1 Make safe", Level: 1},
+			{Block: line(layout.Section, "1 Make safe, all of it", nil).Heading(2), Title: "1 Make safe", Level: 1},
 			{Block: layout.Above(2, line(layout.Body, "Lock it out.", 1), set.Box(layout.RoleInitials, "initials", 1), line(layout.Body, "Try it.", 1))},
 			{Block: line(layout.Body, "Take it off.", 2)},
 			{Block: drawing},
@@ -199,7 +239,7 @@ func TestTags(t *testing.T) {
 	}})
 	d := &layout.Doc{Title: "x", Lang: "en", Pages: pages.Frames, Outline: pages.Outline}
 	var got []string
-	for _, n := range checkTags(t, d) {
+	for _, n := range checkTags(t, d, true) {
 		got = append(got, n.kind+n.alt)
 	}
 	want := []string{"Document", "Sect", "H1", "H2", "P", "P", "FigureD1 Stand-off"}
@@ -208,29 +248,50 @@ func TestTags(t *testing.T) {
 	}
 }
 
-// TestTagsOfAnyPages: items in any order, with and without sheets, refs and figures, turned
-// and empty ones.
+// anyElements are none, drawings, headings, and the cells of a table and of one in its
+// second row.
+func anyElements(r *rand.Rand) []*layout.Element {
+	out := []*layout.Element{nil, nil, nil, {Sort: layout.FigureSort, Alt: "one"}, {Sort: layout.FigureSort},
+		{Sort: layout.HeadingSort, Level: 1}, {Sort: layout.HeadingSort, Level: 4}}
+	var in *layout.Element
+	for range 2 {
+		table := &layout.TableOf{Columns: 3}
+		for row := range 3 {
+			spans := [][]int{{1, 1, 1}, {1, 2}}[row%2]
+			out = append(out, &layout.Element{Sort: layout.RowStart, Table: table, Row: row, Spans: spans, Head: row == 0, In: in})
+			for column := range spans {
+				out = append(out, &layout.Element{Sort: layout.CellSort, Table: table, Row: row, Column: column, Spans: spans, Head: row == 0, In: in})
+			}
+		}
+		in = out[len(out)-1-r.IntN(3)]
+		out = append(out, &layout.Element{Sort: layout.FigureSort, Alt: "two", In: in})
+	}
+	return out
+}
+
+// TestTagsOfAnyPages: items in any order, with and without sheets, refs, drawings, headings
+// and cells, turned and empty ones.
 func TestTagsOfAnyPages(t *testing.T) {
 	t.Parallel()
 	for seed := range uint64(60) {
 		r := rand.New(rand.NewPCG(seed, 1))
 		d := &layout.Doc{Title: "x"}
-		figures := []*layout.Figure{nil, nil, nil, {Alt: "one"}, {Alt: ""}}
+		parts := anyElements(r)
 		for p := range 1 + r.IntN(3) {
 			f := layout.Frame{W: 210, H: 297, Number: p + 1}
 			for range r.IntN(30) {
 				shapes := []layout.Shape{layout.Text{S: "a"}, layout.Text{}, layout.Text{S: "b", Size: 12}, layout.Rect{W: 3, H: 3, Weight: 1}, layout.Line{DX: 2, Weight: 1},
 					layout.Path{Ops: layout.Circle(layout.Point{}, 2), Weight: 1, Alt: []string{"", "⌀"}[r.IntN(2)], AltSize: 8}}
 				f.Items = append(f.Items, layout.Item{X: layout.Mm(r.IntN(200)), Y: layout.Mm(r.IntN(290)), Turn: float64(90 * r.IntN(2)),
-					Ref: []layout.Ref{nil, 1, 2}[r.IntN(3)], Shape: shapes[r.IntN(len(shapes))], Figure: figures[r.IntN(len(figures))]})
+					Ref: []layout.Ref{nil, 1, 2}[r.IntN(3)], Shape: shapes[r.IntN(len(shapes))], Of: parts[r.IntN(len(parts))]})
 			}
 			if n := len(f.Items); n > 4 && r.IntN(3) > 0 {
-				f.Parts = []layout.Part{{Sheet: "s", From: 1, To: n / 2}, {Sheet: "t", From: n / 2, To: n - 1}}
+				f.Parts = []layout.Part{{Sheet: "s", From: 1, Fresh: 1 + r.IntN(2), To: n / 2}, {Sheet: "t", From: n / 2, Fresh: n / 2, To: n - 1}}
 				d.Outline = append(d.Outline, layout.Entry{Title: "b", Sheet: "s", Page: p}, layout.Entry{Title: "b", Sheet: "t", Level: 1, Page: p, Y: 90})
 			}
 			d.Pages = append(d.Pages, f)
 		}
-		checkTags(t, d)
+		checkTags(t, d, false)
 		if t.Failed() {
 			t.Fatalf("seed %d", seed)
 		}
@@ -240,6 +301,6 @@ func TestTagsOfAnyPages(t *testing.T) {
 // TestTagsOfSample is the sample that the other tests paint.
 func TestTagsOfSample(t *testing.T) {
 	t.Parallel()
-	checkTags(t, sample(layout.A4))
-	checkTags(t, attachedSample())
+	checkTags(t, sample(layout.A4), true)
+	checkTags(t, attachedSample(), true)
 }

@@ -59,6 +59,7 @@ func paint(d *layout.Doc, s *skeleton, tags *tags) ([][]byte, error) {
 		tags.page(i)
 		for k, it := range fr.Items {
 			p.buf = tags.before(p.buf, k)
+			p.spaced = endsWord(fr.Items, k)
 			p.item(it)
 		}
 		p.buf = tags.close(p.buf)

@@ -29,7 +29,7 @@ var workCodes = []Entry{
 	{"reversed-early", "A section is put back above where it is taken apart.", "Move the reverse: line below it."},
 	{"reversed-twice", "A section is put back twice.", "Keep one of the reverse: lines."},
 	{"ring", "Some steps wait for one another in a ring.", "Take one of the after: lines out."},
-	{"not-in-a-table", "A step as a table row does more than readings.", "Take as-table: out, or make a step of its own for the rest."},
+	{"not-in-a-table", "A step that is to be printed with other places does what each place needs a step of its own for.", "Take as-table: out, or make a step of its own for the rest."},
 	{"caution-kept", "A caution of the trade stands by what a step says or does and cannot be left out.", "Word the step otherwise if it does nothing of the kind."},
 	{"no-permit", "A step carries a caution that calls for a permit or names one, and asks for none.", "Write permit: and describe it under permits."},
 	{"permit-ended", "A step asks for a permit that has been handed back above it.", "Move hand-back: to the last step that needs it, or give the later work its own."},

@@ -15,6 +15,7 @@ type Branching struct {
 	StillOut  string     // what is done when the last try is no good either
 	TableAt   source.Pos // of as-table:
 	Table     bool       // printed in one table with the same step at other places
+	Alike     bool       // printed below one head with the same step at other places
 	Later     string     // when it is done, for a step that waits: after 48 h of running
 	OnlyIf    *Step      // for a put-back row: done only where this step was done
 }
@@ -45,4 +46,24 @@ func (s *Step) NotInTable() string {
 		return "does not repeat over places"
 	}
 	return s.BeyondRow()
+}
+
+// NotAlike says why a step cannot be printed below one head with the same step at other
+// places, empty if it can.
+func (s *Step) NotAlike() string {
+	switch {
+	case s.Place.Label == "":
+		return "does not repeat over places"
+	case s.If != nil, s.OnlyIf != nil, s.Until != nil, s.Later != "":
+		return "is done only if, again or later"
+	case s.Hold != nil:
+		return "has a hold"
+	case len(s.Lifts)+len(s.SetDown)+len(s.Align) > 0, s.UnderLoad.Value != "", s.OnHook != "":
+		return "lifts or aligns"
+	case s.Locks(), len(s.Permits)+len(s.HandBack) > 0, s.ToolCount, s.CountAll:
+		return "locks something or counts all"
+	case len(s.Judge) > 0:
+		return "decides about a matched set"
+	}
+	return ""
 }

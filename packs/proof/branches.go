@@ -24,9 +24,9 @@ func (r *report) checkBranches() {
 		if st.Later != "" && last != nil && st.Index < last.Index && st.Undoes == nil {
 			r.problems.AddWith(st.At, "not-last", "step "+st.Name()+" waits ("+st.Later+"), and "+last.Name()+" comes after it and does not wait", last.At, "this one does not wait", "move it to the end")
 		}
-		if what := st.NotInTable(); !st.TableAt.IsZero() && what != "" && !tabled[st.TableAt] {
+		if what := st.NotAlike(); !st.TableAt.IsZero() && !st.Table && what != "" && !tabled[st.TableAt] {
 			tabled[st.TableAt] = true
-			r.problems.Add(st.TableAt, "not-in-a-table", "step "+st.Name()+" "+what+", and a row of a table has no room for that",
+			r.problems.Add(st.TableAt, "not-in-a-table", "step "+st.Name()+" "+what+", and is not printed together with other places",
 				"take as-table: out, or make a step of its own for it")
 		}
 	}

@@ -69,9 +69,13 @@ func (w *Walk) branch(st *job.Step) {
 		if st.Undoes.If != nil {
 			st.OnlyIf = st.Undoes
 		}
-		st.Table = st.Undoes.Table && st.BeyondRow() == ""
+		wanted := st.Undoes.Table || st.Undoes.Alike
+		st.Table = wanted && st.BeyondRow() == ""
+		st.Alike = wanted && !st.Table && st.NotAlike() == ""
 	} else {
-		st.Table = st.Table && st.NotInTable() == ""
+		wanted := st.Table
+		st.Table = wanted && st.NotInTable() == ""
+		st.Alike = wanted && !st.Table && st.NotAlike() == ""
 	}
 	if a := st.If; a != nil && a.Dim != nil {
 		found, left := ReadBefore(a.Dim, st)

@@ -47,7 +47,7 @@ type sheet struct {
 func (s sheet) pieces() []layout.Piece {
 	a, w := s.a, s.W
 	head := s.heading()
-	out := []layout.Piece{{Block: head.Anchored("alignment " + a.Mark), KeepNext: true, Title: a.Mark + "  " + a.What, Level: 1}}
+	out := []layout.Piece{{Block: head.Heading(2).Anchored("alignment " + a.Mark), KeepNext: true, Title: a.Mark + "  " + a.What, Level: 1}}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {
 			if !b.Empty() {

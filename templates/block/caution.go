@@ -70,7 +70,7 @@ func (c *Composer) Note(n *job.Caution) *job.Caution {
 const (
 	shortNote  layout.Mm = 9
 	lowNote    layout.Mm = 6
-	FullNote   layout.Mm = 11
+	FullNote   layout.Mm = 9
 	shortSigns int       = 3
 )
 
@@ -91,15 +91,15 @@ func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) 
 	if before != "" {
 		small = append(small, before)
 	}
-	return c.framed(side, layout.Above(0.5, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}),
-		c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(small, " · "))}, layout.ParaOpts{Ref: noteRef(n)})))
+	runs = append(runs, layout.T(layout.Sub, "  "+strings.Join(small, " · ")))
+	return c.framed(side, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}))
 }
 
 // The signs of a note in full stand below its signal word, so many in a row, in a column
 // of this width, or of that of a longer word.
 const (
 	signsAcross           = 4
-	noteSide    layout.Mm = 50
+	noteSide    layout.Mm = 42
 )
 
 // noteSideWidth is the width of that column: wider where a language has a longer signal
@@ -121,7 +121,7 @@ func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block
 func (c *Composer) framed(blocks ...layout.Block) layout.Block {
 	row := layout.Middle(noteGap, blocks...)
 	row.W = c.Span - 3
-	return row.Pad(0.6, 1.5, 0.6, 1.5).Border(layout.Rect{Weight: layout.Outline})
+	return row.Pad(0.5, 1.5, 0.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
 // noteGap is the room between the panel, the signs and the text of a note.

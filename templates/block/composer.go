@@ -18,6 +18,9 @@ type Composer struct {
 	Other *Second
 	// Span is the width between the margins.
 	Span layout.Mm
+	// Title is that of a sheet which goes on where another ends: it stands beside the
+	// sentence that rules the sheet. Empty for others.
+	Title string
 	// Pages are the pages of anchors, from the pass before; nil in the first.
 	Pages map[string]int
 	// Kept holds what was set in the passes before, nil to set all anew.
@@ -47,7 +50,7 @@ const CellPad layout.Mm = 2
 
 // Heading is the heading of a part of a sheet.
 func (c *Composer) Heading(text string) layout.Block {
-	return layout.Above(0.8, c.Words(layout.Strong, text), c.Rule(layout.Rule))
+	return layout.Above(0.8, c.Words(layout.Strong, text).Heading(3), c.Rule(layout.Rule))
 }
 
 // Rule is a line over the whole width.

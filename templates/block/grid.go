@@ -30,7 +30,7 @@ func (c *Composer) Grid(cols ...Column) Grid {
 	for _, x := range cols {
 		rest -= x.width
 	}
-	g := Grid{c: c, Table: layout.Table{PadX: 1.2, PadY: 0.8, Grid: true, MinH: rowH}}
+	g := Grid{c: c, Table: layout.Table{PadX: 1.2, PadY: 0.3, Grid: true, MinH: rowH}}
 	if c.Pen().Gloves {
 		g.Table.MinH += 2
 	}
@@ -112,11 +112,6 @@ const (
 // ListSheet is a sheet of one table: the sentence that rules it, then the rows.
 func (c *Composer) ListSheet(rule string, g Grid, rows []layout.Row) []layout.Piece {
 	return append([]layout.Piece{c.RuleLine(rule)}, g.Table.Pieces(LastTogether(rows))...)
-}
-
-// RuleLine is the sentence at the top of a sheet that says how it is filled in.
-func (c *Composer) RuleLine(sentence string) layout.Piece {
-	return layout.Piece{Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, sentence)}, layout.ParaOpts{}).Pad(0, 0, 2, 0), KeepNext: true}
 }
 
 // Under sets a table below another one on the same sheet.

@@ -10,19 +10,15 @@ import (
 )
 
 // boxItems are the write-in boxes of a dimension, one for each place it is read at and
-// each side: low ones one by one, many in one block of at most so many columns.
-func boxItems(c *block.Composer, d *job.Dim, sides []Side, cols int, width layout.Mm) []layout.Block {
+// each side: low ones one by one, many in one block of at most so many columns, those of
+// several sides in one of the tables.
+func boxItems(c *block.Composer, d *job.Dim, sides []Side, tables []layout.Block, cols int, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	switch p := d.Positions; {
 	case p.Kind == job.Single:
 		out = sideItems(c, d, sides, width)
 	case len(sides) > 1:
-		out = []layout.Block{boxTable(c, d, sides)}
-		for _, other := range tables(c, d, sides, cols) {
-			if other.W <= width {
-				out[0] = other
-			}
-		}
+		out = []layout.Block{sideTable(tables, cols, width)}
 		if m := movement(d); m == nil || m.Thick == nil {
 			if tick := backedOff(c, d); workOf(sides) == &d.LeftWork && !tick.Empty() {
 				out = append(out, tick)
@@ -159,10 +155,15 @@ const clockR layout.Mm = 7
 // withUnit puts the unit into the caption of a block of boxes, where it stands once
 // and not behind each box.
 func withUnit(c *block.Composer, d *job.Dim, caption string) string {
+	return spoken(caption, unitOf(c, d))
+}
+
+// unitOf is the unit of a box that has none behind it, empty where it has.
+func unitOf(c *block.Composer, d *job.Dim) string {
 	if d.Box.Form != reading.Digits {
-		return caption
+		return ""
 	}
-	return caption + ", " + c.W.Unit(d.Box.Unit.Print())
+	return c.W.Unit(d.Box.Unit.Print())
 }
 
 // boxGrid sets rows by columns of boxes with their names, turned on its side where

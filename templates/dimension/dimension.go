@@ -99,6 +99,16 @@ func (k content) rows(w way, width layout.Mm) sized {
 	if d := k.d(); k.back && d.Shims != nil && len(d.Shims.Rows) > 0 {
 		out = append(out, done(packTable(k.Composer, d, width)))
 	}
+	list := k.placeList(w, width)
+	if table := once(k.tried.places, placesKey{w.stacked, width}, func() sized { return k.placesTable(w, width) }); !table.empty && table.h < list.h-0.5 {
+		list = table
+	}
+	return above(layout.GapY, append(out, list)...)
+}
+
+// placeList has the rows of like places below each other, each behind its mark.
+func (k content) placeList(w way, width layout.Mm) sized {
+	var out []sized
 	label := layout.Mm(0)
 	for _, e := range k.entries {
 		label = max(label, k.Width(layout.SubBold, e.d.Mark))
@@ -149,8 +159,16 @@ func (k content) warm(e entry, width layout.Mm) sized {
 // what is worked out from them.
 func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
 	return listOnce(k.tried.boxes, boxesKey{e.d, w.cols, width}, func() []layout.Block {
-		return append(boxItems(k.Composer, e.d, e.sides, w.cols, width), extraItems(k.Composer, e.d, e.sides)...)
+		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w.cols, width), extraItems(k.Composer, e.d, e.sides)...)
 	})
+}
+
+// tables are the ways to set the boxes of several sides at several places.
+func (k content) tables(e entry) []layout.Block {
+	if len(e.sides) < 2 || e.d.Positions.Kind == job.Single {
+		return nil
+	}
+	return listOnce(k.tried.tables, e.d, func() []layout.Block { return sideTables(k.Composer, e.d, e.sides) })
 }
 
 // flow sets pieces in rows; the box for the reason, if there is one, takes what its

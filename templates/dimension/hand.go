@@ -177,7 +177,7 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 		more, row := shimBoxes(c, d, sides, width)
 		return append(parts, more...), row
 	case s.work.Formula == nil && d.OneIs == nil:
-		return parts, boxItems(c, d, sides, 0, width)
+		return parts, boxItems(c, d, sides, k.tables(e), 0, width)
 	}
 	if sides[0].Copied && d.Positions.Boxes() == 1 {
 		items = sideItems(c, d, sides[:1], width)

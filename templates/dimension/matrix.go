@@ -236,7 +236,7 @@ func (m *matrix) heading() layout.Block {
 		boxes = append(boxes, m.WideBox(layout.RoleTime, 36, 1, m.W.Readings.ClockAtStart, d.At))
 	}
 	text = layout.Above(layout.GapY, text, layout.Beside(layout.GapX, boxes...))
-	balloon := balloon(m.Composer, d).Tagged(d.At)
+	balloon := balloon(m.Composer, d).Tagged(d.At).Heading(2)
 	return layout.Beside(block.CellPad, balloon.Fill(balloonW, max(balloon.H, text.H), 0.5, 0), pic, text).Pad(0, 0, 2, 0)
 }
 

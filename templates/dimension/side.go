@@ -8,7 +8,6 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/templates/block"
-	"matchmark/templates/picture"
 )
 
 // A Side is one column of boxes of a dimension: as found on the traveler, and in
@@ -62,7 +61,8 @@ func goneAt(d *job.Dim) string {
 }
 
 // sidesOf are the columns of boxes of a dimension: as found on the traveler; in putting
-// back the value found copied, the value left, and their difference.
+// back the value found copied, the value left, and their difference where the limit is
+// one of what was found.
 func sidesOf(c *block.Composer, d *job.Dim, kind Kind) []Side {
 	copied := Side{caption: c.W.Common.CopyFound.With(c.Page("found " + d.Mark)), Copied: true, When: job.AsFound}
 	switch kind {
@@ -76,7 +76,7 @@ func sidesOf(c *block.Composer, d *job.Dim, kind Kind) []Side {
 		sides = append(sides, copied)
 	}
 	sides = append(sides, Side{caption: c.W.Common.AsLeft, When: job.AsLeft, work: &d.LeftWork})
-	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && roomFor(c, d, 3) {
+	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && d.Left != nil && d.Left.NeedsFound() {
 		sides = append(sides, Side{caption: c.W.Dimension.Difference, signed: true})
 	}
 	return sides
@@ -94,20 +94,6 @@ func lineOf(c *block.Composer, d *job.Dim, kind Kind) layout.Block {
 	}
 	text := c.W.Dimension.CompareWith.With(d.Mark+"  "+d.What, c.Page("found "+d.Mark))
 	return c.Para(c.Span-block.NumberWidth, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: d.At}).At(block.NumberWidth, 0).Anchored("left " + d.Mark)
-}
-
-// roomFor reports whether so many boxes of a dimension go beside each other.
-func roomFor(c *block.Composer, d *job.Dim, n int) bool {
-	if d.Left != nil && d.Left.NeedsFound() {
-		return true
-	}
-	label := labelWidth(c, PositionNames(d.Positions))
-	one := layout.ValueWidth(d.Box.Before + d.Box.After + 1)
-	if d.Box.Signed {
-		one += 10
-	}
-	inner := c.Span - picture.Width - 3 - 2*block.CellPad
-	return label+2+layout.Mm(n)*one+layout.Mm(n-1)*layout.GapX+10 <= inner
 }
 
 // sheetLine stands at the step in the place of the boxes: how many there are and on

@@ -59,29 +59,42 @@ func readWith(c *block.Composer, in *job.Instrument) string {
 }
 
 // groupBoxes are the boxes for what is worked out from all readings: what a limit
-// asks for, and the sum where a ladder copies it.
-func groupBoxes(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
+// asks for, and the sum where a ladder copies it, with the unit behind each box or in the
+// words above it.
+func groupBoxes(c *block.Composer, d *job.Dim, sides []Side, unitAbove bool) []layout.Block {
 	var row []layout.Block
 	for _, g := range []reading.Group{reading.Mean, reading.Spread, reading.Sum} {
 		for _, s := range sides {
-			// There is no difference of means: it is that of two boxes beside. A sum that
-			// a ladder takes is not copied: the ladder takes it from its own page.
-			if s.signed || !slices.Contains(d.Wholes(s.When), g) || s.Copied && !slices.Contains(d.Groups(), g) {
+			if !hasGroup(d, g, s) {
 				continue
 			}
-			row = append(row, groupBox(c, d, g, s, c.W.Common.Group[g]+", "+s.caption))
+			row = append(row, groupBox(c, d, g, s, spoken(c.W.Common.Group[g], s.caption), unitAbove))
 		}
 	}
 	return row
 }
 
+// hasGroup reports whether a side has a box for what is worked out from all readings.
+// There is no difference of means: it is that of two boxes beside. A sum that a ladder
+// takes is not copied: the ladder takes it from its own page.
+func hasGroup(d *job.Dim, g reading.Group, s Side) bool {
+	return !s.signed && slices.Contains(d.Wholes(s.When), g) && (!s.Copied || slices.Contains(d.Groups(), g))
+}
+
 // groupBox is the box of what is worked out from all readings of one side, under its
-// key; of a pack that is printed filled, with that of those found in it.
-func groupBox(c *block.Composer, d *job.Dim, g reading.Group, s Side, caption string) layout.Block {
+// key; of a pack that is printed filled, with that of those found in it. Its unit stands
+// behind it, or in its caption if it has one.
+func groupBox(c *block.Composer, d *job.Dim, g reading.Group, s Side, caption string, unitAbove bool) layout.Block {
 	one, _ := d.Single(0)
 	key := job.BlankKey(one.Mark, s.When, job.GroupBlank, int(g))
 	b := d.GroupBox(g)
 	n := layout.Number{Before: b.Before, After: b.After, Sign: b.Signed, Unit: c.W.Unit(b.Unit.Print()), Caption: caption, Copied: s.Copied, Ref: d.At}
+	if unitAbove {
+		if caption != "" {
+			n.Caption = spoken(caption, n.Unit)
+		}
+		n.Unit = ""
+	}
 	if s.When == job.AsFound && (s.Copied || d.Sheet) {
 		n.Typed = c.Filled.Typed(key)
 	}
@@ -94,7 +107,12 @@ func groupBox(c *block.Composer, d *job.Dim, g reading.Group, s Side, caption st
 // extraItems are the boxes that stand with the readings of a dimension: what is worked
 // out from all of them, the temperature of the part, spare ones.
 func extraItems(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
-	row := groupBoxes(c, d, sides)
+	return append(groupBoxes(c, d, sides, false), moreItems(c, d, sides)...)
+}
+
+// moreItems are the same without what is worked out.
+func moreItems(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
+	var row []layout.Block
 	own := writtenSide(sides)
 	if d.Warm == nil && d.PartWarm() {
 		row = append(row, named(temperature(c, d, c.W.Dimension.PartAt), d, own, job.PartBlank, 0))

@@ -1,129 +1,279 @@
 package dimension
 
 import (
+	"cmp"
+	"slices"
+	"strings"
+
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
 
-// boxTable sets one row a position and one column a side, for putting back. The
-// captions stand once, above the first row.
-func boxTable(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
+// A spot is one box of a table of boxes: which reading, from 0, and of which side; one
+// of no reading is left empty.
+type spot struct{ at, side int }
+
+// noSpot is where a table has no box.
+var noSpot = spot{at: -1}
+
+// A boxTable is readings of several sides in rows and columns: the names of the columns
+// stand once above them, those of the rows before their boxes.
+type boxTable struct {
+	rows, cols []string
+	label      layout.Style // of the names of the rows
+	spot       func(row, col int) spot
+}
+
+// labelLines is in how many lines the name of a row may stand: no higher than its boxes.
+func labelLines(st layout.Style) int {
+	return int(boxHeight / st.Lead)
+}
+
+// boxHeight is the least height of a value box.
+const boxHeight layout.Mm = 9
+
+// set sets a table.
+func (t boxTable) set(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
+	boxes := make([][]layout.Block, len(t.rows))
+	widths := make([]layout.Mm, len(t.cols))
+	for r := range t.rows {
+		for k := range t.cols {
+			var b layout.Block
+			if s := t.spot(r, k); s != noSpot {
+				b = Box(c, d, sides[s.side].on(s.at), "", false)
+			}
+			boxes[r] = append(boxes[r], b)
+			widths[k] = max(widths[k], b.W)
+		}
+	}
+	labelW := foldedWidth(c, t.label, t.rows, labelLines(t.label))
+	out := []layout.Block{layout.Bottom(layout.GapX, heads(c, d, t.cols, widths)...)}
+	before := layout.Mm(0)
+	if labelW > 0 {
+		before = labelW + labelGap
+		out[0] = out[0].At(before, 0)
+	}
+	var rows []layout.Block
+	for r, name := range t.rows {
+		row := cells(boxes[r], widths)
+		if before > 0 {
+			row = layout.Middle(labelGap, rowLabel(c, d, t.label, name, labelW), row)
+		}
+		rows = append(rows, row)
+	}
+	return layout.Above(headGap, append(out, layout.Above(layout.GapY, rows...))...)
+}
+
+// Room behind the name of a row, and below the heads of columns.
+const (
+	labelGap layout.Mm = 1.5
+	headGap  layout.Mm = 0.4
+)
+
+// heads are the names of columns, each in the width of its column, which grows for a word
+// that is wider.
+func heads(c *block.Composer, d *job.Dim, names []string, widths []layout.Mm) []layout.Block {
+	var out []layout.Block
+	for k, n := range names {
+		widths[k] = max(widths[k], longestWord(c, layout.Caption, n))
+		head := layout.Space(widths[k], 0)
+		if n != "" {
+			head = c.Para(widths[k], []layout.Run{layout.T(layout.Caption, n)}, layout.ParaOpts{Ref: d.At})
+			head.W = widths[k]
+		}
+		out = append(out, head)
+	}
+	return out
+}
+
+// cells are boxes in their columns.
+func cells(boxes []layout.Block, widths []layout.Mm) layout.Block {
+	var row []layout.Block
+	for k, b := range boxes {
+		if b.Empty() {
+			row = append(row, layout.Space(widths[k], 1))
+			continue
+		}
+		row = append(row, b.Fill(widths[k], b.H, 0, 0))
+	}
+	return layout.Bottom(layout.GapX, row...)
+}
+
+// rowLabel is the name of a row in the width of all names.
+func rowLabel(c *block.Composer, d *job.Dim, st layout.Style, name string, width layout.Mm) layout.Block {
+	b := c.Para(width, []layout.Run{layout.T(st, name)}, layout.ParaOpts{Ref: d.At})
+	b.W = width
+	return b
+}
+
+// foldedWidth is the least width in which names stand in so many lines each.
+func foldedWidth(c *block.Composer, st layout.Style, names []string, lines int) layout.Mm {
+	const step = 1
+	w := layout.Mm(0)
+	for _, n := range names {
+		w = max(w, longestWord(c, st, n))
+	}
+	if w == 0 {
+		return 0
+	}
+	for _, n := range names {
+		for whole := c.Width(st, n); w < whole && linesIn(c, st, n, w) > lines; {
+			w += step
+		}
+	}
+	return w + 0.1
+}
+
+// linesIn is in how many lines a text stands in a width.
+func linesIn(c *block.Composer, st layout.Style, text string, width layout.Mm) int {
+	lines, used, space := 1, layout.Mm(0), c.Width(st, " ")
+	for _, word := range strings.Split(text, " ") {
+		w := c.Width(st, word)
+		if used > 0 && used+space+w > width {
+			lines, used = lines+1, 0
+		}
+		if used > 0 {
+			used += space
+		}
+		used += w
+	}
+	return lines
+}
+
+// longestWord is the width of the longest word of a text, which is not parted.
+func longestWord(c *block.Composer, st layout.Style, text string) layout.Mm {
+	most := layout.Mm(0)
+	for _, word := range strings.Split(text, " ") {
+		most = max(most, c.Width(st, word))
+	}
+	return most
+}
+
+// sideTables are the boxes of several sides in tables, the lowest first: those of all ways
+// of which no other is as low and as narrow.
+func sideTables(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	names := PositionNames(d.Positions)
-	labelW := labelWidth(c, names)
-	const gap = 2
-	var head []layout.Block
-	widths := make([]layout.Mm, len(sides))
-	for i, s := range sides {
-		caption := c.Words(layout.Caption, withUnit(c, d, s.caption))
-		widths[i] = max(Box(c, d, s, "", false).W, caption.W)
-		head = append(head, caption.Fill(widths[i], caption.H, 0, 0))
+	all := []layout.Block{positionRows(c, d, sides, names, 1)}
+	for bands := 1; bands <= 3 && bands <= (len(names)+1)/2; bands++ {
+		all = append(all, sideRows(c, d, sides, names, bands))
 	}
-	rows := []layout.Block{layout.Beside(layout.GapX, head...).At(labelW+gap, 0)}
-	for i, n := range names {
-		label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, n)}, layout.ParaOpts{Ref: d.At})
-		var row []layout.Block
-		for k, s := range sides {
-			b := Box(c, d, s.on(i), "", false)
-			row = append(row, b.Fill(widths[k], b.H, 0, 0))
-		}
-		rows = append(rows, layout.Middle(gap, label, layout.Beside(layout.GapX, row...)))
+	for groups := 2; groups <= 3 && groups < len(names); groups++ {
+		all = append(all, positionRows(c, d, sides, names, groups), namedAbove(c, d, sides, names, groups))
 	}
-	return layout.Above(0.5, rows[0], layout.Above(layout.GapY, rows[1:]...))
+	if p := d.Positions; len(p.Rows) > 0 && len(p.Cols) > 0 {
+		at := func(r, k int) int { return r*len(p.Cols) + k }
+		all = append(all, gridTables(c, d, sides, p.Rows, p.Cols, at)...)
+		all = append(all, gridTables(c, d, sides, p.Cols, p.Rows, func(k, r int) int { return at(r, k) })...)
+	}
+	return leastOf(all)
 }
 
-// tables are other ways to set a table of sides than a row a position: turned on its
-// side, and rows and columns of positions for each side beside each other.
-func tables(c *block.Composer, d *job.Dim, sides []Side, n int) []layout.Block {
-	p := d.Positions
-	switch {
-	case n == 1:
-		return []layout.Block{boxTableTurned(c, d, sides)}
-	case n == 4:
-		return []layout.Block{boxPairs(c, d, sides)}
-	case n == 2 && len(p.Rows) > 0 && len(p.Cols) > 0:
-		return []layout.Block{sideGrids(c, d, sides, p.Rows, p.Cols, func(r, col int) int { return r*len(p.Cols) + col })}
-	case n == 3 && len(p.Rows) > 0 && len(p.Cols) > 0:
-		return []layout.Block{sideGrids(c, d, sides, p.Cols, p.Rows, func(col, r int) int { return r*len(p.Cols) + col })}
+// leastOf are blocks of which no other is as low and as narrow, the lowest first.
+func leastOf(all []layout.Block) []layout.Block {
+	const hair = 0.05
+	slices.SortStableFunc(all, func(a, b layout.Block) int { return cmp.Compare(a.H, b.H) })
+	var out []layout.Block
+	for _, b := range all {
+		if len(out) == 0 || b.W < out[len(out)-1].W-hair {
+			out = append(out, b)
+		}
 	}
-	return nil
+	return out
 }
 
-// sideGrids sets the grids of the sides beside each other, their rows on a level, what
-// each side is above its grid.
-func sideGrids(c *block.Composer, d *job.Dim, sides []Side, down, across []string, at func(down, across int) int) layout.Block {
-	labelW := labelWidth(c, down)
-	out := []layout.Block{layout.Space(labelW-3, 1)}
-	for k, s := range sides {
-		var rows []layout.Block
-		for i, r := range down {
-			var row []layout.Block
-			for j, name := range across {
-				if i > 0 {
-					name = ""
-				}
-				row = append(row, Box(c, d, s.on(at(i, j)), name, false))
-			}
-			boxes := layout.Bottom(layout.GapX, row...)
-			if k == 0 {
-				label := c.Line(labelW, []layout.Run{layout.T(layout.Sub, r)}, layout.ParaOpts{Ref: d.At}).Pad(0, 0, 2.5, 0)
-				boxes = layout.Overlay(boxes, label.At(-labelW-2, boxes.H-label.H))
-			}
-			rows = append(rows, boxes)
-		}
-		side := layout.Above(0.3, c.Words(layout.Caption, withUnit(c, d, s.caption)), layout.Above(layout.GapY, rows...))
-		out = append(out, side)
+// sideTable is the table that is asked for, or the first that goes into the width.
+func sideTable(tables []layout.Block, n int, width layout.Mm) layout.Block {
+	for n < len(tables)-1 && tables[n].W > width {
+		n++
+	}
+	return tables[min(n, len(tables)-1)]
+}
+
+// positionRows has a row a position and a column a side, in groups beside each other.
+func positionRows(c *block.Composer, d *job.Dim, sides []Side, names []string, groups int) layout.Block {
+	deep := (len(names) + groups - 1) / groups
+	var out []layout.Block
+	for from := 0; from < len(names); from += deep {
+		t := boxTable{names[from:min(from+deep, len(names))], sideNames(c, d, sides), layout.Sub, func(r, k int) spot { return spot{from + r, k} }}
+		out = append(out, t.set(c, d, sides))
 	}
 	return layout.Beside(layout.GapX, out...)
 }
 
-// sideNameW is the most that the name of a side takes before its row of boxes.
-const sideNameW layout.Mm = 26
-
-// boxTableTurned sets one row a side and one column a position.
-func boxTableTurned(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
-	names := PositionNames(d.Positions)
-	var rows []layout.Block
-	for i, s := range sides {
-		var row []layout.Block
-		for k, n := range names {
-			if i > 0 {
-				n = ""
-			}
-			row = append(row, Box(c, d, s.on(k), n, false))
-		}
-		label := c.Para(sideNameW, []layout.Run{layout.T(layout.Caption, withUnit(c, d, s.caption))}, layout.ParaOpts{Ref: d.At})
-		label.W = sideNameW
-		rows = append(rows, layout.Bottom(2, label.Pad(0, 0, max((9-label.H)/2, 0), 0), layout.Bottom(layout.GapX, row...)))
+// sideRows has a row a side and a column a position, in bands below each other.
+func sideRows(c *block.Composer, d *job.Dim, sides []Side, names []string, bands int) layout.Block {
+	across := (len(names) + bands - 1) / bands
+	var out []layout.Block
+	for from := 0; from < len(names); from += across {
+		part := names[from:min(from+across, len(names))]
+		t := boxTable{sideNames(c, d, sides), part, layout.Caption, func(r, k int) spot { return spot{from + k, r} }}
+		out = append(out, t.set(c, d, sides))
 	}
-	return layout.Above(layout.GapY, rows...)
+	return layout.Above(bandGap, out...)
 }
 
-// boxPairs sets the positions in two columns, the first half down the left one, each with
-// its name above its boxes.
-func boxPairs(c *block.Composer, d *job.Dim, sides []Side) layout.Block {
-	names := PositionNames(d.Positions)
-	half := (len(names) + 1) / 2
-	var columns []layout.Block
-	for from := 0; from < len(names); from += half {
-		var rows []layout.Block
-		for i := from; i < min(from+half, len(names)); i++ {
+// bandGap is the room between two bands of a table: more than between its rows, so that the
+// names belong to the row below them.
+const bandGap layout.Mm = 2
+
+// namedAbove has a row a position with its name above it and a column a side, in groups
+// beside each other.
+func namedAbove(c *block.Composer, d *job.Dim, sides []Side, names []string, groups int) layout.Block {
+	deep := (len(names) + groups - 1) / groups
+	var out []layout.Block
+	for from := 0; from < len(names); from += deep {
+		widths := make([]layout.Mm, len(sides))
+		var rows [][]layout.Block
+		for i := from; i < min(from+deep, len(names)); i++ {
 			var row []layout.Block
 			for k, s := range sides {
-				caption := ""
-				switch {
-				case k == 0 && i == from:
-					caption = withUnit(c, d, s.caption) + ", " + names[i]
-				case k == 0:
-					caption = names[i]
-				case i == from:
-					caption = withUnit(c, d, s.caption)
-				}
-				row = append(row, Box(c, d, s.on(i), caption, false))
+				b := Box(c, d, s.on(i), "", false)
+				row = append(row, b)
+				widths[k] = max(widths[k], b.W)
 			}
-			rows = append(rows, layout.Bottom(layout.GapX, row...))
+			rows = append(rows, row)
 		}
-		columns = append(columns, layout.Above(layout.GapY, rows...))
+		group := layout.Bottom(layout.GapX, heads(c, d, sideNames(c, d, sides), widths)...)
+		for i, row := range rows {
+			name := c.Words(layout.Sub, names[from+i])
+			gap := layout.Mm(1.5)
+			if i == 0 {
+				gap = headGap
+			}
+			group = layout.Above(gap, group, layout.Above(headGap, name, cells(row, widths)))
+		}
+		out = append(out, group)
 	}
-	return layout.Beside(layout.GapX, columns...)
+	return layout.Beside(layout.GapX, out...)
+}
+
+// gridTables are the ways to set rows and columns of positions: each row with the columns
+// of each side, and each row with a row a side.
+func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []string, at func(down, across int) int) []layout.Block {
+	var wide, deep []string
+	for _, s := range sideNames(c, d, sides) {
+		for _, a := range across {
+			wide = append(wide, s+", "+a)
+		}
+	}
+	for _, r := range down {
+		for _, s := range sideNames(c, d, sides) {
+			deep = append(deep, r+": "+s)
+		}
+	}
+	n, m := len(across), len(sides)
+	return []layout.Block{
+		boxTable{down, wide, layout.Sub, func(r, k int) spot { return spot{at(r, k%n), k / n} }}.set(c, d, sides),
+		boxTable{deep, across, layout.Caption, func(r, k int) spot { return spot{at(r/m, k), r % m} }}.set(c, d, sides),
+	}
+}
+
+// sideNames are the captions of sides with the unit.
+func sideNames(c *block.Composer, d *job.Dim, sides []Side) []string {
+	var out []string
+	for _, s := range sides {
+		out = append(out, withUnit(c, d, s.caption))
+	}
+	return out
 }

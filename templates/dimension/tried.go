@@ -8,11 +8,18 @@ import (
 // tried keeps what is the same in several ways to set a content, while they are tried.
 // The zero one keeps nothing. Who takes blocks from it must not write to them.
 type tried struct {
+	tables   map[*job.Dim][]layout.Block
 	boxes    map[boxesKey][]layout.Block
 	heads    map[headKey]layout.Block
 	limits   map[headKey][]layout.Block
 	verdicts map[verdictKey][]layout.Block
 	byHand   map[boxesKey]handSet
+	places   map[placesKey]sized
+}
+
+type placesKey struct {
+	stacked bool
+	width   layout.Mm
 }
 
 type boxesKey struct {
@@ -36,7 +43,7 @@ type verdictKey struct {
 type handSet struct{ parts, items []layout.Block }
 
 func newTried() tried {
-	return tried{map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}}
+	return tried{map[*job.Dim][]layout.Block{}, map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}, map[placesKey]sized{}}
 }
 
 // listOnce is a list to which the caller may append.

@@ -72,12 +72,11 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 
 // ways are all ways that are worth a try.
 func (k content) ways() []way {
-	cols, above := 5, []bool{false}
-	if p := k.d().Positions; p.Kind != job.Grid && len(k.entries[0].sides) < 2 {
-		cols = 1
-	}
-	if k.half {
-		cols = min(cols, 2)
+	cols, above := 1, []bool{false}
+	if e := k.entries[0]; len(e.sides) > 1 {
+		cols = max(len(k.tables(e)), 1)
+	} else if e.d.Positions.Kind == job.Grid {
+		cols = 5
 	}
 	if len(k.entries) > 1 {
 		above = []bool{false, true}

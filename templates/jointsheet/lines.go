@@ -19,6 +19,10 @@ const stepWide layout.Mm = 120
 // stepHigh are the heights of a drawing in a step, the least in which its numbers go.
 var stepHigh = []layout.Mm{36, 46, 74}
 
+// leastDrawn is from how many fasteners on the order is drawn in a step: the order of fewer
+// is told in a word, and drawn on the sheet.
+const leastDrawn = 6
+
 // backward reports whether it matters in which order a joint is loosened: all but what
 // goes in turn, and what has too few to have an order.
 func backward(j *job.Joint) bool {
@@ -37,21 +41,6 @@ func Loosening(c *block.Composer, j *job.Joint) string {
 	return c.W.Tightening.LooseOnSheet.With(lastNumber(j), c.Page("joint "+j.Mark))
 }
 
-// Line is what stands in a step below a joint that is worked out: what it comes to, and
-// the page of its ticks.
-func Line(c *block.Composer, j *job.Joint, ref layout.Ref, width layout.Mm) layout.Block {
-	t := toldOf(j)
-	text := block.Capital(c.W.Tightening.OnSheet.With(c.Page("joint " + j.Mark)))
-	if t[joint.ToldPreload] != "" && t[joint.ToldShare] != "" {
-		text = c.W.Tightening.Presses.With(t[joint.ToldPreload]) + " " + c.W.Tightening.Share.With(t[joint.ToldShare], t[joint.ToldStress], t[joint.ToldProofStress]) + " " + text
-	}
-	// The pull is worked out from the torque: after a last turn it is more.
-	if LastTurn(c, j) != "" {
-		text = j.Torque + ": " + text
-	}
-	return c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: ref})
-}
-
 // LastTurn is the angle by which a joint is turned on after its torque, in words; empty
 // where the torque is the last of it.
 func LastTurn(c *block.Composer, j *job.Joint) string {
@@ -64,9 +53,14 @@ func LastTurn(c *block.Composer, j *job.Joint) string {
 	return ""
 }
 
-// TicksAt is the page of the ticks of a joint, in a few words.
+// TicksAt is the page of the ticks of a joint, and of its order and working where it is
+// worked out, in a few words.
 func TicksAt(c *block.Composer, j *job.Joint) string {
-	return c.W.Tightening.TicksAt.With(c.Page("joint " + j.Mark))
+	at := c.Page("joint " + j.Mark)
+	if j.Result != nil {
+		return c.W.Tightening.OnSheet.With(at)
+	}
+	return c.W.Tightening.TicksAt.With(at)
 }
 
 // Orders are the drawings of the joints that a step tightens, those of one mark once,
@@ -104,7 +98,7 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.Joint, pics []layout.Block) {
 	drawn := map[string]bool{}
 	for _, f := range st.Tighten {
-		if f.Joint == nil || drawn[f.Joint.Base] || !backward(f.Joint) {
+		if f.Joint == nil || drawn[f.Joint.Base] || !backward(f.Joint) || len(f.Joint.Order.Order) < leastDrawn {
 			continue
 		}
 		drawn[f.Joint.Base] = true
@@ -132,7 +126,7 @@ func Tightness(c *block.Composer, j *job.Joint) string {
 		stages := slices.DeleteFunc(slices.Clone(j.Stages), func(s string) bool { return strings.HasPrefix(s, "again after ") })
 		out = append([]string{block.Capital(c.W.Step.Stages + " " + strings.Join(stages, ", "))}, out...)
 	}
-	return strings.Join(append(out, TicksAt(c, j)), " · ")
+	return strings.Join(append(out, c.W.Tightening.TicksAt.With(c.Page("joint "+j.Mark))), " · ")
 }
 
 // Ticks are the boxes of the rounds of a joint in a step, in a row.

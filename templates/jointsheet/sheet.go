@@ -67,7 +67,7 @@ next:
 func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	j := g[0]
 	head := heading(c, g)
-	group := layout.Piece{Block: anchored(head, g), Gap: 4, KeepNext: true, Title: j.Base + "  " + j.What, Level: 1}
+	group := layout.Piece{Block: anchored(head.Heading(2), g), Gap: 4, KeepNext: true, Title: j.Base + "  " + j.What, Level: 1}
 	out := []layout.Piece{group}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {

@@ -17,7 +17,7 @@ func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 	w := c.W
 	cols := []block.Column{block.Col(w.Common.Number, 9), block.Col(w.Lift.Stops, 0)}
 	for _, st := range l.Steps {
-		cols = append(cols, block.Col(w.Lift.InitialsAt.With(st.No), 20))
+		cols = append(cols, block.Col(w.Lift.InitialsAt.With(st.No), 20.4))
 	}
 	g := c.Grid(cols...)
 	var rows []layout.Row
@@ -34,9 +34,7 @@ func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 		rows = append(rows, g.Row(l.At, cells...))
 	}
 	g.Table.MinH = tagRow
-	out := g.Table.Pieces(rows, head)
-	note := c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Lift.UsualStops)}, layout.ParaOpts{})
-	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
+	return g.Table.Pieces(rows, head)
 }
 
 // setDownStops is how many stops, the last ones of stopPoints, a load has that is carried
@@ -57,71 +55,110 @@ func stopPoints(c *block.Composer, l *job.Lift) []string {
 	return append(out, w.Lift.StopPath, w.Lift.StopSeat, w.Lift.StopUnhook)
 }
 
-// days are the boxes that are filled in each time that the lift is made. From three times
-// on they stand beside each other, as many as go.
+// days are the boxes that are filled in each time that the lift is made: a row a time, what
+// is written in columns.
 func days(c *block.Composer, l *job.Lift) []layout.Block {
-	var out []layout.Block
-	if len(l.Steps) < 3 || l.ByHand {
-		for _, st := range l.Steps {
-			out = append(out, dayBoxes(c, l, st, c.Span))
-		}
-		return out
+	if len(l.Steps) == 0 {
+		return nil
 	}
-	width := (c.Span - 2*layout.GapX) / 3
-	for i := 0; i < len(l.Steps); i += 3 {
-		var row []layout.Block
-		for _, st := range l.Steps[i:min(i+3, len(l.Steps))] {
-			b := dayBoxes(c, l, st, width)
-			row = append(row, b.Fill(width, b.H, 0, 0))
-		}
-		out = append(out, layout.Beside(layout.GapX, row...))
-	}
-	return out
-}
-
-// dayBoxes are the boxes that are filled in when the lift is made at a step.
-func dayBoxes(c *block.Composer, l *job.Lift, st *job.Step, width layout.Mm) layout.Block {
-	w := c.W
-	head := c.Para(width, []layout.Run{layout.T(layout.Strong, w.Lift.TheDay.With(c.StepRef(st)))}, layout.ParaOpts{Ref: l.At})
-	line := layout.Drawn(width, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: width, Weight: layout.Rule}})
-	rows := []layout.Block{layout.Above(0.8, head, line)}
-	if !l.ByHand {
-		gear := c.WideBox(layout.RoleWords, width, 1, "", l.At)
-		if caption := c.Para(width-1.2, []layout.Run{layout.T(layout.Caption, w.Lift.SameGear)}, layout.ParaOpts{Ref: l.At}); caption.H > layout.Caption.Lead {
-			gear = layout.Above(0.3, caption, gear) // two lines of it would fill the box
-		} else {
-			gear = c.WideBox(layout.RoleWords, width, 1, w.Lift.SameGear, l.At)
-		}
-		rows = append(rows, trialRow(c, l, width), gear)
-	}
-	roles := []string{w.Lift.InCharge, w.Lift.Driver, w.Lift.Rigger}
 	if l.ByHand {
-		roles = roles[:1]
+		return handDays(c, l)
 	}
-	var names []layout.Block
-	for _, role := range roles {
-		names = append(names, c.WideBox(layout.RoleName, (c.Span-2*layout.GapX)/3, 1, w.Lift.NameSign.With(role), l.At))
+	read, gear := trialColumns(c, l)
+	out := []layout.Block{dayTable(c, l, layout.GapY/2, read)}
+	if !gear {
+		out = append(out, dayTable(c, l, cellPad, []dayColumn{{c.W.Lift.SameGear, c.Span - dayCol, nil}}))
 	}
-	for _, r := range block.Rows(names, width) {
-		rows = append(rows, layout.Bottom(layout.GapX, r...))
+	var names []dayColumn
+	for _, role := range []string{c.W.Lift.InCharge, c.W.Lift.Driver, c.W.Lift.Rigger} {
+		names = append(names, dayColumn{c.W.Lift.NameSign.With(role), (c.Span - dayCol) / 3, nil})
 	}
-	return layout.Above(layout.GapY, rows...)
+	return append(out, dayTable(c, l, cellPad, names))
 }
 
-// trialRow are the readings of the trial lift: the load cell, level or not, the
-// gap at each end, the wind.
-func trialRow(c *block.Composer, l *job.Lift, width layout.Mm) layout.Block {
+// handDays are the boxes of who is in charge where people lift, one for each time.
+func handDays(c *block.Composer, l *job.Lift) []layout.Block {
+	var boxes []layout.Block
+	width := (c.Span - 2*layout.GapX) / 3
+	for _, st := range l.Steps {
+		head := c.Para(width, []layout.Run{layout.T(layout.SubBold, c.W.Lift.TheDay.With(c.StepRef(st)))}, layout.ParaOpts{Ref: l.At})
+		boxes = append(boxes, layout.Above(0.5, head, c.WideBox(layout.RoleName, width, 1, c.W.Lift.NameSign.With(c.W.Lift.InCharge), l.At)))
+	}
+	return []layout.Block{block.FlowRow(boxes, c.Span)}
+}
+
+// A dayColumn is what is written each time that the lift is made: its head, its width, and
+// the boxes of a cell; nil for a cell to write in.
+type dayColumn struct {
+	head  string
+	width layout.Mm
+	boxes func() layout.Block
+}
+
+// Widths of the tables of the day: the step at which the lift is made, the wind, and the
+// least in which it is written what gear was changed. A cell for name and signature is
+// nameHigh high.
+const (
+	dayCol    layout.Mm = 15
+	windCol   layout.Mm = 22
+	gearLeast layout.Mm = 40
+	nameHigh  layout.Mm = 10
+	cellPad   layout.Mm = 0.8
+	dayPadX   layout.Mm = 1
+)
+
+// dayTable has a row for each time that the lift is made.
+func dayTable(c *block.Composer, l *job.Lift, padY layout.Mm, cols []dayColumn) layout.Block {
+	t := layout.Table{PadX: dayPadX, PadY: padY, Grid: true, MinH: nameHigh}
+	if c.Pen().Gloves {
+		t.MinH += 2
+	}
+	for _, x := range append([]dayColumn{{c.W.Lift.Day, dayCol, nil}}, cols...) {
+		head := c.Para(x.width-2*t.PadX, []layout.Run{layout.T(layout.Caption, x.head)}, layout.ParaOpts{Ref: l.At})
+		t.Columns = append(t.Columns, layout.Column{Width: x.width, Head: head})
+	}
+	var rows []layout.Row
+	for _, st := range l.Steps {
+		cells := []layout.Block{c.Para(t.Room(0), []layout.Run{layout.T(layout.SubBold, c.StepRef(st))}, layout.ParaOpts{Ref: l.At})}
+		for _, x := range cols {
+			b := layout.Block{}
+			if x.boxes != nil {
+				b = x.boxes()
+			}
+			cells = append(cells, b)
+		}
+		rows = append(rows, layout.Row{Cells: cells, Middle: true, Ref: l.At})
+	}
+	return t.Block(rows)
+}
+
+// trialColumns are the readings of the trial lift: the load cell, level or not, the gap at
+// each end, the wind; and what gear was changed, where there is room for it.
+func trialColumns(c *block.Composer, l *job.Lift) (cols []dayColumn, gear bool) {
 	w := c.W
-	gap := func(end string) layout.Block {
-		return c.Value(layout.Number{Before: 3, Caption: w.Lift.GapAt.With(end, l.LengthUnit()), Ref: l.At})
+	rest := c.Span - dayCol
+	add := func(head string, boxes func() layout.Block) {
+		width := windCol
+		if boxes != nil {
+			width = boxes().W + 2*dayPadX
+		}
+		cols = append(cols, dayColumn{head, width, boxes})
+		rest -= width
 	}
-	row := []layout.Block{c.Value(layout.Number{Before: l.LoadDigits(), Caption: w.Lift.LoadCell.With(l.WeightUnit()), Ref: l.At})}
-	level := layout.Above(0.5, c.Words(layout.Caption, w.Lift.TrialLevel.With(l.Print(l.Trial.Size()))),
-		layout.Beside(layout.GapX, c.Tick(layout.Body, w.Lift.Yes, l.At), c.Tick(layout.Body, w.Lift.No, l.At)))
-	row = append(row, level)
+	digits := func(n int) func() layout.Block {
+		return func() layout.Block { return c.Value(layout.Number{Before: n, Ref: l.At}) }
+	}
+	add(w.Lift.LoadCell.With(l.WeightUnit()), digits(l.LoadDigits()))
+	add(w.Lift.TrialLevel.With(l.Print(l.Trial.Size())), func() layout.Block {
+		return layout.Beside(layout.GapX, c.Tick(layout.Sub, w.Lift.Yes, l.At), c.Tick(layout.Sub, w.Lift.No, l.At))
+	})
 	for _, end := range l.Ends() {
-		row = append(row, gap(end))
+		add(w.Lift.GapAt.With(end, l.LengthUnit()), digits(3))
 	}
-	row = append(row, c.WideBox(layout.RoleWords, 30, 1, w.Lift.Wind, l.At))
-	return block.FlowRow(row, width)
+	add(w.Lift.Wind, nil)
+	if rest >= gearLeast {
+		return append(cols, dayColumn{w.Lift.SameGear, rest, nil}), true
+	}
+	cols[len(cols)-1].width += rest
+	return cols, false
 }

@@ -13,33 +13,35 @@ import (
 const tagRow layout.Mm = 9
 
 // gearTable lists every piece that has a tag with its load, its rating and what is left
-// of it, and has boxes for the number on its tag and the day it was inspected.
+// of it, and has boxes for the number on its tag and the day it was inspected. Below them
+// stands what is counted and has no tag of its own: what the legs take hold of on the load,
+// the ends and lugs of a bar, the bridle as a whole.
 func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 	if l.ByHand {
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Lift.Piece, 0), block.Col(w.Lift.Load, 17), block.Col(w.Lift.Rated, 17), block.Col(w.Lift.Reduced, 34), block.Col(w.Lift.Used, 13), block.Col(w.Lift.GearNumber, 24), block.Col(w.Lift.GearInspected, 24))
+	const number, day layout.Mm = 24, 24
+	g := c.Grid(block.Col(w.Lift.Piece, 0), block.Col(w.Lift.Load, 17), block.Col(w.Lift.Rated, 17), block.Col(w.Lift.Reduced, 34), block.Col(w.Lift.Used, 13), block.Col(w.Lift.GearNumber, number), block.Col(w.Lift.GearInspected, day))
 	g.Table.MinH = tagRow
 	out := g.Table.Pieces(block.LastTogether(componentRows(c, g, l, true)), head)
-	note := c.Para(c.Span, []layout.Run{layout.T(layout.Sub, c.W.Lift.LookBefore)}, layout.ParaOpts{})
-	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
-}
-
-// partTable lists what is counted and has no tag of its own: what the legs take hold of
-// on the load, the ends and lugs of a bar, the bridle as a whole.
-func partTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
-	if l.ByHand {
-		return nil
-	}
-	w := c.W
-	g := c.Grid(block.Col(w.Lift.NoTag, 0), block.Col(w.Lift.Load, 18), block.Col(w.Lift.Rated, 18), block.Col(w.Lift.Reduced, 64), block.Col(w.Lift.Used, 13))
 	g.Table.MinH, g.Table.PadY = 0, 0.7
+	n := len(g.Table.Columns)
+	g.Table.Columns[n-2].Width, g.Table.Columns = number+day, g.Table.Columns[:n-1]
 	rows := componentRows(c, g, l, false)
 	if len(rows) == 0 {
-		return nil
+		return out
 	}
-	return g.Table.Pieces(rows, head)
+	for i := range rows {
+		rows[i].Cells = append(rows[i].Cells, g.Text(n-2, layout.Caption, w.Lift.NoTag, l.At))
+		rows[i].KeepNext = i < len(rows)-1
+	}
+	more := g.Table.Pieces(rows, head)
+	for i := range more[1:] {
+		more[i+1].Under = out[len(out)-1].Under
+	}
+	out[len(out)-1].KeepNext = true
+	return append(out, more[1:]...)
 }
 
 // componentRows are the rows of the pieces that have a tag, or of those that have none.

@@ -1,6 +1,7 @@
 package liftsheet
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -14,9 +15,13 @@ import (
 // Sheet sets the lift sheets: for each lift what it rests on, the verdict, the
 // drawing to scale, legs and gear, the places to stop, and the boxes of the day.
 func Sheet(c *block.Composer) []layout.Piece {
-	var out []layout.Piece
+	if len(c.Job.Lifts) == 0 {
+		return nil
+	}
+	out := []layout.Piece{rules(c)}
 	for i, l := range c.Job.Lifts {
 		pieces := pieces(c, l)
+		pieces[0].Gap = 3
 		if i > 0 {
 			pieces[0].Gap = 6
 		}
@@ -25,10 +30,27 @@ func Sheet(c *block.Composer) []layout.Piece {
 	return out
 }
 
+// workingBand is how high a piece of the workings is at the most.
+const workingBand layout.Mm = 45
+
+// rules is what holds for every lift: it is left to those who answer for it; a word is
+// given at each stop, and no piece is used without its tag.
+func rules(c *block.Composer) layout.Piece {
+	w := c.W.Lift
+	runs := []layout.Run{layout.T(layout.Strong, w.Planning)}
+	if slices.ContainsFunc(c.Job.Lifts, (*job.Lift).Computed) {
+		runs = append(runs, layout.T(layout.Sub, " "+w.UsualStops))
+	}
+	if slices.ContainsFunc(c.Job.Lifts, func(l *job.Lift) bool { return l.Result != nil && !l.ByHand }) {
+		runs = append(runs, layout.T(layout.Sub, " "+w.LookBefore))
+	}
+	return layout.Piece{Block: c.Para(c.Span, runs, layout.ParaOpts{}), KeepNext: true}
+}
+
 // pieces set one lift.
 func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	head := heading(c, l)
-	out := []layout.Piece{{Block: head.Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}
+	out := []layout.Piece{{Block: head.Heading(2).Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {
 			if !b.Empty() {
@@ -40,7 +62,6 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	if !l.Computed() {
 		add(2, facts(c, l, c.Span))
 		out = append(out, known(c, l, &head)...)
-		add(4, planningLine(c))
 		return out
 	}
 	add(2, verdict(c, l))
@@ -59,18 +80,14 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	table(legTable(c, l, &head), true)
 	add(1.5, legNotes(c, l)...)
 	table(gearTable(c, l, &head), false)
-	table(partTable(c, l, &head), true)
 	add(1.5, gearNotes(c, l)...)
 	table(stopTable(c, l, &head), false)
-	add(4, days(c, l)...)
-	add(4, planningLine(c))
+	add(2.5, days(c, l)...)
+	add(3, c.Heading(c.W.Lift.HowWorked))
 	out[len(out)-1].KeepNext = true
-	add(0.8, c.Heading(c.W.Lift.HowWorked))
-	out[len(out)-1].KeepNext = true
-	// In two bands, so that a page may end between them.
-	n := len(working(c, l, c.Span))
-	for _, part := range [][2]int{{0, n / 2}, {n / 2, n}} {
-		add(0.8, c.TwoColumns(0.6, func(width layout.Mm) []layout.Block { return working(c, l, width)[part[0]:part[1]] }))
+	// In bands, so that a page may end between them.
+	for _, band := range c.Bands(0.6, workingBand, func(width layout.Mm) []layout.Block { return working(c, l, width) }) {
+		add(0.8, band)
 	}
 	return out
 }
@@ -107,11 +124,6 @@ func refusal(c *block.Composer, l *job.Lift) layout.Block {
 	return layout.Above(1, lines...).Pad(3, 4, 3, 4).Border(layout.Rect{Weight: layout.Heavy})
 }
 
-// planningLine is the sentence that leaves the lift to those who answer for it.
-func planningLine(c *block.Composer) layout.Block {
-	return c.Para(c.Span, []layout.Run{layout.T(layout.Strong, c.W.Lift.Planning)}, layout.ParaOpts{})
-}
-
 // facts are the lines of what is known: mass, centre of gravity, rig, crane,
 // lay-down, crew.
 func facts(c *block.Composer, l *job.Lift, width layout.Mm) layout.Block {
@@ -137,16 +149,16 @@ func facts(c *block.Composer, l *job.Lift, width layout.Mm) layout.Block {
 // factsAndPicture sets what is known beside the drawing, or above it where the drawing
 // is wide: whichever is lower.
 func factsAndPicture(c *block.Composer, l *job.Lift) []layout.Block {
-	const side, gap layout.Mm = 74, 5
-	wide := []layout.Block{facts(c, l, c.Span), picture.Lift(c.Setter, c.W, l, c.Span)}
-	pic := picture.Lift(c.Setter, c.W, l, c.Span-side-gap)
-	if pic.Empty() {
-		return wide
+	const gap layout.Mm = 5
+	best := []layout.Block{facts(c, l, c.Span), picture.Lift(c.Setter, c.W, l, c.Span)}
+	least := best[0].H + best[1].H
+	for _, side := range []layout.Mm{62, 74, 86} {
+		pic := picture.Lift(c.Setter, c.W, l, c.Span-side-gap)
+		if beside := layout.Beside(gap, facts(c, l, side), pic); !pic.Empty() && beside.H < least {
+			best, least = []layout.Block{beside}, beside.H
+		}
 	}
-	if beside := layout.Beside(gap, facts(c, l, side), pic); beside.H < wide[0].H+wide[1].H {
-		return []layout.Block{beside}
-	}
-	return wide
+	return best
 }
 
 // massText is the mass with its tolerance and where it is known from.

@@ -1,6 +1,7 @@
 package liftsheet
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -55,17 +56,14 @@ func legTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece
 		return nil
 	}
 	w, r := c.W, l.Result
-	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Lift.Leg, 0), block.Col(w.Lift.Length, 40), block.Col(w.Lift.Angle, 24), block.Col(w.Lift.Pulls, 24), block.Col(w.Lift.MostPulls, 30), block.Col(w.Lift.Design.With(l.Print(r.Dynamic.FactorUp())), 24))
+	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Lift.Leg, 0), block.Col(w.Lift.Length, 47), block.Col(w.Lift.Angle, 21), block.Col(w.Lift.Pulls, 19), block.Col(w.Lift.MostPulls, 32), block.Col(w.Lift.Design.With(l.Print(r.Dynamic.FactorUp())), 20))
 	g.Table.MinH = 0
 	var rows []layout.Row
 	for i, x := range r.Legs {
-		name := g.Text(1, layout.Strong, x.Name, l.At)
-		if takes := l.TakesOf(i); takes != "" {
-			name = layout.Above(0, name, g.Text(1, layout.Sub, takes, l.At))
-		}
+		length := []layout.Run{layout.T(layout.Limit, l.Print(x.Length.Size())), layout.T(layout.Sub, "  "+lengthNote(c, l, x))}
 		rows = append(rows, g.Row(l.At,
-			g.Text(0, layout.Strong, strconv.Itoa(i+1), l.At), name,
-			layout.Above(0, g.Text(2, layout.Limit, l.Print(x.Length.Size()), l.At), g.Text(2, layout.Sub, lengthNote(c, l, x), l.At)),
+			g.Text(0, layout.Strong, strconv.Itoa(i+1), l.At), g.About(1, x.Name, l.TakesOf(i), l.At),
+			c.Para(g.Table.Room(2), length, layout.ParaOpts{Ref: l.At}),
 			g.Text(3, layout.Body, l.Print(x.Angle.Down()), l.At), g.Text(4, layout.Strong, l.Print(x.Tension.Up()), l.At),
 			g.Text(5, layout.Body, l.Print(x.Low.Down())+" – "+l.Print(x.High.Up()), l.At), g.Text(6, layout.Body, l.Print(x.Design.Up()), l.At)))
 	}
@@ -154,26 +152,49 @@ func working(c *block.Composer, l *job.Lift, width layout.Mm) []layout.Block {
 	return out
 }
 
-// workingLines are one formula with all that was worked out by it.
+// workingLines are one formula with all that was worked out by it: what is equal in all of
+// them once, then what each has for itself.
 func workingLines(c *block.Composer, l *job.Lift, rule string, list []lift.Working, width layout.Mm) []layout.Block {
-	var names, figures []string
+	var same []lift.Working
 	for _, x := range list {
-		if x.Formula+" · "+x.Source != rule {
-			continue
+		if x.Formula+" · "+x.Source == rule {
+			same = append(same, x)
 		}
-		var row []string
-		for _, f := range x.Figures {
-			row = append(row, workingFigure(c, f))
-		}
-		names, figures = append(names, x.Names(c.W)), append(figures, strings.Join(row, ", "))
 	}
 	says := c.W.Said(list[0].Formula) + " · " + c.W.Said(list[0].Source)
-	if len(names) == 1 {
-		return []layout.Block{c.Para(width, []layout.Run{layout.T(layout.SubBold, names[0]+": "), layout.T(layout.Sub, says+" · "+figures[0])}, layout.ParaOpts{Ref: l.At, Hang: 4})}
+	var runs []layout.Run
+	if len(same) == 1 {
+		runs = []layout.Run{layout.T(layout.SubBold, same[0].Names(c.W)+": "), layout.T(layout.Sub, says+" · "+workingFigures(c, same[0].Figures))}
+	} else {
+		common := commonFigures(same)
+		if len(common) > 0 {
+			says += " · " + workingFigures(c, common)
+		}
+		runs = []layout.Run{layout.T(layout.Sub, says)}
+		for _, x := range same {
+			own := slices.DeleteFunc(slices.Clone(x.Figures), func(f lift.Figure) bool { return slices.Contains(common, f) })
+			name := " · " + x.Names(c.W)
+			if len(own) > 0 {
+				name += ": "
+			}
+			runs = append(runs, layout.T(layout.SubBold, name), layout.T(layout.Sub, workingFigures(c, own)))
+		}
 	}
-	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.Sub, says)}, layout.ParaOpts{Ref: l.At, Hang: 4})}
-	for i, name := range names {
-		lines = append(lines, c.Para(width-4, []layout.Run{layout.T(layout.SubBold, name+": "), layout.T(layout.Sub, figures[i])}, layout.ParaOpts{Ref: l.At, Hang: 4}).At(4, 0))
+	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: l.At, Hang: 4})}
+}
+
+// workingFigures are the numbers of a working in a line.
+func workingFigures(c *block.Composer, figures []lift.Figure) string {
+	var row []string
+	for _, f := range figures {
+		row = append(row, workingFigure(c, f))
 	}
-	return lines
+	return strings.Join(row, ", ")
+}
+
+// commonFigures are the numbers that some workings by one formula have in common.
+func commonFigures(list []lift.Working) []lift.Figure {
+	return slices.DeleteFunc(slices.Clone(list[0].Figures), func(f lift.Figure) bool {
+		return slices.ContainsFunc(list, func(x lift.Working) bool { return !slices.Contains(x.Figures, f) })
+	})
 }

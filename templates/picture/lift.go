@@ -18,15 +18,16 @@ import (
 
 // Measures of the drawing.
 const (
-	noteW     layout.Mm = 32 // notes of legs beside the side view
+	noteW     layout.Mm = 26 // notes of legs beside the side view
+	handW     layout.Mm = 32 // those of people's hands
 	planEdge  layout.Mm = 8  // room about the plan for the numbers of the picks
 	viewGap   layout.Mm = 4
-	besideH   layout.Mm = 72  // most height of views beside each other
-	stackedH  layout.Mm = 96  // most height of views above each other
+	besideH   layout.Mm = 60  // most height of views beside each other
+	stackedH  layout.Mm = 84  // most height of views above each other
 	overHook  layout.Mm = 7   // the crane's line above the hook
 	underSide layout.Mm = 9   // dimensions below the side view
 	ringSize  layout.Mm = 1.3 // a pick
-	captionW  layout.Mm = 45  // least width of the line below the plan
+	captionW  layout.Mm = 38  // least width of the line below the plan
 )
 
 // drawScales are the scales that stand on a scale rule, as so many units to one.

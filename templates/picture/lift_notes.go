@@ -25,8 +25,8 @@ const (
 	noteLow   = 0.35
 )
 
-// legNotes sets the note of each leg beside the view: number, length, angle from
-// horizontal and pull. Legs that lie behind each other share one.
+// legNotes sets the note of each leg beside the view: number, name, length and angle from
+// horizontal; what it pulls stands in the table. Legs that lie behind each other share one.
 func (p *liftPicture) legNotes(s *draw.Scene, v *liftView, w layout.Mm) {
 	var left, right []*legNote
 	for i, x := range p.legs {
@@ -52,7 +52,7 @@ func (p *liftPicture) legNotes(s *draw.Scene, v *liftView, w layout.Mm) {
 // leans leaves some of it above the load.
 func (p *liftPicture) noteEdge(v *liftView) layout.Mm {
 	if p.l.ByHand {
-		return noteW
+		return handW
 	}
 	free := math.Inf(1)
 	for _, x := range p.legs {
@@ -106,8 +106,7 @@ func (p *liftPicture) legText(n *legNote) layout.Block {
 	for _, i := range n.legs {
 		x := p.legs[i]
 		line(layout.SubBold, strconv.Itoa(i+1)+"  "+x.Name)
-		line(layout.Caption, p.l.Print(x.Length.Size())+", "+p.w.Lift.Pulls+" "+p.l.Print(x.Tension.Up()))
-		line(layout.Caption, p.l.Print(x.Angle.Down())+" "+p.w.Lift.Angle)
+		line(layout.Caption, p.l.Print(x.Length.Size())+", "+p.l.Print(x.Angle.Down()))
 	}
 	return layout.Above(0.2, lines...)
 }

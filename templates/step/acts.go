@@ -21,7 +21,8 @@ type run struct {
 	lines  func(width layout.Mm) []layout.Block
 	blocks []layout.Block
 	last   bool // a reading that this step takes away for good is among the blocks
-	count  bool // lines with a box for the count, that may stand in two columns
+	ruled  bool // the lines are the rows of a ruled table
+	ticks  bool // the blocks are boxes to tick in a row
 }
 
 // runs are all runs of a step in the order of its acts. What stands in the head of the
@@ -32,7 +33,7 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	noted := noted(c, st)
 	note := func(now bool) {
 		if now && len(noted) > 0 {
-			out = append(out, run{blocks: noted})
+			out = append(out, run{blocks: noted, ticks: st.Undoes != nil || st.Back})
 			noted = nil
 		}
 	}
@@ -72,7 +73,7 @@ func jointOrders(c *block.Composer, st *job.Step) (out []layout.Block, all bool)
 	if all {
 		alone, _ := jointsheet.Orders(c, st, width, nil)
 		below := linesBelow(c, []run{{lines: lines}})
-		if layout.Above(1, append(alone, below...)...).H < layout.Above(1, rows...).H {
+		if layout.Above(1, alone...).H+Height(below) < layout.Above(1, rows...).H {
 			rows, all = alone, false
 		}
 	}
@@ -152,8 +153,8 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	case job.DoRemove:
 		r = lines(removalLines)
 	case job.DoFit:
-		r = lines(fitLines)
-		r.count = true
+		r = lines(fitRows)
+		r.ruled = true
 	default:
 		return run{}
 	}

@@ -30,7 +30,6 @@ func loosenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 // tightenLines are the lines of what a step tightens, with a box to tick or one a stage.
 func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	said := map[string]bool{} // of the other places of a joint the same is true
 	for _, f := range st.Tighten {
 		if f.Joint != nil && len(f.Joint.Rounds) > 1 {
 			out = append(out, stageTicks(c, f, width))
@@ -38,10 +37,6 @@ func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 			out = append(out, tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width))
 		}
 		if f.Joint != nil {
-			if !said[f.Joint.Base] && f.Joint.Result != nil {
-				out = append(out, jointsheet.Line(c, f.Joint, f.At, width))
-			}
-			said[f.Joint.Base] = true
 			// The sources of a torque that differ are told as those of a limit are.
 			out = append(out, dimension.SourcesDiffer(c, &job.Dim{At: f.At, Says: f.Joint.Says}, width)...)
 		}
@@ -100,9 +95,7 @@ func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []l
 	if j.Source != "" {
 		more = append(more, c.W.Common.Source.With(j.Source))
 	}
-	if j.Result == nil {
-		more = append(more, jointsheet.TicksAt(c, j))
-	}
+	more = append(more, jointsheet.TicksAt(c, j))
 	if len(more) > 0 {
 		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))
 	}

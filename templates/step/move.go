@@ -13,18 +13,47 @@ import (
 func removalLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, g := range groupByPlace(st.Remove, func(m *job.Move) job.Where { return m.To }) {
-		out = append(out, moveLine(c, c.W.Common.Into, g, width, layout.Block{}))
+		out = append(out, moveLine(c, c.W.Common.Into, g, width, false))
 	}
 	return out
 }
 
-// fitLines are the lines of what comes out of each container, with a box for the count.
-func fitLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	var out []layout.Block
-	for _, g := range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
-		out = append(out, moveLine(c, fetchVerb(c, g), g, width, c.Box(layout.RoleCount, c.W.Common.CountOut, g.at)))
+// fitRows are the rows of what comes out of each container, a box for the count at the end
+// of each: a ruled table of as many columns as takes the least height, read from left to
+// right.
+func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	groups := groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From })
+	var best []layout.Block
+	least := layout.Mm(0)
+	for n := range min(len(groups), fitColumns) {
+		var rows []layout.Block
+		for i := 0; i < len(groups); i += n + 1 {
+			rows = append(rows, fitRow(c, groups[i:min(i+n+1, len(groups))], width/layout.Mm(n+1)))
+		}
+		all := layout.Above(0, rows...)
+		if h := all.H + 1000*layout.Mm(len(all.Misfits)); best == nil || h < least-0.5 {
+			best, least = rows, h
+		}
 	}
-	return out
+	return best
+}
+
+// fitColumns is how many cells of that table stand beside each other at the most.
+const fitColumns = 3
+
+// fitRow is one row of cells of a width, each with its box.
+func fitRow(c *block.Composer, groups []moveGroup, width layout.Mm) layout.Block {
+	box := c.Box(layout.RoleCount, c.W.Common.CountOut, groups[0].at)
+	high := box.H
+	var texts, cells []layout.Block
+	for _, g := range groups {
+		text := moveLine(c, fetchVerb(c, g), g, width-box.W-2*cellPad, true)
+		texts, high = append(texts, text), max(high, text.H+cellHigh)
+	}
+	for i, text := range texts {
+		cells = append(cells, cell(text, width, high, c.CellBox(layout.RoleCount, box.W, high, c.W.Common.CountOut, groups[i].at)))
+	}
+	return layout.Beside(0, cells...)
 }
 
 // fetchVerb is what stands before where parts come from; nothing for new ones that come
@@ -61,8 +90,8 @@ next:
 }
 
 // moveLine is one line of the kind: into [C2/DE] 1 Lock nut, 1 Tab washer (2
-// pieces). A box for the count stands at its end in putting back.
-func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, box layout.Block) layout.Block {
+// pieces). In putting back it says what is renewed.
+func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, back bool) layout.Block {
 	var runs []layout.Run
 	if verb != "" {
 		runs = append(runs, layout.T(layout.Body, verb+" "), layout.Run{Text: whereMark(c, g.where), Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "))
@@ -85,17 +114,10 @@ func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, box 
 	for _, text := range renewed(c, g.moves) {
 		runs = append(runs, layout.T(layout.Strong, " · "+text))
 	}
-	if s := renewals(c, g.moves); len(s) > 0 && !box.Empty() {
+	if s := renewals(c, g.moves); len(s) > 0 && back {
 		runs = append(runs, layout.T(layout.Strong, " · "+strings.Join(s, ", ")))
 	}
-	if !box.Empty() {
-		width -= box.W + textGap
-	}
-	line := c.Para(width, runs, layout.ParaOpts{Ref: g.at})
-	if box.Empty() {
-		return line
-	}
-	return layout.Beside(textGap, line, box)
+	return c.Para(width, runs, layout.ParaOpts{Ref: g.at})
 }
 
 // renewed say which parts come new, those apart whose old pieces were kept until now.

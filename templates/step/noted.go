@@ -12,47 +12,108 @@ import (
 // joints, which way round parts sit, the order of stacks. In putting back the same
 // is ticked off.
 func noted(c *block.Composer, st *job.Step) []layout.Block {
-	var lines []layout.Block
-	inner := c.Span - block.NumberWidth - 2*block.CellPad
+	width := c.Span - block.NumberWidth
 	if st.Undoes != nil || st.Back {
-		lines = notedBack(c, st, c.Span-block.NumberWidth)
+		lines := notedBack(c, st, width)
 		if len(lines) == 0 {
 			return nil
 		}
 		return []layout.Block{lines[0].At(block.NumberWidth, layout.GapY-1).Anchored("marks " + st.No)}
-	} else {
-		for _, p := range st.Marks {
-			lines = append(lines, matchMark(c, p, st, inner))
-		}
-		for _, w := range st.WayRound {
-			lines = append(lines, wayFound(c, w, st, inner))
-		}
-		for _, k := range st.Stacks {
-			lines = append(lines, stackBlock(c, k, st, inner).Anchored("stack "+k.Mark))
+	}
+	var out []layout.Block
+	if len(st.Marks) > 0 {
+		out = append(out, matchMarks(c, st, width))
+	}
+	var ways []layout.Block
+	for _, w := range st.WayRound {
+		ways = append(ways, wayFound(c, w, st, width))
+	}
+	if len(ways) > 0 {
+		out = append(out, layout.Above(0, ways...))
+	}
+	for _, k := range st.Stacks {
+		out = append(out, stackBlock(c, k, st, width).Anchored("stack "+k.Mark))
+	}
+	for i := range out {
+		out[i] = out[i].At(block.NumberWidth, layout.GapY-1) // from the boxes above
+		if i == 0 {
+			out[i] = out[i].Anchored("marks " + st.No)
 		}
 	}
-	if len(lines) == 0 {
-		return nil
-	}
-	body := layout.Above(layout.GapY, lines...)
-	body.W = inner
-	return []layout.Block{body.Inset(block.CellPad).Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0).Anchored("marks " + st.No)}
+	return out
 }
 
-// matchMark is one line for a mark across the joint of a part.
-func matchMark(c *block.Composer, p *job.Part, st *job.Step, width layout.Mm) layout.Block {
-	mark := c.WideBox(layout.RoleWords, 40, 1, c.W.Step.MarkUsed, st.At)
-	where := c.WideBox(layout.RoleWords, 55, 1, c.W.Step.WhereMarked, st.At)
-	rest := width - mark.W - where.W - 2*layout.GapX
-	text := c.Para(rest, []layout.Run{layout.T(layout.Body, c.W.Step.MatchMark.With(partAt(c, p, st)))}, layout.ParaOpts{Ref: st.At})
-	return layout.Middle(layout.GapX, text, mark, where)
+// cell is a cell of a ruled table with its text and, at the right end, its boxes, which are
+// as high as it is.
+func cell(text layout.Block, width, high layout.Mm, boxes ...layout.Block) layout.Block {
+	for _, b := range boxes {
+		width -= b.W
+	}
+	row := append([]layout.Block{text.Fill(width-2*cellPad, high, 0, 0.5).Pad(0, cellPad, 0, cellPad)}, boxes...)
+	return layout.Beside(0, row...).Border(layout.Rect{Weight: layout.Rule})
+}
+
+// cellPad is the room at both ends of the text of such a cell, and cellHigh the least that
+// the cell is higher than its text.
+const cellPad, cellHigh layout.Mm = 1.2, 0.8
+
+// Widths of the boxes for a mark across a joint, where one stands in a row or two.
+const (
+	markUsedW layout.Mm = 24
+	markAtW   layout.Mm = 32
+)
+
+// matchMarks are the boxes for the marks across the joints of parts: a ruled table of one
+// column or two.
+func matchMarks(c *block.Composer, st *job.Step, width layout.Mm) layout.Block {
+	if len(st.Marks) == 1 {
+		return markCell(c, st, c.W.Step.MatchMark.With(partAt(c, st.Marks[0], st)), width, 0)
+	}
+	names := make([]string, len(st.Marks))
+	for i, p := range st.Marks {
+		names[i] = partAt(c, p, st)
+	}
+	var best layout.Block
+	for n := range 2 {
+		var rows []layout.Block
+		for i := 0; i < len(names); i += n + 1 {
+			one, high := width/layout.Mm(n+1), layout.Mm(0)
+			var cells []layout.Block
+			for _, name := range names[i:min(i+n+1, len(names))] {
+				high = max(high, markCell(c, st, name, one, 0).H)
+			}
+			for _, name := range names[i:min(i+n+1, len(names))] {
+				cells = append(cells, markCell(c, st, name, one, high))
+			}
+			rows = append(rows, layout.Beside(0, cells...))
+		}
+		if all := layout.Above(0, rows...); n == 0 || all.H < best.H-0.5 && len(all.Misfits) == 0 {
+			best = all
+		}
+	}
+	head := c.Para(width, []layout.Run{layout.T(layout.Body, c.W.Step.MatchMarks)}, layout.ParaOpts{Ref: st.At})
+	return layout.Above(0.5, head, best)
+}
+
+// markCell is the cell for one mark: what it is of, the mark that is used and where it
+// stands.
+func markCell(c *block.Composer, st *job.Step, name string, width, high layout.Mm) layout.Block {
+	used, at := markUsedW, markAtW
+	if spare := width - used - at - stackName*3; spare > 0 {
+		used, at = used+spare/3, at+spare/3
+	}
+	text := c.Para(width-used-at-2*cellPad, []layout.Run{layout.T(layout.Body, name)}, layout.ParaOpts{Ref: st.At})
+	least := c.WideBox(layout.RoleWords, used, 1, "", st.At).H
+	high = max(high, least, text.H+cellHigh)
+	return cell(text, width, high, c.CellBox(layout.RoleWords, used, high, c.W.Step.MarkUsed, st.At), c.CellBox(layout.RoleWords, at, high, c.W.Step.WhereMarked, st.At))
 }
 
 // wayFound is one line for which way round a part sits before it comes off.
 func wayFound(c *block.Composer, w job.WayRound, st *job.Step, width layout.Mm) layout.Block {
-	box := c.WideBox(layout.RoleWords, 75, 1, c.W.Step.WayFound.With(w.Mark), st.At)
-	text := c.Para(width-box.W-layout.GapX, []layout.Run{layout.T(layout.Strong, wayWords(c, w, st))}, layout.ParaOpts{Ref: st.At})
-	return layout.Middle(layout.GapX, text, box)
+	const wide = 75
+	text := c.Para(width-wide-2*cellPad, []layout.Run{layout.T(layout.Strong, wayWords(c, w, st))}, layout.ParaOpts{Ref: st.At})
+	high := max(c.WideBox(layout.RoleWords, wide, 1, "", st.At).H, text.H+cellHigh)
+	return cell(text, width, high, c.CellBox(layout.RoleWords, wide, high, c.W.Step.WayFound.With(w.Mark), st.At))
 }
 
 func wayWords(c *block.Composer, w job.WayRound, st *job.Step) string {
@@ -86,29 +147,27 @@ func stackBlock(c *block.Composer, k *job.Stack, st *job.Step, width layout.Mm) 
 	for _, p := range k.Pieces {
 		name = max(name, min(c.Width(layout.Body, p)+2, stackName))
 	}
-	cols := max(min(int((width+layout.GapX)/(stackNo+name+stackBox+layout.GapX)), stackCols), 1)
+	cols := max(min(int(width/(stackNo+name+stackBox)), stackCols), 1)
 	tall := (len(k.Pieces) + cols - 1) / cols
-	one := (width - layout.Mm(cols-1)*layout.GapX) / layout.Mm(cols)
+	one := width / layout.Mm(cols)
 	var columns []layout.Block
 	for i := 0; i < len(k.Pieces); i += tall {
 		var rows []layout.Block
 		for n := i; n < min(i+tall, len(k.Pieces)); n++ {
 			rows = append(rows, stackRow(c, k, n, st, one, name))
 		}
-		columns = append(columns, layout.Above(layout.GapY, rows...))
+		columns = append(columns, layout.Above(0, rows...))
 	}
-	return layout.Above(1.5, c.Para(width, runs, layout.ParaOpts{Ref: st.At}), layout.Beside(layout.GapX, columns...))
+	return layout.Above(0.8, c.Para(width, runs, layout.ParaOpts{Ref: st.At}), layout.Beside(0, columns...))
 }
 
 // stackRow is one piece: its number, what is expected, the box for what is there.
 func stackRow(c *block.Composer, k *job.Stack, n int, st *job.Step, width, nameW layout.Mm) layout.Block {
-	box := width - stackNo
-	row := []layout.Block{c.Words(layout.Strong, strconv.Itoa(n+1)).Fill(stackNo, 9, 0, 0.5)}
-	if k.Pieces[n] != "" {
-		row = append(row, c.Para(nameW, []layout.Run{layout.T(layout.Body, k.Pieces[n])}, layout.ParaOpts{Ref: st.At}))
-		box -= nameW
-	}
-	return layout.Middle(0, append(row, c.WideBox(layout.RoleWords, box, 1, c.W.Step.StackPiece.With(strconv.Itoa(n+1)), st.At))...)
+	text := layout.Beside(0, c.Words(layout.Strong, strconv.Itoa(n+1)).Fill(stackNo-cellPad, layout.Body.Lead, 0, 0),
+		c.Para(max(nameW, 1), []layout.Run{layout.T(layout.Body, k.Pieces[n])}, layout.ParaOpts{Ref: st.At}))
+	boxW := width - stackNo - nameW - cellPad
+	high := max(c.WideBox(layout.RoleWords, boxW, 1, "", st.At).H, text.H+cellHigh)
+	return cell(text, width, high, c.CellBox(layout.RoleWords, boxW, high, c.W.Step.StackPiece.With(strconv.Itoa(n+1)), st.At))
 }
 
 // notedBack are the lines to tick when parts go back: marks that meet, the way round

@@ -18,9 +18,9 @@ const (
 // stepRow is the head of a step: number, what to do, the lines of its first acts, who
 // did it when, and the box for readings that were not taken. The lines that do not stand
 // beside the boxes are blocks below it. Of all ways the one that takes least height.
-func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Block) {
+func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Piece) {
 	least := layout.Mm(0)
-	full := make([][]layout.Block, len(first))
+	full := make([][]layout.Piece, len(first))
 	for i := range first {
 		full[i] = linesBelow(c, first[i:i+1])
 	}
@@ -36,8 +36,11 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			if short := layout.GapY - 0.5 - (r.H - s.number.H); st.Hours != nil && short > 0 {
 				r = r.Pad(0, 0, short, 0) // from the box for hours
 			}
-			all := layout.Above(1, append([]layout.Block{r}, rest...)...)
-			h := all.H + 1000*layout.Mm(len(all.Misfits)) // what does not fit is told only where nothing fits
+			misfits := len(r.Misfits)
+			for _, p := range rest {
+				misfits += len(p.Block.Misfits)
+			}
+			h := r.H + Height(rest) + 1000*layout.Mm(misfits) // what does not fit is told only where nothing fits
 			if row.Empty() || h < least-0.5 {
 				row, below, least = r, rest, h
 			}
@@ -54,7 +57,7 @@ type signOff struct{ number, boxes layout.Block }
 // below them, or all in one row, for a short text; the hours worked below the number or
 // in that row too.
 func signOffs(c *block.Composer, st *job.Step, reason bool) []signOff {
-	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
+	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
 	hours := layout.Block{}
 	if st.Hours != nil {
 		hours = c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At)
@@ -114,8 +117,8 @@ func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 func runLines(rs []run, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, r := range rs {
-		if lines := r.lines(width); r.count {
-			out = append(out, layout.Above(r.gap(), lines...).Pad(layout.GapY-1, 0, 0, 0))
+		if lines := r.lines(width); r.ruled {
+			out = append(out, layout.Above(0, lines...).Pad(ruledGap-1, 0, 0, 0))
 		} else {
 			out = append(out, lines...)
 		}
@@ -123,36 +126,35 @@ func runLines(rs []run, width layout.Mm) []layout.Block {
 	return out
 }
 
+// ruledGap is the room above a ruled table with boxes.
+const ruledGap = 2.5
+
 // linesBelow are the lines of runs over the whole width beside the numbers of steps,
-// short ones several in a row. A page may end between the rows of a run with boxes.
-func linesBelow(c *block.Composer, rs []run) []layout.Block {
+// short ones several in a row. A page may end between the rows of a ruled table.
+func linesBelow(c *block.Composer, rs []run) []layout.Piece {
 	width := c.Span - block.NumberWidth
-	var out []layout.Block
+	var out []layout.Piece
 	for _, r := range rs {
 		rows := r.lines(width)
-		full := layout.Above(r.gap(), rows...)
-		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width)} {
-			if one := layout.Above(r.gap(), several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
-				rows, full = several, one
+		if r.ruled {
+			for i, row := range rows {
+				p := layout.Piece{Block: row.At(block.NumberWidth, 0)}
+				if i == 0 {
+					p.Gap = ruledGap
+				}
+				out = append(out, p)
 			}
-		}
-		if !r.count {
-			out = append(out, full)
 			continue
 		}
-		for _, row := range rows {
-			out = append(out, row.Pad(layout.GapY-0.5, 0, 0, 0)) // from the boxes above
+		full := layout.Above(1, rows...)
+		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width)} {
+			if one := layout.Above(1, several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
+				full = one
+			}
 		}
+		out = append(out, layout.Piece{Block: full.At(block.NumberWidth, 0), Gap: 0.6})
 	}
 	return out
-}
-
-// gap is the room between the lines of a run: boxes below each other need more.
-func (r run) gap() layout.Mm {
-	if r.count {
-		return layout.GapY
-	}
-	return 1
 }
 
 // inPairs sets the lines of a run in two columns, read from left to right.

@@ -13,15 +13,19 @@ import (
 // number stands once more.
 const Together layout.Mm = 80
 
-// ContinuedLine says on the page that a step goes on to which one it is: at the right
-// end of the line of its section, or below it where that is long.
-func ContinuedLine(c *block.Composer, st *job.Step, section layout.Block) *layout.Block {
+// Running is the line of the section on a page that it goes on to: how much of it is
+// taken, where it ends, how far it begins above the steps, and its height.
+type Running struct{ Taken, Right, Up, H layout.Mm }
+
+// ContinuedLine says on the page that a step goes on to which one it is: in the line of its
+// section, or below it where that is long.
+func ContinuedLine(c *block.Composer, st *job.Step, line Running) *layout.Block {
 	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.W.Step.Continued)}
 	if p := ownPlace(st); p != "" {
 		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: p, Style: layout.SubBold, Deco: layout.Boxed})
 	}
-	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); block.InkRight(section)+2*textGap+one.W <= c.Span {
-		beside := layout.Overlay(one.At(c.Span-one.W, -section.H))
+	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); line.Taken+textGap+one.W <= line.Right {
+		beside := layout.Overlay(one.Fill(one.W, line.H, 0, 0.5).At(line.Right-one.W, -line.Up))
 		beside.H = 0
 		return &beside
 	}
@@ -43,9 +47,9 @@ func Height(ps []layout.Piece) layout.Mm {
 func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	var out []layout.Piece
 	for i, n := range st.Cautions {
-		gap := layout.Mm(1)
+		gap := layout.Mm(0) // strips of one frame
 		if i == 0 {
-			gap = 2
+			gap = 1.8
 		}
 		note := c.Caution(n)
 		if stoodBefore(st, n) {
@@ -58,9 +62,11 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	n := inRow(rs)
 	row := len(out)
 	head, below := stepRow(c, st, rs[:n], reason)
-	out = append(out, layout.Piece{Block: head, Gap: 1.5})
-	for _, b := range below {
-		out = append(out, layout.Piece{Block: b.At(block.NumberWidth, 0), Gap: 0.5})
+	out = append(out, layout.Piece{Block: head, Gap: 1.2})
+	out = append(out, below...)
+	lines := map[int]bool{} // pieces that are lines, which may share a row
+	for i := row + 1; i < len(out); i++ {
+		lines[i] = true
 	}
 	lost := false // a box waits for the line that ends its chance
 	for _, r := range rs[n:] {
@@ -72,12 +78,15 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		lost = lost || r.last
 		for i := range pieces {
 			pieces[i].KeepNext = lost && i < len(pieces)-1
+			lines[len(out)+i] = r.lines != nil || r.ticks
 		}
 		out = append(out, pieces...)
 	}
 	if len(st.Empty) > 0 {
+		lines[len(out)] = true
 		out = append(out, layout.Piece{Block: emptyLine(c, st), Gap: 1})
 	}
+	out = inOneRow(c, out, lines)
 	if st.Hold != nil {
 		out = append(out, layout.Piece{Block: holdBar(c, st), Gap: 2})
 	}
@@ -88,7 +97,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		out[i].MayPart = i == row && !last && Height(out) > Together
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
-	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1.4, Closes: true})
+	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
 }
@@ -117,9 +126,7 @@ func runPieces(c *block.Composer, r run) []layout.Piece {
 		out = append(out, layout.Piece{Block: b, Gap: 1})
 	}
 	if r.lines != nil {
-		for _, b := range linesBelow(c, []run{r}) {
-			out = append(out, layout.Piece{Block: b.At(block.NumberWidth, 0), Gap: 1})
-		}
+		out = append(out, linesBelow(c, []run{r})...)
 	}
 	return out
 }
@@ -131,4 +138,30 @@ func emptyLine(c *block.Composer, st *job.Step) layout.Block {
 		row = append(row, c.Tick(layout.Strong, x.In.Mark, x.In.At))
 	}
 	return block.FlowRow(row, c.Span-block.NumberWidth).At(block.NumberWidth, 0)
+}
+
+// lowRow is up to how high lines of a step share a row.
+const lowRow layout.Mm = 12.5
+
+// inOneRow sets lines that leave enough of their row free, and the lines that follow them,
+// beside each other: boxes to tick, the free cell at the end of a table.
+func inOneRow(c *block.Composer, ps []layout.Piece, lines map[int]bool) []layout.Piece {
+	var out []layout.Piece
+	for i, p := range ps {
+		if n := len(out) - 1; lines[i] && lines[i-1] && !out[n].KeepNext && out[n].Block.H <= lowRow && p.Block.H <= lowRow {
+			above := out[n].Block
+			left := block.InkRight(above) + 2*layout.GapX
+			moved := left - block.NumberWidth
+			if moved > 0 && block.InkRight(p.Block)+moved <= c.Span {
+				high := max(above.H, p.Block.H)
+				out[n].Block = layout.Overlay(above.Pad((high-above.H)/2, 0, 0, 0), p.Block.Pad((high-p.Block.H)/2, 0, 0, moved))
+				out[n].Block.W, out[n].Block.H = c.Span, high
+				out[n].Gap = max(out[n].Gap, p.Gap)
+				out[n].KeepNext = p.KeepNext
+				continue
+			}
+		}
+		out = append(out, p)
+	}
+	return out
 }

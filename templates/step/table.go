@@ -173,7 +173,7 @@ func (t *table) row(i int) layout.Row {
 	for _, d := range st.Recall {
 		where = where.Anchored("left " + d.Mark)
 	}
-	cells := []layout.Block{g.Text(0, layout.StepNo, st.No, st.At).Anchored("step " + st.No), where}
+	cells := []layout.Block{g.Text(0, layout.StepNo, st.No, st.At).Heading(3).Anchored("step " + st.No), where}
 	if len(t.steps[0].Fit) > 0 {
 		var counts []layout.Block
 		for range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
@@ -242,7 +242,7 @@ func (t *table) place(i int) []layout.Block {
 	}
 	out = append(out, removalLines(c, st, room)...)
 	for _, m := range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
-		out = append(out, moveLine(c, fetchVerb(c, m), m, room, layout.Block{}))
+		out = append(out, moveLine(c, fetchVerb(c, m), m, room, false))
 		out = append(out, g.Text(1, layout.SubBold, strings.Join(renewals(c, m.moves), ", "), m.at))
 	}
 	for _, d := range st.Recall {

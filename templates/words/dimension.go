@@ -12,6 +12,8 @@ type Dimension struct {
 	// Boxes beside the readings.
 	PartAt, WarmStep                                string
 	Spare, Warm, WarmLess, WarmFor, WarmAt, WarmAll Sentence
+	Copied                                          string // head of the boxes that are copied
+	FoundOn                                         Sentence
 
 	// Its limit.
 	OnlyRecorded, SourcesDiffer, Used, OldPartInLimits, GoesBack, Renewed string

@@ -11,6 +11,7 @@ var englishDimension = Dimension{
 	PartAt: "part at", Spare: "spare %s", Warm: "part not at %s (%s): ", WarmStep: "part", WarmLess: "less %s =", WarmFor: "× %s =",
 	WarmAt:  "reading less this, at %s:",
 	WarmAll: "take this off each reading (with an instrument near %s itself)",
+	Copied:  "as found, copied", FoundOn: "found: p. %s",
 
 	OnlyRecorded: "only recorded, nothing to set", LeftOnFound: "to be left %s (p. %s)", LeftAs: "to be left %s", WorkedLater: "limit %s: worked out when %s is read (p. %s)",
 	SourcesDiffer: "sources differ", Used: "USED", ChosenAt: "chosen at %s", OldPartInLimits: "old part OK", GoesBack: "goes back", Renewed: "renewed",

@@ -40,7 +40,7 @@ var englishLift = Lift{
 
 	GearInspected: "inspected on", LookBefore: "No tag, no lift. Look at every piece before use.",
 
-	Stops:      "Stop and look",
+	Day: "on the day, at", Stops: "Stop and look",
 	UsualStops: "The person in charge gives the word to go on at each of these.",
 	InitialsAt: "initials, %s", TheDay: "On the day: lift at %s", LoadCell: "load cell reads, %s", TrialLevel: "trial lift %s: level",
 	GapAt: "gap at %s, %s", Wind: "wind or draught", Yes: "yes", No: "no", SameGear: "gear changed since the list above: which, and its numbers",

@@ -4,8 +4,8 @@ package words
 var englishHolds = Holds{
 	Title: "Holds",
 	Rule:  "A hold stops the work until the one named has signed. A witness is called in time; the work may go on when nobody comes.",
-	Hold:  "HOLD", Witness: "WITNESS", ReleasedBy: "released by: name and signature", SeenBy: "seen by: name and signature", DateTime: "date, time", StopsHere: "work stops until it is signed",
-	MayGoOn: "call, then work may go on", SeenAndReleased: "released, or seen, by: name, signature", Seen: "what must have been seen",
+	Hold:  "HOLD", Witness: "WITNESS", ReleasedBy: "released by: name and signature", SeenBy: "seen by: name and signature", DateTime: "date, time",
+	SeenAndReleased: "released, or seen, by: name, signature", Seen: "what must have been seen",
 	Again: "%s again",
 }
 

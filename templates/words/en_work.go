@@ -37,7 +37,7 @@ var englishStep = Step{
 	Until: "until: %s (%s tries at most)", TryNo: "try %s", LastTry: "The last reading is the one for the box of %s.",
 	StillNoGood: "Still no good after the last try: %s.", Waits: "%s waits: %s, see p. %s",
 
-	MatchMark: "match mark across the joint of %s", MarkUsed: "mark used", WhereMarked: "where it stands", MarksMeet: "match marks of %s meet (p. %s)",
+	MatchMarks: "match marks across the joints of:", MatchMark: "match mark across the joint of %s", MarkUsed: "mark used", WhereMarked: "where it stands", MarksMeet: "match marks of %s meet (p. %s)",
 	WayRound: "%s: %s faces %s", WayFound: "as found, %s faces", StackOrder: "order of %s, counted from %s outward", StackExpected: "expected: %s",
 	StackPiece: "piece %s as found",
 	StackBack:  "%s in the order from %s outward that was written down (p. %s)",

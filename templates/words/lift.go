@@ -34,8 +34,8 @@ type Lift struct {
 	HoldsFrom, ComesTo, TackleLine, RatedFor, TackleRig Sentence
 
 	// The day.
-	Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
-	HowWorked, Planning, StopSlack, StopPath, StopSeat, StopUnhook, StopLiftOff        string
-	InitialsAt, TheDay, LoadCell, TrialLevel, GapAt, NameSign, StopTrial               Sentence
-	HandStops                                                                          []string
+	Day, Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
+	HowWorked, Planning, StopSlack, StopPath, StopSeat, StopUnhook, StopLiftOff             string
+	InitialsAt, TheDay, LoadCell, TrialLevel, GapAt, NameSign, StopTrial                    Sentence
+	HandStops                                                                               []string
 }

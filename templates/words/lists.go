@@ -2,9 +2,9 @@ package words
 
 // Holds are the words of the list of hold and witness points.
 type Holds struct {
-	Title, Rule, Hold, Witness, ReleasedBy, SeenBy, DateTime, StopsHere, MayGoOn, SeenAndReleased string
-	Seen                                                                                          string
-	Again                                                                                         Sentence
+	Title, Rule, Hold, Witness, ReleasedBy, SeenBy, DateTime, SeenAndReleased string
+	Seen                                                                      string
+	Again                                                                     Sentence
 }
 
 // Openings are the words of the list of openings and the log of tools and rags.

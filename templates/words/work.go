@@ -40,7 +40,7 @@ type Step struct {
 	OnlyIfDone, Until, TryNo, LastTry, StillNoGood, Waits Sentence
 
 	// Marks, stacks and ways round that are written down.
-	MarkUsed, WhereMarked                                                           string
+	MarkUsed, WhereMarked, MatchMarks                                               string
 	MatchMark, MarksMeet, WayRound, WayFound, StackOrder, StackExpected, StackPiece Sentence
 	StackBack                                                                       Sentence
 }

@@ -1,0 +1,245 @@
+package dimension
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/templates/block"
+)
+
+// A placesWay is one of the ways to set a table of like places.
+type placesWay struct {
+	across bool // the boxes of all sides in one row, or a row a side
+	groups bool // what is worked out from all readings in columns of its own
+}
+
+// A placeRow is one row of a table of like places.
+type placeRow struct {
+	label layout.Block
+	boxes []layout.Block
+	tail  []layout.Block // what stands behind the boxes of the last row of a place
+	entry *entry         // the place that ends with the row, or nil
+}
+
+// placesTable has the boxes of like places in one table under the heads of their columns,
+// in the way that takes the least height; nothing where they are not read alike.
+func (k content) placesTable(w way, width layout.Mm) sized {
+	least := sized{empty: true}
+	if !k.inTable() {
+		return least
+	}
+	for _, across := range []bool{true, false} {
+		for _, groups := range []bool{true, false} {
+			if b := k.placesIn(w, placesWay{across, groups}, width); !b.empty && (least.empty || b.h < least.h-0.5) {
+				least = b
+			}
+		}
+	}
+	return least
+}
+
+// inTable reports whether like places have boxes that go into one table: low ones at the
+// same positions.
+func (k content) inTable() bool {
+	first := k.entries[0]
+	if len(k.entries) < 2 || byHand(first.d, first.sides) || first.d.Positions.Kind == job.Log {
+		return false
+	}
+	if f := first.d.Box.Form; f == reading.Line || f == reading.Grid {
+		return false
+	}
+	names := PositionNames(first.d.Positions)
+	for _, e := range k.entries {
+		if e.d.Box != first.d.Box || len(e.sides) != len(first.sides) || !slices.Equal(names, PositionNames(e.d.Positions)) {
+			return false
+		}
+	}
+	return true
+}
+
+// placesIn sets a table of like places. What stands behind the boxes of a place and does
+// not go into the width stands below the table, behind the mark of the place.
+func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
+	cols := k.placeCols(how)
+	var rows []placeRow
+	for i := range k.entries {
+		rows = append(rows, k.placeRows(&k.entries[i], w, how)...)
+	}
+	widths := make([]layout.Mm, len(cols))
+	labelW := layout.Mm(0)
+	for _, r := range rows {
+		labelW = max(labelW, r.label.W)
+		for i, b := range r.boxes {
+			widths[i] = max(widths[i], b.W)
+		}
+	}
+	head := layout.Bottom(layout.GapX, heads(k.Composer, k.d(), cols, widths)...)
+	room := width - labelW - labelGap - head.W
+	if room < 0 {
+		return sized{empty: true}
+	}
+	tails := tailWidths(rows, room)
+	var lines, below []sized
+	for _, r := range rows {
+		line := []layout.Block{cells(r.boxes, widths)}
+		n := min(len(tails), len(r.tail))
+		for i, b := range r.tail[:n] {
+			line = append(line, b.Fill(tails[i], b.H, 0, 0))
+		}
+		r.label.W = labelW
+		lines = append(lines, done(layout.Middle(labelGap, r.label, layout.Bottom(layout.GapX, line...))))
+		if r.entry == nil {
+			continue
+		}
+		if rest := r.tail[n:]; len(rest) > 0 {
+			mark := k.Words(layout.SubBold, r.entry.d.Mark).Pad(0, 0, 2.5, 0)
+			below = append(below, done(layout.Bottom(labelGap, mark, block.FlowRow(rest, width-mark.W-labelGap))))
+		}
+		below = append(below, k.warm(*r.entry, width))
+	}
+	table := above(headGap, done(head.At(labelW+labelGap, 0)), above(layout.GapY, lines...))
+	var items []layout.Block
+	for _, b := range below {
+		if !b.empty {
+			items = append(items, b.make())
+		}
+	}
+	return above(layout.GapY, table, flowRow(items, width))
+}
+
+// tailWidths are the widths of the pieces behind the boxes that go into the room: the first
+// ones, one below the other in all places.
+func tailWidths(rows []placeRow, room layout.Mm) []layout.Mm {
+	var out []layout.Mm
+	for i := 0; ; i++ {
+		w := layout.Mm(0)
+		for _, r := range rows {
+			if i < len(r.tail) {
+				w = max(w, r.tail[i].W)
+			}
+		}
+		if room -= w + layout.GapX; w == 0 || room < -0.01 {
+			return out
+		}
+		out = append(out, w)
+	}
+}
+
+// placeCols are the heads of the columns of a table of like places.
+func (k content) placeCols(how placesWay) []string {
+	c, first := k.Composer, k.entries[0]
+	sides := []string{unitOf(c, first.d)}
+	if how.across {
+		sides = nil
+		for _, s := range first.sides {
+			if s.Copied {
+				s.caption = c.W.Dimension.Copied // from which page stands behind each mark
+			}
+			sides = append(sides, withUnit(c, first.d, s.caption))
+		}
+	}
+	var out []string
+	for _, s := range sides {
+		for _, n := range placeNames(first.d) {
+			if how.across {
+				out = append(out, spoken(s, n))
+			} else {
+				out = append(out, spoken(n, s))
+			}
+		}
+	}
+	if how.groups {
+		for _, g := range groupsOf(first) {
+			for _, s := range sides {
+				out = append(out, spoken(c.W.Common.Group[g], s))
+			}
+		}
+	}
+	return out
+}
+
+// placeNames are the names of the readings at one place, an empty one of a single reading.
+func placeNames(d *job.Dim) []string {
+	if d.Positions.Kind == job.Single {
+		return []string{""}
+	}
+	return PositionNames(d.Positions)
+}
+
+// spoken are texts with commas between them.
+func spoken(texts ...string) string {
+	return strings.Join(slices.DeleteFunc(texts, func(s string) bool { return s == "" }), ", ")
+}
+
+// groupsOf are what is worked out from all readings of any side of an entry.
+func groupsOf(e entry) []reading.Group {
+	var out []reading.Group
+	for _, g := range []reading.Group{reading.Mean, reading.Spread, reading.Sum} {
+		if slices.ContainsFunc(e.sides, func(s Side) bool { return hasGroup(e.d, g, s) }) {
+			out = append(out, g)
+		}
+	}
+	return out
+}
+
+// placeRows are the rows of one place.
+func (k content) placeRows(e *entry, w way, how placesWay) []placeRow {
+	c := k.Composer
+	mark := c.Line(0, []layout.Run{layout.T(layout.SubBold, e.d.Mark)}, layout.ParaOpts{Ref: e.d.At})
+	small := func(text string) layout.Block {
+		return c.Para(foldedWidth(c, layout.Caption, []string{text}, 2), []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{Ref: e.d.At})
+	}
+	var rows []placeRow
+	if how.across {
+		one := placeRow{label: mark, boxes: k.placeBoxes(*e, e.sides, how)}
+		if slices.ContainsFunc(e.sides, func(s Side) bool { return s.Copied }) {
+			one.label = layout.Above(0, mark, small(c.W.Dimension.FoundOn.With(c.Page("found "+e.d.Mark))))
+		}
+		rows = append(rows, one)
+	} else {
+		for i, s := range e.sides {
+			one := placeRow{label: small(s.caption), boxes: k.placeBoxes(*e, e.sides[i:i+1], how)}
+			if i == 0 {
+				one.label = layout.Above(0, mark, one.label)
+			}
+			rows = append(rows, one)
+		}
+	}
+	last := &rows[len(rows)-1]
+	last.entry = e
+	last.tail = append(last.tail, limitOf(c, e.d, k.back, k.Span).boxes...)
+	if workOf(e.sides) == &e.d.LeftWork {
+		last.tail = append(last.tail, adjustItems(c, e.d)...)
+	}
+	if !how.groups {
+		last.tail = append(last.tail, groupBoxes(c, e.d, e.sides, true)...)
+	}
+	last.tail = append(last.tail, moreItems(c, e.d, e.sides)...)
+	last.tail = append(last.tail, k.verdict(*e, w)...)
+	return rows
+}
+
+// placeBoxes are the boxes of some sides of a place, in one row.
+func (k content) placeBoxes(e entry, sides []Side, how placesWay) []layout.Block {
+	var out []layout.Block
+	for _, s := range sides {
+		for i := range placeNames(e.d) {
+			out = append(out, Box(k.Composer, e.d, s.on(i), "", false))
+		}
+	}
+	if how.groups {
+		for _, g := range groupsOf(e) {
+			for _, s := range sides {
+				var b layout.Block
+				if hasGroup(e.d, g, s) {
+					b = groupBox(k.Composer, e.d, g, s, "", true)
+				}
+				out = append(out, b)
+			}
+		}
+	}
+	return out
+}

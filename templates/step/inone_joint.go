@@ -1,0 +1,68 @@
+package step
+
+import (
+	"slices"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/dimension"
+	"matchmark/templates/jointsheet"
+)
+
+// sameJoints reports whether like steps tighten the same joints, each at its place, in the
+// same way: then how they are tightened is told once above the rows.
+func (t *together) sameJoints() bool {
+	first := t.steps[0].Tighten
+	for _, st := range t.steps {
+		if len(st.Tighten) != len(first) {
+			return false
+		}
+		for i, f := range st.Tighten {
+			if f.Joint == nil || f.Final != nil || first[i].Joint == nil || !slices.Equal(t.tightness(f), t.tightness(first[i])) {
+				return false
+			}
+		}
+	}
+	return len(first) > 0
+}
+
+// tightness is what is said of how a joint is tightened, in the name of all its places.
+func (t *together) tightness(f job.Fastening) []layout.Run {
+	all := *f.Joint
+	all.Mark = all.Base
+	f.Joint = &all
+	return fastenRuns(t.Composer, t.W.Step.Tighten, f, true)
+}
+
+// howTight are the lines above the rows: each joint with its torque, stages and source.
+func (t *together) howTight(width layout.Mm) []layout.Block {
+	var out []layout.Block
+	said := map[string]bool{}
+	for _, f := range t.steps[0].Tighten {
+		if said[f.Joint.Base] {
+			continue
+		}
+		said[f.Joint.Base] = true
+		out = append(out, t.Para(width, t.tightness(f), layout.ParaOpts{Ref: f.At}))
+		out = append(out, dimension.SourcesDiffer(t.Composer, &job.Dim{At: f.At, Says: f.Joint.Says}, width)...)
+	}
+	return out
+}
+
+// ticksOf are the joints of one place with their boxes to tick, in one row where they fit.
+func (t *together) ticksOf(st *job.Step) run {
+	return run{lines: func(width layout.Mm) []layout.Block {
+		var row []layout.Block
+		for _, f := range st.Tighten {
+			one := []layout.Block{t.Line(0, []layout.Run{{Text: f.Joint.Mark, Style: layout.Strong, Deco: layout.Boxed}}, layout.ParaOpts{Ref: f.At})}
+			if len(f.Joint.Rounds) > 1 {
+				one = append(one, jointsheet.Ticks(t.Composer, f.Joint, f.At)...)
+			} else {
+				one = append(one, t.Tick(layout.Body, t.W.Step.IsTight, f.At))
+			}
+			row = append(row, layout.Middle(layout.GapX, one...))
+		}
+		return []layout.Block{block.FlowMiddle(row, width)}
+	}}
+}
