@@ -162,7 +162,7 @@ func boltLines(c *block.Composer, j *job.Joint) []string {
 		out = append(out, w.Tightening.TensionerIs.With(t.Area.Print(), t.Retained.Print(), t.Source))
 	}
 	if j.Plan != nil {
-		out = append(out, w.Tightening.PlanIs.With(j.Plan.Name, j.Plan.Source))
+		out = append(out, w.Tightening.PlanIs.With(j.Plan.Name, w.Said(j.Plan.Source)))
 	}
 	if j.Pattern != "" {
 		out = append(out, block.Capital(w.Step.InOrder.With(j.Pattern))+".")

@@ -27,7 +27,7 @@ func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
 		for _, x := range g[0].Result.Workings {
 			var terms []string
 			for _, f := range x.Figures {
-				terms = append(terms, strings.TrimSpace(f.Symbol+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
+				terms = append(terms, strings.TrimSpace(c.W.Said(f.Symbol)+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
 			}
 			formula := pointsForPaper(c.W.Said(x.Formula))
 			figures := strings.Join(terms, ", ") + " (" + c.W.Said(x.Source) + ")"
