@@ -56,7 +56,7 @@ func (c *composer) likeSections() [][]*job.Section {
 			all = append(all, c.says(st))
 		}
 		says := strings.Join(all, "\n")
-		if n := len(out); n > 0 && says == said && len(all[n-1]) < mostTogether {
+		if n := len(out); n > 0 && says == said {
 			out[n-1] = append(out[n-1], s)
 			continue
 		}
@@ -77,7 +77,7 @@ func (c *composer) toldSteps(like []*job.Section, back map[*job.Step]*job.Step) 
 			same = append(same, s.Steps[i])
 		}
 		says := c.says(st)
-		if n := len(all); n > 0 && says == said {
+		if n := len(all); n > 0 && says == said && len(all[n-1]) < mostTogether {
 			all[n-1] = append(all[n-1], same...)
 			continue
 		}
