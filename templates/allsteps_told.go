@@ -56,7 +56,7 @@ func (c *composer) likeSections() [][]*job.Section {
 			all = append(all, c.says(st))
 		}
 		says := strings.Join(all, "\n")
-		if n := len(out); n > 0 && says == said {
+		if n := len(out); n > 0 && says == said && len(all[n-1]) < mostTogether {
 			out[n-1] = append(out[n-1], s)
 			continue
 		}
@@ -90,6 +90,10 @@ func (c *composer) toldSteps(like []*job.Section, back map[*job.Step]*job.Step) 
 	return out
 }
 
+// mostTogether is how many steps are told together at the most: the numbers of very many
+// alike ones would be higher than a page.
+const mostTogether = 24
+
 // toldStep tells steps of which the same is said.
 func (c *composer) toldStep(sts []*job.Step, back map[*job.Step]*job.Step) toldStep {
 	out := toldStep{at: sts[0].At, changed: c.tabledChanged(sts)}
@@ -110,6 +114,9 @@ func (c *composer) toldStep(sts []*job.Step, back map[*job.Step]*job.Step) toldS
 	out.runs = []layout.Run{layout.T(layout.SubBold, c.StepRefs(sts)+"  "), layout.T(layout.Sub, text)}
 	if look != "" {
 		out.runs = append(out.runs, layout.T(layout.SubBold, "  "+look))
+	}
+	if last := sts[len(sts)-1]; last.Hours != nil {
+		out.runs = append(out.runs, layout.T(layout.Sub, "  "+c.W.Step.SectionHours.With(last.HoursSoFar.Print(), last.CrewSoFar.Print())))
 	}
 	return out
 }
