@@ -2,7 +2,6 @@ package main
 
 import (
 	"matchmark/packs/job"
-	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -58,20 +57,20 @@ func onStep(items []layout.Item, mark string) bool {
 }
 
 // onRegister reports whether the register has the mark of a tag and a tick box
-// in its line.
+// on its card.
 func onRegister(pack *templates.Pack, tag *job.Tag) bool {
 	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != "register" {
 			continue
 		}
+		in := false // the card of the tag
 		for _, it := range f.Items {
-			text, ok := it.Shape.(layout.Text)
-			if !ok || text.S != tag.Mark {
-				continue
+			if text, ok := it.Shape.(layout.Text); ok && text.Face == layout.Bold && text.Size == layout.Limit.Size {
+				in = text.S == tag.Mark
 			}
-			return slices.ContainsFunc(f.Items, func(box layout.Item) bool {
-				return box.Role == layout.RoleTick && box.Y > it.Y && box.Y < it.Y+25 && math.Abs(float64(box.X-it.X)) < 10 // below the text of its card
-			})
+			if in && it.Role == layout.RoleTick {
+				return true
+			}
 		}
 	}
 	return false
