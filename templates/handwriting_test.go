@@ -6,6 +6,7 @@ import (
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
+	"matchmark/packs/job"
 	"matchmark/templates"
 )
 
@@ -26,32 +27,54 @@ var figuresIn = map[string]int{layout.RoleCount: 3, layout.RoleTally: 2, layout.
 // stands in its cell, a comma where the language has it.
 func TestBoxesTakeAHand(t *testing.T) {
 	t.Parallel()
+	kinds := map[string]int{} // of boxes, over all
 	for i, x := range []struct {
 		lang   string
 		gloves bool
-	}{{"en", false}, {"en", true}, {"pl", true}, {"de", false}} {
-		starter := starterFiles[i]
-		j := loadIn(t, starter, x.lang)
-		pack, _ := templates.Compose(j, templates.Options{Paper: layout.A4, Pen: layout.Pen{Gloves: x.gloves}}, pdf.NewFaces(), nil)
-		seen := map[string]int{}
-		for n, f := range append(append([]layout.Frame{}, pack.Pages.Pages...), pack.Tags.Pages...) {
-			high := figureHigh
-			if x.gloves && n < len(pack.Pages.Pages) { // tags are written at a bench
-				high += gloveMore
-			}
-			for k, it := range f.Items {
-				if r, ok := it.Shape.(layout.Rect); ok && strings.HasPrefix(it.Role, "box:") && it.Turn == 0 {
-					seen[it.Role]++
-					handIn(t, starter+", "+f.Sheet, f.Items, k, r, high)
-				}
-			}
-		}
+	}{{"en", false}, {"en", true}, {"pl", true}, {"de", false}, {"es", true}, {"fr", false}} {
+		starter := starterFiles[i%len(starterFiles)]
+		seen := handsIn(t, starter, loadIn(t, starter, x.lang), x.gloves)
 		for _, role := range []string{layout.RoleValue, layout.RoleInitials, layout.RoleDate, layout.RoleTime, layout.RoleName, layout.RoleCount, layout.RoleWords} {
 			if seen[role] == 0 {
 				t.Errorf("%s has no %s", starter, role)
 			}
 		}
+		for role, n := range seen {
+			kinds[role] += n
+		}
 	}
+	for _, name := range []string{"inch-blower.yaml", "ladders.yaml", "field-diesel-engine.yaml"} {
+		j, _ := loadWith("../testdata/good", name, "es")
+		for role, n := range handsIn(t, name, j, true) {
+			kinds[role] += n
+		}
+	}
+	for _, role := range []string{layout.RoleValue, layout.RoleSign, layout.RoleFraction, layout.RoleTick, layout.RoleInitials, layout.RoleName, layout.RoleDate,
+		layout.RoleTime, layout.RoleCount, layout.RoleWords, layout.RoleTally, layout.RoleSketch} {
+		if kinds[role] == 0 {
+			t.Errorf("no pack has a %s to be looked at", role)
+		}
+	}
+}
+
+// handsIn looks at every box of a pack, and counts them by their kind.
+func handsIn(t *testing.T, name string, j *job.Job, gloves bool) map[string]int {
+	t.Helper()
+	pack, _ := templates.Compose(j, templates.Options{Paper: layout.A4, Pen: layout.Pen{Gloves: gloves}}, pdf.NewFaces(), nil)
+	seen := map[string]int{}
+	for n, f := range append(append([]layout.Frame{}, pack.Pages.Pages...), pack.Tags.Pages...) {
+		high := figureHigh
+		if gloves && n < len(pack.Pages.Pages) { // tags are written at a bench
+			high += gloveMore
+		}
+		for k, it := range f.Items {
+			if r, ok := it.Shape.(layout.Rect); ok && strings.HasPrefix(it.Role, "box:") && it.Turn == 0 {
+				seen[it.Role]++
+				handIn(t, name+", "+f.Sheet, f.Items, k, r, high)
+			}
+		}
+	}
+	return seen
 }
 
 // handIn sees that the box at index k takes its figures.

@@ -12,11 +12,14 @@ import (
 )
 
 // ComposeOutage sets the index of an outage: its jobs with their paper and hours, and
-// who and what they need, by date, crane and permit.
-func ComposeOutage(jobs []outage.Summary, paper layout.Paper, m layout.Measurer) (*layout.Doc, source.Problems) {
+// who and what they need, by date, crane and permit, in a language, which is English where
+// none is named.
+func ComposeOutage(jobs []outage.Summary, lang string, paper layout.Paper, m layout.Measurer) (*layout.Doc, source.Problems) {
 	w, _ := paper.Inner()
+	index := &job.Job{Language: lang}
+	wording := inLanguage(index)
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, layout.Pen{}), Job: &job.Job{}, W: words.English, Span: w},
+		Composer: &block.Composer{Setter: layout.NewSetter(m, layout.Pen{Comma: decimalComma(index, wording)}), Job: index, W: wording, Span: w},
 		paper:    paper,
 	}
 	title := c.W.Outage.Title
@@ -45,7 +48,7 @@ func (c *composer) outage(jobs []outage.Summary) []layout.Piece {
 		what := s.Tag + " " + s.Machine
 		facts := s.Title
 		if s.Failed != "" {
-			facts = w.NotPrinted.With(s.Failed)
+			facts = w.NotPrinted.With(c.whyNot(s))
 		}
 		cells := []layout.Block{g.Text(0, layout.Strong, s.Job+" "+s.Revision, nil), g.About(1, what, facts, nil), g.Text(2, layout.Body, s.Issued, nil)}
 		if s.Failed == "" {
@@ -66,8 +69,8 @@ func (c *composer) outage(jobs []outage.Summary) []layout.Piece {
 		g := c.Grid(block.Col(head.By, 40), block.Col(w.Job, 34), block.Col(c.W.Common.Mark, 20), block.Col(head.What, 0))
 		var rows []layout.Row
 		for k, line := range lines {
-			by := line.By
-			if k > 0 && lines[k-1].By == by {
+			by := c.needBy(line.Need)
+			if k > 0 && lines[k-1].By == line.By {
 				by = "″"
 			}
 			rows = append(rows, g.Row(nil, g.Text(0, layout.Strong, by, nil), g.Text(1, layout.Body, line.Job+" "+line.Revision, nil), g.Text(2, layout.Strong, line.Mark, nil), g.Text(3, layout.Body, line.What, nil)))
@@ -76,4 +79,28 @@ func (c *composer) outage(jobs []outage.Summary) []layout.Piece {
 		out = append(out, g.Table.Pieces(block.LastTogether(rows))...)
 	}
 	return out
+}
+
+// whyNot says why a job is not printed. What paper of another language has no words for
+// stands in the table beside the index.
+func (c *composer) whyNot(s outage.Summary) string {
+	if c.W.Lang == words.English.Lang {
+		return s.Failed
+	}
+	if s.Why != nil {
+		if text := s.Why.In(c.W); text != "" {
+			return text
+		}
+	}
+	return c.W.Outage.SeeTable
+}
+
+// needBy is by what a need is sorted, in the language of the paper.
+func (c *composer) needBy(n outage.Need) string {
+	if n.ByIn != nil {
+		if text := n.ByIn.In(c.W); text != "" {
+			return text
+		}
+	}
+	return n.By
 }

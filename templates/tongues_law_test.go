@@ -149,8 +149,8 @@ type setting struct {
 	paper                 layout.Paper
 }
 
-// settings are every starter in every language, the papers and the second languages taking
-// turns; with PAPER_LAW=full all of them. With -short a starter has one language.
+// settings are every starter in every language; each language has both papers, and each of
+// them with a second language and without. With PAPER_LAW=full there are all. With -short a starter has one language.
 func settings() []setting {
 	var out []setting
 	papers, langs := []layout.Paper{layout.A4, layout.Letter}, words.Languages()
@@ -171,9 +171,9 @@ func settings() []setting {
 				}
 			case testing.Short() && k != 1+i:
 			case (i+k)%2 == 0:
-				out = append(out, setting{st, lang, next, papers[k%2]})
+				out = append(out, setting{st, lang, next, papers[(i/2+k)%2]})
 			default:
-				out = append(out, setting{st, lang, "", papers[k%2]})
+				out = append(out, setting{st, lang, "", papers[(i/2+k)%2]})
 			}
 		}
 	}

@@ -218,16 +218,20 @@ func (p *printFlags) printAll(tasks []task, s streams) []outage.Summary {
 // printTask prints one job into its folder; what check says of it goes to talk.
 func (p *printFlags) printTask(t *task, talk io.Writer) outage.Summary {
 	number, revision := t.order()
-	failed := func(why string) outage.Summary {
-		return outage.Summary{Job: number, Revision: revision, Title: t.name, Folder: "", Failed: why}
+	failed := func(why string, in ...source.Sentence) outage.Summary {
+		s := outage.Summary{Job: number, Revision: revision, Title: t.name, Folder: "", Failed: why}
+		if len(in) > 0 {
+			s.Why = in[0]
+		}
+		return s
 	}
 	if t.twice != "" {
-		return failed("number and revision are those of " + t.twice)
+		return failed("number and revision are those of "+t.twice, source.Fixed("", "number and revision are those of %s", t.twice))
 	}
 	made, problems := p.make(t.files(), t.in)
 	report(talk, problems, made.job.Files)
 	if made.pack == nil {
-		return failed(fmt.Sprintf("%s, the first: %s", counted(problems.Errors(), "problem"), problems.Error()))
+		return failed(fmt.Sprintf("%s, the first: %s", counted(problems.Errors(), "problem"), problems.Error()), outage.Refused(problems))
 	}
 	if err := made.pack.Keep(p.sheets, p.marks); err != nil {
 		return failed(err.Error())
@@ -256,7 +260,7 @@ func (p *printFlags) writeIndex(stem string, jobs []outage.Summary) error {
 	if err != nil {
 		return err
 	}
-	doc, misfits := templates.ComposeOutage(jobs, paper, pdf.NewFaces())
+	doc, misfits := templates.ComposeOutage(jobs, cmp.Or(string(p.language), outage.Language(jobs)), paper, pdf.NewFaces())
 	if misfits.Errors() > 0 {
 		return misfits
 	}

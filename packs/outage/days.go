@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
@@ -16,22 +17,27 @@ import (
 // alone, and where a step before it has none, it is later than that.
 
 // due tells when a hold is due, and a text by which such are sorted: days first.
-func due(j *job.Job, h *job.Hold) (by, order string) {
+func due(j *job.Job, h *job.Hold) Need {
 	hours, all := until(j, h.Step)
-	later := ""
-	if !all {
-		later = " or later"
-	}
 	first, err := time.Parse(time.DateOnly, j.Order.Starts)
+	of := func(order, certain, later, text, paper string) Need {
+		if !all {
+			certain = later
+		}
+		return Need{By: fmt.Sprintf(certain, text), ByIn: source.Fixed("", certain, paper), order: order}
+	}
 	switch {
 	case err != nil && hours.Sign() == 0:
-		return "no hours planned", "2"
+		return Need{By: "no hours planned", ByIn: source.Fixed("", "no hours planned"), order: "2"}
 	case err != nil || j.Order.HoursADay == 0:
 		v, _ := hours.Rat().Float64()
-		return "at " + hours.Text() + " h" + later, fmt.Sprintf("1%012.3f", v)
+		return of(fmt.Sprintf("1%012.3f", v), "at %s h", "at %s h or later", hours.Text(), hours.Print())
 	}
 	day := first.AddDate(0, 0, fullDays(hours, j.Order.HoursADay)).Format(time.DateOnly)
-	return day + later, "0" + day
+	if all {
+		return Need{By: day, order: "0" + day}
+	}
+	return Need{By: day + " or later", ByIn: source.Fixed("", "%s or later", day), order: "0" + day}
 }
 
 // fullDays is how many whole days lie behind when so many hours are done.

@@ -40,11 +40,11 @@ func TestDue(t *testing.T) {
 		first, second := &job.Step{Hours: hours(c.one)}, &job.Step{Hours: hours(c.two)}
 		hold.Step = second
 		j := &job.Job{Order: job.Order{Starts: c.starts, HoursADay: c.aDay}, Sections: []*job.Section{{Steps: []*job.Step{first, second, {Hours: hours("50")}}}}}
-		if by, sort := due(j, hold); by != c.want || sort != c.sort {
-			t.Errorf("%+v: %q, %q", c, by, sort)
+		if n := due(j, hold); n.By != c.want || n.order != c.sort {
+			t.Errorf("%+v: %q, %q", c, n.By, n.order)
 		}
 	}
-	if by, _ := due(&job.Job{}, &job.Hold{}); by != "no hours planned" {
-		t.Errorf("a hold at no step: %q", by)
+	if n := due(&job.Job{}, &job.Hold{}); n.By != "no hours planned" {
+		t.Errorf("a hold at no step: %q", n.By)
 	}
 }

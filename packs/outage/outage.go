@@ -11,26 +11,30 @@ import (
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
 // A Summary is what is kept of one job.
 type Summary struct {
 	Job, Revision, Title, Tag, Machine, Issued string
+	Language                                   string // of its paper, by ISO 639-1
 	Folder                                     string // in which its files lie, under that of the outage
 	Pages, Tags                                int
 	Hours, CrewHours                           units.Number
-	Holds                                      []Need // who has to be there
-	Lifts                                      []Need // by crane
-	Heats                                      []Need // by permit
-	Failed                                     string // why it is not printed, empty if it is
+	Holds                                      []Need          // who has to be there
+	Lifts                                      []Need          // by crane
+	Heats                                      []Need          // by permit
+	Failed                                     string          // why it is not printed, empty if it is
+	Why                                        source.Sentence // the same for paper in another language; nil where there is none
 }
 
 // A Need is one line of a list: by what it is sorted (a date, a crane, a permit), the
 // mark, and what it is.
 type Need struct {
 	By, Mark, What string
-	order          string // by which it is sorted
+	ByIn           source.Sentence // By in another language; nil where it is a name or a date
+	order          string          // by which it is sorted
 }
 
 // None is what stands for a crane or permit that is not named.
@@ -41,24 +45,29 @@ func Of(j *job.Job, folder string, pages int) Summary {
 	o, e := j.Order, j.Equipment
 	s := Summary{
 		Job: o.Number, Revision: o.Revision, Title: o.Title, Tag: e.Tag, Machine: e.Name, Issued: o.Issued, Folder: folder,
-		Pages: pages, Tags: j.Tagged(), Hours: j.Hours, CrewHours: j.CrewHours,
+		Language: j.Language, Pages: pages, Tags: j.Tagged(), Hours: j.Hours, CrewHours: j.CrewHours,
 	}
 	for _, h := range j.Holds {
-		by, order := due(j, h)
-		s.Holds = append(s.Holds, Need{by, h.Mark, h.What + ": " + h.Releases, order})
+		n := due(j, h)
+		n.Mark, n.What = h.Mark, h.What+": "+h.Releases
+		s.Holds = append(s.Holds, n)
 	}
 	for _, l := range j.Lifts {
-		crane := l.Plan.Crane.Name
-		if crane == "" {
-			crane = none
-		}
-		s.Lifts = append(s.Lifts, Need{crane, l.Mark, l.What, crane})
+		s.Lifts = append(s.Lifts, named(l.Plan.Crane.Name, l.Mark, l.What))
 	}
 	for _, h := range j.Heats {
-		by := strings.Join(permits(h), ", ")
-		s.Heats = append(s.Heats, Need{by, h.Mark, h.What, by})
+		s.Heats = append(s.Heats, named(strings.Join(permits(h), ", "), h.Mark, h.What))
 	}
 	return s
+}
+
+// named is a need by a crane or permit, which may be named or not.
+func named(by, mark, what string) Need {
+	n := Need{By: by, Mark: mark, What: what, order: by}
+	if by == "" {
+		n.By, n.order, n.ByIn = none, none, source.Fixed("", none)
+	}
+	return n
 }
 
 // permits are those of the steps that do a heat, each once.
@@ -73,9 +82,6 @@ func permits(h *job.Heat) []string {
 				out = append(out, p.What)
 			}
 		}
-	}
-	if out == nil {
-		return []string{none}
 	}
 	return out
 }
@@ -139,4 +145,20 @@ func Total(jobs []Summary) (pages, tags int, hours, crew units.Number) {
 		}
 	}
 	return pages, tags, hours, crew
+}
+
+// Language is the language that the jobs which are printed agree on, empty where they do
+// not.
+func Language(jobs []Summary) string {
+	lang, met := "", false
+	for _, s := range jobs {
+		switch {
+		case s.Failed != "":
+		case !met:
+			lang, met = s.Language, true
+		case s.Language != lang:
+			return ""
+		}
+	}
+	return lang
 }
