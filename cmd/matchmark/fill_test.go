@@ -11,10 +11,10 @@ import (
 
 // mostPages bounds the pages of each starter, on A4 and on Letter.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {58, 61},
-	"exhaust-fan.yaml":   {24, 25},
-	"storm-pump.yaml":    {72, 77},
-	"triplex-pump.yaml":  {60, 64},
+	"bevel-gearbox.yaml": {56, 60},
+	"exhaust-fan.yaml":   {23, 24},
+	"storm-pump.yaml":    {71, 73},
+	"triplex-pump.yaml":  {59, 61},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
@@ -28,10 +28,10 @@ var mostListed = map[string][2]float64{
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {33, 34},
-	"exhaust-fan.yaml":   {13, 14},
-	"storm-pump.yaml":    {40, 43},
-	"triplex-pump.yaml":  {44, 47},
+	"bevel-gearbox.yaml": {28, 30},
+	"exhaust-fan.yaml":   {11, 11},
+	"storm-pump.yaml":    {34, 35},
+	"triplex-pump.yaml":  {34, 34},
 }
 
 // leastFull is how full the pages of work are at the least, and mostParted how many of a
