@@ -253,7 +253,8 @@ func (w *wants) acts(jb *job.Job, st *job.Step, own func(string, string)) {
 		own(h.Mark, "a heat")
 	}
 	for _, p := range st.Marks {
-		own("match mark across the joint of "+p.Name, "is marked")
+		own("match mark", "is marked")
+		own(p.Name, "is marked")
 	}
 	if st.Undoes == nil && !st.Back {
 		for _, r := range st.WayRound {

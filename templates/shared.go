@@ -32,6 +32,14 @@ func (c *composer) pageTitle(of string, page int) string {
 	return titles[names[0]] + between + titles[names[len(names)-1]]
 }
 
+// firstTitle is the title of the first sheet of a page, marked where others follow on it.
+func firstTitle(text string) string {
+	if first, _, more := strings.Cut(text, "\n"); more {
+		return strings.TrimRight(first, " ·–") + " …"
+	}
+	return text
+}
+
 // plateRoom is the room that a sheet keeps for its plate: where others may follow it,
 // for the titles of several.
 func plateRoom(name string) layout.Mm {
@@ -45,11 +53,15 @@ func plateRoom(name string) layout.Mm {
 }
 
 // plateText sets the title of a sheet, or those of the sheets that share a page, a line
-// each in letters that let two go into the height of the head.
-func (c *composer) plateText(text string) layout.Block {
+// each in letters that let two go into the height of the head; on sheets of work, whose
+// plate is low, in one line.
+func (c *composer) plateText(text string, work bool) layout.Block {
 	titles := strings.Split(text, "\n")
-	if len(titles) == 1 && c.Width(layout.Plate, text) <= widestTitles {
-		return c.Words(layout.Plate, text)
+	if work {
+		titles = []string{strings.Join(titles, " ")}
+	}
+	if len(titles) == 1 && c.Width(layout.Plate, titles[0]) <= widestTitles {
+		return c.Words(layout.Plate, titles[0])
 	}
 	small := layout.Plate
 	small.Size, small.Lead = layout.Strong.Size, layout.Strong.Lead

@@ -2,6 +2,7 @@ package main
 
 import (
 	"matchmark/packs/job"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -69,7 +70,7 @@ func onRegister(pack *templates.Pack, tag *job.Tag) bool {
 				continue
 			}
 			return slices.ContainsFunc(f.Items, func(box layout.Item) bool {
-				return box.Role == layout.RoleTick && box.Y < it.Y+6 && box.Y > it.Y-8
+				return box.Role == layout.RoleTick && box.Y > it.Y && box.Y < it.Y+25 && math.Abs(float64(box.X-it.X)) < 10 // below the text of its card
 			})
 		}
 	}
