@@ -3,6 +3,9 @@ package layout
 // Piece is a block in the flow of a sheet.
 type Piece struct {
 	Block Block
+	// AtTop, if not nil, is set instead of Block where the piece begins a page: what stands
+	// in the head of the page takes no room.
+	AtTop *Block
 	// Gap is the room above, left out at the top of a page, repeated blocks or not.
 	Gap Mm
 	// KeepNext keeps this piece on one page with the next one: headings.
@@ -29,6 +32,14 @@ type Piece struct {
 	// own line (1 and up; 0 counts as 1).
 	Title string
 	Level int
+}
+
+// on is the block of a piece on a page that it begins, or that others begin.
+func (p Piece) on(top bool) Block {
+	if top && p.AtTop != nil {
+		return *p.AtTop
+	}
+	return p.Block
 }
 
 // span is what one page holds: the pieces [from, to) below the repeated blocks.
@@ -64,7 +75,7 @@ func breakPages(ps []Piece, room Mm, tall func(i int, over Mm)) []span {
 				}
 				y += ps[to-1].Gap
 			}
-			y += ps[to-1].Block.H
+			y += ps[to-1].on(to == i+1).H
 			if !y.fits(room) && to > i+1 {
 				break
 			}
@@ -82,7 +93,7 @@ func breakPages(ps []Piece, room Mm, tall func(i int, over Mm)) []span {
 	for i := 0; i < n; i = nextStart(ps, ends[i]) {
 		again := repeated(ps, i)
 		if ends[i] == i+1 {
-			if over := ps[i].Block.H + heightOf(again) - room; over > slack {
+			if over := ps[i].on(true).H + heightOf(again) - room; over > slack {
 				tall(i, over)
 			}
 		}

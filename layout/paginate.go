@@ -172,7 +172,8 @@ func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
 			}
 			y += pc.Gap
 		}
-		g.piece(p, page, i, y)
+		pc.Block = pc.on(i == s.from)
+		g.piece(p, page, i, pc, y)
 		y += pc.Block.H
 	}
 	return ended(parts, len(page.Items), y-top), y - start
@@ -187,8 +188,8 @@ func ended(parts []Part, items int, used Mm) []Part {
 
 // piece places a piece of flow and its lines of the outline: that of the sheet with the
 // first piece of it, and its own.
-func (g run) piece(p *Pages, page *Block, i int, y Mm) {
-	pc, sh := g.pieces[i], g.of(i)
+func (g run) piece(p *Pages, page *Block, i int, pc Piece, y Mm) {
+	sh := g.of(i)
 	if !pc.Block.W.fits(g.width) {
 		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(pc.Block.someRef(), sh.Ref), Kind: TooWide,
 			Text: pc.Block.someText(), Over: pc.Block.W - g.width})

@@ -5,8 +5,6 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
-	"matchmark/templates/jointsheet"
-	"matchmark/templates/step"
 )
 
 // allSteps sets the sheet to turn to when unsure: every step, whole, with its page and what
@@ -24,32 +22,33 @@ func allSteps(c *composer) []layout.Piece {
 	high := layout.Mm(0)
 	band := func() {
 		if len(lines) > 0 {
-			out = append(out, layout.Piece{Block: layout.Above(1.5, balanced(lines, width), c.Rule(layout.Rule)), Gap: 1.5})
+			out = append(out, layout.Piece{Block: layout.Above(1, balanced(lines, width), c.Rule(layout.Rule)), Gap: 1})
 			lines, high = nil, 0
 		}
 	}
-	for i, s := range c.Job.Sections {
-		if len(s.Steps) == 0 {
-			continue
-		}
-		lines = append(lines, columnLine{c.sectionRow(s, width), 2.5, true})
-		for _, t := range c.toldSteps(s, back) {
-			b := c.Para(width, t.runs, layout.ParaOpts{Ref: t.at, Hang: 3})
-			lines = append(lines, columnLine{b, 0.8, false})
+	for _, like := range c.likeSections() {
+		lines = append(lines, columnLine{c.sectionRow(like, width), 2, true})
+		for _, t := range c.toldSteps(like, back) {
+			b := c.Para(width, t.runs, layout.ParaOpts{Ref: t.at, Hang: 2})
+			if t.changed {
+				b = c.bar(b, true)
+			}
+			lines = append(lines, columnLine{b, 0.5, false})
 			if high += b.H; high > bandMost {
 				band()
 			}
 		}
-		if high > bandHigh || i == len(c.Job.Sections)-1 {
+		if high > bandHigh {
 			band()
 		}
 	}
+	band()
 	return out
 }
 
 // bandHigh is how high the steps of a band are in one column at the least: the sheet is a
 // row of bands, each to be read down its first column and then down its second.
-const bandHigh layout.Mm = 60
+const bandHigh layout.Mm = 40
 
 // bandMost is how high they are at the most: a long section goes on in the next band, for
 // a band is not parted between pages.
@@ -100,100 +99,18 @@ func balanced(lines []columnLine, width layout.Mm) layout.Block {
 	return layout.Beside(layout.GapX, left.Fill(width, left.H, 0, 0), column(lines[best:]))
 }
 
-// A toldStep is one or some steps of which the same is said, with its runs.
-type toldStep struct {
-	at   layout.Ref
-	runs []layout.Run
-}
-
-// toldSteps are the steps of a section as they are told; neighbours that say the same, as
-// those of a table over several places, are told together.
-func (c *composer) toldSteps(s *job.Section, back map[*job.Step]*job.Step) []toldStep {
-	var out []toldStep
-	var all [][]*job.Step
-	said := ""
-	for _, st := range s.Steps {
-		says := step.Text(c.Composer, st) + "|" + c.looks(st)
-		if n := len(all); n > 0 && says == said {
-			all[n-1] = append(all[n-1], st)
-			continue
+// sectionRow are the lines above the steps of like sections, with their pages and hours.
+func (c *composer) sectionRow(like []*job.Section, width layout.Mm) layout.Block {
+	var lines []layout.Block
+	for _, s := range like {
+		text := c.W.AllSteps.SectionLine.With(c.W.Common.StepPage.With(s.No, c.Page("section "+s.No)), sectionTitle(s))
+		if h := s.Hours(); h.Sign() > 0 {
+			text += " · " + c.W.AllSteps.Hours.With(h.Print())
 		}
-		all, said = append(all, []*job.Step{st}), says
-	}
-	for _, sts := range all {
-		var backs []*job.Step
-		for _, st := range sts {
-			if b := back[st]; b != nil {
-				backs = append(backs, b)
-			}
-		}
-		look := c.looks(sts[0])
-		if len(backs) > 0 {
-			look = joinFacts(look, c.W.AllSteps.BackAt.With(c.StepRefs(backs)))
-		}
-		text := strings.Join(strings.Fields(step.Text(c.Composer, sts[0])), " ")
-		runs := []layout.Run{layout.T(layout.SubBold, c.StepRefs(sts)+"  "), layout.T(layout.Sub, text)}
-		if look != "" {
-			runs = append(runs, layout.T(layout.SubBold, "  "+look))
-		}
-		out = append(out, toldStep{sts[0].At, runs})
-	}
-	return out
-}
-
-// sectionRow is the line above the steps of a section, with its page and hours.
-func (c *composer) sectionRow(s *job.Section, width layout.Mm) layout.Block {
-	text := c.W.AllSteps.SectionLine.With(c.W.Common.StepPage.With(s.No, c.Page("section "+s.No)), sectionTitle(s))
-	if h := s.Hours(); h.Sign() > 0 {
-		text += " · " + c.W.AllSteps.Hours.With(h.Print())
+		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: s.At}))
 	}
 	line := layout.Drawn(width, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: width, Weight: layout.Rule}})
-	return layout.Above(0.4, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: s.At}), line)
-}
-
-// looks is what a reader looks for at a step: its hold, lifts, heats, alignments, joints
-// with how tight, what is set, what is easily missed. Of a row that puts back nothing that
-// its step has said.
-func (c *composer) looks(st *job.Step) string {
-	var out []string
-	add := func(mark string) {
-		if mark != "" {
-			out = append(out, mark)
-		}
-	}
-	if st.Hold != nil {
-		add(st.Hold.Mark)
-	}
-	for _, l := range st.Lifts {
-		add(l.Mark)
-	}
-	for _, h := range st.Heats {
-		add(h.Mark)
-	}
-	for _, a := range st.Align {
-		add(a.Mark)
-	}
-	for _, f := range st.Tighten {
-		add(jointsheet.Setting(f))
-	}
-	var set, read []*job.Dim // what has a limit as left is set, the rest is read
-	for _, d := range st.Set {
-		if d.Left != nil {
-			set = append(set, d)
-		} else {
-			read = append(read, d)
-		}
-	}
-	if len(set) > 0 {
-		add(c.W.AllSteps.Set.With(strings.Join(baseMarks(set), ", ")))
-	}
-	if len(read) > 0 {
-		add(c.W.AllSteps.Read.With(strings.Join(baseMarks(read), ", ")))
-	}
-	if st.Missed != "" && (st.Undoes == nil || st.Undoes.Missed != st.Missed) {
-		add(c.W.AllSteps.Missed.With(st.Missed))
-	}
-	return strings.Join(out, " · ")
+	return layout.Above(0.4, append(lines, line)...)
 }
 
 // sectionList is the list of sections on the front sheet with their pages and hours, and
@@ -213,10 +130,11 @@ func (c *composer) sectionList() layout.Block {
 	if h := c.Job.Hours; h.Sign() > 0 {
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Total.With(h.Print(), c.Job.CrewHours.Print()))}, layout.ParaOpts{}))
 	}
-	list := []layout.Block{c.Heading(w.Sections), columnsOf(lines, columns, width, 0.6)}
+	list := []layout.Block{c.Heading(w.Sections), columnsOf(lines, columns, width, 0.4)}
+	var runs []layout.Run
 	marks := func(name string, all []string) {
 		if len(all) > 0 {
-			list = append(list, c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, name+"  "), layout.T(layout.Sub, strings.Join(all, " · "))}, layout.ParaOpts{}))
+			runs = append(runs, layout.T(layout.SubBold, name+"  "), layout.T(layout.Sub, strings.Join(all, " · ")+"   "))
 		}
 	}
 	var holds, lifts, heats []string
@@ -234,6 +152,9 @@ func (c *composer) sectionList() layout.Block {
 	marks(w.Holds, holds)
 	marks(w.Lifts, lifts)
 	marks(w.Heats, heats)
+	if len(runs) > 0 {
+		list = append(list, c.Para(c.Span, runs, layout.ParaOpts{}))
+	}
 	return layout.Above(1, list...)
 }
 

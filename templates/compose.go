@@ -224,13 +224,15 @@ func decimalComma(j *job.Job, w *words.Catalogue) bool {
 // it, for the plate at the head of the page is shared.
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
+	work := true // of the sheet before: none follows the work, whose pages have a head and a foot of their own
 	for _, k := range c.bound() {
-		follows := k.follows && len(out) > 0 && out[len(out)-1].Landscape == landscape[k.name]
+		follows := k.follows && !work && out[len(out)-1].Landscape == landscape[k.name]
 		c := c.forSheet(k, follows)
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
 			continue
 		}
+		work = k.handover
 		if k.handover {
 			c.workPieces(pieces)
 		}
@@ -241,7 +243,7 @@ func (c *composer) sheets() []layout.Sheet {
 		out = append(out, layout.Sheet{
 			Name: k.name, Title: title, Pieces: pieces, Follows: follows,
 			Head: func(page, total int) layout.Block {
-				return c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
+				return c.head(c.pageTitle(title, page, k.handover), plateRoom(k.name), k.handover, page, total)
 			},
 			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
 			Landscape: landscape[k.name],

@@ -18,7 +18,7 @@ func counts(c *composer) []layout.Piece {
 	if len(kinds) == 0 {
 		return nil
 	}
-	g := c.TwoUp(block.Col(w.Counts.Kind, 0), block.Col(w.Register.Expected, 12), block.Col(w.Register.CountedApart, 12.5), block.Col(w.Counts.BackOn, 12.5),
+	g := c.TwoUp(block.Col(w.Counts.Kind, 0), block.Col(w.Register.Expected, 11), block.Col(w.Register.CountedApart, 12.5), block.Col(w.Counts.BackOn, 12.5),
 		block.Col(w.Common.Scrap, 11), block.Col(w.Counts.OverShort, 13))
 	var rows []layout.Row
 	for _, k := range kinds {

@@ -32,7 +32,7 @@ func (c *composer) criticalGrids(dims []*job.Dim) (beside, stacked block.Grid) {
 	cols := []block.Column{block.Col(w.Common.Mark, 0), block.Col(w.Common.AsFound, found), block.Col(w.Common.AsLeft, left), block.Col(w.Common.Initials, initialsCol)}
 	both := []block.Column{cols[0], block.Col(w.Common.AsFound+", "+w.Common.AsLeft, found+left), cols[3]}
 	beside, stacked = c.Grid(cols...), c.Grid(both...)
-	stacked.Table.Columns[2].Span = 2
+	stacked.Table.Columns[1].Span = 2
 	beside.Table.PadY, stacked.Table.PadY = layout.GapY/2, layout.GapY/2 // boxes of neighbouring rows
 	return beside, stacked
 }

@@ -27,7 +27,7 @@ func deviations(c *composer) []layout.Piece {
 
 const (
 	deviationRows           = 8
-	handovers               = 3
+	handovers               = 2
 	handoverH     layout.Mm = 17
 	sketchH       layout.Mm = 60
 )

@@ -21,7 +21,7 @@ func front(c *composer) []layout.Piece {
 	blocks = append(blocks, c.inThePack(), c.sectionList(), c.legend(), c.checkBar(), c.release())
 	var out []layout.Piece
 	for i, b := range blocks {
-		gap := layout.Mm(4)
+		gap := layout.Mm(3.5)
 		if i == 0 || i > 1 && i <= listed {
 			gap = 2
 		}
@@ -87,7 +87,7 @@ func (c *composer) inThePack() layout.Block {
 		tags += c.W.Front.SpareTags.With(strconv.Itoa(spare))
 	}
 	lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Body, tags)}, layout.ParaOpts{}))
-	return layout.Above(1, c.Heading(c.W.Front.InThisPack), columnsOf(lines, columns, width, 1))
+	return layout.Above(1, c.Heading(c.W.Front.InThisPack), columnsOf(lines, columns, width, 0.2))
 }
 
 // legend explains the marks.
@@ -100,10 +100,10 @@ func (c *composer) legend() layout.Block {
 		}
 		runs = append(runs, layout.T(layout.Body, sep), layout.T(layout.Strong, l.Letter), layout.T(layout.Body, " "+l.Means))
 	}
+	runs = append(runs, c.placeLegend()...)
+	runs = append(runs, layout.T(layout.Body, ". "+c.markSentence()))
 	return layout.Above(1, c.Heading(c.W.Front.HowToRead),
 		c.Para(c.Span, runs, layout.ParaOpts{}),
-		c.placeLegend(),
-		c.Para(c.Span, []layout.Run{layout.T(layout.Body, c.markSentence())}, layout.ParaOpts{}),
 		c.Para(c.Span, []layout.Run{layout.T(layout.Strong, c.W.Front.Planning)}, layout.ParaOpts{}))
 }
 
@@ -149,7 +149,7 @@ func (c *composer) placesUsed() []job.Place {
 
 // placeLegend says what the short names of places mean and from where they are seen;
 // nothing where all are told by a number.
-func (c *composer) placeLegend() layout.Block {
+func (c *composer) placeLegend() []layout.Run {
 	var out []string
 	var at source.Pos // of the first: they are told in one line
 	seen := ""
@@ -168,9 +168,9 @@ func (c *composer) placeLegend() layout.Block {
 		out = append(out, text)
 	}
 	if len(out) == 0 {
-		return layout.Block{}
+		return nil
 	}
-	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(out, " · "))}, layout.ParaOpts{Ref: at})
+	return []layout.Run{{Text: " · " + strings.Join(out, " · "), Style: layout.Body, Ref: at}}
 }
 
 // checkBar is a bar of 50 mm that shows whether the printer has scaled the page; beside it

@@ -10,9 +10,9 @@ import (
 // Measures of the head and foot of every page.
 const (
 	plateH      layout.Mm = 12.4
-	lowPlateH   layout.Mm = 6.8 // on sheets of work, where a line stands below it
+	lowPlateH   layout.Mm = 6.6 // on sheets of work, where a line stands below it
 	titlesH     layout.Mm = 21  // the most that machine and job may take in the head
-	runningH    layout.Mm = 5.6 // the line for the section that goes on
+	runningH    layout.Mm = 5.8 // the line for the section that goes on
 	stripLabelW layout.Mm = 25
 )
 
@@ -30,15 +30,17 @@ func (c *composer) head(title string, plateW layout.Mm, work bool, page, total i
 	quiet := quietOf(code)
 	code = code.Pad(-quiet-codeLift, -quiet, -quiet, -quiet)
 	width := c.Span - code.W - codeGap
-	plate := c.plateText(title).Heading(1).Pad(0, 4, 0, 4)
-	high := plateH
-	if work {
-		high = lowPlateH
-	}
-	plate = plate.Fill(max(plate.W, 30), high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
+	plate := c.plate(title, work)
 	var line layout.Block
 	if beside := width - plate.W - plateGap; work {
-		edition, titles := c.edition(), c.titlesInLine(beside-c.pageNoWidth()-2)
+		edition := c.edition()
+		titles := c.titlesInLine(beside - c.pageNoWidth() - 2)
+		if first := c.plate(firstTitle(title), work); plate.W > first.W {
+			// The head is no higher where other sheets share the page.
+			if room := width - first.W - plateGap - c.pageNoWidth() - 2; c.titlesInLine(room).H < titles.H {
+				plate, titles = first, c.titlesInLine(room)
+			}
+		}
 		line = layout.Middle(0, plate, layout.Space(plateGap, 1), titles, layout.Space(2, 1), c.pageNo(page, total))
 		line = layout.Above(0, line, edition.Fill(width, max(runningH, edition.H), 1, 0.5))
 	} else {
@@ -51,6 +53,17 @@ func (c *composer) head(title string, plateW layout.Mm, work bool, page, total i
 	under := width + codeGap - quiet
 	rule := layout.Drawn(under, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: under, Weight: layout.Rule}})
 	return layout.Above(ruleGap, line, rule).Pad(0, 0, underHead-ruleGap-layout.Rule, 0)
+}
+
+// plate is the plate that names the sheets of a page, lower on sheets of work, where a line
+// stands below it.
+func (c *composer) plate(title string, work bool) layout.Block {
+	high := plateH
+	if work {
+		high = lowPlateH
+	}
+	plate := c.plateText(title, work).Heading(1).Pad(0, 4, 0, 4)
+	return plate.Fill(max(plate.W, 30), high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
 }
 
 // running is the room for the section that goes on, in the last line of the head of a
@@ -97,10 +110,15 @@ func (c *composer) titles(width layout.Mm, page, total int) layout.Block {
 	return titles.Fill(width, min(titles.H, titlesH), 0, 0)
 }
 
-// titlesInLine are machine and job in one line, or where they are long below each other.
+// titlesInLine are machine and job in one line. Where they are long the number alone stands
+// for the job, whose title is on all other sheets; or they stand below each other.
 func (c *composer) titlesInLine(width layout.Mm) layout.Block {
 	o, e := layout.ParaOpts{Ref: c.Job.Order.At}, layout.ParaOpts{Ref: c.Job.Equipment.At}
-	titles := layout.Level(titleGap, c.Line(0, c.machine(width), e), c.Line(0, c.number(width), o))
+	name, no := c.Line(0, c.machine(width), e), c.Job.Order.Number
+	titles := layout.Level(titleGap, name, c.Line(0, c.number(width), o))
+	if titles.W > width {
+		titles = layout.Level(titleGap, name, c.Words(layout.Body, no).Tagged(c.Job.Order.At))
+	}
 	if titles.W > width {
 		titles = layout.Above(0, c.Para(width, c.machine(width), e), c.Para(width, c.number(width), o))
 	}

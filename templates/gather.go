@@ -14,7 +14,7 @@ func gather(c *composer) []layout.Piece {
 	w, s := c.W, c.Job.Supplies
 	out := c.instrumentList(s.Instruments)
 	out = append(out, c.toolList(s.Tools)...)
-	used := []block.Column{block.Col(w.Gather.HowMuch, 15), block.Col(w.Gather.Issued, 14), block.Col(w.Gather.Used, 14), block.Col(w.Gather.Returned, 16.5)}
+	used := []block.Column{block.Col(w.Gather.HowMuch, 12), block.Col(w.Gather.Issued, 12.5), block.Col(w.Gather.Used, 11.5), block.Col(w.Gather.Returned, 16)}
 	out = append(out, c.supplyList(s.Spares, append([]block.Column{block.Col(w.Gather.Spares, 0)}, used...)...)...)
 	out = append(out, c.supplyList(s.Consumables, append([]block.Column{block.Col(w.Gather.Consumables, 0)}, used...)...)...)
 	if len(out) == 0 {
@@ -63,7 +63,7 @@ func baseMarks(ds []*job.Dim) []string {
 // toolList is the list of tools: what is issued comes back, none of it is used up.
 func (c *composer) toolList(list []*job.Supply) []layout.Piece {
 	w := c.W.Gather
-	return c.supplyList(list, block.Col(w.Tools, 0), block.Col(w.HowMuch, 15), block.Col(w.Issued, 14), block.Col(w.Returned, 16.5))
+	return c.supplyList(list, block.Col(w.Tools, 0), block.Col(w.HowMuch, 12), block.Col(w.Issued, 13), block.Col(w.Returned, 16))
 }
 
 // supplyList is one of the lists of tools, spares and consumables, in one column or two

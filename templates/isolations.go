@@ -45,7 +45,7 @@ func isolations(c *composer) []layout.Piece {
 			rows = append(rows, row)
 		}
 	}
-	return c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(blanks(len(rows), 4, 1, spareRows))...))
+	return c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(blanks(len(rows), 6, 1, spareRows))...))
 }
 
 // periods are the times that an isolation is locked, one where no step locks it.

@@ -31,7 +31,7 @@ func openings(c *composer) []layout.Piece {
 	}
 	out := c.ListSheet(w.Openings.Rule, g, append(rows, g.Blank(blanks(len(rows), 4, 1, 2))...))
 	log := c.Grid(block.Col(w.Openings.Tools, 0), block.Col(w.Openings.TakenTo, 40), block.Col(w.Common.CountedIn, 22), block.Col(w.Common.CountedOut, 22), block.Col(w.Common.InitialsDate, 34))
-	return append(out, log.Under(log.Blank(blanks(len(rows), 1, 3, 6)))...)
+	return append(out, log.Under(log.Blank(blanks(len(rows), 2, 3, 6)))...)
 }
 
 // stepCell names the step that does something, small, in a cell to write in.

@@ -195,7 +195,7 @@ func (w *wants) moves(jb *job.Job, st *job.Step, own func(string, string)) {
 		if m.Part.Set != nil {
 			own(m.Part.Set.Mark, "the matched set of "+m.Part.Name)
 		}
-		if jb.HandMatters(m.Part) {
+		if m.Part.Handed {
 			hand := "right-hand thread"
 			if m.Part.Left {
 				hand = "left-hand thread"
@@ -253,7 +253,8 @@ func (w *wants) acts(jb *job.Job, st *job.Step, own func(string, string)) {
 		own(h.Mark, "a heat")
 	}
 	for _, p := range st.Marks {
-		own("match mark across the joint of "+p.Name, "is marked")
+		own("match mark", "is marked")
+		own(p.Name, "is marked")
 	}
 	if st.Undoes == nil && !st.Back {
 		for _, r := range st.WayRound {

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -13,7 +14,7 @@ import (
 // registerTick is the width of the box for the stub, and registerPad the room about a text.
 const (
 	registerTick layout.Mm = 8
-	registerPad  layout.Mm = 0.8
+	registerPad  layout.Mm = 0.6
 )
 
 // register sets the container register: a card a tag, two beside each other, with boxes for
@@ -58,7 +59,7 @@ func (c *composer) registerText(t *job.Tag) layout.Block {
 	if !t.Spare {
 		runs = append(runs, layout.T(layout.Sub, "  "+noBreak(c.W.Common.Number+" "+strconv.Itoa(t.N))+" · "), layout.T(layout.SubBold, noBreak(c.inIt(t))),
 			layout.T(layout.Sub, " · "), layout.T(layout.SubBold, c.registerName(t)), layout.T(layout.Sub, c.registerContents(t)))
-		if moves := joinFacts(c.movesText(c.W.Common.OffAt, t.In), c.movesText(c.W.Common.BackAt, t.Out)); moves != "" {
+		if moves := joinFacts(movesText(c.W.Common.OffAt, t.In), movesText(c.W.Common.BackAt, t.Out)); moves != "" {
 			runs = append(runs, layout.T(layout.Sub, " · "+moves))
 		}
 	}
@@ -119,17 +120,27 @@ func (c *composer) registerTier(t *job.Tag, width layout.Mm, boxes []boxWord) la
 }
 
 // movesText is where the contents of a container come off, or go back.
-func (c *composer) movesText(word string, ms []*job.Move) string {
+func movesText(word string, ms []*job.Move) string {
 	if len(ms) == 0 {
 		return ""
 	}
-	return word + " " + c.stepsAndPages(ms)
+	return word + " " + stepsOf(ms)
 }
 
-// registerName is what a line of the register is for: of a container its name, of a bag in
-// one and of a big part, whose marks tell the rest, the pieces themselves.
-func (c *composer) registerName(t *job.Tag) string {
+// ownPieces reports whether the pieces name a tag: those of a bag in a container and of a
+// big part, whose marks tell the rest, and one kind of pieces that has the name.
+func (c *composer) ownPieces(t *job.Tag) bool {
 	if t.Pocket != "" || t.Part != nil {
+		return true
+	}
+	in := job.Contents(t.In)
+	return len(in) == 1 && c.bagsInside(t) == "" && strings.EqualFold(in[0].Name, c.tagName(t))
+}
+
+// registerName is what a card of the register is for: its pieces, or the name of the
+// container.
+func (c *composer) registerName(t *job.Tag) string {
+	if c.ownPieces(t) {
 		return block.PartList(t.In)
 	}
 	return c.tagName(t)
@@ -138,7 +149,7 @@ func (c *composer) registerName(t *job.Tag) string {
 // registerContents is what is in a container, and what is to be known of it.
 func (c *composer) registerContents(t *job.Tag) string {
 	s := ""
-	if t.Pocket == "" && t.Part == nil {
+	if !c.ownPieces(t) {
 		s = "  " + joinFacts(block.PartList(t.In), c.bagsInside(t))
 	}
 	for _, text := range block.OldPieces(c.Composer, t.In) {
@@ -170,18 +181,14 @@ func (c *composer) scrapLater() string {
 	return out
 }
 
-// stepsAndPages lists where parts come off or go back: 3.2 p. 9.
-func (c *composer) stepsAndPages(ms []*job.Move) string {
-	s, last := "", ""
+// stepsOf lists where parts come off or go back, without pages: the storeroom has the sheets
+// of the work not before it, and the sheet of all steps has the pages.
+func stepsOf(ms []*job.Move) string {
+	var out []string
 	for _, m := range ms {
-		if m.Step.No == last {
-			continue
+		if n := len(out); n == 0 || out[n-1] != m.Step.No {
+			out = append(out, m.Step.No)
 		}
-		if s != "" {
-			s += ", "
-		}
-		last = m.Step.No
-		s += c.W.Common.StepPage.With(m.Step.No, c.Page("step "+m.Step.No))
 	}
-	return s
+	return strings.Join(out, ", ")
 }

@@ -12,8 +12,9 @@ const widestTitles layout.Mm = 44
 
 // pageTitle is what stands on the plate of a page: the titles of the sheets that it
 // carries, a line each, of many the first and the last. The one of the run in the first pass, when
-// no page is known yet.
-func (c *composer) pageTitle(of string, page int) string {
+// no page is known yet. The plate of a sheet of work is low: it has the first alone, and
+// those that begin below have their own.
+func (c *composer) pageTitle(of string, page int, work bool) string {
 	names := c.names[page]
 	if len(names) == 0 {
 		return of
@@ -22,7 +23,7 @@ func (c *composer) pageTitle(of string, page int) string {
 	for _, k := range kinds() {
 		titles[k.name] = k.title(c.W)
 	}
-	if len(names) == 1 {
+	if len(names) == 1 || work {
 		return titles[names[0]]
 	}
 	between := " ·\n"
@@ -30,6 +31,14 @@ func (c *composer) pageTitle(of string, page int) string {
 		between = " –\n"
 	}
 	return titles[names[0]] + between + titles[names[len(names)-1]]
+}
+
+// firstTitle is the title of the first sheet of a page, marked where others follow on it.
+func firstTitle(text string) string {
+	if first, _, more := strings.Cut(text, "\n"); more {
+		return strings.TrimRight(first, " ·–") + " …"
+	}
+	return text
 }
 
 // plateRoom is the room that a sheet keeps for its plate: where others may follow it,
@@ -45,11 +54,15 @@ func plateRoom(name string) layout.Mm {
 }
 
 // plateText sets the title of a sheet, or those of the sheets that share a page, a line
-// each in letters that let two go into the height of the head.
-func (c *composer) plateText(text string) layout.Block {
+// each in letters that let two go into the height of the head; on sheets of work, whose
+// plate is low, in one line.
+func (c *composer) plateText(text string, work bool) layout.Block {
 	titles := strings.Split(text, "\n")
-	if len(titles) == 1 && c.Width(layout.Plate, text) <= widestTitles {
-		return c.Words(layout.Plate, text)
+	if work {
+		titles = []string{strings.Join(titles, " ")}
+	}
+	if len(titles) == 1 && c.Width(layout.Plate, titles[0]) <= widestTitles {
+		return c.Words(layout.Plate, titles[0])
 	}
 	small := layout.Plate
 	small.Size, small.Lead = layout.Strong.Size, layout.Strong.Lead

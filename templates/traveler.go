@@ -20,18 +20,26 @@ func (c *composer) sectionHead(s *job.Section) layout.Block {
 // the head of the page, with room beside it for the step that goes on, or below where it
 // is too long. line is where it stands.
 func (c *composer) sectionAgain(s *job.Section) (again *layout.Block, line step.Running) {
-	if width, up := c.running(); width > 0 {
-		for _, st := range []layout.Style{layout.Section, layout.StepNo, layout.Limit, layout.Strong} {
-			runs := c.sectionRuns(s, st, false)
-			if one := c.Line(0, runs, layout.ParaOpts{Ref: s.At}); one.W+goesOnRoom <= width {
-				one = one.Fill(one.W, runningH, 0, 0.5).At(0, -up)
-				one.H = 0
-				return &one, step.Running{Taken: one.W, Right: width, Up: up, H: runningH}
-			}
-		}
+	if one, width, up := c.inHead(s, false); width > 0 {
+		return &one, step.Running{Taken: block.InkRight(one), Right: width, Up: up, H: runningH}
 	}
 	b := c.Para(c.Span, c.sectionRuns(s, layout.Section, true), layout.ParaOpts{Ref: s.At}).Pad(0, 0, 0.7, 0)
 	return &b, step.Running{Taken: block.InkRight(b), Right: c.Span, Up: b.H, H: layout.Section.Lead}
+}
+
+// inHead is the heading of a section in the head of a page, as large as it goes there, with
+// the room of the line and how far it begins above the flow; no room where it is too long.
+func (c *composer) inHead(s *job.Section, begins bool) (one layout.Block, width, up layout.Mm) {
+	width, up = c.running()
+	for _, st := range []layout.Style{layout.Section, layout.StepNo, layout.Limit, layout.Strong} {
+		one = c.Line(0, c.sectionRuns(s, st, begins), layout.ParaOpts{Ref: s.At})
+		if begins && one.W <= width || one.W+goesOnRoom <= width {
+			one = one.Fill(one.W, runningH, 0, 0.5).At(0, -up)
+			one.H = 0
+			return one, width, up
+		}
+	}
+	return layout.Block{}, 0, 0
 }
 
 // goesOnRoom is the room that is kept in the head of a page for the number of a step that
@@ -101,7 +109,12 @@ func (c *composer) work(back bool) []layout.Piece {
 		}
 		before = s
 		again, line := c.sectionAgain(s)
-		out = append(out, layout.Piece{Block: c.sectionHead(s).Heading(2).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1})
+		head := layout.Piece{Block: c.sectionHead(s).Heading(2).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1}
+		if top, width, _ := c.inHead(s, true); width > 0 {
+			top = top.Heading(2).Anchored("section " + s.No)
+			head.AtTop = &top
+		}
+		out = append(out, head)
 		for i := 0; i < len(s.Steps); i++ {
 			group++
 			st := s.Steps[i]

@@ -30,16 +30,16 @@ func attached(jb *job.Job, in packs.Inputs, row bool) []layout.Attachment {
 			return
 		}
 		plain := kind + path.Ext(name)
-		if base := filepath.Base(strings.ReplaceAll(name, "\\", "/")); name != stdinName && !strings.ContainsAny(base, ":\x00") && base != "/" {
+		if base := filepath.Base(strings.ReplaceAll(name, "\\", "/")); name != stdinName && anywhere(base) {
 			plain = base
 		}
 		if row && name == in.Job {
 			plain = kind + ".yaml"
 		}
-		for taken[plain] {
+		for taken[strings.ToLower(plain)] {
 			plain = kind + "-" + plain // of two folders
 		}
-		taken[plain] = true
+		taken[plain], taken[strings.ToLower(plain)] = true, true
 		command += flag + " " + plain
 		out = append(out, layout.Attachment{Name: plain, What: what, Type: "text/plain", Origin: true, Data: data})
 	}

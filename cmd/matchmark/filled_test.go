@@ -98,8 +98,24 @@ func byPen(t *testing.T, rows [][]ink, copies []string) []*big.Rat {
 	}
 	for _, row := range rows {
 		sign, cur := "", new(big.Rat)
-		sum := false // the row is the end of a sum
+		sum := false // what is read is the end of a sum
+		end := func() {
+			switch {
+			case sum:
+				results = append(results, new(big.Rat).Set(total))
+				total = new(big.Rat)
+			case sign == "−":
+				total.Sub(total, cur)
+			default:
+				total.Add(total, cur)
+			}
+		}
+		begun := 0 // where the line of the sum begins: a row may hold several
 		for i, m := range row {
+			if i > begun && strings.Contains("+−=", m.text) && m.text != "" {
+				end()
+				sign, cur, sum, begun = "", new(big.Rat), false, i
+			}
 			if m.text == "" {
 				switch {
 				case m.copied:
@@ -120,9 +136,9 @@ func byPen(t *testing.T, rows [][]ink, copies []string) []*big.Rat {
 			for k, s := range step.FindAllString(m.text, -1) {
 				n, _ := new(big.Rat).SetString(strings.TrimSpace(strings.Trim(s, "÷× m")))
 				switch {
-				case i == 0 && k == 0 && (s == "+" || s == "−"):
+				case i == begun && k == 0 && (s == "+" || s == "−"):
 					sign = s
-				case i == 0 && k == 0 && s == "=":
+				case i == begun && k == 0 && s == "=":
 					sum = true
 				case strings.HasPrefix(s, "÷"):
 					cur.Quo(cur, n)
@@ -133,15 +149,7 @@ func byPen(t *testing.T, rows [][]ink, copies []string) []*big.Rat {
 				}
 			}
 		}
-		switch {
-		case sum:
-			results = append(results, new(big.Rat).Set(total))
-			total = new(big.Rat)
-		case sign == "−":
-			total.Sub(total, cur)
-		default:
-			total.Add(total, cur)
-		}
+		end()
 	}
 	if len(copies) > 0 {
 		t.Errorf("%d readings have no box to be copied into: %v", len(copies), copies)
@@ -219,7 +227,7 @@ func TestFilledExample(t *testing.T) {
 	d22 := dim("D22/NDE")
 	got = byPen(t, inks(pack, "reassembly", d22)[:4], []string{"37.290", "36.480"})
 	same("D22", got[0], "0.35")
-	if s := textsOf(pack, "reassembly", d22.At); !strings.Contains(s, "0.35 0.20 + 0.15") {
+	if s := textsOf(pack, "reassembly", d22.At); !strings.Contains(s, "0.35 0.20+0.15") {
 		t.Errorf("the table of packs does not make 0.35 of 0.20 and 0.15: %s", s)
 	}
 

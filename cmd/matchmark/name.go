@@ -11,6 +11,12 @@ import (
 // first dot.
 var reserved = regexp.MustCompile(`(?i)^(con|prn|aux|nul|com[0-9]|lpt[0-9]) *(\.|$)`)
 
+// anywhere reports whether a file of a name can be written on every system: Windows keeps
+// names for devices, has signs of its own in paths, and drops a dot or a space at the end.
+func anywhere(name string) bool {
+	return name != "" && !reserved.MatchString(name) && !strings.ContainsAny(name, "<>:\"/\\|?*\x00") && strings.TrimRight(name, ". ") == name
+}
+
 // fileName makes part of a file name of a job number and revision: letters, digits, dash,
 // dot and underscore stay, all else becomes a dash. Six figures of the digest of the name
 // then follow, so that two jobs never get the same files: WO/1 and WO-1 are two. A name

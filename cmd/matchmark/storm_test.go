@@ -160,7 +160,7 @@ func sumBox(pack *templates.Pack, u job.Use) bool {
 				continue
 			}
 			text, isText := it.Shape.(layout.Text)
-			caption = caption || isText && text.S == want
+			caption = caption || isText && strings.HasPrefix(text.S, want)
 			rect, isBox := it.Shape.(layout.Rect)
 			box = box || isBox && it.Role == layout.RoleValue && rect.Cells == d.SumBox().Before+1+d.SumBox().After
 		}

@@ -57,20 +57,20 @@ func onStep(items []layout.Item, mark string) bool {
 }
 
 // onRegister reports whether the register has the mark of a tag and a tick box
-// in its line.
+// on its card.
 func onRegister(pack *templates.Pack, tag *job.Tag) bool {
 	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != "register" {
 			continue
 		}
+		in := false // the card of the tag
 		for _, it := range f.Items {
-			text, ok := it.Shape.(layout.Text)
-			if !ok || text.S != tag.Mark {
-				continue
+			if text, ok := it.Shape.(layout.Text); ok && text.Face == layout.Bold && text.Size == layout.Limit.Size {
+				in = text.S == tag.Mark
 			}
-			return slices.ContainsFunc(f.Items, func(box layout.Item) bool {
-				return box.Role == layout.RoleTick && box.Y < it.Y+6 && box.Y > it.Y-8
-			})
+			if in && it.Role == layout.RoleTick {
+				return true
+			}
 		}
 	}
 	return false

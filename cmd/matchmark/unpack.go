@@ -6,9 +6,12 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"runtime"
+	"strings"
 
 	"github.com/spf13/pflag"
 
+	"matchmark/layout"
 	"matchmark/layout/pdf"
 )
 
@@ -66,6 +69,9 @@ func inside(name, dir string) ([]output, error) {
 	if len(list) == 0 {
 		return nil, fmt.Errorf("%s: no files are kept inside; they are in the pack, not in its tags", name)
 	}
+	if err := writable(list, runtime.GOOS); err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
 	var out []output
 	for _, a := range list {
 		path := filepath.Join(dir, filepath.FromSlash(a.Name))
@@ -75,4 +81,23 @@ func inside(name, dir string) ([]output, error) {
 		out = append(out, output{path: path, data: bytes.NewBuffer(a.Data)})
 	}
 	return out, nil
+}
+
+// writable reports whether a system can hold the files of a pack as they are named: the
+// definition names some of them, so they cannot get other names here.
+func writable(list []layout.Attachment, system string) error {
+	folded := map[string]string{}
+	for _, a := range list {
+		for _, part := range strings.Split(a.Name, "/") {
+			if system == "windows" && !anywhere(part) {
+				return fmt.Errorf("%s is a name that Windows does not have for a file; unpack it on another system, and rename it where the definition names it", a.Name)
+			}
+		}
+		key := strings.ToLower(a.Name)
+		if other, twice := folded[key]; twice && (system == "windows" || system == "darwin") {
+			return fmt.Errorf("%s and %s are one file on this system; unpack them on another one", other, a.Name)
+		}
+		folded[key] = a.Name
+	}
+	return nil
 }

@@ -98,6 +98,8 @@ func takeApart(s *skeleton, contents [][]byte) (parts, error) {
 		object := s.raw[o.at:places[i+1].at]
 		if page := (o.number - 3) / 2; o.number == pageObject(page) && page < len(contents) {
 			object = bytes.Replace(object, []byte("/Type /Page\n"), fmt.Appendf(nil, "/Type /Page /StructParents %d\n", page), 1)
+			// Links are printed, which changes nothing on paper: ISO 19005-3, 6.3.2.
+			object = bytes.ReplaceAll(object, []byte("/Subtype /Link "), []byte("/Subtype /Link /F 4 "))
 		}
 		if bytes.Contains(object, []byte("/utf8")) && !bytes.Contains(object, []byte("\nstream\n")) {
 			object = []byte(names.Replace(string(object)))

@@ -44,6 +44,12 @@ func (b *builder) readParts() {
 			b.Job.Parts = append(b.Job.Parts, p)
 		}
 	}
+	for _, same := range b.Parts {
+		left := slices.ContainsFunc(same, func(p *job.Part) bool { return p.Left })
+		for _, p := range same {
+			p.Handed = left
+		}
+	}
 	b.readAssemblies()
 	b.readBehind()
 }

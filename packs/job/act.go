@@ -95,8 +95,8 @@ func (s *Step) Acts() []Act {
 // VerbOrder lists all verbs in the order in which the step does them, those that
 // it does not use included.
 func (s *Step) VerbOrder() []Verb {
-	order := []Verb{DoPermit}
-	done := map[Verb]bool{DoPermit: true, DoHold: true, DoEmpty: true, DoHeat: true, DoLift: true, DoSetDown: true}
+	order := append(make([]Verb, 0, lastVerb+3), DoPermit)
+	done := [lastVerb]bool{DoPermit: true, DoHold: true, DoEmpty: true, DoHeat: true, DoLift: true, DoSetDown: true}
 	add := func(v Verb) {
 		if done[v] {
 			return

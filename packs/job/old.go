@@ -1,7 +1,5 @@
 package job
 
-import "slices"
-
 // OldOne is the move by which a new piece goes on for those that this one takes off,
 // where they are kept for a while and not scrapped at once: they are held against the
 // new ones, or used once more. It is nil where they go back, or to scrap at once.
@@ -13,12 +11,6 @@ func (m *Move) OldOne() *Move {
 		return b
 	}
 	return nil
-}
-
-// HandMatters reports whether the hand of the thread of a part must be said: it is
-// left-hand, or it is right-hand and the same part at another place is left-hand.
-func (j *Job) HandMatters(p *Part) bool {
-	return p.Left || slices.ContainsFunc(j.Parts, func(q *Part) bool { return q.Left && q.Key == p.Key })
 }
 
 // TurnedFrom is from where a part that is turned is seen, empty if it is looked at from

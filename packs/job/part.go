@@ -17,7 +17,10 @@ type Part struct {
 	Count  int // pieces at this place, 1 or more
 	Thread *thread.Thread
 	Left   bool // left-hand thread
-	Flats  int  // flats or slots of a nut, 0 if not said
+	// Handed says that the hand of its thread must be said: it is left-hand, or right-hand
+	// where the same part at another place is left-hand.
+	Handed bool
+	Flats  int // flats or slots of a nut, 0 if not said
 	Mass   *units.Quantity
 	Renew  string // as written: "always", "as set", "never", "added", or a condition; empty if reused
 	Holds  string // what it holds back: spring, pressure or weight

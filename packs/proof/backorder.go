@@ -250,25 +250,25 @@ func undone(w *walk.Walk, st *job.Step, tightens map[job.Fastening][]*walk.Event
 // something to the first step that puts that back, and such a step to the last of
 // the others.
 func (b *binder) backOrder() {
-	first := map[*walk.Event]reach{} // by the act
-	last := map[*walk.Event]reach{}  // by the event that puts back
+	first := make([]reach, len(b.walk.Events)) // by the act
+	last := make([]reach, len(b.walk.Events))  // by the event that puts back
 	newReachers(b.walk).each(func(x reach) {
 		for _, act := range x.then.acts {
-			if was, ok := first[act]; !ok || x.first.first.Index < was.first.first.Index {
-				first[act] = x
+			if was := &first[act.Index]; was.first == nil || x.first.first.Index < was.first.first.Index {
+				*was = x
 			}
 		}
 		for _, fit := range x.first.fits {
-			if was, ok := last[fit]; !ok || x.then.last.Index > was.then.last.Index {
-				last[fit] = x
+			if was := &last[fit.Index]; was.then == nil || x.then.last.Index > was.then.last.Index {
+				*was = x
 			}
 		}
 	})
-	for _, e := range b.walk.Events {
-		if x, ok := first[e]; ok {
+	for i, e := range b.walk.Events {
+		if x := first[i]; x.first != nil {
 			b.before(e.Step, x.first.first.Step, job.Bind{Kind: job.BoundBack, Reason: x.by.reason, Part: x.first.first.Move.Part})
 		}
-		if x, ok := last[e]; ok {
+		if x := last[i]; x.then != nil {
 			b.before(x.then.last.Step, e.Step, job.Bind{Kind: job.BoundBack, Reason: x.by.reason, Part: e.Move.Part})
 		}
 	}

@@ -1,6 +1,7 @@
 package alignsheet
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -48,6 +49,8 @@ type setTable struct {
 const (
 	leastSetText layout.Mm = 40
 	boxGap                 = layout.GapX
+	// afterTitle is the room from a title to the first boxes below it.
+	afterTitle layout.Mm = 1
 )
 
 // tables sets all sets, as many beside each other as there is room for.
@@ -68,7 +71,7 @@ func (s sheet) tables(under ...*layout.Block) []layout.Piece {
 
 func (t setTable) pieces(under ...*layout.Block) []layout.Piece {
 	w := t.W
-	head := layout.Above(1, t.row(layout.Block{W: t.text}, t.title), t.Rule(layout.Rule)).Pad(0, 0, 1.5, 0)
+	head := layout.Above(1, t.row(t.words(layout.Sub, t.a.Setup.Unit.Print()), t.title), t.Rule(layout.Rule)).Pad(0, 0, 1.5, 0)
 	zero := t.line(layout.Sub, w.Alignment.Zero+" "+w.Alignment.Closes.With(t.twoSteps()))
 	out := []layout.Piece{{Block: zero, Gap: 4, KeepNext: true, Under: under}, {Block: head, Gap: 2, KeepNext: true, Under: under}}
 	under = append(under[:len(under):len(under)], &head)
@@ -76,16 +79,19 @@ func (t setTable) pieces(under ...*layout.Block) []layout.Piece {
 		out = append(out, layout.Piece{Block: b, Gap: gap, KeepNext: keep, Under: under})
 	}
 	for _, d := range t.a.Setup.Dials() {
-		add(layout.GapY, true, t.dialName(d))
 		for i, at := range clock {
-			add(layout.GapY, i < len(clock)-1, t.row(t.words(layout.Body, w.Alignment.Clock[at]), func(n int) layout.Block { return t.reading(n, d) }))
+			runs := []layout.Run{layout.T(layout.Strong, w.Alignment.Dial[d]), layout.T(layout.Body, "  "+w.Alignment.Clock[at])}
+			text := t.Para(t.text, runs, layout.ParaOpts{Ref: t.a.At})
+			add(layout.GapY, i < len(clock)-1, t.row(text, func(n int) layout.Block { return t.reading(n, d) }))
 		}
 	}
 	for _, aside := range []bool{false, true} {
 		add(layout.GapY, true, t.words(layout.Strong, map[bool]string{false: w.Alignment.UpTitle, true: w.Alignment.RightTitle}[aside]))
+		gap := afterTitle
 		for i, r := range t.a.Ladder {
 			if sideways(r.Code) == aside {
-				add(layout.GapY, false, t.rung(i, r))
+				add(gap, false, t.rung(i, r))
+				gap = layout.GapY
 			}
 		}
 	}
@@ -114,13 +120,26 @@ func (t setTable) words(st layout.Style, text string) layout.Block {
 	return t.Para(t.text, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: t.a.At})
 }
 
-// title is the name of a set.
+// title is the name of a set. What is read as found stands in the boxes of dimensions and
+// is copied from there.
 func (t setTable) title(n int) layout.Block {
-	title := t.W.Alignment.FoundTitle
+	w := t.W
+	title := w.Alignment.FoundTitle
 	if n > 0 {
-		title = t.W.Alignment.SetTitle.With(strconv.Itoa(n))
+		title = w.Alignment.SetTitle.With(strconv.Itoa(n))
 	}
-	return t.Para(t.col, []layout.Run{layout.T(layout.Strong, title)}, layout.ParaOpts{Ref: t.a.At})
+	name := t.Para(t.col, []layout.Run{layout.T(layout.Strong, title)}, layout.ParaOpts{Ref: t.a.At})
+	var from []string
+	for _, d := range t.a.Setup.Dials() {
+		if x := t.a.Read[d]; x != nil && n == 0 && x.FoundAt != nil {
+			from = append(from, w.Common.StepPage.With(x.Mark, t.Page("found "+x.Mark)))
+		}
+	}
+	if len(from) == 0 {
+		return name
+	}
+	text := w.Alignment.CopiedFrom.With(strings.Join(slices.Compact(from), ", "))
+	return layout.Above(0.2, name, t.Para(t.col, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: t.a.At}))
 }
 
 // twoSteps is how far the readings of a dial may miss: one step at each end.
@@ -128,20 +147,6 @@ func (s sheet) twoSteps() string {
 	q := *s.a.Setup.Reads
 	q.Number = units.Exact(q.Number.Mul(units.Whole(2)).Rat(), q.Number.Decimals())
 	return q.Print()
-}
-
-// dialName is the line above the readings of a dial. What is read as found stands in the
-// box of a dimension and is copied from there.
-func (t setTable) dialName(d align.Dial) layout.Block {
-	name := t.words(layout.Strong, t.W.Alignment.Dial[d]+", "+t.a.Setup.Unit.Print())
-	return t.row(name, func(n int) layout.Block {
-		x := t.a.Read[d]
-		if x == nil || n > 0 || x.FoundAt == nil {
-			return layout.Block{W: t.col}
-		}
-		text := t.W.Alignment.CopiedFrom.With(t.W.Common.StepPage.With(x.Mark, t.Page("found "+x.Mark)))
-		return t.Para(t.col, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: t.a.At})
-	})
 }
 
 // reading is the box of a reading of a dial.

@@ -25,12 +25,15 @@ type Grid struct {
 const rowH layout.Mm = 9
 
 // Grid makes a table over the whole width.
-func (c *Composer) Grid(cols ...Column) Grid {
+func (c *Composer) Grid(cols ...Column) Grid { return c.gridPadded(1.2, cols...) }
+
+// gridPadded is a table with so much room between its rules and what stands in its cells.
+func (c *Composer) gridPadded(pad layout.Mm, cols ...Column) Grid {
 	rest := c.Span
 	for _, x := range cols {
 		rest -= x.width
 	}
-	g := Grid{c: c, Table: layout.Table{PadX: 1.2, PadY: 0.3, Grid: true, MinH: rowH}}
+	g := Grid{c: c, Table: layout.Table{PadX: pad, PadY: 0.3, Grid: true, MinH: rowH}}
 	if c.Pen().Gloves {
 		g.Table.MinH += 2
 	}

@@ -9,7 +9,7 @@ import (
 func (c *Composer) TwoUp(cols ...Column) Grid {
 	half := *c
 	half.Span = c.Span / 2
-	g := half.Grid(cols...)
+	g := half.gridPadded(0.6, cols...)
 	g.c = c
 	return g
 }

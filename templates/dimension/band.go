@@ -52,7 +52,7 @@ type frameOf struct {
 // they must save to stand so: below each other they are found faster.
 const (
 	pairGap   layout.Mm = 2
-	pairSaves layout.Mm = 5
+	pairSaves layout.Mm = 3
 )
 
 // smallShare is the share of the width that the smaller of two frames takes, where they do

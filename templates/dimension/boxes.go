@@ -17,8 +17,11 @@ func boxItems(c *block.Composer, d *job.Dim, sides []Side, tables []layout.Block
 	switch p := d.Positions; {
 	case p.Kind == job.Single:
 		out = sideItems(c, d, sides, width)
-	case len(sides) > 1:
+	case len(tables) > 0:
 		out = []layout.Block{sideTable(tables, cols, width)}
+		if len(sides) == 1 {
+			return out
+		}
 		if m := movement(d); m == nil || m.Thick == nil {
 			if tick := backedOff(c, d); workOf(sides) == &d.LeftWork && !tick.Empty() {
 				out = append(out, tick)

@@ -3,6 +3,7 @@ package dimension
 import (
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/reading"
 	"matchmark/templates/block"
 	"matchmark/templates/picture"
 )
@@ -55,7 +56,7 @@ func (k content) inner() layout.Block {
 
 // plain is how much height the small picture must save before it takes the place of the
 // one with names.
-const plain layout.Mm = 2
+const plain layout.Mm = 1
 
 // pictures are the pictures of a content, that with names first; an empty one where there
 // is none.
@@ -163,9 +164,13 @@ func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
 	})
 }
 
-// tables are the ways to set the boxes of several sides at several places.
+// tables are the ways to set boxes at several places: those of several sides, and those
+// that are too many for a row.
 func (k content) tables(e entry) []layout.Block {
-	if len(e.sides) < 2 || e.d.Positions.Kind == job.Single {
+	if kind := e.d.Positions.Kind; kind == job.Single || kind == job.Log || len(e.sides) < 2 && kind != job.Grid {
+		return nil
+	}
+	if f := e.d.Box.Form; len(e.sides) < 2 && (f == reading.Line || f == reading.Grid) {
 		return nil
 	}
 	return listOnce(k.tried.tables, e.d, func() []layout.Block { return sideTables(k.Composer, e.d, e.sides) })
@@ -204,7 +209,7 @@ func (k content) verdict(e entry, w way) []layout.Block {
 
 // padded is a content with the room to its frame.
 func padded(c *block.Composer, content layout.Block) layout.Block {
-	return content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1.2, block.CellPad, 1.6, block.CellPad)
+	return content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1, block.CellPad, 1.3, block.CellPad)
 }
 
 // lowBoxes is the height of one line of boxes with their captions.

@@ -39,12 +39,17 @@ func (k content) handContents() []layout.Block {
 	width := k.Span - 2*block.CellPad
 	e := k.entries[0]
 	parts, items := k.handParts(e, width)
-	items = append(append(items, extraItems(k.Composer, e.d, e.sides)...), k.verdict(e, way{})...)
-	parts = append(parts, layout.Above(layout.GapY, k.flow(items, width).make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
+	items = append(items, extraItems(k.Composer, e.d, e.sides)...)
+	row := k.flow(append(items[:len(items):len(items)], k.verdict(e, way{})...), width)
+	if low := k.flow(append(items, k.verdict(e, way{stacked: true})...), width); low.h < row.h-0.5 {
+		row = low
+	}
+	parts = append(parts, layout.Above(layout.GapY, row.make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
 	out := []layout.Block{}
 	frame := k.handHead(width)
+	whole := layout.Above(layout.GapY, append([]layout.Block{frame}, parts...)...)
 	for _, p := range parts {
-		if frame.H+layout.GapY+p.H > tallFrame {
+		if whole.H > tallest && frame.H+layout.GapY+p.H > tallFrame {
 			out = append(out, frame)
 			runs := []layout.Run{markRun(k.Composer, e.d.Mark, width), layout.T(layout.Strong, "  "+e.d.What)}
 			frame = k.Para(width, runs, layout.ParaOpts{Ref: e.d.At}) // the next page may begin here
@@ -73,15 +78,6 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	}
 	left := width - aside - layout.GapX
 	parts, items := k.handParts(e, left)
-	if e.d.Shims != nil && e.sides[0].Copied && len(items) > 0 {
-		// Whether the old pack stays is told beside the leaves, or with the verdict.
-		items = items[:len(items)-1]
-		if rest := left - block.RowWidth(items) - layout.GapX; rest >= leastOldPack && len(items) > 0 {
-			items = append(items, oldPackStays(k.Composer, e.d, min(rest, widestOldPack)-0.01))
-		} else {
-			verdict = append([]layout.Block{oldPackStays(k.Composer, e.d, aside)}, verdict...)
-		}
-	}
 	if items = append(items, extraItems(k.Composer, e.d, e.sides)...); len(items) > 0 {
 		parts = append(parts, block.FlowRow(items, left))
 	}
@@ -135,14 +131,6 @@ func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block) size
 // handSet is what handEntry has in every way.
 func (k content) handSet(e entry, width layout.Mm) handSet {
 	parts, items := k.handParts(e, width)
-	limit := limitOf(k.Composer, e.d, k.back, width).boxes
-	if last := len(items) - 1; len(limit) > 0 && e.d.Shims != nil && e.sides[0].Copied && last >= 0 {
-		// Before the leaves stand the limit and whether the old pack stays within it.
-		parts = append([]layout.Block{block.FlowRow(append(limit, items[last]), width)}, parts...)
-		items = items[:last:last]
-	} else {
-		items = append(limit, items...)
-	}
 	return handSet{parts, append(items, extraItems(k.Composer, e.d, e.sides)...)}
 }
 
@@ -167,20 +155,26 @@ func (k content) handHead(width layout.Mm) layout.Block {
 }
 
 // handParts are the sums for the limits and those of the reading, and the boxes that
-// stand in one row with the verdict: in putting back the value found first.
+// stand in one row with the verdict: in putting back the value found first, of a pack of
+// shims the ends that its sum must be in.
 func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Block) {
 	c, d, sides := k.Composer, e.d, e.sides
-	parts = limitLadders(c, d, *workOf(sides), width)
+	parts, ends := limitLadders(c, d, *workOf(sides), width)
+	limit := limitOf(c, d, k.back, width).boxes
 	s := sides[min(1, len(sides)-1)]
 	switch {
 	case d.Shims != nil:
-		more, row := shimBoxes(c, d, sides, width)
-		return append(parts, more...), row
+		rows, last := shimBoxes(c, d, sides, width)
+		if !last.Empty() {
+			items = append(items, last)
+		}
+		return append(parts, rows...), append(append(items, limit...), ends...)
 	case s.work.Formula == nil && d.OneIs == nil:
-		return parts, boxItems(c, d, sides, k.tables(e), 0, width)
+		return parts, append(limit, boxItems(c, d, sides, k.tables(e), 0, width)...)
 	}
+	items = limit
 	if sides[0].Copied && d.Positions.Boxes() == 1 {
-		items = sideItems(c, d, sides[:1], width)
+		items = append(items, sideItems(c, d, sides[:1], width)...)
 	}
 	if s.work.Formula == nil {
 		return append(parts, stampedBoxes(c, d, s, width)), items

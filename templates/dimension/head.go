@@ -46,14 +46,14 @@ func (k content) setHead(w way, width layout.Mm) layout.Block {
 	out = append(out, SourcesDiffer(c, d, width)...)
 	out = append(out, cameBack(c, d, k.back, width)...)
 	out = append(out, remarks(c, d, width)...)
-	if w.limitInHead && len(k.entries) == 1 {
-		out = append(out, limit.boxes...)
-	}
 	return layout.Above(0.4, out...)
 }
 
 // limit are the pieces of the limit that stand before the boxes.
 func (k content) limit(w way, width layout.Mm) []layout.Block {
+	if w.limitInHead && len(k.entries) == 1 {
+		return limitOf(k.Composer, k.d(), k.back, width).boxes
+	}
 	if w.limitInHead {
 		return nil
 	}

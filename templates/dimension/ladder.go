@@ -7,6 +7,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
@@ -71,12 +72,23 @@ type ladderEnd struct {
 	at                         int // which position, from 0
 }
 
-// rungs sets the lines of one ladder below each other, the decimal points of their
-// last boxes in one column, the unit and the limit behind the result.
+// rungs sets the lines of one ladder below each other, or beside each other where that takes
+// less height.
 func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
-	if one := rungsInRow(c, d, l, end, width); !one.Empty() {
-		return one
+	below, across := rungsBelow(c, d, l, end, width), rungsInRows(c, d, l, end, width)
+	if !across.Empty() && across.H < below.H-acrossSaves {
+		return across
 	}
+	return below
+}
+
+// acrossSaves is how much height the lines of a sum must save to stand beside each other:
+// below each other they are added up faster.
+const acrossSaves layout.Mm = 1
+
+// rungsBelow sets the lines of one ladder below each other, the decimal points of their
+// last boxes in one column, the unit and the limit behind the result.
+func rungsBelow(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
 	after := 0
 	for _, r := range l.Rungs {
 		after = max(after, lastAfter(r))
@@ -168,6 +180,8 @@ func rungPieces(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, la
 				box = box.Named(end.key)
 			}
 			flush(box)
+		case p.Word == reading.WordRounded && i > 0 && r.Parts[i-1].Blank != reading.NoBlank:
+			text = append(text, reading.Part{Text: roundedTo(c, r.Parts[i-1].Box)})
 		case p.Word == reading.WordRounded || p.Word == reading.Literal && p.Mark == "":
 			text = append(text, p)
 		case len(boxes) == 0:
@@ -179,6 +193,15 @@ func rungPieces(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, la
 		boxes = append(boxes, sumWords(c, "= "+r.Name, d).Pad(0, 0, 2.2, 0))
 	}
 	return boxes, rungLabel(c, l, label, last, end)
+}
+
+// roundedTo says to which figure the number in a box is rounded.
+func roundedTo(c *block.Composer, box reading.Box) string {
+	figure := "1"
+	if box.After > 0 {
+		figure = units.ForPaper("0." + strings.Repeat("0", box.After-1) + "1")
+	}
+	return c.W.Ladder.RoundedTo.With(figure)
 }
 
 // lastBlank is which part of a line is its last box, -1 if it has none.

@@ -1,8 +1,6 @@
 package dimension
 
 import (
-	"strings"
-
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
@@ -11,9 +9,9 @@ import (
 )
 
 // limitLadders sets the sums that give the ends of limits, and the boxes for the
-// ends of a size with a tolerance.
-func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm) []layout.Block {
-	var out []layout.Block
+// ends of a size with a tolerance: with its sum, or of a pack of shims, which is judged
+// last, apart.
+func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm) (out, last []layout.Block) {
 	for _, l := range w.Limits {
 		prefix := ""
 		switch l.Limit {
@@ -31,7 +29,12 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 				for i, n := range names {
 					out = append(out, rungs(c, d, ladder, ladderEnd{name: prefix + name, position: n, at: i}, width))
 					if l.At != nil && l.Test.Rule == reading.Nominal {
-						out = append(out, limitEnds(c, d, l, i, width))
+						ends := limitEnds(c, d, l, i)
+						if d.Shims != nil {
+							last = append(last, ends...)
+						} else {
+							out = append(out, block.FlowRow(ends, width))
+						}
 					}
 				}
 			}
@@ -40,11 +43,11 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 		add(l.Low, c.W.Ladder.LowEnd)
 		add(l.High, c.W.Ladder.HighEnd)
 	}
-	return out
+	return out, last
 }
 
 // limitEnds are the two boxes for the ends of a size that was worked out.
-func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, at int, width layout.Mm) layout.Block {
+func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, at int) []layout.Block {
 	rungs := c.Filled.Rungs(l.At, at)
 	last := rungs[len(rungs)-1]
 	target := last.Parts[lastBlank(last)].Value
@@ -60,9 +63,9 @@ func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, at int, width l
 			end := target.Add(by)
 			p.Value = &end
 		}
-		return layout.Bottom(2, sumWords(c, sentence.With(strings.TrimLeft(by.Print(), "+−-")), d).Pad(0, 0, 2.2, 0), ladderBox(c, d, p, name))
+		return layout.Above(0.3, endName(c, d, name, sentence, by), ladderBox(c, d, p, ""))
 	}
-	return block.FlowRow([]layout.Block{one(l.Test.Lower, c.W.Ladder.LowEnd), one(l.Test.Upper, c.W.Ladder.HighEnd)}, width)
+	return []layout.Block{one(l.Test.Lower, c.W.Ladder.LowEnd), one(l.Test.Upper, c.W.Ladder.HighEnd)}
 }
 
 // stampedBoxes sets the box for a number that stands on a part, and the sum that makes

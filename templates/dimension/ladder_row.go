@@ -6,12 +6,43 @@ import (
 	"matchmark/templates/block"
 )
 
-// rungsInRow sets a whole ladder in one row, above the boxes of each line what it takes;
-// nothing where that is wider than the room.
-func rungsInRow(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
+// rungsInRows sets a ladder from left to right in as few rows as it takes, above the boxes of
+// each line what it takes; nothing where a line is wider than the room.
+func rungsInRows(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
+	const gap = 2
+	pieces := rungsAcross(c, d, l, end)
+	tail := unitAndLimit(c, d, end.limit, width)
+	last := len(pieces) - 1
+	pieces[last] = layout.Bottom(gap, pieces[last], tail.Pad(0, 0, 2, 0))
+	if end.position != "" {
+		pieces[0] = layout.Bottom(gap, c.Words(layout.Strong, end.position).Pad(0, 0, 2.2, 0), pieces[0])
+	}
+	rows := [][]layout.Block{nil}
+	used := layout.Mm(0)
+	for _, p := range pieces {
+		if p.W > width {
+			return layout.Block{}
+		}
+		n := len(rows) - 1
+		if len(rows[n]) > 0 && used+p.W > width {
+			rows, n, used = append(rows, nil), n+1, 0
+		}
+		rows[n] = append(rows[n], p)
+		used += p.W + gap
+	}
+	var out []layout.Block
+	for _, r := range rows {
+		out = append(out, layout.Bottom(gap, r...))
+	}
+	return layout.Above(layout.GapY, out...)
+}
+
+// rungsAcross are the lines of a ladder, each with its sign before its boxes and what it
+// takes above them.
+func rungsAcross(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd) []layout.Block {
 	const leastLabel = 30
-	var row []layout.Block
-	for i, r := range l.Rungs {
+	var out []layout.Block
+	for i, r := range c.Filled.Rungs(l, end.at) {
 		boxes, label := rungPieces(c, d, l, r, i == len(l.Rungs)-1, end, true)
 		line := layout.Bottom(2, boxes...)
 		if label != "" {
@@ -22,15 +53,7 @@ func rungsInRow(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, wid
 		if sign := signText[r.Sign]; sign != "" {
 			line = layout.Bottom(1.5, c.Line(0, []layout.Run{layout.T(layout.Limit, sign)}, layout.ParaOpts{Ref: d.At, Role: roleSum}).Pad(0, 0, 2, 0), line)
 		}
-		row = append(row, line)
+		out = append(out, line)
 	}
-	tail := unitAndLimit(c, d, end.limit, width)
-	row = append(row, tail.Pad(0, 0, 2, 0))
-	if end.position != "" {
-		row = append([]layout.Block{c.Words(layout.Strong, end.position).Pad(0, 0, 2.2, 0)}, row...)
-	}
-	if one := layout.Bottom(2, row...); one.W <= width {
-		return one
-	}
-	return layout.Block{}
+	return out
 }

@@ -95,7 +95,7 @@ func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
 			continue
 		}
 		if rest := r.tail[n:]; len(rest) > 0 {
-			mark := k.Words(layout.SubBold, r.entry.d.Mark).Pad(0, 0, 2.5, 0)
+			mark := textLine(k.Composer, r.entry.d, layout.SubBold, r.entry.d.Mark).Pad(0, 0, 2.5, 0)
 			below = append(below, done(layout.Bottom(labelGap, mark, block.FlowRow(rest, width-mark.W-labelGap))))
 		}
 		below = append(below, k.warm(*r.entry, width))

@@ -1,6 +1,7 @@
 package dimension
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -10,27 +11,21 @@ import (
 	"matchmark/templates/block"
 )
 
-// leastMaterial is the least width of the box for a leaf's material or mark.
-const leastMaterial layout.Mm = 22
-
 // shimBoxes sets a pack of shims: the leaves one by one with their sum, a row a side; and
-// the boxes that stand in one row with the verdict: in putting back whether the old pack
-// stays, and what each leaf is made of or marked with.
-func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows, last []layout.Block) {
-	var cols []Side
-	for _, s := range sides {
-		if !s.signed { // the difference is that of the sums
-			cols = append(cols, s)
-		}
-	}
-	if len(cols) > 1 {
-		last = append(last, oldPackStays(c, d, 0))
-	}
+// apart what each leaf is made of or marked with, and in putting back whether the old pack
+// stays.
+func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows []layout.Block, last layout.Block) {
+	sides = slices.DeleteFunc(slices.Clone(sides), func(s Side) bool { return s.signed }) // the difference is that of the sums
 	if d.Shims.Stock.Stock.Pick {
-		return []layout.Block{pickBoxes(c, d, cols, width)}, last
+		if len(sides) > 1 {
+			last = oldPackStays(c, d, 0)
+		}
+		return []layout.Block{pickBoxes(c, d, sides, width)}, last
 	}
-	rows, materials := leafTable(c, d, cols, width)
-	return rows, append(materials, last...)
+	if rows, last := leafTable(c, d, sides, width); rows.W <= width {
+		return []layout.Block{rows}, last
+	}
+	return leafRows(c, d, sides, width)
 }
 
 // oldPackStays is the box to tick where the old pack goes back, its words in lines of a
@@ -38,15 +33,17 @@ func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (ro
 func oldPackStays(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
 	tick := c.Tick(layout.Body, "", d.At)
 	if width == 0 {
-		return c.Tick(layout.Body, c.W.Shims.OldPackStays, d.At).Pad(0, 0, 1.5, 0)
+		return c.Tick(layout.Body, c.W.Shims.OldPackStays, d.At)
 	}
 	const gap = 1.2
 	words := c.Para(width-tick.W-gap, []layout.Run{layout.T(layout.Sub, c.W.Shims.OldPackStays)}, layout.ParaOpts{Ref: d.At})
 	return layout.Beside(gap, tick, words)
 }
 
-// Widths of the box for whether the old pack stays, in lines, at the least and at the most.
+// Widths of the box for a leaf's material or mark, and of that for whether the old pack
+// stays, in lines, at the least and at the most.
 const (
+	leastMaterial layout.Mm = 22
 	leastOldPack  layout.Mm = 22
 	widestOldPack layout.Mm = 40
 )
@@ -73,7 +70,7 @@ func stockText(c *block.Composer, d *job.Dim) string {
 // packTable sets the table that rounds to what there is, in as many columns as go
 // beside each other, each as wide as its rows.
 func packTable(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
-	const between = 5
+	const between = 4
 	table := layout.Block{}
 	for columns := 1; columns <= len(d.Shims.Rows); columns++ {
 		deep := (len(d.Shims.Rows) + columns - 1) / columns
@@ -93,10 +90,10 @@ func packTable(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
 
 // packColumn is one column of the table, with its head.
 func packColumn(c *block.Composer, d *job.Dim, rows []shim.Row) layout.Block {
-	const gap = 2.5
+	const gap = 1.8
 	cells := [][3]string{{c.W.Shims.WorkedOut, c.W.Shims.Pack, c.W.Shims.Leaves}}
 	for _, r := range rows {
-		cells = append(cells, [3]string{r.From.Print() + "\u00a0– " + r.To.Print(), r.Pack.Thickness.Print(), packText(r.Pack)})
+		cells = append(cells, [3]string{r.From.Print() + "\u00a0– " + r.To.Print(), r.Pack.Thickness.Print(), strings.ReplaceAll(packText(r.Pack), "\u00a0", "")})
 	}
 	styles := func(i int) [3]layout.Style {
 		if i == 0 {
@@ -137,32 +134,91 @@ func packText(p shim.Pack) string {
 	return strings.Join(out, "\u00a0+\u00a0")
 }
 
-// leafTable sets the leaves of a pack beside each other with their sum at the end,
-// one row a side, and below them boxes for what each leaf is made of or marked with.
-func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows, materials []layout.Block) {
-	leaves := d.Leaves()
+// leafBoxes are the boxes of the leaves of one side and that of their sum.
+func leafBoxes(c *block.Composer, d *job.Dim, s Side) []layout.Block {
+	var row []layout.Block
+	for i := range d.Leaves() {
+		leaf := s.on(i)
+		leaf.kind = job.LeafBlank
+		row = append(row, Box(c, d, leaf, "", false))
+	}
+	return append(row, Box(c, d, s, "", false))
+}
+
+// leafHeads are the names of the leaves and of their sum.
+func leafHeads(c *block.Composer, d *job.Dim) []string {
+	var out []string
+	for i := range d.Leaves() {
+		out = append(out, c.W.Shims.Leaf.With(strconv.Itoa(i+1)))
+	}
+	return append(out, withUnit(c, d, c.W.Shims.SumOfLeaves))
+}
+
+// leafName is the name of the row of leaves of a side.
+func leafName(c *block.Composer, d *job.Dim, s Side) string {
+	if s.Copied {
+		return c.W.Shims.FromPage.With(c.Page("found " + d.Mark))
+	}
+	return s.caption
+}
+
+// leafTable sets the leaves of a pack beside each other with their sum at the end, one row
+// a side, and below each leaf the box for what it is made of or marked with.
+func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows, below layout.Block) {
+	var boxes [][]layout.Block
+	var names []string
+	leaves := leafHeads(c, d)
+	widths := make([]layout.Mm, len(leaves))
 	for _, s := range sides {
-		first := s.caption
-		if s.Copied {
-			first = c.W.Shims.FromPage.With(c.Page("found " + d.Mark))
+		row := leafBoxes(c, d, s)
+		for i, b := range row {
+			widths[i] = max(widths[i], b.W, leastMaterial)
 		}
-		var row []layout.Block
-		for i := range leaves {
-			caption := c.W.Shims.Leaf.With(strconv.Itoa(i + 1))
+		boxes = append(boxes, row)
+		names = append(names, leafName(c, d, s))
+	}
+	head := layout.Bottom(layout.GapX, heads(c, d, leaves, widths)...)
+	labelW := foldedWidth(c, layout.Caption, names, labelLines(layout.Caption))
+	out := []layout.Block{}
+	for i, row := range boxes {
+		out = append(out, layout.Middle(labelGap, rowLabel(c, d, layout.Caption, names[i], labelW), cells(row, widths)))
+	}
+	var last []layout.Block
+	for _, w := range widths[:len(widths)-1] {
+		last = append(last, c.WideBox(layout.RoleWords, w, 1, c.W.Shims.Material, d.At))
+	}
+	if len(sides) > 1 {
+		room := width - labelW - labelGap - block.RowWidth(last) - layout.GapX
+		last = append(last, oldPackStays(c, d, max(min(room, widestOldPack), leastOldPack)))
+	}
+	rows = layout.Above(headGap, head.At(labelW+labelGap, 0), layout.Above(layout.GapY, out...))
+	return rows, layout.Beside(layout.GapX, last...).At(labelW+labelGap, 0)
+}
+
+// leafRows sets a pack whose leaves do not all go beside each other.
+func leafRows(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows []layout.Block, below layout.Block) {
+	named := func(name string, b layout.Block) layout.Block {
+		return layout.Above(headGap, textLine(c, d, layout.Caption, name), b)
+	}
+	var last []layout.Block
+	for _, s := range sides {
+		row := leafBoxes(c, d, s)
+		for i, name := range leafHeads(c, d) {
 			if i == 0 {
-				caption = first + ", " + caption
+				name = spoken(leafName(c, d, s), name)
 			}
-			leaf := s.on(i)
-			leaf.kind = job.LeafBlank
-			row = append(row, Box(c, d, leaf, caption, false))
+			row[i] = named(name, row[i])
 		}
-		rows = append(rows, block.FlowRow(append(row, Box(c, d, s, withUnit(c, d, c.W.Shims.SumOfLeaves), false)), width))
+		rows = append(rows, block.FlowRow(row, width))
 	}
-	one := Box(c, d, Side{}, "", false).W
-	for range leaves {
-		materials = append(materials, c.WideBox(layout.RoleWords, max(one, leastMaterial), 1, c.W.Shims.Material, d.At))
+	one := max(Box(c, d, Side{}, "", false).W, leastMaterial)
+	for range d.Leaves() {
+		last = append(last, c.WideBox(layout.RoleWords, one, 1, c.W.Shims.Material, d.At))
 	}
-	return rows, materials
+	if len(sides) > 1 {
+		last = append(last, oldPackStays(c, d, 0))
+	}
+	return rows, block.FlowRow(last, width)
 }
 
 // pickBoxes sets a box to tick for each of a graded set, for every side, and the box

@@ -150,7 +150,7 @@ func longestWord(c *block.Composer, st layout.Style, text string) layout.Mm {
 	return most
 }
 
-// sideTables are the boxes of several sides in tables, the lowest first: those of all ways
+// sideTables are the boxes of one or several sides at several places in tables, the lowest first: those of all ways
 // of which no other is as low and as narrow.
 func sideTables(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	names := PositionNames(d.Positions)
@@ -162,9 +162,10 @@ func sideTables(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 		all = append(all, positionRows(c, d, sides, names, groups), namedAbove(c, d, sides, names, groups))
 	}
 	if p := d.Positions; len(p.Rows) > 0 && len(p.Cols) > 0 {
-		at := func(r, k int) int { return r*len(p.Cols) + k }
-		all = append(all, gridTables(c, d, sides, p.Rows, p.Cols, at)...)
-		all = append(all, gridTables(c, d, sides, p.Cols, p.Rows, func(k, r int) int { return at(r, k) })...)
+		all = append(all, gridTables(c, d, sides, p.Rows, p.Cols)...)
+		if len(sides) == 1 {
+			all = append(all, boxTable{p.Cols, spokenAfter(sideNames(c, d, sides)[0], p.Rows), layout.Sub, func(r, k int) spot { return spot{k*len(p.Cols) + r, 0} }}.set(c, d, sides))
+		}
 	}
 	return leastOf(all)
 }
@@ -236,7 +237,7 @@ func namedAbove(c *block.Composer, d *job.Dim, sides []Side, names []string, gro
 		}
 		group := layout.Bottom(layout.GapX, heads(c, d, sideNames(c, d, sides), widths)...)
 		for i, row := range rows {
-			name := c.Words(layout.Sub, names[from+i])
+			name := textLine(c, d, layout.Sub, names[from+i])
 			gap := layout.Mm(1.5)
 			if i == 0 {
 				gap = headGap
@@ -250,12 +251,10 @@ func namedAbove(c *block.Composer, d *job.Dim, sides []Side, names []string, gro
 
 // gridTables are the ways to set rows and columns of positions: each row with the columns
 // of each side, and each row with a row a side.
-func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []string, at func(down, across int) int) []layout.Block {
+func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []string) []layout.Block {
 	var wide, deep []string
 	for _, s := range sideNames(c, d, sides) {
-		for _, a := range across {
-			wide = append(wide, s+", "+a)
-		}
+		wide = append(wide, spokenAfter(s, across)...)
 	}
 	for _, r := range down {
 		for _, s := range sideNames(c, d, sides) {
@@ -264,9 +263,18 @@ func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []stri
 	}
 	n, m := len(across), len(sides)
 	return []layout.Block{
-		boxTable{down, wide, layout.Sub, func(r, k int) spot { return spot{at(r, k%n), k / n} }}.set(c, d, sides),
-		boxTable{deep, across, layout.Caption, func(r, k int) spot { return spot{at(r/m, k), r % m} }}.set(c, d, sides),
+		boxTable{down, wide, layout.Sub, func(r, k int) spot { return spot{r*n + k%n, k / n} }}.set(c, d, sides),
+		boxTable{deep, across, layout.Caption, func(r, k int) spot { return spot{r/m*n + k, r % m} }}.set(c, d, sides),
 	}
+}
+
+// spokenAfter are names, each behind the same word.
+func spokenAfter(word string, names []string) []string {
+	var out []string
+	for _, n := range names {
+		out = append(out, spoken(word, n))
+	}
+	return out
 }
 
 // sideNames are the captions of sides with the unit.

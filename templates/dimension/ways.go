@@ -16,7 +16,7 @@ type way struct {
 
 // bind is how much height a way must save before the limit leaves its place before the
 // boxes, where a reader looks for it.
-const bind layout.Mm = 3
+const bind layout.Mm = 1.5
 
 // Many is how many dimensions a job may have before its pack takes too long to set: then
 // two ways are tried, and the others only where those do not fit.
@@ -73,8 +73,8 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 // ways are all ways that are worth a try.
 func (k content) ways() []way {
 	cols, above := 1, []bool{false}
-	if e := k.entries[0]; len(e.sides) > 1 {
-		cols = max(len(k.tables(e)), 1)
+	if e := k.entries[0]; len(k.tables(e)) > 0 {
+		cols = len(k.tables(e))
 	} else if e.d.Positions.Kind == job.Grid {
 		cols = 5
 	}

@@ -71,15 +71,30 @@ func familyPieces(c *block.Composer, family [][]*job.Heat) []layout.Piece {
 	if len(common) > 0 {
 		out = append(out, s.small(c.W.Heat.Assumptions, strings.Join(common, "; ")+"."))
 	}
+	var runs []layout.Run
+	say := func(h *job.Heat, name, text string) {
+		runs = append(runs, layout.Run{Text: name, Style: layout.SubBold, Ref: h.At}, layout.Run{Text: text, Style: layout.Sub, Ref: h.At})
+	}
+	formulas := map[string]bool{}
 	for i, hs := range family {
 		own := slices.DeleteFunc(told[i], func(text string) bool { return slices.Contains(common, text) })
 		one := sheetOf(c, hs[0])
 		if len(own) > 0 {
-			out = append(out, one.small(marksOf(hs)+": ", block.Capital(strings.Join(own, "; "))+"."))
+			say(hs[0], marksOf(hs)+": ", block.Capital(strings.Join(own, "; "))+".  ")
 		}
 		for _, w := range one.onWorks() {
-			out = append(out, one.small(marksOf(hs)+": "+c.W.Heat.WorkedOut, one.workText(w)))
+			name, formula := marksOf(hs)+": ", one.formulaText(w)
+			if !formulas[formula] {
+				name += c.W.Heat.WorkedOut
+			} else {
+				formula = ""
+			}
+			formulas[one.formulaText(w)] = true
+			say(hs[0], name, formula+one.termsText(w)+".  ")
 		}
+	}
+	if len(runs) > 0 {
+		out = append(out, layout.Piece{Block: c.Para(c.Span, runs, layout.ParaOpts{Ref: all[0].At}), Gap: 1.5})
 	}
 	return out
 }

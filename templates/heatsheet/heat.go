@@ -2,7 +2,6 @@ package heatsheet
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -23,7 +22,7 @@ func Sheet(c *block.Composer) []layout.Piece {
 	rule := c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, c.W.Heat.Rule)}, layout.ParaOpts{})
 	out := []layout.Piece{{Block: rule, KeepNext: true}}
 	group := 0
-	for _, family := range families(c, alikeHeats(c, c.Job.Heats)) {
+	for _, family := range families(c, inOrder(c.Job, alikeHeats(c, c.Job.Heats))) {
 		for _, hs := range family {
 			group++
 			out = append(out, heatPieces(c, hs, len(family) > 1, group)...)
@@ -33,6 +32,28 @@ func Sheet(c *block.Composer) []layout.Piece {
 		}
 	}
 	return out
+}
+
+// inOrder sorts heats, those that are alike together, by the step that needs one first.
+func inOrder(jb *job.Job, groups [][]*job.Heat) [][]*job.Heat {
+	place := map[*job.Step]int{}
+	for _, sec := range jb.Sections {
+		for _, st := range sec.Steps {
+			place[st] = len(place) + 1
+		}
+	}
+	first := func(group []*job.Heat) int {
+		at := len(place) + 1
+		for _, h := range group {
+			for _, st := range []*job.Step{h.PulledAt, h.PutOnAt} {
+				if n := place[st]; n > 0 {
+					at = min(at, n)
+				}
+			}
+		}
+		return at
+	}
+	return slices.SortedStableFunc(slices.Values(groups), func(a, b []*job.Heat) int { return cmp.Compare(first(a), first(b)) })
 }
 
 // heatPieces set one heat, or some that are alike; without its order of work where others
@@ -157,7 +178,7 @@ func (s sheet) pieces() []layout.Piece {
 
 // besidePicture sets a small picture of the joint with sentences to its right.
 func (s sheet) besidePicture(lines []string) layout.Piece {
-	const w, gap layout.Mm = 84, 4
+	const w, gap layout.Mm = 76, 4
 	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointHeight)
 	if pic.Empty() {
 		return layout.Piece{Block: s.paras(layout.Body, lines)}
@@ -193,51 +214,6 @@ func (s sheet) heavyFrame(blocks ...layout.Block) layout.Block {
 	b.W = s.Span - 6
 	return b.Pad(2, 3, 2, 3).Border(layout.Rect{Weight: layout.Heavy})
 }
-
-// numberedTicks are numbered acts, each with a box to tick; in two columns where that is
-// lower.
-func (s sheet) numberedTicks(acts []string) []layout.Piece {
-	var out []layout.Piece
-	heads := s.tickHeads()
-	rows := s.tickRows(acts, s.Span)
-	if half := (s.Span - layout.GapX) / 2; heads.Empty() && half-s.ticksWide()-actNumber >= leastAct {
-		cut := (len(acts) + 1) / 2
-		both := s.tickRows(acts, half)
-		left := layout.Above(0, both[:cut]...)
-		if b := layout.Beside(layout.GapX, left.Fill(half, left.H, 0, 0), layout.Above(0, both[cut:]...)); b.H <= mostTogether && b.H < layout.Above(0, rows...).H {
-			return []layout.Piece{{Block: b, Gap: 1}}
-		}
-	}
-	if !heads.Empty() {
-		out = append(out, layout.Piece{Block: heads, Gap: 1, KeepNext: true})
-	}
-	for i, row := range rows {
-		out = append(out, layout.Piece{Block: row, KeepNext: i == 0 || i == len(acts)-2})
-	}
-	return out
-}
-
-// tickRows are numbered acts in a width, as far apart as the ticks need.
-func (s sheet) tickRows(acts []string, width layout.Mm) []layout.Block {
-	var out []layout.Block
-	for i, a := range acts {
-		n := s.Line(actNumber, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", i+1))}, layout.ParaOpts{})
-		text := s.Para(width-actNumber-s.ticksWide(), []layout.Run{layout.T(layout.Body, a)}, layout.ParaOpts{Ref: s.h.At})
-		row := layout.Middle(0, s.ticksOf().Fill(s.ticksWide(), 6, 0, 0.5), n, text)
-		out = append(out, row.Fill(row.W, max(row.H+0.8, actRow), 0, 0.5))
-	}
-	return out
-}
-
-// Measures of a row of an act: its number, the least width of its text, and how far apart
-// the ticks of neighbouring rows are.
-const (
-	actNumber layout.Mm = 7
-	leastAct  layout.Mm = 60
-	actRow    layout.Mm = 8
-	// mostTogether is how high two columns of acts may be: a page does not end within them.
-	mostTogether layout.Mm = 50
-)
 
 // heatSigns are the signs of the notes that are repeated on the sheet: hot, fire,
 // magnetic field, cold, bad air.

@@ -25,20 +25,43 @@ func (s sheet) logTable() []layout.Piece {
 		text := w.HeatPull.LogElsewhere.With(d.Mark, s.Page("found "+d.Mark))
 		return []layout.Piece{{Block: s.paras(layout.Body, []string{text})}}
 	}
+	if len(s.h.Neighbours) <= 1 {
+		return s.logHalves()
+	}
 	cols := []block.Column{block.Col(w.HeatPull.LogTime, 18), block.Col(w.HeatPull.LogSkin, 0), block.Col(w.HeatPull.LogShaft, 30)}
-	for _, n := range s.h.Neighbours[:min(len(s.h.Neighbours), 2)] {
+	for _, n := range s.h.Neighbours[:2] {
 		cols = append(cols, block.Col(n.Name, 36))
 	}
-	cols = append(cols, block.Col(w.HeatPull.LogBy, 24))
-	g := s.Grid(cols...)
+	g := s.Grid(append(cols, block.Col(w.HeatPull.LogBy, 24))...)
 	g.Table.MinH = 9
 	step := s.logStep()
 	var rows []layout.Row
 	for i := range s.logLength(step) {
 		at := heat.Second(i+1) * step
-		rows = append(rows, g.Row(s.h.At, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, at)))
+		rows = append(rows, g.Row(s.h.At, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, 1, layout.Sub, at)))
 	}
 	return g.Table.Pieces(block.LastTogether(append(rows, g.Blank(1)...)))
+}
+
+// logHalves is the log in two halves beside each other, of few columns: what the skin must
+// have passed stands below the time.
+func (s sheet) logHalves() []layout.Piece {
+	const reading, by layout.Mm = 18, 18
+	w := s.W.HeatPull
+	cols := []block.Column{block.Col(w.LogTime, 0), block.Col(w.LogSkin, reading), block.Col(w.LogShaft, reading)}
+	for _, n := range s.h.Neighbours {
+		cols = append(cols, block.Col(n.Name, reading))
+	}
+	g := s.TwoUp(append(cols, block.Col(w.LogBy, by))...)
+	g.Table.MinH = 9
+	step := s.logStep()
+	var rows []layout.Row
+	for i := range s.logLength(step) {
+		at := heat.Second(i+1) * step
+		rows = append(rows, g.Row(s.h.At, layout.Above(0, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, 0, layout.Caption, at))))
+	}
+	both, rows := g.Pairs(append(rows, g.Blank(1)...))
+	return both.Table.Pieces(block.LastTogether(rows))
 }
 
 // loggedAt is the dimension that logs temperatures at the step of the pull, nil if
@@ -87,12 +110,12 @@ func (s sheet) logLength(step heat.Second) int {
 	return min(int(math.Ceil(float64(plan.Band.LeastFree/step)))+1, logRows)
 }
 
-// mustHave is the temperature that the skin must have passed, in its row.
-func (s sheet) mustHave(g block.Grid, at heat.Second) layout.Block {
+// mustHave is the temperature that the skin must have passed at a time, in a column.
+func (s sheet) mustHave(g block.Grid, column int, st layout.Style, at heat.Second) layout.Block {
 	if plan := s.h.Pull.Plan; plan != nil {
 		for _, p := range plan.Band.Pace {
 			if p.By == at {
-				return g.Text(1, layout.Sub, s.W.HeatPull.MustPass.With(s.u.AtLeast(p.Skin)), s.h.At)
+				return g.Text(column, st, s.W.HeatPull.MustPass.With(s.u.AtLeast(p.Skin)), s.h.At)
 			}
 		}
 	}

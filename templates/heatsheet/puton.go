@@ -13,10 +13,8 @@ import (
 // putOnPieces set the part of the sheet for putting a part on.
 func (s sheet) putOnPieces() []layout.Piece {
 	p, w := s.h.PutOn, s.W
-	out := []layout.Piece{s.titled(w.HeatOn.Title.With(w.Heat.ByWay.With(s.W.Said(string(p.By)))))}
-	for _, h := range s.each() {
-		out[0].Block = out[0].Block.Anchored("heat on " + h.Mark)
-	}
+	title := w.HeatOn.Title.With(w.Heat.ByWay.With(s.W.Said(string(p.By))))
+	var out []layout.Piece
 	add := func(gap layout.Mm, b layout.Block) {
 		if !b.Empty() {
 			out = append(out, layout.Piece{Block: b, Gap: gap})
@@ -26,7 +24,15 @@ func (s sheet) putOnPieces() []layout.Piece {
 	if s.h.Limit.NoFlame {
 		first += " " + w.Heat.NoFlame
 	}
+	if s.h.Pull == nil {
+		first = title + ". " + first
+	} else {
+		out = append(out, s.titled(title))
+	}
 	add(2, s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, []string{first})))
+	for _, h := range s.each() {
+		out[0].Block = out[0].Block.Anchored("heat on " + h.Mark)
+	}
 	if p.Plan != nil {
 		for _, b := range s.lookFirst(p.Plan.Warnings) {
 			add(2, b)

@@ -41,17 +41,25 @@ func (s sheet) workings(list []heat.Assumption, works []heat.Working) []layout.P
 	return out
 }
 
-// workText is a working: its formula, its terms, its source.
-func (s sheet) workText(w heat.Working) string {
-	var terms []string
-	for _, t := range w.Terms {
-		terms = append(terms, s.W.Said(t.Symbol)+" "+figure.Term(t)+figure.NBSP+t.Unit)
-	}
-	text := s.W.Said(w.Formula) + ": " + strings.Join(terms, ", ") + " (" + s.W.Said(w.Source) + ")"
+// workText is a working: its formula, its source, its terms.
+func (s sheet) workText(w heat.Working) string { return s.formulaText(w) + s.termsText(w) }
+
+// formulaText is the formula of a working with its source.
+func (s sheet) formulaText(w heat.Working) string {
+	text := s.W.Said(w.Formula) + " (" + s.W.Said(w.Source) + "): "
 	if s.u.Inch || s.u.Fahrenheit {
 		text = s.W.Heat.InMetric + text
 	}
 	return text
+}
+
+// termsText are the numbers of a working.
+func (s sheet) termsText(w heat.Working) string {
+	var terms []string
+	for _, t := range w.Terms {
+		terms = append(terms, s.W.Said(t.Symbol)+" "+figure.Term(t)+figure.NBSP+t.Unit)
+	}
+	return strings.Join(terms, ", ")
 }
 
 // small is a sentence in small letters behind its name.

@@ -1,7 +1,6 @@
 package jointsheet
 
 import (
-	"regexp"
 	"strings"
 
 	"matchmark/layout"
@@ -33,23 +32,28 @@ func toldOf(j *job.Joint) told {
 // factLines say what is known of the bolts, and what the torque does to one.
 func factLines(c *block.Composer, j *job.Joint, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	line := func(st layout.Style, text string) {
-		if text != "" {
-			out = append(out, c.Para(width, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: j.At}))
-		}
-	}
-	for _, t := range torqueLines(c, j) {
-		line(layout.Limit, t)
-	}
-	line(layout.Body, strings.Join(boltLines(c, j), " "))
-	if j.Result == nil {
-		line(layout.Sub, c.W.Tightening.NotWorked)
-	} else {
-		line(layout.Body, strings.Join(resultLines(c, j), " "))
-		for _, x := range j.Result.Cautions {
-			runs := []layout.Run{{Text: c.W.Tightening.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+block.Capital(x.In(c.W))+".")}
+	line := func(runs ...layout.Run) {
+		if len(runs) > 0 && runs[0].Text != "" {
 			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: j.At}))
 		}
+	}
+	tight, bolts := torqueLines(c, j), strings.Join(boltLines(c, j), " ")
+	if j.Result == nil {
+		runs := []layout.Run{layout.T(layout.Limit, strings.Join(tight, " · "))}
+		if len(tight) == 0 {
+			runs = nil
+		} else if bolts != "" {
+			bolts = " · " + bolts
+		}
+		line(append(runs, layout.T(layout.Body, bolts))...)
+		return out
+	}
+	for _, t := range tight {
+		line(layout.T(layout.Limit, t))
+	}
+	line(layout.T(layout.Body, strings.TrimSpace(bolts+" "+strings.Join(resultLines(c, j), " "))))
+	for _, x := range j.Result.Cautions {
+		line(layout.Run{Text: c.W.Tightening.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+block.Capital(x.In(c.W))+"."))
 	}
 	return out
 }
@@ -78,6 +82,9 @@ func finalTorque(c *block.Composer, j *job.Joint) []string {
 		text := w.Tightening.Torque.With(inBoth(j.Torque, j.Spec.Torque))
 		if j.Spec.Torque != nil && j.Spec.Torque.Low.Unit.Dimension() != units.Torque {
 			text = block.Capital(j.Torque)
+		}
+		if turn := LastTurn(c, j); turn != "" {
+			text = w.Tightening.ThenTurned.With(text, turn)
 		}
 		if j.Source != "" {
 			text += " · " + w.Common.Source.With(j.Source)
@@ -200,14 +207,14 @@ func resultLines(c *block.Composer, j *job.Joint) []string {
 			out = append(out, text)
 		}
 	}
+	// The pull is worked out from the torque: after a last turn it is more.
+	if LastTurn(c, j) != "" {
+		out = append(out, j.Torque+":")
+	}
 	add(joint.ToldPull, w.Tightening.ToldPull.With(t[joint.ToldPull]))
 	add(joint.ToldPreload, w.Tightening.Presses.With(t[joint.ToldPreload]))
 	if s := j.Spec.Scatter; s != nil {
-		words := w.Tightening.Scatter
-		if j.Result.Pull != nil {
-			words = w.Tightening.ScatterPull
-		}
-		add(joint.ToldPreloadLow, words.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print(), c.W.Said(s.Source)))
+		add(joint.ToldPreloadLow, w.Tightening.Scatter.With(t[joint.ToldPreloadLow], t[joint.ToldPreloadHigh], s.Percent.Print()))
 	}
 	if j.Count() > 1 {
 		add(joint.ToldClamp, w.Tightening.Together.With(c.W.Pieces(j.Count()), t[joint.ToldClamp]))
@@ -215,63 +222,4 @@ func resultLines(c *block.Composer, j *job.Joint) []string {
 	add(joint.ToldShare, w.Tightening.Share.With(t[joint.ToldShare], t[joint.ToldStress], t[joint.ToldProofStress]))
 	add(joint.ToldShareHigh, w.Tightening.ShareHigh.With(t[joint.ToldShareHigh]))
 	return out
-}
-
-// workings list how it was worked out.
-func workings(c *block.Composer, j *job.Joint) []layout.Block {
-	if j.Result == nil {
-		return nil
-	}
-	w := c.W
-	small := func(name, text string) layout.Block {
-		return c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: j.At, Role: "working"})
-	}
-	var lines []string
-	for _, x := range j.Result.Workings {
-		var terms []string
-		for _, f := range x.Figures {
-			terms = append(terms, strings.TrimSpace(c.W.Said(f.Symbol)+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
-		}
-		lines = append(lines, pointsForPaper(c.W.Said(x.Formula))+": "+strings.Join(terms, ", ")+" ("+c.W.Said(x.Source)+")")
-	}
-	return []layout.Block{small(w.Tightening.WorkedOut, strings.Join(lines, "; ")+".")}
-}
-
-// pointsForPaper puts the decimal mark into each number of a formula, which has points
-// alone.
-func pointsForPaper(formula string) string {
-	return decimalPoint.ReplaceAllString(formula, "${1}"+string(layout.DecimalMark)+"${2}")
-}
-
-var decimalPoint = regexp.MustCompile(`([0-9])\.([0-9])`)
-
-// countedWith says what the workings of all joints were counted with: of what is counted
-// with for some of them alone, for which.
-func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
-	var said []string
-	of := map[string][]string{}
-	worked := 0
-	for _, g := range gs {
-		if g[0].Result == nil {
-			continue
-		}
-		worked++
-		for _, a := range g[0].Result.Assumes {
-			text := c.W.Tightening.Assumes[a]
-			if of[text] == nil {
-				said = append(said, text)
-			}
-			of[text] = append(of[text], g[0].Base)
-		}
-	}
-	if worked == 0 {
-		return layout.Block{}
-	}
-	for i, text := range said {
-		if len(of[text]) < worked {
-			said[i] = strings.Join(of[text], ", ") + ": " + text
-		}
-	}
-	runs := []layout.Run{layout.T(layout.SubBold, c.W.Tightening.Assumptions), layout.T(layout.Sub, strings.Join(said, "; ")+". "+c.W.Tightening.Planning)}
-	return c.Para(c.Span, runs, layout.ParaOpts{Ref: gs[0][0].At, Role: "working"})
 }

@@ -27,10 +27,20 @@ func Sheet(c *block.Composer) []layout.Piece {
 		return nil
 	}
 	first := []layout.Piece{c.RuleLine(c.W.Tightening.Rule)}
-	if b := countedWith(c, gs); !b.Empty() {
-		first = append(first, layout.Piece{Block: b, KeepNext: true})
+	for _, b := range []layout.Block{howDrawn(c, gs), countedWith(c, gs)} {
+		if !b.Empty() {
+			first = append(first, layout.Piece{Block: b, KeepNext: true})
+		}
 	}
-	return append(first, out...)
+	return slices.Concat(first, out, workings(c, gs))
+}
+
+// howDrawn says how the numbers of the drawings are read; empty where there are none.
+func howDrawn(c *block.Composer, gs [][]*job.Joint) layout.Block {
+	if !slices.ContainsFunc(gs, func(g []*job.Joint) bool { return g[0].Order != nil }) {
+		return layout.Block{}
+	}
+	return c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, c.W.Tightening.OrderNumber)}, layout.ParaOpts{})
 }
 
 // groups are the joints that the job tightens, those of one mark together where they
@@ -67,7 +77,7 @@ next:
 func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	j := g[0]
 	head := heading(c, g)
-	group := layout.Piece{Block: anchored(head.Heading(2), g), Gap: 4, KeepNext: true, Title: j.Base + "  " + j.What, Level: 1}
+	group := layout.Piece{Block: anchored(head.Heading(2), g), Gap: 3, KeepNext: true, Title: j.Base + "  " + j.What, Level: 1}
 	out := []layout.Piece{group}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {
@@ -76,23 +86,20 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 			}
 		}
 	}
-	const facts, gap layout.Mm = 102, 5
+	const facts, gap layout.Mm = 94, 5
 	pic := order(c, j, c.Span-facts-gap)
 	text := func(width layout.Mm) layout.Block { return layout.Above(0.8, factLines(c, j, width)...) }
 	switch wide := order(c, j, c.Span); {
 	case pic.Empty() && wide.Empty():
-		add(1, listed(c, j), text(c.Span))
+		add(0.8, listed(c, j), text(c.Span))
 	case pic.Empty():
-		add(1, wide, captions(c, j, c.Span, true), text(c.Span))
+		add(0.8, wide, captions(c, j, c.Span, true), text(c.Span))
 	default:
 		width := c.Span - gap - pic.W
-		add(1, layout.Beside(gap, pic, layout.Above(1, text(width), captions(c, j, width, true))))
+		add(0.8, layout.Beside(gap, pic, layout.Above(0.8, text(width), captions(c, j, width, true))))
 	}
-	for _, b := range workings(c, j) {
-		add(0.8, b)
-	}
-	add(2, roundNotes(c, j))
-	add(3, placeTicks(c, g)...)
+	add(1, roundNotes(c, j))
+	add(2, placeTicks(c, g)...)
 	return out
 }
 
@@ -143,7 +150,7 @@ func heading(c *block.Composer, g []*job.Joint) layout.Block {
 		name = "▶ " + g[0].Mark + "  " + g[0].What
 	}
 	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Body, "  ("+c.W.Pieces(g[0].Count())+")"), layout.T(layout.Sub, "   "+strings.Join(at, " · "))}
-	return layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: g[0].At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+	return layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: g[0].At}), c.Rule(layout.Heavy)).Pad(0.5, 0, 0.5, 0)
 }
 
 // turns reports whether a list of fastenings has one of some joints in it.
@@ -165,13 +172,17 @@ func listed(c *block.Composer, j *job.Joint) layout.Block {
 	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: j.At})
 }
 
-// captions say how the drawing is read, and on the sheet how it is loosened.
+// captions say from where the drawing is seen, and on the sheet, where it is said once for
+// all drawings how they are read, how it is loosened.
 func captions(c *block.Composer, j *job.Joint, width layout.Mm, sheet bool) layout.Block {
 	if j.Order == nil {
 		return layout.Block{}
 	}
 	w := c.W
-	lines := []layout.Block{c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Tightening.OrderNumber)}, layout.ParaOpts{Ref: j.At})}
+	var lines []layout.Block
+	if !sheet {
+		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Tightening.OrderNumber)}, layout.ParaOpts{Ref: j.At}))
+	}
 	var more []string
 	if j.SeenFrom != "" {
 		more = append(more, w.Tightening.SeenFrom.With(j.SeenFrom))

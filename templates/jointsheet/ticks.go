@@ -21,6 +21,7 @@ const (
 	roundCol layout.Mm = 22 // how tight, in both units
 	placeCol layout.Mm = 17 // the same where the rounds are columns
 	tableGap layout.Mm = 5
+	signCol  layout.Mm = 28 // a number of a tool, or initials
 )
 
 // StageWords words one round of a tightening: how tight, and where it goes on by an
@@ -148,6 +149,9 @@ func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
 	if len(g) > 2 && g[0].Count() <= fewBolts && g[0].Count() < len(roundsOf(g[0])) && g[0].Spec.BreaksLoose == nil {
 		return []layout.Block{placeTable(c, g)}
 	}
+	if once := onceTicks(c, g); !once.Empty() {
+		return []layout.Block{once}
+	}
 	if few := fewTable(c, g); !few.Empty() {
 		return []layout.Block{few}
 	}
@@ -242,11 +246,11 @@ func tickTable(c *block.Composer, j *job.Joint, from, to int) layout.Block {
 func signs(c *block.Composer, j *job.Joint) []layout.Block {
 	w := c.W
 	out := []layout.Block{
-		c.WideBox(layout.RoleWords, 34, 1, w.Tightening.ToolNo, j.At), c.Box(layout.RoleDate, w.Tightening.Calibrated, j.At),
-		c.WideBox(layout.RoleInitials, 34, 1, w.Tightening.FinalBy, j.At), c.WideBox(layout.RoleInitials, 34, 1, w.Tightening.CheckedBy, j.At),
+		c.WideBox(layout.RoleWords, signCol, 1, w.Tightening.ToolNo, j.At), c.Box(layout.RoleDate, w.Tightening.Calibrated, j.At),
+		c.WideBox(layout.RoleInitials, signCol, 1, w.Tightening.FinalBy, j.At), c.WideBox(layout.RoleInitials, signCol, 1, w.Tightening.CheckedBy, j.At),
 	}
 	if j.Spec.BreaksLoose != nil {
-		out = append(out, c.WideBox(layout.RoleWords, 34, 1, w.Tightening.BelowIt, j.At))
+		out = append(out, c.WideBox(layout.RoleWords, signCol, 1, w.Tightening.BelowIt, j.At))
 	}
 	return out
 }

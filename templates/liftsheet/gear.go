@@ -24,24 +24,26 @@ func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 	const number, day layout.Mm = 24, 24
 	g := c.Grid(block.Col(w.Lift.Piece, 0), block.Col(w.Lift.Load, 17), block.Col(w.Lift.Rated, 17), block.Col(w.Lift.Reduced, 34), block.Col(w.Lift.Used, 13), block.Col(w.Lift.GearNumber, number), block.Col(w.Lift.GearInspected, day))
 	g.Table.MinH = tagRow
-	out := g.Table.Pieces(block.LastTogether(componentRows(c, g, l, true)), head)
-	g.Table.MinH, g.Table.PadY = 0, 0.7
+	tagged := componentRows(c, g, l, true)
+	bare := g
 	n := len(g.Table.Columns)
-	g.Table.Columns[n-2].Width, g.Table.Columns = number+day, g.Table.Columns[:n-1]
-	rows := componentRows(c, g, l, false)
+	bare.Table.MinH, bare.Table.PadY = 0, 0.7
+	bare.Table.Columns = append([]layout.Column{}, g.Table.Columns[:n-1]...)
+	bare.Table.Columns[n-2].Width = number + day
+	rows := componentRows(c, bare, l, false)
 	if len(rows) == 0 {
-		return out
+		return g.Table.Pieces(block.LastTogether(tagged), head)
 	}
 	for i := range rows {
-		rows[i].Cells = append(rows[i].Cells, g.Text(n-2, layout.Caption, w.Lift.NoTag, l.At))
-		rows[i].KeepNext = i < len(rows)-1
+		rows[i].Cells = append(rows[i].Cells, bare.Text(n-2, layout.Caption, w.Lift.NoTag, l.At))
+		rows[i].KeepNext = i == len(rows)-2
 	}
-	more := g.Table.Pieces(rows, head)
-	for i := range more[1:] {
-		more[i+1].Under = out[len(out)-1].Under
+	out := g.Table.Pieces(tagged, head)
+	more := bare.Table.Pieces(rows, head)[1:]
+	for i := range more {
+		more[i].Under = out[len(out)-1].Under
 	}
-	out[len(out)-1].KeepNext = true
-	return append(out, more[1:]...)
+	return append(out, more...)
 }
 
 // componentRows are the rows of the pieces that have a tag, or of those that have none.

@@ -150,10 +150,16 @@ func facts(c *block.Composer, l *job.Lift, width layout.Mm) layout.Block {
 // is wide: whichever is lower.
 func factsAndPicture(c *block.Composer, l *job.Lift) []layout.Block {
 	const gap layout.Mm = 5
-	best := []layout.Block{facts(c, l, c.Span), picture.Lift(c.Setter, c.W, l, c.Span)}
+	room := picture.ClearRoom
+	pic := picture.Lift(c.Setter, c.W, l, c.Span, room)
+	for pic.Empty() && room > picture.AnyRoom {
+		room--
+		pic = picture.Lift(c.Setter, c.W, l, c.Span, room)
+	}
+	best := []layout.Block{facts(c, l, c.Span), pic}
 	least := best[0].H + best[1].H
 	for _, side := range []layout.Mm{62, 74, 86} {
-		pic := picture.Lift(c.Setter, c.W, l, c.Span-side-gap)
+		pic := picture.Lift(c.Setter, c.W, l, c.Span-side-gap, room)
 		if beside := layout.Beside(gap, facts(c, l, side), pic); !pic.Empty() && beside.H < least {
 			best, least = []layout.Block{beside}, beside.H
 		}

@@ -154,7 +154,7 @@ func working(c *block.Composer, l *job.Lift, width layout.Mm) []layout.Block {
 
 // workingLines are one formula with all that was worked out by it: what is equal in all of
 // them once, then what each has for itself.
-func workingLines(c *block.Composer, l *job.Lift, rule string, list []lift.Working, width layout.Mm) []layout.Block {
+func workingLines(c *block.Composer, l *job.Lift, rule string, list []lift.Working, width layout.Mm) (out []layout.Block) {
 	var same []lift.Working
 	for _, x := range list {
 		if x.Formula+" · "+x.Source == rule {
@@ -171,7 +171,11 @@ func workingLines(c *block.Composer, l *job.Lift, rule string, list []lift.Worki
 			says += " · " + workingFigures(c, common)
 		}
 		runs = []layout.Run{layout.T(layout.Sub, says)}
-		for _, x := range same {
+		for i, x := range same {
+			if i > 0 && i%paraOf == 0 {
+				out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: l.At, Hang: 4}))
+				runs = nil
+			}
 			own := slices.DeleteFunc(slices.Clone(x.Figures), func(f lift.Figure) bool { return slices.Contains(common, f) })
 			name := " · " + x.Names(c.W)
 			if len(own) > 0 {
@@ -180,8 +184,11 @@ func workingLines(c *block.Composer, l *job.Lift, rule string, list []lift.Worki
 			runs = append(runs, layout.T(layout.SubBold, name), layout.T(layout.Sub, workingFigures(c, own)))
 		}
 	}
-	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: l.At, Hang: 4})}
+	return append(out, c.Para(width, runs, layout.ParaOpts{Ref: l.At, Hang: 4}))
 }
+
+// paraOf is how many workings by one formula stand in a paragraph.
+const paraOf = 3
 
 // workingFigures are the numbers of a working in a line.
 func workingFigures(c *block.Composer, figures []lift.Figure) string {

@@ -18,16 +18,18 @@ import (
 
 // Measures of the drawing.
 const (
-	noteW     layout.Mm = 26 // notes of legs beside the side view
-	handW     layout.Mm = 32 // those of people's hands
-	planEdge  layout.Mm = 8  // room about the plan for the numbers of the picks
-	viewGap   layout.Mm = 4
-	besideH   layout.Mm = 60  // most height of views beside each other
-	stackedH  layout.Mm = 84  // most height of views above each other
-	overHook  layout.Mm = 7   // the crane's line above the hook
-	underSide layout.Mm = 9   // dimensions below the side view
-	ringSize  layout.Mm = 1.3 // a pick
-	captionW  layout.Mm = 38  // least width of the line below the plan
+	noteW       layout.Mm = 26 // notes of legs beside the side view
+	handW       layout.Mm = 32 // those of people's hands
+	planEdge    layout.Mm = 8  // room about the plan for the numbers of the picks
+	viewGap     layout.Mm = 4
+	besideH     layout.Mm = 60 // height of views beside each other, if they go into it
+	stackedH    layout.Mm = 84 // height of views above each other
+	besideMost  layout.Mm = 72
+	stackedMost layout.Mm = 96
+	overHook    layout.Mm = 7   // the crane's line above the hook
+	underSide   layout.Mm = 9   // dimensions below the side view
+	ringSize    layout.Mm = 1.3 // a pick
+	captionW    layout.Mm = 38  // least width of the line below the plan
 )
 
 // drawScales are the scales that stand on a scale rule, as so many units to one.
@@ -75,9 +77,20 @@ type liftPicture struct {
 	scale float64
 }
 
+// LiftRoom is how much room the distances to the picks must have in the drawing of a lift.
+type LiftRoom int
+
+// From no room, with which short ones are left out, to labels that stand clear.
+const (
+	AnyRoom LiftRoom = iota
+	DrawnRoom
+	ClearRoom
+)
+
 // Lift sets side view and plan beside each other, or above each other where
-// the load is long.
-func Lift(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm) layout.Block {
+// the load is long. It is empty where the distances to the picks have less room in the
+// width.
+func Lift(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm, room LiftRoom) layout.Block {
 	p := &liftPicture{Setter: s, w: w, l: l, width: width}
 	if l.ByHand {
 		p.scene = l.HandResult.Drawing
@@ -85,21 +98,39 @@ func Lift(s *layout.Setter, w *words.Catalogue, l *job.Lift, width layout.Mm) la
 		p.scene, p.legs = l.Result.Drawing, l.Result.Legs
 	}
 	p.axis = p.longAxis()
+	// As low as the distances go into it, else higher.
+	for _, most := range [][2]layout.Mm{{besideH, stackedH}, {besideMost, stackedMost}} {
+		if b := p.views(room, most[0], most[1]); !b.Empty() {
+			return b
+		}
+	}
+	return layout.Block{}
+}
+
+// views are the two views at the largest scale at which they go into the width and into a
+// height, beside each other or above each other.
+func (p *liftPicture) views(room LiftRoom, beside, stacked layout.Mm) layout.Block {
 	side := p.view("side", coordinate(p.axis), coordinate("z"))
 	plan := p.view("plan", coordinate("x"), coordinate("y"))
 	for _, n := range drawScales {
 		p.scale = n
+		if !p.roomForDistances(side, room) {
+			break
+		}
 		w, h := p.paper(side)
 		pw, ph := p.paper(plan)
 		w, h = w+2*p.noteEdge(side), h+overHook+underSide
 		pw, ph = max(pw+2*planEdge, captionW), ph+2*planEdge
-		if w+viewGap+pw <= width && max(h, ph) <= besideH {
-			room := width - viewGap - pw
-			return layout.Beside(viewGap, p.sideView(side, room, h), p.planView(plan, pw, ph)).Drawing(l.Mark + " " + l.What)
+		var views layout.Block
+		switch {
+		case w+viewGap+pw <= p.width && max(h, ph) <= beside:
+			views = layout.Beside(viewGap, p.sideView(side, p.width-viewGap-pw, h), p.planView(plan, pw, ph))
+		case max(w, pw) <= p.width && h+ph <= stacked:
+			views = layout.Above(2, p.sideView(side, p.width, h), p.planView(plan, pw, ph).Center(p.width))
+		default:
+			continue
 		}
-		if max(w, pw) <= width && h+ph <= stackedH {
-			return layout.Above(2, p.sideView(side, width, h), p.planView(plan, pw, ph).Center(width)).Drawing(l.Mark + " " + l.What)
-		}
+		return views.Drawing(p.l.Mark + " " + p.l.What)
 	}
 	return layout.Block{}
 }

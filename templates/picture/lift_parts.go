@@ -125,21 +125,43 @@ func (p *liftPicture) centre(s *draw.Scene, v *liftView) {
 
 // distances draws how far the outermost picks lie from the plumb line.
 func (p *liftPicture) distances(s *draw.Scene, v *liftView) {
+	for _, d := range p.spans(v) {
+		if s.Scale()*(d[1]-d[0]) >= leastDistance {
+			s.Dim(draw.XY{X: d[1], Y: v.low.Y}, draw.XY{X: d[0], Y: v.low.Y}, 4, p.distance(d))
+		}
+	}
+}
+
+// spans are the ways from the centre of gravity to the outermost picks of either side.
+func (p *liftPicture) spans(v *liftView) [2][2]float64 {
 	g := v.across(p.scene.CoG)
 	low, high := g, g
 	for _, k := range p.scene.Picks {
 		low, high = min(low, v.across(k)), max(high, v.across(k))
 	}
-	y := v.low.Y
-	dim := func(a, b float64) {
-		if s.Scale()*(b-a) < 8 {
-			return
+	return [2][2]float64{{low, g}, {g, high}}
+}
+
+// distance is the label of a span.
+func (p *liftPicture) distance(d [2]float64) layout.Block {
+	return p.Words(layout.Caption, p.l.Print(lift.Mm(d[1]-d[0]).Size()))
+}
+
+// leastDistance is the least way on paper, in millimetres, that is dimensioned.
+const leastDistance = 8
+
+// roomForDistances reports whether the spans have such room.
+func (p *liftPicture) roomForDistances(v *liftView, room LiftRoom) bool {
+	for _, d := range p.spans(v) {
+		least := map[LiftRoom]float64{DrawnRoom: leastDistance}[room]
+		if room == ClearRoom {
+			least = float64(p.distance(d).W) + 1.5
 		}
-		label := p.Words(layout.Caption, p.l.Print(lift.Mm(b-a).Size()))
-		s.Dim(draw.XY{X: b, Y: y}, draw.XY{X: a, Y: y}, 4, label)
+		if wide := d[1] - d[0]; wide > 0 && wide/p.scale < least {
+			return false
+		}
 	}
-	dim(low, g)
-	dim(g, high)
+	return true
 }
 
 // endName is the most width of the name of an end of the load.

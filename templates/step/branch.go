@@ -48,11 +48,14 @@ func decision(c *block.Composer, st *job.Step, text string, a *job.Asked, yes, n
 	if a != nil && a.Dim != nil {
 		out = append(out, askedBoxes(c, a, inner))
 	}
+	var ticks []layout.Block
 	for _, x := range []struct{ word, does string }{{string(c.W.Limit[reading.WordYes]), yes}, {string(c.W.Limit[reading.WordNo]), no}} {
 		tick := c.Tick(layout.Strong, x.word, st.At)
 		line := c.Para(inner-tick.W-3, []layout.Run{layout.T(layout.Body, x.does)}, layout.ParaOpts{Ref: st.At})
-		out = append(out, layout.Middle(3, tick, line))
+		line.W = block.InkRight(line)
+		ticks = append(ticks, layout.Middle(3, tick, line))
 	}
+	out = append(out, block.FlowRow(ticks, inner))
 	return layout.Above(1.5, out...).Inset(pad).Border(layout.Rect{Weight: layout.Outline, Dash: 2}).Pad(0, 0, 1, 0)
 }
 
@@ -81,9 +84,11 @@ func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 	head := w.Step.Until.With(conditionWords(c, u), strconv.Itoa(st.Tries))
 	runs := []layout.Run{{Text: w.Step.Again, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+head)}
 	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: u.At})}
+	var tries []layout.Block
 	for i := range st.Tries {
-		out = append(out, try(c, u, w.Step.TryNo.With(strconv.Itoa(i+1)), width))
+		tries = append(tries, try(c, u, w.Step.TryNo.With(strconv.Itoa(i+1)), width))
 	}
+	out = append(out, block.FlowRow(tries, width))
 	last := w.Step.StillNoGood.With(st.StillOut)
 	if u.Dim != nil {
 		last = w.Step.LastTry.With(u.Dim.Mark) + " " + last

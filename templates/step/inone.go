@@ -36,14 +36,14 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 		out[i].KeepNext = true
 	}
 	out = append(out, t.acts()...)
-	all := *steps[0]
-	all.Empty = nil
+	var empty []job.Emptied
 	for _, st := range steps {
-		all.Empty = append(all.Empty, st.Empty...)
+		empty = append(empty, unticked(st)...)
 	}
-	if len(all.Empty) > 0 {
-		out = append(out, layout.Piece{Block: emptyLine(c, &all), Gap: 1})
+	if len(empty) > 0 {
+		out = append(out, layout.Piece{Block: emptyLine(c, empty), Gap: 1})
 	}
+	apart(out)
 	out[len(out)-1].KeepNext = true
 	for i := range out[1:] {
 		// A page may well begin with the row of a place.
@@ -123,11 +123,11 @@ func cautionsOf(c *block.Composer, steps []*job.Step) []layout.Piece {
 			if stoodBefore(steps[0], n) {
 				note = c.CautionAgain(n)
 			}
-			out = append(out, layout.Piece{Block: note.Tagged(st.At), Gap: 1, KeepNext: true})
+			out = append(out, layout.Piece{Block: note.Tagged(st.At), KeepNext: true})
 		}
 	}
 	if len(out) > 0 {
-		out[0].Gap = 2
+		out[0].Gap = cautionGap
 	}
 	return out
 }
@@ -157,19 +157,10 @@ func placeOf(st *job.Step) string {
 // signBoxes are the boxes in the row of a place: who did it when, and how long it took.
 func (t *together) signBoxes(st *job.Step) layout.Block {
 	c := t.Composer
-	var out []layout.Block
-	if st.Hours != nil {
-		out = append(out, c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At))
+	if st.Hours == nil {
+		return signColumn(c, st, false)
 	}
-	out = append(out, c.Box(layout.RoleInitials, c.W.Common.Initials, st.At), c.Box(layout.RoleTime, c.W.Common.Time, st.At))
-	row := layout.Beside(layout.GapX, out...)
-	if st.Check != "" {
-		row = layout.Above(layout.GapY, row, c.WideBox(layout.RoleInitials, row.W, 1, c.W.Step.CheckedBy.With(st.Check), st.At))
-	}
-	if st.Photo {
-		row = layout.Above(layout.GapY, row, c.WideBox(layout.RoleWords, row.W, 1, c.W.Step.Photo, st.At))
-	}
-	return row
+	return signColumn(c, st, false, c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At))
 }
 
 // placeLines are the place of a step and what is said of it alone.
@@ -334,7 +325,7 @@ func (t *together) readings(v job.Verb) (dimension.Kind, []*job.Dim) {
 func (t *together) signedRows(lines [][]run) []layout.Piece {
 	var out []layout.Piece
 	for i, st := range t.steps {
-		number := t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At})
+		number := t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
 		boxes := t.signBoxes(st)
 		width := t.Span - block.NumberWidth - boxes.W - textGap
 		text := t.placeLines(st, width)
@@ -376,7 +367,7 @@ func (t *together) piecesOf(c *block.Composer, rs []run) []layout.Piece {
 func (t *together) label(st *job.Step) layout.Block {
 	opts := layout.ParaOpts{Ref: st.At}
 	place := t.Para(block.NumberWidth-1, []layout.Run{layout.T(layout.Sub, ownLabel(st))}, opts)
-	return layout.Above(0, t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, opts), place)
+	return layout.Above(0, t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, opts).Heading(3), place)
 }
 
 // ownLabel is the label of a step's place, without that of its section.

@@ -10,6 +10,9 @@ import (
 	"matchmark/templates/dimension"
 )
 
+// whichLeast is the least width of the box for which pieces of a set are out.
+const whichLeast layout.Mm = 50
+
 // judged are the blocks for matched sets that go back or are renewed as a whole: the
 // readings with the pages they stand on, and one box to tick of two.
 func judged(c *block.Composer, st *job.Step) []layout.Block {
@@ -28,7 +31,12 @@ func judged(c *block.Composer, st *job.Step) []layout.Block {
 		ticks := layout.Middle(layout.GapX, c.Tick(layout.Strong, c.W.Step.AllGoBack.With(c.W.Pieces(n)), st.At), c.Tick(layout.Strong, c.W.Step.AllRenewed.With(c.W.Pieces(n)), st.At))
 		initials := c.Box(layout.RoleInitials, c.W.Common.Initials, st.At)
 		which := c.WideBox(layout.RoleWords, inner-initials.W-layout.GapX, 1, c.W.Step.WhichIsOut, st.At)
-		body := layout.Above(layout.GapY, layout.Above(0.5, lines...), ticks, layout.Bottom(layout.GapX, which, initials))
+		boxes := layout.Above(layout.GapY, ticks, layout.Bottom(layout.GapX, which, initials))
+		if rest := inner - ticks.W - initials.W - 2*layout.GapX; rest >= whichLeast {
+			which = c.WideBox(layout.RoleWords, rest, 1, c.W.Step.WhichIsOut, st.At)
+			boxes = layout.Middle(layout.GapX, ticks, which, initials)
+		}
+		body := layout.Above(1.5, layout.Above(0.5, lines...), boxes)
 		body.W = inner
 		out = append(out, body.Inset(block.CellPad).Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0).Anchored("judged "+s.Mark))
 	}

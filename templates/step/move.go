@@ -28,7 +28,7 @@ func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	for n := range min(len(groups), fitColumns) {
 		var rows []layout.Block
 		for i := 0; i < len(groups); i += n + 1 {
-			rows = append(rows, fitRow(c, groups[i:min(i+n+1, len(groups))], width/layout.Mm(n+1)))
+			rows = append(rows, fitRow(c, st, groups[i:min(i+n+1, len(groups))], width/layout.Mm(n+1)))
 		}
 		all := layout.Above(0, rows...)
 		if h := all.H + 1000*layout.Mm(len(all.Misfits)); best == nil || h < least-0.5 {
@@ -41,19 +41,61 @@ func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 // fitColumns is how many cells of that table stand beside each other at the most.
 const fitColumns = 3
 
-// fitRow is one row of cells of a width, each with its box.
-func fitRow(c *block.Composer, groups []moveGroup, width layout.Mm) layout.Block {
+// fitRow is one row of cells of a width, each with its box, and a box to tick where the
+// container is empty after it.
+func fitRow(c *block.Composer, st *job.Step, groups []moveGroup, width layout.Mm) layout.Block {
 	box := c.Box(layout.RoleCount, c.W.Common.CountOut, groups[0].at)
 	high := box.H
 	var texts, cells []layout.Block
 	for _, g := range groups {
-		text := moveLine(c, fetchVerb(c, g), g, width-box.W-2*cellPad, true)
+		room := width - box.W - 2*cellPad
+		var empty layout.Block
+		if emptied(st, g) {
+			empty = emptyTick(c, g.where.Container)
+			room -= empty.W + textGap
+		}
+		text := moveLine(c, fetchVerb(c, g), g, room, true)
+		text.W = room
+		if !empty.Empty() {
+			text = layout.Middle(textGap, text, empty)
+		}
 		texts, high = append(texts, text), max(high, text.H+cellHigh)
 	}
 	for i, text := range texts {
 		cells = append(cells, cell(text, width, high, c.CellBox(layout.RoleCount, box.W, high, c.W.Common.CountOut, groups[i].at)))
 	}
 	return layout.Beside(0, cells...)
+}
+
+// emptyWords is how wide the words beside the box for an empty container are.
+const emptyWords layout.Mm = 20
+
+// emptyTick is the box to tick where a container is empty after a row.
+func emptyTick(c *block.Composer, from *job.Container) layout.Block {
+	runs := []layout.Run{layout.T(layout.SubBold, from.Mark), layout.T(layout.Sub, " "+c.W.Step.EmptyHere)}
+	words := c.Para(max(emptyWords, c.Width(layout.SubBold, from.Mark)), runs, layout.ParaOpts{Ref: from.At})
+	words.W = block.InkRight(words)
+	return layout.Middle(1.2, c.Tick(layout.Sub, "", from.At), words)
+}
+
+// emptied reports whether a container must be empty at the step, and is what a group comes
+// from: the last of them, for a container of several places.
+func emptied(st *job.Step, g moveGroup) bool {
+	from := g.where.Container
+	if from == nil || !slices.ContainsFunc(st.Empty, func(x job.Emptied) bool { return x.In == from }) {
+		return false
+	}
+	into := func(m *job.Move) bool { return m.To.Container == from }
+	if slices.ContainsFunc(st.Remove, into) || slices.ContainsFunc(st.TakeOut, into) {
+		return false
+	}
+	var places []job.Where // of the container, in the order of their rows
+	for _, m := range st.Fit {
+		if m.From.Container == from && !slices.Contains(places, m.From) {
+			places = append(places, m.From)
+		}
+	}
+	return len(places) > 0 && places[len(places)-1] == g.where
 }
 
 // fetchVerb is what stands before where parts come from; nothing for new ones that come

@@ -11,8 +11,9 @@ import (
 
 // Measures of a step row.
 const (
-	signOffW layout.Mm = 41 // initials and time, with their gap
-	textGap  layout.Mm = 5
+	signOffW  layout.Mm = 36 // the least for some words, as wide as initials and time
+	mostExtra layout.Mm = 50 // the most that the caption of a box makes it wide
+	textGap   layout.Mm = 5
 )
 
 // stepRow is the head of a step: number, what to do, the lines of its first acts, who
@@ -53,41 +54,76 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 // and those at the right end.
 type signOff struct{ number, boxes layout.Block }
 
-// signOffs are the ways to set the boxes of a step: initials and time with the others
-// below them, or all in one row, for a short text; the hours worked below the number or
-// in that row too.
+// signOffs are the ways to set the boxes of a step, the cells of a small table: initials and
+// time with the others below them, or all in one row, for a short text; the hours worked
+// below the number or in that row too.
 func signOffs(c *block.Composer, st *job.Step, reason bool) []signOff {
 	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
 	hours := layout.Block{}
 	if st.Hours != nil {
 		hours = c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At)
 	}
-	signed := layout.Beside(layout.GapX, c.Box(layout.RoleInitials, c.W.Common.Initials, st.At), c.Box(layout.RoleTime, c.W.Common.Time, st.At))
-	var extra []layout.Block
-	if st.Check != "" {
-		extra = append(extra, c.WideBox(layout.RoleInitials, signOffW, 1, c.W.Step.CheckedBy.With(st.Check), st.At))
-	}
-	if st.Photo {
-		extra = append(extra, c.WideBox(layout.RoleWords, signOffW, 1, c.W.Step.Photo, st.At))
-	}
-	if reason {
-		extra = append(extra, c.WideBox(layout.RoleWords, signOffW, 1, c.W.Step.NotTaken, st.At))
-	}
-	column := layout.Above(layout.GapY, append([]layout.Block{signed}, extra...)...)
-	row := layout.Beside(layout.GapX, append(extra[:len(extra):len(extra)], signed)...)
 	below := layout.Above(0.4, number, hours)
 	below.W = block.NumberWidth
-	out := []signOff{{below, column}}
-	if len(extra) == 1 {
+	out := []signOff{{below, signColumn(c, st, reason)}}
+	row, single := signRow(c, st, reason)
+	if single {
 		out = append(out, signOff{below, row})
 	}
 	if !hours.Empty() {
-		out = append(out, signOff{number, layout.Beside(layout.GapX, hours, column)})
-		if len(extra) == 1 {
-			out = append(out, signOff{number, layout.Beside(layout.GapX, hours, row)})
+		out = append(out, signOff{number, signColumn(c, st, reason, hours)})
+		if single {
+			out = append(out, signOff{number, layout.Beside(0, hours, row)})
 		}
 	}
 	return out
+}
+
+// An extra is a box of a step besides initials and time.
+type extra struct{ role, caption string }
+
+func extras(c *block.Composer, st *job.Step, reason bool) []extra {
+	var out []extra
+	if st.Check != "" {
+		out = append(out, extra{layout.RoleInitials, c.W.Step.CheckedBy.With(st.Check)})
+	}
+	if st.Photo {
+		out = append(out, extra{layout.RoleWords, c.W.Step.Photo})
+	}
+	if reason {
+		out = append(out, extra{layout.RoleWords, c.W.Step.NotTaken})
+	}
+	return out
+}
+
+// extraWidth is the width of a box with its caption, no less than of some words.
+func extraWidth(c *block.Composer, e extra) layout.Mm {
+	return max(signOffW, min(c.Width(layout.Caption, e.caption)+2.2, mostExtra))
+}
+
+// signColumn are the boxes below each other, initials and time in the first row after those
+// that are given.
+func signColumn(c *block.Composer, st *job.Step, reason bool, before ...layout.Block) layout.Block {
+	signed := layout.Beside(0, append(before, c.Box(layout.RoleInitials, c.W.Common.Initials, st.At))...)
+	width := signed.W + c.Box(layout.RoleTime, "", st.At).W
+	for _, e := range extras(c, st, reason) {
+		width = max(width, extraWidth(c, e))
+	}
+	out := []layout.Block{layout.Beside(0, signed, c.WideBox(layout.RoleTime, width-signed.W, 1, c.W.Common.Time, st.At))}
+	for _, e := range extras(c, st, reason) {
+		out = append(out, c.WideBox(e.role, width, 1, e.caption, st.At))
+	}
+	return layout.Above(0, out...)
+}
+
+// signRow are the boxes in one row, where there is a single one besides initials and time.
+func signRow(c *block.Composer, st *job.Step, reason bool) (row layout.Block, single bool) {
+	all := extras(c, st, reason)
+	if len(all) != 1 {
+		return layout.Block{}, false
+	}
+	return layout.Beside(0, c.WideBox(all[0].role, extraWidth(c, all[0]), 1, all[0].caption, st.At),
+		c.Box(layout.RoleInitials, c.W.Common.Initials, st.At), c.Box(layout.RoleTime, c.W.Common.Time, st.At)), true
 }
 
 // textLines are the lines of a step that say what to do, after what it comes and where it
@@ -127,7 +163,7 @@ func runLines(rs []run, width layout.Mm) []layout.Block {
 }
 
 // ruledGap is the room above a ruled table with boxes.
-const ruledGap = 2.5
+const ruledGap = layout.GapY
 
 // linesBelow are the lines of runs over the whole width beside the numbers of steps,
 // short ones several in a row. A page may end between the rows of a ruled table.

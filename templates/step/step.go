@@ -2,6 +2,7 @@ package step
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -47,9 +48,9 @@ func Height(ps []layout.Piece) layout.Mm {
 func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	var out []layout.Piece
 	for i, n := range st.Cautions {
-		gap := layout.Mm(0) // strips of one frame
+		gap := layout.Mm(0)
 		if i == 0 {
-			gap = 1.8
+			gap = cautionGap
 		}
 		note := c.Caution(n)
 		if stoodBefore(st, n) {
@@ -62,7 +63,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	n := inRow(rs)
 	row := len(out)
 	head, below := stepRow(c, st, rs[:n], reason)
-	out = append(out, layout.Piece{Block: head, Gap: 1.2})
+	out = append(out, layout.Piece{Block: head, Gap: headGap})
 	out = append(out, below...)
 	lines := map[int]bool{} // pieces that are lines, which may share a row
 	for i := row + 1; i < len(out); i++ {
@@ -82,9 +83,10 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		}
 		out = append(out, pieces...)
 	}
-	if len(st.Empty) > 0 {
+	empty := unticked(st)
+	if len(empty) > 0 {
 		lines[len(out)] = true
-		out = append(out, layout.Piece{Block: emptyLine(c, st), Gap: 1})
+		out = append(out, layout.Piece{Block: emptyLine(c, empty), Gap: 1})
 	}
 	out = inOneRow(c, out, lines)
 	if st.Hold != nil {
@@ -93,11 +95,15 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	for i := range out[:len(out)-1] {
 		// The row stays with its first boxes, and the last ones with the hold and
 		// the line of what must be empty.
-		last := i == len(out)-2 && (st.Hold != nil || len(st.Empty) > 0)
+		last := i == len(out)-2 && (st.Hold != nil || len(empty) > 0)
 		out[i].MayPart = i == row && !last && Height(out) > Together
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
-	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: 1, Closes: true})
+	apart(out[row:])
+	const under = 1 + layout.Inner + headGap // from the end of a step to the next
+	_, free := boxRoom(out[len(out)-1].Block)
+	gap := max(1, 1+layout.GapY-under-free)
+	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: gap, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
 }
@@ -131,13 +137,53 @@ func runPieces(c *block.Composer, r run) []layout.Piece {
 	return out
 }
 
-// emptyLine lists the containers that must be empty when the step is done.
-func emptyLine(c *block.Composer, st *job.Step) layout.Block {
+// unticked are the containers that must be empty when a step is done and have no box to
+// tick in the row of what comes out of them.
+func unticked(st *job.Step) []job.Emptied {
+	return slices.DeleteFunc(slices.Clone(st.Empty), func(x job.Emptied) bool {
+		return slices.ContainsFunc(st.Fit, func(m *job.Move) bool {
+			return m.From.Container == x.In && emptied(st, moveGroup{where: m.From})
+		})
+	})
+}
+
+// emptyLine lists the containers that must be empty.
+func emptyLine(c *block.Composer, list []job.Emptied) layout.Block {
 	row := []layout.Block{c.Words(layout.Strong, c.W.Step.EmptyNow)}
-	for _, x := range st.Empty {
+	for _, x := range list {
 		row = append(row, c.Tick(layout.Strong, x.In.Mark, x.In.At))
 	}
 	return block.FlowRow(row, c.Span-block.NumberWidth).At(block.NumberWidth, 0)
+}
+
+// cautionGap is the room above the first hazard note of a step; the others are strips of
+// the same frame.
+const cautionGap layout.Mm = 1.8
+
+// headGap is the room above the head of a step.
+const headGap layout.Mm = 1.2
+
+// boxRoom is the room that a block has above its first box to write in, and below its last;
+// boxes to tick may stand closer.
+func boxRoom(b layout.Block) (above, below layout.Mm) {
+	above, below = b.H, b.H
+	for _, it := range b.Items {
+		if strings.HasPrefix(it.Role, "box:") && it.Role != layout.RoleTick {
+			_, top, _, bottom := it.Bounds()
+			above, below = min(above, top), min(below, b.H-bottom)
+		}
+	}
+	return above, below
+}
+
+// apart widens the gaps between pieces where their boxes are too near each other.
+func apart(ps []layout.Piece) {
+	for i := 1; i < len(ps); i++ {
+		_, below := boxRoom(ps[i-1].Block)
+		if above, _ := boxRoom(ps[i].Block); below+ps[i].Gap+above > 0.1 {
+			ps[i].Gap = max(ps[i].Gap, layout.GapY-below-above)
+		}
+	}
 }
 
 // lowRow is up to how high lines of a step share a row.
@@ -156,7 +202,6 @@ func inOneRow(c *block.Composer, ps []layout.Piece, lines map[int]bool) []layout
 				high := max(above.H, p.Block.H)
 				out[n].Block = layout.Overlay(above.Pad((high-above.H)/2, 0, 0, 0), p.Block.Pad((high-p.Block.H)/2, 0, 0, moved))
 				out[n].Block.W, out[n].Block.H = c.Span, high
-				out[n].Gap = max(out[n].Gap, p.Gap)
 				out[n].KeepNext = p.KeepNext
 				continue
 			}

@@ -47,13 +47,12 @@ func Table(c *block.Composer, steps []*job.Step) []layout.Piece {
 		rows = append(rows, t.row(i))
 	}
 	out = append(out, t.grid.Table.Pieces(rows)...)
-	all := *steps[0] // what must be empty after all rows stands in one line
-	all.Empty = nil
+	var empty []job.Emptied // what must be empty after all rows stands in one line
 	for _, st := range steps {
-		all.Empty = append(all.Empty, st.Empty...)
+		empty = append(empty, st.Empty...)
 	}
-	if len(all.Empty) > 0 {
-		out = append(out, layout.Piece{Block: emptyLine(c, &all), Gap: 1})
+	if len(empty) > 0 {
+		out = append(out, layout.Piece{Block: emptyLine(c, empty), Gap: 1})
 	}
 	return out
 }

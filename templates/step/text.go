@@ -74,7 +74,7 @@ func note(c *block.Composer, st *job.Step) string {
 		out = append(out, FreeWords(c, st.Free))
 	}
 	if st.Hours != nil {
-		out = append(out, c.W.Step.HoursPlanned.With(st.Hours.Print(), st.HoursSoFar.Print(), st.CrewSoFar.Print()))
+		out = append(out, c.W.Step.HoursPlanned.With(st.Hours.Print()))
 	}
 	return strings.Join(out, " · ")
 }

@@ -14,7 +14,7 @@ func turning(c *block.Composer, parts []*job.Part, off bool) []layout.Run {
 	w := c.W
 	var said []string
 	for _, p := range parts {
-		if !c.Job.HandMatters(p) {
+		if !p.Handed {
 			continue
 		}
 		hand, sentence := w.Step.RightHand, w.Step.TurnedOff

@@ -27,6 +27,7 @@ type Dimension struct {
 type Ladder struct {
 	Target, LowEnd, HighEnd, StampedNumber string
 	ByHand, TargetLess, TargetMore         Sentence
+	FoundLess, FoundMore, RoundedTo        Sentence
 }
 
 // Shims are the words of packs of shims, and whatever is turned to set a dimension.

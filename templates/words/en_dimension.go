@@ -22,7 +22,7 @@ var englishDimension = Dimension{
 // englishLadder are the words of Ladder in English.
 var englishLadder = Ladder{
 	ByHand: "by hand: %s", Target: "target", TargetLess: "target − %s =", TargetMore: "target + %s =", LowEnd: "at least", HighEnd: "at most",
-	StampedNumber: "number on the part",
+	StampedNumber: "number on the part", FoundLess: "found − %s =", FoundMore: "found + %s =", RoundedTo: "rounded to %s",
 }
 
 // englishShims are the words of Shims in English.

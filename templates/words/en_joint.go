@@ -17,11 +17,11 @@ var englishTightening = Tightening{
 
 	Lubricant: "Threads and faces", NewAlways: "New ones every time", ForNow: "For a while before the last torque",
 	BreaksLoose: "Each must break loose with at least", BelowIt: "those that did not",
-	Class: "class %s (%s)", Grade: "%s (%s)", Proof: "proof stress %s (%s)", NutFactor: "nut factor %s (%s)", Torque: "Torque %s", WrenchFor: "Set the wrench to %s: worked out for %s.",
+	Class: "class %s (%s)", Grade: "%s (%s)", Proof: "proof stress %s (%s)", NutFactor: "nut factor %s (%s)", Torque: "Torque %s", ThenTurned: "%s, then %s", WrenchFor: "Set the wrench to %s: worked out for %s.",
 	TensionerIs: "Tensioner: area %s, %s % of the pull stays (%s).", PlanIs: "Stages: plan \"%s\", %s.",
 
 	Presses: "Each then presses with about %s.", ToldPull: "The tensioner pulls with %s.",
-	Scatter: "One bolt may be as low as %s and as high as %s: a wrench feels friction, not pull (%s % to either side, %s).", ScatterPull: "One bolt may be as low as %s and as high as %s (%s % to either side, %s).", Together: "All %s together press with at least %s.",
+	Scatter: "One bolt may be as low as %s and as high as %s (%s % to either side).", ScatterBy: "scatter of the pull: %s", WrenchFeels: "a wrench feels friction, not pull", Together: "All %s together press with at least %s.",
 	Share: "That is %s of what the bolt may carry: %s, and its proof stress is %s.", ShareHigh: "With the scatter all one way: %s.",
 	HoldsThat: "proof load %s each",
 	NotWorked: "What the torque does to the bolt is not worked out: class and friction are not told.", LookAt: "LOOK AT",

@@ -12,12 +12,12 @@ var englishReassembly = Reassembly{
 
 // englishStep are the words of Step in English.
 var englishStep = Step{
-	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h, so far %s\u00a0h and %s\u00a0crew\u00a0h", Photo: "photo no.", NotTaken: "not taken: mark, because", CheckedBy: "checked by %s",
+	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h", Photo: "photo no.", NotTaken: "not taken: mark, because", CheckedBy: "checked by %s",
 	Undoes: "undoes %s, p. %s", After: "after %s", AnyTimeBetween: "any time after %s, before %s", AnyTimeBefore: "any time before %s",
 	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new: %s; count the old against the new",
 	FitNewScrap: "new: %s; count the old against the new, then scrap the old",
 	PutBack:     "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",
-	GoneAfterThis: "GONE IN THIS STEP, so written down before: %s", EmptyNow: "must be empty now:", EasilyMissed: "easily missed: %s", Place: "place",
+	GoneAfterThis: "GONE IN THIS STEP, so written down before: %s", EmptyNow: "must be empty now:", EmptyHere: "must be empty now", EasilyMissed: "easily missed: %s", Place: "place",
 
 	PermitLine: "permit is here: %s", LockLine: "lock on %s: %s (p. %s)", UnlockLine: "take the lock off %s (p. %s)",
 	OpenLine: "%s stands open: cover with %s (p. %s)", CloseLine: "%s seen clean, tools and rags out, closed (p. %s)",

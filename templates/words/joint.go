@@ -14,10 +14,10 @@ type Tightening struct {
 	Scale, SeenFrom, ClockIs, Backward, PlaceList Sentence
 
 	// What is known of the bolts.
-	Lubricant, NewAlways, ForNow, BreaksLoose, BelowIt                             string
-	Class, Grade, Proof, NutFactor, Torque, WrenchFor, TensionerIs, PlanIs         Sentence
-	Presses, ToldPull, Scatter, ScatterPull, Together, Share, ShareHigh, HoldsThat Sentence
-	NotWorked, LookAt                                                              string
+	Lubricant, NewAlways, ForNow, BreaksLoose, BelowIt                                 string
+	Class, Grade, Proof, NutFactor, Torque, WrenchFor, TensionerIs, PlanIs, ThenTurned Sentence
+	Presses, ToldPull, Scatter, ScatterBy, Together, Share, ShareHigh, HoldsThat       Sentence
+	NotWorked, LookAt, WrenchFeels                                                     string
 
 	// The rounds.
 	Stage            map[joint.StageKind]Sentence

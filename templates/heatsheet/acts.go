@@ -1,0 +1,65 @@
+package heatsheet
+
+import (
+	"fmt"
+
+	"matchmark/layout"
+)
+
+// numberedTicks are numbered acts, each with a box to tick; in two columns where that is
+// lower.
+func (s sheet) numberedTicks(acts []string) []layout.Piece {
+	var out []layout.Piece
+	heads := s.tickHeads()
+	rows := s.tickRows(acts, s.Span)
+	if both := s.twoColumns(acts, heads); !both.Empty() && both.H <= mostTogether && both.H < layout.Above(0, rows...).H {
+		return []layout.Piece{{Block: both, Gap: 1}}
+	}
+	if !heads.Empty() {
+		out = append(out, layout.Piece{Block: heads, Gap: 1, KeepNext: true})
+	}
+	for i, row := range rows {
+		out = append(out, layout.Piece{Block: row, KeepNext: i == 0 || i == len(acts)-2})
+	}
+	return out
+}
+
+// twoColumns are numbered acts in two columns below the heads of their ticks, cut where the
+// higher of the two is lowest; empty where the acts would have too little room.
+func (s sheet) twoColumns(acts []string, heads layout.Block) layout.Block {
+	half := (s.Span - layout.GapX) / 2
+	if half-s.ticksWide()-actNumber < leastAct {
+		return layout.Block{}
+	}
+	best, all := layout.Block{}, s.tickRows(acts, half)
+	for cut := len(all); cut > 0; cut-- {
+		left := layout.Above(0, append([]layout.Block{heads}, all[:cut]...)...)
+		right := layout.Above(0, append([]layout.Block{heads}, all[cut:]...)...)
+		if b := layout.Beside(layout.GapX, left.Fill(half, left.H, 0, 0), right); best.Empty() || b.H < best.H {
+			best = b
+		}
+	}
+	return best
+}
+
+// tickRows are numbered acts in a width, as far apart as the ticks need.
+func (s sheet) tickRows(acts []string, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for i, a := range acts {
+		n := s.Line(actNumber, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", i+1))}, layout.ParaOpts{})
+		text := s.Para(width-actNumber-s.ticksWide(), []layout.Run{layout.T(layout.Body, a)}, layout.ParaOpts{Ref: s.h.At})
+		row := layout.Middle(0, s.ticksOf().Fill(s.ticksWide(), 6, 0, 0.5), n, text)
+		out = append(out, row.Fill(row.W, max(row.H+0.8, actRow), 0, 0.5))
+	}
+	return out
+}
+
+// Measures of a row of an act: its number, the least width of its text, and how far apart
+// the ticks of neighbouring rows are.
+const (
+	actNumber layout.Mm = 7
+	leastAct  layout.Mm = 50
+	actRow    layout.Mm = 8
+	// mostTogether is how high two columns of acts may be: a page does not end within them.
+	mostTogether layout.Mm = 90
+)

@@ -1,0 +1,136 @@
+package jointsheet
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/figure"
+)
+
+// workings list how the figures of all joints were worked out: each formula once, then the
+// numbers of each joint, those that have the same numbers together.
+func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
+	type line struct {
+		figures string
+		marks   []string
+	}
+	var formulas []string
+	lines := map[string][]line{}
+	for _, g := range gs {
+		if g[0].Result == nil {
+			continue
+		}
+		for _, x := range g[0].Result.Workings {
+			var terms []string
+			for _, f := range x.Figures {
+				terms = append(terms, strings.TrimSpace(c.W.Said(f.Symbol)+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
+			}
+			formula := pointsForPaper(c.W.Said(x.Formula))
+			figures := strings.Join(terms, ", ") + " (" + c.W.Said(x.Source) + ")"
+			if lines[formula] == nil {
+				formulas = append(formulas, formula)
+			}
+			same := slices.IndexFunc(lines[formula], func(l line) bool { return l.figures == figures })
+			if same < 0 {
+				same = len(lines[formula])
+				lines[formula] = append(lines[formula], line{figures: figures})
+			}
+			lines[formula][same].marks = append(lines[formula][same].marks, marksOf(g))
+		}
+	}
+	var out []layout.Piece
+	for i, formula := range formulas {
+		var runs []layout.Run
+		if i == 0 {
+			runs = append(runs, layout.T(layout.SubBold, c.W.Tightening.WorkedOut))
+		}
+		runs = append(runs, layout.T(layout.Sub, formula))
+		for k, l := range lines[formula] {
+			end := map[bool]string{true: ".", false: ";"}[k == len(lines[formula])-1]
+			runs = append(runs, layout.T(layout.SubBold, "  "+strings.Join(l.marks, ", ")+": "), layout.T(layout.Sub, l.figures+end))
+		}
+		b := c.Para(c.Span, runs, layout.ParaOpts{Hang: 4, Role: "working"})
+		out = append(out, layout.Piece{Block: b, Gap: map[bool]layout.Mm{true: 4, false: 0.6}[i == 0]})
+	}
+	return out
+}
+
+// pointsForPaper puts the decimal mark into each number of a formula, which has points
+// alone.
+func pointsForPaper(formula string) string {
+	return decimalPoint.ReplaceAllString(formula, "${1}"+string(layout.DecimalMark)+"${2}")
+}
+
+var decimalPoint = regexp.MustCompile(`([0-9])\.([0-9])`)
+
+// countedWith says what the workings of all joints were counted with: of what is counted
+// with for some of them alone, for which.
+func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
+	var said []string
+	of := map[string][]string{}
+	worked := 0
+	for _, g := range gs {
+		if g[0].Result == nil {
+			continue
+		}
+		worked++
+		for _, text := range assumed(c, g[0]) {
+			if of[text] == nil {
+				said = append(said, text)
+			}
+			of[text] = append(of[text], g[0].Base)
+		}
+	}
+	for i, text := range said {
+		if len(of[text]) < worked {
+			said[i] = strings.Join(of[text], ", ") + ": " + text
+		}
+	}
+	var runs []layout.Run
+	if worked > 0 {
+		runs = []layout.Run{layout.T(layout.SubBold, c.W.Tightening.Assumptions), layout.T(layout.Sub, strings.Join(said, "; ")+". "+c.W.Tightening.Planning+" ")}
+	}
+	if not := notWorked(gs); len(not) > 0 {
+		runs = append(runs, layout.T(layout.SubBold, strings.Join(not, ", ")+": "), layout.T(layout.Sub, c.W.Tightening.NotWorked))
+	}
+	return c.Para(c.Span, runs, layout.ParaOpts{Ref: gs[0][0].At, Role: "working"})
+}
+
+// assumed is what the figures of a joint are counted with, in words.
+func assumed(c *block.Composer, j *job.Joint) []string {
+	w := c.W.Tightening
+	var out []string
+	for _, a := range j.Result.Assumes {
+		out = append(out, w.Assumes[a])
+	}
+	if s := j.Spec.Scatter; s != nil {
+		if j.Result.Pull == nil {
+			out = append(out, w.WrenchFeels)
+		}
+		out = append(out, w.ScatterBy.With(c.W.Said(s.Source)))
+	}
+	return out
+}
+
+// notWorked are the marks of the joints of which it is not worked out what the torque does.
+func notWorked(gs [][]*job.Joint) []string {
+	var out []string
+	for _, g := range gs {
+		if g[0].Result == nil {
+			out = append(out, marksOf(g))
+		}
+	}
+	return out
+}
+
+// marksOf is how a group of joints is named in its heading.
+func marksOf(g []*job.Joint) string {
+	if len(g) == 1 {
+		return g[0].Mark
+	}
+	return g[0].Base
+}
