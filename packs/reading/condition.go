@@ -174,15 +174,15 @@ func (c *Condition) Marks() []Mark {
 func (c *Condition) Words() []Part {
 	switch c.Ask {
 	case AskOver:
-		return append([]Part{lit(string(c.Mark)), word(WordIsOver)}, c.Value.words()...)
+		return said(WordIsOver, []Part{lit(string(c.Mark))}, c.Value.words())
 	case AskUnder:
-		return append([]Part{lit(string(c.Mark)), word(WordIsUnder)}, c.Value.words()...)
+		return said(WordIsUnder, []Part{lit(string(c.Mark))}, c.Value.words())
 	case AskIn:
-		return []Part{lit(string(c.Mark)), word(WordIsIn)}
+		return said(WordIsIn, []Part{lit(string(c.Mark))})
 	case AskOut:
-		return []Part{lit(string(c.Mark)), word(WordIsOut)}
+		return said(WordIsOut, []Part{lit(string(c.Mark))})
 	case AskState:
-		return []Part{lit(string(c.Mark)), word(WordIs), lit(c.State)}
+		return said(WordIs, []Part{lit(string(c.Mark))}, []Part{lit(c.State)})
 	}
 	return []Part{lit(c.Question)}
 }

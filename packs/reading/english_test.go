@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"fmt"
 	"strings"
 
 	"matchmark/packs/units"
@@ -11,16 +12,16 @@ import (
 
 // english words each Word.
 var english = [NumWords]string{
-	WordAtLeast: "at least", WordAtMost: "at most", WordAbout: "about", WordExactly: "exactly",
-	WordAsFound: "as found", WordWorkedOut: "worked out", WordMean: "mean", WordSpread: "spread", WordSum: "sum",
-	WordMeanOf: "mean of", WordLargestOf: "largest of", WordSmallestOf: "smallest of", WordSpreadOf: "spread of", WordSumOf: "sum of",
-	WordOf: "of", WordHalfOf: "half of", WordInEach: "for each", WordForEach: "for each", WordIn: "in", WordAnd: "and", WordTo: "to", WordFrom: "from",
+	WordAtLeast: "at least %s", WordAtMost: "at most %s", WordAbout: "about %s", WordExactly: "exactly %s",
+	WordAsFound: "as found", WordWorkedOut: "worked out", WordMean: "mean %s", WordSpread: "spread %s", WordSum: "sum %s",
+	WordMeanOf: "mean of %s", WordLargestOf: "largest of %s", WordSmallestOf: "smallest of %s", WordSpreadOf: "spread of %s", WordSumOf: "sum of %s",
+	WordOf: "%s of %s", WordHalfOf: "half of %s", WordInEach: "%s for each %s of %s", WordForEach: "%s for each %s in %s", WordAnd: "%s and %s", WordTo: "%s to %s", WordFrom: "from", WordTill: "to", WordTotal: "sum",
 	WordFound: "found", WordRecord: "record", WordNoneAllowed: "none allowed", WordNone: "none", WordSome: "some",
-	WordYes: "yes", WordNo: "no", WordRise: "above the part beside it", WordWarmer: "warmer,", WordNever: "never",
-	WordAsInSource: "as printed in the source", WordNoTolerance: "no tolerance in the source: judge and sign",
-	WordIs: "is", WordIsOver: "is over", WordIsUnder: "is under", WordIsIn: "is in limits", WordIsOut: "is out of limits",
+	WordYes: "yes", WordNo: "no", WordRise: "%s above the part beside it", WordWarmer: "%s warmer, never %s",
+	WordAsInSource: "%s as printed in the source", WordNoTolerance: "no tolerance in the source: judge and sign",
+	WordIs: "%s is %s", WordIsOver: "%s is over %s", WordIsUnder: "%s is under %s", WordIsIn: "%s is in limits", WordIsOut: "%s is out of limits",
 	WordRounded: "rounded",
-	WordByHand:  "by hand", WordSlackenAll: "slacken all", WordBackOff: "back off", WordTurn: "turn", WordAgainAfter: "again after",
+	WordByHand:  "by hand", WordSlackenAll: "slacken all", WordBackOff: "back off %s", WordTurn: "turn %s", WordAgainAfter: "again after %s",
 	WordLastRound: "last round, until no nut moves", WordAgainRunning: "again after running",
 }
 
@@ -35,7 +36,11 @@ func English(line []Part, blank string) string {
 		case p.Blank != NoBlank:
 			out = append(out, blank)
 		case p.Word != Literal:
-			out = append(out, p.Word.English())
+			args := make([]any, len(p.Args))
+			for i, a := range p.Args {
+				args[i] = English(a, blank)
+			}
+			out = append(out, fmt.Sprintf(p.Word.English(), args...))
 		default:
 			out = append(out, p.Text)
 		}

@@ -9,7 +9,8 @@ import (
 // no-break spaces), or a blank to write in.
 type Part struct {
 	Word  Word
-	Text  string // of Literal
+	Text  string   // of Literal
+	Args  [][]Part // of a Word: what stands in its holes, none of it a blank
 	Blank Blank
 	Mark  Mark // of BlankReading: whose reading is copied here; of a Literal: what it names
 
@@ -43,6 +44,9 @@ func lit(text string) Part { return Part{Text: text} }
 
 func word(w Word) Part { return Part{Word: w} }
 
+// said is a word with what stands in its holes.
+func said(w Word, args ...[]Part) []Part { return []Part{{Word: w, Args: args}} }
+
 // Words tells the limit for paper.
 func (l *Limit) Words() Printed {
 	var p Printed
@@ -72,35 +76,35 @@ var groupWords = [...]Word{Each: Literal, Mean: WordMean, Spread: WordSpread, Su
 // words tells one test.
 func (t *Test) words(p *Printed) {
 	var line []Part
-	if t.Group != Each {
-		line = append(line, word(groupWords[t.Group]))
-	}
 	switch t.Rule {
 	case AtLeast:
-		line = append(append(line, word(WordAtLeast)), t.Low.words()...)
+		line = said(WordAtLeast, t.Low.words())
 	case AtMost:
-		line = append(append(line, word(WordAtMost)), t.High.words()...)
+		line = said(WordAtMost, t.High.words())
 	case About:
-		line = append(append(line, word(WordAbout)), t.At.words()...)
+		line = said(WordAbout, t.At.words())
 		p.small(word(WordNoTolerance))
 	case Exactly:
-		line = append(append(line, word(WordExactly)), t.At.words()...)
+		line = said(WordExactly, t.At.words())
 	case Range:
-		line = append(line, t.rangeWords()...)
+		line = t.rangeWords()
 	case Nominal:
-		line = append(line, t.nominalWords(p)...)
+		line = t.nominalWords(p)
+	}
+	if t.Group != Each {
+		line = said(groupWords[t.Group], line)
 	}
 	if t.Unit.Dimension() == units.Rise && t.Group != Spread {
-		line = append(line, word(WordRise))
+		line = said(WordRise, line)
 		t.riseWords(p)
 	}
 	p.main(line...)
 	if t.Other != nil {
 		other := []Part{lit(t.Other.printBare())}
 		if t.Other.Unit.Dimension() == units.Rise && t.Group != Spread {
-			other = append(other, word(WordRise))
+			other = said(WordRise, other)
 		}
-		p.small(append(other, word(WordAsInSource))...)
+		p.small(said(WordAsInSource, other)...)
 	}
 }
 
@@ -113,13 +117,13 @@ func (t *Test) rangeWords() []Part {
 		if dashFits(low, high) {
 			return []Part{lit(low.Print() + "\u00a0– " + quantity(high, t.Unit).Print())}
 		}
-		return []Part{lit(low.Print()), word(WordTo), lit(quantity(high, t.Unit).Print())}
+		return said(WordTo, []Part{lit(low.Print())}, []Part{lit(quantity(high, t.Unit).Print())})
 	}
 	low, high := t.Low.words(), t.High.words()
 	if low[0].Word == WordWorkedOut && high[0].Word == WordWorkedOut {
 		return low // both ends are on their ladders
 	}
-	return append(append(low, word(WordTo)), high...)
+	return said(WordTo, low, high)
 }
 
 // dashFits reports whether neither number has a sign.
@@ -161,7 +165,7 @@ func (t *Test) nominalWords(p *Printed) []Part {
 		return []Part{lit(at.Print() + "\u00a0" + deviation)}
 	}
 	if t.At.JustFound() {
-		p.small(word(WordFound), Part{Blank: BlankFound}, lit("→"), word(WordFrom), Part{Blank: BlankResult}, word(WordTo), Part{Blank: BlankResult})
+		p.small(word(WordFound), Part{Blank: BlankFound}, lit("→"), word(WordFrom), Part{Blank: BlankResult}, word(WordTill), Part{Blank: BlankResult})
 	}
 	return append(t.At.words(), lit(deviation))
 }
@@ -214,16 +218,16 @@ func (v *Value) words() []Part {
 		return []Part{word(WordWorkedOut)}
 	}
 	t := &v.Terms[0]
-	var out []Part
+	of := t.Item.words()
 	switch t.By {
 	case ByNumber:
-		out = append(out, lit(t.Number.Print()+"\u00a0×"))
+		return append([]Part{lit(t.Number.Print() + "\u00a0×")}, of...)
 	case ByPercent:
-		out = append(out, lit(t.Number.Print()+"\u00a0%"), word(WordOf))
+		return said(WordOf, []Part{lit(t.Number.Print() + "\u00a0%")}, of)
 	case ByHalf:
-		out = append(out, word(WordHalfOf))
+		return said(WordHalfOf, of)
 	}
-	return append(out, t.Item.words()...)
+	return of
 }
 
 // words tells an item in a line.
@@ -241,22 +245,16 @@ func (it *Item) words() []Part {
 		}
 		return []Part{word(WordWorkedOut)}
 	case Rate:
-		if of := it.Of.words(); of[0].Word == WordWorkedOut {
+		of, size := it.Of.words(), []Part{lit(it.Size.Print())}
+		switch {
+		case of[0].Word == WordWorkedOut:
 			return of // how stands on its ladder
+		case it.PerMark != "":
+			return said(WordForEach, size, []Part{{Text: string(it.PerMark), Mark: it.PerMark}}, of)
 		}
-		if it.PerMark != "" {
-			return append([]Part{lit(it.Size.Print()), word(WordForEach), {Text: string(it.PerMark), Mark: it.PerMark}, word(WordIn)}, it.Of.words()...)
-		}
-		return append([]Part{lit(it.Size.Print()), word(WordInEach), lit(it.PerUnit.Print()), word(WordOf)}, it.Of.words()...)
+		return said(WordInEach, size, []Part{lit(it.PerUnit.Print())}, of)
 	}
-	out := []Part{word(manyOf[it.Kind])}
-	for i, m := range it.Marks {
-		if i > 0 {
-			out = append(out, word(WordAnd))
-		}
-		out = append(out, lit(string(m)))
-	}
-	return out
+	return said(manyOf[it.Kind], listed(it.Marks, func(m Mark) Part { return lit(string(m)) }))
 }
 
 // signs writes a sum that is told by signs alone: D1 − D2; ok is false where it takes
@@ -284,6 +282,19 @@ func (v *Value) signs() (text string, ok bool) {
 		}
 	}
 	return text, true
+}
+
+// listed joins marks, each written by one.
+func listed(marks []Mark, one func(Mark) Part) []Part {
+	var out []Part
+	for i, m := range marks {
+		if i == 0 {
+			out = []Part{one(m)}
+			continue
+		}
+		out = said(WordAnd, out, []Part{one(m)})
+	}
+	return out
 }
 
 // manyOf are the words for several readings taken together.
@@ -323,5 +334,5 @@ func (t *Test) riseWords(p *Printed) {
 		}
 		return q.Number.Round(n.Decimals(), units.Nearest).Print()
 	})
-	p.small(lit("=\u00a0"+rise+"\u00a0"+to.Print()), word(WordWarmer), word(WordNever), lit(point))
+	p.small(said(WordWarmer, []Part{lit("=\u00a0" + rise + "\u00a0" + to.Print())}, []Part{lit(point)})...)
 }

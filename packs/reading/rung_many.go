@@ -15,7 +15,7 @@ func (p *pen) many(it *Item) ([]Part, figure) {
 	one := func(w Word, f figure) []Part {
 		whole := f.blank(BlankReading)
 		whole.Mark, whole.Index = it.Marks[0], WholeOf(w)
-		return append([]Part{word(w)}, append(names(it.Marks), whole)...)
+		return append(said(w, names(it.Marks)), whole)
 	}
 	low, high, total := p.taken(it.Marks, n)
 	switch it.Kind {
@@ -43,7 +43,7 @@ func (p *pen) many(it *Item) ([]Part, figure) {
 	sum = sum.sized()
 	parts := one(WordSumOf, sum)
 	if n <= fewBoxes && (len(it.Marks) > 1 || !p.given(it.Marks[0]).Summed) {
-		parts = append(append([]Part{word(WordSum)}, p.each(it.Marks)...), result(sum, false)...)
+		parts = append(append([]Part{word(WordTotal)}, p.each(it.Marks)...), result(sum, false)...)
 	}
 	if it.Kind == SumOf {
 		return parts, sum
@@ -104,14 +104,7 @@ func (p *pen) together(marks []Mark) (n int, box Box) {
 
 // names lists marks, with "and" between them.
 func names(marks []Mark) []Part {
-	var out []Part
-	for i, m := range marks {
-		if i > 0 {
-			out = append(out, word(WordAnd))
-		}
-		out = append(out, Part{Text: string(m), Mark: m})
-	}
-	return out
+	return listed(marks, func(m Mark) Part { return Part{Text: string(m), Mark: m} })
 }
 
 // each writes every reading of the marks with a box of its own and plus between.

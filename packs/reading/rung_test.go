@@ -225,7 +225,7 @@ func joined(rungs []Rung, w *writer) []Rung {
 	for i := range rungs {
 		for k := 1; k < len(rungs[i].Parts); k++ {
 			p := &rungs[i].Parts[k]
-			if p.Blank == BlankReading && p.Index < 0 && p.Mark == "D4" && rungs[i].Parts[k-1].Mark == "D1" {
+			if p.Blank == BlankReading && p.Index < 0 && p.Mark == "D4" && strings.Contains(English(rungs[i].Parts[k-1:k], ""), "D4 and D1") {
 				p.Mark = "D4+D1"
 			}
 		}

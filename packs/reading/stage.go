@@ -254,7 +254,7 @@ func (s *Stage) Words() []Part {
 		if w.dim == units.NoDimension {
 			return []Part{word(w.word)}
 		}
-		return []Part{word(w.word), lit(s.Value.Print())}
+		return said(w.word, []Part{lit(s.Value.Print())})
 	}
 	if s.High != nil {
 		return []Part{lit(s.Value.Number.Print() + "\u00a0– " + s.High.Print())}

@@ -266,7 +266,7 @@ func labelWidth(c *block.Composer, names []string) layout.Mm {
 // AnswerWord is a fixed word of the catalogue, or the author's own.
 func AnswerWord(c *block.Composer, a reading.Answer) string {
 	if a.Word != reading.Literal {
-		return c.W.Limit[a.Word]
+		return string(c.W.Limit[a.Word])
 	}
 	return a.Phrase
 }

@@ -209,7 +209,7 @@ func lastBlank(r reading.Rung) int {
 func blankCaption(c *block.Composer, l *job.Ladder, p reading.Part) string {
 	for _, x := range []reading.Word{reading.WordLargestOf, reading.WordSmallestOf} {
 		if p.Index == reading.WholeOf(x) {
-			return c.W.Limit[x] + " " + string(p.Mark)
+			return c.W.Limit[x].With(string(p.Mark))
 		}
 	}
 	n := p.Index - 1
@@ -282,20 +282,33 @@ func flowTight(all []layout.Block, width layout.Mm) layout.Block {
 // rungLabel says what a line takes: the reading by its mark and name, and the page
 // where it was written; or what the result is.
 func rungLabel(c *block.Composer, l *job.Ladder, label []reading.Part, last bool, end ladderEnd) string {
+	if last && len(label) == 0 {
+		return end.name
+	}
+	return labelWords(c, l, label)
+}
+
+// labelWords are pieces of a line as text, each reading with what it is and where it was
+// written.
+func labelWords(c *block.Composer, l *job.Ladder, label []reading.Part) string {
 	var out []string
 	for _, p := range label {
-		if p.Mark == "" {
-			out = append(out, PartWords(c.W, []reading.Part{p}))
-			continue
-		}
-		for _, u := range l.Uses {
-			if u.Mark == p.Mark {
-				out = append(out, useWords(c, u))
+		switch {
+		case p.Mark != "":
+			for _, u := range l.Uses {
+				if u.Mark == p.Mark {
+					out = append(out, useWords(c, u))
+				}
 			}
+		case len(p.Args) > 0:
+			args := make([]string, len(p.Args))
+			for i, a := range p.Args {
+				args[i] = labelWords(c, l, a)
+			}
+			out = append(out, c.W.Limit[p.Word].With(args...))
+		default:
+			out = append(out, PartWords(c.W, []reading.Part{p}))
 		}
-	}
-	if last && len(label) == 0 {
-		out = append(out, end.name)
 	}
 	return strings.Join(out, " ")
 }

@@ -43,8 +43,8 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 			}
 		}
 		add(l.At, c.W.Ladder.Target)
-		add(l.Low, c.W.Limit[reading.WordAtLeast])
-		add(l.High, c.W.Limit[reading.WordAtMost])
+		add(l.Low, c.W.Ladder.LowEnd)
+		add(l.High, c.W.Ladder.HighEnd)
 	}
 	return out, last
 }

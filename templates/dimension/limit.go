@@ -283,7 +283,11 @@ func PartWords(w *words.Catalogue, parts []reading.Part) string {
 		switch {
 		case p.Blank != reading.NoBlank:
 		case p.Word != reading.Literal:
-			out = append(out, w.Limit[p.Word])
+			args := make([]string, len(p.Args))
+			for i, a := range p.Args {
+				args[i] = PartWords(w, a)
+			}
+			out = append(out, w.Limit[p.Word].With(args...))
 		default:
 			out = append(out, w.Unit(p.Text))
 		}

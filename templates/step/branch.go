@@ -49,7 +49,7 @@ func decision(c *block.Composer, st *job.Step, text string, a *job.Asked, yes, n
 		out = append(out, askedBoxes(c, a, inner))
 	}
 	var ticks []layout.Block
-	for _, x := range []struct{ word, does string }{{c.W.Limit[reading.WordYes], yes}, {c.W.Limit[reading.WordNo], no}} {
+	for _, x := range []struct{ word, does string }{{string(c.W.Limit[reading.WordYes]), yes}, {string(c.W.Limit[reading.WordNo]), no}} {
 		tick := c.Tick(layout.Strong, x.word, st.At)
 		line := c.Para(inner-tick.W-3, []layout.Run{layout.T(layout.Body, x.does)}, layout.ParaOpts{Ref: st.At})
 		line.W = block.InkRight(line)
@@ -105,7 +105,7 @@ func try(c *block.Composer, u *job.Asked, name string, width layout.Mm) layout.B
 	label := c.Words(layout.Strong, name)
 	good := []layout.Block{c.Tick(layout.Body, w.Common.InLimits, u.At), c.Tick(layout.Body, w.Common.OutOfLimits, u.At)}
 	if u.Dim == nil || u.Cond.Ask == reading.AskState || u.Dim.Box.Form == reading.Ticks {
-		good = []layout.Block{c.Tick(layout.Body, w.Limit[reading.WordYes], u.At), c.Tick(layout.Body, w.Limit[reading.WordNo], u.At)}
+		good = []layout.Block{c.Tick(layout.Body, string(w.Limit[reading.WordYes]), u.At), c.Tick(layout.Body, string(w.Limit[reading.WordNo]), u.At)}
 		return layout.Middle(layout.GapX, append([]layout.Block{label}, good...)...)
 	}
 	names := dimension.PositionNames(u.Dim.Positions)

@@ -5,18 +5,18 @@ import "matchmark/packs/reading"
 // English is the catalogue in English.
 var English = &Catalogue{
 	Lang: "en",
-	Limit: map[reading.Word]string{
-		reading.WordAtLeast: "at least", reading.WordAtMost: "at most", reading.WordAbout: "about", reading.WordExactly: "exactly",
-		reading.WordAsFound: "as found", reading.WordWorkedOut: "worked out", reading.WordMean: "mean", reading.WordSpread: "spread",
-		reading.WordSum: "sum", reading.WordMeanOf: "mean of", reading.WordLargestOf: "largest of", reading.WordSmallestOf: "smallest of",
-		reading.WordSpreadOf: "spread of", reading.WordSumOf: "sum of", reading.WordOf: "of", reading.WordHalfOf: "half of",
-		reading.WordInEach: "for each", reading.WordForEach: "for each", reading.WordIn: "in", reading.WordAnd: "and", reading.WordTo: "to", reading.WordFrom: "from",
+	Limit: map[reading.Word]Sentence{
+		reading.WordAtLeast: "at least %s", reading.WordAtMost: "at most %s", reading.WordAbout: "about %s", reading.WordExactly: "exactly %s",
+		reading.WordAsFound: "as found", reading.WordWorkedOut: "worked out", reading.WordMean: "mean %s", reading.WordSpread: "spread %s",
+		reading.WordSum: "sum %s", reading.WordMeanOf: "mean of %s", reading.WordLargestOf: "largest of %s", reading.WordSmallestOf: "smallest of %s",
+		reading.WordSpreadOf: "spread of %s", reading.WordSumOf: "sum of %s", reading.WordOf: "%s of %s", reading.WordHalfOf: "half of %s",
+		reading.WordInEach: "%s for each %s of %s", reading.WordForEach: "%s for each %s in %s", reading.WordAnd: "%s and %s", reading.WordTo: "%s to %s", reading.WordFrom: "from", reading.WordTill: "to", reading.WordTotal: "sum",
 		reading.WordFound: "found", reading.WordRecord: "record", reading.WordNoneAllowed: "none allowed", reading.WordNone: "none",
-		reading.WordSome: "some", reading.WordYes: "yes", reading.WordNo: "no", reading.WordRise: "above the part beside it",
-		reading.WordWarmer: "warmer,", reading.WordNever: "never", reading.WordAsInSource: "as printed in the source",
+		reading.WordSome: "some", reading.WordYes: "yes", reading.WordNo: "no", reading.WordRise: "%s above the part beside it",
+		reading.WordWarmer: "%s warmer, never %s", reading.WordAsInSource: "%s as printed in the source",
 		reading.WordNoTolerance: "no tolerance in the source: judge and sign", reading.WordRounded: "rounded",
-		reading.WordIs: "is", reading.WordIsOver: "is over", reading.WordIsUnder: "is under", reading.WordIsIn: "is in limits", reading.WordIsOut: "is out of limits",
-		reading.WordByHand: "by hand", reading.WordSlackenAll: "slacken all", reading.WordBackOff: "back off", reading.WordTurn: "turn", reading.WordAgainAfter: "again after",
+		reading.WordIs: "%s is %s", reading.WordIsOver: "%s is over %s", reading.WordIsUnder: "%s is under %s", reading.WordIsIn: "%s is in limits", reading.WordIsOut: "%s is out of limits",
+		reading.WordByHand: "by hand", reading.WordSlackenAll: "slacken all", reading.WordBackOff: "back off %s", reading.WordTurn: "turn %s", reading.WordAgainAfter: "again after %s",
 		reading.WordLastRound: "last round, until no nut moves", reading.WordAgainRunning: "again after running",
 	},
 	Common:     englishCommon,

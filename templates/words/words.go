@@ -7,7 +7,7 @@ type Catalogue struct {
 	Lang       string
 	Sayings    Sayings // empty in English
 	Causes     Causes  // empty in English
-	Limit      map[reading.Word]string
+	Limit      map[reading.Word]Sentence
 	Common     Common
 	Frame      Frame
 	Front      Front
