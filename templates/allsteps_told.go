@@ -56,7 +56,7 @@ func (c *composer) likeSections() [][]*job.Section {
 			all = append(all, c.says(st))
 		}
 		says := strings.Join(all, "\n")
-		if n := len(out); n > 0 && says == said {
+		if n := len(out); n > 0 && says == said && len(out[n-1]) < mostTogether/2 {
 			out[n-1] = append(out[n-1], s)
 			continue
 		}
@@ -77,7 +77,7 @@ func (c *composer) toldSteps(like []*job.Section, back map[*job.Step]*job.Step) 
 			same = append(same, s.Steps[i])
 		}
 		says := c.says(st)
-		if n := len(all); n > 0 && says == said && len(all[n-1]) < mostTogether {
+		if n := len(all); n > 0 && says == said && len(all[n-1])+len(same) <= mostTogether {
 			all[n-1] = append(all[n-1], same...)
 			continue
 		}
@@ -90,8 +90,8 @@ func (c *composer) toldSteps(like []*job.Section, back map[*job.Step]*job.Step) 
 	return out
 }
 
-// mostTogether is how many steps are told together at the most: the numbers of very many
-// alike ones would be higher than a page.
+// mostTogether is how many steps are told together at the most, and half as many sections:
+// the numbers of very many alike ones would be higher than a page.
 const mostTogether = 24
 
 // toldStep tells steps of which the same is said.

@@ -95,13 +95,12 @@ func (t setTable) pieces(under ...*layout.Block) []layout.Piece {
 			}
 		}
 	}
-	out[len(out)-1].KeepNext = true
-	for _, b := range append(t.verdicts(), t.signRows()...) {
-		if !b.Empty() {
-			add(layout.GapY, true, b)
+	out[len(out)-1].KeepNext = t.a.Row != nil
+	for _, rows := range [][]layout.Block{t.verdicts(), t.signRows()} {
+		for i, b := range rows {
+			add(layout.GapY, i < len(rows)-1, b)
 		}
 	}
-	out[len(out)-1].KeepNext = false
 	return out
 }
 

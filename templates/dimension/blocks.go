@@ -151,7 +151,7 @@ func (k content) parts() []content {
 		return []content{k}
 	}
 	whole := k.inner()
-	if whole.H <= tallFrame {
+	if whole.H <= tallest {
 		k.whole = &whole
 		return []content{k}
 	}

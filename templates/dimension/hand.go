@@ -92,11 +92,11 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 // handEntry is one of several like places without its head, the verdict below the sums or
 // in a column beside them, whichever takes less height.
 func (k content) handEntry(e entry, w way, width layout.Mm) sized {
+	k.limitTold = true // in the head
 	below := k.handRows(e, width, k.verdict(e, w))
 	verdict := k.verdict(e, way{stacked: true})
 	aside := k.flow(verdict, widest(verdict))
 	left := width - aside.w - layout.GapX
-	k.limitTold = true
 	rows := k.handRows(e, left, nil)
 	filled := rows
 	filled.w, filled.make = left, func() layout.Block { return rows.make().Fill(left, rows.h, 0, 0) }

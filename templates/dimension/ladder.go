@@ -7,7 +7,6 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
-	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
@@ -181,7 +180,7 @@ func rungPieces(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, la
 			}
 			flush(box)
 		case p.Word == reading.WordRounded && i > 0 && r.Parts[i-1].Blank != reading.NoBlank:
-			text = append(text, reading.Part{Text: roundedTo(c, r.Parts[i-1].Box)})
+			boxes = append(boxes, roundedTo(c, d, r.Parts[i-1].Box))
 		case p.Word == reading.WordRounded || p.Word == reading.Literal && p.Mark == "":
 			text = append(text, p)
 		case len(boxes) == 0:
@@ -193,15 +192,6 @@ func rungPieces(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, la
 		boxes = append(boxes, sumWords(c, "= "+r.Name, d).Pad(0, 0, 2.2, 0))
 	}
 	return boxes, rungLabel(c, l, label, last, end)
-}
-
-// roundedTo says to which figure the number in a box is rounded.
-func roundedTo(c *block.Composer, box reading.Box) string {
-	figure := "1"
-	if box.After > 0 {
-		figure = units.ForPaper("0." + strings.Repeat("0", box.After-1) + "1")
-	}
-	return c.W.Ladder.RoundedTo.With(figure)
 }
 
 // lastBlank is which part of a line is its last box, -1 if it has none.

@@ -1,11 +1,14 @@
 package dimension
 
 import (
+	"strings"
+
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
 	"matchmark/templates/block"
+	"matchmark/templates/words"
 )
 
 // limitLadders sets the sums that give the ends of limits, and the boxes for the
@@ -74,4 +77,29 @@ func stampedBoxes(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout
 	number := named(c.Value(layout.Number{Before: d.Number.Before, Sign: true, Caption: c.W.Ladder.StampedNumber, Ref: d.At}), d, s, job.NumberBlank, 0)
 	size := named(c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: s.caption, Unit: c.W.Unit(d.Box.Unit.Print()), Ref: d.At}), d, s, job.ReadingBlank, 0)
 	return block.FlowRow([]layout.Block{layout.Middle(2, number, sumWords(c, "× "+d.OneIs.Print(), d), sumWords(c, "=", d), size)}, width)
+}
+
+// foundEnds are the boxes for the two ends of a limit about the value found, each with its
+// sum above it.
+func foundEnds(c *block.Composer, d *job.Dim, l *reading.Limit, line []reading.Part) layout.Block {
+	typed := append(typedEnds(c, d, line), "", "")
+	one := func(by units.Number, name, typed string) layout.Block {
+		sentence := c.W.Ladder.FoundMore
+		if by.Sign() < 0 {
+			sentence = c.W.Ladder.FoundLess
+		}
+		return layout.Above(0.3, endName(c, d, name, sentence, by), Box(c, d, Side{typed: typed}, "", false))
+	}
+	for _, t := range l.Tests {
+		if t.Rule == reading.Nominal && t.At != nil && t.At.JustFound() {
+			return layout.Bottom(layout.GapX, one(t.Lower, c.W.Ladder.LowEnd, typed[0]), one(t.Upper, c.W.Ladder.HighEnd, typed[1]))
+		}
+	}
+	return layout.Block{}
+}
+
+// endName is the name of an end of a limit with its sum, above its box.
+func endName(c *block.Composer, d *job.Dim, name string, sum words.Sentence, by units.Number) layout.Block {
+	runs := []layout.Run{layout.T(layout.Caption, name+" "), layout.T(layout.SubBold, sum.With(strings.TrimLeft(by.Print(), "+−-")))}
+	return c.Line(0, runs, layout.ParaOpts{Ref: d.At, Role: roleSum})
 }

@@ -1,8 +1,12 @@
 package dimension
 
 import (
+	"strings"
+
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/packs/units"
 	"matchmark/templates/block"
 )
 
@@ -56,4 +60,15 @@ func rungsAcross(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd) []
 		out = append(out, line)
 	}
 	return out
+}
+
+// roundedTo says behind a box to which figure its number is rounded, in two lines.
+func roundedTo(c *block.Composer, d *job.Dim, box reading.Box) layout.Block {
+	figure := "1"
+	if box.After > 0 {
+		figure = units.ForPaper("0." + strings.Repeat("0", box.After-1) + "1")
+	}
+	text := c.W.Ladder.RoundedTo.With(figure)
+	width := foldedWidth(c, layout.SubBold, []string{text}, 2)
+	return c.Para(width, []layout.Run{layout.T(layout.SubBold, text)}, layout.ParaOpts{Ref: d.At, Role: roleSum}).Pad(0, 0, 0.6, 0)
 }

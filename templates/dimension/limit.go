@@ -7,7 +7,6 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
-	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
@@ -145,31 +144,6 @@ func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*
 		}
 		p.line(c, d, line, layout.Sub, width)
 	}
-}
-
-// foundEnds are the boxes for the two ends of a limit about the value found, each with its
-// sum above it.
-func foundEnds(c *block.Composer, d *job.Dim, l *reading.Limit, line []reading.Part) layout.Block {
-	typed := append(typedEnds(c, d, line), "", "")
-	one := func(by units.Number, name, typed string) layout.Block {
-		sentence := c.W.Ladder.FoundMore
-		if by.Sign() < 0 {
-			sentence = c.W.Ladder.FoundLess
-		}
-		return layout.Above(0.3, endName(c, d, name, sentence, by), Box(c, d, Side{typed: typed}, "", false))
-	}
-	for _, t := range l.Tests {
-		if t.Rule == reading.Nominal && t.At != nil && t.At.JustFound() {
-			return layout.Bottom(layout.GapX, one(t.Lower, c.W.Ladder.LowEnd, typed[0]), one(t.Upper, c.W.Ladder.HighEnd, typed[1]))
-		}
-	}
-	return layout.Block{}
-}
-
-// endName is the name of an end of a limit with its sum, above its box.
-func endName(c *block.Composer, d *job.Dim, name string, sum words.Sentence, by units.Number) layout.Block {
-	runs := []layout.Run{layout.T(layout.Caption, name+" "), layout.T(layout.SubBold, sum.With(strings.TrimLeft(by.Print(), "+−-")))}
-	return c.Line(0, runs, layout.ParaOpts{Ref: d.At, Role: roleSum})
 }
 
 // line puts in one line of a limit: words as text, blanks as boxes.

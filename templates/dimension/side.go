@@ -76,10 +76,20 @@ func sidesOf(c *block.Composer, d *job.Dim, kind Kind) []Side {
 		sides = append(sides, copied)
 	}
 	sides = append(sides, Side{caption: c.W.Common.AsLeft, When: job.AsLeft, work: &d.LeftWork})
-	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && d.Left != nil && d.Left.NeedsFound() {
+	if len(sides) == 2 && d.Formula == nil && d.OneIs == nil && d.Box.Form == reading.Digits && needsFound(d) {
 		sides = append(sides, Side{caption: c.W.Dimension.Difference, signed: true})
 	}
 	return sides
+}
+
+// needsFound reports whether a limit for what is left is one of what was found.
+func needsFound(d *job.Dim) bool {
+	for _, l := range []*reading.Limit{d.Left, d.Reuse, d.Repair} {
+		if l != nil && l.NeedsFound() {
+			return true
+		}
+	}
+	return false
 }
 
 // onlyLine reports whether a step has one line for a dimension: its boxes stand on a

@@ -19,7 +19,11 @@ func (s sheet) numberedTicks(acts []string) []layout.Piece {
 		out = append(out, layout.Piece{Block: heads, Gap: 1, KeepNext: true})
 	}
 	for i, row := range rows {
-		out = append(out, layout.Piece{Block: row, KeepNext: i == 0 || i == len(acts)-2})
+		piece := layout.Piece{Block: row, KeepNext: i == 0 || i == len(acts)-2}
+		if !heads.Empty() {
+			piece.Under = []*layout.Block{&heads} // the names of the ticks, again on the next page
+		}
+		out = append(out, piece)
 	}
 	return out
 }

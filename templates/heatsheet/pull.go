@@ -35,7 +35,9 @@ func (s sheet) pullPieces() []layout.Piece {
 	out = append(out, s.numberedTicks(s.pullOrder())...)
 	out = append(out, layout.Piece{Block: s.protectiveWear(), Gap: 1.5})
 	out = append(out, s.titled(s.W.HeatPull.StuckTitle), layout.Piece{Block: s.paras(layout.Strong, s.ifStuckLines()), Gap: 0})
-	out = append(out, layout.Piece{Block: s.pullBoxes(), Gap: 3})
+	for _, row := range s.pullBoxes() {
+		out = append(out, layout.Piece{Block: row, Gap: layout.GapY})
+	}
 	out = append(out, s.titled(s.W.HeatPull.LogTitle))
 	out = append(out, s.logTable()...)
 	if plan := p.Plan; plan != nil {
@@ -202,8 +204,8 @@ func (s sheet) protectiveWear() layout.Block {
 	return layout.Middle(3, signs, s.Para(s.Span-signs.W-3, runs, layout.ParaOpts{Ref: s.h.At}))
 }
 
-// pullBoxes are the boxes of a pull: permit, fire watch, temperatures, times.
-func (s sheet) pullBoxes() layout.Block {
+// pullBoxes are the rows of boxes of a pull: permit, fire watch, temperatures, times.
+func (s sheet) pullBoxes() []layout.Block {
 	w := s.W
 	boxes := []layout.Block{s.degreeBox(w.HeatPull.HubStart), s.degreeBox(w.HeatPull.ShaftStart), s.degreeBox(w.HeatPull.AirStart)}
 	if s.h.Pull.By == heat.Torch {
@@ -211,5 +213,9 @@ func (s sheet) pullBoxes() layout.Block {
 	}
 	boxes = append(boxes, s.timeBox(w.HeatPull.HeatOnAt), s.timeBox(w.HeatPull.FreeAt), s.timeBox(w.HeatPull.HeatOffAt), s.degreeBox(w.HeatPull.SkinAtFree),
 		s.Tick(layout.Body, w.HeatPull.CameOff, s.h.At), s.Tick(layout.Body, w.HeatPull.DidNotMove, s.h.At), s.Box(layout.RoleInitials, w.Common.Initials, s.h.At))
-	return block.FlowRow(boxes, s.Span)
+	var rows []layout.Block
+	for _, row := range block.Rows(boxes, s.Span) {
+		rows = append(rows, layout.Bottom(layout.GapX, row...))
+	}
+	return rows
 }

@@ -22,7 +22,7 @@ const (
 	handW       layout.Mm = 32 // those of people's hands
 	planEdge    layout.Mm = 8  // room about the plan for the numbers of the picks
 	viewGap     layout.Mm = 4
-	besideH     layout.Mm = 60 // height of views beside each other, if they go into it
+	besideH     layout.Mm = 64 // height of views beside each other, if they go into it
 	stackedH    layout.Mm = 84 // height of views above each other
 	besideMost  layout.Mm = 72
 	stackedMost layout.Mm = 96

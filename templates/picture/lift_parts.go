@@ -155,7 +155,7 @@ func (p *liftPicture) roomForDistances(v *liftView, room LiftRoom) bool {
 	for _, d := range p.spans(v) {
 		least := map[LiftRoom]float64{DrawnRoom: leastDistance}[room]
 		if room == ClearRoom {
-			least = float64(p.distance(d).W) + 1.5
+			least = float64(p.distance(d).W) + 0.4
 		}
 		if wide := d[1] - d[0]; wide > 0 && wide/p.scale < least {
 			return false

@@ -35,7 +35,9 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 	for i := range out {
 		out[i].KeepNext = true
 	}
+	head := len(out) - 1
 	out = append(out, t.acts()...)
+	out[head].MayPart = Height(out) > Together
 	var empty []job.Emptied
 	for _, st := range steps {
 		empty = append(empty, unticked(st)...)

@@ -1,0 +1,96 @@
+package dimension
+
+import (
+	"strconv"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// leafBoxes are the boxes of the leaves of one side and that of their sum.
+func leafBoxes(c *block.Composer, d *job.Dim, s Side) []layout.Block {
+	var row []layout.Block
+	for i := range d.Leaves() {
+		leaf := s.on(i)
+		leaf.kind = job.LeafBlank
+		row = append(row, Box(c, d, leaf, "", false))
+	}
+	return append(row, Box(c, d, s, "", false))
+}
+
+// leafHeads are the names of the leaves and of their sum.
+func leafHeads(c *block.Composer, d *job.Dim) []string {
+	var out []string
+	for i := range d.Leaves() {
+		out = append(out, c.W.Shims.Leaf.With(strconv.Itoa(i+1)))
+	}
+	return append(out, withUnit(c, d, c.W.Shims.SumOfLeaves))
+}
+
+// leafName is the name of the row of leaves of a side.
+func leafName(c *block.Composer, d *job.Dim, s Side) string {
+	if s.Copied {
+		return c.W.Shims.FromPage.With(c.Page("found " + d.Mark))
+	}
+	return s.caption
+}
+
+// leafTable sets the leaves of a pack beside each other with their sum at the end, one row
+// a side, and below each leaf the box for what it is made of or marked with.
+func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows, below layout.Block) {
+	var boxes [][]layout.Block
+	var names []string
+	leaves := leafHeads(c, d)
+	widths := make([]layout.Mm, len(leaves))
+	for _, s := range sides {
+		row := leafBoxes(c, d, s)
+		for i, b := range row {
+			widths[i] = max(widths[i], b.W, leastMaterial)
+		}
+		boxes = append(boxes, row)
+		names = append(names, leafName(c, d, s))
+	}
+	head := layout.Bottom(layout.GapX, heads(c, d, leaves, widths)...)
+	labelW := foldedWidth(c, layout.Caption, names, labelLines(layout.Caption))
+	out := []layout.Block{}
+	for i, row := range boxes {
+		out = append(out, layout.Middle(labelGap, rowLabel(c, d, layout.Caption, names[i], labelW), cells(row, widths)))
+	}
+	var last []layout.Block
+	for _, w := range widths[:len(widths)-1] {
+		last = append(last, c.WideBox(layout.RoleWords, w, 1, c.W.Shims.Material, d.At))
+	}
+	if len(sides) > 1 {
+		room := width - labelW - labelGap - block.RowWidth(last) - layout.GapX
+		last = append(last, oldPackStays(c, d, max(min(room, widestOldPack), leastOldPack)))
+	}
+	rows = layout.Above(headGap, head.At(labelW+labelGap, 0), layout.Above(layout.GapY, out...))
+	return rows, layout.Beside(layout.GapX, last...).At(labelW+labelGap, 0)
+}
+
+// leafRows sets a pack whose leaves do not all go beside each other.
+func leafRows(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows []layout.Block, below layout.Block) {
+	named := func(name string, b layout.Block) layout.Block {
+		return layout.Above(headGap, textLine(c, d, layout.Caption, name), b)
+	}
+	var last []layout.Block
+	for _, s := range sides {
+		row := leafBoxes(c, d, s)
+		for i, name := range leafHeads(c, d) {
+			if i == 0 {
+				name = spoken(leafName(c, d, s), name)
+			}
+			row[i] = named(name, row[i])
+		}
+		rows = append(rows, block.FlowRow(row, width))
+	}
+	one := max(Box(c, d, Side{}, "", false).W, leastMaterial)
+	for range d.Leaves() {
+		last = append(last, c.WideBox(layout.RoleWords, one, 1, c.W.Shims.Material, d.At))
+	}
+	if len(sides) > 1 {
+		last = append(last, oldPackStays(c, d, 0))
+	}
+	return rows, block.FlowRow(last, width)
+}
