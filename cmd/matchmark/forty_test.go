@@ -59,7 +59,7 @@ var sayings = []saying{
 	{30, "one of a graded set, or leaves", "shims", "ring: {name: Snap ring, shims: {pick: 2.00 or 2.05 or 2.10 or 2.15 mm}}", "D6", "reassembly", 6, []string{"2.05", "2.10"}},
 	{31, "an allowance added after setting", "ladders", "left: as found + 0.20 mm +/- 0.05 mm", "D28", "reassembly", 7, []string{"found", "+ 0.20 mm", "target + 0.05 ="}},
 	{32, "always renewed, renewed as a set", "triplex-pump", "judge: [S2]", "", "traveler", 0, []string{"S2 All six valve springs", "all 6 pieces go back"}},
-	{33, "the last chance to take a reading", "storm-pump", "lost-by: [brackets]", "D10", "traveler", 1, []string{"LAST CHANCE: gone once 7.3 begins"}},
+	{33, "the last chance to take a reading", "storm-pump", "lost-by: [brackets]", "D10", "traveler", 1, []string{"LAST CHANCE: gone once 6.3 begins"}},
 	{34, "if, otherwise, and until", "branches", "until: D1 is in limits", "", "reassembly", 0, []string{"try 3"}},
 	{35, "holds and witness points", "storm-pump", "hold: W4", "", "traveler", 0, []string{"HOLD W4", "released by: name and signature"}},
 	{36, "tight for a while, at another torque", "field-swing-brake", "fit-for-now: [drum, {drum-screw: 3}]", "", "reassembly", 0, []string{"Three drum screws, 120° apart, to measure", "20 – 25 lb-ft"}},
