@@ -60,7 +60,13 @@ func TestPaperSaysWhatTheJobHolds(t *testing.T) {
 			t.Parallel()
 			jb := loadFile(t, file)
 			asked := 0
-			for _, w := range allWants(jb, paperOf(jb)) {
+			paper := paperOf(jb)
+			for sheet, text := range paper.sheets {
+				if strings.Contains(text, "p. 00") { // the ticks of like joints were sent to no page
+					t.Errorf("the sheet %s names a page that is none", sheet)
+				}
+			}
+			for _, w := range allWants(jb, paper) {
 				if w.want != "" {
 					asked++
 				}

@@ -130,9 +130,13 @@ func (c *composer) work(back bool) []layout.Piece {
 				all := s.Steps[i : i+n]
 				pieces := c.Once(st, func() []layout.Piece { return step.InOne(c.Composer, all) })
 				goesOn := step.AllContinued(c.Composer, all, line)
-				for _, p := range c.barred(pieces, c.tabledChanged(all)) {
+				notes, above := step.NotesAgain(c.Composer, all)
+				for i, p := range c.barred(pieces, c.tabledChanged(all)) {
 					p.Group += group
 					p.Under = []*layout.Block{again, goesOn}
+					if notes != nil && i >= above {
+						p.Under = append(p.Under, notes) // no row is parted from its notes
+					}
 					out = append(out, p)
 				}
 				group += n

@@ -83,6 +83,7 @@ func stepItems(jb *job.Job, pack *templates.Pack) map[*job.Step][]layout.Item {
 // its dimension stands in the file, comes after that of the act before.
 func stepInOrder(t *testing.T, name string, st *job.Step, items []layout.Item) int {
 	looked, last, verb := 0, -1, job.Verb(-1)
+	fitted := map[*job.Container]int{}
 	for _, a := range st.Acts() {
 		at := actRef(a)
 		if at == st.At || shared(st, a, at) {
@@ -99,6 +100,16 @@ func stepInOrder(t *testing.T, name string, st *job.Step, items []layout.Item) i
 			continue // one of several parts in one line
 		}
 		looked++
+		if a.Verb == job.DoEmpty {
+			// Ticked in the row of what comes out of it last, before that is measured or tightened.
+			if from, known := fitted[a.In]; known && first < from {
+				t.Errorf("%s step %s: a container is ticked as empty above what comes out of it", name, st.No)
+			}
+			continue
+		}
+		if a.Verb == job.DoFit && a.Move != nil && a.Move.From.Container != nil {
+			fitted[a.Move.From.Container] = first
+		}
 		if first < last && a.Verb != verb {
 			t.Errorf("%s step %s: what verb %d does stands above what verb %d does", name, st.No, a.Verb, verb)
 		}

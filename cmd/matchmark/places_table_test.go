@@ -60,7 +60,7 @@ func between(text, from, to string) string {
 // wantAll tells which texts are not in a piece of paper.
 func wantAll(t *testing.T, where, text string, want ...string) {
 	t.Helper()
-	flat := strings.Join(strings.Fields(text), " ")
+	flat := strings.ReplaceAll(strings.Join(strings.Fields(text), " "), "- ", "-") // a line may end at a hyphen
 	for _, w := range want {
 		if !strings.Contains(flat, w) {
 			t.Errorf("%s does not say %q:\n%s", where, w, text)

@@ -127,7 +127,7 @@ var arrangements = []struct {
 	{"range", "D1", "traveler", layout.RoleValue, 4, 1},
 	{"temperature of a cold part", "D1", "traveler", layout.RoleValue, 3, 1},
 	{"goes back, mended, renewed", "D1", "traveler", layout.RoleTick, 0, 3},
-	{"copy, left and difference", "D1", "reassembly", layout.RoleValue, 4, 3},
+	{"copy and left", "D1", "reassembly", layout.RoleValue, 4, 2},
 	{"stations by planes, two ends", "D2", "traveler", layout.RoleValue, 7, 2 * 2 * 2},
 	{"temperature, degrees over", "D2", "traveler", layout.RoleValue, 3, 2 * 2},
 	{"correction to 20 °C", "D2", "traveler", layout.RoleValue, 6, 2},

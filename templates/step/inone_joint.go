@@ -29,10 +29,13 @@ func (t *together) sameJoints() bool {
 
 // tightness is what is said of how a joint is tightened, in the name of all its places.
 func (t *together) tightness(f job.Fastening) []layout.Run {
-	all := *f.Joint
-	all.Mark = all.Base
-	f.Joint = &all
-	return fastenRuns(t.Composer, t.W.Step.Tighten, f, true)
+	runs := fastenRuns(t.Composer, t.W.Step.Tighten, f, true)
+	for i := range runs {
+		if runs[i].Text == f.Joint.Mark {
+			runs[i].Text = f.Joint.Base // its page is looked up by the mark of one place
+		}
+	}
+	return runs
 }
 
 // howTight are the lines above the rows: each joint with its torque, stages and source.

@@ -1,0 +1,144 @@
+package step
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// signBoxes are the boxes in the row of a place: who did it when, and how long it took.
+func (t *together) signBoxes(st *job.Step) layout.Block {
+	c := t.Composer
+	if st.Hours == nil {
+		return signColumn(c, st, false)
+	}
+	return signColumn(c, st, false, c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At))
+}
+
+// placeLines are the place of a step and what is said of it alone.
+func (t *together) placeLines(st *job.Step, width layout.Mm) []layout.Block {
+	c := t.Composer
+	runs := []layout.Run{layout.T(layout.Strong, placeOf(st))}
+	if !t.sameText() {
+		runs = append(runs, layout.T(layout.Body, "  "+Text(c, st)))
+		runs = append(runs, second(c, st)...)
+	}
+	if st.Missed != "" && !alike(t.steps, func(st *job.Step) string { return st.Missed }) {
+		runs = append(runs, layout.T(layout.Body, "  "), missed(c, st))
+	}
+	var own []string
+	for _, x := range noteParts(c, st) {
+		if !slices.Contains(t.common, x) {
+			own = append(own, x)
+		}
+	}
+	if len(own) > 0 {
+		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(own, " · ")))
+	}
+	lines := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
+	if st.Note != "" {
+		lines = append(lines, c.Para(width, remark(c, st), layout.ParaOpts{Ref: st.At}))
+	}
+	lines = append(lines, lastLines(c, st, width)...)
+	lines = append(lines, hangingLines(c, st, width)...)
+	for _, x := range st.Without {
+		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, without(c, st, x))}, layout.ParaOpts{Ref: x.At}))
+	}
+	return lines
+}
+
+// signedRows are the rows of the places with the boxes of who did it: the number, the
+// place, what is said of it alone, and what is done there first.
+func (t *together) signedRows(lines [][]run) []layout.Piece {
+	var out []layout.Piece
+	for i, st := range t.steps {
+		number := t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
+		boxes := t.signBoxes(st)
+		width := t.Span - block.NumberWidth - boxes.W - textGap
+		text := t.placeLines(st, width)
+		n := inRow(lines[i])
+		beside := layout.Above(1, append(text, runLines(lines[i][:n], width)...)...)
+		full := layout.Above(1, text...)
+		below := t.piecesOf(t.Composer, lines[i][:n])
+		if max(full.H, boxes.H)+Height(below) < max(beside.H, boxes.H) {
+			beside = full
+		} else {
+			below = nil
+		}
+		beside.W = width
+		row := layout.Beside(0, number, beside, layout.Space(textGap, 1), boxes)
+		out = append(out, layout.Piece{Block: row.Anchored("step " + st.No), Gap: layout.GapY, Group: i})
+		for _, p := range append(below, t.piecesOf(t.Composer, lines[i][n:])...) {
+			out[len(out)-1].KeepNext = true
+			p.Group = i
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+// piecesOf are the pieces of runs, in the column of the boxes, low lines beside each other.
+func (t *together) piecesOf(c *block.Composer, rs []run) []layout.Piece {
+	var out []layout.Piece
+	lines := map[int]bool{}
+	for _, r := range rs {
+		for _, p := range runPieces(c, r) {
+			lines[len(out)] = r.lines != nil || r.ticks
+			out = append(out, p)
+		}
+	}
+	return inOneRow(c, out, lines)
+}
+
+// label is the number of a step with its place below it, in the column of the numbers.
+func (t *together) label(st *job.Step) layout.Block {
+	opts := layout.ParaOpts{Ref: st.At}
+	place := t.Para(block.NumberWidth-1, []layout.Run{layout.T(layout.Sub, ownLabel(st))}, opts)
+	return layout.Above(0, t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, opts).Heading(3), place)
+}
+
+// ownLabel is the label of a step's place, without that of its section.
+func ownLabel(st *job.Step) string {
+	return strings.TrimPrefix(st.Place.Label, st.Section.Place.Label+"-")
+}
+
+// placeRows are the rows of the places with what is done there later, each with its number;
+// short ones two beside each other.
+func (t *together) placeRows(lines [][]run) []layout.Piece {
+	units := func(c *block.Composer) (out []layout.Block, high layout.Mm, wide bool) {
+		for i, rs := range lines {
+			if len(rs) == 0 {
+				continue
+			}
+			var blocks []layout.Block
+			for _, p := range t.piecesOf(c, rs) {
+				if len(blocks) > 0 {
+					p.Block = p.Block.Pad(p.Gap, 0, 0, 0)
+				}
+				blocks = append(blocks, p.Block)
+			}
+			unit := layout.Overlay(t.label(t.steps[i]), layout.Above(0, blocks...))
+			wide = wide || unit.W > c.Span+0.01 || len(unit.Misfits) > 0
+			unit.W = c.Span
+			out, high = append(out, unit), high+unit.H+1
+		}
+		return out, high, wide
+	}
+	rows, high, _ := units(t.Composer)
+	half := *t.Composer
+	half.Span = (t.Span - textGap) / 2
+	if two, h, wide := units(&half); !wide && h/2 < high {
+		rows = nil
+		for i := 0; i < len(two); i += 2 {
+			rows = append(rows, layout.Beside(textGap, two[i:min(i+2, len(two))]...))
+		}
+	}
+	var out []layout.Piece
+	for _, b := range rows {
+		out = append(out, layout.Piece{Block: b, Gap: 1.5})
+	}
+	return out
+}
