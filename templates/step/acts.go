@@ -20,6 +20,7 @@ import (
 type run struct {
 	lines  func(width layout.Mm) []layout.Block
 	blocks []layout.Block
+	reason bool // the last block asks why a reading was not taken
 	last   bool // a reading that this step takes away for good is among the blocks
 	ruled  bool // the lines are the rows of a ruled table
 	ticks  bool // the blocks are boxes to tick in a row
@@ -102,7 +103,7 @@ func runOf(c *block.Composer, st *job.Step, v job.Verb, elsewhere bool) run {
 	default:
 		return linesOf(c, st, v)
 	}
-	return run{blocks: blocks, last: last}
+	return run{blocks: blocks, last: last, reason: v != job.DoJudge && !elsewhere}
 }
 
 // linesOf are the lines of a step for one verb.

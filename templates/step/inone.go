@@ -95,9 +95,12 @@ func (t *together) acts() []layout.Piece {
 		}
 		if kind, dims := t.readings(v); len(dims) > 0 {
 			flush()
-			for _, b := range dimension.Blocks(t.Composer, dims, kind, first.At, false) {
-				out = append(out, layout.Piece{Block: b, Gap: 1, KeepNext: kind == dimension.Found && lost(dims)})
+			all := runPieces(t.Composer, run{blocks: dimension.Blocks(t.Composer, dims, kind, first.At, false), reason: true})
+			for i := range all {
+				all[i].MayPart = all[i].KeepNext // rather than a page more
+				all[i].KeepNext = all[i].KeepNext || kind == dimension.Found && lost(dims)
 			}
+			out = append(out, all...)
 			continue
 		}
 		if v == job.DoTighten {

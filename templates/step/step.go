@@ -78,7 +78,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		}
 		lost = lost || r.last
 		for i := range pieces {
-			pieces[i].KeepNext = lost && i < len(pieces)-1
+			pieces[i].KeepNext = pieces[i].KeepNext || lost && i < len(pieces)-1
 			lines[len(out)+i] = r.lines != nil || r.ticks
 		}
 		out = append(out, pieces...)
@@ -130,6 +130,9 @@ func runPieces(c *block.Composer, r run) []layout.Piece {
 	var out []layout.Piece
 	for _, b := range r.blocks {
 		out = append(out, layout.Piece{Block: b, Gap: 1})
+	}
+	if n := len(out); r.reason && n > 1 {
+		out[n-2].KeepNext = true // why a reading was not taken is written below its boxes
 	}
 	if r.lines != nil {
 		out = append(out, linesBelow(c, []run{r})...)
