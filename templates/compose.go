@@ -243,7 +243,7 @@ func (c *composer) sheets() []layout.Sheet {
 		out = append(out, layout.Sheet{
 			Name: k.name, Title: title, Pieces: pieces, Follows: follows,
 			Head: func(page, total int) layout.Block {
-				return c.head(c.pageTitle(title, page, k.handover), plateRoom(k.name), k.handover, page, total)
+				return c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
 			},
 			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
 			Landscape: landscape[k.name],

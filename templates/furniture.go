@@ -33,14 +33,7 @@ func (c *composer) head(title string, plateW layout.Mm, work bool, page, total i
 	plate := c.plate(title, work)
 	var line layout.Block
 	if beside := width - plate.W - plateGap; work {
-		edition := c.edition()
-		titles := c.titlesInLine(beside - c.pageNoWidth() - 2)
-		if first := c.plate(firstTitle(title), work); plate.W > first.W {
-			// The head is no higher where other sheets share the page.
-			if room := width - first.W - plateGap - c.pageNoWidth() - 2; c.titlesInLine(room).H < titles.H {
-				plate, titles = first, c.titlesInLine(room)
-			}
-		}
+		edition, titles := c.edition(), c.titlesInLine(beside-c.pageNoWidth()-2)
 		line = layout.Middle(0, plate, layout.Space(plateGap, 1), titles, layout.Space(2, 1), c.pageNo(page, total))
 		line = layout.Above(0, line, edition.Fill(width, max(runningH, edition.H), 1, 0.5))
 	} else {
@@ -62,7 +55,7 @@ func (c *composer) plate(title string, work bool) layout.Block {
 	if work {
 		high = lowPlateH
 	}
-	plate := c.plateText(title, work).Heading(1).Pad(0, 4, 0, 4)
+	plate := c.plateText(title).Heading(1).Pad(0, 4, 0, 4)
 	return plate.Fill(max(plate.W, 30), high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1.5})
 }
 

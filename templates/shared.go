@@ -12,9 +12,8 @@ const widestTitles layout.Mm = 44
 
 // pageTitle is what stands on the plate of a page: the titles of the sheets that it
 // carries, a line each, of many the first and the last. The one of the run in the first pass, when
-// no page is known yet. The plate of a sheet of work is low: it has the first alone, and
-// those that begin below have their own.
-func (c *composer) pageTitle(of string, page int, work bool) string {
+// no page is known yet.
+func (c *composer) pageTitle(of string, page int) string {
 	names := c.names[page]
 	if len(names) == 0 {
 		return of
@@ -23,7 +22,7 @@ func (c *composer) pageTitle(of string, page int, work bool) string {
 	for _, k := range kinds() {
 		titles[k.name] = k.title(c.W)
 	}
-	if len(names) == 1 || work {
+	if len(names) == 1 {
 		return titles[names[0]]
 	}
 	between := " ·\n"
@@ -31,14 +30,6 @@ func (c *composer) pageTitle(of string, page int, work bool) string {
 		between = " –\n"
 	}
 	return titles[names[0]] + between + titles[names[len(names)-1]]
-}
-
-// firstTitle is the title of the first sheet of a page, marked where others follow on it.
-func firstTitle(text string) string {
-	if first, _, more := strings.Cut(text, "\n"); more {
-		return strings.TrimRight(first, " ·–") + " …"
-	}
-	return text
 }
 
 // plateRoom is the room that a sheet keeps for its plate: where others may follow it,
@@ -54,15 +45,11 @@ func plateRoom(name string) layout.Mm {
 }
 
 // plateText sets the title of a sheet, or those of the sheets that share a page, a line
-// each in letters that let two go into the height of the head; on sheets of work, whose
-// plate is low, in one line.
-func (c *composer) plateText(text string, work bool) layout.Block {
+// each in letters that let two go into the height of the head.
+func (c *composer) plateText(text string) layout.Block {
 	titles := strings.Split(text, "\n")
-	if work {
-		titles = []string{strings.Join(titles, " ")}
-	}
-	if len(titles) == 1 && c.Width(layout.Plate, titles[0]) <= widestTitles {
-		return c.Words(layout.Plate, titles[0])
+	if len(titles) == 1 && c.Width(layout.Plate, text) <= widestTitles {
+		return c.Words(layout.Plate, text)
 	}
 	small := layout.Plate
 	small.Size, small.Lead = layout.Strong.Size, layout.Strong.Lead

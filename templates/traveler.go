@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 
@@ -118,7 +119,7 @@ func (c *composer) work(back bool) []layout.Piece {
 		for i := 0; i < len(s.Steps); i++ {
 			group++
 			st := s.Steps[i]
-			if n := tabled(s.Steps[i:]); n > 0 {
+			if n := likeSteps(s.Steps[i:], tabled); n > 0 {
 				for _, p := range c.barred(step.Table(c.Composer, s.Steps[i:i+n]), c.tabledChanged(s.Steps[i:i+n])) {
 					p.Under = append([]*layout.Block{again}, p.Under...)
 					out = append(out, p)
@@ -126,19 +127,8 @@ func (c *composer) work(back bool) []layout.Piece {
 				i += n - 1
 				continue
 			}
-			if n := inOne(s.Steps[i:]); n > 1 {
-				all := s.Steps[i : i+n]
-				pieces := c.Once(st, func() []layout.Piece { return step.InOne(c.Composer, all) })
-				goesOn := step.AllContinued(c.Composer, all, line)
-				notes, above := step.NotesAgain(c.Composer, all)
-				for i, p := range c.barred(pieces, c.tabledChanged(all)) {
-					p.Group += group
-					p.Under = []*layout.Block{again, goesOn}
-					if notes != nil && i >= above {
-						p.Under = append(p.Under, notes) // no row is parted from its notes
-					}
-					out = append(out, p)
-				}
+			if n := likeSteps(s.Steps[i:], inOne); n > 1 {
+				out = append(out, c.below(s.Steps[i:i+n], group, again, line)...)
 				group += n
 				i += n - 1
 				continue
@@ -163,21 +153,32 @@ func (c *composer) work(back bool) []layout.Piece {
 	return out
 }
 
-// tabled counts the steps at the head of a list that are one step at several places,
-// to be printed in one table.
-func tabled(steps []*job.Step) int {
-	n := 0
-	for n < len(steps) && steps[n].Table && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
-		n++
+// below sets one step at several places below one head; again is the line of its section.
+func (c *composer) below(all []*job.Step, group int, again *layout.Block, line step.Running) []layout.Piece {
+	pieces := c.Once(all[0], func() []layout.Piece { return step.InOne(c.Composer, all) })
+	pieces = slices.Clone(c.barred(pieces, c.tabledChanged(all)))
+	goesOn := step.AllContinued(c.Composer, all, line)
+	notes, above := step.NotesAgain(c.Composer, all)
+	for i := range pieces {
+		pieces[i].Group += group
+		pieces[i].Under = []*layout.Block{again, goesOn}
+		if notes != nil && i >= above {
+			pieces[i].Under = append(pieces[i].Under, notes) // no row is parted from its notes
+		}
 	}
-	return n
+	return pieces
 }
 
-// inOne counts the steps at the head of a list that are one step at several places, to be
-// printed below one head.
-func inOne(steps []*job.Step) int {
+// tabled and inOne report whether a step is printed with the same step at other places, in
+// one table or below one head.
+func tabled(st *job.Step) bool { return st.Table }
+func inOne(st *job.Step) bool  { return st.Alike }
+
+// likeSteps counts the steps at the head of a list that are one step at several places, to
+// be printed together.
+func likeSteps(steps []*job.Step, together func(*job.Step) bool) int {
 	n := 0
-	for n < len(steps) && steps[n].Alike && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
+	for n < len(steps) && together(steps[n]) && (steps[n].Undoes == nil) == (steps[0].Undoes == nil) && steps[n].At == steps[0].At {
 		n++
 	}
 	return n

@@ -123,7 +123,7 @@ func (r *heatReader) warned(w heat.Warning) {
 	before := len(r.b.Problems)
 	defer func() {
 		if len(r.b.Problems) > before {
-			r.b.Problems.Says(warning{r.heat.Mark, w, r.units()})
+			r.b.Problems.Says(warning(r.heat.Mark, w, r.units()))
 		}
 	}()
 	switch w.Code {

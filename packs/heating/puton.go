@@ -145,10 +145,10 @@ func (r *heatReader) room(out *job.HotFit) {
 		switch w.Code {
 		case "oxygen", "carbonic-short":
 			r.b.Problems.Add(d.Coolant.At, "room-air", h.Mark+": "+w.Says, "bring less, or give the larger room, or the open air, that it is done in")
-			r.b.Problems.Says(warning{h.Mark, w, r.units()})
+			r.b.Problems.Says(warning(h.Mark, w, r.units()))
 		case "carbonic-shift":
 			r.b.Problems.Warn(d.Coolant.At, "room-air", h.Mark+": "+w.Says, "bring less, or give the larger room that it is done in")
-			r.b.Problems.Says(warning{h.Mark, w, r.units()})
+			r.b.Problems.Says(warning(h.Mark, w, r.units()))
 		}
 	}
 }

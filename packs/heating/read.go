@@ -63,9 +63,9 @@ func (r *heatReader) refused(err error, what string) {
 	case errors.As(err, &no):
 		english := no.In(r.units())
 		r.holes++
-		r.because("heat-refused", what+": "+english.Why, refusal{"", no, r.units()})
+		r.because("heat-refused", what+": "+english.Why, refusal("", no, r.units()))
 		r.b.Problems.Add(r.place(no.Field), "heat-refused", what+": "+english.Why, english.Instead)
-		r.b.Problems.Says(refusal{r.heat.Mark, no, r.units()})
+		r.b.Problems.Says(refusal(r.heat.Mark, no, r.units()))
 	case errors.As(err, &wrong):
 		r.hole(r.place(wrong.Field), "heat-refused", what+": "+wrong.Problem)
 	}

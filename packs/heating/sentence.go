@@ -5,40 +5,33 @@ import (
 	"matchmark/packs/source"
 )
 
-// A refusal is why a heat is not computed, for paper in another language.
-type refusal struct {
+// A sentence is why a heat is not computed, or what its calculation warns of, for paper in
+// another language.
+type sentence struct {
 	mark  string
-	no    *heat.Refusal
 	units heat.Units
+	says  func(heat.Units) string
 }
 
 // In implements source.Sentence.
-func (r refusal) In(t source.Tongue) string {
-	u := r.units
+func (s sentence) In(t source.Tongue) string {
+	u := s.units
 	u.Tongue = t
-	text := r.no.In(u).Why
-	if u.Tongue = english; text == r.no.In(u).Why {
+	text := s.says(u)
+	if u.Tongue = english; text == s.says(u) {
 		return ""
 	}
-	return source.About(t, r.mark, text)
+	return source.About(t, s.mark, text)
 }
 
-// A warning is what the calculation of a heat warns of, for paper in another language.
-type warning struct {
-	mark  string
-	of    heat.Warning
-	units heat.Units
+// refusal is why a heat is not computed.
+func refusal(mark string, no *heat.Refusal, u heat.Units) sentence {
+	return sentence{mark, u, func(u heat.Units) string { return no.In(u).Why }}
 }
 
-// In implements source.Sentence.
-func (w warning) In(t source.Tongue) string {
-	u := w.units
-	u.Tongue = t
-	text := w.of.In(u).Says
-	if u.Tongue = english; text == w.of.In(u).Says {
-		return ""
-	}
-	return source.About(t, w.mark, text)
+// warning is what the calculation of a heat warns of.
+func warning(mark string, of heat.Warning, u heat.Units) sentence {
+	return sentence{mark, u, func(u heat.Units) string { return of.In(u).Says }}
 }
 
 // spoken is a tongue that leaves every sentence as it is: English with the figures as on

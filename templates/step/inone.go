@@ -96,9 +96,10 @@ func (t *together) acts() []layout.Piece {
 		if kind, dims := t.readings(v); len(dims) > 0 {
 			flush()
 			all := runPieces(t.Composer, run{blocks: dimension.Blocks(t.Composer, dims, kind, first.At, false), reason: true})
+			gone := kind == dimension.Found && lost(dims) // never parted from what takes them away
 			for i := range all {
-				all[i].MayPart = all[i].KeepNext // rather than a page more
-				all[i].KeepNext = all[i].KeepNext || kind == dimension.Found && lost(dims)
+				all[i].MayPart = all[i].KeepNext && !gone // rather than a page more
+				all[i].KeepNext = all[i].KeepNext || gone
 			}
 			out = append(out, all...)
 			continue

@@ -2,33 +2,12 @@ package step
 
 import (
 	"cmp"
-	"slices"
 	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
-
-// NotesAgain are the hazard notes of like steps as they stand again on a page that the steps
-// go on to, and how many pieces they are above the head; nil where there are none.
-func NotesAgain(c *block.Composer, steps []*job.Step) (notes *layout.Block, above int) {
-	var again []layout.Block
-	told := map[string]bool{}
-	for _, st := range steps {
-		for _, n := range st.Cautions {
-			if !told[n.Key] {
-				told[n.Key] = true
-				again = append(again, c.CautionAgain(n).Tagged(st.At))
-			}
-		}
-	}
-	if len(again) == 0 {
-		return nil, 0
-	}
-	b := layout.Above(0, again...).Pad(0, 0, 1.5, 0)
-	return &b, len(again)
-}
 
 // noteParts are the parts of the small line of a step, and from where its place is seen
 // and counted if its section does not tell.
@@ -48,7 +27,11 @@ func noteParts(c *block.Composer, st *job.Step) []string {
 
 // head is what stands above the rows: cautions, the numbers, what is done.
 func (t *together) head() []layout.Piece {
-	out := cautionsOf(t.Composer, t.steps)
+	out := notesAbove(t.Composer, notesOf(t.steps...))
+	gap := layout.Mm(1.5)
+	if len(out) == 0 {
+		gap = 2
+	}
 	first := t.steps[0]
 	runs := []layout.Run{layout.T(layout.StepNo, NumberOfAll(t.steps)), layout.T(layout.Body, "   ")}
 	runs = append(runs, common(t.Composer, first)...)
@@ -65,39 +48,10 @@ func (t *together) head() []layout.Piece {
 		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(t.common, " · ")))
 	}
 	para := t.Para(t.Span, runs, layout.ParaOpts{Ref: first.At})
-	return append(out, layout.Piece{Block: para.Pad(0, 0, 0.5, 0), Gap: cmp.Or(gapAfter(out), 1.5)})
+	return append(out, layout.Piece{Block: para.Pad(0, 0, 0.5, 0), Gap: gap})
 }
 
-func gapAfter(ps []layout.Piece) layout.Mm {
-	if len(ps) == 0 {
-		return 2
-	}
-	return 0
-}
-
-// cautionsOf are the hazard notes of several steps, each once.
-func cautionsOf(c *block.Composer, steps []*job.Step) []layout.Piece {
-	var out []layout.Piece
-	var told []string
-	for _, st := range steps {
-		for _, n := range st.Cautions {
-			if slices.Contains(told, n.Key) {
-				continue
-			}
-			told = append(told, n.Key)
-			note := c.Caution(n)
-			if stoodBefore(steps[0], n) {
-				note = c.CautionAgain(n)
-			}
-			out = append(out, layout.Piece{Block: note.Tagged(st.At), KeepNext: true})
-		}
-	}
-	if len(out) > 0 {
-		out[0].Gap = cautionGap
-	}
-	return out
-}
-
+// missed is what is easily missed at a step.
 func missed(c *block.Composer, st *job.Step) layout.Run {
 	return layout.Run{Text: c.W.Step.EasilyMissed.With(st.Missed), Style: layout.Strong, Deco: layout.Inverse}
 }

@@ -38,16 +38,8 @@ func (t *together) placeLines(st *job.Step, width layout.Mm) []layout.Block {
 	if len(own) > 0 {
 		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(own, " · ")))
 	}
-	lines := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
-	if st.Note != "" {
-		lines = append(lines, c.Para(width, remark(c, st), layout.ParaOpts{Ref: st.At}))
-	}
-	lines = append(lines, lastLines(c, st, width)...)
-	lines = append(lines, hangingLines(c, st, width)...)
-	for _, x := range st.Without {
-		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, without(c, st, x))}, layout.ParaOpts{Ref: x.At}))
-	}
-	return lines
+	words := c.Para(width, runs, layout.ParaOpts{Ref: st.At})
+	return append([]layout.Block{words}, underWords(c, st, width)...)
 }
 
 // signedRows are the rows of the places with the boxes of who did it: the number, the

@@ -132,12 +132,19 @@ func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
 	runs = append(runs, second(c, st)...)
 	if st.Missed != "" {
-		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: c.W.Step.EasilyMissed.With(st.Missed), Style: layout.Strong, Deco: layout.Inverse})
+		runs = append(runs, layout.T(layout.Body, "  "), missed(c, st))
 	}
 	if text := note(c, st); text != "" {
 		runs = append(runs, layout.T(layout.Sub, "   "+text))
 	}
 	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
+	return append(lines, underWords(c, st, width)...)
+}
+
+// underWords are the lines below the words of a step: the author's remark, the readings
+// that are gone after it, the loads that hang, the guards that a put-back row has not.
+func underWords(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	var lines []layout.Block
 	if st.Note != "" {
 		lines = append(lines, c.Para(width, remark(c, st), layout.ParaOpts{Ref: st.At}))
 	}

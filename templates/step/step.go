@@ -46,18 +46,7 @@ func Height(ps []layout.Piece) layout.Mm {
 // Pieces sets one step: cautions, the row with what to do, its acts in the order in
 // which they are done, what must be empty, hold.
 func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
-	var out []layout.Piece
-	for i, n := range st.Cautions {
-		gap := layout.Mm(0)
-		if i == 0 {
-			gap = cautionGap
-		}
-		note := c.Caution(n)
-		if stoodBefore(st, n) {
-			note = c.CautionAgain(n)
-		}
-		out = append(out, layout.Piece{Block: note.Tagged(st.At), Gap: gap, KeepNext: true})
-	}
+	out := notesAbove(c, notesOf(st))
 	reason := reasonInRow(c, st)
 	rs := runs(c, st, reason)
 	n := inRow(rs)

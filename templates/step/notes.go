@@ -1,0 +1,60 @@
+package step
+
+import (
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// A noteOf is a hazard note before a step.
+type noteOf struct {
+	step *job.Step
+	note *job.Caution
+}
+
+// notesOf are the hazard notes of a step, or of like steps, each once.
+func notesOf(steps ...*job.Step) []noteOf {
+	var out []noteOf
+	told := map[string]bool{}
+	for _, st := range steps {
+		for _, n := range st.Cautions {
+			if !told[n.Key] {
+				told[n.Key] = true
+				out = append(out, noteOf{st, n})
+			}
+		}
+	}
+	return out
+}
+
+// notesAbove are the notes before a step, in one frame: shorter where they have stood in
+// the section before.
+func notesAbove(c *block.Composer, notes []noteOf) []layout.Piece {
+	var out []layout.Piece
+	for i, x := range notes {
+		p := layout.Piece{Block: c.Caution(x.note), KeepNext: true}
+		if i == 0 {
+			p.Gap = cautionGap
+		}
+		if stoodBefore(notes[0].step, x.note) {
+			p.Block = c.CautionAgain(x.note)
+		}
+		p.Block = p.Block.Tagged(x.step.At)
+		out = append(out, p)
+	}
+	return out
+}
+
+// NotesAgain are the hazard notes of like steps as they stand again on a page that the steps
+// go on to, and how many pieces they are above the head; nil where there are none.
+func NotesAgain(c *block.Composer, steps []*job.Step) (notes *layout.Block, above int) {
+	var again []layout.Block
+	for _, x := range notesOf(steps...) {
+		again = append(again, c.CautionAgain(x.note).Tagged(x.step.At))
+	}
+	if len(again) == 0 {
+		return nil, 0
+	}
+	b := layout.Above(0, again...).Pad(0, 0, 1.5, 0)
+	return &b, len(again)
+}
