@@ -24,7 +24,7 @@ func onceTicks(c *block.Composer, g []*job.Joint) layout.Block {
 	}
 	n := max(j.Count(), 1)
 	best := layout.Block{}
-	for across := min(n, int(c.Span/tickCol)); across > 0; across-- {
+	for across := min(n, int(c.Span/onceCol)); across > 0; across-- {
 		b := onceRows(c, j, n, across)
 		if best.Empty() || b.H < best.H {
 			best = b
@@ -33,11 +33,14 @@ func onceTicks(c *block.Composer, g []*job.Joint) layout.Block {
 	return best
 }
 
+// onceCol is the width of a cell with a number of two figures and its box, clear of each other.
+const onceCol = tickCol + 1
+
 // onceRows are n ticks, so many in a row.
 func onceRows(c *block.Composer, j *job.Joint, n, across int) layout.Block {
-	t := layout.Table{PadX: 0.3, PadY: 0.8, Grid: true, MinH: tickRow}
+	t := layout.Table{PadX: 0.4, PadY: 0.8, Grid: true, MinH: tickRow}
 	for range across {
-		t.Columns = append(t.Columns, layout.Column{Width: tickCol})
+		t.Columns = append(t.Columns, layout.Column{Width: onceCol})
 	}
 	var rows []layout.Row
 	for i := range n {
@@ -46,7 +49,7 @@ func onceRows(c *block.Composer, j *job.Joint, n, across int) layout.Block {
 		}
 		number := c.Words(layout.SubBold, strconv.Itoa(i+1))
 		row := &rows[len(rows)-1]
-		row.Cells = append(row.Cells, layout.Middle(0.5, number.Right(max(t.Room(0)-7.3, number.W)), c.Tick(layout.Sub, "", j.At)))
+		row.Cells = append(row.Cells, layout.Middle(1, number.Right(max(t.Room(0)-7.6, number.W)), c.Tick(layout.Sub, "", j.At)))
 	}
 	ticks := t.Block(rows)
 	rest := c.Span - ticks.W
