@@ -127,6 +127,7 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 	if d.Box.Form == reading.Grid || byHand(d, sidesOf(c, d, kind)) != byHand(first, sidesOf(c, first, kind)) {
 		return false
 	}
+	c = c.Now() // texts are compared
 	head := func(d *job.Dim) string {
 		e := entry{d, sidesOf(c, d, kind)}
 		k := content{Composer: c, entries: []entry{e, e}, back: kind != Found}
