@@ -171,6 +171,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 			return pages // refused: its page numbers are of no use to anyone
 		}
 		c.Pages, c.total = known, total
+		c.NewPass()
 		pages = layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
 		return pages

@@ -9,6 +9,7 @@ type Kept struct {
 	pieces map[keptKey]kept
 	asked  []asked // by what is being set
 	within int     // so many things within each other are being set
+	shared map[keptKey]*shared
 }
 
 // keptKey tells what is set, and whether page numbers are put in at once.
@@ -55,7 +56,7 @@ func (c *Composer) Once(key any, set func() []layout.Piece) []layout.Piece {
 		k = kept{pieces, c.Kept.asked}
 		c.Kept.pieces[at] = k
 	}
-	c.Kept.asked = append(outer, k.asked...)
+	c.Kept.asked = appendNew(outer, k.asked)
 	return k.pieces
 }
 
