@@ -127,7 +127,7 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 	if d.Box.Form == reading.Grid || byHand(d, sidesOf(c, d, kind)) != byHand(first, sidesOf(c, first, kind)) {
 		return false
 	}
-	head := func(d *job.Dim) string {
+	head := func(c *block.Composer, d *job.Dim) string {
 		e := entry{d, sidesOf(c, d, kind)}
 		k := content{Composer: c, entries: []entry{e, e}, back: kind != Found}
 		if kind == Found {
@@ -141,7 +141,7 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 		}
 		return text.String()
 	}
-	return head(d) == head(first)
+	return c.SameText(func(c *block.Composer) string { return head(c, d) }, func(c *block.Composer) string { return head(c, first) })
 }
 
 // parts are the frames of like places: one, or two where one were too tall for a page.
