@@ -39,15 +39,32 @@ func (k content) setHead(w way, width layout.Mm) layout.Block {
 	if k.note != "" {
 		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: k.note, Style: layout.SubBold, Deco: layout.Inverse})
 	}
-	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
-	if len(notes) > 0 {
-		out = append(out, c.Para(width, notes, layout.ParaOpts{Ref: d.At}))
-	}
+	out := []layout.Block{noted(c, d, runs, notes, width)}
 	out = append(out, SourcesDiffer(c, d, width)...)
 	out = append(out, cameBack(c, d, k.back, width)...)
 	out = append(out, remarks(c, d, width)...)
-	return layout.Above(0.4, out...)
+	return layout.Above(headLines, out...)
 }
+
+// noted is a heading with its notes in small type below it, or behind it in its last line
+// where that takes a line less.
+func noted(c *block.Composer, d *job.Dim, runs, notes []layout.Run, width layout.Mm) layout.Block {
+	opts := layout.ParaOpts{Ref: d.At}
+	head := c.Para(width, runs, opts)
+	if len(notes) == 0 {
+		return head
+	}
+	below := layout.Above(headLines, head, c.Para(width, notes, opts))
+	behind := c.Para(width, append(append(runs[:len(runs):len(runs)], layout.T(layout.Sub, "   ")), notes...), opts)
+	if behind.H < below.H-lineSaves {
+		return behind
+	}
+	return below
+}
+
+// headLines is the room between the paragraphs of a head; lineSaves is how much height notes
+// must save to stand in the line of their heading.
+const headLines, lineSaves layout.Mm = 0.4, 2
 
 // limit are the pieces of the limit that stand before the boxes.
 func (k content) limit(w way, width layout.Mm) []layout.Block {
