@@ -22,7 +22,7 @@ type content struct {
 	entries []entry
 	back    bool
 	note    string
-	reason  bool // has the box for why a reading was not taken
+	reason  reason // the box for why a reading was not taken, if it has that
 	tried   tried
 	whole   *layout.Block // what stands in its frame, where that has been set
 	half    bool          // one of two frames beside each other: fewer ways are tried
@@ -131,7 +131,7 @@ func (k content) placeList(w way, width layout.Mm) sized {
 		}
 		out = append(out, row)
 	}
-	return above(layout.GapY, out...)
+	return above(layout.GapY, append(out, k.lastRow(nil, width))...)
 }
 
 // entry is one of several like places.
@@ -179,25 +179,11 @@ func (k content) tables(e entry) []layout.Block {
 // flow sets pieces in rows; the box for the reason, if there is one, takes what its
 // row leaves.
 func (k content) flow(items []layout.Block, width layout.Mm) sized {
-	if !k.reason || len(items) == 0 {
+	if k.reason == (reason{}) || len(items) == 0 || len(k.entries) > 1 {
 		return flowRow(items, width)
 	}
-	d := k.d()
-	reason := func(w layout.Mm) layout.Block {
-		return k.WideBox(layout.RoleWords, w, 1, k.W.Common.NotTaken, d.At)
-	}
 	last := len(items) - 1 // the initials stand behind it
-	least := min(leastReason, width)
-	items = append(items[:last:last], reason(least), items[last])
-	i := last
-	for _, r := range block.Rows(items, width) {
-		if i < len(r) {
-			items[last] = reason(min(least+width-block.RowWidth(r), longReason) - 0.01)
-			break
-		}
-		i -= len(r)
-	}
-	return flowRow(items, width)
+	return k.reasoned(append(items[:last:last], layout.Block{}, items[last]), last, width)
 }
 
 // verdict are the pieces that say how a reading came out, ending with the initials.
@@ -214,9 +200,3 @@ func padded(c *block.Composer, content layout.Block) layout.Block {
 
 // lowBoxes is the height of one line of boxes with their captions.
 const lowBoxes layout.Mm = 16
-
-// Widths of the box for why a reading was not taken, at the least and at the most.
-const (
-	leastReason layout.Mm = 34
-	longReason  layout.Mm = 120
-)

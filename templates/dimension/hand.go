@@ -73,7 +73,7 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	e := k.entries[0]
 	verdict := k.verdict(e, way{stacked: true})
 	aside := widest(verdict)
-	if k.reason {
+	if k.reason != (reason{}) {
 		aside = max(aside, leastReason)
 	}
 	left := width - aside - layout.GapX

@@ -107,7 +107,7 @@ func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
 			items = append(items, b.make())
 		}
 	}
-	return above(layout.GapY, table, flowRow(items, width))
+	return above(layout.GapY, table, k.lastRow(items, width))
 }
 
 // tailWidths are the widths of the pieces behind the boxes that go into the room: the first
