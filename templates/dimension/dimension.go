@@ -139,7 +139,7 @@ func (k content) entry(e entry, w way, width layout.Mm) sized {
 	if byHand(e.d, e.sides) {
 		return k.handEntry(e, w, width)
 	}
-	limit := limitOf(k.Composer, e.d, k.back, width).boxes
+	limit := limitOf(k.Composer, e.d, k.back, w.before, width).boxes
 	boxes := k.boxes(e, w, width)
 	row := k.flow(append(append(limit[:len(limit):len(limit)], boxes...), k.verdict(e, w)...), width)
 	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
@@ -159,8 +159,8 @@ func (k content) warm(e entry, width layout.Mm) sized {
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
 // what is worked out from them.
 func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
-	return listOnce(k.tried.boxes, boxesKey{e.d, w.cols, width}, func() []layout.Block {
-		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w.cols, width), extraItems(k.Composer, e.d, e.sides)...)
+	return listOnce(k.tried.boxes, boxesKey{e.d, w.cols, w.before, width}, func() []layout.Block {
+		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w, width), extraItems(k.Composer, e.d, e.sides)...)
 	})
 }
 

@@ -117,7 +117,7 @@ func widest(bs []layout.Block) (w layout.Mm) {
 // handRows are the sums and boxes of one of several like places, and with them its verdict
 // if it does not stand beside them.
 func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block) sized {
-	set := once(k.tried.byHand, boxesKey{e.d, 0, width}, func() handSet { return k.handSet(e, width) })
+	set := once(k.tried.byHand, boxesKey{e.d, 0, false, width}, func() handSet { return k.handSet(e, width) })
 	var rows []sized
 	for _, p := range set.parts {
 		rows = append(rows, done(p))
@@ -160,7 +160,7 @@ func (k content) handHead(width layout.Mm) layout.Block {
 func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Block) {
 	c, d, sides := k.Composer, e.d, e.sides
 	parts, ends := limitLadders(c, d, *workOf(sides), width)
-	limit := limitOf(c, d, k.back, width).boxes
+	limit := limitOf(c, d, k.back, false, width).boxes
 	s := sides[min(1, len(sides)-1)]
 	switch {
 	case d.Shims != nil:
@@ -170,11 +170,11 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 		}
 		return append(parts, rows...), append(append(items, limit...), ends...)
 	case s.work.Formula == nil && d.OneIs == nil:
-		return parts, append(limit, boxItems(c, d, sides, k.tables(e), 0, width)...)
+		return parts, append(limit, boxItems(c, d, sides, k.tables(e), way{}, width)...)
 	}
 	items = limit
 	if sides[0].Copied && d.Positions.Boxes() == 1 {
-		items = append(items, sideItems(c, d, sides[:1], width)...)
+		items = append(items, sideItems(c, d, sides[:1], false, width)...)
 	}
 	if s.work.Formula == nil {
 		return append(parts, stampedBoxes(c, d, s, width)), items

@@ -22,7 +22,7 @@ func (k content) setHead(w way, width layout.Mm) layout.Block {
 		mark = d.Base
 	}
 	runs := append([]layout.Run{markRun(c, mark, width), layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
-	limit := limitOf(c, d, k.back, width)
+	limit := limitOf(c, d, k.back, false, width)
 	if w.limitInHead {
 		for _, l := range limit.lines {
 			runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
@@ -69,17 +69,17 @@ const headLines, lineSaves layout.Mm = 0.4, 2
 // limit are the pieces of the limit that stand before the boxes.
 func (k content) limit(w way, width layout.Mm) []layout.Block {
 	if w.limitInHead && len(k.entries) == 1 {
-		return limitOf(k.Composer, k.d(), k.back, width).boxes
+		return limitOf(k.Composer, k.d(), k.back, w.before, width).boxes
 	}
 	if w.limitInHead {
 		return nil
 	}
-	return listOnce(k.tried.limits, headKey{false, width}, func() []layout.Block { return k.setLimit(width) })
+	return listOnce(k.tried.limits, headKey{w.before, width}, func() []layout.Block { return k.setLimit(w.before, width) })
 }
 
-func (k content) setLimit(width layout.Mm) []layout.Block {
+func (k content) setLimit(before bool, width layout.Mm) []layout.Block {
 	c, d := k.Composer, k.d()
-	limit := limitOf(c, d, k.back, width)
+	limit := limitOf(c, d, k.back, before, width)
 	var text []layout.Block
 	for _, l := range limit.lines {
 		room := min(width, max(limitW, wordW(c, l)))
@@ -87,7 +87,8 @@ func (k content) setLimit(width layout.Mm) []layout.Block {
 	}
 	var out []layout.Block
 	if len(text) > 0 {
-		out = append(out, fitToItems(layout.Above(0.2, text...)).Pad(0, 0, 2, 0))
+		limit := fitToItems(layout.Above(0.2, text...))
+		out = append(out, limit.Pad(0, 0, min(max(boxHeight-limit.H, 0), 2), 0))
 	}
 	if len(k.entries) > 1 {
 		return out // each place has boxes of its own

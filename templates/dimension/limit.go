@@ -15,7 +15,7 @@ import (
 // the words of the limit, the limit for an old part, what to do when it is out, where
 // it comes from, and in putting back what one flat of the adjuster does.
 func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []layout.Block {
-	p := limitOf(c, d, back, width)
+	p := limitOf(c, d, back, false, width)
 	var runs []layout.Run
 	for _, l := range p.lines {
 		runs = append(runs, layout.T(l.style, l.text), layout.T(layout.Sub, "   "))
@@ -63,15 +63,18 @@ type limitParts struct {
 	lines []limitText
 	boxes []layout.Block
 	notes []string
+	// before says that the names of boxes stand before them.
+	before bool
 }
 
-// limitOf is the limit of a dimension, with the limit for an old part.
-func limitOf(c *block.Composer, d *job.Dim, back bool, width layout.Mm) limitParts {
+// limitOf is the limit of a dimension, with the limit for an old part; the names of its
+// boxes stand above them, or before.
+func limitOf(c *block.Composer, d *job.Dim, back, before bool, width layout.Mm) limitParts {
 	work := d.FoundWork
 	if back {
 		work = d.LeftWork
 	}
-	var p limitParts
+	p := limitParts{before: before}
 	word := func(text string) { p.lines = append(p.lines, limitText{text, layout.Limit}) }
 	switch {
 	case d.Left == nil && d.WatchedOnly() && !back:
@@ -139,7 +142,7 @@ func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*
 			continue // one pair of boxes does not serve several readings
 		}
 		if slices.ContainsFunc(line, func(p reading.Part) bool { return p.Blank == reading.BlankFound }) {
-			p.boxes = append(p.boxes, foundEnds(c, d, l, line))
+			p.boxes = append(p.boxes, foundEnds(c, d, l, line, p.before)...)
 			continue
 		}
 		p.line(c, d, line, layout.Sub, width)

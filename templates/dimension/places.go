@@ -210,7 +210,7 @@ func (k content) placeRows(e *entry, w way, how placesWay) []placeRow {
 	}
 	last := &rows[len(rows)-1]
 	last.entry = e
-	last.tail = append(last.tail, limitOf(c, e.d, k.back, k.Span).boxes...)
+	last.tail = append(last.tail, limitOf(c, e.d, k.back, false, k.Span).boxes...)
 	if workOf(e.sides) == &e.d.LeftWork {
 		last.tail = append(last.tail, adjustItems(c, e.d)...)
 	}
