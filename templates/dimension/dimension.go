@@ -28,6 +28,8 @@ type content struct {
 	half    bool          // one of two frames beside each other: fewer ways are tried
 	// limitTold says that the limit of a sum stands in the head, not behind each result.
 	limitTold bool
+	// before says that the names of boxes stand before them.
+	before bool
 }
 
 // d is the dimension that the head tells.
@@ -101,6 +103,9 @@ func (k content) rows(w way, width layout.Mm) sized {
 		out = append(out, done(packTable(k.Composer, d, width)))
 	}
 	list := k.placeList(w, width)
+	if packs := k.packs(w, width); !packs.empty && packs.h < list.h-0.5 {
+		list = packs
+	}
 	if table := once(k.tried.places, placesKey{w.stacked, width}, func() sized { return k.placesTable(w, width) }); !table.empty && table.h < list.h-0.5 {
 		list = table
 	}

@@ -12,9 +12,9 @@ import (
 )
 
 // limitLadders sets the sums that give the ends of limits, and the boxes for the
-// ends of a size with a tolerance: with its sum, or of a pack of shims, which is judged
-// last, apart.
-func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm) (out, last []layout.Block) {
+// ends of a size with a tolerance, their names above them or before: with its sum, or of a
+// pack of shims, which is judged last, apart.
+func limitLadders(c *block.Composer, d *job.Dim, w job.Working, before bool, width layout.Mm) (out, last []layout.Block) {
 	for _, l := range w.Limits {
 		prefix := ""
 		switch l.Limit {
@@ -32,7 +32,7 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 				for i, n := range names {
 					out = append(out, rungs(c, d, ladder, ladderEnd{name: prefix + name, position: n, at: i}, width))
 					if l.At != nil && l.Test.Rule == reading.Nominal {
-						ends := limitEnds(c, d, l, i, false)
+						ends := limitEnds(c, d, l, i, before)
 						if d.Shims != nil {
 							last = append(last, ends...)
 						} else {
