@@ -35,6 +35,15 @@ type content struct {
 // d is the dimension that the head tells.
 func (k content) d() *job.Dim { return k.entries[0].d }
 
+// dims are the dimensions of a content.
+func (k content) dims() []*job.Dim {
+	var out []*job.Dim
+	for _, e := range k.entries {
+		out = append(out, e.d)
+	}
+	return out
+}
+
 // inner is what stands in the frame of a content, set in the way that takes the least
 // height: with its picture beside all, beside the head alone, or with the verdict below it.
 func (k content) inner() layout.Block {

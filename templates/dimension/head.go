@@ -28,7 +28,7 @@ func (k content) setHead(w way, width layout.Mm) layout.Block {
 			runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
 		}
 	}
-	small := append(StateLine(c, d), limit.notes...)
+	small := append(append(StateLine(c, d), limit.notes...), limit.leftOn(c, k.dims()...)...)
 	if d.Shims != nil {
 		small = append(small, stockText(c, d))
 	}

@@ -16,6 +16,7 @@ import (
 // it comes from, and in putting back what one flat of the adjuster does.
 func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []layout.Block {
 	p := limitOf(c, d, back, false, width)
+	p.notes = append(p.notes, p.leftOn(c, d)...)
 	var runs []layout.Run
 	for _, l := range p.lines {
 		runs = append(runs, layout.T(l.style, l.text), layout.T(layout.Sub, "   "))
@@ -65,6 +66,8 @@ type limitParts struct {
 	notes []string
 	// before says that the names of boxes stand before them.
 	before bool
+	// later says that the limit is that of what is left, told with its pages by leftOn.
+	later bool
 }
 
 // limitOf is the limit of a dimension, with the limit for an old part; the names of its
@@ -85,7 +88,7 @@ func limitOf(c *block.Composer, d *job.Dim, back, before bool, width layout.Mm) 
 		word(c.W.Common.RecordOnly)
 	case !back && d.FoundIsRecorded():
 		word(c.W.Common.RecordOnly)
-		p.notes = append(p.notes, c.W.Dimension.LeftOnFound.With(leftWords(c, d), c.Page("left "+d.Mark)))
+		p.later = true
 		p.old(c, d, width)
 	case !back && work.Late != nil:
 		word(c.W.Common.RecordOnly)
@@ -95,6 +98,21 @@ func limitOf(c *block.Composer, d *job.Dim, back, before bool, width layout.Mm) 
 		p.old(c, d, width)
 	}
 	return p
+}
+
+// leftOn tells of a reading that is only recorded what is to be left, and on which pages:
+// those of dimensions at like places.
+func (p *limitParts) leftOn(c *block.Composer, ds ...*job.Dim) []string {
+	if !p.later {
+		return nil
+	}
+	var pages []string
+	for _, d := range ds {
+		if page := c.Page("left " + d.Mark); !slices.Contains(pages, page) {
+			pages = append(pages, page)
+		}
+	}
+	return []string{c.W.Dimension.LeftOnFound.With(leftWords(c, ds[0]), strings.Join(pages, ", "))}
 }
 
 // old puts in the limits of an old part, and of one that is mended.

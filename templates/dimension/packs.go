@@ -64,11 +64,15 @@ func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layou
 		label.W = labelW
 		out = append(out, done(layout.Middle(labelGap, label, cells(leafBoxes(c, e.d, s), widths))))
 	}
-	items := []layout.Block{materials(c, e.d, widths[:len(widths)-1], len(sides) > 1, room)}
-	items = append(append(items, limitOf(c, e.d, k.back, k.before, room).boxes...), ends...)
-	items = append(append(items, extraItems(c, e.d, e.sides)...), k.verdict(e, w)...)
-	in := flowRow(items, room)
-	return append(out, sized{in.w + labelW + labelGap, in.h, in.empty, in.misfits, func() layout.Block { return in.make().At(labelW+labelGap, 0) }}, k.warm(e, room))
+	inset := func(b sized) sized {
+		return sized{b.w + labelW + labelGap, b.h, b.empty, b.misfits, func() layout.Block { return b.make().At(labelW+labelGap, 0) }}
+	}
+	row := []layout.Block{materials(c, e.d, widths[:len(widths)-1], len(sides) > 1, room)}
+	rest := append(append(limitOf(c, e.d, k.back, k.before, room).boxes, ends...), extraItems(c, e.d, e.sides)...)
+	if rest = append(rest, k.verdict(e, w)...); len(rest) == 1 {
+		return append(out, inset(flowRow(append(row, rest...), room)), k.warm(e, room))
+	}
+	return append(out, inset(done(row[0])), flowRow(rest, labelW+labelGap+room), k.warm(e, room))
 }
 
 // packSides are the sides of a pack: the difference is that of the sums.
