@@ -29,14 +29,15 @@ type rowsKey struct {
 }
 
 type boxesKey struct {
-	d     *job.Dim
-	cols  int
-	width layout.Mm
+	d      *job.Dim
+	cols   int
+	before bool
+	width  layout.Mm
 }
 
 type headKey struct {
-	limitInHead bool
-	width       layout.Mm
+	is    bool // in which of two ways
+	width layout.Mm
 }
 
 type verdictKey struct {
