@@ -198,6 +198,7 @@ func (k content) frameOf(kind Kind) frameOf {
 	if len(f.whole) > 1 || len(k.Job.Dims) > Many {
 		return f
 	}
+	f.whole[0].Partings = k.partings(kind)
 	set := map[layout.Mm]layout.Block{}
 	f.in = func(span layout.Mm) layout.Block {
 		if b, known := set[span]; known {
