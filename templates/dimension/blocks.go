@@ -125,11 +125,10 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 	if d.Box.Form == reading.Grid || byHand(d, sidesOf(c, d, kind)) != byHand(first, sidesOf(c, first, kind)) {
 		return false
 	}
-	unpaged := *c // the head of all tells the pages of all
-	unpaged.Pages, unpaged.Kept = nil, nil
+	unpaged := c.Blind() // the head of all tells the pages of all
 	head := func(d *job.Dim) string {
 		e := entry{d, sidesOf(c, d, kind)}
-		k := content{Composer: &unpaged, entries: []entry{e, e}, back: kind != Found}
+		k := content{Composer: unpaged, entries: []entry{e, e}, back: kind != Found}
 		if kind == Found {
 			k.note = lastChanceNote(c, d)
 		}
