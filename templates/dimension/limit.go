@@ -107,9 +107,10 @@ func (p *limitParts) leftOn(c *block.Composer, ds ...*job.Dim) []string {
 		return nil
 	}
 	var pages []string
-	for _, d := range ds {
-		if page := c.Page("left " + d.Mark); !slices.Contains(pages, page) {
-			pages = append(pages, page)
+	for i, d := range ds {
+		anchor := "left " + d.Mark
+		if !slices.ContainsFunc(ds[:i], func(x *job.Dim) bool { return c.SamePage("left "+x.Mark, anchor) }) {
+			pages = append(pages, c.Page(anchor))
 		}
 	}
 	return []string{c.W.Dimension.LeftOnFound.With(leftWords(c, ds[0]), strings.Join(pages, ", "))}
