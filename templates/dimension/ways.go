@@ -105,6 +105,9 @@ func (k content) ways() []way {
 			for n := range cols {
 				for _, a := range above {
 					for _, before := range names {
+						if stacked && before {
+							continue // beside a tall verdict it saves nothing
+						}
 						out = append(out, way{limitInHead, stacked, n, before, a})
 					}
 				}
