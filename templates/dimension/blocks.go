@@ -146,11 +146,10 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 	if d.Box.Form == reading.Grid || byHand(d, sidesOf(c, d, kind)) != byHand(first, sidesOf(c, first, kind)) {
 		return false
 	}
-	unpaged := *c // the head of all tells the pages of all
-	unpaged.Pages, unpaged.Kept = nil, nil
+	unpaged := c.Blind() // the head of all tells the pages of all
 	head := func(d *job.Dim) string {
 		e := entry{d, sidesOf(c, d, kind)}
-		k := content{Composer: &unpaged, entries: []entry{e, e}, back: kind != Found}
+		k := content{Composer: unpaged, entries: []entry{e, e}, back: kind != Found}
 		if kind == Found {
 			k.note = lastChanceNote(c, d)
 		}
@@ -219,6 +218,7 @@ func (k content) frameOf(kind Kind) frameOf {
 	if len(f.whole) > 1 || len(k.Job.Dims) > Many {
 		return f
 	}
+	f.whole[0].Partings = k.partings(kind)
 	set := map[layout.Mm]layout.Block{}
 	f.in = func(span layout.Mm) layout.Block {
 		if b, known := set[span]; known {

@@ -47,7 +47,7 @@ func (k content) dims() []*job.Dim {
 // inner is what stands in the frame of a content, set in the way that takes the least
 // height: with its picture beside all, beside the head alone, or with the verdict below it.
 func (k content) inner() layout.Block {
-	k.tried = newTried()
+	defer k.share()()
 	full := k.Span - 2*block.CellPad
 	least, lowest := sized{empty: true}, layout.Mm(0)
 	for i, pic := range k.pictures() {
@@ -100,6 +100,10 @@ func (k content) body(w way, width layout.Mm) sized {
 // rows are the rows of boxes: of one dimension from its limit to its initials, of like
 // places a row each behind its mark.
 func (k content) rows(w way, width layout.Mm) sized {
+	return once(k.tried.rows, rowsKey{w, width}, func() sized { return k.setRows(w, width) })
+}
+
+func (k content) setRows(w way, width layout.Mm) sized {
 	var out []sized
 	if len(k.entries) == 1 {
 		items := append(k.limit(w, width), k.boxes(k.entries[0], w, width)...)

@@ -15,11 +15,17 @@ type tried struct {
 	verdicts map[verdictKey][]layout.Block
 	byHand   map[boxesKey]handSet
 	places   map[placesKey]sized
+	rows     map[rowsKey]sized
 }
 
 type placesKey struct {
 	stacked bool
 	width   layout.Mm
+}
+
+type rowsKey struct {
+	way
+	width layout.Mm
 }
 
 type boxesKey struct {
@@ -44,7 +50,7 @@ type verdictKey struct {
 type handSet struct{ parts, items []layout.Block }
 
 func newTried() tried {
-	return tried{map[*job.Dim][]layout.Block{}, map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}, map[placesKey]sized{}}
+	return tried{map[*job.Dim][]layout.Block{}, map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}, map[placesKey]sized{}, map[rowsKey]sized{}}
 }
 
 // listOnce is a list to which the caller may append.
