@@ -82,9 +82,9 @@ func (c *composer) supplyList(list []*job.Supply, cols ...block.Column) []layout
 	one := c.Grid(cols...)
 	single := one.Under(append(set(one), one.Blank(1)...))
 	half := c.TwoUp(cols...)
-	rows := set(half)
-	both, pairs := half.Pairs(append(rows, half.Blank(1+(len(rows)+1)%2)...))
-	if double := both.Under(pairs); height(double) < height(single) {
+	double := c.twoTables(half, append(set(half), half.Blank(1)...))
+	double[0].Gap = layout.GapY
+	if height(double) < height(single) {
 		return double
 	}
 	return single
