@@ -23,9 +23,8 @@ func (c *Composer) sentence(s string) layout.Block {
 // TitleLine is the title of a sheet that goes on where the one before it ends, on a plate
 // like that at the head of the page, with a sentence beside it or none.
 func (c *Composer) TitleLine(title, sentence string) layout.Piece {
-	const high, between = 7, 3
-	plate := c.Words(layout.StepNo.In(layout.White), title).Heading(1).Pad(0, 3, 0, 3)
-	plate = plate.Fill(plate.W, high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1})
+	const high, between = titlePlate, 3
+	plate := c.TitlePlate(title)
 	text := layout.Block{}
 	if sentence != "" {
 		text = c.Para(c.Span-plate.W-between, []layout.Run{layout.T(layout.Body, sentence)}, layout.ParaOpts{})
@@ -34,4 +33,13 @@ func (c *Composer) TitleLine(title, sentence string) layout.Piece {
 	line := layout.Drawn(c.Span, at, layout.Item{Y: at - layout.Heavy/2, Shape: layout.Line{DX: c.Span, Weight: layout.Heavy}})
 	b := layout.Overlay(line, plate.At(0, at-high), text.At(plate.W+between, (at-text.H)/2))
 	return layout.Piece{Block: b.Pad(0, 0, 2, 0), Gap: 4, KeepNext: true}
+}
+
+// titlePlate is the height of the plate of a title in the flow.
+const titlePlate layout.Mm = 7
+
+// TitlePlate is the title of a sheet in the flow, white on black.
+func (c *Composer) TitlePlate(title string) layout.Block {
+	plate := c.Words(layout.StepNo.In(layout.White), title).Heading(1).Pad(0, 3, 0, 3)
+	return plate.Fill(plate.W, titlePlate, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1})
 }

@@ -25,7 +25,7 @@ func (s sheet) pullPieces() []layout.Piece {
 	add(s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, s.highestLines()), s.parasIn(s.Span-6, layout.Limit, s.paceLines())))
 	if plan := p.Plan; plan != nil {
 		add(s.courseAndChart(plan))
-		add(s.paras(layout.Body, s.furtherLines(plan)))
+		add(s.paras(layout.Body, []string{strings.Join(s.furtherLines(plan), " ")}))
 		for _, b := range s.lookFirst(plan.Warnings) {
 			add(b)
 		}
