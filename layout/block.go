@@ -12,7 +12,13 @@ type Block struct {
 	Items   []Item
 	Anchors []Anchor
 	Misfits []Misfit
+	// Partings are ways to set the block on two pages, where that saves one; a block that is
+	// joined with others, padded or framed has none.
+	Partings []Parting
 }
+
+// Parting is one way to set a block on two pages: what ends the one and what begins the next.
+type Parting struct{ Upper, Lower Block }
 
 // Anchor is a named height in a block; Paginate tells the page it comes to.
 type Anchor struct {

@@ -42,64 +42,124 @@ func (p Piece) on(top bool) Block {
 	return p.Block
 }
 
-// span is what one page holds: the pieces [from, to) below the repeated blocks.
+// span is what one page holds: the pieces [from, to) below the repeated blocks. Where head
+// is not 0 it begins with the lower block of that parting of piece from, counted from 1, and
+// where tail is not 0 it ends with the upper block of that parting of piece to.
 type span struct {
-	from, to int
-	again    []*Block
+	from, to   int
+	head, tail int
+	again      []*Block
+}
+
+// block is what stands on the page of a piece of it.
+func (s span) block(ps []Piece, i int) Block {
+	switch {
+	case s.tail > 0 && i == s.to:
+		return ps[i].Block.Partings[s.tail-1].Upper
+	case i == s.from && s.head > 0:
+		return ps[i].Block.Partings[s.head-1].Lower
+	}
+	return ps[i].on(i == s.from)
+}
+
+// last is the index after the last piece of which something stands on the page.
+func (s span) last() int {
+	if s.tail > 0 {
+		return s.to + 1
+	}
+	return s.to
 }
 
 // What a way of breaking a sheet costs, in hundredths of a page: the least sum over
-// all pages wins. So a page is saved at the price of three parted groups, and of two
+// all pages wins. So a page is saved at the price of some parted groups, and of two
 // ways with as many pages and partings the one that fills the earlier pages is taken.
 const (
 	costPage  = 100.0
 	costGroup = 12.0 // a page that ends within a group
+	costBlock = 14.0 // one that ends within a block
 	costMay   = 20.0 // one that ends where it may, though it had better not
 	costKeep  = 1e5  // one that ends where it must not; only where no page can hold the chain
 	costEmpty = 10.0 // a page left empty, by the square of the share
 )
+
+// A pageEnd is where a page ends, the cost of all from its start, and the start of the next.
+type pageEnd struct {
+	cost     float64
+	to, tail int
+}
 
 // breakPages is the one decision where pages end. It looks at all ways to break the
 // sheet, from its end forward, and takes the cheapest. A piece that no page can hold
 // gets a page of its own; tall reports it.
 func breakPages(ps []Piece, room Mm, tall func(i int, over Mm)) []span {
 	n := len(ps)
-	best := make([]float64, n+1) // the cost of all from a piece that starts a page
-	ends := make([]int, n)       // where that page ends
+	best := make([][]pageEnd, n+1) // for each piece that starts a page, whole or with a lower block
+	best[n] = []pageEnd{{}}
 	for i := n - 1; i >= 0; i-- {
-		y := heightOf(repeated(ps, i))
-		for to := i + 1; to <= n; to++ {
-			if to > i+1 {
-				if ps[to-1].NewPage {
-					break
-				}
-				y += ps[to-1].Gap
-			}
-			y += ps[to-1].on(to == i+1).H
-			if !y.fits(room) && to > i+1 {
-				break
-			}
-			next := nextStart(ps, to)
-			cost := costPage + partCost(ps, to, next) + best[next]
-			if empty := float64(max(room-y, 0) / room); next < n {
-				cost += costEmpty * empty * empty
-			}
-			if ends[i] == 0 || cost <= best[i] {
-				best[i], ends[i] = cost, to
-			}
+		best[i] = make([]pageEnd, 1+len(ps[i].Block.Partings))
+		for head := len(best[i]) - 1; head >= 0; head-- { // the whole piece may end its own page within it
+			best[i][head] = cheapest(ps, span{from: i, head: head}, room, best)
 		}
 	}
 	var out []span
-	for i := 0; i < n; i = nextStart(ps, ends[i]) {
-		again := repeated(ps, i)
-		if ends[i] == i+1 {
-			if over := ps[i].on(true).H + heightOf(again) - room; over > slack {
+	for i, head := 0, 0; i < n; {
+		end := best[i][head]
+		s := span{from: i, to: end.to, head: head, tail: end.tail, again: repeated(ps, i, head)}
+		if s.last() == i+1 {
+			if over := s.block(ps, i).H + heightOf(s.again) - room; over > slack {
 				tall(i, over)
 			}
 		}
-		out = append(out, span{from: i, to: ends[i], again: again})
+		out = append(out, s)
+		if i, head = end.to, end.tail; head == 0 {
+			i = nextStart(ps, i)
+		}
 	}
 	return out
+}
+
+// cheapest is where the page that starts as a span does ends best, when it is known for all
+// starts after it.
+func cheapest(ps []Piece, s span, room Mm, best [][]pageEnd) pageEnd {
+	n := len(ps)
+	y := heightOf(repeated(ps, s.from, s.head))
+	end := pageEnd{to: -1}
+	take := func(to, tail int, cost float64) {
+		if end.to < 0 || cost <= end.cost {
+			end = pageEnd{cost: cost, to: to, tail: tail}
+		}
+	}
+	empty := func(used Mm) float64 {
+		share := float64(max(room-used, 0) / room)
+		return costEmpty * share * share
+	}
+	for to := s.from + 1; to <= n; to++ {
+		p, first := ps[to-1], to == s.from+1
+		if !first {
+			if p.NewPage {
+				break
+			}
+			y += p.Gap
+		}
+		if !first || s.head == 0 {
+			for k, x := range p.Block.Partings {
+				if (y + x.Upper.H).fits(room) {
+					take(to-1, k+1, costPage+costBlock+empty(y+x.Upper.H)+best[to-1][k+1].cost)
+				}
+			}
+		}
+		y += s.block(ps, to-1).H
+		if !y.fits(room) && !first {
+			break
+		}
+		next := nextStart(ps, to)
+		cost := costPage + partCost(ps, to, next) + best[next][0].cost
+		if next < n {
+			cost += empty(y)
+		}
+		take(to, 0, cost)
+	}
+	return end
 }
 
 // nextStart is the piece with which the page after one that ends before piece to begins:
@@ -126,8 +186,12 @@ func partCost(ps []Piece, to, next int) float64 {
 	return 0
 }
 
-// repeated lists the blocks to be drawn again on a page that starts with piece i.
-func repeated(ps []Piece, i int) []*Block {
+// repeated lists the blocks to be drawn again on a page that starts with piece i, or with
+// the lower block of one of its partings.
+func repeated(ps []Piece, i, head int) []*Block {
+	if head > 0 {
+		return ps[i].Under
+	}
 	if i == 0 {
 		return nil
 	}

@@ -170,7 +170,7 @@ func TestPaginateLaws(t *testing.T) {
 			for chain >= 0 && ps[chain].KeepNext {
 				chain--
 			}
-			whole, end := heightOf(repeated(ps, chain+1)), chain+1
+			whole, end := heightOf(repeated(ps, chain+1, 0)), chain+1
 			for whole += ps[end].Block.H; end < len(ps)-1 && ps[end].KeepNext; whole += ps[end].Gap + ps[end].Block.H {
 				end++
 			}

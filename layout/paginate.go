@@ -129,7 +129,7 @@ func (g run) of(piece int) Sheet {
 func (g run) page(p *Pages, s span, total int) {
 	number := len(p.Frames) + 1
 	first := g.sheets[0]
-	parted := s.to > s.from && s.from > 0 && g.pieces[s.from].Group != 0 && g.pieces[s.from].Group == g.pieces[s.from-1].Group
+	parted := s.head > 0 || s.last() > s.from && s.from > 0 && g.pieces[s.from].Group != 0 && g.pieces[s.from].Group == g.pieces[s.from-1].Group
 	page := Block{Items: make([]Item, 0, 64)}
 	if first.Head != nil {
 		g.edge(p, &page, first.Head(number, total), g.headH, g.paper.Top)
@@ -163,7 +163,7 @@ func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
 		y += b.H
 	}
 	parts[0].Fresh = len(page.Items)
-	for i := s.from; i < s.to; i++ {
+	for i := s.from; i < s.last(); i++ {
 		pc, name := g.pieces[i], g.of(i).Name
 		if i > s.from {
 			if name != parts[len(parts)-1].Sheet {
@@ -172,7 +172,10 @@ func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
 			}
 			y += pc.Gap
 		}
-		pc.Block = pc.on(i == s.from)
+		pc.Block = s.block(g.pieces, i)
+		if i == s.from && s.head > 0 {
+			pc.Title = "" // its line stands in the outline
+		}
 		g.piece(p, page, i, pc, y)
 		y += pc.Block.H
 	}

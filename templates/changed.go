@@ -33,12 +33,18 @@ func (c *composer) bar(b layout.Block, lettered bool) layout.Block {
 	if b.H <= 0 {
 		return b
 	}
+	b.Partings = slices.Clone(b.Partings)
+	for i, x := range b.Partings {
+		b.Partings[i] = layout.Parting{Upper: c.bar(x.Upper, lettered), Lower: c.bar(x.Lower, false)}
+	}
 	b.Items = append(slices.Clone(b.Items), layout.Item{X: -barOut, Role: layout.RoleChange, Shape: layout.Line{DY: b.H, Weight: layout.Heavy}})
 	if !lettered {
 		return b
 	}
 	letter := c.Words(layout.SubBold, c.Job.Order.Revision)
-	return layout.Overlay(b, letter.At(-barOut-letterGap-letter.W, 0))
+	out := layout.Overlay(b, letter.At(-barOut-letterGap-letter.W, 0))
+	out.Partings = b.Partings
+	return out
 }
 
 // barredRows puts a change bar beside the rows of a table that are of changed things: the

@@ -67,7 +67,7 @@ type kind struct {
 	flow     func(*composer) []layout.Piece
 	handover bool // work stops and starts on this sheet
 	follows  bool // it goes on where the sheet before it ends
-	ruled    bool // it begins with the sentence that rules it
+	ruled    bool // it sets its title beside what it begins with, the sentence that rules it
 }
 
 func kinds() []kind {
@@ -83,8 +83,8 @@ func kinds() []kind {
 		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false, true, true},
 		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false, true, true},
 		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true, false, false},
+		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, true, true},
 		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false, false},
-		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, false, false},
 		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false, true},
 		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true, true},
 		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true, true},
@@ -164,16 +164,20 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	if len(job.Dims) > dimension.Many {
 		c.Kept = nil // what is kept from pass to pass would take as much memory as the pages
 	}
+	c.numberLater()
 	var pages *layout.Pages
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
 		if total > mostPages {
 			return pages // refused: its page numbers are of no use to anyone
 		}
 		c.Pages, c.total = known, total
+		c.NewPass()
 		pages = layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
 	})
+	c.PutPages(set)
+	c.Later = nil
 	pack := &Pack{Pages: c.doc(set.Frames, folded(set.Outline))}
 	c.link(pack.Pages.Pages)
 	// Tags have one size, and are written on at a bench: their boxes do not grow
@@ -221,12 +225,13 @@ func decimalComma(j *job.Job, w *words.Catalogue) bool {
 }
 
 // sheets sets the flow of every sheet. One that follows another has its title above
-// it, for the plate at the head of the page is shared.
+// it, for the plate at the head of the page is shared. Lists and sheets of work, whose pages
+// have a head and a foot of their own, do not follow each other.
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
-	work := true // of the sheet before: none follows the work, whose pages have a head and a foot of their own
+	work := true // the sheet before is one of work
 	for _, k := range c.bound() {
-		follows := k.follows && !work && out[len(out)-1].Landscape == landscape[k.name]
+		follows := k.follows && work == k.handover && out[len(out)-1].Landscape == landscape[k.name]
 		c := c.forSheet(k, follows)
 		pieces := k.flow(c)
 		if len(pieces) == 0 {

@@ -30,15 +30,13 @@ func (c *composer) head(title string, plateW layout.Mm, work bool, page, total i
 	quiet := quietOf(code)
 	code = code.Pad(-quiet-codeLift, -quiet, -quiet, -quiet)
 	width := c.Span - code.W - codeGap
-	plate := c.plate(title, work)
 	var line layout.Block
-	if beside := width - plate.W - plateGap; work {
-		edition, titles := c.edition(), c.titlesInLine(beside-c.pageNoWidth()-2)
-		line = layout.Middle(0, plate, layout.Space(plateGap, 1), titles, layout.Space(2, 1), c.pageNo(page, total))
-		line = layout.Above(0, line, edition.Fill(width, max(runningH, edition.H), 1, 0.5))
+	if work {
+		line = c.workHead(title, width, page, total)
 	} else {
+		plate := c.plate(title, work)
 		room := max(plateW-plate.W, 0)
-		titles := c.titles(beside-room, page, total)
+		titles := c.titles(width-plate.W-plateGap-room, page, total)
 		line = layout.Middle(0, plate, layout.Space(plateGap+room, 1), titles)
 	}
 	line = layout.Beside(0, line, layout.Space(codeGap, 1), code)
@@ -46,6 +44,25 @@ func (c *composer) head(title string, plateW layout.Mm, work bool, page, total i
 	under := width + codeGap - quiet
 	rule := layout.Drawn(under, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: under, Weight: layout.Rule}})
 	return layout.Above(ruleGap, line, rule).Pad(0, 0, underHead-ruleGap-layout.Rule, 0)
+}
+
+// workHead is the plate, machine and job of a sheet of work in one line, and the room for
+// the section that goes on. Where both sheets of work share a page its plate names both if
+// the head is as high as elsewhere, else the one that the page begins with.
+func (c *composer) workHead(title string, width layout.Mm, page, total int) layout.Block {
+	edition := c.edition()
+	set := func(title string) layout.Block {
+		plate := c.plate(title, true)
+		titles := c.titlesInLine(width - plate.W - plateGap - c.pageNoWidth() - 2)
+		line := layout.Middle(0, plate, layout.Space(plateGap, 1), titles, layout.Space(2, 1), c.pageNo(page, total))
+		return layout.Above(0, line, edition.Fill(width, max(runningH, edition.H), 1, 0.5))
+	}
+	begins, _, _ := strings.Cut(title, " ·\n")
+	one := set(begins)
+	if both := set(strings.ReplaceAll(title, "\n", " ")); both.H <= one.H && both.W <= one.W+0.01 {
+		return both
+	}
+	return one
 }
 
 // plate is the plate that names the sheets of a page, lower on sheets of work, where a line

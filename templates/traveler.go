@@ -115,6 +115,9 @@ func (c *composer) work(back bool) []layout.Piece {
 			top = top.Heading(2).Anchored("section " + s.No)
 			head.AtTop = &top
 		}
+		if len(out) == 0 && c.Title != "" {
+			head = c.titled(head, s)
+		}
 		out = append(out, head)
 		for i := 0; i < len(s.Steps); i++ {
 			group++
@@ -197,6 +200,20 @@ func (c *composer) otherSheet(s *job.Section) layout.Piece {
 	if s.Back {
 		sentence = c.W.Reassembly.GoOn
 	}
-	text := c.Para(c.Span-8, []layout.Run{layout.T(layout.Strong, "▶ "+sentence.With(s.No, c.Page("section "+s.No)))}, layout.ParaOpts{})
-	return layout.Piece{Block: text.Pad(2, 4, 2, 4).Border(layout.Rect{Weight: layout.Heavy}), Gap: 4}
+	text := c.Para(c.Span-4, []layout.Run{layout.T(layout.Strong, "▶ "+sentence.With(s.No, c.Page("section "+s.No)))}, layout.ParaOpts{})
+	return layout.Piece{Block: text.Pad(0.6, 2, 0.6, 2).Border(layout.Rect{Weight: layout.Heavy}), Gap: 2}
+}
+
+// titled sets the title of a sheet of work before the heading of its first section, where it
+// goes on below the other one; on a page of its own the plate in the head says it.
+func (c *composer) titled(head layout.Piece, s *job.Section) layout.Piece {
+	const between = 3
+	if alone := head.Block; head.AtTop == nil {
+		head.AtTop = &alone
+	}
+	plate := c.TitlePlate(c.Title)
+	line := c.Para(c.Span-plate.W-between, c.sectionRuns(s, layout.Section, true), layout.ParaOpts{Ref: s.At})
+	row := layout.Above(0.3, layout.Middle(between, plate, line), c.Rule(layout.Heavy)).Pad(0, 0, 0.6, 0)
+	head.Block, head.Gap = row.Heading(2).Anchored("section "+s.No), 5
+	return head
 }

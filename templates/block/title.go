@@ -12,18 +12,20 @@ func (c *Composer) RuleLine(sentence string) layout.Piece {
 
 // RuleRuns is the same of runs of text.
 func (c *Composer) RuleRuns(runs ...layout.Run) layout.Piece {
+	alone := c.Para(c.Span, runs, layout.ParaOpts{}).Pad(0, 0, 2, 0)
 	if c.Title != "" {
-		return c.TitleLine(c.Title, runs...)
+		line := c.TitleLine(c.Title, runs...)
+		line.AtTop = &alone // at the top of a page the title stands in its head
+		return line
 	}
-	return layout.Piece{Block: c.Para(c.Span, runs, layout.ParaOpts{}).Pad(0, 0, 2, 0), KeepNext: true}
+	return layout.Piece{Block: alone, KeepNext: true}
 }
 
 // TitleLine is the title of a sheet that goes on where the one before it ends, on a plate
 // like that at the head of the page, with a sentence beside it or none.
 func (c *Composer) TitleLine(title string, runs ...layout.Run) layout.Piece {
-	const high, between = 7, 3
-	plate := c.Words(layout.StepNo.In(layout.White), title).Heading(1).Pad(0, 3, 0, 3)
-	plate = plate.Fill(plate.W, high, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1})
+	const high, between = titlePlate, 3
+	plate := c.TitlePlate(title)
 	text := layout.Block{}
 	if len(runs) > 0 {
 		text = c.Para(c.Span-plate.W-between, runs, layout.ParaOpts{})
@@ -32,6 +34,15 @@ func (c *Composer) TitleLine(title string, runs ...layout.Run) layout.Piece {
 	line := layout.Drawn(c.Span, at, layout.Item{Y: at - layout.Heavy/2, Shape: layout.Line{DX: c.Span, Weight: layout.Heavy}})
 	b := layout.Overlay(line, plate.At(0, at-high), text.At(plate.W+between, (at-text.H)/2))
 	return layout.Piece{Block: b.Pad(0, 0, 2, 0), Gap: 5, KeepNext: true}
+}
+
+// titlePlate is the height of the plate of a title in the flow.
+const titlePlate layout.Mm = 7
+
+// TitlePlate is the title of a sheet in the flow, white on black.
+func (c *Composer) TitlePlate(title string) layout.Block {
+	plate := c.Words(layout.StepNo.In(layout.White), title).Heading(1).Pad(0, 3, 0, 3)
+	return plate.Fill(plate.W, titlePlate, 0.5, 0.5).Border(layout.Rect{Fill: layout.Black, Radius: 1})
 }
 
 // Headed is the heading of a thing that a sheet tells of, on a heavy line, and the same

@@ -21,7 +21,7 @@ func alikeHeats(c *block.Composer, all []*job.Heat) [][]*job.Heat {
 	var out [][]*job.Heat
 	var last []string
 	for _, h := range all {
-		said := append([]string{h.What}, wordsOf(sheetOf(c, h).pieces())...)
+		said := append([]string{h.What}, wordsOf(sheetOf(c.Now(), h).pieces())...)
 		if n := len(out); n > 0 && h.Pull == nil && out[n-1][0].Pull == nil && slices.Equal(said, last) {
 			out[n-1] = append(out[n-1], h)
 			continue

@@ -199,7 +199,7 @@ func (s sheet) protectiveWear() layout.Block {
 	if s.h.Pull.By == heat.Torch {
 		text = s.W.HeatPull.DressTorch
 	}
-	signs := layout.Middle(1.5, s.Signs(&job.Caution{At: s.h.At, Signs: []string{"M013", "M009"}}, block.FullNote)...)
+	signs := layout.Middle(1.5, s.Signs(&job.Caution{At: s.h.At, Signs: []string{"M013", "M009"}}, block.FullSigns)...)
 	runs := []layout.Run{layout.T(layout.Strong, s.W.HeatPull.DressTitle+" "), layout.T(layout.Body, text)}
 	return layout.Middle(3, signs, s.Para(s.Span-signs.W-3, runs, layout.ParaOpts{Ref: s.h.At}))
 }

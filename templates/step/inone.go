@@ -100,6 +100,9 @@ func (t *together) acts() []layout.Piece {
 			for i := range all {
 				all[i].MayPart = all[i].KeepNext && !gone // rather than a page more
 				all[i].KeepNext = all[i].KeepNext || gone
+				if gone {
+					all[i].Block.Partings = nil
+				}
 			}
 			out = append(out, all...)
 			continue

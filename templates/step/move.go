@@ -19,36 +19,42 @@ func removalLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 }
 
 // fitRows are the rows of what comes out of each container, a box for the count at the end
-// of each: a ruled table of as many columns as takes the least height, read from left to
-// right.
+// of each: a ruled table of one to three cells a row, read from left to right, of all ways
+// the one that takes least height.
 func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	groups := groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From })
-	var best []layout.Block
-	least := layout.Mm(0)
-	for n := range min(len(groups), fitColumns) {
-		var rows []layout.Block
-		for i := 0; i < len(groups); i += n + 1 {
-			rows = append(rows, fitRow(c, st, groups[i:min(i+n+1, len(groups))], width/layout.Mm(n+1)))
-		}
-		all := layout.Above(0, rows...)
-		if h := all.H + 1000*layout.Mm(len(all.Misfits)); best == nil || h < least-0.5 {
-			best, least = rows, h
+	rows := make([][]layout.Block, len(groups)+1) // the best rows from each group on
+	least := make([]layout.Mm, len(groups)+1)
+	for i := len(groups) - 1; i >= 0; i-- {
+		for _, shares := range fitShares {
+			n := len(shares)
+			if i+n > len(groups) {
+				continue
+			}
+			widths := make([]layout.Mm, n)
+			for k, share := range shares {
+				widths[k] = width * share
+			}
+			row := fitRow(c, st, groups[i:i+n], widths)
+			if h := row.H + 1000*layout.Mm(len(row.Misfits)) + least[i+n]; rows[i] == nil || h < least[i]-0.5 {
+				rows[i], least[i] = append([]layout.Block{row}, rows[i+n]...), h
+			}
 		}
 	}
-	return best
+	return rows[0]
 }
 
-// fitColumns is how many cells of that table stand beside each other at the most.
-const fitColumns = 3
+// fitShares are the shares that the cells of a row of that table may have of its width.
+var fitShares = [][]layout.Mm{{1}, {0.5, 0.5}, {1. / 3, 1. / 3, 1. / 3}, {1. / 3, 2. / 3}, {2. / 3, 1. / 3}}
 
-// fitRow is one row of cells of a width, each with its box, and a box to tick where the
+// fitRow is one row of cells of their widths, each with its box, and a box to tick where the
 // container is empty after it.
-func fitRow(c *block.Composer, st *job.Step, groups []moveGroup, width layout.Mm) layout.Block {
+func fitRow(c *block.Composer, st *job.Step, groups []moveGroup, widths []layout.Mm) layout.Block {
 	box := c.Box(layout.RoleCount, c.W.Common.CountOut, groups[0].at)
 	high := box.H
 	var texts, cells []layout.Block
-	for _, g := range groups {
-		room := width - box.W - 2*cellPad
+	for i, g := range groups {
+		room := widths[i] - box.W - 2*cellPad
 		var empty layout.Block
 		if emptied(st, g) {
 			empty = emptyTick(c, g.where.Container)
@@ -62,7 +68,7 @@ func fitRow(c *block.Composer, st *job.Step, groups []moveGroup, width layout.Mm
 		texts, high = append(texts, text), max(high, text.H+cellHigh)
 	}
 	for i, text := range texts {
-		cells = append(cells, cell(text, width, high, c.CellBox(layout.RoleCount, box.W, high, c.W.Common.CountOut, groups[i].at)))
+		cells = append(cells, cell(text, widths[i], high, c.CellBox(layout.RoleCount, box.W, high, c.W.Common.CountOut, groups[i].at)))
 	}
 	return layout.Beside(0, cells...)
 }

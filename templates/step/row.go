@@ -25,6 +25,19 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 	for i := range first {
 		full[i] = linesBelow(c, first[i:i+1])
 	}
+	take := func(s signOff, r layout.Block, rest []layout.Piece) {
+		if short := layout.GapY - 0.5 - (r.H - s.number.H); st.Hours != nil && short > 0 {
+			r = r.Pad(0, 0, short, 0) // from the box for hours
+		}
+		misfits := len(r.Misfits)
+		for _, p := range rest {
+			misfits += len(p.Block.Misfits)
+		}
+		h := r.H + Height(rest) + 1000*layout.Mm(misfits) // what does not fit is told only where nothing fits
+		if row.Empty() || h < least-0.5 {
+			row, below, least = r, rest, h
+		}
+	}
 	for _, s := range signOffs(c, st, reason) {
 		width := c.Span - block.NumberWidth - s.boxes.W - textGap
 		lines := textLines(c, st, width)
@@ -32,19 +45,10 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			// Some runs stand beside the boxes, the rest below them over the whole width.
 			text := layout.Above(1, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
 			text.W = width
-			r := layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes)
-			rest := slices.Concat(full[beside:]...)
-			if short := layout.GapY - 0.5 - (r.H - s.number.H); st.Hours != nil && short > 0 {
-				r = r.Pad(0, 0, short, 0) // from the box for hours
-			}
-			misfits := len(r.Misfits)
-			for _, p := range rest {
-				misfits += len(p.Block.Misfits)
-			}
-			h := r.H + Height(rest) + 1000*layout.Mm(misfits) // what does not fit is told only where nothing fits
-			if row.Empty() || h < least-0.5 {
-				row, below, least = r, rest, h
-			}
+			take(s, layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), slices.Concat(full[beside:]...))
+		}
+		if st.If == nil && st.OnlyIf == nil {
+			take(s, around(c, st, s), slices.Concat(full...))
 		}
 	}
 	return row.Pad(0, 0, 0.5, 0).Anchored("step " + st.No), below
@@ -126,9 +130,26 @@ func signRow(c *block.Composer, st *job.Step, reason bool) (row layout.Block, si
 		c.Box(layout.RoleInitials, c.W.Common.Initials, st.At), c.Box(layout.RoleTime, c.W.Common.Time, st.At)), true
 }
 
+// around is the head of a step whose words run on below the boxes over the whole width.
+func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
+	width := c.Span - block.NumberWidth
+	text := c.Para(width, textRuns(c, st), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: s.boxes.H})
+	text = text.Pad(0, 0, max(0, s.boxes.H-text.H), 0)
+	text = layout.Above(1, append([]layout.Block{text}, underWords(c, st, width)...)...)
+	row := layout.Overlay(s.number, text.At(block.NumberWidth, 0), s.boxes.At(c.Span-s.boxes.W, 0))
+	row.W, row.H = c.Span, max(s.number.H, text.H)
+	return row
+}
+
 // textLines are the lines of a step that say what to do, after what it comes and where it
 // may be moved, and what is gone after it.
 func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	lines := append(branchLines(c, st, width), c.Para(width, textRuns(c, st), layout.ParaOpts{Ref: st.At}))
+	return append(lines, underWords(c, st, width)...)
+}
+
+// textRuns are the words of a step, what is easily missed, and its small line.
+func textRuns(c *block.Composer, st *job.Step) []layout.Run {
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
 	runs = append(runs, second(c, st)...)
 	if st.Missed != "" {
@@ -137,8 +158,7 @@ func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	if text := note(c, st); text != "" {
 		runs = append(runs, layout.T(layout.Sub, "   "+text))
 	}
-	lines := append(branchLines(c, st, width), c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
-	return append(lines, underWords(c, st, width)...)
+	return runs
 }
 
 // underWords are the lines below the words of a step: the author's remark, the readings
@@ -262,12 +282,12 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 			}
 			mark = d.In.Mark
 		}
-		page := c.Page("found " + d.Mark)
-		if page == last {
+		anchor := "found " + d.Mark
+		if last != "" && c.SamePage(anchor, last) {
 			marks = append(marks, mark)
 			continue
 		}
-		marks, last = append(marks, c.W.Common.StepPage.With(mark, page)), page
+		marks, last = append(marks, c.W.Common.StepPage.With(mark, c.Page(anchor))), anchor
 	}
 	if len(marks) == 0 {
 		return nil

@@ -68,6 +68,9 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		lost = lost || r.last
 		for i := range pieces {
 			pieces[i].KeepNext = pieces[i].KeepNext || lost && i < len(pieces)-1
+			if lost {
+				pieces[i].Block.Partings = nil // nor is one place of it left behind
+			}
 			lines[len(out)+i] = r.lines != nil || r.ticks
 		}
 		out = append(out, pieces...)

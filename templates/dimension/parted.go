@@ -1,0 +1,34 @@
+package dimension
+
+import "matchmark/layout"
+
+// Like places in one frame may go on to the next page between two places, below their head
+// once more. A low frame stays whole, and of many places only a few ends are tried.
+const (
+	wholeFrame   layout.Mm = 45
+	mostPartings           = 3
+)
+
+// partings are the ways to set the frame of like places on two pages.
+func (k content) partings(kind Kind) []layout.Parting {
+	n := len(k.entries)
+	if n < 2 || k.whole == nil || k.whole.H < wholeFrame {
+		return nil
+	}
+	var out []layout.Parting
+	for i := range min(n-1, mostPartings) {
+		at := i + 1
+		if n-1 > mostPartings {
+			at = (i + 1) * n / (mostPartings + 1)
+		}
+		upper, lower := k, k
+		upper.entries, upper.whole, upper.reason = k.entries[:at], nil, reason{}
+		lower.entries, lower.whole = k.entries[at:], nil
+		first, second := upper.contents(kind), lower.contents(kind)
+		if len(first) != 1 || len(second) != 1 || len(first[0].Misfits)+len(second[0].Misfits) > 0 {
+			continue
+		}
+		out = append(out, layout.Parting{Upper: bordered(first[0], first[0].H), Lower: bordered(second[0], second[0].H)})
+	}
+	return out
+}
