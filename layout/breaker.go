@@ -144,7 +144,7 @@ func (b *breaker) placeIn(word string, st Style, room Mm, anywhere bool) (at int
 			cuts = append(cuts, pos)
 		}
 		rs = append(rs, r)
-		w += b.s.m.Width(st.Face, st.Size, string(r))
+		w += b.s.width(st, string(r))
 	}
 	for i, pos := range cuts {
 		if ok, good := hyphenAt(rs, i); ok && (good || anywhere && !syllable) {
@@ -161,7 +161,7 @@ func (b *breaker) split(i, at int) {
 	first, rest := f, f
 	first.text, first.hi, first.end, first.space = f.text[:at], f.lo+at, atSoft, 0
 	rest.text, rest.lo = f.text[at:], f.lo+at
-	first.w = b.s.m.Width(st.Face, st.Size, first.text)
+	first.w = b.s.width(st, first.text)
 	rest.w = f.w - first.w
 	b.frags[i] = first
 	b.frags = slices.Insert(b.frags, i+1, rest)

@@ -39,7 +39,8 @@ func (s *Setter) Decimals(text string) string {
 func partsFigures(text string, i int) bool {
 	before, _ := utf8.DecodeLastRuneInString(text[:i])
 	rest := strings.TrimLeft(text[i+1:], "+−± \u00a0")
-	return isFigure(before) && len(rest) < len(text)-i-1 && rest != "" && isFigure(rune(rest[0]))
+	after, _ := utf8.DecodeRuneInString(rest)
+	return isFigure(before) && len(rest) < len(text)-i-1 && isFigure(after)
 }
 
-func isFigure(r rune) bool { return r >= '0' && r <= '9' }
+func isFigure(r rune) bool { return r >= '0' && r <= '9' || isLater(r) }

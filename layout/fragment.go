@@ -102,6 +102,9 @@ func (s *Setter) cleanRune(f Face, c rune) (out rune, kind Kind, ok bool) {
 			return c, 0, true
 		}
 	}
+	if s.later && isLater(c) {
+		return c, 0, true
+	}
 	if isLetterOrSign(c) {
 		if !s.m.Has(f, c) && signs[c] == nil {
 			return s.stand(f), NoGlyph, false
@@ -237,8 +240,8 @@ func (c *cutter) put(f fragment) {
 	if f.sign != nil {
 		f.w = Mm(f.sign.advance) * c.r.Style.CapHeight()
 	} else {
-		f.w = c.s.m.Width(c.r.Style.Face, c.r.Style.Size, f.text)
-		f.whole = c.r.Deco != Plain || strings.IndexFunc(f.text, unicode.IsDigit) >= 0
+		f.w = c.s.width(c.r.Style, f.text)
+		f.whole = c.r.Deco != Plain || strings.IndexFunc(f.text, isDigit) >= 0
 	}
 	c.frags = append(c.frags, f)
 }
@@ -275,7 +278,7 @@ func (c *cutter) jointAt(i, n int) bool {
 		if k := strings.IndexAny(c.text[i:], " \n"); k >= 0 {
 			c.wordEnd = i + k
 		}
-		c.figures = strings.IndexFunc(c.text[from:c.wordEnd], unicode.IsDigit) >= 0
+		c.figures = strings.IndexFunc(c.text[from:c.wordEnd], isDigit) >= 0
 	}
 	if c.figures {
 		return false

@@ -27,6 +27,7 @@ type Setter struct {
 	// frags is the breaker's work space, reused between paragraphs.
 	frags []fragment
 	kept  map[setKey]Block
+	later bool // texts have figures that are put in later
 	// The drawings in value boxes, each made once.
 	divided map[cells]Item
 	decimal []Op

@@ -7,6 +7,10 @@ import (
 	"matchmark/packs/job"
 )
 
+// toldLead is the distance between the lines of a step on the sheet of all steps, which are
+// short and looked up, not read one after another.
+const toldLead layout.Mm = 3.6
+
 // allSteps sets the sheet to turn to when unsure: every step, whole, with its page and what
 // a reader looks for, in two columns.
 func allSteps(c *composer) []layout.Piece {
@@ -19,98 +23,39 @@ func allSteps(c *composer) []layout.Piece {
 	}
 	width := (c.Span - layout.GapX) / 2
 	var lines []columnLine
-	high := layout.Mm(0)
-	band := func() {
-		if len(lines) > 0 {
-			out = append(out, layout.Piece{Block: layout.Above(1, balanced(lines, width), c.Rule(layout.Rule)), Gap: 1})
-			lines, high = nil, 0
-		}
-	}
 	for _, like := range c.likeSections() {
-		lines = append(lines, columnLine{c.sectionRow(like, width), 2, true})
+		lines = append(lines, columnLine{c.sectionRow(like, width), 1.8, true})
 		for _, t := range c.toldSteps(like, back) {
 			b := c.Para(width, t.runs, layout.ParaOpts{Ref: t.at, Hang: 2})
 			if t.changed {
 				b = c.bar(b, true)
 			}
 			lines = append(lines, columnLine{b, 0.5, false})
-			if high += b.H; high > bandMost {
-				band()
-			}
-		}
-		if high > bandHigh {
-			band()
 		}
 	}
-	band()
-	return out
+	return append(out, bands{width, layout.GapX, 75, c.Rule(layout.Rule), 1}.set(lines)...)
 }
 
-// bandHigh is how high the steps of a band are in one column at the least: the sheet is a
-// row of bands, each to be read down its first column and then down its second.
-const bandHigh layout.Mm = 40
-
-// bandMost is how high they are at the most: a long section goes on in the next band, for
-// a band is not parted between pages.
-const bandMost layout.Mm = 240
-
-// A columnLine is a block in a column, with the room above it; a head stays with the next.
-type columnLine struct {
-	block layout.Block
-	gap   layout.Mm
-	head  bool
-}
-
-// balanced sets lines in two columns of a width so that the higher one is as low as it can be.
-func balanced(lines []columnLine, width layout.Mm) layout.Block {
-	high := func(ls []columnLine) (h layout.Mm) {
-		for i, l := range ls {
-			if i > 0 {
-				h += l.gap
-			}
-			h += l.block.H
-		}
-		return h
-	}
-	best, least := 0, high(lines) // 0 for one column
-	for cut := 1; cut < len(lines); cut++ {
-		if lines[cut-1].head {
-			continue
-		}
-		if h := max(high(lines[:cut]), high(lines[cut:])); h < least {
-			best, least = cut, h
-		}
-	}
-	column := func(ls []columnLine) layout.Block {
-		var out []layout.Block
-		for i, l := range ls {
-			if i > 0 {
-				out = append(out, l.block.Pad(l.gap, 0, 0, 0))
-				continue
-			}
-			out = append(out, l.block)
-		}
-		return layout.Above(0, out...)
-	}
-	if best == 0 {
-		return layout.Beside(layout.GapX, column(lines))
-	}
-	left := column(lines[:best])
-	return layout.Beside(layout.GapX, left.Fill(width, left.H, 0, 0), column(lines[best:]))
-}
-
-// sectionRow are the lines above the steps of like sections, with their pages and hours.
+// sectionRow are the lines above the steps of like sections, with their pages and hours,
+// and by when each is done.
 func (c *composer) sectionRow(like []*job.Section, width layout.Mm) layout.Block {
 	var lines []layout.Block
 	for _, s := range like {
-		text := c.W.AllSteps.SectionLine.With(c.W.Common.StepPage.With(s.No, c.Page("section "+s.No)), sectionTitle(s))
+		runs := []layout.Run{layout.T(layout.Strong, c.W.AllSteps.SectionLine.With(c.W.Common.StepPage.With(s.No, c.Page("section "+s.No)), sectionTitle(s)))}
+		hours := ""
 		if h := s.Hours(); h.Sign() > 0 {
-			text += " · " + c.W.AllSteps.Hours.With(h.Print())
+			hours = c.W.AllSteps.Hours.With(h.Print())
 		}
-		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: s.At}))
+		if s.HoursSoFar != nil {
+			hours = joinFacts(hours, c.W.Step.SectionHours.With(s.HoursSoFar.Print(), s.CrewSoFar.Print()))
+		}
+		if hours != "" {
+			runs = append(runs, layout.T(layout.Sub, "  "+hours))
+		}
+		lines = append(lines, c.Para(width, runs, layout.ParaOpts{Ref: s.At, Hang: 2}))
 	}
 	line := layout.Drawn(width, layout.Rule, layout.Item{Y: layout.Rule / 2, Shape: layout.Line{DX: width, Weight: layout.Rule}})
-	return layout.Above(0.4, append(lines, line)...)
+	return layout.Above(0.2, append(lines, line)...)
 }
 
 // sectionList is the list of sections on the front sheet with their pages and hours, and

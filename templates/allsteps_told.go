@@ -111,12 +111,11 @@ func (c *composer) toldStep(sts []*job.Step, back map[*job.Step]*job.Step) toldS
 		look = joinFacts(look, c.W.AllSteps.BackAt.With(c.StepRefs(backs)))
 	}
 	text := strings.Join(strings.Fields(step.Text(c.Composer, sts[0])), " ")
-	out.runs = []layout.Run{layout.T(layout.SubBold, c.StepRefs(sts)+"  "), layout.T(layout.Sub, text)}
+	plain, bold := layout.Sub, layout.SubBold
+	plain.Lead, bold.Lead = toldLead, toldLead
+	out.runs = []layout.Run{layout.T(bold, c.StepRefs(sts)+"  "), layout.T(plain, text)}
 	if look != "" {
-		out.runs = append(out.runs, layout.T(layout.SubBold, "  "+look))
-	}
-	if last := sts[len(sts)-1]; last.Hours != nil {
-		out.runs = append(out.runs, layout.T(layout.Sub, "  "+c.W.Step.SectionHours.With(last.HoursSoFar.Print(), last.CrewSoFar.Print())))
+		out.runs = append(out.runs, layout.T(bold, "  "+look))
 	}
 	return out
 }

@@ -23,7 +23,7 @@ func cautions(c *composer) []layout.Piece {
 	}
 	out := []layout.Piece{c.RuleLine(block.Capital(w.Cautions.SiteRules) + "."), {Block: c.signalLegend()}}
 	if len(j.Permits) > 0 {
-		g := c.Grid(block.Col(w.Cautions.Permit, 0), block.Col(w.Cautions.PermitNumber, 30), block.Col(w.Cautions.PermitUntil, 30), block.Col(w.Cautions.PermitGiven, 50))
+		g := c.Grid(block.Col(w.Cautions.Permit, 0), block.Col(w.Cautions.PermitNumber, 26), block.Col(w.Cautions.PermitUntil, 26), block.Col(w.Cautions.PermitGiven, 46))
 		var rows []layout.Row
 		for _, p := range j.Permits {
 			rows = append(rows, g.Row(p.At, g.About(0, p.What, joinFacts(p.Note, w.Cautions.BeforeSteps.With(c.StepRefs(p.Steps))), p.At)))
@@ -31,13 +31,16 @@ func cautions(c *composer) []layout.Piece {
 		out = append(out, g.Under(rows)...)
 	}
 	out = append(out, c.fireWatch(notes)...)
-	for i, n := range notes {
-		gap := layout.Mm(1.5)
-		if i == 0 {
-			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.CautionsTitle), Gap: 4, KeepNext: true})
-		}
-		out = append(out, layout.Piece{Block: c.cautionInFull(n), Gap: gap})
+	if len(notes) > 0 {
+		out = append(out, layout.Piece{Block: c.Heading(w.Cautions.CautionsTitle), Gap: 4, KeepNext: true})
 	}
+	const between = 2
+	two := bands{width: (c.Span - between) / 2, between: between, most: 90, gap: noteGap}
+	var all []columnLine
+	for _, n := range notes {
+		all = append(all, columnLine{c.cautionInFull(n, two.width), noteGap, false})
+	}
+	out = append(out, two.set(all)...)
 	for i, s := range j.Spared {
 		if i == 0 {
 			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.SparedTitle), Gap: 5, KeepNext: true})
@@ -48,8 +51,11 @@ func cautions(c *composer) []layout.Piece {
 	return out
 }
 
+// noteGap is the room between hazard notes in full.
+const noteGap layout.Mm = 1.5
+
 // cautionInFull is a hazard note with what happens and the steps it stands before.
-func (c *composer) cautionInFull(n *job.Caution) layout.Block {
+func (c *composer) cautionInFull(n *job.Caution, width layout.Mm) layout.Block {
 	n = c.Note(n)
 	runs := []layout.Run{layout.T(layout.Strong, n.Hazard)}
 	for _, s := range []string{n.Result, n.Avoid} {
@@ -57,7 +63,7 @@ func (c *composer) cautionInFull(n *job.Caution) layout.Block {
 			runs = append(runs, layout.T(layout.Body, " "+s))
 		}
 	}
-	return c.NoteInFull(n, runs, c.W.Cautions.BeforeSteps.With(c.StepRefs(n.Steps))).Anchored("caution " + n.Key)
+	return c.NoteInFull(n, width, runs, c.W.Cautions.BeforeSteps.With(c.StepRefs(n.Steps))).Anchored("caution " + n.Key)
 }
 
 // signalLegend explains the four signal words, each as it is printed, in two columns,

@@ -164,16 +164,20 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	if len(job.Dims) > dimension.Many {
 		c.Kept = nil // what is kept from pass to pass would take as much memory as the pages
 	}
+	c.numberLater()
 	var pages *layout.Pages
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
 		if total > mostPages {
 			return pages // refused: its page numbers are of no use to anyone
 		}
 		c.Pages, c.total = known, total
+		c.NewPass()
 		pages = layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
 		return pages
 	})
+	c.PutPages(set)
+	c.Later = nil
 	pack := &Pack{Pages: c.doc(set.Frames, folded(set.Outline))}
 	c.link(pack.Pages.Pages)
 	// Tags have one size, and are written on at a bench: their boxes do not grow

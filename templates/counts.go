@@ -26,7 +26,7 @@ func counts(c *composer) []layout.Piece {
 	}
 	both, pairs := g.Pairs(append(rows, g.Blank(1+(len(rows)+1)%2)...))
 	out := c.ListSheet(w.Counts.Rule, both, pairs)
-	out[0].Block = out[0].Block.Anchored("counts")
+	out[0] = anchored(out[0], "counts")
 	out[len(out)-1].KeepNext = true
 	var by []layout.Block
 	for _, when := range []string{w.Register.CountedApart, w.Counts.AtEnd} {

@@ -25,7 +25,7 @@ func foundToday(c *composer) []layout.Piece {
 	dims := c.Grid(block.Col(w.Common.Mark, 16), block.Col(w.Found.What, 0), block.Col(w.Found.By, 26), block.Col(w.Found.Limit, 26), block.Col(w.Common.AsFound, 30), block.Col(w.Common.AsLeft, 30))
 	dims.Table.MinH = spareDimH
 	var rows []layout.Row
-	for i := range blanks(len(c.Job.Dims), 10, 2, spareDims) {
+	for i := range blanks(len(c.Job.Dims), 15, 2, spareDims) {
 		rows = append(rows, dims.Row(nil, dims.Text(0, layout.StepNo, "X"+strconv.Itoa(firstSpare+i), nil)))
 	}
 	out := c.ListSheet(w.Found.Rule, dims, rows)

@@ -25,7 +25,7 @@ func front(c *composer) []layout.Piece {
 		if i == 0 || i > 1 && i <= listed {
 			gap = 2
 		}
-		out = append(out, layout.Piece{Block: b, Gap: gap})
+		out = append(out, layout.Piece{Block: b, Gap: gap, KeepNext: i < len(blocks)-1}) // on one page, where it goes on one
 	}
 	return out
 }

@@ -31,7 +31,7 @@ func holds(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Mark, 18), block.Col(w.Holds.Seen, 0), block.Col(w.Holds.SeenAndReleased, 58), block.Col(w.Holds.DateTime, 28))
+	g := c.Grid(block.Col(w.Common.Mark, 18), block.Col(w.Holds.Seen, 0), block.Col(w.Holds.SeenAndReleased, 57.4), block.Col(w.Holds.DateTime, 26.4))
 	var rows []layout.Row
 	for _, r := range holdRows(c.Job) {
 		h, text := r.hold, r.hold.Mark
@@ -47,7 +47,7 @@ func holds(c *composer) []layout.Piece {
 		if r.at != nil {
 			facts = c.StepRef(r.at) + " · " + facts
 		}
-		what := layout.Above(0.5, g.Text(1, layout.Body, h.What, h.At), g.Text(1, layout.Sub, facts, h.At))
+		what := c.Para(g.Table.Room(1), []layout.Run{layout.T(layout.Body, h.What), layout.T(layout.Sub, "  "+facts)}, layout.ParaOpts{Ref: h.At})
 		rows = append(rows, g.Row(h.At, mark, what))
 	}
 	return c.ListSheet(w.Holds.Rule, g, append(rows, g.Blank(blanks(len(rows), 4, 1, 2))...))

@@ -20,9 +20,10 @@ func index(c *composer) []layout.Piece {
 		return nil
 	}
 	dims := c.indexRows()
+	mark, page := c.indexMarks(dims)
 	var best []layout.Piece
-	for _, width := range indexWidths {
-		ps := c.indexTable(dims, width[0], width[1])
+	for _, source := range indexSources {
+		ps := c.indexTable(dims, mark, source, page)
 		if best == nil || height(ps) < height(best) && !slices.ContainsFunc(ps, func(p layout.Piece) bool { return len(p.Block.Misfits) > 0 }) {
 			best = ps
 		}
@@ -33,14 +34,14 @@ func index(c *composer) []layout.Piece {
 	return best
 }
 
-// indexWidths are widths of the columns of limits and of sources: the pair is taken that
-// makes the list lowest, of many dimensions the first.
-var indexWidths = [][2]layout.Mm{{50, 28}, {44, 28}, {44, 23}, {38, 23}, {56, 23}}
+// indexSources are widths of the column of sources: that is taken that makes the list
+// lowest, of many dimensions the first.
+var indexSources = []layout.Mm{29, 23, 36}
 
 // indexTable is the list with columns of these widths.
-func (c *composer) indexTable(dims [][]*job.Dim, limit, source layout.Mm) []layout.Piece {
+func (c *composer) indexTable(dims [][]*job.Dim, mark, source, page layout.Mm) []layout.Piece {
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Mark, 21), block.Col(w.Common.WhatMeasured, 0), block.Col(w.Common.Limit, limit), block.Col(w.Index.Source, source), block.Col(w.Index.FoundAt, indexPage), block.Col(w.Index.LeftAt, indexPage))
+	g := c.Grid(block.Col(w.Common.Mark, mark), block.Col(w.Common.WhatMeasured+", "+w.Common.Limit, 0), block.Col(w.Index.Source, source), block.Col(w.Index.FoundAt, page), block.Col(w.Index.LeftAt, page))
 	g.Table.MinH, g.Table.PadY = 0, 0.3
 	var rows []layout.Row
 	var changed []bool
@@ -50,15 +51,59 @@ func (c *composer) indexTable(dims [][]*job.Dim, limit, source layout.Mm) []layo
 		for _, d := range ds {
 			lines = append(lines, c.indexPlace(g, d))
 		}
-		places := layout.Above(0, lines...)
-		row := g.Row(d.At, places, g.Text(1, layout.Body, d.What, d.At), c.indexLimit(g, 2, d), c.indexSource(g, d))
+		row := g.Row(d.At, layout.Above(0, lines...), c.indexWhat(g, d), c.indexSource(g, d))
 		rows, changed = append(rows, row), append(changed, slices.ContainsFunc(ds, c.since.Dim))
 	}
 	return c.barredRows(c.ListSheet(w.Index.Rule, g, rows), changed)
 }
 
-// indexPage is the width of a column of steps with their pages.
-const indexPage layout.Mm = 20
+// Widths of the columns of marks and of steps with their pages: as wide as their texts, up
+// to where marks are set smaller and pages in two lines.
+const (
+	leastIndexMark, mostIndexMark layout.Mm = 15, 21
+	leastIndexPage, mostIndexPage layout.Mm = 17, 20
+)
+
+// indexMarks are these widths.
+func (c *composer) indexMarks(dims [][]*job.Dim) (mark, page layout.Mm) {
+	const pads = 2.5
+	mark, page = leastIndexMark, leastIndexPage
+	for _, d := range slices.Concat(dims...) {
+		mark = max(mark, c.Width(layout.Strong, d.Mark)+pads)
+		for _, at := range []string{c.whereRead(d, d.FoundAt, "found "), c.whereRead(d, d.LeftAt, "left ")} {
+			page = max(page, c.Width(layout.Sub, at)+pads)
+		}
+	}
+	return min(mark, mostIndexMark), min(page, mostIndexPage)
+}
+
+// indexWhat is what is measured, and its limit: beside it from the middle of the column on
+// or to its right edge, or below where both do not go on one line; behind it where the limit
+// is longer than a line.
+func (c *composer) indexWhat(g block.Grid, d *job.Dim) layout.Block {
+	const col, between = 1, 3
+	room := g.Table.Room(col)
+	name, wide := c.Width(layout.Body, d.What), layout.Mm(0)
+	var limits []layout.Block
+	for _, l := range c.limitsOf(d) {
+		wide = max(wide, c.Width(l.style, l.text))
+		limits = append(limits, g.Text(col, l.style, l.text, d.At))
+	}
+	what, x := g.Text(col, layout.Body, d.What, d.At), min(max(room/2, name+between), room-wide)
+	var b layout.Block
+	switch limit := layout.Above(0, limits...); {
+	case x >= name+between:
+		b = layout.Overlay(what, limit.At(x, 0))
+	case wide <= room:
+		b = layout.Above(0, what, limit.At(min(room/2, room-wide), 0))
+	default:
+		first := c.limitsOf(d)[0]
+		runs := []layout.Run{layout.T(layout.Body, d.What+"  "), layout.T(first.style, first.text)}
+		b = layout.Above(0, append([]layout.Block{c.Para(room, runs, layout.ParaOpts{Ref: d.At})}, limits[1:]...)...)
+	}
+	b.W = room
+	return b
+}
 
 // indexRows are the dimensions of the rows: printed ones once, neighbouring places of
 // which the same is said together.
@@ -94,7 +139,7 @@ func (c *composer) indexPlace(g block.Grid, d *job.Dim) layout.Block {
 		}
 		return g.Text(col, layout.Sub, c.whereRead(d, st, what), d.At).At(x, 0.3)
 	}
-	line := layout.Overlay(g.Mark(0, layout.Strong, d.Mark, d.At), page(4, d.FoundAt, "found "), page(5, d.LeftAt, "left "))
+	line := layout.Overlay(g.Mark(0, layout.Strong, d.Mark, d.At), page(3, d.FoundAt, "found "), page(4, d.LeftAt, "left "))
 	line.W = g.Table.Room(0)
 	return line
 }
@@ -105,16 +150,7 @@ type limitLine struct {
 	text  string
 }
 
-// indexLimit is the limit of a dimension in a column of a list: for closing, and for old parts.
-func (c *composer) indexLimit(g block.Grid, col int, d *job.Dim) layout.Block {
-	var lines []layout.Block
-	for _, l := range c.limitsOf(d) {
-		lines = append(lines, g.Text(col, l.style, l.text, d.At))
-	}
-	return layout.Above(0.3, lines...)
-}
-
-// limitLines are the texts of indexLimit.
+// limitLines are the texts of the limits of a dimension.
 func (c *composer) limitLines(d *job.Dim) []string {
 	var out []string
 	for _, l := range c.limitsOf(d) {
@@ -184,9 +220,9 @@ func (c *composer) sourceText(d *job.Dim) string {
 // indexSource is the source in its column.
 func (c *composer) indexSource(g block.Grid, d *job.Dim) layout.Block {
 	if d.NotSourced() {
-		return c.Para(g.Table.Room(3), []layout.Run{{Text: c.sourceText(d), Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
+		return c.Para(g.Table.Room(2), []layout.Run{{Text: c.sourceText(d), Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
 	}
-	return g.Text(3, layout.Sub, c.sourceText(d), d.At)
+	return g.Text(2, layout.Sub, c.sourceText(d), d.At)
 }
 
 // longNumber is from how many signs the number of a document may be parted.

@@ -13,18 +13,18 @@ func openings(c *composer) []layout.Piece {
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Openings.Opening, 0), block.Col(w.Openings.CoveredWith, 34), block.Col(w.Openings.OpenedBy, 30), block.Col(w.Openings.ClosedBy, 30), block.Col(w.Openings.SeenClean, 34))
+	g := c.Grid(block.Col(w.Openings.Opening, 0), block.Col(w.Openings.CoveredWith, 36), block.Col(w.Openings.OpenedBy, 29), block.Col(w.Openings.ClosedBy, 29), block.Col(w.Openings.SeenClean, 28))
 	var rows []layout.Row
 	for _, o := range c.Job.Openings {
 		name := o.What
 		if o.Place.Label != "" {
 			name += ", " + o.Place.Name
 		}
-		kind := ""
+		runs := []layout.Run{layout.T(layout.Strong, name)}
 		if o.Enclosed {
-			kind = w.Openings.Enclosed
+			runs = append(runs, layout.T(layout.SubBold, "  "+w.Openings.Enclosed))
 		}
-		what := layout.Above(0.3, g.Text(0, layout.Strong, name, o.At), g.Text(0, layout.SubBold, kind, o.At))
+		what := c.Para(g.Table.Room(0), runs, layout.ParaOpts{Ref: o.At})
 		row := g.Row(o.At, what, g.Text(1, layout.Body, o.Cover, o.At), c.stepCell(g, 2, o.OpenedAt), c.stepCell(g, 3, o.ClosedAt))
 		row.Anchor = "opening " + o.Mark()
 		rows = append(rows, row)

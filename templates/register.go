@@ -24,9 +24,7 @@ func register(c *composer) []layout.Piece {
 	if len(c.Job.Tags) == 0 {
 		return nil
 	}
-	rule := c.RuleLine(c.W.Register.Rule)
-	rule.Block = rule.Block.Anchored("register")
-	out := []layout.Piece{rule}
+	out := []layout.Piece{anchored(c.RuleLine(c.W.Register.Rule), "register")}
 	for pair := range slices.Chunk(c.Job.Tags, 2) {
 		var cards []layout.Block
 		high := layout.Mm(0)

@@ -70,3 +70,13 @@ func sheetsByPage(frames []layout.Frame) map[int][]string {
 	}
 	return out
 }
+
+// anchored names the page that a piece comes to, at the top of it or not.
+func anchored(p layout.Piece, name string) layout.Piece {
+	p.Block = p.Block.Anchored(name)
+	if p.AtTop != nil {
+		top := p.AtTop.Anchored(name)
+		p.AtTop = &top
+	}
+	return p
+}

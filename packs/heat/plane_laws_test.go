@@ -64,7 +64,7 @@ func TestTheSolverAgreesWithThePlaneOverRandomJoints(t *testing.T) {
 		seconds := rapid.Float64Range(0.05, 0.6).Draw(t, "Fourier number") * math.Pow(p.Hub.Outside.metres()/2, 2) / diffuses(&p.Hub.Material)
 		// So much that the skin gets 80 to 180 K, about.
 		power := rapid.Float64Range(80, 180).Draw(t, "rise") * p.Hub.Material.Conducts.at(20) * p.Hub.Length.metres() * 3
-		ref := newPlane(&p, 0.035*p.Hub.Outside.metres())
+		ref := planeFor(&p, 0.035*p.Hub.Outside.metres(), seconds)
 		ref.power = power
 		ref.run(seconds)
 		b := heatedTo(t, &p, power, seconds, usualGrid)

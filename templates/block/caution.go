@@ -89,24 +89,24 @@ func (c *Composer) Note(n *job.Caution) *job.Caution {
 	return &out
 }
 
-// Heights of the panel and the signs of a note, before a step, in one line before a
-// step, in a row of several, and in full, and how many signs stand before a step: those of the hazard come
-// first.
+// Heights of the panel and the signs of a note, before a step, in one line before a step and
+// in a row of several; of the panel and of the signs in full; and how many signs stand before
+// a step: those of the hazard come first.
 const (
 	shortNote  layout.Mm = 9
 	lowNote    layout.Mm = 6
 	rowNote    layout.Mm = 5.5
-	FullNote   layout.Mm = 9
+	fullPlate  layout.Mm = 7
+	FullSigns  layout.Mm = 9
 	shortSigns int       = 3
 )
 
-// NoteInFull is the hazard note on the sheet of cautions, with what happens, the
-// rule, and the steps before which it stands; who has the last word stands above all notes.
-func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) layout.Block {
+// NoteInFull is the hazard note on the sheet of cautions over a width: the signal word with
+// the signs, and below them what happens, the rule, and the steps before which it stands; who
+// has the last word stands above all notes.
+func (c *Composer) NoteInFull(n *job.Caution, width layout.Mm, runs []layout.Run, before string) layout.Block {
 	n = c.Note(n)
-	side := layout.Above(1.2, c.signalPlate(n, FullNote), signRows(c.Signs(n, FullNote), signsAcross))
-	side.W = c.noteSideWidth()
-	width := c.Span - side.W - 9
+	head := FlowMiddle(append([]layout.Block{c.signalPlate(n, fullPlate)}, c.Signs(n, FullSigns)...), width-3)
 	var small []string
 	if len(n.Signs) > 0 {
 		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
@@ -118,24 +118,9 @@ func (c *Composer) NoteInFull(n *job.Caution, runs []layout.Run, before string) 
 		small = append(small, before)
 	}
 	runs = append(runs, layout.T(layout.Sub, "  "+strings.Join(small, " · ")))
-	return c.framed(side, c.Para(width, runs, layout.ParaOpts{Ref: noteRef(n)}))
-}
-
-// The signs of a note in full stand below its signal word, so many in a row, in a column
-// of this width, or of that of a longer word.
-const (
-	signsAcross           = 4
-	noteSide    layout.Mm = 42
-)
-
-// noteSideWidth is the width of that column: wider where a language has a longer signal
-// word, the same for all notes. AVERTISSEMENT lay over the text beside it.
-func (c *Composer) noteSideWidth() layout.Mm {
-	width := noteSide
-	for signal := range c.W.Cautions.Signal {
-		width = max(width, c.signalPlate(&job.Caution{Signal: signal}, FullNote).W)
-	}
-	return width
+	b := layout.Above(0.6, head, c.Para(width-3, runs, layout.ParaOpts{Ref: noteRef(n)})).Pad(0.8, 1.5, 0.5, 1.5)
+	b.W = width
+	return b.Border(layout.Rect{Weight: layout.Outline})
 }
 
 // note frames the panel of the signal word, the signs and the text.
@@ -178,16 +163,6 @@ func (c *Composer) Signs(n *job.Caution, high layout.Mm) []layout.Block {
 		}
 	}
 	return out
-}
-
-// signRows sets signs in rows of so many.
-func signRows(signs []layout.Block, across int) layout.Block {
-	var rows []layout.Block
-	for len(signs) > across {
-		rows = append(rows, layout.Middle(1.5, signs[:across]...))
-		signs = signs[across:]
-	}
-	return layout.Above(1, append(rows, layout.Middle(1.5, signs...))...)
 }
 
 // noteRef is where a note stands in the file; a built-in one stands nowhere, and

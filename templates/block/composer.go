@@ -1,8 +1,6 @@
 package block
 
 import (
-	"strconv"
-
 	"matchmark/layout"
 	"matchmark/packs/filled"
 	"matchmark/packs/job"
@@ -23,6 +21,8 @@ type Composer struct {
 	Title string
 	// Pages are the pages of anchors, from the pass before; nil in the first.
 	Pages map[string]int
+	// Later, if not nil, lets page numbers be put in when all is placed.
+	Later *Later
 	// Kept holds what was set in the passes before, nil to set all anew.
 	Kept *Kept
 	// Filled is what came back on paper, for a pack that is printed filled; nil for one
@@ -30,19 +30,6 @@ type Composer struct {
 	Filled *filled.Result
 	// Last is what was read at the last outages, nil if that is not known.
 	Last *filled.History
-}
-
-// Page is the page of an anchor as printed. In the first pass, when no page is
-// known yet, it has the width of two digits.
-func (c *Composer) Page(anchor string) string {
-	page := "00"
-	if n, ok := c.Pages[anchor]; ok {
-		page = strconv.Itoa(n)
-	}
-	if c.Kept != nil {
-		c.Kept.asked = append(c.Kept.asked, asked{anchor, page})
-	}
-	return page
 }
 
 // CellPad is the room between the frame of a block and what stands in it.

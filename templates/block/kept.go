@@ -6,8 +6,16 @@ import "matchmark/layout"
 // that they asked for. Setting is most of the work of a pack, it is done two or three
 // times until the page numbers come to rest, and few pieces print one that still moves.
 type Kept struct {
-	pieces map[any]kept
+	pieces map[keptKey]kept
 	asked  []asked // by what is being set
+	within int     // so many things within each other are being set
+	shared map[keptKey]*shared
+}
+
+// keptKey tells what is set, and whether page numbers are put in at once.
+type keptKey struct {
+	what any
+	now  bool
 }
 
 type kept struct {
@@ -15,11 +23,18 @@ type kept struct {
 	asked  []asked
 }
 
-// An asked is a page number that was asked for, as it was printed.
-type asked struct{ anchor, page string }
+// An asked is a page number that was asked for: the number as it was printed, or where it
+// is put in later with how many figures; or with another anchor, whether both are on one
+// page.
+type asked struct {
+	anchor, page string
+	figures      int
+	other        string
+	same         bool
+}
 
 // NewKept holds nothing yet.
-func NewKept() *Kept { return &Kept{pieces: map[any]kept{}} }
+func NewKept() *Kept { return &Kept{pieces: map[keptKey]kept{}} }
 
 // Once gives the pieces of a thing as they were set in the pass before, if every page
 // number in them is still the same; else it sets them. set must depend on nothing else
@@ -31,21 +46,33 @@ func (c *Composer) Once(key any, set func() []layout.Piece) []layout.Piece {
 	}
 	outer := c.Kept.asked
 	c.Kept.asked = nil
-	k, known := c.Kept.pieces[key]
+	at := keptKey{key, c.Later == nil}
+	k, known := c.Kept.pieces[at]
 	if !known || !c.still(k.asked) {
 		c.Kept.asked = nil
+		c.Kept.within++
 		pieces := set()
+		c.Kept.within--
 		k = kept{pieces, c.Kept.asked}
-		c.Kept.pieces[key] = k
+		c.Kept.pieces[at] = k
 	}
-	c.Kept.asked = append(outer, k.asked...)
+	c.Kept.asked = appendNew(outer, k.asked)
 	return k.pieces
 }
 
-// still reports whether page numbers are what they were.
+// still reports whether page numbers are what they were, or have as many figures.
 func (c *Composer) still(was []asked) bool {
 	for _, a := range was {
-		if c.Page(a.anchor) != a.page {
+		switch page := c.page(a.anchor); {
+		case a.other != "":
+			if (page == c.page(a.other)) != a.same {
+				return false
+			}
+		case a.figures > 0:
+			if len(page) != a.figures {
+				return false
+			}
+		case page != a.page:
 			return false
 		}
 	}

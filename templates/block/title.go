@@ -8,9 +8,16 @@ import (
 // title where the sheet goes on where another ends.
 func (c *Composer) RuleLine(sentence string) layout.Piece {
 	if c.Title != "" {
-		return c.TitleLine(c.Title, sentence)
+		line := c.TitleLine(c.Title, sentence)
+		alone := c.sentence(sentence) // at the top of a page the title stands in its head
+		line.AtTop = &alone
+		return line
 	}
-	return layout.Piece{Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, sentence)}, layout.ParaOpts{}).Pad(0, 0, 2, 0), KeepNext: true}
+	return layout.Piece{Block: c.sentence(sentence), KeepNext: true}
+}
+
+func (c *Composer) sentence(s string) layout.Block {
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, s)}, layout.ParaOpts{}).Pad(0, 0, 2, 0)
 }
 
 // TitleLine is the title of a sheet that goes on where the one before it ends, on a plate

@@ -34,3 +34,23 @@ func (g Grid) Pairs(rows []layout.Row) (Grid, []layout.Row) {
 	}
 	return both, out
 }
+
+// Across sets the rows of a table of half the width in two columns, to be read along the
+// rows: what belongs together stands beside each other.
+func (g Grid) Across(rows []layout.Row) (Grid, []layout.Row) {
+	n := len(g.Table.Columns)
+	both := g
+	both.Table.Columns = append(append([]layout.Column{}, g.Table.Columns...), g.Table.Columns...)
+	var out []layout.Row
+	for i, r := range rows {
+		if i%2 == 0 {
+			cells := make([]layout.Block, 2*n)
+			copy(cells, r.Cells)
+			r.Cells = cells
+			out = append(out, r)
+			continue
+		}
+		copy(out[len(out)-1].Cells[n:], r.Cells)
+	}
+	return both, out
+}

@@ -17,7 +17,7 @@ var headShares = []layout.Mm{0.36, 0.45, 0.56}
 // set.
 func (k content) bands(w way, width, lowest layout.Mm, try func(sized)) {
 	heads := []layout.Mm{}
-	if len(k.entries) == 1 && !k.reason {
+	if len(k.entries) == 1 && k.reason == (reason{}) {
 		e := k.entries[0]
 		row := append(k.limit(w, width), k.boxes(e, w, width)...)
 		heads = append(heads, width-block.RowWidth(append(row, k.verdict(e, w)...))-layout.GapX-0.02)

@@ -10,37 +10,26 @@ import (
 )
 
 // Blocks are the readings that a step takes, those of one dimension at like places in one
-// block. Of one reading the box for why it was not taken stands in its block where that
-// takes no height; else, unless the step has that box elsewhere, a row says once which
-// were not taken.
+// block. The box for why readings were not taken stands in the last block where that takes
+// no height; else, unless the step has that box elsewhere, where it takes the least: in the
+// last block, or in a row that says once which were not taken.
 func Blocks(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref, elsewhere bool) []layout.Block {
-	if within := withReason(c, ds, kind); within != nil {
+	if within := withReason(c, ds, kind, at); within != nil {
 		return within
 	}
-	out := blocks(c, ds, kind, false)
-	if written := Written(ds, kind); len(written) > 0 && !elsewhere {
-		out = append(out, notTaken(c, written, at, c.Span-block.NumberWidth).Pad(2, 0, 0, 0).At(block.NumberWidth, 0))
+	out := blocks(c, ds, kind, reason{})
+	written := Written(ds, kind)
+	if len(written) == 0 || elsewhere {
+		return out
 	}
-	return out
-}
-
-// withReason is one reading with the box for why it was not taken in its block; nothing
-// where that would make the block higher.
-func withReason(c *block.Composer, ds []*job.Dim, kind Kind) []layout.Block {
-	if len(Written(ds, kind)) != 1 {
-		return nil
+	row := notTaken(c, written, at, c.Span-block.NumberWidth).Pad(2, 0, 0, 0).At(block.NumberWidth, 0)
+	if len(c.Job.Dims) > Many {
+		return append(out, row)
 	}
-	within := blocks(c, ds, kind, true)
-	if heightOf(within) > heightOf(blocks(c, ds, kind, false))+0.5 {
-		return nil
+	if within := blocks(c, ds, kind, reasonOf(c, written, at)); heightOf(within) < heightOf(out)+row.H-rowSaves {
+		return within
 	}
-	return within
-}
-
-// AsksReason reports whether readings need a box for why they were not taken outside of
-// their blocks.
-func AsksReason(c *block.Composer, ds []*job.Dim, kind Kind) bool {
-	return len(Written(ds, kind)) > 0 && withReason(c, ds, kind) == nil
+	return append(out, row)
 }
 
 // Written are the readings that have boxes at the step.
@@ -66,21 +55,21 @@ type setKey struct {
 	first, last *job.Dim
 	n           int
 	kind        Kind
-	reason      bool
+	reason      reason
 	span        layout.Mm
 }
 
-// blocks are the blocks of readings, with or without the boxes for the reason. They are
+// blocks are the blocks of readings, the last with the box for the reason if there is one. They are
 // asked for several times while a step is set, and set once.
-func blocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
+func blocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) []layout.Block {
 	if len(ds) == 0 {
 		return nil
 	}
 	var out []layout.Block
-	key := setKey{ds[0], ds[len(ds)-1], len(ds), kind, reason, c.Span}
+	key := setKey{ds[0], ds[len(ds)-1], len(ds), kind, why, c.Span}
 	for _, p := range c.Once(key, func() []layout.Piece {
 		var pieces []layout.Piece
-		for _, b := range setBlocks(c, ds, kind, reason) {
+		for _, b := range setBlocks(c, ds, kind, why) {
 			pieces = append(pieces, layout.Piece{Block: b})
 		}
 		return pieces
@@ -91,8 +80,14 @@ func blocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.B
 }
 
 // setBlocks sets the blocks of readings.
-func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layout.Block {
+func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) []layout.Block {
 	var frames []frameOf
+	last := 0 // the last that has boxes
+	for i, d := range ds {
+		if !onlyLine(d, kind) {
+			last = i
+		}
+	}
 	for i := 0; i < len(ds); {
 		d := ds[i]
 		if onlyLine(d, kind) {
@@ -101,11 +96,14 @@ func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, reason bool) []layou
 			i++
 			continue
 		}
-		k := content{Composer: c, back: kind != Found, reason: reason}
+		k := content{Composer: c, back: kind != Found}
 		n := i
 		for n < len(ds) && (n == i || alike(c, d, ds[n], kind)) {
 			k.entries = append(k.entries, entry{ds[n], sidesOf(c, ds[n], kind)})
 			n++
+		}
+		if n > last {
+			k.reason = why
 		}
 		if kind == Found {
 			k.note = lastChanceNote(c, d)
@@ -127,9 +125,10 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 	if d.Box.Form == reading.Grid || byHand(d, sidesOf(c, d, kind)) != byHand(first, sidesOf(c, first, kind)) {
 		return false
 	}
+	unpaged := c.Blind() // the head of all tells the pages of all
 	head := func(d *job.Dim) string {
 		e := entry{d, sidesOf(c, d, kind)}
-		k := content{Composer: c, entries: []entry{e, e}, back: kind != Found}
+		k := content{Composer: unpaged, entries: []entry{e, e}, back: kind != Found}
 		if kind == Found {
 			k.note = lastChanceNote(c, d)
 		}
@@ -156,6 +155,7 @@ func (k content) parts() []content {
 		return []content{k}
 	}
 	first, second := k, k
+	first.reason = reason{}
 	first.entries, second.entries = k.entries[:(n+1)/2], k.entries[(n+1)/2:]
 	return append(first.parts(), second.parts()...)
 }

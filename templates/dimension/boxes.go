@@ -12,13 +12,13 @@ import (
 // boxItems are the write-in boxes of a dimension, one for each place it is read at and
 // each side: low ones one by one, many in one block of at most so many columns, those of
 // several sides in one of the tables.
-func boxItems(c *block.Composer, d *job.Dim, sides []Side, tables []layout.Block, cols int, width layout.Mm) []layout.Block {
+func boxItems(c *block.Composer, d *job.Dim, sides []Side, tables []layout.Block, w way, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	switch p := d.Positions; {
 	case p.Kind == job.Single:
-		out = sideItems(c, d, sides, width)
+		out = sideItems(c, d, sides, w.before, width)
 	case len(tables) > 0:
-		out = []layout.Block{sideTable(tables, cols, width)}
+		out = []layout.Block{sideTable(tables, w.cols, width)}
 		if len(sides) == 1 {
 			return out
 		}
@@ -33,7 +33,7 @@ func boxItems(c *block.Composer, d *job.Dim, sides []Side, tables []layout.Block
 	case p.Kind == job.Row:
 		return positionBoxes(c, d, sides[0], p.Cols)
 	default:
-		return []layout.Block{boxGrid(c, d, sides[0], cols, width)}
+		return []layout.Block{boxGrid(c, d, sides[0], w.cols, width)}
 	}
 	if workOf(sides) == &d.LeftWork {
 		out = append(out, adjustItems(c, d)...)
@@ -121,13 +121,19 @@ func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []
 	return all
 }
 
-// sideItems are the boxes of one reading, one a side. Where they do not all go into the
-// width with the unit behind each, it stands behind the last.
-func sideItems(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []layout.Block {
+// sideItems are the boxes of one reading, one a side, their names above them or before.
+// Where they do not all go into the width with the unit behind each, it stands behind the
+// last.
+func sideItems(c *block.Composer, d *job.Dim, sides []Side, before bool, width layout.Mm) []layout.Block {
 	row := func(units bool) []layout.Block {
 		var all []layout.Block
 		for i, s := range sides {
-			all = append(all, Box(c, d, s, s.caption, units || i == len(sides)-1))
+			unit := units || i == len(sides)-1
+			if before {
+				all = append(all, nameBefore(c, d, s.caption, Box(c, d, s, "", unit)))
+				continue
+			}
+			all = append(all, Box(c, d, s, s.caption, unit))
 		}
 		return all
 	}
@@ -135,6 +141,18 @@ func sideItems(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) []l
 		return all
 	}
 	return row(false)
+}
+
+// nameGap is the room between the name of a box and the box behind it.
+const nameGap layout.Mm = 1.2
+
+// nameBefore sets the name of a box before it, in as many lines as are no higher.
+func nameBefore(c *block.Composer, d *job.Dim, name string, box layout.Block) layout.Block {
+	if name == "" {
+		return box
+	}
+	w := foldedWidth(c, layout.Caption, []string{name}, labelLines(layout.Caption))
+	return layout.Middle(nameGap, rowLabel(c, d, layout.Caption, name, w), box)
 }
 
 // boxClock sets the boxes round a clock face, the first at the top, clockwise as

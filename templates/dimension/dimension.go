@@ -22,21 +22,32 @@ type content struct {
 	entries []entry
 	back    bool
 	note    string
-	reason  bool // has the box for why a reading was not taken
+	reason  reason // the box for why a reading was not taken, if it has that
 	tried   tried
 	whole   *layout.Block // what stands in its frame, where that has been set
 	half    bool          // one of two frames beside each other: fewer ways are tried
 	// limitTold says that the limit of a sum stands in the head, not behind each result.
 	limitTold bool
+	// before says that the names of boxes stand before them.
+	before bool
 }
 
 // d is the dimension that the head tells.
 func (k content) d() *job.Dim { return k.entries[0].d }
 
+// dims are the dimensions of a content.
+func (k content) dims() []*job.Dim {
+	var out []*job.Dim
+	for _, e := range k.entries {
+		out = append(out, e.d)
+	}
+	return out
+}
+
 // inner is what stands in the frame of a content, set in the way that takes the least
 // height: with its picture beside all, beside the head alone, or with the verdict below it.
 func (k content) inner() layout.Block {
-	k.tried = newTried()
+	defer k.share()()
 	full := k.Span - 2*block.CellPad
 	least, lowest := sized{empty: true}, layout.Mm(0)
 	for i, pic := range k.pictures() {
@@ -89,6 +100,10 @@ func (k content) body(w way, width layout.Mm) sized {
 // rows are the rows of boxes: of one dimension from its limit to its initials, of like
 // places a row each behind its mark.
 func (k content) rows(w way, width layout.Mm) sized {
+	return once(k.tried.rows, rowsKey{w, width}, func() sized { return k.setRows(w, width) })
+}
+
+func (k content) setRows(w way, width layout.Mm) sized {
 	var out []sized
 	if len(k.entries) == 1 {
 		items := append(k.limit(w, width), k.boxes(k.entries[0], w, width)...)
@@ -101,6 +116,9 @@ func (k content) rows(w way, width layout.Mm) sized {
 		out = append(out, done(packTable(k.Composer, d, width)))
 	}
 	list := k.placeList(w, width)
+	if packs := k.packs(w, width); !packs.empty && packs.h < list.h-0.5 {
+		list = packs
+	}
 	if table := once(k.tried.places, placesKey{w.stacked, width}, func() sized { return k.placesTable(w, width) }); !table.empty && table.h < list.h-0.5 {
 		list = table
 	}
@@ -131,7 +149,7 @@ func (k content) placeList(w way, width layout.Mm) sized {
 		}
 		out = append(out, row)
 	}
-	return above(layout.GapY, out...)
+	return above(layout.GapY, append(out, k.lastRow(nil, width))...)
 }
 
 // entry is one of several like places.
@@ -139,7 +157,7 @@ func (k content) entry(e entry, w way, width layout.Mm) sized {
 	if byHand(e.d, e.sides) {
 		return k.handEntry(e, w, width)
 	}
-	limit := limitOf(k.Composer, e.d, k.back, width).boxes
+	limit := limitOf(k.Composer, e.d, k.back, w.before, width).boxes
 	boxes := k.boxes(e, w, width)
 	row := k.flow(append(append(limit[:len(limit):len(limit)], boxes...), k.verdict(e, w)...), width)
 	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
@@ -159,8 +177,8 @@ func (k content) warm(e entry, width layout.Mm) sized {
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
 // what is worked out from them.
 func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
-	return listOnce(k.tried.boxes, boxesKey{e.d, w.cols, width}, func() []layout.Block {
-		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w.cols, width), extraItems(k.Composer, e.d, e.sides)...)
+	return listOnce(k.tried.boxes, boxesKey{e.d, w.cols, w.before, width}, func() []layout.Block {
+		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w, width), extraItems(k.Composer, e.d, e.sides)...)
 	})
 }
 
@@ -179,25 +197,11 @@ func (k content) tables(e entry) []layout.Block {
 // flow sets pieces in rows; the box for the reason, if there is one, takes what its
 // row leaves.
 func (k content) flow(items []layout.Block, width layout.Mm) sized {
-	if !k.reason || len(items) == 0 {
+	if k.reason == (reason{}) || len(items) == 0 || len(k.entries) > 1 {
 		return flowRow(items, width)
 	}
-	d := k.d()
-	reason := func(w layout.Mm) layout.Block {
-		return k.WideBox(layout.RoleWords, w, 1, k.W.Common.NotTaken, d.At)
-	}
 	last := len(items) - 1 // the initials stand behind it
-	least := min(leastReason, width)
-	items = append(items[:last:last], reason(least), items[last])
-	i := last
-	for _, r := range block.Rows(items, width) {
-		if i < len(r) {
-			items[last] = reason(min(least+width-block.RowWidth(r), longReason) - 0.01)
-			break
-		}
-		i -= len(r)
-	}
-	return flowRow(items, width)
+	return k.reasoned(append(items[:last:last], layout.Block{}, items[last]), last, width)
 }
 
 // verdict are the pieces that say how a reading came out, ending with the initials.
@@ -214,9 +218,3 @@ func padded(c *block.Composer, content layout.Block) layout.Block {
 
 // lowBoxes is the height of one line of boxes with their captions.
 const lowBoxes layout.Mm = 16
-
-// Widths of the box for why a reading was not taken, at the least and at the most.
-const (
-	leastReason layout.Mm = 34
-	longReason  layout.Mm = 120
-)

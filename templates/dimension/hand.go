@@ -36,6 +36,24 @@ const tallest layout.Mm = 165
 // whichever takes less height. What is too tall for one frame goes on in a second,
 // between two sums.
 func (k content) handContents() []layout.Block {
+	least := k.handFrames()
+	k.before = true
+	if other := k.handFrames(); summed(other) < summed(least)-0.5 {
+		return other
+	}
+	return least
+}
+
+// summed is the height of blocks together.
+func summed(bs []layout.Block) (h layout.Mm) {
+	for _, b := range bs {
+		h += b.H
+	}
+	return h
+}
+
+// handFrames are handContents with the names of single boxes above them, or before.
+func (k content) handFrames() []layout.Block {
 	width := k.Span - 2*block.CellPad
 	e := k.entries[0]
 	parts, items := k.handParts(e, width)
@@ -57,11 +75,7 @@ func (k content) handContents() []layout.Block {
 		frame = layout.Above(layout.GapY, frame, p)
 	}
 	out = append(out, frame)
-	total := layout.Mm(0)
-	for _, b := range out {
-		total += b.H
-	}
-	if one := k.handBeside(width); !one.Empty() && one.H < total-0.5 {
+	if one := k.handBeside(width); !one.Empty() && one.H < summed(out)-0.5 {
 		return []layout.Block{one}
 	}
 	return out
@@ -73,7 +87,7 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	e := k.entries[0]
 	verdict := k.verdict(e, way{stacked: true})
 	aside := widest(verdict)
-	if k.reason {
+	if k.reason != (reason{}) {
 		aside = max(aside, leastReason)
 	}
 	left := width - aside - layout.GapX
@@ -93,6 +107,7 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 // in a column beside them, whichever takes less height.
 func (k content) handEntry(e entry, w way, width layout.Mm) sized {
 	k.limitTold = true // in the head
+	k.before = w.before
 	below := k.handRows(e, width, k.verdict(e, w))
 	verdict := k.verdict(e, way{stacked: true})
 	aside := k.flow(verdict, widest(verdict))
@@ -117,7 +132,7 @@ func widest(bs []layout.Block) (w layout.Mm) {
 // handRows are the sums and boxes of one of several like places, and with them its verdict
 // if it does not stand beside them.
 func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block) sized {
-	set := once(k.tried.byHand, boxesKey{e.d, 0, width}, func() handSet { return k.handSet(e, width) })
+	set := once(k.tried.byHand, boxesKey{e.d, 0, k.before, width}, func() handSet { return k.handSet(e, width) })
 	var rows []sized
 	for _, p := range set.parts {
 		rows = append(rows, done(p))
@@ -159,8 +174,8 @@ func (k content) handHead(width layout.Mm) layout.Block {
 // shims the ends that its sum must be in.
 func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Block) {
 	c, d, sides := k.Composer, e.d, e.sides
-	parts, ends := limitLadders(c, d, *workOf(sides), width)
-	limit := limitOf(c, d, k.back, width).boxes
+	parts, ends := limitLadders(c, d, *workOf(sides), k.before, width)
+	limit := limitOf(c, d, k.back, k.before, width).boxes
 	s := sides[min(1, len(sides)-1)]
 	switch {
 	case d.Shims != nil:
@@ -170,11 +185,11 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 		}
 		return append(parts, rows...), append(append(items, limit...), ends...)
 	case s.work.Formula == nil && d.OneIs == nil:
-		return parts, append(limit, boxItems(c, d, sides, k.tables(e), 0, width)...)
+		return parts, append(limit, boxItems(c, d, sides, k.tables(e), way{before: k.before}, width)...)
 	}
 	items = limit
 	if sides[0].Copied && d.Positions.Boxes() == 1 {
-		items = append(items, sideItems(c, d, sides[:1], width)...)
+		items = append(items, sideItems(c, d, sides[:1], k.before, width)...)
 	}
 	if s.work.Formula == nil {
 		return append(parts, stampedBoxes(c, d, s, width)), items

@@ -22,13 +22,13 @@ func (k content) setHead(w way, width layout.Mm) layout.Block {
 		mark = d.Base
 	}
 	runs := append([]layout.Run{markRun(c, mark, width), layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
-	limit := limitOf(c, d, k.back, width)
+	limit := limitOf(c, d, k.back, false, width)
 	if w.limitInHead {
 		for _, l := range limit.lines {
 			runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
 		}
 	}
-	small := append(StateLine(c, d), limit.notes...)
+	small := append(append(StateLine(c, d), limit.notes...), limit.leftOn(c, k.dims()...)...)
 	if d.Shims != nil {
 		small = append(small, stockText(c, d))
 	}
@@ -39,30 +39,47 @@ func (k content) setHead(w way, width layout.Mm) layout.Block {
 	if k.note != "" {
 		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: k.note, Style: layout.SubBold, Deco: layout.Inverse})
 	}
-	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
-	if len(notes) > 0 {
-		out = append(out, c.Para(width, notes, layout.ParaOpts{Ref: d.At}))
-	}
+	out := []layout.Block{noted(c, d, runs, notes, width)}
 	out = append(out, SourcesDiffer(c, d, width)...)
 	out = append(out, cameBack(c, d, k.back, width)...)
 	out = append(out, remarks(c, d, width)...)
-	return layout.Above(0.4, out...)
+	return layout.Above(headLines, out...)
 }
+
+// noted is a heading with its notes in small type below it, or behind it in its last line
+// where that takes a line less.
+func noted(c *block.Composer, d *job.Dim, runs, notes []layout.Run, width layout.Mm) layout.Block {
+	opts := layout.ParaOpts{Ref: d.At}
+	head := c.Para(width, runs, opts)
+	if len(notes) == 0 {
+		return head
+	}
+	below := layout.Above(headLines, head, c.Para(width, notes, opts))
+	behind := c.Para(width, append(append(runs[:len(runs):len(runs)], layout.T(layout.Sub, "   ")), notes...), opts)
+	if behind.H < below.H-lineSaves {
+		return behind
+	}
+	return below
+}
+
+// headLines is the room between the paragraphs of a head; lineSaves is how much height notes
+// must save to stand in the line of their heading.
+const headLines, lineSaves layout.Mm = 0.4, 2
 
 // limit are the pieces of the limit that stand before the boxes.
 func (k content) limit(w way, width layout.Mm) []layout.Block {
 	if w.limitInHead && len(k.entries) == 1 {
-		return limitOf(k.Composer, k.d(), k.back, width).boxes
+		return limitOf(k.Composer, k.d(), k.back, w.before, width).boxes
 	}
 	if w.limitInHead {
 		return nil
 	}
-	return listOnce(k.tried.limits, headKey{false, width}, func() []layout.Block { return k.setLimit(width) })
+	return listOnce(k.tried.limits, headKey{w.before, width}, func() []layout.Block { return k.setLimit(w.before, width) })
 }
 
-func (k content) setLimit(width layout.Mm) []layout.Block {
+func (k content) setLimit(before bool, width layout.Mm) []layout.Block {
 	c, d := k.Composer, k.d()
-	limit := limitOf(c, d, k.back, width)
+	limit := limitOf(c, d, k.back, before, width)
 	var text []layout.Block
 	for _, l := range limit.lines {
 		room := min(width, max(limitW, wordW(c, l)))
@@ -70,7 +87,8 @@ func (k content) setLimit(width layout.Mm) []layout.Block {
 	}
 	var out []layout.Block
 	if len(text) > 0 {
-		out = append(out, fitToItems(layout.Above(0.2, text...)).Pad(0, 0, 2, 0))
+		limit := fitToItems(layout.Above(0.2, text...))
+		out = append(out, limit.Pad(0, 0, min(max(boxHeight-limit.H, 0), 2), 0))
 	}
 	if len(k.entries) > 1 {
 		return out // each place has boxes of its own

@@ -12,9 +12,9 @@ import (
 )
 
 // limitLadders sets the sums that give the ends of limits, and the boxes for the
-// ends of a size with a tolerance: with its sum, or of a pack of shims, which is judged
-// last, apart.
-func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm) (out, last []layout.Block) {
+// ends of a size with a tolerance, their names above them or before: with its sum, or of a
+// pack of shims, which is judged last, apart.
+func limitLadders(c *block.Composer, d *job.Dim, w job.Working, before bool, width layout.Mm) (out, last []layout.Block) {
 	for _, l := range w.Limits {
 		prefix := ""
 		switch l.Limit {
@@ -32,7 +32,7 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 				for i, n := range names {
 					out = append(out, rungs(c, d, ladder, ladderEnd{name: prefix + name, position: n, at: i}, width))
 					if l.At != nil && l.Test.Rule == reading.Nominal {
-						ends := limitEnds(c, d, l, i)
+						ends := limitEnds(c, d, l, i, before)
 						if d.Shims != nil {
 							last = append(last, ends...)
 						} else {
@@ -50,7 +50,7 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, width layout.Mm)
 }
 
 // limitEnds are the two boxes for the ends of a size that was worked out.
-func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, at int) []layout.Block {
+func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, at int, before bool) []layout.Block {
 	rungs := c.Filled.Rungs(l.At, at)
 	last := rungs[len(rungs)-1]
 	target := last.Parts[lastBlank(last)].Value
@@ -66,7 +66,7 @@ func limitEnds(c *block.Composer, d *job.Dim, l job.LimitLadder, at int) []layou
 			end := target.Add(by)
 			p.Value = &end
 		}
-		return layout.Above(0.3, endName(c, d, name, sentence, by), ladderBox(c, d, p, ""))
+		return endBox(c, d, name, sentence, by, before, ladderBox(c, d, p, ""))
 	}
 	return []layout.Block{one(l.Test.Lower, c.W.Ladder.LowEnd), one(l.Test.Upper, c.W.Ladder.HighEnd)}
 }
@@ -80,26 +80,38 @@ func stampedBoxes(c *block.Composer, d *job.Dim, s Side, width layout.Mm) layout
 }
 
 // foundEnds are the boxes for the two ends of a limit about the value found, each with its
-// sum above it.
-func foundEnds(c *block.Composer, d *job.Dim, l *reading.Limit, line []reading.Part) layout.Block {
+// sum above it or before.
+func foundEnds(c *block.Composer, d *job.Dim, l *reading.Limit, line []reading.Part, before bool) []layout.Block {
 	typed := append(typedEnds(c, d, line), "", "")
 	one := func(by units.Number, name, typed string) layout.Block {
 		sentence := c.W.Ladder.FoundMore
 		if by.Sign() < 0 {
 			sentence = c.W.Ladder.FoundLess
 		}
-		return layout.Above(0.3, endName(c, d, name, sentence, by), Box(c, d, Side{typed: typed}, "", false))
+		return endBox(c, d, name, sentence, by, before, Box(c, d, Side{typed: typed}, "", false))
 	}
 	for _, t := range l.Tests {
 		if t.Rule == reading.Nominal && t.At != nil && t.At.JustFound() {
-			return layout.Bottom(layout.GapX, one(t.Lower, c.W.Ladder.LowEnd, typed[0]), one(t.Upper, c.W.Ladder.HighEnd, typed[1]))
+			ends := []layout.Block{one(t.Lower, c.W.Ladder.LowEnd, typed[0]), one(t.Upper, c.W.Ladder.HighEnd, typed[1])}
+			if before {
+				return ends
+			}
+			return []layout.Block{layout.Bottom(layout.GapX, ends...)}
 		}
 	}
-	return layout.Block{}
+	return nil
 }
 
-// endName is the name of an end of a limit with its sum, above its box.
-func endName(c *block.Composer, d *job.Dim, name string, sum words.Sentence, by units.Number) layout.Block {
-	runs := []layout.Run{layout.T(layout.Caption, name+" "), layout.T(layout.SubBold, sum.With(strings.TrimLeft(by.Print(), "+−-")))}
-	return c.Line(0, runs, layout.ParaOpts{Ref: d.At, Role: roleSum})
+// endBox is the box of an end of a limit, with its name and its sum above it, or before it
+// in two lines.
+func endBox(c *block.Composer, d *job.Dim, name string, sum words.Sentence, by units.Number, before bool, box layout.Block) layout.Block {
+	line := func(runs ...layout.Run) layout.Block {
+		return c.Line(0, runs, layout.ParaOpts{Ref: d.At, Role: roleSum})
+	}
+	label := layout.T(layout.Caption, name+" ")
+	work := layout.T(layout.SubBold, sum.With(strings.TrimLeft(by.Print(), "+−-")))
+	if before {
+		return layout.Middle(nameGap, layout.Above(0, line(label), line(work)), box)
+	}
+	return layout.Above(0.3, line(label, work), box)
 }

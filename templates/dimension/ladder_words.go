@@ -82,10 +82,10 @@ func useWords(c *block.Composer, u job.Use) string {
 		caption, anchor = c.W.Common.AsLeft, "left "
 	}
 	var marks, pages []string
-	for _, d := range u.Dims {
+	for i, d := range u.Dims {
 		marks = append(marks, d.Mark)
-		if p := c.Page(anchor + d.Mark); len(pages) == 0 || pages[len(pages)-1] != p {
-			pages = append(pages, p)
+		if i == 0 || !c.SamePage(anchor+d.Mark, anchor+u.Dims[i-1].Mark) {
+			pages = append(pages, c.Page(anchor+d.Mark))
 		}
 	}
 	return c.W.Common.TakenFrom.With(strings.Join(marks, ", "), u.Dims[0].What, caption, strings.Join(pages, ", "))

@@ -57,16 +57,23 @@ func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (ro
 	for i, row := range boxes {
 		out = append(out, layout.Middle(labelGap, rowLabel(c, d, layout.Caption, names[i], labelW), cells(row, widths)))
 	}
-	var last []layout.Block
-	for _, w := range widths[:len(widths)-1] {
-		last = append(last, c.WideBox(layout.RoleWords, w, 1, c.W.Shims.Material, d.At))
-	}
-	if len(sides) > 1 {
-		room := width - labelW - labelGap - block.RowWidth(last) - layout.GapX
-		last = append(last, oldPackStays(c, d, max(min(room, widestOldPack), leastOldPack)))
-	}
 	rows = layout.Above(headGap, head.At(labelW+labelGap, 0), layout.Above(layout.GapY, out...))
-	return rows, layout.Beside(layout.GapX, last...).At(labelW+labelGap, 0)
+	below = materials(c, d, widths[:len(widths)-1], len(sides) > 1, width-labelW-labelGap)
+	return rows, below.At(labelW+labelGap, 0)
+}
+
+// materials are the boxes for what each leaf is made of or marked with, in their widths, and
+// in putting back whether the old pack stays.
+func materials(c *block.Composer, d *job.Dim, widths []layout.Mm, back bool, width layout.Mm) layout.Block {
+	var row []layout.Block
+	for _, w := range widths {
+		row = append(row, c.WideBox(layout.RoleWords, w, 1, c.W.Shims.Material, d.At))
+	}
+	if back {
+		room := width - block.RowWidth(row) - layout.GapX
+		row = append(row, oldPackStays(c, d, max(min(room, widestOldPack), leastOldPack)))
+	}
+	return layout.Beside(layout.GapX, row...)
 }
 
 // leafRows sets a pack whose leaves do not all go beside each other.

@@ -15,7 +15,8 @@ import (
 // the words of the limit, the limit for an old part, what to do when it is out, where
 // it comes from, and in putting back what one flat of the adjuster does.
 func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []layout.Block {
-	p := limitOf(c, d, back, width)
+	p := limitOf(c, d, back, false, width)
+	p.notes = append(p.notes, p.leftOn(c, d)...)
 	var runs []layout.Run
 	for _, l := range p.lines {
 		runs = append(runs, layout.T(l.style, l.text), layout.T(layout.Sub, "   "))
@@ -63,15 +64,20 @@ type limitParts struct {
 	lines []limitText
 	boxes []layout.Block
 	notes []string
+	// before says that the names of boxes stand before them.
+	before bool
+	// later says that the limit is that of what is left, told with its pages by leftOn.
+	later bool
 }
 
-// limitOf is the limit of a dimension, with the limit for an old part.
-func limitOf(c *block.Composer, d *job.Dim, back bool, width layout.Mm) limitParts {
+// limitOf is the limit of a dimension, with the limit for an old part; the names of its
+// boxes stand above them, or before.
+func limitOf(c *block.Composer, d *job.Dim, back, before bool, width layout.Mm) limitParts {
 	work := d.FoundWork
 	if back {
 		work = d.LeftWork
 	}
-	var p limitParts
+	p := limitParts{before: before}
 	word := func(text string) { p.lines = append(p.lines, limitText{text, layout.Limit}) }
 	switch {
 	case d.Left == nil && d.WatchedOnly() && !back:
@@ -82,7 +88,7 @@ func limitOf(c *block.Composer, d *job.Dim, back bool, width layout.Mm) limitPar
 		word(c.W.Common.RecordOnly)
 	case !back && d.FoundIsRecorded():
 		word(c.W.Common.RecordOnly)
-		p.notes = append(p.notes, c.W.Dimension.LeftOnFound.With(leftWords(c, d), c.Page("left "+d.Mark)))
+		p.later = true
 		p.old(c, d, width)
 	case !back && work.Late != nil:
 		word(c.W.Common.RecordOnly)
@@ -92,6 +98,21 @@ func limitOf(c *block.Composer, d *job.Dim, back bool, width layout.Mm) limitPar
 		p.old(c, d, width)
 	}
 	return p
+}
+
+// leftOn tells of a reading that is only recorded what is to be left, and on which pages:
+// those of dimensions at like places.
+func (p *limitParts) leftOn(c *block.Composer, ds ...*job.Dim) []string {
+	if !p.later {
+		return nil
+	}
+	var pages []string
+	for _, d := range ds {
+		if page := c.Page("left " + d.Mark); !slices.Contains(pages, page) {
+			pages = append(pages, page)
+		}
+	}
+	return []string{c.W.Dimension.LeftOnFound.With(leftWords(c, ds[0]), strings.Join(pages, ", "))}
 }
 
 // old puts in the limits of an old part, and of one that is mended.
@@ -139,7 +160,7 @@ func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*
 			continue // one pair of boxes does not serve several readings
 		}
 		if slices.ContainsFunc(line, func(p reading.Part) bool { return p.Blank == reading.BlankFound }) {
-			p.boxes = append(p.boxes, foundEnds(c, d, l, line))
+			p.boxes = append(p.boxes, foundEnds(c, d, l, line, p.before)...)
 			continue
 		}
 		p.line(c, d, line, layout.Sub, width)

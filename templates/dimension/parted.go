@@ -22,7 +22,7 @@ func (k content) partings(kind Kind) []layout.Parting {
 			at = (i + 1) * n / (mostPartings + 1)
 		}
 		upper, lower := k, k
-		upper.entries, upper.whole, upper.reason = k.entries[:at], nil, false
+		upper.entries, upper.whole, upper.reason = k.entries[:at], nil, reason{}
 		lower.entries, lower.whole = k.entries[at:], nil
 		first, second := upper.contents(kind), lower.contents(kind)
 		if len(first) != 1 || len(second) != 1 || len(first[0].Misfits)+len(second[0].Misfits) > 0 {

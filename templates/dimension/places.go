@@ -107,7 +107,7 @@ func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
 			items = append(items, b.make())
 		}
 	}
-	return above(layout.GapY, table, flowRow(items, width))
+	return above(layout.GapY, table, k.lastRow(items, width))
 }
 
 // tailWidths are the widths of the pieces behind the boxes that go into the room: the first
@@ -210,7 +210,7 @@ func (k content) placeRows(e *entry, w way, how placesWay) []placeRow {
 	}
 	last := &rows[len(rows)-1]
 	last.entry = e
-	last.tail = append(last.tail, limitOf(c, e.d, k.back, k.Span).boxes...)
+	last.tail = append(last.tail, limitOf(c, e.d, k.back, false, k.Span).boxes...)
 	if workOf(e.sides) == &e.d.LeftWork {
 		last.tail = append(last.tail, adjustItems(c, e.d)...)
 	}

@@ -75,15 +75,48 @@ func row(gap layout.Mm, bs []sized, down bool) sized {
 
 // flowRow is block.FlowRow.
 func flowRow(items []layout.Block, width layout.Mm) sized {
-	var rows []sized
-	for _, r := range block.Rows(items, width) {
-		var of []sized
-		for _, b := range r {
-			of = append(of, done(b))
+	out := sized{empty: true, make: func() layout.Block { return block.FlowRow(items, width) }}
+	for i := 0; i < len(items); {
+		var r sized
+		r, i = rowFrom(items, i, width)
+		if r.empty {
+			continue
 		}
-		rows = append(rows, bottom(layout.GapX, of...))
+		if !out.empty {
+			out.h += layout.GapY
+		}
+		out.empty = false
+		out.h += r.h
+		out.w = max(out.w, r.w)
+		out.misfits += r.misfits
 	}
-	return above(layout.GapY, rows...)
+	return out
+}
+
+// rowFrom is the row of block.Rows that begins with an item, set by layout.Bottom, and the
+// item that begins the next one.
+func rowFrom(items []layout.Block, from int, width layout.Mm) (out sized, to int) {
+	tall := layout.Mm(0)
+	for to = from; to < len(items); to++ {
+		if to > from && block.RowWidth(items[from:to])+layout.GapX+items[to].W > width {
+			break
+		}
+		tall = max(tall, items[to].H)
+	}
+	out = sized{empty: true, h: tall}
+	for _, b := range items[from:to] {
+		if b.Empty() {
+			continue
+		}
+		if !out.empty {
+			out.w += layout.GapX
+		}
+		out.empty = false
+		out.w += b.W
+		out.h = max(out.h, tall-b.H+b.H) // as it is rounded there
+		out.misfits += len(b.Misfits)
+	}
+	return out, to
 }
 
 func made(bs []sized) []layout.Block {

@@ -20,6 +20,7 @@ type Told struct {
 // TableLines are all that a table tells of a dimension besides its boxes. A limit by
 // what was found names no page: the rows of a table may go on to another.
 func TableLines(c *block.Composer, d *job.Dim, back bool) []Told {
+	c = c.Now() // texts are compared
 	var out []Told
 	add := func(set func(width layout.Mm) layout.Block) {
 		if key := wordsOf(set(c.Span)); key != "" {

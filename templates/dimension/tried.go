@@ -15,6 +15,7 @@ type tried struct {
 	verdicts map[verdictKey][]layout.Block
 	byHand   map[boxesKey]handSet
 	places   map[placesKey]sized
+	rows     map[rowsKey]sized
 }
 
 type placesKey struct {
@@ -22,15 +23,21 @@ type placesKey struct {
 	width   layout.Mm
 }
 
-type boxesKey struct {
-	d     *job.Dim
-	cols  int
+type rowsKey struct {
+	way
 	width layout.Mm
 }
 
+type boxesKey struct {
+	d      *job.Dim
+	cols   int
+	before bool
+	width  layout.Mm
+}
+
 type headKey struct {
-	limitInHead bool
-	width       layout.Mm
+	is    bool // in which of two ways
+	width layout.Mm
 }
 
 type verdictKey struct {
@@ -43,7 +50,7 @@ type verdictKey struct {
 type handSet struct{ parts, items []layout.Block }
 
 func newTried() tried {
-	return tried{map[*job.Dim][]layout.Block{}, map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}, map[placesKey]sized{}}
+	return tried{map[*job.Dim][]layout.Block{}, map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}, map[placesKey]sized{}, map[rowsKey]sized{}}
 }
 
 // listOnce is a list to which the caller may append.

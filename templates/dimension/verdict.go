@@ -84,29 +84,3 @@ func placed(c *block.Composer, d *job.Dim, where string, ticks layout.Block, wid
 	}
 	return layout.Above(0.5, fitToItems(c.Para(width, []layout.Run{layout.T(layout.SubBold, where)}, layout.ParaOpts{Ref: d.At})), ticks)
 }
-
-// notTaken is the row in which a step says once which of its readings were not taken,
-// and why.
-func notTaken(c *block.Composer, ds []*job.Dim, at layout.Ref, width layout.Mm) layout.Block {
-	caption := c.W.Common.NotTaken
-	var items []layout.Block
-	switch {
-	case len(ds) > mostMarks:
-		caption = c.W.Step.NotTaken
-	case len(ds) > 1:
-		for _, d := range ds {
-			items = append(items, c.Tick(layout.SubBold, d.Mark, d.At).Pad(0, 0, 1.5, 0))
-		}
-	}
-	rest := width
-	for _, r := range block.Rows(items, width) {
-		rest = width - block.RowWidth(r) - layout.GapX
-	}
-	if len(items) == 0 || rest < leastReason {
-		rest = width
-	}
-	return block.FlowRow(append(items, c.WideBox(layout.RoleWords, rest-0.01, 1, caption, at)), width)
-}
-
-// mostMarks is of how many readings each has its mark to tick before the reason.
-const mostMarks = 4

@@ -3,6 +3,7 @@ package dimension
 import (
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/reading"
 	"matchmark/templates/block"
 )
 
@@ -11,6 +12,7 @@ type way struct {
 	limitInHead bool // the limit in the head, or before the boxes
 	stacked     bool // OK and not OK below each other
 	cols        int  // columns of a list of boxes, or of a table turned on its side
+	before      bool // the names of boxes before them, or above
 	markAbove   bool // the mark of each like place above its boxes, or before them
 }
 
@@ -85,6 +87,10 @@ func (k content) ways() []way {
 	if e := k.entries[0]; len(verdictList(k.Composer, e.d, e.sides, k.back)) > 1 {
 		stacks = []bool{false, true}
 	}
+	names := []bool{false}
+	if e := k.entries[0]; e.d.Positions.Kind == job.Single && (e.d.Box.Form == reading.Digits || e.d.Box.Form == reading.Fraction) {
+		names = []bool{false, true}
+	}
 	var out []way
 	byHand := len(k.entries) > 1 && byHand(k.d(), k.entries[0].sides)
 	for _, limitInHead := range []bool{false, true} {
@@ -94,7 +100,9 @@ func (k content) ways() []way {
 		for _, stacked := range stacks {
 			for n := range cols {
 				for _, a := range above {
-					out = append(out, way{limitInHead, stacked, n, a})
+					for _, before := range names {
+						out = append(out, way{limitInHead, stacked, n, before, a})
+					}
 				}
 			}
 		}

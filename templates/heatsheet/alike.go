@@ -21,7 +21,7 @@ func alikeHeats(c *block.Composer, all []*job.Heat) [][]*job.Heat {
 	var out [][]*job.Heat
 	var last []string
 	for _, h := range all {
-		said := append([]string{h.What}, wordsOf(sheetOf(c, h).pieces())...)
+		said := append([]string{h.What}, wordsOf(sheetOf(c.Now(), h).pieces())...)
 		if n := len(out); n > 0 && h.Pull == nil && out[n-1][0].Pull == nil && slices.Equal(said, last) {
 			out[n-1] = append(out[n-1], h)
 			continue
@@ -101,13 +101,13 @@ func (s sheet) tickHeads() layout.Block {
 	return layout.Beside(1, names...)
 }
 
-// eachOnBoxes are the boxes of a hot fit, for each place its own.
+// eachOnBoxes are the boxes of hot fits, for each place its own.
 func (s sheet) eachOnBoxes() layout.Block {
-	if len(s.each()) == 1 {
-		return s.onBoxes()
-	}
 	if table := s.onTable(); !table.Empty() {
 		return table
+	}
+	if len(s.each()) == 1 {
+		return s.onBoxes()
 	}
 	var rows []layout.Block
 	for _, h := range s.each() {
@@ -119,7 +119,7 @@ func (s sheet) eachOnBoxes() layout.Block {
 	return layout.Above(layout.GapY, rows...)
 }
 
-// onTable has the boxes of several hot fits in a table, a row each; empty where a flame
+// onTable has the boxes of hot fits in a table, a row each; empty where a flame
 // asks for more of them.
 func (s sheet) onTable() layout.Block {
 	const temp, time, cold, sign layout.Mm = 22.5, 18, 19, 18

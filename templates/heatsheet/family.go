@@ -41,7 +41,7 @@ func sharedOrder(c *block.Composer, h *job.Heat) string {
 	if h.Pull != nil || h.PutOn == nil {
 		return ""
 	}
-	s := sheetOf(c, h)
+	s := sheetOf(c.Now(), h)
 	var says []string
 	says = append(says, s.onOrder()...)
 	for _, p := range s.hazards(h.PutOnAt) {

@@ -178,7 +178,7 @@ func (s sheet) pieces() []layout.Piece {
 
 // besidePicture sets a small picture of the joint with sentences to its right.
 func (s sheet) besidePicture(lines []string) layout.Piece {
-	const w, gap layout.Mm = 76, 4
+	const w, gap layout.Mm = 70, 4
 	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointHeight)
 	if pic.Empty() {
 		return layout.Piece{Block: s.paras(layout.Body, lines)}

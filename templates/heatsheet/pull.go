@@ -25,7 +25,7 @@ func (s sheet) pullPieces() []layout.Piece {
 	add(s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, s.highestLines()), s.parasIn(s.Span-6, layout.Limit, s.paceLines())))
 	if plan := p.Plan; plan != nil {
 		add(s.courseAndChart(plan))
-		add(s.paras(layout.Body, s.furtherLines(plan)))
+		add(s.paras(layout.Body, []string{strings.Join(s.furtherLines(plan), " ")}))
 		for _, b := range s.lookFirst(plan.Warnings) {
 			add(b)
 		}
@@ -199,7 +199,7 @@ func (s sheet) protectiveWear() layout.Block {
 	if s.h.Pull.By == heat.Torch {
 		text = s.W.HeatPull.DressTorch
 	}
-	signs := layout.Middle(1.5, s.Signs(&job.Caution{At: s.h.At, Signs: []string{"M013", "M009"}}, block.FullNote)...)
+	signs := layout.Middle(1.5, s.Signs(&job.Caution{At: s.h.At, Signs: []string{"M013", "M009"}}, block.FullSigns)...)
 	runs := []layout.Run{layout.T(layout.Strong, s.W.HeatPull.DressTitle+" "), layout.T(layout.Body, text)}
 	return layout.Middle(3, signs, s.Para(s.Span-signs.W-3, runs, layout.ParaOpts{Ref: s.h.At}))
 }

@@ -1,6 +1,8 @@
 package heatsheet
 
 import (
+	"strings"
+
 	"matchmark/layout"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
@@ -39,7 +41,7 @@ func (s sheet) putOnPieces() []layout.Piece {
 		}
 	}
 	if s.h.Pull != nil {
-		add(2, s.paras(layout.Body, s.onLines()))
+		add(2, s.paras(layout.Body, []string{strings.Join(s.onLines(), " ")}))
 	}
 	add(2, s.interferenceTable())
 	if s.shared {

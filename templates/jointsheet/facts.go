@@ -29,33 +29,72 @@ func toldOf(j *job.Joint) told {
 	return out
 }
 
-// factLines say what is known of the bolts, and what the torque does to one.
-func factLines(c *block.Composer, j *job.Joint, width layout.Mm) []layout.Block {
-	var out []layout.Block
-	line := func(runs ...layout.Run) {
-		if len(runs) > 0 && runs[0].Text != "" {
-			out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: j.At}))
-		}
-	}
-	tight, bolts := torqueLines(c, j), strings.Join(boltLines(c, j), " ")
+// A saying is a line of what is known of a joint: its torque, sentences that run on in one
+// paragraph, a caution, from where its drawing is seen.
+type saying struct {
+	runs  []layout.Run
+	runOn bool
+}
+
+// sayings are what is known of the bolts, and what the torque does to one.
+func sayings(c *block.Composer, j *job.Joint) []saying {
+	var out []saying
+	tight, bolts := torqueLines(c, j), boltLines(c, j)
 	if j.Result == nil {
-		runs := []layout.Run{layout.T(layout.Limit, strings.Join(tight, " · "))}
-		if len(tight) == 0 {
-			runs = nil
-		} else if bolts != "" {
-			bolts = " · " + bolts
+		text := strings.Join(bolts, " ")
+		if len(tight) == 0 && text == "" {
+			return nil
 		}
-		line(append(runs, layout.T(layout.Body, bolts))...)
-		return out
+		if len(tight) > 0 && text != "" {
+			text = " · " + text
+		}
+		return []saying{{runs: []layout.Run{layout.T(layout.Limit, strings.Join(tight, " · ")), layout.T(layout.Body, text)}}}
 	}
 	for _, t := range tight {
-		line(layout.T(layout.Limit, t))
+		out = append(out, saying{runs: []layout.Run{layout.T(layout.Limit, t)}})
 	}
-	line(layout.T(layout.Body, strings.TrimSpace(bolts+" "+strings.Join(resultLines(c, j), " "))))
+	for _, t := range append(bolts, resultLines(c, j)...) {
+		out = append(out, saying{[]layout.Run{layout.T(layout.Body, t)}, true})
+	}
 	for _, x := range j.Result.Cautions {
-		line(layout.Run{Text: c.W.Tightening.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+block.Capital(x.In(c.W))+"."))
+		out = append(out, saying{runs: []layout.Run{{Text: c.W.Tightening.LookAt, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+block.Capital(x.In(c.W))+".")}})
 	}
 	return out
+}
+
+// said sets sayings in a width, those that run on in one paragraph.
+func said(c *block.Composer, j *job.Joint, list []saying, width layout.Mm) layout.Block {
+	var out []layout.Block
+	var runs []layout.Run
+	for i, x := range list {
+		if len(runs) > 0 {
+			runs = append(runs, layout.T(layout.Body, " "))
+		}
+		runs = append(runs, x.runs...)
+		if i+1 < len(list) && x.runOn && list[i+1].runOn {
+			continue
+		}
+		out, runs = append(out, c.Para(width, runs, layout.ParaOpts{Ref: j.At})), nil
+	}
+	return layout.Above(0.5, out...)
+}
+
+// besideOrder sets sayings beside a drawing, the last of them below it: as many as make it
+// lowest.
+func besideOrder(c *block.Composer, j *job.Joint, pic layout.Block, list []saying) layout.Block {
+	const gap, below layout.Mm = 5, 0.8
+	var best layout.Block
+	width := c.Span - gap - pic.W
+	for n := len(list); n > 0; n-- {
+		b := layout.Above(below, layout.Beside(gap, pic, said(c, j, list[:n], width)), said(c, j, list[n:], c.Span))
+		if best.Empty() || b.H < best.H {
+			best = b
+		}
+	}
+	if best.Empty() {
+		return pic
+	}
+	return best
 }
 
 // inBoth is a torque in both units, as it is set.

@@ -115,7 +115,7 @@ func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.J
 // aboutOrder names the joint of a drawing and says how it is read.
 func aboutOrder(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
 	name := c.Para(width, []layout.Run{{Text: j.Base, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+j.What)}, layout.ParaOpts{Ref: j.At})
-	return layout.Above(0.8, name, captions(c, j, width, false))
+	return layout.Above(0.8, name, said(c, j, captions(c, j, false), width))
 }
 
 // Tightness says how tight a joint becomes, and the page where all of it stands; empty

@@ -87,16 +87,14 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 		}
 	}
 	const facts, gap layout.Mm = 94, 5
-	pic := order(c, j, c.Span-facts-gap)
-	text := func(width layout.Mm) layout.Block { return layout.Above(0.8, factLines(c, j, width)...) }
+	pic, list := order(c, j, c.Span-facts-gap), sayings(c, j)
 	switch wide := order(c, j, c.Span); {
 	case pic.Empty() && wide.Empty():
-		add(0.8, listed(c, j), text(c.Span))
+		add(0.8, listed(c, j), said(c, j, list, c.Span))
 	case pic.Empty():
-		add(0.8, wide, captions(c, j, c.Span, true), text(c.Span))
+		add(0.8, wide, said(c, j, append(captions(c, j, true), list...), c.Span))
 	default:
-		width := c.Span - gap - pic.W
-		add(0.8, layout.Beside(gap, pic, layout.Above(0.8, text(width), captions(c, j, width, true))))
+		add(0.8, besideOrder(c, j, pic, append(list, captions(c, j, true)...)))
 	}
 	add(1, roundNotes(c, j))
 	add(2, placeTicks(c, g)...)
@@ -105,7 +103,7 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 
 // orderHeights are the heights of a drawing on the sheet: the least at which the numbers
 // go into it is taken.
-var orderHeights = []layout.Mm{36, 46, 56, 72}
+var orderHeights = []layout.Mm{30, 36, 46, 56, 72}
 
 // order draws the order of a joint no larger than its numbers need.
 func order(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
@@ -174,14 +172,14 @@ func listed(c *block.Composer, j *job.Joint) layout.Block {
 
 // captions say from where the drawing is seen, and on the sheet, where it is said once for
 // all drawings how they are read, how it is loosened.
-func captions(c *block.Composer, j *job.Joint, width layout.Mm, sheet bool) layout.Block {
+func captions(c *block.Composer, j *job.Joint, sheet bool) []saying {
 	if j.Order == nil {
-		return layout.Block{}
+		return nil
 	}
 	w := c.W
-	var lines []layout.Block
+	var out []saying
 	if !sheet {
-		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Tightening.OrderNumber)}, layout.ParaOpts{Ref: j.At}))
+		out = append(out, saying{runs: []layout.Run{layout.T(layout.SubBold, w.Tightening.OrderNumber)}})
 	}
 	var more []string
 	if j.SeenFrom != "" {
@@ -194,7 +192,7 @@ func captions(c *block.Composer, j *job.Joint, width layout.Mm, sheet bool) layo
 		more = append(more, w.Tightening.Backward.With(lastNumber(j)))
 	}
 	if len(more) > 0 {
-		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, strings.Join(more, " "))}, layout.ParaOpts{Ref: j.At}))
+		out = append(out, saying{runs: []layout.Run{layout.T(layout.Sub, strings.Join(more, " "))}})
 	}
-	return layout.Above(0.5, lines...)
+	return out
 }

@@ -1,6 +1,7 @@
 package jointsheet
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -75,7 +76,7 @@ func roundHead(c *block.Composer, j *job.Joint, r joint.Round, width layout.Mm) 
 			line(style, settingPrint(r.Setting))
 		}
 	}
-	if r.Setting != nil {
+	if r.Setting != nil && (head == "" || !tightenedTo(j, r.Setting)) {
 		line(layout.Caption, strings.TrimSpace(inBoth("", r.Setting)))
 	}
 	if h := hoursOf(j, r); h != "" {
@@ -88,6 +89,14 @@ func roundHead(c *block.Composer, j *job.Joint, r joint.Round, width layout.Mm) 
 		line(layout.Caption, w.Tightening.Way[r.Way])
 	}
 	return layout.Above(0.3, lines...)
+}
+
+// tightenedTo reports whether a round of its own tightens to a setting: a round that comes
+// again to it has no need to say it in both units.
+func tightenedTo(j *job.Joint, s *joint.Setting) bool {
+	return slices.ContainsFunc(j.Rounds, func(r joint.Round) bool {
+		return r.Kind == joint.Tighten && r.Setting != nil && settingPrint(r.Setting) == settingPrint(s)
+	})
 }
 
 // roundNotes say of a round that goes another way how it goes; empty where none does.

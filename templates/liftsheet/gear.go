@@ -1,6 +1,7 @@
 package liftsheet
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -12,53 +13,63 @@ import (
 // tagRow is the height of a row in which the number of a tag is written.
 const tagRow layout.Mm = 9
 
-// gearTable lists every piece that has a tag with its load, its rating and what is left
-// of it, and has boxes for the number on its tag and the day it was inspected. Below them
-// stands what is counted and has no tag of its own: what the legs take hold of on the load,
-// the ends and lugs of a bar, the bridle as a whole.
+// gearTable lists every piece that has a tag with its load, what it may carry and how much
+// of that is used, two in a row as they follow each other along the legs, with cells for
+// the number on its tag and the day it was inspected. Below them stands what is counted
+// and has no tag of its own: what the legs take hold of on the load, the ends and lugs of a
+// bar, the bridle as a whole.
 func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 	if l.ByHand {
 		return nil
 	}
 	w := c.W
 	const number, day layout.Mm = 24, 24
-	g := c.Grid(block.Col(w.Lift.Piece, 0), block.Col(w.Lift.Load, 17), block.Col(w.Lift.Rated, 17), block.Col(w.Lift.Reduced, 34), block.Col(w.Lift.Used, 13), block.Col(w.Lift.GearNumber, number), block.Col(w.Lift.GearInspected, day))
+	g := c.TwoUp(block.Col(w.Lift.GearHead, 0), block.Col(w.Lift.GearNumber, number), block.Col(w.Lift.GearInspected, day))
 	g.Table.MinH = tagRow
-	tagged := componentRows(c, g, l, true)
-	bare := g
-	n := len(g.Table.Columns)
+	if c.Pen().Gloves {
+		g.Table.MinH += 2
+	}
+	both, rows := g.Across(components(c, g.Table.Room(0), l, true))
+	bare := c.TwoUp(block.Col(w.Lift.NoTag, 0))
 	bare.Table.MinH, bare.Table.PadY = 0, 0.7
-	bare.Table.Columns = append([]layout.Column{}, g.Table.Columns[:n-1]...)
-	bare.Table.Columns[n-2].Width = number + day
-	rows := componentRows(c, bare, l, false)
-	if len(rows) == 0 {
-		return g.Table.Pieces(block.LastTogether(tagged), head)
+	untagged, more := bare.Across(components(c, bare.Table.Room(0), l, false))
+	out := both.Table.Pieces(block.LastTogether(rows), head)
+	if len(more) == 0 {
+		return out
 	}
-	for i := range rows {
-		rows[i].Cells = append(rows[i].Cells, bare.Text(n-2, layout.Caption, w.Lift.NoTag, l.At))
-		rows[i].KeepNext = i == len(rows)-2
-	}
-	out := g.Table.Pieces(tagged, head)
-	more := bare.Table.Pieces(rows, head)[1:]
-	for i := range more {
-		more[i].Under = out[len(out)-1].Under
-	}
-	return append(out, more...)
+	return append(out, untagged.Table.Pieces(block.LastTogether(more), head)...)
 }
 
-// componentRows are the rows of the pieces that have a tag, or of those that have none.
-func componentRows(c *block.Composer, g block.Grid, l *job.Lift, tagged bool) []layout.Row {
+// components are the rows of the pieces that have a tag, or of those that have none, in a
+// width: what a piece is called, what it carries of what it may, and why it may carry less.
+// Where names are too long for a line all are set smaller.
+func components(c *block.Composer, width layout.Mm, l *job.Lift, tagged bool) []layout.Row {
+	long := slices.ContainsFunc(l.Result.Components, func(x lift.Component) bool {
+		return l.HasTag(x) && c.Width(layout.Body, x.Called(c.W)) > width
+	})
 	var rows []layout.Row
 	for i, x := range l.Result.Components {
 		if l.HasTag(x) != tagged {
 			continue
 		}
-		style := layout.Body
+		name, use := layout.Body, layout.Body
 		if i == l.Result.Weakest {
-			style = layout.Strong
+			name, use = layout.Strong, layout.Strong
 		}
-		left := layout.Above(0, g.Text(3, style, l.Print(x.Allowed.Down()), l.At), g.Text(3, layout.Caption, reductions(l.PaperUnits(c.W), x), l.At))
-		rows = append(rows, g.Row(l.At, g.Text(0, style, x.Called(c.W), l.At), g.Text(1, style, l.Print(x.Load.Up()), l.At), g.Text(2, style, l.Print(x.Rated.Down()), l.At), left, g.Text(4, style, l.Print(x.Used.Percent()), l.At)))
+		if long {
+			name.Size, name.Lead = layout.Sub.Size, layout.Sub.Lead
+		}
+		called := layout.T(name, x.Called(c.W))
+		used := layout.T(use, c.W.Lift.GearUse.With(l.Print(x.Load.Up()), l.Print(x.Allowed.Down()), l.Print(x.Used.Percent())))
+		para := func(runs ...layout.Run) layout.Block { return c.Para(width, runs, layout.ParaOpts{Ref: l.At}) }
+		lines := []layout.Block{para(called, layout.T(use, "   "), used)}
+		if c.Width(name, called.Text)+c.Width(use, "   "+used.Text) > width {
+			lines = []layout.Block{para(called), para(used)}
+		}
+		if why := reductions(l.PaperUnits(c.W), x); why != "" {
+			lines = append(lines, para(layout.T(layout.Caption, c.W.Lift.GearRated.With(l.Print(x.Rated.Down()), why))))
+		}
+		rows = append(rows, layout.Row{Ref: l.At, Cells: []layout.Block{layout.Above(0, lines...)}})
 	}
 	return rows
 }

@@ -30,9 +30,6 @@ func Sheet(c *block.Composer) []layout.Piece {
 	return out
 }
 
-// workingBand is how high a piece of the workings is at the most.
-const workingBand layout.Mm = 45
-
 // rules is what holds for every lift: it is left to those who answer for it; a word is
 // given at each stop, and no piece is used without its tag.
 func rules(c *block.Composer) layout.Piece {
@@ -60,7 +57,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	}
 	add(2, refusal(c, l))
 	if !l.Computed() {
-		add(2, facts(c, l, c.Span))
+		add(2, facts(c, l, knownOf(c, l), c.Span))
 		out = append(out, known(c, l, &head)...)
 		return out
 	}
@@ -85,10 +82,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	add(2.5, days(c, l)...)
 	add(3, c.Heading(c.W.Lift.HowWorked))
 	out[len(out)-1].KeepNext = true
-	// In bands, so that a page may end between them.
-	for _, band := range c.Bands(0.6, workingBand, func(width layout.Mm) []layout.Block { return working(c, l, width) }) {
-		add(0.8, band)
-	}
+	add(0.6, working(c, l)...)
 	return out
 }
 
@@ -124,44 +118,51 @@ func refusal(c *block.Composer, l *job.Lift) layout.Block {
 	return layout.Above(1, lines...).Pad(3, 4, 3, 4).Border(layout.Rect{Weight: layout.Heavy})
 }
 
-// facts are the lines of what is known: mass, centre of gravity, rig, crane,
-// lay-down, crew.
-func facts(c *block.Composer, l *job.Lift, width layout.Mm) layout.Block {
+// A fact is a line of what is known of a lift: what it is, empty for a note, and the text.
+type fact struct{ name, text string }
+
+// knownOf lists mass, centre of gravity, rig, crane, lay-down, crew, note.
+func knownOf(c *block.Composer, l *job.Lift) []fact {
 	w := c.W
-	var out []layout.Block
-	line := func(name, text string) {
-		if text != "" {
-			out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, name+": "), layout.T(layout.Body, text)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
-		}
+	all := []fact{
+		{w.Lift.Mass, massText(c, l)}, {w.Lift.Centre, centreText(c, l)}, {w.Lift.HangsOn, rigText(c, l)}, {w.Lift.LayDownAt, layDownText(c, l)},
+		{w.Lift.Props, strings.Join(l.Supports, ", ")}, {w.Lift.Crew, strings.Join(l.Crew, ", ")}, {"", l.Note},
 	}
-	line(w.Lift.Mass, massText(c, l))
-	line(w.Lift.Centre, centreText(c, l))
-	line(w.Lift.HangsOn, rigText(c, l))
-	line(w.Lift.LayDownAt, layDownText(c, l))
-	line(w.Lift.Props, strings.Join(l.Supports, ", "))
-	line(w.Lift.Crew, strings.Join(l.Crew, ", "))
-	if l.Note != "" {
-		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, l.Note)}, layout.ParaOpts{Ref: l.At}))
+	return slices.DeleteFunc(all, func(f fact) bool { return f.text == "" })
+}
+
+// facts set lines of what is known in a width.
+func facts(c *block.Composer, l *job.Lift, lines []fact, width layout.Mm) layout.Block {
+	var out []layout.Block
+	for _, f := range lines {
+		runs, hang := []layout.Run{layout.T(layout.Body, f.text)}, layout.Mm(0)
+		if f.name != "" {
+			runs, hang = append([]layout.Run{layout.T(layout.Strong, f.name+": ")}, runs...), 4
+		}
+		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: l.At, Hang: hang}))
 	}
 	return layout.Above(0.6, out...)
 }
 
-// factsAndPicture sets what is known beside the drawing, or above it where the drawing
-// is wide: whichever is lower.
+// factsAndPicture sets what is known beside the drawing, the last lines below it, or all of
+// them above it where the drawing is wide: whichever is lowest.
 func factsAndPicture(c *block.Composer, l *job.Lift) []layout.Block {
-	const gap layout.Mm = 5
-	room := picture.ClearRoom
+	const gap, below layout.Mm = 5, 1
+	room, lines := picture.ClearRoom, knownOf(c, l)
 	pic := picture.Lift(c.Setter, c.W, l, c.Span, room)
 	for pic.Empty() && room > picture.AnyRoom {
 		room--
 		pic = picture.Lift(c.Setter, c.W, l, c.Span, room)
 	}
-	best := []layout.Block{facts(c, l, c.Span), pic}
+	best := []layout.Block{facts(c, l, lines, c.Span), pic}
 	least := best[0].H + best[1].H
 	for _, side := range []layout.Mm{62, 74, 86} {
 		pic := picture.Lift(c.Setter, c.W, l, c.Span-side-gap, room)
-		if beside := layout.Beside(gap, facts(c, l, side), pic); !pic.Empty() && beside.H < least {
-			best, least = []layout.Block{beside}, beside.H
+		for n := len(lines); n > 0 && !pic.Empty(); n-- {
+			b := layout.Above(below, layout.Beside(gap, facts(c, l, lines[:n], side), pic), facts(c, l, lines[n:], c.Span))
+			if b.H < least {
+				best, least = []layout.Block{b}, b.H
+			}
 		}
 	}
 	return best

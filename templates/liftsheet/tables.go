@@ -43,8 +43,7 @@ func verdict(c *block.Composer, l *job.Lift) layout.Block {
 		t.Columns = append(t.Columns, layout.Column{Width: width})
 		inner := width - 3
 		row.Cells = append(row.Cells, layout.Above(0.3,
-			c.Para(inner, []layout.Run{layout.T(layout.Caption, x.name)}, layout.ParaOpts{Ref: l.At}),
-			c.Para(inner, []layout.Run{layout.T(layout.Head, x.big)}, layout.ParaOpts{Ref: l.At}),
+			c.Para(inner, []layout.Run{layout.T(layout.Caption, x.name+"  "), layout.T(layout.Head, x.big)}, layout.ParaOpts{Ref: l.At}),
 			c.Para(inner, []layout.Run{layout.T(layout.Sub, x.small)}, layout.ParaOpts{Ref: l.At})))
 	}
 	return t.Block([]layout.Row{row})
@@ -125,8 +124,10 @@ func workingFigure(c *block.Composer, f lift.Figure) string {
 	return c.W.Said(f.Symbol) + "\u00a0" + f.Print() + unit
 }
 
-// working shows how the figures came about.
-func working(c *block.Composer, l *job.Lift, width layout.Mm) []layout.Block {
+// working shows how the figures came about: one formula behind the other, in paragraphs of
+// a few lines, so that a page may end between them. A formula that was used more than once
+// begins one.
+func working(c *block.Composer, l *job.Lift) []layout.Block {
 	var list []lift.Working
 	if l.Body != nil {
 		list = append(list, l.Body.Working...)
@@ -140,21 +141,43 @@ func working(c *block.Composer, l *job.Lift, width layout.Mm) []layout.Block {
 		list = append(list, l.Floor.Working)
 	}
 	var out []layout.Block
-	told := map[string]bool{}
+	var runs []layout.Run
+	told, wide := map[string]bool{}, layout.Mm(0)
+	end := func() {
+		if len(runs) > 0 {
+			out = append(out, c.Para(c.Span, runs, layout.ParaOpts{Ref: l.At, Hang: 4}))
+		}
+		runs, wide = nil, 0
+	}
 	for i, x := range list {
 		rule := x.Formula + " · " + x.Source
 		if told[rule] {
 			continue
 		}
 		told[rule] = true
-		out = append(out, workingLines(c, l, rule, list[i:], width)...)
+		parts := workingRuns(c, rule, list[i:])
+		for k, part := range parts {
+			if wide > paraLines*c.Span || k == 0 && len(parts) > 1 {
+				end()
+			}
+			if len(runs) > 0 {
+				runs = append(runs, layout.T(layout.Sub, "   "))
+			}
+			for _, r := range part {
+				runs, wide = append(runs, r), wide+c.Width(r.Style, r.Text)
+			}
+		}
 	}
+	end()
 	return out
 }
 
-// workingLines are one formula with all that was worked out by it: what is equal in all of
-// them once, then what each has for itself.
-func workingLines(c *block.Composer, l *job.Lift, rule string, list []lift.Working, width layout.Mm) (out []layout.Block) {
+// paraLines is after how many lines of workings a paragraph ends.
+const paraLines = 2.5
+
+// workingRuns are one formula with all that was worked out by it, in parts: what is equal in
+// all of them once, then what each has for itself.
+func workingRuns(c *block.Composer, rule string, list []lift.Working) [][]layout.Run {
 	var same []lift.Working
 	for _, x := range list {
 		if x.Formula+" · "+x.Source == rule {
@@ -162,33 +185,24 @@ func workingLines(c *block.Composer, l *job.Lift, rule string, list []lift.Worki
 		}
 	}
 	says := c.W.Said(list[0].Formula) + " · " + c.W.Said(list[0].Source)
-	var runs []layout.Run
 	if len(same) == 1 {
-		runs = []layout.Run{layout.T(layout.SubBold, same[0].Names(c.W)+": "), layout.T(layout.Sub, says+" · "+workingFigures(c, same[0].Figures))}
-	} else {
-		common := commonFigures(same)
-		if len(common) > 0 {
-			says += " · " + workingFigures(c, common)
-		}
-		runs = []layout.Run{layout.T(layout.Sub, says)}
-		for i, x := range same {
-			if i > 0 && i%paraOf == 0 {
-				out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: l.At, Hang: 4}))
-				runs = nil
-			}
-			own := slices.DeleteFunc(slices.Clone(x.Figures), func(f lift.Figure) bool { return slices.Contains(common, f) })
-			name := " · " + x.Names(c.W)
-			if len(own) > 0 {
-				name += ": "
-			}
-			runs = append(runs, layout.T(layout.SubBold, name), layout.T(layout.Sub, workingFigures(c, own)))
-		}
+		return [][]layout.Run{{layout.T(layout.SubBold, same[0].Names(c.W)+": "), layout.T(layout.Sub, says+" · "+workingFigures(c, same[0].Figures)+".")}}
 	}
-	return append(out, c.Para(width, runs, layout.ParaOpts{Ref: l.At, Hang: 4}))
+	common := commonFigures(same)
+	if len(common) > 0 {
+		says += " · " + workingFigures(c, common)
+	}
+	out := [][]layout.Run{{layout.T(layout.Sub, says+":")}}
+	for i, x := range same {
+		own := slices.DeleteFunc(slices.Clone(x.Figures), func(f lift.Figure) bool { return slices.Contains(common, f) })
+		name, stop := x.Names(c.W), map[bool]string{true: ".", false: ";"}[i == len(same)-1]
+		if len(own) > 0 {
+			name += ": "
+		}
+		out = append(out, []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, workingFigures(c, own)+stop)})
+	}
+	return out
 }
-
-// paraOf is how many workings by one formula stand in a paragraph.
-const paraOf = 3
 
 // workingFigures are the numbers of a working in a line.
 func workingFigures(c *block.Composer, figures []lift.Figure) string {

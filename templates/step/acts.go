@@ -190,7 +190,7 @@ func reasonInRow(c *block.Composer, st *job.Step) bool {
 		kind dimension.Kind
 	}{{st.Measure, dimension.Found}, {st.Set, dimension.Left}, {st.Recall, dimension.Recall}} {
 		n += len(dimension.Written(x.dims, x.kind))
-		asks = asks || dimension.AsksReason(c, x.dims, x.kind)
+		asks = asks || dimension.AsksReason(c, x.dims, x.kind, st.At)
 	}
 	return asks && n <= fewReadings
 }

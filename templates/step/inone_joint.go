@@ -14,12 +14,15 @@ import (
 // same way: then how they are tightened is told once above the rows.
 func (t *together) sameJoints() bool {
 	first := t.steps[0].Tighten
+	blind := *t
+	blind.Composer = t.Blind()
 	for _, st := range t.steps {
 		if len(st.Tighten) != len(first) {
 			return false
 		}
 		for i, f := range st.Tighten {
-			if f.Joint == nil || f.Final != nil || first[i].Joint == nil || !slices.Equal(t.tightness(f), t.tightness(first[i])) {
+			if f.Joint == nil || f.Final != nil || first[i].Joint == nil || !slices.Equal(blind.tightness(f), blind.tightness(first[i])) ||
+				!t.SamePage("joint "+f.Joint.Mark, "joint "+first[i].Joint.Mark) {
 				return false
 			}
 		}

@@ -51,7 +51,7 @@ func judgedBy(c *block.Composer, s *job.Set) []string {
 		page, last := c.Page("found "+d.Mark), i+1 == len(s.JudgedBy)
 		other := last || s.JudgedBy[i+1].Base != d.Base
 		places = append(places, d.Place.Label)
-		if other || c.Page("found "+s.JudgedBy[i+1].Mark) != page {
+		if other || !c.SamePage("found "+s.JudgedBy[i+1].Mark, "found "+d.Mark) {
 			at = append(at, strings.TrimSpace(c.W.Common.StepPage.With(strings.Join(places, ", "), page)))
 			places = nil
 		}

@@ -282,12 +282,12 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 			}
 			mark = d.In.Mark
 		}
-		page := c.Page("found " + d.Mark)
-		if page == last {
+		anchor := "found " + d.Mark
+		if last != "" && c.SamePage(anchor, last) {
 			marks = append(marks, mark)
 			continue
 		}
-		marks, last = append(marks, c.W.Common.StepPage.With(mark, page)), page
+		marks, last = append(marks, c.W.Common.StepPage.With(mark, c.Page(anchor))), anchor
 	}
 	if len(marks) == 0 {
 		return nil

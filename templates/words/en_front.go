@@ -54,6 +54,6 @@ var englishIsolations = Isolations{
 var englishGather = Gather{
 	Title:       "Gather list",
 	Rule:        "Issued, used and returned are counts. What was issued is used or comes back: the last two make up the first.",
-	Instruments: "Instruments", Tools: "Tools", Spares: "Spares", Consumables: "Consumables", HowMuch: "how much", CalDue: "calibration due",
+	Instruments: "Instruments", Tools: "Tools", Spares: "Spares", Consumables: "Consumables", HowMuch: "qty", CalDue: "calibration due",
 	Issued: "issued", Used: "used", Returned: "returned", AlwaysRenewed: "always renewed", UsedAt: "for %s", Reads: "reads %s",
 }

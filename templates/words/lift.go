@@ -28,7 +28,8 @@ type Lift struct {
 	SideView, PlanView, Design, Shorten, HangsSlack, EvenSplit, Bail                      Sentence
 
 	// The gear.
-	Piece, Load, Rated, Reduced, Used, GearNumber, GearInspected, LookBefore string
+	Rated, GearHead, GearNumber, GearInspected, LookBefore string
+	GearUse, GearRated                                     Sentence
 
 	NoTag, ColdAndHot                                   string
 	HoldsFrom, ComesTo, TackleLine, RatedFor, TackleRig Sentence

@@ -1,0 +1,47 @@
+package layout
+
+import "testing"
+
+// A figure that is put in later is set as any other: the same lines, the same places.
+func TestPutLater(t *testing.T) {
+	now, later := newFake(), newFake()
+	if !later.SetsLater() {
+		t.Fatal("the figures have one width")
+	}
+	figures, ok := Later(mostLater-1, 2)
+	if _, more := Later(mostLater, 2); !ok || more {
+		t.Fatal("so many numbers there may be")
+	}
+	const text = "see p.\u00a0%, and C4/DE on p.\u00a0%-% of the pump-housing/and\u00adothers 1%"
+	with := func(s string) (out string) {
+		for _, r := range text {
+			if r == '%' {
+				out += s
+			} else {
+				out += string(r)
+			}
+		}
+		return out
+	}
+	for width := Mm(8); width < 90; width += 3 {
+		a := now.Para(width, []Run{T(Body, with("47"))}, ParaOpts{})
+		b := later.Para(width, []Run{T(Body, with(figures))}, ParaOpts{})
+		p := &Pages{Frames: []Frame{{Items: b.Items}}}
+		p.PutLater(func(i int) string {
+			if i != mostLater-1 {
+				t.Fatal(i)
+			}
+			return "47"
+		})
+		if got, want := Dump(Frame{Items: b.Items}), Dump(Frame{Items: a.Items}); got != want {
+			t.Fatalf("at %v mm\n%s\nwant\n%s", width, got, want)
+		}
+	}
+	if _, ok := Later(0, 4); ok {
+		t.Error("no page has four figures")
+	}
+	// A text that holds such a rune of its own is refused as any without a sign.
+	if b := newFake().Words(Body, figures); len(b.Misfits) == 0 {
+		t.Error("a private sign has no glyph")
+	}
+}

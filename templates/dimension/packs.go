@@ -1,0 +1,81 @@
+package dimension
+
+import (
+	"slices"
+
+	"matchmark/layout"
+)
+
+// packs has the packs of shims at like places in one table: the names of the leaves once,
+// then of each place a row a side, and below it what its leaves are made of, its ends and
+// its verdict. Nothing where the leaves do not go beside each other.
+func (k content) packs(w way, width layout.Mm) sized {
+	c, d := k.Composer, k.d()
+	if len(k.entries) < 2 || d.Leaves() == 0 {
+		return sized{empty: true}
+	}
+	names := leafHeads(c, d)
+	widths := make([]layout.Mm, len(names))
+	mark, captions := layout.Mm(0), []string{}
+	for _, e := range k.entries {
+		if e.d.Leaves() != d.Leaves() {
+			return sized{empty: true}
+		}
+		mark = max(mark, c.Width(layout.SubBold, e.d.Mark))
+		for _, s := range packSides(e) {
+			captions = append(captions, leafName(c, e.d, s))
+			for i, b := range leafBoxes(c, e.d, s) {
+				widths[i] = max(widths[i], b.W)
+			}
+		}
+	}
+	for i := range d.Leaves() {
+		widths[i] = max(widths[i], leastMaterial)
+	}
+	labelW := max(mark, foldedWidth(c, layout.Caption, captions, 1))
+	head := layout.Bottom(layout.GapX, heads(c, d, names, widths)...)
+	room := width - labelW - labelGap
+	if head.W > room {
+		return sized{empty: true}
+	}
+	rows := []sized{}
+	for _, e := range k.entries {
+		rows = append(rows, k.packRows(e, w, widths, labelW, room)...)
+	}
+	table := above(headGap, done(head.At(labelW+labelGap, 0)), above(layout.GapY, rows...))
+	return above(layout.GapY, table, k.lastRow(nil, width))
+}
+
+// packRows are the rows of one place in the table of packs.
+func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layout.Mm) []sized {
+	c := k.Composer
+	var out []sized
+	k.before = true
+	sums, ends := limitLadders(c, e.d, *workOf(e.sides), k.before, labelW+labelGap+room)
+	for _, b := range sums {
+		out = append(out, done(b))
+	}
+	sides := packSides(e)
+	for i, s := range sides {
+		label := textLine(c, e.d, layout.Caption, leafName(c, e.d, s))
+		if i == 0 {
+			label = layout.Above(0, textLine(c, e.d, layout.SubBold, e.d.Mark), label)
+		}
+		label.W = labelW
+		out = append(out, done(layout.Middle(labelGap, label, cells(leafBoxes(c, e.d, s), widths))))
+	}
+	inset := func(b sized) sized {
+		return sized{b.w + labelW + labelGap, b.h, b.empty, b.misfits, func() layout.Block { return b.make().At(labelW+labelGap, 0) }}
+	}
+	row := []layout.Block{materials(c, e.d, widths[:len(widths)-1], len(sides) > 1, room)}
+	rest := append(append(limitOf(c, e.d, k.back, k.before, room).boxes, ends...), extraItems(c, e.d, e.sides)...)
+	if rest = append(rest, k.verdict(e, w)...); len(rest) == 1 {
+		return append(out, inset(flowRow(append(row, rest...), room)), k.warm(e, room))
+	}
+	return append(out, inset(done(row[0])), flowRow(rest, labelW+labelGap+room), k.warm(e, room))
+}
+
+// packSides are the sides of a pack: the difference is that of the sums.
+func packSides(e entry) []Side {
+	return slices.DeleteFunc(slices.Clone(e.sides), func(s Side) bool { return s.signed })
+}

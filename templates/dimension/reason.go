@@ -1,0 +1,104 @@
+package dimension
+
+import (
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// A reason is the box for why readings were not taken: its caption, and what it belongs to.
+// The zero one is none.
+type reason struct {
+	caption string
+	at      layout.Ref
+}
+
+// Widths of the box for why a reading was not taken, at the least and at the most; rowSaves
+// is how much height it must save to stand in a block and not in a row for itself.
+const (
+	leastReason layout.Mm = 34
+	longReason  layout.Mm = 120
+	rowSaves    layout.Mm = 2
+)
+
+// reasonOf is the box for why readings of one step were not taken.
+func reasonOf(c *block.Composer, written []*job.Dim, at layout.Ref) reason {
+	if len(written) == 1 {
+		return reason{c.W.Common.NotTaken, written[0].At}
+	}
+	return reason{c.W.Step.NotTaken, at}
+}
+
+// withReason are readings with the box for why they were not taken in the last block;
+// nothing where that would make the blocks higher.
+func withReason(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref) []layout.Block {
+	written := Written(ds, kind)
+	if len(written) == 0 || len(written) > 1 && len(c.Job.Dims) > Many {
+		return nil
+	}
+	within := blocks(c, ds, kind, reasonOf(c, written, at))
+	if heightOf(within) > heightOf(blocks(c, ds, kind, reason{}))+0.5 {
+		return nil
+	}
+	return within
+}
+
+// AsksReason reports whether the readings of a step need a box for why they were not taken
+// outside of their blocks.
+func AsksReason(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref) bool {
+	return len(Written(ds, kind)) > 0 && withReason(c, ds, kind, at) == nil
+}
+
+// reasoned sets pieces in rows, in the place of one of them the box for the reason, which
+// takes what its row leaves.
+func (k content) reasoned(items []layout.Block, at int, width layout.Mm) sized {
+	box := func(w layout.Mm) layout.Block {
+		return k.WideBox(layout.RoleWords, w, 1, k.reason.caption, k.reason.at)
+	}
+	least := min(leastReason, width)
+	items[at] = box(least)
+	i := at
+	for _, r := range block.Rows(items, width) {
+		if i < len(r) {
+			items[at] = box(min(least+width-block.RowWidth(r), longReason) - 0.01)
+			break
+		}
+		i -= len(r)
+	}
+	return flowRow(items, width)
+}
+
+// lastRow has the box for why readings at like places were not taken behind the last
+// pieces below them.
+func (k content) lastRow(items []layout.Block, width layout.Mm) sized {
+	if k.reason == (reason{}) {
+		return flowRow(items, width)
+	}
+	return k.reasoned(append(items[:len(items):len(items)], layout.Block{}), len(items), width)
+}
+
+// notTaken is the row in which a step says once which of its readings were not taken,
+// and why.
+func notTaken(c *block.Composer, ds []*job.Dim, at layout.Ref, width layout.Mm) layout.Block {
+	caption := c.W.Common.NotTaken
+	var items []layout.Block
+	switch {
+	case len(ds) > mostMarks:
+		caption = c.W.Step.NotTaken
+	case len(ds) > 1:
+		for _, d := range ds {
+			items = append(items, c.Tick(layout.SubBold, d.Mark, d.At).Pad(0, 0, 1.5, 0))
+		}
+	}
+	rest := width
+	for _, r := range block.Rows(items, width) {
+		rest = width - block.RowWidth(r) - layout.GapX
+	}
+	if len(items) == 0 || rest < leastReason {
+		rest = width
+	}
+	return block.FlowRow(append(items, c.WideBox(layout.RoleWords, rest-0.01, 1, caption, at)), width)
+}
+
+// mostMarks is of how many readings each has its mark to tick before the reason.
+const mostMarks = 4
