@@ -33,14 +33,22 @@ func (c *composer) sectionAgain(s *job.Section) (again *layout.Block, line step.
 
 // inHead is the heading of a section in the head of a page, as large as it goes there, with
 // the room of the line and how far it begins above the flow; no room where it is too long.
+// Where the section goes on its place may stand there by its label.
 func (c *composer) inHead(s *job.Section, begins bool) (one layout.Block, width, up layout.Mm) {
 	width, up = c.running()
-	for _, st := range []layout.Style{layout.Section, layout.StepNo, layout.Limit, layout.Strong} {
-		one = c.Line(0, c.sectionRuns(s, st, begins), layout.ParaOpts{Ref: s.At})
-		if begins && one.W <= width || one.W+goesOnRoom <= width {
-			one = one.Fill(one.W, runningH, 0, 0.5).At(0, -up)
-			one.H = 0
-			return one, width, up
+	names := []*job.Section{s}
+	if short := *s; !begins && s.Place.Label != "" {
+		short.Place.Name = s.Place.Label // the name stands in full where the section begins
+		names = append(names, &short)
+	}
+	for _, s := range names {
+		for _, st := range []layout.Style{layout.Section, layout.StepNo, layout.Limit, layout.Strong} {
+			one = c.Line(0, c.sectionRuns(s, st, begins), layout.ParaOpts{Ref: s.At})
+			if begins && one.W <= width || one.W+goesOnRoom <= width {
+				one = one.Fill(one.W, runningH, 0, 0.5).At(0, -up)
+				one.H = 0
+				return one, width, up
+			}
 		}
 	}
 	return layout.Block{}, 0, 0
