@@ -75,20 +75,25 @@ func proof(files fs.FS, in packs.Inputs) (*job.Job, source.Problems) {
 		_, misfits := compose(jb, templates.Options{Paper: p, Pen: layout.Pen{Gloves: jb.Site.Gloves}}, faces, problems)
 		return misfits
 	}
-	var onLetter source.Problems
-	var letter sync.WaitGroup
-	atOnce := !large(jb)
-	if atOnce {
+	tooMany := func(p source.Problem) bool { return p.Code == "too-many" }
+	var onA4, onLetter source.Problems
+	if large(jb) {
+		onLetter = on(layout.Letter) // the shorter paper first, which has more pages
+		if slices.ContainsFunc(onLetter, tooMany) {
+			problems = append(problems, onLetter...)
+			problems.Sort()
+			return jb, problems
+		}
+		onA4 = on(layout.A4)
+	} else {
+		var letter sync.WaitGroup
 		letter.Go(func() { onLetter = on(layout.Letter) })
+		onA4 = on(layout.A4)
+		letter.Wait()
 	}
-	onA4 := on(layout.A4)
-	letter.Wait()
-	if slices.ContainsFunc(onA4, func(p source.Problem) bool { return p.Code == "too-many" }) {
+	if slices.ContainsFunc(onA4, tooMany) {
 		problems = append(problems, onA4...) // a hundred pages more or less on Letter
 	} else {
-		if !atOnce {
-			onLetter = on(layout.Letter)
-		}
 		problems = append(problems, onBoth(onA4, onLetter)...)
 	}
 	problems.Sort()
@@ -105,8 +110,8 @@ func large(jb *job.Job) bool {
 	return n > mostAtOnce
 }
 
-// mostAtOnce is how many steps and dimensions a job may have together for that: five times
-// those of the largest starter.
+// mostAtOnce is how many steps and dimensions a job may have together for that, more than
+// any starter has.
 const mostAtOnce = 1000
 
 // onBoth joins the problems of the two papers: one that both have is told once,
