@@ -37,7 +37,7 @@ const tallest layout.Mm = 165
 // between two sums.
 func (k content) handContents() []layout.Block {
 	least := k.handFrames()
-	if !k.back {
+	if !k.back && len(workOf(k.entries[0].sides).Limits) == 0 {
 		return least // it has no boxes beside those of the sums
 	}
 	k.before = true
@@ -91,6 +91,9 @@ func (k content) handPieces(width layout.Mm) []layout.Block {
 // shortHead is the head of a dimension where it goes on.
 func (k content) shortHead(width layout.Mm) layout.Block {
 	runs := []layout.Run{markRun(k.Composer, k.d().Mark, width), layout.T(layout.Strong, "  "+k.d().What)}
+	for _, l := range limitOf(k.Composer, k.d(), k.back, false, width).lines {
+		runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
+	}
 	return k.Para(width, runs, layout.ParaOpts{Ref: k.d().At})
 }
 
@@ -198,9 +201,9 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 		}
 		return append(parts, rows...), append(append(items, limit...), ends...)
 	case s.work.Formula == nil && d.OneIs == nil:
-		return parts, append(limit, boxItems(c, d, sides, k.tables(e), way{before: k.before}, width)...)
+		return parts, append(append(ends, limit...), boxItems(c, d, sides, k.tables(e), way{before: k.before}, width)...)
 	}
-	items = limit
+	items = append(ends, limit...)
 	if sides[0].Copied && d.Positions.Boxes() == 1 {
 		items = append(items, sideItems(c, d, sides[:1], k.before, width)...)
 	}
@@ -209,7 +212,7 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 	}
 	parts = append(parts, ladders(c, d, s.work.Formula, s, k.limitTold, width)...)
 	if s.work == &d.LeftWork && d.Positions.Boxes() == 1 {
-		items = append(items, adjustItems(c, d)...)
+		items = append(items, adjustItems(c, d, k.before)...)
 	}
 	return parts, items
 }
