@@ -35,12 +35,12 @@ func cautions(c *composer) []layout.Piece {
 		out = append(out, layout.Piece{Block: c.Heading(w.Cautions.CautionsTitle), Gap: 4, KeepNext: true})
 	}
 	const between = 2
-	two := bands{width: (c.Span - between) / 2, between: between, most: 90, gap: noteGap}
+	two := bands{width: (c.Span - between) / 2, between: between, gap: noteGap}
 	var all []columnLine
 	for _, n := range notes {
 		all = append(all, columnLine{c.cautionInFull(n, two.width), noteGap, false})
 	}
-	out = append(out, two.set(all)...)
+	out = c.columnPages(out, all, two)
 	for i, s := range j.Spared {
 		if i == 0 {
 			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.SparedTitle), Gap: 5, KeepNext: true})
