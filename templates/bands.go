@@ -140,7 +140,7 @@ func leastRows(lines []columnLine, most layout.Mm) [][3]int {
 }
 
 // bandCost is what a band more counts for, in height: fewer and higher ones are easier to read.
-const bandCost layout.Mm = 3
+const bandCost layout.Mm = 0.5
 
 // twoTables sets the rows of a table of half the width in two columns, each row as high as it
 // needs. The last rows of the two end on a level.
@@ -179,4 +179,4 @@ func (c *composer) twoTables(g block.Grid, rows []layout.Row) []layout.Piece {
 }
 
 // mostRows is how high the rows of a table in two columns are that a page does not part.
-const mostRows layout.Mm = 40
+const mostRows layout.Mm = 28
