@@ -84,7 +84,7 @@ func (c *composer) supplyList(list []*job.Supply, blank int, cols ...block.Colum
 	single := one.Under(append(set(one), one.Blank(blank)...))
 	half := c.TwoUp(cols...)
 	double := c.twoTables(half, append(set(half), half.Blank(max(blank, len(list)%2))...))
-	double[0].Gap = layout.GapY
+	double[0].Gap = single[0].Gap
 	if height(double) < height(single) {
 		return double
 	}
