@@ -79,7 +79,7 @@ const (
 	costBlock = 14.0 // one that ends within a block
 	costMay   = 20.0 // one that ends where it may, though it had better not
 	costKeep  = 1e5  // one that ends where it must not; only where no page can hold the chain
-	costEmpty = 10.0 // a page left empty, by the square of the share
+	costEmpty = 1.0  // a page left empty, by the square of the share
 )
 
 // A pageEnd is where a page ends, the cost of all from its start, and the start of the next.

@@ -14,8 +14,11 @@ import (
 // sectionHead is the heading of a section: its number, name, place and the side
 // it is seen from.
 func (c *composer) sectionHead(s *job.Section) layout.Block {
-	return layout.Above(0.6, c.sectionLine(s), c.Rule(layout.Heavy)).Pad(0, 0, 0.6, 0)
+	return layout.Above(0.3, c.sectionLine(s), c.Rule(layout.Heavy)).Pad(0, 0, 0.4, 0)
 }
+
+// sectionGap is the room above it.
+const sectionGap layout.Mm = 2.4
 
 // sectionAgain is the heading as it stands on each page that the section runs on to: in
 // the head of the page, with room beside it for the step that goes on, or below where it
@@ -30,14 +33,22 @@ func (c *composer) sectionAgain(s *job.Section) (again *layout.Block, line step.
 
 // inHead is the heading of a section in the head of a page, as large as it goes there, with
 // the room of the line and how far it begins above the flow; no room where it is too long.
+// Where the section goes on its place may stand there by its label.
 func (c *composer) inHead(s *job.Section, begins bool) (one layout.Block, width, up layout.Mm) {
 	width, up = c.running()
-	for _, st := range []layout.Style{layout.Section, layout.StepNo, layout.Limit, layout.Strong} {
-		one = c.Line(0, c.sectionRuns(s, st, begins), layout.ParaOpts{Ref: s.At})
-		if begins && one.W <= width || one.W+goesOnRoom <= width {
-			one = one.Fill(one.W, runningH, 0, 0.5).At(0, -up)
-			one.H = 0
-			return one, width, up
+	names := []*job.Section{s}
+	if short := *s; !begins && s.Place.Label != "" {
+		short.Place.Name = s.Place.Label // the name stands in full where the section begins
+		names = append(names, &short)
+	}
+	for _, s := range names {
+		for _, st := range []layout.Style{layout.Section, layout.StepNo, layout.Limit, layout.Strong} {
+			one = c.Line(0, c.sectionRuns(s, st, begins), layout.ParaOpts{Ref: s.At})
+			if begins && one.W <= width || one.W+goesOnRoom <= width {
+				one = one.Fill(one.W, runningH, 0, 0.5).At(0, -up)
+				one.H = 0
+				return one, width, up
+			}
 		}
 	}
 	return layout.Block{}, 0, 0
@@ -110,7 +121,7 @@ func (c *composer) work(back bool) []layout.Piece {
 		}
 		before = s
 		again, line := c.sectionAgain(s)
-		head := layout.Piece{Block: c.sectionHead(s).Heading(2).Anchored("section " + s.No), Gap: 3, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1}
+		head := layout.Piece{Block: c.sectionHead(s).Heading(2).Anchored("section " + s.No), Gap: sectionGap, KeepNext: true, Title: numbered(s.No, sectionTitle(s)), Level: 1}
 		if top, width, _ := c.inHead(s, true); width > 0 {
 			top = top.Heading(2).Anchored("section " + s.No)
 			head.AtTop = &top
@@ -143,11 +154,15 @@ func (c *composer) work(back bool) []layout.Piece {
 			pieces := c.Once(st, func() []layout.Piece { return step.Pieces(c.Composer, st) })
 			pieces = c.barred(pieces, c.since.Step(st))
 			goesOn := step.ContinuedLine(c.Composer, st, line)
+			notes, above := step.NotesAgain(c.Composer, st)
 			for i, p := range pieces {
 				p.Group = group
 				p.Under = []*layout.Block{again}
-				if i >= len(st.Cautions) {
+				if i >= above {
 					p.Under = append(p.Under, goesOn)
+				}
+				if i >= above && notes != nil {
+					p.Under = append(p.Under, notes)
 				}
 				out = append(out, p)
 			}
@@ -161,7 +176,7 @@ func (c *composer) below(all []*job.Step, group int, again *layout.Block, line s
 	pieces := c.Once(all[0], func() []layout.Piece { return step.InOne(c.Composer, all) })
 	pieces = slices.Clone(c.barred(pieces, c.tabledChanged(all)))
 	goesOn := step.AllContinued(c.Composer, all, line)
-	notes, above := step.NotesAgain(c.Composer, all)
+	notes, above := step.NotesAgain(c.Composer, all...)
 	for i := range pieces {
 		pieces[i].Group += group
 		pieces[i].Under = []*layout.Block{again, goesOn}
@@ -214,6 +229,6 @@ func (c *composer) titled(head layout.Piece, s *job.Section) layout.Piece {
 	plate := c.TitlePlate(c.Title)
 	line := c.Para(c.Span-plate.W-between, c.sectionRuns(s, layout.Section, true), layout.ParaOpts{Ref: s.At})
 	row := layout.Above(0.3, layout.Middle(between, plate, line), c.Rule(layout.Heavy)).Pad(0, 0, 0.6, 0)
-	head.Block, head.Gap = row.Heading(2).Anchored("section "+s.No), 5
+	head.Block, head.Gap = row.Heading(2).Anchored("section "+s.No), 4
 	return head
 }

@@ -39,6 +39,31 @@ func (c *Composer) CautionAgain(n *job.Caution) layout.Block {
 	return again
 }
 
+// CautionsInRow are the notes of a step as they stand again on a page that it goes on to,
+// each told in full before it: signal words, signs and hazards in one row where they fit.
+func (c *Composer) CautionsInRow(notes []*job.Caution) layout.Block {
+	var row []layout.Block
+	page := ""
+	for _, n := range notes {
+		n = c.Note(n)
+		one := append([]layout.Block{c.signalPlate(n, rowNote)}, c.Signs(n, rowNote)...)
+		one = one[:min(len(one), 1+shortSigns)]
+		runs := []layout.Run{layout.T(layout.Strong, n.Hazard)}
+		if full := c.W.Cautions.InFull.With(c.Page("caution " + n.Key)); full != page {
+			runs, page = append(runs, layout.T(layout.Sub, "  "+full)), full
+		}
+		one = append(one, c.Line(0, runs, layout.ParaOpts{Ref: noteRef(n)}))
+		row = append(row, layout.Middle(1.2, one...))
+	}
+	var rows []layout.Block
+	for _, r := range Rows(row, c.Span-3) {
+		rows = append(rows, layout.Middle(layout.GapX, r...))
+	}
+	all := layout.Above(0.6, rows...)
+	all.W = c.Span - 3
+	return all.Pad(0.5, 1.5, 0.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
+}
+
 // shortCaution is a note before a step with its panel and signs in a height.
 func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text string) layout.Block {
 	runs := []layout.Run{
@@ -64,12 +89,13 @@ func (c *Composer) Note(n *job.Caution) *job.Caution {
 	return &out
 }
 
-// Heights of the panel and the signs of a note, before a step and in one line before a
-// step; of the panel and of the signs in full; and how many signs stand before a step: those of the hazard
-// come first.
+// Heights of the panel and the signs of a note, before a step, in one line before a step and
+// in a row of several; of the panel and of the signs in full; and how many signs stand before
+// a step: those of the hazard come first.
 const (
 	shortNote  layout.Mm = 9
 	lowNote    layout.Mm = 6
+	rowNote    layout.Mm = 5.5
 	fullPlate  layout.Mm = 7
 	FullSigns  layout.Mm = 9
 	shortSigns int       = 3

@@ -45,16 +45,16 @@ func notesAbove(c *block.Composer, notes []noteOf) []layout.Piece {
 	return out
 }
 
-// NotesAgain are the hazard notes of like steps as they stand again on a page that the steps
-// go on to, and how many pieces they are above the head; nil where there are none.
-func NotesAgain(c *block.Composer, steps []*job.Step) (notes *layout.Block, above int) {
-	var again []layout.Block
+// NotesAgain are the hazard notes of a step, or of like steps, as they stand again on a page
+// that it goes on to, and how many pieces they are above the head; nil where there are none.
+func NotesAgain(c *block.Composer, steps ...*job.Step) (notes *layout.Block, above int) {
+	var again []*job.Caution
 	for _, x := range notesOf(steps...) {
-		again = append(again, c.CautionAgain(x.note).Tagged(x.step.At))
+		again = append(again, x.note)
 	}
 	if len(again) == 0 {
 		return nil, 0
 	}
-	b := layout.Above(0, again...).Pad(0, 0, 1.5, 0)
+	b := c.CautionsInRow(again).Tagged(steps[0].At).Pad(0, 0, 1.2, 0)
 	return &b, len(again)
 }

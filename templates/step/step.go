@@ -92,9 +92,9 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
 	apart(out[row:])
-	const under = 1 + layout.Inner + headGap // from the end of a step to the next
+	const under = endGap + layout.Inner + headGap // from the end of a step to the next
 	_, free := boxRoom(out[len(out)-1].Block)
-	gap := max(1, 1+layout.GapY-under-free)
+	gap := max(endGap, endGap+layout.GapY-under-free)
 	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: gap, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
@@ -120,8 +120,12 @@ func stoodBefore(st *job.Step, n *job.Caution) bool {
 // together.
 func runPieces(c *block.Composer, r run) []layout.Piece {
 	var out []layout.Piece
-	for _, b := range r.blocks {
-		out = append(out, layout.Piece{Block: b, Gap: 1})
+	for i, b := range r.blocks {
+		p := layout.Piece{Block: b, Gap: 1}
+		if i > 0 && b.W == c.Span && r.blocks[i-1].W == c.Span {
+			p.Gap = 0 // frames share their line
+		}
+		out = append(out, p)
 	}
 	if n := len(out); r.reason && n > 1 {
 		out[n-2].KeepNext = true // why a reading was not taken is written below its boxes
@@ -153,10 +157,10 @@ func emptyLine(c *block.Composer, list []job.Emptied) layout.Block {
 
 // cautionGap is the room above the first hazard note of a step; the others are strips of
 // the same frame.
-const cautionGap layout.Mm = 1.8
+const cautionGap layout.Mm = 1.5
 
-// headGap is the room above the head of a step.
-const headGap layout.Mm = 1.2
+// headGap is the room above the head of a step, endGap that above the line that ends it.
+const headGap, endGap layout.Mm = 0.9, 0.8
 
 // boxRoom is the room that a block has above its first box to write in, and below its last;
 // boxes to tick may stand closer.
