@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/layout"
+	"matchmark/templates/block"
 )
 
 // A columnLine is a block in a column, with the room above it; a head stays with the next.
@@ -23,11 +24,26 @@ type bands struct {
 const bandParted layout.Mm = 3
 
 // set sets lines in two columns, to be read down the first and then down the second, in
-// bands from edge to edge: of all ways to cut the lines into bands, and each into its columns,
-// that which takes the least height.
+// bands from edge to edge.
 func (b bands) set(lines []columnLine) []layout.Piece {
+	var out []layout.Piece
+	for _, cut := range b.cut(lines) {
+		left := columnOf(lines[cut[0]:cut[1]])
+		row := layout.Beside(b.between, left.Fill(b.width, left.H, 0, 0), columnOf(lines[cut[1]:cut[2]]))
+		out = append(out, layout.Piece{Block: layout.Above(footGap, row, b.foot), Gap: b.gap})
+	}
+	return out
+}
+
+// cut gives for each band its first line, the first of its second column, and that of the
+// next band: of all ways to cut the lines into bands, and each into its columns, that which
+// takes the least height.
+func (b bands) cut(lines []columnLine) [][3]int {
 	n := len(lines)
-	below := b.gap + b.foot.H + footGap
+	below := b.gap + b.foot.H
+	if !b.foot.Empty() {
+		below += footGap
+	}
 	least := make([]layout.Mm, n+1) // of all lines from one that begins a band
 	ends, cuts := make([]int, n), make([]int, n)
 	for i := n - 1; i >= 0; i-- {
@@ -45,11 +61,9 @@ func (b bands) set(lines []columnLine) []layout.Piece {
 			}
 		}
 	}
-	var out []layout.Piece
+	var out [][3]int
 	for i := 0; i < n; i = ends[i] {
-		left := columnOf(lines[i:cuts[i]])
-		row := layout.Beside(b.between, left.Fill(b.width, left.H, 0, 0), columnOf(lines[cuts[i]:ends[i]]))
-		out = append(out, layout.Piece{Block: layout.Above(footGap, row, b.foot), Gap: b.gap})
+		out = append(out, [3]int{i, cuts[i], ends[i]})
 	}
 	return out
 }
@@ -99,3 +113,42 @@ func columnOf(lines []columnLine) layout.Block {
 	}
 	return layout.Above(0, out...)
 }
+
+// twoTables sets the rows of a table of half the width in two columns, each row as high as it
+// needs. The last rows of the two end on a level.
+func (c *composer) twoTables(g block.Grid, rows []layout.Row) []layout.Piece {
+	var lines []columnLine
+	for _, p := range g.Bare().Pieces(rows) {
+		lines = append(lines, columnLine{block: p.Block})
+	}
+	t := g.Table
+	t.Of = &layout.TableOf{Columns: len(t.Columns)}
+	one := t.Pieces(nil)[0].Block
+	head := layout.Beside(0, one, one)
+	out := []layout.Piece{{Block: head, KeepNext: true}}
+	for i := range t.Columns {
+		t.Columns[i].Head = layout.Block{}
+	}
+	for _, cut := range (bands{width: t.Width(), most: mostRows}).cut(lines) {
+		high := max(columnHeight(lines[cut[0]:cut[1]]), columnHeight(lines[cut[1]:cut[2]]))
+		column := func(from, to int) layout.Block {
+			var all []layout.Block
+			left := high
+			for i := from; i < to; i++ {
+				last := t
+				if i == to-1 {
+					last.MinH = left
+				}
+				b := last.Pieces(rows[i : i+1])[0].Block
+				all, left = append(all, b), left-b.H
+			}
+			return layout.Above(0, all...)
+		}
+		row := layout.Beside(0, column(cut[0], cut[1]), column(cut[1], cut[2]))
+		out = append(out, layout.Piece{Block: row, Under: []*layout.Block{&head}})
+	}
+	return out
+}
+
+// mostRows is how high the rows of a table in two columns are that a page does not part.
+const mostRows layout.Mm = 40

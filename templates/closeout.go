@@ -20,8 +20,7 @@ func closeOut(c *composer) []layout.Piece {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, w.CloseOut.Hours, nil), g.Text(1, layout.Strong, c.Job.Hours.Print(), nil)))
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, w.CloseOut.CrewHours, nil), g.Text(1, layout.Strong, c.Job.CrewHours.Print(), nil)))
 	}
-	both, pairs := g.Pairs(rows)
-	out := c.ListSheet(w.CloseOut.Rule, both, pairs)
+	out := append([]layout.Piece{c.RuleLine(w.CloseOut.Rule)}, c.twoTables(g, rows)...)
 	out = append(out, c.deferred()...)
 	return append(out, layout.Piece{Block: c.signers(w.CloseOut.Complete), Gap: 4})
 }

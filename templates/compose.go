@@ -87,8 +87,8 @@ func kinds() []kind {
 		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false, false},
 		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false, true},
 		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true, true},
-		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true, false},
-		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false, true, false},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true, true},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false, true, true},
 		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage("jointsheet", jointsheet.Sheet), false, true, true},
 		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage("alignsheet", alignsheet.Sheet), false, true, true},
 		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true, true},
@@ -243,7 +243,7 @@ func (c *composer) sheets() []layout.Sheet {
 		}
 		title := k.title(c.W)
 		if follows && !k.ruled {
-			pieces = append([]layout.Piece{c.TitleLine(title, "")}, pieces...)
+			pieces = append([]layout.Piece{c.TitleLine(title)}, pieces...)
 		}
 		out = append(out, layout.Sheet{
 			Name: k.name, Title: title, Pieces: pieces, Follows: follows,

@@ -24,8 +24,7 @@ func counts(c *composer) []layout.Piece {
 	for _, k := range kinds {
 		rows = append(rows, g.Row(k.At, g.About(0, k.Name, c.kindFacts(k), k.At), g.Text(1, layout.Strong, strconv.Itoa(k.Off), k.At)))
 	}
-	both, pairs := g.Pairs(append(rows, g.Blank(1+(len(rows)+1)%2)...))
-	out := c.ListSheet(w.Counts.Rule, both, pairs)
+	out := append([]layout.Piece{c.RuleLine(w.Counts.Rule)}, c.twoTables(g, append(rows, g.Blank(1)...))...)
 	out[0] = anchored(out[0], "counts")
 	out[len(out)-1].KeepNext = true
 	var by []layout.Block

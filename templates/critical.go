@@ -35,11 +35,15 @@ func critical(c *composer) []layout.Piece {
 			name = &b
 			out = append(out, c.barred([]layout.Piece{{Block: b, KeepNext: true, Under: pieces[1].Under}}, changed)...)
 		}
-		t, cells := g, c.criticalRow(g, d, false)
-		if !c.besides(g, d) {
-			t, cells = wide, c.criticalRow(wide, d, true)
+		var row []layout.Piece
+		switch {
+		case c.tight(d):
+			row = c.tightRow(d, table)
+		case c.besides(g, d):
+			row = g.Bare().Pieces([]layout.Row{c.criticalRow(g, d, false)})
+		default:
+			row = wide.Bare().Pieces([]layout.Row{c.criticalRow(wide, d, true)})
 		}
-		row := t.Bare().Pieces([]layout.Row{cells})
 		row[0].Under = append(pieces[1].Under[:1:1], name)
 		out = append(out, c.barred(row, changed)...)
 	}
@@ -110,11 +114,10 @@ func (c *composer) criticalDims() []*job.Dim {
 	return out
 }
 
-// easilyMissed lists what is easily missed, one thing a line in three columns, with the
+// easilyMissed lists what is easily missed, one thing a line in two columns, with the
 // steps and their pages.
 func (c *composer) easilyMissed() []layout.Piece {
-	const columns = 2
-	width := (c.Span - (columns-1)*layout.GapX) / columns
+	width := (c.Span - layout.GapX) / 2
 	var things []string
 	at := map[string][]layout.Run{}
 	for _, s := range c.Job.Sections {
@@ -135,17 +138,15 @@ func (c *composer) easilyMissed() []layout.Piece {
 	if len(things) == 0 {
 		return nil
 	}
-	var lines []layout.Block
+	var lines []columnLine
 	for _, s := range things {
 		runs := append(at[s], layout.Run{Text: s, Style: layout.Body, Ref: at[s][0].Ref})
-		lines = append(lines, c.Para(width, runs, layout.ParaOpts{Hang: 3}))
+		lines = append(lines, columnLine{c.Para(width, runs, layout.ParaOpts{Hang: 3}), 0.6, false})
 	}
-	var cols []layout.Block
-	each := (len(lines) + columns - 1) / columns
-	for i := 0; i < len(lines); i += each {
-		cols = append(cols, layout.Above(0.6, lines[i:min(i+each, len(lines))]...))
-	}
-	return []layout.Piece{{Block: layout.Above(1, c.Heading(c.W.Critical.EasilyMissedTitle), layout.Beside(layout.GapX, cols...)), KeepNext: true}}
+	cut, _ := balanced(lines)
+	left := columnOf(lines[:cut])
+	list := layout.Beside(layout.GapX, left.Fill(width, left.H, 0, 0), columnOf(lines[cut:]))
+	return []layout.Piece{{Block: layout.Above(1, c.Heading(c.W.Critical.EasilyMissedTitle), list), KeepNext: true}}
 }
 
 // missedAt is what is easily missed at the steps that read or set a dimension.

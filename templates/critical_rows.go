@@ -17,8 +17,45 @@ const (
 	initialsCol layout.Mm = 20.4
 )
 
-// mostBoxes is the width that the boxes of one side may take beside those of the other.
+// mostBoxes is the width that the boxes of one side may take beside those of the other, and
+// mostTight that where the initials stand below the mark.
 func (c *composer) mostBoxes() layout.Mm { return (c.Span-leastMark-initialsCol)/2 - 2.4 }
+func (c *composer) mostTight() layout.Mm { return (c.Span-leastMark)/2 - 2.4 }
+
+// tight reports whether the boxes of both sides go on one line only where the initials
+// stand below the mark.
+func (c *composer) tight(d *job.Dim) bool {
+	if d.FoundAt == nil || d.LeftAt == nil || d.Box.Form != reading.Digits && d.Box.Form != reading.Fraction || d.Positions.Boxes() == 1 {
+		return false
+	}
+	row := block.RowWidth(c.severalBoxes(d)) - layout.GapX*layout.Mm(len(c.severalBoxes(d))-1)
+	return row > c.mostBoxes() && row <= c.mostTight()
+}
+
+// tightRow is a row of such a dimension.
+func (c *composer) tightRow(d *job.Dim, of *layout.TableOf) []layout.Piece {
+	boxes := layout.Bottom(0, c.severalBoxes(d)...)
+	side := boxes.W + 2.4
+	g := c.Grid(block.Col("", 0), block.Col("", side), block.Col("", side))
+	g.Table.PadY, g.Table.Of = layout.GapY/2, of
+	g.Table.Columns[2].Span = 2
+	mark := c.criticalMark(g, d)
+	row := g.Row(d.At, layout.Above(0.8, mark, c.Box(layout.RoleInitials, c.W.Common.Initials, d.At)), boxes, boxes)
+	row.Middle = true
+	return g.Bare().Pieces([]layout.Row{row})
+}
+
+// criticalMark is the mark of a row with the pages of its boxes. Text needs less room above
+// and below it than a box.
+func (c *composer) criticalMark(g block.Grid, d *job.Dim) layout.Block {
+	var pages []string
+	for _, p := range []string{c.whereRead(d, d.FoundAt, "found "), c.whereRead(d, d.LeftAt, "left ")} {
+		if p != "" {
+			pages = append(pages, p)
+		}
+	}
+	return layout.Above(0.3, g.Mark(0, layout.StepNo, d.Mark, d.At), g.Text(0, layout.Caption, strings.Join(pages, ", "), d.At)).Pad(-1, 0, 0, 0)
+}
 
 // criticalGrids are the table of the sheet, and that of the rows whose boxes do not go
 // beside each other: they stand in one column, those as left below those as found.
@@ -26,6 +63,9 @@ func (c *composer) criticalGrids(dims []*job.Dim) (beside, stacked block.Grid) {
 	w := c.W
 	var found, left layout.Mm
 	for _, d := range dims {
+		if c.tight(d) {
+			continue
+		}
 		found, left = max(found, c.criticalBoxes(d, true).W), max(left, c.criticalBoxes(d, false).W)
 	}
 	found, left = min(max(found, 26), c.mostBoxes())+2.4, min(max(left, 26), c.mostBoxes())+2.4
@@ -124,14 +164,7 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 // criticalRow is one dimension at one place: its mark and its boxes, those as left below
 // those as found where they do not go beside each other.
 func (c *composer) criticalRow(g block.Grid, d *job.Dim, stacked bool) layout.Row {
-	var pages []string
-	for _, p := range []string{c.whereRead(d, d.FoundAt, "found "), c.whereRead(d, d.LeftAt, "left ")} {
-		if p != "" {
-			pages = append(pages, p)
-		}
-	}
-	// Text needs less room above and below it than a box.
-	mark := layout.Above(0.3, g.Mark(0, layout.StepNo, d.Mark, d.At), g.Text(0, layout.Caption, strings.Join(pages, ", "), d.At)).Pad(-1, 0, -1, 0)
+	mark := c.criticalMark(g, d).Pad(0, 0, -1, 0)
 	found, left := c.criticalBoxes(d, true), c.criticalBoxes(d, false)
 	cells := []layout.Block{mark, found, left}
 	if stacked {

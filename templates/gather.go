@@ -82,9 +82,9 @@ func (c *composer) supplyList(list []*job.Supply, cols ...block.Column) []layout
 	one := c.Grid(cols...)
 	single := one.Under(append(set(one), one.Blank(1)...))
 	half := c.TwoUp(cols...)
-	rows := set(half)
-	both, pairs := half.Pairs(append(rows, half.Blank(1+(len(rows)+1)%2)...))
-	if double := both.Under(pairs); height(double) < height(single) {
+	double := c.twoTables(half, append(set(half), half.Blank(1)...))
+	double[0].Gap = layout.GapY
+	if height(double) < height(single) {
 		return double
 	}
 	return single
@@ -99,17 +99,29 @@ func height(ps []layout.Piece) layout.Mm {
 	return h
 }
 
-// stepNumbers lists steps without their pages, in the order of the work: the things lie at
-// the machine by then, and the sheet of all steps has the pages.
+// stepNumbers lists steps without their pages, in the order of the work, of three or more
+// that follow each other in a section the first and the last: the things lie at the machine by
+// then, and the sheet of all steps has the pages.
 func (c *composer) stepNumbers(list []*job.Step) string {
-	var out []string
 	in := map[*job.Step]bool{}
 	for _, st := range list {
 		in[st] = true
 	}
-	for _, st := range c.Job.Steps() {
-		if in[st] {
-			out = append(out, st.No)
+	var out []string
+	for _, s := range c.Job.Sections {
+		for i := 0; i < len(s.Steps); i++ {
+			from := i
+			for i < len(s.Steps) && in[s.Steps[i]] {
+				i++
+			}
+			run := s.Steps[from:i]
+			if len(run) > 2 {
+				out = append(out, run[0].No+"–"+run[len(run)-1].No)
+				continue
+			}
+			for _, st := range run {
+				out = append(out, st.No)
+			}
 		}
 	}
 	return strings.Join(out, ", ")

@@ -11,8 +11,10 @@ import (
 	"matchmark/templates/block"
 )
 
-// registerTick is the width of the box for the stub, and registerPad the room about a text.
+// registerTick is the width of the box for the stub, registerPad the room about a text, and
+// registerLead the distance between its few lines.
 const (
+	registerLead layout.Mm = 3.5
 	registerTick layout.Mm = 8
 	registerPad  layout.Mm = 0.6
 )
@@ -53,12 +55,14 @@ func (c *composer) cardWidth() layout.Mm { return c.Span / 2 }
 // registerText is the text of one tag: mark, number and pieces, what is in it and where it
 // comes off and goes back.
 func (c *composer) registerText(t *job.Tag) layout.Block {
-	runs := []layout.Run{layout.T(layout.Limit, t.Mark)}
+	mark, plain, bold := layout.Limit, layout.Sub, layout.SubBold
+	mark.Lead, plain.Lead, bold.Lead = registerLead+1, registerLead, registerLead
+	runs := []layout.Run{layout.T(mark, t.Mark)}
 	if !t.Spare {
-		runs = append(runs, layout.T(layout.Sub, "  "+noBreak(c.W.Common.Number+" "+strconv.Itoa(t.N))+" · "), layout.T(layout.SubBold, noBreak(c.inIt(t))),
-			layout.T(layout.Sub, " · "), layout.T(layout.SubBold, c.registerName(t)), layout.T(layout.Sub, c.registerContents(t)))
+		runs = append(runs, layout.T(plain, "  "+noBreak(c.W.Common.Number+" "+strconv.Itoa(t.N))+" · "), layout.T(bold, noBreak(c.inIt(t))),
+			layout.T(plain, " · "), layout.T(bold, c.registerName(t)), layout.T(plain, c.registerContents(t)))
 		if moves := joinFacts(movesText(c.W.Common.OffAt, t.In), movesText(c.W.Common.BackAt, t.Out)); moves != "" {
-			runs = append(runs, layout.T(layout.Sub, " · "+moves))
+			runs = append(runs, layout.T(plain, " · "+moves))
 		}
 	}
 	return c.Para(c.cardWidth()-2*registerPad, runs, layout.ParaOpts{Ref: t.At})

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io/fs"
 	"slices"
+	"sync"
 
 	"matchmark/layout"
 	"matchmark/packs"
@@ -63,7 +64,7 @@ func (c *checkFlags) write(s streams, told []checked) error {
 }
 
 // proof loads one definition and, when it has no error, composes it on both
-// papers: all that can be told of it.
+// papers at once: all that can be told of it.
 func proof(files fs.FS, in packs.Inputs) (*job.Job, source.Problems) {
 	jb, problems := packs.Load(files, in)
 	if problems.Errors() > 0 {
@@ -74,11 +75,15 @@ func proof(files fs.FS, in packs.Inputs) (*job.Job, source.Problems) {
 		_, misfits := compose(jb, templates.Options{Paper: p, Pen: layout.Pen{Gloves: jb.Site.Gloves}}, faces, problems)
 		return misfits
 	}
+	var onLetter source.Problems
+	var both sync.WaitGroup
+	both.Go(func() { onLetter = on(layout.Letter) })
 	onA4 := on(layout.A4)
+	both.Wait()
 	if slices.ContainsFunc(onA4, func(p source.Problem) bool { return p.Code == "too-many" }) {
 		problems = append(problems, onA4...) // a hundred pages more or less on Letter
 	} else {
-		problems = append(problems, onBoth(onA4, on(layout.Letter))...)
+		problems = append(problems, onBoth(onA4, onLetter)...)
 	}
 	problems.Sort()
 	return jb, problems

@@ -46,8 +46,8 @@ type sheet struct {
 
 func (s sheet) pieces() []layout.Piece {
 	a, w := s.a, s.W
-	head := s.heading()
-	out := []layout.Piece{{Block: head.Heading(2).Anchored("alignment " + a.Mark), KeepNext: true, Title: a.Mark + "  " + a.What, Level: 1}}
+	first, head := s.heading()
+	out := []layout.Piece{{Block: first.Heading(2).Anchored("alignment " + a.Mark), KeepNext: true, Title: a.Mark + "  " + a.What, Level: 1}}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {
 			if !b.Empty() {
@@ -70,13 +70,14 @@ func (s sheet) line(st layout.Style, text string) layout.Block {
 	return s.Para(s.Span, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: s.a.At})
 }
 
-// heading names the alignment and the steps that make it.
-func (s sheet) heading() layout.Block {
+// heading names the alignment and the steps that make it, and as it is drawn again on each
+// of its pages.
+func (s sheet) heading() (first, again layout.Block) {
 	runs := []layout.Run{layout.T(layout.Section, "▶ "+s.a.Mark+"  "+s.a.What)}
 	if len(s.a.Steps) > 0 {
 		runs = append(runs, layout.T(layout.Sub, "   "+s.W.Alignment.MadeAt.With(s.StepRefs(s.a.Steps))))
 	}
-	return layout.Above(1, s.Para(s.Span, runs, layout.ParaOpts{Ref: s.a.At}), s.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
+	return s.Headed(runs, s.a.At)
 }
 
 // facts say how the dials are set up, where the cold shaft is to stand, and how near.

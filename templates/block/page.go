@@ -73,28 +73,6 @@ func (c *Composer) Blind() *Composer {
 	return &blind
 }
 
-// SameText reports whether two texts are equal, their page numbers as well.
-func (c *Composer) SameText(a, b func(*Composer) string) bool {
-	first, of := c.blindly(a)
-	second, with := c.blindly(b)
-	if first != second || len(of) != len(with) {
-		return false
-	}
-	for i := range of {
-		if of[i].anchor != with[i].anchor && !c.SamePage(of[i].anchor, with[i].anchor) {
-			return false
-		}
-	}
-	return true
-}
-
-// blindly is a text but for its page numbers, and those that it asks for.
-func (c *Composer) blindly(text func(*Composer) string) (string, []asked) {
-	blind := c.Blind()
-	blind.Kept = NewKept()
-	return text(blind), blind.Kept.asked
-}
-
 func (c *Composer) page(anchor string) string {
 	if n, ok := c.Pages[anchor]; ok {
 		return strconv.Itoa(n)

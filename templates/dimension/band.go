@@ -60,18 +60,26 @@ const (
 const smallShare layout.Mm = 0.42
 
 // paired sets frames: they stand below each other, two neighbours beside each other where
-// that saves height, so that the sum is the least.
-func paired(frames []frameOf, span layout.Mm) []layout.Block {
+// that saves height, so that the sum is the least. Of a pair only those shares of the width
+// are tried that shares names by its first frame; a nil one names all. It tells the shares
+// taken.
+func paired(frames []frameOf, span layout.Mm, shares map[int]int) ([]layout.Block, map[int]int) {
 	n := len(frames)
 	least := make([]layout.Mm, n+1) // of all from a frame
 	pairs := make([]layout.Block, n)
+	taken := map[int]int{}
 	for i := n - 1; i >= 0; i-- {
 		least[i] = frames[i].height + least[i+1]
-		if i+1 < n {
-			two := sideBySide(frames[i], frames[i+1], span)
-			if h := two.H + 1 + pairSaves + least[i+2]; !two.Empty() && h < least[i] {
-				least[i], pairs[i] = h, two
-			}
+		only, asked := shares[i]
+		if i+1 == n || shares != nil && !asked {
+			continue
+		}
+		if shares == nil {
+			only = allShares
+		}
+		two, share := sideBySide(frames[i], frames[i+1], span, only)
+		if h := two.H + 1 + pairSaves + least[i+2]; !two.Empty() && h < least[i] {
+			least[i], pairs[i], taken[i] = h, two, share
 		}
 	}
 	var out []layout.Block
@@ -83,27 +91,32 @@ func paired(frames []frameOf, span layout.Mm) []layout.Block {
 		out = append(out, pairs[i])
 		i++
 	}
-	return out
+	return out, taken
 }
 
-// sideBySide sets two frames beside each other, as high as the higher one; nothing where they
-// do not go into the width.
-func sideBySide(a, b frameOf, span layout.Mm) layout.Block {
-	least := layout.Block{}
+// allShares is for all shares of the width.
+const allShares = -1
+
+// sideBySide sets two frames beside each other, as high as the higher one, in one share of the
+// width or in the best of all, which it tells; nothing where they do not go into the width.
+func sideBySide(a, b frameOf, span layout.Mm, only int) (least layout.Block, share int) {
 	if a.in == nil || b.in == nil {
-		return least
+		return least, 0
 	}
-	widths := [...]layout.Mm{(span - pairGap) / 2, (span - pairGap) * smallShare, (span - pairGap) * (1 - smallShare)}
-	for i, j := range [...]int{0, 2, 1} {
-		x, y := a.in(widths[i]), b.in(widths[j])
+	room := span - pairGap
+	for i, left := range [...]layout.Mm{0.5, smallShare, 1 - smallShare} {
+		if only != allShares && only != i {
+			continue
+		}
+		x, y := a.in(room*left), b.in(room*(1-left))
 		if x.Empty() || y.Empty() || len(x.Misfits)+len(y.Misfits) > 0 {
 			continue
 		}
 		if h := max(x.H, y.H); least.Empty() || h < least.H-0.5 {
-			least = layout.Beside(pairGap, bordered(x, h), bordered(y, h))
+			least, share = layout.Beside(pairGap, bordered(x, h), bordered(y, h)), i
 		}
 	}
-	return least
+	return least, share
 }
 
 // bordered is the content of a frame in its border, filled up to a height.

@@ -14,22 +14,19 @@ import (
 // no height; else, unless the step has that box elsewhere, where it takes the least: in the
 // last block, or in a row that says once which were not taken.
 func Blocks(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref, elsewhere bool) []layout.Block {
-	if within := withReason(c, ds, kind, at); within != nil {
+	written := Written(ds, kind)
+	plain, within := blocks(c, ds, kind, reasonOf(c, written, at))
+	if free(plain, within) {
 		return within
 	}
-	out := blocks(c, ds, kind, reason{})
-	written := Written(ds, kind)
 	if len(written) == 0 || elsewhere {
-		return out
+		return plain
 	}
 	row := notTaken(c, written, at, c.Span-block.NumberWidth).Pad(2, 0, 0, 0).At(block.NumberWidth, 0)
-	if len(c.Job.Dims) > Many {
-		return append(out, row)
-	}
-	if within := blocks(c, ds, kind, reasonOf(c, written, at)); heightOf(within) < heightOf(out)+row.H-rowSaves {
+	if len(within) > 0 && heightOf(within) < heightOf(plain)+row.H-rowSaves {
 		return within
 	}
-	return append(out, row)
+	return append(plain, row)
 }
 
 // Written are the readings that have boxes at the step.
@@ -59,29 +56,38 @@ type setKey struct {
 	span        layout.Mm
 }
 
-// blocks are the blocks of readings, the last with the box for the reason if there is one. They are
-// asked for several times while a step is set, and set once.
-func blocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) []layout.Block {
+// blocks are the blocks of readings, and the same with the box for the reason in the last of
+// them, if there is one. They are asked for several times while a step is set, and set once.
+func blocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) (plain, within []layout.Block) {
 	if len(ds) == 0 {
-		return nil
+		return nil, nil
 	}
-	var out []layout.Block
+	const ofWithin = 1 // the gap of their pieces
 	key := setKey{ds[0], ds[len(ds)-1], len(ds), kind, why, c.Span}
 	for _, p := range c.Once(key, func() []layout.Piece {
 		var pieces []layout.Piece
-		for _, b := range setBlocks(c, ds, kind, why) {
+		plain, within := setBlocks(c, ds, kind, why)
+		for _, b := range plain {
 			pieces = append(pieces, layout.Piece{Block: b})
+		}
+		for _, b := range within {
+			pieces = append(pieces, layout.Piece{Block: b, Gap: ofWithin})
 		}
 		return pieces
 	}) {
-		out = append(out, p.Block)
+		if p.Gap == ofWithin {
+			within = append(within, p.Block)
+		} else {
+			plain = append(plain, p.Block)
+		}
 	}
-	return out
+	return plain, within
 }
 
-// setBlocks sets the blocks of readings.
-func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) []layout.Block {
-	var frames []frameOf
+// setBlocks sets the blocks of readings without the box for the reason and, if there is
+// one, with it.
+func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) (plain, within []layout.Block) {
+	var frames, with []frameOf
 	last := 0 // the last that has boxes
 	for i, d := range ds {
 		if !onlyLine(d, kind) {
@@ -92,7 +98,8 @@ func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) []layout
 		d := ds[i]
 		if onlyLine(d, kind) {
 			line := lineOf(c, d, kind)
-			frames = append(frames, frameOf{whole: []layout.Block{line}, height: line.H + 1})
+			frame := frameOf{whole: []layout.Block{line}, height: line.H + 1}
+			frames, with = append(frames, frame), append(with, frame)
 			i++
 			continue
 		}
@@ -102,18 +109,32 @@ func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) []layout
 			k.entries = append(k.entries, entry{ds[n], sidesOf(c, ds[n], kind)})
 			n++
 		}
-		if n > last {
-			k.reason = why
-		}
 		if kind == Found {
 			k.note = lastChanceNote(c, d)
 		}
-		for _, part := range k.parts() {
-			frames = append(frames, part.frameOf(kind))
+		own := k.frames(kind)
+		frames = append(frames, own...)
+		if n > last && why != (reason{}) {
+			k.reason = why
+			own = k.frames(kind)
 		}
+		with = append(with, own...)
 		i = n
 	}
-	return paired(frames, c.Span)
+	plain, shares := paired(frames, c.Span, nil)
+	if why != (reason{}) {
+		within, _ = paired(with, c.Span, shares)
+	}
+	return plain, within
+}
+
+// frames are the frames of like places.
+func (k content) frames(kind Kind) []frameOf {
+	var out []frameOf
+	for _, part := range k.parts() {
+		out = append(out, part.frameOf(kind))
+	}
+	return out
 }
 
 // alike reports whether a dimension at another place is told by the head of the first,

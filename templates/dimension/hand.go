@@ -37,6 +37,9 @@ const tallest layout.Mm = 165
 // between two sums.
 func (k content) handContents() []layout.Block {
 	least := k.handFrames()
+	if !k.back {
+		return least // it has no boxes beside those of the sums
+	}
 	k.before = true
 	if other := k.handFrames(); summed(other) < summed(least)-0.5 {
 		return other

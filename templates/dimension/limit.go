@@ -100,21 +100,6 @@ func limitOf(c *block.Composer, d *job.Dim, back, before bool, width layout.Mm) 
 	return p
 }
 
-// leftOn tells of a reading that is only recorded what is to be left, and on which pages:
-// those of dimensions at like places.
-func (p *limitParts) leftOn(c *block.Composer, ds ...*job.Dim) []string {
-	if !p.later {
-		return nil
-	}
-	var pages []string
-	for _, d := range ds {
-		if page := c.Page("left " + d.Mark); !slices.Contains(pages, page) {
-			pages = append(pages, page)
-		}
-	}
-	return []string{c.W.Dimension.LeftOnFound.With(leftWords(c, ds[0]), strings.Join(pages, ", "))}
-}
-
 // old puts in the limits of an old part, and of one that is mended.
 func (p *limitParts) old(c *block.Composer, d *job.Dim, width layout.Mm) {
 	p.add(c, d, d.Reuse, nil, c.W.Common.OldPart, width)

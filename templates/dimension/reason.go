@@ -21,32 +21,28 @@ const (
 	rowSaves    layout.Mm = 2
 )
 
-// reasonOf is the box for why readings of one step were not taken.
+// reasonOf is the box for why readings of one step were not taken; of a job of very many
+// dimensions one of several readings is not tried in their blocks.
 func reasonOf(c *block.Composer, written []*job.Dim, at layout.Ref) reason {
-	if len(written) == 1 {
+	switch {
+	case len(written) == 0 || len(written) > 1 && len(c.Job.Dims) > Many:
+		return reason{}
+	case len(written) == 1:
 		return reason{c.W.Common.NotTaken, written[0].At}
 	}
 	return reason{c.W.Step.NotTaken, at}
 }
 
-// withReason are readings with the box for why they were not taken in the last block;
-// nothing where that would make the blocks higher.
-func withReason(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref) []layout.Block {
-	written := Written(ds, kind)
-	if len(written) == 0 || len(written) > 1 && len(c.Job.Dims) > Many {
-		return nil
-	}
-	within := blocks(c, ds, kind, reasonOf(c, written, at))
-	if heightOf(within) > heightOf(blocks(c, ds, kind, reason{}))+0.5 {
-		return nil
-	}
-	return within
+// free reports whether blocks with the box for the reason are no higher than without it.
+func free(plain, within []layout.Block) bool {
+	return len(within) > 0 && heightOf(within) <= heightOf(plain)+0.5
 }
 
 // AsksReason reports whether the readings of a step need a box for why they were not taken
 // outside of their blocks.
 func AsksReason(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref) bool {
-	return len(Written(ds, kind)) > 0 && withReason(c, ds, kind, at) == nil
+	written := Written(ds, kind)
+	return len(written) > 0 && !free(blocks(c, ds, kind, reasonOf(c, written, at)))
 }
 
 // reasoned sets pieces in rows, in the place of one of them the box for the reason, which

@@ -115,7 +115,7 @@ func packColumn(c *block.Composer, d *job.Dim, rows []shim.Row) layout.Block {
 		}
 		lines = append(lines, layout.Beside(gap, line...))
 	}
-	return layout.Above(0.4, lines...)
+	return layout.Above(0, lines...)
 }
 
 // rolePack is on the texts of the table of packs.

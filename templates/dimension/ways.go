@@ -54,6 +54,10 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 		if b := k.besideBoxes(w, room); !b.empty {
 			try(beside(block.CellPad, pic, b), w)
 		}
+		k.verdictBeside(w, pic, full, func(b sized) {
+			b.h += aboveSaves
+			try(b, w)
+		})
 		if pic.empty {
 			try(k.headBeside(w, full), w)
 		} else {
@@ -101,6 +105,9 @@ func (k content) ways() []way {
 			for n := range cols {
 				for _, a := range above {
 					for _, before := range names {
+						if stacked && before {
+							continue // beside a tall verdict it saves nothing
+						}
 						out = append(out, way{limitInHead, stacked, n, before, a})
 					}
 				}

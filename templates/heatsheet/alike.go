@@ -134,7 +134,9 @@ func (s sheet) onTable() layout.Block {
 	}
 	degree := strings.Trim(s.u.Degree(), figure.NBSP)
 	place := s.Span - 3*temp - 3*time - cold - sign
-	column(place, "")
+	if len(s.each()) > 1 {
+		column(place, "")
+	}
 	column(temp, w.HeatOn.SetTo+", "+degree)
 	column(time, w.HeatOn.InAt)
 	column(temp, w.HeatOn.ShaftTemp+", "+degree)
@@ -145,11 +147,14 @@ func (s sheet) onTable() layout.Block {
 	column(sign, w.Common.Initials)
 	var rows []layout.Row
 	for _, h := range s.each() {
-		box := s.Value(layout.Number{Before: 3, Ref: h.At})
-		name := s.Para(place-2*t.PadX, []layout.Run{{Text: h.Mark, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Caption, " "+h.Place.Name)}, layout.ParaOpts{Ref: h.At})
+		box, none := s.Value(layout.Number{Before: 3, Ref: h.At}), layout.Block{}
 		tick := s.Tick(layout.Sub, "", h.At).Center(cold - 2*t.PadX)
-		none := layout.Block{}
-		rows = append(rows, layout.Row{Cells: []layout.Block{name, box, none, box, none, box, none, tick, none}, Middle: true, Ref: h.At})
+		cells := []layout.Block{box, none, box, none, box, none, tick, none}
+		if len(s.each()) > 1 {
+			name := s.Para(place-2*t.PadX, []layout.Run{{Text: h.Mark, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Caption, " "+h.Place.Name)}, layout.ParaOpts{Ref: h.At})
+			cells = append([]layout.Block{name}, cells...)
+		}
+		rows = append(rows, layout.Row{Cells: cells, Middle: true, Ref: h.At})
 	}
 	return t.Block(rows)
 }

@@ -19,8 +19,7 @@ func Sheet(c *block.Composer) []layout.Piece {
 	if len(c.Job.Heats) == 0 {
 		return nil
 	}
-	rule := c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, c.W.Heat.Rule)}, layout.ParaOpts{})
-	out := []layout.Piece{{Block: rule, KeepNext: true}}
+	out := []layout.Piece{c.RuleRuns(layout.T(layout.SubBold, c.W.Heat.Rule))}
 	group := 0
 	for _, family := range families(c, inOrder(c.Job, alikeHeats(c, c.Job.Heats))) {
 		for _, hs := range family {
@@ -60,8 +59,8 @@ func inOrder(jb *job.Job, groups [][]*job.Heat) [][]*job.Heat {
 // share it.
 func heatPieces(c *block.Composer, hs []*job.Heat, shared bool, group int) []layout.Piece {
 	var out []layout.Piece
-	head, h := heading(c, hs), hs[0]
-	named := *head
+	named, head := heading(c, hs)
+	h := hs[0]
 	for _, h := range hs {
 		named = named.Anchored("heat " + h.Mark)
 	}
@@ -73,7 +72,7 @@ func heatPieces(c *block.Composer, hs []*job.Heat, shared bool, group int) []lay
 	sheet := sheet{Composer: c, h: h, u: figure.UnitsOf(h), alike: hs, shared: shared}
 	for _, p := range sheet.pieces() {
 		p.Group = piece.Group
-		p.Under = append([]*layout.Block{head}, p.Under...)
+		p.Under = append([]*layout.Block{&head}, p.Under...)
 		out = append(out, p)
 	}
 	return out
@@ -88,9 +87,9 @@ func marksOf(hs []*job.Heat) string {
 	return strings.Join(out, ", ")
 }
 
-// heading is the heading of one heat, or of some that are alike, drawn again on each of
-// its pages.
-func heading(c *block.Composer, hs []*job.Heat) *layout.Block {
+// heading is the heading of one heat, or of some that are alike, and as it is drawn again on
+// each of its pages.
+func heading(c *block.Composer, hs []*job.Heat) (first, again layout.Block) {
 	name := "▶ " + marksOf(hs) + "  " + hs[0].What
 	var places, at []string
 	for _, h := range hs {
@@ -108,8 +107,7 @@ func heading(c *block.Composer, hs []*job.Heat) *layout.Block {
 		name += ", " + strings.Join(places, "; ")
 	}
 	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Sub, "   "+strings.Join(slices.Compact(at), " · "))}
-	b := layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: hs[0].At}), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
-	return &b
+	return c.Headed(runs, hs[0].At)
 }
 
 // Lines are the lines of a step that point to the heat sheet and say the one

@@ -76,8 +76,8 @@ next:
 // pieces set one joint, at all its places.
 func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	j := g[0]
-	head := heading(c, g)
-	group := layout.Piece{Block: anchored(head.Heading(2), g), Gap: 3, KeepNext: true, Title: j.Base + "  " + j.What, Level: 1}
+	first, head := heading(c, g)
+	group := layout.Piece{Block: anchored(first.Heading(2), g), Gap: 3, KeepNext: true, Title: j.Base + "  " + j.What, Level: 1}
 	out := []layout.Piece{group}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {
@@ -123,8 +123,8 @@ func anchored(b layout.Block, g []*job.Joint) layout.Block {
 	return b
 }
 
-// heading names a joint and the steps that turn it, and is drawn again on each page.
-func heading(c *block.Composer, g []*job.Joint) layout.Block {
+// heading names a joint and the steps that turn it, and as it is drawn again on each page.
+func heading(c *block.Composer, g []*job.Joint) (first, again layout.Block) {
 	var tight, loose []*job.Step
 	for _, s := range c.Job.Sections {
 		for _, st := range s.Steps {
@@ -148,7 +148,7 @@ func heading(c *block.Composer, g []*job.Joint) layout.Block {
 		name = "▶ " + g[0].Mark + "  " + g[0].What
 	}
 	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Body, "  ("+c.W.Pieces(g[0].Count())+")"), layout.T(layout.Sub, "   "+strings.Join(at, " · "))}
-	return layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: g[0].At}), c.Rule(layout.Heavy)).Pad(0.5, 0, 0.5, 0)
+	return c.Headed(runs, g[0].At)
 }
 
 // turns reports whether a list of fastenings has one of some joints in it.

@@ -161,6 +161,9 @@ func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
 	if once := onceTicks(c, g); !once.Empty() {
 		return []layout.Block{once}
 	}
+	if pairs := pairTable(c, g); !pairs.Empty() {
+		return []layout.Block{pairs}
+	}
 	if few := fewTable(c, g); !few.Empty() {
 		return []layout.Block{few}
 	}

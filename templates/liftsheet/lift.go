@@ -41,13 +41,13 @@ func rules(c *block.Composer) layout.Piece {
 	if slices.ContainsFunc(c.Job.Lifts, func(l *job.Lift) bool { return l.Result != nil && !l.ByHand }) {
 		runs = append(runs, layout.T(layout.Sub, " "+w.LookBefore))
 	}
-	return layout.Piece{Block: c.Para(c.Span, runs, layout.ParaOpts{}), KeepNext: true}
+	return c.RuleRuns(runs...)
 }
 
 // pieces set one lift.
 func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
-	head := heading(c, l)
-	out := []layout.Piece{{Block: head.Heading(2).Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}
+	first, head := heading(c, l)
+	out := []layout.Piece{{Block: first.Heading(2).Anchored("lift " + l.Mark), KeepNext: true, Title: l.Mark + "  " + l.What, Level: 1}}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {
 			if !b.Empty() {
@@ -70,7 +70,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 		}
 		ps[0].Gap = 3
 		for i := range ps[:len(ps)-1] {
-			ps[i].KeepNext = ps[i].KeepNext || whole || i < 2
+			ps[i].KeepNext = ps[i].KeepNext || whole || i < 2 || i == len(ps)-2
 		}
 		out = append(out, ps...)
 	}
@@ -86,8 +86,8 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	return out
 }
 
-// heading is the heading of a lift, drawn again on each page it runs on to.
-func heading(c *block.Composer, l *job.Lift) layout.Block {
+// heading is the heading of a lift, and as it is drawn again on each page it runs on to.
+func heading(c *block.Composer, l *job.Lift) (first, again layout.Block) {
 	var at []string
 	for _, st := range l.Steps {
 		at = append(at, c.StepRef(st))
@@ -96,7 +96,7 @@ func heading(c *block.Composer, l *job.Lift) layout.Block {
 	if len(at) > 0 {
 		runs = append(runs, layout.T(layout.Sub, "   "+c.W.Lift.MadeAt.With(strings.Join(at, ", "))))
 	}
-	return layout.Above(1, c.Para(c.Span, runs, layout.ParaOpts{Ref: l.At}), c.Rule(layout.Heavy)).Pad(1, 0, 1, 0)
+	return c.Headed(runs, l.At)
 }
 
 // refusal says why a lift cannot be computed, or must not be made although it could

@@ -120,8 +120,12 @@ func stoodBefore(st *job.Step, n *job.Caution) bool {
 // together.
 func runPieces(c *block.Composer, r run) []layout.Piece {
 	var out []layout.Piece
-	for _, b := range r.blocks {
-		out = append(out, layout.Piece{Block: b, Gap: 1})
+	for i, b := range r.blocks {
+		p := layout.Piece{Block: b, Gap: 1}
+		if i > 0 && b.W == c.Span && r.blocks[i-1].W == c.Span {
+			p.Gap = 0 // frames share their line
+		}
+		out = append(out, p)
 	}
 	if n := len(out); r.reason && n > 1 {
 		out[n-2].KeepNext = true // why a reading was not taken is written below its boxes
