@@ -43,14 +43,15 @@ func (c *Composer) CautionAgain(n *job.Caution) layout.Block {
 // each told in full before it: signal words, signs and hazards in one row where they fit.
 func (c *Composer) CautionsInRow(notes []*job.Caution) layout.Block {
 	var row []layout.Block
-	page := ""
+	last := ""
 	for _, n := range notes {
 		n = c.Note(n)
 		one := append([]layout.Block{c.signalPlate(n, rowNote)}, c.Signs(n, rowNote)...)
 		one = one[:min(len(one), 1+shortSigns)]
 		runs := []layout.Run{layout.T(layout.Strong, n.Hazard)}
-		if full := c.W.Cautions.InFull.With(c.Page("caution " + n.Key)); full != page {
-			runs, page = append(runs, layout.T(layout.Sub, "  "+full)), full
+		if anchor := "caution " + n.Key; last == "" || !c.SamePage(anchor, last) {
+			runs = append(runs, layout.T(layout.Sub, "  "+c.W.Cautions.InFull.With(c.Page(anchor))))
+			last = anchor
 		}
 		one = append(one, c.Line(0, runs, layout.ParaOpts{Ref: noteRef(n)}))
 		row = append(row, layout.Middle(1.2, one...))
@@ -132,7 +133,7 @@ func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block
 func (c *Composer) framed(blocks ...layout.Block) layout.Block {
 	row := layout.Middle(noteGap, blocks...)
 	row.W = c.Span - 3
-	return row.Pad(0.5, 1.5, 0.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
+	return row.Pad(0.25, 1.5, 0.25, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
 // noteGap is the room between the panel, the signs and the text of a note.

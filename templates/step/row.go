@@ -26,7 +26,7 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 		full[i] = linesBelow(c, first[i:i+1])
 	}
 	take := func(s signOff, r layout.Block, rest []layout.Piece) {
-		if short := layout.GapY - 0.5 - (r.H - s.number.H); st.Hours != nil && short > 0 {
+		if short := layout.GapY - 0.2 - (r.H - s.number.H); st.Hours != nil && short > 0 {
 			r = r.Pad(0, 0, short, 0) // from the box for hours
 		}
 		misfits := len(r.Misfits)
@@ -51,7 +51,7 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			take(s, around(c, st, s), slices.Concat(full...))
 		}
 	}
-	return row.Pad(0, 0, 0.5, 0).Anchored("step " + st.No), below
+	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below
 }
 
 // A signOff is one way to set the boxes in the head of a step: those below its number,

@@ -82,7 +82,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	}
 	out = inOneRow(c, out, lines)
 	if st.Hold != nil {
-		out = append(out, layout.Piece{Block: holdBar(c, st), Gap: 2})
+		out = append(out, layout.Piece{Block: holdBar(c, st), Gap: 1.4})
 	}
 	for i := range out[:len(out)-1] {
 		// The row stays with its first boxes, and the last ones with the hold and
