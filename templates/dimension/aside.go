@@ -20,7 +20,7 @@ func (k content) verdictBeside(w way, pic sized, width layout.Mm, try func(sized
 	boxes := flowRow(append(k.limit(w, width), k.boxes(e, w, width)...), width)
 	for _, aside := range []layout.Mm{block.RowWidth(verdict), widest(verdict)} {
 		if k.reason != (reason{}) {
-			aside = max(aside, leastReason)
+			aside = max(aside, k.leastReason())
 		}
 		right := k.flow(verdict, aside+0.01)
 		room := width - right.w - layout.GapX

@@ -104,7 +104,7 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	verdict := k.verdict(e, way{stacked: true})
 	aside := widest(verdict)
 	if k.reason != (reason{}) {
-		aside = max(aside, leastReason)
+		aside = max(aside, k.leastReason())
 	}
 	left := width - aside - layout.GapX
 	parts, items := k.handParts(e, left)

@@ -45,13 +45,20 @@ func AsksReason(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref) bool
 	return len(written) > 0 && !free(blocks(c, ds, kind, reasonOf(c, written, at)))
 }
 
+// leastReason is the least width of the box for the reason: that of its caption, if that is
+// longer.
+func (k content) leastReason() layout.Mm {
+	const ends = 1.5
+	return max(leastReason, k.Width(layout.Caption, k.reason.caption)+ends)
+}
+
 // reasoned sets pieces in rows, in the place of one of them the box for the reason, which
 // takes what its row leaves.
 func (k content) reasoned(items []layout.Block, at int, width layout.Mm) sized {
 	box := func(w layout.Mm) layout.Block {
 		return k.WideBox(layout.RoleWords, w, 1, k.reason.caption, k.reason.at)
 	}
-	least := min(leastReason, width)
+	least := min(k.leastReason(), width)
 	items[at] = box(least)
 	i := at
 	for _, r := range block.Rows(items, width) {

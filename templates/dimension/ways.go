@@ -92,7 +92,7 @@ func (k content) ways() []way {
 		stacks = []bool{false, true}
 	}
 	names := []bool{false}
-	if e := k.entries[0]; e.d.Positions.Kind == job.Single && (e.d.Box.Form == reading.Digits || e.d.Box.Form == reading.Fraction) {
+	if e := k.entries[0]; len(k.Job.Dims) <= Many && e.d.Positions.Kind == job.Single && (e.d.Box.Form == reading.Digits || e.d.Box.Form == reading.Fraction) {
 		names = []bool{false, true}
 	}
 	var out []way
