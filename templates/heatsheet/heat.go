@@ -176,7 +176,11 @@ func (s sheet) pieces() []layout.Piece {
 
 // besidePicture sets a small picture of the joint with sentences to its right.
 func (s sheet) besidePicture(lines []string) layout.Piece {
-	const w, gap layout.Mm = 70, 4
+	const gap layout.Mm = 4
+	w := layout.Mm(70)
+	if len(s.h.Neighbours) > 0 {
+		w = 76 // with them a shield, whose name needs its room
+	}
 	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointHeight)
 	if pic.Empty() {
 		return layout.Piece{Block: s.paras(layout.Body, lines)}
