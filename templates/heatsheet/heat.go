@@ -177,11 +177,11 @@ func (s sheet) pieces() []layout.Piece {
 // besidePicture sets a small picture of the joint with sentences to its right.
 func (s sheet) besidePicture(lines []string) layout.Piece {
 	const gap layout.Mm = 4
-	w := layout.Mm(70)
+	w, high := layout.Mm(70), picture.JointHeight
 	if len(s.h.Neighbours) > 0 {
-		w = 76 // with them a shield, whose name needs its room
+		w, high = w+6, high+4 // room for their distances and the name of the shield
 	}
-	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointHeight)
+	pic := picture.Joint(s.Setter, s.W, s.h, w, high)
 	if pic.Empty() {
 		return layout.Piece{Block: s.paras(layout.Body, lines)}
 	}
