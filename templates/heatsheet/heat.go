@@ -176,8 +176,12 @@ func (s sheet) pieces() []layout.Piece {
 
 // besidePicture sets a small picture of the joint with sentences to its right.
 func (s sheet) besidePicture(lines []string) layout.Piece {
-	const w, gap layout.Mm = 70, 4
-	pic := picture.Joint(s.Setter, s.W, s.h, w, picture.JointHeight)
+	const gap layout.Mm = 4
+	w, high := layout.Mm(70), picture.JointHeight
+	if len(s.h.Neighbours) > 0 {
+		w, high = w+6, high+4 // room for their distances and the name of the shield
+	}
+	pic := picture.Joint(s.Setter, s.W, s.h, w, high)
 	if pic.Empty() {
 		return layout.Piece{Block: s.paras(layout.Body, lines)}
 	}

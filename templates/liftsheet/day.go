@@ -137,7 +137,7 @@ func dayTable(c *block.Composer, l *job.Lift, under *layout.Block, padY layout.M
 		}
 		rows = append(rows, layout.Row{Cells: cells, Middle: true, Ref: l.At})
 	}
-	return t.Pieces(rows, under)
+	return t.Pieces(block.LastTogether(rows), under)
 }
 
 // trialColumns are the readings of the trial lift: the load cell, level or not, the gap at

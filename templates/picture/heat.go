@@ -23,7 +23,7 @@ type heatPicture struct {
 }
 
 // JointHeight is the height of the picture of the joint, which stands beside text.
-const JointHeight layout.Mm = 36
+const JointHeight layout.Mm = 38
 
 // Joint draws the joint to scale, cut along its axis: hub, shaft, shield and
 // neighbours at their distances. Empty when its sizes are not known.
