@@ -98,6 +98,26 @@ func inRuns(paper Paper, sheets []Sheet) []run {
 	return out
 }
 
+// RoomLeft is the room that sheets leave on their last page, and the height that a page of
+// them has for its flow, for pieces that are made as high as there is room.
+func RoomLeft(paper Paper, sheets []Sheet) (left, page Mm) {
+	runs := inRuns(paper, sheets)
+	if len(runs) == 0 {
+		return 0, 0
+	}
+	g := runs[len(runs)-1]
+	spans := breakPages(g.pieces, g.room, func(int, Mm) {})
+	last := spans[len(spans)-1]
+	used := heightOf(last.again)
+	for i := last.from; i < last.to; i++ {
+		if i > last.from {
+			used += g.pieces[i].Gap
+		}
+		used += g.pieces[i].on(i == last.from).H
+	}
+	return max(g.room-used, 0), g.room
+}
+
 func newRun(paper Paper, sh Sheet) run {
 	g := run{upright: paper, paper: paper}
 	if sh.Landscape {

@@ -14,7 +14,6 @@ const toldLead layout.Mm = 3.6
 // allSteps sets the sheet to turn to when unsure: every step, whole, with its page and what
 // a reader looks for, in two columns.
 func allSteps(c *composer) []layout.Piece {
-	out := []layout.Piece{c.RuleLine(c.W.AllSteps.Rule)}
 	back := map[*job.Step]*job.Step{}
 	for _, st := range c.Job.Steps() {
 		if st.Undoes != nil {
@@ -33,7 +32,8 @@ func allSteps(c *composer) []layout.Piece {
 			lines = append(lines, columnLine{b, 0.5, false})
 		}
 	}
-	return append(out, bands{width, layout.GapX, 75, c.Rule(layout.Rule), 1}.set(lines)...)
+	two := bands{width, layout.GapX, c.Rule(layout.Rule), 1}
+	return c.columnPages([]layout.Piece{c.RuleLine(c.W.AllSteps.Rule)}, lines, two)
 }
 
 // sectionRow are the lines above the steps of like sections, with their pages and hours,

@@ -12,64 +12,64 @@ type columnLine struct {
 	head  bool
 }
 
-// Bands are how lines are set in two columns.
+// Bands are how lines are set in two columns: the width of a column, the room between the
+// two, what stands at the foot of a band, and the room above one.
 type bands struct {
-	width, between layout.Mm // of a column, and between the two
-	most           layout.Mm // how high a column is at the most, for a band is not parted between pages
+	width, between layout.Mm
 	foot           layout.Block
-	gap            layout.Mm // above a band
-}
-
-// bandParted is what it counts for, in height, that a band ends within a section.
-const bandParted layout.Mm = 3
-
-// set sets lines in two columns, to be read down the first and then down the second, in
-// bands from edge to edge.
-func (b bands) set(lines []columnLine) []layout.Piece {
-	var out []layout.Piece
-	for _, cut := range b.cut(lines) {
-		left := columnOf(lines[cut[0]:cut[1]])
-		row := layout.Beside(b.between, left.Fill(b.width, left.H, 0, 0), columnOf(lines[cut[1]:cut[2]]))
-		out = append(out, layout.Piece{Block: layout.Above(footGap, row, b.foot), Gap: b.gap})
-	}
-	return out
-}
-
-// cut gives for each band its first line, the first of its second column, and that of the
-// next band: of all ways to cut the lines into bands, and each into its columns, that which
-// takes the least height.
-func (b bands) cut(lines []columnLine) [][3]int {
-	n := len(lines)
-	below := b.gap + b.foot.H
-	if !b.foot.Empty() {
-		below += footGap
-	}
-	least := make([]layout.Mm, n+1) // of all lines from one that begins a band
-	ends, cuts := make([]int, n), make([]int, n)
-	for i := n - 1; i >= 0; i-- {
-		for to := i + 1; to <= n; to++ {
-			cut, high := balanced(lines[i:to])
-			if to > i+1 && high > b.most {
-				break
-			}
-			cost := high + below + least[to]
-			if lines[to-1].head || to < n && !lines[to].head {
-				cost += bandParted
-			}
-			if ends[i] == 0 || cost < least[i] && !lines[to-1].head {
-				least[i], ends[i], cuts[i] = cost, to, i+cut
-			}
-		}
-	}
-	var out [][3]int
-	for i := 0; i < n; i = ends[i] {
-		out = append(out, [3]int{i, cuts[i], ends[i]})
-	}
-	return out
+	gap            layout.Mm
 }
 
 // footGap is the room between a band and what stands at its foot.
 const footGap layout.Mm = 1
+
+// leastColumn is how much room a page has at the least where the columns of a sheet begin.
+const leastColumn layout.Mm = 24
+
+// columnPages sets lines below other pieces of a sheet, in two columns as high as each page
+// has room, to be read down the first and then down the second; on the last page the columns
+// are as low as they can be. The last piece above, a title, stays with the first.
+func (c *composer) columnPages(above []layout.Piece, lines []columnLine, two bands) []layout.Piece {
+	if len(lines) == 0 {
+		return above
+	}
+	room, page := layout.RoomLeft(c.paper, append(c.before[:len(c.before):len(c.before)], layout.Sheet{Name: "above", Pieces: above, Follows: len(c.before) > 0}))
+	if room -= two.gap; room < leastColumn {
+		title := above[len(above)-1]
+		if title.AtTop != nil {
+			title.Block = *title.AtTop
+		}
+		room = page - title.Block.H - two.gap
+	}
+	out := above
+	for len(lines) > 0 {
+		to, at := two.onPage(lines, room)
+		left := columnOf(lines[:at])
+		row := layout.Beside(two.between, left.Fill(two.width, left.H, 0, 0), columnOf(lines[at:to]))
+		out = append(out, layout.Piece{Block: layout.Above(footGap, row, two.foot), Gap: two.gap})
+		lines, room = lines[to:], page
+	}
+	return out
+}
+
+// onPage is how many lines go on a page with so much room, and how many of them in the first
+// column: one at the least, and no head of others below it as the last.
+func (b bands) onPage(lines []columnLine, room layout.Mm) (to, left int) {
+	if !b.foot.Empty() {
+		room -= footGap + b.foot.H
+	}
+	to, left = 1, 1
+	for i := 2; i <= len(lines); i++ {
+		cut, high := balanced(lines[:i])
+		if high > room {
+			break
+		}
+		if !lines[i-1].head {
+			to, left = i, cut
+		}
+	}
+	return to, left
+}
 
 // balanced cuts lines in two columns so that the higher one is as low as it can be. It gives
 // the first line of the second column and the height.
@@ -114,6 +114,34 @@ func columnOf(lines []columnLine) layout.Block {
 	return layout.Above(0, out...)
 }
 
+// leastRows cuts rows into bands of two columns, none higher than most: of all ways that
+// which takes the least height. It gives for each band its first row, the first of its second
+// column, and that of the next band.
+func leastRows(lines []columnLine, most layout.Mm) [][3]int {
+	n := len(lines)
+	least := make([]layout.Mm, n+1) // of all rows from one that begins a band
+	ends, cuts := make([]int, n), make([]int, n)
+	for i := n - 1; i >= 0; i-- {
+		for to := i + 1; to <= n; to++ {
+			cut, high := balanced(lines[i:to])
+			if to > i+1 && high > most {
+				break
+			}
+			if cost := high + least[to] + bandCost; ends[i] == 0 || cost < least[i] {
+				least[i], ends[i], cuts[i] = cost, to, i+cut
+			}
+		}
+	}
+	var out [][3]int
+	for i := 0; i < n; i = ends[i] {
+		out = append(out, [3]int{i, cuts[i], ends[i]})
+	}
+	return out
+}
+
+// bandCost is what a band more counts for, in height: fewer and higher ones are easier to read.
+const bandCost layout.Mm = 0.5
+
 // twoTables sets the rows of a table of half the width in two columns, each row as high as it
 // needs. The last rows of the two end on a level.
 func (c *composer) twoTables(g block.Grid, rows []layout.Row) []layout.Piece {
@@ -129,7 +157,7 @@ func (c *composer) twoTables(g block.Grid, rows []layout.Row) []layout.Piece {
 	for i := range t.Columns {
 		t.Columns[i].Head = layout.Block{}
 	}
-	for _, cut := range (bands{width: t.Width(), most: mostRows}).cut(lines) {
+	for _, cut := range leastRows(lines, mostRows) {
 		high := max(columnHeight(lines[cut[0]:cut[1]]), columnHeight(lines[cut[1]:cut[2]]))
 		column := func(from, to int) layout.Block {
 			var all []layout.Block
@@ -151,4 +179,4 @@ func (c *composer) twoTables(g block.Grid, rows []layout.Row) []layout.Piece {
 }
 
 // mostRows is how high the rows of a table in two columns are that a page does not part.
-const mostRows layout.Mm = 40
+const mostRows layout.Mm = 28

@@ -35,12 +35,12 @@ func cautions(c *composer) []layout.Piece {
 		out = append(out, layout.Piece{Block: c.Heading(w.Cautions.CautionsTitle), Gap: 4, KeepNext: true})
 	}
 	const between = 2
-	two := bands{width: (c.Span - between) / 2, between: between, most: 90, gap: noteGap}
+	two := bands{width: (c.Span - between) / 2, between: between, gap: noteGap}
 	var all []columnLine
 	for _, n := range notes {
 		all = append(all, columnLine{c.cautionInFull(n, two.width), noteGap, false})
 	}
-	out = append(out, two.set(all)...)
+	out = c.columnPages(out, all, two)
 	for i, s := range j.Spared {
 		if i == 0 {
 			out = append(out, layout.Piece{Block: c.Heading(w.Cautions.SparedTitle), Gap: 5, KeepNext: true})
@@ -73,7 +73,7 @@ func (c *composer) signalLegend() layout.Block {
 	half := (c.Span - layout.GapX) / 2
 	width, plates := half, map[string]layout.Block{}
 	for _, signal := range []string{"danger", "warning", "caution", "notice"} {
-		plates[signal] = sign.Panel(c.Setter, w.Cautions.Signal[signal], signal != "notice", 8, nil)
+		plates[signal] = sign.Panel(c.Setter, w.Cautions.Signal[signal], signal != "notice", 7, nil)
 		if half-plates[signal].W-3 < leastMeaning {
 			width = c.Span
 		}
@@ -91,7 +91,7 @@ func (c *composer) signalLegend() layout.Block {
 	} else {
 		rows = append(rows, one("danger"), one("warning"), one("caution"), one("notice"))
 	}
-	return layout.Above(1.2, append(rows, c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Cautions.SignalSource)}, layout.ParaOpts{}))...)
+	return layout.Above(1, append(rows, c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Cautions.SignalSource)}, layout.ParaOpts{}))...)
 }
 
 // leastMeaning is the least width that the meaning of a signal word is set in.

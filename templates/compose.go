@@ -136,9 +136,10 @@ type composer struct {
 	stamping bool
 	levelQ   bool // codes of tags at level Q, for a label without room at level H
 
-	sheet map[string][2]int // first and last page of each sheet, from the pass before
-	names map[int][]string  // the sheets that each page carries, from the pass before
-	total int               // pages of the pack, from the pass before
+	sheet  map[string][2]int // first and last page of each sheet, from the pass before
+	names  map[int][]string  // the sheets that each page carries, from the pass before
+	total  int               // pages of the pack, from the pass before
+	before []layout.Sheet    // those on whose last page a sheet goes on
 	// boxesOn counts the boxes of each role on each sheet, from the pass before.
 	boxesOn map[string]map[string]int
 }
@@ -233,6 +234,10 @@ func (c *composer) sheets() []layout.Sheet {
 	for _, k := range c.bound() {
 		follows := k.follows && work == k.handover && out[len(out)-1].Landscape == landscape[k.name]
 		c := c.forSheet(k, follows)
+		c.before = out
+		if !follows {
+			c.before = nil
+		}
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
 			continue

@@ -24,7 +24,7 @@ func counts(c *composer) []layout.Piece {
 	for _, k := range kinds {
 		rows = append(rows, g.Row(k.At, g.About(0, k.Name, c.kindFacts(k), k.At), g.Text(1, layout.Strong, strconv.Itoa(k.Off), k.At)))
 	}
-	out := append([]layout.Piece{c.RuleLine(w.Counts.Rule)}, c.twoTables(g, append(rows, g.Blank(1)...))...)
+	out := append([]layout.Piece{c.RuleLine(w.Counts.Rule)}, c.twoTables(g, append(rows, g.Blank(len(rows)%2)...))...)
 	out[0] = anchored(out[0], "counts")
 	out[len(out)-1].KeepNext = true
 	var by []layout.Block

@@ -13,7 +13,7 @@ func deviations(c *composer) []layout.Piece {
 	w := c.W
 	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Deviations.Step, 18), block.Col(w.Deviations.What, 0), block.Col(w.Deviations.Agreed, 32), block.Col(w.Deviations.Effect, 46))
 	var rows []layout.Row
-	for i := range blanks(len(c.Job.Steps()), 12, 3, deviationRows) {
+	for i := range deviationRows {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, strconv.Itoa(i+1), nil)))
 	}
 	out := c.ListSheet(w.Deviations.Rule, g, rows)
@@ -26,7 +26,7 @@ func deviations(c *composer) []layout.Piece {
 }
 
 const (
-	deviationRows           = 6 // at the most: each page of work has two at its foot
+	deviationRows           = 8 // besides two at the foot of each page
 	handovers               = 2
 	handoverH     layout.Mm = 17
 	sketchH       layout.Mm = 60

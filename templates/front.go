@@ -21,7 +21,7 @@ func front(c *composer) []layout.Piece {
 	blocks = append(blocks, c.inThePack(), c.sectionList(), c.legend(), c.checkBar(), c.release())
 	var out []layout.Piece
 	for i, b := range blocks {
-		gap := layout.Mm(3.5)
+		gap := layout.Mm(2.5)
 		if i == 0 || i > 1 && i <= listed {
 			gap = 2
 		}

@@ -15,8 +15,8 @@ func gather(c *composer) []layout.Piece {
 	out := c.instrumentList(s.Instruments)
 	out = append(out, c.toolList(s.Tools)...)
 	used := []block.Column{block.Col(w.Gather.HowMuch, 12), block.Col(w.Gather.Issued, 12.5), block.Col(w.Gather.Used, 11.5), block.Col(w.Gather.Returned, 16)}
-	out = append(out, c.supplyList(s.Spares, append([]block.Column{block.Col(w.Gather.Spares, 0)}, used...)...)...)
-	out = append(out, c.supplyList(s.Consumables, append([]block.Column{block.Col(w.Gather.Consumables, 0)}, used...)...)...)
+	out = append(out, c.supplyList(s.Spares, 0, append([]block.Column{block.Col(w.Gather.Spares, 0)}, used...)...)...)
+	out = append(out, c.supplyList(s.Consumables, 1, append([]block.Column{block.Col(w.Gather.Consumables, 0)}, used...)...)...)
 	if len(out) == 0 {
 		return nil
 	}
@@ -63,12 +63,13 @@ func baseMarks(ds []*job.Dim) []string {
 // toolList is the list of tools: what is issued comes back, none of it is used up.
 func (c *composer) toolList(list []*job.Supply) []layout.Piece {
 	w := c.W.Gather
-	return c.supplyList(list, block.Col(w.Tools, 0), block.Col(w.HowMuch, 12), block.Col(w.Issued, 13), block.Col(w.Returned, 16))
+	return c.supplyList(list, 1, block.Col(w.Tools, 0), block.Col(w.HowMuch, 12), block.Col(w.Issued, 13), block.Col(w.Returned, 16))
 }
 
 // supplyList is one of the lists of tools, spares and consumables, in one column or two
-// beside each other, whichever is lower.
-func (c *composer) supplyList(list []*job.Supply, cols ...block.Column) []layout.Piece {
+// beside each other, whichever is lower; with empty rows as said at the least, and one that
+// fills the second column.
+func (c *composer) supplyList(list []*job.Supply, blank int, cols ...block.Column) []layout.Piece {
 	if len(list) == 0 {
 		return nil
 	}
@@ -80,10 +81,10 @@ func (c *composer) supplyList(list []*job.Supply, cols ...block.Column) []layout
 		return rows
 	}
 	one := c.Grid(cols...)
-	single := one.Under(append(set(one), one.Blank(1)...))
+	single := one.Under(append(set(one), one.Blank(blank)...))
 	half := c.TwoUp(cols...)
-	double := c.twoTables(half, append(set(half), half.Blank(1)...))
-	double[0].Gap = layout.GapY
+	double := c.twoTables(half, append(set(half), half.Blank(max(blank, len(list)%2))...))
+	double[0].Gap = single[0].Gap
 	if height(double) < height(single) {
 		return double
 	}

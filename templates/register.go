@@ -11,12 +11,13 @@ import (
 	"matchmark/templates/block"
 )
 
-// registerTick is the width of the box for the stub, registerPad the room about a text, and
-// registerLead the distance between its few lines.
+// registerTick is the width of the box for the stub, registerPad and registerPadY the room
+// about a text, and registerLead the distance between its few lines.
 const (
 	registerLead layout.Mm = 3.5
 	registerTick layout.Mm = 8
 	registerPad  layout.Mm = 0.6
+	registerPadY layout.Mm = 0.3
 )
 
 // register sets the container register: a card a tag, two beside each other, with boxes for
@@ -33,11 +34,11 @@ func register(c *composer) []layout.Piece {
 		for _, t := range pair {
 			text, boxes := c.registerText(t), c.registerTiers(t)
 			cards = append(cards, text, boxes)
-			high = max(high, text.H+2*registerPad+boxes.H)
+			high = max(high, text.H+2*registerPadY+boxes.H)
 		}
 		var row layout.Block
 		for i, t := range pair {
-			text, boxes := cards[2*i].Pad(registerPad, 0, 0, registerPad), cards[2*i+1]
+			text, boxes := cards[2*i].Pad(registerPadY, 0, 0, registerPad), cards[2*i+1]
 			card := layout.Above(0, text.Fill(c.cardWidth(), high-boxes.H, 0, 0), boxes).Border(layout.Rect{Weight: layout.Outline})
 			row = layout.Beside(0, row, card.Anchored("register "+t.Mark))
 		}

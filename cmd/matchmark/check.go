@@ -64,7 +64,7 @@ func (c *checkFlags) write(s streams, told []checked) error {
 }
 
 // proof loads one definition and, when it has no error, composes it on both
-// papers at once: all that can be told of it.
+// papers, at once where it is not too large: all that can be told of it.
 func proof(files fs.FS, in packs.Inputs) (*job.Job, source.Problems) {
 	jb, problems := packs.Load(files, in)
 	if problems.Errors() > 0 {
@@ -76,18 +76,38 @@ func proof(files fs.FS, in packs.Inputs) (*job.Job, source.Problems) {
 		return misfits
 	}
 	var onLetter source.Problems
-	var both sync.WaitGroup
-	both.Go(func() { onLetter = on(layout.Letter) })
+	var letter sync.WaitGroup
+	atOnce := !large(jb)
+	if atOnce {
+		letter.Go(func() { onLetter = on(layout.Letter) })
+	}
 	onA4 := on(layout.A4)
-	both.Wait()
+	letter.Wait()
 	if slices.ContainsFunc(onA4, func(p source.Problem) bool { return p.Code == "too-many" }) {
 		problems = append(problems, onA4...) // a hundred pages more or less on Letter
 	} else {
+		if !atOnce {
+			onLetter = on(layout.Letter)
+		}
 		problems = append(problems, onBoth(onA4, onLetter)...)
 	}
 	problems.Sort()
 	return jb, problems
 }
+
+// large reports whether a job is so large that its packs for both papers would take too
+// much memory at one time.
+func large(jb *job.Job) bool {
+	n := len(jb.Dims)
+	for _, s := range jb.Sections {
+		n += len(s.Steps)
+	}
+	return n > mostAtOnce
+}
+
+// mostAtOnce is how many steps and dimensions a job may have together for that: five times
+// those of the largest starter.
+const mostAtOnce = 1000
 
 // onBoth joins the problems of the two papers: one that both have is told once,
 // one of a single paper says which.

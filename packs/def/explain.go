@@ -4,7 +4,6 @@ import (
 	_ "embed"
 	"fmt"
 	"io"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -83,12 +82,12 @@ func keyNames(s shape) []string {
 var say string
 
 // sayRow is a row of the table of things to be said: number, what, line.
-var sayRow = regexp.MustCompile("(?m)^\\| \\d+ \\| ([^|]+) \\| `((?:[^`|]|\\\\\\|)+)` \\|")
+var sayRow = pattern("(?m)^\\| \\d+ \\| ([^|]+) \\| `((?:[^`|]|\\\\\\|)+)` \\|")
 
 // ExplainLimits writes the forty things that procedures ask of a limit or a step, with
 // the line that says each, as SAY.md has them.
 func ExplainLimits(w io.Writer) {
-	for _, m := range sayRow.FindAllStringSubmatch(say, -1) {
+	for _, m := range sayRow().FindAllStringSubmatch(say, -1) {
 		fmt.Fprintf(w, "%s\n    %s\n", m[1], strings.ReplaceAll(m[2], `\|`, "|"))
 	}
 }

@@ -185,7 +185,7 @@ func (r *reader) cutByComma(m *yaml.Node, i int, known func(string) bool) int {
 }
 
 // wordKey is what a key looks like, known or not.
-var wordKey = regexp.MustCompile(`^[\p{L}\d -]+$`)
+var wordKey = pattern(`^[\p{L}\d -]+$`)
 
 // unknownKey reports a key that the map cannot have, and gives the one that was
 // probably meant, "" if none is near. One that the map lacks is meant before others.
@@ -208,7 +208,7 @@ func (r *reader) unknownKey(key source.Text, k shape, lacking []string) string {
 	if near != "" {
 		help = append(help, "did you mean "+near+"?")
 	}
-	if near == "" && !wordKey.MatchString(key.Value) {
+	if near == "" && !wordKey().MatchString(key.Value) {
 		help = append(help, "a text with a colon and a blank in it needs quotes")
 	}
 	help = append(help, "keys of "+article(k.title())+": "+strings.Join(names, ", "))

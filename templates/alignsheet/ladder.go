@@ -183,7 +183,7 @@ func (t setTable) rung(i int, r align.Rung) layout.Block {
 }
 
 // example does the ladder for readings that are made up.
-func (s sheet) example() []layout.Block {
+func (s sheet) example(head *layout.Block) []layout.Piece {
 	w, ex := s.W, s.a.Example
 	var lines []layout.Block
 	for _, d := range s.a.Setup.Dials() {
@@ -206,7 +206,7 @@ func (s sheet) example() []layout.Block {
 	}
 	left, right := layout.Above(0.3, cols[0]...), layout.Above(0.3, cols[1]...)
 	lines = append(lines, layout.Beside(gap, left.Fill(width, left.H, 0, 0), right))
-	return []layout.Block{layout.Above(1.2, s.Heading(w.Alignment.ExampleTitle), layout.Above(0.6, lines...))}
+	return []layout.Piece{{Block: layout.Above(1.2, s.Heading(w.Alignment.ExampleTitle), layout.Above(0.6, lines...)), Gap: 3, Under: []*layout.Block{head}}}
 }
 
 // clock are the places of a dial in the order in which they are read.

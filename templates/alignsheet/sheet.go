@@ -60,9 +60,10 @@ func (s sheet) pieces() []layout.Piece {
 		return out
 	}
 	add(2, picture.Alignment(s.Setter, w, a, s.Span))
-	add(2, s.facts()...)
-	add(3, s.softFoot()...)
-	add(3, s.example()...)
+	add(1.2, s.facts()...)
+	for _, ps := range [][]layout.Piece{s.softFoot(&head), s.example(&head)} {
+		out = append(out, ps...)
+	}
 	return append(out, s.tables(&head)...)
 }
 
@@ -107,7 +108,7 @@ func (s sheet) facts() []layout.Block {
 	if l := a.Limits; l != nil && a.Row != nil {
 		limits = w.Alignment.LimitsAre.With(strconv.Itoa(l.Speed), strconv.Itoa(a.Row.UpTo), a.Row.Offset.Print(), a.Row.Angle.Print(), print(l.Over), l.Source)
 	}
-	return []layout.Block{layout.Above(0.8, s.line(layout.Body, strings.Join(lines, " ")), s.line(layout.Limit, limits), s.line(layout.Strong, w.Alignment.Signs))}
+	return []layout.Block{s.line(layout.Body, strings.Join(lines, " ")), layout.Above(0.8, s.line(layout.Limit, limits), s.line(layout.Strong, w.Alignment.Signs))}
 }
 
 // targetLine says where the cold shaft is to stand.
@@ -152,7 +153,7 @@ func signed(n units.Number) string {
 }
 
 // softFoot is the table of feet that spring up.
-func (s sheet) softFoot() []layout.Block {
+func (s sheet) softFoot(head *layout.Block) []layout.Piece {
 	a, w := s.a, s.W
 	if a.SoftFoot == nil {
 		return nil
@@ -174,7 +175,10 @@ func (s sheet) softFoot() []layout.Block {
 		}
 		rows = append(rows, layout.Row{Cells: cells, Middle: true})
 	}
-	return []layout.Block{layout.Above(1.2, s.Heading(w.Alignment.SoftTitle), s.line(layout.Body, w.Alignment.SoftRule.With(a.SoftFoot.Print(), a.SoftFootSource)), t.Block(rows))}
+	rule := layout.Above(1.2, s.Heading(w.Alignment.SoftTitle), s.line(layout.Body, w.Alignment.SoftRule.With(a.SoftFoot.Print(), a.SoftFootSource)))
+	table := t.Pieces(rows, head)
+	table[0].Gap = 1.2
+	return append([]layout.Piece{{Block: rule, Gap: 3, KeepNext: true, Under: []*layout.Block{head}}}, table...)
 }
 
 // after is how many decimals a reading has, before how many digits stand before them:

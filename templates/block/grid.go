@@ -120,6 +120,6 @@ func (c *Composer) ListSheet(rule string, g Grid, rows []layout.Row) []layout.Pi
 // Under sets a table below another one on the same sheet.
 func (g Grid) Under(rows []layout.Row) []layout.Piece {
 	out := g.Table.Pieces(LastTogether(rows))
-	out[0].Gap = layout.GapY
+	out[0].Gap = 2.5
 	return out
 }

@@ -5,7 +5,7 @@ package block
 // page numbers in it.
 
 // mostShared is for how many things this is kept at a time: those of one step.
-const mostShared = 16
+const mostShared = 64
 
 type shared struct {
 	value any
@@ -21,23 +21,23 @@ func (c *Composer) NewPass() {
 
 // Shared gives what is shared by all that is set under a key, fresh if it is the first.
 // Who has set something with it calls done, so that it is set again when a page number in
-// what it shares is another one.
+// what it shares is another one; of two things the one that was begun later is done first.
 func (c *Composer) Shared(key any, fresh func() any) (value any, done func()) {
 	k := c.Kept
 	if k == nil {
 		return fresh(), func() {}
 	}
+	outer := k.asked
+	k.asked = nil
 	at := keptKey{key, c.Later == nil}
 	s := k.shared[at]
 	if s == nil {
+		s = &shared{value: fresh()}
 		if len(k.shared) == 0 || len(k.shared) >= mostShared {
 			k.shared = map[keptKey]*shared{}
 		}
-		s = &shared{value: fresh()}
 		k.shared[at] = s
 	}
-	outer := k.asked
-	k.asked = nil
 	return s.value, func() {
 		s.asked = appendNew(s.asked, k.asked)
 		k.asked = appendNew(outer, s.asked)

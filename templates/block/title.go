@@ -33,7 +33,7 @@ func (c *Composer) TitleLine(title string, runs ...layout.Run) layout.Piece {
 	at := max(high, text.H+0.5)
 	line := layout.Drawn(c.Span, at, layout.Item{Y: at - layout.Heavy/2, Shape: layout.Line{DX: c.Span, Weight: layout.Heavy}})
 	b := layout.Overlay(line, plate.At(0, at-high), text.At(plate.W+between, (at-text.H)/2))
-	return layout.Piece{Block: b.Pad(0, 0, 2, 0), Gap: 4, KeepNext: true}
+	return layout.Piece{Block: b.Pad(0, 0, 2, 0), Gap: 3.5, KeepNext: true}
 }
 
 // titlePlate is the height of the plate of a title in the flow.

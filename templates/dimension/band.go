@@ -77,7 +77,7 @@ func paired(frames []frameOf, span layout.Mm, shares map[int]int) ([]layout.Bloc
 		if shares == nil {
 			only = allShares
 		}
-		two, share := sideBySide(frames[i], frames[i+1], span, only)
+		two, share := sideBySide(frames[i], frames[i+1], span, least[i]-1-pairSaves-least[i+2], only)
 		if h := two.H + 1 + pairSaves + least[i+2]; !two.Empty() && h < least[i] {
 			least[i], pairs[i], taken[i] = h, two, share
 		}
@@ -98,8 +98,9 @@ func paired(frames []frameOf, span layout.Mm, shares map[int]int) ([]layout.Bloc
 const allShares = -1
 
 // sideBySide sets two frames beside each other, as high as the higher one, in one share of the
-// width or in the best of all, which it tells; nothing where they do not go into the width.
-func sideBySide(a, b frameOf, span layout.Mm, only int) (least layout.Block, share int) {
+// width or in the best of all, which it tells; nothing where they do not go into the width. A
+// pair of which the first alone is well above the most height is not set.
+func sideBySide(a, b frameOf, span, most layout.Mm, only int) (least layout.Block, share int) {
 	if a.in == nil || b.in == nil {
 		return least, 0
 	}
@@ -108,7 +109,11 @@ func sideBySide(a, b frameOf, span layout.Mm, only int) (least layout.Block, sha
 		if only != allShares && only != i {
 			continue
 		}
-		x, y := a.in(room*left), b.in(room*(1-left))
+		x := a.in(room * left)
+		if x.H >= most+1 {
+			continue
+		}
+		y := b.in(room * (1 - left))
 		if x.Empty() || y.Empty() || len(x.Misfits)+len(y.Misfits) > 0 {
 			continue
 		}

@@ -195,10 +195,7 @@ func (k content) contents(kind Kind) []layout.Block {
 	if out[0].Empty() {
 		return nil // nothing goes into the width
 	}
-	what := "left "
-	if kind == Found {
-		what = "found "
-	}
+	what := sideOf(kind)
 	for i := range out {
 		out[i] = padded(k.Composer, out[i])
 	}
@@ -206,6 +203,14 @@ func (k content) contents(kind Kind) []layout.Block {
 		out[0] = anchors(k.Composer, out[0], e.d, what)
 	}
 	return out
+}
+
+// sideOf begins the names of pages at one of the uses of a dimension.
+func sideOf(kind Kind) string {
+	if kind == Found {
+		return "found "
+	}
+	return "left "
 }
 
 // frameOf is a dimension in its frames, over the whole width or in less.

@@ -36,7 +36,7 @@ func boxItems(c *block.Composer, d *job.Dim, sides []Side, tables []layout.Block
 		return []layout.Block{boxGrid(c, d, sides[0], w.cols, width)}
 	}
 	if workOf(sides) == &d.LeftWork {
-		out = append(out, adjustItems(c, d)...)
+		out = append(out, adjustItems(c, d, w.before)...)
 	}
 	return out
 }

@@ -37,7 +37,7 @@ const tallest layout.Mm = 165
 // between two sums.
 func (k content) handContents() []layout.Block {
 	least := k.handFrames()
-	if !k.back {
+	if !k.back && len(workOf(k.entries[0].sides).Limits) == 0 {
 		return least // it has no boxes beside those of the sums
 	}
 	k.before = true
@@ -58,22 +58,14 @@ func summed(bs []layout.Block) (h layout.Mm) {
 // handFrames are handContents with the names of single boxes above them, or before.
 func (k content) handFrames() []layout.Block {
 	width := k.Span - 2*block.CellPad
-	e := k.entries[0]
-	parts, items := k.handParts(e, width)
-	items = append(items, extraItems(k.Composer, e.d, e.sides)...)
-	row := k.flow(append(items[:len(items):len(items)], k.verdict(e, way{})...), width)
-	if low := k.flow(append(items, k.verdict(e, way{stacked: true})...), width); low.h < row.h-0.5 {
-		row = low
-	}
-	parts = append(parts, layout.Above(layout.GapY, row.make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
+	parts := k.handPieces(width)
 	out := []layout.Block{}
 	frame := k.handHead(width)
 	whole := layout.Above(layout.GapY, append([]layout.Block{frame}, parts...)...)
 	for _, p := range parts {
 		if whole.H > tallest && frame.H+layout.GapY+p.H > tallFrame {
 			out = append(out, frame)
-			runs := []layout.Run{markRun(k.Composer, e.d.Mark, width), layout.T(layout.Strong, "  "+e.d.What)}
-			frame = k.Para(width, runs, layout.ParaOpts{Ref: e.d.At}) // the next page may begin here
+			frame = k.shortHead(width) // the next page may begin here
 		}
 		frame = layout.Above(layout.GapY, frame, p)
 	}
@@ -82,6 +74,27 @@ func (k content) handFrames() []layout.Block {
 		return []layout.Block{one}
 	}
 	return out
+}
+
+// handPieces are the sums of a dimension and last the row with its boxes and its verdict.
+func (k content) handPieces(width layout.Mm) []layout.Block {
+	e := k.entries[0]
+	parts, items := k.handParts(e, width)
+	items = append(items, extraItems(k.Composer, e.d, e.sides)...)
+	row := k.flow(append(items[:len(items):len(items)], k.verdict(e, way{})...), width)
+	if low := k.flow(append(items, k.verdict(e, way{stacked: true})...), width); low.h < row.h-0.5 {
+		row = low
+	}
+	return append(parts, layout.Above(layout.GapY, row.make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
+}
+
+// shortHead is the head of a dimension where it goes on.
+func (k content) shortHead(width layout.Mm) layout.Block {
+	runs := []layout.Run{markRun(k.Composer, k.d().Mark, width), layout.T(layout.Strong, "  "+k.d().What)}
+	for _, l := range limitOf(k.Composer, k.d(), k.back, false, width).lines {
+		runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
+	}
+	return k.Para(width, runs, layout.ParaOpts{Ref: k.d().At})
 }
 
 // handBeside has the verdict in a column on the right of the sums; nothing where the sums
@@ -188,9 +201,9 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 		}
 		return append(parts, rows...), append(append(items, limit...), ends...)
 	case s.work.Formula == nil && d.OneIs == nil:
-		return parts, append(limit, boxItems(c, d, sides, k.tables(e), way{before: k.before}, width)...)
+		return parts, append(append(ends, limit...), boxItems(c, d, sides, k.tables(e), way{before: k.before}, width)...)
 	}
-	items = limit
+	items = append(ends, limit...)
 	if sides[0].Copied && d.Positions.Boxes() == 1 {
 		items = append(items, sideItems(c, d, sides[:1], k.before, width)...)
 	}
@@ -199,7 +212,7 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 	}
 	parts = append(parts, ladders(c, d, s.work.Formula, s, k.limitTold, width)...)
 	if s.work == &d.LeftWork && d.Positions.Boxes() == 1 {
-		items = append(items, adjustItems(c, d)...)
+		items = append(items, adjustItems(c, d, k.before)...)
 	}
 	return parts, items
 }

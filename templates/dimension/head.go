@@ -69,7 +69,7 @@ const headLines, lineSaves layout.Mm = 0.4, 2
 // limit are the pieces of the limit that stand before the boxes.
 func (k content) limit(w way, width layout.Mm) []layout.Block {
 	if w.limitInHead && len(k.entries) == 1 {
-		return limitOf(k.Composer, k.d(), k.back, w.before, width).boxes
+		return listOnce(k.tried.ends, headKey{w.before, width}, func() []layout.Block { return limitOf(k.Composer, k.d(), k.back, w.before, width).boxes })
 	}
 	if w.limitInHead {
 		return nil

@@ -12,8 +12,8 @@ import (
 )
 
 // limitLadders sets the sums that give the ends of limits, and the boxes for the
-// ends of a size with a tolerance, their names above them or before: with its sum, or of a
-// pack of shims, which is judged last, apart.
+// ends of a size with a tolerance, their names above them or before: those of one of several
+// with its sum, others apart.
 func limitLadders(c *block.Composer, d *job.Dim, w job.Working, before bool, width layout.Mm) (out, last []layout.Block) {
 	for _, l := range w.Limits {
 		prefix := ""
@@ -33,7 +33,7 @@ func limitLadders(c *block.Composer, d *job.Dim, w job.Working, before bool, wid
 					out = append(out, rungs(c, d, ladder, ladderEnd{name: prefix + name, position: n, at: i}, width))
 					if l.At != nil && l.Test.Rule == reading.Nominal {
 						ends := limitEnds(c, d, l, i, before)
-						if d.Shims != nil {
+						if d.Shims != nil || !ladder.Each && len(w.Limits) == 1 {
 							last = append(last, ends...)
 						} else {
 							out = append(out, block.FlowRow(ends, width))

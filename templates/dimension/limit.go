@@ -181,31 +181,6 @@ func ByPosition(c *block.Composer, d *job.Dim, by []*reading.Limit) string {
 	return strings.Join(out, " · ")
 }
 
-// SourcesDiffer tell what the sources say that differ, the one used first in sight.
-func SourcesDiffer(c *block.Composer, d *job.Dim, width layout.Mm) []layout.Block {
-	if len(d.Says) == 0 {
-		return nil
-	}
-	w := c.W
-	runs := []layout.Run{{Text: w.Dimension.SourcesDiffer, Style: layout.SubBold, Deco: layout.Boxed}}
-	for _, s := range d.Says {
-		text := "  " + s.Source + ": " + s.Text
-		if s.Note != "" {
-			text += " (" + s.Note + ")"
-		}
-		runs = append(runs, layout.T(layout.Sub, text))
-		if !s.Used {
-			continue
-		}
-		used := w.Dimension.Used
-		if s.Hold != nil {
-			used += ", " + w.Dimension.ChosenAt.With(s.Hold.Mark)
-		}
-		runs = append(runs, layout.T(layout.Sub, " "), layout.Run{Text: used, Style: layout.SubBold, Deco: layout.Inverse})
-	}
-	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: d.At})}
-}
-
 // LimitNotes are the small lines below a limit.
 func LimitNotes(c *block.Composer, d *job.Dim, width layout.Mm, back bool) []layout.Block {
 	runs := noteRuns(c, d, back)

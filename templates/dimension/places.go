@@ -212,7 +212,7 @@ func (k content) placeRows(e *entry, w way, how placesWay) []placeRow {
 	last.entry = e
 	last.tail = append(last.tail, limitOf(c, e.d, k.back, false, k.Span).boxes...)
 	if workOf(e.sides) == &e.d.LeftWork {
-		last.tail = append(last.tail, adjustItems(c, e.d)...)
+		last.tail = append(last.tail, adjustItems(c, e.d, false)...)
 	}
 	if !how.groups {
 		last.tail = append(last.tail, groupBoxes(c, e.d, e.sides, true)...)

@@ -13,14 +13,32 @@ type shareKey struct {
 	note        string
 }
 
-// share gives the content what other settings of it have in common with this one. done is
-// called when it is set.
-func (k *content) share() (done func()) {
+func (k content) shareKey() shareKey {
 	e := k.entries[0]
-	key := shareKey{e.d, k.entries[len(k.entries)-1].d, len(k.entries), k.back, len(e.sides), e.sides[0].Copied, k.note}
-	value, done := k.Shared(key, func() any { return newTried() })
+	return shareKey{e.d, k.entries[len(k.entries)-1].d, len(k.entries), k.back, len(e.sides), e.sides[0].Copied, k.note}
+}
+
+// share gives the content what other settings of it have in common with this one, and the
+// boxes and verdicts of each of its places. done is called when it is set.
+func (k *content) share() (done func()) {
+	whole := k.shareKey()
+	value, wholeDone := k.Shared(whole, func() any { return newTried() })
 	k.tried = value.(tried)
+	value, placesDone := k.Shared(placeKey{k.d().Base, k.back, whole.sides, whole.copied}, func() any { return newTried() })
+	places := value.(tried)
+	k.tried.tables, k.tried.boxes, k.tried.verdicts, k.tried.byHand = places.tables, places.boxes, places.verdicts, places.byHand
 	k.tried.places = map[placesKey]sized{} // hang on the span, and have the box for the reason
 	k.tried.rows = map[rowsKey]sized{}
-	return done
+	return func() {
+		placesDone()
+		wholeDone()
+	}
+}
+
+// placeKey tells a dimension at any of its like places.
+type placeKey struct {
+	base   string
+	back   bool
+	sides  int
+	copied bool
 }

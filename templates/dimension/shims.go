@@ -189,7 +189,7 @@ func movement(d *job.Dim) *job.Movement {
 // adjustItems are the boxes of whoever turns the adjuster: how far it has to go, in
 // flats or turns, and whether it was backed off; nothing where there is nothing to
 // turn.
-func adjustItems(c *block.Composer, d *job.Dim) []layout.Block {
+func adjustItems(c *block.Composer, d *job.Dim, before bool) []layout.Block {
 	if d.Adjuster == nil {
 		return nil
 	}
@@ -198,7 +198,12 @@ func adjustItems(c *block.Composer, d *job.Dim) []layout.Block {
 	if one == nil {
 		one, what = d.PerTurn, c.W.Shims.Turns
 	}
-	toGo := c.Value(layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Caption: c.W.Shims.ToGo, Ref: d.At})
+	n := layout.Number{Before: d.Box.Before, After: d.Box.After, Sign: true, Ref: d.At}
+	toGo := nameBefore(c, d, c.W.Shims.ToGo, c.Value(n))
+	if !before {
+		n.Caption = c.W.Shims.ToGo
+		toGo = c.Value(n)
+	}
 	if m := d.Adjuster.Movement; m != nil && m.Thick != nil && m.Gives.Unit == d.Box.Unit {
 		more := layout.Number{Before: max(d.Box.Before, m.Thick.Number.Figures()), After: max(m.Thick.Number.Decimals(), 0), Sign: true, Unit: m.Thick.Unit.Print(), Caption: c.W.Shims.MoreShims, Ref: d.At}
 		row = append(row, layout.Bottom(2, toGo, sumWords(c, "÷ "+m.Gives.Number.Print()+" × "+m.Thick.Number.Print()+" =", d).Pad(0, 0, 2.2, 0), c.Value(more)))

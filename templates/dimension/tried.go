@@ -12,6 +12,7 @@ type tried struct {
 	boxes    map[boxesKey][]layout.Block
 	heads    map[headKey]layout.Block
 	limits   map[headKey][]layout.Block
+	ends     map[headKey][]layout.Block // boxes for limits that are worked out
 	verdicts map[verdictKey][]layout.Block
 	byHand   map[boxesKey]handSet
 	places   map[placesKey]sized
@@ -50,7 +51,7 @@ type verdictKey struct {
 type handSet struct{ parts, items []layout.Block }
 
 func newTried() tried {
-	return tried{map[*job.Dim][]layout.Block{}, map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}, map[placesKey]sized{}, map[rowsKey]sized{}}
+	return tried{map[*job.Dim][]layout.Block{}, map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}, map[placesKey]sized{}, map[rowsKey]sized{}}
 }
 
 // listOnce is a list to which the caller may append.

@@ -57,34 +57,42 @@ func stopPoints(c *block.Composer, l *job.Lift) []string {
 
 // days are the boxes that are filled in each time that the lift is made: a row a time, what
 // is written in columns.
-func days(c *block.Composer, l *job.Lift) []layout.Block {
+func days(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
+	const gap layout.Mm = 2.5
 	if len(l.Steps) == 0 {
 		return nil
 	}
 	if l.ByHand {
-		return handDays(c, l)
+		return []layout.Piece{{Block: handDays(c, l), Gap: gap, Under: []*layout.Block{head}}}
+	}
+	var out []layout.Piece
+	table := func(padY layout.Mm, cols []dayColumn) {
+		ps := dayTable(c, l, head, padY, cols)
+		ps[0].Gap = gap
+		out = append(out, ps...)
 	}
 	read, gear := trialColumns(c, l)
-	out := []layout.Block{dayTable(c, l, layout.GapY/2, read)}
+	table(layout.GapY/2, read)
 	if !gear {
-		out = append(out, dayTable(c, l, cellPad, []dayColumn{{c.W.Lift.SameGear, c.Span - dayCol, nil}}))
+		table(cellPad, []dayColumn{{c.W.Lift.SameGear, c.Span - dayCol, nil}})
 	}
 	var names []dayColumn
 	for _, role := range []string{c.W.Lift.InCharge, c.W.Lift.Driver, c.W.Lift.Rigger} {
 		names = append(names, dayColumn{c.W.Lift.NameSign.With(role), (c.Span - dayCol) / 3, nil})
 	}
-	return append(out, dayTable(c, l, cellPad, names))
+	table(cellPad, names)
+	return out
 }
 
 // handDays are the boxes of who is in charge where people lift, one for each time.
-func handDays(c *block.Composer, l *job.Lift) []layout.Block {
+func handDays(c *block.Composer, l *job.Lift) layout.Block {
 	var boxes []layout.Block
 	width := (c.Span - 2*layout.GapX) / 3
 	for _, st := range l.Steps {
 		head := c.Para(width, []layout.Run{layout.T(layout.SubBold, c.W.Lift.TheDay.With(c.StepRef(st)))}, layout.ParaOpts{Ref: l.At})
 		boxes = append(boxes, layout.Above(0.5, head, c.WideBox(layout.RoleName, width, 1, c.W.Lift.NameSign.With(c.W.Lift.InCharge), l.At)))
 	}
-	return []layout.Block{block.FlowRow(boxes, c.Span)}
+	return block.FlowRow(boxes, c.Span)
 }
 
 // A dayColumn is what is written each time that the lift is made: its head, its width, and
@@ -108,7 +116,7 @@ const (
 )
 
 // dayTable has a row for each time that the lift is made.
-func dayTable(c *block.Composer, l *job.Lift, padY layout.Mm, cols []dayColumn) layout.Block {
+func dayTable(c *block.Composer, l *job.Lift, under *layout.Block, padY layout.Mm, cols []dayColumn) []layout.Piece {
 	t := layout.Table{PadX: dayPadX, PadY: padY, Grid: true, MinH: nameHigh}
 	if c.Pen().Gloves {
 		t.MinH += 2
@@ -129,7 +137,7 @@ func dayTable(c *block.Composer, l *job.Lift, padY layout.Mm, cols []dayColumn) 
 		}
 		rows = append(rows, layout.Row{Cells: cells, Middle: true, Ref: l.At})
 	}
-	return t.Block(rows)
+	return t.Pieces(rows, under)
 }
 
 // trialColumns are the readings of the trial lift: the load cell, level or not, the gap at

@@ -79,7 +79,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	table(gearTable(c, l, &head), false)
 	add(1.5, gearNotes(c, l)...)
 	table(stopTable(c, l, &head), false)
-	add(2.5, days(c, l)...)
+	out = append(out, days(c, l, &head)...)
 	add(3, c.Heading(c.W.Lift.HowWorked))
 	out[len(out)-1].KeepNext = true
 	add(0.6, working(c, l)...)
