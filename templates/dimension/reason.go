@@ -33,9 +33,17 @@ func reasonOf(c *block.Composer, written []*job.Dim, at layout.Ref) reason {
 	return reason{c.W.Step.NotTaken, at}
 }
 
-// free reports whether blocks with the box for the reason are no higher than without it.
+// free reports whether blocks with the box for the reason are no higher than without it, and
+// hold it: in another language its words are longer.
 func free(plain, within []layout.Block) bool {
-	return len(within) > 0 && heightOf(within) <= heightOf(plain)+0.5
+	return len(within) > 0 && heightOf(within) <= heightOf(plain)+0.5 && misfitsOf(within) <= misfitsOf(plain)
+}
+
+func misfitsOf(bs []layout.Block) (n int) {
+	for _, b := range bs {
+		n += len(b.Misfits)
+	}
+	return n
 }
 
 // AsksReason reports whether the readings of a step need a box for why they were not taken
@@ -51,7 +59,7 @@ func (k content) reasoned(items []layout.Block, at int, width layout.Mm) sized {
 	box := func(w layout.Mm) layout.Block {
 		return k.WideBox(layout.RoleWords, w, 1, k.reason.caption, k.reason.at)
 	}
-	least := min(leastReason, width)
+	least := min(max(leastReason, k.Width(layout.Caption, k.reason.caption)+2.2), width) // another language has longer words
 	items[at] = box(least)
 	i := at
 	for _, r := range block.Rows(items, width) {
