@@ -114,7 +114,9 @@ func (c *composer) work(back bool) []layout.Piece {
 	for _, s := range c.Job.Sections {
 		if s.Back != back {
 			if before != nil && before.Back == back {
-				out = append(out, c.otherSheet(s))
+				on := c.otherSheet(s)
+				on.Closes = c.backToTheEnd(s) && !back // at the foot of a full page the next one says it
+				out = append(out, on)
 			}
 			before = s
 			continue
@@ -169,6 +171,13 @@ func (c *composer) work(back bool) []layout.Piece {
 		}
 	}
 	return out
+}
+
+// backToTheEnd reports whether a section begins the reassembly and all after it belong there.
+func (c *composer) backToTheEnd(first *job.Section) bool {
+	i := slices.Index(c.Job.Sections, first)
+	return !slices.ContainsFunc(c.Job.Sections[:i], func(s *job.Section) bool { return s.Back }) &&
+		!slices.ContainsFunc(c.Job.Sections[i:], func(s *job.Section) bool { return !s.Back })
 }
 
 // below sets one step at several places below one head; again is the line of its section.

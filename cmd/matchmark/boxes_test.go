@@ -55,7 +55,7 @@ func boxesAndRows(t *testing.T, name string, jb *job.Job, pack *templates.Pack) 
 			}
 		}
 	}
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		for _, it := range f.Items {
 			solid, isBox := it.Shape.(layout.Rect)
 			if base := plain[it.Ref]; f.Sheet == "traveler" && base != "" && isBox && solid.Dash == 0 && it.Role == layout.RoleValue && it.Key == "" {

@@ -14,7 +14,7 @@ var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {52, 56},
 	"exhaust-fan.yaml":   {21, 23},
 	"storm-pump.yaml":    {66, 71},
-	"triplex-pump.yaml":  {54, 58},
+	"triplex-pump.yaml":  {54, 57},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
@@ -31,12 +31,12 @@ var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {26, 28},
 	"exhaust-fan.yaml":   {10, 11},
 	"storm-pump.yaml":    {31, 34},
-	"triplex-pump.yaml":  {31, 33},
+	"triplex-pump.yaml":  {31, 32},
 }
 
 // leastFull is how full the pages of work are at the least, and mostParted how many of a
 // hundred may begin in the middle of a step.
-const leastFull, mostParted = 82, 47
+const leastFull, mostParted = 82, 51
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held

@@ -80,7 +80,7 @@ func everyBox(t *testing.T, jb *job.Job) []byte {
 // in the order of the pages.
 func typedOn(pack *templates.Pack, sheet string) map[layout.Ref][]string {
 	out := map[layout.Ref][]string{}
-	for _, f := range pack.Pages.Pages {
+	for _, f := range pack.Pages.BySheet() {
 		if f.Sheet != sheet {
 			continue
 		}

@@ -33,9 +33,17 @@ func reasonOf(c *block.Composer, written []*job.Dim, at layout.Ref) reason {
 	return reason{c.W.Step.NotTaken, at}
 }
 
-// free reports whether blocks with the box for the reason are no higher than without it.
+// free reports whether blocks with the box for the reason are no higher than without it, and
+// hold it: in another language its words are longer.
 func free(plain, within []layout.Block) bool {
-	return len(within) > 0 && heightOf(within) <= heightOf(plain)+0.5
+	return len(within) > 0 && heightOf(within) <= heightOf(plain)+0.5 && misfitsOf(within) <= misfitsOf(plain)
+}
+
+func misfitsOf(bs []layout.Block) (n int) {
+	for _, b := range bs {
+		n += len(b.Misfits)
+	}
+	return n
 }
 
 // AsksReason reports whether the readings of a step need a box for why they were not taken
