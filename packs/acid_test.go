@@ -67,6 +67,7 @@ var harmless = map[string]string{
 	"take dimensions.*.over":       "one of two actions; the reading is told as out all the same",
 	"take dimensions.*.under":      "one of two actions; the reading is told as out all the same",
 	"take dimensions.*.lost-by":    "what the author knows of an order and the faces do not show",
+	"take dimensions.*.lost-by[]":  "what the author knows of an order and the faces do not show",
 	"take dimensions.*.why-coarse": "of an instrument that is fine enough without it",
 
 	// What is fetched is a list for the store: which tools a job takes no rule knows,

@@ -11,7 +11,7 @@ import (
 // and the log of handing over from one crew to the next.
 func deviations(c *composer) []layout.Piece {
 	w := c.W
-	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Deviations.Step, 18), block.Col(w.Deviations.What, 0), block.Col(w.Deviations.Agreed, 32), block.Col(w.Deviations.Effect, 46))
+	g := c.Grid(block.Col(w.Common.Number, 9), block.Col(w.Deviations.Step, 18), block.Col(w.Deviations.What, 0), block.Col(w.Deviations.Agreed, 32), block.Col(w.Deviations.Effect, 53))
 	var rows []layout.Row
 	for i := range deviationRows {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, strconv.Itoa(i+1), nil)))

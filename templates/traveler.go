@@ -236,8 +236,8 @@ func (c *composer) titled(head layout.Piece, s *job.Section) layout.Piece {
 		head.AtTop = &alone
 	}
 	plate := c.TitlePlate(c.Title)
-	line := c.Para(c.Span-plate.W-between, c.sectionRuns(s, layout.Section, true), layout.ParaOpts{Ref: s.At})
+	line := c.Para(c.Span-plate.W-between, c.sectionRuns(s, layout.Section, true), layout.ParaOpts{Ref: s.At}).Heading(2)
 	row := layout.Above(0.3, layout.Middle(between, plate, line), c.Rule(layout.Heavy)).Pad(0, 0, 0.6, 0)
-	head.Block, head.Gap = row.Heading(2).Anchored("section "+s.No), 4
+	head.Block, head.Gap = row.Anchored("section "+s.No), 4
 	return head
 }

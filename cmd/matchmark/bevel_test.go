@@ -196,7 +196,7 @@ var bevelWords = []struct{ sheet, text string }{
 	{"reassembly", "J1ShrinkdiscboltsM1612.9(14pieces)to250N·m"}, {"reassembly", "instages:190N·m250N·m"},
 	{"reassembly", "oneaftertheotherroundthedisc,aquarterturneach,nevercrosswise"},
 	{"reassembly", "AGAINuntil:didnoboltmoveonawholeroundat250N·m?(6triesatmost)"}, {"reassembly", "try6yesno"},
-	{"close-out", "Tightenagain:J1ShrinkdiscboltsM1612.9"},
+	{"close-out", "tightenJ10ShrinkdiscboltsM1612.9,lastround"},
 	// Setting the gears.
 	{"traveler", "×0.01mm="}, {"traveler", "Numberetchedonthepinion—numberontheendfaceofBevelpinion"}, {"reassembly", "byhand:D11=118.00mm+D9−D10"},
 	{"reassembly", "D11Piniontobemovedawayfromthecrownwheel"}, {"reassembly", "leavesof0.05,0.10,0.20,0.50mm"},

@@ -1,7 +1,6 @@
 package liftsheet
 
 import (
-	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -42,11 +41,7 @@ func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 
 // components are the rows of the pieces that have a tag, or of those that have none, in a
 // width: what a piece is called, what it carries of what it may, and why it may carry less.
-// Where names are too long for a line all are set smaller.
 func components(c *block.Composer, width layout.Mm, l *job.Lift, tagged bool) []layout.Row {
-	long := slices.ContainsFunc(l.Result.Components, func(x lift.Component) bool {
-		return l.HasTag(x) && c.Width(layout.Body, x.Called(c.W)) > width
-	})
 	var rows []layout.Row
 	for i, x := range l.Result.Components {
 		if l.HasTag(x) != tagged {
@@ -55,9 +50,6 @@ func components(c *block.Composer, width layout.Mm, l *job.Lift, tagged bool) []
 		name, use := layout.Body, layout.Body
 		if i == l.Result.Weakest {
 			name, use = layout.Strong, layout.Strong
-		}
-		if long {
-			name.Size, name.Lead = layout.Sub.Size, layout.Sub.Lead
 		}
 		called := layout.T(name, x.Called(c.W))
 		used := layout.T(use, c.W.Lift.GearUse.With(l.Print(x.Load.Up()), l.Print(x.Allowed.Down()), l.Print(x.Used.Percent())))

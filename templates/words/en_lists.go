@@ -71,7 +71,7 @@ var englishHandover = Handover{
 // englishCloseOut are the words of CloseOut in English.
 var englishCloseOut = CloseOut{
 	Title: "Close-out",
-	Rule:  "Everything in this pack is counted when it comes back. A box that holds no reading has its reason beside it.",
+	Rule:  "Everything that comes back is counted. An empty box has its reason beside it.",
 	What:  "what", Printed: "printed", Counted: "counted", Complete: "The pack is complete and the work is closed", Pages: "pages of this pack",
 	Tags: "tags and labels, tags with their stubs", SpareTags: "spare tags, used or returned", BoxesFound: "boxes for readings as found (traveler)",
 	BoxesLeft: "boxes for readings in putting back (reassembly)", InitialsOff: "boxes for initials on the traveler",
