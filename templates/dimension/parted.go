@@ -9,7 +9,7 @@ import (
 // once more. A low frame stays whole, and of many places only a few ends are tried.
 const (
 	wholeFrame   layout.Mm = 45
-	mostPartings           = 3
+	mostPartings int       = 3
 )
 
 // partings are the ways to set the frame of like places on two pages.
