@@ -31,10 +31,18 @@ func (f figure) value() *units.Number {
 	return &n
 }
 
-// written is the figure as it goes on from its box: rounded as that is.
+// written is the figure as it goes on from its box: rounded as that is, so that it may be
+// a little larger than before. 1.5 times 3.9996, and that once more, is 10.000 in boxes.
 func (f figure) written(rounded bool) figure {
-	if rounded && f.val != nil {
+	if !rounded {
+		return f
+	}
+	if f.val != nil {
 		f.val = f.value().Rat()
+	}
+	if f.Form != Fraction {
+		f.most = units.Exact(f.most, f.After).Round(f.After, units.Up).Rat()
+		f = f.sized()
 	}
 	return f
 }

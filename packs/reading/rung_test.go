@@ -311,3 +311,17 @@ func TestRungs(t *testing.T) {
 		}
 	}
 }
+
+// What is rounded up on its way takes more room than what it came from: 0.04 × 99.99 is
+// 4.000 in its box, and two and a half of that are 10.000.
+func TestRoundedResultsHaveRoom(t *testing.T) {
+	v, fault := ParseFormula("1.5 x (0.04 mm per D2 of D1) + 0.04 mm per D2 of D1")
+	if fault != nil {
+		t.Fatal(fault)
+	}
+	two := Given{Box: Box{Before: 2, After: 2, Unit: units.Millimetre}, Boxes: 1}
+	_, box, err := v.Rungs(func(Mark) Given { return two })
+	if err != nil || box.Before != 2 {
+		t.Errorf("room for %d figures before the point, want 2 (%v)", box.Before, err)
+	}
+}

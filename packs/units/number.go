@@ -89,10 +89,10 @@ func (n Number) Text() string {
 	return mixed(r)
 }
 
-// Print writes the number for paper: as Text, with a true minus sign and the decimal
-// mark.
+// Print writes the number for paper: as Text, with a true minus sign, the decimal mark,
+// and a no-break space before a fraction: 1 7/16 with its 1 on the line above reads 7/16.
 func (n Number) Print() string {
-	text := ForPaper(n.Text())
+	text := strings.ReplaceAll(ForPaper(n.Text()), " ", "\u00a0")
 	if behind, minus := strings.CutPrefix(text, "-"); minus {
 		return "−" + behind
 	}

@@ -23,10 +23,10 @@ func Pointed(text string) string {
 	return strings.ReplaceAll(text, string(DecimalMark), ".")
 }
 
-// Plain gives a number that was written for paper as it is typed: with a decimal point
-// and a hyphen for its minus sign.
+// Plain gives a number that was written for paper as it is typed: with a decimal point,
+// a hyphen for its minus sign and a space before a fraction.
 func Plain(number string) string {
-	return strings.Replace(Pointed(number), "−", "-", 1)
+	return strings.NewReplacer("−", "-", "\u00a0", " ").Replace(Pointed(number))
 }
 
 // A Figure is a number that prints with the decimal mark, by any verb for a float64.

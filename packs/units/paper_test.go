@@ -36,3 +36,17 @@ func TestFigure(t *testing.T) {
 		}
 	}
 }
+
+// A mixed fraction is not parted: 1 7/16 with its 1 on the line above was read as 7/16.
+func TestMixedFractionHoldsTogether(t *testing.T) {
+	q, fault := ParseQuantity("1 7/16 in")
+	if fault != nil {
+		t.Fatal(fault)
+	}
+	if got := q.Print(); got != "1\u00a07/16\u00a0in" {
+		t.Errorf("prints as %q", got)
+	}
+	if got := Plain(q.Number.Print()); got != "1 7/16" {
+		t.Errorf("typed as %q", got)
+	}
+}

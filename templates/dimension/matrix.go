@@ -226,6 +226,9 @@ func (m *matrix) heading() layout.Block {
 	note := ""
 	if d.LastChance != nil && d.FoundAt != nil {
 		note = m.W.Dimension.GoneAfter.With(goneAt(d))
+		if d.LastChance == d.FoundAt {
+			note = m.W.Dimension.GoneWithin.With(d.FoundAt.No)
+		}
 	}
 	head := append(Head(m.Composer, d, note, right), limitLines(m.Composer, d, d.Left != nil, right)...)
 	text := layout.Above(0.5, head...)

@@ -2,8 +2,8 @@ package words
 
 // Dimension are the words of the block of a dimension.
 type Dimension struct {
-	LeaveAlone, Difference, GoneAfterThisStep          string
-	Between, FaceOf, StampedOn, GoneAfter, CompareWith Sentence
+	LeaveAlone, Difference, GoneAfterThisStep                      string
+	Between, FaceOf, StampedOn, GoneAfter, GoneWithin, CompareWith Sentence
 
 	// The state in which it is read.
 	TakenHot, TakenCold, OnDiameter, OnRadius string

@@ -6,7 +6,7 @@ import "matchmark/packs/align"
 var englishAlignment = Alignment{
 	Title:  "Alignment",
 	Rule:   "Readings with their signs, both shafts turned together the way they run, each set read twice. Planning figures; the maker's manual and the site's rules decide.",
-	MadeAt: "at %s", OnSheet: "readings, moves and limits: alignment sheet p. %s",
+	MadeAt: "at %s", OnSheet: "readings, moves and limits: alignment sheet p.\u00a0%s",
 
 	Signs:    "Signs: a dial reads + when its stem is pushed in. A move of + raises the foot, or goes to the right; − lowers it, or goes to the left.",
 	FaceBack: "The face dial runs on the back of the face; its sign is turned round in the lines below.",

@@ -3,7 +3,7 @@ package words
 // englishDimension are the words of Dimension in English.
 var englishDimension = Dimension{
 	Between: "%s to %s", FaceOf: "%s of %s", StampedOn: "number on the %s", LeaveAlone: "LEAVE ALONE", Difference: "left − found",
-	GoneAfter: "LAST CHANCE: gone once %s begins", GoneAfterThisStep: "LAST CHANCE: gone within this step", CompareWith: "%s: compare with p. %s",
+	GoneAfter: "LAST CHANCE: gone once %s begins", GoneWithin: "LAST CHANCE: gone within step %s", GoneAfterThisStep: "LAST CHANCE: gone within this step", CompareWith: "%s: compare with p.\u00a0%s",
 
 	With: "with: %s", By: "by: %s", Pushed: "pushed: %s", Load: "load: %s", Plane: "plane: %s", TakenHot: "taken hot", TakenCold: "taken cold",
 	OnDiameter: "on the diameter", OnRadius: "on the radius", Number: "no. %s",
@@ -13,7 +13,7 @@ var englishDimension = Dimension{
 	WarmAll: "take this off each reading (with an instrument near %s itself)",
 	Copied:  "as found, copied", FoundOn: "found: p. %s",
 
-	OnlyRecorded: "only recorded, nothing to set", LeftOnFound: "to be left %s (p. %s)", LeftAs: "to be left %s", WorkedLater: "limit %s: worked out when %s is read (p. %s)",
+	OnlyRecorded: "only recorded, nothing to set", LeftOnFound: "to be left %s (p.\u00a0%s)", LeftAs: "to be left %s", WorkedLater: "limit %s: worked out when %s is read (p.\u00a0%s)",
 	SourcesDiffer: "sources differ", Used: "USED", ChosenAt: "chosen at %s", OldPartInLimits: "old part OK", GoesBack: "goes back", Renewed: "renewed",
 
 	ToothToe: "toe", ToothHeel: "heel", ToothTip: "tip of the tooth", ToothRoot: "root",
@@ -28,7 +28,7 @@ var englishLadder = Ladder{
 // englishShims are the words of Shims in English.
 var englishShims = Shims{
 	LeavesInHand: "%s: leaves of %s, at most %s in the pack", OneOfSet: "%s: one of %s", WorkedOut: "worked out", Pack: "pack", Leaves: "leaves",
-	OutsideTable: "Outside the table: no pack, tell the engineer.", OldPackStays: "old pack stays, its sum is in", FromPage: "p. %s", Leaf: "leaf %s",
+	OutsideTable: "Outside the table: no pack, tell the engineer.", OldPackStays: "old pack stays, its sum is in", FromPage: "p.\u00a0%s", Leaf: "leaf %s",
 	SumOfLeaves: "sum", Material: "material, mark",
 
 	OneFlat: "one flat of the %s moves it %s", OneTurn: "one turn of the %s moves it %s", OneThread: "one turn of the %s is one thread, %s",
@@ -38,7 +38,7 @@ var englishShims = Shims{
 
 // englishReadings are the words of Readings in English.
 var englishReadings = Readings{
-	Title: "Readings", BoxesOn: "%s boxes on the readings sheet, p. %s", BoxesOnBack: "%s boxes on the readings sheet, p. %s, below those found",
+	Title: "Readings", BoxesOn: "%s boxes on the readings sheet, p.\u00a0%s", BoxesOnBack: "%s boxes on the readings sheet, p.\u00a0%s, below those found",
 	OutAt: "out of limits at", Found: "found", Left: "left", ClockAtStart: "clock time at the start", CalibratedUntil: "calibrated until",
 }
 

@@ -8,7 +8,7 @@ var englishFilled = Filled{
 	Out:   "Out of limits", OutNone: "Nothing that was typed is out of limits.", Values: "value", ToDo: "what to do",
 	NoAction: "the definition names no action: tell the engineer", Tags: "tick HOLD on the tag", NoTag: "no tag",
 	FoundOut: "FOUND OUT OF LIMITS: %s", Position: "%s: %s",
-	Missing: "p. %s: %s", MissingLeft: "As left: %s boxes are still to be written, on pages %s.",
+	Missing: "p.\u00a0%s: %s", MissingLeft: "As left: %s boxes are still to be written, on pages %s.",
 
 	InLimits: "In limits", OldGoesBack: "Old part may go back", OnlyRecorded: "Recorded, no limit at this time", Open: "Cannot be judged yet",
 	NotTakenHead: "Not taken", MissingHead: "Still missing as found, by page", NothingMissing: "Every box as found has a value.",

@@ -2,13 +2,13 @@ package words
 
 // englishGuard are the words of Guard in English.
 var englishGuard = Guard{
-	UnlockForNow: "take the lock off until it is locked again: %s (p. %s)",
+	UnlockForNow: "take the lock off until it is locked again: %s (p.\u00a0%s)",
 	Meanwhile:    "open or off meanwhile, everybody clear of it: %s",
-	LockAgain:    "lock on again %s: %s, proved again: %s (p. %s)",
+	LockAgain:    "lock on again %s: %s, proved again: %s (p.\u00a0%s)",
 	HandBack:     "permit handed back: %s",
 
 	Hangs:     "%s hangs on the hook since %s: %s",
-	GoesOn:    "%s goes on from %s, where it hangs. Lift sheet p. %s: %s. Each stop is looked at again.",
+	GoesOn:    "%s goes on from %s, where it hangs. Lift sheet p.\u00a0%s: %s. Each stop is looked at again.",
 	UnderLoad: "before a hand goes in under it: %s",
 	StaysUp:   "%s stays on the hook: the load hangs when this step is done. Stops: %s",
 	NoStops:   "as on its sheet",

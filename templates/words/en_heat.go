@@ -4,8 +4,8 @@ package words
 var englishHeat = Heat{
 	Title:      "Heat",
 	Rule:       "Temperatures, times and forces on this sheet are worked out for planning. A competent person looks at the joint and decides; the maker's manual, site permits, local codes and licensed practice rule.",
-	DrawnOffAt: "drawn off at %s, p. %s", PutOnAt: "put on at %s, p. %s", PullLine: "hot pull, heat sheet p. %s: never above %s",
-	OnLine:   "hot fit, heat sheet p. %s: %s, never above %s",
+	DrawnOffAt: "drawn off at %s, p.\u00a0%s", PutOnAt: "put on at %s, p.\u00a0%s", PullLine: "hot pull, heat sheet p.\u00a0%s: never above %s",
+	OnLine:   "hot fit, heat sheet p.\u00a0%s: %s, never above %s",
 	PaceLine: "The skin must pass %s by %s and %s by %s (minutes:seconds).",
 	NoFlame:  "No flame on it.", ByWay: "by %s", OrderTitle: "Order of work",
 
@@ -100,7 +100,7 @@ var englishHeatPull = HeatPull{
 	PermitNo: "permit no.", WatchStart: "fire watch from", WatchEnd: "until", WatchName: "fire watch: name", Torches: "torches in use, spare",
 	HubStart: "hub before", ShaftStart: "shaft before", AirStart: "air", HeatOnAt: "heat on at", FreeAt: "free at", HeatOffAt: "heat off at",
 	SkinAtFree: "skin when free", CameOff: "came off", DidNotMove: "did not move", LogTitle: "Temperature log",
-	LogElsewhere: "Temperatures are logged in %s, p. %s: read them aloud, somebody writes.",
+	LogElsewhere: "Temperatures are logged in %s, p.\u00a0%s: read them aloud, somebody writes.",
 	LogTime:      "min:s", LogSkin: "hub skin", LogShaft: "shaft", LogBy: "read by", MustPass: "must have passed %s",
 }
 

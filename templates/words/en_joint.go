@@ -6,9 +6,9 @@ import "matchmark/packs/joint"
 var englishTightening = Tightening{
 	Title: "Tightening", Rule: "Tick each fastener in each round as it is done. A round that was broken off is begun again from its first fastener.",
 
-	TightenedAt: "tightened at %s", LoosenedAt: "loosened at %s", OnSheet: "order, ticks and working: tightening sheet p. %s",
-	TicksAt:      "ticks: p. %s",
-	LooseOnSheet: "backward: from number %s down to 1, see p. %s",
+	TightenedAt: "tightened at %s", LoosenedAt: "loosened at %s", OnSheet: "order, ticks and working: tightening sheet p.\u00a0%s",
+	TicksAt:      "ticks: p.\u00a0%s",
+	LooseOnSheet: "backward: from number %s down to 1, see p.\u00a0%s",
 
 	OrderNumber: "The number in a circle is when its fastener is tightened: 1 first. A number marked on a part or beside its hole is another one.",
 	ClockTop:    "12 o'clock", Top: "top", PlacesListed: "The places lie too close to draw the order.",

@@ -5,12 +5,12 @@ var englishLift = Lift{
 	Title: "Lift sheet",
 
 	OnHook: "On the hook: %s.", NoSheet: "No lift sheet: a routine lift by the site's lift rules.",
-	StepLine:       "Lift sheet %s, p. %s: %s, %s. Trial lift %s, look, wait, then go.",
-	StepLineByHand: "Lift sheet %s, p. %s: %s, %s people by hand.", StepLineRefused: "Lift sheet %s, p. %s: CANNOT BE COMPUTED. Do not lift.",
+	StepLine:       "Lift sheet %s, p.\u00a0%s: %s, %s. Trial lift %s, look, wait, then go.",
+	StepLineByHand: "Lift sheet %s, p.\u00a0%s: %s, %s people by hand.", StepLineRefused: "Lift sheet %s, p.\u00a0%s: CANNOT BE COMPUTED. Do not lift.",
 	Level: "hangs level", Tilted: "hangs %s out of level, %s is %s low", TiltedSide: "hangs %s out of level, its %s side low",
 	TiltedMost:      "%s, at most %s out of level",
 	TiltedWithin:    "Out of level: up to %s with the centre of gravity anywhere in its band; with a leg off by %s as well, up to %s.",
-	StepLineStopped: "Lift sheet %s, p. %s: MUST NOT BE MADE as it is written. Do not lift.",
+	StepLineStopped: "Lift sheet %s, p.\u00a0%s: MUST NOT BE MADE as it is written. Do not lift.",
 
 	MadeAt: "made at %s", NotComputed: "%s cannot be computed, because", MustNot: "%s must not be made as it is written, because",
 	NotWritten: "not written", TakesHold: "takes hold of", Sling: "sling", DoNotLift: "Do not lift by this sheet.", Mass: "Mass", MassTold: "%s (%s)",
