@@ -279,25 +279,3 @@ func (b Block) someText() string {
 	}
 	return ""
 }
-
-// turned gives the items of a page that is w wide as they lie when the page is
-// turned a quarter counter-clockwise, so that its top comes to the left.
-func turned(items []Item, w Mm) []Item {
-	out := make([]Item, len(items))
-	for i, it := range items {
-		it.X, it.Y = it.Y, w-it.X
-		it.Turn += 90
-		out[i] = it
-	}
-	return out
-}
-
-// Turned gives the block turned a quarter counter-clockwise: what was its top is
-// now its left side.
-func (b Block) Turned() Block {
-	out := Block{W: b.H, H: b.W, Items: turned(b.Items, b.W), Misfits: b.Misfits}
-	for _, a := range b.Anchors {
-		out.Anchors = append(out.Anchors, Anchor{Name: a.Name})
-	}
-	return out
-}

@@ -65,6 +65,7 @@ func PutLater(text string, number func(index int) string) string {
 // PutLater puts the numbers into all texts of the pages.
 func (p *Pages) PutLater(number func(index int) string) {
 	put := func(text string) string { return PutLater(text, number) }
+	elements := map[*Element]*Element{} // with their numbers: the items of one go on sharing it
 	for _, f := range p.Frames {
 		for i := range f.Items {
 			switch s := f.Items[i].Shape.(type) {
@@ -80,9 +81,12 @@ func (p *Pages) PutLater(number func(index int) string) {
 				}
 			}
 			if e := f.Items[i].Of; e != nil && HasLater(e.Alt) {
-				now := *e
-				now.Alt = put(e.Alt)
-				f.Items[i].Of = &now
+				if elements[e] == nil {
+					now := *e
+					now.Alt = put(e.Alt)
+					elements[e] = &now
+				}
+				f.Items[i].Of = elements[e]
 			}
 		}
 	}

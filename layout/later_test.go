@@ -45,3 +45,19 @@ func TestPutLater(t *testing.T) {
 		t.Error("a private sign has no glyph")
 	}
 }
+
+// A drawing of several items stays one for a reader when a number in its words is put in.
+func TestPutLaterKeepsElements(t *testing.T) {
+	t.Parallel()
+	figures, _ := Later(0, 2)
+	drawing := &Element{Alt: "as on p. " + figures}
+	p := &Pages{Frames: []Frame{{Items: []Item{{Shape: Rect{}, Of: drawing}, {Shape: Line{}, Of: drawing}}}}}
+	p.PutLater(func(int) string { return "47" })
+	a, b := p.Frames[0].Items[0].Of, p.Frames[0].Items[1].Of
+	if a != b || a.Alt != "as on p. 47" {
+		t.Errorf("the items are of %q and %q, want one element, as on p. 47", a.Alt, b.Alt)
+	}
+	if drawing.Alt != "as on p. "+figures {
+		t.Error("what is kept for the next pass was written to")
+	}
+}

@@ -113,7 +113,7 @@ func RoomLeft(paper Paper, sheets []Sheet) (left, page Mm) {
 		if i > last.from {
 			used += g.pieces[i].Gap
 		}
-		used += g.pieces[i].on(i == last.from).H
+		used += last.block(g.pieces, i).H
 	}
 	return max(g.room-used, 0), g.room
 }
@@ -193,10 +193,10 @@ func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
 			y += pc.Gap
 		}
 		pc.Block = s.block(g.pieces, i)
-		if i == s.from && s.head > 0 {
-			pc.Title = "" // its line stands in the outline
-		}
 		g.piece(p, page, i, pc, y)
+		if i > s.from || s.head == 0 { // else they stand there already
+			g.lines(p, i, pc, y)
+		}
 		y += pc.Block.H
 	}
 	return ended(parts, len(page.Items), y-top), y - start
@@ -209,8 +209,7 @@ func ended(parts []Part, items int, used Mm) []Part {
 	return parts
 }
 
-// piece places a piece of flow and its lines of the outline: that of the sheet with the
-// first piece of it, and its own.
+// piece places a piece of flow.
 func (g run) piece(p *Pages, page *Block, i int, pc Piece, y Mm) {
 	sh := g.of(i)
 	if !pc.Block.W.fits(g.width) {
@@ -218,6 +217,12 @@ func (g run) piece(p *Pages, page *Block, i int, pc Piece, y Mm) {
 			Text: pc.Block.someText(), Over: pc.Block.W - g.width})
 	}
 	page.place(pc.Block, g.paper.Left, y)
+}
+
+// lines adds the lines of a piece to the outline: that of the sheet with the first piece of
+// it, and its own.
+func (g run) lines(p *Pages, i int, pc Piece, y Mm) {
+	sh := g.of(i)
 	at := Entry{Sheet: sh.Name, Page: len(p.Frames), Y: y}
 	if slices.Contains(g.starts, i) {
 		e := at

@@ -44,12 +44,16 @@ func (c *composer) columnPages(above []layout.Piece, lines []columnLine, two ban
 	out := above
 	for len(lines) > 0 {
 		to, at := two.onPage(lines, room)
-		left := columnOf(lines[:at])
-		row := layout.Beside(two.between, left.Fill(two.width, left.H, 0, 0), columnOf(lines[at:to]))
-		out = append(out, layout.Piece{Block: layout.Above(footGap, row, two.foot), Gap: two.gap})
+		out = append(out, layout.Piece{Block: layout.Above(footGap, two.row(lines[:to], at), two.foot), Gap: two.gap})
 		lines, room = lines[to:], page
 	}
 	return out
+}
+
+// row sets lines in the two columns, those from cut on in the second.
+func (b bands) row(lines []columnLine, cut int) layout.Block {
+	left := columnOf(lines[:cut])
+	return layout.Beside(b.between, left.Fill(b.width, left.H, 0, 0), columnOf(lines[cut:]))
 }
 
 // onPage is how many lines go on a page with so much room, and how many of them in the first

@@ -291,19 +291,3 @@ func (c *composer) doc(frames []layout.Frame, outline []layout.Entry) *layout.Do
 		Subject: joinFacts(o.Title, c.Job.Digest), Lang: c.W.Lang, Date: o.Issued, Pages: frames, Outline: outline, Faces: c.faces, BothSides: c.duplex,
 	}
 }
-
-// sheetPages finds the first and last page of each sheet.
-func sheetPages(frames []layout.Frame) map[string][2]int {
-	out := map[string][2]int{}
-	for i, f := range frames {
-		for _, p := range f.Parts {
-			span, ok := out[p.Sheet]
-			if !ok {
-				span[0] = i + 1
-			}
-			span[1] = i + 1
-			out[p.Sheet] = span
-		}
-	}
-	return out
-}

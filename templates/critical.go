@@ -144,8 +144,7 @@ func (c *composer) easilyMissed() []layout.Piece {
 		lines = append(lines, columnLine{c.Para(width, runs, layout.ParaOpts{Hang: 3}), 0.6, false})
 	}
 	cut, _ := balanced(lines)
-	left := columnOf(lines[:cut])
-	list := layout.Beside(layout.GapX, left.Fill(width, left.H, 0, 0), columnOf(lines[cut:]))
+	list := bands{width: width, between: layout.GapX}.row(lines, cut)
 	return []layout.Piece{{Block: layout.Above(1, c.Heading(c.W.Critical.EasilyMissedTitle), list), KeepNext: true}}
 }
 

@@ -71,6 +71,22 @@ func sheetsByPage(frames []layout.Frame) map[int][]string {
 	return out
 }
 
+// sheetPages finds the first and last page of each sheet.
+func sheetPages(frames []layout.Frame) map[string][2]int {
+	out := map[string][2]int{}
+	for i, f := range frames {
+		for _, p := range f.Parts {
+			span, ok := out[p.Sheet]
+			if !ok {
+				span[0] = i + 1
+			}
+			span[1] = i + 1
+			out[p.Sheet] = span
+		}
+	}
+	return out
+}
+
 // anchored names the page that a piece comes to, at the top of it or not.
 func anchored(p layout.Piece, name string) layout.Piece {
 	p.Block = p.Block.Anchored(name)

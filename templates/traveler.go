@@ -153,24 +153,29 @@ func (c *composer) work(back bool) []layout.Piece {
 				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 2, Under: []*layout.Block{again}})
 				continue
 			}
-			pieces := c.Once(st, func() []layout.Piece { return step.Pieces(c.Composer, st) })
-			pieces = c.barred(pieces, c.since.Step(st))
-			goesOn := step.ContinuedLine(c.Composer, st, line)
-			notes, above := step.NotesAgain(c.Composer, st)
-			for i, p := range pieces {
-				p.Group = group
-				p.Under = []*layout.Block{again}
-				if i >= above {
-					p.Under = append(p.Under, goesOn)
-				}
-				if i >= above && notes != nil {
-					p.Under = append(p.Under, notes)
-				}
-				out = append(out, p)
-			}
+			out = append(out, c.alone(st, group, again, line)...)
 		}
 	}
 	return out
+}
+
+// alone sets one step; again is the line of its section.
+func (c *composer) alone(st *job.Step, group int, again *layout.Block, line step.Running) []layout.Piece {
+	pieces := c.Once(st, func() []layout.Piece { return step.Pieces(c.Composer, st) })
+	pieces = slices.Clone(c.barred(pieces, c.since.Step(st)))
+	goesOn := step.ContinuedLine(c.Composer, st, line)
+	notes, above := step.NotesAgain(c.Composer, st)
+	for i := range pieces {
+		pieces[i].Group = group
+		pieces[i].Under = []*layout.Block{again}
+		if i >= above {
+			pieces[i].Under = append(pieces[i].Under, goesOn)
+		}
+		if i >= above && notes != nil {
+			pieces[i].Under = append(pieces[i].Under, notes)
+		}
+	}
+	return pieces
 }
 
 // backToTheEnd reports whether a section begins the reassembly and all after it belong there.

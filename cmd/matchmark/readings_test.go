@@ -504,8 +504,12 @@ func TestNotTakenOnceAStep(t *testing.T) {
 					continue
 				}
 				want[layout.Ref(st.At)]++
+				ticks := 0
+				if len(written) == 4 && !asks[layout.Ref(st.At)] {
+					ticks = 1
+				}
 				for _, d := range written {
-					if n := ticked[d.Mark]; len(written) == 4 && n != 1 && !asks[layout.Ref(st.At)] || len(written) > 4 && n != 0 {
+					if n := ticked[d.Mark]; n != ticks && len(written) >= 4 {
 						t.Errorf("%s: step %s with %d readings has %d boxes to tick for %s", paper.Name, st.No, len(written), n, d.Mark)
 					}
 				}

@@ -40,8 +40,11 @@ func (c *Composer) CautionAgain(n *job.Caution) layout.Block {
 }
 
 // CautionsInRow are the notes of a step as they stand again on a page that it goes on to,
-// each told in full before it: signal words, signs and hazards in one row where they fit.
+// each told in full before it: signal words, signs and hazards in one row where they fit, a
+// long hazard in several lines.
 func (c *Composer) CautionsInRow(notes []*job.Caution) layout.Block {
+	const gap layout.Mm = 1.2
+	width := c.Span - 3
 	var row []layout.Block
 	last := ""
 	for _, n := range notes {
@@ -53,15 +56,19 @@ func (c *Composer) CautionsInRow(notes []*job.Caution) layout.Block {
 			runs = append(runs, layout.T(layout.Sub, "  "+c.W.Cautions.InFull.With(c.Page(anchor))))
 			last = anchor
 		}
-		one = append(one, c.Line(0, runs, layout.ParaOpts{Ref: noteRef(n)}))
-		row = append(row, layout.Middle(1.2, one...))
+		plate := layout.Middle(gap, one...)
+		text, room := c.Line(0, runs, layout.ParaOpts{Ref: noteRef(n)}), width-plate.W-gap
+		if text.W > room {
+			text = c.Para(room, runs, layout.ParaOpts{Ref: noteRef(n)})
+		}
+		row = append(row, layout.Middle(gap, plate, text))
 	}
 	var rows []layout.Block
-	for _, r := range Rows(row, c.Span-3) {
+	for _, r := range Rows(row, width) {
 		rows = append(rows, layout.Middle(layout.GapX, r...))
 	}
 	all := layout.Above(0.6, rows...)
-	all.W = c.Span - 3
+	all.W = width
 	return all.Pad(0.5, 1.5, 0.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 

@@ -62,7 +62,7 @@ func blocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) (plain, wit
 	if len(ds) == 0 {
 		return nil, nil
 	}
-	const ofWithin = 1 // the gap of their pieces
+	const ofWithin = 1 // Once keeps one list of pieces: this gap tells those with the box apart
 	key := setKey{ds[0], ds[len(ds)-1], len(ds), kind, why, c.Span}
 	for _, p := range c.Once(key, func() []layout.Piece {
 		var pieces []layout.Piece

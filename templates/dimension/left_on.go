@@ -10,7 +10,7 @@ import (
 // leftOn tells of a reading that is only recorded what is to be left, and on which pages:
 // those of dimensions at like places.
 func (p *limitParts) leftOn(c *block.Composer, ds ...*job.Dim) []string {
-	if !p.later {
+	if p.later == nil {
 		return nil
 	}
 	var pages []string
@@ -19,5 +19,5 @@ func (p *limitParts) leftOn(c *block.Composer, ds ...*job.Dim) []string {
 			pages = append(pages, c.Page("left "+d.Mark))
 		}
 	}
-	return []string{c.W.Dimension.LeftOnFound.With(leftWords(c, ds[0]), strings.Join(pages, ", "))}
+	return []string{p.later(strings.Join(pages, ", "))}
 }

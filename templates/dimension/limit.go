@@ -66,8 +66,9 @@ type limitParts struct {
 	notes []string
 	// before says that the names of boxes stand before them.
 	before bool
-	// later says that the limit is that of what is left, told with its pages by leftOn.
-	later bool
+	// later words the limit of what is left, of a reading that is only recorded, with the
+	// pages where it is; nil for another one.
+	later func(pages string) string
 }
 
 // limitOf is the limit of a dimension, with the limit for an old part; the names of its
@@ -88,11 +89,13 @@ func limitOf(c *block.Composer, d *job.Dim, back, before bool, width layout.Mm) 
 		word(c.W.Common.RecordOnly)
 	case !back && d.FoundIsRecorded():
 		word(c.W.Common.RecordOnly)
-		p.later = true
+		p.later = func(pages string) string { return c.W.Dimension.LeftOnFound.With(leftWords(c, d), pages) }
 		p.old(c, d, width)
 	case !back && work.Late != nil:
 		word(c.W.Common.RecordOnly)
-		p.notes = append(p.notes, c.W.Dimension.WorkedLater.With(PlainWords(c.W, d.Left), work.Late.Dims[0].Mark, c.Page("left "+d.Mark)))
+		p.later = func(pages string) string {
+			return c.W.Dimension.WorkedLater.With(PlainWords(c.W, d.Left), work.Late.Dims[0].Mark, pages)
+		}
 	default:
 		p.add(c, d, d.Left, d.LeftBy, "", width)
 		p.old(c, d, width)

@@ -8,7 +8,6 @@ import (
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/dimension"
-	"matchmark/templates/jointsheet"
 )
 
 // together is one step at several places below one head: what is said and read alike is
@@ -95,29 +94,13 @@ func (t *together) acts() []layout.Piece {
 		}
 		if kind, dims := t.readings(v); len(dims) > 0 {
 			flush()
-			all := runPieces(t.Composer, run{blocks: dimension.Blocks(t.Composer, dims, kind, first.At, false), reason: true})
-			gone := kind == dimension.Found && lost(dims) // never parted from what takes them away
-			for i := range all {
-				all[i].MayPart = all[i].KeepNext && !gone // rather than a page more
-				all[i].KeepNext = all[i].KeepNext || gone
-				if gone {
-					all[i].Block.Partings = nil
-				}
-			}
-			out = append(out, all...)
+			out = append(out, t.readingPieces(kind, dims)...)
 			continue
 		}
 		if v == job.DoTighten {
-			var how func(layout.Mm) []layout.Block
-			if t.sameJoints() {
-				how = t.howTight
-			}
-			pics, all := jointsheet.Orders(t.Composer, first, t.Span-block.NumberWidth, how)
-			above = append(above, pics...)
-			if how != nil {
-				if !all {
-					above = append(above, how(t.Span-block.NumberWidth)...)
-				}
+			orders, told := t.jointOrders()
+			above = append(above, orders...)
+			if told {
 				for i, st := range t.steps {
 					lines[i] = append(lines[i], t.ticksOf(st))
 				}
@@ -137,6 +120,22 @@ func (t *together) acts() []layout.Piece {
 	flush()
 	if !signed {
 		out = append(t.signedRows(lines), out...)
+	}
+	return out
+}
+
+// readingPieces are the blocks of readings of all places. A page may end between boxes and the
+// reason that one of them is empty, rather than that there is a page more; never between a
+// reading and what takes it away for good.
+func (t *together) readingPieces(kind dimension.Kind, dims []*job.Dim) []layout.Piece {
+	out := runPieces(t.Composer, run{blocks: dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, false), reason: true})
+	gone := kind == dimension.Found && lost(dims)
+	for i := range out {
+		out[i].MayPart = out[i].KeepNext && !gone
+		out[i].KeepNext = out[i].KeepNext || gone
+		if gone {
+			out[i].Block.Partings = nil
+		}
 	}
 	return out
 }

@@ -41,6 +41,21 @@ func (t *together) tightness(f job.Fastening) []layout.Run {
 	return runs
 }
 
+// jointOrders are the drawings of the joints that the steps tighten, and whether how they are
+// tightened is told with them, once for all places.
+func (t *together) jointOrders() (out []layout.Block, told bool) {
+	var how func(layout.Mm) []layout.Block
+	if told = t.sameJoints(); told {
+		how = t.howTight
+	}
+	width := t.Span - block.NumberWidth
+	out, all := jointsheet.Orders(t.Composer, t.steps[0], width, how)
+	if told && !all {
+		out = append(out, how(width)...)
+	}
+	return out, told
+}
+
 // howTight are the lines above the rows: each joint with its torque, stages and source.
 func (t *together) howTight(width layout.Mm) []layout.Block {
 	var out []layout.Block

@@ -61,9 +61,9 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	lost := false // a box waits for the line that ends its chance
 	for _, r := range rs[n:] {
 		pieces := runPieces(c, r)
-		if lost && len(r.blocks) == 0 {
+		if lost {
 			out[len(out)-1].KeepNext = true
-			lost = false
+			lost = len(r.blocks) > 0
 		}
 		lost = lost || r.last
 		for i := range pieces {
