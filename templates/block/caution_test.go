@@ -26,3 +26,24 @@ func TestLongHazardsStayOnThePaper(t *testing.T) {
 		t.Errorf("the notes are %.1f mm wide, with %v", b.W, b.Misfits)
 	}
 }
+
+// Notes that stand again say in the second language as well what they warn of: who reads
+// that one alone saw only signs.
+func TestNotesInARowSpeakTheSecondLanguage(t *testing.T) {
+	t.Parallel()
+	set := layout.NewSetter(pdf.NewFaces(), layout.Pen{})
+	german, err := words.In("de")
+	if err != nil {
+		t.Fatal(err)
+	}
+	other := &job.Caution{Key: "load", Signal: "warning", Hazard: "Last am Haken."}
+	c := &Composer{Setter: set, Job: &job.Job{}, W: words.English, Span: 180}
+	c.Other = NewSecond(&Composer{Setter: set, Job: &job.Job{Notes: []*job.Caution{other}}, W: german, Span: 180})
+	b := c.CautionsInRow([]*job.Caution{{Key: "load", Signal: "warning", Hazard: "Load on the hook."}})
+	said := layout.Readable(layout.Frame{Items: b.Items})
+	for _, want := range []string{"Load on the hook.", other.Hazard} {
+		if !strings.Contains(said, want) {
+			t.Errorf("%q lacks %q", said, want)
+		}
+	}
+}

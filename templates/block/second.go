@@ -55,6 +55,14 @@ func (c *Composer) Under(first string, second func(*Second) string) []layout.Run
 // Step is a step in the second language, nil where it has none.
 func (s *Second) Step(st *job.Step) *job.Step { return s.steps[st.No] }
 
+// NoteHazard is what a hazard note warns of, in the second language.
+func (s *Second) NoteHazard(n *job.Caution) string {
+	if o := s.notes[n.Key]; o != nil {
+		return s.Note(o).Hazard
+	}
+	return ""
+}
+
 // NoteText is a hazard note in the second language, as it stands before a step.
 func (s *Second) NoteText(n *job.Caution) string {
 	o := s.notes[n.Key]
