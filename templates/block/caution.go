@@ -57,8 +57,8 @@ func (c *Composer) CautionsInRow(notes []*job.Caution) layout.Block {
 			last = anchor
 		}
 		plate := layout.Middle(gap, one...)
-		if other := c.Under(n.Hazard, func(s *Second) string { return s.NoteHazard(n) }); other != nil {
-			runs = append(runs, layout.T(layout.Sub, "  "+strings.TrimSpace(other[0].Text)))
+		if other := c.inSecond(n.Hazard, func(s *Second) string { return s.NoteHazard(n) }); other != "" {
+			runs = append(runs, layout.T(layout.Sub, "  "+other))
 		}
 		text, room := c.Line(0, runs, layout.ParaOpts{Ref: noteRef(n)}), width-plate.W-gap
 		if text.W > room {

@@ -42,14 +42,23 @@ func NewSecond(c *Composer) *Second {
 // Under is the run of a text in the second language below one in the first; none where
 // both are the same.
 func (c *Composer) Under(first string, second func(*Second) string) []layout.Run {
-	if c.Other == nil {
-		return nil
-	}
-	text := second(c.Other)
-	if text == "" || text == first {
+	text := c.inSecond(first, second)
+	if text == "" {
 		return nil
 	}
 	return []layout.Run{layout.T(layout.Sub, "\n"+text)}
+}
+
+// inSecond is a text in the second language, empty where there is none or it is the same.
+func (c *Composer) inSecond(first string, second func(*Second) string) string {
+	if c.Other == nil {
+		return ""
+	}
+	text := second(c.Other)
+	if text == first {
+		return ""
+	}
+	return text
 }
 
 // Step is a step in the second language, nil where it has none.
