@@ -63,6 +63,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	}
 	add(2, verdict(c, l))
 	add(2, cautionLines(c, l)...)
+	out[len(out)-1].KeepNext = true // not alone at the foot of a page
 	add(2, factsAndPicture(c, l)...)
 	table := func(ps []layout.Piece, whole bool) {
 		if len(ps) == 0 {
