@@ -128,10 +128,11 @@ func (t *together) acts() []layout.Piece {
 // reason that one of them is empty, rather than that there is a page more; never between a
 // reading and what takes it away for good.
 func (t *together) readingPieces(kind dimension.Kind, dims []*job.Dim) []layout.Piece {
-	out := runPieces(t.Composer, run{blocks: dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, false), reason: true})
+	blocks, row := dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, false)
+	out := runPieces(t.Composer, run{blocks: blocks, reason: row})
 	gone := kind == dimension.Found && lost(dims)
 	for i := range out {
-		out[i].MayPart = out[i].KeepNext && !gone
+		out[i].MayPart = out[i].MayPart && !gone
 		out[i].KeepNext = out[i].KeepNext || gone
 		if gone {
 			out[i].Block.Partings = nil
