@@ -12,7 +12,7 @@ import (
 // Together is the height up to which a step stays on one page with all its
 // boxes. A taller one may go on to the next page between two dimensions, where its
 // number stands once more.
-const Together layout.Mm = 80
+const Together layout.Mm = 40
 
 // Running is the line of the section on a page that it goes on to: how much of it is
 // taken, where it ends, how far it begins above the steps, and its height.
