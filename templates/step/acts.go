@@ -20,10 +20,11 @@ import (
 type run struct {
 	lines  func(width layout.Mm) []layout.Block
 	blocks []layout.Block
-	reason bool // the last block is the row that asks why readings were not taken
-	last   bool // a reading that this step takes away for good is among the blocks
-	ruled  bool // the lines are the rows of a ruled table
-	ticks  bool // the blocks are boxes to tick in a row
+	reason bool                                 // the last block is the row that asks why readings were not taken
+	last   bool                                 // a reading that this step takes away for good is among the blocks
+	ruled  bool                                 // the lines are the rows of a ruled table
+	ticks  bool                                 // the blocks are boxes to tick in a row
+	noted  func(*block.Composer) []layout.Block // sets the blocks in another width
 }
 
 // runs are all runs of a step in the order of its acts. What stands in the head of the

@@ -18,6 +18,7 @@ type together struct {
 	steps []*job.Step
 	// common are the parts of the small line that are true at all places.
 	common []string
+	half   bool // in half the width
 }
 
 // InOne sets one step at several places below one head. The groups of its pieces are
@@ -152,20 +153,21 @@ func lost(ds []*job.Dim) bool {
 	return slices.ContainsFunc(ds, func(d *job.Dim) bool { return d.LastChance != nil && d.LastChance == d.FoundAt })
 }
 
-// noted are the blocks of what each step notes beside readings.
-func (t *together) noted() [][]layout.Block {
-	var out [][]layout.Block
+// noted are the runs of what each step notes beside readings.
+func (t *together) noted() []run {
+	var out []run
 	for _, st := range t.steps {
-		out = append(out, noted(t.Composer, st))
+		of := func(c *block.Composer) []layout.Block { return noted(c, st) }
+		out = append(out, run{blocks: of(t.Composer), noted: of})
 	}
 	return out
 }
 
 // withNoted puts what is noted behind the lines of each place.
-func withNoted(lines [][]run, noted [][]layout.Block) [][]run {
-	for i, bs := range noted {
-		if len(bs) > 0 {
-			lines[i] = append(lines[i], run{blocks: bs})
+func withNoted(lines [][]run, noted []run) [][]run {
+	for i, r := range noted {
+		if len(r.blocks) > 0 {
+			lines[i] = append(lines[i], r)
 		}
 	}
 	return lines
