@@ -177,7 +177,7 @@ func inRow(rs []run) int {
 
 // fewReadings is up to how many readings share the box in the row of their step for why
 // one was not taken.
-const fewReadings = 3
+const fewReadings = 4
 
 // reasonInRow reports whether the row of a step has the box for readings not taken: below
 // initials and time, where nothing else stands.
