@@ -78,9 +78,15 @@ func (s sheet) decimals(r align.Rung) int {
 func last(c align.RungCode) bool { return c >= align.MoveUp }
 
 // sum writes the terms of a line with their signs and factors; name words a term that
-// is no constant.
+// is no constant. A factor that all terms have stands once: (d − e) × 200/910.
 func (s sheet) sum(r align.Rung, name func(align.Term) string) string {
 	var out strings.Builder
+	if times, over, ok := sameFactor(r); ok {
+		for i, t := range r.Terms {
+			put(&out, i, t.Times.Sign(), name(t))
+		}
+		return "(" + out.String() + ")" + factor(times, over)
+	}
 	for i, t := range r.Terms {
 		sign := t.Times.Sign()
 		if n := name(t); n == "" {
@@ -95,6 +101,21 @@ func (s sheet) sum(r align.Rung, name func(align.Term) string) string {
 		}
 	}
 	return out.String()
+}
+
+// sameFactor is the factor that all terms of a line have, if it is another than 1 and none
+// of them is a constant.
+func sameFactor(r align.Rung) (times, over units.Number, ok bool) {
+	if len(r.Terms) < 2 {
+		return times, over, false
+	}
+	times, over = r.Terms[0].Times.Abs(), r.Terms[0].Over
+	for _, t := range r.Terms {
+		if t.Reading == nil && t.Rung < 0 || t.Times.Abs().Cmp(times) != 0 || t.Over.Cmp(over) != 0 {
+			return times, over, false
+		}
+	}
+	return times, over, times.Cmp(over) != 0
 }
 
 // put adds a term with its sign.

@@ -162,7 +162,8 @@ func (t setTable) verdicts() []layout.Block {
 	}
 	w := t.W
 	row := func(text string) layout.Block {
-		return t.row(t.words(layout.Limit, text), func(int) layout.Block {
+		limit := layout.Above(0.2, t.words(layout.Limit, text), t.words(layout.Caption, w.Alignment.BothWays))
+		return t.row(limit, func(int) layout.Block {
 			return layout.Middle(layout.GapX, t.Tick(layout.Strong, w.Alignment.In, t.a.At), t.Tick(layout.Strong, w.Alignment.Out, t.a.At))
 		})
 	}

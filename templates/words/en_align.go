@@ -40,5 +40,5 @@ var englishAlignment = Alignment{
 		align.FaceUp: "%s, bottom less top", align.FaceRight: "%s, right less left", align.MoveUp: "%s feet", align.MoveRight: "%s feet",
 		align.AngleUp: "angle on %s", align.AngleRight: "angle on %s", align.OffsetAtUp: "offset at %s", align.OffsetAtRight: "offset at %s",
 	},
-	OffsetAtMost: "offset at most %s, up and sideways", AngleAtMost: "angle at most %s on %s, up and sideways",
+	OffsetAtMost: "offset at most %s", AngleAtMost: "angle at most %s on %s", BothWays: "up and sideways",
 }
