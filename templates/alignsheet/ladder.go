@@ -189,11 +189,15 @@ func (s sheet) rungBox() layout.Block {
 }
 
 // rung is one line of the ladder: its letter and sum, what it gives, and the box of each
-// set. A line by which the feet are moved is framed.
-func (t setTable) rung(i int, r align.Rung) layout.Block {
+// set, below the title of those that it is the first of. A line by which the feet are moved
+// is framed.
+func (t setTable) rung(i int, r align.Rung, title string) layout.Block {
 	runs := []layout.Run{layout.T(layout.Strong, t.W.Alignment.Line.With(t.letter(i), t.formula(r)))}
 	text := layout.Above(0.2, t.Para(t.text, runs, layout.ParaOpts{Ref: t.a.At, Role: roleSum}),
 		t.Para(t.text, []layout.Run{layout.T(layout.Caption, t.rungWords(r))}, layout.ParaOpts{Ref: t.a.At}))
+	if title != "" {
+		text = layout.Above(0.2, t.words(layout.Strong, title), text)
+	}
 	row := t.row(text, func(int) layout.Block {
 		return t.Value(layout.Number{Before: t.before(), After: t.decimals(r), Sign: true, Ref: t.a.At})
 	})
