@@ -98,9 +98,9 @@ func told(c *block.Composer, all []teller) []layout.Piece {
 					continue
 				}
 				if len(all) > 1 {
-					runs = append(runs, layout.T(layout.SubBold, t.name+": "))
+					runs = append(runs, layout.Run{Text: t.name + ": ", Style: layout.SubBold, Ref: t.h.At})
 				}
-				runs = append(runs, layout.T(layout.Sub, t.termsText(w)+".  "))
+				runs = append(runs, layout.Run{Text: t.termsText(w) + ".  ", Style: layout.Sub, Ref: t.h.At})
 			}
 		}
 		add(runs)

@@ -109,18 +109,20 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 			own = own[:n]
 		}
 		i += len(own)
+		ref := own[0].l.At
+		run := func(st layout.Style, text string) layout.Run { return layout.Run{Text: text, Style: st, Ref: ref} }
 		var part []layout.Run
 		if many {
-			part = append(part, layout.T(layout.SubBold, own[0].l.Mark+" "))
+			part = append(part, run(layout.SubBold, own[0].l.Mark+" "))
 		}
 		if len(own) == 1 && oneName {
-			part = append(part, layout.T(layout.Sub, workingFigures(c, own[0].Figures)+last(len(same)-i)))
+			part = append(part, run(layout.Sub, workingFigures(c, own[0].Figures)+last(len(same)-i)))
 			out = append(out, part)
 			continue
 		}
 		common := commonFigures(own)
 		if len(common) > 0 {
-			part = append(part, layout.T(layout.Sub, workingFigures(c, common)+": "))
+			part = append(part, run(layout.Sub, workingFigures(c, common)+": "))
 		}
 		for k, x := range own {
 			each := slices.DeleteFunc(slices.Clone(x.Figures), func(f lift.Figure) bool { return len(own) > 1 && slices.Contains(common, f) })
@@ -128,7 +130,7 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 			if len(each) > 0 {
 				called += ": "
 			}
-			part = append(part, layout.T(layout.SubBold, called), layout.T(layout.Sub, workingFigures(c, each)+last(len(same)-i+len(own)-1-k)))
+			part = append(part, run(layout.SubBold, called), run(layout.Sub, workingFigures(c, each)+last(len(same)-i+len(own)-1-k)))
 			out, part = append(out, part), nil
 		}
 	}
