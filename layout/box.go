@@ -116,12 +116,13 @@ func (s *Setter) Value(n Number) Block {
 	if n.Copied {
 		r.Dash = 1
 	}
-	digits := Drawn(r.W, h, Item{Role: RoleValue, Ref: n.Ref, Shape: r}, s.dividers(chars, h))
+	items := []Item{{Role: RoleValue, Ref: n.Ref, Shape: r}, s.dividers(chars, h)}
 	if n.After > 0 {
 		at := Item{X: cellEnds/2 + cellW*(Mm(n.Before)+0.5), Y: h - 2.2}
 		at.Shape = Path{Ops: s.decimalSign(), Fill: Black}
-		digits.Items = append(digits.Items, at)
+		items = append(items, at)
 	}
+	digits := Drawn(r.W, h, items...)
 	var sign, unit Block
 	if n.Typed != "" {
 		w := r.W

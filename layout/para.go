@@ -119,7 +119,7 @@ func (s *Setter) Words(st Style, text string) Block {
 // cutAll cuts all runs into fragments and starts the block with the misfits of
 // single signs.
 func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
-	out := Block{Items: make([]Item, 0, len(runs))}
+	out := Drawn(0, 0, make([]Item, 0, len(runs))...)
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := make([]string, len(runs))
 	for i, r := range runs {
@@ -198,8 +198,8 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 	}
 	plate := -1
 	if r.Deco != Plain {
-		plate = len(out.Items)
-		out.Items = append(out.Items, Item{})
+		plate = len(out.ink.items)
+		out.ink.items = append(out.ink.items, Item{})
 	}
 	ink := r.Style.Ink
 	if r.Deco == Inverse {
@@ -210,7 +210,7 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 		f := b.frags[i]
 		if f.sign != nil {
 			it.X, it.Shape = x+f.left, f.sign.path(r.Style, ink, f.text)
-			out.Items = append(out.Items, it)
+			out.ink.items = append(out.ink.items, it)
 			x += f.w + b.spaceOn(l, i)
 			i++
 			continue
@@ -222,14 +222,14 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 				adv -= decoPad(r.Style)
 			}
 			it.X, it.Shape = x+f.left, Text{S: text, Face: r.Style.Face, Size: r.Style.Size, Ink: ink, Width: adv}
-			out.Items = append(out.Items, it)
+			out.ink.items = append(out.ink.items, it)
 		}
 		x += w + b.spaceOn(l, stop-1)
 		i = stop
 	}
 	if plate >= 0 {
 		end := x - b.spaceOn(l, i-1)
-		out.Items[plate] = decoPlate(r, start, end, y, it.Ref)
+		out.ink.items[plate] = decoPlate(r, start, end, y, it.Ref)
 	}
 	return i, x
 }

@@ -7,11 +7,11 @@ const RoleTyped = "box:typed"
 
 // Named gives the first write-in box of a block a key.
 func (b Block) Named(key string) Block {
-	for i, it := range b.Items {
+	items := b.Items()
+	for i, it := range items {
 		if strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleSign {
-			items := append([]Item{}, b.Items...)
 			items[i].Key = key
-			b.Items = items
+			b.ink = ink{items: items}
 			return b
 		}
 	}
