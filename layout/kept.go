@@ -1,5 +1,10 @@
 package layout
 
+import (
+	"slices"
+	"strings"
+)
+
 // The same few hundred words are set thousands of times in a pack: captions, marks and
 // sentences at every place, in every way that is tried, in each pass over the pages. So
 // a setter keeps what it has made of one run, without its note of where it came from.
@@ -14,6 +19,43 @@ type setKey struct {
 	width, hang    Mm
 	notchW, notchH Mm
 	role           string
+}
+
+// A cutRun is a run that was cut into fragments by itself: lead are the signs it begins with
+// that only part, for what they do hangs on the run before. Its misfits have no ref.
+type cutRun struct {
+	lead, text string
+	frags      []fragment
+	misfits    []Misfit
+}
+
+// cutKey is all that the cutting of a run hangs on.
+type cutKey struct {
+	text  string
+	style Style
+	deco  Deco
+}
+
+// cutOf cuts a run, or gives it as it was cut before: a paragraph is set in many widths.
+func (s *Setter) cutOf(r Run) cutRun {
+	key := cutKey{r.Text, r.Style, r.Deco}
+	k, known := s.cuts[key]
+	if known {
+		return k
+	}
+	r.Text = s.Decimals(r.Text)
+	k.text, k.misfits = s.clean(r)
+	if r.Deco == Plain {
+		body := strings.TrimLeftFunc(k.text, onlyParts)
+		k.lead, k.text = k.text[:len(k.text)-len(body)], body
+	}
+	c := cutter{s: s}
+	c.cut(r, k.text)
+	k.text, k.frags = c.text, slices.Clip(c.frags)
+	if len(s.cuts) < mostKept {
+		s.cuts[key] = k
+	}
+	return k
 }
 
 // mostKept bounds what a setter keeps: a job with more different texts is so large that

@@ -123,11 +123,13 @@ func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := make([]string, len(runs))
 	for i, r := range runs {
-		r.Text = s.Decimals(r.Text)
-		text, misfits := s.clean(r, refOr(r.Ref, o.Ref))
-		out.Misfits = append(out.Misfits, misfits...)
-		c.cut(i, r, text)
-		texts[i] = c.text
+		k := s.cutOf(r)
+		for _, m := range k.misfits {
+			m.Ref = refOr(r.Ref, o.Ref)
+			out.Misfits = append(out.Misfits, m)
+		}
+		c.join(i, r, k)
+		texts[i] = k.text
 	}
 	if n := len(c.frags); n > 0 {
 		c.frags[n-1].end = atFeed

@@ -27,6 +27,7 @@ type Setter struct {
 	// frags is the breaker's work space, reused between paragraphs.
 	frags []fragment
 	kept  map[setKey]Block
+	cuts  map[cutKey]cutRun
 	later bool // texts have figures that are put in later
 	// The drawings in value boxes, each made once.
 	divided map[cells]Item
@@ -35,7 +36,7 @@ type Setter struct {
 
 // NewSetter makes a setter that measures with m and sizes boxes for the pen.
 func NewSetter(m Measurer, pen Pen) *Setter {
-	return &Setter{m: m, pen: pen, codes: map[string]*code{}, kept: map[setKey]Block{}, divided: map[cells]Item{}}
+	return &Setter{m: m, pen: pen, codes: map[string]*code{}, kept: map[setKey]Block{}, cuts: map[cutKey]cutRun{}, divided: map[cells]Item{}}
 }
 
 // Pen is what the boxes are sized for.
