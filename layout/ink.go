@@ -20,6 +20,27 @@ type part struct {
 	x, y Mm
 	ref  Ref                     // of those of its items that have none
 	of   func(*Element) *Element // what its items are part of, by what they were; nil for the same
+	text *setLater
+}
+
+// setLater is a text whose lines are known, but its items are worked out when they are first
+// asked for.
+type setLater struct {
+	set   func() []Item
+	items []Item
+}
+
+func laterInk(set func() []Item) ink { return ink{parts: []part{{text: &setLater{set: set}}}} }
+
+// get gives the items; none of no text.
+func (t *setLater) get() []Item {
+	if t != nil && t.set != nil {
+		t.items, t.set = t.set(), nil
+	}
+	if t == nil {
+		return nil
+	}
+	return t.items
 }
 
 // none tells that nothing is drawn.
@@ -49,7 +70,7 @@ func (k ink) with(p part) ink {
 func (k ink) count() int {
 	n := len(k.items)
 	for i := range k.parts {
-		n += k.parts[i].count()
+		n += k.parts[i].count() + len(k.parts[i].text.get())
 	}
 	return n
 }
@@ -60,7 +81,7 @@ func (k ink) appendTo(out []Item) []Item {
 	for i := range k.parts {
 		p := &k.parts[i]
 		from := len(out)
-		out = p.appendTo(out)
+		out = append(p.appendTo(out), p.text.get()...)
 		for j := from; j < len(out); j++ {
 			it := &out[j]
 			it.X += p.x

@@ -54,10 +54,18 @@ func T(st Style, text string) Run { return Run{Text: text, Style: st} }
 // line is hyphenated if it is all letters; otherwise it stands on a line of its
 // own, reaches over, and is a misfit. The block is as wide as width.
 func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
-	return s.once(false, width, runs, o, func(runs []Run, o ParaOpts) Block { return s.para(width, runs, o) })
+	if len(runs) == 1 {
+		return s.once(false, width, runs, o, func(runs []Run, o ParaOpts) Block { return s.para(width, runs, o, true) })
+	}
+	out := s.para(width, runs, o, false)
+	if out.H > 0 {
+		out.ink = laterInk(func() []Item { return s.para(width, runs, o, true).ink.items })
+	}
+	return out
 }
 
-func (s *Setter) para(width Mm, runs []Run, o ParaOpts) Block {
+// para sets runs; their items are left out where only the size is asked for.
+func (s *Setter) para(width Mm, runs []Run, o ParaOpts, draw bool) Block {
 	b, out := s.cutAll(runs, o)
 	first := true
 	for i := 0; i < len(b.frags); first = false {
@@ -73,7 +81,7 @@ func (s *Setter) para(width Mm, runs []Run, o ParaOpts) Block {
 		if over > slack {
 			out.Misfits = append(out.Misfits, b.tooWide(l, over, o))
 		}
-		b.emit(&out, l, room, hang, o)
+		b.emit(&out, l, room, hang, o, draw)
 		i = l.to
 	}
 	out.W = width
@@ -106,7 +114,7 @@ func (s *Setter) line(width Mm, runs []Run, o ParaOpts) Block {
 	} else if !l.w.fits(width) {
 		out.Misfits = append(out.Misfits, b.tooWide(l, l.w-width, o))
 	}
-	b.emit(&out, l, out.W, 0, o)
+	b.emit(&out, l, out.W, 0, o, true)
 	s.frags = b.frags[:0]
 	return out
 }
@@ -119,7 +127,7 @@ func (s *Setter) Words(st Style, text string) Block {
 // cutAll cuts all runs into fragments and starts the block with the misfits of
 // single signs.
 func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
-	out := Drawn(0, 0, make([]Item, 0, len(runs))...)
+	var out Block
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := make([]string, len(runs))
 	for i, r := range runs {
@@ -160,8 +168,8 @@ func (b *breaker) tooWide(l textLine, over Mm, o ParaOpts) Misfit {
 	return Misfit{Ref: ref, Kind: TooWide, Text: text.String(), Over: over}
 }
 
-// emit adds a line to the foot of the block.
-func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts) {
+// emit adds a line to the foot of the block, its items only where it is drawn.
+func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts, draw bool) {
 	if l.from == l.to {
 		return
 	}
@@ -183,7 +191,7 @@ func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts) {
 	if out.Base == 0 {
 		out.Base = y
 	}
-	for i := l.from; i < l.to; {
+	for i := l.from; i < l.to && draw; {
 		i, x = b.emitRun(out, l, i, x, y, o)
 	}
 	out.H += base + below
