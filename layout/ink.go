@@ -20,6 +20,7 @@ type part struct {
 	x, y Mm
 	ref  Ref                     // of those of its items that have none
 	of   func(*Element) *Element // what its items are part of, by what they were; nil for the same
+	key  string                  // of the first write-in box in it; empty for the key that it has
 	text *setLater
 }
 
@@ -82,6 +83,9 @@ func (k ink) appendTo(out []Item) []Item {
 		p := &k.parts[i]
 		from := len(out)
 		out = append(p.appendTo(out), p.text.get()...)
+		if p.key != "" {
+			nameFirstBox(out[from:], p.key)
+		}
 		for j := from; j < len(out); j++ {
 			it := &out[j]
 			it.X += p.x

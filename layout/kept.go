@@ -38,11 +38,10 @@ type cutKey struct {
 
 // cutOf cuts a run, or gives it as it was cut before: a paragraph is set in many widths.
 func (s *Setter) cutOf(r Run) cutRun {
-	key := cutKey{r.Text, r.Style, r.Deco}
-	k, known := s.cuts[key]
-	if known {
-		return k
-	}
+	return keep(s.cuts, cutKey{r.Text, r.Style, r.Deco}, func() cutRun { return s.cutNow(r) })
+}
+
+func (s *Setter) cutNow(r Run) (k cutRun) {
 	r.Text = s.Decimals(r.Text)
 	k.text, k.misfits = s.clean(r)
 	if r.Deco == Plain {
@@ -52,15 +51,24 @@ func (s *Setter) cutOf(r Run) cutRun {
 	c := cutter{s: s}
 	c.cut(r, k.text)
 	k.text, k.frags = c.text, slices.Clip(c.frags)
-	if len(s.cuts) < mostKept {
-		s.cuts[key] = k
-	}
 	return k
 }
 
 // mostKept bounds what a setter keeps: a job with more different texts is so large that
 // memory is dearer than time.
 const mostKept = 1 << 12
+
+// keep gives what is kept under a key, made now if it is not.
+func keep[K comparable, V any](kept map[K]V, key K, make func() V) V {
+	v, known := kept[key]
+	if !known {
+		v = make()
+		if len(kept) < mostKept {
+			kept[key] = v
+		}
+	}
+	return v
+}
 
 // once sets a single run, or gives it as it was set before; runs of several are always
 // set.
@@ -74,13 +82,8 @@ func (s *Setter) once(line bool, width Mm, runs []Run, o ParaOpts, set func([]Ru
 		role = o.Role
 	}
 	key := setKey{r.Text, r.Style, r.Deco, o.Align, line, width, o.Hang, o.NotchW, o.NotchH, role}
-	b, known := s.kept[key]
-	if !known {
+	return keep(s.kept, key, func() Block {
 		r.Ref, r.Role, o.Ref = nil, role, nil
-		b = set([]Run{r}, o)
-		if len(s.kept) < mostKept {
-			s.kept[key] = b
-		}
-	}
-	return b.Tagged(ref)
+		return set([]Run{r}, o)
+	}).Tagged(ref)
 }
