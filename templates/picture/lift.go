@@ -246,9 +246,8 @@ func (p *liftPicture) legLines(fresh func() *draw.Scene, v *liftView, pen draw.P
 	for i, x := range p.legs {
 		s := fresh()
 		s.Lines(pen, v.at(x.From), v.at(x.To))
-		b := s.Block()
-		b.Items[0].Role = "leg:" + p.l.Mark + ":" + v.role + ":" + strconv.Itoa(i+1)
-		all = append(all, b)
+		s.Role("leg:" + p.l.Mark + ":" + v.role + ":" + strconv.Itoa(i+1))
+		all = append(all, s.Block())
 	}
 	return layout.Overlay(all...)
 }
