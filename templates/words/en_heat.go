@@ -35,6 +35,7 @@ var englishHeat = Heat{
 	Shield:       "shield", HeatArrow: "heat", PartAtMost: "%s, at most %s", ChartOpening: "opening on the diameter, %s, at %s kW net", ChartTime: "minutes",
 	ChartNeeded: "needed %s", ChartGrips: "grips below %s", ChartLevels: "levels off %s", ChartWindow: "draw it",
 
+	Off: "drawn off", On: "put on",
 	WorkedOut: "Worked out: ", Assumptions: "Taken for granted: ", InMetric: "in millimetres and °C: ",
 }
 
