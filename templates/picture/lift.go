@@ -228,7 +228,7 @@ func (p *liftPicture) planView(v *liftView, w, h layout.Mm) layout.Block {
 func trimmed(b layout.Block) layout.Block {
 	const edge layout.Mm = 1
 	top, bottom := b.H, layout.Mm(0)
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		_, t, _, low := it.Bounds()
 		top, bottom = min(top, t), max(bottom, low)
 	}
