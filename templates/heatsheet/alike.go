@@ -41,7 +41,7 @@ func sheetOf(c *block.Composer, h *job.Heat) sheet {
 func wordsOf(ps []layout.Piece) []string {
 	var out []string
 	for _, p := range ps {
-		for _, it := range p.Block.Items {
+		for _, it := range p.Block.Items() {
 			if t, ok := it.Shape.(layout.Text); ok {
 				out = append(out, t.S)
 			}

@@ -228,7 +228,7 @@ func (p *liftPicture) planView(v *liftView, w, h layout.Mm) layout.Block {
 func trimmed(b layout.Block) layout.Block {
 	const edge layout.Mm = 1
 	top, bottom := b.H, layout.Mm(0)
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		_, t, _, low := it.Bounds()
 		top, bottom = min(top, t), max(bottom, low)
 	}
@@ -246,9 +246,8 @@ func (p *liftPicture) legLines(fresh func() *draw.Scene, v *liftView, pen draw.P
 	for i, x := range p.legs {
 		s := fresh()
 		s.Lines(pen, v.at(x.From), v.at(x.To))
-		b := s.Block()
-		b.Items[0].Role = "leg:" + p.l.Mark + ":" + v.role + ":" + strconv.Itoa(i+1)
-		all = append(all, b)
+		s.Role("leg:" + p.l.Mark + ":" + v.role + ":" + strconv.Itoa(i+1))
+		all = append(all, s.Block())
 	}
 	return layout.Overlay(all...)
 }

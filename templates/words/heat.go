@@ -24,7 +24,7 @@ type Heat struct {
 
 	// What is not known, on a draft.
 	NotWorkedOut, FitNotKnown, NotKnown, HeatNotKnown, NotHeated string
-	LimitNotKnown, HeatTo                                        Sentence
+	LimitNotKnown, HeatTo, HeatToBy                              Sentence
 
 	// Its picture.
 	PictureFaces, Shield, HeatArrow, ChartTime, ChartWindow                      string
