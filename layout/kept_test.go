@@ -17,8 +17,9 @@ func TestKeptSettingsAreEqual(t *testing.T) {
 				fresh := newFake().Line(width, runs, ParaOpts{Ref: "second", Role: "r"})
 				s := newFake()
 				first := s.Line(width, runs, ParaOpts{Ref: "first", Role: "r"})
-				for i := range first.Items {
-					first.Items[i].X += 99
+				items := first.Items()
+				for i := range items {
+					items[i].X += 99
 				}
 				if got := s.Line(width, runs, ParaOpts{Ref: "second", Role: "r"}); !reflect.DeepEqual(got, fresh) {
 					t.Errorf("%q in %v: got %+v, want %+v", text, width, got, fresh)

@@ -7,15 +7,18 @@ const RoleTyped = "box:typed"
 
 // Named gives the first write-in box of a block a key.
 func (b Block) Named(key string) Block {
-	for i, it := range b.Items {
+	b.ink = b.ink.with(part{key: key})
+	return b
+}
+
+// nameFirstBox gives the first write-in box of some items a key.
+func nameFirstBox(items []Item, key string) {
+	for i, it := range items {
 		if strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleSign {
-			items := append([]Item{}, b.Items...)
 			items[i].Key = key
-			b.Items = items
-			return b
+			return
 		}
 	}
-	return b
 }
 
 // typed is a box that is filled when it is printed: its outline and the text in one

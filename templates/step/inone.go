@@ -18,6 +18,7 @@ type together struct {
 	steps []*job.Step
 	// common are the parts of the small line that are true at all places.
 	common []string
+	half   bool // in half the width
 }
 
 // InOne sets one step at several places below one head. The groups of its pieces are
@@ -128,10 +129,11 @@ func (t *together) acts() []layout.Piece {
 // reason that one of them is empty, rather than that there is a page more; never between a
 // reading and what takes it away for good.
 func (t *together) readingPieces(kind dimension.Kind, dims []*job.Dim) []layout.Piece {
-	out := runPieces(t.Composer, run{blocks: dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, false), reason: true})
+	blocks, row := dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, false)
+	out := runPieces(t.Composer, run{blocks: blocks, reason: row})
 	gone := kind == dimension.Found && lost(dims)
 	for i := range out {
-		out[i].MayPart = out[i].KeepNext && !gone
+		out[i].MayPart = out[i].MayPart && !gone
 		out[i].KeepNext = out[i].KeepNext || gone
 		if gone {
 			out[i].Block.Partings = nil
@@ -151,20 +153,21 @@ func lost(ds []*job.Dim) bool {
 	return slices.ContainsFunc(ds, func(d *job.Dim) bool { return d.LastChance != nil && d.LastChance == d.FoundAt })
 }
 
-// noted are the blocks of what each step notes beside readings.
-func (t *together) noted() [][]layout.Block {
-	var out [][]layout.Block
+// noted are the runs of what each step notes beside readings.
+func (t *together) noted() []run {
+	var out []run
 	for _, st := range t.steps {
-		out = append(out, noted(t.Composer, st))
+		of := func(c *block.Composer) []layout.Block { return noted(c, st) }
+		out = append(out, run{blocks: of(t.Composer), noted: of})
 	}
 	return out
 }
 
 // withNoted puts what is noted behind the lines of each place.
-func withNoted(lines [][]run, noted [][]layout.Block) [][]run {
-	for i, bs := range noted {
-		if len(bs) > 0 {
-			lines[i] = append(lines[i], run{blocks: bs})
+func withNoted(lines [][]run, noted []run) [][]run {
+	for i, r := range noted {
+		if len(r.blocks) > 0 {
+			lines[i] = append(lines[i], r)
 		}
 	}
 	return lines
