@@ -89,16 +89,16 @@ type pageEnd struct {
 }
 
 // breakPages is the one decision where pages end. It looks at all ways to break the
-// sheet, from its end forward, and takes the cheapest. A piece that no page can hold
-// gets a page of its own; tall reports it.
-func breakPages(ps []Piece, room Mm, tall func(i int, over Mm)) []span {
+// sheet, from its end forward, and takes the cheapest. A page that begins with piece i has
+// room(i). A piece that no page can hold gets a page of its own; tall reports it.
+func breakPages(ps []Piece, room func(i int) Mm, tall func(i int, over Mm)) []span {
 	n := len(ps)
 	best := make([][]pageEnd, n+1) // for each piece that starts a page, whole or with a lower block
 	best[n] = []pageEnd{{}}
 	for i := n - 1; i >= 0; i-- {
 		best[i] = make([]pageEnd, 1+len(ps[i].Block.Partings))
 		for head := len(best[i]) - 1; head >= 0; head-- { // the whole piece may end its own page within it
-			best[i][head] = cheapest(ps, span{from: i, head: head}, room, best)
+			best[i][head] = cheapest(ps, span{from: i, head: head}, room(i), best)
 		}
 	}
 	var out []span
@@ -106,7 +106,7 @@ func breakPages(ps []Piece, room Mm, tall func(i int, over Mm)) []span {
 		end := best[i][head]
 		s := span{from: i, to: end.to, head: head, tail: end.tail, again: repeated(ps, i, head)}
 		if s.last() == i+1 {
-			if over := s.block(ps, i).H + heightOf(s.again) - room; over > slack {
+			if over := s.block(ps, i).H + heightOf(s.again) - room(i); over > slack {
 				tall(i, over)
 			}
 		}

@@ -43,6 +43,7 @@ var Laws = []Law{
 	{"left-alone", "nobody turns an adjuster that stays as it is", (*report).checkLeftAlone},
 	{"packs", "a pack of shims is measured leaf by leaf before it goes back", (*report).checkPacks},
 	{"read-in-time", "a reading is taken before the act that ends it, and set when all that it hangs on is back and tight", (*report).readings},
+	{"held-reading", "a reading is taken while its parts are held as they run", (*report).checkHeldReading},
 	{"after", "what an author says of the order is all that binds a step", (*report).checkAfter},
 	{"emptied", "every container is filled by a step and emptied by one, and is empty where it must be", (*report).containers},
 	{"kept", "what is taken off can be told apart where it lies", (*report).checkKept},
