@@ -70,6 +70,9 @@ func (k *Kept) keep(at keptKey, set kept) {
 		k.inner = append(k.inner, at)
 		return
 	}
+	for i := range set.pieces {
+		set.pieces[i].Block = set.pieces[i].Block.Settled()
+	}
 	for _, key := range k.inner {
 		delete(k.pieces, key)
 	}
