@@ -88,7 +88,11 @@ func paired(frames []frameOf, span layout.Mm, shares map[int]int) ([]layout.Bloc
 			out = append(out, frames[i].whole...)
 			continue
 		}
-		out = append(out, pairs[i])
+		two := pairs[i]
+		if a, b := frames[i].whole, frames[i+1].whole; len(a) == 1 && len(b) == 1 {
+			two.Partings = []layout.Parting{{Upper: a[0], Lower: b[0]}}
+		}
+		out = append(out, two)
 		i++
 	}
 	return out, taken

@@ -12,21 +12,21 @@ import (
 // Blocks are the readings that a step takes, those of one dimension at like places in one
 // block. The box for why readings were not taken stands in the last block where that takes
 // no height; else, unless the step has that box elsewhere, where it takes the least: in the
-// last block, or in a row that says once which were not taken.
-func Blocks(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref, elsewhere bool) []layout.Block {
+// last block, or in a row that says once which were not taken. row says that it stands there.
+func Blocks(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref, elsewhere bool) (out []layout.Block, row bool) {
 	written := Written(ds, kind)
 	plain, within := blocks(c, ds, kind, reasonOf(c, written, at))
 	if free(plain, within) {
-		return within
+		return within, false
 	}
 	if len(written) == 0 || elsewhere {
-		return plain
+		return plain, false
 	}
-	row := notTaken(c, written, at, c.Span-block.NumberWidth).Pad(2, 0, 0, 0).At(block.NumberWidth, 0)
-	if len(within) > 0 && heightOf(within) < heightOf(plain)+row.H-rowSaves {
-		return within
+	last := notTaken(c, written, at, c.Span-block.NumberWidth).Pad(2, 0, 0, 0).At(block.NumberWidth, 0)
+	if len(within) > 0 && heightOf(within) < heightOf(plain)+last.H-rowSaves {
+		return within, false
 	}
-	return append(plain, row)
+	return append(plain, last), true
 }
 
 // Written are the readings that have boxes at the step.

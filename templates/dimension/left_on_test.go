@@ -78,7 +78,7 @@ func TestLimitWorkedLaterTellsAllPages(t *testing.T) {
 		t.Fatalf("%d ends, want 2", len(ends))
 	}
 	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 190, Pages: map[string]int{"left D2/DE": 40, "left D2/NDE": 44}}
-	blocks := dimension.Blocks(c, ends, dimension.Found, nil, true)
+	blocks, _ := dimension.Blocks(c, ends, dimension.Found, nil, true)
 	if len(blocks) != 1 {
 		t.Fatalf("%d blocks, want one for both ends", len(blocks))
 	}

@@ -22,6 +22,7 @@ func alikeHeats(c *block.Composer, all []*job.Heat) [][]*job.Heat {
 	var last []string
 	for _, h := range all {
 		said := append([]string{h.What}, wordsOf(sheetOf(c.Now(), h).pieces())...)
+		said = append(said, toldOf(c, h)...)
 		if n := len(out); n > 0 && h.Pull == nil && out[n-1][0].Pull == nil && slices.Equal(said, last) {
 			out[n-1] = append(out[n-1], h)
 			continue

@@ -20,10 +20,11 @@ import (
 type run struct {
 	lines  func(width layout.Mm) []layout.Block
 	blocks []layout.Block
-	reason bool // the last block asks why a reading was not taken
-	last   bool // a reading that this step takes away for good is among the blocks
-	ruled  bool // the lines are the rows of a ruled table
-	ticks  bool // the blocks are boxes to tick in a row
+	reason bool                                 // the last block is the row that asks why readings were not taken
+	last   bool                                 // a reading that this step takes away for good is among the blocks
+	ruled  bool                                 // the lines are the rows of a ruled table
+	ticks  bool                                 // the blocks are boxes to tick in a row
+	noted  func(*block.Composer) []layout.Block // sets the blocks in another width
 }
 
 // runs are all runs of a step in the order of its acts. What stands in the head of the
@@ -87,23 +88,23 @@ func jointOrders(c *block.Composer, st *job.Step) (out []layout.Block, all bool)
 // runOf is what a step prints for one verb, empty if it does not use it.
 func runOf(c *block.Composer, st *job.Step, v job.Verb, elsewhere bool) run {
 	var blocks []layout.Block
-	last := false
+	last, row := false, false
 	switch v {
 	case job.DoMeasure:
-		blocks = dimension.Blocks(c, st.Measure, dimension.Found, st.At, elsewhere)
+		blocks, row = dimension.Blocks(c, st.Measure, dimension.Found, st.At, elsewhere)
 		for _, d := range st.Measure {
 			last = last || d.LastChance == st
 		}
 	case job.DoSet:
-		blocks = dimension.Blocks(c, st.Set, dimension.Left, st.At, elsewhere)
+		blocks, row = dimension.Blocks(c, st.Set, dimension.Left, st.At, elsewhere)
 	case job.DoRecall:
-		blocks = dimension.Blocks(c, st.Recall, dimension.Recall, st.At, elsewhere)
+		blocks, row = dimension.Blocks(c, st.Recall, dimension.Recall, st.At, elsewhere)
 	case job.DoJudge:
 		blocks = judged(c, st)
 	default:
 		return linesOf(c, st, v)
 	}
-	return run{blocks: blocks, last: last, reason: v != job.DoJudge && !elsewhere}
+	return run{blocks: blocks, last: last, reason: row}
 }
 
 // linesOf are the lines of a step for one verb.
@@ -176,7 +177,7 @@ func inRow(rs []run) int {
 
 // fewReadings is up to how many readings share the box in the row of their step for why
 // one was not taken.
-const fewReadings = 3
+const fewReadings = 4
 
 // reasonInRow reports whether the row of a step has the box for readings not taken: below
 // initials and time, where nothing else stands.

@@ -18,6 +18,8 @@ type together struct {
 	steps []*job.Step
 	// common are the parts of the small line that are true at all places.
 	common []string
+	half   bool // in half the width
+	reason bool // the head has the box for readings not taken
 }
 
 // InOne sets one step at several places below one head. The groups of its pieces are
@@ -29,6 +31,7 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 			t.common = append(t.common, x)
 		}
 	}
+	t.reason = t.reasonInHead()
 	out := t.head()
 	for i := range out {
 		out[i].KeepNext = true
@@ -49,7 +52,7 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 		// A page may well begin with the row of a place.
 		out[i+1].Group = max(out[i+1].Group, out[i].Group)
 	}
-	return append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(steps[0].At), Gap: 1.4, Closes: true, Group: len(steps) - 1})
+	return append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(steps[0].At), Gap: 1, Closes: true, Group: len(steps) - 1})
 }
 
 // NumberOfAll is the number that stands for like steps together, as 3.1–3.4.
@@ -128,10 +131,11 @@ func (t *together) acts() []layout.Piece {
 // reason that one of them is empty, rather than that there is a page more; never between a
 // reading and what takes it away for good.
 func (t *together) readingPieces(kind dimension.Kind, dims []*job.Dim) []layout.Piece {
-	out := runPieces(t.Composer, run{blocks: dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, false), reason: true})
+	blocks, row := dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, t.reason)
+	out := runPieces(t.Composer, run{blocks: blocks, reason: row})
 	gone := kind == dimension.Found && lost(dims)
 	for i := range out {
-		out[i].MayPart = out[i].KeepNext && !gone
+		out[i].MayPart = out[i].MayPart && !gone
 		out[i].KeepNext = out[i].KeepNext || gone
 		if gone {
 			out[i].Block.Partings = nil
@@ -151,20 +155,21 @@ func lost(ds []*job.Dim) bool {
 	return slices.ContainsFunc(ds, func(d *job.Dim) bool { return d.LastChance != nil && d.LastChance == d.FoundAt })
 }
 
-// noted are the blocks of what each step notes beside readings.
-func (t *together) noted() [][]layout.Block {
-	var out [][]layout.Block
+// noted are the runs of what each step notes beside readings.
+func (t *together) noted() []run {
+	var out []run
 	for _, st := range t.steps {
-		out = append(out, noted(t.Composer, st))
+		of := func(c *block.Composer) []layout.Block { return noted(c, st) }
+		out = append(out, run{blocks: of(t.Composer), noted: of})
 	}
 	return out
 }
 
 // withNoted puts what is noted behind the lines of each place.
-func withNoted(lines [][]run, noted [][]layout.Block) [][]run {
-	for i, bs := range noted {
-		if len(bs) > 0 {
-			lines[i] = append(lines[i], run{blocks: bs})
+func withNoted(lines [][]run, noted []run) [][]run {
+	for i, r := range noted {
+		if len(r.blocks) > 0 {
+			lines[i] = append(lines[i], r)
 		}
 	}
 	return lines

@@ -9,13 +9,21 @@ import (
 	"matchmark/templates/block"
 )
 
-// signBoxes are the boxes in the row of a place: who did it when, and how long it took.
-func (t *together) signBoxes(st *job.Step) layout.Block {
+// signBoxes are the boxes in the row of a place: who did it when, and how long it took. In
+// half the width the box for that may stand below the number.
+func (t *together) signBoxes(st *job.Step) (number, boxes layout.Block) {
 	c := t.Composer
+	number = t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
 	if st.Hours == nil {
-		return signColumn(c, st, false)
+		return number, signColumn(c, st, false)
 	}
-	return signColumn(c, st, false, c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At))
+	hours := c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At)
+	if t.half {
+		number = layout.Above(0.4, number, hours)
+		number.W = block.NumberWidth
+		return number, signColumn(c, st, false)
+	}
+	return number, signColumn(c, st, false, hours)
 }
 
 // placeLines are the place of a step and what is said of it alone.
@@ -42,34 +50,97 @@ func (t *together) placeLines(st *job.Step, width layout.Mm) []layout.Block {
 	return append([]layout.Block{words}, underWords(c, st, width)...)
 }
 
-// signedRows are the rows of the places with the boxes of who did it: the number, the
-// place, what is said of it alone, and what is done there first.
+// signedRows are the rows of the places with the boxes of who did it, two beside each other
+// where that saves height.
 func (t *together) signedRows(lines [][]run) []layout.Piece {
+	half := *t.Composer
+	half.Span = (t.Span - textGap) / 2
+	narrow := *t
+	narrow.Composer, narrow.half = &half, true
 	var out []layout.Piece
-	for i, st := range t.steps {
-		number := t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
-		boxes := t.signBoxes(st)
-		width := t.Span - block.NumberWidth - boxes.W - textGap
-		text := t.placeLines(st, width)
-		n := inRow(lines[i])
-		beside := layout.Above(1, append(text, runLines(lines[i][:n], width)...)...)
-		full := layout.Above(1, text...)
-		below := t.piecesOf(t.Composer, lines[i][:n])
-		if max(full.H, boxes.H)+Height(below) < max(beside.H, boxes.H) {
-			beside = full
-		} else {
-			below = nil
+	for i := 0; i < len(t.steps); i += 2 {
+		var full []layout.Piece
+		var cells []layout.Block
+		wide := false
+		for k := i; k < min(i+2, len(t.steps)); k++ {
+			full = append(full, t.signedRow(k, lines[k])...)
+			cell := stacked(narrow.signedRow(k, lines[k]))
+			wide = wide || cell.W > half.Span+0.01 || len(cell.Misfits) > 0
+			cell.W = half.Span
+			cells = append(cells, cell)
 		}
-		beside.W = width
-		row := layout.Beside(0, number, beside, layout.Space(textGap, 1), boxes)
-		out = append(out, layout.Piece{Block: row.Anchored("step " + st.No), Gap: layout.GapY, Group: i})
-		for _, p := range append(below, t.piecesOf(t.Composer, lines[i][n:])...) {
-			out[len(out)-1].KeepNext = true
-			p.Group = i
-			out = append(out, p)
+		pair := layout.Piece{Block: layout.Beside(textGap, cells...), Gap: placeGap, Group: i}
+		if wide || len(cells) < 2 || pair.Gap+pair.Block.H > Height(full)-rowSaves {
+			out = append(out, full...)
+			continue
 		}
+		out = append(out, pair)
 	}
 	return out
+}
+
+// placeGap is the room above the row of a place, more where boxes stand right above.
+const placeGap layout.Mm = 1.2
+
+// rowSaves is how much height places must save to stand beside each other: below each other
+// they are found faster.
+const rowSaves layout.Mm = 4
+
+// stacked is one block of pieces, those that are too near each other apart.
+func stacked(ps []layout.Piece) layout.Block {
+	ps = slices.Clone(ps)
+	apart(ps)
+	var blocks []layout.Block
+	for i, p := range ps {
+		if i > 0 {
+			p.Block = p.Block.Pad(p.Gap, 0, 0, 0)
+		}
+		blocks = append(blocks, p.Block)
+	}
+	return layout.Above(0, blocks...)
+}
+
+// signedRow is the row of a place: the number, the place, what is said of it alone, and what
+// is done there first.
+func (t *together) signedRow(i int, rs []run) []layout.Piece {
+	st := t.steps[i]
+	number, boxes := t.signBoxes(st)
+	width := t.Span - block.NumberWidth - boxes.W - textGap
+	text := t.placeLines(st, width)
+	n := inRow(rs)
+	beside := layout.Above(1, append(text, runLines(rs[:n], width)...)...)
+	full := layout.Above(1, text...)
+	below := t.belowRow(rs[:n])
+	if max(full.H, boxes.H)+Height(below) < max(beside.H, boxes.H) {
+		beside = full
+	} else {
+		below = nil
+	}
+	beside.W = width
+	row := layout.Beside(0, number, beside, layout.Space(textGap, 1), boxes)
+	out := []layout.Piece{{Block: row.Anchored("step " + st.No), Gap: placeGap, Group: i}}
+	for _, p := range append(below, t.belowRow(rs[n:])...) {
+		out[len(out)-1].KeepNext = true
+		p.Group = i
+		out = append(out, p)
+	}
+	return out
+}
+
+// belowRow are the pieces of runs below the row of a place. In half the width they begin
+// below the number, so that they take as few lines as they do below each other.
+func (t *together) belowRow(rs []run) []layout.Piece {
+	if !t.half {
+		return t.piecesOf(t.Composer, rs)
+	}
+	const out = block.NumberWidth - 4
+	wider := *t.Composer
+	wider.Span += out
+	ps := t.piecesOf(&wider, rs)
+	for i := range ps {
+		ps[i].Block = ps[i].Block.At(-out, 0)
+	}
+	return ps
 }
 
 // piecesOf are the pieces of runs, in the column of the boxes, low lines beside each other.
@@ -77,6 +148,9 @@ func (t *together) piecesOf(c *block.Composer, rs []run) []layout.Piece {
 	var out []layout.Piece
 	lines := map[int]bool{}
 	for _, r := range rs {
+		if r.noted != nil {
+			r.blocks = r.noted(c)
+		}
 		for _, p := range runPieces(c, r) {
 			lines[len(out)] = r.lines != nil || r.ticks
 			out = append(out, p)

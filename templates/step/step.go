@@ -12,7 +12,7 @@ import (
 // Together is the height up to which a step stays on one page with all its
 // boxes. A taller one may go on to the next page between two dimensions, where its
 // number stands once more.
-const Together layout.Mm = 80
+const Together layout.Mm = 40
 
 // Running is the line of the section on a page that it goes on to: how much of it is
 // taken, where it ends, how far it begins above the steps, and its height.
@@ -62,13 +62,14 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	for _, r := range rs[n:] {
 		pieces := runPieces(c, r)
 		if lost {
-			out[len(out)-1].KeepNext = true
+			out[len(out)-1].KeepNext, out[len(out)-1].MayPart = true, false
 			lost = len(r.blocks) > 0
 		}
 		lost = lost || r.last
 		for i := range pieces {
 			pieces[i].KeepNext = pieces[i].KeepNext || lost && i < len(pieces)-1
 			if lost {
+				pieces[i].MayPart = false
 				pieces[i].Block.Partings = nil // nor is one place of it left behind
 			}
 			lines[len(out)+i] = r.lines != nil || r.ticks
@@ -82,13 +83,15 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	}
 	out = inOneRow(c, out, lines)
 	if st.Hold != nil {
-		out = append(out, layout.Piece{Block: holdBar(c, st), Gap: 1.4})
+		out = append(out, layout.Piece{Block: holdBar(c, st), Gap: 1})
 	}
 	for i := range out[:len(out)-1] {
 		// The row stays with its first boxes, and the last ones with the hold and
 		// the line of what must be empty.
 		last := i == len(out)-2 && (st.Hold != nil || len(empty) > 0)
-		out[i].MayPart = i == row && !last && Height(out) > Together
+		if i == row || last {
+			out[i].MayPart = i == row && !last && Height(out) > Together
+		}
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
 	apart(out[row:])
@@ -128,7 +131,9 @@ func runPieces(c *block.Composer, r run) []layout.Piece {
 		out = append(out, p)
 	}
 	if n := len(out); r.reason && n > 1 {
-		out[n-2].KeepNext = true // why a reading was not taken is written below its boxes
+		// Why a reading was not taken is written below its boxes, rather than that there is a
+		// page more.
+		out[n-2].KeepNext, out[n-2].MayPart = true, true
 	}
 	if r.lines != nil {
 		out = append(out, linesBelow(c, []run{r})...)
@@ -157,13 +162,13 @@ func emptyLine(c *block.Composer, list []job.Emptied) layout.Block {
 
 // cautionGap is the room above the first hazard note of a step; the others are strips of
 // the same frame.
-const cautionGap layout.Mm = 1.5
+const cautionGap layout.Mm = 1.2
 
 // headGap is the room above the head of a step, endGap that above the line that ends it.
-const headGap, endGap layout.Mm = 0.9, 0.8
+const headGap, endGap layout.Mm = 0.7, 0.6
 
-// boxRoom is the room that a block has above its first box to write in, and below its last;
-// boxes to tick may stand closer.
+// boxRoom is the room that a block has above its first box to write in, and below its last,
+// in whatever way it is set on two pages; boxes to tick may stand closer.
 func boxRoom(b layout.Block) (above, below layout.Mm) {
 	above, below = b.H, b.H
 	for _, it := range b.Items() {
@@ -171,6 +176,10 @@ func boxRoom(b layout.Block) (above, below layout.Mm) {
 			_, top, _, bottom := it.Bounds()
 			above, below = min(above, top), min(below, b.H-bottom)
 		}
+	}
+	for _, p := range b.Partings {
+		_, last := boxRoom(p.Lower)
+		below = min(below, last)
 	}
 	return above, below
 }
