@@ -24,10 +24,7 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 	for i := range first {
 		full[i] = linesBelow(c, first[i:i+1])
 	}
-	take := func(s signOff, r layout.Block, rest []layout.Piece) {
-		if short := layout.GapY - 0.2 - (r.H - s.number.H); st.Hours != nil && short > 0 {
-			r = r.Pad(0, 0, short, 0) // from the box for hours
-		}
+	take := func(r layout.Block, rest []layout.Piece) {
 		misfits := len(r.Misfits)
 		for _, p := range rest {
 			misfits += len(p.Block.Misfits)
@@ -44,10 +41,10 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			// Some runs stand beside the boxes, the rest below them over the whole width.
 			text := layout.Above(1, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
 			text.W = width
-			take(s, layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), slices.Concat(full[beside:]...))
+			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), slices.Concat(full[beside:]...))
 		}
 		if st.If == nil && st.OnlyIf == nil {
-			take(s, around(c, st, s), slices.Concat(full...))
+			take(around(c, st, s), slices.Concat(full...))
 		}
 	}
 	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below
@@ -255,7 +252,7 @@ func inRows(r run, width layout.Mm) []layout.Block {
 		lines[i] = l.Fill(width, l.H, 0, 0)
 	}
 	for n := parts - 1; n >= 3; n-- {
-		one := width * layout.Mm(n) / parts
+		one := (width+layout.GapX)*layout.Mm(n)/parts - layout.GapX // so that halves and thirds fill a row
 		for i, l := range r.lines(one) {
 			if l.H <= most[i] && l.W <= one+0.01 && len(l.Misfits) == 0 && lines[i].W > one {
 				lines[i] = l.Fill(one, l.H, 0, 0)
