@@ -74,7 +74,7 @@ func (s span) last() int {
 // all pages wins. So a page is saved at the price of some parted groups, and of two
 // ways with as many pages and partings the one that fills the earlier pages is taken.
 const (
-	costPage  = 100.0
+	costPage  = 1000.0
 	costGroup = 12.0 // a page that ends within a group
 	costBlock = 14.0 // one that ends within a block
 	costMay   = 20.0 // one that ends where it may, though it had better not

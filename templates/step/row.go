@@ -199,7 +199,7 @@ func linesBelow(c *block.Composer, rs []run) []layout.Piece {
 			for i, row := range rows {
 				p := layout.Piece{Block: row.At(block.NumberWidth, 0)}
 				if i == 0 {
-					p.Gap = 1 // more where boxes stand right above
+					p.Gap = blockGap // more where boxes stand right above
 				}
 				out = append(out, p)
 			}
