@@ -9,12 +9,13 @@ type Block struct {
 	W, H Mm
 	// Base is the first baseline, from the top; 0 when there is none.
 	Base    Mm
-	Items   []Item
 	Anchors []Anchor
 	Misfits []Misfit
 	// Partings are ways to set the block on two pages, where that saves one; a block that is
 	// joined with others, padded or framed has none.
 	Partings []Parting
+
+	ink ink
 }
 
 // Parting is one way to set a block on two pages: what ends the one and what begins the next.
@@ -29,30 +30,18 @@ type Anchor struct {
 // Empty tells a block with nothing in it and no size; joining skips it together
 // with its gap.
 func (b Block) Empty() bool {
-	return b.W == 0 && b.H == 0 && len(b.Items) == 0 && len(b.Anchors) == 0 && len(b.Misfits) == 0
+	return b.W == 0 && b.H == 0 && b.ink.none() && len(b.Anchors) == 0 && len(b.Misfits) == 0
 }
 
 // Space is a block of the given size with nothing drawn.
 func Space(w, h Mm) Block { return Block{W: w, H: h} }
 
 // Drawn is a block of the given size with the given items.
-func Drawn(w, h Mm, items ...Item) Block { return Block{W: w, H: h, Items: items} }
+func Drawn(w, h Mm, items ...Item) Block { return Block{W: w, H: h, ink: ink{items: items}} }
 
 // place adds all of c to b, its corner at x, y. b must own its slices.
 func (b *Block) place(c Block, x, y Mm) {
-	if x == 0 && y == 0 && cap(b.Items) == 0 {
-		// Nobody writes to items that lie in a block: what is added goes to new room.
-		b.Items = c.Items[:len(c.Items):len(c.Items)]
-		b.Anchors = append(b.Anchors, c.Anchors...)
-		b.Misfits = append(b.Misfits, c.Misfits...)
-		return
-	}
-	b.Items = slices.Grow(b.Items, len(c.Items))
-	for _, it := range c.Items {
-		it.X += x
-		it.Y += y
-		b.Items = append(b.Items, it)
-	}
+	b.ink.add(c.ink, x, y)
 	for _, a := range c.Anchors {
 		a.Y += y
 		b.Anchors = append(b.Anchors, a)
@@ -60,21 +49,20 @@ func (b *Block) place(c Block, x, y Mm) {
 	b.Misfits = append(b.Misfits, c.Misfits...)
 }
 
-// grown makes an empty block with room for the items of all bs. Where all come from
-// one block there is nothing to make room for: place takes them over as they are when
-// they stay where they were.
+// grown makes an empty block with room for what is drawn in all bs. Where only one has
+// anything there is nothing to make room for: place takes it over as it is when it stays
+// where it was.
 func grown(bs ...Block) Block {
-	n, filled := 0, 0
-	for _, b := range bs {
-		n += len(b.Items)
-		if len(b.Items) > 0 {
+	filled := 0
+	for i := range bs {
+		if !bs[i].ink.none() {
 			filled++
 		}
 	}
 	if filled < 2 {
 		return Block{}
 	}
-	return Block{Items: make([]Item, 0, n)}
+	return Block{ink: ink{parts: make([]part, 0, filled)}}
 }
 
 // Above stacks the blocks, the first on top, with a gap between each two. Empty
@@ -240,12 +228,14 @@ func (b Block) Fill(w, h Mm, across, down float64) Block {
 
 // Tagged puts the ref on every item and misfit of the block that has none yet.
 func (b Block) Tagged(ref Ref) Block {
-	out := Block{W: b.W, H: b.H, Base: b.Base, Items: slices.Clone(b.Items), Anchors: b.Anchors, Misfits: slices.Clone(b.Misfits)}
-	for i := range out.Items {
-		if out.Items[i].Ref == nil {
-			out.Items[i].Ref = ref
+	out := Block{W: b.W, H: b.H, Base: b.Base, Anchors: b.Anchors, Misfits: slices.Clone(b.Misfits)}
+	out.ink = b.ink.changed(func(items []Item) {
+		for i := range items {
+			if items[i].Ref == nil {
+				items[i].Ref = ref
+			}
 		}
-	}
+	})
 	for i := range out.Misfits {
 		if out.Misfits[i].Ref == nil {
 			out.Misfits[i].Ref = ref
@@ -262,7 +252,7 @@ func (b Block) Anchored(name string) Block {
 
 // someRef is the first ref found in the block, for a misfit about all of it.
 func (b Block) someRef() Ref {
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		if it.Ref != nil {
 			return it.Ref
 		}
@@ -272,7 +262,7 @@ func (b Block) someRef() Ref {
 
 // someText is the first text found in the block, for a misfit about all of it.
 func (b Block) someText() string {
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		if t, ok := it.Shape.(Text); ok {
 			return t.S
 		}

@@ -11,7 +11,7 @@ func rect(w, h Mm) Block { return Drawn(w, h, Item{Shape: Rect{W: w, H: h}}) }
 
 // places gives the origins of a block's items.
 func places(b Block) (out []Point) {
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		out = append(out, Point{it.X, it.Y})
 	}
 	return out
@@ -51,7 +51,7 @@ func TestFillMisfit(t *testing.T) {
 	if len(b.Misfits) != 2 || b.Misfits[0].Over != 2 || b.Misfits[1].Over != 3 || b.Misfits[0].Ref != "r" {
 		t.Errorf("misfits %+v, want 2 mm too wide and 3 mm too high", b.Misfits)
 	}
-	if r := b.Items[0].Shape.(Rect); r.W != 10 || r.H != 5 {
+	if r := b.Items()[0].Shape.(Rect); r.W != 10 || r.H != 5 {
 		t.Errorf("the content is %v x %v, want it unchanged", r.W, r.H)
 	}
 }
@@ -61,7 +61,7 @@ func TestBlocksAreValues(t *testing.T) {
 	t.Parallel()
 	a := rect(10, 5)
 	_ = Above(1, a, a.Pad(1, 1, 1, 1), a.Tagged("x").Anchored("y"))
-	if a.Items[0].X != 0 || a.Items[0].Ref != nil || len(a.Anchors) != 0 {
+	if a.Items()[0].X != 0 || a.Items()[0].Ref != nil || len(a.Anchors) != 0 {
 		t.Errorf("joining changed its part: %+v", a)
 	}
 }
@@ -76,11 +76,11 @@ func TestTurned(t *testing.T) {
 		t.Errorf("turned %v x %v, want 20 x 30", r.W, r.H)
 	}
 	// The rectangle spans x 5 to 15 and y 2 to 6; turned, x becomes 30-x downward.
-	if left, top, right, bottom := r.Items[0].Bounds(); left != 2 || top != 15 || right != 6 || bottom != 25 {
+	if left, top, right, bottom := r.Items()[0].Bounds(); left != 2 || top != 15 || right != 6 || bottom != 25 {
 		t.Errorf("lies at %v %v %v %v, want 2 15 6 25", left, top, right, bottom)
 	}
 	four := b.Turned().Turned().Turned().Turned()
-	if l, tp, rt, bt := four.Items[0].Bounds(); l != 5 || tp != 2 || rt != 15 || bt != 6 {
+	if l, tp, rt, bt := four.Items()[0].Bounds(); l != 5 || tp != 2 || rt != 15 || bt != 6 {
 		t.Errorf("after four turns at %v %v %v %v, want 5 2 15 6", l, tp, rt, bt)
 	}
 }

@@ -107,6 +107,10 @@ func (s *Setter) decimalSign() []Op {
 // Value makes a value box. Before must be at least 1; a number without any digit
 // makes a misfit.
 func (s *Setter) Value(n Number) Block {
+	return keep(s.values, n, func() Block { return s.value(n) })
+}
+
+func (s *Setter) value(n Number) Block {
 	_, h := s.boxSize(RoleValue)
 	chars := n.chars()
 	r := Rect{W: ValueWidth(chars), H: h, Weight: Outline, Cells: chars}
@@ -116,12 +120,13 @@ func (s *Setter) Value(n Number) Block {
 	if n.Copied {
 		r.Dash = 1
 	}
-	digits := Drawn(r.W, h, Item{Role: RoleValue, Ref: n.Ref, Shape: r}, s.dividers(chars, h))
+	items := []Item{{Role: RoleValue, Ref: n.Ref, Shape: r}, s.dividers(chars, h)}
 	if n.After > 0 {
 		at := Item{X: cellEnds/2 + cellW*(Mm(n.Before)+0.5), Y: h - 2.2}
 		at.Shape = Path{Ops: s.decimalSign(), Fill: Black}
-		digits.Items = append(digits.Items, at)
+		items = append(items, at)
 	}
+	digits := Drawn(r.W, h, items...)
 	var sign, unit Block
 	if n.Typed != "" {
 		w := r.W
@@ -220,12 +225,22 @@ func (s *Setter) WideBox(role string, w Mm, lines int, caption string, ref Ref) 
 func (s *Setter) CellBox(role string, w, h Mm, caption string, ref Ref) Block {
 	_, least := s.boxSize(role)
 	h = max(h, least)
-	out := Drawn(w, h, Item{Role: role, Ref: ref, Shape: Rect{W: w, H: h, Weight: Outline}})
-	if caption == "" {
-		return out
-	}
-	c := s.Line(w-1.2, []Run{T(Caption, caption)}, ParaOpts{Ref: ref})
-	return Overlay(out, c.Pad(0.2, 0, 0, 0.8))
+	return keep(s.boxes, boxKey{role, w, h, caption, ref}, func() Block {
+		out := Drawn(w, h, Item{Role: role, Ref: ref, Shape: Rect{W: w, H: h, Weight: Outline}})
+		if caption == "" {
+			return out
+		}
+		c := s.Line(w-1.2, []Run{T(Caption, caption)}, ParaOpts{Ref: ref})
+		return Overlay(out, c.Pad(0.2, 0, 0, 0.8))
+	})
+}
+
+// boxKey is all that a box of a table hangs on.
+type boxKey struct {
+	role    string
+	w, h    Mm
+	caption string
+	ref     Ref
 }
 
 // Sketch makes a field with a light 5 mm grid, as many whole squares as go into

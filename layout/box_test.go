@@ -7,7 +7,7 @@ import (
 
 // boxesOf gives the items of a role.
 func boxesOf(b Block, role string) (out []Item) {
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		if it.Role == role {
 			out = append(out, it)
 		}
@@ -91,7 +91,7 @@ func TestValuePoint(t *testing.T) {
 		t.Errorf("cells %d, point in %d; want 6 and 4, as in 420.70", r.Cells, r.Point)
 	}
 	var dot Item
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		if p, ok := it.Shape.(Path); ok && p.Fill == Black {
 			dot = it
 		}
@@ -103,11 +103,11 @@ func TestValuePoint(t *testing.T) {
 	if y := dot.Y - box.Y; y < r.H/2 || y > r.H-1 {
 		t.Errorf("the point stands %v mm down in a box of %v", y, r.H)
 	}
-	last := b.Items[len(b.Items)-1]
+	last := b.Items()[len(b.Items())-1]
 	if u, ok := last.Shape.(Text); !ok || u.S != "mm" || last.X < box.X+r.W+1 {
 		t.Errorf("the unit comes last and after the box, got %+v", last)
 	}
-	if c := b.Items[0].Shape.(Text); c.S != "as found" || c.Size != Caption.Size {
+	if c := b.Items()[0].Shape.(Text); c.S != "as found" || c.Size != Caption.Size {
 		t.Errorf("the caption comes first, got %+v", c)
 	}
 }

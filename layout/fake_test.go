@@ -30,7 +30,7 @@ func newFake() *Setter { return NewSetter(fake{}, Pen{}) }
 func linesOf(b Block) []string {
 	var out []string
 	last, end := Mm(-1), Mm(0)
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		var s string
 		var w Mm
 		switch sh := it.Shape.(type) {

@@ -13,7 +13,7 @@ var page = Paper{Name: "test", W: 100, H: 120, Left: 10, Right: 10, Top: 10, Bot
 
 // named is a piece of the given height with an anchor of its name.
 func named(name string, h Mm) Piece {
-	return Piece{Block: Block{W: 10, H: h, Items: []Item{{Ref: name, Shape: Rect{W: 10, H: h}}}, Anchors: []Anchor{{Name: name}}}}
+	return Piece{Block: Drawn(10, h, Item{Ref: name, Shape: Rect{W: 10, H: h}}).Anchored(name)}
 }
 
 func TestPaginateBreaks(t *testing.T) {

@@ -40,7 +40,7 @@ const replacement = '\uFFFD'
 // signs that the face has or that are drawn, spaces, no-break spaces, line feeds
 // and the marks U+00AD and U+200B. What cannot be set is replaced and comes back
 // as misfits.
-func (s *Setter) clean(r Run, ref Ref) (string, []Misfit) {
+func (s *Setter) clean(r Run) (string, []Misfit) {
 	if isPlain(r.Text) {
 		return r.Text, nil
 	}
@@ -59,7 +59,7 @@ func (s *Setter) clean(r Run, ref Ref) (string, []Misfit) {
 		}
 		if !ok && !told[key] {
 			told[key] = true
-			m := Misfit{Ref: ref, Kind: kind, Text: r.Text, Rune: c}
+			m := Misfit{Kind: kind, Text: r.Text, Rune: c}
 			if unicode.In(c, unicode.Mn, unicode.Me) {
 				m.Detail = "an accent apart from its letter"
 			}
@@ -155,9 +155,9 @@ type cutter struct {
 	figures bool
 }
 
-// cut adds the fragments of one run.
-func (c *cutter) cut(run int, r Run, text string) {
-	c.run, c.r, c.text, c.lo, c.wordEnd = run, r, text, 0, 0
+// cut adds the fragments of one run, whose text does not begin with what only parts.
+func (c *cutter) cut(r Run, text string) {
+	c.r, c.text = r, text
 	if r.Deco != Plain {
 		c.cutDecorated()
 		return
@@ -165,24 +165,14 @@ func (c *cutter) cut(run int, r Run, text string) {
 	for i, x := range text {
 		n := utf8.RuneLen(x)
 		switch {
-		case x == ' ':
+		case onlyParts(x):
 			c.flush(i, glued)
-			c.close(atSpace)
-			c.lo = i + n
-		case x == '\n':
-			c.flush(i, glued)
-			c.close(atFeed)
-			c.lo = i + n
-		case x == '\u00ad':
-			c.flush(i, atSoft)
-			c.lo = i + n
-		case x == '\u200b':
-			c.flush(i, atJoint)
+			c.close(parting(x))
 			c.lo = i + n
 		case x == '\u2011' || x == '\u2010':
 			if !c.s.m.Has(r.Style.Face, x) {
 				c.flush(i, glued)
-				c.put(fragment{text: "-", run: run, lo: i, hi: i})
+				c.put(fragment{text: "-", run: c.run, lo: i, hi: i})
 				c.lo = i + n
 			}
 			if x == '\u2010' && c.jointAt(i, n) {
@@ -191,7 +181,7 @@ func (c *cutter) cut(run int, r Run, text string) {
 			}
 		case x > '~' && signs[x] != nil && !c.s.m.Has(r.Style.Face, x):
 			c.flush(i, glued)
-			c.put(fragment{text: string(x), run: run, lo: i, hi: i, sign: signs[x]})
+			c.put(fragment{text: string(x), run: c.run, lo: i, hi: i, sign: signs[x]})
 			c.lo = i + n
 		case isJoint(x) && c.jointAt(i, n):
 			c.flush(i+n, atJoint)
@@ -262,6 +252,35 @@ func (c *cutter) close(end ending) {
 	case end == atFeed || c.frags[n-1].end == glued:
 		c.frags[n-1].end = end
 	}
+}
+
+// join adds the fragments of a run that was cut by itself.
+func (c *cutter) join(run int, r Run, k cutRun) {
+	c.run, c.r = run, r
+	for _, x := range k.lead {
+		c.close(parting(x))
+	}
+	from := len(c.frags)
+	c.frags = append(c.frags, k.frags...)
+	for i := from; i < len(c.frags); i++ {
+		c.frags[i].run = run
+	}
+}
+
+// onlyParts tells the signs that part a text and are not set themselves.
+func onlyParts(x rune) bool { return x == ' ' || x == '\n' || x == '\u00ad' || x == '\u200b' }
+
+// parting is what a sign that only parts does to the fragment before it.
+func parting(x rune) ending {
+	switch x {
+	case '\n':
+		return atFeed
+	case '\u00ad':
+		return atSoft
+	case '\u200b':
+		return atJoint
+	}
+	return atSpace
 }
 
 // isJoint tells the signs after which a line may end between words.

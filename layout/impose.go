@@ -68,13 +68,11 @@ func (s Stock) lay(p *Pages, f *Frame, l Block, n int) {
 		l = l.Turned()
 	}
 	x, y := s.Left+Mm(n%s.Cols)*s.PitchX, s.Top+Mm(n/s.Cols)*s.PitchY
-	page := Block{Items: f.Items}
-	page.place(l, x, y)
+	f.Items = append(f.Items, l.At(x, y).Items()...)
 	if s.Marks {
-		page.Items = append(page.Items, Item{X: x, Y: y, Role: RoleCut, Shape: s.cutMarks(n)})
+		f.Items = append(f.Items, Item{X: x, Y: y, Role: RoleCut, Shape: s.cutMarks(n)})
 	}
-	f.Items = page.Items
-	p.Misfits = append(p.Misfits, page.Misfits...)
+	p.Misfits = append(p.Misfits, l.Misfits...)
 }
 
 // cutMarks are short strokes that prolong the edges of a label at its corners.

@@ -26,14 +26,14 @@ func TestPutLater(t *testing.T) {
 	for width := Mm(8); width < 90; width += 3 {
 		a := now.Para(width, []Run{T(Body, with("47"))}, ParaOpts{})
 		b := later.Para(width, []Run{T(Body, with(figures))}, ParaOpts{})
-		p := &Pages{Frames: []Frame{{Items: b.Items}}}
+		p := &Pages{Frames: []Frame{{Items: b.Items()}}}
 		p.PutLater(func(i int) string {
 			if i != mostLater-1 {
 				t.Fatal(i)
 			}
 			return "47"
 		})
-		if got, want := Dump(Frame{Items: b.Items}), Dump(Frame{Items: a.Items}); got != want {
+		if got, want := Dump(p.Frames[0]), Dump(Frame{Items: a.Items()}); got != want {
 			t.Fatalf("at %v mm\n%s\nwant\n%s", width, got, want)
 		}
 	}

@@ -150,7 +150,7 @@ func (g run) page(p *Pages, s span, total int) {
 	number := len(p.Frames) + 1
 	first := g.sheets[0]
 	parted := s.head > 0 || s.last() > s.from && s.from > 0 && g.pieces[s.from].Group != 0 && g.pieces[s.from].Group == g.pieces[s.from-1].Group
-	page := Block{Items: make([]Item, 0, 64)}
+	page := Block{ink: ink{parts: make([]part, 0, 64)}}
 	if first.Head != nil {
 		g.edge(p, &page, first.Head(number, total), g.headH, g.paper.Top)
 	}
@@ -164,7 +164,7 @@ func (g run) page(p *Pages, s span, total int) {
 			p.Anchors[a.Name] = number
 		}
 	}
-	items := page.Items
+	items := page.Items()
 	if first.Landscape {
 		items = turned(items, g.paper.W)
 	}
@@ -177,17 +177,17 @@ func (g run) page(p *Pages, s span, total int) {
 func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
 	start := g.paper.Top + g.headH
 	y, top := start, start
-	parts = []Part{{Sheet: g.of(s.from).Name, From: len(page.Items)}}
+	parts = []Part{{Sheet: g.of(s.from).Name, From: page.ink.count()}}
 	for _, b := range s.again {
-		page.place(Block{Items: b.Items}, g.paper.Left, y)
+		page.ink.add(b.ink, g.paper.Left, y)
 		y += b.H
 	}
-	parts[0].Fresh = len(page.Items)
+	parts[0].Fresh = page.ink.count()
 	for i := s.from; i < s.last(); i++ {
 		pc, name := g.pieces[i], g.of(i).Name
 		if i > s.from {
 			if name != parts[len(parts)-1].Sheet {
-				parts = append(ended(parts, len(page.Items), y-top), Part{Sheet: name, From: len(page.Items), Fresh: len(page.Items)})
+				parts = append(ended(parts, page.ink.count(), y-top), Part{Sheet: name, From: page.ink.count(), Fresh: page.ink.count()})
 				top = y
 			}
 			y += pc.Gap
@@ -199,7 +199,7 @@ func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
 		}
 		y += pc.Block.H
 	}
-	return ended(parts, len(page.Items), y-top), y - start
+	return ended(parts, page.ink.count(), y-top), y - start
 }
 
 // ended says where the last part of a page ends.

@@ -54,10 +54,18 @@ func T(st Style, text string) Run { return Run{Text: text, Style: st} }
 // line is hyphenated if it is all letters; otherwise it stands on a line of its
 // own, reaches over, and is a misfit. The block is as wide as width.
 func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
-	return s.once(false, width, runs, o, func(runs []Run, o ParaOpts) Block { return s.para(width, runs, o) })
+	if len(runs) == 1 {
+		return s.once(false, width, runs, o, func(runs []Run, o ParaOpts) Block { return s.para(width, runs, o, true) })
+	}
+	out := s.para(width, runs, o, false)
+	if out.H > 0 {
+		out.ink = laterInk(func() []Item { return s.para(width, runs, o, true).ink.items })
+	}
+	return out
 }
 
-func (s *Setter) para(width Mm, runs []Run, o ParaOpts) Block {
+// para sets runs; their items are left out where only the size is asked for.
+func (s *Setter) para(width Mm, runs []Run, o ParaOpts, draw bool) Block {
 	b, out := s.cutAll(runs, o)
 	first := true
 	for i := 0; i < len(b.frags); first = false {
@@ -73,7 +81,7 @@ func (s *Setter) para(width Mm, runs []Run, o ParaOpts) Block {
 		if over > slack {
 			out.Misfits = append(out.Misfits, b.tooWide(l, over, o))
 		}
-		b.emit(&out, l, room, hang, o)
+		b.emit(&out, l, room, hang, o, draw)
 		i = l.to
 	}
 	out.W = width
@@ -106,7 +114,7 @@ func (s *Setter) line(width Mm, runs []Run, o ParaOpts) Block {
 	} else if !l.w.fits(width) {
 		out.Misfits = append(out.Misfits, b.tooWide(l, l.w-width, o))
 	}
-	b.emit(&out, l, out.W, 0, o)
+	b.emit(&out, l, out.W, 0, o, true)
 	s.frags = b.frags[:0]
 	return out
 }
@@ -119,15 +127,17 @@ func (s *Setter) Words(st Style, text string) Block {
 // cutAll cuts all runs into fragments and starts the block with the misfits of
 // single signs.
 func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
-	out := Block{Items: make([]Item, 0, len(runs))}
+	var out Block
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := make([]string, len(runs))
 	for i, r := range runs {
-		r.Text = s.Decimals(r.Text)
-		text, misfits := s.clean(r, refOr(r.Ref, o.Ref))
-		out.Misfits = append(out.Misfits, misfits...)
-		c.cut(i, r, text)
-		texts[i] = c.text
+		k := s.cutOf(r)
+		for _, m := range k.misfits {
+			m.Ref = refOr(r.Ref, o.Ref)
+			out.Misfits = append(out.Misfits, m)
+		}
+		c.join(i, r, k)
+		texts[i] = k.text
 	}
 	if n := len(c.frags); n > 0 {
 		c.frags[n-1].end = atFeed
@@ -158,8 +168,8 @@ func (b *breaker) tooWide(l textLine, over Mm, o ParaOpts) Misfit {
 	return Misfit{Ref: ref, Kind: TooWide, Text: text.String(), Over: over}
 }
 
-// emit adds a line to the foot of the block.
-func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts) {
+// emit adds a line to the foot of the block, its items only where it is drawn.
+func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts, draw bool) {
 	if l.from == l.to {
 		return
 	}
@@ -181,7 +191,7 @@ func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts) {
 	if out.Base == 0 {
 		out.Base = y
 	}
-	for i := l.from; i < l.to; {
+	for i := l.from; i < l.to && draw; {
 		i, x = b.emitRun(out, l, i, x, y, o)
 	}
 	out.H += base + below
@@ -198,8 +208,8 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 	}
 	plate := -1
 	if r.Deco != Plain {
-		plate = len(out.Items)
-		out.Items = append(out.Items, Item{})
+		plate = len(out.ink.items)
+		out.ink.items = append(out.ink.items, Item{})
 	}
 	ink := r.Style.Ink
 	if r.Deco == Inverse {
@@ -210,7 +220,7 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 		f := b.frags[i]
 		if f.sign != nil {
 			it.X, it.Shape = x+f.left, f.sign.path(r.Style, ink, f.text)
-			out.Items = append(out.Items, it)
+			out.ink.items = append(out.ink.items, it)
 			x += f.w + b.spaceOn(l, i)
 			i++
 			continue
@@ -222,14 +232,14 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 				adv -= decoPad(r.Style)
 			}
 			it.X, it.Shape = x+f.left, Text{S: text, Face: r.Style.Face, Size: r.Style.Size, Ink: ink, Width: adv}
-			out.Items = append(out.Items, it)
+			out.ink.items = append(out.ink.items, it)
 		}
 		x += w + b.spaceOn(l, stop-1)
 		i = stop
 	}
 	if plate >= 0 {
 		end := x - b.spaceOn(l, i-1)
-		out.Items[plate] = decoPlate(r, start, end, y, it.Ref)
+		out.ink.items[plate] = decoPlate(r, start, end, y, it.Ref)
 	}
 	return i, x
 }

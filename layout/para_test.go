@@ -129,13 +129,13 @@ func TestParaPlaces(t *testing.T) {
 	if b.H != 10 || b.W != 20 {
 		t.Errorf("block %v x %v, want 20 x 10 (two lines of 5)", b.W, b.H)
 	}
-	if x := b.Items[1].X; x != 4 {
+	if x := b.Items()[1].X; x != 4 {
 		t.Errorf("second line at %v, want 4", x)
 	}
-	if x := s.Para(20, []Run{T(ten, "right")}, ParaOpts{Align: RightEnd}).Items[0].X; x != 15 {
+	if x := s.Para(20, []Run{T(ten, "right")}, ParaOpts{Align: RightEnd}).Items()[0].X; x != 15 {
 		t.Errorf("right end: at %v, want 15", x)
 	}
-	if x := s.Para(20, []Run{T(ten, "mid!")}, ParaOpts{Align: Centered}).Items[0].X; x != 8 {
+	if x := s.Para(20, []Run{T(ten, "mid!")}, ParaOpts{Align: Centered}).Items()[0].X; x != 8 {
 		t.Errorf("centred: at %v, want 8", x)
 	}
 	l := s.Line(10, []Run{T(ten, "twelve signs")}, ParaOpts{})
@@ -171,7 +171,7 @@ func TestParaPlates(t *testing.T) {
 	if got := linesOf(b); !slices.Equal(got, []string{"take the nut off", "left-hand\u00a0thread"}) {
 		t.Fatalf("lines %q", got)
 	}
-	plate, text := b.Items[1], b.Items[2]
+	plate, text := b.Items()[1], b.Items()[2]
 	r, ok := plate.Shape.(Rect)
 	if !ok || r.Fill != Black || text.Shape.(Text).Ink != White {
 		t.Fatalf("plate %+v, text %+v: want white on black, the plate first", plate, text)
@@ -217,7 +217,7 @@ func TestParaLaws(t *testing.T) {
 		width := Mm(rapid.IntRange(3, 40).Draw(t, "width"))
 		b := s.Para(width, runs, ParaOpts{})
 		got := ""
-		for _, it := range b.Items {
+		for _, it := range b.Items() {
 			var right Mm
 			switch sh := it.Shape.(type) {
 			case Text:
@@ -277,8 +277,7 @@ func FuzzPara(f *testing.F) {
 		set := newFake()
 		run := Run{Text: s, Style: ten, Deco: Deco(max(deco, 0) % 3)}
 		b := set.Para(Mm(width), []Run{run, T(ten, s)}, ParaOpts{})
-		b.Items = append(b.Items, set.Line(Mm(width), []Run{run}, ParaOpts{}).Items...)
-		for _, it := range b.Items {
+		for _, it := range append(b.Items(), set.Line(Mm(width), []Run{run}, ParaOpts{}).Items()...) {
 			if x, ok := it.Shape.(Text); ok {
 				for _, r := range x.S {
 					if r > 0xffff || !(fake{}).Has(Regular, r) {
@@ -299,12 +298,12 @@ func TestHyphenHasRoom(t *testing.T) {
 	t.Parallel()
 	s := newFake()
 	b := s.Para(3, []Run{{Text: "aaa\u00ada", Style: ten}}, ParaOpts{})
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		if text, ok := it.Shape.(Text); ok && !(it.X + text.Width).fits(3) && len(b.Misfits) == 0 {
 			t.Errorf("%q is %v wide in 3 mm", text.S, text.Width)
 		}
 	}
-	if len(b.Items) == 0 {
+	if len(b.Items()) == 0 {
 		t.Error("nothing is set")
 	}
 }

@@ -36,10 +36,10 @@ func decode(t *testing.T, m Modules) (text, level string) {
 // codeOf gives the symbol of a block.
 func codeOf(t testing.TB, b Block) Modules {
 	t.Helper()
-	if len(b.Items) != 1 || b.Items[0].Role != RoleCode {
-		t.Fatalf("items %+v, want one QR code", b.Items)
+	if len(b.Items()) != 1 || b.Items()[0].Role != RoleCode {
+		t.Fatalf("items %+v, want one QR code", b.Items())
 	}
-	return b.Items[0].Shape.(Modules)
+	return b.Items()[0].Shape.(Modules)
 }
 
 func TestQRReadsBack(t *testing.T) {
@@ -120,8 +120,8 @@ func TestQRMisfits(t *testing.T) {
 		t.Errorf("too small: misfits %+v, want one by 1.5 mm", b.Misfits)
 	}
 	// No version holds 1,664 bytes at level Q (ISO/IEC 18004, from memory: 1,663).
-	if b := s.QR(strings.Repeat("w", 1664), 100, 0.1, "r"); len(b.Misfits) != 1 || b.Misfits[0].Kind != CodeTooLong || len(b.Items) != 0 {
-		t.Errorf("longer than any code: %d items, misfits %v", len(b.Items), b.Misfits)
+	if b := s.QR(strings.Repeat("w", 1664), 100, 0.1, "r"); len(b.Misfits) != 1 || b.Misfits[0].Kind != CodeTooLong || len(b.Items()) != 0 {
+		t.Errorf("longer than any code: %d items, misfits %v", len(b.Items()), b.Misfits)
 	}
 }
 

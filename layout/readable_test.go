@@ -6,7 +6,7 @@ import (
 )
 
 // readable gives the lines of a block as Readable writes them.
-func readable(b Block) string { return strings.TrimSuffix(Readable(Frame{Items: b.Items}), "\n") }
+func readable(b Block) string { return strings.TrimSuffix(Readable(Frame{Items: b.Items()}), "\n") }
 
 func TestReadable(t *testing.T) {
 	t.Parallel()

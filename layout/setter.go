@@ -27,7 +27,11 @@ type Setter struct {
 	// frags is the breaker's work space, reused between paragraphs.
 	frags []fragment
 	kept  map[setKey]Block
-	later bool // texts have figures that are put in later
+	cuts  map[cutKey]cutRun
+	// Boxes of a dimension are the same in all ways to set it.
+	values map[Number]Block
+	boxes  map[boxKey]Block
+	later  bool // texts have figures that are put in later
 	// The drawings in value boxes, each made once.
 	divided map[cells]Item
 	decimal []Op
@@ -35,7 +39,8 @@ type Setter struct {
 
 // NewSetter makes a setter that measures with m and sizes boxes for the pen.
 func NewSetter(m Measurer, pen Pen) *Setter {
-	return &Setter{m: m, pen: pen, codes: map[string]*code{}, kept: map[setKey]Block{}, divided: map[cells]Item{}}
+	return &Setter{m: m, pen: pen, codes: map[string]*code{}, kept: map[setKey]Block{}, cuts: map[cutKey]cutRun{}, values: map[Number]Block{}, boxes: map[boxKey]Block{},
+		divided: map[cells]Item{}}
 }
 
 // Pen is what the boxes are sized for.

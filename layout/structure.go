@@ -1,7 +1,5 @@
 package layout
 
-import "slices"
-
 // What the items of a page are part of, for readers that hear the page: a drawing, a
 // heading, a cell of a table. Blocks say it when they are made, it goes with their items
 // to the frame, and the painter writes it; nothing is placed by it.
@@ -64,52 +62,55 @@ func (b Block) Heading(level int) Block {
 }
 
 func (b Block) part(e *Element) Block {
-	b.Items = slices.Clone(b.Items)
-	for i := range b.Items {
-		b.Items[i].Of = e
-	}
+	b.ink = b.ink.changed(func(items []Item) {
+		for i := range items {
+			items[i].Of = e
+		}
+	})
 	return b
 }
 
-// rowOf is a row of a table while its items are put into its cells. What was put into a
-// cell before and is part of something, is part of that within the cell.
-type rowOf struct {
-	start *Element
-	cell  *Element
-	made  map[*Element]*Element
-}
+// rowOf is a row of a table while blocks are put into its cells.
+type rowOf struct{ start *Element }
 
 func (t *TableOf) row(spans []int, head bool) rowOf {
-	r := rowOf{start: &Element{Sort: RowStart, Table: t, Row: t.rows, Spans: spans, Head: head}}
+	r := rowOf{&Element{Sort: RowStart, Table: t, Row: t.rows, Spans: spans, Head: head}}
 	t.rows++
 	return r
 }
 
-// fill puts items into a column's cell.
-func (r *rowOf) fill(items []Item, column int) {
-	if len(items) == 0 {
-		return
-	}
-	cell := *r.start
-	cell.Sort, cell.Column = CellSort, column
-	r.cell, r.made = &cell, nil
+// cellOf is a cell of a table. What was put into it and was part of something before, is part
+// of that within the cell.
+type cellOf struct {
+	cell Element
+	made map[*Element]*Element
+}
+
+// cell is the cell of a column.
+func (r rowOf) cell(column int) *cellOf {
+	c := &cellOf{cell: *r.start}
+	c.cell.Sort, c.cell.Column = CellSort, column
+	return c
+}
+
+func (c *cellOf) fill(items []Item) {
 	for i := range items {
-		items[i].Of = r.within(items[i].Of)
+		items[i].Of = c.within(items[i].Of)
 	}
 }
 
-func (r *rowOf) within(e *Element) *Element {
+func (c *cellOf) within(e *Element) *Element {
 	if e == nil {
-		return r.cell
+		return &c.cell
 	}
-	if m, known := r.made[e]; known {
+	if m, known := c.made[e]; known {
 		return m
 	}
-	if r.made == nil {
-		r.made = map[*Element]*Element{}
+	if c.made == nil {
+		c.made = map[*Element]*Element{}
 	}
 	m := *e
-	m.In = r.within(e.In)
-	r.made[e] = &m
+	m.In = c.within(e.In)
+	c.made[e] = &m
 	return &m
 }

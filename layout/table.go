@@ -94,10 +94,9 @@ func (t Table) row(r Row, of rowOf) Block {
 	for _, c := range r.Cells {
 		h = max(h, c.H+2*t.PadY)
 	}
-	out := grown(r.Cells...)
-	out.W, out.H = t.Width(), h
-	out.Items = append(out.Items, t.rules(h))
-	out.Items[0].Of = of.start
+	rules := t.rules(h)
+	rules.Of = of.start
+	out := Drawn(t.Width(), h, rules)
 	x := Mm(0)
 	for i, c := range r.Cells {
 		if i >= len(t.Columns) {
@@ -110,9 +109,8 @@ func (t Table) row(r Row, of rowOf) Block {
 		if r.Middle {
 			y = (h - c.H) / 2
 		}
-		at := len(out.Items)
+		c.ink = c.ink.changed(of.cell(i).fill)
 		out.place(c, x+t.PadX, y)
-		of.fill(out.Items[at:], i)
 		if out.Base == 0 && c.Base != 0 {
 			out.Base = y + c.Base
 		}

@@ -24,7 +24,7 @@ func TestTable(t *testing.T) {
 		}
 	}
 	for n, f := range p.Frames {
-		if got := linesOf(Block{Items: f.Items})[0]; got != "mark value" {
+		if got := linesOf(Drawn(0, 0, f.Items...))[0]; got != "mark value" {
 			t.Errorf("page %d begins with %q, want the head again", n+1, got)
 		}
 	}

@@ -15,7 +15,8 @@ func turned(items []Item, w Mm) []Item {
 // Turned gives the block turned a quarter counter-clockwise: what was its top is
 // now its left side.
 func (b Block) Turned() Block {
-	out := Block{W: b.H, H: b.W, Items: turned(b.Items, b.W), Misfits: b.Misfits}
+	out := Drawn(b.H, b.W, turned(b.Items(), b.W)...)
+	out.Misfits = b.Misfits
 	for _, a := range b.Anchors {
 		out.Anchors = append(out.Anchors, Anchor{Name: a.Name})
 	}

@@ -7,14 +7,14 @@ const RoleTyped = "box:typed"
 
 // Named gives the first write-in box of a block a key.
 func (b Block) Named(key string) Block {
-	for i, it := range b.Items {
-		if strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleSign {
-			items := append([]Item{}, b.Items...)
-			items[i].Key = key
-			b.Items = items
-			return b
+	b.ink = b.ink.changed(func(items []Item) {
+		for i, it := range items {
+			if strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleSign {
+				items[i].Key = key
+				return
+			}
 		}
-	}
+	})
 	return b
 }
 

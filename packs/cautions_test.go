@@ -39,7 +39,7 @@ func TestWhatAStepDoesCallsForItsCautions(t *testing.T) {
 	for _, c := range []struct{ step, want string }{
 		{anything, ""},
 		{"do: Lock out the motor.\n    lock: [motor]", "lockout"},
-		{"do: Take the locks off.\n    unlock: [motor]", "lockout"},
+		{"do: Take the locks off.\n    unlock: [motor]", "unlocking"},
 		{"do: Take the grating off.\n    open: [sump]", "confined-space foreign-material"},
 		{"do: Take the cover off.\n    open: [gland]", "foreign-material"},
 		{"do: Hook it to the station crane.", "lifting"},

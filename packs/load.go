@@ -1,10 +1,9 @@
 package packs
 
 import (
-	"crypto/sha256"
-	"encoding/hex"
-	"fmt"
 	"io/fs"
+	"strconv"
+
 	"matchmark/packs/blocks"
 	"matchmark/packs/choose"
 	"matchmark/packs/expand"
@@ -16,11 +15,8 @@ import (
 	"matchmark/packs/proof"
 	"matchmark/packs/proofread"
 	"matchmark/packs/putback"
-	"matchmark/packs/walk"
-	"strconv"
-
-	"matchmark/packs/def"
 	"matchmark/packs/source"
+	"matchmark/packs/walk"
 )
 
 // Format is the number of the paper format. It is part of the digest: when what
@@ -59,86 +55,6 @@ func Load(files fs.FS, in Inputs) (*job.Job, source.Problems) {
 		ix.Problems.Add(source.Pos{File: in.Definition}, "more-problems", strconv.Itoa(left)+" more problems are not listed: put these right first")
 	}
 	return ix.Job, ix.Problems
-}
-
-// read takes the input files into the index, and gives the site file. Without a
-// definition there is none in the index.
-func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
-	sum := sha256.New()
-	sum.Write([]byte("matchmark " + strconv.Itoa(Format) + "\n"))
-	bytes := func(name string) ([]byte, bool) {
-		data, problems := source.Read(files, name)
-		ix.Problems = append(ix.Problems, problems...)
-		if len(problems) > 0 {
-			return nil, false
-		}
-		ix.Job.Files[name] = data
-		sum.Write([]byte(strconv.Itoa(len(data)) + "\n"))
-		sum.Write(data)
-		return data, true
-	}
-	data, ok := bytes(in.Definition)
-	if !ok {
-		return nil
-	}
-	var jobData, siteData []byte
-	if in.Job != "" {
-		jobData, _ = bytes(in.Job)
-	}
-	site := &def.SiteFile{}
-	if in.Site != "" {
-		siteData, _ = bytes(in.Site)
-	}
-	tongue := def.Tongue(in.Language)
-	if siteData != nil {
-		var problems source.Problems
-		site, problems = tongue.ReadSite(in.Site, siteData)
-		ix.Problems = append(ix.Problems, problems...)
-	}
-	if tongue == "" {
-		tongue = def.Tongue(site.Language.Value)
-	}
-	ix.Tongue = tongue
-	d, problems := tongue.Read(in.Definition, data)
-	ix.Def, ix.Problems = d, append(ix.Problems, problems...)
-	gather(ix, in.Definition, files, bytes)
-	if jobData != nil {
-		j, problems := tongue.ReadJob(in.Job, jobData)
-		ix.Problems = append(ix.Problems, problems...)
-		ix.Problems = append(ix.Problems, d.Override(j)...)
-	}
-	ix.Job.Language, ix.Job.English = string(tongue), ix.Def.English
-	if tongue != "" && tongue != "en" {
-		sum.Write([]byte("in " + tongue + "\n")) // other paper of the same machine
-	}
-	d.TakeSite(site)
-	if site.Logo.Written() {
-		if name, ok := beside(ix, files, in.Site, in.Site, site.Logo); ok {
-			ix.Logo, _ = bytes(name)
-			ix.LogoFile = name
-		}
-	}
-	for _, font := range []struct {
-		named source.Text
-		to    *job.FontFile
-	}{{site.Fonts.Regular, &ix.Plain}, {site.Fonts.Bold, &ix.Strong}} {
-		if !font.named.Written() {
-			continue
-		}
-		if name, ok := beside(ix, files, in.Site, in.Site, font.named); ok {
-			data, _ := bytes(name)
-			*font.to = job.FontFile{File: name, At: font.named.At, Data: data}
-		}
-	}
-	ix.Read = len(ix.Problems)
-	for _, name := range in.Last {
-		bytes(name)
-	}
-	if in.Spares != nil && *in.Spares != keep.UsualSpares {
-		fmt.Fprintln(sum, "spares", *in.Spares)
-	}
-	ix.Job.Digest = hex.EncodeToString(sum.Sum(nil))[:8]
-	return site
 }
 
 // decide runs the stages in order. Each leaves holes where it found problems and

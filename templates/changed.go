@@ -37,12 +37,12 @@ func (c *composer) bar(b layout.Block, lettered bool) layout.Block {
 	for i, x := range b.Partings {
 		b.Partings[i] = layout.Parting{Upper: c.bar(x.Upper, lettered), Lower: c.bar(x.Lower, false)}
 	}
-	b.Items = append(slices.Clone(b.Items), layout.Item{X: -barOut, Role: layout.RoleChange, Shape: layout.Line{DY: b.H, Weight: layout.Heavy}})
-	if !lettered {
-		return b
+	parts := []layout.Block{b, layout.Drawn(b.W, b.H, layout.Item{X: -barOut, Role: layout.RoleChange, Shape: layout.Line{DY: b.H, Weight: layout.Heavy}})}
+	if lettered {
+		letter := c.Words(layout.SubBold, c.Job.Order.Revision)
+		parts = append(parts, letter.At(-barOut-letterGap-letter.W, 0))
 	}
-	letter := c.Words(layout.SubBold, c.Job.Order.Revision)
-	out := layout.Overlay(b, letter.At(-barOut-letterGap-letter.W, 0))
+	out := layout.Overlay(parts...)
 	out.Partings = b.Partings
 	return out
 }

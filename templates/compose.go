@@ -140,6 +140,7 @@ type composer struct {
 	names  map[int][]string  // the sheets that each page carries, from the pass before
 	total  int               // pages of the pack, from the pass before
 	before []layout.Sheet    // those on whose last page a sheet goes on
+	own    layout.Sheet      // the sheet that is being set, with its head and foot
 	// boxesOn counts the boxes of each role on each sheet, from the pass before.
 	boxesOn map[string]map[string]int
 }
@@ -238,6 +239,15 @@ func (c *composer) sheets() []layout.Sheet {
 		if !follows {
 			c.before = nil
 		}
+		title := k.title(c.W)
+		c.own = layout.Sheet{
+			Name: k.name, Title: title, Follows: follows,
+			Head: func(page, total int) layout.Block {
+				return c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
+			},
+			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
+			Landscape: landscape[k.name],
+		}
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
 			continue
@@ -246,18 +256,11 @@ func (c *composer) sheets() []layout.Sheet {
 		if k.handover {
 			c.workPieces(pieces)
 		}
-		title := k.title(c.W)
 		if follows && !k.ruled {
 			pieces = append([]layout.Piece{c.TitleLine(title)}, pieces...)
 		}
-		out = append(out, layout.Sheet{
-			Name: k.name, Title: title, Pieces: pieces, Follows: follows,
-			Head: func(page, total int) layout.Block {
-				return c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
-			},
-			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
-			Landscape: landscape[k.name],
-		})
+		c.own.Pieces = pieces
+		out = append(out, c.own)
 	}
 	return out
 }

@@ -13,7 +13,7 @@ func (c *composer) stamp(frames []layout.Frame) {
 		diagonal := math.Hypot(float64(f.W), float64(f.H))
 		st := layout.Style{Face: layout.Bold, Size: 100, Lead: 50, Ink: layout.Pale}
 		st.Size *= layout.Pt(0.6 * diagonal / float64(c.Width(st, c.W.Frame.Draft)))
-		word := c.Words(st, c.W.Frame.Draft).Items[0]
+		word := c.Words(st, c.W.Frame.Draft).Items()[0]
 		slope := math.Atan2(float64(f.H), float64(f.W))
 		sin, cos := math.Sincos(slope)
 		half, down := float64(c.Width(st, c.W.Frame.Draft))/2, float64(st.CapHeight())/2

@@ -170,7 +170,7 @@ const editionW layout.Mm = 54
 // quietOf is the white margin of a code, in which nothing is printed: at the top and
 // the right of the head it lies in the margin of the page.
 func quietOf(code layout.Block) layout.Mm {
-	for _, it := range code.Items {
+	for _, it := range code.Items() {
 		if m, ok := it.Shape.(layout.Modules); ok && m.Count() > 0 {
 			return m.Size * layout.QuietModules / layout.Mm(m.Count())
 		}

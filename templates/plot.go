@@ -8,6 +8,7 @@ import (
 	"matchmark/layout/draw"
 	"matchmark/packs/filled"
 	"matchmark/packs/units"
+	"matchmark/templates/words"
 )
 
 // plotH is the height of a plot.
@@ -19,6 +20,7 @@ const leastPlot = 3
 // Shares of the range of a plot.
 const (
 	plotMargins = 0.15 // the room above and below
+	plotSides   = 0.05 // and at the sides
 	pointStroke = 0.03 // half the height of the stroke of a reading
 )
 
@@ -46,60 +48,80 @@ func (c *composer) plots(lines []filled.Line) []layout.Piece {
 	return out
 }
 
-// plot is one reading over time against its limits.
-func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (layout.Block, bool) {
-	w, d := c.W, l.Dim
-	hours := true
-	for _, p := range points {
-		hours = hours && p.Hours != nil
+// A plotted is what a plot shows: readings over the hours of running or, where not all are
+// known, over the outages, in the unit of the box.
+type plotted struct {
+	at             []draw.XY
+	hours          bool
+	floor, ceiling *float64 // the limits, nil where there is none
+	low, high      float64  // what the plot reaches over
+}
+
+// plottedOf places the readings of a line.
+func plottedOf(l filled.Line, points []filled.Point) plotted {
+	p := plotted{hours: true, low: math.Inf(1), high: math.Inf(-1)}
+	for _, point := range points {
+		p.hours = p.hours && point.Hours != nil
 	}
-	var at []draw.XY
 	outage, day := 0.0, ""
-	low, high := math.Inf(1), math.Inf(-1)
-	for _, p := range points {
-		if p.On != day || outage == 0 {
-			outage, day = outage+1, p.On
+	for _, point := range points {
+		if point.On != day || outage == 0 {
+			outage, day = outage+1, point.On
 		}
 		x := outage
-		if hours {
-			x, _ = p.Hours.Number.Rat().Float64()
+		if p.hours {
+			x, _ = point.Hours.Number.Rat().Float64()
 		}
-		y, _ := p.Reading.Number.Rat().Float64()
-		at = append(at, draw.XY{X: x, Y: y})
-		low, high = min(low, y), max(high, y)
+		y, _ := point.Reading.Number.Rat().Float64()
+		p.at = append(p.at, draw.XY{X: x, Y: y})
+		p.low, p.high = min(p.low, y), max(p.high, y)
 	}
-	from, to := filled.LimitRange(d, l.N)
-	floor, ceiling := float(from), float(to)
-	for _, end := range []*float64{floor, ceiling} {
+	from, to := filled.LimitRange(l.Dim, l.N)
+	p.floor, p.ceiling = float(from), float(to)
+	for _, end := range []*float64{p.floor, p.ceiling} {
 		if end != nil {
-			low, high = min(low, *end), max(high, *end)
+			p.low, p.high = min(p.low, *end), max(p.high, *end)
 		}
 	}
-	room := (high - low) * plotMargins
+	room := (p.high - p.low) * plotMargins
 	if room == 0 {
-		room = max(math.Abs(high)*plotMargins, 0.01)
+		room = max(math.Abs(p.high)*plotMargins, 0.01)
 	}
-	low, high = low-room, high+room
+	p.low, p.high = p.low-room, p.high+room
+	return p
+}
+
+// bands are what lies beyond the limits.
+func (p plotted) bands(w words.Report) []draw.Band {
+	var out []draw.Band
+	if p.floor != nil {
+		out = append(out, draw.Band{From: p.low, To: *p.floor, Name: w.Under.With(fmt.Sprintf("%.6g", units.Figure(*p.floor)))})
+	}
+	if p.ceiling != nil {
+		out = append(out, draw.Band{From: *p.ceiling, To: p.high, Name: w.Over.With(fmt.Sprintf("%.6g", units.Figure(*p.ceiling)))})
+	}
+	return out
+}
+
+// plot is one reading over time against its limits.
+func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (layout.Block, bool) {
+	w, d, p := c.W, l.Dim, plottedOf(l, points)
 	name := w.Report.PlotHours
-	if !hours {
+	if !p.hours {
 		name = w.Report.PlotOutage
 	}
+	first, last := p.at[0].X, p.at[len(p.at)-1].X
+	margin := (last - first) * plotSides
 	chart := draw.Chart{
 		W: width, H: plotH, Ref: d.At,
-		X:      draw.Axis{From: at[0].X, To: at[len(at)-1].X, Name: name},
-		Y:      draw.Axis{From: low, To: high, Name: w.Unit(d.Box.Unit.Print())},
-		Series: []draw.Series{{Pen: draw.Thin, At: at, Name: "\u00a0\u00a0" + filled.Rounded(points[len(points)-1].Reading, d.Box).Number.Print()}},
+		X:      draw.Axis{From: first - margin, To: last + margin, Name: name},
+		Y:      draw.Axis{From: p.low, To: p.high, Name: w.Unit(d.Box.Unit.Print())},
+		Series: []draw.Series{{Pen: draw.Thin, At: p.at, Name: "\u00a0\u00a0" + filled.Rounded(points[len(points)-1].Reading, d.Box).Number.Print()}},
+		Bands:  p.bands(w.Report),
 	}
-	for _, p := range at { // each reading as a short stroke, the line between them is no reading
-		dy := (high - low) * pointStroke
-		chart.Series = append(chart.Series, draw.Series{Pen: draw.Pen{Weight: 1}, At: []draw.XY{{X: p.X, Y: max(p.Y-dy, low)}, {X: p.X, Y: min(p.Y+dy, high)}}})
-	}
-	chart.X.From, chart.X.To = chart.X.From-(chart.X.To-chart.X.From)*0.05, chart.X.To+(chart.X.To-chart.X.From)*0.05
-	if floor != nil {
-		chart.Bands = append(chart.Bands, draw.Band{From: low, To: *floor, Name: w.Report.Under.With(fmt.Sprintf("%.6g", units.Figure(*floor)))})
-	}
-	if ceiling != nil {
-		chart.Bands = append(chart.Bands, draw.Band{From: *ceiling, To: high, Name: w.Report.Over.With(fmt.Sprintf("%.6g", units.Figure(*ceiling)))})
+	for _, xy := range p.at { // each reading as a short stroke, the line between them is no reading
+		dy := (p.high - p.low) * pointStroke
+		chart.Series = append(chart.Series, draw.Series{Pen: draw.Pen{Weight: 1}, At: []draw.XY{{X: xy.X, Y: max(xy.Y-dy, p.low)}, {X: xy.X, Y: min(xy.Y+dy, p.high)}}})
 	}
 	b, err := chart.Block(c.Setter)
 	if err != nil {

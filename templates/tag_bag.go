@@ -46,7 +46,7 @@ func (c *composer) bagLabel(t *job.Tag, s stock.Stock, where string) layout.Bloc
 // bagHead is the mark with its place, and how many tags there are.
 func (c *composer) bagHead(t *job.Tag, width layout.Mm, where string) layout.Block {
 	mark := c.Words(layout.MarkTag(layout.Bold, smallMark), t.Base)
-	mark = layout.Block{W: mark.W, H: smallMark + 0.4, Items: mark.At(0, smallMark+0.2-mark.Base).Items, Misfits: mark.Misfits}
+	mark = raised(mark, smallMark+0.2, smallMark+0.4)
 	room := width - mark.W - 2
 	para := func(st layout.Style, text string) layout.Block {
 		if text == "" {

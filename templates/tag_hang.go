@@ -56,9 +56,9 @@ func (c *composer) holeRow(t *job.Tag, s stock.Stock) layout.Block {
 		return layout.Space(w, tagEdge)
 	}
 	r := layout.Mm(s.Hole) / 2
-	row := layout.Drawn(w, layout.Mm(s.HoleAt)+r+holeRim)
+	row := layout.Space(w, layout.Mm(s.HoleAt)+r+holeRim)
 	if s.Cut {
-		row.Items = append(row.Items, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: w / 2, Y: layout.Mm(s.HoleAt)}, r), Weight: layout.Inner, Dash: 0.8}})
+		row = layout.Drawn(row.W, row.H, layout.Item{Shape: layout.Path{Ops: layout.Circle(layout.Point{X: w / 2, Y: layout.Mm(s.HoleAt)}, r), Weight: layout.Inner, Dash: 0.8}})
 	}
 	beside := c.Para(w/2-r-holeRim-tagEdge, []layout.Run{layout.T(layout.StepNo, c.numbered(t))}, layout.ParaOpts{Ref: t.At})
 	out := layout.Overlay(row, beside.At(tagEdge, tagEdge))
@@ -69,7 +69,15 @@ func (c *composer) holeRow(t *job.Tag, s stock.Stock) layout.Block {
 // markBlock is the mark in letters of a height.
 func (c *composer) markBlock(t *job.Tag, high layout.Mm) layout.Block {
 	mark := c.Words(layout.MarkTag(layout.Bold, high), t.Base)
-	return layout.Block{W: mark.W, H: high + 1.5, Items: mark.At(0, high+0.5-mark.Base).Items, Misfits: mark.Misfits}
+	return raised(mark, high+0.5, high+1.5)
+}
+
+// raised is a mark with its baseline so far down a block of a height: letters of a mark reach
+// neither above nor below.
+func raised(mark layout.Block, base, high layout.Mm) layout.Block {
+	out := mark.At(0, base-mark.Base)
+	out.H, out.Base = high, 0
+	return out
 }
 
 // markAndPlace sets the place beside the mark if it goes there, else below it; with n of N

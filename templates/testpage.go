@@ -29,19 +29,19 @@ func TestPages(o Options) []Roll {
 // outline is the edge of a label with its hole, and rulers from its upper left corner.
 func outline(s stock.Stock, ruled bool) layout.Block {
 	w, h := layout.Mm(s.W), layout.Mm(s.H)
-	b := layout.Drawn(w, h, layout.Item{Shape: layout.Rect{W: w, H: h, Weight: layout.Inner, Radius: layout.Mm(s.Corner)}})
+	items := []layout.Item{{Shape: layout.Rect{W: w, H: h, Weight: layout.Inner, Radius: layout.Mm(s.Corner)}}}
 	if s.Hole > 0 {
-		b.Items = append(b.Items, layout.Item{Shape: layout.Path{Weight: layout.Inner, Ops: layout.Circle(layout.Point{X: w / 2, Y: layout.Mm(s.HoleAt)}, layout.Mm(s.Hole)/2)}})
+		items = append(items, layout.Item{Shape: layout.Path{Weight: layout.Inner, Ops: layout.Circle(layout.Point{X: w / 2, Y: layout.Mm(s.HoleAt)}, layout.Mm(s.Hole)/2)}})
 	}
 	if !ruled {
-		return b
+		return layout.Drawn(w, h, items...)
 	}
 	p := layout.Path{Weight: layout.Inner}
 	stroke := func(x0, y0, x1, y1 layout.Mm) {
 		p.Ops = append(p.Ops, layout.Op{Verb: layout.MoveTo, P: layout.Point{X: x0, Y: y0}}, layout.Op{Verb: layout.LineTo, P: layout.Point{X: x1, Y: y1}})
 	}
 	number := func(n int, x, y layout.Mm) {
-		b.Items = append(b.Items, layout.Item{X: x, Y: y, Shape: layout.Text{S: strconv.Itoa(n), Face: layout.Regular, Size: layout.Caption.Size}})
+		items = append(items, layout.Item{X: x, Y: y, Shape: layout.Text{S: strconv.Itoa(n), Face: layout.Regular, Size: layout.Caption.Size}})
 	}
 	const at layout.Mm = 5 // the rulers lie so far inside the edges
 	for mm := 0; mm <= int(w); mm++ {
@@ -56,8 +56,8 @@ func outline(s stock.Stock, ruled bool) layout.Block {
 			number(mm, at+4.6, layout.Mm(mm)+0.9)
 		}
 	}
-	b.Items = append(b.Items, layout.Item{Shape: p})
-	return b
+	items = append(items, layout.Item{Shape: p})
+	return layout.Drawn(w, h, items...)
 }
 
 // tickOf is how long the stroke of a ruler is: longer at fives and tens.

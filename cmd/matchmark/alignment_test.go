@@ -40,6 +40,9 @@ var (
 	term        = regexp.MustCompile(`([+−]?) ?(\(−[0-9.]+\)|−\(−[0-9.]+\)|[0-9.]+)(?: ÷ ([0-9.]+)| × ([0-9.]+)/([0-9.]+))?`)
 )
 
+// bracketed is a sum whose terms have one factor: ((−0.26) − 0.31) × 200/910.
+var bracketed = regexp.MustCompile(`^\(((?:[^()]|\([^()]*\))*)\)(?: ÷ ([0-9.]+)| × ([0-9.]+)/([0-9.]+))$`)
+
 // signedNumber reads a number as printed, with a true minus, brackets and all.
 func signedNumber(s string) float64 {
 	minus := strings.Count(s, "−")
@@ -52,6 +55,13 @@ func signedNumber(s string) float64 {
 
 // summed does a sum as it stands on paper: (−0.26) − 0.00 + 0.06.
 func summed(s string) float64 {
+	if m := bracketed.FindStringSubmatch(s); m != nil {
+		sum := summed(m[1])
+		if m[2] != "" {
+			return sum / number(m[2])
+		}
+		return sum * number(m[3]) / number(m[4])
+	}
 	sum := 0.0
 	for _, m := range term.FindAllStringSubmatch(s, -1) {
 		v := signedNumber(m[2])

@@ -3,12 +3,14 @@ package main
 import (
 	"os"
 	"path/filepath"
+	"runtime/debug"
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
 )
 
 func TestMain(m *testing.M) {
+	debug.SetGCPercent(400) // thousands of packs are made and thrown away: a fifth of the time
 	testscript.Main(m, map[string]func(){"matchmark": main})
 }
 

@@ -14,8 +14,8 @@ const clearance layout.Mm = 0.3
 
 // Put adds a block that was drawn in the same view: its shapes lie under the words.
 func (s *Scene) Put(b layout.Block) {
-	s.out.Items = append(s.out.Items, b.Items...)
-	s.out.Misfits = append(s.out.Misfits, b.Misfits...)
+	s.lines = append(s.lines, b.Items()...)
+	s.over = append(s.over, b.Misfits...)
 }
 
 // cleared are the words of the drawing, each that a line runs through with its gap.
@@ -35,7 +35,7 @@ func (s *Scene) cleared() []layout.Item {
 // line: a number stands in its ring.
 func (s *Scene) struck(word layout.Item) bool {
 	l, t, r, b := word.Bounds()
-	for _, it := range s.out.Items {
+	for _, it := range s.lines {
 		p, ok := it.Shape.(layout.Path)
 		if !ok || p.Weight == 0 || p.Fill != layout.Usual {
 			continue

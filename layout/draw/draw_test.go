@@ -78,7 +78,7 @@ func TestHatch(t *testing.T) {
 	for _, rising := range []bool{true, false} {
 		s := NewScene(View{0, 0, 40, 30}, 40, 30, nil)
 		s.Hatch(XY{5, 4}, XY{25, 20}, 2, rising)
-		ops := s.Block().Items[0].Shape.(layout.Path).Ops
+		ops := s.Block().Items()[0].Shape.(layout.Path).Ops
 		// Across the strokes a 20 by 16 rectangle measures 36/√2 = 25.5 mm.
 		if n, want := len(ops)/2, 12; n < want || n > want+1 {
 			t.Errorf("%d strokes, want about %d", n, want)
@@ -111,7 +111,7 @@ func TestDim(t *testing.T) {
 		s.Dim(XY{10, 10}, XY{10 + c.length, 10}, 8, setter().Words(layout.Sub, "D7"))
 		var tips []layout.Point
 		var label layout.Item
-		for _, it := range s.Block().Items {
+		for _, it := range s.Block().Items() {
 			switch sh := it.Shape.(type) {
 			case layout.Path:
 				if sh.Fill == layout.Black {
@@ -158,7 +158,7 @@ func TestClockLaws(t *testing.T) {
 		b := Clock(s, r, places, true, nil)
 		var boxes [][4]layout.Mm
 		var ring [4]layout.Mm
-		for _, it := range b.Items {
+		for _, it := range b.Items() {
 			l, top, right, bottom := it.Bounds()
 			if l < -0.5 || top < -0.5 || right > b.W+0.5 || bottom > b.H+0.5 {
 				t.Fatalf("%+v lies outside %v x %v", it, b.W, b.H)
@@ -219,7 +219,7 @@ func TestChart(t *testing.T) {
 		t.Fatal(err)
 	}
 	found := false
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		p, ok := it.Shape.(layout.Path)
 		if !ok || p.Weight != Thick.Weight {
 			continue
@@ -259,7 +259,7 @@ func TestWordsStandInAGapOfTheLineThroughThem(t *testing.T) {
 		return layout.Drawn(6, 3, layout.Item{Y: 2.4, Shape: layout.Text{S: "150", Size: 8, Width: 6}})
 	}
 	gaps := func(b layout.Block) (n, at int) {
-		for i, it := range b.Items {
+		for i, it := range b.Items() {
 			if r, ok := it.Shape.(layout.Rect); ok && r.Fill == layout.White {
 				n, at = n+1, i
 			}
@@ -286,7 +286,7 @@ func TestWordsStandInAGapOfTheLineThroughThem(t *testing.T) {
 			t.Errorf("%s: %d gaps, want %d", c.name, n, c.want)
 		}
 		if n == 1 {
-			if _, text := b.Items[at+1].Shape.(layout.Text); !text || at != len(b.Items)-2 {
+			if _, text := b.Items()[at+1].Shape.(layout.Text); !text || at != len(b.Items())-2 {
 				t.Errorf("%s: the gap does not lie above the lines and below the word", c.name)
 			}
 		}

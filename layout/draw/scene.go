@@ -2,6 +2,7 @@ package draw
 
 import (
 	"math"
+	"slices"
 
 	"matchmark/layout"
 )
@@ -36,8 +37,9 @@ type Scene struct {
 	top   layout.Mm
 	ref   layout.Ref
 	w, h  layout.Mm
-	out   layout.Block
+	lines []layout.Item
 	words []layout.Item // above all lines
+	over  []layout.Misfit
 }
 
 // NewScene fits the view into w by h with the largest scale that goes, in the
@@ -76,15 +78,14 @@ func (s *Scene) Units(m layout.Mm) float64 { return float64(m) / s.scale }
 
 // Block is the drawing so far, w by h.
 func (s *Scene) Block() layout.Block {
-	b := s.out
-	b.Items = append(b.Items[:len(b.Items):len(b.Items)], s.cleared()...)
-	b.W, b.H = s.w, s.h
+	b := layout.Drawn(s.w, s.h, append(slices.Clip(s.lines), s.cleared()...)...)
+	b.Misfits = s.over
 	return b
 }
 
 // add puts a shape with its origin at a place on paper.
 func (s *Scene) add(at layout.Point, shape layout.Shape) {
-	s.out.Items = append(s.out.Items, layout.Item{X: at.X, Y: at.Y, Ref: s.ref, Shape: shape})
+	s.lines = append(s.lines, layout.Item{X: at.X, Y: at.Y, Ref: s.ref, Shape: shape})
 }
 
 // stroke adds a path that is already in paper coordinates.
@@ -104,8 +105,8 @@ func (s *Scene) points(ps []XY) []layout.Point {
 // Role gives the shape drawn last a role, so that a drawing can be measured on
 // the page. Without a shape it does nothing.
 func (s *Scene) Role(role string) {
-	if n := len(s.out.Items); n > 0 {
-		s.out.Items[n-1].Role = role
+	if n := len(s.lines); n > 0 {
+		s.lines[n-1].Role = role
 	}
 }
 
@@ -210,12 +211,12 @@ func (s *Scene) Label(at XY, b layout.Block, across, down float64) {
 
 func (s *Scene) label(p layout.Point, b layout.Block, across, down float64) {
 	x, y := s.within(b, p.X-b.W*layout.Mm(across), p.Y-b.H*layout.Mm(down))
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		it.X += x
 		it.Y += y
 		s.words = append(s.words, it)
 	}
-	s.out.Misfits = append(s.out.Misfits, b.Misfits...)
+	s.over = append(s.over, b.Misfits...)
 }
 
 // slack is how far a label may reach out of the drawing, for rounding.
@@ -228,7 +229,7 @@ func (s *Scene) within(b layout.Block, x, y layout.Mm) (layout.Mm, layout.Mm) {
 		by   layout.Mm
 	}{{layout.TooWide, b.W - s.w}, {layout.TooHigh, b.H - s.h}} {
 		if over.by > slack {
-			s.out.Misfits = append(s.out.Misfits, layout.Misfit{Ref: s.ref, Kind: over.kind, Text: textOf(b), Over: over.by})
+			s.over = append(s.over, layout.Misfit{Ref: s.ref, Kind: over.kind, Text: textOf(b), Over: over.by})
 		}
 	}
 	return max(min(x, s.w-b.W), 0), max(min(y, s.h-b.H), 0)
@@ -236,7 +237,7 @@ func (s *Scene) within(b layout.Block, x, y layout.Mm) (layout.Mm, layout.Mm) {
 
 // textOf is the first text of a label.
 func textOf(b layout.Block) string {
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		if t, ok := it.Shape.(layout.Text); ok {
 			return t.S
 		}

@@ -20,7 +20,7 @@ func TestLabelsStayInTheDrawing(t *testing.T) {
 		label := layout.Drawn(bw, bh, layout.Item{Shape: layout.Rect{W: bw, H: bh}})
 		s.Label(at, label, rapid.Float64Range(0, 1).Draw(t, "across"), rapid.Float64Range(0, 1).Draw(t, "down"))
 		b := s.Block()
-		l, top, r, bottom := b.Items[0].Bounds()
+		l, top, r, bottom := b.Items()[0].Bounds()
 		fits := bw <= w && bh <= h
 		if fits != (len(b.Misfits) == 0) {
 			t.Fatalf("%v by %v: misfits %v", bw, bh, b.Misfits)

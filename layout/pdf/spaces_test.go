@@ -21,9 +21,9 @@ func TestSpaces(t *testing.T) {
 			runs := []layout.Run{layout.T(layout.Strong, "C2"), layout.T(layout.Body, ": "+text)}
 			b := set.Para(width, runs, layout.ParaOpts{})
 			var said strings.Builder
-			for k, it := range b.Items {
+			for k, it := range b.Items() {
 				said.WriteString(textOf(it.Shape))
-				if endsWord(b.Items, k) {
+				if endsWord(b.Items(), k) {
 					said.WriteByte(' ')
 				}
 			}

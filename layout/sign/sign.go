@@ -24,14 +24,14 @@ func Sign(code string, side layout.Mm, ref layout.Ref) (b layout.Block, ok bool)
 		return layout.Block{}, false
 	}
 	below, above := frame(code[0])
-	b = layout.Space(side, side)
+	var items []layout.Item
 	for _, list := range [][]part{below, parts, above} {
 		for _, p := range list {
-			b.Items = append(b.Items, layout.Item{Ref: ref, Shape: p.shape(side)})
+			items = append(items, layout.Item{Ref: ref, Shape: p.shape(side)})
 		}
 	}
-	b.Items[0].Role = "sign:" + code
-	return b, true
+	items[0].Role = "sign:" + code
+	return layout.Drawn(side, side, items...), true
 }
 
 // frame gives the parts beneath and above the pictogram for the kind of sign. The
@@ -57,16 +57,16 @@ const triangle = "M 50 9 L 95 87 L 5 87 Z"
 func Alert(h layout.Mm, onBlack bool, ref layout.Ref) layout.Block {
 	const wide, high = 90.0, 78.0 // of the triangle in the field
 	size := h * 100 / (high + 4)
-	b := layout.Space(size*(wide+4)/100, h)
+	var items []layout.Item
 	for _, p := range []part{
 		{path: triangle, white: onBlack},
 		{path: triangle, weight: 4, white: onBlack},
 		{path: "M 45.5 36 L 54.5 36 L 52.5 63 L 47.5 63 Z", white: !onBlack},
 		{path: "O 50 72.5 4.8", white: !onBlack},
 	} {
-		b.Items = append(b.Items, layout.Item{X: -3 * size / 100, Y: -7 * size / 100, Ref: ref, Shape: p.shape(size)})
+		items = append(items, layout.Item{X: -3 * size / 100, Y: -7 * size / 100, Ref: ref, Shape: p.shape(size)})
 	}
-	return b
+	return layout.Drawn(size*(wide+4)/100, h, items...)
 }
 
 // Panel makes a signal-word panel of the height: the word in white on black, with

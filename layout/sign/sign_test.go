@@ -24,10 +24,10 @@ func TestSigns(t *testing.T) {
 			t.Errorf("%s is not drawn", code)
 			continue
 		}
-		if b.W != 20 || b.H != 20 || b.Items[0].Role != "sign:"+code || b.Items[0].Ref != "r" {
-			t.Errorf("%s: %v x %v, first item %q", code, b.W, b.H, b.Items[0].Role)
+		if b.W != 20 || b.H != 20 || b.Items()[0].Role != "sign:"+code || b.Items()[0].Ref != "r" {
+			t.Errorf("%s: %v x %v, first item %q", code, b.W, b.H, b.Items()[0].Role)
 		}
-		for _, it := range b.Items {
+		for _, it := range b.Items() {
 			if l, top, r, bottom := it.Bounds(); l < 0 || top < 0 || r > 20 || bottom > 20 {
 				t.Errorf("%s: a part lies at %.1f %.1f %.1f %.1f, outside 20 x 20", code, l, top, r, bottom)
 			}
@@ -69,7 +69,7 @@ func TestNoTones(t *testing.T) {
 	t.Parallel()
 	for _, code := range Codes() {
 		b, _ := Sign(code, 20, nil)
-		for _, it := range b.Items {
+		for _, it := range b.Items() {
 			if p := it.Shape.(layout.Path); p.Ink != layout.Black && p.Ink != layout.White {
 				t.Errorf("%s is drawn in %v", code, p.Ink)
 			}
@@ -97,7 +97,7 @@ func TestPanel(t *testing.T) {
 	}{{"WARNING", true, 4}, {"NOTICE", false, 0}} {
 		b := Panel(s, c.word, c.alert, 14, "r")
 		paths, word := 0, layout.Item{}
-		for _, it := range b.Items {
+		for _, it := range b.Items() {
 			switch sh := it.Shape.(type) {
 			case layout.Path:
 				paths++
@@ -114,8 +114,8 @@ func TestPanel(t *testing.T) {
 		if paths != c.paths || b.H != 14 || word.Shape == nil {
 			t.Errorf("%s: %d parts of a triangle, %v high; want %d, 14", c.word, paths, b.H, c.paths)
 		}
-		if r, ok := b.Items[0].Shape.(layout.Rect); !ok || r.Fill != layout.Black {
-			t.Errorf("%s: the panel is %+v, want black", c.word, b.Items[0])
+		if r, ok := b.Items()[0].Shape.(layout.Rect); !ok || r.Fill != layout.Black {
+			t.Errorf("%s: the panel is %+v, want black", c.word, b.Items()[0])
 		}
 	}
 }

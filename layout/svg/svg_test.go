@@ -20,7 +20,7 @@ func drawn(t *testing.T, body string) []layout.Path {
 		t.Fatalf("%s: %v", body, err)
 	}
 	var out []layout.Path
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		out = append(out, it.Shape.(layout.Path))
 	}
 	return out
@@ -173,7 +173,7 @@ func TestAnyData(t *testing.T) {
 		if err != nil {
 			return
 		}
-		for _, it := range b.Items {
+		for _, it := range b.Items() {
 			for _, o := range it.Shape.(layout.Path).Ops {
 				for _, v := range []layout.Mm{o.A.X, o.A.Y, o.B.X, o.B.Y, o.P.X, o.P.Y} {
 					if math.IsNaN(float64(v)) || math.Abs(float64(v)) > 1e9 {

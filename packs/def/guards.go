@@ -27,10 +27,11 @@ type Permit struct {
 type Supply struct {
 	Key   source.Text
 	What  source.Text // what it is; may be left out where Part names it
-	Part  source.Text // the part that it is a spare for
+	Part  source.Text // the part that it is a spare for, or the aid that a tool is
 	Count source.Text // with or without a unit: 2, 5 l
 	Size  source.Text // size, range or number in the catalogue
 	For   []source.Text
+	Only  source.Text // off or back: in taking apart or in putting back alone
 	Note  source.Text
 	Applies
 }

@@ -20,7 +20,7 @@ func (b *builder) readSupplies() {
 func (b *builder) supplies(list []*def.Supply, what string) []*job.Supply {
 	var out []*job.Supply
 	for _, d := range list {
-		s := &job.Supply{At: d.Key.At, What: d.What.Value, Count: d.Count.Value, Size: d.Size.Value, Note: d.Note.Value}
+		s := &job.Supply{At: d.Key.At, What: d.What.Value, Count: d.Count.Value, Size: d.Size.Value, Note: d.Note.Value, Only: d.Only.Value}
 		if d.Part.Written() {
 			if parts := b.PartsAt(d.Part, job.Place{}); len(parts) > 0 {
 				s.Parts = parts

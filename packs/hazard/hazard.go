@@ -66,7 +66,7 @@ func (n *builtin) meets(j *job.Job, st *job.Step) bool {
 }
 
 // kept are the notes that no author can leave out.
-var kept = []string{"lockout", "confined-space", "hanging", "lifting", job.HotWork, "heating"}
+var kept = []string{"lockout", "unlocking", "confined-space", "hanging", "lifting", job.HotWork, "heating"}
 
 // spared reads which built-in notes the author leaves out of a step, and why.
 func spared(j *job.Job, st *job.Step, problems *source.Problems) map[string]bool {

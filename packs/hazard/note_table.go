@@ -36,7 +36,20 @@ var builtins = []*builtin{
 			Avoid:  "Nobody at the machine before every point is locked and proved; no lock off but one's own.",
 			Rule:   "29 CFR 1910.147(d); ISO 14118",
 		},
-		does: func(_ *job.Job, st *job.Step) bool { return len(st.Lock) > 0 || len(st.Unlock) > 0 },
+		// A step that only puts a lock on again after its own test is told by the note of that.
+		does: func(_ *job.Job, st *job.Step) bool {
+			return len(st.Lock) > 0 || len(st.LockAgain) > 0 && len(st.UnlockForNow) == 0
+		},
+	},
+	{
+		Caution: job.Caution{
+			Key: "unlocking", Signal: "danger", Signs: []string{"M028", "W012", "W019"},
+			Hazard: "Locks that come off.",
+			Result: "Machine, water and current come back on whoever is still at it.",
+			Avoid:  "People, tools and rags clear first, everybody told. Each lock off by its owner alone; nobody goes near again before it is locked and proved.",
+			Rule:   "29 CFR 1910.147(e); ISO 14118",
+		},
+		does: func(_ *job.Job, st *job.Step) bool { return len(st.Unlock)+len(st.UnlockForNow) > 0 },
 	},
 	{
 		Caution: job.Caution{

@@ -6,12 +6,13 @@ import "matchmark/packs/source"
 type Supply struct {
 	At    source.Pos
 	What  string
-	Parts []*Part // for a spare: the parts that it is for
+	Parts []*Part // for a spare: the parts that it is for; for a tool: the aids that it is
 	Count string  // how much, as written or counted
 	Size  string
 	Note  string
 	Must  bool // a part that is always renewed: it is used up
 	Steps []*Step
+	Only  string // off: in taking apart alone; back: in generated put-back rows alone; empty for both
 }
 
 // Supplies are the lists of what is fetched before the work. The instruments are

@@ -3,6 +3,7 @@ package keep
 import (
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/packs/units"
 	"slices"
 	"strconv"
 )
@@ -12,16 +13,13 @@ import (
 // the dimensions that it reads.
 func Supplies(j *job.Job) source.Problems {
 	s := &j.Supplies
+	var problems source.Problems
 	for _, list := range [][]*job.Supply{s.Tools, s.Spares, s.Consumables} {
 		for _, x := range list {
-			named := x.Steps
-			x.Steps = stepsFitting(x.Parts)
-			for _, st := range append(named, undoing(j, named)...) {
-				x.Steps = appendStep(x.Steps, st)
-			}
+			usedAt(j, x, &problems)
 		}
 	}
-	problems := renewed(j)
+	problems = append(problems, renewed(j)...)
 	uses := map[*job.Instrument]*job.InstrumentUse{}
 	for _, in := range j.Instruments {
 		uses[in] = &job.InstrumentUse{Instrument: in}
@@ -35,6 +33,49 @@ func Supplies(j *job.Job) source.Problems {
 	// What only reads dimensions that this machine has not is not fetched.
 	s.Instruments = slices.DeleteFunc(s.Instruments, func(u *job.InstrumentUse) bool { return len(u.Dims) == 0 })
 	return problems
+}
+
+// usedAt lists the steps at which something is used: those that put back the part that it
+// is for, or have the aid that it is; those that its author names, and their put-back
+// rows. A torque wrench loosens nothing: it is fetched for what is tightened.
+func usedAt(j *job.Job, x *job.Supply, problems *source.Problems) {
+	named, back := x.Steps, undoing(j, x.Steps)
+	x.Steps = append(stepsFitting(x.Parts), stepsAiding(j, x.Parts)...)
+	all := append(slices.Clone(named), back...)
+	switch x.Only {
+	case "off":
+		all = named
+	case "back":
+		all = back
+		if len(back) == 0 {
+			problems.Add(x.At, "only-back", source.Quote(x.What)+" is used in putting back alone, and no step behind its for: has a put-back row", "take only: out, or name the step that is put back by a reverse: line")
+		}
+	}
+	for _, st := range all {
+		x.Steps = appendStep(x.Steps, st)
+	}
+	if low, _, err := units.ParseRange(x.Size); err == nil && low.Unit.Dimension() == units.Torque {
+		if tight := slices.DeleteFunc(slices.Clone(x.Steps), func(st *job.Step) bool { return !turnsTorque(st) }); len(tight) > 0 {
+			x.Steps = tight
+		}
+	}
+}
+
+// turnsTorque reports whether something can have a torque at a step: it is tightened, must
+// break loose with one, or nothing is taken apart there.
+func turnsTorque(st *job.Step) bool {
+	return len(st.Tighten) > 0 || len(st.Loosen)+len(st.Remove) == 0 || slices.ContainsFunc(st.Loosen, func(f job.Fastening) bool { return f.Joint != nil && f.Joint.Spec.BreaksLoose != nil })
+}
+
+// stepsAiding lists the steps at which aids go on for now or come out again.
+func stepsAiding(j *job.Job, aids []*job.Part) []*job.Step {
+	var out []*job.Step
+	for _, st := range j.Steps() {
+		if slices.ContainsFunc(slices.Concat(st.ForNow, st.TakeOut), func(m *job.Move) bool { return m.Part.Aid && slices.Contains(aids, m.Part) }) {
+			out = append(out, st)
+		}
+	}
+	return out
 }
 
 // renewed adds the parts that are always renewed and come off, or are added, in the order of the

@@ -113,15 +113,25 @@ func has(list []job.Fastening, f job.Fastening) bool {
 	return false
 }
 
-// tightened lists what written steps tighten.
+// tightened lists what written steps tighten for good: not what is put on for a reading
+// alone, as a cap that is bolted down for its bore and comes off again.
 func (b *undoer) tightened() []job.Fastening {
 	var out []job.Fastening
 	for _, s := range b.job.Sections {
 		for _, st := range s.Steps {
-			out = append(out, st.Tighten...)
+			for _, f := range st.Tighten {
+				if !onTrial(st, f) {
+					out = append(out, f)
+				}
+			}
 		}
 	}
 	return out
+}
+
+// onTrial reports whether a step tightens fasteners that it puts on for now.
+func onTrial(st *job.Step, f job.Fastening) bool {
+	return slices.ContainsFunc(st.ForNow, func(m *job.Move) bool { return slices.Contains(f.Parts(), m.Part) })
 }
 
 // tightenFitted lets the generated row that puts the last fastener of a joint back
@@ -133,7 +143,7 @@ func (b *undoer) tightenFitted() {
 		for _, st := range s.Steps {
 			place[st] = len(place)
 			for _, f := range append(append([]job.Fastening{}, st.Loosen...), st.Tighten...) {
-				told[f.Joint] = true
+				told[f.Joint] = told[f.Joint] || !onTrial(st, f)
 			}
 		}
 	}

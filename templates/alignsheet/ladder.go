@@ -78,9 +78,15 @@ func (s sheet) decimals(r align.Rung) int {
 func last(c align.RungCode) bool { return c >= align.MoveUp }
 
 // sum writes the terms of a line with their signs and factors; name words a term that
-// is no constant.
+// is no constant. A factor that all terms have stands once: (d − e) × 200/910.
 func (s sheet) sum(r align.Rung, name func(align.Term) string) string {
 	var out strings.Builder
+	if times, over, ok := sameFactor(r); ok {
+		for i, t := range r.Terms {
+			put(&out, i, t.Times.Sign(), name(t))
+		}
+		return "(" + out.String() + ")" + factor(times, over)
+	}
 	for i, t := range r.Terms {
 		sign := t.Times.Sign()
 		if n := name(t); n == "" {
@@ -95,6 +101,21 @@ func (s sheet) sum(r align.Rung, name func(align.Term) string) string {
 		}
 	}
 	return out.String()
+}
+
+// sameFactor is the factor that all terms of a line have, if it is another than 1 and none
+// of them is a constant.
+func sameFactor(r align.Rung) (times, over units.Number, ok bool) {
+	if len(r.Terms) < 2 {
+		return times, over, false
+	}
+	times, over = r.Terms[0].Times.Abs(), r.Terms[0].Over
+	for _, t := range r.Terms {
+		if t.Reading == nil && t.Rung < 0 || t.Times.Abs().Cmp(times) != 0 || t.Over.Cmp(over) != 0 {
+			return times, over, false
+		}
+	}
+	return times, over, times.Cmp(over) != 0
 }
 
 // put adds a term with its sign.
@@ -168,11 +189,15 @@ func (s sheet) rungBox() layout.Block {
 }
 
 // rung is one line of the ladder: its letter and sum, what it gives, and the box of each
-// set. A line by which the feet are moved is framed.
-func (t setTable) rung(i int, r align.Rung) layout.Block {
+// set, below the title of those that it is the first of. A line by which the feet are moved
+// is framed.
+func (t setTable) rung(i int, r align.Rung, title string) layout.Block {
 	runs := []layout.Run{layout.T(layout.Strong, t.W.Alignment.Line.With(t.letter(i), t.formula(r)))}
 	text := layout.Above(0.2, t.Para(t.text, runs, layout.ParaOpts{Ref: t.a.At, Role: roleSum}),
 		t.Para(t.text, []layout.Run{layout.T(layout.Caption, t.rungWords(r))}, layout.ParaOpts{Ref: t.a.At}))
+	if title != "" {
+		text = layout.Above(0.2, t.words(layout.Strong, title), text)
+	}
 	row := t.row(text, func(int) layout.Block {
 		return t.Value(layout.Number{Before: t.before(), After: t.decimals(r), Sign: true, Ref: t.a.At})
 	})

@@ -49,8 +49,6 @@ type setTable struct {
 const (
 	leastSetText layout.Mm = 40
 	boxGap                 = layout.GapX
-	// afterTitle is the room from a title to the first boxes below it.
-	afterTitle layout.Mm = 1
 )
 
 // tables sets all sets, as many beside each other as there is room for.
@@ -71,9 +69,9 @@ func (s sheet) tables(under ...*layout.Block) []layout.Piece {
 
 func (t setTable) pieces(under ...*layout.Block) []layout.Piece {
 	w := t.W
-	head := layout.Above(1, t.row(t.words(layout.Sub, t.a.Setup.Unit.Print()), t.title), t.Rule(layout.Rule)).Pad(0, 0, 1.5, 0)
+	head := layout.Above(1, t.row(t.words(layout.Sub, t.a.Setup.Unit.Print()), t.title), t.Rule(layout.Rule)).Pad(0, 0, 1, 0)
 	zero := t.line(layout.Sub, w.Alignment.Zero+" "+w.Alignment.Closes.With(t.twoSteps()))
-	out := []layout.Piece{{Block: zero, Gap: 4, KeepNext: true, Under: under}, {Block: head, Gap: 2, KeepNext: true, Under: under}}
+	out := []layout.Piece{{Block: zero, Gap: 3, KeepNext: true, Under: under}, {Block: head, Gap: 1.5, KeepNext: true, Under: under}}
 	under = append(under[:len(under):len(under)], &head)
 	add := func(gap layout.Mm, keep bool, b layout.Block) {
 		out = append(out, layout.Piece{Block: b, Gap: gap, KeepNext: keep, Under: under})
@@ -86,12 +84,11 @@ func (t setTable) pieces(under ...*layout.Block) []layout.Piece {
 		}
 	}
 	for _, aside := range []bool{false, true} {
-		add(layout.GapY, true, t.words(layout.Strong, map[bool]string{false: w.Alignment.UpTitle, true: w.Alignment.RightTitle}[aside]))
-		gap := afterTitle
+		title := map[bool]string{false: w.Alignment.UpTitle, true: w.Alignment.RightTitle}[aside]
 		for i, r := range t.a.Ladder {
 			if sideways(r.Code) == aside {
-				add(gap, false, t.rung(i, r))
-				gap = layout.GapY
+				add(layout.GapY, false, t.rung(i, r, title))
+				title = ""
 			}
 		}
 	}
@@ -162,7 +159,8 @@ func (t setTable) verdicts() []layout.Block {
 	}
 	w := t.W
 	row := func(text string) layout.Block {
-		return t.row(t.words(layout.Limit, text), func(int) layout.Block {
+		limit := t.Para(t.text, []layout.Run{layout.T(layout.Limit, text+" "), layout.T(layout.Caption, w.Alignment.BothWays)}, layout.ParaOpts{Ref: t.a.At})
+		return t.row(limit, func(int) layout.Block {
 			return layout.Middle(layout.GapX, t.Tick(layout.Strong, w.Alignment.In, t.a.At), t.Tick(layout.Strong, w.Alignment.Out, t.a.At))
 		})
 	}

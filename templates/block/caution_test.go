@@ -17,7 +17,7 @@ func TestLongHazardsStayOnThePaper(t *testing.T) {
 	c := &Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: &job.Job{}, W: words.English, Span: 190}
 	long := strings.Repeat("A load hangs over the way of the crane. ", 6)
 	b := c.CautionsInRow([]*job.Caution{{Key: "short", Signal: "warning", Hazard: "Puller under load."}, {Key: "long", Signal: "danger", Hazard: long, Signs: []string{"W015"}}})
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		if left, _, right, _ := it.Bounds(); left < -0.2 || right > c.Span+0.2 {
 			t.Errorf("%v reaches from %.1f to %.1f mm, and the paper has %.0f", it.Shape, left, right, c.Span)
 		}
@@ -40,7 +40,7 @@ func TestNotesInARowSpeakTheSecondLanguage(t *testing.T) {
 	c := &Composer{Setter: set, Job: &job.Job{}, W: words.English, Span: 180}
 	c.Other = NewSecond(&Composer{Setter: set, Job: &job.Job{Notes: []*job.Caution{other}}, W: german, Span: 180})
 	b := c.CautionsInRow([]*job.Caution{{Key: "load", Signal: "warning", Hazard: "Load on the hook."}})
-	said := layout.Readable(layout.Frame{Items: b.Items})
+	said := layout.Readable(layout.Frame{Items: b.Items()})
 	for _, want := range []string{"Load on the hook.", other.Hazard} {
 		if !strings.Contains(said, want) {
 			t.Errorf("%q lacks %q", said, want)

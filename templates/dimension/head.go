@@ -17,13 +17,31 @@ func (k content) head(w way, width layout.Mm) layout.Block {
 
 func (k content) setHead(w way, width layout.Mm) layout.Block {
 	c, d := k.Composer, k.d()
+	text := once(k.tried.texts, w.limitInHead, func() headText { return k.headText(w.limitInHead) })
+	runs := append([]layout.Run{markRun(c, text.mark, width)}, text.runs...)
+	out := []layout.Block{noted(c, d, runs, text.notes, width)}
+	out = append(out, SourcesDiffer(c, d, width)...)
+	out = append(out, cameBack(c, d, k.back, width)...)
+	out = append(out, remarks(c, d, width)...)
+	return layout.Above(headLines, out...)
+}
+
+// A headText is the text of a head, in which nothing hangs on its width but how large the
+// mark is that it begins with.
+type headText struct {
+	mark        string
+	runs, notes []layout.Run
+}
+
+func (k content) headText(withLimit bool) headText {
+	c, d := k.Composer, k.d()
 	mark := d.Mark
 	if len(k.entries) > 1 {
 		mark = d.Base
 	}
-	runs := append([]layout.Run{markRun(c, mark, width), layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
-	limit := limitOf(c, d, k.back, false, width)
-	if w.limitInHead {
+	runs := append([]layout.Run{layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
+	limit := limitOf(c, d, k.back, false, c.Span)
+	if withLimit {
 		for _, l := range limit.lines {
 			runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
 		}
@@ -39,11 +57,7 @@ func (k content) setHead(w way, width layout.Mm) layout.Block {
 	if k.note != "" {
 		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: k.note, Style: layout.SubBold, Deco: layout.Inverse})
 	}
-	out := []layout.Block{noted(c, d, runs, notes, width)}
-	out = append(out, SourcesDiffer(c, d, width)...)
-	out = append(out, cameBack(c, d, k.back, width)...)
-	out = append(out, remarks(c, d, width)...)
-	return layout.Above(headLines, out...)
+	return headText{mark, runs, notes}
 }
 
 // noted is a heading with its notes in small type below it, or behind it in its last line

@@ -10,7 +10,7 @@ import (
 
 // leafBoxes are the boxes of the leaves of one side and that of their sum.
 func leafBoxes(c *block.Composer, d *job.Dim, s Side) []layout.Block {
-	var row []layout.Block
+	row := make([]layout.Block, 0, d.Leaves()+1)
 	for i := range d.Leaves() {
 		leaf := s.on(i)
 		leaf.kind = job.LeafBlank

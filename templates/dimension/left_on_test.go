@@ -83,7 +83,7 @@ func TestLimitWorkedLaterTellsAllPages(t *testing.T) {
 		t.Fatalf("%d blocks, want one for both ends", len(blocks))
 	}
 	var text []string
-	for _, it := range blocks[0].Items {
+	for _, it := range blocks[0].Items() {
 		if s, ok := it.Shape.(layout.Text); ok {
 			text = append(text, s.S)
 		}

@@ -40,7 +40,7 @@ func TestSizedAsLayoutDoes(t *testing.T) {
 			"nested": {beside(gap, above(1, of[:n]...), bottom(2, of[n:]...)), layout.Beside(gap, layout.Above(1, blocks[:n]...), layout.Bottom(2, blocks[n:]...))},
 		} {
 			made := c.got.make()
-			if made.W != c.want.W || made.H != c.want.H || len(made.Items) != len(c.want.Items) {
+			if made.W != c.want.W || made.H != c.want.H || len(made.Items()) != len(c.want.Items()) {
 				t.Errorf("%s: made %v by %v, want %v by %v", name, made.W, made.H, c.want.W, c.want.H)
 			}
 			if c.got.w != c.want.W || c.got.h != c.want.H || c.got.empty != c.want.Empty() || c.got.misfits != len(c.want.Misfits) {

@@ -119,7 +119,7 @@ func TableVerdict(c *block.Composer, d *job.Dim, back bool) []layout.Block {
 // wordsOf are the words of a block in one line.
 func wordsOf(b layout.Block) string {
 	var out []string
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		if t, ok := it.Shape.(layout.Text); ok {
 			out = append(out, t.S)
 		}

@@ -10,6 +10,7 @@ import (
 type tried struct {
 	tables   map[*job.Dim][]layout.Block
 	boxes    map[boxesKey][]layout.Block
+	texts    map[bool]headText // of heads, with the limit or without
 	heads    map[headKey]layout.Block
 	limits   map[headKey][]layout.Block
 	ends     map[headKey][]layout.Block // boxes for limits that are worked out
@@ -51,7 +52,11 @@ type verdictKey struct {
 type handSet struct{ parts, items []layout.Block }
 
 func newTried() tried {
-	return tried{map[*job.Dim][]layout.Block{}, map[boxesKey][]layout.Block{}, map[headKey]layout.Block{}, map[headKey][]layout.Block{}, map[headKey][]layout.Block{}, map[verdictKey][]layout.Block{}, map[boxesKey]handSet{}, map[placesKey]sized{}, map[rowsKey]sized{}}
+	return tried{
+		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, texts: map[bool]headText{}, heads: map[headKey]layout.Block{},
+		limits: map[headKey][]layout.Block{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
+		byHand: map[boxesKey]handSet{}, places: map[placesKey]sized{}, rows: map[rowsKey]sized{},
+	}
 }
 
 // listOnce is a list to which the caller may append.

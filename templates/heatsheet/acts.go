@@ -7,12 +7,15 @@ import (
 )
 
 // numberedTicks are numbered acts, each with a box to tick; in two columns where that is
-// lower.
+// lower, which a page may part between two acts.
 func (s sheet) numberedTicks(acts []string) []layout.Piece {
 	var out []layout.Piece
 	heads := s.tickHeads()
-	rows := s.tickRows(acts, s.Span)
-	if both := s.twoColumns(acts, heads); !both.Empty() && both.H <= mostTogether && both.H < layout.Above(0, rows...).H {
+	rows := s.tickRows(acts, 0, s.Span)
+	if both := s.twoColumns(acts, 0, heads); !both.Empty() && both.H < layout.Above(0, rows...).H {
+		for k := leastParted; k <= len(acts)-leastParted; k++ {
+			both.Partings = append(both.Partings, layout.Parting{Upper: s.twoColumns(acts[:k], 0, heads), Lower: s.twoColumns(acts[k:], k, heads)})
+		}
 		return []layout.Piece{{Block: both, Gap: 1}}
 	}
 	if !heads.Empty() {
@@ -28,14 +31,15 @@ func (s sheet) numberedTicks(acts []string) []layout.Piece {
 	return out
 }
 
-// twoColumns are numbered acts in two columns below the heads of their ticks, cut where the
-// higher of the two is lowest; empty where the acts would have too little room.
-func (s sheet) twoColumns(acts []string, heads layout.Block) layout.Block {
+// twoColumns are acts, numbered on from some before them, in two columns below the heads of
+// their ticks, cut where the higher of the two is lowest; empty where the acts would have too
+// little room.
+func (s sheet) twoColumns(acts []string, before int, heads layout.Block) layout.Block {
 	half := (s.Span - layout.GapX) / 2
 	if half-s.ticksWide()-actNumber < leastAct {
 		return layout.Block{}
 	}
-	best, all := layout.Block{}, s.tickRows(acts, half)
+	best, all := layout.Block{}, s.tickRows(acts, before, half)
 	for cut := len(all); cut > 0; cut-- {
 		left := layout.Above(0, append([]layout.Block{heads}, all[:cut]...)...)
 		right := layout.Above(0, append([]layout.Block{heads}, all[cut:]...)...)
@@ -46,11 +50,11 @@ func (s sheet) twoColumns(acts []string, heads layout.Block) layout.Block {
 	return best
 }
 
-// tickRows are numbered acts in a width, as far apart as the ticks need.
-func (s sheet) tickRows(acts []string, width layout.Mm) []layout.Block {
+// tickRows are acts, numbered on from some before them, in a width, as far apart as the ticks need.
+func (s sheet) tickRows(acts []string, before int, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for i, a := range acts {
-		n := s.Line(actNumber, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", i+1))}, layout.ParaOpts{})
+		n := s.Line(actNumber, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", before+i+1))}, layout.ParaOpts{})
 		text := s.Para(width-actNumber-s.ticksWide(), []layout.Run{layout.T(layout.Body, a)}, layout.ParaOpts{Ref: s.h.At})
 		row := layout.Middle(0, s.ticksOf().Fill(s.ticksWide(), 6, 0, 0.5), n, text)
 		out = append(out, row.Fill(row.W, max(row.H+0.8, actRow), 0, 0.5))
@@ -64,6 +68,6 @@ const (
 	actNumber layout.Mm = 7
 	leastAct  layout.Mm = 50
 	actRow    layout.Mm = 8
-	// mostTogether is how high two columns of acts may be: a page does not end within them.
-	mostTogether layout.Mm = 90
+	// leastParted is how many acts of two columns stand on a page at the least.
+	leastParted = 3
 )

@@ -22,6 +22,7 @@ func alikeHeats(c *block.Composer, all []*job.Heat) [][]*job.Heat {
 	var last []string
 	for _, h := range all {
 		said := append([]string{h.What}, wordsOf(sheetOf(c.Now(), h).pieces())...)
+		said = append(said, toldOf(c, h)...)
 		if n := len(out); n > 0 && h.Pull == nil && out[n-1][0].Pull == nil && slices.Equal(said, last) {
 			out[n-1] = append(out[n-1], h)
 			continue
@@ -40,7 +41,7 @@ func sheetOf(c *block.Composer, h *job.Heat) sheet {
 func wordsOf(ps []layout.Piece) []string {
 	var out []string
 	for _, p := range ps {
-		for _, it := range p.Block.Items {
+		for _, it := range p.Block.Items() {
 			if t, ok := it.Shape.(layout.Text); ok {
 				out = append(out, t.S)
 			}

@@ -21,16 +21,18 @@ func Sheet(c *block.Composer) []layout.Piece {
 	}
 	out := []layout.Piece{c.RuleRuns(layout.T(layout.SubBold, c.W.Heat.Rule))}
 	group := 0
+	var all []teller
 	for _, family := range families(c, inOrder(c.Job, alikeHeats(c, c.Job.Heats))) {
 		for _, hs := range family {
 			group++
 			out = append(out, heatPieces(c, hs, len(family) > 1, group)...)
+			all = append(all, tellers(c, hs)...)
 		}
 		if len(family) > 1 {
 			out = append(out, familyPieces(c, family)...)
 		}
 	}
-	return out
+	return append(out, told(c, all)...)
 }
 
 // inOrder sorts heats, those that are alike together, by the step that needs one first.

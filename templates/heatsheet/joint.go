@@ -40,7 +40,25 @@ func onLine(c *block.Composer, h *job.Heat) string {
 	case p.Cold != nil && !p.Cold.HubHeated:
 		return c.W.Heat.NotHeated
 	}
+	if low, high, ok := ladderEnds(p); ok {
+		return c.W.Heat.HeatToBy.With(u.TempUp(low), u.TempUp(high))
+	}
 	return c.W.Heat.HeatTo.With(u.TempUp(p.SetTo))
+}
+
+// ladderEnds are the lowest and the highest temperature of the table that goes by the
+// interference as measured, false where there is none to choose from.
+func ladderEnds(p *job.HotFit) (low, high heat.Celsius, ok bool) {
+	for _, r := range p.Ladder {
+		if r.TooHot {
+			continue
+		}
+		if !ok || r.SetTo < low {
+			low = r.SetTo
+		}
+		high, ok = max(high, r.SetTo), true
+	}
+	return low, high, ok && low < high
 }
 
 // jointLines say how tight the joint is, what that means cold, and where it works.

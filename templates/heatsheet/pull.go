@@ -39,11 +39,7 @@ func (s sheet) pullPieces() []layout.Piece {
 		out = append(out, layout.Piece{Block: row, Gap: layout.GapY})
 	}
 	out = append(out, s.titled(s.W.HeatPull.LogTitle))
-	out = append(out, s.logTable()...)
-	if plan := p.Plan; plan != nil {
-		out = append(out, s.workings(plan.Assumptions, plan.Working)...)
-	}
-	return out
+	return append(out, s.logTable()...)
 }
 
 // highestLines are the highest temperatures of the hub and of what sits beside it.

@@ -47,13 +47,7 @@ func (s sheet) putOnPieces() []layout.Piece {
 	if s.shared {
 		return out
 	}
-	out = append(append(out, s.titled(w.Heat.OrderTitle)), s.orderPieces()...)
-	if p.Plan != nil {
-		out = append(out, s.workings(p.Plan.Assumptions, []heat.Working{p.Plan.Need.Working})...)
-	} else if p.Cold != nil {
-		out = append(out, s.workings(p.Cold.Assumptions, []heat.Working{p.Cold.Working})...)
-	}
-	return out
+	return append(append(out, s.titled(w.Heat.OrderTitle)), s.orderPieces()...)
 }
 
 // orderPieces are the hazards of putting a part on, the acts and the boxes.

@@ -24,26 +24,6 @@ func (s sheet) lookFirst(list []heat.Warning) []layout.Block {
 	return out
 }
 
-// workings lists what the figures take for granted and how they were worked out: the
-// first in the units of the job, the second in those of the formula.
-func (s sheet) workings(list []heat.Assumption, works []heat.Working) []layout.Piece {
-	var says []string
-	for _, a := range list {
-		says = append(says, a.In(s.inUnits()).Says)
-	}
-	var out []layout.Piece
-	if len(says) > 0 {
-		out = append(out, s.small(s.W.Heat.Assumptions, strings.Join(says, "; ")+"."))
-	}
-	for _, w := range works {
-		out = append(out, s.small(s.W.Heat.WorkedOut, s.workText(w)))
-	}
-	return out
-}
-
-// workText is a working: its formula, its source, its terms.
-func (s sheet) workText(w heat.Working) string { return s.formulaText(w) + s.termsText(w) }
-
 // formulaText is the formula of a working with its source.
 func (s sheet) formulaText(w heat.Working) string {
 	text := s.W.Said(w.Formula) + " (" + s.W.Said(w.Source) + "): "
@@ -60,10 +40,4 @@ func (s sheet) termsText(w heat.Working) string {
 		terms = append(terms, s.W.Said(t.Symbol)+" "+figure.Term(t)+figure.NBSP+t.Unit)
 	}
 	return strings.Join(terms, ", ")
-}
-
-// small is a sentence in small letters behind its name.
-func (s sheet) small(name, text string) layout.Piece {
-	runs := []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, text)}
-	return layout.Piece{Block: s.Para(s.Span, runs, layout.ParaOpts{Ref: s.h.At}), Gap: 1.5}
 }

@@ -10,9 +10,9 @@ import (
 )
 
 // stopTable lists the places at which the lift stops and is looked at, with the
-// initials of who gave the word to go on, each time that the lift is made. A step that
-// leaves the load on the hook has the last stops struck: they are those of the step that
-// sets it down, and an open cell would have it unhooked with nothing under it.
+// initials of who gave the word to go on, each time that the lift is made. Struck are the
+// stops that are not those of a step: an open cell would have a load unhooked with nothing
+// under it, or a trial lift made of one that hangs.
 func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 	w := c.W
 	cols := []block.Column{block.Col(w.Common.Number, 9), block.Col(w.Lift.Stops, 0)}
@@ -26,7 +26,7 @@ func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 		cells := []layout.Block{g.Text(0, layout.StepNo, strconv.Itoa(i+1), l.At), g.Text(1, layout.Body, text, l.At)}
 		for n, st := range l.Steps {
 			struck := ""
-			if i >= len(points)-setDownStops && slices.Contains(st.LeftHanging, l) {
+			if struckAt(l, st, i, len(points)) {
 				struck = "—"
 			}
 			cells = append(cells, g.Text(2+n, layout.Body, struck, l.At))
@@ -37,9 +37,31 @@ func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 	return g.Table.Pieces(rows, head)
 }
 
-// setDownStops is how many stops, the last ones of stopPoints, a load has that is carried
-// along, set down and unhooked. What people lift by hand never stays hanging.
-const setDownStops = 3
+// takeUpStops and setDownStops are how many of stopPoints, the first and the last ones, a
+// load has that is taken up, and that is set down and unhooked; before these stands the one
+// before it travels. What people lift by hand never stays hanging.
+const (
+	takeUpStops  = 2
+	setDownStops = 2
+)
+
+// struckAt reports whether the stop at a place among so many is none of a step's: a load
+// that hangs already is not taken up, one that stays on the hook is not set down, and it
+// travels in the step that takes it off or puts it back.
+func struckAt(l *job.Lift, st *job.Step, stop, of int) bool {
+	goesOn, stays := slices.Contains(st.GoesOn, l), slices.Contains(st.LeftHanging, l)
+	switch {
+	case stop < takeUpStops:
+		return goesOn
+	case stop >= of-setDownStops:
+		return stays
+	case stop == of-setDownStops-1 && slices.ContainsFunc(l.Steps, l.MovedBy):
+		return (goesOn || stays) && !l.MovedBy(st)
+	case stop == of-setDownStops-1:
+		return stays
+	}
+	return false
+}
 
 // stopPoints are the usual places to stop, with the lift's own before it travels.
 func stopPoints(c *block.Composer, l *job.Lift) []string {
@@ -74,11 +96,11 @@ func days(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 	read, gear := trialColumns(c, l)
 	table(layout.GapY/2, read)
 	if !gear {
-		table(cellPad, []dayColumn{{c.W.Lift.SameGear, c.Span - dayCol, nil}})
+		table(cellPad, []dayColumn{{c.W.Lift.SameGear, c.Span - dayCol, nil, false}})
 	}
 	var names []dayColumn
 	for _, role := range []string{c.W.Lift.InCharge, c.W.Lift.Driver, c.W.Lift.Rigger} {
-		names = append(names, dayColumn{c.W.Lift.NameSign.With(role), (c.Span - dayCol) / 3, nil})
+		names = append(names, dayColumn{c.W.Lift.NameSign.With(role), (c.Span - dayCol) / 3, nil, false})
 	}
 	table(cellPad, names)
 	return out
@@ -96,11 +118,13 @@ func handDays(c *block.Composer, l *job.Lift) layout.Block {
 }
 
 // A dayColumn is what is written each time that the lift is made: its head, its width, and
-// the boxes of a cell; nil for a cell to write in.
+// the boxes of a cell; nil for a cell to write in. What is read at the trial lift is struck
+// at a step that goes on with a load that hangs.
 type dayColumn struct {
 	head  string
 	width layout.Mm
 	boxes func() layout.Block
+	trial bool
 }
 
 // Widths of the tables of the day: the step at which the lift is made, the wind, and the
@@ -121,7 +145,7 @@ func dayTable(c *block.Composer, l *job.Lift, under *layout.Block, padY layout.M
 	if c.Pen().Gloves {
 		t.MinH += 2
 	}
-	for _, x := range append([]dayColumn{{c.W.Lift.Day, dayCol, nil}}, cols...) {
+	for _, x := range append([]dayColumn{{c.W.Lift.Day, dayCol, nil, false}}, cols...) {
 		head := c.Para(x.width-2*t.PadX, []layout.Run{layout.T(layout.Caption, x.head)}, layout.ParaOpts{Ref: l.At})
 		t.Columns = append(t.Columns, layout.Column{Width: x.width, Head: head})
 	}
@@ -130,7 +154,10 @@ func dayTable(c *block.Composer, l *job.Lift, under *layout.Block, padY layout.M
 		cells := []layout.Block{c.Para(t.Room(0), []layout.Run{layout.T(layout.SubBold, c.StepRef(st))}, layout.ParaOpts{Ref: l.At})}
 		for _, x := range cols {
 			b := layout.Block{}
-			if x.boxes != nil {
+			switch {
+			case x.trial && slices.Contains(st.GoesOn, l):
+				b = c.Words(layout.Body, "—")
+			case x.boxes != nil:
 				b = x.boxes()
 			}
 			cells = append(cells, b)
@@ -145,27 +172,27 @@ func dayTable(c *block.Composer, l *job.Lift, under *layout.Block, padY layout.M
 func trialColumns(c *block.Composer, l *job.Lift) (cols []dayColumn, gear bool) {
 	w := c.W
 	rest := c.Span - dayCol
-	add := func(head string, boxes func() layout.Block) {
+	add := func(head string, trial bool, boxes func() layout.Block) {
 		width := windCol
 		if boxes != nil {
 			width = boxes().W + 2*dayPadX
 		}
-		cols = append(cols, dayColumn{head, width, boxes})
+		cols = append(cols, dayColumn{head, width, boxes, trial})
 		rest -= width
 	}
 	digits := func(n int) func() layout.Block {
 		return func() layout.Block { return c.Value(layout.Number{Before: n, Ref: l.At}) }
 	}
-	add(w.Lift.LoadCell.With(l.WeightUnit()), digits(l.LoadDigits()))
-	add(w.Lift.TrialLevel.With(l.Print(l.Trial.Size())), func() layout.Block {
+	add(w.Lift.LoadCell.With(l.WeightUnit()), false, digits(l.LoadDigits()))
+	add(w.Lift.TrialLevel.With(l.Print(l.Trial.Size())), true, func() layout.Block {
 		return layout.Beside(layout.GapX, c.Tick(layout.Sub, w.Lift.Yes, l.At), c.Tick(layout.Sub, w.Lift.No, l.At))
 	})
 	for _, end := range l.Ends() {
-		add(w.Lift.GapAt.With(end, l.LengthUnit()), digits(3))
+		add(w.Lift.GapAt.With(end, l.LengthUnit()), true, digits(3))
 	}
-	add(w.Lift.Wind, nil)
+	add(w.Lift.Wind, false, nil)
 	if rest >= gearLeast {
-		return append(cols, dayColumn{w.Lift.SameGear, rest, nil}), true
+		return append(cols, dayColumn{w.Lift.SameGear, rest, nil, false}), true
 	}
 	cols[len(cols)-1].width += rest
 	return cols, false

@@ -27,7 +27,7 @@ func Sheet(c *block.Composer) []layout.Piece {
 		}
 		out = append(out, pieces...)
 	}
-	return out
+	return append(out, workings(c, c.Job.Lifts)...)
 }
 
 // rules is what holds for every lift: it is left to those who answer for it; a word is
@@ -81,9 +81,6 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	add(1.5, gearNotes(c, l)...)
 	table(stopTable(c, l, &head), false)
 	out = append(out, days(c, l, &head)...)
-	add(3, c.Heading(c.W.Lift.HowWorked))
-	out[len(out)-1].KeepNext = true
-	add(0.6, working(c, l)...)
 	return out
 }
 

@@ -1,7 +1,6 @@
 package liftsheet
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -113,109 +112,4 @@ func legNotes(c *block.Composer, l *job.Lift) []layout.Block {
 		return nil
 	}
 	return []layout.Block{c.Para(c.Span, []layout.Run{layout.T(layout.Sub, strings.Join(notes, " "))}, layout.ParaOpts{Ref: l.At})}
-}
-
-// workingFigure is one number of a working with its symbol and unit.
-func workingFigure(c *block.Composer, f lift.Figure) string {
-	unit := "\u00a0" + f.Unit
-	if f.Unit == "°" || f.Unit == "" {
-		unit = f.Unit
-	}
-	return c.W.Said(f.Symbol) + "\u00a0" + f.Print() + unit
-}
-
-// working shows how the figures came about: one formula behind the other, in paragraphs of
-// a few lines, so that a page may end between them. A formula that was used more than once
-// begins one.
-func working(c *block.Composer, l *job.Lift) []layout.Block {
-	var list []lift.Working
-	if l.Body != nil {
-		list = append(list, l.Body.Working...)
-	}
-	if l.ByHand {
-		list = append(list, l.HandResult.Working...)
-	} else {
-		list = append(list, l.Result.Working...)
-	}
-	if l.Floor != nil {
-		list = append(list, l.Floor.Working)
-	}
-	var out []layout.Block
-	var runs []layout.Run
-	told, wide := map[string]bool{}, layout.Mm(0)
-	end := func() {
-		if len(runs) > 0 {
-			out = append(out, c.Para(c.Span, runs, layout.ParaOpts{Ref: l.At, Hang: 4}))
-		}
-		runs, wide = nil, 0
-	}
-	for i, x := range list {
-		rule := x.Formula + " · " + x.Source
-		if told[rule] {
-			continue
-		}
-		told[rule] = true
-		parts := workingRuns(c, rule, list[i:])
-		for k, part := range parts {
-			if wide > paraLines*c.Span || k == 0 && len(parts) > 1 {
-				end()
-			}
-			if len(runs) > 0 {
-				runs = append(runs, layout.T(layout.Sub, "   "))
-			}
-			for _, r := range part {
-				runs, wide = append(runs, r), wide+c.Width(r.Style, r.Text)
-			}
-		}
-	}
-	end()
-	return out
-}
-
-// paraLines is after how many lines of workings a paragraph ends.
-const paraLines = 2.5
-
-// workingRuns are one formula with all that was worked out by it, in parts: what is equal in
-// all of them once, then what each has for itself.
-func workingRuns(c *block.Composer, rule string, list []lift.Working) [][]layout.Run {
-	var same []lift.Working
-	for _, x := range list {
-		if x.Formula+" · "+x.Source == rule {
-			same = append(same, x)
-		}
-	}
-	says := c.W.Said(list[0].Formula) + " · " + c.W.Said(list[0].Source)
-	if len(same) == 1 {
-		return [][]layout.Run{{layout.T(layout.SubBold, same[0].Names(c.W)+": "), layout.T(layout.Sub, says+" · "+workingFigures(c, same[0].Figures)+".")}}
-	}
-	common := commonFigures(same)
-	if len(common) > 0 {
-		says += " · " + workingFigures(c, common)
-	}
-	out := [][]layout.Run{{layout.T(layout.Sub, says+":")}}
-	for i, x := range same {
-		own := slices.DeleteFunc(slices.Clone(x.Figures), func(f lift.Figure) bool { return slices.Contains(common, f) })
-		name, stop := x.Names(c.W), map[bool]string{true: ".", false: ";"}[i == len(same)-1]
-		if len(own) > 0 {
-			name += ": "
-		}
-		out = append(out, []layout.Run{layout.T(layout.SubBold, name), layout.T(layout.Sub, workingFigures(c, own)+stop)})
-	}
-	return out
-}
-
-// workingFigures are the numbers of a working in a line.
-func workingFigures(c *block.Composer, figures []lift.Figure) string {
-	var row []string
-	for _, f := range figures {
-		row = append(row, workingFigure(c, f))
-	}
-	return strings.Join(row, ", ")
-}
-
-// commonFigures are the numbers that some workings by one formula have in common.
-func commonFigures(list []lift.Working) []lift.Figure {
-	return slices.DeleteFunc(slices.Clone(list[0].Figures), func(f lift.Figure) bool {
-		return slices.ContainsFunc(list, func(x lift.Working) bool { return !slices.Contains(x.Figures, f) })
-	})
 }

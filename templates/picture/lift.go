@@ -221,7 +221,22 @@ func (p *liftPicture) planView(v *liftView, w, h layout.Mm) layout.Block {
 	}
 	s.Put(p.legLines(fresh, v, draw.Thin))
 	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.PlanView.With(figure.Scale(p.scale))+" "+p.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
-	return layout.Above(1, s.Block(), caption)
+	return layout.Above(1, trimmed(s.Block()), caption)
+}
+
+// trimmed is a drawing without what is empty of it above and below, but for a millimetre.
+func trimmed(b layout.Block) layout.Block {
+	const edge layout.Mm = 1
+	top, bottom := b.H, layout.Mm(0)
+	for _, it := range b.Items() {
+		_, t, _, low := it.Bounds()
+		top, bottom = min(top, t), max(bottom, low)
+	}
+	cut := max(top-edge, 0)
+	h := max(min(bottom+edge, b.H)-cut, 0)
+	b = b.At(0, -cut)
+	b.H = h
+	return b
 }
 
 // legLines draws every leg from its bearing point above to its pick, each an item
@@ -231,9 +246,8 @@ func (p *liftPicture) legLines(fresh func() *draw.Scene, v *liftView, pen draw.P
 	for i, x := range p.legs {
 		s := fresh()
 		s.Lines(pen, v.at(x.From), v.at(x.To))
-		b := s.Block()
-		b.Items[0].Role = "leg:" + p.l.Mark + ":" + v.role + ":" + strconv.Itoa(i+1)
-		all = append(all, b)
+		s.Role("leg:" + p.l.Mark + ":" + v.role + ":" + strconv.Itoa(i+1))
+		all = append(all, s.Block())
 	}
 	return layout.Overlay(all...)
 }

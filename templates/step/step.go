@@ -174,7 +174,7 @@ const blockGap layout.Mm = 0.7
 // in whatever way it is set on two pages; boxes to tick may stand closer.
 func boxRoom(b layout.Block) (above, below layout.Mm) {
 	above, below = b.H, b.H
-	for _, it := range b.Items {
+	for _, it := range b.Items() {
 		if strings.HasPrefix(it.Role, "box:") && it.Role != layout.RoleTick {
 			_, top, _, bottom := it.Bounds()
 			above, below = min(above, top), min(below, b.H-bottom)

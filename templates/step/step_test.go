@@ -54,7 +54,7 @@ func TestReadingStaysWithWhatEndsItsChance(t *testing.T) {
 	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 190}
 	ps := step.Pieces(c, jb.Steps()[0])
 	boxes := func(p layout.Piece) (n int) {
-		for _, it := range p.Block.Items {
+		for _, it := range p.Block.Items() {
 			if it.Role == layout.RoleValue {
 				n++
 			}

@@ -33,4 +33,5 @@ type Alignment struct {
 	Line                                                         Sentence
 	Rung                                                         map[align.RungCode]Sentence
 	OffsetAtMost, AngleAtMost                                    Sentence
+	BothWays                                                     string
 }

@@ -8,7 +8,7 @@ var englishAlignment = Alignment{
 	Rule:   "Readings with their signs, both shafts turned together the way they run, each set read twice. Planning figures; the maker's manual and the site's rules decide.",
 	MadeAt: "at %s", OnSheet: "readings, moves and limits: alignment sheet p.\u00a0%s",
 
-	Signs:    "Signs: a dial reads + when its stem is pushed in. A move of + raises the foot, or goes to the right; − lowers it, or goes to the left.",
+	Signs:    "Signs: a dial reads + when its stem is pushed in. A move of + raises the foot or goes right, − lowers it or goes left.",
 	FaceBack: "The face dial runs on the back of the face; its sign is turned round in the lines below.",
 	TwoFaces: "Two face dials, half a turn apart, both zeroed at the start and read together.",
 	NoLimits: "No limits are told: ask for them before the work begins.", NotWorked: "This alignment cannot be worked out; see the problems on the front sheet.",
@@ -21,7 +21,7 @@ var englishAlignment = Alignment{
 	Drawing: "Lengths to scale 1 : %s; heights are not.", SeenFrom: "seen from the %s", Up: "+ up", Right: "+ right", DialPlane: "plane of the dial",
 
 	SoftTitle: "Soft foot, before anything is read", SoftFoot: "foot", SoftFound: "springs up", SoftLeft: "after shimming",
-	SoftRule: "All feet tight, a dial on one, its bolt alone slackened: it may spring up %s at most (%s). Then the next.",
+	SoftRule: "All feet tight, a dial on one, its bolt alone slackened: it springs up at most %s (%s). Then the next.",
 	FootSide: map[align.Clock]string{align.Left: "left", align.Right: "right"},
 
 	FoundTitle: "Readings as found", SetTitle: "Set %s", MeterNo: "dials no.", Zero: "Zero at the top; after one turn it must read 0 again.",
@@ -40,5 +40,5 @@ var englishAlignment = Alignment{
 		align.FaceUp: "%s, bottom less top", align.FaceRight: "%s, right less left", align.MoveUp: "%s feet", align.MoveRight: "%s feet",
 		align.AngleUp: "angle on %s", align.AngleRight: "angle on %s", align.OffsetAtUp: "offset at %s", align.OffsetAtRight: "offset at %s",
 	},
-	OffsetAtMost: "offset at most %s, up and sideways", AngleAtMost: "angle at most %s on %s, up and sideways",
+	OffsetAtMost: "offset at most %s", AngleAtMost: "angle at most %s on %s", BothWays: "up and sideways",
 }

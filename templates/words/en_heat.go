@@ -22,6 +22,7 @@ var englishHeat = Heat{
 	OfYield: "%s % of its yield stress", YieldNotGiven: "its yield stress is not given",
 	NotWorkedOut: "Not worked out, because", FitNotKnown: "How tight the joint is, is not known.", NotKnown: "what is not known",
 	HeatNotKnown: "how hot is not worked out", NotHeated: "the part is not heated", HeatTo: "heat to %s",
+	HeatToBy:      "heat to %s to %s, by the table there for the interference as measured",
 	LimitNotKnown: "%s: how hot it may get is not known: no heat on it.",
 	HoldsNot:      "What it surely holds cannot be given: %s.",
 	PullerRated:   "The puller is good for %s.", PullerDoes: "That moves it cold as well.",
@@ -34,6 +35,7 @@ var englishHeat = Heat{
 	Shield:       "shield", HeatArrow: "heat", PartAtMost: "%s, at most %s", ChartOpening: "opening on the diameter, %s, at %s kW net", ChartTime: "minutes",
 	ChartNeeded: "needed %s", ChartGrips: "grips below %s", ChartLevels: "levels off %s", ChartWindow: "draw it",
 
+	Off: "drawn off", On: "put on",
 	WorkedOut: "Worked out: ", Assumptions: "Taken for granted: ", InMetric: "in millimetres and °C: ",
 }
 

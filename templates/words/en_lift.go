@@ -48,7 +48,7 @@ var englishLift = Lift{
 	HowWorked:   "How it was worked out, in kilograms and millimetres",
 	Planning:    "These are planning figures. A competent person, the site's lift rules and the local code decide whether the lift is made.",
 	StopSlack:   "Slack just out: hands off, legs lie straight, hook stands over the centre of gravity.",
-	StopTrial:   "Trial lift %s: stop, measure the gap at both ends, wait a minute, look at the hoist brake and at every leg. Not level: set down, change the legs.",
+	StopTrial:   "Trial lift %s: stop, measure the gap at both ends, wait a minute, look at hoist brake and legs. Not level: set down, change the legs.",
 	StopPath:    "Before it travels: way clear, nobody under it, tag lines manned.",
 	StopSeat:    "A hand's width above where it is set down: stop, turn it right, hands out.",
 	StopUnhook:  "Set down and propped: legs slack, load stands by itself; then unhook.",

@@ -24,7 +24,7 @@ type Heat struct {
 
 	// What is not known, on a draft.
 	NotWorkedOut, FitNotKnown, NotKnown, HeatNotKnown, NotHeated string
-	LimitNotKnown, HeatTo                                        Sentence
+	LimitNotKnown, HeatTo, HeatToBy                              Sentence
 
 	// Its picture.
 	PictureFaces, Shield, HeatArrow, ChartTime, ChartWindow                      string
@@ -32,6 +32,7 @@ type Heat struct {
 
 	// How it was worked out.
 	WorkedOut, Assumptions, InMetric string
+	Off, On                          string // said of a heat that has both
 }
 
 // HeatPull are the words of the part of the heat sheet for drawing a hub off.
