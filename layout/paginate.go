@@ -280,20 +280,24 @@ const maxPasses = 6
 // settled is false and the printed numbers may be wrong.
 func Settle(compose func(known map[string]int, total int) *Pages) (p *Pages, settled bool) {
 	var known map[string]int
-	var last []Frame
+	var last [][]Part // alone: the pages themselves would be held while the next are made
 	for range maxPasses {
 		p = compose(known, len(last))
-		if sameSheets(p.Frames, last) && maps.Equal(p.Anchors, known) {
+		parts := make([][]Part, len(p.Frames))
+		for i, f := range p.Frames {
+			parts[i] = f.Parts
+		}
+		if sameSheets(parts, last) && maps.Equal(p.Anchors, known) {
 			return p, true
 		}
-		known, last = p.Anchors, p.Frames
+		known, last = p.Anchors, parts
 	}
 	return p, false
 }
 
 // sameSheets reports whether two passes made as many pages that carry the same sheets.
-func sameSheets(a, b []Frame) bool {
-	return slices.EqualFunc(a, b, func(a, b Frame) bool {
-		return slices.EqualFunc(a.Parts, b.Parts, func(a, b Part) bool { return a.Sheet == b.Sheet })
+func sameSheets(a, b [][]Part) bool {
+	return slices.EqualFunc(a, b, func(a, b []Part) bool {
+		return slices.EqualFunc(a, b, func(a, b Part) bool { return a.Sheet == b.Sheet })
 	})
 }

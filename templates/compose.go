@@ -167,15 +167,18 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		c.Kept = nil // what is kept from pass to pass would take as much memory as the pages
 	}
 	c.numberLater()
-	var pages *layout.Pages
+	var refused *layout.Pages // too many: its page numbers are of no use to anyone
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
-		if total > mostPages {
-			return pages // refused: its page numbers are of no use to anyone
+		if refused != nil {
+			return refused
 		}
 		c.Pages, c.total = known, total
 		c.NewPass()
-		pages = layout.Paginate(o.Paper, c.sheets())
+		pages := layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
+		if len(pages.Frames) > mostPages {
+			refused = pages
+		}
 		return pages
 	})
 	c.PutPages(set)
