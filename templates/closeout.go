@@ -11,7 +11,7 @@ import (
 // holds with its number as printed, to be counted, and who says so.
 func closeOut(c *composer) []layout.Piece {
 	w := c.W
-	g := c.TwoUp(block.Col(w.CloseOut.What, 0), block.Col(w.CloseOut.Printed, 13), block.Col(w.CloseOut.Counted, 15), block.Col(w.Common.InitialsDate, 22))
+	g := c.TwoUp(block.Col(w.CloseOut.What, 0), block.Col(w.CloseOut.Printed, 12.5), block.Col(w.CloseOut.Counted, 14.5), block.Col(w.Common.InitialsDate, 22))
 	var rows []layout.Row
 	for _, x := range c.tally() {
 		rows = append(rows, g.Row(nil, g.Text(0, layout.Body, x.what, nil), g.Text(1, layout.Strong, x.printed, nil)))

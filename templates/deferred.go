@@ -14,8 +14,8 @@ func (c *composer) deferred() []layout.Piece {
 		return nil
 	}
 	w := c.W
-	head := layout.Above(1, c.Words(layout.Section, w.CloseOut.LaterHead).Heading(2), c.Rule(layout.Heavy)).Pad(1, 0, 1.5, 0)
-	out := []layout.Piece{{Block: head, Gap: 5, KeepNext: true}}
+	head := layout.Above(1, c.Words(layout.Section, w.CloseOut.LaterHead).Heading(2), c.Rule(layout.Heavy)).Pad(0, 0, 1, 0)
+	out := []layout.Piece{{Block: head, Gap: 4, KeepNext: true}}
 	for _, x := range c.Job.Deferred {
 		when := c.Words(layout.Strong, x.When)
 		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleDate, w.CloseOut.DueDate, x.At), c.Box(layout.RoleTime, w.Common.Time, x.At), c.Box(layout.RoleName, w.Common.NameSign, x.At))

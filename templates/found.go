@@ -14,7 +14,7 @@ const (
 	firstSpare   = 51
 	spareBack    = 4
 	spareDimH    = layout.Mm(17)
-	spareBackH   = layout.Mm(10)
+	spareBackH   = layout.Mm(9)
 	spareBackKey = "RX"
 )
 

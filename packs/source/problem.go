@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"regexp"
 	"sort"
-	"strconv"
 )
 
 // anyPlace finds what tells one place from another in a message: the place behind a
@@ -56,6 +55,9 @@ type Problem struct {
 	Sentence Sentence
 	// See names other places that matter to the problem, each with a few words.
 	See []Also
+	// More is at how many further places of one thing the same holds, which the message says
+	// as well.
+	More int
 	// Follows is 0 for a problem that stands alone. One that was found behind errors,
 	// which leave holes, may come from them; the later the stage that found it, the
 	// higher the number.
@@ -133,11 +135,8 @@ func (ps *Problems) Sort() {
 		}
 	}
 	for key, n := range more {
-		places := " more places"
-		if n == 1 {
-			places = " more place"
-		}
-		kept[at[key]].Message += "; the same at " + strconv.Itoa(n) + places
+		p := &kept[at[key]]
+		p.More, p.Message = n, p.Message+moreSaid(nil, n)
 	}
 	*ps = kept
 }

@@ -1,6 +1,9 @@
 package source
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // A Tongue has the language of the paper on which a problem is printed.
 type Tongue interface {
@@ -32,11 +35,34 @@ func (p Problem) In(t Tongue) string {
 	}
 	if p.Sentence != nil {
 		if text := p.Sentence.In(t); text != "" {
-			return text
+			cause = text
 		}
+	}
+	if p.More > 0 {
+		return strings.TrimSuffix(cause, ".") + moreSaid(t, p.More)
 	}
 	return cause
 }
+
+// moreSaid says at how many further places the same holds.
+func moreSaid(t Tongue, n int) string {
+	said := func(english string) string {
+		if t == nil {
+			return english
+		}
+		return t.Said(english)
+	}
+	if n == 1 {
+		return said(onePlace)
+	}
+	return fmt.Sprintf(said(morePlaces), n)
+}
+
+// onePlace and morePlaces are the forms of moreSaid in English.
+const (
+	onePlace   = "; the same at 1 more place"
+	morePlaces = "; the same at %d more places"
+)
 
 // Says gives the problem that was added last its sentence.
 func (ps Problems) Says(s Sentence) { ps[len(ps)-1].Sentence = s }

@@ -59,7 +59,7 @@ func Order(set *layout.Setter, w *words.Catalogue, j *job.Joint, width, height l
 	top := float64(high)/2 + s.Units(boltMost+1)
 	s.Shape(draw.Pen{}, layout.Black, draw.XY{X: -s.Units(topMark / 2), Y: top + s.Units(topMark)}, draw.XY{X: s.Units(topMark / 2), Y: top + s.Units(topMark)}, draw.XY{Y: top})
 	s.Label(draw.XY{X: s.Units(topMark), Y: top + s.Units(topMark/2)}, word, 0, 0.5)
-	return layout.Above(0.5, s.Block().Drawing(j.Mark+" "+j.What), set.Words(layout.Caption, w.Tightening.Scale.With(figure.Scale(1/scale))))
+	return layout.Above(0.5, trimmed(s.Block()).Drawing(j.Mark+" "+j.What), set.Words(layout.Caption, w.Tightening.Scale.With(figure.Scale(1/scale))))
 }
 
 // topWord names the mark at the top of a drawing.

@@ -32,6 +32,8 @@ var composed = []string{
 	"ASME PCC-1, Table 2, legacy",
 	"%s: %s",
 	"%s is not written",
+	"; the same at 1 more place",
+	"; the same at %d more places",
 	"%s to %s",
 	"the wanted preload",
 	"legs of %s and steeper",
