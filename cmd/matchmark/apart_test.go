@@ -21,13 +21,15 @@ func TestBoxesOfWorkApart(t *testing.T) {
 		for _, paper := range papers {
 			_, pack := composed(t, starter, templates.Options{Paper: paper})
 			for i, f := range pack.Pages.Pages {
-				if f.Sheet != "traveler" && f.Sheet != "reassembly" {
-					continue
-				}
 				var boxes [][4]layout.Mm
-				for _, it := range f.Items {
-					if r, ok := it.Shape.(layout.Rect); ok && alone[it.Role] && it.Y < f.H-foot {
-						boxes = append(boxes, [4]layout.Mm{it.X, it.Y, it.X + r.W, it.Y + r.H})
+				for _, part := range f.Parts {
+					if part.Sheet != "traveler" && part.Sheet != "reassembly" {
+						continue // a list that goes on below the work
+					}
+					for _, it := range f.Items[part.From:part.To] {
+						if r, ok := it.Shape.(layout.Rect); ok && alone[it.Role] && it.Y < f.H-foot {
+							boxes = append(boxes, [4]layout.Mm{it.X, it.Y, it.X + r.W, it.Y + r.H})
+						}
 					}
 				}
 				for k, a := range boxes {

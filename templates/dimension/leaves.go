@@ -71,10 +71,13 @@ func materials(c *block.Composer, d *job.Dim, widths []layout.Mm, back bool, wid
 	}
 	if back {
 		room := width - block.RowWidth(row) - layout.GapX
-		row = append(row, oldPackStays(c, d, max(min(room, widestOldPack), leastOldPack)))
+		row = append(row, oldPackStays(c, d, max(min(room, widestOldPack), leastOldPack)).Pad(besideMark, 0, 0, 0))
 	}
 	return layout.Beside(layout.GapX, row...)
 }
+
+// besideMark is how far below the top of those boxes the box to tick stands.
+const besideMark layout.Mm = 1.5
 
 // leafRows sets a pack whose leaves do not all go beside each other.
 func leafRows(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows []layout.Block, below layout.Block) {
