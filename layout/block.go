@@ -229,7 +229,13 @@ func (b Block) Fill(w, h Mm, across, down float64) Block {
 // Tagged puts the ref on every item and misfit of the block that has none yet.
 func (b Block) Tagged(ref Ref) Block {
 	out := Block{W: b.W, H: b.H, Base: b.Base, Anchors: b.Anchors, Misfits: slices.Clone(b.Misfits)}
-	out.ink = b.ink.with(part{ref: ref})
+	out.ink = b.ink.changed(func(items []Item) {
+		for i := range items {
+			if items[i].Ref == nil {
+				items[i].Ref = ref
+			}
+		}
+	})
 	for i := range out.Misfits {
 		if out.Misfits[i].Ref == nil {
 			out.Misfits[i].Ref = ref

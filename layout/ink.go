@@ -17,11 +17,9 @@ type ink struct {
 // part is ink that lies in other ink, its corner at x, y.
 type part struct {
 	ink
-	x, y Mm
-	ref  Ref                     // of those of its items that have none
-	of   func(*Element) *Element // what its items are part of, by what they were; nil for the same
-	key  string                  // of the first write-in box in it; empty for the key that it has
-	text *setLater
+	x, y   Mm
+	change func([]Item) // what else is done to its items; nil for nothing
+	text   *setLater    // nil for none
 }
 
 // setLater is a text whose lines are known, but its items are worked out when they are first
@@ -58,13 +56,12 @@ func (k *ink) add(other ink, x, y Mm) {
 	}
 }
 
-// with is the ink with what a part says of its items.
-func (k ink) with(p part) ink {
+// changed is the ink with its items changed.
+func (k ink) changed(change func([]Item)) ink {
 	if k.none() {
 		return ink{}
 	}
-	p.ink = k
-	return ink{parts: []part{p}}
+	return ink{parts: []part{{ink: k, change: change}}}
 }
 
 // count is the number of items.
@@ -83,22 +80,26 @@ func (k ink) appendTo(out []Item) []Item {
 		p := &k.parts[i]
 		from := len(out)
 		out = append(p.appendTo(out), p.text.get()...)
-		if p.key != "" {
-			nameFirstBox(out[from:], p.key)
-		}
 		for j := from; j < len(out); j++ {
-			it := &out[j]
-			it.X += p.x
-			it.Y += p.y
-			if it.Ref == nil {
-				it.Ref = p.ref
-			}
-			if p.of != nil {
-				it.Of = p.of(it.Of)
-			}
+			out[j].X += p.x
+			out[j].Y += p.y
+		}
+		if p.change != nil {
+			p.change(out[from:])
 		}
 	}
 	return out
+}
+
+// Settled is the block with its items worked out, and those of its partings. It holds nothing
+// of the blocks that it was made of, and takes less memory where it is kept for long.
+func (b Block) Settled() Block {
+	b.ink = ink{items: b.Items()}
+	b.Partings = slices.Clone(b.Partings)
+	for i, x := range b.Partings {
+		b.Partings[i] = Parting{x.Upper.Settled(), x.Lower.Settled()}
+	}
+	return b
 }
 
 // Items are all items of the block, the lowest first, placed from its top left corner.

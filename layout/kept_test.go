@@ -21,7 +21,7 @@ func TestKeptSettingsAreEqual(t *testing.T) {
 				for i := range items {
 					items[i].X += 99
 				}
-				if got := s.Line(width, runs, ParaOpts{Ref: "second", Role: "r"}); !reflect.DeepEqual(got, fresh) {
+				if got := s.Line(width, runs, ParaOpts{Ref: "second", Role: "r"}); !equal(got, fresh) {
 					t.Errorf("%q in %v: got %+v, want %+v", text, width, got, fresh)
 				}
 				if width == 0 {
@@ -29,12 +29,17 @@ func TestKeptSettingsAreEqual(t *testing.T) {
 				}
 				fresh = newFake().Para(width, runs, ParaOpts{Align: Centered, Ref: 2})
 				s.Para(width, runs, ParaOpts{Align: Centered, Ref: 1})
-				if got := s.Para(width, runs, ParaOpts{Align: Centered, Ref: 2}); !reflect.DeepEqual(got, fresh) {
+				if got := s.Para(width, runs, ParaOpts{Align: Centered, Ref: 2}); !equal(got, fresh) {
 					t.Errorf("%q in %v, centered: got %+v, want %+v", text, width, got, fresh)
 				}
 			}
 		}
 	}
+}
+
+// equal reports whether two blocks are of one size, and print and tell the same.
+func equal(a, b Block) bool {
+	return a.W == b.W && a.H == b.H && a.Base == b.Base && reflect.DeepEqual(a.Items(), b.Items()) && reflect.DeepEqual(a.Misfits, b.Misfits)
 }
 
 // TestLettersAndSigns: what is taken for a letter or a sign without a look is none of

@@ -62,7 +62,11 @@ func (b Block) Heading(level int) Block {
 }
 
 func (b Block) part(e *Element) Block {
-	b.ink = b.ink.with(part{of: func(*Element) *Element { return e }})
+	b.ink = b.ink.changed(func(items []Item) {
+		for i := range items {
+			items[i].Of = e
+		}
+	})
 	return b
 }
 
@@ -87,6 +91,12 @@ func (r rowOf) cell(column int) *cellOf {
 	c := &cellOf{cell: *r.start}
 	c.cell.Sort, c.cell.Column = CellSort, column
 	return c
+}
+
+func (c *cellOf) fill(items []Item) {
+	for i := range items {
+		items[i].Of = c.within(items[i].Of)
+	}
 }
 
 func (c *cellOf) within(e *Element) *Element {

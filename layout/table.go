@@ -109,7 +109,7 @@ func (t Table) row(r Row, of rowOf) Block {
 		if r.Middle {
 			y = (h - c.H) / 2
 		}
-		c.ink = c.ink.with(part{of: of.cell(i).within})
+		c.ink = c.ink.changed(of.cell(i).fill)
 		out.place(c, x+t.PadX, y)
 		if out.Base == 0 && c.Base != 0 {
 			out.Base = y + c.Base

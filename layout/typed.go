@@ -7,18 +7,15 @@ const RoleTyped = "box:typed"
 
 // Named gives the first write-in box of a block a key.
 func (b Block) Named(key string) Block {
-	b.ink = b.ink.with(part{key: key})
-	return b
-}
-
-// nameFirstBox gives the first write-in box of some items a key.
-func nameFirstBox(items []Item, key string) {
-	for i, it := range items {
-		if strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleSign {
-			items[i].Key = key
-			return
+	b.ink = b.ink.changed(func(items []Item) {
+		for i, it := range items {
+			if strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleSign {
+				items[i].Key = key
+				return
+			}
 		}
-	}
+	})
+	return b
 }
 
 // typed is a box that is filled when it is printed: its outline and the text in one

@@ -23,16 +23,16 @@ func allSteps(c *composer) []layout.Piece {
 	width := (c.Span - layout.GapX) / 2
 	var lines []columnLine
 	for _, like := range c.likeSections() {
-		lines = append(lines, columnLine{c.sectionRow(like, width), 1.8, true})
+		lines = append(lines, columnLine{c.sectionRow(like, width), 1.2, true})
 		for _, t := range c.toldSteps(like, back) {
 			b := c.Para(width, t.runs, layout.ParaOpts{Ref: t.at, Hang: 2})
 			if t.changed {
 				b = c.bar(b, true)
 			}
-			lines = append(lines, columnLine{b, 0.5, false})
+			lines = append(lines, columnLine{b, 0.35, false})
 		}
 	}
-	two := bands{width, layout.GapX, c.Rule(layout.Rule), 1}
+	two := bands{width: width, between: layout.GapX, foot: c.Rule(layout.Rule), gap: 1}
 	return c.columnPages([]layout.Piece{c.RuleLine(c.W.AllSteps.Rule)}, lines, two)
 }
 

@@ -13,11 +13,13 @@ type columnLine struct {
 }
 
 // Bands are how lines are set in two columns: the width of a column, the room between the
-// two, what stands at the foot of a band, and the room above one.
+// two, what stands at the foot of a band, the room above one, and whether a line may go in
+// either column, below those before it, so that both are as low as they can be.
 type bands struct {
 	width, between layout.Mm
 	foot           layout.Block
 	gap            layout.Mm
+	either         bool
 }
 
 // footGap is the room between a band and what stands at its foot.
@@ -33,8 +35,15 @@ func (c *composer) columnPages(above []layout.Piece, lines []columnLine, two ban
 	if len(lines) == 0 {
 		return above
 	}
-	room, page := layout.RoomLeft(c.paper, append(c.before[:len(c.before):len(c.before)], layout.Sheet{Name: "above", Pieces: above, Follows: len(c.before) > 0}))
-	if room -= two.gap; room < leastColumn {
+	own := c.own
+	own.Name, own.Pieces, own.Follows = "above", above, len(c.before) > 0
+	room, page := layout.RoomLeft(c.paper, append(c.before[:len(c.before):len(c.before)], own))
+	if page == 0 { // nothing stands above them
+		own.Pieces = []layout.Piece{{}}
+		_, page = layout.RoomLeft(c.paper, []layout.Sheet{own})
+		room = page
+	}
+	if room -= two.gap; room < leastColumn && len(above) > 0 {
 		title := above[len(above)-1]
 		if title.AtTop != nil {
 			title.Block = *title.AtTop
@@ -43,8 +52,8 @@ func (c *composer) columnPages(above []layout.Piece, lines []columnLine, two ban
 	}
 	out := above
 	for len(lines) > 0 {
-		to, at := two.onPage(lines, room)
-		out = append(out, layout.Piece{Block: layout.Above(footGap, two.row(lines[:to], at), two.foot), Gap: two.gap})
+		to, left, right := two.onPage(lines, room)
+		out = append(out, layout.Piece{Block: layout.Above(footGap, two.beside(left, right), two.foot), Gap: two.gap})
 		lines, room = lines[to:], page
 	}
 	return out
@@ -52,27 +61,75 @@ func (c *composer) columnPages(above []layout.Piece, lines []columnLine, two ban
 
 // row sets lines in the two columns, those from cut on in the second.
 func (b bands) row(lines []columnLine, cut int) layout.Block {
-	left := columnOf(lines[:cut])
-	return layout.Beside(b.between, left.Fill(b.width, left.H, 0, 0), columnOf(lines[cut:]))
+	return b.beside(lines[:cut], lines[cut:])
 }
 
-// onPage is how many lines go on a page with so much room, and how many of them in the first
-// column: one at the least, and no head of others below it as the last.
-func (b bands) onPage(lines []columnLine, room layout.Mm) (to, left int) {
+// beside sets the lines of the two columns.
+func (b bands) beside(left, right []columnLine) layout.Block {
+	first := columnOf(left)
+	return layout.Beside(b.between, first.Fill(b.width, first.H, 0, 0), columnOf(right))
+}
+
+// onPage is how many lines go on a page with so much room, and what is in the two columns:
+// one line at the least, and no head of others below it as the last.
+func (b bands) onPage(lines []columnLine, room layout.Mm) (to int, left, right []columnLine) {
 	if !b.foot.Empty() {
 		room -= footGap + b.foot.H
 	}
-	to, left = 1, 1
+	to, left = 1, lines[:1]
 	for i := 2; i <= len(lines); i++ {
-		cut, high := balanced(lines[:i])
+		l, r, high := b.split(lines[:i])
 		if high > room {
 			break
 		}
 		if !lines[i-1].head {
-			to, left = i, cut
+			to, left, right = i, l, r
 		}
 	}
-	return to, left
+	return to, left, right
+}
+
+// split puts lines in the two columns. It gives the height of the higher one.
+func (b bands) split(lines []columnLine) (left, right []columnLine, high layout.Mm) {
+	if !b.either {
+		cut, high := balanced(lines)
+		return lines[:cut], lines[cut:], high
+	}
+	left, right = inEither(lines)
+	return left, right, max(columnHeight(left), columnHeight(right))
+}
+
+// mostTried is of how many lines all ways to put them in two columns are tried.
+const mostTried = 12
+
+// inEither puts each line in one of two columns, below those before it: of all ways that by
+// which the higher column is lowest, of very many lines each in the lower column.
+func inEither(lines []columnLine) (left, right []columnLine) {
+	if len(lines) > mostTried {
+		for _, l := range lines {
+			if columnHeight(right) < columnHeight(left) {
+				right = append(right, l)
+			} else {
+				left = append(left, l)
+			}
+		}
+		return left, right
+	}
+	least := columnHeight(lines) + 1
+	for way := range 1 << max(len(lines)-1, 0) { // the first line is always in the first column
+		var l, r []columnLine
+		for i, x := range lines {
+			if i > 0 && way>>(i-1)&1 == 1 {
+				r = append(r, x)
+			} else {
+				l = append(l, x)
+			}
+		}
+		if h := max(columnHeight(l), columnHeight(r)); h < least-0.01 {
+			least, left, right = h, l, r
+		}
+	}
+	return left, right
 }
 
 // balanced cuts lines in two columns so that the higher one is as low as it can be. It gives

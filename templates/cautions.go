@@ -35,7 +35,7 @@ func cautions(c *composer) []layout.Piece {
 		out = append(out, layout.Piece{Block: c.Heading(w.Cautions.CautionsTitle), Gap: 4, KeepNext: true})
 	}
 	const between = 2
-	two := bands{width: (c.Span - between) / 2, between: between, gap: noteGap}
+	two := bands{width: (c.Span - between) / 2, between: between, gap: noteGap, either: true}
 	var all []columnLine
 	for _, n := range notes {
 		all = append(all, columnLine{c.cautionInFull(n, two.width), noteGap, false})

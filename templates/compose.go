@@ -82,10 +82,10 @@ func kinds() []kind {
 		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false, true, true},
 		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false, true, true},
 		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false, true, true},
+		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false, false},
 		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true, false, false},
 		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, true, true},
-		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false, false},
-		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false, true},
+		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, true, true},
 		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true, true},
 		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true, true},
 		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false, true, true},
@@ -140,6 +140,7 @@ type composer struct {
 	names  map[int][]string  // the sheets that each page carries, from the pass before
 	total  int               // pages of the pack, from the pass before
 	before []layout.Sheet    // those on whose last page a sheet goes on
+	own    layout.Sheet      // the sheet that is being set, with its head and foot
 	// boxesOn counts the boxes of each role on each sheet, from the pass before.
 	boxesOn map[string]map[string]int
 }
@@ -166,15 +167,18 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		c.Kept = nil // what is kept from pass to pass would take as much memory as the pages
 	}
 	c.numberLater()
-	var pages *layout.Pages
+	var refused *layout.Pages // too many: its page numbers are of no use to anyone
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
-		if total > mostPages {
-			return pages // refused: its page numbers are of no use to anyone
+		if refused != nil {
+			return refused
 		}
 		c.Pages, c.total = known, total
 		c.NewPass()
-		pages = layout.Paginate(o.Paper, c.sheets())
+		pages := layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
+		if len(pages.Frames) > mostPages {
+			refused = pages
+		}
 		return pages
 	})
 	c.PutPages(set)
@@ -226,17 +230,26 @@ func decimalComma(j *job.Job, w *words.Catalogue) bool {
 }
 
 // sheets sets the flow of every sheet. One that follows another has its title above
-// it, for the plate at the head of the page is shared. Lists and sheets of work, whose pages
-// have a head and a foot of their own, do not follow each other.
+// it, for the plate at the head of the page is shared. Sheets of work, whose pages have a foot
+// of their own, do not follow lists.
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
 	work := true // the sheet before is one of work
 	for _, k := range c.bound() {
-		follows := k.follows && work == k.handover && out[len(out)-1].Landscape == landscape[k.name]
+		follows := k.follows && len(out) > 0 && (work || !k.handover) && out[len(out)-1].Landscape == landscape[k.name]
 		c := c.forSheet(k, follows)
 		c.before = out
 		if !follows {
 			c.before = nil
+		}
+		title := k.title(c.W)
+		c.own = layout.Sheet{
+			Name: k.name, Title: title, Follows: follows,
+			Head: func(page, total int) layout.Block {
+				return c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
+			},
+			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
+			Landscape: landscape[k.name],
 		}
 		pieces := k.flow(c)
 		if len(pieces) == 0 {
@@ -246,18 +259,11 @@ func (c *composer) sheets() []layout.Sheet {
 		if k.handover {
 			c.workPieces(pieces)
 		}
-		title := k.title(c.W)
 		if follows && !k.ruled {
 			pieces = append([]layout.Piece{c.TitleLine(title)}, pieces...)
 		}
-		out = append(out, layout.Sheet{
-			Name: k.name, Title: title, Pieces: pieces, Follows: follows,
-			Head: func(page, total int) layout.Block {
-				return c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
-			},
-			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
-			Landscape: landscape[k.name],
-		})
+		c.own.Pieces = pieces
+		out = append(out, c.own)
 	}
 	return out
 }

@@ -25,7 +25,7 @@ type Subject struct {
 func Subjects() []Subject {
 	list := []Subject{
 		{"The file", fileCodes}, {"Limits and quantities", limitCodes}, {"Names, places, options", nameCodes}, {"Tags and labels", storeCodes},
-		{"The order of work", workCodes}, {"Parts, containers, tags", partCodes}, {"Readings and instruments", readingCodes},
+		{"The order of work", slices.Concat(workCodes, orderCodes)}, {"Parts, containers, tags", partCodes}, {"Readings and instruments", readingCodes},
 		{"Joints", jointCodes}, {"Lifts", liftCodes}, {"Heats", heatCodes},
 		{"Readings that come back", filledCodes},
 	}

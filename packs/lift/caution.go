@@ -81,11 +81,7 @@ func (a *account) hanging() {
 	for i, l := range a.r.Legs {
 		_, part, k, _ := a.leg(i)
 		field := fmt.Sprintf("%s[%d]", part, k)
-		if l.Flattest < cautionAngle-angleSlack {
-			a.caution(FlatLeg, field, false, "leg %q stands %s from horizontal, under 45°; 60° is the aim", l.Name, l.Flattest.Down())
-		} else if l.Flattest < aimAngle-angleSlack {
-			a.caution(BelowAim, field, false, "leg %q stands %s from horizontal; 60° is the aim", l.Name, l.Flattest.Down())
-		}
+		a.flat(field, l)
 		if l.Slack > lengthSlack {
 			a.caution(SlackLeg, field, false, "leg %q hangs %s slack; the others carry it all", l.Name, l.Slack.Up())
 		}
@@ -97,6 +93,22 @@ func (a *account) hanging() {
 		if a.p.Load.CoG.Z > k.At.Z {
 			a.caution(HighCentre, "load.cog", false, "the centre of gravity lies above pick %q", k.Name)
 		}
+	}
+}
+
+// flat looks at the angle of a leg: the flattest that the band of the centre of gravity
+// lets it be, told beside the one that is drawn where they differ.
+func (a *account) flat(field string, l LegResult) {
+	band := l.Angle > l.Flattest+angleSlack
+	switch low := l.Flattest; {
+	case low < cautionAngle-angleSlack && band:
+		a.caution(FlatLeg, field, false, "leg %q stands %s from horizontal, and %s with the centre of gravity at an end of its band, under 45°; 60° is the aim", l.Name, l.Angle.Down(), low.Down())
+	case low < cautionAngle-angleSlack:
+		a.caution(FlatLeg, field, false, "leg %q stands %s from horizontal, under 45°; 60° is the aim", l.Name, low.Down())
+	case low < aimAngle-angleSlack && band:
+		a.caution(BelowAim, field, false, "leg %q stands %s from horizontal, and %s with the centre of gravity at an end of its band; 60° is the aim", l.Name, l.Angle.Down(), low.Down())
+	case low < aimAngle-angleSlack:
+		a.caution(BelowAim, field, false, "leg %q stands %s from horizontal; 60° is the aim", l.Name, low.Down())
 	}
 }
 

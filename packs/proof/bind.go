@@ -25,6 +25,8 @@ var binding = map[string]func(*binder){
 	"locked":       (*binder).locked,
 	"closed-up":    (*binder).closedUp,
 	"hanging":      (*binder).hanging,
+	"counted":      (*binder).counted,
+	"decided":      (*binder).decided,
 	"pairs":        (*binder).guards,
 	"heats":        (*binder).heats,
 	"lifts":        (*binder).lifts,

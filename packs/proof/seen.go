@@ -2,47 +2,82 @@ package proof
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/packs/walk"
 )
 
-// checkSeen sees that an opening is seen clean before the load that closes it hangs over it,
-// and that a load is booked out of its spot by the step that takes it up there: what stands
-// on paper behind that is signed for what nobody can see any more.
-func (r *report) checkSeen() {
+// checkTooLateToSee sees that marks and orders are taken from what is as it ran: a part
+// that came off and is back stands where it was put, and a stack of which nothing comes off
+// any more shows the order in which it was put together. Marks of a part that is renewed
+// are for the next time.
+func (r *report) checkTooLateToSee() {
+	told := map[source.Pos]bool{} // once for all places
 	for _, e := range r.walk.Events {
-		switch e.Verb {
-		case job.DoClose:
-			for _, l := range r.job.Lifts {
-				if raised := r.walk.Hung(l, e.Step); raised != nil && opens(l, e.Opening) {
-					r.problems.AddWith(e.Step.At, "closed-unseen", "step "+e.Step.Name()+" sees the opening "+e.Opening.Mark()+" clean, and "+l.Mark+" hangs over it since "+raised.Name(), raised.At, "taken up here",
-						"close: ["+e.Opening.Key+"] at "+raised.No+" or above it")
-					break
-				}
+		if told[e.Step.At] {
+			continue
+		}
+		switch {
+		case e.Verb == job.DoMark && r.walk.On(e.Part, e) == e.Part.Count && !e.Part.ComesNew() && !r.markedBefore(e):
+			if off := r.cameOff(e.Part, e); off != nil {
+				told[e.Step.At] = true
+				r.problems.AddWith(e.At, "seen-too-late", e.Part.Called()+" is marked at "+e.Step.Name()+", when it has been off since "+off.Step.Name()+" and is back: the marks show where it was put, not where it ran", off.At, "comes off here",
+					"match-marks: ["+e.Part.Key+"] at a step above "+off.Step.No)
 			}
-		case job.DoFit:
-			for _, l := range r.job.Lifts {
-				raised := r.walk.Hung(l, e.Step)
-				if raised == nil || e.Step.Undoes != nil || !slices.Contains(e.Step.Lifts, l) || !slices.Contains(l.Parts, e.Move.Part) {
-					continue
-				}
-				from := "the bench"
-				if m := e.Move.From.Mark(); m != "" {
-					from = m
-				}
-				r.problems = append(r.problems, source.Problem{
-					Pos: e.At, Severity: source.Warning, Code: "booked-late",
-					Message: e.Move.Part.Called() + " is counted out of " + from + " at " + e.Step.Name() + ", and hangs since " + raised.Name(),
-					Help:    []string{"fit: [" + e.Move.Part.Key + "] at " + raised.No + ", which takes it up; the later steps go on with " + l.Mark},
-					See:     []source.Also{{Pos: raised.At, What: "taken up here"}},
-				})
+		case e.Verb == job.DoStack:
+			if off := r.stackOff(e); off != nil {
+				told[e.Step.At] = true
+				r.problems.AddWith(e.At, "seen-too-late", "the order "+e.Stack.Mark+" is written down at "+e.Step.Name()+", when "+off.Move.Part.Called()+" has come off: nobody sees it any more", off.At, "comes off here",
+					"stacks: ["+e.Stack.Base+"] at "+off.Step.No)
 			}
 		}
 	}
 }
 
-// opens reports whether an opening was made by the step that took the load of a lift off.
-func opens(l *job.Lift, o *job.Opening) bool {
-	return o.OpenedAt != nil && slices.ContainsFunc(o.OpenedAt.Remove, func(m *job.Move) bool { return l.Carries(m.Part) })
+// markedBefore reports whether a step above has marked a part already.
+func (r *report) markedBefore(e *walk.Event) bool {
+	return slices.ContainsFunc(r.walk.Events[:e.Index], func(x *walk.Event) bool { return x.Verb == job.DoMark && x.Part == e.Part })
+}
+
+// stackOff is the last removal, above the step that writes down the order of a stack, by a
+// step that takes all pieces of it off by their names; nil where there is no such step, or
+// where it is the step itself.
+func (r *report) stackOff(e *walk.Event) *walk.Event {
+	var last *walk.Event
+	for _, st := range r.walk.Steps[:e.Step.Index] {
+		for _, piece := range e.Stack.Pieces {
+			off := r.walk.Find(st, func(x *walk.Event) bool {
+				return x.Verb == job.DoRemove && strings.TrimSpace(piece) != "" && x.Move.Part.Place.Agrees(e.Stack.Place) && named(x.Move.Part, piece)
+			})
+			if off == nil {
+				last = nil
+				break
+			}
+			last = off
+		}
+		if last != nil {
+			return last
+		}
+	}
+	return nil
+}
+
+// checkPackSeen sees that a pack of shims is measured as found by the step that takes it
+// out, or below it: in its place nobody counts its leaves.
+func (r *report) checkPackSeen() {
+	told := map[string]bool{} // once for all places
+	for _, e := range r.walk.Events {
+		if e.Verb != job.DoMeasure || e.Dim.Shims == nil || e.Dim.Shims.Part == nil || told[e.Dim.Base] {
+			continue
+		}
+		p := e.Dim.Shims.Part
+		if r.walk.On(p, e) < p.Count || len(p.Off) == 0 || p.Off[0].Step == e.Step {
+			continue // comes off at the step itself, in whatever order that is written
+		}
+		told[e.Dim.Base] = true
+		r.problems.WarnWith(e.At, "pack-shut-in", e.Dim.Mark+" is measured at "+e.Step.Name()+", when "+p.Called()+" is in its place: nobody counts its leaves there", p.Off[0].At, "comes off here",
+			"measure: ["+e.Dim.Base+"] at "+p.Off[0].Step.No)
+	}
 }

@@ -102,8 +102,8 @@ func paired(frames []frameOf, span layout.Mm, shares map[int]int) ([]layout.Bloc
 const allShares = -1
 
 // sideBySide sets two frames beside each other, as high as the higher one, in one share of the
-// width or in the best of all, which it tells; nothing where they do not go into the width. A
-// pair of which the first alone is well above the most height is not set.
+// width or in the best of all, which it tells; nothing where they do not go into the width. The
+// higher one is set first: where it alone is well above the most height, the other is not set.
 func sideBySide(a, b frameOf, span, most layout.Mm, only int) (least layout.Block, share int) {
 	if a.in == nil || b.in == nil {
 		return least, 0
@@ -113,12 +113,13 @@ func sideBySide(a, b frameOf, span, most layout.Mm, only int) (least layout.Bloc
 		if only != allShares && only != i {
 			continue
 		}
-		x := a.in(room * left)
-		if x.H >= most+1 {
-			continue
+		var x, y layout.Block
+		first := func() bool { x = a.in(room * left); return !x.Empty() && x.H < most+1 }
+		second := func() bool { y = b.in(room * (1 - left)); return !y.Empty() && y.H < most+1 }
+		if b.height > a.height {
+			first, second = second, first
 		}
-		y := b.in(room * (1 - left))
-		if x.Empty() || y.Empty() || len(x.Misfits)+len(y.Misfits) > 0 {
+		if !first() || !second() || len(x.Misfits)+len(y.Misfits) > 0 {
 			continue
 		}
 		if h := max(x.H, y.H); least.Empty() || h < least.H-0.5 {

@@ -94,7 +94,7 @@ func pictures(c *block.Composer, d *job.Dim) []layout.Block {
 
 // body is the head with the boxes below it.
 func (k content) body(w way, width layout.Mm) sized {
-	return above(1.5, done(k.head(w, width)), k.rows(w, width))
+	return above(headRoom, done(k.head(w, width)), k.rows(w, width))
 }
 
 // rows are the rows of boxes: of one dimension from its limit to its initials, of like
@@ -213,8 +213,11 @@ func (k content) verdict(e entry, w way) []layout.Block {
 
 // padded is a content with the room to its frame.
 func padded(c *block.Composer, content layout.Block) layout.Block {
-	return content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(1, block.CellPad, 1.3, block.CellPad)
+	return content.Fill(c.Span-2*block.CellPad, content.H, 0, 0).Pad(0.8, block.CellPad, 1.1, block.CellPad)
 }
 
 // lowBoxes is the height of one line of boxes with their captions.
 const lowBoxes layout.Mm = 16
+
+// headRoom is the room below the head of a dimension, above the names of its boxes.
+const headRoom layout.Mm = 1.1

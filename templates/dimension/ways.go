@@ -62,11 +62,11 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 			try(k.headBeside(w, full), w)
 		} else {
 			head := beside(block.CellPad, pic, done(k.head(w, room)))
-			try(above(1.5, head, k.rows(w, full)), w)
+			try(above(headRoom, head, k.rows(w, full)), w)
 			try(k.underPicture(w, pic, room), w)
 			try(k.underHead(w, pic, full, room), w)
 			if b := k.asideOf(w, full); !b.empty {
-				try(above(1.5, head, b), w)
+				try(above(headRoom, head, b), w)
 			}
 		}
 		if !many && w.cols < 2 && !w.markAbove {
@@ -123,7 +123,7 @@ func (k content) besideBoxes(w way, width layout.Mm) sized {
 	if rows.empty {
 		return rows
 	}
-	return above(1.5, done(k.head(w, width)), rows)
+	return above(headRoom, done(k.head(w, width)), rows)
 }
 
 // asideOf has limit and verdict in the room that tall boxes leave beside them; nothing
@@ -164,7 +164,7 @@ func (k content) underHead(w way, pic sized, full, room layout.Mm) sized {
 	if b := k.asideOf(w, room); !b.empty && b.h < rows.h {
 		rows = b
 	}
-	return above(1.5, done(k.head(w, full)), beside(block.CellPad, pic, rows))
+	return above(headRoom, done(k.head(w, full)), beside(block.CellPad, pic, rows))
 }
 
 // underPicture has the verdict below the picture.
@@ -186,6 +186,6 @@ func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
 		return b
 	}
 	items := append(k.limit(w, width), k.boxes(e, w, width)...)
-	body := above(layout.GapY, above(1.5, done(k.head(w, width)), flowRow(items, width)), k.warm(e, width))
+	body := above(layout.GapY, above(headRoom, done(k.head(w, width)), flowRow(items, width)), k.warm(e, width))
 	return beside(gap, left, body)
 }

@@ -17,7 +17,7 @@ import (
 const stepWide layout.Mm = 120
 
 // stepHigh are the heights of a drawing in a step, the least in which its numbers go.
-var stepHigh = []layout.Mm{36, 46, 74}
+var stepHigh = []layout.Mm{30, 36, 41, 46, 54, 62, 74}
 
 // leastDrawn is from how many fasteners on the order is drawn in a step: the order of fewer
 // is told in a word, and drawn on the sheet.

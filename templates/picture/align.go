@@ -15,7 +15,7 @@ import (
 // Measures of the drawing of an alignment: its height, the clock beside it, and on
 // paper the heights of what is not to scale.
 const (
-	alignHeight layout.Mm = 48.5
+	alignHeight layout.Mm = 47.5
 	alignClock  layout.Mm = 46
 	machineHigh layout.Mm = 18
 	hubHigh     layout.Mm = 13
@@ -39,7 +39,7 @@ func Alignment(set *layout.Setter, w *words.Catalogue, a *job.Alignment, width l
 	scale := scaleAbove(1.55 * far / float64(sideW-6))
 	half := float64(sideW) * scale / 2
 	mid := 0.42 * far
-	s := draw.NewScene(draw.View{X0: mid - half, X1: mid + half, Y0: -29.5 * scale, Y1: 19 * scale}, sideW, alignHeight, a.At)
+	s := draw.NewScene(draw.View{X0: mid - half, X1: mid + half, Y0: -28.5 * scale, Y1: 19 * scale}, sideW, alignHeight, a.At)
 	p := alignPicture{set, w, a, s, far}
 	p.machines()
 	p.dials()
@@ -141,9 +141,9 @@ func (p alignPicture) distances() {
 	plane := -u(hubWide) / 2
 	for i, f := range p.a.Setup.Feet {
 		y := -u(machineHigh/2 + footHigh)
-		s.Lines(draw.Thin, draw.XY{X: lengthOf(f.At), Y: y}, draw.XY{X: lengthOf(f.At), Y: y - u(layout.Mm(5+7*i))})
+		s.Lines(draw.Thin, draw.XY{X: lengthOf(f.At), Y: y}, draw.XY{X: lengthOf(f.At), Y: y - u(layout.Mm(5+6*i))})
 		label := fitted(p.Setter, layout.Caption, f.Name+" "+f.At.Print(), footName, layout.ParaOpts{Ref: p.a.At})
-		s.Dim(draw.XY{X: lengthOf(f.At), Y: y - u(layout.Mm(5+7*i))}, draw.XY{X: plane, Y: y - u(layout.Mm(5+7*i))}, 0.5, label)
+		s.Dim(draw.XY{X: lengthOf(f.At), Y: y - u(layout.Mm(5+6*i))}, draw.XY{X: plane, Y: y - u(layout.Mm(5+6*i))}, 0.5, label)
 	}
 	if p.a.Setup.Method == align.ReverseDials {
 		y := u(hubHigh/2 + 8)

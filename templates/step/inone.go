@@ -19,6 +19,7 @@ type together struct {
 	// common are the parts of the small line that are true at all places.
 	common []string
 	half   bool // in half the width
+	reason bool // the head has the box for readings not taken
 }
 
 // InOne sets one step at several places below one head. The groups of its pieces are
@@ -30,6 +31,7 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 			t.common = append(t.common, x)
 		}
 	}
+	t.reason = t.reasonInHead()
 	out := t.head()
 	for i := range out {
 		out[i].KeepNext = true
@@ -50,7 +52,7 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 		// A page may well begin with the row of a place.
 		out[i+1].Group = max(out[i+1].Group, out[i].Group)
 	}
-	return append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(steps[0].At), Gap: 1.4, Closes: true, Group: len(steps) - 1})
+	return append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(steps[0].At), Gap: 1, Closes: true, Group: len(steps) - 1})
 }
 
 // NumberOfAll is the number that stands for like steps together, as 3.1–3.4.
@@ -129,7 +131,7 @@ func (t *together) acts() []layout.Piece {
 // reason that one of them is empty, rather than that there is a page more; never between a
 // reading and what takes it away for good.
 func (t *together) readingPieces(kind dimension.Kind, dims []*job.Dim) []layout.Piece {
-	blocks, row := dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, false)
+	blocks, row := dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, t.reason)
 	out := runPieces(t.Composer, run{blocks: blocks, reason: row})
 	gone := kind == dimension.Found && lost(dims)
 	for i := range out {

@@ -7,6 +7,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
+	"matchmark/templates/dimension"
 )
 
 // noteParts are the parts of the small line of a step, and from where its place is seen
@@ -28,10 +29,6 @@ func noteParts(c *block.Composer, st *job.Step) []string {
 // head is what stands above the rows: cautions, the numbers, what is done.
 func (t *together) head() []layout.Piece {
 	out := notesAbove(t.Composer, notesOf(t.steps...))
-	gap := layout.Mm(1.5)
-	if len(out) == 0 {
-		gap = 2
-	}
 	first := t.steps[0]
 	runs := []layout.Run{layout.T(layout.StepNo, NumberOfAll(t.steps)), layout.T(layout.Body, "   ")}
 	runs = append(runs, common(t.Composer, first)...)
@@ -47,8 +44,29 @@ func (t *together) head() []layout.Piece {
 	if len(t.common) > 0 {
 		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(t.common, " · ")))
 	}
-	para := t.Para(t.Span, runs, layout.ParaOpts{Ref: first.At})
-	return append(out, layout.Piece{Block: para.Pad(0, 0, 0.5, 0), Gap: gap})
+	opts := layout.ParaOpts{Ref: first.At}
+	if !t.reason {
+		return append(out, layout.Piece{Block: t.Para(t.Span, runs, opts).Pad(0, 0, 0.5, 0), Gap: headGap})
+	}
+	box := t.WideBox(layout.RoleWords, extraWidth(t.Composer, extra{caption: t.W.Step.NotTaken}), 1, t.W.Step.NotTaken, first.At)
+	opts.NotchW, opts.NotchH = box.W+textGap, box.H
+	para := t.Para(t.Span, runs, opts)
+	row := layout.Overlay(para, box.At(t.Span-box.W, 0))
+	row.W, row.H, row.Base = t.Span, max(para.H, box.H), para.Base
+	return append(out, layout.Piece{Block: row.Pad(0, 0, 0.5, 0), Gap: headGap})
+}
+
+// reasonInHead reports whether the head has the box for readings not taken: of few readings
+// that have no room for it beside them.
+func (t *together) reasonInHead() bool {
+	n, asks := 0, false
+	for _, v := range t.steps[0].VerbOrder() {
+		if kind, dims := t.readings(v); len(dims) > 0 {
+			n += len(dimension.Written(dims, kind))
+			asks = asks || dimension.AsksReason(t.Composer, dims, kind, t.steps[0].At)
+		}
+	}
+	return asks && n <= fewReadings
 }
 
 // missed is what is easily missed at a step.

@@ -69,7 +69,7 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 			cell.W = half.Span
 			cells = append(cells, cell)
 		}
-		pair := layout.Piece{Block: layout.Beside(textGap, cells...), Gap: layout.GapY, Group: i}
+		pair := layout.Piece{Block: layout.Beside(textGap, cells...), Gap: placeGap, Group: i}
 		if wide || len(cells) < 2 || pair.Gap+pair.Block.H > Height(full)-rowSaves {
 			out = append(out, full...)
 			continue
@@ -78,6 +78,9 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 	}
 	return out
 }
+
+// placeGap is the room above the row of a place, more where boxes stand right above.
+const placeGap layout.Mm = 1.2
 
 // rowSaves is how much height places must save to stand beside each other: below each other
 // they are found faster.
@@ -105,8 +108,8 @@ func (t *together) signedRow(i int, rs []run) []layout.Piece {
 	width := t.Span - block.NumberWidth - boxes.W - textGap
 	text := t.placeLines(st, width)
 	n := inRow(rs)
-	beside := layout.Above(1, append(text, runLines(rs[:n], width)...)...)
-	full := layout.Above(1, text...)
+	beside := layout.Above(lineGap, append(text, runLines(rs[:n], width)...)...)
+	full := layout.Above(lineGap, text...)
 	below := t.belowRow(rs[:n])
 	if max(full.H, boxes.H)+Height(below) < max(beside.H, boxes.H) {
 		beside = full
@@ -115,7 +118,7 @@ func (t *together) signedRow(i int, rs []run) []layout.Piece {
 	}
 	beside.W = width
 	row := layout.Beside(0, number, beside, layout.Space(textGap, 1), boxes)
-	out := []layout.Piece{{Block: row.Anchored("step " + st.No), Gap: layout.GapY, Group: i}}
+	out := []layout.Piece{{Block: row.Anchored("step " + st.No), Gap: placeGap, Group: i}}
 	for _, p := range append(below, t.belowRow(rs[n:])...) {
 		out[len(out)-1].KeepNext = true
 		p.Group = i

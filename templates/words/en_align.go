@@ -8,7 +8,7 @@ var englishAlignment = Alignment{
 	Rule:   "Readings with their signs, both shafts turned together the way they run, each set read twice. Planning figures; the maker's manual and the site's rules decide.",
 	MadeAt: "at %s", OnSheet: "readings, moves and limits: alignment sheet p.\u00a0%s",
 
-	Signs:    "Signs: a dial reads + when its stem is pushed in. A move of + raises the foot, or goes to the right; − lowers it, or goes to the left.",
+	Signs:    "Signs: a dial reads + when its stem is pushed in. A move of + raises the foot or goes right, − lowers it or goes left.",
 	FaceBack: "The face dial runs on the back of the face; its sign is turned round in the lines below.",
 	TwoFaces: "Two face dials, half a turn apart, both zeroed at the start and read together.",
 	NoLimits: "No limits are told: ask for them before the work begins.", NotWorked: "This alignment cannot be worked out; see the problems on the front sheet.",

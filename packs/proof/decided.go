@@ -1,0 +1,51 @@
+package proof
+
+import (
+	"regexp"
+	"slices"
+
+	"matchmark/packs/job"
+)
+
+// decides finds the words of a step, or of its hold, at which it is decided of each part
+// whether it goes back: those of its tag.
+var decides = regexp.MustCompile(`(?i)\breuse\b.*\b(scrap|renew|repair)\b|\btick every tag\b`)
+
+// checkReused sees that it is decided which parts go back before the first of them does.
+// A job that decides in several steps is looked at by the first of them.
+func (r *report) checkReused() {
+	st := decision(r.job, r.walk.Steps)
+	if st == nil {
+		return
+	}
+	for _, e := range r.walk.Events[:r.walk.Start(st)] {
+		if e.Verb != job.DoFit || e.Move.New || e.Move.Undo == nil || e.Move.Part.Fastens() {
+			continue
+		}
+		r.problems.AddWith(st.At, "decided-late", "the words of "+st.Name()+" decide what is reused, and "+e.Move.Part.Called()+" is back at "+e.Step.Name(), e.At, "goes back here",
+			"move the step above the first that puts something back, or the reverse: line below it")
+		return
+	}
+}
+
+// decision is the first step at which it is decided what goes back, nil if none is.
+func decision(j *job.Job, steps []*job.Step) *job.Step {
+	i := slices.IndexFunc(steps, func(st *job.Step) bool {
+		return st.Undoes == nil && (decides.MatchString(j.InEnglish(st.Do)) || st.Hold != nil && decides.MatchString(j.InEnglish(st.Hold.What)))
+	})
+	if i < 0 {
+		return nil
+	}
+	return steps[i]
+}
+
+// decided binds the step at which it is decided what goes back to those that put back.
+func (b *binder) decided() {
+	if st := decision(b.job, b.walk.Steps); st != nil {
+		for _, t := range b.walk.Steps {
+			if len(t.Fit) > 0 {
+				b.before(st, t, job.Bind{Kind: job.BoundBelow})
+			}
+		}
+	}
+}
