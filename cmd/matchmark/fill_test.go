@@ -21,14 +21,14 @@ var mostPages = map[string][2]int{
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {21.0, 22.1},
-	"exhaust-fan.yaml":   {7.6, 8.1},
+	"exhaust-fan.yaml":   {7.7, 8.1},
 	"storm-pump.yaml":    {26.2, 27.6},
 	"triplex-pump.yaml":  {17.4, 18.6},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {25, 26},
+	"bevel-gearbox.yaml": {26, 26},
 	"exhaust-fan.yaml":   {10, 10},
 	"storm-pump.yaml":    {31, 33},
 	"triplex-pump.yaml":  {31, 32},
@@ -36,7 +36,7 @@ var mostWork = map[string][2]int{
 
 // leastFull is how full the pages of work are at the least, and mostParted how many of a
 // hundred may begin in the middle of a step.
-const leastFull, mostParted = 82, 43
+const leastFull, mostParted = 81, 47
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held
