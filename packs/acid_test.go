@@ -50,8 +50,6 @@ var harmless = map[string]string{
 	"take dimensions.*.on-the":       "the kind of the size says it as well; the key only prints it",
 	"take dimensions.*.reuse":        "the limit for new parts holds for old ones then, which is stricter",
 
-	"take big.*.keep":       "of the only big part, so that nothing shows that it was meant",
-	"take big.*.support":    "of the only big part, so that nothing shows that it was meant",
 	"take lay-down.*.floor": "a remark for the rigger; nothing is worked out from it",
 	"take sets.*.why":       "the set is kept together all the same",
 
@@ -62,6 +60,9 @@ var harmless = map[string]string{
 	"take cautions.*.signs[]": "the words stand without one of their signs",
 	"take cautions.*.result":  "hazard and how to avoid it stand",
 	"take cautions.*.rule":    "the sentence about site rules stands",
+
+	"take parts.*.guard":    "of a job without an isolation: no lock waits for it",
+	"take joints.*.pattern": "of three or four fasteners that one order is told for",
 
 	"take dimensions.*.source":     "of a reading that is only recorded: no limit needs a source",
 	"take dimensions.*.over":       "one of two actions; the reading is told as out all the same",
@@ -78,6 +79,10 @@ var harmless = map[string]string{
 	"take tools.pan":                "the words of the step name it",
 	"take tools.pan.size":           "any will do",
 	"take tools.pan.for":            "it is fetched for the whole job then",
+	"take tools.pan.only":           "it stands on the list for the put-back row as well then",
+	"take tools.puller.only":        "it stands on the list for the put-back row as well then",
+	"take tools.heater.only":        "it stands on the list for taking off as well then",
+	"take tools.cradle.for":         "it is fetched for the whole job then",
 	"take tools.cradle":             "the words of the step name it",
 	"take tools.cradle.count":       "no number stands on the list then",
 	"take tools.puller":             "the words of the step name it",
@@ -85,9 +90,7 @@ var harmless = map[string]string{
 	"take tools.puller.for":         "it is fetched for the whole job then",
 	"take tools.heater":             "the words of the step name it",
 	"take tools.wrench.for":         "it is fetched for the whole job then",
-	"take tools.wrench.for[]":       "another wrench of the job reaches the torque as well, or the step tightens nothing",
 	"take tools.big-wrench.for":     "it is fetched for the whole job then",
-	"take tools.big-wrench.for[]":   "another wrench of the job reaches the torque as well, or the step tightens nothing",
 	"take spares":                   "fetched in case, which nothing shows",
 	"take spares.bearing":           "fetched in case, which nothing shows",
 	"take spares.bearing.count":     "no number stands on the list then",

@@ -152,8 +152,8 @@ func TestTriplexPumpRepeats(t *testing.T) {
 			t.Errorf("step %s is printed %d times, want %d", key, n, want[key])
 		}
 	}
-	if len(steps) != 29 || once != 21 || printed != 21+6*3+2*6 {
-		t.Errorf("%d steps, %d of them once, %d printed; want 29, 21 and 51", len(steps), once, printed)
+	if len(steps) != 30 || once != 22 || printed != 22+6*3+2*6 {
+		t.Errorf("%d steps, %d of them once, %d printed; want 30, 22 and 52", len(steps), once, printed)
 	}
 	sets := map[string]int{}
 	for _, s := range jb.Sets {

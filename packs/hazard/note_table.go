@@ -46,6 +46,7 @@ var builtins = []*builtin{
 			Key: "unlocking", Signal: "danger", Signs: []string{"M028", "W012", "W019"},
 			Hazard: "Locks that come off.",
 			Result: "Machine, water and current come back on whoever is still at it.",
+			Short:  "People, tools and rags clear first. Each lock off by its owner alone.",
 			Avoid:  "People, tools and rags clear first, everybody told. Each lock off by its owner alone; nobody goes near again before it is locked and proved.",
 			Rule:   "29 CFR 1910.147(e); ISO 14118",
 		},

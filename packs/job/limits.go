@@ -25,15 +25,23 @@ func (d *Dim) Answers() []string {
 
 // Judged reports whether a reading of the dimension is in or out of a limit for
 // closing, and not only recorded or near something.
-func (d *Dim) Judged() bool {
-	if d.Left == nil {
+func (d *Dim) Judged() bool { return judges(d.Left) }
+
+// JudgedFound reports whether a reading is in or out of a limit as it is found, and set no
+// more.
+func (d *Dim) JudgedFound() bool { return d.Left == nil && judges(d.Found) }
+
+// judges reports whether a reading is in or out of a limit, and not only recorded or near
+// something; no limit judges nothing.
+func judges(l *reading.Limit) bool {
+	if l == nil {
 		return false
 	}
-	switch d.Left.Kind {
+	switch l.Kind {
 	case reading.MustBe, reading.NoneAllowed:
 		return true
 	case reading.Measured:
-		for _, t := range d.Left.Tests {
+		for _, t := range l.Tests {
 			if t.Rule != reading.About {
 				return true
 			}

@@ -53,7 +53,26 @@ func (r *report) stateOn(d *job.Dim, e *walk.Event, words string) {
 				"fit-for-now: ["+p.Key+", and its fasteners] and tighten: above the reading, take-out-again: below it", "or read it while it is on")
 			return
 		}
+		if jt := looseForNow(e.Step, parts); jt != nil {
+			r.problems.WarnWith(e.At, "not-as-told", d.Mark+" is to be read with "+source.Quote(m[0])+", and "+jt.Mark+" is not tightened at "+e.Step.Name()+", which puts its fasteners on for now", jt.At, "the joint",
+				"tighten: ["+jt.Base+"] above the reading")
+			return
+		}
 	}
+}
+
+// looseForNow is a joint whose fasteners a step puts on for now, with one of some parts, and
+// does not tighten; nil if there is none.
+func looseForNow(st *job.Step, parts []*job.Part) *job.Joint {
+	if !slices.ContainsFunc(st.ForNow, func(m *job.Move) bool { return slices.Contains(parts, m.Part) }) {
+		return nil
+	}
+	for _, m := range st.ForNow {
+		if len(m.Part.Joints) > 0 && !slices.ContainsFunc(st.Tighten, func(f job.Fastening) bool { return slices.Contains(f.Parts(), m.Part) }) {
+			return m.Part.Joints[0]
+		}
+	}
+	return nil
 }
 
 // inPlaceWithin reports whether any piece of a part is in the machine at some time of a step.

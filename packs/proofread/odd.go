@@ -121,7 +121,10 @@ func (b *proofreader) oddDims() {
 	}),
 		"between which faces it lies", "from: {…: …}, to: {…: …}, each a part and its face, or of: {…: …}")
 	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return all(d, func(x *job.Dim) bool { return !x.NotSourced() }) }), "where its limit comes from", "source: …, the document and its page")
-	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return d.Over.Written() || d.Under.Written() || d.Out.Written() }),
+	decides := func(d *def.Dimension) bool {
+		return any(d, func(x *job.Dim) bool { return x.Judged() || x.JudgedFound() })
+	}
+	b.odd(ask(list, decides, at, func(d *def.Dimension) bool { return d.Over.Written() || d.Under.Written() || d.Out.Written() }),
 		"what to do when it is not in", "out: …, or over: and under:")
 	b.odd(ask(list, between, at, func(d *def.Dimension) bool {
 		return len(d.LostBy) > 0 || all(d, func(x *job.Dim) bool { return x.LastChance != nil || x.FoundAt == nil })
