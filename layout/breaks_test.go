@@ -76,7 +76,7 @@ func TestPagesEndAtTheBestPlaces(t *testing.T) {
 		least := math.Inf(1)
 		ways(ps, span{}, room, [4]int{}, func(n [4]int) { least = min(least, score(n)) })
 		var got [4]int
-		for _, s := range breakPages(ps, room, func(int, Mm) {}) {
+		for _, s := range breakPages(ps, func(int) Mm { return room }, func(int, Mm) {}) {
 			got[0]++
 			next := s.to
 			switch {

@@ -71,13 +71,13 @@ func (s span) last() int {
 }
 
 // What a way of breaking a sheet costs, in hundredths of a page: the least sum over
-// all pages wins. So a page is saved at the price of some parted groups, and of two
+// all pages wins. So a page is saved at the price of three parted groups, and of two
 // ways with as many pages and partings the one that fills the earlier pages is taken.
 const (
 	costPage  = 100.0
-	costGroup = 12.0 // a page that ends within a group
-	costBlock = 14.0 // one that ends within a block
-	costMay   = 20.0 // one that ends where it may, though it had better not
+	costGroup = 26.0 // a page that ends within a group
+	costBlock = 28.0 // one that ends within a block
+	costMay   = 34.0 // one that ends where it may, though it had better not
 	costKeep  = 1e5  // one that ends where it must not; only where no page can hold the chain
 	costEmpty = 1.0  // a page left empty, by the square of the share
 )
@@ -89,16 +89,16 @@ type pageEnd struct {
 }
 
 // breakPages is the one decision where pages end. It looks at all ways to break the
-// sheet, from its end forward, and takes the cheapest. A piece that no page can hold
-// gets a page of its own; tall reports it.
-func breakPages(ps []Piece, room Mm, tall func(i int, over Mm)) []span {
+// sheet, from its end forward, and takes the cheapest. A page that begins with piece i has
+// room(i). A piece that no page can hold gets a page of its own; tall reports it.
+func breakPages(ps []Piece, room func(i int) Mm, tall func(i int, over Mm)) []span {
 	n := len(ps)
 	best := make([][]pageEnd, n+1) // for each piece that starts a page, whole or with a lower block
 	best[n] = []pageEnd{{}}
 	for i := n - 1; i >= 0; i-- {
 		best[i] = make([]pageEnd, 1+len(ps[i].Block.Partings))
 		for head := len(best[i]) - 1; head >= 0; head-- { // the whole piece may end its own page within it
-			best[i][head] = cheapest(ps, span{from: i, head: head}, room, best)
+			best[i][head] = cheapest(ps, span{from: i, head: head}, room(i), best)
 		}
 	}
 	var out []span
@@ -106,7 +106,7 @@ func breakPages(ps []Piece, room Mm, tall func(i int, over Mm)) []span {
 		end := best[i][head]
 		s := span{from: i, to: end.to, head: head, tail: end.tail, again: repeated(ps, i, head)}
 		if s.last() == i+1 {
-			if over := s.block(ps, i).H + heightOf(s.again) - room; over > slack {
+			if over := s.block(ps, i).H + heightOf(s.again) - room(i); over > slack {
 				tall(i, over)
 			}
 		}

@@ -91,6 +91,17 @@ func (k ink) appendTo(out []Item) []Item {
 	return out
 }
 
+// Settled is the block with its items worked out, and those of its partings. It holds nothing
+// of the blocks that it was made of, and takes less memory where it is kept for long.
+func (b Block) Settled() Block {
+	b.ink = ink{items: b.Items()}
+	b.Partings = slices.Clone(b.Partings)
+	for i, x := range b.Partings {
+		b.Partings[i] = Parting{x.Upper.Settled(), x.Lower.Settled()}
+	}
+	return b
+}
+
 // Items are all items of the block, the lowest first, placed from its top left corner.
 func (b Block) Items() []Item {
 	if b.ink.none() {

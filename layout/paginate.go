@@ -19,7 +19,7 @@ type Sheet struct {
 	// paper, its top at the left edge.
 	Landscape bool
 	// Follows lets the sheet go on where the one before it ends, on the same page, with
-	// that one's head and foot. The first sheet does not follow.
+	// that one's head and foot on it. The first sheet does not follow.
 	Follows bool
 	Ref     Ref
 }
@@ -45,7 +45,7 @@ func Paginate(paper Paper, sheets []Sheet) *Pages {
 	total := 0
 	var runs []run
 	for _, g := range inRuns(paper, sheets) {
-		spans := breakPages(g.pieces, g.room, func(at int, over Mm) {
+		spans := breakPages(g.pieces, g.roomAt, func(at int, over Mm) {
 			b := g.pieces[at].Block
 			p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), g.of(at).Ref), Kind: TooHigh, Text: b.someText(), Over: over})
 		})
@@ -76,8 +76,8 @@ type run struct {
 	spans        []span
 	upright      Paper // the paper as it is printed
 	paper        Paper // the paper as the sheets see it
-	width, room  Mm    // for pieces
-	headH, footH Mm
+	width, high  Mm    // of a page within its margins
+	headH, footH []Mm  // of a page that begins with a sheet
 }
 
 // inRuns joins the sheets that follow each other; those without pieces are left out.
@@ -91,7 +91,7 @@ func inRuns(paper Paper, sheets []Sheet) []run {
 			out = append(out, newRun(paper, sh))
 		}
 		g := &out[len(out)-1]
-		g.sheets = append(g.sheets, sh)
+		g.add(sh)
 		g.starts = append(g.starts, len(g.pieces))
 		g.pieces = append(g.pieces, sh.Pieces...)
 	}
@@ -106,7 +106,7 @@ func RoomLeft(paper Paper, sheets []Sheet) (left, page Mm) {
 		return 0, 0
 	}
 	g := runs[len(runs)-1]
-	spans := breakPages(g.pieces, g.room, func(int, Mm) {})
+	spans := breakPages(g.pieces, g.roomAt, func(int, Mm) {})
 	last := spans[len(spans)-1]
 	used := heightOf(last.again)
 	for i := last.from; i < last.to; i++ {
@@ -115,7 +115,7 @@ func RoomLeft(paper Paper, sheets []Sheet) (left, page Mm) {
 		}
 		used += last.block(g.pieces, i).H
 	}
-	return max(g.room-used, 0), g.room
+	return max(g.roomAt(last.from)-used, 0), g.roomAt(len(g.pieces) - 1)
 }
 
 func newRun(paper Paper, sh Sheet) run {
@@ -123,40 +123,55 @@ func newRun(paper Paper, sh Sheet) run {
 	if sh.Landscape {
 		g.paper = paper.Turned()
 	}
-	if sh.Head != nil {
-		g.headH = sh.Head(widestPage, widestPage).H
-	}
-	if sh.Foot != nil {
-		g.footH = sh.Foot(widestPage, widestPage).H
-	}
-	g.width, g.room = g.paper.Inner()
-	g.room -= g.headH + g.footH
+	g.width, g.high = g.paper.Inner()
 	return g
 }
 
-// of is the sheet that a piece belongs to.
-func (g run) of(piece int) Sheet {
+// add joins a sheet to the run and measures its head and foot.
+func (g *run) add(sh Sheet) {
+	head, foot := Mm(0), Mm(0)
+	if sh.Head != nil {
+		head = sh.Head(widestPage, widestPage).H
+	}
+	if sh.Foot != nil {
+		foot = sh.Foot(widestPage, widestPage).H
+	}
+	g.sheets, g.headH, g.footH = append(g.sheets, sh), append(g.headH, head), append(g.footH, foot)
+}
+
+// roomAt is the room of a page that begins with a piece: its head and foot are those of the
+// sheet of that piece.
+func (g run) roomAt(piece int) Mm {
+	i := g.sheetOf(piece)
+	return g.high - g.headH[i] - g.footH[i]
+}
+
+// sheetOf is the number of the sheet that a piece belongs to.
+func (g run) sheetOf(piece int) int {
 	i := len(g.starts) - 1
 	for i > 0 && g.starts[i] > piece {
 		i--
 	}
-	return g.sheets[i]
+	return i
 }
+
+// of is the sheet that a piece belongs to.
+func (g run) of(piece int) Sheet { return g.sheets[g.sheetOf(piece)] }
 
 // page sets one page and adds it to p. Items go down in the order in which the
 // page is read: head, flow, foot. A span of no pieces makes an empty page, the back
 // of the one before.
 func (g run) page(p *Pages, s span, total int) {
 	number := len(p.Frames) + 1
-	first := g.sheets[0]
+	first, headH, footH := g.of(s.from), g.headH[g.sheetOf(s.from)], g.footH[g.sheetOf(s.from)]
 	parted := s.head > 0 || s.last() > s.from && s.from > 0 && g.pieces[s.from].Group != 0 && g.pieces[s.from].Group == g.pieces[s.from-1].Group
 	page := Block{ink: ink{parts: make([]part, 0, 64)}}
 	if first.Head != nil {
-		g.edge(p, &page, first.Head(number, total), g.headH, g.paper.Top)
+		g.edge(p, &page, first.Head(number, total), headH, g.paper.Top)
 	}
 	parts, used := g.flow(p, &page, s)
 	if first.Foot != nil {
-		g.edge(p, &page, first.Foot(number, total), g.footH, g.paper.H-g.paper.Bottom-g.footH)
+		g.edge(p, &page, first.Foot(number, total), footH, g.paper.H-g.paper.Bottom-footH)
 	}
 	p.Misfits = append(p.Misfits, page.Misfits...)
 	for _, a := range page.Anchors {
@@ -169,13 +184,13 @@ func (g run) page(p *Pages, s span, total int) {
 		items = turned(items, g.paper.W)
 	}
 	p.Frames = append(p.Frames, Frame{Sheet: parts[0].Sheet, Number: number, W: g.upright.W, H: g.upright.H, Items: items,
-		Used: used, Room: g.room, Parted: parted, Parts: parts})
+		Used: used, Room: g.roomAt(s.from), Parted: parted, Parts: parts})
 }
 
 // flow places the pieces of a page below its head. It gives the parts of the page and
 // the height that they use.
 func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
-	start := g.paper.Top + g.headH
+	start := g.paper.Top + g.headH[g.sheetOf(s.from)]
 	y, top := start, start
 	parts = []Part{{Sheet: g.of(s.from).Name, From: page.ink.count()}}
 	for _, b := range s.again {
@@ -265,20 +280,24 @@ const maxPasses = 6
 // settled is false and the printed numbers may be wrong.
 func Settle(compose func(known map[string]int, total int) *Pages) (p *Pages, settled bool) {
 	var known map[string]int
-	var last []Frame
+	var last [][]Part // alone: the pages themselves would be held while the next are made
 	for range maxPasses {
 		p = compose(known, len(last))
-		if sameSheets(p.Frames, last) && maps.Equal(p.Anchors, known) {
+		parts := make([][]Part, len(p.Frames))
+		for i, f := range p.Frames {
+			parts[i] = f.Parts
+		}
+		if sameSheets(parts, last) && maps.Equal(p.Anchors, known) {
 			return p, true
 		}
-		known, last = p.Anchors, p.Frames
+		known, last = p.Anchors, parts
 	}
 	return p, false
 }
 
 // sameSheets reports whether two passes made as many pages that carry the same sheets.
-func sameSheets(a, b []Frame) bool {
-	return slices.EqualFunc(a, b, func(a, b Frame) bool {
-		return slices.EqualFunc(a.Parts, b.Parts, func(a, b Part) bool { return a.Sheet == b.Sheet })
+func sameSheets(a, b [][]Part) bool {
+	return slices.EqualFunc(a, b, func(a, b []Part) bool {
+		return slices.EqualFunc(a, b, func(a, b Part) bool { return a.Sheet == b.Sheet })
 	})
 }

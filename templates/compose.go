@@ -82,10 +82,10 @@ func kinds() []kind {
 		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false, true, true},
 		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false, true, true},
 		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false, true, true},
+		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false, false},
 		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true, false, false},
 		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, true, true},
-		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false, false},
-		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, false, true},
+		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, true, true},
 		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true, true},
 		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true, true},
 		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false, true, true},
@@ -167,15 +167,18 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		c.Kept = nil // what is kept from pass to pass would take as much memory as the pages
 	}
 	c.numberLater()
-	var pages *layout.Pages
+	var refused *layout.Pages // too many: its page numbers are of no use to anyone
 	set, _ := layout.Settle(func(known map[string]int, total int) *layout.Pages {
-		if total > mostPages {
-			return pages // refused: its page numbers are of no use to anyone
+		if refused != nil {
+			return refused
 		}
 		c.Pages, c.total = known, total
 		c.NewPass()
-		pages = layout.Paginate(o.Paper, c.sheets())
+		pages := layout.Paginate(o.Paper, c.sheets())
 		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
+		if len(pages.Frames) > mostPages {
+			refused = pages
+		}
 		return pages
 	})
 	c.PutPages(set)
@@ -227,13 +230,13 @@ func decimalComma(j *job.Job, w *words.Catalogue) bool {
 }
 
 // sheets sets the flow of every sheet. One that follows another has its title above
-// it, for the plate at the head of the page is shared. Lists and sheets of work, whose pages
-// have a head and a foot of their own, do not follow each other.
+// it, for the plate at the head of the page is shared. Sheets of work, whose pages have a foot
+// of their own, do not follow lists.
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
 	work := true // the sheet before is one of work
 	for _, k := range c.bound() {
-		follows := k.follows && work == k.handover && out[len(out)-1].Landscape == landscape[k.name]
+		follows := k.follows && len(out) > 0 && (work || !k.handover) && out[len(out)-1].Landscape == landscape[k.name]
 		c := c.forSheet(k, follows)
 		c.before = out
 		if !follows {

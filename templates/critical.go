@@ -143,10 +143,20 @@ func (c *composer) easilyMissed() []layout.Piece {
 		runs := append(at[s], layout.Run{Text: s, Style: layout.Body, Ref: at[s][0].Ref})
 		lines = append(lines, columnLine{c.Para(width, runs, layout.ParaOpts{Hang: 3}), 0.6, false})
 	}
-	cut, _ := balanced(lines)
-	list := bands{width: width, between: layout.GapX}.row(lines, cut)
-	return []layout.Piece{{Block: layout.Above(1, c.Heading(c.W.Critical.EasilyMissedTitle), list), KeepNext: true}}
+	two := bands{width: width, between: layout.GapX}
+	row := func(lines []columnLine) layout.Block {
+		cut, _ := balanced(lines)
+		return two.row(lines, cut)
+	}
+	list := row(lines)
+	for k := leastMissed; k <= len(lines)-leastMissed; k += 2 {
+		list.Partings = append(list.Partings, layout.Parting{Upper: row(lines[:k]), Lower: row(lines[k:])})
+	}
+	return []layout.Piece{{Block: c.Heading(c.W.Critical.EasilyMissedTitle), KeepNext: true}, {Block: list, Gap: 1}}
 }
+
+// leastMissed is how many lines of what is easily missed stand on a page at the least.
+const leastMissed = 6
 
 // missedAt is what is easily missed at the steps that read or set a dimension.
 func missedAt(d *job.Dim) string {

@@ -92,13 +92,13 @@ func plottedOf(l filled.Line, points []filled.Point) plotted {
 }
 
 // bands are what lies beyond the limits.
-func (p plotted) bands(w words.Report) []draw.Band {
+func (p plotted) bands(w *words.Catalogue) []draw.Band {
 	var out []draw.Band
 	if p.floor != nil {
-		out = append(out, draw.Band{From: p.low, To: *p.floor, Name: w.Under.With(fmt.Sprintf("%.6g", units.Figure(*p.floor)))})
+		out = append(out, draw.Band{From: p.low, To: *p.floor, Name: w.Report.Under.With(fmt.Sprintf("%.6g", units.Figure(*p.floor)))})
 	}
 	if p.ceiling != nil {
-		out = append(out, draw.Band{From: *p.ceiling, To: p.high, Name: w.Over.With(fmt.Sprintf("%.6g", units.Figure(*p.ceiling)))})
+		out = append(out, draw.Band{From: *p.ceiling, To: p.high, Name: w.Report.Over.With(fmt.Sprintf("%.6g", units.Figure(*p.ceiling)))})
 	}
 	return out
 }
@@ -117,7 +117,7 @@ func (c *composer) plot(l filled.Line, points []filled.Point, width layout.Mm) (
 		X:      draw.Axis{From: first - margin, To: last + margin, Name: name},
 		Y:      draw.Axis{From: p.low, To: p.high, Name: w.Unit(d.Box.Unit.Print())},
 		Series: []draw.Series{{Pen: draw.Thin, At: p.at, Name: "\u00a0\u00a0" + filled.Rounded(points[len(points)-1].Reading, d.Box).Number.Print()}},
-		Bands:  p.bands(w.Report),
+		Bands:  p.bands(w),
 	}
 	for _, xy := range p.at { // each reading as a short stroke, the line between them is no reading
 		dy := (p.high - p.low) * pointStroke

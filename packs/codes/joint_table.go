@@ -23,4 +23,5 @@ var jointCodes = []Entry{
 	{"thread", "A thread cannot be read.", "Write it as M24, M90x2, 3/4-10 UNC or Tr 40x7."},
 	{"thread-differs", "A joint and its fastener have different threads.", "Put one right; fasteners of two threads are two joints."},
 	{"friction-unbacked", "Frictions are not measured on this joint, and nobody stands behind them.", "Write decided-by: and because:."},
+	{"joint-in-words", "The words of a step name a joint that it neither loosens nor tightens: there is no torque and nothing to tick.", "Write loosen: or tighten:, or take the mark out of the words."},
 }

@@ -27,4 +27,5 @@ var liftCodes = []Entry{
 	{"two-centres", "A load has a centre of gravity and sections that give one.", "Keep one of the two."},
 	{"two-densities", "A body has a material and a density.", "Keep one of the two."},
 	{"wrong-gear", "A piece of gear is used as what it is not.", "Name one of the kinds that the message lists."},
+	{"booked-late", "A load is counted out of its spot by a step at which it hangs already.", "Fit it at the step that takes it up."},
 }

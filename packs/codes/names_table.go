@@ -34,4 +34,5 @@ var nameCodes = []Entry{
 	{"not-an-angle", "An angle is needed, and the unit is of something else.", "Write it in °."},
 	{"wrong-quantity", "The unit is of another kind than is needed.", "Write it in the units that the message names."},
 	{"short-watch", "A fire watch is shorter than the rule that it leans on asks for.", "Write at least that time."},
+	{"only-back", "A thing to fetch is for putting back alone, and no step behind it has a put-back row.", "Take only: out, or name a step that is put back."},
 }

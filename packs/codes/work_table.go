@@ -31,7 +31,7 @@ var workCodes = []Entry{
 	{"ring", "Some steps wait for one another in a ring.", "Take one of the after: lines out."},
 	{"not-in-a-table", "A step that is to be printed with other places does what each place needs a step of its own for.", "Take as-table: out, or make a step of its own for the rest."},
 	{"caution-kept", "A caution of the trade stands by what a step says or does and cannot be left out.", "Word the step otherwise if it does nothing of the kind."},
-	{"no-permit", "A step carries a caution that calls for a permit or names one, and asks for none.", "Write permit: and describe it under permits."},
+	{"no-permit", "A step carries a caution that calls for a permit or names one, and asks for none of that kind.", "Write permit: and describe it under permits."},
 	{"permit-ended", "A step asks for a permit that has been handed back above it.", "Move hand-back: to the last step that needs it, or give the later work its own."},
 	{"sign-missing", "The cautions of a step lack a safety sign that its work calls for.", "Add the sign to signs: of one of them."},
 	{"asbestos", "Asbestos is named as a shield or cloth, and is never used.", "Name sheet metal, mineral wool, calcium silicate or vermiculite cloth."},
@@ -53,4 +53,6 @@ var workCodes = []Entry{
 	{"tools-uncounted", "A lock comes off and the tools have not been counted since an opening was open.", "Write tool-count: yes before it."},
 	{"unlocked-already", "A lock comes off that is not on.", "Write lock: at an earlier step."},
 	{"wrong-way-round", "An isolation is unlocked at or above the step that locks it.", "Put the unlocking below."},
+	{"spring-untold", "A step lets a spring go and does not say how hard it pushes.", "Say force and travel in its words."},
+	{"closed-unseen", "An opening is seen clean when the load that closes it hangs over it already.", "Close it at the step that takes the load up, or before."},
 }

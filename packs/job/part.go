@@ -6,6 +6,8 @@ import (
 	"matchmark/packs/units"
 	"math/big"
 	"regexp"
+	"slices"
+	"strings"
 )
 
 // A Part is one part at one place.
@@ -212,6 +214,17 @@ var (
 // Fastens reports whether a part is called by the name of a fastener.
 func (p *Part) Fastens() bool {
 	return fastens.MatchString(ofAnother.ReplaceAllString(p.Name, ""))
+}
+
+// LastWord is the last word of the name of a part, before its size and what it belongs to:
+// cap of a bracket cap, screw of a Cartridge screw M12, screw of a screw of the taper bush.
+func LastWord(name string) string {
+	for _, word := range slices.Backward(strings.Fields(ofAnother.ReplaceAllString(name, ""))) {
+		if !strings.ContainsAny(word, "0123456789") {
+			return word
+		}
+	}
+	return ""
 }
 
 // Kilograms is a mass in kilograms, 0 for what is no mass.

@@ -17,6 +17,7 @@ var binding = map[string]func(*binder){
 	"pieces":       (*binder).pieces,
 	"fastened":     (*binder).fastened,
 	"read-in-time": (*binder).readings,
+	"covered":      (*binder).covered,
 	"marked":       (*binder).marked,
 	"inputs":       (*binder).branches,
 	"judged":       (*binder).judged,

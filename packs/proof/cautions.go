@@ -33,30 +33,45 @@ func (r *report) checkCautions() {
 }
 
 // checkPermitOf sees that a step whose cautions name a permit asks for one, so that it has
-// its row in the table of permits. A put-back row may go without, with the author's reason.
+// its row in the table of permits: for hot work and entry the one of that work, not that of
+// a lift beside it. A put-back row may go without, with the author's reason.
 func (r *report) checkPermitOf(st *job.Step) {
 	left := func(w job.Without) bool { return w.Guard == job.GuardPermit }
-	if len(st.Permits) > 0 || slices.ContainsFunc(st.Without, left) {
+	if slices.ContainsFunc(st.Without, left) {
 		return
 	}
 	for _, c := range st.Cautions {
-		does := " and"
-		if !slices.Contains(onPermit, c.Key) {
-			if c.Builtin || !namesPermit.MatchString(strings.Join([]string{c.Hazard, c.Result, c.Short, c.Avoid}, " ")) {
-				continue
-			}
-			does = ", which names a permit, and"
+		does, kind := " and asks for no permit", onPermit[c.Key]
+		switch {
+		case kind != nil && slices.ContainsFunc(st.Permits, func(p *job.Permit) bool { return r.isFor(p, c, kind) }):
+			continue
+		case kind != nil && len(st.Permits) > 0:
+			does = " and asks for no permit for that: " + source.Quote(st.Permits[0].What) + " does not say that it is one"
+		case kind == nil && (len(st.Permits) > 0 || c.Builtin || !namesPermit.MatchString(strings.Join([]string{c.Hazard, c.Result, c.Short, c.Avoid}, " "))):
+			continue
+		case kind == nil:
+			does = ", which names a permit, and asks for no permit"
 		}
-		r.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+source.Quote(c.Key)+does+" asks for no permit",
+		r.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+source.Quote(c.Key)+does,
 			"permit: ["+c.Key+"], and permits: {"+c.Key+": {what: …}}")
 		return
 	}
 }
 
-// onPermit are the built-in notes of work that is done on a permit alone; namesPermit finds
-// a permit in the words of a note of the author's.
+// isFor reports whether a permit is one for the work that a built-in note warns of: by its
+// key, or by its words.
+func (r *report) isFor(p *job.Permit, c *job.Caution, kind *regexp.Regexp) bool {
+	return p.Key == c.Key || kind.MatchString(p.Key+" "+r.job.InEnglish(p.What)+" "+r.job.InEnglish(p.Note))
+}
+
+// onPermit are the built-in notes of work that is done on a permit alone, with the words by
+// which that permit is known; namesPermit finds a permit in the words of a note of the
+// author's.
 var (
-	onPermit    = []string{job.HotWork, "confined-space"}
+	onPermit = map[string]*regexp.Regexp{
+		job.HotWork:      regexp.MustCompile(`(?i)\bhot\b|\bfire\b|flame|torch|weld|burn`),
+		"confined-space": regexp.MustCompile(`(?i)\bentry\b|\benter|confined|vessel|tank`),
+	}
 	namesPermit = regexp.MustCompile(`(?i)\bpermits?\b`)
 )
 

@@ -19,6 +19,8 @@ func (r *report) checkWords() {
 		for _, st := range s.Steps {
 			r.checkHand(st)
 			r.checkBoxes(st)
+			r.checkNamedJoints(st)
+			r.checkSpring(st)
 			for _, m := range st.Fit {
 				if m.Part.Renew == "" && !m.New && callsNew(r.job.InEnglish(st.Do), r.job.InEnglish(m.Part.Name)) && !fitsNew(st, m.Part.Name) {
 					r.problems.AddWith(st.At, "not-new", "the words of "+st.Name()+" speak of a new "+lowerName(m.Part.Name)+", but the part is not renewed", m.Part.At, "the part",
@@ -40,6 +42,71 @@ func (r *report) checkBoxes(st *job.Step) {
 		return
 	}
 	r.problems.Warn(st.At, "no-box", "the words of "+st.Name()+" say to measure, and it has no box to write it in", "for example measure: [D1], or set: [D1]", "or say in other words what is looked at")
+}
+
+// namesJoint finds the mark of a joint in words.
+var namesJoint = regexp.MustCompile(`\bJ\d+\b`)
+
+// checkNamedJoints sees that a joint which the words of a step name is loosened or tightened
+// there: as words alone it has no line with its torque, and nothing to tick.
+func (r *report) checkNamedJoints(st *job.Step) {
+	grips := append(slices.Clone(st.Loosen), st.Tighten...)
+	for _, mark := range namesJoint.FindAllString(r.job.InEnglish(st.Do), -1) {
+		i := slices.IndexFunc(r.job.Joints, func(j *job.Joint) bool { return j.Base == mark })
+		if i < 0 || slices.ContainsFunc(grips, func(f job.Fastening) bool { return f.Joint != nil && sharesParts(f.Joint, r.job.Joints[i]) }) {
+			continue
+		}
+		at, key := st.At, "tighten: ["+mark+"]"
+		if st.Undoes != nil {
+			at, key = st.Undoes.PutBack.At, "loosen: ["+mark+"] at the step that it undoes"
+		}
+		r.problems.WarnWith(at, "joint-in-words", "the words of "+st.Name()+" name "+mark+", and the step neither loosens nor tightens it", r.job.Joints[i].At, "the joint",
+			key+", and fit-for-now: its fasteners if they come out again", "or take the mark out of the words")
+		return
+	}
+}
+
+// sharesParts reports whether two joints have a fastener in common, as one that is tightened
+// in stages and again later.
+func sharesParts(a, b *job.Joint) bool {
+	return a.Base == b.Base || slices.ContainsFunc(a.Parts, func(p *job.Part) bool { return slices.Contains(b.Parts, p) })
+}
+
+// saysForce finds a force with its unit in words, or that a spring has none.
+var saysForce = regexp.MustCompile(`\d\s*(?:k?N|daN|kgf?|lbf?)\b|(?i)\b(?:is|are|lies?) (?:loose|slack|free)\b`)
+
+// checkSpring sees that a step which lets a spring go says how hard it pushes: the note
+// before it forbids to turn a nut before that is known, and what is measured on the bench
+// comes too late. It may have been read by an earlier step.
+func (r *report) checkSpring(st *job.Step) {
+	words := []string{r.job.InEnglish(st.Do), r.job.InEnglish(st.Note)}
+	for _, a := range st.After {
+		words = append(words, r.job.InEnglish(a.Reason))
+	}
+	if st.Undoes != nil || saysForce.MatchString(strings.Join(words, " ")) {
+		return
+	}
+	parts := turnedOff(st)
+	i := slices.IndexFunc(parts, func(p *job.Part) bool { return p.Holds == "spring" })
+	if i < 0 || slices.ContainsFunc(r.job.Dims, func(d *job.Dim) bool {
+		return d.Kind == "force" && d.FoundAt != nil && d.FoundAt.Index < st.Index && d.Place.Agrees(st.Place)
+	}) {
+		return
+	}
+	r.problems.WarnWith(st.At, "spring-untold", st.Name()+" lets go "+parts[i].Called()+", which holds back a spring, and does not say how hard it pushes", parts[i].At, "the part",
+		"in its words, for example: the spring pushes with 120 N and is free after 10 mm")
+}
+
+// turnedOff lists the parts that a step takes off or loosens.
+func turnedOff(st *job.Step) []*job.Part {
+	var out []*job.Part
+	for _, m := range st.Remove {
+		out = append(out, m.Part)
+	}
+	for _, f := range st.Loosen {
+		out = append(out, f.Parts()...)
+	}
+	return out
 }
 
 // checkHand sees that a left-hand thread is told where it is turned, and that

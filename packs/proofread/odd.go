@@ -7,6 +7,7 @@ import (
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -134,6 +135,8 @@ func (b *proofreader) oddKept() {
 	at := func(p *def.BigPart) (source.Pos, string) { return p.Mark.At, p.Mark.Value }
 	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Keep.Written() }), "how it is kept", "keep: …")
 	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Support.Written() }), "what it lies on", "support: …")
+	b.odd(most(ask(b.Def.Parts, b.comesOff, func(p *def.Part) (source.Pos, string) { return p.Key.At, source.Quote(p.Key.Value) }, b.tagged)),
+		"where it lies with a tag: it goes to the bench", "into: a container, or a lay-down spot with a tag of its own under big:")
 	spot := func(s *def.Spot) (source.Pos, string) { return s.Mark.At, s.Mark.Value }
 	b.odd(ask(b.Def.LayDown, nil, spot, func(s *def.Spot) bool { return s.Floor.Written() }), "what the floor carries", "floor: by the plate of the floor, or its drawing")
 }
@@ -232,6 +235,7 @@ func (b *proofreader) oddOthers() {
 	b.odd(ask(b.Def.Sets, nil, set, func(s *def.Set) bool { return s.Why.Written() }), "why its parts belong together", "why: …")
 	joint := func(j *def.Joint) (source.Pos, string) { return j.Mark.At, j.Mark.Value }
 	b.odd(ask(b.Def.Joints, func(j *def.Joint) bool { return !j.NoValue.Written() }, joint, func(j *def.Joint) bool { return j.Source.Written() }), "where its torque comes from", "source: …, the document and its page")
+	b.odd(most(ask(b.Def.Joints, b.comesOut, joint, b.loosened)), "where it is loosened; what comes out has no line to count and tick then", "loosen: [its mark] at the step that takes its fasteners out")
 	b.odd(ask(b.Def.Joints, nil, joint, func(j *def.Joint) bool { return j.Lubricant.Written() }), "what is on its threads; the torque hangs on it", "lubricant: …, or dry")
 	tool := func(i *def.Instrument) (source.Pos, string) { return i.Key.At, source.Quote(i.Key.Value) }
 	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Range.Written() }), "from where to where it reads", "range: … to …, with the unit")
@@ -244,6 +248,38 @@ func (b *proofreader) oddOthers() {
 		b.oddOfTwo(name, pairs, "what it is called", "name: …")
 		b.oddOfTwo(view, pairs, "where one stands to look at it", "viewed-from: …")
 	}
+}
+
+// comesOff reports whether a part comes off and is kept.
+func (b *proofreader) comesOff(p *def.Part) bool {
+	return slices.ContainsFunc(b.Parts[p.Key.Value], func(x *job.Part) bool {
+		return slices.ContainsFunc(x.Off, func(m *job.Move) bool { return !m.To.Scrap })
+	})
+}
+
+// tagged reports whether a part that comes off always goes where there is a tag: laid on
+// the bench it is one of many things there.
+func (b *proofreader) tagged(p *def.Part) bool {
+	return !slices.ContainsFunc(b.Parts[p.Key.Value], func(x *job.Part) bool {
+		return slices.ContainsFunc(x.Off, func(m *job.Move) bool { return m.To.Bench })
+	})
+}
+
+// comesOut reports whether a joint with a torque has fasteners that a step takes out.
+func (b *proofreader) comesOut(j *def.Joint) bool {
+	return !j.NoValue.Written() && slices.ContainsFunc(b.Joints[j.Mark.Value], func(x *job.Joint) bool {
+		return slices.ContainsFunc(x.Parts, func(p *job.Part) bool { return len(p.Off) > 0 })
+	})
+}
+
+// loosened reports whether a step loosens a joint, or another one of the same fasteners.
+func (b *proofreader) loosened(j *def.Joint) bool {
+	own := func(p *job.Part) bool {
+		return slices.ContainsFunc(b.Joints[j.Mark.Value], func(x *job.Joint) bool { return slices.Contains(x.Parts, p) })
+	}
+	return slices.ContainsFunc(b.Job.Steps(), func(st *job.Step) bool {
+		return slices.ContainsFunc(st.Loosen, func(f job.Fastening) bool { return slices.ContainsFunc(f.Parts(), own) })
+	})
 }
 
 // oddOfTwo is odd for a list that may have two things only: of two ends one says

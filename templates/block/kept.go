@@ -9,6 +9,9 @@ type Kept struct {
 	pieces map[keptKey]kept
 	asked  []asked // by what is being set
 	within int     // so many things within each other are being set
+	// inner are the keys of what is kept within a thing that is being set: what that has
+	// taken of it is in its own pieces, and the rest is forgotten when it is set.
+	inner []keptKey
 	shared map[keptKey]*shared
 }
 
@@ -54,10 +57,26 @@ func (c *Composer) Once(key any, set func() []layout.Piece) []layout.Piece {
 		pieces := set()
 		c.Kept.within--
 		k = kept{pieces, c.Kept.asked}
-		c.Kept.pieces[at] = k
+		c.Kept.keep(at, k)
 	}
 	c.Kept.asked = appendNew(outer, k.asked)
 	return k.pieces
+}
+
+// keep keeps what was set under a key.
+func (k *Kept) keep(at keptKey, set kept) {
+	k.pieces[at] = set
+	if k.within > 0 {
+		k.inner = append(k.inner, at)
+		return
+	}
+	for i := range set.pieces {
+		set.pieces[i].Block = set.pieces[i].Block.Settled()
+	}
+	for _, key := range k.inner {
+		delete(k.pieces, key)
+	}
+	k.inner = k.inner[:0]
 }
 
 // still reports whether page numbers are what they were, or have as many figures.

@@ -1,5 +1,7 @@
 package block
 
+import "slices"
+
 // A thing is set in several widths, and with or without a box more, before it is known how
 // it stands on the page. What is the same in all of these is kept between them, with the
 // page numbers in it.
@@ -48,11 +50,7 @@ func (c *Composer) Shared(key any, fresh func() any) (value any, done func()) {
 func appendNew(list, more []asked) []asked {
 	n := len(list)
 	for _, a := range more {
-		known := false
-		for _, b := range list[:n] {
-			known = known || a == b
-		}
-		if !known {
+		if !slices.Contains(list[:n], a) {
 			list = append(list, a)
 		}
 	}

@@ -60,7 +60,7 @@ func (s sheet) logHalves() []layout.Piece {
 		at := heat.Second(i+1) * step
 		rows = append(rows, g.Row(s.h.At, layout.Above(0, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, 0, layout.Caption, at))))
 	}
-	both, rows := g.Pairs(append(rows, g.Blank(1)...))
+	both, rows := g.Pairs(append(rows, g.Blank(len(rows)%2)...))
 	return both.Table.Pieces(block.LastTogether(rows))
 }
 

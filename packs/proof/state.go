@@ -1,0 +1,97 @@
+package proof
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/packs/walk"
+)
+
+// The state in which a reading is taken is told in words: cap bolted down on its dowels,
+// both covers tight, dowels out. Whoever reads them does it without a row, a count or a
+// torque, unless a step says so. Only words that cannot mean anything else are read: a
+// part by the last word of its name, and what is said right behind it.
+var (
+	saysOn  = regexp.MustCompile(`(?i)\b(\pL+?)s? (?:are |is )?(?:still )?(?:(?:bolted|screwed) (?:on|down|up|tight)|tight)\b`)
+	saysOff = regexp.MustCompile(`(?i)\b(\pL+?)s? (?:are |is )?(?:taken )?(?:off|out)\b`)
+	// What stands of as found and as left apart cannot be held to one of the two.
+	saysWhen = regexp.MustCompile(`(?i)as found|as left|in putting back|in taking`)
+)
+
+// checkState sees that what a reading is to be taken with is in the machine then, and tight
+// where it must be, and that what must be off is off.
+func (r *report) checkState() {
+	for _, d := range r.job.Dims {
+		words := r.job.InEnglish(d.State.With)
+		if words == "" || saysWhen.MatchString(words) {
+			continue
+		}
+		for _, e := range []*walk.Event{r.walk.Measured(d), r.walk.Set(d)} {
+			if e != nil {
+				r.stateOn(d, e, words)
+				r.stateOff(d, e, words)
+			}
+		}
+	}
+}
+
+// stateOn tells of a reading whose words want something tight that is off all through its
+// step: what goes on for the reading alone may be off again when it is read, as a strip in
+// a bearing.
+func (r *report) stateOn(d *job.Dim, e *walk.Event, words string) {
+	for _, m := range saysOn.FindAllStringSubmatch(words, -1) {
+		parts := r.calledBy(m[1], d.Place)
+		if len(parts) == 0 {
+			continue
+		}
+		if !slices.ContainsFunc(parts, func(p *job.Part) bool { return r.inPlaceWithin(p, e.Step) }) {
+			p := parts[0]
+			r.problems.WarnWith(e.At, "not-as-told", d.Mark+" is to be read with "+source.Quote(m[0])+", and "+p.Called()+" is off at "+e.Step.Name(), p.At, "the part",
+				"fit-for-now: ["+p.Key+", and its fasteners] and tighten: above the reading, take-out-again: below it", "or read it while it is on")
+			return
+		}
+	}
+}
+
+// inPlaceWithin reports whether any piece of a part is in the machine at some time of a step.
+func (r *report) inPlaceWithin(p *job.Part, st *job.Step) bool {
+	return slices.ContainsFunc(r.walk.Events[r.walk.Start(st):r.walk.End(st)], func(e *walk.Event) bool {
+		return inPlace(r.walk, p, e) || e.Move != nil && e.Move.Part == p
+	})
+}
+
+// stateOff tells of a reading whose words want something off that is on then. What its step
+// takes off it takes off before.
+func (r *report) stateOff(d *job.Dim, e *walk.Event, words string) {
+	for _, m := range saysOff.FindAllStringSubmatch(words, -1) {
+		parts := slices.DeleteFunc(r.calledBy(m[1], d.Place), func(p *job.Part) bool { return len(p.Off) == 0 })
+		off := func(p *job.Part) bool {
+			return r.walk.On(p, e) < p.Count || slices.ContainsFunc(e.Step.Remove, func(m *job.Move) bool { return m.Part == p })
+		}
+		if len(parts) == 0 || slices.ContainsFunc(parts, off) {
+			continue
+		}
+		p := parts[0]
+		r.problems.WarnWith(e.At, "not-as-told", d.Mark+" is to be read with "+source.Quote(m[0])+", and "+p.Called()+" is on at "+e.Step.Name(), p.Off[0].At, "comes off here",
+			"read it while it is off")
+		return
+	}
+}
+
+// calledBy lists the parts whose name ends with a word, before what it is part of: the cap
+// is the bracket cap, never the bolt of the cap.
+func (r *report) calledBy(word string, at job.Place) []*job.Part {
+	var out []*job.Part
+	for _, p := range r.job.Parts {
+		if p.Aid || !p.Place.Agrees(at) {
+			continue
+		}
+		if strings.EqualFold(strings.TrimSuffix(job.LastWord(r.job.InEnglish(p.Name)), "s"), strings.TrimSuffix(word, "s")) {
+			out = append(out, p)
+		}
+	}
+	return out
+}
