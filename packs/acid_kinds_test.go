@@ -9,70 +9,66 @@ import (
 )
 
 // The acid test of the order of work: in every definition that check is silent about
-// two neighbouring steps are changed over, a verb is moved to another step, or dropped.
+// two neighbouring steps are changed over, a verb is moved to another step, or dropped, and
+// the like (acid_moves_test.go).
 // Each mutant is told by check, or the step is printed as free to move that way, or its
 // kind is on the list below of what nothing in the definition can tell.
 //
 // Before the laws of order were written check told 1551 of 2553 mutants (61 %), and 15
-// were printed as free.
+// were printed as free; before those of verbs at the wrong step 2177 of 2868 (76 %), and
+// 17. Verbs of one step changed over, steps moved over the end of a section and containers
+// changed over are counted since then.
 //
 // A third of the mutants is tried; with ACID_FULL=1 all of them.
 
 // A silence is a kind of mutant that check may be silent about.
 type silence struct {
-	most int // of all mutants of the kind
+	most int // in a hundred mutants of the kind
 	why  string
 }
 
-const (
-	ownReasons = "the reasons of a verb are the after: lines of its step; at another step it has those of that one"
-	byHand     = "where it is done is the choice of the author; nothing else in the definition hangs on it"
-	guarded    = "where a guard begins and ends is bound by the laws of guards alone, not by parts and readings"
-	generated  = "a generated row does it then"
-)
-
+// silences are what check may be silent about, as a share: a definition that is added
+// changes the counts and not the shares. The shares are those of all mutants, rounded up.
 var silences = map[string]silence{
-	"drop close":                           {1, generated},
-	"drop count-all":                       {4, byHand},
-	"drop empty":                           {6, "the closing row of the section asks for it then"},
-	"drop fit":                             {1, generated},
-	"drop leave-out":                       {1, "the part goes back later all the same"},
-	"drop lift":                            {3, "of a load that so many people may carry, or that the next step of its lift raises in one go"},
-	"drop loosen":                          {29, "taking the fasteners out loosens them"},
-	"drop match-marks":                     {12, byHand},
-	"drop measure":                         {2, "of a reading whose limit is worked out, or that is written down as found where it is set"},
-	"drop permit":                          {11, "a permit of the site that no caution of the step asks for"},
-	"drop remove":                          {6, "the part stays on; what else the step moves is moved all the same"},
-	"drop set":                             {1, generated},
-	"drop tighten":                         {1, generated},
-	"drop tool-count":                      {5, guarded},
-	"move close":                           {13, guarded},
-	"move count-all":                       {12, byHand},
-	"move empty":                           {11, byHand},
-	"move fit":                             {24, ownReasons},
-	"move fit-for-now":                     {16, "what is on for a while only must come out again"},
-	"move heat":                            {2, "to a step that moves the same part"},
-	"move hold":                            {76, "who looks, and when, is the choice of the author; what stands above it is bound to stay there"},
-	"move judge":                           {1, byHand},
-	"move leave-out":                       {1, byHand},
-	"move lock":                            {7, guarded},
-	"move lift":                            {1, "the load is raised by the next step, and no hand goes in under it before"},
-	"move loosen":                          {33, "earlier than needed, before anything it holds has moved"},
-	"move match-marks":                     {37, "earlier than needed, while the part is in its place"},
-	"move measure":                         {35, ownReasons},
-	"move open":                            {26, guarded},
-	"move permit":                          {46, guarded},
-	"move remove":                          {90, ownReasons},
-	"move set":                             {38, ownReasons},
-	"move stacks":                          {10, "what a stack is made of is told in words"},
-	"move take-out-again":                  {14, "what is on for a while only must come out again"},
-	"move tighten":                         {24, "later than needed, while nothing stands in front of it"},
-	"move tool-count":                      {26, guarded},
-	"move unlock":                          {5, guarded},
-	"swap reverse":                         {3, "neither section was reached through the other"},
-	"swap sections":                        {17, "no step of the one says that it comes after one of the other"},
+	"drop empty":                           {100, "the closing row of the section asks for it then"},
+	"drop fit":                             {2, "a reverse: line fits it then, by a row of its own"},
+	"drop leave-out":                       {100, "the part goes back later all the same"},
+	"drop lift":                            {12, "of a load that so many people may carry, or that the next step of its lift raises in one go"},
+	"drop loosen":                          {94, "the step takes the fasteners out, which loosens them"},
+	"drop match-marks":                     {100, "nothing else in the definition hangs on a mark, and other definitions mark by words and a photograph"},
+	"drop measure":                         {3, "of a reading whose limit is worked out, or that is written down as found where it is set"},
+	"drop remove":                          {7, "the part stays on, and nothing says that it is in the way: no behind: at what lies under it"},
+	"drop tighten":                         {9, "of a joint that a reverse: line tightens, or that was loosened by no step"},
+	"drop tool-count":                      {29, "another step below counts the tools before a lock comes off, and nobody can be in the opening"},
+	"move close":                           {14, "within the time in which nothing is done in it, or at a step that puts nothing of it back"},
+	"move empty":                           {26, "later than needed, or earlier, while it is empty and no lock is off"},
+	"move fit":                             {9, "earlier or later at steps that put back what is in nobody's way: no behind:, or after the words of the same step"},
+	"move fit-for-now":                     {33, "an aid: nothing says what it is put to, so nothing tells when it is wanted"},
+	"move heat":                            {4, "to a step that moves the same part"},
+	"move hold":                            {86, "who looks, and when, is the choice of the author; what stands above it is bound to stay there"},
+	"move judge":                           {50, "at another step between the last of its readings and the first piece that goes back"},
+	"move leave-out":                       {25, "at another step while the part is off"},
+	"move lift":                            {2, "the load is raised by the next step, and no hand goes in under it before"},
+	"move loosen":                          {22, "earlier than needed, below the lock, before anything it holds has moved or is read"},
+	"move match-marks":                     {23, "earlier than needed, below the lock, while the part stands as it ran"},
+	"move measure":                         {11, "while its faces are there and held; or of what lies between no two parts: levels, temperatures, run marks"},
+	"move open":                            {15, "nothing closes it that is a part, or the cover comes off at the other step as well"},
+	"move permit":                          {6, "to the step below the locking, or to one that locks, before any work is done"},
+	"move remove":                          {8, "to the step above or below, as the last it does, where nothing lies under it by behind: and its words are those of the other step or tell nothing"},
+	"move set":                             {21, "later than needed, while its faces are there and held; or of what lies between no two parts"},
+	"move stacks":                          {13, "earlier than needed, below the lock, before any of it has come off"},
+	"move step to the section above":       {28, "the order that is written is all that is said of it: it names no step that it passes, and moves nothing that they move"},
+	"move step to the section below":       {23, "the order that is written is all that is said of it: it names no step that it passes, and moves nothing that they move"},
+	"move take-out-again":                  {28, "an aid: nothing says what it is put to, so nothing tells when it is done with"},
+	"move tighten":                         {9, "later than needed, while nothing stands in front of it, hangs on it, is read on it, and no lock comes off"},
+	"move tool-count":                      {25, "another step counts the tools before a lock comes off; where more often is the choice of the author"},
+	"swap into":                            {28, "two containers, or two pockets of one, of the same place: which part lies in which is the choice of the author"},
+	"swap reverse":                         {38, "neither section was reached through the other"},
+	"swap sections":                        {14, "no step of the one says that it comes after one of the other, and no part, opening or reading binds them"},
 	"swap steps, the lower with after:":    {2, "one of the two has a hold, which nothing binds to its place"},
-	"swap steps, the lower without after:": {5, "the order that is written is all that is said of the two"},
+	"swap steps, the lower without after:": {37, "the order that is written is all that is said of the two"},
+	"swap verbs":                           {62, "both are done in one step, and neither ends what the other needs: a reading of a part that is out, a lock and a permit, two parts in nobody's way"},
+	"turn section round":                   {12, "its steps are at different places of the machine, and none says that it comes after another"},
 }
 
 func TestAcidOrder(t *testing.T) {
@@ -130,13 +126,14 @@ func TestAcidOrder(t *testing.T) {
 		k := kinds[n]
 		left := k.all - k.told - k.free
 		t.Logf("%-40s %4d, told %4d, free %3d, silent %3d %s", n, k.all, k.told, k.free, left, silences[n].why)
-		if left > silences[n].most {
-			t.Errorf("check is silent about %d mutants of the kind %q, %d are allowed", left, n, silences[n].most)
+		// Of a third of the mutants a few more may happen to be silent than of all.
+		if most := (silences[n].most*k.all+99)/100 + map[bool]int{true: 0, false: 3}[every == 1]; left > most {
+			t.Errorf("check is silent about %d of %d mutants of the kind %q, %d are allowed: %d in a hundred", left, k.all, n, most, silences[n].most)
 		}
 	}
 	t.Logf("%d mutants, %d told, %d printed as free to move, %d silent: %.1f %% told or free", sum.all, sum.told, sum.free, sum.all-sum.told-sum.free, 100*float64(sum.told+sum.free)/float64(sum.all))
-	if (sum.told+sum.free)*100 < sum.all*70 {
-		t.Errorf("check tells %d of %d mutants, and %d are printed as free; seven in ten must be", sum.told, sum.all, sum.free)
+	if (sum.told+sum.free)*100 < sum.all*78 {
+		t.Errorf("check tells %d of %d mutants, and %d are printed as free; 78 in a hundred must be", sum.told, sum.all, sum.free)
 	}
 }
 

@@ -81,6 +81,7 @@ func orderMutants(t *testing.T, data []byte) []orderMutant {
 		}
 	}
 	m.verbs()
+	m.moves()
 	return m.out
 }
 

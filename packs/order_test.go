@@ -130,9 +130,9 @@ func (p *pile) cannot() string {
 		}
 	}
 	for i, has := range p.has {
-		// A mark may be made at any time while the part is in its place.
-		if m := at[pileAct{"mark", i}]; has["mark"] && m > at[pileAct{"remove", i}] && m < at[pileAct{"fit", i}] {
-			return fmt.Sprintf("part %d is marked while it is off", i)
+		// A mark is made while the part stands where it ran: not when it is off, nor back.
+		if m := at[pileAct{"mark", i}]; has["mark"] && m > at[pileAct{"remove", i}] {
+			return fmt.Sprintf("part %d is marked when it has come off", i)
 		}
 		for v := 2; v < len(pileVerbs); v++ {
 			for u := 1; u < v; u++ {

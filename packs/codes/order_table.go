@@ -19,6 +19,7 @@ var orderCodes = []Entry{
 	{"seen-too-late", "A mark is made, or an order written down, when nothing stands as it ran.", "Do it at the step that takes the parts off, or above it."},
 	{"pack-shut-in", "A pack of shims is measured as found while it is in its place.", "Measure it at the step that takes it out, or below."},
 	{"read-loose", "A reading between parts is taken while the joint that holds one of them is loose.", "Measure above loosen:, set below tighten:, or say under with: how it is read."},
+	{"scrapped-unjudged", "A part that is renewed only if something is found on it goes to scrap as it comes off.", "Lay it into a container, or write renew: always."},
 	{"said-elsewhere", "A verb or a part stands at a step that does not speak of it, and another step speaks of it.", "Move it there, or say in the words of its own step what is done."},
 	{"said-not-done", "The words of a step tell of counting or locking, and the step has no key for it.", "Write the key, or say it in other words."},
 }

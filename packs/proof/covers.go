@@ -95,3 +95,18 @@ func (r *report) closedEarly(o *job.Opening) bool {
 		"close: ["+o.Key+"] at "+back.Step.No)
 	return true
 }
+
+// covers binds the step at which an opening is closed to those that put back what came off
+// when it was opened.
+func (b *binder) covers() {
+	for _, o := range b.job.Openings {
+		if o.OpenedAt == nil {
+			continue
+		}
+		for _, m := range o.OpenedAt.Remove {
+			if back := m.PutBack(); back != nil {
+				b.before(back.Step, o.ClosedAt, job.Bind{Kind: job.BoundPart, Part: m.Part})
+			}
+		}
+	}
+}

@@ -14,7 +14,7 @@ func (r *report) checkHeldReading() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, e := range r.walk.Events {
 		d := e.Dim
-		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || d.From.Part == nil || d.To.Part == nil || d.State != (job.State{}) || e.Step.Bench || e.Step.Until != nil || told[e.At] {
+		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || d.From.Part == nil || d.To.Part == nil || d.State != (job.State{}) || e.Step.Bench || told[e.At] {
 			continue
 		}
 		for _, p := range walk.HangsOn(d) {

@@ -57,8 +57,8 @@ func (r *report) otherPlace(m *job.Move, told map[source.Pos]bool) {
 	}
 	wrong := !c.Place.Agrees(p.Place)
 	for _, pl := range r.job.Places {
-		// A pocket that is called as a place is for what comes from there.
-		wrong = wrong || m.To.Pocket == pl.Label && !pl.Agrees(p.Place.Or(m.Step.Place))
+		// A pocket that is called as a place is for what comes from there: DE, DE-DIS, crown-L.
+		wrong = wrong || slices.Contains(strings.Split(m.To.Pocket, "-"), pl.Label) && !pl.Agrees(p.Place.Or(m.Step.Place))
 	}
 	if wrong {
 		told[m.At] = true

@@ -50,6 +50,7 @@ var Laws = []Law{
 	{"emptied", "every container is filled by a step and emptied by one, and is empty where it must be", (*report).containers},
 	{"kept", "what is taken off can be told apart where it lies", (*report).checkKept},
 	{"parts", "the parts of each place lie in its own containers, old ones are counted, and what is told twice is told the same", (*report).checkThings},
+	{"unjudged", "what is renewed only if something is found on it does not go to scrap as it comes off", (*report).checkUnjudged},
 	{"sets", "a matched set stays whole", (*report).checkSets},
 	{"judged", "a set is judged after its last reading and before its first piece goes back", (*report).checkJudged},
 	{"locked", "parts are moved only while every isolation is locked", (*report).checkLocked},

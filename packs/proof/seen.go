@@ -81,3 +81,19 @@ func (r *report) checkPackSeen() {
 			"measure: ["+e.Dim.Base+"] at "+p.Off[0].Step.No)
 	}
 }
+
+// seen binds the step that writes down the order of a stack to those that take its pieces
+// off.
+func (b *binder) seen() {
+	for _, st := range b.walk.Steps {
+		for _, k := range st.Stacks {
+			for _, t := range b.walk.Steps {
+				for _, m := range t.Remove {
+					if m.Part.Place.Agrees(k.Place) && slices.ContainsFunc(k.Pieces, func(piece string) bool { return strings.TrimSpace(piece) != "" && named(m.Part, piece) }) {
+						b.before(st, t, job.Bind{Kind: job.BoundPart, Part: m.Part})
+					}
+				}
+			}
+		}
+	}
+}
