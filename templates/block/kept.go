@@ -11,7 +11,7 @@ type Kept struct {
 	within int     // so many things within each other are being set
 	// inner are the keys of what is kept within a thing that is being set: what that has
 	// taken of it is in its own pieces, and the rest is forgotten when it is set.
-	inner []keptKey
+	inner  []keptKey
 	shared map[keptKey]*shared
 }
 
@@ -59,7 +59,10 @@ func (c *Composer) Once(key any, set func() []layout.Piece) []layout.Piece {
 		k = kept{pieces, c.Kept.asked}
 		c.Kept.keep(at, k)
 	}
-	c.Kept.asked = appendNew(outer, k.asked)
+	c.Kept.asked = nil
+	if c.Kept.within > 0 {
+		c.Kept.asked = appendNew(outer, k.asked) // what this stands in is set again as well
+	}
 	return k.pieces
 }
 
