@@ -28,7 +28,7 @@ var mostListed = map[string][2]float64{
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {25, 26},
+	"bevel-gearbox.yaml": {26, 27},
 	"exhaust-fan.yaml":   {10, 10},
 	"storm-pump.yaml":    {31, 33},
 	"triplex-pump.yaml":  {31, 32},
@@ -88,7 +88,8 @@ func fillOf(t *testing.T, name string, frames []layout.Frame) (work, full, inSte
 			share[p.Sheet] += p.Used / f.Room
 		}
 		if f.Sheet == "traveler" || f.Sheet == "reassembly" {
-			work++ // both may share a page
+			work++ // both may share a page, and the last one lists
+			full += int(100 * f.Used / f.Room)
 		}
 		if f.Parted {
 			parted[f.Sheet]++
@@ -99,7 +100,6 @@ func fillOf(t *testing.T, name string, frames []layout.Frame) (work, full, inSte
 		t.Logf("  %-11s on %2d pages, takes %4.1f of them, %d begin in a step", s, pages[s], float64(share[s]), parted[s])
 	}
 	for _, s := range []string{"traveler", "reassembly"} {
-		full += int(100 * share[s])
 		inStep += parted[s]
 	}
 	return work, full, inStep
