@@ -14,11 +14,11 @@ import (
 // sectionHead is the heading of a section: its number, name, place and the side
 // it is seen from.
 func (c *composer) sectionHead(s *job.Section) layout.Block {
-	return layout.Above(0.3, c.sectionLine(s), c.Rule(layout.Heavy)).Pad(0, 0, 0.4, 0)
+	return layout.Above(0.3, c.sectionLine(s), c.Rule(layout.Heavy)).Pad(0, 0, 0.2, 0)
 }
 
 // sectionGap is the room above it.
-const sectionGap layout.Mm = 2
+const sectionGap layout.Mm = 1.4
 
 // sectionAgain is the heading as it stands on each page that the section runs on to: in
 // the head of the page, with room beside it for the step that goes on, or below where it

@@ -15,8 +15,9 @@ import (
 func (c *Composer) Caution(n *job.Caution) layout.Block {
 	n = c.Note(n)
 	text := cmp.Or(n.Short, n.Avoid)
-	note := c.shortCaution(n, shortNote, text)
-	if low := c.shortCaution(n, lowNote, text); low.H < note.H-0.5 {
+	full := c.W.Cautions.InFull.With(c.Page("caution " + n.Key))
+	note := c.shortCaution(n, shortNote, text, full)
+	if low := c.shortCaution(n, lowNote, text, full); low.H < note.H-0.5 {
 		note = low
 	}
 	return note
@@ -32,7 +33,8 @@ func (c *Composer) CautionAgain(n *job.Caution) layout.Block {
 	if head, _, more := strings.Cut(text, ". "); more {
 		first = head + "."
 	}
-	all, again := c.shortCaution(n, lowNote, text), c.shortCaution(n, lowNote, first)
+	full := c.W.Front.PageNo.With(c.Page("caution " + n.Key)) // that the whole text stands there has been said
+	all, again := c.shortCaution(n, lowNote, text, full), c.shortCaution(n, lowNote, first, full)
 	if all.H < again.H+0.5 {
 		return all
 	}
@@ -75,11 +77,12 @@ func (c *Composer) CautionsInRow(notes []*job.Caution) layout.Block {
 	return all.Pad(0.5, 1.5, 0.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
-// shortCaution is a note before a step with its panel and signs in a height.
-func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text string) layout.Block {
+// shortCaution is a note before a step with its panel and signs in a height; full says where
+// the whole text stands.
+func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text, full string) layout.Block {
 	runs := []layout.Run{
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, text),
-		layout.T(layout.Sub, "  "+c.W.Cautions.InFull.With(c.Page("caution "+n.Key))),
+		layout.T(layout.Sub, "  "+full),
 	}
 	runs = append(runs, c.Under("", func(s *Second) string { return s.NoteText(n) })...)
 	signs := c.Signs(n, high)

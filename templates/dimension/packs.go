@@ -56,23 +56,25 @@ func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layou
 		out = append(out, done(b))
 	}
 	sides := packSides(e)
+	leaves := materials(c, e.d, widths[:len(widths)-1], len(sides) > 1, room) // each below its leaf, as a cell of it
+	rest := append(append(limitOf(c, e.d, k.back, k.before, room).boxes, ends...), extraItems(c, e.d, e.sides)...)
+	rest = append(rest, k.verdict(e, w)...)
+	if one := layout.Beside(layout.GapX, append([]layout.Block{leaves}, rest...)...); len(rest) == 1 && one.W <= room {
+		leaves, rest = one, nil
+	}
 	for i, s := range sides {
 		label := textLine(c, e.d, layout.Caption, leafName(c, e.d, s))
 		if i == 0 {
 			label = layout.Above(0, textLine(c, e.d, layout.SubBold, e.d.Mark), label)
 		}
 		label.W = labelW
-		out = append(out, done(layout.Middle(labelGap, label, cells(leafBoxes(c, e.d, s), widths))))
+		row := layout.Middle(labelGap, label, cells(leafBoxes(c, e.d, s), widths))
+		if i == len(sides)-1 {
+			row = layout.Above(0, row, leaves.At(labelW+labelGap, 0))
+		}
+		out = append(out, done(row))
 	}
-	inset := func(b sized) sized {
-		return sized{b.w + labelW + labelGap, b.h, b.empty, b.misfits, func() layout.Block { return b.make().At(labelW+labelGap, 0) }}
-	}
-	row := []layout.Block{materials(c, e.d, widths[:len(widths)-1], len(sides) > 1, room)}
-	rest := append(append(limitOf(c, e.d, k.back, k.before, room).boxes, ends...), extraItems(c, e.d, e.sides)...)
-	if rest = append(rest, k.verdict(e, w)...); len(rest) == 1 {
-		return append(out, inset(flowRow(append(row, rest...), room)), k.warm(e, room))
-	}
-	return append(out, inset(done(row[0])), flowRow(rest, labelW+labelGap+room), k.warm(e, room))
+	return append(out, flowRow(rest, labelW+labelGap+room), k.warm(e, room))
 }
 
 // packSides are the sides of a pack: the difference is that of the sums.

@@ -26,7 +26,7 @@ func holdBar(c *block.Composer, st *job.Step) layout.Block {
 	text.W = width
 	row := layout.Middle(4, holdBars(h), text, boxes)
 	row.W = c.Span - 4
-	return row.Pad(0.9, 2, 0.9, 2).Border(layout.Rect{Weight: layout.Heavy}).Anchored("hold " + mark)
+	return row.Pad(0.7, 2, 0.7, 2).Border(layout.Rect{Weight: layout.Heavy}).Anchored("hold " + mark)
 }
 
 // holdBars is the hatched field that tells a hold from a step in grey too.

@@ -29,10 +29,6 @@ func noteParts(c *block.Composer, st *job.Step) []string {
 // head is what stands above the rows: cautions, the numbers, what is done.
 func (t *together) head() []layout.Piece {
 	out := notesAbove(t.Composer, notesOf(t.steps...))
-	gap := layout.Mm(1.5)
-	if len(out) == 0 {
-		gap = 2
-	}
 	first := t.steps[0]
 	runs := []layout.Run{layout.T(layout.StepNo, NumberOfAll(t.steps)), layout.T(layout.Body, "   ")}
 	runs = append(runs, common(t.Composer, first)...)
@@ -50,14 +46,14 @@ func (t *together) head() []layout.Piece {
 	}
 	opts := layout.ParaOpts{Ref: first.At}
 	if !t.reason {
-		return append(out, layout.Piece{Block: t.Para(t.Span, runs, opts).Pad(0, 0, 0.5, 0), Gap: gap})
+		return append(out, layout.Piece{Block: t.Para(t.Span, runs, opts).Pad(0, 0, 0.5, 0), Gap: headGap})
 	}
 	box := t.WideBox(layout.RoleWords, extraWidth(t.Composer, extra{caption: t.W.Step.NotTaken}), 1, t.W.Step.NotTaken, first.At)
 	opts.NotchW, opts.NotchH = box.W+textGap, box.H
 	para := t.Para(t.Span, runs, opts)
 	row := layout.Overlay(para, box.At(t.Span-box.W, 0))
 	row.W, row.H, row.Base = t.Span, max(para.H, box.H), para.Base
-	return append(out, layout.Piece{Block: row.Pad(0, 0, 0.5, 0), Gap: gap})
+	return append(out, layout.Piece{Block: row.Pad(0, 0, 0.5, 0), Gap: headGap})
 }
 
 // reasonInHead reports whether the head has the box for readings not taken: of few readings

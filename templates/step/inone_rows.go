@@ -108,8 +108,8 @@ func (t *together) signedRow(i int, rs []run) []layout.Piece {
 	width := t.Span - block.NumberWidth - boxes.W - textGap
 	text := t.placeLines(st, width)
 	n := inRow(rs)
-	beside := layout.Above(1, append(text, runLines(rs[:n], width)...)...)
-	full := layout.Above(1, text...)
+	beside := layout.Above(lineGap, append(text, runLines(rs[:n], width)...)...)
+	full := layout.Above(lineGap, text...)
 	below := t.belowRow(rs[:n])
 	if max(full.H, boxes.H)+Height(below) < max(beside.H, boxes.H) {
 		beside = full

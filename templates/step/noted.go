@@ -18,7 +18,7 @@ func noted(c *block.Composer, st *job.Step) []layout.Block {
 		if len(lines) == 0 {
 			return nil
 		}
-		return []layout.Block{lines[0].At(block.NumberWidth, layout.GapY-1).Anchored("marks " + st.No)}
+		return []layout.Block{lines[0].At(block.NumberWidth, 0).Anchored("marks " + st.No)}
 	}
 	var out []layout.Block
 	if len(st.Marks) > 0 {
@@ -35,7 +35,7 @@ func noted(c *block.Composer, st *job.Step) []layout.Block {
 		out = append(out, stackBlock(c, k, st, width).Anchored("stack "+k.Mark))
 	}
 	for i := range out {
-		out[i] = out[i].At(block.NumberWidth, layout.GapY-1) // from the boxes above
+		out[i] = out[i].At(block.NumberWidth, 0)
 		if i == 0 {
 			out[i] = out[i].Anchored("marks " + st.No)
 		}

@@ -24,10 +24,7 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 	for i := range first {
 		full[i] = linesBelow(c, first[i:i+1])
 	}
-	take := func(s signOff, r layout.Block, rest []layout.Piece) {
-		if short := layout.GapY - 0.2 - (r.H - s.number.H); st.Hours != nil && short > 0 {
-			r = r.Pad(0, 0, short, 0) // from the box for hours
-		}
+	take := func(r layout.Block, rest []layout.Piece) {
 		misfits := len(r.Misfits)
 		for _, p := range rest {
 			misfits += len(p.Block.Misfits)
@@ -42,16 +39,19 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 		lines := textLines(c, st, width)
 		for beside := range len(first) + 1 {
 			// Some runs stand beside the boxes, the rest below them over the whole width.
-			text := layout.Above(1, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
+			text := layout.Above(lineGap, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
 			text.W = width
-			take(s, layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), slices.Concat(full[beside:]...))
+			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), slices.Concat(full[beside:]...))
 		}
 		if st.If == nil && st.OnlyIf == nil {
-			take(s, around(c, st, s), slices.Concat(full...))
+			take(around(c, st, s), slices.Concat(full...))
 		}
 	}
 	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below
 }
+
+// lineGap is the room between the lines of a step.
+const lineGap layout.Mm = 0.6
 
 // A signOff is one way to set the boxes in the head of a step: those below its number,
 // and those at the right end.
@@ -134,7 +134,7 @@ func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
 	width := c.Span - block.NumberWidth
 	text := c.Para(width, textRuns(c, st), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: s.boxes.H})
 	text = text.Pad(0, 0, max(0, s.boxes.H-text.H), 0)
-	text = layout.Above(1, append([]layout.Block{text}, underWords(c, st, width)...)...)
+	text = layout.Above(lineGap, append([]layout.Block{text}, underWords(c, st, width)...)...)
 	row := layout.Overlay(s.number, text.At(block.NumberWidth, 0), s.boxes.At(c.Span-s.boxes.W, 0))
 	row.W, row.H = c.Span, max(s.number.H, text.H)
 	return row
@@ -180,7 +180,7 @@ func runLines(rs []run, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, r := range rs {
 		if lines := r.lines(width); r.ruled {
-			out = append(out, layout.Above(0, lines...).Pad(ruledGap-1, 0, 0, 0))
+			out = append(out, layout.Above(0, lines...).Pad(ruledGap-lineGap, 0, 0, 0))
 		} else {
 			out = append(out, lines...)
 		}
@@ -202,15 +202,15 @@ func linesBelow(c *block.Composer, rs []run) []layout.Piece {
 			for i, row := range rows {
 				p := layout.Piece{Block: row.At(block.NumberWidth, 0)}
 				if i == 0 {
-					p.Gap = 1 // more where boxes stand right above
+					p.Gap = blockGap // more where boxes stand right above
 				}
 				out = append(out, p)
 			}
 			continue
 		}
-		full := layout.Above(1, rows...)
+		full := layout.Above(lineGap, rows...)
 		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width)} {
-			if one := layout.Above(1, several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
+			if one := layout.Above(lineGap, several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
 				full = one
 			}
 		}
@@ -255,7 +255,7 @@ func inRows(r run, width layout.Mm) []layout.Block {
 		lines[i] = l.Fill(width, l.H, 0, 0)
 	}
 	for n := parts - 1; n >= 3; n-- {
-		one := width * layout.Mm(n) / parts
+		one := (width+layout.GapX)*layout.Mm(n)/parts - layout.GapX // so that halves and thirds fill a row
 		for i, l := range r.lines(one) {
 			if l.H <= most[i] && l.W <= one+0.01 && len(l.Misfits) == 0 && lines[i].W > one {
 				lines[i] = l.Fill(one, l.H, 0, 0)

@@ -124,7 +124,7 @@ func stoodBefore(st *job.Step, n *job.Caution) bool {
 func runPieces(c *block.Composer, r run) []layout.Piece {
 	var out []layout.Piece
 	for i, b := range r.blocks {
-		p := layout.Piece{Block: b, Gap: 1}
+		p := layout.Piece{Block: b, Gap: blockGap}
 		if i > 0 && b.W == c.Span && r.blocks[i-1].W == c.Span {
 			p.Gap = 0 // frames share their line
 		}
@@ -166,6 +166,9 @@ const cautionGap layout.Mm = 1.2
 
 // headGap is the room above the head of a step, endGap that above the line that ends it.
 const headGap, endGap layout.Mm = 0.7, 0.6
+
+// blockGap is the room above a block of a step.
+const blockGap layout.Mm = 0.7
 
 // boxRoom is the room that a block has above its first box to write in, and below its last,
 // in whatever way it is set on two pages; boxes to tick may stand closer.
