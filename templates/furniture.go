@@ -47,8 +47,8 @@ func (c *composer) head(title string, plateW layout.Mm, work bool, page, total i
 }
 
 // workHead is the plate, machine and job of a sheet of work in one line, and the room for
-// the section that goes on. Where both sheets of work share a page its plate names both if
-// the head is as high as elsewhere, else the one that the page begins with.
+// the section that goes on. Where several sheets share a page its plate names them if the
+// head is as high as elsewhere, else the one that the page begins with.
 func (c *composer) workHead(title string, width layout.Mm, page, total int) layout.Block {
 	edition := c.edition()
 	set := func(title string) layout.Block {
@@ -57,8 +57,8 @@ func (c *composer) workHead(title string, width layout.Mm, page, total int) layo
 		line := layout.Middle(0, plate, layout.Space(plateGap, 1), titles, layout.Space(2, 1), c.pageNo(page, total))
 		return layout.Above(0, line, edition.Fill(width, max(runningH, edition.H), 1, 0.5))
 	}
-	begins, _, _ := strings.Cut(title, " ·\n")
-	one := set(begins)
+	begins, _, _ := strings.Cut(title, "\n")
+	one := set(strings.TrimRight(begins, " ·–"))
 	if both := set(strings.ReplaceAll(title, "\n", " ")); both.H <= one.H && both.W <= one.W+0.01 {
 		return both
 	}

@@ -20,7 +20,10 @@ func TestBoxesOfWorkApart(t *testing.T) {
 	for _, starter := range starters(t) {
 		for _, paper := range papers {
 			_, pack := composed(t, starter, templates.Options{Paper: paper})
-			for i, f := range pack.Pages.Pages {
+			for _, f := range pack.Pages.BySheet() {
+				if f.Sheet != "traveler" && f.Sheet != "reassembly" {
+					continue
+				}
 				var boxes [][4]layout.Mm
 				for _, part := range f.Parts {
 					if part.Sheet != "traveler" && part.Sheet != "reassembly" {
@@ -39,7 +42,7 @@ func TestBoxesOfWorkApart(t *testing.T) {
 							continue // cells of a ruled table
 						}
 						if across < layout.GapX-0.05 && down < layout.GapY-0.05 {
-							t.Errorf("%s %s page %d: boxes at %.1f,%.1f and %.1f,%.1f are %.1f and %.1f mm apart", starter, paper.Name, i+1, a[0], a[1], b[0], b[1], across, down)
+							t.Errorf("%s %s page %d: boxes at %.1f,%.1f and %.1f,%.1f are %.1f and %.1f mm apart", starter, paper.Name, f.Number, a[0], a[1], b[0], b[1], across, down)
 						}
 					}
 				}

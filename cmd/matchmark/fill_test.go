@@ -13,7 +13,7 @@ import (
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {51, 53},
 	"exhaust-fan.yaml":   {19, 21},
-	"storm-pump.yaml":    {64, 69},
+	"storm-pump.yaml":    {64, 68},
 	"triplex-pump.yaml":  {53, 57},
 }
 
@@ -28,7 +28,7 @@ var mostListed = map[string][2]float64{
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {26, 26},
+	"bevel-gearbox.yaml": {26, 27},
 	"exhaust-fan.yaml":   {10, 10},
 	"storm-pump.yaml":    {31, 33},
 	"triplex-pump.yaml":  {30, 32},
@@ -36,7 +36,7 @@ var mostWork = map[string][2]int{
 
 // leastFull is how full the pages of work are at the least, and mostParted how many of a
 // hundred may begin in the middle of a step.
-const leastFull, mostParted = 81, 47
+const leastFull, mostParted = 82, 44
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held
@@ -88,7 +88,8 @@ func fillOf(t *testing.T, name string, frames []layout.Frame) (work, full, inSte
 			share[p.Sheet] += p.Used / f.Room
 		}
 		if f.Sheet == "traveler" || f.Sheet == "reassembly" {
-			work++ // both may share a page
+			work++ // both may share a page, and the last one lists
+			full += int(100 * f.Used / f.Room)
 		}
 		if f.Parted {
 			parted[f.Sheet]++
@@ -99,7 +100,6 @@ func fillOf(t *testing.T, name string, frames []layout.Frame) (work, full, inSte
 		t.Logf("  %-11s on %2d pages, takes %4.1f of them, %d begin in a step", s, pages[s], float64(share[s]), parted[s])
 	}
 	for _, s := range []string{"traveler", "reassembly"} {
-		full += int(100 * share[s])
 		inStep += parted[s]
 	}
 	return work, full, inStep
