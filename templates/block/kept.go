@@ -10,7 +10,7 @@ type Kept struct {
 	asked  []asked // by what is being set
 	within int     // so many things within each other are being set
 	// inner are the keys of what is kept within a thing that is being set: what that has
-	// taken of it is in its own pieces, and the rest is forgotten when it is set.
+	// taken of it is in its own pieces, and in a large job the rest is forgotten when it is set.
 	inner  []keptKey
 	shared map[keptKey]*shared
 }
@@ -66,6 +66,10 @@ func (c *Composer) Once(key any, set func() []layout.Piece) []layout.Piece {
 	return k.pieces
 }
 
+// mostPieces is of how many things what was set within them is kept for the next pass as well,
+// in which a few are set again: in a larger job memory is dearer.
+const mostPieces = 512
+
 // keep keeps what was set under a key.
 func (k *Kept) keep(at keptKey, set kept) {
 	k.pieces[at] = set
@@ -76,8 +80,10 @@ func (k *Kept) keep(at keptKey, set kept) {
 	for i := range set.pieces {
 		set.pieces[i].Block = set.pieces[i].Block.Settled()
 	}
-	for _, key := range k.inner {
-		delete(k.pieces, key)
+	if len(k.pieces) > mostPieces {
+		for _, key := range k.inner {
+			delete(k.pieces, key)
+		}
 	}
 	k.inner = k.inner[:0]
 }
