@@ -259,7 +259,7 @@ func TestEveryFastenerHasATickInEveryRound(t *testing.T) {
 			for _, s := range jb.Sections {
 				for _, st := range s.Steps {
 					if slices.ContainsFunc(st.Tighten, func(f job.Fastening) bool { return f.Joint == j }) {
-						want[j] = j.Count() * max(len(j.Rounds), 1)
+						want[j] += j.Count() * max(len(j.Rounds), 1)
 					}
 				}
 			}

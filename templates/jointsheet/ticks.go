@@ -153,8 +153,10 @@ func withSigns(c *block.Composer, j *job.Joint, tables []layout.Block) []layout.
 	return tables
 }
 
-// placeTicks set the ticks of a joint at each of its places, or at its only one.
+// placeTicks set the ticks of a joint at each of its places, or at its only one, for each
+// time that it is tightened.
 func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
+	g = eachTime(c.Job, g)
 	if len(g) > 2 && g[0].Count() <= fewBolts && g[0].Count() < len(roundsOf(g[0])) && g[0].Spec.BreaksLoose == nil {
 		return []layout.Block{placeTable(c, g)}
 	}
