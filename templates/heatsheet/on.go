@@ -17,6 +17,9 @@ func (s sheet) heatToLine() string {
 	case p.Cold != nil && !p.Cold.HubHeated:
 		return w.HeatOn.ChillCold
 	}
+	if low, high, ok := ladderEnds(p); ok {
+		return w.HeatOn.HeatToBy.With(u.TempUp(low), u.TempUp(high), u.AtMost(s.h.Limit.At))
+	}
 	return w.HeatOn.HeatTo.With(u.TempUp(p.SetTo), u.AtMost(s.h.Limit.At))
 }
 

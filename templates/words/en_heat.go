@@ -108,7 +108,8 @@ var englishHeatPull = HeatPull{
 
 // englishHeatOn are the words of HeatOn in English.
 var englishHeatOn = HeatOn{
-	Title: "Putting it on: %s", HeatTo: "Heat it to %s. Never above %s.", MakersFigure: "The maker's figure; worked out, %s is enough.",
+	Title: "Putting it on: %s", HeatTo: "Heat it to %s. Never above %s.",
+	HeatToBy: "Heat it to %s to %s, by the table below for the interference as measured. Never above %s.", MakersFigure: "The maker's figure; worked out, %s is enough.",
 	RoomLine:   "At %s it opens by %s over the interference on a shaft of %s.",
 	SoakLine:   "Warm through after about %s (%s).",
 	NoSoak:     "How long it takes to get warm through is not worked out: a probe at its coldest place says when.",

@@ -61,7 +61,7 @@ type HeatOn struct {
 	NotKnown                                                                         string
 	NoSoak, ChillCold, LadderTitle, LadderUpTo, LadderSetTo, LadderTooHot            string
 	Interference                                                                     string
-	Title, HeatTo, MakersFigure, RoomLine, SoakLine, CarryLine, GripsLine, ChillLine Sentence
+	Title, HeatTo, HeatToBy, MakersFigure, RoomLine, SoakLine, CarryLine, GripsLine, ChillLine Sentence
 	ColdRoom, ColdCarry, ColdGrips, NeverAbove, OrderFlame                           Sentence
 	ChillHot, AirLine, MostNitrogen, MostIce, Largest, Smallest                      Sentence
 
