@@ -43,7 +43,7 @@ type trial struct {
 	tooHot   bool    // ended at the skin limit
 	cracks   MPa     // ended at this tension at the bore of a brittle hub
 	diverged bool
-	skin     []Moment // kept only when asked for
+	skin     []Moment // of each step
 }
 
 type search struct {
@@ -143,10 +143,8 @@ func (s *search) edgeFrom(works trial, factor float64) trial {
 	return works
 }
 
-func (s *search) try(power float64) trial { return s.heat(power, false) }
-
-// heat runs one power; the moments are kept when record is set.
-func (s *search) heat(power float64, record bool) trial {
+// try runs one power.
+func (s *search) try(power float64) trial {
 	p := s.pull
 	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, s.grid)
 	b.putPower(power, p.depth())
@@ -160,9 +158,7 @@ func (s *search) heat(power float64, record bool) trial {
 		}
 		now := s.seen(b, true)
 		t.look(p, was, now)
-		if record {
-			t.skin = append(t.skin, now.Moment)
-		}
+		t.skin = append(t.skin, now.Moment)
 		if t.frees || t.tooHot || t.cracks > 0 {
 			return t
 		}

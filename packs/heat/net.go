@@ -144,24 +144,66 @@ func (n *net) assemble(dt, theta float64) {
 func (n *net) factor() {
 	for i, f := range n.first {
 		ri := n.m[n.row[i]+f : n.row[i]+i+1]
-		for j := f + 1; j < i; j++ {
+		for j := f; j < i; {
+			if j+4 <= i && n.reach(j, f) {
+				n.fourColumns(ri, j, f)
+				j += 4
+				continue
+			}
 			from := max(f, n.first[j])
 			rj := n.m[n.row[j]+from : n.row[j]+j]
-			x := ri[from-f : j-f]
+			x := ri[from-f:][:len(rj)]
 			sum := 0.0
 			for k, v := range rj {
 				sum += x[k] * v
 			}
 			ri[j-f] -= sum
+			j++
 		}
 		diag := ri[i-f]
-		for j := f; j < i; j++ {
-			v := ri[j-f] / n.d[j]
-			diag -= v * ri[j-f]
-			ri[j-f] = v
+		for k, d := range n.d[f:i] {
+			v := ri[k] / d
+			diag -= v * ri[k]
+			ri[k] = v
 		}
 		n.d[i] = diag
 	}
+}
+
+// reach tells whether the rows j to j+3 hold all columns from f on.
+func (n *net) reach(j, f int) bool {
+	return max(n.first[j], n.first[j+1], n.first[j+2], n.first[j+3]) <= f
+}
+
+// fourColumns takes the columns j to j+3 of a row that begins at f together: four
+// sums run beside each other in the time of one, each in the order of its terms.
+func (n *net) fourColumns(ri []float64, j, f int) {
+	x := ri[:j-f]
+	r0 := n.m[n.row[j]+f:][:len(x)]
+	r1 := n.m[n.row[j+1]+f:][:len(x)+1]
+	r2 := n.m[n.row[j+2]+f:][:len(x)+2]
+	r3 := n.m[n.row[j+3]+f:][:len(x)+3]
+	var s0, s1, s2, s3 float64
+	for k, v := range x {
+		s0 += v * r0[k]
+		s1 += v * r1[k]
+		s2 += v * r2[k]
+		s3 += v * r3[k]
+	}
+	k := len(x)
+	y := ri[k:][:4]
+	v := y[0] - s0
+	y[0] = v
+	s1 += v * r1[k]
+	s2 += v * r2[k]
+	s3 += v * r3[k]
+	v = y[1] - s1
+	y[1] = v
+	s2 += v * r2[k+1]
+	s3 += v * r3[k+1]
+	v = y[2] - s2
+	y[2] = v
+	y[3] -= s3 + v*r3[k+2]
 }
 
 // turn does one turn of Newton's method and returns the largest change it made.

@@ -27,9 +27,8 @@ func (s *search) pace(least trial) []Pace {
 	if first == 0 {
 		return nil
 	}
-	run := s.heat(least.power, true)
 	gate := func(by Second) Pace {
-		skin, start := skinAt(run.skin, by), s.pull.Hub.Start
+		skin, start := skinAt(least.skin, by), s.pull.Hub.Start
 		return Pace{by, min(skin+keptOfSkin*(skin-start), s.pull.stop())}
 	}
 	return []Pace{gate(first), gate(second)}

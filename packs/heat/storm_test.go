@@ -112,7 +112,7 @@ func TestStormPumpPlanTellsTheCrewWhatToSee(t *testing.T) {
 	}
 	// A mechanic who sees the pace has at least the least power: less power is
 	// slower at both times.
-	slow := s.heat(float64(plan.Band.Least)*0.9, true)
+	slow := s.try(float64(plan.Band.Least) * 0.9)
 	for _, q := range plan.Band.Pace {
 		if got := skinAt(slow.skin, q.By); got >= q.Skin {
 			t.Errorf("at %v s nine tenths of the least power bring %.1f °C, the pace is %.1f °C", q.By, float64(got), float64(q.Skin))

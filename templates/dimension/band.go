@@ -46,6 +46,7 @@ type frameOf struct {
 	whole  []layout.Block
 	height layout.Mm
 	in     func(span layout.Mm) layout.Block
+	part   func() []layout.Parting // ways to set it on two pages, where there are any
 }
 
 // pairGap is the room between two frames beside each other, pairSaves how much height
@@ -62,12 +63,13 @@ const smallShare layout.Mm = 0.42
 // paired sets frames: they stand below each other, two neighbours beside each other where
 // that saves height, so that the sum is the least. Of a pair only those shares of the width
 // are tried that shares names by its first frame; a nil one names all. It tells the shares
-// taken.
-func paired(frames []frameOf, span layout.Mm, shares map[int]int) ([]layout.Block, map[int]int) {
+// taken. The function part gives those that stay alone the ways to set them on two pages:
+// these cost much and are for blocks that are printed.
+func paired(frames []frameOf, span layout.Mm, shares map[int]int) (out []layout.Block, taken map[int]int, part func()) {
 	n := len(frames)
 	least := make([]layout.Mm, n+1) // of all from a frame
 	pairs := make([]layout.Block, n)
-	taken := map[int]int{}
+	taken = map[int]int{}
 	for i := n - 1; i >= 0; i-- {
 		least[i] = frames[i].height + least[i+1]
 		only, asked := shares[i]
@@ -82,9 +84,12 @@ func paired(frames []frameOf, span layout.Mm, shares map[int]int) ([]layout.Bloc
 			least[i], pairs[i], taken[i] = h, two, share
 		}
 	}
-	var out []layout.Block
+	alone := map[int]func() []layout.Parting{}
 	for i := 0; i < n; i++ {
 		if pairs[i].Empty() {
+			if frames[i].part != nil {
+				alone[len(out)] = frames[i].part
+			}
 			out = append(out, frames[i].whole...)
 			continue
 		}
@@ -95,7 +100,13 @@ func paired(frames []frameOf, span layout.Mm, shares map[int]int) ([]layout.Bloc
 		out = append(out, two)
 		i++
 	}
-	return out, taken
+	return out, taken, func() {
+		for i := range out {
+			if set := alone[i]; set != nil {
+				out[i].Partings = set()
+			}
+		}
+	}
 }
 
 // allShares is for all shares of the width.

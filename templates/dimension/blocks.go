@@ -121,9 +121,14 @@ func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) (plain, 
 		with = append(with, own...)
 		i = n
 	}
-	plain, shares := paired(frames, c.Span, nil)
+	plain, shares, part := paired(frames, c.Span, nil)
 	if why != (reason{}) {
-		within, _ = paired(with, c.Span, shares)
+		var parted func()
+		within, _, parted = paired(with, c.Span, shares)
+		parted()
+	}
+	if !free(plain, within) {
+		part() // else it is not printed
 	}
 	return plain, within
 }
@@ -223,7 +228,7 @@ func (k content) frameOf(kind Kind) frameOf {
 	if len(f.whole) > 1 || len(k.Job.Dims) > Many {
 		return f
 	}
-	f.whole[0].Partings = k.partings(kind)
+	f.part = func() []layout.Parting { return k.partings(kind) }
 	set := map[layout.Mm]layout.Block{}
 	f.in = func(span layout.Mm) layout.Block {
 		if b, known := set[span]; known {

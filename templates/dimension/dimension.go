@@ -112,17 +112,25 @@ func (k content) setRows(w way, width layout.Mm) sized {
 	if limit := k.limit(w, width); len(limit) > 0 {
 		out = append(out, flowRow(limit, width))
 	}
+	w.limitInHead = false // it changes nothing below the limit
+	return above(layout.GapY, append(out, once(k.tried.lists, rowsKey{w, width}, func() []sized { return k.lists(w, width) })...)...)
+}
+
+// lists are the boxes of like places: in rows or in a table, behind the packs that were
+// tried before.
+func (k content) lists(w way, width layout.Mm) []sized {
+	var out []sized
 	if d := k.d(); k.back && d.Shims != nil && len(d.Shims.Rows) > 0 {
 		out = append(out, done(packTable(k.Composer, d, width)))
 	}
 	list := k.placeList(w, width)
-	if packs := k.packs(w, width); !packs.empty && packs.h < list.h-0.5 {
+	if packs := once(k.tried.packs, placesKey{w.stacked, width}, func() sized { return k.packs(w, width) }); !packs.empty && packs.h < list.h-0.5 {
 		list = packs
 	}
 	if table := once(k.tried.places, placesKey{w.stacked, width}, func() sized { return k.placesTable(w, width) }); !table.empty && table.h < list.h-0.5 {
 		list = table
 	}
-	return above(layout.GapY, append(out, list)...)
+	return append(out, list)
 }
 
 // placeList has the rows of like places below each other, each behind its mark.

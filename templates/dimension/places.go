@@ -64,10 +64,12 @@ func (k content) inTable() bool {
 // not go into the width stands below the table, behind the mark of the place.
 func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
 	cols := k.placeCols(how)
-	var rows []placeRow
-	for i := range k.entries {
-		rows = append(rows, k.placeRows(&k.entries[i], w, how)...)
-	}
+	rows := once(k.tried.placed, placedKey{w.stacked, how, k.Span}, func() (rows []placeRow) {
+		for i := range k.entries {
+			rows = append(rows, k.placeRows(&k.entries[i], w, how)...)
+		}
+		return rows
+	})
 	widths := make([]layout.Mm, len(cols))
 	labelW := layout.Mm(0)
 	for _, r := range rows {

@@ -17,12 +17,22 @@ type tried struct {
 	verdicts map[verdictKey][]layout.Block
 	byHand   map[boxesKey]handSet
 	places   map[placesKey]sized
+	packs    map[placesKey]sized
 	rows     map[rowsKey]sized
+	lists    map[rowsKey][]sized
+	placed   map[placedKey][]placeRow
+	ways     map[bool][]way // all, under true
 }
 
 type placesKey struct {
 	stacked bool
 	width   layout.Mm
+}
+
+type placedKey struct {
+	stacked bool
+	how     placesWay
+	span    layout.Mm
 }
 
 type rowsKey struct {
@@ -55,7 +65,8 @@ func newTried() tried {
 	return tried{
 		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, texts: map[bool]headText{}, heads: map[headKey]layout.Block{},
 		limits: map[headKey][]layout.Block{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
-		byHand: map[boxesKey]handSet{}, places: map[placesKey]sized{}, rows: map[rowsKey]sized{},
+		byHand: map[boxesKey]handSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[rowsKey]sized{},
+		lists: map[rowsKey][]sized{}, placed: map[placedKey][]placeRow{}, ways: map[bool][]way{},
 	}
 }
 

@@ -42,7 +42,7 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 			least, lowest = b, h
 		}
 	}
-	ways, many := k.ways(), len(k.Job.Dims) > Many
+	ways, many := once(k.tried.ways, true, k.ways), len(k.Job.Dims) > Many
 	if many {
 		ways = append([]way{ways[0], ways[len(ways)/2]}, ways...)
 	}
