@@ -38,7 +38,7 @@ steps:
       - {step: nut, do: Take the nut off., remove: [nut], into: C1}
   - section: In
     steps:
-      - {step: back, do: WORDS, fit: [nut]}
+      - {step: back, do: "WORDS", fit: [nut]}
       - {step: run, do: Take the locks off by name., unlock: [motor]}
 `
 	for words, want := range map[string]bool{
@@ -97,6 +97,38 @@ func TestPermitBesideALift(t *testing.T) {
 	for text, want := range map[string]bool{lift: true, entry: false} {
 		if got := slices.Contains(toldCodes(t, text, ""), "no-lift-permit"); got != want {
 			t.Errorf("no-lift-permit: told %t, want %t", got, want)
+		}
+	}
+}
+
+// One part is judged at the end of putting back, and the words name it; every part that was
+// back by then was told of.
+func TestDecidedOfOnePart(t *testing.T) {
+	const text = lawHead + `
+parts:
+  cover: {name: Casing cover, mass: 6 kg}
+  cap: {name: Bearing cap, mass: 4 kg}
+containers:
+  C1: {name: Cover and cap, kind: crate, keep: dry}
+steps:
+  - section: Open
+    steps:
+      - {step: cover, do: Take the cover off., remove: [cover], into: C1}
+      - {step: cap, do: Take the cap off., remove: [cap], into: C1}
+  - section: Close
+    steps:
+      - {step: cap-on, do: Put the cap on., fit: [cap]}
+      - {step: decide, do: "WORDS"}
+      - {step: cover-on, do: Put the cover on., fit: [cover]}
+`
+	for words, want := range map[string]bool{
+		"The engineer says of the cover: reuse or scrap.":     false,
+		"The engineer says of the cap: reuse or scrap.":       true,
+		"Tick every tag reuse, repair or scrap.":              true,
+		"Reuse, repair or scrap each part, the cover as well": true,
+	} {
+		if got := slices.Contains(toldCodes(t, strings.Replace(text, "WORDS", words, 1), ""), "decided-late"); got != want {
+			t.Errorf("%q: told %t, want %t", words, got, want)
 		}
 	}
 }
