@@ -59,6 +59,14 @@ func (j *Job) InEnglish(text string) string {
 	return text
 }
 
+// HasEnglish reports whether a text of the definition can be read by rules that know English
+// words: it is English, or its English stands beside it. What an author wrote in another
+// language alone is not judged by its words.
+func (j *Job) HasEnglish(text string) bool {
+	_, beside := j.English[text]
+	return beside || j.Language == "" || j.Language == "en"
+}
+
 // Equipment is the machine that the pack is for.
 type Equipment struct {
 	At                                       source.Pos // of the tag

@@ -59,9 +59,9 @@ func (r *report) checkPermitOf(st *job.Step) {
 }
 
 // isFor reports whether a permit is one for the work that a built-in note warns of: by its
-// key, or by its words.
+// key, or by its words; one whose words are not English is taken for it.
 func (r *report) isFor(p *job.Permit, c *job.Caution, kind *regexp.Regexp) bool {
-	return p.Key == c.Key || kind.MatchString(p.Key+" "+r.job.InEnglish(p.What)+" "+r.job.InEnglish(p.Note))
+	return p.Key == c.Key || !r.job.HasEnglish(p.What) || kind.MatchString(p.Key+" "+r.job.InEnglish(p.What)+" "+r.job.InEnglish(p.Note))
 }
 
 // onPermit are the built-in notes of work that is done on a permit alone, with the words by

@@ -24,16 +24,17 @@ func (r *report) checkCovers() {
 	}
 }
 
-// opensByWords reports whether a step takes nothing off and says that it opens something.
+// opensByWords reports whether a step takes nothing off and says that it opens something, or
+// says in another language than English what it does.
 func (r *report) opensByWords(st *job.Step) bool {
-	return len(st.Remove) == 0 && opens.MatchString(r.job.InEnglish(st.Do))
+	return len(st.Remove) == 0 && (!r.job.HasEnglish(st.Do) || opens.MatchString(r.job.InEnglish(st.Do)))
 }
 
 // openedByNothing tells of an opening at whose step nothing comes off, is loosened or is
 // said to be opened, and reports whether it did.
 func (r *report) openedByNothing(o *job.Opening) bool {
 	st := o.OpenedAt
-	if !st.Idle() || len(st.Lifts) > 0 || opens.MatchString(r.job.InEnglish(st.Do)) {
+	if !st.Idle() || len(st.Lifts) > 0 || r.opensByWords(st) {
 		return false
 	}
 	r.problems.Warn(st.At, "opened-elsewhere", "step "+st.Name()+" opens "+o.Mark()+", and takes nothing off by which it would stand open", "open: ["+o.Key+"] at the step that takes off what closes it", "or say in the words of the step what is opened")

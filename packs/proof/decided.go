@@ -3,6 +3,7 @@ package proof
 import (
 	"regexp"
 	"slices"
+	"strings"
 
 	"matchmark/packs/job"
 )
@@ -11,15 +12,17 @@ import (
 // whether it goes back: those of its tag.
 var decides = regexp.MustCompile(`(?i)\breuse\b.*\b(scrap|renew|repair)\b|\btick every tag\b`)
 
-// checkReused sees that it is decided which parts go back before the first of them does.
-// A job that decides in several steps is looked at by the first of them.
+// checkReused sees that it is decided which parts go back before the first of them does; of
+// words that name parts only those are looked at. A job that decides in several steps is
+// looked at by the first of them.
 func (r *report) checkReused() {
 	st := decision(r.job, r.walk.Steps)
 	if st == nil {
 		return
 	}
+	named := r.decidedOf(st)
 	for _, e := range r.walk.Events[:r.walk.Start(st)] {
-		if e.Verb != job.DoFit || e.Move.New || e.Move.Undo == nil || e.Move.Part.Fastens() {
+		if e.Verb != job.DoFit || e.Move.New || e.Move.Undo == nil || e.Move.Part.Fastens() || len(named) > 0 && !slices.Contains(named, e.Move.Part) {
 			continue
 		}
 		r.problems.AddWith(st.At, "decided-late", "the words of "+st.Name()+" decide what is reused, and "+e.Move.Part.Called()+" is back at "+e.Step.Name(), e.At, "goes back here",
@@ -27,6 +30,26 @@ func (r *report) checkReused() {
 		return
 	}
 }
+
+// decidedOf lists the parts that the words name at which it is decided; none where they
+// speak of all, as of every tag.
+func (r *report) decidedOf(st *job.Step) []*job.Part {
+	words := r.job.InEnglish(st.Do)
+	if !decides.MatchString(words) && st.Hold != nil {
+		words = r.job.InEnglish(st.Hold.What)
+	}
+	if ofEveryTag.MatchString(words) {
+		return nil
+	}
+	var out []*job.Part
+	for _, word := range tokens.FindAllString(strings.ToLower(words), -1) {
+		out = append(out, r.calledBy(word, st.Place)...)
+	}
+	return out
+}
+
+// ofEveryTag finds the words that speak of all parts.
+var ofEveryTag = regexp.MustCompile(`(?i)\b(every|each|all) (tags?|parts?)\b`)
 
 // decision is the first step at which it is decided what goes back, nil if none is.
 func decision(j *job.Job, steps []*job.Step) *job.Step {

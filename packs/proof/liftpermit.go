@@ -1,14 +1,19 @@
 package proof
 
 import (
+	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
 )
 
+// forLifting finds the words by which a permit is known as one for lifts.
+var forLifting = regexp.MustCompile(`(?i)lift|hoist|crane|rigging`)
+
 // checkLiftPermit sees that where some lifts of a job are made on a permit, all are: a
-// permit that most of its steps ask for because they lift is one for lifting. What people
-// lift by hand needs none, and a step may say that it goes without.
+// permit that says it is for lifting, and that most of its steps ask for because they lift.
+// That of an entry or of hot work beside a lift is none. What people lift by hand needs
+// none, and a step may say that it goes without.
 func (r *report) checkLiftPermit() {
 	for _, p := range r.job.Permits {
 		lifting := 0
@@ -17,7 +22,7 @@ func (r *report) checkLiftPermit() {
 				lifting++
 			}
 		}
-		if lifting < 2 || 2*lifting <= len(p.Steps) {
+		if !forLifting.MatchString(p.Key+" "+r.job.InEnglish(p.What)) || lifting < 2 || 2*lifting <= len(p.Steps) {
 			continue
 		}
 		for _, st := range r.walk.Steps {

@@ -27,8 +27,8 @@ var deeds = []deed{
 	{"match-marks", nil, func(s *job.Step) bool { return len(s.Marks) > 0 }, words("mark|punch|chalk|scribe"), words("mark|punch|chalk|scribe|number|paint|line")},
 	{"tool-count", func(j *job.Job) bool { return len(j.Openings) > 0 }, func(s *job.Step) bool { return s.ToolCount }, words("count tools|tools? count|count the tools|tools and"), words("tools?|count")},
 	{"count-all", func(j *job.Job) bool { return len(j.Containers) > 0 }, func(s *job.Step) bool { return s.CountAll }, words("count with|count every|every container"), words("count|container")},
-	{"lock", func(j *job.Job) bool { return len(j.Isolations) > 0 }, func(s *job.Step) bool { return len(s.Lock) > 0 }, words("lock out|lock the|isolate|rack"), words("lock|isolate|rack|tag|close|blank|cut|pin|open")},
-	{"unlock", func(j *job.Job) bool { return len(j.Isolations) > 0 }, func(s *job.Step) bool { return len(s.Unlock)+len(s.UnlockForNow) > 0 }, words(`locks? (and tags? )?off\b|tags? off\b`), words("locks?|unlock|open|blank|tags?")},
+	{"lock", func(j *job.Job) bool { return len(j.Isolations) > 0 }, func(s *job.Step) bool { return len(s.Lock) > 0 }, words(`lock out|lock the (\w+ ){1,3}out\b|lock (the )?(breaker|isolator|disconnect|switch|battery|supply)|isolate|rack(ed)? (it |(the )?breaker ([\w-]+ )?)?out\b`), words("lock|isolate|rack|tag|close|blank|cut|pin|open")},
+	{"unlock", func(j *job.Job) bool { return len(j.Isolations) > 0 }, func(s *job.Step) bool { return len(s.Unlock)+len(s.UnlockForNow) > 0 }, words(`locks? (and tags? )?off\b|tags? and locks? off\b`), words("locks?|unlock|open|blank|tags?")},
 }
 
 // checkMisplaced warns of a verb that stands at one step, whose words do not tell of it,

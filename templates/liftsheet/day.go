@@ -47,7 +47,8 @@ const (
 
 // struckAt reports whether the stop at a place among so many is none of a step's: a load
 // that hangs already is not taken up, one that stays on the hook is not set down, and it
-// travels in the step that takes it off or puts it back.
+// travels in the step that takes it off or puts it back, and in one that sets down what was
+// taken off before.
 func struckAt(l *job.Lift, st *job.Step, stop, of int) bool {
 	goesOn, stays := slices.Contains(st.GoesOn, l), slices.Contains(st.LeftHanging, l)
 	switch {
@@ -55,12 +56,22 @@ func struckAt(l *job.Lift, st *job.Step, stop, of int) bool {
 		return goesOn
 	case stop >= of-setDownStops:
 		return stays
-	case stop == of-setDownStops-1 && slices.ContainsFunc(l.Steps, l.MovedBy):
-		return (goesOn || stays) && !l.MovedBy(st)
 	case stop == of-setDownStops-1:
-		return stays
+		return !l.MovedBy(st) && (stays || goesOn && overItsSeat(l, st))
 	}
 	return false
+}
+
+// overItsSeat reports whether a load that hangs at a step was put back by the last step above
+// it that moved the load: it hangs over its seat and is only let down.
+func overItsSeat(l *job.Lift, st *job.Step) bool {
+	back := false
+	for _, x := range l.Steps {
+		if x.Index < st.Index && l.MovedBy(x) {
+			back = slices.ContainsFunc(x.Fit, func(m *job.Move) bool { return l.Carries(m.Part) })
+		}
+	}
+	return back
 }
 
 // stopPoints are the usual places to stop, with the lift's own before it travels.
