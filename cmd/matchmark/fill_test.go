@@ -13,7 +13,7 @@ import (
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {51, 53},
 	"exhaust-fan.yaml":   {19, 21},
-	"storm-pump.yaml":    {64, 68},
+	"storm-pump.yaml":    {63, 68},
 	"triplex-pump.yaml":  {53, 57},
 }
 
@@ -22,25 +22,32 @@ var mostPages = map[string][2]int{
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {21.0, 22.1},
 	"exhaust-fan.yaml":   {7.7, 8.1},
-	"storm-pump.yaml":    {26.2, 27.6},
-	"triplex-pump.yaml":  {17.4, 18.6},
+	"storm-pump.yaml":    {25.8, 27.5},
+	"triplex-pump.yaml":  {17.3, 18.4},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {26, 27},
 	"exhaust-fan.yaml":   {10, 10},
-	"storm-pump.yaml":    {31, 33},
+	"storm-pump.yaml":    {30, 33},
 	"triplex-pump.yaml":  {30, 32},
 }
 
-// leastFull is how full the pages of work are at the least, and mostParted how many of a
-// hundred may begin in the middle of a step.
-const leastFull, mostParted = 82, 44
+// mostParted bounds how many pages of work begin in the middle of a step.
+var mostParted = map[string][2]int{
+	"bevel-gearbox.yaml": {8, 11},
+	"exhaust-fan.yaml":   {0, 0},
+	"storm-pump.yaml":    {10, 10},
+	"triplex-pump.yaml":  {13, 8},
+}
+
+// leastFull is how full the pages of work are at the least, in per cent.
+const leastFull = 82
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held
-// under a bound; so is the share of pages of work that begin in the middle of a step.
+// under a bound; so are the pages of work that begin in the middle of a step.
 func TestPagesAndFill(t *testing.T) {
 	t.Parallel()
 	for _, starter := range starters(t) {
@@ -50,8 +57,11 @@ func TestPagesAndFill(t *testing.T) {
 			if most := mostWork[starter][i]; work > most {
 				t.Errorf("%s on %s has %d pages of work, more than %d", starter, paper.Name, work, most)
 			}
-			if full < leastFull*work || 100*parted > mostParted*work {
-				t.Errorf("%s on %s: the pages of work are %d %% full, %d of %d begin in a step", starter, paper.Name, full/work, parted, work)
+			if full < leastFull*work {
+				t.Errorf("%s on %s: the pages of work are %d %% full, less than %d %%", starter, paper.Name, full/work, leastFull)
+			}
+			if most := mostParted[starter][i]; parted > most {
+				t.Errorf("%s on %s: %d of %d pages of work begin in a step, more than %d", starter, paper.Name, parted, work, most)
 			}
 			if got, most := listsTake(pack.Pages.Pages), mostListed[starter][i]; got > most {
 				t.Errorf("%s on %s: the lists take %.1f pages, more than %.1f", starter, paper.Name, got, most)
@@ -102,5 +112,6 @@ func fillOf(t *testing.T, name string, frames []layout.Frame) (work, full, inSte
 	for _, s := range []string{"traveler", "reassembly"} {
 		inStep += parted[s]
 	}
+	t.Logf("  %d pages of work, %d %% full, %d begin in a step", work, full/max(work, 1), inStep)
 	return work, full, inStep
 }

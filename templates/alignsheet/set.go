@@ -83,19 +83,38 @@ func (t setTable) pieces(under ...*layout.Block) []layout.Piece {
 			add(layout.GapY, i < len(clock)-1, t.row(text, func(n int) layout.Block { return t.reading(n, d) }))
 		}
 	}
-	for _, aside := range []bool{false, true} {
-		title := map[bool]string{false: w.Alignment.UpTitle, true: w.Alignment.RightTitle}[aside]
-		for i, r := range t.a.Ladder {
-			if sideways(r.Code) == aside {
-				add(layout.GapY, false, t.rung(i, r, title))
-				title = ""
-			}
+	above := layout.Mm(0)
+	lines := func(keep func(i int) bool, box layout.Mm, rows ...layout.Block) {
+		for i, b := range rows {
+			over := max(b.H-box, 0) / 2
+			add(max(layout.GapY-above-over, textGap), keep(i), b)
+			above = over
 		}
 	}
-	out[len(out)-1].KeepNext = t.a.Row != nil
-	for _, rows := range [][]layout.Block{t.verdicts(), t.signRows()} {
-		for i, b := range rows {
-			add(layout.GapY, i < len(rows)-1, b)
+	rungs := t.rungs()
+	lines(func(i int) bool { return i == len(rungs)-1 && t.a.Row != nil }, t.rungBox().H, rungs...)
+	verdicts, signs := t.verdicts(), t.signRows()
+	lines(func(i int) bool { return i < len(verdicts)-1 }, t.Tick(layout.Strong, w.Alignment.In, t.a.At).H, verdicts...)
+	for i, b := range signs {
+		lines(func(int) bool { return i < len(signs)-1 }, b.H, b)
+	}
+	return out
+}
+
+// textGap is the room between lines whose text is higher than their boxes, if the boxes are
+// GapY apart or more.
+const textGap layout.Mm = 1.2
+
+// rungs are the lines of the ladder, up and down before sideways.
+func (t setTable) rungs() []layout.Block {
+	var out []layout.Block
+	for _, aside := range []bool{false, true} {
+		title := map[bool]string{false: t.W.Alignment.UpTitle, true: t.W.Alignment.RightTitle}[aside]
+		for i, r := range t.a.Ladder {
+			if sideways(r.Code) == aside {
+				out = append(out, t.rung(i, r, title))
+				title = ""
+			}
 		}
 	}
 	return out
