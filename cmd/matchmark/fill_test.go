@@ -13,7 +13,7 @@ import (
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {51, 53},
 	"exhaust-fan.yaml":   {19, 21},
-	"storm-pump.yaml":    {63, 68},
+	"storm-pump.yaml":    {64, 69},
 	"triplex-pump.yaml":  {53, 57},
 }
 
@@ -21,16 +21,16 @@ var mostPages = map[string][2]int{
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {21.0, 22.1},
-	"exhaust-fan.yaml":   {7.7, 8.1},
-	"storm-pump.yaml":    {25.8, 27.5},
-	"triplex-pump.yaml":  {17.3, 18.4},
+	"exhaust-fan.yaml":   {7.8, 8.2},
+	"storm-pump.yaml":    {26.2, 27.6},
+	"triplex-pump.yaml":  {17.3, 18.5},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {26, 27},
+	"bevel-gearbox.yaml": {26, 26},
 	"exhaust-fan.yaml":   {10, 10},
-	"storm-pump.yaml":    {30, 33},
+	"storm-pump.yaml":    {31, 33},
 	"triplex-pump.yaml":  {30, 32},
 }
 
@@ -38,8 +38,8 @@ var mostWork = map[string][2]int{
 var mostParted = map[string][2]int{
 	"bevel-gearbox.yaml": {8, 11},
 	"exhaust-fan.yaml":   {0, 0},
-	"storm-pump.yaml":    {10, 10},
-	"triplex-pump.yaml":  {13, 8},
+	"storm-pump.yaml":    {10, 11},
+	"triplex-pump.yaml":  {13, 9},
 }
 
 // leastFull is how full the pages of work are at the least, in per cent.

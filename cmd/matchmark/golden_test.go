@@ -118,7 +118,7 @@ func TestGoldenWordChanged(t *testing.T) {
 	}{
 		{"seats and bores measured", "bores and seats measured", []string{"front.txt"}},
 		{"A slipping claw throws", "A slipping hook throws", []string{"cautions.txt"}},
-		{"Clean seat and bore, stone", "Clean bore and seat, stone", []string{"steps.txt", "traveler.txt"}},
+		{"Clean the bore, stone", "Clean this bore, stone", []string{"steps.txt", "traveler.txt"}},
 		{"with its drain hole down", "with its drain hole left", []string{"reassembly.txt", "steps.txt"}},
 	} {
 		text := strings.Replace(definition, c.from, c.to, 1)
