@@ -1,10 +1,11 @@
 package packs
 
 import (
-	"matchmark/packs/job"
 	"strings"
 	"testing"
 	"testing/fstest"
+
+	"matchmark/packs/job"
 )
 
 // oneStep loads a job of one step, with what stands before it.

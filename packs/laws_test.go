@@ -2,7 +2,6 @@ package packs_test
 
 import (
 	"fmt"
-	"matchmark/packs/job"
 	"slices"
 	"strings"
 	"testing"
@@ -11,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"matchmark/packs"
+	"matchmark/packs/job"
 )
 
 // The laws of this file hold for any job that check lets pass. The jobs are made

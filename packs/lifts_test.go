@@ -1,13 +1,13 @@
 package packs_test
 
 import (
-	"matchmark/packs/job"
 	"os"
 	"strings"
 	"testing"
 	"testing/fstest"
 
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/lift"
 )
 

@@ -1,12 +1,12 @@
 package packs_test
 
 import (
-	"matchmark/packs/job"
 	"os"
 	"strings"
 	"testing"
 
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
 )
 

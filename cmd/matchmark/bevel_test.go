@@ -1,7 +1,6 @@
 package main
 
 import (
-	"matchmark/packs/job"
 	"math"
 	"os"
 	"path/filepath"
@@ -13,6 +12,7 @@ import (
 	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/packs/fit"
+	"matchmark/packs/job"
 	"matchmark/packs/lift"
 	"matchmark/templates"
 )

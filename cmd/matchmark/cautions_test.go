@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"matchmark/packs/job"
 	"slices"
 	"strings"
 	"testing"
@@ -11,6 +10,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/sign"
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates"
 )

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"strings"
@@ -11,6 +10,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/templates"
 )
 

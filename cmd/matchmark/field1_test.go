@@ -2,13 +2,13 @@ package main
 
 import (
 	"fmt"
-	"matchmark/packs/job"
 	"math"
 	"slices"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"

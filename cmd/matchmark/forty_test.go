@@ -2,13 +2,13 @@ package main
 
 import (
 	"fmt"
-	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates"
 )
 

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"matchmark/packs/job"
 	"math"
 	"os"
 	"path/filepath"
@@ -17,6 +16,7 @@ import (
 	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/packs/heat"
+	"matchmark/packs/job"
 	"matchmark/templates"
 )
 

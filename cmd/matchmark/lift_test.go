@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"matchmark/packs/job"
 	"math"
 	"os"
 	"path/filepath"
@@ -12,6 +11,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/lift"
 	"matchmark/templates"
 )

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -10,6 +9,7 @@ import (
 	"testing"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates"
 )
 

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"sync"
@@ -11,6 +10,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates"
 )

@@ -4,8 +4,6 @@ import (
 	"bytes"
 	"encoding/csv"
 	"image"
-	"matchmark/packs/job"
-	"matchmark/packs/keep"
 	"os"
 	"strconv"
 	"strings"
@@ -15,6 +13,8 @@ import (
 	"github.com/makiuchi-d/gozxing/qrcode"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/packs/keep"
 	"matchmark/templates"
 )
 

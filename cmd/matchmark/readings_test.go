@@ -1,7 +1,6 @@
 package main
 
 import (
-	"matchmark/packs/job"
 	"math"
 	"os"
 	"path/filepath"
@@ -14,6 +13,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates"
 	"matchmark/templates/dimension"

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"matchmark/packs/job"
 	"os"
 	"path/filepath"
 	"strings"
@@ -12,6 +11,7 @@ import (
 	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/packs/fit"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/templates"
 )

@@ -1,12 +1,12 @@
 package main
 
 import (
-	"matchmark/packs/job"
 	"slices"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates"
 )
 

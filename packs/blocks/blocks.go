@@ -3,10 +3,10 @@
 package blocks
 
 import (
-	"matchmark/packs/job"
 	"slices"
 	"strings"
 
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 )
 

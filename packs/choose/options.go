@@ -1,10 +1,10 @@
 package choose
 
 import (
-	"matchmark/packs/job"
 	"slices"
 
 	"matchmark/packs/def"
+	"matchmark/packs/job"
 	"matchmark/packs/source"
 )
 

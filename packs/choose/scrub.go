@@ -1,11 +1,11 @@
 package choose
 
 import (
-	"matchmark/packs/source"
 	"slices"
 	"strings"
 
 	"matchmark/packs/def"
+	"matchmark/packs/source"
 )
 
 // scrub takes the names of things left out off the lists of what stays. Faces and

@@ -1,10 +1,11 @@
 package choose
 
 import (
-	"matchmark/packs/source"
 	"regexp"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/source"
 )
 
 // A serialRange is the machines of one build, by their serial numbers: letters

@@ -1,13 +1,13 @@
 package choose
 
 import (
-	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/def"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // A Chosen is what one machine has of its definition.

@@ -2,11 +2,12 @@ package def
 
 import (
 	"fmt"
-	"matchmark/packs/source"
 	"reflect"
 	"slices"
 	"strconv"
 	"unicode/utf8"
+
+	"matchmark/packs/source"
 )
 
 // takeCopy adds the things of a copy to those of the definition.

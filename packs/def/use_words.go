@@ -1,10 +1,11 @@
 package def
 
 import (
-	"matchmark/packs/source"
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"matchmark/packs/source"
 )
 
 // InWords tells a problem of the file in its own words, and reports whether it spoke of

@@ -1,12 +1,13 @@
 package expand
 
 import (
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"strings"
 )
 
 // readMovement takes over what turning a part without a thread moves, and whether

@@ -1,12 +1,13 @@
 package expand
 
 import (
+	"slices"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
-	"slices"
 )
 
 // readBranches reads when each step is done, once all steps and readings are known.

@@ -1,11 +1,12 @@
 package expand
 
 import (
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
-	"strings"
 )
 
 // squared prints a load to the square as it is read on a drawing.

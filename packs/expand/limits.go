@@ -1,13 +1,14 @@
 package expand
 
 import (
+	"slices"
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
-	"slices"
-	"strings"
 )
 
 // limits reads what a dimension must be: one line, or one for each of its

@@ -1,13 +1,14 @@
 package expand
 
 import (
+	"slices"
+	"strconv"
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
-	"slices"
-	"strconv"
-	"strings"
 )
 
 // resolveRemoved ties the removed parts of a step to where they go. Whether so

@@ -1,14 +1,15 @@
 package expand
 
 import (
+	"slices"
+	"strconv"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
-	"slices"
-	"strconv"
 )
 
 // readParts repeats every part over its places and reads its thread, mass and

@@ -1,13 +1,14 @@
 package expand
 
 import (
+	"strconv"
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"strconv"
-	"strings"
 )
 
 // positions reads the places at which a dimension is measured.

@@ -1,11 +1,12 @@
 package expand
 
 import (
+	"strconv"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
-	"strconv"
 )
 
 // maxStack is the most pieces of one stack: as many as go on a sheet.

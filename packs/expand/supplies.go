@@ -1,10 +1,11 @@
 package expand
 
 import (
+	"slices"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
-	"slices"
 )
 
 // readSupplies makes the lists. Parts that are always renewed go on the list of

@@ -1,10 +1,11 @@
 package expand
 
 import (
+	"slices"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
-	"slices"
 )
 
 // verbsOf lists the verbs of a step in the order in which they stand in the file.

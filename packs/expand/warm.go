@@ -2,13 +2,14 @@ package expand
 
 import (
 	"errors"
+	"math/big"
+
 	"matchmark/packs/def"
 	"matchmark/packs/fit"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
-	"math/big"
 )
 
 // readWarm works out what a warm part is too large for each degree, from the size

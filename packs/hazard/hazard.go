@@ -3,9 +3,10 @@
 package hazard
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
-	"slices"
 )
 
 // Notes are the notes that the program brings along.

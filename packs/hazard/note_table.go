@@ -1,10 +1,10 @@
 package hazard
 
 import (
-	"matchmark/packs/job"
 	"regexp"
 
 	"matchmark/packs/heat"
+	"matchmark/packs/job"
 )
 
 // A builtin is a hazard note that the program brings along, with what makes it

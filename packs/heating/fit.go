@@ -2,6 +2,9 @@ package heating
 
 import (
 	"fmt"
+	"sort"
+	"strconv"
+
 	"matchmark/packs/def"
 	"matchmark/packs/fit"
 	"matchmark/packs/heat"
@@ -9,8 +12,6 @@ import (
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"sort"
-	"strconv"
 )
 
 // fit reads how tight the joint is: by designation, by limits of interference, or

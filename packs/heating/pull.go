@@ -2,11 +2,12 @@ package heating
 
 import (
 	"fmt"
+	"strconv"
+
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"strconv"
 )
 
 // pull reads how a hub is drawn off and computes it in time.

@@ -2,10 +2,11 @@ package heating
 
 import (
 	"fmt"
+	"math"
+
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
 	"matchmark/packs/units"
-	"math"
 )
 
 // rungs is how many interferences the table for the measured fit has.

@@ -2,6 +2,9 @@ package heating
 
 import (
 	"errors"
+	"slices"
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/fit"
 	"matchmark/packs/heat"
@@ -9,8 +12,6 @@ import (
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
-	"strings"
 )
 
 // A heatReader turns one heat as written into the inputs of the calculations, and

@@ -1,8 +1,9 @@
 package heating
 
 import (
-	"matchmark/packs/source"
 	"strings"
+
+	"matchmark/packs/source"
 )
 
 // fireWatch reads how long the fire watch stays, where it is not as on the site.

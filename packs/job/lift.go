@@ -2,13 +2,14 @@ package job
 
 import (
 	"fmt"
-	"matchmark/packs/lift"
-	"matchmark/packs/source"
-	"matchmark/packs/units"
 	"math"
 	"slices"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/lift"
+	"matchmark/packs/source"
+	"matchmark/packs/units"
 )
 
 // Load is what is known of the load, however it is lifted.

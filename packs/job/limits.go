@@ -1,9 +1,10 @@
 package job
 
 import (
+	"slices"
+
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
-	"slices"
 )
 
 // Answers are the answers that a dimension can have that is ticked, as they are typed;

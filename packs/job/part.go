@@ -1,13 +1,14 @@
 package job
 
 import (
-	"matchmark/packs/source"
-	"matchmark/packs/thread"
-	"matchmark/packs/units"
 	"math/big"
 	"regexp"
 	"slices"
 	"strings"
+
+	"matchmark/packs/source"
+	"matchmark/packs/thread"
+	"matchmark/packs/units"
 )
 
 // A Part is one part at one place.

@@ -1,12 +1,13 @@
 package job
 
 import (
+	"slices"
+	"strconv"
+
 	"matchmark/packs/heat"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
-	"strconv"
 )
 
 // A Section is a run of steps under one heading, at one place.

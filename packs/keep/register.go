@@ -3,9 +3,10 @@ package keep
 import (
 	"encoding/csv"
 	"io"
-	"matchmark/packs/job"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/job"
 )
 
 // A column of the register: its heading, and what stands in it for a tag. Numbers that are

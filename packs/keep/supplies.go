@@ -1,11 +1,12 @@
 package keep
 
 import (
+	"slices"
+	"strconv"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
-	"strconv"
 )
 
 // Supplies completes the lists of what is fetched. Parts that are always renewed go on

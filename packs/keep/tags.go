@@ -1,10 +1,11 @@
 package keep
 
 import (
-	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // Tags numbers everything that gets a tag, n of N: containers in the order

@@ -7,9 +7,9 @@ import (
 	"strings"
 	"testing"
 
-	"matchmark/packs/units"
-
 	"pgregory.net/rapid"
+
+	"matchmark/packs/units"
 )
 
 // printedNumber reads back the first number of a text.

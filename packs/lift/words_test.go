@@ -5,9 +5,9 @@ import (
 	"strings"
 	"testing"
 
-	"matchmark/packs/units"
-
 	"pgregory.net/rapid"
+
+	"matchmark/packs/units"
 )
 
 // A lift written in pounds and inches is told in pounds and inches, and both numbers

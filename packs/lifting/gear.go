@@ -1,14 +1,15 @@
 package lifting
 
 import (
+	"slices"
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
-	"strings"
 )
 
 var (

@@ -1,11 +1,12 @@
 package lifting
 
 import (
+	"strconv"
+
 	"matchmark/packs/def"
 	"matchmark/packs/lift"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
-	"strconv"
 )
 
 // bar reads the spreader or the lifting beam.

@@ -1,13 +1,14 @@
 package lifting
 
 import (
+	"strconv"
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/lift"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"strconv"
-	"strings"
 )
 
 var (

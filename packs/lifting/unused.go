@@ -1,9 +1,10 @@
 package lifting
 
 import (
+	"slices"
+
 	"matchmark/packs/def"
 	"matchmark/packs/source"
-	"slices"
 )
 
 // checkGear sees that gear has its mass and is used, as cranes are, unless a lift

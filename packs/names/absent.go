@@ -1,9 +1,10 @@
 package names
 
 import (
+	"strings"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
-	"strings"
 )
 
 // A step that repeats over the two ends may name a thing that stands at one end

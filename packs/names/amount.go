@@ -1,10 +1,11 @@
 package names
 
 import (
-	"matchmark/packs/source"
-	"matchmark/packs/units"
 	"regexp"
 	"strings"
+
+	"matchmark/packs/source"
+	"matchmark/packs/units"
 )
 
 // aSize is a number with a word behind it, somewhere in a text.

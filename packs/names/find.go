@@ -1,10 +1,11 @@
 package names
 
 import (
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
-	"strings"
 )
 
 // FaceAt resolves a face at a place. A part that stands at several places needs

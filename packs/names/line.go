@@ -1,12 +1,13 @@
 package names
 
 import (
+	"regexp"
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/fit"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
-	"regexp"
-	"strings"
 )
 
 // sized finds a limit that is written by letter and grade, as a drawing has it:

@@ -1,10 +1,11 @@
 package names
 
 import (
+	"strings"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"strings"
 )
 
 // Quantity reads a number with its unit.

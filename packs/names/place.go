@@ -1,12 +1,13 @@
 package names
 
 import (
-	"matchmark/packs/def"
-	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"sort"
 	"strconv"
 	"unicode/utf8"
+
+	"matchmark/packs/def"
+	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // A Group is the places that something repeats over, in the order written.

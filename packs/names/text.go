@@ -1,9 +1,10 @@
 package names
 
 import (
-	"matchmark/packs/source"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/source"
 )
 
 // Cut parts a written name from the place after its slash.

@@ -1,9 +1,10 @@
 package names
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
-	"slices"
 )
 
 // WhereAt resolves where parts go: a container with or without place and pocket

@@ -1,12 +1,13 @@
 package plan
 
 import (
+	"slices"
+	"strings"
+
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
-	"strings"
 )
 
 // conditions takes away the conditions whose reading cannot be looked at in the way

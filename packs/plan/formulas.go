@@ -1,12 +1,13 @@
 package plan
 
 import (
+	"slices"
+	"strings"
+
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
-	"strings"
 )
 
 // The states of a dimension while formulas are worked through.

@@ -1,11 +1,12 @@
 package plan
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
 )
 
 // uses lists the readings that a value takes, each one dimension, or several where

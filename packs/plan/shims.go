@@ -1,11 +1,12 @@
 package plan
 
 import (
+	"strings"
+
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/shim"
 	"matchmark/packs/units"
-	"strings"
 )
 
 // roundShims makes the table of packs for every pack whose thickness is worked out,

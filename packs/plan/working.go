@@ -1,11 +1,12 @@
 package plan
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
 )
 
 // workOut finds for every ladder where its inputs were written last before it is

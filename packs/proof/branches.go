@@ -1,10 +1,11 @@
 package proof
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
-	"slices"
 )
 
 // checkBranches sees that what decides is known by then, that no reading is taken

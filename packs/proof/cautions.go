@@ -1,11 +1,12 @@
 package proof
 
 import (
-	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"regexp"
 	"slices"
 	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // checkCautions sees that heating and lifting carry their signs, whatever the

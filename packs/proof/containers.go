@@ -1,10 +1,11 @@
 package proof
 
 import (
-	"matchmark/packs/job"
-	"matchmark/packs/walk"
 	"slices"
 	"strconv"
+
+	"matchmark/packs/job"
+	"matchmark/packs/walk"
 )
 
 // containers sees that every container is filled by a step and emptied by one, and

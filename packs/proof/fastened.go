@@ -1,9 +1,10 @@
 package proof
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/walk"
-	"slices"
 )
 
 // fastened sees that what is loosened was tight, what is tightened was loose, and

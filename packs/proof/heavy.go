@@ -1,11 +1,12 @@
 package proof
 
 import (
+	"slices"
+	"strconv"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
-	"strconv"
 )
 
 // checkHeavy sees that whatever is heavier than one person may carry on this site

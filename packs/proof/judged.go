@@ -1,8 +1,9 @@
 package proof
 
 import (
-	"matchmark/packs/job"
 	"slices"
+
+	"matchmark/packs/job"
 )
 
 // checkJudged sees that a set that is judged by readings is judged once, after the

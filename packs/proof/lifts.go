@@ -1,10 +1,11 @@
 package proof
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
 	"matchmark/packs/source"
-	"slices"
 )
 
 // checkLifts sees that every lift is made, that it is as heavy as its parts, and

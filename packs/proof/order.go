@@ -1,9 +1,10 @@
 package proof
 
 import (
+	"strings"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
-	"strings"
 )
 
 // checkOrder sees that the steps a step comes after are written above it, and

@@ -1,10 +1,11 @@
 package proof
 
 import (
-	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // checkSets sees that matched sets stay whole: renewed together, named by a tag

@@ -1,11 +1,12 @@
 package proof
 
 import (
-	"matchmark/packs/job"
 	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
+
+	"matchmark/packs/job"
 )
 
 // What the author tells the mechanic in words and what the keys say must be the

@@ -1,12 +1,13 @@
 package proofread
 
 import (
+	"slices"
+	"strconv"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
-	"slices"
-	"strconv"
 )
 
 // checkFaces sees that a dimension is described so that two people would measure

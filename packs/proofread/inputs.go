@@ -1,14 +1,15 @@
 package proofread
 
 import (
+	"slices"
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"slices"
-	"strings"
 )
 
 // checkInputs sees that the lines of each dimension ask for no more than its

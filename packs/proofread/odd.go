@@ -1,15 +1,16 @@
 package proofread
 
 import (
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
-	"regexp"
-	"slices"
-	"strconv"
-	"strings"
 )
 
 // A definition need not say everything of everything. But what it says of nearly

@@ -1,8 +1,9 @@
 package proofread
 
 import (
-	"matchmark/packs/source"
 	"strings"
+
+	"matchmark/packs/source"
 )
 
 // checkHeadings sees that no two sections have one name: put-backs go by it.

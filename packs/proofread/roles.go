@@ -1,9 +1,10 @@
 package proofread
 
 import (
+	"strings"
+
 	"matchmark/packs/names"
 	"matchmark/packs/source"
-	"strings"
 )
 
 // checkRoles sees that who releases and who checks are roles of the site, where

@@ -1,11 +1,12 @@
 package proofread
 
 import (
+	"strconv"
+
 	"matchmark/packs/def"
 	"matchmark/packs/names"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
-	"strconv"
 )
 
 // checkSays sees that of sources that differ one is used and, of a limit, that it is

@@ -1,8 +1,9 @@
 package putback
 
 import (
-	"matchmark/packs/job"
 	"strconv"
+
+	"matchmark/packs/job"
 )
 
 // number gives sections and steps their printed numbers: 3 and 3.2 on the

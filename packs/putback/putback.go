@@ -4,11 +4,12 @@
 package putback
 
 import (
-	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"slices"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // An undoer holds what is known while rows are made.

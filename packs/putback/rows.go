@@ -1,9 +1,10 @@
 package putback
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
-	"slices"
 )
 
 // undo is the section that puts a section back, nil if nothing has to be.

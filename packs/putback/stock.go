@@ -1,9 +1,10 @@
 package putback
 
 import (
+	"strconv"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
-	"strconv"
 )
 
 // A stock is what is off the machine and not booked back yet: the pieces left of

@@ -1,8 +1,9 @@
 package reading
 
 import (
-	"matchmark/packs/units"
 	"strings"
+
+	"matchmark/packs/units"
 )
 
 // operator steps over a plus or minus with a blank on both sides. It stands back

@@ -1,11 +1,12 @@
 package dimension
 
 import (
+	"strings"
+
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/templates/block"
-	"strings"
 )
 
 // verdictList are the boxes for what follows from a reading: in or out, and for a

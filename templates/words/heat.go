@@ -58,12 +58,12 @@ type HeatPull struct {
 
 // HeatOn are the words of the part of the heat sheet for putting a part on.
 type HeatOn struct {
-	NotKnown                                                                         string
-	NoSoak, ChillCold, LadderTitle, LadderUpTo, LadderSetTo, LadderTooHot            string
-	Interference                                                                     string
+	NotKnown                                                                                   string
+	NoSoak, ChillCold, LadderTitle, LadderUpTo, LadderSetTo, LadderTooHot                      string
+	Interference                                                                               string
 	Title, HeatTo, HeatToBy, MakersFigure, RoomLine, SoakLine, CarryLine, GripsLine, ChillLine Sentence
-	ColdRoom, ColdCarry, ColdGrips, NeverAbove, OrderFlame                           Sentence
-	ChillHot, AirLine, MostNitrogen, MostIce, Largest, Smallest                      Sentence
+	ColdRoom, ColdCarry, ColdGrips, NeverAbove, OrderFlame                                     Sentence
+	ChillHot, AirLine, MostNitrogen, MostIce, Largest, Smallest                                Sentence
 
 	// Boxes.
 	SetTo, InAt, OutAt, PartTemp, ShaftTemp, HomeAt, HomeWhenCold string
