@@ -52,13 +52,27 @@ func movedParts(ms []*job.Move) []*job.Part {
 	return out
 }
 
-// tagRuns name the tags that hang on the big parts among some moves.
+// tagRuns name the tags that hang on the big parts among some moves, and what those weigh
+// that one may lift alone: heavier ones stand in the line of their lift.
 func tagRuns(c *block.Composer, ms []*job.Move) []layout.Run {
 	var runs []layout.Run
 	for _, m := range ms {
 		if b := c.Job.TagOf(m.Part); b != nil {
 			runs = append(runs, layout.T(layout.Body, " · "+c.W.Step.BigTag+" "), layout.Run{Text: b.Mark, Style: layout.Strong, Deco: layout.Boxed})
+			if m.N == 1 && byHand(c, m.Part) {
+				runs = append(runs, layout.T(layout.Body, " "+m.Part.Mass.Print()))
+			}
 		}
 	}
 	return runs
+}
+
+// byHand reports whether what a part weighs is known, and no more than one may lift alone
+// on this site.
+func byHand(c *block.Composer, p *job.Part) bool {
+	if p.Mass == nil {
+		return false
+	}
+	over, err := p.Mass.Cmp(c.Job.Site.Heavy)
+	return err == nil && over <= 0
 }
