@@ -48,6 +48,8 @@ var silences = map[string]silence{
 	"move hold":                            {86, "who looks, and when, is the choice of the author; what stands above it is bound to stay there"},
 	"move judge":                           {50, "at another step between the last of its readings and the first piece that goes back"},
 	"move leave-out":                       {25, "at another step while the part is off"},
+	"move lock":                            {6, "earlier, above an act that may be done on a locked machine"},
+	"move unlock":                          {6, "to the end of the step that closes the machine, before nothing but its run"},
 	"move lift":                            {2, "the load is raised by the next step, and no hand goes in under it before"},
 	"move loosen":                          {22, "earlier than needed, below the lock, before anything it holds has moved or is read"},
 	"move match-marks":                     {23, "earlier than needed, below the lock, while the part stands as it ran"},

@@ -18,7 +18,7 @@ const (
 
 // underHead is from the last line of the head down to the flow: the rule, the room above
 // it and that below it.
-const underHead, ruleGap layout.Mm = 1.6, 0.45
+const underHead, ruleGap layout.Mm = 2.05, 0.55
 
 // head is the top of every page: the plate that names the sheet, machine, job,
 // page of pages, revision, date, digest, and a code that says the same. plateW is the

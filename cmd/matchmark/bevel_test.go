@@ -214,7 +214,7 @@ var bevelWords = []struct{ sheet, text string }{
 	// Hot and heavy.
 	{"reassembly", "heatto100°C,neverabove120°C"},
 	{"heats", "Heatitto100°C.Neverabove120°C.Noflameonit."}, {"heats", "At100°Citopensby0.024mm"},
-	{"lifts", "145kg±2kg"}, {"lifts", "212kg±8.5kg"}, {"lifts", "TurnbuckleM20"}, {"lifts", "Theystandproudofthejoint"},
+	{"lifts", "145kg±2kg"}, {"lifts", "212kg±8.5kg"}, {"lifts", "TurnbuckleM20"}, {"lifts", "Thedowelsstayinthehousing"},
 	// The old stick is in inches.
 	{"traveler", "1716±116in"}, {"traveler", "thestickisininches"},
 }

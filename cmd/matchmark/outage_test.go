@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"runtime/debug"
 	"strings"
 	"testing"
 	"time"
@@ -78,6 +79,7 @@ func TestOutage(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes half a minute")
 	}
+	defer debug.SetGCPercent(debug.SetGCPercent(tidied)) // as the command does
 	dir := t.TempDir()
 	jobs := outageTable(t, dir, 200, "WO-100,Bearing change,A,2026-03-01,1", "WO-900,Bearing change,A,first of May,1")
 	file := writeShortJob(t, dir)

@@ -95,7 +95,7 @@ func (r *report) checkSpring(st *job.Step) {
 		return
 	}
 	r.problems.WarnWith(st.At, "spring-untold", st.Name()+" lets go "+parts[i].Called()+", which holds back a spring, and does not say how hard it pushes", parts[i].At, "the part",
-		"in its words, for example: the spring pushes with 120 N and is free after 10 mm")
+		"in its words: with how many newtons the spring pushes, and after how many millimetres it is free")
 }
 
 // turnedOff lists the parts that a step takes off or loosens.
