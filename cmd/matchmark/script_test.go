@@ -10,7 +10,8 @@ import (
 )
 
 func TestMain(m *testing.M) {
-	debug.SetGCPercent(400) // thousands of packs are made and thrown away: a fifth of the time
+	debug.SetGCPercent(200) // thousands of packs are made and thrown away
+	debug.SetMemoryLimit(1 << 30)
 	testscript.Main(m, map[string]func(){"matchmark": main})
 }
 
