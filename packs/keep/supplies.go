@@ -49,7 +49,7 @@ func usedAt(j *job.Job, x *job.Supply, problems *source.Problems) {
 	case "back":
 		all = back
 		if len(back) == 0 {
-			problems.Add(x.At, "only-back", source.Quote(x.What)+" is used in putting back alone, and no step behind its for: has a put-back row", "take only: out, or name the step that is put back by a reverse: line")
+			problems.Add(x.At, "only-back", source.Quote(x.What)+" is used in putting back alone, and no step behind its for: has a put-back row", "leave the key only: away, or name the step that is put back by a reverse: line")
 		}
 	}
 	for _, st := range all {

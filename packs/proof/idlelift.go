@@ -15,7 +15,7 @@ func (r *report) checkIdleLift() {
 			continue
 		}
 		lands := func(st *job.Step) bool {
-			return slices.Contains(st.SetDown, l) || slices.ContainsFunc(slices.Concat(st.Remove, st.Fit), func(m *job.Move) bool { return l.Carries(m.Part) })
+			return slices.Contains(st.SetDown, l) || l.MovedBy(st)
 		}
 		if slices.ContainsFunc(l.Steps, lands) || slices.ContainsFunc(r.walk.Steps, func(st *job.Step) bool { return slices.Contains(st.SetDown, l) || landsLoad(l, st) }) {
 			continue

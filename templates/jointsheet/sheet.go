@@ -125,17 +125,7 @@ func anchored(b layout.Block, g []*job.Joint) layout.Block {
 
 // heading names a joint and the steps that turn it, and as it is drawn again on each page.
 func heading(c *block.Composer, g []*job.Joint) (first, again layout.Block) {
-	var tight, loose []*job.Step
-	for _, s := range c.Job.Sections {
-		for _, st := range s.Steps {
-			if turns(st.Tighten, g) {
-				tight = append(tight, st)
-			}
-			if turns(st.Loosen, g) {
-				loose = append(loose, st)
-			}
-		}
-	}
+	tight, loose := turnedAt(c.Job, g)
 	var at []string
 	if len(tight) > 0 {
 		at = append(at, c.W.Tightening.TightenedAt.With(c.StepRefs(tight)))

@@ -1,7 +1,6 @@
 package jointsheet
 
 import (
-	"slices"
 	"strings"
 
 	"matchmark/packs/job"
@@ -13,12 +12,12 @@ import (
 func eachTime(jb *job.Job, g []*job.Joint) []*job.Joint {
 	var out []*job.Joint
 	for _, j := range g {
-		at := tightenedAt(jb, j)
-		if len(at) < 2 {
+		tight, _ := turnedAt(jb, []*job.Joint{j})
+		if len(tight) < 2 {
 			out = append(out, j)
 			continue
 		}
-		for _, st := range at {
+		for _, st := range tight {
 			once := *j
 			once.Place.Name = strings.TrimPrefix(j.Place.Name+" · "+st.No, " · ")
 			out = append(out, &once)
@@ -27,15 +26,16 @@ func eachTime(jb *job.Job, g []*job.Joint) []*job.Joint {
 	return out
 }
 
-// tightenedAt are the steps that tighten a joint, in their order.
-func tightenedAt(jb *job.Job, j *job.Joint) []*job.Step {
-	var out []*job.Step
-	for _, s := range jb.Sections {
-		for _, st := range s.Steps {
-			if slices.ContainsFunc(st.Tighten, func(f job.Fastening) bool { return f.Joint == j }) {
-				out = append(out, st)
-			}
+// turnedAt are the steps that tighten some joints, and those that loosen them, in their
+// order.
+func turnedAt(jb *job.Job, g []*job.Joint) (tight, loose []*job.Step) {
+	for _, st := range jb.Steps() {
+		if turns(st.Tighten, g) {
+			tight = append(tight, st)
+		}
+		if turns(st.Loosen, g) {
+			loose = append(loose, st)
 		}
 	}
-	return out
+	return tight, loose
 }
