@@ -11,7 +11,7 @@ import (
 
 func TestMain(m *testing.M) {
 	debug.SetGCPercent(200) // thousands of packs are made and thrown away
-	debug.SetMemoryLimit(1 << 30)
+	debug.SetMemoryLimit(2 << 30)
 	testscript.Main(m, map[string]func(){"matchmark": main})
 }
 
