@@ -18,7 +18,7 @@ func (c *composer) sectionHead(s *job.Section) layout.Block {
 }
 
 // sectionGap is the room above it.
-const sectionGap layout.Mm = 1.4
+const sectionGap layout.Mm = 1
 
 // sectionAgain is the heading as it stands on each page that the section runs on to: in
 // the head of the page, with room beside it for the step that goes on, or below where it

@@ -51,7 +51,7 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 }
 
 // lineGap is the room between the lines of a step.
-const lineGap layout.Mm = 0.6
+const lineGap layout.Mm = 0.4
 
 // A signOff is one way to set the boxes in the head of a step: those below its number,
 // and those at the right end.
@@ -214,7 +214,7 @@ func linesBelow(c *block.Composer, rs []run) []layout.Piece {
 				full = one
 			}
 		}
-		out = append(out, layout.Piece{Block: full.At(block.NumberWidth, 0), Gap: 0.6})
+		out = append(out, layout.Piece{Block: full.At(block.NumberWidth, 0), Gap: lineGap})
 	}
 	return out
 }

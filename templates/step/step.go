@@ -165,13 +165,13 @@ func emptyLine(c *block.Composer, list []job.Emptied) layout.Block {
 
 // cautionGap is the room above the first hazard note of a step; the others are strips of
 // the same frame.
-const cautionGap layout.Mm = 1.2
+const cautionGap layout.Mm = 0.9
 
 // headGap is the room above the head of a step, endGap that above the line that ends it.
-const headGap, endGap layout.Mm = 0.7, 0.6
+const headGap, endGap layout.Mm = 0.5, 0.4
 
 // blockGap is the room above a block of a step, tickGap that above a row of boxes to tick.
-const blockGap, tickGap layout.Mm = 0.7, 1.2
+const blockGap, tickGap layout.Mm = 0.5, 1.2
 
 // boxRoom is the room that a block has above its first box to write in, and below its last,
 // in whatever way it is set on two pages; boxes to tick may stand closer.
