@@ -5,7 +5,8 @@ package layout
 type Measurer interface {
 	// Width is the advance of s set in one line.
 	Width(f Face, size Pt, s string) Mm
-	// Has tells whether the face has a sign for the rune.
+	// Has tells whether the face has a sign for the rune; none has one beyond U+FFFF, which
+	// the painter could not carry.
 	Has(f Face, r rune) bool
 }
 
