@@ -44,7 +44,7 @@ func howDrawn(c *block.Composer, gs [][]*job.Joint) layout.Block {
 }
 
 // groups are the joints that the job tightens, those of one mark together where they
-// are alike.
+// are alike, by their numbers.
 func groups(jb *job.Job) [][]*job.Joint {
 	tightened := map[*job.Joint]bool{}
 	for _, s := range jb.Sections {
@@ -70,6 +70,7 @@ next:
 		}
 		out = append(out, []*job.Joint{j})
 	}
+	slices.SortStableFunc(out, func(a, b []*job.Joint) int { return job.ByNumber(a[0].Base, b[0].Base) })
 	return out
 }
 

@@ -215,7 +215,7 @@ func placeTable(c *block.Composer, g []*job.Joint) layout.Block {
 	for _, r := range rounds {
 		t.Columns = append(t.Columns, layout.Column{Width: placeCol, Head: tickHead(c, g[0], r, placeCol)})
 	}
-	for _, text := range []string{w.Tightening.ToolAndDate, w.Tightening.FinalBy, w.Tightening.CheckedBy} {
+	for _, text := range []string{toolHead(c, g[0]), w.Tightening.FinalBy, w.Tightening.CheckedBy} {
 		t.Columns = append(t.Columns, layout.Column{Width: signs, Head: head(text, signs)})
 	}
 	var rows []layout.Row
@@ -269,12 +269,28 @@ func tickTable(c *block.Composer, j *job.Joint, from, to int) layout.Block {
 	return t.Block(rows)
 }
 
+// measured reports whether a joint is tightened with a tool that measures: what is drawn up by
+// hand or by feel has no tool with a number that was calibrated.
+func measured(j *job.Joint) bool {
+	return j.Torque != "" || j.Wanted != "" || slices.ContainsFunc(j.Rounds, func(r joint.Round) bool { return r.Setting != nil })
+}
+
+// toolHead is the head of the cell for the tool.
+func toolHead(c *block.Composer, j *job.Joint) string {
+	if measured(j) {
+		return c.W.Tightening.ToolAndDate
+	}
+	return c.W.Tightening.Tool
+}
+
 // signs are the boxes of who tightened with what, and who checked.
 func signs(c *block.Composer, j *job.Joint) []layout.Block {
 	w := c.W
 	out := []layout.Block{
-		c.WideBox(layout.RoleWords, signCol, 1, w.Tightening.ToolNo, j.At), c.Box(layout.RoleDate, w.Tightening.Calibrated, j.At),
 		c.WideBox(layout.RoleInitials, signCol, 1, w.Tightening.FinalBy, j.At), c.WideBox(layout.RoleInitials, signCol, 1, w.Tightening.CheckedBy, j.At),
+	}
+	if measured(j) {
+		out = append([]layout.Block{c.WideBox(layout.RoleWords, signCol, 1, w.Tightening.ToolNo, j.At), c.Box(layout.RoleDate, w.Tightening.Calibrated, j.At)}, out...)
 	}
 	if j.Spec.BreaksLoose != nil {
 		out = append(out, c.WideBox(layout.RoleWords, signCol, 1, w.Tightening.BelowIt, j.At))

@@ -115,6 +115,11 @@ func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
 	if worked > 0 {
 		runs = []layout.Run{layout.T(layout.SubBold, c.W.Tightening.Assumptions), layout.T(layout.Sub, strings.Join(said, "; ")+". "+c.W.Tightening.Planning+" ")}
 	}
+	for _, g := range gs {
+		if k := boltsOf(gs, g); k != nil {
+			runs = append(runs, layout.T(layout.SubBold, marksOf(g)+": "), layout.T(layout.Sub, c.W.Tightening.SameBolts.With(marksOf(k))+" "))
+		}
+	}
 	if not := notWorked(gs); len(not) > 0 {
 		runs = append(runs, layout.T(layout.SubBold, strings.Join(not, ", ")+": "), layout.T(layout.Sub, c.W.Tightening.NotWorked))
 	}
@@ -141,11 +146,26 @@ func assumed(c *block.Composer, j *job.Joint) []string {
 func notWorked(gs [][]*job.Joint) []string {
 	var out []string
 	for _, g := range gs {
-		if g[0].Result == nil {
+		if g[0].Result == nil && boltsOf(gs, g) == nil {
 			out = append(out, marksOf(g))
 		}
 	}
 	return out
+}
+
+// boltsOf is the group that has the same fasteners as one of which nothing is worked out, is
+// tightened to the same torque, and is worked out; nil where there is none.
+func boltsOf(gs [][]*job.Joint, g []*job.Joint) []*job.Joint {
+	j := g[0]
+	if j.Result != nil || len(j.Parts) == 0 {
+		return nil
+	}
+	for _, k := range gs {
+		if k[0].Result != nil && k[0].Torque == j.Torque && slices.Equal(k[0].Parts, j.Parts) {
+			return k
+		}
+	}
+	return nil
 }
 
 // marksOf is how a group of joints is named in its heading.

@@ -1,6 +1,7 @@
 package liftsheet
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -56,6 +57,9 @@ func workings(c *block.Composer, ls []*job.Lift) []layout.Piece {
 		return nil
 	}
 	out := []layout.Piece{{Block: c.Heading(c.W.Lift.HowWorked), Gap: 4, KeepNext: true}}
+	if b := symbols(c, list); !b.Empty() {
+		out = append(out, layout.Piece{Block: b, Gap: 0.6, KeepNext: true})
+	}
 	many := slices.ContainsFunc(list, func(x lifted) bool { return x.l != list[0].l })
 	var runs []layout.Run
 	told, wide := map[string]bool{}, layout.Mm(0)
@@ -87,6 +91,23 @@ func workings(c *block.Composer, ls []*job.Lift) []layout.Piece {
 	end()
 	return out
 }
+
+// symbols explains those of the formulas that do not explain themselves.
+func symbols(c *block.Composer, list []lifted) layout.Block {
+	var said []string
+	for _, m := range c.W.Lift.Symbols {
+		if slices.ContainsFunc(list, func(x lifted) bool { return slices.Contains(formulaWord.FindAllString(x.Formula, -1), m.Letter) }) {
+			said = append(said, m.Letter+" "+m.Means)
+		}
+	}
+	if len(said) == 0 {
+		return layout.Block{}
+	}
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Sub, strings.Join(said, "; ")+".")}, layout.ParaOpts{Ref: list[0].l.At, Role: "working"})
+}
+
+// formulaWord is a word or a symbol of a formula.
+var formulaWord = regexp.MustCompile(`[\pL_]+`)
 
 // paraLines is after how many lines of workings a paragraph ends.
 const paraLines = 2.5

@@ -33,10 +33,11 @@ var englishTightening = Tightening{
 	},
 	Head:  map[joint.StageKind]string{joint.LastRound: "last round", joint.AgainAfter: "again", joint.AgainRunning: "again"},
 	After: "after %s", RoundNote: "%s: %s.",
-	Way:   map[joint.Way]string{joint.InPattern: "in order", joint.Backward: "backward", joint.Around: "in turn round the joint, until no nut moves"},
-	Moves: "nut moves %s",
+	Way:       map[joint.Way]string{joint.InPattern: "in order", joint.Backward: "backward", joint.Around: "in turn round the joint, until no nut moves"},
+	SameBolts: "the same fasteners to the same torque as %s, worked out there.",
+	Moves:     "%s along the thread",
 
-	OrderColumn: "order", WhereColumn: "where", ToolAndDate: "tool no., calibrated until", ToolNo: "tool no.", Calibrated: "calibrated until", FinalBy: "final by", CheckedBy: "checked by",
+	OrderColumn: "order", WhereColumn: "where", ToolAndDate: "tool no., calibrated until", ToolNo: "tool no.", Tool: "tool", Calibrated: "calibrated until", FinalBy: "final by", CheckedBy: "checked by",
 
 	WorkedOut: "Worked out: ", Assumptions: "Counted with: ", Planning: "Planning figures; the maker's sheet rules.",
 	Assumes: map[joint.Assumption]string{

@@ -45,6 +45,10 @@ var englishLift = Lift{
 	InitialsAt: "initials, %s", TheDay: "On the day: lift at %s", LoadCell: "load cell reads, %s", TrialLevel: "trial lift %s: level",
 	GapAt: "gap at %s, %s", Wind: "wind or draught", Yes: "yes", No: "no", SameGear: "gear changed since the list above: which, and its numbers",
 	InCharge: "person in charge", Driver: "crane driver", Rigger: "rigger", NameSign: "%s: name and signature", CautionsHere: "To be minded",
+	Symbols: []Mark{
+		{"k", "factor for the movement of the hoist"}, {"V_A", "share of the weight at that pick"}, {"beta", "angle of a leg from the plumb line"},
+		{"q", "share of the piece that carries most"}, {"g", "9.81 m/s²"}, {"rho", "density"},
+	},
 	HowWorked:   "How it was worked out, in kilograms and millimetres",
 	Planning:    "These are planning figures. A competent person, the site's lift rules and the local code decide whether the lift is made.",
 	StopSlack:   "Slack just out: hands off, legs lie straight, hook stands over the centre of gravity.",

@@ -38,5 +38,6 @@ type Lift struct {
 	Day, Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
 	HowWorked, Planning, StopSlack, StopPath, StopSeat, StopUnhook, StopLiftOff             string
 	InitialsAt, TheDay, LoadCell, TrialLevel, GapAt, NameSign, StopTrial                    Sentence
+	Symbols                                                                                 []Mark
 	HandStops                                                                               []string
 }
