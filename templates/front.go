@@ -21,9 +21,9 @@ func front(c *composer) []layout.Piece {
 	blocks = append(blocks, c.inThePack(), c.sectionList(), c.legend(), c.checkBar(), c.release())
 	var out []layout.Piece
 	for i, b := range blocks {
-		gap := layout.Mm(2.5)
+		gap := layout.Mm(1.8)
 		if i == 0 || i > 1 && i <= listed {
-			gap = 2
+			gap = 1.5
 		}
 		out = append(out, layout.Piece{Block: b, Gap: gap, KeepNext: i < len(blocks)-1}) // on one page, where it goes on one
 	}
