@@ -67,7 +67,7 @@ func (c *composer) cautionInFull(n *job.Caution, width layout.Mm) layout.Block {
 }
 
 // signalLegend explains the four signal words, each as it is printed, in two columns,
-// or in one where a word of the language leaves a column no room for what it means.
+// below the title, or in one where a word of the language leaves a column no room for what it means.
 func (c *composer) signalLegend() layout.Block {
 	w := c.W
 	half := (c.Span - layout.GapX) / 2
@@ -85,7 +85,7 @@ func (c *composer) signalLegend() layout.Block {
 		b.W = width
 		return b
 	}
-	rows := []layout.Block{c.Heading(w.Cautions.LegendTitle)}
+	var rows []layout.Block
 	if width == half {
 		rows = append(rows, layout.Middle(layout.GapX, one("danger"), one("warning")), layout.Middle(layout.GapX, one("caution"), one("notice")))
 	} else {
