@@ -16,7 +16,7 @@ func gather(c *composer) []layout.Piece {
 	w, s := c.W, c.Job.Supplies
 	out := c.instrumentList(s.Instruments)
 	out = append(out, c.toolList(s.Tools)...)
-	used := []block.Column{block.Col(w.Gather.HowMuch, 14), block.Col(w.Gather.Issued, 11), block.Col(w.Gather.Used, 11), block.Col(w.Gather.Returned, 16)}
+	used := []block.Column{block.Col(w.Gather.HowMuch, 14), block.Col(w.Gather.Issued, 12.5), block.Col(w.Gather.Used, 11), block.Col(w.Gather.Returned, 16)}
 	out = append(out, c.supplyList(s.Spares, 0, append([]block.Column{block.Col(w.Gather.Spares, 0)}, used...)...)...)
 	out = append(out, c.supplyList(s.Consumables, 0, append([]block.Column{block.Col(w.Gather.Consumables, 0)}, used...)...)...)
 	if len(out) == 0 {
