@@ -16,7 +16,7 @@ func gather(c *composer) []layout.Piece {
 	w, s := c.W, c.Job.Supplies
 	out := c.instrumentList(s.Instruments)
 	out = append(out, c.toolList(s.Tools)...)
-	used := []block.Column{block.Col(w.Gather.HowMuch, 14), block.Col(w.Gather.Issued, 12.5), block.Col(w.Gather.Used, 11), block.Col(w.Gather.Returned, 16)}
+	used := []block.Column{block.Col(w.Gather.HowMuch, 14), block.Col(w.Gather.Issued, 12), block.Col(w.Gather.Used, 11.5), block.Col(w.Gather.Returned, 16)}
 	out = append(out, c.supplyList(s.Spares, 0, append([]block.Column{block.Col(w.Gather.Spares, 0)}, used...)...)...)
 	out = append(out, c.supplyList(s.Consumables, 0, append([]block.Column{block.Col(w.Gather.Consumables, 0)}, used...)...)...)
 	if len(out) == 0 {
@@ -36,7 +36,7 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 	head := func(number, due, issued, returned layout.Mm) []block.Column {
 		return []block.Column{block.Col(w.Gather.Instruments, 0), block.Col(w.Common.InstrumentNo, number), block.Col(w.Gather.CalDue, due), block.Col(w.Gather.Issued, issued), block.Col(w.Gather.Returned, returned)}
 	}
-	return c.lower(head(30, 30, 18, 18), head(14, 16, 11, 13.5), func(g block.Grid) []layout.Row { return c.instrumentRows(g, list) }, 1)
+	return c.lower(head(30, 30, 18, 18), head(14, 15.5, 12.5, 14), func(g block.Grid) []layout.Row { return c.instrumentRows(g, list) }, 1)
 }
 
 // instrumentRows are the rows of instruments.
