@@ -36,7 +36,7 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 	head := func(number, due, issued, returned layout.Mm) []block.Column {
 		return []block.Column{block.Col(w.Gather.Instruments, 0), block.Col(w.Common.InstrumentNo, number), block.Col(w.Gather.CalDue, due), block.Col(w.Gather.Issued, issued), block.Col(w.Gather.Returned, returned)}
 	}
-	return c.lower(head(30, 30, 18, 18), head(14, 15.5, 12.5, 14), func(g block.Grid) []layout.Row { return c.instrumentRows(g, list) }, 1)
+	return c.lower(head(30, 30, 18, 18), head(14, 16, 11, 13.5), func(g block.Grid) []layout.Row { return c.instrumentRows(g, list) }, 1)
 }
 
 // instrumentRows are the rows of instruments.
