@@ -128,10 +128,10 @@ func heading(c *block.Composer, g []*job.Joint) (first, again layout.Block) {
 	tight, loose := turnedAt(c.Job, g)
 	var at []string
 	if len(tight) > 0 {
-		at = append(at, c.W.Tightening.TightenedAt.With(c.StepRefs(tight)))
+		at = append(at, c.W.Tightening.TightenedAt.With(turnedRefs(c, g, tight)))
 	}
 	if len(loose) > 0 {
-		at = append(at, c.W.Tightening.LoosenedAt.With(c.StepRefs(loose)))
+		at = append(at, c.W.Tightening.LoosenedAt.With(turnedRefs(c, g, loose)))
 	}
 	name := "▶ " + g[0].Base + "  " + g[0].What
 	if len(g) == 1 && g[0].Place.Label != "" {

@@ -153,9 +153,22 @@ func withSigns(c *block.Composer, j *job.Joint, tables []layout.Block) []layout.
 	return tables
 }
 
-// placeTicks set the ticks of a joint at each of its places, or at its only one, for each
-// time that it is tightened.
+// placeTicks are those of all places, by the marks of which they are found.
 func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
+	out := placeTables(c, g)
+	for _, j := range g {
+		if !slices.ContainsFunc(out, func(b layout.Block) bool {
+			return slices.ContainsFunc(b.Anchors, func(a layout.Anchor) bool { return a.Name == ticksAnchor(j) })
+		}) {
+			out[0] = out[0].Anchored(ticksAnchor(j))
+		}
+	}
+	return out
+}
+
+// placeTables set the ticks of a joint at each of its places, or at its only one, for each
+// time that it is tightened.
+func placeTables(c *block.Composer, g []*job.Joint) []layout.Block {
 	g = eachTime(c.Job, g)
 	if len(g) > 2 && g[0].Count() <= fewBolts && g[0].Count() < len(roundsOf(g[0])) && g[0].Spec.BreaksLoose == nil {
 		return []layout.Block{placeTable(c, g)}
@@ -177,7 +190,7 @@ func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
 		mark := c.Line(0, []layout.Run{{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}}, layout.ParaOpts{Ref: j.At})
 		label := layout.Middle(2, mark, c.Words(layout.Strong, j.Place.Name))
 		tables := ticks(c, j)
-		tables[0] = layout.Above(1, label, tables[0])
+		tables[0] = layout.Above(1, label, tables[0]).Anchored(ticksAnchor(j))
 		out = append(out, tables...)
 	}
 	return out

@@ -7,6 +7,8 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/joint"
+	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/figure"
 )
@@ -27,7 +29,7 @@ func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
 		for _, x := range g[0].Result.Workings {
 			var terms []string
 			for _, f := range x.Figures {
-				terms = append(terms, strings.TrimSpace(c.W.Said(f.Symbol)+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
+				terms = append(terms, term(c, g[0].Result, f))
 			}
 			formula := pointsForPaper(c.W.Said(x.Formula))
 			figures := strings.Join(terms, ", ") + " (" + c.W.Said(x.Source) + ")"
@@ -57,6 +59,25 @@ func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
 		out = append(out, layout.Piece{Block: b, Gap: map[bool]layout.Mm{true: 4, false: 0.6}[i == 0]})
 	}
 	return out
+}
+
+// term is a figure of a working, and behind it what is told above of the same, rounded.
+func term(c *block.Composer, r *joint.Result, f joint.Figure) string {
+	text := strings.TrimSpace(c.W.Said(f.Symbol) + " = " + figure.FourFigures(float64(f.Value)) + figure.NBSP + f.Unit)
+	for _, t := range r.Told() {
+		if t.Code != f.Told {
+			continue
+		}
+		x, _ := t.Value.Number.Rat().Float64()
+		switch {
+		case t.Value.Unit.Print() == f.Unit && figure.FourFigures(x) == figure.FourFigures(float64(f.Value)):
+		case t.How == units.Up:
+			return c.W.Common.RoundedUp.With(text, figure.Quantity(t.Value))
+		case t.How == units.Down:
+			return c.W.Common.RoundedDown.With(text, figure.Quantity(t.Value))
+		}
+	}
+	return text
 }
 
 // pointsForPaper puts the decimal mark into each number of a formula, which has points

@@ -7,6 +7,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
+	"matchmark/packs/units"
 	"matchmark/templates/block"
 )
 
@@ -116,13 +117,13 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 			part = append(part, run(layout.SubBold, own[0].l.Mark+" "))
 		}
 		if len(own) == 1 && oneName {
-			part = append(part, run(layout.Sub, workingFigures(c, own[0].Figures)+last(len(same)-i)))
+			part = append(part, run(layout.Sub, workingFigures(c, own[0].l, own[0].Figures)+last(len(same)-i)))
 			out = append(out, part)
 			continue
 		}
 		common := commonFigures(own)
 		if len(common) > 0 {
-			part = append(part, run(layout.Sub, workingFigures(c, common)+": "))
+			part = append(part, run(layout.Sub, workingFigures(c, own[0].l, common)+": "))
 		}
 		for k, x := range own {
 			each := slices.DeleteFunc(slices.Clone(x.Figures), func(f lift.Figure) bool { return len(own) > 1 && slices.Contains(common, f) })
@@ -130,7 +131,7 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 			if len(each) > 0 {
 				called += ": "
 			}
-			part = append(part, run(layout.SubBold, called), run(layout.Sub, workingFigures(c, each)+last(len(same)-i+len(own)-1-k)))
+			part = append(part, run(layout.SubBold, called), run(layout.Sub, workingFigures(c, x.l, each)+last(len(same)-i+len(own)-1-k)))
 			out, part = append(out, part), nil
 		}
 	}
@@ -143,20 +144,30 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 	return append([][]layout.Run{first}, out...)
 }
 
-// workingFigure is one number of a working with its symbol and unit.
-func workingFigure(c *block.Composer, f lift.Figure) string {
+// workingFigure is one number of a working with its symbol and unit, and behind it what is
+// told above of the same, rounded.
+func workingFigure(c *block.Composer, l *job.Lift, f lift.Figure) string {
 	unit := "\u00a0" + f.Unit
 	if f.Unit == "°" || f.Unit == "" {
 		unit = f.Unit
 	}
-	return c.W.Said(f.Symbol) + "\u00a0" + f.Print() + unit
+	text := c.W.Said(f.Symbol) + "\u00a0" + f.Print() + unit
+	told, ok := f.Words()
+	switch says := l.Print(told); {
+	case !ok || says == f.Print()+unit:
+	case f.Toward == units.Up:
+		return c.W.Common.RoundedUp.With(text, says)
+	default:
+		return c.W.Common.RoundedDown.With(text, says)
+	}
+	return text
 }
 
 // workingFigures are the numbers of a working in a line.
-func workingFigures(c *block.Composer, figures []lift.Figure) string {
+func workingFigures(c *block.Composer, l *job.Lift, figures []lift.Figure) string {
 	var row []string
 	for _, f := range figures {
-		row = append(row, workingFigure(c, f))
+		row = append(row, workingFigure(c, l, f))
 	}
 	return strings.Join(row, ", ")
 }

@@ -7,7 +7,7 @@ type Tightening struct {
 	Title, Rule string
 
 	// Where it is done.
-	TightenedAt, LoosenedAt, OnSheet, TicksAt, LooseOnSheet Sentence
+	TightenedAt, LoosenedAt, OnSheet, OnTwo, TicksAt, LooseOnSheet Sentence
 
 	// The picture.
 	OrderNumber, ClockTop, Top, PlacesListed      string

@@ -23,9 +23,9 @@ type Lift struct {
 	HeadroomSpare, HookLoad, SignedPlan, PressLine, TeamLine Sentence
 
 	// The drawing and the legs.
-	Hook, CentreMark, Leg, Length, Angle, Pulls, MostPulls, ChosenLength, InHand, Carries string
-	MostCarries                                                                           string
-	SideView, PlanView, Design, Shorten, HangsSlack, EvenSplit, Bail                      Sentence
+	Hook, CentreMark, BandMark, Leg, Length, Angle, Pulls, MostPulls, ChosenLength, InHand, Carries string
+	MostCarries                                                                                     string
+	SideView, PlanView, Design, Shorten, HangsSlack, EvenSplit, Bail                                Sentence
 
 	// The gear.
 	Rated, GearHead, GearNumber, GearInspected, LookBefore string
