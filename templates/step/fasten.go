@@ -22,9 +22,17 @@ func loosenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 				runs = append(runs, layout.T(layout.Sub, " · "+back))
 			}
 		}
-		out = append(out, tickLine(c, runs, c.W.Step.IsLoose, f.At, width))
+		out = append(out, turned(tickLine(c, runs, c.W.Step.IsLoose, f.At, width), st, f))
 	}
 	return out
+}
+
+// turned is a block that says that a step turns a joint, by which the joint's sheet finds it.
+func turned(b layout.Block, st *job.Step, f job.Fastening) layout.Block {
+	if f.Joint == nil {
+		return b
+	}
+	return b.Anchored(jointsheet.TurnAnchor(f.Joint, st))
 }
 
 // tightenLines are the lines of what a step tightens, with a box to tick or one a stage.
@@ -32,9 +40,9 @@ func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 	var out []layout.Block
 	for _, f := range st.Tighten {
 		if f.Joint != nil && len(f.Joint.Rounds) > 1 {
-			out = append(out, stageTicks(c, f, width))
+			out = append(out, turned(stageTicks(c, f, width), st, f))
 		} else {
-			out = append(out, tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width))
+			out = append(out, turned(tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width), st, f))
 		}
 		if f.Joint != nil {
 			// The sources of a torque that differ are told as those of a limit are.

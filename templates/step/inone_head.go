@@ -46,14 +46,21 @@ func (t *together) head() []layout.Piece {
 	}
 	opts := layout.ParaOpts{Ref: first.At}
 	if !t.reason {
-		return append(out, layout.Piece{Block: t.Para(t.Span, runs, opts).Pad(0, 0, 0.5, 0), Gap: headGap})
+		return append(out, wordsOf(first, layout.Piece{Block: t.Para(t.Span, runs, opts).Pad(0, 0, 0.5, 0), Gap: headGap}))
 	}
 	box := t.WideBox(layout.RoleWords, extraWidth(t.Composer, extra{caption: t.W.Step.NotTaken}), 1, t.W.Step.NotTaken, first.At)
 	opts.NotchW, opts.NotchH = box.W+textGap, box.H
 	para := t.Para(t.Span, runs, opts)
 	row := layout.Overlay(para, box.At(t.Span-box.W, 0))
 	row.W, row.H, row.Base = t.Span, max(para.H, box.H), para.Base
-	return append(out, layout.Piece{Block: row.Pad(0, 0, 0.5, 0), Gap: headGap})
+	return append(out, wordsOf(first, layout.Piece{Block: row.Pad(0, 0, 0.5, 0), Gap: headGap}))
+}
+
+// wordsOf is a piece with the words of like steps: who looks for the first one finds it here,
+// and not in the row of its place, which a later page may begin with.
+func wordsOf(first *job.Step, p layout.Piece) layout.Piece {
+	p.Block = p.Block.Anchored("step " + first.No)
+	return p
 }
 
 // reasonInHead reports whether the head has the box for readings not taken: of few readings

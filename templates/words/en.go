@@ -72,6 +72,7 @@ var englishCommon = Common{
 	Group:        map[reading.Group]string{reading.Mean: "mean", reading.Spread: "largest less smallest", reading.Sum: "sum"},
 	InstrumentNo: "number", CountOut: "count out", Scrap: "scrap", Into: "into", From: "from", MatchedSet: "matched set %s", OffAt: "off at",
 	BackAt: "back at", CountedIn: "counted in", CountedOut: "counted out", Shelf: "shelf", WhatMeasured: "what is measured", Limit: "limit", On: "on %s",
+	RoundedUp: "%s (rounded up %s)", RoundedDown: "%s (rounded down %s)",
 	Pieces: Counted{"one": "1 piece", "other": "%s pieces"},
 }
 

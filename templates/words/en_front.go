@@ -13,8 +13,10 @@ var englishFront = Front{
 	Released: "Released for work",
 	Marks: []Mark{
 		{"D", "dimension to measure"}, {"C", "container"}, {"B", "big part with its own tag"}, {"Y", "lay-down spot"},
-		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"A", "alignment"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"X", "spare tag or line"},
+		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"A", "alignment"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"SCRAP", "bag for what does not go back"}, {"X", "spare tag or line"}, {"RX", "spare row for what goes back"},
 	},
+
+	PackSign: "at the head of each page, and in its code, is this pack's alone.",
 
 	ThisMachine: "This machine", Fitted: "fitted", NotFitted: "not fitted", BuildSaid: "%s (%s)", BuildBySerial: "%s (%s), told by serial %s",
 	OnlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",

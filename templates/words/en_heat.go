@@ -125,7 +125,7 @@ var englishHeatOn = HeatOn{
 	AirLine:      "All of it turned to gas in the closed room leaves %s % oxygen and makes %s % carbon dioxide.",
 	MostNitrogen: "Never more than %s l in this room.", MostIce: "Never more than %s kg in this room.", LadderTitle: "For the interference as measured",
 	LadderUpTo: "up to", LadderSetTo: "heat to", LadderTooHot: "too hot: call the engineer", Largest: "%s, the largest", Smallest: "%s, the smallest",
-	Interference: "interference",
+	Interference: "interference", Greatest: "greatest interference",
 
 	SetTo: "heater set to", InAt: "in at", OutAt: "out at", PartTemp: "part, measured", ShaftTemp: "shaft, measured", HomeAt: "home at",
 	HomeWhenCold: "seen home when cold",
