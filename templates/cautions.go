@@ -71,8 +71,8 @@ func (c *composer) cautionInFull(n *job.Caution, width layout.Mm) layout.Block {
 	return c.NoteInFull(n, width, runs, c.W.Cautions.BeforeSteps.With(c.StepRefs(n.Steps))).Anchored("caution " + n.Key)
 }
 
-// signalLegend explains the signal words of some notes, each as it is printed, in two columns,
-// or in one where a word of the language leaves a column no room for what it means.
+// signalLegend explains the signal words of some notes, each as it is printed, in two columns
+// below the title, or in one where a word of the language leaves a column no room for what it means.
 func (c *composer) signalLegend(notes []*job.Caution) layout.Block {
 	w := c.W
 	var signals []string
@@ -99,7 +99,7 @@ func (c *composer) signalLegend(notes []*job.Caution) layout.Block {
 		b.W = width
 		return b
 	}
-	rows := []layout.Block{c.Heading(w.Cautions.LegendTitle)}
+	var rows []layout.Block
 	across := 1
 	if width == half {
 		across = 2

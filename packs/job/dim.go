@@ -75,6 +75,7 @@ type Dim struct {
 type Instrument struct {
 	At                source.Pos
 	Key, Name, Number string
+	Count             int             // how many are used at once, 1 or more
 	Low, High, Reads  *units.Quantity // range and smallest reading
 }
 

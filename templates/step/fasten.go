@@ -126,21 +126,22 @@ func tickLine(c *block.Composer, runs []layout.Run, tick string, at layout.Ref, 
 	return layout.Beside(textGap, line, box)
 }
 
-// forNowLines are the lines of what is on for a while under one verb: fitted for now,
-// taken out again, left out.
+// forNowLines are the lines of what is on for a while under one verb: fitted for now and
+// taken out again, each with a box to tick, since what is left inside runs with the machine;
+// left out.
 func forNowLines(c *block.Composer, st *job.Step, v job.Verb, width layout.Mm) []layout.Block {
-	line := func(verb string, ms []*job.Move) []layout.Block {
+	line := func(verb, done string, ms []*job.Move) []layout.Block {
 		if len(ms) == 0 {
 			return nil
 		}
 		runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms))}
-		return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At})}
+		return []layout.Block{tickLine(c, runs, done, ms[0].At, width)}
 	}
 	switch v {
 	case job.DoTakeOut:
-		return line(c.W.Step.TakeOut, st.TakeOut)
+		return line(c.W.Step.TakeOut, c.W.Step.IsOut, st.TakeOut)
 	case job.DoFitForNow:
-		return line(c.W.Step.ForNow, st.ForNow)
+		return line(c.W.Step.ForNow, c.W.Step.IsIn, st.ForNow)
 	}
 	var out []layout.Block
 	for _, l := range st.LeftOut {

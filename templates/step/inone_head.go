@@ -2,6 +2,7 @@ package step
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -42,7 +43,7 @@ func (t *together) head() []layout.Piece {
 		runs = append(runs, layout.T(layout.Body, "  "), missed(t.Composer, first))
 	}
 	if len(t.common) > 0 {
-		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(t.common, " · ")))
+		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(t.eachTold(), " · ")))
 	}
 	opts := layout.ParaOpts{Ref: first.At}
 	if !t.reason {
@@ -61,6 +62,19 @@ func (t *together) head() []layout.Piece {
 func wordsOf(first *job.Step, p layout.Piece) layout.Piece {
 	p.Block = p.Block.Anchored("step " + first.No)
 	return p
+}
+
+// eachTold is what is true at all places; that the hours planned are for each of them is said.
+func (t *together) eachTold() []string {
+	out := slices.Clone(t.common)
+	hours := t.steps[0].Hours
+	if hours == nil || len(t.steps) < 2 {
+		return out
+	}
+	if i := slices.Index(out, t.W.Step.HoursPlanned.With(hours.Print())); i >= 0 {
+		out[i] = t.W.Step.HoursEach.With(hours.Print())
+	}
+	return out
 }
 
 // reasonInHead reports whether the head has the box for readings not taken: of few readings

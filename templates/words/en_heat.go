@@ -135,7 +135,7 @@ var englishHeatOn = HeatOn{
 		ActHeat,
 		"Bore temperature measured when it comes out, and once more at the shaft.",
 		"Straight on in one go, held against the stop until it grips. If it stops short: off again at once with the puller, cool, begin anew. Never a hammer on a hot part.",
-		"It cools in still air, covered. Home against its stop when cold: measured, not believed.",
+		"It cools in still air, covered. Home against its stop when cold: measure it.",
 	},
 	OrderOven:      []string{"Into the oven with the probe in its bore; nothing wet with solvent goes in. It stays until it is warm through."},
 	OrderInduction: []string{"On the heater, probes on the inner and the outer ring or at bore and skin. Nobody with an implant near; rings and watches off. Afterwards its magnetism is taken out."},
