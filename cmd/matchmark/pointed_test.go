@@ -18,7 +18,7 @@ import (
 var (
 	stepPage = regexp.MustCompile(`(?:^|[^\pL\pN.])(R?[0-9]+\.[0-9]+) p\. ([0-9]+)`)
 	turnedAt = regexp.MustCompile(`(J[0-9]+)(?:/[^\s:]+)? (?:[^()J]|J[^0-9])* \([0-9]+ pieces?\) (tightened|loosened) at ((?:R?[0-9]+\.[0-9]+ p\. [0-9]+(?:, )?)+)(?: · loosened at ((?:R?[0-9]+\.[0-9]+ p\. [0-9]+(?:, )?)+))?`)
-	ticksAt  = regexp.MustCompile(`tighten (J[0-9]+)(?:/\S+)? .*?ticks:?(?: tightening sheet)? p\. ([0-9]+)`)
+	ticksAt  = regexp.MustCompile(`tighten (J[0-9]+)(?:/\S+)? .*?ticks: p\. ([0-9]+)`)
 )
 
 // textOf is all text of a page in the order in which it is set, the ends of lines as blanks.

@@ -50,15 +50,12 @@ func (s sheet) movesAct() string {
 	return s.W.HeatPull.OrderMoves
 }
 
-// longest is how long it is heated before giving up: no longer than its log goes, which ends
-// when the slowest heat that works has freed it.
+// longest is how long it is heated before giving up: no longer than the slowest heat that
+// works takes to free it, with which its log ends.
 func (s sheet) longest() string {
 	t := s.h.Pull.Longest
-	if plan := s.h.Pull.Plan; plan != nil && plan.Band.LeastFree > 0 && s.loggedAt() == nil {
-		step := s.logStep()
-		if end := step * heat.Second(s.logLength(step)); end >= plan.Band.LeastFree && (t <= 0 || end < t) {
-			return figure.TimeDown(end)
-		}
+	if plan := s.h.Pull.Plan; plan != nil && plan.Band.LeastFree > 0 && (t <= 0 || plan.Band.LeastFree < t) {
+		return figure.Clock(plan.Band.LeastFree)
 	}
 	if t > 0 {
 		return figure.TimeDown(t)

@@ -6,8 +6,8 @@ import "matchmark/packs/joint"
 var englishTightening = Tightening{
 	Title: "Tightening", Rule: "Tick each fastener in each round as it is done. A round that was broken off is begun again from its first fastener.",
 
-	TightenedAt: "tightened at %s", LoosenedAt: "loosened at %s", OnSheet: "order and ticks: tightening sheet p.\u00a0%s",
-	OnTwo:        "tightening sheet: order p.\u00a0%s, ticks p.\u00a0%s",
+	TightenedAt: "tightened at %s", LoosenedAt: "loosened at %s", OnSheet: "order and ticks: p.\u00a0%s",
+	OnTwo:        "order: p.\u00a0%s, ticks: p.\u00a0%s",
 	TicksAt:      "ticks: p.\u00a0%s",
 	LooseOnSheet: "backward: from number %s down to 1, see p.\u00a0%s",
 
