@@ -107,7 +107,7 @@ func (s *Setter) decimalSign() []Op {
 // Value makes a value box. Before must be at least 1; a number without any digit
 // makes a misfit.
 func (s *Setter) Value(n Number) Block {
-	return keep(s.values, n, func() Block { return s.value(n) })
+	return s.values.keep(n, func() Block { return s.value(n) })
 }
 
 func (s *Setter) value(n Number) Block {
@@ -225,7 +225,7 @@ func (s *Setter) WideBox(role string, w Mm, lines int, caption string, ref Ref) 
 func (s *Setter) CellBox(role string, w, h Mm, caption string, ref Ref) Block {
 	_, least := s.boxSize(role)
 	h = max(h, least)
-	return keep(s.boxes, boxKey{role, w, h, caption, ref}, func() Block {
+	return s.boxes.keep(boxKey{role, caption, bits(w), bits(h), ref}, func() Block {
 		out := Drawn(w, h, Item{Role: role, Ref: ref, Shape: Rect{W: w, H: h, Weight: Outline}})
 		if caption == "" {
 			return out
@@ -237,10 +237,9 @@ func (s *Setter) CellBox(role string, w, h Mm, caption string, ref Ref) Block {
 
 // boxKey is all that a box of a table hangs on.
 type boxKey struct {
-	role    string
-	w, h    Mm
-	caption string
-	ref     Ref
+	role, caption string
+	w, h          uint64 // their bits
+	ref           Ref
 }
 
 // Sketch makes a field with a light 5 mm grid, as many whole squares as go into

@@ -17,7 +17,7 @@ func (fake) Width(_ Face, size Pt, s string) Mm {
 
 func (fake) Has(_ Face, r rune) bool {
 	return r >= ' ' && r <= '~' || r == '\u00a0' || strings.ContainsRune("°±×·–—→≤≥\uFFFD", r) ||
-		unicode.In(r, unicode.Latin, unicode.Greek, unicode.Cyrillic)
+		r <= 0xffff && unicode.In(r, unicode.Latin, unicode.Greek, unicode.Cyrillic)
 }
 
 // ten is a style whose signs are 1 mm wide under fake: 2 mm type, 5 mm lead.

@@ -129,7 +129,7 @@ func (s *Setter) Words(st Style, text string) Block {
 func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 	var out Block
 	c := cutter{s: s, frags: s.frags[:0]}
-	texts := make([]string, len(runs))
+	texts := s.texts[:0]
 	for i, r := range runs {
 		k := s.cutOf(r)
 		for _, m := range k.misfits {
@@ -137,11 +137,12 @@ func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 			out.Misfits = append(out.Misfits, m)
 		}
 		c.join(i, r, k)
-		texts[i] = k.text
+		texts = append(texts, k.text)
 	}
 	if n := len(c.frags); n > 0 {
 		c.frags[n-1].end = atFeed
 	}
+	s.texts = texts
 	return &breaker{s: s, runs: runs, texts: texts, frags: c.frags}, out
 }
 

@@ -5,7 +5,8 @@ package layout
 type Measurer interface {
 	// Width is the advance of s set in one line.
 	Width(f Face, size Pt, s string) Mm
-	// Has tells whether the face has a sign for the rune.
+	// Has tells whether the face has a sign for the rune; none has one beyond U+FFFF, which
+	// the painter could not carry.
 	Has(f Face, r rune) bool
 }
 
@@ -26,11 +27,14 @@ type Setter struct {
 	codes map[string]*code
 	// frags is the breaker's work space, reused between paragraphs.
 	frags []fragment
-	kept  map[setKey]Block
-	cuts  map[cutKey]cutRun
+	texts []string
+	// cutting is that of the cutter.
+	cutting []fragment
+	kept    memory[setKey, Block]
+	cuts    memory[cutKey, cutRun]
 	// Boxes of a dimension are the same in all ways to set it.
-	values map[Number]Block
-	boxes  map[boxKey]Block
+	values memory[Number, Block]
+	boxes  memory[boxKey, Block]
 	later  bool // texts have figures that are put in later
 	// The drawings in value boxes, each made once.
 	divided map[cells]Item
@@ -39,8 +43,7 @@ type Setter struct {
 
 // NewSetter makes a setter that measures with m and sizes boxes for the pen.
 func NewSetter(m Measurer, pen Pen) *Setter {
-	return &Setter{m: m, pen: pen, codes: map[string]*code{}, kept: map[setKey]Block{}, cuts: map[cutKey]cutRun{}, values: map[Number]Block{}, boxes: map[boxKey]Block{},
-		divided: map[cells]Item{}}
+	return &Setter{m: m, pen: pen, codes: map[string]*code{}, divided: map[cells]Item{}}
 }
 
 // Pen is what the boxes are sized for.
@@ -48,8 +51,9 @@ func (s *Setter) Pen() Pen { return s.pen }
 
 // Width is the advance of a text in a style, as Line sets it.
 func (s *Setter) Width(st Style, text string) Mm {
-	if b, known := s.kept[setKey{text: text, style: st, line: true}]; known {
+	r := Run{Text: text, Style: st}
+	if b, known := s.kept.known(keyOf(r, "", ParaOpts{}, true, 0)); known {
 		return b.W
 	}
-	return s.Line(0, []Run{{Text: text, Style: st}}, ParaOpts{}).W
+	return s.Line(0, []Run{r}, ParaOpts{}).W
 }

@@ -62,7 +62,17 @@ func TestWhatAStepDoesCallsForItsCautions(t *testing.T) {
 		{"do: Slacken the follower.\n    loosen: [follower]", "springs"},
 		{"do: Take the plug out.\n    remove: [plug]\n    into: bench", "pressure"},
 		{"do: Take the strut away.\n    remove: [strut]\n    into: bench", "weight"},
-		{"do: Take the lagging off.", "asbestos"},
+		{"do: Take the lagging off.", "lagging"},
+		{"do: Take the gasket off.", "asbestos"},
+		// A shaft stood on a cradle, a casing on its screws, and no note said so.
+		{"do: Cradle under the shaft, hands clear.", "propped"},
+		{"do: Jack the casing up evenly.", "propped"},
+		{"do: Put the cradle away.", ""},
+		{"do: Lock out the fan motor.", "lockout"},
+		{"do: Last the locks off by name.", "unlocking"},
+		{"do: Look at the joint while it hangs.", "hanging"},
+		// Two people were called for, and the part had no mass in the file.
+		{"do: Take it away.\n    people: 2\n    remove: [seal]\n    into: scrap", "asbestos hand-lift"},
 		{"do: Draw it off.\n    remove: [seal]\n    into: scrap", "asbestos"},
 		{"do: Wash the races with solvent.", "solvent"},
 		{"do: Drive it out with hammer and drift.", "eyes"},
@@ -94,11 +104,11 @@ func TestPuttingBackWarnsOfWhatItDoesItself(t *testing.T) {
 // A definition overrides a built-in note by its key, adds its own, and leaves one
 // out with a reason; what guards a life stays.
 func TestADefinitionAddsOverridesAndLeavesOut(t *testing.T) {
-	jb, codes := oneStep(t, "cautions: {asbestos: {signal: notice, hazard: Old sheet., avoid: Keep it.}, own: {signal: danger, hazard: Acid., avoid: Stand back.}}",
+	jb, codes := oneStep(t, "cautions: {lagging: {signal: notice, hazard: Old sheet., avoid: Keep it.}, own: {signal: danger, hazard: Acid., avoid: Stand back.}}",
 		"do: Take the lagging off and wash it with solvent.\n    caution: [own]\n    no-caution: {solvent: water based cleaner}")
 	st := jb.Sections[0].Steps[0]
-	if got := keysOf(st.Cautions); got != "own asbestos" {
-		t.Errorf("cautions %q, want own and asbestos", got)
+	if got := keysOf(st.Cautions); got != "own lagging" {
+		t.Errorf("cautions %q, want own and lagging", got)
 	}
 	if c := st.Cautions[1]; c.Hazard != "Old sheet." || c.Signal != "notice" || c.Signs[0] != "W071" || c.Rule == "" {
 		t.Errorf("the overridden note is %+v, want its own words with the signs and rule of the built-in one", c)

@@ -144,9 +144,9 @@ func (c *composer) looks(st *job.Step) string {
 	for _, f := range st.Tighten {
 		add(jointsheet.Setting(f))
 	}
-	var set, read []*job.Dim // what has a limit as left is set, the rest is read
+	var set, read []*job.Dim // what a part or shims set is set, the rest is read
 	for _, d := range st.Set {
-		if d.Left != nil {
+		if d.Adjusted() {
 			set = append(set, d)
 		} else {
 			read = append(read, d)

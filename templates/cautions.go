@@ -1,6 +1,8 @@
 package templates
 
 import (
+	"slices"
+
 	"matchmark/layout"
 	"matchmark/layout/sign"
 	"matchmark/packs/job"
@@ -21,7 +23,10 @@ func cautions(c *composer) []layout.Piece {
 	if len(notes) == 0 && len(j.Permits) == 0 {
 		return nil
 	}
-	out := []layout.Piece{c.RuleLine(block.Capital(w.Cautions.SiteRules) + "."), {Block: c.signalLegend()}}
+	out := []layout.Piece{c.RuleLine(block.Capital(w.Cautions.SiteRules) + ".")}
+	if b := c.signalLegend(notes); !b.Empty() {
+		out = append(out, layout.Piece{Block: b})
+	}
 	if len(j.Permits) > 0 {
 		g := c.Grid(block.Col(w.Cautions.Permit, 0), block.Col(w.Cautions.PermitNumber, 26), block.Col(w.Cautions.PermitUntil, 26), block.Col(w.Cautions.PermitGiven, 46))
 		var rows []layout.Row
@@ -66,13 +71,22 @@ func (c *composer) cautionInFull(n *job.Caution, width layout.Mm) layout.Block {
 	return c.NoteInFull(n, width, runs, c.W.Cautions.BeforeSteps.With(c.StepRefs(n.Steps))).Anchored("caution " + n.Key)
 }
 
-// signalLegend explains the four signal words, each as it is printed, in two columns,
-// or in one where a word of the language leaves a column no room for what it means.
-func (c *composer) signalLegend() layout.Block {
+// signalLegend explains the signal words of some notes, each as it is printed, in two columns
+// below the title, or in one where a word of the language leaves a column no room for what it means.
+func (c *composer) signalLegend(notes []*job.Caution) layout.Block {
 	w := c.W
+	var signals []string
+	for _, signal := range []string{"danger", "warning", "caution", "notice"} {
+		if slices.ContainsFunc(notes, func(n *job.Caution) bool { return n.Signal == signal }) {
+			signals = append(signals, signal)
+		}
+	}
+	if len(signals) == 0 {
+		return layout.Block{}
+	}
 	half := (c.Span - layout.GapX) / 2
 	width, plates := half, map[string]layout.Block{}
-	for _, signal := range []string{"danger", "warning", "caution", "notice"} {
+	for _, signal := range signals {
 		plates[signal] = sign.Panel(c.Setter, w.Cautions.Signal[signal], signal != "notice", 7, nil)
 		if half-plates[signal].W-3 < leastMeaning {
 			width = c.Span
@@ -85,11 +99,17 @@ func (c *composer) signalLegend() layout.Block {
 		b.W = width
 		return b
 	}
-	rows := []layout.Block{c.Heading(w.Cautions.LegendTitle)}
+	var rows []layout.Block
+	across := 1
 	if width == half {
-		rows = append(rows, layout.Middle(layout.GapX, one("danger"), one("warning")), layout.Middle(layout.GapX, one("caution"), one("notice")))
-	} else {
-		rows = append(rows, one("danger"), one("warning"), one("caution"), one("notice"))
+		across = 2
+	}
+	for some := range slices.Chunk(signals, across) {
+		var row []layout.Block
+		for _, signal := range some {
+			row = append(row, one(signal))
+		}
+		rows = append(rows, layout.Middle(layout.GapX, row...))
 	}
 	return layout.Above(1, append(rows, c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Cautions.SignalSource)}, layout.ParaOpts{}))...)
 }

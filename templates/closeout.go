@@ -57,7 +57,7 @@ func (c *composer) tally() []counted {
 	add(w.CloseOut.Permits, len(j.Permits))
 	add(w.CloseOut.Openings, len(j.Openings))
 	add(w.CloseOut.Containers, len(j.Containers))
-	add(w.CloseOut.Instruments, len(j.Supplies.Instruments))
+	add(w.CloseOut.Instruments, j.Supplies.InstrumentPieces())
 	return append(out, counted{w.CloseOut.LeftOver, "0"}, counted{w.CloseOut.Deviations, ""})
 }
 

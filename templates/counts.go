@@ -18,8 +18,8 @@ func counts(c *composer) []layout.Piece {
 	if len(kinds) == 0 {
 		return nil
 	}
-	g := c.TwoUp(block.Col(w.Counts.Kind, 0), block.Col(w.Register.Expected, 11), block.Col(w.Register.CountedApart, 12.5), block.Col(w.Counts.BackOn, 12.5),
-		block.Col(w.Common.Scrap, 11), block.Col(w.Counts.OverShort, 13))
+	g := c.TwoUp(block.Col(w.Counts.Kind, 0), block.Col(w.Register.Expected, 11), block.Col(w.Register.CountedApart, 11), block.Col(w.Counts.BackOn, 11),
+		block.Col(w.Common.Scrap, 11), block.Col(w.Counts.OverShort, 11))
 	var rows []layout.Row
 	for _, k := range kinds {
 		rows = append(rows, g.Row(k.At, g.About(0, k.Name, c.kindFacts(k), k.At), g.Text(1, layout.Strong, strconv.Itoa(k.Off), k.At)))

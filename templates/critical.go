@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -54,11 +55,12 @@ func critical(c *composer) []layout.Piece {
 // same dimension it is not said again.
 func (c *composer) criticalSaid(d *job.Dim) string {
 	said := append(dimension.StateLine(c.Composer, d), c.limitLines(d)...)
-	return strings.Join(append(said, d.What, c.criticalActs(d), missedAt(d), strconv.FormatBool(d.NotSourced())), "|")
+	return strings.Join(append(said, d.What, c.criticalActs(d), strconv.FormatBool(d.NotSourced())), "|")
 }
 
-// criticalName is what is measured, its limit, how, what is done when it is out of its
-// limit, and what is easily missed there; drawn again where a page begins between its rows.
+// criticalName is what is measured, its limit, how, and what is done when it is out of its
+// limit; drawn again where a page begins between its rows. What is easily missed at its step
+// stands in the list above: it need have nothing to do with the reading.
 func (c *composer) criticalName(d *job.Dim, of *layout.TableOf) layout.Block {
 	t := layout.Table{PadX: 1.2, PadY: 0.6, Grid: true, Columns: []layout.Column{{Width: c.Span, Span: of.Columns}}, Of: of}
 	runs := []layout.Run{layout.T(layout.Body, d.What)}
@@ -77,9 +79,6 @@ func (c *composer) criticalName(d *job.Dim, of *layout.TableOf) layout.Block {
 		facts = append(facts, acts)
 	}
 	runs = append(runs, layout.T(layout.Sub, strings.Join(facts, " · ")))
-	if trap := missedAt(d); trap != "" {
-		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: c.W.Critical.EasilyMissed, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.SubBold, " "+trap))
-	}
 	return t.Block([]layout.Row{{Cells: []layout.Block{c.Para(t.Room(0), runs, layout.ParaOpts{Ref: d.At})}, Ref: d.At}})
 }
 
@@ -97,12 +96,14 @@ func (c *composer) criticalActs(d *job.Dim) string {
 	return strings.Join(act, " · ")
 }
 
-// criticalDims are the dimensions of the sheet, merged ones once.
+// criticalDims are the dimensions of the sheet, merged ones once: the critical ones, and those
+// by which a hold is released.
 func (c *composer) criticalDims() []*job.Dim {
 	var out []*job.Dim
 	done := map[*job.Dim]bool{}
+	deciding := c.Job.Deciding()
 	for _, d := range c.Job.Dims {
-		critical := d.Critical
+		critical := d.Critical || deciding[d.Base]
 		if d.In != nil {
 			d = d.In
 		}
@@ -111,6 +112,7 @@ func (c *composer) criticalDims() []*job.Dim {
 			out = append(out, d)
 		}
 	}
+	slices.SortStableFunc(out, func(a, b *job.Dim) int { return job.ByNumber(a.Base, b.Base) })
 	return out
 }
 
@@ -125,10 +127,7 @@ func (c *composer) easilyMissed() []layout.Piece {
 			if st.Missed == "" {
 				continue
 			}
-			where := c.W.Common.StepPage.With(st.No, c.Page("step "+st.No))
-			if p := st.Place.Label; p != "" {
-				where += " " + p
-			}
+			where := c.StepRef(st) // its number is its place's alone
 			if at[st.Missed] == nil {
 				things = append(things, st.Missed)
 			}
@@ -157,13 +156,3 @@ func (c *composer) easilyMissed() []layout.Piece {
 
 // leastMissed is how many lines of what is easily missed stand on a page at the least.
 const leastMissed = 6
-
-// missedAt is what is easily missed at the steps that read or set a dimension.
-func missedAt(d *job.Dim) string {
-	for _, st := range []*job.Step{d.FoundAt, d.LeftAt} {
-		if st != nil && st.Missed != "" {
-			return st.Missed
-		}
-	}
-	return ""
-}

@@ -103,6 +103,9 @@ func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 	if row := layout.Bottom(0, boxes...); row.W <= c.mostBoxes() {
 		return row // edge to edge
 	}
+	if d.FoundAt == nil || d.LeftAt == nil {
+		return block.FlowRow(boxes, 2*c.mostBoxes()) // there are none of the other side
+	}
 	return block.FlowRow(boxes, c.mostBoxes())
 }
 

@@ -93,18 +93,38 @@ func (c *composer) inThePack() layout.Block {
 // legend explains the marks.
 func (c *composer) legend() layout.Block {
 	var runs []layout.Run
-	for i, l := range c.W.Front.Marks {
+	for _, l := range c.W.Front.Marks {
+		if !marksOf(c.Job)[l.Letter] {
+			continue
+		}
 		sep := ""
-		if i > 0 {
+		if len(runs) > 0 {
 			sep = " · "
 		}
 		runs = append(runs, layout.T(layout.Body, sep), layout.T(layout.Strong, l.Letter), layout.T(layout.Body, " "+l.Means))
 	}
 	runs = append(runs, c.placeLegend()...)
-	runs = append(runs, layout.T(layout.Body, ". "+c.markSentence()))
+	runs = append(runs, layout.T(layout.Body, ". "+c.markSentence()+" "), layout.T(layout.CodeText, c.Job.Digest), layout.T(layout.Body, " "+c.W.Front.PackSign))
 	return layout.Above(1, c.Heading(c.W.Front.HowToRead),
 		c.Para(c.Span, runs, layout.ParaOpts{}),
 		c.Para(c.Span, []layout.Run{layout.T(layout.Strong, c.W.Front.Planning)}, layout.ParaOpts{}))
+}
+
+// marksOf are the letters of the marks that a pack has. Lines for what is found on the day are
+// in each.
+func marksOf(j *job.Job) map[string]bool {
+	out := map[string]bool{
+		"D": len(j.Dims) > 0, "C": len(j.Containers) > 0, "B": len(j.Bigs) > 0, "Y": len(j.Spots) > 0, "W": len(j.Holds) > 0,
+		"S": len(j.Sets) > 0, "K": len(j.Stacks) > 0, "J": len(j.Joints) > 0, "A": len(j.Alignments) > 0, "L": len(j.Lifts) > 0,
+		"H": len(j.Heats) > 0, "X": true, spareBackKey: true,
+	}
+	for _, s := range j.Sections {
+		out["R"] = out["R"] || s.Back
+	}
+	for _, t := range j.Tags {
+		out["SCRAP"] = out["SCRAP"] || t.Scrap
+	}
+	return out
 }
 
 // markSentence says how marks are read, with a place of this job.

@@ -1,6 +1,8 @@
 package templates
 
 import (
+	"slices"
+	"strconv"
 	"strings"
 
 	"matchmark/layout"
@@ -14,9 +16,9 @@ func gather(c *composer) []layout.Piece {
 	w, s := c.W, c.Job.Supplies
 	out := c.instrumentList(s.Instruments)
 	out = append(out, c.toolList(s.Tools)...)
-	used := []block.Column{block.Col(w.Gather.HowMuch, 12), block.Col(w.Gather.Issued, 12.5), block.Col(w.Gather.Used, 11.5), block.Col(w.Gather.Returned, 16)}
+	used := []block.Column{block.Col(w.Gather.HowMuch, 14), block.Col(w.Gather.Issued, 12), block.Col(w.Gather.Used, 11.5), block.Col(w.Gather.Returned, 16)}
 	out = append(out, c.supplyList(s.Spares, 0, append([]block.Column{block.Col(w.Gather.Spares, 0)}, used...)...)...)
-	out = append(out, c.supplyList(s.Consumables, 1, append([]block.Column{block.Col(w.Gather.Consumables, 0)}, used...)...)...)
+	out = append(out, c.supplyList(s.Consumables, 0, append([]block.Column{block.Col(w.Gather.Consumables, 0)}, used...)...)...)
 	if len(out) == 0 {
 		return nil
 	}
@@ -24,18 +26,31 @@ func gather(c *composer) []layout.Piece {
 }
 
 // instrumentList has a box for the number of each instrument and for the day on
-// which its calibration is due.
+// which its calibration is due, in one column or two, whichever is lower. Of those of which
+// several are used at once each has a line.
 func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 	if len(list) == 0 {
 		return nil
 	}
 	w := c.W
-	g := c.Grid(block.Col(w.Gather.Instruments, 0), block.Col(w.Common.InstrumentNo, 30), block.Col(w.Gather.CalDue, 30), block.Col(w.Gather.Issued, 18), block.Col(w.Gather.Returned, 18))
+	head := func(number, due, issued, returned layout.Mm) []block.Column {
+		return []block.Column{block.Col(w.Gather.Instruments, 0), block.Col(w.Common.InstrumentNo, number), block.Col(w.Gather.CalDue, due), block.Col(w.Gather.Issued, issued), block.Col(w.Gather.Returned, returned)}
+	}
+	return c.lower(head(30, 30, 18, 18), head(14, 16, 11, 13.5), func(g block.Grid) []layout.Row { return c.instrumentRows(g, list) }, 1)
+}
+
+// instrumentRows are the rows of instruments.
+func (c *composer) instrumentRows(g block.Grid, list []*job.InstrumentUse) []layout.Row {
+	w := c.W
 	var rows []layout.Row
 	for _, in := range list {
 		facts := []string{}
 		if in.Low != nil {
-			facts = append(facts, in.Low.Print()+" – "+in.High.Print())
+			low := in.Low.Print()
+			if in.Low.Unit == in.High.Unit {
+				low = in.Low.Number.Print() // the unit stands behind the other
+			}
+			facts = append(facts, low+" – "+in.High.Print())
 		}
 		if in.Reads != nil {
 			facts = append(facts, w.Gather.Reads.With(in.Reads.Print()))
@@ -44,9 +59,20 @@ func (c *composer) instrumentList(list []*job.InstrumentUse) []layout.Piece {
 			facts = append(facts, strings.Join(baseMarks(in.Dims), ", "))
 		}
 		what := g.About(0, in.Name, strings.Join(facts, " · "), in.At)
-		rows = append(rows, g.Row(in.At, what, g.Text(1, layout.Body, in.Number, in.At)))
+		if in.Count < 2 {
+			rows = append(rows, g.Row(in.At, what, g.Text(1, layout.Body, in.Number, in.At)))
+			continue
+		}
+		for i := range in.Count {
+			name := in.Name + ", " + w.Common.PageOf.With(strconv.Itoa(i+1), strconv.Itoa(in.Count))
+			what = g.About(0, name, "", in.At)
+			if i == 0 {
+				what = g.About(0, name, strings.Join(facts, " · "), in.At)
+			}
+			rows = append(rows, g.Row(in.At, what))
+		}
 	}
-	return g.Under(append(rows, g.Blank(1)...))
+	return rows
 }
 
 // baseMarks are the marks of dimensions without their places, each once.
@@ -61,34 +87,57 @@ func baseMarks(ds []*job.Dim) []string {
 }
 
 // toolList is the list of tools: what is issued comes back, none of it is used up.
+// Of one whose number is not said one is fetched.
 func (c *composer) toolList(list []*job.Supply) []layout.Piece {
 	w := c.W.Gather
+	list = slices.Clone(list)
+	for i, s := range list {
+		if s.Count == "" {
+			one := *s
+			one.Count = "1"
+			list[i] = &one
+		}
+	}
 	return c.supplyList(list, 1, block.Col(w.Tools, 0), block.Col(w.HowMuch, 12), block.Col(w.Issued, 13), block.Col(w.Returned, 16))
 }
 
 // supplyList is one of the lists of tools, spares and consumables, in one column or two
-// beside each other, whichever is lower; with empty rows as said at the least, and one that
-// fills the second column.
+// beside each other, whichever is lower; one column has so many empty rows.
 func (c *composer) supplyList(list []*job.Supply, blank int, cols ...block.Column) []layout.Piece {
 	if len(list) == 0 {
 		return nil
 	}
-	set := func(g block.Grid) []layout.Row {
+	return c.lower(cols, cols, func(g block.Grid) []layout.Row {
 		var rows []layout.Row
 		for _, s := range list {
 			rows = append(rows, g.Row(s.At, g.About(0, s.What, c.supplyFacts(s), s.At), g.Text(1, layout.Body, s.Count, s.At)))
 		}
 		return rows
-	}
+	}, blank)
+}
+
+// lower sets a list in one column or two beside each other, whichever is lower and has room for its words: in one with so
+// many empty rows, in two with one that fills the second column.
+func (c *composer) lower(cols, halves []block.Column, set func(block.Grid) []layout.Row, blank int) []layout.Piece {
 	one := c.Grid(cols...)
 	single := one.Under(append(set(one), one.Blank(blank)...))
-	half := c.TwoUp(cols...)
-	double := c.twoTables(half, append(set(half), half.Blank(max(blank, len(list)%2))...))
+	half := c.TwoUp(halves...)
+	rows := set(half)
+	double := c.twoTables(half, append(rows, half.Blank(len(rows)%2)...))
 	double[0].Gap = single[0].Gap
-	if height(double) < height(single) {
+	if height(double) < height(single) && misfits(double) <= misfits(single) {
 		return double
 	}
 	return single
+}
+
+// misfits counts what has no room in pieces.
+func misfits(ps []layout.Piece) int {
+	n := 0
+	for _, p := range ps {
+		n += len(p.Block.Misfits)
+	}
+	return n
 }
 
 // height is how high pieces are together.

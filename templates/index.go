@@ -126,6 +126,7 @@ func (c *composer) indexRows() [][]*job.Dim {
 		}
 		out, said = append(out, []*job.Dim{d}), says
 	}
+	slices.SortStableFunc(out, func(a, b []*job.Dim) int { return job.ByNumber(a[0].Base, b[0].Base) })
 	return out
 }
 

@@ -301,8 +301,11 @@ func marksInOrder(jb *job.Job) map[string][]string {
 			out[sheet] = append(out[sheet], mark)
 		}
 	}
-	for _, d := range jb.Dims {
-		critical := d.Critical
+	dims := slices.Clone(jb.Dims) // the lists go by number, whatever the order in the definition
+	slices.SortStableFunc(dims, func(a, b *job.Dim) int { return job.ByNumber(a.Base, b.Base) })
+	deciding := jb.Deciding()
+	for _, d := range dims {
+		critical := d.Critical || deciding[d.Base]
 		if d.In != nil {
 			d = d.In
 		}

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
 
@@ -17,12 +18,11 @@ func signatures(c *composer) []layout.Piece {
 	for _, r := range c.roles() {
 		rows = append(rows, g.Row(r.at, g.Text(0, layout.Body, r.name, r.at)))
 	}
-	return c.ListSheet(w.Signatures.Rule, g, append(rows, g.Blank(relief*people(c.Job))...))
+	return c.ListSheet(w.Signatures.Rule, g, append(rows, g.Blank(max(leastFree, people(c.Job)))...))
 }
 
-// relief is how many people there are for each of those that a step takes: one works, one
-// relieves him.
-const relief = 2
+// leastFree is how many rows are free at the least: one relieves the mechanic, one comes along.
+const leastFree = 2
 
 // A role is who signs, and the place in the file that names it first.
 type role struct {
@@ -30,8 +30,8 @@ type role struct {
 	at   layout.Ref
 }
 
-// roles are those who release, those who check as well and those of the site, each
-// once.
+// roles are those who release, those who check as well, those who sign on the sheets of
+// lifts, permits and hot work, those of the site, and the mechanic, each once.
 func (c *composer) roles() []role {
 	var out []role
 	add := func(name string, at layout.Ref) {
@@ -47,8 +47,21 @@ func (c *composer) roles() []role {
 			add(st.Check, st.At)
 		}
 	}
+	w := c.W
+	if slices.ContainsFunc(c.Job.Lifts, func(l *job.Lift) bool { return !l.ByHand }) {
+		add(w.Lift.InCharge, nil)
+		add(w.Lift.Driver, nil)
+		add(w.Lift.Rigger, nil)
+	}
+	if slices.ContainsFunc(c.Job.Cautions, func(n *job.Caution) bool { return n.Key == job.HotWork && len(n.Steps) > 0 }) {
+		add(w.Signatures.FireWatch, nil)
+	}
+	if len(c.Job.Permits) > 0 {
+		add(w.Signatures.PermitHolder, nil)
+	}
 	for _, name := range c.Job.Site.Roles {
 		add(name, nil)
 	}
+	add(w.Signatures.Mechanic, nil)
 	return out
 }

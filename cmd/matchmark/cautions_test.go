@@ -91,7 +91,7 @@ func checkNotesAbove(t *testing.T, name string, pack *templates.Pack, st *job.St
 // looks for its signs on paper, each drawn and with its number in words.
 func TestEverySignOfABuiltInNoteIsDrawn(t *testing.T) {
 	t.Parallel()
-	keys := "lockout, unlocking, confined-space, lifting, rotor-lift, hand-lift, hot-work, heating, induction, cold, springs, pressure, weight, asbestos, solvent, sharp, pinch, eyes, foreign-material"
+	keys := "lockout, unlocking, confined-space, lifting, rotor-lift, hand-lift, hot-work, heating, induction, cold, springs, pressure, weight, propped, asbestos, lagging, solvent, sharp, pinch, eyes, foreign-material"
 	text := "pack: 1\nequipment: {tag: P-1, name: Pump}\njob: {number: \"1\", title: Check, revision: A, issued: 2026-03-02}\npermits: {all: {what: Permit for hot work and entry}}\n" +
 		"steps:\n  - {step: s, do: Look., permit: [all], caution: [" + keys + "]}\n"
 	jb, problems := packs.Load(fstest.MapFS{"p.yaml": &fstest.MapFile{Data: []byte(text)}}, packs.Inputs{Definition: "p.yaml"})

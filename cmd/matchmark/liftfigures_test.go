@@ -71,7 +71,7 @@ func exacts(l *job.Lift) map[string][]exact {
 func (b ledger) derived() {
 	l := b.l
 	// What the author wrote is printed as it is.
-	own := append(slices.Clone(l.Stops), l.Note)
+	own := append(slices.Concat(l.TrialStops, l.Stops, l.StopsIn), l.Note)
 	if l.LayDown != nil {
 		own = append(own, l.LayDown.Floor)
 	}

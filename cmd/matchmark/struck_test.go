@@ -20,14 +20,19 @@ func TestStruckStops(t *testing.T) {
 		name   string
 		pack   *templates.Pack
 		struck int // of a row: one for each step that leaves the load hanging
-	}{{"storm-pump", storm, 1}, {"field-steam-turbine", turbine, 2}, {"exhaust-fan", fan, 0}} {
+		over   int // the steps after it in which it is only let down: it hangs lower than a hand's width
+	}{{"storm-pump", storm, 1, 1}, {"field-steam-turbine", turbine, 2, 1}, {"exhaust-fan", fan, 0, 0}} {
 		text := strings.Join(strings.Fields(sheetTexts(t, c.pack.Pages)["lifts"]), " ")
 		for _, stop := range []string{"tag lines manned.", "hands out.", "then unhook."} {
-			if got := strings.Count(text, stop+strings.Repeat(" —", c.struck)); got == 0 && c.struck > 0 {
-				t.Errorf("%s: %q is not struck %d times", c.name, stop, c.struck)
+			struck := c.struck
+			if stop == "hands out." {
+				struck += c.over
 			}
-			if more := stop + strings.Repeat(" —", c.struck+1); strings.Contains(text, more) {
-				t.Errorf("%s: %q is struck more than %d times", c.name, stop, c.struck)
+			if got := strings.Count(text, stop+strings.Repeat(" —", struck)); got == 0 && struck > 0 {
+				t.Errorf("%s: %q is not struck %d times", c.name, stop, struck)
+			}
+			if more := stop + strings.Repeat(" —", struck+1); strings.Contains(text, more) {
+				t.Errorf("%s: %q is struck more than %d times", c.name, stop, struck)
 			}
 		}
 	}

@@ -1,10 +1,15 @@
 package align
 
+import "matchmark/packs/units"
+
 // The lines that set moves against limits, below those of Ladder
 //
 //	angle on L   a = (near - far) L/(xf - xn)     near, far: what the first and the last
 //	                                              feet still want, xn and xf where they are
 //	offset at x  o = -near + a (x - xn)/L
+//
+// With rim and face the offset at the dial's plane and the angle on the face dial's diameter
+// are the lines y0, z0 and f, g themselves, if the shafts are to stand in line: no line is added.
 //
 // The same as Judge works out: the shaft lies where its feet still want to go, the other
 // way. Derived from a straight shaft.
@@ -18,7 +23,7 @@ const (
 )
 
 // LadderTo gives the lines of Ladder, and below them those that set the moves against
-// limits. The error is Refusals.
+// limits, where those of Ladder do not say it. The error is Refusals.
 func (s Setup) LadderTo(l Limits) ([]Rung, error) {
 	f, rs := s.read()
 	at := rs.length("limits.at", "place where the offset is judged", l.At, s.Unit)
@@ -27,6 +32,9 @@ func (s Setup) LadderTo(l Limits) ([]Rung, error) {
 		return nil, rs.err()
 	}
 	w := &lines{rungs: f.ladder()}
+	if f.saysItself(at, over) {
+		return w.rungs, nil
+	}
 	last := len(f.at) - 1
 	between := f.at[last].Sub(f.at[0])
 	for _, way := range []struct{ move, angle, offset RungCode }{{MoveUp, AngleUp, OffsetAtUp}, {MoveRight, AngleRight, OffsetAtRight}} {
@@ -35,6 +43,21 @@ func (s Setup) LadderTo(l Limits) ([]Rung, error) {
 		w.add(Rung{Code: way.offset, Foot: -1, Terms: []Term{ofRung(near, one.Neg(), one), ofRung(angle, at.Sub(f.at[0]), over)}})
 	}
 	return w.rungs, nil
+}
+
+// saysItself reports whether the readings of rim and face are what the limits judge, so that
+// working them back from the moves would end where it began: the offset is judged at the dial's
+// plane, the angle on the diameter of the face dial, and the shafts are to stand in line.
+func (f frame) saysItself(at, over units.Number) bool {
+	if f.s.Method != RimFace || at.Sign() != 0 || over.Cmp(f.face) != 0 {
+		return false
+	}
+	for _, n := range append(append([]units.Number{}, f.up...), f.right...) {
+		if n.Sign() != 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // find is the line of a code for a foot.

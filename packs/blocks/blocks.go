@@ -11,10 +11,13 @@ import (
 )
 
 // From so many readings of one dimension on, at one step, they are printed in one
-// block of rows and columns; above so many boxes that block has a sheet of its own.
+// block of rows and columns; above so many boxes that block has a sheet of its own, on
+// which those found and left stand below each other. Boxes of one side, not more than go in
+// four rows of a step, stay where they are filled.
 const (
-	fewReadings = 3
-	sheetBoxes  = 12
+	fewReadings  = 3
+	sheetBoxes   = 12
+	oneSideBoxes = 4 * job.RowBoxes
 )
 
 // Merge puts the readings of one dimension that a step takes at several places
@@ -35,7 +38,11 @@ func Merge(j *job.Job) {
 // bigBlock reports whether the boxes of a dimension need a sheet of their own.
 func bigBlock(d *job.Dim) bool {
 	digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction
-	return digits && !d.ByHand() && d.Positions.Kind != job.Clock && d.Positions.Boxes() > sheetBoxes
+	most := sheetBoxes
+	if d.Positions.Kind == job.Grid && (d.FoundAt == nil || d.LeftAt == nil || d.Left == nil) {
+		most = oneSideBoxes
+	}
+	return digits && !d.ByHand() && d.Positions.Kind != job.Clock && d.Positions.Boxes() > most
 }
 
 // merged gives a list of dimensions with those of one mark together in one where

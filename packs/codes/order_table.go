@@ -18,6 +18,7 @@ var orderCodes = []Entry{
 	{"decided-late", "It is decided which parts go back when some are back already.", "Decide above the first step that puts back."},
 	{"seen-too-late", "A mark is made, or an order written down, when nothing stands as it ran.", "Do it at the step that takes the parts off, or above it."},
 	{"pack-shut-in", "A pack of shims is measured as found while it is in its place.", "Measure it at the step that takes it out, or below."},
+	{"read-in-machine", "A reading is taken on the bench of a part that is in the machine then.", "Read it at a step without where: bench, or write of: the part that is on the bench."},
 	{"read-loose", "A reading between parts is taken while the joint that holds one of them is loose.", "Measure above loosen:, set below tighten:, or say under with: how it is read."},
 	{"scrapped-unjudged", "A part that is renewed only if something is found on it goes to scrap as it comes off.", "Lay it into a container, or write renew: always."},
 	{"said-elsewhere", "A verb or a part stands at a step that does not speak of it, and another step speaks of it.", "Move it there, or say in the words of its own step what is done."},

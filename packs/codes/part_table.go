@@ -26,6 +26,7 @@ var partCodes = []Entry{
 	{"never-renewed", "A part is always renewed and no step takes the old one off.", "Remove it, or take renew: out."},
 	{"no-count", "The order of a stack is one text and the number of pieces is not said.", "Write count:, or one text for each piece."},
 	{"no-mass", "A part with a tag of its own does not say what it weighs.", "Write mass: as weighed or by the drawing."},
+	{"no-spare", "A limit says that a part is renewed, and the list of spares has none.", "Write the part under spares:."},
 	{"no-scrap", "A part is always renewed and nothing counts the old piece.", "Send it into: scrap, or into a container to be compared."},
 	{"no-tag", "A part lies by itself and has no tag.", "Describe it under big:, or put it into a container."},
 	{"not-as-set", "A set is judged as a whole and one of its parts is not renewed as a set.", "Write renew: as set at it."},

@@ -8,6 +8,7 @@ type Instrument struct {
 	Name         source.Text
 	Range, Reads source.Text // as "0 to 150 mm", "0.02 mm"
 	Number       source.Text
+	Count        source.Text
 }
 
 // A Dimension is one thing to measure, with what its reading must be.

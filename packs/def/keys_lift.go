@@ -76,7 +76,12 @@ var liftKind = &kind[Lift]{
 			func(l *Lift, at source.Pos) *Footing { l.Footing.At = at; return &l.Footing }),
 		list("supports", "What props or blocks are set while it is lifted.", "[two stands under the brackets]", func(l *Lift) *[]source.Text { return &l.Supports }),
 		list("crew", "Who must be there.", "[person in charge, crane driver, two on tag lines]", func(l *Lift) *[]source.Text { return &l.Crew }),
-		list("stops", "Where the lift stops and is looked at, besides the usual places.", "[clear of the dowels]", func(l *Lift) *[]source.Text { return &l.Stops }),
+		list("trial-stops", "What is looked at at the trial lift, besides the usual, while the load is still in its place.", "[joint open all round]",
+			func(l *Lift) *[]source.Text { return &l.TrialStops }),
+		list("stops", "Where the lift stops and is looked at going up out of its place, besides the usual places; where stops-in is left out, coming down too.",
+			"[clear of the dowels]", func(l *Lift) *[]source.Text { return &l.Stops }),
+		list("stops-in", "Where it stops coming down into its place, besides the usual places, in the order met.", "[dowels in line with their holes]",
+			func(l *Lift) *[]source.Text { return &l.StopsIn }),
 		text("note", "A remark for whoever rigs it.", "Sleeves on both slings.", func(l *Lift) *source.Text { return &l.Note }),
 	}, applies(func(l *Lift) *Applies { return &l.Applies })...),
 }

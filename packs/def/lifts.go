@@ -56,8 +56,9 @@ type Lift struct {
 	Footing  Footing
 	Supports []source.Text
 	Crew     []source.Text
-	Stops    []source.Text
-	Note     source.Text
+	// TrialStops are met at the trial lift, Stops going up, StopsIn coming down.
+	TrialStops, Stops, StopsIn []source.Text
+	Note                       source.Text
 	Applies
 }
 

@@ -12,9 +12,12 @@ import (
 func (b *builder) readInstruments() {
 	b.Instruments = map[string]*job.Instrument{}
 	for _, di := range b.Def.Instruments {
-		in := &job.Instrument{At: di.Key.At, Key: di.Key.Value, Name: di.Name.Value, Number: di.Number.Value}
+		in := &job.Instrument{At: di.Key.At, Key: di.Key.Value, Name: di.Name.Value, Number: di.Number.Value, Count: 1}
 		if in.Name == "" {
 			in.Name = in.Key
+		}
+		if n, ok := names.WholeNumber(di.Count); ok && n > 0 {
+			in.Count = n
 		}
 		if di.Range.Written() {
 			low, high, err := units.ParseRange(di.Range.Value)

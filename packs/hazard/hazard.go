@@ -3,6 +3,7 @@
 package hazard
 
 import (
+	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
@@ -67,7 +68,7 @@ func (n *builtin) meets(j *job.Job, st *job.Step) bool {
 }
 
 // kept are the notes that no author can leave out.
-var kept = []string{"lockout", "unlocking", "confined-space", "hanging", "lifting", job.HotWork, "heating"}
+var kept = []string{"lockout", "unlocking", "confined-space", "hanging", "lifting", "propped", job.HotWork, "heating"}
 
 // spared reads which built-in notes the author leaves out of a step, and why.
 func spared(j *job.Job, st *job.Step, problems *source.Problems) map[string]bool {
@@ -97,10 +98,24 @@ func onHook(j *job.Job, st *job.Step) bool {
 	return slices.ContainsFunc(st.Lifts, hook) || st.OnHook != "" || st.People < 2 && len(st.Lifts) == 0 && movesHeavy(j, st)
 }
 
-// byHand reports whether a step has several people lift a heavy part.
+// byHand reports whether a step has several people lift a part: one that is heavy, or whose
+// mass nobody told, for why else would it take two.
 func byHand(j *job.Job, st *job.Step) bool {
 	hand := func(l *job.Lift) bool { return l.ByHand }
-	return slices.ContainsFunc(st.Lifts, hand) || st.OnHook == "" && st.People >= 2 && len(st.Lifts) == 0 && movesHeavy(j, st)
+	return slices.ContainsFunc(st.Lifts, hand) || st.OnHook == "" && st.People >= 2 && len(st.Lifts) == 0 && (movesHeavy(j, st) || movesUnweighed(j, st))
+}
+
+// movesUnweighed reports whether a step takes off or puts back a part, no fastener, of
+// which no mass is told.
+func movesUnweighed(j *job.Job, st *job.Step) bool {
+	return slices.ContainsFunc(slices.Concat(st.Remove, st.Fit), func(m *job.Move) bool {
+		return !m.Part.Fastens() && len(m.Part.Joints) == 0 && m.Part.Weighs(j.Parts) == nil
+	})
+}
+
+// takesOff reports whether a step takes off a part with such a name.
+func takesOff(j *job.Job, st *job.Step, name *regexp.Regexp) bool {
+	return slices.ContainsFunc(st.Remove, func(m *job.Move) bool { return name.MatchString(j.InEnglish(m.Part.Name)) })
 }
 
 // movesHeavy reports whether a step takes off or puts back a part above the site's

@@ -36,6 +36,7 @@ var builtins = []*builtin{
 			Avoid:  "Nobody at the machine before every point is locked and proved; no lock off but one's own.",
 			Rule:   "29 CFR 1910.147(d); ISO 14118",
 		},
+		words: words(`lock(?:ed)? out`),
 		// A step that only puts a lock on again after its own test is told by the note of that.
 		does: func(_ *job.Job, st *job.Step) bool {
 			return len(st.Lock) > 0 || len(st.LockAgain) > 0 && len(st.UnlockForNow) == 0
@@ -45,12 +46,13 @@ var builtins = []*builtin{
 		Caution: job.Caution{
 			Key: "unlocking", Signal: "danger", Signs: []string{"M028", "W012", "W019"},
 			Hazard: "Locks that come off.",
-			Result: "Machine, water and current come back on whoever is still at it.",
+			Result: "What was shut off comes back on whoever is still at it.",
 			Short:  "People, tools and rags clear first. Each lock off by its owner alone.",
-			Avoid:  "People, tools and rags clear first, everybody told. Each lock off by its owner alone; nobody goes near again before it is locked and proved.",
+			Avoid:  "People, tools and rags clear first, everybody told. Each lock off by its owner alone; after it nobody near.",
 			Rule:   "29 CFR 1910.147(e); ISO 14118",
 		},
-		does: func(_ *job.Job, st *job.Step) bool { return len(st.Unlock)+len(st.UnlockForNow) > 0 },
+		words: words(`locks? (?:taken )?off`),
+		does:  func(_ *job.Job, st *job.Step) bool { return len(st.Unlock)+len(st.UnlockForNow) > 0 },
 	},
 	{
 		Caution: job.Caution{
@@ -80,7 +82,8 @@ var builtins = []*builtin{
 			Avoid:  "Nobody under it. No hand or foot below it or between it and its seat before what is written under the step stands under it. Nobody moves the hook, and it is never left alone.",
 			Rule:   "DOE-STD-1090-96 ch. 7; ASME P30.1",
 		},
-		does: func(_ *job.Job, st *job.Step) bool { return len(st.Hangs) > 0 },
+		words: words(`while (?:it|the \w+) hangs`),
+		does:  func(_ *job.Job, st *job.Step) bool { return len(st.Hangs) > 0 },
 	},
 	{
 		Caution: job.Caution{
@@ -108,10 +111,10 @@ var builtins = []*builtin{
 			Key: "hand-lift", Signal: "caution", Signs: []string{"W024", "M008", "M009"},
 			Hazard: "Heavy part lifted by hand.",
 			Result: "Backs and fingers are hurt when one lets go before the other.",
-			Avoid:  "Nobody alone over {heavy}. The one who counts down is agreed on, the way is clear, and the place to set it down is free.",
+			Avoid:  "Nobody alone over {heavy}. One counts down; the way and the place to set it down are clear.",
 			Rule:   "ISO 11228-1",
 		},
-		words: words(`(?:with|by) two people|two[- ]man`),
+		words: words(`two people|two[- ]man`),
 		does:  byHand,
 	},
 	{
@@ -137,9 +140,9 @@ var builtins = []*builtin{
 		Caution: job.Caution{
 			Key: "heating", Signal: "warning", Signs: []string{"W017", "W021", "M009"},
 			Hazard: "Hot part.",
-			Result: "Metal that looks cold burns to the bone, and oil or solvent on it catches fire.",
-			Short:  "All near it is hot until it has been measured. Dry gloves rated for the heat; nothing past its written temperature.",
-			Avoid:  "All near it is hot until it has been measured. Dry gloves rated for the heat. No part wet with solvent goes into the heat, none goes past its written temperature, and no synthetic sling touches it.",
+			Result: "Metal that looks cold burns the skin, and oil or solvent on it catches fire.",
+			Short:  "All near it counts as hot until measured. Dry gloves rated for the heat; nothing past its written temperature.",
+			Avoid:  "All near it counts as hot until measured. Dry gloves rated for the heat. No part wet with solvent goes into the heat, none goes past its written temperature, and no synthetic sling touches it.",
 			Rule:   "ISO 13732-1; 29 CFR 1910.138",
 		},
 		words: words(`heat(?:ed|ing)? (?:it|the|them|up|to|in|on|with|both|each)|warm(?:ed|ing)? (?:it|the|them|up|in|on|both|each)|hot pull|shrink fit|in(?:to)? the oven|hot plate|oil bath`),
@@ -201,24 +204,42 @@ var builtins = []*builtin{
 	},
 	{
 		Caution: job.Caution{
+			Key: "propped", Signal: "warning", Signs: []string{"W024", "W035"},
+			Hazard: "Load on screws or a cradle.",
+			Result: "A screw that slips or a cradle that tips lets it down on hands and feet.",
+			Short:  "No hand or foot under it or in the gap.",
+			Avoid:  "No hand or foot under it or in the gap. All screws carry alike; the cradle stands on firm ground.",
+			Rule:   "29 CFR 1910.147(d)(5)(i)",
+		},
+		words: words(`(?:on|off) (?:the |its )?(?:jacking|saddle) screws|saddle screws (?:up|down)|jack(?:ed|s)? (?:it|the \w+) up|screw cradle|cradle (?:under|up|down)`),
+	},
+	{
+		Caution: job.Caution{
 			Key: "asbestos", Signal: "warning", Signs: []string{"W071", "M017"},
-			Hazard: "Old gasket, packing or lagging.",
+			Hazard: "Old gasket or packing.",
 			Result: "Where it holds asbestos, its dust makes cancer, years later.",
-			Short:  "Fibre of unknown age: stop, leave it wet and whole, have it tested. As heat shield only what is free of asbestos: aluminium sheet with a mineral wool blanket.",
+			Short:  "Fibre of unknown age: stop, leave it wet and whole, have it tested.",
 			Avoid: "White or grey fibre of unknown age: stop, leave it wet and whole, have it tested. No dry scraping, no wire brush, no grinder, no air. " +
-				"What goes in its place is free of asbestos: as heat shield an aluminium sheet with a mineral wool blanket, or calcium silicate board; as gasket or packing what the maker names, as graphite, aramid or PTFE. A new thickness changes bolt load and float.",
+				"What goes in its place is free of asbestos: what the maker names, as graphite, aramid or PTFE. A new thickness changes bolt load and float.",
 			Rule: "29 CFR 1926.1101 and 1910.1001; Directive 2009/148/EC",
 		},
 		offOnly: true,
-		words:   words(`lagging|thermal insulation|gaskets?|packing rings?|gland packing|heat shield`),
-		does: func(j *job.Job, st *job.Step) bool {
-			for _, m := range st.Remove {
-				if oldFibre.MatchString(j.InEnglish(m.Part.Name)) {
-					return true
-				}
-			}
-			return false
+		words:   words(`gaskets?|packing rings?|gland packing`),
+		does:    func(j *job.Job, st *job.Step) bool { return takesOff(j, st, oldFibre) },
+	},
+	{
+		Caution: job.Caution{
+			Key: "lagging", Signal: "warning", Signs: []string{"W071", "M017"},
+			Hazard: "Old lagging or heat shield.",
+			Result: "Where it holds asbestos, its dust makes cancer, years later.",
+			Short:  "Fibre of unknown age: stop, leave it wet and whole, have it tested. New shields are free of asbestos: aluminium sheet with a mineral wool blanket.",
+			Avoid: "White or grey fibre of unknown age: stop, leave it wet and whole, have it tested. No dry stripping, no wire brush, no air. " +
+				"What goes in its place is free of asbestos: as heat shield an aluminium sheet with a mineral wool blanket, or calcium silicate board.",
+			Rule: "29 CFR 1926.1101 and 1910.1001; Directive 2009/148/EC",
 		},
+		offOnly: true,
+		words:   words(`lagging|thermal insulation|heat shield`),
+		does:    func(j *job.Job, st *job.Step) bool { return takesOff(j, st, oldLagging) },
 	},
 	{
 		Caution: job.Caution{
@@ -234,7 +255,7 @@ var builtins = []*builtin{
 		Caution: job.Caution{
 			Key: "sharp", Signal: "caution", Signs: []string{"W022", "M009"},
 			Hazard: "Sharp edges.",
-			Result: "Shims, blades and split lines cut to the bone.",
+			Result: "Shims, blades and split lines cut deep.",
 			Avoid:  "Cut-proof gloves. No finger along an edge that has not been stoned.",
 			Rule:   "EN 388",
 		},
@@ -263,6 +284,7 @@ var builtins = []*builtin{
 			Key: "foreign-material", Signal: "notice",
 			Hazard: "Machine that stands open.",
 			Result: "One chip, rag or tool left inside ruins it.",
+			Short:  "Pockets empty, tools on lanyards; what falls in is told at once.",
 			Avoid:  "Pockets empty, tools on lanyards, the cover on whenever nobody works at it. What falls in is told at once.",
 			Rule:   "plant procedure for foreign material",
 		},
@@ -270,8 +292,11 @@ var builtins = []*builtin{
 	},
 }
 
-// oldFibre are the names of parts that may be of fibre with asbestos.
-var oldFibre = words(`gaskets?|packing|lagging|insulation|joint sheets?`)
+// oldFibre and oldLagging are the names of parts that may be of fibre with asbestos.
+var (
+	oldFibre   = words(`gaskets?|packing|joint sheets?`)
+	oldLagging = words(`lagging|insulation|heat shields?`)
+)
 
 // words makes the pattern of whole words, whatever their case.
 func words(alternatives string) *regexp.Regexp {

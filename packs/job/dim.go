@@ -1,6 +1,8 @@
 package job
 
 import (
+	"slices"
+
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -73,6 +75,7 @@ type Dim struct {
 type Instrument struct {
 	At                source.Pos
 	Key, Name, Number string
+	Count             int             // how many are used at once, 1 or more
 	Low, High, Reads  *units.Quantity // range and smallest reading
 }
 
@@ -157,10 +160,17 @@ func (d *Dim) LimitPos() source.Pos {
 func (d *Dim) LastChances() []*Step {
 	var out []*Step
 	for _, st := range d.LostAt {
-		free := st.Free != nil && (st.Free.After == nil || st.Free.After.Index < d.LastChance.Index)
-		if st == d.LastChance || free {
+		if d.lastAt(st) {
 			out = append(out, st)
 		}
 	}
 	return out
+}
+
+// LastChanceAt reports whether a step is one of LastChances.
+func (d *Dim) LastChanceAt(st *Step) bool { return slices.Contains(d.LostAt, st) && d.lastAt(st) }
+
+// lastAt reports whether a step that takes the reading away may be the first to do so.
+func (d *Dim) lastAt(st *Step) bool {
+	return st == d.LastChance || st.Free != nil && (st.Free.After == nil || st.Free.After.Index < d.LastChance.Index)
 }

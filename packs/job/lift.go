@@ -183,16 +183,19 @@ type Lift struct {
 	Body       *lift.Body // where mass or centre of gravity come from sections
 	Because    []source.Problem
 
-	Size                   bool         // the outline of the plan is the box that the load fills
-	Gear                   []LiftedGear // each piece once, in the order of the components
-	Takes                  []string     // what each leg takes hold of
-	Trial                  lift.Mm
-	LayDown                *Spot
-	Floor                  *lift.FloorResult
-	Supports, Crew, Stops  []string
-	Steps                  []*Step // that make the lift, in the order of work
-	PoundsUsed, InchesUsed bool
-	Fahrenheit             bool
+	Size           bool         // the outline of the plan is the box that the load fills
+	Gear           []LiftedGear // each piece once, in the order of the components
+	Takes          []string     // what each leg takes hold of
+	Trial          lift.Mm
+	LayDown        *Spot
+	Floor          *lift.FloorResult
+	Supports, Crew []string
+	// Where it stops and is looked at besides the usual places: at the trial lift in its
+	// place, going up out of it, coming down into it.
+	TrialStops, Stops, StopsIn []string
+	Steps                      []*Step // that make the lift, in the order of work
+	PoundsUsed, InchesUsed     bool
+	Fahrenheit                 bool
 }
 
 // LiftedGear is one piece of gear in a lift and how many of its kind there are.

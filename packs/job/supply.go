@@ -22,6 +22,16 @@ type Supplies struct {
 	Instruments                []*InstrumentUse
 }
 
+// InstrumentPieces counts the instruments that are fetched, each piece of those of which
+// several are used at once.
+func (s *Supplies) InstrumentPieces() int {
+	n := 0
+	for _, u := range s.Instruments {
+		n += max(u.Count, 1)
+	}
+	return n
+}
+
 // An InstrumentUse is an instrument with the dimensions read with it.
 type InstrumentUse struct {
 	*Instrument

@@ -150,13 +150,13 @@ func (a *account) byTorque() {
 		}
 		set := Exactly(in(float64(t), units.NewtonMetre, unit, units.Down))
 		a.r.Torque, a.r.Preload = &set, a.band(f, f, f)
-		a.work("torque", "T = K d F", a.s.Friction.Source, fig("K", k, ""), fig("d", d, "mm"), fig("F", float64(f), "N"), fig("T", float64(t), "N·m"))
+		a.work("torque", "T = K d F", a.s.Friction.Source, fig("K", k, ""), fig("d", d, "mm"), fig("F", float64(f), "N"), fig("T", float64(t), "N·m").as(ToldTorque))
 	} else {
 		s := a.s.Torque
 		a.r.Torque = s
 		aim := newtonMetres(s.aim())
 		a.r.Preload = a.band(a.preloadAt(newtonMetres(s.Low)), a.preloadAt(aim), a.preloadAt(newtonMetres(s.High)))
-		a.work("preload", "F = T/(K d)", a.s.Friction.Source, fig("T", float64(aim), "N·m"), fig("K", k, ""), fig("d", d, "mm"), fig("F", float64(a.r.Preload.Aim), "N"))
+		a.work("preload", "F = T/(K d)", a.s.Friction.Source, fig("T", float64(aim), "N·m"), fig("K", k, ""), fig("d", d, "mm"), fig("F", float64(a.r.Preload.Aim), "N").as(ToldPreload))
 	}
 	a.clamp(a.r.Preload.Low)
 	a.stress(a.r.Preload.High/(1+a.scatter()), a.r.Preload.High)
@@ -183,7 +183,7 @@ func (a *account) target() (Newton, bool) {
 	case p.Percent != nil:
 		share := float64(ratio(*p.Percent)) / 100
 		f := share * float64(a.r.ProofLoad)
-		a.work("preload", "F = share As Sp", a.r.Strength.Source, fig("share", share, ""), fig("Fp", float64(a.r.ProofLoad), "N"), fig("F", f, "N"))
+		a.work("preload", "F = share As Sp", a.r.Strength.Source, fig("share", share, ""), fig("Fp", float64(a.r.ProofLoad), "N"), fig("F", f, "N").as(ToldPreload))
 		return Newton(f), a.r.ProofLoad > 0
 	case p.Force != nil:
 		return newtons(*p.Force), true
@@ -200,7 +200,7 @@ func (a *account) stress(f, scattered Newton) {
 	if a.r.Strength.Proof > 0 {
 		a.r.Share = Ratio(a.r.Stress / a.r.Strength.Proof)
 		a.r.ShareHigh = Ratio(a.r.StressHigh / a.r.Strength.Proof)
-		a.work("stress", "σ = F/As", "tension", fig("F", float64(f), "N"), fig("As", float64(a.r.Area), "mm²"), fig("σ", float64(a.r.Stress), "MPa"), fig("σ/Sp", float64(a.r.Share), ""))
+		a.work("stress", "σ = F/As", "tension", fig("F", float64(f), "N"), fig("As", float64(a.r.Area), "mm²"), fig("σ", float64(a.r.Stress), "MPa").as(ToldStress), fig("σ/Sp", float64(a.r.Share), ""))
 	}
 }
 

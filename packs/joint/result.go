@@ -106,7 +106,13 @@ type Figure struct {
 	Symbol string
 	Value  Ratio
 	Unit   string
+	// Told is what it is called among the figures that are told, rounded; 0 for one that
+	// is not told.
+	Told ToldCode
 }
+
+// as is a figure that is told.
+func (f Figure) as(code ToldCode) Figure { f.Told = code; return f }
 
 // A Working is one formula with the numbers that went through it.
 type Working struct {
@@ -125,7 +131,8 @@ type ToldCode uint8
 
 // The figures that are told.
 const (
-	ToldArea ToldCode = iota
+	NotTold ToldCode = iota
+	ToldArea
 	ToldProofStress
 	ToldProofLoad
 	ToldTorque
@@ -146,6 +153,7 @@ type Told struct {
 	Code  ToldCode
 	Value units.Quantity
 	Other *units.Quantity
+	How   units.Rounding // the side to which it is rounded
 }
 
 // Told lists the figures of the result for paper. A torque as written is not in it: it
@@ -156,7 +164,7 @@ func (r Result) Told() []Told {
 		if value == 0 {
 			return
 		}
-		t := Told{Code: code, Value: in(value, base, metric, how)}
+		t := Told{Code: code, Value: in(value, base, metric, how), How: how}
 		if us != units.None {
 			other := in(value, base, us, how)
 			if r.usFirst {

@@ -74,5 +74,5 @@ func (a *account) proof() {
 	as, st := float64(a.r.Area), a.r.Strength
 	a.r.ProofLoad = Newton(as * float64(st.Proof))
 	a.r.Ultimate = Newton(as * float64(st.Tensile))
-	a.work("proof load", "Fp = As Sp", st.Source, fig("As", as, "mm²"), fig("Sp", float64(st.Proof), "MPa"), fig("Fp", float64(a.r.ProofLoad), "N"))
+	a.work("proof load", "Fp = As Sp", st.Source, fig("As", as, "mm²"), fig("Sp", float64(st.Proof), "MPa"), fig("Fp", float64(a.r.ProofLoad), "N").as(ToldProofLoad))
 }

@@ -43,9 +43,9 @@ func (a *account) byPull(dim units.Dimension) {
 	a.r.Pull = &b
 	a.r.Preload = Band{b.Low * kept, b.Aim * kept, b.High * kept}
 	if dim == units.Pressure {
-		a.work("pull", "F = p A", "statics", fig("p", float64(megapascals(s.aim())), "MPa"), fig("A", area, "mm²"), fig("F", float64(b.Aim), "N"))
+		a.work("pull", "F = p A", "statics", fig("p", float64(megapascals(s.aim())), "MPa"), fig("A", area, "mm²"), fig("F", float64(b.Aim), "N").as(ToldPull))
 	}
-	a.work("preload", "F0 = F η", a.retainedSource(), fig("F", float64(b.Aim), "N"), fig("η", float64(kept), ""), fig("F0", float64(a.r.Preload.Aim), "N"))
+	a.work("preload", "F0 = F η", a.retainedSource(), fig("F", float64(b.Aim), "N"), fig("η", float64(kept), ""), fig("F0", float64(a.r.Preload.Aim), "N").as(ToldPreload))
 	a.clamp(a.r.Preload.Low)
 	a.stress(pull(s.High), b.High)
 }

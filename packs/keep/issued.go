@@ -2,6 +2,7 @@ package keep
 
 import (
 	"io"
+	"strconv"
 	"strings"
 
 	"matchmark/packs/job"
@@ -19,7 +20,7 @@ func issues(j *job.Job) []issue {
 	var out []issue
 	s := j.Supplies
 	for _, in := range s.Instruments {
-		out = append(out, issue{kind: "instrument", what: in.Name, number: in.Number, count: "1"})
+		out = append(out, issue{kind: "instrument", what: in.Name, number: in.Number, count: strconv.Itoa(max(in.Count, 1))})
 	}
 	for _, l := range []struct {
 		kind string

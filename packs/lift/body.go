@@ -65,7 +65,7 @@ func Weigh(sections []Section) (Body, error) {
 	b.CoGHigh = Mm(extremeCentre(ms, xs, ts, moment/total, 1))
 	b.Working = append(b.Working, Working{
 		What: "mass and centre of gravity of the sections", Formula: "M = sum m; X = sum(m x)/M", Source: statics,
-		Figures: []Figure{figUp("M", total, "kg"), fig("sum m x", moment, "kg mm"), fig("X", moment/total, "mm"),
+		Figures: []Figure{figUp("M", total, "kg").told(), fig("sum m x", moment, "kg mm"), fig("X", moment/total, "mm"),
 			fig("X low", float64(b.CoGLow), "mm"), fig("X high", float64(b.CoGHigh), "mm")},
 	})
 	return b, nil

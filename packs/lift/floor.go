@@ -63,6 +63,6 @@ func LayDown(mass Kg, dynamic Ratio, f Floor) (FloorResult, error) {
 	p := float64(mass.Newton()) * float64(dynamic) * float64(most) / area / 1000
 	return FloorResult{Pressure: Kilopascal(p), Used: Ratio(p / float64(f.Rated)), Working: Working{
 		What: "pressure on the floor", Formula: "p = W g k q / A", Source: "force over area",
-		Figures: []Figure{figUp("W", float64(mass), "kg"), figUp("k", float64(dynamic), ""), figUp("q", float64(most), ""), figDown("A", area, "m²"), figUp("p", p, "kN/m²")},
+		Figures: []Figure{figUp("W", float64(mass), "kg"), figUp("k", float64(dynamic), ""), figUp("q", float64(most), ""), figDown("A", area, "m²"), figUp("p", p, "kN/m²").told()},
 	}}, nil
 }

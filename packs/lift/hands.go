@@ -151,9 +151,9 @@ func (p HandPlan) shares(g vec, weight float64) ([]Kg, *Refusal) {
 func (p HandPlan) work(r *HandResult, weight float64) {
 	for i, k := range p.Grips {
 		r.Working = append(r.Working, Working{What: "share at %s", Of: k.Name, Formula: "sum V = W, moments about the centre of gravity nothing", Source: statics,
-			Figures: []Figure{figUp("W", weight, "kg"), figUp("V", float64(r.Shares[i]), "kg"), figUp("most", float64(r.Most[i]), "kg")}})
+			Figures: []Figure{figUp("W", weight, "kg"), figUp("V", float64(r.Shares[i]), "kg").told(), figUp("most", float64(r.Most[i]), "kg").told()}})
 	}
 	n := len(p.Grips)
 	r.Working = append(r.Working, Working{What: "what the team may lift", Formula: "share of the team × people × what each may carry", Source: teamSource,
-		Figures: []Figure{figDown("share", teamShare[n], ""), fig("people", float64(n), ""), figDown("each", float64(p.MayCarry), "kg"), figDown("team", float64(r.Team), "kg")}})
+		Figures: []Figure{figDown("share", teamShare[n], ""), fig("people", float64(n), ""), figDown("each", float64(p.MayCarry), "kg"), figDown("team", float64(r.Team), "kg").told()}})
 }

@@ -33,12 +33,12 @@ func (a *account) working(dynamicFrom string) {
 	t := a.r.Tilt
 	a.work("tilt", "between the load's own upright and the line from centre of gravity to hook", statics,
 		fig("along x, +x end down", float64(t.AlongX), "°"), fig("along y, +y end down", float64(t.AlongY), "°"),
-		figUp("tilt", float64(t.Total), "°"), figUp("most within tolerance", float64(t.Within), "°"), figUp("most with one leg off", float64(t.Most), "°"), figUp("drop", float64(t.Drop), "mm"))
+		figUp("tilt", float64(t.Total), "°"), figUp("most within tolerance", float64(t.Within), "°"), figUp("most with one leg off", float64(t.Most), "°").told(), figUp("drop", float64(t.Drop), "mm"))
 	a.work("tilt by a wrong leg length", "the same with one leg long or short by e", statics,
 		figUp("e", float64(a.r.LengthError), "mm"), figUp("tilt", float64(a.r.ErrorTilt), "°"))
 	if a.r.Press > 0 {
 		a.work("press between the picks", "C = T cos(angle from horizontal), the largest leg", statics,
-			figUp("C", float64(a.r.Press), "kg"), figUp("C", float64(a.r.Press.Newton()), "N"))
+			figUp("C", float64(a.r.Press), "kg").told(), figUp("C", float64(a.r.Press.Newton()), "N"))
 	}
 	onHook := "gross + gear above the legs + block"
 	if a.r.Tackle != nil {
@@ -46,7 +46,7 @@ func (a *account) working(dynamicFrom string) {
 		a.r.Working = append(a.r.Working, a.r.Tackle.Working...)
 	}
 	a.work("hook load", onHook, statics,
-		figUp("gear above", massOf(nil, a.p.TopGear), "kg"), figUp("hook load", float64(a.r.HookLoad), "kg"),
+		figUp("gear above", massOf(nil, a.p.TopGear), "kg"), figUp("hook load", float64(a.r.HookLoad), "kg").told(),
 		figUp("used", 100*float64(a.r.CraneShare), "%"))
 	if h := a.r.Headroom; h != nil {
 		in := a.p.Headroom
@@ -85,7 +85,7 @@ func (a *account) legWorking(i int, leg LegResult) {
 		weight = a.p.underBar()
 	}
 	a.workOf(leg.Name, "leg %s: tension", formula, source,
-		figUp("W", weight, "kg"), figUp("T", float64(leg.Tension), "kg"), figUp("T", float64(leg.Tension.Newton()), "N"),
+		figUp("W", weight, "kg"), figUp("T", float64(leg.Tension), "kg").told(), figUp("T", float64(leg.Tension.Newton()), "N"),
 		figUp("upright share", float64(leg.Vertical), "kg"), figDown("low", float64(leg.Low), "kg"), figUp("high", float64(leg.High), "kg"),
 		figUp("design", float64(leg.Design), "kg"))
 }

@@ -16,6 +16,31 @@ type Figure struct {
 	// tilt; Down for a rating, an angle from horizontal, room left; Nearest for a
 	// size, a place or a count.
 	Toward units.Rounding
+	// Told marks what the sheet tells above in Words, rounded as a rigger reads it.
+	Told bool
+}
+
+// told is a figure that the sheet tells too.
+func (f Figure) told() Figure { f.Told = true; return f }
+
+// Words are the amount as the sheet tells it. ok is false for one that it does not tell in
+// words of its own, or not to a side.
+func (f Figure) Words() (w Words, ok bool) {
+	if !f.Told || f.Toward == units.Nearest {
+		return w, false
+	}
+	up := f.Toward == units.Up
+	switch {
+	case f.Unit == "kg" && up:
+		return Kg(f.Amount).Up(), true
+	case f.Unit == "kg":
+		return Kg(f.Amount).Down(), true
+	case f.Unit == "kN/m²" && up:
+		return Kilopascal(f.Amount).Up(), true
+	case f.Unit == "°" && up:
+		return Degree(f.Amount).Up(), true
+	}
+	return w, false
 }
 
 // Print writes the amount for paper: as Text, with the decimal mark.

@@ -39,7 +39,8 @@ func Read(ix *names.Index) {
 		l := &job.Lift{
 			At: dl.Mark.At, Mark: dl.Mark.Value, What: dl.What.Value, ByHand: dl.Rig.Value == "by hand",
 			Origin: dl.Origin.Value, MassSource: dl.MassSource.Value, SignedPlan: dl.SignedPlan.Value, Note: dl.Note.Value,
-			Supports: names.Texts(dl.Supports), Crew: names.Texts(dl.Crew), Stops: names.Texts(dl.Stops), Trial: usualTrial,
+			Supports: names.Texts(dl.Supports), Crew: names.Texts(dl.Crew), Trial: usualTrial,
+			TrialStops: names.Texts(dl.TrialStops), Stops: names.Texts(dl.Stops), StopsIn: names.Texts(dl.StopsIn),
 		}
 		for _, t := range dl.Parts {
 			l.Parts = append(l.Parts, b.PartsAt(t, job.Place{})...)

@@ -17,6 +17,8 @@ var binding = map[string]func(*binder){
 	"pieces":       (*binder).pieces,
 	"fastened":     (*binder).fastened,
 	"read-in-time": (*binder).readings,
+	"bench-read":   (*binder).benchRead,
+	"held-reading": (*binder).heldReading,
 	"covered":      (*binder).covered,
 	"marked":       (*binder).marked,
 	"inputs":       (*binder).branches,

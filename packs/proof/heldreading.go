@@ -1,6 +1,8 @@
 package proof
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
@@ -63,4 +65,23 @@ func (r *report) readLoose(e *walk.Event, p *job.Part, j *job.Joint) bool {
 	r.problems.WarnWith(e.At, "read-loose", e.Dim.Mark+" is set at "+e.Step.Name()+", and "+j.Mark+", which holds "+p.Called()+", is tightened only at "+tight.Step.Name()+": it will read otherwise then", tight.At, "tightened here",
 		"set: ["+e.Dim.Base+"] below tighten:, there or at a step after", "or say under with: how it is read")
 	return true
+}
+
+// heldReading binds a step that reads between parts to those that loosen, tighten or move
+// the fasteners that hold them.
+func (b *binder) heldReading() {
+	for _, st := range b.walk.Steps {
+		for _, d := range slices.Concat(st.Measure, st.Set) {
+			if d.From.Part == nil || d.To.Part == nil || d.State != (job.State{}) || st.Bench {
+				continue
+			}
+			for _, p := range walk.HangsOn(d) {
+				for _, q := range p.Behind {
+					if len(q.Joints) > 0 {
+						b.looks(q, st)
+					}
+				}
+			}
+		}
+	}
 }

@@ -44,6 +44,7 @@ var Laws = []Law{
 	{"packs", "a pack of shims is measured leaf by leaf before it goes back", (*report).checkPacks},
 	{"read-in-time", "a reading is taken before the act that ends it, and set when all that it hangs on is back and tight", (*report).readings},
 	{"held-reading", "a reading is taken while its parts are held as they run", (*report).checkHeldReading},
+	{"bench-read", "what is read on the bench is off the machine", (*report).checkBenchRead},
 	{"covered", "a reading that was taken with what covers it off is set before that is back", (*report).checkCovered},
 	{"state", "what a reading is to be taken with is in the machine then, and what must be off is off", (*report).checkState},
 	{"after", "what an author says of the order is all that binds a step", (*report).checkAfter},

@@ -29,5 +29,6 @@ func All(ix *names.Index) {
 		b.checkWeighed()
 		b.checkOdd()
 		b.checkGuardNames()
+		b.checkSpares()
 	}
 }

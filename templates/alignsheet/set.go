@@ -177,13 +177,30 @@ func (t setTable) verdicts() []layout.Block {
 		return nil
 	}
 	w := t.W
-	row := func(text string) layout.Block {
-		limit := t.Para(t.text, []layout.Run{layout.T(layout.Limit, text+" "), layout.T(layout.Caption, w.Alignment.BothWays)}, layout.ParaOpts{Ref: t.a.At})
+	row := func(letters, text string) layout.Block {
+		limit := t.Para(t.text, []layout.Run{layout.T(layout.Limit, letters+": "+text+" "), layout.T(layout.Caption, w.Alignment.BothWays)}, layout.ParaOpts{Ref: t.a.At})
 		return t.row(limit, func(int) layout.Block {
 			return layout.Middle(layout.GapX, t.Tick(layout.Strong, w.Alignment.In, t.a.At), t.Tick(layout.Strong, w.Alignment.Out, t.a.At))
 		})
 	}
-	return []layout.Block{row(w.Alignment.OffsetAtMost.With(t.a.Row.Offset.Print())), row(w.Alignment.AngleAtMost.With(t.a.Row.Angle.Print(), print(t.a.Limits.Over)))}
+	return []layout.Block{
+		row(t.judgedBy(align.OffsetAtUp, align.OffsetAtRight, align.OffsetUp, align.OffsetRight), w.Alignment.OffsetAtMost.With(t.a.Row.Offset.Print())),
+		row(t.judgedBy(align.AngleUp, align.AngleRight, align.FaceUp, align.FaceRight), w.Alignment.AngleAtMost.With(t.a.Row.Angle.Print(), print(t.a.Limits.Over))),
+	}
+}
+
+// judgedBy are the letters of the lines that a limit judges, up and sideways: those of a
+// verdict, or the readings themselves where they say it.
+func (t setTable) judgedBy(up, right, readUp, readRight align.RungCode) string {
+	of := func(code, read align.RungCode) string {
+		for _, c := range []align.RungCode{code, read} {
+			if i := slices.IndexFunc(t.a.Ladder, func(r align.Rung) bool { return r.Code == c }); i >= 0 {
+				return t.letter(i)
+			}
+		}
+		return ""
+	}
+	return of(up, readUp) + ", " + of(right, readRight)
 }
 
 // signRows are the boxes of who read, with what, and what was done; beside them is said

@@ -15,7 +15,7 @@ func (c *Composer) Why(b *job.Bind) string {
 		}
 		return c.W.Bind.BeforeHold.With(b.Hold.Mark)
 	case job.BoundBehind:
-		return c.W.Bind.Behind.With(b.Part.Name, b.Front.Name)
+		return c.W.Bind.Behind.With(b.Front.Name, b.Part.Name)
 	case job.BoundPart:
 		return c.W.Bind.Part.With(b.Part.Name)
 	case job.BoundJoint:

@@ -50,6 +50,16 @@ func (c *Composer) Page(anchor string) string {
 	return page
 }
 
+// PageOr is the page of an anchor, or of another where nothing was printed by the name of the
+// first.
+func (c *Composer) PageOr(anchor, other string) string {
+	if _, known := c.Pages[anchor]; known || len(c.Pages) == 0 {
+		return c.Page(anchor)
+	}
+	c.ask(asked{anchor: anchor, page: c.page(anchor)})
+	return c.Page(other)
+}
+
 // SamePage reports whether two anchors are on one page.
 func (c *Composer) SamePage(anchor, other string) bool {
 	same := c.page(anchor) == c.page(other)

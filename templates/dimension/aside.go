@@ -10,14 +10,14 @@ import (
 const aboveSaves layout.Mm = 3
 
 // verdictBeside has the verdict at the right end of the head, as the initials of a step stand,
-// and the boxes below both over the whole width.
-func (k content) verdictBeside(w way, pic sized, width layout.Mm, try func(sized)) {
+// and the boxes below both over the whole width. What may not be, as it is no lower than a
+// height, is not set.
+func (k content) verdictBeside(w way, pic sized, width layout.Mm, may func(bound layout.Mm) bool, try func(sized)) {
 	if len(k.entries) > 1 {
 		return
 	}
 	e := k.entries[0]
 	verdict := k.verdict(e, w)
-	boxes := flowRow(append(k.limit(w, width), k.boxes(e, w, width)...), width)
 	for _, aside := range []layout.Mm{block.RowWidth(verdict), widest(verdict)} {
 		if k.reason != (reason{}) {
 			aside = max(aside, k.leastReason())
@@ -36,6 +36,9 @@ func (k content) verdictBeside(w way, pic sized, width layout.Mm, try func(sized
 		if right.h > left.h-gap {
 			gap = layout.GapY // no box comes near another
 		}
-		try(above(layout.GapY, above(gap, beside(layout.GapX, left, right), boxes), k.warm(e, width)))
+		if both := beside(layout.GapX, left, right); may(both.h) {
+			boxes := flowRow(append(k.limit(w, width), k.boxes(e, w, width)...), width)
+			try(above(layout.GapY, above(gap, both, boxes), k.warm(e, width)))
+		}
 	}
 }

@@ -13,9 +13,9 @@ const leastHead layout.Mm = 55
 var headShares = []layout.Mm{0.36, 0.45, 0.56}
 
 // bands have the head on the left and the boxes in the rest of the width: in one row
-// where that goes, else in as many as it takes. Those higher than the best so far are not
-// set.
-func (k content) bands(w way, width, lowest layout.Mm, try func(sized)) {
+// where that goes, else in as many as it takes. Those are not set that may not be, as they are
+// no lower than a height.
+func (k content) bands(w way, width layout.Mm, may func(bound layout.Mm) bool, try func(sized)) {
 	heads := []layout.Mm{}
 	if len(k.entries) == 1 && k.reason == (reason{}) {
 		e := k.entries[0]
@@ -30,7 +30,7 @@ func (k content) bands(w way, width, lowest layout.Mm, try func(sized)) {
 			continue
 		}
 		head := k.head(w, left)
-		if lowest > 0 && head.H >= lowest {
+		if !may(max(head.H, k.leastRows(w))) {
 			continue
 		}
 		aside := width - left - layout.GapX

@@ -165,6 +165,9 @@ func sideTables(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 		all = append(all, gridTables(c, d, sides, p.Rows, p.Cols)...)
 		if len(sides) == 1 {
 			all = append(all, boxTable{p.Cols, spokenAfter(sideNames(c, d, sides)[0], p.Rows), layout.Sub, func(r, k int) spot { return spot{k*len(p.Cols) + r, 0} }}.set(c, d, sides))
+			for groups := 2; groups <= 3 && groups < len(p.Rows); groups++ {
+				all = append(all, foldedGrid(c, d, sides, groups))
+			}
 		}
 	}
 	return leastOf(all)
@@ -266,6 +269,18 @@ func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []stri
 		boxTable{down, wide, layout.Sub, func(r, k int) spot { return spot{r*n + k%n, k / n} }}.set(c, d, sides),
 		boxTable{deep, across, layout.Caption, func(r, k int) spot { return spot{r/m*n + k, r % m} }}.set(c, d, sides),
 	}
+}
+
+// foldedGrid has a row a name and the columns of positions, in groups of rows beside each other.
+func foldedGrid(c *block.Composer, d *job.Dim, sides []Side, groups int) layout.Block {
+	down, across := d.Positions.Rows, spokenAfter(sideNames(c, d, sides)[0], d.Positions.Cols)
+	deep := (len(down) + groups - 1) / groups
+	var out []layout.Block
+	for from := 0; from < len(down); from += deep {
+		t := boxTable{down[from:min(from+deep, len(down))], across, layout.Sub, func(r, k int) spot { return spot{(from+r)*len(across) + k, 0} }}
+		out = append(out, t.set(c, d, sides))
+	}
+	return layout.Beside(layout.GapX, out...)
 }
 
 // spokenAfter are names, each behind the same word.

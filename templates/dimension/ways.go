@@ -20,6 +20,22 @@ type way struct {
 // boxes, where a reader looks for it.
 const bind layout.Mm = 1.5
 
+// bindOf is what a way must save for its limit in the head.
+func bindOf(w way) layout.Mm {
+	if w.limitInHead {
+		return bind
+	}
+	return 0
+}
+
+// leastRows is what rows have of height at the least, in any width: the box for initials
+// stands in one of them. A way whose head leaves no more than that below the best so far
+// need not be measured.
+func (k content) leastRows(w way) layout.Mm {
+	verdict := k.verdict(k.entries[0], w)
+	return verdict[len(verdict)-1].H
+}
+
 // Many is how many dimensions a job may have before its pack takes too long to set: then
 // two ways are tried, and the others only where those do not fit.
 const Many = 600
@@ -32,11 +48,9 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 		room = full - pic.w - block.CellPad
 	}
 	least = sized{empty: true}
+	may := func(bound layout.Mm, w way) bool { return least.empty || max(bound, pic.h)+bindOf(w) < lowest-0.5 }
 	try := func(b sized, w way) {
-		h := b.h
-		if w.limitInHead {
-			h += bind
-		}
+		h := b.h + bindOf(w)
 		h += 1000 * layout.Mm(b.misfits) // what does not fit is told only where nothing fits
 		if !b.empty && b.w <= full+0.01 && (least.empty || h < lowest-0.5) {
 			least, lowest = b, h
@@ -50,11 +64,13 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 		if i >= 2 && many && !least.empty && least.misfits == 0 {
 			break
 		}
-		try(beside(block.CellPad, pic, k.body(w, room)), w)
+		if may(k.head(w, room).H+headRoom+k.leastRows(w), w) {
+			try(beside(block.CellPad, pic, k.body(w, room)), w)
+		}
 		if b := k.besideBoxes(w, room); !b.empty {
 			try(beside(block.CellPad, pic, b), w)
 		}
-		k.verdictBeside(w, pic, full, func(b sized) {
+		k.verdictBeside(w, pic, full, func(bound layout.Mm) bool { return may(bound+aboveSaves, w) }, func(b sized) {
 			b.h += aboveSaves
 			try(b, w)
 		})
@@ -62,15 +78,19 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 			try(k.headBeside(w, full), w)
 		} else {
 			head := beside(block.CellPad, pic, done(k.head(w, room)))
-			try(above(headRoom, head, k.rows(w, full)), w)
+			if may(head.h+headRoom+k.leastRows(w), w) {
+				try(above(headRoom, head, k.rows(w, full)), w)
+			}
 			try(k.underPicture(w, pic, room), w)
-			try(k.underHead(w, pic, full, room), w)
+			if may(k.head(w, full).H+headRoom+max(pic.h, k.leastRows(w)), w) {
+				try(k.underHead(w, pic, full, room), w)
+			}
 			if b := k.asideOf(w, full); !b.empty {
 				try(above(headRoom, head, b), w)
 			}
 		}
 		if !many && w.cols < 2 && !w.markAbove {
-			k.bands(w, room, lowest, func(b sized) { try(beside(block.CellPad, pic, b), w) })
+			k.bands(w, room, func(bound layout.Mm) bool { return may(bound, w) }, func(b sized) { try(beside(block.CellPad, pic, b), w) })
 		}
 	}
 	return least, lowest

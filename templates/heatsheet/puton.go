@@ -113,7 +113,7 @@ func (s sheet) interferenceTable() layout.Block {
 	cell := func(width layout.Mm, st layout.Style, text string) layout.Block {
 		return s.Para(width-2*t.PadX, []layout.Run{layout.T(st, text)}, layout.ParaOpts{Ref: s.h.At})
 	}
-	upTo, setTo := []layout.Block{cell(30, layout.SubBold, w.HeatOn.Interference+" "+w.HeatOn.LadderUpTo)}, []layout.Block{cell(30, layout.SubBold, w.HeatOn.LadderSetTo)}
+	upTo, setTo := []layout.Block{cell(30, layout.SubBold, s.interferenceName(f.Seat, f.Bore)+" "+w.HeatOn.LadderUpTo)}, []layout.Block{cell(30, layout.SubBold, w.HeatOn.LadderSetTo)}
 	cols = append(cols, layout.Column{Width: 30})
 	for _, r := range p.Ladder {
 		cols = append(cols, layout.Column{Width: one})
@@ -129,6 +129,15 @@ func (s sheet) interferenceTable() layout.Block {
 	return layout.Above(2, s.Heading(w.HeatOn.LadderTitle), s.interferenceBoxes(f.Seat, f.Bore), table)
 }
 
+// interferenceName tells the greatest interference of several readings from one that is worked
+// out otherwise, as from their means.
+func (s sheet) interferenceName(seat, bore *job.Dim) string {
+	if seat.Positions.Boxes() > 1 || bore.Positions.Boxes() > 1 {
+		return s.W.HeatOn.Greatest
+	}
+	return s.W.HeatOn.Interference
+}
+
 // interferenceBoxes work the interference out: seat less bore, both copied from where
 // they were read; of several readings those that make it largest.
 func (s sheet) interferenceBoxes(seat, bore *job.Dim) layout.Block {
@@ -141,7 +150,7 @@ func (s sheet) interferenceBoxes(seat, bore *job.Dim) layout.Block {
 		return s.Value(n)
 	}
 	unit := bore.Box.Unit.Print()
-	result := s.Value(layout.Number{Before: 1, After: max(seat.Box.After, bore.Box.After), Unit: unit, Caption: s.W.HeatOn.Interference, Ref: s.h.At})
+	result := s.Value(layout.Number{Before: 1, After: max(seat.Box.After, bore.Box.After), Unit: unit, Caption: s.interferenceName(seat, bore), Ref: s.h.At})
 	sign := func(t string) layout.Block { return s.Words(layout.Limit, t).Pad(0, 0, 2, 0) }
 	return layout.Bottom(3, size(seat, s.W.HeatOn.Largest), sign("−"), size(bore, s.W.HeatOn.Smallest), sign("="), result)
 }

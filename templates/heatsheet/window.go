@@ -50,9 +50,17 @@ func (s sheet) movesAct() string {
 	return s.W.HeatPull.OrderMoves
 }
 
-// longest is how long it is heated before giving up.
+// longest is how long it is heated before giving up: no longer than its log goes, which ends
+// when the slowest heat that works has freed it.
 func (s sheet) longest() string {
-	if t := s.h.Pull.Longest; t > 0 {
+	t := s.h.Pull.Longest
+	if plan := s.h.Pull.Plan; plan != nil && plan.Band.LeastFree > 0 && s.loggedAt() == nil {
+		step := s.logStep()
+		if end := step * heat.Second(s.logLength(step)); end >= plan.Band.LeastFree && (t <= 0 || end < t) {
+			return figure.TimeDown(end)
+		}
+	}
+	if t > 0 {
 		return figure.TimeDown(t)
 	}
 	return s.W.HeatPull.LongestNotSaid

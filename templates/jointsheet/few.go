@@ -50,7 +50,7 @@ func fewTable(c *block.Composer, g []*job.Joint) layout.Block {
 	for i := range n {
 		tick.Columns = append(tick.Columns, layout.Column{Width: tickCol, Head: c.Words(layout.Strong, strconv.Itoa(i+1)).Center(tickCol - 2)})
 	}
-	for i, text := range []string{c.W.Tightening.ToolAndDate, c.W.Tightening.FinalBy, c.W.Tightening.CheckedBy} {
+	for i, text := range []string{toolHead(c, j), c.W.Tightening.FinalBy, c.W.Tightening.CheckedBy} {
 		width := who
 		if i == 0 {
 			width = rest - 2*who

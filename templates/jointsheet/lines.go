@@ -53,15 +53,21 @@ func LastTurn(c *block.Composer, j *job.Joint) string {
 	return ""
 }
 
-// TicksAt is the page of the ticks of a joint, and of its order and working where it is
-// worked out, in a few words.
+// TicksAt is the page of the ticks of a joint, and of its order where that is told on its
+// sheet, in a few words.
 func TicksAt(c *block.Composer, j *job.Joint) string {
-	at := c.Page("joint " + j.Mark)
-	if j.Result != nil {
-		return c.W.Tightening.OnSheet.With(at)
+	ticks, order := ticksAnchor(j), "joint "+j.Mark
+	switch {
+	case j.Order == nil || len(j.Order.Order) < 2:
+		return c.W.Tightening.TicksAt.With(c.Page(ticks))
+	case c.SamePage(ticks, order):
+		return c.W.Tightening.OnSheet.With(c.Page(ticks))
 	}
-	return c.W.Tightening.TicksAt.With(at)
+	return c.W.Tightening.OnTwo.With(c.Page(order), c.Page(ticks))
 }
+
+// ticksAnchor is the name by which the page of the ticks of a joint is found.
+func ticksAnchor(j *job.Joint) string { return "ticks " + j.Mark }
 
 // Orders are the drawings of the joints that a step tightens, those of one mark once,
 // as rows of a width. One in which the order does not matter has none. Beside one drawing
@@ -126,7 +132,7 @@ func Tightness(c *block.Composer, j *job.Joint) string {
 		stages := slices.DeleteFunc(slices.Clone(j.Stages), func(s string) bool { return strings.HasPrefix(s, "again after ") })
 		out = append([]string{block.Capital(c.W.Step.Stages + " " + strings.Join(stages, ", "))}, out...)
 	}
-	return strings.Join(append(out, c.W.Tightening.TicksAt.With(c.Page("joint "+j.Mark))), " · ")
+	return strings.Join(append(out, c.W.Tightening.TicksAt.With(c.Page(ticksAnchor(j)))), " · ")
 }
 
 // Ticks are the boxes of the rounds of a joint in a step, in a row.

@@ -65,7 +65,7 @@ func onceDid(c *block.Composer, j *job.Joint, width, high layout.Mm) layout.Bloc
 	who := max(leastDid, min(width/3, 28))
 	t := layout.Table{PadX: 0.6, PadY: 0.2, Grid: true, MinH: high}
 	row := layout.Row{Ref: j.At}
-	for i, text := range []string{w.ToolAndDate, w.FinalBy, w.CheckedBy} {
+	for i, text := range []string{toolHead(c, j), w.FinalBy, w.CheckedBy} {
 		col := who
 		if i == 0 {
 			col = width - 2*who

@@ -28,7 +28,7 @@ func pairTable(c *block.Composer, g []*job.Joint) layout.Block {
 	w := c.W.Tightening
 	column(where, caption(where, w.WhereColumn))
 	column(tickCol, c.Words(layout.Strong, strconv.Itoa(1)).Center(tickCol-2*t.PadX))
-	for _, text := range []string{w.ToolAndDate, w.FinalBy, w.CheckedBy} {
+	for _, text := range []string{toolHead(c, j), w.FinalBy, w.CheckedBy} {
 		column(leastDid, caption(leastDid, text))
 	}
 	var rows []layout.Row

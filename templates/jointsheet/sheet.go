@@ -44,7 +44,7 @@ func howDrawn(c *block.Composer, gs [][]*job.Joint) layout.Block {
 }
 
 // groups are the joints that the job tightens, those of one mark together where they
-// are alike.
+// are alike, by their numbers.
 func groups(jb *job.Job) [][]*job.Joint {
 	tightened := map[*job.Joint]bool{}
 	for _, s := range jb.Sections {
@@ -70,6 +70,7 @@ next:
 		}
 		out = append(out, []*job.Joint{j})
 	}
+	slices.SortStableFunc(out, func(a, b []*job.Joint) int { return job.ByNumber(a[0].Base, b[0].Base) })
 	return out
 }
 
@@ -128,10 +129,10 @@ func heading(c *block.Composer, g []*job.Joint) (first, again layout.Block) {
 	tight, loose := turnedAt(c.Job, g)
 	var at []string
 	if len(tight) > 0 {
-		at = append(at, c.W.Tightening.TightenedAt.With(c.StepRefs(tight)))
+		at = append(at, c.W.Tightening.TightenedAt.With(turnedRefs(c, g, tight)))
 	}
 	if len(loose) > 0 {
-		at = append(at, c.W.Tightening.LoosenedAt.With(c.StepRefs(loose)))
+		at = append(at, c.W.Tightening.LoosenedAt.With(turnedRefs(c, g, loose)))
 	}
 	name := "▶ " + g[0].Base + "  " + g[0].What
 	if len(g) == 1 && g[0].Place.Label != "" {

@@ -153,9 +153,22 @@ func withSigns(c *block.Composer, j *job.Joint, tables []layout.Block) []layout.
 	return tables
 }
 
-// placeTicks set the ticks of a joint at each of its places, or at its only one, for each
-// time that it is tightened.
+// placeTicks are those of all places, by the marks of which they are found.
 func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
+	out := placeTables(c, g)
+	for _, j := range g {
+		if !slices.ContainsFunc(out, func(b layout.Block) bool {
+			return slices.ContainsFunc(b.Anchors, func(a layout.Anchor) bool { return a.Name == ticksAnchor(j) })
+		}) {
+			out[0] = out[0].Anchored(ticksAnchor(j))
+		}
+	}
+	return out
+}
+
+// placeTables set the ticks of a joint at each of its places, or at its only one, for each
+// time that it is tightened.
+func placeTables(c *block.Composer, g []*job.Joint) []layout.Block {
 	g = eachTime(c.Job, g)
 	if len(g) > 2 && g[0].Count() <= fewBolts && g[0].Count() < len(roundsOf(g[0])) && g[0].Spec.BreaksLoose == nil {
 		return []layout.Block{placeTable(c, g)}
@@ -177,7 +190,7 @@ func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
 		mark := c.Line(0, []layout.Run{{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}}, layout.ParaOpts{Ref: j.At})
 		label := layout.Middle(2, mark, c.Words(layout.Strong, j.Place.Name))
 		tables := ticks(c, j)
-		tables[0] = layout.Above(1, label, tables[0])
+		tables[0] = layout.Above(1, label, tables[0]).Anchored(ticksAnchor(j))
 		out = append(out, tables...)
 	}
 	return out
@@ -202,7 +215,7 @@ func placeTable(c *block.Composer, g []*job.Joint) layout.Block {
 	for _, r := range rounds {
 		t.Columns = append(t.Columns, layout.Column{Width: placeCol, Head: tickHead(c, g[0], r, placeCol)})
 	}
-	for _, text := range []string{w.Tightening.ToolAndDate, w.Tightening.FinalBy, w.Tightening.CheckedBy} {
+	for _, text := range []string{toolHead(c, g[0]), w.Tightening.FinalBy, w.Tightening.CheckedBy} {
 		t.Columns = append(t.Columns, layout.Column{Width: signs, Head: head(text, signs)})
 	}
 	var rows []layout.Row
@@ -256,12 +269,28 @@ func tickTable(c *block.Composer, j *job.Joint, from, to int) layout.Block {
 	return t.Block(rows)
 }
 
+// measured reports whether a joint is tightened with a tool that measures: what is drawn up by
+// hand or by feel has no tool with a number that was calibrated.
+func measured(j *job.Joint) bool {
+	return j.Torque != "" || j.Wanted != "" || slices.ContainsFunc(j.Rounds, func(r joint.Round) bool { return r.Setting != nil })
+}
+
+// toolHead is the head of the cell for the tool.
+func toolHead(c *block.Composer, j *job.Joint) string {
+	if measured(j) {
+		return c.W.Tightening.ToolAndDate
+	}
+	return c.W.Tightening.Tool
+}
+
 // signs are the boxes of who tightened with what, and who checked.
 func signs(c *block.Composer, j *job.Joint) []layout.Block {
 	w := c.W
 	out := []layout.Block{
-		c.WideBox(layout.RoleWords, signCol, 1, w.Tightening.ToolNo, j.At), c.Box(layout.RoleDate, w.Tightening.Calibrated, j.At),
 		c.WideBox(layout.RoleInitials, signCol, 1, w.Tightening.FinalBy, j.At), c.WideBox(layout.RoleInitials, signCol, 1, w.Tightening.CheckedBy, j.At),
+	}
+	if measured(j) {
+		out = append([]layout.Block{c.WideBox(layout.RoleWords, signCol, 1, w.Tightening.ToolNo, j.At), c.Box(layout.RoleDate, w.Tightening.Calibrated, j.At)}, out...)
 	}
 	if j.Spec.BreaksLoose != nil {
 		out = append(out, c.WideBox(layout.RoleWords, signCol, 1, w.Tightening.BelowIt, j.At))

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/templates/block"
 )
 
 // eachTime gives the joints of a group once for each step that tightens them, with the
@@ -24,6 +25,24 @@ func eachTime(jb *job.Job, g []*job.Joint) []*job.Joint {
 		}
 	}
 	return out
+}
+
+// TurnAnchor is the name by which the page is found on which a step turns a joint.
+func TurnAnchor(j *job.Joint, st *job.Step) string { return "turn " + j.Mark + " " + st.No }
+
+// turnedRefs lists steps that turn joints of a group, with the pages on which they do.
+func turnedRefs(c *block.Composer, g []*job.Joint, list []*job.Step) string {
+	var out []string
+	for _, st := range list {
+		page := ""
+		for _, j := range g {
+			if page == "" && (turns(st.Tighten, []*job.Joint{j}) || turns(st.Loosen, []*job.Joint{j})) {
+				page = c.PageOr(TurnAnchor(j, st), "step "+st.No)
+			}
+		}
+		out = append(out, c.W.Common.StepPage.With(st.No, page))
+	}
+	return strings.Join(out, ", ")
 }
 
 // turnedAt are the steps that tighten some joints, and those that loosen them, in their

@@ -7,6 +7,8 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/joint"
+	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/figure"
 )
@@ -27,7 +29,7 @@ func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
 		for _, x := range g[0].Result.Workings {
 			var terms []string
 			for _, f := range x.Figures {
-				terms = append(terms, strings.TrimSpace(c.W.Said(f.Symbol)+" = "+figure.FourFigures(float64(f.Value))+figure.NBSP+f.Unit))
+				terms = append(terms, term(c, g[0].Result, f))
 			}
 			formula := pointsForPaper(c.W.Said(x.Formula))
 			figures := strings.Join(terms, ", ") + " (" + c.W.Said(x.Source) + ")"
@@ -57,6 +59,25 @@ func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
 		out = append(out, layout.Piece{Block: b, Gap: map[bool]layout.Mm{true: 4, false: 0.6}[i == 0]})
 	}
 	return out
+}
+
+// term is a figure of a working, and behind it what is told above of the same, rounded.
+func term(c *block.Composer, r *joint.Result, f joint.Figure) string {
+	text := strings.TrimSpace(c.W.Said(f.Symbol) + " = " + figure.FourFigures(float64(f.Value)) + figure.NBSP + f.Unit)
+	for _, t := range r.Told() {
+		if t.Code != f.Told {
+			continue
+		}
+		x, _ := t.Value.Number.Rat().Float64()
+		switch {
+		case t.Value.Unit.Print() == f.Unit && figure.FourFigures(x) == figure.FourFigures(float64(f.Value)):
+		case t.How == units.Up:
+			return c.W.Common.RoundedUp.With(text, figure.Quantity(t.Value))
+		case t.How == units.Down:
+			return c.W.Common.RoundedDown.With(text, figure.Quantity(t.Value))
+		}
+	}
+	return text
 }
 
 // pointsForPaper puts the decimal mark into each number of a formula, which has points
@@ -94,6 +115,11 @@ func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
 	if worked > 0 {
 		runs = []layout.Run{layout.T(layout.SubBold, c.W.Tightening.Assumptions), layout.T(layout.Sub, strings.Join(said, "; ")+". "+c.W.Tightening.Planning+" ")}
 	}
+	for _, g := range gs {
+		if k := boltsOf(gs, g); k != nil {
+			runs = append(runs, layout.T(layout.SubBold, marksOf(g)+": "), layout.T(layout.Sub, c.W.Tightening.SameBolts.With(marksOf(k))+" "))
+		}
+	}
 	if not := notWorked(gs); len(not) > 0 {
 		runs = append(runs, layout.T(layout.SubBold, strings.Join(not, ", ")+": "), layout.T(layout.Sub, c.W.Tightening.NotWorked))
 	}
@@ -120,11 +146,26 @@ func assumed(c *block.Composer, j *job.Joint) []string {
 func notWorked(gs [][]*job.Joint) []string {
 	var out []string
 	for _, g := range gs {
-		if g[0].Result == nil {
+		if g[0].Result == nil && boltsOf(gs, g) == nil {
 			out = append(out, marksOf(g))
 		}
 	}
 	return out
+}
+
+// boltsOf is the group that has the same fasteners as one of which nothing is worked out, is
+// tightened to the same torque, and is worked out; nil where there is none.
+func boltsOf(gs [][]*job.Joint, g []*job.Joint) []*job.Joint {
+	j := g[0]
+	if j.Result != nil || len(j.Parts) == 0 {
+		return nil
+	}
+	for _, k := range gs {
+		if k[0].Result != nil && k[0].Torque == j.Torque && slices.Equal(k[0].Parts, j.Parts) {
+			return k
+		}
+	}
+	return nil
 }
 
 // marksOf is how a group of joints is named in its heading.

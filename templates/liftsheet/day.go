@@ -9,10 +9,11 @@ import (
 	"matchmark/templates/block"
 )
 
-// stopTable lists the places at which the lift stops and is looked at, with the
-// initials of who gave the word to go on, each time that the lift is made. Struck are the
-// stops that are not those of a step: an open cell would have a load unhooked with nothing
-// under it, or a trial lift made of one that hangs.
+// stopTable lists the places at which the lift stops and is looked at in the order in which
+// they are met, with the initials of who gave the word to go on, each time that the lift is
+// made. Struck are the stops that a step does not meet: an open cell would have a load
+// unhooked with nothing under it, or looked for what can't be seen on its way back. What no
+// step meets is left out.
 func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 	w := c.W
 	cols := []block.Column{block.Col(w.Common.Number, 9), block.Col(w.Lift.Stops, 0)}
@@ -21,13 +22,15 @@ func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 	}
 	g := c.Grid(cols...)
 	var rows []layout.Row
-	points := stopPoints(c, l)
-	for i, text := range points {
-		cells := []layout.Block{g.Text(0, layout.StepNo, strconv.Itoa(i+1), l.At), g.Text(1, layout.Body, text, l.At)}
+	for _, x := range stopPoints(c, l) {
+		if len(l.Steps) > 0 && !slices.ContainsFunc(l.Steps, x.met) {
+			continue
+		}
+		cells := []layout.Block{g.Text(0, layout.StepNo, strconv.Itoa(len(rows)+1), l.At), g.Text(1, layout.Body, x.text, l.At)}
 		for n, st := range l.Steps {
-			struck := ""
-			if struckAt(l, st, i, len(points)) {
-				struck = "—"
+			struck := "—"
+			if x.met(st) {
+				struck = ""
 			}
 			cells = append(cells, g.Text(2+n, layout.Body, struck, l.At))
 		}
@@ -37,55 +40,49 @@ func stopTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 	return g.Table.Pieces(rows, head)
 }
 
-// takeUpStops and setDownStops are how many of stopPoints, the first and the last ones, a
-// load has that is taken up, and that is set down and unhooked; before these stands the one
-// before it travels. What people lift by hand never stays hanging.
-const (
-	takeUpStops  = 2
-	setDownStops = 2
-)
-
-// struckAt reports whether the stop at a place among so many is none of a step's: a load
-// that hangs already is not taken up, one that stays on the hook is not set down, and it
-// travels in the step that takes it off or puts it back, and in one that sets down what was
-// taken off before.
-func struckAt(l *job.Lift, st *job.Step, stop, of int) bool {
-	goesOn, stays := slices.Contains(st.GoesOn, l), slices.Contains(st.LeftHanging, l)
-	switch {
-	case stop < takeUpStops:
-		return goesOn
-	case stop >= of-setDownStops:
-		return stays
-	case stop == of-setDownStops-1:
-		return !l.MovedBy(st) && (stays || goesOn && overItsSeat(l, st))
-	}
-	return false
+// A stopPoint is a place to stop, and whether a step of the lift meets it.
+type stopPoint struct {
+	text string
+	met  func(*job.Step) bool
 }
 
-// overItsSeat reports whether a load that hangs at a step was put back by the last step above
-// it that moved the load: it hangs over its seat and is only let down.
-func overItsSeat(l *job.Lift, st *job.Step) bool {
-	back := false
-	for _, x := range l.Steps {
-		if x.Index < st.Index && l.MovedBy(x) {
-			back = slices.ContainsFunc(x.Fit, func(m *job.Move) bool { return l.Carries(m.Part) })
+// stopPoints are the usual places to stop and the lift's own, in the order in which a load
+// meets them.
+func stopPoints(c *block.Composer, l *job.Lift) []stopPoint {
+	w := c.W.Lift
+	var out []stopPoint
+	usual := func(k job.StopKind, text string) {
+		out = append(out, stopPoint{text, func(st *job.Step) bool { return l.Meets(st, k) }})
+	}
+	own := func(k job.StopKind) {
+		for _, x := range l.OwnStops() {
+			if x.Kind == k {
+				out = append(out, stopPoint{x.Text, func(st *job.Step) bool { return l.MeetsOwn(st, x) }})
+			}
 		}
 	}
-	return back
-}
-
-// stopPoints are the usual places to stop, with the lift's own before it travels.
-func stopPoints(c *block.Composer, l *job.Lift) []string {
-	w := c.W
 	if l.ByHand {
-		return append(append([]string{w.Lift.HandStops[0]}, l.Stops...), w.Lift.HandStops[1:]...)
+		// What people lift by hand never stays hanging.
+		usual(job.StopTakeUp, w.HandStops[0])
+		own(job.StopTrial)
+		usual(job.StopTakeUp, w.HandStops[1])
+		own(job.StopGoingUp)
+		own(job.StopComing)
+		usual(job.StopSetDown, w.HandStops[2])
+		return out
 	}
-	out := []string{w.Lift.StopSlack, w.Lift.StopTrial.With(l.Print(l.Trial.Size()))}
-	if len(l.Stops) == 0 {
-		out = append(out, w.Lift.StopLiftOff)
+	usual(job.StopTakeUp, w.StopSlack)
+	usual(job.StopTakeUp, w.StopTrial.With(l.Print(l.Trial.Size())))
+	own(job.StopTrial)
+	if len(l.OwnStops()) == 0 {
+		usual(job.StopGoingUp, w.StopLiftOff)
 	}
-	out = append(out, l.Stops...)
-	return append(out, w.Lift.StopPath, w.Lift.StopSeat, w.Lift.StopUnhook)
+	own(job.StopGoingUp)
+	usual(job.StopTravel, w.StopPath)
+	own(job.StopComing)
+	usual(job.StopSeat, w.StopSeat)
+	usual(job.StopSetDown, w.StopUnhook)
+	return out
 }
 
 // days are the boxes that are filled in each time that the lift is made: a row a time, what
@@ -109,11 +106,17 @@ func days(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 	if !gear {
 		table(cellPad, []dayColumn{{c.W.Lift.SameGear, c.Span - dayCol, nil, false}})
 	}
-	var names []dayColumn
-	for _, role := range []string{c.W.Lift.InCharge, c.W.Lift.Driver, c.W.Lift.Rigger} {
-		names = append(names, dayColumn{c.W.Lift.NameSign.With(role), (c.Span - dayCol) / 3, nil, false})
+	roles := l.Crew // who must be there signs, under the name by which the sheet calls for him
+	if len(roles) == 0 {
+		roles = []string{c.W.Lift.InCharge, c.W.Lift.Driver, c.W.Lift.Rigger}
 	}
-	table(cellPad, names)
+	for some := range slices.Chunk(roles, mostSign) {
+		var names []dayColumn
+		for _, role := range some {
+			names = append(names, dayColumn{c.W.Lift.NameSign.With(role), (c.Span - dayCol) / layout.Mm(len(some)), nil, false})
+		}
+		table(cellPad, names)
+	}
 	return out
 }
 
@@ -137,6 +140,9 @@ type dayColumn struct {
 	boxes func() layout.Block
 	trial bool
 }
+
+// mostSign is how many sign beside each other.
+const mostSign = 5
 
 // Widths of the tables of the day: the step at which the lift is made, the wind, and the
 // least in which it is written what gear was changed. A cell for name and signature is

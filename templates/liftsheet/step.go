@@ -33,7 +33,7 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 			strong(stepLine(c, l))
 		}
 		if slices.Contains(st.LeftHanging, l) {
-			strong(c.W.Guard.StaysUp.With(l.Mark, cmp.Or(strings.Join(l.Stops, " "), c.W.Guard.NoStops)))
+			strong(c.W.Guard.StaysUp.With(l.Mark, cmp.Or(strings.Join(l.StopsAt(st), " "), c.W.Guard.NoStops)))
 		}
 	}
 	return out

@@ -1,12 +1,14 @@
 package liftsheet
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
+	"matchmark/packs/units"
 	"matchmark/templates/block"
 )
 
@@ -55,6 +57,9 @@ func workings(c *block.Composer, ls []*job.Lift) []layout.Piece {
 		return nil
 	}
 	out := []layout.Piece{{Block: c.Heading(c.W.Lift.HowWorked), Gap: 4, KeepNext: true}}
+	if b := symbols(c, list); !b.Empty() {
+		out = append(out, layout.Piece{Block: b, Gap: 0.6, KeepNext: true})
+	}
 	many := slices.ContainsFunc(list, func(x lifted) bool { return x.l != list[0].l })
 	var runs []layout.Run
 	told, wide := map[string]bool{}, layout.Mm(0)
@@ -87,6 +92,23 @@ func workings(c *block.Composer, ls []*job.Lift) []layout.Piece {
 	return out
 }
 
+// symbols explains those of the formulas that do not explain themselves.
+func symbols(c *block.Composer, list []lifted) layout.Block {
+	var said []string
+	for _, m := range c.W.Lift.Symbols {
+		if slices.ContainsFunc(list, func(x lifted) bool { return slices.Contains(formulaWord.FindAllString(x.Formula, -1), m.Letter) }) {
+			said = append(said, m.Letter+" "+m.Means)
+		}
+	}
+	if len(said) == 0 {
+		return layout.Block{}
+	}
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Sub, strings.Join(said, "; ")+".")}, layout.ParaOpts{Ref: list[0].l.At, Role: "working"})
+}
+
+// formulaWord is a word or a symbol of a formula.
+var formulaWord = regexp.MustCompile(`[\pL_]+`)
+
 // paraLines is after how many lines of workings a paragraph ends.
 const paraLines = 2.5
 
@@ -116,13 +138,13 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 			part = append(part, run(layout.SubBold, own[0].l.Mark+" "))
 		}
 		if len(own) == 1 && oneName {
-			part = append(part, run(layout.Sub, workingFigures(c, own[0].Figures)+last(len(same)-i)))
+			part = append(part, run(layout.Sub, workingFigures(c, own[0].l, own[0].Figures)+last(len(same)-i)))
 			out = append(out, part)
 			continue
 		}
 		common := commonFigures(own)
 		if len(common) > 0 {
-			part = append(part, run(layout.Sub, workingFigures(c, common)+": "))
+			part = append(part, run(layout.Sub, workingFigures(c, own[0].l, common)+": "))
 		}
 		for k, x := range own {
 			each := slices.DeleteFunc(slices.Clone(x.Figures), func(f lift.Figure) bool { return len(own) > 1 && slices.Contains(common, f) })
@@ -130,7 +152,7 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 			if len(each) > 0 {
 				called += ": "
 			}
-			part = append(part, run(layout.SubBold, called), run(layout.Sub, workingFigures(c, each)+last(len(same)-i+len(own)-1-k)))
+			part = append(part, run(layout.SubBold, called), run(layout.Sub, workingFigures(c, x.l, each)+last(len(same)-i+len(own)-1-k)))
 			out, part = append(out, part), nil
 		}
 	}
@@ -143,20 +165,30 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 	return append([][]layout.Run{first}, out...)
 }
 
-// workingFigure is one number of a working with its symbol and unit.
-func workingFigure(c *block.Composer, f lift.Figure) string {
+// workingFigure is one number of a working with its symbol and unit, and behind it what is
+// told above of the same, rounded.
+func workingFigure(c *block.Composer, l *job.Lift, f lift.Figure) string {
 	unit := "\u00a0" + f.Unit
 	if f.Unit == "°" || f.Unit == "" {
 		unit = f.Unit
 	}
-	return c.W.Said(f.Symbol) + "\u00a0" + f.Print() + unit
+	text := c.W.Said(f.Symbol) + "\u00a0" + f.Print() + unit
+	told, ok := f.Words()
+	switch says := l.Print(told); {
+	case !ok || says == f.Print()+unit:
+	case f.Toward == units.Up:
+		return c.W.Common.RoundedUp.With(text, says)
+	default:
+		return c.W.Common.RoundedDown.With(text, says)
+	}
+	return text
 }
 
 // workingFigures are the numbers of a working in a line.
-func workingFigures(c *block.Composer, figures []lift.Figure) string {
+func workingFigures(c *block.Composer, l *job.Lift, figures []lift.Figure) string {
 	var row []string
 	for _, f := range figures {
-		row = append(row, workingFigure(c, f))
+		row = append(row, workingFigure(c, l, f))
 	}
 	return strings.Join(row, ", ")
 }

@@ -119,7 +119,7 @@ func (p *liftPicture) views(room LiftRoom, beside, stacked layout.Mm) layout.Blo
 		}
 		w, h := p.paper(side)
 		pw, ph := p.paper(plan)
-		w, h = w+2*p.noteEdge(side), h+overHook+underSide
+		w, h = w+2*p.noteEdge(side), h+p.above(side)+underSide
 		pw, ph = max(pw+2*planEdge, captionW), ph+2*planEdge
 		var views layout.Block
 		switch {
@@ -179,6 +179,14 @@ func (p *liftPicture) paper(v *liftView) (w, h layout.Mm) {
 	return layout.Mm((v.high.X - v.low.X) / p.scale), layout.Mm((v.high.Y - v.low.Y) / p.scale)
 }
 
+// above is the room above the side view: for the crane's line, or for what people carry.
+func (p *liftPicture) above(v *liftView) layout.Mm {
+	if p.l.ByHand {
+		return p.overHands(v)
+	}
+	return overHook
+}
+
 // frame makes a scene of a size on paper at the scale, the view in its middle and
 // above room for so much below.
 func (p *liftPicture) frame(v *liftView, w, h, above, below layout.Mm) func() *draw.Scene {
@@ -191,14 +199,14 @@ func (p *liftPicture) frame(v *liftView, w, h, above, below layout.Mm) func() *d
 
 // sideView draws the lift from the side.
 func (p *liftPicture) sideView(v *liftView, w, h layout.Mm) layout.Block {
-	fresh := p.frame(v, w, h, overHook, underSide)
+	fresh := p.frame(v, w, h, p.above(v), underSide)
 	s := fresh()
 	p.body(s, v)
 	p.bar(s, v)
 	p.plumb(s, v)
 	p.centre(s, v)
 	p.distances(s, v)
-	p.ends(s, v)
+	p.ends(s, v, w)
 	if p.l.ByHand {
 		p.handNotes(s, v)
 	} else {
@@ -220,7 +228,7 @@ func (p *liftPicture) planView(v *liftView, w, h layout.Mm) layout.Block {
 		p.number(s, v, i, k)
 	}
 	s.Put(p.legLines(fresh, v, draw.Thin))
-	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.PlanView.With(figure.Scale(p.scale))+" "+p.w.Lift.CentreMark)}, layout.ParaOpts{Align: layout.Centered})
+	caption := p.Para(w, []layout.Run{layout.T(layout.Caption, p.w.Lift.PlanView.With(figure.Scale(p.scale))+" "+p.centreMark())}, layout.ParaOpts{Align: layout.Centered})
 	return layout.Above(1, trimmed(s.Block()), caption)
 }
 

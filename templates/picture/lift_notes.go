@@ -111,6 +111,26 @@ func (p *liftPicture) legText(n *legNote) layout.Block {
 	return layout.Above(0.2, lines...)
 }
 
+// handGap is between the two lines of a grip, and handNote what they take with the room above
+// them.
+const (
+	handGap  layout.Mm = 0.2
+	handNote layout.Mm = 8
+)
+
+// overHands is the room above the load for what the people on one side carry.
+func (p *liftPicture) overHands(v *liftView) layout.Mm {
+	var on [2]int
+	for _, k := range p.scene.Picks {
+		if v.across(k) > v.across(p.scene.CoG) {
+			on[1]++
+		} else {
+			on[0]++
+		}
+	}
+	return 2 + handNote*layout.Mm(max(on[0], on[1]))
+}
+
 // gripName is the most width of the name of a grip.
 const gripName layout.Mm = 42
 
@@ -121,14 +141,15 @@ func (p *liftPicture) handNotes(s *draw.Scene, v *liftView) {
 		at := v.at(k)
 		s.Arrow(draw.Thick, at, draw.XY{X: at.X, Y: at.Y + s.Units(9)})
 		r := p.l.HandResult
-		text := layout.Above(0.2, fitted(p.Setter, layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name, gripName, layout.ParaOpts{Ref: p.l.At}),
+		text := layout.Above(handGap, fitted(p.Setter, layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name, gripName, layout.ParaOpts{Ref: p.l.At}),
 			p.Words(layout.Caption, p.w.Lift.Carries+" "+p.l.Print(r.Shares[i].Up())+", "+p.w.Lift.MostCarries+" "+p.l.Print(r.Most[i].Up())))
-		// Outward from the middle, each below the one before it on its side.
-		side, across := 0, 1.0
+		// Outward from the middle, clear of the load and of the arrow, each above the one before
+		// it on its side.
+		side, across, aside := 0, 1.0, -s.Units(1.5)
 		if at.X > v.across(p.scene.CoG) {
-			side, across = 1, 0
+			side, across, aside = 1, 0, s.Units(1.5)
 		}
-		s.Label(draw.XY{X: at.X, Y: at.Y + s.Units(10) - s.Units(text.H+1)*float64(set[side])}, text, across, 1)
+		s.Label(draw.XY{X: at.X + aside, Y: v.high.Y + s.Units(1.2) + s.Units(handNote)*float64(set[side])}, text, across, 1)
 		set[side]++
 	}
 }

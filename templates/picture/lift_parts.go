@@ -100,18 +100,45 @@ func (p *liftPicture) plumb(s *draw.Scene, v *liftView) {
 	}
 }
 
+// discR is the radius of the disc of the centre of gravity, and seenR how far a box about it
+// reaches from its middle at the least where it is seen behind the disc.
+const (
+	discR layout.Mm = 1.5
+	seenR layout.Mm = 2
+)
+
+// band is the box within which the centre of gravity may lie, in a view; not ok where it is
+// not drawn: nothing is told of it, or the disc covers it.
+func (p *liftPicture) band(v *liftView) (low, high draw.XY, ok bool) {
+	g := v.at(p.scene.CoG)
+	low, high = g, g
+	for _, q := range p.scene.Band {
+		at := v.at(q)
+		low = draw.XY{X: min(low.X, at.X), Y: min(low.Y, at.Y)}
+		high = draw.XY{X: max(high.X, at.X), Y: max(high.Y, at.Y)}
+	}
+	reach := max(g.X-low.X, high.X-g.X, g.Y-low.Y, high.Y-g.Y)
+	return low, high, reach >= float64(seenR)*p.scale
+}
+
+// centreMark says how the centre of gravity is drawn, and the box where it may lie where one
+// is seen.
+func (p *liftPicture) centreMark() string {
+	text := p.w.Lift.CentreMark
+	for _, v := range []*liftView{p.view("side", coordinate(p.axis), coordinate("z")), p.view("plan", coordinate("x"), coordinate("y"))} {
+		if _, _, ok := p.band(v); ok {
+			return text + " " + p.w.Lift.BandMark
+		}
+	}
+	return text
+}
+
 // centre draws the centre of gravity and the box within which it may lie.
 func (p *liftPicture) centre(s *draw.Scene, v *liftView) {
-	if band := p.scene.Band; len(band) > 0 {
-		low, high := v.at(band[0]), v.at(band[0])
-		for _, q := range band {
-			at := v.at(q)
-			low = draw.XY{X: min(low.X, at.X), Y: min(low.Y, at.Y)}
-			high = draw.XY{X: max(high.X, at.X), Y: max(high.Y, at.Y)}
-		}
+	if low, high, ok := p.band(v); ok {
 		s.Box(draw.Pen{Weight: 0.25, Dash: 0.8}, layout.Usual, low, high)
 	}
-	g, r := v.at(p.scene.CoG), s.Units(1.5)
+	g, r := v.at(p.scene.CoG), s.Units(discR)
 	s.Ring(draw.Pen{Weight: 0.3}, layout.White, g, r)
 	for _, quarter := range []float64{0, 180} {
 		var ps []draw.XY
@@ -147,6 +174,9 @@ func (p *liftPicture) distance(d [2]float64) layout.Block {
 	return p.Words(layout.Caption, p.l.Print(lift.Mm(d[1]-d[0]).Size()))
 }
 
+// clearGap is the room between two distances beside each other that are read apart.
+const clearGap = 2.5
+
 // leastDistance is the least way on paper, in millimetres, that is dimensioned.
 const leastDistance = 8
 
@@ -155,7 +185,7 @@ func (p *liftPicture) roomForDistances(v *liftView, room LiftRoom) bool {
 	for _, d := range p.spans(v) {
 		least := map[LiftRoom]float64{DrawnRoom: leastDistance}[room]
 		if room == ClearRoom {
-			least = float64(p.distance(d).W) + 0.4
+			least = float64(p.distance(d).W) + clearGap
 		}
 		if wide := d[1] - d[0]; wide > 0 && wide/p.scale < least {
 			return false
@@ -167,8 +197,9 @@ func (p *liftPicture) roomForDistances(v *liftView, room LiftRoom) bool {
 // endName is the most width of the name of an end of the load.
 const endName layout.Mm = 26
 
-// ends names the two ends at which the level is looked at.
-func (p *liftPicture) ends(s *draw.Scene, v *liftView) {
+// ends names the two ends at which the level is looked at, in a view so wide: beside the load
+// with a leader that ends at the point, where there is room for it.
+func (p *liftPicture) ends(s *draw.Scene, v *liftView, w layout.Mm) {
 	span := p.l.Load().Span
 	if span == nil {
 		return
@@ -187,7 +218,14 @@ func (p *liftPicture) ends(s *draw.Scene, v *liftView) {
 		s.Lines(draw.Thin, draw.XY{X: at.X, Y: at.Y - s.Units(1.5)}, draw.XY{X: at.X, Y: at.Y + s.Units(1.5)})
 		// Inside the load above the point, or beside it where it stands at an edge.
 		half := s.Units(label.W/2 + 1)
+		mid, room := (v.low.X+v.high.X)/2, s.Units(w/2-label.W-2.5)
 		switch {
+		case at.X > v.across(p.scene.CoG) && right <= mid+room && at.X+half > right-s.Units(label.W/2):
+			s.Lines(draw.Thin, at, draw.XY{X: right + s.Units(2), Y: at.Y})
+			s.Label(draw.XY{X: right + s.Units(2.5), Y: at.Y}, label, 0, 0.5)
+		case at.X < v.across(p.scene.CoG) && left >= mid-room && at.X-half < left+s.Units(label.W/2):
+			s.Lines(draw.Thin, at, draw.XY{X: left - s.Units(2), Y: at.Y})
+			s.Label(draw.XY{X: left - s.Units(2.5), Y: at.Y}, label, 1, 0.5)
 		case at.X-half > left && at.X+half < right:
 			s.Label(draw.XY{X: at.X, Y: at.Y + s.Units(2)}, label, 0.5, 1)
 		case at.X > v.across(p.scene.CoG):

@@ -22,9 +22,17 @@ func loosenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 				runs = append(runs, layout.T(layout.Sub, " · "+back))
 			}
 		}
-		out = append(out, tickLine(c, runs, c.W.Step.IsLoose, f.At, width))
+		out = append(out, turned(tickLine(c, runs, c.W.Step.IsLoose, f.At, width), st, f))
 	}
 	return out
+}
+
+// turned is a block that says that a step turns a joint, by which the joint's sheet finds it.
+func turned(b layout.Block, st *job.Step, f job.Fastening) layout.Block {
+	if f.Joint == nil {
+		return b
+	}
+	return b.Anchored(jointsheet.TurnAnchor(f.Joint, st))
 }
 
 // tightenLines are the lines of what a step tightens, with a box to tick or one a stage.
@@ -32,9 +40,9 @@ func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 	var out []layout.Block
 	for _, f := range st.Tighten {
 		if f.Joint != nil && len(f.Joint.Rounds) > 1 {
-			out = append(out, stageTicks(c, f, width))
+			out = append(out, turned(stageTicks(c, f, width), st, f))
 		} else {
-			out = append(out, tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width))
+			out = append(out, turned(tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width), st, f))
 		}
 		if f.Joint != nil {
 			// The sources of a torque that differ are told as those of a limit are.
@@ -118,21 +126,22 @@ func tickLine(c *block.Composer, runs []layout.Run, tick string, at layout.Ref, 
 	return layout.Beside(textGap, line, box)
 }
 
-// forNowLines are the lines of what is on for a while under one verb: fitted for now,
-// taken out again, left out.
+// forNowLines are the lines of what is on for a while under one verb: fitted for now and
+// taken out again, each with a box to tick, since what is left inside runs with the machine;
+// left out.
 func forNowLines(c *block.Composer, st *job.Step, v job.Verb, width layout.Mm) []layout.Block {
-	line := func(verb string, ms []*job.Move) []layout.Block {
+	line := func(verb, done string, ms []*job.Move) []layout.Block {
 		if len(ms) == 0 {
 			return nil
 		}
 		runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms))}
-		return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: ms[0].At})}
+		return []layout.Block{tickLine(c, runs, done, ms[0].At, width)}
 	}
 	switch v {
 	case job.DoTakeOut:
-		return line(c.W.Step.TakeOut, st.TakeOut)
+		return line(c.W.Step.TakeOut, c.W.Step.IsOut, st.TakeOut)
 	case job.DoFitForNow:
-		return line(c.W.Step.ForNow, st.ForNow)
+		return line(c.W.Step.ForNow, c.W.Step.IsIn, st.ForNow)
 	}
 	var out []layout.Block
 	for _, l := range st.LeftOut {

@@ -2,6 +2,7 @@ package step
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -42,18 +43,38 @@ func (t *together) head() []layout.Piece {
 		runs = append(runs, layout.T(layout.Body, "  "), missed(t.Composer, first))
 	}
 	if len(t.common) > 0 {
-		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(t.common, " · ")))
+		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(t.eachTold(), " · ")))
 	}
 	opts := layout.ParaOpts{Ref: first.At}
 	if !t.reason {
-		return append(out, layout.Piece{Block: t.Para(t.Span, runs, opts).Pad(0, 0, 0.5, 0), Gap: headGap})
+		return append(out, wordsOf(first, layout.Piece{Block: t.Para(t.Span, runs, opts).Pad(0, 0, 0.5, 0), Gap: headGap}))
 	}
 	box := t.WideBox(layout.RoleWords, extraWidth(t.Composer, extra{caption: t.W.Step.NotTaken}), 1, t.W.Step.NotTaken, first.At)
 	opts.NotchW, opts.NotchH = box.W+textGap, box.H
 	para := t.Para(t.Span, runs, opts)
 	row := layout.Overlay(para, box.At(t.Span-box.W, 0))
 	row.W, row.H, row.Base = t.Span, max(para.H, box.H), para.Base
-	return append(out, layout.Piece{Block: row.Pad(0, 0, 0.5, 0), Gap: headGap})
+	return append(out, wordsOf(first, layout.Piece{Block: row.Pad(0, 0, 0.5, 0), Gap: headGap}))
+}
+
+// wordsOf is a piece with the words of like steps: who looks for the first one finds it here,
+// and not in the row of its place, which a later page may begin with.
+func wordsOf(first *job.Step, p layout.Piece) layout.Piece {
+	p.Block = p.Block.Anchored("step " + first.No)
+	return p
+}
+
+// eachTold is what is true at all places; that the hours planned are for each of them is said.
+func (t *together) eachTold() []string {
+	out := slices.Clone(t.common)
+	hours := t.steps[0].Hours
+	if hours == nil || len(t.steps) < 2 {
+		return out
+	}
+	if i := slices.Index(out, t.W.Step.HoursPlanned.With(hours.Print())); i >= 0 {
+		out[i] = t.W.Step.HoursEach.With(hours.Print())
+	}
+	return out
 }
 
 // reasonInHead reports whether the head has the box for readings not taken: of few readings

@@ -82,7 +82,7 @@ func (t *together) ticksOf(st *job.Step) run {
 			} else {
 				one = append(one, t.Tick(layout.Body, t.W.Step.IsTight, f.At))
 			}
-			row = append(row, layout.Middle(layout.GapX, one...))
+			row = append(row, turned(layout.Middle(layout.GapX, one...), st, f))
 		}
 		return []layout.Block{block.FlowMiddle(row, width)}
 	}}

@@ -15,7 +15,7 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	var marks []string
 	last := ""
 	for _, d := range c.Job.Dims {
-		if !slices.Contains(d.LastChances(), st) || d.FoundAt == nil || d.FoundAt == st {
+		if d.FoundAt == nil || d.FoundAt == st || !d.LastChanceAt(st) {
 			continue
 		}
 		mark := d.Mark
@@ -44,5 +44,5 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 
 // allLostAt reports whether a step takes all the readings of one block away.
 func allLostAt(d *job.Dim, st *job.Step) bool {
-	return !slices.ContainsFunc(d.Merged, func(x *job.Dim) bool { return !slices.Contains(x.LastChances(), st) })
+	return !slices.ContainsFunc(d.Merged, func(x *job.Dim) bool { return !x.LastChanceAt(st) })
 }

@@ -149,7 +149,7 @@ func (t *table) head() []layout.Piece {
 		runs = append(runs, second(t.Composer, first)...)
 		head = layout.Above(0.5, head, t.Para(t.Span-block.NumberWidth, runs, layout.ParaOpts{Ref: first.At}))
 	}
-	out = append(out, layout.Piece{Block: head.Pad(0, 0, 1, 0), Gap: 2, KeepNext: true})
+	out = append(out, wordsOf(first, layout.Piece{Block: head.Pad(0, 0, 1, 0), Gap: 2, KeepNext: true}))
 	for _, k := range t.columns {
 		if len(k.told) == 0 {
 			continue

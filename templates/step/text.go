@@ -1,6 +1,7 @@
 package step
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -63,20 +64,49 @@ func note(c *block.Composer, st *job.Step) string {
 	if st.Undoes != nil {
 		out = append(out, c.W.Step.Undoes.With(st.Undoes.No, c.Page("step "+st.Undoes.No)))
 	}
-	for _, d := range st.After {
-		s := c.W.Step.After.With(d.Step.No)
-		if d.Reason != "" {
-			s += ": " + d.Reason
-		}
-		out = append(out, s)
-	}
-	if st.Free != nil {
-		out = append(out, FreeWords(c, st.Free))
+	out = append(out, afterWords(c, st)...)
+	if free := freeToldOnce(st); free != nil {
+		out = append(out, FreeWords(c, free))
 	}
 	if st.Hours != nil {
 		out = append(out, c.W.Step.HoursPlanned.With(st.Hours.Print()))
 	}
 	return strings.Join(out, " · ")
+}
+
+// afterWords are what a step comes after, the steps of one reason together: three times
+// beside each other the same reason says no more than once.
+func afterWords(c *block.Composer, st *job.Step) []string {
+	var out []string
+	told := map[string]bool{}
+	for i, d := range st.After {
+		if d.Reason != "" && told[d.Reason] {
+			continue
+		}
+		told[d.Reason] = true
+		nos := []string{d.Step.No}
+		for _, x := range st.After[i+1:] {
+			if d.Reason != "" && x.Reason == d.Reason {
+				nos = append(nos, x.Step.No)
+			}
+		}
+		s := c.W.Step.After.With(strings.Join(nos, ", "))
+		if d.Reason != "" {
+			s += ": " + d.Reason
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// freeToldOnce is where a step may be moved, without the step that it may not pass where
+// that has just been named with its reason, and something stands at the other end.
+func freeToldOnce(st *job.Step) *job.Free {
+	f := st.Free
+	if f == nil || f.After == nil || f.Before == nil || !slices.ContainsFunc(st.After, func(d job.Dep) bool { return d.Step == f.After }) {
+		return f
+	}
+	return &job.Free{Before: f.Before, BeforeBind: f.BeforeBind}
 }
 
 // FreeWords says between which steps a step may be done, and what stands at each end.

@@ -9,7 +9,7 @@ type Bind struct {
 
 var englishBind = Bind{
 	Hanging: "a load hangs", Tools: "tools are counted", Later: "it waits until the machine has run",
-	AfterHold: "after hold %s", BeforeHold: "before hold %s", Witness: "witness %s is called there", Behind: "%s is behind %s", Part: "both move or measure %s", Joint: "both loosen or tighten %s",
-	Back: "%s came off first", Lost: "it ends %s", Reading: "%s is read there", Lock: "%s is locked or unlocked there", Permit: "the permit %s ends there",
+	AfterHold: "after hold %s", BeforeHold: "before hold %s", Witness: "witness %s is called there", Behind: "%s is in front of %s", Part: "same part: %s", Joint: "same joint: %s",
+	Back: "%s goes on after it", Lost: "it ends %s", Reading: "%s is read there", Lock: "%s is locked or unlocked there", Permit: "the permit %s ends there",
 	Opening: "%s is open", Judged: "it is decided about %s", Empty: "%s must be empty",
 }

@@ -48,7 +48,7 @@ type Readings struct {
 
 // Critical are the words of the sheet of the dimensions that decide.
 type Critical struct {
-	Title, Rule, EasilyMissedTitle, EasilyMissed, Smallest, Largest string
+	Title, Rule, EasilyMissedTitle, Smallest, Largest string
 }
 
 // Index are the words of the list of all dimensions.

@@ -70,8 +70,9 @@ var englishCommon = Common{
 	Source: "source: %s", NotSourced: "LIMIT NOT SOURCED", IfOut: "out: %s", IfOver: "over: %s", IfUnder: "under: %s", RecordOnly: "record",
 	OldPart: "old part", Mended: "mended", InLimits: "OK", OutOfLimits: "not OK", TakenFrom: "%s %s, %s p.\u00a0%s",
 	Group:        map[reading.Group]string{reading.Mean: "mean", reading.Spread: "largest less smallest", reading.Sum: "sum"},
-	InstrumentNo: "number", CountOut: "count out", Scrap: "scrap", Into: "into", From: "from", MatchedSet: "matched set %s", OffAt: "off at",
+	InstrumentNo: "number", CountOut: "pieces out", Scrap: "scrap", Into: "into", From: "from", MatchedSet: "matched set %s", OffAt: "off at",
 	BackAt: "back at", CountedIn: "counted in", CountedOut: "counted out", Shelf: "shelf", WhatMeasured: "what is measured", Limit: "limit", On: "on %s",
+	RoundedUp: "%s (rounded up %s)", RoundedDown: "%s (rounded down %s)",
 	Pieces: Counted{"one": "1 piece", "other": "%s pieces"},
 }
 

@@ -46,7 +46,7 @@ var englishReadings = Readings{
 var englishCritical = Critical{
 	Title:             "Critical",
 	Rule:              "The dimensions that decide, each on one line. The boxes are copies: those to write in first stand on the pages named, and count.",
-	EasilyMissedTitle: "Easily missed", EasilyMissed: "easily missed", Smallest: "smallest", Largest: "largest",
+	EasilyMissedTitle: "Easily missed", Smallest: "smallest", Largest: "largest",
 }
 
 // englishIndex are the words of Index in English.

@@ -9,12 +9,14 @@ var englishFront = Front{
 	HowToRead:    "Marks and boxes",
 	MarkStays:    "A mark stays with its thing on every sheet and tag.",
 	ChangedSince: "A bar in the margin with the letter %s stands beside what has changed since revision %s.", PlaceBehindMark: "After a slash stands the place, as %s.",
-	Planning: "Numbers worked out on these sheets are planning figures. The maker's manual, site permits, local codes and licensed practice rule.",
+	Planning: "Numbers worked out on these sheets are planning figures. The maker's manual, site permits, local codes and licensed practice come first.",
 	Released: "Released for work",
 	Marks: []Mark{
 		{"D", "dimension to measure"}, {"C", "container"}, {"B", "big part with its own tag"}, {"Y", "lay-down spot"},
-		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"A", "alignment"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"X", "spare tag or line"},
+		{"W", "hold or witness point"}, {"S", "matched set"}, {"K", "order of a stack"}, {"J", "joint that is tightened"}, {"A", "alignment"}, {"L", "lift"}, {"H", "heat"}, {"R", "row of the reassembly sheet"}, {"SCRAP", "bag for what does not go back"}, {"X", "spare tag or line"}, {"RX", "spare row for what goes back"},
 	},
+
+	PackSign: "at the head of each page, and in its code, is this pack's alone.",
 
 	ThisMachine: "This machine", Fitted: "fitted", NotFitted: "not fitted", BuildSaid: "%s (%s)", BuildBySerial: "%s (%s), told by serial %s",
 	OnlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",
@@ -30,12 +32,12 @@ var englishFront = Front{
 var englishCautions = Cautions{
 	Title:     "Cautions",
 	Signal:    map[string]string{"danger": "DANGER", "warning": "WARNING", "caution": "CAUTION", "notice": "NOTICE"},
-	SiteRules: "site permits, local codes and licensed practice rule", InFull: "whole text p.\u00a0%s",
+	SiteRules: "site permits, local codes and licensed practice come first", InFull: "whole text p.\u00a0%s",
 	SignalMeans: map[string]string{
 		"danger": "will kill or injure badly if it is not kept clear of", "warning": "can kill or injure badly",
 		"caution": "can hurt", "notice": "harms the machine, nobody is in danger",
 	},
-	LegendTitle: "What the words mean", CautionsTitle: "Cautions in full", SparedTitle: "Left out by the planner", SparedLine: "%s, at %s: %s",
+	CautionsTitle: "Cautions in full", SparedTitle: "Left out by the planner", SparedLine: "%s, at %s: %s",
 	SignalSource: "Words as in ANSI Z535.6, signs numbered as in ISO 7010. Where other papers use CAUTION for the machine, here it is NOTICE.",
 	Permit:       "permit", PermitNumber: "number", PermitUntil: "valid until", PermitGiven: "given by: name, time", BeforeSteps: "before %s",
 	FireWatch: "Fire watch after", FlameOut: "flame out: time", WatchUntil: "watched until, %s or later: time", WatchedBy: "watched by: name",
@@ -53,7 +55,7 @@ var englishIsolations = Isolations{
 // englishGather are the words of Gather in English.
 var englishGather = Gather{
 	Title:       "Gather list",
-	Rule:        "Issued, used and returned are counts. What was issued is used or comes back: the last two make up the first.",
+	Rule:        "Issued, used and returned are counts: used and returned add up to issued.",
 	Instruments: "Instruments", Tools: "Tools", Spares: "Spares", Consumables: "Consumables", HowMuch: "qty", CalDue: "calibration due",
 	Issued: "issued", Used: "used", Returned: "returned", AlwaysRenewed: "always renewed", UsedAt: "for %s", Reads: "reads %s",
 }

@@ -125,7 +125,7 @@ var englishHeatOn = HeatOn{
 	AirLine:      "All of it turned to gas in the closed room leaves %s % oxygen and makes %s % carbon dioxide.",
 	MostNitrogen: "Never more than %s l in this room.", MostIce: "Never more than %s kg in this room.", LadderTitle: "For the interference as measured",
 	LadderUpTo: "up to", LadderSetTo: "heat to", LadderTooHot: "too hot: call the engineer", Largest: "%s, the largest", Smallest: "%s, the smallest",
-	Interference: "interference",
+	Interference: "interference", Greatest: "greatest interference",
 
 	SetTo: "heater set to", InAt: "in at", OutAt: "out at", PartTemp: "part, measured", ShaftTemp: "shaft, measured", HomeAt: "home at",
 	HomeWhenCold: "seen home when cold",
@@ -135,7 +135,7 @@ var englishHeatOn = HeatOn{
 		ActHeat,
 		"Bore temperature measured when it comes out, and once more at the shaft.",
 		"Straight on in one go, held against the stop until it grips. If it stops short: off again at once with the puller, cool, begin anew. Never a hammer on a hot part.",
-		"It cools in still air, covered. Home against its stop when cold: measured, not believed.",
+		"It cools in still air, covered. Home against its stop when cold: measure it.",
 	},
 	OrderOven:      []string{"Into the oven with the probe in its bore; nothing wet with solvent goes in. It stays until it is warm through."},
 	OrderInduction: []string{"On the heater, probes on the inner and the outer ring or at bore and skin. Nobody with an implant near; rings and watches off. Afterwards its magnetism is taken out."},

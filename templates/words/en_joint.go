@@ -6,7 +6,8 @@ import "matchmark/packs/joint"
 var englishTightening = Tightening{
 	Title: "Tightening", Rule: "Tick each fastener in each round as it is done. A round that was broken off is begun again from its first fastener.",
 
-	TightenedAt: "tightened at %s", LoosenedAt: "loosened at %s", OnSheet: "order, ticks and working: tightening sheet p.\u00a0%s",
+	TightenedAt: "tightened at %s", LoosenedAt: "loosened at %s", OnSheet: "order and ticks: tightening sheet p.\u00a0%s",
+	OnTwo:        "tightening sheet: order p.\u00a0%s, ticks p.\u00a0%s",
 	TicksAt:      "ticks: p.\u00a0%s",
 	LooseOnSheet: "backward: from number %s down to 1, see p.\u00a0%s",
 
@@ -32,10 +33,11 @@ var englishTightening = Tightening{
 	},
 	Head:  map[joint.StageKind]string{joint.LastRound: "last round", joint.AgainAfter: "again", joint.AgainRunning: "again"},
 	After: "after %s", RoundNote: "%s: %s.",
-	Way:   map[joint.Way]string{joint.InPattern: "in order", joint.Backward: "backward", joint.Around: "in turn round the joint, until no nut moves"},
-	Moves: "nut moves %s",
+	Way:       map[joint.Way]string{joint.InPattern: "in order", joint.Backward: "backward", joint.Around: "in turn round the joint, until no nut moves"},
+	SameBolts: "the same fasteners to the same torque as %s, worked out there.",
+	Moves:     "%s along the thread",
 
-	OrderColumn: "order", WhereColumn: "where", ToolAndDate: "tool no., calibrated until", ToolNo: "tool no.", Calibrated: "calibrated until", FinalBy: "final by", CheckedBy: "checked by",
+	OrderColumn: "order", WhereColumn: "where", ToolAndDate: "tool no., calibrated until", ToolNo: "tool no.", Tool: "tool", Calibrated: "calibrated until", FinalBy: "final by", CheckedBy: "checked by",
 
 	WorkedOut: "Worked out: ", Assumptions: "Counted with: ", Planning: "Planning figures; the maker's sheet rules.",
 	Assumes: map[joint.Assumption]string{

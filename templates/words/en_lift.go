@@ -27,8 +27,8 @@ var englishLift = Lift{
 
 	SideView: "Side view, 1 : %s. %s to the right, z up. Lengths and angles written are the true ones.",
 	PlanView: "Plan, 1 : %s. x to the right, y up.", Hook: "hook",
-	CentreMark: "Quartered disc: centre of gravity; dashed box: where it may lie.",
-	Leg:        "leg", Length: "length", Angle: "from horizontal", Pulls: "pulls", MostPulls: "within the band", Design: "with factor %s",
+	CentreMark: "Quartered disc: centre of gravity.", BandMark: "Dashed box: where it may lie.",
+	Leg: "leg", Length: "length", Angle: "from horizontal", Pulls: "pulls", MostPulls: "within the band", Design: "with factor %s",
 	ChosenLength: "make it this long", InHand: "in hand", Shorten: "shorten by %s to hang level", HangsSlack: "hangs %s slack",
 	EvenSplit: "Shared evenly by levers the legs would pull %s. A stiff load does not keep to it: one diagonal may carry all, so each leg is counted with the most that it can be given.",
 	Bail:      "Bail of the beam at %s from its end over %s.", Carries: "carries", MostCarries: "at most",
@@ -41,10 +41,14 @@ var englishLift = Lift{
 	GearInspected: "inspected on", LookBefore: "No tag, no lift. Look at every piece before use.",
 
 	Day: "on the day, at", Stops: "Stop and look",
-	UsualStops: "The person in charge gives the word to go on at each of these.",
+	UsualStops: "At each stop of a lift the person in charge gives the word to go on.",
 	InitialsAt: "initials, %s", TheDay: "On the day: lift at %s", LoadCell: "load cell reads, %s", TrialLevel: "trial lift %s: level",
 	GapAt: "gap at %s, %s", Wind: "wind or draught", Yes: "yes", No: "no", SameGear: "gear changed since the list above: which, and its numbers",
 	InCharge: "person in charge", Driver: "crane driver", Rigger: "rigger", NameSign: "%s: name and signature", CautionsHere: "To be minded",
+	Symbols: []Mark{
+		{"k", "factor for the movement of the hoist"}, {"V_A", "share of the weight at that pick"}, {"beta", "angle of a leg from the plumb line"},
+		{"q", "share of the piece that carries most"}, {"g", "9.81 m/s²"}, {"rho", "density"},
+	},
 	HowWorked:   "How it was worked out, in kilograms and millimetres",
 	Planning:    "These are planning figures. A competent person, the site's lift rules and the local code decide whether the lift is made.",
 	StopSlack:   "Slack just out: hands off, legs lie straight, hook stands over the centre of gravity.",

@@ -27,7 +27,7 @@ var englishFound = Found{
 // englishRegister are the words of Register in English.
 var englishRegister = Register{
 	Title:    "Register",
-	Rule:     "Count every container: in, when it is filled; again when all is apart; out, when parts go back, in as many goes as it takes, each with its date. Out and scrapped make up the pieces, and left over is 0. Keep the stubs here: the tick says that the stub is here, or that a label without one was seen.",
+	Rule:     "Count in, when all is apart, and out, in lots if need be, with dates. Out and scrap add up to the pieces, left over 0. Tick the square when the stub is here, or the label was seen.",
 	Expected: "pieces", CountedApart: "all apart",
 	OutFirst: "out: number, date", OutRest: "rest: number, date", Missing: "missing", LeftOver: "left over (0)",
 	ScrapLater: "later %s from %s, %s",
@@ -36,7 +36,7 @@ var englishRegister = Register{
 // englishCounts are the words of Counts in English.
 var englishCounts = Counts{
 	Title: "Counts",
-	Rule:  "Add up every kind of screw, nut, washer and small part over all containers: when all is apart, before the first part goes back, and at the end. Back on and scrapped make up the pieces; what is missing or left over stands among the deviations with its reason, else 0.",
+	Rule:  "Fasteners, and what comes off in twos or more, over all containers: when all is apart, and at the end. Pieces and new ones add up to back on and scrap; over or short is a deviation.",
 	Kind:  "kind", BackOn: "back on", OverShort: "over, short", AtEnd: "at the end", OfThem: "%s of them scrap", NewOn: "%s new",
 }
 
@@ -51,7 +51,7 @@ var englishStamps = Stamps{
 var englishSignatures = Signatures{
 	Title:       "Signatures",
 	Rule:        "Everybody who writes in this pack signs here once, before the first entry.",
-	PrintedName: "name in capitals", Signature: "signature",
+	PrintedName: "name in capitals", Signature: "signature", Mechanic: "mechanic", PermitHolder: "permit holder", FireWatch: "fire watch",
 }
 
 // englishDeviations are the words of Deviations in English.

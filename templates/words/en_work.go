@@ -12,19 +12,19 @@ var englishReassembly = Reassembly{
 
 // englishStep are the words of Step in English.
 var englishStep = Step{
-	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h", Photo: "photo no.", NotTaken: "not taken: mark, because", CheckedBy: "checked by %s",
+	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h", HoursEach: "planned %s\u00a0h each", Photo: "photo no.", NotTaken: "not taken: which, because", CheckedBy: "checked by %s",
 	Undoes: "undoes %s, p.\u00a0%s", After: "after %s", AnyTimeBetween: "any time after %s, before %s", AnyTimeBefore: "any time before %s",
-	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new: %s; count the old against the new",
-	FitNewScrap: "new: %s; count the old against the new, then scrap the old",
-	PutBack:     "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",
+	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new, from stores: %s; count the old against the new",
+	FitNewScrap: "new, from stores: %s; count the old against the new, then the old to SCRAP", OldPiece: "old %s",
+	PutBack: "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",
 	GoneAfterThis: "GONE IN THIS STEP, so written down before: %s", EmptyNow: "must be empty now:", EmptyHere: "must be empty now", EasilyMissed: "easily missed: %s", Place: "place",
 
 	PermitLine: "permit is here: %s", LockLine: "lock on %s: %s (p.\u00a0%s)", UnlockLine: "take the lock off %s (p.\u00a0%s)",
 	OpenLine: "%s stands open: cover with %s (p.\u00a0%s)", CloseLine: "%s seen clean, tools and rags out, closed (p.\u00a0%s)",
 	CountAllLine: "every container counted on the register (p.\u00a0%s), every kind on the counts sheet", ToolsIn: "tools in", ToolsOut: "tools out",
 
-	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", NoTorque: "no value: %s", TightForNow: "FOR NOW, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose",
-	Oiled: "threads: %s", InOrder: "order: %s", ForNow: "for now", TakeOut: "take out again", LeftOut: "LEFT OUT for now, goes in at %s",
+	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", NoTorque: "no value: %s", TightForNow: "FOR NOW, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose", IsIn: "in", IsOut: "out",
+	Oiled: "threads: %s", InOrder: "order: %s", ForNow: "for a while", TakeOut: "take out again", LeftOut: "LEFT OUT for now, goes in at %s",
 	AtBench: "on the bench", People: "%s people", RenewAsSet: "if one is renewed, renew the set", RenewAdded: "added, the machine had none", RenewIf: "renew %s", RenewLine: "%s: %s",
 
 	LeftHand: "left-hand thread", RightHand: "right-hand thread", Clockwise: "clockwise", Counterclockwise: "counterclockwise", FacingIt: "looking at it",

@@ -5,7 +5,7 @@ type Front struct {
 	Title, Scope, Issued, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
 	// How the pack goes on the paper: on one side of it, or on both.
 	SingleSided, BothSides                                                string
-	HowToRead, MarkStays, Planning, Released                              string
+	PackSign, HowToRead, MarkStays, Planning, Released                    string
 	SheetLine, TagsLine, SpareTags, PageNo, PlaceBehindMark, ChangedSince Sentence
 	Marks                                                                 []Mark
 
@@ -22,10 +22,10 @@ type Front struct {
 
 // Cautions are the words of the sheet of permits and hazard notes, and of the notes themselves.
 type Cautions struct {
-	Title, SiteRules, LegendTitle, CautionsTitle, SparedTitle, SignalSource, Permit string
-	PermitNumber, PermitUntil, PermitGiven, FireWatch, FlameOut, WatchedBy          string
-	Signal, SignalMeans                                                             map[string]string
-	InFull, SparedLine, BeforeSteps, WatchUntil                                     Sentence
+	Title, SiteRules, CautionsTitle, SparedTitle, SignalSource, Permit     string
+	PermitNumber, PermitUntil, PermitGiven, FireWatch, FlameOut, WatchedBy string
+	Signal, SignalMeans                                                    map[string]string
+	InFull, SparedLine, BeforeSteps, WatchUntil                            Sentence
 }
 
 // Isolations are the words of the list of the points where the machine is cut off.

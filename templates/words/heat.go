@@ -60,7 +60,7 @@ type HeatPull struct {
 type HeatOn struct {
 	NotKnown                                                                                   string
 	NoSoak, ChillCold, LadderTitle, LadderUpTo, LadderSetTo, LadderTooHot                      string
-	Interference                                                                               string
+	Interference, Greatest                                                                     string
 	Title, HeatTo, HeatToBy, MakersFigure, RoomLine, SoakLine, CarryLine, GripsLine, ChillLine Sentence
 	ColdRoom, ColdCarry, ColdGrips, NeverAbove, OrderFlame                                     Sentence
 	ChillHot, AirLine, MostNitrogen, MostIce, Largest, Smallest                                Sentence

@@ -7,7 +7,7 @@ type Tightening struct {
 	Title, Rule string
 
 	// Where it is done.
-	TightenedAt, LoosenedAt, OnSheet, TicksAt, LooseOnSheet Sentence
+	TightenedAt, LoosenedAt, OnSheet, OnTwo, SameBolts, TicksAt, LooseOnSheet Sentence
 
 	// The picture.
 	OrderNumber, ClockTop, Top, PlacesListed      string
@@ -27,7 +27,7 @@ type Tightening struct {
 	Moves            Sentence
 
 	// Boxes and ticks.
-	OrderColumn, WhereColumn, ToolAndDate, ToolNo, Calibrated, FinalBy, CheckedBy string
+	OrderColumn, WhereColumn, ToolAndDate, ToolNo, Tool, Calibrated, FinalBy, CheckedBy string
 
 	// How it was worked out.
 	WorkedOut, Assumptions, Planning string

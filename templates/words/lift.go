@@ -23,9 +23,9 @@ type Lift struct {
 	HeadroomSpare, HookLoad, SignedPlan, PressLine, TeamLine Sentence
 
 	// The drawing and the legs.
-	Hook, CentreMark, Leg, Length, Angle, Pulls, MostPulls, ChosenLength, InHand, Carries string
-	MostCarries                                                                           string
-	SideView, PlanView, Design, Shorten, HangsSlack, EvenSplit, Bail                      Sentence
+	Hook, CentreMark, BandMark, Leg, Length, Angle, Pulls, MostPulls, ChosenLength, InHand, Carries string
+	MostCarries                                                                                     string
+	SideView, PlanView, Design, Shorten, HangsSlack, EvenSplit, Bail                                Sentence
 
 	// The gear.
 	Rated, GearHead, GearNumber, GearInspected, LookBefore string
@@ -38,5 +38,6 @@ type Lift struct {
 	Day, Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
 	HowWorked, Planning, StopSlack, StopPath, StopSeat, StopUnhook, StopLiftOff             string
 	InitialsAt, TheDay, LoadCell, TrialLevel, GapAt, NameSign, StopTrial                    Sentence
+	Symbols                                                                                 []Mark
 	HandStops                                                                               []string
 }

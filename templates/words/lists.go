@@ -37,7 +37,7 @@ type Stamps struct {
 
 // Signatures are the words of the register of who signs.
 type Signatures struct {
-	Title, Rule, PrintedName, Signature string
+	Title, Rule, PrintedName, Signature, Mechanic, PermitHolder, FireWatch string
 }
 
 // Deviations are the words of the sheet of deviations and of handing over.

@@ -59,7 +59,7 @@ type Common struct {
 	InstrumentNo, CountOut, Scrap, Into, From, OffAt, BackAt, CountedIn, CountedOut, Shelf string
 	WhatMeasured, Limit                                                                    string
 	Revision, PageOf, StepPage, SeenFrom, CountedFrom, CopyFound, Source, IfOut, IfOver    Sentence
-	IfUnder, TakenFrom, MatchedSet, On                                                     Sentence
+	IfUnder, TakenFrom, MatchedSet, On, RoundedUp, RoundedDown                             Sentence
 	Pieces                                                                                 Counted
 	Units                                                                                  map[string]string // of what is counted: pieces, turns, flats, notches
 	Group                                                                                  map[reading.Group]string

@@ -14,18 +14,18 @@ type Reassembly struct {
 
 // Step are the words of a step on either sheet of work.
 type Step struct {
-	Continued, Hours, Photo, NotTaken, AnyTimeAtAll, Bench, EmptyNow, EmptyHere, Place                string
-	HoursPlanned, SectionHours, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
-	EasilyMissed                                                                                      Sentence
-	FitNew, FitNewScrap, PutBack, SetAgain, LookUp, Close, GoneAfterThis                              Sentence
+	Continued, Hours, Photo, NotTaken, AnyTimeAtAll, Bench, EmptyNow, EmptyHere, Place                           string
+	HoursPlanned, HoursEach, SectionHours, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
+	EasilyMissed                                                                                                 Sentence
+	FitNew, FitNewScrap, OldPiece, PutBack, SetAgain, LookUp, Close, GoneAfterThis                               Sentence
 
 	// What guards the step.
 	ToolsIn, ToolsOut                                                   string
 	PermitLine, LockLine, UnlockLine, OpenLine, CloseLine, CountAllLine Sentence
 
 	// What is loosened and tightened, what is on for now.
-	Loosen, Tighten, Stages, IsTight, IsLoose, ForNow, TakeOut, AtBench, RenewAsSet, RenewAdded string
-	ToTorque, NoTorque, TightForNow, Oiled, InOrder, LeftOut, People, RenewIf, RenewLine        Sentence
+	Loosen, Tighten, Stages, IsTight, IsLoose, IsIn, IsOut, ForNow, TakeOut, AtBench, RenewAsSet, RenewAdded string
+	ToTorque, NoTorque, TightForNow, Oiled, InOrder, LeftOut, People, RenewIf, RenewLine                     Sentence
 
 	// Which way a thread is turned, tags of big parts, old pieces that are kept a while.
 	LeftHand, RightHand, Clockwise, Counterclockwise, FacingIt, BigTag string

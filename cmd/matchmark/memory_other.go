@@ -1,0 +1,6 @@
+//go:build !linux
+
+package main
+
+// inLargePages is for Linux alone.
+func inLargePages(int) {}

@@ -1,0 +1,100 @@
+package job
+
+import "slices"
+
+// A StopKind is when in a lift it stops and is looked at, in the order in which a load
+// meets these.
+type StopKind uint8
+
+// The kinds.
+const (
+	StopTakeUp  StopKind = iota // slack out of the legs, the trial lift
+	StopTrial                   // the lift's own at the trial lift, the load still in its place
+	StopGoingUp                 // the lift's own on the way out of its place
+	StopTravel                  // before it travels
+	StopComing                  // the lift's own on the way down into its place
+	StopSeat                    // a hand's width above where it is set down
+	StopSetDown                 // set down, before it is unhooked
+)
+
+// Meets reports whether a load meets a kind of stop in a step that makes the lift: a load
+// that hangs already is not taken up, one that stays on the hook is not set down, what goes
+// back into its place does not come out of it, and what was stopped above its seat is only
+// let down.
+func (l *Lift) Meets(st *Step, k StopKind) bool {
+	goesOn, stays := slices.Contains(st.GoesOn, l), slices.Contains(st.LeftHanging, l)
+	in, over := l.putBackBy(st), goesOn && l.overItsSeat(st)
+	switch k {
+	case StopTakeUp:
+		return !goesOn
+	case StopTrial:
+		return !goesOn && !in
+	case StopGoingUp:
+		return !in && !over && (l.MovedBy(st) || !stays)
+	case StopTravel:
+		return l.MovedBy(st) || !stays && !over
+	case StopComing:
+		return in
+	case StopSeat:
+		return !stays && !over
+	}
+	return !stays
+}
+
+// putBackBy reports whether a step puts back something that hangs on the lift.
+func (l *Lift) putBackBy(st *Step) bool {
+	return slices.ContainsFunc(st.Fit, func(m *Move) bool { return l.Carries(m.Part) })
+}
+
+// overItsSeat reports whether a load that hangs at a step was put back by the last step above
+// it that moved the load: it hangs over its seat and is only let down.
+func (l *Lift) overItsSeat(st *Step) bool {
+	back := false
+	for _, x := range l.Steps {
+		if x.Index < st.Index && l.MovedBy(x) {
+			back = l.putBackBy(x)
+		}
+	}
+	return back
+}
+
+// An OwnStop is a stop of the lift's own, besides the usual ones.
+type OwnStop struct {
+	Kind StopKind
+	Text string
+}
+
+// OwnStops are the stops of the lift's own in the order in which they are met.
+func (l *Lift) OwnStops() []OwnStop {
+	var out []OwnStop
+	for _, x := range []struct {
+		kind  StopKind
+		texts []string
+	}{{StopTrial, l.TrialStops}, {StopGoingUp, l.Stops}, {StopComing, l.StopsIn}} {
+		for _, text := range x.texts {
+			out = append(out, OwnStop{x.kind, text})
+		}
+	}
+	return out
+}
+
+// MeetsOwn reports whether a stop of the lift's own is met in a step: of stops that no
+// movement of this job meets, and of those on the way out where none are told for the way
+// in, nobody may say that they do not hold.
+func (l *Lift) MeetsOwn(st *Step, x OwnStop) bool {
+	if l.Meets(st, x.Kind) || x.Kind == StopGoingUp && len(l.StopsIn) == 0 && l.Meets(st, StopComing) {
+		return true
+	}
+	return !slices.ContainsFunc(l.Steps, func(o *Step) bool { return l.Meets(o, x.Kind) })
+}
+
+// StopsAt are the texts of the stops of the lift's own that are met in a step.
+func (l *Lift) StopsAt(st *Step) []string {
+	var out []string
+	for _, x := range l.OwnStops() {
+		if l.MeetsOwn(st, x) {
+			out = append(out, x.Text)
+		}
+	}
+	return out
+}

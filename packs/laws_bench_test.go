@@ -1,0 +1,122 @@
+package packs_test
+
+import (
+	"fmt"
+	"slices"
+	"testing"
+	"testing/fstest"
+
+	"pgregory.net/rapid"
+
+	"matchmark/packs"
+	"matchmark/packs/job"
+)
+
+// TestBenchReadingsAreOfWhatIsOff: what is read on the bench is told where it is in the
+// machine then, as found and as left, by itself or with the assembly that it belongs to;
+// read without where: bench it is not.
+func TestBenchReadingsAreOfWhatIsOff(t *testing.T) {
+	t.Parallel()
+	told, untold := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		of := rapid.SampledFrom([]string{"block", "liner", "rotor", "sleeve"}).Draw(t, "read of")
+		found := rapid.IntRange(0, 1).Draw(t, "found after so many steps")
+		left := rapid.IntRange(0, 1).Draw(t, "left after so many steps")
+		bench := rapid.SampledFrom([]string{"", "where: bench, "}).Draw(t, "where it is read")
+		off := []string{"      - {step: off, do: Take it off., remove: [liner, rotor], into: C1}\n"}
+		on := []string{"      - {step: on, do: Put it on., fit: [rotor, liner]}\n"}
+		off = slices.Insert(off, found, "      - {step: found, "+bench+"do: Measure it., measure: [D1]}\n")
+		on = slices.Insert(on, left, "      - {step: left, "+bench+"do: Measure it., set: [D1]}\n")
+		text := lawHead + "parts:\n  block: {name: Block}\n  liner: {name: Liner}\n  rotor: {name: Rotor}\n  sleeve: {name: Sleeve, of: rotor}\n" +
+			"instruments:\n  gauge: {name: Gauge, range: 0 to 100 mm, reads: 0.01 mm}\ncontainers:\n  C1: {name: Parts, kind: crate, keep: dry}\n" +
+			"dimensions:\n  D1: {what: Size, kind: diameter, of: {" + of + ": track}, with: 20 °C, by: gauge, left: 60.00 to 60.20 mm, out: tell the engineer, source: sheet 1}\n" +
+			"steps:\n  - section: Off\n    steps:\n" + off[0] + off[1] + "  - section: On\n    steps:\n" + on[0] + on[1]
+		want := bench != "" && (of == "block" || found == 0 || left == 1)
+		if got := givesCode(text, "read-in-machine"); got != want {
+			t.Fatalf("told %v, want %v:\n%s", got, want, text)
+		}
+		if want {
+			told++
+		} else {
+			untold++
+		}
+	})
+	both(t, told, untold)
+}
+
+// TestWhatIsRenewedIsAmongTheSpares: a limit that tells to renew what it is taken of is told
+// where spares are listed and that part is neither one of them nor always renewed.
+func TestWhatIsRenewedIsAmongTheSpares(t *testing.T) {
+	t.Parallel()
+	const other = "spares:\n  ring: {part: ring}\n"
+	told, untold := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		cure := rapid.SampledFrom([]string{"renew the sleeve", "renew both sleeves", "tell the engineer", "renew the ring", "measure again, then renew the worn sleeve"}).Draw(t, "under")
+		listed := rapid.SampledFrom([]string{"", other, "spares:\n  sleeve: {part: sleeve}\n"}).Draw(t, "spares")
+		always := rapid.Bool().Draw(t, "always renewed")
+		renew, into := "", "C1"
+		if always {
+			renew, into = ", renew: always", "scrap"
+		}
+		text := lawHead + "parts:\n  shaft: {name: Shaft}\n  sleeve: {name: Shaft sleeve" + renew + "}\n  ring: {name: Ring}\n" +
+			"instruments:\n  gauge: {name: Gauge, range: 0 to 100 mm, reads: 0.01 mm}\n" + listed + "containers:\n  C1: {name: Parts, kind: crate, keep: dry}\n" +
+			"dimensions:\n  D1: {what: Size, kind: diameter, of: {sleeve: track}, with: 20 °C, by: gauge, found: at least 60.00 mm, under: \"" + cure + "\", source: sheet 1}\n" +
+			"steps:\n  - section: Off\n    steps:\n      - {step: off, do: Measure it and take it off., measure: [D1], remove: [sleeve, ring], into: {sleeve: " + into + ", ring: C1}}\n" +
+			"  - section: On\n    steps:\n      - {step: on, do: Put it on., fit: [sleeve, ring]}\n"
+		want := cure != "tell the engineer" && cure != "renew the ring" && listed == other && !always
+		if got := givesCode(text, "no-spare"); got != want {
+			t.Fatalf("told %v, want %v:\n%s", got, want, text)
+		}
+		if want {
+			told++
+		} else {
+			untold++
+		}
+	})
+	both(t, told, untold)
+}
+
+// TestHeldReadingsBindWhatHoldsThem: a reading between parts and the steps that loosen and
+// tighten what holds them keep their order, though the author lets all of them start at any
+// time: changed over, the reading is told as loose.
+func TestHeldReadingsBindWhatHoldsThem(t *testing.T) {
+	t.Parallel()
+	told, untold := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		found := rapid.Bool().Draw(t, "found above loosening")
+		left := rapid.Bool().Draw(t, "left below tightening")
+		pair := func(first, then string, so bool) string {
+			if so {
+				return first + then
+			}
+			return then + first
+		}
+		step := func(key, does string) string {
+			return fmt.Sprintf("      - {step: %s, after: {}, do: Do it., %s}\n", key, does)
+		}
+		text := lawHead + "parts:\n  case: {name: Case}\n  cover: {name: Cover, behind: [screw]}\n  screw: {name: Cover screw M8, count: 4}\n" +
+			"instruments:\n  gauge: {name: Gauge, range: 0 to 100 mm, reads: 0.01 mm}\njoints:\n  J1: {what: Cover screws, parts: [screw], torque: 20 N·m, lubricant: oil, source: sheet 1}\n" +
+			"dimensions:\n  D1: {what: Gap, kind: gap, from: {cover: face}, to: {case: face}, by: gauge, left: 1.00 to 1.20 mm, out: tell the engineer, source: sheet 1}\n" +
+			"steps:\n  - section: Off\n    steps:\n" + pair(step("found", "measure: [D1]"), step("loose", "loosen: [J1]"), found) +
+			"  - section: On\n    steps:\n" + pair(step("tight", "tighten: [J1]"), step("left", "set: [D1]"), left)
+		jb, _ := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+		if want := !found || !left; givesCode(text, "read-loose") != want && !givesCode(text, "too-early") {
+			t.Fatalf("told %v, want %v:\n%s", !want, want, text)
+		}
+		if !found || !left {
+			told++
+			return
+		}
+		untold++
+		steps := map[string]*job.Step{}
+		for _, st := range stepsOf(jb) {
+			steps[st.Key] = st
+		}
+		for then, first := range map[string]string{"loose": "found", "left": "tight"} {
+			if !slices.ContainsFunc(steps[then].Binds, func(b job.Bind) bool { return b.Before == steps[first] }) {
+				t.Fatalf("%s is not bound to %s:\n%s", then, first, text)
+			}
+		}
+	})
+	both(t, told, untold)
+}
