@@ -110,7 +110,6 @@ var harmless = map[string]string{
 	"take steps.steps.empty[]":      "the closing row of the section asks for it then",
 	"take steps.steps[]":            "a step of words only",
 	"take steps.steps.loosen":       "its fasteners come off in the same step",
-	"take steps.steps.loosen[]":     "its fasteners come off in the same step",
 	"take steps[]":                  "a section of words only",
 	"move a step":                   "neither of the two steps says that it comes after the other, and no part, face or hold binds them",
 }

@@ -119,9 +119,14 @@ func try(c *block.Composer, u *job.Asked, name string, width layout.Mm) layout.B
 	for _, g := range u.Dim.Groups() {
 		boxes = append(boxes, dimension.GroupBox(c, u.Dim, g, w.Common.Group[g], false))
 	}
-	ticks := layout.Middle(layout.GapX, good...)
-	room := width - label.W - ticks.W - 2*layout.GapX
-	return layout.Bottom(layout.GapX, label.Pad(0, 0, 2.5, 0), block.FlowRow(boxes, room), ticks.Pad(0, 0, 1.5, 0))
+	if len(boxes) == 1 {
+		ticks := layout.Middle(layout.GapX, good...)
+		room := width - label.W - ticks.W - 2*layout.GapX
+		return layout.Bottom(layout.GapX, label.Pad(0, 0, 2.5, 0), block.FlowRow(boxes, room), ticks.Pad(0, 0, 1.5, 0))
+	}
+	// The ticks stand above each other, so that the boxes of four places fit beside them.
+	told := layout.Middle(layout.GapX, label, layout.Above(layout.GapY, good...))
+	return layout.Bottom(layout.GapX, told, block.FlowRow(boxes, width-told.W-layout.GapX))
 }
 
 // WaitsLine points from the place of a step that waits to where it is printed.
