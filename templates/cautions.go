@@ -28,7 +28,7 @@ func cautions(c *composer) []layout.Piece {
 		out = append(out, layout.Piece{Block: b})
 	}
 	if len(j.Permits) > 0 {
-		g := c.Grid(block.Col(w.Cautions.Permit, 0), block.Col(w.Cautions.PermitNumber, 26), block.Col(w.Cautions.PermitUntil, 26), block.Col(w.Cautions.PermitGiven, 46))
+		g := c.Grid(block.Col(w.Cautions.Permit, 0), block.Col(w.Cautions.PermitNumber, 22), block.Col(w.Cautions.PermitUntil, 22), block.Col(w.Cautions.PermitGiven, 36), block.Col(w.Cautions.PermitBack, 28))
 		var rows []layout.Row
 		for _, p := range j.Permits {
 			rows = append(rows, g.Row(p.At, g.About(0, p.What, joinFacts(p.Note, w.Cautions.BeforeSteps.With(c.StepRefs(p.Steps))), p.At)))

@@ -1,9 +1,11 @@
 package templates
 
 import (
+	"slices"
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
 
@@ -56,7 +58,11 @@ func (c *composer) tally() []counted {
 	add(w.CloseOut.Locks, locked)
 	add(w.CloseOut.Permits, len(j.Permits))
 	add(w.CloseOut.Openings, len(j.Openings))
-	add(w.CloseOut.Containers, len(j.Containers))
+	containers := len(j.Containers)
+	if slices.ContainsFunc(j.Tags, func(t *job.Tag) bool { return t.Scrap }) {
+		containers++ // the bag for scrap is handed over
+	}
+	add(w.CloseOut.Containers, containers)
 	add(w.CloseOut.Instruments, j.Supplies.InstrumentPieces())
 	return append(out, counted{w.CloseOut.LeftOver, "0"}, counted{w.CloseOut.Deviations, ""})
 }

@@ -25,14 +25,15 @@ func foundToday(c *composer) []layout.Piece {
 	dims := c.Grid(block.Col(w.Common.Mark, 16), block.Col(w.Found.What, 0), block.Col(w.Found.By, 26), block.Col(w.Found.Limit, 26), block.Col(w.Common.AsFound, 30), block.Col(w.Common.AsLeft, 30))
 	dims.Table.MinH = spareDimH
 	var rows []layout.Row
-	for i := range blanks(len(c.Job.Dims), 15, 2, spareDims) {
+	for i := range blanks(len(c.Job.Dims), 15, 1, spareDims) {
 		rows = append(rows, dims.Row(nil, dims.Text(0, layout.StepNo, "X"+strconv.Itoa(firstSpare+i), nil)))
 	}
 	out := c.ListSheet(w.Found.Rule, dims, rows)
+	out[0] = anchored(out[0], "found today")
 	back := c.Grid(block.Col(w.Found.Row, 16), block.Col(w.Found.GoesBack, 0), block.Col(w.Common.From, 24), block.Col(w.Common.CountOut, 24), block.Col(w.Common.Initials, 24), block.Col(w.Common.Time, 22))
 	back.Table.MinH = spareBackH
 	rows = nil
-	for i := range blanks(len(c.Job.Steps()), 15, 2, spareBack) {
+	for i := range blanks(len(c.Job.Steps()), 15, 1, spareBack) {
 		rows = append(rows, back.Row(nil, back.Text(0, layout.StepNo, spareBackKey+strconv.Itoa(i+1), nil)))
 	}
 	return append(out, back.Under(rows)...)

@@ -39,7 +39,7 @@ var englishCautions = Cautions{
 	},
 	CautionsTitle: "Cautions in full", SparedTitle: "Left out by the planner", SparedLine: "%s, at %s: %s",
 	SignalSource: "Words as in ANSI Z535.6, signs numbered as in ISO 7010. Where other papers use CAUTION for the machine, here it is NOTICE.",
-	Permit:       "permit", PermitNumber: "number", PermitUntil: "valid until", PermitGiven: "given by: name, time", BeforeSteps: "before %s",
+	Permit:       "permit", PermitNumber: "number", PermitUntil: "valid until", PermitGiven: "given by: name, time", PermitBack: "handed back: initials, date", BeforeSteps: "before %s",
 	FireWatch: "Fire watch after", FlameOut: "flame out: time", WatchUntil: "watched until, %s or later: time", WatchedBy: "watched by: name",
 }
 

@@ -4,7 +4,7 @@ import "matchmark/packs/joint"
 
 // englishTightening are the words of Tightening in English.
 var englishTightening = Tightening{
-	Title: "Tightening", Rule: "Tick each fastener in each round as it is done. A round that was broken off is begun again from its first fastener.",
+	Title: "Tightening", Rule: "Tick each fastener in each round as it is done. A round broken off is begun anew. These boxes count, not those at the step.",
 
 	TightenedAt: "tightened at %s", LoosenedAt: "loosened at %s", OnSheet: "order and ticks: p.\u00a0%s",
 	OnTwo:        "order: p.\u00a0%s, ticks: p.\u00a0%s",

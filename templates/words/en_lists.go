@@ -3,7 +3,7 @@ package words
 // englishHolds are the words of Holds in English.
 var englishHolds = Holds{
 	Title: "Holds",
-	Rule:  "A hold stops the work until the one named has signed. A witness is called in time; the work may go on when nobody comes.",
+	Rule:  "A hold stops the work until the one named has signed. A witness is called in time; the work may go on when nobody comes. The signature at the step counts; this is its copy.",
 	Hold:  "HOLD", Witness: "WITNESS", ReleasedBy: "released by: name and signature", SeenBy: "seen by: name and signature", DateTime: "date, time",
 	SeenAndReleased: "released, or seen, by: name, signature", Seen: "what must have been seen",
 	Again: "%s again",
@@ -71,12 +71,12 @@ var englishHandover = Handover{
 // englishCloseOut are the words of CloseOut in English.
 var englishCloseOut = CloseOut{
 	Title: "Close-out",
-	Rule:  "Everything that comes back is counted. An empty box has its reason beside it.",
+	Rule:  "Counted when all work is done, dashed and worked-out boxes too, ± not. An empty box has its reason beside it.",
 	What:  "what", Printed: "printed", Counted: "counted", Complete: "The pack is complete and the work is closed", Pages: "pages of this pack",
 	Tags: "tags and labels, tags with their stubs", SpareTags: "spare tags, used or returned", BoxesFound: "boxes for readings as found (traveler)",
 	BoxesLeft: "boxes for readings, putting back (reassembly)", InitialsOff: "boxes for initials on the traveler",
 	InitialsBack: "boxes for initials on the reassembly sheets", Holds: "hold and witness points signed", Locks: "locks put on and taken off",
-	Permits: "permits handed back", Openings: "openings seen clean and closed", Containers: "containers empty, or scrap handed over",
+	Permits: "permits handed back", Openings: "openings seen clean and closed", Containers: "containers empty, SCRAP handed over",
 	Instruments: "instruments returned", LeftOver: "parts left over", Deviations: "deviations written", Hours: "hours planned, steps in turn; hours taken", CrewHours: "crew hours planned (hours × people); taken",
 
 	LaterHead: "Work that waits until the machine has run", DueDate: "due on", TightenAgain: "Tighten again: %s.",

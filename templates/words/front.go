@@ -22,10 +22,10 @@ type Front struct {
 
 // Cautions are the words of the sheet of permits and hazard notes, and of the notes themselves.
 type Cautions struct {
-	Title, SiteRules, CautionsTitle, SparedTitle, SignalSource, Permit     string
-	PermitNumber, PermitUntil, PermitGiven, FireWatch, FlameOut, WatchedBy string
-	Signal, SignalMeans                                                    map[string]string
-	InFull, SparedLine, BeforeSteps, WatchUntil                            Sentence
+	Title, SiteRules, CautionsTitle, SparedTitle, SignalSource, Permit                 string
+	PermitNumber, PermitUntil, PermitGiven, PermitBack, FireWatch, FlameOut, WatchedBy string
+	Signal, SignalMeans                                                                map[string]string
+	InFull, SparedLine, BeforeSteps, WatchUntil                                        Sentence
 }
 
 // Isolations are the words of the list of the points where the machine is cut off.
