@@ -155,8 +155,9 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	}
 	o.Pen.Comma = decimalComma(job, o.Words)
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last},
-		faces:    m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps,
+		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last,
+			Thick: len(job.Steps()) >= block.ThickFrom},
+		faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps,
 	}
 	if o.Second != nil {
 		other := *c.Composer

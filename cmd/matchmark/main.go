@@ -28,20 +28,15 @@ import (
 	"runtime/debug"
 )
 
-// A run is short and makes much that is soon thrown away: memory is tidied up a third as
-// often as usual, until it is mostMemory that is held; of that inLarge
-// lies in large pages where there are any.
+// A run is short and makes much that is soon thrown away: memory is tidied up half as
+// often as usual, until it is mostMemory that is held.
 const (
-	tidied     = 300 // percent
+	tidied     = 200 // percent
 	mostMemory = 150 << 20
-	inLarge    = 128 << 20
 )
 
 func main() {
 	debug.SetGCPercent(tidied)
 	debug.SetMemoryLimit(mostMemory)
-	if len(os.Args) > 2 { // a word alone, as version, makes little
-		inLargePages(inLarge)
-	}
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }

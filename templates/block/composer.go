@@ -21,6 +21,9 @@ type Composer struct {
 	Title string
 	// Pages are the pages of anchors, from the pass before; nil in the first.
 	Pages map[string]int
+	// Thick says that most page numbers will have three digits: what is set for as many in
+	// the first pass need not be set again in the next.
+	Thick bool
 	// Later, if not nil, lets page numbers be put in when all is placed.
 	Later *Later
 	// Kept holds what was set in the passes before, nil to set all anew.

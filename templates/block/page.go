@@ -36,7 +36,7 @@ func (c *Composer) PutPages(p *layout.Pages) {
 }
 
 // Page is the page of an anchor as printed. In the first pass, when no page is
-// known yet, it has the width of two digits. In what is set Once it may be no number yet:
+// known yet, it has the width of two digits, of three in a thick pack. In what is set Once it may be no number yet:
 // who compares texts asks SamePage, or takes those of Now or of Blind.
 func (c *Composer) Page(anchor string) string {
 	page := c.page(anchor)
@@ -87,6 +87,9 @@ func (c *Composer) page(anchor string) string {
 	if n, ok := c.Pages[anchor]; ok {
 		return strconv.Itoa(n)
 	}
+	if c.Thick {
+		return "000"
+	}
 	return "00"
 }
 
@@ -95,3 +98,7 @@ func (c *Composer) ask(a asked) {
 		c.Kept.asked = append(c.Kept.asked, a)
 	}
 }
+
+// ThickFrom is how many steps make a pack of which most pages lie behind the hundredth: five
+// or six go on a page of the traveler or the reassembly sheet.
+const ThickFrom = 800
