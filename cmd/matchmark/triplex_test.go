@@ -196,7 +196,7 @@ var triplexWords = []struct{ sheet, text string }{
 	{"lifts", "theteammaylift33.3kg"},
 	// The nitrogen and the wrench were listed for taking off alone.
 	{"gather", "nitrogenbottlefor2.1,R7.2"},
-	{"reassembly", "40N·m85N·mturn30°"}, {"reassembly", "new:Rodbolt"},
+	{"reassembly", "40N·m85N·mturn30°"}, {"reassembly", "new,fromstores:Rodbolt"},
 	{"reassembly", "oldornew,all6alike,asdecidedforS2"},
 	{"traveler", "suctionvalve1-SUC"}, {"reassembly", "dischargevalve3-DIS"}, {"reassembly", "isapinorabushrenewed,orabushtootight?"},
 	{"reassembly", "leavesof0.05,0.10,0.20,0.50mm"}, {"reassembly", "AGAIN"},
