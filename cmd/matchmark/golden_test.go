@@ -116,9 +116,9 @@ func TestGoldenWordChanged(t *testing.T) {
 		from, to string
 		files    []string
 	}{
-		{"seats and bores measured", "bores and seats measured", []string{"front.txt"}},
+		{"fits measured", "fits looked at", []string{"front.txt"}},
 		{"A slipping claw throws", "A slipping hook throws", []string{"cautions.txt"}},
-		{"Clean the bore, stone", "Clean this bore, stone", []string{"steps.txt", "traveler.txt"}},
+		{"lock it. Ring off.", "lock it. Ring away.", []string{"steps.txt", "traveler.txt"}},
 		{"with its drain hole down", "with its drain hole left", []string{"reassembly.txt", "steps.txt"}},
 	} {
 		text := strings.Replace(definition, c.from, c.to, 1)
