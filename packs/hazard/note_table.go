@@ -48,7 +48,7 @@ var builtins = []*builtin{
 			Hazard: "Locks that come off.",
 			Result: "What was shut off comes back on whoever is still at it.",
 			Short:  "People, tools and rags clear first. Each lock off by its owner alone.",
-			Avoid:  "People, tools and rags clear first, everybody told. Each lock off by its owner alone; after it nobody near.",
+			Avoid:  "People, tools and rags clear first, everybody told. Each lock off by its owner alone; then nobody goes near.",
 			Rule:   "29 CFR 1910.147(e); ISO 14118",
 		},
 		words: words(`locks? (?:taken )?off`),
