@@ -20,7 +20,7 @@ var englishAlignment = Alignment{
 
 	Drawing: "Lengths to scale 1 : %s; heights are not.", SeenFrom: "seen from the %s", Up: "+ up", Right: "+ right", DialPlane: "plane of the dial",
 
-	SoftTitle: "Soft foot, before anything is read", SoftFoot: "foot", SoftFound: "springs up", SoftLeft: "after shimming",
+	SoftTitle: "Soft foot, after the readings as found, before set 1", SoftFoot: "foot", SoftFound: "springs up", SoftLeft: "after shimming",
 	SoftRule: "All feet tight, a dial on one, its bolt alone slackened: it springs up at most %s (%s). Then the next.",
 	FootSide: map[align.Clock]string{align.Left: "left", align.Right: "right"},
 
