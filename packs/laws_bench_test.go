@@ -120,3 +120,39 @@ func TestHeldReadingsBindWhatHoldsThem(t *testing.T) {
 	})
 	both(t, told, untold)
 }
+
+// TestStatesBindWhatTheyTellOf: a reading that is taken with something off, or bolted down,
+// and the steps that move that keep their order, though the author lets all of them start at
+// any time. Without, a reading with the lid off was printed as free to be taken with it on.
+func TestStatesBindWhatTheyTellOf(t *testing.T) {
+	t.Parallel()
+	told, untold := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		lid := rapid.SampledFrom([]string{"off", "bolted down"}).Draw(t, "lid is to be")
+		first := rapid.Bool().Draw(t, "read above taking it off")
+		read := "      - {step: read, after: {}, do: Measure it., measure: [D1]}\n"
+		off := "      - {step: off, after: {}, do: Take the lid off., remove: [lid], into: bench}\n"
+		order := off + read
+		if first {
+			order = read + off
+		}
+		text := lawHead + "parts:\n  case: {name: Case}\n  lid: {name: Case lid}\ninstruments:\n  gauge: {name: Gauge, range: 0 to 100 mm, reads: 0.01 mm}\n" +
+			"dimensions:\n  D1: {what: Bore, kind: bore, of: {case: bore}, with: \"lid " + lid + ", 20 °C\", by: gauge, found: at least 60.00 mm, under: tell the engineer, source: sheet 1}\n" +
+			"steps:\n  - section: Off\n    steps:\n" + order + "  - section: On\n    steps:\n      - {step: on, do: Put the lid on., fit: [lid]}\n"
+		want := first == (lid == "off")
+		if got := givesCode(text, "not-as-told"); got != want {
+			t.Fatalf("told %v, want %v:\n%s", got, want, text)
+		}
+		if want {
+			told++
+			return
+		}
+		untold++
+		jb, _ := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+		then, before := stepsOf(jb)[1], stepsOf(jb)[0]
+		if !slices.ContainsFunc(then.Binds, func(b job.Bind) bool { return b.Before == before }) {
+			t.Fatalf("%s is not bound to %s:\n%s", then.Key, before.Key, text)
+		}
+	})
+	both(t, told, untold)
+}
