@@ -3,6 +3,7 @@ package packs_test
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 	"testing/fstest"
 
@@ -116,6 +117,73 @@ func TestHeldReadingsBindWhatHoldsThem(t *testing.T) {
 			if !slices.ContainsFunc(steps[then].Binds, func(b job.Bind) bool { return b.Before == steps[first] }) {
 				t.Fatalf("%s is not bound to %s:\n%s", then, first, text)
 			}
+		}
+	})
+	both(t, told, untold)
+}
+
+// TestStatesBindWhatTheyTellOf: a reading that is taken with something off, or bolted down,
+// and the steps that move that keep their order, though the author lets all of them start at
+// any time. Without, a reading with the lid off was printed as free to be taken with it on.
+func TestStatesBindWhatTheyTellOf(t *testing.T) {
+	t.Parallel()
+	told, untold := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		lid := rapid.SampledFrom([]string{"off", "bolted down"}).Draw(t, "lid is to be")
+		first := rapid.Bool().Draw(t, "read above taking it off")
+		read := "      - {step: read, after: {}, do: Measure it., measure: [D1]}\n"
+		off := "      - {step: off, after: {}, do: Take the lid off., remove: [lid], into: bench}\n"
+		order := off + read
+		if first {
+			order = read + off
+		}
+		text := lawHead + "parts:\n  case: {name: Case}\n  lid: {name: Case lid}\ninstruments:\n  gauge: {name: Gauge, range: 0 to 100 mm, reads: 0.01 mm}\n" +
+			"dimensions:\n  D1: {what: Bore, kind: bore, of: {case: bore}, with: \"lid " + lid + ", 20 °C\", by: gauge, found: at least 60.00 mm, under: tell the engineer, source: sheet 1}\n" +
+			"steps:\n  - section: Off\n    steps:\n" + order + "  - section: On\n    steps:\n      - {step: on, do: Put the lid on., fit: [lid]}\n"
+		want := first == (lid == "off")
+		if got := givesCode(text, "not-as-told"); got != want {
+			t.Fatalf("told %v, want %v:\n%s", got, want, text)
+		}
+		if want {
+			told++
+			return
+		}
+		untold++
+		jb, _ := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+		then, before := stepsOf(jb)[1], stepsOf(jb)[0]
+		if !slices.ContainsFunc(then.Binds, func(b job.Bind) bool { return b.Before == before }) {
+			t.Fatalf("%s is not bound to %s:\n%s", then.Key, before.Key, text)
+		}
+	})
+	both(t, told, untold)
+}
+
+// TestFreeReadingsStandAboveTightening: a reading whose words want a joint loose is told
+// where its step tightens that above it, whatever the words call it by.
+func TestFreeReadingsStandAboveTightening(t *testing.T) {
+	t.Parallel()
+	told, untold := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		with := rapid.SampledFrom([]string{"joints loose", "screws half a turn slack", "cover free", "cover screws still loose", "screws tight", "shaft turned twice", "case free"}).Draw(t, "with")
+		joint := rapid.SampledFrom([]string{"tighten: [J1]", "tighten: [J2]"}).Draw(t, "tightens")
+		above := rapid.Bool().Draw(t, "reading above")
+		acts := joint + ", set: [D1]"
+		if above {
+			acts = "set: [D1], " + joint
+		}
+		text := lawHead + "parts:\n  case: {name: Case}\n  cover: {name: Cover, behind: [screw]}\n  screw: {name: Cover screw M8, count: 4}\n  nut: {name: Stud nut M8}\n" +
+			"instruments:\n  gauge: {name: Gauge, range: 0 to 100 mm, reads: 0.01 mm}\njoints:\n  J1: {what: Cover screws, parts: [screw], torque: 20 N·m, lubricant: oil, source: sheet 1}\n  J2: {what: Stud nut, parts: [nut], torque: 20 N·m, lubricant: oil, source: sheet 1}\n" +
+			"dimensions:\n  D1: {what: Bore, kind: bore, of: {case: bore}, with: \"" + with + "\", by: gauge, left: 60.00 to 60.20 mm, out: tell the engineer, source: sheet 1}\n" +
+			"steps:\n  - section: Off\n    steps:\n      - {step: loose, do: Loosen them., loosen: [J1, J2]}\n  - section: On\n    steps:\n      - {step: left, do: Measure and tighten., " + acts + "}\n"
+		of := map[string]string{"joints loose": "J1 J2", "screws half a turn slack": "J1", "cover free": "J1", "cover screws still loose": "J1"}[with]
+		want := !above && strings.Contains(of, joint[len(joint)-3:len(joint)-1])
+		if got := givesCode(text, "read-tight"); got != want {
+			t.Fatalf("told %v, want %v:\n%s", got, want, text)
+		}
+		if want {
+			told++
+		} else {
+			untold++
 		}
 	})
 	both(t, told, untold)

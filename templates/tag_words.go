@@ -85,7 +85,7 @@ func bagsOnly(t *job.Tag) int {
 func missedOf(t *job.Tag) []string {
 	var out []string
 	for _, m := range t.In {
-		if s := m.MissedBack(); s != "" && !slices.Contains(out, s) {
+		if s := m.Missed; s != "" && !slices.Contains(out, s) {
 			out = append(out, s)
 		}
 	}

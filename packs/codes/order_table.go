@@ -20,6 +20,7 @@ var orderCodes = []Entry{
 	{"pack-shut-in", "A pack of shims is measured as found while it is in its place.", "Measure it at the step that takes it out, or below."},
 	{"read-in-machine", "A reading is taken on the bench of a part that is in the machine then.", "Read it at a step without where: bench, or write of: the part that is on the bench."},
 	{"read-loose", "A reading between parts is taken while the joint that holds one of them is loose.", "Measure above loosen:, set below tighten:, or say under with: how it is read."},
+	{"read-tight", "A reading is to be taken with a joint loose, and its step tightens that above it.", "Write the reading above tighten:, or tighten at a step below."},
 	{"scrapped-unjudged", "A part that is renewed only if something is found on it goes to scrap as it comes off.", "Lay it into a container, or write renew: always."},
 	{"said-elsewhere", "A verb or a part stands at a step that does not speak of it, and another step speaks of it.", "Move it there, or say in the words of its own step what is done."},
 	{"said-not-done", "The words of a step tell of counting or locking, and the step has no key for it.", "Write the key, or say it in other words."},

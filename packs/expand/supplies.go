@@ -23,11 +23,13 @@ func (b *builder) supplies(list []*def.Supply, what string) []*job.Supply {
 	for _, d := range list {
 		s := &job.Supply{At: d.Key.At, What: d.What.Value, Count: d.Count.Value, Size: d.Size.Value, Note: d.Note.Value, Only: d.Only.Value}
 		if d.Part.Written() {
-			if parts := b.PartsAt(d.Part, job.Place{}); len(parts) > 0 {
-				s.Parts = parts
-				if s.What == "" {
-					s.What = parts[0].Name
-				}
+			s.Parts = b.PartsAt(d.Part, job.Place{})
+			switch {
+			case s.What != "":
+			case len(s.Parts) > 0:
+				s.What = s.Parts[0].Name
+			default:
+				s.What = d.Part.Value // no part is called so: it is spoken of as written
 			}
 		} else if s.What == "" {
 			b.Problems.Add(d.Key.At, "nothing-named", "this "+what+" does not say what it is", "for example what: Two-leg puller")

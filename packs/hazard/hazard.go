@@ -122,12 +122,8 @@ func takesOff(j *job.Job, st *job.Step, name *regexp.Regexp) bool {
 // heavy mass.
 func movesHeavy(j *job.Job, st *job.Step) bool {
 	return slices.ContainsFunc(append(slices.Clone(st.Remove), st.Fit...), func(m *job.Move) bool {
-		mass := m.Part.Weighs(j.Parts)
-		if mass == nil {
-			return false
-		}
-		over, err := mass.Cmp(j.Site.Heavy)
-		return err == nil && over > 0
+		may, known := j.Site.OneLifts(m.Part.Weighs(j.Parts))
+		return known && !may
 	})
 }
 

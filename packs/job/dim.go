@@ -42,6 +42,7 @@ type Dim struct {
 	Critical         bool    // stands on the sheet of critical dimensions
 	LastChance       *Step   // the step that destroys it, nil if none does
 	LostAt           []*Step // all steps that destroy it, the first of them LastChance
+	LostVerb         Verb    // the act of LastChance that destroys it; DoPermit where the whole step does
 	OneSided         bool    // said to be set only, and not measured as found
 
 	Merged []*Dim // of a merged one: the dimensions it stands for, in the order of its boxes

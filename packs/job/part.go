@@ -66,6 +66,8 @@ type Move struct {
 	From Where // for a part put back; where the old one lies, if a new one goes on
 	New  bool  // a new part goes on and the old one is scrapped
 	Undo *Move // for a part put back, how these pieces came off; nil for one that is added
+
+	Missed string // MissedBack, for what is in a tag
 }
 
 // A Set is one matched set at one place.

@@ -47,7 +47,7 @@ func Says(t *job.Tag) []string {
 		for _, r := range m.Part.WayRound {
 			add("way", r.Part.Name+" "+r.Mark+" "+r.Faces)
 		}
-		add("missed", m.MissedBack())
+		add("missed", m.Missed)
 		if m.OldOne() != nil {
 			add("renewed", m.Part.Name)
 		}

@@ -39,9 +39,13 @@ func Key(machine, number, mark string) string {
 	return strings.Join(append(fields, job.CheckLetters(machine+"\n"+number+"\n"+mark, keyLetters)), " ")
 }
 
-// keyed gives every tag its key, its content letters and the text of its code.
+// keyed gives every tag its key, its content letters and the text of its code, and what is
+// in it what is easily missed in putting it back, which the letters tell of.
 func keyed(j *job.Job) {
 	for _, t := range j.Tags {
+		for _, m := range t.In {
+			m.Missed = m.MissedBack(j.Parts)
+		}
 		t.Key = Key(j.Equipment.Tag, j.Order.Number, t.Mark)
 		t.Content = job.CheckLetters(Content(t), contentLetters)
 		t.Code = t.Key + " " + t.Content

@@ -48,8 +48,12 @@ func usedAt(j *job.Job, x *job.Supply, problems *source.Problems) {
 		all = named
 	case "back":
 		all = back
-		if len(back) == 0 {
-			problems.Add(x.At, "only-back", source.Quote(x.What)+" is used in putting back alone, and no step behind its for: has a put-back row", "leave the key only: away, or name the step that is put back by a reverse: line")
+		why := "no step behind its for: has a put-back row"
+		if len(named) == 0 {
+			why = "it names no step, and none puts back a part that it is for"
+		}
+		if len(back) == 0 && (len(named) > 0 || len(x.Steps) == 0) {
+			problems.Add(x.At, "only-back", source.Quote(x.What)+" is used in putting back alone, and "+why, "leave the key only: away, or name the step that is put back by a reverse: line")
 		}
 	}
 	for _, st := range all {

@@ -20,6 +20,7 @@ var binding = map[string]func(*binder){
 	"bench-read":   (*binder).benchRead,
 	"held-reading": (*binder).heldReading,
 	"covered":      (*binder).covered,
+	"state":        (*binder).state,
 	"marked":       (*binder).marked,
 	"inputs":       (*binder).branches,
 	"judged":       (*binder).judged,

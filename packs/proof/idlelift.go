@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/walk"
 )
 
 // checkIdleLift sees that a load that is raised goes somewhere: of a lift that two steps
@@ -11,24 +12,24 @@ import (
 // sets it down.
 func (r *report) checkIdleLift() {
 	for _, l := range r.job.Lifts {
-		if len(l.Parts) == 0 || len(l.Steps) < 2 {
+		made := r.walk.Lifted(l)
+		if len(l.Parts) == 0 || len(made) < 2 || slices.ContainsFunc(r.walk.Events, func(e *walk.Event) bool { return r.goesSomewhere(l, e) }) {
 			continue
 		}
-		lands := func(st *job.Step) bool {
-			return slices.Contains(st.SetDown, l) || l.MovedBy(st)
-		}
-		if slices.ContainsFunc(l.Steps, lands) || slices.ContainsFunc(r.walk.Steps, func(st *job.Step) bool { return slices.Contains(st.SetDown, l) || landsLoad(l, st) }) {
-			continue
-		}
-		last := l.Steps[len(l.Steps)-1]
-		r.problems.WarnWith(last.At, "idle-lift", l.Mark+" is made at "+l.Steps[0].Name()+" and "+last.Name()+", and no step takes "+l.Parts[0].Called()+" off, puts it back or sets it down", l.At, "the lift",
+		first, last := made[0].Step, made[len(made)-1].Step
+		r.problems.WarnWith(last.At, "idle-lift", l.Mark+" is made at "+first.Name()+" and "+last.Name()+", and no step takes "+l.Parts[0].Called()+" off, puts it back or sets it down", l.At, "the lift",
 			"remove: ["+l.Parts[0].Key+"] at the step that carries it away", "or set-down: ["+l.Mark+"]")
 	}
 }
 
-// landsLoad reports whether a step moves a part of a load, whether by its lift or not.
-func landsLoad(l *job.Lift, st *job.Step) bool {
-	return slices.ContainsFunc(slices.Concat(st.Remove, st.Fit), func(m *job.Move) bool {
-		return slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p == m.Part || p.Within(m.Part) })
-	})
+// goesSomewhere reports whether an event sets the load of a lift down or moves it, or moves
+// something that hangs on it at a step that makes the lift.
+func (r *report) goesSomewhere(l *job.Lift, e *walk.Event) bool {
+	switch e.Verb {
+	case job.DoSetDown:
+		return e.Lift == l
+	case job.DoRemove, job.DoFit:
+		return e.Lands(l) || l.Carries(e.Move.Part) && r.walk.Find(e.Step, func(x *walk.Event) bool { return x.Verb == job.DoLift && x.Lift == l }) != nil
+	}
+	return false
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/walk"
 )
 
 // forLifting finds the words by which a permit is known as one for lifts.
@@ -16,30 +17,36 @@ var forLifting = regexp.MustCompile(`(?i)lift|hoist|crane|rigging`)
 // none, and a step may say that it goes without.
 func (r *report) checkLiftPermit() {
 	for _, p := range r.job.Permits {
-		lifting := 0
-		for _, st := range p.Steps {
-			if hoists(st) != nil {
-				lifting++
+		asked := r.walk.AskedFor(p)
+		var lifting []*job.Step
+		for _, e := range asked {
+			if r.hoists(e.Step) != nil {
+				lifting = append(lifting, e.Step)
 			}
 		}
-		if !forLifting.MatchString(p.Key+" "+r.job.InEnglish(p.What)) || lifting < 2 || 2*lifting <= len(p.Steps) {
+		if !forLifting.MatchString(p.Key+" "+r.job.InEnglish(p.What)) || len(lifting) < 2 || 2*len(lifting) <= len(asked) {
 			continue
 		}
 		for _, st := range r.walk.Steps {
-			l := hoists(st)
-			if l == nil || len(st.Permits) > 0 || slices.ContainsFunc(st.Without, func(w job.Without) bool { return w.Guard == job.GuardPermit }) {
+			l := r.hoists(st)
+			if l == nil || r.goesOnPermit(st) {
 				continue
 			}
-			first := p.Steps[slices.IndexFunc(p.Steps, func(s *job.Step) bool { return hoists(s) != nil })]
-			r.problems.AddWith(st.At, "no-lift-permit", "step "+st.Name()+" makes the lift "+l.Mark+" without a permit; other lifts are made on the permit "+p.Key, first.At, "asked for here", "permit: ["+p.Key+"] at this step")
+			r.problems.AddWith(st.At, "no-lift-permit", "step "+st.Name()+" makes the lift "+l.Mark+" without a permit; other lifts are made on the permit "+p.Key, lifting[0].At, "asked for here", "permit: ["+p.Key+"] at this step")
 		}
 	}
 }
 
+// goesOnPermit reports whether a step asks for a permit, or says that it goes without.
+func (r *report) goesOnPermit(st *job.Step) bool {
+	return r.walk.Find(st, func(e *walk.Event) bool { return e.Verb == job.DoPermit }) != nil ||
+		slices.ContainsFunc(st.Without, func(w job.Without) bool { return w.Guard == job.GuardPermit })
+}
+
 // hoists is the first lift that a step makes with a hook, nil if it makes none.
-func hoists(st *job.Step) *job.Lift {
-	if i := slices.IndexFunc(st.Lifts, func(l *job.Lift) bool { return !l.ByHand }); i >= 0 {
-		return st.Lifts[i]
+func (r *report) hoists(st *job.Step) *job.Lift {
+	if e := r.walk.Find(st, func(e *walk.Event) bool { return e.Verb == job.DoLift && !e.Lift.ByHand }); e != nil {
+		return e.Lift
 	}
 	return nil
 }

@@ -47,6 +47,7 @@ var Laws = []Law{
 	{"bench-read", "what is read on the bench is off the machine", (*report).checkBenchRead},
 	{"covered", "a reading that was taken with what covers it off is set before that is back", (*report).checkCovered},
 	{"state", "what a reading is to be taken with is in the machine then, and what must be off is off", (*report).checkState},
+	{"free-tight", "a reading that is taken with a joint loose stands above the line that tightens it", (*report).checkFreeTight},
 	{"after", "what an author says of the order is all that binds a step", (*report).checkAfter},
 	{"emptied", "every container is filled by a step and emptied by one, and is empty where it must be", (*report).containers},
 	{"kept", "what is taken off can be told apart where it lies", (*report).checkKept},

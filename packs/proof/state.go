@@ -114,3 +114,22 @@ func (r *report) calledBy(word string, at job.Place) []*job.Part {
 	}
 	return out
 }
+
+// state binds a step that reads to those that move what the words of the reading want on or
+// off.
+func (b *binder) state() {
+	r := &report{walk: b.walk, job: b.job}
+	for _, st := range b.walk.Steps {
+		for _, d := range slices.Concat(st.Measure, st.Set) {
+			words := b.job.InEnglish(d.State.With)
+			if saysWhen.MatchString(words) {
+				continue
+			}
+			for _, m := range slices.Concat(saysOn.FindAllStringSubmatch(words, -1), saysOff.FindAllStringSubmatch(words, -1)) {
+				for _, p := range r.calledBy(m[1], d.Place) {
+					b.looks(standing{p}, st)
+				}
+			}
+		}
+	}
+}

@@ -20,7 +20,7 @@ func (w *Walk) hang(st *job.Step) {
 		made, hung := slices.Contains(st.Lifts, l), t.last()
 		to := hung
 		switch {
-		case slices.Contains(st.SetDown, l), !made && landedBy(l, st):
+		case slices.Contains(st.SetDown, l), !made && slices.ContainsFunc(w.Events[w.first[st]:], func(e *Event) bool { return e.Lands(l) }):
 			to = nil
 		case made && !w.staysUp(l, st):
 			to = nil
@@ -31,14 +31,6 @@ func (w *Walk) hang(st *job.Step) {
 			t.change(len(w.Events)-1, to)
 		}
 	}
-}
-
-// landedBy reports whether a step that does not make a lift takes its load off or
-// puts it on. A part of the load that comes off while it hangs does not land it.
-func landedBy(l *job.Lift, st *job.Step) bool {
-	return slices.ContainsFunc(slices.Concat(st.Remove, st.Fit), func(m *job.Move) bool {
-		return slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p == m.Part || p.Within(m.Part) })
-	})
 }
 
 // staysUp reports whether a step that makes a lift leaves its load hanging. A

@@ -14,7 +14,10 @@ import (
 func (w *Walk) Note() {
 	for _, d := range w.Job.Dims {
 		if lost := w.Losses(d); len(lost) > 0 {
-			d.LastChance, d.LostAt = lost[0].Step, nil
+			d.LastChance, d.LostAt, d.LostVerb = lost[0].Step, nil, job.DoPermit
+			if i := lost[0].Index; i < w.End(lost[0].Step) {
+				d.LostVerb = w.Events[i].Verb
+			}
 			for _, l := range lost {
 				if !slices.Contains(d.LostAt, l.Step) {
 					d.LostAt = append(d.LostAt, l.Step)

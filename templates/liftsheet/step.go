@@ -43,10 +43,7 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 func heavyParts(c *block.Composer, moves []*job.Move) string {
 	var out []string
 	for _, m := range moves {
-		if m.Part.Mass == nil {
-			continue
-		}
-		if over, err := m.Part.Mass.Cmp(c.Job.Site.Heavy); err == nil && over > 0 {
+		if may, known := c.Job.Site.OneLifts(m.Part.Mass); known && !may {
 			out = append(out, m.Part.Name+" "+m.Part.Mass.Print())
 		}
 	}

@@ -21,7 +21,9 @@ type run struct {
 	lines  func(width layout.Mm) []layout.Block
 	blocks []layout.Block
 	reason bool                                 // the last block is the row that asks why readings were not taken
+	at     int                                  // the place of its verb in the order of the step
 	last   bool                                 // a reading that this step takes away for good is among the blocks
+	until  int                                  // the place of the act that takes it away
 	ruled  bool                                 // the lines are the rows of a ruled table
 	ticks  bool                                 // the blocks are boxes to tick in a row
 	noted  func(*block.Composer) []layout.Block // sets the blocks in another width
@@ -32,38 +34,57 @@ type run struct {
 // The box for readings that were not taken may stand elsewhere.
 func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	var out []run
+	order, at := st.VerbOrder(), 0
 	noted := noted(c, st)
 	note := func(now bool) {
 		if now && len(noted) > 0 {
-			out = append(out, run{blocks: noted, ticks: st.Undoes != nil || st.Back})
+			out = append(out, run{at: at, blocks: noted, ticks: st.Undoes != nil || st.Back})
 			noted = nil
 		}
 	}
 	if len(st.Align) > 0 {
 		out = append(out, run{lines: func(width layout.Mm) []layout.Block { return alignsheet.Lines(c, st, width) }})
 	}
-	for _, v := range st.VerbOrder() {
+	for i, v := range order {
+		at = i
 		back := st.Undoes != nil || st.Back
 		note(!back && (v == job.DoRemove || (v == job.DoMark && len(st.Marks) > 0) || (v == job.DoStack && len(st.Stacks) > 0)))
 		if v == job.DoTighten {
 			orders, all := jointOrders(c, st)
 			if len(orders) > 0 {
-				out = append(out, run{blocks: orders})
+				out = append(out, run{at: at, blocks: orders})
 			}
 			if all {
 				continue
 			}
 		}
 		if r := runOf(c, st, v, elsewhere); r.lines != nil || len(r.blocks) > 0 {
+			r.at = at
+			if r.last {
+				r.until = lostAt(st, order)
+			}
 			out = append(out, r)
 		}
 		note(back && v == job.DoFit && len(st.Fit) > 0)
 	}
+	at = len(order)
 	note(true)
 	if st.Until != nil {
-		out = append(out, run{blocks: []layout.Block{loopBlock(c, st)}})
+		out = append(out, run{at: at, blocks: []layout.Block{loopBlock(c, st)}})
 	}
 	return out
+}
+
+// lostAt is the place, in the order of a step, of the last act that takes away a reading
+// that is measured at it.
+func lostAt(st *job.Step, order []job.Verb) int {
+	at := 0
+	for _, d := range st.Measure {
+		if d.LastChance == st {
+			at = max(at, slices.Index(order, d.LostVerb))
+		}
+	}
+	return at
 }
 
 // jointOrders are the drawings of the joints that a step tightens, in the column of the

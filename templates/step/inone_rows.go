@@ -156,7 +156,7 @@ func (t *together) piecesOf(c *block.Composer, rs []run) []layout.Piece {
 			out = append(out, p)
 		}
 	}
-	return inOneRow(c, out, lines)
+	return inOneRow(c, out, lines, nil)
 }
 
 // label is the number of a step with its place below it, in the column of the numbers.

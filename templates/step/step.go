@@ -58,14 +58,17 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	for i := row + 1; i < len(out); i++ {
 		lines[i] = true
 	}
-	lost := false // a box waits for the line that ends its chance
+	lost, until := false, 0 // a box waits for the line that ends its chance, and where that is
+	held := map[int]bool{}  // pieces that stay with the next for that alone
 	for _, r := range rs[n:] {
 		pieces := runPieces(c, r)
 		if lost {
-			out[len(out)-1].KeepNext, out[len(out)-1].MayPart = true, false
-			lost = len(r.blocks) > 0
+			last := len(out) - 1
+			held[last] = !out[last].KeepNext
+			out[last].KeepNext, out[last].MayPart = true, false
+			lost = len(r.blocks) > 0 || r.at < until
 		}
-		lost = lost || r.last
+		lost, until = lost || r.last, max(until, r.until)
 		for i := range pieces {
 			pieces[i].KeepNext = pieces[i].KeepNext || lost && i < len(pieces)-1
 			if lost {
@@ -81,7 +84,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		lines[len(out)] = true
 		out = append(out, layout.Piece{Block: emptyLine(c, empty), Gap: 1})
 	}
-	out = inOneRow(c, out, lines)
+	out = inOneRow(c, out, lines, held)
 	if st.Hold != nil {
 		out = append(out, layout.Piece{Block: holdBar(c, st), Gap: 1})
 	}
@@ -204,11 +207,12 @@ func apart(ps []layout.Piece) {
 const lowRow layout.Mm = 12.5
 
 // inOneRow sets lines that leave enough of their row free, and the lines that follow them,
-// beside each other: boxes to tick, the free cell at the end of a table.
-func inOneRow(c *block.Composer, ps []layout.Piece, lines map[int]bool) []layout.Piece {
+// beside each other: boxes to tick, the free cell at the end of a table. Lines
+// that are held together for the sake of a reading above them may share a row as well.
+func inOneRow(c *block.Composer, ps []layout.Piece, lines, held map[int]bool) []layout.Piece {
 	var out []layout.Piece
 	for i, p := range ps {
-		if n := len(out) - 1; lines[i] && lines[i-1] && !out[n].KeepNext && out[n].Block.H <= lowRow && p.Block.H <= lowRow {
+		if n := len(out) - 1; lines[i] && lines[i-1] && (!out[n].KeepNext || held[i-1]) && out[n].Block.H <= lowRow && p.Block.H <= lowRow {
 			above := out[n].Block
 			left := block.InkRight(above) + 2*layout.GapX
 			moved := left - block.NumberWidth

@@ -1,6 +1,7 @@
 package step_test
 
 import (
+	"strings"
 	"testing"
 	"testing/fstest"
 
@@ -42,12 +43,27 @@ steps:
   - reverse: [Apart]
 `
 
+// readCountedAndLost has a count of tools between the reading and the lines of what takes it away.
+var readCountedAndLost = strings.NewReplacer(
+	"  cover: {name: Cover}\n", "  cover: {name: Upper half of the cover with its lifting lugs and its two sight glasses, mass: 12 kg}\n  gasket: {name: Flat gasket between the cover and its seat, renew: always}\ncontainers:\n  C1: {name: Parts of the cover, kind: crate, keep: dry}\n",
+	"        way-round: [{part: cover, mark: arrow, faces: the drain}]\n", "        tool-count: true\n",
+	"remove: [cover]", "remove: [cover, gasket]",
+	"into: {cover: bench}", "into: {cover: C1, gasket: scrap}",
+).Replace(readAndLost)
+
 // Where which way round a part sits is written down between a reading and the line that
-// takes the part off, the page could end below the reading: it was found when the cover was
-// off.
+// takes the part off, or the tools are counted there, the page could end below the reading: it
+// was found when the cover was off.
 func TestReadingStaysWithWhatEndsItsChance(t *testing.T) {
 	t.Parallel()
-	jb, problems := packs.Load(fstest.MapFS{"a.yaml": {Data: []byte(readAndLost)}}, packs.Inputs{Definition: "a.yaml"})
+	for name, text := range map[string]string{"way round": readAndLost, "tool count": readCountedAndLost} {
+		t.Run(name, func(t *testing.T) { readingStays(t, text) })
+	}
+}
+
+func readingStays(t *testing.T, text string) {
+	t.Helper()
+	jb, problems := packs.Load(fstest.MapFS{"a.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "a.yaml"})
 	if problems.Errors() > 0 {
 		t.Fatal(problems)
 	}

@@ -70,9 +70,6 @@ func tagRuns(c *block.Composer, ms []*job.Move) []layout.Run {
 // byHand reports whether what a part weighs is known, and no more than one may lift alone
 // on this site.
 func byHand(c *block.Composer, p *job.Part) bool {
-	if p.Mass == nil {
-		return false
-	}
-	over, err := p.Mass.Cmp(c.Job.Site.Heavy)
-	return err == nil && over <= 0
+	may, _ := c.Job.Site.OneLifts(p.Mass)
+	return may
 }

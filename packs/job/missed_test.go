@@ -1,0 +1,35 @@
+package job
+
+import "testing"
+
+// The tag of a seal ring said that it is easily missed, and not that its lip is inward: what
+// stands behind the comma named no part and stood on no tag.
+func TestMissedGoesOnWithItsPart(t *testing.T) {
+	t.Parallel()
+	ring, nut, screw := &Part{Name: "Seal ring"}, &Part{Name: "Lock nut", Left: true}, &Part{Name: "Screw of the cover M8"}
+	parts := []*Part{ring, nut, screw, {Name: "Case"}}
+	for _, row := range []struct {
+		part      *Part
+		says, tag string
+	}{
+		{ring, "seal ring, lip inward", "seal ring, lip inward"},
+		{ring, "seal ring, lip inward, nut to the mark", "seal ring, lip inward"},
+		{nut, "seal ring, lip inward, nut to the mark", "nut to the mark"},
+		{nut, "ring lip inward, nut tab in its slot, chamfer outward", "nut tab in its slot, chamfer outward"},
+		{screw, "long screw, on the left", "long screw, on the left"}, // the is in its name, and names no part
+		// A part of the machine is named that is not moved beside it.
+		{ring, "seal ring, leaf on the case", "seal ring"},
+		// The thread is that of the part that has one.
+		{ring, "third seal ring, left-hand", "third seal ring"},
+		{nut, "third seal ring, left-hand", "left-hand"},
+		{nut, "left-hand, two turns", "left-hand, two turns"},
+		// At the head of a sentence it is said of none.
+		{ring, "lip inward, nut to the mark", ""},
+		{ring, "", ""},
+	} {
+		off := &Step{Missed: row.says}
+		if got := (&Move{Part: row.part, Step: off}).MissedBack(parts); got != row.tag {
+			t.Errorf("%q on the tag of %s: %q, want %q", row.says, row.part.Name, got, row.tag)
+		}
+	}
+}
