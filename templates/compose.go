@@ -194,9 +194,9 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	return pack, append(misfits, tooThick(job, set.Frames)...)
 }
 
-// mostPages is how many pages one pack may have: more cannot be bound, carried or found
+// mostPages is how many pages one pack may have, a ream: more cannot be bound, carried or found
 // one's way in, and come of a slip in an each:. The largest machines have about 300.
-const mostPages = 600
+const mostPages = 500
 
 // tooThick tells of a pack of too many pages, and which sheets take most of them.
 func tooThick(j *job.Job, frames []layout.Frame) (out source.Problems) {

@@ -66,7 +66,7 @@ func TestOldPiecesAreCalledScrap(t *testing.T) {
 	jb, pack := loaded(t, endsJob)
 	sheets := sheetsOf(t, endsJob)
 	wantAll(t, "the row", sheets["traveler"], "old Tab washer: kept until the new at R2.2 p. ", "old Tab washer: kept until the new at R1.2 p. ")
-	wantAll(t, "the row that puts back", sheets["reassembly"], "new: Tab washer; count the old against the new, then scrap the old")
+	wantAll(t, "the row that puts back", sheets["reassembly"], "new, from stores: Tab washer; count the old against the new, then the old to SCRAP")
 	wantAll(t, "the register", sheets["register"], "old Tab washer: kept until the new at")
 	wantAll(t, "the tag", tagText(pack, jb, "C1/DE"), "Tab washer (old")
 }
