@@ -6,8 +6,9 @@ import (
 	"strings"
 )
 
-// markRange is a mark of a dimension in a sentence, or from one to another: D4 to D6.
-var markRange = regexp.MustCompile(`\bD([0-9]+)(?:(?:\s+(?:to|bis|a|à|do)\s+|\s*[–-]\s*)D([0-9]+))?\b`)
+// markRange is a mark of a dimension in a sentence, or from one to another: D4 to D6. A
+// number of more digits is no mark.
+var markRange = regexp.MustCompile(`\bD([0-9]{1,4})(?:(?:\s+(?:to|bis|a|à|do)\s+|\s*[–-]\s*)D([0-9]{1,4}))?\b`)
 
 // Deciding are the dimensions, by their marks without place, that holds name: who releases
 // one looks at their readings.
