@@ -36,7 +36,7 @@ func (w *Walk) hang(st *job.Step) {
 // landedBy reports whether a step that does not make a lift takes its load off or
 // puts it on. A part of the load that comes off while it hangs does not land it.
 func landedBy(l *job.Lift, st *job.Step) bool {
-	return slices.ContainsFunc(slices.Concat(st.Remove, st.Fit), func(m *job.Move) bool {
+	return slices.ContainsFunc(slices.Concat(st.Remove, st.TakeOut, st.Fit, st.ForNow), func(m *job.Move) bool {
 		return slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p == m.Part || p.Within(m.Part) })
 	})
 }
@@ -55,11 +55,10 @@ func (w *Walk) staysUp(l *job.Lift, st *job.Step) bool {
 			next = x
 		}
 	}
-	carried := func(m *job.Move) bool { return l.Carries(m.Part) }
 	switch {
-	case next == nil, slices.ContainsFunc(st.Remove, carried):
+	case next == nil, l.TakenOffBy(st):
 		return false
-	case slices.ContainsFunc(st.Fit, carried):
+	case l.PutOnBy(st):
 		return !l.MovedBy(next)
 	}
 	return true
