@@ -74,7 +74,7 @@ func stopPoints(c *block.Composer, l *job.Lift) []stopPoint {
 	usual(job.StopTakeUp, w.StopSlack)
 	usual(job.StopTakeUp, w.StopTrial.With(l.Print(l.Trial.Size())))
 	own(job.StopTrial)
-	if len(l.OwnStops()) == 0 {
+	if len(l.Stops) == 0 { // what is told of the trial lift or of the way in does not replace it
 		usual(job.StopGoingUp, w.StopLiftOff)
 	}
 	own(job.StopGoingUp)

@@ -1,0 +1,31 @@
+package liftsheet
+
+import (
+	"slices"
+	"testing"
+
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// A lift with stops on the way in or at the trial lift alone lost "clear of what it sat on":
+// nobody looked on the way out whether it hung on a dowel.
+func TestUsualStopGoingUp(t *testing.T) {
+	c := &block.Composer{W: words.English}
+	for _, x := range []struct {
+		name string
+		l    job.Lift
+		want bool
+	}{
+		{"none of its own", job.Lift{}, true},
+		{"stops-in alone", job.Lift{StopsIn: []string{"dowels in line"}}, true},
+		{"trial-stops alone", job.Lift{TrialStops: []string{"joint open"}}, true},
+		{"stops", job.Lift{Stops: []string{"clear of the studs"}}, false},
+	} {
+		got := slices.ContainsFunc(stopPoints(c, &x.l), func(p stopPoint) bool { return p.text == words.English.Lift.StopLiftOff })
+		if got != x.want {
+			t.Errorf("%s: the usual stop going up stands %t, want %t", x.name, got, x.want)
+		}
+	}
+}
