@@ -29,3 +29,17 @@ func TestUsualStopGoingUp(t *testing.T) {
 		}
 	}
 }
+
+// A lift whose crew named nobody in charge had no box for who was.
+func TestWhoSigns(t *testing.T) {
+	w := words.English
+	for _, x := range []struct{ crew, want []string }{
+		{nil, []string{"person in charge", "crane driver", "rigger"}},
+		{[]string{"hoist driver", "one at each end"}, []string{"person in charge", "hoist driver", "one at each end"}},
+		{[]string{"hoist driver", "The person in charge of the lift"}, []string{"hoist driver", "The person in charge of the lift"}},
+	} {
+		if got := Roles(w, &job.Lift{Crew: x.crew}); !slices.Equal(got, x.want) {
+			t.Errorf("crew %q: %q sign, want %q", x.crew, got, x.want)
+		}
+	}
+}
