@@ -37,7 +37,8 @@ var builtins = []*builtin{
 			Rule:   "29 CFR 1910.147(d); ISO 14118",
 		},
 		words: words(`lock(?:ed)? out`),
-		// A step that only puts a lock on again after its own test is told by the note of that.
+		// A step that puts a lock on again after its own test is told by the note of unlocking,
+		// unless its text speaks of locking out.
 		does: func(_ *job.Job, st *job.Step) bool {
 			return len(st.Lock) > 0 || len(st.LockAgain) > 0 && len(st.UnlockForNow) == 0
 		},
@@ -290,15 +291,4 @@ var builtins = []*builtin{
 		},
 		does: func(_ *job.Job, st *job.Step) bool { return len(st.Open) > 0 },
 	},
-}
-
-// oldFibre and oldLagging are the names of parts that may be of fibre with asbestos.
-var (
-	oldFibre   = words(`gaskets?|packing|joint sheets?`)
-	oldLagging = words(`lagging|insulation|heat shields?`)
-)
-
-// words makes the pattern of whole words, whatever their case.
-func words(alternatives string) *regexp.Regexp {
-	return regexp.MustCompile(`(?i)\b(?:` + alternatives + `)\b`)
 }
