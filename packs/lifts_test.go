@@ -131,3 +131,35 @@ func TestLiftsGoBack(t *testing.T) {
 		}
 	}
 }
+
+// After a trial fit the load counted as left hanging, and at its row on the lift sheet nearly
+// all stops stood struck.
+func TestTheLoadOfATrialFit(t *testing.T) {
+	t.Parallel()
+	jb, told := edited(t, "lift-casing.yaml", "", "  - section: Rotor\n    steps:\n", `  - section: Rotor
+    steps:
+      - step: trial
+        after: {casing: it is off}
+        do: Lift the casing on for a trial fit by the lift sheet.
+        lift: [L1]
+        fit-for-now: [casing]
+      - step: trial-out
+        after: {trial: the fit is seen}
+        do: Lift the casing off again by the lift sheet.
+        lift: [L1]
+        take-out-again: [casing]
+`, "after: {casing: the rotor is under it}", "after: {trial-out: the rotor is under it}")
+	l := jb.Lifts[0]
+	if len(l.Steps) != 4 {
+		t.Fatalf("%d steps make the lift, want 4 (off, on, off, on):\n%s", len(l.Steps), told)
+	}
+	for _, st := range l.Steps {
+		if len(st.LeftHanging)+len(st.GoesOn) > 0 {
+			t.Errorf("step %s: the load hangs before or after it", st.No)
+		}
+		in := l.PutOnBy(st)
+		if !l.Meets(st, job.StopSetDown) || !l.Meets(st, job.StopSeat) || l.Meets(st, job.StopComing) != in || l.Meets(st, job.StopGoingUp) == in {
+			t.Errorf("step %s: stops struck that must be met, or met that must be struck", st.No)
+		}
+	}
+}

@@ -65,11 +65,13 @@ func (c *composer) instrumentRows(g block.Grid, list []*job.InstrumentUse) []lay
 		}
 		for i := range in.Count {
 			name := in.Name + ", " + w.Common.PageOf.With(strconv.Itoa(i+1), strconv.Itoa(in.Count))
-			what = g.About(0, name, "", in.At)
-			if i == 0 {
-				what = g.About(0, name, strings.Join(facts, " · "), in.At)
+			if i > 0 {
+				rows = append(rows, g.Row(in.At, g.About(0, name, "", in.At)))
+				continue
 			}
-			rows = append(rows, g.Row(in.At, what))
+			// The number that is told is that of the first; the others are written in.
+			what = g.About(0, name, strings.Join(facts, " · "), in.At)
+			rows = append(rows, g.Row(in.At, what, g.Text(1, layout.Body, in.Number, in.At)))
 		}
 	}
 	return rows

@@ -266,6 +266,11 @@ func (w *wants) acts(jb *job.Job, st *job.Step, own func(string, string)) {
 			own(k.From, "from where a stack is counted")
 		}
 	}
+	stops(st, own)
+}
+
+// stops asks for what a step judges, sees empty and holds for.
+func stops(st *job.Step, own func(string, string)) {
 	for _, m := range st.Judge {
 		own(m.Mark, "a set that is judged")
 		own(m.What, "a set that is judged")

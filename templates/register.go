@@ -144,7 +144,7 @@ func (c *composer) ownPieces(t *job.Tag) bool {
 // container.
 func (c *composer) registerName(t *job.Tag) string {
 	if c.ownPieces(t) {
-		return block.PartList(t.In)
+		return block.PartList(t.In, nil)
 	}
 	return c.tagName(t)
 }
@@ -153,7 +153,7 @@ func (c *composer) registerName(t *job.Tag) string {
 func (c *composer) registerContents(t *job.Tag) string {
 	s := ""
 	if !c.ownPieces(t) {
-		s = "  " + joinFacts(block.PartList(t.In), c.bagsInside(t))
+		s = "  " + joinFacts(block.PartList(t.In, nil), c.bagsInside(t))
 	}
 	for _, text := range block.OldPieces(c.Composer, t.In) {
 		s += " · " + text
@@ -177,7 +177,7 @@ func (c *composer) scrapLater() string {
 	for _, p := range c.Job.Parts {
 		for _, m := range p.Off {
 			if b := m.OldOne(); b != nil {
-				out += " · " + c.W.Register.ScrapLater.With(block.PartList([]*job.Move{m}), cmp.Or(m.To.Mark(), c.W.Step.Bench), c.StepRef(b.Step))
+				out += " · " + c.W.Register.ScrapLater.With(block.PartList([]*job.Move{m}, nil), cmp.Or(m.To.Mark(), c.W.Step.Bench), c.StepRef(b.Step))
 			}
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
+	"matchmark/templates/liftsheet"
 )
 
 // signatures sets the register of who signs: name, initials and signature, so that
@@ -48,10 +49,13 @@ func (c *composer) roles() []role {
 		}
 	}
 	w := c.W
-	if slices.ContainsFunc(c.Job.Lifts, func(l *job.Lift) bool { return !l.ByHand }) {
-		add(w.Lift.InCharge, nil)
-		add(w.Lift.Driver, nil)
-		add(w.Lift.Rigger, nil)
+	for _, l := range c.Job.Lifts {
+		if l.ByHand {
+			continue
+		}
+		for _, name := range liftsheet.Roles(w, l) {
+			add(name, nil)
+		}
 	}
 	if slices.ContainsFunc(c.Job.Cautions, func(n *job.Caution) bool { return n.Key == job.HotWork && len(n.Steps) > 0 }) {
 		add(w.Signatures.FireWatch, nil)

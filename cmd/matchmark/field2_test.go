@@ -31,7 +31,7 @@ var moreFieldPoints = map[string][]point{
 		{no: 34, name: "no shim where the gap is small", at: "shim", sheet: "reassembly", role: layout.RoleTick, count: 2, words: []string{"IF", "D2 is over 0.022 in", "No shim. The old leaves stay in C2"}},
 		{no: 34, name: "round again until all bolts hold", at: "brake-on", sheet: "reassembly", role: layout.RoleTick, count: 1 + 4*2, words: []string{"AGAIN", "do all bolts hold 200 lb-in?", "4 tries at most"}},
 		{no: 34, name: "apart again until the end play is in", at: "drum-on", sheet: "reassembly", words: []string{"AGAIN", "D6 is in limits", "3 tries at most"}},
-		{no: 36, name: "three screws for now, with a torque of their own", at: "trial", sheet: "reassembly", role: layout.RoleTick, count: 1, words: []string{"for now", "3 Drum screw", "(3 pieces)", "20–25 lb-ft", "FOR NOW, at last J3 40–45 lb-ft"}},
+		{no: 36, name: "three screws for now, with a torque of their own", at: "trial", sheet: "reassembly", role: layout.RoleTick, count: 1, words: []string{"for a while", "3 Drum screw", "(3 pieces)", "20–25 lb-ft", "FOR A WHILE, at last J3 40–45 lb-ft"}},
 		{no: 36, name: "taken out again", at: "drum-on", sheet: "reassembly", words: []string{"take out again", "3 Drum screw", "(9 pieces)", "40–45 lb-ft"}},
 		{no: 37, name: "lip and hole, as found", at: "drum", role: layout.RoleWords, count: 2, words: []string{"lip faces the pinion", "hole faces the grease fitting"}},
 		{no: 37, name: "lip and hole, as left", at: "shaft-in", sheet: "reassembly", role: layout.RoleTick, count: 2, words: []string{"lip faces the pinion", "hole faces the grease fitting", "ring hole to fitting"}},

@@ -1,12 +1,19 @@
 package expand
 
 import (
+	"strconv"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/reading"
+	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
+
+// mostAtOnce is how many instruments of one kind are used at once at the most: each has a line
+// of its own on the gather list; common practice, no source.
+const mostAtOnce = 20
 
 // readInstruments takes over what readings are taken with.
 func (b *builder) readInstruments() {
@@ -16,7 +23,10 @@ func (b *builder) readInstruments() {
 		if in.Name == "" {
 			in.Name = in.Key
 		}
-		if n, ok := names.WholeNumber(di.Count); ok && n > 0 {
+		if n, ok := names.WholeNumber(di.Count); ok && n > mostAtOnce {
+			b.Problems.Add(di.Count.At, "too-many", source.Quote(in.Name)+" is used "+di.Count.Value+" times at once; the gather list has lines for "+strconv.Itoa(mostAtOnce)+" at most",
+				"count: as many as are read at the same time", "or instruments of their own for the others")
+		} else if ok && n > 0 {
 			in.Count = n
 		}
 		if di.Range.Written() {

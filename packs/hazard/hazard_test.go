@@ -61,3 +61,21 @@ func TestAsbestosIsOnlyEverTheHazard(t *testing.T) {
 		}
 	}
 }
+
+// Nobody went near after a lock was off, so that nobody could lock it again; lagging was taken
+// off with a grinder; a burn was told as one of the skin alone.
+func TestNotesSayHowToKeepClear(t *testing.T) {
+	for key, must := range map[string]string{
+		"unlocking": "before it is locked and proved",
+		"heating":   "burns deep at a touch",
+		"lagging":   "no grinder",
+		"asbestos":  "no grinder",
+		"hand-lift": "Agreed who counts down",
+	} {
+		for _, n := range builtins {
+			if n.Key == key && !strings.Contains(n.Result+n.Avoid, must) {
+				t.Errorf("the note %s does not say %q: %s %s", key, must, n.Result, n.Avoid)
+			}
+		}
+	}
+}

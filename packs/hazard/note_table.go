@@ -37,7 +37,8 @@ var builtins = []*builtin{
 			Rule:   "29 CFR 1910.147(d); ISO 14118",
 		},
 		words: words(`lock(?:ed)? out`),
-		// A step that only puts a lock on again after its own test is told by the note of that.
+		// A step that puts a lock on again after its own test is told by the note of unlocking,
+		// unless its text speaks of locking out.
 		does: func(_ *job.Job, st *job.Step) bool {
 			return len(st.Lock) > 0 || len(st.LockAgain) > 0 && len(st.UnlockForNow) == 0
 		},
@@ -48,7 +49,7 @@ var builtins = []*builtin{
 			Hazard: "Locks that come off.",
 			Result: "What was shut off comes back on whoever is still at it.",
 			Short:  "People, tools and rags clear first. Each lock off by its owner alone.",
-			Avoid:  "People, tools and rags clear first, everybody told. Each lock off by its owner alone; then nobody goes near.",
+			Avoid:  "People, tools and rags clear first, everybody told. Each lock off by its owner alone; after it nobody goes near before it is locked and proved.",
 			Rule:   "29 CFR 1910.147(e); ISO 14118",
 		},
 		words: words(`locks? (?:taken )?off`),
@@ -111,7 +112,7 @@ var builtins = []*builtin{
 			Key: "hand-lift", Signal: "caution", Signs: []string{"W024", "M008", "M009"},
 			Hazard: "Heavy part lifted by hand.",
 			Result: "Backs and fingers are hurt when one lets go before the other.",
-			Avoid:  "Nobody alone over {heavy}. One counts down; the way and the place to set it down are clear.",
+			Avoid:  "Nobody alone over {heavy}. Agreed who counts down; the way and the place to set it down are clear.",
 			Rule:   "ISO 11228-1",
 		},
 		words: words(`two people|two[- ]man`),
@@ -140,7 +141,7 @@ var builtins = []*builtin{
 		Caution: job.Caution{
 			Key: "heating", Signal: "warning", Signs: []string{"W017", "W021", "M009"},
 			Hazard: "Hot part.",
-			Result: "Metal that looks cold burns the skin, and oil or solvent on it catches fire.",
+			Result: "Metal that looks cold burns deep at a touch, and oil or solvent on it catches fire.",
 			Short:  "All near it counts as hot until measured. Dry gloves rated for the heat; nothing past its written temperature.",
 			Avoid:  "All near it counts as hot until measured. Dry gloves rated for the heat. No part wet with solvent goes into the heat, none goes past its written temperature, and no synthetic sling touches it.",
 			Rule:   "ISO 13732-1; 29 CFR 1910.138",
@@ -233,7 +234,7 @@ var builtins = []*builtin{
 			Hazard: "Old lagging or heat shield.",
 			Result: "Where it holds asbestos, its dust makes cancer, years later.",
 			Short:  "Fibre of unknown age: stop, leave it wet and whole, have it tested. New shields are free of asbestos: aluminium sheet with a mineral wool blanket.",
-			Avoid: "White or grey fibre of unknown age: stop, leave it wet and whole, have it tested. No dry stripping, no wire brush, no air. " +
+			Avoid: "White or grey fibre of unknown age: stop, leave it wet and whole, have it tested. No dry stripping, no wire brush, no grinder, no air. " +
 				"What goes in its place is free of asbestos: as heat shield an aluminium sheet with a mineral wool blanket, or calcium silicate board.",
 			Rule: "29 CFR 1926.1101 and 1910.1001; Directive 2009/148/EC",
 		},
@@ -290,15 +291,4 @@ var builtins = []*builtin{
 		},
 		does: func(_ *job.Job, st *job.Step) bool { return len(st.Open) > 0 },
 	},
-}
-
-// oldFibre and oldLagging are the names of parts that may be of fibre with asbestos.
-var (
-	oldFibre   = words(`gaskets?|packing|joint sheets?`)
-	oldLagging = words(`lagging|insulation|heat shields?`)
-)
-
-// words makes the pattern of whole words, whatever their case.
-func words(alternatives string) *regexp.Regexp {
-	return regexp.MustCompile(`(?i)\b(?:` + alternatives + `)\b`)
 }

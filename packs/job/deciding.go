@@ -3,11 +3,11 @@ package job
 import (
 	"regexp"
 	"strconv"
-	"strings"
 )
 
-// markRange is a mark of a dimension in a sentence, or from one to another: D4 to D6.
-var markRange = regexp.MustCompile(`\bD([0-9]+)(?:(?:\s+(?:to|bis|a|à|do)\s+|\s*[–-]\s*)D([0-9]+))?\b`)
+// markRange is a mark of a dimension in a sentence, or from one to another: D4 to D6. A
+// number of more digits is no mark.
+var markRange = regexp.MustCompile(`\bD([0-9]{1,4})(?:(?:\s+(?:to|bis|a|à|do)\s+|\s*[–-]\s*)D([0-9]{1,4}))?\b`)
 
 // Deciding are the dimensions, by their marks without place, that holds name: who releases
 // one looks at their readings.
@@ -30,17 +30,3 @@ func (j *Job) Deciding() map[string]bool {
 
 // mostMarks is how many marks one range in a sentence has at the most.
 const mostMarks = 99
-
-// Adjusted reports whether something is set by a reading as left: a part that sets it or
-// shims. All else is measured, and goes back or is renewed.
-func (d *Dim) Adjusted() bool { return d.Left != nil && (d.Adjuster != nil || d.Shims != nil) }
-
-// ByNumber puts marks in the order of their numbers, D9 before D29, in which they are looked
-// for on a list.
-func ByNumber(a, b string) int { return numberOf(a) - numberOf(b) }
-
-// numberOf is the number behind the letter of a mark, 0 for another.
-func numberOf(mark string) int {
-	n, _ := strconv.Atoi(strings.TrimLeft(mark, "ABCDEFGHIJKLMNOPQRSTUVWXYZ"))
-	return n
-}

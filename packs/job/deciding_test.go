@@ -14,6 +14,9 @@ func TestDeciding(t *testing.T) {
 		"Ingenieur hat D10 bis D12 gesehen":                               "D10 D11 D12",
 		"Coupling locked":                                                 "",
 		"D6 to D4 is none":                                                "",
+		// A mark of more digits than a number holds was counted up to without end.
+		"Readings D99999999999999999999 seen":       "",
+		"Readings D4 to D99999999999999999999 seen": "D4",
 	} {
 		j := &Job{Holds: []*Hold{{What: what}}}
 		if got := strings.Join(slices.Sorted(maps.Keys(j.Deciding())), " "); got != want {

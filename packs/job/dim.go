@@ -175,3 +175,7 @@ func (d *Dim) LastChanceAt(st *Step) bool { return slices.Contains(d.LostAt, st)
 func (d *Dim) lastAt(st *Step) bool {
 	return st == d.LastChance || st.Free != nil && (st.Free.After == nil || st.Free.After.Index < d.LastChance.Index)
 }
+
+// Adjusted reports whether something is set by a reading as left: a part that sets it or
+// shims. All else is measured, and goes back or is renewed.
+func (d *Dim) Adjusted() bool { return d.Left != nil && (d.Adjuster != nil || d.Shims != nil) }

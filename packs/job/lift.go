@@ -211,11 +211,20 @@ func (l *Lift) Carries(p *Part) bool {
 	return len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(q *Part) bool { return p == q || p.Within(q) })
 }
 
-// MovedBy reports whether a step takes off or puts back something that hangs on the
-// lift.
-func (l *Lift) MovedBy(st *Step) bool {
-	carried := func(m *Move) bool { return l.Carries(m.Part) }
-	return slices.ContainsFunc(st.Remove, carried) || slices.ContainsFunc(st.Fit, carried)
+// TakenOffBy reports whether a step takes off something that hangs on the lift, or takes out
+// again what was fitted for a while.
+func (l *Lift) TakenOffBy(st *Step) bool { return l.carriesOne(st.Remove) || l.carriesOne(st.TakeOut) }
+
+// PutOnBy reports whether a step puts on something that hangs on the lift, for good or for a
+// while.
+func (l *Lift) PutOnBy(st *Step) bool { return l.carriesOne(st.Fit) || l.carriesOne(st.ForNow) }
+
+// MovedBy reports whether a step takes off or puts on something that hangs on the lift.
+func (l *Lift) MovedBy(st *Step) bool { return l.TakenOffBy(st) || l.PutOnBy(st) }
+
+// carriesOne reports whether one of some moves is of something that hangs on the lift.
+func (l *Lift) carriesOne(ms []*Move) bool {
+	return slices.ContainsFunc(ms, func(m *Move) bool { return l.Carries(m.Part) })
 }
 
 // NoBefore is the number of the last step above another that makes the lift, empty

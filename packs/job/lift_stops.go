@@ -20,30 +20,27 @@ const (
 // Meets reports whether a load meets a kind of stop in a step that makes the lift: a load
 // that hangs already is not taken up, one that stays on the hook is not set down, what goes
 // back into its place does not come out of it, and what was stopped above its seat is only
-// let down.
+// let down. Of a step that tells no movement, the load goes up and comes down. A stop
+// of which it is not certain that it is not met is met.
 func (l *Lift) Meets(st *Step, k StopKind) bool {
 	goesOn, stays := slices.Contains(st.GoesOn, l), slices.Contains(st.LeftHanging, l)
-	in, over := l.putBackBy(st), goesOn && l.overItsSeat(st)
+	out, in := l.TakenOffBy(st), l.PutOnBy(st)
+	over := goesOn && !out && l.overItsSeat(st)
 	switch k {
 	case StopTakeUp:
 		return !goesOn
 	case StopTrial:
-		return !goesOn && !in
+		return !goesOn && (out || !in)
 	case StopGoingUp:
-		return !in && !over && (l.MovedBy(st) || !stays)
+		return (out || !in) && !over
 	case StopTravel:
-		return l.MovedBy(st) || !stays && !over
+		return out || in || !stays && !over
 	case StopComing:
-		return in
+		return in || !out && !goesOn && !stays
 	case StopSeat:
 		return !stays && !over
 	}
 	return !stays
-}
-
-// putBackBy reports whether a step puts back something that hangs on the lift.
-func (l *Lift) putBackBy(st *Step) bool {
-	return slices.ContainsFunc(st.Fit, func(m *Move) bool { return l.Carries(m.Part) })
 }
 
 // overItsSeat reports whether a load that hangs at a step was put back by the last step above
@@ -52,7 +49,7 @@ func (l *Lift) overItsSeat(st *Step) bool {
 	back := false
 	for _, x := range l.Steps {
 		if x.Index < st.Index && l.MovedBy(x) {
-			back = l.putBackBy(x)
+			back = l.PutOnBy(x)
 		}
 	}
 	return back

@@ -35,6 +35,42 @@ func TestStopsOfAMovement(t *testing.T) {
 			}
 		}
 	}
+	// A trial fit had nearly all its stops struck: what goes on for a while and comes out again
+	// was no movement of the load.
+	m := []*Move{{Part: cover}}
+	for _, c := range []struct {
+		name  string
+		st    *Step
+		stays bool
+		met   [StopSetDown + 1]bool
+	}{
+		{"fitted for a while", &Step{ForNow: m}, false, [...]bool{true, false, false, true, true, true, true}},
+		{"fitted for a while, stays", &Step{ForNow: m}, true, [...]bool{true, false, false, true, true, false, false}},
+		{"taken out again", &Step{TakeOut: m}, false, [...]bool{true, true, true, true, false, true, true}},
+		{"on and out again", &Step{ForNow: m, TakeOut: m}, false, [...]bool{true, true, true, true, true, true, true}},
+		{"off and on again", &Step{Remove: m, Fit: m}, false, [...]bool{true, true, true, true, true, true, true}},
+		{"raised and let down", &Step{}, false, [...]bool{true, true, true, true, true, true, true}},
+		{"raised", &Step{}, true, [...]bool{true, true, true, false, false, false, false}},
+	} {
+		one := &Lift{Parts: []*Part{cover}, Steps: []*Step{c.st}}
+		if c.stays {
+			c.st.LeftHanging = []*Lift{one}
+		}
+		for k, want := range c.met {
+			if got := one.Meets(c.st, StopKind(k)); got != want {
+				t.Errorf("%s: stop of kind %d met %t, want %t", c.name, k, got, want)
+			}
+		}
+	}
+	// Brought over its seat for a trial fit, and away again without being let down.
+	tried := &Lift{Parts: []*Part{cover}}
+	on, out := &Step{Index: 0, ForNow: m, LeftHanging: []*Lift{tried}}, &Step{Index: 1, TakeOut: m, GoesOn: []*Lift{tried}}
+	tried.Steps = []*Step{on, out}
+	for k, want := range [StopSetDown + 1]bool{false, false, true, true, false, true, true} {
+		if got := tried.Meets(out, StopKind(k)); got != want {
+			t.Errorf("away from its seat again: stop of kind %d met %t, want %t", k, got, want)
+		}
+	}
 	// Where none are told for the way in, those on the way out hold for both.
 	l.StopsIn = nil
 	for st, want := range map[*Step]int{off: 2, away: 1, over: 1, down: 0} {

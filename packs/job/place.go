@@ -1,6 +1,11 @@
 package job
 
-import "matchmark/packs/source"
+import (
+	"strconv"
+	"strings"
+
+	"matchmark/packs/source"
+)
 
 // A Place is one of the places that a thing repeats over, as the drive end; the
 // zero Place stands for a thing that does not repeat.
@@ -69,4 +74,14 @@ func (p Place) Mark(base string) string {
 		return base
 	}
 	return base + "/" + p.Label
+}
+
+// ByNumber puts marks in the order of their numbers, D9 before D29, in which they are looked
+// for on a list.
+func ByNumber(a, b string) int { return numberOf(a) - numberOf(b) }
+
+// numberOf is the number behind the letter of a mark, 0 for another.
+func numberOf(mark string) int {
+	n, _ := strconv.Atoi(strings.TrimLeft(mark, "ABCDEFGHIJKLMNOPQRSTUVWXYZ"))
+	return n
 }

@@ -65,7 +65,7 @@ func (r *report) checkLifted(l *job.Lift, st *job.Step) {
 	if st.Undoes != nil {
 		return // moves what the step that it undoes has moved, which is told there
 	}
-	moved := slices.Concat(st.Remove, st.Fit)
+	moved := slices.Concat(st.Remove, st.TakeOut, st.Fit, st.ForNow)
 	if len(l.Parts) == 0 {
 		if len(moved) > 0 {
 			r.problems.Warn(l.At, "look-at-lift", l.Mark+" names no parts, and "+st.Name()+" makes it and moves some", "parts: ["+moved[0].Part.Key+"]")

@@ -9,8 +9,12 @@ import (
 	"matchmark/packs/source"
 )
 
-// saysRenew is what a limit says is renewed: renew the sleeve, renew both shells.
-var saysRenew = regexp.MustCompile(`(?i)\brenew (?:the |both |all |a |an )?([\pL -]+)`)
+// saysRenew is what a limit says is renewed: renew the sleeve, renew both shells. What it says
+// not to renew is in the first group.
+var saysRenew = regexp.MustCompile(`(?i)\b(not )?renew (?:the |both |all |a |an )?([\pL -]+)`)
+
+// beyond is where it goes on about where that sits: renew the bush of the shaft.
+var beyond = regexp.MustCompile(`(?i) (?:of|on|in|with) .*`)
 
 // checkSpares warns of a reading that tells to renew what it is taken of, where the list of
 // spares has none: the shaft sleeve was to be renewed below a size, and nobody had ordered
@@ -39,11 +43,12 @@ func (b *proofreader) renewed(d *job.Dim, cure string) *job.Part {
 	if !b.Job.HasEnglish(cure) {
 		return nil
 	}
-	m := saysRenew.FindStringSubmatch(b.Job.InEnglish(cure))
-	if m == nil {
-		return nil
+	var words []string
+	for _, m := range saysRenew.FindAllStringSubmatch(b.Job.InEnglish(cure), -1) {
+		if m[1] == "" {
+			words = append(words, strings.Fields(strings.ToLower(beyond.ReplaceAllString(m[2], "")))...)
+		}
 	}
-	words := strings.Fields(strings.ToLower(m[1]))
 	for _, f := range []job.Face{d.Of, d.From, d.To} {
 		if f.Part == nil {
 			continue

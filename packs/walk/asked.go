@@ -49,7 +49,9 @@ func (w *Walk) all(is func(*Event) bool) []*Event {
 // Lands reports whether an event takes the load of a lift off or puts it on, by the lift
 // or without it. A part of the load that comes off while it hangs does not land it.
 func (e *Event) Lands(l *job.Lift) bool {
-	if e.Verb != job.DoRemove && e.Verb != job.DoFit {
+	switch e.Verb {
+	case job.DoRemove, job.DoTakeOut, job.DoFit, job.DoFitForNow:
+	default:
 		return false
 	}
 	m := e.Move

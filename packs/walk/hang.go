@@ -47,11 +47,10 @@ func (w *Walk) staysUp(l *job.Lift, st *job.Step) bool {
 			next = x
 		}
 	}
-	carried := func(m *job.Move) bool { return l.Carries(m.Part) }
 	switch {
-	case next == nil, slices.ContainsFunc(st.Remove, carried):
+	case next == nil, l.TakenOffBy(st):
 		return false
-	case slices.ContainsFunc(st.Fit, carried):
+	case l.PutOnBy(st):
 		return !l.MovedBy(next)
 	}
 	return true

@@ -21,11 +21,16 @@ func (c *Composer) StepRefs(list []*job.Step) string {
 	return strings.Join(out, ", ")
 }
 
-// PartList names the parts of some moves with their numbers: 4 Hex bolt, 1 Cover.
-func PartList(ms []*job.Move) string {
+// PartList names the parts of some moves with their numbers: 4 Hex bolt, 1 Cover. Named, if
+// not nil, says how a part is called here by its name.
+func PartList(ms []*job.Move, named func(name string) string) string {
 	var out []string
 	for _, x := range job.Contents(ms) {
-		out = append(out, strconv.Itoa(x.N)+"\u00a0"+x.Name)
+		name := x.Name
+		if named != nil {
+			name = named(name)
+		}
+		out = append(out, strconv.Itoa(x.N)+"\u00a0"+name)
 	}
 	return strings.Join(out, ", ")
 }

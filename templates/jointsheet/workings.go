@@ -153,19 +153,40 @@ func notWorked(gs [][]*job.Joint) []string {
 	return out
 }
 
-// boltsOf is the group that has the same fasteners as one of which nothing is worked out, is
-// tightened to the same torque, and is worked out; nil where there is none.
+// boltsOf is the group that has the same fasteners as one of which nothing is worked out, with
+// the same on their threads, is tightened to the same torque, and is worked out; nil where
+// there is none. One that tells no torque is like no other.
 func boltsOf(gs [][]*job.Joint, g []*job.Joint) []*job.Joint {
 	j := g[0]
-	if j.Result != nil || len(j.Parts) == 0 {
+	if j.Result != nil || j.Torque == "" || len(j.Parts) == 0 {
 		return nil
 	}
 	for _, k := range gs {
-		if k[0].Result != nil && k[0].Torque == j.Torque && slices.Equal(k[0].Parts, j.Parts) {
+		if k[0].Result != nil && k[0].Torque == j.Torque && slices.Equal(k[0].Parts, j.Parts) && lubricantOf(gs, k[0]) == lubricantOf(gs, j) {
 			return k
 		}
 	}
 	return nil
+}
+
+// asIn is a lubricant that is told at another joint: as in J1.
+var asIn = regexp.MustCompile(`(?i)^(?:as (?:in|for|at)|wie (?:in|bei)|como en|comme (?:en|à|pour|dans)|jak (?:w|dla|przy)) (J[0-9]+)\.?$`)
+
+// lubricantOf is what is on the threads of a joint, looked up where it is told at another.
+func lubricantOf(gs [][]*job.Joint, j *job.Joint) string {
+	text := j.Lubricant
+	for range gs { // a ring of joints that tell each other's ends
+		m := asIn.FindStringSubmatch(text)
+		if m == nil {
+			return text
+		}
+		i := slices.IndexFunc(gs, func(g []*job.Joint) bool { return g[0].Base == m[1] })
+		if i < 0 {
+			return text
+		}
+		text = gs[i][0].Lubricant
+	}
+	return text
 }
 
 // marksOf is how a group of joints is named in its heading.

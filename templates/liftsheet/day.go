@@ -3,10 +3,12 @@ package liftsheet
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
+	"matchmark/templates/words"
 )
 
 // stopTable lists the places at which the lift stops and is looked at in the order in which
@@ -74,7 +76,7 @@ func stopPoints(c *block.Composer, l *job.Lift) []stopPoint {
 	usual(job.StopTakeUp, w.StopSlack)
 	usual(job.StopTakeUp, w.StopTrial.With(l.Print(l.Trial.Size())))
 	own(job.StopTrial)
-	if len(l.OwnStops()) == 0 {
+	if len(l.Stops) == 0 { // what is told of the trial lift or of the way in does not replace it
 		usual(job.StopGoingUp, w.StopLiftOff)
 	}
 	own(job.StopGoingUp)
@@ -106,11 +108,7 @@ func days(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 	if !gear {
 		table(cellPad, []dayColumn{{c.W.Lift.SameGear, c.Span - dayCol, nil, false}})
 	}
-	roles := l.Crew // who must be there signs, under the name by which the sheet calls for him
-	if len(roles) == 0 {
-		roles = []string{c.W.Lift.InCharge, c.W.Lift.Driver, c.W.Lift.Rigger}
-	}
-	for some := range slices.Chunk(roles, mostSign) {
+	for some := range slices.Chunk(Roles(c.W, l), mostSign) {
 		var names []dayColumn
 		for _, role := range some {
 			names = append(names, dayColumn{c.W.Lift.NameSign.With(role), (c.Span - dayCol) / layout.Mm(len(some)), nil, false})
@@ -118,6 +116,22 @@ func days(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 		table(cellPad, names)
 	}
 	return out
+}
+
+// Roles are those who sign for a lift by gear: who must be there, under the name by which the
+// sheet calls for him, and always a person in charge; the usual three where nobody is named.
+func Roles(w *words.Catalogue, l *job.Lift) []string {
+	if len(l.Crew) == 0 {
+		return []string{w.Lift.InCharge, w.Lift.Driver, w.Lift.Rigger}
+	}
+	inCharge := func(name string) bool {
+		name = strings.ToLower(name)
+		return strings.Contains(name, strings.ToLower(w.Lift.InCharge)) || strings.Contains(name, words.English.Lift.InCharge)
+	}
+	if slices.ContainsFunc(l.Crew, inCharge) {
+		return l.Crew
+	}
+	return append([]string{w.Lift.InCharge}, l.Crew...)
 }
 
 // handDays are the boxes of who is in charge where people lift, one for each time.

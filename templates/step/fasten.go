@@ -134,7 +134,7 @@ func forNowLines(c *block.Composer, st *job.Step, v job.Verb, width layout.Mm) [
 		if len(ms) == 0 {
 			return nil
 		}
-		runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms))}
+		runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms, nil))}
 		return []layout.Block{tickLine(c, runs, done, ms[0].At, width)}
 	}
 	switch v {

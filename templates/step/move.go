@@ -2,7 +2,6 @@ package step
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"matchmark/layout"
@@ -148,7 +147,7 @@ func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, back
 			runs = append(runs, layout.T(layout.Body, g.where.Spot.What+": "))
 		}
 	}
-	runs = append(runs, layout.T(layout.Body, partList(c, g.moves)))
+	runs = append(runs, layout.T(layout.Body, block.PartList(g.moves, calledHere(c, g.moves))))
 	if n := job.Pieces(g.moves); n > 1 {
 		runs = append(runs, layout.T(layout.Body, " ("+c.W.Pieces(n)+")"))
 	}
@@ -169,19 +168,15 @@ func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, back
 	return c.Para(width, runs, layout.ParaOpts{Ref: g.at})
 }
 
-// partList lists what a line moves. An old piece that was kept until its new one goes on is
+// calledHere names what a line moves. An old piece that was kept until its new one goes on is
 // called old: a mechanic took it out of its container and fitted it again.
-func partList(c *block.Composer, ms []*job.Move) string {
-	var out []string
-	for _, x := range job.Contents(ms) {
-		text := strconv.Itoa(x.N) + "\u00a0"
-		if slices.ContainsFunc(ms, func(m *job.Move) bool { return m.Part.Name == x.Name && m.New && m.Undo != nil && !m.Undo.To.Scrap }) {
-			out = append(out, text+c.W.Step.OldPiece.With(x.Name))
-			continue
+func calledHere(c *block.Composer, ms []*job.Move) func(string) string {
+	return func(name string) string {
+		if slices.ContainsFunc(ms, func(m *job.Move) bool { return m.Part.Name == name && m.New && m.Undo != nil && !m.Undo.To.Scrap }) {
+			return c.W.Step.OldPiece.With(name)
 		}
-		out = append(out, text+x.Name)
+		return name
 	}
-	return strings.Join(out, ", ")
 }
 
 // renewed say which parts come new, those apart whose old pieces were kept until now.

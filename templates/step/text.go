@@ -17,7 +17,7 @@ func Text(c *block.Composer, st *job.Step) string {
 	}
 	var out []string
 	if len(st.Fit) > 0 {
-		out = append(out, c.W.Step.PutBack.With(block.PartList(st.Fit)))
+		out = append(out, c.W.Step.PutBack.With(block.PartList(st.Fit, nil)))
 	}
 	if len(st.Set) > 0 {
 		out = append(out, c.W.Step.SetAgain.With(dimMarks(st.Set)))

@@ -23,8 +23,8 @@ var englishStep = Step{
 	OpenLine: "%s stands open: cover with %s (p.\u00a0%s)", CloseLine: "%s seen clean, tools and rags out, closed (p.\u00a0%s)",
 	CountAllLine: "every container counted on the register (p.\u00a0%s), every kind on the counts sheet", ToolsIn: "tools in", ToolsOut: "tools out",
 
-	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", NoTorque: "no value: %s", TightForNow: "FOR NOW, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose", IsIn: "in", IsOut: "out",
-	Oiled: "threads: %s", InOrder: "order: %s", ForNow: "for a while", TakeOut: "take out again", LeftOut: "LEFT OUT for now, goes in at %s",
+	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", NoTorque: "no value: %s", TightForNow: "FOR A WHILE, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose", IsIn: "in", IsOut: "out",
+	Oiled: "threads: %s", InOrder: "order: %s", ForNow: "for a while", TakeOut: "take out again", LeftOut: "LEFT OUT for a while, goes in at %s",
 	AtBench: "on the bench", People: "%s people", RenewAsSet: "if one is renewed, renew the set", RenewAdded: "added, the machine had none", RenewIf: "renew %s", RenewLine: "%s: %s",
 
 	LeftHand: "left-hand thread", RightHand: "right-hand thread", Clockwise: "clockwise", Counterclockwise: "counterclockwise", FacingIt: "looking at it",

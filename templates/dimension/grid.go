@@ -1,0 +1,38 @@
+package dimension
+
+import (
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// gridTables are the ways to set rows and columns of positions: each row with the columns
+// of each side, and each row with a row a side.
+func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []string) []layout.Block {
+	var wide, deep []string
+	for _, s := range sideNames(c, d, sides) {
+		wide = append(wide, spokenAfter(s, across)...)
+	}
+	for _, r := range down {
+		for _, s := range sideNames(c, d, sides) {
+			deep = append(deep, r+": "+s)
+		}
+	}
+	n, m := len(across), len(sides)
+	return []layout.Block{
+		boxTable{down, wide, layout.Sub, func(r, k int) spot { return spot{r*n + k%n, k / n} }}.set(c, d, sides),
+		boxTable{deep, across, layout.Caption, func(r, k int) spot { return spot{r/m*n + k, r % m} }}.set(c, d, sides),
+	}
+}
+
+// foldedGrid has a row a name and the columns of positions, in groups of rows beside each other.
+func foldedGrid(c *block.Composer, d *job.Dim, sides []Side, groups int) layout.Block {
+	down, across := d.Positions.Rows, spokenAfter(sideNames(c, d, sides)[0], d.Positions.Cols)
+	deep := (len(down) + groups - 1) / groups
+	var out []layout.Block
+	for from := 0; from < len(down); from += deep {
+		t := boxTable{down[from:min(from+deep, len(down))], across, layout.Sub, func(r, k int) spot { return spot{(from+r)*len(across) + k, 0} }}
+		out = append(out, t.set(c, d, sides))
+	}
+	return layout.Beside(layout.GapX, out...)
+}

@@ -1,0 +1,45 @@
+package liftsheet
+
+import (
+	"slices"
+	"testing"
+
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// A lift with stops on the way in or at the trial lift alone lost "clear of what it sat on":
+// nobody looked on the way out whether it hung on a dowel.
+func TestUsualStopGoingUp(t *testing.T) {
+	c := &block.Composer{W: words.English}
+	for _, x := range []struct {
+		name string
+		l    job.Lift
+		want bool
+	}{
+		{"none of its own", job.Lift{}, true},
+		{"stops-in alone", job.Lift{StopsIn: []string{"dowels in line"}}, true},
+		{"trial-stops alone", job.Lift{TrialStops: []string{"joint open"}}, true},
+		{"stops", job.Lift{Stops: []string{"clear of the studs"}}, false},
+	} {
+		got := slices.ContainsFunc(stopPoints(c, &x.l), func(p stopPoint) bool { return p.text == words.English.Lift.StopLiftOff })
+		if got != x.want {
+			t.Errorf("%s: the usual stop going up stands %t, want %t", x.name, got, x.want)
+		}
+	}
+}
+
+// A lift whose crew named nobody in charge had no box for who was.
+func TestWhoSigns(t *testing.T) {
+	w := words.English
+	for _, x := range []struct{ crew, want []string }{
+		{nil, []string{"person in charge", "crane driver", "rigger"}},
+		{[]string{"hoist driver", "one at each end"}, []string{"person in charge", "hoist driver", "one at each end"}},
+		{[]string{"hoist driver", "The person in charge of the lift"}, []string{"hoist driver", "The person in charge of the lift"}},
+	} {
+		if got := Roles(w, &job.Lift{Crew: x.crew}); !slices.Equal(got, x.want) {
+			t.Errorf("crew %q: %q sign, want %q", x.crew, got, x.want)
+		}
+	}
+}

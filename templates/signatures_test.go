@@ -1,0 +1,34 @@
+package templates
+
+import (
+	"slices"
+	"testing"
+
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// The register of who signs listed a rigger whom the lift does not have, and not those whom it
+// has: their names stood on the lift sheet alone.
+func TestRolesOfLifts(t *testing.T) {
+	for _, x := range []struct {
+		name  string
+		lifts []*job.Lift
+		want  []string
+	}{
+		{"no crew told", []*job.Lift{{}}, []string{"person in charge", "crane driver", "rigger", "mechanic"}},
+		{"crew", []*job.Lift{{Crew: []string{"Person in charge", "hoist driver"}}}, []string{"Person in charge", "hoist driver", "mechanic"}},
+		{"nobody in charge", []*job.Lift{{Crew: []string{"hoist driver"}}}, []string{"person in charge", "hoist driver", "mechanic"}},
+		{"by hand", []*job.Lift{{ByHand: true, Crew: []string{"two mechanics"}}}, []string{"mechanic"}},
+	} {
+		c := &composer{Composer: &block.Composer{W: words.English, Job: &job.Job{Lifts: x.lifts}}}
+		var got []string
+		for _, r := range c.roles() {
+			got = append(got, r.name)
+		}
+		if !slices.Equal(got, x.want) {
+			t.Errorf("%s: %q sign, want %q", x.name, got, x.want)
+		}
+	}
+}
