@@ -28,7 +28,7 @@ func (r *report) goesSomewhere(l *job.Lift, e *walk.Event) bool {
 	switch e.Verb {
 	case job.DoSetDown:
 		return e.Lift == l
-	case job.DoRemove, job.DoFit:
+	case job.DoRemove, job.DoTakeOut, job.DoFit, job.DoFitForNow:
 		return e.Lands(l) || l.Carries(e.Move.Part) && r.walk.Find(e.Step, func(x *walk.Event) bool { return x.Verb == job.DoLift && x.Lift == l }) != nil
 	}
 	return false

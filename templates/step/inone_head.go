@@ -47,11 +47,11 @@ func (t *together) head() []layout.Piece {
 	}
 	opts := layout.ParaOpts{Ref: first.At}
 	if !t.reason {
-		return append(out, wordsOf(first, layout.Piece{Block: t.Para(t.Span, runs, opts).Pad(0, 0, 0.5, 0), Gap: headGap}))
+		return append(out, wordsOf(first, layout.Piece{Block: t.Para(t.Span, runs, opts).Heading(3).Pad(0, 0, 0.5, 0), Gap: headGap}))
 	}
 	box := t.WideBox(layout.RoleWords, extraWidth(t.Composer, extra{caption: t.W.Step.NotTaken}), 1, t.W.Step.NotTaken, first.At)
 	opts.NotchW, opts.NotchH = box.W+textGap, box.H
-	para := t.Para(t.Span, runs, opts)
+	para := t.Para(t.Span, runs, opts).Heading(3)
 	row := layout.Overlay(para, box.At(t.Span-box.W, 0))
 	row.W, row.H, row.Base = t.Span, max(para.H, box.H), para.Base
 	return append(out, wordsOf(first, layout.Piece{Block: row.Pad(0, 0, 0.5, 0), Gap: headGap}))
