@@ -151,7 +151,7 @@ var bevelBoxes = []struct {
 	{"disc gap at four places and its spread", "D2", "traveler", layout.RoleValue, 4, 4 + 1},
 	{"disc gap: copy, left, and two spreads", "D2", "reassembly", layout.RoleValue, 4, 4*2 + 2},
 	{"backlash at four angles", "D3", "traveler", layout.RoleValue, 4, 4},
-	{"backlash: copy, left, difference, and three tries", "D3", "reassembly", layout.RoleValue, 4, 4*3 + 3*4},
+	{"backlash: copy, left, difference", "D3", "reassembly", layout.RoleValue, 4, 4 * 3},
 	{"backlash: goes back or renewed", "D3", "traveler", layout.RoleTick, 0, 2},
 	{"contact on drive and coast flank", "D4", "traveler", layout.RoleSketch, 0, 2},
 	{"contact that stays, on both flanks", "D4", "reassembly", layout.RoleSketch, 0, 2},
@@ -204,7 +204,7 @@ var bevelWords = []struct{ sheet, text string }{
 	{"traveler", "0.20–0.35mm"}, {"traveler", "oldpartasfound±0.05mm"},
 	{"traveler", "with:preloadspringoff"}, {"traveler", "aslippeddecimal"}, {"reassembly", "maker'sletter31:0.02to0.06mmUSED"},
 	{"reassembly", "oneturnoftheInputnut(M65x2)movesit2.000mm"},
-	{"reassembly", "AGAINuntil:D3isinlimits(3triesatmost)"},
+	{"reassembly", "AGAINuntil:arebacklash,contactandfloatallintheirlimits?(3triesatmost)"},
 	{"reassembly", "WITNESSW4Contactpatternondriveandcoastflank"},
 	{"traveler", "driveflank"}, {"traveler", "coastflank"},
 	// What stays together, which way round, in which order.

@@ -396,9 +396,9 @@ func TestDimensionSheets(t *testing.T) {
 			}
 		}
 	}
-	jb, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
-	if got := textsOf(pack, "critical", atOf(t, jb, "D18")); !strings.Contains(got, "left-hand screw behind the plug") {
-		t.Errorf("the trap of D18/NDE is not flagged on the critical sheet: %q", got)
+	_, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
+	if got := sheetTexts(t, pack.Pages)["critical"]; !strings.Contains(got, "left-hand screw behind the plug") {
+		t.Errorf("the trap at the NDE is not told on the critical sheet: %q", got)
 	}
 }
 
@@ -459,12 +459,12 @@ func markOfRow(f layout.Frame, d *job.Dim) bool {
 	})
 }
 
-// asksMark reports whether the caption in a box asks for the mark of what was not taken.
+// asksMark reports whether the caption in a box asks which reading was not taken.
 func asksMark(f layout.Frame, box layout.Item) bool {
 	left, top, right, bottom := box.Bounds()
 	return slices.ContainsFunc(f.Items, func(it layout.Item) bool {
 		s, ok := it.Shape.(layout.Text)
-		return ok && strings.Contains(s.S, "mark") && it.X > left && it.X < right && it.Y > top && it.Y < bottom
+		return ok && strings.Contains(s.S, "which") && it.X > left && it.X < right && it.Y > top && it.Y < bottom
 	})
 }
 

@@ -78,12 +78,6 @@ func Clock(s heat.Second) string {
 	return fmt.Sprintf("%d:%02d", n/60, n%60)
 }
 
-// ClockDown is a time in a sentence, minutes and seconds as on a clock and their unit, rounded
-// down to full seconds.
-func ClockDown(s heat.Second) string {
-	return Clock(heat.Second(math.Floor(float64(s)))) + NBSP + "min"
-}
-
 // TimeDown is a length of time rounded down, so that nobody counts on more.
 func TimeDown(s heat.Second) string {
 	switch n := int(s); {

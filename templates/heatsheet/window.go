@@ -55,7 +55,7 @@ func (s sheet) movesAct() string {
 func (s sheet) longest() string {
 	t := s.h.Pull.Longest
 	if plan := s.h.Pull.Plan; plan != nil && plan.Band.LeastFree > 0 && (t <= 0 || plan.Band.LeastFree < t) {
-		return figure.ClockDown(plan.Band.LeastFree)
+		return s.W.HeatPull.ClockUnit.With(figure.Clock(plan.Band.LeastFree))
 	}
 	if t > 0 {
 		return figure.TimeDown(t)

@@ -95,6 +95,7 @@ var englishHeatPull = HeatPull{
 	DressTorch:     "face shield or shade 3 goggles for the flame, dry gloves and sleeves rated for the heat, clothes that do not melt, boots.",
 	DressOther:     "eye protection, dry gloves and sleeves rated for the heat, clothes that do not melt, boots.",
 	StuckTitle:     "If it does not move",
+	ClockUnit:      "%s (minutes:seconds)",
 	StuckStop:      "When the crayon melts, after %s, or behind the pace: heat off, nothing under load. Nobody touches it before it has cooled below %s. Write it down, call the engineer.",
 	StuckWays:      "Other ways, for the engineer: %s.", StuckBore: "cool the shaft from its bore",
 	StuckPuller: "more heat at once, within the band; a hydraulic or mechanical puller good for %s; oil pressure, if the hub has the port; cutting it off",

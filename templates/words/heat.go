@@ -43,11 +43,11 @@ type HeatPull struct {
 	KeepOnLine, LevelsLine, WallLine, WallUse, NearLine, NearStuck, IntoLine, Colours Sentence
 
 	// The acts in their order.
-	DressTitle, DressTorch, DressOther, StuckTitle, StuckBore   string
-	OrderTorch, OrderInduction                                  []Sentence
-	OrderNoPuller, OrderPullerNotSaid, OrderMoves, OrderLoose   string
-	LongestNotSaid                                              string
-	OrderPuller, OrderShield, StuckStop, StuckWays, StuckPuller Sentence
+	DressTitle, DressTorch, DressOther, StuckTitle, StuckBore              string
+	OrderTorch, OrderInduction                                             []Sentence
+	OrderNoPuller, OrderPullerNotSaid, OrderMoves, OrderLoose              string
+	LongestNotSaid                                                         string
+	OrderPuller, OrderShield, StuckStop, StuckWays, StuckPuller, ClockUnit Sentence
 
 	// Boxes and log.
 	PermitNo, WatchStart, WatchEnd, WatchName, Torches, HubStart, ShaftStart, AirStart string
