@@ -18,8 +18,7 @@ import (
 // read without where: bench it is not.
 func TestBenchReadingsAreOfWhatIsOff(t *testing.T) {
 	t.Parallel()
-	told, untold := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	toldWhere(t, "read-in-machine", func(t *rapid.T) (string, bool) {
 		of := rapid.SampledFrom([]string{"block", "liner", "rotor", "sleeve"}).Draw(t, "read of")
 		found := rapid.IntRange(0, 1).Draw(t, "found after so many steps")
 		left := rapid.IntRange(0, 1).Draw(t, "left after so many steps")
@@ -33,16 +32,8 @@ func TestBenchReadingsAreOfWhatIsOff(t *testing.T) {
 			"dimensions:\n  D1: {what: Size, kind: diameter, of: {" + of + ": track}, with: 20 °C, by: gauge, left: 60.00 to 60.20 mm, out: tell the engineer, source: sheet 1}\n" +
 			"steps:\n  - section: Off\n    steps:\n" + off[0] + off[1] + "  - section: On\n    steps:\n" + on[0] + on[1]
 		want := bench != "" && (of == "block" || found == 0 || left == 1)
-		if got := givesCode(text, "read-in-machine"); got != want {
-			t.Fatalf("told %v, want %v:\n%s", got, want, text)
-		}
-		if want {
-			told++
-		} else {
-			untold++
-		}
+		return text, want
 	})
-	both(t, told, untold)
 }
 
 // TestWhatIsRenewedIsAmongTheSpares: a limit that tells to renew what it is taken of is told
@@ -50,8 +41,7 @@ func TestBenchReadingsAreOfWhatIsOff(t *testing.T) {
 func TestWhatIsRenewedIsAmongTheSpares(t *testing.T) {
 	t.Parallel()
 	const other = "spares:\n  ring: {part: ring}\n"
-	told, untold := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	toldWhere(t, "no-spare", func(t *rapid.T) (string, bool) {
 		cure := rapid.SampledFrom([]string{"renew the sleeve", "renew both sleeves", "tell the engineer", "renew the ring", "measure again, then renew the worn sleeve",
 			"renew the ring of the sleeve", "renew the ring on its sleeve", "renew the ring with the sleeve in place", "do not renew the sleeve", "not renew the sleeve, renew the ring"}).Draw(t, "under")
 		listed := rapid.SampledFrom([]string{"", other, "spares:\n  sleeve: {part: sleeve}\n"}).Draw(t, "spares")
@@ -67,16 +57,8 @@ func TestWhatIsRenewedIsAmongTheSpares(t *testing.T) {
 			"  - section: On\n    steps:\n      - {step: on, do: Put it on., fit: [sleeve, ring]}\n"
 		named := slices.Contains([]string{"renew the sleeve", "renew both sleeves", "measure again, then renew the worn sleeve"}, cure)
 		want := named && listed == other && !always
-		if got := givesCode(text, "no-spare"); got != want {
-			t.Fatalf("told %v, want %v:\n%s", got, want, text)
-		}
-		if want {
-			told++
-		} else {
-			untold++
-		}
+		return text, want
 	})
-	both(t, told, untold)
 }
 
 // TestHeldReadingsBindWhatHoldsThem: a reading between parts and the steps that loosen and
@@ -164,8 +146,7 @@ func TestStatesBindWhatTheyTellOf(t *testing.T) {
 // where its step tightens that above it, whatever the words call it by.
 func TestFreeReadingsStandAboveTightening(t *testing.T) {
 	t.Parallel()
-	told, untold := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	toldWhere(t, "read-tight", func(t *rapid.T) (string, bool) {
 		with := rapid.SampledFrom([]string{"joints loose", "screws half a turn slack", "cover free", "cover screws still loose", "screws tight", "shaft turned twice", "case free"}).Draw(t, "with")
 		joint := rapid.SampledFrom([]string{"tighten: [J1]", "tighten: [J2]"}).Draw(t, "tightens")
 		above := rapid.Bool().Draw(t, "reading above")
@@ -179,14 +160,6 @@ func TestFreeReadingsStandAboveTightening(t *testing.T) {
 			"steps:\n  - section: Off\n    steps:\n      - {step: loose, do: Loosen them., loosen: [J1, J2]}\n  - section: On\n    steps:\n      - {step: left, do: Measure and tighten., " + acts + "}\n"
 		of := map[string]string{"joints loose": "J1 J2", "screws half a turn slack": "J1", "cover free": "J1", "cover screws still loose": "J1"}[with]
 		want := !above && strings.Contains(of, joint[len(joint)-3:len(joint)-1])
-		if got := givesCode(text, "read-tight"); got != want {
-			t.Fatalf("told %v, want %v:\n%s", got, want, text)
-		}
-		if want {
-			told++
-		} else {
-			untold++
-		}
+		return text, want
 	})
-	both(t, told, untold)
 }

@@ -24,6 +24,25 @@ func givesCode(text, code string) bool {
 	return false
 }
 
+// toldWhere holds a law against many definitions: each is told under a code just where it is to be,
+// and there are some of either kind.
+func toldWhere(t *testing.T, code string, draw func(*rapid.T) (text string, want bool)) {
+	t.Helper()
+	told, untold := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		text, want := draw(t)
+		if got := givesCode(text, code); got != want {
+			t.Fatalf("told %v, want %v:\n%s", got, want, text)
+		}
+		if want {
+			told++
+		} else {
+			untold++
+		}
+	})
+	both(t, told, untold)
+}
+
 // both sees that a property met cases in which the law was told and in which it was not.
 func both(t *testing.T, told, untold int) {
 	t.Helper()
@@ -37,8 +56,7 @@ func both(t *testing.T, told, untold int) {
 // is back when it is set.
 func TestReadingsAreSetWhileWhatCoversThemIsOff(t *testing.T) {
 	t.Parallel()
-	told, untold := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	toldWhere(t, "covered", func(t *rapid.T) (string, bool) {
 		n := rapid.IntRange(1, 4).Draw(t, "covers")
 		off := rapid.IntRange(0, n).Draw(t, "covers off when it is found")
 		back := rapid.IntRange(0, n).Draw(t, "covers back when it is set")
@@ -72,16 +90,8 @@ func TestReadingsAreSetWhileWhatCoversThemIsOff(t *testing.T) {
 			}
 		}
 		want := off+back > n
-		if got := givesCode(text, "covered"); got != want {
-			t.Fatalf("told %v, want %v:\n%s", got, want, text)
-		}
-		if want {
-			told++
-		} else {
-			untold++
-		}
+		return text, want
 	})
-	both(t, told, untold)
 }
 
 // TestReadingsAreTakenInTheirState: a bore that is read with its cap bolted down is told
@@ -89,8 +99,7 @@ func TestReadingsAreSetWhileWhatCoversThemIsOff(t *testing.T) {
 // and tightened, is as told.
 func TestReadingsAreTakenInTheirState(t *testing.T) {
 	t.Parallel()
-	told, untold := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	toldWhere(t, "not-as-told", func(t *rapid.T) (string, bool) {
 		how := rapid.SampledFrom([]string{"on", "off", "for now", "for now and tight"}).Draw(t, "the cap")
 		words := rapid.SampledFrom([]string{"cap bolted down, 20 °C", "at 20 °C, the cap is tight", "20 °C"}).Draw(t, "with")
 		cap, bore := "      - {step: cap, do: Take the cap off., remove: [bolt, cap], into: C1}\n", "      - {step: bore, do: Read it., %smeasure: [D1]%s}\n"
@@ -111,16 +120,8 @@ func TestReadingsAreTakenInTheirState(t *testing.T) {
 			"dimensions:\n  D1: {what: Bore, kind: bore, of: {housing: bore}, with: \"" + words + "\", by: gauge, nominal: 160.000 mm, found: record to 0.001 mm}\n" +
 			"steps:\n  - section: Open\n    steps:\n" + steps
 		want := strings.Contains(words, "cap") && (how == "off" || how == "for now")
-		if got := givesCode(text, "not-as-told"); got != want {
-			t.Fatalf("told %v, want %v:\n%s", got, want, text)
-		}
-		if want {
-			told++
-		} else {
-			untold++
-		}
+		return text, want
 	})
-	both(t, told, untold)
 }
 
 // TestLoadsAreBookedWhereTheyAreTakenUp: of a load that comes down in two steps, the opening
@@ -166,8 +167,7 @@ func TestLoadsAreBookedWhereTheyAreTakenUp(t *testing.T) {
 // them, by its key or its words, whatever other permits stand beside it.
 func TestPermitIsThatOfTheWork(t *testing.T) {
 	t.Parallel()
-	told, untold := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	toldWhere(t, "no-permit", func(t *rapid.T) (string, bool) {
 		work := rapid.SampledFrom([]string{"hot-work", "confined-space"}).Draw(t, "work")
 		own := map[string][]string{"hot-work": {"Hot work permit", "Permit for fire and flame"}, "confined-space": {"Entry permit", "Permit for confined spaces"}}
 		var permits, keys []string
@@ -181,14 +181,6 @@ func TestPermitIsThatOfTheWork(t *testing.T) {
 		if len(keys) == 0 {
 			text = lawHead + "steps:\n  - {step: a, do: Do it., caution: [" + work + "]}\n"
 		}
-		if got := givesCode(text, "no-permit"); got != want {
-			t.Fatalf("told %v, want %v:\n%s", got, want, text)
-		}
-		if want {
-			told++
-		} else {
-			untold++
-		}
+		return text, want
 	})
-	both(t, told, untold)
 }
