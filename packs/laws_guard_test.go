@@ -61,7 +61,7 @@ func drawOrder(t *rapid.T) []string {
 func TestLocksComeOffWhenAllIsClosed(t *testing.T) {
 	t.Parallel()
 	silent, spoken := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	inOrder := func(t *rapid.T) {
 		order := drawOrder(t)
 		open, guard, uncounted := map[string]bool{}, false, false
 		unlocked, worked, still := false, false, false // still: nothing was moved since the lock came off
@@ -122,7 +122,10 @@ func TestLocksComeOffWhenAllIsClosed(t *testing.T) {
 		} else {
 			spoken++
 		}
-	})
+	}
+	for range 4 { // few orders are in order: of a hundred there were once but two
+		rapid.Check(t, inOrder)
+	}
 	if silent < 3 || spoken < 20 {
 		t.Errorf("%d orders were in order and %d not: too few", silent, spoken)
 	}
