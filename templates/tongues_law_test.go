@@ -3,6 +3,7 @@ package templates_test
 import (
 	"os"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 	"unicode"
@@ -52,6 +53,11 @@ func settings() []setting {
 	return out
 }
 
+// foreign are the settings in one language alone that is not English.
+func foreign() []setting {
+	return slices.DeleteFunc(settings(), func(x setting) bool { return x.second != "" || x.lang == "en" })
+}
+
 // On paper of every language, with a second or without, everything has its room and lies on
 // its page. In a language with a decimal comma no number that the program writes has a
 // point; in English none has a comma. Codes, numbers of steps, revisions and what an author
@@ -60,7 +66,7 @@ func TestPaperOfEveryLanguage(t *testing.T) {
 	t.Parallel()
 	for _, x := range settings() {
 		name := x.starter + " in " + x.lang + " " + x.second + " on " + x.paper.Name
-		j, pack, problems := composeIn(t, x.starter, x.lang, x.second, x.paper)
+		j, pack, problems := composeIn(t, x)
 		for _, p := range problems {
 			t.Errorf("%s: %s [%s]", name, p.Message, p.Code)
 		}
@@ -141,13 +147,13 @@ func TestNothingStaysEnglish(t *testing.T) {
 		return strings.Join(strings.Fields(strings.NewReplacer("\\", " ", "\"", " ", "'", " ", "\u00a0", " ").Replace(s)), " ")
 	}
 	told := map[string]bool{}
-	for i, st := range starterFiles {
-		lang := words.Languages()[1+i]
+	for _, x := range foreign() {
+		st, lang := x.starter, x.lang
 		w, err := words.In(lang)
 		if err != nil {
 			t.Fatal(err)
 		}
-		j, pack, _ := composeIn(t, st, lang, "", layout.A4)
+		j, pack, _ := composeIn(t, x)
 		page := map[string]*strings.Builder{}
 		eachTextOf(pack, func(f layout.Frame, text string) {
 			if page[f.Sheet] == nil {
@@ -191,13 +197,13 @@ func TestWordsOfThePageAreOfItsLanguage(t *testing.T) {
 	split := func(text string) []string {
 		return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) })
 	}
-	for i, st := range starterFiles {
-		lang := words.Languages()[1+(i+1)%4]
+	for _, x := range foreign() {
+		st, lang := x.starter, x.lang
 		w, err := words.In(lang)
 		if err != nil {
 			t.Fatal(err)
 		}
-		j, pack, _ := composeIn(t, st, lang, "", layout.A4)
+		j, pack, _ := composeIn(t, x)
 		own := map[string]bool{}
 		for _, text := range append(ownTexts(j), textsOf(w)...) {
 			for _, x := range split(text) {
@@ -228,18 +234,24 @@ func TestWordsOfThePageAreOfItsLanguage(t *testing.T) {
 // were none.
 func TestPageNumbersAreLinksInEveryLanguage(t *testing.T) {
 	t.Parallel()
-	links := func(lang string) int {
-		_, pack, _ := composeIn(t, "exhaust-fan.yaml", lang, "", layout.A4)
+	links := map[string]int{}
+	for _, x := range settings() {
+		if x.starter != "exhaust-fan.yaml" {
+			continue
+		}
+		_, pack, _ := composeIn(t, x)
 		n := 0
 		for _, f := range pack.Pages.Pages {
 			n += len(f.Links)
 		}
-		return n
+		links[x.lang] = n
 	}
-	english := links("en")
-	for _, lang := range words.Languages()[1:] {
-		if n := links(lang); n < english*9/10 {
-			t.Errorf("%s: %d pages are links, in English %d", lang, n, english)
+	for lang, n := range links {
+		if n < links["en"]*9/10 {
+			t.Errorf("%s: %d pages are links, in English %d", lang, n, links["en"])
 		}
+	}
+	if !testing.Short() && (len(links) != len(words.Languages()) || links["en"] == 0) {
+		t.Errorf("links in %v", links)
 	}
 }

@@ -24,29 +24,39 @@ var starterFiles = []string{"storm-pump.yaml", "exhaust-fan.yaml", "bevel-gearbo
 // loadIn loads a starter in a language, once for all tests.
 func loadIn(t *testing.T, starter, lang string) *job.Job {
 	t.Helper()
-	key := starter + " " + lang
-	once, _ := loaded.LoadOrStore(key, sync.OnceValue(func() *job.Job {
+	once, _ := loaded.LoadOrStore(starter+" "+lang, sync.OnceValue(func() *job.Job {
 		j, problems := packs.Load(os.DirFS("../packs/starters"), packs.Inputs{Definition: starter, Language: lang})
 		if problems.Errors() > 0 {
-			t.Fatal(problems)
+			panic(starter + " in " + lang + ": " + problems.Error())
 		}
 		return j
 	}))
 	return once.(func() *job.Job)()
 }
 
-var loaded sync.Map
+var loaded, composed sync.Map // what is made once, by the names of what it is made from
 
-// composeIn sets a starter on paper, with a second language where one is named.
-func composeIn(t *testing.T, starter, lang, second string, paper layout.Paper) (*job.Job, *templates.Pack, source.Problems) {
+// A composing is a pack with what does not fit.
+type composing struct {
+	pack     *templates.Pack
+	problems source.Problems
+}
+
+// composeIn sets a starter on paper, with a second language where one is named, once for
+// all tests, which must not change it.
+func composeIn(t *testing.T, x setting) (*job.Job, *templates.Pack, source.Problems) {
 	t.Helper()
-	o := templates.Options{Paper: paper}
-	if second != "" {
-		o.Second = loadIn(t, starter, second)
-	}
-	j := loadIn(t, starter, lang)
-	pack, problems := templates.Compose(j, o, pdf.NewFaces(), nil)
-	return j, pack, problems
+	j := loadIn(t, x.starter, x.lang)
+	once, _ := composed.LoadOrStore(x, sync.OnceValue(func() composing {
+		o := templates.Options{Paper: x.paper}
+		if x.second != "" {
+			o.Second = loadIn(t, x.starter, x.second)
+		}
+		pack, problems := templates.Compose(j, o, pdf.NewFaces(), nil)
+		return composing{pack, problems}
+	}))
+	made := once.(func() composing)()
+	return j, made.pack, made.problems
 }
 
 // eachTextOf goes through the texts of all pages and tags.

@@ -85,7 +85,7 @@ func axisOf(t *testing.T, name string, numbers, lines []float64) readAxis {
 func TestHeatChartShowsWhatWasComputed(t *testing.T) {
 	t.Parallel()
 	charts, ceilings := 0, 0
-	for _, x := range drawnHeats("field") {
+	for _, x := range drawnHeats(t, "field") {
 		charts++
 		p := x.heat.Pull.Plan
 		along, up := axes(t, x)

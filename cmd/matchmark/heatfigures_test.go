@@ -1,20 +1,16 @@
 package main
 
 import (
-	"fmt"
 	"math"
 	"os"
 	"regexp"
 	"strconv"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/templates"
 )
@@ -80,22 +76,7 @@ func checkHeatFigures(t interface{ Errorf(string, ...any) }, where string, all [
 	n := 0
 	for _, a := range heatAmounts(heatConstants.ReplaceAllString(sheet, "")) {
 		n++
-		good, near := false, ""
-		for _, x := range known[a.unit] {
-			off, slack := a.value-x.value, 1e-9*math.Abs(x.value)+1e-7
-			if math.Abs(off) > a.step+slack {
-				continue
-			}
-			near += fmt.Sprintf(" %s %.6f", x.path, x.value)
-			switch x.side {
-			case atLeast:
-				good = good || off >= -slack
-			case atMost:
-				good = good || off <= slack
-			default:
-				good = good || math.Abs(off) <= a.step/2+slack
-			}
-		}
+		good, near := standsFor(a, known[a.unit])
 		if !good {
 			t.Errorf("%s: %s is printed as %s for%s", where, h.Mark, a.text, near)
 		}
@@ -133,25 +114,21 @@ func TestHeatFiguresOfTheProject(t *testing.T) {
 	longTest(t)
 	t.Parallel()
 	n := 0
-	for _, f := range heatFiles(t) {
+	for _, f := range ownWith(t, 6, "heats") {
 		data, err := os.ReadFile(f)
 		if err != nil {
 			t.Fatal(err)
 		}
-		n += checkHeatsOf(t, f, string(data), pdf.NewFaces())
+		jb, pack := composedFile(t, f, templates.Options{Paper: layout.Letter})
+		n += checkHeatsOf(t, f, string(data), jb, pack)
 	}
 	if n < 300 {
 		t.Errorf("only %d amounts were looked at", n)
 	}
 }
 
-// checkHeatsOf composes a definition and looks at the figures of its heats.
-func checkHeatsOf(t interface{ Errorf(string, ...any) }, where, text string, faces *pdf.Faces) int {
-	jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
-	pack, misfits := templates.Compose(jb, templates.Options{Paper: layout.Letter, Draft: problems.Errors() > 0}, faces, problems)
-	if len(misfits) > 0 {
-		t.Errorf("%s: %v", where, misfits)
-	}
+// checkHeatsOf looks at the figures of the heats of a definition on paper.
+func checkHeatsOf(t interface{ Errorf(string, ...any) }, where, text string, jb *job.Job, pack *templates.Pack) int {
 	n := 0
 	for _, h := range jb.Heats {
 		if withoutHoles(h) {
@@ -166,11 +143,14 @@ func checkHeatsOf(t interface{ Errorf(string, ...any) }, where, text string, fac
 func TestHeatFiguresOfAnyHeat(t *testing.T) {
 	longTest(t)
 	t.Parallel()
-	faces := pdf.NewFaces()
 	seen := 0
 	rapid.Check(t, func(t *rapid.T) {
 		text := drawnHeat(t)
-		seen += checkHeatsOf(t, text, text, faces)
+		d := drafted(text, layout.Letter)
+		if len(d.misfits) > 0 {
+			t.Errorf("%s: %v", text, d.misfits)
+		}
+		seen += checkHeatsOf(t, text, text, d.jb, d.pack)
 	})
 	if seen < 1000 {
 		t.Errorf("only %d amounts were looked at", seen)

@@ -7,7 +7,6 @@ import (
 	"path/filepath"
 	"strconv"
 	"strings"
-	"sync"
 	"testing"
 	"testing/fstest"
 
@@ -27,41 +26,22 @@ type heatPaper struct {
 	page layout.Frame
 }
 
-// heatsOnPaper composes every definition that has heats, on both papers, once for
-// all tests: a heat with each of its pages.
-var heatsOnPaper = sync.OnceValue(func() []heatPaper {
+// drawnHeats are the heats of every definition that has some, on both papers, each with
+// the page on which a line of its drawings stands: the shaft of the section, the field of
+// the chart.
+func drawnHeats(t *testing.T, line string) []heatPaper {
+	t.Helper()
 	var out []heatPaper
-	for _, dir := range []string{startersDir, filepath.Join(testdata, "good")} {
-		files, _ := filepath.Glob(filepath.Join(dir, "*.yaml"))
-		for _, f := range files {
-			base := filepath.Base(f)
-			data, err := os.ReadFile(f)
-			if err != nil || !strings.Contains(string(data), "\nheats:") {
-				continue
-			}
-			jb, _ := packs.Load(os.DirFS(dir), packs.Inputs{Definition: base})
-			for _, paper := range papers {
-				pack, _ := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-				for _, p := range pack.Pages.BySheet() {
-					for _, h := range jb.Heats {
-						if p.Sheet == "heats" {
-							out = append(out, heatPaper{base + " " + paper.Name + " " + h.Mark, h, p})
-						}
+	for _, f := range ownWith(t, 6, "heats") {
+		for _, paper := range papers {
+			jb, pack := composedFile(t, f, templates.Options{Paper: paper})
+			for _, p := range pack.Pages.BySheet() {
+				for _, h := range jb.Heats {
+					if p.Sheet == "heats" && len(withRole(p, h, line)) > 0 {
+						out = append(out, heatPaper{filepath.Base(f) + " " + paper.Name + " " + h.Mark, h, p})
 					}
 				}
 			}
-		}
-	}
-	return out
-})
-
-// drawnHeats are the heats with the page on which a line of their drawings stands:
-// the shaft of the section, the field of the chart.
-func drawnHeats(line string) []heatPaper {
-	var out []heatPaper
-	for _, x := range heatsOnPaper() {
-		if len(withRole(x.page, x.heat, line)) > 0 {
-			out = append(out, x)
 		}
 	}
 	return out
@@ -104,7 +84,7 @@ func spanOf(lines ...[]layout.Point) (left, right, top, bottom float64) {
 func TestHeatSectionIsToScale(t *testing.T) {
 	t.Parallel()
 	neighbours := 0
-	all := drawnHeats("shaft")
+	all := drawnHeats(t, "shaft")
 	for _, x := range all {
 		h := x.heat
 		hub := withRole(x.page, h, "hub")

@@ -2,40 +2,11 @@ package main
 
 import (
 	"math"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/packs/job"
-	"matchmark/templates"
 )
-
-// goodPack loads and composes a definition of testdata/good.
-func goodPack(t *testing.T, name string, paper layout.Paper, gloves bool) (*job.Job, *templates.Pack) {
-	t.Helper()
-	files := os.DirFS(filepath.Join(testdata, "good"))
-	in := packs.Inputs{Definition: name}
-	base := strings.TrimSuffix(name, ".yaml")
-	if exists(files, base+".job.yaml") {
-		in.Job = base + ".job.yaml"
-	}
-	if exists(files, base+".site.yaml") {
-		in.Site = base + ".site.yaml"
-	}
-	jb, problems := packs.Load(files, in)
-	if len(problems) > 0 {
-		t.Fatalf("%s: %v", name, problems)
-	}
-	pack, misfits := templates.Compose(jb, templates.Options{Paper: paper, Pen: layout.Pen{Gloves: gloves}}, pdf.NewFaces(), nil)
-	if len(misfits) > 0 {
-		t.Fatalf("%s on %s: %v", name, paper.Name, misfits)
-	}
-	return jb, pack
-}
 
 // TestGoodOnPaper sees that every page of every good definition keeps the sizes of
 // boxes, on both papers, for bare hands and for gloves.
