@@ -11,7 +11,7 @@ type tried struct {
 	tables   map[*job.Dim][]layout.Block
 	boxes    map[boxesKey][]layout.Block
 	texts    map[bool]headText // of heads, with the limit or without
-	heads    map[headKey]layout.Block
+	heads    map[headKey]sized
 	limits   map[headKey][]layout.Block
 	ends     map[headKey][]layout.Block // boxes for limits that are worked out
 	verdicts map[verdictKey][]layout.Block
@@ -63,7 +63,7 @@ type handSet struct{ parts, items []layout.Block }
 
 func newTried() tried {
 	return tried{
-		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, texts: map[bool]headText{}, heads: map[headKey]layout.Block{},
+		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, texts: map[bool]headText{}, heads: map[headKey]sized{},
 		limits: map[headKey][]layout.Block{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
 		byHand: map[boxesKey]handSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[rowsKey]sized{},
 		lists: map[rowsKey][]sized{}, placed: map[placedKey][]placeRow{}, ways: map[bool][]way{},
