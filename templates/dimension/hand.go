@@ -36,6 +36,7 @@ const tallest layout.Mm = 165
 // whichever takes less height. What is too tall for one frame goes on in a second,
 // between two sums.
 func (k content) handContents() []layout.Block {
+	defer k.share()()
 	least := k.handFrames()
 	if !k.back && len(workOf(k.entries[0].sides).Limits) == 0 {
 		return least // it has no boxes beside those of the sums
@@ -195,7 +196,7 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 	s := sides[min(1, len(sides)-1)]
 	switch {
 	case d.Shims != nil:
-		rows, last := shimBoxes(c, d, sides, width)
+		rows, last := k.shimBoxes(d, sides, width)
 		if !last.Empty() {
 			items = append(items, last)
 		}
