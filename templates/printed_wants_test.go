@@ -92,6 +92,9 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 	if st.Missed != "" {
 		own("easily missed: "+st.Missed, "what is easily missed")
 	}
+	for _, x := range st.Seen {
+		own("seen: "+x.What, "what is seen to be so")
+	}
 	own(st.Note, "the remark") // was read and printed nowhere
 	own(st.Check, "who checks as well")
 	own(strings.TrimRight(st.OnHook, ". "), "what it hangs on")
