@@ -19,7 +19,12 @@ type Block struct {
 }
 
 // Parting is one way to set a block on two pages: what ends the one and what begins the next.
-type Parting struct{ Upper, Lower Block }
+type Parting struct {
+	Upper, Lower Block
+	// Apart says that the two are things of their own, which stand beside each other where
+	// they are on one page: to part them costs nothing.
+	Apart bool
+}
 
 // Anchor is a named height in a block; Paginate tells the page it comes to.
 type Anchor struct {

@@ -246,10 +246,7 @@ func (c *composer) sheets() []layout.Sheet {
 		title := k.title(c.W)
 		c.own = layout.Sheet{
 			Name: k.name, Title: title, Follows: follows,
-			Head: func(page, total int) layout.Block {
-				return c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
-			},
-			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
+			Head: c.headOf(k, title), Foot: c.footOf(k),
 			Landscape: landscape[k.name],
 		}
 		pieces := k.flow(c)
