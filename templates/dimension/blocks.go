@@ -11,22 +11,14 @@ import (
 
 // Blocks are the readings that a step takes, those of one dimension at like places in one
 // block. The box for why readings were not taken stands in the last block where that takes
-// no height; else, unless the step has that box elsewhere, where it takes the least: in the
+// no height; else elsewhere, if the step has a place for it; or where it takes the least: in the
 // last block, or in a row that says once which were not taken. row says that it stands there.
 func Blocks(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref, elsewhere bool) (out []layout.Block, row bool) {
-	written := Written(ds, kind)
-	plain, within := blocks(c, ds, kind, reasonOf(c, written, at))
-	if free(plain, within) {
-		return within, false
+	out, place := blocks(c, setOf{ds, kind, at, elsewhere})
+	if place != inRow {
+		return out, false
 	}
-	if len(written) == 0 || elsewhere {
-		return plain, false
-	}
-	last := notTaken(c, written, at, c.Span-block.NumberWidth).Pad(2, 0, 0, 0).At(block.NumberWidth, 0)
-	if len(within) > 0 && heightOf(within) < heightOf(plain)+last.H-rowSaves {
-		return within, false
-	}
-	return append(plain, last), true
+	return append(out, reasonRow(c, Written(ds, kind), at)), true
 }
 
 // Written are the readings that have boxes at the step.
@@ -47,47 +39,75 @@ func heightOf(bs []layout.Block) (h layout.Mm) {
 	return h
 }
 
-// A setKey tells which blocks are set: a step takes readings in one order only.
+// A setOf tells which blocks are set.
+type setOf struct {
+	ds        []*job.Dim
+	kind      Kind
+	at        layout.Ref
+	elsewhere bool // the step has another place for the box for the reason
+}
+
+// A setKey is all that blocks hang on: a step takes readings in one order only.
 type setKey struct {
 	first, last *job.Dim
 	n           int
 	kind        Kind
-	reason      reason
+	at          layout.Ref
+	elsewhere   bool
 	span        layout.Mm
 }
 
-// blocks are the blocks of readings, and the same with the box for the reason in the last of
-// them, if there is one. They are asked for several times while a step is set, and set once.
-func blocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) (plain, within []layout.Block) {
-	if len(ds) == 0 {
-		return nil, nil
+// blocks are the blocks of readings as they are printed, and where the box for the reason
+// stands. They are asked for several times while a step is set, and set once.
+func blocks(c *block.Composer, s setOf) ([]layout.Block, place) {
+	if len(s.ds) == 0 {
+		return nil, noPlace
 	}
-	const ofWithin = 1 // Once keeps one list of pieces: this gap tells those with the box apart
-	key := setKey{ds[0], ds[len(ds)-1], len(ds), kind, why, c.Span}
-	for _, p := range c.Once(key, func() []layout.Piece {
-		var pieces []layout.Piece
-		plain, within := setBlocks(c, ds, kind, why)
-		for _, b := range plain {
-			pieces = append(pieces, layout.Piece{Block: b})
+	key := setKey{s.ds[0], s.ds[len(s.ds)-1], len(s.ds), s.kind, s.at, s.elsewhere, c.Span}
+	pieces := c.Once(key, func() (out []layout.Piece) {
+		set, where := setBlocks(c, s)
+		for _, b := range set {
+			out = append(out, layout.Piece{Block: b})
 		}
-		for _, b := range within {
-			pieces = append(pieces, layout.Piece{Block: b, Gap: ofWithin})
-		}
-		return pieces
-	}) {
-		if p.Gap == ofWithin {
-			within = append(within, p.Block)
-		} else {
-			plain = append(plain, p.Block)
-		}
+		return append(out, layout.Piece{Level: int(where)}) // Once keeps nothing but pieces
+	})
+	n := len(pieces) - 1
+	out := make([]layout.Block, n)
+	for i, p := range pieces[:n] {
+		out[i] = p.Block
 	}
-	return plain, within
+	return out, place(pieces[n].Level)
 }
 
 // setBlocks sets the blocks of readings without the box for the reason and, if there is
-// one, with it.
-func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) (plain, within []layout.Block) {
-	var frames, with []frameOf
+// one, with it, and takes those that are printed.
+func setBlocks(c *block.Composer, s setOf) ([]layout.Block, place) {
+	written := Written(s.ds, s.kind)
+	why := reasonOf(c, written, s.at)
+	frames, with := frames(c, s, why)
+	plain, shares, part := paired(frames, c.Span, nil)
+	if why != (reason{}) {
+		within, _, partWithin := paired(with, c.Span, shares)
+		lower := len(within) > 0 && heightOf(within) < heightOf(plain)+reasonRow(c, written, s.at).H-rowSaves
+		if free(plain, within) || lower && !s.elsewhere {
+			partWithin()
+			return within, inBlocks
+		}
+	}
+	part()
+	switch {
+	case len(written) == 0:
+		return plain, noPlace
+	case s.elsewhere:
+		return plain, elsewhere
+	}
+	return plain, inRow
+}
+
+// frames are the frames of readings; within has the box for the reason, if there is one, in the
+// last of them.
+func frames(c *block.Composer, s setOf, why reason) (plain, within []frameOf) {
+	ds, kind := s.ds, s.kind
 	last := 0 // the last that has boxes
 	for i, d := range ds {
 		if !onlyLine(d, kind) {
@@ -99,7 +119,7 @@ func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) (plain, 
 		if onlyLine(d, kind) {
 			line := lineOf(c, d, kind)
 			frame := frameOf{whole: []layout.Block{line}, height: line.H + 1}
-			frames, with = append(frames, frame), append(with, frame)
+			plain, within = append(plain, frame), append(within, frame)
 			i++
 			continue
 		}
@@ -113,22 +133,13 @@ func setBlocks(c *block.Composer, ds []*job.Dim, kind Kind, why reason) (plain, 
 			k.note = lastChanceNote(c, d)
 		}
 		own := k.frames(kind)
-		frames = append(frames, own...)
+		plain = append(plain, own...)
 		if n > last && why != (reason{}) {
 			k.reason = why
 			own = k.frames(kind)
 		}
-		with = append(with, own...)
+		within = append(within, own...)
 		i = n
-	}
-	plain, shares, part := paired(frames, c.Span, nil)
-	if why != (reason{}) {
-		var parted func()
-		within, _, parted = paired(with, c.Span, shares)
-		parted()
-	}
-	if !free(plain, within) {
-		part() // else it is not printed
 	}
 	return plain, within
 }

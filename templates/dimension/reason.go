@@ -48,11 +48,26 @@ func misfitsOf(bs []layout.Block) (n int) {
 	return n
 }
 
-// AsksReason reports whether the readings of a step need a box for why they were not taken
-// outside of their blocks.
+// A place is where the box for the reason stands.
+type place int
+
+const (
+	noPlace   place = iota // nothing is written
+	inBlocks               // in the last block
+	inRow                  // in a row below the blocks
+	elsewhere              // where the step has a place for it
+)
+
+// AsksReason reports whether the readings of a step need the place that it has for the box for
+// why they were not taken.
 func AsksReason(c *block.Composer, ds []*job.Dim, kind Kind, at layout.Ref) bool {
-	written := Written(ds, kind)
-	return len(written) > 0 && !free(blocks(c, ds, kind, reasonOf(c, written, at)))
+	_, where := blocks(c, setOf{ds, kind, at, true})
+	return where == elsewhere
+}
+
+// reasonRow is the row below the blocks of a step for why readings were not taken.
+func reasonRow(c *block.Composer, written []*job.Dim, at layout.Ref) layout.Block {
+	return notTaken(c, written, at, c.Span-block.NumberWidth).Pad(2, 0, 0, 0).At(block.NumberWidth, 0)
 }
 
 // leastReason is the least width of the box for the reason: that of its caption, if that is

@@ -226,19 +226,27 @@ func inRow(rs []run) int {
 // one was not taken.
 const fewReadings = 4
 
-// reasonInRow reports whether the row of a step has the box for readings not taken: below
-// initials and time, where nothing else stands.
-func reasonInRow(c *block.Composer, st *job.Step) bool {
-	if st.Check != "" || st.Photo {
-		return false
+// reasonHasRoom reports whether the row of a step has room for the box for readings not taken:
+// below initials and time, where nothing else stands.
+func reasonHasRoom(st *job.Step) bool {
+	n := 0
+	for _, r := range readingsOf(st) {
+		n += len(dimension.Written(r.dims, r.kind))
 	}
-	n, asks := 0, false
-	for _, x := range []struct {
-		dims []*job.Dim
-		kind dimension.Kind
-	}{{st.Measure, dimension.Found}, {st.Set, dimension.Left}, {st.Recall, dimension.Recall}} {
-		n += len(dimension.Written(x.dims, x.kind))
-		asks = asks || dimension.AsksReason(c, x.dims, x.kind, st.At)
-	}
-	return asks && n <= fewReadings
+	return st.Check == "" && !st.Photo && n <= fewReadings
+}
+
+// asksReason reports whether readings of a step need that room.
+func asksReason(c *block.Composer, st *job.Step) bool {
+	return slices.ContainsFunc(readingsOf(st), func(r readings) bool { return dimension.AsksReason(c, r.dims, r.kind, st.At) })
+}
+
+// readings are those that a step takes at one of their uses.
+type readings struct {
+	dims []*job.Dim
+	kind dimension.Kind
+}
+
+func readingsOf(st *job.Step) []readings {
+	return []readings{{st.Measure, dimension.Found}, {st.Set, dimension.Left}, {st.Recall, dimension.Recall}}
 }

@@ -19,7 +19,8 @@ type together struct {
 	// common are the parts of the small line that are true at all places.
 	common []string
 	half   bool // in half the width
-	reason bool // the head has the box for readings not taken
+	room   bool // the head has room for the box for readings not taken
+	reason bool // it has that box
 }
 
 // InOne sets one step at several places below one head. The groups of its pieces are
@@ -31,7 +32,8 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 			t.common = append(t.common, x)
 		}
 	}
-	t.reason = t.reasonInHead()
+	t.room = t.reasonHasRoom()
+	t.reason = t.room && t.asksReason()
 	out := t.head()
 	for i := range out {
 		out[i].KeepNext = true
@@ -131,7 +133,7 @@ func (t *together) acts() []layout.Piece {
 // reason that one of them is empty, rather than that there is a page more; never between a
 // reading and what takes it away for good.
 func (t *together) readingPieces(kind dimension.Kind, dims []*job.Dim) []layout.Piece {
-	blocks, row := dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, t.reason)
+	blocks, row := dimension.Blocks(t.Composer, dims, kind, t.steps[0].At, t.room)
 	out := runPieces(t.Composer, run{blocks: blocks, reason: row})
 	gone := kind == dimension.Found && lost(dims)
 	for i := range out {

@@ -77,17 +77,23 @@ func (t *together) eachTold() []string {
 	return out
 }
 
-// reasonInHead reports whether the head has the box for readings not taken: of few readings
-// that have no room for it beside them.
-func (t *together) reasonInHead() bool {
-	n, asks := 0, false
+// reasonHasRoom reports whether the head has room for the box for readings not taken: of few
+// readings.
+func (t *together) reasonHasRoom() bool {
+	n := 0
 	for _, v := range t.steps[0].VerbOrder() {
-		if kind, dims := t.readings(v); len(dims) > 0 {
-			n += len(dimension.Written(dims, kind))
-			asks = asks || dimension.AsksReason(t.Composer, dims, kind, t.steps[0].At)
-		}
+		kind, dims := t.readings(v)
+		n += len(dimension.Written(dims, kind))
 	}
-	return asks && n <= fewReadings
+	return n <= fewReadings
+}
+
+// asksReason reports whether readings have no room for it beside them.
+func (t *together) asksReason() bool {
+	return slices.ContainsFunc(t.steps[0].VerbOrder(), func(v job.Verb) bool {
+		kind, dims := t.readings(v)
+		return dimension.AsksReason(t.Composer, dims, kind, t.steps[0].At)
+	})
 }
 
 // missed is what is easily missed at a step.

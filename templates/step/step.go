@@ -47,8 +47,9 @@ func Height(ps []layout.Piece) layout.Mm {
 // which they are done, what must be empty, hold.
 func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	out := notesAbove(c, notesOf(st))
-	reason := reasonInRow(c, st)
-	rs := runs(c, st, reason)
+	room := reasonHasRoom(st)
+	reason := room && asksReason(c, st)
+	rs := runs(c, st, room)
 	n := inRow(rs)
 	row := len(out)
 	head, below := stepRow(c, st, rs[:n], reason)
