@@ -233,6 +233,10 @@ func (b Block) Fill(w, h Mm, across, down float64) Block {
 
 // Tagged puts the ref on every item and misfit of the block that has none yet.
 func (b Block) Tagged(ref Ref) Block {
+	if ref == nil {
+		b.Misfits, b.Partings = slices.Clip(b.Misfits), nil
+		return b
+	}
 	out := Block{W: b.W, H: b.H, Base: b.Base, Anchors: b.Anchors, Misfits: slices.Clone(b.Misfits)}
 	out.ink = b.ink.changed(func(items []Item) {
 		for i := range items {

@@ -183,7 +183,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		return pages
 	})
 	c.PutPages(set)
-	c.Later = nil
+	c.Later, c.Kept = nil, nil // what was set lies on the pages: tags are set later, and need none of it
 	pack := &Pack{Pages: c.doc(set.Frames, folded(set.Outline))}
 	c.link(pack.Pages.Pages)
 	// Tags have one size, and are written on at a bench: their boxes do not grow
