@@ -8,11 +8,11 @@ type Paper struct {
 }
 
 // The papers of the pack. The wide left margin is for the binder: two holes at
-// 12 mm from the edge (ISO 838) stay clear; 5 mm above and below is more than the sixth of an
+// 12 mm from the edge (ISO 838) stay clear; 4.5 mm above and below is more than the sixth of an
 // inch that office printers leave white (common practice, no source). Boxes have the same size on both.
 var (
-	A4     = Paper{Name: "a4", W: 210, H: 297, Left: 20, Right: 10, Top: 5, Bottom: 5}
-	Letter = Paper{Name: "letter", W: 215.9, H: 279.4, Left: 20, Right: 10, Top: 5, Bottom: 5}
+	A4     = Paper{Name: "a4", W: 210, H: 297, Left: 20, Right: 10, Top: 4.5, Bottom: 4.5}
+	Letter = Paper{Name: "letter", W: 215.9, H: 279.4, Left: 20, Right: 10, Top: 4.5, Bottom: 4.5}
 )
 
 // Inner is the room within the margins.

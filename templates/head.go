@@ -12,12 +12,12 @@ const (
 	plateH     layout.Mm = 10.4 // beside machine and job in two lines
 	linePlateH layout.Mm = 6.2  // in one line with them
 	titlesH    layout.Mm = 21   // the most that machine and job may take in the head
-	runningH   layout.Mm = 5.4  // the line for the section that goes on
+	runningH   layout.Mm = 5.2  // the line for the section that goes on
 )
 
 // underHead is from the last line of the head down to the flow: the rule, the room above
 // it and that below it.
-const underHead, ruleGap layout.Mm = 1.6, 0.4
+const underHead, ruleGap layout.Mm = 1.3, 0.35
 
 // headOf makes the heads of a sheet, with the code of the page where it lies across.
 func (c *composer) headOf(k kind, title string) func(page, total int) layout.Block {

@@ -13,7 +13,7 @@ import (
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {50, 52},
 	"exhaust-fan.yaml":   {19, 21},
-	"storm-pump.yaml":    {62, 67},
+	"storm-pump.yaml":    {62, 66},
 	"triplex-pump.yaml":  {52, 56},
 }
 
@@ -30,7 +30,7 @@ var mostListed = map[string][2]float64{
 var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {26, 26},
 	"exhaust-fan.yaml":   {10, 10},
-	"storm-pump.yaml":    {31, 33},
+	"storm-pump.yaml":    {31, 32},
 	"triplex-pump.yaml":  {30, 33},
 }
 
@@ -38,14 +38,14 @@ var mostWork = map[string][2]int{
 // a page make at least 6 and 7 of them in the bevel gearbox, none in the fan, 7 in the storm
 // pump, 7 and 8 in the triplex pump, however many pages are taken.
 var mostParted = map[string][2]int{
-	"bevel-gearbox.yaml": {8, 12},
+	"bevel-gearbox.yaml": {8, 10},
 	"exhaust-fan.yaml":   {2, 1},
-	"storm-pump.yaml":    {10, 10},
-	"triplex-pump.yaml":  {13, 10},
+	"storm-pump.yaml":    {9, 10},
+	"triplex-pump.yaml":  {12, 9},
 }
 
 // leastFull is how full the pages of work are at the least, in per cent.
-const leastFull = 85
+const leastFull = 84
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held

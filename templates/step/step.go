@@ -26,7 +26,7 @@ func ContinuedLine(c *block.Composer, st *job.Step, line Running) *layout.Block 
 		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: p, Style: layout.SubBold, Deco: layout.Boxed})
 	}
 	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); line.Taken+textGap+one.W <= line.Right {
-		beside := layout.Overlay(one.Fill(one.W, line.H, 0, 0.5).At(line.Right-one.W, -line.Up))
+		beside := layout.Overlay(one.At(line.Right-one.W, (line.H-one.H)/2-line.Up))
 		beside.H = 0
 		return &beside
 	}
