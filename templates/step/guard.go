@@ -1,6 +1,7 @@
 package step
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -157,7 +158,34 @@ func without(c *block.Composer, row *job.Step, x job.Without) string {
 		job.GuardCaution: c.W.Guard.NoCaution, job.GuardPermit: c.W.Guard.NoPermit,
 		job.GuardHold: c.W.Guard.NoHold, job.GuardCheck: c.W.Guard.NoCheck,
 	}[x.Guard]
+	if x.Guard == job.GuardCaution {
+		hazards := leftOut(c, row)
+		if hazards == "" {
+			return x.Reason // all of them stand there by what the row does
+		}
+		return sentence.With(row.Undoes.No, hazards, x.Reason)
+	}
 	return sentence.With(row.Undoes.No, x.Reason)
+}
+
+// leftOut are the hazards of a step that its put-back row has not; those that the
+// definition brings before the built-in ones, which stand by what a row does.
+func leftOut(c *block.Composer, row *job.Step) string {
+	var own, builtin []string
+	for _, note := range row.Undoes.Cautions {
+		hazard := strings.TrimSuffix(c.W.Said(note.Hazard), ".")
+		switch {
+		case slices.Contains(row.Cautions, note):
+		case note.Builtin:
+			builtin = append(builtin, hazard)
+		default:
+			own = append(own, hazard)
+		}
+	}
+	if len(own) == 0 {
+		own = builtin
+	}
+	return strings.Join(own, ", ")
 }
 
 // toolsIn is how far the boxes for tools stand to the right of the number of their step.
