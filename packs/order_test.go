@@ -25,6 +25,7 @@ type pileAct struct {
 type pile struct {
 	behind [][]int // of each part, those in front of it
 	has    []map[string]bool
+	sets   []int       // of each part, the part that sets its reading, -1 for none
 	steps  [][]pileAct // what each step does, in its order
 	hold   int         // the step with a hold, -1 for none
 }
@@ -51,6 +52,13 @@ func drawPile(t *rapid.T) *pile {
 		has["loosen"] = rapid.Bool().Draw(t, "jointed")
 		has["tighten"] = has["loosen"]
 		p.has = append(p.has, has)
+		p.sets = append(p.sets, -1)
+	}
+	for i := range n - 1 {
+		// An adjuster with no reading of its own, which to set the other would spoil.
+		if k := rapid.IntRange(i+1, n-1).Draw(t, "adjuster"); p.has[i]["measure"] && !p.has[k]["measure"] && !slices.Contains(p.sets, k) {
+			p.sets[i] = k
+		}
 	}
 	add := func(i int, verbs []string) {
 		for _, v := range verbs {
@@ -72,7 +80,7 @@ func drawPile(t *rapid.T) *pile {
 func (p *pile) text() string {
 	var parts, joints, dims, steps strings.Builder
 	for i, front := range p.behind {
-		fmt.Fprintf(&parts, "  part-%d: {name: Part %d", i, i)
+		fmt.Fprintf(&parts, "  part-%d: {name: Part %d, thread: M20x1.5", i, i)
 		for k, f := range front {
 			parts.WriteString(map[bool]string{true: ", behind: [", false: ", "}[k == 0])
 			fmt.Fprintf(&parts, "part-%d", f)
@@ -82,7 +90,11 @@ func (p *pile) text() string {
 			fmt.Fprintf(&joints, "  J%d: {what: Joint %d, parts: [part-%d], torque: 90 N·m}\n", i+1, i, i)
 		}
 		if p.has[i]["measure"] {
-			fmt.Fprintf(&dims, "  D%d: {what: Gap %d, kind: gap, from: {part-%d: face}, to: {base: face}, nominal: 5.0 mm, left: 4.0 to 6.0 mm, source: sheet}\n", i+1, i, i)
+			fmt.Fprintf(&dims, "  D%d: {what: Gap %d, kind: gap, from: {part-%d: face}, to: {base: face}, nominal: 5.0 mm, left: 4.0 to 6.0 mm, source: sheet", i+1, i, i)
+			if k := p.sets[i]; k >= 0 {
+				fmt.Fprintf(&dims, ", adjust: part-%d", k)
+			}
+			dims.WriteString("}\n")
 		}
 	}
 	for i, acts := range p.steps {
@@ -142,6 +154,19 @@ func (p *pile) cannot() string {
 				}
 				if at[first] > at[then] {
 					return fmt.Sprintf("%s of part %d comes after its %s", first.verb, i, then.verb)
+				}
+			}
+		}
+		// What an adjuster sets reads otherwise from its turning on, and is set when it stays.
+		if k := p.sets[i]; k >= 0 {
+			for _, v := range []string{"loosen", "remove"} {
+				if p.has[k][v] && at[pileAct{"measure", i}] > at[pileAct{v, k}] {
+					return fmt.Sprintf("part %d is measured after the %s of part %d, which sets it", i, v, k)
+				}
+			}
+			for _, v := range []string{"fit", "tighten"} {
+				if p.has[k][v] && at[pileAct{"set", i}] < at[pileAct{v, k}] {
+					return fmt.Sprintf("part %d is set before the %s of part %d, which sets it", i, v, k)
 				}
 			}
 		}

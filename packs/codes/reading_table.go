@@ -12,6 +12,7 @@ var readingCodes = []Entry{
 	{"boxes-and-pieces", "A reading has another number of boxes than its part has pieces.", "Write at: with a position for each piece."},
 	{"by-hand", "A sum that is done by hand mixes units.", "Take both readings in one unit."},
 	{"clock", "A clock face has a number of places that does not divide it evenly.", "Write clock, or clock of 3, 4, 5, 6, 8, 9, 10 or 12."},
+	{"between-flats", "One flat of the adjuster moves more than the limits are apart, so that it can miss them.", "Take flats: out of the part, if it is locked wherever it stands, or ask for wider limits."},
 	{"coarse", "An instrument reads so coarsely that there are under ten steps between the limits.", "Name a finer one, or say why-coarse:."},
 	{"too-coarse", "An instrument reads so coarsely that there are under four steps between the limits.", "Name a finer one, or say why-coarse:."},
 	{"too-fine", "A reading is recorded finer than its instrument reads.", "Record to what it reads, or name a finer one."},

@@ -30,6 +30,9 @@ func (r *report) measured(d *job.Dim, hangs []*job.Part) {
 		when = e.Step.Name() + ", after the step has parted its faces"
 		help = []string{"write measure: above it: a step is done in the order in which it is written"}
 	}
+	if p := first.Sets; p != nil {
+		when = e.Step.Name() + ", after " + first.Step.Name() + " has turned " + p.Called() + ", which sets it"
+	}
 	if d.Of.Part != nil && slices.Contains(hangs, d.Of.Part) {
 		help = append(help, "or, if it is read with the part off: lost-by: nothing")
 	}
@@ -52,7 +55,11 @@ func (r *report) set(d *job.Dim, hangs []*job.Part) {
 		return
 	}
 	if again := r.apartAgain(d, e); again != nil {
-		r.problems.AddWith(e.At, "too-early", d.Mark+" is set at "+e.Step.Name()+", and "+again.Step.Name()+" parts its faces again", again.At, again.How, "set it when all is back for good")
+		does := " parts its faces again"
+		if p := again.Sets; p != nil {
+			does = " turns " + p.Called() + ", which sets it, again"
+		}
+		r.problems.AddWith(e.At, "too-early", d.Mark+" is set at "+e.Step.Name()+", and "+again.Step.Name()+does, again.At, again.How, "set it when all is back for good", "or take set: out here: the put-back row of the step that measures it sets it")
 		return
 	}
 	if e.Step.Bench {
@@ -117,6 +124,8 @@ func (b *binder) readings() {
 			for _, p := range walk.HangsOn(d) {
 				b.looks(p, st)
 			}
+		}
+		for _, d := range st.Set {
 			if d.Adjuster != nil {
 				b.moves(d.Adjuster, st)
 			}

@@ -25,6 +25,7 @@ func (b *proofreader) checkFaces() {
 		for _, d := range b.Dims[dd.Mark.Value] {
 			b.checkSeen(d, dd)
 			b.checkAdjuster(d, dd)
+			b.checkFlats(d)
 			b.checkPieces(d, dd)
 		}
 	}

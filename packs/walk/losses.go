@@ -13,7 +13,8 @@ type Loss struct {
 	Index int // in the order of events
 	Step  *job.Step
 	At    source.Pos
-	How   string // as "parts its faces"
+	How   string    // as "parts its faces"
+	Sets  *job.Part // the part that sets it, where this is what is moved; nil where its faces are
 }
 
 // KeepsSize are the kinds of dimension that are a size of one part alone: taking
@@ -53,6 +54,9 @@ func HangsOn(d *job.Dim) []*job.Part {
 			out = append(out, l.Part)
 		}
 	}
+	if a := d.Adjuster; a != nil && !slices.Contains(out, a) {
+		out = append(out, a) // what it sets reads otherwise once it is turned
+	}
 	return out
 }
 
@@ -61,16 +65,21 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 	var out []Loss
 	for _, l := range d.LostBy {
 		if l.Step != nil {
-			out = append(out, Loss{w.End(l.Step), l.Step, l.Step.At, "destroys it"})
+			out = append(out, Loss{Index: w.End(l.Step), Step: l.Step, At: l.Step.At, How: "destroys it"})
 		}
 	}
 	for _, p := range HangsOn(d) {
-		out = append(out, w.disturbed[p]...)
+		for _, l := range w.disturbed[p] {
+			if p == d.Adjuster && d.From.Part != p && d.To.Part != p && d.Of.Part != p {
+				l.Sets = p
+			}
+			out = append(out, l)
+		}
 	}
 	if p := d.Of.Part; p != nil && KeepsSize[d.Kind] {
 		for _, m := range p.Off {
 			if e := w.Moved(m); m.To.Scrap && e != nil {
-				out = append(out, Loss{e.Index, e.Step, m.At, "scraps the part"})
+				out = append(out, Loss{Index: e.Index, Step: e.Step, At: m.At, How: "scraps the part"})
 			}
 		}
 	}
@@ -81,7 +90,7 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 // disturb notes what an event does to parts that readings hang on.
 func (w *Walk) disturb(e *Event) {
 	add := func(p *job.Part, at source.Pos, how string) {
-		w.disturbed[p] = append(w.disturbed[p], Loss{e.Index, e.Step, at, how})
+		w.disturbed[p] = append(w.disturbed[p], Loss{Index: e.Index, Step: e.Step, At: at, How: how})
 	}
 	switch e.Verb {
 	case job.DoRemove:

@@ -11,8 +11,8 @@ import (
 
 // head is what is measured under which mark, in which state and with what, and what
 // follows from its limit.
-func (k content) head(w way, width layout.Mm) layout.Block {
-	return once(k.tried.heads, headKey{w.limitInHead, width}, func() layout.Block { return k.setHead(w, width) })
+func (k content) head(w way, width layout.Mm) sized {
+	return once(k.tried.heads, headKey{w.limitInHead, width}, func() sized { return done(k.setHead(w, width)) })
 }
 
 func (k content) setHead(w way, width layout.Mm) layout.Block {

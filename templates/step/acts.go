@@ -175,6 +175,8 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 		r = lines(unlockForNowLines)
 	case job.DoLockAgain:
 		r = lines(lockAgainLines)
+	case job.DoSee:
+		r = lines(seenLines)
 	case job.DoHandBack:
 		r = lines(handBackLines)
 	case job.DoCountTools:

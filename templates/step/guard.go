@@ -68,6 +68,11 @@ func handBackLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bl
 	return guardTicks(c, st, width, st.HandBack, func(p *job.Permit) string { return c.W.Guard.HandBack.With(p.What) })
 }
 
+// seenLines are what is looked at and found so before the work goes on.
+func seenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return guardTicks(c, st, width, st.Seen, func(x job.Seen) string { return c.W.Guard.Seen.With(x.What) })
+}
+
 func openLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	return guardTicks(c, st, width, st.Open, func(o *job.Opening) string {
 		return c.W.Step.OpenLine.With(openingName(o), o.Cover, c.Page("opening "+o.Mark()))

@@ -6,6 +6,7 @@ var englishGuard = Guard{
 	Meanwhile:    "open or off meanwhile, everybody clear of it: %s",
 	LockAgain:    "lock on again %s: %s, proved again: %s (p.\u00a0%s)",
 	HandBack:     "permit handed back: %s",
+	Seen:         "seen: %s",
 
 	Hangs:     "%s hangs on the hook since %s: %s",
 	GoesOn:    "%s goes on from %s, where it hangs. Lift sheet p.\u00a0%s: %s. Each stop is looked at again.",

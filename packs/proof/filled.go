@@ -1,0 +1,99 @@
+package proof
+
+import (
+	"slices"
+
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/packs/walk"
+)
+
+// A seated is a bore and the shaft that runs or sits in it, each as the dimension that
+// reads it. That they belong together is told by what is worked out from both, as a
+// clearance, or lies between the same two faces.
+type seated struct{ bore, shaft *job.Dim }
+
+// checkFilled sees that a bore is read while no shaft is in it, and the shaft while it is
+// in no bore: neither face can be reached as long as the two are together.
+func (r *report) checkFilled() {
+	told := map[source.Pos]bool{} // once for all places
+	for _, s := range seatedPairs(r.job) {
+		for _, d := range []*job.Dim{s.bore, s.shaft} {
+			other := s.shaft
+			if d == s.shaft {
+				other = s.bore
+			}
+			for _, e := range []*walk.Event{r.walk.Measured(d), r.walk.Set(d)} {
+				if e == nil || told[e.At] || d.LostByNothing || !r.together(d.Of.Part, other.Of.Part, e) {
+					continue
+				}
+				told[e.At] = true
+				does := "fills"
+				if d == s.shaft {
+					does = "sits round"
+				}
+				r.problems.WarnWith(e.At, "filled", d.Mark+" is read at "+e.Step.Name()+", while "+other.Of.Part.Called()+" "+does+" it ("+other.Mark+")", other.Of.Part.At, "the part",
+					"read it while "+other.Of.Part.Key+" is off: as found below remove:, as left above fit:", "or, if it is read in its place: lost-by: nothing")
+			}
+		}
+	}
+}
+
+// together reports whether two parts are in each other just before an event: both in the
+// machine, or both on the bench with the same assembly.
+func (r *report) together(p, q *job.Part, e *walk.Event) bool {
+	return p != q && r.walk.On(p, e) > 0 && r.walk.On(q, e) > 0 && r.walk.Away(p, e) == r.walk.Away(q, e)
+}
+
+// seatedPairs lists what bores and shafts of a job belong together.
+func seatedPairs(j *job.Job) []seated {
+	var bores, shafts []*job.Dim
+	for _, d := range j.Dims {
+		switch {
+		case d.Of.Part == nil:
+		case d.Kind == "bore":
+			bores = append(bores, d)
+		case d.Kind == "diameter":
+			shafts = append(shafts, d)
+		}
+	}
+	var out []seated
+	for _, d := range j.Dims {
+		refs := refDims(d)
+		for _, b := range bores {
+			for _, s := range shafts {
+				byFaces := b.Of == d.From && s.Of == d.To || b.Of == d.To && s.Of == d.From
+				byFormula := d.Kind == "clearance" && slices.Contains(refs, b) && slices.Contains(refs, s) && b.Place.Agrees(s.Place)
+				if p := (seated{b, s}); (byFaces || byFormula) && !slices.Contains(out, p) {
+					out = append(out, p)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// refDims lists the readings that a dimension is worked out from.
+func refDims(d *job.Dim) []*job.Dim {
+	var out []*job.Dim
+	for _, r := range d.Refs {
+		out = append(out, r.Dims...)
+	}
+	return out
+}
+
+// filled binds a step that reads a bore or its shaft to those that move the other.
+func (b *binder) filled() {
+	for _, s := range seatedPairs(b.job) {
+		b.readsBeside(s.bore, s.shaft.Of.Part)
+		b.readsBeside(s.shaft, s.bore.Of.Part)
+	}
+}
+
+func (b *binder) readsBeside(d *job.Dim, p *job.Part) {
+	for _, st := range []*job.Step{d.FoundAt, d.LeftAt} {
+		for up := p; up != nil && st != nil; up = up.Of {
+			b.looks(up, st)
+		}
+	}
+}
