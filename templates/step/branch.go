@@ -83,6 +83,9 @@ func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 	width := c.Span - block.NumberWidth - 2*block.CellPad
 	head := w.Step.Until.With(conditionWords(c, u), strconv.Itoa(st.Tries))
 	runs := []layout.Run{{Text: w.Step.Again, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+head)}
+	if u.Dim == nil && len(st.Measure)+len(st.Set) > 0 && st.Tries > 1 {
+		runs = append(runs, layout.T(layout.Sub, "   "+w.Step.EarlierTries.With(c.Page("found today"))))
+	}
 	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: u.At})}
 	var tries []layout.Block
 	for i := range st.Tries {
@@ -90,11 +93,8 @@ func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 	}
 	out = append(out, block.FlowRow(tries, width))
 	last := w.Step.StillNoGood.With(st.StillOut)
-	switch {
-	case u.Dim != nil:
+	if u.Dim != nil {
 		last = w.Step.LastTry.With(u.Dim.Mark, c.Page("found today")) + " " + last
-	case len(st.Measure)+len(st.Set) > 0 && st.Tries > 1:
-		last = w.Step.EarlierTries.With(c.Page("found today")) + " " + last
 	}
 	out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, last)}, layout.ParaOpts{Ref: u.At}))
 	framed := layout.Above(layout.GapY, out...)
