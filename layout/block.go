@@ -19,7 +19,12 @@ type Block struct {
 }
 
 // Parting is one way to set a block on two pages: what ends the one and what begins the next.
-type Parting struct{ Upper, Lower Block }
+type Parting struct {
+	Upper, Lower Block
+	// Apart says that the two are things of their own, which stand beside each other where
+	// they are on one page: to part them costs nothing.
+	Apart bool
+}
 
 // Anchor is a named height in a block; Paginate tells the page it comes to.
 type Anchor struct {
@@ -228,6 +233,10 @@ func (b Block) Fill(w, h Mm, across, down float64) Block {
 
 // Tagged puts the ref on every item and misfit of the block that has none yet.
 func (b Block) Tagged(ref Ref) Block {
+	if ref == nil {
+		b.Misfits, b.Partings = slices.Clip(b.Misfits), nil
+		return b
+	}
 	out := Block{W: b.W, H: b.H, Base: b.Base, Anchors: b.Anchors, Misfits: slices.Clone(b.Misfits)}
 	out.ink = b.ink.changed(func(items []Item) {
 		for i := range items {

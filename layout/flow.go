@@ -144,7 +144,7 @@ func cheapest(ps []Piece, s span, room Mm, best [][]pageEnd) pageEnd {
 		if !first || s.head == 0 {
 			for k, x := range p.Block.Partings {
 				if (y + x.Upper.H).fits(room) {
-					take(to-1, k+1, costPage+costBlock+empty(y+x.Upper.H)+best[to-1][k+1].cost)
+					take(to-1, k+1, costPage+x.cost()+empty(y+x.Upper.H)+best[to-1][k+1].cost)
 				}
 			}
 		}
@@ -160,6 +160,14 @@ func cheapest(ps []Piece, s span, room Mm, best [][]pageEnd) pageEnd {
 		take(to, 0, cost)
 	}
 	return end
+}
+
+// cost is that of a page that ends at a parting.
+func (x Parting) cost() float64 {
+	if x.Apart {
+		return 0
+	}
+	return costBlock
 }
 
 // nextStart is the piece with which the page after one that ends before piece to begins:

@@ -97,7 +97,7 @@ func (b Block) Settled() Block {
 	b.ink = ink{items: b.Items()}
 	b.Partings = slices.Clone(b.Partings)
 	for i, x := range b.Partings {
-		b.Partings[i] = Parting{x.Upper.Settled(), x.Lower.Settled()}
+		b.Partings[i] = Parting{x.Upper.Settled(), x.Lower.Settled(), x.Apart}
 	}
 	return b
 }

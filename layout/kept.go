@@ -104,8 +104,12 @@ func (m *memory[K, V]) keep(key K, make func() V) V {
 }
 
 func (m *memory[K, V]) add(key K, v V) {
-	if m.fresh == nil || len(m.fresh) >= mostKept/2 {
-		m.fresh, m.old = map[K]V{}, m.fresh
+	if len(m.fresh) >= mostKept/2 {
+		m.fresh, m.old = m.old, m.fresh
+		clear(m.fresh) // it keeps its room
+	}
+	if m.fresh == nil {
+		m.fresh = map[K]V{}
 	}
 	m.fresh[key] = v
 }

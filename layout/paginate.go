@@ -163,7 +163,8 @@ func (g run) of(piece int) Sheet { return g.sheets[g.sheetOf(piece)] }
 func (g run) page(p *Pages, s span, total int) {
 	number := len(p.Frames) + 1
 	first, headH, footH := g.of(s.from), g.headH[g.sheetOf(s.from)], g.footH[g.sheetOf(s.from)]
-	parted := s.head > 0 || s.last() > s.from && s.from > 0 && g.pieces[s.from].Group != 0 && g.pieces[s.from].Group == g.pieces[s.from-1].Group
+	parted := s.head > 0 && !g.pieces[s.from].Block.Partings[s.head-1].Apart ||
+		s.head == 0 && s.last() > s.from && s.from > 0 && g.pieces[s.from].Group != 0 && g.pieces[s.from].Group == g.pieces[s.from-1].Group
 	page := Block{ink: ink{parts: make([]part, 0, 64)}}
 	if first.Head != nil {
 		g.edge(p, &page, first.Head(number, total), headH, g.paper.Top)

@@ -28,3 +28,17 @@ func TestPartedPiece(t *testing.T) {
 		t.Errorf("%v of %v mm are left, want 7 of 100", left, room)
 	}
 }
+
+// Two steps that stand beside each other went to the next page together, and left half a page
+// empty: to part them is no break within a step, and is done even where it saves no page.
+func TestThingsApartPartFreely(t *testing.T) {
+	t.Parallel()
+	for _, apart := range []bool{true, false} {
+		b := named("b", 60)
+		b.Block.Partings = []Parting{{Upper: Space(10, 35), Lower: Space(10, 35), Apart: apart}}
+		p := Paginate(page, []Sheet{{Name: "one", Pieces: []Piece{named("a", 60), b}}})
+		if len(p.Frames) != 2 || (p.Frames[0].Used == 95) != apart || p.Frames[1].Parted {
+			t.Errorf("apart %v: %d pages, the first %v mm full, the second begins in a piece: %v", apart, len(p.Frames), p.Frames[0].Used, p.Frames[1].Parted)
+		}
+	}
+}

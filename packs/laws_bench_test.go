@@ -5,11 +5,9 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
 
-	"matchmark/packs"
 	"matchmark/packs/job"
 )
 
@@ -66,8 +64,7 @@ func TestWhatIsRenewedIsAmongTheSpares(t *testing.T) {
 // time: changed over, the reading is told as loose.
 func TestHeldReadingsBindWhatHoldsThem(t *testing.T) {
 	t.Parallel()
-	told, untold := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	toldElse(t, []string{"read-loose", "too-early"}, func(t *rapid.T) (string, bool) {
 		found := rapid.Bool().Draw(t, "found above loosening")
 		left := rapid.Bool().Draw(t, "left below tightening")
 		pair := func(first, then string, so bool) string {
@@ -84,26 +81,29 @@ func TestHeldReadingsBindWhatHoldsThem(t *testing.T) {
 			"dimensions:\n  D1: {what: Gap, kind: gap, from: {cover: face}, to: {case: face}, by: gauge, left: 1.00 to 1.20 mm, out: tell the engineer, source: sheet 1}\n" +
 			"steps:\n  - section: Off\n    steps:\n" + pair(step("found", "measure: [D1]"), step("loose", "loosen: [J1]"), found) +
 			"  - section: On\n    steps:\n" + pair(step("tight", "tighten: [J1]"), step("left", "set: [D1]"), left)
-		jb, _ := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
-		if want := !found || !left; givesCode(text, "read-loose") != want && !givesCode(text, "too-early") {
-			t.Fatalf("told %v, want %v:\n%s", !want, want, text)
-		}
-		if !found || !left {
-			told++
-			return
-		}
-		untold++
+		return text, !found || !left
+	}, func(t *rapid.T, text string) {
 		steps := map[string]*job.Step{}
-		for _, st := range stepsOf(jb) {
+		for _, st := range loadedSteps(text) {
 			steps[st.Key] = st
 		}
-		for then, first := range map[string]string{"loose": "found", "left": "tight"} {
-			if !slices.ContainsFunc(steps[then].Binds, func(b job.Bind) bool { return b.Before == steps[first] }) {
-				t.Fatalf("%s is not bound to %s:\n%s", then, first, text)
-			}
-		}
+		bound(t, text, steps["found"], steps["loose"])
+		bound(t, text, steps["tight"], steps["left"])
 	})
-	both(t, told, untold)
+}
+
+// loadedSteps are the steps of a definition that may have problems.
+func loadedSteps(text string) []*job.Step {
+	jb, _ := load(text)
+	return stepsOf(jb)
+}
+
+// bound sees that a step keeps its place after another.
+func bound(t *rapid.T, text string, first, then *job.Step) {
+	t.Helper()
+	if !slices.ContainsFunc(then.Binds, func(b job.Bind) bool { return b.Before == first }) {
+		t.Fatalf("%s is not bound to %s:\n%s", then.Key, first.Key, text)
+	}
 }
 
 // TestStatesBindWhatTheyTellOf: a reading that is taken with something off, or bolted down,
@@ -111,8 +111,7 @@ func TestHeldReadingsBindWhatHoldsThem(t *testing.T) {
 // any time. Without, a reading with the lid off was printed as free to be taken with it on.
 func TestStatesBindWhatTheyTellOf(t *testing.T) {
 	t.Parallel()
-	told, untold := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	toldElse(t, []string{"not-as-told"}, func(t *rapid.T) (string, bool) {
 		lid := rapid.SampledFrom([]string{"off", "bolted down"}).Draw(t, "lid is to be")
 		first := rapid.Bool().Draw(t, "read above taking it off")
 		read := "      - {step: read, after: {}, do: Measure it., measure: [D1]}\n"
@@ -124,22 +123,11 @@ func TestStatesBindWhatTheyTellOf(t *testing.T) {
 		text := lawHead + "parts:\n  case: {name: Case}\n  lid: {name: Case lid}\ninstruments:\n  gauge: {name: Gauge, range: 0 to 100 mm, reads: 0.01 mm}\n" +
 			"dimensions:\n  D1: {what: Bore, kind: bore, of: {case: bore}, with: \"lid " + lid + ", 20 °C\", by: gauge, found: at least 60.00 mm, under: tell the engineer, source: sheet 1}\n" +
 			"steps:\n  - section: Off\n    steps:\n" + order + "  - section: On\n    steps:\n      - {step: on, do: Put the lid on., fit: [lid]}\n"
-		want := first == (lid == "off")
-		if got := givesCode(text, "not-as-told"); got != want {
-			t.Fatalf("told %v, want %v:\n%s", got, want, text)
-		}
-		if want {
-			told++
-			return
-		}
-		untold++
-		jb, _ := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
-		then, before := stepsOf(jb)[1], stepsOf(jb)[0]
-		if !slices.ContainsFunc(then.Binds, func(b job.Bind) bool { return b.Before == before }) {
-			t.Fatalf("%s is not bound to %s:\n%s", then.Key, before.Key, text)
-		}
+		return text, first == (lid == "off")
+	}, func(t *rapid.T, text string) {
+		steps := loadedSteps(text)
+		bound(t, text, steps[0], steps[1])
 	})
-	both(t, told, untold)
 }
 
 // TestFreeReadingsStandAboveTightening: a reading whose words want a joint loose is told

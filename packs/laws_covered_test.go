@@ -28,17 +28,25 @@ func givesCode(text, code string) bool {
 // and there are some of either kind.
 func toldWhere(t *testing.T, code string, draw func(*rapid.T) (text string, want bool)) {
 	t.Helper()
+	toldElse(t, []string{code}, draw, func(*rapid.T, string) {})
+}
+
+// toldElse is toldWhere for a law that is told under one of some codes; of a definition of
+// which it is not told something else holds.
+func toldElse(t *testing.T, codes []string, draw func(*rapid.T) (text string, want bool), holds func(t *rapid.T, text string)) {
+	t.Helper()
 	told, untold := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
 		text, want := draw(t)
-		if got := givesCode(text, code); got != want {
+		if got := slices.ContainsFunc(codes, func(code string) bool { return givesCode(text, code) }); got != want {
 			t.Fatalf("told %v, want %v:\n%s", got, want, text)
 		}
 		if want {
 			told++
-		} else {
-			untold++
+			return
 		}
+		untold++
+		holds(t, text)
 	})
 	both(t, told, untold)
 }

@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -19,8 +20,13 @@ type toldStep struct {
 }
 
 // says is what is told of a step, its place left out where it only stands behind a mark.
+// What is easily missed at a place is told with the place.
 func (c *composer) says(st *job.Step) string {
-	return step.Text(c.Composer, st) + "|" + withoutPlace(c.looks(st), st.Place.Label)
+	says := step.Text(c.Composer, st) + "|" + withoutPlace(c.looks(st), st.Place.Label)
+	if st.Place.Label == "" {
+		says += "|" + st.Missed
+	}
+	return says
 }
 
 // withoutPlace takes the label of a place from the marks in a text: J1 of J1/DE.
@@ -107,6 +113,9 @@ func (c *composer) toldStep(sts []*job.Step, back map[*job.Step]*job.Step) toldS
 			look = withoutPlace(look, sts[0].Place.Label)
 		}
 	}
+	for _, m := range missedAt(sts) {
+		look = joinFacts(look, c.W.AllSteps.Missed.With(m))
+	}
 	if len(backs) > 0 {
 		look = joinFacts(look, c.W.AllSteps.BackAt.With(c.StepRefs(backs)))
 	}
@@ -121,7 +130,7 @@ func (c *composer) toldStep(sts []*job.Step, back map[*job.Step]*job.Step) toldS
 }
 
 // looks is what a reader looks for at a step: its hold, lifts, heats, alignments, joints
-// with how tight, what is set, what is easily missed.
+// with how tight, what is set.
 func (c *composer) looks(st *job.Step) string {
 	var out []string
 	add := func(mark string) {
@@ -158,8 +167,27 @@ func (c *composer) looks(st *job.Step) string {
 	if len(read) > 0 {
 		add(c.W.AllSteps.Read.With(strings.Join(baseMarks(read), ", ")))
 	}
-	if st.Missed != "" {
-		add(c.W.AllSteps.Missed.With(st.Missed))
-	}
 	return strings.Join(out, " · ")
+}
+
+// missedAt is what is easily missed at steps that are told together, once each; before it
+// stand its places, if it is not so at all of them: NDE: lock nut LEFT-HAND.
+func missedAt(sts []*job.Step) []string {
+	places := map[string][]string{}
+	var texts []string
+	for _, st := range sts {
+		if st.Missed == "" {
+			continue
+		}
+		if places[st.Missed] == nil {
+			texts = append(texts, st.Missed)
+		}
+		places[st.Missed] = append(places[st.Missed], st.Place.Label)
+	}
+	for i, text := range texts {
+		if at := places[text]; len(at) < len(sts) {
+			texts[i] = strings.Join(slices.Compact(at), ", ") + ": " + text
+		}
+	}
+	return texts
 }

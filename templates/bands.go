@@ -115,18 +115,25 @@ func inEither(lines []columnLine) (left, right []columnLine) {
 		}
 		return left, right
 	}
-	least := columnHeight(lines) + 1
-	for way := range 1 << max(len(lines)-1, 0) { // the first line is always in the first column
-		var l, r []columnLine
-		for i, x := range lines {
-			if i > 0 && way>>(i-1)&1 == 1 {
-				r = append(r, x)
-			} else {
-				l = append(l, x)
+	least, best := columnHeight(lines)+1, 0
+	for way := range 1 << max(len(lines)-1, 0) { // bit by bit, which lines are in the second column; never the first
+		var high [2]layout.Mm
+		for i, l := range lines {
+			column := way << 1 >> i & 1
+			if high[column] > 0 {
+				high[column] += l.gap
 			}
+			high[column] += l.block.H
 		}
-		if h := max(columnHeight(l), columnHeight(r)); h < least-0.01 {
-			least, left, right = h, l, r
+		if h := max(high[0], high[1]); h < least-0.01 {
+			least, best = h, way
+		}
+	}
+	for i, l := range lines {
+		if best<<1>>i&1 == 0 {
+			left = append(left, l)
+		} else {
+			right = append(right, l)
 		}
 	}
 	return left, right

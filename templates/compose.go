@@ -183,7 +183,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		return pages
 	})
 	c.PutPages(set)
-	c.Later = nil
+	c.Later, c.Kept = nil, nil // what was set lies on the pages: tags are set later, and need none of it
 	pack := &Pack{Pages: c.doc(set.Frames, folded(set.Outline))}
 	c.link(pack.Pages.Pages)
 	// Tags have one size, and are written on at a bench: their boxes do not grow
@@ -246,10 +246,7 @@ func (c *composer) sheets() []layout.Sheet {
 		title := k.title(c.W)
 		c.own = layout.Sheet{
 			Name: k.name, Title: title, Follows: follows,
-			Head: func(page, total int) layout.Block {
-				return c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
-			},
-			Foot:      func(page, total int) layout.Block { return c.foot(k.handover) },
+			Head: c.headOf(k, title), Foot: c.footOf(k),
 			Landscape: landscape[k.name],
 		}
 		pieces := k.flow(c)

@@ -194,6 +194,9 @@ func definition(t *rapid.T) string {
 	}
 	d.labels = save
 	line("measure", "["+strings.Join(measured, ", ")+"]")
+	if !table && d.chance("seen", 3) {
+		line("seen", "["+d.words("Seen")()+", "+d.words("Seen")()+"]")
+	}
 	line("remove", "["+strings.Join(removed, ", ")+"]")
 	line("into", "{"+strings.Join(into, ", ")+"}")
 	container := ""

@@ -2,145 +2,18 @@ package templates_test
 
 import (
 	"os"
-	"reflect"
 	"regexp"
+	"slices"
 	"strings"
-	"sync"
 	"testing"
 	"unicode"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"matchmark/packs/units"
 	"matchmark/templates"
 	"matchmark/templates/words"
 )
-
-// starterFiles are the definitions that ship.
-var starterFiles = []string{"storm-pump.yaml", "exhaust-fan.yaml", "bevel-gearbox.yaml", "triplex-pump.yaml"}
-
-// loadIn loads a starter in a language, once for all tests.
-func loadIn(t *testing.T, starter, lang string) *job.Job {
-	t.Helper()
-	key := starter + " " + lang
-	once, _ := loaded.LoadOrStore(key, sync.OnceValue(func() *job.Job {
-		j, problems := packs.Load(os.DirFS("../packs/starters"), packs.Inputs{Definition: starter, Language: lang})
-		if problems.Errors() > 0 {
-			t.Fatal(problems)
-		}
-		return j
-	}))
-	return once.(func() *job.Job)()
-}
-
-var loaded sync.Map
-
-// composeIn sets a starter on paper, with a second language where one is named.
-func composeIn(t *testing.T, starter, lang, second string, paper layout.Paper) (*job.Job, *templates.Pack, source.Problems) {
-	t.Helper()
-	o := templates.Options{Paper: paper}
-	if second != "" {
-		o.Second = loadIn(t, starter, second)
-	}
-	j := loadIn(t, starter, lang)
-	pack, problems := templates.Compose(j, o, pdf.NewFaces(), nil)
-	return j, pack, problems
-}
-
-// eachTextOf goes through the texts of all pages and tags.
-func eachTextOf(pack *templates.Pack, do func(f layout.Frame, text string)) {
-	frames := append(append([]layout.Frame{}, pack.Pages.Pages...), pack.Tags.Pages...)
-	for _, f := range frames {
-		for _, it := range f.Items {
-			if x, ok := it.Shape.(layout.Text); ok {
-				do(f, x.S)
-			}
-		}
-	}
-}
-
-// ownTexts are all texts that a job brings along: what its author wrote, numbers of steps,
-// marks, sources. The numbers that the program writes are none of them: they have the
-// decimal mark.
-func ownTexts(j *job.Job) []string {
-	var out []string
-	seen := map[uintptr]bool{}
-	var walk func(v reflect.Value)
-	walk = func(v reflect.Value) {
-		switch v.Kind() {
-		case reflect.Pointer:
-			if !v.IsNil() && !seen[v.Pointer()] {
-				seen[v.Pointer()] = true
-				walk(v.Elem())
-			}
-		case reflect.Interface:
-			walk(v.Elem())
-		case reflect.Struct:
-			for i := range v.NumField() {
-				if v.Type().Field(i).IsExported() {
-					walk(v.Field(i))
-				}
-			}
-		case reflect.Slice, reflect.Array:
-			for i := range v.Len() {
-				walk(v.Index(i))
-			}
-		case reflect.Map:
-			for _, k := range v.MapKeys() {
-				walk(k)
-				walk(v.MapIndex(k))
-			}
-		case reflect.String:
-			out = append(out, v.String())
-		}
-	}
-	walk(reflect.ValueOf(j))
-	return out
-}
-
-// textsOf are all texts of a catalogue.
-func textsOf(w *words.Catalogue) []string {
-	var out []string
-	var walk func(v reflect.Value)
-	walk = func(v reflect.Value) {
-		switch v.Kind() {
-		case reflect.Struct:
-			for i := range v.NumField() {
-				walk(v.Field(i))
-			}
-		case reflect.Slice, reflect.Array:
-			for i := range v.Len() {
-				walk(v.Index(i))
-			}
-		case reflect.Map:
-			for _, k := range v.MapKeys() {
-				walk(v.MapIndex(k))
-			}
-		case reflect.String:
-			out = append(out, v.String())
-		}
-	}
-	walk(reflect.ValueOf(*w))
-	return out
-}
-
-// figures are the bits of a text that have a figure on both sides of a sign.
-func figures(sign *regexp.Regexp, text string) []string {
-	var out []string
-	for _, bit := range strings.FieldsFunc(text, func(r rune) bool {
-		return unicode.IsSpace(r) || strings.ContainsRune("()[],;:·–—/×=", r) && !strings.ContainsRune(",.", r)
-	}) {
-		if sign.MatchString(bit) {
-			out = append(out, strings.Trim(bit, ".,"))
-		}
-	}
-	return out
-}
-
-var pointed, comma = regexp.MustCompile(`[0-9]\.[0-9]`), regexp.MustCompile(`[0-9],[0-9]`)
 
 // A setting is a starter on a paper in a language, with a second below it where one is
 // named.
@@ -180,6 +53,11 @@ func settings() []setting {
 	return out
 }
 
+// foreign are the settings in one language alone that is not English.
+func foreign() []setting {
+	return slices.DeleteFunc(settings(), func(x setting) bool { return x.second != "" || x.lang == "en" })
+}
+
 // On paper of every language, with a second or without, everything has its room and lies on
 // its page. In a language with a decimal comma no number that the program writes has a
 // point; in English none has a comma. Codes, numbers of steps, revisions and what an author
@@ -188,7 +66,7 @@ func TestPaperOfEveryLanguage(t *testing.T) {
 	t.Parallel()
 	for _, x := range settings() {
 		name := x.starter + " in " + x.lang + " " + x.second + " on " + x.paper.Name
-		j, pack, problems := composeIn(t, x.starter, x.lang, x.second, x.paper)
+		j, pack, problems := composeIn(t, x)
 		for _, p := range problems {
 			t.Errorf("%s: %s [%s]", name, p.Message, p.Code)
 		}
@@ -269,13 +147,13 @@ func TestNothingStaysEnglish(t *testing.T) {
 		return strings.Join(strings.Fields(strings.NewReplacer("\\", " ", "\"", " ", "'", " ", "\u00a0", " ").Replace(s)), " ")
 	}
 	told := map[string]bool{}
-	for i, st := range starterFiles {
-		lang := words.Languages()[1+i]
+	for _, x := range foreign() {
+		st, lang := x.starter, x.lang
 		w, err := words.In(lang)
 		if err != nil {
 			t.Fatal(err)
 		}
-		j, pack, _ := composeIn(t, st, lang, "", layout.A4)
+		j, pack, _ := composeIn(t, x)
 		page := map[string]*strings.Builder{}
 		eachTextOf(pack, func(f layout.Frame, text string) {
 			if page[f.Sheet] == nil {
@@ -319,13 +197,13 @@ func TestWordsOfThePageAreOfItsLanguage(t *testing.T) {
 	split := func(text string) []string {
 		return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) })
 	}
-	for i, st := range starterFiles {
-		lang := words.Languages()[1+(i+1)%4]
+	for _, x := range foreign() {
+		st, lang := x.starter, x.lang
 		w, err := words.In(lang)
 		if err != nil {
 			t.Fatal(err)
 		}
-		j, pack, _ := composeIn(t, st, lang, "", layout.A4)
+		j, pack, _ := composeIn(t, x)
 		own := map[string]bool{}
 		for _, text := range append(ownTexts(j), textsOf(w)...) {
 			for _, x := range split(text) {
@@ -356,18 +234,24 @@ func TestWordsOfThePageAreOfItsLanguage(t *testing.T) {
 // were none.
 func TestPageNumbersAreLinksInEveryLanguage(t *testing.T) {
 	t.Parallel()
-	links := func(lang string) int {
-		_, pack, _ := composeIn(t, "exhaust-fan.yaml", lang, "", layout.A4)
+	links := map[string]int{}
+	for _, x := range settings() {
+		if x.starter != "exhaust-fan.yaml" {
+			continue
+		}
+		_, pack, _ := composeIn(t, x)
 		n := 0
 		for _, f := range pack.Pages.Pages {
 			n += len(f.Links)
 		}
-		return n
+		links[x.lang] = n
 	}
-	english := links("en")
-	for _, lang := range words.Languages()[1:] {
-		if n := links(lang); n < english*9/10 {
-			t.Errorf("%s: %d pages are links, in English %d", lang, n, english)
+	for lang, n := range links {
+		if n < links["en"]*9/10 {
+			t.Errorf("%s: %d pages are links, in English %d", lang, n, links["en"])
 		}
+	}
+	if !testing.Short() && (len(links) != len(words.Languages()) || links["en"] == 0) {
+		t.Errorf("links in %v", links)
 	}
 }

@@ -45,7 +45,7 @@ func (c *composer) inHead(s *job.Section, begins bool) (one layout.Block, width,
 		for _, st := range []layout.Style{layout.Section, layout.StepNo, layout.Limit, layout.Strong} {
 			one = c.Line(0, c.sectionRuns(s, st, begins), layout.ParaOpts{Ref: s.At})
 			if begins && one.W <= width || one.W+goesOnRoom <= width {
-				one = one.Fill(one.W, runningH, 0, 0.5).At(0, -up)
+				one = one.At(0, -up-(one.H-runningH)/2) // its line may be a little higher than that of the head
 				one.H = 0
 				return one, width, up
 			}

@@ -1,13 +1,10 @@
 package main
 
 import (
-	"os"
 	"path/filepath"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates"
@@ -20,20 +17,9 @@ import (
 func TestActsInOrder(t *testing.T) {
 	t.Parallel()
 	looked := 0
-	for _, dir := range []string{startersDir, filepath.Join(testdata, "good")} {
-		files, err := filepath.Glob(filepath.Join(dir, "*.yaml"))
-		if err != nil || len(files) == 0 {
-			t.Fatalf("no definitions in %s: %v", dir, err)
-		}
-		for _, f := range files {
-			name := filepath.Base(f)
-			jb, problems := packs.Load(os.DirFS(dir), packs.Inputs{Definition: name})
-			if jb == nil || problems.Errors() > 0 {
-				continue // a job or site file, or a definition that needs one
-			}
-			pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
-			looked += actsInOrder(t, name, jb, pack)
-		}
+	for _, path := range ownWith(t, 40) {
+		jb, pack := composedFile(t, path, templates.Options{Paper: layout.A4})
+		looked += actsInOrder(t, filepath.Base(path), jb, pack)
 	}
 	if looked < 1000 {
 		t.Errorf("only %d acts were found on paper", looked)

@@ -2,15 +2,12 @@ package main
 
 import (
 	"math"
-	"os"
 	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/templates"
 )
@@ -18,16 +15,12 @@ import (
 // alignedOnPaper composes every definition that has alignments, on both papers.
 func alignedOnPaper(t *testing.T, visit func(t *testing.T, a *job.Alignment, pack *templates.Pack)) {
 	t.Helper()
-	for _, file := range []string{filepath.Join(startersDir, "storm-pump.yaml"), filepath.Join(testdata, "good", "joints.yaml")} {
+	for _, file := range []string{filepath.Join(startersDir, "storm-pump.yaml"), filepath.Join(goodDir, "joints.yaml")} {
 		for _, paper := range papers {
 			t.Run(filepath.Base(file)+" "+paper.Name, func(t *testing.T) {
-				jb, problems := packs.Load(os.DirFS(filepath.Dir(file)), packs.Inputs{Definition: filepath.Base(file)})
-				if len(problems) > 0 || len(jb.Alignments) != 1 {
-					t.Fatalf("%d alignments, %v", len(jb.Alignments), problems)
-				}
-				pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-				if len(misfits) > 0 {
-					t.Fatal(misfits)
+				jb, pack := composedFile(t, file, templates.Options{Paper: paper})
+				if len(jb.Alignments) != 1 {
+					t.Fatalf("%d alignments", len(jb.Alignments))
 				}
 				visit(t, jb.Alignments[0], pack)
 			})

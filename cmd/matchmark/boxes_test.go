@@ -1,14 +1,11 @@
 package main
 
 import (
-	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/templates"
 )
@@ -17,23 +14,11 @@ import (
 // which the readings come back, and each row its box, on both papers.
 func TestEveryBoxHasOneRow(t *testing.T) {
 	t.Parallel()
-	for _, starter := range starters(t) {
+	for _, path := range ownWith(t, 40) {
 		for _, paper := range papers {
-			jb, pack := composed(t, starter, templates.Options{Paper: paper})
-			boxesAndRows(t, starter+" on "+paper.Name, jb, pack)
+			jb, pack := composedFile(t, path, templates.Options{Paper: paper})
+			boxesAndRows(t, filepath.Base(path)+" on "+paper.Name, jb, pack)
 		}
-	}
-	good, err := filepath.Glob(filepath.Join(testdata, "good", "*.yaml"))
-	if err != nil || len(good) < 20 {
-		t.Fatalf("%d good definitions, %v", len(good), err)
-	}
-	for _, path := range good {
-		jb, problems := packs.Load(os.DirFS(filepath.Dir(path)), packs.Inputs{Definition: filepath.Base(path)})
-		if problems.Errors() > 0 {
-			continue
-		}
-		pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
-		boxesAndRows(t, filepath.Base(path), jb, pack)
 	}
 }
 

@@ -10,7 +10,6 @@ import (
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
@@ -21,17 +20,13 @@ import (
 // came back, and the pack as fill prints it.
 func filledPump(t *testing.T, paper layout.Paper) (*job.Job, *filled.Result, *templates.Pack) {
 	t.Helper()
-	jb, problems := packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: "storm-pump.yaml"})
-	if problems.Errors() > 0 {
-		t.Fatal(problems)
-	}
+	o := templates.Options{Paper: paper}
+	jb, blank := composed(t, "storm-pump.yaml", o)
 	data, err := os.ReadFile(filepath.Join(testdata, "filled", "storm-pump.csv"))
 	if err != nil {
 		t.Fatal(err)
 	}
 	values, _ := filled.Merge([]*filled.File{filled.Read("storm-pump.csv", data, jb)})
-	o := templates.Options{Paper: paper}
-	blank, _ := templates.Compose(jb, o, pdf.NewFaces(), nil)
 	o.Filled, o.Boxes = filled.Work(jb, values), blank.Boxes()
 	pack, problems := templates.Compose(jb, o, pdf.NewFaces(), nil)
 	if len(problems) > 0 {

@@ -7,14 +7,10 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/templates"
 )
 
 // A reporter is a test, or a draw of a random one.
@@ -45,7 +41,7 @@ var partName = regexp.MustCompile(`(?:name|what): ([A-Z][A-Za-z ]+)[,}\n]`)
 func TestDrawingsKeepLongNames(t *testing.T) {
 	longTest(t)
 	t.Parallel()
-	faces, held := pdf.NewFaces(), 0
+	held := 0
 	files := map[string]string{}
 	var names []string
 	for file := range drawnNames {
@@ -73,20 +69,19 @@ func TestDrawingsKeepLongNames(t *testing.T) {
 			add(m[1])
 		}
 		text = strings.NewReplacer(pairs...).Replace(text)
-		jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
 		paper := rapid.SampledFrom(papers).Draw(t, "paper")
-		pack, misfits := templates.Compose(jb, templates.Options{Paper: paper, Draft: problems.Errors() > 0}, faces, problems)
-		for _, p := range misfits {
+		d := drafted(text, paper)
+		for _, p := range d.misfits {
 			if p.Pos.Line < 1 {
 				t.Errorf("%s: a problem without a line: %s", file, p.Message)
 			}
 		}
-		if len(misfits) > 0 {
+		if len(d.misfits) > 0 {
 			return
 		}
 		held++
-		for i, f := range pack.Pages.Pages {
-			if problems.Errors() > 0 {
+		for i, f := range d.pack.Pages.Pages {
+			if d.problems.Errors() > 0 {
 				continue // the stamp of a draft lies across the page
 			}
 			withinPage(t, file, i+1, f)

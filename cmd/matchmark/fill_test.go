@@ -11,39 +11,41 @@ import (
 
 // mostPages bounds the pages of each starter, on A4 and on Letter.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {51, 53},
-	"exhaust-fan.yaml":   {20, 22},
+	"bevel-gearbox.yaml": {50, 52},
+	"exhaust-fan.yaml":   {19, 21},
 	"storm-pump.yaml":    {62, 67},
-	"triplex-pump.yaml":  {54, 58},
+	"triplex-pump.yaml":  {52, 56},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {20.9, 21.9},
-	"exhaust-fan.yaml":   {8.0, 8.4},
-	"storm-pump.yaml":    {26.2, 27.6},
-	"triplex-pump.yaml":  {17.4, 18.4},
+	"bevel-gearbox.yaml": {20.4, 21.3},
+	"exhaust-fan.yaml":   {7.8, 8.2},
+	"storm-pump.yaml":    {25.6, 26.9},
+	"triplex-pump.yaml":  {16.9, 18.0},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {25, 27},
+	"bevel-gearbox.yaml": {26, 26},
 	"exhaust-fan.yaml":   {10, 10},
 	"storm-pump.yaml":    {31, 33},
-	"triplex-pump.yaml":  {31, 33},
+	"triplex-pump.yaml":  {30, 33},
 }
 
-// mostParted bounds how many pages of work begin in the middle of a step.
+// mostParted bounds how many pages of work begin in the middle of a step. Steps higher than
+// a page make at least 6 and 7 of them in the bevel gearbox, none in the fan, 7 in the storm
+// pump, 7 and 8 in the triplex pump, however many pages are taken.
 var mostParted = map[string][2]int{
-	"bevel-gearbox.yaml": {10, 11},
-	"exhaust-fan.yaml":   {0, 1},
-	"storm-pump.yaml":    {11, 10},
-	"triplex-pump.yaml":  {12, 9},
+	"bevel-gearbox.yaml": {8, 12},
+	"exhaust-fan.yaml":   {2, 1},
+	"storm-pump.yaml":    {10, 10},
+	"triplex-pump.yaml":  {13, 10},
 }
 
 // leastFull is how full the pages of work are at the least, in per cent.
-const leastFull = 82
+const leastFull = 85
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held

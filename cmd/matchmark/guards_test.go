@@ -21,7 +21,7 @@ func TestGuardsOnPaper(t *testing.T) {
 		want  []string
 		not   []string
 	}{
-		{"reassembly", []string{"HOLD W1 again", "Other cautions of 3.3 do not stand here: it goes on without a puller", "Nobody checks here as at 2.1: whoever unlocks sees it", "left-hand thread", "permit handed back: Permit to work"}, []string{"a stone behind", "the shim behind"}},
+		{"reassembly", []string{"HOLD W1 again", "Caution of 3.3 left out here: Puller under load. Why: it goes on without a puller", "Nobody checks here as at 2.1: whoever unlocks sees it", "left-hand thread", "permit handed back: Permit to work"}, []string{"a stone behind", "the shim behind"}},
 		{"traveler", []string{"HOLD W1", "a stone behind the screen", "take the lock off until it is locked again: Isolator 7", "open or off meanwhile, everybody clear of it: Milling chamber, Belt guard", "lock on again Isolator 7"}, []string{"W1 again"}},
 		{"holds", []string{"W1 again", "R1.3"}, nil},
 		{"isolations", []string{"off for now at 4.1", "locked again at 4.1", "unlocked at R3.1"}, nil},

@@ -1,176 +1,19 @@
 package main
 
 import (
-	"fmt"
 	"math"
 	"os"
-	"reflect"
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/packs/fit"
-	"matchmark/packs/heat"
 	"matchmark/packs/job"
-	"matchmark/packs/units"
 	"matchmark/templates"
 )
-
-// heatSides are the sides of the figures of a heat by the struct and the field in which
-// they stand; what is not named is printed as it was written, to the nearest. Common
-// practice, no source: what is needed, loads or is reached up, what is held, is left or
-// lasts down. The step is what the paper rounds to, in the unit of the field.
-var heatSides = map[string]side{
-	"Plan.Stays": atMost, "Plan.Loose": atMost, "Plan.HeatOn": atMost, "Plan.Levels": atMost, "Plan.Free": atLeast,
-	"Plan.Skin": atLeast, "Plan.Bore": atLeast, "Plan.Seat": atLeast, "Plan.Into": atLeast,
-	"Band.Least": atLeast, "Band.Most": atMost, "Band.LeastFree": atLeast, "Band.MostFree": atLeast, "Pace.Skin": atLeast,
-	"Free.Opening": atLeast, "Free.Rise": atLeast, "Free.Hub": atLeast, "Wall.Difference": atLeast, "Wall.AtBore": atLeast, "Wall.AtSkin": atLeast, "Wall.Use": atLeast,
-	"Warmed.Greatest": atLeast, "Warmed.IfStuck": atLeast, "Warmed.At": atLeast, "Warmed.IfStuckAt": atLeast,
-	"Refitted.SetTo": atLeast, "Refitted.Room": atMost, "Refitted.Carry": atMost, "Refitted.Grips": atMost, "Refitted.GripsSoonest": atMost,
-	"ColdFitted.SetTo": atLeast, "ColdFitted.Room": atMost, "ColdFitted.Carry": atMost, "ColdFitted.Grips": atMost, "ColdFitted.GripsSoonest": atMost,
-	"Chilled.Shaft": atMost, "Chilled.Contraction": atMost, "Soaked.After": atLeast,
-	"HotFit.SetTo": atLeast, "HotFit.Oven": atMost, "HotPull.PullsWith": atMost, "HotPull.Longest": atMost, "HeatRung.UpTo": atMost, "HeatRung.SetTo": atLeast, "Workable.Time": atLeast,
-	"HeatFit.Least": atMost, "HeatFit.Greatest": atLeast, "HeatFit.Counted": atLeast, "HeatFit.Torque": atLeast, "Limit.At": atMost,
-	"Contact.Pressure": atLeast, "Contact.HubEquivalent": atLeast, "Contact.ShaftEquivalent": atLeast, "Contact.HubUse": atLeast, "Contact.ShaftUse": atLeast,
-	"Contact.Interference": atMost, "Air.Oxygen": atMost, "Air.Carbonic": atLeast, "Air.MostIce": atMost, "Air.MostNitrogen": atMost,
-	"Hold.Axial": atMost, "Hold.Torque": atMost, "Pull.Axial": atLeast,
-}
-
-// A heatLedger books the figures of one heat by the unit in which they are printed.
-type heatLedger struct {
-	h   *job.Heat
-	out map[string][]exact
-}
-
-func heatExacts(h *job.Heat) map[string][]exact {
-	b := heatLedger{h, map[string][]exact{}}
-	b.walk("heat", "Heat", "", reflect.ValueOf(*h))
-	if h.LimitKnown() {
-		c := heat.InCelsius
-		if h.Fahrenheit {
-			c = heat.InFahrenheit
-		}
-		b.book("crayon", nearest, h.Limit.Crayon(c))
-	}
-	b.book("cool enough to touch", nearest, heat.Celsius(40))
-	for _, c := range heat.TemperColours() {
-		b.book("colour", atMost, c.From)
-	}
-	if p := h.Pull; p != nil && p.Plan != nil {
-		b.book("loose, the heat off", atMost, p.Plan.Loose-p.Plan.HeatOn)
-		for _, w := range append(p.Plan.Working, p.Plan.Need.Working) {
-			b.terms(w)
-		}
-	}
-	if p := h.PutOn; p != nil && p.Plan != nil {
-		b.terms(p.Plan.Need.Working)
-	}
-	if p := h.PutOn; p != nil && p.Cold != nil {
-		b.terms(p.Cold.Working)
-	}
-	return b.out
-}
-
-func (b heatLedger) terms(w heat.Working) {
-	for _, x := range w.Terms {
-		to := map[units.Rounding]side{units.Up: atLeast, units.Down: atMost, units.Nearest: nearest}[x.Toward]
-		b.add("working "+x.Symbol, x.Unit, float64(x.Value), to)
-	}
-}
-
-func (b heatLedger) add(path, unit string, v float64, s side) {
-	b.out[unit] = append(b.out[unit], exact{path, v, s})
-}
-
-// book adds one figure in the unit of its kind. The factors are those of NIST SP 811,
-// appendix B.8.
-func (b heatLedger) book(path string, s side, v any) {
-	inch, fahrenheit := b.h.Inch, b.h.Fahrenheit
-	either := func(metric, other string, use bool, v, w float64) {
-		if use {
-			b.add(path, other, w, s)
-		} else {
-			b.add(path, metric, v, s)
-		}
-	}
-	switch x := v.(type) {
-	case heat.Mm:
-		either("mm", "in", inch, float64(x), float64(x)/25.4)
-	case fit.Micron:
-		either("mm", "in", inch, float64(x)/1000, float64(x)/25400)
-	case heat.Celsius:
-		either("°C", "°F", fahrenheit, float64(x), float64(x)*9/5+32)
-	case fit.Celsius:
-		either("°C", "°F", fahrenheit, float64(x), float64(x)*9/5+32)
-	case heat.KelvinRise:
-		either("°C", "°F", fahrenheit, float64(x), float64(x)*9/5)
-	case heat.Newton:
-		either("kN", "lbf", inch, float64(x)/1000, float64(x)/4.4482216152605)
-	case fit.Newton:
-		either("kN", "lbf", inch, float64(x)/1000, float64(x)/4.4482216152605)
-	case fit.NewtonMetre:
-		either("N·m", "lb-ft", inch, float64(x), float64(x)/1.3558179483314)
-	case heat.MPa:
-		either("MPa", "psi", inch, math.Abs(float64(x)), math.Abs(float64(x))/0.006894757293168)
-	case fit.MPa:
-		either("MPa", "psi", inch, math.Abs(float64(x)), math.Abs(float64(x))/0.006894757293168)
-	case heat.Watt:
-		b.add(path, "kW", float64(x)/1000, s)
-	case heat.Second:
-		b.add(path, "s", float64(x), s)
-	case heat.Joule:
-		b.add(path, "MJ", float64(x)/1e6, s)
-	case heat.Percent:
-		b.add(path, "%", float64(x), s)
-	case heat.Number:
-		b.add(path, "%", 100*float64(x), s)
-	case fit.Ratio:
-		b.add(path, "%", 100*float64(x), s)
-	}
-}
-
-// walk books every figure within a value; owner is the struct in which a field stands.
-func (b heatLedger) walk(path, owner, name string, v reflect.Value) {
-	switch v.Kind() {
-	case reflect.Pointer:
-		// Not into the machine: parts, steps and dimensions have figures of their own.
-		if _, own := map[string]bool{"Plan": true, "Refitted": true, "ColdFitted": true, "Pressed": true, "Work": true, "Service": true, "HotPull": true, "HotFit": true, "Soaked": true, "Air": true}[v.Type().Elem().Name()]; own && !v.IsNil() {
-			b.walk(path, owner, name, v.Elem())
-		}
-	case reflect.Struct:
-		switch v.Type().Name() {
-		case "Material", "Working", "Moment", "Pos", "Place":
-			return
-		}
-		in := v.Type().Name()
-		if in == "Grip" {
-			in = name
-		}
-		for i := range v.NumField() {
-			if f := v.Type().Field(i); f.IsExported() {
-				b.walk(path+"."+f.Name, in, f.Name, v.Field(i))
-			}
-		}
-	case reflect.Slice:
-		for i := range v.Len() {
-			b.walk(fmt.Sprintf("%s[%d]", path, i), owner, name, v.Index(i))
-		}
-	case reflect.Float64:
-		s, ok := heatSides[owner+"."+name]
-		if !ok {
-			s = nearest
-		}
-		b.book(path, s, v.Interface())
-	}
-}
 
 // heatAmount is an amount as it stands on a heat sheet, clockTime a time of a watch in a
 // sentence.
@@ -233,22 +76,7 @@ func checkHeatFigures(t interface{ Errorf(string, ...any) }, where string, all [
 	n := 0
 	for _, a := range heatAmounts(heatConstants.ReplaceAllString(sheet, "")) {
 		n++
-		good, near := false, ""
-		for _, x := range known[a.unit] {
-			off, slack := a.value-x.value, 1e-9*math.Abs(x.value)+1e-7
-			if math.Abs(off) > a.step+slack {
-				continue
-			}
-			near += fmt.Sprintf(" %s %.6f", x.path, x.value)
-			switch x.side {
-			case atLeast:
-				good = good || off >= -slack
-			case atMost:
-				good = good || off <= slack
-			default:
-				good = good || math.Abs(off) <= a.step/2+slack
-			}
-		}
+		good, near := standsFor(a, known[a.unit])
 		if !good {
 			t.Errorf("%s: %s is printed as %s for%s", where, h.Mark, a.text, near)
 		}
@@ -286,25 +114,21 @@ func TestHeatFiguresOfTheProject(t *testing.T) {
 	longTest(t)
 	t.Parallel()
 	n := 0
-	for _, f := range heatFiles(t) {
+	for _, f := range ownWith(t, 6, "heats") {
 		data, err := os.ReadFile(f)
 		if err != nil {
 			t.Fatal(err)
 		}
-		n += checkHeatsOf(t, f, string(data), pdf.NewFaces())
+		jb, pack := composedFile(t, f, templates.Options{Paper: layout.Letter})
+		n += checkHeatsOf(t, f, string(data), jb, pack)
 	}
 	if n < 300 {
 		t.Errorf("only %d amounts were looked at", n)
 	}
 }
 
-// checkHeatsOf composes a definition and looks at the figures of its heats.
-func checkHeatsOf(t interface{ Errorf(string, ...any) }, where, text string, faces *pdf.Faces) int {
-	jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
-	pack, misfits := templates.Compose(jb, templates.Options{Paper: layout.Letter, Draft: problems.Errors() > 0}, faces, problems)
-	if len(misfits) > 0 {
-		t.Errorf("%s: %v", where, misfits)
-	}
+// checkHeatsOf looks at the figures of the heats of a definition on paper.
+func checkHeatsOf(t interface{ Errorf(string, ...any) }, where, text string, jb *job.Job, pack *templates.Pack) int {
 	n := 0
 	for _, h := range jb.Heats {
 		if withoutHoles(h) {
@@ -319,71 +143,16 @@ func checkHeatsOf(t interface{ Errorf(string, ...any) }, where, text string, fac
 func TestHeatFiguresOfAnyHeat(t *testing.T) {
 	longTest(t)
 	t.Parallel()
-	faces := pdf.NewFaces()
 	seen := 0
 	rapid.Check(t, func(t *rapid.T) {
 		text := drawnHeat(t)
-		seen += checkHeatsOf(t, text, text, faces)
+		d := drafted(text, layout.Letter)
+		if len(d.misfits) > 0 {
+			t.Errorf("%s: %v", text, d.misfits)
+		}
+		seen += checkHeatsOf(t, text, text, d.jb, d.pack)
 	})
 	if seen < 1000 {
 		t.Errorf("only %d amounts were looked at", seen)
 	}
-}
-
-// drawnHeat is the text of a definition with one heat.
-func drawnHeat(t *rapid.T) string {
-	inch := rapid.Bool().Draw(t, "inch")
-	length := func(name string, low, high int) string {
-		v := rapid.IntRange(low, high).Draw(t, name)
-		if inch {
-			return fmt.Sprintf("%.2f in", float64(v)/25.4)
-		}
-		return fmt.Sprintf("%d mm", v)
-	}
-	fine := func(name string, low, high float64) string {
-		v := rapid.Float64Range(low, high).Draw(t, name)
-		if inch {
-			return fmt.Sprintf("%.4f in", v/25.4)
-		}
-		return fmt.Sprintf("%.3f mm", v)
-	}
-	degrees := func(name string, low, high int) string {
-		v := rapid.IntRange(low, high).Draw(t, name)
-		if inch {
-			return fmt.Sprintf("%d °F", v*9/5+32)
-		}
-		return fmt.Sprintf("%d °C", v)
-	}
-	d := rapid.IntRange(60, 160).Draw(t, "diameter")
-	diameter, outside := fmt.Sprintf("%d mm", d), fmt.Sprintf("%d mm", d*rapid.IntRange(140, 200).Draw(t, "wall")/100)
-	if inch {
-		diameter, outside = fmt.Sprintf("%.2f in", float64(d)/25.4), fmt.Sprintf("%.2f in", float64(d)*1.7/25.4)
-	}
-	least, greatest := fine("least", 0.0003*float64(d), 0.0004*float64(d)), fine("greatest", 0.0005*float64(d), 0.0008*float64(d))
-	least, _, _ = strings.Cut(least, " ")
-	parts := []string{
-		"    what: Hub", "    interference: " + least + " to " + greatest, "    diameter: " + diameter,
-		"    hub: {part: hub, material: carbon steel, outside: " + outside + ", length: " + length("length", 60, 150) + ", at-most: " + degrees("most", 230, 300) + ", source: site rule, yield: 400 MPa}",
-		"    shaft: {part: shaft, material: carbon steel, behind: " + length("behind", 300, 700) + ", yield: 350 MPa}",
-		"    neighbours: [{what: Cover, away: " + length("away", 60, 200) + ", at-most: " + degrees("near", 110, 140) + ", source: site rule, kept-cool: wet cloth}]",
-		"    grip: {holding: 0.12, pulling: 0.24, smoothing: none, decided-by: works engineer, because: dry and clean steel}",
-	}
-	if rapid.Bool().Draw(t, "works") {
-		parts = append(parts, fmt.Sprintf("    at-work: {coldest: %s, hottest: %s, hub-over: 3 C rise, rpm: %d}", degrees("coldest", 0, 15), degrees("hottest", 30, 70), rapid.IntRange(100, 1800).Draw(t, "rpm")))
-	}
-	if rapid.Bool().Draw(t, "pulled") {
-		parts = append(parts, "    pull: {by: torch, clearance: "+fine("clearance", 0.01, 0.03)+", longest: 15 min, puller: Three-arm puller, shield: split sheet}")
-	}
-	on := "    put-on: {by: oven, oven: " + degrees("oven", 190, 220) + ", clearance: " + fine("on", 0.04, 0.08) + "}"
-	if rapid.Bool().Draw(t, "chilled") {
-		on = "    put-on: {by: induction, chill: dry ice, coolant: 20 kg, room: 4000 m3, clearance: " + fine("on", 0.02, 0.05) + "}"
-	}
-	parts = append(parts, on)
-	steps := []string{"  - {step: off, do: Draw the hub off., remove: [hub], into: bench}", "  - {step: back, do: Put it on., fit: [hub], heat: [H1]}"}
-	if slices.ContainsFunc(parts, func(p string) bool { return strings.HasPrefix(p, "    pull:") }) {
-		steps[0] = "  - {step: off, do: Draw the hub off., remove: [hub], into: bench, heat: [H1], permit: [hot-work]}"
-	}
-	return "pack: 1\nequipment: {tag: P-03, name: Pump}\njob: {number: WO-1, title: Hub, revision: A, issued: 2026-03-02}\n" +
-		"parts:\n  shaft: {name: Shaft}\n  hub: {name: Hub}\npermits:\n  hot-work: {what: Hot work permit}\nheats:\n  H1:\n" +
-		strings.Join(parts, "\n") + "\nsteps:\n" + strings.Join(steps, "\n") + "\n"
 }

@@ -1,46 +1,16 @@
 package main
 
 import (
-	"os"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/templates"
 )
-
-// heatFiles are the definitions with heats in them, from the project's own.
-func heatFiles(t *testing.T) []string {
-	t.Helper()
-	var out []string
-	for _, dir := range []string{filepath.Join(testdata, "good"), startersDir} {
-		files, err := filepath.Glob(filepath.Join(dir, "*.yaml"))
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, f := range files {
-			data, err := os.ReadFile(f)
-			if err != nil {
-				t.Fatal(err)
-			}
-			if strings.Contains(string(data), "\nheats:") {
-				out = append(out, f)
-			}
-		}
-	}
-	if len(out) < 6 {
-		t.Fatalf("only %d definitions with heats", len(out))
-	}
-	return out
-}
 
 // withoutHoles tells whether all that a heat is for is worked out.
 func withoutHoles(h *job.Heat) bool {
@@ -54,47 +24,33 @@ func withoutHoles(h *job.Heat) bool {
 func TestAnyKeyOfAHeatLeftOut(t *testing.T) {
 	longTest(t)
 	t.Parallel()
-	faces := pdf.NewFaces()
-	tried, without := 0, 0
-	for _, f := range heatFiles(t) {
-		data, err := os.ReadFile(f)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for i, x := range leavesOut(t, data, "heats") {
-			// A starter is a large pack: of its keys some are tried at each run.
-			if len(data) > 12000 && i%19 != 0 && os.Getenv("ACID_FULL") != "1" {
-				continue
-			}
-			where := filepath.Base(f) + " without " + x.path
-			tried++
-			without += checkHeatHole(t, where, x.text, faces)
-		}
+	without := 0
+	for _, x := range eachKeyLeftOut(t, ownWith(t, 6, "heats"), "heats") {
+		without += checkHeatHole(t, x.where, x.text)
 	}
-	if tried < 150 || without < 60 {
-		t.Errorf("%d keys were left out, and %d heats had no figures", tried, without)
+	if without < 30 {
+		t.Errorf("only %d heats had no figures", without)
 	}
 }
 
 // checkHeatHole checks and prints one definition with a hole, and counts its heats that
 // have no figures.
-func checkHeatHole(t *testing.T, where, text string, faces *pdf.Faces) int {
+func checkHeatHole(t *testing.T, where, text string) int {
 	t.Helper()
-	jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
-	pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4, Draft: problems.Errors() > 0}, faces, problems)
-	checkHeatHelp(t, where, problems)
+	d := drafted(text, layout.A4)
+	checkHeatHelp(t, where, d.problems)
 	n := 0
-	for _, h := range jb.Heats {
+	for _, h := range d.jb.Heats {
 		if withoutHoles(h) {
 			continue
 		}
 		n++
-		if problems.Errors() == 0 {
+		if d.problems.Errors() == 0 {
 			t.Errorf("%s: %s has no figures, and check is silent", where, h.Mark)
 		}
-		sheet := unspaced(heatSheet(pack, h))
+		sheet := unspaced(heatSheet(d.pack, h))
 		if len(h.Because) == 0 {
-			t.Errorf("%s: %s has no figures and no reason\n%v", where, h.Mark, problems)
+			t.Errorf("%s: %s has no figures and no reason\n%v", where, h.Mark, d.problems)
 		}
 		for _, why := range h.Because {
 			if !strings.Contains(sheet, unspaced(why.Message)) {

@@ -5,12 +5,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/templates"
 )
 
 // TestHolesAreToldOnce: a limit or an instrument that is missing leaves boxes without
@@ -26,13 +22,11 @@ func TestHolesAreToldOnce(t *testing.T) {
 	if text == string(data) {
 		t.Fatal("the starter has no such limit")
 	}
-	files := fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(text)}}
-	jb, problems := packs.Load(files, packs.Inputs{Definition: "x.yaml"})
-	if problems.Errors() == 0 {
+	d := drafted(text, layout.A4)
+	if d.problems.Errors() == 0 {
 		t.Fatal("the missing limit is not told")
 	}
-	_, misfits := templates.Compose(jb, templates.Options{Paper: layout.A4, Draft: true}, pdf.NewFaces(), problems)
-	for _, p := range misfits {
+	for _, p := range d.misfits {
 		t.Errorf("%s: %s", p.Pos, p.Message)
 	}
 }

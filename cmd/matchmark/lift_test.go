@@ -22,25 +22,12 @@ import (
 func TestLiftDrawingsAreToScale(t *testing.T) {
 	t.Parallel()
 	measured := 0
-	for _, dir := range []string{filepath.Join(testdata, "good"), startersDir} {
-		files, err := filepath.Glob(filepath.Join(dir, "*.yaml"))
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, f := range files {
-			jb, _ := packs.Load(os.DirFS(dir), packs.Inputs{Definition: filepath.Base(f)})
-			for _, paper := range papers {
-				if len(jb.Lifts) == 0 {
-					continue
-				}
-				pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-				if len(misfits) > 0 {
-					t.Errorf("%s on %s: %v", f, paper.Name, misfits)
-				}
-				for _, l := range jb.Lifts {
-					if l.Result != nil {
-						measured += measureLift(t, filepath.Base(f)+" "+paper.Name, l, pack.Pages.Pages)
-					}
+	for _, f := range ownWith(t, 8, "lifts") {
+		for _, paper := range papers {
+			jb, pack := composedFile(t, f, templates.Options{Paper: paper})
+			for _, l := range jb.Lifts {
+				if l.Result != nil {
+					measured += measureLift(t, filepath.Base(f)+" "+paper.Name, l, pack.Pages.Pages)
 				}
 			}
 		}

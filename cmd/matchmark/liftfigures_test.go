@@ -2,33 +2,19 @@ package main
 
 import (
 	"fmt"
-	"math"
-	"os"
 	"reflect"
 	"regexp"
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
 	"matchmark/packs/units"
 	"matchmark/templates"
-)
-
-// A side is the side to which a figure of a lift is printed.
-type side int
-
-const (
-	atLeast side = iota // loads, shares used, tilts, heights needed
-	atMost              // ratings, what is left, angles of legs
-	nearest             // places and lengths that are made
 )
 
 // sides are the sides of the fields of a lift that are not loads, by their names. Common
@@ -38,14 +24,6 @@ var sides = map[string]side{
 	"Rated": atMost, "Allowed": atMost, "MayCarry": atMost, "Team": atMost, "Ends": atMost, "TopLugs": atMost, "MayPress": atMost, "MovingBlock": atMost,
 	"UpperBlock": atMost, "Rope": atMost, "Low": atMost, "Spare": atMost, "Angle": atMost, "Flattest": atMost, "CriticalAt": atMost, "High": atLeast,
 	"X": nearest, "Y": nearest, "Z": nearest, "Length": nearest, "Shorten": nearest, "Bail": nearest,
-}
-
-// An exact is one figure of a lift as it was worked out, in the unit in which it is
-// printed.
-type exact struct {
-	path  string
-	value float64
-	side  side
 }
 
 // A ledger books the figures of one lift by the unit in which they are printed.
@@ -181,22 +159,7 @@ func checkFigures(t interface{ Errorf(string, ...any) }, where string, l *job.Li
 			continue // the bands of the tables are whole degrees in °C
 		}
 		n++
-		good, near := false, ""
-		for _, x := range known[a.unit] {
-			off, slack := a.value-x.value, 1e-9*math.Abs(x.value)+1e-7
-			if math.Abs(off) > a.step+slack {
-				continue
-			}
-			near += fmt.Sprintf(" %s %.6f", x.path, x.value)
-			switch x.side {
-			case atLeast:
-				good = good || off >= -slack
-			case atMost:
-				good = good || off <= slack
-			default:
-				good = good || math.Abs(off) <= a.step/2+slack
-			}
-		}
+		good, near := standsFor(a, known[a.unit])
 		if !good {
 			t.Errorf("%s: %s is printed as %s for%s", where, l.Mark, a.text, near)
 		}
@@ -211,8 +174,8 @@ func TestLiftFiguresOfTheProject(t *testing.T) {
 	longTest(t)
 	t.Parallel()
 	n := 0
-	for _, f := range liftFiles(t) {
-		jb, pack := loadedLift(t, f)
+	for _, f := range ownWith(t, 8, "lifts") {
+		jb, pack := composedFile(t, f, templates.Options{Paper: layout.A4})
 		for _, l := range jb.Lifts {
 			n += checkFigures(t, f, l, liftText(pack, l))
 		}
@@ -226,37 +189,20 @@ func TestLiftFiguresOfTheProject(t *testing.T) {
 // millimetres, in pounds and inches, and in both at once.
 func TestLiftFiguresOfAnyLift(t *testing.T) {
 	t.Parallel()
-	faces := pdf.NewFaces()
 	seen := 0
 	rapid.Check(t, func(t *rapid.T) {
 		text := drawnLift(t)
-		jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"})
-		pack, misfits := templates.Compose(jb, templates.Options{Paper: layout.Letter, Draft: problems.Errors() > 0}, faces, problems)
-		if len(misfits) > 0 {
-			t.Fatalf("%v\n%s", misfits, text)
+		d := drafted(text, layout.Letter)
+		if len(d.misfits) > 0 {
+			t.Fatalf("%v\n%s", d.misfits, text)
 		}
-		l := jb.Lifts[0]
+		l := d.jb.Lifts[0]
 		if !l.Computed() {
-			t.Fatalf("no figures: %v\n%s", problems, text)
+			t.Fatalf("no figures: %v\n%s", d.problems, text)
 		}
-		seen += checkFigures(t, text, l, liftText(pack, l))
+		seen += checkFigures(t, text, l, liftText(d.pack, l))
 	})
 	if seen < 1000 {
 		t.Errorf("only %d amounts were looked at", seen)
 	}
-}
-
-// loadedLift loads and composes a definition of the project.
-func loadedLift(t *testing.T, file string) (*job.Job, *templates.Pack) {
-	t.Helper()
-	data, err := os.ReadFile(file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: data}}, packs.Inputs{Definition: "x.yaml"})
-	pack, misfits := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), problems)
-	if problems.Errors() > 0 || len(misfits) > 0 {
-		t.Fatalf("%s: %v %v", file, problems, misfits)
-	}
-	return jb, pack
 }

@@ -1,99 +1,19 @@
 package main
 
 import (
-	"fmt"
 	"math"
-	"os"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"testing"
-	"testing/fstest"
-
-	"gopkg.in/yaml.v3"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 	"matchmark/templates"
 )
-
-// liftFiles are the definitions with lifts in them, from the project's own.
-func liftFiles(t *testing.T) []string {
-	t.Helper()
-	var out []string
-	for _, dir := range []string{filepath.Join(testdata, "good"), startersDir} {
-		files, err := filepath.Glob(filepath.Join(dir, "*.yaml"))
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, f := range files {
-			data, err := os.ReadFile(f)
-			if err != nil {
-				t.Fatal(err)
-			}
-			if strings.Contains(string(data), "\nlifts:") {
-				out = append(out, f)
-			}
-		}
-	}
-	if len(out) < 8 {
-		t.Fatalf("only %d definitions with lifts", len(out))
-	}
-	return out
-}
-
-// A leftOut is a definition with one key, or one entry of a list, left out.
-type leftOut struct{ path, text string }
-
-// leavesOut gives every such definition, of the named keys of the file.
-func leavesOut(t *testing.T, data []byte, of ...string) []leftOut {
-	t.Helper()
-	var root yaml.Node
-	if err := yaml.Unmarshal(data, &root); err != nil {
-		t.Fatal(err)
-	}
-	var out []leftOut
-	emit := func(path string, n *yaml.Node, from, to int) {
-		all := n.Content
-		n.Content = slices.Concat(all[:from], all[to:])
-		text, err := yaml.Marshal(&root)
-		if err != nil {
-			t.Fatal(err)
-		}
-		n.Content = all
-		out = append(out, leftOut{path, string(text)})
-	}
-	var walk func(path string, n *yaml.Node)
-	walk = func(path string, n *yaml.Node) {
-		switch n.Kind {
-		case yaml.MappingNode:
-			for i := 0; i < len(n.Content); i += 2 {
-				p := path + "/" + n.Content[i].Value
-				emit(p, n, i, i+2)
-				walk(p, n.Content[i+1])
-			}
-		case yaml.SequenceNode:
-			for i, x := range n.Content {
-				p := fmt.Sprintf("%s/%d", path, i)
-				emit(p, n, i, i+1)
-				walk(p, x)
-			}
-		}
-	}
-	doc := root.Content[0]
-	for i := 0; i < len(doc.Content); i += 2 {
-		if key := doc.Content[i].Value; slices.Contains(of, key) {
-			walk(key, doc.Content[i+1])
-		}
-	}
-	return out
-}
 
 // TestAnyKeyOfALiftLeftOut: whatever is left out of what is written of a lift, its gear
 // and its crane, check tells of it or the lift is worked out, and the draft prints what is
@@ -103,38 +23,19 @@ func leavesOut(t *testing.T, data []byte, of ...string) []leftOut {
 func TestAnyKeyOfALiftLeftOut(t *testing.T) {
 	longTest(t)
 	t.Parallel()
-	faces := pdf.NewFaces()
-	tried, without := 0, 0
-	for _, f := range liftFiles(t) {
-		data, err := os.ReadFile(f)
-		if err != nil {
-			t.Fatal(err)
-		}
-		all := leavesOut(t, data, "lifts", "gear", "cranes")
-		for i, x := range all {
-			// Of the keys some are tried at each run, of a starter, which is a large pack, few.
-			each := 4
-			if len(data) > 12000 {
-				each = 31
-			}
-			if i%each != 0 && os.Getenv("ACID_FULL") != "1" {
-				continue
-			}
-			jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(x.text)}}, packs.Inputs{Definition: "x.yaml"})
-			pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4, Draft: problems.Errors() > 0}, faces, problems)
-			where := filepath.Base(f) + " without " + x.path
-			tried++
-			checkLiftHelp(t, where, problems)
-			for _, l := range jb.Lifts {
-				if !l.Computed() {
-					without++
-					checkLiftDraft(t, where, l, x.text, pack, problems)
-				}
+	without := 0
+	for _, x := range eachKeyLeftOut(t, ownWith(t, 8, "lifts"), "lifts", "gear", "cranes") {
+		d := drafted(x.text, layout.A4)
+		checkLiftHelp(t, x.where, d.problems)
+		for _, l := range d.jb.Lifts {
+			if !l.Computed() {
+				without++
+				checkLiftDraft(t, x.where, l, x.text, d.pack, d.problems)
 			}
 		}
 	}
-	if tried < 150 || without < 80 {
-		t.Errorf("%d keys were left out, and %d lifts had no figures", tried, without)
+	if without < 40 {
+		t.Errorf("only %d lifts had no figures", without)
 	}
 }
 
@@ -215,12 +116,6 @@ func writtenAmounts(l *job.Lift, text string) []float64 {
 		out = append(out, x, 1000*x, x/0.00045359237, x/100*mass, x/100*mass/0.45359237)
 	}
 	return out
-}
-
-// An amount is a number with its unit as it stands on paper.
-type amount struct {
-	text, unit  string
-	value, step float64
 }
 
 var amountText = regexp.MustCompile(`([−-]?[0-9]+(?:\.[0-9]+)?)[ \x{a0}]?(kg/m³|kg mm|kg\b|lb/ft²|lb\b|mm\b|in\b|kN/m²|%|°C|°F|°)`)

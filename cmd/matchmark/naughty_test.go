@@ -7,12 +7,10 @@ import (
 	"strconv"
 	"strings"
 	"testing"
-	"testing/fstest"
 	"unicode"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/keep"
 	"matchmark/packs/source"
 	"matchmark/templates"
@@ -88,8 +86,7 @@ steps:
 // written, and sees that the register can be read back and holds no formula.
 func keptWords(t *testing.T, definition, text string) (bool, source.Problems) {
 	t.Helper()
-	files := fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(definition)}}
-	jb, problems := packs.Load(files, packs.Inputs{Definition: "x.yaml"})
+	jb, problems := loadText(definition)
 	if problems.Errors() > 0 {
 		return false, problems
 	}

@@ -27,7 +27,7 @@ func TestNewPassesCheck(t *testing.T) {
 			if !ok {
 				t.Fatalf("no starter %s", starter)
 			}
-			if _, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "x.yaml"}); len(problems) > 0 {
+			if _, problems := loadText(text); len(problems) > 0 {
 				t.Errorf("new %q like %s: %v", name, starter, problems)
 			}
 		}
@@ -66,7 +66,7 @@ func TestTablesPassCheck(t *testing.T) {
 		if err := bom.Definition(&b, "Pump", parts); err != nil {
 			t.Fatal(err)
 		}
-		if _, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: b.Bytes()}}, packs.Inputs{Definition: "x.yaml"}); problems.Errors() > 0 {
+		if _, problems := loadText(b.String()); problems.Errors() > 0 {
 			t.Fatalf("%v of\n%s", problems, b.String())
 		}
 	})

@@ -6,11 +6,8 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"runtime"
-	"runtime/debug"
 	"strings"
 	"testing"
-	"time"
 )
 
 // outageTable is a table of n jobs of the fan, each of a day and machine of its own.
@@ -73,60 +70,36 @@ func contents(t *testing.T, dir string) map[string]string {
 	return out
 }
 
-// TestOutage: two hundred jobs, one folder each, with an index that counts them; bad ones
-// are named and stop no other, and the memory that is kept does not grow with the jobs.
+// TestOutage: many jobs, one folder each, with an index that counts them; bad ones are
+// named and stop no other. TestBatchIsFlat looks at the memory.
 func TestOutage(t *testing.T) {
-	if testing.Short() {
-		t.Skip("takes half a minute")
-	}
-	defer debug.SetGCPercent(debug.SetGCPercent(30)) // what is held is to be seen, not what waits to be tidied up
+	t.Parallel()
 	dir := t.TempDir()
-	jobs := outageTable(t, dir, 200, "WO-100,Bearing change,A,2026-03-01,1", "WO-900,Bearing change,A,first of May,1")
+	jobs := outageTable(t, dir, 30, "WO-100,Bearing change,A,2026-03-01,1", "WO-900,Bearing change,A,first of May,1")
 	file := writeShortJob(t, dir)
-	stop, peak := make(chan struct{}), make(chan uint64)
-	go func() {
-		var most uint64
-		for {
-			select {
-			case <-stop:
-				peak <- most
-				return
-			case <-time.After(20 * time.Millisecond):
-				var m runtime.MemStats
-				runtime.ReadMemStats(&m)
-				most = max(most, m.HeapAlloc)
-			}
-		}
-	}()
 	var out, talk bytes.Buffer
 	code := run([]string{"print", file, "--jobs", jobs, "--out", filepath.Join(dir, "out")}, nil, &out, &talk)
-	close(stop)
-	most := <-peak
-	if code != exitProblems || !strings.Contains(out.String(), "200 jobs of 202 printed") {
+	if code != exitProblems || !strings.Contains(out.String(), "30 jobs of 32 printed") {
 		t.Fatalf("exit %d: %s%.2000s", code, &out, &talk)
 	}
-	t.Logf("200 jobs, at most %d MB in use", most>>20)
-	if most > 400<<20 {
-		t.Errorf("%d MB are in use at a time", most>>20)
-	}
-	for _, want := range []string{"not printed: WO-100 A (" + jobs + " row 202): number and revision are those of " + jobs + " row 2", "not printed: WO-900 A"} {
+	for _, want := range []string{"not printed: WO-100 A (" + jobs + " row 32): number and revision are those of " + jobs + " row 2", "not printed: WO-900 A"} {
 		if !strings.Contains(talk.String(), want) {
 			t.Errorf("%q is not told", want)
 		}
 	}
-	if n := strings.Count(talk.String(), " of 202: "); n != 202 {
+	if n := strings.Count(talk.String(), " of 32: "); n != 32 {
 		t.Errorf("%d lines of progress", n)
 	}
 	index, err := os.ReadFile(filepath.Join(dir, "out", "index.csv"))
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"\njob,WO-100,A,P-1,Pump,Bearing change,2026-03-01,", ",2.0,3.5,WO-299-A,\n", "\nhold,WO-128,A,,,,,at 2.0 h,W1,Cap seen: supervisor"} {
+	for _, want := range []string{"\njob,WO-100,A,P-1,Pump,Bearing change,2026-03-01,", ",2.0,3.5,WO-129-A,\n", "\nhold,WO-128,A,,,,,at 2.0 h,W1,Cap seen: supervisor"} {
 		if !strings.Contains(string(index), want) {
 			t.Errorf("%q is not in the index:\n%.600s", want, index)
 		}
 	}
-	if _, err := os.Stat(filepath.Join(dir, "out", "WO-299-A", "WO-299-A-pack.pdf")); err != nil {
+	if _, err := os.Stat(filepath.Join(dir, "out", "WO-129-A", "WO-129-A-pack.pdf")); err != nil {
 		t.Error(err)
 	}
 }
@@ -134,7 +107,7 @@ func TestOutage(t *testing.T) {
 // TestShards: the shares of an outage are the same files as the whole, each once.
 func TestShards(t *testing.T) {
 	dir := t.TempDir()
-	jobs, file := outageTable(t, dir, 20), writeShortJob(t, dir)
+	jobs, file := outageTable(t, dir, 12), writeShortJob(t, dir)
 	print := func(out string, more ...string) {
 		var said, talk bytes.Buffer
 		if code := run(append([]string{"print", file, "--jobs", jobs, "--out", out}, more...), nil, &said, &talk); code != exitDone {
@@ -147,7 +120,7 @@ func TestShards(t *testing.T) {
 		print(shares, "--shard", fmt.Sprintf("%d/8", i))
 	}
 	a, b := contents(t, whole), contents(t, shares)
-	if len(a) != len(b) || len(a) < 60 {
+	if len(a) != len(b) || len(a) < 36 {
 		t.Errorf("%d files of the whole, %d of the shares", len(a), len(b))
 	}
 	for path, data := range a {

@@ -1,64 +1,11 @@
 package main
 
 import (
-	"fmt"
-	"os"
-	"path/filepath"
-	"sync"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"matchmark/templates"
 )
-
-const startersDir = "../../packs/starters"
-
-var papers = []layout.Paper{layout.A4, layout.Letter}
-
-// starters lists the definitions that ship.
-func starters(t *testing.T) []string {
-	t.Helper()
-	files, err := filepath.Glob(filepath.Join(startersDir, "*.yaml"))
-	if err != nil || len(files) == 0 {
-		t.Fatalf("no starters in %s: %v", startersDir, err)
-	}
-	for i, f := range files {
-		files[i] = filepath.Base(f)
-	}
-	return files
-}
-
-// A setting is one starter set on paper, once for all tests that read it.
-type setting struct {
-	once     sync.Once
-	jb       *job.Job
-	pack     *templates.Pack
-	problems source.Problems
-}
-
-var settings sync.Map // from starter and options to *setting
-
-// composed loads and composes one starter, which must be without a problem. The
-// tests share what they get and must not change it.
-func composed(t *testing.T, starter string, o templates.Options) (*job.Job, *templates.Pack) {
-	t.Helper()
-	found, _ := settings.LoadOrStore(fmt.Sprint(starter, o), &setting{})
-	s := found.(*setting)
-	s.once.Do(func() {
-		s.jb, s.problems = packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: starter})
-		if len(s.problems) == 0 {
-			s.pack, s.problems = templates.Compose(s.jb, o, pdf.NewFaces(), nil)
-		}
-	})
-	if len(s.problems) > 0 {
-		t.Fatalf("%s on %s: %v", starter, o.Paper.Name, s.problems)
-	}
-	return s.jb, s.pack
-}
 
 // leastBox is the least size of each write-in box, in millimetres: the table of
 // box sizes that was tried with real pens. Words is the least line of handwriting.

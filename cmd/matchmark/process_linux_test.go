@@ -14,16 +14,6 @@ import (
 	"time"
 )
 
-// built is the program, for what can only be seen from outside of a process.
-func built(t *testing.T) string {
-	t.Helper()
-	program := filepath.Join(t.TempDir(), "matchmark")
-	if out, err := exec.Command("go", "build", "-o", program, ".").CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
-	}
-	return program
-}
-
 // twoJobs are two definitions that print files of the same names, and what they print.
 func twoJobs(t *testing.T, program string) (files [2]string, prints [2]map[string]string) {
 	t.Helper()

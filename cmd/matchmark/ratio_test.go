@@ -42,7 +42,7 @@ steps:
 
 // TestUsualJob: the job that is timed has no error, and is as large as is said.
 func TestUsualJob(t *testing.T) {
-	jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(usualJob(20))}}, packs.Inputs{Definition: "x.yaml"})
+	jb, problems := loadText(usualJob(20))
 	steps := 0
 	for _, s := range jb.Sections {
 		steps += len(s.Steps)

@@ -182,7 +182,7 @@ func decoded(t *testing.T, page image.Image, it layout.Item, left, top layout.Mm
 	return ""
 }
 
-// TestPageCodesReadBack reads the code at the head of every page of a pack: the digest
+// TestPageCodesReadBack reads the code beside the foot of every page of a pack: the digest
 // of the pack, page and pages, as they are printed on the page.
 func TestPageCodesReadBack(t *testing.T) {
 	longTest(t)
@@ -196,8 +196,9 @@ func TestPageCodesReadBack(t *testing.T) {
 				t.Parallel()
 				jb, pack := composed(t, starter, templates.Options{Paper: paper})
 				pages := pack.Pages.Pages
-				const headH = 60
-				images := rendered(t, painted(t, pack.Pages), 0, 0, max(paper.W, paper.H), headH)
+				const wide, high = 20, 40 // in the margin, at the foot
+				top := paper.H - high
+				images := rendered(t, painted(t, pack.Pages), 0, top, wide, high)
 				if len(images) != len(pages) {
 					t.Fatalf("%d pages are rendered, the pack has %d", len(images), len(pages))
 				}
@@ -209,7 +210,7 @@ func TestPageCodesReadBack(t *testing.T) {
 							continue
 						}
 						found++
-						if got := decoded(t, images[i], it, 0, 0); got != want {
+						if got := decoded(t, images[i], it, 0, top); got != want {
 							t.Errorf("page %d: the code says %q, want %q", i+1, got, want)
 						}
 					}

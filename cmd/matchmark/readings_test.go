@@ -2,45 +2,11 @@ package main
 
 import (
 	"math"
-	"os"
-	"path/filepath"
-	"regexp"
-	"slices"
-	"strconv"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/packs/job"
-	"matchmark/packs/source"
-	"matchmark/templates"
-	"matchmark/templates/dimension"
 )
-
-// goodPack loads and composes a definition of testdata/good.
-func goodPack(t *testing.T, name string, paper layout.Paper, gloves bool) (*job.Job, *templates.Pack) {
-	t.Helper()
-	files := os.DirFS(filepath.Join(testdata, "good"))
-	in := packs.Inputs{Definition: name}
-	base := strings.TrimSuffix(name, ".yaml")
-	if exists(files, base+".job.yaml") {
-		in.Job = base + ".job.yaml"
-	}
-	if exists(files, base+".site.yaml") {
-		in.Site = base + ".site.yaml"
-	}
-	jb, problems := packs.Load(files, in)
-	if len(problems) > 0 {
-		t.Fatalf("%s: %v", name, problems)
-	}
-	pack, misfits := templates.Compose(jb, templates.Options{Paper: paper, Pen: layout.Pen{Gloves: gloves}}, pdf.NewFaces(), nil)
-	if len(misfits) > 0 {
-		t.Fatalf("%s on %s: %v", name, paper.Name, misfits)
-	}
-	return jb, pack
-}
 
 // TestGoodOnPaper sees that every page of every good definition keeps the sizes of
 // boxes, on both papers, for bare hands and for gloves.
@@ -59,62 +25,6 @@ func TestGoodOnPaper(t *testing.T) {
 			}
 		})
 	}
-}
-
-// boxesOf lists the write-in boxes of a role for the dimension, or other thing, that
-// stands at a place of the file, on the pages of a sheet, without those that say which
-// readings were not taken. cells chooses value boxes by their characters, 0 takes all.
-func boxesOf(pack *templates.Pack, sheet, role string, at source.Pos, cells int) []layout.Item {
-	var out []layout.Item
-	for _, f := range pack.Pages.BySheet() {
-		if f.Sheet != sheet {
-			continue
-		}
-		for _, it := range f.Items {
-			r, ok := it.Shape.(layout.Rect)
-			if ok && it.Role == role && it.Ref == layout.Ref(at) && (cells == 0 || r.Cells == cells) && !ofNotTaken(f, it) {
-				out = append(out, it)
-			}
-		}
-	}
-	return out
-}
-
-// ofNotTaken reports whether a box says that a reading was not taken: the one for the
-// reason, by its caption, or the one to tick before the mark of a dimension.
-func ofNotTaken(f layout.Frame, box layout.Item) bool {
-	if box.Role != layout.RoleWords && box.Role != layout.RoleTick {
-		return false
-	}
-	left, top, right, bottom := box.Bounds()
-	for _, it := range f.Items {
-		s, ok := it.Shape.(layout.Text)
-		if !ok || it.Ref != box.Ref || it.Y < top || it.Y > bottom {
-			continue
-		}
-		switch {
-		case box.Role == layout.RoleWords && strings.HasPrefix(s.S, "not") && strings.Contains(s.S, "because") && it.X > left && it.X < right:
-			return true
-		case box.Role == layout.RoleTick && markAlone.MatchString(s.S) && it.X > right && it.X < right+2:
-			return true
-		}
-	}
-	return false
-}
-
-// markAlone is the mark of a dimension and nothing else.
-var markAlone = regexp.MustCompile(`^D[0-9]+(/[^ ]+)?$`)
-
-// atOf is the place of a dimension in the file.
-func atOf(t *testing.T, jb *job.Job, base string) source.Pos {
-	t.Helper()
-	for _, d := range jb.Dims {
-		if d.Base == base {
-			return d.At
-		}
-	}
-	t.Fatalf("no dimension %s", base)
-	return source.Pos{}
 }
 
 // arrangements is how many boxes of how many characters each kind of limit and each
@@ -179,15 +89,6 @@ func TestArrangementsOnPaper(t *testing.T) {
 	}
 }
 
-// corner is where an item stands as the page is read: of a page that lies, turned
-// back.
-func corner(it layout.Item, f layout.Frame) (x, y float64) {
-	if it.Turn == 90 {
-		return float64(f.H - it.Y), float64(it.X)
-	}
-	return float64(it.X), float64(it.Y)
-}
-
 // TestPlacesOfBoxes sees that the boxes stand where their places are: round the
 // clock face, in rows and columns.
 func TestPlacesOfBoxes(t *testing.T) {
@@ -215,47 +116,6 @@ func TestPlacesOfBoxes(t *testing.T) {
 		checkLattice(t, paper, pack, "readings", atOf(t, jb, "D5"), 4, 4)
 		checkLattice(t, paper, pack, "readings", atOf(t, jb, "D6"), 4, 7)
 	}
-}
-
-// checkLattice sees that boxes stand in rows of so many, each on one height, the
-// columns below each other within a page.
-func checkLattice(t *testing.T, paper layout.Paper, pack *templates.Pack, sheet string, at source.Pos, cells, cols int) {
-	t.Helper()
-	for _, f := range pack.Pages.BySheet() {
-		one := &templates.Pack{Pages: &layout.Doc{Pages: []layout.Frame{f}}}
-		boxes := boxesOf(one, sheet, layout.RoleValue, at, cells)
-		rows := map[int][]float64{}
-		for _, it := range boxes {
-			x, y := corner(it, f)
-			rows[int(math.Round(10*y))] = append(rows[int(math.Round(10*y))], x)
-		}
-		var first []float64
-		for y, xs := range rows {
-			slices.Sort(xs)
-			if first == nil {
-				first = xs
-			}
-			if len(xs) != cols || math.Abs(xs[0]-first[0]) > 0.05 || math.Abs(xs[cols-1]-first[len(first)-1]) > 0.05 {
-				t.Errorf("%s %s page %d: a row of boxes at height %.1f stands at %.1f, want %d columns as %.1f", paper.Name, sheet, f.Number, float64(y)/10, xs, cols, first)
-			}
-		}
-	}
-}
-
-// textsOf joins the texts that stand for a thing on the pages of a sheet.
-func textsOf(pack *templates.Pack, sheet string, at source.Pos) string {
-	var out []string
-	for _, f := range pack.Pages.BySheet() {
-		if f.Sheet != sheet {
-			continue
-		}
-		for _, it := range f.Items {
-			if s, ok := it.Shape.(layout.Text); ok && it.Ref == layout.Ref(at) {
-				out = append(out, strings.ReplaceAll(s.S, "\u00a0", " "))
-			}
-		}
-	}
-	return strings.Join(out, " ")
 }
 
 // TestLimitsInWords sees that each limit is printed as it is said. The sizes by letter
@@ -304,226 +164,6 @@ func TestLimitsInWords(t *testing.T) {
 		for _, w := range words {
 			if !strings.Contains(got, w) {
 				t.Errorf("%s: %q is not printed; the sheet says %q", mark, w, got)
-			}
-		}
-	}
-}
-
-// TestMatrixHeadsStandOnEachPage sees that a matrix over several pages repeats its
-// mark and the names of its columns.
-func TestMatrixHeadsStandOnEachPage(t *testing.T) {
-	t.Parallel()
-	for _, paper := range papers {
-		jb, pack := goodPack(t, "every-arrangement.yaml", paper, false)
-		at := atOf(t, jb, "D6")
-		pages := 0
-		for _, f := range pack.Pages.BySheet() {
-			one := &templates.Pack{Pages: &layout.Doc{Pages: []layout.Frame{f}}}
-			if len(boxesOf(one, "readings", layout.RoleValue, at, 4)) == 0 {
-				continue
-			}
-			pages++
-			got := textsOf(one, "readings", at)
-			for _, w := range []string{"D6", "Gap of the gate", "top", "upper third", "middle", "lower third", "bottom", "sill", "side"} {
-				if !strings.Contains(got, w) {
-					t.Errorf("%s page %d: no %q over the boxes of D6", paper.Name, f.Number, w)
-				}
-			}
-			if f.W > f.H {
-				t.Errorf("%s page %d is a wide page; a wide sheet is drawn turned on the upright one", paper.Name, f.Number)
-			}
-		}
-		if pages < 2 {
-			t.Errorf("%s: D6 stands on %d pages, want several", paper.Name, pages)
-		}
-	}
-}
-
-// TestStacksAndMarks sees the boxes for the order of a stack, for match marks and
-// for the way round, and their ticks in putting back.
-func TestStacksAndMarks(t *testing.T) {
-	t.Parallel()
-	jb, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
-	step := map[string]source.Pos{}
-	for _, s := range jb.Sections {
-		for _, st := range s.Steps {
-			step[st.Key] = st.At
-		}
-	}
-	// Six pieces at each of two ends.
-	if n := len(boxesOf(pack, "traveler", layout.RoleWords, step["gland"], 0)); n != 2*6 {
-		t.Errorf("%d boxes for the order of the gland, want %d", n, 2*6)
-	}
-	// At each end: mark used, where it stands, which way the lip faced.
-	if n := len(boxesOf(pack, "traveler", layout.RoleWords, step["cover"], 0)); n != 2*3 {
-		t.Errorf("%d boxes for match mark and way round of the cover, want %d", n, 2*3)
-	}
-	found := textsOf(pack, "traveler", step["gland"])
-	for _, w := range []string{"K1/DE", "K1/NDE", "counted from the bearing outward", "lantern", "piece 6 as found"} {
-		if !strings.Contains(found, w) {
-			t.Errorf("the order of the gland does not say %q: %q", w, found)
-		}
-	}
-	back := textsOf(pack, "reassembly", step["cover"]) + textsOf(pack, "reassembly", step["gland"])
-	for _, w := range []string{"match marks of End cover meet", "Lip seal: lip faces the oil", "in the order from the bearing outward"} {
-		if !strings.Contains(back, w) {
-			t.Errorf("putting back does not say %q: %q", w, back)
-		}
-	}
-}
-
-// TestDimensionSheets sees every dimension in the index, and those with a limit on
-// the critical sheet with their traps, with the page numbers that the boxes have.
-func TestDimensionSheets(t *testing.T) {
-	t.Parallel()
-	for _, name := range []string{"every-arrangement.yaml", "inch-blower.yaml"} {
-		jb, pack := goodPack(t, name, layout.Letter, false)
-		for _, d := range jb.Dims {
-			index := textsOf(pack, "dimensions", d.At)
-			if !strings.Contains(index, d.What) || !strings.Contains(index, d.Base) {
-				t.Errorf("%s: %s is not in the index: %q", name, d.Mark, index)
-			}
-			critical := textsOf(pack, "critical", d.At)
-			if d.Critical != strings.Contains(critical, d.Base) {
-				t.Errorf("%s: %s critical %v, but the sheet says %q", name, d.Mark, d.Critical, critical)
-			}
-			if d.FoundAt == nil {
-				continue
-			}
-			p := pageWith(pack, d)
-			if p == 0 || !strings.Contains(index, d.FoundAt.No+" p. "+strconv.Itoa(p)) {
-				t.Errorf("%s: %s is read at %s on page %d, the index says %q", name, d.Mark, d.FoundAt.No, p, index)
-			}
-		}
-	}
-	_, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
-	if got := sheetTexts(t, pack.Pages)["critical"]; !strings.Contains(got, "left-hand screw behind the plug") {
-		t.Errorf("the trap at the NDE is not told on the critical sheet: %q", got)
-	}
-}
-
-// pageWith is the first page that has a box of a dimension to be written in while
-// the machine is taken apart. Places of one dimension share the place in the file, so
-// it is the page with the mark as well: in a frame in the head, or at the row of one of
-// several places under one head.
-func pageWith(pack *templates.Pack, d *job.Dim) int {
-	for _, f := range pack.Pages.BySheet() {
-		if f.Sheet != "traveler" && f.Sheet != "readings" {
-			continue
-		}
-		one := &templates.Pack{Pages: &layout.Doc{Pages: []layout.Frame{f}}}
-		boxes := 0
-		for _, role := range []string{layout.RoleValue, layout.RoleFraction, layout.RoleSketch, layout.RoleTick, layout.RoleWords} {
-			boxes += len(boxesOf(one, f.Sheet, role, d.At, 0))
-		}
-		sheet := d.Sheet || d.In != nil && d.In.Sheet
-		told := d.Sheet && strings.Contains(textsOf(one, f.Sheet, d.At), d.Mark) // a sheet of its own has a head of its own
-		if boxes > 0 && sheet == (f.Sheet == "readings") && (d.In != nil || told || boxedMark(f, d.Mark) || boxedMark(f, d.Base) && markOfRow(f, d)) {
-			return f.Number
-		}
-	}
-	return 0
-}
-
-// boxedMark reports whether a mark stands in a frame of its own on a page.
-func boxedMark(f layout.Frame, mark string) bool {
-	for _, it := range f.Items {
-		s, ok := it.Shape.(layout.Text)
-		if !ok || s.S != mark {
-			continue
-		}
-		x, y := it.X, it.Y
-		for _, frame := range f.Items {
-			r, ok := frame.Shape.(layout.Rect)
-			left, top, right, bottom := frame.Bounds()
-			if ok && r.Radius > 0 && frame.Role == "" && x >= left && x <= left+2 && y >= top && y <= bottom && right-left < s.Width+6 {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// markOfRow reports whether the mark of a dimension stands alone on a page, not as the
-// name of a box to tick.
-func markOfRow(f layout.Frame, d *job.Dim) bool {
-	return slices.ContainsFunc(f.Items, func(it layout.Item) bool {
-		s, ok := it.Shape.(layout.Text)
-		if !ok || s.S != d.Mark || it.Ref != layout.Ref(d.At) {
-			return false
-		}
-		return !slices.ContainsFunc(f.Items, func(box layout.Item) bool {
-			_, top, right, bottom := box.Bounds()
-			return box.Role == layout.RoleTick && it.Y >= top && it.Y <= bottom && it.X > right && it.X < right+2
-		})
-	})
-}
-
-// asksMark reports whether the caption in a box asks which reading was not taken.
-func asksMark(f layout.Frame, box layout.Item) bool {
-	left, top, right, bottom := box.Bounds()
-	return slices.ContainsFunc(f.Items, func(it layout.Item) bool {
-		s, ok := it.Shape.(layout.Text)
-		return ok && strings.Contains(s.S, "which") && it.X > left && it.X < right && it.Y > top && it.Y < bottom
-	})
-}
-
-// TestNotTakenOnceAStep sees that a step of the traveler that takes several readings has
-// one box for why some were not taken, and of four the mark of each to tick, unless that box
-// asks for the mark.
-func TestNotTakenOnceAStep(t *testing.T) {
-	t.Parallel()
-	for _, paper := range papers {
-		jb, pack := goodPack(t, "every-arrangement.yaml", paper, false)
-		want, got := map[layout.Ref]int{}, map[layout.Ref]int{} // boxes for the reason, by step
-		ticked := map[string]int{}                              // boxes to tick, by mark
-		asks := map[layout.Ref]bool{}                           // the box for the reason asks for the mark
-		for _, f := range pack.Pages.BySheet() {
-			for _, it := range f.Items {
-				if f.Sheet != "traveler" || !ofNotTaken(f, it) {
-					continue
-				}
-				if it.Role == layout.RoleWords {
-					got[it.Ref]++
-					asks[it.Ref] = asksMark(f, it)
-					continue
-				}
-				_, top, right, bottom := it.Bounds()
-				for _, x := range f.Items {
-					if s, ok := x.Shape.(layout.Text); ok && x.Y >= top && x.Y <= bottom && x.X > right && x.X < right+2 {
-						ticked[s.S]++
-					}
-				}
-			}
-		}
-		fours := 0
-		for _, s := range jb.Sections {
-			for _, st := range s.Steps {
-				written := dimension.Written(st.Measure, dimension.Found)
-				if st.Undoes != nil || len(written) < 2 {
-					continue
-				}
-				want[layout.Ref(st.At)]++
-				ticks := 0
-				if len(written) == 4 && !asks[layout.Ref(st.At)] {
-					ticks = 1
-				}
-				for _, d := range written {
-					if n := ticked[d.Mark]; n != ticks && len(written) >= 4 {
-						t.Errorf("%s: step %s with %d readings has %d boxes to tick for %s", paper.Name, st.No, len(written), n, d.Mark)
-					}
-				}
-				if len(written) == 4 {
-					fours++
-				}
-			}
-		}
-		if fours == 0 {
-			t.Errorf("%s: no step takes four readings", paper.Name)
-		}
-		for at, n := range want {
-			if got[at] != n {
-				t.Errorf("%s: %v: %d boxes for why readings were not taken, want %d", paper.Name, at, got[at], n)
 			}
 		}
 	}

@@ -28,10 +28,7 @@ func TestFilledRoundTrip(t *testing.T) {
 	t.Parallel()
 	held := 0
 	for _, starter := range starters(t) {
-		jb, problems := packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: starter})
-		if problems.Errors() > 0 {
-			t.Fatal(problems)
-		}
+		jb := loadedFile(t, filepath.Join(startersDir, starter))
 		values, _ := filled.Merge([]*filled.File{filled.Read("x.csv", everyBox(t, jb), jb)})
 		r := filled.Work(jb, values)
 		pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4, Filled: r}, pdf.NewFaces(), nil)

@@ -147,7 +147,7 @@ var slips = []slip{
 	{name: "range one", old: "range: 0 to 150 mm", typed: "range: 150 mm", code: "not-a-range", says: "0 to 150"},
 	{name: "range unit", old: "range: 0 to 150 mm", typed: "range: 0 to 150", code: "no-unit", says: "150 mm"},
 	{name: "removed late", old: "        measure: [D4, D8]\n", typed: "        measure: [D4]\n", code: "never-measured", says: "measure: [D8]", at: "D8:"},
-	{name: "measure late", old: "        measure: [D7]\n        loosen: [J4]\n        remove: [lock-nut, tab-washer, ring-screw]", typed: "        loosen: [J4]\n        remove: [lock-nut, tab-washer, ring-screw]\n        measure: [D7]", code: "too-early", says: "a step is done in the order in which it is written", at: "- step: nut"},
+	{name: "measure late", old: "        measure: [D7]\n        loosen: [J7]\n        remove: [lock-nut, tab-washer]", typed: "        loosen: [J7]\n        remove: [lock-nut, tab-washer]\n        measure: [D7]", code: "too-early", says: "a step is done in the order in which it is written", at: "- step: nut"},
 	{name: "no into", old: "        into: {seal-ring: C6, bearing: C5}\n", typed: "", code: "goes-nowhere", says: "into: one of C1", at: "remove: [seal-ring, bearing]"},
 	{name: "not removed", old: "        remove: [seal-ring, bearing]\n        into: {seal-ring: C6, bearing: C5}\n", typed: "        remove: [seal-ring]\n        into: C6\n", code: "never-filled", says: "never-filled", at: "C5:"},
 	{name: "part undefined", old: "  seal-ring: {name: Labyrinth ring, each: end, behind: [lock-nut, ring-screw]}\n", typed: "", code: "unknown-name", says: "seal-ring: {…}", at: "bearing: {name: Roller"},

@@ -22,7 +22,9 @@ func TestSlips(t *testing.T) {
 	base := fan(t)
 	found, placed, mended := 0, 0, 0
 	for _, s := range slips {
-		first, line, ok := firstSaid(t, base, s)
+		text := s.in(t, base)
+		first, ok := firstSaid(text)
+		line := s.lineIn(base, text)
 		if !ok {
 			t.Errorf("%s: nothing is said", s.name)
 			continue
@@ -50,7 +52,7 @@ func TestUnderstood(t *testing.T) {
 	t.Parallel()
 	base := fan(t)
 	for _, s := range understood {
-		if p, _, said := firstSaid(t, base, s); said {
+		if p, said := firstSaid(s.in(t, base)); said {
 			t.Errorf("%s: %s", s.name, p.Message)
 		}
 	}
@@ -63,10 +65,15 @@ func TestProposalsAreNotRefused(t *testing.T) {
 	base := fan(t)
 	tried := 0
 	for _, s := range slips {
-		first, _, ok := firstSaid(t, base, s)
-		if !ok || len(first.Help) == 0 || !strings.HasPrefix(s.old, "at least") && !strings.Contains(s.old, " mm") {
+		if !strings.HasPrefix(s.old, "at least") && !strings.Contains(s.old, " mm") {
 			continue
 		}
+		// What is told of a number is told of its words, before anything is on paper.
+		_, problems := loadText(s.in(t, base))
+		if len(problems) == 0 || len(problems[0].Help) == 0 {
+			continue
+		}
+		first := problems[0]
 		proposal := first.Help[0]
 		if strings.HasPrefix(proposal, "for example ") || strings.ContainsAny(proposal, ":?") || first.Code == "unknown-unit" {
 			continue
@@ -74,8 +81,8 @@ func TestProposalsAreNotRefused(t *testing.T) {
 		tried++
 		again := s
 		again.typed = proposal
-		if p, _, said := firstSaid(t, base, again); said && p.Code == first.Code {
-			t.Errorf("%s: %q is proposed, and then: %s", s.name, proposal, p.Message)
+		if _, problems = loadText(again.in(t, base)); len(problems) > 0 && problems[0].Code == first.Code {
+			t.Errorf("%s: %q is proposed, and then: %s", s.name, proposal, problems[0].Message)
 		}
 	}
 	if tried < 10 {
@@ -92,20 +99,22 @@ func fan(t *testing.T) string {
 	return string(data)
 }
 
-// firstSaid makes the mistake and gives the first problem that check tells, and the
-// line where it should stand.
-func firstSaid(t *testing.T, base string, s slip) (first source.Problem, line int, said bool) {
+// in makes the mistake in a text.
+func (s slip) in(t *testing.T, base string) string {
 	t.Helper()
-	at := strings.Index(base, s.old)
-	if at < 0 {
+	if !strings.Contains(base, s.old) {
 		t.Fatalf("%s: %q is not in the fan", s.name, s.old)
 	}
-	text := base[:at] + s.typed + base[at+len(s.old):]
-	same := 0
+	return strings.Replace(base, s.old, s.typed, 1)
+}
+
+// lineIn is the line at which a mistake should be told.
+func (s slip) lineIn(base, text string) int {
+	at, same := strings.Index(base, s.old), 0
 	for same < len(s.old) && same < len(s.typed) && s.old[same] == s.typed[same] {
 		same++
 	}
-	line = 1 + strings.Count(text[:at+same], "\n")
+	line := 1 + strings.Count(text[:at+same], "\n")
 	if s.at != "" {
 		for i, l := range strings.Split(text, "\n") {
 			if strings.HasPrefix(strings.TrimSpace(l), s.at) {
@@ -113,10 +122,14 @@ func firstSaid(t *testing.T, base string, s slip) (first source.Problem, line in
 			}
 		}
 	}
-	files := fstest.MapFS{"fan.yaml": &fstest.MapFile{Data: []byte(text)}}
-	_, problems := proof(files, packs.Inputs{Definition: "fan.yaml"})
+	return line
+}
+
+// firstSaid is the first problem that check tells of a text.
+func firstSaid(text string) (first source.Problem, said bool) {
+	_, problems := proof(fstest.MapFS{"fan.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "fan.yaml"})
 	if len(problems) == 0 {
-		return source.Problem{}, line, false
+		return source.Problem{}, false
 	}
-	return problems[0], line, true
+	return problems[0], true
 }

@@ -7,13 +7,11 @@ import (
 	"strconv"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"gopkg.in/yaml.v3"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/source"
 	"matchmark/templates"
 )
@@ -97,8 +95,7 @@ func TestStretchedPlaces(t *testing.T) {
 func stretched(t *testing.T, f field, name, text string, on []layout.Paper) bool {
 	t.Helper()
 	what := f.path + ", " + name
-	files := fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(text)}}
-	jb, problems := packs.Load(files, packs.Inputs{Definition: "x.yaml"})
+	jb, problems := loadText(text)
 	lines := strings.Count(text, "\n") + 1
 	if problems.Errors() > 0 {
 		checkNamed(t, what, problems, lines)

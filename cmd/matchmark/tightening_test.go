@@ -2,7 +2,6 @@ package main
 
 import (
 	"math"
-	"os"
 	"path/filepath"
 	"regexp"
 	"slices"
@@ -11,8 +10,6 @@ import (
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/templates"
 )
@@ -38,17 +35,10 @@ func roleText(pack *templates.Pack, sheet, role string) string {
 // papers.
 func tightenedOnPaper(t *testing.T, visit func(t *testing.T, jb *job.Job, pack *templates.Pack)) {
 	t.Helper()
-	for _, file := range []string{filepath.Join(startersDir, "storm-pump.yaml"), filepath.Join(startersDir, "bevel-gearbox.yaml"), filepath.Join(startersDir, "triplex-pump.yaml"), filepath.Join(testdata, "good", "joints.yaml")} {
+	for _, file := range []string{filepath.Join(startersDir, "storm-pump.yaml"), filepath.Join(startersDir, "bevel-gearbox.yaml"), filepath.Join(startersDir, "triplex-pump.yaml"), filepath.Join(goodDir, "joints.yaml")} {
 		for _, paper := range papers {
 			t.Run(filepath.Base(file)+" "+paper.Name, func(t *testing.T) {
-				jb, problems := packs.Load(os.DirFS(filepath.Dir(file)), packs.Inputs{Definition: filepath.Base(file)})
-				if len(problems) > 0 {
-					t.Fatal(problems)
-				}
-				pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-				if len(misfits) > 0 {
-					t.Fatal(misfits)
-				}
+				jb, pack := composedFile(t, file, templates.Options{Paper: paper})
 				visit(t, jb, pack)
 			})
 		}

@@ -236,7 +236,7 @@ func TestWholesArePrinted(t *testing.T) {
 	t.Parallel()
 	printed, codes := 0, map[string]int{}
 	for seed := range uint64(40) {
-		_, problems := packs.Load(fstest.MapFS{"x.yaml": &fstest.MapFile{Data: []byte(wholeDefinition(seed))}}, packs.Inputs{Definition: "x.yaml"})
+		_, problems := loadText(wholeDefinition(seed))
 		if problems.Errors() == 0 {
 			printed++
 		}

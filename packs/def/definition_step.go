@@ -40,6 +40,7 @@ type Step struct {
 	SetDown []source.Text // lifts whose load stands again
 	// UnderLoad is what is put under a load that hangs.
 	UnderLoad source.Text
+	Seen      []source.Text // what is looked at and found so, a box to tick each
 	Hold      source.Text
 	Heat      []source.Text
 	Align     []source.Text // alignments that are made

@@ -41,6 +41,9 @@ func (b *builder) readGuards() {
 func (b *builder) resolveGuards(st *job.Step, ds *def.Step) {
 	st.ToolCount = ds.ToolCount.Value == "yes"
 	st.CountAll = ds.CountAll.Value == "yes"
+	for _, t := range ds.Seen {
+		st.Seen = append(st.Seen, job.Seen{At: t.At, What: t.Value})
+	}
 	for _, t := range ds.Lock {
 		if x := b.IsolationAt(t); x != nil && claimed(b, t, &x.LockedAt, st, "the isolation "+x.Key+" is locked") {
 			st.Lock = append(st.Lock, x)

@@ -38,10 +38,14 @@ func verbsOf(ds *def.Step) []job.Verb {
 	add(job.DoStack, ds.Stacks)
 	add(job.DoMeasure, ds.Measure)
 	add(job.DoJudge, ds.Judge)
+	add(job.DoSee, ds.Seen)
 	add(job.DoOpen, ds.Open)
 	add(job.DoLoosen, ds.Loosen)
 	add(job.DoHeat, ds.Heat)
 	add(job.DoLift, ds.Lift)
+	if len(ds.Lift) == 0 && ds.OnHook.Value != "" {
+		all = append(all, written{job.DoLift, ds.OnHook.At})
+	}
 	add(job.DoLeaveOut, ds.LeftOut)
 	add(job.DoTighten, ds.Tighten)
 	add(job.DoSet, ds.Set)

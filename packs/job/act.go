@@ -24,6 +24,7 @@ const (
 	DoRecall                   // a reading that was only recorded is looked up
 	DoMeasure                  // a reading is taken as found
 	DoJudge                    // a matched set is judged
+	DoSee                      // a state is looked at and found so
 	DoCountTools               // tools are counted
 	DoCountAll                 // every container is counted
 	DoOpen                     // an opening is opened
@@ -81,7 +82,8 @@ type Act struct {
 
 // Acts lists what a step does, in the order in which its author wrote the verbs.
 // A permit comes first wherever it stands, for the step is not begun without it; a
-// lift and a heat come before the first move, for they are how it is done; that a load
+// lift and a heat come before the first move, for they are how it is done, and a routine
+// lift where on-hook: stands, if that is earlier; that a load
 // stands again and a container is empty is seen at the end, and a hold comes last, for
 // it is what the next step waits for.
 func (s *Step) Acts() []Act {
@@ -110,14 +112,24 @@ func (s *Step) VerbOrder() []Verb {
 		}
 	}
 	moves := []Verb{DoTakeOut, DoRemove, DoFit, DoFitForNow}
-	hung := false
+	hung, hooked := false, false
+	hook := func() {
+		if !hooked {
+			hooked = true
+			order = append(order, DoLift)
+		}
+	}
 	hang := func() {
 		if !hung {
 			hung = true
-			order = append(order, DoHeat, DoLift)
+			order = append(order, DoHeat)
+			hook()
 		}
 	}
 	for _, v := range s.Verbs {
+		if v == DoLift && len(s.Lifts) == 0 {
+			hook() // a routine lift is told where it is written: what is read on the hook comes after it
+		}
 		if slices.Contains(moves, v) {
 			hang()
 		}

@@ -25,20 +25,22 @@ func (m *Move) MissedBack(parts []*Part) string {
 // beside it.
 var saysLeft = regexp.MustCompile(`(?i)^left[- ]?hand(ed)?( thread)?$`)
 
-// missedIn is what of a sentence, between its commas, speaks of a part: by a word of its
-// name, or by its left-hand thread. What names no part of the machine goes on with the part
-// before it: seal ring, lip inward is said of the ring alone. At the head of a sentence it
-// is said of no part.
+// missedIn is what of a sentence, between its commas, speaks of a part: of those of the
+// machine the part that a clause names best, or by its left-hand thread. What names no part
+// goes on with the part before it: seal ring, lip inward is said of the ring alone. At the
+// head of a sentence it is said of no part.
 func (p *Part) missedIn(sentence string, parts []*Part) string {
 	var speaks []string
 	of := false // the clause before is said of the part
 	for _, clause := range strings.Split(sentence, ",") {
 		words := strings.TrimSpace(clause)
-		switch {
-		case namesPart(words, p.Name), p.Left && saysLeft.MatchString(words):
-			of = true
-		case of && slices.ContainsFunc(parts, func(q *Part) bool { return namesPart(words, q.Name) || q.Left && saysLeft.MatchString(words) }):
-			of = false
+		mine := p.named(words)
+		if mine > 0 || of {
+			best := mine
+			for _, q := range parts {
+				best = max(best, q.named(words))
+			}
+			of = best == mine // where none is named, 0, it goes on
 		}
 		if of {
 			speaks = append(speaks, clause)
@@ -47,22 +49,47 @@ func (p *Part) missedIn(sentence string, parts []*Part) string {
 	return strings.TrimSpace(strings.Join(speaks, ","))
 }
 
-// namesPart reports whether a sentence has a word of the name of a part, in the
-// singular or the plural.
-func namesPart(sentence, name string) bool {
-	stem := func(word string) string { return strings.TrimSuffix(strings.ToLower(word), "s") }
-	word := func(r rune) bool { return !unicode.IsLetter(r) }
-	for _, a := range strings.FieldsFunc(name, word) {
-		if len(a) < leastWord || slices.Contains(smallWords, strings.ToLower(a)) {
-			continue
-		}
-		for _, b := range strings.FieldsFunc(sentence, word) {
-			if stem(a) == stem(b) {
-				return true
-			}
+// named tells how well a clause names a part: by how many words of its name, and above all
+// by the one that says what it is. LONG screw is the long screw of the baffle and no other
+// screw, drain plug is not the ring of the drain plug. A pack of shims is named by its leaves.
+// It is 0 for a clause that has no word of the name.
+func (p *Part) named(clause string) int {
+	if p.Left && saysLeft.MatchString(clause) {
+		return 1
+	}
+	said := wordsOf(clause)
+	if p.Shims != nil && (slices.Contains(said, "leaf") || slices.Contains(said, "leave")) {
+		said = append(said, "shim")
+	}
+	score, kind := 0, ""
+	for _, name := range wordsOf(beforeSmall.ReplaceAllString(p.Name, "")) {
+		kind = name
+	}
+	for _, name := range wordsOf(p.Name) {
+		switch {
+		case len(name) < leastWord || slices.Contains(smallWords, name) || !slices.Contains(said, name):
+		case name == kind:
+			score += 3
+		default:
+			score += 2
 		}
 	}
-	return false
+	return score
+}
+
+// beforeSmall is what follows the first small word of a name: the screw of the cover is a screw.
+var beforeSmall = regexp.MustCompile(`(?i) (of|in|on|at|to|the|and|for|with|from|behind|under|over) .*`)
+
+// wordsOf are the words of a text in small letters, without the s of the plural and without
+// what has no letters, or one alone as the M of a thread.
+func wordsOf(text string) []string {
+	var out []string
+	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return !unicode.IsLetter(r) }) {
+		if len(w) > 1 {
+			out = append(out, strings.TrimSuffix(strings.ToLower(w), "s"))
+		}
+	}
+	return out
 }
 
 // leastWord is how long a word is at the least that names a part.

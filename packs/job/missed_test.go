@@ -33,3 +33,34 @@ func TestMissedGoesOnWithItsPart(t *testing.T) {
 		}
 	}
 }
+
+// Tags told of parts that lay elsewhere: that of the copper ring of the magnet on its plug,
+// that of the inspection screws of the LONG screw of the baffle. No tag told of the leaf that
+// sticks to the housing.
+func TestMissedIsOfThePartNamedBest(t *testing.T) {
+	t.Parallel()
+	plug, ring := &Part{Name: "Oil drain plug with its magnet"}, &Part{Name: "Copper ring of the drain plug"}
+	long, short, baffle := &Part{Name: "LONG baffle screw M8 x 45"}, &Part{Name: "Inspection screw M8"}, &Part{Name: "Breather baffle"}
+	shims, lower := &Part{Name: "Cover shims", Shims: &ShimStock{}}, &Part{Name: "Lower housing"}
+	parts := []*Part{plug, ring, long, short, baffle, shims, lower}
+	for _, row := range []struct {
+		part      *Part
+		says, tag string
+	}{
+		{plug, "magnet on the drain plug", "magnet on the drain plug"},
+		{ring, "magnet on the drain plug", ""},
+		{ring, "ring of the drain plug", "ring of the drain plug"},
+		{long, "LONG screw", "LONG screw"},
+		{short, "LONG screw", ""},
+		{short, "eight screws", "eight screws"},
+		{baffle, "baffle, LONG screw", "baffle"},
+		{long, "baffle, LONG screw", "LONG screw"},
+		{shims, "a leaf sticking to the housing", "a leaf sticking to the housing"},
+		{shims, "all leaves, clean", "all leaves, clean"},
+	} {
+		off := &Step{Missed: row.says}
+		if got := (&Move{Part: row.part, Step: off}).MissedBack(parts); got != row.tag {
+			t.Errorf("%q on the tag of %s: %q, want %q", row.says, row.part.Name, got, row.tag)
+		}
+	}
+}

@@ -81,6 +81,7 @@ type Step struct {
 	Lifts        []*Lift
 	SetDown      []*Lift     // whose load stands again when the step is done
 	UnderLoad    source.Text // what is put under a load that hangs before a hand goes in
+	Seen         []Seen      // what is looked at and found so
 	Hangs        []*Lift     // that earlier steps have left hanging, and that it does not make
 	GoesOn       []*Lift     // that it makes, with a load that hangs already
 	LeftHanging  []*Lift     // that it makes and leaves hanging
@@ -121,6 +122,12 @@ type NoCaution struct {
 	Reason  string
 }
 
+// A Seen is a state that is looked at and found so before the work goes on.
+type Seen struct {
+	At   source.Pos
+	What string
+}
+
 // A LeftOut is a part that a step leaves out, to be put back later.
 type LeftOut struct {
 	At   source.Pos
@@ -154,7 +161,7 @@ func (s *Step) BeyondRow() string {
 		return "locks, opens or closes something"
 	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:
 		return "loosens, tightens or fits something for now"
-	case len(s.Marks)+len(s.Stacks)+len(s.WayRound) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
+	case len(s.Marks)+len(s.Stacks)+len(s.WayRound)+len(s.Seen) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
 		return "writes down more than readings"
 	case len(s.Judge) > 0:
 		return "decides about a matched set"

@@ -78,6 +78,9 @@ func stepLines(st *job.Step) []line {
 	if st.Hold != nil {
 		l.add("hold", st.Hold.Mark)
 	}
+	for _, x := range st.Seen {
+		l.add("is seen", x.What)
+	}
 	l.add("easily missed", st.Missed)
 	l.add("remark", st.Note)
 	l.add("second check", st.Check)

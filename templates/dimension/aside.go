@@ -22,7 +22,7 @@ func (k content) verdictBeside(w way, pic sized, width layout.Mm, may func(bound
 		if k.reason != (reason{}) {
 			aside = max(aside, k.leastReason())
 		}
-		right := k.flow(verdict, aside+0.01)
+		right := k.flow(aside+0.01, verdict)
 		room := width - right.w - layout.GapX
 		if !pic.empty {
 			room -= pic.w + block.CellPad
@@ -31,13 +31,13 @@ func (k content) verdictBeside(w way, pic sized, width layout.Mm, may func(bound
 			continue
 		}
 		head := k.head(w, room)
-		left := beside(block.CellPad, pic, done(head.Fill(room, head.H, 0, 0)))
+		left := beside(block.CellPad, pic, head.wide(room))
 		gap := layout.Mm(1.5)
 		if right.h > left.h-gap {
 			gap = layout.GapY // no box comes near another
 		}
 		if both := beside(layout.GapX, left, right); may(both.h) {
-			boxes := flowRow(append(k.limit(w, width), k.boxes(e, w, width)...), width)
+			boxes := flowRow(width, k.limit(w, width), k.boxes(e, w, width))
 			try(above(layout.GapY, above(gap, both, boxes), k.warm(e, width)))
 		}
 	}

@@ -1,6 +1,8 @@
 package dimension
 
 import (
+	"slices"
+
 	"matchmark/layout"
 	"matchmark/templates/block"
 )
@@ -19,8 +21,8 @@ func (k content) bands(w way, width layout.Mm, may func(bound layout.Mm) bool, t
 	heads := []layout.Mm{}
 	if len(k.entries) == 1 && k.reason == (reason{}) {
 		e := k.entries[0]
-		row := append(k.limit(w, width), k.boxes(e, w, width)...)
-		heads = append(heads, width-block.RowWidth(append(row, k.verdict(e, w)...))-layout.GapX-0.02)
+		row := slices.Concat(k.limit(w, width), k.boxes(e, w, width), k.verdict(e, w))
+		heads = append(heads, width-block.RowWidth(row)-layout.GapX-0.02)
 	}
 	for _, share := range headShares {
 		heads = append(heads, width*share)
@@ -30,12 +32,12 @@ func (k content) bands(w way, width layout.Mm, may func(bound layout.Mm) bool, t
 			continue
 		}
 		head := k.head(w, left)
-		if !may(max(head.H, k.leastRows(w))) {
+		if !may(max(head.h, k.leastRows(w))) {
 			continue
 		}
 		aside := width - left - layout.GapX
 		if rows := k.rows(w, aside); rows.w <= aside+0.01 {
-			try(beside(layout.GapX, done(head.Fill(left, head.H, 0, 0)), rows))
+			try(beside(layout.GapX, head.wide(left), rows))
 		}
 	}
 }

@@ -159,7 +159,7 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 			k.note = lastChanceNote(c, d)
 		}
 		var text strings.Builder
-		for _, it := range k.head(way{limitInHead: true}, c.Span).Items() {
+		for _, it := range k.head(way{limitInHead: true}, c.Span).make().Items() {
 			if t, ok := it.Shape.(layout.Text); ok {
 				text.WriteString(t.S + " ")
 			}

@@ -1,6 +1,8 @@
 package dimension
 
 import (
+	"slices"
+
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
@@ -94,7 +96,7 @@ func pictures(c *block.Composer, d *job.Dim) []layout.Block {
 
 // body is the head with the boxes below it.
 func (k content) body(w way, width layout.Mm) sized {
-	return above(headRoom, done(k.head(w, width)), k.rows(w, width))
+	return above(headRoom, k.head(w, width), k.rows(w, width))
 }
 
 // rows are the rows of boxes: of one dimension from its limit to its initials, of like
@@ -106,11 +108,11 @@ func (k content) rows(w way, width layout.Mm) sized {
 func (k content) setRows(w way, width layout.Mm) sized {
 	var out []sized
 	if len(k.entries) == 1 {
-		items := append(k.limit(w, width), k.boxes(k.entries[0], w, width)...)
-		return above(layout.GapY, k.flow(append(items, k.verdict(k.entries[0], w)...), width), k.warm(k.entries[0], width))
+		e := k.entries[0]
+		return above(layout.GapY, k.flow(width, k.limit(w, width), k.boxes(e, w, width), k.verdict(e, w)), k.warm(e, width))
 	}
 	if limit := k.limit(w, width); len(limit) > 0 {
-		out = append(out, flowRow(limit, width))
+		out = append(out, flowRow(width, limit))
 	}
 	w.limitInHead = false // it changes nothing below the limit
 	return above(layout.GapY, append(out, once(k.tried.lists, rowsKey{w, width}, func() []sized { return k.lists(w, width) })...)...)
@@ -167,10 +169,10 @@ func (k content) entry(e entry, w way, width layout.Mm) sized {
 	}
 	limit := limitOf(k.Composer, e.d, k.back, w.before, width).boxes
 	boxes := k.boxes(e, w, width)
-	row := k.flow(append(append(limit[:len(limit):len(limit)], boxes...), k.verdict(e, w)...), width)
+	row := k.flow(width, limit, boxes, k.verdict(e, w))
 	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
-		aside := k.flow(append(append(limit[:len(limit):len(limit)], boxes[1:]...), k.verdict(e, w)...), rest)
-		if one := beside(layout.GapX, done(boxes[0]), aside); aside.w <= rest+0.01 && one.h < row.h-0.5 {
+		aside := k.flow(rest, limit, boxes[1:], k.verdict(e, w))
+		if one := beside(layout.GapX, ready(&boxes[0]), aside); aside.w <= rest+0.01 && one.h < row.h-0.5 {
 			row = one
 		}
 	}
@@ -202,14 +204,15 @@ func (k content) tables(e entry) []layout.Block {
 	return listOnce(k.tried.tables, e.d, func() []layout.Block { return sideTables(k.Composer, e.d, e.sides) })
 }
 
-// flow sets pieces in rows; the box for the reason, if there is one, takes what its
-// row leaves.
-func (k content) flow(items []layout.Block, width layout.Mm) sized {
-	if k.reason == (reason{}) || len(items) == 0 || len(k.entries) > 1 {
-		return flowRow(items, width)
+// flow sets the pieces of lists in rows, those of the verdict last; the box for the reason, if
+// there is one, takes what its row leaves, before the initials.
+func (k content) flow(width layout.Mm, lists ...[]layout.Block) sized {
+	verdict := lists[len(lists)-1]
+	if k.reason == (reason{}) || len(verdict) == 0 || len(k.entries) > 1 {
+		return flowRow(width, lists...)
 	}
-	last := len(items) - 1 // the initials stand behind it
-	return k.reasoned(append(items[:last:last], layout.Block{}, items[last]), last, width)
+	initials := len(verdict) - 1
+	return k.reasoned(width, append(slices.Clone(lists[:len(lists)-1]), verdict[:initials]), verdict[initials:])
 }
 
 // verdict are the pieces that say how a reading came out, ending with the initials.

@@ -36,6 +36,7 @@ const tallest layout.Mm = 165
 // whichever takes less height. What is too tall for one frame goes on in a second,
 // between two sums.
 func (k content) handContents() []layout.Block {
+	defer k.share()()
 	least := k.handFrames()
 	if !k.back && len(workOf(k.entries[0].sides).Limits) == 0 {
 		return least // it has no boxes beside those of the sums
@@ -81,8 +82,8 @@ func (k content) handPieces(width layout.Mm) []layout.Block {
 	e := k.entries[0]
 	parts, items := k.handParts(e, width)
 	items = append(items, extraItems(k.Composer, e.d, e.sides)...)
-	row := k.flow(append(items[:len(items):len(items)], k.verdict(e, way{})...), width)
-	if low := k.flow(append(items, k.verdict(e, way{stacked: true})...), width); low.h < row.h-0.5 {
+	row := k.flow(width, items, k.verdict(e, way{}))
+	if low := k.flow(width, items, k.verdict(e, way{stacked: true})); low.h < row.h-0.5 {
 		row = low
 	}
 	return append(parts, layout.Above(layout.GapY, row.make(), warmLine(k.Composer, e.d, writtenSide(e.sides), width)))
@@ -116,7 +117,7 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+layout.GapY+body.H > tallest {
 		return layout.Block{}
 	}
-	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(verdict, aside).make()))
+	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(aside, verdict).make()))
 }
 
 // handEntry is one of several like places without its head, the verdict below the sums or
@@ -126,7 +127,7 @@ func (k content) handEntry(e entry, w way, width layout.Mm) sized {
 	k.before = w.before
 	below := k.handRows(e, width, k.verdict(e, w))
 	verdict := k.verdict(e, way{stacked: true})
-	aside := k.flow(verdict, widest(verdict))
+	aside := k.flow(widest(verdict), verdict)
 	left := width - aside.w - layout.GapX
 	rows := k.handRows(e, left, nil)
 	filled := rows
@@ -153,8 +154,8 @@ func (k content) handRows(e entry, width layout.Mm, verdict []layout.Block) size
 	for _, p := range set.parts {
 		rows = append(rows, done(p))
 	}
-	if items := append(set.items[:len(set.items):len(set.items)], verdict...); len(items) > 0 {
-		rows = append(rows, k.flow(items, width))
+	if len(set.items)+len(verdict) > 0 {
+		rows = append(rows, k.flow(width, set.items, verdict))
 	}
 	return above(layout.GapY, append(rows, k.warm(e, width))...)
 }
@@ -171,10 +172,10 @@ func (k content) handHead(width layout.Mm) layout.Block {
 	d, w := k.d(), way{limitInHead: true}
 	head := layout.Block{}
 	if d.From.Part == nil && d.Of.Part == nil || !picture.Drawn(d.Kind) {
-		head = k.head(w, width)
+		head = k.head(w, width).make()
 	} else {
 		for _, pic := range pictures(k.Composer, d) {
-			if one := layout.Beside(block.CellPad, pic, k.head(w, width-pic.W-block.CellPad)); head.Empty() || one.H < head.H-plain {
+			if one := layout.Beside(block.CellPad, pic, k.head(w, width-pic.W-block.CellPad).make()); head.Empty() || one.H < head.H-plain {
 				head = one
 			}
 		}
@@ -195,7 +196,7 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 	s := sides[min(1, len(sides)-1)]
 	switch {
 	case d.Shims != nil:
-		rows, last := shimBoxes(c, d, sides, width)
+		rows, last := k.shimBoxes(d, sides, width)
 		if !last.Empty() {
 			items = append(items, last)
 		}

@@ -11,8 +11,8 @@ import (
 
 // head is what is measured under which mark, in which state and with what, and what
 // follows from its limit.
-func (k content) head(w way, width layout.Mm) layout.Block {
-	return once(k.tried.heads, headKey{w.limitInHead, width}, func() layout.Block { return k.setHead(w, width) })
+func (k content) head(w way, width layout.Mm) sized {
+	return once(k.tried.heads, headKey{w.limitInHead, width}, func() sized { return done(k.setHead(w, width)) })
 }
 
 func (k content) setHead(w way, width layout.Mm) layout.Block {
@@ -113,10 +113,10 @@ func (k content) setLimit(before bool, width layout.Mm) []layout.Block {
 // limitW is the width that a limit takes before its boxes, if none of its words is wider.
 const limitW layout.Mm = 46
 
-// wordW is the width of the longest word of a line, which is not parted.
+// wordW is the width of the longest piece of a line that is not parted.
 func wordW(c *block.Composer, l limitText) layout.Mm {
 	most := layout.Mm(0)
-	for _, word := range strings.Fields(l.text) {
+	for _, word := range strings.Split(l.text, " ") {
 		most = max(most, c.Width(l.style, word))
 	}
 	return most

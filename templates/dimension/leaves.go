@@ -36,9 +36,15 @@ func leafName(c *block.Composer, d *job.Dim, s Side) string {
 	return s.caption
 }
 
-// leafTable sets the leaves of a pack beside each other with their sum at the end, one row
-// a side, and below each leaf the box for what it is made of or marked with.
-func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows, below layout.Block) {
+// A leafTable has the leaves of a pack beside each other with their sum at the end, one row a
+// side, in columns behind the names of the rows.
+type leafTable struct {
+	rows   layout.Block
+	widths []layout.Mm
+	labelW layout.Mm
+}
+
+func leafTableOf(c *block.Composer, d *job.Dim, sides []Side) leafTable {
 	var boxes [][]layout.Block
 	var names []string
 	leaves := leafHeads(c, d)
@@ -57,9 +63,13 @@ func leafTable(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (ro
 	for i, row := range boxes {
 		out = append(out, layout.Middle(labelGap, rowLabel(c, d, layout.Caption, names[i], labelW), cells(row, widths)))
 	}
-	rows = layout.Above(headGap, head.At(labelW+labelGap, 0), layout.Above(layout.GapY, out...))
-	below = materials(c, d, widths[:len(widths)-1], len(sides) > 1, width-labelW-labelGap)
-	return rows, below.At(labelW+labelGap, 0)
+	return leafTable{layout.Above(headGap, head.At(labelW+labelGap, 0), layout.Above(layout.GapY, out...)), widths, labelW}
+}
+
+// below are the boxes below the table, each for what its leaf is made of or marked with.
+func (t leafTable) below(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) layout.Block {
+	indent := t.labelW + labelGap
+	return materials(c, d, t.widths[:len(t.widths)-1], len(sides) > 1, width-indent).At(indent, 0)
 }
 
 // materials are the boxes for what each leaf is made of or marked with, in their widths, and
@@ -79,12 +89,12 @@ func materials(c *block.Composer, d *job.Dim, widths []layout.Mm, back bool, wid
 // besideMark is how far below the top of those boxes the box to tick stands.
 const besideMark layout.Mm = 1.5
 
-// leafRows sets a pack whose leaves do not all go beside each other.
-func leafRows(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows []layout.Block, below layout.Block) {
+// leafRows are the pieces of a pack whose leaves do not all go beside each other, a list a side;
+// and those below them.
+func leafRows(c *block.Composer, d *job.Dim, sides []Side) (rows [][]layout.Block, below []layout.Block) {
 	named := func(name string, b layout.Block) layout.Block {
 		return layout.Above(headGap, textLine(c, d, layout.Caption, name), b)
 	}
-	var last []layout.Block
 	for _, s := range sides {
 		row := leafBoxes(c, d, s)
 		for i, name := range leafHeads(c, d) {
@@ -93,14 +103,14 @@ func leafRows(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (row
 			}
 			row[i] = named(name, row[i])
 		}
-		rows = append(rows, block.FlowRow(row, width))
+		rows = append(rows, row)
 	}
 	one := max(Box(c, d, Side{}, "", false).W, leastMaterial)
 	for range d.Leaves() {
-		last = append(last, c.WideBox(layout.RoleWords, one, 1, c.W.Shims.Material, d.At))
+		below = append(below, c.WideBox(layout.RoleWords, one, 1, c.W.Shims.Material, d.At))
 	}
 	if len(sides) > 1 {
-		last = append(last, oldPackStays(c, d, 0))
+		below = append(below, oldPackStays(c, d, 0))
 	}
-	return rows, block.FlowRow(last, width)
+	return rows, below
 }

@@ -135,7 +135,7 @@ func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*
 	}
 	words := l.Words()
 	for i, line := range words.Main {
-		switch zone := d.Zone(l); {
+		switch zone := zone(d, l); {
 		case name != "":
 			line = append([]reading.Part{{Text: name}}, line...)
 		case zone != "" && i == 0:
@@ -276,7 +276,7 @@ func PartWords(w *words.Catalogue, parts []reading.Part) string {
 			out = append(out, w.Unit(p.Text))
 		}
 	}
-	return strings.Join(out, " ")
+	return held(strings.Join(out, " "))
 }
 
 // PlainWords is the main line of a limit as text.

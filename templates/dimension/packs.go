@@ -74,7 +74,7 @@ func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layou
 		}
 		out = append(out, done(row))
 	}
-	return append(out, flowRow(rest, labelW+labelGap+room), k.warm(e, room))
+	return append(out, flowRow(labelW+labelGap+room, rest), k.warm(e, room))
 }
 
 // packSides are the sides of a pack: the difference is that of the sums.

@@ -20,6 +20,7 @@ type placesWay struct {
 type placeRow struct {
 	label layout.Block
 	boxes []layout.Block
+	cells layout.Block   // the boxes in their columns
 	tail  []layout.Block // what stands behind the boxes of the last row of a place
 	entry *entry         // the place that ends with the row, or nil
 }
@@ -60,38 +61,52 @@ func (k content) inTable() bool {
 	return true
 }
 
-// placesIn sets a table of like places. What stands behind the boxes of a place and does
-// not go into the width stands below the table, behind the mark of the place.
-func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
+// A placeGrid is a table of like places but for what stands behind the boxes, which hangs on
+// the width.
+type placeGrid struct {
+	rows   []placeRow
+	head   layout.Block
+	labelW layout.Mm
+}
+
+func (k content) placeGrid(w way, how placesWay) placeGrid {
+	var g placeGrid
+	for i := range k.entries {
+		g.rows = append(g.rows, k.placeRows(&k.entries[i], w, how)...)
+	}
 	cols := k.placeCols(how)
-	rows := once(k.tried.placed, placedKey{w.stacked, how, k.Span}, func() (rows []placeRow) {
-		for i := range k.entries {
-			rows = append(rows, k.placeRows(&k.entries[i], w, how)...)
-		}
-		return rows
-	})
 	widths := make([]layout.Mm, len(cols))
-	labelW := layout.Mm(0)
-	for _, r := range rows {
-		labelW = max(labelW, r.label.W)
+	for _, r := range g.rows {
+		g.labelW = max(g.labelW, r.label.W)
 		for i, b := range r.boxes {
 			widths[i] = max(widths[i], b.W)
 		}
 	}
-	head := layout.Bottom(layout.GapX, heads(k.Composer, k.d(), cols, widths)...)
-	room := width - labelW - labelGap - head.W
+	g.head = layout.Bottom(layout.GapX, heads(k.Composer, k.d(), cols, widths)...)
+	for i, r := range g.rows {
+		g.rows[i].label.W = g.labelW
+		g.rows[i].cells = cells(r.boxes, widths)
+	}
+	return g
+}
+
+// placesIn sets a table of like places. What stands behind the boxes of a place and does
+// not go into the width stands below the table, behind the mark of the place.
+func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
+	g := once(k.tried.placed, placedKey{w.stacked, how, k.Span}, func() placeGrid { return k.placeGrid(w, how) })
+	rows, labelW := g.rows, g.labelW
+	room := width - labelW - labelGap - g.head.W
 	if room < 0 {
 		return sized{empty: true}
 	}
 	tails := tailWidths(rows, room)
 	var lines, below []sized
 	for _, r := range rows {
-		line := []layout.Block{cells(r.boxes, widths)}
+		line := []layout.Block{r.cells}
 		n := min(len(tails), len(r.tail))
 		for i, b := range r.tail[:n] {
 			line = append(line, b.Fill(tails[i], b.H, 0, 0))
 		}
-		r.label.W = labelW
 		lines = append(lines, done(layout.Middle(labelGap, r.label, layout.Bottom(layout.GapX, line...))))
 		if r.entry == nil {
 			continue
@@ -102,7 +117,7 @@ func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
 		}
 		below = append(below, k.warm(*r.entry, width))
 	}
-	table := above(headGap, done(head.At(labelW+labelGap, 0)), above(layout.GapY, lines...))
+	table := above(headGap, done(g.head.At(labelW+labelGap, 0)), above(layout.GapY, lines...))
 	var items []layout.Block
 	for _, b := range below {
 		if !b.empty {

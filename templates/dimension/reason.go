@@ -1,6 +1,8 @@
 package dimension
 
 import (
+	"slices"
+
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
@@ -60,32 +62,31 @@ func (k content) leastReason() layout.Mm {
 	return max(leastReason, k.Width(layout.Caption, k.reason.caption)+ends)
 }
 
-// reasoned sets pieces in rows, in the place of one of them the box for the reason, which
-// takes what its row leaves.
-func (k content) reasoned(items []layout.Block, at int, width layout.Mm) sized {
+// reasoned sets pieces in rows, between them the box for the reason, which takes what its row
+// leaves.
+func (k content) reasoned(width layout.Mm, before [][]layout.Block, after []layout.Block) sized {
 	box := func(w layout.Mm) layout.Block {
 		return k.WideBox(layout.RoleWords, w, 1, k.reason.caption, k.reason.at)
 	}
 	least := min(k.leastReason(), width)
-	items[at] = box(least)
-	i := at
-	for _, r := range block.Rows(items, width) {
-		if i < len(r) {
-			items[at] = box(min(least+width-block.RowWidth(r), longReason) - 0.01)
+	own := []layout.Block{box(least)}
+	lists := append(before[:len(before):len(before)], own, after)
+	for row := range rowsIn(width, lists) {
+		if slices.Contains(row, &own[0]) {
+			own[0] = box(min(least+width-rowWidth(row), longReason) - 0.01)
 			break
 		}
-		i -= len(r)
 	}
-	return flowRow(items, width)
+	return flowRow(width, lists...)
 }
 
 // lastRow has the box for why readings at like places were not taken behind the last
 // pieces below them.
 func (k content) lastRow(items []layout.Block, width layout.Mm) sized {
 	if k.reason == (reason{}) {
-		return flowRow(items, width)
+		return flowRow(width, items)
 	}
-	return k.reasoned(append(items[:len(items):len(items)], layout.Block{}), len(items), width)
+	return k.reasoned(width, [][]layout.Block{items}, nil)
 }
 
 // notTaken is the row in which a step says once which of its readings were not taken,

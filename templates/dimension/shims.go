@@ -14,7 +14,8 @@ import (
 // shimBoxes sets a pack of shims: the leaves one by one with their sum, a row a side; and
 // apart what each leaf is made of or marked with, and in putting back whether the old pack
 // stays.
-func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (rows []layout.Block, last layout.Block) {
+func (k content) shimBoxes(d *job.Dim, sides []Side, width layout.Mm) (rows []layout.Block, last layout.Block) {
+	c := k.Composer
 	sides = slices.DeleteFunc(slices.Clone(sides), func(s Side) bool { return s.signed }) // the difference is that of the sums
 	if d.Shims.Stock.Stock.Pick {
 		if len(sides) > 1 {
@@ -22,10 +23,25 @@ func shimBoxes(c *block.Composer, d *job.Dim, sides []Side, width layout.Mm) (ro
 		}
 		return []layout.Block{pickBoxes(c, d, sides, width)}, last
 	}
-	if rows, last := leafTable(c, d, sides, width); rows.W <= width {
-		return []layout.Block{rows}, last
+	set := once(k.tried.leaves, d, func() leafSet {
+		pieces, below := leafRows(c, d, sides)
+		return leafSet{leafTableOf(c, d, sides), pieces, below}
+	})
+	if set.table.rows.W <= width {
+		return []layout.Block{set.table.rows}, set.table.below(c, d, sides, width)
 	}
-	return leafRows(c, d, sides, width)
+	for _, row := range set.pieces {
+		rows = append(rows, block.FlowRow(row, width))
+	}
+	return rows, block.FlowRow(set.below, width)
+}
+
+// A leafSet is the leaves of a pack, in a table and as pieces with those below them, to be set
+// in any width.
+type leafSet struct {
+	table  leafTable
+	pieces [][]layout.Block
+	below  []layout.Block
 }
 
 // oldPackStays is the box to tick where the old pack goes back, its words in lines of a

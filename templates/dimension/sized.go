@@ -1,6 +1,9 @@
 package dimension
 
 import (
+	"iter"
+	"slices"
+
 	"matchmark/layout"
 	"matchmark/templates/block"
 )
@@ -16,7 +19,27 @@ type sized struct {
 
 // done is a block that is set already.
 func done(b layout.Block) sized {
-	return sized{b.W, b.H, b.Empty(), len(b.Misfits), func() layout.Block { return b }}
+	if b.Empty() {
+		return sized{empty: true, make: nothing}
+	}
+	return ready(&b)
+}
+
+// ready is done for a block that is kept where it is.
+func ready(b *layout.Block) sized {
+	return sized{b.W, b.H, b.Empty(), len(b.Misfits), func() layout.Block { return *b }}
+}
+
+func nothing() layout.Block { return layout.Block{} }
+
+// wide is the block at the left end of a width.
+func (s sized) wide(width layout.Mm) sized {
+	if s.empty || s.w > width { // which may be a misfit
+		return done(s.make().Fill(width, s.h, 0, 0))
+	}
+	make, h := s.make, s.h
+	s.w, s.make = width, func() layout.Block { return make().Fill(width, h, 0, 0) }
+	return s
 }
 
 // above is layout.Above.
@@ -73,12 +96,12 @@ func row(gap layout.Mm, bs []sized, down bool) sized {
 	return out
 }
 
-// flowRow is block.FlowRow.
-func flowRow(items []layout.Block, width layout.Mm) sized {
-	out := sized{empty: true, make: func() layout.Block { return block.FlowRow(items, width) }}
-	for i := 0; i < len(items); {
-		var r sized
-		r, i = rowFrom(items, i, width)
+// flowRow is block.FlowRow of the pieces of all lists. Ways share their lists of pieces, which
+// are joined only where a way is taken.
+func flowRow(width layout.Mm, lists ...[]layout.Block) sized {
+	out := sized{empty: true, make: func() layout.Block { return block.FlowRow(slices.Concat(lists...), width) }}
+	for row := range rowsIn(width, lists) {
+		r := bottomOf(row)
 		if r.empty {
 			continue
 		}
@@ -93,18 +116,47 @@ func flowRow(items []layout.Block, width layout.Mm) sized {
 	return out
 }
 
-// rowFrom is the row of block.Rows that begins with an item, set by layout.Bottom, and the
-// item that begins the next one.
-func rowFrom(items []layout.Block, from int, width layout.Mm) (out sized, to int) {
-	tall := layout.Mm(0)
-	for to = from; to < len(items); to++ {
-		if to > from && block.RowWidth(items[from:to])+layout.GapX+items[to].W > width {
-			break
+// rowsIn are the rows of block.Rows of the pieces of all lists. A row may not be kept: the
+// next one takes its place.
+func rowsIn(width layout.Mm, lists [][]layout.Block) iter.Seq[[]*layout.Block] {
+	return func(yield func([]*layout.Block) bool) {
+		var room [16]*layout.Block // for all but a few rows
+		row := room[:0]
+		for _, list := range lists {
+			for i := range list {
+				b := &list[i]
+				if len(row) > 0 && rowWidth(row)+layout.GapX+b.W > width {
+					if !yield(row) {
+						return
+					}
+					row = row[:0]
+				}
+				row = append(row, b)
+			}
 		}
-		tall = max(tall, items[to].H)
+		if len(row) > 0 {
+			yield(row)
+		}
 	}
-	out = sized{empty: true, h: tall}
-	for _, b := range items[from:to] {
+}
+
+// rowWidth is block.RowWidth.
+func rowWidth(row []*layout.Block) layout.Mm {
+	w := layout.Mm(max(len(row)-1, 0)) * layout.GapX
+	for _, b := range row {
+		w += b.W
+	}
+	return w
+}
+
+// bottomOf is layout.Bottom of a row.
+func bottomOf(row []*layout.Block) sized {
+	tall := layout.Mm(0)
+	for _, b := range row {
+		tall = max(tall, b.H)
+	}
+	out := sized{empty: true, h: tall}
+	for _, b := range row {
 		if b.Empty() {
 			continue
 		}
@@ -116,7 +168,7 @@ func rowFrom(items []layout.Block, from int, width layout.Mm) (out sized, to int
 		out.h = max(out.h, tall-b.H+b.H) // as it is rounded there
 		out.misfits += len(b.Misfits)
 	}
-	return out, to
+	return out
 }
 
 func made(bs []sized) []layout.Block {

@@ -36,7 +36,7 @@ func TestSizedAsLayoutDoes(t *testing.T) {
 			"above":  {above(gap, of...), layout.Above(gap, blocks...)},
 			"beside": {beside(gap, of...), layout.Beside(gap, blocks...)},
 			"bottom": {bottom(gap, of...), layout.Bottom(gap, blocks...)},
-			"flow":   {flowRow(blocks, 100), block.FlowRow(blocks, 100)},
+			"flow":   {flowRow(100, blocks[:n], nil, blocks[n:]), block.FlowRow(blocks, 100)},
 			"nested": {beside(gap, above(1, of[:n]...), bottom(2, of[n:]...)), layout.Beside(gap, layout.Above(1, blocks[:n]...), layout.Bottom(2, blocks[n:]...))},
 		} {
 			made := c.got.make()

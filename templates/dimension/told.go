@@ -103,7 +103,7 @@ func limitHere(d *job.Dim, back bool) *reading.Limit {
 // zoned is the main line of a limit as text, its size by letter and grade before it if
 // it was written so.
 func zoned(c *block.Composer, d *job.Dim, l *reading.Limit) string {
-	return strings.TrimSpace(d.Zone(l) + " " + PlainWords(c.W, l))
+	return strings.TrimSpace(zone(d, l) + " " + PlainWords(c.W, l))
 }
 
 // TableVerdict are the boxes to tick below the box of a row: in or out, and for an old

@@ -11,16 +11,17 @@ type tried struct {
 	tables   map[*job.Dim][]layout.Block
 	boxes    map[boxesKey][]layout.Block
 	texts    map[bool]headText // of heads, with the limit or without
-	heads    map[headKey]layout.Block
+	heads    map[headKey]sized
 	limits   map[headKey][]layout.Block
 	ends     map[headKey][]layout.Block // boxes for limits that are worked out
 	verdicts map[verdictKey][]layout.Block
 	byHand   map[boxesKey]handSet
+	leaves   map[*job.Dim]leafSet
 	places   map[placesKey]sized
 	packs    map[placesKey]sized
 	rows     map[rowsKey]sized
 	lists    map[rowsKey][]sized
-	placed   map[placedKey][]placeRow
+	placed   map[placedKey]placeGrid
 	ways     map[bool][]way // all, under true
 }
 
@@ -63,10 +64,10 @@ type handSet struct{ parts, items []layout.Block }
 
 func newTried() tried {
 	return tried{
-		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, texts: map[bool]headText{}, heads: map[headKey]layout.Block{},
+		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, texts: map[bool]headText{}, heads: map[headKey]sized{},
 		limits: map[headKey][]layout.Block{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
-		byHand: map[boxesKey]handSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[rowsKey]sized{},
-		lists: map[rowsKey][]sized{}, placed: map[placedKey][]placeRow{}, ways: map[bool][]way{},
+		byHand: map[boxesKey]handSet{}, leaves: map[*job.Dim]leafSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[rowsKey]sized{},
+		lists: map[rowsKey][]sized{}, placed: map[placedKey]placeGrid{}, ways: map[bool][]way{},
 	}
 }
 

@@ -64,7 +64,7 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 		if i >= 2 && many && !least.empty && least.misfits == 0 {
 			break
 		}
-		if may(k.head(w, room).H+headRoom+k.leastRows(w), w) {
+		if may(k.head(w, room).h+headRoom+k.leastRows(w), w) {
 			try(beside(block.CellPad, pic, k.body(w, room)), w)
 		}
 		if b := k.besideBoxes(w, room); !b.empty {
@@ -77,12 +77,12 @@ func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowe
 		if pic.empty {
 			try(k.headBeside(w, full), w)
 		} else {
-			head := beside(block.CellPad, pic, done(k.head(w, room)))
+			head := beside(block.CellPad, pic, k.head(w, room))
 			if may(head.h+headRoom+k.leastRows(w), w) {
 				try(above(headRoom, head, k.rows(w, full)), w)
 			}
 			try(k.underPicture(w, pic, room), w)
-			if may(k.head(w, full).H+headRoom+max(pic.h, k.leastRows(w)), w) {
+			if may(k.head(w, full).h+headRoom+max(pic.h, k.leastRows(w)), w) {
 				try(k.underHead(w, pic, full, room), w)
 			}
 			if b := k.asideOf(w, full); !b.empty {
@@ -143,7 +143,7 @@ func (k content) besideBoxes(w way, width layout.Mm) sized {
 	if rows.empty {
 		return rows
 	}
-	return above(headRoom, done(k.head(w, width)), rows)
+	return above(headRoom, k.head(w, width), rows)
 }
 
 // asideOf has limit and verdict in the room that tall boxes leave beside them; nothing
@@ -158,9 +158,8 @@ func (k content) asideOf(w way, width layout.Mm) sized {
 	if boxes[0].H <= lowBoxes || aside < leastReason {
 		return sized{empty: true}
 	}
-	items := append(k.limit(w, aside), boxes[1:]...)
-	column := k.flow(append(items, k.verdict(e, w)...), aside)
-	return above(layout.GapY, beside(layout.GapX, done(boxes[0]), column), k.warm(e, width))
+	column := k.flow(aside, k.limit(w, aside), boxes[1:], k.verdict(e, w))
+	return above(layout.GapY, beside(layout.GapX, ready(&boxes[0]), column), k.warm(e, width))
 }
 
 // headBeside has head and verdict beside tall boxes that leave room for them.
@@ -172,9 +171,8 @@ func (k content) headBeside(w way, width layout.Mm) sized {
 	if len(k.entries) > 1 || boxes[0].H <= lowBoxes || aside < leastAside {
 		return sized{empty: true}
 	}
-	items := append(k.limit(w, aside), boxes[1:]...)
-	column := k.flow(append(items, k.verdict(e, w)...), aside)
-	return beside(layout.GapX, done(boxes[0]), above(layout.GapY, done(k.head(w, aside)), column, k.warm(e, aside)))
+	column := k.flow(aside, k.limit(w, aside), boxes[1:], k.verdict(e, w))
+	return beside(layout.GapX, ready(&boxes[0]), above(layout.GapY, k.head(w, aside), column, k.warm(e, aside)))
 }
 
 // underHead has the head over the whole width, and below it the picture with the boxes to
@@ -184,7 +182,7 @@ func (k content) underHead(w way, pic sized, full, room layout.Mm) sized {
 	if b := k.asideOf(w, room); !b.empty && b.h < rows.h {
 		rows = b
 	}
-	return above(headRoom, done(k.head(w, full)), beside(block.CellPad, pic, rows))
+	return above(headRoom, k.head(w, full), beside(block.CellPad, pic, rows))
 }
 
 // underPicture has the verdict below the picture.
@@ -195,7 +193,7 @@ func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
 	const gap = 3 // with the room beside the initials that of two boxes
 	width -= gap - block.CellPad
 	e := k.entries[0]
-	left := above(layout.GapY, pic, k.flow(k.verdict(e, w), pic.w))
+	left := above(layout.GapY, pic, k.flow(pic.w, k.verdict(e, w)))
 	if left.w > pic.w+0.01 {
 		return sized{empty: true}
 	}
@@ -205,7 +203,7 @@ func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
 		b.W = pic.w
 		return b
 	}
-	items := append(k.limit(w, width), k.boxes(e, w, width)...)
-	body := above(layout.GapY, above(headRoom, done(k.head(w, width)), flowRow(items, width)), k.warm(e, width))
+	boxes := flowRow(width, k.limit(w, width), k.boxes(e, w, width))
+	body := above(layout.GapY, above(headRoom, k.head(w, width), boxes), k.warm(e, width))
 	return beside(gap, left, body)
 }

@@ -35,6 +35,7 @@ type run struct {
 func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	var out []run
 	order, at := st.VerbOrder(), 0
+	again := againAt(st, order)
 	noted := noted(c, st)
 	note := func(now bool) {
 		if now && len(noted) > 0 {
@@ -48,6 +49,9 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	for i, v := range order {
 		at = i
 		back := st.Undoes != nil || st.Back
+		if i == again {
+			out = append(out, run{at: at, blocks: []layout.Block{loopBlock(c, st)}})
+		}
 		note(!back && (v == job.DoRemove || (v == job.DoMark && len(st.Marks) > 0) || (v == job.DoStack && len(st.Stacks) > 0)))
 		if v == job.DoTighten {
 			orders, all := jointOrders(c, st)
@@ -69,10 +73,30 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	}
 	at = len(order)
 	note(true)
-	if st.Until != nil {
+	if again == len(order) {
 		out = append(out, run{at: at, blocks: []layout.Block{loopBlock(c, st)}})
 	}
 	return out
+}
+
+// againAt is the place, in the order of a step, of the boxes that ask whether it is done
+// again: at its end, but before the locks come off and the permit is handed back, for nobody
+// goes back to the work after that. It is -1 for a step that is done once.
+func againAt(st *job.Step, order []job.Verb) int {
+	if st.Until == nil {
+		return -1
+	}
+	at := len(order)
+	for _, act := range slices.Backward(st.Acts()) {
+		switch act.Verb {
+		case job.DoUnlock, job.DoHandBack:
+			at = slices.Index(order, act.Verb)
+		case job.DoHold, job.DoEmpty: // below all else
+		default:
+			return at
+		}
+	}
+	return at
 }
 
 // lostAt is the place, in the order of a step, of the last act that takes away a reading
@@ -151,6 +175,8 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 		r = lines(unlockForNowLines)
 	case job.DoLockAgain:
 		r = lines(lockAgainLines)
+	case job.DoSee:
+		r = lines(seenLines)
 	case job.DoHandBack:
 		r = lines(handBackLines)
 	case job.DoCountTools:

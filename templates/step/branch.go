@@ -90,8 +90,11 @@ func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 	}
 	out = append(out, block.FlowRow(tries, width))
 	last := w.Step.StillNoGood.With(st.StillOut)
-	if u.Dim != nil {
+	switch {
+	case u.Dim != nil:
 		last = w.Step.LastTry.With(u.Dim.Mark, c.Page("found today")) + " " + last
+	case len(st.Measure)+len(st.Set) > 0 && st.Tries > 1:
+		last = w.Step.EarlierTries.With(c.Page("found today")) + " " + last
 	}
 	out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, last)}, layout.ParaOpts{Ref: u.At}))
 	framed := layout.Above(layout.GapY, out...)

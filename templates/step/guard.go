@@ -1,6 +1,7 @@
 package step
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -65,6 +66,11 @@ func lockAgainLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.B
 
 func handBackLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	return guardTicks(c, st, width, st.HandBack, func(p *job.Permit) string { return c.W.Guard.HandBack.With(p.What) })
+}
+
+// seenLines are what is looked at and found so before the work goes on.
+func seenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return guardTicks(c, st, width, st.Seen, func(x job.Seen) string { return c.W.Guard.Seen.With(x.What) })
 }
 
 func openLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
@@ -152,7 +158,34 @@ func without(c *block.Composer, row *job.Step, x job.Without) string {
 		job.GuardCaution: c.W.Guard.NoCaution, job.GuardPermit: c.W.Guard.NoPermit,
 		job.GuardHold: c.W.Guard.NoHold, job.GuardCheck: c.W.Guard.NoCheck,
 	}[x.Guard]
+	if x.Guard == job.GuardCaution {
+		hazards := leftOut(c, row)
+		if hazards == "" {
+			return x.Reason // all of them stand there by what the row does
+		}
+		return sentence.With(row.Undoes.No, hazards, x.Reason)
+	}
 	return sentence.With(row.Undoes.No, x.Reason)
+}
+
+// leftOut are the hazards of a step that its put-back row has not; those that the
+// definition brings before the built-in ones, which stand by what a row does.
+func leftOut(c *block.Composer, row *job.Step) string {
+	var own, builtin []string
+	for _, note := range row.Undoes.Cautions {
+		hazard := strings.TrimSuffix(c.W.Said(note.Hazard), ".")
+		switch {
+		case slices.Contains(row.Cautions, note):
+		case note.Builtin:
+			builtin = append(builtin, hazard)
+		default:
+			own = append(own, hazard)
+		}
+	}
+	if len(own) == 0 {
+		own = builtin
+	}
+	return strings.Join(own, ", ")
 }
 
 // toolsIn is how far the boxes for tools stand to the right of the number of their step.

@@ -51,7 +51,7 @@ func (t *together) placeLines(st *job.Step, width layout.Mm) []layout.Block {
 }
 
 // signedRows are the rows of the places with the boxes of who did it, two beside each other
-// where that saves height.
+// where that saves height; a page may end between the two, which then have the whole width.
 func (t *together) signedRows(lines [][]run) []layout.Piece {
 	half := *t.Composer
 	half.Span = (t.Span - textGap) / 2
@@ -60,10 +60,11 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 	var out []layout.Piece
 	for i := 0; i < len(t.steps); i += 2 {
 		var full []layout.Piece
-		var cells []layout.Block
+		var rows, cells []layout.Block
 		wide := false
 		for k := i; k < min(i+2, len(t.steps)); k++ {
-			full = append(full, t.signedRow(k, lines[k])...)
+			row := t.signedRow(k, lines[k])
+			full, rows = append(full, row...), append(rows, stacked(row))
 			cell := stacked(narrow.signedRow(k, lines[k]))
 			wide = wide || cell.W > half.Span+0.01 || len(cell.Misfits) > 0
 			cell.W = half.Span
@@ -74,6 +75,7 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 			out = append(out, full...)
 			continue
 		}
+		pair.Block.Partings = []layout.Parting{{Upper: rows[0], Lower: rows[1], Apart: true}}
 		out = append(out, pair)
 	}
 	return out

@@ -6,6 +6,7 @@ var englishGuard = Guard{
 	Meanwhile:    "open or off meanwhile, everybody clear of it: %s",
 	LockAgain:    "lock on again %s: %s, proved again: %s (p.\u00a0%s)",
 	HandBack:     "permit handed back: %s",
+	Seen:         "seen: %s",
 
 	Hangs:     "%s hangs on the hook since %s: %s",
 	GoesOn:    "%s goes on from %s, where it hangs. Lift sheet p.\u00a0%s: %s. Each stop is looked at again.",
@@ -14,6 +15,6 @@ var englishGuard = Guard{
 	NoStops:   "as on its sheet",
 	Lower:     "Go on with the lift of %s.",
 
-	NoCaution: "Other cautions of %s do not stand here: %s", NoPermit: "The permit of %s is not asked for here: %s",
+	NoCaution: "Caution of %s left out here: %s. Why: %s", NoPermit: "The permit of %s is not asked for here: %s",
 	NoHold: "The hold of %s does not stand here: %s", NoCheck: "Nobody checks here as at %s: %s",
 }

@@ -4,6 +4,7 @@ package words
 // that hang, and the guards of put-back rows.
 type Guard struct {
 	UnlockForNow, Meanwhile, LockAgain, HandBack Sentence
+	Seen                                         Sentence // what is looked at and found so
 
 	// A load that hangs.
 	NoStops                                  string

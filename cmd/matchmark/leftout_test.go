@@ -1,0 +1,122 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"maps"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"testing"
+
+	"gopkg.in/yaml.v3"
+)
+
+// A leftOut is a definition with one key, or one entry of a list, left out.
+type leftOut struct{ path, text, where string }
+
+// shortEnough is how long a definition is at most, in bytes, of which many keys are left
+// out in turn: about six kilobytes are set on paper in a twentieth of a second, a starter
+// in half of one.
+const shortEnough = 7000
+
+// eachKeyLeftOut gives definitions without one of the named keys of the file or of what
+// stands below them: every kind of key once, in one of the short files that have it, the
+// files in turn; a kind that is in none of these in the shortest that has it. With
+// ACID_FULL=1 it is every key of every file.
+func eachKeyLeftOut(t *testing.T, files []string, keys ...string) []leftOut {
+	t.Helper()
+	inKind := map[string][][]leftOut{} // by kind, those of each file, the shortest file first
+	var all []leftOut
+	texts := map[string][]byte{}
+	for _, f := range files {
+		data, err := os.ReadFile(f)
+		if err != nil {
+			t.Fatal(err)
+		}
+		texts[f] = data
+	}
+	slices.SortFunc(files, func(a, b string) int { return cmp.Compare(len(texts[a]), len(texts[b])) })
+	for _, f := range files {
+		of := map[string][]leftOut{}
+		for _, x := range leavesOut(t, texts[f], keys...) {
+			x.where = filepath.Base(f) + " without " + x.path
+			all = append(all, x)
+			of[kindOfKey(x.path)] = append(of[kindOfKey(x.path)], x)
+		}
+		for kind, list := range of {
+			if len(texts[f]) <= shortEnough || len(inKind[kind]) == 0 {
+				inKind[kind] = append(inKind[kind], list)
+			}
+		}
+	}
+	if os.Getenv("ACID_FULL") == "1" {
+		return all
+	}
+	var out []leftOut
+	for i, kind := range slices.Sorted(maps.Keys(inKind)) {
+		ofFile := inKind[kind][i%len(inKind[kind])]
+		out = append(out, ofFile[i%len(ofFile)])
+	}
+	t.Logf("%d kinds of keys of %d in all", len(out), len(all))
+	return out
+}
+
+// namedByAuthor are the keys below which the author gives the names, listEntry the number of an entry.
+var (
+	namedByAuthor = regexp.MustCompile(`(^|/)(lifts|gear|cranes|heats|joints|alignments|ends|legs|top-legs|grips|lifting-points)/[^/]+`)
+	listEntry     = regexp.MustCompile(`/[0-9]+(/|$)`)
+)
+
+// kindOfKey is the path of a key without the names that the author gives and the numbers
+// of the entries of lists.
+func kindOfKey(path string) string {
+	path = listEntry.ReplaceAllString(path, "[]$1")
+	return namedByAuthor.ReplaceAllString(path, "$1$2/*")
+}
+
+// leavesOut gives a definition without each of the named keys of the file and of all that
+// stands below them.
+func leavesOut(t *testing.T, data []byte, of ...string) []leftOut {
+	t.Helper()
+	var root yaml.Node
+	if err := yaml.Unmarshal(data, &root); err != nil {
+		t.Fatal(err)
+	}
+	var out []leftOut
+	emit := func(path string, n *yaml.Node, from, to int) {
+		all := n.Content
+		n.Content = slices.Concat(all[:from], all[to:])
+		text, err := yaml.Marshal(&root)
+		if err != nil {
+			t.Fatal(err)
+		}
+		n.Content = all
+		out = append(out, leftOut{path: path, text: string(text)})
+	}
+	var walk func(path string, n *yaml.Node)
+	walk = func(path string, n *yaml.Node) {
+		switch n.Kind {
+		case yaml.MappingNode:
+			for i := 0; i < len(n.Content); i += 2 {
+				p := path + "/" + n.Content[i].Value
+				emit(p, n, i, i+2)
+				walk(p, n.Content[i+1])
+			}
+		case yaml.SequenceNode:
+			for i, x := range n.Content {
+				p := fmt.Sprintf("%s/%d", path, i)
+				emit(p, n, i, i+1)
+				walk(p, x)
+			}
+		}
+	}
+	doc := root.Content[0]
+	for i := 0; i < len(doc.Content); i += 2 {
+		if key := doc.Content[i].Value; slices.Contains(of, key) {
+			walk(key, doc.Content[i+1])
+		}
+	}
+	return out
+}

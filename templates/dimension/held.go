@@ -1,0 +1,53 @@
+package dimension
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"matchmark/packs/job"
+	"matchmark/packs/reading"
+	"matchmark/templates/figure"
+)
+
+// held is a limit whose figures stay together on a line: a number with the word before it,
+// the two ends of a range, a value with its deviations. "0.30 –" at the end of a line reads
+// as a limit of its own, and "at least" as none.
+func held(text string) string {
+	var out strings.Builder
+	before := ""
+	for i, x := range text {
+		if x == ' ' && holds(before, text[i+1:]) {
+			out.WriteString(figure.NBSP)
+		} else {
+			out.WriteRune(x)
+		}
+		if before += string(x); unicode.IsSpace(x) {
+			before = ""
+		}
+	}
+	return out.String()
+}
+
+// holds reports whether no line ends between a word and the text behind it.
+func holds(word, behind string) bool {
+	last, _ := utf8.DecodeLastRuneInString(word)
+	next, n := utf8.DecodeRuneInString(behind)
+	digit := func(x rune) bool { return '0' <= x && x <= '9' }
+	switch {
+	case word == "" || behind == "" || strings.ContainsRune(",;:·", last):
+		return false
+	case strings.Trim(word, signs) == "", digit(next), strings.ContainsRune("±–…/×=", next):
+		return true
+	}
+	after, _ := utf8.DecodeRuneInString(behind[n:])
+	return strings.ContainsRune("+−", next) && digit(after)
+}
+
+// signs are those that stand between the figures of a limit.
+const signs = "+−±–…/×="
+
+// zone is the size of a limit by letter and grade, on one line: Ø90 m6.
+func zone(d *job.Dim, l *reading.Limit) string {
+	return strings.ReplaceAll(d.Zone(l), " ", figure.NBSP)
+}
