@@ -52,6 +52,7 @@ var readingCodes = []Entry{
 	{"slipped-row", "One value of a row is a factor of ten from its neighbours.", "Put the point right; if the source prints it so, write says:."},
 	{"stale-input", "A reading as left is worked out from readings taken at strip-down only.", "Set its inputs as well, or write its limit as found:."},
 	{"taken-later", "A reading is worked out from one that is taken later.", "Move that one above it."},
+	{"taken-all-the-same", "A reading is only to be set, and a step measures it as found.", "Take it out of measure:, or take found: not taken out."},
 	{"too-early", "A reading is set before its faces are back.", "Set it later."},
 	{"too-late", "A reading is taken after its faces have parted.", "Measure it before."},
 	{"total-runout", "A run-out read at one place is the whole swing of the dial and never negative.", "Read it at: clock with signs, or write at most."},

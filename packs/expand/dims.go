@@ -133,6 +133,9 @@ func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 			at = dd.By.At
 		}
 		help := "nominal: … mm"
+		if d.Kind == "count" {
+			help = "nominal: … pcs"
+		}
 		if limits[0].Unit().Dimension() == units.Rise {
 			help = "a rise is the difference of two readings: formula: D1 - D2, and take by: out"
 		}

@@ -14,7 +14,8 @@ package lift
 // and Safety Executive's L23, Manual handling, guidance on regulations, para. 120.
 // Validity: the load is rigid and held level, each pulls straight up.
 // Refused: more than three people, whose shares statics cannot tell; grips between
-// which the centre of gravity does not lie; a share over what one may carry.
+// which the centre of gravity does not lie; three in one line, whose shares statics
+// cannot tell either; a share over what one may carry.
 
 import "fmt"
 
@@ -114,8 +115,21 @@ func (p HandPlan) check() Refusals {
 	for i, k := range p.Grips {
 		c.place(fmt.Sprintf("grips[%d]", i), "the grip "+k.Name, k.At)
 	}
+	if n := len(p.Grips); n == 3 && inLine(vecOf(p.Grips[0].At), vecOf(p.Grips[1].At), vecOf(p.Grips[2].At)) {
+		c.refuse("grips", "set one of them to the side, or take hold with two people", "the three grips lie in one line, and nobody can tell what each carries")
+	}
 	c.positive("maycarry", "what one person may carry", "kg", float64(p.MayCarry))
 	return c.rs
+}
+
+// inLine reports whether three points lie in one line, seen from above, or two of them
+// in one place.
+func inLine(a, b, c vec) bool { return planArea(a, b, c) == 0 }
+
+// planArea is twice the area of a triangle seen from above.
+func planArea(a, b, c vec) float64 {
+	u, v := b.sub(a), c.sub(a)
+	return u.x*v.y - u.y*v.x
 }
 
 // shares gives what each carries with the centre of gravity at g.
@@ -135,15 +149,11 @@ func (p HandPlan) shares(g vec, weight float64) ([]Kg, *Refusal) {
 		return []Kg{Kg(a * weight), Kg((1 - a) * weight)}, nil
 	}
 	// Three upright forces: the shares are the areas that g cuts off the triangle.
-	area := func(a, b, c vec) float64 {
-		u, v := b.sub(a), c.sub(a)
-		return u.x*v.y - u.y*v.x
-	}
-	whole := area(picks[0], picks[1], picks[2])
+	whole := planArea(picks[0], picks[1], picks[2])
 	return []Kg{
-		Kg(area(g, picks[1], picks[2]) / whole * weight),
-		Kg(area(picks[0], g, picks[2]) / whole * weight),
-		Kg(area(picks[0], picks[1], g) / whole * weight),
+		Kg(planArea(g, picks[1], picks[2]) / whole * weight),
+		Kg(planArea(picks[0], g, picks[2]) / whole * weight),
+		Kg(planArea(picks[0], picks[1], g) / whole * weight),
 	}, nil
 }
 

@@ -89,6 +89,7 @@ func TestHandsAreRefused(t *testing.T) {
 		{"no centre of gravity", "load.cog", func(p *HandPlan) { p.Load.CoG = nil }},
 		{"centre of gravity past a grip", "load.cog", func(p *HandPlan) { p.Load.CoG.X = 400 }},
 		{"four people", "grips", func(p *HandPlan) { p.Grips = append(p.Grips, p.Grips[0], p.Grips[1]) }},
+		{"three in one line", "grips", func(p *HandPlan) { p.Grips = append(p.Grips, p.Grips[0]); p.Grips[2].At = Point{X: 100} }},
 		{"nobody", "grips", func(p *HandPlan) { p.Grips = nil }},
 		{"no limit", "maycarry", func(p *HandPlan) { p.MayCarry = 0 }},
 		{"one of them carries too much", "grips[1]", func(p *HandPlan) { p.Load.CoG.X = 150 }},

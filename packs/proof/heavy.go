@@ -27,6 +27,10 @@ func (r *report) checkHeavy() {
 	}
 }
 
+// mostHands is how many people are proposed to lift one part by hand; common practice, no
+// source: with more they stand in each other's way.
+const mostHands = 4
+
 // tooHeavy tells of one part that a step moves by hand and must not.
 func (r *report) tooHeavy(st *job.Step, m *job.Move) bool {
 	mass, most := m.Part.Weighs(r.job.Parts), r.job.Site.Heavy
@@ -43,10 +47,19 @@ func (r *report) tooHeavy(st *job.Step, m *job.Move) bool {
 	if st.People > 1 {
 		says = strconv.Itoa(st.People) + " people"
 	}
+	help := []string{"lift: [L1] with a lift sheet", "for example on-hook: workshop crane, for a routine lift by the site's rules"}
+	for n := max(st.People, 1) + 1; n <= mostHands; n++ {
+		each := r.job.Site.Heavy
+		each.Number = each.Number.Mul(units.Whole(int64(n)))
+		if over, err := mass.Cmp(each); err == nil && over <= 0 {
+			help = append(help, "people: "+strconv.Itoa(n)+", if each then has no more than "+units.Pointed(r.job.Site.Heavy.Print()))
+			break
+		}
+	}
 	r.problems = append(r.problems, source.Problem{
 		Pos: m.At, Severity: source.Error, Code: "too-heavy",
 		Message: m.Part.Name + " weighs " + units.Pointed(mass.Print()) + ", more than " + says + " may lift here (" + units.Pointed(most.Print()) + "), and " + st.Name() + " does not say what it hangs on",
-		Help:    []string{"lift: [L1] with a lift sheet", "for example on-hook: workshop crane, for a routine lift by the site's rules", "people: 2, if each then has no more than " + units.Pointed(r.job.Site.Heavy.Print())},
+		Help:    help,
 	})
 	return true
 }

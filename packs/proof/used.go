@@ -13,6 +13,9 @@ func (r *report) checkPairs() {
 			r.problems.Add(d.At, "never-measured", d.Mark+" is measured by no step", "measure: ["+d.Base+"] at the step before its faces part")
 			continue
 		}
+		if d.OneSided && d.FoundAt != nil {
+			r.problems.Warn(d.FoundPos(), "taken-all-the-same", d.Mark+" says found: not taken, and "+d.FoundAt.Name()+" measures it as found", "take "+d.Base+" out of measure:, and write set: ["+d.Base+"] where it is set", "or take found: not taken out")
+		}
 		if d.Left != nil && d.LeftAt == nil && !d.FoundAt.Section.Unreversed {
 			r.problems.Add(d.At, "never-set", d.Mark+" has a limit for closing, but no step sets it", "set: ["+d.Base+"] at a step, or reverse: the section that measures it")
 		}
