@@ -47,7 +47,7 @@ var slips = []slip{
 	{name: "measure range", old: "measure: [D1, D3]", typed: "measure: [D1 to D3]", code: "list-form", says: "D1, D2, D3"},
 	{name: "measure range2", old: "measure: [D1, D3]", typed: "measure: D1-D3", code: "list-form", says: "[D1, D2, D3]"},
 	{name: "measure semicolon", old: "measure: [D1, D3]", typed: "measure: D1; D3", code: "list-form", says: "[D1, D3]"},
-	{name: "remove comma", old: "remove: [lock-nut, tab-washer, ring-screw]", typed: "remove: lock-nut, tab-washer, ring-screw", code: "list-form", says: "[lock-nut, tab-washer, ring-screw]"},
+	{name: "remove comma", old: "remove: [lock-nut, tab-washer]", typed: "remove: lock-nut, tab-washer", code: "list-form", says: "[lock-nut, tab-washer]"},
 	{name: "remove blank", old: "remove: [lock-nut, tab-washer, ring-screw]", typed: "remove: [lock nut, tab-washer, ring-screw]", code: "unknown-name", says: "lock-nut"},
 	{name: "remove name", old: "remove: [lock-nut, tab-washer, ring-screw]", typed: "remove: [Bearing lock nut, tab-washer, ring-screw]", code: "unknown-name", says: "lock-nut"},
 	{name: "remove plural", old: "remove: [guard, coupling-bolt]", typed: "remove: [guard, coupling-bolts]", code: "unknown-name", says: "coupling-bolt"},
