@@ -12,7 +12,7 @@ import (
 // mostPages bounds the pages of each starter, on A4 and on Letter.
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {50, 52},
-	"exhaust-fan.yaml":   {19, 21},
+	"exhaust-fan.yaml":   {20, 22},
 	"storm-pump.yaml":    {62, 66},
 	"triplex-pump.yaml":  {52, 56},
 }
@@ -29,16 +29,17 @@ var mostListed = map[string][2]float64{
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {26, 26},
-	"exhaust-fan.yaml":   {10, 10},
+	"exhaust-fan.yaml":   {11, 11},
 	"storm-pump.yaml":    {31, 32},
 	"triplex-pump.yaml":  {30, 33},
 }
 
 // mostParted bounds how many pages of work begin in the middle of a step. Steps higher than
-// a page make at least 6 and 7 of them in the bevel gearbox, none in the fan, 7 in the storm
-// pump, 7 and 8 in the triplex pump, however many pages are taken.
+// a page make some of them however many pages are taken: 6 and 7 in the bevel gearbox, none in
+// the fan, 7 in the storm pump, 7 and 8 in the triplex pump were left when costGroup and
+// costBlock of layout/flow.go were a hundred times as high.
 var mostParted = map[string][2]int{
-	"bevel-gearbox.yaml": {8, 10},
+	"bevel-gearbox.yaml": {9, 10},
 	"exhaust-fan.yaml":   {2, 1},
 	"storm-pump.yaml":    {9, 10},
 	"triplex-pump.yaml":  {12, 9},
