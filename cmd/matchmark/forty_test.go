@@ -65,7 +65,7 @@ var sayings = []saying{
 	{36, "tight for a while, at another torque", "field-swing-brake", "fit-for-now: [drum, {drum-screw: 3}]", "", "reassembly", 0, []string{"Three drum screws, 120° apart, to measure", "20 – 25 lb-ft"}},
 	{37, "which way round", "storm-pump", "way-round: [{part: impeller, mark: vane tip, faces: away from the arrow}]", "", "reassembly", 0, []string{"vane tip faces away from the arrow"}},
 	{38, "the order of a stack", "storm-pump", "stacks: [K1]", "", "traveler", 0, []string{"K1/DE", "counted from the impeller side outward", "piece 6 as found"}},
-	{39, "an assembly that comes off whole and is stripped on the bench", "storm-pump", "impeller: {of: rotor, name: Impeller, mass: 405 kg}", "", "traveler", 0, []string{"on the bench", "1 Impeller"}},
+	{39, "an assembly that comes off whole and is stripped on the bench", "storm-pump", "impeller: {of: rotor, name: Impeller, mass: 360 kg}", "", "traveler", 0, []string{"on the bench", "1 Impeller"}},
 	{40, "a figure of the source that is known to be wrong", "every-arrangement", "- {source: sheet 3, text: 2.0 to 4.0 mm, note: a slipped point}", "D1", "traveler", 2, []string{"2.0 to 4.0 mm (a slipped point)"}},
 }
 

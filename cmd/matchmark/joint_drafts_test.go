@@ -1,8 +1,9 @@
 package main
 
 import (
-	"matchmark/layout"
 	"testing"
+
+	"matchmark/layout"
 )
 
 // TestDraftsOfJointsWithAnyKeyLeftOut takes away one key after another of joints and

@@ -7,8 +7,10 @@ import (
 
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
-	"matchmark/templates/figure"
 )
+
+// together is the space, U+00A0, at which no line ends.
+const together = '\u00a0'
 
 // held is a limit whose figures stay together on a line: a number with the word before it,
 // the two ends of a range, a value with its deviations. "0.30 –" at the end of a line reads
@@ -18,7 +20,7 @@ func held(text string) string {
 	before := ""
 	for i, x := range text {
 		if x == ' ' && holds(before, text[i+1:]) {
-			out.WriteString(figure.NBSP)
+			out.WriteRune(together)
 		} else {
 			out.WriteRune(x)
 		}
@@ -49,5 +51,5 @@ const signs = "+−±–…/×="
 
 // zone is the size of a limit by letter and grade, on one line: Ø90 m6.
 func zone(d *job.Dim, l *reading.Limit) string {
-	return strings.ReplaceAll(d.Zone(l), " ", figure.NBSP)
+	return strings.ReplaceAll(d.Zone(l), " ", string(together))
 }
