@@ -12,7 +12,7 @@ import (
 // mostPages bounds the pages of each starter, on A4 and on Letter.
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {50, 52},
-	"exhaust-fan.yaml":   {19, 21},
+	"exhaust-fan.yaml":   {20, 22},
 	"storm-pump.yaml":    {62, 67},
 	"triplex-pump.yaml":  {52, 56},
 }
@@ -21,7 +21,7 @@ var mostPages = map[string][2]int{
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {20.4, 21.3},
-	"exhaust-fan.yaml":   {7.8, 8.2},
+	"exhaust-fan.yaml":   {8.1, 8.5},
 	"storm-pump.yaml":    {25.6, 26.9},
 	"triplex-pump.yaml":  {16.9, 18.0},
 }
@@ -29,7 +29,7 @@ var mostListed = map[string][2]float64{
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {26, 26},
-	"exhaust-fan.yaml":   {10, 10},
+	"exhaust-fan.yaml":   {11, 11},
 	"storm-pump.yaml":    {31, 33},
 	"triplex-pump.yaml":  {30, 33},
 }
@@ -38,7 +38,7 @@ var mostWork = map[string][2]int{
 // a page make at least 6 and 7 of them in the bevel gearbox, none in the fan, 7 in the storm
 // pump, 7 and 8 in the triplex pump, however many pages are taken.
 var mostParted = map[string][2]int{
-	"bevel-gearbox.yaml": {8, 12},
+	"bevel-gearbox.yaml": {9, 12},
 	"exhaust-fan.yaml":   {2, 1},
 	"storm-pump.yaml":    {10, 10},
 	"triplex-pump.yaml":  {13, 10},
