@@ -35,7 +35,6 @@ var harmless = map[string]string{
 	"take cautions.*.result":  "hazard and how to avoid it stand",
 	"take cautions.*.rule":    "the sentence about site rules stands",
 
-	"take parts.*.guard":    "of a job without an isolation: no lock waits for it",
 	"take joints.*.pattern": "of three or four fasteners that one order is told for",
 
 	"take dimensions.*.source":     "of a reading that is only recorded: no limit needs a source",
@@ -92,6 +91,5 @@ var harmless = map[string]string{
 	"take steps.steps.empty[]":      "the closing row of the section asks for it then",
 	"take steps.steps[]":            "a step of words only",
 	"take steps.steps.loosen":       "its fasteners come off in the same step",
-	"take steps[]":                  "a section of words only",
 	"move a step":                   "neither of the two steps says that it comes after the other, and no part, face or hold binds them",
 }

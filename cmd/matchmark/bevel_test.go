@@ -195,7 +195,7 @@ var bevelWords = []struct{ sheet, text string }{
 	// The shrink disc, round and round.
 	{"reassembly", "J1ShrinkdiscboltsM1612.9(14pieces)to250N·m"}, {"reassembly", "instages:190N·m250N·m"},
 	{"reassembly", "oneaftertheotherroundthedisc,aquarterturneach,nevercrosswise"},
-	{"reassembly", "AGAINuntil:didnoboltmoveonawholeroundat250N·m?(6triesatmost)"}, {"reassembly", "try6yesno"},
+	{"reassembly", "AGAINuntil:didnoboltmoveinawholeround?(6triesatmost)"}, {"reassembly", "try6yesno"},
 	{"close-out", "tightenJ10ShrinkdiscboltsM1612.9,lastround"},
 	// Setting the gears.
 	{"traveler", "×0.01mm="}, {"traveler", "Numberetchedonthepinion—numberontheendfaceofBevelpinion"}, {"reassembly", "byhand:D11=118.00mm+D9−D10"},
@@ -204,7 +204,7 @@ var bevelWords = []struct{ sheet, text string }{
 	{"traveler", "0.20–0.35mm"}, {"traveler", "oldpartasfound±0.05mm"},
 	{"traveler", "with:preloadspringoff"}, {"traveler", "aslippeddecimal"}, {"reassembly", "maker'sletter31:0.02to0.06mmUSED"},
 	{"reassembly", "oneturnoftheInputnut(M65x2)movesit2.000mm"},
-	{"reassembly", "AGAINuntil:arebacklash,contactandfloatallintheirlimits?(3triesatmost)"},
+	{"reassembly", "AGAINuntil:backlash,contactandfloatinlimits?(3triesatmost)"},
 	{"reassembly", "WITNESSW4Contactpatternondriveandcoastflank"},
 	{"traveler", "driveflank"}, {"traveler", "coastflank"},
 	// What stays together, which way round, in which order.
