@@ -21,7 +21,7 @@ var mostPages = map[string][2]int{
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {20.4, 21.3},
-	"exhaust-fan.yaml":   {7.8, 8.2},
+	"exhaust-fan.yaml":   {8.1, 8.5},
 	"storm-pump.yaml":    {25.6, 26.9},
 	"triplex-pump.yaml":  {16.9, 18.1},
 }

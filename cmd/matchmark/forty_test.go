@@ -45,7 +45,7 @@ var sayings = []saying{
 	{16, "one limit for the old pair, one for a new one", "bevel-gearbox", "reuse: as found +/- 0.05 mm", "D3", "reassembly", 12, []string{"0.20 – 0.35 mm", "as found ± 0.05 mm"}},
 	{17, "what is judged, not measured", "every-arrangement", "left: none", "D11", "traveler", 0, []string{"none allowed"}},
 	{18, "a contact pattern, sketched", "bevel-gearbox", "found: sketch", "D4", "traveler", 0, []string{"Contact of the bevel teeth"}},
-	{19, "a spring pressed to a length, between two forces", "bevel-gearbox", "found: 850 to 1050 N", "D23", "traveler", 1, []string{"850 – 1050 N", "with: pressed to 6.0 mm"}},
+	{19, "a spring pressed to a length, between two forces", "bevel-gearbox", "found: 850 to 1050 N", "D23", "traveler", 1, []string{"850 – 1050 N", "with: pressed to a height of 6.0 mm"}},
 	{20, "stages, an angle, the torque at which it lets go", "triplex-pump", "stages: [40 N·m, 85 N·m, turn 30°]", "", "reassembly", 0, []string{"in stages:", "40 N·m", "85 N·m", "turn 30°"}},
 	{21, "readings by place, plane and instance", "every-arrangement", "left: {A: 0.25 to 0.35 mm, B: 0.25 to 0.35 mm, others: 0.40 to 0.50 mm}", "D5/1-A", "readings", 97, []string{"cylinder12", "A, B: 0.25 – 0.35 mm", "D: 0.40 – 0.50 mm"}},
 	{22, "how instances are named and from where they are counted", "every-arrangement", "cylinder: {names: 1 to 12, counted-from: the flywheel}", "", "readings", 0, []string{"counted from the flywheel"}},
