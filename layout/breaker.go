@@ -1,6 +1,9 @@
 package layout
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // textLine is a finished line: the fragments [from, to), with a hyphen after the
 // last one or not, and its width.
@@ -70,6 +73,9 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 				}
 			}
 			if best.to == i {
+				if cut, ok := b.loosen(end, stop, avail-w); ok {
+					return textLine{from: i, to: cut + 1, w: b.width(i, cut+1)}, 0
+				}
 				return textLine{from: i, to: stop, w: w + chunk}, w + chunk - avail
 			}
 			return b.roomForHyphen(best, avail)
@@ -125,6 +131,48 @@ func (b *breaker) part(from, to int, room Mm, must bool) (cut int, ok bool) {
 		b.split(cut, at)
 	}
 	return cut, ok
+}
+
+// loosen ends the line within the chunk [from, to), at the last of its no-break spaces before
+// which it fits the room: what no line of this width holds together is torn there rather than
+// reach beyond its place. A figure is never torn at the spaces of its thousands. It gives the
+// index of the fragment before the end.
+func (b *breaker) loosen(from, to int, room Mm) (cut int, ok bool) {
+	at, before := 0, Mm(0)
+	for i := from; i < to; i++ {
+		f := b.frags[i]
+		if f.sign == nil && b.runs[f.run].Deco == Plain {
+			st := b.runs[f.run].Style
+			for pos := range f.text {
+				if spaceToTear(f.text, pos) && (before + b.s.width(st, f.text[:pos])).fits(room) {
+					cut, at, ok = i, pos, true
+				}
+			}
+		}
+		before += f.w
+	}
+	if ok {
+		st := b.runs[b.frags[cut].run].Style
+		space := b.s.width(st, noBreak)
+		b.split(cut, at)
+		first, rest := &b.frags[cut], &b.frags[cut+1]
+		first.end, first.space = atSpace, space
+		rest.text, rest.lo, rest.w = rest.text[len(noBreak):], rest.lo+len(noBreak), rest.w-space
+	}
+	return cut, ok
+}
+
+// noBreak is the space at which a line ends only where its place is too narrow for more.
+const noBreak = "\u00a0"
+
+// spaceToTear reports whether a no-break space stands at a byte position of a text, between
+// two words that are not the figures of one number.
+func spaceToTear(text string, pos int) bool {
+	if pos == 0 || !strings.HasPrefix(text[pos:], noBreak) || pos+len(noBreak) == len(text) {
+		return false
+	}
+	digit := func(x byte) bool { return '0' <= x && x <= '9' }
+	return !digit(text[pos-1]) || !digit(text[pos+len(noBreak)])
 }
 
 // placeIn finds the last place to part the word so that its beginning and a hyphen

@@ -30,6 +30,8 @@ func TestParaLines(t *testing.T) {
 		{"a line feed starts a line", 20, []Run{T(ten, "one\ntwo\n\nfour")}, []string{"one", "two", "four"}},
 		{"a number stays with its unit", 12, []Run{T(ten, "torque 210\u00a0N·m")}, []string{"torque", "210\u00a0N·m"}},
 		{"a narrow no-break space too", 10, []Run{T(ten, "heat to 90\u202f°C")}, []string{"heat to", "90\u00a0°C"}},
+		{"what no line of its width holds together is torn where it was held", 9, []Run{T(ten, "at\u00a0least\u00a00.06\u00a0mm")}, []string{"at\u00a0least", "0.06\u00a0mm"}},
+		{"but not a number at its thousands", 7, []Run{T(ten, "of\u00a012\u202f500\u00a0N")}, []string{"of", "12\u00a0500", "N"}},
 		{"a word joiner and a no-break hyphen", 9, []Run{T(ten, "a b\u2011c\u2060d\u2011e")}, []string{"a b-cd-e"}},
 		{"between words a slash ends a line", 11, []Run{T(ten, "bearing and/or seal")}, []string{"bearing", "and/or seal"}},
 		{"after the slash", 12, []Run{T(ten, "bearings and/or seal")}, []string{"bearings", "and/or seal"}},
