@@ -25,7 +25,7 @@ func TestAnyKeyOfAHeatLeftOut(t *testing.T) {
 	longTest(t)
 	t.Parallel()
 	without := 0
-	for _, x := range eachKeyLeftOut(t, ownWith(t, 6, "heats"), "heats") {
+	for _, x := range eachKeyLeftOut(t, 70, ownWith(t, 6, "heats"), "heats") {
 		without += checkHeatHole(t, x.where, x.text)
 	}
 	if without < 30 {

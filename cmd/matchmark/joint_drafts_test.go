@@ -12,7 +12,7 @@ import (
 func TestDraftsOfJointsWithAnyKeyLeftOut(t *testing.T) {
 	longTest(t)
 	t.Parallel()
-	for _, x := range eachKeyLeftOut(t, ownWith(t, 20, "joints", "alignments"), "joints", "alignments") {
+	for _, x := range eachKeyLeftOut(t, 95, ownWith(t, 20, "joints", "alignments"), "joints", "alignments") {
 		d := drafted(x.text, layout.A4) // a panic fails the test by itself
 		for _, j := range d.jb.Joints {
 			if j.Result != nil && j.Hole {

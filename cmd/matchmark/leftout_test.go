@@ -23,9 +23,9 @@ const shortEnough = 7000
 
 // eachKeyLeftOut gives definitions without one of the named keys of the file or of what
 // stands below them: every kind of key once, in one of the short files that have it, the
-// files in turn; a kind that is in none of these in the shortest that has it. With
-// ACID_FULL=1 it is every key of every file.
-func eachKeyLeftOut(t *testing.T, files []string, keys ...string) []leftOut {
+// files in turn; a kind that is in none of these in the shortest that has it. There must be
+// as many kinds as least says. With ACID_FULL=1 it is every key of every file.
+func eachKeyLeftOut(t *testing.T, least int, files []string, keys ...string) []leftOut {
 	t.Helper()
 	inKind := map[string][][]leftOut{} // by kind, those of each file, the shortest file first
 	var all []leftOut
@@ -59,7 +59,9 @@ func eachKeyLeftOut(t *testing.T, files []string, keys ...string) []leftOut {
 		ofFile := inKind[kind][i%len(inKind[kind])]
 		out = append(out, ofFile[i%len(ofFile)])
 	}
-	t.Logf("%d kinds of keys of %d in all", len(out), len(all))
+	if len(out) < least {
+		t.Fatalf("%d kinds of keys of %d in all, at least %d are expected", len(out), len(all), least)
+	}
 	return out
 }
 

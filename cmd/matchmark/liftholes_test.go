@@ -24,7 +24,7 @@ func TestAnyKeyOfALiftLeftOut(t *testing.T) {
 	longTest(t)
 	t.Parallel()
 	without := 0
-	for _, x := range eachKeyLeftOut(t, ownWith(t, 8, "lifts"), "lifts", "gear", "cranes") {
+	for _, x := range eachKeyLeftOut(t, 100, ownWith(t, 8, "lifts"), "lifts", "gear", "cranes") {
 		d := drafted(x.text, layout.A4)
 		checkLiftHelp(t, x.where, d.problems)
 		for _, l := range d.jb.Lifts {

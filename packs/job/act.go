@@ -173,6 +173,8 @@ func (s *Step) acts(v Verb) []Act {
 		return each(s.Stacks, func(k *Stack) Act { return Act{At: s.At, Stack: k} }, v)
 	case DoJudge:
 		return each(s.Judge, func(m *Set) Act { return Act{At: s.At, Set: m} }, v)
+	case DoSee:
+		return each(s.Seen, func(x Seen) Act { return Act{At: x.At} }, v)
 	case DoEmpty:
 		return each(s.Empty, func(e Emptied) Act { return Act{At: e.At, In: e.In} }, v)
 	}

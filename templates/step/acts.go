@@ -89,7 +89,7 @@ func againAt(st *job.Step, order []job.Verb) int {
 	at := len(order)
 	for _, act := range slices.Backward(st.Acts()) {
 		switch act.Verb {
-		case job.DoUnlock, job.DoHandBack:
+		case job.DoUnlock, job.DoUnlockForNow, job.DoHandBack:
 			at = slices.Index(order, act.Verb)
 		case job.DoHold, job.DoEmpty: // below all else
 		default:
