@@ -40,7 +40,11 @@ func TestLimitsAreNotTorn(t *testing.T) {
 			}
 			for _, line := range append(l.Words().Main, l.Words().Small...) {
 				text := PartWords(w, line)
-				para := c.Para(layout.Mm(rapid.IntRange(40, 110).Draw(t, "width")), []layout.Run{layout.T(layout.Body, "behind other words:   "), layout.T(layout.Limit, text)}, layout.ParaOpts{})
+				width := layout.Mm(rapid.IntRange(40, 110).Draw(t, "width"))
+				for _, held := range strings.Split(text, " ") { // in less room it must be torn
+					width = max(width, c.Words(layout.Limit, held).W)
+				}
+				para := c.Para(width, []layout.Run{layout.T(layout.Body, "behind other words:   "), layout.T(layout.Limit, text)}, layout.ParaOpts{})
 				if rows := linesOf(para); len(rows) > 1 {
 					for i, row := range rows {
 						behind := i > 0 && !strings.HasSuffix(rows[i-1], "words:") // in the midst of the limit
