@@ -195,7 +195,7 @@ var bevelWords = []struct{ sheet, text string }{
 	// The shrink disc, round and round.
 	{"reassembly", "J1ShrinkdiscboltsM1612.9(14pieces)to250N·m"}, {"reassembly", "instages:190N·m250N·m"},
 	{"reassembly", "oneaftertheotherroundthedisc,aquarterturneach,nevercrosswise"},
-	{"reassembly", "AGAINuntil:didnoboltmoveinawholeround?(6triesatmost)"}, {"reassembly", "try6yesno"},
+	{"reassembly", "AGAINuntil:at250N·m:noboltmovedinawholeround?(6triesatmost)"}, {"reassembly", "try6yesno"},
 	{"close-out", "tightenJ10ShrinkdiscboltsM1612.9,lastround"},
 	// Setting the gears.
 	{"traveler", "×0.01mm="}, {"traveler", "Numberetchedonthepinion—numberontheendfaceofBevelpinion"}, {"reassembly", "byhand:D11=118.00mm+D9−D10"},

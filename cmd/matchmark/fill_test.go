@@ -37,9 +37,11 @@ var mostWork = map[string][2]int{
 // mostParted bounds how many pages of work begin in the middle of a step. Steps higher than
 // a page make some of them however many pages are taken: 6 and 7 in the bevel gearbox, none in
 // the fan, 7 in the storm pump, 7 and 8 in the triplex pump were left when costGroup and
-// costBlock of layout/flow.go were a hundred times as high.
+// costBlock of layout/flow.go were a hundred times as high. One each of the gearbox was paid
+// for the gap read below the last round, the pinion read before its cartridge is loose and
+// the cautions where the shaft is turned by hand.
 var mostParted = map[string][2]int{
-	"bevel-gearbox.yaml": {9, 10},
+	"bevel-gearbox.yaml": {10, 11},
 	"exhaust-fan.yaml":   {2, 1},
 	"storm-pump.yaml":    {8, 9},
 	"triplex-pump.yaml":  {12, 11},

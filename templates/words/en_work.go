@@ -35,7 +35,7 @@ var englishStep = Step{
 
 	If: "IF", Again: "AGAIN", DoThis: "do this step", LeaveOut: "leave this step out", OnlyIfDone: "%s was done (p.\u00a0%s)",
 	Until: "until: %s (%s tries at most)", TryNo: "try %s", LastTry: "The last reading is the one for the box of %s. What else a further try reads or tightens: a line each on p.\u00a0%s.",
-	EarlierTries: "boxes: last try; earlier: p.\u00a0%s",
+	EarlierTries: "The boxes are for the last try; earlier ones: p.\u00a0%s",
 	StillNoGood:  "Still no good after the last try: %s.", Waits: "%s waits: %s, see p.\u00a0%s",
 
 	MatchMarks: "match marks across the joints of:", MatchMark: "match mark across the joint of %s", MarkUsed: "mark used", WhereMarked: "where it stands", MarksMeet: "match marks of %s meet (p.\u00a0%s)",
