@@ -13,7 +13,7 @@ import (
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {50, 52},
 	"exhaust-fan.yaml":   {20, 22},
-	"storm-pump.yaml":    {62, 67},
+	"storm-pump.yaml":    {62, 66},
 	"triplex-pump.yaml":  {52, 57},
 }
 
@@ -38,10 +38,11 @@ var mostWork = map[string][2]int{
 // a page make some of them however many pages are taken: 6 and 7 in the bevel gearbox, none in
 // the fan, 7 in the storm pump, 7 and 8 in the triplex pump were left when costGroup and
 // costBlock of layout/flow.go were a hundred times as high.
+// The storm pump on Letter parts three more than it did, on a page less.
 var mostParted = map[string][2]int{
 	"bevel-gearbox.yaml": {9, 10},
 	"exhaust-fan.yaml":   {2, 1},
-	"storm-pump.yaml":    {8, 9},
+	"storm-pump.yaml":    {8, 12},
 	"triplex-pump.yaml":  {12, 11},
 }
 
