@@ -13,7 +13,7 @@ import (
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {50, 52},
 	"exhaust-fan.yaml":   {20, 22},
-	"storm-pump.yaml":    {62, 67},
+	"storm-pump.yaml":    {62, 66},
 	"triplex-pump.yaml":  {52, 57},
 }
 
@@ -39,11 +39,12 @@ var mostWork = map[string][2]int{
 // the fan, 7 in the storm pump, 7 and 8 in the triplex pump were left when costGroup and
 // costBlock of layout/flow.go were a hundred times as high. One each of the gearbox was paid
 // for the gap read below the last round, the pinion read before its cartridge is loose and
-// the cautions where the shaft is turned by hand.
+// the cautions where the shaft is turned by hand; three of the storm pump on Letter for a
+// page less.
 var mostParted = map[string][2]int{
 	"bevel-gearbox.yaml": {10, 11},
 	"exhaust-fan.yaml":   {2, 1},
-	"storm-pump.yaml":    {8, 9},
+	"storm-pump.yaml":    {8, 12},
 	"triplex-pump.yaml":  {12, 11},
 }
 
