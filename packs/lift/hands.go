@@ -85,7 +85,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 		r.Drawing.Picks = append(r.Drawing.Picks, p.Grips[i].At)
 	}
 	n := len(p.Grips)
-	r.Team = Kg(teamShare[n] * float64(n) * float64(p.MayCarry))
+	r.Team = TeamMay(n, p.MayCarry)
 	if float64(r.Team) < weight && len(rs) == 0 {
 		r.Cautions = append(r.Cautions, warn(OverTeam, "load.mass", "", p.DecidedBy == "" || p.Reason == "", p.teamMessage(Kg(weight), r.Team)))
 	}
@@ -97,6 +97,13 @@ func Carry(p HandPlan) (*HandResult, error) {
 	p.work(r, weight)
 	return r, rs.err()
 }
+
+// MostHands is how many people a lift by hand has at most.
+const MostHands = 3
+
+// TeamMay is what so many people may lift together of whom each may carry so much, by the
+// guide of L23, para. 120; nothing for none and for more than MostHands.
+func TeamMay(people int, each Kg) Kg { return Kg(teamShare[people] * float64(people) * float64(each)) }
 
 // teamMessage words that the load is over the guide, and who decided on it.
 func (p HandPlan) teamMessage(weight, team Kg) phrase {
@@ -112,7 +119,7 @@ func (p HandPlan) check() Refusals {
 	c := &checker{p: &Plan{Load: p.Load}}
 	c.load()
 	c.lightly(named(p.DecidedBy, p.Reason))
-	if n := len(p.Grips); n < 1 || n > 3 {
+	if n := len(p.Grips); n < 1 || n > MostHands {
 		c.refuse("grips", "name one to three; with more nobody can tell what each carries", "%d people lift by hand", n)
 	}
 	for i, k := range p.Grips {
