@@ -62,7 +62,7 @@ func (p *Part) named(clause string) int {
 		said = append(said, "shim")
 	}
 	score, kind := 0, ""
-	for _, name := range wordsOf(beforeSmall.ReplaceAllString(p.Name, "")) {
+	for _, name := range wordsOf(fromSmall.ReplaceAllString(figures.ReplaceAllString(p.Name, ""), "")) {
 		kind = name
 	}
 	for _, name := range wordsOf(p.Name) {
@@ -77,8 +77,13 @@ func (p *Part) named(clause string) int {
 	return score
 }
 
-// beforeSmall is what follows the first small word of a name: the screw of the cover is a screw.
-var beforeSmall = regexp.MustCompile(`(?i) (of|in|on|at|to|the|and|for|with|from|behind|under|over) .*`)
+// fromSmall is the first small word of a name and all behind it: the screw of the cover is a
+// screw.
+var fromSmall = regexp.MustCompile(`(?i) (of|in|on|at|to|the|and|for|with|from|behind|under|over) .*`)
+
+// figures are the sizes in a name with their units: of Packing ring 12.5 mm the last word is
+// ring, of Stud M16 x 90 it is stud.
+var figures = regexp.MustCompile(`(?i)[^\s\pL]*\pL{0,2}\d\S*(\s*(%|°[CF]?|(mm|cm|m|µm|in|inch|inches|ft|kg|g|lb|t|bar|kPa|MPa|psi|kW|W|V|A|Hz|N·m|Nm|x|×|DN|PN)\b))*`)
 
 // wordsOf are the words of a text in small letters, without the s of the plural and without
 // what has no letters, or one alone as the M of a thread.

@@ -64,3 +64,33 @@ func TestMissedIsOfThePartNamedBest(t *testing.T) {
 		}
 	}
 }
+
+// The tag of the packing rings did not tell of the joint of a ring: the word that says what
+// Packing ring 12.5 mm is was taken to be mm, and the lantern ring was named better.
+func TestMissedOfAPartWithItsSize(t *testing.T) {
+	t.Parallel()
+	packing, lantern := &Part{Name: "Packing ring 12.5 mm"}, &Part{Name: "Lantern ring"}
+	gasket, cover := &Part{Name: "Joint gasket, 0.40 mm thick"}, &Part{Name: "Gasket of the cover"}
+	pin, rod := &Part{Name: "Crosshead pin 3/4 in"}, &Part{Name: "Rod pin"}
+	stud, bolt := &Part{Name: "Stud M16 x 90 mm"}, &Part{Name: "DN 50 flange"}
+	parts := []*Part{packing, lantern, gasket, cover, pin, rod, stud, bolt}
+	for _, row := range []struct {
+		part      *Part
+		says, tag string
+	}{
+		{packing, "ring joints 90° apart", "ring joints 90° apart"},
+		{lantern, "ring joints 90° apart", "ring joints 90° apart"},
+		{packing, "lantern ring", ""},
+		{lantern, "packing ring", ""},
+		{pin, "pin, flat upward", "pin, flat upward"},
+		{rod, "pin, flat upward", "pin, flat upward"},
+		{stud, "stud, long end in", "stud, long end in"},
+		{bolt, "flange, vent upward", "flange, vent upward"},
+		{stud, "1 mm under the face", ""}, // a unit names no part
+	} {
+		off := &Step{Missed: row.says}
+		if got := (&Move{Part: row.part, Step: off}).MissedBack(parts); got != row.tag {
+			t.Errorf("%q on the tag of %s: %q, want %q", row.says, row.part.Name, got, row.tag)
+		}
+	}
+}

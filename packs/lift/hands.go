@@ -17,7 +17,10 @@ package lift
 // which the centre of gravity does not lie; three in one line, whose shares statics
 // cannot tell either; a share over what one may carry.
 
-import "fmt"
+import (
+	"fmt"
+	"math"
+)
 
 // A HandPlan is a load that people lift without a crane.
 type HandPlan struct {
@@ -82,7 +85,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 		r.Drawing.Picks = append(r.Drawing.Picks, p.Grips[i].At)
 	}
 	n := len(p.Grips)
-	r.Team = Kg(teamShare[n] * float64(n) * float64(p.MayCarry))
+	r.Team = TeamMay(n, p.MayCarry)
 	if float64(r.Team) < weight && len(rs) == 0 {
 		r.Cautions = append(r.Cautions, warn(OverTeam, "load.mass", "", p.DecidedBy == "" || p.Reason == "", p.teamMessage(Kg(weight), r.Team)))
 	}
@@ -94,6 +97,13 @@ func Carry(p HandPlan) (*HandResult, error) {
 	p.work(r, weight)
 	return r, rs.err()
 }
+
+// MostHands is how many people a lift by hand has at most.
+const MostHands = 3
+
+// TeamMay is what so many people may lift together of whom each may carry so much, by the
+// guide of L23, para. 120; nothing for none and for more than MostHands.
+func TeamMay(people int, each Kg) Kg { return Kg(teamShare[people] * float64(people) * float64(each)) }
 
 // teamMessage words that the load is over the guide, and who decided on it.
 func (p HandPlan) teamMessage(weight, team Kg) phrase {
@@ -109,22 +119,39 @@ func (p HandPlan) check() Refusals {
 	c := &checker{p: &Plan{Load: p.Load}}
 	c.load()
 	c.lightly(named(p.DecidedBy, p.Reason))
-	if n := len(p.Grips); n < 1 || n > 3 {
+	if n := len(p.Grips); n < 1 || n > MostHands {
 		c.refuse("grips", "name one to three; with more nobody can tell what each carries", "%d people lift by hand", n)
 	}
 	for i, k := range p.Grips {
 		c.place(fmt.Sprintf("grips[%d]", i), "the grip "+k.Name, k.At)
 	}
-	if n := len(p.Grips); n == 3 && inLine(vecOf(p.Grips[0].At), vecOf(p.Grips[1].At), vecOf(p.Grips[2].At)) {
-		c.refuse("grips", "set one of them to the side, or take hold with two people", "the three grips lie in one line, and nobody can tell what each carries")
+	if len(p.Grips) == 3 {
+		if off, line := inLine(vecOf(p.Grips[0].At), vecOf(p.Grips[1].At), vecOf(p.Grips[2].At)); line {
+			c.refuse("grips", "set one of them to the side, or take hold with two people", "the three grips lie within %s of one line, and nobody can tell what each carries", off.Up())
+		}
 	}
 	c.positive("maycarry", "what one person may carry", "kg", float64(p.MayCarry))
 	return c.rs
 }
 
-// inLine reports whether three points lie in one line, seen from above, or two of them
-// in one place.
-func inLine(a, b, c vec) bool { return planArea(a, b, c) == 0 }
+// nearLine is how far three points lie off one line at the least, as a share of the longest
+// distance between two of them, for their shares to be told: 12 mm of 600 mm. Common
+// practice, no source: nobody takes hold nearer to a mark than that.
+const nearLine = 0.02
+
+// inLine reports whether three points lie in one line, nearly so, or two of them in one
+// place, seen from above, and how far off the line of the two outer ones the third lies.
+func inLine(a, b, c vec) (Mm, bool) {
+	longest := 0.0
+	for _, side := range []vec{b.sub(a), c.sub(b), a.sub(c)} {
+		longest = max(longest, math.Hypot(side.x, side.y))
+	}
+	if longest == 0 {
+		return 0, true
+	}
+	off := math.Abs(planArea(a, b, c)) / longest
+	return Mm(off), off < nearLine*longest
+}
 
 // planArea is twice the area of a triangle seen from above.
 func planArea(a, b, c vec) float64 {

@@ -59,8 +59,8 @@ func TestHandsBalance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(name string) Mm { return Mm(rapid.Float64Range(-800, 800).Draw(t, name)) }
 		a, b, c := Point{X: draw("ax"), Y: draw("ay")}, Point{X: draw("bx"), Y: draw("by")}, Point{X: draw("cx"), Y: draw("cy")}
-		if math.Abs(float64((b.X-a.X)*(c.Y-a.Y)-(c.X-a.X)*(b.Y-a.Y))) < 1000 {
-			t.Skip("the three grips lie on a line")
+		if nearlyInLine(a, b, c) {
+			t.Skip("the three grips lie nearly in one line")
 		}
 		u, v := rapid.Float64Range(0.05, 0.45).Draw(t, "u"), rapid.Float64Range(0.05, 0.45).Draw(t, "v")
 		g := Point{X: a.X + Mm(u)*(b.X-a.X) + Mm(v)*(c.X-a.X), Y: a.Y + Mm(u)*(b.Y-a.Y) + Mm(v)*(c.Y-a.Y)}
@@ -79,6 +79,54 @@ func TestHandsBalance(t *testing.T) {
 	})
 }
 
+// nearlyInLine asks whether the height of a triangle over its longest side is under a
+// fiftieth of it, by the angle at the longest side's ends (sine).
+func nearlyInLine(a, b, c Point) bool {
+	pts := []Point{a, b, c}
+	for i := range pts {
+		from, to, third := pts[i], pts[(i+1)%3], pts[(i+2)%3]
+		long := math.Hypot(float64(to.X-from.X), float64(to.Y-from.Y))
+		short := math.Hypot(float64(third.X-from.X), float64(third.Y-from.Y))
+		other := math.Hypot(float64(third.X-to.X), float64(third.Y-to.Y))
+		if long < short || long < other {
+			continue
+		}
+		angle := math.Atan2(float64(third.Y-from.Y), float64(third.X-from.X)) - math.Atan2(float64(to.Y-from.Y), float64(to.X-from.X))
+		return short*math.Abs(math.Sin(angle)) < long/50
+	}
+	return false
+}
+
+// setThree puts three people at a load.
+func setThree(a, b, c Point) func(*HandPlan) {
+	return func(p *HandPlan) {
+		p.Grips = []Pick{{Name: "A", At: a}, {Name: "B", At: b}, {Name: "C", At: c}}
+		p.Load.CoG = &Point{X: (a.X + b.X + c.X) / 3, Y: (a.Y + b.Y + c.Y) / 3}
+	}
+}
+
+// Three people along a pipe, one of them a millimetre off the line: their shares were
+// printed, and hung on that millimetre. In inches they hung on the last digit of a float.
+func TestHandsNearlyInLineAreRefused(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		length, turn := rapid.Float64Range(200, 3000).Draw(t, "length"), rapid.Float64Range(0, 2*math.Pi).Draw(t, "turn")
+		along, off := rapid.Float64Range(0.05, 0.95).Draw(t, "along"), rapid.Float64Range(-0.06, 0.06).Draw(t, "off")
+		at := func(x, y float64) Point {
+			return Point{X: Mm(length * (x*math.Cos(turn) - y*math.Sin(turn))), Y: Mm(length * (x*math.Sin(turn) + y*math.Cos(turn)))}
+		}
+		if math.Abs(math.Abs(off)-0.02) < 1e-9 {
+			t.Skip("on the bound")
+		}
+		p := handled(30, 100, at((1+along)/3, off/3), at(0, 0), at(1, 0), at(along, off))
+		p.Load.CoGTolerance = Point{}
+		_, err := Carry(p)
+		if near := math.Abs(off) < 0.02; near != (err != nil && strings.Contains(err.Error(), "of one line")) {
+			t.Fatalf("%g of the length off the line: %v", off, err)
+		}
+	})
+}
+
 func TestHandsAreRefused(t *testing.T) {
 	t.Parallel()
 	for _, c := range []struct {
@@ -90,6 +138,9 @@ func TestHandsAreRefused(t *testing.T) {
 		{"centre of gravity past a grip", "load.cog", func(p *HandPlan) { p.Load.CoG.X = 400 }},
 		{"four people", "grips", func(p *HandPlan) { p.Grips = append(p.Grips, p.Grips[0], p.Grips[1]) }},
 		{"three in one line", "grips", func(p *HandPlan) { p.Grips = append(p.Grips, p.Grips[0]); p.Grips[2].At = Point{X: 100} }},
+		{"three in a slanting line, in inches", "grips", setThree(Point{X: -3.9 * 25.4, Y: -7.8 * 25.4}, Point{X: 3.9 * 25.4, Y: 7.8 * 25.4}, Point{X: 1.3 * 25.4, Y: 2.6 * 25.4})},
+		{"three nearly in one line", "grips", setThree(Point{X: -300}, Point{X: 300}, Point{X: 100, Y: 1})},
+		{"two of three in one place", "grips", setThree(Point{X: -300}, Point{X: 300}, Point{X: 300})},
 		{"nobody", "grips", func(p *HandPlan) { p.Grips = nil }},
 		{"no limit", "maycarry", func(p *HandPlan) { p.MayCarry = 0 }},
 		{"one of them carries too much", "grips[1]", func(p *HandPlan) { p.Load.CoG.X = 150 }},

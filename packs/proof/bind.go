@@ -24,6 +24,7 @@ var binding = map[string]func(*binder){
 	"covered":      (*binder).covered,
 	"state":        (*binder).state,
 	"marked":       (*binder).marked,
+	"unmarked":     (*binder).unmarked,
 	"inputs":       (*binder).branches,
 	"judged":       (*binder).judged,
 	"emptied":      (*binder).containers,

@@ -4,19 +4,18 @@ import (
 	"slices"
 
 	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
 
 // A seated is a bore and the shaft that runs or sits in it, each as the dimension that
-// reads it. That they belong together is told by what is worked out from both, as a
-// clearance, or lies between the same two faces.
+// reads it. That they belong together is told by a formula that takes one from the other, as
+// a clearance or an interference, or by what lies between the same two faces.
 type seated struct{ bore, shaft *job.Dim }
 
 // checkFilled sees that a bore is read while no shaft is in it, and the shaft while it is
 // in no bore: neither face can be reached as long as the two are together.
 func (r *report) checkFilled() {
-	told := map[source.Pos]bool{} // once for all places
+	told := map[spoilt]bool{} // once for all places
 	for _, s := range seatedPairs(r.job) {
 		for _, d := range []*job.Dim{s.bore, s.shaft} {
 			other := s.shaft
@@ -24,10 +23,10 @@ func (r *report) checkFilled() {
 				other = s.bore
 			}
 			for _, e := range []*walk.Event{r.walk.Measured(d), r.walk.Set(d)} {
-				if e == nil || told[e.At] || d.LostByNothing || !r.together(d.Of.Part, other.Of.Part, e) {
+				if e == nil || told[spoilt{e.At, d.Base}] || d.LostByNothing || !r.together(d.Of.Part, other.Of.Part, e) {
 					continue
 				}
-				told[e.At] = true
+				told[spoilt{e.At, d.Base}] = true
 				does := "fills"
 				if d == s.shaft {
 					does = "sits round"
@@ -59,25 +58,15 @@ func seatedPairs(j *job.Job) []seated {
 	}
 	var out []seated
 	for _, d := range j.Dims {
-		refs := refDims(d)
 		for _, b := range bores {
 			for _, s := range shafts {
 				byFaces := b.Of == d.From && s.Of == d.To || b.Of == d.To && s.Of == d.From
-				byFormula := d.Kind == "clearance" && slices.Contains(refs, b) && slices.Contains(refs, s) && b.Place.Agrees(s.Place)
+				byFormula := d.TakesApart(b, s) && b.Place.Agrees(s.Place)
 				if p := (seated{b, s}); (byFaces || byFormula) && !slices.Contains(out, p) {
 					out = append(out, p)
 				}
 			}
 		}
-	}
-	return out
-}
-
-// refDims lists the readings that a dimension is worked out from.
-func refDims(d *job.Dim) []*job.Dim {
-	var out []*job.Dim
-	for _, r := range d.Refs {
-		out = append(out, r.Dims...)
 	}
 	return out
 }

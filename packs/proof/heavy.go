@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"matchmark/packs/job"
+	"matchmark/packs/lift"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
@@ -27,10 +28,6 @@ func (r *report) checkHeavy() {
 	}
 }
 
-// mostHands is how many people are proposed to lift one part by hand; common practice, no
-// source: with more they stand in each other's way.
-const mostHands = 4
-
 // tooHeavy tells of one part that a step moves by hand and must not.
 func (r *report) tooHeavy(st *job.Step, m *job.Move) bool {
 	mass, most := m.Part.Weighs(r.job.Parts), r.job.Site.Heavy
@@ -48,10 +45,10 @@ func (r *report) tooHeavy(st *job.Step, m *job.Move) bool {
 		says = strconv.Itoa(st.People) + " people"
 	}
 	help := []string{"lift: [L1] with a lift sheet", "for example on-hook: workshop crane, for a routine lift by the site's rules"}
-	for n := max(st.People, 1) + 1; n <= mostHands; n++ {
-		each := r.job.Site.Heavy
-		each.Number = each.Number.Mul(units.Whole(int64(n)))
-		if over, err := mass.Cmp(each); err == nil && over <= 0 {
+	// As many as may lift it together by the guide that the sheet of a lift by hand goes by.
+	each := lift.Kg(job.Kilograms(r.job.Site.Heavy))
+	for n := max(st.People, 1) + 1; n <= lift.MostHands; n++ {
+		if lift.Kg(job.Kilograms(*mass)) <= lift.TeamMay(n, each) {
 			help = append(help, "people: "+strconv.Itoa(n)+", if each then has no more than "+units.Pointed(r.job.Site.Heavy.Print()))
 			break
 		}

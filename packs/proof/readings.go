@@ -31,7 +31,7 @@ func (r *report) measured(d *job.Dim, hangs []*job.Part) {
 		help = []string{"write measure: above it: a step is done in the order in which it is written"}
 	}
 	if p := first.Sets; p != nil {
-		when = e.Step.Name() + ", after " + first.Step.Name() + " has turned " + p.Called() + ", which sets it"
+		when = e.Step.Name() + ", after " + first.Step.Name() + " has moved " + p.Called() + ", which sets it"
 	}
 	if d.Of.Part != nil && slices.Contains(hangs, d.Of.Part) {
 		help = append(help, "or, if it is read with the part off: lost-by: nothing")
@@ -57,7 +57,7 @@ func (r *report) set(d *job.Dim, hangs []*job.Part) {
 	if again := r.apartAgain(d, e); again != nil {
 		does := " parts its faces again"
 		if p := again.Sets; p != nil {
-			does = " turns " + p.Called() + ", which sets it, again"
+			does = " moves " + p.Called() + ", which sets it, again"
 		}
 		r.problems.AddWith(e.At, "too-early", d.Mark+" is set at "+e.Step.Name()+", and "+again.Step.Name()+does, again.At, again.How, "set it when all is back for good", "or take set: out here: the put-back row of the step that measures it sets it")
 		return

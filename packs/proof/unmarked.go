@@ -14,9 +14,14 @@ import (
 var (
 	goesByMark = regexp.MustCompile(`(?i)\b(?:match|punch|chalk|paint|scribe|witness)(?:ed)?[- ](?:marks?|lines?)\b|\b(?:to|by|on|with) (?:its|their|the|your) marks?\b|` +
 		`\bmarks? (?:are |is |stand |stands )?(?:in line|lined up|together|meets?|matched|matching|opposite|on the same side)\b|\blines? (?:whole|unbroken|meets?)\b`)
-	makesMark = regexp.MustCompile(`(?i)\b(?:mark|match-mark|punch|chalk|scribe|paint|stamp|number|etch|scratch)(?:e?d|s|es)?\b`)
+	// A mark is made by a verb at the head of a clause, as in: chalk the top; or is done with,
+	// as in: both halves marked. The paint and the lock numbers are no marks.
+	makesMark = regexp.MustCompile(`(?i)(?:^|[.;:,]\s*|\b(?:and|then|or|to|first|both|must)\s+)(?:re-?)?(?:mark|match-mark|punch|cent(?:re|er)-punch|chalk|scribe|paint|stamp|number|etch|scratch)\b|` +
+		`\b(?:match-)?(?:mark|punch|chalk|scribe|paint|stamp|number|etch|scratch)e?d\b|\b(?:make|put|set|draw|strike|give)\b[^.;]*\b(?:marks?|line)\b`)
+	// bearsMark is a name or a remark that tells of a mark that is there.
+	bearsMark = regexp.MustCompile(`(?i)\b(?:(?:match-?|witness )?marks?|(?:match-)?marked|numbered|stamped|punched|etched|scribed)\b`)
 	// Marks that are there before anybody works at the machine.
-	marksOfMaker = regexp.MustCompile(`(?i)\b(?:maker|factory|cast|stamp|stamped|etched|tooth|teeth|timing|numbers?)`)
+	marksOfMaker = regexp.MustCompile(`(?i)\b(?:maker|makers|factory|cast|stamps?|stamped|etched|tooth|teeth|timing)\b`)
 )
 
 // checkUnmarked warns of a put-back row whose words go by a mark, where nothing tells that
@@ -27,17 +32,22 @@ func (r *report) checkUnmarked() {
 	for _, st := range r.walk.Steps {
 		words := r.job.InEnglish(st.Do)
 		by := goesByMark.FindString(words)
-		if !st.Back || by == "" || marksOfMaker.MatchString(words) || len(st.Fit) == 0 {
+		if !st.Back || by == "" || marksOfMaker.MatchString(words) {
 			continue
 		}
 		at := st.At
 		if st.Undoes != nil {
 			at = st.Undoes.PutBack.At
 		}
-		if told[at] || r.hasMark(st) || s.markedInWords(st) {
+		if told[at] || s.hasMark(st) || s.markedInWords(st) {
 			continue
 		}
 		told[at] = true
+		if len(st.Fit) == 0 {
+			r.problems.Warn(at, "unmarked", "the words of "+st.Name()+" go by a mark ("+source.Quote(by)+"), and no step above makes one on what they speak of",
+				"match-marks: at a step above, with the parts that are lined up", "or say whose mark it is, as: the maker's mark")
+			continue
+		}
 		p := st.Fit[0].Part
 		r.problems.WarnWith(at, "unmarked", "the words of "+st.Name()+" go by a mark ("+source.Quote(by)+"), and no step above makes one on what it puts back", p.At, "the part",
 			"match-marks: ["+p.Key+"] at a step above the one that takes it off", "or say whose mark it is, as: the maker's mark")
@@ -47,38 +57,76 @@ func (r *report) checkUnmarked() {
 // hasMark reports whether a part that a step puts back, or one that it goes on with, has a
 // mark of its own: it gets one, a side of it faces something, or its name, its set or its
 // remark tells of one.
-func (r *report) hasMark(st *job.Step) bool {
-	if len(st.WayRound) > 0 || r.job.InEnglish(st.Note) != "" && makesMark.MatchString(st.Note) {
+func (s *speaker) hasMark(st *job.Step) bool {
+	if len(st.WayRound) > 0 || s.job.InEnglish(st.Note) != "" && bearsMark.MatchString(st.Note) {
 		return true
+	}
+	if len(st.Fit) == 0 && slices.ContainsFunc(s.job.Parts, func(p *job.Part) bool {
+		word, _ := s.called(p)
+		return word != "" && (p.Marked != nil || len(p.WayRound) > 0) && s.says(st, word)
+	}) {
+		return true // it lines up what stays on
 	}
 	return slices.ContainsFunc(st.Fit, func(m *job.Move) bool {
 		for p := m.Part; p != nil; p = p.Of {
-			if p.Marked != nil || p.Set != nil || len(p.WayRound) > 0 || makesMark.MatchString(p.Name) {
+			if p.Marked != nil || p.Set != nil || len(p.WayRound) > 0 || bearsMark.MatchString(p.Name) {
 				return true
 			}
 		}
-		return slices.ContainsFunc(r.job.Parts, func(q *job.Part) bool { return q.Marked != nil && q.Within(m.Part) })
+		return slices.ContainsFunc(s.job.Parts, func(q *job.Part) bool { return q.Marked != nil && q.Within(m.Part) })
 	})
 }
 
-// markedInWords reports whether a step above makes a mark in its words, and speaks of
-// something that the step speaks of or moves, or of everything.
-func (s *speaker) markedInWords(st *job.Step) bool {
-	about := slices.DeleteFunc(slices.Clone(s.said(st)), func(w string) bool { return len(w) < 4 })
+// markedInWords reports whether a step makes a mark in its words in time for one that puts back.
+func (s *speaker) markedInWords(st *job.Step) bool { return len(s.marking(st)) > 0 }
+
+// marking lists the steps that make a mark in their words, not below the one that takes off
+// what a step puts back, and speak of something that the step speaks of or moves, or of
+// everything.
+func (s *speaker) marking(st *job.Step) []*job.Step {
+	about := slices.DeleteFunc(slices.Clone(s.said(st)), func(w string) bool { return len(w) < 4 || goesByMark.MatchString(w) || bearsMark.MatchString(w) })
 	for _, m := range st.Fit {
 		word, others := s.called(m.Part)
 		about = append(append(about, word), others...)
 	}
+	off := takenOffAt(st)
+	var out []*job.Step
 	for _, t := range s.walk.Steps[:st.Index] {
 		text := s.job.InEnglish(t.Do) + " " + s.job.InEnglish(t.Note)
-		if !makesMark.MatchString(text) || t.Undoes == st.Undoes && t.Back {
+		if !makesMark.MatchString(text) || off != nil && t.Index > off.Index || t.Undoes == st.Undoes && t.Back {
 			continue
 		}
 		if t == st.Undoes || strings.Contains(text, "everything") || slices.ContainsFunc(s.said(t), func(w string) bool {
 			return !makesMark.MatchString(w) && slices.ContainsFunc(about, func(a string) bool { return a != "" && (same(w, a) || same(a, w)) })
 		}) {
-			return true
+			out = append(out, t)
 		}
 	}
-	return false
+	return out
+}
+
+// takenOffAt is the last step that takes off what a step puts back: a mark made below it is
+// too late. It is nil for what was not taken off.
+func takenOffAt(st *job.Step) *job.Step {
+	off := st.Undoes
+	for _, m := range st.Fit {
+		if u := m.Undo; u != nil && u.Step != nil && (off == nil || u.Step.Index > off.Index) {
+			off = u.Step
+		}
+	}
+	return off
+}
+
+// unmarked binds a step that makes the one mark by which parts go back to the step that takes
+// them off.
+func (b *binder) unmarked() {
+	s := &speaker{&report{walk: b.walk, job: b.job}, map[*job.Step][]string{}}
+	for _, st := range b.walk.Steps {
+		if !st.Back || !goesByMark.MatchString(s.job.InEnglish(st.Do)) || s.hasMark(st) {
+			continue
+		}
+		if by, off := s.marking(st), takenOffAt(st); len(by) == 1 && off != nil && len(st.Fit) > 0 {
+			b.before(by[0], off, job.Bind{Kind: job.BoundPart, Part: st.Fit[0].Part})
+		}
+	}
 }

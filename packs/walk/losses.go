@@ -72,6 +72,9 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 		for _, l := range w.disturbed[p] {
 			if p == d.Adjuster && d.From.Part != p && d.To.Part != p && d.Of.Part != p {
 				l.Sets = p
+				if l.How == partsFaces {
+					l.How = "moves it" // neither face of the reading is on it
+				}
 			}
 			out = append(out, l)
 		}
@@ -87,6 +90,9 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 	return out
 }
 
+// partsFaces is what taking a part off does to a reading between its faces.
+const partsFaces = "parts its faces"
+
 // disturb notes what an event does to parts that readings hang on.
 func (w *Walk) disturb(e *Event) {
 	add := func(p *job.Part, at source.Pos, how string) {
@@ -94,7 +100,7 @@ func (w *Walk) disturb(e *Event) {
 	}
 	switch e.Verb {
 	case job.DoRemove:
-		add(e.Move.Part, e.At, "parts its faces")
+		add(e.Move.Part, e.At, partsFaces)
 	case job.DoHeat:
 		if e.Heat.Hub != nil && e.Heat.PulledAt == e.Step {
 			add(e.Heat.Hub, e.Step.At, "heats it")
