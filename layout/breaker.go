@@ -153,26 +153,26 @@ func (b *breaker) loosen(from, to int, room Mm) (cut int, ok bool) {
 	}
 	if ok {
 		st := b.runs[b.frags[cut].run].Style
-		space := b.s.width(st, noBreak)
+		space := b.s.width(st, NoBreak)
 		b.split(cut, at)
 		first, rest := &b.frags[cut], &b.frags[cut+1]
 		first.end, first.space = atSpace, space
-		rest.text, rest.lo, rest.w = rest.text[len(noBreak):], rest.lo+len(noBreak), rest.w-space
+		rest.text, rest.lo, rest.w = rest.text[len(NoBreak):], rest.lo+len(NoBreak), rest.w-space
 	}
 	return cut, ok
 }
 
-// noBreak is the space at which a line ends only where its place is too narrow for more.
-const noBreak = "\u00a0"
+// NoBreak is the space at which a line ends only where its place is too narrow for more.
+const NoBreak = "\u00a0"
 
 // spaceToTear reports whether a no-break space stands at a byte position of a text, between
 // two words that are not the figures of one number.
 func spaceToTear(text string, pos int) bool {
-	if pos == 0 || !strings.HasPrefix(text[pos:], noBreak) || pos+len(noBreak) == len(text) {
+	if pos == 0 || !strings.HasPrefix(text[pos:], NoBreak) || pos+len(NoBreak) == len(text) {
 		return false
 	}
 	digit := func(x byte) bool { return '0' <= x && x <= '9' }
-	return !digit(text[pos-1]) || !digit(text[pos+len(noBreak)])
+	return !digit(text[pos-1]) || !digit(text[pos+len(NoBreak)])
 }
 
 // placeIn finds the last place to part the word so that its beginning and a hyphen

@@ -176,7 +176,7 @@ func (c *ColdFit) assumptions() []Assumption {
 	list := []Assumption{
 		assume("cold-through", "the shaft is cold through when it leaves its coolant, where that has stopped boiling"),
 		assume("cold-heat", "the cold shaft takes between half and all of the heat that it takes warm, whichever grips sooner, and the air gives it %v, twice as much as a warm part", coldFilm*c.Air.Film),
-		assume("grip", "the times to grip lie between a shaft that touches all round and one that hangs centred in its gap"),
+		assume("grip", "the times to grip lie between a shaft that touches all round and one that hangs centred in its gap; the shorter is told a fifth shorter, for the ends of a short hub cool first"),
 	}
 	list = append(list, ofMaterials(&c.Hub.Material, &c.Shaft.Material)...)
 	return append(list, assumePlanning())

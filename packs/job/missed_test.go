@@ -2,16 +2,29 @@ package job
 
 import "testing"
 
+// A missedRow is a sentence of what is easily missed and what of it the tag of a part says.
+type missedRow struct {
+	part      *Part
+	says, tag string
+}
+
+func onTags(t *testing.T, parts []*Part, rows []missedRow) {
+	t.Helper()
+	for _, row := range rows {
+		off := &Step{Missed: row.says}
+		if got := (&Move{Part: row.part, Step: off}).MissedBack(parts); got != row.tag {
+			t.Errorf("%q on the tag of %s: %q, want %q", row.says, row.part.Name, got, row.tag)
+		}
+	}
+}
+
 // The tag of a seal ring said that it is easily missed, and not that its lip is inward: what
 // stands behind the comma named no part and stood on no tag.
 func TestMissedGoesOnWithItsPart(t *testing.T) {
 	t.Parallel()
 	ring, nut, screw := &Part{Name: "Seal ring"}, &Part{Name: "Lock nut", Left: true}, &Part{Name: "Screw of the cover M8"}
 	parts := []*Part{ring, nut, screw, {Name: "Case"}}
-	for _, row := range []struct {
-		part      *Part
-		says, tag string
-	}{
+	onTags(t, parts, []missedRow{
 		{ring, "seal ring, lip inward", "seal ring, lip inward"},
 		{ring, "seal ring, lip inward, nut to the mark", "seal ring, lip inward"},
 		{nut, "seal ring, lip inward, nut to the mark", "nut to the mark"},
@@ -26,12 +39,7 @@ func TestMissedGoesOnWithItsPart(t *testing.T) {
 		// At the head of a sentence it is said of none.
 		{ring, "lip inward, nut to the mark", ""},
 		{ring, "", ""},
-	} {
-		off := &Step{Missed: row.says}
-		if got := (&Move{Part: row.part, Step: off}).MissedBack(parts); got != row.tag {
-			t.Errorf("%q on the tag of %s: %q, want %q", row.says, row.part.Name, got, row.tag)
-		}
-	}
+	})
 }
 
 // Tags told of parts that lay elsewhere: that of the copper ring of the magnet on its plug,
@@ -43,10 +51,7 @@ func TestMissedIsOfThePartNamedBest(t *testing.T) {
 	long, short, baffle := &Part{Name: "LONG baffle screw M8 x 45"}, &Part{Name: "Inspection screw M8"}, &Part{Name: "Breather baffle"}
 	shims, lower := &Part{Name: "Cover shims", Shims: &ShimStock{}}, &Part{Name: "Lower housing"}
 	parts := []*Part{plug, ring, long, short, baffle, shims, lower}
-	for _, row := range []struct {
-		part      *Part
-		says, tag string
-	}{
+	onTags(t, parts, []missedRow{
 		{plug, "magnet on the drain plug", "magnet on the drain plug"},
 		{ring, "magnet on the drain plug", ""},
 		{ring, "ring of the drain plug", "ring of the drain plug"},
@@ -57,12 +62,7 @@ func TestMissedIsOfThePartNamedBest(t *testing.T) {
 		{long, "baffle, LONG screw", "LONG screw"},
 		{shims, "a leaf sticking to the housing", "a leaf sticking to the housing"},
 		{shims, "all leaves, clean", "all leaves, clean"},
-	} {
-		off := &Step{Missed: row.says}
-		if got := (&Move{Part: row.part, Step: off}).MissedBack(parts); got != row.tag {
-			t.Errorf("%q on the tag of %s: %q, want %q", row.says, row.part.Name, got, row.tag)
-		}
-	}
+	})
 }
 
 // The tag of the packing rings did not tell of the joint of a ring: the word that says what
@@ -74,10 +74,7 @@ func TestMissedOfAPartWithItsSize(t *testing.T) {
 	pin, rod := &Part{Name: "Crosshead pin 3/4 in"}, &Part{Name: "Rod pin"}
 	stud, bolt := &Part{Name: "Stud M16 x 90 mm"}, &Part{Name: "DN 50 flange"}
 	parts := []*Part{packing, lantern, gasket, cover, pin, rod, stud, bolt}
-	for _, row := range []struct {
-		part      *Part
-		says, tag string
-	}{
+	onTags(t, parts, []missedRow{
 		{packing, "ring joints 90° apart", "ring joints 90° apart"},
 		{lantern, "ring joints 90° apart", "ring joints 90° apart"},
 		{packing, "lantern ring", ""},
@@ -87,10 +84,5 @@ func TestMissedOfAPartWithItsSize(t *testing.T) {
 		{stud, "stud, long end in", "stud, long end in"},
 		{bolt, "flange, vent upward", "flange, vent upward"},
 		{stud, "1 mm under the face", ""}, // a unit names no part
-	} {
-		off := &Step{Missed: row.says}
-		if got := (&Move{Part: row.part, Step: off}).MissedBack(parts); got != row.tag {
-			t.Errorf("%q on the tag of %s: %q, want %q", row.says, row.part.Name, got, row.tag)
-		}
-	}
+	})
 }

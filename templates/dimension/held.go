@@ -5,12 +5,10 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 )
-
-// together is the space, U+00A0, at which no line ends.
-const together = "\u00a0"
 
 // held is a limit whose figures stay together on a line: a number with the word before it,
 // the two ends of a range, a value with its deviations. "0.30 –" at the end of a line reads
@@ -20,7 +18,7 @@ func held(text string) string {
 	before := ""
 	for i, x := range text {
 		if x == ' ' && holds(before, text[i+1:]) {
-			out.WriteString(together)
+			out.WriteString(layout.NoBreak)
 		} else {
 			out.WriteRune(x)
 		}
@@ -51,5 +49,5 @@ const signs = "+−±–…/×="
 
 // zone is the size of a limit by letter and grade, on one line: Ø90 m6.
 func zone(d *job.Dim, l *reading.Limit) string {
-	return strings.ReplaceAll(d.Zone(l), " ", together)
+	return strings.ReplaceAll(d.Zone(l), " ", layout.NoBreak)
 }
