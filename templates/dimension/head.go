@@ -40,7 +40,7 @@ func (k content) headText(withLimit bool) headText {
 		mark = d.Base
 	}
 	runs := append([]layout.Run{layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
-	limit := limitOf(c, d, k.back, false, c.Span)
+	limit := k.limitOf(d, false)
 	if withLimit {
 		for _, l := range limit.lines {
 			runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
@@ -83,7 +83,7 @@ const headLines, lineSaves layout.Mm = 0.4, 2
 // limit are the pieces of the limit that stand before the boxes.
 func (k content) limit(w way, width layout.Mm) []layout.Block {
 	if w.limitInHead && len(k.entries) == 1 {
-		return listOnce(k.tried.ends, headKey{w.before, width}, func() []layout.Block { return limitOf(k.Composer, k.d(), k.back, w.before, width).boxes })
+		return listOnce(k.tried.ends, headKey{w.before, width}, func() []layout.Block { return k.limitOf(k.d(), w.before).boxesIn(width) })
 	}
 	if w.limitInHead {
 		return nil
@@ -93,7 +93,7 @@ func (k content) limit(w way, width layout.Mm) []layout.Block {
 
 func (k content) setLimit(before bool, width layout.Mm) []layout.Block {
 	c, d := k.Composer, k.d()
-	limit := limitOf(c, d, k.back, before, width)
+	limit := k.limitOf(d, before)
 	var text []layout.Block
 	for _, l := range limit.lines {
 		room := min(width, max(limitW, wordW(c, l)))
@@ -107,7 +107,7 @@ func (k content) setLimit(before bool, width layout.Mm) []layout.Block {
 	if len(k.entries) > 1 {
 		return out // each place has boxes of its own
 	}
-	return append(out, limit.boxes...)
+	return append(out, limit.boxesIn(width)...)
 }
 
 // limitW is the width that a limit takes before its boxes, if none of its words is wider.
