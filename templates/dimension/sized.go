@@ -30,6 +30,12 @@ func ready(b *layout.Block) sized {
 	return sized{b.W, b.H, b.Empty(), len(b.Misfits), func() layout.Block { return *b }}
 }
 
+// paragraph is a paragraph in a width.
+func paragraph(p *layout.Paragraph, width layout.Mm) sized {
+	h, misfits := p.Size(width)
+	return sized{width, h, width == 0 && h == 0 && misfits == 0, misfits, func() layout.Block { return p.Set(width) }}
+}
+
 func nothing() layout.Block { return layout.Block{} }
 
 // wide is the block at the left end of a width.
