@@ -22,7 +22,8 @@ func done(b layout.Block) sized {
 	if b.Empty() {
 		return sized{empty: true, make: nothing}
 	}
-	return ready(&b)
+	kept := b // an empty one takes no memory
+	return ready(&kept)
 }
 
 // ready is done for a block that is kept where it is.
