@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"matchmark/packs/nearest"
 	"matchmark/packs/source"
 )
 
@@ -140,7 +141,7 @@ func (n *renaming) own(name string, in, here map[string]bool) bool {
 	for known := range in {
 		list = append(list, known)
 	}
-	if source.Nearest(name, list) == "" {
+	if nearest.Word(name, list) == "" {
 		return false
 	}
 	n.copied.Names[n.as+"-"+name] = name
