@@ -2,7 +2,7 @@ package codes
 
 // orderCodes are the problems of verbs that stand at the wrong step.
 var orderCodes = []Entry{
-	{"hands-in", "A machine is opened, marked or gauged while a lock is off.", "Do it between the step that locks and the one that unlocks."},
+	{"hands-in", "A machine is opened, marked, gauged or looked into while a lock is off.", "Do it between the step that locks and the one that unlocks, seen: above unlock:."},
 	{"loose-at-unlock", "A lock comes off while a joint is loose that is tightened only later.", "Tighten it at a step above."},
 	{"loose-load", "A load is lifted with fasteners in it that are loose.", "Tighten them before the lift."},
 	{"idle-lift", "A load is raised by several steps, and none takes it off, puts it back or sets it down.", "Write remove:, fit: or set-down: at the step that lands it."},
