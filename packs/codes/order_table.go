@@ -9,6 +9,8 @@ var orderCodes = []Entry{
 	{"no-lift-permit", "One lift is made without the permit that others are made on.", "Write permit: at the step."},
 	{"permit-early", "A permit that ends with the locks is asked for before they are on.", "Write permit: at the step that locks."},
 	{"permit-late", "Work is done on no permit before the one that ends with the locks is asked for.", "Write permit: at the step that locks."},
+	{"never-handed-back", "A permit is handed back by no step, and another of the job is.", "Write hand-back: at the last step that asks for it, or below."},
+	{"back-again", "A permit is handed back that has been handed back already.", "Take hand-back: out of one of the steps."},
 	{"permit-out", "A lock comes off while a permit is out whose holder relies on it.", "Ask for the permit at that step, or write hand-back: above it."},
 	{"opened-elsewhere", "An opening is opened at a step that does not take off what closes it.", "Write open: at the step that does."},
 	{"closed-early", "An opening is said to be closed before any of what came off it is back.", "Write close: at the step that puts it back."},
