@@ -175,7 +175,7 @@ type dayColumn struct {
 }
 
 // mostSign is how many sign beside each other.
-const mostSign = 5
+const mostSign = 6
 
 // Widths of the tables of the day: the step at which the lift is made, the wind, and the
 // least in which it is written what gear was changed. A cell for name and signature is
