@@ -22,6 +22,7 @@ var binding = map[string]func(*binder){
 	"held-reading": (*binder).heldReading,
 	"filled":       (*binder).filled,
 	"covered":      (*binder).covered,
+	"turnable":     (*binder).turnable,
 	"state":        (*binder).state,
 	"marked":       (*binder).marked,
 	"unmarked":     (*binder).unmarked,
