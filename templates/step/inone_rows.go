@@ -47,7 +47,7 @@ func (t *together) placeLines(st *job.Step, width layout.Mm) []layout.Block {
 		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(own, " · ")))
 	}
 	words := c.Para(width, runs, layout.ParaOpts{Ref: st.At})
-	return append([]layout.Block{words}, underWords(c, st, width)...)
+	return slices.Concat([]layout.Block{words}, goneLines(c, st, width), underWords(c, st, width))
 }
 
 // signedRows are the rows of the places with the boxes of who did it, two beside each other

@@ -132,7 +132,7 @@ func signRow(c *block.Composer, st *job.Step, reason bool) (row layout.Block, si
 // around is the head of a step whose words run on below the boxes over the whole width.
 func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
 	width := c.Span - block.NumberWidth
-	text := c.Para(width, textRuns(c, st), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: s.boxes.H})
+	text := c.Para(width, textRuns(c, st, width-s.boxes.W-textGap), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: s.boxes.H})
 	text = text.Pad(0, 0, max(0, s.boxes.H-text.H), 0)
 	text = layout.Above(lineGap, append([]layout.Block{text}, underWords(c, st, width)...)...)
 	row := layout.Overlay(s.number, text.At(block.NumberWidth, 0), s.boxes.At(c.Span-s.boxes.W, 0))
@@ -143,12 +143,13 @@ func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
 // textLines are the lines of a step that say what to do, after what it comes and where it
 // may be moved, and what is gone after it.
 func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	lines := append(branchLines(c, st, width), c.Para(width, textRuns(c, st), layout.ParaOpts{Ref: st.At}))
+	lines := append(branchLines(c, st, width), c.Para(width, textRuns(c, st, width), layout.ParaOpts{Ref: st.At}))
 	return append(lines, underWords(c, st, width)...)
 }
 
-// textRuns are the words of a step, what is easily missed, and its small line.
-func textRuns(c *block.Composer, st *job.Step) []layout.Run {
+// textRuns are the words of a step, what is easily missed, its small line, and the readings
+// that are gone after it.
+func textRuns(c *block.Composer, st *job.Step, width layout.Mm) []layout.Run {
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
 	runs = append(runs, second(c, st)...)
 	if st.Missed != "" {
@@ -157,17 +158,19 @@ func textRuns(c *block.Composer, st *job.Step) []layout.Run {
 	if text := note(c, st); text != "" {
 		runs = append(runs, layout.T(layout.Sub, "   "+text))
 	}
+	if gone, takes := goneRun(c, st, width); takes {
+		runs = append(runs, layout.T(layout.Body, "  "), gone)
+	}
 	return runs
 }
 
-// underWords are the lines below the words of a step: the author's remark, the readings
-// that are gone after it, the loads that hang, the guards that a put-back row has not.
+// underWords are the lines below the words of a step: the author's remark, the loads that
+// hang, the guards that a put-back row has not.
 func underWords(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var lines []layout.Block
 	if st.Note != "" {
 		lines = append(lines, c.Para(width, remark(c, st), layout.ParaOpts{Ref: st.At}))
 	}
-	lines = append(lines, lastLines(c, st, width)...)
 	lines = append(lines, hangingLines(c, st, width)...)
 	for _, x := range st.Without {
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, without(c, st, x))}, layout.ParaOpts{Ref: x.At}))

@@ -194,12 +194,14 @@ func boxRoom(b layout.Block) (above, below layout.Mm) {
 	return above, below
 }
 
-// apart widens the gaps between pieces where their boxes are too near each other.
+// apart widens the gaps between pieces where their boxes are too near each other, and tells
+// how much of each is clear of boxes at its foot.
 func apart(ps []layout.Piece) {
-	for i := 1; i < len(ps); i++ {
-		_, below := boxRoom(ps[i-1].Block)
-		if above, _ := boxRoom(ps[i].Block); below+ps[i].Gap+above > 0.1 {
-			ps[i].Gap = max(ps[i].Gap, layout.GapY-below-above)
+	for i := range ps {
+		above, below := boxRoom(ps[i].Block)
+		ps[i].Clear = below
+		if i > 0 && ps[i-1].Clear+ps[i].Gap+above > 0.1 {
+			ps[i].Gap = max(ps[i].Gap, layout.GapY-ps[i-1].Clear-above)
 		}
 	}
 }

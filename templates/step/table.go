@@ -234,7 +234,7 @@ func (t *table) place(i int) []layout.Block {
 		runs = append(runs, second(c, st)...)
 		out = append(out, c.Para(room, runs, layout.ParaOpts{Ref: st.At}))
 	}
-	out = append(out, lastLines(c, st, room)...)
+	out = append(out, goneLines(c, st, room)...)
 	out = append(out, hangingLines(c, st, room)...)
 	for _, x := range st.Without {
 		out = append(out, g.Text(1, layout.Sub, without(c, st, x), x.At))
