@@ -138,7 +138,7 @@ next:
 }
 
 // moveLine is one line of the kind: into [C2/DE] 1 Lock nut, 1 Tab washer (2
-// pieces). In putting back it says what is renewed.
+// pieces); of one kind the pieces are told once. In putting back it says what is renewed.
 func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, back bool) layout.Block {
 	var runs []layout.Run
 	if verb != "" {
@@ -148,7 +148,7 @@ func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, back
 		}
 	}
 	runs = append(runs, layout.T(layout.Body, block.PartList(g.moves, calledHere(c, g.moves))))
-	if n := job.Pieces(g.moves); n > 1 {
+	if n := job.Pieces(g.moves); len(job.Contents(g.moves)) > 1 { // else the list has told how many
 		runs = append(runs, layout.T(layout.Body, " ("+c.W.Pieces(n)+")"))
 	}
 	for _, s := range setMarks(g.moves) {

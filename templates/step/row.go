@@ -212,7 +212,7 @@ func linesBelow(c *block.Composer, rs []run) []layout.Piece {
 			continue
 		}
 		full := layout.Above(lineGap, rows...)
-		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width)} {
+		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width), asWide(rows, width)} {
 			if one := layout.Above(lineGap, several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
 				full = one
 			}
@@ -230,6 +230,15 @@ func inPairs(r run, width layout.Mm) []layout.Block {
 		lines[i] = l.Fill(half, l.H, 0, 0)
 	}
 	return besideAndBelow(lines, width)
+}
+
+// asWide sets the lines from left to right, each as wide as what stands in it.
+func asWide(lines []layout.Block, width layout.Mm) []layout.Block {
+	out := slices.Clone(lines)
+	for i, l := range out {
+		out[i].W = block.InkRight(l)
+	}
+	return besideAndBelow(out, width)
 }
 
 // besideAndBelow sets lines in rows, those with boxes apart as boxes must be.
