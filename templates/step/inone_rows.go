@@ -148,13 +148,15 @@ func (t *together) belowRow(rs []run) []layout.Piece {
 // piecesOf are the pieces of runs, in the column of the boxes, low lines beside each other.
 func (t *together) piecesOf(c *block.Composer, rs []run) []layout.Piece {
 	var out []layout.Piece
-	lines := map[int]bool{}
+	lines := map[int]run{}
 	for _, r := range rs {
 		if r.noted != nil {
 			r.blocks = r.noted(c)
 		}
 		for _, p := range runPieces(c, r) {
-			lines[len(out)] = r.lines != nil || r.ticks
+			if r.lines != nil || r.ticks {
+				lines[len(out)] = r
+			}
 			out = append(out, p)
 		}
 	}

@@ -17,21 +17,26 @@ const (
 
 // stepRow is the head of a step: number, what to do, the lines of its first acts, who
 // did it when, and the box for readings that were not taken. The lines that do not stand
-// beside the boxes are blocks below it. Of all ways the one that takes least height.
-func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Piece) {
+// beside the boxes are blocks below it, each of one of the runs that are told with them. Of all
+// ways the one that takes least height.
+func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Piece, of []run) {
 	least := layout.Mm(0)
 	full := make([][]layout.Piece, len(first))
 	for i := range first {
 		full[i] = linesBelow(c, first[i:i+1])
 	}
-	take := func(r layout.Block, rest []layout.Piece) {
+	take := func(r layout.Block, beside int) {
+		rest := slices.Concat(full[beside:]...)
 		misfits := len(r.Misfits)
 		for _, p := range rest {
 			misfits += len(p.Block.Misfits)
 		}
 		h := r.H + Height(rest) + 1000*layout.Mm(misfits) // what does not fit is told only where nothing fits
 		if row.Empty() || h < least-0.5 {
-			row, below, least = r, rest, h
+			row, below, of, least = r, rest, nil, h
+			for i, lines := range full[beside:] {
+				of = append(of, slices.Repeat(first[beside+i:beside+i+1], len(lines))...)
+			}
 		}
 	}
 	for _, s := range signOffs(c, st, reason) {
@@ -41,13 +46,13 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			// Some runs stand beside the boxes, the rest below them over the whole width.
 			text := layout.Above(lineGap, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
 			text.W = width
-			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), slices.Concat(full[beside:]...))
+			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), beside)
 		}
 		if st.If == nil && st.OnlyIf == nil {
-			take(around(c, st, s), slices.Concat(full...))
+			take(around(c, st, s), 0)
 		}
 	}
-	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below
+	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below, of
 }
 
 // lineGap is the room between the lines of a step.
