@@ -32,6 +32,9 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			misfits += len(p.Block.Misfits)
 		}
 		h := r.H + Height(rest) + 1000*layout.Mm(misfits) // what does not fit is told only where nothing fits
+		if len(rest) > 0 && (row.Empty() || h < least-0.5) {
+			h += nearer(r, rest[0])
+		}
 		if row.Empty() || h < least-0.5 {
 			row, below, of, least = r, rest, nil, h
 			for i, lines := range full[beside:] {

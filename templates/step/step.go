@@ -196,6 +196,16 @@ func boxRoom(b layout.Block) (above, below layout.Mm) {
 	return above, below
 }
 
+// nearer is how much wider the gap above a piece becomes where its boxes would be too near those
+// of the block above it.
+func nearer(above layout.Block, p layout.Piece) layout.Mm {
+	_, below := boxRoom(above)
+	if under, _ := boxRoom(p.Block); below+p.Gap+under > 0.1 {
+		return max(0, layout.GapY-below-under-p.Gap)
+	}
+	return 0
+}
+
 // apart widens the gaps between pieces where their boxes are too near each other, and tells
 // how much of each is clear of boxes at its foot.
 func apart(ps []layout.Piece) {
