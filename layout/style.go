@@ -57,8 +57,8 @@ var (
 	Strong   = Style{Face: Bold, Size: 10, Lead: 4.5}
 	Limit    = Style{Face: Bold, Size: 11, Lead: 5.0}
 	StepNo   = Style{Face: Bold, Size: 12, Lead: 5.4}
-	Sub      = Style{Face: Regular, Size: 8.5, Lead: 3.9}
-	SubBold  = Style{Face: Bold, Size: 8.5, Lead: 3.9}
+	Sub      = Style{Face: Regular, Size: 8.5, Lead: 3.7}
+	SubBold  = Style{Face: Bold, Size: 8.5, Lead: 3.7}
 	Caption  = Style{Face: Regular, Size: 7, Lead: 3.1}
 	Head     = Style{Face: Bold, Size: 12.5, Lead: 5.6}
 	Plate    = Style{Face: Bold, Size: 14, Lead: 6.2, Ink: White}

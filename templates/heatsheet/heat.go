@@ -250,7 +250,7 @@ func (s sheet) hazards(st *job.Step) []layout.Piece {
 
 // titled is the heading of a part of the sheet.
 func (s sheet) titled(text string) layout.Piece {
-	return layout.Piece{Block: s.Heading(text), Gap: 3, KeepNext: true}
+	return layout.Piece{Block: s.Heading(text), Gap: 2.2, KeepNext: true}
 }
 
 // degreeBox is a box for a temperature, three digits.

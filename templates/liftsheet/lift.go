@@ -23,7 +23,7 @@ func Sheet(c *block.Composer) []layout.Piece {
 		pieces := pieces(c, l)
 		pieces[0].Gap = 3
 		if i > 0 {
-			pieces[0].Gap = 6
+			pieces[0].Gap = 4
 		}
 		out = append(out, pieces...)
 	}
@@ -69,7 +69,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 		if len(ps) == 0 {
 			return
 		}
-		ps[0].Gap = 3
+		ps[0].Gap = 2.2
 		for i := range ps[:len(ps)-1] {
 			ps[i].KeepNext = ps[i].KeepNext || whole || i < 2 || i == len(ps)-2
 		}

@@ -52,12 +52,12 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	rs := runs(c, st, room)
 	n := inRow(rs)
 	row := len(out)
-	head, below := stepRow(c, st, rs[:n], reason)
+	head, below, of := stepRow(c, st, rs[:n], reason)
 	out = append(out, layout.Piece{Block: head, Gap: headGap})
 	out = append(out, below...)
-	lines := map[int]bool{} // pieces that are lines, which may share a row
-	for i := row + 1; i < len(out); i++ {
-		lines[i] = true
+	lines := map[int]run{} // pieces that are lines, which may share a row
+	for i, r := range of {
+		lines[row+1+i] = r
 	}
 	lost, until := false, 0 // a box waits for the line that ends its chance, and where that is
 	held := map[int]bool{}  // pieces that stay with the next for that alone
@@ -76,13 +76,15 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 				pieces[i].MayPart = false
 				pieces[i].Block.Partings = nil // nor is one place of it left behind
 			}
-			lines[len(out)+i] = r.lines != nil || r.ticks
+			if r.lines != nil || r.ticks {
+				lines[len(out)+i] = r
+			}
 		}
 		out = append(out, pieces...)
 	}
 	empty := unticked(st)
 	if len(empty) > 0 {
-		lines[len(out)] = true
+		lines[len(out)] = run{}
 		out = append(out, layout.Piece{Block: emptyLine(c, empty), Gap: 1})
 	}
 	out = inOneRow(c, out, lines, held)
@@ -194,38 +196,24 @@ func boxRoom(b layout.Block) (above, below layout.Mm) {
 	return above, below
 }
 
-// apart widens the gaps between pieces where their boxes are too near each other.
-func apart(ps []layout.Piece) {
-	for i := 1; i < len(ps); i++ {
-		_, below := boxRoom(ps[i-1].Block)
-		if above, _ := boxRoom(ps[i].Block); below+ps[i].Gap+above > 0.1 {
-			ps[i].Gap = max(ps[i].Gap, layout.GapY-below-above)
-		}
+// nearer is how much wider the gap above a piece becomes where its boxes would be too near those
+// of the block above it.
+func nearer(above layout.Block, p layout.Piece) layout.Mm {
+	_, below := boxRoom(above)
+	if under, _ := boxRoom(p.Block); below+p.Gap+under > 0.1 {
+		return max(0, layout.GapY-below-under-p.Gap)
 	}
+	return 0
 }
 
-// lowRow is up to how high lines of a step share a row.
-const lowRow layout.Mm = 12.5
-
-// inOneRow sets lines that leave enough of their row free, and the lines that follow them,
-// beside each other: boxes to tick, the free cell at the end of a table. Lines
-// that are held together for the sake of a reading above them may share a row as well.
-func inOneRow(c *block.Composer, ps []layout.Piece, lines, held map[int]bool) []layout.Piece {
-	var out []layout.Piece
-	for i, p := range ps {
-		if n := len(out) - 1; lines[i] && lines[i-1] && (!out[n].KeepNext || held[i-1]) && out[n].Block.H <= lowRow && p.Block.H <= lowRow {
-			above := out[n].Block
-			left := block.InkRight(above) + 2*layout.GapX
-			moved := left - block.NumberWidth
-			if moved > 0 && block.InkRight(p.Block)+moved <= c.Span {
-				high := max(above.H, p.Block.H)
-				out[n].Block = layout.Overlay(above.Pad((high-above.H)/2, 0, 0, 0), p.Block.Pad((high-p.Block.H)/2, 0, 0, moved))
-				out[n].Block.W, out[n].Block.H = c.Span, high
-				out[n].KeepNext = p.KeepNext
-				continue
-			}
+// apart widens the gaps between pieces where their boxes are too near each other, and tells
+// how much of each is clear of boxes at its foot.
+func apart(ps []layout.Piece) {
+	for i := range ps {
+		above, below := boxRoom(ps[i].Block)
+		ps[i].Clear = below
+		if i > 0 && ps[i-1].Clear+ps[i].Gap+above > 0.1 {
+			ps[i].Gap = max(ps[i].Gap, layout.GapY-ps[i-1].Clear-above)
 		}
-		out = append(out, p)
 	}
-	return out
 }
