@@ -3,6 +3,7 @@ package step
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -58,10 +59,15 @@ func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.B
 			acts = append(acts, tryAct(c, a, room)...)
 		}
 	}
-	boxes, good := tried(c, st.Until)
 	if len(acts) == 0 {
+		boxes, good := tried(c, st.Until, "")
 		return oneTry(label, boxes, good, width)
 	}
+	mark := ""
+	if st.Until.Dim != nil {
+		mark = st.Until.Dim.Mark
+	}
+	boxes, good := tried(c, st.Until, mark)
 	acts = append(acts, boxes...)
 	acts = append(acts, layout.Middle(layout.GapX, good...).Pad(0, 0, 1.5, 0))
 	return layout.Beside(layout.GapX, label.Pad(2.5, 0, 0, 0), block.FlowRow(acts, room))
@@ -109,14 +115,18 @@ func places(d *job.Dim) []string {
 	return []string{""}
 }
 
-// tried are the boxes of what ends a step, and those for whether it was good.
-func tried(c *block.Composer, u *job.Asked) (boxes, good []layout.Block) {
+// tried are the boxes of what ends a step, the first under a name, and those for whether it
+// was good.
+func tried(c *block.Composer, u *job.Asked, name string) (boxes, good []layout.Block) {
 	w := c.W
 	if u.Dim == nil || u.Cond.Ask == reading.AskState || u.Dim.Box.Form == reading.Ticks {
 		return nil, []layout.Block{c.Tick(layout.Body, string(w.Limit[reading.WordYes]), u.At), c.Tick(layout.Body, string(w.Limit[reading.WordNo]), u.At)}
 	}
 	names := places(u.Dim)
-	for _, n := range names {
+	for i, n := range names {
+		if i == 0 {
+			n = strings.Trim(name+", "+n, ", ")
+		}
 		boxes = append(boxes, dimension.Box(c, u.Dim, dimension.Side{}, n, len(names) == 1))
 	}
 	for _, g := range u.Dim.Groups() {
