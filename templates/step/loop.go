@@ -47,7 +47,8 @@ func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 
 // tryBlock is one try: what it does before it is read again, its boxes, and whether it was
 // good. Of what a try does, the first has the readings of the step alone: the rest was done
-// by the step.
+// by the step. The last has no boxes for those where they go into the boxes above, as all
+// readings do that stay.
 func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.Block {
 	name := c.W.Step.TryNo.With(strconv.Itoa(no + 1))
 	var acts []layout.Block
@@ -55,7 +56,8 @@ func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.B
 	room := width - label.W - layout.GapX
 	for _, a := range st.EachTry {
 		own := a.Dim != nil && (slices.Contains(st.Set, a.Dim) || slices.Contains(st.Measure, a.Dim))
-		if no > 0 || own {
+		above := own && st.Until.Dim == nil && no == st.Tries-1
+		if (no > 0 || own) && !above {
 			acts = append(acts, tryAct(c, a, room)...)
 		}
 	}
