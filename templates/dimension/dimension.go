@@ -167,7 +167,7 @@ func (k content) entry(e entry, w way, width layout.Mm) sized {
 	if byHand(e.d, e.sides) {
 		return k.handEntry(e, w, width)
 	}
-	limit := limitOf(k.Composer, e.d, k.back, w.before, width).boxes
+	limit := k.limitOf(e.d, w.before).boxesIn(width)
 	boxes := k.boxes(e, w, width)
 	row := k.flow(width, limit, boxes, k.verdict(e, w))
 	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
@@ -187,9 +187,25 @@ func (k content) warm(e entry, width layout.Mm) sized {
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
 // what is worked out from them.
 func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
-	return listOnce(k.tried.boxes, boxesKey{e.d, w.cols, w.before, width}, func() []layout.Block {
-		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w, width), extraItems(k.Composer, e.d, e.sides)...)
+	key := boxesKey{e.d, w.cols, w.before, width}
+	if e.d.Positions.Kind == job.Single {
+		key.width = k.unitsIn(e, w.before, width)
+	}
+	return listOnce(k.tried.boxes, key, func() []layout.Block {
+		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w, key.width), extraItems(k.Composer, e.d, e.sides)...)
 	})
+}
+
+// unitsIn is a width in which the boxes of one reading are set as in another: they are the same
+// in all widths in which each has its unit behind it, and in all others.
+func (k content) unitsIn(e entry, before bool, width layout.Mm) layout.Mm {
+	least := once(k.tried.units, boxesKey{d: e.d, before: before}, func() layout.Mm {
+		return block.RowWidth(sideRow(k.Composer, e.d, e.sides, before, true))
+	})
+	if least <= width {
+		return least
+	}
+	return 0
 }
 
 // tables are the ways to set boxes at several places: those of several sides, and those

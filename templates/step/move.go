@@ -25,6 +25,20 @@ func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	groups := groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From })
 	rows := make([][]layout.Block, len(groups)+1) // the best rows from each group on
 	least := make([]layout.Mm, len(groups)+1)
+	type textKey struct {
+		first *job.Move
+		width layout.Mm
+	}
+	texts := map[textKey]layout.Block{} // of a group, which stands in several rows that are tried
+	text := func(g moveGroup, width layout.Mm) layout.Block {
+		key := textKey{g.moves[0], width}
+		b, known := texts[key]
+		if !known {
+			b = fitText(c, st, g, width)
+			texts[key] = b
+		}
+		return b
+	}
 	for i := len(groups) - 1; i >= 0; i-- {
 		for _, shares := range fitShares {
 			n := len(shares)
@@ -35,7 +49,7 @@ func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 			for k, share := range shares {
 				widths[k] = width * share
 			}
-			row := fitRow(c, st, groups[i:i+n], widths)
+			row := fitRow(c, st, groups[i:i+n], widths, text)
 			if h := row.H + 1000*layout.Mm(len(row.Misfits)) + least[i+n]; rows[i] == nil || h < least[i]-0.5 {
 				rows[i], least[i] = append([]layout.Block{row}, rows[i+n]...), h
 			}
@@ -47,24 +61,29 @@ func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 // fitShares are the shares that the cells of a row of that table may have of its width.
 var fitShares = [][]layout.Mm{{1}, {0.5, 0.5}, {1. / 3, 1. / 3, 1. / 3}, {1. / 3, 2. / 3}, {2. / 3, 1. / 3}}
 
-// fitRow is one row of cells of their widths, each with its box, and a box to tick where the
-// container is empty after it.
-func fitRow(c *block.Composer, st *job.Step, groups []moveGroup, widths []layout.Mm) layout.Block {
+// fitText is what comes out of a container, with a box to tick where it is empty after that.
+func fitText(c *block.Composer, st *job.Step, g moveGroup, width layout.Mm) layout.Block {
+	room := width
+	var empty layout.Block
+	if emptied(st, g) {
+		empty = emptyTick(c, g.where.Container)
+		room -= empty.W + textGap
+	}
+	text := moveLine(c, fetchVerb(c, g), g, room, true)
+	text.W = room
+	if !empty.Empty() {
+		text = layout.Middle(textGap, text, empty)
+	}
+	return text
+}
+
+// fitRow is one row of cells of their widths, each with its text and its box.
+func fitRow(c *block.Composer, st *job.Step, groups []moveGroup, widths []layout.Mm, textOf func(moveGroup, layout.Mm) layout.Block) layout.Block {
 	box := c.Box(layout.RoleCount, c.W.Common.CountOut, groups[0].at)
 	high := box.H
 	var texts, cells []layout.Block
 	for i, g := range groups {
-		room := widths[i] - box.W - 2*cellPad
-		var empty layout.Block
-		if emptied(st, g) {
-			empty = emptyTick(c, g.where.Container)
-			room -= empty.W + textGap
-		}
-		text := moveLine(c, fetchVerb(c, g), g, room, true)
-		text.W = room
-		if !empty.Empty() {
-			text = layout.Middle(textGap, text, empty)
-		}
+		text := textOf(g, widths[i]-box.W-2*cellPad)
 		texts, high = append(texts, text), max(high, text.H+cellHigh)
 	}
 	for i, text := range texts {

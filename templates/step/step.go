@@ -183,12 +183,12 @@ const blockGap, tickGap layout.Mm = 0.5, 1.2
 // in whatever way it is set on two pages; boxes to tick may stand closer.
 func boxRoom(b layout.Block) (above, below layout.Mm) {
 	above, below = b.H, b.H
-	for _, it := range b.Items() {
+	b.Each(func(it layout.Item) {
 		if strings.HasPrefix(it.Role, "box:") && it.Role != layout.RoleTick {
 			_, top, _, bottom := it.Bounds()
 			above, below = min(above, top), min(below, b.H-bottom)
 		}
-	}
+	})
 	for _, p := range b.Partings {
 		_, last := boxRoom(p.Lower)
 		below = min(below, last)
