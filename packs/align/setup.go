@@ -154,7 +154,7 @@ func (s Setup) read() (frame, reasons) {
 // sag reads what a bracket bends.
 func (rs *reasons) sag(field string, q *units.Quantity, unit units.Unit) units.Number {
 	if q == nil {
-		rs.add(field, "try the bracket on a stiff pipe; write 0 mil if it does not sag", "the sag of the bracket is not told")
+		rs.add(field, "try the bracket on a stiff pipe; write 0 with the unit of the dials if it does not sag", "the sag of the bracket is not told")
 		return units.Number{}
 	}
 	n := rs.length(field, "sag", q, unit)

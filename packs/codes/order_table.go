@@ -19,6 +19,7 @@ var orderCodes = []Entry{
 	{"no-last-count", "Containers are counted, and never when all is back.", "Write count-all: at the step before the locks come off."},
 	{"decided-late", "It is decided which parts go back when some are back already.", "Decide above the first step that puts back."},
 	{"seen-too-late", "A mark is made, or an order written down, when nothing stands as it ran.", "Do it at the step that takes the parts off, or above it."},
+	{"seen-shut", "What is looked at inside stands below the fit: or close: after which nobody sees it.", "Write seen: above them."},
 	{"pack-shut-in", "A pack of shims is measured as found while it is in its place.", "Measure it at the step that takes it out, or below."},
 	{"read-in-machine", "A reading is taken on the bench of a part that is in the machine then.", "Read it at a step without where: bench, or write of: the part that is on the bench."},
 	{"read-loose", "A reading between parts is taken while the joint that holds one of them is loose.", "Measure above loosen:, set below tighten:, or say under with: how it is read."},

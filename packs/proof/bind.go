@@ -23,6 +23,7 @@ var binding = map[string]func(*binder){
 	"filled":       (*binder).filled,
 	"covered":      (*binder).covered,
 	"turnable":     (*binder).turnable,
+	"aligned":      (*binder).aligned,
 	"state":        (*binder).state,
 	"marked":       (*binder).marked,
 	"unmarked":     (*binder).unmarked,
