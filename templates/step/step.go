@@ -171,7 +171,7 @@ func emptyLine(c *block.Composer, list []job.Emptied) layout.Block {
 
 // cautionGap is the room above the first hazard note of a step; the others are strips of
 // the same frame.
-const cautionGap layout.Mm = 0.9
+const cautionGap layout.Mm = 0.6
 
 // headGap is the room above the head of a step, endGap that above the line that ends it.
 const headGap, endGap layout.Mm = 0.5, 0.4
