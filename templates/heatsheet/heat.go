@@ -66,7 +66,7 @@ func heatPieces(c *block.Composer, hs []*job.Heat, shared bool, group int) []lay
 	for _, h := range hs {
 		named = named.Anchored("heat " + h.Mark)
 	}
-	piece := layout.Piece{Block: named.Heading(2), Gap: 3, KeepNext: true, Title: marksOf(hs) + "  " + h.What, Level: 1}
+	piece := layout.Piece{Block: named.Heading(2), Gap: 2.2, KeepNext: true, Title: marksOf(hs) + "  " + h.What, Level: 1}
 	if h.Pull == nil {
 		piece.Group = group
 	}

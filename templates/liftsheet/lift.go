@@ -19,12 +19,9 @@ func Sheet(c *block.Composer) []layout.Piece {
 		return nil
 	}
 	out := []layout.Piece{rules(c)}
-	for i, l := range c.Job.Lifts {
+	for _, l := range c.Job.Lifts {
 		pieces := pieces(c, l)
 		pieces[0].Gap = 3
-		if i > 0 {
-			pieces[0].Gap = 4
-		}
 		out = append(out, pieces...)
 	}
 	return append(out, workings(c, c.Job.Lifts)...)

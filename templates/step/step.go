@@ -2,7 +2,6 @@ package step
 
 import (
 	"slices"
-	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -102,7 +101,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	}
 	apart(out[row:])
 	const under = endGap + layout.Inner + headGap // from the end of a step to the next
-	_, free := boxRoom(out[len(out)-1].Block)
+	_, free := out[len(out)-1].Block.BoxRoom()
 	gap := max(endGap, endGap+layout.GapY-under-free)
 	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: gap, Closes: true})
 	out[len(out)-2].KeepNext = true
@@ -171,7 +170,7 @@ func emptyLine(c *block.Composer, list []job.Emptied) layout.Block {
 
 // cautionGap is the room above the first hazard note of a step; the others are strips of
 // the same frame.
-const cautionGap layout.Mm = 0.9
+const cautionGap layout.Mm = 0.6
 
 // headGap is the room above the head of a step, endGap that above the line that ends it.
 const headGap, endGap layout.Mm = 0.5, 0.4
@@ -179,28 +178,11 @@ const headGap, endGap layout.Mm = 0.5, 0.4
 // blockGap is the room above a block of a step, tickGap that above a row of boxes to tick.
 const blockGap, tickGap layout.Mm = 0.5, 1.2
 
-// boxRoom is the room that a block has above its first box to write in, and below its last,
-// in whatever way it is set on two pages; boxes to tick may stand closer.
-func boxRoom(b layout.Block) (above, below layout.Mm) {
-	above, below = b.H, b.H
-	b.Each(func(it layout.Item) {
-		if strings.HasPrefix(it.Role, "box:") && it.Role != layout.RoleTick {
-			_, top, _, bottom := it.Bounds()
-			above, below = min(above, top), min(below, b.H-bottom)
-		}
-	})
-	for _, p := range b.Partings {
-		_, last := boxRoom(p.Lower)
-		below = min(below, last)
-	}
-	return above, below
-}
-
 // nearer is how much wider the gap above a piece becomes where its boxes would be too near those
 // of the block above it.
 func nearer(above layout.Block, p layout.Piece) layout.Mm {
-	_, below := boxRoom(above)
-	if under, _ := boxRoom(p.Block); below+p.Gap+under > 0.1 {
+	_, below := above.BoxRoom()
+	if under, _ := p.Block.BoxRoom(); below+p.Gap+under > 0.1 {
 		return max(0, layout.GapY-below-under-p.Gap)
 	}
 	return 0
@@ -210,7 +192,7 @@ func nearer(above layout.Block, p layout.Piece) layout.Mm {
 // how much of each is clear of boxes at its foot.
 func apart(ps []layout.Piece) {
 	for i := range ps {
-		above, below := boxRoom(ps[i].Block)
+		above, below := ps[i].Block.BoxRoom()
 		ps[i].Clear = below
 		if i > 0 && ps[i-1].Clear+ps[i].Gap+above > 0.1 {
 			ps[i].Gap = max(ps[i].Gap, layout.GapY-ps[i-1].Clear-above)
