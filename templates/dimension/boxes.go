@@ -125,24 +125,22 @@ func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []
 // Where they do not all go into the width with the unit behind each, it stands behind the
 // last.
 func sideItems(c *block.Composer, d *job.Dim, sides []Side, before bool, width layout.Mm) []layout.Block {
-	if all := sideRow(c, d, sides, before, true); block.RowWidth(all) <= width {
+	row := func(units bool) []layout.Block {
+		var all []layout.Block
+		for i, s := range sides {
+			unit := units || i == len(sides)-1
+			if before {
+				all = append(all, nameBefore(c, d, s.caption, Box(c, d, s, "", unit)))
+				continue
+			}
+			all = append(all, Box(c, d, s, s.caption, unit))
+		}
 		return all
 	}
-	return sideRow(c, d, sides, before, false)
-}
-
-// sideRow are the same with the unit behind each, or behind the last.
-func sideRow(c *block.Composer, d *job.Dim, sides []Side, before, units bool) []layout.Block {
-	var all []layout.Block
-	for i, s := range sides {
-		unit := units || i == len(sides)-1
-		if before {
-			all = append(all, nameBefore(c, d, s.caption, Box(c, d, s, "", unit)))
-			continue
-		}
-		all = append(all, Box(c, d, s, s.caption, unit))
+	if all := row(true); block.RowWidth(all) <= width {
+		return all
 	}
-	return all
+	return row(false)
 }
 
 // nameGap is the room between the name of a box and the box behind it.

@@ -187,25 +187,23 @@ func (k content) warm(e entry, width layout.Mm) sized {
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
 // what is worked out from them.
 func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
-	key := boxesKey{e.d, w.cols, w.before, width}
 	if e.d.Positions.Kind == job.Single {
-		key.width = k.unitsIn(e, w.before, width)
+		// They are the same in all widths in which each has its unit behind it, and in all others.
+		if all := k.boxesIn(e, w, anyWidth); block.RowWidth(all[:len(e.sides)]) <= width {
+			return all
+		}
+		width = 0
 	}
-	return listOnce(k.tried.boxes, key, func() []layout.Block {
-		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w, key.width), extraItems(k.Composer, e.d, e.sides)...)
-	})
+	return k.boxesIn(e, w, width)
 }
 
-// unitsIn is a width in which the boxes of one reading are set as in another: they are the same
-// in all widths in which each has its unit behind it, and in all others.
-func (k content) unitsIn(e entry, before bool, width layout.Mm) layout.Mm {
-	least := once(k.tried.units, boxesKey{d: e.d, before: before}, func() layout.Mm {
-		return block.RowWidth(sideRow(k.Composer, e.d, e.sides, before, true))
+// anyWidth is wider than all paper.
+const anyWidth layout.Mm = 1e6
+
+func (k content) boxesIn(e entry, w way, width layout.Mm) []layout.Block {
+	return listOnce(k.tried.boxes, boxesKey{e.d, w.cols, w.before, width}, func() []layout.Block {
+		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w, width), extraItems(k.Composer, e.d, e.sides)...)
 	})
-	if least <= width {
-		return least
-	}
-	return 0
 }
 
 // tables are the ways to set boxes at several places: those of several sides, and those

@@ -23,39 +23,70 @@ func removalLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 // the one that takes least height.
 func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	groups := groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From })
-	rows := make([][]layout.Block, len(groups)+1) // the best rows from each group on
-	least := make([]layout.Mm, len(groups)+1)
-	type textKey struct {
-		first *job.Move
-		width layout.Mm
+	if len(groups) == 0 {
+		return nil
 	}
-	texts := map[textKey]layout.Block{} // of a group, which stands in several rows that are tried
-	text := func(g moveGroup, width layout.Mm) layout.Block {
-		key := textKey{g.moves[0], width}
-		b, known := texts[key]
+	box := c.Box(layout.RoleCount, c.W.Common.CountOut, groups[0].at)
+	texts := make([]map[layout.Mm]layout.Block, len(groups)) // of each in the widths that are tried
+	cellOf := func(i int, width layout.Mm) fitCell {
+		text, known := texts[i][width]
 		if !known {
-			b = fitText(c, st, g, width)
-			texts[key] = b
+			text = fitText(c, st, groups[i], width-box.W-2*cellPad)
+			if texts[i] == nil {
+				texts[i] = map[layout.Mm]layout.Block{}
+			}
+			texts[i][width] = text
 		}
-		return b
+		return fitCell{groups[i].at, text, width}
 	}
+	rows := make([][]fitCell, len(groups)+1) // the best row that begins with each group
+	least := make([]layout.Mm, len(groups)+1)
 	for i := len(groups) - 1; i >= 0; i-- {
 		for _, shares := range fitShares {
 			n := len(shares)
 			if i+n > len(groups) {
 				continue
 			}
-			widths := make([]layout.Mm, n)
+			row, misfits := make([]fitCell, n), n*len(box.Misfits)
 			for k, share := range shares {
-				widths[k] = width * share
+				row[k] = cellOf(i+k, width*share)
+				misfits += len(row[k].text.Misfits)
 			}
-			row := fitRow(c, st, groups[i:i+n], widths, text)
-			if h := row.H + 1000*layout.Mm(len(row.Misfits)) + least[i+n]; rows[i] == nil || h < least[i]-0.5 {
-				rows[i], least[i] = append([]layout.Block{row}, rows[i+n]...), h
+			if h := rowHeight(row, box.H) + 1000*layout.Mm(misfits) + least[i+n]; rows[i] == nil || h < least[i]-0.5 {
+				rows[i], least[i] = row, h
 			}
 		}
 	}
-	return rows[0]
+	var out []layout.Block
+	for i := 0; i < len(groups); i += len(rows[i]) {
+		out = append(out, fitRow(c, rows[i], box))
+	}
+	return out
+}
+
+// A fitCell is one cell of that table.
+type fitCell struct {
+	at    layout.Ref
+	text  layout.Block
+	width layout.Mm
+}
+
+// rowHeight is the height of a row of cells whose boxes have a height at the least.
+func rowHeight(row []fitCell, least layout.Mm) layout.Mm {
+	for _, x := range row {
+		least = max(least, x.text.H+cellHigh)
+	}
+	return least
+}
+
+// fitRow is one row of cells, each with its text and a box as wide as that given.
+func fitRow(c *block.Composer, row []fitCell, box layout.Block) layout.Block {
+	high := rowHeight(row, box.H)
+	var cells []layout.Block
+	for _, x := range row {
+		cells = append(cells, cell(x.text, x.width, high, c.CellBox(layout.RoleCount, box.W, high, c.W.Common.CountOut, x.at)))
+	}
+	return layout.Beside(0, cells...)
 }
 
 // fitShares are the shares that the cells of a row of that table may have of its width.
@@ -75,21 +106,6 @@ func fitText(c *block.Composer, st *job.Step, g moveGroup, width layout.Mm) layo
 		text = layout.Middle(textGap, text, empty)
 	}
 	return text
-}
-
-// fitRow is one row of cells of their widths, each with its text and its box.
-func fitRow(c *block.Composer, st *job.Step, groups []moveGroup, widths []layout.Mm, textOf func(moveGroup, layout.Mm) layout.Block) layout.Block {
-	box := c.Box(layout.RoleCount, c.W.Common.CountOut, groups[0].at)
-	high := box.H
-	var texts, cells []layout.Block
-	for i, g := range groups {
-		text := textOf(g, widths[i]-box.W-2*cellPad)
-		texts, high = append(texts, text), max(high, text.H+cellHigh)
-	}
-	for i, text := range texts {
-		cells = append(cells, cell(text, widths[i], high, c.CellBox(layout.RoleCount, box.W, high, c.W.Common.CountOut, groups[i].at)))
-	}
-	return layout.Beside(0, cells...)
 }
 
 // emptyWords is how wide the words beside the box for an empty container are.
