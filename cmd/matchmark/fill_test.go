@@ -21,16 +21,18 @@ var mostPages = map[string][2]int{
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {20.4, 21.3},
-	"exhaust-fan.yaml":   {8.1, 8.5},
+	"exhaust-fan.yaml":   {8.1, 8.6},
 	"storm-pump.yaml":    {25.6, 26.9},
 	"triplex-pump.yaml":  {16.8, 18.0},
 }
 
-// mostWork bounds the pages of the traveler and of the reassembly sheet together.
+// mostWork bounds the pages of the traveler and of the reassembly sheet together. One each of
+// the storm pump was paid for the joint faces scraped while the rotor is out, and for the
+// gland that is set between two runs.
 var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {26, 26},
 	"exhaust-fan.yaml":   {11, 11},
-	"storm-pump.yaml":    {31, 33},
+	"storm-pump.yaml":    {32, 34},
 	"triplex-pump.yaml":  {30, 33},
 }
 
@@ -39,12 +41,12 @@ var mostWork = map[string][2]int{
 // the fan, 7 in the storm pump, 7 and 8 in the triplex pump were left when costGroup and
 // costBlock of layout/flow.go were a hundred times as high. One each of the gearbox was paid
 // for the gap read below the last round, the pinion read before its cartridge is loose and
-// the cautions where the shaft is turned by hand; three of the storm pump on Letter for a
-// page less.
+// the cautions where the shaft is turned by hand; three of the storm pump on Letter, and
+// on A4, for a page less.
 var mostParted = map[string][2]int{
 	"bevel-gearbox.yaml": {10, 11},
 	"exhaust-fan.yaml":   {1, 1},
-	"storm-pump.yaml":    {8, 12},
+	"storm-pump.yaml":    {11, 12},
 	"triplex-pump.yaml":  {12, 10},
 }
 
