@@ -198,9 +198,7 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	case job.DoHeat:
 		r = lines(heatsheet.Lines)
 	case job.DoLift:
-		r = lines(func(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-			return append(fromUnderLines(c, st, width), liftsheet.Lines(c, st, width)...)
-		})
+		r = lines(liftsheet.Lines)
 	case job.DoRemove:
 		r = lines(removalLines)
 	case job.DoFit:

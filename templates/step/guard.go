@@ -122,12 +122,6 @@ func hangingLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 	return out
 }
 
-// fromUnderLines are the lines to tick when what was put under a load that hangs is out
-// again, before its lift goes on.
-func fromUnderLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	return guardTicks(c, st, width, st.FromUnder, func(what string) string { return c.W.Guard.FromUnder.With(what) })
-}
-
 // openingName is an opening with its place.
 func openingName(o *job.Opening) string {
 	if o.Place.Label == "" {
