@@ -130,9 +130,13 @@ func wordW(c *block.Composer, l limitText) layout.Mm {
 	return most
 }
 
+// markLead is the height of the line that begins with the mark of a dimension: that of its frame.
+const markLead layout.Mm = 5
+
 // markRun is the mark of a dimension in its frame, smaller where it is long.
 func markRun(c *block.Composer, mark string, width layout.Mm) layout.Run {
 	r := layout.Run{Text: mark, Style: layout.StepNo, Deco: layout.Boxed}
+	r.Style.Lead = markLead
 	if c.Width(r.Style, mark) > width/2 {
 		r.Style = layout.SubBold
 	}

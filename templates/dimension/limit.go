@@ -229,12 +229,17 @@ func noteRuns(c *block.Composer, d *job.Dim, back bool) []layout.Run {
 	}
 	w := c.W
 	notes := adjustNotes(c, d, back)
-	for _, n := range []struct {
+	type act struct {
 		sentence words.Sentence
-		value    string
-	}{{w.Common.IfOver, d.Over}, {w.Common.IfUnder, d.Under}, {w.Common.IfOut, d.Out}} {
-		if n.value != "" {
-			notes = append(notes, n.sentence.With(n.value))
+		does     string
+	}
+	acts := []act{{w.Common.IfOver, d.Over}, {w.Common.IfUnder, d.Under}, {w.Common.IfOut, d.Out}}
+	if !back && d.FoundOut != "" {
+		acts = []act{{w.Common.IfOut, d.FoundOut}}
+	}
+	for _, a := range acts {
+		if a.does != "" {
+			notes = append(notes, a.sentence.With(a.does))
 		}
 	}
 	if d.Source != "" {

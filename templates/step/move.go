@@ -173,7 +173,7 @@ next:
 }
 
 // moveLine is one line of the kind: into [C2/DE] 1 Lock nut, 1 Tab washer (2
-// pieces). In putting back it says what is renewed.
+// pieces); of one kind the pieces are told once. In putting back it says what is renewed.
 func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, back bool) layout.Block {
 	var runs []layout.Run
 	if verb != "" {
@@ -183,7 +183,7 @@ func moveLine(c *block.Composer, verb string, g moveGroup, width layout.Mm, back
 		}
 	}
 	runs = append(runs, layout.T(layout.Body, block.PartList(g.moves, calledHere(c, g.moves))))
-	if n := job.Pieces(g.moves); n > 1 {
+	if n := job.Pieces(g.moves); !oneKind(g.moves) { // else the list has told how many
 		runs = append(runs, layout.T(layout.Body, " ("+c.W.Pieces(n)+")"))
 	}
 	for _, s := range setMarks(g.moves) {
@@ -214,6 +214,9 @@ func calledHere(c *block.Composer, ms []*job.Move) func(string) string {
 	}
 }
 
+// oneKind reports whether moves are of parts of one name, which a line tells once.
+func oneKind(ms []*job.Move) bool { return len(job.Contents(ms)) == 1 }
+
 // renewed say which parts come new, those apart whose old pieces were kept until now.
 func renewed(c *block.Composer, ms []*job.Move) []string {
 	var fresh, kept []string
@@ -227,7 +230,10 @@ func renewed(c *block.Composer, ms []*job.Move) []string {
 		}
 	}
 	var out []string
-	if len(fresh) > 0 {
+	switch {
+	case len(fresh) == 1 && oneKind(ms):
+		out = append(out, c.W.Step.FitNewOne)
+	case len(fresh) > 0:
 		out = append(out, c.W.Step.FitNew.With(strings.Join(fresh, ", ")))
 	}
 	if len(kept) > 0 {
