@@ -183,7 +183,7 @@ func (w *wants) moves(jb *job.Job, st *job.Step, own func(string, string)) {
 			own(markOf(m.From), "where "+m.Part.Name+" comes from")
 		}
 		if m.New {
-			own("new, from stores: ", "a new "+m.Part.Name)
+			own("new, from stores", "a new "+m.Part.Name)
 		}
 		for _, r := range m.Part.WayRound {
 			own(r.Mark+" faces "+r.Faces, "the way round of "+m.Part.Name)

@@ -102,7 +102,7 @@ var stepKind = &kind[Step]{
 		text("hold", "The hold or witness point at its end.", "W1", func(s *Step) *source.Text { return &s.Hold }).marks("W"),
 		list("caution", "The hazard notes printed before it: those under cautions, and by their names the usual ones that do not come by themselves: lockout, unlocking, confined-space, hot-work, hanging, lifting, rotor-lift, hand-lift, heating, induction, cold, springs, pressure, weight, propped, asbestos, lagging, solvent, sharp, pinch, eyes, foreign-material.", "[puller, springs]", func(s *Step) *[]source.Text { return &s.Caution }),
 		list("match-marks", "The parts that get a mark across their joint before they are parted.", "[cap]", func(s *Step) *[]source.Text { return &s.MatchMarks }),
-		list("stacks", "The stacks whose order is written down before they come apart.", "[K1]", func(s *Step) *[]source.Text { return &s.Stacks }).marks("K"),
+		list("stacks", "The stacks whose order is written down before they come apart; at a step that puts one together again, that it lies in that order.", "[K1]", func(s *Step) *[]source.Text { return &s.Stacks }).marks("K"),
 		list("judge", "The matched sets for which it is decided here, by all their readings, whether all pieces go back or all are renewed.", "[S2]", func(s *Step) *[]source.Text { return &s.Judge }).marks("S"),
 		varying("missed", "What is easily missed here; it stands at the generated put-back row as well, unless back-missed: is written.", "{NDE: left-hand thread}", func(s *Step) *Varying { return &s.Missed }),
 		varying("back", "What the generated put-back row says.", "Run the nut up to its found stand-off.", func(s *Step) *Varying { return &s.Back }),

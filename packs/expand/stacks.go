@@ -98,7 +98,8 @@ func (b *builder) resolveNoted() {
 	}
 }
 
-// noteStack ties a step to the stacks it names; each is written down once.
+// noteStack ties a step to the stacks it names; each is written down once, and ticked off
+// where a later step puts it together.
 func (b *builder) noteStack(st *job.Step, t source.Text) {
 	key, label, named := names.Cut(t.Value)
 	all, ok := b.Stacks[key]
@@ -107,6 +108,10 @@ func (b *builder) noteStack(st *job.Step, t source.Text) {
 		return
 	}
 	for _, k := range names.Pick(b.Index, t, "stack", all, func(k *job.Stack) job.Place { return k.Place }, st.Place, label, named) {
+		if k.Step != nil && len(st.Fit) > 0 && len(st.Remove) == 0 {
+			st.Laid = append(st.Laid, k)
+			continue
+		}
 		if k.Step != nil {
 			b.Problems = append(b.Problems, source.Problem{
 				Pos: t.At, Severity: source.Error, Code: "twice",

@@ -11,8 +11,12 @@ import (
 // guardTick is a line of what guards a step, with a box to tick before it.
 func guardTick(c *block.Composer, st *job.Step, text string, width layout.Mm) layout.Block {
 	line := c.Para(width-9, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: st.At})
-	return layout.Middle(1.8, c.Tick(layout.Body, "", st.At), line).Pad(0.5, 0, 0.5, 0)
+	return layout.Middle(1.8, c.Tick(layout.Body, "", st.At), line).Pad(tickPad, 0, tickPad, 0)
 }
+
+// tickPad is the room above and below a box to tick in a line of its own: with the room between
+// lines, 1 mm between two boxes.
+const tickPad layout.Mm = 0.3
 
 // guardTicks are such lines for all things of a list.
 func guardTicks[T any](c *block.Composer, st *job.Step, width layout.Mm, list []T, words func(T) string) []layout.Block {

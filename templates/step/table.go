@@ -234,7 +234,7 @@ func (t *table) place(i int) []layout.Block {
 		runs = append(runs, second(c, st)...)
 		out = append(out, c.Para(room, runs, layout.ParaOpts{Ref: st.At}))
 	}
-	out = append(out, lastLines(c, st, room)...)
+	out = append(out, goneLines(c, st, room)...)
 	out = append(out, hangingLines(c, st, room)...)
 	out = append(out, without(c, st, room)...)
 	out = append(out, removalLines(c, st, room)...)
