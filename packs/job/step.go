@@ -64,6 +64,7 @@ type Step struct {
 	Note         string     // a remark below what is done
 	Marks        []*Part    // get a mark across their joint
 	Stacks       []*Stack   // whose order is written down
+	Laid         []*Stack   // put together here, in the order written down above
 	Judge        []*Set     // all of which go back or are renewed
 	WayRound     []WayRound // which side of a part faces what
 	Check        string     // role that checks as well

@@ -14,7 +14,7 @@ type Reassembly struct {
 
 // Step are the words of a step on either sheet of work.
 type Step struct {
-	Continued, Hours, Photo, NotTaken, AnyTimeAtAll, Bench, EmptyNow, EmptyHere, Place                           string
+	Continued, Hours, Photo, NotTaken, AnyTimeAtAll, Bench, EmptyNow, EmptyHere, Place, FitNewOne                string
 	HoursPlanned, HoursEach, SectionHours, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
 	EasilyMissed                                                                                                 Sentence
 	FitNew, FitNewScrap, OldPiece, PutBack, SetAgain, LookUp, Close, GoneAfterThis                               Sentence
@@ -36,8 +36,8 @@ type Step struct {
 	AllGoBack, AllRenewed, AsJudged Sentence
 
 	// Whether a step is done, and done again; what waits.
-	If, Again, DoThis, LeaveOut                                         string
-	OnlyIfDone, Until, TryNo, LastTry, EarlierTries, StillNoGood, Waits Sentence
+	If, Again, DoThis, LeaveOut, BoxesLast                                          string
+	OnlyIfDone, Until, TryNo, LastTry, FurtherTry, EarlierTries, StillNoGood, Waits Sentence
 
 	// Marks, stacks and ways round that are written down.
 	MarkUsed, WhereMarked, MatchMarks                                               string
