@@ -75,7 +75,7 @@ var liftKind = &kind[Lift]{
 		single("footing", "What it stands on there, for the load on the floor.", "{pieces: 4, length: 1.2 m, width: 150 mm, most: 40 %}", footingKind,
 			func(l *Lift, at source.Pos) *Footing { l.Footing.At = at; return &l.Footing }),
 		list("supports", "What props or blocks are set while it is lifted.", "[two stands under the brackets]", func(l *Lift) *[]source.Text { return &l.Supports }),
-		list("crew", "Who must be there. Each signs on the lift sheet of a lift by gear: name them one by one, or with their number, as two on tag lines.", "[person in charge, crane driver, north tag line, south tag line]", func(l *Lift) *[]source.Text { return &l.Crew }),
+		list("crew", "Who must be there. Each signs on the lift sheet of a lift by gear: name them one by one, or with their number, as two on tag lines; all count in the crew hours.", "[person in charge, crane driver, north tag line, south tag line]", func(l *Lift) *[]source.Text { return &l.Crew }),
 		list("trial-stops", "What is looked at at the trial lift, besides the usual, while the load is still in its place.", "[joint open all round]",
 			func(l *Lift) *[]source.Text { return &l.TrialStops }),
 		list("stops", "Where the lift stops and is looked at going up out of its place, besides the usual places; where stops-in is left out, coming down too.",

@@ -98,7 +98,7 @@ var stepKind = &kind[Step]{
 		list("set-down", "The lifts whose load stands on its supports again when the step is done, though no part of it comes off or goes back here.", "[L1]", func(s *Step) *[]source.Text { return &s.SetDown }).marks("L"),
 		list("seen", "What is looked at and found so, a box to tick each, printed at its place among the other keys; it stands for the step as written, not for its put-back row.",
 			"[gauge at zero, drain open and dry]", func(s *Step) *[]source.Text { return &s.Seen }),
-		text("under-load", "What is put under a load that hangs on the hook, before a hand goes in.", "two blocks under each journal", func(s *Step) *source.Text { return &s.UnderLoad }),
+		text("under-load", "What is put under a load that hangs on the hook, before a hand goes in; it is ticked out again where the lift goes on.", "two blocks under each journal", func(s *Step) *source.Text { return &s.UnderLoad }),
 		text("hold", "The hold or witness point at its end.", "W1", func(s *Step) *source.Text { return &s.Hold }).marks("W"),
 		list("caution", "The hazard notes printed before it: those under cautions, and by their names the usual ones that do not come by themselves: lockout, unlocking, confined-space, hot-work, hanging, lifting, rotor-lift, hand-lift, heating, induction, cold, springs, pressure, weight, propped, asbestos, lagging, solvent, sharp, pinch, eyes, foreign-material.", "[puller, springs]", func(s *Step) *[]source.Text { return &s.Caution }),
 		list("match-marks", "The parts that get a mark across their joint before they are parted.", "[cap]", func(s *Step) *[]source.Text { return &s.MatchMarks }),

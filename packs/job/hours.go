@@ -22,7 +22,11 @@ func (s *Section) Hours() units.Number {
 func (s *Step) Crew() int {
 	n := max(s.People, 1)
 	for _, l := range slices.Concat(s.Lifts, s.Hangs) {
-		n = max(n, len(l.Crew))
+		there := 0
+		for _, role := range l.Crew {
+			there += PostOf(role).People
+		}
+		n = max(n, there)
 	}
 	return n
 }
