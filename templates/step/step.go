@@ -99,9 +99,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
 	apart(out[row:])
-	const under = endGap + layout.Inner + headGap // from the end of a step to the next
-	_, free := boxRoom(out[len(out)-1].Block)
-	gap := max(endGap, endGap+layout.GapY-under-free)
+	gap := closingGap(out[len(out)-1].Block, endGap)
 	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: gap, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
@@ -202,6 +200,13 @@ func apart(ps []layout.Piece) {
 			ps[i].Gap = max(ps[i].Gap, layout.GapY-below-above)
 		}
 	}
+}
+
+// closingGap is the room above the line that ends a step, at the least so much: the boxes of
+// the next step stand as far from the last of it as boxes do.
+func closingGap(last layout.Block, least layout.Mm) layout.Mm {
+	_, free := boxRoom(last)
+	return max(least, layout.GapY-layout.Inner-headGap-free)
 }
 
 // lowRow is up to how high lines of a step share a row.
