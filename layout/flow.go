@@ -8,6 +8,9 @@ type Piece struct {
 	AtTop *Block
 	// Gap is the room above, left out at the top of a page, repeated blocks or not.
 	Gap Mm
+	// Clear is the height at the foot of the block in which no box to write in stands. Where the
+	// piece ends a page, so much of it may lie in the room above the foot, up to mostClear.
+	Clear Mm
 	// KeepNext keeps this piece on one page with the next one: headings.
 	KeepNext bool
 	// MayPart lets a page end after this piece, though it belongs with the next
@@ -33,6 +36,12 @@ type Piece struct {
 	Title string
 	Level int
 }
+
+// mostClear is how far a page without boxes at its end runs into the room above the foot.
+const mostClear Mm = 1.5
+
+// needs is the height that a page takes which ends with the piece at a height.
+func (p Piece) needs(y Mm) Mm { return y - min(p.Clear, mostClear) }
 
 // on is the block of a piece on a page that it begins, or that others begin.
 func (p Piece) on(top bool) Block {
@@ -106,7 +115,7 @@ func breakPages(ps []Piece, room func(i int) Mm, tall func(i int, over Mm)) []sp
 		end := best[i][head]
 		s := span{from: i, to: end.to, head: head, tail: end.tail, again: repeated(ps, i, head)}
 		if s.last() == i+1 {
-			if over := s.block(ps, i).H + heightOf(s.again) - room(i); over > slack {
+			if over := ps[i].needs(s.block(ps, i).H+heightOf(s.again)) - room(i); over > slack {
 				tall(i, over)
 			}
 		}
@@ -149,8 +158,11 @@ func cheapest(ps []Piece, s span, room Mm, best [][]pageEnd) pageEnd {
 			}
 		}
 		y += s.block(ps, to-1).H
-		if !y.fits(room) && !first {
-			break
+		if !p.needs(y).fits(room) && !first {
+			if y-mostClear > room {
+				break
+			}
+			continue
 		}
 		next := nextStart(ps, to)
 		cost := costPage + partCost(ps, to, next) + best[next][0].cost

@@ -53,12 +53,12 @@ type Style struct {
 // follow the usual rules for forms that are read at arm's length in poor light:
 // running text 10 pt, limits 11 pt bold, step numbers 12 pt.
 var (
-	Body     = Style{Face: Regular, Size: 10, Lead: 4.5}
-	Strong   = Style{Face: Bold, Size: 10, Lead: 4.5}
+	Body     = Style{Face: Regular, Size: 10, Lead: 4.3}
+	Strong   = Style{Face: Bold, Size: 10, Lead: 4.3}
 	Limit    = Style{Face: Bold, Size: 11, Lead: 5.0}
 	StepNo   = Style{Face: Bold, Size: 12, Lead: 5.4}
-	Sub      = Style{Face: Regular, Size: 8.5, Lead: 3.9}
-	SubBold  = Style{Face: Bold, Size: 8.5, Lead: 3.9}
+	Sub      = Style{Face: Regular, Size: 8.5, Lead: 3.7}
+	SubBold  = Style{Face: Bold, Size: 8.5, Lead: 3.7}
 	Caption  = Style{Face: Regular, Size: 7, Lead: 3.1}
 	Head     = Style{Face: Bold, Size: 12.5, Lead: 5.6}
 	Plate    = Style{Face: Bold, Size: 14, Lead: 6.2, Ink: White}

@@ -36,21 +36,14 @@ func allSteps(c *composer) []layout.Piece {
 	return c.columnPages([]layout.Piece{c.RuleLine(c.W.AllSteps.Rule)}, lines, two)
 }
 
-// sectionRow are the lines above the steps of like sections, with their pages and hours,
-// and by when each is done.
+// sectionRow are the lines above the steps of like sections, with their pages, and by when
+// each is done.
 func (c *composer) sectionRow(like []*job.Section, width layout.Mm) layout.Block {
 	var lines []layout.Block
 	for _, s := range like {
 		runs := []layout.Run{layout.T(layout.Strong, c.W.AllSteps.SectionLine.With(c.W.Common.StepPage.With(s.No, c.Page("section "+s.No)), sectionTitle(s)))}
-		hours := ""
-		if h := s.Hours(); h.Sign() > 0 {
-			hours = c.W.AllSteps.Hours.With(h.Print())
-		}
-		if s.HoursSoFar != nil {
-			hours = joinFacts(hours, c.W.Step.SectionHours.With(s.HoursSoFar.Print(), s.CrewSoFar.Print()))
-		}
-		if hours != "" {
-			runs = append(runs, layout.T(layout.Sub, "  "+hours))
+		if s.HoursSoFar != nil { // its own hours stand in the list of sections on the front sheet
+			runs = append(runs, layout.T(layout.Sub, "  "+c.W.Step.SectionHours.With(s.HoursSoFar.Print(), s.CrewSoFar.Print())))
 		}
 		lines = append(lines, c.Para(width, runs, layout.ParaOpts{Ref: s.At, Hang: 2}))
 	}

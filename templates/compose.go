@@ -115,7 +115,7 @@ func (c *composer) bound() []kind {
 // ownPackage is the flow of a sheet that has a package of its own.
 func ownPackage(name string, flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
 	return func(c *composer) []layout.Piece {
-		return c.Once(name, func() []layout.Piece { return flow(c.Composer) })
+		return c.Once(name, func() []layout.Piece { return cleared(flow(c.Composer)) })
 	}
 }
 
@@ -256,6 +256,8 @@ func (c *composer) sheets() []layout.Sheet {
 		work = k.handover
 		if k.handover {
 			c.workPieces(pieces)
+		} else {
+			pieces = cleared(pieces)
 		}
 		if follows && !k.ruled {
 			pieces = append([]layout.Piece{c.TitleLine(title)}, pieces...)

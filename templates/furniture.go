@@ -81,3 +81,13 @@ func joinFacts(a, b string) string {
 	}
 	return a + " · " + b
 }
+
+// cleared are pieces that know how much of each is clear of boxes at its foot.
+func cleared(ps []layout.Piece) []layout.Piece {
+	for i := range ps {
+		if ps[i].Clear == 0 {
+			_, ps[i].Clear = ps[i].Block.BoxRoom()
+		}
+	}
+	return ps
+}

@@ -107,6 +107,9 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 		own(d.Reason, "why it comes after "+d.Step.No)
 	}
 	for _, x := range st.Without {
+		if x.Guard == job.GuardCaution && len(st.Spares()) == 0 {
+			continue // all of them stand there
+		}
 		own(x.Reason, "why a guard is left out")
 	}
 	w.moves(jb, st, own)
@@ -183,7 +186,7 @@ func (w *wants) moves(jb *job.Job, st *job.Step, own func(string, string)) {
 			own(markOf(m.From), "where "+m.Part.Name+" comes from")
 		}
 		if m.New {
-			own("new, from stores: ", "a new "+m.Part.Name)
+			own("new, from stores", "a new "+m.Part.Name)
 		}
 		for _, r := range m.Part.WayRound {
 			own(r.Mark+" faces "+r.Faces, "the way round of "+m.Part.Name)

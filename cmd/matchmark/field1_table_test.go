@@ -73,7 +73,7 @@ var fieldPoints = map[string][]point{
 		{no: 28, name: "main clearance in both units", at: "D1", words: []string{"0.0914 – 0.1905 mm as printed in the source", "0.2413 mm as printed in the source"}},
 		{no: 32, name: "both halves renewed if one is thin", at: "D4", sheet: "readings", words: []string{"under: renew both halves, even if one is good"}},
 		{no: 32, name: "halves renewed as a set", at: "mains", sheet: "reassembly", words: []string{"if one is renewed, renew the set"}},
-		{no: 32, name: "rod nuts always new", at: "rods", sheet: "reassembly", words: []string{"new, from stores: Rod nut; count the old against the new"}},
+		{no: 32, name: "rod nuts always new", at: "rods", sheet: "reassembly", words: []string{"Rod nut", "new, from stores; count the old against the new"}},
 		{no: 20, name: "cap bolts in three stages, seven mains", at: "mains", sheet: "reassembly", words: []string{"300 lb-ft (407 N·m)", "100 lb-ft", "200 lb-ft"}},
 		{no: 40, name: "rod clearance that the table prints wrong in mm", at: "D2", words: []string{"sources differ", "0.0025 in (0.089 mm)", "0.0025 in is 0.0635 mm", "USED, chosen at W1"}},
 		{no: 40, name: "bore with a slipped point", at: "D7", role: layout.RoleValue, cells: 7, count: 6, words: []string{"about 7.4915 in", "74.915 in", "a slipped point", "USED, chosen at W1"}},

@@ -129,7 +129,7 @@ steps:
 	wantAll(t, "the row of the exhaust valve", row, append(exhaust, "Take out the exhaust valve.", "goes back", "renewed")...)
 	wantNone(t, "the row of the exhaust valve", row, append(intake, "Take out the intake valve.")...)
 	row = between(back, "\nR1.2", "\nR1.3")
-	wantAll(t, "the row that puts the exhaust valve back", row, append(exhaust, "old part OK", "new, from stores: Keeper", "copy from p. 3")...)
+	wantAll(t, "the row that puts the exhaust valve back", row, append(exhaust, "old part OK", "new, from stores; count the old", "copy from p. 3")...)
 	wantNone(t, "the row that puts the exhaust valve back", row, append(intake, "SCRAP", "D1/PIL")...)
 	if n := strings.Count(off, "two places"); n != 1 {
 		t.Errorf("a note that all rows have stands %d times", n)

@@ -118,7 +118,7 @@ var stepKind = &kind[Step]{
 		flag("photo", "Whether a photograph is taken.", "yes", func(s *Step) *source.Text { return &s.Photo }),
 		text("check", "Who checks as well.", "supervisor", func(s *Step) *source.Text { return &s.Check }),
 		one(decimalForm, "hours", "How long it takes.", "1.5", func(s *Step) *source.Text { return &s.Hours }),
-		number("people", "How many people it takes.", "2", func(s *Step) *source.Text { return &s.People }),
+		number("people", "How many people it takes. By hand two lift at most two thirds of what each may in sum, three the half; more than three no more than three.", "2", func(s *Step) *source.Text { return &s.People }),
 		text("on-hook", "What a heavy part hangs on where no lift sheet is made: a routine lift by the site's rules.", "workshop crane", func(s *Step) *source.Text { return &s.OnHook }),
 		varying("note", "A remark printed below it.", "The washer is under the nut.", func(s *Step) *Varying { return &s.Note }),
 		list("lock", "The isolations that are put on.", "[motor]", func(s *Step) *[]source.Text { return &s.Lock }),

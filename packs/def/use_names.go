@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"matchmark/packs/nearest"
 	"matchmark/packs/source"
 )
 
@@ -47,7 +48,7 @@ var namings = func() map[string][]naming {
 	among(anOpening, `Step.Open Step.Close`, m)
 	among(aHeading, `Section.Reverse`, m)
 	among(reckons, `Dimension.Found Dimension.Left Dimension.Reuse Dimension.Repair Worked.Formula Says.Text Branching.Until Applies.If Shims.Range`, m)
-	among(prose, `Part.Note Part.Renew Dimension.With Dimension.Over Dimension.Under Dimension.Out Dimension.WhyCoarse Dimension.Note Container.Note Container.Keep BigPart.Keep
+	among(prose, `Part.Note Part.Renew Dimension.With Dimension.Over Dimension.Under Dimension.Out Dimension.FoundOut Dimension.WhyCoarse Dimension.Note Container.Note Container.Keep BigPart.Keep
 		BigPart.Support Set.Why Hold.What Lift.Note Lift.Stops Lift.TrialStops Lift.StopsIn Alignment.Note Heat.Note Adjusting.LeaveAlone After.Steps Step.Do Step.Missed Step.Back Step.BackMissed Step.UnderLoad Step.Seen Step.Note Step.Otherwise
 		Branching.EachTry Branching.StillOut Branching.Later`, m)
 	return m
@@ -140,7 +141,7 @@ func (n *renaming) own(name string, in, here map[string]bool) bool {
 	for known := range in {
 		list = append(list, known)
 	}
-	if source.Nearest(name, list) == "" {
+	if nearest.Word(name, list) == "" {
 		return false
 	}
 	n.copied.Names[n.as+"-"+name] = name

@@ -85,6 +85,7 @@ type Step struct {
 	Seen         []Seen      // what is looked at and found so
 	Hangs        []*Lift     // that earlier steps have left hanging, and that it does not make
 	GoesOn       []*Lift     // that it makes, with a load that hangs already
+	FromUnder    []string    // what was put under those loads and comes out again first
 	LeftHanging  []*Lift     // that it makes and leaves hanging
 	Lock, Unlock []*Isolation
 	UnlockForNow []*Isolation // for a test

@@ -11,14 +11,17 @@ import (
 
 // Caution is the hazard note before a step, short: signal word, signs in one row,
 // the hazard, how to keep clear of it, and where it stands in full with the rule
-// it leans on.
+// it leans on; where the words that say so take a line of their own, by its page alone.
 func (c *Composer) Caution(n *job.Caution) layout.Block {
 	n = c.Note(n)
 	text := cmp.Or(n.Short, n.Avoid)
-	full := c.W.Cautions.InFull.With(c.Page("caution " + n.Key))
+	page := c.Page("caution " + n.Key)
+	full, short := c.W.Cautions.InFull.With(page), c.W.Front.PageNo.With(page)
 	note := c.shortCaution(n, shortNote, text, full)
-	if low := c.shortCaution(n, lowNote, text, full); low.H < note.H-0.5 {
-		note = low
+	for _, other := range []layout.Block{c.shortCaution(n, lowNote, text, full), c.shortCaution(n, shortNote, text, short), c.shortCaution(n, lowNote, text, short)} {
+		if other.H < note.H-0.5 {
+			note = other
+		}
 	}
 	return note
 }
@@ -107,7 +110,7 @@ func (c *Composer) Note(n *job.Caution) *job.Caution {
 // in a row of several; of the panel and of the signs in full; and how many signs stand before
 // a step: those of the hazard come first.
 const (
-	shortNote  layout.Mm = 9
+	shortNote  layout.Mm = 8.6
 	lowNote    layout.Mm = 6
 	rowNote    layout.Mm = 5.5
 	fullPlate  layout.Mm = 7

@@ -12,7 +12,7 @@ func (c *Composer) RuleLine(sentence string) layout.Piece {
 
 // RuleRuns is the same of runs of text.
 func (c *Composer) RuleRuns(runs ...layout.Run) layout.Piece {
-	alone := c.Para(c.Span, runs, layout.ParaOpts{}).Pad(0, 0, 2, 0)
+	alone := c.Para(c.Span, runs, layout.ParaOpts{}).Pad(0, 0, underTitle, 0)
 	if c.Title != "" {
 		line := c.TitleLine(c.Title, runs...)
 		line.AtTop = &alone // at the top of a page the title stands in its head
@@ -33,8 +33,11 @@ func (c *Composer) TitleLine(title string, runs ...layout.Run) layout.Piece {
 	at := max(high, text.H+0.5)
 	line := layout.Drawn(c.Span, at, layout.Item{Y: at - layout.Heavy/2, Shape: layout.Line{DX: c.Span, Weight: layout.Heavy}})
 	b := layout.Overlay(line, plate.At(0, at-high), text.At(plate.W+between, (at-text.H)/2))
-	return layout.Piece{Block: b.Pad(0, 0, 2, 0), Gap: 3.5, KeepNext: true}
+	return layout.Piece{Block: b.Pad(0, 0, underTitle, 0), Gap: 3, KeepNext: true}
 }
+
+// underTitle is the room below the title of a sheet, and below its first sentence.
+const underTitle layout.Mm = 1.4
 
 // titlePlate is the height of the plate of a title in the flow.
 const titlePlate layout.Mm = 7

@@ -180,6 +180,10 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 	return head(d) == head(first)
 }
 
+// tallestBack is how high the frame of like places may be in putting back, where no reading is
+// held together with what takes it away, so that a page may end between two of its places.
+const tallestBack layout.Mm = 206
+
 // parts are the frames of like places: one, or two where one were too tall for a page.
 func (k content) parts() []content {
 	n := len(k.entries)
@@ -187,7 +191,7 @@ func (k content) parts() []content {
 		return []content{k}
 	}
 	whole := k.inner()
-	if whole.H <= tallest {
+	if whole.H <= tallest || k.back && whole.H <= tallestBack {
 		k.whole = &whole
 		return []content{k}
 	}

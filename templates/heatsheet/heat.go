@@ -66,7 +66,7 @@ func heatPieces(c *block.Composer, hs []*job.Heat, shared bool, group int) []lay
 	for _, h := range hs {
 		named = named.Anchored("heat " + h.Mark)
 	}
-	piece := layout.Piece{Block: named.Heading(2), Gap: 3, KeepNext: true, Title: marksOf(hs) + "  " + h.What, Level: 1}
+	piece := layout.Piece{Block: named.Heading(2), Gap: 2.2, KeepNext: true, Title: marksOf(hs) + "  " + h.What, Level: 1}
 	if h.Pull == nil {
 		piece.Group = group
 	}
@@ -250,7 +250,7 @@ func (s sheet) hazards(st *job.Step) []layout.Piece {
 
 // titled is the heading of a part of the sheet.
 func (s sheet) titled(text string) layout.Piece {
-	return layout.Piece{Block: s.Heading(text), Gap: 3, KeepNext: true}
+	return layout.Piece{Block: s.Heading(text), Gap: 2.2, KeepNext: true}
 }
 
 // degreeBox is a box for a temperature, three digits.

@@ -78,7 +78,7 @@ next:
 func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	j := g[0]
 	first, head := heading(c, g)
-	group := layout.Piece{Block: anchored(first.Heading(2), g), Gap: 3, KeepNext: true, Title: j.Base + "  " + j.What, Level: 1}
+	group := layout.Piece{Block: anchored(first.Heading(2), g), Gap: 2.2, KeepNext: true, Title: j.Base + "  " + j.What, Level: 1}
 	out := []layout.Piece{group}
 	add := func(gap layout.Mm, blocks ...layout.Block) {
 		for _, b := range blocks {

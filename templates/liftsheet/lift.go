@@ -19,12 +19,9 @@ func Sheet(c *block.Composer) []layout.Piece {
 		return nil
 	}
 	out := []layout.Piece{rules(c)}
-	for i, l := range c.Job.Lifts {
+	for _, l := range c.Job.Lifts {
 		pieces := pieces(c, l)
 		pieces[0].Gap = 3
-		if i > 0 {
-			pieces[0].Gap = 6
-		}
 		out = append(out, pieces...)
 	}
 	return append(out, workings(c, c.Job.Lifts)...)
@@ -69,7 +66,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 		if len(ps) == 0 {
 			return
 		}
-		ps[0].Gap = 3
+		ps[0].Gap = 2.2
 		for i := range ps[:len(ps)-1] {
 			ps[i].KeepNext = ps[i].KeepNext || whole || i < 2 || i == len(ps)-2
 		}

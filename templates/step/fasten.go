@@ -1,6 +1,7 @@
 package step
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -191,20 +192,29 @@ func ownPlace(st *job.Step) string {
 	return name + " " + label
 }
 
-// renewals words when the parts of some moves are renewed, each part once.
+// renewals words when the parts of some moves are renewed, each part once: by its name, if
+// there are several.
 func renewals(c *block.Composer, ms []*job.Move) []string {
 	var out []string
 	for _, m := range ms {
+		when := ""
 		switch r := m.Part.Renew; {
 		case m.New, r == "", r == "always", r == "never":
+			continue
 		case r == "added":
-			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, c.W.Step.RenewAdded))
+			when = c.W.Step.RenewAdded
 		case r == "as set" && m.Part.Set != nil && m.Part.Set.JudgedAt != nil:
-			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, judgedWords(c, m.Part.Set)))
+			when = judgedWords(c, m.Part.Set)
 		case r == "as set":
-			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, c.W.Step.RenewAsSet))
+			when = c.W.Step.RenewAsSet
 		default:
-			out = append(out, c.W.Step.RenewLine.With(m.Part.Name, c.W.Step.RenewIf.With(r)))
+			when = c.W.Step.RenewIf.With(r)
+		}
+		if !oneKind(ms) {
+			when = c.W.Step.RenewLine.With(m.Part.Name, when)
+		}
+		if !slices.Contains(out, when) {
+			out = append(out, when)
 		}
 	}
 	return out

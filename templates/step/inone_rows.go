@@ -47,7 +47,7 @@ func (t *together) placeLines(st *job.Step, width layout.Mm) []layout.Block {
 		runs = append(runs, layout.T(layout.Sub, "   "+strings.Join(own, " · ")))
 	}
 	words := c.Para(width, runs, layout.ParaOpts{Ref: st.At})
-	return append([]layout.Block{words}, underWords(c, st, width)...)
+	return slices.Concat([]layout.Block{words}, goneLines(c, st, width), underWords(c, st, width))
 }
 
 // signedRows are the rows of the places with the boxes of who did it, two beside each other
@@ -148,13 +148,15 @@ func (t *together) belowRow(rs []run) []layout.Piece {
 // piecesOf are the pieces of runs, in the column of the boxes, low lines beside each other.
 func (t *together) piecesOf(c *block.Composer, rs []run) []layout.Piece {
 	var out []layout.Piece
-	lines := map[int]bool{}
+	lines := map[int]run{}
 	for _, r := range rs {
 		if r.noted != nil {
 			r.blocks = r.noted(c)
 		}
 		for _, p := range runPieces(c, r) {
-			lines[len(out)] = r.lines != nil || r.ticks
+			if r.lines != nil || r.ticks {
+				lines[len(out)] = r
+			}
 			out = append(out, p)
 		}
 	}

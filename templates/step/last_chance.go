@@ -9,9 +9,10 @@ import (
 	"matchmark/templates/block"
 )
 
-// lastLines is the line at the step that takes readings away for good: those of
-// earlier steps must be written down before it is begun.
-func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+// goneRun tells, at the step that takes readings away for good, which of earlier steps must be
+// written down before it is begun: in a frame where that goes in a line of the width. It is
+// false for a step that takes none away.
+func goneRun(c *block.Composer, st *job.Step, width layout.Mm) (run layout.Run, takes bool) {
 	var marks []string
 	last := ""
 	for _, d := range c.Job.Dims {
@@ -33,13 +34,22 @@ func lastLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 		marks, last = append(marks, c.W.Common.StepPage.With(mark, c.Page(anchor))), anchor
 	}
 	if len(marks) == 0 {
+		return layout.Run{}, false
+	}
+	run = layout.Run{Text: c.W.Step.GoneAfterThis.With(strings.Join(marks, ", ")), Style: layout.SubBold, Deco: layout.Boxed}
+	if one := c.Line(0, []layout.Run{run}, layout.ParaOpts{Ref: st.At}); one.W > width {
+		run.Deco = layout.Plain
+	}
+	return run, true
+}
+
+// goneLines is that as a line of its own.
+func goneLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	run, takes := goneRun(c, st, width)
+	if !takes {
 		return nil
 	}
-	runs := []layout.Run{{Text: c.W.Step.GoneAfterThis.With(strings.Join(marks, ", ")), Style: layout.SubBold, Deco: layout.Boxed}}
-	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); one.W > width {
-		runs[0].Deco = layout.Plain
-	}
-	return []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: st.At})}
+	return []layout.Block{c.Para(width, []layout.Run{run}, layout.ParaOpts{Ref: st.At})}
 }
 
 // allLostAt reports whether a step takes all the readings of one block away.

@@ -17,21 +17,29 @@ const (
 
 // stepRow is the head of a step: number, what to do, the lines of its first acts, who
 // did it when, and the box for readings that were not taken. The lines that do not stand
-// beside the boxes are blocks below it. Of all ways the one that takes least height.
-func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Piece) {
+// beside the boxes are blocks below it, each of one of the runs that are told with them. Of all
+// ways the one that takes least height.
+func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Piece, of []run) {
 	least := layout.Mm(0)
 	full := make([][]layout.Piece, len(first))
 	for i := range first {
 		full[i] = linesBelow(c, first[i:i+1])
 	}
-	take := func(r layout.Block, rest []layout.Piece) {
+	take := func(r layout.Block, beside int) {
+		rest := slices.Concat(full[beside:]...)
 		misfits := len(r.Misfits)
 		for _, p := range rest {
 			misfits += len(p.Block.Misfits)
 		}
 		h := r.H + Height(rest) + 1000*layout.Mm(misfits) // what does not fit is told only where nothing fits
+		if len(rest) > 0 && (row.Empty() || h < least-0.5) {
+			h += nearer(r, rest[0])
+		}
 		if row.Empty() || h < least-0.5 {
-			row, below, least = r, rest, h
+			row, below, of, least = r, rest, nil, h
+			for i, lines := range full[beside:] {
+				of = append(of, slices.Repeat(first[beside+i:beside+i+1], len(lines))...)
+			}
 		}
 	}
 	for _, s := range signOffs(c, st, reason) {
@@ -41,13 +49,13 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			// Some runs stand beside the boxes, the rest below them over the whole width.
 			text := layout.Above(lineGap, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
 			text.W = width
-			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), slices.Concat(full[beside:]...))
+			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), beside)
 		}
 		if st.If == nil && st.OnlyIf == nil {
-			take(around(c, st, s), slices.Concat(full...))
+			take(around(c, st, s), 0)
 		}
 	}
-	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below
+	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below, of
 }
 
 // lineGap is the room between the lines of a step.
@@ -132,7 +140,7 @@ func signRow(c *block.Composer, st *job.Step, reason bool) (row layout.Block, si
 // around is the head of a step whose words run on below the boxes over the whole width.
 func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
 	width := c.Span - block.NumberWidth
-	text := c.Para(width, textRuns(c, st), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: s.boxes.H})
+	text := c.Para(width, textRuns(c, st, width-s.boxes.W-textGap), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: s.boxes.H})
 	text = text.Pad(0, 0, max(0, s.boxes.H-text.H), 0)
 	text = layout.Above(lineGap, append([]layout.Block{text}, underWords(c, st, width)...)...)
 	row := layout.Overlay(s.number, text.At(block.NumberWidth, 0), s.boxes.At(c.Span-s.boxes.W, 0))
@@ -143,12 +151,13 @@ func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
 // textLines are the lines of a step that say what to do, after what it comes and where it
 // may be moved, and what is gone after it.
 func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	lines := append(branchLines(c, st, width), c.Para(width, textRuns(c, st), layout.ParaOpts{Ref: st.At}))
+	lines := append(branchLines(c, st, width), c.Para(width, textRuns(c, st, width), layout.ParaOpts{Ref: st.At}))
 	return append(lines, underWords(c, st, width)...)
 }
 
-// textRuns are the words of a step, what is easily missed, and its small line.
-func textRuns(c *block.Composer, st *job.Step) []layout.Run {
+// textRuns are the words of a step, what is easily missed, its small line, and the readings
+// that are gone after it.
+func textRuns(c *block.Composer, st *job.Step, width layout.Mm) []layout.Run {
 	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
 	runs = append(runs, second(c, st)...)
 	if st.Missed != "" {
@@ -157,22 +166,21 @@ func textRuns(c *block.Composer, st *job.Step) []layout.Run {
 	if text := note(c, st); text != "" {
 		runs = append(runs, layout.T(layout.Sub, "   "+text))
 	}
+	if gone, takes := goneRun(c, st, width); takes {
+		runs = append(runs, layout.T(layout.Body, "  "), gone)
+	}
 	return runs
 }
 
-// underWords are the lines below the words of a step: the author's remark, the readings
-// that are gone after it, the loads that hang, the guards that a put-back row has not.
+// underWords are the lines below the words of a step: the author's remark, the loads that
+// hang, the guards that a put-back row has not.
 func underWords(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var lines []layout.Block
 	if st.Note != "" {
 		lines = append(lines, c.Para(width, remark(c, st), layout.ParaOpts{Ref: st.At}))
 	}
-	lines = append(lines, lastLines(c, st, width)...)
 	lines = append(lines, hangingLines(c, st, width)...)
-	for _, x := range st.Without {
-		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, without(c, st, x))}, layout.ParaOpts{Ref: x.At}))
-	}
-	return lines
+	return append(lines, without(c, st, width)...)
 }
 
 // runLines are the lines of some runs in one width.
@@ -209,7 +217,7 @@ func linesBelow(c *block.Composer, rs []run) []layout.Piece {
 			continue
 		}
 		full := layout.Above(lineGap, rows...)
-		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width)} {
+		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width), asWide(rows, width)} {
 			if one := layout.Above(lineGap, several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
 				full = one
 			}
@@ -227,6 +235,15 @@ func inPairs(r run, width layout.Mm) []layout.Block {
 		lines[i] = l.Fill(half, l.H, 0, 0)
 	}
 	return besideAndBelow(lines, width)
+}
+
+// asWide sets the lines from left to right, each as wide as what stands in it.
+func asWide(lines []layout.Block, width layout.Mm) []layout.Block {
+	out := slices.Clone(lines)
+	for i, l := range out {
+		out[i].W = block.InkRight(l)
+	}
+	return besideAndBelow(out, width)
 }
 
 // besideAndBelow sets lines in rows, those with boxes apart as boxes must be.

@@ -2,7 +2,6 @@ package step
 
 import (
 	"slices"
-	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -52,12 +51,12 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	rs := runs(c, st, room)
 	n := inRow(rs)
 	row := len(out)
-	head, below := stepRow(c, st, rs[:n], reason)
+	head, below, of := stepRow(c, st, rs[:n], reason)
 	out = append(out, layout.Piece{Block: head, Gap: headGap})
 	out = append(out, below...)
-	lines := map[int]bool{} // pieces that are lines, which may share a row
-	for i := row + 1; i < len(out); i++ {
-		lines[i] = true
+	lines := map[int]run{} // pieces that are lines, which may share a row
+	for i, r := range of {
+		lines[row+1+i] = r
 	}
 	lost, until := false, 0 // a box waits for the line that ends its chance, and where that is
 	held := map[int]bool{}  // pieces that stay with the next for that alone
@@ -76,13 +75,15 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 				pieces[i].MayPart = false
 				pieces[i].Block.Partings = nil // nor is one place of it left behind
 			}
-			lines[len(out)+i] = r.lines != nil || r.ticks
+			if r.lines != nil || r.ticks {
+				lines[len(out)+i] = r
+			}
 		}
 		out = append(out, pieces...)
 	}
 	empty := unticked(st)
 	if len(empty) > 0 {
-		lines[len(out)] = true
+		lines[len(out)] = run{}
 		out = append(out, layout.Piece{Block: emptyLine(c, empty), Gap: 1})
 	}
 	out = inOneRow(c, out, lines, held)
@@ -167,7 +168,7 @@ func emptyLine(c *block.Composer, list []job.Emptied) layout.Block {
 
 // cautionGap is the room above the first hazard note of a step; the others are strips of
 // the same frame.
-const cautionGap layout.Mm = 0.9
+const cautionGap layout.Mm = 0.6
 
 // headGap is the room above the head of a step, endGap that above the line that ends it.
 const headGap, endGap layout.Mm = 0.5, 0.4
@@ -175,29 +176,24 @@ const headGap, endGap layout.Mm = 0.5, 0.4
 // blockGap is the room above a block of a step, tickGap that above a row of boxes to tick.
 const blockGap, tickGap layout.Mm = 0.5, 1.2
 
-// boxRoom is the room that a block has above its first box to write in, and below its last,
-// in whatever way it is set on two pages; boxes to tick may stand closer.
-func boxRoom(b layout.Block) (above, below layout.Mm) {
-	above, below = b.H, b.H
-	for _, it := range b.Items() {
-		if strings.HasPrefix(it.Role, "box:") && it.Role != layout.RoleTick {
-			_, top, _, bottom := it.Bounds()
-			above, below = min(above, top), min(below, b.H-bottom)
-		}
+// nearer is how much wider the gap above a piece becomes where its boxes would be too near those
+// of the block above it.
+func nearer(above layout.Block, p layout.Piece) layout.Mm {
+	_, below := above.BoxRoom()
+	if under, _ := p.Block.BoxRoom(); below+p.Gap+under > 0.1 {
+		return max(0, layout.GapY-below-under-p.Gap)
 	}
-	for _, p := range b.Partings {
-		_, last := boxRoom(p.Lower)
-		below = min(below, last)
-	}
-	return above, below
+	return 0
 }
 
-// apart widens the gaps between pieces where their boxes are too near each other.
+// apart widens the gaps between pieces where their boxes are too near each other, and tells
+// how much of each is clear of boxes at its foot.
 func apart(ps []layout.Piece) {
-	for i := 1; i < len(ps); i++ {
-		_, below := boxRoom(ps[i-1].Block)
-		if above, _ := boxRoom(ps[i].Block); below+ps[i].Gap+above > 0.1 {
-			ps[i].Gap = max(ps[i].Gap, layout.GapY-below-above)
+	for i := range ps {
+		above, below := ps[i].Block.BoxRoom()
+		ps[i].Clear = below
+		if i > 0 && ps[i-1].Clear+ps[i].Gap+above > 0.1 {
+			ps[i].Gap = max(ps[i].Gap, layout.GapY-ps[i-1].Clear-above)
 		}
 	}
 }
@@ -205,32 +201,6 @@ func apart(ps []layout.Piece) {
 // closingGap is the room above the line that ends a step, at the least so much: the boxes of
 // the next step stand as far from the last of it as boxes do.
 func closingGap(last layout.Block, least layout.Mm) layout.Mm {
-	_, free := boxRoom(last)
+	_, free := last.BoxRoom()
 	return max(least, layout.GapY-layout.Inner-headGap-free)
-}
-
-// lowRow is up to how high lines of a step share a row.
-const lowRow layout.Mm = 12.5
-
-// inOneRow sets lines that leave enough of their row free, and the lines that follow them,
-// beside each other: boxes to tick, the free cell at the end of a table. Lines
-// that are held together for the sake of a reading above them may share a row as well.
-func inOneRow(c *block.Composer, ps []layout.Piece, lines, held map[int]bool) []layout.Piece {
-	var out []layout.Piece
-	for i, p := range ps {
-		if n := len(out) - 1; lines[i] && lines[i-1] && (!out[n].KeepNext || held[i-1]) && out[n].Block.H <= lowRow && p.Block.H <= lowRow {
-			above := out[n].Block
-			left := block.InkRight(above) + 2*layout.GapX
-			moved := left - block.NumberWidth
-			if moved > 0 && block.InkRight(p.Block)+moved <= c.Span {
-				high := max(above.H, p.Block.H)
-				out[n].Block = layout.Overlay(above.Pad((high-above.H)/2, 0, 0, 0), p.Block.Pad((high-p.Block.H)/2, 0, 0, moved))
-				out[n].Block.W, out[n].Block.H = c.Span, high
-				out[n].KeepNext = p.KeepNext
-				continue
-			}
-		}
-		out = append(out, p)
-	}
-	return out
 }

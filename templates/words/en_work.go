@@ -15,7 +15,7 @@ var englishStep = Step{
 	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h", HoursEach: "planned %s\u00a0h each", Photo: "photo no.", NotTaken: "not taken: which, because", CheckedBy: "checked by %s",
 	Undoes: "undoes %s, p.\u00a0%s", After: "after %s", AnyTimeBetween: "any time after %s, before %s", AnyTimeBefore: "any time before %s",
 	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new, from stores: %s; count the old against the new",
-	FitNewScrap: "new, from stores: %s; count the old against the new, then the old to SCRAP", OldPiece: "old %s",
+	FitNewOne: "new, from stores; count the old against the new", FitNewScrap: "new, from stores: %s; count the old against the new, then the old to SCRAP", OldPiece: "old %s",
 	PutBack: "Put back: %s.", SetAgain: "Measure again and write as left: %s.", LookUp: "Look up what was recorded: %s.", Close: "Close: %s.",
 	GoneAfterThis: "GONE IN THIS STEP, so written down before: %s", EmptyNow: "must be empty now:", EmptyHere: "must be empty now", EasilyMissed: "easily missed: %s", Place: "place",
 
