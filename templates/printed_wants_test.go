@@ -100,6 +100,9 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 	own(strings.TrimRight(st.OnHook, ". "), "what it hangs on")
 	own(st.Otherwise, "what is done otherwise")
 	own(st.StillOut, "what is done after the last try")
+	for _, a := range st.EachTry {
+		own(a.Words, "what a further try does")
+	}
 	for _, d := range st.After {
 		own(d.Reason, "why it comes after "+d.Step.No)
 	}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"matchmark/layout"
@@ -69,7 +70,7 @@ func stepItems(jb *job.Job, pack *templates.Pack) map[*job.Step][]layout.Item {
 // its dimension stands in the file, comes after that of the act before.
 func stepInOrder(t *testing.T, name string, st *job.Step, items []layout.Item) int {
 	looked, last, verb := 0, -1, job.Verb(-1)
-	fitted := map[*job.Container]int{}
+	fitted, away := map[*job.Container]int{}, map[*job.Part]int{}
 	for _, a := range st.Acts() {
 		at := actRef(a)
 		if at == st.At || shared(st, a, at) {
@@ -92,6 +93,15 @@ func stepInOrder(t *testing.T, name string, st *job.Step, items []layout.Item) i
 				t.Errorf("%s step %s: a container is ticked as empty above what comes out of it", name, st.No)
 			}
 			continue
+		}
+		if a.Verb == job.DoRemove && slices.ContainsFunc(st.TakeOut, func(m *job.Move) bool { return m.Part == a.Move.Part }) {
+			away[a.Move.Part] = first // goes on again for a reading, and is put away after it
+			continue
+		}
+		if a.Verb == job.DoTakeOut {
+			if from, known := away[a.Move.Part]; known && from < first {
+				t.Errorf("%s step %s: what %s goes into stands above its coming out", name, st.No, a.Move.Part.Called())
+			}
 		}
 		if a.Verb == job.DoFit && a.Move != nil && a.Move.From.Container != nil {
 			fitted[a.Move.From.Container] = first

@@ -80,7 +80,7 @@ var bevelWords = []struct{ sheet, text string }{
 	{"traveler", "0.20–0.35mm"}, {"traveler", "oldpartasfound±0.05mm"},
 	{"traveler", "with:preloadspringoff"}, {"traveler", "aslippeddecimal"}, {"reassembly", "maker'sletter31:0.02to0.06mmUSED"},
 	{"reassembly", "oneturnoftheInputnut(M65x2)movesit2.000mm"},
-	{"reassembly", "AGAINuntil:backlashandcontactinlimits?(3triesatmost)"}, {"reassembly", "cartridgeout"},
+	{"reassembly", "AGAINuntil:backlashandcontactinlimits?(3triesatmost)"}, {"reassembly", "cartridgeout"}, {"reassembly", "J3L75N·m"},
 	{"reassembly", "WITNESSW4Contactpatternondriveandcoastflank"},
 	{"traveler", "driveflank"}, {"traveler", "coastflank"},
 	// What stays together, which way round, in which order.

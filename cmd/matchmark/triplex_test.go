@@ -201,7 +201,7 @@ var triplexWords = []struct{ sheet, text string }{
 	{"gather", "nitrogenbottlefor2.1,R7.3"},
 	{"reassembly", "40N·m85N·mturn30°"}, {"reassembly", "new,fromstores:Rodbolt"},
 	{"reassembly", "oldornew,all6alike,asdecidedforS2"},
-	{"traveler", "C1/1/SUC1Valvecover"}, {"reassembly", "C1/3/DIS1Seat"}, {"reassembly", "K1/2Packingoftheplungerintheorder"}, {"reassembly", "D31Glandnutturned"}, {"reassembly", "isapinorabushrenewed,orabushtootight?"},
+	{"traveler", "C11SUC1Valvecover"}, {"reassembly", "C13DIS1Seat"}, {"reassembly", "K12Packingoftheplungerintheorderfromthewaterendoutward"}, {"reassembly", "D31Glandnutturned"}, {"reassembly", "isapinorabushrenewed,orabushtootight?"},
 	{"reassembly", "leavesof0.05,0.10,0.20,0.50mm"}, {"reassembly", "AGAIN"},
 	{"reassembly", "oilscoopfacestheletterbesidetheguide,LorR"}, {"reassembly", "oneflatoftheSlidestop(M12)movesit0.29mm"},
 }

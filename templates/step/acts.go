@@ -34,7 +34,8 @@ type run struct {
 // The box for readings that were not taken may stand elsewhere.
 func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	var out []run
-	order, at := st.VerbOrder(), 0
+	order, away := putAway(st)
+	at := 0
 	again := againAt(st, order)
 	noted := noted(c, st)
 	note := func(now bool) {
@@ -52,7 +53,7 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 		if i == again {
 			out = append(out, run{at: at, blocks: []layout.Block{loopBlock(c, st)}})
 		}
-		note(!back && (v == job.DoRemove || (v == job.DoMark && len(st.Marks) > 0) || (v == job.DoStack && len(st.Stacks) > 0)))
+		note(!back && (v == job.DoRemove || (v == job.DoFitForNow && away) || (v == job.DoMark && len(st.Marks) > 0) || (v == job.DoStack && len(st.Stacks) > 0)))
 		if v == job.DoTighten {
 			orders, all := jointOrders(c, st)
 			if len(orders) > 0 {
@@ -77,6 +78,23 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 		out = append(out, run{at: at, blocks: []layout.Block{loopBlock(c, st)}})
 	}
 	return out
+}
+
+// putAway is the order of a step in print, and whether it differs from that of its verbs:
+// where all that comes off goes on again for a reading, as a cap for the strip below it, what
+// it goes into stands below its coming out, for it is not put away before.
+func putAway(st *job.Step) ([]job.Verb, bool) {
+	order := st.VerbOrder()
+	off, out := slices.Index(order, job.DoRemove), slices.Index(order, job.DoTakeOut)
+	if len(st.Remove) == 0 || len(st.TakeOut) == 0 || out < off {
+		return order, false
+	}
+	for _, m := range st.Remove {
+		if !slices.ContainsFunc(st.ForNow, func(x *job.Move) bool { return x.Part == m.Part }) {
+			return order, false
+		}
+	}
+	return slices.Insert(slices.Delete(order, off, off+1), out, job.DoRemove), true
 }
 
 // againAt is the place, in the order of a step, of the boxes that ask whether it is done

@@ -54,7 +54,8 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 		// A page may well begin with the row of a place.
 		out[i+1].Group = max(out[i+1].Group, out[i].Group)
 	}
-	return append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(steps[0].At), Gap: 1, Closes: true, Group: len(steps) - 1})
+	gap := closingGap(out[len(out)-1].Block, 1)
+	return append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(steps[0].At), Gap: gap, Closes: true, Group: len(steps) - 1})
 }
 
 // NumberOfAll is the number that stands for like steps together, as 3.1–3.4.

@@ -100,9 +100,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 		out[i].KeepNext = out[i].KeepNext || i == row || last
 	}
 	apart(out[row:])
-	const under = endGap + layout.Inner + headGap // from the end of a step to the next
-	_, free := out[len(out)-1].Block.BoxRoom()
-	gap := max(endGap, endGap+layout.GapY-under-free)
+	gap := closingGap(out[len(out)-1].Block, endGap)
 	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: gap, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
@@ -198,4 +196,11 @@ func apart(ps []layout.Piece) {
 			ps[i].Gap = max(ps[i].Gap, layout.GapY-ps[i-1].Clear-above)
 		}
 	}
+}
+
+// closingGap is the room above the line that ends a step, at the least so much: the boxes of
+// the next step stand as far from the last of it as boxes do.
+func closingGap(last layout.Block, least layout.Mm) layout.Mm {
+	_, free := last.BoxRoom()
+	return max(least, layout.GapY-layout.Inner-headGap-free)
 }
