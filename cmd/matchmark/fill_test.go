@@ -11,45 +11,42 @@ import (
 
 // mostPages bounds the pages of each starter, on A4 and on Letter.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {50, 52},
+	"bevel-gearbox.yaml": {49, 52},
 	"exhaust-fan.yaml":   {20, 22},
-	"storm-pump.yaml":    {62, 66},
-	"triplex-pump.yaml":  {52, 56},
+	"storm-pump.yaml":    {60, 65},
+	"triplex-pump.yaml":  {50, 55},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {20.4, 21.3},
-	"exhaust-fan.yaml":   {8.1, 8.5},
-	"storm-pump.yaml":    {25.6, 26.9},
-	"triplex-pump.yaml":  {16.8, 18.0},
+	"bevel-gearbox.yaml": {19.7, 20.8},
+	"exhaust-fan.yaml":   {7.7, 8.2},
+	"storm-pump.yaml":    {24.7, 25.9},
+	"triplex-pump.yaml":  {16.4, 17.3},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {26, 26},
-	"exhaust-fan.yaml":   {11, 11},
-	"storm-pump.yaml":    {31, 33},
-	"triplex-pump.yaml":  {30, 33},
+	"bevel-gearbox.yaml": {25, 27},
+	"exhaust-fan.yaml":   {10, 11},
+	"storm-pump.yaml":    {30, 32},
+	"triplex-pump.yaml":  {28, 33},
 }
 
 // mostParted bounds how many pages of work begin in the middle of a step. Steps higher than
-// a page make some of them however many pages are taken: 6 and 7 in the bevel gearbox, none in
-// the fan, 7 in the storm pump, 7 and 8 in the triplex pump were left when costGroup and
-// costBlock of layout/flow.go were a hundred times as high. One each of the gearbox was paid
-// for the gap read below the last round, the pinion read before its cartridge is loose and
-// the cautions where the shaft is turned by hand; three of the storm pump on Letter for a
-// page less.
+// a page make some of them however many pages are taken: 4 and 5 in the bevel gearbox, none in
+// the fan, 4 in the storm pump, 5 and 6 in the triplex pump were left when costGroup and
+// costBlock of layout/flow.go were a hundred times as high, for 1 to 3 pages more a pack.
 var mostParted = map[string][2]int{
-	"bevel-gearbox.yaml": {10, 11},
-	"exhaust-fan.yaml":   {1, 1},
-	"storm-pump.yaml":    {8, 12},
-	"triplex-pump.yaml":  {12, 10},
+	"bevel-gearbox.yaml": {8, 8},
+	"exhaust-fan.yaml":   {0, 0},
+	"storm-pump.yaml":    {8, 7},
+	"triplex-pump.yaml":  {7, 8},
 }
 
 // leastFull is how full the pages of work are at the least, in per cent.
-const leastFull = 84
+const leastFull = 82
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held
