@@ -7,12 +7,12 @@ import "strings"
 // boxes has its whole height.
 func (b Block) BoxRoom() (above, below Mm) {
 	above, below = b.H, b.H
-	for _, it := range b.Items() {
+	b.Each(func(it Item) {
 		if strings.HasPrefix(it.Role, "box:") && it.Role != RoleTick {
 			_, top, _, bottom := it.Bounds()
 			above, below = min(above, top), min(below, b.H-bottom)
 		}
-	}
+	})
 	for _, p := range b.Partings {
 		_, last := p.Lower.BoxRoom()
 		below = min(below, last)

@@ -1,6 +1,9 @@
 package layout
 
-import "slices"
+import (
+	"slices"
+	"sync"
+)
 
 // A block is joined with others, padded and framed many times before it lies on a page, and
 // most blocks never do: of the ways to set a thing all but one are thrown away. So a block
@@ -101,6 +104,23 @@ func (b Block) Settled() Block {
 	}
 	return b
 }
+
+// Each calls see with each of Items, of which none is kept.
+func (b Block) Each(see func(Item)) {
+	if b.ink.none() {
+		return
+	}
+	room := looked.Get().(*[]Item)
+	*room = b.ink.appendTo((*room)[:0])
+	for _, it := range *room {
+		see(it)
+	}
+	clear(*room)
+	looked.Put(room)
+}
+
+// looked is room for items that are only looked at.
+var looked = sync.Pool{New: func() any { return new([]Item) }}
 
 // Items are all items of the block, the lowest first, placed from its top left corner.
 func (b Block) Items() []Item {

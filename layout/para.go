@@ -67,6 +67,13 @@ func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
 // para sets runs; their items are left out where only the size is asked for.
 func (s *Setter) para(width Mm, runs []Run, o ParaOpts, draw bool) Block {
 	b, out := s.cutAll(runs, o)
+	b.fill(&out, width, o, draw)
+	s.frags = b.frags[:0]
+	return out
+}
+
+// fill sets all lines into the block.
+func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 	first := true
 	for i := 0; i < len(b.frags); first = false {
 		var hang Mm
@@ -81,12 +88,10 @@ func (s *Setter) para(width Mm, runs []Run, o ParaOpts, draw bool) Block {
 		if over > slack {
 			out.Misfits = append(out.Misfits, b.tooWide(l, over, o))
 		}
-		b.emit(&out, l, room, hang, o, draw)
+		b.emit(out, l, room, hang, o, draw)
 		i = l.to
 	}
 	out.W = width
-	s.frags = b.frags[:0]
-	return out
 }
 
 // Line sets runs in one line; what does not go into the width is a misfit. A

@@ -23,6 +23,9 @@ func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts, draw 
 			x += free
 		}
 	}
+	if draw && out.ink.items == nil {
+		out.ink.items = make([]Item, 0, len(b.runs)) // for most paragraphs
+	}
 	y := out.H + base
 	if out.Base == 0 {
 		out.Base = y

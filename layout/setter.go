@@ -32,6 +32,7 @@ type Setter struct {
 	cutting []fragment
 	kept    memory[setKey, Block]
 	cuts    memory[cutKey, cutRun]
+	widths  memory[cutKey, Mm]
 	// Boxes of a dimension are the same in all ways to set it.
 	values memory[Number, Block]
 	boxes  memory[boxKey, Block]
@@ -51,9 +52,6 @@ func (s *Setter) Pen() Pen { return s.pen }
 
 // Width is the advance of a text in a style, as Line sets it.
 func (s *Setter) Width(st Style, text string) Mm {
-	r := Run{Text: text, Style: st}
-	if b, known := s.kept.known(keyOf(r, "", ParaOpts{}, true, 0)); known {
-		return b.W
-	}
-	return s.Line(0, []Run{r}, ParaOpts{}).W
+	key := cutKey{text, bits(st.Size), bits(st.Lead), howOf(st, Plain, Left, true)}
+	return s.widths.keep(key, func() Mm { return s.Line(0, []Run{{Text: text, Style: st}}, ParaOpts{}).W })
 }

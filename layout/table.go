@@ -125,7 +125,7 @@ func (t Table) row(r Row, of rowOf) Block {
 // rules are the rules of one row, as one path.
 func (t Table) rules(h Mm) Item {
 	w := t.Width()
-	p := Path{Weight: Rule}
+	p := Path{Weight: Rule, Ops: make([]Op, 0, 4+2*len(t.Columns)+2)}
 	stroke := func(x0, y0, x1, y1 Mm) {
 		p.Ops = append(p.Ops, Op{Verb: MoveTo, P: Point{x0, y0}}, Op{Verb: LineTo, P: Point{x1, y1}})
 	}

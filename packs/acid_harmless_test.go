@@ -24,6 +24,12 @@ var harmless = map[string]string{
 	"take dimensions.*.on-the":       "the kind of the size says it as well; the key only prints it",
 	"take dimensions.*.reuse":        "the limit for new parts holds for old ones then, which is stricter",
 
+	"take dimensions.*.found-out": "over, under and out stand as found as well then",
+	"take big.*.keep":             "of one kind of big part alone; the tag has no line for it then",
+	"take big.*.support":          "of one kind of big part alone; the tag has no line for it then",
+	"take permits.work.note":      "a remark in the table of permits",
+	"take steps.steps.hand-back":  "the table of permits has a box for it in the row of each",
+
 	"take lay-down.*.floor": "a remark for the rigger; nothing is worked out from it",
 	"take sets.*.why":       "the set is kept together all the same",
 

@@ -79,6 +79,9 @@ func TestVerbsStandWhereTheyCan(t *testing.T) {
 		{"count-all: yes", [5][]string{{"counted-in-vain"}, {"counted-in-vain"}, {"no-last-count"}, nil, {"counted-in-vain"}}},
 		{"tool-count: yes", [5][]string{nil, nil, nil, nil, {"counted-in-vain"}}},
 		{"permit: [work]", [5][]string{{"permit-early"}, nil, {"permit-late"}, {"permit-late"}, {"permit-late"}}},
+		{"seen: [nobody inside]", [5][]string{{"hands-in"}, nil, nil, nil, {"hands-in"}}},
+		{"seen: [shaft turns by hand]", [5][]string{{"hands-in"}, nil, nil, nil, {"hands-in"}}},
+		{"seen: [discharge valve open]", [5][]string{nil, nil, nil, nil, nil}},
 		{"unlock-for-now: [motor], lock-again: [motor]", [5][]string{nil, nil, nil, nil, nil}},
 	}
 	rapid.Check(t, func(t *rapid.T) {
@@ -101,6 +104,29 @@ func TestVerbsStandWhereTheyCan(t *testing.T) {
 		got := toldOf(text, "hands-in", "seen-too-late", "counted-in-vain", "no-last-count", "permit-early", "permit-late")
 		if !slices.Equal(got, v.want[slot]) {
 			t.Fatalf("slot %d, reverse %t: told %v, want %v\n%s", slot, reverse, got, v.want[slot], text)
+		}
+	})
+}
+
+// TestSeenBeforeTheUnlock: in one step, with one isolation that drives and one that does not,
+// what is looked at inside is told of below either, and a shaft that is turned by hand below
+// the drive alone; above unlock: neither is.
+func TestSeenBeforeTheUnlock(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		above := rapid.Bool().Draw(t, "above unlock:")
+		of := rapid.SampledFrom([]string{"motor", "suction"}).Draw(t, "unlocked")
+		seen := rapid.SampledFrom([]string{"casing clean and empty", "rotor turns by hand and touches nowhere", "vent shut, oil drain plugs in"}).Draw(t, "seen")
+		verbs := "unlock: [" + of + "], seen: [\"" + seen + "\"]"
+		if above {
+			verbs = "seen: [\"" + seen + "\"], unlock: [" + of + "]"
+		}
+		other := map[string]string{"motor": "suction", "suction": "motor"}[of]
+		text := strings.Replace(standHead, "isolations: {", "isolations: {suction: {point: Valve SV-2, energy: water 2 bar, state: shut, proved: drained}, ", 1) +
+			"steps:\n  - {step: safe, do: Make it safe., lock: [motor, suction]}\n  - {step: back, do: Give it back., " + verbs + "}\n  - {step: run, do: Give it back., unlock: [" + other + "]}\n"
+		want := !above && (seen[0] == 'c' || seen[0] == 'r' && of == "motor")
+		if got := toldOf(text, "hands-in"); len(got) > 0 != want {
+			t.Fatalf("told %v, want %t\n%s", got, want, text)
 		}
 	})
 }

@@ -1,6 +1,8 @@
 package templates
 
 import (
+	"slices"
+
 	"matchmark/layout"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
@@ -20,7 +22,7 @@ func (c *composer) fireWatch(notes []*job.Caution) []layout.Piece {
 		g := c.Grid(block.Col(w.Cautions.FireWatch, 0), block.Col(w.Cautions.FlameOut, 34), block.Col(until, 44), block.Col(w.Cautions.WatchedBy, 50))
 		var rows []layout.Row
 		for _, st := range n.Steps {
-			if watchedOnHeatSheet(st) {
+			if watchedOnHeatSheet(st) || watchedLater(st, n.Steps) {
 				continue
 			}
 			rows = append(rows, g.Row(n.At, g.Text(0, layout.Body, c.StepRef(st), st.At)))
@@ -42,4 +44,13 @@ func watchedOnHeatSheet(st *job.Step) bool {
 		}
 	}
 	return false
+}
+
+// watchedLater reports whether a step only makes ready for a hot pull by flame: both ask for
+// the same permit, and the watch is kept after the pull.
+func watchedLater(st *job.Step, steps []*job.Step) bool {
+	return !st.HeatsWith(heat.Torch) && slices.ContainsFunc(steps, func(later *job.Step) bool {
+		return later.Index > st.Index && watchedOnHeatSheet(later) &&
+			slices.ContainsFunc(later.Permits, func(p *job.Permit) bool { return slices.Contains(st.Permits, p) })
+	})
 }

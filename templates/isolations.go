@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"math"
 	"strconv"
 
 	"matchmark/layout"
@@ -45,7 +46,12 @@ func isolations(c *composer) []layout.Piece {
 			rows = append(rows, row)
 		}
 	}
-	return c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(blanks(len(rows), 6, 1, spareRows))...))
+	out := c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(blanks(len(rows), 6, 1, spareRows))...))
+	over := c.Grid(block.Col(w.Handover.Shift, 25), block.Col(w.Isolations.TakenOver, 0), block.Col(w.Isolations.HandsOver, 36), block.Col(w.Isolations.TakesOver, 36), block.Col(w.Isolations.Renewed, 44))
+	if n := changes(c.Job); n > 0 {
+		out = append(out, over.Under(over.Blank(n))...)
+	}
+	return out
 }
 
 // periods are the times that an isolation is locked, one where no step locks it.
@@ -73,6 +79,19 @@ func (c *composer) lockTimes(p job.LockPeriod) (on, off string) {
 		off = sentence.With(c.StepRef(p.Unlocked))
 	}
 	return on, off
+}
+
+// mostChanges is how many rows there are for taking over the locks, at the most: a long job
+// goes on in the empty rows above them, or copies the page.
+const mostChanges = 2
+
+// changes is how often the locks go to the next shift and a permit of the day is renewed, as
+// planned in shifts of twelve hours; none for a job within one, or where nobody has said how
+// long it takes: the log of handing over has room for it.
+func changes(j *job.Job) int {
+	const shift = 12
+	h, _ := j.Hours.Rat().Float64()
+	return max(0, min(int(math.Ceil(h/shift))-1, mostChanges))
 }
 
 // spareRows is how many empty rows the list has for what is found on the day, at the most.

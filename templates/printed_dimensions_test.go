@@ -67,21 +67,28 @@ func (w *wants) tableRow(st *job.Step, text *stepText) {
 }
 
 // texts are the words of a dimension that its author may write by place.
-func texts(d *job.Dim) []string {
-	return []string{d.What, d.State.With, d.State.Pushed, d.State.Load, d.State.Plane, d.Over, d.Under, d.Out, d.Source}
+func texts(d *job.Dim, back bool) []string {
+	acts := []string{d.Over, d.Under, d.Out}
+	if !back && d.FoundOut != "" {
+		acts = []string{d.FoundOut}
+	}
+	return append(acts, d.What, d.State.With, d.State.Pushed, d.State.Load, d.State.Plane, d.Source)
 }
+
+// said are all those words.
+func said(d *job.Dim) []string { return append(texts(d, true), d.FoundOut) }
 
 // told asks for the words and numbers of a dimension in its block.
 func (w *wants) told(d *job.Dim, where, block string, back bool) {
 	own := func(what, why string) { w.add(where, block, what, why) }
-	for _, x := range texts(d) {
+	for _, x := range texts(d, back) {
 		if (x == d.Over || x == d.Under || x == d.Out || x == d.Source) && d.Left == nil && !d.WatchedOnly() {
 			continue // nothing is judged
 		}
 		own(x, "said of "+d.Mark)
 	}
 	for _, x := range d.Merged {
-		for _, t := range texts(x) {
+		for _, t := range texts(x, back) {
 			own(t, "said of "+x.Mark)
 		}
 	}
@@ -175,9 +182,9 @@ func numbers(l *reading.Limit) []string {
 
 // others sees that a block does not say what is true of another place only.
 func (w *wants) others(d, x *job.Dim, where, block string) {
-	mine := strings.Join(append(texts(d), d.Note), "\n")
-	other := texts(x)
-	for i, t := range texts(d) {
+	mine := strings.Join(append(said(d), d.Note), "\n")
+	other := said(x)
+	for i, t := range said(d) {
 		if other[i] != t && other[i] != "" && len(other[i]) > 4 && !strings.Contains(squeeze(mine), squeeze(other[i])) {
 			w.never(where, block, other[i], "said of "+x.Mark)
 		}

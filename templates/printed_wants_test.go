@@ -104,6 +104,9 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 		own(d.Reason, "why it comes after "+d.Step.No)
 	}
 	for _, x := range st.Without {
+		if x.Guard == job.GuardCaution && len(st.Spares()) == 0 {
+			continue // all of them stand there
+		}
 		own(x.Reason, "why a guard is left out")
 	}
 	w.moves(jb, st, own)

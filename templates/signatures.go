@@ -54,7 +54,14 @@ func (c *composer) roles() []role {
 			continue
 		}
 		for _, name := range liftsheet.Roles(w, l) {
-			add(name, nil)
+			post := job.PostOf(name)
+			if !post.Told {
+				add(w.Signatures.EachSigns.With(name), nil)
+				continue
+			}
+			for _, one := range post.Each() {
+				add(one, nil)
+			}
 		}
 	}
 	if slices.ContainsFunc(c.Job.Cautions, func(n *job.Caution) bool { return n.Key == job.HotWork && len(n.Steps) > 0 }) {

@@ -139,7 +139,8 @@ func TestTheMovesOfTheExamplePutTheShaftInLine(t *testing.T) {
 }
 
 // TestAnAlignmentHasItsBoxes counts the boxes of the alignment sheet: four of each dial
-// and one of each line for each set, those as found dashed because they are copied.
+// and one of each line for each set. Those as found are dashed because they are copied; they
+// have boxes only where they need no table for themselves.
 func TestAnAlignmentHasItsBoxes(t *testing.T) {
 	longTest(t)
 	t.Parallel()
@@ -155,13 +156,17 @@ func TestAnAlignmentHasItsBoxes(t *testing.T) {
 				}
 			}
 		}
-		sets := a.Tries + 1
+		const across = 3
+		sets, found := a.Tries, 0
+		if (a.Tries+1)%across != 1 {
+			sets, found = a.Tries+1, 4*len(a.Setup.Dials())
+		}
 		soft := 4 * len(a.Setup.Feet)
 		if want := sets*(4*len(a.Setup.Dials())+len(a.Ladder)) + soft; values != want {
 			t.Errorf("%d boxes for values, want %d", values, want)
 		}
-		if want := 4 * len(a.Setup.Dials()); dashed != want {
-			t.Errorf("%d boxes are copied, want %d", dashed, want)
+		if dashed != found {
+			t.Errorf("%d boxes are copied, want %d", dashed, found)
 		}
 	})
 }

@@ -12,7 +12,7 @@ import (
 // arrows are the imports of our own that each package may have: the house of
 // DEVELOPERS.md. A package that is not listed may have none.
 var arrows = map[string][]string{
-	"cmd/matchmark": {"packs", "packs/job", "packs/bom", "packs/codes", "packs/def", "packs/filled", "packs/keep", "packs/outage", "packs/revise", "packs/stock", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
+	"cmd/matchmark": {"packs", "packs/job", "packs/bom", "packs/codes", "packs/def", "packs/filled", "packs/keep", "packs/nearest", "packs/outage", "packs/revise", "packs/stock", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
 
 	"packs/outage": {"packs/job", "packs/source", "packs/units"},
 
@@ -34,7 +34,7 @@ var arrows = map[string][]string{
 	"packs/expand":    {"packs/names", "packs/stock", "packs/lifting", "packs/heating", "packs/hazard", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
 	"packs/lifting":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/lift"},
 	"packs/heating":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/heat"},
-	"packs/proofread": {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading"},
+	"packs/proofread": {"packs/nearest", "packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading"},
 	"packs/plan":      {"packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim", "packs/joint", "packs/align"},
 	"packs/choose":    {"packs/def", "packs/job", "packs/source"},
 	"packs/putback":   {"packs/job", "packs/source"},
@@ -47,14 +47,16 @@ var arrows = map[string][]string{
 	"packs/filled":    {"packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim", "packs/align"},
 	"packs/job":       {"packs/source", "packs/stock", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
 	"packs/bom":       {"packs/source", "packs/starters", "packs/units"},
-	"packs/reading":   {"packs/units"},
-	"packs/def":       {"packs/source", "packs/units", "packs/reading"},
-	"packs/lift":      {"packs/units"},
+	"packs/reading":   {"packs/nearest", "packs/units"},
+	"packs/def":       {"packs/nearest", "packs/source", "packs/units", "packs/reading"},
+	"packs/source":    {"packs/nearest"},
+	"packs/units":     {"packs/nearest"},
+	"packs/lift":      {"packs/refused", "packs/units"},
 	"packs/shim":      {"packs/units"},
 	"packs/fit":       {"packs/units"},
 	"packs/heat":      {"packs/fit", "packs/units"},
-	"packs/joint":     {"packs/thread", "packs/units"},
-	"packs/align":     {"packs/units"},
+	"packs/joint":     {"packs/refused", "packs/thread", "packs/units"},
+	"packs/align":     {"packs/refused", "packs/units"},
 	"layout/draw":     {"layout"},
 	"layout/sign":     {"layout", "layout/draw"},
 	"layout/svg":      {"layout"},

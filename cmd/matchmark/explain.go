@@ -7,7 +7,7 @@ import (
 
 	"matchmark/packs/codes"
 	"matchmark/packs/def"
-	"matchmark/packs/source"
+	"matchmark/packs/nearest"
 )
 
 const explainUsage = `usage: matchmark explain WORD...
@@ -59,7 +59,7 @@ func nearHint(word string) string {
 	if near := def.NearestWord(word); near != "" {
 		return "hint: did you mean " + near + "?\n"
 	}
-	if near := source.Nearest(word, codes.Names()); near != "" {
+	if near := nearest.Word(word, codes.Names()); near != "" {
 		return "hint: did you mean " + near + "?\n"
 	}
 	return "hint: matchmark explain KEY, CODE or the letter of a mark\n"

@@ -15,9 +15,9 @@ type amount struct {
 type side int
 
 const (
-	atLeast side = iota // loads, shares used, tilts, heights needed
-	atMost              // ratings, what is left, angles of legs
-	nearest             // places and lengths that are made
+	atLeast    side = iota // loads, shares used, tilts, heights needed
+	atMost                 // ratings, what is left, angles of legs
+	eitherSide             // places and lengths that are made
 )
 
 // An exact is one figure of a lift or a heat as it was worked out, in the unit in which it is

@@ -71,7 +71,7 @@ func checkHeatFigures(t interface{ Errorf(string, ...any) }, where string, all [
 		}
 	}
 	for _, a := range heatAmounts(own) {
-		known[a.unit] = append(known[a.unit], exact{"as written", a.value, nearest})
+		known[a.unit] = append(known[a.unit], exact{"as written", a.value, eitherSide})
 	}
 	n := 0
 	for _, a := range heatAmounts(heatConstants.ReplaceAllString(sheet, "")) {

@@ -26,7 +26,7 @@ func TestAnyKeyOfAHeatLeftOut(t *testing.T) {
 	t.Parallel()
 	without := 0
 	for _, x := range eachKeyLeftOut(t, 70, ownWith(t, 6, "heats"), "heats") {
-		without += checkHeatHole(t, x.where, x.text)
+		without += checkHeatHole(t, x.where, x.text())
 	}
 	if without < 30 {
 		t.Errorf("only %d heats had no figures", without)

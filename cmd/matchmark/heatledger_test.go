@@ -45,9 +45,9 @@ func heatExacts(h *job.Heat) map[string][]exact {
 		if h.Fahrenheit {
 			c = heat.InFahrenheit
 		}
-		b.book("crayon", nearest, h.Limit.Crayon(c))
+		b.book("crayon", eitherSide, h.Limit.Crayon(c))
 	}
-	b.book("cool enough to touch", nearest, heat.Celsius(40))
+	b.book("cool enough to touch", eitherSide, heat.Celsius(40))
 	for _, c := range heat.TemperColours() {
 		b.book("colour", atMost, c.From)
 	}
@@ -68,7 +68,7 @@ func heatExacts(h *job.Heat) map[string][]exact {
 
 func (b heatLedger) terms(w heat.Working) {
 	for _, x := range w.Terms {
-		to := map[units.Rounding]side{units.Up: atLeast, units.Down: atMost, units.Nearest: nearest}[x.Toward]
+		to := map[units.Rounding]side{units.Up: atLeast, units.Down: atMost, units.Nearest: eitherSide}[x.Toward]
 		b.add("working "+x.Symbol, x.Unit, float64(x.Value), to)
 	}
 }
@@ -153,7 +153,7 @@ func (b heatLedger) walk(path, owner, name string, v reflect.Value) {
 	case reflect.Float64:
 		s, ok := heatSides[owner+"."+name]
 		if !ok {
-			s = nearest
+			s = eitherSide
 		}
 		b.book(path, s, v.Interface())
 	}

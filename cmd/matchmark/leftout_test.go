@@ -4,28 +4,51 @@ import (
 	"cmp"
 	"fmt"
 	"maps"
+	"matchmark/packs/def"
 	"os"
 	"path/filepath"
 	"regexp"
 	"slices"
+	"strings"
+	"sync"
 	"testing"
 
 	"gopkg.in/yaml.v3"
 )
 
 // A leftOut is a definition with one key, or one entry of a list, left out.
-type leftOut struct{ path, text, where string }
+type leftOut struct {
+	path, where string
+	text        func() string
+}
+
+// A spoil is what is done to a key.
+type spoil int
+
+const (
+	gone    spoil = iota // the key or entry is left out
+	emptied              // the key stands there with nothing behind it
+)
+
+var spoilWords = [...]string{gone: "without", emptied: "with nothing behind"}
 
 // shortEnough is how long a definition is at most, in bytes, of which many keys are left
 // out in turn: about six kilobytes are set on paper in a twentieth of a second, a starter
 // in half of one.
 const shortEnough = 7000
 
-// eachKeyLeftOut gives definitions without one of the named keys of the file or of what
-// stands below them: every kind of key once, in one of the short files that have it, the
-// files in turn; a kind that is in none of these in the shortest that has it. There must be
-// as many kinds as least says. With ACID_FULL=1 it is every key of every file.
+// eachKeyLeftOut gives definitions without one of the named keys of the file (of all, if
+// none is named) or of what stands below them: every kind of key once, in one of the short
+// files that have it, the files in turn; a kind that is in none of these in the shortest
+// that has it. There must be as many kinds as least says. With ACID_FULL=1 it is every key
+// of every file.
 func eachKeyLeftOut(t *testing.T, least int, files []string, keys ...string) []leftOut {
+	t.Helper()
+	return eachKey(t, gone, least, files, keys...)
+}
+
+// eachKey is eachKeyLeftOut with what is done to the key.
+func eachKey(t *testing.T, how spoil, least int, files []string, keys ...string) []leftOut {
 	t.Helper()
 	inKind := map[string][][]leftOut{} // by kind, those of each file, the shortest file first
 	var all []leftOut
@@ -40,8 +63,8 @@ func eachKeyLeftOut(t *testing.T, least int, files []string, keys ...string) []l
 	slices.SortFunc(files, func(a, b string) int { return cmp.Compare(len(texts[a]), len(texts[b])) })
 	for _, f := range files {
 		of := map[string][]leftOut{}
-		for _, x := range leavesOut(t, texts[f], keys...) {
-			x.where = filepath.Base(f) + " without " + x.path
+		for _, x := range leavesOut(t, how, texts[f], keys...) {
+			x.where = filepath.Base(f) + " " + spoilWords[how] + " " + x.path
 			all = append(all, x)
 			of[kindOfKey(x.path)] = append(of[kindOfKey(x.path)], x)
 		}
@@ -71,31 +94,55 @@ var (
 	listEntry     = regexp.MustCompile(`/[0-9]+(/|$)`)
 )
 
+// keyWords are all keys of the language.
+var keyWords = sync.OnceValue(func() map[string]bool {
+	out := map[string]bool{}
+	for _, w := range def.Words() {
+		out[w] = true
+	}
+	return out
+})
+
 // kindOfKey is the path of a key without the names that the author gives and the numbers
 // of the entries of lists.
 func kindOfKey(path string) string {
 	path = listEntry.ReplaceAllString(path, "[]$1")
-	return namedByAuthor.ReplaceAllString(path, "$1$2/*")
+	path = namedByAuthor.ReplaceAllString(path, "$1$2/*")
+	parts := strings.Split(path, "/")
+	for i, part := range parts {
+		if !keyWords()[strings.TrimSuffix(part, "[]")] {
+			parts[i] = "*"
+		}
+	}
+	return strings.Join(parts, "/")
 }
 
-// leavesOut gives a definition without each of the named keys of the file and of all that
-// stands below them.
-func leavesOut(t *testing.T, data []byte, of ...string) []leftOut {
+// leavesOut gives a definition without, or with nothing behind, each of the named keys of
+// the file and of all that stands below them.
+func leavesOut(t *testing.T, how spoil, data []byte, of ...string) []leftOut {
 	t.Helper()
 	var root yaml.Node
 	if err := yaml.Unmarshal(data, &root); err != nil {
 		t.Fatal(err)
 	}
 	var out []leftOut
-	emit := func(path string, n *yaml.Node, from, to int) {
+	spoiled := func(n *yaml.Node, from, to int) string {
 		all := n.Content
-		n.Content = slices.Concat(all[:from], all[to:])
+		defer func() { n.Content = all }()
+		switch how {
+		case gone:
+			n.Content = slices.Concat(all[:from], all[to:])
+		case emptied:
+			n.Content = slices.Concat(all[:to-1], []*yaml.Node{{Kind: yaml.ScalarNode, Tag: "!!null"}}, all[to:])
+		}
 		text, err := yaml.Marshal(&root)
 		if err != nil {
 			t.Fatal(err)
 		}
-		n.Content = all
-		out = append(out, leftOut{path: path, text: string(text)})
+		return string(text)
+	}
+	emit := func(path string, n *yaml.Node, from, to int) {
+		out = append(out, leftOut{path: path, text: func() string { return spoiled(n, from, to) }})
 	}
 	var walk func(path string, n *yaml.Node)
 	walk = func(path string, n *yaml.Node) {
@@ -116,7 +163,7 @@ func leavesOut(t *testing.T, data []byte, of ...string) []leftOut {
 	}
 	doc := root.Content[0]
 	for i := 0; i < len(doc.Content); i += 2 {
-		if key := doc.Content[i].Value; slices.Contains(of, key) {
+		if key := doc.Content[i].Value; len(of) == 0 || slices.Contains(of, key) {
 			walk(key, doc.Content[i+1])
 		}
 	}

@@ -23,7 +23,7 @@ import (
 var sides = map[string]side{
 	"Rated": atMost, "Allowed": atMost, "MayCarry": atMost, "Team": atMost, "Ends": atMost, "TopLugs": atMost, "MayPress": atMost, "MovingBlock": atMost,
 	"UpperBlock": atMost, "Rope": atMost, "Low": atMost, "Spare": atMost, "Angle": atMost, "Flattest": atMost, "CriticalAt": atMost, "High": atLeast,
-	"X": nearest, "Y": nearest, "Z": nearest, "Length": nearest, "Shorten": nearest, "Bail": nearest,
+	"X": eitherSide, "Y": eitherSide, "Z": eitherSide, "Length": eitherSide, "Shorten": eitherSide, "Bail": eitherSide,
 }
 
 // A ledger books the figures of one lift by the unit in which they are printed.
@@ -54,7 +54,7 @@ func (b ledger) derived() {
 		own = append(own, l.LayDown.Floor)
 	}
 	for _, a := range printedAmounts(strings.Join(own, " ")) {
-		b.add("as written", a.unit, a.value, nearest)
+		b.add("as written", a.unit, a.value, eitherSide)
 	}
 	b.book("heaviest", "", reflect.ValueOf(l.Load().Mass+l.Load().MassTolerance))
 	if l.Result == nil {
@@ -114,7 +114,7 @@ func (b ledger) walk(path, name string, v reflect.Value) {
 	case reflect.Struct:
 		if f, ok := v.Interface().(lift.Figure); ok {
 			// A working is told in kilograms and millimetres, each figure to its own side.
-			b.add(path, f.Unit, float64(f.Amount), map[units.Rounding]side{units.Up: atLeast, units.Down: atMost, units.Nearest: nearest}[f.Toward])
+			b.add(path, f.Unit, float64(f.Amount), map[units.Rounding]side{units.Up: atLeast, units.Down: atMost, units.Nearest: eitherSide}[f.Toward])
 		}
 		for i := range v.NumField() {
 			if f := v.Type().Field(i); f.IsExported() {

@@ -25,12 +25,12 @@ func TestAnyKeyOfALiftLeftOut(t *testing.T) {
 	t.Parallel()
 	without := 0
 	for _, x := range eachKeyLeftOut(t, 100, ownWith(t, 8, "lifts"), "lifts", "gear", "cranes") {
-		d := drafted(x.text, layout.A4)
+		d := drafted(x.text(), layout.A4)
 		checkLiftHelp(t, x.where, d.problems)
 		for _, l := range d.jb.Lifts {
 			if !l.Computed() {
 				without++
-				checkLiftDraft(t, x.where, l, x.text, d.pack, d.problems)
+				checkLiftDraft(t, x.where, l, x.text(), d.pack, d.problems)
 			}
 		}
 	}

@@ -28,10 +28,10 @@ import (
 	"runtime/debug"
 )
 
-// A run is short and makes much that is soon thrown away: memory is tidied up half as
+// A run is short and makes much that is soon thrown away: memory is tidied up a quarter as
 // often as usual, until it is mostMemory that is held.
 const (
-	tidied     = 200 // percent
+	tidied     = 400 // percent
 	mostMemory = 150 << 20
 )
 

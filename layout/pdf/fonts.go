@@ -20,9 +20,12 @@ import (
 // the table directory, and in OS/2 fsType, which says what its maker allows.
 
 // FontsOf gives the faces of a site: regular for plain text, bold for medium and bold;
-// nil leaves the usual face. Values, marks and codes stay in the usual face of one width.
-// Fonts that CheckFont refuses give an error.
+// nil leaves the usual face, and two of them give those of NewFaces. Values, marks and codes
+// stay in the usual face of one width. Fonts that CheckFont refuses give an error.
 func FontsOf(regular, bold []byte) (*Faces, error) {
+	if regular == nil && bold == nil {
+		return NewFaces(), nil
+	}
 	key := [2][sha256.Size]byte{sha256.Sum256(regular), sha256.Sum256(bold)}
 	known, ok := ofSites.Load(key)
 	if ok {

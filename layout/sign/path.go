@@ -18,34 +18,32 @@ type part struct {
 	white  bool
 }
 
+// drawn keeps each part in each size in which it was drawn, a handful of each.
+var drawn sync.Map
+
 // shape gives the part at the size of the sign, in millimetres.
-func (p part) shape(size layout.Mm) layout.Path {
+func (p part) shape(size layout.Mm) layout.Shape {
+	type key struct {
+		part
+		size layout.Mm
+	}
+	shape, known := drawn.Load(key{p, size})
+	if !known {
+		shape, _ = drawn.LoadOrStore(key{p, size}, p.sized(size))
+	}
+	return shape.(layout.Shape)
+}
+
+func (p part) sized(size layout.Mm) layout.Path {
 	ink := layout.Black
 	if p.white {
 		ink = layout.White
 	}
-	out := layout.Path{Ops: sizedPath(p.path, size/100), Weight: p.weight * size / 100, Ink: ink, Round: true}
+	out := layout.Path{Ops: slices.Clip(parse(p.path, size/100)), Weight: p.weight * size / 100, Ink: ink, Round: true}
 	if p.weight == 0 {
 		out.Fill = ink
 	}
 	return out
-}
-
-// drawn keeps each path in each size in which it was drawn, a handful of each; whoever
-// gets one must not write to it.
-var drawn sync.Map
-
-func sizedPath(path string, scale layout.Mm) []layout.Op {
-	type key struct {
-		path  string
-		scale layout.Mm
-	}
-	if ops, known := drawn.Load(key{path, scale}); known {
-		return ops.([]layout.Op)
-	}
-	ops := slices.Clip(parse(path, scale))
-	drawn.Store(key{path, scale}, ops)
-	return ops
 }
 
 // parse reads a path as in drawing programs: M and L with a point, C with three,

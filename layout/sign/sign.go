@@ -24,7 +24,7 @@ func Sign(code string, side layout.Mm, ref layout.Ref) (b layout.Block, ok bool)
 		return layout.Block{}, false
 	}
 	below, above := frame(code[0])
-	var items []layout.Item
+	items := make([]layout.Item, 0, len(below)+len(parts)+len(above))
 	for _, list := range [][]part{below, parts, above} {
 		for _, p := range list {
 			items = append(items, layout.Item{Ref: ref, Shape: p.shape(side)})

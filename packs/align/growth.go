@@ -50,7 +50,7 @@ func RiseOf(height units.Quantity, expansion units.Number, warmer units.Quantity
 // Target gives where the cold shaft has to stand at each plane of feet, so that it is in
 // line when both machines are warm. The error is Refusals.
 func (g Growth) Target(s Setup) (*Target, error) {
-	var rs Refusals
+	var rs reasons
 	if g.Source == "" {
 		rs.add("growth.source", "name the maker's sheet, or the temperatures it was worked out from", "the growth has no source")
 	}
@@ -61,7 +61,7 @@ func (g Growth) Target(s Setup) (*Target, error) {
 	t := &Target{Source: g.Source}
 	for i, foot := range s.Feet {
 		x := rs.length(fmt.Sprintf("feet[%d].at", i), "distance to "+foot.Name, foot.At, s.Unit)
-		if len(rs) > 0 {
+		if len(rs.Refusals) > 0 {
 			continue
 		}
 		up := rise[0]
@@ -71,14 +71,14 @@ func (g Growth) Target(s Setup) (*Target, error) {
 		m := rs.length(fmt.Sprintf("growth.movable[%d]", i), "rise at "+foot.Name, &g.Movable[i], s.Unit)
 		t.Up = append(t.Up, units.Quantity{Number: units.Exact(up.Sub(m).Rat(), 0), Unit: s.Unit})
 	}
-	if len(rs) > 0 {
-		return nil, rs.err()
+	if len(rs.Refusals) > 0 {
+		return nil, rs.Err()
 	}
 	return t, nil
 }
 
 // stationary reads the supports of the stationary machine.
-func (g Growth) stationary(s Setup, rs *Refusals) (at, rise []units.Number) {
+func (g Growth) stationary(s Setup, rs *reasons) (at, rise []units.Number) {
 	if n := len(g.Stationary); n != 1 && n != 2 {
 		rs.add("growth.stationary", "write one support if it rises evenly, else both", "%d supports of the stationary machine", n)
 		return nil, nil

@@ -69,8 +69,8 @@ func constant(n units.Number) Term { return Term{Rung: -1, Times: n, Over: one} 
 // reading. The error is Refusals.
 func (s Setup) Ladder() ([]Rung, error) {
 	f, rs := s.read()
-	if len(rs) > 0 {
-		return nil, rs.err()
+	if len(rs.Refusals) > 0 {
+		return nil, rs.Err()
 	}
 	return f.ladder(), nil
 }

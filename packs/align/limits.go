@@ -45,21 +45,21 @@ func (j Judgement) In() bool { return j.OffsetIn && j.AngleIn }
 
 // Judge sets a result against the limits. The error is Refusals.
 func (s Setup) Judge(res Result, l Limits) (Judgement, error) {
-	var rs Refusals
+	var rs reasons
 	at := rs.length("limits.at", "place where the offset is judged", l.At, s.Unit)
 	over := rs.positive("limits.over", "length that the angle is told on", l.Over, s.Unit)
 	if l.Source == "" {
 		rs.add("limits.source", "name the maker's sheet or the standard", "the limits have no source")
 	}
 	row, ok := l.row(&rs)
-	if !ok || len(rs) > 0 {
-		return Judgement{}, rs.err()
+	if !ok || len(rs.Refusals) > 0 {
+		return Judgement{}, rs.Err()
 	}
 	j := Judgement{Row: row}
 	j.OffsetLimit = rs.positive("limits.offset", "offset allowed", &row.Offset, s.Unit)
 	j.AngleAllowed = rs.positive("limits.angle", "angle allowed", &row.Angle, s.Unit)
-	if len(rs) > 0 {
-		return Judgement{}, rs.err()
+	if len(rs.Refusals) > 0 {
+		return Judgement{}, rs.Err()
 	}
 	j.OffsetUp = res.OffsetUp.Add(res.SlopeUp.Mul(at))
 	j.OffsetRight = res.OffsetRight.Add(res.SlopeRight.Mul(at))
@@ -78,7 +78,7 @@ func (s Setup) Judge(res Result, l Limits) (Judgement, error) {
 }
 
 // row finds the row of the speed.
-func (l Limits) row(rs *Refusals) (LimitRow, bool) {
+func (l Limits) row(rs *reasons) (LimitRow, bool) {
 	if l.Speed <= 0 {
 		rs.add("limits.speed", "write the speed of the coupling, as 1480", "the speed is %d rpm", l.Speed)
 		return LimitRow{}, false

@@ -123,8 +123,8 @@ type frame struct {
 }
 
 // read takes the setup in and refuses what is missing.
-func (s Setup) read() (frame, Refusals) {
-	var rs Refusals
+func (s Setup) read() (frame, reasons) {
+	var rs reasons
 	f := frame{s: s}
 	if s.Unit.Dimension() != units.Length {
 		rs.add("unit", "write mm, µm, in or mil", "the unit of the dials is not told")
@@ -152,9 +152,9 @@ func (s Setup) read() (frame, Refusals) {
 }
 
 // sag reads what a bracket bends.
-func (rs *Refusals) sag(field string, q *units.Quantity, unit units.Unit) units.Number {
+func (rs *reasons) sag(field string, q *units.Quantity, unit units.Unit) units.Number {
 	if q == nil {
-		rs.add(field, "try the bracket on a stiff pipe; write 0 mil if it does not sag", "the sag of the bracket is not told")
+		rs.add(field, "try the bracket on a stiff pipe; write 0 with the unit of the dials if it does not sag", "the sag of the bracket is not told")
 		return units.Number{}
 	}
 	n := rs.length(field, "sag", q, unit)
@@ -165,15 +165,15 @@ func (rs *Refusals) sag(field string, q *units.Quantity, unit units.Unit) units.
 }
 
 // feet reads where the feet are.
-func (f *frame) feet(rs *Refusals) {
+func (f *frame) feet(rs *reasons) {
 	if len(f.s.Feet) < 2 {
 		rs.add("feet", "write the front and the rear feet with their distances", "%d planes of feet", len(f.s.Feet))
 	}
 	for i, foot := range f.s.Feet {
 		field := fmt.Sprintf("feet[%d].at", i)
-		before := len(*rs)
+		before := len(rs.Refusals)
 		n := rs.length(field, "distance to "+foot.Name, foot.At, f.s.Unit)
-		if len(*rs) == before && i > 0 && n.Cmp(f.at[i-1]) <= 0 {
+		if len(rs.Refusals) == before && i > 0 && n.Cmp(f.at[i-1]) <= 0 {
 			rs.add(field, "write the nearest first", "%s is no farther than %s", foot.Name, f.s.Feet[i-1].Name)
 		}
 		f.at = append(f.at, n)
@@ -181,7 +181,7 @@ func (f *frame) feet(rs *Refusals) {
 }
 
 // targets reads where the shaft is meant to stand at the feet.
-func (f *frame) targets(rs *Refusals) {
+func (f *frame) targets(rs *reasons) {
 	f.up, f.right = make([]units.Number, len(f.s.Feet)), make([]units.Number, len(f.s.Feet))
 	t := f.s.Target
 	if t == nil {

@@ -29,7 +29,7 @@ type SoftFeet struct {
 // SoftFoot looks at the feet, in the order that one walks round the machine. The error is
 // Refusals.
 func SoftFoot(feet []FootRise, limit units.Quantity, source string) (SoftFeet, error) {
-	var rs Refusals
+	var rs reasons
 	if source == "" {
 		rs.add("limit.source", "name the maker's sheet or the standard", "the limit of %s has no source", limit.Text())
 	}
@@ -48,8 +48,8 @@ func SoftFoot(feet []FootRise, limit units.Quantity, source string) (SoftFeet, e
 		}
 		rise = append(rise, n)
 	}
-	if len(rs) > 0 {
-		return SoftFeet{}, rs.err()
+	if len(rs.Refusals) > 0 {
+		return SoftFeet{}, rs.Err()
 	}
 	var out SoftFeet
 	for i, n := range rise {

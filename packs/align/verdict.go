@@ -28,8 +28,8 @@ func (s Setup) LadderTo(l Limits) ([]Rung, error) {
 	f, rs := s.read()
 	at := rs.length("limits.at", "place where the offset is judged", l.At, s.Unit)
 	over := rs.positive("limits.over", "length that the angle is told on", l.Over, s.Unit)
-	if len(rs) > 0 {
-		return nil, rs.err()
+	if len(rs.Refusals) > 0 {
+		return nil, rs.Err()
 	}
 	w := &lines{rungs: f.ladder()}
 	if f.saysItself(at, over) {

@@ -58,8 +58,8 @@ func (s Setup) Work(readings map[Reading]units.Quantity) (Result, error) {
 			values[r] = rs.length(r.Field(), "reading", &q, s.Unit)
 		}
 	}
-	if len(rs) > 0 {
-		return Result{}, rs.err()
+	if len(rs.Refusals) > 0 {
+		return Result{}, rs.Err()
 	}
 	res := Result{Rungs: f.ladder()}
 	for _, r := range res.Rungs {

@@ -37,7 +37,7 @@ func (b *chooser) scrub() {
 			for _, list := range []*[]source.Text{
 				&st.Measure, &st.Set, &st.From, &st.Loosen, &st.Tighten, &st.Open, &st.Close,
 				&st.Empty, &st.Heat, &st.Align, &st.Lock, &st.Unlock, &st.UnlockForNow, &st.LockAgain,
-				&st.Permit, &st.BackPermit, &st.HandBack, &st.Lift, &st.SetDown, &st.MatchMarks, &st.Stacks,
+				&st.Permit, &st.BackPermit, &st.HandBack, &st.Lift, &st.SetDown, &st.MatchMarks, &st.Stacks, &st.EachTry,
 			} {
 				*list = b.staying(*list)
 			}

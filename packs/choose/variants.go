@@ -208,7 +208,7 @@ func namedBy(st *def.Step) []string {
 			out = append(out, key)
 		}
 	}
-	for _, list := range [][]source.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Heat, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.UnlockForNow, st.LockAgain, st.Permit, st.BackPermit, st.HandBack, st.Lift, st.SetDown, st.Stacks, {st.Hold, st.BackHold, st.Into.To}} {
+	for _, list := range [][]source.Text{st.Measure, st.Set, st.From, st.Loosen, st.Tighten, st.Open, st.Close, st.Empty, st.Heat, st.Caution, st.BackCaution, st.Lock, st.Unlock, st.UnlockForNow, st.LockAgain, st.Permit, st.BackPermit, st.HandBack, st.Lift, st.SetDown, st.Stacks, st.EachTry, {st.Hold, st.BackHold, st.Into.To}} {
 		add(list)
 	}
 	for _, n := range st.Into.For {

@@ -2,13 +2,15 @@ package codes
 
 // orderCodes are the problems of verbs that stand at the wrong step.
 var orderCodes = []Entry{
-	{"hands-in", "A machine is opened, marked or gauged while a lock is off.", "Do it between the step that locks and the one that unlocks."},
+	{"hands-in", "A machine is opened, marked, gauged or looked into while a lock is off.", "Do it between the step that locks and the one that unlocks, seen: above unlock:."},
 	{"loose-at-unlock", "A lock comes off while a joint is loose that is tightened only later.", "Tighten it at a step above."},
 	{"loose-load", "A load is lifted with fasteners in it that are loose.", "Tighten them before the lift."},
 	{"idle-lift", "A load is raised by several steps, and none takes it off, puts it back or sets it down.", "Write remove:, fit: or set-down: at the step that lands it."},
 	{"no-lift-permit", "One lift is made without the permit that others are made on.", "Write permit: at the step."},
 	{"permit-early", "A permit that ends with the locks is asked for before they are on.", "Write permit: at the step that locks."},
 	{"permit-late", "Work is done on no permit before the one that ends with the locks is asked for.", "Write permit: at the step that locks."},
+	{"never-handed-back", "A permit is handed back by no step, and another of the job is.", "Write hand-back: at the last step that asks for it, or below."},
+	{"back-again", "A permit is handed back that has been handed back already.", "Take hand-back: out of one of the steps."},
 	{"permit-out", "A lock comes off while a permit is out whose holder relies on it.", "Ask for the permit at that step, or write hand-back: above it."},
 	{"opened-elsewhere", "An opening is opened at a step that does not take off what closes it.", "Write open: at the step that does."},
 	{"closed-early", "An opening is said to be closed before any of what came off it is back.", "Write close: at the step that puts it back."},
@@ -17,6 +19,7 @@ var orderCodes = []Entry{
 	{"no-last-count", "Containers are counted, and never when all is back.", "Write count-all: at the step before the locks come off."},
 	{"decided-late", "It is decided which parts go back when some are back already.", "Decide above the first step that puts back."},
 	{"seen-too-late", "A mark is made, or an order written down, when nothing stands as it ran.", "Do it at the step that takes the parts off, or above it."},
+	{"seen-shut", "What is looked at inside stands below the fit: or close: after which nobody sees it.", "Write seen: above them."},
 	{"pack-shut-in", "A pack of shims is measured as found while it is in its place.", "Measure it at the step that takes it out, or below."},
 	{"read-in-machine", "A reading is taken on the bench of a part that is in the machine then.", "Read it at a step without where: bench, or write of: the part that is on the bench."},
 	{"read-loose", "A reading between parts is taken while the joint that holds one of them is loose.", "Measure above loosen:, set below tighten:, or say under with: how it is read."},

@@ -57,7 +57,7 @@ var partCodes = []Entry{
 	{"set-untagged", "A part of a matched set lies where no tag names it.", "Put it into a container, or give it a tag under big:."},
 	{"stack-count", "A stack has another number of pieces than come off.", "Put its order: or the count of the part right."},
 	{"still-in", "Pieces are fitted for now and never taken out again.", "Write take-out-again: at a later step."},
-	{"too-heavy", "A part weighs more than one person may lift here, and it is not said what it hangs on.", "Write lift:, on-hook:, or people: if each then has no more."},
+	{"too-heavy", "A part weighs more than one person may lift here, and it is not said what it hangs on.", "Write lift:, on-hook:, or people: with as many as may lift it together."},
 	{"code-too-long", "Job number, mark and place are too long for the code of a tag.", "Shorten the job number, or the name of the place or pocket."},
 	{"no-sign", "The typeface has no sign for a letter.", "Write it with other letters, or name a typeface of your own in the site file."},
 	{"right-to-left", "A text runs from right to left, which cannot be set.", "Write it in letters that run from left to right."},

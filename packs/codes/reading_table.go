@@ -64,5 +64,6 @@ var readingCodes = []Entry{
 	{"worked-ring", "Readings are worked out from one another in a ring.", "Measure one of them."},
 	{"read-together", "A size is read while another part sits on it.", "Measure it with the part off."},
 	{"covered", "A reading was taken with a part off that covers it, and is set when that part is back.", "Set it before, or part the step in two."},
+	{"nut-shut-in", "A reading is set by turning a nut or screw when what it is behind is in the machine.", "Set it before that goes back."},
 	{"not-as-told", "What a reading is to be taken with is off then, or what must be off is on.", "Fit it for now and tighten it, or read at another step."},
 }

@@ -34,6 +34,7 @@ type Dimension struct {
 	Reuse            Varying     // how far an old part may go back
 	Repair           Varying
 	Over, Under, Out Varying       // what to do when it is not in
+	FoundOut         Varying       // the same as found, where it is another thing
 	Source           Varying       // document, table, page of the limit
 	Says             []Says        // what sources say that differ
 	Adjust           source.Text   // part that sets it

@@ -4,10 +4,9 @@ import (
 	_ "embed"
 	"fmt"
 	"io"
+	"matchmark/packs/nearest"
 	"slices"
 	"strings"
-
-	"matchmark/packs/source"
 )
 
 // Explain writes what a key means, in each map that has it: its sentence, what stands
@@ -68,7 +67,7 @@ func Words() []string {
 }
 
 // NearestWord is the key that was probably meant, "" if none is near.
-func NearestWord(word string) string { return source.Nearest(word, Words()) }
+func NearestWord(word string) string { return nearest.Word(word, Words()) }
 
 func keyNames(s shape) []string {
 	var out []string

@@ -3,6 +3,7 @@ package def
 import (
 	"gopkg.in/yaml.v3"
 
+	"matchmark/packs/nearest"
 	"matchmark/packs/source"
 )
 
@@ -57,7 +58,7 @@ func itemKind(m *yaml.Node) string {
 		if sectionKind.find(name) != nil {
 			continue
 		}
-		if near := source.Nearest(name, kinds); near != "" {
+		if near := nearest.Word(name, kinds); near != "" {
 			return near
 		}
 		if stepKind.find(name) != nil {

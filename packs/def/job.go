@@ -3,6 +3,7 @@ package def
 import (
 	"strings"
 
+	"matchmark/packs/nearest"
 	"matchmark/packs/source"
 )
 
@@ -80,7 +81,7 @@ func (d *Definition) choose(n Named, problems *source.Problems) {
 	if len(names) > 0 {
 		help = "options of the definition: " + strings.Join(names, ", ")
 	}
-	if near := source.Nearest(n.Name.Value, names); near != "" {
+	if near := nearest.Word(n.Name.Value, names); near != "" {
 		help = "did you mean " + near + "?"
 	}
 	problems.Add(n.Name.At, "unknown-name", quote(n.Name.Value)+" is not an option of this definition", help)

@@ -27,7 +27,7 @@ var alignmentKind = &kind[Alignment]{
 		single("limits", "How near is near enough, by the speed of the coupling.", "{speed: 740, at: 0 mm, over: 200 mm, rows: [{up-to: 1000, offset: 0.10 mm, angle: 0.05 mm}], source: maker's sheet 2}", alignLimitsKind, func(a *Alignment, at source.Pos) *AlignLimits { a.Limits.At = at; return &a.Limits }),
 		single("soft-foot", "How far a foot may spring up when its bolt alone is slackened.", "{limit: 0.05 mm, source: site rule 8}", softFootKind, func(a *Alignment, at source.Pos) *SoftFoot { a.SoftFoot.At = at; return &a.SoftFoot }),
 		single("read", "The dimensions that the dials are written down in, as found and as left.", "{rim: D1, face: D2}", alignReadKind, func(a *Alignment, at source.Pos) *AlignRead { a.Read.At = at; return &a.Read }),
-		number("tries", "For how many sets of readings there are boxes; 2 if not said.", "3", func(a *Alignment) *source.Text { return &a.Tries }),
+		number("tries", "For how many sets of readings there are boxes; 3 if not said.", "4", func(a *Alignment) *source.Text { return &a.Tries }),
 		text("note", "A remark printed on its sheet.", "Slacken the pipe supports first.", func(a *Alignment) *source.Text { return &a.Note }),
 	}, applies(func(a *Alignment) *Applies { return &a.Applies })...),
 }

@@ -38,6 +38,7 @@ var dimensionKind = &kind[Dimension]{
 		varying("over", "What to do when it is above the limit.", "renew the ring", func(d *Dimension) *Varying { return &d.Over }),
 		varying("under", "What to do when it is below the limit.", "do not fit", func(d *Dimension) *Varying { return &d.Under }),
 		varying("out", "What to do when it is out of the limits on either side.", "tell the engineer", func(d *Dimension) *Varying { return &d.Out }),
+		varying("found-out", "What to do when it is out as found, in place of what over:, under: and out: say, which are then for closing alone.", "tell the engineer at W1", func(d *Dimension) *Varying { return &d.FoundOut }),
 		varying("source", "Document, table or page that the limit comes from.", "maker's sheet 4", func(d *Dimension) *Varying { return &d.Source }),
 		items("says", "What the sources say where they do not agree, or where one is known to be wrong.",
 			"[{source: maker's sheet 4, text: 0.5 to 1.2 mm}, {source: maker's letter 11, text: 0.05 to 0.12 mm, used: W1}]", saysKind, addSays),

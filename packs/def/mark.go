@@ -7,6 +7,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"matchmark/packs/nearest"
 	"matchmark/packs/source"
 )
 
@@ -140,7 +141,7 @@ func (r *reader) reference(e *entry, t source.Text) (source.Text, bool) {
 		meant += "/" + place
 	}
 	var help []string
-	if near := source.Nearest(t.Value, e.allowed); near != "" {
+	if near := nearest.Word(t.Value, e.allowed); near != "" {
 		help = append(help, "did you mean "+near+"?")
 	}
 	switch {

@@ -9,6 +9,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"matchmark/packs/nearest"
 	"matchmark/packs/source"
 )
 
@@ -179,7 +180,7 @@ func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
 			return t, true
 		}
 	}
-	near := source.Nearest(t.Value, e.allowed)
+	near := nearest.Word(t.Value, e.allowed)
 	if same := sameWord[strings.ToLower(t.Value)]; same != "" && slices.Contains(e.allowed, same) {
 		near = same
 	}

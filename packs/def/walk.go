@@ -7,6 +7,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"matchmark/packs/nearest"
 	"matchmark/packs/source"
 )
 
@@ -196,9 +197,9 @@ func (r *reader) unknownKey(key source.Text, k shape, lacking []string) string {
 	}
 	slices.Sort(names)
 	var help []string
-	near := source.Nearest(key.Value, lacking)
+	near := nearest.Word(key.Value, lacking)
 	if near == "" {
-		near = source.Nearest(key.Value, names)
+		near = nearest.Word(key.Value, names)
 	}
 	for _, word := range otherWords[strings.ToLower(key.Value)] {
 		if near == "" && slices.Contains(names, word) {

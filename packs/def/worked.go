@@ -33,6 +33,7 @@ type Shims struct {
 type Branching struct {
 	Until    source.Text // condition
 	Tries    source.Text
+	EachTry  []source.Text // marks, or words
 	StillOut source.Text
 	AsTable  source.Text
 	Later    source.Text

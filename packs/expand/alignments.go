@@ -12,9 +12,9 @@ import (
 	"matchmark/packs/units"
 )
 
-// usualTries is for how many sets of readings an alignment has boxes: common practice,
-// no source.
-const usualTries = 2
+// usualTries is for how many sets of readings an alignment has boxes: as it stands when
+// no foot is soft, after the first move, after a second one. Common practice, no source.
+const usualTries = 3
 
 // readAlignments reads every alignment; the dimensions are known.
 func (b *builder) readAlignments() {

@@ -1,6 +1,7 @@
 package expand
 
 import (
+	"regexp"
 	"slices"
 
 	"matchmark/packs/def"
@@ -55,7 +56,7 @@ func (b *builder) condition(t source.Text, st *job.Step) *job.Asked {
 // readLoop reads until when a step is done again.
 func (b *builder) readLoop(st *job.Step, ds *def.Step) {
 	if !ds.Until.Written() {
-		for _, t := range []source.Text{ds.Tries, ds.StillOut} {
+		for _, t := range append([]source.Text{ds.Tries, ds.StillOut}, ds.EachTry...) {
 			if t.Written() {
 				b.Problems.Add(t.At, "no-until", "nothing says until when this step is done again", "for example until: D7 is in limits")
 				return
@@ -75,8 +76,30 @@ func (b *builder) readLoop(st *job.Step, ds *def.Step) {
 		}
 		st.Tries = n
 	}
+	b.readTry(st, ds.EachTry)
 	if u := st.Until; u != nil && u.Dim != nil && !slices.Contains(st.Measure, u.Dim) && !slices.Contains(st.Set, u.Dim) {
 		b.Problems.Add(ds.Until.At, "not-read-here", u.Dim.Mark+" ends this step, and the step does not read it", "set: ["+u.Dim.Base+"]")
+	}
+}
+
+// markOfTry is what stands for a reading or a joint in a list of what a try does.
+var markOfTry = regexp.MustCompile(`^[DJ][1-9][0-9]*(/.+)?$`)
+
+// readTry reads what every try after the first does.
+func (b *builder) readTry(st *job.Step, list []source.Text) {
+	for _, t := range list {
+		switch {
+		case !markOfTry.MatchString(t.Value):
+			st.EachTry = append(st.EachTry, job.TryAct{At: t.At, Words: t.Value})
+		case t.Value[0] == 'D':
+			for _, d := range b.DimsAt(t, st.Place) {
+				st.EachTry = append(st.EachTry, job.TryAct{At: t.At, Dim: d})
+			}
+		default:
+			for _, f := range b.fastenings([]source.Text{t}, st) {
+				st.EachTry = append(st.EachTry, job.TryAct{At: t.At, Joint: f.Joint})
+			}
+		}
 	}
 }
 

@@ -58,7 +58,7 @@ func (b *builder) readDims() {
 			what string
 		}{
 			{dd.What, "what is measured"}, {dd.With, ""}, {dd.ViewedFrom, ""}, {dd.Pushed, ""}, {dd.Load, ""}, {dd.Plane, ""},
-			{dd.Reuse, ""}, {dd.Repair, ""}, {dd.Source, ""}, {dd.Nominal, ""}, {dd.Over, ""}, {dd.Under, ""}, {dd.Out, ""}, {dd.Formula, ""},
+			{dd.Reuse, ""}, {dd.Repair, ""}, {dd.Source, ""}, {dd.Nominal, ""}, {dd.Over, ""}, {dd.Under, ""}, {dd.Out, ""}, {dd.FoundOut, ""}, {dd.Formula, ""},
 		} {
 			b.CheckVarying(v.v, v.what, places)
 		}
@@ -80,7 +80,7 @@ func (b *builder) readDim(dd *def.Dimension, pl job.Place, at job.Positions) *jo
 			With: names.ValueAt(pl, dd.With), Pushed: names.ValueAt(pl, dd.Pushed), Load: names.ValueAt(pl, dd.Load), Plane: names.ValueAt(pl, dd.Plane),
 			Hot: dd.State.Value == "hot", Cold: dd.State.Value == "cold", OnThe: dd.OnThe.Value,
 		},
-		Over: names.ValueAt(pl, dd.Over), Under: names.ValueAt(pl, dd.Under), Out: names.ValueAt(pl, dd.Out), Source: names.ValueAt(pl, dd.Source), Note: dd.Note.Value,
+		Over: names.ValueAt(pl, dd.Over), Under: names.ValueAt(pl, dd.Under), Out: names.ValueAt(pl, dd.Out), FoundOut: names.ValueAt(pl, dd.FoundOut), Source: names.ValueAt(pl, dd.Source), Note: dd.Note.Value,
 		Zones:         map[*reading.Limit]string{},
 		Wrote:         job.Lines{Found: names.TextAt(pl, dd.Found), Left: names.TextAt(pl, dd.Left), Reuse: names.TextAt(pl, dd.Reuse), Repair: names.TextAt(pl, dd.Repair), Formula: names.TextAt(pl, dd.Formula), By: dd.By},
 		LostByNothing: len(dd.LostBy) == 1 && dd.LostBy[0].Value == nothing,

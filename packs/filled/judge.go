@@ -234,14 +234,18 @@ func (v *Verdict) finish(d *job.Dim, r *Result) {
 			v.Action += "; " + text
 		}
 	}
-	if under {
-		add(d.Under)
-	}
-	if over {
-		add(d.Over)
-	}
-	if v.Action == "" || d.Out != "" {
-		add(d.Out)
+	if v.When == job.AsFound && d.FoundOut != "" {
+		add(d.FoundOut)
+	} else {
+		if under {
+			add(d.Under)
+		}
+		if over {
+			add(d.Over)
+		}
+		if v.Action == "" || d.Out != "" {
+			add(d.Out)
+		}
 	}
 	v.Tags = r.tags(d)
 }

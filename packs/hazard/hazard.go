@@ -29,12 +29,17 @@ func Attach(j *job.Job) source.Problems {
 	for _, c := range j.Notes {
 		notes[c.Key] = c
 	}
+	said := map[string][]bool{} // which notes the words of a step call for; at like places they are the same
 	for _, s := range j.Sections {
 		for _, st := range s.Steps {
 			spared := spared(j, st, &problems)
-			for _, n := range builtins {
+			text := j.InEnglish(st.Do)
+			if said[text] == nil {
+				said[text] = calledFor(text)
+			}
+			for i, n := range builtins {
 				c := notes[n.Key]
-				if n.meets(j, st) && !slices.Contains(st.Cautions, c) && !spared[n.Key] {
+				if n.meets(j, st, said[text][i]) && !slices.Contains(st.Cautions, c) && !spared[n.Key] {
 					c.Steps = append(c.Steps, st)
 					st.Cautions = append(st.Cautions, c)
 				}
@@ -59,12 +64,21 @@ func rank(c *job.Caution) int {
 	return slices.Index([]string{"danger", "warning", "caution", "notice"}, c.Signal)
 }
 
-// meets reports whether a step does what a built-in note warns of.
-func (n *builtin) meets(j *job.Job, st *job.Step) bool {
+// calledFor tells for each built-in note whether a text says what it warns of.
+func calledFor(text string) []bool {
+	out := make([]bool, len(builtins))
+	for i, n := range builtins {
+		out[i] = n.words != nil && n.words.MatchString(text)
+	}
+	return out
+}
+
+// meets reports whether a step says or does what a built-in note warns of.
+func (n *builtin) meets(j *job.Job, st *job.Step, said bool) bool {
 	if n.offOnly && st.Back {
 		return false
 	}
-	return n.words != nil && n.words.MatchString(j.InEnglish(st.Do)) || n.does != nil && n.does(j, st)
+	return said || n.does != nil && n.does(j, st)
 }
 
 // kept are the notes that no author can leave out.

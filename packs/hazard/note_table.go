@@ -2,6 +2,7 @@ package hazard
 
 import (
 	"regexp"
+	"slices"
 
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
@@ -65,13 +66,12 @@ var builtins = []*builtin{
 			Rule:   "29 CFR 1910.146",
 		},
 		words: words(`confined space`),
-		does: func(_ *job.Job, st *job.Step) bool {
-			for _, o := range st.Open {
-				if o.Enclosed {
-					return true
-				}
-			}
-			return false
+		// Whoever needs the permit for entry is inside, at whichever step.
+		does: func(j *job.Job, st *job.Step) bool {
+			return slices.ContainsFunc(st.Open, func(o *job.Opening) bool { return o.Enclosed }) ||
+				slices.ContainsFunc(st.Permits, func(p *job.Permit) bool {
+					return entry.MatchString(p.Key + " " + j.InEnglish(p.What))
+				})
 		},
 	},
 	{

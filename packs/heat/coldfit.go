@@ -167,11 +167,6 @@ func (c *ColdFit) grips(out *ColdFitted, hot *Hub) error {
 	return nil
 }
 
-// endsGrip is the share of the least time to grip that is told. Followed in a plane of length
-// and radius, a hub half as long as its bore is wide grips up to 15 % sooner than the net of
-// rings says, for its ends cool first (TestACooledShaftGripsNoSoonerThanTold).
-const endsGrip = 0.8
-
 func (c *ColdFit) assumptions() []Assumption {
 	list := []Assumption{
 		assume("cold-through", "the shaft is cold through when it leaves its coolant, where that has stopped boiling"),

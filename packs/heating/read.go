@@ -205,7 +205,11 @@ func (r *heatReader) temperatures() {
 		r.heat.Air = air
 	}
 	r.heat.Ring.Start, r.heat.Seat.Start = r.heat.Air, r.heat.Air
-	r.heat.Limit = r.limit(d.Hub.Kind, d.Hub.AtMost, d.Hub.Source, d.Hub.At, "the heated part", "Skin", "Limit")
+	at := d.Hub.At
+	if at.IsZero() {
+		at = r.heat.At
+	}
+	r.heat.Limit = r.limit(d.Hub.Kind, d.Hub.AtMost, d.Hub.Source, at, "the heated part", "Skin", "Limit")
 	r.checkFlame()
 	// Above what is common for its material, a site value is worth a second look.
 	for _, m := range materialKinds {

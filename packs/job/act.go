@@ -50,13 +50,18 @@ var undone = map[Verb]Verb{
 	DoMeasure: DoSet, DoRemove: DoFit, DoLoosen: DoTighten, DoOpen: DoClose, DoHeat: DoHeat, DoLift: DoLift,
 }
 
-// Undone lists the verbs that undo others, the last first.
+// Undone lists the verbs that undo others, the last first. What was opened when all was off
+// is closed when all is on, before it is tightened: a box to tick stands below its act.
 func Undone(verbs []Verb) []Verb {
 	var out []Verb
 	for _, v := range slices.Backward(verbs) {
 		if u, ok := undone[v]; ok {
 			out = append(out, u)
 		}
+	}
+	closed, fitted := slices.Index(out, DoClose), slices.Index(out, DoFit)
+	if closed >= 0 && closed < fitted {
+		out = slices.Insert(slices.Delete(out, closed, closed+1), fitted, DoClose)
 	}
 	return out
 }

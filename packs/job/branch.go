@@ -12,12 +12,22 @@ type Branching struct {
 	Otherwise string     // what is done instead, empty for nothing
 	Until     *Asked     // what ends a step that is done over and over
 	Tries     int        // how often at most
+	EachTry   []TryAct   // what every try after the first does
 	StillOut  string     // what is done when the last try is no good either
 	TableAt   source.Pos // of as-table:
 	Table     bool       // printed in one table with the same step at other places
 	Alike     bool       // printed below one head with the same step at other places
 	Later     string     // when it is done, for a step that waits: after 48 h of running
 	OnlyIf    *Step      // for a put-back row: done only where this step was done
+}
+
+// A TryAct is one thing that a further try does: a reading, a joint that is tightened, or
+// words to tick. One of the three is filled.
+type TryAct struct {
+	At    source.Pos
+	Dim   *Dim
+	Joint *Joint
+	Words string
 }
 
 // An Asked is a question, or a reading that is looked at.

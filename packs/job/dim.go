@@ -36,6 +36,7 @@ type Dim struct {
 	Warm             *Warm            // correction to 20 °C, nil if none is wanted
 	Spare            int              // boxes left free
 	Over, Under, Out string
+	FoundOut         string // what is done as found, in place of these three
 	Source           string
 	Says             []Saying // sources that differ
 	Note             string

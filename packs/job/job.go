@@ -19,7 +19,7 @@ type Job struct {
 	Site      Site
 	Choices   []*Choice         // what this machine has of each option
 	Hours     units.Number      // planned for all steps, one after another
-	CrewHours units.Number      // the same, times the people that each takes
+	CrewHours units.Number      // the same, times the crew of each
 	English   map[string]string // texts of another language in English, where the author wrote them
 	Language  string            // of the paper, by ISO 639-1; empty is English
 	Digest    string            // first 8 hex digits of the SHA-256 of all inputs and the format number

@@ -1,6 +1,8 @@
 package job
 
 import (
+	"slices"
+
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
@@ -58,6 +60,26 @@ func (s *Step) HasGuard(g Guard) bool {
 		return s.Hold != nil
 	}
 	return s.Check != ""
+}
+
+// Spares lists the cautions of the step that a put-back row undoes and that it has not
+// itself: those of the definition if there are any, for the built-in ones stand by what a
+// row does.
+func (s *Step) Spares() []*Caution {
+	var own, builtin []*Caution
+	for _, note := range s.Undoes.Cautions {
+		switch {
+		case slices.Contains(s.Cautions, note):
+		case note.Builtin:
+			builtin = append(builtin, note)
+		default:
+			own = append(own, note)
+		}
+	}
+	if len(own) == 0 {
+		return builtin
+	}
+	return own
 }
 
 // MissedBack is what is easily missed in putting back what a step takes apart: what

@@ -62,19 +62,27 @@ func (p *Part) named(clause string) int {
 		said = append(said, "shim")
 	}
 	score, kind := 0, ""
-	for _, name := range wordsOf(fromSmall.ReplaceAllString(figures.ReplaceAllString(p.Name, ""), "")) {
-		kind = name
-	}
 	for _, name := range wordsOf(p.Name) {
-		switch {
-		case len(name) < leastWord || slices.Contains(smallWords, name) || !slices.Contains(said, name):
-		case name == kind:
-			score += 3
-		default:
-			score += 2
+		if len(name) < leastWord || slices.Contains(smallWords, name) || !slices.Contains(said, name) {
+			continue
+		}
+		if kind == "" {
+			kind = kindOf(p.Name)
+		}
+		score += 2
+		if name == kind {
+			score++
 		}
 	}
 	return score
+}
+
+// kindOf is the word of a name that says what it is; empty for none.
+func kindOf(name string) (kind string) {
+	for _, word := range wordsOf(fromSmall.ReplaceAllString(figures.ReplaceAllString(name, ""), "")) {
+		kind = word
+	}
+	return kind
 }
 
 // fromSmall is the first small word of a name and all behind it: the screw of the cover is a

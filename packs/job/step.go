@@ -64,6 +64,7 @@ type Step struct {
 	Note         string     // a remark below what is done
 	Marks        []*Part    // get a mark across their joint
 	Stacks       []*Stack   // whose order is written down
+	Laid         []*Stack   // put together here, in the order written down above
 	Judge        []*Set     // all of which go back or are renewed
 	WayRound     []WayRound // which side of a part faces what
 	Check        string     // role that checks as well
@@ -84,6 +85,7 @@ type Step struct {
 	Seen         []Seen      // what is looked at and found so
 	Hangs        []*Lift     // that earlier steps have left hanging, and that it does not make
 	GoesOn       []*Lift     // that it makes, with a load that hangs already
+	FromUnder    []string    // what was put under those loads and comes out again first
 	LeftHanging  []*Lift     // that it makes and leaves hanging
 	Lock, Unlock []*Isolation
 	UnlockForNow []*Isolation // for a test

@@ -29,7 +29,7 @@ const mostCount = 400
 type account struct {
 	s        Spec
 	r        Result
-	refusals Refusals
+	refusals reasons
 }
 
 func (a *account) refuse(field, help, message string, args ...any) {
@@ -56,7 +56,7 @@ func Compute(s Spec) (Result, error) {
 	a.share()
 	a.afterwards()
 	a.rounds()
-	return a.r, a.refusals.err()
+	return a.r, a.refusals.Err()
 }
 
 func (a *account) count() {
@@ -134,7 +134,7 @@ func (a *account) byTorque() {
 	if a.s.Torque != nil && newtonMetres(a.s.Torque.Low) > 0 {
 		a.r.usFirst = a.s.Torque.Low.Unit != units.NewtonMetre
 	}
-	if a.r.NutFactor <= 0 || a.s.Thread == nil || a.r.Area <= 0 || len(a.refusals) > 0 {
+	if a.r.NutFactor <= 0 || a.s.Thread == nil || a.r.Area <= 0 || len(a.refusals.Refusals) > 0 {
 		return
 	}
 	k, d := float64(a.r.NutFactor), float64(a.s.Thread.Diameter)

@@ -81,7 +81,7 @@ func (a *account) byCoefficients(f *Friction) {
 	}
 	face, ok := a.length("friction.face", "outer diameter of the turned face", f.Face)
 	hole, ok2 := a.length("friction.hole", "hole in the turned face", f.Hole)
-	if !ok || !ok2 || len(a.refusals) > 0 {
+	if !ok || !ok2 || len(a.refusals.Refusals) > 0 {
 		return
 	}
 	t := *a.s.Thread

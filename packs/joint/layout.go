@@ -64,10 +64,10 @@ type Pattern struct {
 
 // Pattern lays the fasteners out and finds their order. The error is Refusals.
 func (l Layout) Pattern() (Pattern, error) {
-	var rs Refusals
+	var rs reasons
 	places := l.places(&rs)
-	if len(rs) > 0 {
-		return Pattern{}, rs.err()
+	if len(rs.Refusals) > 0 {
+		return Pattern{}, rs.Err()
 	}
 	p := Pattern{Places: places}
 	if l.Order != nil {
@@ -76,8 +76,8 @@ func (l Layout) Pattern() (Pattern, error) {
 	} else {
 		p.Order = l.order(places, &rs)
 	}
-	if len(rs) > 0 {
-		return Pattern{}, rs.err()
+	if len(rs.Refusals) > 0 {
+		return Pattern{}, rs.Err()
 	}
 	return p, nil
 }
@@ -115,7 +115,7 @@ func (p Pattern) Size() (width, height thread.Mm) {
 }
 
 // places puts the fasteners on their shape.
-func (l Layout) places(rs *Refusals) []Point {
+func (l Layout) places(rs *reasons) []Point {
 	switch l.Shape {
 	case Circle:
 		if l.counted(rs, "count", l.Count, 1) && l.sized(rs, "diameter", l.Diameter, l.Count > 1) {
@@ -143,7 +143,7 @@ func (l Layout) places(rs *Refusals) []Point {
 	return nil
 }
 
-func (l Layout) counted(rs *Refusals, field string, n, least int) bool {
+func (l Layout) counted(rs *reasons, field string, n, least int) bool {
 	if n >= least && n <= mostCount {
 		return true
 	}
@@ -151,7 +151,7 @@ func (l Layout) counted(rs *Refusals, field string, n, least int) bool {
 	return false
 }
 
-func (l Layout) sized(rs *Refusals, field string, mm thread.Mm, needed bool) bool {
+func (l Layout) sized(rs *reasons, field string, mm thread.Mm, needed bool) bool {
 	if mm > 0 && !math.IsInf(float64(mm), 0) || !needed && mm == 0 {
 		return true
 	}
@@ -196,7 +196,7 @@ func (l Layout) rectangle() []Point {
 	return out
 }
 
-func (l Layout) oval(rs *Refusals) []Point {
+func (l Layout) oval(rs *reasons) []Point {
 	if l.Length < l.Width {
 		rs.add("length", "the length is the longer of the two", "an oval %g mm long and %g mm wide", float64(l.Length), float64(l.Width))
 		return nil
@@ -251,7 +251,7 @@ func (l Layout) splitLine() []Point {
 }
 
 // listed takes the places as they are, moved so that their middle is at 0.
-func (l Layout) listed(rs *Refusals) []Point {
+func (l Layout) listed(rs *reasons) []Point {
 	if !l.counted(rs, "places", len(l.Places), 1) {
 		return nil
 	}

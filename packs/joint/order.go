@@ -39,7 +39,7 @@ const (
 )
 
 // order finds the order of places that are laid out.
-func (l Layout) order(places []Point, rs *Refusals) []int {
+func (l Layout) order(places []Point, rs *reasons) []int {
 	switch {
 	case l.Method == InTurn:
 		return ring(len(places), 1)
@@ -60,7 +60,7 @@ func (l Layout) order(places []Point, rs *Refusals) []int {
 }
 
 // checkOrder sees that a maker's order names each place once.
-func checkOrder(rs *Refusals, order []int, n int) {
+func checkOrder(rs *reasons, order []int, n int) {
 	if len(order) != n {
 		rs.add("order", "name each place once", "the order has %d places and the joint %d", len(order), n)
 		return

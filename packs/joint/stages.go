@@ -212,7 +212,7 @@ func (w *walk) again(st Stage, r *Round) bool {
 
 // end sees that the stages end at the torque.
 func (w *walk) end() {
-	if len(w.a.refusals) > 0 && w.now == nil {
+	if len(w.a.refusals.Refusals) > 0 && w.now == nil {
 		return
 	}
 	w.field = "stages"

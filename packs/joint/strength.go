@@ -65,7 +65,7 @@ func (a *account) proof() {
 		if err != nil {
 			var r Refusal
 			if errors.As(err, &r) {
-				a.refusals = append(a.refusals, r)
+				a.refusals.Refusals = append(a.refusals.Refusals, r)
 			}
 			return
 		}

@@ -59,7 +59,7 @@ func TestBeamHungOffCentreTilts(t *testing.T) {
 	}
 	near(t, "moment about the bail", sum/1020, 0, 1e-9)
 	p.Load.CoG.Z, p.Bar.Rise = 0, 0
-	if no := refused(t, p); no.Field != "bar.rise" {
+	if no := refusalOf(t, p); no.Field != "bar.rise" {
 		t.Errorf("refused at %s, want bar.rise", no.Field)
 	}
 }
@@ -120,7 +120,7 @@ func TestTwoHooks(t *testing.T) {
 	}
 	p.MaxTilt = 15
 	p.Load.CoG.Z = -3000
-	if no := refused(t, p); no.Field != "maxtilt" {
+	if no := refusalOf(t, p); no.Field != "maxtilt" {
 		t.Errorf("refused at %s, want maxtilt", no.Field)
 	}
 }
@@ -145,19 +145,19 @@ func TestBarsAreRefused(t *testing.T) {
 		for _, rig := range []Rig{Beam, Spreader} {
 			p := rotor(rig)
 			c.change(&p)
-			if no := refused(t, p); no.Field != c.field {
+			if no := refusalOf(t, p); no.Field != c.field {
 				t.Errorf("%s: refused at %s, want %s", c.name, no.Field, c.field)
 			}
 		}
 	}
 	p := rotor(Spreader)
 	p.TopLegs = nil
-	if no := refused(t, p); no.Field != "toplegs" {
+	if no := refusalOf(t, p); no.Field != "toplegs" {
 		t.Errorf("no top legs: refused at %s", no.Field)
 	}
 	p = rotor(TwoHooks)
 	p.SecondCrane = Crane{}
-	if no := refused(t, p); no.Field != "secondcrane.rated" {
+	if no := refusalOf(t, p); no.Field != "secondcrane.rated" {
 		t.Errorf("one crane: refused at %s", no.Field)
 	}
 }

@@ -8,7 +8,7 @@ import "math"
 // result as cautions, with Stop set.
 func Compute(p Plan) (*Result, error) {
 	if rs := p.check(); len(rs) > 0 {
-		return nil, rs.err()
+		return nil, rs.Err()
 	}
 	s, no := p.settle()
 	if no != nil {

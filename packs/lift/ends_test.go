@@ -179,7 +179,7 @@ func TestLiftingPointsAreHeldOrAskedFor(t *testing.T) {
 	} {
 		p := good()
 		p.Picks[0].Point = &c.point
-		if no := refused(t, p); no.Field != c.field {
+		if no := refusalOf(t, p); no.Field != c.field {
 			t.Errorf("refused at %s, want %s", no.Field, c.field)
 		}
 	}
@@ -198,7 +198,7 @@ func TestHooksAreLoadedInTheirSaddle(t *testing.T) {
 	}
 	p := good()
 	p.Legs[0].Gear = append(p.Legs[0].Gear, Hardware{Name: "sling hook", Kind: Hook, Rated: 3000})
-	if no := refused(t, p); no.Field != "legs[0].gear[1].seat" {
+	if no := refusalOf(t, p); no.Field != "legs[0].gear[1].seat" {
 		t.Errorf("a hook without a seat: refused at %s", no.Field)
 	}
 }
@@ -232,7 +232,7 @@ func TestUnlikePartsOfABasket(t *testing.T) {
 	p.Legs[0].Sling.Hitch, p.Legs[0].Sling.Parallel, p.Legs[0].Sling.Fibre = Basket, true, Web
 	near(t, "a basket in a bridle", float64(component(t, compute(t, p), "legs[0].sling").Allowed), 3000*2*0.5/0.55, 1e-9)
 	p.Legs[0].Sling.HeavierPart = 0.4
-	if no := refused(t, p); no.Field != "legs[0].sling.heavierpart" {
+	if no := refusalOf(t, p); no.Field != "legs[0].sling.heavierpart" {
 		t.Errorf("refused at %s", no.Field)
 	}
 }
@@ -256,7 +256,7 @@ func TestSlingsHoldWithinTheirBandOfHeat(t *testing.T) {
 	})
 	p := good()
 	p.Temperatures = &Temperatures{Low: 30, High: 20}
-	if no := refused(t, p); no.Field != "temperatures" {
+	if no := refusalOf(t, p); no.Field != "temperatures" {
 		t.Errorf("refused at %s", no.Field)
 	}
 }

@@ -95,7 +95,7 @@ func Carry(p HandPlan) (*HandResult, error) {
 	}
 	r.Drawing.Outline = p.Load.Outline
 	p.work(r, weight)
-	return r, rs.err()
+	return r, rs.Err()
 }
 
 // MostHands is how many people a lift by hand has at most.

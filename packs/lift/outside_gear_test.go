@@ -121,7 +121,7 @@ func TestGearAgainstOutsideValues(t *testing.T) {
 			r.compare(t, float64(ropeRating(Mm(r.in(t, "rope"))))/1000)
 			p := good()
 			p.Legs[0].Sling.Rope, p.Legs[0].Sling.Rated = Mm(r.in(t, "rope")), Kg(2000*r.want[0])
-			if no := refused(t, p); no.Field != "legs[0].sling.rated" {
+			if no := refusalOf(t, p); no.Field != "legs[0].sling.rated" {
 				t.Errorf("refused at %s", no.Field)
 			}
 			p.Legs[0].Sling.Rated = Kg(1000 * r.want[0])
@@ -153,7 +153,7 @@ func TestGearAgainstOutsideValues(t *testing.T) {
 			p := good()
 			p.Basis = EN
 			p.Legs[0].Gear = append(p.Legs[0].Gear, Hardware{Name: "M20", Kind: ShoulderEyebolt, Rated: Kg(byUS), Basis: US, Axis: Point{Z: 1}})
-			if no := refused(t, p); no.Field != "legs[0].gear[1].basis" {
+			if no := refusalOf(t, p); no.Field != "legs[0].gear[1].basis" {
 				t.Errorf("refused at %s", no.Field)
 			}
 		},

@@ -54,7 +54,7 @@ func compute(t *testing.T, p Plan) *Result {
 }
 
 // refused runs a plan that must be refused and gives the first reason.
-func refused(t *testing.T, p Plan) Refusal {
+func refusalOf(t *testing.T, p Plan) Refusal {
 	t.Helper()
 	r, err := Compute(p)
 	var rs Refusals

@@ -73,7 +73,7 @@ func TestPlansAreRefused(t *testing.T) {
 	} {
 		p := good()
 		c.change(&p)
-		no := refused(t, p)
+		no := refusalOf(t, p)
 		if no.Field != c.field {
 			t.Errorf("%s: refused at %s, want %s (%s)", c.name, no.Field, c.field, no.Message)
 		}
@@ -109,7 +109,7 @@ func TestFourLegConventionsNeedAName(t *testing.T) {
 		p.Sharing, p.SkewFactor, p.DecidedBy, p.Reason = Skew, 1.25, "A. Person", "matched slings"
 		p.Load.CoGTolerance = Point{X: 1, Y: 1, Z: 1}
 		c.change(&p)
-		if no := refused(t, p); no.Field != c.field {
+		if no := refusalOf(t, p); no.Field != c.field {
 			t.Errorf("refused at %s, want %s: %s", no.Field, c.field, no.Message)
 		}
 	}
@@ -124,12 +124,12 @@ func TestSlackLegsAreRefused(t *testing.T) {
 	}
 	compute(t, p)
 	p.Legs[0].Length = 4000
-	if no := refused(t, p); no.Field != "legs[0]" || !strings.Contains(no.Message, `"A" hangs slack`) {
+	if no := refusalOf(t, p); no.Field != "legs[0]" || !strings.Contains(no.Message, `"A" hangs slack`) {
 		t.Errorf("%s: %s", no.Field, no.Message)
 	}
 	p = bare(1000, Point{Z: -400}, Point{X: 1500}, Point{X: -1500}, Point{Y: 1200})
 	p.HookHeight = 2000
-	if no := refused(t, p); no.Field != "load.cog" {
+	if no := refusalOf(t, p); no.Field != "load.cog" {
 		t.Errorf("centre on the line of two of three picks: %s: %s", no.Field, no.Message)
 	}
 }

@@ -70,7 +70,7 @@ func TestLongerHorizontalGoverns(t *testing.T) {
 	t.Parallel()
 	p := twoLegs(1000, 2400, 800, 2400, 2400)
 	p.HookHeight = Mm(800 * math.Tan(math.Pi/4))
-	if no := refused(t, p); no.Field != "legs[0]" {
+	if no := refusalOf(t, p); no.Field != "legs[0]" {
 		t.Errorf("refused at %s, want legs[0]", no.Field)
 	}
 }

@@ -63,7 +63,7 @@ func TestStaticsAgainstOutsideValues(t *testing.T) {
 		},
 		// Under 30° the statics still hold, but the plan is refused.
 		"angle fraction": func(t *testing.T, r outsideRow) {
-			no := refused(t, flatPlan(2000, r.in(t, "angle")))
+			no := refusalOf(t, flatPlan(2000, r.in(t, "angle")))
 			if !strings.Contains(no.Message, "under 30°") {
 				t.Errorf("refused for another reason: %v", no)
 			}
@@ -201,7 +201,7 @@ func TestStaticsAgainstOutsideValues(t *testing.T) {
 			l := compute(t, p).Legs[0]
 			r.compare(t, float64(l.Tension/l.Even))
 			p.SkewFactor -= 0.01
-			if no := refused(t, p); no.Field != "skewfactor" {
+			if no := refusalOf(t, p); no.Field != "skewfactor" {
 				t.Errorf("refused at %s", no.Field)
 			}
 		},

@@ -106,12 +106,12 @@ func TestALiftUnderATackle(t *testing.T) {
 		t.Errorf("a rope for 100 kg is not overloaded")
 	}
 	p.Tackle.Parts = 0
-	if no := refused(t, p); no.Field != "tackle.parts" {
+	if no := refusalOf(t, p); no.Field != "tackle.parts" {
 		t.Errorf("refused at %s", no.Field)
 	}
 	q := twoHooks()
 	q.Tackle = &Tackle{Parts: 3, Sheaves: 3, Rope: 1500, UpperBlock: 4000, MovingBlock: 3000}
-	if no := refused(t, q); no.Field != "tackle" {
+	if no := refusalOf(t, q); no.Field != "tackle" {
 		t.Errorf("two hooks: refused at %s", no.Field)
 	}
 }

@@ -122,7 +122,7 @@ func TestOneLeg(t *testing.T) {
 	near(t, "+x end down", float64(r.Tilt.AlongX), float64(degrees(math.Atan(30.0/400))), 1e-9)
 	near(t, "tension", float64(r.Legs[0].Tension), 145, 1e-9)
 	p.Load.CoG.Z = 10
-	if no := refused(t, p); no.Field != "load.cog" {
+	if no := refusalOf(t, p); no.Field != "load.cog" {
 		t.Errorf("centre above the pick: refused at %s", no.Field)
 	}
 }

@@ -58,12 +58,14 @@ func (w Words) In(u Units) string {
 	if !ok {
 		return noNumber
 	}
-	text := w.round(q).Text()
-	switch {
-	case u.Paper && w.decimals != nil:
-		text = units.ForPaper(text)
+	var text string
+	switch rounded := w.round(q); {
+	case u.Paper && w.decimals == nil:
+		text = rounded.Print()
 	case u.Paper:
-		text = w.round(q).Print()
+		text = units.ForPaper(rounded.Text())
+	default:
+		text = rounded.Text()
 	}
 	// What stands on a floor is told in the unit of the floor's plate.
 	return strings.Replace(text, units.Kilopascal.Text(), "kN/m²", 1)

@@ -235,6 +235,11 @@ func undone(w *walk.Walk, st *job.Step, tightens map[job.Fastening][]*walk.Event
 	for _, d := range st.Measure {
 		add(w.Set(d))
 	}
+	for _, d := range w.Job.Dims { // what is set by a nut that the step takes off, and is not read as found
+		if d.FoundAt == nil && d.LeftAt != nil && byThread(d) && slices.ContainsFunc(st.Remove, func(m *job.Move) bool { return m.Part == d.Adjuster }) {
+			add(w.Set(d))
+		}
+	}
 	for _, f := range st.Loosen {
 		for _, e := range tightens[job.Fastening{Joint: f.Joint, Part: f.Part}] {
 			if e.Step.Index > st.Index {

@@ -29,6 +29,9 @@ func (r *report) checkBehind() {
 			at, what := r.walk.End(e.Step), "is loosened"
 			if e.Verb == job.DoTighten {
 				at, what = r.walk.Start(e.Step), "is tightened"
+				if !r.fitsAny(e.Step, e.Grip.Parts()) {
+					at = e.Index // what was put back by a step above is tightened past what this one has put on
+				}
 			}
 			for _, p := range e.Grip.Parts() {
 				if front := r.walk.InFront(p, at); len(front) > 0 && r.walk.On(p, e) > 0 && !told[e.At] {
@@ -39,6 +42,13 @@ func (r *report) checkBehind() {
 			}
 		}
 	}
+}
+
+// fitsAny reports whether a step puts any of some parts back.
+func (r *report) fitsAny(st *job.Step, parts []*job.Part) bool {
+	return r.walk.Find(st, func(e *walk.Event) bool {
+		return (e.Verb == job.DoFit || e.Verb == job.DoFitForNow) && slices.Contains(parts, e.Move.Part)
+	}) != nil
 }
 
 // inTheWay tells of a part that comes off while another is in front of it.

@@ -22,6 +22,8 @@ var binding = map[string]func(*binder){
 	"held-reading": (*binder).heldReading,
 	"filled":       (*binder).filled,
 	"covered":      (*binder).covered,
+	"turnable":     (*binder).turnable,
+	"aligned":      (*binder).aligned,
 	"state":        (*binder).state,
 	"marked":       (*binder).marked,
 	"unmarked":     (*binder).unmarked,

@@ -53,8 +53,13 @@ func (r *report) checkPermitOf(st *job.Step) {
 		case kind == nil:
 			does = ", which names a permit, and asks for no permit"
 		}
-		r.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+source.Quote(c.Key)+does,
-			"permit: ["+c.Key+"], and permits: {"+c.Key+": {what: …}}")
+		help := "permit: [" + c.Key + "], and permits: {" + c.Key + ": {what: …}}"
+		if i := slices.IndexFunc(r.job.Permits, func(p *job.Permit) bool {
+			return strings.Contains(strings.ToLower(c.Hazard+" "+c.Avoid), strings.ToLower(p.Key)+" permit")
+		}); i >= 0 {
+			help = "permit: [" + r.job.Permits[i].Key + "]"
+		}
+		r.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+source.Quote(c.Key)+does, help)
 		return
 	}
 }

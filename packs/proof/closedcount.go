@@ -8,18 +8,47 @@ import (
 )
 
 // checkClosedCount sees that an opening which a person can be in is not closed without
-// the tools having been counted while it was open. What is done in it after the count, as
-// a gasket that is laid, is left to the count before the locks come off.
+// the tools having been counted while it was open, and after the last step that went in on
+// the permit under which it was opened. What is done from outside after the count, as a
+// gasket that is laid, is left to the count before the locks come off.
 func (r *report) checkClosedCount() {
 	for _, e := range r.walk.Events {
 		if e.Verb != job.DoClose || !e.Opening.Enclosed {
 			continue
 		}
 		opened := r.walk.Open(e.Opening, e)
-		if opened == nil || slices.ContainsFunc(r.walk.Events[opened.Index:e.Index], func(x *walk.Event) bool { return x.Verb == job.DoCountTools }) {
+		if opened == nil {
 			continue
 		}
-		r.problems.AddWith(e.Step.At, "closed-uncounted", "step "+e.Step.Name()+" closes "+e.Opening.Mark()+", which a person can be in, and the tools have not been counted since it was opened at "+opened.Step.Name(), opened.Step.At, "opened here",
+		var counted *walk.Event
+		for _, x := range r.walk.Events[opened.Index:e.Index] {
+			if x.Verb == job.DoCountTools {
+				counted = x
+			}
+		}
+		see, here, since := opened.Step.At, "opened here", "since it was opened at "+opened.Step.Name()
+		if counted != nil {
+			in := r.enteredAfter(opened, counted, e)
+			if in == nil {
+				continue
+			}
+			see, here, since = in.At, "entered here", "since "+in.Name()+" went in on the permit of "+opened.Step.Name()
+		}
+		r.problems.AddWith(e.Step.At, "closed-uncounted", "step "+e.Step.Name()+" closes "+e.Opening.Mark()+", which a person can be in, and the tools have not been counted "+since, see, here,
 			"tool-count: yes above close:, at this step or above it")
 	}
+}
+
+// enteredAfter is the last step between a count and the closing of an opening that asks for
+// a permit under which it was opened, nil if none does.
+func (r *report) enteredAfter(opened, counted, closed *walk.Event) *job.Step {
+	var last *job.Step
+	for _, st := range r.walk.Steps[counted.Step.Index+1 : max(closed.Step.Index, counted.Step.Index+1)] {
+		if !st.Bench && slices.ContainsFunc(st.Permits, func(p *job.Permit) bool {
+			return !underLock(p) && slices.Contains(opened.Step.Permits, p)
+		}) {
+			last = st
+		}
+	}
+	return last
 }

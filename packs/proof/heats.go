@@ -64,8 +64,12 @@ func (r *report) checkRead(h *job.Heat) {
 		early := h.PulledAt != nil && d.FoundAt.Index <= h.PulledAt.Index
 		late := h.PutOnAt != nil && d.FoundAt.Index >= h.PutOnAt.Index
 		if early || late {
-			r.problems.Add(d.FoundPos(), "read-together", d.Mark+" is read at "+d.FoundAt.Name()+", while "+h.PartName()+" sits on its seat",
-				"measure it after the part is drawn off and before it is put on")
+			when := ", while " + h.PartName() + " sits on its seat"
+			if d.FoundAt == h.PulledAt || d.FoundAt == h.PutOnAt {
+				when = ", the step that heats " + h.PartName() + ": a warm part reads larger"
+			}
+			r.problems.Add(d.FoundPos(), "read-together", d.Mark+" is read at "+d.FoundAt.Name()+when,
+				"measure it at a step of its own, after the part is drawn off and before it is put on, when both are as warm as the shop")
 		}
 	}
 }

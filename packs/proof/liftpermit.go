@@ -13,6 +13,7 @@ var forLifting = regexp.MustCompile(`(?i)lift|hoist|crane|rigging`)
 
 // checkLiftPermit sees that where some lifts of a job are made on a permit, all are: a
 // permit that says it is for lifting, and that most of its steps ask for because they lift.
+// The same load goes both ways on it.
 // That of an entry or of hot work beside a lift is none. What people lift by hand needs
 // none, and a step may say that it goes without.
 func (r *report) checkLiftPermit() {
@@ -24,13 +25,13 @@ func (r *report) checkLiftPermit() {
 				lifting = append(lifting, e.Step)
 			}
 		}
-		if !forLifting.MatchString(p.Key+" "+r.job.InEnglish(p.What)) || len(lifting) < 2 || 2*len(lifting) <= len(asked) {
+		if !forLifting.MatchString(p.Key+" "+r.job.InEnglish(p.What)) || len(lifting) == 0 || 2*len(lifting) <= len(asked) {
 			continue
 		}
 		for _, st := range r.walk.Steps {
 			l := r.hoists(st)
-			if l == nil || r.goesOnPermit(st) {
-				continue
+			if l == nil || r.goesOnPermit(st) || len(lifting) == 1 && l != r.hoists(lifting[0]) {
+				continue // one alone may be the critical one
 			}
 			r.problems.AddWith(st.At, "no-lift-permit", "step "+st.Name()+" makes the lift "+l.Mark+" without a permit; other lifts are made on the permit "+p.Key, lifting[0].At, "asked for here", "permit: ["+p.Key+"] at this step")
 		}

@@ -6,12 +6,15 @@ import (
 )
 
 // checkMirrored sees that what an author writes for the put-back row of a step has a
-// row to stand at, and leaves out only what the step has.
+// row to stand at, and leaves out only what the step has, and what does not stand at the
+// row all the same by what is done there.
 func (r *report) checkMirrored() {
-	rows := map[source.Pos]bool{} // of the steps that have a row at some place
+	rows := map[source.Pos]bool{}  // of the steps that have a row at some place
+	spare := map[source.Pos]bool{} // of those whose cautions some row has not
 	for _, st := range r.walk.Steps {
 		if st.Undoes != nil {
 			rows[st.Undoes.At] = true
+			spare[st.Undoes.At] = spare[st.Undoes.At] || len(st.Spares()) > 0
 		}
 	}
 	told := map[source.Pos]bool{}
@@ -29,6 +32,9 @@ func (r *report) checkMirrored() {
 			if !st.HasGuard(w.Guard) {
 				told[st.At] = true
 				r.problems.Add(w.At, "nothing-left-out", "this leaves out "+guardWords[w.Guard]+" at the put-back row of "+st.Name()+", and the step has none", "take it out")
+			} else if w.Guard == job.GuardCaution && !spare[st.At] {
+				told[st.At] = true
+				r.problems.Warn(w.At, "nothing-left-out", "this leaves out cautions at the put-back row of "+st.Name()+", and all of them stand there by what the row does", "take it out")
 			}
 		}
 	}

@@ -35,12 +35,17 @@ const reachOfVerb, reachOfWord = 5, 3
 type speaker struct {
 	*report
 	words map[*job.Step][]string
+	marks map[string]bool // the texts that speak of making a mark
+}
+
+func newSpeaker(r *report) *speaker {
+	return &speaker{r, map[*job.Step][]string{}, map[string]bool{}}
 }
 
 // checkSpoken warns of a part that is moved by a step which does not speak of it, while
 // another speaks of moving it and moves nothing.
 func (r *report) checkSpoken() {
-	s := &speaker{r, map[*job.Step][]string{}}
+	s := newSpeaker(r)
 	told := map[source.Pos]bool{} // once for all places
 	for _, st := range r.walk.Steps {
 		if st.Undoes != nil {

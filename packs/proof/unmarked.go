@@ -27,7 +27,7 @@ var (
 // checkUnmarked warns of a put-back row whose words go by a mark, where nothing tells that
 // what it moves has one.
 func (r *report) checkUnmarked() {
-	s := &speaker{r, map[*job.Step][]string{}}
+	s := newSpeaker(r)
 	told := map[source.Pos]bool{} // once for all places
 	for _, st := range r.walk.Steps {
 		words := r.job.InEnglish(st.Do)
@@ -92,8 +92,11 @@ func (s *speaker) marking(st *job.Step) []*job.Step {
 	off := takenOffAt(st)
 	var out []*job.Step
 	for _, t := range s.walk.Steps[:st.Index] {
+		if off != nil && t.Index > off.Index || t.Undoes == st.Undoes && t.Back {
+			continue
+		}
 		text := s.job.InEnglish(t.Do) + " " + s.job.InEnglish(t.Note)
-		if !makesMark.MatchString(text) || off != nil && t.Index > off.Index || t.Undoes == st.Undoes && t.Back {
+		if !s.makesMark(text) {
 			continue
 		}
 		if t == st.Undoes || strings.Contains(text, "everything") || slices.ContainsFunc(s.said(t), func(w string) bool {
@@ -103,6 +106,17 @@ func (s *speaker) marking(st *job.Step) []*job.Step {
 		}
 	}
 	return out
+}
+
+// makesMark reports whether a text speaks of making a mark; it is asked of each step for many
+// later ones.
+func (s *speaker) makesMark(text string) bool {
+	makes, known := s.marks[text]
+	if !known {
+		makes = makesMark.MatchString(text)
+		s.marks[text] = makes
+	}
+	return makes
 }
 
 // takenOffAt is the last step that takes off what a step puts back: a mark made below it is
@@ -120,7 +134,7 @@ func takenOffAt(st *job.Step) *job.Step {
 // unmarked binds a step that makes the one mark by which parts go back to the step that takes
 // them off.
 func (b *binder) unmarked() {
-	s := &speaker{&report{walk: b.walk, job: b.job}, map[*job.Step][]string{}}
+	s := newSpeaker(&report{walk: b.walk, job: b.job})
 	for _, st := range b.walk.Steps {
 		if !st.Back || !goesByMark.MatchString(s.job.InEnglish(st.Do)) || s.hasMark(st) {
 			continue

@@ -3,11 +3,13 @@ package proofread
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
+	"matchmark/packs/units"
 )
 
 // checkFaces sees that a dimension is described so that two people would measure
@@ -26,8 +28,40 @@ func (b *proofreader) checkFaces() {
 			b.checkSeen(d, dd)
 			b.checkAdjuster(d, dd)
 			b.checkFlats(d)
+			b.checkTwoFaces(d, dd)
 			b.checkPieces(d, dd)
 		}
+	}
+}
+
+// checkLeast sees that a run-out has a largest size: at least turned round from at most lets
+// the worst shaft pass.
+func (b *proofreader) checkLeast(d *job.Dim) {
+	if d.Kind != "runout" || d.Left == nil {
+		return
+	}
+	for i := range d.Left.Tests {
+		if low, high, ok := d.Left.Tests[i].Limits(); ok && low != nil && high == nil && low.Number.Sign() > 0 {
+			b.Problems.Add(d.LimitPos(), "limit-order", d.Mark+" is a run-out that must be at least "+units.Pointed(low.Print())+": a shaft that runs worse would pass, and one that runs true would not", "left: at most "+units.Pointed(low.Print()))
+			return
+		}
+	}
+}
+
+// between are the kinds that lie between two parts: one of them alone has no backlash.
+var between = map[string]bool{"backlash": true, "clearance": true, "gap": true}
+
+// checkTwoFaces sees that a distance lies between two faces, and what two parts have between
+// them between two parts: a place that is written twice makes one of them of both.
+func (b *proofreader) checkTwoFaces(d *job.Dim, dd *def.Dimension) {
+	if d.From.Part == nil || d.From.Part != d.To.Part {
+		return
+	}
+	switch {
+	case d.From.Name == d.To.Name:
+		b.Problems.Add(dd.To.Part.At, "one-face", d.Mark+" lies between one face of "+d.From.Part.Called()+" and the same", "name the other face, or the other part")
+	case between[d.Kind] && d.From.Part.Place.Label != "" && strings.Contains(dd.From.Part.Value, "/"):
+		b.Problems.Warn(dd.To.Part.At, "one-face", d.Mark+" is a "+d.Kind+", and both its faces are of "+d.From.Part.Called(), "name the other part, or its other place")
 	}
 }
 
@@ -52,6 +86,7 @@ func (b *proofreader) checkSeen(d *job.Dim, dd *def.Dimension) {
 	if d.Positions.Kind == job.Single && dd.ViewedFrom.Written() && !turns {
 		b.Problems.Warn(dd.ViewedFrom.At, "no-positions", d.Mark+" says from where it is seen, but is read at one place only", "at: clock, or take viewed-from: out")
 	}
+	b.checkLeast(d)
 	if d.Kind != "runout" || d.Positions.Boxes() > 1 || d.Left == nil {
 		return
 	}

@@ -81,6 +81,7 @@ func (b *proofreader) checkLoose(d *job.Dim, dd *def.Dimension) {
 	}{
 		{"reuse", dd.Reuse, "how far an old part may go back"}, {"repair", dd.Repair, "how far it may be mended"}, {"over", dd.Over, "what to do above the limit"},
 		{"under", dd.Under, "what to do below the limit"}, {"out", dd.Out, "what to do when it is not in"},
+		{"found-out", dd.FoundOut, "what to do when it is not in as found"},
 	} {
 		// What is watched while the work goes on has a limit in found:.
 		worn := v.key == "reuse" || v.key == "repair"

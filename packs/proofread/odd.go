@@ -1,8 +1,8 @@
 package proofread
 
 import (
+	"fmt"
 	"regexp"
-	"strconv"
 	"strings"
 
 	"matchmark/packs/def"
@@ -42,6 +42,11 @@ type saying struct {
 // what is the thing wanted, as "how it is kept"; write is the key that says it. The words
 // behind it are the author's: an example of some other thing would be copied.
 func (b *proofreader) odd(list []saying, what, write string) {
+	b.oddWords(list, " does not say "+what+"; %d of %d like it do", "write: "+write)
+}
+
+// oddWords is odd in words of its own, with the number that say it and of how many.
+func (b *proofreader) oddWords(list []saying, words string, help ...string) {
 	n := 0
 	for _, s := range list {
 		if s.says {
@@ -53,7 +58,7 @@ func (b *proofreader) odd(list []saying, what, write string) {
 	}
 	for _, s := range list {
 		if !s.says {
-			b.Problems.Warn(s.at, "odd-one-out", s.name+" does not say "+what+"; "+strconv.Itoa(n)+" of "+strconv.Itoa(len(list))+" like it do", "write: "+write)
+			b.Problems.Warn(s.at, "odd-one-out", s.name+fmt.Sprintf(words, n, len(list)), help...)
 		}
 	}
 }
@@ -138,8 +143,9 @@ func (b *proofreader) oddKept() {
 	at := func(p *def.BigPart) (source.Pos, string) { return p.Mark.At, p.Mark.Value }
 	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Keep.Written() }), "how it is kept", "keep: …")
 	b.odd(ask(b.Def.BigParts, nil, at, func(p *def.BigPart) bool { return p.Support.Written() }), "what it lies on", "support: …")
-	b.odd(most(ask(b.Def.Parts, b.comesOff, func(p *def.Part) (source.Pos, string) { return p.Key.At, source.Quote(p.Key.Value) }, b.tagged)),
-		"where it lies with a tag: it goes to the bench", "into: a container, or a lay-down spot with a tag of its own under big:")
+	b.oddWords(most(ask(b.Def.Parts, b.comesOff, func(p *def.Part) (source.Pos, string) { return p.Key.At, source.Quote(p.Key.Value) }, b.tagged)),
+		" is laid on the bench and has no tag there; %d of %d parts that come off have one",
+		"write: into: one of containers:, which has a tag", "or, of a large part, into: a spot of lay-down:, with the part under big:, which has a tag of its own")
 	spot := func(s *def.Spot) (source.Pos, string) { return s.Mark.At, s.Mark.Value }
 	b.odd(ask(b.Def.LayDown, nil, spot, func(s *def.Spot) bool { return s.Floor.Written() }), "what the floor carries", "floor: by the plate of the floor, or its drawing")
 }

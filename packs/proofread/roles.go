@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"matchmark/packs/names"
+	"matchmark/packs/nearest"
 	"matchmark/packs/source"
 )
 
@@ -22,7 +23,7 @@ func (b *proofreader) checkRoles() {
 			return
 		}
 		help := "roles of the site: " + strings.Join(b.Job.Site.Roles, ", ")
-		if near := source.Nearest(t.Value, b.Job.Site.Roles); near != "" {
+		if near := nearest.Word(t.Value, b.Job.Site.Roles); near != "" {
 			help = "did you mean " + near + "?"
 		}
 		b.Problems.Warn(t.At, "unknown-role", source.Quote(t.Value)+" is not a role of this site", help)

@@ -25,7 +25,7 @@ func (b *proofreader) checkSpares() {
 	}
 	told := map[string]bool{} // once for all places
 	for _, d := range b.Job.Dims {
-		for _, cure := range []string{d.Over, d.Under, d.Out} {
+		for _, cure := range []string{d.Over, d.Under, d.Out, d.FoundOut} {
 			p := b.renewed(d, cure)
 			if p == nil || told[d.Base] || p.Renew == "always" || p.Added() || b.spared(p) {
 				continue

@@ -29,7 +29,7 @@ func (c *cursor) sameInBoth(from int, t, o *Test) {
 		return
 	}
 	for i, v := range t.values() {
-		end := nearest
+		end := eitherWay
 		if t.Rule == Range && i == 0 || t.Rule == AtLeast {
 			end = lower
 		} else if t.Rule == Range || t.Rule == AtMost {
@@ -52,7 +52,7 @@ func quantity(n units.Number, u units.Unit) units.Quantity {
 type end uint8
 
 const (
-	nearest end = iota
+	eitherWay end = iota
 	lower
 	upper
 )
@@ -111,11 +111,11 @@ func slipped(a, b units.Quantity, e end) (slip string, finer int) {
 	point, err := quantity(a.Number, temperatureOf(a.Unit)).Convert(temperatureOf(b.Unit))
 	switch {
 	case err != nil:
-	case a.Unit.Dimension() == units.Rise && within(point, quantity(b.Number, point.Unit), nearest, exact, step):
+	case a.Unit.Dimension() == units.Rise && within(point, quantity(b.Number, point.Unit), eitherWay, exact, step):
 		return "converted as a temperature, with the 32 added", 0
 	case a.Unit.Dimension() == units.Temperature:
 		rise, err := quantity(a.Number, a.Unit.RiseUnit()).Convert(b.Unit.RiseUnit())
-		if err == nil && within(rise, quantity(b.Number, rise.Unit), nearest, exact, step) {
+		if err == nil && within(rise, quantity(b.Number, rise.Unit), eitherWay, exact, step) {
 			return "converted as a rise, without the 32", 0
 		}
 	}
@@ -163,7 +163,7 @@ func within(a, b units.Quantity, e end, stepA, stepB *big.Rat) bool {
 		gap.Neg(gap)
 	}
 	switch {
-	case e == nearest:
+	case e == eitherWay:
 		return false
 	case gap.Sign() > 0:
 		return gap.Cmp(stepInA) < 0

@@ -3,6 +3,7 @@ package reading
 import (
 	"strings"
 
+	"matchmark/packs/nearest"
 	"matchmark/packs/units"
 )
 
@@ -217,7 +218,7 @@ func (c *cursor) stageUnknown(from int) {
 	}
 	word := c.typed(from, len(c.runes))
 	for _, to := range []int{len(c.runes), c.wordEnd(c.skip(c.wordEnd(from))), c.wordEnd(from)} {
-		if near := units.NearestWord(c.typed(from, to), all); near != "" {
+		if near := nearest.Word(c.typed(from, to), all); near != "" {
 			c.failAt(from, to-from, "unknown-word", "\""+c.typed(from, to)+"\" is not known here", c.with(from, to, near))
 			return
 		}

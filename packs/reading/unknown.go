@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"strings"
 
+	"matchmark/packs/nearest"
 	"matchmark/packs/units"
 )
 
@@ -57,11 +58,11 @@ func (c *cursor) unknown(missing string) {
 	}
 	// Two words together may be a slip of one ("at-most", "as  fount").
 	two := c.wordEnd(c.skip(to))
-	if near := units.NearestWord(c.typed(from, two), words); near != "" && two > to && strings.Contains(near, " ") {
+	if near := nearest.Word(c.typed(from, two), words); near != "" && two > to && strings.Contains(near, " ") {
 		c.failAt(from, two-from, "unknown-word", "\""+c.typed(from, two)+"\" is not known here", c.with(from, two, near))
 		return
 	}
-	if near := units.NearestWord(word, append(units.UnitWords(), words...)); near != "" && near != word {
+	if near := nearest.Word(word, append(units.UnitWords(), words...)); near != "" && near != word {
 		c.failAt(from, to-from, "unknown-word", "\""+word+"\" is not known here", c.with(from, to, near))
 		return
 	}

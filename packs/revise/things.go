@@ -134,6 +134,7 @@ func readings(j *job.Job) []thing {
 		l.add("over", d.Over)
 		l.add("under", d.Under)
 		l.add("out", d.Out)
+		l.add("out as found", d.FoundOut)
 		l.add("source", d.Source)
 		if d.By != nil {
 			l.add("instrument", d.By.Name)

@@ -1,6 +1,7 @@
 package source
 
 import (
+	"matchmark/packs/nearest"
 	"regexp"
 	"sort"
 	"strings"
@@ -47,7 +48,7 @@ func (ps *Problems) Unknown(t Text, what string, known []string, where string) s
 	near := ""
 	mark := aMark.MatchString(t.Value)
 	if !mark {
-		near = Nearest(t.Value, names)
+		near = nearest.Word(t.Value, names)
 	}
 	if near != "" {
 		help = []string{"did you mean " + near + "?"}

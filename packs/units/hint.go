@@ -1,6 +1,7 @@
 package units
 
 import (
+	"matchmark/packs/nearest"
 	"slices"
 	"strings"
 )
@@ -24,7 +25,7 @@ func unknownUnit(word string, offset int, number string) *Fault {
 		f.Help = []string{number + " " + write}
 		return f
 	}
-	if near := NearestWord(word, UnitWords()); near != "" {
+	if near := nearest.Word(word, UnitWords()); near != "" {
 		f.Help = []string{number + " " + near}
 		return f
 	}

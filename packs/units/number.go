@@ -175,16 +175,17 @@ const (
 // Round gives n with so many decimals (0 or more).
 func (n Number) Round(decimals int, how Rounding) Number {
 	scale := new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(max(decimals, 0))), nil)
-	scaled := new(big.Rat).Mul(n.Rat(), new(big.Rat).SetInt(scale))
-	// Floor of the scaled value; what is left over lies in [0, 1).
-	floor := new(big.Int).Div(scaled.Num(), scaled.Denom())
-	left := new(big.Rat).Sub(scaled, new(big.Rat).SetInt(floor))
+	x := n.Rat()
+	// Floor of the scaled value; what is left over lies in [0, the denominator).
+	floor, left := new(big.Int).Mul(x.Num(), scale), new(big.Int)
+	floor.DivMod(floor, x.Denom(), left)
 	up := false
-	switch half := left.Cmp(big.NewRat(1, 2)); how {
+	switch how {
 	case Up:
 		up = left.Sign() > 0
 	case Nearest:
-		up = half > 0 || half == 0 && scaled.Sign() > 0
+		half := left.Lsh(left, 1).Cmp(x.Denom())
+		up = half > 0 || half == 0 && x.Sign() > 0
 	}
 	if up {
 		floor.Add(floor, big.NewInt(1))

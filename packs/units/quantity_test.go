@@ -158,14 +158,6 @@ func TestEveryUnitReadsItself(t *testing.T) {
 	}
 }
 
-func TestNearestWord(t *testing.T) {
-	for typed, want := range map[string]string{"kgs": "kg", "N-m": "N·m", "lbft": "lb-ft", "Mpa": "MPa", "banana": ""} {
-		if got := NearestWord(typed, UnitWords()); got != want {
-			t.Errorf("nearest to %q: %q, want %q", typed, got, want)
-		}
-	}
-}
-
 // genNumber draws texts of numbers as people type them.
 func genNumber() *rapid.Generator[string] {
 	return rapid.OneOf(

@@ -62,19 +62,24 @@ func (w *Walk) Hung(l *job.Lift, st *job.Step) *job.Step { return w.hung[l].befo
 
 // noteHanging writes into the job which loads hang at a step, whether it goes on with
 // their lifts or not, and which a step leaves hanging. What people hold by hand does not
-// hang.
+// hang. What was put under a load comes out again where its lift goes on.
 func (w *Walk) noteHanging() {
 	for _, l := range w.Job.Lifts {
 		if l.ByHand || w.hung[l] == nil {
 			continue
 		}
+		var under []string // what stands under it
 		for _, st := range w.Steps {
 			made := slices.Contains(st.Lifts, l)
 			switch hung := w.Hung(l, st) != nil; {
 			case hung && made:
 				st.GoesOn = append(st.GoesOn, l)
+				st.FromUnder, under = append(st.FromUnder, under...), nil
 			case hung:
 				st.Hangs = append(st.Hangs, l)
+				if u := st.UnderLoad.Value; u != "" && !slices.Contains(under, u) {
+					under = append(under, u)
+				}
 			}
 			if made && w.hung[l].before(w.End(st)) != nil {
 				st.LeftHanging = append(st.LeftHanging, l)

@@ -34,15 +34,14 @@ func (w *Walk) Note() {
 	for _, st := range w.Steps {
 		w.branch(st)
 	}
-	w.hours()
 	w.noteHanging()
+	w.hours() // by who must be there while a load hangs
 	w.noteLocks()
 	w.deferred()
 }
 
 // hours adds up what the steps are planned to take: elapsed hours, one step after
-// another, and crew hours, which are elapsed hours times the people that a step takes
-// (one if not said). A section has the sums until it is done.
+// another, and crew hours, which are elapsed hours times the people that a step takes. A section has the sums until it is done.
 func (w *Walk) hours() {
 	total, crew := units.Whole(0), units.Whole(0)
 	for _, s := range w.Job.Sections {
@@ -53,7 +52,7 @@ func (w *Walk) hours() {
 			}
 			planned = true
 			total = total.Add(*st.Hours)
-			crew = crew.Add(st.Hours.Mul(units.Whole(int64(max(st.People, 1)))))
+			crew = crew.Add(st.Hours.Mul(units.Whole(int64(st.Crew()))))
 			sum, people := total, crew
 			st.HoursSoFar, st.CrewSoFar = &sum, &people
 		}

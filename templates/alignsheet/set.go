@@ -10,10 +10,12 @@ import (
 	"matchmark/packs/units"
 )
 
-// sets are the sets of readings: 0 for that as found, then the tries.
-func (s sheet) sets() []int {
+// sets are the sets of readings: 0 for that as found, then the tries. That as found is worked
+// out by hand only where it has room beside the others: nothing is moved by it, and its
+// readings stand at their step.
+func (s sheet) sets(across int) []int {
 	var out []int
-	if s.foundFirst() {
+	if s.foundFirst() && (s.a.Tries+1)%across != 1 {
 		out = append(out, 0)
 	}
 	for i := range s.a.Tries {
@@ -54,9 +56,9 @@ const (
 // tables sets all sets, as many beside each other as there is room for.
 func (s sheet) tables(under ...*layout.Block) []layout.Piece {
 	var out []layout.Piece
-	sets := s.sets()
 	col := s.rungBox().W
 	across := max(int((s.Span-leastSetText)/(col+boxGap)), 1)
+	sets := s.sets(across)
 	for len(sets) > 0 {
 		n := min(across, len(sets))
 		t := setTable{sheet: s, sets: sets[:n], col: col}

@@ -56,9 +56,9 @@ func FlowMiddle(all []layout.Block, width layout.Mm) layout.Block {
 // InkRight is how far to the right anything in a block reaches.
 func InkRight(b layout.Block) layout.Mm {
 	w := layout.Mm(0)
-	for _, it := range b.Items() {
+	b.Each(func(it layout.Item) {
 		_, _, right, _ := it.Bounds()
 		w = max(w, right)
-	}
+	})
 	return w
 }

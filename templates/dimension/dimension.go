@@ -167,7 +167,7 @@ func (k content) entry(e entry, w way, width layout.Mm) sized {
 	if byHand(e.d, e.sides) {
 		return k.handEntry(e, w, width)
 	}
-	limit := limitOf(k.Composer, e.d, k.back, w.before, width).boxes
+	limit := k.limitOf(e.d, w.before).boxesIn(width)
 	boxes := k.boxes(e, w, width)
 	row := k.flow(width, limit, boxes, k.verdict(e, w))
 	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
@@ -187,6 +187,20 @@ func (k content) warm(e entry, width layout.Mm) sized {
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
 // what is worked out from them.
 func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
+	if e.d.Positions.Kind == job.Single {
+		// They are the same in all widths in which each has its unit behind it, and in all others.
+		if all := k.boxesIn(e, w, anyWidth); block.RowWidth(all[:len(e.sides)]) <= width {
+			return all
+		}
+		width = 0
+	}
+	return k.boxesIn(e, w, width)
+}
+
+// anyWidth is wider than all paper.
+const anyWidth layout.Mm = 1e6
+
+func (k content) boxesIn(e entry, w way, width layout.Mm) []layout.Block {
 	return listOnce(k.tried.boxes, boxesKey{e.d, w.cols, w.before, width}, func() []layout.Block {
 		return append(boxItems(k.Composer, e.d, e.sides, k.tables(e), w, width), extraItems(k.Composer, e.d, e.sides)...)
 	})

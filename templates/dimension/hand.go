@@ -92,7 +92,7 @@ func (k content) handPieces(width layout.Mm) []layout.Block {
 // shortHead is the head of a dimension where it goes on.
 func (k content) shortHead(width layout.Mm) layout.Block {
 	runs := []layout.Run{markRun(k.Composer, k.d().Mark, width), layout.T(layout.Strong, "  "+k.d().What)}
-	for _, l := range limitOf(k.Composer, k.d(), k.back, false, width).lines {
+	for _, l := range k.limitOf(k.d(), false).lines {
 		runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
 	}
 	return k.Para(width, runs, layout.ParaOpts{Ref: k.d().At})
@@ -192,7 +192,7 @@ func (k content) handHead(width layout.Mm) layout.Block {
 func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Block) {
 	c, d, sides := k.Composer, e.d, e.sides
 	parts, ends := limitLadders(c, d, *workOf(sides), k.before, width)
-	limit := limitOf(c, d, k.back, k.before, width).boxes
+	limit := k.limitOf(d, k.before).boxesIn(width)
 	s := sides[min(1, len(sides)-1)]
 	switch {
 	case d.Shims != nil:

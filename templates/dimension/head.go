@@ -1,6 +1,7 @@
 package dimension
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -12,35 +13,38 @@ import (
 // head is what is measured under which mark, in which state and with what, and what
 // follows from its limit.
 func (k content) head(w way, width layout.Mm) sized {
-	return once(k.tried.heads, headKey{w.limitInHead, width}, func() sized { return done(k.setHead(w, width)) })
+	return once(k.tried.heads, headKey{w.limitInHead, width}, func() sized { return k.setHead(w, width) })
 }
 
-func (k content) setHead(w way, width layout.Mm) layout.Block {
+func (k content) setHead(w way, width layout.Mm) sized {
 	c, d := k.Composer, k.d()
-	text := once(k.tried.texts, w.limitInHead, func() headText { return k.headText(w.limitInHead) })
-	runs := append([]layout.Run{markRun(c, text.mark, width)}, text.runs...)
-	out := []layout.Block{noted(c, d, runs, text.notes, width)}
-	out = append(out, SourcesDiffer(c, d, width)...)
-	out = append(out, cameBack(c, d, k.back, width)...)
-	out = append(out, remarks(c, d, width)...)
-	return layout.Above(headLines, out...)
+	mark := markRun(c, k.mark(), width)
+	text := once(k.tried.texts, textKey{w.limitInHead, mark.Style}, func() headText { return k.headText(w.limitInHead, mark) })
+	out := []sized{text.in(width)}
+	for _, more := range [][]layout.Block{SourcesDiffer(c, d, width), cameBack(c, d, k.back, width), remarks(c, d, width)} {
+		for _, b := range more {
+			out = append(out, done(b))
+		}
+	}
+	return above(headLines, out...)
+}
+
+// mark is that of the dimension, or of all like places.
+func (k content) mark() string {
+	if len(k.entries) > 1 {
+		return k.d().Base
+	}
+	return k.d().Mark
 }
 
 // A headText is the text of a head, in which nothing hangs on its width but how large the
-// mark is that it begins with.
-type headText struct {
-	mark        string
-	runs, notes []layout.Run
-}
+// mark is that it begins with: the heading, its notes, and both in one.
+type headText struct{ heading, notes, both *layout.Paragraph }
 
-func (k content) headText(withLimit bool) headText {
+func (k content) headText(withLimit bool, mark layout.Run) headText {
 	c, d := k.Composer, k.d()
-	mark := d.Mark
-	if len(k.entries) > 1 {
-		mark = d.Base
-	}
-	runs := append([]layout.Run{layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
-	limit := limitOf(c, d, k.back, false, c.Span)
+	runs := append([]layout.Run{mark, layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
+	limit := k.limitOf(d, false)
 	if withLimit {
 		for _, l := range limit.lines {
 			runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
@@ -52,25 +56,29 @@ func (k content) headText(withLimit bool) headText {
 	}
 	notes := joined(small, noteRuns(c, d, k.back))
 	if f := workOf(k.entries[0].sides); f != nil && f.Formula != nil && d.Shims == nil {
-		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: sumText(c, mark, f.Formula), Style: layout.SubBold})
+		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: sumText(c, k.mark(), f.Formula), Style: layout.SubBold})
 	}
 	if k.note != "" {
 		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: k.note, Style: layout.SubBold, Deco: layout.Inverse})
 	}
-	return headText{mark, runs, notes}
+	opts := layout.ParaOpts{Ref: d.At}
+	text := headText{heading: c.Paragraph(runs, opts)}
+	if len(notes) > 0 {
+		text.notes = c.Paragraph(notes, opts)
+		text.both = c.Paragraph(slices.Concat(runs, []layout.Run{layout.T(layout.Sub, "   ")}, notes), opts)
+	}
+	return text
 }
 
-// noted is a heading with its notes in small type below it, or behind it in its last line
+// in is the heading with its notes in small type below it, or behind it in its last line
 // where that takes a line less.
-func noted(c *block.Composer, d *job.Dim, runs, notes []layout.Run, width layout.Mm) layout.Block {
-	opts := layout.ParaOpts{Ref: d.At}
-	head := c.Para(width, runs, opts)
-	if len(notes) == 0 {
-		return head
+func (t headText) in(width layout.Mm) sized {
+	heading := paragraph(t.heading, width)
+	if t.notes == nil {
+		return heading
 	}
-	below := layout.Above(headLines, head, c.Para(width, notes, opts))
-	behind := c.Para(width, append(append(runs[:len(runs):len(runs)], layout.T(layout.Sub, "   ")), notes...), opts)
-	if behind.H < below.H-lineSaves {
+	below, behind := above(headLines, heading, paragraph(t.notes, width)), paragraph(t.both, width)
+	if behind.h < below.h-lineSaves {
 		return behind
 	}
 	return below
@@ -83,7 +91,7 @@ const headLines, lineSaves layout.Mm = 0.4, 2
 // limit are the pieces of the limit that stand before the boxes.
 func (k content) limit(w way, width layout.Mm) []layout.Block {
 	if w.limitInHead && len(k.entries) == 1 {
-		return listOnce(k.tried.ends, headKey{w.before, width}, func() []layout.Block { return limitOf(k.Composer, k.d(), k.back, w.before, width).boxes })
+		return listOnce(k.tried.ends, headKey{w.before, width}, func() []layout.Block { return k.limitOf(k.d(), w.before).boxesIn(width) })
 	}
 	if w.limitInHead {
 		return nil
@@ -93,7 +101,7 @@ func (k content) limit(w way, width layout.Mm) []layout.Block {
 
 func (k content) setLimit(before bool, width layout.Mm) []layout.Block {
 	c, d := k.Composer, k.d()
-	limit := limitOf(c, d, k.back, before, width)
+	limit := k.limitOf(d, before)
 	var text []layout.Block
 	for _, l := range limit.lines {
 		room := min(width, max(limitW, wordW(c, l)))
@@ -107,7 +115,7 @@ func (k content) setLimit(before bool, width layout.Mm) []layout.Block {
 	if len(k.entries) > 1 {
 		return out // each place has boxes of its own
 	}
-	return append(out, limit.boxes...)
+	return append(out, limit.boxesIn(width)...)
 }
 
 // limitW is the width that a limit takes before its boxes, if none of its words is wider.

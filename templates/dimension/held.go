@@ -15,15 +15,16 @@ import (
 // as a limit of its own, and "at least" as none.
 func held(text string) string {
 	var out strings.Builder
-	before := ""
+	out.Grow(len(text) + 8) // for most of its spaces
+	word := 0               // where the word before begins
 	for i, x := range text {
-		if x == ' ' && holds(before, text[i+1:]) {
+		if x == ' ' && holds(text[word:i], text[i+1:]) {
 			out.WriteString(layout.NoBreak)
 		} else {
 			out.WriteRune(x)
 		}
-		if before += string(x); unicode.IsSpace(x) {
-			before = ""
+		if unicode.IsSpace(x) {
+			word = i + utf8.RuneLen(x)
 		}
 	}
 	return out.String()

@@ -15,7 +15,7 @@ import (
 // the words of the limit, the limit for an old part, what to do when it is out, where
 // it comes from, and in putting back what one flat of the adjuster does.
 func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []layout.Block {
-	p := limitOf(c, d, back, false, width)
+	p := limitOf(c, d, back, false)
 	p.notes = append(p.notes, p.leftOn(c, d)...)
 	var runs []layout.Run
 	for _, l := range p.lines {
@@ -26,7 +26,7 @@ func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []lay
 	if runs = append(runs, notes...); len(runs) > 0 {
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: d.At}))
 	}
-	return append(append(out, p.boxes...), append(SourcesDiffer(c, d, width), cameBack(c, d, back, width)...)...)
+	return append(append(out, p.boxesIn(width)...), append(SourcesDiffer(c, d, width), cameBack(c, d, back, width)...)...)
 }
 
 // joined sets texts before runs, parted by dots.
@@ -62,7 +62,7 @@ type limitText struct {
 // and what is told in small type.
 type limitParts struct {
 	lines []limitText
-	boxes []layout.Block
+	boxes []limitBoxes
 	notes []string
 	// before says that the names of boxes stand before them.
 	before bool
@@ -71,9 +71,37 @@ type limitParts struct {
 	later func(pages string) string
 }
 
+// limitBoxes are pieces of one line of a limit that have boxes: in their row as they are, or
+// folded into a width.
+type limitBoxes struct {
+	row  []layout.Block
+	fold bool
+}
+
+// boxesIn are the boxes of a limit in a width.
+func (p *limitParts) boxesIn(width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, b := range p.boxes {
+		if b.fold {
+			out = append(out, block.FlowMiddle(b.row, width))
+		} else {
+			out = append(out, b.row...)
+		}
+	}
+	return out
+}
+
+// limitOf is the limit of a dimension of a content, worded once for all widths.
+func (k content) limitOf(d *job.Dim, before bool) *limitParts {
+	return once(k.tried.worded, limitKey{d, before}, func() *limitParts {
+		p := limitOf(k.Composer, d, k.back, before)
+		return &p
+	})
+}
+
 // limitOf is the limit of a dimension, with the limit for an old part; the names of its
 // boxes stand above them, or before.
-func limitOf(c *block.Composer, d *job.Dim, back, before bool, width layout.Mm) limitParts {
+func limitOf(c *block.Composer, d *job.Dim, back, before bool) limitParts {
 	work := d.FoundWork
 	if back {
 		work = d.LeftWork
@@ -82,7 +110,7 @@ func limitOf(c *block.Composer, d *job.Dim, back, before bool, width layout.Mm) 
 	word := func(text string) { p.lines = append(p.lines, limitText{text, layout.Limit}) }
 	switch {
 	case d.Left == nil && d.WatchedOnly() && !back:
-		p.add(c, d, d.Found, d.FoundBy, "", width)
+		p.add(c, d, d.Found, d.FoundBy, "")
 	case d.Left == nil && back:
 		word(c.W.Dimension.OnlyRecorded)
 	case d.Left == nil:
@@ -90,23 +118,23 @@ func limitOf(c *block.Composer, d *job.Dim, back, before bool, width layout.Mm) 
 	case !back && d.FoundIsRecorded():
 		word(c.W.Common.RecordOnly)
 		p.later = func(pages string) string { return c.W.Dimension.LeftOnFound.With(leftWords(c, d), pages) }
-		p.old(c, d, width)
+		p.old(c, d)
 	case !back && work.Late != nil:
 		word(c.W.Common.RecordOnly)
 		p.later = func(pages string) string {
 			return c.W.Dimension.WorkedLater.With(PlainWords(c.W, d.Left), work.Late.Dims[0].Mark, pages)
 		}
 	default:
-		p.add(c, d, d.Left, d.LeftBy, "", width)
-		p.old(c, d, width)
+		p.add(c, d, d.Left, d.LeftBy, "")
+		p.old(c, d)
 	}
 	return p
 }
 
 // old puts in the limits of an old part, and of one that is mended.
-func (p *limitParts) old(c *block.Composer, d *job.Dim, width layout.Mm) {
-	p.add(c, d, d.Reuse, nil, c.W.Common.OldPart, width)
-	p.add(c, d, d.Repair, nil, c.W.Common.Mended, width)
+func (p *limitParts) old(c *block.Composer, d *job.Dim) {
+	p.add(c, d, d.Reuse, nil, c.W.Common.OldPart)
+	p.add(c, d, d.Repair, nil, c.W.Common.Mended)
 }
 
 // leftWords is the limit for closing as text, one for each position where they differ.
@@ -125,7 +153,7 @@ func leftWords(c *block.Composer, d *job.Dim) string {
 
 // add puts in one limit in words, with its size by letter and grade if it was written
 // so, or one for each position.
-func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*reading.Limit, name string, width layout.Mm) {
+func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*reading.Limit, name string) {
 	if l == nil {
 		return
 	}
@@ -141,24 +169,24 @@ func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*
 		case zone != "" && i == 0:
 			line = append([]reading.Part{{Text: zone + "  "}}, line...)
 		}
-		p.line(c, d, line, layout.Limit, width)
+		p.line(c, d, line, layout.Limit)
 	}
 	for _, line := range words.Small {
 		if d.Positions.Boxes() > 1 && hasBlank(line) {
 			continue // one pair of boxes does not serve several readings
 		}
 		if slices.ContainsFunc(line, func(p reading.Part) bool { return p.Blank == reading.BlankFound }) {
-			p.boxes = append(p.boxes, foundEnds(c, d, l, line, p.before)...)
+			p.boxes = append(p.boxes, limitBoxes{row: foundEnds(c, d, l, line, p.before)})
 			continue
 		}
-		p.line(c, d, line, layout.Sub, width)
+		p.line(c, d, line, layout.Sub)
 	}
 }
 
 // line puts in one line of a limit: words as text, blanks as boxes.
-func (p *limitParts) line(c *block.Composer, d *job.Dim, parts []reading.Part, st layout.Style, width layout.Mm) {
+func (p *limitParts) line(c *block.Composer, d *job.Dim, parts []reading.Part, st layout.Style) {
 	if hasOwnBlank(parts) {
-		p.boxes = append(p.boxes, limitLine(c, d, parts, width, st))
+		p.boxes = append(p.boxes, limitBoxes{row: limitLine(c, d, parts, st), fold: true})
 		return
 	}
 	p.lines = append(p.lines, limitText{PartWords(c.W, parts), st})
@@ -201,12 +229,17 @@ func noteRuns(c *block.Composer, d *job.Dim, back bool) []layout.Run {
 	}
 	w := c.W
 	notes := adjustNotes(c, d, back)
-	for _, n := range []struct {
+	type act struct {
 		sentence words.Sentence
-		value    string
-	}{{w.Common.IfOver, d.Over}, {w.Common.IfUnder, d.Under}, {w.Common.IfOut, d.Out}} {
-		if n.value != "" {
-			notes = append(notes, n.sentence.With(n.value))
+		does     string
+	}
+	acts := []act{{w.Common.IfOver, d.Over}, {w.Common.IfUnder, d.Under}, {w.Common.IfOut, d.Out}}
+	if !back && d.FoundOut != "" {
+		acts = []act{{w.Common.IfOut, d.FoundOut}}
+	}
+	for _, a := range acts {
+		if a.does != "" {
+			notes = append(notes, a.sentence.With(a.does))
 		}
 	}
 	if d.Source != "" {
@@ -225,9 +258,9 @@ func noteRuns(c *block.Composer, d *job.Dim, back bool) []layout.Run {
 	return runs
 }
 
-// limitLine sets one line of a limit with boxes: words as text, blanks as boxes of the
+// limitLine are the pieces of one line of a limit with boxes: words as text, blanks as boxes of the
 // size that the reading has. The value found has its box beside the line already.
-func limitLine(c *block.Composer, d *job.Dim, parts []reading.Part, width layout.Mm, st layout.Style) layout.Block {
+func limitLine(c *block.Composer, d *job.Dim, parts []reading.Part, st layout.Style) []layout.Block {
 	ends := typedEnds(c, d, parts)
 	var row []layout.Block
 	var text []reading.Part
@@ -257,7 +290,7 @@ func limitLine(c *block.Composer, d *job.Dim, parts []reading.Part, width layout
 		row = append(row, Box(c, d, side, caption, false))
 	}
 	flush()
-	return block.FlowMiddle(row, width)
+	return row
 }
 
 // PartWords is the text of printed pieces without their blanks.

@@ -57,7 +57,7 @@ func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layou
 	}
 	sides := packSides(e)
 	leaves := materials(c, e.d, widths[:len(widths)-1], len(sides) > 1, room) // each below its leaf, as a cell of it
-	rest := append(append(limitOf(c, e.d, k.back, k.before, room).boxes, ends...), extraItems(c, e.d, e.sides)...)
+	rest := append(append(k.limitOf(e.d, k.before).boxesIn(room), ends...), extraItems(c, e.d, e.sides)...)
 	rest = append(rest, k.verdict(e, w)...)
 	if one := layout.Beside(layout.GapX, append([]layout.Block{leaves}, rest...)...); len(rest) == 1 && one.W <= room {
 		leaves, rest = one, nil

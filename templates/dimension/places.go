@@ -227,7 +227,7 @@ func (k content) placeRows(e *entry, w way, how placesWay) []placeRow {
 	}
 	last := &rows[len(rows)-1]
 	last.entry = e
-	last.tail = append(last.tail, limitOf(c, e.d, k.back, false, k.Span).boxes...)
+	last.tail = append(last.tail, k.limitOf(e.d, false).boxesIn(k.Span)...)
 	if workOf(e.sides) == &e.d.LeftWork {
 		last.tail = append(last.tail, adjustItems(c, e.d, false)...)
 	}

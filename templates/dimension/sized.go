@@ -22,12 +22,19 @@ func done(b layout.Block) sized {
 	if b.Empty() {
 		return sized{empty: true, make: nothing}
 	}
-	return ready(&b)
+	kept := b // an empty one takes no memory
+	return ready(&kept)
 }
 
 // ready is done for a block that is kept where it is.
 func ready(b *layout.Block) sized {
 	return sized{b.W, b.H, b.Empty(), len(b.Misfits), func() layout.Block { return *b }}
+}
+
+// paragraph is a paragraph in a width.
+func paragraph(p *layout.Paragraph, width layout.Mm) sized {
+	h, misfits := p.Size(width)
+	return sized{width, h, width == 0 && h == 0 && misfits == 0, misfits, func() layout.Block { return p.Set(width) }}
 }
 
 func nothing() layout.Block { return layout.Block{} }

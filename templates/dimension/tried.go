@@ -10,9 +10,10 @@ import (
 type tried struct {
 	tables   map[*job.Dim][]layout.Block
 	boxes    map[boxesKey][]layout.Block
-	texts    map[bool]headText // of heads, with the limit or without
+	texts    map[textKey]headText // of heads
 	heads    map[headKey]sized
 	limits   map[headKey][]layout.Block
+	worded   map[limitKey]*limitParts
 	ends     map[headKey][]layout.Block // boxes for limits that are worked out
 	verdicts map[verdictKey][]layout.Block
 	byHand   map[boxesKey]handSet
@@ -41,6 +42,11 @@ type rowsKey struct {
 	width layout.Mm
 }
 
+type textKey struct {
+	limit bool
+	mark  layout.Style
+}
+
 type boxesKey struct {
 	d      *job.Dim
 	cols   int
@@ -51,6 +57,11 @@ type boxesKey struct {
 type headKey struct {
 	is    bool // in which of two ways
 	width layout.Mm
+}
+
+type limitKey struct {
+	d      *job.Dim
+	before bool
 }
 
 type verdictKey struct {
@@ -64,8 +75,8 @@ type handSet struct{ parts, items []layout.Block }
 
 func newTried() tried {
 	return tried{
-		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, texts: map[bool]headText{}, heads: map[headKey]sized{},
-		limits: map[headKey][]layout.Block{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
+		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, texts: map[textKey]headText{}, heads: map[headKey]sized{},
+		limits: map[headKey][]layout.Block{}, worded: map[limitKey]*limitParts{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
 		byHand: map[boxesKey]handSet{}, leaves: map[*job.Dim]leafSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[rowsKey]sized{},
 		lists: map[rowsKey][]sized{}, placed: map[placedKey]placeGrid{}, ways: map[bool][]way{},
 	}

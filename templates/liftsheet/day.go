@@ -108,12 +108,31 @@ func days(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
 	if !gear {
 		table(cellPad, []dayColumn{{c.W.Lift.SameGear, c.Span - dayCol, nil, false}})
 	}
-	for some := range slices.Chunk(Roles(c.W, l), mostSign) {
+	heads := signHeads(c.W, l)
+	tables := (len(heads) + mostSign - 1) / mostSign
+	for some := range slices.Chunk(heads, (len(heads)+tables-1)/tables) {
 		var names []dayColumn
-		for _, role := range some {
-			names = append(names, dayColumn{c.W.Lift.NameSign.With(role), (c.Span - dayCol) / layout.Mm(len(some)), nil, false})
+		for _, head := range some {
+			names = append(names, dayColumn{head, (c.Span - dayCol) / layout.Mm(len(some)), nil, false})
 		}
 		table(cellPad, names)
+	}
+	return out
+}
+
+// signHeads are the heads of the cells to sign in, one for each of those who must be there;
+// one for all of a role of which nobody says how many they are.
+func signHeads(w *words.Catalogue, l *job.Lift) []string {
+	var out []string
+	for _, role := range Roles(w, l) {
+		post := job.PostOf(role)
+		sentence := w.Lift.NameSign
+		if !post.Told {
+			sentence = w.Lift.NamesSign
+		}
+		for _, name := range post.Each() {
+			out = append(out, sentence.With(name))
+		}
 	}
 	return out
 }
@@ -156,7 +175,7 @@ type dayColumn struct {
 }
 
 // mostSign is how many sign beside each other.
-const mostSign = 5
+const mostSign = 6
 
 // Widths of the tables of the day: the step at which the lift is made, the wind, and the
 // least in which it is written what gear was changed. A cell for name and signature is

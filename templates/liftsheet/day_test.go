@@ -43,3 +43,12 @@ func TestWhoSigns(t *testing.T) {
 		}
 	}
 }
+
+// Two on tag lines had one cell to sign in.
+func TestEachOfACrewSigns(t *testing.T) {
+	l := &job.Lift{Crew: []string{"person in charge", "two on tag lines", "one at each ring"}}
+	want := []string{"person in charge: name and signature", "two on tag lines 1/2: name and signature", "two on tag lines 2/2: name and signature", "one at each ring: names and signatures of all"}
+	if got := signHeads(words.English, l); !slices.Equal(got, want) {
+		t.Errorf("%q sign, want %q", got, want)
+	}
+}

@@ -28,7 +28,7 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	}
 	for _, l := range st.Lifts {
 		if slices.Contains(st.GoesOn, l) {
-			strong(c.W.Guard.GoesOn.With(l.Mark, l.NoBefore(st), c.Page("lift "+l.Mark), massText(c, l)))
+			out = append(out, goesOn(c, st, l, width))
 		} else {
 			strong(stepLine(c, l))
 		}
@@ -37,6 +37,19 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		}
 	}
 	return out
+}
+
+// goesOn is the line of a lift that goes on with a load that hangs. What was put under that
+// load is ticked in front of it, as it is out again.
+func goesOn(c *block.Composer, st *job.Step, l *job.Lift, width layout.Mm) layout.Block {
+	on := layout.T(layout.Strong, c.W.Guard.GoesOn.With(l.Mark, l.NoBefore(st), c.Page("lift "+l.Mark), massText(c, l)))
+	if len(st.FromUnder) == 0 || l != st.GoesOn[0] {
+		return c.Para(width, []layout.Run{on}, layout.ParaOpts{Ref: st.At})
+	}
+	tick := c.Tick(layout.Body, "", st.At)
+	const gap = 1.8
+	runs := []layout.Run{layout.T(layout.Body, c.W.Guard.FromUnder.With(strings.Join(st.FromUnder, "; "))+" "), on}
+	return layout.Middle(gap, tick, c.Para(width-tick.W-gap, runs, layout.ParaOpts{Ref: st.At}))
 }
 
 // heavyParts lists the parts of moves that are heavy on this site: Impeller 405 kg.

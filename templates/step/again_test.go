@@ -2,6 +2,7 @@ package step
 
 import (
 	"os"
+	"slices"
 	"strings"
 	"testing"
 
@@ -41,4 +42,50 @@ func TestDoneAgainBeforeTheLocksAreOff(t *testing.T) {
 	if tested == 0 {
 		t.Error("no step is done again before locks come off")
 	}
+}
+
+// A step that was done again had boxes for what ends it alone: which leaves went in for the
+// second try, and that the joint was tight again, was written nowhere.
+func TestFurtherTriesHaveTheirBoxes(t *testing.T) {
+	t.Parallel()
+	tested := 0
+	for _, starter := range []string{"bevel-gearbox.yaml", "triplex-pump.yaml"} {
+		jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: starter})
+		c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+		for _, st := range jb.Steps() {
+			for i, a := range st.EachTry {
+				tested++
+				var name string
+				switch {
+				case a.Dim != nil:
+					name = a.Dim.Mark
+				case a.Joint != nil:
+					name = a.Joint.Mark
+				default:
+					name = a.Words
+				}
+				for no := range st.Tries {
+					own := a.Dim != nil && (slices.Contains(st.Set, a.Dim) || slices.Contains(st.Measure, a.Dim))
+					want := no > 0 && !own || own && (no < st.Tries-1 || st.Until.Dim != nil)
+					if got := strings.Contains(said(tryBlock(c, st, no, 160)), name); got != want {
+						t.Errorf("%s: try %d names %s, number %d of what it does: %v, want %v", st.Name(), no+1, name, i+1, got, want)
+					}
+				}
+			}
+		}
+	}
+	if tested == 0 {
+		t.Error("no step says what a further try does")
+	}
+}
+
+// said is the text of a block.
+func said(b layout.Block) string {
+	var out []string
+	for _, item := range b.Items() {
+		if text, ok := item.Shape.(layout.Text); ok {
+			out = append(out, text.S)
+		}
+	}
+	return strings.ReplaceAll(strings.Join(out, " "), "\u00a0", " ")
 }

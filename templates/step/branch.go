@@ -1,8 +1,6 @@
 package step
 
 import (
-	"strconv"
-
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
@@ -74,62 +72,6 @@ func askedBoxes(c *block.Composer, a *job.Asked, width layout.Mm) layout.Block {
 	box := dimension.Box(c, a.Dim, dimension.Side{Copied: true}, "", true)
 	name := c.Para(width-box.W-3, []layout.Run{layout.T(layout.Sub, where)}, layout.ParaOpts{Ref: a.At})
 	return layout.Middle(3, name, box)
-}
-
-// loopBlock sets the boxes of every try of a step that is done over and over, with
-// what ends it and what is done when the last try is no good.
-func loopBlock(c *block.Composer, st *job.Step) layout.Block {
-	w, u := c.W, st.Until
-	width := c.Span - block.NumberWidth - 2*block.CellPad
-	head := w.Step.Until.With(conditionWords(c, u), strconv.Itoa(st.Tries))
-	runs := []layout.Run{{Text: w.Step.Again, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Strong, "  "+head)}
-	if u.Dim == nil && len(st.Measure)+len(st.Set) > 0 && st.Tries > 1 {
-		runs = append(runs, layout.T(layout.Sub, "   "+w.Step.EarlierTries.With(c.Page("found today"))))
-	}
-	out := []layout.Block{c.Para(width, runs, layout.ParaOpts{Ref: u.At})}
-	var tries []layout.Block
-	for i := range st.Tries {
-		tries = append(tries, try(c, u, w.Step.TryNo.With(strconv.Itoa(i+1)), width))
-	}
-	out = append(out, block.FlowRow(tries, width))
-	last := w.Step.StillNoGood.With(st.StillOut)
-	if u.Dim != nil {
-		last = w.Step.LastTry.With(u.Dim.Mark, c.Page("found today")) + " " + last
-	}
-	out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, last)}, layout.ParaOpts{Ref: u.At}))
-	framed := layout.Above(layout.GapY, out...)
-	framed = framed.Fill(width, framed.H, 0, 0).Pad(1.5, block.CellPad, block.CellPad, block.CellPad)
-	return framed.Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0)
-}
-
-// try is one try: its boxes, and whether it was good.
-func try(c *block.Composer, u *job.Asked, name string, width layout.Mm) layout.Block {
-	w := c.W
-	label := c.Words(layout.Strong, name)
-	good := []layout.Block{c.Tick(layout.Body, w.Common.InLimits, u.At), c.Tick(layout.Body, w.Common.OutOfLimits, u.At)}
-	if u.Dim == nil || u.Cond.Ask == reading.AskState || u.Dim.Box.Form == reading.Ticks {
-		good = []layout.Block{c.Tick(layout.Body, string(w.Limit[reading.WordYes]), u.At), c.Tick(layout.Body, string(w.Limit[reading.WordNo]), u.At)}
-		return layout.Middle(layout.GapX, append([]layout.Block{label}, good...)...)
-	}
-	names := dimension.PositionNames(u.Dim.Positions)
-	if len(names) == 0 {
-		names = []string{""}
-	}
-	var boxes []layout.Block
-	for _, n := range names {
-		boxes = append(boxes, dimension.Box(c, u.Dim, dimension.Side{}, n, len(names) == 1))
-	}
-	for _, g := range u.Dim.Groups() {
-		boxes = append(boxes, dimension.GroupBox(c, u.Dim, g, w.Common.Group[g], false))
-	}
-	if len(boxes) == 1 {
-		ticks := layout.Middle(layout.GapX, good...)
-		room := width - label.W - ticks.W - 2*layout.GapX
-		return layout.Bottom(layout.GapX, label.Pad(0, 0, 2.5, 0), block.FlowRow(boxes, room), ticks.Pad(0, 0, 1.5, 0))
-	}
-	// The ticks stand above each other, so that the boxes of four places fit beside them.
-	told := layout.Middle(layout.GapX, label, layout.Above(layout.GapY, good...))
-	return layout.Bottom(layout.GapX, told, block.FlowRow(boxes, width-told.W-layout.GapX))
 }
 
 // WaitsLine points from the place of a step that waits to where it is printed.

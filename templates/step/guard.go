@@ -1,13 +1,11 @@
 package step
 
 import (
-	"slices"
 	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
-	"matchmark/templates/words"
 )
 
 // guardTick is a line of what guards a step, with a box to tick before it.
@@ -156,40 +154,32 @@ func partNames(list []*job.Part) []string {
 	return out
 }
 
-// without says which guard of its step a put-back row has not, and why.
-func without(c *block.Composer, row *job.Step, x job.Without) string {
-	sentence := map[job.Guard]words.Sentence{
-		job.GuardCaution: c.W.Guard.NoCaution, job.GuardPermit: c.W.Guard.NoPermit,
-		job.GuardHold: c.W.Guard.NoHold, job.GuardCheck: c.W.Guard.NoCheck,
-	}[x.Guard]
-	if x.Guard == job.GuardCaution {
-		hazards := leftOut(c, row)
-		if hazards == "" {
-			return x.Reason // all of them stand there by what the row does
+// without says which guards of its step a put-back row has not, and why. Where all cautions
+// stand at the row by what it does, none is left out and nothing is said.
+func without(c *block.Composer, row *job.Step, width layout.Mm) []layout.Block {
+	var out []layout.Block
+	for _, x := range row.Without {
+		text := ""
+		switch x.Guard {
+		case job.GuardCaution:
+			var hazards []string
+			for _, note := range row.Spares() {
+				hazards = append(hazards, strings.TrimSuffix(c.W.Said(note.Hazard), "."))
+			}
+			if len(hazards) == 0 {
+				continue
+			}
+			text = c.W.Guard.NoCaution.With(row.Undoes.No, strings.Join(hazards, ", "), x.Reason)
+		case job.GuardPermit:
+			text = c.W.Guard.NoPermit.With(row.Undoes.No, x.Reason)
+		case job.GuardHold:
+			text = c.W.Guard.NoHold.With(row.Undoes.No, x.Reason)
+		case job.GuardCheck:
+			text = c.W.Guard.NoCheck.With(row.Undoes.No, x.Reason)
 		}
-		return sentence.With(row.Undoes.No, hazards, x.Reason)
+		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: x.At}))
 	}
-	return sentence.With(row.Undoes.No, x.Reason)
-}
-
-// leftOut are the hazards of a step that its put-back row has not; those that the
-// definition brings before the built-in ones, which stand by what a row does.
-func leftOut(c *block.Composer, row *job.Step) string {
-	var own, builtin []string
-	for _, note := range row.Undoes.Cautions {
-		hazard := strings.TrimSuffix(c.W.Said(note.Hazard), ".")
-		switch {
-		case slices.Contains(row.Cautions, note):
-		case note.Builtin:
-			builtin = append(builtin, hazard)
-		default:
-			own = append(own, hazard)
-		}
-	}
-	if len(own) == 0 {
-		own = builtin
-	}
-	return strings.Join(own, ", ")
+	return out
 }
 
 // toolsIn is how far the boxes for tools stand to the right of the number of their step.

@@ -23,7 +23,23 @@ func removalLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 // the one that takes least height.
 func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	groups := groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From })
-	rows := make([][]layout.Block, len(groups)+1) // the best rows from each group on
+	if len(groups) == 0 {
+		return nil
+	}
+	box := c.Box(layout.RoleCount, c.W.Common.CountOut, groups[0].at)
+	texts := make([]map[layout.Mm]layout.Block, len(groups)) // of each in the widths that are tried
+	cellOf := func(i int, width layout.Mm) fitCell {
+		text, known := texts[i][width]
+		if !known {
+			text = fitText(c, st, groups[i], width-box.W-2*cellPad)
+			if texts[i] == nil {
+				texts[i] = map[layout.Mm]layout.Block{}
+			}
+			texts[i][width] = text
+		}
+		return fitCell{groups[i].at, text, width}
+	}
+	rows := make([][]fitCell, len(groups)+1) // the best row that begins with each group
 	least := make([]layout.Mm, len(groups)+1)
 	for i := len(groups) - 1; i >= 0; i-- {
 		for _, shares := range fitShares {
@@ -31,46 +47,65 @@ func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 			if i+n > len(groups) {
 				continue
 			}
-			widths := make([]layout.Mm, n)
+			row, misfits := make([]fitCell, n), n*len(box.Misfits)
 			for k, share := range shares {
-				widths[k] = width * share
+				row[k] = cellOf(i+k, width*share)
+				misfits += len(row[k].text.Misfits)
 			}
-			row := fitRow(c, st, groups[i:i+n], widths)
-			if h := row.H + 1000*layout.Mm(len(row.Misfits)) + least[i+n]; rows[i] == nil || h < least[i]-0.5 {
-				rows[i], least[i] = append([]layout.Block{row}, rows[i+n]...), h
+			if h := rowHeight(row, box.H) + 1000*layout.Mm(misfits) + least[i+n]; rows[i] == nil || h < least[i]-0.5 {
+				rows[i], least[i] = row, h
 			}
 		}
 	}
-	return rows[0]
+	var out []layout.Block
+	for i := 0; i < len(groups); i += len(rows[i]) {
+		out = append(out, fitRow(c, rows[i], box))
+	}
+	return out
+}
+
+// A fitCell is one cell of that table.
+type fitCell struct {
+	at    layout.Ref
+	text  layout.Block
+	width layout.Mm
+}
+
+// rowHeight is the height of a row of cells whose boxes have a height at the least.
+func rowHeight(row []fitCell, least layout.Mm) layout.Mm {
+	for _, x := range row {
+		least = max(least, x.text.H+cellHigh)
+	}
+	return least
+}
+
+// fitRow is one row of cells, each with its text and a box as wide as that given.
+func fitRow(c *block.Composer, row []fitCell, box layout.Block) layout.Block {
+	high := rowHeight(row, box.H)
+	var cells []layout.Block
+	for _, x := range row {
+		cells = append(cells, cell(x.text, x.width, high, c.CellBox(layout.RoleCount, box.W, high, c.W.Common.CountOut, x.at)))
+	}
+	return layout.Beside(0, cells...)
 }
 
 // fitShares are the shares that the cells of a row of that table may have of its width.
 var fitShares = [][]layout.Mm{{1}, {0.5, 0.5}, {1. / 3, 1. / 3, 1. / 3}, {1. / 3, 2. / 3}, {2. / 3, 1. / 3}}
 
-// fitRow is one row of cells of their widths, each with its box, and a box to tick where the
-// container is empty after it.
-func fitRow(c *block.Composer, st *job.Step, groups []moveGroup, widths []layout.Mm) layout.Block {
-	box := c.Box(layout.RoleCount, c.W.Common.CountOut, groups[0].at)
-	high := box.H
-	var texts, cells []layout.Block
-	for i, g := range groups {
-		room := widths[i] - box.W - 2*cellPad
-		var empty layout.Block
-		if emptied(st, g) {
-			empty = emptyTick(c, g.where.Container)
-			room -= empty.W + textGap
-		}
-		text := moveLine(c, fetchVerb(c, g), g, room, true)
-		text.W = room
-		if !empty.Empty() {
-			text = layout.Middle(textGap, text, empty)
-		}
-		texts, high = append(texts, text), max(high, text.H+cellHigh)
+// fitText is what comes out of a container, with a box to tick where it is empty after that.
+func fitText(c *block.Composer, st *job.Step, g moveGroup, width layout.Mm) layout.Block {
+	room := width
+	var empty layout.Block
+	if emptied(st, g) {
+		empty = emptyTick(c, g.where.Container)
+		room -= empty.W + textGap
 	}
-	for i, text := range texts {
-		cells = append(cells, cell(text, widths[i], high, c.CellBox(layout.RoleCount, box.W, high, c.W.Common.CountOut, groups[i].at)))
+	text := moveLine(c, fetchVerb(c, g), g, room, true)
+	text.W = room
+	if !empty.Empty() {
+		text = layout.Middle(textGap, text, empty)
 	}
-	return layout.Beside(0, cells...)
+	return text
 }
 
 // emptyWords is how wide the words beside the box for an empty container are.

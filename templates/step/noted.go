@@ -198,7 +198,7 @@ func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	if st.Undoes != nil {
 		stacks = st.Undoes.Stacks
 	}
-	for _, k := range stacks {
+	for _, k := range append(stacks[:len(stacks):len(stacks)], st.Laid...) {
 		line(k.Mark + "  " + c.W.Step.StackBack.With(k.What, k.From, c.Page("stack "+k.Mark)))
 	}
 	if len(out) == 0 {

@@ -180,10 +180,7 @@ func underWords(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block
 		lines = append(lines, c.Para(width, remark(c, st), layout.ParaOpts{Ref: st.At}))
 	}
 	lines = append(lines, hangingLines(c, st, width)...)
-	for _, x := range st.Without {
-		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, without(c, st, x))}, layout.ParaOpts{Ref: x.At}))
-	}
-	return lines
+	return append(lines, without(c, st, width)...)
 }
 
 // runLines are the lines of some runs in one width.

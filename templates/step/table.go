@@ -236,9 +236,7 @@ func (t *table) place(i int) []layout.Block {
 	}
 	out = append(out, goneLines(c, st, room)...)
 	out = append(out, hangingLines(c, st, room)...)
-	for _, x := range st.Without {
-		out = append(out, g.Text(1, layout.Sub, without(c, st, x), x.At))
-	}
+	out = append(out, without(c, st, room)...)
 	out = append(out, removalLines(c, st, room)...)
 	for _, m := range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
 		out = append(out, moveLine(c, fetchVerb(c, m), m, room, false))

@@ -46,10 +46,11 @@ var englishCautions = Cautions{
 // englishIsolations are the words of Isolations in English.
 var englishIsolations = Isolations{
 	Title: "Isolations",
-	Rule:  "A lock is taken off by the one who put it on, and by nobody else. Proved means shown at the machine, after the lock is on.",
+	Rule:  "A lock is taken off by the one who put it on or has taken it over in writing, and by nobody else. Proved means shown at the machine, after the lock is on.",
 	Point: "point", Proved: "proved", ProvedBy: "proved by %s", LockNumber: "lock no.", LockedBy: "locked: initials, time", UnlockedBy: "unlocked: initials, time",
 	LockedAt: "locked at %s", LockedAgainAt: "locked again at %s", UnlockedAt: "unlocked at %s", UnlockedForNowAt: "off for now at %s",
 	NumberAgain: "%s again",
+	TakenOver:   "locks taken over: no.", HandsOver: "hands over: name, signature", TakesOver: "takes over, all proved: name, signature", Renewed: "permits renewed: which, until, by",
 }
 
 // englishGather are the words of Gather in English.

@@ -11,6 +11,7 @@ var englishGuard = Guard{
 	Hangs:     "%s hangs on the hook since %s: %s",
 	GoesOn:    "%s goes on from %s, where it hangs. Lift sheet p.\u00a0%s: %s. Each stop is looked at again.",
 	UnderLoad: "before a hand goes in under it: %s",
+	FromUnder: "out again: %s.",
 	StaysUp:   "%s stays on the hook: the load hangs when this step is done. Stops: %s",
 	NoStops:   "as on its sheet",
 	Lower:     "Go on with the lift of %s.",

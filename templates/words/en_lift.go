@@ -44,7 +44,7 @@ var englishLift = Lift{
 	UsualStops: "At each stop of a lift the person in charge gives the word to go on.",
 	InitialsAt: "initials, %s", TheDay: "On the day: lift at %s", LoadCell: "load cell reads, %s", TrialLevel: "trial lift %s: level",
 	GapAt: "gap at %s, %s", Wind: "wind or draught", Yes: "yes", No: "no", SameGear: "gear changed since the list above: which, and its numbers",
-	InCharge: "person in charge", Driver: "crane driver", Rigger: "rigger", NameSign: "%s: name and signature", CautionsHere: "To be minded",
+	InCharge: "person in charge", Driver: "crane driver", Rigger: "rigger", NameSign: "%s: name and signature", NamesSign: "%s: names and signatures of all", CautionsHere: "To be minded",
 	Symbols: []Mark{
 		{"k", "factor for the movement of the hoist"}, {"V_A", "share of the weight at that pick"}, {"beta", "angle of a leg from the plumb line"},
 		{"q", "share of the piece that carries most"}, {"g", "9.81 m/s²"}, {"rho", "density"},

@@ -52,6 +52,7 @@ var englishSignatures = Signatures{
 	Title:       "Signatures",
 	Rule:        "Everybody who writes in this pack signs here once, before the first entry.",
 	PrintedName: "name in capitals", Signature: "signature", Mechanic: "mechanic", PermitHolder: "permit holder", FireWatch: "fire watch",
+	EachSigns: "%s (each signs; the others on free rows)",
 }
 
 // englishDeviations are the words of Deviations in English.

@@ -7,8 +7,8 @@ type Guard struct {
 	Seen                                         Sentence // what is looked at and found so
 
 	// A load that hangs.
-	NoStops                                  string
-	Hangs, GoesOn, UnderLoad, StaysUp, Lower Sentence
+	NoStops                                             string
+	Hangs, GoesOn, UnderLoad, FromUnder, StaysUp, Lower Sentence
 
 	// What a put-back row has not of its step, and why.
 	NoCaution, NoPermit, NoHold, NoCheck Sentence

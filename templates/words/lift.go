@@ -37,7 +37,7 @@ type Lift struct {
 	// The day.
 	Day, Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
 	HowWorked, Planning, StopSlack, StopPath, StopSeat, StopUnhook, StopLiftOff             string
-	InitialsAt, TheDay, LoadCell, TrialLevel, GapAt, NameSign, StopTrial                    Sentence
+	InitialsAt, TheDay, LoadCell, TrialLevel, GapAt, NameSign, NamesSign, StopTrial         Sentence
 	Symbols                                                                                 []Mark
 	HandStops                                                                               []string
 }

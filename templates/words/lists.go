@@ -38,6 +38,7 @@ type Stamps struct {
 // Signatures are the words of the register of who signs.
 type Signatures struct {
 	Title, Rule, PrintedName, Signature, Mechanic, PermitHolder, FireWatch string
+	EachSigns                                                              Sentence
 }
 
 // Deviations are the words of the sheet of deviations and of handing over.

@@ -1,0 +1,145 @@
+package packs_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// The verbs of the step that closes, in any order: what is looked at inside is told of just
+// where the cover is back above it, and a tank that a person can be in just where nobody has
+// counted since somebody was in it last. Common practice, no source.
+func TestNothingIsShutUnseen(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		verbs := rapid.Permutation([]string{"seen: [nothing left inside]", "fit: [cover]", "close: [tank]"}).Draw(t, "verbs")
+		steps := rapid.Permutation([]string{"count", "go in", "look outside"}).Draw(t, "steps")
+		write := map[string]string{"count": "tool-count: yes", "go in": "permit: [entry], set: [D1]", "look outside": "seen: [drain shut]"}
+		text := lawHead + `parts: {cover: {name: Cover}, wall: {name: Tank}, pipe: {name: Pipe}}
+containers: {C1: {name: Cover, kind: crate, keep: dry}}
+permits: {entry: {what: Entry permit}}
+openings: {tank: {what: Tank, cover: bar and sign, enclosed: yes}}
+dimensions: {D1: {what: Gap, kind: gap, from: {pipe: end}, to: {wall: bottom}, nominal: 5.0 mm, left: 4.0 to 6.0 mm, source: sheet 2}}
+steps:
+  - {step: off, do: Off., permit: [entry], remove: [cover], into: C1, open: [tank], measure: [D1]}
+`
+		for i, s := range steps {
+			text += "  - {step: s" + string(rune('a'+i)) + ", do: Do it., " + write[s] + "}\n"
+		}
+		text += "  - {step: on, do: On., " + strings.Join(verbs, ", ") + "}\n"
+		at := func(list []string, prefix string) int {
+			return slices.IndexFunc(list, func(s string) bool { return strings.HasPrefix(s, prefix) })
+		}
+		var want []string
+		if at(steps, "go in") > at(steps, "count") {
+			want = append(want, "closed-uncounted")
+		}
+		if seen := at(verbs, "seen"); seen > at(verbs, "fit") || seen > at(verbs, "close") {
+			want = append(want, "seen-shut")
+		}
+		if got := toldOf(text, "seen-shut", "closed-uncounted"); !slices.Equal(got, want) {
+			t.Fatalf("told %v, want %v\n%s", got, want, text)
+		}
+	})
+}
+
+const setHead = lawHead + `parts:
+  shaft: {name: Shaft}
+  hub: {name: Hub, behind: [lid]}
+  hub-bolt: {name: Hub bolt M8, count: 4, behind: [lid]}
+  lid: {name: Lid}
+  seal: {name: Seal, renew: always}
+containers: {C1: {name: Lid and seal, kind: crate, keep: dry}}
+joints: {J1: {what: Hub bolts, parts: [hub-bolt], torque: 20 N·m, source: sheet 2}}
+tools: {wrench: {what: Torque wrench, size: 10 to 60 N·m}}
+dimensions:
+  D1: {what: Gap, kind: gap, from: {hub: face}, to: {shaft: face}, nominal: 5.0 mm, left: 4.0 to 6.0 mm, lost-by: nothing, source: sheet 2WITH}
+  D2: {what: Float, kind: float, of: {seal: sleeve}, nominal: 1.0 mm, found: not taken, left: 0.5 to 1.5 mm, source: sheet 3}
+steps:
+`
+
+// A step that loosens, sets and tightens, in any order of the three: a reading between the
+// loosening and the tightening is told of, unless its words say that it is taken so.
+func TestWhatIsLoosenedIsTightWhenItIsSet(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		verbs := rapid.Permutation([]string{"loosen: [J1]", "set: [D1]", "tighten: [J1]"}).Draw(t, "verbs")
+		loose := rapid.Bool().Draw(t, "taken loose")
+		head := strings.Replace(setHead, "WITH", map[bool]string{true: ", with: bolts slack"}[loose], 1)
+		text := head + "  - {step: a, do: Off., remove: [lid], into: C1, measure: [D1]}\n  - {step: b, do: Do it., " + strings.Join(verbs, ", ") + "}\n  - {step: c, do: On., fit: [lid]}\n"
+		i := slices.Index(verbs, "set: [D1]")
+		want := !loose && slices.Index(verbs, "loosen: [J1]") < i && i < slices.Index(verbs, "tighten: [J1]")
+		if got := toldOf(text, "too-early"); len(got) > 0 != want {
+			t.Fatalf("told %v, want %t\n%s", got, want, text)
+		}
+	})
+}
+
+// Bolts that went back above are tightened before the lid is on, whatever step puts it on; a
+// float that is only set is set of the new seal.
+func TestNothingIsTightenedOrSetPastWhatIsOn(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		verbs := rapid.Permutation([]string{"fit: [lid]", "tighten: [J1]"}).Draw(t, "verbs")
+		if rapid.Bool().Draw(t, "two steps") {
+			verbs = []string{verbs[0] + "}\n  - {step: e, do: Do it., " + verbs[1]}
+		} else {
+			verbs = []string{strings.Join(verbs, ", ")}
+		}
+		set := rapid.IntRange(0, 2).Draw(t, "set at")
+		more := func(i int) string { return map[bool]string{true: ", set: [D2]"}[i == set] }
+		text := strings.Replace(setHead, "WITH", "", 1) + "  - {step: a, do: Off., remove: [lid], into: C1, measure: [D1]" + more(0) + "}\n" +
+			"  - {step: b, do: Off., loosen: [J1], remove: [hub-bolt, seal], into: {hub-bolt: C1, seal: scrap}}\n" +
+			"  - {step: c, do: On., fit: [seal, hub-bolt]" + more(1) + "}\n  - {step: d, do: Do it., " + verbs[0] + "}\n  - {step: f, do: Done., set: [D1]" + more(2) + "}\n"
+		var want []string
+		if strings.Index(verbs[0], "fit") < strings.Index(verbs[0], "tighten") {
+			want = append(want, "in-the-way")
+		}
+		if set == 0 {
+			want = append(want, "too-early")
+		}
+		if got := toldOf(text, "in-the-way", "too-early"); !slices.Equal(got, want) {
+			t.Fatalf("told %v, want %v\n%s", got, want, text)
+		}
+	})
+}
+
+// The dials are read, a motor comes off and goes back, the coupling is aligned: what they
+// read as left stands at the last alignment or below it, and with the motor in its place.
+func TestDialsAreReadOfWhatStands(t *testing.T) {
+	t.Parallel()
+	rapid.Check(t, func(t *rapid.T) {
+		set := rapid.IntRange(0, 4).Draw(t, "set at")
+		twice := rapid.Bool().Draw(t, "aligned twice")
+		dim := func(mark string) string {
+			return "  " + mark + ": {what: Dial, kind: runout, from: {pump: rim}, to: {motor: hub}, at: clock of 4, viewed-from: the motor, sign: yes, nominal: 0.10 mm, left: -0.10 to 0.10 mm, lost-by: nothing, source: sheet 3}\n"
+		}
+		text := lawHead + "parts: {motor: {name: Motor}, pump: {name: Pump}}\ncontainers: {C1: {name: Motor, kind: crate, keep: dry}}\ndimensions:\n" + dim("D1") + dim("D2") +
+			"alignments:\n  A1: {what: Motor to pump, movable: motor, stationary: pump, method: rim and face, reads: 0.01 mm, dials-on: stationary, face-diameter: 180 mm, sag: 0.03 mm, feet: [{name: front, at: 310 mm}, {name: rear, at: 720 mm}], read: {rim: D1, face: D2}}\nsteps:\n"
+		for i, verbs := range []string{"align: [A1], measure: [D1, D2]", "remove: [motor], into: C1", "fit: [motor]", "align: [A1]", "tool-count: yes"} {
+			if i == set {
+				verbs += ", set: [D1, D2]"
+			}
+			if twice && i == 4 {
+				verbs += ", align: [A1]"
+			}
+			text += "  - {step: s" + string(rune('a'+i)) + ", do: Do it., " + verbs + "}\n"
+		}
+		last := 3
+		if twice {
+			last = 4
+		}
+		var want []string
+		switch {
+		case set == 1:
+			want = []string{"not-as-told"}
+		case set < last:
+			want = []string{"too-early"}
+		}
+		if got := toldOf(text, "not-as-told", "too-early"); !slices.Equal(got, want) {
+			t.Fatalf("set at %d, last aligned at %d: told %v, want %v\n%s", set, last, got, want, text)
+		}
+	})
+}
