@@ -80,13 +80,13 @@ func (s span) last() int {
 }
 
 // What a way of breaking a sheet costs, in hundredths of a page: the least sum over
-// all pages wins. So a page is saved at the price of three parted groups, and of two
+// all pages wins. So a page is saved at the price of two parted groups, and of two
 // ways with as many pages and partings the one that fills the earlier pages is taken.
 const (
 	costPage  = 100.0
-	costGroup = 26.0 // a page that ends within a group
-	costBlock = 28.0 // one that ends within a block
-	costMay   = 34.0 // one that ends where it may, though it had better not
+	costGroup = 40.0 // a page that ends within a group
+	costBlock = 42.0 // one that ends within a block
+	costMay   = 46.0 // one that ends where it may, though it had better not
 	costKeep  = 1e5  // one that ends where it must not; only where no page can hold the chain
 	costEmpty = 1.0  // a page left empty, by the square of the share
 )

@@ -13,41 +13,39 @@ import (
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {51, 54},
 	"exhaust-fan.yaml":   {20, 22},
-	"storm-pump.yaml":    {62, 66},
+	"storm-pump.yaml":    {61, 63},
 	"triplex-pump.yaml":  {56, 60},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {20.7, 21.7},
-	"exhaust-fan.yaml":   {8.1, 8.5},
-	"storm-pump.yaml":    {25.6, 26.9},
-	"triplex-pump.yaml":  {17.4, 18.2},
+	"bevel-gearbox.yaml": {20.2, 21.2},
+	"exhaust-fan.yaml":   {7.9, 8.3},
+	"storm-pump.yaml":    {24.7, 26.0},
+	"triplex-pump.yaml":  {16.9, 17.9},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {27, 28},
 	"exhaust-fan.yaml":   {11, 11},
-	"storm-pump.yaml":    {31, 33},
+	"storm-pump.yaml":    {31, 32},
 	"triplex-pump.yaml":  {34, 35},
 }
 
 // mostParted bounds how many pages of work begin in the middle of a step. Steps higher than
-// a page make some of them however many pages are taken: 7 in the storm pump were left when
-// costGroup and costBlock of layout/flow.go were a hundred times as high. In the triplex pump
-// and the gearbox most steps are lower than half a page on A4. Three of the storm pump on
-// Letter were paid for a page less.
+// a page make some of them however many pages are taken; others are paid for a page less, up to
+// two for each, as costGroup and costBlock of layout/flow.go say.
 var mostParted = map[string][2]int{
 	"bevel-gearbox.yaml": {6, 6},
-	"exhaust-fan.yaml":   {1, 1},
-	"storm-pump.yaml":    {8, 12},
+	"exhaust-fan.yaml":   {0, 0},
+	"storm-pump.yaml":    {4, 11},
 	"triplex-pump.yaml":  {4, 9},
 }
 
 // leastFull is how full the pages of work are at the least, in per cent.
-const leastFull = 84
+const leastFull = 82
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held

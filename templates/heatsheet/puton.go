@@ -31,19 +31,19 @@ func (s sheet) putOnPieces() []layout.Piece {
 	} else {
 		out = append(out, s.titled(title))
 	}
-	add(2, s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, []string{first})))
+	add(1.4, s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, []string{first})))
 	for _, h := range s.each() {
 		out[0].Block = out[0].Block.Anchored("heat on " + h.Mark)
 	}
 	if p.Plan != nil {
 		for _, b := range s.lookFirst(p.Plan.Warnings) {
-			add(2, b)
+			add(1.4, b)
 		}
 	}
 	if s.h.Pull != nil {
-		add(2, s.paras(layout.Body, []string{strings.Join(s.onLines(), " ")}))
+		add(1.4, s.paras(layout.Body, []string{strings.Join(s.onLines(), " ")}))
 	}
-	add(2, s.interferenceTable())
+	add(1.4, s.interferenceTable())
 	if s.shared {
 		return out
 	}

@@ -98,7 +98,7 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 		add(0.8, besideOrder(c, j, pic, append(list, captions(c, j, true)...)))
 	}
 	add(1, roundNotes(c, j))
-	add(2, placeTicks(c, g)...)
+	add(1.4, placeTicks(c, g)...)
 	return out
 }
 

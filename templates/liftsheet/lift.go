@@ -52,16 +52,16 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 			}
 		}
 	}
-	add(2, refusal(c, l))
+	add(1.4, refusal(c, l))
 	if !l.Computed() {
-		add(2, facts(c, l, knownOf(c, l), c.Span))
+		add(1.4, facts(c, l, knownOf(c, l), c.Span))
 		out = append(out, known(c, l, &head)...)
 		return out
 	}
-	add(2, verdict(c, l))
-	add(2, cautionLines(c, l)...)
+	add(1.4, verdict(c, l))
+	add(1.4, cautionLines(c, l)...)
 	out[len(out)-1].KeepNext = true // not alone at the foot of a page
-	add(2, factsAndPicture(c, l)...)
+	add(1.4, factsAndPicture(c, l)...)
 	table := func(ps []layout.Piece, whole bool) {
 		if len(ps) == 0 {
 			return
