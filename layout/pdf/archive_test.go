@@ -76,6 +76,11 @@ func TestForeignFiles(t *testing.T) {
 		t.Fatal(err)
 	}
 	data := out.Bytes()
+	for cut := 2; cut < 40; cut++ { // the last sign is the end of a line
+		if _, err := Attached(data[:len(data)-cut]); !errors.Is(err, ErrForeign) {
+			t.Errorf("the last %d bytes cut off: %v", cut, err)
+		}
+	}
 	for i := 0; i < len(data); i += 1 + len(data)/600 {
 		if _, err := Attached(data[:i]); !errors.Is(err, ErrForeign) {
 			t.Errorf("cut off at %d: %v", i, err)

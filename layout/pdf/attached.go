@@ -102,7 +102,8 @@ func readAttached(object func([]byte) []byte, spec []byte) (a layout.Attachment,
 // object's number on to the end of the file; nil for one that is not there.
 func objectsOf(file []byte) (func(number []byte) []byte, error) {
 	start, ok := numberAfter(file[max(0, len(file)-64):], "startxref\n")
-	if !ok || !bytes.HasPrefix(file, []byte("%PDF-")) || start >= len(file) || !bytes.HasPrefix(file[start:], []byte("xref\n0 ")) {
+	whole := bytes.HasPrefix(file, []byte("%PDF-")) && bytes.HasSuffix(bytes.TrimRight(file, "\r\n"), []byte("\n%%EOF"))
+	if !ok || !whole || start >= len(file) || !bytes.HasPrefix(file[start:], []byte("xref\n0 ")) {
 		return nil, ErrForeign
 	}
 	lines := bytes.SplitN(file[start:], []byte("\n"), 3)
