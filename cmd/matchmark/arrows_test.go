@@ -39,7 +39,7 @@ var arrows = map[string][]string{
 	"packs/choose":    {"packs/def", "packs/job", "packs/source"},
 	"packs/putback":   {"packs/job", "packs/source"},
 	"packs/walk":      {"packs/job", "packs/source", "packs/units"},
-	"packs/proof":     {"packs/walk", "packs/job", "packs/source", "packs/units", "packs/lift"},
+	"packs/proof":     {"packs/align", "packs/walk", "packs/job", "packs/source", "packs/units", "packs/lift"},
 	"packs/hazard":    {"packs/job", "packs/source", "packs/heat"},
 	"packs/keep":      {"packs/job", "packs/stock", "packs/source", "packs/units"},
 	"packs/revise":    {"packs/job", "packs/keep"},

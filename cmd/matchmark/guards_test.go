@@ -44,14 +44,15 @@ func TestGuardsOnPaper(t *testing.T) {
 }
 
 // TestHangingLoadOnPaper: between two stages of a lift each step says which load
-// hangs, and what is put under it before a hand goes in, on the way down as well.
+// hangs, and what is put under it before a hand goes in, on the way down as well; where the
+// lift goes on, it is out again.
 func TestHangingLoadOnPaper(t *testing.T) {
 	t.Parallel()
 	_, pack := goodPack(t, "field-steam-turbine.yaml", layout.A4, false)
 	text := sheetTexts(t, pack.Pages)
 	for sheet, want := range map[string]map[string]int{
-		"traveler":   {"Load that hangs.": 2, "L1 hangs on the hook since 2.1": 2, "a hardwood block under each journal": 2, "L1 stays on the hook": 1, "L1 goes on from 2.1": 1},
-		"reassembly": {"Load that hangs.": 2, "L1 hangs on the hook since R1.4": 2, "a hardwood block under each": 2, "L1 stays on the hook": 1, "L1 goes on from R1.4": 1},
+		"traveler":   {"Load that hangs.": 2, "L1 hangs on the hook since 2.1": 2, "a hardwood block under each journal": 3, "out again: a hardwood block under each": 1, "L1 stays on the hook": 1, "L1 goes on from 2.1": 1},
+		"reassembly": {"Load that hangs.": 2, "L1 hangs on the hook since R1.4": 2, "a hardwood block under each": 3, "out again: a hardwood block under each": 1, "L1 stays on the hook": 1, "L1 goes on from R1.4": 1},
 	} {
 		got := strings.Join(strings.Fields(text[sheet]), " ")
 		for w, n := range want {

@@ -69,6 +69,9 @@ func marksNeeded(jb *job.Job) []needed {
 			if st.Section.Back {
 				sheet = "reassembly"
 			}
+			if st.Later != "" {
+				sheet = "close-out"
+			}
 			out = append(out, needed{mark, sheet, why + " at " + st.No})
 		}
 	}

@@ -4,9 +4,10 @@ import (
 	_ "embed"
 	"fmt"
 	"io"
-	"matchmark/packs/nearest"
 	"slices"
 	"strings"
+
+	"matchmark/packs/nearest"
 )
 
 // Explain writes what a key means, in each map that has it: its sentence, what stands

@@ -41,7 +41,7 @@ func (r *report) shutNut(d *job.Dim, e *walk.Event, front *job.Part) {
 		see, what, help = back.At, "put back here", "set: ["+d.Base+"] above "+back.Step.No+", or put "+front.Key+" back in a later step"
 	}
 	r.problems.AddWith(e.At, "nut-shut-in", d.Mark+" is set at "+e.Step.Name()+" by turning "+d.Adjuster.Called()+", and "+front.Called()+", which that is behind, is in the machine then", see, what,
-		help, "or take "+front.Key+" out of behind: at "+d.Adjuster.Key+", if a spanner goes in past it")
+		help, "or take "+front.Key+" out of behind: at "+d.Adjuster.Key+", if it can be turned past it")
 }
 
 // turnable binds a step that sets a reading to those that move what is in front of what sets

@@ -1,10 +1,11 @@
 package source
 
 import (
-	"matchmark/packs/nearest"
 	"regexp"
 	"sort"
 	"strings"
+
+	"matchmark/packs/nearest"
 )
 
 // Quote puts a word of the author in quotes, for a message.

@@ -1,9 +1,10 @@
 package units
 
 import (
-	"matchmark/packs/nearest"
 	"slices"
 	"strings"
+
+	"matchmark/packs/nearest"
 )
 
 // noUnit is the fault of a number without its unit.
