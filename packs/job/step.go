@@ -57,7 +57,8 @@ type Step struct {
 	Bench        bool // done on the bench, not at the machine
 	People       int  // how many it takes, 0 if not said
 	Cautions     []*Caution
-	Heats        []*Heat // what is drawn off or put on hot here
+	Said         []*Caution // of these, those that the author names or the words call for
+	Heats        []*Heat    // what is drawn off or put on hot here
 	Align        []*Alignment
 	Hold         *Hold
 	Missed       string
