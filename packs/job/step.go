@@ -164,7 +164,7 @@ func (s *Step) BeyondRow() string {
 		return "locks, opens or closes something"
 	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:
 		return "loosens, tightens or fits something for now"
-	case len(s.Marks)+len(s.Stacks)+len(s.WayRound)+len(s.Seen) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
+	case len(s.Marks)+len(s.Stacks)+len(s.Laid)+len(s.WayRound)+len(s.Seen) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
 		return "writes down more than readings"
 	case len(s.Judge) > 0:
 		return "decides about a matched set"
