@@ -2,7 +2,6 @@ package proof
 
 import (
 	"slices"
-	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -49,7 +48,7 @@ func (r *report) stackOff(e *walk.Event) *walk.Event {
 	for _, st := range r.walk.Steps[:e.Step.Index] {
 		for _, piece := range e.Stack.Pieces {
 			off := r.walk.Find(st, func(x *walk.Event) bool {
-				return x.Verb == job.DoRemove && strings.TrimSpace(piece) != "" && x.Move.Part.Place.Agrees(e.Stack.Place) && named(x.Move.Part, piece)
+				return x.Verb == job.DoRemove && x.Move.Part.Place.Agrees(e.Stack.Place) && x.Move.Part.IsCalled(piece)
 			})
 			if off == nil {
 				last = nil
@@ -89,7 +88,7 @@ func (b *binder) seen() {
 		for _, k := range st.Stacks {
 			for _, t := range b.walk.Steps {
 				for _, m := range t.Remove {
-					if m.Part.Place.Agrees(k.Place) && slices.ContainsFunc(k.Pieces, func(piece string) bool { return strings.TrimSpace(piece) != "" && named(m.Part, piece) }) {
+					if m.Part.Place.Agrees(k.Place) && slices.ContainsFunc(k.Pieces, func(piece string) bool { return m.Part.IsCalled(piece) }) {
 						b.before(st, t, job.Bind{Kind: job.BoundPart, Part: m.Part})
 					}
 				}
