@@ -45,6 +45,38 @@ steps:
 	})
 }
 
+// After the count the cover is swung with the crane on the permit for lifts, somebody goes in
+// once more, or does so at the step that closes, above or below a count of its own: just what
+// goes in below the last count is told of. Common practice, no source.
+func TestOnlyWhoGoesInMayLeaveATool(t *testing.T) {
+	t.Parallel()
+	for _, x := range []struct {
+		after, last string
+		told        bool
+	}{
+		{"permit: [lift]", "", false},
+		{"permit: [entry]", "", true},
+		{"permit: [entry, lift]", "", true},
+		{"seen: [drain shut]", "permit: [lift], ", false},
+		{"seen: [drain shut]", "permit: [entry], ", true},
+		{"seen: [drain shut]", "permit: [entry], tool-count: yes, ", false},
+		{"seen: [drain shut]", "tool-count: yes, permit: [entry], ", false},
+		{"permit: [entry]", "permit: [lift], tool-count: yes, ", false},
+	} {
+		text := lawHead + `parts: {cover: {name: Cover}}
+containers: {C1: {name: Cover, kind: crate, keep: dry}}
+permits: {entry: {what: Entry permit}, lift: {what: Lifting permit}}
+openings: {tank: {what: Tank, cover: bar and sign, enclosed: yes}}
+steps:
+  - {step: off, do: Off., permit: [entry, lift], remove: [cover], into: C1, open: [tank]}
+  - {step: count, do: Count., tool-count: yes}
+  - {step: swing, do: Do it., ` + x.after + "}\n  - {step: on, do: On., " + x.last + "fit: [cover], close: [tank]}\n"
+		if told := len(toldOf(text, "closed-uncounted")) > 0; told != x.told {
+			t.Errorf("told %v, want %v\n%s", told, x.told, text)
+		}
+	}
+}
+
 const setHead = lawHead + `parts:
   shaft: {name: Shaft}
   hub: {name: Hub, behind: [lid]}
