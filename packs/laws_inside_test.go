@@ -77,6 +77,46 @@ steps:
 	}
 }
 
+// What is seen when all is closed, and when the lock is off, by its words: guard, flange, floor
+// and that nobody stands near are seen then as they must be, what lies in the casing is not.
+// Common practice, no source.
+func TestWhatIsSeenWithTheMachineShut(t *testing.T) {
+	t.Parallel()
+	for _, x := range []struct {
+		words             string
+		closed, startable []string
+	}{
+		{"guard on and tight", nil, []string{"hands-in"}},
+		{"flange clean and dry", nil, []string{"hands-in"}},
+		{"floor clean and dry", nil, nil},
+		{"tools away", nil, []string{"hands-in"}},
+		{"nobody at the machine", nil, nil},
+		{"nobody near the machine", nil, nil},
+		{"nobody inside", []string{"seen-shut"}, []string{"hands-in", "seen-shut"}},
+		{"no tools left in the casing", []string{"seen-shut"}, []string{"hands-in", "seen-shut"}},
+		{"no rag in the pump", []string{"seen-shut"}, []string{"hands-in", "seen-shut"}},
+		{"casing free of chips", []string{"seen-shut"}, []string{"hands-in", "seen-shut"}},
+	} {
+		text := lawHead + `parts: {cover: {name: Cover}, guard: {name: Guard}}
+containers: {C1: {name: Cover and guard, kind: crate, keep: dry}}
+isolations: {motor: {point: Breaker 12, energy: "electric, 400 V", state: racked out, proved: no answer}}
+openings: {casing: {what: Casing, cover: taped sheet}}
+steps:
+  - {step: safe, do: Make it safe., lock: [motor]}
+  - {step: off, do: Off., remove: [guard, cover], into: C1, open: [casing]}
+  - {step: on, do: On., tool-count: yes, fit: [cover], close: [casing]}
+  - {step: guard, do: On., fit: [guard]SEEN1}
+  - {step: back, do: Give it back., unlock: [motor]SEEN2}
+`
+		for at, want := range map[string][]string{"SEEN1": x.closed, "SEEN2": x.startable} {
+			text := strings.NewReplacer(at, ", seen: ["+x.words+"]", "SEEN1", "", "SEEN2", "").Replace(text)
+			if got := toldOf(text, "seen-shut", "hands-in"); !slices.Equal(got, want) {
+				t.Errorf("told %v, want %v\n%s", got, want, text)
+			}
+		}
+	}
+}
+
 const setHead = lawHead + `parts:
   shaft: {name: Shaft}
   hub: {name: Hub, behind: [lid]}
