@@ -62,13 +62,16 @@ func TestOnlyWhoGoesInMayLeaveATool(t *testing.T) {
 		{"seen: [drain shut]", "permit: [entry], tool-count: yes, ", false},
 		{"seen: [drain shut]", "tool-count: yes, permit: [entry], ", false},
 		{"permit: [entry]", "permit: [lift], tool-count: yes, ", false},
+		{"permit: [both]", "", true},
+		{"permit: [both], on-hook: shop crane", "", false},
+		{"seen: [drain shut]", "permit: [both], on-hook: shop crane, ", false},
 	} {
 		text := lawHead + `parts: {cover: {name: Cover}}
 containers: {C1: {name: Cover, kind: crate, keep: dry}}
-permits: {entry: {what: Entry permit}, lift: {what: Lifting permit}}
+permits: {entry: {what: Entry permit}, lift: {what: Lifting permit}, both: {what: Lift and entry permit}}
 openings: {tank: {what: Tank, cover: bar and sign, enclosed: yes}}
 steps:
-  - {step: off, do: Off., permit: [entry, lift], remove: [cover], into: C1, open: [tank]}
+  - {step: off, do: Off., permit: [entry, lift, both], remove: [cover], into: C1, open: [tank]}
   - {step: count, do: Count., tool-count: yes}
   - {step: swing, do: Do it., ` + x.after + "}\n  - {step: on, do: On., " + x.last + "fit: [cover], close: [tank]}\n"
 		if told := len(toldOf(text, "closed-uncounted")) > 0; told != x.told {

@@ -47,10 +47,16 @@ func (r *report) enteredAfter(opened, counted, closed *walk.Event) *job.Step {
 	var last *job.Step
 	for _, st := range r.walk.Steps[counted.Step.Index+1 : max(closed.Step.Index, counted.Step.Index)+1] {
 		if !st.Bench && slices.ContainsFunc(st.Permits, func(p *job.Permit) bool {
-			return r.job.IsEntry(p) && !underLock(p) && slices.Contains(opened.Step.Permits, p)
+			return r.goesIn(st, p) && !underLock(p) && slices.Contains(opened.Step.Permits, p)
 		}) {
 			last = st
 		}
 	}
 	return last
+}
+
+// goesIn reports whether a step goes in on a permit: not where it hoists on one that is for
+// lifts as well as for entry.
+func (r *report) goesIn(st *job.Step, p *job.Permit) bool {
+	return r.job.IsEntry(p) && (r.hoists(st) == nil && st.OnHook == "" || !forLifting.MatchString(p.Key+" "+r.job.InEnglish(p.What)))
 }
