@@ -20,7 +20,7 @@ func (r *report) checkTooLateToSee() {
 		}
 		switch {
 		case e.Verb == job.DoMark && r.walk.On(e.Part, e) == e.Part.Count && !e.Part.ComesNew() && !r.markedBefore(e):
-			if off := r.cameOff(e.Part, e); off != nil {
+			if off := r.cameOff(e.Part, e.Index); off != nil {
 				told[e.Step.At] = true
 				r.problems.AddWith(e.At, "seen-too-late", e.Part.Called()+" is marked at "+e.Step.Name()+", when it has been off since "+off.Step.Name()+" and is back: the marks show where it was put, not where it ran", off.At, "comes off here",
 					"match-marks: ["+e.Part.Key+"] at a step above "+off.Step.No)
