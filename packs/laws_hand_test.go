@@ -4,10 +4,13 @@ import (
 	"fmt"
 	"slices"
 	"testing"
+	"testing/fstest"
 
 	"pgregory.net/rapid"
 
+	"matchmark/packs"
 	"matchmark/packs/lift"
+	"matchmark/packs/source"
 )
 
 // A team may lift less by hand than the sum of what each may: two people two thirds of it,
@@ -55,4 +58,34 @@ func TestATeamMayLiftWhatTheSheetSays(t *testing.T) {
 			t.Fatalf("the sheet says over: %v (%v) of %d kg for %d people, and they may lift %.1f kg", over, err, mass, people, may)
 		}
 	})
+}
+
+// What a team may is the same whatever unit the site writes its bound in: two people of whom
+// each may 25 kg lift 33.3 kg (L23, para. 120), and a tonne was rounded down to none.
+func TestATeamMayTheSameInEveryUnit(t *testing.T) {
+	t.Parallel()
+	for _, x := range []struct {
+		heavy, mass string
+		people      int
+		told        bool
+	}{
+		{"25 kg", "33.3 kg", 2, false},
+		{"25 kg", "33.4 kg", 2, true},
+		{"0.025 t", "33.3 kg", 2, false},
+		{"0.025 t", "33.4 kg", 2, true},
+		{"0.025 t", "37.5 kg", 3, false},
+		{"25000 g", "33.3 kg", 2, false},
+		{"25000 g", "33.4 kg", 2, true},
+		{"51 lb", "68.0 lb", 2, false},
+		{"51 lb", "68.1 lb", 2, true},
+	} {
+		text := lawHead + fmt.Sprintf("parts: {lid: {name: Lid, mass: %s}}\nbig: {B1: {part: lid, keep: dry, support: floor}}\nlay-down: {Y1: {what: Pallet}}\nsteps:\n", x.mass) +
+			fmt.Sprintf("  - {step: off, do: Take the lid off., remove: [lid], into: Y1, people: %d}\n", x.people) +
+			"  - {step: on, do: Put the lid on., fit: [lid], on-hook: shop crane}\n"
+		files := fstest.MapFS{"law.yaml": {Data: []byte(text)}, "law.site.yaml": {Data: []byte("company: Site\nheavy: " + x.heavy + "\n")}}
+		_, problems := packs.Load(files, packs.Inputs{Definition: "law.yaml", Site: "law.site.yaml"})
+		if told := slices.ContainsFunc(problems, func(p source.Problem) bool { return p.Code == "too-heavy" }); told != x.told {
+			t.Errorf("heavy: %s, %s with %d people: told %v\n%s", x.heavy, x.mass, x.people, told, text)
+		}
+	}
 }

@@ -51,9 +51,13 @@ func (c *composer) sectionRow(like []*job.Section, width layout.Mm) layout.Block
 	return layout.Above(0.2, append(lines, line)...)
 }
 
-// sectionList is the list of sections on the front sheet with their pages and hours, and
-// the pages of holds, lifts and heats.
-func (c *composer) sectionList() layout.Block {
+// bandLines is how many lines of the list of sections are set in columns together, so that
+// a longer list goes on over a page.
+const bandLines = 90
+
+// sectionList is the list of sections on the front sheet with their pages and hours, band
+// by band, and the pages of holds, lifts and heats.
+func (c *composer) sectionList() []layout.Block {
 	w := c.W.AllSteps
 	const columns = 3
 	width := (c.Span - (columns-1)*layout.GapX) / columns
@@ -68,7 +72,15 @@ func (c *composer) sectionList() layout.Block {
 	if h := c.Job.Hours; h.Sign() > 0 {
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Total.With(h.Print(), c.Job.CrewHours.Print()))}, layout.ParaOpts{}))
 	}
-	list := []layout.Block{c.Heading(w.Sections), columnsOf(lines, columns, width, 0.4)}
+	out := []layout.Block{c.Heading(w.Sections)}
+	for i := 0; i < len(lines); i += bandLines {
+		band := columnsOf(lines[i:min(i+bandLines, len(lines))], columns, width, 0.4)
+		if i == 0 {
+			band = layout.Above(1, out[0], band)
+			out = nil
+		}
+		out = append(out, band)
+	}
 	var runs []layout.Run
 	marks := func(name string, all []string) {
 		if len(all) > 0 {
@@ -90,10 +102,10 @@ func (c *composer) sectionList() layout.Block {
 	marks(w.Holds, holds)
 	marks(w.Lifts, lifts)
 	marks(w.Heats, heats)
-	if len(runs) > 0 {
-		list = append(list, c.Para(c.Span, runs, layout.ParaOpts{}))
+	if last := len(out) - 1; len(runs) > 0 {
+		out[last] = layout.Above(1, out[last], c.Para(c.Span, runs, layout.ParaOpts{}))
 	}
-	return layout.Above(1, list...)
+	return out
 }
 
 // columnsOf sets lines in columns of a width with a gap between lines, to be read down each.

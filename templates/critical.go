@@ -82,7 +82,8 @@ func (c *composer) criticalName(d *job.Dim, of *layout.TableOf) layout.Block {
 	return t.Block([]layout.Row{{Cells: []layout.Block{c.Para(t.Room(0), runs, layout.ParaOpts{Ref: d.At})}, Ref: d.At}})
 }
 
-// criticalActs say what is done when a reading is out of its limit.
+// criticalActs say what is done when a reading is out of its limit, each for its box where it
+// is another thing as found than as left.
 func (c *composer) criticalActs(d *job.Dim) string {
 	var act []string
 	for _, n := range []struct {
@@ -93,7 +94,15 @@ func (c *composer) criticalActs(d *job.Dim) string {
 			act = append(act, n.sentence.With(n.value))
 		}
 	}
-	return strings.Join(act, " · ")
+	left := strings.Join(act, " · ")
+	if d.FoundOut == "" || d.FoundAt == nil {
+		return left
+	}
+	found := c.W.Common.AsFound + ", " + c.W.Common.IfOut.With(d.FoundOut)
+	if d.LeftAt == nil || left == "" {
+		return found // there is no box as left, or nothing is said of it
+	}
+	return found + " · " + c.W.Common.AsLeft + ", " + left
 }
 
 // criticalDims are the dimensions of the sheet, merged ones once: the critical ones, and those

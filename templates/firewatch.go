@@ -2,6 +2,8 @@ package templates
 
 import (
 	"slices"
+	"strings"
+	"unicode"
 
 	"matchmark/layout"
 	"matchmark/packs/heat"
@@ -22,7 +24,7 @@ func (c *composer) fireWatch(notes []*job.Caution) []layout.Piece {
 		g := c.Grid(block.Col(w.Cautions.FireWatch, 0), block.Col(w.Cautions.FlameOut, 34), block.Col(until, 44), block.Col(w.Cautions.WatchedBy, 50))
 		var rows []layout.Row
 		for _, st := range n.Steps {
-			if watchedOnHeatSheet(st) || watchedLater(st, n.Steps) {
+			if watchedOnHeatSheet(st) || watchedLater(st, n) {
 				continue
 			}
 			rows = append(rows, g.Row(n.At, g.Text(0, layout.Body, c.StepRef(st), st.At)))
@@ -46,11 +48,23 @@ func watchedOnHeatSheet(st *job.Step) bool {
 	return false
 }
 
-// watchedLater reports whether a step only makes ready for a hot pull by flame: both ask for
-// the same permit, and the watch is kept after the pull.
-func watchedLater(st *job.Step, steps []*job.Step) bool {
-	return !st.HeatsWith(heat.Torch) && slices.ContainsFunc(steps, func(later *job.Step) bool {
-		return later.Index > st.Index && watchedOnHeatSheet(later) &&
+// watchedLater reports whether a step only makes ready for a hot pull by flame: it names the
+// heat, both ask for the same permit, and the watch is kept after the pull. One that says by
+// itself that it works with a flame has a watch of its own, for that may be out hours before.
+func watchedLater(st *job.Step, note *job.Caution) bool {
+	if st.HeatsWith(heat.Torch) || slices.Contains(st.Said, note) {
+		return false
+	}
+	return slices.ContainsFunc(note.Steps, func(later *job.Step) bool {
+		return later.Index > st.Index && watchedOnHeatSheet(later) && namesHeatOf(st, later) &&
 			slices.ContainsFunc(later.Permits, func(p *job.Permit) bool { return slices.Contains(st.Permits, p) })
+	})
+}
+
+// namesHeatOf reports whether a step says the mark of a heat that is drawn off by a later one.
+func namesHeatOf(st, later *job.Step) bool {
+	words := strings.FieldsFunc(st.Do, func(r rune) bool { return r != '/' && !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	return slices.ContainsFunc(later.Heats, func(h *job.Heat) bool {
+		return h.PulledAt == later && (slices.Contains(words, h.Mark) || slices.Contains(words, h.Base) && h.Place.Agrees(st.Place))
 	})
 }

@@ -18,7 +18,9 @@ func front(c *composer) []layout.Piece {
 	blocks = append(blocks, c.chosen())
 	blocks = append(blocks, c.warningList()...)
 	listed := len(blocks) - 1 // rows of the list stand close below each other
-	blocks = append(blocks, c.inThePack(), c.sectionList(), c.legend(), c.checkBar(), c.release())
+	blocks = append(blocks, c.inThePack())
+	blocks = append(blocks, c.sectionList()...)
+	blocks = append(blocks, c.legend(), c.checkBar(), c.release())
 	var out []layout.Piece
 	for i, b := range blocks {
 		gap := layout.Mm(1.8)

@@ -32,6 +32,9 @@ func (w *wants) listed(d *job.Dim) {
 				w.add(where, row, limitText(l), "its limit")
 			}
 		}
+		if sheet == "critical" && d.FoundAt != nil {
+			w.add(where, row, d.FoundOut, "what is done as found")
+		}
 		for _, at := range d.ByLimit(d.LeftBy) {
 			w.add(where, row, strings.Join(at.Names, ", ")+": "+strings.TrimSpace(d.Zone(at.Limit)+" "+limitText(at.Limit)), "its limit at some positions")
 		}

@@ -1,15 +1,10 @@
 package main
 
 import (
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/templates"
 )
@@ -191,20 +186,9 @@ func TestBevelGearboxCounts(t *testing.T) {
 // pack holds nothing of it.
 func TestBevelGearboxWithoutBackstop(t *testing.T) {
 	t.Parallel()
-	data, err := os.ReadFile(filepath.Join(startersDir, bevel))
-	if err != nil {
-		t.Fatal(err)
-	}
-	files := fstest.MapFS{"box.yaml": {Data: data}, "job.yaml": {Data: []byte("equipment: {tag: G-9}\njob: {number: WO-6411}\noptions: {backstop: no}\n")}}
-	jb, problems := packs.Load(files, packs.Inputs{Definition: "box.yaml", Job: "job.yaml"})
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
-	for _, paper := range papers {
-		pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-		if len(misfits) > 0 {
-			t.Fatalf("on %s: %v", paper.Name, misfits)
-		}
+	_, set := sister(t, bevel, "equipment: {tag: G-9}\njob: {number: WO-6411}\noptions: {backstop: no}\n")
+	for i, pack := range set {
+		paper := papers[i]
 		for _, f := range append(pack.Pages.BySheet(), pack.Tags.Pages...) {
 			text := squeezed(f)
 			for _, not := range []string{"1Backstop", "Backstopscrew", "BackstopR:arrow", "C8/backstop", "B7"} {

@@ -199,3 +199,27 @@ func freshAs(t *testing.T, name, text string) func(layout.Paper) (*job.Job, *tem
 		return jb, pack
 	}
 }
+
+// sister loads a starter for another machine of its type, by a job file of its own, and sets
+// it on each of the papers.
+func sister(t *testing.T, starter, jobFile string) (*job.Job, []*templates.Pack) {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(startersDir, starter))
+	if err != nil {
+		t.Fatal(err)
+	}
+	files := fstest.MapFS{starter: {Data: data}, "job.yaml": {Data: []byte(jobFile)}}
+	jb, problems := packs.Load(files, packs.Inputs{Definition: starter, Job: "job.yaml"})
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	var out []*templates.Pack
+	for _, paper := range papers {
+		pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+		if len(misfits) > 0 {
+			t.Fatalf("on %s: %v", paper.Name, misfits)
+		}
+		out = append(out, pack)
+	}
+	return jb, out
+}

@@ -164,3 +164,32 @@ steps:
 	wantAll(t, "the block", block, "IN: Lift of the intake valve; EX: Lift of the exhaust valve; PIL: Lift of the pilot", "with: IN: cold; EX, PIL: warm",
 		"over: IN: grind the intake; EX: grind the exhaust; PIL: grind the pilot", "out: EX: ask Bert", "source: IN: sheet 4; EX: sheet 5; PIL: sheet 6")
 }
+
+// What one place says to do as found stood over the boxes of all: it was told of the first
+// place alone.
+func TestOneBlockTellsWhatEachPlaceDoesAsFound(t *testing.T) {
+	sheets := sheetsOf(t, strings.Replace(valvesHead, "  valve:\n", "  end: {DE: {name: drive end}, MID: {name: middle}, NDE: {name: other end}}\n  valve:\n", 1)+`parts:
+  pad: {name: Pad, each: end}
+  seat: {name: Seat, each: end}
+dimensions:
+  D1:
+    what: Gap
+    each: end
+    from: {pad: face}
+    to: {seat: face}
+    left: 0.40 to 0.80 mm
+    source: sheet 4
+    out: set it anew
+    found-out: {DE: renew the pad, NDE: call Anna, MID: leave it alone}
+steps:
+  - section: Measure
+    steps:
+      - step: gaps
+        do: Measure the gaps.
+        measure: [D1]
+`)
+	all := "DE: renew the pad; MID: leave it alone; NDE: call Anna"
+	wantAll(t, "the block as found", sheets["traveler"], "out: "+all)
+	wantNone(t, "the block as left", sheets["reassembly"], "renew the pad")
+	wantAll(t, "the block as left", sheets["reassembly"], "out: set it anew")
+}

@@ -52,6 +52,17 @@ func TestPositionsWithLimitsOfTheirOwnAreJudgedApart(t *testing.T) {
 	wantAll(t, "the critical sheet", sheets["critical"], "right, bottom, left")
 }
 
+// The critical sheet said of a reading found out of limits what is done as left: who filled it
+// in set anew what was only to be told.
+func TestCriticalSheetTellsFoundFromLeft(t *testing.T) {
+	dim := "  D2: {what: Gap, from: {stud: end}, to: {rod: end}, left: 0.10 to 0.20 mm, over: grind the stud, under: lay a leaf in, source: sheet 5%s}\n"
+	both := rodSheets(t, strings.Replace(dim, "%s", ", found-out: tell the engineer", 1), "D2")["critical"]
+	wantAll(t, "the critical sheet", both, "as found, out: tell the engineer · as left, over: grind the stud · under: lay a leaf in")
+	alike := rodSheets(t, strings.Replace(dim, "%s", "", 1), "D2")["critical"]
+	wantAll(t, "the critical sheet", alike, "over: grind the stud · under: lay a leaf in")
+	wantNone(t, "the critical sheet", alike, "as left, over")
+}
+
 // A reading that is only recorded as found had the limit for closing and a verdict at
 // its box.
 func TestFoundRecordIsNotJudged(t *testing.T) {

@@ -77,17 +77,20 @@ func BenchmarkUsual(b *testing.B) {
 	}
 }
 
-// TestLongSection: a section of very many steps is printed; it stood in one band of the
-// sheet of all steps, which was higher than a page, and the job was refused.
-func TestLongSection(t *testing.T) {
-	const n = 150
-	text := worstHead + "parts:\n" + lines(n, "  p%[1]d: {name: Part %[1]d}\n") + "steps:\n  - section: One\n    steps:\n" +
-		lines(n, "      - {step: s%[1]d, do: Take part %[1]d off and write where the other end of its long cable goes., remove: [p%[1]d], into: bench}\n")
-	files := fstest.MapFS{"x.yaml": {Data: []byte(text)}}
-	_, problems := proof(files, packs.Inputs{Definition: "x.yaml"})
-	for _, p := range problems {
-		if strings.HasPrefix(p.Code, "too-") {
-			t.Errorf("%s %s", p.Pos, p.Message)
+// TestLongLists: a section of very many steps is printed, and so are very many sections.
+// The one stood in one band of the sheet of all steps, the others in one block of the front
+// sheet, both higher than a page, and the job was refused.
+func TestLongLists(t *testing.T) {
+	steps := "parts:\n" + lines(150, "  p%[1]d: {name: Part %[1]d}\n") + "steps:\n  - section: One\n    steps:\n" +
+		lines(150, "      - {step: s%[1]d, do: Take part %[1]d off and write where the other end of its long cable goes., remove: [p%[1]d], into: bench}\n")
+	sections := "steps:\n" + lines(300, "  - {section: Station %[1]d of the line, steps: [{step: s%[1]d, do: Wipe the rail clean with a dry rag.}]}\n")
+	for _, text := range []string{steps, sections} {
+		files := fstest.MapFS{"x.yaml": {Data: []byte(worstHead + text)}}
+		_, problems := proof(files, packs.Inputs{Definition: "x.yaml"})
+		for _, p := range problems {
+			if strings.HasPrefix(p.Code, "too-") {
+				t.Errorf("%s %s", p.Pos, p.Message)
+			}
 		}
 	}
 }

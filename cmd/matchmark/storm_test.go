@@ -1,43 +1,15 @@
 package main
 
 import (
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/fit"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/templates"
 )
-
-// sister is the storm pump of a station that has its own serial number and options.
-func sister(t *testing.T, jb string) (*job.Job, *templates.Pack) {
-	t.Helper()
-	data, err := os.ReadFile(filepath.Join(startersDir, "storm-pump.yaml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	files := fstest.MapFS{"pump.yaml": {Data: data}, "job.yaml": {Data: []byte(jb)}}
-	j, problems := packs.Load(files, packs.Inputs{Definition: "pump.yaml", Job: "job.yaml"})
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
-	var pack *templates.Pack
-	for _, paper := range papers {
-		p, misfits := templates.Compose(j, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-		if len(misfits) > 0 {
-			t.Fatalf("on %s: %v", paper.Name, misfits)
-		}
-		pack = p
-	}
-	return j, pack
-}
 
 // TestStormPumpOfAnotherStation: a pump of the old build without ejector and probes
 // prints from the same definition. The counts are those of the maker's two builds:
@@ -45,9 +17,9 @@ func sister(t *testing.T, jb string) (*job.Job, *templates.Pack) {
 // of each build short (the demonstration's own sheet, no outside source).
 func TestStormPumpOfAnotherStation(t *testing.T) {
 	t.Parallel()
-	j, pack := sister(t, "equipment: {tag: P-07, serial: TH-0398}\njob: {number: WO-2455}\noptions: {ejector: no, probes: no}\n")
+	j, packs := sister(t, "storm-pump.yaml", "equipment: {tag: P-07, serial: TH-0398}\njob: {number: WO-2455}\noptions: {ejector: no, probes: no}\n")
 	var all strings.Builder
-	for _, f := range pack.Pages.BySheet() {
+	for _, f := range packs[0].Pages.BySheet() {
 		all.WriteString(area{0, 0, f.W, f.H}.text(f))
 	}
 	text := all.String()

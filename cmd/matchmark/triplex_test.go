@@ -2,15 +2,11 @@ package main
 
 import (
 	"bytes"
-	"os"
 	"path/filepath"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/fit"
 	"matchmark/packs/job"
 	"matchmark/packs/units"
@@ -227,20 +223,9 @@ func TestTriplexPumpOnPaper(t *testing.T) {
 // pack says what to look at instead, and holds nothing else of it.
 func TestTriplexPumpWithoutDamper(t *testing.T) {
 	t.Parallel()
-	data, err := os.ReadFile(filepath.Join(startersDir, triplex))
-	if err != nil {
-		t.Fatal(err)
-	}
-	files := fstest.MapFS{"pump.yaml": {Data: data}, "job.yaml": {Data: []byte("equipment: {tag: W-3, serial: OT-2190}\njob: {number: WO-6311}\noptions: {damper: no}\n")}}
-	jb, problems := packs.Load(files, packs.Inputs{Definition: "pump.yaml", Job: "job.yaml"})
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
-	for _, paper := range papers {
-		pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-		if len(misfits) > 0 {
-			t.Fatalf("on %s: %v", paper.Name, misfits)
-		}
+	jb, set := sister(t, triplex, "equipment: {tag: W-3, serial: OT-2190}\njob: {number: WO-6311}\noptions: {damper: no}\n")
+	for i, pack := range set {
+		paper := papers[i]
 		var all strings.Builder
 		for _, f := range append(pack.Pages.BySheet(), pack.Tags.Pages...) {
 			all.WriteString(area{0, 0, f.W, f.H}.text(f))

@@ -31,6 +31,7 @@ func tellAll(m *job.Dim, ds []*job.Dim) bool {
 	tell(&m.Over, func(d *job.Dim) string { return d.Over })
 	tell(&m.Under, func(d *job.Dim) string { return d.Under })
 	tell(&m.Out, func(d *job.Dim) string { return d.Out })
+	tell(&m.FoundOut, func(d *job.Dim) string { return d.FoundOut })
 	tell(&m.Source, func(d *job.Dim) string { return d.Source })
 	m.Zones = map[*reading.Limit]string{}
 	for _, d := range ds {

@@ -1,6 +1,7 @@
 package expand
 
 import (
+	"slices"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -108,20 +109,58 @@ func (b *builder) noteStack(st *job.Step, t source.Text) {
 		return
 	}
 	for _, k := range names.Pick(b.Index, t, "stack", all, func(k *job.Stack) job.Place { return k.Place }, st.Place, label, named) {
-		if k.Step != nil && len(st.Fit) > 0 && len(st.Remove) == 0 {
+		if k.Step == nil {
+			k.Step = st
+			st.Stacks = append(st.Stacks, k)
+		} else if b.laidBy(st, k) {
 			st.Laid = append(st.Laid, k)
-			continue
+		} else {
+			b.stackTwice(st, k, t)
 		}
-		if k.Step != nil {
-			b.Problems = append(b.Problems, source.Problem{
-				Pos: t.At, Severity: source.Error, Code: "twice",
-				Message: "the order of " + k.Mark + " is written down by two steps",
-				Help:    []string{"take it out of one of them"},
-				See:     []source.Also{{Pos: k.Step.At, What: "the first of them"}},
-			})
-			continue
-		}
-		k.Step = st
-		st.Stacks = append(st.Stacks, k)
 	}
+}
+
+// laidBy reports whether a step fits a piece of a stack: a part that is called as one of its
+// pieces, that comes off where its order is written down, or, where nothing does, below that.
+func (b *builder) laidBy(st *job.Step, k *job.Stack) bool {
+	return slices.ContainsFunc(st.Fit, func(m *job.Move) bool {
+		p := m.Part
+		switch {
+		case !p.Place.Agrees(k.Place):
+			return false
+		case slices.ContainsFunc(k.Pieces, p.IsCalled):
+			return true
+		case len(k.Step.Remove) > 0:
+			return slices.ContainsFunc(k.Step.Remove, func(x *job.Move) bool { return x.Part == p })
+		}
+		return slices.ContainsFunc(p.Off, func(x *job.Move) bool { return b.above(k.Step, x.Step) })
+	})
+}
+
+// above reports whether one step stands above another.
+func (b *builder) above(upper, lower *job.Step) bool {
+	seen := false
+	for _, s := range b.Job.Sections {
+		for _, st := range s.Steps {
+			if st == lower {
+				return seen
+			}
+			seen = seen || st == upper
+		}
+	}
+	return false
+}
+
+// stackTwice tells of a stack whose order is written down already, at a step that does not put
+// it together.
+func (b *builder) stackTwice(st *job.Step, k *job.Stack, t source.Text) {
+	message, help := "the order of "+k.Mark+" is written down by two steps", []string{"take it out of one of them"}
+	if len(st.Fit) > 0 {
+		message = "the order of " + k.Mark + " is written down above, and none of its pieces is fitted here"
+		help = []string{"take it out here, and name it at the step that fits its pieces"}
+	}
+	b.Problems = append(b.Problems, source.Problem{
+		Pos: t.At, Severity: source.Error, Code: "twice", Message: message, Help: help,
+		See: []source.Also{{Pos: k.Step.At, What: "the first of them"}},
+	})
 }

@@ -195,6 +195,7 @@ func (b *builder) resolveNotes(st *job.Step, ds *def.Step) {
 		}
 		c.Steps = append(c.Steps, st)
 		st.Cautions = append(st.Cautions, c)
+		st.Said = append(st.Said, c)
 	}
 	if h := b.holdAt(ds.Hold); h != nil {
 		h.Step = st

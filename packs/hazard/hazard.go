@@ -39,6 +39,9 @@ func Attach(j *job.Job) source.Problems {
 			}
 			for i, n := range builtins {
 				c := notes[n.Key]
+				if said[text][i] && !slices.Contains(st.Said, c) {
+					st.Said = append(st.Said, c)
+				}
 				if n.meets(j, st, said[text][i]) && !slices.Contains(st.Cautions, c) && !spared[n.Key] {
 					c.Steps = append(c.Steps, st)
 					st.Cautions = append(st.Cautions, c)

@@ -69,9 +69,7 @@ var builtins = []*builtin{
 		// Whoever needs the permit for entry is inside, at whichever step.
 		does: func(j *job.Job, st *job.Step) bool {
 			return slices.ContainsFunc(st.Open, func(o *job.Opening) bool { return o.Enclosed }) ||
-				slices.ContainsFunc(st.Permits, func(p *job.Permit) bool {
-					return entry.MatchString(p.Key + " " + j.InEnglish(p.What))
-				})
+				slices.ContainsFunc(st.Permits, j.IsEntry)
 		},
 	},
 	{

@@ -33,27 +33,63 @@ var (
 	someOf  = regexp.MustCompile(`(?i)(?:^|\s)(?:all|several|riggers|helpers|mechanics|alle|mehrere|todos|varios|tous|plusieurs|wszyscy|kilku)(?:$|[\s,:])`)
 )
 
-// PostOf reads how many people a role is: the number that it begins with, as 2 or two, and
-// one where no number is written; a size, as of a 5 t crane, is none. It is not told of "one
-// at each end", which is as many as there are ends, nor of "riggers".
+// How a number of people is written that does not stand alone: 2x rigger, 2-man crew,
+// operators (2), one or two riggers.
+var (
+	times    = regexp.MustCompile(`(?i)^(\d+|\p{L}+) ?[x×] ?\p{L}`)
+	manCrew  = regexp.MustCompile(`(?i)^(\d+|\p{L}+)[ -](?:man|men|person|people|mann|mannige[rns]?|personen|hombres|personas|personnes|osob\p{L}*)(?:$|[\s,:-])`)
+	behind   = regexp.MustCompile(`(?i)(?:\((\d+|\p{L}+)\)|\s[x×] ?(\d+))$`)
+	fromTo   = regexp.MustCompile(`(?i)^(\d+|\p{L}+)(?:\s*[-–/]\s*| (?:or|to|oder|bis|o|u|a|ou|à|lub|albo|do) )(\d+|\p{L}+)`)
+	leading  = regexp.MustCompile(`^(?:\d+|\p{L}+)$`)
+	sizeWord = regexp.MustCompile(`(?i)^(?:st|nd|rd|th|k?v|k?va|kw|mw|hp|ps|bhp|hz|volts?|kilovolts?|tons?|tonnes?|tonnen|toneladas?|tony?|tonow\p{L}*|met(?:re|er)s?|mètres?|metros?|metr\p{L}*|millimet(?:re|er)s?|inch(?:es)?|zoll|f(?:oo|ee)t|pounds?|lbs|kilos?|kilograms?|lit(?:re|er)s?|bars?|degrees?|hours?|minutes?|days?|phases?|phasen|legs?|legged|poles?|stages?|axles?|wheels?|ways?|class)(?:$|[^\p{L}\d])`)
+)
+
+// PostOf reads how many people a role is: the number that it begins with, as 2 or two, 2x or
+// 2-man, or that stands in brackets behind it; and one where no number is written. A size, as
+// of a 5 t crane or of 6 kV, and the third of a row are none. It is not told of "one at each
+// end", which is as many as there are ends, of "riggers", nor of "one or two".
 func PostOf(role string) Post {
+	not := Post{Role: role, People: 1}
 	if forEach.MatchString(role) {
-		return Post{Role: role, People: 1}
+		return not
 	}
-	words := strings.Fields(role)
-	if len(words) > 0 {
-		n := numbers[strings.ToLower(words[0])]
-		if count, err := strconv.Atoi(words[0]); err == nil && 1 <= count && count <= mostAtOnePost {
-			n = count
-			if _, err := units.ParseQuantity(strings.Join(words[:min(2, len(words))], " ")); err == nil {
-				n = 0
+	if m := fromTo.FindStringSubmatch(role); m != nil && people(m[1]) > 0 && people(m[2]) > 0 {
+		return not
+	}
+	for _, written := range []*regexp.Regexp{times, manCrew, behind} {
+		if m := written.FindStringSubmatch(role); m != nil {
+			if n := people(strings.Join(m[1:], "")); n > 0 {
+				return Post{Role: role, People: n, Told: true}
 			}
 		}
-		if n > 0 {
+	}
+	words := strings.Fields(role)
+	if len(words) > 0 && leading.MatchString(words[0]) {
+		switch n := people(words[0]); {
+		case n == 0 || len(words) > 1 && sizeWord.MatchString(words[1]):
+		case len(words) > 1 && words[0] == strconv.Itoa(n) && words[1] == "in":
+			return not // 2 in the basket, or a 2 in pipe
+		case len(words) > 1 && words[0] == strconv.Itoa(n) && isSize(words[0]+" "+words[1]):
+		default:
 			return Post{Role: role, People: n, Told: true}
 		}
 	}
 	return Post{Role: role, People: 1, Told: !someOf.MatchString(role)}
+}
+
+// isSize reports whether a text is a number with its unit.
+func isSize(text string) bool {
+	_, err := units.ParseQuantity(text)
+	return err == nil
+}
+
+// people is the number that a word or its figures stand for, 0 where they stand for none, or
+// for more than hang on one lift.
+func people(word string) int {
+	if n, err := strconv.Atoi(word); err == nil && 1 <= n && n <= mostAtOnePost {
+		return n
+	}
+	return numbers[strings.ToLower(word)]
 }
 
 // mostAtOnePost is the greatest number that is read as people. Common practice, no source:

@@ -154,6 +154,14 @@ func (p *Part) Upward() []*Part {
 // Called is how messages speak of a part.
 func (p *Part) Called() string { return p.Name + " (" + p.Place.Mark(p.Key) + ")" }
 
+// IsCalled reports whether all words of a text are words of the part: of its name, its key or
+// its place. A text without words calls nothing.
+func (p *Part) IsCalled(text string) bool {
+	words := strings.FieldsFunc(strings.ToLower(p.Name+" "+p.Key+" "+p.Place.Label), func(r rune) bool { return strings.ContainsRune(" -,/", r) })
+	said := strings.Fields(strings.ToLower(text))
+	return len(said) > 0 && !slices.ContainsFunc(said, func(w string) bool { return !slices.Contains(words, w) })
+}
+
 // A Stack is an order of parts from one side outward, at one place.
 type Stack struct {
 	Mark, Base string

@@ -57,7 +57,8 @@ type Step struct {
 	Bench        bool // done on the bench, not at the machine
 	People       int  // how many it takes, 0 if not said
 	Cautions     []*Caution
-	Heats        []*Heat // what is drawn off or put on hot here
+	Said         []*Caution // of these, those that the author names or the words call for
+	Heats        []*Heat    // what is drawn off or put on hot here
 	Align        []*Alignment
 	Hold         *Hold
 	Missed       string
@@ -163,7 +164,7 @@ func (s *Step) BeyondRow() string {
 		return "locks, opens or closes something"
 	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:
 		return "loosens, tightens or fits something for now"
-	case len(s.Marks)+len(s.Stacks)+len(s.WayRound)+len(s.Seen) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
+	case len(s.Marks)+len(s.Stacks)+len(s.Laid)+len(s.WayRound)+len(s.Seen) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
 		return "writes down more than readings"
 	case len(s.Judge) > 0:
 		return "decides about a matched set"

@@ -3,24 +3,27 @@ package proof
 import (
 	"matchmark/packs/align"
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
 
 // dials are the readings of an alignment in their order.
 var dials = []align.Dial{align.Rim, align.Face, align.OnStationary, align.OnMovable}
 
-// checkAligned sees that the dials of a coupling are read while both machines stand in their
-// places, and that what they read as left is written down where the coupling is aligned last,
-// or below: a reading that stands above it tells of feet that have been moved since.
+// checkAligned sees that a coupling is aligned, and its dials are read, while both machines
+// stand in their places, and that what they read as left is written down where the coupling is
+// aligned last, or below: a reading that stands above it tells of feet that have been moved
+// since.
 func (r *report) checkAligned() {
 	for _, a := range r.job.Alignments {
 		var last *job.Step
+		told := false // once for a coupling
 		for _, st := range a.Steps {
 			if last == nil || st.Index > last.Index {
 				last = st
 			}
+			told = told || r.alignedApart(a, st)
 		}
-		told := false // once for a coupling
 		for _, dial := range dials {
 			d := a.Read[dial]
 			if d == nil {
@@ -28,7 +31,7 @@ func (r *report) checkAligned() {
 			}
 			for _, e := range []*walk.Event{r.walk.Measured(d), r.walk.Set(d)} {
 				if e != nil && !told {
-					told = r.alignApart(a, d, e)
+					told = r.readApart(a, d, e)
 				}
 			}
 			if e := r.walk.Set(d); e != nil && !told && last != nil && e.Step.Index < last.Index {
@@ -40,42 +43,82 @@ func (r *report) checkAligned() {
 	}
 }
 
-// alignApart tells of a reading of an alignment that is taken while one of the two machines
-// is off its place, and reports whether it was.
-func (r *report) alignApart(a *job.Alignment, d *job.Dim, e *walk.Event) bool {
+// machines are the parts that an alignment names as its two machines, by their key or by
+// their name.
+func machines(j *job.Job, a *job.Alignment) []*job.Part {
+	var out []*job.Part
 	for _, name := range []string{a.Movable, a.Stationary} {
-		for _, p := range r.job.Parts {
-			if p.Place.Mark(p.Key) != name && p.Name != name || r.walk.On(p, e) == p.Count {
-				continue
+		for _, p := range j.Parts {
+			if p.Place.Mark(p.Key) == name || p.Name == name {
+				out = append(out, p)
 			}
-			see := p.At
-			if off := r.cameOff(p, e); off != nil {
-				see = off.At
-			}
-			r.problems.AddWith(e.At, "not-as-told", d.Mark+" of "+a.Mark+" is read at "+e.Step.Name()+", while "+p.Called()+" is off: nothing stands there to be aligned", see, "comes off here",
-				"read it when both machines stand in their places")
-			return true
 		}
+	}
+	return out
+}
+
+// alignedApart tells of a step that aligns a coupling while one of the two machines is off
+// its place, and reports whether one was. A machine that the step itself puts there stands.
+func (r *report) alignedApart(a *job.Alignment, st *job.Step) bool {
+	for _, p := range machines(r.job, a) {
+		if r.walk.StandsAt(p, st) >= p.Count {
+			continue
+		}
+		r.apart(st.At, a.Mark+" is aligned at "+st.Name(), p, r.walk.Start(st), "align it at a step where both machines stand in their places")
+		return true
 	}
 	return false
 }
 
+// readApart tells of a reading of an alignment that is taken while one of the two machines
+// is off its place, and reports whether it was.
+func (r *report) readApart(a *job.Alignment, d *job.Dim, e *walk.Event) bool {
+	for _, p := range machines(r.job, a) {
+		if r.walk.On(p, e) == p.Count {
+			continue
+		}
+		r.apart(e.At, d.Mark+" of "+a.Mark+" is read at "+e.Step.Name(), p, e.Index, "read it when both machines stand in their places")
+		return true
+	}
+	return false
+}
+
+// apart tells that one of the two machines of an alignment is off before an event.
+func (r *report) apart(at source.Pos, does string, p *job.Part, before int, help string) {
+	see := p.At
+	if off := r.cameOff(p, before); off != nil {
+		see = off.At
+	}
+	r.problems.AddWith(at, "not-as-told", does+", while "+p.Called()+" is off: nothing stands there to be aligned", see, "comes off here", help)
+}
+
 // aligned binds the steps that read the dials of a coupling to those that align it above, and
-// to those that move its machines.
+// to those that move its machines; what is read as found to these alone.
 func (b *binder) aligned() {
 	for _, a := range b.job.Alignments {
+		stand := machines(b.job, a)
+		looks := func(st *job.Step) {
+			for _, p := range stand {
+				b.looks(p, st)
+			}
+		}
+		for _, st := range a.Steps {
+			looks(st)
+		}
 		for _, dial := range dials {
 			d := a.Read[dial]
-			if d == nil || d.LeftAt == nil {
+			if d == nil {
 				continue
 			}
+			if d.FoundAt != nil {
+				looks(d.FoundAt)
+			}
+			if d.LeftAt == nil {
+				continue
+			}
+			looks(d.LeftAt)
 			for _, st := range a.Steps {
 				b.before(st, d.LeftAt, job.Bind{Kind: job.BoundReading, Dim: d})
-			}
-			for _, p := range b.job.Parts {
-				if name := p.Place.Mark(p.Key); name == a.Movable || name == a.Stationary {
-					b.looks(p, d.LeftAt)
-				}
 			}
 		}
 	}

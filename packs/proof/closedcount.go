@@ -9,8 +9,9 @@ import (
 
 // checkClosedCount sees that an opening which a person can be in is not closed without
 // the tools having been counted while it was open, and after the last step that went in on
-// the permit under which it was opened. What is done from outside after the count, as a
-// gasket that is laid, is left to the count before the locks come off.
+// an entry permit under which it was opened. What is done from outside after the count, as a
+// gasket that is laid or a cover that hangs on the crane, is left to the count before the
+// locks come off.
 func (r *report) checkClosedCount() {
 	for _, e := range r.walk.Events {
 		if e.Verb != job.DoClose || !e.Opening.Enclosed {
@@ -39,16 +40,23 @@ func (r *report) checkClosedCount() {
 	}
 }
 
-// enteredAfter is the last step between a count and the closing of an opening that asks for
-// a permit under which it was opened, nil if none does.
+// enteredAfter is the last step between a count and the closing of an opening that goes in on
+// an entry permit under which it was opened, nil if none does. The step that closes it is one
+// of them: a permit is asked for before anything is done.
 func (r *report) enteredAfter(opened, counted, closed *walk.Event) *job.Step {
 	var last *job.Step
-	for _, st := range r.walk.Steps[counted.Step.Index+1 : max(closed.Step.Index, counted.Step.Index+1)] {
+	for _, st := range r.walk.Steps[counted.Step.Index+1 : max(closed.Step.Index, counted.Step.Index)+1] {
 		if !st.Bench && slices.ContainsFunc(st.Permits, func(p *job.Permit) bool {
-			return !underLock(p) && slices.Contains(opened.Step.Permits, p)
+			return r.goesIn(st, p) && !underLock(p) && slices.Contains(opened.Step.Permits, p)
 		}) {
 			last = st
 		}
 	}
 	return last
+}
+
+// goesIn reports whether a step goes in on a permit: not where it hoists on one that is for
+// lifts as well as for entry.
+func (r *report) goesIn(st *job.Step, p *job.Permit) bool {
+	return r.job.IsEntry(p) && (r.hoists(st) == nil && st.OnHook == "" || !forLifting.MatchString(p.Key+" "+r.job.InEnglish(p.What)))
 }

@@ -50,7 +50,7 @@ func (r *report) allOff(e *walk.Event) *walk.Event {
 		if now, _ := r.walk.Now(p, e); r.walk.On(p, e)+now > 0 {
 			return nil
 		}
-		if off := r.cameOff(p, e); off != nil && (last == nil || off.Index > last.Index) {
+		if off := r.cameOff(p, e.Index); off != nil && (last == nil || off.Index > last.Index) {
 			last = off
 		}
 	}

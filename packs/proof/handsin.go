@@ -64,7 +64,7 @@ func (r *report) handIn(e *walk.Event) (does string, in bool) {
 		}
 		what := e.Step.Seen[i].What
 		switch words := r.job.InEnglish(what); {
-		case seenInside.MatchString(words):
+		case seesCloseTo(words):
 			return "looks for " + source.Quote(what), true
 		case turnedByHand.MatchString(words):
 			return "looks for " + source.Quote(what), false
@@ -77,10 +77,8 @@ func (r *report) handIn(e *walk.Event) (does string, in bool) {
 	return "", false
 }
 
-// What is looked at with the head or the hand in the machine, by its words, and what is
-// turned by hand there.
+// What is turned by hand in the machine, by its words, and what an isolation drives it by.
 var (
-	seenInside   = regexp.MustCompile(`(?i)\b(?:inside|nobody|no ?one|nothing (?:is |was )?(?:left|in|loose)|(?:tools?|rags?|wedges?|blocks?|chocks?|props?|plugs?|bar|strap) (?:is |are )?(?:all )?(?:out|off|away|taken)|guards? (?:is |are )?(?:on|back|tight|in place)|clean and|(?:casing|housing|vessel|drum|bore|sump|pit) (?:is )?(?:clean|clear|empty))\b`)
 	turnedByHand = regexp.MustCompile(`(?i)\b(?:turns?|turned|barred|rotates?) (?:freely |easily |over |once |round )*by hand\b|\btouch(?:es)? nowhere\b`)
 	driven       = regexp.MustCompile(`(?i)electric|motor|drive|steam|turbine|engine|compressed air|hydraulic|\d ?k?V\b`)
 )

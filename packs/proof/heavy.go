@@ -61,16 +61,21 @@ func (r *report) tooHeavy(st *job.Step, m *job.Move) bool {
 	return true
 }
 
-// team is what so many people may lift here, down to a tenth where it is worked
-// out. More than a lift by hand has may no more than those: no guide says so.
+// team is what so many people may lift here, down to a tenth of a kilogram or a pound where
+// it is worked out: a tenth of a tonne is more than all of them may. More than a lift by hand
+// has may no more than those: no guide says so.
 func (r *report) team(people int) units.Quantity {
 	each := r.job.Site.Heavy
 	if people == 1 {
 		return each
 	}
+	unit := units.Kilogram
+	if each.Unit == units.Pound {
+		unit = units.Pound
+	}
 	kg := lift.TeamMay(min(people, lift.MostHands), lift.Kg(job.Kilograms(each)))
-	may, ok := units.ComputedAs(float64(kg), units.Kilogram, each.Unit)
-	down, err := may.RoundDown(each.Unit, 1)
+	may, ok := units.ComputedAs(float64(kg), units.Kilogram, unit)
+	down, err := may.RoundDown(unit, 1)
 	if !ok || err != nil {
 		return each // no ordinary number: what one person may
 	}

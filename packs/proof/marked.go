@@ -12,8 +12,8 @@ import (
 func (r *report) checkMarked() {
 	for _, e := range r.walk.Events {
 		switch {
-		case e.Verb == job.DoMark && r.walk.On(e.Part, e) < e.Part.Count && r.cameOff(e.Part, e) != nil:
-			off := r.cameOff(e.Part, e)
+		case e.Verb == job.DoMark && r.walk.On(e.Part, e) < e.Part.Count && r.cameOff(e.Part, e.Index) != nil:
+			off := r.cameOff(e.Part, e.Index)
 			help := "match-marks: [" + e.Part.Key + "] at a step above " + off.Step.No
 			if off.Step == e.Step {
 				help = "write match-marks: above remove: a step is done in the order in which it is written"
@@ -32,9 +32,9 @@ func (r *report) checkMarked() {
 }
 
 // cameOff is the last removal of a part above an event, nil if there is none.
-func (r *report) cameOff(p *job.Part, before *walk.Event) *walk.Event {
+func (r *report) cameOff(p *job.Part, before int) *walk.Event {
 	for _, m := range slices.Backward(p.Off) {
-		if e := r.walk.Moved(m); e != nil && e.Index < before.Index {
+		if e := r.walk.Moved(m); e != nil && e.Index < before {
 			return e
 		}
 	}

@@ -145,7 +145,7 @@ func (r *report) checkStack(k *job.Stack) {
 	for _, piece := range k.Pieces {
 		any := false
 		for _, m := range k.Step.Remove {
-			if m.Part.Place.Agrees(k.Place) && named(m.Part, piece) {
+			if m.Part.Place.Agrees(k.Place) && (strings.TrimSpace(piece) == "" || m.Part.IsCalled(piece)) {
 				meant[m.Part], any = true, true
 			}
 		}
@@ -164,16 +164,4 @@ func (r *report) checkStack(k *job.Stack) {
 	if n != len(k.Pieces) {
 		r.problems.WarnWith(k.Step.At, "stack-count", k.Mark+" has "+strconv.Itoa(len(k.Pieces))+" pieces, and "+strconv.Itoa(n)+" come off: "+strings.Join(names, ", "), k.Step.Remove[0].At, "what comes off", "put the order: of "+k.Base+" right, or the count of the part")
 	}
-}
-
-// named reports whether all words of a text are words of a part: of its name, its key or
-// its place.
-func named(p *job.Part, text string) bool {
-	words := strings.FieldsFunc(strings.ToLower(p.Name+" "+p.Key+" "+p.Place.Label), func(r rune) bool { return strings.ContainsRune(" -,/", r) })
-	for _, w := range strings.Fields(strings.ToLower(text)) {
-		if !slices.Contains(words, w) {
-			return false
-		}
-	}
-	return true
 }

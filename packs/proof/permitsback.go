@@ -54,7 +54,9 @@ func (r *report) checkPermitsBack() {
 	}
 }
 
-// askedBetween reports whether a permit is asked for once more between two events.
+// askedBetween reports whether a permit is asked for once more between two events. It only
+// spares a second message: that a permit is asked for when it has ended is told already, as
+// permit-ended.
 func (r *report) askedBetween(p *job.Permit, from, to *walk.Event) bool {
 	for _, e := range r.walk.Events[from.Index:to.Index] {
 		if e.Verb == job.DoPermit && e.Permit == p {

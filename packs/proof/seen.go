@@ -2,7 +2,6 @@ package proof
 
 import (
 	"slices"
-	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -21,7 +20,7 @@ func (r *report) checkTooLateToSee() {
 		}
 		switch {
 		case e.Verb == job.DoMark && r.walk.On(e.Part, e) == e.Part.Count && !e.Part.ComesNew() && !r.markedBefore(e):
-			if off := r.cameOff(e.Part, e); off != nil {
+			if off := r.cameOff(e.Part, e.Index); off != nil {
 				told[e.Step.At] = true
 				r.problems.AddWith(e.At, "seen-too-late", e.Part.Called()+" is marked at "+e.Step.Name()+", when it has been off since "+off.Step.Name()+" and is back: the marks show where it was put, not where it ran", off.At, "comes off here",
 					"match-marks: ["+e.Part.Key+"] at a step above "+off.Step.No)
@@ -49,7 +48,7 @@ func (r *report) stackOff(e *walk.Event) *walk.Event {
 	for _, st := range r.walk.Steps[:e.Step.Index] {
 		for _, piece := range e.Stack.Pieces {
 			off := r.walk.Find(st, func(x *walk.Event) bool {
-				return x.Verb == job.DoRemove && strings.TrimSpace(piece) != "" && x.Move.Part.Place.Agrees(e.Stack.Place) && named(x.Move.Part, piece)
+				return x.Verb == job.DoRemove && x.Move.Part.Place.Agrees(e.Stack.Place) && x.Move.Part.IsCalled(piece)
 			})
 			if off == nil {
 				last = nil
@@ -89,7 +88,7 @@ func (b *binder) seen() {
 		for _, k := range st.Stacks {
 			for _, t := range b.walk.Steps {
 				for _, m := range t.Remove {
-					if m.Part.Place.Agrees(k.Place) && slices.ContainsFunc(k.Pieces, func(piece string) bool { return strings.TrimSpace(piece) != "" && named(m.Part, piece) }) {
+					if m.Part.Place.Agrees(k.Place) && slices.ContainsFunc(k.Pieces, func(piece string) bool { return m.Part.IsCalled(piece) }) {
 						b.before(st, t, job.Bind{Kind: job.BoundPart, Part: m.Part})
 					}
 				}

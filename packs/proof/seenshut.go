@@ -9,14 +9,16 @@ import (
 )
 
 // checkSeenShut sees that what is looked at inside is seen while something stands open: not
-// below the fit: that puts the cover back, and not when all openings are closed.
+// below the fit: that puts the cover back, and not when all openings are closed. A guard, a
+// flange and the floor are seen then as well.
 func (r *report) checkSeenShut() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, e := range r.walk.Events {
 		if e.Verb != job.DoSee || told[e.At] || e.Step.Bench {
 			continue
 		}
-		if _, in := r.handIn(e); !in {
+		i := slices.IndexFunc(e.Step.Seen, func(x job.Seen) bool { return x.At == e.At })
+		if i < 0 || !seesInside(r.job.InEnglish(e.Step.Seen[i].What)) {
 			continue
 		}
 		open, shut := false, (*walk.Event)(nil)
@@ -39,7 +41,6 @@ func (r *report) checkSeenShut() {
 			continue
 		}
 		told[e.At] = true
-		i := slices.IndexFunc(e.Step.Seen, func(x job.Seen) bool { return x.At == e.At })
 		help := "write seen: above it, at a step where it is open"
 		if shut.Step == e.Step {
 			help = "write seen: above fit: and close:: a step is done in the order in which it is written"

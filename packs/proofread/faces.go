@@ -52,9 +52,10 @@ func (b *proofreader) checkLeast(d *job.Dim) {
 var between = map[string]bool{"backlash": true, "clearance": true, "gap": true}
 
 // checkTwoFaces sees that a distance lies between two faces, and what two parts have between
-// them between two parts: a place that is written twice makes one of them of both.
+// them between two parts: a place that is written twice makes one of them of both. Of a
+// part of which there are several, the same face of two pieces may be meant.
 func (b *proofreader) checkTwoFaces(d *job.Dim, dd *def.Dimension) {
-	if d.From.Part == nil || d.From.Part != d.To.Part {
+	if d.From.Part == nil || d.From.Part != d.To.Part || d.From.Part.Count != 1 {
 		return
 	}
 	switch {

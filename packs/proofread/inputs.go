@@ -26,6 +26,7 @@ func (b *proofreader) checkInputs() {
 			}
 			b.checkLoose(d, dd)
 		}
+		b.checkFoundOut(dd)
 	}
 }
 
@@ -88,6 +89,21 @@ func (b *proofreader) checkLoose(d *job.Dim, dd *def.Dimension) {
 		if t := names.TextAt(d.Place, v.v); t.Written() && (worn || !d.WatchedOnly()) {
 			b.Problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", "left: … to … mm, or take "+v.key+": out")
 		}
+	}
+}
+
+// checkFoundOut sees that what is done as found is not said of a dimension that is not taken as
+// found: it would be printed nowhere.
+func (b *proofreader) checkFoundOut(dd *def.Dimension) {
+	told := map[source.Pos]bool{} // once for all places
+	for _, d := range b.Dims[dd.Mark.Value] {
+		t := names.TextAt(d.Place, dd.FoundOut)
+		if !d.OneSided || d.Left == nil || !t.Written() || told[t.At] {
+			continue
+		}
+		told[t.At] = true
+		b.Problems.Add(t.At, "found-out-alone", d.Mark+" says what to do when it is out as found, and its found: is not taken: it is printed nowhere",
+			"take found-out: out; over:, under: and out: say what is done when it is set", "or measure it as found, and take found: not taken out")
 	}
 }
 

@@ -1,6 +1,10 @@
 package putback
 
-import "matchmark/packs/job"
+import (
+	"slices"
+
+	"matchmark/packs/job"
+)
 
 // works reports whether a put-back row does something at the machine, besides
 // setting and looking up readings.
@@ -31,7 +35,7 @@ func guardAgain(st, row *job.Step) {
 	for _, p := range permits {
 		p.Steps = append(p.Steps, row)
 	}
-	row.Cautions, row.Permits = cautions, permits
+	row.Cautions, row.Said, row.Permits = cautions, slices.Clone(cautions), permits
 	switch {
 	case m.Hold != nil:
 		m.Hold.Step, row.Hold = row, m.Hold

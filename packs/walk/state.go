@@ -6,6 +6,14 @@ import "matchmark/packs/job"
 // that are in for now left out.
 func (w *Walk) On(p *job.Part, e *Event) int { return w.parts[p].before(e.Index).on }
 
+// StandsAt is how many pieces of a part are in the machine at a step that has no verb for
+// what it does with them, those that are in for now among them: just before it or when it is
+// done, whichever is more.
+func (w *Walk) StandsAt(p *job.Part, st *job.Step) int {
+	before, after := w.parts[p].before(w.Start(st)), w.parts[p].before(w.End(st))
+	return max(before.on+before.now, after.on+after.now)
+}
+
 // OnAtEnd is how many pieces of a part are in the machine when all is done.
 func (w *Walk) OnAtEnd(p *job.Part) int { return w.parts[p].last().on }
 

@@ -61,7 +61,10 @@ func (s sheet) logHalves() []layout.Piece {
 		rows = append(rows, g.Row(s.h.At, layout.Above(0, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, 0, layout.Caption, at))))
 	}
 	both, rows := g.Pairs(append(rows, g.Blank(len(rows)%2)...))
-	return both.Table.Pieces(block.LastTogether(rows))
+	for i := range len(rows) - 1 {
+		rows[i].KeepNext = true // the times run down one half, then down the other
+	}
+	return both.Table.Pieces(rows)
 }
 
 // loggedAt is the dimension that logs temperatures at the step of the pull, nil if

@@ -71,6 +71,9 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 			out = append(out, r)
 		}
 		note(back && v == job.DoFit && len(st.Fit) > 0)
+		if blocks := laid(c, st); v == job.DoFit && len(blocks) > 0 {
+			out = append(out, run{at: at, blocks: blocks, ticks: true})
+		}
 	}
 	at = len(order)
 	note(true)

@@ -118,6 +118,9 @@ func (t *together) acts() []layout.Piece {
 				lines[i] = append(lines[i], r)
 			}
 		}
+		if v == job.DoFit {
+			lines = withNoted(lines, t.laid())
+		}
 		if back && v == job.DoFit && len(first.Fit) > 0 {
 			lines, noted = withNoted(lines, noted), nil
 		}
@@ -164,6 +167,16 @@ func (t *together) noted() []run {
 	for _, st := range t.steps {
 		of := func(c *block.Composer) []layout.Block { return noted(c, st) }
 		out = append(out, run{blocks: of(t.Composer), noted: of})
+	}
+	return out
+}
+
+// laid are the runs of the stacks that each step puts together among steps that take apart.
+func (t *together) laid() []run {
+	var out []run
+	for _, st := range t.steps {
+		of := func(c *block.Composer) []layout.Block { return laid(c, st) }
+		out = append(out, run{blocks: of(t.Composer), ticks: true, noted: of})
 	}
 	return out
 }

@@ -174,12 +174,7 @@ func stackRow(c *block.Composer, k *job.Stack, n int, st *job.Step, width, nameW
 // they sit, the order of the stack.
 func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	line := func(text string) {
-		tick := c.Tick(layout.Body, "", st.At)
-		words := c.Para(width-tick.W-2, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: st.At})
-		words.W = block.InkRight(words)
-		out = append(out, layout.Middle(2, tick, words))
-	}
+	line := func(text string) { out = append(out, notedTick(c, st, width, text)) }
 	ways := st.WayRound
 	for _, m := range st.Fit {
 		if m.Part.Marked != nil {
@@ -199,12 +194,38 @@ func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 		stacks = st.Undoes.Stacks
 	}
 	for _, k := range append(stacks[:len(stacks):len(stacks)], st.Laid...) {
-		line(k.Mark + "  " + c.W.Step.StackBack.With(k.What, k.From, c.Page("stack "+k.Mark)))
+		line(laidWords(c, k))
 	}
 	if len(out) == 0 {
 		return nil
 	}
 	return []layout.Block{block.FlowRow(out, width)}
+}
+
+// notedTick is a line to tick.
+func notedTick(c *block.Composer, st *job.Step, width layout.Mm, text string) layout.Block {
+	tick := c.Tick(layout.Body, "", st.At)
+	words := c.Para(width-tick.W-2, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: st.At})
+	words.W = block.InkRight(words)
+	return layout.Middle(2, tick, words)
+}
+
+func laidWords(c *block.Composer, k *job.Stack) string {
+	return k.Mark + "  " + c.W.Step.StackBack.With(k.What, k.From, c.Page("stack "+k.Mark))
+}
+
+// laid are the lines to tick of the stacks that a step puts together among steps that take
+// apart. In putting back they stand among the rest of what is noted.
+func laid(c *block.Composer, st *job.Step) []layout.Block {
+	if len(st.Laid) == 0 || st.Undoes != nil || st.Back {
+		return nil
+	}
+	width := c.Span - block.NumberWidth
+	var out []layout.Block
+	for _, k := range st.Laid {
+		out = append(out, notedTick(c, st, width, laidWords(c, k)))
+	}
+	return []layout.Block{block.FlowRow(out, width).At(block.NumberWidth, 0)}
 }
 
 func containsWay(list []job.WayRound, w job.WayRound) bool {
