@@ -151,8 +151,8 @@ func TestTriplexPumpRepeats(t *testing.T) {
 			t.Errorf("step %s is printed %d times, want %d", key, n, want[key])
 		}
 	}
-	if len(steps) != 47 || once != 33 || printed != 33+13*3+2 {
-		t.Errorf("%d steps, %d of them once, %d printed; want 47, 33 and 74", len(steps), once, printed)
+	if len(steps) != 48 || once != 34 || printed != 34+13*3+2 {
+		t.Errorf("%d steps, %d of them once, %d printed; want 48, 34 and 75", len(steps), once, printed)
 	}
 	sets := map[string]int{}
 	for _, s := range jb.Sets {
