@@ -19,6 +19,8 @@ var harmless = map[string]string{
 	"take dimensions.*.at.station":   "at how many places it is read is the choice of the author",
 	"take dimensions.*.at.station[]": "at how many places it is read is the choice of the author",
 	"take dimensions.*.at.plane":     "at how many places it is read is the choice of the author",
+	"take steps.steps.match-marks":   "the words of the step tell to mark",
+	"take dimensions.*.at[]":         "at how many places it is read is the choice of the author",
 	"take dimensions.*.at.plane[]":   "at how many places it is read is the choice of the author",
 	"take dimensions.*.nominal":      "the box is wide enough for the range of the instrument then",
 	"take dimensions.*.on-the":       "the kind of the size says it as well; the key only prints it",

@@ -120,7 +120,8 @@ const notTaken = "not taken"
 func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 	limits := d.Limits()
 	if len(limits) == 0 {
-		if !dd.Found.Written() && !dd.Left.Written() && !dd.Reuse.Written() && !dd.Repair.Written() {
+		found := dd.Found.Written() && names.TextAt(d.Place, dd.Found).Value != notTaken
+		if !found && !dd.Left.Written() && !dd.Reuse.Written() && !dd.Repair.Written() {
 			b.Problems.Add(dd.Mark.At, "no-limit", d.Base+" says neither what it must be nor that it is only recorded",
 				"for example left: … to … mm", "or found: record to … mm")
 		}

@@ -44,15 +44,20 @@ func (r *report) shutNut(d *job.Dim, e *walk.Event, front *job.Part) {
 		help, "or take "+front.Key+" out of behind: at "+d.Adjuster.Key+", if it can be turned past it")
 }
 
-// turnable binds a step that sets a reading to those that move what is in front of what sets
-// it.
+// turnable binds what moves a part in front of what sets a reading: to the step that sets
+// it, or, where the part is on then because it was on when it was read as found, to that one.
 func (b *binder) turnable() {
 	for _, d := range b.job.Dims {
-		if d.LeftAt == nil || !byThread(d) {
+		e := b.walk.Set(d)
+		if d.LeftAt == nil || e == nil || !byThread(d) {
 			continue
 		}
 		for _, front := range d.Adjuster.Behind {
-			b.looks(front, d.LeftAt)
+			at := d.LeftAt
+			if found := b.walk.Measured(d); found != nil && inPlace(b.walk, front, e) && inPlace(b.walk, front, found) {
+				at = d.FoundAt
+			}
+			b.looks(front, at)
 		}
 	}
 }
