@@ -60,8 +60,6 @@ var harmless = map[string]string{
 	"take tools.strap":              "the words of the step name it",
 	"take tools.pan":                "the words of the step ask for it",
 	"take tools.keys":               "the words of the step ask for them",
-	"take tools.thermometer":        "the words of the step name it",
-	"take tools.thermometer.size":   "no size stands on the list then",
 	"take tools.spanner":            "the words of the joint name it",
 	"take tools.puller.only":        "it stands on the list for the put-back row as well then",
 	"take tools.heater.only":        "it stands on the list for taking off as well then",
@@ -100,7 +98,6 @@ var harmless = map[string]string{
 	"take steps.steps.leave-out":    "the words of the step say so, and the part goes back later all the same",
 	"take steps.steps.empty":        "the closing row of the section asks for it then",
 	"take steps.steps.empty[]":      "the closing row of the section asks for it then",
-	"take steps.steps[]":            "a step of words only",
 	"take steps.steps.loosen":       "its fasteners come off in the same step",
 	"move a step":                   "neither of the two steps says that it comes after the other, and no part, face or hold binds them",
 }
