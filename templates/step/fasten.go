@@ -78,18 +78,23 @@ func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []l
 		n = f.On
 	}
 	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.W.Pieces(n)+")"))
-	runs = append(runs, turning(c, j.Parts, !tight)...)
+	turned := turning(c, j.Parts, !tight)
+	runs = append(runs, turned...)
 	if !tight {
 		return runs
 	}
 	if j.Torque != "" {
-		runs = append(runs, layout.T(layout.Strong, " "+c.W.Step.ToTorque.With(j.Torque)))
+		apart := " "
+		if len(turned) > 0 {
+			apart = " · " // which way it is turned ends with where it is seen from
+		}
+		runs = append(runs, layout.T(layout.Strong, apart+c.W.Step.ToTorque.With(j.Torque)))
 		if turn := jointsheet.LastTurn(c, j); turn != "" {
 			runs = append(runs, layout.T(layout.Strong, ", "+turn))
 		}
 	}
 	if j.NoValue != "" {
-		runs = append(runs, layout.T(layout.Strong, " "+c.W.Step.NoTorque.With(j.NoValue)))
+		runs = append(runs, layout.T(layout.Strong, " · "+c.W.Step.NoTorque.With(j.NoValue)))
 	}
 	var more []string
 	if len(j.Stages) == 1 {
