@@ -56,7 +56,7 @@ func TestBevelGearboxBoxes(t *testing.T) {
 }
 
 // bevelWords are what a mechanic must find, each on its sheet, blanks and slashes left out.
-var bevelWords = []struct{ sheet, text string }{
+var bevelWords = []onSheet{
 	// Easily missed.
 	{"traveler", "left-handthread"}, {"reassembly", "left-handthread"},
 	{"traveler", "circlipbehindbearing"}, {"reassembly", "circlipbehindbearing"},
@@ -94,18 +94,7 @@ var bevelWords = []struct{ sheet, text string }{
 // TestBevelGearboxOnPaper: the awkward points stand on their sheets.
 func TestBevelGearboxOnPaper(t *testing.T) {
 	t.Parallel()
-	for _, paper := range papers {
-		_, pack := composed(t, bevel, templates.Options{Paper: paper})
-		sheets := map[string]string{}
-		for _, f := range append(pack.Pages.BySheet(), pack.Tags.Pages...) {
-			sheets[f.Sheet] += squeezed(f)
-		}
-		for _, w := range bevelWords {
-			if !strings.Contains(sheets[w.sheet], w.text) {
-				t.Errorf("%s: %q is not on the %s sheet", paper.Name, w.text, w.sheet)
-			}
-		}
-	}
+	standOnSheets(t, bevel, bevelWords)
 }
 
 // TestToothIsDrawnTheSameWayRound: on every field for a contact the toe stands on

@@ -223,3 +223,23 @@ func sister(t *testing.T, starter, jobFile string) (*job.Job, []*templates.Pack)
 	}
 	return jb, out
 }
+
+// An onSheet is a text, squeezed, and the sheet that it stands on.
+type onSheet struct{ sheet, text string }
+
+// standOnSheets looks for each text on its sheet of a starter, on both papers.
+func standOnSheets(t *testing.T, starter string, texts []onSheet) {
+	t.Helper()
+	for _, paper := range papers {
+		_, pack := composed(t, starter, templates.Options{Paper: paper})
+		sheets := map[string]string{}
+		for _, f := range append(pack.Pages.BySheet(), pack.Tags.Pages...) {
+			sheets[f.Sheet] += squeezed(f)
+		}
+		for _, w := range texts {
+			if !strings.Contains(sheets[w.sheet], w.text) {
+				t.Errorf("%s: %q is not on the %s sheet", paper.Name, w.text, w.sheet)
+			}
+		}
+	}
+}

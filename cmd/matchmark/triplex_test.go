@@ -179,7 +179,7 @@ func TestTriplexPumpRepeats(t *testing.T) {
 }
 
 // triplexWords are what a mechanic must find, each on its sheet, blanks left out.
-var triplexWords = []struct{ sheet, text string }{
+var triplexWords = []onSheet{
 	{"traveler", "countedfromthegearside·seenfromtheplungerside"},
 	{"traveler", "springseatwasher"}, {"traveler", "plungerwick"}, {"traveler", "magnetonthedrainplug"},
 	{"traveler", "numbersfacethegearside"},
@@ -205,18 +205,7 @@ var triplexWords = []struct{ sheet, text string }{
 // TestTriplexPumpOnPaper: the awkward points stand on their sheets.
 func TestTriplexPumpOnPaper(t *testing.T) {
 	t.Parallel()
-	for _, paper := range papers {
-		_, pack := composed(t, triplex, templates.Options{Paper: paper})
-		sheets := map[string]string{}
-		for _, f := range pack.Pages.BySheet() {
-			sheets[f.Sheet] += area{0, 0, f.W, f.H}.text(f)
-		}
-		for _, w := range triplexWords {
-			if !strings.Contains(sheets[w.sheet], w.text) {
-				t.Errorf("%s: %q is not on the %s sheet", paper.Name, w.text, w.sheet)
-			}
-		}
-	}
+	standOnSheets(t, triplex, triplexWords)
 }
 
 // TestTriplexPumpWithoutDamper: the sister pump in the same room has no damper. Its

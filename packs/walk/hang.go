@@ -74,7 +74,12 @@ func (w *Walk) noteHanging() {
 			switch hung := w.Hung(l, st) != nil; {
 			case hung && made:
 				st.GoesOn = append(st.GoesOn, l)
-				st.FromUnder, under = append(st.FromUnder, under...), nil
+				for _, u := range under { // two loads may hang over the same blocks
+					if !slices.Contains(st.FromUnder, u) {
+						st.FromUnder = append(st.FromUnder, u)
+					}
+				}
+				under = nil
 			case hung:
 				st.Hangs = append(st.Hangs, l)
 				if u := st.UnderLoad.Value; u != "" && !slices.Contains(under, u) {

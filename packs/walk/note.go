@@ -41,7 +41,8 @@ func (w *Walk) Note() {
 }
 
 // hours adds up what the steps are planned to take: elapsed hours, one step after
-// another, and crew hours, which are elapsed hours times the people that a step takes. A section has the sums until it is done.
+// another, and crew hours, which are elapsed hours times the people that a step takes. A
+// section has the sums until it is done.
 func (w *Walk) hours() {
 	total, crew := units.Whole(0), units.Whole(0)
 	for _, s := range w.Job.Sections {
