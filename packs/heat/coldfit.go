@@ -163,7 +163,7 @@ func (c *ColdFit) grips(out *ColdFitted, hot *Hub) error {
 			}
 		}
 	}
-	out.GripsSoonest *= endsGrip
+	out.GripsSoonest = out.GripsSoonest.atTheEnds()
 	return nil
 }
 

@@ -70,3 +70,24 @@ func TestAHotHubGripsAtItsEndsFirst(t *testing.T) {
 		t.Errorf("the net grips after %.0f s, and a twentieth before that the plane is still %.1f µm open over 47.2", net, lags*1e6)
 	}
 }
+
+// A thin ring with little clearance on an aluminium shaft grips within the first second, and
+// the net told 0.15 s where the plane had gripped: no time is told then.
+func TestAThinRingGripsAtOnce(t *testing.T) {
+	t.Parallel()
+	base := stormPump(t)
+	r := Refit{
+		Fit: Fit{Diameter: 50, Interference: 0.05, Basis: Greatest, Clearance: 0.0122},
+		Hub: base.Hub, Shaft: base.Shaft, Air: Surroundings{20, 5}, Limit: Limit{At: 390, Source: "site"},
+	}
+	r.Hub.Outside, r.Hub.Length = 110, 15
+	r.Shaft.Material, _ = MaterialNamed("aluminium 2024")
+	r.Shaft.Behind, r.Shaft.Front, r.Shaft.Bore = 0, 0, 0
+	got, err := r.Plan()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if grips, _ := planeGrips(&r, got.SetTo, 0.15); !grips || got.GripsSoonest != 0 {
+		t.Errorf("told to grip after %v s at the soonest; in the plane it has gripped after 0.15 s: %v", got.GripsSoonest, grips)
+	}
+}

@@ -124,7 +124,7 @@ func (r *Refit) inTime(need Free, set Celsius) (Refitted, error) {
 	out.Carry, errs[0] = coolsTo(alone, half)
 	out.Grips, errs[1] = coolsTo(newBodies(&hot, &r.Shaft, r.Fit, Contact{Perfect: true}, r.Air, usualGrid), r.Fit.Interference.metres())
 	out.GripsSoonest, errs[2] = coolsTo(newBodies(&hot, &r.Shaft, r.Fit, touching, r.Air, usualGrid), r.Fit.Interference.metres())
-	out.GripsSoonest *= endsGrip
+	out.GripsSoonest = out.GripsSoonest.atTheEnds()
 	return out, errors.Join(errs[:]...)
 }
 
@@ -134,6 +134,16 @@ func (r *Refit) inTime(need Free, set Celsius) (Refitted, error) {
 // wide (TestACooledShaftGripsNoSoonerThanTold), a hot one up to 10 % sooner, long or short,
 // where its shaft ends with it or its metals take heat unlike (TestAHotHubGripsNoSoonerThanTold).
 const endsGrip = 0.8
+
+// atTheEnds is the least time to grip that is told for that of the net, down to a whole
+// second. Of less than three seconds none is told: in so short a time the first cells of the
+// net are too coarse to say when (tried in hotgrip_test.go), and nobody counts on it.
+func (s Second) atTheEnds() Second {
+	if told := math.Floor(float64(s) * endsGrip); told >= 3 {
+		return Second(told)
+	}
+	return 0
+}
 
 // coolsTo is the time until the opening has fallen to a mark, in metres.
 func coolsTo(b *bodies, mark float64) (Second, error) { return until(b, b.opening, mark) }
