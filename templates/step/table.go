@@ -248,6 +248,7 @@ func (t *table) place(i int) []layout.Block {
 	if st.Undoes != nil || st.Back {
 		out = append(out, notedBack(c, st, room)...)
 	}
+	out = append(out, laidLines(c, st, room)...)
 	if st.Note != "" {
 		out = append(out, g.Text(1, layout.Body, st.Note, st.At))
 	}
