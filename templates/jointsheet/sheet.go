@@ -140,6 +140,9 @@ func heading(c *block.Composer, g []*job.Joint) (first, again layout.Block) {
 	if len(loose) > 0 {
 		at = append(at, c.W.Tightening.LoosenedAt.With(turnedRefs(c, g, loose)))
 	}
+	if again := againAt(c, g); again != "" {
+		at = append(at, again)
+	}
 	name := "▶ " + g[0].Base + "  " + g[0].What
 	if len(g) == 1 && g[0].Place.Label != "" {
 		name = "▶ " + g[0].Mark + "  " + g[0].What
