@@ -32,7 +32,7 @@ func (l *Lift) Meets(st *Step, k StopKind) bool {
 	case StopTrial:
 		return !goesOn && (out || !in)
 	case StopGoingUp:
-		return (out || !in) && !over
+		return out || !in && !over && !(stays && l.takenOffAfter(st))
 	case StopTravel:
 		return out || in || !stays && !over
 	case StopComing:
@@ -41,6 +41,17 @@ func (l *Lift) Meets(st *Step, k StopKind) bool {
 		return !stays && !over
 	}
 	return !stays
+}
+
+// takenOffAfter reports whether the next step below that moves the load takes it off: until
+// then it hangs where it has stood.
+func (l *Lift) takenOffAfter(st *Step) bool {
+	for _, x := range l.Steps {
+		if x.Index > st.Index && l.MovedBy(x) {
+			return l.TakenOffBy(x)
+		}
+	}
+	return false
 }
 
 // overItsSeat reports whether a load that hangs at a step was put back by the last step above

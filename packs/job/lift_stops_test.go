@@ -71,6 +71,14 @@ func TestStopsOfAMovement(t *testing.T) {
 			t.Errorf("away from its seat again: stop of kind %d met %t, want %t", k, got, want)
 		}
 	}
+	// Raised off its pedestals and held, taken out of them by the next step: the stop on the way
+	// out stood to be signed before it was under way.
+	held := &Lift{Parts: []*Part{cover}}
+	raised, gone := &Step{Index: 0, LeftHanging: []*Lift{held}}, &Step{Index: 1, Remove: m, GoesOn: []*Lift{held}}
+	held.Steps = []*Step{raised, gone}
+	if held.Meets(raised, StopGoingUp) || !held.Meets(gone, StopGoingUp) {
+		t.Error("a load that is raised and taken out by the next step goes up in that one")
+	}
 	// Where none are told for the way in, those on the way out hold for both.
 	l.StopsIn = nil
 	for st, want := range map[*Step]int{off: 2, away: 1, over: 1, down: 0} {
