@@ -66,6 +66,12 @@ func TicksAt(c *block.Composer, j *job.Joint) string {
 	return c.W.Tightening.OnTwo.With(c.Page(order), c.Page(ticks))
 }
 
+// SamePages reports whether all that a step points to of one joint at two places stands on the
+// same pages.
+func SamePages(c *block.Composer, a, b *job.Joint) bool {
+	return c.SamePage(ticksAnchor(a), ticksAnchor(b)) && c.SamePage("joint "+a.Mark, "joint "+b.Mark)
+}
+
 // ticksAnchor is the name by which the page of the ticks of a joint is found.
 func ticksAnchor(j *job.Joint) string { return "ticks " + j.Mark }
 

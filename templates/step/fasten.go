@@ -16,14 +16,13 @@ import (
 // that is half loose at the end of a shift must show on paper.
 func loosenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	for _, f := range st.Loosen {
-		runs := fastenRuns(c, c.W.Step.Loosen, f, false)
-		if f.Joint != nil {
-			if back := jointsheet.Loosening(c, f.Joint); back != "" {
-				runs = append(runs, layout.T(layout.Sub, " · "+back))
-			}
+	for _, fs := range told(c, st.Loosen, c.W.Step.Loosen, false) {
+		f, runs := fs[0], fastenWords(c, c.W.Step.Loosen, fs, false)
+		if len(fs) > 1 {
+			out = append(out, joinedLine(c, st, fs, runs, c.W.Step.IsLoose, width))
+		} else {
+			out = append(out, turned(tickLine(c, runs, c.W.Step.IsLoose, f.At, width), st, f))
 		}
-		out = append(out, turned(tickLine(c, runs, c.W.Step.IsLoose, f.At, width), st, f))
 	}
 	return out
 }
@@ -39,11 +38,18 @@ func turned(b layout.Block, st *job.Step, f job.Fastening) layout.Block {
 // tightenLines are the lines of what a step tightens, with a box to tick or one a stage.
 func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	for _, f := range st.Tighten {
-		if f.Joint != nil && len(f.Joint.Rounds) > 1 {
+	for _, fs := range told(c, st.Tighten, c.W.Step.Tighten, true) {
+		f, runs := fs[0], fastenWords(c, c.W.Step.Tighten, fs, true)
+		staged := f.Joint != nil && len(f.Joint.Rounds) > 1
+		switch {
+		case len(fs) > 1 && staged:
+			out = append(out, joinedStages(c, st, fs, runs, width))
+		case len(fs) > 1:
+			out = append(out, joinedLine(c, st, fs, runs, c.W.Step.IsTight, width))
+		case staged:
 			out = append(out, turned(stageTicks(c, f, width), st, f))
-		} else {
-			out = append(out, turned(tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width), st, f))
+		default:
+			out = append(out, turned(tickLine(c, runs, c.W.Step.IsTight, f.At, width), st, f))
 		}
 		if f.Joint != nil {
 			// The sources of a torque that differ are told as those of a limit are.
@@ -64,6 +70,12 @@ func stageTicks(c *block.Composer, f job.Fastening, width layout.Mm) layout.Bloc
 // fastenRuns words one joint or part: its mark, what it is, and how tight it
 // becomes.
 func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []layout.Run {
+	return fastenWords(c, verb, []job.Fastening{f}, tight)
+}
+
+// fastenWords words a part, or a joint at one place or at several, by their marks.
+func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool) []layout.Run {
+	f := fs[0]
 	runs := []layout.Run{layout.T(layout.Body, verb+" ")}
 	if f.Joint == nil {
 		runs = append(runs, layout.T(layout.Body, strconv.Itoa(f.Part.Count)+"\u00a0"+f.Part.Name))
@@ -77,10 +89,23 @@ func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []l
 	if f.Final != nil {
 		n = f.On
 	}
-	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.W.Pieces(n)+")"))
+	pieces := c.W.Pieces(n)
+	if len(fs) > 1 {
+		pieces = c.W.Step.EachOfThese.With(pieces)
+	}
+	for i, x := range fs {
+		if i > 0 {
+			runs = append(runs, layout.T(layout.Body, " "))
+		}
+		runs = append(runs, layout.Run{Text: x.Joint.Mark, Style: layout.Strong, Deco: layout.Boxed})
+	}
+	runs = append(runs, layout.T(layout.Body, " "+j.What+" ("+pieces+")"))
 	turned := turning(c, j.Parts, !tight)
 	runs = append(runs, turned...)
 	if !tight {
+		if back := jointsheet.Loosening(c, j); back != "" {
+			runs = append(runs, layout.T(layout.Sub, " · "+back))
+		}
 		return runs
 	}
 	if j.Torque != "" {
