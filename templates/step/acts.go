@@ -138,9 +138,9 @@ func lostAt(st *job.Step, order []job.Verb) int {
 func jointOrders(c *block.Composer, st *job.Step) (out []layout.Block, all bool) {
 	lines := func(width layout.Mm) []layout.Block { return tightenLines(c, st, width) }
 	width := c.Span - block.NumberWidth
-	rows, all := jointsheet.Orders(c, st, width, lines)
+	rows, all := jointsheet.Orders(c, st, width, lines, stagesApart(c, st))
 	if all {
-		alone, _ := jointsheet.Orders(c, st, width, nil)
+		alone, _ := jointsheet.Orders(c, st, width, nil, nil)
 		below := linesBelow(c, []run{{lines: lines}})
 		if layout.Above(1, alone...).H+Height(below) < layout.Above(1, rows...).H {
 			rows, all = alone, false

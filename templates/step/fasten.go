@@ -60,11 +60,42 @@ func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 }
 
 // stageTicks is a joint that is tightened in stages: one box to tick for each, since
-// half of the stages done looks like all of them.
+// half of the stages done looks like all of them. They stand behind its words, or below where
+// that is lower.
 func stageTicks(c *block.Composer, f job.Fastening, width layout.Mm) layout.Block {
-	row := []layout.Block{c.Words(layout.Sub, c.W.Step.Stages)}
-	row = append(row, jointsheet.Ticks(c, f.Joint, f.At)...)
-	return layout.Above(1, c.Para(width, fastenRuns(c, c.W.Step.Tighten, f, true), layout.ParaOpts{Ref: f.At}), block.FlowMiddle(row, width))
+	runs := fastenRuns(c, c.W.Step.Tighten, f, true)
+	below := layout.Above(1, c.Para(width, runs, layout.ParaOpts{Ref: f.At}), stageRow(c, f, width))
+	row := stageRow(c, f, width)
+	room := width - row.W - textGap
+	if room < leastShare || row.H > lowRow {
+		return below
+	}
+	words := c.Para(room, runs, layout.ParaOpts{Ref: f.At})
+	words.W = room
+	if beside := layout.Middle(textGap, words, row); len(words.Misfits) == 0 && beside.H < below.H-shareSaves {
+		return beside
+	}
+	return below
+}
+
+// stageRow are the boxes to tick of the stages of a joint.
+func stageRow(c *block.Composer, f job.Fastening, width layout.Mm) layout.Block {
+	return block.FlowMiddle(append([]layout.Block{c.Words(layout.Sub, c.W.Step.Stages)}, jointsheet.Ticks(c, f.Joint, f.At)...), width)
+}
+
+// stagesApart are the words and the boxes of a step that tightens one joint, in stages; nil
+// for any other.
+func stagesApart(c *block.Composer, st *job.Step) *jointsheet.Apart {
+	if len(st.Tighten) != 1 || st.Tighten[0].Joint == nil || len(st.Tighten[0].Joint.Rounds) < 2 || len(st.Tighten[0].Joint.Says) > 0 {
+		return nil
+	}
+	f := st.Tighten[0]
+	return &jointsheet.Apart{
+		Words: func(width layout.Mm) []layout.Block {
+			return []layout.Block{turned(c.Para(width, fastenRuns(c, c.W.Step.Tighten, f, true), layout.ParaOpts{Ref: f.At}), st, f)}
+		},
+		Ticks: func(width layout.Mm) layout.Block { return stageRow(c, f, width) },
+	}
 }
 
 // fastenRuns words one joint or part: its mark, what it is, and how tight it
