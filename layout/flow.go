@@ -27,6 +27,8 @@ type Piece struct {
 	// Group keeps neighbouring pieces of the same number together unless parting
 	// them saves a page. 0 is no group.
 	Group int
+	// Dear says that its group had better not be parted, if any other may be in its stead.
+	Dear bool
 	// Under lists the blocks, outermost first, to be drawn again when a page
 	// starts between two pieces that both stand under them. They are compared
 	// as pointers.
@@ -85,6 +87,7 @@ func (s span) last() int {
 const (
 	costPage  = 100.0
 	costGroup = 40.0 // a page that ends within a group
+	costDear  = 30.0 // so much more where that group is a dear one
 	costBlock = 42.0 // one that ends within a block
 	costMay   = 46.0 // one that ends where it may, though it had better not
 	costKeep  = 1e5  // one that ends where it must not; only where no page can hold the chain
@@ -153,7 +156,7 @@ func cheapest(ps []Piece, s span, room Mm, best [][]pageEnd) pageEnd {
 		if !first || s.head == 0 {
 			for k, x := range p.Block.Partings {
 				if (y + x.Upper.H).fits(room) {
-					take(to-1, k+1, costPage+x.cost()+empty(y+x.Upper.H)+best[to-1][k+1].cost)
+					take(to-1, k+1, costPage+x.cost()+dear(p)+empty(y+x.Upper.H)+best[to-1][k+1].cost)
 				}
 			}
 		}
@@ -201,7 +204,15 @@ func partCost(ps []Piece, to, next int) float64 {
 	case above.KeepNext:
 		return costKeep
 	case ps[next].Group != 0 && ps[next].Group == above.Group:
-		return costGroup
+		return costGroup + dear(above)
+	}
+	return 0
+}
+
+// dear is what it costs besides to part the group of a piece.
+func dear(p Piece) float64 {
+	if p.Dear && p.Group != 0 {
+		return costDear
 	}
 	return 0
 }
