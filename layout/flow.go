@@ -87,7 +87,7 @@ func (s span) last() int {
 const (
 	costPage  = 100.0
 	costGroup = 40.0 // a page that ends within a group
-	costDear  = 30.0 // so much more where that group is a dear one
+	costDear  = 5.0  // so much more where that group is a dear one: no page is taken for it
 	costBlock = 42.0 // one that ends within a block
 	costMay   = 46.0 // one that ends where it may, though it had better not
 	costKeep  = 1e5  // one that ends where it must not; only where no page can hold the chain
