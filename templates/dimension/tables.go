@@ -127,7 +127,8 @@ func foldedWidth(c *block.Composer, st layout.Style, names []string, lines int) 
 
 // linesIn is in how many lines a text stands in a width.
 func linesIn(c *block.Composer, st layout.Style, text string, width layout.Mm) int {
-	lines, used, space := 1, layout.Mm(0), c.Width(st, " ")
+	lines, used := 1, layout.Mm(0)
+	space := c.Width(st, "x x") - c.Width(st, "xx") // alone it has no width
 	for _, word := range strings.Split(text, " ") {
 		w := c.Width(st, word)
 		if used > 0 && used+space+w > width {
