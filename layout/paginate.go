@@ -20,7 +20,10 @@ type Sheet struct {
 	// Follows lets the sheet go on where the one before it ends, on the same page, with
 	// that one's head and foot on it. The first sheet does not follow.
 	Follows bool
-	Ref     Ref
+	// Steady says that few pages of the sheet are to begin within a group or block: one in
+	// five, though it takes more pages.
+	Steady bool
+	Ref    Ref
 }
 
 // Pages is what Paginate gives.
@@ -85,7 +88,7 @@ func broken(paper Paper, sheets []Sheet, tall func(g *run, at int, over Mm)) (ru
 	runs = inRuns(paper, sheets)
 	for i := range runs {
 		g := &runs[i]
-		for _, s := range breakPages(g.pieces, g.roomAt, func(at int, over Mm) { tall(g, at, over) }) {
+		for _, s := range breakPages(g.flowed(), func(at int, over Mm) { tall(g, at, over) }) {
 			if g.pieces[s.from].RightHand && total%2 == 1 {
 				g.spans = append(g.spans, span{from: s.from, to: s.from})
 				total++
@@ -135,7 +138,7 @@ func RoomLeft(paper Paper, sheets []Sheet) (left, page Mm) {
 		return 0, 0
 	}
 	g := runs[len(runs)-1]
-	spans := breakPages(g.pieces, g.roomAt, func(int, Mm) {})
+	spans := breakPages(g.flowed(), func(int, Mm) {})
 	last := spans[len(spans)-1]
 	used := heightOf(last.again)
 	for i := last.from; i < last.to; i++ {
@@ -173,6 +176,11 @@ func (g *run) add(sh Sheet) {
 func (g run) roomAt(piece int) Mm {
 	i := g.sheetOf(piece)
 	return g.high - g.headH[i] - g.footH[i]
+}
+
+// flowed is the run as it is broken into pages.
+func (g run) flowed() flow {
+	return flow{g.pieces, g.roomAt, func(i int) bool { return g.of(i).Steady }}
 }
 
 // sheetOf is the number of the sheet that a piece belongs to.

@@ -252,7 +252,7 @@ func (c *composer) sheets() []layout.Sheet {
 		c.own = layout.Sheet{
 			Name: k.name, Title: title, Follows: follows,
 			Head: c.headOf(k, title), Foot: c.footOf(k),
-			Landscape: landscape[k.name],
+			Landscape: landscape[k.name], Steady: k.handover,
 		}
 		pieces := k.flow(c)
 		if len(pieces) == 0 {

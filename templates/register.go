@@ -60,8 +60,11 @@ func (c *composer) registerText(t *job.Tag) layout.Block {
 	mark.Lead, plain.Lead, bold.Lead = registerLead+1, registerLead, registerLead
 	runs := []layout.Run{layout.T(mark, t.Mark)}
 	if !t.Spare {
-		runs = append(runs, layout.T(plain, "  "+noBreak(c.W.Common.Number+" "+strconv.Itoa(t.N))+" · "), layout.T(bold, noBreak(c.inIt(t))),
-			layout.T(plain, " · "), layout.T(bold, c.registerName(t)), layout.T(plain, c.registerContents(t)))
+		runs = append(runs, layout.T(plain, "  "+noBreak(c.W.Common.Number+" "+strconv.Itoa(t.N))+" · "))
+		if in := c.inIt(t); in != "" {
+			runs = append(runs, layout.T(bold, noBreak(in)), layout.T(plain, " · "))
+		}
+		runs = append(runs, layout.T(bold, c.registerName(t)), layout.T(plain, c.registerContents(t)))
 		if moves := joinFacts(movesText(c.W.Common.OffAt, t.In), movesText(c.W.Common.BackAt, t.Out)); moves != "" {
 			runs = append(runs, layout.T(plain, " · "+moves))
 		}

@@ -33,6 +33,7 @@ var workCodes = []Entry{
 	{"not-in-a-table", "A step that is to be printed with other places does what each place needs a step of its own for.", "Take as-table: out, or make a step of its own for the rest."},
 	{"caution-kept", "A caution of the trade stands by what a step says or does and cannot be left out.", "Word the step otherwise if it does nothing of the kind."},
 	{"no-permit", "A step carries a caution that calls for a permit or names one, and asks for none of that kind.", "Write permit: and describe it under permits."},
+	{"permit-unsaid", "A step opens what a person can be in, and nothing tells in English whether its permit is one for going in.", "Write for: entry at the permit, or for: work where it is none."},
 	{"permit-ended", "A step asks for a permit that has been handed back above it.", "Move hand-back: to the last step that needs it, or give the later work its own."},
 	{"sign-missing", "The cautions of a step lack a safety sign that its work calls for.", "Add the sign to signs: of one of them."},
 	{"asbestos", "Asbestos is named as a shield or cloth, and is never used.", "Name sheet metal, mineral wool, calcium silicate or vermiculite cloth."},

@@ -42,6 +42,7 @@ type net struct {
 
 	// Of the step being solved.
 	g       []float64 // of each link, W/K
+	resists []float64 // of each cell, m K/W
 	heatOld []float64
 	flowOld []float64 // into each cell at the old temperatures, W
 	rest    []float64 // what the equations miss, then the change of a turn
@@ -54,7 +55,7 @@ type net struct {
 // newNet makes a net of cells and links, in that order; the caller fills in
 // volumes and temperatures.
 func newNet(cells int, links []link, airAt float64) *net {
-	block := make([]float64, 10*cells)
+	block := make([]float64, 11*cells)
 	next := func() []float64 {
 		s := block[:cells:cells]
 		block = block[cells:]
@@ -63,7 +64,7 @@ func newNet(cells int, links []link, airAt float64) *net {
 	n := &net{
 		of: make([]*Material, cells), links: links, airAt: airAt,
 		rhoV: next(), air: next(), put: next(), t: next(), guess: next(), before: next(),
-		heatOld: next(), flowOld: next(), rest: next(), d: next(),
+		resists: next(), heatOld: next(), flowOld: next(), rest: next(), d: next(),
 		g: make([]float64, len(links)), first: make([]int, cells), row: make([]int, cells),
 	}
 	for i := range n.first {
@@ -125,12 +126,11 @@ func (n *net) assemble(dt, theta float64) {
 	clear(n.m)
 	for i, m := range n.of {
 		n.m[n.row[i]+i] = n.rhoV[i]*m.Specific.at(n.guess[i])/dt + theta*n.air[i]
+		n.resists[i] = 1 / m.Conducts.at((n.t[i]+n.guess[i])/2)
 	}
 	for k := range n.links {
 		l := &n.links[k]
-		k1 := n.of[l.a].Conducts.at((n.t[l.a] + n.guess[l.a]) / 2)
-		k2 := n.of[l.b].Conducts.at((n.t[l.b] + n.guess[l.b]) / 2)
-		g := 1 / (l.in/k1 + l.extra + l.out/k2)
+		g := 1 / (l.in*n.resists[l.a] + l.extra + l.out*n.resists[l.b])
 		n.g[k] = g
 		n.m[n.row[l.a]+l.a] += theta * g
 		n.m[n.row[l.b]+l.b] += theta * g

@@ -74,6 +74,7 @@ var Laws = []Law{
 	{"closed-count", "nothing that a person can be in is closed over uncounted tools", (*report).checkClosedCount},
 	{"counted", "what is counted is counted after something came off, before the locks come off, and once more when all is back", (*report).checkCounted},
 	{"decided", "it is decided what goes back before the first part does", (*report).checkReused},
+	{"permit-said", "of a permit on which a person goes in it is known that it is for that", (*report).checkPermitUnsaid},
 	{"permits-end", "no step asks for a permit that has ended", (*report).checkPermitsEnd},
 	{"permits-back", "where one permit is handed back, all are, each once", (*report).checkPermitsBack},
 	{"hanging", "no hand goes in under a load that hangs before something is put under it", (*report).checkHanging},
@@ -92,6 +93,7 @@ var Laws = []Law{
 	{"lifts", "every lift is made by a step that moves what hangs on it", (*report).checkLifts},
 	{"idle-lift", "a load that is raised goes somewhere", (*report).checkIdleLift},
 	{"heavy", "nobody lifts more by hand than the site allows", (*report).checkHeavy},
+	{"said-people", "a step takes as many people as its words want", (*report).checkSaidPeople},
 	{"stamped", "a number is read off the part that stays", (*report).checkStamped},
 }
 
