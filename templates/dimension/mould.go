@@ -1,0 +1,72 @@
+package dimension
+
+import (
+	"strings"
+
+	"matchmark/layout"
+	"matchmark/packs/reading"
+)
+
+// A dimension at like places has the same words in all of them but for the figures of marks and
+// pages, and all figures are of one width. So what was the lowest way at the first place is it at
+// the others as well, and need not be searched for again.
+
+// A mouldKey tells dimensions that are set in the same way.
+type mouldKey struct {
+	base, reason string
+	sides        int
+	back, half   bool
+	span         layout.Mm
+	box          reading.Box
+	shape        string
+}
+
+// A mould is the way in which a content was found to be lowest, and its size. What is set in it
+// must be of that size; else there is something that tells the places apart, and all ways are
+// tried.
+type mould struct {
+	picture int
+	choice
+	w, h layout.Mm
+}
+
+// mouldKey is that of a content that may be set as another one; ok is false for what has more
+// than its words and boxes.
+func (k content) mouldKey() (key mouldKey, ok bool) {
+	e, d := k.entries[0], k.d()
+	if k.Kept == nil || k.Filled != nil || k.Last != nil || len(k.entries) > 1 || len(d.Says) > 0 {
+		return key, false
+	}
+	return mouldKey{d.Base, k.reason.caption, len(e.sides), k.back, k.half, k.Span, d.Box, k.shape()}, true
+}
+
+// shape is all text of a content, of one or several like places, with its figures alike.
+func (k content) shape() string {
+	return once(k.tried.shapes, true, func() string {
+		var text strings.Builder
+		runs, notes := k.headRuns(true, layout.Run{Text: k.mark()})
+		for _, r := range append(runs, notes...) {
+			text.WriteString(r.Text)
+		}
+		for _, e := range k.entries {
+			for _, s := range e.sides {
+				text.WriteString(s.caption)
+			}
+			for _, n := range append(PositionNames(e.d.Positions), e.d.Mark, e.d.Note) {
+				text.WriteString(n)
+			}
+		}
+		return layout.Figureless(text.String())
+	})
+}
+
+// cast sets a content as its mould says; nothing where it does not come out as that did.
+func (k content) cast(m mould, full layout.Mm) layout.Block {
+	s := newSearch(k.pictures()[m.picture], full)
+	s.like = &m
+	k.arrange(s, m.choice)
+	if s.least.empty {
+		return layout.Block{}
+	}
+	return s.least.make()
+}
