@@ -1,10 +1,12 @@
 package dimension
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/reading"
+	"matchmark/templates/block"
 )
 
 // A dimension at like places has the same words in all of them but for the figures of marks and
@@ -69,4 +71,48 @@ func (k content) cast(m mould, full layout.Mm) layout.Block {
 		return layout.Block{}
 	}
 	return s.least.make()
+}
+
+// A setMouldKey tells the readings of steps that are set in the same way.
+type setMouldKey struct {
+	setKey
+	reason string
+	shape  string
+}
+
+// A setMould is how the readings of a step were found to be lowest: where the box for the reason
+// stands, in which shares of the width some stand beside each other, and what that comes to.
+type setMould struct {
+	at      place
+	shares  map[int]int
+	blocks  int
+	height  layout.Mm
+	misfits int
+}
+
+// mouldOf is the key of a step all of whose readings may be set as those of another one.
+func mouldOf(c *block.Composer, s setOf, all []member, why reason) (key setMouldKey, ok bool) {
+	key = setMouldKey{setKey{n: len(s.ds), kind: s.kind, elsewhere: s.elsewhere, span: c.Span}, why.caption, ""}
+	for _, m := range all {
+		m.reason = why
+		one, ok := m.mouldKey()
+		if !ok || m.line != nil {
+			return key, false
+		}
+		key.shape += one.base + "\n" + one.shape + "\n"
+	}
+	return key, true
+}
+
+// cast sets readings as their mould says; nothing where they do not come out as those did.
+func (m setMould) cast(c *block.Composer, s setOf, all []member, why reason) []layout.Block {
+	if m.at != inBlocks {
+		why = reason{}
+	}
+	out, _, part := paired(slices.Concat(framesOf(all, s.kind, why)...), c.Span, m.shares)
+	if len(out) != m.blocks || heightOf(out) != m.height || misfitsOf(out) != m.misfits {
+		return nil
+	}
+	part()
+	return out
 }
