@@ -9,15 +9,11 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/joint"
 	"matchmark/templates/block"
-	"matchmark/templates/picture"
 )
 
 // stepWide is the most that a drawing in a step takes across: it stands there to be looked
 // at from the machine, and in full on the sheet.
 const stepWide layout.Mm = 120
-
-// stepHigh are the heights of a drawing in a step, the least in which its numbers go.
-var stepHigh = []layout.Mm{30, 36, 41, 46, 54, 62, 74}
 
 // leastDrawn is from how many fasteners on the order is drawn in a step: the order of fewer
 // is told in a word, and drawn on the sheet.
@@ -134,8 +130,8 @@ func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.J
 			continue
 		}
 		drawn[f.Joint.Base] = true
-		for _, high := range stepHigh {
-			if pic := picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), high); !pic.Empty() {
+		for _, most := range []layout.Mm{besideFacts(c), stepWide} {
+			if pic := order(c, f.Joint, min(width, most)); !pic.Empty() {
 				joints, pics = append(joints, f.Joint), append(pics, pic)
 				break
 			}

@@ -69,6 +69,9 @@ func roundHead(c *block.Composer, j *job.Joint, r joint.Round, width layout.Mm) 
 		}
 	}
 	head := w.Tightening.Head[r.Kind]
+	if r.Kind == joint.FurtherTry {
+		head = w.Step.TryNo.With(strconv.Itoa(r.Repeat + 1))
+	}
 	if head == "" {
 		line(style, roundWords(c, j, r))
 	} else {

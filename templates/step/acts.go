@@ -72,7 +72,7 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 			out = append(out, r)
 		}
 		note(back && v == job.DoFit && len(st.Fit) > 0)
-		if blocks := laid(c, st); v == job.DoFit && len(blocks) > 0 {
+		if blocks := laid(c, st); laysAt(v, st) && len(blocks) > 0 {
 			out = append(out, run{at: at, blocks: blocks, ticks: true})
 		}
 	}

@@ -233,8 +233,8 @@ func state(c *block.Composer, st *job.Step) []layout.Run {
 	if st.Bench {
 		add(c.W.Step.AtBench)
 	}
-	if st.People > 1 {
-		add(c.W.Step.People.With(strconv.Itoa(st.People)))
+	if n := st.CrewTold(); n > 1 {
+		add(c.W.Step.People.With(strconv.Itoa(n)))
 	}
 	return runs
 }
