@@ -13,18 +13,18 @@ import (
 // those of the storm pump on Letter, grew when no more than one page of work in five was to
 // begin within a step.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {52, 56},
+	"bevel-gearbox.yaml": {53, 56},
 	"exhaust-fan.yaml":   {20, 22},
-	"storm-pump.yaml":    {60, 67},
+	"storm-pump.yaml":    {61, 68},
 	"triplex-pump.yaml":  {56, 61},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {20.5, 21.6},
+	"bevel-gearbox.yaml": {20.9, 21.9},
 	"exhaust-fan.yaml":   {7.8, 8.3},
-	"storm-pump.yaml":    {24.9, 26.3},
+	"storm-pump.yaml":    {25.0, 26.4},
 	"triplex-pump.yaml":  {17.0, 17.9},
 }
 
@@ -42,8 +42,9 @@ var mostWork = map[string][2]int{
 const oneIn = 5
 
 // leastFull is how full the pages of work are at the least, in per cent: a page that ends
-// between two steps leaves the room that the next one does not go into.
-const leastFull = 82
+// between two steps leaves the room that the next one does not go into. It is least where pages
+// were added so that fewer begin within a step.
+const leastFull = 81
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held
