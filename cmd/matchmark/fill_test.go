@@ -9,47 +9,42 @@ import (
 	"matchmark/templates"
 )
 
-// mostPages bounds the pages of each starter, on A4 and on Letter. Those of the triplex pump
-// and of the gearbox grew when long steps were parted at their seams, so that pages end
-// between steps, further tries got boxes, and cautions came before each act that calls for
-// them.
+// mostPages bounds the pages of each starter, on A4 and on Letter. Those of the gearbox, and
+// those of the storm pump on Letter, grew when no more than one page of work in five was to
+// begin within a step.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {51, 56},
+	"bevel-gearbox.yaml": {53, 56},
 	"exhaust-fan.yaml":   {20, 22},
-	"storm-pump.yaml":    {61, 65},
-	"triplex-pump.yaml":  {56, 60},
+	"storm-pump.yaml":    {61, 68},
+	"triplex-pump.yaml":  {56, 61},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {20.7, 21.7},
-	"exhaust-fan.yaml":   {7.9, 8.4},
-	"storm-pump.yaml":    {25.2, 26.4},
-	"triplex-pump.yaml":  {17.1, 17.9},
+	"bevel-gearbox.yaml": {20.9, 21.9},
+	"exhaust-fan.yaml":   {7.8, 8.3},
+	"storm-pump.yaml":    {25.0, 26.4},
+	"triplex-pump.yaml":  {17.0, 17.9},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {27, 30},
+	"bevel-gearbox.yaml": {28, 30},
 	"exhaust-fan.yaml":   {11, 11},
-	"storm-pump.yaml":    {31, 33},
+	"storm-pump.yaml":    {31, 36},
 	"triplex-pump.yaml":  {34, 36},
 }
 
-// mostParted bounds how many pages of work begin in the middle of a step. Steps higher than
-// a page make some of them however many pages are taken; others are paid for a page less, up to
-// two for each, as costGroup and costBlock of layout/flow.go say.
-var mostParted = map[string][2]int{
-	"bevel-gearbox.yaml": {7, 6},
-	"exhaust-fan.yaml":   {2, 0},
-	"storm-pump.yaml":    {7, 12},
-	"triplex-pump.yaml":  {5, 9},
-}
+// oneIn is of how many pages of work one may begin in the middle of a step, as layout keeps it
+// for the sheets on which work stops and starts: more pages are taken rather than that more of
+// them do. One in a pack always may.
+const oneIn = 5
 
 // leastFull is how full the pages of work are at the least, in per cent: a page that ends
-// between two steps leaves the room that the next one does not go into.
-const leastFull = 82
+// between two steps leaves the room that the next one does not go into. It is least where pages
+// were added so that fewer begin within a step.
+const leastFull = 81
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held
@@ -66,7 +61,7 @@ func TestPagesAndFill(t *testing.T) {
 			if full < leastFull*work {
 				t.Errorf("%s on %s: the pages of work are %d %% full, less than %d %%", starter, paper.Name, full/work, leastFull)
 			}
-			if most := mostParted[starter][i]; parted > most {
+			if most := max(work/oneIn, 1); parted > most {
 				t.Errorf("%s on %s: %d of %d pages of work begin in a step, more than %d", starter, paper.Name, parted, work, most)
 			}
 			if got, most := listsTake(pack.Pages.Pages), mostListed[starter][i]; got > most {

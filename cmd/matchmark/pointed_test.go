@@ -113,6 +113,14 @@ func (p pointed) beginning(st *job.Step) string {
 	return strings.Join(words[:min(3, len(words))], " ")
 }
 
+// runsOn reports whether the ticks of a joint begin on a page and go on below its heading on the
+// next one, where it is written who did them.
+func (p pointed) runsOn(page string, heading *regexp.Regexp) bool {
+	n, _ := strconv.Atoi(page)
+	next := p.texts[strconv.Itoa(n+1)]
+	return strings.Contains(p.texts[page], " order 1 2 3 ") && heading.MatchString(next) && strings.Contains(next, "final by")
+}
+
 // joints looks for each joint on the pages on which it is turned, and for its ticks.
 func (p pointed) joints() {
 	turned, ticked := 0, 0
@@ -134,7 +142,7 @@ func (p pointed) joints() {
 		}
 		for _, m := range ticksAt.FindAllStringSubmatch(text, -1) {
 			ticked++
-			if mark := regexp.MustCompile(m[1] + `(?:/[^\s:]+)? (?:[^()J]|J[^0-9])* \([0-9]+ pieces?\) (?:tightened|loosened) at`); !mark.MatchString(p.texts[m[2]]) || !strings.Contains(p.texts[m[2]], "final by") {
+			if mark := regexp.MustCompile(m[1] + `(?:/[^\s:]+)? (?:[^()J]|J[^0-9])* \([0-9]+ pieces?\) (?:tightened|loosened) at`); !mark.MatchString(p.texts[m[2]]) || !strings.Contains(p.texts[m[2]], "final by") && !p.runsOn(m[2], mark) {
 				p.fail(m[2], "the ticks of "+m[1], at)
 			}
 		}

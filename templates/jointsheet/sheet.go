@@ -97,7 +97,14 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 		add(0.8, besideOrder(c, j, pic, append(list, captions(c, j, true)...)))
 	}
 	add(1, roundNotes(c, j))
+	ticks := len(out)
 	add(1.4, placeTicks(c, g)...)
+	if len(g) == 1 {
+		// Round after round goes over all fasteners: they stand on one page, unless two save one.
+		for i := ticks; i < len(out)-1; i++ {
+			out[i].KeepNext, out[i].MayPart = true, true
+		}
+	}
 	return out
 }
 

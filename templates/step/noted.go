@@ -214,7 +214,11 @@ func notedTicks(c *block.Composer, st *job.Step, width layout.Mm, texts []string
 		narrow = append(narrow, one.Fill(max(half, one.W), one.H, 0, 0))
 	}
 	out := block.FlowRow(wide, width)
-	if two := block.FlowRow(narrow, width+0.01); two.H < out.H-0.5 && len(two.Misfits) <= len(out.Misfits) {
+	var rows []layout.Block
+	for _, row := range block.Rows(narrow, width+0.01) {
+		rows = append(rows, layout.Middle(layout.GapX, row...))
+	}
+	if two := layout.Above(layout.GapY, rows...); two.H < out.H-0.5 && len(two.Misfits) <= len(out.Misfits) {
 		return two
 	}
 	return out
