@@ -112,6 +112,7 @@ var stepKind = &kind[Step]{
 		text("back-hold", "A hold or witness point of the generated put-back row, in place of that of the step, which else is released there again; or why there is none: none, because ….", "W4", func(s *Step) *source.Text { return &s.BackHold }),
 		text("back-check", "Who checks the generated put-back row as well, where it is somebody else than for the step; or why nobody does: none, because ….", "none, because it is seen from outside", func(s *Step) *source.Text { return &s.BackCheck }),
 		one(decimalForm, "back-hours", "How long the generated put-back row takes.", "1", func(s *Step) *source.Text { return &s.BackHours }),
+		number("back-people", "How many people the generated put-back row takes; unless it is written, so many as people: says where the row puts a part back or lifts.", "2", func(s *Step) *source.Text { return &s.BackPeople }),
 		namedTexts("no-caution", "Hazard notes that would stand before it by themselves and are left out, each with the reason; the reason is printed.",
 			"{asbestos: sheets renewed in 2019}", func(s *Step) *[]Named { return &s.NoCaution }),
 		items("way-round", "Which side of a part faces what.", "[{part: seal, mark: lip, faces: oil}]", wayRoundKind, addWayRound),

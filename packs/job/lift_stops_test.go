@@ -71,6 +71,18 @@ func TestStopsOfAMovement(t *testing.T) {
 			t.Errorf("away from its seat again: stop of kind %d met %t, want %t", k, got, want)
 		}
 	}
+	// Raised by a hand's width to look below it, it was to be signed "clear of the dowels": it
+	// comes out of its place with the step that takes it off.
+	up, take := &Step{Index: 0, LeftHanging: []*Lift{tried}}, &Step{Index: 1, Remove: m, GoesOn: []*Lift{tried}}
+	tried.Steps = []*Step{up, take}
+	if tried.Meets(up, StopGoingUp) || !tried.Meets(up, StopTrial) || !tried.Meets(take, StopGoingUp) {
+		t.Error("raised and taken off later: the stops on the way out are those of the step that takes it off")
+	}
+	// Set down between the two, nobody knows how far it was raised.
+	take.GoesOn = nil
+	if !tried.Meets(up, StopGoingUp) {
+		t.Error("raised and set down: the stops on the way out were struck")
+	}
 	// Where none are told for the way in, those on the way out hold for both.
 	l.StopsIn = nil
 	for st, want := range map[*Step]int{off: 2, away: 1, over: 1, down: 0} {

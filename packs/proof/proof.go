@@ -94,6 +94,7 @@ var Laws = []Law{
 	{"lifts", "every lift is made by a step that moves what hangs on it", (*report).checkLifts},
 	{"idle-lift", "a load that is raised goes somewhere", (*report).checkIdleLift},
 	{"heavy", "nobody lifts more by hand than the site allows", (*report).checkHeavy},
+	{"said-people", "a step takes as many people as its words want", (*report).checkSaidPeople},
 	{"stamped", "a number is read off the part that stays", (*report).checkStamped},
 }
 

@@ -174,8 +174,8 @@ func stackRow(c *block.Composer, k *job.Stack, n int, st *job.Step, width, nameW
 // notedBack are the lines to tick when parts go back: marks that meet, the way round
 // they sit, the order of the stack.
 func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	var out []layout.Block
-	line := func(text string) { out = append(out, notedTick(c, st, width, text)) }
+	var out []string
+	line := func(text string) { out = append(out, text) }
 	ways := st.WayRound
 	for _, p := range marked(st) {
 		line(meetWords(c, p, st))
@@ -200,7 +200,24 @@ func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	if len(out) == 0 {
 		return nil
 	}
-	return []layout.Block{block.FlowRow(out, width)}
+	return []layout.Block{notedTicks(c, st, width, out)}
+}
+
+// notedTicks are lines to tick, as many in a row as have room, or two columns of them where
+// that is lower.
+func notedTicks(c *block.Composer, st *job.Step, width layout.Mm, texts []string) layout.Block {
+	half := (width - layout.GapX) / 2
+	var wide, narrow []layout.Block
+	for _, text := range texts {
+		wide = append(wide, notedTick(c, st, width, text))
+		one := notedTick(c, st, half, text)
+		narrow = append(narrow, one.Fill(max(half, one.W), one.H, 0, 0))
+	}
+	out := block.FlowRow(wide, width)
+	if two := block.FlowRow(narrow, width+0.01); two.H < out.H-0.5 && len(two.Misfits) <= len(out.Misfits) {
+		return two
+	}
+	return out
 }
 
 // notedTick is a line to tick.
@@ -235,24 +252,23 @@ func meetWords(c *block.Composer, p *job.Part, st *job.Step) string {
 // in a step among those that take apart. In putting back they stand among the rest of what is
 // noted.
 func laid(c *block.Composer, st *job.Step) []layout.Block {
-	width := c.Span - block.NumberWidth
-	out := laidLines(c, st, width)
-	if len(out) == 0 {
+	texts := laidTexts(c, st)
+	if len(texts) == 0 {
 		return nil
 	}
-	return []layout.Block{block.FlowRow(out, width).At(block.NumberWidth, 0)}
+	return []layout.Block{notedTicks(c, st, c.Span-block.NumberWidth, texts).At(block.NumberWidth, 0)}
 }
 
-func laidLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+func laidTexts(c *block.Composer, st *job.Step) []string {
 	if st.Undoes != nil || st.Back {
 		return nil
 	}
-	var out []layout.Block
+	var out []string
 	for _, p := range marked(st) {
-		out = append(out, notedTick(c, st, width, meetWords(c, p, st)))
+		out = append(out, meetWords(c, p, st))
 	}
 	for _, k := range st.Laid {
-		out = append(out, notedTick(c, st, width, laidWords(c, k)))
+		out = append(out, laidWords(c, k))
 	}
 	return out
 }
