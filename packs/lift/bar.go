@@ -171,16 +171,10 @@ func (h hooks) at(g vec, _ []float64) (state, *Refusal) {
 	if no := standing([]vec{h.a, h.b}, g); no != nil {
 		return state{}, no
 	}
-	along := h.b.sub(h.a)
-	flat := vec{along.x, along.y, 0}.unit()
 	n, _, _ := hangLine(h.a, h.axis(), g)
 	var worst [2]float64
-	for _, side := range []float64{-1, 0, 1} {
-		up := n.by(math.Cos(radians(h.tilt))).add(flat.by(side * math.Sin(radians(h.tilt))))
-		if side == 0 {
-			up = n
-		}
-		share := leverShare(h.a, h.b, g, up.unit())
+	for _, up := range append(h.leaning(n), n) {
+		share := leverShare(h.a, h.b, g, up)
 		if share <= weightless || share >= 1-weightless {
 			return state{}, refuse("maxtilt", "allow less tilt, or take picks farther from the centre of gravity", "with one hook low by %v the load leaves the other", h.tilt)
 		}
@@ -191,6 +185,18 @@ func (h hooks) at(g vec, _ []float64) (state, *Refusal) {
 		s.lines = append(s.lines, line{top: p.add(n.by(h.lengths[i])), bottom: p, tension: worst[i] * h.load, angle: 90})
 	}
 	return s, nil
+}
+
+// leaning gives the load's own upright with one hook low, and with the other, by the tilt
+// that is allowed, from its upright with both level.
+func (h hooks) leaning(n vec) []vec {
+	along := h.b.sub(h.a)
+	flat := vec{along.x, along.y, 0}.unit()
+	var out []vec
+	for _, side := range []float64{-1, 1} {
+		out = append(out, n.by(math.Cos(radians(h.tilt))).add(flat.by(side*math.Sin(radians(h.tilt)))).unit())
+	}
+	return out
 }
 
 func (h hooks) lean(g vec, _ []float64) (vec, *Refusal) {

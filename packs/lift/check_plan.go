@@ -218,6 +218,9 @@ func (c *checker) site() {
 	}
 	if h := p.Headroom; h != nil {
 		c.positive("headroom.highhook", "the highest place of the hook", "mm", float64(h.HighHook))
+		if p.Rig == TwoHooks && p.SecondCrane.Rated > 0 {
+			c.positive("headroom.secondhighhook", "the highest place of the second hook", "mm", float64(h.SecondHighHook))
+		}
 		c.notBelow("headroom.passover", "the height to clear", "mm", float64(h.PassOver))
 		c.notBelow("headroom.stack", "the gear above the legs", "mm", float64(h.Stack))
 		if !finite(float64(h.Underside)) {

@@ -6,6 +6,8 @@ import "math"
 //
 //	needed = to clear + underside + low end + hook above the load + legs + stack
 //
+// On two hooks that is of each its own, over its own leg, and an end hangs low by as far as
+// one hook may be lower than the other.
 // The low end of the span hangs below what is measured at level, with the centre of
 // gravity and the legs off as far as they may be. A leg that is long by e stands
 // e L/h higher at most, L its length and h its rise (the height over the length is
@@ -18,8 +20,20 @@ func (a *account) headroom() {
 		return
 	}
 	low, legs := a.lowEnd(), a.longLegs()
-	needed := h.PassOver + h.Underside + low + a.r.HookHeight + legs + h.Stack
-	a.r.Headroom = &HeadroomResult{Needed: needed, Spare: h.HighHook - needed, LowEnd: low, Legs: legs}
+	reach := func(above, high Mm) {
+		needed := h.PassOver + h.Underside + low + above + legs + h.Stack
+		if r := a.r.Headroom; r == nil || high-needed < r.Spare {
+			a.r.Headroom = &HeadroomResult{Needed: needed, Spare: high - needed, Above: above, LowEnd: low, Legs: legs}
+		}
+	}
+	if a.p.Rig != TwoHooks {
+		reach(a.r.HookHeight, h.HighHook)
+		return
+	}
+	st := a.states[0]
+	for i, high := range []Mm{h.HighHook, h.SecondHighHook} {
+		reach(Mm(st.lines[i].top.sub(a.s.g).dot(st.up)+a.s.g.z), high)
+	}
 }
 
 // lowEnd is how far an end of the span hangs below its place at level, at most.
@@ -33,6 +47,11 @@ func (a *account) lowEnd() Mm {
 		d := vecOf(e).sub(a.s.g)
 		for _, st := range a.states {
 			low = max(low, d.z-d.dot(st.up))
+		}
+		if f, ok := a.s.frame.(hooks); ok {
+			for _, up := range f.leaning(a.states[0].up) {
+				low = max(low, d.z-d.dot(up))
+			}
 		}
 		for _, x := range a.turned {
 			low = max(low, d.z-d.dot(x.up)+d.size()*math.Sin(radians(x.extra)))

@@ -52,7 +52,7 @@ func fullBar(rig Rig) Plan {
 // twoHooks is the same on two hooks.
 func twoHooks() Plan {
 	p := full()
-	p.Rig, p.HookHeight, p.TopGear, p.Headroom.Stack = TwoHooks, 0, nil, 200
+	p.Rig, p.HookHeight, p.TopGear, p.Headroom.Stack, p.Headroom.SecondHighHook = TwoHooks, 0, nil, 200, 6000
 	p.SecondCrane = Crane{Name: "south", Rated: 4000, Block: 20}
 	for i := range p.Legs {
 		p.Legs[i].Length = 1500

@@ -175,8 +175,9 @@ type Crane struct {
 
 // Headroom holds the heights above the floor.
 type Headroom struct {
-	// HighHook is the highest the crane hook's bearing point goes.
-	HighHook Mm
+	// HighHook is the highest the crane hook's bearing point goes; SecondHighHook that of
+	// the second crane, of TwoHooks.
+	HighHook, SecondHighHook Mm
 	// PassOver is the height the lowest point of the load has to clear, margin
 	// included.
 	PassOver Mm

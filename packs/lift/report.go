@@ -53,7 +53,7 @@ func (a *account) working(dynamicFrom string) {
 		a.work("hook height needed", "to clear + underside + low end + hook above the load + legs off their length + stack", statics,
 			figUp("to clear", float64(in.PassOver), "mm"), figUp("underside", float64(in.Underside), "mm"),
 			figUp("low end", float64(h.LowEnd), "mm"),
-			figUp("hook above the load", float64(a.r.HookHeight), "mm"), figUp("legs off", float64(h.Legs), "mm"), figUp("stack", float64(in.Stack), "mm"),
+			figUp("hook above the load", float64(h.Above), "mm"), figUp("legs off", float64(h.Legs), "mm"), figUp("stack", float64(in.Stack), "mm"),
 			figUp("needed", float64(h.Needed), "mm"), figDown("spare", float64(h.Spare), "mm"))
 	}
 }

@@ -121,8 +121,9 @@ func (c Component) Called(t units.Tongue) string { return c.name.in(Units{Tongue
 // HeadroomResult compares heights above the floor.
 type HeadroomResult struct {
 	// Needed is the crane hook's height with the load just clear; Spare is what is
-	// left under its highest place, negative when it does not reach.
-	Needed, Spare Mm
+	// left under its highest place, negative when it does not reach. On two hooks both
+	// are of the one that has less to spare, and so is Above, its height over the load.
+	Needed, Spare, Above Mm
 	// LowEnd and Legs are what of it an end that hangs low and legs that are long take.
 	LowEnd, Legs Mm
 }

@@ -120,17 +120,18 @@ func (r *liftReader) crane(field string, t source.Text, to *lift.Crane) *def.Cra
 }
 
 // headroom is looked at where one of its heights is written, and then needs all.
-func (r *liftReader) headroom(c *def.Crane) {
+func (r *liftReader) headroom(c, second *def.Crane) {
 	d := r.d
 	if c == nil || !d.PassOver.Written() && !d.Stack.Written() {
 		return
 	}
-	high := c.HighHook
+	high, both := c.HighHook, r.d.Rig.Value == "two hooks" && second != nil
 	for _, v := range []struct {
 		missing    bool
 		what, help string
 	}{
 		{!high.Written(), "how high the hook goes", "high-hook: at the crane, measured from the floor"},
+		{both && !second.HighHook.Written(), "how high the second hook goes", "high-hook: at the second crane, measured from the floor"},
 		{!d.PassOver.Written(), "how high the load is carried", "pass-over: how high its lowest point is carried, margin counted in"},
 		{!d.Stack.Written(), "how high the gear above the legs is", "stack: the height of what hangs between the legs and the hook"},
 		{!r.l.Size, "how far down the load reaches", sizeHelp},
@@ -148,5 +149,8 @@ func (r *liftReader) headroom(c *def.Crane) {
 	r.l.Plan.Headroom = &lift.Headroom{
 		HighHook: r.mm("headroom.highhook", high), PassOver: r.mm("headroom.passover", d.PassOver),
 		Stack: r.mm("headroom.stack", d.Stack), Underside: -low,
+	}
+	if both {
+		r.l.Plan.Headroom.SecondHighHook = r.mm("headroom.secondhighhook", second.HighHook)
 	}
 }

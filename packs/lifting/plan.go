@@ -224,6 +224,5 @@ func (r *liftReader) rig() {
 	r.tackle()
 	p.CriticalAt = r.b.Job.Site.Critical
 	crane := r.crane("crane", d.Crane, &p.Crane)
-	r.crane("secondcrane", d.SecondCrane, &p.SecondCrane)
-	r.headroom(crane)
+	r.headroom(crane, r.crane("secondcrane", d.SecondCrane, &p.SecondCrane))
 }

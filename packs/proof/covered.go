@@ -22,7 +22,7 @@ func (r *report) checkCovered() {
 			if back.Step == set.Step {
 				help = "part the step in two: what goes on before the reading, and what covers it; or write set: above fit:"
 			}
-			r.problems.WarnWith(set.At, "covered", message, back.At, "put back here", help, "or take "+p.Key+" out of behind:, if the reading is taken with it on")
+			r.problems.WarnWith(set.At, "covered", message, back.At, "put back here", help, "or take "+p.Key+" out of behind: at "+behindIt(d, p)+", if the reading is taken with it on")
 			break
 		}
 	}
@@ -41,6 +41,21 @@ func uncovered(w *walk.Walk, d *job.Dim) []*job.Part {
 	return slices.DeleteFunc(inFrontOf(d), func(p *job.Part) bool {
 		return p.Fastens() || slices.Contains(hangs, p) || !p.Place.Agrees(d.Place) || inPlace(w, p, found)
 	})
+}
+
+// behindIt names the part that is behind another and stands before the faces of a reading, or
+// carries one.
+func behindIt(d *job.Dim, p *job.Part) string {
+	var own []*job.Part
+	for _, f := range []job.Face{d.From, d.To, d.Of} {
+		own = append(own, f.Part.Upward()...)
+	}
+	for _, q := range append(own, inFrontOf(d)...) {
+		if slices.Contains(q.Behind, p) {
+			return q.Key
+		}
+	}
+	return d.Mark
 }
 
 // inFrontOf lists the parts in front of the faces of a reading, at one or more removes; not

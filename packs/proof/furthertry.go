@@ -68,7 +68,7 @@ func (t *try) tell(a job.TryAct, what string, see source.Pos, here string, help 
 func (t *try) words(a job.TryAct) {
 	text := t.job.InEnglish(a.Words)
 	for _, m := range saysOff.FindAllStringSubmatch(text, -1) {
-		parts := t.meant(m[1], text)
+		parts := t.meant(m, text)
 		in := slices.DeleteFunc(slices.Clone(parts), func(p *job.Part) bool { return t.on(p) == 0 || t.isOff(p) != nil })
 		switch {
 		case len(parts) == 0:
@@ -77,7 +77,7 @@ func (t *try) words(a job.TryAct) {
 		case slices.ContainsFunc(in, func(p *job.Part) bool { return p.Key != in[0].Key }):
 		default:
 			t.inFront(a, in[0])
-			t.off = append(t.off, takenOff{a, m[1], in})
+			t.off = append(t.off, takenOff{a, m[2], in})
 		}
 	}
 	if all := saysOff.FindAllStringIndex(text, -1); len(all) > 0 {
@@ -91,10 +91,10 @@ func (t *try) words(a job.TryAct) {
 	})
 }
 
-// meant lists the parts that a word of a try can mean: those whose whole name the text says, if
+// meant lists the parts that what saysOff finds in a try can mean: those whose whole name the text says, if
 // it says any. What is no part of the machine, as a timber, comes and goes.
-func (t *try) meant(word, text string) []*job.Part {
-	parts := t.calledBy(word, t.step.Place)
+func (t *try) meant(m []string, text string) []*job.Part {
+	parts := t.calledJust(m[1], m[2], t.step.Place)
 	whole := slices.DeleteFunc(slices.Clone(parts), func(p *job.Part) bool {
 		return !strings.Contains(strings.ToLower(text), strings.ToLower(t.job.InEnglish(p.Name)))
 	})
@@ -188,7 +188,7 @@ func (t *try) read(a job.TryAct, later []job.TryAct) {
 // takesOff reports whether the words of a try take a part off.
 func (t *try) takesOff(a job.TryAct, p *job.Part) bool {
 	text := t.job.InEnglish(a.Words)
-	return slices.ContainsFunc(saysOff.FindAllStringSubmatch(text, -1), func(m []string) bool { return slices.Contains(t.meant(m[1], text), p) })
+	return slices.ContainsFunc(saysOff.FindAllStringSubmatch(text, -1), func(m []string) bool { return slices.Contains(t.meant(m, text), p) })
 }
 
 // tries binds a step that is done again to those that move what its further tries read, tighten
@@ -210,7 +210,7 @@ func (b *binder) tries() {
 			default:
 				text := b.job.InEnglish(a.Words)
 				for _, m := range saysOff.FindAllStringSubmatch(text, -1) {
-					for _, p := range t.meant(m[1], text) {
+					for _, p := range t.meant(m, text) {
 						parts = append(append(parts, p), p.Behind...)
 					}
 				}

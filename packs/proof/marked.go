@@ -7,8 +7,8 @@ import (
 	"matchmark/packs/walk"
 )
 
-// checkMarked sees that a mark across a joint is made while the part is in its place,
-// and that the order of a stack is written down before the step takes anything off.
+// checkMarked sees that a mark across a joint is made while the part is in its place and what
+// holds it is tight, for loose it stands otherwise already, and that the order of a stack is written down before the step takes anything off.
 func (r *report) checkMarked() {
 	for _, e := range r.walk.Events {
 		switch {
@@ -19,6 +19,14 @@ func (r *report) checkMarked() {
 				help = "write match-marks: above remove: a step is done in the order in which it is written"
 			}
 			r.problems.AddWith(e.At, "marked-late", e.Part.Called()+" is marked at "+e.Step.Name()+", and has come off by then", off.At, "comes off here", help)
+		case e.Verb == job.DoMark:
+			if x := r.loosened(e); x != nil && x.Step.At == e.Step.At {
+				r.problems.WarnWith(e.At, "marked-late", e.Part.Called()+" is marked at "+e.Step.Name()+", when "+x.Grip.Mark()+" is loose: it may have moved by then", x.At, "loosened here",
+					"write match-marks: above loosen:")
+			} else if x != nil {
+				r.problems.WarnWith(e.At, "marked-late", e.Part.Called()+" is marked at "+e.Step.Name()+", when "+x.Grip.Mark()+" is loose since "+x.Step.Name()+": it may have moved by then", x.At, "loosened here",
+					"match-marks: ["+e.Part.Key+"] at "+x.Step.No+" above loosen:, or at a step above that")
+			}
 		case e.Verb == job.DoStack:
 			for _, x := range r.walk.Events[r.walk.Start(e.Step):e.Index] {
 				if x.Verb == job.DoRemove {
@@ -31,6 +39,22 @@ func (r *report) checkMarked() {
 	}
 }
 
+// loosened is the event that loosened what holds a part, where it is loose when the part is
+// marked; nil where that is tight. One that was marked before is marked anew for another reason.
+func (r *report) loosened(e *walk.Event) *walk.Event {
+	if r.markedBefore(e) {
+		return nil
+	}
+	for _, q := range e.Part.Behind {
+		for _, j := range q.Joints {
+			if x := r.walk.Grip(job.Fastening{Joint: j}, e).Loosened; x != nil {
+				return x
+			}
+		}
+	}
+	return nil
+}
+
 // cameOff is the last removal of a part above an event, nil if there is none.
 func (r *report) cameOff(p *job.Part, before int) *walk.Event {
 	for _, m := range slices.Backward(p.Off) {
@@ -41,11 +65,18 @@ func (r *report) cameOff(p *job.Part, before int) *walk.Event {
 	return nil
 }
 
-// marked binds a step that marks a part to those that move it.
+// marked binds a step that marks a part to those that move it, and that loosen what holds it.
 func (b *binder) marked() {
 	for _, st := range b.walk.Steps {
 		for _, p := range st.Marks {
 			b.stands(p, st)
+			for _, x := range b.walk.Steps[st.Index+1:] {
+				if slices.ContainsFunc(x.Loosen, func(f job.Fastening) bool {
+					return f.Joint != nil && slices.ContainsFunc(p.Behind, func(q *job.Part) bool { return slices.Contains(q.Joints, f.Joint) })
+				}) {
+					b.before(st, x, job.Bind{Kind: job.BoundPart, Part: p})
+				}
+			}
 		}
 	}
 }

@@ -35,12 +35,17 @@ func (r *report) checkThings() {
 	}
 }
 
-// neverRenewed warns of a part that is always renewed, and that joints, sets or
+// neverRenewed warns of a part that is renewed with a judged set, or always, and that joints, sets or
 // dimensions name but no step takes off. One that nothing names is told as such.
 func (r *report) neverRenewed(p *job.Part, told map[source.Pos]bool) {
 	named := len(p.Joints) > 0 || p.Set != nil
 	for _, d := range r.job.Dims {
 		named = named || d.From.Part == p || d.To.Part == p || d.Of.Part == p
+	}
+	if p.Renew == "as set" && p.Set != nil && len(p.Set.JudgedBy) > 0 && len(p.Off) == 0 && len(p.Back) == 0 && !told[p.At] {
+		told[p.At] = true
+		r.problems.WarnWith(p.At, "never-renewed", p.Called()+" is renewed with "+p.Set.Mark+" where that is out, and no step takes the old one off", p.Set.At, "the set",
+			"remove: ["+p.Key+"] at the step that takes it off", "or take it out of the set")
 	}
 	if p.Renew == "always" && len(p.Off) == 0 && len(p.Back) == 0 && named && !told[p.At] {
 		told[p.At] = true

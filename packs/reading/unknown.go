@@ -3,6 +3,7 @@ package reading
 import (
 	"regexp"
 	"strings"
+	"unicode/utf8"
 
 	"matchmark/packs/nearest"
 	"matchmark/packs/units"
@@ -47,7 +48,7 @@ func (c *cursor) unknown(missing string) {
 		c.phraseSigns(c.pos)
 		return
 	}
-	if c.abbreviated() || c.trap() || c.smallMark() || c.aroundZero() || c.notYet() {
+	if c.whichReading() || c.abbreviated() || c.trap() || c.smallMark() || c.aroundZero() || c.notYet() {
 		return
 	}
 	from, to := c.pos, c.wordEnd(c.pos)
@@ -156,6 +157,25 @@ func (c *cursor) smallMark() bool {
 }
 
 func spaceTrim(r []rune) string { return strings.TrimSpace(string(r)) }
+
+// whichReading is the fault of "as found" or "as left" behind the mark of a reading: the mark
+// alone names it, and as found alone is what the dimension itself was found as.
+func (c *cursor) whichReading() bool {
+	m := markBefore.FindStringSubmatch(c.typed(0, c.pos))
+	w := saysWhich.FindString(c.typed(c.pos, len(c.runes)))
+	if m == nil || w == "" {
+		return false
+	}
+	end := c.pos + utf8.RuneCountInString(w)
+	c.failAt(c.pos, end-c.pos, "unknown-word", "\""+w+"\" cannot stand behind the mark of a reading: "+m[1]+" alone names it", c.with(c.pos, c.skip(end), ""),
+		"or, of this dimension's own reading, as found alone: as found "+spaceTrim(c.runes[end:]))
+	return true
+}
+
+var (
+	markBefore = regexp.MustCompile(`(D[1-9][0-9]*(?:/\S+)?)\s*$`)
+	saysWhich  = regexp.MustCompile(`^(?i:as[ -]found|as[ -]left|found|left)\b`)
+)
 
 // aroundZero is the fault of a tolerance alone, which can only lie round nothing:
 // +/- 0.04 mm for a reading that is best when it is zero.
