@@ -54,6 +54,7 @@ var Laws = []Law{
 	{"renewed-set", "what is only set of a part that is renewed is set of the new one", (*report).checkRenewedSet},
 	{"seen-shut", "what is looked at inside is seen before the last cover is back", (*report).checkSeenShut},
 	{"state", "what a reading is to be taken with is in the machine then, and what must be off is off", (*report).checkState},
+	{"other-tight", "the part across is on and tight when a reading wants it so", (*report).checkOtherTight},
 	{"free-tight", "a reading that is taken with a joint loose stands above the line that tightens it", (*report).checkFreeTight},
 	{"after", "what an author says of the order is all that binds a step", (*report).checkAfter},
 	{"emptied", "every container is filled by a step and emptied by one, and is empty where it must be", (*report).containers},
@@ -74,6 +75,7 @@ var Laws = []Law{
 	{"closed-count", "nothing that a person can be in is closed over uncounted tools", (*report).checkClosedCount},
 	{"counted", "what is counted is counted after something came off, before the locks come off, and once more when all is back", (*report).checkCounted},
 	{"decided", "it is decided what goes back before the first part does", (*report).checkReused},
+	{"decided-blind", "a part whose renewal is decided has been measured by then", (*report).checkDecidedBlind},
 	{"permits-end", "no step asks for a permit that has ended", (*report).checkPermitsEnd},
 	{"permits-back", "where one permit is handed back, all are, each once", (*report).checkPermitsBack},
 	{"hanging", "no hand goes in under a load that hangs before something is put under it", (*report).checkHanging},
@@ -92,6 +94,7 @@ var Laws = []Law{
 	{"lifts", "every lift is made by a step that moves what hangs on it", (*report).checkLifts},
 	{"idle-lift", "a load that is raised goes somewhere", (*report).checkIdleLift},
 	{"heavy", "nobody lifts more by hand than the site allows", (*report).checkHeavy},
+	{"run-locked", "no machine is run with every lock on", (*report).checkRunLocked},
 	{"said-people", "a step takes as many people as its words want", (*report).checkSaidPeople},
 	{"stamped", "a number is read off the part that stays", (*report).checkStamped},
 }
