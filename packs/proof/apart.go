@@ -14,7 +14,7 @@ func (r *report) checkReadApart() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, d := range r.job.Dims {
 		e := r.walk.Set(d)
-		if e == nil || !d.LostByNothing || !betweenTwo(d) || told[e.At] {
+		if e == nil || !d.LostByNothing || !betweenTwo(d) || told[e.At] || r.ofCoupling(d) {
 			continue
 		}
 		off := slices.DeleteFunc([]*job.Part{d.From.Part, d.To.Part}, func(p *job.Part) bool { return len(p.Off) == 0 || r.inPlaceWithin(p, e.Step) })
@@ -25,6 +25,18 @@ func (r *report) checkReadApart() {
 		r.problems.WarnWith(e.At, "read-apart", d.Mark+" is set at "+e.Step.Name()+", and "+off[0].Called()+" is off all through that step", off[0].At, "the part",
 			"set it at a step in which both parts are on, for now at least")
 	}
+}
+
+// ofCoupling reports whether a reading is a dial of an alignment, of which another law tells.
+func (r *report) ofCoupling(d *job.Dim) bool {
+	return slices.ContainsFunc(r.job.Alignments, func(a *job.Alignment) bool {
+		for _, x := range a.Read {
+			if x == d {
+				return true
+			}
+		}
+		return false
+	})
 }
 
 // betweenTwo reports whether a reading lies between two parts of which none is part of the other.

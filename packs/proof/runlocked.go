@@ -11,16 +11,16 @@ import (
 // an hour at 60 bar. What is run up by hand, as a nut, is none.
 var runs = regexp.MustCompile(`(?i)\brun (?:(?:it|the (?:pump|fan|motor|gearbox|machine|compressor|turbine|blower|mill|belt)) )?(?:for )?(?:an?|one|two|three|four|half an|\d+) (?:hours?|minutes?)\b`)
 
-// checkRunLocked warns of a step whose words run the machine while every lock is on, from its
-// beginning to its end.
+// checkRunLocked warns of a step whose words run the machine while every lock is on and it
+// takes none off.
 func (r *report) checkRunLocked() {
 	for _, st := range r.walk.Steps {
-		start, end := r.walk.Start(st), r.walk.End(st)
-		if len(r.job.Isolations) == 0 || st.Bench || st.Locks() || !runs.MatchString(r.job.InEnglish(st.Do)) || start >= end {
+		start := r.walk.Start(st)
+		if len(r.job.Isolations) == 0 || st.Bench || st.Locks() || !runs.MatchString(r.job.InEnglish(st.Do)) || start >= len(r.walk.Events) {
 			continue
 		}
 		on := func(x *job.Isolation) bool { return r.walk.Locked(x, r.walk.Events[start]) != nil }
-		if i := slices.IndexFunc(r.job.Isolations, on); i < 0 || slices.ContainsFunc(r.job.Isolations, func(x *job.Isolation) bool { return !on(x) }) {
+		if slices.ContainsFunc(r.job.Isolations, func(x *job.Isolation) bool { return !on(x) }) {
 			continue
 		}
 		x := r.job.Isolations[0]
