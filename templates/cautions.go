@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"matchmark/layout"
-	"matchmark/layout/sign"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
@@ -87,7 +86,7 @@ func (c *composer) signalLegend(notes []*job.Caution) layout.Block {
 	half := (c.Span - layout.GapX) / 2
 	width, plates := half, map[string]layout.Block{}
 	for _, signal := range signals {
-		plates[signal] = sign.Panel(c.Setter, w.Cautions.Signal[signal], signal != "notice", 7, nil)
+		plates[signal] = c.SignalPlate(signal, block.FullPlate, nil)
 		if half-plates[signal].W-3 < leastMeaning {
 			width = c.Span
 		}

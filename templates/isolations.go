@@ -2,6 +2,7 @@ package templates
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"matchmark/layout"
@@ -46,7 +47,7 @@ func isolations(c *composer) []layout.Piece {
 			rows = append(rows, row)
 		}
 	}
-	out := c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(blanks(len(rows), 6, 1, spareRows))...))
+	out := c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(max(blanks(len(rows), 6, 1, usualSpares), tried(c.Job)))...))
 	over := c.Grid(block.Col(w.Handover.Shift, 25), block.Col(w.Isolations.TakenOver, 0), block.Col(w.Isolations.HandsOver, 36), block.Col(w.Isolations.TakesOver, 36), block.Col(w.Isolations.Renewed, 44))
 	if n := changes(c.Job); n > 0 {
 		out = append(out, over.Under(over.Blank(n))...)
@@ -94,5 +95,19 @@ func changes(j *job.Job) int {
 	return max(0, min(int(math.Ceil(h/shift))-1, mostChanges))
 }
 
-// spareRows is how many empty rows the list has for what is found on the day, at the most.
-const spareRows = 4
+// usualSpares is how many empty rows the list has for what is found on the day, at the most.
+const usualSpares = 4
+
+// tried is how many rows more a trial may take that has to be made again: the locks that a
+// step has taken off for now and put on again, or put on again and taken off, each once more.
+func tried(j *job.Job) int {
+	n := 0
+	for _, st := range j.Steps() {
+		for _, x := range st.LockAgain {
+			if slices.Contains(st.UnlockForNow, x) {
+				n++
+			}
+		}
+	}
+	return n
+}

@@ -197,7 +197,7 @@ func (c *composer) stub(t *job.Tag, s stock.Stock) layout.Block {
 	}
 	facts := c.W.Tag.Stub + " · " + c.numbered(t)
 	if !t.Spare {
-		facts += " · " + c.inIt(t)
+		facts = joinFacts(facts, c.inIt(t))
 	}
 	text := layout.Above(0.5, layout.Middle(2, mark.Fill(beside, mark.H, 0, 0), sign), c.spelled(t, width, layout.ParaOpts{}),
 		c.Para(width, []layout.Run{layout.T(layout.Sub, facts)}, layout.ParaOpts{Ref: t.At}))

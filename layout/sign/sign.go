@@ -69,19 +69,34 @@ func Alert(h layout.Mm, onBlack bool, ref layout.Ref) layout.Block {
 	return layout.Drawn(size*(wide+4)/100, h, items...)
 }
 
-// Panel makes a signal-word panel of the height: the word in white on black, with
-// the alert triangle before it when the word warns of injury. A low panel has the word
-// in the size of running text.
-func Panel(s *layout.Setter, word string, alert bool, h layout.Mm, ref layout.Ref) layout.Block {
-	style, pad := layout.Plate, layout.Mm(3)
-	if h < 7 {
-		style, pad = layout.Strong.In(layout.White), 1.5
-	}
+// Panel makes a signal-word panel of the height, at least so wide: the word in white on
+// black, with the alert triangle before it when the word warns of injury. A low panel has the
+// word in the size of running text.
+func Panel(s *layout.Setter, word string, alert bool, h, least layout.Mm, ref layout.Ref) layout.Block {
+	style, pad := panelType(h)
 	text := s.Line(0, []layout.Run{{Text: word, Style: style, Ref: ref}}, layout.ParaOpts{})
 	if alert {
 		text = layout.Middle(pad*2/3, Alert(style.CapHeight()*1.6, true, ref), text)
 	}
 	b := text.Pad(0, pad, 0, pad)
-	b = b.Fill(b.W, max(h, b.H), 0, 0.5)
+	b = b.Fill(max(least, b.W), max(h, b.H), 0.5, 0.5)
 	return b.Border(layout.Rect{Fill: layout.Black, Radius: 0.8})
+}
+
+// panelType is the type of the word on a panel of a height, and the room beside it.
+func panelType(h layout.Mm) (layout.Style, layout.Mm) {
+	if h < 7 {
+		return layout.Strong.In(layout.White), 1.5
+	}
+	return layout.Plate, 3
+}
+
+// PanelWidth is how wide the panel of a word is at the least.
+func PanelWidth(s *layout.Setter, word string, alert bool, h layout.Mm) layout.Mm {
+	style, pad := panelType(h)
+	w := s.Width(style, word) + 2*pad
+	if alert {
+		w += pad*2/3 + Alert(style.CapHeight()*1.6, true, nil).W
+	}
+	return w
 }

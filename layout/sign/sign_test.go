@@ -95,7 +95,7 @@ func TestPanel(t *testing.T) {
 		alert bool
 		paths int
 	}{{"WARNING", true, 4}, {"NOTICE", false, 0}} {
-		b := Panel(s, c.word, c.alert, 14, "r")
+		b := Panel(s, c.word, c.alert, 14, 0, "r")
 		paths, word := 0, layout.Item{}
 		for _, it := range b.Items() {
 			switch sh := it.Shape.(type) {

@@ -12,7 +12,7 @@ var dimensionKind = &kind[Dimension]{
 		varying("what", "What is measured.", "Lock nut stand-off", func(d *Dimension) *Varying { return &d.What }).must(),
 		each(func(d *Dimension) *[]source.Text { return &d.Each }),
 		text("kind", "What sort of size it is; it chooses the picture.", "stand-off", func(d *Dimension) *source.Text { return &d.Kind }).
-			oneOf("stand-off", "gap", "clearance", "diameter", "bore", "depth", "length", "thickness", "float", "runout",
+			oneOf("stand-off", "gap", "clearance", "clearance-below", "diameter", "bore", "depth", "length", "thickness", "float", "runout",
 				"backlash", "angle", "force", "temperature", "count", "threads", "condition", "contact"),
 		face("from", "The part and the face from which it is measured.", "{lock-nut: outer face}", func(d *Dimension) *Face { return &d.From }),
 		face("to", "The part and the face to which it is measured.", "{shaft: end face}", func(d *Dimension) *Face { return &d.To }),

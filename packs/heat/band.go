@@ -7,7 +7,7 @@ import "math"
 // With too little power the difference of hub and shaft levels off before the
 // fit is open, and heating on only brings the skin to its limit. With too much
 // the skin reaches its limit while the metal below is still cold. Each edge is
-// found by halving between a power that works and one that does not; a power
+// found between a power that works and one that does not; a power
 // works when the opening needed is reached before the skin is where the heat goes off and within
 // the longest time. The opening reached by then first grows and then falls with
 // power, so there are no more than two edges.
@@ -34,33 +34,25 @@ type Band struct {
 	Pace []Pace
 }
 
-// A trial is one power heated until it frees, meets a limit or runs out of time.
-type trial struct {
-	power    float64
-	frees    bool
-	at       float64 // s, when it ended
-	opening  float64 // m, greatest
-	tooHot   bool    // ended at the skin limit
-	cracks   MPa     // ended at this tension at the bore of a brittle hub
-	diverged bool
-	skin     []Moment // of each step
-}
-
 type search struct {
 	pull *Pull
 	grid grid
 }
 
-// edge is the precision of the band, as a ratio of two powers.
-const edge = 1.005
+// An edge is looked for on a ladder of powers: each factor edgeFactor has edgeRungs of
+// them, so that two beside each other are four thousandths apart.
+const (
+	edgeFactor = 1.6
+	edgeRungs  = 128
+)
 
 func (s *search) band() (Band, error) {
 	mid, best := s.firstThatFrees()
 	if !mid.frees {
 		return Band{}, s.pull.noPower(s, best)
 	}
-	least := s.edgeFrom(mid, 1/1.6)
-	most := s.edgeFrom(mid, 1.6)
+	least := s.edgeFrom(mid, 1/edgeFactor)
+	most := s.edgeFrom(mid, edgeFactor)
 	if least.diverged || most.diverged {
 		return Band{}, errDiverged()
 	}
@@ -119,110 +111,36 @@ func (s *search) best(from, to float64, cuts int) trial {
 	return best
 }
 
-// edgeFrom walks from a power that works by a factor until one does not, and
-// halves between the two. It returns the last that works.
+// edgeFrom walks from a power that works by a factor until one does not, and looks
+// between the two for the last rung that works, first where the margins of both meet. It
+// returns that.
 func (s *search) edgeFrom(works trial, factor float64) trial {
-	fails := trial{}
-	for {
-		t := s.try(works.power * factor)
-		if !t.frees {
-			fails = t
-			break
-		}
-		works = t
+	start, low, high := works.power, 0, edgeRungs
+	rung := func(n int) trial { return s.try(start * math.Pow(factor, float64(n)/edgeRungs)) }
+	fails := rung(high)
+	for ; fails.frees; fails = rung(high) {
+		works, low, high = fails, high, high+edgeRungs
 	}
-	for math.Max(works.power/fails.power, fails.power/works.power) > edge && !fails.diverged {
-		t := s.try(math.Sqrt(works.power * fails.power))
-		if t.frees {
-			works = t
+	over, lacks, freed := works.margin, -fails.margin, false
+	for high-low > 1 && !fails.diverged {
+		n := low + int(float64(high-low)*over/(over+lacks))
+		n = min(max(n, low+1), high-1)
+		t := rung(n)
+		// The end that stays for the second time counts for half, or the other one creeps.
+		switch {
+		case t.frees && freed:
+			lacks /= 2
+		case !t.frees && !freed:
+			over /= 2
+		}
+		if freed = t.frees; freed {
+			works, low, over = t, n, t.margin
 		} else {
-			fails = t
+			fails, high, lacks = t, n, -t.margin
 		}
 	}
 	works.diverged = fails.diverged
 	return works
-}
-
-// try runs one power.
-func (s *search) try(power float64) trial {
-	p := s.pull
-	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, s.grid)
-	b.putPower(power, p.depth())
-	clock := newStepper(b, s.grid)
-	t := trial{power: power}
-	was := s.seen(b, false)
-	for b.clock < float64(p.Longest) {
-		if !clock.step() {
-			t.diverged = true
-			return t
-		}
-		now := s.seen(b, true)
-		t.look(p, was, now)
-		t.skin = append(t.skin, now.Moment)
-		if t.frees || t.tooHot || t.cracks > 0 {
-			return t
-		}
-		was = now
-	}
-	t.at = float64(p.Longest)
-	return t
-}
-
-// A seen is a moment with the tension at the bore of a brittle hub.
-type seen struct {
-	Moment
-	tension MPa
-}
-
-func (s *search) seen(b *bodies, heating bool) seen {
-	m := seen{Moment: s.pull.moment(b, heating)}
-	if s.pull.Hub.Material.Brittle {
-		m.tension = b.tension(s.pull.Fit.Interference, s.pull.ColdHoop)
-	}
-	return m
-}
-
-// look tells whether a step has ended the trial, and by what: which came first within
-// it is read off the straight line between its ends.
-func (t *trial) look(p *Pull, was, now seen) {
-	const never = 2
-	first := func(from, to, mark float64) float64 {
-		if to < mark {
-			return never
-		}
-		return max(0, share(from, to, mark))
-	}
-	frees := first(float64(was.Opening), float64(now.Opening), float64(p.Fit.opening()))
-	hot := first(float64(was.Skin), float64(now.Skin), float64(p.stop()))
-	cracks := float64(never)
-	if p.Hub.Material.Brittle {
-		cracks = first(float64(was.tension), float64(now.tension), float64(p.Hub.mayPull()))
-	}
-	late := first(float64(was.At), float64(now.At), float64(p.Longest))
-	end := min(frees, hot, cracks, late, 1)
-	t.opening = math.Max(t.opening, (was.Opening + Mm(end)*(now.Opening-was.Opening)).metres())
-	if now.At > p.Longest && end == late && late < min(frees, hot, cracks) {
-		return
-	}
-	switch end {
-	case frees:
-		t.frees = true
-	case hot:
-		t.tooHot = true
-	case cracks:
-		t.cracks = max(now.tension, p.Hub.mayPull())
-	default:
-		return
-	}
-	t.at = float64(was.At) + end*float64(now.At-was.At)
-}
-
-// share is how far between two values a third lies.
-func share(from, to, at float64) float64 {
-	if to == from {
-		return 0
-	}
-	return (at - from) / (to - from)
 }
 
 // quasiSteadyPower is the net power whose opening levels off at the one needed,

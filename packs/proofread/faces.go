@@ -49,7 +49,7 @@ func (b *proofreader) checkLeast(d *job.Dim) {
 }
 
 // between are the kinds that lie between two parts: one of them alone has no backlash.
-var between = map[string]bool{"backlash": true, "clearance": true, "gap": true}
+var between = map[string]bool{"backlash": true, "clearance": true, "clearance-below": true, "gap": true}
 
 // checkTwoFaces sees that a distance lies between two faces, and what two parts have between
 // them between two parts: a place that is written twice makes one of them of both. Of a

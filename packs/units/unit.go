@@ -8,7 +8,8 @@ type Dimension uint8
 
 // The dimensions. Temperature is a point on a scale, Rise a difference of two
 // such points. Ratio is a percentage, Count a number of pieces, FlatCount and NotchCount
-// how far a nut or a ring is turned by what is on it.
+// how far a nut or a ring is turned by what is on it, Speed how fast a bearing housing
+// shakes.
 const (
 	NoDimension Dimension = iota
 	Length
@@ -27,6 +28,7 @@ const (
 	Area
 	FlatCount
 	NotchCount
+	Speed
 )
 
 // String names the dimension as a planner would.
@@ -34,7 +36,7 @@ func (d Dimension) String() string {
 	return [...]string{
 		"bare number", "length", "mass", "force", "torque", "pressure", "temperature",
 		"rise of temperature", "angle", "percentage", "count", "time", "power", "volume", "area",
-		"number of flats", "number of notches",
+		"number of flats", "number of notches", "speed",
 	}[d]
 }
 
@@ -87,6 +89,8 @@ const (
 	SquareMillimetre
 	SquareCentimetre
 	SquareInch
+	MillimetrePerSecond
+	InchPerSecond
 )
 
 // A spelling is how a unit is typed and printed, and its size.

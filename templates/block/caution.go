@@ -54,7 +54,7 @@ func (c *Composer) CautionsInRow(notes []*job.Caution) layout.Block {
 	last := ""
 	for _, n := range notes {
 		n = c.Note(n)
-		one := append([]layout.Block{c.signalPlate(n, rowNote)}, c.Signs(n, rowNote)...)
+		one := append([]layout.Block{c.signalPlate(n, lowNote)}, c.Signs(n, rowNote)...)
 		one = one[:min(len(one), 1+shortSigns)]
 		runs := []layout.Run{layout.T(layout.Strong, n.Hazard)}
 		if anchor := "caution " + n.Key; last == "" || !c.SamePage(anchor, last) {
@@ -80,8 +80,8 @@ func (c *Composer) CautionsInRow(notes []*job.Caution) layout.Block {
 	return all.Pad(0.5, 1.5, 0.5, 1.5).Border(layout.Rect{Weight: layout.Outline})
 }
 
-// shortCaution is a note before a step with its panel and signs in a height; full says where
-// the whole text stands.
+// shortCaution is a note before a step with its signs in a height; full says where the whole
+// text stands.
 func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text, full string) layout.Block {
 	runs := []layout.Run{
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, text),
@@ -91,7 +91,7 @@ func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text, full strin
 	signs := c.Signs(n, high)
 	signs = signs[:min(len(signs), shortSigns)]
 	row := layout.Middle(1.2, signs...)
-	return c.note(n, high, row, c.Para(c.noteWidth(n, high, row), runs, layout.ParaOpts{Ref: noteRef(n)}))
+	return c.note(n, row, c.Para(c.noteWidth(n, row), runs, layout.ParaOpts{Ref: noteRef(n)}))
 }
 
 // Note is a hazard note in the language of the paper. Those that the program brings
@@ -106,14 +106,14 @@ func (c *Composer) Note(n *job.Caution) *job.Caution {
 	return &out
 }
 
-// Heights of the panel and the signs of a note, before a step, in one line before a step and
-// in a row of several; of the panel and of the signs in full; and how many signs stand before
-// a step: those of the hazard come first.
+// Heights of the signs of a note before a step, in one line before a step, where the panel of
+// every note on a sheet of work is as high, and in a row of several; of the panel and of the
+// signs in full; and how many signs stand before a step: those of the hazard come first.
 const (
 	shortNote  layout.Mm = 8.6
 	lowNote    layout.Mm = 6
 	rowNote    layout.Mm = 5.5
-	fullPlate  layout.Mm = 7
+	FullPlate  layout.Mm = 7
 	FullSigns  layout.Mm = 9
 	shortSigns int       = 3
 )
@@ -123,7 +123,7 @@ const (
 // has the last word stands above all notes.
 func (c *Composer) NoteInFull(n *job.Caution, width layout.Mm, runs []layout.Run, before string) layout.Block {
 	n = c.Note(n)
-	head := FlowMiddle(append([]layout.Block{c.signalPlate(n, fullPlate)}, c.Signs(n, FullSigns)...), width-3)
+	head := FlowMiddle(append([]layout.Block{c.signalPlate(n, FullPlate)}, c.Signs(n, FullSigns)...), width-3)
 	var small []string
 	if len(n.Signs) > 0 {
 		small = append(small, "ISO 7010 "+strings.Join(n.Signs, ", "))
@@ -141,8 +141,8 @@ func (c *Composer) NoteInFull(n *job.Caution, width layout.Mm, runs []layout.Run
 }
 
 // note frames the panel of the signal word, the signs and the text.
-func (c *Composer) note(n *job.Caution, high layout.Mm, signs, text layout.Block) layout.Block {
-	return c.framed(c.signalPlate(n, high), signs, text)
+func (c *Composer) note(n *job.Caution, signs, text layout.Block) layout.Block {
+	return c.framed(c.signalPlate(n, lowNote), signs, text)
 }
 
 // framed sets blocks beside each other in the frame of a note.
@@ -156,18 +156,12 @@ func (c *Composer) framed(blocks ...layout.Block) layout.Block {
 const noteGap layout.Mm = 2.5
 
 // noteWidth is the width that panel and signs leave for the text.
-func (c *Composer) noteWidth(n *job.Caution, high layout.Mm, signs layout.Block) layout.Mm {
-	width := c.Span - c.signalPlate(n, high).W - signs.W - 2*noteGap - 3
+func (c *Composer) noteWidth(n *job.Caution, signs layout.Block) layout.Mm {
+	width := c.Span - c.signalPlate(n, lowNote).W - signs.W - 2*noteGap - 3
 	if signs.Empty() {
 		width += noteGap
 	}
 	return width
-}
-
-// signalPlate is the signal word, white on black; all but NOTICE carry the alert
-// triangle, as ANSI Z535.6 has it.
-func (c *Composer) signalPlate(n *job.Caution, high layout.Mm) layout.Block {
-	return sign.Panel(c.Setter, c.W.Cautions.Signal[n.Signal], n.Signal != "notice", high, noteRef(n))
 }
 
 // Signs are the drawn ISO 7010 signs. One that has no drawing is printed by its

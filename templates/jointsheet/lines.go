@@ -62,19 +62,35 @@ func TicksAt(c *block.Composer, j *job.Joint) string {
 	return c.W.Tightening.OnTwo.With(c.Page(order), c.Page(ticks))
 }
 
+// SamePages reports whether all that a step points to of one joint at two places stands on the
+// same pages.
+func SamePages(c *block.Composer, a, b *job.Joint) bool {
+	return c.SamePage(ticksAnchor(a), ticksAnchor(b)) && c.SamePage("joint "+a.Mark, "joint "+b.Mark)
+}
+
 // ticksAnchor is the name by which the page of the ticks of a joint is found.
 func ticksAnchor(j *job.Joint) string { return "ticks " + j.Mark }
 
 // Orders are the drawings of the joints that a step tightens, those of one mark once,
 // as rows of a width. One in which the order does not matter has none. Beside one drawing
 // that leaves room stand the lines of the step, if there are any; all says whether they do.
-func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.Mm) []layout.Block) (rows []layout.Block, all bool) {
+// Boxes to tick that may stand apart from those lines stand below both where that is lower.
+func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.Mm) []layout.Block, apart *Apart) (rows []layout.Block, all bool) {
 	const gap, aside, least layout.Mm = 6, 38, 75
 	joints, pics := drawings(c, st, width)
 	if len(pics) == 1 && lines != nil && width-pics[0].W-gap >= least {
 		side := width - pics[0].W - gap
-		text := layout.Above(1.5, aboutOrder(c, joints[0], side), layout.Above(1, lines(side)...))
-		return []layout.Block{layout.Middle(gap, pics[0], text)}, true
+		with := func(lines []layout.Block) layout.Block {
+			text := layout.Above(1.5, aboutOrder(c, joints[0], side), layout.Above(1, lines...))
+			return layout.Middle(gap, pics[0], text)
+		}
+		one := with(lines(side))
+		if apart != nil {
+			if two := layout.Above(1, with(apart.Words(side)), apart.Ticks(width)); two.H < one.H-tickSaves {
+				one = two
+			}
+		}
+		return []layout.Block{one}, true
 	}
 	var row []layout.Block
 	used := layout.Mm(0)
@@ -95,6 +111,16 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 	}
 	return rows, false
 }
+
+// Apart are the lines of a step that tightens one joint in stages: its words, and the boxes to
+// tick, in a width each.
+type Apart struct {
+	Words func(width layout.Mm) []layout.Block
+	Ticks func(width layout.Mm) layout.Block
+}
+
+// tickSaves is how much height boxes must save to stand apart from the words they belong to.
+const tickSaves layout.Mm = 2
 
 // drawings are the joints whose order is drawn in a step, with their drawings.
 func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.Joint, pics []layout.Block) {

@@ -27,18 +27,19 @@ type sketch struct {
 // sketches are the pictures by the kind of a dimension. A kind without a picture
 // is printed with the names of its parts alone.
 var sketches = map[string]sketch{
-	"stand-off": {standOff, draw.XY{X: 12.5, Y: 15}, draw.XY{X: 28, Y: 7}},
-	"gap":       {gap, draw.XY{X: 8, Y: 16}, draw.XY{X: 28, Y: 4}},
-	"diameter":  {diameter, draw.XY{X: 13, Y: 15.6}, draw.XY{X: 24, Y: 5}},
-	"float":     {float, draw.XY{X: 17, Y: 14}, draw.XY{X: 31, Y: 3}},
-	"runout":    {runout, draw.XY{X: 8, Y: 11}, draw.XY{X: 8, Y: 4}},
-	"clearance": {clearance, draw.XY{X: 14.5, Y: 12}, draw.XY{X: 26, Y: 14.7}},
-	"bore":      {bore, draw.XY{X: 18, Y: 16}, draw.XY{X: 18, Y: 4}},
-	"depth":     {depth, draw.XY{X: 6, Y: 12}, draw.XY{X: 18, Y: 4.5}},
-	"length":    {length, draw.XY{X: 12, Y: 10}, draw.XY{X: 24, Y: 7}},
-	"thickness": {thickness, draw.XY{X: 14, Y: 10}, draw.XY{X: 22, Y: 9}},
-	"backlash":  {backlash, draw.XY{X: 14, Y: 14}, draw.XY{X: 18, Y: 3}},
-	"angle":     {angle, draw.XY{X: 19, Y: 11.3}, draw.XY{X: 20, Y: 4}},
+	"stand-off":       {standOff, draw.XY{X: 12.5, Y: 15}, draw.XY{X: 28, Y: 7}},
+	"gap":             {gap, draw.XY{X: 8, Y: 16}, draw.XY{X: 28, Y: 4}},
+	"diameter":        {diameter, draw.XY{X: 13, Y: 15.6}, draw.XY{X: 24, Y: 5}},
+	"float":           {float, draw.XY{X: 17, Y: 14}, draw.XY{X: 31, Y: 3}},
+	"runout":          {runout, draw.XY{X: 8, Y: 11}, draw.XY{X: 8, Y: 4}},
+	"clearance":       {clearance, draw.XY{X: 14.5, Y: 12}, draw.XY{X: 26, Y: 14.7}},
+	"clearance-below": {clearanceBelow, draw.XY{X: 14.5, Y: 8}, draw.XY{X: 26, Y: 5.3}},
+	"bore":            {bore, draw.XY{X: 18, Y: 16}, draw.XY{X: 18, Y: 4}},
+	"depth":           {depth, draw.XY{X: 6, Y: 12}, draw.XY{X: 18, Y: 4.5}},
+	"length":          {length, draw.XY{X: 12, Y: 10}, draw.XY{X: 24, Y: 7}},
+	"thickness":       {thickness, draw.XY{X: 14, Y: 10}, draw.XY{X: 22, Y: 9}},
+	"backlash":        {backlash, draw.XY{X: 14, Y: 14}, draw.XY{X: 18, Y: 3}},
+	"angle":           {angle, draw.XY{X: 19, Y: 11.3}, draw.XY{X: 20, Y: 4}},
 }
 
 // Drawn reports whether a kind of dimension has a picture.
@@ -170,4 +171,15 @@ func clearance(s *draw.Scene, mark layout.Block) {
 	s.Arrow(draw.Thin, draw.XY{X: 18, Y: 11}, draw.XY{X: 18, Y: 14.2})
 	s.Arrow(draw.Thin, draw.XY{X: 18, Y: 19.4}, draw.XY{X: 18, Y: 16})
 	s.Label(draw.XY{X: 24, Y: 9.5}, mark, 0, 0.5)
+}
+
+// clearanceBelow: a roller over the bottom of an outer ring that hangs.
+func clearanceBelow(s *draw.Scene, mark layout.Block) {
+	s.Arc(draw.Thick, draw.XY{X: 18, Y: 26}, 22, 142, 218)
+	s.Arc(draw.Thick, draw.XY{X: 18, Y: 26}, 24.5, 142, 218)
+	s.Arc(draw.Thick, draw.XY{X: 18, Y: 26}, 11, 135, 225)
+	s.Ring(draw.Thick, layout.Usual, draw.XY{X: 18, Y: 10.4}, 4.6)
+	s.Arrow(draw.Thin, draw.XY{X: 18, Y: 9}, draw.XY{X: 18, Y: 5.8})
+	s.Arrow(draw.Thin, draw.XY{X: 18, Y: 0.6}, draw.XY{X: 18, Y: 4})
+	s.Label(draw.XY{X: 24, Y: 10.5}, mark, 0, 0.5)
 }
