@@ -22,6 +22,7 @@ var orderCodes = []Entry{
 	{"seen-shut", "What is looked at inside stands below the fit: or close: after which nobody sees it.", "Write seen: above them."},
 	{"pack-shut-in", "A pack of shims is measured as found while it is in its place.", "Measure it at the step that takes it out, or below."},
 	{"read-in-machine", "A reading is taken on the bench of a part that is in the machine then.", "Read it at a step without where: bench, or write of: the part that is on the bench."},
+	{"read-apart", "What lies between two parts is set while one of them is off.", "Set it at a step in which both are on, for now at least."},
 	{"read-loose", "A reading between parts is taken while the joint that holds one of them is loose.", "Measure above loosen:, set below tighten:, or say under with: how it is read."},
 	{"read-tight", "A reading is to be taken with a joint loose, and its step tightens that above it.", "Write the reading above tighten:, or tighten at a step below."},
 	{"filled", "A bore is read with its shaft in it, or the shaft with the bore round it.", "Read it while the other is off."},
@@ -30,5 +31,6 @@ var orderCodes = []Entry{
 	{"scrapped-unjudged", "A part that is renewed only if something is found on it goes to scrap as it comes off.", "Lay it into a container, or write renew: always."},
 	{"said-elsewhere", "A verb or a part stands at a step that does not speak of it, and another step speaks of it.", "Move it there, or say in the words of its own step what is done."},
 	{"people-in-words", "The words of a step want more people than its keys, by which the crew is planned.", "Write people:, at a put-back row back-people:."},
+	{"run-locked", "The words of a step run the machine, and all its locks are on.", "Write unlock: or unlock-for-now: above it."},
 	{"said-not-done", "The words of a step tell of counting or locking, and the step has no key for it.", "Write the key, or say it in other words."},
 }

@@ -25,6 +25,8 @@ var binding = map[string]func(*binder){
 	"turnable":     (*binder).turnable,
 	"aligned":      (*binder).aligned,
 	"state":        (*binder).state,
+	"apart":        (*binder).apart,
+	"other-tight":  (*binder).otherTight,
 	"marked":       (*binder).marked,
 	"unmarked":     (*binder).unmarked,
 	"inputs":       (*binder).branches,

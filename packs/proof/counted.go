@@ -66,6 +66,17 @@ func (r *report) countedLast(last *walk.Event) {
 			return
 		}
 	}
+	for _, b := range r.job.Bigs {
+		for _, m := range b.Part.Back {
+			off, e := r.walk.Moved(m.Undo), r.walk.Moved(m)
+			if off == nil || e == nil || off.Index > last.Index || e.Index < last.Index {
+				continue
+			}
+			r.problems.WarnWith(last.Step.At, "no-last-count", "the containers are counted last at "+last.Step.Name()+", where "+b.Mark+" still lies apart: nobody counts when all is back", m.At, "it goes back here",
+				"count-all: true at the step before the locks come off as well")
+			return
+		}
+	}
 }
 
 // counted binds the last count of all containers to the steps that move parts into them

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // decides finds the words of a step, or of its hold, at which it is decided of each part
@@ -29,6 +30,44 @@ func (r *report) checkReused() {
 			"move the step above the first that puts something back, or the reverse: line below it")
 		return
 	}
+}
+
+// isDecided finds of a part that it is decided at some step whether it is renewed.
+var isDecided = regexp.MustCompile(`(?i)\bdecided\b`)
+
+// checkDecidedBlind sees that a part whose renewal is decided at a step has been measured by
+// then: whoever decides does it by the readings. Where several steps decide, the last counts.
+func (r *report) checkDecidedBlind() {
+	var st *job.Step
+	for _, x := range r.walk.Steps {
+		if decision(r.job, []*job.Step{x}) != nil {
+			st = x
+		}
+	}
+	if st == nil {
+		return
+	}
+	told := map[source.Pos]bool{} // once for all places
+	for _, e := range r.walk.Events[r.walk.End(st):] {
+		if e.Verb != job.DoMeasure || e.Dim.Formula != nil || told[e.At] {
+			continue
+		}
+		if p := decidedBy(r.job, e.Dim); p != nil {
+			told[e.At] = true
+			r.problems.WarnWith(e.At, "decided-late", e.Dim.Mark+" is measured at "+e.Step.Name()+", when "+st.Name()+" has decided whether "+p.Called()+" is renewed", st.At, "decided here",
+				"measure it at a step above "+st.No)
+		}
+	}
+}
+
+// decidedBy is a part of a reading whose renewal is decided at some step, nil if there is none.
+func decidedBy(j *job.Job, d *job.Dim) *job.Part {
+	for _, f := range []job.Face{d.From, d.To, d.Of} {
+		if f.Part != nil && isDecided.MatchString(j.InEnglish(f.Part.Renew)) {
+			return f.Part
+		}
+	}
+	return nil
 }
 
 // decidedOf lists the parts that the words name at which it is decided; none where they
@@ -68,6 +107,9 @@ func (b *binder) decided() {
 		for _, t := range b.walk.Steps {
 			if len(t.Fit) > 0 {
 				b.before(st, t, job.Bind{Kind: job.BoundBelow})
+			}
+			if t.Index < st.Index && slices.ContainsFunc(t.Measure, func(d *job.Dim) bool { return d.Formula == nil && decidedBy(b.job, d) != nil }) {
+				b.before(t, st, job.Bind{Kind: job.BoundBelow})
 			}
 		}
 	}
