@@ -3,6 +3,9 @@ package codes
 // orderCodes are the problems of verbs that stand at the wrong step.
 var orderCodes = []Entry{
 	{"hands-in", "A machine is opened, marked, gauged or looked into while a lock is off.", "Do it between the step that locks and the one that unlocks, seen: above unlock:."},
+	{"runs-locked", "A machine is started, or read while it runs, with every lock on.", "Do it below the step that takes the locks off."},
+	{"jacked-early", "A part is pushed off its joint while a nut or a dowel still holds it.", "Take that off at a step above, or take it out of behind:."},
+	{"said-out", "The words of a step say that a part is still out, and it is in the machine.", "Do it while the part is off, or take the words out."},
 	{"loose-at-unlock", "A lock comes off while a joint is loose that is tightened only later.", "Tighten it at a step above."},
 	{"loose-load", "A load is lifted with fasteners in it that are loose.", "Tighten them before the lift."},
 	{"idle-lift", "A load is raised by several steps, and none takes it off, puts it back or sets it down.", "Write remove:, fit: or set-down: at the step that lands it."},

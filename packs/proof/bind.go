@@ -25,6 +25,8 @@ var binding = map[string]func(*binder){
 	"turnable":     (*binder).turnable,
 	"aligned":      (*binder).aligned,
 	"state":        (*binder).state,
+	"jacked":       (*binder).jacked,
+	"said-out":     (*binder).saidOut,
 	"marked":       (*binder).marked,
 	"unmarked":     (*binder).unmarked,
 	"inputs":       (*binder).branches,
