@@ -124,3 +124,27 @@ func TestLostByAStepEndsWithinIt(t *testing.T) {
 			"steps:\n  - section: Off\n    steps:\n" + steps, late
 	})
 }
+
+// In any order of taking a guard off and back and of reading a gap behind it, it is told just
+// where the guard is on; a temperature is read with it on.
+func TestNoGaugeBehindAGuard(t *testing.T) {
+	t.Parallel()
+	toldWhere(t, "behind-guard", func(t *rapid.T) (string, bool) {
+		kind := rapid.SampledFrom([]string{"gap", "stand-off", "temperature"}).Draw(t, "kind")
+		guard := rapid.Bool().Draw(t, "a guard")
+		order := anyOrder(t, "off guard", "back guard", "read")
+		at := slices.Index(order, "read")
+		on := at < slices.Index(order, "off guard") || at > slices.Index(order, "back guard")
+		unit, lies := "mm", "from: {bolt: head}, to: {hub: face}"
+		if kind == "temperature" {
+			unit, lies = "°C", "of: {hub: rim}"
+		}
+		return lawHead + "parts:\n  hub: {name: Hub, mass: 8 kg, behind: [bolt]}\n  bolt: {name: Bolt, behind: [guard]}\n  guard: {name: Cowl, mass: 6 kg" +
+				map[bool]string{true: ", guard: yes", false: ""}[guard] + "}\ncontainers:\n  C1: {name: Cowl, kind: crate, keep: dry}\ndimensions:\n  D1: {what: Reading, kind: " + kind + ", " + lies +
+				", nominal: 50 " + unit + ", found: record to 1 " + unit + "}\nsteps:\n  - section: Read\n    steps:\n" +
+				stepLines(order, map[string]string{
+					"off guard": "do: Take the cowl off., remove: [guard], into: C1", "back guard": "do: Fit the cowl., fit: [guard]", "read": "do: Read it., measure: [D1]",
+				}),
+			guard && on && kind != "temperature"
+	})
+}

@@ -5,6 +5,7 @@ var orderCodes = []Entry{
 	{"hands-in", "A machine is opened, marked, gauged or looked into while a lock is off.", "Do it between the step that locks and the one that unlocks, seen: above unlock:."},
 	{"runs-locked", "A machine is started, or read while it runs, with every lock on.", "Do it below the step that takes the locks off."},
 	{"jacked-early", "A part is pushed off its joint while a nut or a dowel still holds it.", "Take that off at a step above, or take it out of behind:."},
+	{"behind-guard", "A gauge is laid on a face behind a guard that is on.", "Read it at a step at which the guard is off."},
 	{"said-out", "The words of a step say that a part is still out, and it is in the machine.", "Do it while the part is off, or take the words out."},
 	{"loose-at-unlock", "A lock comes off while a joint is loose that is tightened only later.", "Tighten it at a step above."},
 	{"loose-load", "A load is lifted with fasteners in it that are loose.", "Tighten them before the lift."},

@@ -26,6 +26,7 @@ var binding = map[string]func(*binder){
 	"aligned":      (*binder).aligned,
 	"state":        (*binder).state,
 	"jacked":       (*binder).jacked,
+	"behind-guard": (*binder).behindGuard,
 	"said-out":     (*binder).saidOut,
 	"marked":       (*binder).marked,
 	"unmarked":     (*binder).unmarked,

@@ -56,6 +56,7 @@ var Laws = []Law{
 	{"state", "what a reading is to be taken with is in the machine then, and what must be off is off", (*report).checkState},
 	{"free-tight", "a reading that is taken with a joint loose stands above the line that tightens it", (*report).checkFreeTight},
 	{"jacked", "nothing is pushed off its joint while a nut or a dowel still holds it", (*report).checkJacked},
+	{"behind-guard", "no gauge is laid on a face behind a guard that is on", (*report).checkBehindGuard},
 	{"said-out", "what the words of a step say to be still out is out", (*report).checkSaidOut},
 	{"after", "what an author says of the order is all that binds a step", (*report).checkAfter},
 	{"emptied", "every container is filled by a step and emptied by one, and is empty where it must be", (*report).containers},
