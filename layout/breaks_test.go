@@ -76,7 +76,7 @@ func TestPagesEndAtTheBestPlaces(t *testing.T) {
 		least := math.Inf(1)
 		ways(ps, span{}, room, [4]int{}, func(n [4]int) { least = min(least, score(n)) })
 		var got [4]int
-		for _, s := range breakPages(ps, func(int) Mm { return room }, func(int, Mm) {}) {
+		for _, s := range breakPages(flow{ps, func(int) Mm { return room }, func(int) bool { return false }}, func(int, Mm) {}) {
 			got[0]++
 			next := s.to
 			switch {
@@ -96,4 +96,68 @@ func TestPagesEndAtTheBestPlaces(t *testing.T) {
 			t.Fatalf("%v pages, parted chains, where they may, groups: %.0f above the least", got, over)
 		}
 	})
+}
+
+// TestFewPagesBeginWithinAGroup: of a sheet on which work stops and starts one page in five
+// begins within a step at the most, where that can be, and in the cheapest of the ways in which
+// it is so: all ways are looked at.
+func TestFewPagesBeginWithinAGroup(t *testing.T) {
+	t.Parallel()
+	held := 0
+	rapid.Check(t, func(t *rapid.T) {
+		const room = 50
+		var ps []Piece
+		group := 1
+		for range rapid.IntRange(1, 13).Draw(t, "pieces") {
+			if rapid.IntRange(0, 2).Draw(t, "next step") == 0 {
+				group++
+			}
+			ps = append(ps, Piece{Block: Space(10, Mm(rapid.IntRange(5, 50).Draw(t, "height"))), Group: group})
+		}
+		most := func(pages int) int { return max(pages/oneIn, 1) }
+		fewest := map[int]int{} // pages, by how many begin within a group
+		for ends := range 1 << (len(ps) - 1) {
+			pages, within, y, fits := 1, 0, Mm(0), true
+			for i, p := range ps {
+				if i > 0 && ends&(1<<(i-1)) != 0 {
+					pages, y = pages+1, 0
+					if p.Group == ps[i-1].Group {
+						within++
+					}
+				}
+				y += p.Block.H
+				fits = fits && y <= room
+			}
+			if n, known := fewest[within]; fits && (!known || pages < n) {
+				fewest[within] = pages
+			}
+		}
+		least := math.Inf(1)
+		for within, pages := range fewest { // more of them than need be would only hide those
+			if within <= most(pages) {
+				least = min(least, costPage*float64(pages)+costGroup*float64(within))
+			}
+		}
+		got := breakPages(flow{ps, func(int) Mm { return room }, func(int) bool { return true }}, func(int, Mm) {})
+		within := 0
+		for _, s := range got[1:] {
+			if ps[s.from].Group == ps[s.from-1].Group {
+				within++
+			}
+		}
+		if math.IsInf(least, 1) {
+			return // some step is so high that it cannot be
+		}
+		if within > most(len(got)) {
+			t.Fatalf("%d of %d pages begin within a group", within, len(got))
+		}
+		held++
+		cost := costPage*float64(len(got)) + costGroup*float64(within)
+		if math.Abs(cost-least) > costEmpty*float64(len(got)) {
+			t.Fatalf("%d pages, %d of them within a group, cost %.0f; another way costs %.0f", len(got), within, cost, least)
+		}
+	})
+	if held < 20 {
+		t.Errorf("only %d flows could be held to it", held)
+	}
 }

@@ -14,7 +14,7 @@ func TestDearGroupsStayWhole(t *testing.T) {
 		ps[1].Group, ps[2].Group, ps[3].Group, ps[4].Group = 1, 1, 2, 2
 		ps[2].KeepNext = true // no page may end between the two groups
 		ps[3].Dear, ps[4].Dear = x.dear, x.dear
-		got := breakPages(ps, func(int) Mm { return 200 }, func(int, Mm) {})
+		got := breakPages(flow{ps, func(int) Mm { return 200 }, func(int) bool { return false }}, func(int, Mm) {})
 		if len(got) != 2 || got[0].to != x.want {
 			t.Errorf("second group dear %t: pages %+v, the first should hold %d pieces of six", x.dear, got, x.want)
 		}

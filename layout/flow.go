@@ -94,89 +94,6 @@ const (
 	costEmpty = 1.0  // a page left empty, by the square of the share
 )
 
-// A pageEnd is where a page ends, the cost of all from its start, and the start of the next.
-type pageEnd struct {
-	cost     float64
-	to, tail int
-}
-
-// breakPages is the one decision where pages end. It looks at all ways to break the
-// sheet, from its end forward, and takes the cheapest. A page that begins with piece i has
-// room(i). A piece that no page can hold gets a page of its own; tall reports it.
-func breakPages(ps []Piece, room func(i int) Mm, tall func(i int, over Mm)) []span {
-	n := len(ps)
-	best := make([][]pageEnd, n+1) // for each piece that starts a page, whole or with a lower block
-	best[n] = []pageEnd{{}}
-	for i := n - 1; i >= 0; i-- {
-		best[i] = make([]pageEnd, 1+len(ps[i].Block.Partings))
-		for head := len(best[i]) - 1; head >= 0; head-- { // the whole piece may end its own page within it
-			best[i][head] = cheapest(ps, span{from: i, head: head}, room(i), best)
-		}
-	}
-	var out []span
-	for i, head := 0, 0; i < n; {
-		end := best[i][head]
-		s := span{from: i, to: end.to, head: head, tail: end.tail, again: repeated(ps, i, head)}
-		if s.last() == i+1 {
-			if over := ps[i].needs(s.block(ps, i).H+heightOf(s.again)) - room(i); over > slack {
-				tall(i, over)
-			}
-		}
-		out = append(out, s)
-		if i, head = end.to, end.tail; head == 0 {
-			i = nextStart(ps, i)
-		}
-	}
-	return out
-}
-
-// cheapest is where the page that starts as a span does ends best, when it is known for all
-// starts after it.
-func cheapest(ps []Piece, s span, room Mm, best [][]pageEnd) pageEnd {
-	n := len(ps)
-	y := heightOf(repeated(ps, s.from, s.head))
-	end := pageEnd{to: -1}
-	take := func(to, tail int, cost float64) {
-		if end.to < 0 || cost <= end.cost {
-			end = pageEnd{cost: cost, to: to, tail: tail}
-		}
-	}
-	empty := func(used Mm) float64 {
-		share := float64(max(room-used, 0) / room)
-		return costEmpty * share * share
-	}
-	for to := s.from + 1; to <= n; to++ {
-		p, first := ps[to-1], to == s.from+1
-		if !first {
-			if p.NewPage {
-				break
-			}
-			y += p.Gap
-		}
-		if !first || s.head == 0 {
-			for k, x := range p.Block.Partings {
-				if (y + x.Upper.H).fits(room) {
-					take(to-1, k+1, costPage+x.cost()+dear(p)+empty(y+x.Upper.H)+best[to-1][k+1].cost)
-				}
-			}
-		}
-		y += s.block(ps, to-1).H
-		if !p.needs(y).fits(room) && !first {
-			if y-mostClear > room {
-				break
-			}
-			continue
-		}
-		next := nextStart(ps, to)
-		cost := costPage + partCost(ps, to, next) + best[next][0].cost
-		if next < n {
-			cost += empty(y)
-		}
-		take(to, 0, cost)
-	}
-	return end
-}
-
 // cost is that of a page that ends at a parting.
 func (x Parting) cost() float64 {
 	if x.Apart {
@@ -194,19 +111,25 @@ func nextStart(ps []Piece, to int) int {
 	return to
 }
 
-// partCost is the cost of a page that ends before piece to and goes on with next.
-func partCost(ps []Piece, to, next int) float64 {
-	switch above := ps[next-1]; {
-	case next >= len(ps) || ps[next].NewPage:
-		return 0
-	case next == to && above.KeepNext && above.MayPart:
-		return costMay
-	case above.KeepNext:
-		return costKeep
-	case ps[next].Group != 0 && ps[next].Group == above.Group:
-		return costGroup + dear(above)
+// partCost is the cost of a page that ends before piece to and goes on with next, and whether
+// that is within a group.
+func partCost(ps []Piece, to, next int) (cost float64, within bool) {
+	if next >= len(ps) {
+		return 0, false
 	}
-	return 0
+	above := ps[next-1]
+	within = ps[next].Group != 0 && ps[next].Group == above.Group
+	switch {
+	case ps[next].NewPage:
+		return 0, within
+	case next == to && above.KeepNext && above.MayPart:
+		return costMay, within
+	case above.KeepNext:
+		return costKeep, within
+	case within:
+		return costGroup + dear(above), within
+	}
+	return 0, false
 }
 
 // dear is what it costs besides to part the group of a piece.

@@ -2,6 +2,7 @@ package layout
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"testing"
 
@@ -61,7 +62,11 @@ func TestPaginateBreaks(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			t.Parallel()
-			p := Paginate(page, []Sheet{{Name: "s", Pieces: c.pieces}})
+			sheets := []Sheet{{Name: "s", Pieces: c.pieces}}
+			p := Paginate(page, sheets)
+			if alone := AnchorPages(page, sheets); !maps.Equal(alone, p.Anchors) {
+				t.Errorf("without pages the anchors are on %v, want %v", alone, p.Anchors)
+			}
 			for name, want := range c.want {
 				if got := p.Anchors[name]; got != want {
 					t.Errorf("%s is on page %d, want %d", name, got, want)

@@ -44,6 +44,17 @@ func isLater(r rune) bool { return r >= firstLater && r < firstLater+mostLater*l
 // isDigit tells a figure, or what stands for one.
 func isDigit(r rune) bool { return unicode.IsDigit(r) || isLater(r) }
 
+// Figureless is a text with a 0 for each of its figures: where all figures of a face are of one
+// width, it is parted as the text is and as wide.
+func Figureless(text string) string {
+	return strings.Map(func(r rune) rune {
+		if isDigit(r) {
+			return '0'
+		}
+		return r
+	}, text)
+}
+
 // PutLater gives a text with its numbers put in.
 func PutLater(text string, number func(index int) string) string {
 	if !HasLater(text) {

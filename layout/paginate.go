@@ -20,7 +20,10 @@ type Sheet struct {
 	// Follows lets the sheet go on where the one before it ends, on the same page, with
 	// that one's head and foot on it. The first sheet does not follow.
 	Follows bool
-	Ref     Ref
+	// Steady says that few pages of the sheet are to begin within a group or block: one in
+	// five, though it takes more pages.
+	Steady bool
+	Ref    Ref
 }
 
 // Pages is what Paginate gives.
@@ -41,23 +44,10 @@ const widestPage = 888
 // pieces has no page.
 func Paginate(paper Paper, sheets []Sheet) *Pages {
 	p := &Pages{Anchors: map[string]int{}}
-	total := 0
-	var runs []run
-	for _, g := range inRuns(paper, sheets) {
-		spans := breakPages(g.pieces, g.roomAt, func(at int, over Mm) {
-			b := g.pieces[at].Block
-			p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), g.of(at).Ref), Kind: TooHigh, Text: b.someText(), Over: over})
-		})
-		for _, s := range spans {
-			if g.pieces[s.from].RightHand && total%2 == 1 {
-				g.spans = append(g.spans, span{from: s.from, to: s.from})
-				total++
-			}
-			g.spans = append(g.spans, s)
-			total++
-		}
-		runs = append(runs, g)
-	}
+	runs, total := broken(paper, sheets, func(g *run, at int, over Mm) {
+		b := g.pieces[at].Block
+		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), g.of(at).Ref), Kind: TooHigh, Text: b.someText(), Over: over})
+	})
 	p.Frames = make([]Frame, 0, total)
 	for _, g := range runs {
 		for _, s := range g.spans {
@@ -65,6 +55,49 @@ func Paginate(paper Paper, sheets []Sheet) *Pages {
 		}
 	}
 	return p
+}
+
+// AnchorPages are the Anchors that Paginate would give, for a guess before all sheets are set;
+// no page is made. What stands in a head or foot is left out.
+func AnchorPages(paper Paper, sheets []Sheet) map[string]int {
+	pages := map[string]int{}
+	runs, _ := broken(paper, sheets, func(*run, int, Mm) {})
+	number := 0
+	for _, g := range runs {
+		for _, s := range g.spans {
+			number++
+			for i := s.from; i < s.last(); i++ {
+				firstOf(pages, s.block(g.pieces, i).Anchors, number)
+			}
+		}
+	}
+	return pages
+}
+
+// firstOf notes the page of anchors that have none yet.
+func firstOf(pages map[string]int, anchors []Anchor, number int) {
+	for _, a := range anchors {
+		if _, known := pages[a.Name]; !known {
+			pages[a.Name] = number
+		}
+	}
+}
+
+// broken are the sheets in their runs, each broken into pages, and how many those are.
+func broken(paper Paper, sheets []Sheet, tall func(g *run, at int, over Mm)) (runs []run, total int) {
+	runs = inRuns(paper, sheets)
+	for i := range runs {
+		g := &runs[i]
+		for _, s := range breakPages(g.flowed(), func(at int, over Mm) { tall(g, at, over) }) {
+			if g.pieces[s.from].RightHand && total%2 == 1 {
+				g.spans = append(g.spans, span{from: s.from, to: s.from})
+				total++
+			}
+			g.spans = append(g.spans, s)
+			total++
+		}
+	}
+	return runs, total
 }
 
 // run is a row of sheets that follow each other on the same pages, and sets them.
@@ -105,7 +138,7 @@ func RoomLeft(paper Paper, sheets []Sheet) (left, page Mm) {
 		return 0, 0
 	}
 	g := runs[len(runs)-1]
-	spans := breakPages(g.pieces, g.roomAt, func(int, Mm) {})
+	spans := breakPages(g.flowed(), func(int, Mm) {})
 	last := spans[len(spans)-1]
 	used := heightOf(last.again)
 	for i := last.from; i < last.to; i++ {
@@ -145,6 +178,11 @@ func (g run) roomAt(piece int) Mm {
 	return g.high - g.headH[i] - g.footH[i]
 }
 
+// flowed is the run as it is broken into pages.
+func (g run) flowed() flow {
+	return flow{g.pieces, g.roomAt, func(i int) bool { return g.of(i).Steady }}
+}
+
 // sheetOf is the number of the sheet that a piece belongs to.
 func (g run) sheetOf(piece int) int {
 	i := len(g.starts) - 1
@@ -174,11 +212,7 @@ func (g run) page(p *Pages, s span, total int) {
 		g.edge(p, &page, first.Foot(number, total), footH, g.paper.H-g.paper.Bottom-footH)
 	}
 	p.Misfits = append(p.Misfits, page.Misfits...)
-	for _, a := range page.Anchors {
-		if _, known := p.Anchors[a.Name]; !known {
-			p.Anchors[a.Name] = number
-		}
-	}
+	firstOf(p.Anchors, page.Anchors, number)
 	items := page.Items()
 	if first.Landscape {
 		items = turned(items, g.paper.W)

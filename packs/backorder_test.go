@@ -77,3 +77,45 @@ func indexes(n int) []int {
 	}
 	return out
 }
+
+// A step without places that comes after one at several reaches at each of them what is there:
+// with both covers off the bearing of one end was told to go back before the cover of the other.
+func TestBackOrderAtSeveralPlaces(t *testing.T) {
+	t.Parallel()
+	const head = `
+pack: 1
+equipment: {tag: FN-11, name: Fan}
+job: {number: WO-1, title: t, revision: A, issued: 2026-03-02}
+places: {end: {DE: {name: drive end}, NDE: {name: non-drive end}}}
+parts: {cover: {name: Cover, each: end}, bearing: {name: Bearing, each: end}, rod: {name: Rod}}
+containers: {C1: {name: Covers, kind: box, each: end}, C2: {name: Bearings, kind: box, each: end}, C3: {name: Rod, kind: box}}
+steps:
+  - section: Off
+    steps:
+    - {step: cover, each: end, after: {}, do: Take the cover off., remove: [cover], into: C1}
+    - {step: bearings, after: {%s: it is in front}, do: Take both bearings and the rod off., remove: [bearing, rod], into: {bearing: C2, rod: C3}}
+  - section: Back
+    steps:
+%s`
+	line := map[string]string{
+		"b/DE": "fit: [bearing/DE]", "b/NDE": "fit: [bearing/NDE]", "c/DE": "fit: [cover/DE]", "c/NDE": "fit: [cover/NDE]", "rod": "fit: [rod]",
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		order := rapid.Permutation([]string{"b/DE", "b/NDE", "c/DE", "c/NDE", "rod"}).Draw(t, "order")
+		after := rapid.SampledFrom([]string{"cover", "cover/DE"}).Draw(t, "after")
+		at := map[string]int{}
+		var steps strings.Builder
+		for i, k := range order {
+			at[k] = i
+			fmt.Fprintf(&steps, "    - {step: s%d, after: {bearings: they are off}, do: Put it on., %s}\n", i, line[k])
+		}
+		// By hand: of both covers each is in front of its own bearing and of the rod; of one that
+		// is named alone the author means all that the step does.
+		wrong := at["b/DE"] > at["c/DE"] || at["rod"] > at["c/DE"] || after == "cover" && (at["b/NDE"] > at["c/NDE"] || at["rod"] > at["c/NDE"]) ||
+			after == "cover/DE" && at["b/NDE"] > at["c/DE"]
+		text := fmt.Sprintf(head, after, steps.String())
+		if _, err := load(text); (err != nil) != wrong {
+			t.Fatalf("check says %v, and by hand wrong: %v\n%s", err, wrong, text)
+		}
+	})
+}

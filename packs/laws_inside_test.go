@@ -16,14 +16,15 @@ func TestNothingIsShutUnseen(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		verbs := rapid.Permutation([]string{"seen: [nothing left inside]", "fit: [cover]", "close: [tank]"}).Draw(t, "verbs")
 		steps := rapid.Permutation([]string{"count", "go in", "look outside"}).Draw(t, "steps")
-		write := map[string]string{"count": "tool-count: yes", "go in": "permit: [entry], set: [D1]", "look outside": "seen: [drain shut]"}
+		write := map[string]string{"count": "tool-count: yes", "go in": "permit: [in], set: [D1]", "look outside": "seen: [drain shut]"}
+		permit := rapid.SampledFrom([]string{"{what: Entry permit}", "{what: Befahrerlaubnis, for: entry}", "{what: Permit 7, for: [lifting, entry]}"}).Draw(t, "permit")
 		text := lawHead + `parts: {cover: {name: Cover}, wall: {name: Tank}, pipe: {name: Pipe}}
 containers: {C1: {name: Cover, kind: crate, keep: dry}}
-permits: {entry: {what: Entry permit}}
+permits: {in: ` + permit + `}
 openings: {tank: {what: Tank, cover: bar and sign, enclosed: yes}}
 dimensions: {D1: {what: Gap, kind: gap, from: {pipe: end}, to: {wall: bottom}, nominal: 5.0 mm, left: 4.0 to 6.0 mm, source: sheet 2}}
 steps:
-  - {step: off, do: Off., permit: [entry], remove: [cover], into: C1, open: [tank], measure: [D1]}
+  - {step: off, do: Off., permit: [in], remove: [cover], into: C1, open: [tank], measure: [D1]}
 `
 		for i, s := range steps {
 			text += "  - {step: s" + string(rune('a'+i)) + ", do: Do it., " + write[s] + "}\n"

@@ -235,8 +235,13 @@ func decimalComma(j *job.Job, w *words.Catalogue) bool {
 // of their own, do not follow lists.
 func (c *composer) sheets() []layout.Sheet {
 	var out []layout.Sheet
-	work := true // the sheet before is one of work
+	work := true              // the sheet before is one of work
+	guessed := c.Pages == nil // in the first pass what work tells of lists, and others of work, is nearly known
 	for _, k := range c.bound() {
+		if guessed && len(out) > 0 && (work || k.handover) {
+			c.Pages = layout.AnchorPages(c.paper, out)
+			c.NewPass()
+		}
 		follows := k.follows && len(out) > 0 && (work || !k.handover) && out[len(out)-1].Landscape == landscape[k.name]
 		c := c.forSheet(k, follows)
 		c.before = out
@@ -247,7 +252,7 @@ func (c *composer) sheets() []layout.Sheet {
 		c.own = layout.Sheet{
 			Name: k.name, Title: title, Follows: follows,
 			Head: c.headOf(k, title), Foot: c.footOf(k),
-			Landscape: landscape[k.name],
+			Landscape: landscape[k.name], Steady: k.handover,
 		}
 		pieces := k.flow(c)
 		if len(pieces) == 0 {

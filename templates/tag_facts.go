@@ -10,16 +10,22 @@ import (
 	"matchmark/packs/stock"
 )
 
-// A tagType is the type that the facts of a label are set in.
-type tagType struct{ name, contents, whose, steps, marks layout.Style }
+// A tagType is the type that the facts of a label are set in: the last line has what is to be
+// minded in one style and the words between in another. A terse one leaves out what the mark
+// of the spot and the plate of what is easily missed say by themselves.
+type tagType struct {
+	name, contents, whose, steps, marks, between layout.Style
+	terse                                        bool
+}
 
 // tagTypes are the types of a label, the largest first: where a label has room its facts
 // are read from further away.
 var tagTypes = []tagType{
-	{layout.Head, layout.Limit.With(layout.Regular), layout.Body, layout.StepNo, layout.Limit},
-	{layout.Strong, layout.Body, layout.Sub, layout.Strong, layout.Strong},
-	{layout.Strong, layout.Sub, layout.Sub, layout.Body, layout.Strong},
-	{layout.SubBold, layout.Sub, layout.Caption, layout.Sub, layout.SubBold},
+	{layout.Head, layout.Limit.With(layout.Regular), layout.Body, layout.StepNo, layout.Limit, layout.Body, false},
+	{layout.Strong, layout.Body, layout.Sub, layout.Strong, layout.Strong, layout.Body, false},
+	{layout.Strong, layout.Sub, layout.Sub, layout.Body, layout.Strong, layout.Sub, false},
+	{layout.SubBold, layout.Sub, layout.Caption, layout.Sub, layout.SubBold, layout.Sub, false},
+	{layout.SubBold, layout.Sub, layout.Caption, layout.Sub, layout.SubBold, layout.Sub, true},
 }
 
 // allKinds says that every kind of part in a container is named.
@@ -223,9 +229,9 @@ func (c *composer) tagMarks(t *job.Tag, ty tagType) []layout.Run {
 			return
 		}
 		if n := len(more); n > 0 && deco == layout.Plain && more[n-1].Deco == layout.Plain {
-			more = append(more, layout.T(layout.Body, " · "))
+			more = append(more, layout.T(ty.between, " · "))
 		} else if n > 0 {
-			more = append(more, layout.T(layout.Body, "  "))
+			more = append(more, layout.T(ty.between, "  "))
 		}
 		more = append(more, layout.Run{Text: text, Style: st, Deco: deco})
 	}
@@ -235,12 +241,12 @@ func (c *composer) tagMarks(t *job.Tag, ty tagType) []layout.Run {
 	add(strong, layout.Plain, t.Note)
 	if spot := liesAt(t); spot != nil {
 		add(strong, layout.Boxed, spot.Mark)
-		if ty != tagTypes[len(tagTypes)-1] { // else its mark says where it is
-			add(layout.Body, layout.Plain, spot.What)
+		if !ty.terse {
+			add(ty.between, layout.Plain, spot.What)
 		}
 	}
 	if t.Support != "" {
-		add(layout.Body, layout.Plain, c.W.Common.On.With(t.Support))
+		add(ty.between, layout.Plain, c.W.Common.On.With(t.Support))
 	}
 	for _, text := range c.waysRound(t) {
 		add(strong, layout.Plain, text)
@@ -249,7 +255,7 @@ func (c *composer) tagMarks(t *job.Tag, ty tagType) []layout.Run {
 		add(layout.SubBold, layout.Boxed, c.W.Common.MatchedSet.With(s.Mark))
 	}
 	for _, m := range missedOf(t) {
-		if ty != tagTypes[len(tagTypes)-1] {
+		if !ty.terse {
 			add(layout.Sub, layout.Plain, c.W.Tag.Mind)
 		}
 		add(layout.SubBold, layout.Inverse, m)

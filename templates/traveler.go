@@ -150,7 +150,7 @@ func (c *composer) work(back bool) []layout.Piece {
 				continue
 			}
 			if st.Later != "" && st.Undoes == nil {
-				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 2, Under: []*layout.Block{again}})
+				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 1, Under: []*layout.Block{again}})
 				continue
 			}
 			out = append(out, c.alone(st, group, again, line)...)

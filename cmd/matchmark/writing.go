@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"unicode/utf16"
 
@@ -60,57 +61,78 @@ func (w *writing) add(name string, data *bytes.Buffer, what string) {
 	w.said = append(w.said, fmt.Sprintf("%s: %s", w.stem+name, what))
 }
 
-// paint adds a document as PDF, if a selection has left a page of it.
-func (w *writing) paint(name string, doc *layout.Doc, what string) error {
-	if len(doc.Pages) == 0 {
-		return nil
+// A paper is a document on its way to a file.
+type paper struct {
+	name string
+	doc  *layout.Doc
+	what string
+	file []byte
+}
+
+// paintAll makes the PDF of each paper of which a selection has left a page.
+func paintAll(papers []paper) ([]paper, error) {
+	papers = slices.DeleteFunc(papers, func(p paper) bool { return len(p.doc.Pages) == 0 })
+	var docs []*layout.Doc
+	for _, p := range papers {
+		docs = append(docs, p.doc)
 	}
-	var data bytes.Buffer
-	if err := pdf.Write(&data, doc); err != nil {
-		return err
+	files, err := pdf.WriteAll(docs...)
+	for i := range files {
+		papers[i].file = files[i]
 	}
-	w.add(name, &data, what)
-	return nil
+	return papers, err
 }
 
 // collect makes all files in memory, the pack last. A part of a pack has no lists of the
 // whole.
 func (w *writing) collect() error {
-	pages := func(n int) string {
-		return fmt.Sprintf("%s on %s", counted(w.pack.TagCount, "tag"), counted(n, "page"))
+	pages := func(doc *layout.Doc) string { return counted(len(doc.Pages), "page") }
+	pack := w.pack
+	papers := []paper{{name: "-tags.pdf", doc: pack.Tags, what: counted(pack.TagCount, "tag") + " on " + pages(pack.Tags)}}
+	for _, r := range pack.Rolls {
+		papers = append(papers, paper{name: "-tags-" + fileName(r.Name) + ".pdf", doc: r.Doc, what: pages(r.Doc)})
 	}
-	if err := w.paint("-tags.pdf", w.pack.Tags, pages(len(w.pack.Tags.Pages))); err != nil {
+	papers, err := paintAll(append(papers, paper{name: "-pack.pdf", doc: pack.Pages, what: pages(pack.Pages)}))
+	if err != nil {
 		return err
 	}
-	for _, r := range w.pack.Rolls {
-		if err := w.paint("-tags-"+fileName(r.Name)+".pdf", r.Doc, counted(len(r.Doc.Pages), "page")); err != nil {
-			return err
-		}
-	}
-	if !w.part {
-		var register, readings bytes.Buffer
-		if err := keep.WriteRegister(&register, w.jb, w.utf8); err != nil {
-			return err
-		}
-		w.add("-register.csv", &register, counted(len(w.jb.Tags), "line"))
-		if n := keep.Issued(w.jb); n > 0 {
-			var issued bytes.Buffer
-			if err := keep.WriteIssued(&issued, w.jb, w.utf8); err != nil {
+	for _, p := range papers {
+		if p.doc == pack.Pages && !w.part {
+			if err := w.lists(); err != nil {
 				return err
 			}
-			w.add("-issued.csv", &issued, counted(n, "line"))
 		}
-		if err := filled.WriteBlank(&readings, w.jb, w.boxes); err != nil {
+		w.add(p.name, bytes.NewBuffer(p.file), p.what)
+	}
+	return nil
+}
+
+// lists adds the register, what is issued and the file for the readings.
+func (w *writing) lists() error {
+	var register, readings bytes.Buffer
+	if err := keep.WriteRegister(&register, w.jb, w.utf8); err != nil {
+		return err
+	}
+	w.add("-register.csv", &register, counted(len(w.jb.Tags), "line"))
+	if n := keep.Issued(w.jb); n > 0 {
+		var issued bytes.Buffer
+		if err := keep.WriteIssued(&issued, w.jb, w.utf8); err != nil {
 			return err
 		}
-		w.add("-readings.csv", &readings, countedBoxes(len(w.jb.Blanks())))
+		w.add("-issued.csv", &issued, counted(n, "line"))
 	}
-	return w.paint("-pack.pdf", w.pack.Pages, counted(len(w.pack.Pages.Pages), "page"))
+	if err := filled.WriteBlank(&readings, w.jb, w.boxes); err != nil {
+		return err
+	}
+	w.add("-readings.csv", &readings, countedBoxes(len(w.jb.Blanks())))
+	return nil
 }
 
 // write paints the pack in memory, writes all files and says what was written.
-func (w *writing) write(s streams) int {
-	err := w.collect()
+func (w *writing) write(s streams) int { return w.finish(w.collect(), s) }
+
+// finish writes all files, unless something went wrong before, and says what was written.
+func (w *writing) finish(err error, s streams) int {
 	if err == nil {
 		err = writeAll(w.files)
 	}
@@ -151,18 +173,13 @@ func holdsText(data []byte, text string) bool {
 // writeTestPages writes a page of each stock with its outlines and rulers.
 func writeTestPages(pages []templates.Roll, dir string, s streams) int {
 	w := writing{stem: filepath.Join(dir, "test")}
+	var papers []paper
 	for _, r := range pages {
-		if err := w.paint("-"+fileName(r.Name)+".pdf", r.Doc, "outlines and rulers: lay it on a sheet of labels against the light"); err != nil {
-			fmt.Fprintf(s.err, "error: %v\n", err)
-			return exitFiles
-		}
+		papers = append(papers, paper{name: "-" + fileName(r.Name) + ".pdf", doc: r.Doc, what: "outlines and rulers: lay it on a sheet of labels against the light"})
 	}
-	if err := writeAll(w.files); err != nil {
-		fmt.Fprintf(s.err, "error: %v\n", err)
-		return exitFiles
+	papers, err := paintAll(papers)
+	for _, p := range papers {
+		w.add(p.name, bytes.NewBuffer(p.file), p.what)
 	}
-	for _, line := range w.said {
-		fmt.Fprintln(s.out, line)
-	}
-	return exitDone
+	return w.finish(err, s)
 }

@@ -1,6 +1,7 @@
 package pdf
 
 import (
+	"crypto/sha256"
 	"fmt"
 	"math"
 	"strconv"
@@ -25,14 +26,14 @@ type state struct {
 // ink is a tone as the state holds it; its zero value is none yet.
 type ink uint8
 
-// page paints the items of one page into a content stream; see skeleton.go
+// page paints the items of one page into a content stream; see store.go
 // for why the library does not.
 type page struct {
-	buf   []byte
-	h     float64 // of the page, in points
-	now   state
-	names *skeleton
-	faces *Faces
+	buf     []byte
+	h       float64 // of the page, in points
+	now     state
+	digests [][sha256.Size]byte // of the document's pictures
+	faces   *Faces
 	// spaced sets a space behind the text that is painted next.
 	spaced bool
 	err    error
@@ -222,7 +223,7 @@ func (p *page) font(face layout.Face, size layout.Pt) {
 		return
 	}
 	p.now.face, p.now.size = face, size
-	p.buf = append(append(append(p.buf, '/'), p.names.fonts[face]...), ' ')
+	p.buf = append(append(append(p.buf, '/'), fontName(face)...), ' ')
 	p.num(float64(size))
 	p.buf = append(p.buf, "Tf "...)
 }

@@ -6,10 +6,11 @@
 // it is read, an outline with its targets, title and language set, printing
 // without scaling asked for. The same document gives the same bytes.
 //
-// The PDF library writes the pages' frame, the fonts and the pictures. What it gets wrong is kept away
-// from it or put right here, each in a file of its own: text it would panic on
-// (guard.go), drawing (content.go), and everything after the last font object
-// (finish.go): outline, document information, catalogue and cross references. The
+// The PDF library cuts the fonts and stores the pictures (store.go), once for documents that
+// are written together. What it gets wrong is kept away from it or put right here, each in a
+// file of its own: text it would panic on (guard.go), drawing (content.go), and the file
+// around the pages: links, outline, document information, catalogue and cross references
+// (finish.go). The
 // structure of the document, for readers that speak it or set it anew, is made here alone
 // (tags.go).
 //

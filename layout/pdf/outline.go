@@ -87,7 +87,3 @@ func addOutline(d *layout.Doc, next int, add func([]byte)) (root int) {
 	}
 	return root
 }
-
-// pageObject is the number of a page's object, pages counted from 0: the library
-// writes a page and its content in turn, beginning with object 3.
-func pageObject(page int) int { return 3 + 2*page }

@@ -2,6 +2,7 @@ package pdf
 
 import (
 	"crypto/sha256"
+	"slices"
 	"strconv"
 
 	"matchmark/layout"
@@ -155,6 +156,6 @@ func (p *page) picture(x, y layout.Mm, s layout.Image) {
 	p.buf = append(p.buf, "0 0 "...)
 	p.num(float64(s.H) * ptPerMm)
 	p.xy(x, y+s.H)
-	p.buf = append(append(p.buf, "cm /"...), p.names.pictures[sha256.Sum256(s.Data)]...)
+	p.buf = append(append(p.buf, "cm /"...), pictureName(slices.Index(p.digests, sha256.Sum256(s.Data)))...)
 	p.op(" Do Q")
 }

@@ -12,28 +12,58 @@ import (
 // Write paints the document. Nothing is written to w when it returns an error of
 // its own; an error of w is returned as it is.
 func Write(w io.Writer, d *layout.Doc) error {
-	if err := checkDoc(d); err != nil {
-		return err
-	}
-	n, err := collect(d)
+	files, err := WriteAll(d)
 	if err != nil {
 		return err
 	}
-	s, err := build(d, n)
-	if err != nil {
-		return err
-	}
-	tags := newTags(d)
-	contents, err := paint(d, &s, tags)
-	if err != nil {
-		return err
-	}
-	out, err := finish(&s, d, contents, tags)
-	if err != nil {
-		return err
-	}
-	_, err = w.Write(out)
+	_, err = w.Write(files[0])
 	return err
+}
+
+// WriteAll paints documents that belong together, and gives their files. Fonts of the same
+// faces are cut once, to what all of them set.
+func WriteAll(docs ...*layout.Doc) ([][]byte, error) {
+	each := make([]needs, len(docs))
+	all := map[*Faces]*needs{}
+	for i, d := range docs {
+		err := checkDoc(d)
+		if err == nil {
+			each[i], err = collect(d)
+		}
+		if err != nil {
+			return nil, err
+		}
+		faces := facesOf(d)
+		if all[faces] == nil {
+			all[faces] = &needs{}
+		}
+		all[faces].addAll(each[i])
+	}
+	stores := map[*Faces]*store{}
+	files := make([][]byte, len(docs))
+	for i, d := range docs {
+		faces, err := facesOf(d), error(nil)
+		if stores[faces] == nil {
+			stores[faces], err = storeOf(*all[faces], faces)
+		}
+		if err == nil {
+			files[i], err = write(d, each[i], stores[faces])
+		}
+		if err != nil {
+			return nil, err
+		}
+	}
+	return files, nil
+}
+
+// write paints one document.
+func write(d *layout.Doc, n needs, s *store) ([]byte, error) {
+	tags := newTags(d)
+	contents, err := paint(d, n, tags)
+	if err != nil {
+		return nil, err
+	}
+	return finish(d, n, s, contents, tags)
 }
 
 // facesOf are the faces that the text of a document was measured in.
@@ -46,8 +76,8 @@ func facesOf(d *layout.Doc) *Faces {
 
 // paint gives the compressed content of each page. One compressor serves all
 // pages; a new one costs more than a page's work.
-func paint(d *layout.Doc, s *skeleton, tags *tags) ([][]byte, error) {
-	p := page{names: s, faces: facesOf(d)}
+func paint(d *layout.Doc, n needs, tags *tags) ([][]byte, error) {
+	p := page{digests: n.digests, faces: facesOf(d)}
 	var packed bytes.Buffer
 	z, err := zlib.NewWriterLevel(&packed, zlib.BestSpeed)
 	if err != nil {

@@ -66,5 +66,5 @@ var readingCodes = []Entry{
 	{"read-together", "A size is read while another part sits on it.", "Measure it with the part off."},
 	{"covered", "A reading was taken with a part off that covers it, and is set when that part is back.", "Set it before, or part the step in two."},
 	{"nut-shut-in", "A reading is set by turning a nut or screw when what it is behind is in the machine.", "Set it before that goes back."},
-	{"not-as-told", "What a reading is to be taken with is off then, or what must be off is on.", "Fit it for now and tighten it, or read at another step."},
+	{"not-as-told", "What a reading or an alignment wants in its place is off then or not tight, or what must be off is on.", "Put it in its place and tighten it before, for now if need be, or read or align at another step."},
 }

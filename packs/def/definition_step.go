@@ -56,7 +56,7 @@ type Step struct {
 	BackMissed              Varying
 	BackCaution, BackPermit []source.Text
 	BackHold, BackCheck     source.Text
-	BackHours               source.Text // how long it takes
+	BackHours, BackPeople   source.Text // how long it takes, and how many
 	// NoCaution are the built-in cautions left out, each with the reason.
 	NoCaution []Named
 	WayRound  []WayRound

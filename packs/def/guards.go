@@ -19,6 +19,7 @@ type Permit struct {
 	Key  source.Text
 	What source.Text
 	Note source.Text
+	For  []source.Text // what may be done on it
 	Applies
 }
 

@@ -28,6 +28,8 @@ var permitKind = &kind[Permit]{
 	doc:  "A paper of the site without which a step is not begun.",
 	keys: append([]key[Permit]{
 		text("what", "What it is called.", "Hot work permit", func(p *Permit) *source.Text { return &p.What }).must(),
+		list("for", "What it allows besides plain work, where its words do not say so in English: going in where a person can be shut in (entry), flame and sparks (hot work), lifts (lifting); none of them: work. Where it stands, words are not asked.", "entry",
+			func(p *Permit) *[]source.Text { return &p.For }).oneOf("entry", "hot work", "lifting", "work"),
 		text("note", "What it must say, or who gives it.", "fire watch named on it", func(p *Permit) *source.Text { return &p.Note }),
 	}, applies(func(p *Permit) *Applies { return &p.Applies })...),
 }

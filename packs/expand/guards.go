@@ -21,6 +21,9 @@ func (b *builder) readGuards() {
 	b.Permits = map[string]*job.Permit{}
 	for _, d := range b.Def.Permits {
 		x := &job.Permit{At: d.Key.At, Key: d.Key.Value, What: d.What.Value, Note: d.Note.Value}
+		for _, t := range d.For {
+			x.For = append(x.For, t.Value)
+		}
 		b.Permits[x.Key] = x
 		b.Job.Permits = append(b.Job.Permits, x)
 	}

@@ -73,8 +73,7 @@ func (b *builder) resolveNoted() {
 			ds := b.StepDefs[st]
 			for _, t := range ds.MatchMarks {
 				for _, p := range b.PartsAt(t, st.Place) {
-					st.Marks = append(st.Marks, p)
-					p.Marked = st
+					noteMark(st, p)
 				}
 			}
 			for _, t := range ds.Stacks {
@@ -97,6 +96,17 @@ func (b *builder) resolveNoted() {
 			}
 		}
 	}
+}
+
+// noteMark ties a step to a part that gets its mark there, or that it puts on by the mark which
+// a step above has made.
+func noteMark(st *job.Step, p *job.Part) {
+	if p.Marked != nil && slices.ContainsFunc(slices.Concat(st.Fit, st.ForNow), func(m *job.Move) bool { return m.Part == p }) {
+		st.Meet = append(st.Meet, p)
+		return
+	}
+	st.Marks = append(st.Marks, p)
+	p.Marked = st
 }
 
 // noteStack ties a step to the stacks it names; each is written down once, and ticked off

@@ -116,9 +116,6 @@ func (b *builder) readStep(s *job.Section, ds *def.Step) {
 			AfterAt: ds.After.At, AfterNothing: !ds.After.At.IsZero() && len(ds.After.Steps) == 0, PutBack: names.TextAt(pl, ds.Back), Verbs: verbsOf(ds),
 		}
 		b.readHours(st, ds)
-		if n, ok := names.WholeNumber(ds.People); ok {
-			st.People = n
-		}
 		if st.Do == "" {
 			b.Problems.Add(ds.At, "nothing-to-do", "this step does not say what to do", "for example do: Take the lock nut off.")
 		}

@@ -128,7 +128,7 @@ var builtins = []*builtin{
 		words: words(`torch(?:es)?|blowlamp|naked flame|flame[- ]cut|braz(?:e|ed|ing)|weld(?:ed|ing)? (?:it|the|a|on)|grind(?:ing)? (?:it|the|off|away)`),
 		does: func(_ *job.Job, st *job.Step) bool {
 			for _, p := range st.Permits {
-				if p.Key == job.HotWork {
+				if allows, said := p.Allows(job.ForHotWork); allows || !said && p.Key == job.HotWork {
 					return true
 				}
 			}

@@ -7,7 +7,7 @@ import "math"
 // With too little power the difference of hub and shaft levels off before the
 // fit is open, and heating on only brings the skin to its limit. With too much
 // the skin reaches its limit while the metal below is still cold. Each edge is
-// found by halving between a power that works and one that does not; a power
+// found between a power that works and one that does not; a power
 // works when the opening needed is reached before the skin is where the heat goes off and within
 // the longest time. The opening reached by then first grows and then falls with
 // power, so there are no more than two edges.
@@ -44,6 +44,9 @@ type trial struct {
 	cracks   MPa     // ended at this tension at the bore of a brittle hub
 	diverged bool
 	skin     []Moment // of each step
+	// margin is about how much more than needed would have opened by the end of a power
+	// that frees, as a share of it; of one that does not, less than zero, how much lacks.
+	margin float64
 }
 
 type search struct {
@@ -51,16 +54,20 @@ type search struct {
 	grid grid
 }
 
-// edge is the precision of the band, as a ratio of two powers.
-const edge = 1.005
+// An edge is looked for on a ladder of powers: each factor edgeFactor has edgeRungs of
+// them, so that two beside each other are four thousandths apart.
+const (
+	edgeFactor = 1.6
+	edgeRungs  = 128
+)
 
 func (s *search) band() (Band, error) {
 	mid, best := s.firstThatFrees()
 	if !mid.frees {
 		return Band{}, s.pull.noPower(s, best)
 	}
-	least := s.edgeFrom(mid, 1/1.6)
-	most := s.edgeFrom(mid, 1.6)
+	least := s.edgeFrom(mid, 1/edgeFactor)
+	most := s.edgeFrom(mid, edgeFactor)
 	if least.diverged || most.diverged {
 		return Band{}, errDiverged()
 	}
@@ -119,24 +126,32 @@ func (s *search) best(from, to float64, cuts int) trial {
 	return best
 }
 
-// edgeFrom walks from a power that works by a factor until one does not, and
-// halves between the two. It returns the last that works.
+// edgeFrom walks from a power that works by a factor until one does not, and looks
+// between the two for the last rung that works, first where the margins of both meet. It
+// returns that.
 func (s *search) edgeFrom(works trial, factor float64) trial {
-	fails := trial{}
-	for {
-		t := s.try(works.power * factor)
-		if !t.frees {
-			fails = t
-			break
-		}
-		works = t
+	start, low, high := works.power, 0, edgeRungs
+	rung := func(n int) trial { return s.try(start * math.Pow(factor, float64(n)/edgeRungs)) }
+	fails := rung(high)
+	for ; fails.frees; fails = rung(high) {
+		works, low, high = fails, high, high+edgeRungs
 	}
-	for math.Max(works.power/fails.power, fails.power/works.power) > edge && !fails.diverged {
-		t := s.try(math.Sqrt(works.power * fails.power))
-		if t.frees {
-			works = t
+	over, lacks, freed := works.margin, -fails.margin, false
+	for high-low > 1 && !fails.diverged {
+		n := low + int(float64(high-low)*over/(over+lacks))
+		n = min(max(n, low+1), high-1)
+		t := rung(n)
+		// The end that stays for the second time counts for half, or the other one creeps.
+		switch {
+		case t.frees && freed:
+			lacks /= 2
+		case !t.frees && !freed:
+			over /= 2
+		}
+		if freed = t.frees; freed {
+			works, low, over = t, n, t.margin
 		} else {
-			fails = t
+			fails, high, lacks = t, n, -t.margin
 		}
 	}
 	works.diverged = fails.diverged
@@ -158,6 +173,9 @@ func (s *search) try(power float64) trial {
 		}
 		now := s.seen(b, true)
 		t.look(p, was, now)
+		if !t.frees {
+			t.margin = t.opening/p.Fit.opening().metres() - 1
+		}
 		t.skin = append(t.skin, now.Moment)
 		if t.frees || t.tooHot || t.cracks > 0 {
 			return t
@@ -207,6 +225,7 @@ func (t *trial) look(p *Pull, was, now seen) {
 	switch end {
 	case frees:
 		t.frees = true
+		t.margin = p.beyond(was, now, end)
 	case hot:
 		t.tooHot = true
 	case cracks:
@@ -215,6 +234,19 @@ func (t *trial) look(p *Pull, was, now seen) {
 		return
 	}
 	t.at = float64(was.At) + end*float64(now.At-was.At)
+}
+
+// beyond is how much more would open, as a share of what is needed, if all went on as in the
+// step in which the hub was freed until skin, bore or clock ends the heat.
+func (p *Pull) beyond(was, now seen, freed float64) float64 {
+	steps := share(float64(was.At), float64(now.At), float64(p.Longest))
+	if now.Skin > was.Skin {
+		steps = min(steps, share(float64(was.Skin), float64(now.Skin), float64(p.stop())))
+	}
+	if now.tension > was.tension {
+		steps = min(steps, share(float64(was.tension), float64(now.tension), float64(p.Hub.mayPull())))
+	}
+	return max(0, (steps-freed)*float64((now.Opening-was.Opening)/p.Fit.opening()))
 }
 
 // share is how far between two values a third lies.

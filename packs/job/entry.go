@@ -14,9 +14,13 @@ var (
 		`\b(?:entry (?:in)?to|to enter|entering) (?:the )?(?:site|plant|works|hall|building)\b|\b(?:not|never) (?:to )?enter(?:ing)?\b|\b(?:no|not|without a?) ?confined\b`)
 )
 
-// IsEntry reports whether a permit is one for going in where a person can be shut in: by its
-// key, as entry or tank-entry, or by its words in English, as confined space permit.
+// IsEntry reports whether a permit is one for going in where a person can be shut in: by what
+// its author says of it, else by its key, as entry or tank-entry, or by its words in English,
+// as confined space permit.
 func (j *Job) IsEntry(p *Permit) bool {
+	if allows, said := p.Allows(ForEntry); said {
+		return allows
+	}
 	key, what := notIn.ReplaceAllString(p.Key, ""), notIn.ReplaceAllString(j.InEnglish(p.What), "")
 	return entry.MatchString(key) || goingIn.MatchString(key) || goingIn.MatchString(what)
 }

@@ -43,4 +43,12 @@ func TestEntryPermits(t *testing.T) {
 	if !german.IsEntry(&Permit{Key: "b", What: "Befahrerlaubnis"}) {
 		t.Error("the English beside a permit's words is not read")
 	}
+	for _, x := range []struct {
+		says  []string
+		entry bool
+	}{{[]string{"entry"}, true}, {[]string{"hot work", "entry"}, true}, {[]string{"hot work"}, false}, {[]string{"work"}, false}} {
+		if got := german.IsEntry(&Permit{Key: "b", What: "Befahrerlaubnis", For: x.says}); got != x.entry {
+			t.Errorf("said to be for %v: entry %v, want %v", x.says, got, x.entry)
+		}
+	}
 }

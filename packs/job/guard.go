@@ -1,6 +1,10 @@
 package job
 
-import "matchmark/packs/source"
+import (
+	"slices"
+
+	"matchmark/packs/source"
+)
 
 // A Hold is a point where work stops (a hold) or may stop (a witness point) for
 // a named person.
@@ -60,7 +64,21 @@ type Permit struct {
 	At         source.Pos
 	Key        string
 	What, Note string
+	For        []string // what it allows, by the author's word: of the kinds below, or none of them
 	Steps      []*Step
+}
+
+// What a permit may allow besides plain work.
+const (
+	ForEntry   = "entry"
+	ForHotWork = "hot work"
+	ForLifting = "lifting"
+)
+
+// Allows reports whether the author says that a permit allows a kind of work, and whether he
+// says anything: if not, its words tell.
+func (p *Permit) Allows(kind string) (allows, said bool) {
+	return slices.Contains(p.For, kind), len(p.For) > 0
 }
 
 // An Opening is one hole that dirt or tools can fall into, at one place.

@@ -20,8 +20,9 @@ const (
 // Meets reports whether a load meets a kind of stop in a step that makes the lift: a load
 // that hangs already is not taken up, one that stays on the hook is not set down, what goes
 // back into its place does not come out of it, and what was stopped above its seat is only
-// let down. Of a step that tells no movement, the load goes up and comes down. A stop
-// of which it is not certain that it is not met is met.
+// let down. What is raised and left on the hook, and taken off by the step that goes on with
+// it, comes out of its place at that one. Of a step that tells no movement, the load goes up
+// and comes down. A stop of which it is not certain that it is not met is met.
 func (l *Lift) Meets(st *Step, k StopKind) bool {
 	goesOn, stays := slices.Contains(st.GoesOn, l), slices.Contains(st.LeftHanging, l)
 	out, in := l.TakenOffBy(st), l.PutOnBy(st)
@@ -32,7 +33,7 @@ func (l *Lift) Meets(st *Step, k StopKind) bool {
 	case StopTrial:
 		return !goesOn && (out || !in)
 	case StopGoingUp:
-		return out || !in && !over && !(stays && l.takenOffAfter(st))
+		return (out || !in) && !over && !(stays && !out && l.comesOutLater(st))
 	case StopTravel:
 		return out || in || !stays && !over
 	case StopComing:
@@ -43,15 +44,16 @@ func (l *Lift) Meets(st *Step, k StopKind) bool {
 	return !stays
 }
 
-// takenOffAfter reports whether the next step below that moves the load takes it off: until
-// then it hangs where it has stood.
-func (l *Lift) takenOffAfter(st *Step) bool {
+// comesOutLater reports whether the next step that moves the load goes on with it where it
+// hangs and takes it off.
+func (l *Lift) comesOutLater(st *Step) bool {
+	var next *Step
 	for _, x := range l.Steps {
-		if x.Index > st.Index && l.MovedBy(x) {
-			return l.TakenOffBy(x)
+		if x.Index > st.Index && l.MovedBy(x) && (next == nil || x.Index < next.Index) {
+			next = x
 		}
 	}
-	return false
+	return next != nil && slices.Contains(next.GoesOn, l) && l.TakenOffBy(next)
 }
 
 // overItsSeat reports whether a load that hangs at a step was put back by the last step above

@@ -71,13 +71,17 @@ func TestStopsOfAMovement(t *testing.T) {
 			t.Errorf("away from its seat again: stop of kind %d met %t, want %t", k, got, want)
 		}
 	}
-	// Raised off its pedestals and held, taken out of them by the next step: the stop on the way
-	// out stood to be signed before it was under way.
-	held := &Lift{Parts: []*Part{cover}}
-	raised, gone := &Step{Index: 0, LeftHanging: []*Lift{held}}, &Step{Index: 1, Remove: m, GoesOn: []*Lift{held}}
-	held.Steps = []*Step{raised, gone}
-	if held.Meets(raised, StopGoingUp) || !held.Meets(gone, StopGoingUp) {
-		t.Error("a load that is raised and taken out by the next step goes up in that one")
+	// Raised by a hand's width to look below it, it was to be signed "clear of the dowels": it
+	// comes out of its place with the step that takes it off.
+	up, take := &Step{Index: 0, LeftHanging: []*Lift{tried}}, &Step{Index: 1, Remove: m, GoesOn: []*Lift{tried}}
+	tried.Steps = []*Step{up, take}
+	if tried.Meets(up, StopGoingUp) || !tried.Meets(up, StopTrial) || !tried.Meets(take, StopGoingUp) {
+		t.Error("raised and taken off later: the stops on the way out are those of the step that takes it off")
+	}
+	// Set down between the two, nobody knows how far it was raised.
+	take.GoesOn = nil
+	if !tried.Meets(up, StopGoingUp) {
+		t.Error("raised and set down: the stops on the way out were struck")
 	}
 	// Where none are told for the way in, those on the way out hold for both.
 	l.StopsIn = nil

@@ -17,6 +17,7 @@ type Mirror struct {
 	Hold     *Hold
 	Check    string
 	Hours    *units.Number // planned for it, nil if none are written
+	People   int           // how many it takes, 0 if not said
 	Without  []Without     // what the author leaves out
 	At       source.Pos    // of the first of these keys
 }

@@ -64,6 +64,7 @@ type Step struct {
 	Missed       string
 	Note         string     // a remark below what is done
 	Marks        []*Part    // get a mark across their joint
+	Meet         []*Part    // go on here, for good or for now, by the marks that a step above has made
 	Stacks       []*Stack   // whose order is written down
 	Laid         []*Stack   // put together here, in the order written down above
 	Judge        []*Set     // all of which go back or are renewed
@@ -164,7 +165,7 @@ func (s *Step) BeyondRow() string {
 		return "locks, opens or closes something"
 	case len(s.ForNow)+len(s.TakeOut)+len(s.LeftOut)+len(s.Loosen)+len(s.Tighten) > 0:
 		return "loosens, tightens or fits something for now"
-	case len(s.Marks)+len(s.Stacks)+len(s.Laid)+len(s.WayRound)+len(s.Seen) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
+	case len(s.Marks)+len(s.Stacks)+len(s.Laid)+len(s.Meet)+len(s.WayRound)+len(s.Seen) > 0 || s.Photo || s.Check != "" || s.Hours != nil:
 		return "writes down more than readings"
 	case len(s.Judge) > 0:
 		return "decides about a matched set"

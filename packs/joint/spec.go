@@ -120,6 +120,7 @@ const (
 	LastRound                     // in turn, at the last setting, until no nut moves
 	AgainAfter                    // the last setting again after Hours
 	AgainRunning                  // the last setting again after the machine has run
+	FurtherTry                    // the last setting again, in a further try of a step, by Repeat; no stage that is written
 )
 
 // A Stage is one stage of a tightening.

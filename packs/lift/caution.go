@@ -133,13 +133,10 @@ func (a *account) level() {
 	}
 	switch {
 	case t.Total > t.Allowed+angleSlack:
-		field, help := "legs", "make the legs the lengths that hang it level"
-		if a.p.Rig == Beam {
-			field, help = "bar.bail", "set the bail where the load hangs level"
-		}
+		field, help := a.planned()
 		tell(field, help, say("%s: with everything as planned it hangs %s; %s; %s", most, t.Total.Up(), centre("makes"), off(" makes")))
 	case t.Within > t.Allowed+angleSlack:
-		tell("load.cogtolerance", "weigh it at each pick to know the centre of gravity better, or hang it from longer legs",
+		tell("load.cogtolerance", a.uncertain(),
 			say("%s: as planned it hangs %s; the cause is %s", most, t.Total.Up(), centre("which makes")))
 	default:
 		tell("lengtherror", "measure the legs against each other and write what was found, or take picks farther apart",

@@ -64,9 +64,17 @@ func (r *report) checkPermitOf(st *job.Step) {
 	}
 }
 
-// isFor reports whether a permit is one for the work that a built-in note warns of: by its
-// key, or by its words; one whose words are not English is taken for it.
+// isFor reports whether a permit is one for the work that a built-in note warns of: by what its
+// author says of it, else by its key, or by its words; one whose words are not English is taken
+// for it.
 func (r *report) isFor(p *job.Permit, c *job.Caution, kind *regexp.Regexp) bool {
+	work := job.ForEntry
+	if c.Key == job.HotWork {
+		work = job.ForHotWork
+	}
+	if allows, said := p.Allows(work); said {
+		return allows
+	}
 	return p.Key == c.Key || !r.job.HasEnglish(p.What) || kind.MatchString(p.Key+" "+r.job.InEnglish(p.What)+" "+r.job.InEnglish(p.Note))
 }
 

@@ -58,5 +58,5 @@ func (r *report) enteredAfter(opened, counted, closed *walk.Event) *job.Step {
 // goesIn reports whether a step goes in on a permit: not where it hoists on one that is for
 // lifts as well as for entry.
 func (r *report) goesIn(st *job.Step, p *job.Permit) bool {
-	return r.job.IsEntry(p) && (r.hoists(st) == nil && st.OnHook == "" || !forLifting.MatchString(p.Key+" "+r.job.InEnglish(p.What)))
+	return r.job.IsEntry(p) && (r.hoists(st) == nil && st.OnHook == "" || !r.isForLifting(p))
 }

@@ -11,6 +11,15 @@ import (
 // forLifting finds the words by which a permit is known as one for lifts.
 var forLifting = regexp.MustCompile(`(?i)lift|hoist|crane|rigging`)
 
+// isForLifting reports whether a permit is one for lifts: by what its author says of it, else by
+// its key or its words.
+func (r *report) isForLifting(p *job.Permit) bool {
+	if allows, said := p.Allows(job.ForLifting); said {
+		return allows
+	}
+	return forLifting.MatchString(p.Key + " " + r.job.InEnglish(p.What))
+}
+
 // checkLiftPermit sees that where some lifts of a job are made on a permit, all are: a
 // permit that says it is for lifting, and that most of its steps ask for because they lift.
 // The same load goes both ways on it.
@@ -25,7 +34,7 @@ func (r *report) checkLiftPermit() {
 				lifting = append(lifting, e.Step)
 			}
 		}
-		if !forLifting.MatchString(p.Key+" "+r.job.InEnglish(p.What)) || len(lifting) == 0 || 2*len(lifting) <= len(asked) {
+		if !r.isForLifting(p) || len(lifting) == 0 || 2*len(lifting) <= len(asked) {
 			continue
 		}
 		for _, st := range r.walk.Steps {

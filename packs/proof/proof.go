@@ -47,6 +47,7 @@ var Laws = []Law{
 	{"held-reading", "a reading is taken while its parts are held as they run", (*report).checkHeldReading},
 	{"bench-read", "what is read on the bench is off the machine", (*report).checkBenchRead},
 	{"filled", "a bore is read while its shaft is out of it, and the shaft while it is out of the bore", (*report).checkFilled},
+	{"tries", "a further try can be done with the machine as the step leaves it, and leaves it so", (*report).checkTries},
 	{"covered", "a reading that was taken with what covers it off is set before that is back", (*report).checkCovered},
 	{"turnable", "the nut that sets a reading can be got at when that is set", (*report).checkTurnable},
 	{"aligned", "a coupling is read while both machines stand, and as left where it is aligned last", (*report).checkAligned},
@@ -78,6 +79,7 @@ var Laws = []Law{
 	{"closed-count", "nothing that a person can be in is closed over uncounted tools", (*report).checkClosedCount},
 	{"counted", "what is counted is counted after something came off, before the locks come off, and once more when all is back", (*report).checkCounted},
 	{"decided", "it is decided what goes back before the first part does", (*report).checkReused},
+	{"permit-said", "of a permit on which a person goes in it is known that it is for that", (*report).checkPermitUnsaid},
 	{"permits-end", "no step asks for a permit that has ended", (*report).checkPermitsEnd},
 	{"permits-back", "where one permit is handed back, all are, each once", (*report).checkPermitsBack},
 	{"hanging", "no hand goes in under a load that hangs before something is put under it", (*report).checkHanging},
@@ -96,6 +98,7 @@ var Laws = []Law{
 	{"lifts", "every lift is made by a step that moves what hangs on it", (*report).checkLifts},
 	{"idle-lift", "a load that is raised goes somewhere", (*report).checkIdleLift},
 	{"heavy", "nobody lifts more by hand than the site allows", (*report).checkHeavy},
+	{"said-people", "a step takes as many people as its words want", (*report).checkSaidPeople},
 	{"stamped", "a number is read off the part that stays", (*report).checkStamped},
 }
 

@@ -76,6 +76,9 @@ func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
 	if len(row.Fit)+len(row.Lifts) > 0 {
 		row.People, row.OnHook = st.People, st.OnHook
 	}
+	if st.Mirror.People > 0 {
+		row.People = st.Mirror.People
+	}
 	if !works(row) && len(row.Set) == 0 && len(row.Recall) == 0 {
 		return nil
 	}

@@ -13,6 +13,7 @@ type Kept struct {
 	// taken of it is in its own pieces, and in a large job the rest is forgotten when it is set.
 	inner  []keptKey
 	shared map[keptKey]*shared
+	chosen map[any]any
 }
 
 // keptKey tells what is set, and whether page numbers are put in at once.
@@ -64,6 +65,23 @@ func (c *Composer) Once(key any, set func() []layout.Piece) []layout.Piece {
 		c.Kept.asked = appendNew(outer, k.asked) // what this stands in is set again as well
 	}
 	return k.pieces
+}
+
+// Chosen is what was chosen before under a key.
+func (c *Composer) Chosen(key any) (choice any, known bool) {
+	if c.Kept == nil {
+		return nil, false
+	}
+	choice, known = c.Kept.chosen[key]
+	return choice, known
+}
+
+// Choose keeps what was chosen under a key, for all passes.
+func (c *Composer) Choose(key, choice any) {
+	if c.Kept.chosen == nil {
+		c.Kept.chosen = map[any]any{}
+	}
+	c.Kept.chosen[key] = choice
 }
 
 // mostPieces is of how many things what was set within them is kept for the next pass as well,

@@ -1,6 +1,7 @@
 package dimension
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -84,46 +85,66 @@ func blocks(c *block.Composer, s setOf) ([]layout.Block, place) {
 func setBlocks(c *block.Composer, s setOf) ([]layout.Block, place) {
 	written := Written(s.ds, s.kind)
 	why := reasonOf(c, written, s.at)
-	frames, with := frames(c, s, why)
-	plain, shares, part := paired(frames, c.Span, nil)
+	all := membersOf(c, s)
+	key, moulded := mouldOf(c, s, all, why)
+	if m, known := c.Chosen(key); moulded && known {
+		if out := m.(setMould).cast(c, s, all, why); out != nil {
+			return out, m.(setMould).at
+		}
+	}
+	out, at, shares := lowest(c, s, all, why, written)
+	if moulded {
+		c.Choose(key, setMould{at, shares, len(out), heightOf(out), misfitsOf(out)})
+	}
+	return out, at
+}
+
+// lowest are the blocks that take the least height, where the box for the reason stands, and in
+// which shares of the width some stand beside each other.
+func lowest(c *block.Composer, s setOf, all []member, why reason, written []*job.Dim) ([]layout.Block, place, map[int]int) {
+	frames := framesOf(all, s.kind, reason{})
+	plain, shares, part := paired(slices.Concat(frames...), c.Span, nil)
 	if why != (reason{}) {
-		within, _, partWithin := paired(with, c.Span, shares)
+		last := lastWritten(all)
+		frames[last] = framesOf(all[last:last+1], s.kind, why)[0]
+		within, _, partWithin := paired(slices.Concat(frames...), c.Span, shares)
 		lower := len(within) > 0 && heightOf(within) < heightOf(plain)+reasonRow(c, written, s.at).H-rowSaves
 		if free(plain, within) || lower && !s.elsewhere {
 			partWithin()
-			return within, inBlocks
+			return within, inBlocks, shares
 		}
 	}
 	part()
 	switch {
 	case len(written) == 0:
-		return plain, noPlace
+		return plain, noPlace, shares
 	case s.elsewhere:
-		return plain, elsewhere
+		return plain, elsewhere, shares
 	}
-	return plain, inRow
+	return plain, inRow, shares
 }
 
-// frames are the frames of readings; within has the box for the reason, if there is one, in the
-// last of them.
-func frames(c *block.Composer, s setOf, why reason) (plain, within []frameOf) {
+// A member is one dimension of a step, or one at like places; or the line of one that has no
+// boxes there.
+type member struct {
+	content
+	line *layout.Block
+}
+
+// membersOf are the members of a step in their order.
+func membersOf(c *block.Composer, s setOf) []member {
+	var out []member
 	ds, kind := s.ds, s.kind
-	last := 0 // the last that has boxes
-	for i, d := range ds {
-		if !onlyLine(d, kind) {
-			last = i
-		}
-	}
 	for i := 0; i < len(ds); {
 		d := ds[i]
+		k := content{Composer: c, back: kind != Found}
 		if onlyLine(d, kind) {
 			line := lineOf(c, d, kind)
-			frame := frameOf{whole: []layout.Block{line}, height: line.H + 1}
-			plain, within = append(plain, frame), append(within, frame)
+			k.entries = []entry{{d, nil}}
+			out = append(out, member{k, &line})
 			i++
 			continue
 		}
-		k := content{Composer: c, back: kind != Found}
 		n := i
 		for n < len(ds) && (n == i || alike(c, d, ds[n], kind)) {
 			k.entries = append(k.entries, entry{ds[n], sidesOf(c, ds[n], kind)})
@@ -132,16 +153,38 @@ func frames(c *block.Composer, s setOf, why reason) (plain, within []frameOf) {
 		if kind == Found {
 			k.note = lastChanceNote(c, d)
 		}
-		own := k.frames(kind)
-		plain = append(plain, own...)
-		if n > last && why != (reason{}) {
-			k.reason = why
-			own = k.frames(kind)
-		}
-		within = append(within, own...)
+		out = append(out, member{k, nil})
 		i = n
 	}
-	return plain, within
+	return out
+}
+
+// lastWritten is the index of the last member that has boxes, -1 if none has.
+func lastWritten(all []member) int {
+	for i := len(all) - 1; i >= 0; i-- {
+		if all[i].line == nil {
+			return i
+		}
+	}
+	return -1
+}
+
+// framesOf are the frames of each member; the last that is written has the box for the reason, if
+// there is one.
+func framesOf(all []member, kind Kind, why reason) [][]frameOf {
+	var out [][]frameOf
+	last := lastWritten(all)
+	for i, m := range all {
+		if m.line != nil {
+			out = append(out, []frameOf{{whole: []layout.Block{*m.line}, height: m.line.H + 1}})
+			continue
+		}
+		if i == last {
+			m.reason = why
+		}
+		out = append(out, m.frames(kind))
+	}
+	return out
 }
 
 // frames are the frames of like places.

@@ -51,20 +51,31 @@ func (k content) dims() []*job.Dim {
 func (k content) inner() layout.Block {
 	defer k.share()()
 	full := k.Span - 2*block.CellPad
-	least, lowest := sized{empty: true}, layout.Mm(0)
+	key, moulded := k.mouldKey()
+	if m, known := k.Chosen(key); moulded && known {
+		if b := k.cast(m.(mould), full); !b.Empty() {
+			return b
+		}
+	}
+	var best *search
+	lowest, of := layout.Mm(0), 0
 	for i, pic := range k.pictures() {
-		b, h := k.around(pic, full)
+		s := k.around(pic, full)
+		h := s.lowest
 		if i > 0 {
 			h += plain
 		}
-		if !b.empty && (least.empty || h < lowest-0.5) {
-			least, lowest = b, h
+		if !s.least.empty && (best == nil || h < lowest-0.5) {
+			best, lowest, of = s, h, i
 		}
 	}
-	if least.empty {
+	if best == nil {
 		return layout.Block{}
 	}
-	return least.make()
+	if moulded && best.least.misfits == 0 {
+		k.Choose(key, mould{of, best.found, best.least.w, best.least.h})
+	}
+	return best.least.make()
 }
 
 // plain is how much height the small picture must save before it takes the place of the
@@ -78,7 +89,7 @@ func (k content) pictures() []layout.Block {
 	if !picture.Drawn(d.Kind) || d.From.Part == nil && d.Of.Part == nil && byHand(d, k.entries[0].sides) {
 		return []layout.Block{{}}
 	}
-	all := pictures(k.Composer, d)
+	all := once(k.tried.pictures, true, func() []layout.Block { return pictures(k.Composer, d) })
 	if k.half {
 		all = all[len(all)-1:]
 	}

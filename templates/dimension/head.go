@@ -42,8 +42,20 @@ func (k content) mark() string {
 type headText struct{ heading, notes, both *layout.Paragraph }
 
 func (k content) headText(withLimit bool, mark layout.Run) headText {
+	c, opts := k.Composer, layout.ParaOpts{Ref: k.d().At}
+	runs, notes := k.headRuns(withLimit, mark)
+	text := headText{heading: c.Paragraph(runs, opts)}
+	if len(notes) > 0 {
+		text.notes = c.Paragraph(notes, opts)
+		text.both = c.Paragraph(slices.Concat(runs, []layout.Run{layout.T(layout.Sub, "   ")}, notes), opts)
+	}
+	return text
+}
+
+// headRuns are the words of the heading and of its notes.
+func (k content) headRuns(withLimit bool, mark layout.Run) (runs, notes []layout.Run) {
 	c, d := k.Composer, k.d()
-	runs := append([]layout.Run{mark, layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
+	runs = append([]layout.Run{mark, layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
 	limit := k.limitOf(d, false)
 	if withLimit {
 		for _, l := range limit.lines {
@@ -54,20 +66,14 @@ func (k content) headText(withLimit bool, mark layout.Run) headText {
 	if d.Shims != nil {
 		small = append(small, stockText(c, d))
 	}
-	notes := joined(small, noteRuns(c, d, k.back))
+	notes = joined(small, noteRuns(c, d, k.back))
 	if f := workOf(k.entries[0].sides); f != nil && f.Formula != nil && d.Shims == nil {
 		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: sumText(c, k.mark(), f.Formula), Style: layout.SubBold})
 	}
 	if k.note != "" {
 		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: k.note, Style: layout.SubBold, Deco: layout.Inverse})
 	}
-	opts := layout.ParaOpts{Ref: d.At}
-	text := headText{heading: c.Paragraph(runs, opts)}
-	if len(notes) > 0 {
-		text.notes = c.Paragraph(notes, opts)
-		text.both = c.Paragraph(slices.Concat(runs, []layout.Run{layout.T(layout.Sub, "   ")}, notes), opts)
-	}
-	return text
+	return runs, notes
 }
 
 // in is the heading with its notes in small type below it, or behind it in its last line

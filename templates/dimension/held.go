@@ -12,7 +12,7 @@ import (
 
 // held is a limit whose figures stay together on a line: a number with the word before it,
 // the two ends of a range, a value with its deviations. "0.30 –" at the end of a line reads
-// as a limit of its own, and "at least" as none.
+// as a limit of its own, "at least" as none, and so does one of its two words.
 func held(text string) string {
 	var out strings.Builder
 	out.Grow(len(text) + 8) // for most of its spaces
@@ -41,9 +41,20 @@ func holds(word, behind string) bool {
 	case strings.Trim(word, signs) == "", digit(next), strings.ContainsRune("±–…/×=", next):
 		return true
 	}
+	if utf8.RuneCountInString(word) <= shortWord && !strings.ContainsFunc(word, notLetter) {
+		if between, figures, ok := strings.Cut(behind, " "); ok && figures != "" && digit(rune(figures[0])) && !strings.ContainsFunc(between, notLetter) {
+			return true
+		}
+	}
 	after, _ := utf8.DecodeRuneInString(behind[n:])
 	return strings.ContainsRune("+−", next) && digit(after)
 }
+
+// shortWord is the length of a word that says nothing without the next: at most, au plus,
+// como máximo, co najmniej.
+const shortWord = 4
+
+func notLetter(x rune) bool { return !unicode.IsLetter(x) }
 
 // signs are those that stand between the figures of a limit.
 const signs = "+−±–…/×="

@@ -208,7 +208,7 @@ func noteRuns(c *block.Composer, d *job.Dim, back bool) []layout.Run {
 	}
 	for _, a := range acts {
 		if a.does != "" {
-			notes = append(notes, a.sentence.With(a.does))
+			notes = append(notes, a.sentence.With(block.Together(a.does)))
 		}
 	}
 	if d.Source != "" {

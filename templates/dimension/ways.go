@@ -40,62 +40,6 @@ func (k content) leastRows(w way) layout.Mm {
 // two ways are tried, and the others only where those do not fit.
 const Many = 600
 
-// around is a content with its picture in the way that takes the least height, and that
-// height with what speaks against the way.
-func (k content) around(picture layout.Block, full layout.Mm) (least sized, lowest layout.Mm) {
-	pic, room := done(picture), full
-	if !pic.empty {
-		room = full - pic.w - block.CellPad
-	}
-	least = sized{empty: true}
-	may := func(bound layout.Mm, w way) bool { return least.empty || max(bound, pic.h)+bindOf(w) < lowest-0.5 }
-	try := func(b sized, w way) {
-		h := b.h + bindOf(w)
-		h += 1000 * layout.Mm(b.misfits) // what does not fit is told only where nothing fits
-		if !b.empty && b.w <= full+0.01 && (least.empty || h < lowest-0.5) {
-			least, lowest = b, h
-		}
-	}
-	ways, many := once(k.tried.ways, true, k.ways), len(k.Job.Dims) > Many
-	if many {
-		ways = append([]way{ways[0], ways[len(ways)/2]}, ways...)
-	}
-	for i, w := range ways {
-		if i >= 2 && many && !least.empty && least.misfits == 0 {
-			break
-		}
-		if may(k.head(w, room).h+headRoom+k.leastRows(w), w) {
-			try(beside(block.CellPad, pic, k.body(w, room)), w)
-		}
-		if b := k.besideBoxes(w, room); !b.empty {
-			try(beside(block.CellPad, pic, b), w)
-		}
-		k.verdictBeside(w, pic, full, func(bound layout.Mm) bool { return may(bound+aboveSaves, w) }, func(b sized) {
-			b.h += aboveSaves
-			try(b, w)
-		})
-		if pic.empty {
-			try(k.headBeside(w, full), w)
-		} else {
-			head := beside(block.CellPad, pic, k.head(w, room))
-			if may(head.h+headRoom+k.leastRows(w), w) {
-				try(above(headRoom, head, k.rows(w, full)), w)
-			}
-			try(k.underPicture(w, pic, room), w)
-			if may(k.head(w, full).h+headRoom+max(pic.h, k.leastRows(w)), w) {
-				try(k.underHead(w, pic, full, room), w)
-			}
-			if b := k.asideOf(w, full); !b.empty {
-				try(above(headRoom, head, b), w)
-			}
-		}
-		if !many && w.cols < 2 && !w.markAbove {
-			k.bands(w, room, func(bound layout.Mm) bool { return may(bound, w) }, func(b sized) { try(beside(block.CellPad, pic, b), w) })
-		}
-	}
-	return least, lowest
-}
-
 // ways are all ways that are worth a try.
 func (k content) ways() []way {
 	cols, above := 1, []bool{false}

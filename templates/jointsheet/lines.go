@@ -9,15 +9,11 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/joint"
 	"matchmark/templates/block"
-	"matchmark/templates/picture"
 )
 
 // stepWide is the most that a drawing in a step takes across: it stands there to be looked
 // at from the machine, and in full on the sheet.
 const stepWide layout.Mm = 120
-
-// stepHigh are the heights of a drawing in a step, the least in which its numbers go.
-var stepHigh = []layout.Mm{30, 36, 41, 46, 54, 62, 74}
 
 // leastDrawn is from how many fasteners on the order is drawn in a step: the order of fewer
 // is told in a word, and drawn on the sheet.
@@ -66,19 +62,35 @@ func TicksAt(c *block.Composer, j *job.Joint) string {
 	return c.W.Tightening.OnTwo.With(c.Page(order), c.Page(ticks))
 }
 
+// SamePages reports whether all that a step points to of one joint at two places stands on the
+// same pages.
+func SamePages(c *block.Composer, a, b *job.Joint) bool {
+	return c.SamePage(ticksAnchor(a), ticksAnchor(b)) && c.SamePage("joint "+a.Mark, "joint "+b.Mark)
+}
+
 // ticksAnchor is the name by which the page of the ticks of a joint is found.
 func ticksAnchor(j *job.Joint) string { return "ticks " + j.Mark }
 
 // Orders are the drawings of the joints that a step tightens, those of one mark once,
 // as rows of a width. One in which the order does not matter has none. Beside one drawing
 // that leaves room stand the lines of the step, if there are any; all says whether they do.
-func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.Mm) []layout.Block) (rows []layout.Block, all bool) {
+// Boxes to tick that may stand apart from those lines stand below both where that is lower.
+func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.Mm) []layout.Block, apart *Apart) (rows []layout.Block, all bool) {
 	const gap, aside, least layout.Mm = 6, 38, 75
 	joints, pics := drawings(c, st, width)
 	if len(pics) == 1 && lines != nil && width-pics[0].W-gap >= least {
 		side := width - pics[0].W - gap
-		text := layout.Above(1.5, aboutOrder(c, joints[0], side), layout.Above(1, lines(side)...))
-		return []layout.Block{layout.Middle(gap, pics[0], text)}, true
+		with := func(lines []layout.Block) layout.Block {
+			text := layout.Above(1.5, aboutOrder(c, joints[0], side), layout.Above(1, lines...))
+			return layout.Middle(gap, pics[0], text)
+		}
+		one := with(lines(side))
+		if apart != nil {
+			if two := layout.Above(1, with(apart.Words(side)), apart.Ticks(width)); two.H < one.H-tickSaves {
+				one = two
+			}
+		}
+		return []layout.Block{one}, true
 	}
 	var row []layout.Block
 	used := layout.Mm(0)
@@ -100,6 +112,16 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 	return rows, false
 }
 
+// Apart are the lines of a step that tightens one joint in stages: its words, and the boxes to
+// tick, in a width each.
+type Apart struct {
+	Words func(width layout.Mm) []layout.Block
+	Ticks func(width layout.Mm) layout.Block
+}
+
+// tickSaves is how much height boxes must save to stand apart from the words they belong to.
+const tickSaves layout.Mm = 2
+
 // drawings are the joints whose order is drawn in a step, with their drawings.
 func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.Joint, pics []layout.Block) {
 	drawn := map[string]bool{}
@@ -108,8 +130,8 @@ func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.J
 			continue
 		}
 		drawn[f.Joint.Base] = true
-		for _, high := range stepHigh {
-			if pic := picture.Order(c.Setter, c.W, f.Joint, min(width, stepWide), high); !pic.Empty() {
+		for _, most := range []layout.Mm{besideFacts(c), stepWide} {
+			if pic := order(c, f.Joint, min(width, most)); !pic.Empty() {
 				joints, pics = append(joints, f.Joint), append(pics, pic)
 				break
 			}

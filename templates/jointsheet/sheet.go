@@ -87,8 +87,7 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 			}
 		}
 	}
-	const facts, gap layout.Mm = 94, 5
-	pic, list := order(c, j, c.Span-facts-gap), sayings(c, j)
+	pic, list := order(c, j, besideFacts(c)), sayings(c, j)
 	switch wide := order(c, j, c.Span); {
 	case pic.Empty() && wide.Empty():
 		add(0.8, listed(c, j), said(c, j, list, c.Span))
@@ -102,11 +101,18 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	return out
 }
 
-// orderHeights are the heights of a drawing on the sheet: the least at which the numbers
-// go into it is taken.
-var orderHeights = []layout.Mm{30, 36, 46, 56, 72}
+// orderHeights are the heights of a drawing: the least at which the numbers go into it is
+// taken.
+var orderHeights = []layout.Mm{30, 36, 41, 46, 54, 62, 74}
 
-// order draws the order of a joint no larger than its numbers need.
+// besideFacts is the width of a drawing that has what is known of its joint beside it.
+func besideFacts(c *block.Composer) layout.Mm {
+	const facts, gap layout.Mm = 94, 5
+	return c.Span - facts - gap
+}
+
+// order draws the order of a joint no larger than its numbers need: on the sheet and in its
+// step the same, for a joint at two scales looks like two.
 func order(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
 	for _, high := range orderHeights {
 		if pic := picture.Order(c.Setter, c.W, j, width, high); !pic.Empty() {
@@ -133,6 +139,9 @@ func heading(c *block.Composer, g []*job.Joint) (first, again layout.Block) {
 	}
 	if len(loose) > 0 {
 		at = append(at, c.W.Tightening.LoosenedAt.With(turnedRefs(c, g, loose)))
+	}
+	if again := againAt(c, g); again != "" {
+		at = append(at, again)
 	}
 	name := "▶ " + g[0].Base + "  " + g[0].What
 	if len(g) == 1 && g[0].Place.Label != "" {

@@ -1,9 +1,11 @@
 package jointsheet
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/joint"
 	"matchmark/templates/block"
 )
 
@@ -15,16 +17,47 @@ func eachTime(jb *job.Job, g []*job.Joint) []*job.Joint {
 	for _, j := range g {
 		tight, _ := turnedAt(jb, []*job.Joint{j})
 		if len(tight) < 2 {
-			out = append(out, j)
+			out = append(out, triedAgain(j, tight))
 			continue
 		}
 		for _, st := range tight {
-			once := *j
+			once := *triedAgain(j, []*job.Step{st})
 			once.Place.Name = strings.TrimPrefix(j.Place.Name+" · "+st.No, " · ")
 			out = append(out, &once)
 		}
 	}
 	return out
+}
+
+// triedAgain is a joint with the last round once more for each further try of the step that
+// tightens it over and over, until no bolt moves: in one row of ticks nobody sees which
+// round they are of.
+func triedAgain(j *job.Joint, at []*job.Step) *job.Joint {
+	if len(at) != 1 || at[0].Until == nil || at[0].Tries < 2 {
+		return j
+	}
+	more := *j
+	more.Rounds = slices.Clone(roundsOf(j))
+	last := more.Rounds[len(more.Rounds)-1]
+	for n := 1; n < at[0].Tries; n++ {
+		more.Rounds = append(more.Rounds, joint.Round{Stage: -1, Kind: joint.FurtherTry, Setting: last.Setting, Repeat: n})
+	}
+	return &more
+}
+
+// againAt says in which steps a further try tightens some joints once more, where each
+// try has its tick; empty for none.
+func againAt(c *block.Composer, g []*job.Joint) string {
+	var at []string
+	for _, st := range c.Job.Steps() {
+		if slices.ContainsFunc(st.EachTry, func(a job.TryAct) bool { return a.Joint != nil && slices.Contains(g, a.Joint) }) {
+			at = append(at, c.W.Common.StepPage.With(st.No, c.Page("step "+st.No)))
+		}
+	}
+	if len(at) == 0 {
+		return ""
+	}
+	return c.W.Tightening.AgainAt.With(strings.Join(at, ", "))
 }
 
 // TurnAnchor is the name by which the page is found on which a step turns a joint.

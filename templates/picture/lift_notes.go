@@ -7,6 +7,7 @@ import (
 
 	"matchmark/layout"
 	"matchmark/layout/draw"
+	"matchmark/packs/lift"
 )
 
 // A legNote is what stands beside one line of the side view: the legs that lie on
@@ -52,7 +53,7 @@ func (p *liftPicture) legNotes(s *draw.Scene, v *liftView, w layout.Mm) {
 // leans leaves some of it above the load.
 func (p *liftPicture) noteEdge(v *liftView) layout.Mm {
 	if p.l.ByHand {
-		return handW
+		return p.handEdge(v)
 	}
 	free := math.Inf(1)
 	for _, x := range p.legs {
@@ -134,22 +135,52 @@ func (p *liftPicture) overHands(v *liftView) layout.Mm {
 // gripName is the most width of the name of a grip.
 const gripName layout.Mm = 42
 
+// handAside is between the arrow of a grip and what stands beside it.
+const handAside layout.Mm = 1.5
+
+// handEdge is the room on each side of the load for what stands beside the arrows: held
+// within the drawing, a text that is wider came to lie over its arrow.
+func (p *liftPicture) handEdge(v *liftView) layout.Mm {
+	edge := handW
+	for i, k := range p.scene.Picks {
+		within := v.high.X - v.at(k).X
+		if left, _ := p.handSide(v, k); left {
+			within = v.at(k).X - v.low.X
+		}
+		edge = max(edge, p.handText(i).W+handAside-layout.Mm(within/p.scale))
+	}
+	return edge
+}
+
+// handSide tells to which side of its grip the text of one stands: outward from the middle.
+func (p *liftPicture) handSide(v *liftView, k lift.Point) (left bool, side int) {
+	if v.across(k) > v.across(p.scene.CoG) {
+		return false, 1
+	}
+	return true, 0
+}
+
+// handText is the name of a grip and what is carried there.
+func (p *liftPicture) handText(i int) layout.Block {
+	r := p.l.HandResult
+	return layout.Above(handGap, fitted(p.Setter, layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name, gripName, layout.ParaOpts{Ref: p.l.At}),
+		p.Words(layout.Caption, p.w.Lift.Carries+" "+p.l.Print(r.Shares[i].Up())+", "+p.w.Lift.MostCarries+" "+p.l.Print(r.Most[i].Up())))
+}
+
 // handNotes sets an arrow and the share of each person at its grip.
 func (p *liftPicture) handNotes(s *draw.Scene, v *liftView) {
 	var set [2]int // on the left and on the right
 	for i, k := range p.scene.Picks {
 		at := v.at(k)
 		s.Arrow(draw.Thick, at, draw.XY{X: at.X, Y: at.Y + s.Units(9)})
-		r := p.l.HandResult
-		text := layout.Above(handGap, fitted(p.Setter, layout.SubBold, strconv.Itoa(i+1)+"  "+p.l.HandPlan.Grips[i].Name, gripName, layout.ParaOpts{Ref: p.l.At}),
-			p.Words(layout.Caption, p.w.Lift.Carries+" "+p.l.Print(r.Shares[i].Up())+", "+p.w.Lift.MostCarries+" "+p.l.Print(r.Most[i].Up())))
 		// Outward from the middle, clear of the load and of the arrow, each above the one before
 		// it on its side.
-		side, across, aside := 0, 1.0, -s.Units(1.5)
-		if at.X > v.across(p.scene.CoG) {
-			side, across, aside = 1, 0, s.Units(1.5)
+		across, aside := 0.0, s.Units(handAside)
+		left, side := p.handSide(v, k)
+		if left {
+			across, aside = 1, -aside
 		}
-		s.Label(draw.XY{X: at.X + aside, Y: v.high.Y + s.Units(1.2) + s.Units(handNote)*float64(set[side])}, text, across, 1)
+		s.Label(draw.XY{X: at.X + aside, Y: v.high.Y + s.Units(1.2) + s.Units(handNote)*float64(set[side])}, p.handText(i), across, 1)
 		set[side]++
 	}
 }

@@ -16,7 +16,8 @@ import (
 // for the mark of 12 o'clock, and the mark.
 const (
 	boltMost  layout.Mm = 3.4
-	boltLeast layout.Mm = 2.3
+	boltLeast layout.Mm = 2.1
+	boltApart layout.Mm = 0.7 // the white between two circles: those that touch look like a chain
 	orderEdge layout.Mm = 3
 	orderTop  layout.Mm = 8
 	topMark   layout.Mm = 3
@@ -25,7 +26,7 @@ const (
 // Order draws the fasteners of a joint at their places to scale, each with its number
 // in the order of tightening; at the top the mark of 12 o'clock. It goes into width
 // and height and is empty where the joint has no order, or where the places would lie
-// too close for their numbers.
+// too close for their numbers, or their circles for an eye to part them.
 func Order(set *layout.Setter, w *words.Catalogue, j *job.Joint, width, height layout.Mm) layout.Block {
 	if j.Order == nil || len(j.Order.Places) < 2 {
 		return layout.Block{}
@@ -35,7 +36,7 @@ func Order(set *layout.Setter, w *words.Catalogue, j *job.Joint, width, height l
 	room := layout.Mm(2) * (boltMost + orderEdge)
 	scale := min(float64(width-room)/math.Max(float64(wide), 1), float64(height-room-orderTop)/math.Max(float64(high), 1))
 	scale = 1 / scaleAbove(1/scale)
-	bolt := min(boltMost, layout.Mm(nearest(p)*scale*0.46))
+	bolt := min(boltMost, (layout.Mm(nearest(p)*scale)-boltApart)/2)
 	style := layout.SubBold
 	if len(p.Order) > 99 || bolt < 2.7 && len(p.Order) > 9 {
 		style = layout.Caption.With(layout.Bold)

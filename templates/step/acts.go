@@ -25,6 +25,7 @@ type run struct {
 	last   bool                                 // a reading that this step takes away for good is among the blocks
 	until  int                                  // the place of the act that takes it away
 	ruled  bool                                 // the lines are the rows of a ruled table
+	parted []func() [2]run                      // ways to part that table: what stands above, and the rest
 	ticks  bool                                 // the blocks are boxes to tick in a row
 	noted  func(*block.Composer) []layout.Block // sets the blocks in another width
 }
@@ -71,7 +72,7 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 			out = append(out, r)
 		}
 		note(back && v == job.DoFit && len(st.Fit) > 0)
-		if blocks := laid(c, st); v == job.DoFit && len(blocks) > 0 {
+		if blocks := laid(c, st); laysAt(v, st) && len(blocks) > 0 {
 			out = append(out, run{at: at, blocks: blocks, ticks: true})
 		}
 	}
@@ -137,9 +138,9 @@ func lostAt(st *job.Step, order []job.Verb) int {
 func jointOrders(c *block.Composer, st *job.Step) (out []layout.Block, all bool) {
 	lines := func(width layout.Mm) []layout.Block { return tightenLines(c, st, width) }
 	width := c.Span - block.NumberWidth
-	rows, all := jointsheet.Orders(c, st, width, lines)
+	rows, all := jointsheet.Orders(c, st, width, lines, stagesApart(c, st))
 	if all {
-		alone, _ := jointsheet.Orders(c, st, width, nil)
+		alone, _ := jointsheet.Orders(c, st, width, nil, nil)
 		below := linesBelow(c, []run{{lines: lines}})
 		if layout.Above(1, alone...).H+Height(below) < layout.Above(1, rows...).H {
 			rows, all = alone, false
@@ -176,13 +177,7 @@ func runOf(c *block.Composer, st *job.Step, v job.Verb, elsewhere bool) run {
 // linesOf are the lines of a step for one verb.
 func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	lines := func(of func(*block.Composer, *job.Step, layout.Mm) []layout.Block) run {
-		set := map[layout.Mm][]layout.Block{} // several widths are tried, each more than once
-		return run{lines: func(width layout.Mm) []layout.Block {
-			if _, known := set[width]; !known {
-				set[width] = of(c, st, width)
-			}
-			return slices.Clone(set[width])
-		}}
+		return inWidths(func(width layout.Mm) []layout.Block { return of(c, st, width) })
 	}
 	var r run
 	switch v {
@@ -223,8 +218,7 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	case job.DoRemove:
 		r = lines(removalLines)
 	case job.DoFit:
-		r = lines(fitRows)
-		r.ruled = true
+		r = fitRun(c, st)
 	default:
 		return run{}
 	}
@@ -232,6 +226,17 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 		return run{}
 	}
 	return r
+}
+
+// inWidths is a run of lines, of which several widths are tried, each more than once.
+func inWidths(of func(width layout.Mm) []layout.Block) run {
+	set := map[layout.Mm][]layout.Block{}
+	return run{lines: func(width layout.Mm) []layout.Block {
+		if _, known := set[width]; !known {
+			set[width] = of(width)
+		}
+		return slices.Clone(set[width])
+	}}
 }
 
 // inRow counts the runs at the head of a step that are lines: they stand in its row.

@@ -16,14 +16,13 @@ import (
 // that is half loose at the end of a shift must show on paper.
 func loosenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	for _, f := range st.Loosen {
-		runs := fastenRuns(c, c.W.Step.Loosen, f, false)
-		if f.Joint != nil {
-			if back := jointsheet.Loosening(c, f.Joint); back != "" {
-				runs = append(runs, layout.T(layout.Sub, " · "+back))
-			}
+	for _, fs := range told(c, st.Loosen, c.W.Step.Loosen, false) {
+		f, runs := fs[0], fastenWords(c, c.W.Step.Loosen, fs, false)
+		if len(fs) > 1 {
+			out = append(out, joinedLine(c, st, fs, runs, c.W.Step.IsLoose, width))
+		} else {
+			out = append(out, turned(tickLine(c, runs, c.W.Step.IsLoose, f.At, width), st, f))
 		}
-		out = append(out, turned(tickLine(c, runs, c.W.Step.IsLoose, f.At, width), st, f))
 	}
 	return out
 }
@@ -39,11 +38,18 @@ func turned(b layout.Block, st *job.Step, f job.Fastening) layout.Block {
 // tightenLines are the lines of what a step tightens, with a box to tick or one a stage.
 func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
-	for _, f := range st.Tighten {
-		if f.Joint != nil && len(f.Joint.Rounds) > 1 {
+	for _, fs := range told(c, st.Tighten, c.W.Step.Tighten, true) {
+		f, runs := fs[0], fastenWords(c, c.W.Step.Tighten, fs, true)
+		staged := f.Joint != nil && len(f.Joint.Rounds) > 1
+		switch {
+		case len(fs) > 1 && staged:
+			out = append(out, joinedStages(c, st, fs, runs, width))
+		case len(fs) > 1:
+			out = append(out, joinedLine(c, st, fs, runs, c.W.Step.IsTight, width))
+		case staged:
 			out = append(out, turned(stageTicks(c, f, width), st, f))
-		} else {
-			out = append(out, turned(tickLine(c, fastenRuns(c, c.W.Step.Tighten, f, true), c.W.Step.IsTight, f.At, width), st, f))
+		default:
+			out = append(out, turned(tickLine(c, runs, c.W.Step.IsTight, f.At, width), st, f))
 		}
 		if f.Joint != nil {
 			// The sources of a torque that differ are told as those of a limit are.
@@ -54,16 +60,53 @@ func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 }
 
 // stageTicks is a joint that is tightened in stages: one box to tick for each, since
-// half of the stages done looks like all of them.
+// half of the stages done looks like all of them. They stand behind its words, or below where
+// that is lower.
 func stageTicks(c *block.Composer, f job.Fastening, width layout.Mm) layout.Block {
-	row := []layout.Block{c.Words(layout.Sub, c.W.Step.Stages)}
-	row = append(row, jointsheet.Ticks(c, f.Joint, f.At)...)
-	return layout.Above(1, c.Para(width, fastenRuns(c, c.W.Step.Tighten, f, true), layout.ParaOpts{Ref: f.At}), block.FlowMiddle(row, width))
+	runs := fastenRuns(c, c.W.Step.Tighten, f, true)
+	below := layout.Above(1, c.Para(width, runs, layout.ParaOpts{Ref: f.At}), stageRow(c, f, width))
+	row := stageRow(c, f, width)
+	room := width - row.W - textGap
+	if room < leastShare || row.H > lowRow {
+		return below
+	}
+	words := c.Para(room, runs, layout.ParaOpts{Ref: f.At})
+	words.W = room
+	if beside := layout.Middle(textGap, words, row); len(words.Misfits) == 0 && beside.H < below.H-shareSaves {
+		return beside
+	}
+	return below
+}
+
+// stageRow are the boxes to tick of the stages of a joint.
+func stageRow(c *block.Composer, f job.Fastening, width layout.Mm) layout.Block {
+	return block.FlowMiddle(append([]layout.Block{c.Words(layout.Sub, c.W.Step.Stages)}, jointsheet.Ticks(c, f.Joint, f.At)...), width)
+}
+
+// stagesApart are the words and the boxes of a step that tightens one joint, in stages; nil
+// for any other.
+func stagesApart(c *block.Composer, st *job.Step) *jointsheet.Apart {
+	if len(st.Tighten) != 1 || st.Tighten[0].Joint == nil || len(st.Tighten[0].Joint.Rounds) < 2 || len(st.Tighten[0].Joint.Says) > 0 {
+		return nil
+	}
+	f := st.Tighten[0]
+	return &jointsheet.Apart{
+		Words: func(width layout.Mm) []layout.Block {
+			return []layout.Block{turned(c.Para(width, fastenRuns(c, c.W.Step.Tighten, f, true), layout.ParaOpts{Ref: f.At}), st, f)}
+		},
+		Ticks: func(width layout.Mm) layout.Block { return stageRow(c, f, width) },
+	}
 }
 
 // fastenRuns words one joint or part: its mark, what it is, and how tight it
 // becomes.
 func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []layout.Run {
+	return fastenWords(c, verb, []job.Fastening{f}, tight)
+}
+
+// fastenWords words a part, or a joint at one place or at several, by their marks.
+func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool) []layout.Run {
+	f := fs[0]
 	runs := []layout.Run{layout.T(layout.Body, verb+" ")}
 	if f.Joint == nil {
 		runs = append(runs, layout.T(layout.Body, strconv.Itoa(f.Part.Count)+"\u00a0"+f.Part.Name))
@@ -77,10 +120,23 @@ func fastenRuns(c *block.Composer, verb string, f job.Fastening, tight bool) []l
 	if f.Final != nil {
 		n = f.On
 	}
-	runs = append(runs, layout.Run{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+j.What+" ("+c.W.Pieces(n)+")"))
+	pieces := c.W.Pieces(n)
+	if len(fs) > 1 {
+		pieces = c.W.Step.EachOfThese.With(pieces)
+	}
+	for i, x := range fs {
+		if i > 0 {
+			runs = append(runs, layout.T(layout.Body, " "))
+		}
+		runs = append(runs, layout.Run{Text: x.Joint.Mark, Style: layout.Strong, Deco: layout.Boxed})
+	}
+	runs = append(runs, layout.T(layout.Body, " "+j.What+" ("+pieces+")"))
 	turned := turning(c, j.Parts, !tight)
 	runs = append(runs, turned...)
 	if !tight {
+		if back := jointsheet.Loosening(c, j); back != "" {
+			runs = append(runs, layout.T(layout.Sub, " · "+back))
+		}
 		return runs
 	}
 	if j.Torque != "" {

@@ -118,7 +118,7 @@ func (t *together) acts() []layout.Piece {
 				lines[i] = append(lines[i], r)
 			}
 		}
-		if v == job.DoFit {
+		if laysAt(v, first) {
 			lines = withNoted(lines, t.laid())
 		}
 		if back && v == job.DoFit && len(first.Fit) > 0 {
@@ -171,7 +171,8 @@ func (t *together) noted() []run {
 	return out
 }
 
-// laid are the runs of the stacks that each step puts together among steps that take apart.
+// laid are the runs of the marks that meet and the stacks that each step puts together among
+// steps that take apart.
 func (t *together) laid() []run {
 	var out []run
 	for _, st := range t.steps {

@@ -49,7 +49,7 @@ func (t *together) jointOrders() (out []layout.Block, told bool) {
 		how = t.howTight
 	}
 	width := t.Span - block.NumberWidth
-	out, all := jointsheet.Orders(t.Composer, t.steps[0], width, how)
+	out, all := jointsheet.Orders(t.Composer, t.steps[0], width, how, nil)
 	if told && !all {
 		out = append(out, how(width)...)
 	}

@@ -110,15 +110,23 @@ func (t *together) signedRow(i int, rs []run) []layout.Piece {
 	width := t.Span - block.NumberWidth - boxes.W - textGap
 	text := t.placeLines(st, width)
 	n := inRow(rs)
-	beside := layout.Above(lineGap, append(text, runLines(rs[:n], width)...)...)
-	full := layout.Above(lineGap, text...)
+	beside := layout.Above(lineGap, text...)
 	below := t.belowRow(rs[:n])
-	if max(full.H, boxes.H)+Height(below) < max(beside.H, boxes.H) {
-		beside = full
-	} else {
-		below = nil
+	height := func(lines layout.Block, rest []layout.Piece) layout.Mm {
+		h := max(lines.H, boxes.H) + Height(rest)
+		if len(rest) > 0 {
+			h += nearer(layout.Beside(0, lines, boxes), rest[0])
+		}
+		return h
 	}
-	beside.W = width
+	least := height(beside, below)
+	for _, x := range shares(t.Composer, rs[:n])[1:] {
+		lines := layout.Above(lineGap, append(text[:len(text):len(text)], runLines(x.beside, width)...)...)
+		rest := t.belowRow(x.below)
+		if h := height(lines, rest); h <= least+0.01 && len(lines.Misfits) == 0 {
+			beside, below, least = lines, rest, h
+		}
+	}
 	row := layout.Beside(0, number, beside, layout.Space(textGap, 1), boxes)
 	out := []layout.Piece{{Block: row.Anchored("step " + st.No), Gap: placeGap, Group: i}}
 	for _, p := range append(below, t.belowRow(rs[n:])...) {

@@ -18,11 +18,32 @@ func removalLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 	return out
 }
 
-// fitRows are the rows of what comes out of each container, a box for the count at the end
+// fitRun is the table of what comes out of each container.
+func fitRun(c *block.Composer, st *job.Step) run {
+	return fitPart(c, st, groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }))
+}
+
+// fitPart is that table of some containers, of which the first ones may stand beside the boxes
+// in the head of the step and the rest below them.
+func fitPart(c *block.Composer, st *job.Step, groups []moveGroup) run {
+	r := inWidths(func(width layout.Mm) []layout.Block { return fitRows(c, st, groups, width) })
+	r.ruled = true
+	if len(groups) > mostParted {
+		return r
+	}
+	for n := 1; n < len(groups); n++ {
+		r.parted = append(r.parted, func() [2]run { return [2]run{fitPart(c, st, groups[:n]), fitPart(c, st, groups[n:])} })
+	}
+	return r
+}
+
+// mostParted is the most containers of which the first ones are tried beside the boxes.
+const mostParted = 6
+
+// fitRows are the rows of what comes out of some containers, a box for the count at the end
 // of each: a ruled table of one to three cells a row, read from left to right, of all ways
 // the one that takes least height.
-func fitRows(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	groups := groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From })
+func fitRows(c *block.Composer, st *job.Step, groups []moveGroup, width layout.Mm) []layout.Block {
 	if len(groups) == 0 {
 		return nil
 	}
@@ -108,13 +129,19 @@ func fitText(c *block.Composer, st *job.Step, g moveGroup, width layout.Mm) layo
 	return text
 }
 
-// emptyWords is how wide the words beside the box for an empty container are.
-const emptyWords layout.Mm = 20
+// emptyWords is how wide the words beside the box for an empty container are, mostEmpty how wide
+// they may be so that they are no higher than a box.
+const emptyWords, mostEmpty layout.Mm = 20, 30
 
 // emptyTick is the box to tick where a container is empty after a row.
 func emptyTick(c *block.Composer, from *job.Container) layout.Block {
 	runs := []layout.Run{layout.T(layout.SubBold, from.Mark), layout.T(layout.Sub, " "+c.W.Step.EmptyHere)}
-	words := c.Para(max(emptyWords, c.Width(layout.SubBold, from.Mark)), runs, layout.ParaOpts{Ref: from.At})
+	width := max(emptyWords, c.Width(layout.SubBold, from.Mark))
+	words := c.Para(width, runs, layout.ParaOpts{Ref: from.At})
+	for words.H > twoLines && width < mostEmpty {
+		width++
+		words = c.Para(width, runs, layout.ParaOpts{Ref: from.At})
+	}
 	words.W = block.InkRight(words)
 	return layout.Middle(1.2, c.Tick(layout.Sub, "", from.At), words)
 }

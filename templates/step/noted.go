@@ -1,6 +1,7 @@
 package step
 
 import (
+	"slices"
 	"strconv"
 
 	"matchmark/layout"
@@ -173,13 +174,13 @@ func stackRow(c *block.Composer, k *job.Stack, n int, st *job.Step, width, nameW
 // notedBack are the lines to tick when parts go back: marks that meet, the way round
 // they sit, the order of the stack.
 func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	var out []layout.Block
-	line := func(text string) { out = append(out, notedTick(c, st, width, text)) }
+	var out []string
+	line := func(text string) { out = append(out, text) }
 	ways := st.WayRound
+	for _, p := range marked(st) {
+		line(meetWords(c, p, st))
+	}
 	for _, m := range st.Fit {
-		if m.Part.Marked != nil {
-			line(c.W.Step.MarksMeet.With(partAt(c, m.Part, st), c.Page("marks "+m.Part.Marked.No)))
-		}
 		for _, w := range m.Part.WayRound {
 			if !containsWay(ways, w) {
 				ways = append(ways[:len(ways):len(ways)], w)
@@ -199,7 +200,24 @@ func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	if len(out) == 0 {
 		return nil
 	}
-	return []layout.Block{block.FlowRow(out, width)}
+	return []layout.Block{notedTicks(c, st, width, out)}
+}
+
+// notedTicks are lines to tick, as many in a row as have room, or two columns of them where
+// that is lower.
+func notedTicks(c *block.Composer, st *job.Step, width layout.Mm, texts []string) layout.Block {
+	half := (width - layout.GapX) / 2
+	var wide, narrow []layout.Block
+	for _, text := range texts {
+		wide = append(wide, notedTick(c, st, width, text))
+		one := notedTick(c, st, half, text)
+		narrow = append(narrow, one.Fill(max(half, one.W), one.H, 0, 0))
+	}
+	out := block.FlowRow(wide, width)
+	if two := block.FlowRow(narrow, width+0.01); two.H < out.H-0.5 && len(two.Misfits) <= len(out.Misfits) {
+		return two
+	}
+	return out
 }
 
 // notedTick is a line to tick.
@@ -214,18 +232,53 @@ func laidWords(c *block.Composer, k *job.Stack) string {
 	return k.Mark + "  " + c.W.Step.StackBack.With(k.What, k.From, c.Page("stack "+k.Mark))
 }
 
-// laid are the lines to tick of the stacks that a step puts together among steps that take
-// apart. In putting back they stand among the rest of what is noted.
+// marked lists the parts that a step puts on by a mark which a step above has made: those that
+// it says, and all that go back for good.
+func marked(st *job.Step) []*job.Part {
+	out := st.Meet
+	for _, m := range st.Fit {
+		if on := m.Part.Marked; on != nil && on.Index < st.Index && !slices.Contains(out, m.Part) {
+			out = append(out[:len(out):len(out)], m.Part)
+		}
+	}
+	return out
+}
+
+func meetWords(c *block.Composer, p *job.Part, st *job.Step) string {
+	return c.W.Step.MarksMeet.With(partAt(c, p, st), c.Page("marks "+p.Marked.No))
+}
+
+// laid are the lines to tick of the marks that meet, and of the stacks that are put together,
+// in a step among those that take apart. In putting back they stand among the rest of what is
+// noted.
 func laid(c *block.Composer, st *job.Step) []layout.Block {
-	if len(st.Laid) == 0 || st.Undoes != nil || st.Back {
+	texts := laidTexts(c, st)
+	if len(texts) == 0 {
 		return nil
 	}
-	width := c.Span - block.NumberWidth
-	var out []layout.Block
-	for _, k := range st.Laid {
-		out = append(out, notedTick(c, st, width, laidWords(c, k)))
+	return []layout.Block{notedTicks(c, st, c.Span-block.NumberWidth, texts).At(block.NumberWidth, 0)}
+}
+
+func laidTexts(c *block.Composer, st *job.Step) []string {
+	if st.Undoes != nil || st.Back {
+		return nil
 	}
-	return []layout.Block{block.FlowRow(out, width).At(block.NumberWidth, 0)}
+	var out []string
+	for _, p := range marked(st) {
+		out = append(out, meetWords(c, p, st))
+	}
+	for _, k := range st.Laid {
+		out = append(out, laidWords(c, k))
+	}
+	return out
+}
+
+// laysAt reports whether what a step lays by marks and orders is ticked behind one of its verbs.
+func laysAt(v job.Verb, st *job.Step) bool {
+	if len(st.Fit) == 0 {
+		return v == job.DoFitForNow
+	}
+	return v == job.DoFit
 }
 
 func containsWay(list []job.WayRound, w job.WayRound) bool {

@@ -21,12 +21,9 @@ const (
 // ways the one that takes least height.
 func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row layout.Block, below []layout.Piece, of []run) {
 	least := layout.Mm(0)
-	full := make([][]layout.Piece, len(first))
-	for i := range first {
-		full[i] = linesBelow(c, first[i:i+1])
-	}
-	take := func(r layout.Block, beside int) {
-		rest := slices.Concat(full[beside:]...)
+	all := shares(c, first)
+	take := func(r layout.Block, x share) {
+		rest := slices.Concat(x.lines...)
 		misfits := len(r.Misfits)
 		for _, p := range rest {
 			misfits += len(p.Block.Misfits)
@@ -37,22 +34,21 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 		}
 		if row.Empty() || h < least-0.5 {
 			row, below, of, least = r, rest, nil, h
-			for i, lines := range full[beside:] {
-				of = append(of, slices.Repeat(first[beside+i:beside+i+1], len(lines))...)
+			for i, lines := range x.lines {
+				of = append(of, slices.Repeat(x.below[i:i+1], len(lines))...)
 			}
 		}
 	}
 	for _, s := range signOffs(c, st, reason) {
 		width := c.Span - block.NumberWidth - s.boxes.W - textGap
 		lines := textLines(c, st, width)
-		for beside := range len(first) + 1 {
-			// Some runs stand beside the boxes, the rest below them over the whole width.
-			text := layout.Above(lineGap, append(lines[:len(lines):len(lines)], runLines(first[:beside], width)...)...)
+		for _, x := range all {
+			text := layout.Above(lineGap, append(lines[:len(lines):len(lines)], runLines(x.beside, width)...)...)
 			text.W = width
-			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), beside)
+			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), x)
 		}
 		if st.If == nil && st.OnlyIf == nil {
-			take(around(c, st, s), 0)
+			take(around(c, st, s), all[0])
 		}
 	}
 	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below, of
@@ -183,21 +179,24 @@ func underWords(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block
 	return append(lines, without(c, st, width)...)
 }
 
-// runLines are the lines of some runs in one width.
+// runLines are the lines of some runs in one width. A ruled table stands below a line with boxes
+// as boxes stand below each other.
 func runLines(rs []run, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, r := range rs {
-		if lines := r.lines(width); r.ruled {
-			out = append(out, layout.Above(0, lines...).Pad(ruledGap-lineGap, 0, 0, 0))
-		} else {
+		lines := r.lines(width)
+		if !r.ruled || len(lines) == 0 {
 			out = append(out, lines...)
+			continue
 		}
+		table, gap := layout.Above(0, lines...), blockGap
+		if n := len(out); n > 0 {
+			gap += nearer(out[n-1], layout.Piece{Block: table, Gap: gap})
+		}
+		out = append(out, table.Pad(gap-lineGap, 0, 0, 0))
 	}
 	return out
 }
-
-// ruledGap is the room above a ruled table with boxes.
-const ruledGap = layout.GapY
 
 // linesBelow are the lines of runs over the whole width beside the numbers of steps,
 // short ones several in a row. A page may end between the rows of a ruled table.

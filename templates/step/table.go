@@ -248,6 +248,9 @@ func (t *table) place(i int) []layout.Block {
 	if st.Undoes != nil || st.Back {
 		out = append(out, notedBack(c, st, room)...)
 	}
+	for _, text := range laidTexts(c, st) {
+		out = append(out, notedTick(c, st, room, text))
+	}
 	if st.Note != "" {
 		out = append(out, g.Text(1, layout.Body, st.Note, st.At))
 	}

@@ -13,7 +13,7 @@ import (
 // is worded from what it fits and sets.
 func Text(c *block.Composer, st *job.Step) string {
 	if st.Do != "" {
-		return st.Do
+		return block.Together(st.Do)
 	}
 	var out []string
 	if len(st.Fit) > 0 {

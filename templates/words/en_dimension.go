@@ -27,7 +27,7 @@ var englishLadder = Ladder{
 
 // englishShims are the words of Shims in English.
 var englishShims = Shims{
-	LeavesInHand: "%s: leaves of %s, at most %s in the pack", OneOfSet: "%s: one of %s", WorkedOut: "worked out", Pack: "pack", Leaves: "leaves",
+	LeavesInHand: "%s: leaves of %s, at\u00a0most %s in the pack", OneOfSet: "%s: one of %s", WorkedOut: "worked out", Pack: "pack", Leaves: "leaves",
 	OutsideTable: "Outside the table: no pack, tell the engineer.", OldPackStays: "old pack stays, its sum is in", FromPage: "p.\u00a0%s", Leaf: "leaf %s",
 	SumOfLeaves: "sum", Material: "material, mark",
 

@@ -32,7 +32,7 @@ var englishTightening = Tightening{
 		joint.LastRound: "last round, %s", joint.AgainAfter: "again %s after %s", joint.AgainRunning: "again %s when the machine has run",
 	},
 	Head:  map[joint.StageKind]string{joint.LastRound: "last round", joint.AgainAfter: "again", joint.AgainRunning: "again"},
-	After: "after %s", RoundNote: "%s: %s.",
+	After: "after %s", RoundNote: "%s: %s.", AgainAt: "once more in each further try of %s, ticked there",
 	Way:       map[joint.Way]string{joint.InPattern: "in order", joint.Backward: "backward", joint.Around: "in turn round the joint, until no nut moves"},
 	SameBolts: "the same fasteners to the same torque as %s, worked out there.",
 	Moves:     "%s along the thread",

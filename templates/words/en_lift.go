@@ -8,7 +8,7 @@ var englishLift = Lift{
 	StepLine:       "Lift sheet %s, p.\u00a0%s: %s, %s. Trial lift %s, look, wait, then go.",
 	StepLineByHand: "Lift sheet %s, p.\u00a0%s: %s, %s people by hand.", StepLineRefused: "Lift sheet %s, p.\u00a0%s: CANNOT BE COMPUTED. Do not lift.",
 	Level: "hangs level", Tilted: "hangs %s out of level, %s is %s low", TiltedSide: "hangs %s out of level, its %s side low",
-	TiltedMost:      "%s, at most %s out of level",
+	TiltedMost:      "%s, at\u00a0most %s out of level",
 	TiltedWithin:    "Out of level: up to %s with the centre of gravity anywhere in its band; with a leg off by %s as well, up to %s.",
 	StepLineStopped: "Lift sheet %s, p.\u00a0%s: MUST NOT BE MADE as it is written. Do not lift.",
 

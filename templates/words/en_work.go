@@ -12,7 +12,7 @@ var englishReassembly = Reassembly{
 
 // englishStep are the words of Step in English.
 var englishStep = Step{
-	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h", HoursEach: "planned %s\u00a0h each", Photo: "photo no.", NotTaken: "not taken: which, because", CheckedBy: "checked by %s",
+	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h", HoursEach: "planned %s\u00a0h each", EachOfThese: "%s each", Photo: "photo no.", NotTaken: "not taken: which, because", CheckedBy: "checked by %s",
 	Undoes: "undoes %s, p.\u00a0%s", After: "after %s", AnyTimeBetween: "any time after %s, before %s", AnyTimeBefore: "any time before %s",
 	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new, from stores: %s; count the old against the new",
 	FitNewOne: "new, from stores; count the old against the new", FitNewScrap: "new, from stores: %s; count the old against the new, then the old to SCRAP", OldPiece: "old %s",
@@ -34,7 +34,7 @@ var englishStep = Step{
 	AsJudged: "old or new, all %s alike, as decided for %s at %s (p.\u00a0%s)",
 
 	If: "IF", Again: "AGAIN", DoThis: "do this step", LeaveOut: "leave this step out", OnlyIfDone: "%s was done (p.\u00a0%s)",
-	Until: "until: %s (%s tries at most)", TryNo: "try %s", LastTry: "The last reading is the one for the box of %s.", FurtherTry: "What else a further try reads or tightens: a line each on p.\u00a0%s.",
+	Until: "until: %s (%s tries at\u00a0most)", TryNo: "try %s", LastTry: "The last reading is the one for the box of %s.", FurtherTry: "What else a further try reads or tightens: a line each on p.\u00a0%s.",
 	BoxesLast: "The boxes above are for the last try.", EarlierTries: "The boxes are for the last try; earlier ones: p.\u00a0%s",
 	StillNoGood: "Still no good after the last try: %s.", Waits: "%s waits: %s, see p.\u00a0%s",
 

@@ -20,11 +20,11 @@ type Tightening struct {
 	NotWorked, LookAt, WrenchFeels                                                     string
 
 	// The rounds.
-	Stage            map[joint.StageKind]Sentence
-	Way              map[joint.Way]string
-	Head             map[joint.StageKind]string // of a column, where it is not Stage
-	After, RoundNote Sentence
-	Moves            Sentence
+	Stage                     map[joint.StageKind]Sentence
+	Way                       map[joint.Way]string
+	Head                      map[joint.StageKind]string // of a column, where it is not Stage
+	After, RoundNote, AgainAt Sentence
+	Moves                     Sentence
 
 	// Boxes and ticks.
 	OrderColumn, WhereColumn, ToolAndDate, ToolNo, Tool, Calibrated, FinalBy, CheckedBy string

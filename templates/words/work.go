@@ -14,10 +14,10 @@ type Reassembly struct {
 
 // Step are the words of a step on either sheet of work.
 type Step struct {
-	Continued, Hours, Photo, NotTaken, AnyTimeAtAll, Bench, EmptyNow, EmptyHere, Place, FitNewOne                string
-	HoursPlanned, HoursEach, SectionHours, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
-	EasilyMissed                                                                                                 Sentence
-	FitNew, FitNewScrap, OldPiece, PutBack, SetAgain, LookUp, Close, GoneAfterThis                               Sentence
+	Continued, Hours, Photo, NotTaken, AnyTimeAtAll, Bench, EmptyNow, EmptyHere, Place, FitNewOne                             string
+	HoursPlanned, HoursEach, EachOfThese, SectionHours, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
+	EasilyMissed                                                                                                              Sentence
+	FitNew, FitNewScrap, OldPiece, PutBack, SetAgain, LookUp, Close, GoneAfterThis                                            Sentence
 
 	// What guards the step.
 	ToolsIn, ToolsOut                                                   string

@@ -1,0 +1,246 @@
+package pdf
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"github.com/go-pdf/fpdf"
+
+	"matchmark/layout"
+)
+
+// The library is good at two things that are long to write: cutting fonts down to
+// the signs in use and storing pictures. It learns what to store only from its
+// own calls for text and pictures. So it is given one page, where every sign of each
+// face and every picture is set once. What it writes of fonts and pictures is taken out of
+// its file, and the rest thrown away. Documents that are written together share it: to
+// read and to cut a font costs more than some pages.
+//
+// Painting through the library would cost four times as much and bring in its
+// faults: round rectangles that leave a clip open, lengths that are no numbers
+// written as words, a compressor made anew for every page.
+
+// store is what the library has stored.
+type store struct {
+	fonts    [layout.NumFaces]piece
+	pictures map[[sha256.Size]byte]piece // by the digest of their content
+	group    string                      // what each page says of pictures that let shine through
+}
+
+// A piece is a font or a picture: objects one behind the other, the first of which has the
+// number first. They name none but each other.
+type piece struct {
+	first   int
+	objects [][]byte
+}
+
+// storeOf lets the library write its file, and takes it apart.
+func storeOf(n needs, fonts *Faces) (*store, error) {
+	f := newFile()
+	var faces []layout.Face
+	var renamed []string
+	for face, signs := range n.signs {
+		if signs == nil {
+			continue
+		}
+		faces = append(faces, layout.Face(face))
+		family := familyOf(layout.Face(face))
+		// The library writes to the bytes of monospaced fonts while it reads
+		// their widths, so every file gets a copy.
+		f.AddUTF8FontFromBytes(family, "", bytes.Clone(fonts.file(layout.Face(face))))
+		f.SetFont(family, "", 1)
+		all := sorted(signs)
+		f.Text(0, 0, all)
+		kind := "Go-"
+		if fonts.own[face] != nil {
+			kind = "Site-"
+		}
+		// A font that holds only some of its signs must say so in its name.
+		renamed = append(renamed, "/utf8"+family, "/"+subsetTag(all)+"+"+kind+family)
+	}
+	for i, p := range n.pictures {
+		name := fmt.Sprintf("%x", n.digests[i])
+		opt := fpdf.ImageOptions{ImageType: p.Kind}
+		f.RegisterImageOptionsReader(name, opt, bytes.NewReader(p.Data))
+		f.ImageOptions(name, 0, 0, 1, 1, false, opt, 0, "")
+	}
+	var raw bytes.Buffer
+	if err := f.Output(&raw); err != nil {
+		return nil, fmt.Errorf("embed fonts and pictures: %w", err)
+	}
+	s, err := takeApart(raw.Bytes(), faces, n.digests, strings.NewReplacer(renamed...))
+	if err != nil {
+		return nil, fmt.Errorf("embed fonts and pictures: %w", err)
+	}
+	return s, nil
+}
+
+// newFile starts the library's file, with its one page. Its unit is the point, its margins
+// and page breaks are off.
+func newFile() *fpdf.Fpdf {
+	size := fpdf.SizeType{Wd: 595, Ht: 842} // any will do
+	f := fpdf.NewCustom(&fpdf.InitType{OrientationStr: "P", UnitStr: "pt", Size: size})
+	f.SetMargins(0, 0, 0)
+	f.SetAutoPageBreak(false, 0)
+	// The names of pictures must be readable.
+	f.SetCompression(false)
+	// Fonts are kept in a map and would be written in any order.
+	f.SetCatalogSort(true)
+	// The dates are cut off again, but unset ones would ask for the time of day.
+	f.SetCreationDate(time.Unix(0, 0).UTC())
+	f.SetModificationDate(time.Unix(0, 0).UTC())
+	f.AddPage()
+	return f
+}
+
+// familyOf is the name of a face for the library.
+func familyOf(face layout.Face) string { return strings.ReplaceAll(face.String(), "-", "") }
+
+// subsetTag makes the six capitals that begin the name of a cut font, from the
+// signs that it holds (ISO 32000-1, 9.6.4).
+func subsetTag(signs string) string {
+	sum := sha256.Sum256([]byte(signs))
+	tag := make([]byte, 6)
+	for i := range tag {
+		tag[i] = 'A' + sum[i]%26
+	}
+	return string(tag)
+}
+
+// takeApart finds fonts and pictures in the library's file. The library writes the page as
+// object 3 and its content as 4, then the objects of each font and each picture one behind
+// the other, and the resources, which name the first of each, behind them; that much is
+// relied on and checked.
+func takeApart(raw []byte, faces []layout.Face, pictures [][sha256.Size]byte, names *strings.Replacer) (*store, error) {
+	objects, err := objectsIn(raw)
+	if err != nil {
+		return nil, err
+	}
+	s := &store{pictures: make(map[[sha256.Size]byte]piece, len(pictures))}
+	if bytes.Contains(objects[3], []byte("\n/Group ")) {
+		s.group = " /Group <</Type /Group /S /Transparency /CS /DeviceRGB>>"
+	}
+	var firsts []int
+	font := make([]int, len(faces))
+	for i, face := range faces {
+		head := []byte("<</Type /Font\n/Subtype /Type0\n/BaseFont /utf8" + familyOf(face) + "\n")
+		font[i] = slices.IndexFunc(objects, func(o []byte) bool { return bytes.HasPrefix(o, head) })
+		firsts = append(firsts, font[i])
+	}
+	picture := make([]int, len(pictures))
+	content := objects[4]
+	for i := range pictures { // set in this order
+		_, rest, _ := bytes.Cut(content, []byte(" cm /I"))
+		name, after, _ := bytes.Cut(rest, []byte(" Do Q"))
+		picture[i], _ = numberAfter(objects[2], "/I"+string(name)+" ")
+		firsts, content = append(firsts, picture[i]), after
+	}
+	slices.Sort(firsts)
+	if len(firsts) > 0 && firsts[0] < 5 {
+		return nil, fmt.Errorf("the PDF library has not stored one of them")
+	}
+	take := func(first int) piece {
+		end := len(objects)
+		if i, _ := slices.BinarySearch(firsts, first+1); i < len(firsts) {
+			end = firsts[i]
+		}
+		p := piece{first: first}
+		for _, o := range objects[first:end] {
+			if !bytes.Contains(o, []byte(streamMark)) {
+				o = []byte(names.Replace(string(o)))
+			}
+			p.objects = append(p.objects, o)
+		}
+		return p
+	}
+	for i, face := range faces {
+		s.fonts[face] = take(font[i])
+	}
+	for i, sum := range pictures {
+		s.pictures[sum] = take(picture[i])
+	}
+	return s, nil
+}
+
+// streamMark parts the entries of an object from its data.
+const streamMark = "\nstream\n"
+
+// objectsIn gives the objects of the library's file by their numbers, up to the document
+// information; 0 is none.
+func objectsIn(raw []byte) (objects [][]byte, err error) {
+	tail := raw[max(0, len(raw)-512):]
+	start, ok := numberAfter(tail, "startxref\n")
+	if !ok || start >= len(raw) || !bytes.HasPrefix(raw[start:], []byte("xref\n")) {
+		return nil, fmt.Errorf("no cross references")
+	}
+	info, ok := numberAfter(tail, "/Info ")
+	if !ok || info < 5 {
+		return nil, fmt.Errorf("no document information")
+	}
+	// "xref", "0 N", the free entry, then one line an object.
+	lines := bytes.Split(raw[start:], []byte("\n"))
+	places := make([]int, info+1)
+	for n := range places {
+		if n+2 >= len(lines) || len(lines[n+2]) < 10 {
+			return nil, fmt.Errorf("object %d has no place", n)
+		}
+		places[n], err = strconv.Atoi(string(lines[n+2][:10]))
+		if err != nil || places[n] >= start {
+			return nil, fmt.Errorf("object %d has no place", n)
+		}
+	}
+	objects = make([][]byte, info)
+	inOrder := slices.Sorted(slices.Values(places))
+	for n := 1; n < info; n++ {
+		next, _ := slices.BinarySearch(inOrder, places[n]+1)
+		body, begins := bytes.CutPrefix(raw[places[n]:inOrder[next]], fmt.Appendf(nil, "%d 0 obj\n", n))
+		body, ends := bytes.CutSuffix(body, []byte("\nendobj\n"))
+		if !begins || !ends {
+			return nil, fmt.Errorf("object %d is not at its place", n)
+		}
+		objects[n] = body
+	}
+	return objects, nil
+}
+
+// numberAfter reads the whole number behind the last place of key.
+func numberAfter(b []byte, key string) (int, bool) {
+	i := bytes.LastIndex(b, []byte(key))
+	if i < 0 {
+		return 0, false
+	}
+	b = b[i+len(key):]
+	n := 0
+	for n < len(b) && b[n] >= '0' && b[n] <= '9' {
+		n++
+	}
+	v, err := strconv.Atoi(string(b[:n]))
+	return v, err == nil
+}
+
+// appendMoved writes an object of a piece, its references moved on by so many numbers.
+func appendMoved(b, object []byte, by int) []byte {
+	head := object
+	if i := bytes.Index(object, []byte(streamMark)); i >= 0 {
+		head = object[:i]
+	}
+	data := object[len(head):]
+	for {
+		end := bytes.Index(head, []byte(" 0 R"))
+		if end < 0 {
+			return append(append(b, head...), data...)
+		}
+		from := end
+		for from > 0 && head[from-1] >= '0' && head[from-1] <= '9' {
+			from--
+		}
+		n, _ := strconv.Atoi(string(head[from:end])) // figures alone
+		b = strconv.AppendInt(append(b, head[:from]...), int64(n+by), 10)
+		b, head = append(b, " 0 R"...), head[end+len(" 0 R"):]
+	}
+}

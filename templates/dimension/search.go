@@ -1,0 +1,142 @@
+package dimension
+
+import (
+	"matchmark/layout"
+	"matchmark/templates/block"
+)
+
+// A search looks for the lowest of the ways to set a content with one of its pictures.
+type search struct {
+	pic        sized
+	full, room layout.Mm // the width, and what the picture leaves of it
+	least      sized
+	lowest     layout.Mm // its height with what speaks against its way
+	found      choice
+	at         choice // what is tried
+	like       *mould // of what size it must be, nil for any
+}
+
+// may reports whether what is no lower than a height is worth a try.
+func (s *search) may(bound layout.Mm) bool {
+	return s.least.empty || max(bound, s.pic.h)+bindOf(s.at.way) < s.lowest-0.5
+}
+
+// try takes a block that is lower than the least so far.
+func (s *search) try(b sized) {
+	if s.like != nil && (b.w != s.like.w || b.h != s.like.h || b.misfits > 0) {
+		return
+	}
+	h := b.h + bindOf(s.at.way)
+	h += 1000 * layout.Mm(b.misfits) // what does not fit is told only where nothing fits
+	if !b.empty && b.w <= s.full+0.01 && (s.least.empty || h < s.lowest-0.5) {
+		s.least, s.lowest, s.found = b, h, s.at
+	}
+}
+
+// around searches the ways to set a content with a picture for that which takes the least
+// height.
+func (k content) around(picture layout.Block, full layout.Mm) *search {
+	s := newSearch(picture, full)
+	ways, many := once(k.tried.ways, true, k.ways), len(k.Job.Dims) > Many
+	if many {
+		ways = append([]way{ways[0], ways[len(ways)/2]}, ways...)
+	}
+	for i, w := range ways {
+		if i >= 2 && many && !s.least.empty && s.least.misfits == 0 {
+			break
+		}
+		for a := range arrangements {
+			if a == inBands && many {
+				continue
+			}
+			k.arrange(s, choice{way: w, arrangement: a})
+		}
+	}
+	return s
+}
+
+func newSearch(picture layout.Block, full layout.Mm) *search {
+	s := &search{pic: done(picture), full: full, room: full, least: sized{empty: true}}
+	if !s.pic.empty {
+		s.room = full - s.pic.w - block.CellPad
+	}
+	return s
+}
+
+// An arrangement is how the head, the picture, the boxes and the verdict of a content stand to
+// each other.
+type arrangement int
+
+const (
+	besidePicture   arrangement = iota // the head and the boxes below it, beside the picture
+	besideTallBoxes                    // the same with limit and verdict beside tall boxes
+	verdictOnTop                       // the verdict at the right end of the head
+	headAtSide                         // head and verdict beside tall boxes; no picture
+	belowPicture                       // the boxes below picture and head
+	verdictBelow                       // the verdict below the picture
+	belowHead                          // picture and boxes below the head
+	tallBelow                          // tall boxes below picture and head, limit and verdict beside them
+	inBands                            // the head on the left, the boxes in the rest of the width
+	arrangements                       // how many there are
+)
+
+// A choice is a way to set a content in one of the arrangements.
+type choice struct {
+	way
+	arrangement
+}
+
+// arrange tries one way in one arrangement; those that need a picture, or none, only where it
+// is so.
+func (k content) arrange(s *search, at choice) {
+	s.at = at
+	w, pic, full, room := at.way, s.pic, s.full, s.room
+	switch at.arrangement {
+	case besidePicture:
+		if s.may(k.head(w, room).h + headRoom + k.leastRows(w)) {
+			s.try(beside(block.CellPad, pic, k.body(w, room)))
+		}
+	case besideTallBoxes:
+		if b := k.besideBoxes(w, room); !b.empty {
+			s.try(beside(block.CellPad, pic, b))
+		}
+	case verdictOnTop:
+		k.verdictBeside(w, pic, full, func(bound layout.Mm) bool { return s.may(bound + aboveSaves) }, func(b sized) {
+			b.h += aboveSaves
+			s.try(b)
+		})
+	case headAtSide:
+		if pic.empty {
+			s.try(k.headBeside(w, full))
+		}
+	case inBands:
+		if w.cols < 2 && !w.markAbove {
+			k.bands(w, room, s.may, func(b sized) { s.try(beside(block.CellPad, pic, b)) })
+		}
+	default:
+		if !pic.empty {
+			k.arrangePicture(s, at)
+		}
+	}
+}
+
+// arrangePicture tries one of the arrangements that need a picture.
+func (k content) arrangePicture(s *search, at choice) {
+	w, pic, full, room := at.way, s.pic, s.full, s.room
+	switch at.arrangement {
+	case belowPicture:
+		if head := beside(block.CellPad, pic, k.head(w, room)); s.may(head.h + headRoom + k.leastRows(w)) {
+			s.try(above(headRoom, head, k.rows(w, full)))
+		}
+	case verdictBelow:
+		s.try(k.underPicture(w, pic, room))
+	case belowHead:
+		if s.may(k.head(w, full).h + headRoom + max(pic.h, k.leastRows(w))) {
+			s.try(k.underHead(w, pic, full, room))
+		}
+	case tallBelow:
+		if b := k.asideOf(w, full); !b.empty {
+			s.try(above(headRoom, beside(block.CellPad, pic, k.head(w, room)), b))
+		}
+	}
+}
