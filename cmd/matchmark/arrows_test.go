@@ -24,7 +24,7 @@ var arrows = map[string][]string{
 	"templates/jointsheet": {"templates/words", "templates/block", "templates/picture", "templates/figure", "packs/job", "packs/joint", "packs/units", "layout"},
 	"templates/alignsheet": {"templates/words", "templates/block", "templates/picture", "packs/job", "packs/align", "packs/units", "layout"},
 	"templates/dimension":  {"templates/words", "templates/block", "templates/picture", "packs/filled", "packs/job", "packs/reading", "packs/units", "packs/shim", "layout", "layout/draw"},
-	"templates/block":      {"templates/words", "packs/filled", "packs/job", "layout", "layout/sign"},
+	"templates/block":      {"templates/words", "packs/filled", "packs/job", "packs/units", "layout", "layout/sign"},
 	"templates/picture":    {"templates/words", "templates/figure", "packs/job", "packs/lift", "packs/heat", "packs/joint", "packs/align", "packs/units", "layout", "layout/draw"},
 	"templates/figure":     {"packs/job", "packs/fit", "packs/heat", "packs/units"},
 	"templates/words":      {"packs/reading", "packs/joint", "packs/align"},

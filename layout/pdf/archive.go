@@ -46,11 +46,9 @@ func archive(d *layout.Doc, object func([]byte) int) (string, error) {
 // attach adds one file and gives the object that names it.
 func attach(d *layout.Doc, a layout.Attachment, object func([]byte) int) (int, error) {
 	var packed bytes.Buffer
-	z, err := zlib.NewWriterLevel(&packed, zlib.BestCompression)
-	if err != nil {
-		return 0, err
-	}
-	if _, err = z.Write(a.Data); err == nil {
+	z := zlib.NewWriter(&packed)
+	_, err := z.Write(a.Data)
+	if err == nil {
 		err = z.Close()
 	}
 	if err != nil {

@@ -8,7 +8,7 @@ import (
 )
 
 // maxPlans is how many hot pulls are worked out in one job that are like no other: each
-// takes some forty milliseconds, and a machine has hardly ten.
+// takes some thirty milliseconds, and a machine has hardly ten.
 const maxPlans = 30
 
 var errTooMany = errors.New("too many hot pulls")
