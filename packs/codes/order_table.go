@@ -3,6 +3,10 @@ package codes
 // orderCodes are the problems of verbs that stand at the wrong step.
 var orderCodes = []Entry{
 	{"hands-in", "A machine is opened, marked, gauged or looked into while a lock is off.", "Do it between the step that locks and the one that unlocks, seen: above unlock:."},
+	{"runs-locked", "A machine is started, run, or read while it runs, with every lock on.", "Do it below the step that takes the locks off, or write unlock: or unlock-for-now: above it."},
+	{"jacked-early", "A part is pushed off its joint while a nut or a dowel still holds it.", "Take that off at a step above, or take it out of behind:."},
+	{"behind-guard", "A gauge is laid on a face behind a guard that is on.", "Read it at a step at which the guard is off."},
+	{"said-out", "The words of a step say that a part is still out, and it is in the machine.", "Do it while the part is off, or take the words out."},
 	{"loose-at-unlock", "A lock comes off while a joint is loose that is tightened only later.", "Tighten it at a step above."},
 	{"loose-load", "A load is lifted with fasteners in it that are loose.", "Tighten them before the lift."},
 	{"idle-lift", "A load is raised by several steps, and none takes it off, puts it back or sets it down.", "Write remove:, fit: or set-down: at the step that lands it."},
@@ -31,6 +35,5 @@ var orderCodes = []Entry{
 	{"scrapped-unjudged", "A part that is renewed only if something is found on it goes to scrap as it comes off.", "Lay it into a container, or write renew: always."},
 	{"said-elsewhere", "A verb or a part stands at a step that does not speak of it, and another step speaks of it.", "Move it there, or say in the words of its own step what is done."},
 	{"people-in-words", "The words of a step want more people than its keys, by which the crew is planned.", "Write people:, at a put-back row back-people:."},
-	{"run-locked", "The words of a step run the machine, and all its locks are on.", "Write unlock: or unlock-for-now: above it."},
 	{"said-not-done", "The words of a step tell of counting or locking, and the step has no key for it.", "Write the key, or say it in other words."},
 }

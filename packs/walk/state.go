@@ -82,6 +82,9 @@ func (w *Walk) Pieces(c *job.Container, e *Event) int { return w.containers[c].b
 // before an event.
 func (w *Walk) Locked(x *job.Isolation, e *Event) *Event { return w.locks[x].before(e.Index) }
 
+// LockedAt reports whether an isolation is locked at a place in the order of events.
+func (w *Walk) LockedAt(x *job.Isolation, event int) bool { return w.locks[x].before(event) != nil }
+
 // Open is the event that opened an opening, nil while it is closed just before an
 // event.
 func (w *Walk) Open(o *job.Opening, e *Event) *Event { return w.openings[o].before(e.Index) }

@@ -1,0 +1,55 @@
+package proof
+
+import (
+	"regexp"
+	"slices"
+
+	"matchmark/packs/job"
+	"matchmark/packs/source"
+)
+
+// saysStillOut finds what the words of a step say to be out of the machine: "Spacer still
+// out". Only with "still" do they tell of a state; "guard off" is an order.
+var saysStillOut = regexp.MustCompile(`(?i)\b(?:(\pL+) )?(\pL+?)s? (?:is |are )?still (?:out|off)\b`)
+
+// checkSaidOut sees that what the words of a step say to be still out is out: a motor that is
+// tried or moved while it is coupled turns the pump, and is pulled into line by its bolts.
+func (r *report) checkSaidOut() {
+	for _, st := range r.walk.Steps {
+		for _, m := range saysStillOut.FindAllStringSubmatch(r.job.InEnglish(st.Do), -1) {
+			parts := r.stillOut(st, m)
+			if len(parts) == 0 || slices.ContainsFunc(parts, func(p *job.Part) bool { return r.walk.StandsAt(p, st) < p.Count }) {
+				continue
+			}
+			p := parts[0]
+			at, what := p.At, "the part"
+			for _, x := range slices.Concat(p.Off, p.Back) {
+				if x.Step.Index < st.Index {
+					at, what = x.At, "goes back here"
+				} else if p.Back == nil || x.Undo == nil {
+					at, what = x.At, "comes off only here"
+					break
+				}
+			}
+			r.problems.AddWith(st.At, "said-out", st.Name()+" is done with "+source.Quote(m[0])+", and "+p.Called()+" is in the machine then", at, what,
+				"do it while "+p.Key+" is off", "or take the words out")
+		}
+	}
+}
+
+// stillOut lists the parts that words of a step call out, of those that come off in this job.
+func (r *report) stillOut(st *job.Step, m []string) []*job.Part {
+	return slices.DeleteFunc(r.calledJust(m[1], m[2], st.Place), func(p *job.Part) bool { return len(p.Off) == 0 })
+}
+
+// saidOut binds a step to those that move what its words say to be out.
+func (b *binder) saidOut() {
+	r := &report{walk: b.walk, job: b.job}
+	for _, st := range b.walk.Steps {
+		for _, m := range saysStillOut.FindAllStringSubmatch(b.job.InEnglish(st.Do), -1) {
+			for _, p := range r.stillOut(st, m) {
+				b.looks(standing{p}, st)
+			}
+		}
+	}
+}
