@@ -146,7 +146,7 @@ func (b breaking) cheapest(s span) []pageEnd {
 		if !first || s.head == 0 {
 			for k, x := range p.Block.Partings {
 				if (y + x.Upper.H).fits(room) {
-					take(to-1, k+1, costPage+x.cost()+empty(y+x.Upper.H), !x.Apart && b.steady(to-1), b.best[to-1][k+1])
+					take(to-1, k+1, costPage+x.cost()+dear(p)+empty(y+x.Upper.H), !x.Apart && b.steady(to-1), b.best[to-1][k+1])
 				}
 			}
 		}

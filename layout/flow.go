@@ -27,6 +27,8 @@ type Piece struct {
 	// Group keeps neighbouring pieces of the same number together unless parting
 	// them saves a page. 0 is no group.
 	Group int
+	// Dear says that its group had better not be parted, if any other may be in its stead.
+	Dear bool
 	// Under lists the blocks, outermost first, to be drawn again when a page
 	// starts between two pieces that both stand under them. They are compared
 	// as pointers.
@@ -85,6 +87,7 @@ func (s span) last() int {
 const (
 	costPage  = 100.0
 	costGroup = 40.0 // a page that ends within a group
+	costDear  = 5.0  // so much more where that group is a dear one: no page is taken for it
 	costBlock = 42.0 // one that ends within a block
 	costMay   = 46.0 // one that ends where it may, though it had better not
 	costKeep  = 1e5  // one that ends where it must not; only where no page can hold the chain
@@ -124,9 +127,17 @@ func partCost(ps []Piece, to, next int) (cost float64, within bool) {
 	case above.KeepNext:
 		return costKeep, within
 	case within:
-		return costGroup, within
+		return costGroup + dear(above), within
 	}
 	return 0, false
+}
+
+// dear is what it costs besides to part the group of a piece.
+func dear(p Piece) float64 {
+	if p.Dear && p.Group != 0 {
+		return costDear
+	}
+	return 0
 }
 
 // repeated lists the blocks to be drawn again on a page that starts with piece i, or with

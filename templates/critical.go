@@ -62,7 +62,7 @@ func (c *composer) criticalSaid(d *job.Dim) string {
 // limit; drawn again where a page begins between its rows. What is easily missed at its step
 // stands in the list above: it need have nothing to do with the reading.
 func (c *composer) criticalName(d *job.Dim, of *layout.TableOf) layout.Block {
-	t := layout.Table{PadX: 1.2, PadY: 0.6, Grid: true, Columns: []layout.Column{{Width: c.Span, Span: of.Columns}}, Of: of}
+	t := layout.Table{PadX: 1.2, PadY: 0.3, Grid: true, Columns: []layout.Column{{Width: c.Span, Span: of.Columns}}, Of: of}
 	runs := []layout.Run{layout.T(layout.Body, d.What)}
 	for _, l := range c.limitsOf(d) {
 		if l.style == layout.Strong {

@@ -36,7 +36,7 @@ func index(c *composer) []layout.Piece {
 
 // indexSources are widths of the column of sources: that is taken that makes the list
 // lowest, of many dimensions the first.
-var indexSources = []layout.Mm{29, 23, 36}
+var indexSources = []layout.Mm{29, 23, 26, 32, 36}
 
 // indexTable is the list with columns of these widths.
 func (c *composer) indexTable(dims [][]*job.Dim, mark, source, page layout.Mm) []layout.Piece {

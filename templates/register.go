@@ -11,11 +11,13 @@ import (
 	"matchmark/templates/block"
 )
 
-// registerTick is the width of the box for the stub, registerPad and registerPadY the room
+// registerTick is the width of the box for the stub, registerMark the least of the mark of a
+// spare before it, registerPad and registerPadY the room
 // about a text, and registerLead the distance between its few lines.
 const (
 	registerLead layout.Mm = 3.5
 	registerTick layout.Mm = 8
+	registerMark layout.Mm = 8
 	registerPad  layout.Mm = 0.6
 	registerPadY layout.Mm = 0.3
 )
@@ -54,20 +56,21 @@ func register(c *composer) []layout.Piece {
 func (c *composer) cardWidth() layout.Mm { return c.Span / 2 }
 
 // registerText is the text of one tag: mark, number and pieces, what is in it and where it
-// comes off and goes back.
+// comes off and goes back; none for a spare, whose mark stands before its boxes.
 func (c *composer) registerText(t *job.Tag) layout.Block {
+	if t.Spare {
+		return layout.Block{}
+	}
 	mark, plain, bold := layout.Limit, layout.Sub, layout.SubBold
 	mark.Lead, plain.Lead, bold.Lead = registerLead+1, registerLead, registerLead
 	runs := []layout.Run{layout.T(mark, t.Mark)}
-	if !t.Spare {
-		runs = append(runs, layout.T(plain, "  "+noBreak(c.W.Common.Number+" "+strconv.Itoa(t.N))+" · "))
-		if in := c.inIt(t); in != "" {
-			runs = append(runs, layout.T(bold, noBreak(in)), layout.T(plain, " · "))
-		}
-		runs = append(runs, layout.T(bold, c.registerName(t)), layout.T(plain, c.registerContents(t)))
-		if moves := joinFacts(movesText(c.W.Common.OffAt, t.In), movesText(c.W.Common.BackAt, t.Out)); moves != "" {
-			runs = append(runs, layout.T(plain, " · "+moves))
-		}
+	runs = append(runs, layout.T(plain, "  "+noBreak(c.W.Common.Number+" "+strconv.Itoa(t.N))+" · "))
+	if in := c.inIt(t); in != "" {
+		runs = append(runs, layout.T(bold, noBreak(in)), layout.T(plain, " · "))
+	}
+	runs = append(runs, layout.T(bold, c.registerName(t)), layout.T(plain, c.registerContents(t)))
+	if moves := joinFacts(movesText(c.W.Common.OffAt, t.In), movesText(c.W.Common.BackAt, t.Out)); moves != "" {
+		runs = append(runs, layout.T(plain, " · "+moves))
 	}
 	return c.Para(c.cardWidth()-2*registerPad, runs, layout.ParaOpts{Ref: t.At})
 }
@@ -86,7 +89,11 @@ func (c *composer) registerTiers(t *job.Tag) layout.Block {
 	}
 	high := c.WideBox(layout.RoleWords, registerTick, 1, "", t.At).H
 	seen := c.Tick(layout.Body, "", t.At).Fill(registerTick, high, 0.5, 0.5)
-	return layout.Above(0, layout.Beside(0, seen, c.registerTier(t, c.cardWidth()-registerTick, first)), c.registerTier(t, c.cardWidth(), second))
+	if t.Spare {
+		mark := c.Words(layout.Limit, t.Mark).Pad(0, registerPad, 0, registerPad)
+		seen = layout.Beside(0, mark.Fill(max(mark.W, registerMark), high, 0, 0.5), seen)
+	}
+	return layout.Above(0, layout.Beside(0, seen, c.registerTier(t, c.cardWidth()-seen.W, first)), c.registerTier(t, c.cardWidth(), second))
 }
 
 // The least width of boxes in the register: for words and dates, and for a number.

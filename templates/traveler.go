@@ -150,7 +150,7 @@ func (c *composer) work(back bool) []layout.Piece {
 				continue
 			}
 			if st.Later != "" && st.Undoes == nil {
-				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 2, Under: []*layout.Block{again}})
+				out = append(out, layout.Piece{Block: step.WaitsLine(c.Composer, st), Gap: 1, Under: []*layout.Block{again}})
 				continue
 			}
 			out = append(out, c.alone(st, group, again, line)...)
@@ -166,7 +166,7 @@ func (c *composer) alone(st *job.Step, group int, again *layout.Block, line step
 	goesOn := step.ContinuedLine(c.Composer, st, line)
 	notes, above := step.NotesAgain(c.Composer, st)
 	for i := range pieces {
-		pieces[i].Group = group
+		pieces[i].Group, pieces[i].Dear = group, onTheHook(st)
 		pieces[i].Under = []*layout.Block{again}
 		if i >= above {
 			pieces[i].Under = append(pieces[i].Under, goesOn)
@@ -177,6 +177,9 @@ func (c *composer) alone(st *job.Step, group int, again *layout.Block, line step
 	}
 	return pieces
 }
+
+// onTheHook reports whether a load hangs in a step: nobody turns the page meanwhile.
+func onTheHook(st *job.Step) bool { return len(st.Lifts) > 0 || len(st.Hangs) > 0 }
 
 // backToTheEnd reports whether a section begins the reassembly and all after it belong there.
 func (c *composer) backToTheEnd(first *job.Section) bool {

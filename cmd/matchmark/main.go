@@ -28,10 +28,10 @@ import (
 	"runtime/debug"
 )
 
-// A run is short and makes much that is soon thrown away: memory is tidied up a quarter as
+// A run is short and makes much that is soon thrown away: memory is tidied up an eighth as
 // often as usual, until it is mostMemory that is held.
 const (
-	tidied     = 400 // percent
+	tidied     = 800 // percent
 	mostMemory = 150 << 20
 )
 

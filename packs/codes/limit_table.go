@@ -57,6 +57,7 @@ var limitCodes = []Entry{
 	{"unknown-word", "A word stands in the line that the language of limits does not have.", "Write what is proposed; explain limit shows the forty ways to write one."},
 	{"word-order", "Min and max stand behind the size.", "Write the word first: at most 0.12 mm."},
 	{"worn-limit", "A limit for worn parts lies inside those for new ones.", "Put it above the largest or below the smallest new size, or look for a slipped decimal."},
+	{"one-side-told", "A limit has two sides, and only of one is it said what is done there.", "Write over: and under:, or out: for both."},
 	{"one-box", "A mean or a spread is asked of a reading that has one box.", "Say at: which positions it has, or take the word out."},
 	{"two-readings", "A condition compares one reading with a size, not two readings.", "Make the difference a dimension with formula:, and ask about that."},
 	{"of-itself", "A reading is worked out from itself.", "Name another reading, or write as found."},

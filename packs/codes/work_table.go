@@ -20,6 +20,7 @@ var workCodes = []Entry{
 	{"not-chosen-yet", "A limit or torque hangs on what is signed at a hold that comes later.", "Put the hold before it."},
 	{"not-free", "A step says that nothing has to come before it, and something has.", "Name that step in after: with the reason."},
 	{"not-in-a-try", "A further try names the reading that ends the step, which it has anyway, or one that is worked out.", "Take it out of each-try:, or name what it is worked out from."},
+	{"not-in-this-try", "A further try takes off, reads or tightens what is not there then, or does not put back what it takes off.", "Put each-try: into the order in which it is done, with the joint or the words that put back."},
 	{"not-last", "A step that waits for running comes before others that do not.", "Move it to the end."},
 	{"not-read-here", "A step ends when a reading is in limits, and does not take it.", "Add the reading to measure: or set:."},
 	{"not-reversed", "A section is taken apart and no reverse: line puts it back.", "Add it to reverse:, or write the steps that put it back."},

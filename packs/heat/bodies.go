@@ -95,7 +95,7 @@ func newBodies(h *Hub, s *Shaft, f Fit, c Contact, air Surroundings, g grid) *bo
 		along = g.along
 	}
 	cells := b.layStations(along, beyond(front, b), beyond(behind, b))
-	b.net = newNet(cells, b.linksOf(s), float64(air.Air))
+	b.net = newNet(cells, b.linksOf(s), b.stations[len(b.stations)-1].cell, float64(air.Air))
 	b.fillCells(h, s, float64(air.Film))
 	copy(b.guess, b.t)
 	b.findJoints()

@@ -15,11 +15,8 @@ package heat
 // Crank-Nicolson) and is solved by Newton's method in H, so that the heat
 // balance closes whatever the specific heat does. Conductivities, and the heat
 // capacities in the matrix, are those of the first guess of the step, so that
-// the matrix is factored once in each step. It is symmetrical and positive, and
-// stored from the first link of each row to the diagonal (the envelope).
-// Source: Patankar, Numerical Heat Transfer and Fluid Flow, ch. 4; envelope
-// factors, George and Liu, Computer Solution of Large Sparse Positive Definite
-// Systems, ch. 4; both from memory.
+// the matrix (matrix.go) is factored once in each step.
+// Source: Patankar, Numerical Heat Transfer and Fluid Flow, ch. 4, from memory.
 // Validity: any material curves that rise. Units: SI throughout.
 
 type link struct {
@@ -45,17 +42,15 @@ type net struct {
 	resists []float64 // of each cell, m K/W
 	heatOld []float64
 	flowOld []float64 // into each cell at the old temperatures, W
-	rest    []float64 // what the equations miss, then the change of a turn
+	flow    []float64 // into each cell at the guess, W
 
-	// The factored matrix: row i holds its columns first[i] to i.
-	first, row []int
-	m, d       []float64
+	*matrix
 }
 
 // newNet makes a net of cells and links, in that order; the caller fills in
-// volumes and temperatures.
-func newNet(cells int, links []link, airAt float64) *net {
-	block := make([]float64, 11*cells)
+// volumes and temperatures. The cell end is one at the end of the net.
+func newNet(cells int, links []link, end int, airAt float64) *net {
+	block := make([]float64, 10*cells)
 	next := func() []float64 {
 		s := block[:cells:cells]
 		block = block[cells:]
@@ -64,22 +59,9 @@ func newNet(cells int, links []link, airAt float64) *net {
 	n := &net{
 		of: make([]*Material, cells), links: links, airAt: airAt,
 		rhoV: next(), air: next(), put: next(), t: next(), guess: next(), before: next(),
-		resists: next(), heatOld: next(), flowOld: next(), rest: next(), d: next(),
-		g: make([]float64, len(links)), first: make([]int, cells), row: make([]int, cells),
+		resists: next(), heatOld: next(), flowOld: next(), flow: next(),
+		g: make([]float64, len(links)), matrix: newMatrix(cells, links, end),
 	}
-	for i := range n.first {
-		n.first[i] = i
-	}
-	for _, l := range links {
-		n.first[l.b] = min(n.first[l.b], l.a)
-	}
-	size := 0
-	for i, f := range n.first {
-		// Column j of row i is at row[i]+j.
-		n.row[i] = size - f
-		size += i - f + 1
-	}
-	n.m = make([]float64, size)
 	return n
 }
 
@@ -125,122 +107,36 @@ func (n *net) flows(t, into []float64) {
 func (n *net) assemble(dt, theta float64) {
 	clear(n.m)
 	for i, m := range n.of {
-		n.m[n.row[i]+i] = n.rhoV[i]*m.Specific.at(n.guess[i])/dt + theta*n.air[i]
+		n.m[n.diagonal[i]] = n.rhoV[i]*m.Specific.at(n.guess[i])/dt + theta*n.air[i]
 		n.resists[i] = 1 / m.Conducts.at((n.t[i]+n.guess[i])/2)
 	}
 	for k := range n.links {
 		l := &n.links[k]
 		g := 1 / (l.in*n.resists[l.a] + l.extra + l.out*n.resists[l.b])
 		n.g[k] = g
-		n.m[n.row[l.a]+l.a] += theta * g
-		n.m[n.row[l.b]+l.b] += theta * g
-		n.m[n.row[l.b]+l.a] -= theta * g
+		n.m[n.diagonal[l.a]] += theta * g
+		n.m[n.diagonal[l.b]] += theta * g
+		n.m[n.beside[k]] -= theta * g
 	}
 	n.factor()
 	n.flows(n.t, n.flowOld)
 }
 
-// factor turns the matrix into L D L', row by row.
-func (n *net) factor() {
-	for i, f := range n.first {
-		ri := n.m[n.row[i]+f : n.row[i]+i+1]
-		for j := f; j < i; {
-			if j+4 <= i && n.reach(j, f) {
-				n.fourColumns(ri, j, f)
-				j += 4
-				continue
-			}
-			from := max(f, n.first[j])
-			rj := n.m[n.row[j]+from : n.row[j]+j]
-			x := ri[from-f:][:len(rj)]
-			sum := 0.0
-			for k, v := range rj {
-				sum += x[k] * v
-			}
-			ri[j-f] -= sum
-			j++
-		}
-		diag := ri[i-f]
-		for k, d := range n.d[f:i] {
-			v := ri[k] / d
-			diag -= v * ri[k]
-			ri[k] = v
-		}
-		n.d[i] = diag
-	}
-}
-
-// reach tells whether the rows j to j+3 hold all columns from f on.
-func (n *net) reach(j, f int) bool {
-	return max(n.first[j], n.first[j+1], n.first[j+2], n.first[j+3]) <= f
-}
-
-// fourColumns takes the columns j to j+3 of a row that begins at f together: four
-// sums run beside each other in the time of one, each in the order of its terms.
-func (n *net) fourColumns(ri []float64, j, f int) {
-	x := ri[:j-f]
-	r0 := n.m[n.row[j]+f:][:len(x)]
-	r1 := n.m[n.row[j+1]+f:][:len(x)+1]
-	r2 := n.m[n.row[j+2]+f:][:len(x)+2]
-	r3 := n.m[n.row[j+3]+f:][:len(x)+3]
-	var s0, s1, s2, s3 float64
-	for k, v := range x {
-		s0 += v * r0[k]
-		s1 += v * r1[k]
-		s2 += v * r2[k]
-		s3 += v * r3[k]
-	}
-	k := len(x)
-	y := ri[k:][:4]
-	v := y[0] - s0
-	y[0] = v
-	s1 += v * r1[k]
-	s2 += v * r2[k]
-	s3 += v * r3[k]
-	v = y[1] - s1
-	y[1] = v
-	s2 += v * r2[k+1]
-	s3 += v * r3[k+1]
-	v = y[2] - s2
-	y[2] = v
-	y[3] -= s3 + v*r3[k+2]
-}
-
 // turn does one turn of Newton's method and returns the largest change it made.
 func (n *net) turn(dt, theta float64) float64 {
-	n.flows(n.guess, n.rest)
+	n.flows(n.guess, n.flow)
 	for i, m := range n.of {
 		heat := n.rhoV[i] * m.Specific.integral(n.guess[i])
-		n.rest[i] = theta*n.rest[i] + (1-theta)*n.flowOld[i] - (heat-n.heatOld[i])/dt
+		n.x[n.rowOf[i]] = theta*n.flow[i] + (1-theta)*n.flowOld[i] - (heat-n.heatOld[i])/dt
 	}
 	n.solve()
 	worst := 0.0
-	for i, c := range n.rest {
+	for i, row := range n.rowOf {
+		c := n.x[row]
 		n.guess[i] += c
 		worst = max(worst, c, -c)
 	}
 	return worst
-}
-
-// solve turns rest into the answer of the factored matrix.
-func (n *net) solve() {
-	x := n.rest
-	for i, f := range n.first {
-		sum := 0.0
-		for k, v := range n.m[n.row[i]+f : n.row[i]+i] {
-			sum += v * x[f+k]
-		}
-		x[i] -= sum
-	}
-	for i := range x {
-		x[i] /= n.d[i]
-	}
-	for i := len(x) - 1; i >= 0; i-- {
-		f := n.first[i]
-		for k, v := range n.m[n.row[i]+f : n.row[i]+i] {
-			x[f+k] -= v * x[i]
-		}
-	}
 }
 
 // heat is the heat in the net since 0 °C, in joules.

@@ -206,7 +206,7 @@ func slab(cells int, film float64) *net {
 	for i := range cells - 1 {
 		links = append(links, link{a: i, b: i + 1, in: dx / 2, out: dx / 2})
 	}
-	n := newNet(cells, links, 0)
+	n := newNet(cells, links, 0, 0)
 	for i := range cells {
 		n.of[i], n.rhoV[i] = &m, 7800*dx
 	}

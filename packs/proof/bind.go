@@ -41,6 +41,7 @@ var binding = map[string]func(*binder){
 	"heats":        (*binder).heats,
 	"lifts":        (*binder).lifts,
 	"stamped":      (*binder).stamped,
+	"tries":        (*binder).tries,
 }
 
 // A binder gathers what binds the steps of a walk.

@@ -1,6 +1,7 @@
 package proof
 
 import (
+	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
@@ -11,12 +12,13 @@ import (
 // checkHeldReading sees that a reading between parts is taken while the parts are held as
 // they run: as found before the joint that holds one of them is loosened, as left when it
 // is tight. A joint holds a part that lies behind its fasteners. What the author says is
-// read otherwise (lost-by: nothing, a state with words) is left to him.
+// read otherwise (lost-by: nothing, a state with words) is left to him, unless the words
+// themselves want something tight.
 func (r *report) checkHeldReading() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, e := range r.walk.Events {
 		d := e.Dim
-		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || d.From.Part == nil || d.To.Part == nil || d.State != (job.State{}) || e.Step.Bench || told[e.At] {
+		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || !asTheyRun(r.job, d) || e.Step.Bench || told[e.At] {
 			continue
 		}
 		for _, p := range walk.HangsOn(d) {
@@ -28,6 +30,19 @@ func (r *report) checkHeldReading() {
 			break
 		}
 	}
+}
+
+// wantsTight finds words that want what holds a reading tight: bolts as tight as they are now,
+// slide bolts tight.
+var wantsTight = regexp.MustCompile(`(?i)\b(?:bolts?|screws?|nuts?|joints?)\b[^,;.]*\btight\b`)
+
+// asTheyRun reports whether a reading is one between parts that are held as they run.
+func asTheyRun(j *job.Job, d *job.Dim) bool {
+	if d.From.Part == nil || d.To.Part == nil {
+		return false
+	}
+	words := j.InEnglish(d.State.With)
+	return d.State == (job.State{}) || wantsTight.MatchString(words) && !readWhileLoose.MatchString(words) && !saysWhen.MatchString(words)
 }
 
 // holds is a joint whose fasteners a part lies behind and that is loose when a reading is
@@ -72,7 +87,7 @@ func (r *report) readLoose(e *walk.Event, p *job.Part, j *job.Joint) bool {
 func (b *binder) heldReading() {
 	for _, st := range b.walk.Steps {
 		for _, d := range slices.Concat(st.Measure, st.Set) {
-			if d.From.Part == nil || d.To.Part == nil || d.State != (job.State{}) || st.Bench {
+			if !asTheyRun(b.job, d) || st.Bench {
 				continue
 			}
 			for _, p := range walk.HangsOn(d) {

@@ -47,6 +47,7 @@ var Laws = []Law{
 	{"held-reading", "a reading is taken while its parts are held as they run", (*report).checkHeldReading},
 	{"bench-read", "what is read on the bench is off the machine", (*report).checkBenchRead},
 	{"filled", "a bore is read while its shaft is out of it, and the shaft while it is out of the bore", (*report).checkFilled},
+	{"tries", "a further try can be done with the machine as the step leaves it, and leaves it so", (*report).checkTries},
 	{"covered", "a reading that was taken with what covers it off is set before that is back", (*report).checkCovered},
 	{"turnable", "the nut that sets a reading can be got at when that is set", (*report).checkTurnable},
 	{"aligned", "a coupling is read while both machines stand, and as left where it is aligned last", (*report).checkAligned},

@@ -16,7 +16,7 @@ var saidPeople = regexp.MustCompile(`(?i)\b(two|three|four|five|six|[2-9]) (?:pe
 // checkSaidPeople warns of a step whose words want more people than its keys do: who plans
 // the crew by its hours and its head sends one.
 func (r *report) checkSaidPeople() {
-	told := map[source.Pos]bool{} // once for all places
+	told := map[source.Pos]bool{} // once for all places, and for the row that has its people from the step
 	for _, st := range r.walk.Steps {
 		n, has := peopleIn(r.job.InEnglish(st.Do)), st.Crew()
 		if n <= has || told[st.At] {

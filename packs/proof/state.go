@@ -16,7 +16,7 @@ import (
 // part by the last word of its name, and what is said right behind it.
 var (
 	saysOn  = regexp.MustCompile(`(?i)\b(\pL+?)s? (?:are |is )?(?:still )?(?:(?:bolted|screwed) (?:on|down|up|tight)|tight)\b`)
-	saysOff = regexp.MustCompile(`(?i)\b(\pL+?)s? (?:are |is )?(?:taken )?(?:off|out)\b`)
+	saysOff = regexp.MustCompile(`(?i)\b(?:(\pL+) )?(\pL+?)s? (?:are |is )?(?:still |taken )?(?:off|out)\b`)
 	// What stands of as found and as left apart cannot be held to one of the two.
 	saysWhen = regexp.MustCompile(`(?i)as found|as left|in putting back|in taking`)
 )
@@ -86,7 +86,7 @@ func (r *report) inPlaceWithin(p *job.Part, st *job.Step) bool {
 // takes off it takes off before.
 func (r *report) stateOff(d *job.Dim, e *walk.Event, words string) {
 	for _, m := range saysOff.FindAllStringSubmatch(words, -1) {
-		parts := slices.DeleteFunc(r.calledBy(m[1], d.Place), func(p *job.Part) bool { return len(p.Off) == 0 })
+		parts := slices.DeleteFunc(r.calledJust(m[1], m[2], d.Place), func(p *job.Part) bool { return len(p.Off) == 0 })
 		off := func(p *job.Part) bool {
 			return r.walk.On(p, e) < p.Count || slices.ContainsFunc(e.Step.Remove, func(m *job.Move) bool { return m.Part == p })
 		}
@@ -115,6 +115,21 @@ func (r *report) calledBy(word string, at job.Place) []*job.Part {
 	return out
 }
 
+// calledJust lists the parts that a word names, of those that end with it and with the word
+// before it the ones that end with both: bracket dowels are not the taper dowels.
+func (r *report) calledJust(before, word string, at job.Place) []*job.Part {
+	parts := r.calledBy(word, at)
+	just := slices.DeleteFunc(slices.Clone(parts), func(p *job.Part) bool {
+		words := strings.Fields(r.job.InEnglish(p.Name))
+		i := slices.IndexFunc(words, func(w string) bool { return strings.EqualFold(w, before) })
+		return i < 0 || i+1 >= len(words) || !strings.EqualFold(strings.TrimSuffix(words[i+1], "s"), strings.TrimSuffix(word, "s"))
+	})
+	if len(just) > 0 {
+		return just
+	}
+	return parts
+}
+
 // state binds a step that reads to those that move what the words of the reading want on or
 // off.
 func (b *binder) state() {
@@ -125,8 +140,13 @@ func (b *binder) state() {
 			if saysWhen.MatchString(words) {
 				continue
 			}
-			for _, m := range slices.Concat(saysOn.FindAllStringSubmatch(words, -1), saysOff.FindAllStringSubmatch(words, -1)) {
+			for _, m := range saysOn.FindAllStringSubmatch(words, -1) {
 				for _, p := range r.calledBy(m[1], d.Place) {
+					b.looks(standing{p}, st)
+				}
+			}
+			for _, m := range saysOff.FindAllStringSubmatch(words, -1) {
+				for _, p := range r.calledJust(m[1], m[2], d.Place) {
 					b.looks(standing{p}, st)
 				}
 			}

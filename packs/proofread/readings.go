@@ -23,6 +23,7 @@ func (b *proofreader) checkReadings() {
 			at := d.LimitPos()
 			b.checkInstrument(d, dd, at)
 			b.checkLimits(d, dd)
+			b.checkOneSided(d, dd)
 		}
 	}
 }

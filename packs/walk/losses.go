@@ -65,7 +65,7 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 	var out []Loss
 	for _, l := range d.LostBy {
 		if l.Step != nil {
-			out = append(out, Loss{Index: w.End(l.Step), Step: l.Step, At: l.Step.At, How: "destroys it"})
+			out = append(out, Loss{Index: w.ends(l.Step), Step: l.Step, At: l.Step.At, How: "destroys it"})
 		}
 	}
 	for _, p := range HangsOn(d) {
@@ -88,6 +88,18 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 	}
 	slices.SortStableFunc(out, func(a, b Loss) int { return cmp.Compare(a.Index, b.Index) })
 	return out
+}
+
+// ends is where a step destroys what its author says that it does: where it first takes
+// off, heats, lifts or takes out; where it does none of these, where it first locks or
+// loosens; and else when it is done.
+func (w *Walk) ends(st *job.Step) int {
+	for _, verbs := range [][]job.Verb{{job.DoRemove, job.DoHeat, job.DoLift, job.DoTakeOut}, {job.DoLock, job.DoLockAgain, job.DoLoosen}} {
+		if e := w.Find(st, func(e *Event) bool { return slices.Contains(verbs, e.Verb) }); e != nil {
+			return e.Index
+		}
+	}
+	return w.End(st)
 }
 
 // partsFaces is what taking a part off does to a reading between its faces.

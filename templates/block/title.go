@@ -33,7 +33,7 @@ func (c *Composer) TitleLine(title string, runs ...layout.Run) layout.Piece {
 	at := max(high, text.H+0.5)
 	line := layout.Drawn(c.Span, at, layout.Item{Y: at - layout.Heavy/2, Shape: layout.Line{DX: c.Span, Weight: layout.Heavy}})
 	b := layout.Overlay(line, plate.At(0, at-high), text.At(plate.W+between, (at-text.H)/2))
-	return layout.Piece{Block: b.Pad(0, 0, underTitle, 0), Gap: 3, KeepNext: true}
+	return layout.Piece{Block: b.Pad(0, 0, underTitle, 0), Gap: 2, KeepNext: true}
 }
 
 // underTitle is the room below the title of a sheet, and below its first sentence.

@@ -20,8 +20,8 @@ func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []stri
 	}
 	n, m := len(across), len(sides)
 	return []layout.Block{
-		boxTable{down, wide, layout.Sub, func(r, k int) spot { return spot{r*n + k%n, k / n} }}.set(c, d, sides),
-		boxTable{deep, across, layout.Caption, func(r, k int) spot { return spot{r/m*n + k, r % m} }}.set(c, d, sides),
+		boxTable{down, wide, layout.Sub, 0, func(r, k int) spot { return spot{r*n + k%n, k / n} }}.set(c, d, sides),
+		boxTable{deep, across, layout.Caption, 0, func(r, k int) spot { return spot{r/m*n + k, r % m} }}.set(c, d, sides),
 	}
 }
 
@@ -31,7 +31,7 @@ func foldedGrid(c *block.Composer, d *job.Dim, sides []Side, groups int) layout.
 	deep := (len(down) + groups - 1) / groups
 	var out []layout.Block
 	for from := 0; from < len(down); from += deep {
-		t := boxTable{down[from:min(from+deep, len(down))], across, layout.Sub, func(r, k int) spot { return spot{(from+r)*len(across) + k, 0} }}
+		t := boxTable{down[from:min(from+deep, len(down))], across, layout.Sub, 0, func(r, k int) spot { return spot{(from+r)*len(across) + k, 0} }}
 		out = append(out, t.set(c, d, sides))
 	}
 	return layout.Beside(layout.GapX, out...)

@@ -14,6 +14,22 @@ import (
 type placesWay struct {
 	across bool // the boxes of all sides in one row, or a row a side
 	groups bool // what is worked out from all readings in columns of its own
+	aside  bool // what stands behind the boxes beside all rows of its place, not behind the last
+	whole  bool // the heads of the columns in one line, or as wide as their boxes
+}
+
+// placesWays are all of them. Only where a place has several rows anything stands beside all.
+func (k content) placesWays() []placesWay {
+	var out []placesWay
+	for _, whole := range []bool{false, true} {
+		for _, groups := range []bool{true, false} {
+			out = append(out, placesWay{true, groups, false, whole}, placesWay{false, groups, false, whole})
+			if len(k.entries[0].sides) > 1 {
+				out = append(out, placesWay{false, groups, true, whole})
+			}
+		}
+	}
+	return out
 }
 
 // A placeRow is one row of a table of like places.
@@ -32,11 +48,9 @@ func (k content) placesTable(w way, width layout.Mm) sized {
 	if !k.inTable() {
 		return least
 	}
-	for _, across := range []bool{true, false} {
-		for _, groups := range []bool{true, false} {
-			if b := k.placesIn(w, placesWay{across, groups}, width); !b.empty && (least.empty || b.h < least.h-0.5) {
-				least = b
-			}
+	for _, how := range k.placesWays() {
+		if b := k.placesIn(w, how, width); !b.empty && (least.empty || b.h < least.h-0.5) {
+			least = b
 		}
 	}
 	return least
@@ -82,6 +96,11 @@ func (k content) placeGrid(w way, how placesWay) placeGrid {
 			widths[i] = max(widths[i], b.W)
 		}
 	}
+	if how.whole {
+		for i, name := range cols {
+			widths[i] = max(widths[i], k.Width(layout.Caption, name)+0.1)
+		}
+	}
 	g.head = layout.Bottom(layout.GapX, heads(k.Composer, k.d(), cols, widths)...)
 	for i, r := range g.rows {
 		g.rows[i].label.W = g.labelW
@@ -98,6 +117,9 @@ func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
 	room := width - labelW - labelGap - g.head.W
 	if room < 0 {
 		return sized{empty: true}
+	}
+	if how.aside {
+		return k.placesAside(g, width, room-layout.GapX)
 	}
 	tails := tailWidths(rows, room)
 	var lines, below []sized
@@ -124,6 +146,30 @@ func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
 			items = append(items, b.make())
 		}
 	}
+	return above(layout.GapY, table, k.lastRow(items, width))
+}
+
+// placesAside sets a table of like places with what stands behind the boxes of a place beside all
+// its rows, in what they leave of the width.
+func (k content) placesAside(g placeGrid, width, room layout.Mm) sized {
+	var places, rows []sized
+	var items []layout.Block
+	for _, r := range g.rows {
+		rows = append(rows, done(layout.Middle(labelGap, r.label, r.cells)))
+		if r.entry == nil {
+			continue
+		}
+		tail := flowRow(room, r.tail)
+		if tail.w > room+0.01 {
+			return sized{empty: true}
+		}
+		places = append(places, beside(layout.GapX, above(layout.GapY, rows...), tail))
+		if warm := k.warm(*r.entry, width); !warm.empty {
+			items = append(items, warm.make())
+		}
+		rows = nil
+	}
+	table := above(headGap, done(g.head.At(g.labelW+labelGap, 0)), above(layout.GapY, places...))
 	return above(layout.GapY, table, k.lastRow(items, width))
 }
 

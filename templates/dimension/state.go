@@ -18,7 +18,7 @@ func StateLine(c *block.Composer, d *job.Dim) []string {
 	var out []string
 	add := func(sentence words.Sentence, value string) {
 		if value != "" {
-			out = append(out, sentence.With(value))
+			out = append(out, sentence.With(block.Together(value)))
 		}
 	}
 	add(w.Dimension.With, s.With)

@@ -22,6 +22,7 @@ var noSpot = spot{at: -1}
 type boxTable struct {
 	rows, cols []string
 	label      layout.Style // of the names of the rows
+	heads      int          // lines of the names of the columns at the most, 0 for as many as the boxes leave
 	spot       func(row, col int) spot
 }
 
@@ -45,6 +46,11 @@ func (t boxTable) set(c *block.Composer, d *job.Dim, sides []Side) layout.Block 
 			}
 			boxes[r] = append(boxes[r], b)
 			widths[k] = max(widths[k], b.W)
+		}
+	}
+	if t.heads > 0 {
+		for k, name := range t.cols {
+			widths[k] = max(widths[k], foldedWidth(c, layout.Caption, []string{name}, t.heads))
 		}
 	}
 	labelW := foldedWidth(c, t.label, t.rows, labelLines(t.label))
@@ -127,7 +133,8 @@ func foldedWidth(c *block.Composer, st layout.Style, names []string, lines int) 
 
 // linesIn is in how many lines a text stands in a width.
 func linesIn(c *block.Composer, st layout.Style, text string, width layout.Mm) int {
-	lines, used, space := 1, layout.Mm(0), c.Width(st, " ")
+	lines, used := 1, layout.Mm(0)
+	space := c.Width(st, "x x") - c.Width(st, "xx") // alone it has no width
 	for _, word := range strings.Split(text, " ") {
 		w := c.Width(st, word)
 		if used > 0 && used+space+w > width {
@@ -154,17 +161,20 @@ func longestWord(c *block.Composer, st layout.Style, text string) layout.Mm {
 // of which no other is as low and as narrow.
 func sideTables(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	names := PositionNames(d.Positions)
-	all := []layout.Block{positionRows(c, d, sides, names, 1)}
+	all := []layout.Block{positionRows(c, d, sides, names, 1, 0)}
 	for bands := 1; bands <= 3 && bands <= (len(names)+1)/2; bands++ {
 		all = append(all, sideRows(c, d, sides, names, bands))
 	}
-	for groups := 2; groups <= 3 && groups < len(names); groups++ {
-		all = append(all, positionRows(c, d, sides, names, groups), namedAbove(c, d, sides, names, groups))
+	for groups := 2; groups <= 3 && groups <= len(names); groups++ {
+		all = append(all, positionRows(c, d, sides, names, groups, 0), positionRows(c, d, sides, names, groups, 2))
+		if groups < len(names) {
+			all = append(all, namedAbove(c, d, sides, names, groups))
+		}
 	}
 	if p := d.Positions; len(p.Rows) > 0 && len(p.Cols) > 0 {
 		all = append(all, gridTables(c, d, sides, p.Rows, p.Cols)...)
 		if len(sides) == 1 {
-			all = append(all, boxTable{p.Cols, spokenAfter(sideNames(c, d, sides)[0], p.Rows), layout.Sub, func(r, k int) spot { return spot{k*len(p.Cols) + r, 0} }}.set(c, d, sides))
+			all = append(all, boxTable{p.Cols, spokenAfter(sideNames(c, d, sides)[0], p.Rows), layout.Sub, 0, func(r, k int) spot { return spot{k*len(p.Cols) + r, 0} }}.set(c, d, sides))
 			for groups := 2; groups <= 3 && groups < len(p.Rows); groups++ {
 				all = append(all, foldedGrid(c, d, sides, groups))
 			}
@@ -195,12 +205,13 @@ func tableIn(tables []layout.Block, n int, width layout.Mm) int {
 	return min(n, len(tables)-1)
 }
 
-// positionRows has a row a position and a column a side, in groups beside each other.
-func positionRows(c *block.Composer, d *job.Dim, sides []Side, names []string, groups int) layout.Block {
+// positionRows has a row a position and a column a side, in groups beside each other; the names
+// of its columns take so many lines at the most, if any number is given.
+func positionRows(c *block.Composer, d *job.Dim, sides []Side, names []string, groups, heads int) layout.Block {
 	deep := (len(names) + groups - 1) / groups
 	var out []layout.Block
 	for from := 0; from < len(names); from += deep {
-		t := boxTable{names[from:min(from+deep, len(names))], sideNames(c, d, sides), layout.Sub, func(r, k int) spot { return spot{from + r, k} }}
+		t := boxTable{names[from:min(from+deep, len(names))], sideNames(c, d, sides), layout.Sub, heads, func(r, k int) spot { return spot{from + r, k} }}
 		out = append(out, t.set(c, d, sides))
 	}
 	return layout.Beside(layout.GapX, out...)
@@ -212,7 +223,7 @@ func sideRows(c *block.Composer, d *job.Dim, sides []Side, names []string, bands
 	var out []layout.Block
 	for from := 0; from < len(names); from += across {
 		part := names[from:min(from+across, len(names))]
-		t := boxTable{sideNames(c, d, sides), part, layout.Caption, func(r, k int) spot { return spot{from + k, r} }}
+		t := boxTable{sideNames(c, d, sides), part, layout.Caption, 0, func(r, k int) spot { return spot{from + k, r} }}
 		out = append(out, t.set(c, d, sides))
 	}
 	return layout.Above(bandGap, out...)

@@ -38,8 +38,8 @@ func fewTable(c *block.Composer, g []*job.Joint) layout.Block {
 		return layout.Block{}
 	}
 	who := max(leastDid, min(rest/3, 28))
-	did := layout.Table{PadX: 1, PadY: 0.8, Grid: true}
-	tick := layout.Table{PadX: 1, PadY: 0.8, Grid: true, MinH: tickRow}
+	did := layout.Table{PadX: 1, PadY: tickPad, Grid: true}
+	tick := layout.Table{PadX: 1, PadY: tickPad, Grid: true, MinH: tickRow}
 	head := func(text string, width layout.Mm) layout.Block {
 		return c.Para(width-2, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{Ref: j.At})
 	}

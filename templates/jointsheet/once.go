@@ -38,7 +38,7 @@ const onceCol = tickCol + 1
 
 // onceRows are n ticks, so many in a row.
 func onceRows(c *block.Composer, j *job.Joint, n, across int) layout.Block {
-	t := layout.Table{PadX: 0.4, PadY: 0.8, Grid: true, MinH: tickRow}
+	t := layout.Table{PadX: 0.4, PadY: tickPad, Grid: true, MinH: tickRow}
 	for range across {
 		t.Columns = append(t.Columns, layout.Column{Width: onceCol})
 	}

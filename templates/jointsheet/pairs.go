@@ -18,7 +18,7 @@ func pairTable(c *block.Composer, g []*job.Joint) layout.Block {
 	if len(g) <= 2 || j.Count() > 1 || len(roundsOf(j)) > 1 || j.Spec.BreaksLoose != nil || len(finalTorque(c, j)) == 0 || where < whereCol {
 		return layout.Block{}
 	}
-	t := layout.Table{PadX: 1, PadY: 0.8, Grid: true, MinH: tickRow}
+	t := layout.Table{PadX: 1, PadY: tickPad, Grid: true, MinH: tickRow}
 	column := func(width layout.Mm, head layout.Block) {
 		t.Columns = append(t.Columns, layout.Column{Width: width, Head: head})
 	}

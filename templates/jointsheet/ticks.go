@@ -16,7 +16,8 @@ import (
 // Measures of the table of ticks: its rows and columns are as wide apart as a pen in a
 // glove needs.
 const (
-	tickRow  layout.Mm = 9.2
+	tickRow  layout.Mm = 9
+	tickPad  layout.Mm = 0.5 // above and below what stands in a cell
 	tickCol  layout.Mm = 11.2
 	orderCol layout.Mm = 11
 	roundCol layout.Mm = 22 // how tight, in both units
@@ -197,7 +198,7 @@ func placeTable(c *block.Composer, g []*job.Joint) layout.Block {
 		return c.Para(width-2, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{Ref: g[0].At})
 	}
 	rest := c.Span - orderCol - placeCol*layout.Mm(len(rounds)) - 3*signs
-	t := layout.Table{PadX: 1, PadY: 0.8, Grid: true, MinH: tickRow}
+	t := layout.Table{PadX: 1, PadY: tickPad, Grid: true, MinH: tickRow}
 	t.Columns = []layout.Column{{Width: rest, Head: head(w.Tightening.WhereColumn, rest)}, {Width: orderCol, Head: head(w.Tightening.OrderColumn, orderCol)}}
 	for _, r := range rounds {
 		t.Columns = append(t.Columns, layout.Column{Width: placeCol, Head: tickHead(c, g[0], r, placeCol)})
@@ -240,7 +241,7 @@ func roundsOf(j *job.Joint) []joint.Round {
 
 // tickTable is the table of some fasteners by their place in the order.
 func tickTable(c *block.Composer, j *job.Joint, from, to int) layout.Block {
-	t := layout.Table{PadX: 1, PadY: 0.8, Grid: true, MinH: tickRow}
+	t := layout.Table{PadX: 1, PadY: tickPad, Grid: true, MinH: tickRow}
 	t.Columns = []layout.Column{{Width: roundCol, Head: c.Words(layout.Caption, c.W.Tightening.OrderColumn)}}
 	for i := from; i < to; i++ {
 		t.Columns = append(t.Columns, layout.Column{Width: tickCol, Head: c.Words(layout.Strong, strconv.Itoa(i+1)).Center(tickCol - 2*t.PadX)})

@@ -19,9 +19,11 @@ func Sheet(c *block.Composer) []layout.Piece {
 		return nil
 	}
 	out := []layout.Piece{rules(c)}
-	for _, l := range c.Job.Lifts {
+	for i, l := range c.Job.Lifts {
 		pieces := pieces(c, l)
-		pieces[0].Gap = 3
+		if i > 0 { // below what holds for every lift there is room
+			pieces[0].Gap = 3
+		}
 		out = append(out, pieces...)
 	}
 	return append(out, workings(c, c.Job.Lifts)...)

@@ -112,11 +112,18 @@ func (t *together) signedRow(i int, rs []run) []layout.Piece {
 	n := inRow(rs)
 	beside := layout.Above(lineGap, text...)
 	below := t.belowRow(rs[:n])
-	least := max(beside.H, boxes.H) + Height(below)
+	height := func(lines layout.Block, rest []layout.Piece) layout.Mm {
+		h := max(lines.H, boxes.H) + Height(rest)
+		if len(rest) > 0 {
+			h += nearer(layout.Beside(0, lines, boxes), rest[0])
+		}
+		return h
+	}
+	least := height(beside, below)
 	for _, x := range shares(t.Composer, rs[:n])[1:] {
 		lines := layout.Above(lineGap, append(text[:len(text):len(text)], runLines(x.beside, width)...)...)
 		rest := t.belowRow(x.below)
-		if h := max(lines.H, boxes.H) + Height(rest); h <= least+0.01 && len(lines.Misfits) == 0 {
+		if h := height(lines, rest); h <= least+0.01 && len(lines.Misfits) == 0 {
 			beside, below, least = lines, rest, h
 		}
 	}

@@ -129,13 +129,19 @@ func fitText(c *block.Composer, st *job.Step, g moveGroup, width layout.Mm) layo
 	return text
 }
 
-// emptyWords is how wide the words beside the box for an empty container are.
-const emptyWords layout.Mm = 20
+// emptyWords is how wide the words beside the box for an empty container are, mostEmpty how wide
+// they may be so that they are no higher than a box.
+const emptyWords, mostEmpty layout.Mm = 20, 30
 
 // emptyTick is the box to tick where a container is empty after a row.
 func emptyTick(c *block.Composer, from *job.Container) layout.Block {
 	runs := []layout.Run{layout.T(layout.SubBold, from.Mark), layout.T(layout.Sub, " "+c.W.Step.EmptyHere)}
-	words := c.Para(max(emptyWords, c.Width(layout.SubBold, from.Mark)), runs, layout.ParaOpts{Ref: from.At})
+	width := max(emptyWords, c.Width(layout.SubBold, from.Mark))
+	words := c.Para(width, runs, layout.ParaOpts{Ref: from.At})
+	for words.H > twoLines && width < mostEmpty {
+		width++
+		words = c.Para(width, runs, layout.ParaOpts{Ref: from.At})
+	}
 	words.W = block.InkRight(words)
 	return layout.Middle(1.2, c.Tick(layout.Sub, "", from.At), words)
 }

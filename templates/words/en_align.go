@@ -5,7 +5,7 @@ import "matchmark/packs/align"
 // englishAlignment are the words of Alignment in English.
 var englishAlignment = Alignment{
 	Title:  "Alignment",
-	Rule:   "Readings with their signs, both shafts turned together the way they run, each set turned and read again, and written when both agree. Planning figures; the maker's manual and the site's rules decide.",
+	Rule:   "Readings with their signs, both shafts turned together the way they run; each set read twice, written when both agree. Planning figures; maker's manual and site rules decide.",
 	MadeAt: "at %s", OnSheet: "readings, moves and limits: alignment sheet p.\u00a0%s",
 
 	Signs:    "Signs: a dial reads + when its stem is pushed in. A move of + raises the foot or goes right, − lowers it or goes left.",
