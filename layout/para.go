@@ -102,17 +102,7 @@ func (s *Setter) Line(width Mm, runs []Run, o ParaOpts) Block {
 
 func (s *Setter) line(width Mm, runs []Run, o ParaOpts) Block {
 	b, out := s.cutAll(runs, o)
-	for i := range b.frags[:max(len(b.frags)-1, 0)] {
-		f := &b.frags[i]
-		switch {
-		case f.text == "" && f.end == atFeed: // an empty line
-			f.end = glued
-		case f.end == atFeed:
-			st := runs[f.run].Style
-			f.end, f.space = atSpace, s.m.Width(st.Face, st.Size, " ")
-		}
-	}
-	l := textLine{to: len(b.frags), w: b.width(0, len(b.frags))}
+	l := b.oneLine()
 	out.W = width
 	if width == 0 {
 		out.W = l.w
@@ -122,6 +112,21 @@ func (s *Setter) line(width Mm, runs []Run, o ParaOpts) Block {
 	b.emit(&out, l, out.W, 0, o, true)
 	s.frags = b.frags[:0]
 	return out
+}
+
+// oneLine is all that was cut in one line, a space in the place of each new line.
+func (b *breaker) oneLine() textLine {
+	for i := range b.frags[:max(len(b.frags)-1, 0)] {
+		f := &b.frags[i]
+		switch {
+		case f.text == "" && f.end == atFeed: // an empty line
+			f.end = glued
+		case f.end == atFeed:
+			st := b.runs[f.run].Style
+			f.end, f.space = atSpace, b.s.m.Width(st.Face, st.Size, " ")
+		}
+	}
+	return textLine{to: len(b.frags), w: b.width(0, len(b.frags))}
 }
 
 // Words sets one text in one style in one line as wide as it is.

@@ -53,5 +53,10 @@ func (s *Setter) Pen() Pen { return s.pen }
 // Width is the advance of a text in a style, as Line sets it.
 func (s *Setter) Width(st Style, text string) Mm {
 	key := cutKey{text, bits(st.Size), bits(st.Lead), howOf(st, Plain, Left, true)}
-	return s.widths.keep(key, func() Mm { return s.Line(0, []Run{{Text: text, Style: st}}, ParaOpts{}).W })
+	return s.widths.keep(key, func() Mm {
+		b, _ := s.cutAll([]Run{{Text: text, Style: st}}, ParaOpts{})
+		l := b.oneLine()
+		s.frags = b.frags[:0]
+		return l.w
+	})
 }

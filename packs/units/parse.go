@@ -23,6 +23,13 @@ func ParseQuantity(text string) (Quantity, error) {
 	return Quantity{n, unit}, nil
 }
 
+// IsQuantity reports whether ParseQuantity reads a text, without a word of what is wrong with it.
+func IsQuantity(text string) bool {
+	runes := []rune(text)
+	_, unit, width, fault := quantityAt(runes, 0)
+	return fault == nil && unit != None && skipBlanks(runes, width) == len(runes)
+}
+
 // ParseRange reads two numbers with "to" between them and their unit at the end,
 // or behind each: 0 to 150 mm. The smaller comes first. The error is a *Fault.
 func ParseRange(text string) (low, high Quantity, err error) {

@@ -78,6 +78,9 @@ func (c *Composer) Chosen(key any) (choice any, known bool) {
 
 // Choose keeps what was chosen under a key, for all passes.
 func (c *Composer) Choose(key, choice any) {
+	if c.Kept == nil {
+		return
+	}
 	if c.Kept.chosen == nil {
 		c.Kept.chosen = map[any]any{}
 	}

@@ -4,6 +4,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/sign"
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 )
 
 // signalPlate is the signal word of a note, white on black.
@@ -15,6 +16,25 @@ func (c *Composer) signalPlate(n *job.Caution, high layout.Mm) layout.Block {
 // the alert triangle, as ANSI Z535.6 has it. The panels of a job are all as wide as that of
 // its longest word: a hazard must not look smaller because its word is shorter.
 func (c *Composer) SignalPlate(signal string, high layout.Mm, ref layout.Ref) layout.Block {
+	key := plateKey{c.W, signal, high, ref}
+	if plate, known := c.Chosen(key); known {
+		return plate.(layout.Block)
+	}
+	plate := sign.Panel(c.Setter, c.W.Cautions.Signal[signal], alerts(signal), high, c.plateWidth(high), ref)
+	c.Choose(key, plate)
+	return plate
+}
+
+// A plateKey tells a panel: there are a few, and each stands on many pages.
+type plateKey struct {
+	words  *words.Catalogue
+	signal string
+	high   layout.Mm
+	ref    layout.Ref
+}
+
+// plateWidth is the width of the widest panel of a height.
+func (c *Composer) plateWidth(high layout.Mm) layout.Mm {
 	width := layout.Mm(0)
 	for _, n := range c.Job.Notes {
 		if len(n.Steps) == 0 {
@@ -22,7 +42,7 @@ func (c *Composer) SignalPlate(signal string, high layout.Mm, ref layout.Ref) la
 		}
 		width = max(width, sign.PanelWidth(c.Setter, c.W.Cautions.Signal[n.Signal], alerts(n.Signal), high))
 	}
-	return sign.Panel(c.Setter, c.W.Cautions.Signal[signal], alerts(signal), high, width, ref)
+	return width
 }
 
 // alerts reports whether a signal word warns of injury.

@@ -35,6 +35,5 @@ func isUnit(text string) bool {
 	if end := strings.IndexAny(text, " \n"); end >= 0 {
 		word = text[:end]
 	}
-	_, err := units.ParseQuantity("1 " + strings.TrimRight(word, ".,;:)?!"))
-	return err == nil
+	return units.IsQuantity("1 " + strings.TrimRight(word, ".,;:)?!"))
 }

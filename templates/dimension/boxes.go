@@ -18,7 +18,7 @@ func boxItems(c *block.Composer, d *job.Dim, sides []Side, tables []layout.Block
 	case p.Kind == job.Single:
 		out = sideItems(c, d, sides, w.before, width)
 	case len(tables) > 0:
-		out = []layout.Block{sideTable(tables, w.cols, width)}
+		out = []layout.Block{tables[tableIn(tables, w.cols, width)]}
 		if len(sides) == 1 {
 			return out
 		}

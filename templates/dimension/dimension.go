@@ -134,7 +134,7 @@ func (k content) setRows(w way, width layout.Mm) sized {
 func (k content) lists(w way, width layout.Mm) []sized {
 	var out []sized
 	if d := k.d(); k.back && d.Shims != nil && len(d.Shims.Rows) > 0 {
-		out = append(out, done(packTable(k.Composer, d, width)))
+		out = append(out, done(k.packTable(width)))
 	}
 	list := k.placeList(w, width)
 	if packs := once(k.tried.packs, placesKey{w.stacked, width}, func() sized { return k.packs(w, width) }); !packs.empty && packs.h < list.h-0.5 {
@@ -198,12 +198,17 @@ func (k content) warm(e entry, width layout.Mm) sized {
 // boxes are the write-in boxes of one dimension, tall ones in one piece, with those of
 // what is worked out from them.
 func (k content) boxes(e entry, w way, width layout.Mm) []layout.Block {
-	if e.d.Positions.Kind == job.Single {
+	switch tables := k.tables(e); {
+	case e.d.Positions.Kind == job.Single:
 		// They are the same in all widths in which each has its unit behind it, and in all others.
 		if all := k.boxesIn(e, w, anyWidth); block.RowWidth(all[:len(e.sides)]) <= width {
 			return all
 		}
 		width = 0
+	case len(tables) > 0:
+		w.cols, width = tableIn(tables, w.cols, width), anyWidth
+	case e.d.Positions.Kind == job.Clock || e.d.Positions.Kind == job.Row:
+		w.cols, width = 0, anyWidth
 	}
 	return k.boxesIn(e, w, width)
 }

@@ -181,7 +181,7 @@ func (k content) handHead(width layout.Mm) layout.Block {
 		}
 	}
 	if d.Shims != nil && len(d.Shims.Rows) > 0 && k.back {
-		head = layout.Above(headRoom, head, packTable(k.Composer, d, width))
+		head = layout.Above(headRoom, head, k.packTable(width))
 	}
 	return head
 }

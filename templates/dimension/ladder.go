@@ -74,7 +74,10 @@ type ladderEnd struct {
 // rungs sets the lines of one ladder below each other, or beside each other where that takes
 // less height.
 func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
-	below, across := rungsBelow(c, d, l, end, width), rungsInRows(c, d, l, end, width)
+	value, done := c.Shared(ladderKey{d, l, end}, func() any { return ladderSet{rungLines(c, d, l, end), rungsAcross(c, d, l, end)} })
+	defer done()
+	set := value.(ladderSet)
+	below, across := rungsBelow(c, d, set.lines, end, width), rungsInRows(c, d, set.across, end, width)
 	if !across.Empty() && across.H < below.H-acrossSaves {
 		return across
 	}
@@ -87,10 +90,10 @@ const acrossSaves layout.Mm = 1
 
 // rungsBelow sets the lines of one ladder below each other, the decimal points of their
 // last boxes in one column, the unit and the limit behind the result.
-func rungsBelow(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
+func rungsBelow(c *block.Composer, d *job.Dim, lines []rungLine, end ladderEnd, width layout.Mm) layout.Block {
 	after := 0
-	for _, r := range l.Rungs {
-		after = max(after, lastAfter(r))
+	for _, r := range lines {
+		after = max(after, lastAfter(r.Rung))
 	}
 	tail := unitAndLimit(c, d, end.limit, width)
 	edge := width - signCol - tail.W - 2 - digitsBehind(after)
@@ -98,10 +101,9 @@ func rungsBelow(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, wid
 	if end.position != "" {
 		out = c.Words(layout.Strong, end.position)
 	}
-	for i, r := range c.Filled.Rungs(l, end.at) {
-		last := i == len(l.Rungs)-1
-		boxes, label := rungPieces(c, d, l, r, last, end, false)
-		row := besideBoxes(c, d, label, boxes, edge+digitsBehind(lastAfter(r)), width-signCol)
+	for i, r := range lines {
+		last := i == len(lines)-1
+		row := besideBoxes(c, d, r.label, r.boxes, edge+digitsBehind(lastAfter(r.Rung)), width-signCol)
 		sign := c.Line(signCol, []layout.Run{layout.T(layout.Limit, signText[r.Sign])}, layout.ParaOpts{Ref: d.At, Role: roleSum})
 		if row.H <= lowBoxes {
 			sign = sign.Pad(max(row.H-7, 0), 0, 0, 0)
@@ -113,7 +115,7 @@ func rungsBelow(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, wid
 			row = layout.Above(1, row, tail.Right(width))
 		}
 		gap := layout.GapY
-		if i > 0 && !(hasBlank(r.Parts) && hasBlank(l.Rungs[i-1].Parts)) {
+		if i > 0 && !(hasBlank(r.Parts) && hasBlank(lines[i-1].Parts)) {
 			gap = 0.8 // no box comes near another
 		}
 		out = layout.Above(gap, out, row)

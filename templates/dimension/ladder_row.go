@@ -1,6 +1,7 @@
 package dimension
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -12,9 +13,9 @@ import (
 
 // rungsInRows sets a ladder from left to right in as few rows as it takes, above the boxes of
 // each line what it takes; nothing where a line is wider than the room.
-func rungsInRows(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width layout.Mm) layout.Block {
+func rungsInRows(c *block.Composer, d *job.Dim, across []layout.Block, end ladderEnd, width layout.Mm) layout.Block {
 	const gap = 2
-	pieces := rungsAcross(c, d, l, end)
+	pieces := slices.Clone(across)
 	tail := unitAndLimit(c, d, end.limit, width)
 	last := len(pieces) - 1
 	pieces[last] = layout.Bottom(gap, pieces[last], tail.Pad(0, 0, 2, 0))

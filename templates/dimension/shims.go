@@ -85,16 +85,11 @@ func stockText(c *block.Composer, d *job.Dim) string {
 
 // packTable sets the table that rounds to what there is, in as many columns as go
 // beside each other, each as wide as its rows.
-func packTable(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
-	const between = 4
+func (k content) packTable(width layout.Mm) layout.Block {
+	c, d := k.Composer, k.d()
 	table := layout.Block{}
 	for columns := 1; columns <= len(d.Shims.Rows); columns++ {
-		deep := (len(d.Shims.Rows) + columns - 1) / columns
-		var blocks []layout.Block
-		for from := 0; from < len(d.Shims.Rows); from += deep {
-			blocks = append(blocks, packColumn(c, d, d.Shims.Rows[from:min(from+deep, len(d.Shims.Rows))]))
-		}
-		row := layout.Beside(between, blocks...)
+		row := once(k.tried.packTables, columns, func() layout.Block { return packColumns(c, d, columns) })
 		if columns > 1 && row.W > width {
 			break
 		}
@@ -102,6 +97,17 @@ func packTable(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
 	}
 	outside := c.Para(width, []layout.Run{layout.T(layout.Sub, c.W.Shims.OutsideTable)}, layout.ParaOpts{Ref: d.At})
 	return layout.Above(1, table, outside)
+}
+
+// packColumns are the rows of the table in so many columns.
+func packColumns(c *block.Composer, d *job.Dim, columns int) layout.Block {
+	const between = 4
+	deep := (len(d.Shims.Rows) + columns - 1) / columns
+	var blocks []layout.Block
+	for from := 0; from < len(d.Shims.Rows); from += deep {
+		blocks = append(blocks, packColumn(c, d, d.Shims.Rows[from:min(from+deep, len(d.Shims.Rows))]))
+	}
+	return layout.Beside(between, blocks...)
 }
 
 // packColumn is one column of the table, with its head.

@@ -196,12 +196,13 @@ func leastOf(all []layout.Block) []layout.Block {
 	return out
 }
 
-// sideTable is the table that is asked for, or the first that goes into the width.
-func sideTable(tables []layout.Block, n int, width layout.Mm) layout.Block {
+// tableIn is which table is taken: that which is asked for, or the first after it that goes into
+// the width.
+func tableIn(tables []layout.Block, n int, width layout.Mm) int {
 	for n < len(tables)-1 && tables[n].W > width {
 		n++
 	}
-	return tables[min(n, len(tables)-1)]
+	return min(n, len(tables)-1)
 }
 
 // positionRows has a row a position and a column a side, in groups beside each other; the names

@@ -17,7 +17,8 @@ func Sheet(c *block.Composer) []layout.Piece {
 	var out []layout.Piece
 	gs := groups(c.Job)
 	for i, g := range gs {
-		ps := pieces(c, g)
+		// Where the page of one joint moves the others are kept.
+		ps := slices.Clone(c.Once(groupKey{g[0]}, func() []layout.Piece { return pieces(c, g) }))
 		for k := range ps {
 			ps[k].Group = i + 1
 		}
@@ -32,8 +33,11 @@ func Sheet(c *block.Composer) []layout.Piece {
 			first = append(first, layout.Piece{Block: b, KeepNext: true})
 		}
 	}
-	return slices.Concat(first, out, workings(c, gs))
+	return slices.Concat(first, out, c.Once(groupKey{}, func() []layout.Piece { return workings(c, gs) }))
 }
+
+// A groupKey tells what is kept of a group of joints by its first one; of none the workings of all.
+type groupKey struct{ first *job.Joint }
 
 // howDrawn says how the numbers of the drawings are read; empty where there are none.
 func howDrawn(c *block.Composer, gs [][]*job.Joint) layout.Block {

@@ -1,0 +1,69 @@
+package dimension
+
+import (
+	"matchmark/layout"
+	"matchmark/templates/block"
+)
+
+// A member is one dimension of a step, or one at like places; or the line of one that has no
+// boxes there.
+type member struct {
+	content
+	line *layout.Block
+}
+
+// membersOf are the members of a step in their order.
+func membersOf(c *block.Composer, s setOf) []member {
+	var out []member
+	ds, kind := s.ds, s.kind
+	for i := 0; i < len(ds); {
+		d := ds[i]
+		k := content{Composer: c, back: kind != Found}
+		if onlyLine(d, kind) {
+			line := lineOf(c, d, kind)
+			k.entries = []entry{{d, nil}}
+			out = append(out, member{k, &line})
+			i++
+			continue
+		}
+		n := i
+		for n < len(ds) && (n == i || alike(c, d, ds[n], kind)) {
+			k.entries = append(k.entries, entry{ds[n], sidesOf(c, ds[n], kind)})
+			n++
+		}
+		if kind == Found {
+			k.note = lastChanceNote(c, d)
+		}
+		out = append(out, member{k, nil})
+		i = n
+	}
+	return out
+}
+
+// lastWritten is the index of the last member that has boxes, -1 if none has.
+func lastWritten(all []member) int {
+	for i := len(all) - 1; i >= 0; i-- {
+		if all[i].line == nil {
+			return i
+		}
+	}
+	return -1
+}
+
+// framesOf are the frames of each member; the last that is written has the box for the reason, if
+// there is one.
+func framesOf(all []member, kind Kind, why reason) [][]frameOf {
+	var out [][]frameOf
+	last := lastWritten(all)
+	for i, m := range all {
+		if m.line != nil {
+			out = append(out, []frameOf{{whole: []layout.Block{*m.line}, height: m.line.H + 1}})
+			continue
+		}
+		if i == last {
+			m.reason = why
+		}
+		out = append(out, m.frames(kind))
+	}
+	return out
+}
