@@ -83,7 +83,6 @@ var harmless = map[string]string{
 	"take steps.each":               "a section whose steps have nothing of a place",
 	"take steps.steps.caution":      "a hazard note of the author's choice",
 	"take steps.steps.missed":       "a hint that nothing else in the definition knows of",
-	"take steps.steps.people":       "of work that no heavy part asks for",
 	"take steps.steps.check":        "who looks as well is the choice of the author",
 	"take steps.steps.back-caution": "the cautions of the step stand at its put-back row as well then",
 	"take steps.steps.photo":        "the words of the step ask for it",
