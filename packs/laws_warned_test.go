@@ -1,0 +1,68 @@
+package packs_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"matchmark/packs"
+	"matchmark/packs/source"
+)
+
+// A warned is a definition of whose words it is known whether a law is told.
+type warned struct {
+	put  string // in place of PUT
+	told bool
+}
+
+// toldJust sees that a law is told of a definition just with the words of which it is known,
+// and as a warning: what rests on words stops no paper.
+func toldJust(t *testing.T, code, text string, cases []warned) {
+	t.Helper()
+	for _, c := range cases {
+		_, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(strings.Replace(text, "PUT", c.put, 1))}}, packs.Inputs{Definition: "law.yaml"})
+		i := slices.IndexFunc(problems, func(p source.Problem) bool { return p.Code == code })
+		switch {
+		case i >= 0 != c.told:
+			t.Errorf("%q: told of %s %t, want %t:\n%v", c.put, code, i >= 0, c.told, problems)
+		case i >= 0 && problems[i].Severity == source.Error:
+			t.Errorf("%q: %s is an error, and rests on words", c.put, code)
+		}
+	}
+}
+
+// The float of a shaft at its free end, a follower three parts behind the coupling guard and
+// the gap of the guard itself were told as behind it; a coupling gap without a kind was not.
+func TestGuardStraightInFront(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "behind-guard", lawHead+`
+parts:
+  frame: {name: Frame}
+  shaft: {name: Shaft, behind: [hub]}
+  hub: {name: Pump hub, mass: 8 kg, behind: [bolt]}
+  bolt: {name: Coupling bolt, behind: [guard]}
+  guard: {name: Coupling guard, mass: 6 kg, guard: yes}
+containers:
+  C1: {name: Guard, kind: crate, keep: dry}
+dimensions:
+  D1: {what: Reading, PUT, nominal: 5.00 mm, found: record to 0.01 mm}
+steps:
+  - section: Read
+    steps:
+      - {step: read, do: Read it., measure: [D1]}
+      - {step: off, do: "Take the guard off, bolt and hub.", remove: [guard, bolt, hub], into: C1}
+  - reverse: [Read]
+`, []warned{
+		{"from: {hub: face}, to: {frame: face}", true},
+		{"kind: gap, from: {hub: face}, to: {frame: face}", true},
+		{"kind: gap, from: {bolt: head}, to: {frame: face}", true},
+		{"kind: runout, of: {hub: rim}", true},
+		{"of: {hub: rim}", false},
+		{"kind: float, from: {shaft: free end}, to: {frame: face}", false},
+		{"kind: gap, from: {guard: rim}, to: {hub: rim}", false},
+		{"kind: gap, from: {hub: face}, to: {frame: face}, with: through the inspection door", false},
+		{"kind: gap, from: {hub: face}, to: {frame: face}, with: through its flap", false},
+		{"kind: gap, from: {hub: face}, to: {frame: face}, with: through the peep hole", false},
+	})
+}
