@@ -66,3 +66,38 @@ steps:
 		{"kind: gap, from: {hub: face}, to: {frame: face}, with: through the peep hole", false},
 	})
 }
+
+// A motor that stands out of line or off by some amount, and words that ask whether something is
+// still out, were told as if they said that it is.
+func TestStillOutSaysNotHowItStands(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "said-out", lawHead+`
+parts:
+  motor: {name: Motor, mass: 20 kg, behind: [bolt]}
+  bolt: {name: Foot bolt, count: 4}
+containers:
+  C1: {name: Motor, kind: crate, keep: dry}
+steps:
+  - section: Off
+    steps:
+      - {step: off, do: Take the motor off., remove: [bolt, motor], into: C1}
+  - reverse: [Off]
+  - section: Then
+    steps:
+      - {step: line, do: "PUT"}
+`, []warned{
+		{"Motor still out, turn the pump by hand.", true},
+		{"Turn the pump, the motor is still off.", true},
+		{"No hurry, the motor is still out: turn the pump.", true},
+		{"Motor still out of line: shim.", false},
+		{"Motor still out of true, turn it.", false},
+		{"Shim again while the motor is still off by more than 0.05 mm.", false},
+		{"The motor is still off line.", false},
+		{"If the motor is still out, stop.", false},
+		{"See that no bolts are still out.", false},
+		{"Look whether any bolt is still out.", false},
+		{"Mark where a bolt is still out.", false},
+		{"See that the motor is still out.", false},
+		{"Walk round: nothing loose, no motor still off.", false},
+	})
+}
