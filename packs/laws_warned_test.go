@@ -101,3 +101,41 @@ steps:
 		{"Walk round: nothing loose, no motor still off.", false},
 	})
 }
+
+// Nuts slackened and left on to catch the cover, and the screws of a slinger that comes off in the
+// same step, were told as what holds; screws that come out in a step of their own, and jackscrews
+// by that name, were not seen.
+func TestJackedByAnyNameAndStep(t *testing.T) {
+	t.Parallel()
+	const jack, nuts, dowels = "      - {step: jack, do: Push the casing up by 5 mm., JACK}\n", "      - {step: nuts, do: Nuts off., remove: [nut], into: C1}\n", "      - {step: dowels, do: Draw the dowels., remove: [dowel], into: C1}\n"
+	const lift = "      - {step: away, do: Jacking screws out and the casing off., take-out-again: [jack], remove: [casing, screw, slinger], into: C1}\n"
+	const alone, screws = "      - {step: away, do: Take the casing off., remove: [casing], into: C1}\n", "      - {step: screws, do: Jacking screws out., take-out-again: [jack]}\n"
+	var cases []warned
+	for _, c := range []struct {
+		screw, steps string
+		told         bool
+	}{
+		{"Jacking screw M12", nuts + dowels + jack + lift, false},
+		{"Jacking screw M12", jack + nuts + dowels + lift, true},
+		{"Jacking screw M12", dowels + strings.Replace(jack, "JACK", "loosen: [J1], JACK", 1) + nuts + lift, false},
+		{"Jacking screw M12", strings.Replace(jack, "JACK", "loosen: [J1], JACK", 1) + nuts + dowels + lift, true},
+		{"Jacking screw M12", jack + nuts + dowels + alone + screws, true},
+		{"Jacking screw M12", jack + screws + nuts + dowels + alone, true},
+		{"Jacking screw M12", nuts + dowels + jack + alone + screws, false},
+		{"Jacking screw M12", strings.Replace(jack, "casing", "motor", 1) + screws + nuts + dowels + alone, false},
+		{"Jackscrew M12", jack + nuts + dowels + lift, true},
+		{"Jack-off bolt M12", jack + nuts + dowels + lift, true},
+		{"Guide stud M12", jack + nuts + dowels + lift, false},
+	} {
+		cases = append(cases, warned{c.screw + ", count: 2, aid: yes}\n" + strings.ReplaceAll("containers:\n  C1: {name: Casing, kind: crate, keep: dry}\njoints:\n  J1: {what: Joint nuts, parts: [nut], torque: 60 N·m, source: sheet}\nsteps:\n  - section: Open\n    steps:\n"+c.steps, "JACK", "fit-for-now: [jack]"), c.told})
+	}
+	toldJust(t, "jacked-early", lawHead+`
+parts:
+  casing: {name: Casing, mass: 20 kg, behind: [nut, dowel]}
+  slinger: {name: Slinger, behind: [screw, casing]}
+  screw: {name: Slinger screw, behind: [casing]}
+  nut: {name: Joint nut, count: 4}
+  dowel: {name: Taper dowel, count: 2}
+  jack: {name: PUT  - reverse: [Open]
+`, cases)
+}
