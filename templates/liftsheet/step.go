@@ -17,7 +17,7 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	if st.OnHook != "" {
 		text := c.W.Lift.OnHook.With(strings.TrimRight(st.OnHook, ". ")) + " "
-		if heavy := heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)); heavy != "" {
+		if heavy := heavyParts(c, slices.Concat(st.Remove, st.Fit, st.ForNow)); heavy != "" {
 			text += heavy + ". "
 		}
 		text += c.W.Lift.NoSheet
