@@ -57,7 +57,7 @@ func goesOn(c *block.Composer, st *job.Step, l *job.Lift, width layout.Mm) layou
 // place where the step does not tell it: Impeller 405 kg.
 func heavyParts(c *block.Composer, st *job.Step) string {
 	var out []string
-	for _, m := range append(slices.Clone(st.Remove), st.Fit...) {
+	for _, m := range slices.Concat(st.Remove, st.Fit, st.ForNow) {
 		if may, known := c.Job.Site.OneLifts(m.Part.Mass); known && !may {
 			name := m.Part.Name
 			if at := m.Part.Place.Label; at != "" && at != st.Place.Label {
