@@ -2,6 +2,7 @@ package templates
 
 import (
 	"math"
+	"slices"
 
 	"matchmark/packs/job"
 )
@@ -25,11 +26,20 @@ func shifts(j *job.Job) int {
 	return min(max(int(math.Ceil(h/shift)), least), handovers)
 }
 
-// people is how many the step takes that takes the most.
+// people is how many the step takes that takes the most, besides those whom its lifts name: they
+// have rows of their own.
 func people(j *job.Job) int {
 	n := 1
 	for _, st := range j.Steps() {
-		n = max(n, st.People)
+		free := st.People
+		for _, l := range slices.Concat(st.Lifts, st.Hangs) {
+			for _, name := range l.Crew {
+				if post := job.PostOf(name); post.Told && !l.ByHand {
+					free -= len(post.Each())
+				}
+			}
+		}
+		n = max(n, free)
 	}
 	return n
 }

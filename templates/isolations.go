@@ -98,8 +98,8 @@ func changes(j *job.Job) int {
 const usualSpares = 4
 
 // tried is how many rows a trial may take that has to be made again, besides those for what is
-// found on the day: each time that a lock is off for now and on again, within one step or from
-// one step to another, once more, or once more for each further try of the steps that do it.
+// found on the day: a lock that is off for now and on again within one step, once more; one from
+// step to step, once more for each further try of the steps that do it.
 func tried(j *job.Job) int {
 	n := 0
 	for _, x := range j.Isolations {
@@ -109,7 +109,10 @@ func tried(j *job.Job) int {
 			if !off.ForNow || !on.Again {
 				continue
 			}
-			further := 1
+			further := 0
+			if off.Unlocked == on.Locked {
+				further = 1
+			}
 			for _, st := range []*job.Step{off.Unlocked, on.Locked} {
 				if !told[st] {
 					further = max(further, st.Tries-1)
