@@ -158,13 +158,13 @@ func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
 // time that it is tightened.
 func placeTables(c *block.Composer, g []*job.Joint) []layout.Block {
 	g = eachTime(c.Job, g)
-	if len(g) > 2 && g[0].Count() <= fewBolts && g[0].Count() < len(roundsOf(g[0])) && g[0].Spec.BreaksLoose == nil {
+	if len(g) > 2 && sameRounds(g) && g[0].Count() <= fewBolts && g[0].Count() < len(roundsOf(g[0])) && g[0].Spec.BreaksLoose == nil {
 		return []layout.Block{placeTable(c, g)}
 	}
 	if once := onceTicks(c, g); !once.Empty() {
 		return []layout.Block{once}
 	}
-	if pairs := pairTable(c, g); !pairs.Empty() {
+	if pairs := pairTable(c, g); sameRounds(g) && !pairs.Empty() {
 		return []layout.Block{pairs}
 	}
 	if few := fewTable(c, g); !few.Empty() {

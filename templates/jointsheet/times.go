@@ -60,6 +60,12 @@ func goesRoundAgain(st *job.Step) bool {
 	return st.Until != nil && st.Until.Dim == nil && len(st.EachTry) == 0
 }
 
+// sameRounds reports whether joints have one number of rounds, which is not so where the step of
+// one place alone goes round again: one table for all places asks of each what it asks of the first.
+func sameRounds(g []*job.Joint) bool {
+	return !slices.ContainsFunc(g, func(j *job.Joint) bool { return len(roundsOf(j)) != len(roundsOf(g[0])) })
+}
+
 // againAt says in which steps a further try tightens some joints once more, where each
 // try has its tick; empty for none.
 func againAt(c *block.Composer, g []*job.Joint) string {

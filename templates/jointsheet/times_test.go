@@ -4,8 +4,13 @@ import (
 	"slices"
 	"testing"
 
+	"matchmark/layout"
+	"matchmark/layout/pdf"
 	"matchmark/packs/job"
 	"matchmark/packs/joint"
+	"matchmark/packs/units"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
 )
 
 // Rows for further tries stood on the sheet behind an angle, where who fills them turns the
@@ -51,6 +56,40 @@ func TestFurtherTriesHaveRowsWhereTheyGoRound(t *testing.T) {
 		}
 		if !slices.Equal(got, x.want) || len(j.Rounds) != len(x.rounds) {
 			t.Errorf("%s: got the rounds %v, want %v", x.name, got, x.want)
+		}
+	}
+}
+
+// One table for all places asked of each what it asks of the first: where that one alone was
+// tightened until no bolt moves, the others had ticks too many, and where it was not, too few.
+func TestPlacesHaveTheirOwnRounds(t *testing.T) {
+	exactly := joint.Exactly(units.Quantity{Number: units.Whole(100), Unit: units.NewtonMetre})
+	set := &exactly
+	for again := range 3 {
+		for rounds := 1; rounds <= 2; rounds++ {
+			jb := &job.Job{Sections: []*job.Section{{}}}
+			var g []*job.Joint
+			for at := range 3 {
+				j := &job.Joint{Base: "J1", Mark: "J1", Torque: "100 N·m", Parts: []*job.Part{{Count: 1}}}
+				j.Rounds = []joint.Round{{Kind: joint.Tighten, Setting: set}, {Kind: joint.LastRound, Setting: set}}[:rounds]
+				st := &job.Step{No: "1.1", Tighten: []job.Fastening{{Joint: j}}}
+				if at == again {
+					st.Branching = job.Branching{Until: &job.Asked{}, Tries: 3}
+				}
+				g, jb.Sections[0].Steps = append(g, j), append(jb.Sections[0].Steps, st)
+			}
+			c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+			ticks := 0
+			for _, b := range placeTables(c, g) {
+				for _, item := range b.Items() {
+					if item.Role == layout.RoleTick {
+						ticks++
+					}
+				}
+			}
+			if want := 3*rounds + 2; ticks != want {
+				t.Errorf("place %d of 3 goes round again, %d rounds else: %d ticks, want %d", again+1, rounds, ticks, want)
+			}
 		}
 	}
 }
