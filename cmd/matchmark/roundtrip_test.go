@@ -6,6 +6,7 @@ import (
 	"math/big"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -21,8 +22,8 @@ import (
 
 // TestFilledRoundTrip: each dashed box of the reassembly sheet carries the value of its own
 // reading. Every box as found of every starter is given another value; then the boxes of
-// each dimension, in the order of the pages, hold its readings in the order of its steps
-// and positions: single ones, rows, clocks, grids, and those of several places in one
+// each dimension, in the order of the pages, hold its readings in the order of its steps,
+// places and positions: single ones, rows, clocks, grids, and those of several places in one
 // block.
 func TestFilledRoundTrip(t *testing.T) {
 	t.Parallel()
@@ -93,12 +94,19 @@ func typedOn(pack *templates.Pack, sheet string) map[layout.Ref][]string {
 }
 
 // foundAgain are the readings as found that the put-back rows copy, by the dimension, in
-// the order of the steps; those that are worked out, or have a mean beside them, left out.
+// the order of the steps, of like steps in that of the definition; those that are worked out, or have a mean beside them, left out.
 func foundAgain(jb *job.Job, r *filled.Result) map[layout.Ref][]string {
 	out, not := map[layout.Ref][]string{}, map[layout.Ref]bool{}
 	for _, s := range jb.Sections {
+		like := map[string][]*job.Dim{} // of like steps, as the definition has them
 		for _, st := range s.Steps {
-			for _, d := range append(append([]*job.Dim{}, st.Set...), st.Recall...) {
+			like[st.Key] = append(append(like[st.Key], st.Set...), st.Recall...)
+		}
+		for _, st := range s.Steps {
+			dims := like[st.Key]
+			delete(like, st.Key)
+			slices.SortFunc(dims, func(a, b *job.Dim) int { return slices.Index(jb.Dims, a) - slices.Index(jb.Dims, b) })
+			for _, d := range dims {
 				at := layout.Ref(d.At)
 				if not[at] = not[at] || d.ByHand() || d.Sheet || d.Box.Form != reading.Digits || len(d.Groups()) > 0 || d.FoundAt == nil || !s.Back || st.If != nil || st.Table; not[at] {
 					continue

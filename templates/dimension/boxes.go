@@ -106,7 +106,8 @@ func answers(c *block.Composer, d *job.Dim, s Side, caption string) layout.Block
 	return layout.Middle(layout.GapX, row...)
 }
 
-// positionBoxes are the boxes of one side, one a position. The unit stands in the
+// positionBoxes are the boxes of one side, one a position, named by it first: right, as left.
+// The unit stands in the
 // first caption and behind the last box, so that a row of four goes into the width.
 func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []layout.Block {
 	var all []layout.Block
@@ -116,7 +117,7 @@ func positionBoxes(c *block.Composer, d *job.Dim, s Side, positions []string) []
 			caption = withUnit(c, d, caption)
 		}
 		last := i == len(positions)-1
-		all = append(all, Box(c, d, s.on(s.at+i), caption+", "+p, last || d.Box.Form == reading.Fraction))
+		all = append(all, Box(c, d, s.on(s.at+i), spoken(p, caption), last || d.Box.Form == reading.Fraction))
 	}
 	return all
 }
@@ -163,7 +164,7 @@ func boxClock(c *block.Composer, d *job.Dim, s Side) layout.Block {
 	for i, p := range d.Positions.Cols {
 		caption := p
 		if i == 0 {
-			caption = withUnit(c, d, s.caption) + ", " + p
+			caption = spoken(p, withUnit(c, d, s.caption))
 		}
 		places = append(places, draw.Place{Angle: float64(i) * 360 / float64(n), Box: Box(c, d, s.on(i), caption, false)})
 	}
@@ -228,7 +229,7 @@ func rowsOf(c *block.Composer, d *job.Dim, s Side, down, across []string, at fun
 		for k, col := range across {
 			caption := ""
 			if i == 0 {
-				caption = withUnit(c, d, s.caption) + ", " + col
+				caption = spoken(col, withUnit(c, d, s.caption))
 			}
 			row = append(row, Box(c, d, s.on(at(i, k)), caption, false))
 		}

@@ -78,3 +78,73 @@ func TestPackFoundSaysCopy(t *testing.T) {
 		}
 	}
 }
+
+// The drive end is put back after the other one, and its row stood below that from which the
+// sheet of the reading found has it above.
+func TestLikePlacesInOneOrder(t *testing.T) {
+	t.Parallel()
+	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "storm-pump.yaml"})
+	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	var ends []*job.Dim
+	for _, d := range jb.Dims {
+		if d.Base == "D35" {
+			ends = append(ends, d)
+		}
+	}
+	if len(ends) != 2 {
+		t.Fatalf("D35 has %d ends, want 2", len(ends))
+	}
+	for _, kind := range []Kind{Found, Left} {
+		all := membersOf(c, setOf{[]*job.Dim{ends[1], ends[0]}, kind, nil, true})
+		if len(all) != 1 || len(all[0].entries) != 2 {
+			t.Fatalf("the ends of D35 do not stand in one frame")
+		}
+		if got := all[0].entries[0].d; got != ends[0] {
+			t.Errorf("use %d: %s stands first, want %s as defined", kind, got.Mark, ends[0].Mark)
+		}
+	}
+}
+
+// A box at the left side that is read as left said "as left, left".
+func TestPlaceStandsBeforeItsUse(t *testing.T) {
+	t.Parallel()
+	_, texts := setBack(t, "bevel-gearbox.yaml", func(d *job.Dim) bool { return d.Base == "D15" })
+	for _, said := range texts {
+		for _, want := range []string{"top, as left, mm", "right, as left", "left, as left"} {
+			if !slices.Contains(said, want) {
+				t.Errorf("no box says %q: %q", want, said)
+			}
+		}
+	}
+}
+
+// A line of boxes ended between the two angles of a plane.
+func TestNoPlaneIsCutInTwo(t *testing.T) {
+	t.Parallel()
+	planes := job.Positions{Kind: job.Grid, Rows: []string{"A", "B", "C"}, Cols: []string{"0°", "90°"}}
+	for _, x := range []struct {
+		p       job.Positions
+		n, want int
+	}{{planes, 3, 4}, {planes, 2, 2}, {planes, 6, 6}, {job.Positions{Kind: job.Row, Cols: planes.Cols}, 1, 1}, {job.Positions{Kind: job.Grid, Rows: planes.Rows}, 2, 2}} {
+		if got := inGroups(x.p, x.n); got != x.want {
+			t.Errorf("%d positions of %v by %v on a line: %d go on it, want %d", x.n, x.p.Rows, x.p.Cols, got, x.want)
+		}
+	}
+}
+
+// Boxes to tick that say which readings were not taken stood beside "not taken, because" and did
+// not say that they are ticked for that.
+func TestTickedReadingsAreThoseNotTaken(t *testing.T) {
+	t.Parallel()
+	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), W: words.English, Span: 180}
+	says := func(ds ...*job.Dim) (which bool) {
+		for _, it := range notTaken(c, ds, nil, 170).Items() {
+			text, ok := it.Shape.(layout.Text)
+			which = which || ok && text.S == words.English.Step.NotTaken
+		}
+		return which
+	}
+	if d := (&job.Dim{Mark: "D1/DE"}); says(d) || !says(d, &job.Dim{Mark: "D1/NDE"}) {
+		t.Error("two readings are to be told apart in the box for the reason, and one is not")
+	}
+}

@@ -11,7 +11,7 @@ import (
 func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []string) []layout.Block {
 	var wide, deep []string
 	for _, s := range sideNames(c, d, sides) {
-		wide = append(wide, spokenAfter(s, across)...)
+		wide = append(wide, spokenBefore(s, across)...)
 	}
 	for _, r := range down {
 		for _, s := range sideNames(c, d, sides) {
@@ -27,7 +27,7 @@ func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []stri
 
 // foldedGrid has a row a name and the columns of positions, in groups of rows beside each other.
 func foldedGrid(c *block.Composer, d *job.Dim, sides []Side, groups int) layout.Block {
-	down, across := d.Positions.Rows, spokenAfter(sideNames(c, d, sides)[0], d.Positions.Cols)
+	down, across := d.Positions.Rows, spokenBefore(sideNames(c, d, sides)[0], d.Positions.Cols)
 	deep := (len(down) + groups - 1) / groups
 	var out []layout.Block
 	for from := 0; from < len(down); from += deep {

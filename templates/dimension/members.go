@@ -1,7 +1,11 @@
 package dimension
 
 import (
+	"cmp"
+	"slices"
+
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
 
@@ -31,6 +35,7 @@ func membersOf(c *block.Composer, s setOf) []member {
 			k.entries = append(k.entries, entry{ds[n], sidesOf(c, ds[n], kind)})
 			n++
 		}
+		inOrder(c, k.entries)
 		if kind == Found {
 			k.note = lastChanceNote(c, d)
 		}
@@ -38,6 +43,19 @@ func membersOf(c *block.Composer, s setOf) []member {
 		i = n
 	}
 	return out
+}
+
+// inOrder sorts like places as the definition has them, whichever is put back first: who copies
+// a column of boxes finds the same order on both pages.
+func inOrder(c *block.Composer, es []entry) {
+	if len(es) < 2 {
+		return
+	}
+	at := map[*job.Dim]int{}
+	for _, e := range es {
+		at[e.d] = slices.Index(c.Job.Dims, e.d)
+	}
+	slices.SortStableFunc(es, func(a, b entry) int { return cmp.Compare(at[a.d], at[b.d]) })
 }
 
 // lastWritten is the index of the last member that has boxes, -1 if none has.

@@ -113,6 +113,7 @@ func notTaken(c *block.Composer, ds []*job.Dim, at layout.Ref, width layout.Mm) 
 	case len(ds) > mostMarks:
 		caption = c.W.Step.NotTaken
 	case len(ds) > 1:
+		caption = c.W.Step.NotTaken // ticked before it
 		for _, d := range ds {
 			items = append(items, c.Tick(layout.SubBold, d.Mark, d.At).Pad(0, 0, 1.5, 0))
 		}

@@ -174,7 +174,7 @@ func sideTables(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	if p := d.Positions; len(p.Rows) > 0 && len(p.Cols) > 0 {
 		all = append(all, gridTables(c, d, sides, p.Rows, p.Cols)...)
 		if len(sides) == 1 {
-			all = append(all, boxTable{p.Cols, spokenAfter(sideNames(c, d, sides)[0], p.Rows), layout.Sub, 0, func(r, k int) spot { return spot{k*len(p.Cols) + r, 0} }}.set(c, d, sides))
+			all = append(all, boxTable{p.Cols, spokenBefore(sideNames(c, d, sides)[0], p.Rows), layout.Sub, 0, func(r, k int) spot { return spot{k*len(p.Cols) + r, 0} }}.set(c, d, sides))
 			for groups := 2; groups <= 3 && groups < len(p.Rows); groups++ {
 				all = append(all, foldedGrid(c, d, sides, groups))
 			}
@@ -208,7 +208,7 @@ func tableIn(tables []layout.Block, n int, width layout.Mm) int {
 // positionRows has a row a position and a column a side, in groups beside each other; the names
 // of its columns take so many lines at the most, if any number is given.
 func positionRows(c *block.Composer, d *job.Dim, sides []Side, names []string, groups, heads int) layout.Block {
-	deep := (len(names) + groups - 1) / groups
+	deep := inGroups(d.Positions, (len(names)+groups-1)/groups)
 	var out []layout.Block
 	for from := 0; from < len(names); from += deep {
 		t := boxTable{names[from:min(from+deep, len(names))], sideNames(c, d, sides), layout.Sub, heads, func(r, k int) spot { return spot{from + r, k} }}
@@ -219,7 +219,7 @@ func positionRows(c *block.Composer, d *job.Dim, sides []Side, names []string, g
 
 // sideRows has a row a side and a column a position, in bands below each other.
 func sideRows(c *block.Composer, d *job.Dim, sides []Side, names []string, bands int) layout.Block {
-	across := (len(names) + bands - 1) / bands
+	across := inGroups(d.Positions, (len(names)+bands-1)/bands)
 	var out []layout.Block
 	for from := 0; from < len(names); from += across {
 		part := names[from:min(from+across, len(names))]
@@ -229,6 +229,15 @@ func sideRows(c *block.Composer, d *job.Dim, sides []Side, names []string, bands
 	return layout.Above(bandGap, out...)
 }
 
+// inGroups is how many positions go on from one line to the next where so many would fill them
+// alike: as many as hold whole rows of positions, so that no plane is cut in two.
+func inGroups(p job.Positions, n int) int {
+	if len(p.Rows) == 0 || len(p.Cols) == 0 {
+		return n
+	}
+	return (n + len(p.Cols) - 1) / len(p.Cols) * len(p.Cols)
+}
+
 // bandGap is the room between two bands of a table: more than between its rows, so that the
 // names belong to the row below them.
 const bandGap layout.Mm = 2
@@ -236,7 +245,7 @@ const bandGap layout.Mm = 2
 // namedAbove has a row a position with its name above it and a column a side, in groups
 // beside each other.
 func namedAbove(c *block.Composer, d *job.Dim, sides []Side, names []string, groups int) layout.Block {
-	deep := (len(names) + groups - 1) / groups
+	deep := inGroups(d.Positions, (len(names)+groups-1)/groups)
 	var out []layout.Block
 	for from := 0; from < len(names); from += deep {
 		widths := make([]layout.Mm, len(sides))
@@ -264,11 +273,11 @@ func namedAbove(c *block.Composer, d *job.Dim, sides []Side, names []string, gro
 	return layout.Beside(layout.GapX, out...)
 }
 
-// spokenAfter are names, each behind the same word.
-func spokenAfter(word string, names []string) []string {
+// spokenBefore are names, each before the same word.
+func spokenBefore(word string, names []string) []string {
 	var out []string
 	for _, n := range names {
-		out = append(out, spoken(word, n))
+		out = append(out, spoken(n, word))
 	}
 	return out
 }

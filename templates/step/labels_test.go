@@ -2,6 +2,7 @@ package step
 
 import (
 	"os"
+	"slices"
 	"strings"
 	"testing"
 
@@ -64,25 +65,36 @@ func TestLiftThatGoesOnHasItsLine(t *testing.T) {
 // nearer to the next mark than the box to its own.
 func TestTickOfAPlaceHasItsMarkBehindIt(t *testing.T) {
 	t.Parallel()
+	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "triplex-pump.yaml"})
+	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	alike := map[string][]*job.Step{}
+	for _, st := range jb.Steps() {
+		if len(st.Tighten) > 1 && st.Tighten[0].Joint != nil && st.Tighten[0].Joint.Base == "J4" {
+			alike[st.Key] = append(alike[st.Key], st)
+		}
+	}
 	seen := 0
-	starterSteps("triplex-pump.yaml", func(st *job.Step, items []layout.Item) {
-		places := map[string]string{} // joints with more than one place in the step
-		for _, f := range st.Tighten {
-			if f.Joint != nil && f.Joint.Mark != f.Joint.Base && len(f.Joint.Rounds) < 2 {
-				if other, known := places[f.Joint.Base]; known && other != f.Joint.Mark {
-					seen++
-					for _, it := range items {
-						if plain(it) == words.English.Step.IsTight {
-							t.Errorf("%s: a box says %q and not of which place of %s", st.Name(), plain(it), f.Joint.Base)
-						}
-					}
-				}
-				places[f.Joint.Base] = f.Joint.Mark
+	for _, steps := range alike {
+		if len(steps) < 2 {
+			continue
+		}
+		said := map[string]bool{}
+		for _, p := range InOne(c, steps) {
+			for _, it := range p.Block.Items() {
+				said[plain(it)] = true
 			}
 		}
-	})
+		for _, st := range steps {
+			for _, f := range st.Tighten {
+				seen++
+				if want := f.Joint.Mark + " " + words.English.Step.IsTight; !said[want] {
+					t.Errorf("%s: no box says %q", st.Name(), want)
+				}
+			}
+		}
+	}
 	if seen == 0 {
-		t.Error("no step tightens a joint at several places")
+		t.Error("no like steps tighten a joint at several places")
 	}
 }
 
@@ -125,5 +137,15 @@ func TestFrameOfAQuestionStandsClear(t *testing.T) {
 	}
 	if frames != 1 {
 		t.Errorf("%d frames, want 1", frames)
+	}
+}
+
+// Two parts of two sets each printed every set twice.
+func TestMatchedSetsStandOnce(t *testing.T) {
+	t.Parallel()
+	part := func(set string) *job.Move { return &job.Move{Part: &job.Part{Set: &job.Set{Mark: set}}} }
+	got := setMarks([]*job.Move{part("S5/DE"), part("S5/NDE"), part("S5/DE"), part("S5/NDE")})
+	if want := []string{"S5/DE", "S5/NDE"}; !slices.Equal(got, want) {
+		t.Errorf("matched sets %q, want %q", got, want)
 	}
 }

@@ -280,10 +280,11 @@ func whereMark(c *block.Composer, w job.Where) string {
 	return c.W.Step.Bench
 }
 
+// setMarks are the matched sets of what is moved, each once.
 func setMarks(ms []*job.Move) []string {
 	var out []string
 	for _, m := range ms {
-		if m.Part.Set != nil && (len(out) == 0 || out[len(out)-1] != m.Part.Set.Mark) {
+		if m.Part.Set != nil && !slices.Contains(out, m.Part.Set.Mark) {
 			out = append(out, m.Part.Set.Mark)
 		}
 	}
