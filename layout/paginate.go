@@ -21,7 +21,8 @@ type Sheet struct {
 	// that one's head and foot on it. The first sheet does not follow.
 	Follows bool
 	// Steady says that few pages of the sheet are to begin within a group or block: one in
-	// five, though it takes more pages.
+	// five, though it takes more pages. Where more than 40 (mostCounted) would begin so in what
+	// is broken together, or no way has so few, they stay as they are.
 	Steady bool
 	Ref    Ref
 }

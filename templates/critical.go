@@ -8,6 +8,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/templates/block"
 	"matchmark/templates/dimension"
 	"matchmark/templates/words"
 )
@@ -148,7 +149,7 @@ func (c *composer) easilyMissed() []layout.Piece {
 	}
 	var lines []columnLine
 	for _, s := range things {
-		runs := append(at[s], layout.Run{Text: s, Style: layout.Body, Ref: at[s][0].Ref})
+		runs := append(at[s], layout.Run{Text: block.Together(s), Style: layout.Body, Ref: at[s][0].Ref})
 		lines = append(lines, columnLine{c.Para(width, runs, layout.ParaOpts{Hang: 3}), 0.6, false})
 	}
 	two := bands{width: width, between: layout.GapX}

@@ -2,7 +2,6 @@ package templates
 
 import (
 	"math"
-	"slices"
 	"strconv"
 
 	"matchmark/layout"
@@ -47,7 +46,7 @@ func isolations(c *composer) []layout.Piece {
 			rows = append(rows, row)
 		}
 	}
-	out := c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(max(blanks(len(rows), 6, 1, usualSpares), tried(c.Job)))...))
+	out := c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(blanks(len(rows), 6, 1, usualSpares)+tried(c.Job))...))
 	over := c.Grid(block.Col(w.Handover.Shift, 25), block.Col(w.Isolations.TakenOver, 0), block.Col(w.Isolations.HandsOver, 36), block.Col(w.Isolations.TakesOver, 36), block.Col(w.Isolations.Renewed, 44))
 	if n := changes(c.Job); n > 0 {
 		out = append(out, over.Under(over.Blank(n))...)
@@ -98,15 +97,26 @@ func changes(j *job.Job) int {
 // usualSpares is how many empty rows the list has for what is found on the day, at the most.
 const usualSpares = 4
 
-// tried is how many rows more a trial may take that has to be made again: the locks that a
-// step has taken off for now and put on again, or put on again and taken off, each once more.
+// tried is how many rows a trial may take that has to be made again, besides those for what is
+// found on the day: each time that a lock is off for now and on again, within one step or from
+// one step to another, once more, or once more for each further try of the steps that do it.
 func tried(j *job.Job) int {
 	n := 0
-	for _, st := range j.Steps() {
-		for _, x := range st.LockAgain {
-			if slices.Contains(st.UnlockForNow, x) {
-				n++
+	for _, x := range j.Isolations {
+		told := map[*job.Step]bool{} // a step between two trials is done again with one of them
+		for i := 1; i < len(x.Periods); i++ {
+			off, on := x.Periods[i-1], x.Periods[i]
+			if !off.ForNow || !on.Again {
+				continue
 			}
+			further := 1
+			for _, st := range []*job.Step{off.Unlocked, on.Locked} {
+				if !told[st] {
+					further = max(further, st.Tries-1)
+				}
+				told[st] = true
+			}
+			n += further
 		}
 	}
 	return n

@@ -9,9 +9,9 @@ import (
 	"matchmark/templates"
 )
 
-// mostPages bounds the pages of each starter, on A4 and on Letter. Those of the gearbox, and
-// those of the storm pump on Letter, grew when no more than one page of work in five was to
-// begin within a step.
+// mostPages bounds the pages of each starter, on A4 and on Letter. Those of the gearbox, and on
+// Letter those of the storm pump and of the triplex pump, grew when no more than one page of
+// work in five was to begin within a step.
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {53, 56},
 	"exhaust-fan.yaml":   {20, 22},

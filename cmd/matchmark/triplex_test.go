@@ -137,7 +137,7 @@ func TestTriplexPumpRepeats(t *testing.T) {
 			}
 		}
 	}
-	want := map[string]int{"shims-up": 2}
+	want := map[string]int{}
 	for _, line := range []string{"valves", "valve-try", "plunger", "rod", "crosshead", "crosshead-in", "strip", "rod-on", "plunger-read", "packing-in", "plunger-in", "valves-in", "covers-on"} {
 		want[line] = 3
 	}
@@ -151,8 +151,8 @@ func TestTriplexPumpRepeats(t *testing.T) {
 			t.Errorf("step %s is printed %d times, want %d", key, n, want[key])
 		}
 	}
-	if len(steps) != 48 || once != 34 || printed != 34+13*3+2 {
-		t.Errorf("%d steps, %d of them once, %d printed; want 48, 34 and 75", len(steps), once, printed)
+	if len(steps) != 48 || once != 35 || printed != 35+13*3 {
+		t.Errorf("%d steps, %d of them once, %d printed; want 48, 35 and 74", len(steps), once, printed)
 	}
 	sets := map[string]int{}
 	for _, s := range jb.Sets {

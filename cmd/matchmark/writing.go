@@ -72,13 +72,14 @@ type paper struct {
 // paintAll makes the PDF of each paper of which a selection has left a page.
 func paintAll(papers []paper) ([]paper, error) {
 	papers = slices.DeleteFunc(papers, func(p paper) bool { return len(p.doc.Pages) == 0 })
-	var docs []*layout.Doc
-	for _, p := range papers {
-		docs = append(docs, p.doc)
+	docs := make([]*layout.Doc, len(papers))
+	last := len(papers) - 1
+	for i, p := range papers {
+		docs[last-i] = p.doc // the pack comes first: its bytes don't hang on which tags are printed
 	}
 	files, err := pdf.WriteAll(docs...)
 	for i := range files {
-		papers[i].file = files[i]
+		papers[last-i].file = files[i]
 	}
 	return papers, err
 }

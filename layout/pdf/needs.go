@@ -62,17 +62,16 @@ func (n *needs) addPicture(p layout.Image) {
 	}
 }
 
-// addAll adds what another document sets.
-func (n *needs) addAll(m needs) {
+// cover reports whether they hold all that a document needs.
+func (n needs) cover(m needs) bool {
 	for face, signs := range m.signs {
-		if signs != nil && n.signs[face] == nil {
-			n.signs[face] = map[rune]struct{}{}
+		for r := range signs {
+			if _, there := n.signs[face][r]; !there {
+				return false
+			}
 		}
-		maps.Copy(n.signs[face], signs)
 	}
-	for _, p := range m.pictures {
-		n.addPicture(p)
-	}
+	return !slices.ContainsFunc(m.digests, func(d [sha256.Size]byte) bool { return !slices.Contains(n.digests, d) })
 }
 
 // sorted gives the signs in the order of their codes.

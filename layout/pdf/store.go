@@ -18,15 +18,17 @@ import (
 // the signs in use and storing pictures. It learns what to store only from its
 // own calls for text and pictures. So it is given one page, where every sign of each
 // face and every picture is set once. What it writes of fonts and pictures is taken out of
-// its file, and the rest thrown away. Documents that are written together share it: to
-// read and to cut a font costs more than some pages.
+// its file, and the rest thrown away. A document that is written behind another and needs
+// nothing else shares it: to read and to cut a font costs more than some pages.
 //
 // Painting through the library would cost four times as much and bring in its
 // faults: round rectangles that leave a clip open, lengths that are no numbers
 // written as words, a compressor made anew for every page.
 
-// store is what the library has stored.
+// store is what the library has stored of some faces, and for what needs.
 type store struct {
+	faces    *Faces
+	holds    needs
 	fonts    [layout.NumFaces]piece
 	pictures map[[sha256.Size]byte]piece // by the digest of their content
 	group    string                      // what each page says of pictures that let shine through

@@ -16,29 +16,35 @@ func fontFiles(file []byte) (fonts [][]byte) {
 	return fonts
 }
 
-// Documents that are written together have the same fonts, cut to what all of them set, and
-// a document that is written alone has its own.
+// What a document has is the same whatever is written behind it; one behind it that sets nothing
+// else has its fonts, and one that sets other signs has its own.
 func TestDocumentsShareFonts(t *testing.T) {
 	t.Parallel()
 	page := func(s string) *layout.Doc {
 		text := layout.Item{X: 20, Y: 20, Shape: layout.Text{S: s, Face: layout.Regular, Size: 10}}
 		return &layout.Doc{Pages: []layout.Frame{{W: 210, H: 297, Items: []layout.Item{text}}}}
 	}
-	abc, xyz := page("abc"), page("xyz")
-	both, err := WriteAll(abc, xyz)
-	if err != nil {
-		t.Fatal(err)
+	written := func(docs ...*layout.Doc) [][]byte {
+		files, err := WriteAll(docs...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return files
 	}
-	alone, err := WriteAll(abc)
-	if err != nil {
-		t.Fatal(err)
+	abc, xyz, b := page("abc"), page("xyz"), page("b")
+	all, alone := written(abc, xyz, b), written(abc)
+	if !bytes.Equal(all[0], alone[0]) {
+		t.Error("the first document differs when others are written behind it")
 	}
-	first, second, own := fontFiles(both[0]), fontFiles(both[1]), fontFiles(alone[0])
-	if len(first) != 1 || len(second) != 1 || !bytes.Equal(first[0], second[0]) {
-		t.Errorf("%d and %d fonts, want the same one in both", len(first), len(second))
+	if !bytes.Equal(all[1], written(xyz)[0]) {
+		t.Error("a document with other signs differs from the one that is written alone")
+	}
+	first, third, own := fontFiles(all[0]), fontFiles(all[2]), fontFiles(written(b)[0])
+	if len(first) != 1 || len(third) != 1 || !bytes.Equal(first[0], third[0]) {
+		t.Errorf("%d and %d fonts, want the same one in both", len(first), len(third))
 	}
 	if len(own) != 1 || len(own[0]) >= len(first[0]) {
-		t.Errorf("a font with three letters has %d bytes, one with six %d", len(own[0]), len(first[0]))
+		t.Errorf("a font with one letter has %d bytes, one with three %d", len(own[0]), len(first[0]))
 	}
 }
 

@@ -20,11 +20,11 @@ func Write(w io.Writer, d *layout.Doc) error {
 	return err
 }
 
-// WriteAll paints documents that belong together, and gives their files. Fonts of the same
-// faces are cut once, to what all of them set.
+// WriteAll paints documents that belong together, and gives their files. Fonts and pictures of
+// one are cut for it alone, so its bytes are the same whatever stands behind it; a document
+// behind it that sets nothing else shares them.
 func WriteAll(docs ...*layout.Doc) ([][]byte, error) {
 	each := make([]needs, len(docs))
-	all := map[*Faces]*needs{}
 	for i, d := range docs {
 		err := checkDoc(d)
 		if err == nil {
@@ -33,27 +33,35 @@ func WriteAll(docs ...*layout.Doc) ([][]byte, error) {
 		if err != nil {
 			return nil, err
 		}
-		faces := facesOf(d)
-		if all[faces] == nil {
-			all[faces] = &needs{}
-		}
-		all[faces].addAll(each[i])
 	}
-	stores := map[*Faces]*store{}
+	var stores []*store
 	files := make([][]byte, len(docs))
 	for i, d := range docs {
-		faces, err := facesOf(d), error(nil)
-		if stores[faces] == nil {
-			stores[faces], err = storeOf(*all[faces], faces)
-		}
+		s, err := storeFor(&stores, facesOf(d), each[i])
 		if err == nil {
-			files[i], err = write(d, each[i], stores[faces])
+			files[i], err = write(d, each[i], s)
 		}
 		if err != nil {
 			return nil, err
 		}
 	}
 	return files, nil
+}
+
+// storeFor is the first of the stores that has all that a document needs, or one more.
+func storeFor(stores *[]*store, faces *Faces, n needs) (*store, error) {
+	for _, s := range *stores {
+		if s.faces == faces && s.holds.cover(n) {
+			return s, nil
+		}
+	}
+	s, err := storeOf(n, faces)
+	if err != nil {
+		return nil, err
+	}
+	s.faces, s.holds = faces, n
+	*stores = append(*stores, s)
+	return s, nil
 }
 
 // write paints one document.

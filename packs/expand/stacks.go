@@ -73,7 +73,7 @@ func (b *builder) resolveNoted() {
 			ds := b.StepDefs[st]
 			for _, t := range ds.MatchMarks {
 				for _, p := range b.PartsAt(t, st.Place) {
-					noteMark(st, p)
+					b.noteMark(st, p)
 				}
 			}
 			for _, t := range ds.Stacks {
@@ -99,14 +99,40 @@ func (b *builder) resolveNoted() {
 }
 
 // noteMark ties a step to a part that gets its mark there, or that it puts on by the mark which
-// a step above has made.
-func noteMark(st *job.Step, p *job.Part) {
-	if p.Marked != nil && slices.ContainsFunc(slices.Concat(st.Fit, st.ForNow), func(m *job.Move) bool { return m.Part == p }) {
+// a step above has made. A part that is on for good by then has its mark meet there: a hub goes
+// on at the bench, and what it was marked to is far from it until the coupling closes.
+func (b *builder) noteMark(st *job.Step, p *job.Part) {
+	switch {
+	case p.Marked != nil && moves(slices.Concat(st.Fit, st.ForNow), p):
 		st.Meet = append(st.Meet, p)
-		return
+	case p.Marked != nil && b.isOn(p, st):
+		st.Meet = append(st.Meet, p)
+		p.Meets = st
+	default:
+		st.Marks = append(st.Marks, p)
+		p.Marked = st
 	}
-	st.Marks = append(st.Marks, p)
-	p.Marked = st
+}
+
+// isOn reports whether a part that was marked is put back above a step and stays on.
+func (b *builder) isOn(p *job.Part, at *job.Step) bool {
+	on, above := false, true
+	for _, s := range b.Job.Sections {
+		for _, st := range s.Steps {
+			above = above && st != at
+			switch {
+			case moves(st.Remove, p):
+				on = false
+			case above && moves(st.Fit, p):
+				on = true
+			}
+		}
+	}
+	return on
+}
+
+func moves(list []*job.Move, p *job.Part) bool {
+	return slices.ContainsFunc(list, func(m *job.Move) bool { return m.Part == p })
 }
 
 // noteStack ties a step to the stacks it names; each is written down once, and ticked off

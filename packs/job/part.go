@@ -38,6 +38,7 @@ type Part struct {
 	Back []*Move // how they go back
 
 	Marked   *Step      // where it gets a mark across its joint, nil if it gets none
+	Meets    *Step      // where that mark meets, if below the step that puts it on; nil if there
 	WayRound []WayRound // which sides of it face what
 
 	Movement   *Movement  // what turning it moves, for an adjuster without a thread

@@ -64,7 +64,7 @@ type Step struct {
 	Missed       string
 	Note         string     // a remark below what is done
 	Marks        []*Part    // get a mark across their joint
-	Meet         []*Part    // go on here, for good or for now, by the marks that a step above has made
+	Meet         []*Part    // go on here, or have met what they join, by the marks that a step above has made
 	Stacks       []*Stack   // whose order is written down
 	Laid         []*Stack   // put together here, in the order written down above
 	Judge        []*Set     // all of which go back or are renewed

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
 
@@ -13,67 +12,70 @@ import (
 // leak or a noise is read with the guard on, and a size of one part wherever it lies.
 var touched = map[string]bool{"gap": true, "stand-off": true, "runout": true, "float": true, "backlash": true, "clearance": true, "clearance-below": true}
 
-// throughGuard are words of a reading that is taken with its guard on.
-var throughGuard = regexp.MustCompile(`(?i)\bguard\b|\bthrough (?:the|its|a) (?:hole|slot|window|opening|mesh|hatch|hand hole)`)
+// isTouched reports whether a gauge is laid on the faces of a reading; of one without a kind it
+// is where the faces are those of two parts.
+func isTouched(d *job.Dim) bool {
+	return touched[d.Kind] || d.Kind == "" && betweenTwo(d)
+}
 
-// checkBehindGuard sees that no gauge is laid on a face behind a guard that is on: what stands
-// in front of its part, and in front of that, may be one.
+// throughGuard are words of a reading that is taken with its guard on.
+var throughGuard = regexp.MustCompile(`(?i)\bguard\b|\bthrough (?:the|its|an?) (?:[\pL-]+ ){0,2}(?:holes?|slots?|windows?|openings?|mesh|hatch|doors?|flaps?|ports?|peephole)\b`)
+
+// checkBehindGuard warns of a gauge that is laid on a face behind a guard that is on: what stands
+// straight in front of its part, or of the fasteners of that, may be one. What lies deeper is
+// reached from another side as often.
 func (r *report) checkBehindGuard() {
 	for _, e := range r.walk.Events {
-		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || e.Step.Bench || !touched[e.Dim.Kind] || throughGuard.MatchString(r.job.InEnglish(e.Dim.State.With)) {
+		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || e.Step.Bench || !isTouched(e.Dim) || throughGuard.MatchString(r.job.InEnglish(e.Dim.State.With)) {
 			continue
 		}
-		for _, p := range []*job.Part{e.Dim.From.Part, e.Dim.To.Part, e.Dim.Of.Part} {
+		for _, p := range facesOf(e.Dim) {
 			g := r.guardBefore(p, e)
 			if g == nil {
 				continue
 			}
-			pr := source.Problem{
-				Pos: e.At, Severity: source.Error, Code: "behind-guard",
-				Message: e.Dim.Mark + " is read on " + p.Called() + " at " + e.Step.Name() + ", and " + g.Called() + " is on in front of it",
-				Help:    []string{"read it at a step at which the guard is off", "or say with: through the hole of the guard, if it has one"},
-				See:     []source.Also{{Pos: g.At, What: "the guard"}},
-			}
+			at, what := g.At, "the guard"
 			for _, m := range g.Off {
-				pr.See = []source.Also{{Pos: m.At, What: "comes off here"}}
+				at, what = m.At, "comes off here"
 			}
-			r.problems = append(r.problems, pr)
+			r.problems.WarnWith(e.At, "behind-guard", e.Dim.Mark+" is read on "+p.Called()+" at "+e.Step.Name()+", and "+g.Called()+" is on in front of it", at, what,
+				"read it at a step at which the guard is off", "or say with: through the hole of the guard, if it has one")
 			break
 		}
 	}
 }
 
-// guardBefore is a guard that stands in front of a part, or of what does, when a reading is
-// taken, and that comes off in this job; nil for none.
+// facesOf lists the parts that the faces of a reading are on.
+func facesOf(d *job.Dim) []*job.Part {
+	return slices.DeleteFunc([]*job.Part{d.From.Part, d.To.Part, d.Of.Part}, func(p *job.Part) bool { return p == nil })
+}
+
+// guardBefore is a guard that stands straight in front of a part, or of its fasteners, when a
+// reading is taken, that comes off in this job and is no face of the reading; nil for none.
 func (r *report) guardBefore(p *job.Part, e *walk.Event) *job.Part {
-	if p == nil {
-		return nil
-	}
-	seen, next := map[*job.Part]bool{}, []*job.Part{p}
-	for len(next) > 0 {
-		q := next[0]
-		next = next[1:]
-		for _, f := range r.walk.InFront(q, e.Index) {
-			if f.Guard && len(f.Off) > 0 {
-				return f
-			}
-			if !seen[f] {
-				seen[f] = true
-				next = append(next, f)
-			}
+	front := r.walk.InFront(p, e.Index)
+	for _, q := range front {
+		if q.Fastens() {
+			front = append(front, r.walk.InFront(q, e.Index)...)
 		}
 	}
-	return nil
+	i := slices.IndexFunc(front, func(g *job.Part) bool {
+		return g.Guard && len(g.Off) > 0 && !slices.Contains(facesOf(e.Dim), g)
+	})
+	if i < 0 {
+		return nil
+	}
+	return front[i]
 }
 
 // behindGuard binds a step that lays a gauge on a face to those that move a guard of its part.
 func (b *binder) behindGuard() {
 	for _, st := range b.walk.Steps {
 		for _, d := range slices.Concat(st.Measure, st.Set) {
-			if st.Bench || !touched[d.Kind] || throughGuard.MatchString(b.job.InEnglish(d.State.With)) {
+			if st.Bench || !isTouched(d) || throughGuard.MatchString(b.job.InEnglish(d.State.With)) {
 				continue
 			}
-			for _, p := range []*job.Part{d.From.Part, d.To.Part, d.Of.Part} {
+			for _, p := range facesOf(d) {
 				for _, g := range guardsOf(p) {
 					b.looks(standing{g}, st)
 				}
@@ -82,26 +84,13 @@ func (b *binder) behindGuard() {
 	}
 }
 
-// guardsOf lists the guards that a part is behind, and what is in front of it.
+// guardsOf lists the guards straight in front of a part and of its fasteners.
 func guardsOf(p *job.Part) []*job.Part {
-	if p == nil {
-		return nil
-	}
-	var out []*job.Part
-	seen, next := map[*job.Part]bool{p: true}, []*job.Part{p}
-	for len(next) > 0 {
-		q := next[0]
-		next = next[1:]
-		for _, f := range q.Behind {
-			if seen[f] {
-				continue
-			}
-			seen[f] = true
-			next = append(next, f)
-			if f.Guard {
-				out = append(out, f)
-			}
+	front := slices.Clone(p.Behind)
+	for _, q := range p.Behind {
+		if q.Fastens() {
+			front = append(front, q.Behind...)
 		}
 	}
-	return out
+	return slices.DeleteFunc(front, func(g *job.Part) bool { return !g.Guard })
 }

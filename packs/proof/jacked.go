@@ -3,57 +3,92 @@ package proof
 import (
 	"regexp"
 	"slices"
+	"strings"
 
 	"matchmark/packs/job"
-	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
 
 // jacks are screws that push a part off its joint, by their name. A puller may go on while
 // the nut is slack and still on: it catches the part.
-var jacks = regexp.MustCompile(`(?i)\b(?:jack|jacking|forcing|push-?off|lifting-off)[ -](?:screw|bolt)s?\b`)
+var jacks = regexp.MustCompile(`(?i)\b(?:jack(?:ing)?(?:[ -]off)?|forcing|push(?:ing)?[ -]?off|lifting[ -]off)[ -]?(?:screw|bolt)s?\b`)
 
-// checkJacked sees that nothing is pushed off its joint while a nut or a dowel still holds it:
-// a dowel left in cracks the face, a nut left on breaks its stud.
+// checkJacked warns of what is pushed off its joint, by the name of the screws, while a nut or a
+// dowel still holds it: a dowel left in cracks the face, a nut left on breaks its stud. Nuts that
+// are slackened and left on catch the part.
 func (r *report) checkJacked() {
 	for _, e := range r.walk.Events {
 		if e.Verb != job.DoFitForNow || !jacks.MatchString(r.job.InEnglish(e.Move.Part.Name)) {
 			continue
 		}
 		pushed := r.pushedOff(e)
-		for _, m := range pushed {
-			front := slices.DeleteFunc(r.walk.InFront(m.Part, e.Index), func(p *job.Part) bool {
-				return p == e.Move.Part || anyOf(e.Step.Remove, p) || anyOf(pushed, p) && !p.Fastens()
-			})
-			if len(front) == 0 {
-				continue
-			}
-			p := source.Problem{
-				Pos: e.At, Severity: source.Error, Code: "jacked-early",
-				Message: e.Move.Part.Called() + " goes in at " + e.Step.Name() + ", but " + front[0].Called() + " still holds " + m.Part.Called() + ", which it pushes off",
-				Help:    []string{"remove: [" + front[0].Key + "] at a step above it", "or take " + front[0].Key + " out of behind: at " + m.Part.Key},
-				See:     []source.Also{{Pos: front[0].At, What: "holds it"}},
-			}
-			for _, off := range front[0].Off {
-				p.See = []source.Also{{Pos: off.At, What: "comes off only here"}}
-			}
-			r.problems = append(r.problems, p)
-			break
+		if pushed == nil {
+			continue
 		}
+		front := slices.DeleteFunc(r.walk.InFront(pushed.Part, e.Index), func(p *job.Part) bool {
+			return p == e.Move.Part || !r.fixes(p) || anyOf(e.Step.Remove, p) || r.slackAt(p, e)
+		})
+		if len(front) == 0 {
+			continue
+		}
+		at, what := front[0].At, "holds it"
+		for _, off := range front[0].Off {
+			at, what = off.At, "comes off only here"
+		}
+		r.problems.WarnWith(e.At, "jacked-early", e.Move.Part.Called()+" goes in at "+e.Step.Name()+", but "+front[0].Called()+" still holds "+pushed.Part.Called()+", which it pushes off", at, what,
+			"remove: ["+front[0].Key+"] at a step above it", "or take "+front[0].Key+" out of behind: at "+pushed.Part.Key)
 	}
 }
 
-// pushedOff lists what the step takes off in which a jacking screw comes out again.
-func (r *report) pushedOff(in *walk.Event) []*job.Move {
+// dowels are fasteners that hold a part where it is, loosened or not, by their name.
+var dowels = regexp.MustCompile(`(?i)\b(?:dowels?|pins?)\b`)
+
+// fixes reports whether a part is a fastener or a dowel, and none that screws push off.
+func (r *report) fixes(p *job.Part) bool {
+	return p.Fastens() || len(p.Joints) > 0 || dowels.MatchString(r.job.InEnglish(p.Name))
+}
+
+// slackAt reports whether a nut or a screw is loosened when jacking screws go in, or by their step.
+func (r *report) slackAt(p *job.Part, e *walk.Event) bool {
+	if dowels.MatchString(r.job.InEnglish(p.Name)) {
+		return false
+	}
+	fastenings := []job.Fastening{{Part: p}}
+	for _, j := range p.Joints {
+		fastenings = append(fastenings, job.Fastening{Joint: j})
+	}
+	return slices.ContainsFunc(fastenings, func(f job.Fastening) bool {
+		return r.walk.Grip(f, e).Loosened != nil || slices.ContainsFunc(e.Step.Loosen, f.Same)
+	})
+}
+
+// pushedOff is the removal of what jacking screws push off: the first part that is no fastener of
+// those that the step takes off in which they come out again; where they have a step of their own,
+// the first that comes off below and that the words of the step call in which they go in.
+func (r *report) pushedOff(in *walk.Event) *job.Move {
+	var named *job.Move
 	for _, e := range r.walk.Events[in.Index+1:] {
-		if e.Verb == job.DoTakeOut && e.Move.Part == in.Move.Part {
-			if e.Step.Back {
-				return nil
+		switch {
+		case e.Step.Back:
+			return named
+		case e.Verb == job.DoTakeOut && e.Move.Part == in.Move.Part:
+			for _, m := range e.Step.Remove {
+				if !r.fixes(m.Part) {
+					return m
+				}
 			}
-			return e.Step.Remove
+		case e.Verb == job.DoRemove && named == nil && !r.fixes(e.Move.Part) && r.speaksOf(in.Step, e.Move.Part):
+			named = e.Move
 		}
 	}
-	return nil
+	return named
+}
+
+// speaksOf reports whether the words of a step hold the word by which a part is called.
+func (r *report) speaksOf(st *job.Step, p *job.Part) bool {
+	return slices.ContainsFunc(tokens.FindAllString(strings.ToLower(r.job.InEnglish(st.Do)), -1), func(word string) bool {
+		return slices.Contains(r.calledBy(word, st.Place), p)
+	})
 }
 
 // anyOf reports whether some moves are of a part.
@@ -69,7 +104,7 @@ func (b *binder) jacked() {
 		if e.Verb != job.DoFitForNow || !jacks.MatchString(b.job.InEnglish(e.Move.Part.Name)) {
 			continue
 		}
-		for _, m := range r.pushedOff(e) {
+		if m := r.pushedOff(e); m != nil {
 			for _, q := range m.Part.Behind {
 				for _, st := range moves(q) {
 					why := job.Bind{Kind: job.BoundBehind, Part: m.Part, Front: q}

@@ -12,11 +12,35 @@ import (
 // out". Only with "still" do they tell of a state; "guard off" is an order.
 var saysStillOut = regexp.MustCompile(`(?i)\b(?:(\pL+) )?(\pL+?)s? (?:is |are )?still (?:out|off)\b`)
 
-// checkSaidOut sees that what the words of a step say to be still out is out: a motor that is
+// Words around "still out" by which it tells of no state: no bolt, if it is, see that none is,
+// and how a machine stands: still out of line, still off by 0.05 mm.
+var (
+	asksOut = regexp.MustCompile(`(?i)\b(?:no|not|none|nothing|never|if|any|anything|where|wherever|whether|when|unless|until|that|which|whatever)\b`)
+	howOut  = regexp.MustCompile(`(?i)^ (?:of|by|line|true|level|cent(?:re|er)|square|round|balance|more|less|too|\d)`)
+	clause  = regexp.MustCompile(`[^,;.:!?()]*$`)
+)
+
+// stillOutIn finds what words say to be still out, each with the word before it and its own.
+func stillOutIn(words string) [][]string {
+	var out [][]string
+	for _, at := range saysStillOut.FindAllStringSubmatchIndex(words, -1) {
+		if howOut.MatchString(words[at[1]:]) || asksOut.MatchString(clause.FindString(words[:at[0]])+words[at[0]:at[1]]) {
+			continue
+		}
+		before := ""
+		if at[2] >= 0 {
+			before = words[at[2]:at[3]]
+		}
+		out = append(out, []string{words[at[0]:at[1]], before, words[at[4]:at[5]]})
+	}
+	return out
+}
+
+// checkSaidOut warns of what the words of a step say to be still out and is in: a motor that is
 // tried or moved while it is coupled turns the pump, and is pulled into line by its bolts.
 func (r *report) checkSaidOut() {
 	for _, st := range r.walk.Steps {
-		for _, m := range saysStillOut.FindAllStringSubmatch(r.job.InEnglish(st.Do), -1) {
+		for _, m := range stillOutIn(r.job.InEnglish(st.Do)) {
 			parts := r.stillOut(st, m)
 			if len(parts) == 0 || slices.ContainsFunc(parts, func(p *job.Part) bool { return r.walk.StandsAt(p, st) < p.Count }) {
 				continue
@@ -31,7 +55,7 @@ func (r *report) checkSaidOut() {
 					break
 				}
 			}
-			r.problems.AddWith(st.At, "said-out", st.Name()+" is done with "+source.Quote(m[0])+", and "+p.Called()+" is in the machine then", at, what,
+			r.problems.WarnWith(st.At, "said-out", st.Name()+" is done with "+source.Quote(m[0])+", and "+p.Called()+" is in the machine then", at, what,
 				"do it while "+p.Key+" is off", "or take the words out")
 		}
 	}
@@ -46,7 +70,7 @@ func (r *report) stillOut(st *job.Step, m []string) []*job.Part {
 func (b *binder) saidOut() {
 	r := &report{walk: b.walk, job: b.job}
 	for _, st := range b.walk.Steps {
-		for _, m := range saysStillOut.FindAllStringSubmatch(b.job.InEnglish(st.Do), -1) {
+		for _, m := range stillOutIn(b.job.InEnglish(st.Do)) {
 			for _, p := range r.stillOut(st, m) {
 				b.looks(standing{p}, st)
 			}

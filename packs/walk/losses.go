@@ -2,6 +2,7 @@ package walk
 
 import (
 	"cmp"
+	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
@@ -65,7 +66,7 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 	var out []Loss
 	for _, l := range d.LostBy {
 		if l.Step != nil {
-			out = append(out, Loss{Index: w.ends(l.Step), Step: l.Step, At: l.Step.At, How: "destroys it"})
+			out = append(out, Loss{Index: w.ends(d, l.Step), Step: l.Step, At: l.Step.At, How: "destroys it"})
 		}
 	}
 	for _, p := range HangsOn(d) {
@@ -90,16 +91,58 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 	return out
 }
 
-// ends is where a step destroys what its author says that it does: where it first takes
-// off, heats, lifts or takes out; where it does none of these, where it first locks or
-// loosens; and else when it is done.
-func (w *Walk) ends(st *job.Step) int {
-	for _, verbs := range [][]job.Verb{{job.DoRemove, job.DoHeat, job.DoLift, job.DoTakeOut}, {job.DoLock, job.DoLockAgain, job.DoLoosen}} {
-		if e := w.Find(st, func(e *Event) bool { return slices.Contains(verbs, e.Verb) }); e != nil {
+// Words of a reading that is taken while its machine runs, and of one that is taken with a joint slack.
+var (
+	readRunning = regexp.MustCompile(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile (?:it|the \pL+) runs\b|\b(?:hours?|minutes?) of running\b|\brunning temperature\b|\bat (?:working|operating|running|full) (?:speed|pressure|load)\b|\bvibrations?(?: (?:of|at|on|in)\b|$)`)
+	readSlack   = regexp.MustCompile(`(?i)\b(?:loose|loosened|slack|slackened|free)\b`)
+)
+
+// ends is where a step destroys what its author says that it does: where it locks a machine that
+// is read while it runs; where it takes off, heats or lifts what the faces hang on, or a fastener
+// of that; where it does none of these, where it loosens one; and else when it is done. What else
+// it moves, as an aid or a cover beside, ends nothing.
+func (w *Walk) ends(d *job.Dim, st *job.Step) int {
+	hangs := HangsOn(d)
+	held := slices.Clone(hangs)
+	for _, p := range hangs {
+		held = append(held, slices.DeleteFunc(slices.Clone(p.Behind), func(q *job.Part) bool { return !q.Fastens() && len(q.Joints) == 0 })...)
+	}
+	slack := readSlack.MatchString(w.Job.InEnglish(d.State.With))
+	for _, ends := range []func(*Event) bool{
+		func(e *Event) bool { return (e.Verb == job.DoLock || e.Verb == job.DoLockAgain) && w.readsRunning(d) },
+		func(e *Event) bool { return takes(e, held) },
+		func(e *Event) bool {
+			return e.Verb == job.DoLoosen && !slack && slices.ContainsFunc(e.Grip.Parts(), func(p *job.Part) bool { return slices.Contains(held, p) })
+		},
+	} {
+		if e := w.Find(st, ends); e != nil {
 			return e.Index
 		}
 	}
 	return w.End(st)
+}
+
+// readsRunning reports whether a reading is one of a machine that runs, by its words; it lies
+// between no two parts.
+func (w *Walk) readsRunning(d *job.Dim) bool {
+	return d.Of.Part != nil && slices.ContainsFunc([]string{d.State.With, d.State.Load, d.What, d.Of.Name}, func(words string) bool {
+		return readRunning.MatchString(w.Job.InEnglish(words))
+	})
+}
+
+// takes reports whether an event takes off, heats or lifts one of some parts.
+func takes(e *Event, parts []*job.Part) bool {
+	switch e.Verb {
+	case job.DoRemove:
+		return slices.Contains(parts, e.Move.Part)
+	case job.DoHeat:
+		return slices.Contains(parts, e.Heat.Hub)
+	case job.DoLift:
+		return slices.ContainsFunc(e.Lift.Parts, func(p *job.Part) bool {
+			return slices.ContainsFunc(parts, func(q *job.Part) bool { return p == q || q.Within(p) })
+		})
+	}
+	return false
 }
 
 // partsFaces is what taking a part off does to a reading between its faces.

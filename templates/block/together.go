@@ -10,7 +10,8 @@ import (
 // Together holds each number of a text that an author wrote and its unit on one line: "the
 // last 9" at the end of a line, and "mm" at the beginning of the next, is read as nine of
 // something else. ISO 80000-1, 7.1.4, has them as one; that no line parts them is common
-// practice, no source.
+// practice, no source. What a step says passes through it, its remark, what is easily missed,
+// what is done out of limits and the state at a reading; not the short list of all steps.
 func Together(text string) string {
 	var out strings.Builder
 	from := 0

@@ -120,7 +120,8 @@ func (k content) setRows(w way, width layout.Mm) sized {
 	var out []sized
 	if len(k.entries) == 1 {
 		e := k.entries[0]
-		return above(layout.GapY, k.flow(width, k.limit(w, width), k.boxes(e, w, width), k.verdict(e, w)), k.warm(e, width))
+		limit, boxes := k.foundFirst(e, k.limit(w, width), k.boxes(e, w, width), w.before, width)
+		return above(layout.GapY, k.flow(width, limit, boxes, k.verdict(e, w)), k.warm(e, width))
 	}
 	if limit := k.limit(w, width); len(limit) > 0 {
 		out = append(out, flowRow(width, limit))
@@ -178,8 +179,7 @@ func (k content) entry(e entry, w way, width layout.Mm) sized {
 	if byHand(e.d, e.sides) {
 		return k.handEntry(e, w, width)
 	}
-	limit := k.limitOf(e.d, w.before).boxesIn(width)
-	boxes := k.boxes(e, w, width)
+	limit, boxes := k.foundFirst(e, k.limitOf(e.d, w.before).boxesIn(width), k.boxes(e, w, width), w.before, width)
 	row := k.flow(width, limit, boxes, k.verdict(e, w))
 	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
 		aside := k.flow(rest, limit, boxes[1:], k.verdict(e, w))

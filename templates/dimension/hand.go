@@ -202,7 +202,8 @@ func (k content) handParts(e entry, width layout.Mm) (parts, items []layout.Bloc
 		}
 		return append(parts, rows...), append(append(items, limit...), ends...)
 	case s.work.Formula == nil && d.OneIs == nil:
-		return parts, append(append(ends, limit...), boxItems(c, d, sides, k.tables(e), way{before: k.before}, width)...)
+		limit, boxes := k.foundFirst(e, limit, boxItems(c, d, sides, k.tables(e), way{before: k.before}, width), k.before, width)
+		return parts, append(append(ends, limit...), boxes...)
 	}
 	items = append(ends, limit...)
 	if sides[0].Copied && d.Positions.Boxes() == 1 {

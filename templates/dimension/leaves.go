@@ -31,7 +31,7 @@ func leafHeads(c *block.Composer, d *job.Dim) []string {
 // leafName is the name of the row of leaves of a side.
 func leafName(c *block.Composer, d *job.Dim, s Side) string {
 	if s.Copied {
-		return c.W.Shims.FromPage.With(c.Page("found " + d.Mark))
+		return c.W.Common.CopyFound.With(c.Page("found " + d.Mark))
 	}
 	return s.caption
 }

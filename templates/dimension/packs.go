@@ -32,7 +32,7 @@ func (k content) packs(w way, width layout.Mm) sized {
 	for i := range d.Leaves() {
 		widths[i] = max(widths[i], leastMaterial)
 	}
-	labelW := max(mark, foldedWidth(c, layout.Caption, captions, 1))
+	labelW := max(mark, foldedWidth(c, layout.Caption, captions, 2)) // below its mark it is no higher than the boxes
 	head := layout.Bottom(layout.GapX, heads(c, d, names, widths)...)
 	room := width - labelW - labelGap
 	if head.W > room {
@@ -63,7 +63,7 @@ func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layou
 		leaves, rest = one, nil
 	}
 	for i, s := range sides {
-		label := textLine(c, e.d, layout.Caption, leafName(c, e.d, s))
+		label := rowLabel(c, e.d, layout.Caption, leafName(c, e.d, s), labelW)
 		if i == 0 {
 			label = layout.Above(0, textLine(c, e.d, layout.SubBold, e.d.Mark), label)
 		}

@@ -122,8 +122,9 @@ func besideFacts(c *block.Composer) layout.Mm {
 	return c.Span - facts - gap
 }
 
-// order draws the order of a joint no larger than its numbers need: on the sheet and in its
-// step the same, for a joint at two scales looks like two.
+// order draws the order of a joint no larger than its numbers need. On the sheet and in its step
+// it is the same where it goes beside what is known of it, for a joint at two scales looks like
+// two; one that does not takes the whole width of the sheet, and 120 mm of its step at most.
 func order(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
 	for _, high := range orderHeights {
 		if pic := picture.Order(c.Setter, c.W, j, width, high); !pic.Empty() {

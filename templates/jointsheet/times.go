@@ -31,18 +31,33 @@ func eachTime(jb *job.Job, g []*job.Joint) []*job.Joint {
 
 // triedAgain is a joint with the last round once more for each further try of the step that
 // tightens it over and over, until no bolt moves: in one row of ticks nobody sees which
-// round they are of.
+// round they are of. They stand before what comes again hours later.
 func triedAgain(j *job.Joint, at []*job.Step) *job.Joint {
-	if len(at) != 1 || at[0].Until == nil || at[0].Tries < 2 {
+	if len(at) != 1 || !goesRoundAgain(at[0]) {
 		return j
 	}
-	more := *j
-	more.Rounds = slices.Clone(roundsOf(j))
-	last := more.Rounds[len(more.Rounds)-1]
-	for n := 1; n < at[0].Tries; n++ {
-		more.Rounds = append(more.Rounds, joint.Round{Stage: -1, Kind: joint.FurtherTry, Setting: last.Setting, Repeat: n})
+	rounds := roundsOf(j)
+	later := slices.IndexFunc(rounds, func(r joint.Round) bool { return r.Kind == joint.AgainAfter || r.Kind == joint.AgainRunning })
+	if later < 0 {
+		later = len(rounds)
 	}
+	if later == 0 || rounds[later-1].Setting == nil {
+		return j // turned on by an angle or slackened: done again it is not the same again
+	}
+	var tries []joint.Round
+	for n := 1; n < at[0].Tries; n++ {
+		tries = append(tries, joint.Round{Stage: -1, Kind: joint.FurtherTry, Setting: rounds[later-1].Setting, Repeat: n})
+	}
+	more := *j
+	more.Rounds = slices.Insert(slices.Clone(rounds), later, tries...)
 	return &more
+}
+
+// goesRoundAgain reports whether a further try of a step is one more round of its joints: it
+// ends with what is asked in words, not with a reading, which something else may set, and
+// says nothing else that a try does. The joints that it does say have their ticks there.
+func goesRoundAgain(st *job.Step) bool {
+	return st.Until != nil && st.Until.Dim == nil && len(st.EachTry) == 0
 }
 
 // againAt says in which steps a further try tightens some joints once more, where each

@@ -2,9 +2,11 @@ package liftsheet
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"matchmark/packs/job"
+	"matchmark/packs/units"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
@@ -50,5 +52,22 @@ func TestEachOfACrewSigns(t *testing.T) {
 	want := []string{"person in charge: name and signature", "two on tag lines 1/2: name and signature", "two on tag lines 2/2: name and signature", "one at each ring: names and signatures of all"}
 	if got := signHeads(words.English, l); !slices.Equal(got, want) {
 		t.Errorf("%q sign, want %q", got, want)
+	}
+}
+
+// Two brackets hung on the hook as "Bearing bracket, Bearing bracket".
+func TestHeavyPartsHaveTheirPlace(t *testing.T) {
+	mass := units.Quantity{Number: units.Whole(118), Unit: units.Kilogram}
+	bracket := func(at string) *job.Move {
+		return &job.Move{Part: &job.Part{Name: "Bearing bracket", Mass: &mass, Place: job.Place{Label: at}}}
+	}
+	heavy := units.Quantity{Number: units.Whole(25), Unit: units.Kilogram}
+	c := &block.Composer{W: words.English, Job: &job.Job{Site: job.Site{Heavy: heavy}}}
+	both := &job.Step{Fit: []*job.Move{bracket("DE"), bracket("NDE")}}
+	one := &job.Step{Remove: []*job.Move{bracket("DE")}, Place: job.Place{Label: "DE"}}
+	for st, want := range map[*job.Step]string{both: "Bearing bracket DE 118 kg, Bearing bracket NDE 118 kg", one: "Bearing bracket 118 kg"} {
+		if got := strings.ReplaceAll(heavyParts(c, st), "\u00a0", " "); got != want {
+			t.Errorf("on the hook: %q, want %q", got, want)
+		}
 	}
 }

@@ -17,7 +17,7 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	if st.OnHook != "" {
 		text := c.W.Lift.OnHook.With(strings.TrimRight(st.OnHook, ". ")) + " "
-		if heavy := heavyParts(c, append(slices.Clone(st.Remove), st.Fit...)); heavy != "" {
+		if heavy := heavyParts(c, st); heavy != "" {
 			text += heavy + ". "
 		}
 		text += c.W.Lift.NoSheet
@@ -40,7 +40,7 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 }
 
 // goesOn is the line of a lift that goes on with a load that hangs. What was put under that
-// load is ticked in front of it, as it is out again.
+// load is ticked above it, as it is out again: the line of the lift is no part of what is ticked.
 func goesOn(c *block.Composer, st *job.Step, l *job.Lift, width layout.Mm) layout.Block {
 	on := layout.T(layout.Strong, c.W.Guard.GoesOn.With(l.Mark, l.NoBefore(st), c.Page("lift "+l.Mark), massText(c, l)))
 	if len(st.FromUnder) == 0 || l != st.GoesOn[0] {
@@ -48,16 +48,22 @@ func goesOn(c *block.Composer, st *job.Step, l *job.Lift, width layout.Mm) layou
 	}
 	tick := c.Tick(layout.Body, "", st.At)
 	const gap = 1.8
-	runs := []layout.Run{layout.T(layout.Body, c.W.Guard.FromUnder.With(strings.Join(st.FromUnder, "; "))+" "), on}
-	return layout.Middle(gap, tick, c.Para(width-tick.W-gap, runs, layout.ParaOpts{Ref: st.At}))
+	out := []layout.Run{layout.T(layout.Body, c.W.Guard.FromUnder.With(strings.Join(st.FromUnder, "; ")))}
+	line := layout.Middle(gap, tick, c.Para(width-tick.W-gap, out, layout.ParaOpts{Ref: st.At}))
+	return layout.Above(1, line, c.Para(width, []layout.Run{on}, layout.ParaOpts{Ref: st.At}))
 }
 
-// heavyParts lists the parts of moves that are heavy on this site: Impeller 405 kg.
-func heavyParts(c *block.Composer, moves []*job.Move) string {
+// heavyParts lists the parts that a step moves and that are heavy on this site, with their
+// place where the step does not tell it: Impeller 405 kg.
+func heavyParts(c *block.Composer, st *job.Step) string {
 	var out []string
-	for _, m := range moves {
+	for _, m := range slices.Concat(st.Remove, st.Fit, st.ForNow) {
 		if may, known := c.Job.Site.OneLifts(m.Part.Mass); known && !may {
-			out = append(out, m.Part.Name+" "+m.Part.Mass.Print())
+			name := m.Part.Name
+			if at := m.Part.Place.Label; at != "" && at != st.Place.Label {
+				name += " " + at
+			}
+			out = append(out, name+" "+m.Part.Mass.Print())
 		}
 	}
 	return strings.Join(out, ", ")

@@ -36,6 +36,10 @@ func conditionWords(c *block.Composer, a *job.Asked) string {
 	return text
 }
 
+// aboveFrame is how far a frame stands below the rule that a step begins with, so that the two
+// are seen as two.
+const aboveFrame layout.Mm = 1.2
+
 // decision is a frame with a condition, the box of the reading that it asks for,
 // and two boxes to tick.
 func decision(c *block.Composer, st *job.Step, text string, a *job.Asked, yes, no string, width layout.Mm) layout.Block {
@@ -54,7 +58,7 @@ func decision(c *block.Composer, st *job.Step, text string, a *job.Asked, yes, n
 		ticks = append(ticks, layout.Middle(3, tick, line))
 	}
 	out = append(out, block.FlowRow(ticks, inner))
-	return layout.Above(1.5, out...).Inset(pad).Border(layout.Rect{Weight: layout.Outline, Dash: 2}).Pad(0, 0, 1, 0)
+	return layout.Above(1.5, out...).Pad(1, pad, 1, pad).Border(layout.Rect{Weight: layout.Outline, Dash: 2}).Pad(aboveFrame, 0, 1, 0)
 }
 
 // askedBoxes copy the reading that decides; of many, what it stands for is looked up

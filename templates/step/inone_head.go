@@ -98,7 +98,7 @@ func (t *together) asksReason() bool {
 
 // missed is what is easily missed at a step.
 func missed(c *block.Composer, st *job.Step) layout.Run {
-	return layout.Run{Text: c.W.Step.EasilyMissed.With(st.Missed), Style: layout.Strong, Deco: layout.Inverse}
+	return layout.Run{Text: c.W.Step.EasilyMissed.With(block.Together(st.Missed)), Style: layout.Strong, Deco: layout.Inverse}
 }
 
 func (t *together) sameText() bool {

@@ -76,12 +76,12 @@ func (t *together) ticksOf(st *job.Step) run {
 	return run{lines: func(width layout.Mm) []layout.Block {
 		var row []layout.Block
 		for _, f := range st.Tighten {
-			one := []layout.Block{t.Line(0, []layout.Run{{Text: f.Joint.Mark, Style: layout.Strong, Deco: layout.Boxed}}, layout.ParaOpts{Ref: f.At})}
-			if len(f.Joint.Rounds) > 1 {
-				one = append(one, jointsheet.Ticks(t.Composer, f.Joint, f.At)...)
-			} else {
-				one = append(one, t.Tick(layout.Body, t.W.Step.IsTight, f.At))
+			if len(f.Joint.Rounds) < 2 {
+				row = append(row, turned(placeTick(t.Composer, f, t.W.Step.IsTight), st, f))
+				continue
 			}
+			one := []layout.Block{t.Line(0, []layout.Run{{Text: f.Joint.Mark, Style: layout.Strong, Deco: layout.Boxed}}, layout.ParaOpts{Ref: f.At})}
+			one = append(one, jointsheet.Ticks(t.Composer, f.Joint, f.At)...)
 			row = append(row, turned(layout.Middle(layout.GapX, one...), st, f))
 		}
 		return []layout.Block{block.FlowMiddle(row, width)}

@@ -45,7 +45,7 @@ func joinedLine(c *block.Composer, st *job.Step, fs []job.Fastening, runs []layo
 	at := fs[0].At
 	var ticks []layout.Block
 	for _, f := range fs {
-		ticks = append(ticks, turned(c.Tick(layout.Sub, strings.TrimSpace(f.Joint.Mark+" "+tick), f.At), st, f))
+		ticks = append(ticks, turned(placeTick(c, f, tick), st, f))
 	}
 	below := layout.Above(1, c.Para(width, runs, layout.ParaOpts{Ref: at}), block.FlowMiddle(ticks, width))
 	row := layout.Middle(layout.GapX, ticks...)
@@ -59,6 +59,12 @@ func joinedLine(c *block.Composer, st *job.Step, fs []job.Fastening, runs []layo
 		return beside
 	}
 	return below
+}
+
+// placeTick is the box to tick of a joint at one of several places, its mark behind the box
+// that is its own.
+func placeTick(c *block.Composer, f job.Fastening, tick string) layout.Block {
+	return c.Tick(layout.Sub, strings.TrimSpace(f.Joint.Mark+" "+tick), f.At)
 }
 
 // joinedStages is a joint at several places that is tightened in stages: what is said of it

@@ -37,7 +37,7 @@ func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 		if len(st.EachTry) == 0 {
 			last = w.Step.FurtherTry.With(c.Page("found today")) + " " + last
 		}
-		last = w.Step.LastTry.With(u.Dim.Mark) + " " + last
+		last = w.Step.BoxesLast + " " + last
 	}
 	out = append(out, c.Para(width, []layout.Run{layout.T(layout.Body, last)}, layout.ParaOpts{Ref: u.At}))
 	framed := layout.Above(layout.GapY, out...)

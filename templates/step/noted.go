@@ -237,15 +237,38 @@ func laidWords(c *block.Composer, k *job.Stack) string {
 }
 
 // marked lists the parts that a step puts on by a mark which a step above has made: those that
-// it says, and all that go back for good.
+// it says, and all that go back for good. What stays on meets its mark where the step that
+// made it is undone.
 func marked(st *job.Step) []*job.Part {
-	out := st.Meet
+	out := slices.Clone(st.Meet)
+	add := func(p *job.Part) {
+		if !slices.Contains(out, p) {
+			out = append(out, p)
+		}
+	}
 	for _, m := range st.Fit {
-		if on := m.Part.Marked; on != nil && on.Index < st.Index && !slices.Contains(out, m.Part) {
-			out = append(out[:len(out):len(out)], m.Part)
+		if on := m.Part.Marked; on != nil && on.Index < st.Index && m.Part.Meets == nil {
+			add(m.Part)
+		}
+	}
+	if st.Undoes != nil {
+		for _, p := range st.Undoes.Marks {
+			if staysOn(p) {
+				add(p)
+			}
 		}
 	}
 	return out
+}
+
+// staysOn reports whether a part is never moved, neither by itself nor with what it is a part of.
+func staysOn(p *job.Part) bool {
+	for ; p != nil; p = p.Of {
+		if len(p.Off)+len(p.Back) > 0 {
+			return false
+		}
+	}
+	return true
 }
 
 func meetWords(c *block.Composer, p *job.Part, st *job.Step) string {

@@ -252,10 +252,10 @@ func (t *table) place(i int) []layout.Block {
 		out = append(out, notedTick(c, st, room, text))
 	}
 	if st.Note != "" {
-		out = append(out, g.Text(1, layout.Body, st.Note, st.At))
+		out = append(out, g.Text(1, layout.Body, block.Together(st.Note), st.At))
 	}
 	if st.Missed != "" {
-		out = append(out, g.Text(1, layout.SubBold, c.W.Step.EasilyMissed.With(st.Missed), st.At))
+		out = append(out, g.Text(1, layout.SubBold, missed(c, st).Text, st.At))
 	}
 	for _, k := range t.columns {
 		if text := dimension.LastText(c, k.dims[i]); text != "" {

@@ -49,9 +49,10 @@ func second(c *block.Composer, st *job.Step) []layout.Run {
 
 // remark is the author's remark on a step, in both languages.
 func remark(c *block.Composer, st *job.Step) []layout.Run {
-	return append([]layout.Run{layout.T(layout.Body, st.Note)}, c.Under(st.Note, func(s *block.Second) string {
+	text := block.Together(st.Note)
+	return append([]layout.Run{layout.T(layout.Body, text)}, c.Under(text, func(s *block.Second) string {
 		if o := s.Step(st); o != nil {
-			return o.Note
+			return block.Together(o.Note)
 		}
 		return ""
 	})...)

@@ -33,7 +33,7 @@ type Ladder struct {
 // Shims are the words of packs of shims, and whatever is turned to set a dimension.
 type Shims struct {
 	WorkedOut, Pack, Leaves, OutsideTable, OldPackStays, SumOfLeaves, Material string
-	LeavesInHand, OneOfSet, FromPage, Leaf                                     Sentence
+	LeavesInHand, OneOfSet, Leaf                                               Sentence
 
 	// The adjuster.
 	Flats, Turns, ToGo, MoreShims                   string

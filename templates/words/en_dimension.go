@@ -28,7 +28,7 @@ var englishLadder = Ladder{
 // englishShims are the words of Shims in English.
 var englishShims = Shims{
 	LeavesInHand: "%s: leaves of %s, at\u00a0most %s in the pack", OneOfSet: "%s: one of %s", WorkedOut: "worked out", Pack: "pack", Leaves: "leaves",
-	OutsideTable: "Outside the table: no pack, tell the engineer.", OldPackStays: "old pack stays, its sum is in", FromPage: "p.\u00a0%s", Leaf: "leaf %s",
+	OutsideTable: "Outside the table: no pack, tell the engineer.", OldPackStays: "old pack stays, its sum is in", Leaf: "leaf %s",
 	SumOfLeaves: "sum", Material: "material, mark",
 
 	OneFlat: "one flat of the %s moves it %s", OneTurn: "one turn of the %s moves it %s", OneThread: "one turn of the %s is one thread, %s",

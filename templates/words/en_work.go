@@ -34,8 +34,8 @@ var englishStep = Step{
 	AsJudged: "old or new, all %s alike, as decided for %s at %s (p.\u00a0%s)",
 
 	If: "IF", Again: "AGAIN", DoThis: "do this step", LeaveOut: "leave this step out", OnlyIfDone: "%s was done (p.\u00a0%s)",
-	Until: "until: %s (%s tries at\u00a0most)", TryNo: "try %s", LastTry: "The last reading is the one for the box of %s.", FurtherTry: "What else a further try reads or tightens: a line each on p.\u00a0%s.",
-	BoxesLast: "The boxes above are for the last try.", EarlierTries: "The boxes are for the last try; earlier ones: p.\u00a0%s",
+	Until: "until: %s (%s tries at\u00a0most)", TryNo: "try %s", FurtherTry: "What else a further try reads or tightens: a line each on p.\u00a0%s.",
+	BoxesLast: "The boxes above are for the last try.", EarlierTries: "The boxes above are for the last try; earlier ones: p.\u00a0%s",
 	StillNoGood: "Still no good after the last try: %s.", Waits: "%s waits: %s, see p.\u00a0%s",
 
 	MatchMarks: "match marks across the joints of:", MatchMark: "match mark across the joint of %s", MarkUsed: "mark used", WhereMarked: "where it stands", MarksMeet: "match marks of %s meet (p.\u00a0%s)",

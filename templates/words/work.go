@@ -36,8 +36,8 @@ type Step struct {
 	AllGoBack, AllRenewed, AsJudged Sentence
 
 	// Whether a step is done, and done again; what waits.
-	If, Again, DoThis, LeaveOut, BoxesLast                                          string
-	OnlyIfDone, Until, TryNo, LastTry, FurtherTry, EarlierTries, StillNoGood, Waits Sentence
+	If, Again, DoThis, LeaveOut, BoxesLast                                 string
+	OnlyIfDone, Until, TryNo, FurtherTry, EarlierTries, StillNoGood, Waits Sentence
 
 	// Marks, stacks and ways round that are written down.
 	MarkUsed, WhereMarked, MatchMarks                                               string

@@ -1,0 +1,141 @@
+package packs_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"matchmark/packs"
+	"matchmark/packs/source"
+)
+
+// A warned is a definition of whose words it is known whether a law is told.
+type warned struct {
+	put  string // in place of PUT
+	told bool
+}
+
+// toldJust sees that a law is told of a definition just with the words of which it is known,
+// and as a warning: what rests on words stops no paper.
+func toldJust(t *testing.T, code, text string, cases []warned) {
+	t.Helper()
+	for _, c := range cases {
+		_, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(strings.Replace(text, "PUT", c.put, 1))}}, packs.Inputs{Definition: "law.yaml"})
+		i := slices.IndexFunc(problems, func(p source.Problem) bool { return p.Code == code })
+		switch {
+		case i >= 0 != c.told:
+			t.Errorf("%q: told of %s %t, want %t:\n%v", c.put, code, i >= 0, c.told, problems)
+		case i >= 0 && problems[i].Severity == source.Error:
+			t.Errorf("%q: %s is an error, and rests on words", c.put, code)
+		}
+	}
+}
+
+// The float of a shaft at its free end, a follower three parts behind the coupling guard and
+// the gap of the guard itself were told as behind it; a coupling gap without a kind was not.
+func TestGuardStraightInFront(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "behind-guard", lawHead+`
+parts:
+  frame: {name: Frame}
+  shaft: {name: Shaft, behind: [hub]}
+  hub: {name: Pump hub, mass: 8 kg, behind: [bolt]}
+  bolt: {name: Coupling bolt, behind: [guard]}
+  guard: {name: Coupling guard, mass: 6 kg, guard: yes}
+containers:
+  C1: {name: Guard, kind: crate, keep: dry}
+dimensions:
+  D1: {what: Reading, PUT, nominal: 5.00 mm, found: record to 0.01 mm}
+steps:
+  - section: Read
+    steps:
+      - {step: read, do: Read it., measure: [D1]}
+      - {step: off, do: "Take the guard off, bolt and hub.", remove: [guard, bolt, hub], into: C1}
+  - reverse: [Read]
+`, []warned{
+		{"from: {hub: face}, to: {frame: face}", true},
+		{"kind: gap, from: {hub: face}, to: {frame: face}", true},
+		{"kind: gap, from: {bolt: head}, to: {frame: face}", true},
+		{"kind: runout, of: {hub: rim}", true},
+		{"of: {hub: rim}", false},
+		{"kind: float, from: {shaft: free end}, to: {frame: face}", false},
+		{"kind: gap, from: {guard: rim}, to: {hub: rim}", false},
+		{"kind: gap, from: {hub: face}, to: {frame: face}, with: through the inspection door", false},
+		{"kind: gap, from: {hub: face}, to: {frame: face}, with: through its flap", false},
+		{"kind: gap, from: {hub: face}, to: {frame: face}, with: through the peep hole", false},
+	})
+}
+
+// A motor that stands out of line or off by some amount, and words that ask whether something is
+// still out, were told as if they said that it is.
+func TestStillOutSaysNotHowItStands(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "said-out", lawHead+`
+parts:
+  motor: {name: Motor, mass: 20 kg, behind: [bolt]}
+  bolt: {name: Foot bolt, count: 4}
+containers:
+  C1: {name: Motor, kind: crate, keep: dry}
+steps:
+  - section: Off
+    steps:
+      - {step: off, do: Take the motor off., remove: [bolt, motor], into: C1}
+  - reverse: [Off]
+  - section: Then
+    steps:
+      - {step: line, do: "PUT"}
+`, []warned{
+		{"Motor still out, turn the pump by hand.", true},
+		{"Turn the pump, the motor is still off.", true},
+		{"No hurry, the motor is still out: turn the pump.", true},
+		{"Motor still out of line: shim.", false},
+		{"Motor still out of true, turn it.", false},
+		{"Shim again while the motor is still off by more than 0.05 mm.", false},
+		{"The motor is still off line.", false},
+		{"If the motor is still out, stop.", false},
+		{"See that no bolts are still out.", false},
+		{"Look whether any bolt is still out.", false},
+		{"Mark where a bolt is still out.", false},
+		{"See that the motor is still out.", false},
+		{"Walk round: nothing loose, no motor still off.", false},
+	})
+}
+
+// Nuts slackened and left on to catch the cover, and the screws of a slinger that comes off in the
+// same step, were told as what holds; screws that come out in a step of their own, and jackscrews
+// by that name, were not seen.
+func TestJackedByAnyNameAndStep(t *testing.T) {
+	t.Parallel()
+	const jack, nuts, dowels = "      - {step: jack, do: Push the casing up by 5 mm., JACK}\n", "      - {step: nuts, do: Nuts off., remove: [nut], into: C1}\n", "      - {step: dowels, do: Draw the dowels., remove: [dowel], into: C1}\n"
+	const lift = "      - {step: away, do: Jacking screws out and the casing off., take-out-again: [jack], remove: [casing, screw, slinger], into: C1}\n"
+	const alone, screws = "      - {step: away, do: Take the casing off., remove: [casing], into: C1}\n", "      - {step: screws, do: Jacking screws out., take-out-again: [jack]}\n"
+	var cases []warned
+	for _, c := range []struct {
+		screw, steps string
+		told         bool
+	}{
+		{"Jacking screw M12", nuts + dowels + jack + lift, false},
+		{"Jacking screw M12", jack + nuts + dowels + lift, true},
+		{"Jacking screw M12", dowels + strings.Replace(jack, "JACK", "loosen: [J1], JACK", 1) + nuts + lift, false},
+		{"Jacking screw M12", strings.Replace(jack, "JACK", "loosen: [J1], JACK", 1) + nuts + dowels + lift, true},
+		{"Jacking screw M12", jack + nuts + dowels + alone + screws, true},
+		{"Jacking screw M12", jack + screws + nuts + dowels + alone, true},
+		{"Jacking screw M12", nuts + dowels + jack + alone + screws, false},
+		{"Jacking screw M12", strings.Replace(jack, "casing", "motor", 1) + screws + nuts + dowels + alone, false},
+		{"Jackscrew M12", jack + nuts + dowels + lift, true},
+		{"Jack-off bolt M12", jack + nuts + dowels + lift, true},
+		{"Guide stud M12", jack + nuts + dowels + lift, false},
+	} {
+		cases = append(cases, warned{c.screw + ", count: 2, aid: yes}\n" + strings.ReplaceAll("containers:\n  C1: {name: Casing, kind: crate, keep: dry}\njoints:\n  J1: {what: Joint nuts, parts: [nut], torque: 60 N·m, source: sheet}\nsteps:\n  - section: Open\n    steps:\n"+c.steps, "JACK", "fit-for-now: [jack]"), c.told})
+	}
+	toldJust(t, "jacked-early", lawHead+`
+parts:
+  casing: {name: Casing, mass: 20 kg, behind: [nut, dowel]}
+  slinger: {name: Slinger, behind: [screw, casing]}
+  screw: {name: Slinger screw, behind: [casing]}
+  nut: {name: Joint nut, count: 4}
+  dowel: {name: Taper dowel, count: 2}
+  jack: {name: PUT  - reverse: [Open]
+`, cases)
+}

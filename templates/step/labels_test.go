@@ -1,0 +1,129 @@
+package step
+
+import (
+	"os"
+	"strings"
+	"testing"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// starterSteps calls for each step of a starter, with its items as printed.
+func starterSteps(starter string, see func(st *job.Step, items []layout.Item)) {
+	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: starter})
+	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	for _, st := range jb.Steps() {
+		var items []layout.Item
+		for _, p := range Pieces(c, st) {
+			items = append(items, p.Block.Items()...)
+		}
+		see(st, items)
+	}
+}
+
+// plain is what a text item says, empty for another.
+func plain(it layout.Item) string {
+	text, _ := it.Shape.(layout.Text)
+	return strings.ReplaceAll(text.S, "\u00a0", " ")
+}
+
+// The line of a lift that goes on ran on behind what is taken from under its load: one tick
+// stood for both.
+func TestLiftThatGoesOnHasItsLine(t *testing.T) {
+	t.Parallel()
+	seen := 0
+	starterSteps("storm-pump.yaml", func(st *job.Step, items []layout.Item) {
+		if len(st.FromUnder) == 0 || len(st.GoesOn) == 0 {
+			return
+		}
+		seen++
+		out, on := -1.0, -1.0
+		for _, it := range items {
+			switch text := plain(it); {
+			case strings.HasPrefix(text, "out again:"):
+				out = float64(it.X)
+			case strings.HasPrefix(text, st.GoesOn[0].Mark+" goes on from"):
+				on = float64(it.X)
+			}
+		}
+		if out < 0 || on < 0 || on > out-5 {
+			t.Errorf("%s: taken out at %.1f mm, the lift goes on at %.1f mm: it does not begin a line before the tick", st.Name(), out, on)
+		}
+	})
+	if seen == 0 {
+		t.Error("no lift goes on")
+	}
+}
+
+// A joint at several places had its mark before its box and "tight" behind it: the word stood
+// nearer to the next mark than the box to its own.
+func TestTickOfAPlaceHasItsMarkBehindIt(t *testing.T) {
+	t.Parallel()
+	seen := 0
+	starterSteps("triplex-pump.yaml", func(st *job.Step, items []layout.Item) {
+		places := map[string]string{} // joints with more than one place in the step
+		for _, f := range st.Tighten {
+			if f.Joint != nil && f.Joint.Mark != f.Joint.Base && len(f.Joint.Rounds) < 2 {
+				if other, known := places[f.Joint.Base]; known && other != f.Joint.Mark {
+					seen++
+					for _, it := range items {
+						if plain(it) == words.English.Step.IsTight {
+							t.Errorf("%s: a box says %q and not of which place of %s", st.Name(), plain(it), f.Joint.Base)
+						}
+					}
+				}
+				places[f.Joint.Base] = f.Joint.Mark
+			}
+		}
+	})
+	if seen == 0 {
+		t.Error("no step tightens a joint at several places")
+	}
+}
+
+// Two rules told which of several tries is written into the boxes of the step.
+func TestOneRuleForTheBoxesOfTries(t *testing.T) {
+	t.Parallel()
+	seen := 0
+	for _, starter := range []string{"bevel-gearbox.yaml", "triplex-pump.yaml"} {
+		starterSteps(starter, func(st *job.Step, items []layout.Item) {
+			if st.Until == nil || st.Tries < 2 || len(st.Measure)+len(st.Set) == 0 {
+				return
+			}
+			seen++
+			var said []string
+			for _, it := range items {
+				said = append(said, plain(it))
+			}
+			if all := strings.Join(said, " "); strings.Count(all, "The boxes above are for the last try") != 1 {
+				t.Errorf("%s: the rule for its boxes does not stand once in %q", st.Name(), all)
+			}
+		})
+	}
+	if seen == 0 {
+		t.Error("no step has tries")
+	}
+}
+
+// The frame of a question lay on the rule above the step.
+func TestFrameOfAQuestionStandsClear(t *testing.T) {
+	t.Parallel()
+	const least layout.Mm = 1
+	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: &job.Job{}, W: words.English, Span: 180, Kept: block.NewKept()}
+	frames := 0
+	for _, it := range decision(c, &job.Step{}, "was a nut turned?", nil, "do this step", "leave it out", 120).Items() {
+		if r, ok := it.Shape.(layout.Rect); ok && r.Dash > 0 {
+			if frames++; it.Y < least {
+				t.Errorf("the frame begins %.1f mm below the rule, want %.1f", it.Y, least)
+			}
+		}
+	}
+	if frames != 1 {
+		t.Errorf("%d frames, want 1", frames)
+	}
+}
