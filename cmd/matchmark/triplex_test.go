@@ -151,8 +151,8 @@ func TestTriplexPumpRepeats(t *testing.T) {
 			t.Errorf("step %s is printed %d times, want %d", key, n, want[key])
 		}
 	}
-	if len(steps) != 48 || once != 35 || printed != 35+13*3 {
-		t.Errorf("%d steps, %d of them once, %d printed; want 48, 35 and 74", len(steps), once, printed)
+	if len(steps) != 49 || once != 36 || printed != 36+13*3 {
+		t.Errorf("%d steps, %d of them once, %d printed; want 49, 36 and 75", len(steps), once, printed)
 	}
 	sets := map[string]int{}
 	for _, s := range jb.Sets {
