@@ -1,7 +1,6 @@
 package step
 
 import (
-	"slices"
 	"strconv"
 
 	"matchmark/layout"
@@ -234,45 +233,6 @@ func notedTick(c *block.Composer, st *job.Step, width layout.Mm, text string) la
 
 func laidWords(c *block.Composer, k *job.Stack) string {
 	return k.Mark + "  " + c.W.Step.StackBack.With(k.What, k.From, c.Page("stack "+k.Mark))
-}
-
-// marked lists the parts that a step puts on by a mark which a step above has made: those that
-// it says, and all that go back for good. What stays on meets its mark where the step that
-// made it is undone.
-func marked(st *job.Step) []*job.Part {
-	out := slices.Clone(st.Meet)
-	add := func(p *job.Part) {
-		if !slices.Contains(out, p) {
-			out = append(out, p)
-		}
-	}
-	for _, m := range st.Fit {
-		if on := m.Part.Marked; on != nil && on.Index < st.Index && m.Part.Meets == nil {
-			add(m.Part)
-		}
-	}
-	if st.Undoes != nil {
-		for _, p := range st.Undoes.Marks {
-			if staysOn(p) {
-				add(p)
-			}
-		}
-	}
-	return out
-}
-
-// staysOn reports whether a part is never moved, neither by itself nor with what it is a part of.
-func staysOn(p *job.Part) bool {
-	for ; p != nil; p = p.Of {
-		if len(p.Off)+len(p.Back) > 0 {
-			return false
-		}
-	}
-	return true
-}
-
-func meetWords(c *block.Composer, p *job.Part, st *job.Step) string {
-	return c.W.Step.MarksMeet.With(partAt(c, p, st), c.Page("marks "+p.Marked.No))
 }
 
 // laid are the lines to tick of the marks that meet, and of the stacks that are put together,
