@@ -244,3 +244,102 @@ steps:
   - reverse: [Open]
 `, []warned{{"where: bench", false}, {"hours: 1", true}})
 }
+
+// The pump of a tensioner, a bearing in an oven, oil that runs and a tried start were told as a
+// machine that runs behind its locks; a run in minutes or by another word was not.
+func TestWhatRunsByItsWords(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "runs-locked", lawHead+`
+parts:
+  housing: {name: Housing}
+isolations:
+  motor: {point: Breaker 12, energy: "electric, 400 V", state: racked out, proved: tried}
+steps:
+  - section: Run
+    steps:
+      - {step: lock, do: Lock the pump out., lock: [motor]}
+      - {step: run, do: "PUT"}
+      - {step: back, do: Take the lock off., unlock: [motor]}
+`, []warned{
+		{"Start the pump.", true},
+		{"Start up the pump.", true},
+		{"Now start the pump.", true},
+		{"Start pump, look at the gland.", true},
+		{"Everybody clear, start the pump.", true},
+		{"Switch the motor on.", true},
+		{"Switch on the motor.", true},
+		{"Run the pump ten minutes.", true},
+		{"Run the pump 30 min.", true},
+		{"Run the pump for 2 h.", true},
+		{"Run it for several hours.", true},
+		{"Couple it and run the pump for half an hour.", true},
+		{"Run one hour empty.", true},
+		{"Start the pump of the hydraulic tensioner.", false},
+		{"Run it for one hour in the oven.", false},
+		{"Let the wash oil run for 10 minutes.", false},
+		{"Start the motor: it must not turn.", false},
+		{"Start the motor bolts by hand.", false},
+		{"Run the nut up by hand.", false},
+		{"Ready to start the pump again tomorrow.", false},
+	})
+}
+
+// A number of people that there may be at most was told as wanted; fitters, technicians and a
+// two-man job were not.
+func TestPeopleWantedByWords(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "people-in-words", lawHead+`
+parts:
+  housing: {name: Housing}
+steps:
+  - section: Turn
+    steps:
+      - {step: turn, do: "PUT"}
+`, []warned{
+		{"Two people turn the shaft.", true},
+		{"Two fitters turn the shaft.", true},
+		{"Three technicians hold it.", true},
+		{"Two-man job: turn the shaft.", true},
+		{"Never alone: two people turn the shaft.", true},
+		{"Not more than four people in the pit.", false},
+		{"At most three people on the stage.", false},
+		{"Never let four people on the stage.", false},
+		{"Up to six men fit on it.", false},
+	})
+}
+
+// The side across was called by its group and key alone: by its name, the other way round or as
+// one of both it was not seen.
+func TestOtherSideByItsName(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "not-as-told", lawHead+`
+places:
+  side:
+    L: {name: left side, viewed-from: the motor}
+    R: {name: right side, viewed-from: the motor}
+parts:
+  housing: {name: Housing}
+  cover: {name: Gland cover, each: side, mass: 6 kg}
+containers:
+  C1: {name: Covers, kind: box, each: side, keep: dry}
+dimensions:
+  D1: {what: Gap, kind: gap, from: {cover/L: flange}, to: {housing: joint}, with: "PUT", found: not taken, left: record to 0.01 mm, lost-by: nothing}
+steps:
+  - section: Open
+    steps:
+      - {step: covers, each: side, do: Take the cover off., remove: [cover], into: C1}
+  - section: Close
+    steps:
+      - {step: left, each: L, do: Put the left cover on., fit: [cover], set: [D1]}
+      - {step: right, each: R, do: Put the right cover on., fit: [cover]}
+`, []warned{
+		{"side R tight", true},
+		{"side R bolted up tight", true},
+		{"R side tight", true},
+		{"right side tight", true},
+		{"both sides tight", true},
+		{"side L tight", false},
+		{"left side tight", false},
+		{"the other way tight", false},
+	})
+}
