@@ -139,3 +139,207 @@ parts:
   jack: {name: PUT  - reverse: [Open]
 `, cases)
 }
+
+// Bolts that are finger-tight, or read before they are tight, were told as to be tight.
+func TestFingerTightIsNotTight(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "read-loose", lawHead+`
+parts:
+  shaft: {name: Shaft}
+  cap: {name: Bearing cap, mass: 9 kg, behind: [bolt]}
+  bolt: {name: Cap bolt, count: 4}
+containers:
+  C1: {name: Cap and bolts, kind: crate, keep: oiled}
+joints:
+  J1: {what: Cap bolts, parts: [bolt], torque: 90 N·m, lubricant: oil, source: sheet 2}
+dimensions:
+  D1: {what: Gap, kind: gap, from: {cap: face}, to: {shaft: shoulder}, with: "PUT", left: 0.10 to 0.30 mm, out: tell, source: sheet 2, found: not taken}
+steps:
+  - section: Open
+    steps:
+      - {step: apart, do: "Bolts out, cap off.", loosen: [J1], remove: [bolt, cap], into: C1}
+  - section: Back
+    steps:
+      - {step: on, do: Cap and bolts on., fit: [cap, bolt]}
+      - {step: read, do: Measure the gap., set: [D1]}
+      - {step: tight, do: Tighten., tighten: [J1]}
+`, []warned{
+		{"bolts tight", true},
+		{"bolts as tight as they are now", true},
+		{"bolts finger-tight", false},
+		{"bolts only hand-tight", false},
+		{"bolts in, not yet tight", false},
+		{"before the bolts are tight", false},
+		{"bolts snug tight", false},
+	})
+}
+
+// A reading of a ring below the step that decides of the cover alone was told as too late.
+func TestDecidedOfTheNamedPart(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "decided-late", lawHead+`
+parts:
+  cover: {name: End cover, mass: 2 kg}
+  ring: {name: Wear ring, mass: 2 kg, renew: "if worn, decided at 1.4"}
+containers:
+  C1: {name: Ring, kind: crate, keep: dry}
+dimensions:
+  D1: {what: Ring bore, kind: bore, of: {ring: bore}, left: 100.00 to 120.00 mm, out: renew, source: sheet 2}
+steps:
+  - section: Off
+    steps:
+      - {step: off, do: Take cover and ring off., remove: [cover, ring], into: C1}
+      - {step: dec, do: "PUT"}
+      - {step: read, do: Measure the bore of the ring., where: bench, measure: [D1]}
+  - reverse: [Off]
+`, []warned{
+		{"Decide of every part: reuse, repair or scrap it?", true},
+		{"Wear ring: reuse, repair or scrap it?", true},
+		{"End cover: reuse, repair or scrap it?", false},
+	})
+}
+
+// A new hub that is marked at its fit was told as loose since the old one came off; so was an old
+// one, beside what is told of it as put anywhere.
+func TestMarkedAnewAtItsFit(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "marked-late", lawHead+`
+parts:
+  hub: {name: Hub, mass: 8 kg, behind: [nut], renew: always}
+  nut: {name: Hub nut}
+containers:
+  C1: {name: Nut, kind: box, keep: oiled}
+joints:
+  J1: {what: Hub nut, parts: [nut], torque: 120 N·m, lubricant: oil, source: sheet 1}
+steps:
+  - section: Open
+    steps:
+      - {step: off, do: "Nut off, hub off.", PUT, remove: [nut, hub], into: {nut: C1, hub: scrap}}
+  - section: Shut
+    steps:
+      - {step: on, do: "Fit the new hub and match-mark it to the shaft, nut on, tighten.", fit: [hub, nut], match-marks: [hub], tighten: [J1]}
+`, []warned{
+		{"loosen: [J1]", false},
+		{"loosen: [J1], match-marks: [hub]", true},
+		{"match-marks: [hub], loosen: [J1]", false},
+	})
+}
+
+// A gap that is set on the bench was told as read while its shaft is off.
+func TestReadApartOnTheBench(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "read-apart", lawHead+`
+parts:
+  shaft: {name: Shaft, mass: 10 kg}
+  bearing: {name: Ball bearing}
+containers:
+  C1: {name: Shaft, kind: crate, keep: oiled}
+dimensions:
+  D1: {what: Bearing to shoulder, kind: gap, from: {bearing: inner ring}, to: {shaft: shoulder}, found: not taken, left: at most 0.03 mm, over: press it home, source: sheet 2, lost-by: nothing}
+steps:
+  - section: Open
+    steps:
+      - {step: off, do: Draw the shaft., remove: [shaft], into: C1}
+      - {step: read, do: Measure the gap., PUT, set: [D1]}
+  - reverse: [Open]
+`, []warned{{"where: bench", false}, {"hours: 1", true}})
+}
+
+// The pump of a tensioner, a bearing in an oven, oil that runs and a tried start were told as a
+// machine that runs behind its locks; a run in minutes or by another word was not.
+func TestWhatRunsByItsWords(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "runs-locked", lawHead+`
+parts:
+  housing: {name: Housing}
+isolations:
+  motor: {point: Breaker 12, energy: "electric, 400 V", state: racked out, proved: tried}
+steps:
+  - section: Run
+    steps:
+      - {step: lock, do: Lock the pump out., lock: [motor]}
+      - {step: run, do: "PUT"}
+      - {step: back, do: Take the lock off., unlock: [motor]}
+`, []warned{
+		{"Start the pump.", true},
+		{"Start up the pump.", true},
+		{"Now start the pump.", true},
+		{"Start pump, look at the gland.", true},
+		{"Everybody clear, start the pump.", true},
+		{"Switch the motor on.", true},
+		{"Switch on the motor.", true},
+		{"Run the pump ten minutes.", true},
+		{"Run the pump 30 min.", true},
+		{"Run the pump for 2 h.", true},
+		{"Run it for several hours.", true},
+		{"Couple it and run the pump for half an hour.", true},
+		{"Run one hour empty.", true},
+		{"Start the pump of the hydraulic tensioner.", false},
+		{"Run it for one hour in the oven.", false},
+		{"Let the wash oil run for 10 minutes.", false},
+		{"Start the motor: it must not turn.", false},
+		{"Start the motor bolts by hand.", false},
+		{"Run the nut up by hand.", false},
+		{"Ready to start the pump again tomorrow.", false},
+	})
+}
+
+// A number of people that there may be at most was told as wanted; fitters, technicians and a
+// two-man job were not.
+func TestPeopleWantedByWords(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "people-in-words", lawHead+`
+parts:
+  housing: {name: Housing}
+steps:
+  - section: Turn
+    steps:
+      - {step: turn, do: "PUT"}
+`, []warned{
+		{"Two people turn the shaft.", true},
+		{"Two fitters turn the shaft.", true},
+		{"Three technicians hold it.", true},
+		{"Two-man job: turn the shaft.", true},
+		{"Never alone: two people turn the shaft.", true},
+		{"Not more than four people in the pit.", false},
+		{"At most three people on the stage.", false},
+		{"Never let four people on the stage.", false},
+		{"Up to six men fit on it.", false},
+	})
+}
+
+// The side across was called by its group and key alone: by its name, the other way round or as
+// one of both it was not seen.
+func TestOtherSideByItsName(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "not-as-told", lawHead+`
+places:
+  side:
+    L: {name: left side, viewed-from: the motor}
+    R: {name: right side, viewed-from: the motor}
+parts:
+  housing: {name: Housing}
+  cover: {name: Gland cover, each: side, mass: 6 kg}
+containers:
+  C1: {name: Covers, kind: box, each: side, keep: dry}
+dimensions:
+  D1: {what: Gap, kind: gap, from: {cover/L: flange}, to: {housing: joint}, with: "PUT", found: not taken, left: record to 0.01 mm, lost-by: nothing}
+steps:
+  - section: Open
+    steps:
+      - {step: covers, each: side, do: Take the cover off., remove: [cover], into: C1}
+  - section: Close
+    steps:
+      - {step: left, each: L, do: Put the left cover on., fit: [cover], set: [D1]}
+      - {step: right, each: R, do: Put the right cover on., fit: [cover]}
+`, []warned{
+		{"side R tight", true},
+		{"side R bolted up tight", true},
+		{"R side tight", true},
+		{"right side tight", true},
+		{"both sides tight", true},
+		{"side L tight", false},
+		{"left side tight", false},
+		{"the other way tight", false},
+	})
+}

@@ -69,18 +69,12 @@ func PostOf(role string) Post {
 		case n == 0 || len(words) > 1 && sizeWord.MatchString(words[1]):
 		case len(words) > 1 && words[0] == strconv.Itoa(n) && words[1] == "in":
 			return not // 2 in the basket, or a 2 in pipe
-		case len(words) > 1 && words[0] == strconv.Itoa(n) && isSize(words[0]+" "+words[1]):
+		case len(words) > 1 && words[0] == strconv.Itoa(n) && units.IsQuantity(words[0]+" "+words[1]):
 		default:
 			return Post{Role: role, People: n, Told: true}
 		}
 	}
 	return Post{Role: role, People: 1, Told: !someOf.MatchString(role)}
-}
-
-// isSize reports whether a text is a number with its unit.
-func isSize(text string) bool {
-	_, err := units.ParseQuantity(text)
-	return err == nil
 }
 
 // people is the number that a word or its figures stand for, 0 where they stand for none, or

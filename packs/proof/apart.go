@@ -7,14 +7,14 @@ import (
 	"matchmark/packs/source"
 )
 
-// checkReadApart sees that what lies between two parts is set while both are in the machine. Of a
+// checkReadApart sees that what lies between two parts is set while both are in the machine, where it is not set on the bench. Of a
 // reading that nothing destroys (lost-by: nothing) no other law asks it: a gap under a cover
 // that goes on for the reading alone was set before the cover was on.
 func (r *report) checkReadApart() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, d := range r.job.Dims {
 		e := r.walk.Set(d)
-		if e == nil || !d.LostByNothing || !betweenTwo(d) || told[e.At] || r.ofCoupling(d) {
+		if e == nil || e.Step.Bench || !d.LostByNothing || !betweenTwo(d) || told[e.At] || r.ofCoupling(d) {
 			continue
 		}
 		off := slices.DeleteFunc([]*job.Part{d.From.Part, d.To.Part}, func(p *job.Part) bool { return len(p.Off) == 0 || r.inPlaceWithin(p, e.Step) })
@@ -48,7 +48,7 @@ func betweenTwo(d *job.Dim) bool {
 // apart binds a step that sets such a reading to those that move its parts.
 func (b *binder) apart() {
 	for _, d := range b.job.Dims {
-		if d.LeftAt != nil && d.LostByNothing && betweenTwo(d) {
+		if d.LeftAt != nil && !d.LeftAt.Bench && d.LostByNothing && betweenTwo(d) {
 			b.looks(standing{d.From.Part}, d.LeftAt)
 			b.looks(standing{d.To.Part}, d.LeftAt)
 		}

@@ -36,28 +36,35 @@ func (r *report) checkReused() {
 var isDecided = regexp.MustCompile(`(?i)\bdecided\b`)
 
 // checkDecidedBlind sees that a part whose renewal is decided at a step has been measured by
-// then: whoever decides does it by the readings. Where several steps decide, the last counts.
+// then: whoever decides does it by the readings. Where several steps decide of it, the last counts.
 func (r *report) checkDecidedBlind() {
-	var st *job.Step
-	for _, x := range r.walk.Steps {
-		if decision(r.job, []*job.Step{x}) != nil {
-			st = x
-		}
-	}
-	if st == nil {
-		return
-	}
+	deciding := slices.DeleteFunc(slices.Clone(r.walk.Steps), func(x *job.Step) bool { return decision(r.job, []*job.Step{x}) == nil })
 	told := map[source.Pos]bool{} // once for all places
-	for _, e := range r.walk.Events[r.walk.End(st):] {
+	for _, e := range r.walk.Events {
 		if e.Verb != job.DoMeasure || e.Dim.Formula != nil || told[e.At] {
 			continue
 		}
-		if p := decidedBy(r.job, e.Dim); p != nil {
+		p := decidedBy(r.job, e.Dim)
+		if p == nil {
+			continue
+		}
+		if st := r.lastDeciding(deciding, p); st != nil && e.Index >= r.walk.End(st) {
 			told[e.At] = true
 			r.problems.WarnWith(e.At, "decided-late", e.Dim.Mark+" is measured at "+e.Step.Name()+", when "+st.Name()+" has decided whether "+p.Called()+" is renewed", st.At, "decided here",
 				"measure it at a step above "+st.No)
 		}
 	}
+}
+
+// lastDeciding is the last of some steps that decides of a part: one whose words name parts decides
+// of those alone.
+func (r *report) lastDeciding(steps []*job.Step, p *job.Part) *job.Step {
+	for _, st := range slices.Backward(steps) {
+		if named := r.decidedOf(st); len(named) == 0 || slices.Contains(named, p) {
+			return st
+		}
+	}
+	return nil
 }
 
 // decidedBy is a part of a reading whose renewal is decided at some step, nil if there is none.

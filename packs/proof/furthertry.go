@@ -67,7 +67,7 @@ func (t *try) tell(a job.TryAct, what string, see source.Pos, here string, help 
 // words walks what the words of a try take off and put back.
 func (t *try) words(a job.TryAct) {
 	text := t.job.InEnglish(a.Words)
-	for _, m := range saysOff.FindAllStringSubmatch(text, -1) {
+	for _, m := range offIn(text) {
 		parts := t.meant(m, text)
 		in := slices.DeleteFunc(slices.Clone(parts), func(p *job.Part) bool { return t.on(p) == 0 || t.isOff(p) != nil })
 		switch {
@@ -89,6 +89,28 @@ func (t *try) words(a job.TryAct) {
 	t.off = slices.DeleteFunc(t.off, func(x takenOff) bool {
 		return x.act.At == a.At || strings.Contains(strings.ToLower(text), strings.ToLower(x.word)) || !t.speaksOfPart(text)
 	})
+}
+
+// andBefore finds the word that stands before "and" with the one before that: cover of cover and
+// shims off.
+var andBefore = regexp.MustCompile(`(?i)(?:\b(\pL+) )?\b(\pL+?)s? $`)
+
+// offIn finds what a text says to come off, as saysOff does, both of two that "and" joins.
+func offIn(text string) [][]string {
+	var out [][]string
+	for _, at := range saysOff.FindAllStringSubmatchIndex(text, -1) {
+		before := ""
+		if at[2] >= 0 {
+			before = text[at[2]:at[3]]
+		}
+		if strings.EqualFold(before, "and") {
+			if m := andBefore.FindStringSubmatch(text[:at[2]]); m != nil {
+				out = append(out, m)
+			}
+		}
+		out = append(out, []string{text[at[0]:at[1]], before, text[at[4]:at[5]]})
+	}
+	return out
 }
 
 // meant lists the parts that what saysOff finds in a try can mean: those whose whole name the text says, if
@@ -145,8 +167,19 @@ func (t *try) tighten(a job.TryAct) {
 		}
 	}
 	t.off = slices.DeleteFunc(t.off, func(x takenOff) bool {
-		return slices.ContainsFunc(x.parts, func(p *job.Part) bool { return t.held(p, a.Joint) })
+		return slices.ContainsFunc(x.parts, func(p *job.Part) bool { return t.shutIn(p, a.Joint) })
 	})
+}
+
+// shutIn reports whether a part is in its place when a joint is tight: what the joint can hold, its
+// fasteners, and a pack of shims behind what it holds.
+func (t *try) shutIn(p *job.Part, j *job.Joint) bool {
+	return slices.Contains(j.Parts, p) || t.held(p, j) || t.isPack(p) && slices.ContainsFunc(p.Behind, func(q *job.Part) bool { return t.held(q, j) })
+}
+
+// isPack reports whether a part is a pack of shims.
+func (t *try) isPack(p *job.Part) bool {
+	return slices.ContainsFunc(t.job.Dims, func(d *job.Dim) bool { return d.Shims != nil && d.Shims.Part == p })
 }
 
 // held reports whether a joint can hold a part: one of its fasteners is in front of the part, or
@@ -188,7 +221,7 @@ func (t *try) read(a job.TryAct, later []job.TryAct) {
 // takesOff reports whether the words of a try take a part off.
 func (t *try) takesOff(a job.TryAct, p *job.Part) bool {
 	text := t.job.InEnglish(a.Words)
-	return slices.ContainsFunc(saysOff.FindAllStringSubmatch(text, -1), func(m []string) bool { return slices.Contains(t.meant(m, text), p) })
+	return slices.ContainsFunc(offIn(text), func(m []string) bool { return slices.Contains(t.meant(m, text), p) })
 }
 
 // tries binds a step that is done again to those that move what its further tries read, tighten
@@ -209,7 +242,7 @@ func (b *binder) tries() {
 				parts = walk.HangsOn(a.Dim)
 			default:
 				text := b.job.InEnglish(a.Words)
-				for _, m := range saysOff.FindAllStringSubmatch(text, -1) {
+				for _, m := range offIn(text) {
 					for _, p := range t.meant(m, text) {
 						parts = append(append(parts, p), p.Behind...)
 					}

@@ -40,9 +40,10 @@ func (r *report) checkMarked() {
 }
 
 // loosened is the event that loosened what holds a part, where it is loose when the part is
-// marked; nil where that is tight. One that was marked before is marked anew for another reason.
+// marked; nil where that is tight. One that was marked before is marked anew for another reason; one
+// that has come off is marked where it was put, as a new one for the next time.
 func (r *report) loosened(e *walk.Event) *walk.Event {
-	if r.markedBefore(e) {
+	if r.markedBefore(e) || r.cameOff(e.Part, e.Index) != nil {
 		return nil
 	}
 	for _, q := range e.Part.Behind {

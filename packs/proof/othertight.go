@@ -10,8 +10,8 @@ import (
 )
 
 // tightAt finds words that want the other place tight for a reading: side R tight on its
-// shims, line 2 is tight.
-var tightAt = regexp.MustCompile(`(?i)\b(\pL+) ([\pL\d-]+) (?:is |are )?(?:bolted |screwed )?tight\b`)
+// shims, line 2 is tight, the right side bolted up tight, both sides tight.
+var tightAt = regexp.MustCompile(`(?i)\b(\pL+) ([\pL\d-]+) (?:is |are )?(?:(?:bolted |screwed )(?:up |down |on )?)?tight\b`)
 
 // checkOtherTight sees that a reading whose words want another place tight is taken when the
 // part like its own is on there, and what holds it is tight: the gap of one cover tells the
@@ -55,7 +55,7 @@ func atOther(j *job.Job, d *job.Dim) []other {
 	for _, m := range tightAt.FindAllStringSubmatch(words, -1) {
 		for _, f := range []job.Face{d.From, d.To, d.Of} {
 			for _, q := range j.Parts {
-				if f.Part != nil && q != f.Part && q.Key == f.Part.Key && standsAt(q.Place, m[1], m[2]) {
+				if f.Part != nil && q != f.Part && q.Key == f.Part.Key && standsAt(j, q.Place, m[1], m[2]) {
 					out = append(out, other{q, m[0]})
 				}
 			}
@@ -64,15 +64,28 @@ func atOther(j *job.Job, d *job.Dim) []other {
 	return out
 }
 
-// standsAt reports whether a place is that of a key in a group, as R of side.
-func standsAt(p job.Place, group, key string) bool {
+// standsAt reports whether two words call a place: R of a group side in either order, by its name,
+// or all of the group, as both sides.
+func standsAt(j *job.Job, p job.Place, a, b string) bool {
+	if p.Label != "" && strings.EqualFold(j.InEnglish(p.Name), a+" "+b) {
+		return true
+	}
 	for i, k := range p.Keys {
-		if i < len(p.Groups) && strings.EqualFold(p.Groups[i], group) && strings.EqualFold(k, key) {
+		if i >= len(p.Groups) {
+			continue
+		}
+		g := p.Groups[i]
+		switch {
+		case strings.EqualFold(g, a) && strings.EqualFold(k, b), strings.EqualFold(k, a) && strings.EqualFold(g, b),
+			allOf[strings.ToLower(a)] && strings.EqualFold(g, strings.TrimSuffix(b, "s")):
 			return true
 		}
 	}
 	return false
 }
+
+// allOf are words for all places of a group.
+var allOf = map[string]bool{"both": true, "all": true}
 
 // otherTight binds a step that reads to those that move or tighten what its words want tight
 // at another place.

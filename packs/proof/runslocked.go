@@ -7,16 +7,22 @@ import (
 	"matchmark/packs/job"
 )
 
-// What is done to a machine that runs, by words: it is started, as a sentence begins; it is run
-// for some time (run one hour empty, run the pump an hour at 60 bar); it is read while it runs.
-// A nut is started and run up by hand, and what is read after a run may be read behind locks.
+// What is done to a machine that runs, by words: it is started or switched on, as a sentence or a
+// part of it begins; it is run for some time (run one hour empty, run the pump 30 min at 60 bar); it
+// is read while it runs. A nut is started and run up by hand, oil runs, a bearing runs in an oven, the
+// start is tried behind the locks, and what is read after a run may be read behind them.
 var (
-	saysStart   = regexp.MustCompile(`(?:^|[.;:!?] )Start (?:it|the (?:` + machineWords + `))\b`)
-	saysRun     = regexp.MustCompile(`(?i)\brun (?:(?:it|the (?:` + machineWords + `)) )?(?:for )?(?:an?|one|two|three|four|half an|\d+) (?:hours?|minutes?)\b`)
+	saysStart   = regexp.MustCompile(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:start(?: up)?|switch on) (?:it|(?:the )?(?:` + machineWords + `))\b|(?:^|[.;:!?,] |\b(?:and|then|now) )switch (?:it|(?:the )?(?:` + machineWords + `)) on\b`)
+	saysRun     = regexp.MustCompile(`(?i)(?:(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it )?|\brun (?:the )?(?:` + machineWords + `) |\blet (?:it|the (?:` + machineWords + `)) run )(?:for )?(?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)\b`)
 	saysRunning = regexp.MustCompile(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile it runs\b`)
+	otherRuns   = regexp.MustCompile(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench))\b`)
+	triedStart  = regexp.MustCompile(`(?i)\bmust not (?:turn|start|run|move)\b|\bdoes(?: not|n't) (?:turn|start|run|move)\b|\bno answer\b|\bnothing (?:turns|starts|runs|moves|happens)\b`)
 )
 
-const machineWords = "pump|fan|motor|gearbox|machine|compressor|turbine|blower|mill|belt|mixer|agitator|drive|engine"
+const (
+	machineWords = "pump|fan|motor|gearbox|machine|compressor|turbine|blower|mill|belt|mixer|agitator|drive|engine"
+	numberWords  = `an?|one|two|three|four|five|six|ten|fifteen|twenty|thirty|half an|several|some|a few|\d+(?:[.,]\d+)?(?: (?:to|or) \d+)?`
+)
 
 // checkRunsLocked warns of a step whose words start a machine, run it, or read it while it
 // runs, with all its locks on from the beginning to the end of the step: the one that takes
@@ -50,9 +56,9 @@ func (r *report) allLocked(at int) bool {
 func (r *report) runs(st *job.Step) string {
 	words := r.job.InEnglish(st.Do)
 	switch {
-	case saysStart.MatchString(words):
+	case saysOfMachine(saysStart, words) && !triedStart.MatchString(words):
 		return "starts the machine by its words"
-	case saysRun.MatchString(words):
+	case saysOfMachine(saysRun, words):
 		return "runs the machine by its words"
 	}
 	for _, d := range slices.Concat(st.Measure, st.Set) {
@@ -63,4 +69,10 @@ func (r *report) runs(st *job.Step) string {
 		}
 	}
 	return ""
+}
+
+// saysOfMachine reports whether words say something of the machine, and not of what is named behind
+// it: the pump of a tensioner.
+func saysOfMachine(what *regexp.Regexp, words string) bool {
+	return slices.ContainsFunc(what.FindAllStringIndex(words, -1), func(at []int) bool { return !otherRuns.MatchString(words[at[1]:]) })
 }

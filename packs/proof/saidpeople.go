@@ -10,8 +10,12 @@ import (
 )
 
 // saidPeople finds a number of people in the words of a step: two people, three of you,
-// 4 men. A number with its unit or of things is none. Common practice, no source.
-var saidPeople = regexp.MustCompile(`(?i)\b(two|three|four|five|six|[2-9]) (?:people|persons|men|women|mechanics|riggers|helpers|of you)\b`)
+// 4 men, a two-man job. A number with its unit or of things is none, nor is one that there
+// may be at most. Common practice, no source.
+var (
+	saidPeople = regexp.MustCompile(`(?i)\b(?:(?:two|three|four|five|six|[2-9]) (?:people|persons|men|women|mechanics|fitters|technicians|riggers|helpers|of you)|(?:two|three|four|five|six|[2-9])-(?:man|person))\b`)
+	atMost     = regexp.MustCompile(`(?i)\b(?:more than|at most|fewer than|less than|up to|max(?:imum)?(?: of)?) $|\bnever\b`)
+)
 
 // checkSaidPeople warns of a step whose words want more people than its keys do: who plans
 // the crew by its hours and its head sends one.
@@ -31,11 +35,13 @@ func (r *report) checkSaidPeople() {
 	}
 }
 
-// peopleIn is the greatest number of people that a text names, 0 where it names none.
+// peopleIn is the greatest number of people that a text wants, 0 where it wants none.
 func peopleIn(text string) int {
 	most := 0
-	for _, m := range saidPeople.FindAllStringSubmatch(text, -1) {
-		most = max(most, job.PostOf(strings.ToLower(m[0])).People)
+	for _, at := range saidPeople.FindAllStringIndex(text, -1) {
+		if !atMost.MatchString(clause.FindString(text[:at[0]])) {
+			most = max(most, job.PostOf(strings.ToLower(text[at[0]:at[1]])).People)
+		}
 	}
 	return most
 }

@@ -10,7 +10,7 @@ import (
 )
 
 // readWhileLoose finds words by which a reading is meant to be taken with something loose.
-var readWhileLoose = regexp.MustCompile(`(?i)\b(?:loose|loosened|slack|slackened|untightened|not tight|finger tight|hand tight)\b`)
+var readWhileLoose = regexp.MustCompile(`(?i)\b(?:loose|loosened|slack|slackened|untightened|not (?:yet |fully )?tight|(?:finger|hand)[ -]tight|snug|before [^,;.]*tight)\b`)
 
 // checkSetLoose sees that a step which loosens a joint to set a reading, and tightens it
 // again, writes the reading down below the tightening: it moves when its screws are pulled
