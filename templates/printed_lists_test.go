@@ -83,7 +83,7 @@ func (w *wants) lists(jb *job.Job) {
 		for _, s := range t.Sets {
 			w.add(t.Mark+" on the register", row, s.Mark, "its matched set")
 		}
-		if n := job.Pieces(t.In); n > 0 {
+		if n := job.Pieces(t.All()); n > 0 {
 			w.add(t.Mark+" on the register", row, strconv.Itoa(n)+" piece", "the pieces")
 		}
 		w.add("the tag of "+t.Mark, label, t.Keep, "how it is kept")

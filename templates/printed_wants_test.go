@@ -191,7 +191,7 @@ func (w *wants) moves(jb *job.Job, st *job.Step, own func(string, string)) {
 		for _, r := range m.Part.WayRound {
 			own(r.Mark+" faces "+r.Faces, "the way round of "+m.Part.Name)
 		}
-		if m.Part.Marked != nil {
+		if m.Part.MarkedAbove(st) != nil {
 			own("match marks of "+m.Part.Name, "its marks meet")
 		}
 	}

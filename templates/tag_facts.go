@@ -65,8 +65,8 @@ func (c *composer) tagFacts(t *job.Tag, ty tagType, kinds int, room layout.Mm) [
 		}
 	}
 	name := c.tagName(t)
-	if t.Part == nil && !t.Spare && len(job.Contents(t.In)) > 0 || job.Pieces(t.In) > 1 {
-		name += ", " + c.W.Pieces(job.Pieces(t.In))
+	if t.Part == nil && !t.Spare && len(t.All()) > 0 || job.Pieces(t.In) > 1 {
+		name += ", " + c.W.Pieces(job.Pieces(t.All()))
 	}
 	add(ty.name, name)
 	if t.Part == nil && !t.Scrap {

@@ -68,10 +68,7 @@ func (c *composer) inIt(t *job.Tag) string {
 	if n := bagsOnly(t); n > 0 {
 		return c.W.Tag.Bags.With(strconv.Itoa(n))
 	}
-	if t.Scrap && len(t.In) == 0 {
-		return "" // old pieces come to it later, from where they are counted
-	}
-	return c.W.Pieces(job.Pieces(t.In))
+	return c.W.Pieces(job.Pieces(t.All()))
 }
 
 // bagsOnly is the number of bags in a container that holds nothing but bags, which

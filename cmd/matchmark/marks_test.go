@@ -202,7 +202,7 @@ func checkTag(t *testing.T, tag *job.Tag, text string) {
 	want := []string{tag.Base, tag.Detail}
 	if !tag.Spare {
 		want = append(want, tag.Name, strconv.Itoa(tag.N)+" of "+strconv.Itoa(tag.Of), tag.Keep)
-		if n := job.Pieces(tag.In); n > 0 || tag.Container == nil || len(tag.Container.Pockets) == 0 {
+		if n := job.Pieces(tag.All()); n > 0 || tag.Container == nil || len(tag.Container.Pockets) == 0 {
 			want = append(want, strconv.Itoa(n)+" piece")
 		} else {
 			want = append(want, " bag") // how many are in its bags, or in which bag

@@ -72,11 +72,14 @@ func answer(w io.Writer, j *job.Job, f *keep.Scan) {
 	for _, x := range job.Contents(t.In) {
 		parts = append(parts, strconv.Itoa(x.N)+" "+x.Name)
 	}
+	for _, m := range t.Later {
+		parts = append(parts, "later, at "+m.OldOne().Step.No+": "+strconv.Itoa(m.N)+" old "+m.Part.Name)
+	}
 	say("in it", strings.Join(parts, ", "))
 	if c := t.Container; c != nil && t.Pocket == "" && len(c.Pockets) > 0 {
 		say("in all", counted(job.Pieces(c.In), "piece")+", with the bags "+strings.Join(c.Pockets, ", "))
 	}
-	say("off at", steps(t.In))
+	say("off at", steps(t.All()))
 	say("back at", steps(t.Out))
 	say("keep", t.Keep)
 	say("note", t.Note)

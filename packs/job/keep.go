@@ -1,6 +1,7 @@
 package job
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/packs/source"
@@ -65,10 +66,14 @@ type Tag struct {
 	Note        string // a remark of its author
 	Support     string
 	In          []*Move
+	Later       []*Move // how old pieces came off that come to the scrap bag when their new ones are on
 	Out         []*Move
 	Sets        []*Set
 	Spare       bool // a blank for what is found on the day: X1
 }
+
+// All are the moves of what comes into it, at once and later.
+func (t *Tag) All() []*Move { return slices.Concat(t.In, t.Later) }
 
 // Check are the letters at the end of the text of a tag's code: those of its key and of
 // its content.

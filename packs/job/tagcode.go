@@ -27,6 +27,6 @@ const (
 // of its content. Envelope, format and identifiers are from memory of these standards.
 func (t *Tag) Enveloped() string {
 	return "[)>" + recordSeparator + "06" +
-		groupSeparator + "S" + t.Key + groupSeparator + "Q" + strconv.Itoa(Pieces(t.In)) + groupSeparator + "Z" + t.Content +
+		groupSeparator + "S" + t.Key + groupSeparator + "Q" + strconv.Itoa(Pieces(t.All())) + groupSeparator + "Z" + t.Content +
 		recordSeparator + endOfTransmission
 }

@@ -37,6 +37,9 @@ func Says(t *job.Tag) []string {
 	for _, x := range job.Contents(t.In) {
 		add("pieces", strconv.Itoa(x.N)+" "+x.Name)
 	}
+	for _, x := range job.Contents(t.Later) {
+		add("later", strconv.Itoa(x.N)+" "+x.Name)
+	}
 	for _, x := range job.Contents(t.Out) {
 		add("out", strconv.Itoa(x.N)+" "+x.Name)
 	}

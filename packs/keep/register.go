@@ -30,10 +30,10 @@ func columns() []column {
 		{"parent", func(_ *job.Job, t *job.Tag) string { return Cell(parent(t)) }},
 		{"pocket", func(_ *job.Job, t *job.Tag) string { return Cell(t.Pocket) }},
 		{"place", func(_ *job.Job, t *job.Tag) string { return Cell(t.PlaceName) }},
-		{"pieces", func(_ *job.Job, t *job.Tag) string { return strconv.Itoa(job.Pieces(t.In)) }},
-		{"contents", func(_ *job.Job, t *job.Tag) string { return Cell(contents(t.In)) }},
+		{"pieces", func(_ *job.Job, t *job.Tag) string { return strconv.Itoa(job.Pieces(t.All())) }},
+		{"contents", func(_ *job.Job, t *job.Tag) string { return Cell(contents(t)) }},
 		{"scrap", func(_ *job.Job, t *job.Tag) string { return map[bool]string{true: "yes", false: "no"}[t.Scrap] }},
-		{"off at", func(_ *job.Job, t *job.Tag) string { return Cell(stepNos(t.In)) }},
+		{"off at", func(_ *job.Job, t *job.Tag) string { return Cell(stepNos(t.All())) }},
 		{"back at", func(_ *job.Job, t *job.Tag) string { return Cell(stepNos(t.Out)) }},
 		{"keep", func(_ *job.Job, t *job.Tag) string { return Cell(t.Keep) }},
 		{"note", func(_ *job.Job, t *job.Tag) string { return Cell(t.Note) }},
@@ -119,10 +119,15 @@ func parent(t *job.Tag) string {
 	return t.Container.Mark
 }
 
-func contents(ms []*job.Move) string {
+// contents are the pieces in a tag, and those that come to it later with the step at which
+// they do.
+func contents(t *job.Tag) string {
 	var out []string
-	for _, x := range job.Contents(ms) {
+	for _, x := range job.Contents(t.In) {
 		out = append(out, strconv.Itoa(x.N)+" "+x.Name)
+	}
+	for _, m := range t.Later {
+		out = append(out, "later, at "+m.OldOne().Step.No+": "+strconv.Itoa(m.N)+" old "+m.Part.Name)
 	}
 	return strings.Join(out, "; ")
 }

@@ -3,7 +3,8 @@ package keep
 import "matchmark/packs/job"
 
 // scrapTag is the tag of the bag for parts that steps send to scrap, at once or when the new
-// ones have been held against them; nil if none does. In it are those that go there at once.
+// ones have been held against them; nil if none does. In it are those that go there at once, the
+// others come later.
 func scrapTag(j *job.Job) *job.Tag {
 	var t *job.Tag
 	for _, s := range j.Sections {
@@ -17,6 +18,8 @@ func scrapTag(j *job.Job) *job.Tag {
 				}
 				if m.To.Scrap {
 					t.In = append(t.In, m)
+				} else {
+					t.Later = append(t.Later, m)
 				}
 			}
 		}

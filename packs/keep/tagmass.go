@@ -19,7 +19,7 @@ func weighTags(j *job.Job) {
 		}
 		var sum *units.Quantity
 		all := true
-		for _, m := range t.In {
+		for _, m := range t.All() {
 			if m.Part.Mass == nil {
 				all = false
 				continue

@@ -39,11 +39,7 @@ func (a *account) cautions() {
 			a.caution(Overloaded, c.Field, true, "%s carries %s and may carry %s%s", c.name, c.Load.Up(), c.Allowed.Down(), c.because())
 		}
 	}
-	if h := a.r.Headroom; h != nil && h.Spare < 0 {
-		a.caution(NoReach, "headroom", true, "the hook would have to go %s high, %s more than it does", h.Needed.Up(), (-h.Spare).Up())
-	} else if h == nil {
-		a.caution(NoHeadroom, "headroom", false, "the headroom is not looked at")
-	}
+	a.reach()
 	a.hanging()
 	a.known()
 	a.seats()
@@ -59,6 +55,22 @@ func (a *account) cautions() {
 		a.caution(NamedSharing, "sharing", false, "four legs are counted otherwise than two carrying, by %s: %s", a.p.DecidedBy, a.p.Reason)
 		if a.uneven() {
 			a.caution(UnevenLegs, "sharing", false, "with these lengths one of the four legs hangs slack, so the way of sharing that was named does not hold, and the legs that carry are counted with what they do carry")
+		}
+	}
+}
+
+// reach stops a lift of which a hook does not go high enough, and says which of two.
+func (a *account) reach() {
+	h := a.r.Headroom
+	switch {
+	case h == nil:
+		a.caution(NoHeadroom, "headroom", false, "the headroom is not looked at")
+	case h.Over == "" && h.Spare < 0:
+		a.caution(NoReach, "headroom", true, "the hook would have to go %s high, %s more than it does", h.Needed.Up(), (-h.Spare).Up())
+	}
+	for _, h := range a.rooms {
+		if h.Spare < 0 {
+			a.caution(NoReach, "headroom", true, "the hook over %q would have to go %s high, %s more than it does", h.Over, h.Needed.Up(), (-h.Spare).Up())
 		}
 	}
 }

@@ -221,6 +221,9 @@ func (c *checker) site() {
 		if p.Rig == TwoHooks && p.SecondCrane.Rated > 0 {
 			c.positive("headroom.secondhighhook", "the highest place of the second hook", "mm", float64(h.SecondHighHook))
 		}
+		if p.Rig == TwoHooks && len(p.Load.Outline) == 0 && p.Load.Span == nil {
+			c.refuse("load.outline", "write size:, or where its ends are", "nothing says where the ends of the load are, and with one hook low one of them hangs lowest")
+		}
 		c.notBelow("headroom.passover", "the height to clear", "mm", float64(h.PassOver))
 		c.notBelow("headroom.stack", "the gear above the legs", "mm", float64(h.Stack))
 		if !finite(float64(h.Underside)) {

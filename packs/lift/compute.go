@@ -47,7 +47,8 @@ type account struct {
 	p      *Plan
 	s      settled
 	states []state
-	turned []turned // with centre and legs off as far as they may be
+	turned []turned         // with centre and legs off as far as they may be
+	rooms  []HeadroomResult // of two hooks
 	r      *Result
 }
 

@@ -6,8 +6,7 @@ import "math"
 //
 //	needed = to clear + underside + low end + hook above the load + legs + stack
 //
-// On two hooks that is of each its own, over its own leg, and an end hangs low by as far as
-// one hook may be lower than the other.
+// On two hooks that is of each its own, see hookRooms.
 // The low end of the span hangs below what is measured at level, with the centre of
 // gravity and the legs off as far as they may be. A leg that is long by e stands
 // e L/h higher at most, L its length and h its rise (the height over the length is
@@ -19,21 +18,18 @@ func (a *account) headroom() {
 	if h == nil {
 		return
 	}
-	low, legs := a.lowEnd(), a.longLegs()
-	reach := func(above, high Mm) {
-		needed := h.PassOver + h.Underside + low + above + legs + h.Stack
-		if r := a.r.Headroom; r == nil || high-needed < r.Spare {
-			a.r.Headroom = &HeadroomResult{Needed: needed, Spare: high - needed, Above: above, LowEnd: low, Legs: legs}
+	legs := a.longLegs()
+	if a.p.Rig == TwoHooks {
+		rooms := a.hookRooms(legs)
+		a.rooms, a.r.Headroom = rooms, &rooms[0]
+		if rooms[1].Spare < rooms[0].Spare {
+			a.r.Headroom = &rooms[1]
 		}
-	}
-	if a.p.Rig != TwoHooks {
-		reach(a.r.HookHeight, h.HighHook)
 		return
 	}
-	st := a.states[0]
-	for i, high := range []Mm{h.HighHook, h.SecondHighHook} {
-		reach(Mm(st.lines[i].top.sub(a.s.g).dot(st.up)+a.s.g.z), high)
-	}
+	low, above := a.lowEnd(), a.r.HookHeight
+	needed := h.PassOver + h.Underside + low + above + legs + h.Stack
+	a.r.Headroom = &HeadroomResult{Needed: needed, Spare: h.HighHook - needed, Above: above, LowEnd: low, Legs: legs}
 }
 
 // lowEnd is how far an end of the span hangs below its place at level, at most.
@@ -47,11 +43,6 @@ func (a *account) lowEnd() Mm {
 		d := vecOf(e).sub(a.s.g)
 		for _, st := range a.states {
 			low = max(low, d.z-d.dot(st.up))
-		}
-		if f, ok := a.s.frame.(hooks); ok {
-			for _, up := range f.leaning(a.states[0].up) {
-				low = max(low, d.z-d.dot(up))
-			}
 		}
 		for _, x := range a.turned {
 			low = max(low, d.z-d.dot(x.up)+d.size()*math.Sin(radians(x.extra)))

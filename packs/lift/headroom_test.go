@@ -34,30 +34,3 @@ func TestHeadroomCoversLongLegs(t *testing.T) {
 		}
 	})
 }
-
-// The hoist over the second pick went 1 m less high than the crane, and the sheet told the room
-// of the crane alone; a longer leg to it was not counted either. Each hook by its own height:
-// to clear + underside + pick and leg + leg error + stack, and the end that hangs low by the
-// tilt that is allowed (plane geometry).
-func TestHeadroomOfTwoHooks(t *testing.T) {
-	t.Parallel()
-	p := rotor(TwoHooks)
-	p.LengthError = 0.001
-	p.Crane, p.SecondCrane = Crane{Name: "north", Rated: 2000}, Crane{Name: "south", Rated: 2000}
-	p.Headroom = &Headroom{HighHook: 6000, SecondHighHook: 5000, PassOver: 1000, Underside: 300, Stack: 200}
-	r := compute(t, p)
-	near(t, "the lower hook needs", float64(r.Headroom.Needed), 1000+300+1500+200, 0.01)
-	near(t, "the lower hook spares", float64(r.Headroom.Spare), 5000-3000, 0.01)
-	p.Headroom.SecondHighHook, p.Legs[0].Length = 8000, 2600
-	r = compute(t, p)
-	near(t, "a longer leg to the other", float64(r.Headroom.Spare), 6000-4100, 0.01)
-	p.Load.Span = &Span{NameA: "A", NameB: "B", A: Point{X: -900}, B: Point{X: 900}}
-	p.MaxTilt = 10
-	r = compute(t, p)
-	// The ends lie 935 and 865 mm from the centre of gravity.
-	near(t, "an end low by 10°", float64(r.Headroom.LowEnd), 935*math.Sin(10*math.Pi/180), 0.1)
-	p.Headroom.SecondHighHook = 0
-	if no := refusalOf(t, p); no.Field != "headroom.secondhighhook" {
-		t.Errorf("without the height of the second hook: %s", no.Field)
-	}
-}

@@ -49,8 +49,11 @@ func (a *account) working(dynamicFrom string) {
 		figUp("gear above", massOf(nil, a.p.TopGear), "kg"), figUp("hook load", float64(a.r.HookLoad), "kg").told(),
 		figUp("used", 100*float64(a.r.CraneShare), "%"))
 	if h := a.r.Headroom; h != nil {
-		in := a.p.Headroom
-		a.work("hook height needed", "to clear + underside + low end + hook above the load + legs off their length + stack", statics,
+		in, what := a.p.Headroom, "hook height needed"
+		if h.Over != "" {
+			what = "hook height needed over %s"
+		}
+		a.workOf(h.Over, what, "to clear + underside + low end + hook above the load + legs off their length + stack", statics,
 			figUp("to clear", float64(in.PassOver), "mm"), figUp("underside", float64(in.Underside), "mm"),
 			figUp("low end", float64(h.LowEnd), "mm"),
 			figUp("hook above the load", float64(h.Above), "mm"), figUp("legs off", float64(h.Legs), "mm"), figUp("stack", float64(in.Stack), "mm"),

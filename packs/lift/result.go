@@ -120,6 +120,8 @@ func (c Component) Called(t units.Tongue) string { return c.name.in(Units{Tongue
 
 // HeadroomResult compares heights above the floor.
 type HeadroomResult struct {
+	// Over is the pick over which the hook stands, of TwoHooks; empty with one hook.
+	Over string
 	// Needed is the crane hook's height with the load just clear; Spare is what is
 	// left under its highest place, negative when it does not reach. On two hooks both
 	// are of the one that has less to spare, and so is Above, its height over the load.

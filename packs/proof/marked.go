@@ -12,11 +12,14 @@ import (
 func (r *report) checkMarked() {
 	for _, e := range r.walk.Events {
 		switch {
-		case e.Verb == job.DoMark && r.walk.On(e.Part, e) < e.Part.Count && r.cameOff(e.Part, e.Index) != nil:
+		case e.Verb == job.DoMark && r.walk.On(e.Part, e) < e.Part.Count && r.cameOff(e.Part, e.Index) != nil && !newForNow(e):
 			off := r.cameOff(e.Part, e.Index)
 			help := "match-marks: [" + e.Part.Key + "] at a step above " + off.Step.No
 			if off.Step == e.Step {
 				help = "write match-marks: above remove: a step is done in the order in which it is written"
+			}
+			if e.Step.Renews(e.Part) {
+				help = "write match-marks: below fit: the new one is marked in its place"
 			}
 			r.problems.AddWith(e.At, "marked-late", e.Part.Called()+" is marked at "+e.Step.Name()+", and has come off by then", off.At, "comes off here", help)
 		case e.Verb == job.DoMark:
@@ -37,6 +40,11 @@ func (r *report) checkMarked() {
 			}
 		}
 	}
+}
+
+// newForNow reports whether a part is marked where a new one goes on for now.
+func newForNow(e *walk.Event) bool {
+	return e.Step.Renews(e.Part) && slices.ContainsFunc(e.Step.ForNow, func(m *job.Move) bool { return m.Part == e.Part })
 }
 
 // loosened is the event that loosened what holds a part, where it is loose when the part is

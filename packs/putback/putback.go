@@ -60,6 +60,7 @@ func Rows(j *job.Job) source.Problems {
 	}
 	j.Sections = out
 	b.tightenFitted()
+	remarked(j)
 	number(j)
 	sortByOrder(j)
 	return b.problems

@@ -27,6 +27,9 @@ func verdict(c *block.Composer, l *job.Lift) layout.Block {
 		room := cell{w.Lift.Headroom, "—", w.Lift.NotLookedAt}
 		if h := r.Headroom; h != nil {
 			room = cell{w.Lift.Headroom, l.Print(h.Spare.Down()), w.Lift.HeadroomSpare.With(l.Print(h.Spare.Down()), l.Print(h.Needed.Up()))}
+			if h.Over != "" {
+				room.small = w.Lift.HeadroomOver.With(l.Print(h.Spare.Down()), h.Over, l.Print(h.Needed.Up()))
+			}
 		}
 		cells = []cell{
 			{w.Lift.Weakest, l.Print(weakest.Used.Percent()), weakest.Called(c.W)},

@@ -41,7 +41,7 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	noted := noted(c, st)
 	note := func(now bool) {
 		if now && len(noted) > 0 {
-			out = append(out, run{at: at, blocks: noted, ticks: st.Undoes != nil || st.Back})
+			out = append(out, run{at: at, blocks: noted, ticks: (st.Undoes != nil || st.Back) && len(st.Marks) == 0})
 			noted = nil
 		}
 	}

@@ -8,17 +8,20 @@ import (
 )
 
 // marked lists the parts that a step puts on by a mark which a step above has made: those that
-// it says, and all that go back for good. What stays on meets its mark where the step that
+// it says, and all old pieces that go back for good. What stays on meets its mark where the step that
 // made it is undone.
 func marked(st *job.Step) []*job.Part {
-	out := slices.Clone(st.Meet)
+	var out []*job.Part
 	add := func(p *job.Part) {
-		if !slices.Contains(out, p) {
+		if p.MarkedAbove(st) != nil && !slices.Contains(out, p) {
 			out = append(out, p)
 		}
 	}
+	for _, p := range st.Meet {
+		add(p)
+	}
 	for _, m := range st.Fit {
-		if on := m.Part.Marked; on != nil && on.Index < st.Index && m.Part.Meets == nil {
+		if m.Part.Meets == nil {
 			add(m.Part)
 		}
 	}
@@ -43,5 +46,5 @@ func staysOn(p *job.Part) bool {
 }
 
 func meetWords(c *block.Composer, p *job.Part, st *job.Step) string {
-	return c.W.Step.MarksMeet.With(partAt(c, p, st), c.Page("marks "+p.Marked.No))
+	return c.W.Step.MarksMeet.With(partAt(c, p, st), c.Page("marks "+p.MarkedAbove(st).No))
 }

@@ -68,3 +68,78 @@ steps:
 		}
 	}
 }
+
+// A new hub was to meet by the marks of the old one, which lies in scrap, and where its step asked
+// for a mark on it there was no box for one.
+func TestNewPiecesDoNotMeetByOldMarks(t *testing.T) {
+	t.Parallel()
+	const head = `
+pack: 1
+equipment: {tag: FN-11, name: Fan}
+job: {number: WO-1, title: Fan, revision: A, issued: 2026-03-02}
+containers: {C1: {name: Hub, kind: box}}
+parts: {hub: {name: Hub, RENEW}, lid: {name: Lid}}
+steps:
+  - section: Apart
+    steps:
+    - {step: off, do: "Mark hub and lid, take them off.", match-marks: [hub, lid], remove: [lid, hub], into: {lid: C1, hub: INTO}}
+`
+	const written = head + `  - section: Together
+    steps:
+    - {step: on, do: "Put the hub on.", fit: [hub]MARK}
+    - {step: lid, do: "Put the lid on.", fit: [lid]}
+`
+	const trial = head + `  - section: Together
+    steps:
+    - {step: on, do: "Put the hub on for a trial.", fit-for-now: [hub]MARK, take-out-again: [hub]}
+    - {step: last, do: "Put hub and lid on.", fit: [hub, lid]}
+`
+	for _, c := range []struct {
+		name, text, renew, into, mark string
+		meet, box                     map[string]bool // by step; a row that undoes one is called back
+	}{
+		{"new, to scrap", written, "renew: always", "scrap", "", map[string]bool{"lid": true}, nil},
+		{"new, old one kept", written, "renew: always", "C1", "", map[string]bool{"lid": true}, nil},
+		{"new, by the place alone", written, "mass: 8 kg", "scrap", "", map[string]bool{"lid": true}, nil},
+		{"new, marked", written, "renew: always", "scrap", ", match-marks: [hub]", map[string]bool{"lid": true}, map[string]bool{"on": true}},
+		{"the same", written, "mass: 8 kg", "C1", "", map[string]bool{"on": true, "lid": true}, nil},
+		{"the same, said", written, "mass: 8 kg", "C1", ", match-marks: [hub]", map[string]bool{"on": true, "lid": true}, nil},
+		{"the same, for now", trial, "mass: 8 kg", "C1", ", match-marks: [hub]", map[string]bool{"on": true, "last": true}, nil},
+		{"new, for now", trial, "renew: always", "scrap", ", match-marks: [hub]", map[string]bool{"last": true}, map[string]bool{"on": true}},
+		{"new, put back by itself", head, "renew: always", "scrap", "", map[string]bool{"lid": true}, nil},
+	} {
+		text := strings.NewReplacer("RENEW", c.renew, "INTO", c.into, "MARK", c.mark).Replace(c.text)
+		jb, problems := packs.Load(fstest.MapFS{"fan.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "fan.yaml"})
+		if problems.Errors() > 0 {
+			t.Fatal(c.name, problems)
+		}
+		comp := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+		for _, st := range jb.Steps() {
+			var said []string
+			for _, p := range Pieces(comp, st) {
+				for _, item := range p.Block.Items() {
+					if text, ok := item.Shape.(layout.Text); ok {
+						said = append(said, text.S)
+					}
+				}
+			}
+			all := strings.ReplaceAll(strings.Join(said, " "), "\u00a0", " ")
+			key := st.Key
+			if st.Undoes != nil {
+				key = "lid" // the only row that undoes takes both
+			}
+			if key == "off" {
+				continue
+			}
+			if got := strings.Contains(all, "match marks of"); got != c.meet[key] {
+				t.Errorf("%s: %s meets by marks: %v, want %v:\n%s", c.name, st.Name(), got, c.meet[key], all)
+			}
+			if strings.Contains(all, "match marks of Hub") && strings.Contains(all, "new") {
+				t.Errorf("%s: %s is new and meets:\n%s", c.name, st.Name(), all)
+			}
+			if got := strings.Contains(all, "match mark across the joint of Hub") && strings.Contains(all, "mark used"); got != c.box[key] {
+				t.Errorf("%s: %s has boxes for a mark: %v, want %v:\n%s", c.name, st.Name(), got, c.box[key], all)
+			}
+		}
+	}
+}

@@ -14,11 +14,11 @@ import (
 func noted(c *block.Composer, st *job.Step) []layout.Block {
 	width := c.Span - block.NumberWidth
 	if st.Undoes != nil || st.Back {
-		lines := notedBack(c, st, width)
-		if len(lines) == 0 {
-			return nil
+		out := notedBack(c, st, width)
+		if len(st.Marks) > 0 {
+			out = append(out, matchMarks(c, st, width))
 		}
-		return []layout.Block{lines[0].At(block.NumberWidth, 0).Anchored("marks " + st.No)}
+		return anchored(out, st)
 	}
 	var out []layout.Block
 	if len(st.Marks) > 0 {
@@ -34,6 +34,11 @@ func noted(c *block.Composer, st *job.Step) []layout.Block {
 	for _, k := range st.Stacks {
 		out = append(out, stackBlock(c, k, st, width).Anchored("stack "+k.Mark))
 	}
+	return anchored(out, st)
+}
+
+// anchored puts the blocks of what a step notes into their column, and names the first.
+func anchored(out []layout.Block, st *job.Step) []layout.Block {
 	for i := range out {
 		out[i] = out[i].At(block.NumberWidth, 0)
 		if i == 0 {
@@ -56,57 +61,6 @@ func cell(text layout.Block, width, high layout.Mm, boxes ...layout.Block) layou
 // cellPad is the room at both ends of the text of such a cell, and cellHigh the least that
 // the cell is higher than its text.
 const cellPad, cellHigh layout.Mm = 1.2, 0.8
-
-// Widths of the boxes for a mark across a joint, where one stands in a row or two.
-const (
-	markUsedW layout.Mm = 24
-	markAtW   layout.Mm = 32
-)
-
-// matchMarks are the boxes for the marks across the joints of parts: a ruled table of one
-// column or two.
-func matchMarks(c *block.Composer, st *job.Step, width layout.Mm) layout.Block {
-	if len(st.Marks) == 1 {
-		return markCell(c, st, c.W.Step.MatchMark.With(partAt(c, st.Marks[0], st)), width, 0)
-	}
-	names := make([]string, len(st.Marks))
-	for i, p := range st.Marks {
-		names[i] = partAt(c, p, st)
-	}
-	var best layout.Block
-	for n := range 2 {
-		var rows []layout.Block
-		for i := 0; i < len(names); i += n + 1 {
-			one, high := width/layout.Mm(n+1), layout.Mm(0)
-			var cells []layout.Block
-			for _, name := range names[i:min(i+n+1, len(names))] {
-				high = max(high, markCell(c, st, name, one, 0).H)
-			}
-			for _, name := range names[i:min(i+n+1, len(names))] {
-				cells = append(cells, markCell(c, st, name, one, high))
-			}
-			rows = append(rows, layout.Beside(0, cells...))
-		}
-		if all := layout.Above(0, rows...); n == 0 || all.H < best.H-0.5 && len(all.Misfits) == 0 {
-			best = all
-		}
-	}
-	head := c.Para(width, []layout.Run{layout.T(layout.Body, c.W.Step.MatchMarks)}, layout.ParaOpts{Ref: st.At})
-	return layout.Above(0.5, head, best)
-}
-
-// markCell is the cell for one mark: what it is of, the mark that is used and where it
-// stands.
-func markCell(c *block.Composer, st *job.Step, name string, width, high layout.Mm) layout.Block {
-	used, at := markUsedW, markAtW
-	if spare := width - used - at - stackName*3; spare > 0 {
-		used, at = used+spare/3, at+spare/3
-	}
-	text := c.Para(width-used-at-2*cellPad, []layout.Run{layout.T(layout.Body, name)}, layout.ParaOpts{Ref: st.At})
-	least := c.WideBox(layout.RoleWords, used, 1, "", st.At).H
-	high = max(high, least, text.H+cellHigh)
-	return cell(text, width, high, c.CellBox(layout.RoleWords, used, high, c.W.Step.MarkUsed, st.At), c.CellBox(layout.RoleWords, at, high, c.W.Step.WhereMarked, st.At))
-}
 
 // wayFound is one line for which way round a part sits before it comes off.
 func wayFound(c *block.Composer, w job.WayRound, st *job.Step, width layout.Mm) layout.Block {

@@ -21,7 +21,7 @@ var englishLift = Lift{
 	ByHand: "by hand, %s people, none carries over %s", RatedBy: "%s, gear rated by %s", CraneLine: "%s, may lift %s", LayDownAt: "Lay down at",
 	FloorLine: "%s: presses %s on a floor for %s, %s used", Props: "Props and blocks", Crew: "Must be there",
 
-	Weakest: "used most", CraneUsed: "crane", LevelHead: "level", Headroom: "headroom", HeadroomSpare: "%s spare, hook at %s",
+	Weakest: "used most", CraneUsed: "crane", LevelHead: "level", Headroom: "headroom", HeadroomSpare: "%s spare, hook at %s", HeadroomOver: "%s spare, hook over %s at %s",
 	NotLookedAt: "not looked at", HookLoad: "%s on the hook, times %s for its movement", SignedPlan: "signed lift plan %s is here",
 	PressLine: "Between its picks the load is pressed with %s.", TeamLine: "the team may lift %s",
 

@@ -19,8 +19,8 @@ type Lift struct {
 	Rig                                                                            map[string]Sentence
 
 	// The verdict.
-	Weakest, CraneUsed, LevelHead, Headroom, NotLookedAt     string
-	HeadroomSpare, HookLoad, SignedPlan, PressLine, TeamLine Sentence
+	Weakest, CraneUsed, LevelHead, Headroom, NotLookedAt                   string
+	HeadroomSpare, HeadroomOver, HookLoad, SignedPlan, PressLine, TeamLine Sentence
 
 	// The drawing and the legs.
 	Hook, CentreMark, BandMark, Leg, Length, Angle, Pulls, MostPulls, ChosenLength, InHand, Carries string

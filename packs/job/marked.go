@@ -1,0 +1,28 @@
+package job
+
+import "slices"
+
+// Renews reports whether all pieces of a part that a step puts on, for good or for now, are new
+// ones: for now that is so where all that came off is scrap.
+func (s *Step) Renews(p *Part) bool {
+	n := 0
+	for _, m := range s.Fit {
+		if m.Part == p && !m.New {
+			return false
+		}
+		if m.Part == p {
+			n++
+		}
+	}
+	return n > 0 || len(p.Off) > 0 && slices.ContainsFunc(s.ForNow, func(m *Move) bool { return m.Part == p }) &&
+		!slices.ContainsFunc(p.Off, func(m *Move) bool { return !m.To.Scrap })
+}
+
+// MarkedAbove is the step whose mark a part goes on by at a step, nil where none above marks the
+// piece that goes on there: the mark of an old piece is none on the new one.
+func (p *Part) MarkedAbove(st *Step) *Step {
+	if p.Marked == nil || p.Marked.Index >= st.Index || st.Renews(p) {
+		return nil
+	}
+	return p.Marked
+}
