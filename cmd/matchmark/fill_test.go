@@ -11,9 +11,9 @@ import (
 
 // mostPages bounds the pages of each starter, on A4 and on Letter. Those of the gearbox, and on
 // Letter those of the storm pump and of the triplex pump, grew when no more than one page of
-// work in five was to begin within a step.
+// work in five was to begin within a step; the gearbox by rows of ticks for further tries too.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {53, 56},
+	"bevel-gearbox.yaml": {53, 57},
 	"exhaust-fan.yaml":   {20, 22},
 	"storm-pump.yaml":    {61, 68},
 	"triplex-pump.yaml":  {56, 61},
@@ -25,7 +25,7 @@ var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {20.9, 21.9},
 	"exhaust-fan.yaml":   {7.8, 8.3},
 	"storm-pump.yaml":    {25.0, 26.4},
-	"triplex-pump.yaml":  {17.0, 17.9},
+	"triplex-pump.yaml":  {17.0, 18.1},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
@@ -33,7 +33,7 @@ var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {28, 30},
 	"exhaust-fan.yaml":   {11, 11},
 	"storm-pump.yaml":    {31, 36},
-	"triplex-pump.yaml":  {34, 36},
+	"triplex-pump.yaml":  {34, 37},
 }
 
 // oneIn is of how many pages of work one may begin in the middle of a step, as layout keeps it
