@@ -191,8 +191,13 @@ func (w *wants) moves(jb *job.Job, st *job.Step, own func(string, string)) {
 		for _, r := range m.Part.WayRound {
 			own(r.Mark+" faces "+r.Faces, "the way round of "+m.Part.Name)
 		}
-		if m.Part.MarkedAbove(st) != nil {
+		if m.Part.MarkedAbove(st) != nil && m.Part.Meets == nil {
 			own("match marks of "+m.Part.Name, "its marks meet")
+		}
+	}
+	for _, p := range st.Meet {
+		if p.MarkedAbove(st) != nil {
+			own("match marks of "+p.Name, "its marks meet")
 		}
 	}
 	for _, m := range append(append([]*job.Move{}, st.Remove...), st.Fit...) {
