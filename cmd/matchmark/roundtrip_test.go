@@ -94,7 +94,8 @@ func typedOn(pack *templates.Pack, sheet string) map[layout.Ref][]string {
 }
 
 // foundAgain are the readings as found that the put-back rows copy, by the dimension, in
-// the order of the steps, of like steps in that of the definition; those that are worked out, or have a mean beside them, left out.
+// the order of the steps, of like steps in that of the definition; those that are worked
+// out, or have a mean beside them, left out.
 func foundAgain(jb *job.Job, r *filled.Result) map[layout.Ref][]string {
 	out, not := map[layout.Ref][]string{}, map[layout.Ref]bool{}
 	for _, s := range jb.Sections {

@@ -103,7 +103,7 @@ func (b *builder) resolveNoted() {
 // on at the bench, and what it was marked to is far from it until the coupling closes.
 func (b *builder) noteMark(st *job.Step, p *job.Part) {
 	switch {
-	case p.Marked != nil && moves(slices.Concat(st.Fit, st.ForNow), p):
+	case p.Marked != nil && job.AnyOf(slices.Concat(st.Fit, st.ForNow), p):
 		st.Meet = append(st.Meet, p)
 	case p.Marked != nil && b.isOn(p, st):
 		st.Meet = append(st.Meet, p)
@@ -121,18 +121,14 @@ func (b *builder) isOn(p *job.Part, at *job.Step) bool {
 		for _, st := range s.Steps {
 			above = above && st != at
 			switch {
-			case moves(st.Remove, p):
+			case job.AnyOf(st.Remove, p):
 				on = false
-			case above && moves(st.Fit, p):
+			case above && job.AnyOf(st.Fit, p):
 				on = true
 			}
 		}
 	}
 	return on
-}
-
-func moves(list []*job.Move, p *job.Part) bool {
-	return slices.ContainsFunc(list, func(m *job.Move) bool { return m.Part == p })
 }
 
 // noteStack ties a step to the stacks it names; each is written down once, and ticked off

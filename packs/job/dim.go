@@ -135,6 +135,11 @@ func (d *Dim) Ref(m reading.Mark) []*Dim {
 	return nil
 }
 
+// FaceParts are the parts that its faces are on.
+func (d *Dim) FaceParts() []*Part {
+	return slices.DeleteFunc([]*Part{d.From.Part, d.To.Part, d.Of.Part}, func(p *Part) bool { return p == nil })
+}
+
 // FoundPos is where a step measures it, zero if none does.
 func (d *Dim) FoundPos() source.Pos { return namedAt(d.FoundNamed, d.FoundAt) }
 

@@ -14,7 +14,7 @@ func (s *Step) Renews(p *Part) bool {
 			n++
 		}
 	}
-	return n > 0 || len(p.Off) > 0 && slices.ContainsFunc(s.ForNow, func(m *Move) bool { return m.Part == p }) &&
+	return n > 0 || len(p.Off) > 0 && AnyOf(s.ForNow, p) &&
 		!slices.ContainsFunc(p.Off, func(m *Move) bool { return !m.To.Scrap })
 }
 

@@ -71,6 +71,11 @@ type Move struct {
 	Missed string // MissedBack, for what is in a tag
 }
 
+// AnyOf reports whether some moves are of a part.
+func AnyOf(ms []*Move, p *Part) bool {
+	return slices.ContainsFunc(ms, func(m *Move) bool { return m.Part == p })
+}
+
 // A Set is one matched set at one place.
 type Set struct {
 	At      source.Pos

@@ -7,9 +7,10 @@ import (
 	"matchmark/packs/source"
 )
 
-// checkReadApart sees that what lies between two parts is set while both are in the machine, where it is not set on the bench. Of a
-// reading that nothing destroys (lost-by: nothing) no other law asks it: a gap under a cover
-// that goes on for the reading alone was set before the cover was on.
+// checkReadApart sees that what lies between two parts is set while both are in the machine,
+// where it is not set on the bench. Of a reading that nothing destroys (lost-by: nothing) no
+// other law asks it: a gap under a cover that goes on for the reading alone was set before the
+// cover was on.
 func (r *report) checkReadApart() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, d := range r.job.Dims {

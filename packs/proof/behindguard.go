@@ -29,7 +29,7 @@ func (r *report) checkBehindGuard() {
 		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || e.Step.Bench || !isTouched(e.Dim) || throughGuard.MatchString(r.job.InEnglish(e.Dim.State.With)) {
 			continue
 		}
-		for _, p := range facesOf(e.Dim) {
+		for _, p := range e.Dim.FaceParts() {
 			g := r.guardBefore(p, e)
 			if g == nil {
 				continue
@@ -45,11 +45,6 @@ func (r *report) checkBehindGuard() {
 	}
 }
 
-// facesOf lists the parts that the faces of a reading are on.
-func facesOf(d *job.Dim) []*job.Part {
-	return slices.DeleteFunc([]*job.Part{d.From.Part, d.To.Part, d.Of.Part}, func(p *job.Part) bool { return p == nil })
-}
-
 // guardBefore is a guard that stands straight in front of a part, or of its fasteners, when a
 // reading is taken, that comes off in this job and is no face of the reading; nil for none.
 func (r *report) guardBefore(p *job.Part, e *walk.Event) *job.Part {
@@ -60,7 +55,7 @@ func (r *report) guardBefore(p *job.Part, e *walk.Event) *job.Part {
 		}
 	}
 	i := slices.IndexFunc(front, func(g *job.Part) bool {
-		return g.Guard && len(g.Off) > 0 && !slices.Contains(facesOf(e.Dim), g)
+		return g.Guard && len(g.Off) > 0 && !slices.Contains(e.Dim.FaceParts(), g)
 	})
 	if i < 0 {
 		return nil
@@ -75,7 +70,7 @@ func (b *binder) behindGuard() {
 			if st.Bench || !isTouched(d) || throughGuard.MatchString(b.job.InEnglish(d.State.With)) {
 				continue
 			}
-			for _, p := range facesOf(d) {
+			for _, p := range d.FaceParts() {
 				for _, g := range guardsOf(p) {
 					b.looks(standing{g}, st)
 				}

@@ -44,8 +44,8 @@ func (b *binder) benchRead() {
 			continue
 		}
 		for _, d := range slices.Concat(st.Measure, st.Set) {
-			for _, f := range []job.Face{d.Of, d.From, d.To} {
-				for p := f.Part; p != nil; p = p.Of {
+			for _, face := range d.FaceParts() {
+				for p := face; p != nil; p = p.Of {
 					b.looks(p, st)
 				}
 			}

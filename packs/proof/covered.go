@@ -47,8 +47,8 @@ func uncovered(w *walk.Walk, d *job.Dim) []*job.Part {
 // carries one.
 func behindIt(d *job.Dim, p *job.Part) string {
 	var own []*job.Part
-	for _, f := range []job.Face{d.From, d.To, d.Of} {
-		own = append(own, f.Part.Upward()...)
+	for _, p := range d.FaceParts() {
+		own = append(own, p.Upward()...)
 	}
 	for _, q := range append(own, inFrontOf(d)...) {
 		if slices.Contains(q.Behind, p) {
@@ -62,8 +62,8 @@ func behindIt(d *job.Dim, p *job.Part) string {
 // those that carry a face.
 func inFrontOf(d *job.Dim) []*job.Part {
 	var own, seen []*job.Part
-	for _, f := range []job.Face{d.From, d.To, d.Of} {
-		own = append(own, f.Part.Upward()...)
+	for _, p := range d.FaceParts() {
+		own = append(own, p.Upward()...)
 	}
 	queue := slices.Clone(own)
 	for len(queue) > 0 {

@@ -69,9 +69,9 @@ func (r *report) lastDeciding(steps []*job.Step, p *job.Part) *job.Step {
 
 // decidedBy is a part of a reading whose renewal is decided at some step, nil if there is none.
 func decidedBy(j *job.Job, d *job.Dim) *job.Part {
-	for _, f := range []job.Face{d.From, d.To, d.Of} {
-		if f.Part != nil && isDecided.MatchString(j.InEnglish(f.Part.Renew)) {
-			return f.Part
+	for _, p := range d.FaceParts() {
+		if isDecided.MatchString(j.InEnglish(p.Renew)) {
+			return p
 		}
 	}
 	return nil

@@ -26,7 +26,7 @@ func (r *report) checkJacked() {
 			continue
 		}
 		front := slices.DeleteFunc(r.walk.InFront(pushed.Part, e.Index), func(p *job.Part) bool {
-			return p == e.Move.Part || !r.fixes(p) || anyOf(e.Step.Remove, p) || r.slackAt(p, e)
+			return p == e.Move.Part || !r.fixes(p) || job.AnyOf(e.Step.Remove, p) || r.slackAt(p, e)
 		})
 		if len(front) == 0 {
 			continue
@@ -89,11 +89,6 @@ func (r *report) speaksOf(st *job.Step, p *job.Part) bool {
 	return slices.ContainsFunc(tokens.FindAllString(strings.ToLower(r.job.InEnglish(st.Do)), -1), func(word string) bool {
 		return slices.Contains(r.calledBy(word, st.Place), p)
 	})
-}
-
-// anyOf reports whether some moves are of a part.
-func anyOf(ms []*job.Move, p *job.Part) bool {
-	return slices.ContainsFunc(ms, func(m *job.Move) bool { return m.Part == p })
 }
 
 // jacked binds a step that puts jacking screws in to those that move what holds the part

@@ -8,7 +8,8 @@ import (
 )
 
 // checkMarked sees that a mark across a joint is made while the part is in its place and what
-// holds it is tight, for loose it stands otherwise already, and that the order of a stack is written down before the step takes anything off.
+// holds it is tight, for loose it stands otherwise already, and that the order of a stack is
+// written down before the step takes anything off.
 func (r *report) checkMarked() {
 	for _, e := range r.walk.Events {
 		switch {
@@ -44,12 +45,12 @@ func (r *report) checkMarked() {
 
 // newForNow reports whether a part is marked where a new one goes on for now.
 func newForNow(e *walk.Event) bool {
-	return e.Step.Renews(e.Part) && slices.ContainsFunc(e.Step.ForNow, func(m *job.Move) bool { return m.Part == e.Part })
+	return e.Step.Renews(e.Part) && job.AnyOf(e.Step.ForNow, e.Part)
 }
 
 // loosened is the event that loosened what holds a part, where it is loose when the part is
-// marked; nil where that is tight. One that was marked before is marked anew for another reason; one
-// that has come off is marked where it was put, as a new one for the next time.
+// marked; nil where that is tight. One that was marked before is marked anew for another
+// reason; one that has come off is marked where it was put, as a new one for the next time.
 func (r *report) loosened(e *walk.Event) *walk.Event {
 	if r.markedBefore(e) || r.cameOff(e.Part, e.Index) != nil {
 		return nil

@@ -53,9 +53,9 @@ func atOther(j *job.Job, d *job.Dim) []other {
 	}
 	var out []other
 	for _, m := range tightAt.FindAllStringSubmatch(words, -1) {
-		for _, f := range []job.Face{d.From, d.To, d.Of} {
+		for _, p := range d.FaceParts() {
 			for _, q := range j.Parts {
-				if f.Part != nil && q != f.Part && q.Key == f.Part.Key && standsAt(j, q.Place, m[1], m[2]) {
+				if q != p && q.Key == p.Key && standsAt(j, q.Place, m[1], m[2]) {
 					out = append(out, other{q, m[0]})
 				}
 			}

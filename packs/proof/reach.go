@@ -205,7 +205,7 @@ func undone(w *walk.Walk, st *job.Step, tightens map[job.Fastening][]*walk.Event
 		add(w.Set(d))
 	}
 	for _, d := range w.Job.Dims { // what is set by a nut that the step takes off, and is not read as found
-		if d.FoundAt == nil && d.LeftAt != nil && byThread(d) && slices.ContainsFunc(st.Remove, func(m *job.Move) bool { return m.Part == d.Adjuster }) {
+		if d.FoundAt == nil && d.LeftAt != nil && byThread(d) && job.AnyOf(st.Remove, d.Adjuster) {
 			add(w.Set(d))
 		}
 	}

@@ -118,8 +118,8 @@ func (b *binder) readings() {
 	for _, st := range b.walk.Steps {
 		for _, d := range slices.Concat(st.Measure, st.Set) {
 			b.changes(d, st, job.Bind{Kind: job.BoundReading, Dim: d})
-			for _, f := range []job.Face{d.From, d.To, d.Of} {
-				b.stands(f.Part, st)
+			for _, p := range d.FaceParts() {
+				b.stands(p, st)
 			}
 			for _, p := range walk.HangsOn(d) {
 				b.looks(p, st)

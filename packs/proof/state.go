@@ -88,7 +88,7 @@ func (r *report) stateOff(d *job.Dim, e *walk.Event, words string) {
 	for _, m := range saysOff.FindAllStringSubmatch(words, -1) {
 		parts := slices.DeleteFunc(r.calledJust(m[1], m[2], d.Place), func(p *job.Part) bool { return len(p.Off) == 0 })
 		off := func(p *job.Part) bool {
-			return r.walk.On(p, e) < p.Count || slices.ContainsFunc(e.Step.Remove, func(m *job.Move) bool { return m.Part == p })
+			return r.walk.On(p, e) < p.Count || job.AnyOf(e.Step.Remove, p)
 		}
 		if len(parts) == 0 || slices.ContainsFunc(parts, off) {
 			continue
