@@ -75,7 +75,7 @@ func (a *account) turnCautions() {
 		return
 	}
 	mind := func(message string, args ...any) { a.caution(Turning, "turn", false, message, args...) }
-	mind("turned on two hooks: over %s from lying all of it hangs from %q and leg %q is slack; that hook stops there going up, and takes hold there coming down", r.Free.Down(), r.Upper, r.Lower)
+	mind("turned on two hooks: at %s from lying all of it hangs from %q and leg %q is slack; that hook stops there going up, and takes hold there coming down", r.Free.Down(), r.Upper, r.Lower)
 	switch {
 	case r.Past:
 		mind("upright it still pulls at %q, and let go there it swings past upright by %s, up to %s with the centre of gravity at an end of its band", r.Lower, r.Lean.Up(), r.MostLean.Up())

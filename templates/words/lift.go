@@ -35,8 +35,8 @@ type Lift struct {
 	Rated, GearHead, GearNumber, GearInspected, LookBefore string
 	GearUse, GearRated                                     Sentence
 
-	NoTag, ColdAndHot                                   string
-	HoldsFrom, ComesTo, TackleLine, RatedFor, TackleRig Sentence
+	NoTag, ColdAndHot                                               string
+	HoldsFrom, ComesTo, TackleLine, RatedFor, TackleRig, RatedRound Sentence
 
 	// The day.
 	Day, Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
