@@ -95,7 +95,7 @@ func TestSeenCleanBeforeItIsCovered(t *testing.T) {
 		{"bearing seat clean", true}, {"cover face clean and dry", true}, {"roller bearing seat clean", true}, {"seat of the bearing clean", true},
 		{"clean cover face", true}, {"bearing cover faces clean", true}, {"groove under the cover clean and whole", true},
 		{"floor clean", false}, {"shaft clean", false}, {"machine clean outside", false}, {"cover on, all screws in", false}, {"bearing turns freely", false},
-		{"shaft seat clean", false}, {"cover clean outside", false}, {"no oil on the cover", false}, {"coupling seat clean", false},
+		{"shaft seat clean", false}, {"cover clean outside", false}, {"no oil on the cover", false}, {"coupling seat clean", false}, {"seal faces clean", false},
 	} {
 		seen := "      - {step: look, do: Look., seen: [" + c.seen + "]}\n"
 		cases = append(cases, warned{off + on + seen, c.late}, warned{off + seen + on, false})
@@ -138,7 +138,8 @@ func TestNothingIsPressedOnWhenItsReadingIsSet(t *testing.T) {
 		{"Tap the ring home", true}, {"Hammer the ring on", true}, {"Draw the ring up to its shoulder", true}, {"Oil the seat, then press the ring hard against the shoulder", true},
 		{"Press the ring down", true},
 		{"Oil the ring", false}, {"Look at the ring", false}, {"Push the shaft toward the motor", false}, {"Turn the shaft by hand", false},
-		{"Press the test button", false}, {"Tap the cover to hear that it sits", false}, {"Drive the truck up", false}, {"Screw the gauge in", false}, {"Do not tap the ring", false},
+		{"Press the test button", false}, {"Tap the cover to hear that it sits", false}, {"Drive the truck up", false}, {"Screw the gauge in", false}, {"Do not tap the ring", false}, {"Tap the ring on its rim and listen", false}, {"Press the ring in turn at four places with the gauge", false},
+		{"Drive the ring on with the sleeve", true}, {"Press the ring in", true},
 	} {
 		act := "      - {step: act, do: \"" + c.words + ".\"}\n"
 		cases = append(cases, warned{on + set + act, c.moves}, warned{on + act + set, false}, warned{act + on + set, false})
@@ -204,7 +205,8 @@ func TestNobodyGoesInWhereNothingIsOpen(t *testing.T) {
 		{"do: \"Go in, look at the welds.\"", true}, {"do: Climb into the casing., seen: [welds whole]", true}, {"do: Enter the casing and wipe it.", true},
 		{"do: Crawl inside., seen: [nothing left inside]", true}, {"do: Measure the plates from inside.", true}, {"do: Look., seen: [nobody in the casing]", true},
 		{"do: Hang the permit on the board.", false}, {"do: Test the air at the plug.", false}, {"do: Ventilate the casing through the plug.", false},
-		{"do: Look at the casing from outside.", false}, {"do: Set the lamp and the rescue line ready.", false}, {"do: Brief the watch at the hatch.", false}, {"do: Slacken the casing bolts.", false},
+		{"do: Look at the casing from outside.", false}, {"do: Set the lamp and the rescue line ready.", false}, {"do: Brief the watch at the hatch.", false}, {"do: Test the air before anybody goes in.", false}, {"do: \"Nobody goes in, look from the rail.\"", false},
+		{"do: Hang the lamp ready for whoever climbs in.", false}, {"do: \"If the air is bad, nobody gets in.\"", false}, {"do: \"Air tested, climb in and look.\"", true}, {"do: Slacken the casing bolts.", false},
 		{"do: Take the plug out., remove: [plug], into: C1", false},
 	} {
 		act := "      - {step: act, " + c.line + ", permit: [entry]}\n"
@@ -235,7 +237,7 @@ func TestChalkIsReadBeforeItIsWashedOff(t *testing.T) {
 		{step("Chalk the half,", key, "C1", wash("Wash the half."), back), true},
 		{step("Chalk the half,", "", "C1", wash("Degrease the half."), back), true},
 		{step("Mark the half in pencil,", key, "C1", wash("Clean the half with solvent."), back), true},
-		{step("Mark the half with a wax crayon,", key, "C1", wash("Steam the half."), "Push the half on."), true},
+		{step("Mark the half with a wax crayon,", key, "C1", wash("Steam-clean the half."), "Push the half on."), true},
 		{step("Chalk the half,", key, "C2", "", back), true},
 		{step("Chalk the half,", "", "C1", wash("Boil the half in oil."), back), true},
 		{step("Punch the half,", key, "C1", wash("Wash the half."), back), false},
@@ -245,6 +247,7 @@ func TestChalkIsReadBeforeItIsWashedOff(t *testing.T) {
 		{step("Chalk the half,", key, "C1", wash("Wipe the half with a dry cloth."), back), false},
 		{step("Chalk the half,", key, "C1", wash("Wash the spacer."), back), false},
 		{step("Chalk the half,", key, "C1", wash("Wash your hands."), back), false},
+		{step("Chalk the half,", key, "C1", wash("Shut the steam to the half casing."), back), false},
 		{step("Chalk the half,", "", "C1", wash("Wash the half."), "Push the half on."), false},
 		{step("Paint a line on the half,", key, "C2", "", back), false},
 		{step("Write the lock numbers in pencil,", "", "C2", wash("Wash the half."), "Push the half on."), false},

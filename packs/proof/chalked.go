@@ -13,7 +13,7 @@ import (
 var (
 	softMark = regexp.MustCompile(`(?i)\b(?:chalk|pencil|(?:wax )?crayon|soapstone|felt[- ]?(?:tip|pen)|marker pen)s?\b`)
 	hardMark = regexp.MustCompile(`(?i)\b(?:punch|scribe|scratch|stamp|etch|engrave|vibro|paint|number stamps?|tag)`)
-	washes   = regexp.MustCompile(`(?i)\b(?:wash|degrease|steam|pickle|shot-?blast|sand-?blast|blast|boil|dip|immerse|soak)(?:s|es|ed|ing)?\b|\bclean\b[^.;]*\b(?:solvent|degreaser|spirit|paraffin|kerosene|detergent|alkaline|acetone)\b|\boil bath\b`)
+	washes   = regexp.MustCompile(`(?i)\b(?:wash|degrease|steam-?clean|pickle|shot-?blast|sand-?blast|blast|boil|dip|immerse|soak)(?:s|es|ed|ing)?\b|\bclean\b[^.;]*\b(?:steam|solvent|degreaser|spirit|paraffin|kerosene|detergent|alkaline|acetone)\b|\boil bath\b`)
 	keptOily = regexp.MustCompile(`(?i)\b(?:oiled|in oil|greased|waxed|slushed|dipped)\b`)
 )
 

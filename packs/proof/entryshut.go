@@ -38,9 +38,17 @@ func (r *report) checkEntryShut() {
 	}
 }
 
+// notIn are words before it in the same clause by which nobody goes in yet, or at all.
+var notIn = regexp.MustCompile(`(?i)\b(?:nobody|no ?one|not|never|don't|before|until|unless|if|when|who|whoever|anybody|without|ready|may)\b`)
+
+// saysGoesIn reports whether words say that somebody goes in.
+func saysGoesIn(words string) bool {
+	return slices.ContainsFunc(goesInside.FindAllStringIndex(words, -1), func(at []int) bool { return !notIn.MatchString(clause.FindString(words[:at[0]])) })
+}
+
 // goesInAt reports whether somebody goes in at a step by its words or by what is looked at.
 func (r *report) goesInAt(st *job.Step) bool {
-	return goesInside.MatchString(r.job.InEnglish(st.Do)) || slices.ContainsFunc(st.Seen, func(x job.Seen) bool { return seesInside(r.job.InEnglish(x.What)) })
+	return saysGoesIn(r.job.InEnglish(st.Do)) || slices.ContainsFunc(st.Seen, func(x job.Seen) bool { return seesInside(r.job.InEnglish(x.What)) })
 }
 
 // openWithin reports whether something that a person can be in is open at some time of a step.

@@ -12,7 +12,7 @@ var (
 	pressers = regexp.MustCompile(`(?i)\b(?:wedges?|(?:flange )?spreaders?|(?:bottle|screw|toe|hydraulic|flange)?[ -]?jacks?|press(?:es)?|rams?|hydraulic cylinders?|(?:crow|pry|prise)[ -]?bars?)\b`)
 	apart    = regexp.MustCompile(`(?i)\b(?:wedge|press|push|jack|pri[sz]e|pry|drive|force|spread)(?:s|ing)?\b[^.;]*\b(?:apart|off|loose|free|from each other|until (?:it|they|the [\w ]+) (?:parts?|opens?|comes? (?:off|away|free|loose)))\b|\b(?:part|spread|break|open)(?:s|ing)? the (?:[\w-]+ )?(?:joint|flanges?|faces|halves)\b|\buntil the (?:[\w-]+ )?(?:joint|flanges?|faces|halves) (?:parts?|opens?|comes? (?:away|apart|free))\b`)
 	// pressedNot are words of a step in which something else comes off, or nothing does.
-	pressedNot = regexp.MustCompile(`(?i)\b(?:not|never|do not|don't|without)\b[^.;]*\b(?:apart|off|loose|free)\b|\btake (?:the )?(?:weight|load) off\b|\bwatch\b`)
+	pressedNot = regexp.MustCompile(`(?i)\b(?:not|never|do not|don't|without)\b[^.;]*\b(?:apart|off|loose|free)\b|\btake (?:the )?(?:weight|load) off\b`)
 )
 
 // pushes reports whether what is fitted for now pushes a part off its joint: screws by their

@@ -10,7 +10,7 @@ import (
 
 // A face that a part lies on is seen clean while that part is off.
 var (
-	coverWords  = `bearing|cover|lid|door|hatch|cap|gasket|ring|seal|flange|blank|plug|bush|sleeve`
+	coverWords  = `bearing|cover|lid|door|hatch|cap|gasket|flange|blank|plug|bush|sleeve`
 	seenClean   = regexp.MustCompile(`(?i)\b(?:(\pL+) )?(` + coverWords + `)s? (?:joint )?(?:faces?|seats?|seatings?|grooves?|spigots?|lands?)\b[^,;.]*\bclean\b`)
 	cleanSeen   = regexp.MustCompile(`(?i)\bclean (?:(\pL+) )?(` + coverWords + `)s? (?:joint )?(?:faces?|seats?|seatings?|grooves?|spigots?|lands?)\b`)
 	seenCleanOf = regexp.MustCompile(`(?i)\b(?:faces?|seats?|seatings?|grooves?|spigots?|lands?) (?:of|for|under|below|behind) (?:the |each |both )?(?:(\pL+) )?(` + coverWords + `)s?\b[^,;.]*\bclean\b`)
