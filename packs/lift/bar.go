@@ -1,7 +1,7 @@
 package lift
 
 // What is computed: a load on two upright drops under a spreader bar, a lifting
-// beam or two hooks. Picks A and B at one level, s apart; a, b plan distances of
+// beam or two hooks. Picks A and B at one level, of two hooks at any, s apart; a, b plan distances of
 // the centre of gravity from them; g its depth below their line; W load, w weight
 // of the bar; p the bail's distance from the end over A, e its rise over the pins.
 //

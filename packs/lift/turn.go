@@ -9,7 +9,8 @@ package lift
 //	leg B is slack from tan theta = (S - b) / q on, and A carries all of W
 //	lean      between the load's own upright and the line from its centre of gravity to A
 //
-// Source: exact statics.
+// Source: exact statics; the same as GL Noble Denton 0027/ND rev 11, appendix B.1.2, for two
+// cranes with one end high.
 // Validity: both legs plumb all the way, each hook over its pick; the load hangs free.
 // What one hook carries grows all the way and the other's falls, so that A is counted with
 // all of W and B with what it carries as the load lies.

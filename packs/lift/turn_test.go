@@ -167,3 +167,28 @@ func TestATurnedLoadIsInBalance(t *testing.T) {
 		}
 	})
 }
+
+// Two cranes 25 m apart, a load whose lift points stand 10 m and 14 m over its centre of gravity,
+// 12 m and 13 m from it, and that may be off by 0.9 m and 0.8 m, one end high by 3°. Source: GL
+// Noble Denton 0027/ND rev 11, appendix B.1.2, formulae and the values of its example; the
+// shares worked by hand from these. Of picks at two heights the hooks were once taken as level
+// with the line of the picks and not with the load.
+func TestTwoCranesWithOneEndHigh(t *testing.T) {
+	t.Parallel()
+	sin, cos := math.Sincos(3 * math.Pi / 180)
+	one, two := vec{-12000, 0, 10000}, vec{13000, 0, 14000}
+	first := newUpend(one, two, vec{-900, 0, -800})
+	near(t, "crane 1, its end high", first.share(radians(3)), (14.8*sin+13.9*cos)/(25*cos+4*sin), 1e-9)
+	near(t, "the same by hand", first.share(radians(3)), 0.58214, 5e-6)
+	second := newUpend(two, one, vec{900, 0, -800})
+	near(t, "crane 2, its end high", second.share(radians(3)), (10.8*sin+12.9*cos)/(25*cos-4*sin), 1e-9)
+	near(t, "the same by hand", second.share(radians(3)), 0.54319, 5e-6)
+	p := onTwo(Point{}, Point{X: -12000, Z: 10000}, Point{X: 13000, Z: 14000})
+	p.Load.Mass, p.MaxTilt = 1000, 3
+	r := compute(t, p)
+	near(t, "crane 1 with either end high", float64(r.Legs[0].High), 1000*(14*sin+13*cos)/(25*cos+4*sin), 0.05)
+	near(t, "crane 2 with either end high", float64(r.Legs[1].High), 1000*(10*sin+12*cos)/(25*cos-4*sin), 0.05)
+	if r.Tilt.Total > 1e-6 {
+		t.Errorf("level on two hooks it is told to hang %v out of level", r.Tilt.Total)
+	}
+}
