@@ -54,6 +54,7 @@ type Step struct {
 	Back       Varying
 	// What the generated put-back row has of its own, or "none, because ...".
 	BackMissed              Varying
+	BackSeen                []source.Text // done on the way back without a reading
 	BackCaution, BackPermit []source.Text
 	BackHold, BackCheck     source.Text
 	BackHours, BackPeople   source.Text // how long it takes, and how many

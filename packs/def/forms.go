@@ -118,7 +118,7 @@ func (r *reader) named(e *entry, n *yaml.Node) []Named {
 	return list
 }
 
-// face reads a part, alone or with one of its faces.
+// face reads a part, alone or with one of its faces, which may differ by place.
 func (r *reader) face(e *entry, n *yaml.Node) (Face, bool) {
 	n = r.follow(n)
 	if n == nil {
@@ -128,15 +128,17 @@ func (r *reader) face(e *entry, n *yaml.Node) (Face, bool) {
 		t, ok := r.scalar(e, n)
 		return Face{Part: t}, ok
 	}
-	list := r.named(e, n)
 	if len(n.Content) != 2 {
+		r.named(e, n) // tells of what cannot be read in it
 		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", "for example "+e.name+": "+e.blank())
 		return Face{}, false
 	}
-	if len(list) == 0 {
-		return Face{}, false
+	for _, p := range r.pairs(n, nil) {
+		if v, ok := r.varying(e, p.value); ok {
+			return Face{Part: p.key, Face: v}, true
+		}
 	}
-	return Face{Part: list[0].Name, Face: list[0].Value}, true
+	return Face{}, false
 }
 
 // counts reads parts, each with or without a number of pieces: a part, a list of

@@ -49,7 +49,7 @@ var namings = func() map[string][]naming {
 	among(aHeading, `Section.Reverse`, m)
 	among(reckons, `Dimension.Found Dimension.Left Dimension.Reuse Dimension.Repair Worked.Formula Says.Text Branching.Until Applies.If Shims.Range`, m)
 	among(prose, `Part.Note Part.Renew Dimension.With Dimension.Over Dimension.Under Dimension.Out Dimension.FoundOut Dimension.WhyCoarse Dimension.Note Container.Note Container.Keep BigPart.Keep
-		BigPart.Support Set.Why Hold.What Lift.Note Lift.Stops Lift.TrialStops Lift.StopsIn Alignment.Note Heat.Note Adjusting.LeaveAlone After.Steps Step.Do Step.Missed Step.Back Step.BackMissed Step.UnderLoad Step.Seen Step.Note Step.Otherwise
+		BigPart.Support Set.Why Hold.What Lift.Note Lift.Stops Lift.TrialStops Lift.StopsIn Alignment.Note Heat.Note Adjusting.LeaveAlone After.Steps Step.Do Step.Missed Step.Back Step.BackMissed Step.UnderLoad Step.Seen Step.BackSeen Step.Note Step.Otherwise
 		Branching.EachTry Branching.StillOut Branching.Later`, m)
 	return m
 }()
