@@ -202,6 +202,46 @@ func (r *reader) addCount(e *entry, list []Count, c Count) []Count {
 	return append(list, c)
 }
 
+// marked reads parts, each with or without the part on the other side of its joint: a part, a
+// list of them, or maps from one part to the other.
+func (r *reader) marked(e *entry, n *yaml.Node) []MatchMark {
+	n = r.follow(n)
+	if n == nil {
+		return nil
+	}
+	switch n.Kind {
+	case yaml.MappingNode:
+		var list []MatchMark
+		for _, nd := range r.named(e, n) {
+			list = append(list, MatchMark{nd.Name, nd.Value})
+		}
+		return list
+	case yaml.SequenceNode:
+		if len(n.Content) == 0 {
+			r.emptyList(e, n)
+		}
+		var list []MatchMark
+		var parts []source.Text
+		for _, item := range n.Content {
+			if it := r.follow(item); it != nil && it.Kind == yaml.SequenceNode {
+				r.scalar(e, it) // a list in the list: says what is wrong
+				continue
+			}
+			for _, m := range r.marked(e, item) {
+				if !r.doubled(e, parts, m.Part) {
+					list, parts = append(list, m), append(parts, m.Part)
+				}
+			}
+		}
+		return list
+	}
+	var list []MatchMark
+	for _, t := range r.part(e, n) {
+		list = append(list, MatchMark{Part: t})
+	}
+	return list
+}
+
 // into reads one place for all removed parts, or one for each.
 func (r *reader) into(e *entry, p pair) Into {
 	in := Into{At: p.key.At}

@@ -87,6 +87,9 @@ func valueSchema(e *entry) object {
 	case countsForm:
 		numbers := object{"type": "object", "additionalProperties": numberSchema(), "minProperties": 1}
 		return anyOf(plain, numbers, object{"type": "array", "items": anyOf(plain, numbers), "minItems": 1})
+	case marksForm:
+		across := object{"type": "object", "additionalProperties": plain, "minProperties": 1}
+		return anyOf(one, across, object{"type": "array", "items": anyOf(one, across), "minItems": 1})
 	case afterForm:
 		return anyOf(one, object{"type": "array", "items": one}, object{"type": "object", "additionalProperties": one})
 	case positionsForm:

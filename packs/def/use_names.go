@@ -43,7 +43,7 @@ var namings = func() map[string][]naming {
 	among(aMark, `Part.Set Set.JudgedBy Says.Used Lift.LayDown Readings.Bore Readings.Seat AlignRead.Rim AlignRead.Face AlignRead.Stationary AlignRead.Movable
 		Step.Measure Step.Set Step.From Step.Loosen Step.Tighten Step.Empty Step.Lift Step.SetDown Step.Hold Step.BackHold Step.Heat Step.Align Step.Stacks Step.Judge Branching.EachTry Into.To Into.For`, m)
 	among(aPart, `Part.Of Part.Behind Face.Part Dimension.Adjust Dimension.LostBy Worked.Shims BigPart.Part Joint.Parts Lift.Parts Hub.Part Shaft.Part Supply.Part Tool.Part
-		Count.Part Into.For# Step.LeftOut Step.Loosen Step.Tighten Step.MatchMarks WayRound.Part`, m)
+		Count.Part Into.For# Step.LeftOut Step.Loosen Step.Tighten MatchMark.Part MatchMark.On WayRound.Part`, m)
 	among(aStep, `Dimension.LostBy Supply.For Tool.For After.Steps#`, m)
 	among(anOpening, `Step.Open Step.Close`, m)
 	among(aHeading, `Section.Reverse`, m)

@@ -13,7 +13,7 @@ import (
 var onAgain = regexp.MustCompile(`(?i)^(?:(?:the|both|all|each|every) )*((?:[\w-]+ )?[\w-]+?) (?:(?:is|are|was|were|put|pushed|screwed) )*(?:on|in|back|shut|tight)(?: and \w+)? again\b`)
 
 // goesOn finds words by which something that was off or out is on or in after them.
-var goesOn = regexp.MustCompile(`(?i)\b(?:on|in|back|again|re-?fit\w*|put|fit|fits|fitted|fitting|replac\w*|shut|close[sd]?|tight\w*|strap|screw)\b`)
+var goesOn = regexp.MustCompile(`(?i)\b(?:on|in|back|again|re-?fit\w*|put|fit|fits|fitted|fitting|replac\w*|shut|close[sd]?|tight\w*|re-?strap\w*|strap|screw|seal\w*|insert\w*|push\w*|driven?|drive|mount\w*|hang|return\w*|restor\w*|secure\w*|fasten\w*)\b`)
 
 // checkSeenBack sees that what is taken out on the way is ticked as on again both ways: in
 // taking apart by seen:, at the put-back row, whose words take it out once more, by
@@ -21,7 +21,7 @@ var goesOn = regexp.MustCompile(`(?i)\b(?:on|in|back|again|re-?fit\w*|put|fit|fi
 func (r *report) checkSeenBack() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, st := range r.walk.Steps {
-		words := r.job.InEnglish(st.Do)
+		words := strings.TrimSpace(r.job.InEnglish(st.Do) + " " + r.job.InEnglish(st.Note))
 		if !r.job.HasEnglish(st.Do) {
 			continue
 		}
@@ -36,7 +36,7 @@ func (r *report) checkSeenBack() {
 		}
 		for _, x := range st.Undoes.Seen {
 			thing := thingOn(r.job.InEnglish(x.What))
-			if thing == "" || !takenOut(thing).MatchString(words) || r.ticks(st, thing) {
+			if thing == "" || !takenOut(thing).MatchString(words) || staysOut(thing, words) || r.ticks(st, thing) {
 				continue
 			}
 			told[st.Undoes.At] = true
