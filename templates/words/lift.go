@@ -27,6 +27,10 @@ type Lift struct {
 	MostCarries                                                                                     string
 	SideView, PlanView, Design, Shorten, HangsSlack, EvenSplit, Bail                                Sentence
 
+	// The turn between lying and upright.
+	TurnedBy, TurnPull, TurnApart    string
+	TurnCarries, TurnHigher, Upended Sentence
+
 	// The gear.
 	Rated, GearHead, GearNumber, GearInspected, LookBefore string
 	GearUse, GearRated                                     Sentence
