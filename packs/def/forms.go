@@ -1,10 +1,9 @@
 package def
 
 import (
-	"regexp"
-
 	"gopkg.in/yaml.v3"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -83,7 +82,7 @@ func (r *reader) lists(e *entry, n *yaml.Node) [][]source.Text {
 }
 
 // aQuantity is a number with a unit behind it, as the lengths of a point.
-var aQuantity = regexp.MustCompile(`^[-+]?[0-9][0-9./-]* \S`)
+var aQuantity = phrase.Of(`^[-+]?[0-9][0-9./-]* \S`)
 
 // doubled reports an item of a list that stands in it already, unless things of
 // that list come several times. Quantities may be alike.

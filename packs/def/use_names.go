@@ -1,11 +1,11 @@
 package def
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
 	"matchmark/packs/nearest"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -71,7 +71,7 @@ type renaming struct {
 }
 
 // markInText is a word that may be a mark.
-var markInText = regexp.MustCompile(`\b[A-Z][1-9][0-9]{0,2}\b`)
+var markInText = phrase.Of(`\b[A-Z][1-9][0-9]{0,2}\b`)
 
 // mark is what a mark of the file is here.
 func (n *renaming) mark(m string) string {

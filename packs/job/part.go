@@ -2,10 +2,10 @@ package job
 
 import (
 	"math/big"
-	"regexp"
 	"slices"
 	"strings"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
@@ -225,8 +225,8 @@ func (m *Move) PutBack() *Move {
 // fastens are the words by which a fastener is called, and ofAnother those behind which
 // a name speaks of another part: a tab washer of the input nut.
 var (
-	fastens   = regexp.MustCompile(`(?i)\b(bolt|nut|(set|cap)?screw|stud)s?\b`)
-	ofAnother = regexp.MustCompile(`(?i)\s(of|in|on|for|under|behind|with|at)\s.*`)
+	fastens   = phrase.Of(`(?i)\b(bolt|nut|(set|cap)?screw|stud)s?\b`)
+	ofAnother = phrase.Of(`(?i)\s(of|in|on|for|under|behind|with|at)\s.*`)
 )
 
 // Fastens reports whether a part is called by the name of a fastener.

@@ -1,16 +1,16 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/walk"
 )
 
 // opens finds a step whose words say that it opens something: a door or a hatch that is
 // no part of the definition.
-var opens = regexp.MustCompile(`(?i)\b(re-?)?open(s|ed|ing)?\b`)
+var opens = phrase.Of(`(?i)\b(re-?)?open(s|ed|ing)?\b`)
 
 // checkCovers sees that an opening is opened by the step that takes off what closes it,
 // and is not said to be closed before any of that is back. What closes an opening is what
