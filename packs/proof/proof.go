@@ -45,6 +45,7 @@ var Laws = []Law{
 	{"read-in-time", "a reading is taken before the act that ends it, and set when all that it hangs on is back and tight", (*report).readings},
 	{"turned-again", "what a reading hangs on is not turned again to set another, once it is written down as left", (*report).checkTurnedAgain},
 	{"held-reading", "a reading is taken while its parts are held as they run", (*report).checkHeldReading},
+	{"held-as-found", "a reading that was taken with its parts held by their fasteners is set when those are back", (*report).checkHeldAsFound},
 	{"bench-read", "what is read on the bench is off the machine", (*report).checkBenchRead},
 	{"filled", "a bore is read while its shaft is out of it, and the shaft while it is out of the bore", (*report).checkFilled},
 	{"tries", "a further try can be done with the machine as the step leaves it, and leaves it so", (*report).checkTries},
