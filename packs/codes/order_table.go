@@ -23,6 +23,8 @@ var orderCodes = []Entry{
 	{"no-last-count", "Containers are counted, and never when all is back.", "Write count-all: at the step before the locks come off."},
 	{"decided-late", "It is decided which parts go back when some are back already.", "Decide above the first step that puts back."},
 	{"seen-too-late", "A mark is made, or an order written down, when nothing stands as it ran.", "Do it at the step that takes the parts off, or above it."},
+	{"unticked-back", "What is ticked as on again in taking apart is taken out once more by the put-back row, which does not tick it.", "Write back-seen: at the step."},
+	{"left-out-in-words", "What is ticked as on again is taken out by the words of the step, which do not put it on again.", "Say in the words when it goes on."},
 	{"seen-shut", "What is looked at inside stands below the fit: or close: after which nobody sees it.", "Write seen: above them."},
 	{"pack-shut-in", "A pack of shims is measured as found while it is in its place.", "Measure it at the step that takes it out, or below."},
 	{"read-in-machine", "A reading is taken on the bench of a part that is in the machine then.", "Read it at a step without where: bench, or write of: the part that is on the bench."},

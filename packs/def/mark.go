@@ -2,12 +2,12 @@ package def
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
 
 	"matchmark/packs/nearest"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -26,8 +26,8 @@ const maxName = 40
 
 var (
 	// markShape is a mark as it should be, markLike what was probably meant for one.
-	markShape = regexp.MustCompile(`^([A-Z])([1-9]\d{0,2})$`)
-	markLike  = regexp.MustCompile(`^([A-Za-z])[ .#-]?(0*)(\d{1,3})$`)
+	markShape = phrase.Of(`^([A-Z])([1-9]\d{0,2})$`)
+	markLike  = phrase.Of(`^([A-Za-z])[ .#-]?(0*)(\d{1,3})$`)
 )
 
 // markFault says what is wrong with the mark of one of the letters' kinds, and

@@ -20,6 +20,7 @@ var binding = map[string]func(*binder){
 	"turned-again":  (*binder).turnedAgain,
 	"bench-read":    (*binder).benchRead,
 	"held-reading":  (*binder).heldReading,
+	"held-as-found": (*binder).heldAsFound,
 	"filled":        (*binder).filled,
 	"covered":       (*binder).covered,
 	"turnable":      (*binder).turnable,

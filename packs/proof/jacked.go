@@ -1,17 +1,17 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/walk"
 )
 
 // jacks are screws that push a part off its joint, by their name. A puller may go on while
 // the nut is slack and still on: it catches the part.
-var jacks = regexp.MustCompile(`(?i)\b(?:jack(?:ing)?(?:[ -]off)?|forcing|push(?:ing)?[ -]?off|lifting[ -]off)[ -]?(?:screw|bolt)s?\b`)
+var jacks = phrase.Of(`(?i)\b(?:jack(?:ing)?(?:[ -]off)?|forcing|push(?:ing)?[ -]?off|lifting[ -]off)[ -]?(?:screw|bolt)s?\b`)
 
 // checkJacked warns of what is pushed off its joint, by the name of the screws or by the words
 // of the step that puts a wedge, a jack or a press in, while a nut or a
@@ -42,7 +42,7 @@ func (r *report) checkJacked() {
 }
 
 // dowels are fasteners that hold a part where it is, loosened or not, by their name.
-var dowels = regexp.MustCompile(`(?i)\b(?:dowels?|pins?)\b`)
+var dowels = phrase.Of(`(?i)\b(?:dowels?|pins?)\b`)
 
 // fixes reports whether a part is a fastener or a dowel, and none that screws push off.
 func (r *report) fixes(p *job.Part) bool {

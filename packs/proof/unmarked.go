@@ -1,29 +1,29 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // What goes back by a mark needs a mark: whoever has not made one before the parts came
 // off stands at the put-back row and guesses.
 var (
-	goesByMark = regexp.MustCompile(`(?i)\b(?:match|punch|chalk|paint|scribe|witness)(?:ed)?[- ](?:marks?|lines?)\b|\b(?:to|by|on|with) (?:its|their|the|your) marks?\b|` +
+	goesByMark = phrase.Of(`(?i)\b(?:match|punch|chalk|paint|scribe|witness)(?:ed)?[- ](?:marks?|lines?)\b|\b(?:to|by|on|with) (?:its|their|the|your) marks?\b|` +
 		`\bmarks? (?:are |is |stand |stands )?(?:in line|lined up|together|meets?|matched|matching|opposite|on the same side)\b|\blines? (?:whole|unbroken|meets?)\b`)
 	// A mark is made by a verb at the head of a clause, as in: chalk the top; or is done with,
 	// as in: both halves marked. The paint and the lock numbers are no marks.
-	makesMark = regexp.MustCompile(`(?i)(?:^|[.;:,]\s*|\b(?:and|then|or|to|first|both|must)\s+)(?:re-?)?(?:mark|match-mark|punch|cent(?:re|er)-punch|chalk|scribe|paint|stamp|number|etch|scratch)\b|` +
+	makesMark = phrase.Of(`(?i)(?:^|[.;:,]\s*|\b(?:and|then|or|to|first|both|must)\s+)(?:re-?)?(?:mark|match-mark|punch|cent(?:re|er)-punch|chalk|scribe|paint|stamp|number|etch|scratch)\b|` +
 		`\b(?:match-)?(?:mark|punch|chalk|scribe|paint|stamp|number|etch|scratch)e?d\b|\b(?:make|put|set|draw|strike|give)\b[^.;]*\b(?:marks?|line)\b`)
 	// carriesMark tells that the mark of an old piece comes onto the new one.
 	carriesMark = regexp.MustCompile(`(?i)\b(?:transfer|copy|copied|carr(?:y|ied)|tak(?:e|en)|bring|brought|hold|held|lay|laid)\w*\b[^.;]*\b(?:marks?|lines?|old)\b|\bmarks?\b[^.;]*\b(?:transferred|copied|carried|taken|brought)\b|\b(?:from|of|by|like|against) the old\b`)
 	// bearsMark is a name or a remark that tells of a mark that is there.
-	bearsMark = regexp.MustCompile(`(?i)\b(?:(?:match-?|witness )?marks?|(?:match-)?marked|numbered|stamped|punched|etched|scribed)\b`)
+	bearsMark = phrase.Of(`(?i)\b(?:(?:match-?|witness )?marks?|(?:match-)?marked|numbered|stamped|punched|etched|scribed)\b`)
 	// Marks that are there before anybody works at the machine.
-	marksOfMaker = regexp.MustCompile(`(?i)\b(?:maker|makers|factory|cast|stamps?|stamped|etched|tooth|teeth|timing)\b`)
+	marksOfMaker = phrase.Of(`(?i)\b(?:maker|makers|factory|cast|stamps?|stamped|etched|tooth|teeth|timing)\b`)
 )
 
 // checkUnmarked warns of a put-back row whose words go by a mark, where nothing tells that
