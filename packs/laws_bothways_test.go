@@ -150,7 +150,7 @@ steps:
 }
 
 // The part across the joint of a mark: as written, at the step that makes it or where it meets;
-// from a matched set of two, with its fasteners; none where neither says.
+// from a matched set of two, if the other is no pin or key; none where neither says.
 func TestMarksStandAcrossTwoParts(t *testing.T) {
 	t.Parallel()
 	const text = lawHead + `places: {end: {DE: {name: drive end}, NDE: {name: other end}}}
@@ -159,12 +159,13 @@ parts:
   half: {name: Half hub, each: end}
   cap: {name: Cap, each: end, set: S1}
   foot: {name: Foot, each: end, set: S1}
-  stud: {name: Stud, each: end, count: 2, set: S1}
+  ring: {name: Wear ring, each: end, set: S2}
+  peg: {name: Peg, each: end, set: S2}
 containers: {C1: {name: Parts, kind: crate, keep: dry}}
-sets: {S1: {what: Foot and cap, each: end, why: bored together}}
+sets: {S1: {what: Foot and cap, each: end, why: bored together}, S2: {what: Ring and peg, each: end, why: fitted}}
 steps:
-  - {step: off, do: "Mark all, take them off.", match-marks: [cap, HUB], remove: [hub, cap], into: C1}
-  - {step: on, do: "All on by their marks.", fit: [cap, hub], match-marks: [BACK]}
+  - {step: off, do: "Mark all, take them off.", match-marks: [cap, ring, HUB], remove: [hub, cap, ring], into: C1}
+  - {step: on, do: "All on by their marks.", fit: [ring, cap, hub], match-marks: [BACK]}
 `
 	for _, c := range []struct{ hub, back, want string }{
 		{"hub", "hub", ""},
@@ -179,8 +180,8 @@ steps:
 				got[p.Place.Mark(p.Key)] = p.Across.Place.Mark(p.Across.Key)
 			}
 		}
-		if got["cap/DE"] != "foot/DE" || got["cap/NDE"] != "foot/NDE" || got["hub"] != c.want {
-			t.Errorf("%s, %s: %v (%v), want hub across %q and each cap across its foot", c.hub, c.back, got, codes, c.want)
+		if got["cap/DE"] != "foot/DE" || got["cap/NDE"] != "foot/NDE" || got["ring/DE"] != "" || got["hub"] != c.want {
+			t.Errorf("%s, %s: %v (%v), want hub across %q and each cap across its foot, no ring across its peg", c.hub, c.back, got, codes, c.want)
 		}
 	}
 }

@@ -1,6 +1,7 @@
 package expand
 
 import (
+	"regexp"
 	"slices"
 
 	"matchmark/packs/def"
@@ -68,16 +69,23 @@ func (b *builder) noteAcross(st *job.Step, p *job.Part, m def.MatchMark) {
 	}
 }
 
+// within are things that sit in a part or hold it, and that no mark across a joint goes over to.
+var within = regexp.MustCompile(`(?i)\b(?:pin|dowel|key|plug|peg|shim|seal|ring|spring|liner|bush|bushing|wedge|clip)s?\b`)
+
 // acrossInPairs finds the other side of the joint of parts whose author does not say it: of a
-// matched set of two it is the other one, unless that is marked by itself.
+// matched set of two it is the other one, unless that is marked by itself, or holds the part
+// together as a pin or a key.
 func (b *builder) acrossInPairs() {
 	for _, p := range b.Job.Parts {
-		if p.Marked == nil || p.Across != nil || p.Set == nil {
+		if p.Marked == nil || p.Across != nil || p.Set == nil || len(p.Set.Members) != 2 {
 			continue
 		}
-		others := slices.DeleteFunc(slices.Clone(p.Set.Members), func(q *job.Part) bool { return q == p || q.Fastens() })
-		if len(others) == 1 && p.Count == 1 && others[0].Count == 1 && others[0].Marked == nil {
-			p.Across = others[0]
+		q := p.Set.Members[0]
+		if q == p {
+			q = p.Set.Members[1]
+		}
+		if p.Count == 1 && q.Count == 1 && q.Marked == nil && !q.Fastens() && b.Job.HasEnglish(q.Name) && !within.MatchString(b.Job.InEnglish(q.Name)) {
+			p.Across = q
 		}
 	}
 }
