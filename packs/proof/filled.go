@@ -32,8 +32,12 @@ func (r *report) checkFilled() {
 				if d == s.shaft {
 					does = "sits round"
 				}
+				off := other.Of.Part
+				if len(off.Off) == 0 && len(d.Of.Part.Off) > 0 {
+					off = d.Of.Part // a hub comes off its shaft
+				}
 				r.problems.WarnWith(e.At, "filled", d.Mark+" is read at "+e.Step.Name()+", while "+other.Of.Part.Called()+" "+does+" it ("+other.Mark+")", other.Of.Part.At, "the part",
-					"read it while "+other.Of.Part.Key+" is off: as found below remove:, as left above fit:", "or, if it is read in its place: lost-by: nothing")
+					"read it while "+off.Key+" is off: as found below remove:, as left above fit:", "or, if it is read in its place: lost-by: nothing")
 			}
 		}
 	}
