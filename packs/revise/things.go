@@ -88,8 +88,28 @@ func stepLines(st *job.Step) []line {
 	for _, x := range st.Lifts {
 		l.tell(x.Mark, *x)
 	}
+	l.add("in the order", order(st)...)
 	l.tell("", *st)
 	return l
+}
+
+// order names what a step is done to, in its order: a reading below what parts its faces is
+// another than one above it.
+func order(st *job.Step) []string {
+	var out []string
+	for _, a := range st.Acts() {
+		switch {
+		case a.Dim != nil:
+			out = append(out, a.Dim.Mark)
+		case a.Move != nil && a.Move.Part != nil:
+			out = append(out, a.Move.Part.Place.Mark(a.Move.Part.Key))
+		case a.Grip.Joint != nil || a.Grip.Part != nil:
+			out = append(out, a.Grip.Mark())
+		case a.Opening != nil:
+			out = append(out, a.Opening.Mark())
+		}
+	}
+	return out
 }
 
 // fastenings are what is loosened or tightened, with how many there are.

@@ -104,6 +104,7 @@ func TestWhatStandsAtAStepIsTold(t *testing.T) {
 		{"bottom: 11.00 to 11.20 mm", "bottom: 11.00 to 11.30 mm", "", "D1/DE D1/NDE"},
 		{"beside the keyway", "away from the keyway", "", "D1/DE D1/NDE"},
 		{"reads: 0.01 mm", "reads: 0.02 mm", "", "D1/DE D1/NDE"},
+		{"        loosen: [J1]\n        measure: [D1]\n", "        measure: [D1]\n        loosen: [J1]\n", "off/DE off/NDE", ""},
 		{"order: [cover, nut]", "order: [nut, cover]", "off/DE off/NDE", ""},
 		{"seen both nuts.", "seen all nuts.", "look", ""},
 		{"releases: engineer", "releases: foreman", "look", ""},
