@@ -158,3 +158,35 @@ func TestWhatStandsAtAStepIsTold(t *testing.T) {
 		t.Error("the same job is told as another:", fmt.Sprint(c))
 	}
 }
+
+// A tag named a spot by words that had changed, or was a label for a bag that had become a
+// box, and was told to stay.
+func TestTagsOfAnotherSpotAndKind(t *testing.T) {
+	t.Parallel()
+	const text = `pack: 1
+equipment: {tag: P-1, name: Pump}
+job: {number: WO-1, title: Seal, revision: A, issued: 2026-03-02}
+parts: {case: {name: Case, mass: 20 kg}, key: {name: Key}}
+containers: {C1: {name: Key, kind: bag}}
+big: {B1: {part: case, keep: dry}}
+lay-down: {Y1: {what: Timbers at the wall}}
+steps:
+  - {step: case, do: Take the case off., remove: [case], into: Y1}
+  - {step: key, do: Take the key out., remove: [key], into: C1}
+`
+	old, ok := load(text)
+	if !ok {
+		t.Fatal("the definition has problems")
+	}
+	for _, x := range []struct{ was, is, mark string }{{"Timbers at the wall", "Timbers at the gate", "B1"}, {"kind: bag", "kind: box", "C1"}} {
+		now, ok := load(strings.Replace(text, x.was, x.is, 1))
+		if !ok {
+			t.Fatalf("with %s the definition has problems", x.is)
+		}
+		for _, v := range revise.Compare(old, now).Tags {
+			if (v.Mark == x.mark) != (v.Fate == revise.Reissue) {
+				t.Errorf("with %s in place of %s %s is told %d", x.is, x.was, v.Mark, v.Fate)
+			}
+		}
+	}
+}
