@@ -81,7 +81,7 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 	if len(pics) == 1 && lines != nil && width-pics[0].W-gap >= least {
 		side := width - pics[0].W - gap
 		with := func(lines []layout.Block) layout.Block {
-			text := layout.Above(1.5, aboutOrder(c, joints[0], side), layout.Above(1, lines...))
+			text := layout.Above(1.5, aboutOrder(c, joints[0], side, false), layout.Above(1, lines...))
 			return layout.Middle(gap, pics[0], text)
 		}
 		one := with(lines(side))
@@ -94,12 +94,15 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 	}
 	var row []layout.Block
 	used := layout.Mm(0)
+	if len(pics) > 1 { // how they are read is said once for all
+		rows = append(rows, c.Para(width, []layout.Run{layout.T(layout.SubBold, c.W.Tightening.OrderNumber)}, layout.ParaOpts{Ref: st.At}))
+	}
 	for i, pic := range pics {
 		side := aside
 		if len(pics) == 1 {
 			side = width - pic.W - 4
 		}
-		one := layout.Middle(4, pic, aboutOrder(c, joints[i], side))
+		one := layout.Middle(4, pic, aboutOrder(c, joints[i], side, len(pics) > 1))
 		if len(row) > 0 && used+one.W > width {
 			rows = append(rows, layout.Beside(gap, row...))
 			row, used = nil, 0
@@ -140,10 +143,15 @@ func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.J
 	return joints, pics
 }
 
-// aboutOrder names the joint of a drawing and says how it is read.
-func aboutOrder(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
+// aboutOrder names the joint of a drawing and says how it is read, if that is not said already,
+// and from where it is seen.
+func aboutOrder(c *block.Composer, j *job.Joint, width layout.Mm, read bool) layout.Block {
 	name := c.Para(width, []layout.Run{{Text: j.Base, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+j.What)}, layout.ParaOpts{Ref: j.At})
-	return layout.Above(0.8, name, said(c, j, captions(c, j, false), width))
+	list := captions(c, j, false)
+	if read {
+		list = list[1:]
+	}
+	return layout.Above(0.8, name, said(c, j, list, width))
 }
 
 // Tightness says how tight a joint becomes, and the page where all of it stands; empty
