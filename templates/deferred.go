@@ -8,7 +8,7 @@ import (
 
 // deferred sets the work that waits until the machine has run, on the close-out
 // sheet: when it is due, the step with its boxes, or the joint that is tightened
-// again.
+// again. What waits for the same stands below one line of when it is due.
 func (c *composer) deferred() []layout.Piece {
 	if len(c.Job.Deferred) == 0 {
 		return nil
@@ -16,10 +16,12 @@ func (c *composer) deferred() []layout.Piece {
 	w := c.W
 	head := layout.Above(1, c.Words(layout.Section, w.CloseOut.LaterHead).Heading(2), c.Rule(layout.Heavy)).Pad(0, 0, 1, 0)
 	out := []layout.Piece{{Block: head, Gap: 4, KeepNext: true}}
-	for _, x := range c.Job.Deferred {
-		when := c.Words(layout.Strong, x.When)
-		boxes := layout.Beside(layout.GapX, c.Box(layout.RoleDate, w.CloseOut.DueDate, x.At), c.Box(layout.RoleTime, w.Common.Time, x.At), c.Box(layout.RoleName, w.Common.NameSign, x.At))
-		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, when, boxes), Gap: 3, KeepNext: true})
+	for i, x := range c.Job.Deferred {
+		if i == 0 || x.When != c.Job.Deferred[i-1].When {
+			when := c.Words(layout.Strong, x.When)
+			boxes := layout.Beside(layout.GapX, c.Box(layout.RoleDate, w.CloseOut.DueDate, x.At), c.Box(layout.RoleTime, w.Common.Time, x.At), c.Box(layout.RoleName, w.Common.NameSign, x.At))
+			out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, when, boxes), Gap: 3, KeepNext: true})
+		}
 		if x.Step != nil {
 			out = append(out, step.Pieces(c.Composer, x.Step)...)
 			continue

@@ -77,11 +77,11 @@ func ticksAnchor(j *job.Joint) string { return "ticks " + j.Mark }
 // Boxes to tick that may stand apart from those lines stand below both where that is lower.
 func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.Mm) []layout.Block, apart *Apart) (rows []layout.Block, all bool) {
 	const gap, aside, least layout.Mm = 6, 38, 75
-	joints, pics := drawings(c, st, width)
+	joints, pics, scales := drawings(c, st, width)
 	if len(pics) == 1 && lines != nil && width-pics[0].W-gap >= least {
 		side := width - pics[0].W - gap
 		with := func(lines []layout.Block) layout.Block {
-			text := layout.Above(1.5, aboutOrder(c, joints[0], side, false), layout.Above(1, lines...))
+			text := layout.Above(1.5, aboutOrder(c, joints[0], side, false, scales[0]), layout.Above(1, lines...))
 			return layout.Middle(gap, pics[0], text)
 		}
 		one := with(lines(side))
@@ -102,7 +102,7 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 		if len(pics) == 1 {
 			side = width - pic.W - 4
 		}
-		one := layout.Middle(4, pic, aboutOrder(c, joints[i], side, len(pics) > 1))
+		one := layout.Middle(4, pic, aboutOrder(c, joints[i], side, len(pics) > 1, scales[i]))
 		if len(row) > 0 && used+one.W > width {
 			rows = append(rows, layout.Beside(gap, row...))
 			row, used = nil, 0
@@ -125,8 +125,8 @@ type Apart struct {
 // tickSaves is how much height boxes must save to stand apart from the words they belong to.
 const tickSaves layout.Mm = 2
 
-// drawings are the joints whose order is drawn in a step, with their drawings.
-func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.Joint, pics []layout.Block) {
+// drawings are the joints whose order is drawn in a step, with their drawings and their scales.
+func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.Joint, pics []layout.Block, scales []string) {
 	drawn := map[string]bool{}
 	for _, f := range st.Tighten {
 		if f.Joint == nil || drawn[f.Joint.Base] || !backward(f.Joint) || len(f.Joint.Order.Order) < leastDrawn {
@@ -134,20 +134,20 @@ func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.J
 		}
 		drawn[f.Joint.Base] = true
 		for _, most := range []layout.Mm{besideFacts(c), stepWide} {
-			if pic := order(c, f.Joint, min(width, most)); !pic.Empty() {
-				joints, pics = append(joints, f.Joint), append(pics, pic)
+			if pic, scale := order(c, f.Joint, min(width, most)); !pic.Empty() {
+				joints, pics, scales = append(joints, f.Joint), append(pics, pic), append(scales, scale)
 				break
 			}
 		}
 	}
-	return joints, pics
+	return joints, pics, scales
 }
 
 // aboutOrder names the joint of a drawing and says how it is read, if that is not said already,
 // and from where it is seen.
-func aboutOrder(c *block.Composer, j *job.Joint, width layout.Mm, read bool) layout.Block {
+func aboutOrder(c *block.Composer, j *job.Joint, width layout.Mm, read bool, scale string) layout.Block {
 	name := c.Para(width, []layout.Run{{Text: j.Base, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+j.What)}, layout.ParaOpts{Ref: j.At})
-	list := captions(c, j, false)
+	list := captions(c, j, false, scale)
 	if read {
 		list = list[1:]
 	}

@@ -110,8 +110,9 @@ func fitRow(c *block.Composer, row []fitCell, box layout.Block) layout.Block {
 	return layout.Beside(0, cells...)
 }
 
-// fitShares are the shares that the cells of a row of that table may have of its width.
-var fitShares = [][]layout.Mm{{1}, {0.5, 0.5}, {1. / 3, 1. / 3, 1. / 3}, {1. / 3, 2. / 3}, {2. / 3, 1. / 3}}
+// fitShares are the shares that the cells of a row of that table may have of its width. Of two
+// ways that are as low the one with a full row later is taken: what comes first is mostly short.
+var fitShares = [][]layout.Mm{{0.5, 0.5}, {1. / 3, 1. / 3, 1. / 3}, {1. / 3, 2. / 3}, {2. / 3, 1. / 3}, {1}}
 
 // fitText is what comes out of a container, with a box to tick where it is empty after that.
 func fitText(c *block.Composer, st *job.Step, g moveGroup, width layout.Mm) layout.Block {
