@@ -80,13 +80,16 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 	joints, pics, scales := drawings(c, st, width)
 	if len(pics) == 1 && lines != nil && width-pics[0].W-gap >= least {
 		side := width - pics[0].W - gap
-		with := func(lines []layout.Block) layout.Block {
-			text := layout.Above(1.5, aboutOrder(c, joints[0], side, false, scales[0]), layout.Above(1, lines...))
-			return layout.Middle(gap, pics[0], text)
+		with := func(pic layout.Block, scale string, lines []layout.Block) layout.Block {
+			text := layout.Above(1.5, aboutOrder(c, joints[0], side, false, scale), layout.Above(1, lines...))
+			return layout.Middle(gap, pic, text)
 		}
-		one := with(lines(side))
+		low := func(lines []layout.Block) layout.Block {
+			return scaleWhere(c, pics[0], scales[0], func(pic layout.Block, scale string) layout.Block { return with(pic, scale, lines) })
+		}
+		one := low(lines(side))
 		if apart != nil {
-			if two := layout.Above(1, with(apart.Words(side)), apart.Ticks(width)); two.H < one.H-tickSaves {
+			if two := layout.Above(1, low(apart.Words(side)), apart.Ticks(width)); two.H < one.H-tickSaves {
 				one = two
 			}
 		}
@@ -102,7 +105,9 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 		if len(pics) == 1 {
 			side = width - pic.W - 4
 		}
-		one := layout.Middle(4, pic, aboutOrder(c, joints[i], side, len(pics) > 1, scales[i]))
+		one := scaleWhere(c, pic, scales[i], func(pic layout.Block, scale string) layout.Block {
+			return layout.Middle(4, pic, aboutOrder(c, joints[i], side, len(pics) > 1, scale))
+		})
 		if len(row) > 0 && used+one.W > width {
 			rows = append(rows, layout.Beside(gap, row...))
 			row, used = nil, 0
@@ -113,6 +118,16 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 		rows = append(rows, layout.Beside(gap, row...))
 	}
 	return rows, false
+}
+
+// scaleWhere sets a drawing with its scale below it, or told by the words beside it where that
+// is lower.
+func scaleWhere(c *block.Composer, pic layout.Block, scale string, set func(pic layout.Block, scale string) layout.Block) layout.Block {
+	below := set(layout.Above(0.5, pic, c.Words(layout.Caption, scale)), "")
+	if beside := set(pic, scale); beside.H < below.H-0.5 {
+		return beside
+	}
+	return below
 }
 
 // Apart are the lines of a step that tightens one joint in stages: its words, and the boxes to

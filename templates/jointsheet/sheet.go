@@ -97,9 +97,11 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 	case pic.Empty() && wide.Empty():
 		add(0.8, listed(c, j), said(c, j, list, c.Span))
 	case pic.Empty():
-		add(0.8, wide, said(c, j, append(captions(c, j, true, wideScale), list...), c.Span))
+		add(0.8, layout.Above(0.5, wide, c.Words(layout.Caption, wideScale)), said(c, j, append(captions(c, j, true, ""), list...), c.Span))
 	default:
-		add(0.8, besideOrder(c, j, pic, append(list, captions(c, j, true, scale)...)))
+		add(0.8, scaleWhere(c, pic, scale, func(pic layout.Block, scale string) layout.Block {
+			return besideOrder(c, j, pic, append(slices.Clone(list), captions(c, j, true, scale)...))
+		}))
 	}
 	add(1, roundNotes(c, j))
 	ticks := len(out)
