@@ -2,6 +2,7 @@ package templates
 
 import (
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates/jointsheet"
 	"matchmark/templates/step"
 )
@@ -23,7 +24,7 @@ func (c *composer) deferred() []layout.Piece {
 			out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, when, boxes), Gap: 3, KeepNext: true})
 		}
 		if x.Step != nil {
-			out = append(out, step.Pieces(c.Composer, x.Step)...)
+			out = append(out, c.waiting(x.Step)...)
 			continue
 		}
 		text := w.CloseOut.TightenAgain.With(x.Joint.Mark+" "+x.Joint.What) + " " + jointsheet.Tightness(c.Composer, x.Joint)
@@ -31,4 +32,22 @@ func (c *composer) deferred() []layout.Piece {
 		out = append(out, layout.Piece{Block: layout.Middle(layout.GapX, line, c.Box(layout.RoleInitials, w.Common.Initials, x.At)), Gap: 2})
 	}
 	return out
+}
+
+// waiting sets a step that waits, with its number and its hazards again on a page that it goes
+// on to.
+func (c *composer) waiting(st *job.Step) []layout.Piece {
+	pieces := step.Pieces(c.Composer, st)
+	goesOn := step.ContinuedLine(c.Composer, st, step.Running{})
+	notes, above := step.NotesAgain(c.Composer, st)
+	for i := range pieces {
+		if i < above {
+			continue
+		}
+		pieces[i].Under = []*layout.Block{goesOn}
+		if notes != nil {
+			pieces[i].Under = append(pieces[i].Under, notes)
+		}
+	}
+	return pieces
 }

@@ -35,3 +35,30 @@ func TestWhatWaitsForTheSameIsDueOnce(t *testing.T) {
 		t.Errorf("%d boxes ask when the work is due, want one", due)
 	}
 }
+
+// The last page of the pack began with the boxes of a step that waits, and did not say whose they
+// were.
+func TestAStepThatWaitsSaysWhereItGoesOn(t *testing.T) {
+	t.Parallel()
+	jb, problems := packs.Load(os.DirFS("../packs/starters"), packs.Inputs{Definition: "bevel-gearbox.yaml"})
+	pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), problems)
+	tested := 0
+	for _, x := range jb.Deferred {
+		if x.Step == nil || x.Step.Until == nil {
+			continue
+		}
+		for _, f := range pack.Pages.Pages {
+			text := layout.Readable(f)
+			if f.Sheet != "close-out" || !strings.Contains(text, words.English.Step.Again) {
+				continue
+			}
+			tested++
+			if !strings.Contains(text, x.Step.No) {
+				t.Errorf("page %d asks whether a step is done again and does not name %s", f.Number, x.Step.No)
+			}
+		}
+	}
+	if tested == 0 {
+		t.Error("no step that waits is done again")
+	}
+}

@@ -39,21 +39,23 @@ func (k content) packs(w way, width layout.Mm) sized {
 		return sized{empty: true}
 	}
 	rows := []sized{}
-	for _, e := range k.entries {
-		rows = append(rows, k.packRows(e, w, widths, labelW, room)...)
+	for i, e := range k.entries {
+		sums, leaves := k.packRows(e, w, widths, labelW, room)
+		if i == 0 { // the names stand right above the leaves
+			leaves[0] = above(headGap, done(head.At(labelW+labelGap, 0)), leaves[0])
+		}
+		rows = append(append(rows, sums...), leaves...)
 	}
-	table := above(headGap, done(head.At(labelW+labelGap, 0)), above(layout.GapY, rows...))
-	return above(layout.GapY, table, k.lastRow(nil, width))
+	return above(layout.GapY, above(layout.GapY, rows...), k.lastRow(nil, width))
 }
 
-// packRows are the rows of one place in the table of packs.
-func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layout.Mm) []sized {
+// packRows are the sums and the rows of one place in the table of packs.
+func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layout.Mm) (summed, out []sized) {
 	c := k.Composer
-	var out []sized
 	k.before = true
 	sums, ends := limitLadders(c, e.d, *workOf(e.sides), k.before, labelW+labelGap+room)
 	for _, b := range sums {
-		out = append(out, done(b))
+		summed = append(summed, done(b))
 	}
 	sides := packSides(e)
 	leaves := materials(c, e.d, widths[:len(widths)-1], len(sides) > 1, room) // each below its leaf, as a cell of it
@@ -80,7 +82,7 @@ func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layou
 		}
 		out = append(out, done(row))
 	}
-	return append(out, flowRow(labelW+labelGap+room, rest), k.warm(e, room))
+	return summed, append(out, flowRow(labelW+labelGap+room, rest), k.warm(e, room))
 }
 
 // packRest are the boxes for the ends of the limit of a pack, their names above them or before,
