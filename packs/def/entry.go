@@ -95,6 +95,16 @@ func counts[T any](name, doc, example string, field func(*T) *[]Count) key[T] {
 	}
 }
 
+// marked makes a key with parts, each with or without the part on the other side of its joint.
+func marked[T any](name, doc, example string, field func(*T) *[]MatchMark) key[T] {
+	return key[T]{
+		entry: entry{name: name, doc: doc, form: marksForm, example: example},
+		land: func(r *reader, e *entry, t *T, p pair) {
+			*field(t) = r.marked(e, p.value)
+		},
+	}
+}
+
 // mapOf makes a key with a map from a mark or name to maps of one kind.
 func mapOf[T, E any](name, doc, example string, k *kind[E], field func(*T) *[]*E, own func(*E) *source.Text) key[T] {
 	return key[T]{

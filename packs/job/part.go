@@ -37,6 +37,7 @@ type Part struct {
 	Off  []*Move // how its pieces come off, in the order of work; none if they never do
 	Back []*Move // how they go back
 
+	Across   *Part      // on the other side of the joint that its mark stands on, nil if not said
 	Marked   *Step      // where it gets a mark across its joint, nil if it gets none
 	Meets    *Step      // where that mark meets, if below the step that puts it on; nil if there
 	WayRound []WayRound // which sides of it face what

@@ -9,7 +9,8 @@ import (
 
 // A seated is a bore and the shaft that runs or sits in it, each as the dimension that
 // reads it. That they belong together is told by a formula that takes one from the other, as
-// a clearance or an interference, or by what lies between the same two faces.
+// a clearance or an interference, by what lies between the same two faces, or by a heat that
+// reads them.
 type seated struct{ bore, shaft *job.Dim }
 
 // checkFilled sees that a bore is read while no shaft is in it, and the shaft while it is
@@ -66,6 +67,11 @@ func seatedPairs(j *job.Job) []seated {
 					out = append(out, p)
 				}
 			}
+		}
+	}
+	for _, h := range j.Heats {
+		if b, s := h.Fit.Bore, h.Fit.Seat; b != nil && s != nil && b.Of.Part != nil && s.Of.Part != nil && !slices.Contains(out, seated{b, s}) {
+			out = append(out, seated{b, s})
 		}
 	}
 	return out

@@ -13,12 +13,13 @@ import (
 // the nut is slack and still on: it catches the part.
 var jacks = phrase.Of(`(?i)\b(?:jack(?:ing)?(?:[ -]off)?|forcing|push(?:ing)?[ -]?off|lifting[ -]off)[ -]?(?:screw|bolt)s?\b`)
 
-// checkJacked warns of what is pushed off its joint, by the name of the screws, while a nut or a
+// checkJacked warns of what is pushed off its joint, by the name of the screws or by the words
+// of the step that puts a wedge, a jack or a press in, while a nut or a
 // dowel still holds it: a dowel left in cracks the face, a nut left on breaks its stud. Nuts that
 // are slackened and left on catch the part.
 func (r *report) checkJacked() {
 	for _, e := range r.walk.Events {
-		if e.Verb != job.DoFitForNow || !jacks.MatchString(r.job.InEnglish(e.Move.Part.Name)) {
+		if e.Verb != job.DoFitForNow || !r.pushes(e) {
 			continue
 		}
 		pushed := r.pushedOff(e)
@@ -96,7 +97,7 @@ func (r *report) speaksOf(st *job.Step, p *job.Part) bool {
 func (b *binder) jacked() {
 	r := &report{walk: b.walk, job: b.job}
 	for _, e := range b.walk.Events {
-		if e.Verb != job.DoFitForNow || !jacks.MatchString(b.job.InEnglish(e.Move.Part.Name)) {
+		if e.Verb != job.DoFitForNow || !r.pushes(e) {
 			continue
 		}
 		if m := r.pushedOff(e); m != nil {

@@ -10,15 +10,17 @@ import (
 const aboveSaves layout.Mm = 3
 
 // verdictBeside has the verdict at the right end of the head, as the initials of a step stand,
-// and the boxes below both over the whole width. What may not be, as it is no lower than a
-// height, is not set.
-func (k content) verdictBeside(w way, pic sized, width layout.Mm, may func(bound layout.Mm) bool, try func(sized)) {
+// and the boxes below both over the whole width.
+func (k content) verdictBeside(s *search, w way, pic sized, width layout.Mm) {
 	if len(k.entries) > 1 {
 		return
 	}
 	e := k.entries[0]
 	verdict := k.verdict(e, w)
-	for _, aside := range []layout.Mm{block.RowWidth(verdict), widest(verdict)} {
+	for i, aside := range [...]layout.Mm{block.RowWidth(verdict), widest(verdict)} {
+		if !s.only(i) {
+			continue
+		}
 		if k.reason != (reason{}) {
 			aside = max(aside, k.leastReason())
 		}
@@ -36,9 +38,11 @@ func (k content) verdictBeside(w way, pic sized, width layout.Mm, may func(bound
 		if right.h > left.h-gap {
 			gap = layout.GapY // no box comes near another
 		}
-		if both := beside(layout.GapX, left, right); may(both.h) {
+		if both := beside(layout.GapX, left, right); s.may(both.h + aboveSaves) {
 			boxes := flowRow(width, k.limit(w, width), k.boxes(e, w, width))
-			try(above(layout.GapY, above(gap, both, boxes), k.warm(e, width)))
+			b := above(layout.GapY, above(gap, both, boxes), k.warm(e, width))
+			b.h += aboveSaves
+			s.try(b)
 		}
 	}
 }
