@@ -1,19 +1,19 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // onAgain finds a thing that is seen on or in again: a strap, a plug, a pin.
-var onAgain = regexp.MustCompile(`(?i)^(?:(?:the|both|all|each|every) )*((?:[\w-]+ )?[\w-]+?) (?:(?:is|are|was|were|put|pushed|screwed) )*(?:on|in|back|shut|tight)(?: and \w+)? again\b`)
+var onAgain = phrase.Of(`(?i)^(?:(?:the|both|all|each|every) )*((?:[\w-]+ )?[\w-]+?) (?:(?:is|are|was|were|put|pushed|screwed) )*(?:on|in|back|shut|tight)(?: and \w+)? again\b`)
 
 // goesOn finds words by which something that was off or out is on or in after them.
-var goesOn = regexp.MustCompile(`(?i)\b(?:on|in|back|again|re-?fit\w*|put|fit|fits|fitted|fitting|replac\w*|shut|close[sd]?|tight\w*|re-?strap\w*|strap|screw|seal\w*|insert\w*|push\w*|driven?|drive|mount\w*|hang|return\w*|restor\w*|secure\w*|fasten\w*)\b`)
+var goesOn = phrase.Of(`(?i)\b(?:on|in|back|again|re-?fit\w*|put|fit|fits|fitted|fitting|replac\w*|shut|close[sd]?|tight\w*|re-?strap\w*|strap|screw|seal\w*|insert\w*|push\w*|driven?|drive|mount\w*|hang|return\w*|restor\w*|secure\w*|fasten\w*)\b`)
 
 // checkSeenBack sees that what is taken out on the way is ticked as on again both ways: in
 // taking apart by seen:, at the put-back row, whose words take it out once more, by
@@ -57,8 +57,8 @@ func thingOn(words string) string {
 }
 
 // takenOut finds a thing off or out in words.
-func takenOut(thing string) *regexp.Regexp {
-	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(thing) + `s? (?:(?:is|are) )?(?:off|out|open|away|loose)\b`)
+func takenOut(thing string) *phrase.Pattern {
+	return phrase.Of(`(?i)\b` + phrase.Quoted(thing) + `s? (?:(?:is|are) )?(?:off|out|open|away|loose)\b`)
 }
 
 // staysOut reports whether words take a thing out and say nothing below by which it, or
