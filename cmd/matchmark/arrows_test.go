@@ -114,6 +114,9 @@ func checkImports(t *testing.T, name string, imports []string) {
 			}
 			continue
 		}
+		if imp == "regexp" && strings.HasPrefix(name, "packs") && name != "packs/phrase" {
+			t.Errorf("%s imports regexp: what is looked for in words is an expression of packs/phrase, compiled when it is needed", name)
+		}
 		if strings.Contains(strings.Split(imp, "/")[0], ".") {
 			checkLibrary(t, name, imp)
 		}

@@ -38,5 +38,8 @@ const (
 func main() {
 	debug.SetGCPercent(tidied)
 	debug.SetMemoryLimit(mostMemory)
+	if len(os.Args) > 2 { // a command with its file
+		largePages()
+	}
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }

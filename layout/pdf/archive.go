@@ -1,8 +1,6 @@
 package pdf
 
 import (
-	"bytes"
-	"compress/zlib"
 	"crypto/md5"
 	"encoding/xml"
 	"fmt"
@@ -19,7 +17,7 @@ import (
 // (6.2.3), and the files inside, each with what it is to the document (6.8).
 
 // archive adds the objects and gives the entries of the catalogue that lead to them.
-func archive(d *layout.Doc, object func([]byte) int) (string, error) {
+func archive(d *layout.Doc, object func([]byte) int, pk *packer) (string, error) {
 	meta := object(streamOf("/Type /Metadata /Subtype /XML", metadata(d)))
 	profile := object(streamOf("/N 3", sRGB()))
 	intent := object(fmt.Appendf(nil, "<</Type /OutputIntent /S /GTS_PDFA1 /OutputConditionIdentifier (sRGB) /Info (sRGB IEC61966-2.1) /DestOutputProfile %d 0 R>>", profile))
@@ -33,10 +31,7 @@ func archive(d *layout.Doc, object func([]byte) int) (string, error) {
 		if !plainName(a.Name) || i > 0 && files[i-1].Name == a.Name {
 			return "", fmt.Errorf("attach %q: the name is not plain, or stands twice", a.Name)
 		}
-		spec, err := attach(d, a, object)
-		if err != nil {
-			return "", err
-		}
+		spec := attach(d, a, object, pk)
 		fmt.Fprintf(&names, " %s %d 0 R", appendUTF16(nil, a.Name), spec)
 		fmt.Fprintf(&all, " %d 0 R", spec)
 	}
@@ -44,22 +39,13 @@ func archive(d *layout.Doc, object func([]byte) int) (string, error) {
 }
 
 // attach adds one file and gives the object that names it.
-func attach(d *layout.Doc, a layout.Attachment, object func([]byte) int) (int, error) {
-	var packed bytes.Buffer
-	z := zlib.NewWriter(&packed)
-	_, err := z.Write(a.Data)
-	if err == nil {
-		err = z.Close()
-	}
-	if err != nil {
-		return 0, err
-	}
+func attach(d *layout.Doc, a layout.Attachment, object func([]byte) int, pk *packer) int {
 	dates := ""
 	if d.Date != "" {
 		dates = " /ModDate (D:" + strings.ReplaceAll(d.Date, "-", "") + "000000Z)"
 	}
 	file := object(streamOf(fmt.Sprintf("/Type /EmbeddedFile /Subtype /%s /Filter /FlateDecode /Params <</Size %d /CheckSum <%x>%s>>",
-		strings.ReplaceAll(a.Type, "/", "#2F"), len(a.Data), md5.Sum(a.Data), dates), packed.Bytes()))
+		strings.ReplaceAll(a.Type, "/", "#2F"), len(a.Data), md5.Sum(a.Data), dates), pk.pack(a.Data)))
 	relation := "Supplement"
 	if a.Origin {
 		relation = "Source"
@@ -67,7 +53,7 @@ func attach(d *layout.Doc, a layout.Attachment, object func([]byte) int) (int, e
 	b := fmt.Appendf(nil, "<</Type /Filespec /F (%s)", strings.Map(oldNameSign, a.Name))
 	b = appendUTF16(append(b, " /UF "...), a.Name)
 	b = appendUTF16(append(b, " /Desc "...), a.What)
-	return object(fmt.Appendf(b, " /AFRelationship /%s /EF <</F %d 0 R /UF %d 0 R>>>>", relation, file, file)), nil
+	return object(fmt.Appendf(b, " /AFRelationship /%s /EF <</F %d 0 R /UF %d 0 R>>>>", relation, file, file))
 }
 
 // plainName reports whether a name is one of a file, or of one in a folder below, and never

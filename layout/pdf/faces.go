@@ -113,18 +113,21 @@ func (t *table) read(ttf []byte, all bool) {
 	t.adv = make(map[rune]uint16, 512)
 	var buf sfnt.Buffer
 	em := fixed.I(int(f.UnitsPerEm())) // advances come in font units
-	at := func(r rune) uint16 {
-		g, err := f.GlyphIndex(&buf, r)
-		if err != nil || g == 0 && r != 0 {
-			return absent
-		}
+	advance := func(g sfnt.GlyphIndex) uint16 {
 		a, err := f.GlyphAdvance(&buf, g, em, font.HintingNone)
 		if err != nil {
 			panic(fmt.Sprintf("read font: %v", err))
 		}
 		return uint16(math.Round(float64(a) / float64(em) * 1000))
 	}
-	t.void = at(0)
+	at := func(r rune) uint16 {
+		g, err := f.GlyphIndex(&buf, r)
+		if err != nil || g == 0 {
+			return absent
+		}
+		return advance(g)
+	}
+	t.void = advance(0)
 	for r := range t.low {
 		t.low[r] = at(rune(r))
 		if r < ' ' {

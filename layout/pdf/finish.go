@@ -58,7 +58,7 @@ func (f *file) close(catalog, info int) []byte {
 }
 
 // finish writes the file: pages, fonts and pictures, and what leads to them.
-func finish(d *layout.Doc, n needs, s *store, contents [][]byte, tags *tags) ([]byte, error) {
+func finish(d *layout.Doc, n needs, s *store, contents [][]byte, tags *tags, pk *packer) ([]byte, error) {
 	size := 1 << 16
 	for _, c := range contents {
 		size += 2 * len(c)
@@ -67,7 +67,7 @@ func finish(d *layout.Doc, n needs, s *store, contents [][]byte, tags *tags) ([]
 	f.pages(d, s, contents)
 	f.stored(n, s)
 	root := addOutline(d, f.next(), func(body []byte) { f.object(body) })
-	keep, err := archive(d, f.object)
+	keep, err := archive(d, f.object, pk)
 	if err != nil {
 		return nil, err
 	}

@@ -1,13 +1,11 @@
 package pdf
 
 import (
-	"bytes"
 	"crypto/sha256"
 	"encoding/binary"
 	"fmt"
 	"sync"
 
-	"github.com/go-pdf/fpdf"
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
 
@@ -139,21 +137,15 @@ func tablesOf(ttf []byte) (map[string][]byte, error) {
 	return tables, nil
 }
 
-// tryFont lets the PDF library embed a font once; it panics on some that are damaged.
+// tryFont embeds a font once; the PDF library panics on some that are damaged.
 func tryFont(ttf []byte) (err error) {
 	defer func() {
 		if recover() != nil {
 			err = fmt.Errorf("is damaged: it cannot be embedded")
 		}
 	}()
-	f := fpdf.New("P", "pt", "A4", "")
-	f.AddPage()
-	f.AddUTF8FontFromBytes("try", "", bytes.Clone(ttf))
-	f.SetFont("try", "", 10)
-	f.Text(0, 20, "Aa09")
-	var out bytes.Buffer
-	if err := f.Output(&out); err != nil {
-		return fmt.Errorf("cannot be embedded: %v", err)
-	}
-	return nil
+	f := &Faces{}
+	f.own[layout.Regular] = ttf
+	_, err = f.embedded(layout.Regular, " 09Aa", newPacker())
+	return err
 }

@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
-	"strings"
 	"time"
 
 	"github.com/go-pdf/fpdf"
@@ -14,18 +13,17 @@ import (
 	"matchmark/layout"
 )
 
-// The library is good at two things that are long to write: cutting fonts down to
-// the signs in use and storing pictures. It learns what to store only from its
-// own calls for text and pictures. So it is given one page, where every sign of each
-// face and every picture is set once. What it writes of fonts and pictures is taken out of
-// its file, and the rest thrown away. A document that is written behind another and needs
-// nothing else shares it: to read and to cut a font costs more than some pages.
+// The library is good at one more thing that is long to write: storing pictures. It learns
+// what to store only from its own calls. So it is given one page, where every picture is set
+// once. What it writes of pictures is taken out of its file, and the rest thrown away. A
+// document that is written behind another and needs nothing else shares its pictures and
+// fonts: to read and to cut a font costs more than some pages.
 //
 // Painting through the library would cost four times as much and bring in its
 // faults: round rectangles that leave a clip open, lengths that are no numbers
 // written as words, a compressor made anew for every page.
 
-// store is what the library has stored of some faces, and for what needs.
+// store is what is stored of some faces, and for what needs.
 type store struct {
 	faces    *Faces
 	holds    needs
@@ -41,30 +39,23 @@ type piece struct {
 	objects [][]byte
 }
 
-// storeOf lets the library write its file, and takes it apart.
-func storeOf(n needs, fonts *Faces) (*store, error) {
-	f := newFile()
-	var faces []layout.Face
-	var renamed []string
+// storeOf embeds the fonts, and lets the library store the pictures.
+func storeOf(n needs, fonts *Faces, pk *packer) (*store, error) {
+	s := &store{faces: fonts, holds: n, pictures: make(map[[sha256.Size]byte]piece, len(n.digests))}
 	for face, signs := range n.signs {
 		if signs == nil {
 			continue
 		}
-		faces = append(faces, layout.Face(face))
-		family := familyOf(layout.Face(face))
-		// The library writes to the bytes of monospaced fonts while it reads
-		// their widths, so every file gets a copy.
-		f.AddUTF8FontFromBytes(family, "", bytes.Clone(fonts.file(layout.Face(face))))
-		f.SetFont(family, "", 1)
-		all := sorted(signs)
-		f.Text(0, 0, all)
-		kind := "Go-"
-		if fonts.own[face] != nil {
-			kind = "Site-"
+		p, err := fonts.embedded(layout.Face(face), sorted(signs), pk)
+		if err != nil {
+			return nil, fmt.Errorf("embed the font %s: it %w", layout.Face(face), err)
 		}
-		// A font that holds only some of its signs must say so in its name.
-		renamed = append(renamed, "/utf8"+family, "/"+subsetTag(all)+"+"+kind+family)
+		s.fonts[face] = p
 	}
+	if len(n.pictures) == 0 {
+		return s, nil
+	}
+	f := newFile()
 	for i, p := range n.pictures {
 		name := fmt.Sprintf("%x", n.digests[i])
 		opt := fpdf.ImageOptions{ImageType: p.Kind}
@@ -72,12 +63,12 @@ func storeOf(n needs, fonts *Faces) (*store, error) {
 		f.ImageOptions(name, 0, 0, 1, 1, false, opt, 0, "")
 	}
 	var raw bytes.Buffer
-	if err := f.Output(&raw); err != nil {
-		return nil, fmt.Errorf("embed fonts and pictures: %w", err)
+	err := f.Output(&raw)
+	if err == nil {
+		err = s.takeApart(raw.Bytes(), n.digests)
 	}
-	s, err := takeApart(raw.Bytes(), faces, n.digests, strings.NewReplacer(renamed...))
 	if err != nil {
-		return nil, fmt.Errorf("embed fonts and pictures: %w", err)
+		return nil, fmt.Errorf("embed pictures: %w", err)
 	}
 	return s, nil
 }
@@ -91,7 +82,7 @@ func newFile() *fpdf.Fpdf {
 	f.SetAutoPageBreak(false, 0)
 	// The names of pictures must be readable.
 	f.SetCompression(false)
-	// Fonts are kept in a map and would be written in any order.
+	// Pictures are kept in a map and would be written in any order.
 	f.SetCatalogSort(true)
 	// The dates are cut off again, but unset ones would ask for the time of day.
 	f.SetCreationDate(time.Unix(0, 0).UTC())
@@ -100,39 +91,16 @@ func newFile() *fpdf.Fpdf {
 	return f
 }
 
-// familyOf is the name of a face for the library.
-func familyOf(face layout.Face) string { return strings.ReplaceAll(face.String(), "-", "") }
-
-// subsetTag makes the six capitals that begin the name of a cut font, from the
-// signs that it holds (ISO 32000-1, 9.6.4).
-func subsetTag(signs string) string {
-	sum := sha256.Sum256([]byte(signs))
-	tag := make([]byte, 6)
-	for i := range tag {
-		tag[i] = 'A' + sum[i]%26
-	}
-	return string(tag)
-}
-
-// takeApart finds fonts and pictures in the library's file. The library writes the page as
-// object 3 and its content as 4, then the objects of each font and each picture one behind
-// the other, and the resources, which name the first of each, behind them; that much is
-// relied on and checked.
-func takeApart(raw []byte, faces []layout.Face, pictures [][sha256.Size]byte, names *strings.Replacer) (*store, error) {
+// takeApart finds the pictures in the library's file. The library writes the page as object 3
+// and its content as 4, then the objects of each picture one behind the other, and the
+// resources, which name the first of each, behind them; that much is relied on and checked.
+func (s *store) takeApart(raw []byte, pictures [][sha256.Size]byte) error {
 	objects, err := objectsIn(raw)
 	if err != nil {
-		return nil, err
+		return err
 	}
-	s := &store{pictures: make(map[[sha256.Size]byte]piece, len(pictures))}
 	if bytes.Contains(objects[3], []byte("\n/Group ")) {
 		s.group = " /Group <</Type /Group /S /Transparency /CS /DeviceRGB>>"
-	}
-	var firsts []int
-	font := make([]int, len(faces))
-	for i, face := range faces {
-		head := []byte("<</Type /Font\n/Subtype /Type0\n/BaseFont /utf8" + familyOf(face) + "\n")
-		font[i] = slices.IndexFunc(objects, func(o []byte) bool { return bytes.HasPrefix(o, head) })
-		firsts = append(firsts, font[i])
 	}
 	picture := make([]int, len(pictures))
 	content := objects[4]
@@ -140,33 +108,20 @@ func takeApart(raw []byte, faces []layout.Face, pictures [][sha256.Size]byte, na
 		_, rest, _ := bytes.Cut(content, []byte(" cm /I"))
 		name, after, _ := bytes.Cut(rest, []byte(" Do Q"))
 		picture[i], _ = numberAfter(objects[2], "/I"+string(name)+" ")
-		firsts, content = append(firsts, picture[i]), after
+		content = after
 	}
-	slices.Sort(firsts)
-	if len(firsts) > 0 && firsts[0] < 5 {
-		return nil, fmt.Errorf("the PDF library has not stored one of them")
-	}
-	take := func(first int) piece {
-		end := len(objects)
-		if i, _ := slices.BinarySearch(firsts, first+1); i < len(firsts) {
-			end = firsts[i]
-		}
-		p := piece{first: first}
-		for _, o := range objects[first:end] {
-			if !bytes.Contains(o, []byte(streamMark)) {
-				o = []byte(names.Replace(string(o)))
-			}
-			p.objects = append(p.objects, o)
-		}
-		return p
-	}
-	for i, face := range faces {
-		s.fonts[face] = take(font[i])
+	firsts := slices.Sorted(slices.Values(picture))
+	if firsts[0] < 5 {
+		return fmt.Errorf("the PDF library has not stored one of them")
 	}
 	for i, sum := range pictures {
-		s.pictures[sum] = take(picture[i])
+		end := len(objects)
+		if k, _ := slices.BinarySearch(firsts, picture[i]+1); k < len(firsts) {
+			end = firsts[k]
+		}
+		s.pictures[sum] = piece{picture[i], objects[picture[i]:end]}
 	}
-	return s, nil
+	return nil
 }
 
 // streamMark parts the entries of an object from its data.

@@ -9,7 +9,7 @@ import (
 
 // fontFiles are the embedded fonts of a file, as they are stored.
 func fontFiles(file []byte) (fonts [][]byte) {
-	for _, part := range bytes.Split(file, []byte("\n/Length1 "))[1:] {
+	for _, part := range bytes.Split(file, []byte(" /Length1 "))[1:] {
 		data, _, _ := bytes.Cut(part, []byte("\nendstream"))
 		fonts = append(fonts, data)
 	}

@@ -1,8 +1,6 @@
 package pdf
 
 import (
-	"bytes"
-	"compress/zlib"
 	"fmt"
 	"io"
 
@@ -36,10 +34,11 @@ func WriteAll(docs ...*layout.Doc) ([][]byte, error) {
 	}
 	var stores []*store
 	files := make([][]byte, len(docs))
+	pk := newPacker()
 	for i, d := range docs {
-		s, err := storeFor(&stores, facesOf(d), each[i])
+		s, err := storeFor(&stores, facesOf(d), each[i], pk)
 		if err == nil {
-			files[i], err = write(d, each[i], s)
+			files[i], err = write(d, each[i], s, pk)
 		}
 		if err != nil {
 			return nil, err
@@ -49,29 +48,28 @@ func WriteAll(docs ...*layout.Doc) ([][]byte, error) {
 }
 
 // storeFor is the first of the stores that has all that a document needs, or one more.
-func storeFor(stores *[]*store, faces *Faces, n needs) (*store, error) {
+func storeFor(stores *[]*store, faces *Faces, n needs, pk *packer) (*store, error) {
 	for _, s := range *stores {
 		if s.faces == faces && s.holds.cover(n) {
 			return s, nil
 		}
 	}
-	s, err := storeOf(n, faces)
+	s, err := storeOf(n, faces, pk)
 	if err != nil {
 		return nil, err
 	}
-	s.faces, s.holds = faces, n
 	*stores = append(*stores, s)
 	return s, nil
 }
 
 // write paints one document.
-func write(d *layout.Doc, n needs, s *store) ([]byte, error) {
+func write(d *layout.Doc, n needs, s *store, pk *packer) ([]byte, error) {
 	tags := newTags(d)
-	contents, err := paint(d, n, tags)
+	contents, err := paint(d, n, tags, pk)
 	if err != nil {
 		return nil, err
 	}
-	return finish(d, n, s, contents, tags)
+	return finish(d, n, s, contents, tags, pk)
 }
 
 // facesOf are the faces that the text of a document was measured in.
@@ -82,15 +80,9 @@ func facesOf(d *layout.Doc) *Faces {
 	return NewFaces()
 }
 
-// paint gives the compressed content of each page. One compressor serves all
-// pages; a new one costs more than a page's work.
-func paint(d *layout.Doc, n needs, tags *tags) ([][]byte, error) {
+// paint gives the compressed content of each page.
+func paint(d *layout.Doc, n needs, tags *tags, pk *packer) ([][]byte, error) {
 	p := page{digests: n.digests, faces: facesOf(d)}
-	var packed bytes.Buffer
-	z, err := zlib.NewWriterLevel(&packed, zlib.BestSpeed)
-	if err != nil {
-		return nil, err
-	}
 	out := make([][]byte, len(d.Pages))
 	for i, fr := range d.Pages {
 		p.begin(fr.H)
@@ -104,15 +96,7 @@ func paint(d *layout.Doc, n needs, tags *tags) ([][]byte, error) {
 		if p.err != nil {
 			return nil, fmt.Errorf("page %d: %w", i+1, p.err)
 		}
-		packed.Reset()
-		z.Reset(&packed)
-		if _, err := z.Write(p.buf); err != nil {
-			return nil, err
-		}
-		if err := z.Close(); err != nil {
-			return nil, err
-		}
-		out[i] = bytes.Clone(packed.Bytes())
+		out[i] = pk.pack(p.buf)
 	}
 	return out, nil
 }

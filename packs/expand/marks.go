@@ -1,11 +1,11 @@
 package expand
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/def"
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -70,7 +70,7 @@ func (b *builder) noteAcross(st *job.Step, p *job.Part, m def.MatchMark) {
 }
 
 // within are things that sit in a part or hold it, and that no mark across a joint goes over to.
-var within = regexp.MustCompile(`(?i)\b(?:pin|dowel|key|plug|peg|shim|seal|ring|spring|liner|bush|bushing|wedge|clip)s?\b`)
+var within = phrase.Of(`(?i)\b(?:pin|dowel|key|plug|peg|shim|seal|ring|spring|liner|bush|bushing|wedge|clip)s?\b`)
 
 // acrossInPairs finds the other side of the joint of parts whose author does not say it: of a
 // matched set of two it is the other one, unless that is marked by itself, or holds the part

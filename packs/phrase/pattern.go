@@ -27,6 +27,9 @@ func Of(expression string) *Pattern {
 // with a stroke between them.
 func Words(expression string) *Pattern { return Of(`(?i)\b(?:` + expression + `)\b`) }
 
+// Quoted is the expression of a text as it stands.
+func Quoted(text string) string { return regexp.QuoteMeta(text) }
+
 // String is the expression.
 func (p *Pattern) String() string { return p.text }
 

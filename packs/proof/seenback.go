@@ -1,7 +1,6 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
@@ -58,8 +57,8 @@ func thingOn(words string) string {
 }
 
 // takenOut finds a thing off or out in words.
-func takenOut(thing string) *regexp.Regexp {
-	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(thing) + `s? (?:(?:is|are) )?(?:off|out|open|away|loose)\b`)
+func takenOut(thing string) *phrase.Pattern {
+	return phrase.Of(`(?i)\b` + phrase.Quoted(thing) + `s? (?:(?:is|are) )?(?:off|out|open|away|loose)\b`)
 }
 
 // staysOut reports whether words take a thing out and say nothing below by which it, or

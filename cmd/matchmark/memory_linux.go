@@ -1,0 +1,19 @@
+package main
+
+import (
+	"runtime"
+	"syscall"
+)
+
+// room is more than most runs hold at a time.
+const room = 100 << 20
+
+// largePages asks the system to give the memory of the run in pages of 2 MB: to take it in
+// pages of 4 KB costs a tenth of the time of a print. The room is asked for, never touched, and
+// given back to the run. A system that has no large pages says so, which changes nothing.
+func largePages() {
+	b := make([]byte, room)
+	_ = syscall.Madvise(b, syscall.MADV_HUGEPAGE)
+	runtime.KeepAlive(b)
+	runtime.GC()
+}
