@@ -1,7 +1,6 @@
 package layout
 
 import (
-	"slices"
 	"sync"
 
 	qrcode "github.com/skip2/go-qrcode"
@@ -24,7 +23,7 @@ type code struct {
 	text  string
 	count int // modules along a side, quiet zone included
 	once  sync.Once
-	make  func() [][]bool
+	q     *qrcode.QRCode
 	bits  [][]bool
 }
 
@@ -50,7 +49,7 @@ func (m Modules) Bits() [][]bool {
 	if m.code == nil {
 		return nil
 	}
-	m.code.once.Do(func() { m.code.bits = m.code.make() })
+	m.code.once.Do(func() { m.code.bits = m.code.q.Bitmap() })
 	return m.code.bits
 }
 
@@ -112,32 +111,10 @@ func (s *Setter) code(text string, high bool, ref Ref) (*code, Block) {
 	return c, Block{}
 }
 
-// newCode chooses version and level: level Q in the smallest symbol, level H where that takes
-// no larger one, or is asked for.
-func newCode(text string, high bool) (*code, error) {
-	runs, bits := qrRuns(text)
-	fitting := func(l qrLevel) int {
-		return slices.IndexFunc(qrVersions[l][:], func(v qrBlocks) bool { return 8*v.room() >= bits })
-	}
-	level, at := qrQ, fitting(qrQ)
-	if h := fitting(qrH); high || h == at {
-		level, at = qrH, h
-	}
-	if at < 0 || text == "" {
-		return largeCode(text, high)
-	}
-	// A symbol of version v has 17+4v modules (ISO/IEC 18004).
-	side := 17 + 4*(at+1)
-	return &code{text: text, count: side + 2*QuietModules, make: func() [][]bool {
-		g := qrFrames[at]().symbol(level, qrBytesOf(runs, qrVersions[level][at]))
-		return g.squares(side)
-	}}, nil
-}
-
-// largeCode is newCode for what is too long for version 6. The library never raises the
-// level by itself when the version has room; asking for both is cheap, because it builds the
+// newCode chooses version and level. The library never raises the level by itself
+// when the version has room; asking for both is cheap, because it builds the
 // symbol only when its bits are asked for.
-func largeCode(text string, high bool) (*code, error) {
+func newCode(text string, high bool) (*code, error) {
 	q, err := qrcode.New(text, qrcode.High) // the library's name for level Q
 	if err != nil {
 		return nil, err
@@ -145,5 +122,6 @@ func largeCode(text string, high bool) (*code, error) {
 	if h, err := qrcode.New(text, qrcode.Highest); err == nil && (high || h.VersionNumber == q.VersionNumber) {
 		q = h
 	}
-	return &code{text: text, count: 17 + 4*q.VersionNumber + 2*QuietModules, make: q.Bitmap}, nil
+	// A symbol of version v has 17+4v modules (ISO/IEC 18004).
+	return &code{text: text, count: 17 + 4*q.VersionNumber + 2*QuietModules, q: q}, nil
 }
