@@ -19,7 +19,7 @@ var (
 	makesMark = phrase.Of(`(?i)(?:^|[.;:,]\s*|\b(?:and|then|or|to|first|both|must)\s+)(?:re-?)?(?:mark|match-mark|punch|cent(?:re|er)-punch|chalk|scribe|paint|stamp|number|etch|scratch)\b|` +
 		`\b(?:match-)?(?:mark|punch|chalk|scribe|paint|stamp|number|etch|scratch)e?d\b|\b(?:make|put|set|draw|strike|give)\b[^.;]*\b(?:marks?|line)\b`)
 	// carriesMark tells that the mark of an old piece comes onto the new one.
-	carriesMark = regexp.MustCompile(`(?i)\b(?:transfer|copy|copied|carr(?:y|ied)|tak(?:e|en)|bring|brought|hold|held|lay|laid)\w*\b[^.;]*\b(?:marks?|lines?|old)\b|\bmarks?\b[^.;]*\b(?:transferred|copied|carried|taken|brought)\b|\b(?:from|of|by|like|against) the old\b`)
+	carriesMark = phrase.Of(`(?i)\b(?:transfer|copy|copied|carr(?:y|ied)|tak(?:e|en)|bring|brought|hold|held|lay|laid)\w*\b[^.;]*\b(?:marks?|lines?|old)\b|\bmarks?\b[^.;]*\b(?:transferred|copied|carried|taken|brought)\b|\b(?:from|of|by|like|against) the old\b`)
 	// bearsMark is a name or a remark that tells of a mark that is there.
 	bearsMark = phrase.Of(`(?i)\b(?:(?:match-?|witness )?marks?|(?:match-)?marked|numbered|stamped|punched|etched|scribed)\b`)
 	// Marks that are there before anybody works at the machine.
