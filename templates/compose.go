@@ -137,6 +137,7 @@ type composer struct {
 	stamping bool
 	levelQ   bool // codes of tags at level Q, for a label without room at level H
 
+	plates map[string]string // the titles of sheets by their names
 	sheet  map[string][2]int // first and last page of each sheet, from the pass before
 	names  map[int][]string  // the sheets that each page carries, from the pass before
 	total  int               // pages of the pack, from the pass before
@@ -158,7 +159,10 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last,
 			Thick: len(job.Steps()) >= block.ThickFrom},
-		faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps,
+		faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps, plates: map[string]string{},
+	}
+	for _, k := range kinds() {
+		c.plates[k.name] = k.title(c.W)
 	}
 	if o.Second != nil {
 		other := *c.Composer

@@ -29,6 +29,7 @@ var orderCodes = []Entry{
 	{"pack-shut-in", "A pack of shims is measured as found while it is in its place.", "Measure it at the step that takes it out, or below."},
 	{"read-in-machine", "A reading is taken on the bench of a part that is in the machine then.", "Read it at a step without where: bench, or write of: the part that is on the bench."},
 	{"read-apart", "What lies between two parts is set while one of them is off.", "Set it at a step in which both are on, for now at least."},
+	{"held-as-found", "A reading taken with a part held by its fasteners is set before they are back.", "Set it below the step that tightens them, or say under with: how it is read."},
 	{"read-loose", "A reading between parts is taken while the joint that holds one of them is loose.", "Measure above loosen:, set below tighten:, or say under with: how it is read."},
 	{"read-tight", "A reading is to be taken with a joint loose, and its step tightens that above it.", "Write the reading above tighten:, or tighten at a step below."},
 	{"filled", "A bore is read with its shaft in it, or the shaft with the bore round it.", "Read it while the other is off."},

@@ -210,7 +210,11 @@ func names[T any](name, doc, example string, add func(*T, []source.Text)) key[T]
 	return key[T]{
 		entry: entry{name: name, doc: doc, form: namesForm, example: example},
 		land: func(r *reader, e *entry, t *T, p pair) {
-			add(t, r.names(e, p.value))
+			list := r.names(e, p.value)
+			for i, x := range list {
+				list[i] = r.ownName(x, "place")
+			}
+			add(t, list)
 		},
 	}
 }

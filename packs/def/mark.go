@@ -117,6 +117,10 @@ func (r *reader) ownName(t source.Text, kind string) source.Text {
 			}, t.Value))
 	case t.Value == "others":
 		r.add(t.At, "name-form", `"others" stands for all that are not named and cannot name `+article(kind), "give it another name")
+	case slices.Contains(Tongues, t.Value):
+		// {en: 1.00 mm, es: 2.00 mm} is a text in two languages: the paper would have the
+		// first of them at both places.
+		r.add(t.At, "name-form", quote(t.Value)+" stands for a language and cannot name "+article(kind), "write: "+strings.ToUpper(t.Value))
 	case utf8.RuneCountInString(t.Value) > maxName:
 		r.add(t.At, "name-form", quote(t.Value)+fmt.Sprintf(" is longer than %d letters: the name of %s is short, what it is called in full stands behind it", maxName, article(kind)))
 	}

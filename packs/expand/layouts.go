@@ -129,7 +129,7 @@ func (r *jointReader) mm(field string, t source.Text) thread.Mm {
 }
 
 // orders are the words for how fasteners are gone round.
-var orders = map[string]joint.Method{"crosswise": joint.Crosswise, "outward": joint.Outward, "in turn": joint.InTurn}
+var orders = map[string]joint.Method{"crosswise": joint.Crosswise, "outward": joint.Outward, "outward from the middle": joint.Outward, "in turn": joint.InTurn}
 
 // order reads how they are gone round: a word, or the numbers of the places.
 func (r *jointReader) order(d def.Layout, out *joint.Layout) {

@@ -96,7 +96,7 @@ type Set struct {
 // how thick its shims are.
 type Movement struct {
 	PerTurn, PerFlat *units.Quantity // one of the two, nil of shims
-	Thick, Gives     *units.Quantity // of shims: so much of them moves so much
+	Thick, Gives     *units.Quantity // of shims: so much more of them moves so much, less than nothing where it makes a reading smaller
 }
 
 // A BackOff is how far an adjuster is turned back after it touches.

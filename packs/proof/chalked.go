@@ -1,20 +1,20 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // Marks that come off, what makes one that stays, and what takes the first off.
 var (
-	softMark = regexp.MustCompile(`(?i)\b(?:chalk|pencil|(?:wax )?crayon|soapstone|felt[- ]?(?:tip|pen)|marker pen)s?\b`)
-	hardMark = regexp.MustCompile(`(?i)\b(?:punch|scribe|scratch|stamp|etch|engrave|vibro|paint|number stamps?|tag)`)
-	washes   = regexp.MustCompile(`(?i)\b(?:wash|degrease|steam-?clean|pickle|shot-?blast|sand-?blast|blast|boil|dip|immerse|soak)(?:s|es|ed|ing)?\b|\bclean\b[^.;]*\b(?:steam|solvent|degreaser|spirit|paraffin|kerosene|detergent|alkaline|acetone)\b|\boil bath\b`)
-	keptOily = regexp.MustCompile(`(?i)\b(?:oiled|in oil|greased|waxed|slushed|dipped)\b`)
+	softMark = phrase.Of(`(?i)\b(?:chalk|pencil|(?:wax )?crayon|soapstone|felt[- ]?(?:tip|pen)|marker pen)s?\b`)
+	hardMark = phrase.Of(`(?i)\b(?:punch|scribe|scratch|stamp|etch|engrave|vibro|paint|number stamps?|tag)`)
+	washes   = phrase.Of(`(?i)\b(?:wash|degrease|steam-?clean|pickle|shot-?blast|sand-?blast|blast|boil|dip|immerse|soak)(?:s|es|ed|ing)?\b|\bclean\b[^.;]*\b(?:steam|solvent|degreaser|spirit|paraffin|kerosene|detergent|alkaline|acetone)\b|\boil bath\b`)
+	keptOily = phrase.Of(`(?i)\b(?:oiled|in oil|greased|waxed|slushed|dipped)\b`)
 )
 
 // checkChalked warns of a mark in chalk or pencil on a part that is heated, washed or laid in oil

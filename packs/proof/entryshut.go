@@ -1,14 +1,14 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 )
 
 // goesInside finds words of somebody who goes in.
-var goesInside = regexp.MustCompile(`(?i)\b(?:go|goes|climb|climbs|crawl|crawls|get|gets|step|steps) (?:in\b|inside|into)|\benter(?:s)? (?:it|the)\b|\bfrom (?:the )?inside\b|\binside (?:it|the)\b|\bmeasure\b[^.;]*\binside\b`)
+var goesInside = phrase.Of(`(?i)\b(?:go|goes|climb|climbs|crawl|crawls|get|gets|step|steps) (?:in\b|inside|into)|\benter(?:s)? (?:it|the)\b|\bfrom (?:the )?inside\b|\binside (?:it|the)\b|\bmeasure\b[^.;]*\binside\b`)
 
 // checkEntryShut warns of a step that goes in on an entry permit, by its words or by what it
 // looks at, while nothing stands open that a person can be in: it stands above the step that
@@ -39,7 +39,7 @@ func (r *report) checkEntryShut() {
 }
 
 // notIn are words before it in the same clause by which nobody goes in yet, or at all.
-var notIn = regexp.MustCompile(`(?i)\b(?:nobody|no ?one|not|never|don't|before|until|unless|if|when|who|whoever|anybody|without|ready|may)\b`)
+var notIn = phrase.Of(`(?i)\b(?:nobody|no ?one|not|never|don't|before|until|unless|if|when|who|whoever|anybody|without|ready|may)\b`)
 
 // saysGoesIn reports whether words say that somebody goes in.
 func saysGoesIn(words string) bool {

@@ -22,7 +22,7 @@ func (r *report) checkHeldAsFound() {
 				continue
 			}
 			if tight := r.outAndTightenedLater(h.joint, set); tight != nil && r.walk.On(h.part, set) > 0 {
-				help := "set: [" + d.Base + "] at a step below " + tight.Step.No
+				help := "set: [" + d.Base + "] at " + tight.Step.No + " below tighten:, or at a step below it"
 				if tight.Step == set.Step {
 					help = "write set: below tighten:: a step is done in the order in which it is written"
 				}

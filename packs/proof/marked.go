@@ -63,20 +63,33 @@ func newForNow(e *walk.Event) bool {
 }
 
 // loosened is the event that loosened what holds a part, where it is loose when the part is
-// marked; nil where that is tight. One that was marked before is marked anew for another
+// marked; nil where that is tight, or a joint of more fasteners still is: a casing does not
+// move on its studs because the nuts of a seal are off. One that was marked before is marked anew for another
 // reason; one that has come off is marked where it was put, as a new one for the next time.
 func (r *report) loosened(e *walk.Event) *walk.Event {
 	if r.markedBefore(e) || r.cameOff(e.Part, e.Index) != nil {
 		return nil
 	}
+	var by *walk.Event
+	loose, tight := 0, 0
 	for _, q := range e.Part.Behind {
 		for _, j := range q.Joints {
-			if x := r.walk.Grip(job.Fastening{Joint: j}, e).Loosened; x != nil {
-				return x
+			n := 0
+			for _, p := range j.Parts {
+				n += p.Count
+			}
+			switch x := r.walk.Grip(job.Fastening{Joint: j}, e).Loosened; {
+			case x == nil:
+				tight = max(tight, n)
+			case n > loose:
+				loose, by = n, x
 			}
 		}
 	}
-	return nil
+	if tight > loose {
+		return nil
+	}
+	return by
 }
 
 // cameOff is the last removal of a part above an event, nil if there is none.

@@ -1,17 +1,17 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
 
 // movesHome finds a part that words move in its place, with no verb of the definition: it is
 // pressed home, tapped up to its shoulder, drawn on. Pushed and turned is what is gauged.
-var movesHome = regexp.MustCompile(`(?i)(?:^|[.;:,] ?|\b(?:and|then) )(?:press|drive|tap|knock|draw|hammer) (?:the |each |both |its )?(?:[\pL-]+ ){0,2}?(?:(\pL+) )??(\pL+?)s? (?:(?:fully|hard|right|further|\d[\d.,]* mm) )?(?:home|up|down|against|to (?:its|the) (?:shoulder|stop|collar|seat|mark)|onto|into|(?:on|in)(?:$|[.;:,!]| (?:fully|hard|until|with|by|over|again|and|to|as far)\b))`)
+var movesHome = phrase.Of(`(?i)(?:^|[.;:,] ?|\b(?:and|then) )(?:press|drive|tap|knock|draw|hammer) (?:the |each |both |its )?(?:[\pL-]+ ){0,2}?(?:(\pL+) )??(\pL+?)s? (?:(?:fully|hard|right|further|\d[\d.,]* mm) )?(?:home|up|down|against|to (?:its|the) (?:shoulder|stop|collar|seat|mark)|onto|into|(?:on|in)(?:$|[.;:,!]| (?:fully|hard|until|with|by|over|again|and|to|as far)\b))`)
 
 // checkPressedAfter warns of a part that a step moves in its place by its words alone, below the
 // step that has set a reading of it: the reading tells of where it stood.

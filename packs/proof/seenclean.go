@@ -1,19 +1,19 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // A face that a part lies on is seen clean while that part is off.
 var (
 	coverWords  = `bearing|cover|lid|door|hatch|cap|gasket|flange|blank|plug|bush|sleeve`
-	seenClean   = regexp.MustCompile(`(?i)\b(?:(\pL+) )?(` + coverWords + `)s? (?:joint )?(?:faces?|seats?|seatings?|grooves?|spigots?|lands?)\b[^,;.]*\bclean\b`)
-	cleanSeen   = regexp.MustCompile(`(?i)\bclean (?:(\pL+) )?(` + coverWords + `)s? (?:joint )?(?:faces?|seats?|seatings?|grooves?|spigots?|lands?)\b`)
-	seenCleanOf = regexp.MustCompile(`(?i)\b(?:faces?|seats?|seatings?|grooves?|spigots?|lands?) (?:of|for|under|below|behind) (?:the |each |both )?(?:(\pL+) )?(` + coverWords + `)s?\b[^,;.]*\bclean\b`)
+	seenClean   = phrase.Of(`(?i)\b(?:(\pL+) )?(` + coverWords + `)s? (?:joint )?(?:faces?|seats?|seatings?|grooves?|spigots?|lands?)\b[^,;.]*\bclean\b`)
+	cleanSeen   = phrase.Of(`(?i)\bclean (?:(\pL+) )?(` + coverWords + `)s? (?:joint )?(?:faces?|seats?|seatings?|grooves?|spigots?|lands?)\b`)
+	seenCleanOf = phrase.Of(`(?i)\b(?:faces?|seats?|seatings?|grooves?|spigots?|lands?) (?:of|for|under|below|behind) (?:the |each |both )?(?:(\pL+) )?(` + coverWords + `)s?\b[^,;.]*\bclean\b`)
 )
 
 // checkSeenClean warns of a face that is looked at for being clean when the part that lies on it
@@ -46,7 +46,7 @@ func (r *report) checkSeenClean() {
 // lyingOn lists the parts whose faces or seats words call clean.
 func (r *report) lyingOn(words string, at job.Place) []*job.Part {
 	var out []*job.Part
-	for _, re := range []*regexp.Regexp{seenClean, cleanSeen, seenCleanOf} {
+	for _, re := range []*phrase.Pattern{seenClean, cleanSeen, seenCleanOf} {
 		for _, m := range re.FindAllStringSubmatch(words, -1) {
 			out = append(out, r.calledJust(m[1], m[2], at)...)
 		}

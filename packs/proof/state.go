@@ -17,6 +17,7 @@ import (
 var (
 	saysOn  = phrase.Of(`(?i)\b(\pL+?)s? (?:are |is )?(?:still )?(?:(?:bolted|screwed) (?:on|down|up|tight)|tight)\b`)
 	saysOff = phrase.Of(`(?i)\b(?:(\pL+) )?(\pL+?)s? (?:are |is )?(?:still |taken )?(?:off|out)\b`)
+	joined  = phrase.Of(`(?i)^(?:and|or) `) // of two parts that must be off the second is told
 	// What stands of as found and as left apart cannot be held to one of the two.
 	saysWhen = phrase.Of(`(?i)as found|as left|in putting back|in taking`)
 )
@@ -94,7 +95,7 @@ func (r *report) stateOff(d *job.Dim, e *walk.Event, words string) {
 			continue
 		}
 		p := parts[0]
-		r.problems.WarnWith(e.At, "not-as-told", d.Mark+" is to be read with "+source.Quote(m[0])+", and "+p.Called()+" is on at "+e.Step.Name(), p.Off[0].At, "comes off here",
+		r.problems.WarnWith(e.At, "not-as-told", d.Mark+" is to be read with "+source.Quote(joined.ReplaceAllString(m[0], ""))+", and "+p.Called()+" is on at "+e.Step.Name(), p.Off[0].At, "comes off here",
 			"read it while it is off")
 		return
 	}

@@ -15,7 +15,12 @@ func (k content) verdictBeside(s *search, w way, pic sized, width layout.Mm) {
 	if len(k.entries) > 1 {
 		return
 	}
+	const gap = 1.5
 	e := k.entries[0]
+	least := k.tallestBox(w, width)
+	if !s.may(gap + least + aboveSaves) {
+		return
+	}
 	verdict := k.verdict(e, w)
 	for i, aside := range [...]layout.Mm{block.RowWidth(verdict), widest(verdict)} {
 		if !s.only(i) {
@@ -34,13 +39,13 @@ func (k content) verdictBeside(s *search, w way, pic sized, width layout.Mm) {
 		}
 		head := k.head(w, room)
 		left := beside(block.CellPad, pic, head.wide(room))
-		gap := layout.Mm(1.5)
+		below := layout.Mm(gap)
 		if right.h > left.h-gap {
-			gap = layout.GapY // no box comes near another
+			below = layout.GapY // no box comes near another
 		}
-		if both := beside(layout.GapX, left, right); s.may(both.h + aboveSaves) {
+		if both := beside(layout.GapX, left, right); s.may(both.h + below + least + aboveSaves) {
 			boxes := flowRow(width, k.limit(w, width), k.boxes(e, w, width))
-			b := above(layout.GapY, above(gap, both, boxes), k.warm(e, width))
+			b := above(layout.GapY, above(below, both, boxes), k.warm(e, width))
 			b.h += aboveSaves
 			s.try(b)
 		}

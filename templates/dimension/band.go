@@ -30,11 +30,15 @@ func (k content) bands(s *search, w way, pic sized, width layout.Mm) {
 		if left < leastHead || left > width-leastHead || !s.only(i) {
 			continue
 		}
-		head := k.head(w, left)
-		if !s.may(max(head.h, k.leastRows(w))) {
+		aside := width - left - layout.GapX
+		least := k.leastRows(w, aside)
+		if !s.may(least) {
 			continue
 		}
-		aside := width - left - layout.GapX
+		head := k.head(w, left)
+		if !s.may(max(head.h, least)) {
+			continue
+		}
 		if rows := k.rows(w, aside); rows.w <= aside+0.01 {
 			s.try(beside(block.CellPad, pic, beside(layout.GapX, head.wide(left), rows)))
 		}

@@ -101,17 +101,19 @@ func (k content) arrange(s *search, at choice) {
 	w, pic, full, room := at.way, s.pic, s.full, s.room
 	switch at.arrangement {
 	case besidePicture:
-		if s.may(k.head(w, room).h + headRoom + k.leastRows(w)) {
+		if s.may(k.head(w, room).h + headRoom + k.leastRows(w, room)) {
 			s.try(beside(block.CellPad, pic, k.body(w, room)))
 		}
 	case besideTallBoxes:
-		if b := k.besideBoxes(w, room); !b.empty {
-			s.try(beside(block.CellPad, pic, b))
+		if s.may(k.head(w, room).h + headRoom + k.leastRows(w, room)) {
+			if b := k.besideBoxes(w, room); !b.empty {
+				s.try(beside(block.CellPad, pic, b))
+			}
 		}
 	case verdictOnTop:
 		k.verdictBeside(s, w, pic, full)
 	case headAtSide:
-		if pic.empty {
+		if pic.empty && s.may(k.leastRows(w, full)) {
 			s.try(k.headBeside(w, full))
 		}
 	case inBands:
@@ -130,18 +132,20 @@ func (k content) arrangePicture(s *search, at choice) {
 	w, pic, full, room := at.way, s.pic, s.full, s.room
 	switch at.arrangement {
 	case belowPicture:
-		if head := beside(block.CellPad, pic, k.head(w, room)); s.may(head.h + headRoom + k.leastRows(w)) {
+		if head := beside(block.CellPad, pic, k.head(w, room)); s.may(head.h + headRoom + k.leastRows(w, full)) {
 			s.try(above(headRoom, head, k.rows(w, full)))
 		}
 	case verdictBelow:
-		s.try(k.underPicture(w, pic, room))
+		s.try(k.underPicture(s, w, pic, room))
 	case belowHead:
-		if s.may(k.head(w, full).h + headRoom + max(pic.h, k.leastRows(w))) {
+		if s.may(k.head(w, full).h + headRoom + max(pic.h, k.leastRows(w, room))) {
 			s.try(k.underHead(w, pic, full, room))
 		}
 	case tallBelow:
-		if b := k.asideOf(w, full); !b.empty {
-			s.try(above(headRoom, beside(block.CellPad, pic, k.head(w, room)), b))
+		if head := beside(block.CellPad, pic, k.head(w, room)); s.may(head.h + headRoom + k.leastRows(w, full)) {
+			if b := k.asideOf(w, full); !b.empty {
+				s.try(above(headRoom, head, b))
+			}
 		}
 	}
 }
