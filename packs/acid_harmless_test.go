@@ -94,6 +94,7 @@ var harmless = map[string]string{
 	"take steps.steps.back-caution": "the cautions of the step stand at its put-back row as well then",
 	"take steps.steps.photo":        "the words of the step ask for it",
 	"take steps.steps.seen":         "what is looked at is the choice of the author; its words say it as well",
+	"take steps.steps.back-seen":    "what is ticked on the way back is the choice of the author, where the step ticks nothing of the kind",
 	"take steps.steps.seen[]":       "what is looked at is the choice of the author; its words say it as well",
 	"take steps.steps.tool-count":   "no opening is on the list of this job; the words of the step say that tools are counted",
 	"take steps.steps.each":         "one step for both places, whose moves and boxes are all there",

@@ -210,6 +210,9 @@ func (r *reader) marked(e *entry, n *yaml.Node) []MatchMark {
 	}
 	switch n.Kind {
 	case yaml.MappingNode:
+		if len(n.Content) == 0 {
+			r.add(r.place(n), "empty-map", "nothing stands in the braces behind "+e.name, e.help())
+		}
 		var list []MatchMark
 		for _, nd := range r.named(e, n) {
 			list = append(list, MatchMark{nd.Name, nd.Value})
