@@ -28,7 +28,7 @@ type tried struct {
 	pictures map[bool][]layout.Block
 	shapes   map[bool]string
 	// packTables are those that lead to a pack of shims, by how many columns they have.
-	packTables map[int]layout.Block
+	packTables map[int]packTable
 }
 
 type placesKey struct {
@@ -83,7 +83,7 @@ func newTried() tried {
 		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, words: map[bool]headWords{}, texts: map[textKey]headText{}, heads: map[headKey]sized{},
 		limits: map[headKey][]layout.Block{}, worded: map[limitKey]*limitParts{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
 		byHand: map[boxesKey]handSet{}, leaves: map[*job.Dim]leafSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[rowsKey]sized{},
-		lists: map[rowsKey][]sized{}, placed: map[placedKey]placeGrid{}, ways: map[bool][]way{}, pictures: map[bool][]layout.Block{}, shapes: map[bool]string{}, packTables: map[int]layout.Block{},
+		lists: map[rowsKey][]sized{}, placed: map[placedKey]placeGrid{}, ways: map[bool][]way{}, pictures: map[bool][]layout.Block{}, shapes: map[bool]string{}, packTables: map[int]packTable{},
 	}
 }
 
