@@ -70,7 +70,11 @@ func (c *composer) sectionList() []layout.Block {
 		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: s.At, Hang: 4}))
 	}
 	if h := c.Job.Hours; h.Sign() > 0 {
-		lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.SubBold, w.Total.With(h.Print(), c.Job.CrewHours.Print()))}, layout.ParaOpts{}))
+		runs := []layout.Run{layout.T(layout.SubBold, w.Total.With(h.Print(), c.Job.CrewHours.Print()))}
+		if n := c.Job.WithoutHours(); n > 0 {
+			runs = append(runs, layout.T(layout.Sub, "  "+c.W.Count(w.NoHours, n)))
+		}
+		lines = append(lines, c.Para(width, runs, layout.ParaOpts{}))
 	}
 	out := []layout.Block{c.Heading(w.Sections)}
 	for i := 0; i < len(lines); i += bandLines {

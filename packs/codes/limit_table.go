@@ -20,6 +20,7 @@ var limitCodes = []Entry{
 	{"fit", "The letter and grade are not those of one size in ISO 286, or are of two parts.", "Write one of them, as Ø130 m6, or its limits in numbers."},
 	{"formula", "A formula works one reading out from others and has no tolerance.", "Write D1 - D2, and the limit behind left:."},
 	{"fraction", "A fraction has nothing below its stroke, or is one or more.", "Write it as 3/16 or 1-3/8."},
+	{"found-beside-left", "A limit as found beside one for closing is printed nowhere: both boxes are judged by left:.", "Write reuse: for how far an old part may go back, or take found: out."},
 	{"how-near", "As found says what it must be, and not how near.", "Write as found +/- 0.10 mm, or about as found."},
 	{"leading-zero", "A zero before the number can be a lost point.", "Write 12, or 0.12."},
 	{"limit-order", "The larger limit stands first: perhaps a slip.", "Write the smaller first; if the source prints it so, write says:."},

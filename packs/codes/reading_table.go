@@ -20,6 +20,7 @@ var readingCodes = []Entry{
 	{"leaves", "The leaves of a shim pack are not listed from thin to thick.", "Write the thinner first."},
 	{"leaves-or-pick", "Shims are leaves or a graded set, and both or neither are given.", "Write one of the two."},
 	{"log", "A log lacks how often, how many rows, or what is read.", "Write every:, rows: and one list."},
+	{"moves-other-way", "Shims are said to move a reading one way, and its over: or under: says the other.", "Put over: and under: right, or write 0.10 mm gives -0.10 mm."},
 	{"movement", "It cannot be read what one turn or one shim moves.", "Write 1 turn gives 0.75 mm, or 0.30 mm gives 0.10 mm."},
 	{"never-found", "A reading must be left as found and is not taken as found.", "Write measure: at the step before its faces part."},
 	{"never-measured", "A reading is taken by no step.", "Write measure: at the step before its faces part."},

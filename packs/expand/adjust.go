@@ -27,7 +27,7 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	}
 	turns, gives, ok := strings.Cut(t.Value, " gives ")
 	q, err := units.ParseQuantity(gives)
-	if thick, fault := units.ParseQuantity(turns); ok && fault == nil && err == nil && moveLike(thick) && moveLike(q) {
+	if thick, fault := units.ParseQuantity(turns); ok && fault == nil && err == nil && moveLike(thick) && (moveLike(q) || moveLike(units.Quantity{Number: q.Number.Neg(), Unit: q.Unit})) {
 		p.Movement = &job.Movement{Thick: &thick, Gives: &q}
 		return
 	}

@@ -17,6 +17,12 @@ func (b *builder) resolveMirror(st *job.Step, ds *def.Step) {
 	if m.Missed.Value == "none" {
 		m.Missed.Value = ""
 	}
+	for _, t := range ds.BackSeen {
+		if m.At.IsZero() {
+			m.At = t.At
+		}
+		m.Seen = append(m.Seen, job.Seen{At: t.At, What: t.Value})
+	}
 	for _, t := range b.mirrored(m, job.GuardCaution, "back-caution", ds.BackCaution) {
 		if c, ok := b.Cautions[t.Value]; ok {
 			m.Cautions = append(m.Cautions, c)
@@ -32,7 +38,7 @@ func (b *builder) resolveMirror(st *job.Step, ds *def.Step) {
 		}
 	}
 	for _, t := range b.mirrored(m, job.GuardHold, "back-hold", []source.Text{ds.BackHold}) {
-		if h := b.holdAt(t); h != nil {
+		if h := b.holdAt(t, st); h != nil {
 			h.Step = st // until its row is made
 			m.Hold = h
 		}
@@ -68,7 +74,7 @@ func (b *builder) mirrored(m *job.Mirror, g job.Guard, key string, list []source
 
 // holdAt finds a hold that is written at a step, nil if there is none or it stands
 // somewhere already.
-func (b *builder) holdAt(t source.Text) *job.Hold {
+func (b *builder) holdAt(t source.Text, st *job.Step) *job.Hold {
 	if !t.Written() {
 		return nil
 	}
@@ -76,8 +82,11 @@ func (b *builder) holdAt(t source.Text) *job.Hold {
 	switch {
 	case !ok:
 	case h.Step != nil:
-		b.Problems.AddWith(t.At, "twice", "hold "+h.Mark+" stands at two steps; it is released once", h.Step.At, "the first of them",
-			"give the second one a mark of its own: "+b.freeHold())
+		help := "give the second one a mark of its own: " + b.freeHold()
+		if h.Step.At == st.At {
+			help = "the step is done at several places: write hold: at a step of its own below it"
+		}
+		b.Problems.AddWith(t.At, "twice", "hold "+h.Mark+" stands at two steps; it is released once", h.Step.At, "the first of them", help)
 	default:
 		return h
 	}

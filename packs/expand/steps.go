@@ -194,7 +194,7 @@ func (b *builder) resolveNotes(st *job.Step, ds *def.Step) {
 		st.Cautions = append(st.Cautions, c)
 		st.Said = append(st.Said, c)
 	}
-	if h := b.holdAt(ds.Hold); h != nil {
+	if h := b.holdAt(ds.Hold, st); h != nil {
 		h.Step = st
 		st.Hold = h
 	}

@@ -135,7 +135,7 @@ func (s *Step) VerbOrder() []Verb {
 		if v == DoLift && len(s.Lifts) == 0 {
 			hook() // a routine lift is told where it is written: what is read on the hook comes after it
 		}
-		if slices.Contains(moves, v) {
+		if slices.Contains(moves, v) && !s.aidsBeforeHook(v) {
 			hang()
 		}
 		add(v)
@@ -147,6 +147,17 @@ func (s *Step) VerbOrder() []Verb {
 		add(v)
 	}
 	return append(order, DoSetDown, DoEmpty, DoHold)
+}
+
+// aidsBeforeHook reports whether a verb moves aids alone and stands above lift: guide pins are
+// in before the load hangs, and no load hangs on them.
+func (s *Step) aidsBeforeHook(v Verb) bool {
+	moves := s.ForNow
+	if v == DoTakeOut {
+		moves = s.TakeOut
+	}
+	return v != DoRemove && v != DoFit && slices.Index(s.Verbs, v) < slices.Index(s.Verbs, DoLift) &&
+		!slices.ContainsFunc(moves, func(m *Move) bool { return !m.Part.Aid })
 }
 
 // acts lists what a step does under one verb.

@@ -17,6 +17,19 @@ func (s *Section) Hours() units.Number {
 	return sum
 }
 
+// WithoutHours counts the steps for which no hours are said, which a total leaves out.
+func (j *Job) WithoutHours() int {
+	n := 0
+	for _, s := range j.Sections {
+		for _, st := range s.Steps {
+			if st.Hours == nil {
+				n++
+			}
+		}
+	}
+	return n
+}
+
 // Crew is how many people a step takes: those whom it names, and no fewer than must be there
 // for each lift that it makes, or whose load hangs meanwhile; one if nothing is said.
 func (s *Step) Crew() int {

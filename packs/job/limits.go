@@ -32,6 +32,10 @@ func (d *Dim) Judged() bool { return judges(d.Left) }
 // more.
 func (d *Dim) JudgedFound() bool { return d.Left == nil && judges(d.Found) }
 
+// JudgedTwice reports whether a limit as found stands beside one for closing: the reading has
+// one verdict, which is told by the one for closing.
+func (d *Dim) JudgedTwice() bool { return d.Left != nil && judges(d.Found) }
+
 // judges reports whether a reading is in or out of a limit, and not only recorded or near
 // something; no limit judges nothing.
 func judges(l *reading.Limit) bool {

@@ -41,6 +41,7 @@ func (a *account) cautions() {
 	}
 	a.reach()
 	a.hanging()
+	a.turnCautions()
 	a.known()
 	a.seats()
 	if a.r.Critical {
@@ -150,6 +151,9 @@ func (a *account) level() {
 	case t.Within > t.Allowed+angleSlack:
 		tell("load.cogtolerance", a.uncertain(),
 			say("%s: as planned it hangs %s; the cause is %s", most, t.Total.Up(), centre("which makes")))
+	case t.Within-t.Total > t.Most-t.Within: // the legs only add to it
+		tell("load.cogtolerance", a.uncertain(),
+			say("%s: as planned it hangs %s; the cause is %s; %s", most, t.Total.Up(), centre("which makes"), off(" makes")))
 	default:
 		tell("lengtherror", "measure the legs against each other and write what was found, or take picks farther apart",
 			say("%s: as planned it hangs %s; %s; the cause is %s", most, t.Total.Up(), centre("makes"), off(", which makes")))

@@ -9,8 +9,12 @@ import (
 
 // A seated is a bore and the shaft that runs or sits in it, each as the dimension that
 // reads it. That they belong together is told by a formula that takes one from the other, as
-// a clearance or an interference, or by what lies between the same two faces.
-type seated struct{ bore, shaft *job.Dim }
+// a clearance or an interference, by what lies between the same two faces, or by a heat that
+// reads them.
+type seated struct {
+	bore, shaft *job.Dim
+	hot         bool // told by a heat alone: the law of heats sees that it is read as found while it is apart
+}
 
 // checkFilled sees that a bore is read while no shaft is in it, and the shaft while it is
 // in no bore: neither face can be reached as long as the two are together.
@@ -23,7 +27,7 @@ func (r *report) checkFilled() {
 				other = s.bore
 			}
 			for _, e := range []*walk.Event{r.walk.Measured(d), r.walk.Set(d)} {
-				if e == nil || told[spoilt{e.At, d.Base}] || d.LostByNothing || !r.together(d.Of.Part, other.Of.Part, e) {
+				if e == nil || s.hot && e.Verb == job.DoMeasure || told[spoilt{e.At, d.Base}] || d.LostByNothing || !r.together(d.Of.Part, other.Of.Part, e) {
 					continue
 				}
 				told[spoilt{e.At, d.Base}] = true
@@ -31,8 +35,12 @@ func (r *report) checkFilled() {
 				if d == s.shaft {
 					does = "sits round"
 				}
+				off := other.Of.Part
+				if len(off.Off) == 0 && len(d.Of.Part.Off) > 0 {
+					off = d.Of.Part // a hub comes off its shaft
+				}
 				r.problems.WarnWith(e.At, "filled", d.Mark+" is read at "+e.Step.Name()+", while "+other.Of.Part.Called()+" "+does+" it ("+other.Mark+")", other.Of.Part.At, "the part",
-					"read it while "+other.Of.Part.Key+" is off: as found below remove:, as left above fit:", "or, if it is read in its place: lost-by: nothing")
+					"read it while "+off.Key+" is off: as found below remove:, as left above fit:", "or, if it is read in its place: lost-by: nothing")
 			}
 		}
 	}
@@ -62,10 +70,15 @@ func seatedPairs(j *job.Job) []seated {
 			for _, s := range shafts {
 				byFaces := b.Of == d.From && s.Of == d.To || b.Of == d.To && s.Of == d.From
 				byFormula := d.TakesApart(b, s) && b.Place.Agrees(s.Place)
-				if p := (seated{b, s}); (byFaces || byFormula) && !slices.Contains(out, p) {
+				if p := (seated{bore: b, shaft: s}); (byFaces || byFormula) && !slices.Contains(out, p) {
 					out = append(out, p)
 				}
 			}
+		}
+	}
+	for _, h := range j.Heats {
+		if b, s := h.Fit.Bore, h.Fit.Seat; b != nil && s != nil && b.Of.Part != nil && s.Of.Part != nil && !slices.Contains(out, seated{bore: b, shaft: s}) {
+			out = append(out, seated{bore: b, shaft: s, hot: true})
 		}
 	}
 	return out

@@ -26,15 +26,50 @@ func (r *report) checkLifts() {
 // checkParts sees that a lift is no lighter than the parts that hang on it.
 func (r *report) checkParts(l *job.Lift) {
 	load := l.Plan.Load
-	sum := lift.Kg(0)
-	for _, p := range l.Parts {
-		if p.Mass != nil {
-			sum += lift.Kg(job.Kilograms(*p.Mass)) * lift.Kg(p.Count)
-		}
-	}
+	sum := r.heaviest(l)
 	if load.Mass > 0 && sum > load.Mass+load.MassTolerance {
 		r.problems.Add(l.At, "lighter-than-its-parts", l.Mark+" is "+load.Mass.Given().In(l.Units())+", and its parts come to "+sum.Given().In(l.Units()), "put the mass right, or take the part out that does not hang on it")
 	}
+}
+
+// heaviest is what hangs on a lift at once: all its parts, or of parts that are lifted one
+// after the other, as the bearing caps of both ends, those of the heaviest place.
+func (r *report) heaviest(l *job.Lift) lift.Kg {
+	all, at := lift.Kg(0), map[string]lift.Kg{}
+	for _, p := range l.Parts {
+		if p.Mass != nil {
+			m := lift.Kg(job.Kilograms(*p.Mass)) * lift.Kg(p.Count)
+			all += m
+			at[p.Place.Label] += m
+		}
+	}
+	if !placeByPlace(l) {
+		return all
+	}
+	most := lift.Kg(0)
+	for _, m := range at {
+		most = max(most, m)
+	}
+	return most
+}
+
+// placeByPlace reports whether each step that makes a lift moves its parts of one place alone,
+// and all its parts are moved so.
+func placeByPlace(l *job.Lift) bool {
+	moved := map[*job.Part]bool{}
+	for _, st := range l.Steps {
+		var of []string
+		for _, m := range slices.Concat(st.Remove, st.TakeOut, st.Fit, st.ForNow) {
+			if slices.Contains(l.Parts, m.Part) {
+				moved[m.Part] = true
+				of = append(of, m.Part.Place.Label)
+			}
+		}
+		if len(of) == 0 || len(slices.Compact(of)) > 1 {
+			return false
+		}
+	}
+	return !slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p.Place.Label == "" || !moved[p] })
 }
 
 // checkSpot sees that a lift names the spot on which its parts are laid.

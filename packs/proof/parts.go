@@ -106,16 +106,11 @@ func (r *report) heavierThanWhole(p *job.Part) {
 // massTwice tells of a lift that is said to weigh something else than its parts, all of
 // which say what they weigh. One that is lighter is told by the law of the lifts.
 func (r *report) massTwice(l *job.Lift) {
-	load, sum := l.Plan.Load, lift.Kg(0)
-	if load.Mass <= 0 || len(l.Parts) == 0 {
+	load := l.Plan.Load
+	if load.Mass <= 0 || len(l.Parts) == 0 || slices.ContainsFunc(l.Parts, func(p *job.Part) bool { return p.Mass == nil }) {
 		return
 	}
-	for _, p := range l.Parts {
-		if p.Mass == nil {
-			return
-		}
-		sum += lift.Kg(job.Kilograms(*p.Mass)) * lift.Kg(p.Count)
-	}
+	sum := r.heaviest(l)
 	// Masses are told to the kilogram, or to three figures.
 	if slack := max(load.MassTolerance, 1, load.Mass/200); load.Mass > sum+slack {
 		r.problems.WarnWith(l.At, "mass-differs", l.Mark+" is "+load.Mass.Given().In(l.Units())+", and its parts come to "+sum.Given().In(l.Units()), l.Parts[0].At, "the part", "put one of them right, or name the other parts that hang on it")

@@ -202,7 +202,9 @@ func undone(w *walk.Walk, st *job.Step, tightens map[job.Fastening][]*walk.Event
 		}
 	}
 	for _, d := range st.Measure {
-		add(w.Set(d))
+		if d.Formula == nil { // nothing is reached to work one out
+			add(w.Set(d))
+		}
 	}
 	for _, d := range w.Job.Dims { // what is set by a nut that the step takes off, and is not read as found
 		if d.FoundAt == nil && d.LeftAt != nil && byThread(d) && job.AnyOf(st.Remove, d.Adjuster) {

@@ -20,6 +20,9 @@ func (r *report) readings() {
 // measured sees that a dimension is measured before the act that destroys it.
 func (r *report) measured(d *job.Dim, hangs []*job.Part) {
 	e, lost := r.walk.Measured(d), r.walk.Losses(d)
+	if d.Formula != nil { // worked out later as well as at once: what it takes is read in time or told of
+		lost = slices.DeleteFunc(slices.Clone(lost), func(l walk.Loss) bool { return l.Sets != nil })
+	}
 	if e == nil || len(lost) == 0 || e.Index < lost[0].Index {
 		return
 	}

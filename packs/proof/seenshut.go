@@ -42,7 +42,10 @@ func (r *report) checkSeenShut() {
 		}
 		told[e.At] = true
 		help := "write seen: above it, at a step where it is open"
-		if shut.Step == e.Step {
+		switch {
+		case e.Step.Undoes != nil:
+			help = "write the putting back as a step of its own, with seen: above its fit: and close:"
+		case shut.Step == e.Step:
 			help = "write seen: above fit: and close:: a step is done in the order in which it is written"
 		}
 		r.problems.AddWith(e.At, "seen-shut", e.Step.Name()+" looks for "+source.Quote(e.Step.Seen[i].What)+", when nothing stands open any more", shut.At, "closed here", help)

@@ -18,6 +18,10 @@ func (b *proofreader) checkLimits(d *job.Dim, dd *def.Dimension) {
 			b.Fault(t, f)
 		}
 	}
+	if found := names.TextAt(d.Place, dd.Found); d.JudgedTwice() && found.Value != left.Value {
+		b.Problems.Add(found.At, "found-beside-left", d.Base+" has a limit as found, "+source.Quote(found.Value)+", beside left:, by which both boxes are judged: it would be printed nowhere",
+			"reuse: "+found.Value+", if an old part may go back so far out", "or a dimension of its own, with found: and no left:", "or take found: out")
+	}
 	if d.Left != nil && left.Written() {
 		tell(left, reading.CheckSame(d.Left, d.Found))
 	}

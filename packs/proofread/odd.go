@@ -2,11 +2,12 @@ package proofread
 
 import (
 	"fmt"
-	"regexp"
+	"slices"
 	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -86,7 +87,7 @@ func ask[T any](all []T, only func(T) bool, at func(T) (source.Pos, string), say
 }
 
 // fromOthers finds another reading named in the words of how one is taken.
-var fromOthers = regexp.MustCompile(`\bD[0-9]+\b`)
+var fromOthers = phrase.Of(`\bD[0-9]+\b`)
 
 func (b *proofreader) oddDims() {
 	at := func(d *def.Dimension) (source.Pos, string) { return d.Mark.At, d.Mark.Value }
@@ -127,13 +128,26 @@ func (b *proofreader) oddDims() {
 		"between which faces it lies", "from: {…: …}, to: {…: …}, each a part and its face, or of: {…: …}")
 	b.odd(ask(list, judged, at, func(d *def.Dimension) bool { return all(d, func(x *job.Dim) bool { return !x.NotSourced() }) }), "where its limit comes from", "source: …, the document and its page")
 	decides := func(d *def.Dimension) bool {
-		return any(d, func(x *job.Dim) bool { return x.Judged() || x.JudgedFound() })
+		return !b.aligns(d.Mark.Value) && any(d, func(x *job.Dim) bool { return x.Judged() || x.JudgedFound() })
 	}
 	b.odd(ask(list, decides, at, func(d *def.Dimension) bool { return d.Over.Written() || d.Under.Written() || d.Out.Written() }),
 		"what to do when it is not in", "out: …, or over: and under:")
 	b.odd(ask(list, between, at, func(d *def.Dimension) bool {
 		return len(d.LostBy) > 0 || all(d, func(x *job.Dim) bool { return x.LastChance != nil || x.FoundAt == nil })
 	}), "which step ends it: none takes either of its parts off", "lost-by: […], the step or part that ends it, or lost-by: nothing")
+}
+
+// aligns reports whether a reading is one of the dials of an alignment, whose sheet says how
+// far the feet are moved where it is out.
+func (b *proofreader) aligns(mark string) bool {
+	return slices.ContainsFunc(b.Def.Alignments, func(a *def.Alignment) bool {
+		for _, d := range []source.Text{a.Read.Rim, a.Read.Face, a.Read.Stationary, a.Read.Movable} {
+			if d.Value == mark {
+				return true
+			}
+		}
+		return false
+	})
 }
 
 // oddKept asks of containers, big parts and spots how they are kept.

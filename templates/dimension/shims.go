@@ -213,7 +213,11 @@ func adjustNotes(c *block.Composer, d *job.Dim, back bool) []string {
 		out = append(out, sentence.With(name, d.PerTurn.Print()))
 	}
 	if m := p.Movement; back && m != nil && m.Thick != nil {
-		out = append(out, w.Shims.ShimsMove.With(m.Thick.Print(), name, m.Gives.Print()))
+		sentence, by := w.Shims.ShimsMove, *m.Gives
+		if by.Number.Sign() < 0 {
+			sentence, by.Number = w.Shims.ShimsLess, by.Number.Neg()
+		}
+		out = append(out, sentence.With(m.Thick.Print(), name, by.Print()))
 	}
 	if back && d.PerFlat != nil {
 		out = append(out, w.Shims.OneFlat.With(name, d.PerFlat.Print()))

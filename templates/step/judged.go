@@ -60,7 +60,11 @@ func judgedBy(c *block.Composer, s *job.Set) []string {
 			if l == nil {
 				l = d.Found
 			}
-			out = append(out, d.Base+" "+d.What+", "+dimension.PlainWords(c.W, l)+": "+strings.Join(at, "; "))
+			limit := dimension.PlainWords(c.W, l)
+			if d.Reuse != nil {
+				limit += ", " + c.W.Common.OldPart + " " + dimension.PlainWords(c.W, d.Reuse)
+			}
+			out = append(out, d.Base+" "+d.What+", "+limit+": "+strings.Join(at, "; "))
 			at = nil
 		}
 	}

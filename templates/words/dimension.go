@@ -36,8 +36,8 @@ type Shims struct {
 	LeavesInHand, OneOfSet, Leaf                                               Sentence
 
 	// The adjuster.
-	Flats, Turns, ToGo, MoreShims                   string
-	OneFlat, OneTurn, OneThread, ShimsMove, BackOff Sentence
+	Flats, Turns, ToGo, MoreShims                              string
+	OneFlat, OneTurn, OneThread, ShimsMove, ShimsLess, BackOff Sentence
 }
 
 // Readings are the words of the sheet of the dimensions with many boxes.

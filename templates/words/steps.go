@@ -5,4 +5,5 @@ package words
 type AllSteps struct {
 	Title, Rule, Sections, Holds, Lifts, Heats           string
 	Missed, Read, Set, Hours, Total, SectionLine, BackAt Sentence
+	NoHours                                              Counted // steps that the total leaves out
 }
