@@ -1,6 +1,7 @@
 package block
 
 import (
+	"strings"
 	"testing"
 
 	"matchmark/layout"
@@ -47,6 +48,31 @@ func TestSignalPlatesOfAPageAreAlike(t *testing.T) {
 					t.Errorf("%s: no panel of %s was found", code, n.Signal)
 				}
 			}
+		}
+	}
+}
+
+// The third line of the sentence beside the title of the lift sheet stood on the rule below it.
+func TestTheSentenceBesideATitleStandsClearOfItsRule(t *testing.T) {
+	t.Parallel()
+	c := &Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), W: words.English, Span: 180}
+	for lines := 1; lines <= 4; lines++ {
+		sentence := strings.Repeat("No tag, no lift. Look at every piece before it is used. ", 2*lines-1)
+		b := c.TitleLine("Lift sheet", layout.T(layout.Sub, sentence)).Block
+		low, rule := layout.Mm(0), layout.Mm(0)
+		for _, it := range b.Items() {
+			_, top, _, bottom := it.Bounds()
+			switch s := it.Shape.(type) {
+			case layout.Text:
+				low = max(low, bottom)
+			case layout.Line:
+				if s.DX > 100 {
+					rule = top
+				}
+			}
+		}
+		if rule-low < 0.3 {
+			t.Errorf("%d: the letters reach to %.2f mm, the rule begins at %.2f mm", lines, low, rule)
 		}
 	}
 }

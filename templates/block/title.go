@@ -30,14 +30,21 @@ func (c *Composer) TitleLine(title string, runs ...layout.Run) layout.Piece {
 	if len(runs) > 0 {
 		text = c.Para(c.Span-plate.W-between, runs, layout.ParaOpts{})
 	}
-	at := max(high, text.H+0.5)
+	at := max(high, text.H+overRule)
 	line := layout.Drawn(c.Span, at, layout.Item{Y: at - layout.Heavy/2, Shape: layout.Line{DX: c.Span, Weight: layout.Heavy}})
-	b := layout.Overlay(line, plate.At(0, at-high), text.At(plate.W+between, (at-text.H)/2))
-	return layout.Piece{Block: b.Pad(0, 0, underTitle, 0), Gap: 2, KeepNext: true}
+	b := layout.Overlay(line, plate.At(0, at-high), text.At(plate.W+between, min((at-text.H)/2, at-overRule-text.H)))
+	under := underTitle
+	if at > high { // a high title takes no more for the room above its rule
+		under -= 0.3
+	}
+	return layout.Piece{Block: b.Pad(0, 0, under, 0), Gap: 2, KeepNext: true}
 }
 
 // underTitle is the room below the title of a sheet, and below its first sentence.
 const underTitle layout.Mm = 1.4
+
+// overRule is the room below the last line of that sentence, so that it does not stand on the rule.
+const overRule layout.Mm = 0.8
 
 // titlePlate is the height of the plate of a title in the flow.
 const titlePlate layout.Mm = 7
