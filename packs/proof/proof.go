@@ -54,7 +54,7 @@ var Laws = []Law{
 	{"aligned", "a coupling is read while both machines stand, and as left where it is aligned last", (*report).checkAligned},
 	{"set-loose", "what a step loosens and tightens is tight before it sets a reading", (*report).checkSetLoose},
 	{"renewed-set", "what is only set of a part that is renewed is set of the new one", (*report).checkRenewedSet},
-	{"seen-shut", "what is looked at inside is seen before the last cover is back", (*report).checkSeenShut},
+	{"seen-shut", "what is looked at inside, by a tick or for a hold, is seen before the last cover is back", (*report).checkSeenShut},
 	{"state", "what a reading is to be taken with is in the machine then, and what must be off is off", (*report).checkState},
 	{"apart", "what lies between two parts is set while both are on", (*report).checkReadApart},
 	{"other-tight", "the part across is on and tight when a reading wants it so", (*report).checkOtherTight},
