@@ -18,7 +18,8 @@ var none = math.Inf(1)
 // pages after it begin within a group or block.
 type breaking struct {
 	flow
-	best    [][][]pageEnd
+	best    []pageEnd
+	first   []int // where the ends of each piece begin in best, in lots of slots
 	counted bool
 	slots   int
 }
@@ -41,7 +42,7 @@ func breakPages(f flow, tall func(i int, over Mm)) []span {
 	if n > f.mostWithin(out) && n <= mostCounted {
 		b, least := newBreaking(f, n), none
 		for k := range n {
-			if cost := b.best[0][0][k].cost; cost < least {
+			if cost := b.after(0, 0)[k].cost; cost < least {
 				if few, _ := b.spans(k); k <= f.mostWithin(few) {
 					out, least = few, cost
 				}
@@ -78,25 +79,36 @@ func (f flow) mostWithin(spans []span) int {
 // within a group or block, or, for 0, with any number.
 func newBreaking(f flow, fewer int) breaking {
 	ps, n := f.ps, len(f.ps)
-	b := breaking{flow: f, best: make([][][]pageEnd, n+1), counted: fewer > 0, slots: max(fewer, 1)}
-	b.best[n] = [][]pageEnd{make([]pageEnd, b.slots)}
-	for k := 1; k < b.slots; k++ {
-		b.best[n][0][k].cost = none
+	b := breaking{flow: f, counted: fewer > 0, slots: max(fewer, 1), first: make([]int, n+2)}
+	for i := range ps {
+		b.first[i+1] = b.first[i] + 1 + len(ps[i].Block.Partings)
 	}
+	b.first[n+1] = b.first[n] + 1
+	b.best = make([]pageEnd, b.first[n+1]*b.slots)
+	for i := range b.best {
+		b.best[i].cost = none
+	}
+	b.after(n, 0)[0].cost = 0
 	for i := n - 1; i >= 0; i-- {
-		b.best[i] = make([][]pageEnd, 1+len(ps[i].Block.Partings))
-		for head := len(b.best[i]) - 1; head >= 0; head-- { // the whole piece may end its own page within it
-			b.best[i][head] = b.cheapest(span{from: i, head: head})
+		for head := len(ps[i].Block.Partings); head >= 0; head-- { // the whole piece may end its own page within it
+			b.cheapest(span{from: i, head: head})
 		}
 	}
 	return b
+}
+
+// after are the ends of a page that starts with a piece, or with the lower block of one of its
+// partings.
+func (b breaking) after(piece, head int) []pageEnd {
+	at := (b.first[piece] + head) * b.slots
+	return b.best[at : at+b.slots]
 }
 
 // spans are the pages of a breaking, with so many steady ones that begin within a group or block
 // where they are counted, and how many do.
 func (b breaking) spans(k int) (out []span, within int) {
 	for i, head := 0, 0; i < len(b.ps); {
-		end := b.best[i][head][k]
+		end := b.after(i, head)[k]
 		out = append(out, span{from: i, to: end.to, head: head, tail: end.tail, again: repeated(b.ps, i, head)})
 		if end.within {
 			within++
@@ -111,15 +123,12 @@ func (b breaking) spans(k int) (out []span, within int) {
 	return out, within
 }
 
-// cheapest is where the page that starts as a span does ends best, when it is known for all
+// cheapest works out where the page that starts as a span does ends best, when it is known for all
 // starts after it.
-func (b breaking) cheapest(s span) []pageEnd {
+func (b breaking) cheapest(s span) {
 	ps, room, n := b.ps, b.room(s.from), len(b.ps)
 	y := heightOf(repeated(ps, s.from, s.head))
-	ends := make([]pageEnd, b.slots)
-	for k := range ends {
-		ends[k].cost = none
-	}
+	ends := b.after(s.from, s.head)
 	take := func(to, tail int, cost float64, within bool, next []pageEnd) {
 		more := 0
 		if within && b.counted {
@@ -136,7 +145,7 @@ func (b breaking) cheapest(s span) []pageEnd {
 		return costEmpty * share * share
 	}
 	for to := s.from + 1; to <= n; to++ {
-		p, first := ps[to-1], to == s.from+1
+		p, first := &ps[to-1], to == s.from+1
 		if !first {
 			if p.NewPage {
 				break
@@ -144,9 +153,10 @@ func (b breaking) cheapest(s span) []pageEnd {
 			y += p.Gap
 		}
 		if !first || s.head == 0 {
-			for k, x := range p.Block.Partings {
+			for k := range p.Block.Partings {
+				x := &p.Block.Partings[k]
 				if (y + x.Upper.H).fits(room) {
-					take(to-1, k+1, costPage+x.cost()+dear(p)+empty(y+x.Upper.H), !x.Apart && b.steady(to-1), b.best[to-1][k+1])
+					take(to-1, k+1, costPage+x.cost()+dear(p)+empty(y+x.Upper.H), !x.Apart && b.steady(to-1), b.after(to-1, k+1))
 				}
 			}
 		}
@@ -162,7 +172,6 @@ func (b breaking) cheapest(s span) []pageEnd {
 		if next < n {
 			cost += empty(y)
 		}
-		take(to, 0, costPage+cost, within && b.steady(next), b.best[next][0])
+		take(to, 0, costPage+cost, within && b.steady(next), b.after(next, 0))
 	}
-	return ends
 }

@@ -43,14 +43,14 @@ type Piece struct {
 const mostClear Mm = 1.5
 
 // needs is the height that a page takes which ends with the piece at a height.
-func (p Piece) needs(y Mm) Mm { return y - min(p.Clear, mostClear) }
+func (p *Piece) needs(y Mm) Mm { return y - min(p.Clear, mostClear) }
 
 // on is the block of a piece on a page that it begins, or that others begin.
-func (p Piece) on(top bool) Block {
+func (p *Piece) on(top bool) *Block {
 	if top && p.AtTop != nil {
-		return *p.AtTop
+		return p.AtTop
 	}
-	return p.Block
+	return &p.Block
 }
 
 // span is what one page holds: the pieces [from, to) below the repeated blocks. Where head
@@ -63,12 +63,12 @@ type span struct {
 }
 
 // block is what stands on the page of a piece of it.
-func (s span) block(ps []Piece, i int) Block {
+func (s span) block(ps []Piece, i int) *Block {
 	switch {
 	case s.tail > 0 && i == s.to:
-		return ps[i].Block.Partings[s.tail-1].Upper
+		return &ps[i].Block.Partings[s.tail-1].Upper
 	case i == s.from && s.head > 0:
-		return ps[i].Block.Partings[s.head-1].Lower
+		return &ps[i].Block.Partings[s.head-1].Lower
 	}
 	return ps[i].on(i == s.from)
 }
@@ -95,7 +95,7 @@ const (
 )
 
 // cost is that of a page that ends at a parting.
-func (x Parting) cost() float64 {
+func (x *Parting) cost() float64 {
 	if x.Apart {
 		return 0
 	}
@@ -117,7 +117,7 @@ func partCost(ps []Piece, to, next int) (cost float64, within bool) {
 	if next >= len(ps) {
 		return 0, false
 	}
-	above := ps[next-1]
+	above := &ps[next-1]
 	within = ps[next].Group != 0 && ps[next].Group == above.Group
 	switch {
 	case ps[next].NewPage:
@@ -133,7 +133,7 @@ func partCost(ps []Piece, to, next int) (cost float64, within bool) {
 }
 
 // dear is what it costs besides to part the group of a piece.
-func dear(p Piece) float64 {
+func dear(p *Piece) float64 {
 	if p.Dear && p.Group != 0 {
 		return costDear
 	}

@@ -90,12 +90,12 @@ type run struct {
 // inRuns joins the sheets that follow each other; those without pieces are left out.
 func inRuns(paper Paper, sheets []Sheet) []run {
 	var out []run
-	for _, sh := range sheets {
+	for i, sh := range sheets {
 		if len(sh.Pieces) == 0 {
 			continue
 		}
 		if !sh.Follows || len(out) == 0 || out[len(out)-1].sheets[0].Landscape != sh.Landscape {
-			out = append(out, newRun(paper, sh))
+			out = append(out, newRun(paper, sheets[i:]))
 		}
 		g := &out[len(out)-1]
 		g.add(sh)
@@ -125,11 +125,20 @@ func RoomLeft(paper Paper, sheets []Sheet) (left, page Mm) {
 	return max(g.roomAt(last.from)-used, 0), g.roomAt(len(g.pieces) - 1)
 }
 
-func newRun(paper Paper, sh Sheet) run {
+// newRun begins a run with the first of some sheets; it has room for all that may follow.
+func newRun(paper Paper, sheets []Sheet) run {
 	g := run{upright: paper, paper: paper}
-	if sh.Landscape {
+	if sheets[0].Landscape {
 		g.paper = paper.Turned()
 	}
+	pieces := len(sheets[0].Pieces)
+	for _, sh := range sheets[1:] {
+		if len(sh.Pieces) > 0 && !sh.Follows {
+			break
+		}
+		pieces += len(sh.Pieces)
+	}
+	g.pieces = make([]Piece, 0, pieces)
 	g.width, g.high = g.paper.Inner()
 	return g
 }
@@ -216,7 +225,7 @@ func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
 			}
 			y += pc.Gap
 		}
-		pc.Block = s.block(g.pieces, i)
+		pc.Block = *s.block(g.pieces, i)
 		g.piece(p, page, i, pc, y)
 		if i > s.from || s.head == 0 { // else they stand there already
 			g.lines(p, i, pc, y)

@@ -69,26 +69,26 @@ func kinds() []kind {
 		{"front", func(w *words.Catalogue) string { return w.Front.Title }, front, false, false, false},
 		{"steps", func(w *words.Catalogue) string { return w.AllSteps.Title }, allSteps, false, true, true},
 		{"cautions", func(w *words.Catalogue) string { return w.Cautions.Title }, cautions, false, true, true},
-		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, isolations, false, true, true},
-		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, holds, false, true, true},
-		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, openings, false, true, true},
-		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, signatures, false, true, true},
-		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, gather, false, true, true},
-		{"register", func(w *words.Catalogue) string { return w.Register.Title }, register, false, true, true},
-		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, counts, false, true, true},
-		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, readings, false, false, false},
+		{"isolations", func(w *words.Catalogue) string { return w.Isolations.Title }, once(isolations), false, true, true},
+		{"holds", func(w *words.Catalogue) string { return w.Holds.Title }, once(holds), false, true, true},
+		{"openings", func(w *words.Catalogue) string { return w.Openings.Title }, once(openings), false, true, true},
+		{"signatures", func(w *words.Catalogue) string { return w.Signatures.Title }, once(signatures), false, true, true},
+		{"gather", func(w *words.Catalogue) string { return w.Gather.Title }, once(gather), false, true, true},
+		{"register", func(w *words.Catalogue) string { return w.Register.Title }, once(register), false, true, true},
+		{"counts", func(w *words.Catalogue) string { return w.Counts.Title }, once(counts), false, true, true},
+		{"readings", func(w *words.Catalogue) string { return w.Readings.Title }, once(readings), false, false, false},
 		{"traveler", func(w *words.Catalogue) string { return w.Traveler.Title }, traveler, true, false, false},
 		{"reassembly", func(w *words.Catalogue) string { return w.Reassembly.Title }, reassembly, true, true, true},
-		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, critical, false, true, true},
-		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, index, false, true, true},
-		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage("liftsheet", liftsheet.Sheet), false, true, true},
-		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage("heatsheet", heatsheet.Sheet), false, true, true},
-		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage("jointsheet", jointsheet.Sheet), false, true, true},
-		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage("alignsheet", alignsheet.Sheet), false, true, true},
-		{"found", func(w *words.Catalogue) string { return w.Found.Title }, foundToday, false, true, true},
-		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, deviations, false, true, true},
+		{"critical", func(w *words.Catalogue) string { return w.Critical.Title }, once(critical), false, true, true},
+		{"dimensions", func(w *words.Catalogue) string { return w.Index.Title }, once(index), false, true, true},
+		{"lifts", func(w *words.Catalogue) string { return w.Lift.Title }, ownPackage(liftsheet.Sheet), false, true, true},
+		{"heats", func(w *words.Catalogue) string { return w.Heat.Title }, ownPackage(heatsheet.Sheet), false, true, true},
+		{"tightening", func(w *words.Catalogue) string { return w.Tightening.Title }, ownPackage(jointsheet.Sheet), false, true, true},
+		{"alignment", func(w *words.Catalogue) string { return w.Alignment.Title }, ownPackage(alignsheet.Sheet), false, true, true},
+		{"found", func(w *words.Catalogue) string { return w.Found.Title }, once(foundToday), false, true, true},
+		{"deviations", func(w *words.Catalogue) string { return w.Deviations.Title }, once(deviations), false, true, true},
 		{"close-out", func(w *words.Catalogue) string { return w.CloseOut.Title }, closeOut, false, true, true},
-		{stampSheet, func(w *words.Catalogue) string { return w.Stamps.Title }, stamps, false, false, true},
+		{stampSheet, func(w *words.Catalogue) string { return w.Stamps.Title }, once(stamps), false, false, true},
 	}
 }
 
@@ -106,11 +106,18 @@ func (c *composer) bound() []kind {
 	return out
 }
 
-// ownPackage is the flow of a sheet that has a package of its own.
-func ownPackage(name string, flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
+// once is a flow that hangs on nothing but the job and the page numbers that are asked for: it
+// is set again where one of those is another. Not so is one that looks at the pages themselves, or
+// at the sheets before it.
+func once(flow func(*composer) []layout.Piece) func(*composer) []layout.Piece {
 	return func(c *composer) []layout.Piece {
-		return c.Once(name, func() []layout.Piece { return cleared(flow(c.Composer)) })
+		return c.Once(c.own.Name, func() []layout.Piece { return cleared(flow(c)) })
 	}
+}
+
+// ownPackage is the flow of a sheet that has a package of its own.
+func ownPackage(flow func(*block.Composer) []layout.Piece) func(*composer) []layout.Piece {
+	return once(func(c *composer) []layout.Piece { return flow(c.Composer) })
 }
 
 // A composer sets one job on one paper.
@@ -130,6 +137,7 @@ type composer struct {
 	stamping bool
 	levelQ   bool // codes of tags at level Q, for a label without room at level H
 
+	plates map[string]string // the titles of sheets by their names
 	sheet  map[string][2]int // first and last page of each sheet, from the pass before
 	names  map[int][]string  // the sheets that each page carries, from the pass before
 	total  int               // pages of the pack, from the pass before
@@ -151,7 +159,10 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	c := &composer{
 		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last,
 			Thick: len(job.Steps()) >= block.ThickFrom},
-		faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps,
+		faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps, plates: map[string]string{},
+	}
+	for _, k := range kinds() {
+		c.plates[k.name] = k.title(c.W)
 	}
 	if o.Second != nil {
 		other := *c.Composer

@@ -30,9 +30,10 @@ func critical(c *composer) []layout.Piece {
 	head.Gap = 3
 	out = append(out, head)
 	var name *layout.Block
+	said := ""
 	for i, d := range dims {
-		changed := c.since.Dim(d)
-		if i == 0 || d.Base != dims[i-1].Base || c.criticalSaid(d) != c.criticalSaid(dims[i-1]) {
+		changed, before := c.since.Dim(d), said
+		if said = c.criticalSaid(d); i == 0 || d.Base != dims[i-1].Base || said != before {
 			b := c.criticalName(d, table)
 			name = &b
 			out = append(out, c.barred([]layout.Piece{{Block: b, KeepNext: true, Under: pieces[1].Under}}, changed)...)

@@ -45,6 +45,10 @@ func (c *composer) identity() layout.Block {
 	add(w.Front.Maker, e.Maker)
 	add(w.Front.MachineType, e.Type)
 	add(w.Front.Location, e.Location)
+	issued := w.Common.Revision.With(o.Revision) + " · " + w.Front.Issued + " " + o.Issued
+	if o.Planner != "" {
+		issued += " · " + w.Front.PlannedBy + " " + o.Planner
+	}
 	var lines []layout.Block
 	if site := c.Job.Site; site.Logo != nil {
 		lines = append(lines, logo(site))
@@ -56,7 +60,7 @@ func (c *composer) identity() layout.Block {
 		c.Para(c.Span, []layout.Run{layout.T(layout.Section, e.Tag+"  "+e.Name)}, layout.ParaOpts{Ref: e.At}).Heading(2),
 		c.Para(c.Span, []layout.Run{layout.T(layout.Body, strings.Join(facts, " · "))}, layout.ParaOpts{Ref: e.At}),
 		c.Para(c.Span, []layout.Run{layout.T(layout.Section, o.Number+"  "+o.Title),
-			layout.T(layout.Body, "  "+w.Common.Revision.With(o.Revision)+" · "+w.Front.Issued+" "+o.Issued)}, layout.ParaOpts{Ref: o.At}).Heading(2))
+			layout.T(layout.Body, "  "+issued)}, layout.ParaOpts{Ref: o.At}).Heading(2))
 	if o.Scope != "" {
 		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, w.Front.Scope+": "), layout.T(layout.Body, o.Scope)}, layout.ParaOpts{Ref: o.At}))
 	}

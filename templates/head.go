@@ -21,8 +21,9 @@ const underHead, ruleGap layout.Mm = 1.3, 0.35
 
 // headOf makes the heads of a sheet, with the code of the page where it lies across.
 func (c *composer) headOf(k kind, title string) func(page, total int) layout.Block {
+	room := plateRoom(k.name)
 	return func(page, total int) layout.Block {
-		head := c.head(c.pageTitle(title, page), plateRoom(k.name), k.handover, page, total)
+		head := c.head(c.pageTitle(title, page), room, k.handover, page, total)
 		if landscape[k.name] {
 			return c.withCodeAbove(head, page, total)
 		}
@@ -222,7 +223,11 @@ func (c *composer) revision() string {
 }
 
 // edition is the revision, its date and the digest of the pack.
-func (c *composer) edition() layout.Block {
+func (c *composer) edition() layout.Block { return c.Fixed(editionKey{}, c.setEdition) }
+
+type editionKey struct{}
+
+func (c *composer) setEdition() layout.Block {
 	at := layout.ParaOpts{Align: layout.RightEnd, Ref: c.Job.Order.At}
 	runs := []layout.Run{layout.T(layout.Body, c.revision()+"  "), layout.T(layout.CodeText, c.Job.Digest)}
 	if one := c.Line(0, runs, at); one.W <= editionW {

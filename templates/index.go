@@ -21,40 +21,79 @@ func index(c *composer) []layout.Piece {
 	}
 	dims := c.indexRows()
 	mark, page := c.indexMarks(dims)
-	var best []layout.Piece
-	for _, source := range indexSources {
-		ps := c.indexTable(dims, mark, source, page)
-		if best == nil || height(ps) < height(best) && !slices.ContainsFunc(ps, func(p layout.Piece) bool { return len(p.Block.Misfits) > 0 }) {
-			best = ps
+	var best indexTable
+	taken := 0
+	var places []layout.Block // alike in all widths but for where the steps stand in their line
+	for i, source := range indexSources {
+		t := c.indexTable(mark, source, page)
+		if i == 0 {
+			places = c.indexPlaces(t.grid, dims)
+		}
+		if c.fillIndex(&t, dims, places); i == 0 || t.high < best.high && !t.misfits {
+			best, taken = t, i
 		}
 		if len(dims) > dimension.Many {
 			break
 		}
 	}
-	return best
+	if taken > 0 {
+		places = c.indexPlaces(best.grid, dims)
+	}
+	var changed []bool
+	for i, ds := range dims {
+		best.rows[i].Cells[0] = places[i]
+		changed = append(changed, slices.ContainsFunc(ds, c.since.Dim))
+	}
+	return c.barredRows(c.ListSheet(c.W.Index.Rule, best.grid, best.rows), changed)
 }
 
 // indexSources are widths of the column of sources: that is taken that makes the list
 // lowest, of many dimensions the first.
 var indexSources = []layout.Mm{29, 23, 26, 32, 36}
 
-// indexTable is the list with columns of these widths.
-func (c *composer) indexTable(dims [][]*job.Dim, mark, source, page layout.Mm) []layout.Piece {
+// An indexTable is the list with columns of some widths: its rows, how high it is, and whether
+// something does not fit.
+type indexTable struct {
+	grid    block.Grid
+	rows    []layout.Row
+	high    layout.Mm
+	misfits bool
+}
+
+// indexTable is the list without its rows.
+func (c *composer) indexTable(mark, source, page layout.Mm) indexTable {
 	w := c.W
 	g := c.Grid(block.Col(w.Common.Mark, mark), block.Col(w.Common.WhatMeasured+", "+w.Common.Limit, 0), block.Col(w.Index.Source, source), block.Col(w.Index.FoundAt, page), block.Col(w.Index.LeftAt, page))
 	g.Table.MinH, g.Table.PadY = 0, 0.3
-	var rows []layout.Row
-	var changed []bool
-	for _, ds := range dims {
-		d := ds[0]
-		var lines []layout.Block
-		for _, d := range ds {
-			lines = append(lines, c.indexPlace(g, d))
+	head := g.Table.Pieces(nil)[0].Block
+	return indexTable{grid: g, high: head.H, misfits: len(head.Misfits) > 0}
+}
+
+// fillIndex sets the rows of a list, each as high as its places or its words.
+func (c *composer) fillIndex(t *indexTable, dims [][]*job.Dim, places []layout.Block) {
+	t.rows = make([]layout.Row, len(dims))
+	for i, ds := range dims {
+		t.rows[i] = t.grid.Row(ds[0].At, places[i], c.indexWhat(t.grid, ds[0]), c.indexSource(t.grid, ds[0]))
+		row := layout.Mm(0)
+		for _, cell := range t.rows[i].Cells {
+			row = max(row, cell.H)
+			t.misfits = t.misfits || len(cell.Misfits) > 0
 		}
-		row := g.Row(d.At, layout.Above(0, lines...), c.indexWhat(g, d), c.indexSource(g, d))
-		rows, changed = append(rows, row), append(changed, slices.ContainsFunc(ds, c.since.Dim))
+		t.high += row + 2*t.grid.Table.PadY
 	}
-	return c.barredRows(c.ListSheet(w.Index.Rule, g, rows), changed)
+}
+
+// indexPlaces are for each row the lines of its places.
+func (c *composer) indexPlaces(g block.Grid, dims [][]*job.Dim) []layout.Block {
+	out := make([]layout.Block, len(dims))
+	for i, ds := range dims {
+		lines := make([]layout.Block, len(ds))
+		for k, d := range ds {
+			lines[k] = c.indexPlace(g, d)
+		}
+		out[i] = layout.Above(0, lines...)
+	}
+	return out
 }
 
 // Widths of the columns of marks and of steps with their pages: as wide as their texts, up

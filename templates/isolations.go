@@ -106,7 +106,7 @@ func tried(j *job.Job) int {
 		told := map[*job.Step]bool{} // a step between two trials is done again with one of them
 		for i := 1; i < len(x.Periods); i++ {
 			off, on := x.Periods[i-1], x.Periods[i]
-			if !off.ForNow || !on.Again {
+			if off.Unlocked == nil || !on.Again { // whichever verb took it off
 				continue
 			}
 			further := 0

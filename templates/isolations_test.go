@@ -39,6 +39,8 @@ func TestTrialsOfLocksHaveRows(t *testing.T) {
 		{"none", nil, 0},
 		{"no trial", [][]job.LockPeriod{{end(lock, false)}}, 0},
 		{"locked twice, no trial", [][]job.LockPeriod{{end(lock, false), end(other, false)}}, 0},
+		{"off by unlock, on again within the step", [][]job.LockPeriod{{end(lock, false), {Locked: free, Unlocked: other, Again: true}}}, 1},
+		{"off by unlock, on again at another step of four tries", [][]job.LockPeriod{{end(lock, false), end(four, true)}}, 3},
 		{"not on again", [][]job.LockPeriod{{off(lock, once, false)}}, 0},
 		{"within a step", [][]job.LockPeriod{{off(lock, once, false), end(once, true)}}, 1},
 		{"over two steps", [][]job.LockPeriod{{off(lock, once, false), end(other, true)}}, 0},

@@ -267,6 +267,9 @@ func (w *wants) acts(jb *job.Job, st *job.Step, own func(string, string)) {
 	for _, p := range st.Marks {
 		own("match mark", "is marked")
 		own(p.Name, "is marked")
+		if p.Across != nil {
+			own(p.Name+" and "+p.Across.Name, "is marked across its joint")
+		}
 	}
 	if st.Undoes == nil && !st.Back {
 		for _, r := range st.WayRound {

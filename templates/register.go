@@ -30,6 +30,10 @@ func register(c *composer) []layout.Piece {
 		return nil
 	}
 	out := []layout.Piece{anchored(c.RuleLine(c.W.Register.Rule), "register")}
+	if sets := c.setsLine(); !sets.Empty() {
+		out = append(out, layout.Piece{Block: sets, Gap: 1})
+	}
+	head := len(out)
 	for pair := range slices.Chunk(c.Job.Tags, 2) {
 		var cards []layout.Block
 		high := layout.Mm(0)
@@ -47,9 +51,36 @@ func register(c *composer) []layout.Piece {
 		out = append(out, c.barred([]layout.Piece{{Block: row}}, slices.ContainsFunc(pair, c.since.Tag))...)
 	}
 	for i := range out[:len(out)-1] {
-		out[i].KeepNext = i < 1 || i >= len(out)-2 // no page has a row alone
+		out[i].KeepNext = i < head || i >= len(out)-2 // no page has a row alone
 	}
 	return out
+}
+
+// setsLine says of each matched set what belongs together and why: cards and tags have its
+// mark alone. Sets that are alike at all their places stand once.
+func (c *composer) setsLine() layout.Block {
+	var runs []layout.Run
+	var last string
+	for _, s := range c.Job.Sets {
+		says := s.What
+		if s.Why != "" {
+			says += ", " + s.Why
+		}
+		if says == last {
+			runs = slices.Insert(runs, len(runs)-1, layout.T(layout.SubBold, ", "+s.Mark))
+			continue
+		}
+		before := " · "
+		if last == "" {
+			before = c.W.Register.Sets + ": "
+		}
+		runs = append(runs, layout.T(layout.Sub, before), layout.T(layout.SubBold, s.Mark), layout.T(layout.Sub, " "+says))
+		last = says
+	}
+	if len(runs) == 0 {
+		return layout.Block{}
+	}
+	return c.Para(c.Span, runs, layout.ParaOpts{Ref: c.Job.Sets[0].At})
 }
 
 // cardWidth is the width of a card of the register.

@@ -18,18 +18,14 @@ func (c *composer) pageTitle(of string, page int) string {
 	if len(names) == 0 {
 		return of
 	}
-	titles := map[string]string{}
-	for _, k := range kinds() {
-		titles[k.name] = k.title(c.W)
-	}
 	if len(names) == 1 {
-		return titles[names[0]]
+		return c.plates[names[0]]
 	}
 	between := " ·\n"
 	if len(names) > 2 {
 		between = " –\n"
 	}
-	return titles[names[0]] + between + titles[names[len(names)-1]]
+	return c.plates[names[0]] + between + c.plates[names[len(names)-1]]
 }
 
 // plateRoom is the room that a sheet keeps for its plate: where others may follow it,

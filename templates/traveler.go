@@ -111,6 +111,7 @@ func (c *composer) work(back bool) []layout.Piece {
 	var out []layout.Piece
 	group := 0
 	var before *job.Section
+	near := c.nearPages()
 	for _, s := range c.Job.Sections {
 		if s.Back != back {
 			if before != nil && before.Back == back {
@@ -135,7 +136,9 @@ func (c *composer) work(back bool) []layout.Piece {
 		for i := 0; i < len(s.Steps); i++ {
 			group++
 			st := s.Steps[i]
+			near.see(out, st)
 			if n := likeSteps(s.Steps[i:], tabled); n > 0 {
+				near.see(out, s.Steps[i:i+n]...)
 				for _, p := range c.barred(step.Table(c.Composer, s.Steps[i:i+n]), c.tabledChanged(s.Steps[i:i+n])) {
 					p.Under = append([]*layout.Block{again}, p.Under...)
 					out = append(out, p)
@@ -144,6 +147,7 @@ func (c *composer) work(back bool) []layout.Piece {
 				continue
 			}
 			if n := likeSteps(s.Steps[i:], inOne); n > 1 {
+				near.see(out, s.Steps[i:i+n]...)
 				out = append(out, c.below(s.Steps[i:i+n], group, again, line)...)
 				group += n
 				i += n - 1

@@ -51,7 +51,7 @@ var sayings = []saying{
 	{22, "how instances are named and from where they are counted", "every-arrangement", "cylinder: {names: 1 to 12, counted-from: the flywheel}", "", "readings", 0, []string{"counted from the flywheel"}},
 	{23, "both ends alike", "storm-pump", "left: as found +/- 2 pcs", "D6/DE", "traveler", 8, []string{"D6/DE", "D6/NDE"}},
 	{24, "if fitted", "storm-pump", "fitted: probes", "D35/DE", "traveler", 4, []string{"Threads showing at the vibration probes"}},
-	{25, "by serial number", "storm-pump", "builds: {m30-studs: serials up to TH-0417, m36-studs: serials from TH-0418}", "", "front", 0, []string{"m36 studs (serials from TH-0418), told by serial TH-0431"}},
+	{25, "by serial number", "storm-pump", "builds: {M30-studs: serials up to TH-0417, M36-studs: serials from TH-0418}", "", "front", 0, []string{"M36 studs (serials from TH-0418), told by serial TH-0431"}},
 	{26, "sources that differ", "bevel-gearbox", "- {source: maker's letter 31, text: 0.02 to 0.06 mm, used: yes}", "D8", "traveler", 0, []string{"sources differ", "USED"}},
 	{27, "fractions of an inch, and every other unit", "bevel-gearbox", "left: 1 7/16 +/- 1/16 in", "D1", "traveler", 3, []string{"1 7/16 ± 1/16 in"}},
 	{28, "a size in two units", "every-arrangement", "left: 0.30 to 0.40 mm (0.012 to 0.015 in)", "D24", "traveler", 1, []string{"0.30 – 0.40 mm", "0.012 – 0.015 in as printed in the source"}},

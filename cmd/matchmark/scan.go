@@ -42,7 +42,7 @@ func scan(args []string, s streams) int {
 	text := strings.Join(flags.Args()[1:], " ")
 	found := keep.Scanned(jb, text)
 	if found == nil {
-		fmt.Fprintf(s.out, "%q is no tag of %s, job %s revision %s\n", text, jb.Equipment.Tag, jb.Order.Number, jb.Order.Revision)
+		fmt.Fprintf(s.out, "%q is no tag of %s, job %s revision %s%s\n", text, jb.Equipment.Tag, jb.Order.Number, jb.Order.Revision, ofPlaces(jb, text))
 		return exitProblems
 	}
 	answer(s.out, jb, found)
@@ -50,6 +50,20 @@ func scan(args []string, s streams) int {
 		return exitProblems
 	}
 	return exitDone
+}
+
+// ofPlaces lists the tags of a mark that hangs at several places; nothing for another text.
+func ofPlaces(j *job.Job, text string) string {
+	var marks []string
+	for _, t := range j.Tags {
+		if strings.EqualFold(t.Base, strings.TrimSpace(text)) {
+			marks = append(marks, t.Mark)
+		}
+	}
+	if len(marks) == 0 {
+		return ""
+	}
+	return "; with their places there are " + strings.Join(marks, ", ")
 }
 
 // answer writes what is known of a tag, a line each.

@@ -115,14 +115,14 @@ func joinDims(ds []*job.Dim, st *job.Step) {
 	m.Sheet = bigBlock(&m)
 }
 
-// sameFaces reports whether two dimensions are taken at parts of the same names: one
-// heading is to hold for both.
+// sameFaces reports whether two dimensions are taken at faces of the same names, of parts of
+// the same names: one heading is to hold for both.
 func sameFaces(a, b *job.Dim) bool {
 	called := func(f job.Face) string {
 		if f.Part == nil {
 			return ""
 		}
-		return f.Part.Name
+		return f.Part.Name + "\n" + f.Name
 	}
 	return called(a.From) == called(b.From) && called(a.To) == called(b.To) && called(a.Of) == called(b.Of)
 }

@@ -10,10 +10,10 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"regexp"
 	"strings"
 	"unicode/utf8"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
@@ -59,7 +59,7 @@ var heads = map[string]column{
 }
 
 // unitIn finds the unit in the head of a column: Weight (lb), Mass [kg].
-var unitIn = regexp.MustCompile(`^(.*?)\s*[(\[/,]?\s*\b(kg|g|lb|lbs|t)\b[)\]]?\s*$`)
+var unitIn = phrase.Of(`^(.*?)\s*[(\[/,]?\s*\b(kg|g|lb|lbs|t)\b[)\]]?\s*$`)
 
 // Read reads the table in data, which problems call by name. A problem says in which
 // row and column it lies; rows count with the head as the first. Without an error the
@@ -148,7 +148,7 @@ func (t *table) head() bool {
 	return named
 }
 
-var bracket = regexp.MustCompile(`\s*[(\[][^)\]]*[)\]]`)
+var bracket = phrase.Of(`\s*[(\[][^)\]]*[)\]]`)
 
 func (t *table) has(c column) bool {
 	for _, have := range t.columns {
@@ -211,4 +211,4 @@ func (t *table) key(name string) string {
 	return key
 }
 
-var notInKey = regexp.MustCompile(`[^\p{L}\p{N}]+`)
+var notInKey = phrase.Of(`[^\p{L}\p{N}]+`)

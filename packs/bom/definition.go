@@ -3,9 +3,9 @@ package bom
 import (
 	"fmt"
 	"io"
-	"regexp"
 	"strings"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/starters"
 	"matchmark/packs/units"
 )
@@ -15,7 +15,7 @@ import (
 var heavy = units.Quantity{Number: units.Whole(25), Unit: units.Kilogram}
 
 // fastener is a part that is tightened, by what it is called.
-var fastener = regexp.MustCompile(`(?i)\b(screws?|bolts?|nuts?|studs?|schrauben?|muttern?|vis|écrous?)\b`)
+var fastener = phrase.Of(`(?i)\b(screws?|bolts?|nuts?|studs?|schrauben?|muttern?|vis|écrous?)\b`)
 
 // Definition writes a definition of a machine that is called name, with the parts of a
 // table: each comes off in a step of its own, in the order of the table, and goes back

@@ -2,9 +2,9 @@ package bom
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
@@ -33,8 +33,8 @@ func (t *table) where(i int) string {
 }
 
 var (
-	wholeCount = regexp.MustCompile(`^([1-9]\d{0,3})(?:[.,]0+)?(?: *(?:x|pcs?|pieces|st|off|ea)\.?)?$`)
-	justNumber = regexp.MustCompile(`^\d+(?:[.,]\d+)?$`)
+	wholeCount = phrase.Of(`^([1-9]\d{0,3})(?:[.,]0+)?(?: *(?:x|pcs?|pieces|st|off|ea)\.?)?$`)
+	justNumber = phrase.Of(`^\d+(?:[.,]\d+)?$`)
 )
 
 // count reads a number of pieces; a spreadsheet may have written it as 4.00.
@@ -74,7 +74,7 @@ func (t *table) mass(i int, text string) units.Quantity {
 	return units.Quantity{}
 }
 
-var thousands = regexp.MustCompile(`^\d{3}(\D|$)`)
+var thousands = phrase.Of(`^\d{3}(\D|$)`)
 
 // yes reads whether a part is always renewed.
 func (t *table) yes(i int, text string) bool {

@@ -37,11 +37,12 @@ func (b *chooser) scrub() {
 			for _, list := range []*[]source.Text{
 				&st.Measure, &st.Set, &st.From, &st.Loosen, &st.Tighten, &st.Open, &st.Close,
 				&st.Empty, &st.Heat, &st.Align, &st.Lock, &st.Unlock, &st.UnlockForNow, &st.LockAgain,
-				&st.Permit, &st.BackPermit, &st.HandBack, &st.Lift, &st.SetDown, &st.MatchMarks, &st.Stacks, &st.EachTry,
+				&st.Permit, &st.BackPermit, &st.HandBack, &st.Lift, &st.SetDown, &st.Stacks, &st.EachTry,
 			} {
 				*list = b.staying(*list)
 			}
 			st.Remove, st.Fit = b.stayingCounts(st.Remove), b.stayingCounts(st.Fit)
+			st.MatchMarks = b.stayingMarks(st.MatchMarks)
 			st.Into.For = b.stayingNamed(st.Into.For)
 			st.WayRound = slices.DeleteFunc(st.WayRound, func(w def.WayRound) bool { return !b.stays(w.Part.Value) })
 		}
@@ -79,6 +80,21 @@ func (b *chooser) stayingCounts(list []def.Count) []def.Count {
 	for _, c := range list {
 		if b.stays(c.Part.Value) {
 			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// stayingMarks leaves a mark out with its part, and where the part across its joint is left out
+// that alone.
+func (b *chooser) stayingMarks(list []def.MatchMark) []def.MatchMark {
+	var out []def.MatchMark
+	for _, m := range list {
+		if !b.stays(m.On.Value) {
+			m.On = source.Text{}
+		}
+		if b.stays(m.Part.Value) {
+			out = append(out, m)
 		}
 	}
 	return out

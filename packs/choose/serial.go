@@ -1,10 +1,10 @@
 package choose
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -17,10 +17,10 @@ type serialRange struct {
 }
 
 var (
-	serialUpTo = regexp.MustCompile(`^serials? up to (\S+)$`)
-	serialFrom = regexp.MustCompile(`^serials? from (\S+)$`)
-	serialSpan = regexp.MustCompile(`^serials? (\S+) to (\S+)$`)
-	serialForm = regexp.MustCompile(`^(.*?)0*(\d{1,18})$`)
+	serialUpTo = phrase.Of(`^serials? up to (\S+)$`)
+	serialFrom = phrase.Of(`^serials? from (\S+)$`)
+	serialSpan = phrase.Of(`^serials? (\S+) to (\S+)$`)
+	serialForm = phrase.Of(`^(.*?)0*(\d{1,18})$`)
 )
 
 // cutSerial parts a serial number into what stands before its last digits, and

@@ -1,12 +1,12 @@
 package choose
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -79,7 +79,7 @@ func (b *chooser) chooseVariants() {
 }
 
 // asked tells a condition that is decided at the machine from the name of a build.
-var asked = regexp.MustCompile(`\?\s*$|^D\d+(/\S+)? `)
+var asked = phrase.Of(`\?\s*$|^D\d+(/\S+)? `)
 
 // takeConditions sets apart the if: lines of steps that are decided at the machine,
 // so that those of builds are left.

@@ -66,5 +66,5 @@ var fileCodes = []Entry{
 	{"too-many-lists", "Boxes are laid out in rows and columns, so positions run over two lists at most.", "Make a dimension of its own for each of the third."},
 	{"mark-form", "A mark is a capital letter and a number from 1 to 999, with its place behind a slash.", "Write it as D7, C4/DE, W1."},
 	{"mark-kept", "D51 and above, and X, are printed on the rows and tags kept for what is found on the day.", "Use a number from D1 to D50."},
-	{"name-form", "A name cannot have a slash, be called others, or be longer than a tag can show.", "Give it a short name of letters, digits and dashes."},
+	{"name-form", "A name cannot have a slash, be called others or by the two letters of a language, or be longer than a tag can show.", "Give it a short name of letters, digits and dashes."},
 }

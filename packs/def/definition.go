@@ -20,7 +20,11 @@ func (v Varying) Written() bool { return !v.At.IsZero() }
 type Named struct{ Name, Value source.Text }
 
 // A Face is a part and one of its faces, as in {lock-nut: outer face}.
-type Face struct{ Part, Face source.Text }
+// The face may differ by place or build: {hub: {A: jaw 1, B: jaw 2}}.
+type Face struct {
+	Part source.Text
+	Face Varying
+}
 
 // A Count is a part named in a list of a step, with the number of pieces when
 // fewer than all are meant: lock-nut, or {screw: 6}.

@@ -45,15 +45,16 @@ type Step struct {
 	Heat      []source.Text
 	Align     []source.Text // alignments that are made
 	Caution   []source.Text
-	// MatchMarks are the parts that get a mark across their joint, Stacks the
-	// orders written down before they come apart.
-	MatchMarks []source.Text
+	// MatchMarks are the marks made across joints, Stacks the orders written
+	// down before they come apart.
+	MatchMarks []MatchMark
 	Stacks     []source.Text
 	Judge      []source.Text // matched sets that go back or are renewed as a whole
 	Missed     Varying
 	Back       Varying
 	// What the generated put-back row has of its own, or "none, because ...".
 	BackMissed              Varying
+	BackSeen                []source.Text // done on the way back without a reading
 	BackCaution, BackPermit []source.Text
 	BackHold, BackCheck     source.Text
 	BackHours, BackPeople   source.Text // how long it takes, and how many
@@ -92,6 +93,10 @@ type Into struct {
 	To  source.Text
 	For []Named
 }
+
+// A MatchMark is a part that gets a mark across its joint, with the part on the other side of
+// that joint, if it is written: {motor-hub: fan-hub}.
+type MatchMark struct{ Part, On source.Text }
 
 // A WayRound says which side of a part faces what: {part: seal, mark: lip,
 // faces: oil}.

@@ -1,11 +1,11 @@
 package def
 
 import (
-	"regexp"
 	"strings"
 
 	"gopkg.in/yaml.v3"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -91,6 +91,16 @@ func counts[T any](name, doc, example string, field func(*T) *[]Count) key[T] {
 		entry: entry{name: name, doc: doc, form: countsForm, example: example},
 		land: func(r *reader, e *entry, t *T, p pair) {
 			*field(t) = r.counts(e, p.value)
+		},
+	}
+}
+
+// marked makes a key with parts, each with or without the part on the other side of its joint.
+func marked[T any](name, doc, example string, field func(*T) *[]MatchMark) key[T] {
+	return key[T]{
+		entry: entry{name: name, doc: doc, form: marksForm, example: example},
+		land: func(r *reader, e *entry, t *T, p pair) {
+			*field(t) = r.marked(e, p.value)
 		},
 	}
 }
@@ -200,7 +210,11 @@ func names[T any](name, doc, example string, add func(*T, []source.Text)) key[T]
 	return key[T]{
 		entry: entry{name: name, doc: doc, form: namesForm, example: example},
 		land: func(r *reader, e *entry, t *T, p pair) {
-			add(t, r.names(e, p.value))
+			list := r.names(e, p.value)
+			for i, x := range list {
+				list[i] = r.ownName(x, "place")
+			}
+			add(t, list)
 		},
 	}
 }
@@ -236,23 +250,23 @@ func sections(name, doc, example string) key[Definition] {
 
 // amounts are an example of nothing but amounts with their units: 3 t, 5 to 40 C,
 // [60 mm, 0 mm, -80 mm].
-var amounts = pattern(`^\[?-?[0-9./]+( to [0-9./]+)? ?[^0-9, ]+(, -?[0-9./]+ ?[^0-9, ]+)*$`)
+var amounts = phrase.Of(`^\[?-?[0-9./]+( to [0-9./]+)? ?[^0-9, ]+(, -?[0-9./]+ ?[^0-9, ]+)*$`)
 
 // amountIn is an amount that stands alone behind a key, or in a list, of an example with
 // keys of its own: outside: 210 mm, holding: 0.12.
-var amountIn = pattern(`([:,] |\[)-?[0-9][0-9./]*(?: to -?[0-9./]+)?((?: ?[A-Za-z°%µ·][A-Za-z0-9°%µ·]*(?: rise)?)?)([,}\]])`)
+var amountIn = phrase.Of(`([:,] |\[)-?[0-9][0-9./]*(?: to -?[0-9./]+)?((?: ?[A-Za-z°%µ·][A-Za-z0-9°%µ·]*(?: rise)?)?)([,}\]])`)
 
 // digits is one number of an amount.
-var digits = regexp.MustCompile(`-?[0-9][0-9./]*`)
+var digits = phrase.Of(`-?[0-9][0-9./]*`)
 
 // blank is the example as help shows it: a number that has to be weighed, measured,
 // counted or looked up is left open, for what a message offers is copied.
 func (e *entry) blank() string {
 	if strings.HasPrefix(e.example, "{") {
 		// Twice, because the comma between two amounts belongs to both.
-		return amountIn().ReplaceAllString(amountIn().ReplaceAllString(e.example, "$1…$2$3"), "$1…$2$3")
+		return amountIn.ReplaceAllString(amountIn.ReplaceAllString(e.example, "$1…$2$3"), "$1…$2$3")
 	}
-	if e.form != numberForm && !amounts().MatchString(e.example) {
+	if e.form != numberForm && !amounts.MatchString(e.example) {
 		return e.example
 	}
 	return digits.ReplaceAllString(e.example, "…")

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"matchmark/packs/nearest"
+	"matchmark/packs/phrase"
 )
 
 // Explain writes what a key means, in each map that has it: its sentence, what stands
@@ -82,12 +83,12 @@ func keyNames(s shape) []string {
 var say string
 
 // sayRow is a row of the table of things to be said: number, what, line.
-var sayRow = pattern("(?m)^\\| \\d+ \\| ([^|]+) \\| `((?:[^`|]|\\\\\\|)+)` \\|")
+var sayRow = phrase.Of("(?m)^\\| \\d+ \\| ([^|]+) \\| `((?:[^`|]|\\\\\\|)+)` \\|")
 
 // ExplainLimits writes the forty things that procedures ask of a limit or a step, with
 // the line that says each, as SAY.md has them.
 func ExplainLimits(w io.Writer) {
-	for _, m := range sayRow().FindAllStringSubmatch(say, -1) {
+	for _, m := range sayRow.FindAllStringSubmatch(say, -1) {
 		fmt.Fprintf(w, "%s\n    %s\n", m[1], strings.ReplaceAll(m[2], `\|`, "|"))
 	}
 }

@@ -2,8 +2,9 @@ package def
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
+
+	"matchmark/packs/phrase"
 )
 
 // A faultRule says which of the library's messages what fault may stand behind.
@@ -167,9 +168,12 @@ func (s *stop) tabHere() (fault, bool) {
 	return fault{}, false
 }
 
+// inQuotes is what the YAML library names in its quotes.
+var inQuotes = phrase.Of(`'(.*)'`)
+
 // unknownAnchor finds an alias of something that has no anchor.
 func (s *stop) unknownAnchor() (fault, bool) {
-	name := regexp.MustCompile(`'(.*)'`).FindStringSubmatch(s.said)
+	name := inQuotes.FindStringSubmatch(s.said)
 	if name == nil {
 		return fault{}, false
 	}

@@ -46,7 +46,7 @@ func (s *stop) neverClosed() (fault, bool) {
 // key no further in than the line of the bracket; -1 if there is none.
 func (s *stop) keyBelow(b spot, last int) int {
 	for i := b.line + 1; i <= last; i++ {
-		if keyLine().MatchString(string(s.lines[i])) && s.indent(i) <= s.indent(b.line) {
+		if keyLine.MatchString(string(s.lines[i])) && s.indent(i) <= s.indent(b.line) {
 			return i
 		}
 	}

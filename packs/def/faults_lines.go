@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -14,12 +15,12 @@ import (
 // keyLine is a line that begins with a key, and gluedKey one whose key has no
 // blank behind its colon.
 var (
-	keyLine  = pattern(`^\s*(?:- +)*[\p{L}\p{N}_-]+ *:(?:\s|$)`)
-	gluedKey = pattern(`^(\s*(?:- +)*)([\p{L}\p{N}_-]+):([^\s:/]\S?.*)$`)
+	keyLine  = phrase.Of(`^\s*(?:- +)*[\p{L}\p{N}_-]+ *:(?:\s|$)`)
+	gluedKey = phrase.Of(`^(\s*(?:- +)*)([\p{L}\p{N}_-]+):([^\s:/]\S?.*)$`)
 )
 
 // gluedDash is an entry of a list with no blank behind its dash.
-var gluedDash = pattern(`^-([\p{L}_].*:.*)$`)
+var gluedDash = phrase.Of(`^-([\p{L}_].*:.*)$`)
 
 // indent counts the blanks before the text of a line.
 func (s *stop) indent(line int) int {
@@ -101,7 +102,7 @@ func (s *stop) noColonAbove() (fault, bool) {
 
 func (s *stop) noColonOn(line int) (fault, bool) {
 	text := string(s.lines[line])
-	if m := gluedKey().FindStringSubmatch(text); m != nil {
+	if m := gluedKey.FindStringSubmatch(text); m != nil {
 		colon := len([]rune(m[1] + m[2]))
 		end := valueEnd(s.lines[line], spot{line: line, col: colon})
 		f := fault{
@@ -116,7 +117,7 @@ func (s *stop) noColonOn(line int) (fault, bool) {
 		return f, true
 	}
 	bare := strings.TrimSpace(text)
-	if bare == "" || keyLine().MatchString(text) || strings.Contains(bare, ": ") || strings.HasSuffix(bare, ":") {
+	if bare == "" || keyLine.MatchString(text) || strings.Contains(bare, ": ") || strings.HasSuffix(bare, ":") {
 		return fault{}, false
 	}
 	f := fault{
@@ -152,14 +153,14 @@ func (s *stop) tooFarIn() (fault, bool) {
 // badIndent finds a line that begins under no line it could belong to.
 func (s *stop) badIndent() (fault, bool) {
 	line, _ := s.lastSign()
-	if !keyLine().MatchString(string(s.lines[line])) && !strings.HasPrefix(strings.TrimSpace(string(s.lines[line])), "-") {
+	if !keyLine.MatchString(string(s.lines[line])) && !strings.HasPrefix(strings.TrimSpace(string(s.lines[line])), "-") {
 		return fault{}, false
 	}
 	above := s.above(line)
 	if above < 0 {
 		return fault{}, false
 	}
-	if m := gluedDash().FindStringSubmatch(strings.TrimSpace(string(s.lines[line]))); m != nil {
+	if m := gluedDash.FindStringSubmatch(strings.TrimSpace(string(s.lines[line]))); m != nil {
 		return fault{
 			pos: s.at(line, s.indent(line), 1), code: "no-blank",
 			message: "a blank is missing behind the dash",
@@ -185,11 +186,11 @@ func (s *stop) badIndent() (fault, bool) {
 }
 
 // otherColon is a key with another sign behind it than the colon, or with none.
-var otherColon = pattern(`^((?:- +)?)([\p{L}\d_-]+)(?: *[=：﹕∶;→] *| +)(\S.*)$`)
+var otherColon = phrase.Of(`^((?:- +)?)([\p{L}\d_-]+)(?: *[=：﹕∶;→] *| +)(\S.*)$`)
 
 // withColon writes a line that lacks its colon, if it is clear where that goes.
 func withColon(bare string) string {
-	m := otherColon().FindStringSubmatch(bare)
+	m := otherColon.FindStringSubmatch(bare)
 	if m != nil && (anyKey(m[2]) || strings.ContainsAny(bare, "=：﹕∶")) {
 		return "write: " + m[1] + m[2] + ": " + m[3]
 	}

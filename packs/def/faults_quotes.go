@@ -59,7 +59,7 @@ func (s *stop) quotesAcross() (fault, bool) {
 			break
 		}
 		for i := q.line + 1; i <= q.endLine; i++ {
-			if !keyLine().MatchString(string(s.lines[i])) {
+			if !keyLine.MatchString(string(s.lines[i])) {
 				continue
 			}
 			text := strings.TrimSpace(string(s.lines[q.line][q.col:]))

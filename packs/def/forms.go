@@ -1,10 +1,9 @@
 package def
 
 import (
-	"regexp"
-
 	"gopkg.in/yaml.v3"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -83,7 +82,7 @@ func (r *reader) lists(e *entry, n *yaml.Node) [][]source.Text {
 }
 
 // aQuantity is a number with a unit behind it, as the lengths of a point.
-var aQuantity = regexp.MustCompile(`^[-+]?[0-9][0-9./-]* \S`)
+var aQuantity = phrase.Of(`^[-+]?[0-9][0-9./-]* \S`)
 
 // doubled reports an item of a list that stands in it already, unless things of
 // that list come several times. Quantities may be alike.
@@ -118,7 +117,7 @@ func (r *reader) named(e *entry, n *yaml.Node) []Named {
 	return list
 }
 
-// face reads a part, alone or with one of its faces.
+// face reads a part, alone or with one of its faces, which may differ by place.
 func (r *reader) face(e *entry, n *yaml.Node) (Face, bool) {
 	n = r.follow(n)
 	if n == nil {
@@ -128,15 +127,17 @@ func (r *reader) face(e *entry, n *yaml.Node) (Face, bool) {
 		t, ok := r.scalar(e, n)
 		return Face{Part: t}, ok
 	}
-	list := r.named(e, n)
 	if len(n.Content) != 2 {
+		r.named(e, n) // tells of what cannot be read in it
 		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", "for example "+e.name+": "+e.blank())
 		return Face{}, false
 	}
-	if len(list) == 0 {
-		return Face{}, false
+	for _, p := range r.pairs(n, nil) {
+		if v, ok := r.varying(e, p.value); ok {
+			return Face{Part: p.key, Face: v}, true
+		}
 	}
-	return Face{Part: list[0].Name, Face: list[0].Value}, true
+	return Face{}, false
 }
 
 // counts reads parts, each with or without a number of pieces: a part, a list of
@@ -198,6 +199,46 @@ func (r *reader) addCount(e *entry, list []Count, c Count) []Count {
 		return list
 	}
 	return append(list, c)
+}
+
+// marked reads parts, each with or without the part on the other side of its joint: a part, a
+// list of them, or maps from one part to the other.
+func (r *reader) marked(e *entry, n *yaml.Node) []MatchMark {
+	n = r.follow(n)
+	if n == nil {
+		return nil
+	}
+	switch n.Kind {
+	case yaml.MappingNode:
+		var list []MatchMark
+		for _, nd := range r.named(e, n) {
+			list = append(list, MatchMark{nd.Name, nd.Value})
+		}
+		return list
+	case yaml.SequenceNode:
+		if len(n.Content) == 0 {
+			r.emptyList(e, n)
+		}
+		var list []MatchMark
+		var parts []source.Text
+		for _, item := range n.Content {
+			if it := r.follow(item); it != nil && it.Kind == yaml.SequenceNode {
+				r.scalar(e, it) // a list in the list: says what is wrong
+				continue
+			}
+			for _, m := range r.marked(e, item) {
+				if !r.doubled(e, parts, m.Part) {
+					list, parts = append(list, m), append(parts, m.Part)
+				}
+			}
+		}
+		return list
+	}
+	var list []MatchMark
+	for _, t := range r.part(e, n) {
+		list = append(list, MatchMark{Part: t})
+	}
+	return list
 }
 
 // into reads one place for all removed parts, or one for each.

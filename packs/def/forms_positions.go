@@ -6,6 +6,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -72,7 +73,7 @@ func (r *reader) logKey(pos *Positions, q pair, v *yaml.Node) bool {
 
 // numberRange is a range of whole numbers: 1 to 16; letters may stand before both:
 // G1 to G16.
-var numberRange = pattern(`^([A-Za-z]*)(\d+)(?: +to +| *(?:-|–|\.\.) *)([A-Za-z]*)(\d+)$`)
+var numberRange = phrase.Of(`^([A-Za-z]*)(\d+)(?: +to +| *(?:-|–|\.\.) *)([A-Za-z]*)(\d+)$`)
 
 // names reads a list of names, or a range of numbers that stands for them. All
 // names of a range have the place of the range.
@@ -82,7 +83,7 @@ func (r *reader) names(e *entry, n *yaml.Node) []source.Text {
 		return list
 	}
 	t := list[0]
-	m := numberRange().FindStringSubmatch(t.Value)
+	m := numberRange.FindStringSubmatch(t.Value)
 	if m == nil {
 		return list
 	}

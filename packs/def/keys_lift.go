@@ -63,6 +63,7 @@ var liftKind = &kind[Lift]{
 			func(l *Lift) *[]*Handhold { return &l.Grips }, func(g *Handhold) *source.Text { return &g.Name }),
 		text("crane", "The crane or hoist.", "station", func(l *Lift) *source.Text { return &l.Crane }),
 		text("second-crane", "The hoist over the second pick, on two hooks.", "chain-hoist", func(l *Lift) *source.Text { return &l.SecondCrane }),
+		text("upended-on", "The leg from which it hangs upright, where two hooks turn it between lying and upright; x, y and z are then those of the load as it lies.", "flange", func(l *Lift) *source.Text { return &l.UpendedOn }),
 		single("tackle", "A tackle of blocks that hangs from the crane and carries the load.",
 			"{parts: 4, sheaves: 4, hauled: down, rope: 900 kg, moving-block: 3 t, upper-block: 4 t, mass: 28 kg}", tackleKind,
 			func(l *Lift, at source.Pos) *Tackle { l.Tackle.At = at; return &l.Tackle }),
@@ -138,6 +139,7 @@ var liftingPointKind = &kind[LiftingPoint]{
 		text("rated", "What one of them may carry along its leg.", "2 t", func(p *LiftingPoint) *source.Text { return &p.Rated }).must(),
 		text("flattest", "The flattest leg for which that holds, from horizontal; 90° is a pull straight up only.", "45°", func(p *LiftingPoint) *source.Text { return &p.Flattest }).must(),
 		text("source", "The drawing or the plate that says so.", "drawing 1180-7", func(p *LiftingPoint) *source.Text { return &p.Source }).must(),
+		flag("turns", "Whether that holds for a pull all the way round, as on a trunnion or a swivel eye of a load that is turned.", "yes", func(p *LiftingPoint) *source.Text { return &p.Turns }),
 	},
 }
 

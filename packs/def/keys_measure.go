@@ -14,7 +14,7 @@ var dimensionKind = &kind[Dimension]{
 		text("kind", "What sort of size it is; it chooses the picture.", "stand-off", func(d *Dimension) *source.Text { return &d.Kind }).
 			oneOf("stand-off", "gap", "clearance", "clearance-below", "diameter", "bore", "depth", "length", "thickness", "float", "runout",
 				"backlash", "angle", "force", "temperature", "count", "threads", "condition", "contact"),
-		face("from", "The part and the face from which it is measured.", "{lock-nut: outer face}", func(d *Dimension) *Face { return &d.From }),
+		face("from", "The part and the face from which it is measured; the face may differ by place: {hub: {A: jaw 1, B: jaw 2}}.", "{lock-nut: outer face}", func(d *Dimension) *Face { return &d.From }),
 		face("to", "The part and the face to which it is measured.", "{shaft: end face}", func(d *Dimension) *Face { return &d.To }),
 		face("of", "The part, and where on it, when it is a size of one part alone.", "{shaft: bearing seat}", func(d *Dimension) *Face { return &d.Of }),
 		positions("at", "The places at which it is read: clock (clock of 8), a list, one or two lists with names, or a log: every, rows and what is read each time.",

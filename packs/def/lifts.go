@@ -45,6 +45,7 @@ type Lift struct {
 
 	Crane       source.Text
 	SecondCrane source.Text
+	UpendedOn   source.Text // a leg
 	Tackle      Tackle
 	SignedPlan  source.Text
 	PassOver    source.Text
@@ -79,6 +80,7 @@ type LoadEnd struct {
 type LiftingPoint struct {
 	Name                    source.Text
 	Rated, Flattest, Source source.Text
+	Turns                   source.Text // rated all the way round
 }
 
 // A Tackle is a tackle of blocks between the crane and the gear above the legs.

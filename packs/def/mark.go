@@ -2,12 +2,12 @@ package def
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
 
 	"matchmark/packs/nearest"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -26,8 +26,8 @@ const maxName = 40
 
 var (
 	// markShape is a mark as it should be, markLike what was probably meant for one.
-	markShape = regexp.MustCompile(`^([A-Z])([1-9]\d{0,2})$`)
-	markLike  = regexp.MustCompile(`^([A-Za-z])[ .#-]?(0*)(\d{1,3})$`)
+	markShape = phrase.Of(`^([A-Z])([1-9]\d{0,2})$`)
+	markLike  = phrase.Of(`^([A-Za-z])[ .#-]?(0*)(\d{1,3})$`)
 )
 
 // markFault says what is wrong with the mark of one of the letters' kinds, and
@@ -117,6 +117,10 @@ func (r *reader) ownName(t source.Text, kind string) source.Text {
 			}, t.Value))
 	case t.Value == "others":
 		r.add(t.At, "name-form", `"others" stands for all that are not named and cannot name `+article(kind), "give it another name")
+	case slices.Contains(Tongues, t.Value):
+		// {en: 1.00 mm, es: 2.00 mm} is a text in two languages: the paper would have the
+		// first of them at both places.
+		r.add(t.At, "name-form", quote(t.Value)+" stands for a language and cannot name "+article(kind), "write: "+strings.ToUpper(t.Value))
 	case utf8.RuneCountInString(t.Value) > maxName:
 		r.add(t.At, "name-form", quote(t.Value)+fmt.Sprintf(" is longer than %d letters: the name of %s is short, what it is called in full stands behind it", maxName, article(kind)))
 	}

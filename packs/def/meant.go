@@ -1,7 +1,6 @@
 package def
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 	"time"
@@ -9,6 +8,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -85,12 +85,12 @@ func (r *reader) unquote(e *entry, n *yaml.Node, t source.Text) source.Text {
 }
 
 // markRun is a run of marks: D4 to D6, D4-D6, D4–6.
-var markRun = pattern(`^([A-Z])(\d{1,3}) *(?:to|-|–|—|\.\.) *([A-Z]?)(\d{1,3})$`)
+var markRun = phrase.Of(`^([A-Z])(\d{1,3}) *(?:to|-|–|—|\.\.) *([A-Z]?)(\d{1,3})$`)
 
 // parted finds a list that was written as one text: D1, D2 or D1 and D2, D4 to D6,
 // lock-nut, washer. It gives nil for one text.
 func parted(e *entry, text string) []string {
-	if m := markRun().FindStringSubmatch(text); m != nil && e.letters != "" && (m[3] == "" || m[3] == m[1]) {
+	if m := markRun.FindStringSubmatch(text); m != nil && e.letters != "" && (m[3] == "" || m[3] == m[1]) {
 		from, _ := strconv.Atoi(m[2])
 		to, _ := strconv.Atoi(m[4])
 		var out []string
@@ -150,11 +150,11 @@ func (r *reader) part(e *entry, n *yaml.Node) []source.Text {
 }
 
 // piecesIn is a part with its number of pieces in one text: 8 bolt, bolt x 8, 8x bolt.
-var piecesIn = pattern(`^(?:(\d+) *(?:x|×|off|pcs)? +([\p{L}][\p{L}\d/-]*)|([\p{L}][\p{L}\d/-]*) *(?: |x|×) *(\d+)(?: *(?:x|×|off|pcs))?)$`)
+var piecesIn = phrase.Of(`^(?:(\d+) *(?:x|×|off|pcs)? +([\p{L}][\p{L}\d/-]*)|([\p{L}][\p{L}\d/-]*) *(?: |x|×) *(\d+)(?: *(?:x|×|off|pcs))?)$`)
 
 // pieces reads a part whose number stands beside it in one text, which is told.
 func (r *reader) pieces(e *entry, t source.Text) (Count, bool) {
-	m := piecesIn().FindStringSubmatch(t.Value)
+	m := piecesIn.FindStringSubmatch(t.Value)
 	if m == nil {
 		return Count{}, false
 	}
@@ -172,10 +172,13 @@ var sameWord = map[string]string{
 	"attention": "caution", "note": "notice",
 }
 
+// numberOf is a number with a word for pieces behind it.
+var numberOf = phrase.Of(`^(\d+) *(?:x|×|off|pcs|pc|pieces|ea|each|st|no)?\.?$`)
+
 // numberSaid is the number of pieces in a text that says more than it: 8 pcs, 8x,
 // eight; "" where none is clear.
 func numberSaid(text string) string {
-	if m := regexp.MustCompile(`^(\d+) *(?:x|×|off|pcs|pc|pieces|ea|each|st|no)?\.?$`).FindStringSubmatch(strings.ToLower(text)); m != nil && regexpWhole.MatchString(m[1]) {
+	if m := numberOf.FindStringSubmatch(strings.ToLower(text)); m != nil && regexpWhole.MatchString(m[1]) {
 		return m[1]
 	}
 	for i, word := range strings.Fields("one two three four five six seven eight nine ten eleven twelve") {

@@ -1,8 +1,9 @@
 package def
 
 import (
-	"regexp"
 	"slices"
+
+	"matchmark/packs/phrase"
 )
 
 // An outline is what can be told of a text without knowing whether it is right:
@@ -34,7 +35,7 @@ type span struct {
 }
 
 // blockHead is the sign of a text on the lines below it.
-var blockHead = regexp.MustCompile(`^[>|][-+1-9]{0,2}([ \t]+#|[ \t]*$)`)
+var blockHead = phrase.Of(`^[>|][-+1-9]{0,2}([ \t]+#|[ \t]*$)`)
 
 // isBlockHead reports whether the rest of a line is such a sign. Only its first
 // runes are looked at: a line may have millions.

@@ -152,7 +152,7 @@ steps:
 		{"a count that varies", d.Parts[0].Count.By[0].Value.Value, "8"},
 		{"crossed groups", values(d.Parts[0].Each), "end;gate;"},
 		{"renew with a condition", d.Parts[0].Renew.Value, "if torn"},
-		{"a part without a face", d.Dimensions[0].Of.Part.Value + "|" + d.Dimensions[0].Of.Face.Value, "shaft|"},
+		{"a part without a face", d.Dimensions[0].Of.Part.Value + "|" + d.Dimensions[0].Of.Face.One.Value, "shaft|"},
 		{"false reads as no", d.Dimensions[0].Sign.Value, "no"},
 		{"clock", axes(d.Dimensions[0].At), "=clock;"},
 		{"positions by a list", axes(d.Dimensions[1].At), "=A;B;"},

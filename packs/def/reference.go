@@ -17,7 +17,7 @@ func (e *entry) words() string {
 		return "yes or no"
 	case dateForm:
 		return "a day"
-	case countsForm:
+	case countsForm, marksForm:
 		return "parts"
 	}
 	if e.letters != "" && !e.named {
@@ -40,6 +40,7 @@ func (e *entry) shapeWords() string {
 		listForm:         "text or list",
 		faceForm:         "part: face",
 		countsForm:       "list of parts, each with or without a number",
+		marksForm:        "list of parts, each with or without the part across its joint",
 		intoForm:         "place, or one for each part",
 		afterForm:        "step, list, or map from step to reason",
 		positionsForm:    "clock, list, one or two lists with names, or a log",

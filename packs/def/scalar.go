@@ -2,7 +2,6 @@ package def
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -10,6 +9,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"matchmark/packs/nearest"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -195,10 +195,10 @@ func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
 }
 
 var (
-	regexpDecimal  = regexp.MustCompile(`^(0|[1-9]\d*)(\.\d+)?$`)
-	regexpWhole    = regexp.MustCompile(`^[1-9]\d{0,5}$`)
-	regexpGrouped  = regexp.MustCompile(`^\d[\d_,' ]*$`)
-	regexpExponent = regexp.MustCompile(`^[\d.]+[eE][+-]?\d+$`)
+	regexpDecimal  = phrase.Of(`^(0|[1-9]\d*)(\.\d+)?$`)
+	regexpWhole    = phrase.Of(`^[1-9]\d{0,5}$`)
+	regexpGrouped  = phrase.Of(`^\d[\d_,' ]*$`)
+	regexpExponent = phrase.Of(`^[\d.]+[eE][+-]?\d+$`)
 )
 
 // wholeNumber sees that a text is a number of pieces, 1 to 999999, written as

@@ -83,10 +83,13 @@ func valueSchema(e *entry) object {
 	case listForm, namesForm:
 		return anyOf(one, list)
 	case faceForm:
-		return anyOf(one, object{"type": "object", "additionalProperties": one, "minProperties": 1, "maxProperties": 1})
+		return anyOf(one, object{"type": "object", "additionalProperties": anyOf(one, byName), "minProperties": 1, "maxProperties": 1})
 	case countsForm:
 		numbers := object{"type": "object", "additionalProperties": numberSchema(), "minProperties": 1}
 		return anyOf(plain, numbers, object{"type": "array", "items": anyOf(plain, numbers), "minItems": 1})
+	case marksForm:
+		across := object{"type": "object", "additionalProperties": plain, "minProperties": 1}
+		return anyOf(one, across, object{"type": "array", "items": anyOf(one, across), "minItems": 1})
 	case afterForm:
 		return anyOf(one, object{"type": "array", "items": one}, object{"type": "object", "additionalProperties": one})
 	case positionsForm:

@@ -3,12 +3,12 @@ package def
 import (
 	"bytes"
 	"io"
-	"regexp"
 	"strconv"
 	"strings"
 
 	"gopkg.in/yaml.v3"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -148,7 +148,7 @@ type stop struct {
 }
 
 // saidLine is the line number in an error of the library.
-var saidLine = regexp.MustCompile(`^yaml: (?:line (\d+): )?`)
+var saidLine = phrase.Of(`^yaml: (?:line (\d+): )?`)
 
 // explain finds the place of a fault and puts it into words.
 func (r *reader) explain(text []byte, err error) fault {

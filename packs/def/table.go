@@ -23,6 +23,7 @@ const (
 	listForm                     // a text or a list of texts
 	faceForm                     // a part, or a map from the part to its face
 	countsForm                   // a part, or a list of parts, each with or without a number of pieces
+	marksForm                    // a part, or a list of parts, each with or without the part across its joint
 	intoForm                     // a place for all parts, or a map from a part to its place
 	afterForm                    // a step, a list of steps, or a map from a step to the reason
 	positionsForm                // clock, a list, or a map of one or two lists

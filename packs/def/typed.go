@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"unicode/utf8"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -26,7 +27,7 @@ type leading struct {
 }
 
 // listBegins is an entry of a list behind another sign than the dash: a key follows.
-var listBegins = pattern(`^[•–—·▪●‣*] +[\p{L}\p{N}_-]+ *:(?:\s|$)`)
+var listBegins = phrase.Of(`^[•–—·▪●‣*] +[\p{L}\p{N}_-]+ *:(?:\s|$)`)
 
 // plain gives the sign that was meant for the rune that rest begins with, 0 where that
 // rune is what it should be.
@@ -35,7 +36,7 @@ func (l *leading) plain(rest []byte) byte {
 	switch {
 	case (!l.inText || l.colon) && wordBlank(c):
 		return ' '
-	case !l.inText && !l.dash && (listSign(c) || c == '*') && listBegins().Match(rest[:min(len(rest), 120)]):
+	case !l.inText && !l.dash && (listSign(c) || c == '*') && listBegins.MatchString(string(rest[:min(len(rest), 120)])):
 		return '-'
 	}
 	return 0

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -21,7 +22,7 @@ type Copied struct {
 var takenOnce = []string{"Places", "Options", "Instruments", "Cautions", "Isolations", "Permits", "Tools", "Gear", "Cranes"}
 
 // asForm is what may go before names: short, for it stands in every one of them.
-var asForm = pattern(`^[\p{L}\p{N}][\p{L}\p{N}-]{0,11}$`)
+var asForm = phrase.Of(`^[\p{L}\p{N}][\p{L}\p{N}-]{0,11}$`)
 
 // Use puts a copy of a used file, the i-th section of the definition, in its place: the
 // sections there, the things to those of the definition. file is its path.
@@ -32,7 +33,7 @@ func (d *Definition) Use(i int, file string, from *Definition) source.Problems {
 	if !u.As.Written() || from.At.IsZero() {
 		return nil // has been told
 	}
-	if !asForm().MatchString(u.As.Value) {
+	if !asForm.MatchString(u.As.Value) {
 		ps.Add(u.As.At, "use-name", source.Quote(u.As.Value)+" goes before every name of the file, on tags as well: 12 letters, figures and hyphens at most", shorter(u.As.Value))
 		return ps
 	}
@@ -65,7 +66,7 @@ func (d *Definition) Use(i int, file string, from *Definition) source.Problems {
 
 // shorter proposes what may go before names, made of what was written where that can be.
 func shorter(as string) string {
-	if plain := strings.Join(strings.Fields(as), "-"); asForm().MatchString(plain) {
+	if plain := strings.Join(strings.Fields(as), "-"); asForm.MatchString(plain) {
 		return "write: as: " + plain
 	}
 	return "for example as: NDE"

@@ -1,11 +1,11 @@
 package def
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
 	"matchmark/packs/nearest"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -43,13 +43,13 @@ var namings = func() map[string][]naming {
 	among(aMark, `Part.Set Set.JudgedBy Says.Used Lift.LayDown Readings.Bore Readings.Seat AlignRead.Rim AlignRead.Face AlignRead.Stationary AlignRead.Movable
 		Step.Measure Step.Set Step.From Step.Loosen Step.Tighten Step.Empty Step.Lift Step.SetDown Step.Hold Step.BackHold Step.Heat Step.Align Step.Stacks Step.Judge Branching.EachTry Into.To Into.For`, m)
 	among(aPart, `Part.Of Part.Behind Face.Part Dimension.Adjust Dimension.LostBy Worked.Shims BigPart.Part Joint.Parts Lift.Parts Hub.Part Shaft.Part Supply.Part Tool.Part
-		Count.Part Into.For# Step.LeftOut Step.Loosen Step.Tighten Step.MatchMarks WayRound.Part`, m)
+		Count.Part Into.For# Step.LeftOut Step.Loosen Step.Tighten MatchMark.Part MatchMark.On WayRound.Part`, m)
 	among(aStep, `Dimension.LostBy Supply.For Tool.For After.Steps#`, m)
 	among(anOpening, `Step.Open Step.Close`, m)
 	among(aHeading, `Section.Reverse`, m)
 	among(reckons, `Dimension.Found Dimension.Left Dimension.Reuse Dimension.Repair Worked.Formula Says.Text Branching.Until Applies.If Shims.Range`, m)
 	among(prose, `Part.Note Part.Renew Dimension.With Dimension.Over Dimension.Under Dimension.Out Dimension.FoundOut Dimension.WhyCoarse Dimension.Note Container.Note Container.Keep BigPart.Keep
-		BigPart.Support Set.Why Hold.What Lift.Note Lift.Stops Lift.TrialStops Lift.StopsIn Alignment.Note Heat.Note Adjusting.LeaveAlone After.Steps Step.Do Step.Missed Step.Back Step.BackMissed Step.UnderLoad Step.Seen Step.Note Step.Otherwise
+		BigPart.Support Set.Why Hold.What Lift.Note Lift.Stops Lift.TrialStops Lift.StopsIn Alignment.Note Heat.Note Adjusting.LeaveAlone After.Steps Step.Do Step.Missed Step.Back Step.BackMissed Step.UnderLoad Step.Seen Step.BackSeen Step.Note Step.Otherwise
 		Branching.EachTry Branching.StillOut Branching.Later`, m)
 	return m
 }()
@@ -71,7 +71,7 @@ type renaming struct {
 }
 
 // markInText is a word that may be a mark.
-var markInText = regexp.MustCompile(`\b[A-Z][1-9][0-9]{0,2}\b`)
+var markInText = phrase.Of(`\b[A-Z][1-9][0-9]{0,2}\b`)
 
 // mark is what a mark of the file is here.
 func (n *renaming) mark(m string) string {

@@ -1,13 +1,13 @@
 package def
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"gopkg.in/yaml.v3"
 
 	"matchmark/packs/nearest"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -144,7 +144,7 @@ func (r *reader) noValue(m *yaml.Node, key source.Text) {
 }
 
 // decimalComma is a comma between two digits.
-var decimalComma = regexp.MustCompile(`(\d),(\d)`)
+var decimalComma = phrase.Of(`(\d),(\d)`)
 
 // cutByComma looks at entry i of a map in braces. When it and those after it
 // have neither a known name nor a value they are the end of a text that a comma
@@ -186,7 +186,7 @@ func (r *reader) cutByComma(m *yaml.Node, i int, known func(string) bool) int {
 }
 
 // wordKey is what a key looks like, known or not.
-var wordKey = pattern(`^[\p{L}\d -]+$`)
+var wordKey = phrase.Of(`^[\p{L}\d -]+$`)
 
 // unknownKey reports a key that the map cannot have, and gives the one that was
 // probably meant, "" if none is near. One that the map lacks is meant before others.
@@ -209,7 +209,7 @@ func (r *reader) unknownKey(key source.Text, k shape, lacking []string) string {
 	if near != "" {
 		help = append(help, "did you mean "+near+"?")
 	}
-	if near == "" && !wordKey().MatchString(key.Value) {
+	if near == "" && !wordKey.MatchString(key.Value) {
 		help = append(help, "a text with a colon and a blank in it needs quotes")
 	}
 	help = append(help, "keys of "+article(k.title())+": "+strings.Join(names, ", "))

@@ -1,12 +1,12 @@
 package expand
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
+	"matchmark/packs/phrase"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 )
@@ -83,7 +83,7 @@ func (b *builder) readLoop(st *job.Step, ds *def.Step) {
 }
 
 // markOfTry is what stands for a reading or a joint in a list of what a try does.
-var markOfTry = regexp.MustCompile(`^[DJ][1-9][0-9]*(/.+)?$`)
+var markOfTry = phrase.Of(`^[DJ][1-9][0-9]*(/.+)?$`)
 
 // readTry reads what every try after the first does.
 func (b *builder) readTry(st *job.Step, list []source.Text) {

@@ -59,6 +59,7 @@ func (b *builder) readDims() {
 		}{
 			{dd.What, "what is measured"}, {dd.With, ""}, {dd.ViewedFrom, ""}, {dd.Pushed, ""}, {dd.Load, ""}, {dd.Plane, ""},
 			{dd.Reuse, ""}, {dd.Repair, ""}, {dd.Source, ""}, {dd.Nominal, ""}, {dd.Over, ""}, {dd.Under, ""}, {dd.Out, ""}, {dd.FoundOut, ""}, {dd.Formula, ""},
+			{dd.From.Face, "the face it is measured from"}, {dd.To.Face, "the face it is measured to"}, {dd.Of.Face, "where it is measured"}, {dd.StampedOn.Face, "where the number stands"},
 		} {
 			b.CheckVarying(v.v, v.what, places)
 		}

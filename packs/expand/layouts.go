@@ -2,12 +2,12 @@ package expand
 
 import (
 	"fmt"
-	"regexp"
 	"strconv"
 	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/joint"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
@@ -15,8 +15,8 @@ import (
 
 // Layouts as written: rows of a split line, sides of a rectangle.
 var (
-	splitRows = regexp.MustCompile(`^(\d{1,3}) (each side|in a row)$`)
-	twoSides  = regexp.MustCompile(`^(\d{1,3}) by (\d{1,3})$`)
+	splitRows = phrase.Of(`^(\d{1,3}) (each side|in a row)$`)
+	twoSides  = phrase.Of(`^(\d{1,3}) by (\d{1,3})$`)
 )
 
 // layout reads where the fasteners sit.
@@ -93,7 +93,7 @@ func (r *jointReader) shape(d def.Layout, out *joint.Layout) {
 }
 
 // counts reads how many fasteners there are along a shape.
-func (r *jointReader) counts(t source.Text, form *regexp.Regexp, example string) []string {
+func (r *jointReader) counts(t source.Text, form *phrase.Pattern, example string) []string {
 	m := form.FindStringSubmatch(t.Value)
 	if m == nil {
 		r.hole(t.At, "layout-shape", source.Quote(t.Value)+" does not say how many there are on each side", "write: "+example)

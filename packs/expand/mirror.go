@@ -17,6 +17,12 @@ func (b *builder) resolveMirror(st *job.Step, ds *def.Step) {
 	if m.Missed.Value == "none" {
 		m.Missed.Value = ""
 	}
+	for _, t := range ds.BackSeen {
+		if m.At.IsZero() {
+			m.At = t.At
+		}
+		m.Seen = append(m.Seen, job.Seen{At: t.At, What: t.Value})
+	}
 	for _, t := range b.mirrored(m, job.GuardCaution, "back-caution", ds.BackCaution) {
 		if c, ok := b.Cautions[t.Value]; ok {
 			m.Cautions = append(m.Cautions, c)

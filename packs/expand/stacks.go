@@ -71,9 +71,10 @@ func (b *builder) resolveNoted() {
 	for _, s := range b.Job.Sections {
 		for _, st := range s.Steps {
 			ds := b.StepDefs[st]
-			for _, t := range ds.MatchMarks {
-				for _, p := range b.PartsAt(t, st.Place) {
+			for _, m := range ds.MatchMarks {
+				for _, p := range b.PartsAt(m.Part, st.Place) {
 					b.noteMark(st, p)
+					b.noteAcross(st, p, m)
 				}
 			}
 			for _, t := range ds.Stacks {
@@ -88,6 +89,7 @@ func (b *builder) resolveNoted() {
 			}
 		}
 	}
+	b.acrossInPairs()
 	for _, ds := range b.Def.Stacks {
 		for _, s := range b.Stacks[ds.Mark.Value] {
 			if s.Step == nil {
@@ -96,39 +98,6 @@ func (b *builder) resolveNoted() {
 			}
 		}
 	}
-}
-
-// noteMark ties a step to a part that gets its mark there, or that it puts on by the mark which
-// a step above has made. A part that is on for good by then has its mark meet there: a hub goes
-// on at the bench, and what it was marked to is far from it until the coupling closes.
-func (b *builder) noteMark(st *job.Step, p *job.Part) {
-	switch {
-	case p.Marked != nil && job.AnyOf(slices.Concat(st.Fit, st.ForNow), p):
-		st.Meet = append(st.Meet, p)
-	case p.Marked != nil && b.isOn(p, st):
-		st.Meet = append(st.Meet, p)
-		p.Meets = st
-	default:
-		st.Marks = append(st.Marks, p)
-		p.Marked = st
-	}
-}
-
-// isOn reports whether a part that was marked is put back above a step and stays on.
-func (b *builder) isOn(p *job.Part, at *job.Step) bool {
-	on, above := false, true
-	for _, s := range b.Job.Sections {
-		for _, st := range s.Steps {
-			above = above && st != at
-			switch {
-			case job.AnyOf(st.Remove, p):
-				on = false
-			case above && job.AnyOf(st.Fit, p):
-				on = true
-			}
-		}
-	}
-	return on
 }
 
 // noteStack ties a step to the stacks it names; each is written down once, and ticked off

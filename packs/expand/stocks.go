@@ -1,10 +1,10 @@
 package expand
 
 import (
-	"regexp"
 	"strconv"
 
 	"matchmark/packs/def"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/stock"
 )
@@ -13,8 +13,8 @@ import (
 var onPages = map[string][2]stock.Mm{"a4": {210, 297}, "letter": {215.9, 279.4}}
 
 var (
-	labelSide  = regexp.MustCompile(`^([0-9]+(?:\.[0-9]+)?) mm$`)
-	labelSides = regexp.MustCompile(`^([0-9]+(?:\.[0-9]+)?) ?[x×] ?([0-9]+(?:\.[0-9]+)?) mm$`)
+	labelSide  = phrase.Of(`^([0-9]+(?:\.[0-9]+)?) mm$`)
+	labelSides = phrase.Of(`^([0-9]+(?:\.[0-9]+)?) ?[x×] ?([0-9]+(?:\.[0-9]+)?) mm$`)
 )
 
 // readStocks takes over what a site prints its tags on.

@@ -34,7 +34,9 @@ func verbsOf(ds *def.Step) []job.Verb {
 	add(job.DoUnlock, ds.Unlock)
 	add(job.DoUnlockForNow, ds.UnlockForNow)
 	add(job.DoLockAgain, ds.LockAgain)
-	add(job.DoMark, ds.MatchMarks)
+	if len(ds.MatchMarks) > 0 {
+		all = append(all, written{job.DoMark, ds.MatchMarks[0].Part.At})
+	}
 	add(job.DoStack, ds.Stacks)
 	add(job.DoMeasure, ds.Measure)
 	add(job.DoJudge, ds.Judge)

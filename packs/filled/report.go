@@ -3,10 +3,10 @@ package filled
 import (
 	"encoding/csv"
 	"io"
-	"regexp"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
 )
@@ -99,7 +99,7 @@ var outcomeWords = [...]string{"", "not taken", "recorded", "open", "in", "old p
 var reportColumns = []string{"mark", "place", "what", "position", "unit", "limit", "found", "found is", "left", "left is", "last", "last read as", "last on", "change", "running hours between", "change in 1000 h", "running hours to the limit", "what to do", "typed by"}
 
 // plainNumber is what a spreadsheet takes for a number and not for a formula.
-var plainNumber = regexp.MustCompile(`^-?[0-9]+([.,][0-9]+)?$`)
+var plainNumber = phrase.Of(`^-?[0-9]+([.,][0-9]+)?$`)
 
 // WriteReport writes the report as CSV (RFC 4180, UTF-8 with a byte order mark, a header
 // line), a row a reading.

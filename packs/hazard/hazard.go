@@ -3,10 +3,10 @@
 package hazard
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -131,7 +131,7 @@ func movesUnweighed(j *job.Job, st *job.Step) bool {
 }
 
 // takesOff reports whether a step takes off a part with such a name.
-func takesOff(j *job.Job, st *job.Step, name *regexp.Regexp) bool {
+func takesOff(j *job.Job, st *job.Step, name *phrase.Pattern) bool {
 	return slices.ContainsFunc(st.Remove, func(m *job.Move) bool { return name.MatchString(j.InEnglish(m.Part.Name)) })
 }
 

@@ -1,19 +1,19 @@
 package hazard
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 )
 
 // A builtin is a hazard note that the program brings along, with what makes it
 // stand before a step: what the step does (does), or words that its text uses.
 type builtin struct {
 	job.Caution
-	offOnly bool           // only before steps that take apart
-	words   *regexp.Regexp // in the text of the step; nil if none tell it
+	offOnly bool            // only before steps that take apart
+	words   *phrase.Pattern // in the text of the step; nil if none tell it
 	does    func(*job.Job, *job.Step) bool
 }
 
@@ -37,7 +37,7 @@ var builtins = []*builtin{
 			Avoid:  "Nobody at the machine before every point is locked and proved; no lock off but one's own.",
 			Rule:   "29 CFR 1910.147(d); ISO 14118",
 		},
-		words: words(`lock(?:ed)? out`),
+		words: phrase.Words(`lock(?:ed)? out`),
 		// A step that puts a lock on again after its own test is told by the note of unlocking,
 		// unless its text speaks of locking out.
 		does: func(_ *job.Job, st *job.Step) bool {
@@ -53,7 +53,7 @@ var builtins = []*builtin{
 			Avoid:  "People, tools and rags clear first, everybody told. Each lock off by its owner alone; after it nobody goes near before it is locked and proved.",
 			Rule:   "29 CFR 1910.147(e); ISO 14118",
 		},
-		words: words(`locks? (?:taken )?off`),
+		words: phrase.Words(`locks? (?:taken )?off`),
 		does:  func(_ *job.Job, st *job.Step) bool { return len(st.Unlock)+len(st.UnlockForNow) > 0 },
 	},
 	{
@@ -65,7 +65,7 @@ var builtins = []*builtin{
 			Avoid:  "No head and no body inside without permit, attendant, rescue, and a gas test at top, middle and bottom: oxygen first, then what burns, then poison.",
 			Rule:   "29 CFR 1910.146",
 		},
-		words: words(`confined space`),
+		words: phrase.Words(`confined space`),
 		// Whoever needs the permit for entry is inside, at whichever step.
 		does: func(j *job.Job, st *job.Step) bool {
 			return slices.ContainsFunc(st.Open, func(o *job.Opening) bool { return o.Enclosed }) ||
@@ -81,7 +81,7 @@ var builtins = []*builtin{
 			Avoid:  "Nobody under it. No hand or foot below it or between it and its seat before what is written under the step stands under it. Nobody moves the hook, and it is never left alone.",
 			Rule:   "DOE-STD-1090-96 ch. 7; ASME P30.1",
 		},
-		words: words(`while (?:it|the \w+) hangs`),
+		words: phrase.Words(`while (?:it|the \w+) hangs`),
 		does:  func(_ *job.Job, st *job.Step) bool { return len(st.Hangs) > 0 },
 	},
 	{
@@ -93,7 +93,7 @@ var builtins = []*builtin{
 			Avoid:  "Nobody under it, no hand between load and seat. One named person gives the signals. No sling without its tag, none over a bare edge, none flatter than 30° to the floor.",
 			Rule:   "ASME P30.1; 29 CFR 1910.184",
 		},
-		words: words(`cranes?|hoists?|sling(?:s|ed)?|chain blocks?|chain falls?|shackles?|eye ?bolts?|lifting (?:beam|gear|eyes?|lugs?)|lift plan|trial lift`),
+		words: phrase.Words(`cranes?|hoists?|sling(?:s|ed)?|chain blocks?|chain falls?|shackles?|eye ?bolts?|lifting (?:beam|gear|eyes?|lugs?)|lift plan|trial lift`),
 		does:  onHook,
 	},
 	{
@@ -113,7 +113,7 @@ var builtins = []*builtin{
 			Avoid:  "Nobody alone over {heavy}. Agreed who counts down; the way and the place to set it down are clear.",
 			Rule:   "ISO 11228-1",
 		},
-		words: words(`two people|two[- ]man`),
+		words: phrase.Words(`two people|two[- ]man`),
 		does:  byHand,
 	},
 	{
@@ -125,7 +125,7 @@ var builtins = []*builtin{
 			Avoid:  "Nothing that burns within 11 m (35 ft) uncovered. A fire watch with extinguisher stays {watch} after the flame is out. No chlorinated solvent near: its smoke is poison.",
 			Rule:   "29 CFR 1910.252(a)(2); NFPA 51B",
 		},
-		words: words(`torch(?:es)?|blowlamp|naked flame|flame[- ]cut|braz(?:e|ed|ing)|weld(?:ed|ing)? (?:it|the|a|on)|grind(?:ing)? (?:it|the|off|away)`),
+		words: phrase.Words(`torch(?:es)?|blowlamp|naked flame|flame[- ]cut|braz(?:e|ed|ing)|weld(?:ed|ing)? (?:it|the|a|on)|grind(?:ing)? (?:it|the|off|away)`),
 		does: func(_ *job.Job, st *job.Step) bool {
 			for _, p := range st.Permits {
 				if allows, said := p.Allows(job.ForHotWork); allows || !said && p.Key == job.HotWork {
@@ -144,7 +144,7 @@ var builtins = []*builtin{
 			Avoid:  "All near it counts as hot until measured. Dry gloves rated for the heat. No part wet with solvent goes into the heat, none goes past its written temperature, and no synthetic sling touches it.",
 			Rule:   "ISO 13732-1; 29 CFR 1910.138",
 		},
-		words: words(`heat(?:ed|ing)? (?:it|the|them|up|to|in|on|with|both|each)|warm(?:ed|ing)? (?:it|the|them|up|in|on|both|each)|hot pull|shrink fit|in(?:to)? the oven|hot plate|oil bath`),
+		words: phrase.Words(`heat(?:ed|ing)? (?:it|the|them|up|to|in|on|with|both|each)|warm(?:ed|ing)? (?:it|the|them|up|in|on|both|each)|hot pull|shrink fit|in(?:to)? the oven|hot plate|oil bath`),
 		does:  func(_ *job.Job, st *job.Step) bool { return st.HeatsWith() },
 	},
 	{
@@ -155,7 +155,7 @@ var builtins = []*builtin{
 			Avoid:  "Nobody with an implant inside the marked ring. Rings, watches and keys stay outside.",
 			Rule:   "Directive 2013/35/EU",
 		},
-		words: words(`induction`),
+		words: phrase.Words(`induction`),
 		does:  func(_ *job.Job, st *job.Step) bool { return st.HeatsWith(heat.Induction) },
 	},
 	{
@@ -167,7 +167,7 @@ var builtins = []*builtin{
 			Avoid:  "Never alone, never in a pit, doors open. The meter on the chest is for oxygen, and for carbon dioxide with dry ice; when it sounds, everybody out, and not back for the part. The vessel is never sealed.",
 			Rule:   "29 CFR 1910.146(b): oxygen 19.5 to 23.5 %",
 		},
-		words: words(`dry ice|liquid nitrogen`),
+		words: phrase.Words(`dry ice|liquid nitrogen`),
 		does:  func(_ *job.Job, st *job.Step) bool { return st.Chills() },
 	},
 	{
@@ -178,7 +178,7 @@ var builtins = []*builtin{
 			Avoid:  "Face and hands out of its axis. No nut turns before it is known how far and how hard the spring pushes.",
 			Rule:   "29 CFR 1910.147(d)(5)(i)",
 		},
-		words: words(`spring (?:load|force|pressure)|compressed spring`),
+		words: phrase.Words(`spring (?:load|force|pressure)|compressed spring`),
 		does:  func(j *job.Job, st *job.Step) bool { return frees(j, st, "spring") },
 	},
 	{
@@ -210,7 +210,7 @@ var builtins = []*builtin{
 			Avoid:  "No hand or foot under it or in the gap. All screws carry alike; the cradle stands on firm ground.",
 			Rule:   "29 CFR 1910.147(d)(5)(i)",
 		},
-		words: words(`(?:on|off) (?:the |its )?(?:jacking|saddle) screws|saddle screws (?:up|down)|jack(?:ed|s)? (?:it|the \w+) up|screw cradle|cradle (?:under|up|down)`),
+		words: phrase.Words(`(?:on|off) (?:the |its )?(?:jacking|saddle) screws|saddle screws (?:up|down)|jack(?:ed|s)? (?:it|the \w+) up|screw cradle|cradle (?:under|up|down)`),
 	},
 	{
 		Caution: job.Caution{
@@ -223,7 +223,7 @@ var builtins = []*builtin{
 			Rule: "29 CFR 1926.1101 and 1910.1001; Directive 2009/148/EC",
 		},
 		offOnly: true,
-		words:   words(`gaskets?|packing rings?|gland packing`),
+		words:   phrase.Words(`gaskets?|packing rings?|gland packing`),
 		does:    func(j *job.Job, st *job.Step) bool { return takesOff(j, st, oldFibre) },
 	},
 	{
@@ -237,7 +237,7 @@ var builtins = []*builtin{
 			Rule: "29 CFR 1926.1101 and 1910.1001; Directive 2009/148/EC",
 		},
 		offOnly: true,
-		words:   words(`lagging|thermal insulation|heat shield`),
+		words:   phrase.Words(`lagging|thermal insulation|heat shield`),
 		does:    func(j *job.Job, st *job.Step) bool { return takesOff(j, st, oldLagging) },
 	},
 	{
@@ -248,7 +248,7 @@ var builtins = []*builtin{
 			Avoid:  "Lids on, air moving, nothing hot near. Gloves as the safety data sheet has them; never to wash hands.",
 			Rule:   "29 CFR 1910.1200",
 		},
-		words: words(`solvent|degreas(?:e|er|ing)|white spirit|acetone|brake cleaner`),
+		words: phrase.Words(`solvent|degreas(?:e|er|ing)|white spirit|acetone|brake cleaner`),
 	},
 	{
 		Caution: job.Caution{
@@ -276,7 +276,7 @@ var builtins = []*builtin{
 			Avoid:  "Glasses with side shields, also for whoever stands by. Air for cleaning under 2 bar (30 psi).",
 			Rule:   "29 CFR 1910.133(a); 1910.242(b)",
 		},
-		words: words(`hammer|chisel|wire brush|blow (?:it|them) (?:out|off|clean)|compressed air`),
+		words: phrase.Words(`hammer|chisel|wire brush|blow (?:it|them) (?:out|off|clean)|compressed air`),
 	},
 	{
 		Caution: job.Caution{

@@ -20,6 +20,7 @@ func (r *heatReader) grip() {
 	}
 	rule := map[string]fit.SmoothingRule{"none": fit.NoLoss, "0.8": fit.LossEight, "0.4": fit.LossFour}[d.Smoothing.Value]
 	f.Holding, f.Pulling, f.Smoothing = ratio(d.Holding), ratio(d.Pulling), rule
+	f.Friction = fit.Claim{By: d.DecidedBy.Value, Reason: d.Because.Value}
 	r.at(d.Holding, d.At, "Holding")
 	r.at(d.Pulling, d.At, "Pulling")
 	r.at(d.Smoothing, d.At, "Smoothing")
@@ -27,7 +28,7 @@ func (r *heatReader) grip() {
 		Joint: fit.Mm(f.Diameter), HubOutside: fit.Mm(r.heat.Ring.Outside), ShaftBore: fit.Mm(r.heat.Seat.Bore), Length: fit.Mm(r.heat.Ring.Length),
 		Hub: r.elastic(r.heat.Ring.Material, r.yield), Shaft: r.elastic(r.heat.Seat.Material, r.shaftYield),
 		Least: fit.Micron(f.Least * 1000), Greatest: fit.Micron(f.Greatest * 1000),
-		Holding: f.Holding, Pulling: f.Pulling, Friction: fit.Claim{By: d.DecidedBy.Value, Reason: d.Because.Value},
+		Holding: f.Holding, Pulling: f.Pulling, Friction: f.Friction,
 		Smoothing: fit.Smoothing{Rule: rule, HubRz: r.rough(d.HubRough, "Smoothing.HubRz"), ShaftRz: r.rough(d.ShaftRough, "Smoothing.ShaftRz")},
 		Seat:      fit.Seat(r.seat), Service: f.AtWork, Torque: f.Torque,
 	}

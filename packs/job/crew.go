@@ -1,10 +1,10 @@
 package job
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/units"
 )
 
@@ -29,19 +29,19 @@ var numbers = map[string]int{
 // Words by which a role is that of several people of whom nobody says how many: so many for
 // each of something, and a number of people where no number stands before them.
 var (
-	forEach = regexp.MustCompile(`(?i)(?:^|\s)(?:each|every|jede[rmsn]?|cada|chaque|chacune?|każd\p{L}*)(?:$|[\s,:])`)
-	someOf  = regexp.MustCompile(`(?i)(?:^|\s)(?:all|several|riggers|helpers|mechanics|alle|mehrere|todos|varios|tous|plusieurs|wszyscy|kilku)(?:$|[\s,:])`)
+	forEach = phrase.Of(`(?i)(?:^|\s)(?:each|every|jede[rmsn]?|cada|chaque|chacune?|każd\p{L}*)(?:$|[\s,:])`)
+	someOf  = phrase.Of(`(?i)(?:^|\s)(?:all|several|riggers|helpers|mechanics|alle|mehrere|todos|varios|tous|plusieurs|wszyscy|kilku)(?:$|[\s,:])`)
 )
 
 // How a number of people is written that does not stand alone: 2x rigger, 2-man crew,
 // operators (2), one or two riggers.
 var (
-	times    = regexp.MustCompile(`(?i)^(\d+|\p{L}+) ?[x×] ?\p{L}`)
-	manCrew  = regexp.MustCompile(`(?i)^(\d+|\p{L}+)[ -](?:man|men|person|people|mann|mannige[rns]?|personen|hombres|personas|personnes|osob\p{L}*)(?:$|[\s,:-])`)
-	behind   = regexp.MustCompile(`(?i)(?:\((\d+|\p{L}+)\)|\s[x×] ?(\d+))$`)
-	fromTo   = regexp.MustCompile(`(?i)^(\d+|\p{L}+)(?:\s*[-–/]\s*| (?:or|to|oder|bis|o|u|a|ou|à|lub|albo|do) )(\d+|\p{L}+)`)
-	leading  = regexp.MustCompile(`^(?:\d+|\p{L}+)$`)
-	sizeWord = regexp.MustCompile(`(?i)^(?:st|nd|rd|th|k?v|k?va|kw|mw|hp|ps|bhp|hz|volts?|kilovolts?|tons?|tonnes?|tonnen|toneladas?|tony?|tonow\p{L}*|met(?:re|er)s?|mètres?|metros?|metr\p{L}*|millimet(?:re|er)s?|inch(?:es)?|zoll|f(?:oo|ee)t|pounds?|lbs|kilos?|kilograms?|lit(?:re|er)s?|bars?|degrees?|hours?|minutes?|days?|phases?|phasen|legs?|legged|poles?|stages?|axles?|wheels?|ways?|class)(?:$|[^\p{L}\d])`)
+	times    = phrase.Of(`(?i)^(\d+|\p{L}+) ?[x×] ?\p{L}`)
+	manCrew  = phrase.Of(`(?i)^(\d+|\p{L}+)[ -](?:man|men|person|people|mann|mannige[rns]?|personen|hombres|personas|personnes|osob\p{L}*)(?:$|[\s,:-])`)
+	behind   = phrase.Of(`(?i)(?:\((\d+|\p{L}+)\)|\s[x×] ?(\d+))$`)
+	fromTo   = phrase.Of(`(?i)^(\d+|\p{L}+)(?:\s*[-–/]\s*| (?:or|to|oder|bis|o|u|a|ou|à|lub|albo|do) )(\d+|\p{L}+)`)
+	leading  = phrase.Of(`^(?:\d+|\p{L}+)$`)
+	sizeWord = phrase.Of(`(?i)^(?:st|nd|rd|th|k?v|k?va|kw|mw|hp|ps|bhp|hz|volts?|kilovolts?|tons?|tonnes?|tonnen|toneladas?|tony?|tonow\p{L}*|met(?:re|er)s?|mètres?|metros?|metr\p{L}*|millimet(?:re|er)s?|inch(?:es)?|zoll|f(?:oo|ee)t|pounds?|lbs|kilos?|kilograms?|lit(?:re|er)s?|bars?|degrees?|hours?|minutes?|days?|phases?|phasen|legs?|legged|poles?|stages?|axles?|wheels?|ways?|class)(?:$|[^\p{L}\d])`)
 )
 
 // PostOf reads how many people a role is: the number that it begins with, as 2 or two, 2x or
@@ -56,7 +56,7 @@ func PostOf(role string) Post {
 	if m := fromTo.FindStringSubmatch(role); m != nil && people(m[1]) > 0 && people(m[2]) > 0 {
 		return not
 	}
-	for _, written := range []*regexp.Regexp{times, manCrew, behind} {
+	for _, written := range []*phrase.Pattern{times, manCrew, behind} {
 		if m := written.FindStringSubmatch(role); m != nil {
 			if n := people(strings.Join(m[1:], "")); n > 0 {
 				return Post{Role: role, People: n, Told: true}

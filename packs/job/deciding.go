@@ -1,13 +1,14 @@
 package job
 
 import (
-	"regexp"
 	"strconv"
+
+	"matchmark/packs/phrase"
 )
 
 // markRange is a mark of a dimension in a sentence, or from one to another: D4 to D6. A
 // number of more digits is no mark.
-var markRange = regexp.MustCompile(`\bD([0-9]{1,4})(?:(?:\s+(?:to|bis|a|à|do)\s+|\s*[–-]\s*)D([0-9]{1,4}))?\b`)
+var markRange = phrase.Of(`\bD([0-9]{1,4})(?:(?:\s+(?:to|bis|a|à|do)\s+|\s*[–-]\s*)D([0-9]{1,4}))?\b`)
 
 // Deciding are the dimensions, by their marks without place, that holds name: who releases
 // one looks at their readings.

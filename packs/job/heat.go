@@ -106,6 +106,7 @@ type HeatFit struct {
 	Smoothing        fit.SmoothingRule
 	AtWork           *fit.Service // where it works; nil when not told
 	Torque           fit.NewtonMetre
+	Friction         fit.Claim // who answers for both frictions, and why
 }
 
 // A HeatNeighbour is a part that must stay cool.

@@ -12,6 +12,7 @@ import (
 // top, its hold and its check stand in place of those of the step.
 type Mirror struct {
 	Missed   source.Text // easily missed in putting back, At zero where nothing is written
+	Seen     []Seen      // looked at when the row is done
 	Cautions []*Caution
 	Permits  []*Permit
 	Hold     *Hold

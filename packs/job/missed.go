@@ -1,10 +1,11 @@
 package job
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
+
+	"matchmark/packs/phrase"
 )
 
 // MissedBack is what is easily missed in putting back what a move takes off: what the
@@ -23,7 +24,7 @@ func (m *Move) MissedBack(parts []*Part) string {
 
 // saysLeft finds a left-hand thread in what is easily missed, where no part is named
 // beside it.
-var saysLeft = regexp.MustCompile(`(?i)^left[- ]?hand(ed)?( thread)?$`)
+var saysLeft = phrase.Of(`(?i)^left[- ]?hand(ed)?( thread)?$`)
 
 // missedIn is what of a sentence, between its commas, speaks of a part: of those of the
 // machine the part that a clause names best, or by its left-hand thread. What names no part
@@ -87,11 +88,11 @@ func kindOf(name string) (kind string) {
 
 // fromSmall is the first small word of a name and all behind it: the screw of the cover is a
 // screw.
-var fromSmall = regexp.MustCompile(`(?i) (of|in|on|at|to|the|and|for|with|from|behind|under|over) .*`)
+var fromSmall = phrase.Of(`(?i) (of|in|on|at|to|the|and|for|with|from|behind|under|over) .*`)
 
 // figures are the sizes in a name with their units: of Packing ring 12.5 mm the last word is
 // ring, of Stud M16 x 90 it is stud.
-var figures = regexp.MustCompile(`(?i)[^\s\pL]*\pL{0,2}\d\S*(\s*(%|°[CF]?|(mm|cm|m|µm|in|inch|inches|ft|kg|g|lb|t|bar|kPa|MPa|psi|kW|W|V|A|Hz|N·m|Nm|x|×|DN|PN)\b))*`)
+var figures = phrase.Of(`(?i)[^\s\pL]*\pL{0,2}\d\S*(\s*(%|°[CF]?|(mm|cm|m|µm|in|inch|inches|ft|kg|g|lb|t|bar|kPa|MPa|psi|kW|W|V|A|Hz|N·m|Nm|x|×|DN|PN)\b))*`)
 
 // wordsOf are the words of a text in small letters, without the s of the plural and without
 // what has no letters, or one alone as the M of a thread.

@@ -2,10 +2,10 @@ package job
 
 import (
 	"math/big"
-	"regexp"
 	"slices"
 	"strings"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
@@ -37,6 +37,7 @@ type Part struct {
 	Off  []*Move // how its pieces come off, in the order of work; none if they never do
 	Back []*Move // how they go back
 
+	Across   *Part      // on the other side of the joint that its mark stands on, nil if not said
 	Marked   *Step      // where it gets a mark across its joint, nil if it gets none
 	Meets    *Step      // where that mark meets, if below the step that puts it on; nil if there
 	WayRound []WayRound // which sides of it face what
@@ -224,8 +225,8 @@ func (m *Move) PutBack() *Move {
 // fastens are the words by which a fastener is called, and ofAnother those behind which
 // a name speaks of another part: a tab washer of the input nut.
 var (
-	fastens   = regexp.MustCompile(`(?i)\b(bolt|nut|(set|cap)?screw|stud)s?\b`)
-	ofAnother = regexp.MustCompile(`(?i)\s(of|in|on|for|under|behind|with|at)\s.*`)
+	fastens   = phrase.Of(`(?i)\b(bolt|nut|(set|cap)?screw|stud)s?\b`)
+	ofAnother = phrase.Of(`(?i)\s(of|in|on|for|under|behind|with|at)\s.*`)
 )
 
 // Fastens reports whether a part is called by the name of a fastener.

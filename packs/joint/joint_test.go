@@ -89,6 +89,11 @@ func TestToldInPounds(t *testing.T) {
 	if pm.Text() != "90 +/- 10 lb-ft" {
 		t.Errorf("the setting is told as %s", pm.Text())
 	}
+	// The lower end of a range stood a shade below it: 190 lb-ft are 257.6 N·m (1 lb-ft =
+	// 1.355818 N·m, NIST SP 811, appendix B), and the sheet had 257.
+	if o, ok := joint.OtherTorqueLeast(q(t, "190 lb-ft")); !ok || o.Text() != "258 N·m" {
+		t.Errorf("190 lb-ft are at least %v %v, want 258 N·m", o, ok)
+	}
 	if o, ok := joint.OtherTorque(q(t, "90 lb-ft")); !ok || o.Text() != "122 N·m" {
 		t.Errorf("90 lb-ft is %s", o.Text())
 	}

@@ -208,6 +208,16 @@ func (r Result) Told() []Told {
 // OtherTorque gives a torque in the other unit, to three figures and down: lb-ft for N·m
 // and N·m for lb-ft or lb-in. ok is false for what is no torque.
 func OtherTorque(q units.Quantity) (other units.Quantity, ok bool) {
+	return otherTorque(q, units.Down)
+}
+
+// OtherTorqueLeast is OtherTorque for a torque that must be reached, and so up: the lower
+// end of a range, or what must hold before a fastener breaks loose.
+func OtherTorqueLeast(q units.Quantity) (other units.Quantity, ok bool) {
+	return otherTorque(q, units.Up)
+}
+
+func otherTorque(q units.Quantity, how units.Rounding) (other units.Quantity, ok bool) {
 	if q.Unit.Dimension() != units.Torque {
 		return other, false
 	}
@@ -215,7 +225,7 @@ func OtherTorque(q units.Quantity) (other units.Quantity, ok bool) {
 	if q.Unit != units.NewtonMetre {
 		to = units.NewtonMetre
 	}
-	return in(float64(newtonMetres(q)), units.NewtonMetre, to, units.Down), true
+	return in(float64(newtonMetres(q)), units.NewtonMetre, to, how), true
 }
 
 func (a *account) caution(code CautionCode, field, message string, args ...any) {

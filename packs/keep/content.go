@@ -45,7 +45,7 @@ func Says(t *job.Tag) []string {
 	}
 	for _, m := range t.In {
 		if m.To.Spot != nil && t.Part != nil {
-			add("lies", m.To.Spot.Mark)
+			add("lies", m.To.Spot.Mark+" "+m.To.Spot.What)
 		}
 		for _, r := range m.Part.WayRound {
 			add("way", r.Part.Name+" "+r.Mark+" "+r.Faces)
@@ -61,7 +61,9 @@ func Says(t *job.Tag) []string {
 	add("keep", t.Keep)
 	add("note", t.Note)
 	add("support", t.Support)
-	if t.Mass != nil {
+	if t.Mass != nil && t.MassAtLeast {
+		add("mass at least", units.Pointed(t.Mass.Print()))
+	} else if t.Mass != nil {
 		add("mass", units.Pointed(t.Mass.Print()))
 	}
 	// Steps that change places fill a container in another order: that is no change.

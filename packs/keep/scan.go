@@ -1,10 +1,10 @@
 package keep
 
 import (
-	"regexp"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 )
 
 // A Scan is what a scanned or typed text stands for in a job.
@@ -57,7 +57,7 @@ func Scanned(j *job.Job, text string) *Scan {
 // enveloped is a code in the envelope of ISO/IEC 15434 as scanners hand it on: with its
 // separators, with others in their place, or without any. The letters of the key and of the
 // content have no Q and no Z, so that the identifiers are found in any case.
-var enveloped = regexp.MustCompile(`^\s*\[\)>\W*06\W*S([A-Z0-9 ]+?)\W*Q[0-9]+\W*Z([A-Z]{3})\W*$`)
+var enveloped = phrase.Of(`^\s*\[\)>\W*06\W*S([A-Z0-9 ]+?)\W*Q[0-9]+\W*Z([A-Z]{3})\W*$`)
 
 // unwrapped takes the text of a tag's code out of its envelope; any other text is left.
 func unwrapped(text string) string {

@@ -1,7 +1,7 @@
 package lift
 
 // What is computed: a load on two upright drops under a spreader bar, a lifting
-// beam or two hooks. Picks A and B at one level, s apart; a, b plan distances of
+// beam or two hooks. Picks A and B at one level, of two hooks at any, s apart; a, b plan distances of
 // the centre of gravity from them; g its depth below their line; W load, w weight
 // of the bar; p the bail's distance from the end over A, e its rise over the pins.
 //
@@ -163,6 +163,7 @@ type hooks struct {
 	drops
 	lengths [2]float64
 	tilt    Degree
+	turn    *Turn // nil where the load keeps its position
 }
 
 func (h hooks) sloping() []float64 { return nil }
@@ -171,7 +172,7 @@ func (h hooks) at(g vec, _ []float64) (state, *Refusal) {
 	if no := standing([]vec{h.a, h.b}, g); no != nil {
 		return state{}, no
 	}
-	n, _, _ := hangLine(h.a, h.axis(), g)
+	n, _ := newUpend(h.b, h.a, g).up(0) // each hook at its own height: the load level, not the line of its picks
 	var worst [2]float64
 	for _, up := range append(h.leaning(n), n) {
 		share := leverShare(h.a, h.b, g, up)
@@ -179,6 +180,9 @@ func (h hooks) at(g vec, _ []float64) (state, *Refusal) {
 			return state{}, refuse("maxtilt", "allow less tilt, or take picks farther from the centre of gravity", "with one hook low by %v the load leaves the other", h.tilt)
 		}
 		worst[0], worst[1] = max(worst[0], share), max(worst[1], 1-share)
+	}
+	if h.turn != nil {
+		worst[h.turn.Upper] = 1 // at the end of the turn
 	}
 	s := state{up: n, hook: h.a.add(n.by(h.lengths[0])), hooks: []float64{worst[0] * h.load, worst[1] * h.load}}
 	for i, p := range []vec{h.a, h.b} {

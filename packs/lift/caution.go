@@ -41,6 +41,7 @@ func (a *account) cautions() {
 	}
 	a.reach()
 	a.hanging()
+	a.turnCautions()
 	a.known()
 	a.seats()
 	if a.r.Critical {

@@ -15,6 +15,7 @@ func (p *Plan) check() Refusals {
 		c.hardware(fmt.Sprintf("topgear[%d]", i), h)
 	}
 	c.sharing()
+	c.turning()
 	c.site()
 	return c.rs
 }
@@ -221,8 +222,8 @@ func (c *checker) site() {
 		if p.Rig == TwoHooks && p.SecondCrane.Rated > 0 {
 			c.positive("headroom.secondhighhook", "the highest place of the second hook", "mm", float64(h.SecondHighHook))
 		}
-		if p.Rig == TwoHooks && len(p.Load.Outline) == 0 && p.Load.Span == nil {
-			c.refuse("load.outline", "write size:, or where its ends are", "nothing says where the ends of the load are, and with one hook low one of them hangs lowest")
+		if len(p.Load.Outline) == 0 && p.Load.Span == nil {
+			c.refuse("load.outline", "write size:, or where its ends are", "nothing says where the ends of the load are, and the one that hangs low is lowest")
 		}
 		c.notBelow("headroom.passover", "the height to clear", "mm", float64(h.PassOver))
 		c.notBelow("headroom.stack", "the gear above the legs", "mm", float64(h.Stack))

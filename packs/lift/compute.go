@@ -10,6 +10,7 @@ func Compute(p Plan) (*Result, error) {
 	if rs := p.check(); len(rs) > 0 {
 		return nil, rs.Err()
 	}
+	p.inBaskets()
 	s, no := p.settle()
 	if no != nil {
 		return nil, Refusals{*no}
@@ -26,6 +27,7 @@ func Compute(p Plan) (*Result, error) {
 	a.r.Dynamic = Ratio(dyn)
 	a.legs()
 	a.tilt()
+	a.turn()
 	if no := a.components(); no != nil {
 		return nil, Refusals{*no}
 	}

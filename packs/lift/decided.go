@@ -5,8 +5,9 @@ package lift
 //	an estimated mass without a tolerance
 //	a centre of gravity that is said to be known exactly
 //	a dynamic factor under the published one for the weight
+//	a tilt over the published one
 //
-// Without a person and a reason each is refused; with both it is computed as written
+// Without a person and a reason each is refused, a tilt told by check; with both it is computed as written
 // and told as a caution with the name. Source of the factor: see dynamic.go; that a
 // mass or a centre of gravity is never known exactly is common practice, no source.
 
@@ -59,6 +60,9 @@ func (a *account) decisions() {
 	}
 	if published := Ratio(onshoreDynamic(a.s.gross)); a.r.Dynamic < published {
 		decided(Decided, "dynamic", say("the factor for the hoist's movement is %s and not the published %s", a.r.Dynamic.FactorUp(), published.FactorUp()))
+	}
+	if p.MaxTilt > publishedTilt && named(p.DecidedBy, p.Reason) {
+		decided(Decided, "maxtilt", say("it may hang up to %s out of level and not the published %s", p.MaxTilt.Down(), publishedTilt.Down()))
 	}
 	if l.CoGTolerance == (Point{}) {
 		decided(LooseCentre, "load.cogtolerance", "the centre of gravity is taken as exact")

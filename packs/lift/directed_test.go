@@ -38,6 +38,7 @@ func TestEveryFigureIsOnItsSide(t *testing.T) {
 		p.Load.CoGTolerance = Point{X: 7, Y: 3, Z: 5}
 		p = rate(p, rapid.Float64Range(100, 1e5).Draw(t, "rated"))
 		p.Headroom = &Headroom{HighHook: 9000, PassOver: 1200.4, Underside: 333.3, Stack: 111.7}
+		p.Load.Outline = box(Point{X: -900, Y: -500, Z: -333.3}, Point{X: 900, Y: 500, Z: 200})
 		r := mustCompute(t, p)
 		side := func(what, text string, exact float64, toward units.Rounding) {
 			off := printedNumber(t, text) - exact

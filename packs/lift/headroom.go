@@ -7,8 +7,9 @@ import "math"
 //	needed = to clear + underside + low end + hook above the load + legs + stack
 //
 // On two hooks that is of each its own, see hookRooms.
-// The low end of the span hangs below what is measured at level, with the centre of
-// gravity and the legs off as far as they may be. A leg that is long by e stands
+// The low end hangs below what is measured at level, with the centre of gravity and the legs
+// off as far as they may be: an end of the span, or the lowest corner of the outline where no
+// span is given, which lies as far out as the load does or farther. A leg that is long by e stands
 // e L/h higher at most, L its length and h its rise (the height over the length is
 // concave, so that its slope at L bounds it); legs above and below a bar add. Source:
 // geometry, derived.
@@ -32,15 +33,16 @@ func (a *account) headroom() {
 	a.r.Headroom = &HeadroomResult{Needed: needed, Spare: h.HighHook - needed, Above: above, LowEnd: low, Legs: legs}
 }
 
-// lowEnd is how far an end of the span hangs below its place at level, at most.
+// lowEnd is how far an end of the span, or where no span is given a lower corner of the
+// outline, hangs below its place at level, at most.
 func (a *account) lowEnd() Mm {
-	s := a.p.Load.Span
-	if s == nil {
-		return 0
+	ends := a.lowPoints()
+	if s := a.p.Load.Span; s != nil {
+		ends = []vec{vecOf(s.A), vecOf(s.B)}
 	}
 	low := 0.0
-	for _, e := range []Point{s.A, s.B} {
-		d := vecOf(e).sub(a.s.g)
+	for _, e := range ends {
+		d := e.sub(a.s.g)
 		for _, st := range a.states {
 			low = max(low, d.z-d.dot(st.up))
 		}

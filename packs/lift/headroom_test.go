@@ -34,3 +34,26 @@ func TestHeadroomCoversLongLegs(t *testing.T) {
 		}
 	})
 }
+
+// A bridle without ends counted nothing for the corner that hangs low. Plane geometry: the
+// load turns about its hook until the centre of gravity is plumb under it, and a corner 900 mm
+// out and 400 mm under the centre of gravity then hangs 900 sin(x) - 400 (1 - cos(x)) lower.
+func TestWithoutEndsTheLowCornerCounts(t *testing.T) {
+	t.Parallel()
+	p := bare(1000, Point{Z: -300}, Point{X: -600}, Point{X: 600})
+	p.Load.CoGTolerance = Point{X: 60, Y: 0.001, Z: 0.001}
+	p.LengthError, p.HookHeight = 0.001, 1500
+	p.Load.Outline = box(Point{X: -900, Y: -100, Z: -700}, Point{X: 900, Y: 100, Z: 50})
+	p.Headroom = &Headroom{HighHook: 9000, PassOver: 1000, Underside: 700, Stack: 100}
+	x := math.Atan2(60, 1800)
+	want := 900*math.Sin(x) - 400*(1-math.Cos(x))
+	r := compute(t, p)
+	near(t, "low corner", float64(r.Headroom.LowEnd), want, 0.5)
+	// Ends that are given are where it is looked at: they count by themselves.
+	p.Load.Span = &Span{NameA: "A", NameB: "B", A: Point{X: -500, Z: -300}, B: Point{X: 500, Z: -300}}
+	near(t, "low end", float64(compute(t, p).Headroom.LowEnd), 500*math.Sin(x), 0.5)
+	p.Load.Span, p.Load.Outline = nil, nil
+	if no := refusalOf(t, p); no.Field != "load.outline" {
+		t.Errorf("without ends and size: %s", no.Field)
+	}
+}

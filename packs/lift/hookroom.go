@@ -12,6 +12,7 @@ import "math"
 // neither the centre of gravity nor its middle. Lowest is a point of the outline or an end of
 // the span, down to the underside. Along the lean the height of a pick over a point at a before
 // it and b below it is b cos x + a sin x, the most at x = atan(a/b) or at the end of the lean.
+// A load that is turned does the same from lying to where all of it hangs from one leg.
 // Source: plane geometry, derived.
 
 // hookRooms are the rooms of the two hooks, in the order of their picks.
@@ -22,7 +23,7 @@ func (a *account) hookRooms(legs Mm) []HeadroomResult {
 		l := st.lines[i]
 		level := l.top.sub(a.s.g).dot(st.up) + a.s.g.z
 		// Of what the lean takes, so much is a low end: the rest stands there at level.
-		low := max(a.overLowest(l.bottom)+float64(a.p.Legs[i].Length)-level-float64(h.Underside), 0)
+		low := max(max(a.overLowest(l.bottom), a.overLowestTurned(l.bottom))+float64(a.p.Legs[i].Length)-level-float64(h.Underside), 0)
 		needed := h.PassOver + h.Underside + Mm(low+level) + legs + h.Stack
 		out = append(out, HeadroomResult{
 			Over: a.p.Picks[i].Name, Needed: needed, Spare: high - needed, Above: Mm(level), LowEnd: Mm(low), Legs: legs})

@@ -87,6 +87,8 @@ type Plan struct {
 	CriticalAt Ratio
 	// Headroom is nil where it is not looked at.
 	Headroom *Headroom
+	// Turn is nil for a load that keeps its position.
+	Turn *Turn
 	// Temperatures that slings and gear come to; nil where they are not known, and the
 	// band within which all hold is then told alone.
 	Temperatures *Temperatures

@@ -24,6 +24,8 @@ type LiftingPoint struct {
 	// LeastAngle from horizontal, over 0 and to 90: the flattest leg that the rating is
 	// for; 90 is a pull straight up only.
 	LeastAngle Degree
+	// Turns tells that it is rated all the way round while the load is turned, as a trunnion.
+	Turns bool
 	// Source names the drawing or the plate.
 	Source string
 }
@@ -82,6 +84,10 @@ func (a *account) points() {
 		least := k.Point.LeastAngle
 		if 90-least <= upright {
 			least = 90 - upright
+		}
+		if pull := a.flattestPull(); !k.Point.Turns && pull < least-angleSlack {
+			a.r.Cautions = append(a.r.Cautions, warn(PointTooFlat, field, "take a trunnion or a swivel eye, with turns: yes under lifting-points: where its drawing says so", true,
+				say("the %s at %q is pulled %s from the load's own level as it is turned, and is rated for %s", what, k.Name, pull.Down(), k.Point.pulls())))
 		}
 		if leg.Flattest < least-angleSlack {
 			a.r.Cautions = append(a.r.Cautions, warn(PointTooFlat, field, "use longer legs, or a bar so that the legs pull upright", true,

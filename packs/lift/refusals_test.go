@@ -14,6 +14,7 @@ func good() Plan {
 	p.Load.MassTolerance = 100
 	p.Dynamic = 1.1
 	p.Crane = Crane{Name: "station crane", Rated: 5000, Block: 50}
+	p.Load.Outline = box(Point{X: 100, Z: -700}, Point{X: 100, Z: 50}) // no corner that a tilt would lower
 	p.Headroom = &Headroom{HighHook: 6000, PassOver: 1500, Underside: 700, Stack: 300}
 	for i := range p.Legs {
 		p.Legs[i].Sling.Rated, p.Legs[i].Sling.Mass = 3000, 5

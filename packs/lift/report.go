@@ -36,6 +36,7 @@ func (a *account) working(dynamicFrom string) {
 		figUp("tilt", float64(t.Total), "°"), figUp("most within tolerance", float64(t.Within), "°"), figUp("most with one leg off", float64(t.Most), "°").told(), figUp("drop", float64(t.Drop), "mm"))
 	a.work("tilt by a wrong leg length", "the same with one leg long or short by e", statics,
 		figUp("e", float64(a.r.LengthError), "mm"), figUp("tilt", float64(a.r.ErrorTilt), "°"))
+	a.turnWorking()
 	if a.r.Press > 0 {
 		a.work("press between the picks", "C = T cos(angle from horizontal), the largest leg", statics,
 			figUp("C", float64(a.r.Press), "kg").told(), figUp("C", float64(a.r.Press.Newton()), "N"))
@@ -49,13 +50,16 @@ func (a *account) working(dynamicFrom string) {
 		figUp("gear above", massOf(nil, a.p.TopGear), "kg"), figUp("hook load", float64(a.r.HookLoad), "kg").told(),
 		figUp("used", 100*float64(a.r.CraneShare), "%"))
 	if h := a.r.Headroom; h != nil {
-		in, what := a.p.Headroom, "hook height needed"
+		in, what, low := a.p.Headroom, "hook height needed", "low end"
+		if a.p.Load.Span == nil {
+			low = "low corner of its size"
+		}
 		if h.Over != "" {
 			what = "hook height needed over %s"
 		}
 		a.workOf(h.Over, what, "to clear + underside + low end + hook above the load + legs off their length + stack", statics,
 			figUp("to clear", float64(in.PassOver), "mm"), figUp("underside", float64(in.Underside), "mm"),
-			figUp("low end", float64(h.LowEnd), "mm"),
+			figUp(low, float64(h.LowEnd), "mm"),
 			figUp("hook above the load", float64(h.Above), "mm"), figUp("legs off", float64(h.Legs), "mm"), figUp("stack", float64(in.Stack), "mm"),
 			figUp("needed", float64(h.Needed), "mm"), figDown("spare", float64(h.Spare), "mm"))
 	}
@@ -74,6 +78,9 @@ func (a *account) legWorking(i int, leg LegResult) {
 	switch {
 	case a.p.Rig == TwoHooks:
 		formula = "V_A = W b/s, the worst with one hook low by the tilt allowed"
+		if t := a.p.Turn; t != nil && t.Upper == i {
+			formula = "all of W at the end of the turn"
+		}
 	case a.p.Rig != Bridle && !leg.Above:
 		formula = "V_A = W b/s, b and s square to the plumb line"
 	case a.p.Rig == Bridle && len(a.p.Picks) == 4:

@@ -35,6 +35,8 @@ type Result struct {
 	Critical   bool
 	// Tackle is nil where the plan has none.
 	Tackle *TackleResult
+	// Turn is nil for a load that keeps its position.
+	Turn *TurnResult
 	// Headroom is nil where the plan gives none.
 	Headroom *HeadroomResult
 	// Heat is the band of temperature within which all slings and gear hold.
@@ -126,7 +128,8 @@ type HeadroomResult struct {
 	// left under its highest place, negative when it does not reach. On two hooks both
 	// are of the one that has less to spare, and so is Above, its height over the load.
 	Needed, Spare, Above Mm
-	// LowEnd and Legs are what of it an end that hangs low and legs that are long take.
+	// LowEnd and Legs are what of it an end, or a corner of the outline where no ends are
+	// given, that hangs low and legs that are long take.
 	LowEnd, Legs Mm
 }
 
@@ -176,6 +179,7 @@ const (
 	TooHotOrCold CautionCode = "too-hot-or-cold"
 	OffSaddle    CautionCode = "off-saddle"
 	Decided      CautionCode = "decided"
+	Turning      CautionCode = "turning"
 )
 
 // A Scene holds the points of a scale drawing as the load hangs: z up, the centre

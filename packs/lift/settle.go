@@ -56,7 +56,7 @@ func (p *Plan) settle() (settled, *Refusal) {
 	d := drops{a: picks[0], b: picks[1], load: load, bar: float64(p.Bar.Mass) + massOf(p.TopLegs, nil), barLen: float64(p.Bar.Length)}
 	if p.Rig == TwoHooks {
 		d.bar, s.gross = 0, load
-		h := hooks{drops: d, tilt: p.maxTilt()}
+		h := hooks{drops: d, tilt: p.maxTilt(), turn: p.Turn}
 		for i, l := range p.Legs {
 			if l.Length <= 0 {
 				return settled{}, refuse("legs", "write the length from hook to pick", "leg %q has no length", l.Name)

@@ -41,11 +41,15 @@ func (a *account) componentCalled(field string, name phrase, load, rated float64
 		Allowed: Kg(allowed), Reductions: rs, Used: Ratio(load / allowed)})
 }
 
-// worst gives the reductions of line i in the state where they leave least.
+// worst gives the reductions of line i where they leave least: in a state, or as the load is turned.
 func (a *account) worst(i int, of func(l line) ([]Reduction, *Refusal)) ([]Reduction, *Refusal) {
 	var worst []Reduction
-	for k, st := range a.states {
-		rs, no := of(st.lines[i])
+	lines := a.turnedLines(a.states[0].lines[i])
+	for _, st := range a.states {
+		lines = append(lines, st.lines[i])
+	}
+	for k, l := range lines {
+		rs, no := of(l)
 		if no != nil {
 			return nil, no
 		}

@@ -66,7 +66,7 @@ func (r *liftReader) lifting(field string, g *def.Leg) *lift.LiftingPoint {
 				r.lacks(v.what + " the " + p.Name.Value + " is rated")
 			}
 		}
-		return &lift.LiftingPoint{What: p.Name.Value, Rated: r.kg(field+".rated", p.Rated), LeastAngle: r.angle(field+".leastangle", p.Flattest), Source: p.Source.Value}
+		return &lift.LiftingPoint{What: p.Name.Value, Rated: r.kg(field+".rated", p.Rated), LeastAngle: r.angle(field+".leastangle", p.Flattest), Source: p.Source.Value, Turns: p.Turns.Value == "yes"}
 	}
 	return nil
 }
@@ -119,10 +119,10 @@ func (r *liftReader) crane(field string, t source.Text, to *lift.Crane) *def.Cra
 	return c
 }
 
-// headroom is looked at where one of its heights is written, and then needs all.
+// headroom is looked at where one of its heights is written or the load is turned, and then needs all.
 func (r *liftReader) headroom(c, second *def.Crane) {
 	d := r.d
-	if c == nil || !d.PassOver.Written() && !d.Stack.Written() {
+	if c == nil || !d.PassOver.Written() && !d.Stack.Written() && !d.UpendedOn.Written() {
 		return
 	}
 	high, both := c.HighHook, r.d.Rig.Value == "two hooks" && second != nil

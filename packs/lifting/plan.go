@@ -222,6 +222,7 @@ func (r *liftReader) rig() {
 	p.LengthError = r.mm("lengtherror", d.LegError)
 	r.heat()
 	r.tackle()
+	r.turn()
 	p.CriticalAt = r.b.Job.Site.Critical
 	crane := r.crane("crane", d.Crane, &p.Crane)
 	r.headroom(crane, r.crane("secondcrane", d.SecondCrane, &p.SecondCrane))

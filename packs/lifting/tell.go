@@ -113,7 +113,7 @@ func parentField(field string) string {
 // quiet are the cautions that the sheet prints and the check is silent about:
 // they ask for nothing more than what the sheet says, stand there with the name of
 // who decided, or have been told of at the gear itself.
-var quiet = map[lift.CautionCode]bool{lift.BelowAim: true, lift.NamedSharing: true, lift.OverTeam: true, lift.NoGearWeight: true, lift.Decided: true}
+var quiet = map[lift.CautionCode]bool{lift.BelowAim: true, lift.NamedSharing: true, lift.OverTeam: true, lift.NoGearWeight: true, lift.Decided: true, lift.Turning: true}
 
 // help is what to do about a caution: its own help where that depends on the cause.
 func help(c lift.Caution, usual map[lift.CautionCode]string) string {

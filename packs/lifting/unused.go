@@ -63,7 +63,7 @@ func (r *liftReader) unusedKeys() {
 	}{
 		{d.RatedBy, "rated-by:"}, {d.Bar, "bar:"}, {d.Bail, "bail:"}, {d.HookHeight, "hook-height:"}, {d.Aim, "aim:"}, {d.FourLegs, "four-legs:"}, {d.Skew, "skew:"},
 		{d.Dynamic, "dynamic:"}, {d.MaxTilt, "max-tilt:"}, {d.LegError, "leg-error:"}, {d.Crane, "crane:"}, {d.SecondCrane, "second-crane:"},
-		{d.SignedPlan, "signed-plan:"}, {d.PassOver, "pass-over:"}, {d.Stack, "stack:"}, {d.Heat, "temperatures:"},
+		{d.UpendedOn, "upended-on:"}, {d.SignedPlan, "signed-plan:"}, {d.PassOver, "pass-over:"}, {d.Stack, "stack:"}, {d.Heat, "temperatures:"},
 	} {
 		refuse(v.t, v.key)
 	}

@@ -1,15 +1,15 @@
 package names
 
 import (
-	"regexp"
 	"strings"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
 // aSize is a number with a word behind it, somewhere in a text.
-var aSize = regexp.MustCompile(`\d[\d.,/ -]*[\p{L}°%µ][^\s,;]*`)
+var aSize = phrase.Of(`\d[\d.,/ -]*[\p{L}°%µ][^\s,;]*`)
 
 // amountFault tells what is wrong with a quantity, with what to write made of the
 // author's own text: the unit that is missing is that of the example, which has the

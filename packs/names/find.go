@@ -25,7 +25,7 @@ func (b *Index) FaceAt(f def.Face, pl job.Place) job.Face {
 	if len(found) != 1 {
 		return job.Face{}
 	}
-	return job.Face{Part: found[0], Name: f.Face.Value}
+	return job.Face{Part: found[0], Name: ValueAt(pl, f.Face)}
 }
 
 // DimsAt resolves the mark of a dimension in a step's list: D7, D7/DE.

@@ -1,11 +1,11 @@
 package names
 
 import (
-	"regexp"
 	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/fit"
+	"matchmark/packs/phrase"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 )
@@ -13,7 +13,7 @@ import (
 // sized finds a limit that is written by letter and grade, as a drawing has it:
 // Ø130 m6, 120 H7. A fit with its slash is caught too, to be refused in the words
 // of fits.
-var sized = regexp.MustCompile(`^(?:[Øø⌀]|dia\.)? *\d+(?:[.,]\d+)? *(?:mm)? *[A-Za-z]{1,2} ?\d{1,2}(?: ?[/-] ?[A-Za-z]{1,2} ?\d{1,2})?$`)
+var sized = phrase.Of(`^(?:[Øø⌀]|dia\.)? *\d+(?:[.,]\d+)? *(?:mm)? *[A-Za-z]{1,2} ?\d{1,2}(?: ?[/-] ?[A-Za-z]{1,2} ?\d{1,2})?$`)
 
 // Line reads a line in the language of limits. A size by letter and grade becomes
 // its two limits; zone is then how it stands on a drawing. What can't be read is nil

@@ -1,10 +1,10 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/walk"
 )
 
@@ -19,7 +19,7 @@ func isTouched(d *job.Dim) bool {
 }
 
 // throughGuard are words of a reading that is taken with its guard on.
-var throughGuard = regexp.MustCompile(`(?i)\bguard\b|\bthrough (?:the|its|an?) (?:[\pL-]+ ){0,2}(?:holes?|slots?|windows?|openings?|mesh|hatch|doors?|flaps?|ports?|peephole)\b`)
+var throughGuard = phrase.Of(`(?i)\bguard\b|\bthrough (?:the|its|an?) (?:[\pL-]+ ){0,2}(?:holes?|slots?|windows?|openings?|mesh|hatch|doors?|flaps?|ports?|peephole)\b`)
 
 // checkBehindGuard warns of a gauge that is laid on a face behind a guard that is on: what stands
 // straight in front of its part, or of the fasteners of that, may be one. What lies deeper is

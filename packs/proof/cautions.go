@@ -1,11 +1,11 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -67,7 +67,7 @@ func (r *report) checkPermitOf(st *job.Step) {
 // isFor reports whether a permit is one for the work that a built-in note warns of: by what its
 // author says of it, else by its key, or by its words; one whose words are not English is taken
 // for it.
-func (r *report) isFor(p *job.Permit, c *job.Caution, kind *regexp.Regexp) bool {
+func (r *report) isFor(p *job.Permit, c *job.Caution, kind *phrase.Pattern) bool {
 	work := job.ForEntry
 	if c.Key == job.HotWork {
 		work = job.ForHotWork
@@ -82,11 +82,11 @@ func (r *report) isFor(p *job.Permit, c *job.Caution, kind *regexp.Regexp) bool 
 // which that permit is known; namesPermit finds a permit in the words of a note of the
 // author's.
 var (
-	onPermit = map[string]*regexp.Regexp{
-		job.HotWork:      regexp.MustCompile(`(?i)\bhot\b|\bfire\b|flame|torch|weld|burn`),
-		"confined-space": regexp.MustCompile(`(?i)\bentry\b|\benter|confined|vessel|tank`),
+	onPermit = map[string]*phrase.Pattern{
+		job.HotWork:      phrase.Of(`(?i)\bhot\b|\bfire\b|flame|torch|weld|burn`),
+		"confined-space": phrase.Of(`(?i)\bentry\b|\benter|confined|vessel|tank`),
 	}
-	namesPermit = regexp.MustCompile(`(?i)\bpermits?\b`)
+	namesPermit = phrase.Of(`(?i)\bpermits?\b`)
 )
 
 // cautionOf is the note of a step that has one of the keys, nil if none has.

@@ -1,16 +1,16 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/walk"
 )
 
 // opens finds a step whose words say that it opens something: a door or a hatch that is
 // no part of the definition.
-var opens = regexp.MustCompile(`(?i)\b(re-?)?open(s|ed|ing)?\b`)
+var opens = phrase.Of(`(?i)\b(re-?)?open(s|ed|ing)?\b`)
 
 // checkCovers sees that an opening is opened by the step that takes off what closes it,
 // and is not said to be closed before any of that is back. What closes an opening is what
@@ -19,7 +19,11 @@ func (r *report) checkCovers() {
 	told := map[string]bool{} // once for all places
 	for _, o := range r.job.Openings {
 		opened, closed := r.walk.Opened(o), r.walk.Closed(o)
-		if opened == nil || closed == nil || opened.Step.Index >= closed.Step.Index || told[o.Key] {
+		if opened == nil || closed == nil || opened.Step.Index > closed.Step.Index || told[o.Key] {
+			continue
+		}
+		if opened.Step == closed.Step { // it is closed by what was opened
+			told[o.Key] = r.openedByNothing(o, opened.Step)
 			continue
 		}
 		told[o.Key] = r.openedByNothing(o, opened.Step) || r.closedEarly(o, opened.Step, closed.Step) || r.openedElsewhere(o, opened.Step, closed.Step)
@@ -116,7 +120,7 @@ func (r *report) closedEarly(o *job.Opening, opener, closer *job.Step) bool {
 func (b *binder) covers() {
 	for _, o := range b.job.Openings {
 		opened, closed := b.walk.Opened(o), b.walk.Closed(o)
-		if opened == nil || closed == nil {
+		if opened == nil || closed == nil || opened.Step == closed.Step {
 			continue
 		}
 		for _, e := range b.walk.At(opened.Step) {

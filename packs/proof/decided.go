@@ -1,17 +1,17 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // decides finds the words of a step, or of its hold, at which it is decided of each part
 // whether it goes back: those of its tag.
-var decides = regexp.MustCompile(`(?i)\breuse\b.*\b(scrap|renew|repair)\b|\btick every tag\b`)
+var decides = phrase.Of(`(?i)\breuse\b.*\b(scrap|renew|repair)\b|\btick every tag\b`)
 
 // checkReused sees that it is decided which parts go back before the first of them does; of
 // words that name parts only those are looked at. A job that decides in several steps is
@@ -33,7 +33,7 @@ func (r *report) checkReused() {
 }
 
 // isDecided finds of a part that it is decided at some step whether it is renewed.
-var isDecided = regexp.MustCompile(`(?i)\bdecided\b`)
+var isDecided = phrase.Of(`(?i)\bdecided\b`)
 
 // checkDecidedBlind sees that a part whose renewal is decided at a step has been measured by
 // then: whoever decides does it by the readings. Where several steps decide of it, the last counts.
@@ -95,7 +95,7 @@ func (r *report) decidedOf(st *job.Step) []*job.Part {
 }
 
 // ofEveryTag finds the words that speak of all parts.
-var ofEveryTag = regexp.MustCompile(`(?i)\b(every|each|all) (tags?|parts?)\b`)
+var ofEveryTag = phrase.Of(`(?i)\b(every|each|all) (tags?|parts?)\b`)
 
 // decision is the first step at which it is decided what goes back, nil if none is.
 func decision(j *job.Job, steps []*job.Step) *job.Step {

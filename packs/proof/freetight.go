@@ -1,18 +1,18 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
 
 // saysLoose finds what a reading is taken with loose: joints loose, cap bolts half a turn
 // slack, cover free.
-var saysLoose = regexp.MustCompile(`(?i)\b(\pL+?)s? (?:are |is )?(?:still )?(?:(?:half |a quarter )?(?:of )?(?:a )?turn )?(?:loose|slack|free)\b`)
+var saysLoose = phrase.Of(`(?i)\b(\pL+?)s? (?:are |is )?(?:still )?(?:(?:half |a quarter )?(?:of )?(?:a )?turn )?(?:loose|slack|free)\b`)
 
 // checkFreeTight sees that a reading whose words want a joint loose stands above the line of
 // its step that tightens it: who works down the page reads it tight.

@@ -1,12 +1,12 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
@@ -15,7 +15,7 @@ import (
 // what it takes off is on then and goes back in it, what it reads and tightens is there. Its
 // words are read for what comes off and what goes back; of words that can mean several parts
 // nothing is told.
-var goesBack = regexp.MustCompile(`(?i)\b(?:back|on|in|fit|refit|tight|again|home|down|together|shut)\b`)
+var goesBack = phrase.Of(`(?i)\b(?:back|on|in|fit|refit|tight|again|home|down|together|shut)\b`)
 
 // A try is one further try as far as it has been walked.
 type try struct {
@@ -93,7 +93,7 @@ func (t *try) words(a job.TryAct) {
 
 // andBefore finds the word that stands before "and" with the one before that: cover of cover and
 // shims off.
-var andBefore = regexp.MustCompile(`(?i)(?:\b(\pL+) )?\b(\pL+?)s? $`)
+var andBefore = phrase.Of(`(?i)(?:\b(\pL+) )?\b(\pL+?)s? $`)
 
 // offIn finds what a text says to come off, as saysOff does, both of two that "and" joins.
 func offIn(text string) [][]string {

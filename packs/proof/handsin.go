@@ -1,10 +1,10 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
@@ -79,8 +79,8 @@ func (r *report) handIn(e *walk.Event) (does string, in bool) {
 
 // What is turned by hand in the machine, by its words, and what an isolation drives it by.
 var (
-	turnedByHand = regexp.MustCompile(`(?i)\b(?:turns?|turned|barred|rotates?) (?:freely |easily |over |once |round )*by hand\b|\btouch(?:es)? nowhere\b`)
-	driven       = regexp.MustCompile(`(?i)electric|motor|drive|steam|turbine|engine|compressed air|hydraulic|\d ?k?V\b`)
+	turnedByHand = phrase.Of(`(?i)\b(?:turns?|turned|barred|rotates?) (?:freely |easily |over |once |round )*by hand\b|\btouch(?:es)? nowhere\b`)
+	driven       = phrase.Of(`(?i)electric|motor|drive|steam|turbine|engine|compressed air|hydraulic|\d ?k?V\b`)
 )
 
 // drives reports whether what an isolation cuts off can turn or move a machine.

@@ -1,10 +1,10 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
@@ -34,7 +34,7 @@ func (r *report) checkHeldReading() {
 
 // wantsTight finds words that want what holds a reading tight: bolts as tight as they are now,
 // slide bolts tight.
-var wantsTight = regexp.MustCompile(`(?i)\b(?:bolts?|screws?|nuts?|joints?)\b[^,;.]*\btight\b`)
+var wantsTight = phrase.Of(`(?i)\b(?:bolts?|screws?|nuts?|joints?)\b[^,;.]*\btight\b`)
 
 // asTheyRun reports whether a reading is one between parts that are held as they run.
 func asTheyRun(j *job.Job, d *job.Dim) bool {

@@ -1,24 +1,25 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/walk"
 )
 
 // jacks are screws that push a part off its joint, by their name. A puller may go on while
 // the nut is slack and still on: it catches the part.
-var jacks = regexp.MustCompile(`(?i)\b(?:jack(?:ing)?(?:[ -]off)?|forcing|push(?:ing)?[ -]?off|lifting[ -]off)[ -]?(?:screw|bolt)s?\b`)
+var jacks = phrase.Of(`(?i)\b(?:jack(?:ing)?(?:[ -]off)?|forcing|push(?:ing)?[ -]?off|lifting[ -]off)[ -]?(?:screw|bolt)s?\b`)
 
-// checkJacked warns of what is pushed off its joint, by the name of the screws, while a nut or a
+// checkJacked warns of what is pushed off its joint, by the name of the screws or by the words
+// of the step that puts a wedge, a jack or a press in, while a nut or a
 // dowel still holds it: a dowel left in cracks the face, a nut left on breaks its stud. Nuts that
 // are slackened and left on catch the part.
 func (r *report) checkJacked() {
 	for _, e := range r.walk.Events {
-		if e.Verb != job.DoFitForNow || !jacks.MatchString(r.job.InEnglish(e.Move.Part.Name)) {
+		if e.Verb != job.DoFitForNow || !r.pushes(e) {
 			continue
 		}
 		pushed := r.pushedOff(e)
@@ -41,7 +42,7 @@ func (r *report) checkJacked() {
 }
 
 // dowels are fasteners that hold a part where it is, loosened or not, by their name.
-var dowels = regexp.MustCompile(`(?i)\b(?:dowels?|pins?)\b`)
+var dowels = phrase.Of(`(?i)\b(?:dowels?|pins?)\b`)
 
 // fixes reports whether a part is a fastener or a dowel, and none that screws push off.
 func (r *report) fixes(p *job.Part) bool {
@@ -96,7 +97,7 @@ func (r *report) speaksOf(st *job.Step, p *job.Part) bool {
 func (b *binder) jacked() {
 	r := &report{walk: b.walk, job: b.job}
 	for _, e := range b.walk.Events {
-		if e.Verb != job.DoFitForNow || !jacks.MatchString(b.job.InEnglish(e.Move.Part.Name)) {
+		if e.Verb != job.DoFitForNow || !r.pushes(e) {
 			continue
 		}
 		if m := r.pushedOff(e); m != nil {

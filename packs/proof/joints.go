@@ -1,12 +1,12 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
@@ -80,7 +80,7 @@ func (r *report) fastenersOut(e *walk.Event) bool {
 }
 
 // covers are the words by which what closes something is called.
-var covers = regexp.MustCompile(`(?i)\b(covers?|caps?|lids?|bonnets?)\b`)
+var covers = phrase.Of(`(?i)\b(covers?|caps?|lids?|bonnets?)\b`)
 
 // coverScrews warns of a cover or a cap that comes off with screws of which none belongs
 // to a joint: whoever puts it back is told nothing of how tight they become. Where one

@@ -1,15 +1,15 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/walk"
 )
 
 // forLifting finds the words by which a permit is known as one for lifts.
-var forLifting = regexp.MustCompile(`(?i)lift|hoist|crane|rigging`)
+var forLifting = phrase.Of(`(?i)lift|hoist|crane|rigging`)
 
 // isForLifting reports whether a permit is one for lifts: by what its author says of it, else by
 // its key or its words.

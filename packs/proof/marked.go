@@ -23,6 +23,10 @@ func (r *report) checkMarked() {
 				help = "write match-marks: below fit: the new one is marked in its place"
 			}
 			r.problems.AddWith(e.At, "marked-late", e.Part.Called()+" is marked at "+e.Step.Name()+", and has come off by then", off.At, "comes off here", help)
+		case e.Verb == job.DoMark && r.acrossOff(e) != nil:
+			off := r.acrossOff(e)
+			r.problems.AddWith(e.At, "marked-late", e.Part.Called()+" is marked across its joint with "+e.Part.Across.Called()+" at "+e.Step.Name()+", and that has come off by then", off.At, "comes off here",
+				"match-marks: [{"+e.Part.Key+": "+e.Part.Across.Key+"}] at a step above "+off.Step.No+", or at that above remove:")
 		case e.Verb == job.DoMark:
 			if x := r.loosened(e); x != nil && x.Step.At == e.Step.At {
 				r.problems.WarnWith(e.At, "marked-late", e.Part.Called()+" is marked at "+e.Step.Name()+", when "+x.Grip.Mark()+" is loose: it may have moved by then", x.At, "loosened here",
@@ -41,6 +45,16 @@ func (r *report) checkMarked() {
 			}
 		}
 	}
+}
+
+// acrossOff is the removal of the part on the other side of the joint that a mark stands on,
+// where that is off as the mark is made; nil where it is in its place.
+func (r *report) acrossOff(e *walk.Event) *walk.Event {
+	q := e.Part.Across
+	if q == nil || r.walk.On(q, e) == q.Count {
+		return nil
+	}
+	return r.cameOff(q, e.Index)
 }
 
 // newForNow reports whether a part is marked where a new one goes on for now.
@@ -93,6 +107,9 @@ func (b *binder) marked() {
 	for _, st := range b.walk.Steps {
 		for _, p := range st.Marks {
 			b.stands(p, st)
+			if p.Across != nil {
+				b.stands(p.Across, st)
+			}
 			for _, x := range b.walk.Steps[st.Index+1:] {
 				if slices.ContainsFunc(x.Loosen, func(f job.Fastening) bool {
 					return f.Joint != nil && slices.ContainsFunc(p.Behind, func(q *job.Part) bool { return slices.Contains(q.Joints, f.Joint) })

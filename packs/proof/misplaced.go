@@ -1,9 +1,8 @@
 package proof
 
 import (
-	"regexp"
-
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -13,10 +12,10 @@ type deed struct {
 	key         string
 	keyed       func(*job.Job) bool // whether a step that tells of it has the key; nil if it may go without
 	done        func(*job.Step) bool
-	plain, told *regexp.Regexp
+	plain, told *phrase.Pattern
 }
 
-func words(list string) *regexp.Regexp { return regexp.MustCompile(`(?i)\b(` + list + `)`) }
+func words(list string) *phrase.Pattern { return phrase.Of(`(?i)\b(` + list + `)`) }
 
 // deeds are the verbs that words tell well enough to be looked for. What is measured is
 // told in too many words; a step that says measure and has no box is told by the law of
@@ -26,7 +25,7 @@ var deeds = []deed{
 	{"tighten", nil, func(s *job.Step) bool { return len(s.Tighten) > 0 }, words("tighten|torque"), words(`tight|torque|run|draw|bend|\d+ ?(N|lb)|round|up\b|on\b|in\b|home`)},
 	{"match-marks", nil, func(s *job.Step) bool { return len(s.Marks) > 0 }, words("mark|punch|chalk|scribe"), words("mark|punch|chalk|scribe|number|paint|line")},
 	{"match-marks", func(*job.Job) bool { return true }, func(s *job.Step) bool { return len(s.Marks)+len(s.Meet) > 0 },
-		regexp.MustCompile(`(?i)(?:^|[.;:,]\s*|\b(?:and|then|both|first)\s+)match[- ]?mark\s`), words("mark|punch|chalk|scribe|number|paint|line")},
+		phrase.Of(`(?i)(?:^|[.;:,]\s*|\b(?:and|then|both|first)\s+)match[- ]?mark\s`), words("mark|punch|chalk|scribe|number|paint|line")},
 	{"tool-count", func(j *job.Job) bool { return len(j.Openings) > 0 }, func(s *job.Step) bool { return s.ToolCount }, words("count tools|tools? count|count the tools|tools and"), words("tools?|count")},
 	{"count-all", func(j *job.Job) bool { return len(j.Containers) > 0 }, func(s *job.Step) bool { return s.CountAll }, words("count with|count every|every container"), words("count|container")},
 	{"lock", func(j *job.Job) bool { return len(j.Isolations) > 0 }, func(s *job.Step) bool { return len(s.Lock) > 0 }, words(`lock out|lock the (\w+ ){1,3}out\b|lock (the )?(breaker|isolator|disconnect|switch|battery|supply)|isolate|rack(ed)? (it |(the )?breaker ([\w-]+ )?)?out\b`), words("lock|isolate|rack|tag|close|blank|cut|pin|open")},

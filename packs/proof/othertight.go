@@ -1,17 +1,17 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // tightAt finds words that want the other place tight for a reading: side R tight on its
 // shims, line 2 is tight, the right side bolted up tight, both sides tight.
-var tightAt = regexp.MustCompile(`(?i)\b(\pL+) ([\pL\d-]+) (?:is |are )?(?:(?:bolted |screwed )(?:up |down |on )?)?tight\b`)
+var tightAt = phrase.Of(`(?i)\b(\pL+) ([\pL\d-]+) (?:is |are )?(?:(?:bolted |screwed )(?:up |down |on )?)?tight\b`)
 
 // checkOtherTight sees that a reading whose words want another place tight is taken when the
 // part like its own is on there, and what holds it is tight: the gap of one cover tells the

@@ -12,6 +12,9 @@ func (r *report) checkGuards() {
 		r.checkPair(x.At, "the isolation "+x.Key, x.LockedAt, x.UnlockedAt, [4]string{"locked", "lock: [" + x.Key + "]", "unlocked", "unlock: [" + x.Key + "]"})
 	}
 	for _, x := range r.job.Openings {
+		if r.inOneStep(x) {
+			continue
+		}
 		r.checkPair(x.At, "the opening "+x.Mark(), x.OpenedAt, x.ClosedAt, [4]string{"opened", "open: [" + x.Key + "]", "closed", "close: [" + x.Key + "]"})
 	}
 	for _, x := range r.job.Permits {
@@ -19,6 +22,19 @@ func (r *report) checkGuards() {
 			r.problems.Add(x.At, "never-asked", "the permit "+source.Quote(x.Key)+" is asked for at no step", "permit: ["+x.Key+"] at the step that is not begun without it")
 		}
 	}
+}
+
+// inOneStep reports whether one step opens and closes an opening, as a hand hole that is only
+// looked through, and tells where it closes it first.
+func (r *report) inOneStep(o *job.Opening) bool {
+	if o.OpenedAt == nil || o.OpenedAt != o.ClosedAt {
+		return false
+	}
+	if opened, closed := r.walk.Opened(o), r.walk.Closed(o); opened != nil && closed != nil && closed.Index < opened.Index {
+		r.problems.AddWith(o.ClosedAt.At, "wrong-way-round", "step "+o.ClosedAt.Name()+" closes "+o.Mark()+" above the line that opens it: a step is done in the order in which it is written", o.At, "the opening",
+			"write open: above what is seen or read through it, and close: below that")
+	}
+	return true
 }
 
 // checkPair sees that what one step does another undoes after it. words are the

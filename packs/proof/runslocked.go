@@ -1,10 +1,10 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 )
 
 // What is done to a machine that runs, by words: it is started or switched on, as a sentence or a
@@ -12,11 +12,11 @@ import (
 // is read while it runs. A nut is started and run up by hand, oil runs, a bearing runs in an oven, the
 // start is tried behind the locks, and what is read after a run may be read behind them.
 var (
-	saysStart   = regexp.MustCompile(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:start(?: up)?|switch on) (?:it|(?:the )?(?:` + machineWords + `))\b|(?:^|[.;:!?,] |\b(?:and|then|now) )switch (?:it|(?:the )?(?:` + machineWords + `)) on\b`)
-	saysRun     = regexp.MustCompile(`(?i)(?:(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it )?|\brun (?:the )?(?:` + machineWords + `) |\blet (?:it|the (?:` + machineWords + `)) run )(?:for )?(?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)\b`)
-	saysRunning = regexp.MustCompile(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile it runs\b`)
-	otherRuns   = regexp.MustCompile(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench))\b`)
-	triedStart  = regexp.MustCompile(`(?i)\bmust not (?:turn|start|run|move)\b|\bdoes(?: not|n't) (?:turn|start|run|move)\b|\bno answer\b|\bnothing (?:turns|starts|runs|moves|happens)\b`)
+	saysStart   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:start(?: up)?|switch on) (?:it|(?:the )?(?:` + machineWords + `))\b|(?:^|[.;:!?,] |\b(?:and|then|now) )switch (?:it|(?:the )?(?:` + machineWords + `)) on\b`)
+	saysRun     = phrase.Of(`(?i)(?:(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it )?|\brun (?:the )?(?:` + machineWords + `) |\blet (?:it|the (?:` + machineWords + `)) run )(?:for )?(?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)\b`)
+	saysRunning = phrase.Of(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile it runs\b`)
+	otherRuns   = phrase.Of(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench))\b`)
+	triedStart  = phrase.Of(`(?i)\bmust not (?:turn|start|run|move)\b|\bdoes(?: not|n't) (?:turn|start|run|move)\b|\bno answer\b|\bnothing (?:turns|starts|runs|moves|happens)\b`)
 )
 
 const (
@@ -73,6 +73,6 @@ func (r *report) runs(st *job.Step) string {
 
 // saysOfMachine reports whether words say something of the machine, and not of what is named behind
 // it: the pump of a tensioner.
-func saysOfMachine(what *regexp.Regexp, words string) bool {
+func saysOfMachine(what *phrase.Pattern, words string) bool {
 	return slices.ContainsFunc(what.FindAllStringIndex(words, -1), func(at []int) bool { return !otherRuns.MatchString(words[at[1]:]) })
 }

@@ -1,23 +1,23 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // saysStillOut finds what the words of a step say to be out of the machine: "Spacer still
 // out". Only with "still" do they tell of a state; "guard off" is an order.
-var saysStillOut = regexp.MustCompile(`(?i)\b(?:(\pL+) )?(\pL+?)s? (?:is |are )?still (?:out|off)\b`)
+var saysStillOut = phrase.Of(`(?i)\b(?:(\pL+) )?(\pL+?)s? (?:is |are )?still (?:out|off)\b`)
 
 // Words around "still out" by which it tells of no state: no bolt, if it is, see that none is,
 // and how a machine stands: still out of line, still off by 0.05 mm.
 var (
-	asksOut = regexp.MustCompile(`(?i)\b(?:no|not|none|nothing|never|if|any|anything|where|wherever|whether|when|unless|until|that|which|whatever)\b`)
-	howOut  = regexp.MustCompile(`(?i)^ (?:of|by|line|true|level|cent(?:re|er)|square|round|balance|more|less|too|\d)`)
-	clause  = regexp.MustCompile(`[^,;.:!?()]*$`)
+	asksOut = phrase.Of(`(?i)\b(?:no|not|none|nothing|never|if|any|anything|where|wherever|whether|when|unless|until|that|which|whatever)\b`)
+	howOut  = phrase.Of(`(?i)^ (?:of|by|line|true|level|cent(?:re|er)|square|round|balance|more|less|too|\d)`)
+	clause  = phrase.Of(`[^,;.:!?()]*$`)
 )
 
 // stillOutIn finds what words say to be still out, each with the word before it and its own.

@@ -1,11 +1,11 @@
 package proof
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -13,8 +13,8 @@ import (
 // 4 men, a two-man job. A number with its unit or of things is none, nor is one that there
 // may be at most. Common practice, no source.
 var (
-	saidPeople = regexp.MustCompile(`(?i)\b(?:(?:two|three|four|five|six|[2-9]) (?:people|persons|men|women|mechanics|fitters|technicians|riggers|helpers|of you)|(?:two|three|four|five|six|[2-9])-(?:man|person))\b`)
-	atMost     = regexp.MustCompile(`(?i)\b(?:more than|at most|fewer than|less than|up to|max(?:imum)?(?: of)?) $|\bnever\b`)
+	saidPeople = phrase.Of(`(?i)\b(?:(?:two|three|four|five|six|[2-9]) (?:people|persons|men|women|mechanics|fitters|technicians|riggers|helpers|of you)|(?:two|three|four|five|six|[2-9])-(?:man|person))\b`)
+	atMost     = phrase.Of(`(?i)\b(?:more than|at most|fewer than|less than|up to|max(?:imum)?(?: of)?) $|\bnever\b`)
 )
 
 // checkSaidPeople warns of a step whose words want more people than its keys do: who plans

@@ -10,9 +10,10 @@ import (
 	"matchmark/packs/walk"
 )
 
-// checkSeenShut sees that what is looked at inside, by a tick or for a hold, is seen while something stands open: not
-// below the fit: that puts the cover back, and not when all openings are closed. A guard, a
-// flange and the floor are seen then as well.
+// checkSeenShut sees that what is looked at inside, by a tick or for a hold, is seen while
+// something stands open, that which the words name where they name one: not below the fit:
+// that puts the cover back, and not when all openings are closed. A guard, a flange and the
+// floor are seen then as well.
 func (r *report) checkSeenShut() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, e := range r.walk.Events {
@@ -45,9 +46,12 @@ func (r *report) checkSeenShut() {
 		}
 		told[e.At] = true
 		help := "write seen: above it, at a step where it is open"
-		if e.Verb == job.DoHold {
+		switch {
+		case e.Verb == job.DoHold:
 			help = "hold: " + e.Hold.Mark + " at a step above, where it is open"
-		} else if shut.Step == e.Step {
+		case e.Step.Undoes != nil:
+			help = "write the putting back as a step of its own, with seen: above its fit: and close:"
+		case shut.Step == e.Step:
 			help = "write seen: above fit: and close:: a step is done in the order in which it is written"
 		}
 		r.problems.AddWith(e.At, "seen-shut", e.Step.Name()+" looks for "+source.Quote(what)+", when "+when, shut.At, "closed here", help)

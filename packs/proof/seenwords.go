@@ -1,6 +1,6 @@
 package proof
 
-import "regexp"
+import "matchmark/packs/phrase"
 
 // What can lie in a machine, and where.
 const (
@@ -14,7 +14,7 @@ const (
 // and for no opening. clearOf is what is seen from where nothing can catch anybody, as that
 // nobody stands near and the floor is clean, and fenced what has an inside and is no machine.
 var (
-	inside = regexp.MustCompile(`(?i)\binside\b|` +
+	inside = phrase.Of(`(?i)\binside\b|` +
 		`\b(?:nobody|no ?one|nothing|none) (?:(?:is|was|else|left|loose|lies|lying|works|working|stands|and nothing|near or|at or) )*` + inHollow + `|` +
 		`\bnothing (?:is |was )?(?:left|loose|lying) in$|` +
 		`\bno (?:[\w-]+,? ){0,3}?(?:` + leftOver + `) (?:(?:is|are|was|were|left|forgotten|lies|lying|lie|still|any) )*` + inHollow + `|` +
@@ -22,10 +22,10 @@ var (
 		`\b(?:casing|housing|vessel|drum|bores?|sump|pit) (?:(?:is|are|clean|dry|and) )*empty\b|` +
 		`\b(?:` + hollows + `) (?:(?:is|are|clean|dry|and|wiped) )*free (?:of|from) (?:[\w-]+,? ){0,3}?(?:` + leftOver + `)\b|` +
 		`\b(?:vessel|drum|bores?|sump|pit|chamber) (?:is |are )?(?:clean|clear)\b`)
-	closeTo = regexp.MustCompile(`(?i)\b(?:nobody|no ?one|nothing (?:is |was )?(?:left|in|loose)|(?:tools?|rags?|wedges?|blocks?|chocks?|props?|plugs?|bar|strap) (?:is |are )?(?:all )?(?:out|off|away|taken)|guards? (?:is |are )?(?:on|back|tight|in place)|clean and|(?:casing|housing) (?:is )?(?:clean|clear))\b`)
-	clearOf = regexp.MustCompile(`(?i)\b(?:nobody|no ?one) (?:(?:is|was|else|left|stands|standing|stays|works|working) )*(?:near|nearby|at|by|beside|round|around|about|within|close|under|below|behind|in front|in the (?:area|danger|way|hall|room|zone)|on)\b|` +
+	closeTo = phrase.Of(`(?i)\b(?:nobody|no ?one|nothing (?:is |was )?(?:left|in|loose)|(?:tools?|rags?|wedges?|blocks?|chocks?|props?|plugs?|bar|strap) (?:is |are )?(?:all )?(?:out|off|away|taken)|guards? (?:is |are )?(?:on|back|tight|in place)|clean and|(?:casing|housing) (?:is )?(?:clean|clear))\b`)
+	clearOf = phrase.Of(`(?i)\b(?:nobody|no ?one) (?:(?:is|was|else|left|stands|standing|stays|works|working) )*(?:near|nearby|at|by|beside|round|around|about|within|close|under|below|behind|in front|in the (?:area|danger|way|hall|room|zone)|on)\b|` +
 		`\b(?:floor|walkway|platform|stairs|area|place|site|bench) (?:is )?clean and\b`)
-	fenced = regexp.MustCompile(`(?i)\binside (?:the |of the |a )?(?:[\w-]+ )?(?:fence|barriers?|cordon|tape|chain|hall|room|building|area|zone|diameter|micrometer|calipers?)\b`)
+	fenced = phrase.Of(`(?i)\binside (?:the |of the |a )?(?:[\w-]+ )?(?:fence|barriers?|cordon|tape|chain|hall|room|building|area|zone|diameter|micrometer|calipers?)\b`)
 )
 
 // seesInside reports whether what is looked at, in English, lies in the machine.

@@ -1,16 +1,16 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
 
 // readWhileLoose finds words by which a reading is meant to be taken with something loose.
-var readWhileLoose = regexp.MustCompile(`(?i)\b(?:loose|loosened|slack|slackened|untightened|not (?:yet |fully )?tight|(?:finger|hand)[ -]tight|snug|before [^,;.]*tight)\b`)
+var readWhileLoose = phrase.Of(`(?i)\b(?:loose|loosened|slack|slackened|untightened|not (?:yet |fully )?tight|(?:finger|hand)[ -]tight|snug|before [^,;.]*tight)\b`)
 
 // checkSetLoose sees that a step which loosens a joint to set a reading, and tightens it
 // again, writes the reading down below the tightening: it moves when its screws are pulled

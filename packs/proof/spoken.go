@@ -1,11 +1,11 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
@@ -92,7 +92,7 @@ func (s *speaker) said(st *job.Step) []string {
 	return w
 }
 
-var tokens = regexp.MustCompile(`[a-z0-9-]+|[.;:,]`)
+var tokens = phrase.Of(`[a-z0-9-]+|[.;:,]`)
 
 // saysMoved reports whether the words of a step say that a part is moved.
 func (s *speaker) saysMoved(st *job.Step, word string, way way) bool {
@@ -135,7 +135,7 @@ func (s *speaker) called(p *job.Part) (word string, others []string) {
 }
 
 // headOf is what stands behind the word that a part is called by.
-var headOf = regexp.MustCompile(`(?i)(\s(of|in|on|for|under|behind|with|at)\s.*|\s+[A-Z]?\d.*)`)
+var headOf = phrase.Of(`(?i)(\s(of|in|on|for|under|behind|with|at)\s.*|\s+[A-Z]?\d.*)`)
 
 // alone reports whether no part of another key is called by the same word.
 func (s *speaker) alone(p *job.Part, word string) bool {

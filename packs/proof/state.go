@@ -1,11 +1,11 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
@@ -15,11 +15,11 @@ import (
 // torque, unless a step says so. Only words that cannot mean anything else are read: a
 // part by the last word of its name, and what is said right behind it.
 var (
-	saysOn  = regexp.MustCompile(`(?i)\b(\pL+?)s? (?:are |is )?(?:still )?(?:(?:bolted|screwed) (?:on|down|up|tight)|tight)\b`)
-	saysOff = regexp.MustCompile(`(?i)\b(?:(\pL+) )?(\pL+?)s? (?:are |is )?(?:still |taken )?(?:off|out)\b`)
-	joined  = regexp.MustCompile(`(?i)^(?:and|or) `) // of two parts that must be off the second is told
+	saysOn  = phrase.Of(`(?i)\b(\pL+?)s? (?:are |is )?(?:still )?(?:(?:bolted|screwed) (?:on|down|up|tight)|tight)\b`)
+	saysOff = phrase.Of(`(?i)\b(?:(\pL+) )?(\pL+?)s? (?:are |is )?(?:still |taken )?(?:off|out)\b`)
+	joined  = phrase.Of(`(?i)^(?:and|or) `) // of two parts that must be off the second is told
 	// What stands of as found and as left apart cannot be held to one of the two.
-	saysWhen = regexp.MustCompile(`(?i)as found|as left|in putting back|in taking`)
+	saysWhen = phrase.Of(`(?i)as found|as left|in putting back|in taking`)
 )
 
 // checkState sees that what a reading is to be taken with is in the machine then, and tight

@@ -1,27 +1,29 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // What goes back by a mark needs a mark: whoever has not made one before the parts came
 // off stands at the put-back row and guesses.
 var (
-	goesByMark = regexp.MustCompile(`(?i)\b(?:match|punch|chalk|paint|scribe|witness)(?:ed)?[- ](?:marks?|lines?)\b|\b(?:to|by|on|with) (?:its|their|the|your) marks?\b|` +
+	goesByMark = phrase.Of(`(?i)\b(?:match|punch|chalk|paint|scribe|witness)(?:ed)?[- ](?:marks?|lines?)\b|\b(?:to|by|on|with) (?:its|their|the|your) marks?\b|` +
 		`\bmarks? (?:are |is |stand |stands )?(?:in line|lined up|together|meets?|matched|matching|opposite|on the same side)\b|\blines? (?:whole|unbroken|meets?)\b`)
 	// A mark is made by a verb at the head of a clause, as in: chalk the top; or is done with,
 	// as in: both halves marked. The paint and the lock numbers are no marks.
-	makesMark = regexp.MustCompile(`(?i)(?:^|[.;:,]\s*|\b(?:and|then|or|to|first|both|must)\s+)(?:re-?)?(?:mark|match-mark|punch|cent(?:re|er)-punch|chalk|scribe|paint|stamp|number|etch|scratch)\b|` +
+	makesMark = phrase.Of(`(?i)(?:^|[.;:,]\s*|\b(?:and|then|or|to|first|both|must)\s+)(?:re-?)?(?:mark|match-mark|punch|cent(?:re|er)-punch|chalk|scribe|paint|stamp|number|etch|scratch)\b|` +
 		`\b(?:match-)?(?:mark|punch|chalk|scribe|paint|stamp|number|etch|scratch)e?d\b|\b(?:make|put|set|draw|strike|give)\b[^.;]*\b(?:marks?|line)\b`)
+	// carriesMark tells that the mark of an old piece comes onto the new one.
+	carriesMark = phrase.Of(`(?i)\b(?:transfer|copy|copied|carr(?:y|ied)|tak(?:e|en)|bring|brought|hold|held|lay|laid)\w*\b[^.;]*\b(?:marks?|lines?|old)\b|\bmarks?\b[^.;]*\b(?:transferred|copied|carried|taken|brought)\b|\b(?:from|of|by|like|against) the old\b`)
 	// bearsMark is a name or a remark that tells of a mark that is there.
-	bearsMark = regexp.MustCompile(`(?i)\b(?:(?:match-?|witness )?marks?|(?:match-)?marked|numbered|stamped|punched|etched|scribed)\b`)
+	bearsMark = phrase.Of(`(?i)\b(?:(?:match-?|witness )?marks?|(?:match-)?marked|numbered|stamped|punched|etched|scribed)\b`)
 	// Marks that are there before anybody works at the machine.
-	marksOfMaker = regexp.MustCompile(`(?i)\b(?:maker|makers|factory|cast|stamps?|stamped|etched|tooth|teeth|timing)\b`)
+	marksOfMaker = phrase.Of(`(?i)\b(?:maker|makers|factory|cast|stamps?|stamped|etched|tooth|teeth|timing)\b`)
 )
 
 // checkUnmarked warns of a put-back row whose words go by a mark, where nothing tells that
@@ -69,12 +71,22 @@ func (s *speaker) hasMark(st *job.Step) bool {
 	}
 	return slices.ContainsFunc(st.Fit, func(m *job.Move) bool {
 		for p := m.Part; p != nil; p = p.Of {
-			if p.Marked != nil || p.Set != nil || len(p.WayRound) > 0 || bearsMark.MatchString(p.Name) {
+			if s.marked(p, st) || p.Set != nil || len(p.WayRound) > 0 || bearsMark.MatchString(p.Name) {
 				return true
 			}
 		}
-		return slices.ContainsFunc(s.job.Parts, func(q *job.Part) bool { return q.Marked != nil && q.Within(m.Part) })
+		return slices.ContainsFunc(s.job.Parts, func(q *job.Part) bool { return s.marked(q, st) && q.Within(m.Part) })
 	})
+}
+
+// marked reports whether a part bears a mark when a step puts it back. The mark of an old piece
+// is none on the new one that goes back in its place: that is marked after the old one is off.
+func (s *speaker) marked(p *job.Part, st *job.Step) bool {
+	if p.Marked == nil {
+		return false
+	}
+	off := takenOffAt(st)
+	return off == nil || !st.Renews(p) || slices.ContainsFunc(s.walk.Steps[off.Index+1:st.Index+1], func(t *job.Step) bool { return slices.Contains(t.Marks, p) })
 }
 
 // markedInWords reports whether a step makes a mark in its words in time for one that puts back.
@@ -90,14 +102,18 @@ func (s *speaker) marking(st *job.Step) []*job.Step {
 		about = append(append(about, word), others...)
 	}
 	off := takenOffAt(st)
+	onNew := off != nil && len(st.Fit) > 0 && !slices.ContainsFunc(st.Fit, func(m *job.Move) bool { return !st.Renews(m.Part) })
 	var out []*job.Step
-	for _, t := range s.walk.Steps[:st.Index] {
-		if off != nil && t.Index > off.Index || t.Undoes == st.Undoes && t.Back {
-			continue
+	for _, t := range s.walk.Steps[:st.Index+1] {
+		if !onNew && (t == st || off != nil && t.Index > off.Index || t.Undoes == st.Undoes && t.Back) || onNew && t.Index <= off.Index {
+			continue // the mark of an old piece is none on a new one, and one that is made when it is off is none on an old one
 		}
 		text := s.job.InEnglish(t.Do) + " " + s.job.InEnglish(t.Note)
-		if !s.makesMark(text) {
+		if !s.makesMark(text) && !(onNew && carriesMark.MatchString(text)) {
 			continue
+		}
+		if t == st {
+			return append(out, t)
 		}
 		if t == st.Undoes || strings.Contains(text, "everything") || slices.ContainsFunc(s.said(t), func(w string) bool {
 			return !makesMark.MatchString(w) && slices.ContainsFunc(about, func(a string) bool { return a != "" && (same(w, a) || same(a, w)) })
@@ -139,7 +155,7 @@ func (b *binder) unmarked() {
 		if !st.Back || !goesByMark.MatchString(s.job.InEnglish(st.Do)) || s.hasMark(st) {
 			continue
 		}
-		if by, off := s.marking(st), takenOffAt(st); len(by) == 1 && off != nil && len(st.Fit) > 0 {
+		if by, off := s.marking(st), takenOffAt(st); len(by) == 1 && off != nil && by[0].Index <= off.Index && len(st.Fit) > 0 {
 			b.before(by[0], off, job.Bind{Kind: job.BoundPart, Part: st.Fit[0].Part})
 		}
 	}

@@ -53,7 +53,7 @@ func (r *report) checkBackWords() {
 			if row.Undoes == nil || row.Do == "" || len(row.Undoes.Remove)+len(row.Undoes.Loosen) == 0 {
 				continue
 			}
-			if len(row.Fit)+len(row.Set)+len(row.Recall)+len(row.Tighten)+len(row.Close) > 0 {
+			if len(row.Fit)+len(row.Set)+len(row.Recall)+len(row.Tighten)+len(row.Close)+len(row.Seen) > 0 {
 				continue
 			}
 			see := row.Undoes.At

@@ -1,18 +1,18 @@
 package proof
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 )
 
 // What the author tells the mechanic in words and what the keys say must be the
 // same: a thread the wrong way round breaks studs, an old seal goes back as new.
 
-var leftHand = regexp.MustCompile(`(?i)\bleft[- ]?hand`)
+var leftHand = phrase.Of(`(?i)\bleft[- ]?hand`)
 
 // checkWords compares the words of each step with the keys of the parts it moves.
 func (r *report) checkWords() {
@@ -33,7 +33,7 @@ func (r *report) checkWords() {
 }
 
 // measures finds a step that tells somebody to measure; "measured" tells of what was.
-var measures = regexp.MustCompile(`(?i)\bmeasure\b`)
+var measures = phrase.Of(`(?i)\bmeasure\b`)
 
 // checkBoxes sees that a step whose words say to measure has a box to write it in. A
 // generated row has those of the step that it undoes, a heat its log, a loop the boxes
@@ -46,7 +46,7 @@ func (r *report) checkBoxes(st *job.Step) {
 }
 
 // namesJoint finds the mark of a joint in words.
-var namesJoint = regexp.MustCompile(`\bJ\d+\b`)
+var namesJoint = phrase.Of(`\bJ\d+\b`)
 
 // checkNamedJoints sees that a joint which the words of a step name is loosened or tightened
 // there: as words alone it has no line with its torque, and nothing to tick.
@@ -74,7 +74,7 @@ func sharesParts(a, b *job.Joint) bool {
 }
 
 // saysForce finds a force with its unit in words, or that a spring has none.
-var saysForce = regexp.MustCompile(`\d\s*(?:k?N|daN|kgf?|lbf?)\b|(?i)\b(?:is|are|lies?) (?:loose|slack|free)\b`)
+var saysForce = phrase.Of(`\d\s*(?:k?N|daN|kgf?|lbf?)\b|(?i)\b(?:is|are|lies?) (?:loose|slack|free)\b`)
 
 // checkSpring sees that a step which lets a spring go says how hard it pushes: the note
 // before it forbids to turn a nut before that is known, and what is measured on the bench

@@ -2,14 +2,14 @@ package proofread
 
 import (
 	"cmp"
-	"regexp"
 
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // calledGuard are the names of parts that keep people from what moves: Coupling
 // guard, Belt guard half.
-var calledGuard = regexp.MustCompile(`(?i)\bguards?( half| halves)?$`)
+var calledGuard = phrase.Of(`(?i)\bguards?( half| halves)?$`)
 
 // checkGuardNames warns of a part that is called a guard and not said to be one,
 // nor not to be one, where locks could come off without it.

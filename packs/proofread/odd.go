@@ -2,12 +2,12 @@ package proofread
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/reading"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -87,7 +87,7 @@ func ask[T any](all []T, only func(T) bool, at func(T) (source.Pos, string), say
 }
 
 // fromOthers finds another reading named in the words of how one is taken.
-var fromOthers = regexp.MustCompile(`\bD[0-9]+\b`)
+var fromOthers = phrase.Of(`\bD[0-9]+\b`)
 
 func (b *proofreader) oddDims() {
 	at := func(d *def.Dimension) (source.Pos, string) { return d.Mark.At, d.Mark.Value }

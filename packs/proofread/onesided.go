@@ -1,12 +1,12 @@
 package proofread
 
 import (
-	"regexp"
 	"strings"
 
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
+	"matchmark/packs/phrase"
 	"matchmark/packs/reading"
 )
 
@@ -18,7 +18,7 @@ var wears = map[string]string{
 }
 
 // setsIt finds words of setting: what can be set too low can be set too high.
-var setsIt = regexp.MustCompile(`(?i)^(?:(?:then|and) )?(?:(?:move|lay|put|add|drain|fill|let|top up|turn|screw|raise|lower|shift|shim|slacken|bleed)\b|take\b[^,;.]*\bout\b)`)
+var setsIt = phrase.Of(`(?i)^(?:(?:then|and) )?(?:(?:move|lay|put|add|drain|fill|let|top up|turn|screw|raise|lower|shift|shim|slacken|bleed)\b|take\b[^,;.]*\bout\b)`)
 
 // checkOneSided warns of a limit with two sides that says what to do on one of them alone,
 // where the other can come about: the adjuster or the shims set it, the words say how, or the
@@ -51,7 +51,7 @@ func (b *proofreader) sortOf(d *job.Dim) string {
 	return d.Kind
 }
 
-var sorts = regexp.MustCompile(`(?i)\b(?:clearance|bore|float|backlash|gap|diameter|thickness|length)\b`)
+var sorts = phrase.Of(`(?i)\b(?:clearance|bore|float|backlash|gap|diameter|thickness|length)\b`)
 
 // twoSided reports whether a reading can lie above its limits and below them.
 func twoSided(d *job.Dim) bool {

@@ -1,18 +1,17 @@
 package proofread
 
 import (
-	"regexp"
-
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // Words of laying shims in and of taking them out.
 var (
-	laysIn   = regexp.MustCompile(`(?i)\b(?:lay|put|add|slip)\b[^,;.]*\b(?:leaf|leaves|shims?|in|into)\b`)
-	takesOut = regexp.MustCompile(`(?i)\b(?:take|pull|draw|remove)\b[^,;.]*\b(?:leaf|leaves|shims?|out)\b`)
+	laysIn   = phrase.Of(`(?i)\b(?:lay|put|add|slip)\b[^,;.]*\b(?:leaf|leaves|shims?|in|into)\b`)
+	takesOut = phrase.Of(`(?i)\b(?:take|pull|draw|remove)\b[^,;.]*\b(?:leaf|leaves|shims?|out)\b`)
 )
 
 // checkOtherWay sees that the words for a reading that is out of its limit and the sum that
@@ -26,7 +25,7 @@ func (b *proofreader) checkOtherWay(d *job.Dim, dd *def.Dimension) {
 	for _, x := range []struct {
 		words       source.Text
 		key, makes  string
-		more, fewer *regexp.Regexp // words that go with more shims making it larger, and against it
+		more, fewer *phrase.Pattern // words that go with more shims making it larger, and against it
 	}{
 		{names.TextAt(d.Place, dd.Over), "over", "above its limit", takesOut, laysIn},
 		{names.TextAt(d.Place, dd.Under), "under", "below its limit", laysIn, takesOut},

@@ -1,20 +1,20 @@
 package proofread
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
 // saysRenew is what a limit says is renewed: renew the sleeve, renew both shells. What it says
 // not to renew is in the first group.
-var saysRenew = regexp.MustCompile(`(?i)\b(not )?renew (?:the |both |all |a |an )?([\pL -]+)`)
+var saysRenew = phrase.Of(`(?i)\b(not )?renew (?:the |both |all |a |an )?([\pL -]+)`)
 
 // beyond is where it goes on about where that sits: renew the bush of the shaft.
-var beyond = regexp.MustCompile(`(?i) (?:of|on|in|with) .*`)
+var beyond = phrase.Of(`(?i) (?:of|on|in|with) .*`)
 
 // checkSpares warns of a reading that tells to renew what it is taken of, where the list of
 // spares has none: the shaft sleeve was to be renewed below a size, and nobody had ordered

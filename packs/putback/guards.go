@@ -9,7 +9,7 @@ import (
 // works reports whether a put-back row does something at the machine, besides
 // setting and looking up readings.
 func works(row *job.Step) bool {
-	return len(row.Fit)+len(row.Tighten)+len(row.Close)+len(row.Lifts)+len(row.Heats) > 0 || row.Do != ""
+	return len(row.Fit)+len(row.Tighten)+len(row.Close)+len(row.Lifts)+len(row.Heats)+len(row.Seen) > 0 || row.Do != ""
 }
 
 // guardAgain puts the guards of a step before its put-back row as well: what the

@@ -58,6 +58,9 @@ func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
 		At: st.At, Key: st.Key, Place: st.Place, Section: in, Back: true, Undoes: st,
 		Do: st.PutBack.Value, Verbs: job.Undone(st.Verbs), Missed: st.MissedBack(), Bench: st.Bench,
 	}
+	if row.Seen = st.Mirror.Seen; len(row.Seen) > 0 {
+		row.Verbs = append(row.Verbs, job.DoSee) // when all else of the row is done
+	}
 	b.undoMoves(st, row)
 	for _, d := range st.Measure {
 		switch {

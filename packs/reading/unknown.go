@@ -1,11 +1,11 @@
 package reading
 
 import (
-	"regexp"
 	"strings"
 	"unicode/utf8"
 
 	"matchmark/packs/nearest"
+	"matchmark/packs/phrase"
 	"matchmark/packs/units"
 )
 
@@ -173,8 +173,8 @@ func (c *cursor) whichReading() bool {
 }
 
 var (
-	markBefore = regexp.MustCompile(`(D[1-9][0-9]*(?:/\S+)?)\s*$`)
-	saysWhich  = regexp.MustCompile(`^(?i:as[ -]found|as[ -]left|found|left)\b`)
+	markBefore = phrase.Of(`(D[1-9][0-9]*(?:/\S+)?)\s*$`)
+	saysWhich  = phrase.Of(`^(?i:as[ -]found|as[ -]left|found|left)\b`)
 )
 
 // aroundZero is the fault of a tolerance alone, which can only lie round nothing:
@@ -189,7 +189,7 @@ func (c *cursor) aroundZero() bool {
 	return true
 }
 
-var bareTolerance = regexp.MustCompile(`^(?:\+/-|±|\+-) *(\d+(?:\.\d+)?) *([^\s\d]+)$`)
+var bareTolerance = phrase.Of(`^(?:\+/-|±|\+-) *(\d+(?:\.\d+)?) *([^\s\d]+)$`)
 
 // notYet is the fault of a limit that nobody has looked up yet.
 func (c *cursor) notYet() bool {

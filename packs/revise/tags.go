@@ -63,6 +63,9 @@ func verdict(was, is *job.Tag) Verdict {
 	}
 	a, b := keep.Says(was), keep.Says(is)
 	v.Was, v.Is = without(a, b), without(b, a)
+	if was.Kind != is.Kind {
+		v.Was, v.Is = append(v.Was, hungAs(was)), append(v.Is, hungAs(is))
+	}
 	switch {
 	case was.Key != is.Key:
 		v.Fate = Withdraw // another machine or job: its key is none of this one
@@ -74,6 +77,11 @@ func verdict(was, is *job.Tag) Verdict {
 		v.Fate = StepsMoved
 	}
 	return v
+}
+
+// hungAs is what a tag is printed on.
+func hungAs(t *job.Tag) string {
+	return map[job.TagKind]string{job.HangTag: "a hang tag", job.BoxLabel: "a box label", job.BagLabel: "a bag label"}[t.Kind]
 }
 
 // another reports whether a mark has gone to another thing: another kind of tag, another

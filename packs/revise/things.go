@@ -52,34 +52,22 @@ func stepLines(st *job.Step) []line {
 	l.add("takes off", moves(st.Remove, func(m *job.Move) string { return m.To.Mark() })...)
 	l.add("puts on", moves(st.Fit, func(m *job.Move) string { return m.From.Mark() })...)
 	l.add("for now", moves(st.ForNow, func(m *job.Move) string { return "" })...)
-	var loose, tight, empty, cautions, align []string
-	for _, f := range st.Loosen {
-		loose = append(loose, f.Mark())
-	}
-	for _, f := range st.Tighten {
-		tight = append(tight, f.Mark())
-	}
+	l.add("out again", moves(st.TakeOut, func(m *job.Move) string { return "" })...)
+	var empty, lifts []string
 	for _, e := range st.Empty {
 		if e.In != nil {
 			empty = append(empty, e.In.Mark)
 		}
 	}
-	for _, c := range st.Cautions {
-		cautions = append(cautions, c.Hazard)
-	}
-	for _, a := range st.Align {
-		align = append(align, a.Mark)
-	}
-	l.add("loosens", loose...)
-	l.add("tightens", tight...)
-	l.add("aligns", align...)
+	l.add("loosens", fastenings(st.Loosen)...)
+	l.add("tightens", fastenings(st.Tighten)...)
 	l.add("must be empty", empty...)
-	l.add("cautions", cautions...)
-	if st.Hold != nil {
-		l.add("hold", st.Hold.Mark)
+	for _, x := range st.Lifts {
+		lifts = append(lifts, x.Mark)
 	}
-	for _, x := range st.Seen {
-		l.add("is seen", x.What)
+	l.add("lifts", lifts...)
+	for i, x := range st.Seen {
+		l.add("is seen "+strconv.Itoa(i+1), x.What)
 	}
 	l.add("easily missed", st.Missed)
 	l.add("remark", st.Note)
@@ -87,7 +75,54 @@ func stepLines(st *job.Step) []line {
 	if st.People > 0 {
 		l.add("people", strconv.Itoa(st.People))
 	}
+	for _, m := range st.Fit {
+		if m.Part != nil {
+			l.tell(m.Part.Name, m.Part.WayRound)
+		}
+	}
+	for _, f := range st.Tighten {
+		if f.Joint != nil {
+			l.tell(f.Joint.Mark, *f.Joint)
+		}
+	}
+	for _, x := range st.Lifts {
+		l.tell(x.Mark, *x)
+	}
+	l.add("in the order", order(st)...)
+	l.tell("", *st)
 	return l
+}
+
+// order names what a step is done to, in its order: a reading below what parts its faces is
+// another than one above it.
+func order(st *job.Step) []string {
+	var out []string
+	for _, a := range st.Acts() {
+		switch {
+		case a.Dim != nil:
+			out = append(out, a.Dim.Mark)
+		case a.Move != nil && a.Move.Part != nil:
+			out = append(out, a.Move.Part.Place.Mark(a.Move.Part.Key))
+		case a.Grip.Joint != nil || a.Grip.Part != nil:
+			out = append(out, a.Grip.Mark())
+		case a.Opening != nil:
+			out = append(out, a.Opening.Mark())
+		}
+	}
+	return out
+}
+
+// fastenings are what is loosened or tightened, with how many there are.
+func fastenings(fs []job.Fastening) []string {
+	var out []string
+	for _, f := range fs {
+		n := 0
+		for _, p := range f.Parts() {
+			n += p.Count
+		}
+		out = append(out, f.Mark()+" "+f.Name()+" ("+strconv.Itoa(n)+")")
+	}
+	return out
 }
 
 // moves lists pieces with where they go or come from.
@@ -97,7 +132,10 @@ func moves(ms []*job.Move, where func(*job.Move) string) []string {
 		if m.Part == nil {
 			continue
 		}
-		text := strconv.Itoa(m.N) + " " + m.Part.Place.Mark(m.Part.Name)
+		text := strconv.Itoa(m.N) + " " + partSays(m.Part)
+		if m.New {
+			text += ", new"
+		}
 		if w := where(m); w != "" {
 			text += " (" + w + ")"
 		}
@@ -137,8 +175,15 @@ func readings(j *job.Job) []thing {
 		l.add("out as found", d.FoundOut)
 		l.add("source", d.Source)
 		if d.By != nil {
-			l.add("instrument", d.By.Name)
+			l.tell("instrument", *d.By)
 		}
+		if d.LastChance != nil {
+			l.add("last chance", stepID(d.LastChance))
+		}
+		if d.Adjuster != nil {
+			l.add("left alone", d.Adjuster.LeaveAlone)
+		}
+		l.tell("", *d)
 		out = append(out, thing{id: d.Mark, name: d.Mark + " " + d.What, lines: l, dim: d})
 	}
 	return out

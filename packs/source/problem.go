@@ -2,13 +2,14 @@ package source
 
 import (
 	"fmt"
-	"regexp"
 	"sort"
+
+	"matchmark/packs/phrase"
 )
 
 // anyPlace finds what tells one place from another in a message: the place behind a
 // mark or a name, and the number of a step.
-var anyPlace = regexp.MustCompile(`/[\p{L}\p{N}-]+|\bR?[0-9]+\.[0-9]+ \(`)
+var anyPlace = phrase.Of(`/[\p{L}\p{N}-]+|\bR?[0-9]+\.[0-9]+ \(`)
 
 // A Pos is a place in a file: line and column count from 1, the column in
 // runes. Width is how many runes the marked text has. The zero Pos means that

@@ -1,11 +1,11 @@
 package source
 
 import (
-	"regexp"
 	"sort"
 	"strings"
 
 	"matchmark/packs/nearest"
+	"matchmark/packs/phrase"
 )
 
 // Quote puts a word of the author in quotes, for a message.
@@ -32,10 +32,10 @@ const Most = 200
 const listed = 24
 
 // aMark is a mark: two of them are near to one another and mean different things.
-var aMark = regexp.MustCompile(`^[A-Z][0-9]+$`)
+var aMark = phrase.Of(`^[A-Z][0-9]+$`)
 
 // nameLike is what could be the name of a thing.
-var nameLike = regexp.MustCompile(`^[\p{L}\d-]+$`)
+var nameLike = phrase.Of(`^[\p{L}\d-]+$`)
 
 // Unknown appends the error of a name that no thing of a kind has, with the nearest
 // name that one has, which it gives: the name that was probably meant, "" when none

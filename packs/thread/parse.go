@@ -3,22 +3,23 @@ package thread
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"strconv"
 	"strings"
+
+	"matchmark/packs/phrase"
 )
 
 const howToWrite = "write it like M24, M90x2, M90x2 LH, 3/4-10 UNC, or Tr 40x14 (P7) for more than one start"
 
 // The parts of a designation. Numbers are digits with at most one point.
 var (
-	handEnd  = regexp.MustCompile(`(?i)[\s-]*(LH|left(?:[ -]?hand)?|RH|right(?:[ -]?hand)?)$`)
-	classEnd = regexp.MustCompile(`-([1-9][A-Za-z](?:[1-9][A-Za-z])?)$`)
+	handEnd  = phrase.Of(`(?i)[\s-]*(LH|left(?:[ -]?hand)?|RH|right(?:[ -]?hand)?)$`)
+	classEnd = phrase.Of(`-([1-9][A-Za-z](?:[1-9][A-Za-z])?)$`)
 
-	metricForm = regexp.MustCompile(`^M\s*(\d+(?:\.\d+)?)(?:\s*x\s*(?:Ph\s*(\d+(?:\.\d+)?)\s*P\s*(\d+(?:\.\d+)?)|(\d+(?:\.\d+)?)))?$`)
-	trapForm   = regexp.MustCompile(`^T[rR]\s*(\d+)\s*x\s*(\d+(?:\.\d+)?)(?:\s*(?:\(\s*P\s*(\d+(?:\.\d+)?)\s*\)|P\s*(\d+(?:\.\d+)?)))?$`)
-	unifForm   = regexp.MustCompile(`^(?:(#|No\.?)\s*)?(\d+[ -]\d+/\d+|\d+/\d+|\d*\.\d+|\d+)\s*(?:"|in\b)?\s*-\s*(\d+[ -]1/2|\d+(?:\.\d+)?)\s*([A-Za-z0-9-]*)$`)
-	pipeStart  = regexp.MustCompile(`(?i)^(G|R|Rc|Rp|NPT|NPSM|BSP|BSPT|BSPP|BSW|BSF|W)\s*\d|NPT|BSP|BSW|BSF|Whitworth`)
+	metricForm = phrase.Of(`^M\s*(\d+(?:\.\d+)?)(?:\s*x\s*(?:Ph\s*(\d+(?:\.\d+)?)\s*P\s*(\d+(?:\.\d+)?)|(\d+(?:\.\d+)?)))?$`)
+	trapForm   = phrase.Of(`^T[rR]\s*(\d+)\s*x\s*(\d+(?:\.\d+)?)(?:\s*(?:\(\s*P\s*(\d+(?:\.\d+)?)\s*\)|P\s*(\d+(?:\.\d+)?)))?$`)
+	unifForm   = phrase.Of(`^(?:(#|No\.?)\s*)?(\d+[ -]\d+/\d+|\d+/\d+|\d*\.\d+|\d+)\s*(?:"|in\b)?\s*-\s*(\d+[ -]1/2|\d+(?:\.\d+)?)\s*([A-Za-z0-9-]*)$`)
+	pipeStart  = phrase.Of(`(?i)^(G|R|Rc|Rp|NPT|NPSM|BSP|BSPT|BSPP|BSW|BSF|W)\s*\d|NPT|BSP|BSW|BSF|Whitworth`)
 )
 
 // Parse reads a thread. Hand ("LH", "left", "left-hand") and tolerance class ("-6g",

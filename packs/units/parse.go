@@ -1,10 +1,11 @@
 package units
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"matchmark/packs/phrase"
 )
 
 // ParseQuantity reads a text that is one number with its unit: 36 kg, 0.02 mm,
@@ -141,7 +142,7 @@ func notARange(runes []rune, at int, a Number) *Fault {
 }
 
 // dashed is a dash between two numbers.
-var dashed = regexp.MustCompile(`(\d) *[-–—] *(\d)`)
+var dashed = phrase.Of(`(\d) *[-–—] *(\d)`)
 
 // rangeFrom0 is the range that one size alone probably ends.
 func rangeFrom0(runes []rune, a Number) string {

@@ -2,10 +2,10 @@ package walk
 
 import (
 	"cmp"
-	"regexp"
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -93,8 +93,8 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 
 // Words of a reading that is taken while its machine runs, and of one that is taken with a joint slack.
 var (
-	readRunning = regexp.MustCompile(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile (?:it|the \pL+) runs\b|\b(?:hours?|minutes?) of running\b|\brunning temperature\b|\bat (?:working|operating|running|full) (?:speed|pressure|load)\b|\bvibrations?(?: (?:of|at|on|in)\b|$)`)
-	readSlack   = regexp.MustCompile(`(?i)\b(?:loose|loosened|slack|slackened|free)\b`)
+	readRunning = phrase.Of(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile (?:it|the \pL+) runs\b|\b(?:hours?|minutes?) of running\b|\brunning temperature\b|\bat (?:working|operating|running|full) (?:speed|pressure|load)\b|\bvibrations?(?: (?:of|at|on|in)\b|$)`)
+	readSlack   = phrase.Of(`(?i)\b(?:loose|loosened|slack|slackened|free)\b`)
 )
 
 // ends is where a step destroys what its author says that it does: where it locks a machine that

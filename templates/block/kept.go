@@ -87,6 +87,17 @@ func (c *Composer) Choose(key, choice any) {
 	c.Kept.chosen[key] = choice
 }
 
+// Fixed is a block that is the same in all passes, set once under a key. No page number stands in
+// it.
+func (c *Composer) Fixed(key any, set func() layout.Block) layout.Block {
+	if b, known := c.Chosen(key); known {
+		return b.(layout.Block)
+	}
+	b := set()
+	c.Choose(key, b)
+	return b
+}
+
 // mostPieces is of how many things what was set within them is kept for the next pass as well,
 // in which a few are set again: in a larger job memory is dearer.
 const mostPieces = 512

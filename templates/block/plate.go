@@ -16,13 +16,9 @@ func (c *Composer) signalPlate(n *job.Caution, high layout.Mm) layout.Block {
 // the alert triangle, as ANSI Z535.6 has it. The panels of a job are all as wide as that of
 // its longest word: a hazard must not look smaller because its word is shorter.
 func (c *Composer) SignalPlate(signal string, high layout.Mm, ref layout.Ref) layout.Block {
-	key := plateKey{c.W, signal, high, ref}
-	if plate, known := c.Chosen(key); known {
-		return plate.(layout.Block)
-	}
-	plate := sign.Panel(c.Setter, c.W.Cautions.Signal[signal], alerts(signal), high, c.plateWidth(high), ref)
-	c.Choose(key, plate)
-	return plate
+	return c.Fixed(plateKey{c.W, signal, high, ref}, func() layout.Block {
+		return sign.Panel(c.Setter, c.W.Cautions.Signal[signal], alerts(signal), high, c.plateWidth(high), ref)
+	})
 }
 
 // A plateKey tells a panel: there are a few, and each stands on many pages.

@@ -10,15 +10,22 @@ import (
 const aboveSaves layout.Mm = 3
 
 // verdictBeside has the verdict at the right end of the head, as the initials of a step stand,
-// and the boxes below both over the whole width. What may not be, as it is no lower than a
-// height, is not set.
-func (k content) verdictBeside(w way, pic sized, width layout.Mm, may func(bound layout.Mm) bool, try func(sized)) {
+// and the boxes below both over the whole width.
+func (k content) verdictBeside(s *search, w way, pic sized, width layout.Mm) {
 	if len(k.entries) > 1 {
 		return
 	}
+	const gap = 1.5
 	e := k.entries[0]
+	least := k.tallestBox(w, width)
+	if !s.may(gap + least + aboveSaves) {
+		return
+	}
 	verdict := k.verdict(e, w)
-	for _, aside := range []layout.Mm{block.RowWidth(verdict), widest(verdict)} {
+	for i, aside := range [...]layout.Mm{block.RowWidth(verdict), widest(verdict)} {
+		if !s.only(i) {
+			continue
+		}
 		if k.reason != (reason{}) {
 			aside = max(aside, k.leastReason())
 		}
@@ -32,13 +39,15 @@ func (k content) verdictBeside(w way, pic sized, width layout.Mm, may func(bound
 		}
 		head := k.head(w, room)
 		left := beside(block.CellPad, pic, head.wide(room))
-		gap := layout.Mm(1.5)
+		below := layout.Mm(gap)
 		if right.h > left.h-gap {
-			gap = layout.GapY // no box comes near another
+			below = layout.GapY // no box comes near another
 		}
-		if both := beside(layout.GapX, left, right); may(both.h) {
+		if both := beside(layout.GapX, left, right); s.may(both.h + below + least + aboveSaves) {
 			boxes := flowRow(width, k.limit(w, width), k.boxes(e, w, width))
-			try(above(layout.GapY, above(gap, both, boxes), k.warm(e, width)))
+			b := above(layout.GapY, above(below, both, boxes), k.warm(e, width))
+			b.h += aboveSaves
+			s.try(b)
 		}
 	}
 }

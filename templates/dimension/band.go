@@ -15,10 +15,9 @@ const leastHead layout.Mm = 55
 var headShares = []layout.Mm{0.36, 0.45, 0.56}
 
 // bands have the head on the left and the boxes in the rest of the width: in one row
-// where that goes, else in as many as it takes. Those are not set that may not be, as they are
-// no lower than a height.
-func (k content) bands(w way, width layout.Mm, may func(bound layout.Mm) bool, try func(sized)) {
-	heads := []layout.Mm{}
+// where that goes, else in as many as it takes.
+func (k content) bands(s *search, w way, pic sized, width layout.Mm) {
+	heads := make([]layout.Mm, 0, 1+len(headShares))
 	if len(k.entries) == 1 && k.reason == (reason{}) {
 		e := k.entries[0]
 		row := slices.Concat(k.limit(w, width), k.boxes(e, w, width), k.verdict(e, w))
@@ -27,17 +26,21 @@ func (k content) bands(w way, width layout.Mm, may func(bound layout.Mm) bool, t
 	for _, share := range headShares {
 		heads = append(heads, width*share)
 	}
-	for _, left := range heads {
-		if left < leastHead || left > width-leastHead {
-			continue
-		}
-		head := k.head(w, left)
-		if !may(max(head.h, k.leastRows(w))) {
+	for i, left := range heads {
+		if left < leastHead || left > width-leastHead || !s.only(i) {
 			continue
 		}
 		aside := width - left - layout.GapX
+		least := k.leastRows(w, aside)
+		if !s.may(least) {
+			continue
+		}
+		head := k.head(w, left)
+		if !s.may(max(head.h, least)) {
+			continue
+		}
 		if rows := k.rows(w, aside); rows.w <= aside+0.01 {
-			try(beside(layout.GapX, head.wide(left), rows))
+			s.try(beside(block.CellPad, pic, beside(layout.GapX, head.wide(left), rows)))
 		}
 	}
 }

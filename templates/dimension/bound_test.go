@@ -32,8 +32,8 @@ func TestLeastRows(t *testing.T) {
 			for _, w := range k.ways() {
 				for _, width := range []layout.Mm{60, 95, 140, 180} {
 					rows++
-					if r := k.rows(w, width); r.h < k.leastRows(w) {
-						t.Errorf("%s %s: rows of %v are lower than the least, %v", name, d.Mark, r.h, k.leastRows(w))
+					if r := k.rows(w, width); r.h < k.leastRows(w, width) {
+						t.Errorf("%s %s: rows of %v are lower than the least, %v", name, d.Mark, r.h, k.leastRows(w, width))
 					}
 				}
 			}

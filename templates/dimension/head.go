@@ -54,26 +54,37 @@ func (k content) headText(withLimit bool, mark layout.Run) headText {
 
 // headRuns are the words of the heading and of its notes.
 func (k content) headRuns(withLimit bool, mark layout.Run) (runs, notes []layout.Run) {
-	c, d := k.Composer, k.d()
-	runs = append([]layout.Run{mark, layout.T(layout.Strong, "  ")}, whatRuns(c, d)...)
-	limit := k.limitOf(d, false)
+	words := once(k.tried.words, true, k.headWords)
+	runs = append([]layout.Run{mark, layout.T(layout.Strong, "  ")}, words.what...)
 	if withLimit {
-		for _, l := range limit.lines {
-			runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
-		}
+		runs = append(runs, words.limit...)
+	}
+	return runs, words.notes
+}
+
+// headWords are the words of a head behind its mark.
+type headWords struct{ what, limit, notes []layout.Run }
+
+func (k content) headWords() headWords {
+	c, d := k.Composer, k.d()
+	words := headWords{what: whatRuns(c, d)}
+	limit := k.limitOf(d, false)
+	for _, l := range limit.lines {
+		words.limit = append(words.limit, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
 	}
 	small := append(append(StateLine(c, d), limit.notes...), limit.leftOn(c, k.dims()...)...)
 	if d.Shims != nil {
 		small = append(small, stockText(c, d))
 	}
-	notes = joined(small, noteRuns(c, d, k.back))
+	notes := joined(small, noteRuns(c, d, k.back))
 	if f := workOf(k.entries[0].sides); f != nil && f.Formula != nil && d.Shims == nil {
 		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: sumText(c, k.mark(), f.Formula), Style: layout.SubBold})
 	}
 	if k.note != "" {
 		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: k.note, Style: layout.SubBold, Deco: layout.Inverse})
 	}
-	return runs, notes
+	words.notes = slices.Clip(notes)
+	return words
 }
 
 // in is the heading with its notes in small type below it, or behind it in its last line

@@ -77,11 +77,13 @@ func rungs(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, width la
 	value, done := c.Shared(ladderKey{d, l, end}, func() any { return ladderSet{rungLines(c, d, l, end), rungsAcross(c, d, l, end)} })
 	defer done()
 	set := value.(ladderSet)
-	below, across := rungsBelow(c, d, set.lines, end, width), rungsInRows(c, d, set.across, end, width)
-	if !across.Empty() && across.H < below.H-acrossSaves {
-		return across
+	best, saves := rungsBelow(c, d, set.lines, end, width), acrossSaves
+	for _, across := range set.across {
+		if one := rungsInRows(c, d, across, end, width); !one.Empty() && one.H < best.H-saves {
+			best, saves = one, 0.5
+		}
 	}
-	return below
+	return best
 }
 
 // acrossSaves is how much height the lines of a sum must save to stand beside each other:

@@ -42,17 +42,30 @@ func rungsInRows(c *block.Composer, d *job.Dim, across []layout.Block, end ladde
 	return layout.Above(layout.GapY, out...)
 }
 
+// acrossLabels are how wide what a line takes may run above its boxes at the least: wider ones
+// have fewer lines where the row has room for them.
+var acrossLabels = []layout.Mm{30, 45, 60}
+
 // rungsAcross are the lines of a ladder, each with its sign before its boxes and what it
-// takes above them.
-func rungsAcross(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd) []layout.Block {
-	const leastLabel = 30
+// takes above them, in each of those widths.
+func rungsAcross(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd) [][]layout.Block {
+	var out [][]layout.Block
+	for _, least := range acrossLabels {
+		out = append(out, rungsLabelled(c, d, l, end, least))
+	}
+	return out
+}
+
+func rungsLabelled(c *block.Composer, d *job.Dim, l *job.Ladder, end ladderEnd, leastLabel layout.Mm) []layout.Block {
 	var out []layout.Block
 	for i, r := range c.Filled.Rungs(l, end.at) {
 		boxes, label := rungPieces(c, d, l, r, i == len(l.Rungs)-1, end, true)
 		line := layout.Bottom(2, boxes...)
 		if label != "" {
 			w := max(line.W, leastLabel)
-			line = layout.Above(0.3, c.Para(w, []layout.Run{layout.T(layout.Caption, label)}, layout.ParaOpts{Ref: d.At}), line)
+			text := c.Para(w, []layout.Run{layout.T(layout.Caption, label)}, layout.ParaOpts{Ref: d.At})
+			w = max(line.W, block.InkRight(text))
+			line = layout.Above(0.3, text, line)
 			line.W = w
 		}
 		if sign := signText[r.Sign]; sign != "" {

@@ -17,7 +17,7 @@ type ladderKey struct {
 
 type ladderSet struct {
 	lines  []rungLine
-	across []layout.Block
+	across [][]layout.Block
 }
 
 // A rungLine is one line of a ladder with its boxes, and what it takes.

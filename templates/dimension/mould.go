@@ -46,8 +46,9 @@ func (k content) mouldKey() (key mouldKey, ok bool) {
 func (k content) shape() string {
 	return once(k.tried.shapes, true, func() string {
 		var text strings.Builder
+		text.Grow(512) // for most
 		runs, notes := k.headRuns(true, layout.Run{Text: k.mark()})
-		for _, r := range append(runs, notes...) {
+		for _, r := range slices.Concat(runs, notes) {
 			text.WriteString(r.Text)
 		}
 		for _, e := range k.entries {

@@ -39,26 +39,34 @@ func (k content) packs(w way, width layout.Mm) sized {
 		return sized{empty: true}
 	}
 	rows := []sized{}
-	for _, e := range k.entries {
-		rows = append(rows, k.packRows(e, w, widths, labelW, room)...)
+	for i, e := range k.entries {
+		sums, leaves := k.packRows(e, w, widths, labelW, room)
+		if i == 0 { // the names stand right above the leaves
+			leaves[0] = above(headGap, done(head.At(labelW+labelGap, 0)), leaves[0])
+		}
+		rows = append(append(rows, sums...), leaves...)
 	}
-	table := above(headGap, done(head.At(labelW+labelGap, 0)), above(layout.GapY, rows...))
-	return above(layout.GapY, table, k.lastRow(nil, width))
+	return above(layout.GapY, above(layout.GapY, rows...), k.lastRow(nil, width))
 }
 
-// packRows are the rows of one place in the table of packs.
-func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layout.Mm) []sized {
+// packRows are the sums and the rows of one place in the table of packs.
+func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layout.Mm) (summed, out []sized) {
 	c := k.Composer
-	var out []sized
 	k.before = true
 	sums, ends := limitLadders(c, e.d, *workOf(e.sides), k.before, labelW+labelGap+room)
 	for _, b := range sums {
-		out = append(out, done(b))
+		summed = append(summed, done(b))
 	}
 	sides := packSides(e)
 	leaves := materials(c, e.d, widths[:len(widths)-1], len(sides) > 1, room) // each below its leaf, as a cell of it
-	rest := append(append(k.limitOf(e.d, k.before).boxesIn(room), ends...), extraItems(c, e.d, e.sides)...)
-	rest = append(rest, k.verdict(e, w)...)
+	rest := k.packRest(e, w, k.before, ends, room)
+	if _, ends := limitLadders(c, e.d, *workOf(e.sides), false, labelW+labelGap+room); len(ends) > 0 {
+		// Their names above them where that saves a row.
+		named, full := k.packRest(e, w, false, ends, room), labelW+labelGap+room
+		if flowRow(full, named).h < flowRow(full, rest).h-rowSaves {
+			rest = named
+		}
+	}
 	if one := layout.Beside(layout.GapX, append([]layout.Block{leaves}, rest...)...); len(rest) == 1 && one.W <= room {
 		leaves, rest = one, nil
 	}
@@ -74,7 +82,14 @@ func (k content) packRows(e entry, w way, widths []layout.Mm, labelW, room layou
 		}
 		out = append(out, done(row))
 	}
-	return append(out, flowRow(labelW+labelGap+room, rest), k.warm(e, room))
+	return summed, append(out, flowRow(labelW+labelGap+room, rest), k.warm(e, room))
+}
+
+// packRest are the boxes for the ends of the limit of a pack, their names above them or before,
+// and its verdict.
+func (k content) packRest(e entry, w way, before bool, ends []layout.Block, room layout.Mm) []layout.Block {
+	rest := append(k.limitOf(e.d, before).boxesIn(room), ends...)
+	return slices.Concat(rest, extraItems(k.Composer, e.d, e.sides), k.verdict(e, w))
 }
 
 // packSides are the sides of a pack: the difference is that of the sums.

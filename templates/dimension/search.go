@@ -33,6 +33,13 @@ func (s *search) try(b sized) {
 	}
 }
 
+// only reports whether a width of those that an arrangement tries, by its number, is to be tried:
+// of what is set as another one that alone which was taken there.
+func (s *search) only(width int) bool {
+	s.at.width = width
+	return s.like == nil || s.like.width == width
+}
+
 // around searches the ways to set a content with a picture for that which takes the least
 // height.
 func (k content) around(picture layout.Block, full layout.Mm) *search {
@@ -49,7 +56,7 @@ func (k content) around(picture layout.Block, full layout.Mm) *search {
 			if a == inBands && many {
 				continue
 			}
-			k.arrange(s, choice{way: w, arrangement: a})
+			k.arrange(s, choice{w, a, 0})
 		}
 	}
 	return s
@@ -84,6 +91,7 @@ const (
 type choice struct {
 	way
 	arrangement
+	width int // which of the widths that the arrangement tries for the head or the verdict
 }
 
 // arrange tries one way in one arrangement; those that need a picture, or none, only where it
@@ -93,25 +101,24 @@ func (k content) arrange(s *search, at choice) {
 	w, pic, full, room := at.way, s.pic, s.full, s.room
 	switch at.arrangement {
 	case besidePicture:
-		if s.may(k.head(w, room).h + headRoom + k.leastRows(w)) {
+		if s.may(k.head(w, room).h + headRoom + k.leastRows(w, room)) {
 			s.try(beside(block.CellPad, pic, k.body(w, room)))
 		}
 	case besideTallBoxes:
-		if b := k.besideBoxes(w, room); !b.empty {
-			s.try(beside(block.CellPad, pic, b))
+		if s.may(k.head(w, room).h + headRoom + k.leastRows(w, room)) {
+			if b := k.besideBoxes(w, room); !b.empty {
+				s.try(beside(block.CellPad, pic, b))
+			}
 		}
 	case verdictOnTop:
-		k.verdictBeside(w, pic, full, func(bound layout.Mm) bool { return s.may(bound + aboveSaves) }, func(b sized) {
-			b.h += aboveSaves
-			s.try(b)
-		})
+		k.verdictBeside(s, w, pic, full)
 	case headAtSide:
-		if pic.empty {
+		if pic.empty && s.may(k.leastRows(w, full)) {
 			s.try(k.headBeside(w, full))
 		}
 	case inBands:
 		if w.cols < 2 && !w.markAbove {
-			k.bands(w, room, s.may, func(b sized) { s.try(beside(block.CellPad, pic, b)) })
+			k.bands(s, w, pic, room)
 		}
 	default:
 		if !pic.empty {
@@ -125,18 +132,20 @@ func (k content) arrangePicture(s *search, at choice) {
 	w, pic, full, room := at.way, s.pic, s.full, s.room
 	switch at.arrangement {
 	case belowPicture:
-		if head := beside(block.CellPad, pic, k.head(w, room)); s.may(head.h + headRoom + k.leastRows(w)) {
+		if head := beside(block.CellPad, pic, k.head(w, room)); s.may(head.h + headRoom + k.leastRows(w, full)) {
 			s.try(above(headRoom, head, k.rows(w, full)))
 		}
 	case verdictBelow:
-		s.try(k.underPicture(w, pic, room))
+		s.try(k.underPicture(s, w, pic, room))
 	case belowHead:
-		if s.may(k.head(w, full).h + headRoom + max(pic.h, k.leastRows(w))) {
+		if s.may(k.head(w, full).h + headRoom + max(pic.h, k.leastRows(w, room))) {
 			s.try(k.underHead(w, pic, full, room))
 		}
 	case tallBelow:
-		if b := k.asideOf(w, full); !b.empty {
-			s.try(above(headRoom, beside(block.CellPad, pic, k.head(w, room)), b))
+		if head := beside(block.CellPad, pic, k.head(w, room)); s.may(head.h + headRoom + k.leastRows(w, full)) {
+			if b := k.asideOf(w, full); !b.empty {
+				s.try(above(headRoom, head, b))
+			}
 		}
 	}
 }

@@ -83,31 +83,52 @@ func stockText(c *block.Composer, d *job.Dim) string {
 	return text
 }
 
-// packTable sets the table that rounds to what there is, in as many columns as go
-// beside each other, each as wide as its rows.
+// A packTable is the table that rounds to what there is, and whether what to do with a figure
+// that it has not stands in what its last column leaves.
+type packTable struct {
+	rows layout.Block
+	told bool
+}
+
+// packTable sets that table in as many columns as go beside each other, each as wide as its
+// rows.
 func (k content) packTable(width layout.Mm) layout.Block {
 	c, d := k.Composer, k.d()
-	table := layout.Block{}
+	var table packTable
 	for columns := 1; columns <= len(d.Shims.Rows); columns++ {
-		row := once(k.tried.packTables, columns, func() layout.Block { return packColumns(c, d, columns) })
-		if columns > 1 && row.W > width {
+		one := once(k.tried.packTables, columns, func() packTable { return packColumns(c, d, columns) })
+		if columns > 1 && one.rows.W > width {
 			break
 		}
-		table = row
+		table = one
 	}
-	outside := c.Para(width, []layout.Run{layout.T(layout.Sub, c.W.Shims.OutsideTable)}, layout.ParaOpts{Ref: d.At})
-	return layout.Above(1, table, outside)
+	if table.told {
+		return table.rows
+	}
+	return layout.Above(1, table.rows, outsideTable(c, d, width))
+}
+
+// outsideTable says what to do with a figure that the table has not.
+func outsideTable(c *block.Composer, d *job.Dim, width layout.Mm) layout.Block {
+	return c.Para(width, []layout.Run{layout.T(layout.Sub, c.W.Shims.OutsideTable)}, layout.ParaOpts{Ref: d.At})
 }
 
 // packColumns are the rows of the table in so many columns.
-func packColumns(c *block.Composer, d *job.Dim, columns int) layout.Block {
+func packColumns(c *block.Composer, d *job.Dim, columns int) packTable {
 	const between = 4
 	deep := (len(d.Shims.Rows) + columns - 1) / columns
 	var blocks []layout.Block
 	for from := 0; from < len(d.Shims.Rows); from += deep {
 		blocks = append(blocks, packColumn(c, d, d.Shims.Rows[from:min(from+deep, len(d.Shims.Rows))]))
 	}
-	return layout.Beside(between, blocks...)
+	last := &blocks[len(blocks)-1]
+	outside := outsideTable(c, d, last.W)
+	free := blocks[0].H - last.H - outside.H
+	told := len(blocks) > 1 && free >= -0.01
+	if told {
+		*last = layout.Above(max(min(free, 1), 0), *last, outside)
+	}
+	return packTable{layout.Beside(between, blocks...), told}
 }
 
 // packColumn is one column of the table, with its head.

@@ -10,6 +10,7 @@ import (
 type tried struct {
 	tables   map[*job.Dim][]layout.Block
 	boxes    map[boxesKey][]layout.Block
+	words    map[bool]headWords   // under true
 	texts    map[textKey]headText // of heads
 	heads    map[headKey]sized
 	limits   map[headKey][]layout.Block
@@ -27,7 +28,7 @@ type tried struct {
 	pictures map[bool][]layout.Block
 	shapes   map[bool]string
 	// packTables are those that lead to a pack of shims, by how many columns they have.
-	packTables map[int]layout.Block
+	packTables map[int]packTable
 }
 
 type placesKey struct {
@@ -79,10 +80,10 @@ type handSet struct{ parts, items []layout.Block }
 
 func newTried() tried {
 	return tried{
-		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, texts: map[textKey]headText{}, heads: map[headKey]sized{},
+		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, words: map[bool]headWords{}, texts: map[textKey]headText{}, heads: map[headKey]sized{},
 		limits: map[headKey][]layout.Block{}, worded: map[limitKey]*limitParts{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
 		byHand: map[boxesKey]handSet{}, leaves: map[*job.Dim]leafSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[rowsKey]sized{},
-		lists: map[rowsKey][]sized{}, placed: map[placedKey]placeGrid{}, ways: map[bool][]way{}, pictures: map[bool][]layout.Block{}, shapes: map[bool]string{}, packTables: map[int]layout.Block{},
+		lists: map[rowsKey][]sized{}, placed: map[placedKey]placeGrid{}, ways: map[bool][]way{}, pictures: map[bool][]layout.Block{}, shapes: map[bool]string{}, packTables: map[int]packTable{},
 	}
 }
 

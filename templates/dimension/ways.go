@@ -28,12 +28,23 @@ func bindOf(w way) layout.Mm {
 	return 0
 }
 
-// leastRows is what rows have of height at the least, in any width: the box for initials
-// stands in one of them. A way whose head leaves no more than that below the best so far
-// need not be measured.
-func (k content) leastRows(w way) layout.Mm {
+// leastRows is what rows have of height at the least: the box for initials stands in one of
+// them, and so does the tallest of the boxes. A way whose head leaves no more than that below the
+// best so far need not be measured.
+func (k content) leastRows(w way, width layout.Mm) layout.Mm {
 	verdict := k.verdict(k.entries[0], w)
-	return verdict[len(verdict)-1].H
+	return max(verdict[len(verdict)-1].H, k.tallestBox(w, width))
+}
+
+// tallestBox is the height of the tallest of the boxes; of like places it is not looked for.
+func (k content) tallestBox(w way, width layout.Mm) layout.Mm {
+	tallest := layout.Mm(0)
+	if len(k.entries) == 1 {
+		for _, b := range k.boxes(k.entries[0], w, width) {
+			tallest = max(tallest, b.H)
+		}
+	}
+	return tallest
 }
 
 // Many is how many dimensions a job may have before its pack takes too long to set: then
@@ -130,12 +141,12 @@ func (k content) underHead(w way, pic sized, full, room layout.Mm) sized {
 }
 
 // underPicture has the verdict below the picture.
-func (k content) underPicture(w way, pic sized, width layout.Mm) sized {
-	if len(k.entries) > 1 {
-		return sized{empty: true}
-	}
+func (k content) underPicture(s *search, w way, pic sized, width layout.Mm) sized {
 	const gap = 3 // with the room beside the initials that of two boxes
 	width -= gap - block.CellPad
+	if len(k.entries) > 1 || !s.may(headRoom+k.tallestBox(w, width)) {
+		return sized{empty: true}
+	}
 	e := k.entries[0]
 	left := above(layout.GapY, pic, k.flow(pic.w, k.verdict(e, w)))
 	if left.w > pic.w+0.01 {

@@ -89,6 +89,9 @@ func (s sheet) gripLine(g *fit.Pressed) string {
 		w.Heat.Pressure.With(u.Stress(float64(g.Tightest.Pressure))),
 		w.Heat.ColdPull.With(u.ForceUp(float64(g.Pull.Axial)), figure.Ratio(f.Pulling)),
 	}
+	if x := f.Friction; x.By != "" && x.Reason != "" {
+		out = append(out, w.Heat.FrictionBy.With(x.By, x.Reason))
+	}
 	if p := s.h.Pull; p != nil && p.PullsWith > 0 {
 		verdict := w.Heat.PullerDoes
 		if p.Short {

@@ -137,8 +137,12 @@ func (s sheet) pullOrder() []string {
 		case words.ActPuller:
 			out = append(out, s.pullerAct())
 		case words.ActShield:
-			if p.Shield != "" && len(s.h.Neighbours) > 0 {
+			switch {
+			case p.Shield == "":
+			case len(s.h.Neighbours) > 0:
 				out = append(out, w.HeatPull.OrderShield.With(s.h.Neighbours[0].Name, p.Shield))
+			default:
+				out = append(out, w.HeatPull.OrderShieldBare.With(p.Shield))
 			}
 		case words.ActNeighbour:
 			out = append(out, s.coolingActs()...)

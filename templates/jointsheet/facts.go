@@ -97,18 +97,20 @@ func besideOrder(c *block.Composer, j *job.Joint, pic layout.Block, list []sayin
 	return best
 }
 
-// inBoth is a torque in both units, as it is set.
+// inBoth is a torque in both units, as it is set: of a range the lower end up, the upper one down.
 func inBoth(text string, s *joint.Setting) string {
 	if s == nil || strings.Contains(text, "(") {
 		return text
 	}
-	low, ok := joint.OtherTorque(s.Low)
-	high, ok2 := joint.OtherTorque(s.High)
+	high, ok := joint.OtherTorque(s.High)
+	low, _ := joint.OtherTorqueLeast(s.Low)
 	switch {
-	case !ok || !ok2:
+	case !ok:
 		return text
 	case s.Low.Number.Cmp(s.High.Number) == 0:
-		return text + " (" + low.Print() + ")"
+		return text + " (" + high.Print() + ")"
+	case low.Number.Cmp(high.Number) >= 0:
+		return text // the range is narrower than three figures tell
 	}
 	return text + " (" + low.Number.Print() + "–" + high.Print() + ")"
 }
@@ -150,8 +152,11 @@ func torqueLines(c *block.Composer, j *job.Joint) []string {
 		out = append(out, w.Tightening.ForNow+": "+inBoth(settingPrint(s), s))
 	}
 	if q := j.Spec.BreaksLoose; q != nil {
-		s := joint.Exactly(*q)
-		out = append(out, w.Tightening.BreaksLoose+" "+inBoth(q.Print(), &s))
+		text := q.Print()
+		if least, ok := joint.OtherTorqueLeast(*q); ok {
+			text += " (" + least.Print() + ")"
+		}
+		out = append(out, w.Tightening.BreaksLoose+" "+text)
 	}
 	return out
 }

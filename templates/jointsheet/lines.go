@@ -77,16 +77,19 @@ func ticksAnchor(j *job.Joint) string { return "ticks " + j.Mark }
 // Boxes to tick that may stand apart from those lines stand below both where that is lower.
 func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.Mm) []layout.Block, apart *Apart) (rows []layout.Block, all bool) {
 	const gap, aside, least layout.Mm = 6, 38, 75
-	joints, pics := drawings(c, st, width)
+	joints, pics, scales := drawings(c, st, width)
 	if len(pics) == 1 && lines != nil && width-pics[0].W-gap >= least {
 		side := width - pics[0].W - gap
-		with := func(lines []layout.Block) layout.Block {
-			text := layout.Above(1.5, aboutOrder(c, joints[0], side), layout.Above(1, lines...))
-			return layout.Middle(gap, pics[0], text)
+		with := func(pic layout.Block, scale string, lines []layout.Block) layout.Block {
+			text := layout.Above(1.5, aboutOrder(c, joints[0], side, false, scale), layout.Above(1, lines...))
+			return layout.Middle(gap, pic, text)
 		}
-		one := with(lines(side))
+		low := func(lines []layout.Block) layout.Block {
+			return scaleWhere(c, pics[0], scales[0], func(pic layout.Block, scale string) layout.Block { return with(pic, scale, lines) })
+		}
+		one := low(lines(side))
 		if apart != nil {
-			if two := layout.Above(1, with(apart.Words(side)), apart.Ticks(width)); two.H < one.H-tickSaves {
+			if two := layout.Above(1, low(apart.Words(side)), apart.Ticks(width)); two.H < one.H-tickSaves {
 				one = two
 			}
 		}
@@ -94,12 +97,17 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 	}
 	var row []layout.Block
 	used := layout.Mm(0)
+	if len(pics) > 1 { // how they are read is said once for all
+		rows = append(rows, c.Para(width, []layout.Run{layout.T(layout.SubBold, c.W.Tightening.OrderNumber)}, layout.ParaOpts{Ref: st.At}))
+	}
 	for i, pic := range pics {
 		side := aside
 		if len(pics) == 1 {
 			side = width - pic.W - 4
 		}
-		one := layout.Middle(4, pic, aboutOrder(c, joints[i], side))
+		one := scaleWhere(c, pic, scales[i], func(pic layout.Block, scale string) layout.Block {
+			return layout.Middle(4, pic, aboutOrder(c, joints[i], side, len(pics) > 1, scale))
+		})
 		if len(row) > 0 && used+one.W > width {
 			rows = append(rows, layout.Beside(gap, row...))
 			row, used = nil, 0
@@ -112,6 +120,16 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 	return rows, false
 }
 
+// scaleWhere sets a drawing with its scale below it, or told by the words beside it where that
+// is lower.
+func scaleWhere(c *block.Composer, pic layout.Block, scale string, set func(pic layout.Block, scale string) layout.Block) layout.Block {
+	below := set(layout.Above(0.5, pic, c.Words(layout.Caption, scale)), "")
+	if beside := set(pic, scale); beside.H < below.H-0.5 {
+		return beside
+	}
+	return below
+}
+
 // Apart are the lines of a step that tightens one joint in stages: its words, and the boxes to
 // tick, in a width each.
 type Apart struct {
@@ -122,8 +140,8 @@ type Apart struct {
 // tickSaves is how much height boxes must save to stand apart from the words they belong to.
 const tickSaves layout.Mm = 2
 
-// drawings are the joints whose order is drawn in a step, with their drawings.
-func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.Joint, pics []layout.Block) {
+// drawings are the joints whose order is drawn in a step, with their drawings and their scales.
+func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.Joint, pics []layout.Block, scales []string) {
 	drawn := map[string]bool{}
 	for _, f := range st.Tighten {
 		if f.Joint == nil || drawn[f.Joint.Base] || !backward(f.Joint) || len(f.Joint.Order.Order) < leastDrawn {
@@ -131,19 +149,24 @@ func drawings(c *block.Composer, st *job.Step, width layout.Mm) (joints []*job.J
 		}
 		drawn[f.Joint.Base] = true
 		for _, most := range []layout.Mm{besideFacts(c), stepWide} {
-			if pic := order(c, f.Joint, min(width, most)); !pic.Empty() {
-				joints, pics = append(joints, f.Joint), append(pics, pic)
+			if pic, scale := order(c, f.Joint, min(width, most)); !pic.Empty() {
+				joints, pics, scales = append(joints, f.Joint), append(pics, pic), append(scales, scale)
 				break
 			}
 		}
 	}
-	return joints, pics
+	return joints, pics, scales
 }
 
-// aboutOrder names the joint of a drawing and says how it is read.
-func aboutOrder(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
+// aboutOrder names the joint of a drawing and says how it is read, if that is not said already,
+// and from where it is seen.
+func aboutOrder(c *block.Composer, j *job.Joint, width layout.Mm, read bool, scale string) layout.Block {
 	name := c.Para(width, []layout.Run{{Text: j.Base, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Strong, "  "+j.What)}, layout.ParaOpts{Ref: j.At})
-	return layout.Above(0.8, name, said(c, j, captions(c, j, false), width))
+	list := captions(c, j, false, scale)
+	if read {
+		list = list[1:]
+	}
+	return layout.Above(0.8, name, said(c, j, list, width))
 }
 
 // Tightness says how tight a joint becomes, and the page where all of it stands; empty

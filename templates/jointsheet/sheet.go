@@ -91,14 +91,17 @@ func pieces(c *block.Composer, g []*job.Joint) []layout.Piece {
 			}
 		}
 	}
-	pic, list := order(c, j, besideFacts(c)), sayings(c, j)
-	switch wide := order(c, j, c.Span); {
+	pic, scale := order(c, j, besideFacts(c))
+	list := sayings(c, j)
+	switch wide, wideScale := order(c, j, c.Span); {
 	case pic.Empty() && wide.Empty():
 		add(0.8, listed(c, j), said(c, j, list, c.Span))
 	case pic.Empty():
-		add(0.8, wide, said(c, j, append(captions(c, j, true), list...), c.Span))
+		add(0.8, layout.Above(0.5, wide, c.Words(layout.Caption, wideScale)), said(c, j, append(captions(c, j, true, ""), list...), c.Span))
 	default:
-		add(0.8, besideOrder(c, j, pic, append(list, captions(c, j, true)...)))
+		add(0.8, scaleWhere(c, pic, scale, func(pic layout.Block, scale string) layout.Block {
+			return besideOrder(c, j, pic, append(slices.Clone(list), captions(c, j, true, scale)...))
+		}))
 	}
 	add(1, roundNotes(c, j))
 	ticks := len(out)
@@ -125,13 +128,13 @@ func besideFacts(c *block.Composer) layout.Mm {
 // order draws the order of a joint no larger than its numbers need. On the sheet and in its step
 // it is the same where it goes beside what is known of it, for a joint at two scales looks like
 // two; one that does not takes the whole width of the sheet, and 120 mm of its step at most.
-func order(c *block.Composer, j *job.Joint, width layout.Mm) layout.Block {
+func order(c *block.Composer, j *job.Joint, width layout.Mm) (pic layout.Block, scale string) {
 	for _, high := range orderHeights {
-		if pic := picture.Order(c.Setter, c.W, j, width, high); !pic.Empty() {
-			return pic
+		if pic, scale = picture.Order(c.Setter, c.W, j, width, high); !pic.Empty() {
+			break
 		}
 	}
-	return layout.Block{}
+	return pic, scale
 }
 
 // anchored is a heading by which every joint of a group is found.
@@ -182,9 +185,9 @@ func listed(c *block.Composer, j *job.Joint) layout.Block {
 	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: j.At})
 }
 
-// captions say from where the drawing is seen, and on the sheet, where it is said once for
+// captions say from where the drawing is seen and at which scale it is, and on the sheet, where it is said once for
 // all drawings how they are read, how it is loosened.
-func captions(c *block.Composer, j *job.Joint, sheet bool) []saying {
+func captions(c *block.Composer, j *job.Joint, sheet bool, scale string) []saying {
 	if j.Order == nil {
 		return nil
 	}
@@ -199,6 +202,9 @@ func captions(c *block.Composer, j *job.Joint, sheet bool) []saying {
 	}
 	if j.Clock != "" {
 		more = append(more, w.Tightening.ClockIs.With(j.Clock))
+	}
+	if scale != "" {
+		more = append(more, scale)
 	}
 	if sheet && backward(j) {
 		more = append(more, w.Tightening.Backward.With(lastNumber(j)))

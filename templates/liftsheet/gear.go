@@ -96,7 +96,11 @@ func gearNotes(c *block.Composer, l *job.Lift) []layout.Block {
 	}
 	line(w.Lift.ColdAndHot, text)
 	for _, k := range l.Points() {
-		line(k.What, w.Lift.RatedFor.With(l.Print(k.Rated.Down()), l.Print(k.LeastAngle.Up()), k.Source))
+		says := w.Lift.RatedFor
+		if k.Turns {
+			says = w.Lift.RatedRound
+		}
+		line(k.What, says.With(l.Print(k.Rated.Down()), l.Print(k.LeastAngle.Up()), k.Source))
 	}
 	// Pieces of one kind have the same said of them.
 	var what []string

@@ -76,6 +76,7 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	}
 	table(legTable(c, l, &head), true)
 	add(1.5, legNotes(c, l)...)
+	table(turnTable(c, l, &head), true)
 	table(gearTable(c, l, &head), false)
 	add(1.5, gearNotes(c, l)...)
 	table(stopTable(c, l, &head), false)
@@ -214,6 +215,9 @@ func rigText(c *block.Composer, l *job.Lift) string {
 	}
 	basis := map[lift.Basis]string{lift.EN: "EN", lift.US: "US"}[l.Plan.Basis]
 	text := w.Lift.Rig[word].With(strconv.Itoa(len(l.Plan.Legs)))
+	if t := l.Plan.Turn; t != nil && t.Upper >= 0 && t.Upper < len(l.Plan.Legs) {
+		text = w.Lift.Upended.With(text, l.Plan.Legs[t.Upper].Name)
+	}
 	if basis != "" {
 		text = w.Lift.RatedBy.With(text, basis)
 	}

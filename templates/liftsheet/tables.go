@@ -84,6 +84,27 @@ func lengthNote(c *block.Composer, l *job.Lift, x lift.LegResult) string {
 	return c.W.Lift.InHand
 }
 
+// turnTable tells, by the angle from lying, what each hook carries of a load that is turned,
+// how its legs pull on what they take hold of, and where the hooks stand.
+func turnTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piece {
+	if l.ByHand || l.Result.Turn == nil {
+		return nil
+	}
+	w, t := c.W, l.Result.Turn
+	g := c.Grid(block.Col(w.Lift.TurnedBy, 22), block.Col(w.Lift.TurnCarries.With(t.Upper), 0), block.Col(w.Lift.TurnCarries.With(t.Lower), 36),
+		block.Col(w.Lift.TurnPull, 32), block.Col(w.Lift.TurnHigher.With(t.Upper), 34), block.Col(w.Lift.TurnApart, 30))
+	g.Table.MinH = 0
+	var rows []layout.Row
+	for _, x := range t.Rows {
+		text := func(i int, st layout.Style, words lift.Words) layout.Block {
+			return g.Text(i, st, l.Print(words), l.At)
+		}
+		rows = append(rows, g.Row(l.At, text(0, layout.Strong, x.Angle.Down()), text(1, layout.Body, x.Upper.Up()), text(2, layout.Body, x.Lower.Up()),
+			text(3, layout.Body, x.Pull.Down()), text(4, layout.Body, x.Higher.Size()), text(5, layout.Body, x.Apart.Size())))
+	}
+	return g.Table.Pieces(rows, head)
+}
+
 // legNotes are the lines below the legs: how four were counted, the press on the
 // load, the bail of a beam.
 func legNotes(c *block.Composer, l *job.Lift) []layout.Block {

@@ -25,30 +25,31 @@ const (
 
 // Order draws the fasteners of a joint at their places to scale, each with its number
 // in the order of tightening; at the top the mark of 12 o'clock. It goes into width
-// and height and is empty where the joint has no order, or where the places would lie
-// too close for their numbers, or their circles for an eye to part them.
-func Order(set *layout.Setter, w *words.Catalogue, j *job.Joint, width, height layout.Mm) layout.Block {
+// and height and is empty where the joint has no order, or where the places would lie too
+// close for their numbers, or their circles for an eye to part them. scale says in words how
+// large it is drawn.
+func Order(set *layout.Setter, w *words.Catalogue, j *job.Joint, width, height layout.Mm) (drawing layout.Block, scale string) {
 	if j.Order == nil || len(j.Order.Places) < 2 {
-		return layout.Block{}
+		return layout.Block{}, ""
 	}
 	p := *j.Order
 	wide, high := p.Size()
 	room := layout.Mm(2) * (boltMost + orderEdge)
-	scale := min(float64(width-room)/math.Max(float64(wide), 1), float64(height-room-orderTop)/math.Max(float64(high), 1))
-	scale = 1 / scaleAbove(1/scale)
-	bolt := min(boltMost, (layout.Mm(nearest(p)*scale)-boltApart)/2)
+	by := min(float64(width-room)/math.Max(float64(wide), 1), float64(height-room-orderTop)/math.Max(float64(high), 1))
+	by = 1 / scaleAbove(1/by)
+	bolt := min(boltMost, (layout.Mm(nearest(p)*by)-boltApart)/2)
 	style := layout.SubBold
 	if len(p.Order) > 99 || bolt < 2.7 && len(p.Order) > 9 {
 		style = layout.Caption.With(layout.Bold)
 	}
 	if bolt < boltLeast || set.Width(style, strconv.Itoa(len(p.Order))) > 2*bolt-0.4 {
-		return layout.Block{}
+		return layout.Block{}, ""
 	}
-	half := draw.XY{X: float64(wide)/2 + float64(boltMost+orderEdge)/scale, Y: float64(high)/2 + float64(boltMost+orderEdge)/scale}
+	half := draw.XY{X: float64(wide)/2 + float64(boltMost+orderEdge)/by, Y: float64(high)/2 + float64(boltMost+orderEdge)/by}
 	word := set.Words(layout.Caption, topWord(w, j))
-	half.X = math.Max(half.X, float64(topMark+word.W)/scale)
-	view := draw.View{X0: -half.X, X1: half.X, Y0: -half.Y, Y1: half.Y + float64(orderTop)/scale}
-	s := draw.NewScene(view, layout.Mm((view.X1-view.X0)*scale), layout.Mm((view.Y1-view.Y0)*scale), j.At)
+	half.X = math.Max(half.X, float64(topMark+word.W)/by)
+	view := draw.View{X0: -half.X, X1: half.X, Y0: -half.Y, Y1: half.Y + float64(orderTop)/by}
+	s := draw.NewScene(view, layout.Mm((view.X1-view.X0)*by), layout.Mm((view.Y1-view.Y0)*by), j.At)
 	outline(s, j, p)
 	ranks := p.Ranks()
 	for i, q := range p.Places {
@@ -60,7 +61,7 @@ func Order(set *layout.Setter, w *words.Catalogue, j *job.Joint, width, height l
 	top := float64(high)/2 + s.Units(boltMost+1)
 	s.Shape(draw.Pen{}, layout.Black, draw.XY{X: -s.Units(topMark / 2), Y: top + s.Units(topMark)}, draw.XY{X: s.Units(topMark / 2), Y: top + s.Units(topMark)}, draw.XY{Y: top})
 	s.Label(draw.XY{X: s.Units(topMark), Y: top + s.Units(topMark/2)}, word, 0, 0.5)
-	return layout.Above(0.5, trimmed(s.Block()).Drawing(j.Mark+" "+j.What), set.Words(layout.Caption, w.Tightening.Scale.With(figure.Scale(1/scale))))
+	return trimmed(s.Block()).Drawing(j.Mark + " " + j.What), w.Tightening.Scale.With(figure.Scale(1 / by))
 }
 
 // topWord names the mark at the top of a drawing.

@@ -67,7 +67,8 @@ func NumberOfAll(steps []*job.Step) string {
 func AllContinued(c *block.Composer, steps []*job.Step, line Running) *layout.Block {
 	all := *steps[0]
 	all.No, all.Place = NumberOfAll(steps), all.Section.Place
-	return ContinuedLine(c, &all, line)
+	b := c.Fixed(continuedKey{steps[0], line, true}, func() layout.Block { return continuedLine(c, &all, line) })
+	return &b
 }
 
 // acts are what the steps do, in the order in which their author wrote the verbs: readings

@@ -51,17 +51,21 @@ func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 // readings do that stay.
 func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.Block {
 	name := c.W.Step.TryNo.With(strconv.Itoa(no + 1))
-	var acts []layout.Block
+	var acts, read []layout.Block
 	label := c.Words(layout.Strong, name)
 	room := width - label.W - layout.GapX
 	for _, a := range st.EachTry {
 		own := a.Dim != nil && (slices.Contains(st.Set, a.Dim) || slices.Contains(st.Measure, a.Dim))
 		above := own && st.Until.Dim == nil && no == st.Tries-1
-		if (no > 0 || own) && !above {
+		switch {
+		case above || no == 0 && !own:
+		case own || len(read) > 0:
+			read = append(read, tryAct(c, a, room)...)
+		default:
 			acts = append(acts, tryAct(c, a, room)...)
 		}
 	}
-	if len(acts) == 0 {
+	if len(acts)+len(read) == 0 {
 		boxes, good := tried(c, st.Until, "")
 		return oneTry(label, boxes, good, width)
 	}
@@ -70,10 +74,31 @@ func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.B
 		mark = st.Until.Dim.Mark
 	}
 	boxes, good := tried(c, st.Until, mark)
-	acts = append(acts, boxes...)
-	acts = append(acts, layout.Middle(layout.GapX, good...).Pad(0, 0, 1.5, 0))
-	return layout.Beside(layout.GapX, label.Pad(2.5, 0, 0, 0), block.FlowRow(acts, room))
+	return layout.Beside(layout.GapX, label.Pad(2.5, 0, 0, 0), tryRows(acts, append(read, boxes...), good, room))
 }
+
+// tryRows are the boxes of a try: all in one row, or of one with several readings what it does
+// first in rows of its own, so that the readings of all tries part their rows at the same boxes
+// and stand below each other.
+// The ticks for whether it was good stand above each other where that saves a row.
+func tryRows(acts, read, good []layout.Block, width layout.Mm) layout.Block {
+	var best layout.Block
+	for _, ticks := range []layout.Block{layout.Middle(layout.GapX, good...).Pad(0, 0, 1.5, 0), layout.Above(layout.GapY, good...)} {
+		last := append(slices.Clone(read), ticks)
+		all := append(slices.Clone(acts), last...)
+		rows := block.FlowRow(all, width)
+		if len(acts) > 0 && len(read) > 1 && block.RowWidth(all) > width {
+			rows = layout.Above(layout.GapY, block.FlowRow(acts, width), block.FlowRow(last, width))
+		}
+		if best.Empty() || rows.H < best.H-tickSaves {
+			best = rows
+		}
+	}
+	return best
+}
+
+// tickSaves is how much height ticks must save to stand above each other.
+const tickSaves layout.Mm = 2
 
 // tryAct are the boxes of one thing that a further try does.
 func tryAct(c *block.Composer, a job.TryAct, width layout.Mm) []layout.Block {

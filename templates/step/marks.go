@@ -16,11 +16,11 @@ const (
 // column or two.
 func matchMarks(c *block.Composer, st *job.Step, width layout.Mm) layout.Block {
 	if len(st.Marks) == 1 {
-		return markCell(c, st, c.W.Step.MatchMark.With(partAt(c, st.Marks[0], st)), width, 0)
+		return markCell(c, st, c.W.Step.MatchMark.With(joinOf(c, st.Marks[0], st)), width, 0)
 	}
 	names := make([]string, len(st.Marks))
 	for i, p := range st.Marks {
-		names[i] = partAt(c, p, st)
+		names[i] = joinOf(c, p, st)
 	}
 	var best layout.Block
 	for n := range 2 {
@@ -42,6 +42,15 @@ func matchMarks(c *block.Composer, st *job.Step, width layout.Mm) layout.Block {
 	}
 	head := c.Para(width, []layout.Run{layout.T(layout.Body, c.W.Step.MatchMarks)}, layout.ParaOpts{Ref: st.At})
 	return layout.Above(0.5, head, best)
+}
+
+// joinOf names the parts on both sides of the joint that a mark stands on, or the marked one
+// where the other is not told.
+func joinOf(c *block.Composer, p *job.Part, st *job.Step) string {
+	if p.Across == nil {
+		return partAt(c, p, st)
+	}
+	return c.W.Step.BothParts.With(partAt(c, p, st), partAt(c, p.Across, st))
 }
 
 // markCell is the cell for one mark: what it is of, the mark that is used and where it

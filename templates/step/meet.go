@@ -46,5 +46,5 @@ func staysOn(p *job.Part) bool {
 }
 
 func meetWords(c *block.Composer, p *job.Part, st *job.Step) string {
-	return c.W.Step.MarksMeet.With(partAt(c, p, st), c.Page("marks "+p.MarkedAbove(st).No))
+	return c.W.Step.MarksMeet.With(joinOf(c, p, st), c.Page("marks "+p.MarkedAbove(st).No))
 }

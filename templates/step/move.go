@@ -73,7 +73,8 @@ func fitRows(c *block.Composer, st *job.Step, groups []moveGroup, width layout.M
 				row[k] = cellOf(i+k, width*share)
 				misfits += len(row[k].text.Misfits)
 			}
-			if h := rowHeight(row, box.H) + 1000*layout.Mm(misfits) + least[i+n]; rows[i] == nil || h < least[i]-0.5 {
+			h := rowHeight(row, box.H)
+			if h += h*h*tallRows + 1000*layout.Mm(misfits) + least[i+n]; rows[i] == nil || h < least[i]-0.5 {
 				rows[i], least[i] = row, h
 			}
 		}
@@ -110,8 +111,13 @@ func fitRow(c *block.Composer, row []fitCell, box layout.Block) layout.Block {
 	return layout.Beside(0, cells...)
 }
 
-// fitShares are the shares that the cells of a row of that table may have of its width.
-var fitShares = [][]layout.Mm{{1}, {0.5, 0.5}, {1. / 3, 1. / 3, 1. / 3}, {1. / 3, 2. / 3}, {2. / 3, 1. / 3}}
+// tallRows is what speaks against rows of many lines, by the square of their height: of ways that
+// are nearly as low that with lower rows is taken.
+const tallRows layout.Mm = 0.005
+
+// fitShares are the shares that the cells of a row of that table may have of its width. Of two
+// ways that are as low the one with a full row later is taken: what comes first is mostly short.
+var fitShares = [][]layout.Mm{{0.5, 0.5}, {1. / 3, 1. / 3, 1. / 3}, {1. / 3, 2. / 3}, {2. / 3, 1. / 3}, {1}}
 
 // fitText is what comes out of a container, with a box to tick where it is empty after that.
 func fitText(c *block.Composer, st *job.Step, g moveGroup, width layout.Mm) layout.Block {

@@ -20,6 +20,18 @@ type Running struct{ Taken, Right, Up, H layout.Mm }
 // ContinuedLine says on the page that a step goes on to which one it is: in the line of its
 // section, or below it where that is long.
 func ContinuedLine(c *block.Composer, st *job.Step, line Running) *layout.Block {
+	b := c.Fixed(continuedKey{st, line, false}, func() layout.Block { return continuedLine(c, st, line) })
+	return &b
+}
+
+// A continuedKey tells such a line, of a step or of all steps that are told with it.
+type continuedKey struct {
+	st   *job.Step
+	line Running
+	all  bool
+}
+
+func continuedLine(c *block.Composer, st *job.Step, line Running) layout.Block {
 	runs := []layout.Run{layout.T(layout.StepNo, st.No+"  "), layout.T(layout.Sub, c.W.Step.Continued)}
 	if p := ownPlace(st); p != "" {
 		runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: p, Style: layout.SubBold, Deco: layout.Boxed})
@@ -27,10 +39,9 @@ func ContinuedLine(c *block.Composer, st *job.Step, line Running) *layout.Block 
 	if one := c.Line(0, runs, layout.ParaOpts{Ref: st.At}); line.Taken+textGap+one.W <= line.Right {
 		beside := layout.Overlay(one.At(line.Right-one.W, (line.H-one.H)/2-line.Up))
 		beside.H = 0
-		return &beside
+		return beside
 	}
-	b := c.Para(c.Span, runs, layout.ParaOpts{Ref: st.At}).Pad(0, 0, 1, 0)
-	return &b
+	return c.Para(c.Span, runs, layout.ParaOpts{Ref: st.At}).Pad(0, 0, 1, 0)
 }
 
 // Height is the height of pieces below each other, with the gaps between them.

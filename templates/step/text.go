@@ -30,6 +30,12 @@ func Text(c *block.Composer, st *job.Step) string {
 			out = append(out, c.W.Guard.Lower.With(l.What))
 		}
 	}
+	if len(out) == 0 && len(st.Seen) > 0 {
+		for _, x := range st.Seen {
+			out = append(out, x.What)
+		}
+		return strings.Join(out, ", ")
+	}
 	if len(out) == 0 {
 		out = append(out, c.W.Step.LookUp.With(dimMarks(st.Recall)))
 	}

@@ -2,7 +2,7 @@ package words
 
 // englishFront are the words of Front in English.
 var englishFront = Front{
-	Title: "Front sheet", Scope: "Scope", Issued: "issued", Serial: "serial no.", Location: "location", Maker: "maker", MachineType: "type",
+	Title: "Front sheet", Scope: "Scope", Issued: "issued", PlannedBy: "planned by", Serial: "serial no.", Location: "location", Maker: "maker", MachineType: "type",
 	InThisPack: "In this pack", SheetLine: "%s, p.\u00a0%s", PageNo: "p.\u00a0%s", TagsLine: "%s tags, 1 to %s", SpareTags: ", %s spare",
 	CheckBar:    "Measure this bar: it must be 50 mm long. If not, the printer has scaled the page; print again at 100 %.",
 	SingleSided: "Print on one side of the paper.", BothSides: "Print on both sides, turned over the long edge.",

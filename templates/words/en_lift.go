@@ -33,10 +33,13 @@ var englishLift = Lift{
 	EvenSplit: "Shared evenly by levers the legs would pull %s. A stiff load does not keep to it: one diagonal may carry all, so each leg is counted with the most that it can be given.",
 	Bail:      "Bail of the beam at %s from its end over %s.", Carries: "carries", MostCarries: "at most",
 
+	TurnedBy: "turned from lying", TurnCarries: "hook over %s, at most", TurnPull: "legs pull, from its own level", TurnHigher: "hook over %s higher by",
+	TurnApart: "hooks apart in plan", Upended: "%s, which turn it between lying and upright, upright hanging from %s",
+
 	Rated: "rated", GearHead: "piece: load of what it may carry as rigged, share used", GearUse: "%s of %s, %s", GearRated: "rated %s: %s", GearNumber: "number on its tag",
 	NoTag: "without a tag of its own", ColdAndHot: "Cold and hot",
 	HoldsFrom: "slings and gear hold their rating from %s (%s) to %s (%s).", ComesTo: "They come to %s to %s.",
-	RatedFor: "rated %s for legs of %s from horizontal and steeper, by %s.", TackleRig: "On a tackle of %s parts of rope", TackleLine: "The line of the tackle is hauled with up to %s.",
+	RatedFor: "rated %s for legs of %s from horizontal and steeper, by %s.", RatedRound: "rated %s for legs of %s from horizontal and steeper and for a pull all the way round, by %s.", TackleRig: "On a tackle of %s parts of rope", TackleLine: "The line of the tackle is hauled with up to %s.",
 
 	GearInspected: "inspected on", LookBefore: "No tag, no lift. Look at every piece before use.",
 

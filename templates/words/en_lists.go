@@ -31,6 +31,7 @@ var englishRegister = Register{
 	Expected: "pieces", CountedApart: "all apart",
 	OutFirst: "out: number, date", OutRest: "rest: number, date", Missing: "missing", LeftOver: "left over (0)",
 	ScrapLater: "later %s from %s, %s",
+	Sets:       "Matched sets, never mixed",
 }
 
 // englishCounts are the words of Counts in English.

@@ -38,7 +38,7 @@ var englishStep = Step{
 	BoxesLast: "The boxes above are for the last try.", EarlierTries: "The boxes above are for the last try; earlier ones: p.\u00a0%s",
 	StillNoGood: "Still no good after the last try: %s.", Waits: "%s waits: %s, see p.\u00a0%s",
 
-	MatchMarks: "match marks across the joints of:", MatchMark: "match mark across the joint of %s", MarkUsed: "mark used", WhereMarked: "where it stands", MarksMeet: "match marks of %s meet (p.\u00a0%s)",
+	MatchMarks: "match marks across the joints of:", MatchMark: "match mark across the joint of %s", BothParts: "%s and %s", MarkUsed: "mark used", WhereMarked: "where it stands", MarksMeet: "match marks of %s meet (p.\u00a0%s)",
 	WayRound: "%s: %s faces %s", WayFound: "as found, %s faces", StackOrder: "order of %s, counted from %s outward", StackExpected: "expected: %s",
 	StackPiece: "piece %s as found",
 	StackBack:  "%s in the order from %s outward that was written down (p.\u00a0%s)",

@@ -2,7 +2,7 @@ package words
 
 // Front are the words of the front sheet.
 type Front struct {
-	Title, Scope, Issued, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
+	Title, Scope, Issued, PlannedBy, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
 	// How the pack goes on the paper: on one side of it, or on both.
 	SingleSided, BothSides                                                string
 	PackSign, HowToRead, MarkStays, Planning, Released                    string

@@ -18,6 +18,7 @@ type Heat struct {
 	// The joint.
 	PullerDoes, PullerShort, SmoothNone, SmoothEight, SmoothFour                        string
 	FitLine, SizesLine, CountedGreatest, CountedMeasured, Pressure, ColdPull, HoldsLine Sentence
+	FrictionBy                                                                          Sentence
 	HoldsNot, PullerRated, NothingNear, HoldsAtWork, LeastAtWork, AtSpeed               Sentence
 	StressCold, StressAtWork, ShaftStress, ShaftSheared, OfYield                        Sentence
 	AtRest, YieldNotGiven                                                               string
@@ -43,11 +44,11 @@ type HeatPull struct {
 	KeepOnLine, LevelsLine, WallLine, WallUse, NearLine, NearStuck, IntoLine, Colours Sentence
 
 	// The acts in their order.
-	DressTitle, DressTorch, DressOther, StuckTitle, StuckBore              string
-	OrderTorch, OrderInduction                                             []Sentence
-	OrderNoPuller, OrderPullerNotSaid, OrderMoves, OrderLoose              string
-	LongestNotSaid                                                         string
-	OrderPuller, OrderShield, StuckStop, StuckWays, StuckPuller, ClockUnit Sentence
+	DressTitle, DressTorch, DressOther, StuckTitle, StuckBore                               string
+	OrderTorch, OrderInduction                                                              []Sentence
+	OrderNoPuller, OrderPullerNotSaid, OrderMoves, OrderLoose                               string
+	LongestNotSaid                                                                          string
+	OrderPuller, OrderShield, OrderShieldBare, StuckStop, StuckWays, StuckPuller, ClockUnit Sentence
 
 	// Boxes and log.
 	PermitNo, WatchStart, WatchEnd, WatchName, Torches, HubStart, ShaftStart, AirStart string

@@ -27,12 +27,16 @@ type Lift struct {
 	MostCarries                                                                                     string
 	SideView, PlanView, Design, Shorten, HangsSlack, EvenSplit, Bail                                Sentence
 
+	// The turn between lying and upright.
+	TurnedBy, TurnPull, TurnApart    string
+	TurnCarries, TurnHigher, Upended Sentence
+
 	// The gear.
 	Rated, GearHead, GearNumber, GearInspected, LookBefore string
 	GearUse, GearRated                                     Sentence
 
-	NoTag, ColdAndHot                                   string
-	HoldsFrom, ComesTo, TackleLine, RatedFor, TackleRig Sentence
+	NoTag, ColdAndHot                                               string
+	HoldsFrom, ComesTo, TackleLine, RatedFor, TackleRig, RatedRound Sentence
 
 	// The day.
 	Day, Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string

@@ -22,6 +22,7 @@ type Found struct {
 type Register struct {
 	Title, Rule, Expected, CountedApart, OutFirst, OutRest, Missing, LeftOver string
 	ScrapLater                                                                Sentence
+	Sets                                                                      string // what each matched set is
 }
 
 // Counts are the words of the list by which every kind of fastener is counted.

@@ -15,7 +15,15 @@ type Sentence string
 // With puts values into the holes. A value may hold %s itself; it is printed as it is.
 // A hole without a value stays empty.
 func (s Sentence) With(values ...string) string {
+	if strings.IndexByte(string(s), '%') < 0 {
+		return string(s)
+	}
+	room := len(s)
+	for _, v := range values {
+		room += len(v)
+	}
 	var out strings.Builder
+	out.Grow(room)
 	next := 0
 	rest := string(s)
 	for rest != "" {
@@ -41,7 +49,8 @@ func (s Sentence) With(values ...string) string {
 		}
 		rest = rest[size:]
 	}
-	return out.String() + rest
+	out.WriteString(rest)
+	return out.String()
 }
 
 // hole reads the hole that a text begins with: the number of its value, 0 where it is

@@ -40,7 +40,7 @@ type Step struct {
 	OnlyIfDone, Until, TryNo, FurtherTry, EarlierTries, StillNoGood, Waits Sentence
 
 	// Marks, stacks and ways round that are written down.
-	MarkUsed, WhereMarked, MatchMarks                                               string
-	MatchMark, MarksMeet, WayRound, WayFound, StackOrder, StackExpected, StackPiece Sentence
-	StackBack                                                                       Sentence
+	MarkUsed, WhereMarked, MatchMarks                                                          string
+	MatchMark, BothParts, MarksMeet, WayRound, WayFound, StackOrder, StackExpected, StackPiece Sentence
+	StackBack                                                                                  Sentence
 }

@@ -1,0 +1,109 @@
+package lift
+
+import "math"
+
+// A TurnResult is how a load is turned between lying and upright.
+type TurnResult struct {
+	Upper, Lower string // names of the legs
+	// Rows go from lying to where all of it hangs from the upper leg.
+	Rows []TurnRow
+	// Free is how far from lying that is.
+	Free Degree
+	// Lean is how far the load leans out of upright as it hangs from the upper leg alone,
+	// MostLean the most within the tolerance of the centre of gravity; Past tells that it
+	// hangs beyond upright.
+	Lean, MostLean Degree
+	Past           bool
+}
+
+// A TurnRow is the load at one angle from lying, each hook with the most that it carries
+// within the tolerance of the centre of gravity, static.
+type TurnRow struct {
+	Angle        Degree
+	Upper, Lower Kg
+	// Pull is how steep the legs pull, from the load's own level; 0 is along it.
+	Pull Degree
+	// Higher is how much higher the hook over the upper leg stands than the other, below
+	// zero where it is lower; Apart how far the two are apart in plan.
+	Higher, Apart Mm
+}
+
+// turnStep is how far apart the angles of the table are.
+const turnStep Degree = 15
+
+// turn works the turn out, and says what to mind.
+func (a *account) turn() {
+	all := a.upends()
+	if len(all) == 0 {
+		return
+	}
+	t, p, u := a.p.Turn, a.p, all[0]
+	r := &TurnResult{Upper: p.Legs[t.Upper].Name, Lower: p.Legs[1-t.Upper].Name, Free: degrees(u.free())}
+	for x := Degree(0); x < r.Free-1; x += turnStep {
+		r.Rows = append(r.Rows, a.turnRow(all, x))
+	}
+	r.Rows = append(r.Rows, a.turnRow(all, r.Free))
+	upright := vec{u.e.x, u.e.y, 0}.unit()
+	for i, c := range all {
+		lean := angleBetween(c.upper.sub(c.g), upright)
+		if i == 0 {
+			r.Lean = lean
+		}
+		r.MostLean = max(r.MostLean, lean)
+	}
+	r.Past = r.Free > 90+angleSlack
+	a.r.Turn = r
+}
+
+func (a *account) turnRow(all []upend, at Degree) TurnRow {
+	x, u := radians(at), all[0]
+	sin, cos := math.Sincos(u.lying + x)
+	up, _ := u.up(x)
+	legs := float64(a.p.Legs[a.p.Turn.Upper].Length - a.p.Legs[1-a.p.Turn.Upper].Length)
+	row := TurnRow{Angle: at, Pull: max(90-angleBetween(up, zUp), 0), Higher: Mm(u.s*sin + legs), Apart: Mm(u.s * max(cos, 0))}
+	for _, c := range all {
+		share := c.share(x)
+		row.Upper, row.Lower = max(row.Upper, Kg(share*a.s.gross)), max(row.Lower, Kg((1-share)*a.s.gross))
+	}
+	return row
+}
+
+// turnCautions say what is minded while the load turns.
+func (a *account) turnCautions() {
+	r := a.r.Turn
+	if r == nil {
+		return
+	}
+	mind := func(message string, args ...any) { a.caution(Turning, "turn", false, message, args...) }
+	mind("turned on two hooks: at %s from lying all of it hangs from %q and leg %q is slack; that hook stops there going up, and takes hold there coming down", r.Free.Down(), r.Upper, r.Lower)
+	switch {
+	case r.Past:
+		mind("upright it still pulls at %q, and let go there it swings past upright by %s, up to %s with the centre of gravity at an end of its band", r.Lower, r.Lean.Up(), r.MostLean.Up())
+	case r.MostLean > leanSlack:
+		mind("hanging from %q alone it leans %s out of upright, up to %s with the centre of gravity at an end of its band", r.Upper, r.Lean.Up(), r.MostLean.Up())
+	}
+	mind("turned by the site's lifting plan: both hooks plumb over their picks all the way, one hook moved at a time, nobody under it or where it may swing or turn over")
+	fields, names := a.goesRound()
+	for i, f := range fields {
+		a.caution(Turning, f, false, "leg %q goes round the load: keep it from sliding along it as it turns", names[i])
+	}
+	if most := a.p.maxTilt(); r.MostLean > most+angleSlack {
+		a.r.Cautions = append(a.r.Cautions, warn(OutOfLevel, "turn", "take hold at the top in line with the centre of gravity, or write max-tilt: with decided-by: and because:", true,
+			say("hanging from %q alone it may lean %s out of upright, and %v is allowed", r.Upper, r.MostLean.Up(), most)))
+	}
+}
+
+// leanSlack is a lean that nobody sees.
+const leanSlack Degree = 0.05
+
+// turnWorking writes down how the load hangs within the turn.
+func (a *account) turnWorking() {
+	r := a.r.Turn
+	if r == nil {
+		return
+	}
+	u := a.upends()[0]
+	a.work("turned on two hooks", "V_A = W (b + q tan(theta))/s, V_B = W - V_A, theta slope of the line of the picks; all on A from tan(theta) = (s - b)/q on", statics,
+		figUp("W", a.s.gross, "kg"), fig("s", u.s, "mm"), fig("b", u.b, "mm"), fig("q", u.q, "mm"), fig("slope as it lies", float64(degrees(u.lying)), "°"),
+		figDown("all on A from lying on", float64(r.Free), "°"), figUp("leans", float64(r.Lean), "°"), figUp("leans at most", float64(r.MostLean), "°"))
+}

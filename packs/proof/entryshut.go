@@ -1,0 +1,87 @@
+package proof
+
+import (
+	"slices"
+
+	"matchmark/packs/job"
+	"matchmark/packs/phrase"
+)
+
+// goesInside finds words of somebody who goes in.
+var goesInside = phrase.Of(`(?i)\b(?:go|goes|climb|climbs|crawl|crawls|get|gets|step|steps) (?:in\b|inside|into)|\benter(?:s)? (?:it|the)\b|\bfrom (?:the )?inside\b|\binside (?:it|the)\b|\bmeasure\b[^.;]*\binside\b`)
+
+// checkEntryShut warns of a step that goes in on an entry permit, by its words or by what it
+// looks at, while nothing stands open that a person can be in: it stands above the step that
+// opens it, or below the one that closes it. A permit that is asked for in time, before it is
+// opened, is left alone.
+func (r *report) checkEntryShut() {
+	told := map[*job.Permit]bool{}
+	for _, st := range r.walk.Steps {
+		i := slices.IndexFunc(st.Permits, r.job.IsEntry)
+		if i < 0 || st.Bench || st.Locks() || told[st.Permits[i]] || !r.goesInAt(st) || r.openWithin(st) {
+			continue
+		}
+		for _, o := range r.job.Openings {
+			opened := r.walk.Opened(o)
+			if !o.Enclosed || opened == nil || !o.OpenedAt.Place.Agrees(st.Place) {
+				continue
+			}
+			what := "opened only here"
+			if opened.Step.Index < st.Index {
+				what = "opened here, and closed again by then"
+			}
+			told[st.Permits[i]] = true
+			r.problems.WarnWith(st.At, "entry-shut", st.Name()+" goes in on the permit "+st.Permits[i].Key+", and nothing stands open then that a person can be in", opened.At, what,
+				"do it between the step that opens "+o.Key+" and the one that closes it", "or say it in other words, if nobody goes in")
+			break
+		}
+	}
+}
+
+// notIn are words before it in the same clause by which nobody goes in yet, or at all.
+var notIn = phrase.Of(`(?i)\b(?:nobody|no ?one|not|never|don't|before|until|unless|if|when|who|whoever|anybody|without|ready|may)\b`)
+
+// saysGoesIn reports whether words say that somebody goes in.
+func saysGoesIn(words string) bool {
+	return slices.ContainsFunc(goesInside.FindAllStringIndex(words, -1), func(at []int) bool { return !notIn.MatchString(clause.FindString(words[:at[0]])) })
+}
+
+// goesInAt reports whether somebody goes in at a step by its words or by what is looked at.
+func (r *report) goesInAt(st *job.Step) bool {
+	return saysGoesIn(r.job.InEnglish(st.Do)) || slices.ContainsFunc(st.Seen, func(x job.Seen) bool { return seesInside(r.job.InEnglish(x.What)) })
+}
+
+// openWithin reports whether something that a person can be in is open at some time of a step.
+func (r *report) openWithin(st *job.Step) bool {
+	for _, o := range r.job.Openings {
+		if o.Enclosed && (slices.Contains(st.Open, o) || len(r.walk.At(st)) > 0 && r.walk.Open(o, r.walk.At(st)[0]) != nil) {
+			return true
+		}
+	}
+	return false
+}
+
+// entryShut binds a step that goes in to those that open and close what a person can be in.
+func (b *binder) entryShut() {
+	r := &report{walk: b.walk, job: b.job}
+	for _, st := range b.walk.Steps {
+		if slices.ContainsFunc(st.Permits, b.job.IsEntry) && r.goesInAt(st) {
+			b.within(st)
+		}
+	}
+}
+
+// within binds a step between the opening and the closing of what a person can be in.
+func (b *binder) within(st *job.Step) {
+	for _, o := range b.job.Openings {
+		if !o.Enclosed || o.OpenedAt == nil {
+			continue
+		}
+		if o.OpenedAt.Index < st.Index {
+			b.before(o.OpenedAt, st, job.Bind{Kind: job.BoundOpening, Opening: o})
+		}
+		if closed := b.walk.Closed(o); closed != nil && closed.Step.Index > st.Index {
+			b.before(st, closed.Step, job.Bind{Kind: job.BoundOpening, Opening: o})
+		}
+	}
+}
