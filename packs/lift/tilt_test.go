@@ -84,6 +84,7 @@ func TestTheCauseOfATiltIsNamed(t *testing.T) {
 			p.HookHeight, p.Legs[0].Length, p.Legs[1].Length = 0, 2100, 1850
 		}},
 		{"centre of gravity", "load.cogtolerance", "the cause is the tolerance of its centre of gravity", func(p *Plan) { p.Load.CoGTolerance.X = 100 }},
+		{"centre of gravity, and a leg that adds a little", "load.cogtolerance", "mm makes it", func(p *Plan) { p.Load.CoGTolerance.X = 70 }},
 		{"length of one leg", "lengtherror", "the cause is one leg long or short by 60 mm", func(p *Plan) { p.LengthError = 60 }},
 	} {
 		p := good()

@@ -54,7 +54,7 @@ var Laws = []Law{
 	{"aligned", "a coupling is read while both machines stand, and as left where it is aligned last", (*report).checkAligned},
 	{"set-loose", "what a step loosens and tightens is tight before it sets a reading", (*report).checkSetLoose},
 	{"renewed-set", "what is only set of a part that is renewed is set of the new one", (*report).checkRenewedSet},
-	{"seen-shut", "what is looked at inside is seen before the last cover is back", (*report).checkSeenShut},
+	{"seen-shut", "what is looked at inside, by a tick or for a hold, is seen before the last cover is back", (*report).checkSeenShut},
 	{"seen-clean", "a face is seen clean before the part that lies on it is back", (*report).checkSeenClean},
 	{"seen-back", "what is taken out for a while is ticked when it is on again, both ways", (*report).checkSeenBack},
 	{"state", "what a reading is to be taken with is in the machine then, and what must be off is off", (*report).checkState},

@@ -2,27 +2,31 @@ package proof
 
 import (
 	"slices"
+	"strings"
+	"unicode"
 
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
 
-// checkSeenShut sees that what is looked at inside is seen while something stands open: not
-// below the fit: that puts the cover back, and not when all openings are closed. A guard, a
-// flange and the floor are seen then as well.
+// checkSeenShut sees that what is looked at inside, by a tick or for a hold, is seen while
+// something stands open, that which the words name where they name one: not below the fit:
+// that puts the cover back, and not when all openings are closed. A guard, a flange and the
+// floor are seen then as well.
 func (r *report) checkSeenShut() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, e := range r.walk.Events {
-		if e.Verb != job.DoSee || told[e.At] || e.Step.Bench {
+		what := lookedAt(e)
+		if told[e.At] || e.Step.Bench || !seesInside(r.job.InEnglish(what)) {
 			continue
 		}
-		i := slices.IndexFunc(e.Step.Seen, func(x job.Seen) bool { return x.At == e.At })
-		if i < 0 || !seesInside(r.job.InEnglish(e.Step.Seen[i].What)) {
-			continue
+		open, shut, when := false, (*walk.Event)(nil), "nothing stands open any more"
+		named := r.namedIn(what)
+		if len(named) < len(r.job.Openings) {
+			when = source.Quote(named[0].What) + " is shut again"
 		}
-		open, shut := false, (*walk.Event)(nil)
-		for _, o := range r.job.Openings {
+		for _, o := range named {
 			if r.walk.Open(o, e) == nil {
 				if x := r.closedBefore(o, e); x != nil && (shut == nil || x.Index > shut.Index) {
 					shut = x
@@ -43,13 +47,45 @@ func (r *report) checkSeenShut() {
 		told[e.At] = true
 		help := "write seen: above it, at a step where it is open"
 		switch {
+		case e.Verb == job.DoHold:
+			help = "hold: " + e.Hold.Mark + " at a step above, where it is open"
 		case e.Step.Undoes != nil:
 			help = "write the putting back as a step of its own, with seen: above its fit: and close:"
 		case shut.Step == e.Step:
 			help = "write seen: above fit: and close:: a step is done in the order in which it is written"
 		}
-		r.problems.AddWith(e.At, "seen-shut", e.Step.Name()+" looks for "+source.Quote(e.Step.Seen[i].What)+", when nothing stands open any more", shut.At, "closed here", help)
+		r.problems.AddWith(e.At, "seen-shut", e.Step.Name()+" looks for "+source.Quote(what)+", when "+when, shut.At, "closed here", help)
 	}
+}
+
+// namedIn lists the openings that words name by the last word of what they are, as the casing
+// of a Pump casing; all of them where they name none.
+func (r *report) namedIn(words string) []*job.Opening {
+	said := strings.FieldsFunc(strings.ToLower(r.job.InEnglish(words)), func(c rune) bool { return !unicode.IsLetter(c) })
+	var out []*job.Opening
+	for _, o := range r.job.Openings {
+		if name := strings.ToLower(job.LastWord(r.job.InEnglish(o.What))); name != "" && slices.Contains(said, name) {
+			out = append(out, o)
+		}
+	}
+	if len(out) == 0 {
+		return r.job.Openings
+	}
+	return out
+}
+
+// lookedAt is what an event looks at in words: what is seen, or what a hold is released on;
+// empty for another.
+func lookedAt(e *walk.Event) string {
+	switch e.Verb {
+	case job.DoSee:
+		if i := slices.IndexFunc(e.Step.Seen, func(x job.Seen) bool { return x.At == e.At }); i >= 0 {
+			return e.Step.Seen[i].What
+		}
+	case job.DoHold:
+		return e.Hold.What
+	}
+	return ""
 }
 
 // closedBefore is the event that closed an opening before another, nil if none did.

@@ -1,0 +1,29 @@
+package job
+
+import (
+	"slices"
+	"testing"
+)
+
+// Guide pins were printed below the lift that they guide, whatever the author wrote: the
+// casing would have come down with nothing to guide it.
+func TestAidsStandAboveTheHookWhereTheyAreWritten(t *testing.T) {
+	t.Parallel()
+	pin, cover := &Part{Aid: true}, &Part{}
+	for _, c := range []struct {
+		name  string
+		verbs []Verb
+		part  *Part
+		above bool
+	}{
+		{"pins written above the lift", []Verb{DoFitForNow, DoLift, DoFit}, pin, true},
+		{"pins written below the lift", []Verb{DoLift, DoFitForNow, DoFit}, pin, false},
+		{"a cover tried on with the hook", []Verb{DoFitForNow, DoLift}, cover, false},
+	} {
+		st := &Step{Verbs: c.verbs, Lifts: []*Lift{{}}, ForNow: []*Move{{Part: c.part}}}
+		order := st.VerbOrder()
+		if above := slices.Index(order, DoFitForNow) < slices.Index(order, DoLift); above != c.above {
+			t.Errorf("%s: above the hook %v, want %v", c.name, above, c.above)
+		}
+	}
+}
