@@ -268,7 +268,7 @@ func (w *wants) acts(jb *job.Job, st *job.Step, own func(string, string)) {
 		own("match mark", "is marked")
 		own(p.Name, "is marked")
 		if p.Across != nil {
-			own(p.Name+" and "+p.Across.Name, "is marked across its joint")
+			own(saidAt(p, st)+" and "+saidAt(p.Across, st), "is marked across its joint")
 		}
 	}
 	if st.Undoes == nil && !st.Back {
@@ -303,4 +303,12 @@ func stops(st *job.Step, own func(string, string)) {
 			own("released by: name and signature", "a hold")
 		}
 	}
+}
+
+// saidAt is the name of a part, with the letters of its place where the step has none or others.
+func saidAt(p *job.Part, st *job.Step) string {
+	if l := p.Place.Label; l != "" && l != st.Place.Label {
+		return p.Name + " " + l
+	}
+	return p.Name
 }
