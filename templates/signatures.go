@@ -51,6 +51,7 @@ func (c *composer) roles() []role {
 	w := c.W
 	for _, l := range c.Job.Lifts {
 		if l.ByHand {
+			add(w.Lift.InCharge, nil) // his signature stands on the lift sheet, the others are mechanics
 			continue
 		}
 		for _, name := range liftsheet.Roles(w, l) {

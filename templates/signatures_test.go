@@ -21,7 +21,7 @@ func TestRolesOfLifts(t *testing.T) {
 		{"crew", []*job.Lift{{Crew: []string{"Person in charge", "hoist driver"}}}, []string{"Person in charge", "hoist driver", "mechanic"}},
 		{"nobody in charge", []*job.Lift{{Crew: []string{"hoist driver"}}}, []string{"person in charge", "hoist driver", "mechanic"}},
 		{"several at one post", []*job.Lift{{Crew: []string{"person in charge", "two on tag lines", "one at each end"}}}, []string{"person in charge", "two on tag lines 1/2", "two on tag lines 2/2", "one at each end (each signs; the others on free rows)", "mechanic"}},
-		{"by hand", []*job.Lift{{ByHand: true, Crew: []string{"two mechanics"}}}, []string{"mechanic"}},
+		{"by hand", []*job.Lift{{ByHand: true, Crew: []string{"two mechanics"}}}, []string{"person in charge", "mechanic"}},
 	} {
 		c := &composer{Composer: &block.Composer{W: words.English, Job: &job.Job{Lifts: x.lifts}}}
 		var got []string

@@ -62,6 +62,8 @@ var bevelWords = []onSheet{
 	{"traveler", "circlipbehindbearing"}, {"reassembly", "circlipbehindbearing"},
 	{"traveler", "dowelsproud"}, {"reassembly", "dowelsproud"},
 	{"traveler", "baffle,LONGscrew"}, {"traveler", "1LONGbafflescrewM8x45"}, {"traveler", "5BafflescrewM8x20"},
+	// The blocks came out while the cover hung, and a hot cover was felt while it ran.
+	{"traveler", "onY1,slingsslack,thenallfourblocksout"}, {"reassembly", "ownlockonbreaker4-11,onlynowtouch"},
 	{"traveler", "nevercrosswise"}, {"reassembly", "nevercrosswise"},
 	// The shrink disc, round and round.
 	{"reassembly", "J1ShrinkdiscboltsM1612.9(14pieces)to250N·m"}, {"reassembly", "instages:190N·m250N·m"},

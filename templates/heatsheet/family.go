@@ -1,6 +1,8 @@
 package heatsheet
 
 import (
+	"cmp"
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -48,14 +50,18 @@ func sharedOrder(c *block.Composer, h *job.Heat) string {
 	return strings.Join(says, "|")
 }
 
+// asPutOn are heats in the order in which the steps put them on, those of one step as they came.
+func asPutOn(jb *job.Job, all []*job.Heat) []*job.Heat {
+	place := placesOf(jb)
+	return slices.SortedStableFunc(slices.Values(all), func(a, b *job.Heat) int {
+		return cmp.Compare(place[a.PutOnAt], place[b.PutOnAt])
+	})
+}
+
 // familyPieces are the order of work that the heats of a family share, and their boxes.
 func familyPieces(c *block.Composer, family [][]*job.Heat) []layout.Piece {
-	var all []*job.Heat
-	var marks []string
-	for _, hs := range family {
-		all, marks = append(all, hs...), append(marks, marksOf(hs))
-	}
+	all := asPutOn(c.Job, slices.Concat(family...))
 	s := sheet{Composer: c, h: all[0], u: figure.UnitsOf(all[0]), alike: all, family: true}
-	out := []layout.Piece{s.titled(c.W.Heat.OrderTitle + ": " + strings.Join(marks, ", "))}
+	out := []layout.Piece{s.titled(c.W.Heat.OrderTitle + ": " + marksOf(all))}
 	return append(out, s.orderPieces()...)
 }

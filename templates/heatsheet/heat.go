@@ -35,14 +35,20 @@ func Sheet(c *block.Composer) []layout.Piece {
 	return append(out, told(c, all)...)
 }
 
-// inOrder sorts heats, those that are alike together, by the step that needs one first.
-func inOrder(jb *job.Job, groups [][]*job.Heat) [][]*job.Heat {
+// placesOf are the places of the steps in the order of the work, from 1.
+func placesOf(jb *job.Job) map[*job.Step]int {
 	place := map[*job.Step]int{}
 	for _, sec := range jb.Sections {
 		for _, st := range sec.Steps {
 			place[st] = len(place) + 1
 		}
 	}
+	return place
+}
+
+// inOrder sorts heats, those that are alike together, by the step that needs one first.
+func inOrder(jb *job.Job, groups [][]*job.Heat) [][]*job.Heat {
+	place := placesOf(jb)
 	first := func(group []*job.Heat) int {
 		at := len(place) + 1
 		for _, h := range group {

@@ -12,7 +12,7 @@ var englishReassembly = Reassembly{
 
 // englishStep are the words of Step in English.
 var englishStep = Step{
-	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h", HoursEach: "planned %s\u00a0h each", EachOfThese: "%s each", Photo: "photo no.", NotTaken: "not taken: which, because", CheckedBy: "checked by %s",
+	Continued: "goes on", Hours: "hours", SectionHours: "done by %s\u00a0h, %s\u00a0crew\u00a0h", HoursPlanned: "planned %s\u00a0h", HoursEach: "planned %s\u00a0h\u00a0each", EachOfThese: "%s each", Photo: "photo no.", NotTaken: "not taken: which, because", CheckedBy: "checked by %s",
 	Undoes: "undoes %s, p.\u00a0%s", After: "after %s", AnyTimeBetween: "any time after %s, before %s", AnyTimeBefore: "any time before %s",
 	AnyTimeAfter: "any time after %s", AnyTimeAtAll: "any time", Bench: "bench", FitNew: "new, from stores: %s; count the old against the new",
 	FitNewOne: "new, from stores; count the old against the new", FitNewScrap: "new, from stores: %s; count the old against the new, then the old to SCRAP", OldPiece: "old %s",
