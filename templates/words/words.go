@@ -58,7 +58,7 @@ type Common struct {
 	AsLeft, NotTaken, NotSourced, RecordOnly, OldPart, Mended, InLimits, OutOfLimits       string
 	InstrumentNo, CountOut, Scrap, Into, From, OffAt, BackAt, CountedIn, CountedOut, Shelf string
 	WhatMeasured, Limit                                                                    string
-	Revision, PageOf, StepPage, SeenFrom, CountedFrom, CopyFound, Source, IfOut, IfOver    Sentence
+	Revision, PageOf, StepPage, SeenFrom, CountedFrom, CopyFound, CopyLeft, Source, IfOut, IfOver    Sentence
 	IfUnder, TakenFrom, MatchedSet, On, RoundedUp, RoundedDown                             Sentence
 	Pieces                                                                                 Counted
 	Units                                                                                  map[string]string // of what is counted: pieces, turns, flats, notches
