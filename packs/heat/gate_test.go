@@ -140,7 +140,12 @@ func TestTheWindowIsThatOfOneRun(t *testing.T) {
 		for _, w := range p.warnings(&plan) {
 			told = told || w.Code == "window"
 		}
-		if told != (!plan.Endless && plan.Stays < p.Workable.Time) {
+		// Under a minute a window is told in full five seconds, and those must be more.
+		short := plan.Stays < p.Workable.Time || plan.Stays < 60 && 5*math.Floor(float64(plan.Stays)/5) <= float64(p.Workable.Time)
+		if plan.Stays < 10 {
+			short = math.Floor(float64(plan.Stays)) <= float64(p.Workable.Time)
+		}
+		if told != (!plan.Endless && short) {
 			t.Fatalf("stays %v (endless %v) of %v: told %v", plan.Stays, plan.Endless, p.Workable.Time, told)
 		}
 		if plan.Endless && plan.Stays < coolsAtLeast {

@@ -175,3 +175,18 @@ func TestACooledShaftSparesTheHubHeat(t *testing.T) {
 	// The rest, 0.1254 mm, by heat: 0.1254/(120 x 11.5e-6) = 90.9 K.
 	near(t, "hub", float64(c.Hub), 20+90.9, 0.1)
 }
+
+// A window of 13 s was told as 10 s beside 10 s for drawing, and nothing warned.
+func TestAWindowNoLongerThanTheWorkIsShort(t *testing.T) {
+	for _, c := range []struct {
+		stays, work Second
+		short       bool
+	}{{13.4, 10, true}, {15.2, 10, false}, {9.9, 9, true}, {9.9, 8, false}, {61.7, 60, false}, {59, 60, true}, {59, 54, false}, {59, 55, true}, {70, 75, true}} {
+		if got := (&Plan{Stays: c.stays, Workable: Workable{Time: c.work}}).Short(); got != c.short {
+			t.Errorf("a window of %v s for %v s of work is short: %v", float64(c.stays), float64(c.work), got)
+		}
+	}
+	if (&Plan{Stays: 10, Endless: true, Workable: Workable{Time: 60}}).Short() {
+		t.Error("an endless window is short")
+	}
+}

@@ -57,7 +57,7 @@ func (p *Pull) warnings(plan *Plan) []Warning {
 				n.name(), up(n.Greatest), down(n.Limit.At)))
 		case n.IfStuck > n.Limit.At:
 			w = append(w, warn("neighbour-stuck", neighbourField(i), "if the hub does not move, %v gets %v after %v, and may have %v: have cooling for the shaft ready before the heat goes on",
-				n.name(), up(n.IfStuck), minutes(n.IfStuckAt), down(n.Limit.At)))
+				n.name(), up(n.IfStuck), up(minutes(n.IfStuckAt)), down(n.Limit.At)))
 		}
 	}
 	if plan.Short() {

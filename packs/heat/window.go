@@ -1,6 +1,9 @@
 package heat
 
-import "strings"
+import (
+	"math"
+	"strings"
+)
 
 // The window: from the moment the heat is off to the moment the joint grips again.
 //
@@ -44,9 +47,33 @@ func (p *Pull) workable() Workable {
 	return p.Workable
 }
 
-// Short tells whether the hub grips again sooner than the crew can work: with the heat
-// off when it is free.
-func (p *Plan) Short() bool { return !p.Endless && p.Stays < p.Workable.Time }
+// Short tells whether the hub grips again sooner than the crew can work, with the heat off
+// when it is free. Of a window under a minute what is told must be longer than the work: one of
+// 13 s is told as 10 s, and leaves nothing where drawing takes 10 s.
+func (p *Plan) Short() bool {
+	if p.Endless || p.Stays >= 60 {
+		return !p.Endless && p.Stays < p.Workable.Time
+	}
+	return p.Stays.Told() <= p.Workable.Time
+}
+
+// Told is a length of time rounded down as it is told, so that nobody counts on more: to full
+// seconds, from ten on to five of them, from a minute on to half a minute, from ten minutes on to
+// full ones, from two hours on to a tenth of an hour.
+func (s Second) Told() Second {
+	step := Second(1)
+	switch {
+	case s >= 7200:
+		step = 360
+	case s >= 600:
+		step = 60
+	case s >= 60:
+		step = 30
+	case s >= 10:
+		step = 5
+	}
+	return Second(math.Floor(float64(s/step))) * step
+}
 
 // shortWindow warns of a window that is too short, with what lengthens it.
 func (p *Pull) shortWindow(plan *Plan) Warning {
@@ -63,7 +90,7 @@ func (p *Pull) shortWindow(plan *Plan) Warning {
 		kept = say("; another run, with the heat kept on for %v more until the skin is at %v: it grips again %v after it came free", down(plan.HeatOn), down(p.stop()), down(plan.Loose))
 	}
 	return warn("window", "Fit.Clearance", "heat off, the hub grips again after %v, and drawing it takes %v (%v)%v. What makes it longer: %v",
-		down(plan.Stays), up(plan.Workable.Time), plan.Workable.Reason, kept, orElse(more...))
+		down(plan.Stays.Told()), up(plan.Workable.Time), plan.Workable.Reason, kept, orElse(more...))
 }
 
 // orElse joins ways by a comma and an or.

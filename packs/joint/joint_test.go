@@ -94,8 +94,15 @@ func TestToldInPounds(t *testing.T) {
 	if o, ok := joint.OtherTorqueLeast(q(t, "190 lb-ft")); !ok || o.Text() != "258 N·m" {
 		t.Errorf("190 lb-ft are at least %v %v, want 258 N·m", o, ok)
 	}
-	if o, ok := joint.OtherTorque(q(t, "90 lb-ft")); !ok || o.Text() != "122 N·m" {
-		t.Errorf("90 lb-ft is %s", o.Text())
+	// A target was cut: 1450 N·m are 1069.5 lb-ft, and the sheet had 1060; 75 N·m are 55.32
+	// (the same source). The upper end of a range is a bound, and stays below.
+	for _, c := range [][2]string{{"90 lb-ft", "122 N·m"}, {"1450 N·m", "1070 lb-ft"}, {"75 N·m", "55.3 lb-ft"}, {"90 N·m", "66.4 lb-ft"}, {"400 N·m", "295 lb-ft"}} {
+		if o, ok := joint.OtherTorque(q(t, c[0])); !ok || o.Text() != c[1] {
+			t.Errorf("%s is %s, want %s", c[0], o.Text(), c[1])
+		}
+	}
+	if o, ok := joint.OtherTorqueMost(q(t, "1450 N·m")); !ok || o.Text() != "1060 lb-ft" {
+		t.Errorf("1450 N·m are at most %s", o.Text())
 	}
 }
 

@@ -205,9 +205,15 @@ func (r Result) Told() []Told {
 	return out
 }
 
-// OtherTorque gives a torque in the other unit, to three figures and down: lb-ft for N·m
-// and N·m for lb-ft or lb-in. ok is false for what is no torque.
+// OtherTorque gives a torque that is aimed at in the other unit, to the nearest of three figures:
+// lb-ft for N·m and N·m for lb-ft or lb-in. ok is false for what is no torque.
 func OtherTorque(q units.Quantity) (other units.Quantity, ok bool) {
+	return otherTorque(q, units.Nearest)
+}
+
+// OtherTorqueMost is OtherTorque for a torque that must not be passed, and so down: the upper end
+// of a range.
+func OtherTorqueMost(q units.Quantity) (other units.Quantity, ok bool) {
 	return otherTorque(q, units.Down)
 }
 

@@ -13,7 +13,7 @@ import (
 // until it is done.
 func (w *Walk) Note() {
 	for _, d := range w.Job.Dims {
-		if lost := w.Losses(d); len(lost) > 0 {
+		if lost := w.lostAsTold(d); len(lost) > 0 {
 			d.LastChance, d.LostAt, d.LostVerb = lost[0].Step, nil, job.DoPermit
 			if i := lost[0].Index; i < w.End(lost[0].Step) {
 				d.LostVerb = w.Events[i].Verb
@@ -38,6 +38,24 @@ func (w *Walk) Note() {
 	w.hours() // by who must be there while a load hangs
 	w.noteLocks()
 	w.deferred()
+}
+
+// lostAsTold is what ends a reading as the sheets tell of it. One that is worked out is not gone
+// with the part that sets it, since what it takes is written down; nor is it before the last of
+// what it takes is read.
+func (w *Walk) lostAsTold(d *job.Dim) []Loss {
+	lost := w.Losses(d)
+	if d.Formula == nil {
+		return lost
+	}
+	return slices.DeleteFunc(lost, func(l Loss) bool {
+		return l.Sets != nil || slices.ContainsFunc(d.Refs, func(r job.Ref) bool {
+			return slices.ContainsFunc(r.Dims, func(in *job.Dim) bool {
+				e := w.Measured(in)
+				return e != nil && l.Index < e.Index
+			})
+		})
+	})
 }
 
 // hours adds up what the steps are planned to take: elapsed hours, one step after

@@ -60,10 +60,30 @@ func (s sheet) worked(i int) string {
 	}) + " = " + signed(s.told(i))
 }
 
-// told is what a line of the example comes to: lines on the way with a decimal more
-// than the dials, so that the moves do not carry their rounding.
+// told is what a line of the example comes to, worked from the figures that stand on paper: lines
+// on the way have a decimal more than the dials, so that the moves do not carry their rounding.
 func (s sheet) told(i int) units.Number {
-	return s.a.Example.Result.Values[i].Round(s.decimals(s.a.Ladder[i]), units.Nearest)
+	sum := units.Number{}
+	for _, t := range s.a.Ladder[i].Terms {
+		switch {
+		case t.Reading != nil:
+			sum = sum.Add(s.a.Example.Readings[*t.Reading].Number.Mul(t.Times).Quo(t.Over))
+		case t.Rung >= 0:
+			sum = sum.Add(s.told(t.Rung).Mul(t.Times).Quo(t.Over))
+		default:
+			sum = sum.Add(s.constant(t))
+		}
+	}
+	return sum.Round(s.decimals(s.a.Ladder[i]), units.Nearest)
+}
+
+// constant is a summand that is no reading, with a decimal more than the dials where it has no end.
+func (s sheet) constant(t align.Term) units.Number {
+	n := units.Exact(t.Times.Quo(t.Over).Rat(), s.after())
+	if rounded := n.Round(s.after()+1, units.Nearest); rounded.Cmp(n) != 0 {
+		return rounded
+	}
+	return n
 }
 
 // decimals is how many decimals the box of a line has.
@@ -90,11 +110,11 @@ func (s sheet) sum(r align.Rung, name func(align.Term) string) string {
 	for i, t := range r.Terms {
 		sign := t.Times.Sign()
 		if n := name(t); n == "" {
-			constant := t.Times.Quo(t.Over)
+			constant := s.constant(t)
 			if constant.Sign() == 0 {
 				continue
 			}
-			put(&out, i, constant.Sign(), units.Exact(constant.Abs().Rat(), s.after()).Print())
+			put(&out, i, constant.Sign(), constant.Abs().Print())
 			continue
 		} else {
 			put(&out, i, sign, n+factor(t.Times.Abs(), t.Over))

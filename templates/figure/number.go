@@ -80,17 +80,13 @@ func Clock(s heat.Second) string {
 
 // TimeDown is a length of time rounded down, so that nobody counts on more.
 func TimeDown(s heat.Second) string {
-	switch n := int(s); {
+	switch n := int(s.Told()); {
 	case n >= 7200:
-		return fmt.Sprintf("%.1f"+NBSP+"h", units.Figure(math.Floor(float64(n)/360)/10))
-	case n >= 600:
-		return strconv.Itoa(n/60) + NBSP + "min"
-	case n >= 60 && n%60 >= 30:
+		return fmt.Sprintf("%.1f"+NBSP+"h", units.Figure(float64(n)/3600))
+	case n >= 60 && n%60 != 0:
 		return strconv.Itoa(n/60) + NBSP + "min 30" + NBSP + "s"
 	case n >= 60:
 		return strconv.Itoa(n/60) + NBSP + "min"
-	case n >= 10:
-		return strconv.Itoa(n/5*5) + NBSP + "s"
 	default:
 		return strconv.Itoa(n) + NBSP + "s"
 	}

@@ -34,10 +34,8 @@ func (s sheet) logTable() []layout.Piece {
 	}
 	g := s.Grid(append(cols, block.Col(w.HeatPull.LogBy, 24))...)
 	g.Table.MinH = 9
-	step := s.logStep()
 	var rows []layout.Row
-	for i := range s.logLength(step) {
-		at := heat.Second(i+1) * step
+	for _, at := range s.logTimes() {
 		rows = append(rows, g.Row(s.h.At, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, 1, layout.Sub, at)))
 	}
 	return g.Table.Pieces(block.LastTogether(append(rows, g.Blank(1)...)))
@@ -54,10 +52,8 @@ func (s sheet) logHalves() []layout.Piece {
 	}
 	g := s.TwoUp(append(cols, block.Col(w.LogBy, by))...)
 	g.Table.MinH = 9
-	step := s.logStep()
 	var rows []layout.Row
-	for i := range s.logLength(step) {
-		at := heat.Second(i+1) * step
+	for _, at := range s.logTimes() {
 		rows = append(rows, g.Row(s.h.At, layout.Above(0, g.Text(0, layout.Strong, figure.Clock(at), s.h.At), s.mustHave(g, 0, layout.Caption, at))))
 	}
 	both, rows := g.Pairs(append(rows, g.Blank(len(rows)%2)...))
@@ -111,6 +107,28 @@ func (s sheet) logLength(step heat.Second) int {
 		return logRows
 	}
 	return min(int(math.Ceil(float64(plan.Band.LeastFree/step)))+1, logRows)
+}
+
+// logTimes are the times of the rows. Where the hub is free before the first of them, rows in
+// shorter steps stand above it, up to the one after the hub is free: two at the least see it come.
+func (s sheet) logTimes() []heat.Second {
+	step := s.logStep()
+	var out []heat.Second
+	if plan := s.h.Pull.Plan; plan != nil && plan.Free > 0 && plan.Free < step {
+		short := logSteps[0]
+		for _, t := range logSteps {
+			if 2*t <= plan.Free {
+				short = t
+			}
+		}
+		for at := short; at < step && at < plan.Free+short; at += short {
+			out = append(out, at)
+		}
+	}
+	for i := range s.logLength(step) {
+		out = append(out, heat.Second(i+1)*step)
+	}
+	return out
 }
 
 // mustHave is the temperature that the skin must have passed at a time, in a column.

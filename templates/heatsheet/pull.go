@@ -1,6 +1,7 @@
 package heatsheet
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -145,7 +146,7 @@ func (s sheet) pullOrder() []string {
 				out = append(out, w.HeatPull.OrderShieldBare.With(p.Shield))
 			}
 		case words.ActNeighbour:
-			out = append(out, s.coolingActs()...)
+			out = append(append(out, s.coolingActs()...), s.coolingReady()...)
 		case words.ActMoves:
 			out = append(out, s.movesAct())
 		default:
@@ -153,6 +154,16 @@ func (s sheet) pullOrder() []string {
 		}
 	}
 	return out
+}
+
+// coolingReady is the act of having cooling ready for the shaft, where a neighbour gets too hot if
+// the hub does not move.
+func (s sheet) coolingReady() []string {
+	plan := s.h.Pull.Plan
+	if plan == nil || !slices.ContainsFunc(plan.Neighbours, func(n heat.Warmed) bool { return n.Greatest <= n.Limit.At && n.IfStuck > n.Limit.At }) {
+		return nil
+	}
+	return []string{s.W.HeatPull.OrderCooling}
 }
 
 // coolingActs are the acts that keep neighbours cool.

@@ -138,15 +138,25 @@ func (s sheet) interferenceName(seat, bore *job.Dim) string {
 	return s.W.HeatOn.Interference
 }
 
+// leftBy reports whether a reading is taken as left at a step or before it.
+func leftBy(d *job.Dim, st *job.Step) bool {
+	return d.LeftAt != nil && st != nil && d.LeftAt.Index <= st.Index
+}
+
 // interferenceBoxes work the interference out: seat less bore, both copied from where
-// they were read; of several readings those that make it largest.
+// they were read; of several readings those that make it largest. What is put on is what was left,
+// where both were measured for that by then.
 func (s sheet) interferenceBoxes(seat, bore *job.Dim) layout.Block {
+	from := func(d *job.Dim) string { return s.W.Common.CopyFound.With(s.Page("found " + d.Mark)) }
+	if leftBy(seat, s.h.PutOnAt) && leftBy(bore, s.h.PutOnAt) {
+		from = func(d *job.Dim) string { return s.W.Common.CopyLeft.With(s.Page("left " + d.Mark)) }
+	}
 	size := func(d *job.Dim, of words.Sentence) layout.Block {
 		name := d.Mark
 		if d.Positions.Boxes() > 1 {
 			name = of.With(d.Mark)
 		}
-		n := layout.Number{Before: d.Box.Before, After: d.Box.After, Caption: name + ": " + s.W.Common.CopyFound.With(s.Page("found "+d.Mark)), Copied: true, Ref: s.h.At}
+		n := layout.Number{Before: d.Box.Before, After: d.Box.After, Caption: name + ": " + from(d), Copied: true, Ref: s.h.At}
 		return s.Value(n)
 	}
 	unit := bore.Box.Unit.Print()

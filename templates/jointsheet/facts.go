@@ -97,18 +97,20 @@ func besideOrder(c *block.Composer, j *job.Joint, pic layout.Block, list []sayin
 	return best
 }
 
-// inBoth is a torque in both units, as it is set: of a range the lower end up, the upper one down.
+// inBoth is a torque in both units, as it is set: one figure to the nearest, of a range the lower
+// end up, the upper one down.
 func inBoth(text string, s *joint.Setting) string {
 	if s == nil || strings.Contains(text, "(") {
 		return text
 	}
-	high, ok := joint.OtherTorque(s.High)
+	aim, ok := joint.OtherTorque(s.High)
+	high, _ := joint.OtherTorqueMost(s.High)
 	low, _ := joint.OtherTorqueLeast(s.Low)
 	switch {
 	case !ok:
 		return text
 	case s.Low.Number.Cmp(s.High.Number) == 0:
-		return text + " (" + high.Print() + ")"
+		return text + " (" + aim.Print() + ")"
 	case low.Number.Cmp(high.Number) >= 0:
 		return text // the range is narrower than three figures tell
 	}

@@ -152,11 +152,28 @@ func (p *liftPicture) centre(s *draw.Scene, v *liftView) {
 
 // distances draws how far the outermost picks lie from the plumb line.
 func (p *liftPicture) distances(s *draw.Scene, v *liftView) {
-	for _, d := range p.spans(v) {
+	spans := p.spans(v)
+	labels := [2]layout.Block{p.distance(spans[0]), p.distance(spans[1])}
+	between := s.Scale() * (spans[1][1] - spans[0][0]) / 2
+	left, right := apart(labels[0], labels[1], layout.Mm(between))
+	for i, d := range spans {
 		if s.Scale()*(d[1]-d[0]) >= leastDistance {
-			s.Dim(draw.XY{X: d[1], Y: v.low.Y}, draw.XY{X: d[0], Y: v.low.Y}, 4, p.distance(d))
+			s.Dim(draw.XY{X: d[1], Y: v.low.Y}, draw.XY{X: d[0], Y: v.low.Y}, 4, [2]layout.Block{left, right}[i])
 		}
 	}
+}
+
+// labelGap is the white between two labels beside each other.
+const labelGap layout.Mm = 1.5
+
+// apart gives two labels whose middles lie so far from each other, padded on their inner sides
+// where they would run together.
+func apart(left, right layout.Block, between layout.Mm) (l, r layout.Block) {
+	short := labelGap - (between - (left.W+right.W)/2)
+	if short <= 0 {
+		return left, right
+	}
+	return left.Pad(0, short, 0, 0), right.Pad(0, 0, 0, short)
 }
 
 // spans are the ways from the centre of gravity to the outermost picks of either side.

@@ -32,7 +32,7 @@ var englishShims = Shims{
 	SumOfLeaves: "sum", Material: "material, mark",
 
 	OneFlat: "one flat of the %s moves it %s", OneTurn: "one turn of the %s moves it %s", OneThread: "one turn of the %s is one thread, %s",
-	Flats: "flats", Turns: "turns", ToGo: "to go", ShimsMove: "%s of %s moves it %s", ShimsLess: "%s more of %s makes it %s less", MoreShims: "shims to add",
+	Flats: "flats", Turns: "turns", ToGo: "to go, to the target", ShimsMove: "%s of %s moves it %s", ShimsLess: "%s more of %s makes it %s less", MoreShims: "shims to add",
 	BackOff: "turned back %s after it touches",
 }
 

@@ -86,6 +86,7 @@ var englishHeatPull = HeatPull{
 		ActMoves,
 		"Hub down on its timber. Let it cool in still air, take its magnetism out, cover it.",
 	},
+	OrderCooling:  "Cooling for the shaft is ready, should the hub not move.",
 	OrderMoves:    "When the puller moves: heat off, and draw on without a stop. The crayon melts first: heat off.",
 	OrderLoose:    "When it is loose on the shaft: heat off, and off with it without a stop. The crayon melts first: heat off.",
 	OrderNoPuller: "No puller: it is drawn off by hand, hooks and gloves ready.", OrderPullerNotSaid: "Puller on and loaded before the heat; what draws it is not known.",

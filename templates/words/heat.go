@@ -46,7 +46,7 @@ type HeatPull struct {
 	// The acts in their order.
 	DressTitle, DressTorch, DressOther, StuckTitle, StuckBore                               string
 	OrderTorch, OrderInduction                                                              []Sentence
-	OrderNoPuller, OrderPullerNotSaid, OrderMoves, OrderLoose                               string
+	OrderNoPuller, OrderPullerNotSaid, OrderMoves, OrderLoose, OrderCooling                 string
 	LongestNotSaid                                                                          string
 	OrderPuller, OrderShield, OrderShieldBare, StuckStop, StuckWays, StuckPuller, ClockUnit Sentence
 
