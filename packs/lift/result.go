@@ -32,7 +32,9 @@ type Result struct {
 	// CraneShare is the design hook load over what the crane may lift, the larger
 	// of two; Critical tells that it reaches the threshold or that two hooks lift.
 	CraneShare Ratio
-	Critical   bool
+	// CraneName is the crane of HookLoad and CraneShare.
+	CraneName string
+	Critical  bool
 	// Tackle is nil where the plan has none.
 	Tackle *TackleResult
 	// Turn is nil for a load that keeps its position.
