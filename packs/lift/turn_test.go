@@ -237,7 +237,7 @@ func TestTurnedLoadIsToldWhereItsLegLiesAgainstIt(t *testing.T) {
 		return ""
 	}
 	from := math.Acos(100/float64(p.Legs[1].Length)) * 180 / math.Pi
-	if want := strings.TrimSuffix(Degree(math.Ceil(from*10)/10).Down().String(), "°"); !strings.Contains(told(p), want) {
+	if want := Degree(from).Down().String(); !strings.Contains(told(p), want) {
 		t.Errorf("from %.2f°, want %s: %q", from, want, told(p))
 	}
 	p.Picks[1].At.Z = 800

@@ -16,6 +16,8 @@ type TurnResult struct {
 	// where the leg that is let go then still pulls.
 	Lean, MostLean Degree
 	Past           bool
+	// Against is from where on the lower leg lies against the load, 0 for nowhere.
+	Against Degree
 }
 
 // A TurnRow is the load at one angle from lying, each hook with the most that it carries
@@ -58,6 +60,7 @@ func (a *account) turn() {
 		}
 		r.FreeLeast, r.FreeMost = min(r.FreeLeast, free), max(r.FreeMost, free)
 	}
+	r.Against = a.liesAgainst(u)
 	r.Past = r.FreeMost > 90+angleSlack
 	a.r.Turn = r
 }
@@ -92,7 +95,9 @@ func (a *account) turnCautions() {
 		mind("hanging from %q alone it leans %s out of upright, up to %s with the centre of gravity at an end of its band", r.Upper, r.Lean.Up(), r.MostLean.Up())
 	}
 	mind("turned by the site's lifting plan: both hooks plumb over their picks all the way, one hook moved at a time, nobody under it or where it may swing or turn over")
-	a.liesAgainst()
+	if r.Against > 0 {
+		a.caution(Turning, "picks", false, "leg %q: from %s from lying on its hook would stand within the size of the load, so that the leg lies against it: take hold farther out, or have that hook slack before", r.Lower, r.Against.Down())
+	}
 	fields, names := a.goesRound()
 	for i, f := range fields {
 		a.caution(Turning, f, false, "leg %q goes round the load: keep it from sliding along it as it turns", names[i])
@@ -103,23 +108,34 @@ func (a *account) turnCautions() {
 	}
 }
 
-// liesAgainst warns of the lower leg, as its hook would stand within the size of the load before
-// it is slack: the leg lies against the load from there on.
-func (a *account) liesAgainst() {
-	t, r := a.p.Turn, a.r.Turn
-	lower := 1 - t.Upper
+// liesAgainst is the angle from lying on at which the hook of the lower leg would stand within
+// the size of the load before the leg is slack: the leg lies against the load from there on. It
+// is 0 where that never is, or where the load has no size.
+func (a *account) liesAgainst(u upend) Degree {
 	if len(a.p.Load.Outline) == 0 {
-		return
+		return 0
 	}
-	at, length := vecOf(a.p.Picks[lower].At), float64(a.p.Legs[lower].Length)
-	for x := Degree(0); x <= r.Free; x += 0.1 {
-		up, _ := a.upends()[0].up(radians(x))
-		if hook := at.add(up.by(length)); !a.withinSize(hook) {
+	lower := 1 - a.p.Turn.Upper
+	within := func(x float64) bool {
+		up, _ := u.up(x)
+		return a.withinSize(vecOf(a.p.Picks[lower].At).add(up.by(float64(a.p.Legs[lower].Length))))
+	}
+	step := radians(0.25)
+	for x := step; x <= u.free(); x += step {
+		if !within(x) {
 			continue
 		}
-		a.caution(Turning, "picks", false, "leg %q: from %s from lying on its hook would stand within the size of the load, so that the leg lies against it: take hold farther out, or have that hook slack before", r.Lower, x.Down())
-		return
+		clear := x - step
+		for range 40 {
+			if mid := (clear + x) / 2; within(mid) {
+				x = mid
+			} else {
+				clear = mid
+			}
+		}
+		return degrees(clear)
 	}
+	return 0
 }
 
 // withinSize reports whether a place lies within the box round the points of the load.
