@@ -34,3 +34,29 @@ func TestANewPartHasNoMarkOfTheOld(t *testing.T) {
 		{def(", renew: always", words, "", "Scribe the new half by the old one, push it home, marks in line."), false},
 	})
 }
+
+// A mark stands on both parts of its joint. Where the one across it is renewed, the old part has
+// its half of the mark and the new one has none, whichever of the two is named first; one that is
+// made on the new part is not told.
+func TestAcrossANewPartIsNoMark(t *testing.T) {
+	t.Parallel()
+	def := func(mark, between, back string) string {
+		return `parts: {motor-hub: {name: Hub of the motor}, pump-hub: {name: Hub of the pump, renew: always}}
+containers:
+  C1: {name: Hub, kind: box, keep: dry}
+steps:
+  - section: Open
+    steps:
+      - {step: motor, do: Mark the hubs and draw the motor hub off., match-marks: [` + mark + `], remove: [motor-hub], into: C1, back: "` + back + `"}
+      - {step: pump, after: {motor: it is in the way}, do: Draw the pump hub off., remove: [pump-hub], into: scrap, back: Push the new pump hub home.}
+` + between + "  - reverse: [Open]\n"
+	}
+	const marks = "Push the motor hub on, marks in line."
+	toldJust(t, "unmarked", lawHead+"PUT", []warned{
+		{def("{motor-hub: pump-hub}", "", marks), true},
+		{def("{motor-hub: pump-hub}", "      - {step: new, do: Punch the new pump hub by the old one., where: bench}\n", marks), false},
+		{def("{motor-hub: pump-hub}", "", "Push the motor hub on."), false},
+		{def("{pump-hub: motor-hub}", "", marks), true},
+		{def("{pump-hub: motor-hub}", "      - {step: new, do: Punch the new pump hub by the old one., where: bench}\n", marks), false},
+	})
+}

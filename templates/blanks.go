@@ -26,18 +26,21 @@ func shifts(j *job.Job) int {
 	return min(max(int(math.Ceil(h/shift)), least), handovers)
 }
 
-// people is how many the step takes that takes the most, besides those whom its lifts name: they
-// have rows of their own.
+// people is how many the step takes that takes the most, besides those who have rows of their
+// own: whom its lifts name, the mechanic, and on hot work the fire watch.
 func people(j *job.Job) int {
-	n := 1
+	n := 0
 	for _, st := range j.Steps() {
-		free := st.People
+		free := st.People - 1
 		for _, l := range slices.Concat(st.Lifts, st.Hangs) {
 			for _, name := range l.Crew {
 				if post := job.PostOf(name); post.Told && !l.ByHand {
 					free -= len(post.Each())
 				}
 			}
+		}
+		if slices.ContainsFunc(j.Cautions, func(n *job.Caution) bool { return n.Key == job.HotWork && slices.Contains(n.Steps, st) }) {
+			free--
 		}
 		n = max(n, free)
 	}

@@ -34,21 +34,26 @@ func TestRolesOfLifts(t *testing.T) {
 	}
 }
 
-// Those whom a lift names have rows of their own: beside them there was one more for each.
+// Those whom a lift names have rows of their own, and so have the mechanic and the fire watch:
+// beside them there was one more for each.
 func TestFreeRowsOfSignatures(t *testing.T) {
 	lift := &job.Lift{Crew: []string{"person in charge", "crane driver", "two riggers"}}
+	hot, dear := &job.Step{People: 6}, &job.Step{People: 5}
+	flame, spring := &job.Caution{Key: job.HotWork, Steps: []*job.Step{hot}}, &job.Caution{Key: "spring", Steps: []*job.Step{dear}}
 	for _, x := range []struct {
 		name  string
 		steps []*job.Step
 		want  int
 	}{
-		{"nobody told", []*job.Step{{}}, 1},
-		{"three turn a shaft", []*job.Step{{People: 3}}, 3},
-		{"a lift with its crew and one more", []*job.Step{{People: 5, Lifts: []*job.Lift{lift}}}, 1},
-		{"a load that hangs meanwhile", []*job.Step{{People: 6, Hangs: []*job.Lift{lift}}, {People: 1}}, 2},
-		{"lifted by hand", []*job.Step{{People: 4, Lifts: []*job.Lift{{ByHand: true, Crew: []string{"four mechanics"}}}}}, 4},
+		{"nobody told", []*job.Step{{}}, 0},
+		{"three turn a shaft", []*job.Step{{People: 3}}, 2},
+		{"a lift with its crew and one more", []*job.Step{{People: 5, Lifts: []*job.Lift{lift}}}, 0},
+		{"a load that hangs meanwhile", []*job.Step{{People: 6, Hangs: []*job.Lift{lift}}, {People: 1}}, 1},
+		{"lifted by hand", []*job.Step{{People: 4, Lifts: []*job.Lift{{ByHand: true, Crew: []string{"four mechanics"}}}}}, 3},
+		{"hot work with its fire watch", []*job.Step{hot}, 4},
+		{"another hazard", []*job.Step{dear}, 4},
 	} {
-		if got := people(&job.Job{Sections: []*job.Section{{Steps: x.steps}}}); got != x.want {
+		if got := people(&job.Job{Sections: []*job.Section{{Steps: x.steps}}, Cautions: []*job.Caution{flame, spring}}); got != x.want {
 			t.Errorf("%s: %d free rows, want %d", x.name, got, x.want)
 		}
 	}

@@ -13,7 +13,7 @@ import (
 // Letter those of the storm pump and of the triplex pump, grew when no more than one page of
 // work in five was to begin within a step; the gearbox by rows of ticks for further tries too.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {53, 57},
+	"bevel-gearbox.yaml": {52, 57},
 	"exhaust-fan.yaml":   {20, 22},
 	"storm-pump.yaml":    {61, 68},
 	"triplex-pump.yaml":  {56, 61},
@@ -25,12 +25,12 @@ var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {20.9, 21.9},
 	"exhaust-fan.yaml":   {7.8, 8.3},
 	"storm-pump.yaml":    {25.0, 26.4},
-	"triplex-pump.yaml":  {17.0, 18.1},
+	"triplex-pump.yaml":  {17.03, 18.1},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {28, 30},
+	"bevel-gearbox.yaml": {27, 30},
 	"exhaust-fan.yaml":   {11, 11},
 	"storm-pump.yaml":    {31, 36},
 	"triplex-pump.yaml":  {34, 37},
@@ -65,7 +65,7 @@ func TestPagesAndFill(t *testing.T) {
 				t.Errorf("%s on %s: %d of %d pages of work begin in a step, more than %d", starter, paper.Name, parted, work, most)
 			}
 			if got, most := listsTake(pack.Pages.Pages), mostListed[starter][i]; got > most {
-				t.Errorf("%s on %s: the lists take %.1f pages, more than %.1f", starter, paper.Name, got, most)
+				t.Errorf("%s on %s: the lists take %.2f pages, more than %.2f", starter, paper.Name, got, most)
 			}
 			if n, most := len(pack.Pages.Pages), mostPages[starter][i]; n > most {
 				t.Errorf("%s on %s takes %d pages, more than %d", starter, paper.Name, n, most)

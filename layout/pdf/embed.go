@@ -27,14 +27,14 @@ import (
 // embedded is the objects of a font that holds the signs given, in the order of their codes.
 func (f *Faces) embedded(face layout.Face, signs string, pk *packer) (piece, error) {
 	ttf := f.file(face)
-	glyphs, err := glyphsOf(ttf, signs)
-	if err != nil {
-		return piece{}, err
-	}
 	// The library writes to the bytes of monospaced fonts while it reads their widths.
 	cut := fpdf.UTF8CutFont(bytes.Clone(ttf), signs)
 	if cut == nil {
 		return piece{}, fmt.Errorf("has no list of its signs by their characters (cmap, format 4)")
+	}
+	glyphs, err := glyphsOf(cut, signs)
+	if err != nil {
+		return piece{}, fmt.Errorf("cannot be cut: %w", err)
 	}
 	kind := "Go-"
 	if f.own[face] != nil {
@@ -73,31 +73,22 @@ func subsetTag(signs string) string {
 }
 
 // glyphsOf tells for each code up to the last in use which sign of the cut font it has, in two
-// bytes. The library keeps the box for a missing sign and those in use in the order of the
-// whole font.
-func glyphsOf(ttf []byte, signs string) ([]byte, error) {
-	f, err := sfnt.Parse(ttf)
+// bytes: the one that the cut font itself has for the character. The whole font may have more
+// than one list of its signs, and the library cuts by the one that it reads.
+func glyphsOf(cut []byte, signs string) ([]byte, error) {
+	f, err := sfnt.Parse(cut)
 	if err != nil {
 		return nil, err
 	}
 	var buf sfnt.Buffer
-	of := map[rune]sfnt.GlyphIndex{}
-	inUse := []sfnt.GlyphIndex{0}
-	last := rune(0)
+	var out []byte
 	for _, r := range signs {
 		g, err := f.GlyphIndex(&buf, r)
 		if err != nil {
 			return nil, err
 		}
-		of[r], last = g, r
-		inUse = append(inUse, g)
-	}
-	slices.Sort(inUse)
-	inUse = slices.Compact(inUse)
-	out := make([]byte, 2*last+2)
-	for r, g := range of {
-		i, _ := slices.BinarySearch(inUse, g)
-		binary.BigEndian.PutUint16(out[2*r:], uint16(i))
+		out = append(out, make([]byte, 2*int(r)+2-len(out))...)
+		binary.BigEndian.PutUint16(out[2*r:], uint16(g))
 	}
 	return out, nil
 }

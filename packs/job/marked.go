@@ -19,10 +19,24 @@ func (s *Step) Renews(p *Part) bool {
 }
 
 // MarkedAbove is the step whose mark a part goes on by at a step, nil where none above marks the
-// piece that goes on there: the mark of an old piece is none on the new one.
+// pieces that meet there: the mark of an old piece is none on the new one, on either side of
+// the joint.
 func (p *Part) MarkedAbove(st *Step) *Step {
-	if p.Marked == nil || p.Marked.Index >= st.Index || st.Renews(p) {
+	if p.Marked == nil || p.Marked.Index >= st.Index || st.Renews(p) || p.AcrossIsNew(st) {
 		return nil
 	}
 	return p.Marked
+}
+
+// AcrossIsNew reports whether the other side of the joint that a part is marked across was renewed
+// after the mark was made, down to a step.
+func (p *Part) AcrossIsNew(st *Step) bool {
+	return p.Across != nil && p.Marked != nil && p.Across.RenewedSince(p.Marked, st)
+}
+
+// RenewedSince reports whether a part was renewed below one step, down to another.
+func (p *Part) RenewedSince(above, st *Step) bool {
+	return slices.ContainsFunc(p.Back, func(m *Move) bool {
+		return m.Step.Index > above.Index && m.Step.Index <= st.Index && m.Step.Renews(p)
+	})
 }

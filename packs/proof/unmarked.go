@@ -82,7 +82,7 @@ func (s *speaker) hasMark(st *job.Step) bool {
 // marked reports whether a part bears a mark when a step puts it back. The mark of an old piece
 // is none on the new one that goes back in its place: that is marked after the old one is off.
 func (s *speaker) marked(p *job.Part, st *job.Step) bool {
-	if p.Marked == nil {
+	if p.Marked == nil || p.AcrossIsNew(st) {
 		return false
 	}
 	off := takenOffAt(st)
@@ -102,7 +102,7 @@ func (s *speaker) marking(st *job.Step) []*job.Step {
 		about = append(append(about, word), others...)
 	}
 	off := takenOffAt(st)
-	onNew := off != nil && len(st.Fit) > 0 && !slices.ContainsFunc(st.Fit, func(m *job.Move) bool { return !st.Renews(m.Part) })
+	onNew := off != nil && len(st.Fit) > 0 && !slices.ContainsFunc(st.Fit, func(m *job.Move) bool { return !st.Renews(m.Part) && !s.meetsNew(m.Part, st) })
 	var out []*job.Step
 	for _, t := range s.walk.Steps[:st.Index+1] {
 		if !onNew && (t == st || off != nil && t.Index > off.Index || t.Undoes == st.Undoes && t.Back) || onNew && t.Index <= off.Index {
@@ -122,6 +122,13 @@ func (s *speaker) marking(st *job.Step) []*job.Step {
 		}
 	}
 	return out
+}
+
+// meetsNew reports whether what a part is marked with across a joint is a new piece at a step.
+func (s *speaker) meetsNew(p *job.Part, st *job.Step) bool {
+	return p.AcrossIsNew(st) || slices.ContainsFunc(s.job.Parts, func(q *job.Part) bool {
+		return q.Across == p && q.Marked != nil && q.RenewedSince(q.Marked, st)
+	})
 }
 
 // makesMark reports whether a text speaks of making a mark; it is asked of each step for many

@@ -61,14 +61,14 @@ func (k content) handFrames() []layout.Block {
 	width := k.Span - 2*block.CellPad
 	parts := k.handPieces(width)
 	out := []layout.Block{}
-	frame := k.handHead(width)
-	whole := layout.Above(layout.GapY, append([]layout.Block{frame}, parts...)...)
+	frame, gap := k.handHead(width), headRoom // no box stands in a head
+	whole := layout.Above(headRoom, frame, layout.Above(layout.GapY, parts...))
 	for _, p := range parts {
-		if whole.H > tallest && frame.H+layout.GapY+p.H > tallFrame {
+		if whole.H > tallest && frame.H+gap+p.H > tallFrame {
 			out = append(out, frame)
-			frame = k.shortHead(width) // the next page may begin here
+			frame, gap = k.shortHead(width), headRoom // the next page may begin here
 		}
-		frame = layout.Above(layout.GapY, frame, p)
+		frame, gap = layout.Above(gap, frame, p), layout.GapY
 	}
 	out = append(out, frame)
 	if one := k.handBeside(width); !one.Empty() && one.H < summed(out)-0.5 {
@@ -114,10 +114,10 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	}
 	body := layout.Above(layout.GapY, append(parts, warmLine(k.Composer, e.d, writtenSide(e.sides), left))...)
 	head := k.handHead(width)
-	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+layout.GapY+body.H > tallest {
+	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+headRoom+body.H > tallest {
 		return layout.Block{}
 	}
-	return layout.Above(layout.GapY, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(aside, verdict).make()))
+	return layout.Above(headRoom, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(aside, verdict).make()))
 }
 
 // handEntry is one of several like places without its head, the verdict below the sums or

@@ -30,7 +30,7 @@ func Text(c *block.Composer, st *job.Step) string {
 			out = append(out, c.W.Guard.Lower.With(l.What))
 		}
 	}
-	if len(out) == 0 && len(st.Seen) > 0 {
+	if len(out) == 0 && len(st.Recall) == 0 && len(st.Seen) > 0 {
 		for _, x := range st.Seen {
 			out = append(out, x.What)
 		}
