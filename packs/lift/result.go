@@ -41,6 +41,8 @@ type Result struct {
 	Turn *TurnResult
 	// Headroom is nil where the plan gives none.
 	Headroom *HeadroomResult
+	// OtherHeadroom is that of the other hook of TwoHooks, nil for one hook.
+	OtherHeadroom *HeadroomResult
 	// Heat is the band of temperature within which all slings and gear hold.
 	Heat HeatBand
 	// Unanswered is what has to be known, or decided by a named person, before the

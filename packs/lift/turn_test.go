@@ -57,6 +57,9 @@ func TestTurnedLoadByMomentsAboutTheOtherHook(t *testing.T) {
 	// Upright, the head pick stands 9800 mm over the foot; no point of the load is farther from
 	// it than the foot's edge, hypot(9800, 700) mm, as it is passed on the way.
 	near(t, "height of the head hook", float64(r.Headroom.Needed), 500+math.Hypot(9800, 700)+1500+300, 1)
+	if o := r.OtherHeadroom; o == nil || o.Over != "tail" || o.Spare < r.Headroom.Spare {
+		t.Errorf("the other hook: %+v", o)
+	}
 }
 
 // A pick that is off the line through the centre of gravity leaves the load leaning:

@@ -29,6 +29,9 @@ func verdict(c *block.Composer, l *job.Lift) layout.Block {
 			room = cell{w.Lift.Headroom, l.Print(h.Spare.Down()), w.Lift.HeadroomSpare.With(l.Print(h.Spare.Down()), l.Print(h.Needed.Up()))}
 			if h.Over != "" {
 				room.small = w.Lift.HeadroomOver.With(l.Print(h.Spare.Down()), h.Over, l.Print(h.Needed.Up()))
+				if o := r.OtherHeadroom; o != nil {
+					room.small += "; " + w.Lift.HeadroomOver.With(l.Print(o.Spare.Down()), o.Over, l.Print(o.Needed.Up()))
+				}
 			}
 		}
 		load := w.Lift.HookLoad.With(l.Print(r.HookLoad.Up()), l.Print(r.Dynamic.FactorUp()))
