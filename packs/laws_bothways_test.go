@@ -153,7 +153,8 @@ steps:
 }
 
 // The part across the joint of a mark: as written, at the step that makes it or where it meets;
-// from a matched set of two, if the other is no pin or key; none where neither says.
+// from a matched set of two where one is behind the other, if that is no pin or key; none where
+// neither says.
 func TestMarksStandAcrossTwoParts(t *testing.T) {
 	t.Parallel()
 	const text = lawHead + `places: {end: {DE: {name: drive end}, NDE: {name: other end}}}
@@ -161,9 +162,9 @@ parts:
   hub: {name: Hub}
   half: {name: Half hub, each: end}
   cap: {name: Cap, each: end, set: S1}
-  foot: {name: Foot, each: end, set: S1}
+  foot: {name: Foot, each: end, set: S1, behind: [cap]}
   ring: {name: Wear ring, each: end, set: S2}
-  peg: {name: Peg, each: end, set: S2}
+  peg: {name: Peg, each: end, set: S2, behind: [ring]}
 containers: {C1: {name: Parts, kind: crate, keep: dry}}
 sets: {S1: {what: Foot and cap, each: end, why: bored together}, S2: {what: Ring and peg, each: end, why: fitted}}
 steps:

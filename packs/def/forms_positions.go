@@ -25,7 +25,7 @@ func (r *reader) positions(e *entry, p pair) Positions {
 		return Positions{}
 	}
 	if n.Kind != yaml.MappingNode {
-		return Positions{At: p.key.At, Axes: []Axis{{Values: r.names(e, n)}}}
+		return Positions{At: p.key.At, Axes: []Axis{{Values: r.ownPositions(e, n)}}}
 	}
 	pos := Positions{At: p.key.At}
 	log := 0 // keys that are no list
@@ -42,7 +42,7 @@ func (r *reader) positions(e *entry, p pair) Positions {
 			r.add(r.place(v), "wrong-form", "clock stands alone, not beside other positions", "for example "+q.key.Value+": [0°, 90°, 180°, 270°]")
 			continue
 		}
-		if values := r.names(e, v); len(values) > 0 {
+		if values := r.ownPositions(e, v); len(values) > 0 {
 			pos.Axes = append(pos.Axes, Axis{q.key, values})
 		}
 	}
@@ -54,6 +54,15 @@ func (r *reader) positions(e *entry, p pair) Positions {
 		pos.Axes = pos.Axes[:min(maxAxes, len(pos.Axes))]
 	}
 	return pos
+}
+
+// ownPositions reads the names of one list of positions, by which values may be given.
+func (r *reader) ownPositions(e *entry, n *yaml.Node) []source.Text {
+	list := r.names(e, n)
+	for _, t := range list {
+		r.noLanguage(t, "position")
+	}
+	return list
 }
 
 // logKey reads every or rows of a log; it reports whether the key is one of them.

@@ -118,13 +118,19 @@ func (r *reader) ownName(t source.Text, kind string) source.Text {
 	case t.Value == "others":
 		r.add(t.At, "name-form", `"others" stands for all that are not named and cannot name `+article(kind), "give it another name")
 	case slices.Contains(Tongues, t.Value):
-		// {en: 1.00 mm, es: 2.00 mm} is a text in two languages: the paper would have the
-		// first of them at both places.
-		r.add(t.At, "name-form", quote(t.Value)+" stands for a language and cannot name "+article(kind), "write: "+strings.ToUpper(t.Value))
+		r.noLanguage(t, kind)
 	case utf8.RuneCountInString(t.Value) > maxName:
 		r.add(t.At, "name-form", quote(t.Value)+fmt.Sprintf(" is longer than %d letters: the name of %s is short, what it is called in full stands behind it", maxName, article(kind)))
 	}
 	return t
+}
+
+// noLanguage sees that a name is not that of a language: {en: 1.00 mm, es: 2.00 mm} is a text in
+// two languages, and the paper would have the first of them at both places.
+func (r *reader) noLanguage(t source.Text, kind string) {
+	if slices.Contains(Tongues, t.Value) {
+		r.add(t.At, "name-form", quote(t.Value)+" stands for a language and cannot name "+article(kind), "write: "+strings.ToUpper(t.Value))
+	}
 }
 
 // reference reads a text that names a thing by its mark, with or without a place

@@ -5,7 +5,6 @@ import (
 
 	"matchmark/packs/def"
 	"matchmark/packs/job"
-	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 )
 
@@ -65,27 +64,6 @@ func (b *builder) noteAcross(st *job.Step, p *job.Part, m def.MatchMark) {
 	case p.Across != nil && p.Across != q:
 		b.Problems.Add(m.On.At, "said-twice", "the mark of "+p.Called()+" stands across its joint with "+p.Across.Called()+", and here with "+q.Called(), "keep one of them")
 	default:
-		p.Across = q
-	}
-}
-
-// within are things that sit in a part or hold it, and that no mark across a joint goes over to.
-var within = phrase.Of(`(?i)\b(?:pin|dowel|key|plug|peg|shim|seal|ring|spring|liner|bush|bushing|wedge|clip)s?\b`)
-
-// acrossInPairs finds the other side of the joint of parts whose author does not say it: of a
-// matched set of two it is the other one, unless that is marked by itself, or holds the part
-// together as a pin or a key.
-func (b *builder) acrossInPairs() {
-	for _, p := range b.Job.Parts {
-		if p.Marked == nil || p.Across != nil || p.Set == nil || len(p.Set.Members) != 2 {
-			continue
-		}
-		q := p.Set.Members[0]
-		if q == p {
-			q = p.Set.Members[1]
-		}
-		if p.Count == 1 && q.Count == 1 && q.Marked == nil && !q.Fastens() && b.Job.HasEnglish(q.Name) && !within.MatchString(b.Job.InEnglish(q.Name)) {
-			p.Across = q
-		}
+		p.Across, p.AcrossSaid = q, true
 	}
 }

@@ -201,6 +201,16 @@ type Lift struct {
 	Fahrenheit                 bool
 }
 
+// UpendedOn names the leg from which the load hangs upright where two hooks turn it, empty
+// where they do not, or where no leg is known.
+func (l *Lift) UpendedOn() string {
+	t := l.Plan.Turn
+	if t == nil || t.Upper < 0 || t.Upper >= len(l.Plan.Legs) {
+		return ""
+	}
+	return l.Plan.Legs[t.Upper].Name
+}
+
 // LiftedGear is one piece of gear in a lift and how many of its kind there are.
 type LiftedGear struct {
 	What string

@@ -37,10 +37,11 @@ type Part struct {
 	Off  []*Move // how its pieces come off, in the order of work; none if they never do
 	Back []*Move // how they go back
 
-	Across   *Part      // on the other side of the joint that its mark stands on, nil if not said
-	Marked   *Step      // where it gets a mark across its joint, nil if it gets none
-	Meets    *Step      // where that mark meets, if below the step that puts it on; nil if there
-	WayRound []WayRound // which sides of it face what
+	Across     *Part      // on the other side of the joint that its mark stands on, nil if not known
+	AcrossSaid bool       // the author says so; else it is taken from the matched set of both
+	Marked     *Step      // where it gets a mark across its joint, nil if it gets none
+	Meets      *Step      // where that mark meets, if below the step that puts it on; nil if there
+	WayRound   []WayRound // which sides of it face what
 
 	Movement   *Movement  // what turning it moves, for an adjuster without a thread
 	LeaveAlone string     // why it is not turned

@@ -57,8 +57,9 @@ func saidSo(st, after *job.Step) bool {
 }
 
 // tooFarBack tells of an act that comes when what had been taken off to reach it is
-// back: an error where the author says of the two steps themselves that one comes
-// after the other, else a warning.
+// back: an error where the author says of the two steps themselves by an after: line that
+// one comes after the other, else a warning. That one stands below the other is as often the
+// way somebody walks round a machine, of which the parts are not in each other's way.
 func (r *report) tooFarBack(x reach, act, fit *walk.Event) {
 	what := ""
 	switch act.Verb {
@@ -72,6 +73,9 @@ func (r *report) tooFarBack(x reach, act, fit *walk.Event) {
 	severity, why := source.Error, ""
 	if x.by.reason != "" {
 		why = ": " + x.by.reason
+	}
+	if !x.by.said {
+		severity = source.Warning
 	}
 	if x.through {
 		severity, why = source.Warning, " by way of "+x.by.on.No

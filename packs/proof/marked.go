@@ -25,7 +25,11 @@ func (r *report) checkMarked() {
 			r.problems.AddWith(e.At, "marked-late", e.Part.Called()+" is marked at "+e.Step.Name()+", and has come off by then", off.At, "comes off here", help)
 		case e.Verb == job.DoMark && r.acrossOff(e) != nil:
 			off := r.acrossOff(e)
-			r.problems.AddWith(e.At, "marked-late", e.Part.Called()+" is marked across its joint with "+e.Part.Across.Called()+" at "+e.Step.Name()+", and that has come off by then", off.At, "comes off here",
+			add := r.problems.WarnWith // a guess stops no paper
+			if e.Part.AcrossSaid {
+				add = r.problems.AddWith
+			}
+			add(e.At, "marked-late", e.Part.Called()+" is marked across its joint with "+e.Part.Across.Called()+" at "+e.Step.Name()+", and that has come off by then", off.At, "comes off here",
 				"match-marks: [{"+e.Part.Key+": "+e.Part.Across.Key+"}] at a step above "+off.Step.No+", or at that above remove:")
 		case e.Verb == job.DoMark:
 			if x := r.loosened(e); x != nil && x.Step.At == e.Step.At {

@@ -27,6 +27,7 @@ type wait struct {
 	see     source.Also
 	reason  string
 	several bool // it comes after others at other places by the same words
+	said    bool // by an after: line, and not by standing below it alone
 }
 
 // A reach is a step that comes after one which took something off.
@@ -105,14 +106,14 @@ func newReachers(w *walk.Walk) *reachers {
 		}
 		for _, d := range st.After {
 			several := slices.ContainsFunc(st.After, func(o job.Dep) bool { return o.At == d.At && o.Step != d.Step })
-			r.waits[i] = append(r.waits[i], wait{d.Step, source.Also{Pos: d.At, What: "comes after it here"}, d.Reason, several})
+			r.waits[i] = append(r.waits[i], wait{d.Step, source.Also{Pos: d.At, What: "comes after it here"}, d.Reason, several, true})
 		}
 	}
 	for _, s := range w.Job.Sections {
 		for i, st := range s.Steps {
 			ups := above(s, i)
 			for _, up := range ups {
-				r.waits[st.Index] = append(r.waits[st.Index], wait{up, source.Also{Pos: st.At, What: "comes below it here, without after:"}, "", len(ups) > 1})
+				r.waits[st.Index] = append(r.waits[st.Index], wait{up, source.Also{Pos: st.At, What: "comes below it here, without after:"}, "", len(ups) > 1, false})
 			}
 		}
 	}

@@ -6,19 +6,28 @@ import (
 	"unicode"
 
 	"matchmark/packs/job"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
+)
+
+// pit is what a machine stands in as well as what is in it: it is shut where it is an opening.
+// counted is what is told by the count of the tools, outside the machine.
+var (
+	pit     = phrase.Of(`(?i)\bpits?\b`)
+	counted = phrase.Of(`(?i)\bcounted\b`)
 )
 
 // checkSeenShut sees that what is looked at inside, by a tick or for a hold, is seen while
 // something stands open, that which the words name where they name one: not below the fit:
 // that puts the cover back, and not when all openings are closed. A guard, a flange and the
-// floor are seen then as well.
+// floor are seen then as well. What a hold is released on is a sentence about anything, a
+// reading or a report as well: of that it warns.
 func (r *report) checkSeenShut() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, e := range r.walk.Events {
 		what := lookedAt(e)
-		if told[e.At] || e.Step.Bench || !seesInside(r.job.InEnglish(what)) {
+		if told[e.At] || e.Step.Bench || !r.seesShut(r.job.InEnglish(what)) {
 			continue
 		}
 		open, shut, when := false, (*walk.Event)(nil), "nothing stands open any more"
@@ -54,8 +63,23 @@ func (r *report) checkSeenShut() {
 		case shut.Step == e.Step:
 			help = "write seen: above fit: and close:: a step is done in the order in which it is written"
 		}
-		r.problems.AddWith(e.At, "seen-shut", e.Step.Name()+" looks for "+source.Quote(what)+", when "+when, shut.At, "closed here", help)
+		add := r.problems.AddWith
+		if e.Verb == job.DoHold {
+			add = r.problems.WarnWith
+		}
+		add(e.At, "seen-shut", e.Step.Name()+" looks for "+source.Quote(what)+", when "+when, shut.At, "closed here", help)
 	}
+}
+
+// seesShut reports whether words tell of what is seen with an opening open and not otherwise.
+func (r *report) seesShut(words string) bool {
+	if counted.MatchString(words) {
+		return false
+	}
+	if !slices.ContainsFunc(r.job.Openings, func(o *job.Opening) bool { return pit.MatchString(r.job.InEnglish(o.What)) }) {
+		words = pit.ReplaceAllString(words, "place")
+	}
+	return seesInside(words)
 }
 
 // namedIn lists the openings that words name by the last word of what they are, as the casing

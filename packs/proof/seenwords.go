@@ -12,7 +12,8 @@ const (
 // Words of what is looked at. inside is what only a head or a hand in the machine sees; closeTo
 // is what else is looked at within its reach, as a guard that is on, which asks for the locks
 // and for no opening. clearOf is what is seen from where nothing can catch anybody, as that
-// nobody stands near and the floor is clean, and fenced what has an inside and is no machine.
+// nobody stands near and the floor is clean, and fenced what has an inside and is no machine,
+// as a fence, a folder, or the limits of a reading; and past what was seen in there before.
 var (
 	inside = phrase.Of(`(?i)\binside\b|` +
 		`\b(?:nobody|no ?one|nothing|none) (?:(?:is|was|else|left|loose|lies|lying|works|working|stands|and nothing|near or|at or) )*` + inHollow + `|` +
@@ -25,11 +26,15 @@ var (
 	closeTo = phrase.Of(`(?i)\b(?:nobody|no ?one|nothing (?:is |was )?(?:left|in|loose)|(?:tools?|rags?|wedges?|blocks?|chocks?|props?|plugs?|bar|strap) (?:is |are )?(?:all )?(?:out|off|away|taken)|guards? (?:is |are )?(?:on|back|tight|in place)|clean and|(?:casing|housing) (?:is )?(?:clean|clear))\b`)
 	clearOf = phrase.Of(`(?i)\b(?:nobody|no ?one) (?:(?:is|was|else|left|stands|standing|stays|works|working) )*(?:near|nearby|at|by|beside|round|around|about|within|close|under|below|behind|in front|in the (?:area|danger|way|hall|room|zone)|on)\b|` +
 		`\b(?:floor|walkway|platform|stairs|area|place|site|bench) (?:is )?clean and\b`)
-	fenced = phrase.Of(`(?i)\binside (?:the |of the |a )?(?:[\w-]+ )?(?:fence|barriers?|cordon|tape|chain|hall|room|building|area|zone|diameter|micrometer|calipers?)\b`)
+	fenced = phrase.Of(`(?i)\binside (?:of )?(?:(?:the|a|an|its|their|these|those|both|all|given) )*(?:[\w-]+ )?(?:fence|barriers?|cordon|tape|chain|hall|room|building|area|zone|diameter|micrometer|calipers?|limits?|tolerances?|bands?|range|folder|report|figures?)\b|` +
+		`\binside (?:of )?[-+±]?\d+(?:[.,]\d+)?(?: ?(?:°|%|mm|µm|cm|m|in|mils?|bar|psi|kPa|MPa|K|C|F|V|A|N|kN|rpm|min|s|h)(?:[^\w]|$)| ?°|[.,;]|$)`)
+	past = phrase.Of(`(?i)\b(?:(?:was|were) (?:(?:found|seen|left|there) )?|(?:has|have|had) been (?:(?:found|seen|left|there) )?)inside\b`)
 )
 
 // seesInside reports whether what is looked at, in English, lies in the machine.
-func seesInside(words string) bool { return inside.MatchString(fenced.ReplaceAllString(words, "")) }
+func seesInside(words string) bool {
+	return inside.MatchString(past.ReplaceAllString(fenced.ReplaceAllString(words, "near"), "found"))
+}
 
 // seesCloseTo reports whether what is looked at lies in the machine, or within its reach.
 func seesCloseTo(words string) bool {

@@ -1,6 +1,8 @@
 package proofread
 
 import (
+	"slices"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
@@ -18,10 +20,7 @@ func (b *proofreader) checkLimits(d *job.Dim, dd *def.Dimension) {
 			b.Fault(t, f)
 		}
 	}
-	if found := names.TextAt(d.Place, dd.Found); d.JudgedTwice() && found.Value != left.Value {
-		b.Problems.Add(found.At, "found-beside-left", d.Base+" has a limit as found, "+source.Quote(found.Value)+", beside left:, by which both boxes are judged: it would be printed nowhere",
-			"reuse: "+found.Value+", if an old part may go back so far out", "or a dimension of its own, with found: and no left:", "or take found: out")
-	}
+	b.checkFoundBeside(d, names.TextAt(d.Place, dd.Found), reuse.Written())
 	if d.Left != nil && left.Written() {
 		tell(left, reading.CheckSame(d.Left, d.Found))
 	}
@@ -39,4 +38,18 @@ func (b *proofreader) checkLimits(d *job.Dim, dd *def.Dimension) {
 	for _, x := range linesOf(d, dd) {
 		tell(x.text, reading.CheckBoxes(x.limit, d.Positions.Boxes()))
 	}
+}
+
+// checkFoundBeside sees that a limit as found beside one for closing is that limit again: both
+// boxes are judged by the one for closing, and another would be printed nowhere.
+func (b *proofreader) checkFoundBeside(d *job.Dim, found source.Text, reused bool) {
+	other := func(left *reading.Limit) bool { return !reading.Same(left, d.Found) }
+	if !d.JudgedTwice() || !slices.ContainsFunc(d.LeftLimits(), other) {
+		return
+	}
+	help := []string{"reuse: " + found.Value + ", if an old part may go back so far out", "or a dimension of its own, with found: and no left:", "or take found: out"}
+	if reused {
+		help = []string{"take found: out: reuse: says how far out an old part may go back", "or a dimension of its own, with found: and no left:"}
+	}
+	b.Problems.Add(found.At, "found-beside-left", d.Base+" has a limit as found, "+source.Quote(found.Value)+", beside left:, by which both boxes are judged: it would be printed nowhere", help...)
 }

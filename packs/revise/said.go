@@ -9,7 +9,6 @@ import (
 	"unicode"
 
 	"matchmark/packs/job"
-	"matchmark/packs/source"
 )
 
 // What a step or a reading says is not listed here field by field: a field that is added to
@@ -39,6 +38,7 @@ var apart = map[reflect.Type][]string{
 	reflect.TypeFor[job.Shimmed]():   {"Rows"},
 	reflect.TypeFor[job.Set]():       {"Base", "Members", "JudgedBy"},
 	reflect.TypeFor[job.Stack]():     {"Base"},
+	reflect.TypeOf(job.Lift{}.Plan):  {"Turn"},
 }
 
 // tell adds all that a value says, each under the words that lead to it.
@@ -56,6 +56,10 @@ func (l *lines) told(what string, v reflect.Value) {
 	}
 	switch v.Kind() {
 	case reflect.Pointer, reflect.Interface:
+		if v.Elem().IsZero() { // that it is there says something, as 0 does
+			l.add(what, "given")
+			return
+		}
 		l.told(what, v.Elem())
 	case reflect.Struct:
 		if mark := v.FieldByName("Mark"); mark.IsValid() && mark.String() != "" && v.Type() != reflect.TypeFor[job.Dim]() {
@@ -88,10 +92,8 @@ func (l *lines) told(what string, v reflect.Value) {
 // elsewhere; nothing for places in a file, and for steps, whose numbers change.
 func named(v any) (says string, whole bool) {
 	switch x := v.(type) {
-	case source.Pos, *job.Section, *job.Step, []*job.Step, job.Wrote:
+	case *job.Section, *job.Step, []*job.Step, job.Wrote:
 		return "", true
-	case source.Text:
-		return x.Value, true
 	case *job.Dim:
 		return x.Mark, true
 	case *job.Container:
@@ -105,7 +107,7 @@ func named(v any) (says string, whole bool) {
 	case interface{ Text() string }:
 		return x.Text(), true
 	}
-	return "", false
+	return job.AsWritten(v)
 }
 
 // partSays is a part as a step names it, with what is printed of it there.

@@ -1,6 +1,7 @@
 package revise
 
 import (
+	"slices"
 	"strconv"
 
 	"matchmark/packs/job"
@@ -87,10 +88,21 @@ func stepLines(st *job.Step) []line {
 	}
 	for _, x := range st.Lifts {
 		l.tell(x.Mark, *x)
+		l.add(x.Mark+" upended on", x.UpendedOn())
 	}
+	l.across(st)
 	l.add("in the order", order(st)...)
 	l.tell("", *st)
 	return l
+}
+
+// across adds what the marks of a step stand across a joint with.
+func (l *lines) across(st *job.Step) {
+	for _, p := range slices.Concat(st.Marks, st.Meet) {
+		if p.Across != nil {
+			l.add("the mark of "+p.Place.Mark(p.Name)+" is across", partSays(p.Across))
+		}
+	}
 }
 
 // order names what a step is done to, in its order: a reading below what parts its faces is

@@ -215,8 +215,8 @@ func rigText(c *block.Composer, l *job.Lift) string {
 	}
 	basis := map[lift.Basis]string{lift.EN: "EN", lift.US: "US"}[l.Plan.Basis]
 	text := w.Lift.Rig[word].With(strconv.Itoa(len(l.Plan.Legs)))
-	if t := l.Plan.Turn; t != nil && t.Upper >= 0 && t.Upper < len(l.Plan.Legs) {
-		text = w.Lift.Upended.With(text, l.Plan.Legs[t.Upper].Name)
+	if leg := l.UpendedOn(); leg != "" {
+		text = w.Lift.Upended.With(text, leg)
 	}
 	if basis != "" {
 		text = w.Lift.RatedBy.With(text, basis)
