@@ -31,6 +31,9 @@ steps:
 		{`do: "Vent open while it drains, then close the vent.", seen: [vent shut again]`, false},
 		{`do: "Pin out, bar the rotor round, drive the pin home.", seen: [pin in again]`, false},
 		{`do: "Strap off. Turn the shaft.", note: "The strap goes on before the cover is lifted.", seen: [strap on again]`, false},
+		{`do: "Strap off, turn, wind it round twice and hook it.", seen: [strap on again]`, false},
+		{`do: "Strap off, turn, tie it round the rim.", seen: [strap on again]`, false},
+		{`do: "Strap off, turn with the hook.", seen: [strap on again]`, true},
 		{`do: "Strap off, turn the shaft.", seen: [nobody near the shaft]`, false},
 		{`do: "Strap off, turn the shaft.", seen: [shaft stands still]`, false},
 	})

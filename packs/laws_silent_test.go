@@ -46,6 +46,12 @@ func TestPressedApartByAnyAid(t *testing.T) {
 		{"Guide stud", "Push the casing off along the studs", false},
 		{"Wedge", "Hold the coupling open with the wedge", false},
 		{"Screw jack", "Jack up until it just carries", false},
+		{"Screw jack", "Set the jack under the casing and take the nuts off the studs later", false},
+		{"Wedge", "Drive the wedges under the casing so that its weight is off the studs", false},
+		{"Bottle jack", "Jack under the casing until the slings come loose", false},
+		{"Arbor press", "Set the press on to push the dowels loose", false},
+		{"Wedge", "Set the wedges; drive the dowels free with a drift", false},
+		{"Wedge", "Take the slings off, then wedge the casing off its spigot", true},
 	} {
 		steps := "      - {step: in, do: \"" + c.words + ".\", fit-for-now: [aid]}\n      - {step: nuts, do: Take the nuts off., remove: [nut], into: C2}\n" +
 			"      - {step: away, do: Take the casing off., take-out-again: [aid], remove: [casing], into: C1}\n  - reverse: [Open]\n"
@@ -96,6 +102,7 @@ func TestSeenCleanBeforeItIsCovered(t *testing.T) {
 		{"clean cover face", true}, {"bearing cover faces clean", true}, {"groove under the cover clean and whole", true},
 		{"floor clean", false}, {"shaft clean", false}, {"machine clean outside", false}, {"cover on, all screws in", false}, {"bearing turns freely", false},
 		{"shaft seat clean", false}, {"cover clean outside", false}, {"no oil on the cover", false}, {"coupling seat clean", false}, {"seal faces clean", false},
+		{"cover face wiped clean outside", false}, {"'cover face clean, no sealant squeezed out'", false}, {"'seal ring seated, cover faces clean and flush'", false}, {"bearing seat was clean when it went on", false},
 	} {
 		seen := "      - {step: look, do: Look., seen: [" + c.seen + "]}\n"
 		cases = append(cases, warned{off + on + seen, c.late}, warned{off + seen + on, false})
@@ -139,7 +146,7 @@ func TestNothingIsPressedOnWhenItsReadingIsSet(t *testing.T) {
 		{"Press the ring down", true},
 		{"Oil the ring", false}, {"Look at the ring", false}, {"Push the shaft toward the motor", false}, {"Turn the shaft by hand", false},
 		{"Press the test button", false}, {"Tap the cover to hear that it sits", false}, {"Drive the truck up", false}, {"Screw the gauge in", false}, {"Do not tap the ring", false}, {"Tap the ring on its rim and listen", false}, {"Press the ring in turn at four places with the gauge", false},
-		{"Drive the ring on with the sleeve", true}, {"Press the ring in", true},
+		{"Drive the ring on with the sleeve", true}, {"Press the ring in", true}, {"Draw the line on the ring against the rule", false},
 	} {
 		act := "      - {step: act, do: \"" + c.words + ".\"}\n"
 		cases = append(cases, warned{on + set + act, c.moves}, warned{on + act + set, false}, warned{act + on + set, false})
@@ -207,6 +214,9 @@ func TestNobodyGoesInWhereNothingIsOpen(t *testing.T) {
 		{"do: Hang the permit on the board.", false}, {"do: Test the air at the plug.", false}, {"do: Ventilate the casing through the plug.", false},
 		{"do: Look at the casing from outside.", false}, {"do: Set the lamp and the rescue line ready.", false}, {"do: Brief the watch at the hatch.", false}, {"do: Test the air before anybody goes in.", false}, {"do: \"Nobody goes in, look from the rail.\"", false},
 		{"do: Hang the lamp ready for whoever climbs in.", false}, {"do: \"If the air is bad, nobody gets in.\"", false}, {"do: \"Air tested, climb in and look.\"", true}, {"do: Slacken the casing bolts.", false},
+		{"do: Measure oxygen inside the casing at the plug.", false}, {"do: Test the air from inside through the hose.", false}, {"do: \"Two go in later, one stays outside.\"", false},
+		{"do: Get into the harness and check it.", false}, {"do: Go into the control room and sign the permit.", false}, {"do: Write what was found inside the casing on the permit.", false}, {"do: \"Person in charge, sign the permit.\"", false},
+		{"do: \"Man in, look.\"", true}, {"do: \"Go down into it, look.\"", true}, {"do: \"Test the air, measure the plates from inside.\"", true},
 		{"do: Take the plug out., remove: [plug], into: C1", false},
 	} {
 		act := "      - {step: act, " + c.line + ", permit: [entry]}\n"
@@ -247,6 +257,10 @@ func TestChalkIsReadBeforeItIsWashedOff(t *testing.T) {
 		{step("Chalk the half,", key, "C1", wash("Wipe the half with a dry cloth."), back), false},
 		{step("Chalk the half,", key, "C1", wash("Wash the spacer."), back), false},
 		{step("Chalk the half,", key, "C1", wash("Wash your hands."), back), false},
+		{step("Chalk the half,", key, "C1", wash("Wash hands before the half is touched."), back), false},
+		{step("Chalk the half,", key, "C1", wash("Clean the half but not its mark with solvent."), back), false},
+		{step("Chalk the half, centre-pop it,", key, "C1", wash("Wash the half."), back), false},
+		{step("Chalk the floor under the half,", "", "C1", wash("Wash the half."), back), false},
 		{step("Chalk the half,", key, "C1", wash("Shut the steam to the half casing."), back), false},
 		{step("Chalk the half,", "", "C1", wash("Wash the half."), "Push the half on."), false},
 		{step("Paint a line on the half,", key, "C2", "", back), false},
@@ -258,5 +272,14 @@ func TestChalkIsReadBeforeItIsWashedOff(t *testing.T) {
 		order := anyOrder(t, "chalk", "off half", "wash", "back half")
 		at := func(act string) int { return slices.Index(order, act) }
 		return head + stepLines(order, line), at("chalk") < at("wash") && at("wash") < at("back half")
+	})
+}
+
+// A part that stands only behind a match mark, on the other side of its joint, is named.
+func TestTheOtherSideOfAMarkIsNamed(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "never-used", lawHead+"parts:\n  cap: {name: Cap}\n  casing: {name: Casing}\ncontainers:\n  C1: {name: Cap, kind: box, keep: dry}\nsteps:\n  - section: Open\n    steps:\nPUT", []warned{
+		{"      - {step: off, do: Punch the cap and lift it off., match-marks: [{cap: casing}], remove: [cap], into: C1}\n  - reverse: [Open]\n", false},
+		{"      - {step: off, do: Punch the cap and lift it off., match-marks: [cap], remove: [cap], into: C1}\n  - reverse: [Open]\n", true},
 	})
 }

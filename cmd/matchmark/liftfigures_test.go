@@ -24,6 +24,9 @@ var sides = map[string]side{
 	"Rated": atMost, "Allowed": atMost, "MayCarry": atMost, "Team": atMost, "Ends": atMost, "TopLugs": atMost, "MayPress": atMost, "MovingBlock": atMost,
 	"UpperBlock": atMost, "Rope": atMost, "Low": atMost, "Spare": atMost, "Angle": atMost, "Flattest": atMost, "CriticalAt": atMost, "High": atLeast,
 	"X": eitherSide, "Y": eitherSide, "Z": eitherSide, "Length": eitherSide, "Shorten": eitherSide, "Bail": eitherSide,
+	// Of a turn: where the hooks stand is gone to, the flatter pull is the worse one, the leg
+	// is slack from the angle on and at most from FreeMost on.
+	"Higher": eitherSide, "Apart": eitherSide, "Pull": atMost, "Free": atMost, "FreeLeast": atMost, "FreeMost": atLeast, "Against": atMost, "Lean": atLeast, "MostLean": atLeast,
 }
 
 // A ledger books the figures of one lift by the unit in which they are printed.
@@ -60,12 +63,46 @@ func (b ledger) derived() {
 	if l.Result == nil {
 		return
 	}
+	b.fromRules()
 	b.book("press on the bar", "", reflect.ValueOf(l.Result.Press*lift.Kg(l.Result.Dynamic)))
 	// The picture has the distances of the picks from the plumb line.
 	scene := l.Result.Drawing
 	for _, p := range scene.Picks {
 		b.book("distance", "X", reflect.ValueOf(max(p.X-scene.CoG.X, scene.CoG.X-p.X)))
 		b.book("distance", "Y", reflect.ValueOf(max(p.Y-scene.CoG.Y, scene.CoG.Y-p.Y)))
+	}
+}
+
+// fromRules books the figures that a rule gives and that are printed with its source.
+func (b ledger) fromRules() {
+	p := b.l.Plan
+	if p.MaxTilt > 2 { // GL Noble Denton 0027/ND rev 11, 5.3.2
+		b.add("published tilt", "°", 2, eitherSide)
+	}
+	for _, leg := range slices.Concat(p.Legs, p.TopLegs) {
+		if leg.Sling.Hitch == lift.Basket && (leg.Sling.Turns || p.Turn != nil) {
+			b.add("heavier part of a basket that is turned: half of 1.35", "%", 67.5, atLeast)
+		}
+		for _, h := range leg.Gear {
+			b.eyebolt(h)
+		}
+	}
+	for _, h := range p.TopGear {
+		b.eyebolt(h)
+	}
+}
+
+// eyebolt books how far an eyebolt is in: 1.5 diameters or more, by a spacer of a sixteenth of
+// it at most. WAC 296-155-56110(2)(c), DOE-STD-1090-96 12.4.
+func (b ledger) eyebolt(h lift.Hardware) {
+	if h.Thread <= 0 {
+		return
+	}
+	for _, x := range []struct {
+		of   float64
+		name string
+	}{{1.5, "High"}, {1.0 / 16, "Spare"}} { // a least and a most, by the side of their names
+		b.book("thread", x.name, reflect.ValueOf(lift.Mm(x.of*float64(h.Thread))))
 	}
 }
 

@@ -53,6 +53,9 @@ func (l *Lift) EvenSplit() bool {
 // one that is heavier than thought.
 func (l *Lift) LoadDigits() int {
 	x := float64(l.Result.HookLoad)
+	for _, leg := range l.Result.Legs { // of two hooks the one that is used less may carry more
+		x = max(x, float64(leg.High))
+	}
 	if l.PoundsUsed {
 		x /= 0.45359237
 	}

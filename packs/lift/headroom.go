@@ -22,9 +22,9 @@ func (a *account) headroom() {
 	legs := a.longLegs()
 	if a.p.Rig == TwoHooks {
 		rooms := a.hookRooms(legs)
-		a.rooms, a.r.Headroom = rooms, &rooms[0]
+		a.rooms, a.r.Headroom, a.r.OtherHeadroom = rooms, &rooms[0], &rooms[1]
 		if rooms[1].Spare < rooms[0].Spare {
-			a.r.Headroom = &rooms[1]
+			a.r.Headroom, a.r.OtherHeadroom = &rooms[1], &rooms[0]
 		}
 		return
 	}

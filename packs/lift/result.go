@@ -32,13 +32,17 @@ type Result struct {
 	// CraneShare is the design hook load over what the crane may lift, the larger
 	// of two; Critical tells that it reaches the threshold or that two hooks lift.
 	CraneShare Ratio
-	Critical   bool
+	// CraneName is the crane of HookLoad and CraneShare.
+	CraneName string
+	Critical  bool
 	// Tackle is nil where the plan has none.
 	Tackle *TackleResult
 	// Turn is nil for a load that keeps its position.
 	Turn *TurnResult
 	// Headroom is nil where the plan gives none.
 	Headroom *HeadroomResult
+	// OtherHeadroom is that of the other hook of TwoHooks, nil for one hook.
+	OtherHeadroom *HeadroomResult
 	// Heat is the band of temperature within which all slings and gear hold.
 	Heat HeatBand
 	// Unanswered is what has to be known, or decided by a named person, before the

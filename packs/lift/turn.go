@@ -113,8 +113,10 @@ func (u upend) share(turn float64) float64 {
 	return min((u.b+u.q*math.Tan(u.lying+turn))/u.s, 1)
 }
 
-// upends are the ways the load turns with its centre of gravity as given and at each corner
-// of its tolerance; none for a load that is not turned.
+// upends are the ways the load turns with its centre of gravity as given, at each corner of
+// its tolerance, and below each corner's place on the line of the picks; none for a load that
+// is not turned. The upper hook carries most with the centre of gravity at a corner, the lower
+// one with as little of it to the side of the line as there is: none is counted.
 func (a *account) upends() []upend {
 	t := a.p.Turn
 	if t == nil {
@@ -125,7 +127,19 @@ func (a *account) upends() []upend {
 	for _, g := range corners(a.s.g, a.p.Load.CoGTolerance) {
 		out = append(out, newUpend(upper, lower, g))
 	}
+	for _, u := range slices.Clone(out[1:]) {
+		if in := u.inLine(); in.sub(u.g).size() > lengthSlack {
+			out = append(out, newUpend(upper, lower, in))
+		}
+	}
 	return out
+}
+
+// inLine is the place of the centre of gravity with nothing of it to the side of the plumb
+// plane through both picks.
+func (u upend) inLine() vec {
+	side := zUp.cross(u.e).unit()
+	return u.g.sub(side.by(u.g.sub(u.upper).dot(side)))
 }
 
 // pulls are the ways that a leg pulls within the turn, a degree apart.

@@ -57,6 +57,9 @@ func TestTurnedLoadByMomentsAboutTheOtherHook(t *testing.T) {
 	// Upright, the head pick stands 9800 mm over the foot; no point of the load is farther from
 	// it than the foot's edge, hypot(9800, 700) mm, as it is passed on the way.
 	near(t, "height of the head hook", float64(r.Headroom.Needed), 500+math.Hypot(9800, 700)+1500+300, 1)
+	if o := r.OtherHeadroom; o == nil || o.Over != "tail" || o.Spare < r.Headroom.Spare {
+		t.Errorf("the other hook: %+v", o)
+	}
 }
 
 // A pick that is off the line through the centre of gravity leaves the load leaning:
@@ -190,5 +193,58 @@ func TestTwoCranesWithOneEndHigh(t *testing.T) {
 	near(t, "crane 2 with either end high", float64(r.Legs[1].High), 1000*(10*sin+12*cos)/(25*cos-4*sin), 0.05)
 	if r.Tilt.Total > 1e-6 {
 		t.Errorf("level on two hooks it is told to hang %v out of level", r.Tilt.Total)
+	}
+}
+
+// Within the band of its centre of gravity the tail hook carries most with the centre of
+// gravity in the plumb plane of the picks, at its foot end and 10 mm low, worked by hand at an
+// angle x: T = W ((5000 + 50) cos x + 10 sin x) / (9000 cos x + 600 sin x).
+//
+//	x = 0    9000 · 5050 / 9000                    = 5050 kg
+//	x = 75°  9000 · 1316.69 / 2908.93              = 4073.7 kg
+//	x = 90°  9000 · 10 / 600                       = 150 kg
+func TestTurnedLoadWithinItsBand(t *testing.T) {
+	t.Parallel()
+	p := vessel()
+	p.Load.CoGTolerance, p.MaxTilt = Point{X: 50, Y: 10, Z: 10}, 5
+	r := compute(t, p)
+	for _, at := range []float64{0, 15, 30, 45, 60, 75, 90} {
+		i := slices.IndexFunc(r.Turn.Rows, func(x TurnRow) bool { return math.Abs(float64(x.Angle)-at) < 1e-6 })
+		sin, cos := math.Sincos(at * math.Pi / 180)
+		worst := 0.0
+		for _, dz := range []float64{-10, 10} {
+			worst = max(worst, 9000*(5050*cos+dz*sin)/(9000*cos+600*sin))
+		}
+		near(t, "tail hook at most", float64(r.Turn.Rows[i].Lower), worst, 0.05)
+	}
+	// Slack from tan(90 - x) = -z/(5000 ± 50) on: 10 mm low is past upright.
+	past := math.Atan2(10, 4950) * 180 / math.Pi
+	near(t, "slack at most", float64(r.Turn.FreeMost), 90+past, 0.002)
+	near(t, "slack at least", float64(r.Turn.FreeLeast), 90-past, 0.002)
+	if !r.Turn.Past {
+		t.Error("past upright within its band, and not told")
+	}
+}
+
+// The tail rope of a pick 100 mm within the size, 1500 mm long, worked by hand: its hook comes
+// below the face that it left at cos x = 100/1500.
+func TestTurnedLoadIsToldWhereItsLegLiesAgainstIt(t *testing.T) {
+	t.Parallel()
+	p := vessel()
+	told := func(p Plan) string {
+		for _, c := range compute(t, p).Cautions {
+			if strings.Contains(c.Message, "within the size") {
+				return c.Message
+			}
+		}
+		return ""
+	}
+	from := math.Acos(100/float64(p.Legs[1].Length)) * 180 / math.Pi
+	if want := Degree(from).Down().String(); !strings.Contains(told(p), want) {
+		t.Errorf("from %.2f°, want %s: %q", from, want, told(p))
+	}
+	p.Picks[1].At.Z = 800
+	if got := told(p); got != "" {
+		t.Errorf("clear of it by 100 mm: %q", got)
 	}
 }

@@ -176,7 +176,7 @@ func (a *account) cranes() *Refusal {
 		load += float64(c.Block)
 		used := Ratio(load * float64(a.r.Dynamic) / float64(c.Rated))
 		if used > a.r.CraneShare {
-			a.r.CraneShare, a.r.HookLoad = used, Kg(load)
+			a.r.CraneShare, a.r.HookLoad, a.r.CraneName = used, Kg(load), c.Name
 		}
 		a.component(fields[i], c.Name, load*float64(a.r.Dynamic), float64(c.Rated), nil)
 	}

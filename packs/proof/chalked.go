@@ -12,9 +12,14 @@ import (
 // Marks that come off, what makes one that stays, and what takes the first off.
 var (
 	softMark = phrase.Of(`(?i)\b(?:chalk|pencil|(?:wax )?crayon|soapstone|felt[- ]?(?:tip|pen)|marker pen)s?\b`)
-	hardMark = phrase.Of(`(?i)\b(?:punch|scribe|scratch|stamp|etch|engrave|vibro|paint|number stamps?|tag)`)
+	hardMark = phrase.Of(`(?i)\b(?:punch|scribe|scratch|stamp|etch|engrave|vibro|paint|number stamps?|tag|pop|cent(?:re|er)[- ]?(?:pop|mark))`)
 	washes   = phrase.Of(`(?i)\b(?:wash|degrease|steam-?clean|pickle|shot-?blast|sand-?blast|blast|boil|dip|immerse|soak)(?:s|es|ed|ing)?\b|\bclean\b[^.;]*\b(?:steam|solvent|degreaser|spirit|paraffin|kerosene|detergent|alkaline|acetone)\b|\boil bath\b`)
-	keptOily = phrase.Of(`(?i)\b(?:oiled|in oil|greased|waxed|slushed|dipped)\b`)
+	// washesElse are hands and tools that are washed, sparesMark words that spare the mark, and
+	// aboutFloor those of a mark that is made on what a part stands on.
+	washesElse = phrase.Of(`(?i)\b(?:wash|clean|degrease)(?:s|es)? (?:your |the |all )?(?:hands|gloves|tools?|floor|bench|tray)\b`)
+	sparesMark = phrase.Of(`(?i)\b(?:not|never|but|except|save|leave|keep)\b[^.;]*\b(?:marks?|lines?|chalk|pencil)\b`)
+	aboutFloor = phrase.Of(`(?i)\b(?:chalk|mark|pencil|outline)(?:s|ed)? (?:[\w-]+ ){0,4}?(?:floor|ground|bench|wall|sleepers?|boards?|trestles?)\b`)
+	keptOily   = phrase.Of(`(?i)\b(?:oiled|in oil|greased|waxed|slushed|dipped)\b`)
 )
 
 // checkChalked warns of a mark in chalk or pencil on a part that is heated, washed or laid in oil
@@ -46,6 +51,9 @@ func (r *report) checkChalked() {
 func (s *speaker) chalked(st *job.Step) []*job.Part {
 	if len(st.Marks) > 0 {
 		return st.Marks
+	}
+	if aboutFloor.MatchString(s.job.InEnglish(st.Do)) {
+		return nil
 	}
 	var out []*job.Part
 	for _, w := range s.said(st) {
@@ -80,7 +88,7 @@ func (s *speaker) lost(p *job.Part, from, to *job.Step) (at source.Pos, how stri
 		if slices.ContainsFunc(st.Heats, func(h *job.Heat) bool { return h.Hub == p }) {
 			return st.At, st.Name() + " heats it"
 		}
-		if st != from && word != "" && washes.MatchString(s.job.InEnglish(st.Do)) && s.says(st, word) {
+		if words := s.job.InEnglish(st.Do); st != from && word != "" && washes.MatchString(washesElse.ReplaceAllString(words, " ")) && !sparesMark.MatchString(words) && s.says(st, word) {
 			return st.At, st.Name() + " washes it, by its words"
 		}
 	}

@@ -7,8 +7,15 @@ import (
 	"matchmark/packs/phrase"
 )
 
-// goesInside finds words of somebody who goes in.
-var goesInside = phrase.Of(`(?i)\b(?:go|goes|climb|climbs|crawl|crawls|get|gets|step|steps) (?:in\b|inside|into)|\benter(?:s)? (?:it|the)\b|\bfrom (?:the )?inside\b|\binside (?:it|the)\b|\bmeasure\b[^.;]*\binside\b`)
+var (
+	// goesInside finds words of somebody who goes in, isInside those of work that is done there.
+	goesInside = phrase.Of(`(?i)\b(?:go|goes|climb|climbs|crawl|crawls|get|gets|step|steps) (?:down )?(?:in\b|inside|into)|\benter(?:s)? (?:it|the)\b|(?:^|[.;:,] ?)(?:(?:one|two|first|second) )?(?:man|men|person|people|fitter|mechanic|entrant)s? in(?: and\b|[.,;:!]|$)`)
+	isInside   = phrase.Of(`(?i)\bfrom (?:the )?inside\b|\binside (?:it|the)\b|\bmeasure\b[^.;]*\binside\b`)
+	// intoElse is what a person gets into that is no opening, and when it is not now.
+	intoElse = phrase.Of(`(?i)^ (?:(?:the|your|his|a|each) )?(?:[\w-]+ )?(?:harness|suits?|overalls?|gloves|boots|mask|gear|line|position|place|room|office|workshop|cabin|cab|store|building)\b|^[^.;:,]*\b(?:later|afterwards|tomorrow|after that)\b`)
+	// fromOutside are words by which what is inside is tried or told from outside.
+	fromOutside = phrase.Of(`(?i)\b(?:test|measure|sample|read|check|draw|prove)s?\b[^.;:]*\b(?:air|oxygen|gas|atmosphere|vapour|vapor)\b|\b(?:write|note|sign|enter|tell|report)s?\b[^.;:]*\b(?:found|seen|read|done|was|is)\b`)
+)
 
 // checkEntryShut warns of a step that goes in on an entry permit, by its words or by what it
 // looks at, while nothing stands open that a person can be in: it stands above the step that
@@ -41,9 +48,13 @@ func (r *report) checkEntryShut() {
 // notIn are words before it in the same clause by which nobody goes in yet, or at all.
 var notIn = phrase.Of(`(?i)\b(?:nobody|no ?one|not|never|don't|before|until|unless|if|when|who|whoever|anybody|without|ready|may)\b`)
 
-// saysGoesIn reports whether words say that somebody goes in.
+// saysGoesIn reports whether words say that somebody goes in, or works inside.
 func saysGoesIn(words string) bool {
-	return slices.ContainsFunc(goesInside.FindAllStringIndex(words, -1), func(at []int) bool { return !notIn.MatchString(clause.FindString(words[:at[0]])) })
+	return slices.ContainsFunc(goesInside.FindAllStringIndex(words, -1), func(at []int) bool {
+		return !notIn.MatchString(clause.FindString(words[:at[0]])) && !intoElse.MatchString(words[at[1]:])
+	}) || slices.ContainsFunc(isInside.FindAllStringIndex(words, -1), func(at []int) bool {
+		return !notIn.MatchString(clause.FindString(words[:at[0]])) && !fromOutside.MatchString(clause.FindString(words[:at[0]])+words[at[0]:at[1]])
+	})
 }
 
 // goesInAt reports whether somebody goes in at a step by its words or by what is looked at.

@@ -13,6 +13,9 @@ import (
 // pressed home, tapped up to its shoulder, drawn on. Pushed and turned is what is gauged.
 var movesHome = phrase.Of(`(?i)(?:^|[.;:,] ?|\b(?:and|then) )(?:press|drive|tap|knock|draw|hammer) (?:the |each |both |its )?(?:[\pL-]+ ){0,2}?(?:(\pL+) )??(\pL+?)s? (?:(?:fully|hard|right|further|\d[\d.,]* mm) )?(?:home|up|down|against|to (?:its|the) (?:shoulder|stop|collar|seat|mark)|onto|into|(?:on|in)(?:$|[.;:,!]| (?:fully|hard|until|with|by|over|again|and|to|as far)\b))`)
 
+// drawsLine finds a line that is drawn with a pen or a scriber.
+var drawsLine = phrase.Of(`(?i)\bdraw (?:the |each |both |a )?(?:[\w-]+ )?(?:lines?|marks?|circle|outline|sketch)\b`)
+
 // checkPressedAfter warns of a part that a step moves in its place by its words alone, below the
 // step that has set a reading of it: the reading tells of where it stood.
 func (r *report) checkPressedAfter() {
@@ -41,6 +44,9 @@ func (r *report) movedHome(st *job.Step) []*job.Part {
 		return nil // what else it does may be what the reading was for
 	}
 	for _, m := range movesHome.FindAllStringSubmatch(r.job.InEnglish(st.Do), -1) {
+		if drawsLine.MatchString(m[0]) {
+			continue
+		}
 		for _, p := range r.calledJust(m[1], m[2], st.Place) {
 			if len(p.Back) > 0 && r.walk.StandsAt(p, st) == p.Count {
 				out = append(out, p)

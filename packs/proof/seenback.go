@@ -13,7 +13,7 @@ import (
 var onAgain = phrase.Of(`(?i)^(?:(?:the|both|all|each|every) )*((?:[\w-]+ )?[\w-]+?) (?:(?:is|are|was|were|put|pushed|screwed) )*(?:on|in|back|shut|tight)(?: and \w+)? again\b`)
 
 // goesOn finds words by which something that was off or out is on or in after them.
-var goesOn = phrase.Of(`(?i)\b(?:on|in|back|again|re-?fit\w*|put|fit|fits|fitted|fitting|replac\w*|shut|close[sd]?|tight\w*|re-?strap\w*|strap|screw|seal\w*|insert\w*|push\w*|driven?|drive|mount\w*|hang|return\w*|restor\w*|secure\w*|fasten\w*)\b`)
+var goesOn = phrase.Of(`(?i)\b(?:on|in|back|again|re-?fit\w*|put|fit|fits|fitted|fitting|replac\w*|shut|close[sd]?|tight\w*|re-?strap\w*|strap|screw|seal\w*|insert\w*|push\w*|driven?|drive|mount\w*|hang|return\w*|restor\w*|secure\w*|fasten\w*|winds?|wound|wrap\w*|(?:hook|tie|clip|pin|plug|lash|buckle)(?:s|es|ed|ped|ned|ged)? (?:it|them|the|up|down|round|both)|tied)\b`)
 
 // checkSeenBack sees that what is taken out on the way is ticked as on again both ways: in
 // taking apart by seen:, at the put-back row, whose words take it out once more, by

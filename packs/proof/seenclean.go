@@ -11,9 +11,13 @@ import (
 // A face that a part lies on is seen clean while that part is off.
 var (
 	coverWords  = `bearing|cover|lid|door|hatch|cap|gasket|flange|blank|plug|bush|sleeve`
-	seenClean   = phrase.Of(`(?i)\b(?:(\pL+) )?(` + coverWords + `)s? (?:joint )?(?:faces?|seats?|seatings?|grooves?|spigots?|lands?)\b[^,;.]*\bclean\b`)
+	seenClean   = phrase.Of(`(?i)\b(?:(\pL+) )?(` + coverWords + `)s? (?:joint )?(?:faces?|seats?|seatings?|grooves?|spigots?|lands?)\b([^,;.]*)\bclean\b([^,;.]*)`)
 	cleanSeen   = phrase.Of(`(?i)\bclean (?:(\pL+) )?(` + coverWords + `)s? (?:joint )?(?:faces?|seats?|seatings?|grooves?|spigots?|lands?)\b`)
-	seenCleanOf = phrase.Of(`(?i)\b(?:faces?|seats?|seatings?|grooves?|spigots?|lands?) (?:of|for|under|below|behind) (?:the |each |both )?(?:(\pL+) )?(` + coverWords + `)s?\b[^,;.]*\bclean\b`)
+	seenCleanOf = phrase.Of(`(?i)\b(?:faces?|seats?|seatings?|grooves?|spigots?|lands?) (?:of|for|under|below|behind) (?:the |each |both )?(?:(\pL+) )?(` + coverWords + `)s?\b([^,;.]*)\bclean\b([^,;.]*)`)
+	// seenElse are words by which a clean face is looked at from outside, with what lies on it
+	// on, or was seen before.
+	seenElse = phrase.Of(`(?i)\b(?:outside|flush|was|were|had been|went on)\b`)
+	squeezed = phrase.Of(`(?i)\bsqueezed? out\b`)
 )
 
 // checkSeenClean warns of a face that is looked at for being clean when the part that lies on it
@@ -48,7 +52,9 @@ func (r *report) lyingOn(words string, at job.Place) []*job.Part {
 	var out []*job.Part
 	for _, re := range []*phrase.Pattern{seenClean, cleanSeen, seenCleanOf} {
 		for _, m := range re.FindAllStringSubmatch(words, -1) {
-			out = append(out, r.calledJust(m[1], m[2], at)...)
+			if !squeezed.MatchString(words) && !slices.ContainsFunc(m[3:], seenElse.MatchString) {
+				out = append(out, r.calledJust(m[1], m[2], at)...)
+			}
 		}
 	}
 	return out

@@ -113,6 +113,9 @@ func (b *proofreader) namedParts() map[*job.Part]bool {
 		if p.Of != nil {
 			named[p.Of] = true
 		}
+		if p.Across != nil { // behind a match mark that stands on both
+			named[p.Across] = true
+		}
 	}
 	for _, d := range b.Job.Dims {
 		for _, p := range []*job.Part{d.From.Part, d.To.Part, d.Of.Part, d.Adjuster} {

@@ -69,8 +69,8 @@ func told(c *block.Composer, all []teller) []layout.Piece {
 		return nil
 	}
 	var out []layout.Piece
-	add := func(runs []layout.Run) {
-		b := c.Para(c.Span, runs, layout.ParaOpts{Ref: all[0].h.At, Hang: 4, Role: "working"})
+	add := func(h *job.Heat, runs []layout.Run) {
+		b := c.Para(c.Span, runs, layout.ParaOpts{Ref: h.At, Hang: 4, Role: "working"})
 		out = append(out, layout.Piece{Block: b, Gap: 0.6})
 	}
 	start := c.W.Heat.Assumptions
@@ -79,7 +79,7 @@ func told(c *block.Composer, all []teller) []layout.Piece {
 		if len(g.of) < len(all) {
 			runs = append(runs, layout.T(layout.SubBold, strings.Join(g.of, ", ")+": "))
 		}
-		add(append(runs, layout.T(layout.Sub, strings.Join(g.says, "; ")+".")))
+		add(g.first, append(runs, layout.T(layout.Sub, strings.Join(g.says, "; ")+".")))
 		start = ""
 	}
 	var formulas []string
@@ -103,7 +103,7 @@ func told(c *block.Composer, all []teller) []layout.Piece {
 				runs = append(runs, layout.Run{Text: t.termsText(w) + ".  ", Style: layout.Sub, Ref: t.h.At})
 			}
 		}
-		add(runs)
+		add(all[0].h, runs)
 	}
 	out[0].Block = layout.Above(1, c.Rule(layout.Rule), out[0].Block)
 	out[0].Gap = 3
@@ -113,6 +113,7 @@ func told(c *block.Composer, all []teller) []layout.Piece {
 // A tellerGroup is what some calculations take for granted and the others do not.
 type tellerGroup struct {
 	of, says []string
+	first    *job.Heat // of them
 }
 
 // byTellers sorts what is taken for granted by the calculations that do, what most of them
@@ -135,7 +136,7 @@ func byTellers(all []teller) []tellerGroup {
 			i := slices.IndexFunc(out, func(g tellerGroup) bool { return slices.Equal(g.of, of) })
 			if i < 0 {
 				i = len(out)
-				out = append(out, tellerGroup{of: of})
+				out = append(out, tellerGroup{of: of, first: t.h})
 			}
 			out[i].says = append(out[i].says, text)
 		}

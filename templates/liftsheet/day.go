@@ -7,6 +7,7 @@ import (
 
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/lift"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
@@ -73,14 +74,28 @@ func stopPoints(c *block.Composer, l *job.Lift) []stopPoint {
 		usual(job.StopSetDown, w.HandStops[2])
 		return out
 	}
-	usual(job.StopTakeUp, w.StopSlack)
-	usual(job.StopTakeUp, w.StopTrial.With(l.Print(l.Trial.Size())))
+	var turn *lift.TurnResult
+	if l.Result != nil {
+		turn = l.Result.Turn
+	}
+	if turn == nil {
+		usual(job.StopTakeUp, w.StopSlack)
+		usual(job.StopTakeUp, w.StopTrial.With(l.Print(l.Trial.Size())))
+	} else {
+		usual(job.StopTakeUp, w.StopPlumb)
+		usual(job.StopTakeUp, w.StopTrialTurned.With(l.Print(l.Trial.Size())))
+	}
 	own(job.StopTrial)
 	if len(l.Stops) == 0 { // what is told of the trial lift or of the way in does not replace it
 		usual(job.StopGoingUp, w.StopLiftOff)
 	}
 	own(job.StopGoingUp)
 	usual(job.StopTravel, w.StopPath)
+	if turn != nil {
+		usual(job.StopTravel, w.StopTakesHold.With(turn.Lower, l.Print(turn.Free.Down())))
+		usual(job.StopTravel, w.StopHalfWay)
+		usual(job.StopTravel, w.StopOneHook.With(turn.Upper))
+	}
 	own(job.StopComing)
 	usual(job.StopSeat, w.StopSeat)
 	usual(job.StopSetDown, w.StopUnhook)
@@ -232,6 +247,16 @@ func trialColumns(c *block.Composer, l *job.Lift) (cols []dayColumn, gear bool) 
 	}
 	digits := func(n int) func() layout.Block {
 		return func() layout.Block { return c.Value(layout.Number{Before: n, Ref: l.At}) }
+	}
+	if t := l.Result.Turn; t != nil { // a cell at each hook; nothing of it is level
+		add(w.Lift.HookReads.With(t.Upper, l.WeightUnit()), false, digits(l.LoadDigits()))
+		add(w.Lift.HookReads.With(t.Lower, l.WeightUnit()), false, digits(l.LoadDigits()))
+		add(w.Lift.Wind, false, nil)
+		if rest < gearLeast {
+			cols[len(cols)-1].width += rest
+			return cols, false
+		}
+		return append(cols, dayColumn{w.Lift.SameGear, rest, nil, false}), true
 	}
 	add(w.Lift.LoadCell.With(l.WeightUnit()), false, digits(l.LoadDigits()))
 	add(w.Lift.TrialLevel.With(l.Print(l.Trial.Size())), true, func() layout.Block {

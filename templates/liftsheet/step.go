@@ -99,6 +99,9 @@ func tiltSide(c *block.Composer, l *job.Lift) string {
 // tiltText says how level the load hangs.
 func tiltText(c *block.Composer, l *job.Lift) string {
 	t := l.Result.Tilt
+	if r := l.Result.Turn; r != nil {
+		return c.W.Lift.TurnedLevel.With(r.Upper, l.Print(r.MostLean.Up()), l.Print(t.Most.Up()))
+	}
 	text := c.W.Lift.Level
 	if l.OutOfLevel() {
 		text = tiltSide(c, l)

@@ -29,11 +29,18 @@ func verdict(c *block.Composer, l *job.Lift) layout.Block {
 			room = cell{w.Lift.Headroom, l.Print(h.Spare.Down()), w.Lift.HeadroomSpare.With(l.Print(h.Spare.Down()), l.Print(h.Needed.Up()))}
 			if h.Over != "" {
 				room.small = w.Lift.HeadroomOver.With(l.Print(h.Spare.Down()), h.Over, l.Print(h.Needed.Up()))
+				if o := r.OtherHeadroom; o != nil {
+					room.small += "; " + w.Lift.HeadroomOver.With(l.Print(o.Spare.Down()), o.Over, l.Print(o.Needed.Up()))
+				}
 			}
+		}
+		load := w.Lift.HookLoad.With(l.Print(r.HookLoad.Up()), l.Print(r.Dynamic.FactorUp()))
+		if r.Turn != nil {
+			load = r.CraneName + ": " + load
 		}
 		cells = []cell{
 			{w.Lift.Weakest, l.Print(weakest.Used.Percent()), weakest.Called(c.W)},
-			{w.Lift.CraneUsed, l.Print(r.CraneShare.Percent()), w.Lift.HookLoad.With(l.Print(r.HookLoad.Up()), l.Print(r.Dynamic.FactorUp()))},
+			{w.Lift.CraneUsed, l.Print(r.CraneShare.Percent()), load},
 			{w.Lift.LevelHead, l.Print(r.Tilt.Most.Up()), tiltText(c, l)},
 			room,
 		}
@@ -91,18 +98,20 @@ func turnTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 		return nil
 	}
 	w, t := c.W, l.Result.Turn
-	g := c.Grid(block.Col(w.Lift.TurnedBy, 22), block.Col(w.Lift.TurnCarries.With(t.Upper), 0), block.Col(w.Lift.TurnCarries.With(t.Lower), 36),
-		block.Col(w.Lift.TurnPull, 32), block.Col(w.Lift.TurnHigher.With(t.Upper), 34), block.Col(w.Lift.TurnApart, 30))
-	g.Table.MinH = 0
+	g := c.Grid(block.Col(w.Lift.TurnedBy, 17), block.Col(w.Lift.TurnCarries.With(t.Upper), 0), block.Col(w.Lift.TurnCarries.With(t.Lower), 26),
+		block.Col(w.Lift.TurnPull, 25), block.Col(w.Lift.TurnHigher.With(t.Upper), 26), block.Col(w.Lift.TurnApart, 22), block.Col(w.Lift.TurnReads.With(l.WeightUnit(), t.Upper, t.Lower), 42))
+	g.Table.MinH = tagRow
 	var rows []layout.Row
 	for _, x := range t.Rows {
 		text := func(i int, st layout.Style, words lift.Words) layout.Block {
 			return g.Text(i, st, l.Print(words), l.At)
 		}
 		rows = append(rows, g.Row(l.At, text(0, layout.Strong, x.Angle.Down()), text(1, layout.Body, x.Upper.Up()), text(2, layout.Body, x.Lower.Up()),
-			text(3, layout.Body, x.Pull.Down()), text(4, layout.Body, x.Higher.Size()), text(5, layout.Body, x.Apart.Size())))
+			text(3, layout.Body, x.Pull.Down()), text(4, layout.Body, x.Higher.Size()), text(5, layout.Body, x.Apart.Size()), g.Text(6, layout.Body, "", l.At)))
 	}
-	return g.Table.Pieces(rows, head)
+	out := g.Table.Pieces(rows, head)
+	note := c.Para(c.Span, []layout.Run{layout.T(layout.Sub, w.Lift.TurnNote)}, layout.ParaOpts{Ref: l.At})
+	return append(out, layout.Piece{Block: note, Gap: 1, Under: []*layout.Block{head}})
 }
 
 // legNotes are the lines below the legs: how four were counted, the press on the

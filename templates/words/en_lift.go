@@ -35,6 +35,15 @@ var englishLift = Lift{
 
 	TurnedBy: "turned from lying", TurnCarries: "hook over %s, at most", TurnPull: "legs pull, from its own level", TurnHigher: "hook over %s higher by",
 	TurnApart: "hooks apart in plan", Upended: "%s, which turn it between lying and upright, upright hanging from %s",
+	HookReads:       "hook over %s reads, %s",
+	StopHalfWay:     "Half way in the turn: stop, both hooks plumb over their picks, each load no more than its row of the table.",
+	StopOneHook:     "Hanging from %s alone, or lying on both hooks: stop, nothing swings, the load on each hook as the table has it.",
+	StopPlumb:       "Slack just out: hands off, legs lie straight, each hook plumb over its pick.",
+	StopTakesHold:   "Leg %s takes hold, or is slack, at about %s from lying: its hook stops there, look at its leg and at both loads.",
+	StopTrialTurned: "Trial lift %s: stop, it hangs as it stood, wait a minute, look at hoist brake and legs. It leans or swings: set down, bring the hook over it.",
+	TurnNote:        "Read down to raise it, up to lay it down. The loads are those at rest, with slings and gear, without the block of the crane and without the factor for its movement.",
+	TurnedLevel:     "upright from %s alone it leans up to %s; on both hooks it rolls up to %s",
+	TurnReads:       "hooks read, %s: %s / %s",
 
 	Rated: "rated", GearHead: "piece: load of what it may carry as rigged, share used", GearUse: "%s of %s, %s", GearRated: "rated %s: %s", GearNumber: "number on its tag",
 	NoTag: "without a tag of its own", ColdAndHot: "Cold and hot",

@@ -28,8 +28,9 @@ type Lift struct {
 	SideView, PlanView, Design, Shorten, HangsSlack, EvenSplit, Bail                                Sentence
 
 	// The turn between lying and upright.
-	TurnedBy, TurnPull, TurnApart    string
-	TurnCarries, TurnHigher, Upended Sentence
+	TurnedBy, TurnPull, TurnApart, TurnNote, StopPlumb, StopHalfWay     string
+	TurnCarries, TurnHigher, TurnReads, TurnedLevel, Upended, HookReads Sentence
+	StopTrialTurned, StopTakesHold, StopOneHook                         Sentence
 
 	// The gear.
 	Rated, GearHead, GearNumber, GearInspected, LookBefore string
