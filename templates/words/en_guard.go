@@ -9,7 +9,7 @@ var englishGuard = Guard{
 	Seen:         "seen: %s",
 
 	Hangs:     "%s hangs on the hook since %s: %s",
-	GoesOn:    "%s goes on from %s, where it hangs. Lift sheet p.\u00a0%s: %s. Each stop is looked at again.",
+	GoesOn:    "%s goes on from %s, where it hangs. Lift sheet p.\u00a0%s: %s. Look at the stops open for this step.",
 	UnderLoad: "before a hand goes in under it: %s",
 	FromUnder: "out again: %s.",
 	StaysUp:   "%s stays on the hook: the load hangs when this step is done. Stops: %s",
