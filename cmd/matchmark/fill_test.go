@@ -11,18 +11,19 @@ import (
 
 // mostPages bounds the pages of each starter, on A4 and on Letter. Those of the gearbox, and on
 // Letter those of the storm pump and of the triplex pump, grew when no more than one page of
-// work in five was to begin within a step; the gearbox by rows of ticks for further tries too.
+// work in five was to begin within a step. On Letter the storm pump grew by one more with who
+// holds what, and when, as rings, spacer and shaft come off and go on.
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {52, 57},
 	"exhaust-fan.yaml":   {20, 22},
-	"storm-pump.yaml":    {61, 68},
+	"storm-pump.yaml":    {61, 69},
 	"triplex-pump.yaml":  {56, 61},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {21.1, 22.1},
+	"bevel-gearbox.yaml": {21.0, 22.1},
 	"exhaust-fan.yaml":   {7.8, 8.3},
 	"storm-pump.yaml":    {25.0, 26.4},
 	"triplex-pump.yaml":  {17.2, 18.2},
@@ -32,7 +33,7 @@ var mostListed = map[string][2]float64{
 var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {27, 30},
 	"exhaust-fan.yaml":   {11, 11},
-	"storm-pump.yaml":    {31, 36},
+	"storm-pump.yaml":    {32, 37},
 	"triplex-pump.yaml":  {34, 37},
 }
 
