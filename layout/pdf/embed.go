@@ -46,8 +46,7 @@ func (f *Faces) embedded(face layout.Face, signs string, pk *packer) (piece, err
 		return piece{}, err
 	}
 	t := f.table(face)
-	p := piece{first: 1}
-	for _, o := range [][]byte{
+	return piece{first: 1, objects: [][]byte{
 		fmt.Appendf(nil, "<</Type /Font /Subtype /Type0 /BaseFont /%s /Encoding /Identity-H /DescendantFonts [2 0 R] /ToUnicode 3 0 R>>", name),
 		fmt.Appendf(nil, "<</Type /Font /Subtype /CIDFontType2 /BaseFont /%s /CIDSystemInfo <</Registry (Adobe) /Ordering (UCS) /Supplement 0>> /FontDescriptor 4 0 R /DW %d /W [%s] /CIDToGIDMap 5 0 R>>",
 			name, t.void, t.widths(signs)),
@@ -55,10 +54,7 @@ func (f *Faces) embedded(face layout.Face, signs string, pk *packer) (piece, err
 		fmt.Appendf(look, " /FontFile2 6 0 R>>"),
 		streamOf("/Filter /FlateDecode", pk.pack(glyphs)),
 		streamOf(fmt.Sprintf("/Filter /FlateDecode /Length1 %d", len(cut)), pk.pack(cut)),
-	} {
-		p.objects = append(p.objects, o)
-	}
-	return p, nil
+	}}, nil
 }
 
 // subsetTag makes the six capitals that begin the name of a cut font, from the
