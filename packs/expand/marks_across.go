@@ -59,33 +59,17 @@ func (b *builder) markNames(p, q *job.Part) bool {
 	if name == "" || name == own {
 		return false
 	}
-	words := strings.ToLower(b.Job.InEnglish(p.Marked.Do))
+	called := phrase.Words(phrase.Quoted(name))
+	words := b.Job.InEnglish(p.Marked.Do)
 	for words != "" {
 		clause, rest := words, ""
 		if at := clauseEnd.FindStringIndex(words); at != nil {
 			clause, rest = words[:at[0]], words[at[1]:]
 		}
 		words = rest
-		if marking.MatchString(clause) && hasWords(clause, name) {
+		if marking.MatchString(clause) && called.MatchString(clause) {
 			return true
 		}
 	}
 	return false
-}
-
-// hasWords reports whether a name stands in words, and not as a piece of others.
-func hasWords(words, name string) bool {
-	letter := func(c byte) bool { return c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-' || c >= 0x80 }
-	for from := 0; ; {
-		i := strings.Index(words[from:], name)
-		if i < 0 {
-			return false
-		}
-		i += from
-		end := i + len(name)
-		if (i == 0 || !letter(words[i-1])) && (end == len(words) || !letter(words[end])) {
-			return true
-		}
-		from = i + 1
-	}
 }
