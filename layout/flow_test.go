@@ -99,8 +99,9 @@ func TestPaginateMisfits(t *testing.T) {
 	}
 }
 
-// However pieces are chosen: all are set once and in order, none leaves its page,
-// no page ends with a heading that could have gone with its piece.
+// However pieces are chosen: all are set once and in order, none leaves its page, and
+// as few pages as can be end with a heading. A heading may have to be parted from what
+// it heads for the sake of another, so only their number is a law.
 func TestPaginateLaws(t *testing.T) {
 	t.Parallel()
 	head := Space(80, 8)
@@ -117,7 +118,7 @@ func TestPaginateLaws(t *testing.T) {
 			ps = append(ps, p)
 		}
 		p := Paginate(page, []Sheet{{Pieces: ps}})
-		next := 0
+		next, stranded := 0, 0
 		for n, f := range p.Frames {
 			y := page.Top
 			for _, it := range f.Items {
@@ -132,26 +133,45 @@ func TestPaginateLaws(t *testing.T) {
 				}
 				next++
 			}
-			if next == len(ps) {
-				break
-			}
-			last := next - 1
-			chain := last
-			for chain >= 0 && ps[chain].KeepNext {
-				chain--
-			}
-			whole, end := heightOf(repeated(ps, chain+1, 0)), chain+1
-			for whole += ps[end].Block.H; end < len(ps)-1 && ps[end].KeepNext; whole += ps[end].Gap + ps[end].Block.H {
-				end++
-			}
-			if ps[last].KeepNext && whole.fits(100) {
-				t.Fatalf("page %d ends with heading %d, though it could have ended before it", n+1, last)
+			if next < len(ps) && ps[next-1].KeepNext {
+				stranded++
 			}
 		}
 		if next != len(ps) {
 			t.Fatalf("%d pieces set of %d", next, len(ps))
 		}
+		if least := leastStranded(ps, head.H); stranded != least {
+			t.Fatalf("%d pages end with a heading, want %d", stranded, least)
+		}
 	})
+}
+
+// leastStranded tries every way to set the pieces on pages 100 mm high and returns how
+// many of them end with a heading in the best one. A page that begins between two
+// pieces that both stand under the head begins with the head again.
+func leastStranded(ps []Piece, head Mm) int {
+	from := make([]int, len(ps)+1)
+	for i := len(ps) - 1; i >= 0; i-- {
+		from[i] = len(ps)
+		var h Mm
+		if i > 0 && ps[i].Under != nil && ps[i-1].Under != nil {
+			h = head
+		}
+		for to := i; to < len(ps); to++ {
+			if to > i {
+				h += ps[to].Gap
+			}
+			if h += ps[to].Block.H; h > 100 {
+				break
+			}
+			n := from[to+1]
+			if to+1 < len(ps) && ps[to].KeepNext {
+				n++
+			}
+			from[i] = min(from[i], n)
+		}
+	}
+	return from[0]
 }
 
 // A line that closes what stands above it once stood alone at the top of the next
