@@ -129,3 +129,62 @@ steps:
 		t.Errorf("at last: held %v, final %v; want neither", f.Held, f.Final)
 	}
 }
+
+// A trial pack was measured while it lay under its cover, and its cover was on for the trial.
+func TestATrialPackIsMeasuredBefore(t *testing.T) {
+	t.Parallel()
+	head := lawHead + "parts:\n  cover: {name: Cover}\n  shims: {name: Shims, shims: {leaves: 0.05 and 0.10 mm}}\ncontainers:\n  C1: {name: Cover and shims, kind: box, keep: dry}\ndimensions:\n  D1: {what: Trial pack, kind: thickness, of: {shims: trial pack}, found: not taken, left: 0.50 to 1.00 mm}\nsteps:\n  - {step: off, do: Take the cover off., remove: [cover, shims], into: C1}\n"
+	tail := "  - {step: out, do: Take it off again., take-out-again: [cover, shims]}\n  - {step: \"on\", do: Put the cover on., fit: [shims, cover], from: [C1]}\n"
+	toldJust(t, "pack-closed", head+"PUT"+tail, []warned{
+		{"  - {step: try, do: Try the cover., fit-for-now: [shims, cover], set: [D1]}\n", true},
+		{"  - {step: try, do: Try the cover., set: [D1], fit-for-now: [shims, cover]}\n", false},
+		{"  - {step: lay, where: bench, do: Measure the pack., set: [D1]}\n  - {step: try, do: Try the cover., fit-for-now: [shims, cover]}\n", false},
+	})
+	toldJust(t, "read-in-machine", head+"PUT"+tail, []warned{
+		{"  - {step: try, do: Try the cover., fit-for-now: [shims, cover]}\n  - {step: lay, where: bench, do: Measure the pack., set: [D1]}\n", true},
+		{"  - {step: lay, where: bench, do: Measure the pack., set: [D1]}\n  - {step: try, do: Try the cover., fit-for-now: [shims, cover]}\n", false},
+	})
+}
+
+// The load test stood above the step that takes the locks off.
+func TestATestLoadIsLiftedUnlocked(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "runs-locked", lawHead+"isolations:\n  motor: {point: Q1, energy: electric, state: locked, proved: start tried}\nsteps:\n  - {step: lock, do: Lock the motor out., lock: [motor]}\n  - {step: test, do: \"PUT\"}\n  - {step: unlock, do: Take the lock off., unlock: [motor]}\n", []warned{
+		{"Lift the test load one metre and stop.", true},
+		{"Stand clear, then raise the full test load.", true},
+		{"Chain the test load to the floor.", false},
+		{"Lift the cover.", false},
+	})
+}
+
+// On the bench too a nut is turned by nobody behind a washer that is on, and what is on the
+// machine meanwhile covers nothing there.
+func TestANutOnTheBenchIsTurnedBeforeItsWasher(t *testing.T) {
+	t.Parallel()
+	const text = lawHead + `parts:
+  drum: {name: Drum, mass: 20 kg}
+  nut: {name: Sleeve nut, of: drum, thread: M60x2, behind: [FRONT]}
+  washer: {name: Lock washer, of: drum}
+  lid: {name: Lid}
+containers:
+  C1: {name: Nut and washer, kind: bag, keep: oiled}
+lay-down:
+  Y1: {what: Saddles}
+dimensions:
+  D1: {what: Nut to the end, kind: stand-off, from: {nut: face}, to: {drum: end}, nominal: 10.00 mm, left: as found +/- 0.50 mm, adjust: nut}
+steps:
+  - {step: drum, do: Take the drum out., remove: [drum], into: Y1}
+  - {step: strip, where: bench, do: Take the washer off., remove: [washer], into: C1}
+  - {step: read, where: bench, do: Measure the nut. Take it off., measure: [D1], remove: [nut], into: C1}
+  - {step: nut, where: bench, do: Put the nut on., fit: [nut], from: [C1]}
+  - {step: back, where: bench, do: Put the washer on., fit: [washer], from: [C1]}
+  - {step: set, where: bench, do: Set the nut., set: [D1]}
+  - {step: in, do: Put the drum in., fit: [drum], from: [Y1]}
+`
+	for front, want := range map[string]bool{"washer": true, "lid": false} {
+		_, codes := codesOf(strings.Replace(text, "FRONT", front, 1))
+		if got := slices.Contains(codes, "nut-shut-in"); got != want {
+			t.Errorf("behind the %s: told %t, want %t (%v)", front, got, want, codes)
+		}
+	}
+}

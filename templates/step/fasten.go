@@ -165,7 +165,9 @@ func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool)
 	if j.Source != "" {
 		more = append(more, c.W.Common.Source.With(j.Source))
 	}
-	more = append(more, jointsheet.TicksAt(c, j))
+	if f.Held == nil {
+		more = append(more, jointsheet.TicksAt(c, j))
+	}
 	if len(more) > 0 {
 		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))
 	}
