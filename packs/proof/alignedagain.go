@@ -1,6 +1,8 @@
 package proof
 
 import (
+	"strings"
+
 	"matchmark/packs/align"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -49,7 +51,7 @@ func machines(j *job.Job, a *job.Alignment) []*job.Part {
 	var out []*job.Part
 	for _, name := range []string{a.Movable, a.Stationary} {
 		for _, p := range j.Parts {
-			if p.Place.Mark(p.Key) == name || p.Name == name {
+			if p.Place.Mark(p.Key) == name || strings.EqualFold(p.Name, name) {
 				out = append(out, p)
 			}
 		}
