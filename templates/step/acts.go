@@ -200,7 +200,7 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	case job.DoLift:
 		r = lines(liftsheet.Lines)
 	case job.DoRemove:
-		r = lines(removalLines)
+		r = removalRun(c, st)
 	case job.DoFit:
 		r = fitRun(c, st)
 	default:
