@@ -36,6 +36,7 @@ type run struct {
 func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	var out []run
 	order, away := putAway(st)
+	order = withClosing(st, order)
 	at := 0
 	again := againAt(st, order)
 	noted := noted(c, st)
@@ -203,6 +204,10 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 		r = lines(openLines)
 	case job.DoClose:
 		r = lines(closeLines)
+	case doSeeClean, doShut:
+		r = lines(func(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+			return coveredLines(c, st, v, width)
+		})
 	case job.DoLoosen:
 		r = lines(loosenLines)
 	case job.DoTighten:
