@@ -21,10 +21,10 @@ var mostPages = map[string][2]int{
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
-// of readings take together when they are laid end to end.
+// of readings take together when they are laid end to end. Those of the fan grew by its openings.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {21.0, 22.1},
-	"exhaust-fan.yaml":   {7.8, 8.3},
+	"exhaust-fan.yaml":   {8.1, 8.5},
 	"storm-pump.yaml":    {25.0, 26.4},
 	"triplex-pump.yaml":  {17.2, 18.2},
 }
