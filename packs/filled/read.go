@@ -18,10 +18,11 @@ func Read(name string, data []byte, j *job.Job) *File {
 	for _, b := range j.Blanks() {
 		r.blanks[keyOf(b.Dim.Mark, sides[b.When], position(b))] = b
 	}
+	whole := len(t.problems) == 0 // else the rows above the boxes may not have been read
 	for _, row := range t.rows {
 		r.row(row)
 	}
-	if r.file.Name != "" && len(t.problems) == 0 {
+	if whole {
 		r.about()
 	}
 	r.file.Told = t.problems
