@@ -62,7 +62,7 @@ func fill(args []string, s streams) int {
 	o := templates.Options{Paper: c.paper, Pen: layout.Pen{Gloves: c.job.Site.Gloves}, Last: c.last}
 	faces := facesFor(c.job, &source.Problems{})
 	blank, _ := templates.Compose(c.job, o, faces, nil)
-	o.Filled, o.Boxes = c.result, blank.Boxes()
+	o.Filled, o.Printed = c.result, blank
 	pack, misfits := templates.Compose(c.job, o, faces, nil)
 	if misfits.Errors() > 0 {
 		report(s.err, misfits, c.job.Files)
