@@ -34,3 +34,35 @@ func TestOfAnotherJob(t *testing.T) {
 		}
 	}
 }
+
+// TestEarlierIsEarlier: of the files that are given as earlier outages those count that were
+// typed before the readings of this one; wear came out with the wrong sign.
+func TestEarlierIsEarlier(t *testing.T) {
+	jb := stormPump(t)
+	on := func(name, day, value string) *filled.File {
+		rows := "mark,position,side,value\ntyped by,,,A. Penn\ntyped on,,," + day + "\nD4,,left," + value + "\n"
+		return filled.Read(name, []byte(rows), jb)
+	}
+	d4 := dim(t, jb, "D4")
+	for _, x := range []struct{ now, last, told string }{
+		{"2026-03-14", "2.40 mm", "later.csv same.csv"},
+		{"2027-03-15", "2.60 mm", ""},
+		{"2020-01-01", "", "first.csv later.csv same.csv"},
+		{"", "2.60 mm", ""},
+	} {
+		h := filled.NewHistory(jb, []*filled.File{on("later.csv", "2027-03-14", "2.60 mm"), on("same.csv", "2026-03-14", "2.50 mm"), on("first.csv", "2024-03-14", "2.40 mm")})
+		h, told := h.Before(x.now)
+		told.Sort()
+		var files []string
+		for _, p := range told {
+			files = append(files, p.Pos.File)
+		}
+		text := ""
+		if b, there := h.Last(d4); there {
+			text = b.Readings[0].Text()
+		}
+		if got := strings.Join(files, " "); text != x.last || got != x.told {
+			t.Errorf("before %q it was left at %q last, want %q; left out %q, want %q", x.now, text, x.last, got, x.told)
+		}
+	}
+}

@@ -161,7 +161,7 @@ var dayForms = []string{"2006-01-02", "2 Jan 2006", "2 January 2006", "02-Jan-20
 func (r *reader) day(row cells, value string, at source.Pos) {
 	for _, form := range dayForms {
 		if d, err := time.Parse(form, value); err == nil {
-			r.file.On = d
+			r.file.On, r.file.OnAt = d, at
 			return
 		}
 	}
