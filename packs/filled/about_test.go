@@ -55,7 +55,9 @@ func TestEarlierIsEarlier(t *testing.T) {
 		told.Sort()
 		var files []string
 		for _, p := range told {
-			files = append(files, p.Pos.File)
+			if files = append(files, p.Pos.File); p.Code != "not-earlier" || p.Pos.Line != 3 {
+				t.Errorf("%s is told as [%s] in line %d", p.Pos.File, p.Code, p.Pos.Line)
+			}
 		}
 		text := ""
 		if b, there := h.Last(d4); there {
