@@ -187,7 +187,7 @@ func tickLine(c *block.Composer, runs []layout.Run, tick string, at layout.Ref, 
 	box := c.Tick(layout.Sub, tick, at)
 	line := c.Para(width-box.W-textGap, runs, layout.ParaOpts{Ref: at})
 	line.W = width - box.W - textGap
-	return layout.Beside(textGap, line, box)
+	return layout.Beside(textGap, line, box).Pad(tickPad, 0, tickPad, 0)
 }
 
 // forNowLines are the lines of what is on for a while under one verb: fitted for now and
