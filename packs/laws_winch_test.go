@@ -224,3 +224,22 @@ func TestAnAlignmentNamesItsMachines(t *testing.T) {
 		t.Errorf("got %q and %q, want drive motor and pump", a.Movable, a.Stationary)
 	}
 }
+
+// The motor came off and went back, and its coupling was aligned only before.
+func TestAlignedAgainOnceTheMotorIsBack(t *testing.T) {
+	t.Parallel()
+	head := lawHead + "parts:\n  motor: {name: Motor, mass: 20 kg}\n  pump: {name: Pump}\nlay-down:\n  Y1: {what: Timbers}\nalignments:\n  A1: {what: Motor to pump, movable: motor, stationary: pump, method: rim and face, reads: 0.01 mm, face-diameter: 200 mm, sag: 0.00 mm, feet: [{name: front, at: 400 mm}, {name: rear, at: 900 mm}]}\nsteps:\n  - {step: found, do: Read the coupling., align: [A1]}\n  - {step: off, do: Take the motor off., remove: [motor], into: Y1}\n  - {step: \"on\", do: Put the motor on., fit: [motor], from: [Y1]LEFT}\n"
+	for _, c := range []struct {
+		at, below string
+		told      bool
+	}{
+		{"", "", true},
+		{", align: [A1]", "", false},
+		{"", "  - {step: left, do: Align the motor., align: [A1]}\n", false},
+	} {
+		_, codes := codesOf(strings.Replace(head, "LEFT", c.at, 1) + c.below)
+		if got := slices.Contains(codes, "never-aligned"); got != c.told {
+			t.Errorf("%q, %q: told %t, want %t (%v)", c.at, c.below, got, c.told, codes)
+		}
+	}
+}
