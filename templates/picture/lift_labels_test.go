@@ -3,9 +3,8 @@ package picture
 import (
 	"testing"
 
-	"matchmark/packs/lift"
-
 	"matchmark/layout"
+	"matchmark/packs/lift"
 )
 
 // Two distances of 120 mm beside each other were printed as 120 mm120 mm.
