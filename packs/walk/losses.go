@@ -166,6 +166,9 @@ func (w *Walk) disturb(e *Event) {
 		}
 	case job.DoLift:
 		for _, p := range e.Lift.Parts {
+			if slices.ContainsFunc(e.Lift.Parts, func(q *job.Part) bool { return q != p && p.Within(q) }) {
+				continue // named beside the assembly that takes it along
+			}
 			// A lift that puts it back is no loss.
 			if !slices.ContainsFunc(e.Step.Fit, func(m *job.Move) bool { return m.Part == p || m.Part.Within(p) || p.Within(m.Part) }) {
 				add(p, e.Step.At, "lifts it")

@@ -28,6 +28,13 @@ func guardTicks[T any](c *block.Composer, st *job.Step, width layout.Mm, list []
 	return out
 }
 
+// guardLines are the lines of each verb that has boxes to tick, each with its own words.
+var guardLines = map[job.Verb]func(*block.Composer, *job.Step, layout.Mm) []layout.Block{
+	job.DoPermit: permitLines, job.DoLock: lockLines, job.DoUnlock: unlockLines, job.DoUnlockForNow: unlockForNowLines,
+	job.DoLockAgain: lockAgainLines, job.DoSee: seenLines, job.DoHandBack: handBackLines, job.DoCountAll: countAllLines,
+	job.DoOpen: openLines, job.DoClose: closeLines,
+}
+
 // permitLines are the permits that must be there before the step is begun.
 func permitLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	return guardTicks(c, st, width, st.Permits, func(p *job.Permit) string {
