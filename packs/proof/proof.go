@@ -106,6 +106,7 @@ var Laws = []Law{
 	{"mirrored", "what is written for a put-back row has a row to stand at", (*report).checkMirrored},
 	{"words", "the words of a step say what its keys say", (*report).checkWords},
 	{"spoken", "the step that moves a part speaks of it, if any does", (*report).checkSpoken},
+	{"backwards", "the words of a step tell first what is done first", (*report).checkBackwards},
 	{"misplaced", "a verb stands at the step that tells of it", (*report).checkMisplaced},
 	{"unmarked", "what goes back by a mark has been given one", (*report).checkUnmarked},
 	{"chalked", "a mark in chalk or pencil is read before heat, oil or washing takes it off", (*report).checkChalked},
