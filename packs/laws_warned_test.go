@@ -305,6 +305,22 @@ steps:
 		{"At most three people on the stage.", false},
 		{"Never let four people on the stage.", false},
 		{"Up to six men fit on it.", false},
+		{"A second man holds the shaft.", true},
+		{"One of you at each end, turn the shaft.", true},
+		{"A helper steadies the rod.", true},
+		{"Turn it slowly. Two push the rod.", true},
+		{"The third person chocks it.", true},
+		{"A man on each side guides it.", true},
+		{"Ten bolts out, two hold the housing.", false},
+		{"Wedges, one at each side.", false},
+		{"One at each end.", false},
+		{"Turn the second screw.", false},
+		{"The second person reads the dial.", true},
+		{"No helper holds it.", false},
+		{"If a second man is there, all the better.", false},
+		{"Two turns of the nut.", false},
+		{"Take the two push rods out.", false},
+		{"Mate the faces.", false},
 	})
 }
 

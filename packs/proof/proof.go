@@ -94,6 +94,7 @@ var Laws = []Law{
 	{"closed-count", "nothing that a person can be in is closed over uncounted tools", (*report).checkClosedCount},
 	{"fill-open", "nothing is filled while what lets it out again is open", (*report).checkFillOpen},
 	{"no-oil-yet", "oil is looked for when it has been filled", (*report).checkNoOil},
+	{"runs-dry", "no machine runs between the draining and the filling of its oil", (*report).checkRunsDry},
 	{"counted", "what is counted is counted after something came off, before the locks come off, and once more when all is back", (*report).checkCounted},
 	{"decided", "it is decided what goes back before the first part does", (*report).checkReused},
 	{"decided-blind", "a part whose renewal is decided has been measured by then", (*report).checkDecidedBlind},
