@@ -2,6 +2,7 @@ package proof
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/phrase"
@@ -79,7 +80,7 @@ func (s *speaker) liftedOnBolts(st *job.Step) string {
 			if !f.Fastens() || !job.AnyOf(st.Remove, f) && !loosens(st, f) {
 				continue
 			}
-			if slack, _ := s.at(st, f, slackens); slack > end && !s.speaksBefore(st, f, off) && s.inTurn(st) {
+			if slack, _ := s.at(st, f, slackens); slack > end && !s.speaksBefore(st, f, off) && s.inTurn(st, off, slack) {
 				return "take " + m.Part.Called() + " off, and slacken " + f.Called() + " only then"
 			}
 		}
@@ -95,7 +96,7 @@ func (s *speaker) tightBefore(st *job.Step) string {
 			continue
 		}
 		for _, f := range m.Part.Behind {
-			if tight, end := s.at(st, f, drawsUp); f.Fastens() && job.AnyOf(st.Fit, f) && tight >= 0 && on > end && s.inTurn(st) {
+			if tight, end := s.at(st, f, drawsUp); f.Fastens() && job.AnyOf(st.Fit, f) && tight >= 0 && on > end && s.inTurn(st, tight, on) {
 				return "tighten " + f.Called() + ", and put " + m.Part.Called() + " on only then"
 			}
 		}
@@ -114,7 +115,7 @@ func (s *speaker) measuredOff(st *job.Step) string {
 	read := slices.IndexFunc(said, measured.MatchString)
 	for _, m := range st.Remove {
 		off, end := s.at(st, m.Part, takes)
-		if off < 0 || read < end || !s.inTurn(st) {
+		if off < 0 || read < end || !s.inTurn(st, off, read) {
 			continue
 		}
 		for _, d := range st.Measure {
@@ -126,8 +127,21 @@ func (s *speaker) measuredOff(st *job.Step) string {
 	return ""
 }
 
-// inTurn reports whether the words of a step are done as they stand.
-func (s *speaker) inTurn(st *job.Step) bool { return !notInTurn.MatchString(s.job.InEnglish(st.Do)) }
+// inTurn reports whether the sentences at some words of a step are done where they stand.
+func (s *speaker) inTurn(st *job.Step, at ...int) bool {
+	said := s.said(st)
+	stop := func(w string) bool { return w == "." || w == ";" || w == ":" }
+	return !slices.ContainsFunc(at, func(i int) bool {
+		from, to := i, i
+		for from > 0 && !stop(said[from-1]) {
+			from--
+		}
+		for to < len(said) && !stop(said[to]) {
+			to++
+		}
+		return notInTurn.MatchString(strings.Join(said[from:to], " "))
+	})
+}
 
 // speaksBefore reports whether the words of a step name a part before some place.
 func (s *speaker) speaksBefore(st *job.Step, p *job.Part, at int) bool {
@@ -142,10 +156,21 @@ func loosens(st *job.Step, p *job.Part) bool {
 
 // triedUnlocked says that words try the start before anything is locked, empty where they do not.
 func triedUnlocked(words string) string {
-	tries := triesIt.FindAllStringIndex(words, -1)
-	locks := locksIt.FindAllStringIndex(words, -1)
-	if len(tries) == 0 || len(locks) == 0 || notInTurn.MatchString(words) || tries[len(tries)-1][0] > locks[0][0] {
+	words = noAnswer.ReplaceAllString(words, "")
+	tries, locks := triesIt.FindAllStringIndex(words, -1), locksIt.FindAllStringIndex(words, -1)
+	if len(tries) == 0 || len(locks) == 0 || tries[len(tries)-1][0] > locks[0][0] {
 		return ""
+	}
+	for _, at := range [][]int{tries[len(tries)-1], locks[0]} {
+		if notInTurn.MatchString(clause.FindString(words[:at[0]]) + words[at[0]:at[1]] + toEnd.FindString(words[at[1]:])) {
+			return ""
+		}
 	}
 	return "try the start, and lock the machine only then"
 }
+
+// noAnswer is what the start gives that is tried behind the locks, toEnd the rest of a sentence.
+var (
+	noAnswer = phrase.Of(`(?i)\(?\bno answer\b\)?`)
+	toEnd    = phrase.Of(`^[^.;:!?]*`)
+)
