@@ -41,6 +41,7 @@ var orderCodes = []Entry{
 	{"entry-shut", "Somebody goes in on an entry permit while nothing stands open.", "Do it between the step that opens it and the one that closes it."},
 	{"unmarked", "A part goes back by a mark that nobody has made.", "Write match-marks: above the step that takes it off, or say whose mark it is."},
 	{"scrapped-unjudged", "A part that is renewed only if something is found on it goes to scrap as it comes off.", "Lay it into a container, or write renew: always."},
+	{"read-first", "The words of a step put something on and measure then, and its keys have the reading first.", "Write set: below fit:, or say what is measured first."},
 	{"said-elsewhere", "A verb or a part stands at a step that does not speak of it, and another step speaks of it.", "Move it there, or say in the words of its own step what is done."},
 	{"people-in-words", "The words of a step want more people than its keys, by which the crew is planned.", "Write people:, at a put-back row back-people:."},
 	{"said-not-done", "The words of a step tell of counting or locking, and the step has no key for it.", "Write the key, or say it in other words."},

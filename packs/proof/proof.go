@@ -109,6 +109,7 @@ var Laws = []Law{
 	{"spoken", "the step that moves a part speaks of it, if any does", (*report).checkSpoken},
 	{"backwards", "the words of a step tell first what is done first", (*report).checkBackwards},
 	{"misplaced", "a verb stands at the step that tells of it", (*report).checkMisplaced},
+	{"readfirst", "what words put on before they measure is on when it is read", (*report).checkReadFirst},
 	{"unmarked", "what goes back by a mark has been given one", (*report).checkUnmarked},
 	{"chalked", "a mark in chalk or pencil is read before heat, oil or washing takes it off", (*report).checkChalked},
 	{"said", "what a step tells of counting and locking it has keys for", (*report).checkSaidNotDone},
