@@ -132,6 +132,7 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 	if err != nil {
 		return nil, s.usage(err, "")
 	}
+	jb.PrintAs(job.Printing{Letter: paper == layout.Letter})
 	c := &returned{job: jb, paper: paper}
 	var told source.Problems
 	var files []*filled.File

@@ -200,7 +200,7 @@ func (r *reader) about() {
 	}
 	if f.Revision != "" && f.Revision != o.Revision {
 		r.problems.Warn(at(headRevision), "other-revision", "the readings were written on revision "+f.Revision+", and this is revision "+o.Revision+": boxes are found by mark and position")
-	} else if f.Pack != "" && f.Pack != r.job.Digest {
+	} else if f.Pack != "" && !r.job.SameContent(f.Pack) {
 		r.problems.Warn(at(headPack), "other-pack", "the paper was printed as pack "+f.Pack+", and the definition now makes "+r.job.Digest+": boxes are found by mark and position")
 	}
 	if len(f.Entries)+len(f.Lost) > 0 {
