@@ -28,7 +28,7 @@ func (c *composer) tight(d *job.Dim) bool {
 	if d.FoundAt == nil || d.LeftAt == nil || d.Box.Form != reading.Digits && d.Box.Form != reading.Fraction || d.Positions.Boxes() == 1 {
 		return false
 	}
-	row := block.RowWidth(c.severalBoxes(d)) - layout.GapX*layout.Mm(len(c.severalBoxes(d))-1)
+	row := block.RowWidth(c.severalBoxes(d))
 	return row > c.mostBoxes() && row <= c.mostTight()
 }
 
@@ -51,7 +51,7 @@ func under(named bool, cells []layout.Block) []layout.Block {
 
 // tightRow is a row of such a dimension.
 func (c *composer) tightRow(d *job.Dim, of *layout.TableOf, named bool) []layout.Piece {
-	boxes := layout.Bottom(0, c.severalBoxes(d)...)
+	boxes := layout.Bottom(layout.GapX, c.severalBoxes(d)...)
 	side := boxes.W + 2.4
 	g := c.Grid(block.Col("", 0), block.Col("", side), block.Col("", side))
 	g.Table.PadY, g.Table.Of = nearRule, of
@@ -116,9 +116,6 @@ func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 	boxes := c.severalBoxes(d)
 	if row := layout.Bottom(layout.GapX, boxes...); row.W <= c.mostBoxes() {
 		return row
-	}
-	if row := layout.Bottom(0, boxes...); row.W <= c.mostBoxes() {
-		return row // edge to edge
 	}
 	if d.FoundAt == nil || d.LeftAt == nil {
 		return block.FlowRow(boxes, 2*c.mostBoxes()) // there are none of the other side

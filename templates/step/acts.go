@@ -37,6 +37,7 @@ type run struct {
 func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	var out []run
 	order, away := putAway(st)
+	order = withClosing(st, order)
 	at := 0
 	again := againAt(st, order)
 	noted := noted(c, st)
@@ -187,6 +188,10 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 		r.guards = v != job.DoUnlockForNow || len(st.OpenMeanwhile)+len(st.OffMeanwhile) == 0
 	case job.DoCountTools:
 		r = lines(toolLines)
+	case doSeeClean, doShut:
+		r = lines(func(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+			return coveredLines(c, st, v, width)
+		})
 	case job.DoLoosen:
 		r = lines(loosenLines)
 	case job.DoTighten:
@@ -200,7 +205,7 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	case job.DoLift:
 		r = lines(liftsheet.Lines)
 	case job.DoRemove:
-		r = lines(removalLines)
+		r = removalRun(c, st)
 	case job.DoFit:
 		r = fitRun(c, st)
 	default:

@@ -263,10 +263,14 @@ func inRows(r run, width layout.Mm) []layout.Block {
 	}
 	for n := parts - 1; n >= 3; n-- {
 		one := (width+layout.GapX)*layout.Mm(n)/parts - layout.GapX // so that halves and thirds fill a row
+		some := false
 		for i, l := range r.lines(one) {
 			if l.H <= most[i] && l.W <= one+0.01 && len(l.Misfits) == 0 && lines[i].W > one {
-				lines[i] = l.Fill(one, l.H, 0, 0)
+				lines[i], some = l.Fill(one, l.H, 0, 0), true
 			}
+		}
+		if !some {
+			break // nor in less
 		}
 	}
 	return besideAndBelow(lines, width)
