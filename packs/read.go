@@ -2,7 +2,6 @@ package packs
 
 import (
 	"crypto/sha256"
-	"encoding/hex"
 	"fmt"
 	"hash"
 	"io/fs"
@@ -56,7 +55,7 @@ func read(files fs.FS, in Inputs, ix *names.Index) *def.SiteFile {
 	if in.Spares != nil && *in.Spares != keep.UsualSpares {
 		fmt.Fprintln(r.sum, "spares", *in.Spares)
 	}
-	ix.Job.Digest = hex.EncodeToString(r.sum.Sum(nil))[:8]
+	ix.Job.SetDigest(r.sum.Sum(nil))
 	return site
 }
 

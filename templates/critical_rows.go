@@ -28,13 +28,13 @@ func (c *composer) tight(d *job.Dim) bool {
 	if d.FoundAt == nil || d.LeftAt == nil || d.Box.Form != reading.Digits && d.Box.Form != reading.Fraction || d.Positions.Boxes() == 1 {
 		return false
 	}
-	row := block.RowWidth(c.severalBoxes(d)) - layout.GapX*layout.Mm(len(c.severalBoxes(d))-1)
+	row := block.RowWidth(c.severalBoxes(d))
 	return row > c.mostBoxes() && row <= c.mostTight()
 }
 
 // tightRow is a row of such a dimension.
 func (c *composer) tightRow(d *job.Dim, of *layout.TableOf) []layout.Piece {
-	boxes := layout.Bottom(0, c.severalBoxes(d)...)
+	boxes := layout.Bottom(layout.GapX, c.severalBoxes(d)...)
 	side := boxes.W + 2.4
 	g := c.Grid(block.Col("", 0), block.Col("", side), block.Col("", side))
 	g.Table.PadY, g.Table.Of = layout.GapY/2, of
@@ -99,9 +99,6 @@ func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 	boxes := c.severalBoxes(d)
 	if row := layout.Bottom(layout.GapX, boxes...); row.W <= c.mostBoxes() {
 		return row
-	}
-	if row := layout.Bottom(0, boxes...); row.W <= c.mostBoxes() {
-		return row // edge to edge
 	}
 	if d.FoundAt == nil || d.LeftAt == nil {
 		return block.FlowRow(boxes, 2*c.mostBoxes()) // there are none of the other side

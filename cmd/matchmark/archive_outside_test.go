@@ -200,7 +200,7 @@ func TestArchive(t *testing.T) {
 	for _, starter := range starters(t) {
 		jb, pack := composed(t, starter, templates.Options{Paper: layout.A4})
 		withFiles := *pack.Pages
-		withFiles.Attached = attached(jb, starterInputs, false)
+		withFiles.Attached = attached(jb, starterInputs, false, "")
 		for _, d := range []*layout.Doc{&withFiles, pack.Tags} {
 			a := readArchived(t, painted(t, d))
 			data, err := os.ReadFile(a.file)

@@ -18,9 +18,9 @@ import (
 const howName = "print-again.txt"
 
 // attached are the files that a pack was made from, to be kept inside it: byte for byte
-// as they were read, and a note of the program, its paper format and the command. A job
-// that is a row of a table is kept as the job file that was made of it.
-func attached(jb *job.Job, in packs.Inputs, row bool) []layout.Attachment {
+// as they were read, and a note of the program, its paper format and the command, which
+// again goes on. A job that is a row of a table is kept as the job file that was made of it.
+func attached(jb *job.Job, in packs.Inputs, row bool, again string) []layout.Attachment {
 	var out []layout.Attachment
 	command := "matchmark print"
 	taken := map[string]bool{howName: true}
@@ -49,6 +49,7 @@ func attached(jb *job.Job, in packs.Inputs, row bool) []layout.Attachment {
 	for _, name := range in.Last {
 		add(" --last", name, "readings of an earlier outage", "last")
 	}
+	command += again
 	// What these files name lies as it did: beside them, or in folders below.
 	for _, name := range slices.Sorted(maps.Keys(jb.Files)) {
 		from, what := in.Definition, "a file that the definition includes or uses"

@@ -62,7 +62,7 @@ func fill(args []string, s streams) int {
 	o := templates.Options{Paper: c.paper, Pen: layout.Pen{Gloves: c.job.Site.Gloves}, Last: c.last}
 	faces := facesFor(c.job, &source.Problems{})
 	blank, _ := templates.Compose(c.job, o, faces, nil)
-	o.Filled, o.Boxes = c.result, blank.Boxes()
+	o.Filled, o.Printed = c.result, blank
 	pack, misfits := templates.Compose(c.job, o, faces, nil)
 	if misfits.Errors() > 0 {
 		report(s.err, misfits, c.job.Files)
@@ -79,7 +79,7 @@ func fill(args []string, s streams) int {
 		fmt.Fprintf(s.err, "error: %v\n", err)
 		return exitFiles
 	}
-	fmt.Fprintf(s.out, "%s: %s, %s of %s filled, %d out of limits\n", path, counted(len(pack.Pages.Pages), "page"), strconv.Itoa(c.typed()), countedBoxes(len(c.job.Blanks())), c.out())
+	fmt.Fprintf(s.out, "%s: %s, %s of %s filled, %d out of limits\n", path, counted(len(pack.Pages.Pages), "page"), strconv.Itoa(c.result.Values.Boxes()), countedBoxes(len(c.job.Blanks())), c.out())
 	return code
 }
 
@@ -94,15 +94,6 @@ type returned struct {
 // stem is the beginning of the names of its files.
 func (c *returned) stem(dir string) string {
 	return filepath.Join(dir, fileName(c.job.Order.Number+"-"+c.job.Order.Revision))
-}
-
-// typed counts the boxes that have a value.
-func (c *returned) typed() int {
-	n := 0
-	for _, f := range c.result.Values.Files {
-		n += len(f.Entries)
-	}
-	return n
 }
 
 // out counts what is out of limits.
@@ -141,6 +132,7 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 	if err != nil {
 		return nil, s.usage(err, "")
 	}
+	jb.PrintAs(job.Printing{Letter: paper == layout.Letter})
 	c := &returned{job: jb, paper: paper}
 	var told source.Problems
 	var files []*filled.File
@@ -157,6 +149,8 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 	c.last, earlier = lastTime(jb, p.last)
 	values, conflicts := filled.Merge(files)
 	c.result = filled.Work(jb, values)
+	last, late := c.last.Before(values.On())
+	c.last, earlier = last, append(earlier, late...)
 	told = append(append(append(told, conflicts...), c.result.Problems...), earlier...)
 	told.Sort()
 	report(s.err, told, jb.Files)

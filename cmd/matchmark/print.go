@@ -98,6 +98,7 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 		return made{job: old}, told
 	}
 	o.Since = since
+	jb.PrintAs(p.printing(paper, since, old))
 	o.Tags, _ = p.tags.options(jb) // what is wrong of them is told before anything is written
 	faces := facesFor(jb, &problems)
 	pack, misfits := compose(jb, o, faces, problems)
@@ -112,7 +113,7 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 		pack, _ = templates.Compose(jb, o, faces, problems)
 	}
 	_, row := files.(rowFS)
-	pack.Pages.Attached = attached(jb, in, row)
+	pack.Pages.Attached = attached(jb, in, row, p.again())
 	return made{job: jb, pack: pack, boxes: pack.Boxes(), since: since}, problems
 }
 

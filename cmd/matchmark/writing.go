@@ -156,18 +156,11 @@ func (w *writing) wouldReplace() error {
 		return nil // none is there, or writing tells what is wrong
 	}
 	if holdsText(data, w.jb.Digest) {
-		// On other paper, on both sides, or with a second language: pages of both would look
-		// alike, and name each other by other numbers.
-		if was, is := bytes.Count(data, onePage), len(w.pack.Pages.Pages); was != is && was > 0 {
-			return fmt.Errorf("%s is there with the same revision %s and %s, and this one has %d: it was printed on other paper, or otherwise", name, w.jb.Order.Revision, counted(was, "page"), is)
-		}
 		return nil
 	}
-	return fmt.Errorf("%s is there with the same revision %s and another content: its digest is not %s", name, w.jb.Order.Revision, w.jb.Digest)
+	return fmt.Errorf("%s is there with the same revision %s and another digest than %s: it was made from something else, or printed on other paper or sides, with another second language or other change bars",
+		name, w.jb.Order.Revision, w.jb.Digest)
 }
-
-// onePage is what begins each page of a pack as it was written.
-var onePage = []byte("<</Type /Page /")
 
 // holdsText reports whether a PDF has a text in its description: as it is, or as the
 // UTF-16 in hexadecimal figures in which descriptions with other letters are written.

@@ -22,7 +22,8 @@ type Job struct {
 	CrewHours units.Number      // the same, times the crew of each
 	English   map[string]string // texts of another language in English, where the author wrote them
 	Language  string            // of the paper, by ISO 639-1; empty is English
-	Digest    string            // first 8 hex digits of the SHA-256 of all inputs and the format number
+	Digest    string            // 8 hex digits: of the SHA-256 of all inputs and the format number, and of how the pack is printed (PrintAs)
+	made      string            // the digest without how it is printed
 
 	Places      []Place // that things repeat over, each of its group alone
 	Parts       []*Part // those of one key one after another

@@ -87,7 +87,7 @@ func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text, full strin
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, text),
 		layout.T(layout.Sub, "  "+full),
 	}
-	runs = append(runs, c.Under("", func(s *Second) string { return s.NoteText(n) })...)
+	runs = append(runs, c.Under(n.Hazard+" "+cmp.Or(n.Short, n.Avoid), func(s *Second) string { return s.NoteText(n) })...)
 	signs := c.Signs(n, high)
 	signs = signs[:min(len(signs), shortSigns)]
 	row := layout.Middle(1.2, signs...)

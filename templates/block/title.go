@@ -44,7 +44,7 @@ func (c *Composer) TitleLine(title string, runs ...layout.Run) layout.Piece {
 const underTitle layout.Mm = 1.4
 
 // overRule is the room below the last line of that sentence, so that it does not stand on the rule.
-const overRule layout.Mm = 0.8
+const overRule layout.Mm = 0.85
 
 // titlePlate is the height of the plate of a title in the flow.
 const titlePlate layout.Mm = 7

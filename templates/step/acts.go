@@ -25,6 +25,7 @@ type run struct {
 	last   bool                                 // a reading that this step takes away for good is among the blocks
 	until  int                                  // the place of the act that takes it away
 	ruled  bool                                 // the lines are the rows of a ruled table
+	guards bool                                 // the lines are boxes to tick, each with its own words
 	parted []func() [2]run                      // ways to part that table: what stands above, and the rest
 	ticks  bool                                 // the blocks are boxes to tick in a row
 	noted  func(*block.Composer) []layout.Block // sets the blocks in another width
@@ -36,6 +37,7 @@ type run struct {
 func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	var out []run
 	order, away := putAway(st)
+	order = withClosing(st, order)
 	at := 0
 	again := againAt(st, order)
 	noted := noted(c, st)
@@ -181,28 +183,15 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	}
 	var r run
 	switch v {
-	case job.DoPermit:
-		r = lines(permitLines)
-	case job.DoLock:
-		r = lines(lockLines)
-	case job.DoUnlock:
-		r = lines(unlockLines)
-	case job.DoUnlockForNow:
-		r = lines(unlockForNowLines)
-	case job.DoLockAgain:
-		r = lines(lockAgainLines)
-	case job.DoSee:
-		r = lines(seenLines)
-	case job.DoHandBack:
-		r = lines(handBackLines)
+	case job.DoPermit, job.DoLock, job.DoUnlock, job.DoUnlockForNow, job.DoLockAgain, job.DoSee, job.DoHandBack, job.DoCountAll, job.DoOpen, job.DoClose:
+		r = lines(guardLines[v])
+		r.guards = v != job.DoUnlockForNow || len(st.OpenMeanwhile)+len(st.OffMeanwhile) == 0
 	case job.DoCountTools:
 		r = lines(toolLines)
-	case job.DoCountAll:
-		r = lines(countAllLines)
-	case job.DoOpen:
-		r = lines(openLines)
-	case job.DoClose:
-		r = lines(closeLines)
+	case doSeeClean, doShut:
+		r = lines(func(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+			return coveredLines(c, st, v, width)
+		})
 	case job.DoLoosen:
 		r = lines(loosenLines)
 	case job.DoTighten:

@@ -71,7 +71,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	}
 	lost, until := false, 0 // a box waits for the line that ends its chance, and where that is
 	held := map[int]bool{}  // pieces that stay with the next for that alone
-	for _, r := range rs[n:] {
+	for _, r := range flowedRuns(c, rs[n:]) {
 		pieces := runPieces(c, r)
 		if lost {
 			last := len(out) - 1
