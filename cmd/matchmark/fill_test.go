@@ -13,9 +13,9 @@ import (
 // Letter those of the storm pump and of the triplex pump, grew when no more than one page of
 // work in five was to begin within a step. On Letter the storm pump grew by one more with who
 // holds what, and when, as rings, spacer and shaft come off and go on. The triplex pump grew by
-// one as what is seen clean and what is closed were ticked apart, and smallest and largest.
+// one, and the gearbox on A4, as what is seen clean and what is closed were ticked apart, and smallest and largest.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {52, 57},
+	"bevel-gearbox.yaml": {53, 56},
 	"exhaust-fan.yaml":   {20, 22},
 	"storm-pump.yaml":    {61, 69},
 	"triplex-pump.yaml":  {57, 62},
@@ -32,7 +32,7 @@ var mostListed = map[string][2]float64{
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {27, 30},
+	"bevel-gearbox.yaml": {28, 30},
 	"exhaust-fan.yaml":   {11, 11},
 	"storm-pump.yaml":    {32, 37},
 	"triplex-pump.yaml":  {35, 38},

@@ -29,6 +29,7 @@ var Laws = []Law{
 	{"fastened", "what is loosened, or has a fastener put back, is tight at the end", (*report).fastened},
 	{"wrenches", "each torque lies within the range of a wrench that is fetched for its step", (*report).checkWrenches},
 	{"joints", "a joint is tightened with all its fasteners in, and to a value or by words that say how tight", (*report).checkJoints},
+	{"heldnow", "a torque for now is one that something is held with", (*report).checkHeldNow},
 	{"for-now", "what is fitted for now comes out again", (*report).forNow},
 	{"order", "a step stands below the steps that it comes after, and no steps wait for each other", (*report).checkOrder},
 	{"behind", "no part is moved, loosened or tightened while one that it is behind is in the machine", (*report).checkBehind},
