@@ -87,7 +87,6 @@ var harmless = map[string]string{
 	"take consumables.locker":        "the joint names it",
 	"take consumables.locker.count":  "no amount stands on the list then",
 
-	"take steps.each":               "a section whose steps have nothing of a place",
 	"take steps.steps.caution":      "a hazard note of the author's choice",
 	"take steps.steps.missed":       "a hint that nothing else in the definition knows of",
 	"take steps.steps.check":        "who looks as well is the choice of the author",
@@ -96,7 +95,6 @@ var harmless = map[string]string{
 	"take steps.steps.seen":         "what is looked at is the choice of the author; its words say it as well",
 	"take steps.steps.back-seen":    "what is ticked on the way back is the choice of the author, where the step ticks nothing of the kind",
 	"take steps.steps.seen[]":       "what is looked at is the choice of the author; its words say it as well",
-	"take steps.steps.tool-count":   "no opening is on the list of this job; the words of the step say that tools are counted",
 	"take steps.steps.each":         "one step for both places, whose moves and boxes are all there",
 	"take steps.steps.after.*":      "one of several reasons; the step stays where it is written, below the others",
 	"take steps.steps.after":        "without it the step follows the one above, which binds it more",

@@ -313,6 +313,7 @@ steps:
 		{"A man on each side guides it.", true},
 		{"One turns, one reads the run-out.", true},
 		{"One bars it over and the other watches the dial.", true},
+		{"One turns the shaft by hand, the other listens.", true},
 		{"Two dials: one reads up, one reads down.", false},
 		{"One turns left, one turns right.", false},
 		{"One turn, one reading.", false},

@@ -27,7 +27,7 @@ var otherPeople = []struct {
 	{phrase.Of(`(?i)\b(?:a|the) second (?:person|man|woman|mechanic|fitter|technician|rigger|pair of hands)\b`), 2},
 	{phrase.Of(`(?i)\b(?:a|your|the) (?:helper|mate) (?:hold|lift|carr|push|pull|stead|guid|watch|turn|read|stand)`), 2},
 	{phrase.Of(`(?i)\b(?:one (?:of you|person|man|mechanic|fitter)|a (?:person|man|mechanic|fitter)) (?:stands? )?(?:at|on) (?:each|either) (?:end|side|handle|corner)\b`), 2},
-	{phrase.Of(`(?i)\bone (?:of you )?(?:turns|lifts|pushes|pulls|bars|rolls)\b[^.;]*\b(?:one|the other|another) (?:of you )?(?:reads|watches|guides|holds|steadies|calls|looks)\b`), 2},
+	{phrase.Of(`(?i)\bone (?:of you )?(?:turns|lifts|pushes|pulls|bars|rolls)\b[^.;]*\b(?:one|the other|another) (?:of you )?(?:reads|watches|guides|holds|steadies|calls|looks|listens|feels)\b`), 2},
 	{phrase.Of(`(?i)(?:^|[.;:!] )three (?:carry|push|pull|steady|guide|walk)\b`), 3},
 	{phrase.Of(`(?i)(?:^|[.;:!] )two (?:carry|push|pull|steady|guide|walk)\b`), 2},
 }
