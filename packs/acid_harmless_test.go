@@ -26,6 +26,9 @@ var harmless = map[string]string{
 	"take dimensions.*.on-the":       "the kind of the size says it as well; the key only prints it",
 	"take dimensions.*.reuse":        "the limit for new parts holds for old ones then, which is stricter",
 
+	"take dimensions.*.each":      "at how many places it is read is the choice of the author",
+	"take joints.*.lubricant":     "of a joint without a torque, which none hangs on",
+	"take steps.steps.as-table":   "a step at two places is printed twice then",
 	"take dimensions.*.found-out": "over, under and out stand as found as well then",
 	"take big.*.keep":             "of one kind of big part alone; the tag has no line for it then",
 	"take big.*.support":          "of one kind of big part alone; the tag has no line for it then",
@@ -87,7 +90,6 @@ var harmless = map[string]string{
 	"take consumables.locker":        "the joint names it",
 	"take consumables.locker.count":  "no amount stands on the list then",
 
-	"take steps.each":               "a section whose steps have nothing of a place",
 	"take steps.steps.caution":      "a hazard note of the author's choice",
 	"take steps.steps.missed":       "a hint that nothing else in the definition knows of",
 	"take steps.steps.check":        "who looks as well is the choice of the author",
@@ -96,7 +98,6 @@ var harmless = map[string]string{
 	"take steps.steps.seen":         "what is looked at is the choice of the author; its words say it as well",
 	"take steps.steps.back-seen":    "what is ticked on the way back is the choice of the author, where the step ticks nothing of the kind",
 	"take steps.steps.seen[]":       "what is looked at is the choice of the author; its words say it as well",
-	"take steps.steps.tool-count":   "no opening is on the list of this job; the words of the step say that tools are counted",
 	"take steps.steps.each":         "one step for both places, whose moves and boxes are all there",
 	"take steps.steps.after.*":      "one of several reasons; the step stays where it is written, below the others",
 	"take steps.steps.after":        "without it the step follows the one above, which binds it more",
