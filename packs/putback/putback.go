@@ -67,8 +67,8 @@ func Rows(j *job.Job) source.Problems {
 }
 
 // checkReversed sees that where one section is put back by a reverse: line, every
-// section with several things left to be put back is. A single thing is told at
-// its own place.
+// section with several things left to be put back is. A single thing, and what is one at
+// several places, is told at its own place.
 func (b *undoer) checkReversed(used map[string]source.Pos) {
 	told := map[string]bool{}
 	for _, s := range b.job.Sections {
@@ -76,7 +76,7 @@ func (b *undoer) checkReversed(used map[string]source.Pos) {
 			continue
 		}
 		what := leftIn(s, b.undoing)
-		if len(what) < 2 {
+		if oneThing(what) {
 			continue
 		}
 		s.Unreversed = true
@@ -86,6 +86,13 @@ func (b *undoer) checkReversed(used map[string]source.Pos) {
 				"reverse: ["+s.Name+"], or write the steps that put it back")
 		}
 	}
+}
+
+// oneThing reports whether nothing is left, or one thing, as D4/DE and D4/NDE are.
+func oneThing(what []string) bool {
+	base := func(x string) string { b, _, _ := strings.Cut(strings.Fields(x)[0], "/"); return b }
+	return len(what) < 2 || strings.Contains(strings.Fields(what[0])[0], "/") &&
+		!slices.ContainsFunc(what, func(x string) bool { return base(x) != base(what[0]) })
 }
 
 // more counts what a message leaves out.
