@@ -115,6 +115,29 @@ func TestOilIsLookedForWhenItIsIn(t *testing.T) {
 	})
 }
 
+// No machine is given back to its drive, started or run between the draining and the filling.
+func TestNothingRunsWithoutOil(t *testing.T) {
+	t.Parallel()
+	acts := map[string]bool{
+		"do: Take the locks off., unlock: [motor, suction]": true, "do: Start the pump and listen.": true, "do: Run it for one hour.": true, "do: \"Everybody clear, take the locks off.\", unlock: [motor]": true,
+		"do: Take the lock off the valve., unlock: [suction]": false, "do: Run the motor for ten minutes uncoupled.": false, "do: Turn the pump by hand.": false, "do: Try which way it runs., unlock-for-now: [motor], lock-again: [motor]": false,
+		"do: Start the nuts by hand.": false, "do: Look at the start button.": false, "do: Fit the starter.": false,
+	}
+	list := make([]string, 0, len(acts))
+	for a := range acts {
+		list = append(list, a)
+	}
+	slices.Sort(list)
+	toldWhere(t, "runs-dry", func(t *rapid.T) (string, bool) {
+		act := rapid.SampledFrom(list).Draw(t, "act")
+		line := map[string]string{"drain": "do: Let the oil off.", "fill": "do: Fill both bearings with oil.", "run": act, "other": "do: Sweep the floor."}
+		order := anyOrder(t, "drain", "fill", "run", "other")
+		at := func(act string) int { return slices.Index(order, act) }
+		text := wetPump + "      - {step: safe, do: Make it safe., lock: [motor, suction]}\n" + stepLines(order, line)
+		return text, acts[act] && at("drain") < at("run") && at("run") < at("fill")
+	})
+}
+
 // What is looked at inside is looked at when something is open.
 func TestNothingIsSeenInsideBeforeItIsOpen(t *testing.T) {
 	t.Parallel()

@@ -188,3 +188,58 @@ steps:
 		}
 	}
 }
+
+// A heat with no pull: stood at the step that draws its hub off, and nothing was printed of how.
+func TestAHeatThatDrawsOffSaysHow(t *testing.T) {
+	t.Parallel()
+	const text = lawHead + `parts:
+  shaft: {name: Shaft}
+  hub: {name: Hub, mass: 8 kg}
+containers:
+  C1: {name: Hub, kind: box, keep: dry}
+heats:
+  H1: {what: Hub, fit: 75 H7/m6, hub: {part: hub, material: carbon steel, outside: 135 mm, length: 100 mm, kind: plain carbon steel hub}, shaft: {part: shaft, material: carbon steel, behind: 900 mm}, nothing-near: bare shaft, put-on: {by: induction, clearance: 0.08 mm}}
+steps:
+  - {step: off, do: Draw the hub off., HEAT remove: [hub], into: C1}
+ON`
+	on := "  - {step: \"on\", do: Heat the hub and push it on., heat: [H1], fit: [hub], from: [C1]}\n"
+	for _, c := range []struct {
+		put, on string
+		told    bool
+	}{{"heat: [H1],", on, true}, {"", on, false}, {"heat: [H1],", "", false}} { // the last: the row that undoes it is hot
+		put, want := c.put, c.told
+		_, codes := codesOf(strings.Replace(strings.Replace(text, "HEAT", put, 1), "ON", c.on, 1))
+		if got := slices.Contains(codes, "never-heated"); got != want {
+			t.Errorf("%q: told %t, want %t (%v)", put, got, want, codes)
+		}
+	}
+}
+
+// The paper told of the input-shaft, a key, where the two machines of a coupling are named.
+func TestAnAlignmentNamesItsMachines(t *testing.T) {
+	t.Parallel()
+	text := lawHead + "parts:\n  drive-motor: {name: Drive motor}\n  pump: {name: Pump}\nalignments:\n  A1: {what: Motor to pump, movable: drive-motor, stationary: pump, method: rim and face, reads: 0.01 mm, feet: [{name: front, at: 400 mm}, {name: rear, at: 900 mm}]}\nsteps:\n  - {step: align, do: Align the motor., align: [A1]}\n"
+	jb, _ := load(text)
+	if a := jb.Alignments[0]; a.Movable != "drive motor" || a.Stationary != "pump" {
+		t.Errorf("got %q and %q, want drive motor and pump", a.Movable, a.Stationary)
+	}
+}
+
+// The motor came off and went back, and its coupling was aligned only before.
+func TestAlignedAgainOnceTheMotorIsBack(t *testing.T) {
+	t.Parallel()
+	head := lawHead + "parts:\n  motor: {name: Motor, mass: 20 kg}\n  pump: {name: Pump}\nlay-down:\n  Y1: {what: Timbers}\nalignments:\n  A1: {what: Motor to pump, movable: motor, stationary: pump, method: rim and face, reads: 0.01 mm, face-diameter: 200 mm, sag: 0.00 mm, feet: [{name: front, at: 400 mm}, {name: rear, at: 900 mm}]}\nsteps:\n  - {step: found, do: Read the coupling., align: [A1]}\n  - {step: off, do: Take the motor off., remove: [motor], into: Y1}\n  - {step: \"on\", do: Put the motor on., fit: [motor], from: [Y1]LEFT}\n"
+	for _, c := range []struct {
+		at, below string
+		told      bool
+	}{
+		{"", "", true},
+		{", align: [A1]", "", false},
+		{"", "  - {step: left, do: Align the motor., align: [A1]}\n", false},
+	} {
+		_, codes := codesOf(strings.Replace(head, "LEFT", c.at, 1) + c.below)
+		if got := slices.Contains(codes, "never-aligned"); got != c.told {
+			t.Errorf("%q, %q: told %t, want %t (%v)", c.at, c.below, got, c.told, codes)
+		}
+	}
+}

@@ -137,3 +137,38 @@ func TestWorstReadingsFit(t *testing.T) {
 		}
 	}
 }
+
+// TestFilledAsPrinted: the filled sheets are set as the pack was that came back, on its paper,
+// both sides and with its second language; the pages that they tell were those of another
+// printing. How it was printed is read from its digest.
+func TestFilledAsPrinted(t *testing.T) {
+	definition, dir := filepath.Join(startersDir, "exhaust-fan.yaml"), t.TempDir()
+	for _, x := range []struct {
+		print, fill []string
+		paper       layout.Paper
+		duplex      bool
+		second      string
+	}{
+		{nil, nil, layout.A4, false, ""},
+		{[]string{"--paper", "letter", "--second", "de"}, nil, layout.Letter, false, "de"},
+		{[]string{"--duplex", "--second", "pl"}, nil, layout.A4, true, "pl"},
+		{[]string{"--duplex", "--second", "pl"}, []string{"letter"}, layout.Letter, true, "pl"},
+	} {
+		var said, talk bytes.Buffer
+		if code := run(append([]string{"print", definition, "--replace", "--out", dir}, x.print...), nil, &said, &talk); code != exitDone {
+			t.Fatal(talk.String())
+		}
+		p := cameBackFlags{readings: []string{filepath.Join(dir, "WO-5512-B-readings.csv")}, paper: strings.Join(x.fill, "")}
+		c, _ := comeBack([]string{definition}, p, "fill", streams{out: &said, err: &talk})
+		if c == nil {
+			t.Fatal(talk.String())
+		}
+		second := ""
+		if c.second != nil {
+			second = c.second.Language
+		}
+		if c.paper != x.paper || c.duplex != x.duplex || second != x.second || talk.Len() > 0 {
+			t.Errorf("printed with %v and filled with %v it is on %s, both sides %v, second language %q; %s", x.print, x.fill, c.paper.Name, c.duplex, second, talk.String())
+		}
+	}
+}

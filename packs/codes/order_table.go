@@ -55,4 +55,6 @@ var orderCodes = []Entry{
 	{"used-seal", "A gasket, an O-ring, a split pin or a tab washer that came off goes back.", "Write renew: always, or say in the words that the old one goes on again."},
 	{"renewed-singly", "One of two parts that were bored or run together is renewed alone.", "Write renew: always at both, or make a matched set of them."},
 	{"seen-unopened", "What is looked at inside stands above the step that opens it.", "Write it between the step that opens and the one that closes."},
+	{"said-backwards", "The words of a step tell what is done last first: a part off before its nuts are slack, a start tried before the lock.", "Write first what is done first."},
+	{"runs-dry", "A machine is started, or its drive unlocked, between the draining and the filling of its oil.", "Fill the oil at a step above."},
 }

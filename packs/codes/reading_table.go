@@ -5,7 +5,7 @@ var readingCodes = []Entry{
 	{"align-key", "A key of an alignment says nothing by the method chosen.", "Take it out, or change the method."},
 	{"align-reading", "A reading is not taken at the four places that an alignment needs.", "Write at: clock at it."},
 	{"align-refused", "The alignment cannot be worked out from what is given.", "Write what the message names."},
-	{"never-aligned", "An alignment is done at no step.", "Write align: at the step that does it."},
+	{"never-aligned", "An alignment is done at no step, or not again once a machine is back.", "Write align: at the step that does it."},
 	{"no-align-limits", "An alignment does not say how near is near enough.", "Write limits: with their source."},
 	{"back-off", "How far to turn back cannot be read.", "Write 1/6 turn, 2 flats, or 10 to 20°."},
 	{"box-size", "Nothing tells how many digits the box of a reading has.", "Write its nominal size, or an instrument with a range."},

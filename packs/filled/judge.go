@@ -71,7 +71,7 @@ func (r *Result) judge(d *job.Dim, when job.When) Verdict {
 	if len(v.Findings) > 0 {
 		v.Limit = limitAt(limits, max(v.Findings[0].Position, 0))
 	}
-	if v.Outcome != Out || d.WatchedOnly() {
+	if d.WatchedOnly() || v.Outcome != Out && !r.beyondWear(&v, limits) {
 		v.finish(d, r)
 		return v
 	}

@@ -1,6 +1,8 @@
 package filled
 
 import (
+	"cmp"
+
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 )
@@ -12,7 +14,8 @@ import (
 // 0.200 mm" a clearance of 0.010 mm is as tight for an old part as for a new one, and of
 // "at least 44.900 mm" a plunger over its size does not go in either. The same holds for
 // a spread, where the limit for an old part names none. Who gives the other end up writes
-// it: 0.000 to 0.200 mm. (Common practice, no source.)
+// it: 0.000 to 0.200 mm. And an end that new parts have none on holds for all: of "at least
+// 0.015 in, old part at most 0.031 in" 0.040 in is worn out. (Common practice, no source.)
 
 // against the limit of an old or a mended part: what it says of the readings, and of what
 // is out by the limit for new parts that which it does not answer.
@@ -32,6 +35,33 @@ func (r *Result) againstOld(d *job.Dim, when job.When, old *reading.Limit, news 
 		}
 	}
 	return j, each, kept
+}
+
+// beyondWear reports whether readings that the limit for new parts lets pass are out by that
+// for old ones, or mended ones where there is none, at an end that new parts have not; it
+// makes those out.
+func (r *Result) beyondWear(v *Verdict, news []*reading.Limit) bool {
+	old := cmp.Or(v.Dim.Reuse, v.Dim.Repair)
+	if old == nil {
+		return false
+	}
+	j, _ := r.against(v.Dim, v.When, []*reading.Limit{old})
+	beyond := false
+	for _, f := range j.Findings {
+		if !outOf(f) || answers(limitAt(news, max(f.Position, 0)), old.Tests[f.Test].Group, f.Verdict) {
+			continue
+		}
+		beyond = true
+		for i := range v.each {
+			if f.Position < 0 || f.Position == i {
+				v.each[i] = Out
+			}
+		}
+	}
+	if beyond {
+		v.Outcome = Out
+	}
+	return beyond
 }
 
 // outOf reports whether a finding is out of its limit.

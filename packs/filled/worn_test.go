@@ -109,3 +109,19 @@ func TestReportByBox(t *testing.T) {
 		}
 	}
 }
+
+// TestLimitRangeOfWorn: a reading that wears goes to the end for old parts, one that goes the
+// other way to that for new ones; the other way had no end.
+func TestLimitRangeOfWorn(t *testing.T) {
+	for _, x := range []struct{ starter, mark, low, high string }{
+		{"triplex-pump", "D18/1", "0.036 mm", "0.200 mm"},
+		{"triplex-pump", "D13/1", "44.900 mm", "44.975 mm"},
+		{"storm-pump", "D20/DE", "0.70 mm", "1.40 mm"},
+		{"triplex-pump", "D24", "0.10 mm", "0.25 mm"},
+	} {
+		low, high := filled.LimitRange(dim(t, starter(t, x.starter+".yaml"), x.mark), 0)
+		if low == nil || high == nil || low.Text() != x.low || high.Text() != x.high {
+			t.Errorf("%s goes from %v to %v, want %s to %s", x.mark, low, high, x.low, x.high)
+		}
+	}
+}

@@ -33,6 +33,7 @@ var binding = map[string]func(*binder){
 	"guard-on":      (*binder).guardOn,
 	"fill-open":     (*binder).fillOpen,
 	"no-oil-yet":    (*binder).noOilYet,
+	"runs-dry":      (*binder).runsDry,
 	"apart":         (*binder).apart,
 	"other-tight":   (*binder).otherTight,
 	"jacked":        (*binder).jacked,

@@ -11,8 +11,9 @@ import (
 )
 
 // What a hold is released on, by its words: readings by their marks, or all readings of a kind.
-// noReading are words by which it is for something else: which source holds, a lift. closesOn are words by which it is how they are left that is looked at, seesFound by which it
-// is how they were found.
+// noReading are words by which it is for something else: which source holds, a lift. closesOn are
+// words by which it is how they are left that is looked at, seesFound by which it is how they were
+// found.
 var (
 	dimMark   = phrase.Of(`\bD\d+\b`)
 	hasSeen   = phrase.Of(`(?i)\b(?:has|have) (?:(?:seen|read|all|every|each|both|the|checked|got|accepted|signed|compared) )+`)
@@ -20,10 +21,7 @@ var (
 	noReading = phrase.Of(`(?i)\b(?:chosen|chooses?|sources?|limits?|before|until|method|instruments?|gauges|slings?|crane|load)\b`)
 	closesOn  = phrase.Of(`(?i)\bas left\b|\b(?:is|are) set\b`)
 	seesFound = phrase.Of(`(?i)\bas found\b`)
-	kindWords = []struct {
-		words *phrase.Pattern
-		kind  string // empty for every reading
-	}{
+	kindWords = []kindWord{
 		{phrase.Words(`readings?|figures|measurements`), ""},
 		{phrase.Words(`clearances?`), "clearance"},
 		{phrase.Words(`run-?outs?`), "runout"},
@@ -33,6 +31,12 @@ var (
 		{phrase.Words(`bores`), "bore"},
 	}
 )
+
+// A kindWord is how words name a kind of readings; the kind is empty for every reading.
+type kindWord struct {
+	words *phrase.Pattern
+	kind  string
+}
 
 // checkHoldEarly sees that a hold stands below the readings that it is for: those that send
 // somebody to it when they are out, and those that its words name, by their marks or by their
@@ -85,10 +89,10 @@ func (r *report) worded(words string) []*walk.Event {
 	if noReading.MatchString(words) {
 		return nil
 	}
-	marks := dimMark.FindAllString(words, -1)
+	marks, kinds := dimMark.FindAllString(words, -1), kindsIn(words)
 	var read []*walk.Event
 	for _, d := range r.job.Dims {
-		if d.Merged == nil && (slices.Contains(marks, d.Base) || r.ofKind(d, words)) {
+		if d.Merged == nil && (slices.Contains(marks, d.Base) || r.ofKind(d, kinds)) {
 			read = append(read, r.readingsOf(d, &words)...)
 		}
 	}
@@ -96,18 +100,24 @@ func (r *report) worded(words string) []*walk.Event {
 	return read
 }
 
-// ofKind reports whether words of a hold name the kind of a reading, as seen or as taken.
-func (r *report) ofKind(d *job.Dim, words string) bool {
+// kindsIn lists the kinds of readings that words of a hold name, as seen or as taken.
+func kindsIn(words string) []kindWord {
+	var out []kindWord
 	for _, said := range strings.FieldsFunc(words, func(c rune) bool { return strings.ContainsRune(".;:", c) }) {
 		for _, k := range kindWords {
-			of := k.kind == "" || d.Kind == k.kind || k.words.MatchString(r.job.InEnglish(d.What))
-			at := k.words.FindStringIndex(said)
-			if of && at != nil && (hasSeen.MatchString(said[:at[0]]) || areTaken.MatchString(said[at[1]:])) {
-				return true
+			if at := k.words.FindStringIndex(said); at != nil && (hasSeen.MatchString(said[:at[0]]) || areTaken.MatchString(said[at[1]:])) {
+				out = append(out, k)
 			}
 		}
 	}
-	return false
+	return out
+}
+
+// ofKind reports whether a reading is of one of some kinds.
+func (r *report) ofKind(d *job.Dim, kinds []kindWord) bool {
+	return slices.ContainsFunc(kinds, func(k kindWord) bool {
+		return k.kind == "" || d.Kind == k.kind || k.words.MatchString(r.job.InEnglish(d.What))
+	})
 }
 
 // readingsOf are the events that read a dimension, of words those alone that they tell of.

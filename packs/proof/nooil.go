@@ -18,30 +18,42 @@ var (
 // seesOil reports whether words look for oil where it shows how much there is.
 func seesOil(words string) bool { return oilSeen.MatchString(words) && !noOil.MatchString(words) }
 
+// fillsOil reports whether a step fills oil by its words.
+func (r *report) fillsOil(st *job.Step) bool { return withOil.MatchString(r.fillsAt(st)) }
+
+var withOil = phrase.Words(`oil|glass(?:es)?|bearings?|sump|gear ?case|gearbox`)
+
 // checkNoOil warns of oil that is looked for at its glass after the oil was drained and before
 // the step that fills it.
 func (r *report) checkNoOil() {
-	for i, st := range r.walk.Steps {
+	for _, st := range r.walk.Steps {
 		seen := slices.IndexFunc(st.Seen, func(x job.Seen) bool { return seesOil(r.job.InEnglish(x.What)) })
-		if seen < 0 || r.fillsAt(st) != "" {
+		if seen < 0 || r.fillsOil(st) {
 			continue
 		}
-		away := -1
-		for k, x := range r.walk.Steps[:i] {
-			switch words := r.job.InEnglish(x.Do); {
-			case r.fillsAt(x) != "":
-				away = -1
-			case oilAway.MatchString(words):
-				away = k
-			}
+		if away, filled := r.withoutOil(st); filled != nil {
+			r.problems.WarnWith(st.Seen[seen].At, "no-oil-yet", st.Name()+" looks for "+source.Quote(st.Seen[seen].What)+", and the oil that was drained at "+away.Name()+" is filled only at "+filled.Name(), filled.At, "filled only here",
+				"do it below the step that fills")
 		}
-		next := slices.IndexFunc(r.walk.Steps[i:], func(x *job.Step) bool { return r.fillsAt(x) != "" && x.Place.Agrees(st.Place) })
-		if away < 0 || next < 0 {
-			continue
-		}
-		r.problems.WarnWith(st.Seen[seen].At, "no-oil-yet", st.Name()+" looks for "+source.Quote(st.Seen[seen].What)+", and the oil that was drained at "+r.walk.Steps[away].Name()+" is filled only at "+r.walk.Steps[i+next].Name(), r.walk.Steps[i+next].At, "filled only here",
-			"do it below the step that fills")
 	}
+}
+
+// withoutOil gives the step above another at which the oil was drained, and the one below at which
+// it is filled; nil where there is oil, or nobody says so.
+func (r *report) withoutOil(st *job.Step) (away, filled *job.Step) {
+	for _, x := range r.walk.Steps[:st.Index] {
+		switch {
+		case r.fillsOil(x):
+			away = nil
+		case oilAway.MatchString(r.job.InEnglish(x.Do)) && x.Place.Agrees(st.Place):
+			away = x
+		}
+	}
+	i := slices.IndexFunc(r.walk.Steps[st.Index:], func(x *job.Step) bool { return r.fillsOil(x) && x.Place.Agrees(st.Place) })
+	if away == nil || i < 0 {
+		return nil, nil
+	}
+	return away, r.walk.Steps[st.Index+i]
 }
 
 // noOilYet binds a step that looks for the oil to the one that fills it.
@@ -49,7 +61,7 @@ func (b *binder) noOilYet() {
 	r := &report{walk: b.walk, job: b.job}
 	var filled *job.Step
 	for _, st := range b.walk.Steps {
-		if r.fillsAt(st) != "" {
+		if r.fillsOil(st) {
 			filled = st
 		} else if filled != nil && slices.ContainsFunc(st.Seen, func(x job.Seen) bool { return seesOil(b.job.InEnglish(x.What)) }) {
 			b.before(filled, st, job.Bind{Kind: job.BoundBelow})

@@ -25,7 +25,7 @@ var (
 func (r *report) checkRenewedSingly() {
 	told := map[string]bool{} // once for all places
 	for _, p := range r.job.Parts {
-		if p.Renew != "always" || p.Set != nil || told[p.Key] {
+		if p.Renew != "always" || p.Set != nil || told[p.Key] || !r.mayBelong(p) {
 			continue
 		}
 		i := slices.IndexFunc(r.job.Parts, func(q *job.Part) bool {
@@ -43,6 +43,13 @@ func (r *report) checkRenewedSingly() {
 		r.problems.WarnWith(p.At, "renewed-singly", p.Called()+" is always renewed, and "+q.Called()+", which runs or was bored with it, "+does, q.At, "the other",
 			"renew: always at both, or make a matched set of them: set: S1", "or, if one alone is renewed: renew: if …, which says when")
 	}
+}
+
+// mayBelong reports whether a part is one of two by its name.
+func (r *report) mayBelong(p *job.Part) bool {
+	name := r.plainName(p)
+	return side.MatchString(name) && bored.MatchString(withoutSide(name)) ||
+		slices.ContainsFunc(pairs, func(two [2]*phrase.Pattern) bool { return two[0].MatchString(name) || two[1].MatchString(name) })
 }
 
 // belongTogether reports whether two parts are halves of one, or a pair, by their names.

@@ -60,5 +60,5 @@ func (c *Composer) TitlePlate(title string) layout.Block {
 // below the line of the head of the page.
 func (c *Composer) Headed(runs []layout.Run, ref layout.Ref) (first, again layout.Block) {
 	text := c.Para(c.Span, runs, layout.ParaOpts{Ref: ref})
-	return layout.Above(0.6, text, c.Rule(layout.Heavy)).Pad(0.3, 0, 0.3, 0), text.Pad(0, 0, 1.2, 0)
+	return layout.Above(0.4, text, c.Rule(layout.Heavy)).Pad(0.2, 0, 0.2, 0), text.Pad(0, 0, 1, 0)
 }

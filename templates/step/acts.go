@@ -105,7 +105,8 @@ func putAway(st *job.Step) ([]job.Verb, bool) {
 
 // againAt is the place, in the order of a step, of the boxes that ask whether it is done
 // again: at its end, but before the locks come off and the permit is handed back, for nobody
-// goes back to the work after that. It is -1 for a step that is done once.
+// goes back to the work after that, and before what is read when all tries are made. It is -1
+// for a step that is done once.
 func againAt(st *job.Step, order []job.Verb) int {
 	if st.Until == nil {
 		return -1
@@ -115,12 +116,24 @@ func againAt(st *job.Step, order []job.Verb) int {
 		switch act.Verb {
 		case job.DoUnlock, job.DoUnlockForNow, job.DoHandBack:
 			at = slices.Index(order, act.Verb)
+		case job.DoSet:
+			if !readAfterTries(st, act) {
+				return at
+			}
+			at = slices.Index(order, job.DoSet)
 		case job.DoHold, job.DoEmpty: // below all else
 		default:
 			return at
 		}
 	}
 	return at
+}
+
+// readAfterTries reports whether a reading is one that the tries do not hang on: written below
+// until:, which does not name it, and read in none of them.
+func readAfterTries(st *job.Step, read job.Act) bool {
+	return st.Until.At.Before(read.At) && st.Until.Dim != read.Dim &&
+		!slices.ContainsFunc(st.EachTry, func(x job.TryAct) bool { return x.Dim == read.Dim })
 }
 
 // lostAt is the place, in the order of a step, of the last act that takes away a reading
