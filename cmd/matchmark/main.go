@@ -29,10 +29,11 @@ import (
 )
 
 // A run is short and makes much that is soon thrown away: memory is tidied up a sixteenth as
-// often as usual, until it is mostMemory that is held.
+// often as usual, of many jobs a quarter, until it is mostMemory that is held.
 const (
-	tidied     = 1600 // percent
-	mostMemory = 150 << 20
+	tidied       = 1600 // percent
+	tidiedOfMany = 400
+	mostMemory   = 150 << 20
 )
 
 func main() {

@@ -10,6 +10,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"runtime/debug"
 	"slices"
 	"strconv"
 	"strings"
@@ -183,6 +184,7 @@ func (t *task) files() fs.FS {
 // printAll prints the tasks on all cores, and gives their summaries in order. Of a job
 // no more is kept than that.
 func (p *printFlags) printAll(tasks []task, s streams) []outage.Summary {
+	defer debug.SetGCPercent(debug.SetGCPercent(tidiedOfMany))
 	done := make([]outage.Summary, len(tasks))
 	next := make(chan int)
 	var tell sync.Mutex // the streams, and how many are done

@@ -95,11 +95,14 @@ type setMould struct {
 func mouldOf(c *block.Composer, s setOf, all []member, why reason) (key setMouldKey, ok bool) {
 	key = setMouldKey{setKey{n: len(s.ds), kind: s.kind, elsewhere: s.elsewhere, span: c.Span}, why.caption, ""}
 	for _, m := range all {
+		if m.line != nil {
+			return key, false
+		}
 		m.reason = why
 		done := m.share()
 		one, ok := m.mouldKey()
 		done()
-		if !ok || m.line != nil {
+		if !ok {
 			return key, false
 		}
 		key.shape += one.base + "\n" + one.shape + "\n"
