@@ -140,8 +140,20 @@ func (c *composer) indexWhat(g block.Grid, d *job.Dim) layout.Block {
 		runs := []layout.Run{layout.T(layout.Body, d.What+"  "), layout.T(first.style, first.text)}
 		b = layout.Above(0, append([]layout.Block{c.Para(room, runs, layout.ParaOpts{Ref: d.At})}, limits[1:]...)...)
 	}
+	if why := c.coarseText(d); why != "" {
+		b = layout.Above(0, b, g.Text(col, layout.Caption, why, d.At))
+	}
 	b.W = room
 	return b
+}
+
+// coarseText is why an instrument with so coarse a step will do, for who looks through the
+// limits and the instruments together.
+func (c *composer) coarseText(d *job.Dim) string {
+	if d.WhyCoarse == "" || d.By == nil {
+		return d.WhyCoarse
+	}
+	return d.By.Name + ": " + d.WhyCoarse
 }
 
 // indexRows are the dimensions of the rows: printed ones once, neighbouring places of
@@ -158,7 +170,7 @@ func (c *composer) indexRows() [][]*job.Dim {
 			continue
 		}
 		done[d] = true
-		says := strings.Join(append([]string{d.Base, d.What, c.sourceText(d)}, c.limitLines(d)...), "|")
+		says := strings.Join(append([]string{d.Base, d.What, c.sourceText(d), c.coarseText(d)}, c.limitLines(d)...), "|")
 		if n := len(out); n > 0 && says == said {
 			out[n-1] = append(out[n-1], d)
 			continue

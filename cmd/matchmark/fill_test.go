@@ -23,10 +23,10 @@ var mostPages = map[string][2]int{
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {21.0, 22.1},
+	"bevel-gearbox.yaml": {21.1, 22.1},
 	"exhaust-fan.yaml":   {7.8, 8.3},
 	"storm-pump.yaml":    {25.0, 26.4},
-	"triplex-pump.yaml":  {17.2, 18.2},
+	"triplex-pump.yaml":  {17.4, 18.2},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
