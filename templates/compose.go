@@ -239,7 +239,7 @@ func (c *composer) sheets() []layout.Sheet {
 			Head: c.headOf(k, title), Foot: c.footOf(k),
 			Landscape: landscape[k.name], Steady: k.handover,
 		}
-		pieces := k.flow(c)
+		pieces := c.barOthers(k, k.flow(c))
 		if len(pieces) == 0 {
 			continue
 		}

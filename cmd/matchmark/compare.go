@@ -73,6 +73,7 @@ func compare(args []string, s streams) int {
 	c := revise.Compare(old, now)
 	writeChanges(s.out, "steps", c.Steps)
 	writeChanges(s.out, "readings", c.Readings)
+	writeChanges(s.out, "lifts, heats, joints and lists", c.Others)
 	writeTags(s.out, c.Tags)
 	writePages(s.out, swaps(old, now, pages[0], pages[1]), len(pages[0]), len(pages[1]))
 	return exitDone
