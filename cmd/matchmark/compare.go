@@ -41,7 +41,7 @@ func compare(args []string, s streams) int {
 	var g compareFlags
 	flags := newFlags("compare", s)
 	g.add(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, compareUsage+flags.FlagUsages())
 	}
 	if flags.NArg() != 2 {

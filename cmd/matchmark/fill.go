@@ -52,7 +52,7 @@ func fill(args []string, s streams) int {
 	var p cameBackFlags
 	flags := newFlags("fill", s)
 	p.addFill(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, fillUsage+flags.FlagUsages())
 	}
 	c, code := comeBack(flags.Args(), p, "fill", s)
