@@ -156,10 +156,10 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		o.Words = inLanguage(job)
 	}
 	o.Pen.Comma = decimalComma(job, o.Words)
+	inner := block.New(m, o.Pen, job, o.Words, w)
+	inner.Filled, inner.Last, inner.Thick = o.Filled, o.Last, len(job.Steps()) >= block.ThickFrom
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last,
-			Thick: len(job.Steps()) >= block.ThickFrom},
-		faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps, plates: map[string]string{},
+		Composer: inner, faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps, plates: map[string]string{},
 	}
 	for _, k := range kinds() {
 		c.plates[k.name] = k.title(c.W)
