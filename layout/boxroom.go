@@ -41,3 +41,51 @@ func (k *ink) boxes() (top, bottom Mm, some bool) {
 	}
 	return top, bottom, some
 }
+
+// GapBelow is the room to leave between two blocks below each other so that no box to write in of
+// the lower one comes nearer than GapY to one of the upper one that it is not GapX beside; no less
+// than gap. Blocks of which boxes share a line, as the rows of a table do, keep theirs. An upper
+// block that may end in another way, on a page of its own, is looked at in all of them.
+func GapBelow(upper, lower Block, gap Mm) Mm {
+	_, foot := upper.BoxRoom()
+	top, _ := lower.BoxRoom()
+	if foot+gap+top <= sharedLine {
+		return gap
+	}
+	need := gap
+	ends := []Block{upper}
+	for i := range upper.Partings {
+		ends = append(ends, upper.Partings[i].Lower)
+	}
+	for _, end := range ends {
+		end.ink.eachBox(0, 0, func(a [4]Mm) {
+			if end.H-a[3]+gap >= GapY {
+				return
+			}
+			lower.ink.eachBox(0, 0, func(b [4]Mm) {
+				if max(a[0]-b[2], b[0]-a[2]) < GapX-Outline-slack { // between their outlines
+					need = max(need, GapY-(end.H-a[3])-b[1])
+				}
+			})
+		})
+	}
+	return need
+}
+
+// sharedLine is how near two boxes are that have a line in common.
+const sharedLine Mm = 0.1
+
+// eachBox calls see with the left, top, right and lower edge of each box to write in, moved by x
+// and y; boxes to tick are left out, as BoxRoom does.
+func (k *ink) eachBox(x, y Mm, see func([4]Mm)) {
+	for i := range k.items {
+		if it := &k.items[i]; strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleTick {
+			l, t, r, b := it.Bounds()
+			see([4]Mm{l + x, t + y, r + x, b + y})
+		}
+	}
+	for i := range k.parts {
+		p := &k.parts[i]
+		p.eachBox(x+p.x, y+p.y, see)
+	}
+}

@@ -36,11 +36,11 @@ func Example() {
 	}
 	// Output:
 	// frame slip 80.00 x 60.00
-	//    5.00    8.42  text regular 10 pt w 61.74 "Measure the nut from the shaft end,"
-	//    5.00   12.72  text regular 10 pt w 29.99 "then take it off."
-	//    5.00   16.60  rect 37.00 x 9.00 stroke 0.30 cells 6 point 4 [box:value]
-	//    5.00   16.60  path 10 steps within 7.41 0.51 29.59 8.49 stroke 0.18 faint dash 0.40
-	//   26.25   23.40  path 6 steps within -0.55 -0.55 0.55 0.55 fill black
-	//   43.50   22.37  text regular 10 pt w 3.53 "mm"
+	//    5.00    8.39  text regular 10 pt w 61.74 "Measure the nut from the shaft end,"
+	//    5.00   12.63  text regular 10 pt w 29.99 "then take it off."
+	//    5.00   16.48  rect 37.00 x 9.00 stroke 0.30 cells 6 point 4 [box:value]
+	//    5.00   16.48  path 10 steps within 7.41 0.51 29.59 8.49 stroke 0.18 faint dash 0.40
+	//   26.25   23.28  path 6 steps within -0.55 -0.55 0.55 0.55 fill black
+	//   43.50   22.25  text regular 10 pt w 3.53 "mm"
 	// fan.yaml:12 "130.015 to 130.040 mm" is too wide by 20.7 mm
 }

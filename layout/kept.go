@@ -80,36 +80,38 @@ const mostKept = 1 << 12
 // A memory keeps what was made under a key. When half of what it may hold is new, what has
 // not been asked for since the last time is forgotten: a large job asks for the texts of its
 // nearest steps again and again, and hardly for earlier ones.
-type memory[K comparable, V any] struct{ fresh, old map[K]V }
+// Its maps hold where things are: as they grow they are copied over and over.
+type memory[K comparable, V any] struct{ fresh, old map[K]*V }
 
-// known gives what is kept under a key.
-func (m *memory[K, V]) known(key K) (V, bool) {
-	v, known := m.fresh[key]
-	if !known {
-		if v, known = m.old[key]; known {
+// known gives what is kept under a key, nil where that is nothing.
+func (m *memory[K, V]) known(key K) *V {
+	v := m.fresh[key]
+	if v == nil {
+		if v = m.old[key]; v != nil {
 			m.add(key, v)
 		}
-	}
-	return v, known
-}
-
-// keep gives what is kept under a key, made now if it is not.
-func (m *memory[K, V]) keep(key K, make func() V) V {
-	v, known := m.known(key)
-	if !known {
-		v = make()
-		m.add(key, v)
 	}
 	return v
 }
 
-func (m *memory[K, V]) add(key K, v V) {
+// keep gives what is kept under a key, made now if it is not.
+func (m *memory[K, V]) keep(key K, make func() V) V {
+	v := m.known(key)
+	if v == nil {
+		made := make()
+		v = &made
+		m.add(key, v)
+	}
+	return *v
+}
+
+func (m *memory[K, V]) add(key K, v *V) {
 	if len(m.fresh) >= mostKept/2 {
 		m.fresh, m.old = m.old, m.fresh
 		clear(m.fresh) // it keeps its room
 	}
 	if m.fresh == nil {
-		m.fresh = map[K]V{}
+		m.fresh = map[K]*V{}
 	}
 	m.fresh[key] = v
 }

@@ -22,12 +22,26 @@ func (s *Setter) Paragraph(runs []Run, o ParaOpts) *Paragraph {
 
 // Size is the height that Set gives in a width, and the number of misfits.
 func (p *Paragraph) Size(width Mm) (h Mm, misfits int) {
-	b := breaker{s: p.s, runs: p.runs, texts: p.texts, frags: append(p.s.frags[:0], p.frags...)}
-	var out Block
-	b.fill(&out, width, p.o, false)
-	p.s.frags = b.frags[:0]
+	out := p.fill(width, false)
 	return out.H, p.misfits + len(out.Misfits)
 }
 
+// fill sets all lines, without the misfits of single signs.
+func (p *Paragraph) fill(width Mm, draw bool) (out Block) {
+	b := breaker{s: p.s, runs: p.runs, texts: p.texts, frags: append(p.s.frags[:0], p.frags...)}
+	b.fill(&out, width, p.o, draw)
+	p.s.frags = b.frags[:0]
+	return out
+}
+
 // Set is Para of the runs in a width.
-func (p *Paragraph) Set(width Mm) Block { return p.s.Para(width, p.runs, p.o) }
+func (p *Paragraph) Set(width Mm) Block {
+	if len(p.runs) == 1 || p.misfits > 0 {
+		return p.s.Para(width, p.runs, p.o)
+	}
+	out := p.fill(width, false)
+	if out.H > 0 {
+		out.ink = laterInk(func() []Item { return p.fill(width, true).ink.items })
+	}
+	return out
+}

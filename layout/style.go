@@ -51,18 +51,19 @@ type Style struct {
 
 // The styles of the printed pack; nothing is set smaller than Caption. Sizes
 // follow the usual rules for forms that are read at arm's length in poor light:
-// running text 10 pt, limits 11 pt bold, step numbers 12 pt.
+// running text 10 pt, limits 11 pt bold, step numbers 12 pt. The lead is 120 % of the size,
+// the usual rule for running text; common practice, no source.
 var (
-	Body     = Style{Face: Regular, Size: 10, Lead: 4.3}
-	Strong   = Style{Face: Bold, Size: 10, Lead: 4.3}
-	Limit    = Style{Face: Bold, Size: 11, Lead: 5.0}
-	StepNo   = Style{Face: Bold, Size: 12, Lead: 5.4}
-	Sub      = Style{Face: Regular, Size: 8.5, Lead: 3.7}
-	SubBold  = Style{Face: Bold, Size: 8.5, Lead: 3.7}
+	Body     = Style{Face: Regular, Size: 10, Lead: 4.24}
+	Strong   = Style{Face: Bold, Size: 10, Lead: 4.24}
+	Limit    = Style{Face: Bold, Size: 11, Lead: 4.66}
+	StepNo   = Style{Face: Bold, Size: 12, Lead: 5.09}
+	Sub      = Style{Face: Regular, Size: 8.5, Lead: 3.6}
+	SubBold  = Style{Face: Bold, Size: 8.5, Lead: 3.6}
 	Caption  = Style{Face: Regular, Size: 7, Lead: 3.1}
-	Head     = Style{Face: Bold, Size: 12.5, Lead: 5.6}
-	Plate    = Style{Face: Bold, Size: 14, Lead: 6.2, Ink: White}
-	Section  = Style{Face: Bold, Size: 13, Lead: 5.8}
+	Head     = Style{Face: Bold, Size: 12.5, Lead: 5.3}
+	Plate    = Style{Face: Bold, Size: 14, Lead: 5.93, Ink: White}
+	Section  = Style{Face: Bold, Size: 13, Lead: 5.51}
 	CodeText = Style{Face: Mono, Size: 8.5, Lead: 3.9}
 	Typed    = Style{Face: MonoBold, Size: 12, Lead: 5.4} // a value in a box that is filled when it is printed
 )

@@ -83,9 +83,13 @@ func (t Table) head(of *TableOf, spans []int) Block {
 	if !any {
 		return Block{}
 	}
-	t.MinH = 0
+	t.MinH, t.PadY = 0, min(t.PadY, headPad)
 	return t.row(r, of.row(spans, true))
 }
+
+// headPad is the room above and below the heads of columns at the most: words stand nearer to a
+// rule than boxes do.
+const headPad Mm = 0.5
 
 // row sets one row. Neighbouring rows share the rule between them: each draws
 // the one at its foot, and one at its top that the row above covers.

@@ -39,10 +39,13 @@ func (s *Setter) TypedFraction(caption, unit, text string, copied bool, ref Ref)
 	return s.captioned(caption, Middle(1.5, s.typed(text, blank.W, h, dashOf(copied), ref), u), ref)
 }
 
+// widestTyped is wider than any letter that is typed in SubBold.
+const widestTyped Mm = 3.2
+
 // TypedWords makes a box for words filled: as wide as given, and as high as its text
 // takes.
 func (s *Setter) TypedWords(w Mm, caption, text string, copied bool, ref Ref) Block {
-	inner := Above(0.2, s.Line(w-1.2, []Run{T(Caption, caption)}, ParaOpts{Ref: ref}), s.Para(w-2, []Run{T(SubBold, text)}, ParaOpts{Ref: ref}))
+	inner := Above(0.2, s.Line(w-1.2, []Run{T(Caption, caption)}, ParaOpts{Ref: ref}), s.Para(w-2, []Run{T(SubBold, Loose(text, int((w-2)/widestTyped)))}, ParaOpts{Ref: ref}))
 	_, h := s.boxSize(RoleWords)
 	h = max(h, inner.H+1)
 	out := Drawn(w, h, Item{Role: RoleTyped, Ref: ref, Shape: Rect{W: w, H: h, Weight: Outline, Dash: dashOf(copied)}})

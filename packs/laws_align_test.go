@@ -2,6 +2,7 @@ package packs_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -71,4 +72,29 @@ func alignHead(movable string) string {
 	}
 	return lawHead + "parts: {motor: {name: Motor}, half: {name: Coupling half}, pump: {name: Pump}}\ncontainers: {C1: {name: Motor, kind: crate, keep: dry}}\ndimensions:\n" + dim("D1") + dim("D2") +
 		"alignments:\n  A1: {what: Motor to pump, movable: " + movable + ", stationary: pump, method: rim and face, reads: 0.01 mm, dials-on: stationary, face-diameter: 180 mm, sag: 0.03 mm, feet: [{name: front, at: 310 mm}, {name: rear, at: 720 mm}], read: {rim: D1, face: D2}}\nsteps:\n"
+}
+
+// Feet and large pipes are tight when the coupling is read last; small lines, and what is no
+// foot, are left alone. Common practice, no source.
+func TestCouplingsAreReadWhenNothingPulls(t *testing.T) {
+	t.Parallel()
+	names := map[string]bool{"Motor foot bolt": true, "Holding-down bolt": true, "Suction pipe flange bolt": true, "Bolt of the discharge flange": true, "Foundation bolt": true, "Base bolt": true,
+		"Oil drain pipe bolt": false, "Flush pipe of the suction pipe": false, "Guard screw": false, "Coupling bolt": false, "Seal gland nut": false, "Cover bolt": false, "Fußschraube": false, "Vent pipe bolt": false}
+	list := make([]string, 0, len(names))
+	for n := range names {
+		list = append(list, n)
+	}
+	slices.Sort(list)
+	line := map[string]string{"slacken": "do: Slacken them., loosen: [J9]", "tighten": "do: Tighten them., tighten: [J9]", "read": "do: Read it., set: [D1, D2]", "align": "do: Align it., align: [A1], measure: [D1, D2]"}
+	toldWhere(t, "pulled-out-of-line", func(t *rapid.T) (string, bool) {
+		name := rapid.SampledFrom(list).Draw(t, "name")
+		order := anyOrder(t, "slacken", "tighten", "read", "align")
+		at := func(act string) int { return slices.Index(order, act) }
+		if at("slacken") > at("tighten") {
+			t.Skip("tightened before it is slackened")
+		}
+		head := strings.Replace(alignHead("motor"), "parts: {", "parts: {bolt: {name: "+name+", count: 4}, ", 1)
+		head = strings.Replace(head, "alignments:", "joints: {J9: {what: Bolts, parts: [bolt], torque: 60 N·m, source: sheet 2}}\ntools: {wrench: {what: Torque wrench, size: 20 to 100 N·m}}\nalignments:", 1)
+		return head + strings.ReplaceAll(stepLines(order, line), "      - ", "  - "), names[name] && at("slacken") < at("read") && at("read") < at("tighten") && at("align") < at("tighten")
+	})
 }

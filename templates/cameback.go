@@ -38,6 +38,18 @@ func cameBack(c *composer) []layout.Piece {
 	return append(out, c.list(w.Filled.RefusedHead, c.refused())...)
 }
 
+// longTyped is the longest word of what was typed that stays together in a list.
+const longTyped = 40
+
+// typedBy says who typed the values, in a frame where that goes into one line.
+func (c *composer) typedBy(width layout.Mm) layout.Block {
+	run := layout.Run{Text: c.W.Filled.Typed.With(c.Filled.Values.Typed()), Style: layout.SubBold, Deco: layout.Boxed}
+	if c.Line(0, []layout.Run{run}, layout.ParaOpts{}).W > width {
+		run = layout.T(layout.SubBold, layout.Loose(run.Text, longTyped))
+	}
+	return c.Para(width, []layout.Run{run}, layout.ParaOpts{})
+}
+
 // list is a heading with lines below it; nothing where there are none.
 func (c *composer) list(head string, lines []string) []layout.Piece {
 	if len(lines) == 0 {
@@ -45,7 +57,7 @@ func (c *composer) list(head string, lines []string) []layout.Piece {
 	}
 	out := []layout.Piece{{Block: c.Heading(head), Gap: 4, KeepNext: true}}
 	for _, l := range lines {
-		out = append(out, layout.Piece{Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, l)}, layout.ParaOpts{Hang: 4}), Gap: 0.8})
+		out = append(out, layout.Piece{Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, layout.Loose(l, longTyped))}, layout.ParaOpts{Hang: 4}), Gap: 0.8})
 	}
 	return out
 }
@@ -98,16 +110,22 @@ func (c *composer) outRows(list []filled.Verdict) []layout.Piece {
 		if st := v.SetLater(); st != nil {
 			todo = layout.Above(0.4, todo, g.Text(3, layout.Sub, w.Filled.SetAt.With(c.whereRead(v.Dim, st, "left ")), v.Dim.At))
 		}
-		rows = append(rows, g.Row(v.Dim.At, mark, values, g.Text(2, layout.Body, dimension.PlainWords(c.W, v.Limit), v.Dim.At), todo, c.tagTicks(v)))
+		rows = append(rows, g.Row(v.Dim.At, mark, values, g.Text(2, layout.Body, dimension.PlainWords(c.W, v.Limit), v.Dim.At), todo, c.tagTicks(v, g.Table.Room(4))))
 	}
 	return g.Table.Pieces(rows)
 }
 
-// tagTicks are a box to tick for each tag.
-func (c *composer) tagTicks(v filled.Verdict) layout.Block {
+// tagTicks are a box to tick for each tag. The mark of one that is longer than its column
+// goes on in a second line.
+func (c *composer) tagTicks(v filled.Verdict, room layout.Mm) layout.Block {
 	var out layout.Block
 	for _, t := range v.Tags {
-		out = layout.Above(layout.GapY, out, c.Tick(layout.SubBold, t.Mark, t.At))
+		tick := c.Tick(layout.SubBold, t.Mark, t.At)
+		if tick.W > room {
+			box := c.Tick(layout.SubBold, "", t.At)
+			tick = layout.Middle(1.2, box, c.Para(room-box.W-1.2, []layout.Run{layout.T(layout.SubBold, layout.Loose(t.Mark, 6))}, layout.ParaOpts{Ref: t.At}))
+		}
+		out = layout.Above(layout.GapY, out, tick)
 	}
 	if out.Empty() {
 		return c.Words(layout.Sub, c.W.Filled.NoTag)

@@ -30,8 +30,9 @@ type Options struct {
 	// earlier outages beside the boxes; both nil for a pack to be filled by hand.
 	Filled *filled.Result
 	Last   *filled.History
-	// Boxes are the pages of the boxes on the paper that was filled by hand.
-	Boxes map[string]int
+	// Printed is the pack that was filled by hand: the pages that a filled one tells are
+	// those of the paper.
+	Printed *Pack
 	// Since puts change bars beside what is not as it was in an earlier revision; nil for
 	// none.
 	Since *job.Since
@@ -48,6 +49,7 @@ type Pack struct {
 	Tags     *layout.Doc // tags and labels on pages of the paper
 	Rolls    []Roll      // those on stocks of other sizes
 	TagCount int
+	Anchors  map[string]int // the pages of what is told by its page
 
 	retag func(keep func(mark string) bool) // sets only some of the tags
 }
@@ -159,9 +161,12 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	inner := block.New(m, o.Pen, job, o.Words, w)
 	inner.Filled, inner.Last, inner.Thick = o.Filled, o.Last, len(job.Steps()) >= block.ThickFrom
 	c := &composer{
-		Composer: inner, faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, written: o.Boxes, duplex: o.Duplex, since: o.Since, stamping: o.Stamps, plates: map[string]string{},
+		Composer: inner, faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, duplex: o.Duplex, since: o.Since, stamping: o.Stamps, plates: map[string]string{},
 	}
-	for _, k := range kinds() {
+	if o.Printed != nil {
+		c.written, c.Printed = o.Printed.Boxes(), o.Printed.Anchors
+	}
+	for _, k := range c.bound() {
 		c.plates[k.name] = k.title(c.W)
 	}
 	if o.Second != nil {
@@ -189,8 +194,10 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 	})
 	c.PutPages(set)
 	c.Later, c.Kept = nil, nil // what was set lies on the pages: tags are set later, and need none of it
-	pack := &Pack{Pages: c.doc(set.Frames, folded(set.Outline))}
-	c.link(pack.Pages.Pages)
+	pack := &Pack{Pages: c.doc(set.Frames, folded(set.Outline)), Anchors: set.Anchors}
+	if o.Printed == nil { // else they are pages of another file
+		c.link(pack.Pages.Pages)
+	}
 	// Tags have one size, and are written on at a bench: their boxes do not grow
 	// for gloves.
 	c.Setter = layout.NewSetter(m, layout.Pen{Comma: o.Pen.Comma})

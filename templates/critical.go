@@ -33,7 +33,9 @@ func critical(c *composer) []layout.Piece {
 	said := ""
 	for i, d := range dims {
 		changed, before := c.since.Dim(d), said
-		if said = c.criticalSaid(d); i == 0 || d.Base != dims[i-1].Base || said != before {
+		said = c.criticalSaid(d)
+		named := i == 0 || d.Base != dims[i-1].Base || said != before // else its boxes stand below others
+		if named {
 			b := c.criticalName(d, table)
 			name = &b
 			out = append(out, c.barred([]layout.Piece{{Block: b, KeepNext: true, Under: pieces[1].Under}}, changed)...)
@@ -41,11 +43,11 @@ func critical(c *composer) []layout.Piece {
 		var row []layout.Piece
 		switch {
 		case c.tight(d):
-			row = c.tightRow(d, table)
+			row = c.tightRow(d, table, named)
 		case c.besides(g, d):
-			row = g.Bare().Pieces([]layout.Row{c.criticalRow(g, d, false)})
+			row = g.Bare().Pieces([]layout.Row{c.criticalRow(g, d, false, named)})
 		default:
-			row = wide.Bare().Pieces([]layout.Row{c.criticalRow(wide, d, true)})
+			row = wide.Bare().Pieces([]layout.Row{c.criticalRow(wide, d, true, named)})
 		}
 		row[0].Under = append(pieces[1].Under[:1:1], name)
 		out = append(out, c.barred(row, changed)...)

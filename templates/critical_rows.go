@@ -28,19 +28,36 @@ func (c *composer) tight(d *job.Dim) bool {
 	if d.FoundAt == nil || d.LeftAt == nil || d.Box.Form != reading.Digits && d.Box.Form != reading.Fraction || d.Positions.Boxes() == 1 {
 		return false
 	}
-	row := block.RowWidth(c.severalBoxes(d)) - layout.GapX*layout.Mm(len(c.severalBoxes(d))-1)
+	row := block.RowWidth(c.severalBoxes(d))
 	return row > c.mostBoxes() && row <= c.mostTight()
 }
 
+// nearRule is the room between a box and the rule of its row. Where boxes stand above those of a
+// row, and not what is measured, the row is higher by belowBoxes, so that they are apart.
+const nearRule, belowBoxes layout.Mm = 0.8, layout.GapY - 2*nearRule
+
+// under gives the cells of a row the room that they need below other boxes.
+func under(named bool, cells []layout.Block) []layout.Block {
+	if named {
+		return cells
+	}
+	for i, b := range cells {
+		if !b.Empty() {
+			cells[i] = b.Pad(belowBoxes, 0, 0, 0)
+		}
+	}
+	return cells
+}
+
 // tightRow is a row of such a dimension.
-func (c *composer) tightRow(d *job.Dim, of *layout.TableOf) []layout.Piece {
-	boxes := layout.Bottom(0, c.severalBoxes(d)...)
+func (c *composer) tightRow(d *job.Dim, of *layout.TableOf, named bool) []layout.Piece {
+	boxes := layout.Bottom(layout.GapX, c.severalBoxes(d)...)
 	side := boxes.W + 2.4
 	g := c.Grid(block.Col("", 0), block.Col("", side), block.Col("", side))
-	g.Table.PadY, g.Table.Of = layout.GapY/2, of
+	g.Table.PadY, g.Table.Of = nearRule, of
 	g.Table.Columns[2].Span = 2
 	mark := c.criticalMark(g, d)
-	row := g.Row(d.At, layout.Above(0.8, mark, c.Box(layout.RoleInitials, c.W.Common.Initials, d.At)), boxes, boxes)
+	row := g.Row(d.At, under(named, []layout.Block{layout.Above(0.8, mark, c.Box(layout.RoleInitials, c.W.Common.Initials, d.At)), boxes, boxes})...)
 	row.Middle = true
 	return g.Bare().Pieces([]layout.Row{row})
 }
@@ -73,7 +90,7 @@ func (c *composer) criticalGrids(dims []*job.Dim) (beside, stacked block.Grid) {
 	both := []block.Column{cols[0], block.Col(w.Common.AsFound+", "+w.Common.AsLeft, found+left), cols[3]}
 	beside, stacked = c.Grid(cols...), c.Grid(both...)
 	stacked.Table.Columns[1].Span = 2
-	beside.Table.PadY, stacked.Table.PadY = layout.GapY/2, layout.GapY/2 // boxes of neighbouring rows
+	beside.Table.PadY, stacked.Table.PadY = nearRule, nearRule
 	return beside, stacked
 }
 
@@ -99,9 +116,6 @@ func (c *composer) criticalBoxes(d *job.Dim, found bool) layout.Block {
 	boxes := c.severalBoxes(d)
 	if row := layout.Bottom(layout.GapX, boxes...); row.W <= c.mostBoxes() {
 		return row
-	}
-	if row := layout.Bottom(0, boxes...); row.W <= c.mostBoxes() {
-		return row // edge to edge
 	}
 	if d.FoundAt == nil || d.LeftAt == nil {
 		return block.FlowRow(boxes, 2*c.mostBoxes()) // there are none of the other side
@@ -166,7 +180,7 @@ func (c *composer) answerTicks(d *job.Dim) layout.Block {
 
 // criticalRow is one dimension at one place: its mark and its boxes, those as left below
 // those as found where they do not go beside each other.
-func (c *composer) criticalRow(g block.Grid, d *job.Dim, stacked bool) layout.Row {
+func (c *composer) criticalRow(g block.Grid, d *job.Dim, stacked, named bool) layout.Row {
 	mark := c.criticalMark(g, d).Pad(0, 0, -1, 0)
 	found, left := c.criticalBoxes(d, true), c.criticalBoxes(d, false)
 	cells := []layout.Block{mark, found, left}
@@ -180,7 +194,7 @@ func (c *composer) criticalRow(g block.Grid, d *job.Dim, stacked bool) layout.Ro
 		boxes := block.FlowRow([]layout.Block{named(c.W.Common.AsFound, found), named(c.W.Common.AsLeft, left)}, g.Table.Room(1))
 		cells = []layout.Block{mark, boxes}
 	}
-	row := g.Row(d.At, append(cells, c.Box(layout.RoleInitials, "", d.At))...)
+	row := g.Row(d.At, under(named, append(cells, c.Box(layout.RoleInitials, "", d.At)))...)
 	row.Middle = true
 	return row
 }

@@ -26,8 +26,7 @@ func (c *composer) foot(handover bool) layout.Block {
 		strip = c.handover()
 	}
 	if c.Filled != nil {
-		runs := []layout.Run{{Text: c.W.Filled.Typed.With(c.Filled.Values.Typed()), Style: layout.SubBold, Deco: layout.Boxed}}
-		strip = layout.Above(1, strip, c.Para(c.Span, runs, layout.ParaOpts{}))
+		strip = layout.Above(1, strip, c.typedBy(c.Span))
 	}
 	return layout.Above(0, deviations, strip).Pad(layout.GapY, 0, 0, 0)
 }

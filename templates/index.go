@@ -82,23 +82,10 @@ func (c *composer) fillIndex(t *indexTable, dims [][]*job.Dim, places []layout.B
 	}
 }
 
-// indexPlaces are for each row the lines of its places.
-func (c *composer) indexPlaces(g block.Grid, dims [][]*job.Dim) []layout.Block {
-	out := make([]layout.Block, len(dims))
-	for i, ds := range dims {
-		lines := make([]layout.Block, len(ds))
-		for k, d := range ds {
-			lines[k] = c.indexPlace(g, d)
-		}
-		out[i] = layout.Above(0, lines...)
-	}
-	return out
-}
-
 // Widths of the columns of marks and of steps with their pages: as wide as their texts, up
 // to where marks are set smaller and pages in two lines.
 const (
-	leastIndexMark, mostIndexMark layout.Mm = 15, 21
+	leastIndexMark, mostIndexMark layout.Mm = 15, 22.5
 	leastIndexPage, mostIndexPage layout.Mm = 17, 20
 )
 
@@ -106,8 +93,16 @@ const (
 func (c *composer) indexMarks(dims [][]*job.Dim) (mark, page layout.Mm) {
 	const pads = 2.5
 	mark, page = leastIndexMark, leastIndexPage
+	for _, ds := range dims {
+		for _, like := range c.samePlaces(ds) {
+			wide := c.Width(layout.Strong, like[0].Mark)
+			if len(like) > 1 {
+				wide = c.Line(0, sharedMark(like), layout.ParaOpts{}).W
+			}
+			mark = max(mark, wide+pads)
+		}
+	}
 	for _, d := range slices.Concat(dims...) {
-		mark = max(mark, c.Width(layout.Strong, d.Mark)+pads)
 		for _, at := range []string{c.whereRead(d, d.FoundAt, "found "), c.whereRead(d, d.LeftAt, "left ")} {
 			page = max(page, c.Width(layout.Sub, at)+pads)
 		}
@@ -169,21 +164,6 @@ func (c *composer) indexRows() [][]*job.Dim {
 	}
 	slices.SortStableFunc(out, func(a, b []*job.Dim) int { return job.ByNumber(a[0].Base, b[0].Base) })
 	return out
-}
-
-// indexPlace is the line of one place in its row: its mark, and across the row where it is
-// read and set.
-func (c *composer) indexPlace(g block.Grid, d *job.Dim) layout.Block {
-	page := func(col int, st *job.Step, what string) layout.Block {
-		x := layout.Mm(0)
-		for i := range col {
-			x += g.Table.Columns[i].Width
-		}
-		return g.Text(col, layout.Sub, c.whereRead(d, st, what), d.At).At(x, 0.3)
-	}
-	line := layout.Overlay(g.Mark(0, layout.Strong, d.Mark, d.At), page(3, d.FoundAt, "found "), page(4, d.LeftAt, "left "))
-	line.W = g.Table.Room(0)
-	return line
 }
 
 // A limitLine is one line of a limit in a list.

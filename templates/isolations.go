@@ -47,9 +47,14 @@ func isolations(c *composer) []layout.Piece {
 		}
 	}
 	out := c.ListSheet(w.Isolations.Rule, g, append(rows, g.Blank(blanks(len(rows), 6, 1, usualSpares)+tried(c.Job))...))
-	over := c.Grid(block.Col(w.Handover.Shift, 25), block.Col(w.Isolations.TakenOver, 0), block.Col(w.Isolations.HandsOver, 36), block.Col(w.Isolations.TakesOver, 36), block.Col(w.Isolations.Renewed, 44))
-	if n := changes(c.Job); n > 0 {
-		out = append(out, over.Under(over.Blank(n))...)
+	changes, planned := changes(c.Job)
+	taken := w.Isolations.TakenOver
+	if planned > changes {
+		taken = w.Isolations.TakenOverMore
+	}
+	over := c.Grid(block.Col(w.Handover.Shift, 25), block.Col(taken, 0), block.Col(w.Isolations.HandsOver, 36), block.Col(w.Isolations.TakesOver, 36), block.Col(w.Isolations.Renewed, 44))
+	if changes > 0 {
+		out = append(out, over.Under(over.Blank(changes))...)
 	}
 	return out
 }
@@ -82,16 +87,17 @@ func (c *composer) lockTimes(p job.LockPeriod) (on, off string) {
 }
 
 // mostChanges is how many rows there are for taking over the locks, at the most: a long job
-// goes on in the empty rows above them, or copies the page.
+// goes on on copies of the page, and the head of the rows says so.
 const mostChanges = 2
 
-// changes is how often the locks go to the next shift and a permit of the day is renewed, as
-// planned in shifts of twelve hours; none for a job within one, or where nobody has said how
-// long it takes: the log of handing over has room for it.
-func changes(j *job.Job) int {
+// changes is how many rows there are for the locks that go to the next shift and a permit of the
+// day that is renewed, and how often that is planned in shifts of twelve hours; none for a job
+// within one, or where nobody has said how long it takes: the log of handing over has room for it.
+func changes(j *job.Job) (rows, planned int) {
 	const shift = 12
 	h, _ := j.Hours.Rat().Float64()
-	return max(0, min(int(math.Ceil(h/shift))-1, mostChanges))
+	planned = max(0, int(math.Ceil(h/shift))-1)
+	return min(planned, mostChanges), planned
 }
 
 // usualSpares is how many empty rows the list has for what is found on the day, at the most.

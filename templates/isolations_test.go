@@ -14,7 +14,7 @@ func TestLocksAreTakenOver(t *testing.T) {
 		hours int64
 		want  int
 	}{{0, 0}, {1, 0}, {12, 0}, {13, 1}, {24, 1}, {25, 2}, {400, mostChanges}} {
-		if got := changes(&job.Job{Hours: units.Whole(x.hours)}); got != x.want {
+		if got, _ := changes(&job.Job{Hours: units.Whole(x.hours)}); got != x.want {
 			t.Errorf("%d h: %d rows for the next shift, want %d", x.hours, got, x.want)
 		}
 	}

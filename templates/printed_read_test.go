@@ -61,6 +61,7 @@ type paperReader struct {
 	inOne        map[string][]*stepText
 	heads        *heads
 	above, row   string
+	shared       string // of a row of places that share a line: the mark without them
 	cur          *stepText
 	group        []*stepText // like steps below one head
 	in           *sub
@@ -69,6 +70,9 @@ type paperReader struct {
 // readList takes a text over into its sheet and into the row of its list.
 func (r *paperReader) readList(sheet, text string, bold bool) {
 	r.sheets.add(sheet, text)
+	if r.readPlaces(sheet, text, bold) {
+		return
+	}
 	if list := r.lists[sheet]; len(list) > 0 && list[0] == text && bold {
 		r.row, r.lists[sheet] = sheet+" "+text, list[1:]
 		if sheet == "critical" {
@@ -81,6 +85,33 @@ func (r *paperReader) readList(sheet, text string, bold bool) {
 	if r.row != "" {
 		r.rows.add(r.row, text)
 	}
+}
+
+// readPlaces takes the places that share a line of the list of dimensions: D20 in bold, then DE,
+// NDE, each a row with its mark alone; what stands behind them belongs to the last.
+func (r *paperReader) readPlaces(sheet, text string, bold bool) bool {
+	list := r.lists[sheet]
+	if sheet != "dimensions" || len(list) == 0 {
+		r.shared = ""
+		return false
+	}
+	if base, _, placed := strings.Cut(list[0], "/"); placed && bold && text == base {
+		r.shared = base
+		return true
+	}
+	if r.shared == "" {
+		return false
+	}
+	for _, place := range strings.FieldsFunc(text, func(x rune) bool { return x == ',' || x == ' ' }) {
+		if len(list) == 0 || list[0] != r.shared+"/"+place {
+			r.shared = ""
+			return false
+		}
+		r.row, list = sheet+" "+list[0], list[1:]
+		r.rows.add(r.row, r.row[len(sheet)+1:])
+	}
+	r.lists[sheet] = list
+	return true
 }
 
 // readHead looks whether a large text begins a step, like steps, a hold or a frame of boxes.

@@ -31,7 +31,7 @@ func ComposeReport(j *job.Job, o Options, m layout.Measurer) (*layout.Doc, sourc
 func (c *composer) reportFoot() layout.Block {
 	o := c.Job.Order
 	ident := o.Number + " " + o.Revision + " · " + c.Job.Digest
-	left := c.Para(c.Span-c.Width(layout.CodeText, ident)-6, []layout.Run{{Text: c.W.Filled.Typed.With(c.Filled.Values.Typed()), Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{})
+	left := c.typedBy(c.Span - c.Width(layout.CodeText, ident) - 6)
 	right := c.Line(c.Span-left.W-3, []layout.Run{layout.T(layout.CodeText, ident)}, layout.ParaOpts{Align: layout.RightEnd, Ref: o.At})
 	return layout.Beside(3, left, right).Pad(layout.GapY, 0, 0, 0)
 }
@@ -97,7 +97,7 @@ func (c *composer) reportDim(head *layout.Block, lines []filled.Line) []layout.P
 	}
 	for _, when := range []job.When{job.AsFound, job.AsLeft} {
 		if v, there := c.Filled.Verdict(d, when); there && v.Bad() && v.Action != "" {
-			runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: c.sideWord(when) + ": " + v.Action, Style: layout.SubBold, Deco: layout.Inverse})
+			runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: c.sideWord(when) + ":", Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.SubBold, " "+v.Action))
 		}
 	}
 	name := c.Para(c.Span, runs, layout.ParaOpts{Ref: d.At})
@@ -127,6 +127,9 @@ func (c *composer) reading(l filled.Line) layout.Block {
 	return c.reportLine(cells, layout.Sub)
 }
 
+// widestInReport is wider than any letter of a cell.
+const widestInReport layout.Mm = 2.8
+
 // reportLine sets the cells of one line beside each other; a verdict that is out is set
 // white on black.
 func (c *composer) reportLine(cells []string, st layout.Style) layout.Block {
@@ -140,7 +143,7 @@ func (c *composer) reportLine(cells []string, st layout.Style) layout.Block {
 		if i > 0 {
 			w = reportWidths[i-1]
 		}
-		run := layout.T(st, text)
+		run := layout.T(st, layout.Loose(text, int((w-2)/widestInReport)))
 		switch text {
 		case c.W.Report.Outcome[filled.Out], c.W.Report.Outcome[filled.Mend]:
 			run = layout.Run{Text: text, Style: layout.SubBold, Deco: layout.Inverse}

@@ -27,7 +27,7 @@ func filledPump(t *testing.T, paper layout.Paper) (*job.Job, *filled.Result, *te
 		t.Fatal(err)
 	}
 	values, _ := filled.Merge([]*filled.File{filled.Read("storm-pump.csv", data, jb)})
-	o.Filled, o.Boxes = filled.Work(jb, values), blank.Boxes()
+	o.Filled, o.Printed = filled.Work(jb, values), blank
 	pack, problems := templates.Compose(jb, o, pdf.NewFaces(), nil)
 	if len(problems) > 0 {
 		t.Fatal(problems)

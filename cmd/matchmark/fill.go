@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"io/fs"
 	"path/filepath"
 	"strconv"
 
@@ -13,6 +14,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/def"
 	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -43,7 +45,7 @@ func (p *cameBackFlags) addFill(f *pflag.FlagSet) {
 	f.StringVar(&p.out, "out", "out", "write into `DIR`")
 	p.inputFlags.add(f)
 	f.StringArrayVar(&p.last, "last", nil, "the readings of an earlier outage, as given to print, from `FILE`")
-	f.StringVar(&p.paper, "paper", "", "`PAPER` that the pack was printed on: a4 or letter; a4 if the site file does not say")
+	f.StringVar(&p.paper, "paper", "", "`PAPER` that the pack was printed on: a4 or letter; if not said, that of its digest in the readings")
 	f.BoolVar(&p.draft, "draft", false, "print in spite of rows that are refused")
 }
 
@@ -59,10 +61,10 @@ func fill(args []string, s streams) int {
 	if c == nil {
 		return code
 	}
-	o := templates.Options{Paper: c.paper, Pen: layout.Pen{Gloves: c.job.Site.Gloves}, Last: c.last}
+	o := templates.Options{Paper: c.paper, Pen: layout.Pen{Gloves: c.job.Site.Gloves}, Last: c.last, Duplex: c.duplex, Second: c.second}
 	faces := facesFor(c.job, &source.Problems{})
 	blank, _ := templates.Compose(c.job, o, faces, nil)
-	o.Filled, o.Boxes = c.result, blank.Boxes()
+	o.Filled, o.Printed = c.result, blank
 	pack, misfits := templates.Compose(c.job, o, faces, nil)
 	if misfits.Errors() > 0 {
 		report(s.err, misfits, c.job.Files)
@@ -79,7 +81,7 @@ func fill(args []string, s streams) int {
 		fmt.Fprintf(s.err, "error: %v\n", err)
 		return exitFiles
 	}
-	fmt.Fprintf(s.out, "%s: %s, %s of %s filled, %s\n", path, counted(len(pack.Pages.Pages), "page"), strconv.Itoa(c.typed()), countedBoxes(len(c.job.Blanks())), c.out())
+	fmt.Fprintf(s.out, "%s: %s, %s of %s filled, %s\n", path, counted(len(pack.Pages.Pages), "page"), strconv.Itoa(c.result.Values.Boxes()), countedBoxes(len(c.job.Blanks())), c.out())
 	return code
 }
 
@@ -87,6 +89,8 @@ func fill(args []string, s streams) int {
 type returned struct {
 	job    *job.Job
 	paper  layout.Paper
+	duplex bool     // printed on both sides
+	second *job.Job // in the second language of the paper, nil for none
 	result *filled.Result
 	last   *filled.History
 }
@@ -94,15 +98,6 @@ type returned struct {
 // stem is the beginning of the names of its files.
 func (c *returned) stem(dir string) string {
 	return filepath.Join(dir, fileName(c.job.Order.Number+"-"+c.job.Order.Revision))
-}
-
-// typed counts the boxes that have a value.
-func (c *returned) typed() int {
-	n := 0
-	for _, f := range c.result.Values.Files {
-		n += len(f.Entries)
-	}
-	return n
 }
 
 // out counts what is out of limits, and apart from it what can be mended and what was found
@@ -167,10 +162,15 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 		f := filled.Read(name, data, jb)
 		told, files = append(told, f.Told...), append(files, f)
 	}
+	if name == "fill" {
+		c.asPrinted(disk, in, files, p.paper != "")
+	}
 	var earlier source.Problems
 	c.last, earlier = lastTime(jb, p.last)
 	values, conflicts := filled.Merge(files)
 	c.result = filled.Work(jb, values)
+	last, late := c.last.Before(values.On())
+	c.last, earlier = last, append(earlier, late...)
 	told = append(append(append(told, conflicts...), c.result.Problems...), earlier...)
 	told.Sort()
 	report(s.err, told, jb.Files)
@@ -178,6 +178,33 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 		return nil, exitFor(told)
 	}
 	return c, exitDone
+}
+
+// asPrinted takes from the digest in the files how the pack was printed that they are of,
+// for its pages are told: on what paper, unless that was said, on both sides or with a second
+// language.
+func (c *returned) asPrinted(disk fs.FS, in packs.Inputs, files []*filled.File, said bool) {
+	for _, f := range files {
+		as, known := c.job.PrintedAs(f.Pack)
+		if !known {
+			continue
+		}
+		if said {
+			as.Letter = c.paper == layout.Letter
+		}
+		if c.paper = layout.A4; as.Letter {
+			c.paper = layout.Letter
+		}
+		c.duplex = as.BothSides
+		if 0 < as.Second && as.Second <= len(def.Tongues) {
+			in.Language = def.Tongues[as.Second-1]
+			if second, told := packs.Load(disk, in); told.Errors() == 0 {
+				c.second = second
+			}
+		}
+		c.job.PrintAs(as)
+		return
+	}
 }
 
 // inputNames are the names under which files on the command line are read.

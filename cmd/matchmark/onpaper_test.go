@@ -126,7 +126,7 @@ func composedFile(t *testing.T, path string, o templates.Options) (*job.Job, *te
 	compose := func() composedPack {
 		pack, misfits := templates.Compose(jb, o, pdf.NewFaces(), nil)
 		// Without what it was composed with, which takes many times the memory of the pages.
-		return composedPack{&templates.Pack{Pages: pack.Pages, Tags: pack.Tags, Rolls: pack.Rolls, TagCount: pack.TagCount}, misfits}
+		return composedPack{&templates.Pack{Pages: pack.Pages, Tags: pack.Tags, Rolls: pack.Rolls, TagCount: pack.TagCount, Anchors: pack.Anchors}, misfits}
 	}
 	x := composedPack{}
 	if fmt.Sprint(o) == fmt.Sprint(templates.Options{Paper: o.Paper}) {

@@ -3,6 +3,7 @@ package codes
 // jointCodes are the problems of fasteners and joints.
 var jointCodes = []Entry{
 	{"fasteners-out", "A joint is tightened while some of its fasteners are out.", "Fit them above it."},
+	{"for-now-idle", "A joint says how tight it is held for now, and no step tightens it while its fasteners are in for now.", "Write tighten: below fit-for-now:, or take for-now: out."},
 	{"joint-count", "A joint has another number of fasteners than its layout has places.", "Count them on the joint, and put both right."},
 	{"joint-refused", "The calculation of a joint refuses what is given, for the reason in the message.", "Write what the message names, with its source."},
 	{"joint-spread", "One joint holds fasteners that go back at different steps.", "Write each: to make a joint of each place."},

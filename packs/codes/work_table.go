@@ -4,6 +4,7 @@ package codes
 var workCodes = []Entry{
 	{"after-itself", "A step names itself as coming before it.", "Name the step that does."},
 	{"before-safe", "A step may be done before the machine is made safe.", "Let it come after the step that makes it safe, or write that step first."},
+	{"beyond-a-step", "A step has more hours or people than one step takes, or hours that are finer than work is planned.", "Put the point right, or make several steps of it."},
 	{"bound", "A condition is always met, or never: the size is far from the reading.", "Put the number right, or ask about the reading that is meant."},
 	{"may-be-missing", "A reading is needed that is taken only under a condition.", "Take it always, or put the same if: on what needs it."},
 	{"never-asked", "A permit is described, and no step asks for it.", "Write permit: at the step that is not begun without it."},

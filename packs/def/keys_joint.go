@@ -29,7 +29,7 @@ var jointKind = &kind[Joint]{
 			oneOf("lubricated", "cadmium plated", "dry"),
 		single("tensioner", "What pulls the bolts, where they are not tightened by a wrench.", "{area: 5570 mm2, retained: 80 %, source: sheet of the tensioner}", tensionerKind, func(j *Joint, at source.Pos) *Tensioner { j.Tensioner.At = at; return &j.Tensioner }),
 		text("breaks-loose", "The least torque that each must break loose with; one below it is written down.", "45 N·m", func(j *Joint) *source.Text { return &j.BreaksLoose }),
-		text("for-now", "A torque that it is held with for a while, for a reading or for parts on trial, before the last one.", "40 N·m", func(j *Joint) *source.Text { return &j.ForNow }),
+		text("for-now", "A torque that its fasteners are held with while they are in by fit-for-now:, for a reading or for parts on trial; the step prints it in place of the last one.", "40 N·m", func(j *Joint) *source.Text { return &j.ForNow }),
 		single("layout", "Where the fasteners sit, and in which order they are gone round.", "{circle: 460 mm, order: crosswise}", layoutKind, func(j *Joint, at source.Pos) *Layout { j.Layout.At = at; return &j.Layout }),
 		items("says", "What the sources say of the torque where they do not agree, or where one is known to be wrong.",
 			"[{source: maker's sheet 6, text: 120 N·m (98 lb-ft), used: yes, note: 120 N·m is 89 lb-ft}]", saysKind, addSaysOfJoint),

@@ -83,7 +83,7 @@ var stepKind = &kind[Step]{
 		counts("fit", "The parts that go on, with a number when not all pieces do.", "[screw]", func(s *Step) *[]Count { return &s.Fit }),
 		into("into", "Where the removed parts go: a container, a lay-down spot, bench or scrap. A group of places behind a container (C1/valve) is its pocket of the same name as the part's place.", "{cover: C6, screw: C3}", func(s *Step) *Into { return &s.Into }).
 			oneOf("bench", "scrap").marks("CY"),
-		list("from", "Where the fitted parts come from.", "[C3]", func(s *Step) *[]source.Text { return &s.From }).oneOf("bench").marks("CY"),
+		list("from", "Where the fitted parts come from. A group of places behind a container (C1/valve) is its pockets of the places that the parts have.", "[C3]", func(s *Step) *[]source.Text { return &s.From }).oneOf("bench").marks("CY"),
 		counts("fit-for-now", "The parts that are put on for a while, to be taken out again.", "[{guide-stud: 2}]", func(s *Step) *[]Count { return &s.ForNow }),
 		counts("take-out-again", "The parts fitted for now that come out again.", "[{guide-stud: 2}]", func(s *Step) *[]Count { return &s.TakeOut }),
 		list("leave-out", "The parts that are left out here and go on later.", "[dowel]", func(s *Step) *[]source.Text { return &s.LeftOut }),

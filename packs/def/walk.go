@@ -177,7 +177,7 @@ func (r *reader) cutByComma(m *yaml.Node, i int, known func(string) bool) int {
 	if inside, ok := insideQuotes(whole); ok {
 		whole = inside
 	}
-	help := "put it in quotes: " + name + `: "` + whole + `"`
+	help := "put it in quotes: " + name + `: "` + strings.ReplaceAll(whole, `"`, "") + `"`
 	if decimalComma.MatchString(whole) {
 		help = "decimals take a point: " + name + ": " + decimalComma.ReplaceAllString(whole, "$1.$2")
 	}

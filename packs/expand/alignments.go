@@ -3,6 +3,7 @@ package expand
 import (
 	"fmt"
 	"strings"
+	"unicode"
 
 	"matchmark/packs/align"
 	"matchmark/packs/def"
@@ -16,12 +17,29 @@ import (
 // no foot is soft, after the first move, after a second one. Common practice, no source.
 const usualTries = 3
 
+// machineNamed is what the paper calls a machine of an alignment. Who writes the key of a part
+// instead of its name, as input-shaft, means that part.
+func (b *builder) machineNamed(t source.Text) string {
+	key, _, placed := names.Cut(t.Value)
+	if ps := b.Parts[key]; len(ps) > 0 && (placed || strings.Contains(key, "-")) {
+		for _, p := range ps {
+			if name := []rune(p.Name); len(name) > 1 && p.Place.Mark(key) == t.Value {
+				if !unicode.IsUpper(name[1]) {
+					name[0] = unicode.ToLower(name[0])
+				}
+				return string(name)
+			}
+		}
+	}
+	return t.Value
+}
+
 // readAlignments reads every alignment; the dimensions are known.
 func (b *builder) readAlignments() {
 	b.Alignments = map[string]*job.Alignment{}
 	for _, da := range b.Def.Alignments {
 		a := &job.Alignment{
-			At: da.Mark.At, Mark: da.Mark.Value, What: da.What.Value, Movable: da.Movable.Value, Stationary: da.Stationary.Value,
+			At: da.Mark.At, Mark: da.Mark.Value, What: da.What.Value, Movable: b.machineNamed(da.Movable), Stationary: b.machineNamed(da.Stationary),
 			Note: da.Note.Value, Tries: usualTries, Wrote: job.Wrote{}, Read: map[align.Dial]*job.Dim{},
 		}
 		if n, ok := names.WholeNumber(da.Tries); ok {
@@ -237,7 +255,7 @@ func (r *alignReader) dial(dial align.Dial, t source.Text) {
 		r.hole(t.At, "align-reading", x.Mark+" has no box for its sign, and a dial goes both ways", "sign: yes, at "+x.Base)
 	case r.a.Setup.Reads != nil && x.By != nil && x.By.Reads != nil && x.By.Reads.Unit != r.a.Setup.Unit:
 		r.hole(t.At, "align-reading", x.Mark+" is read in "+x.By.Reads.Unit.Text()+", and "+r.a.Mark+" in "+r.a.Setup.Unit.Text(), "let both be one unit")
-	case x.ViewedFrom == "" || !strings.Contains(x.ViewedFrom, r.a.Movable):
+	case x.ViewedFrom == "" || !strings.Contains(x.ViewedFrom, r.a.Movable) && !strings.Contains(x.ViewedFrom, r.d.Movable.Value):
 		r.hole(t.At, "align-reading", x.Mark+" is not seen from the "+r.a.Movable+", and right and left of "+r.a.Mark+" are", "viewed-from: the "+r.a.Movable+", at "+x.Base)
 	default:
 		r.a.Read[dial] = x

@@ -11,32 +11,52 @@ import (
 // readHours takes over how long each step is planned to take and how many people, and its
 // generated put-back row.
 func (b *builder) readHours(st *job.Step, ds *def.Step) {
-	st.Hours = hoursOf(ds.Hours)
+	st.Hours = b.hoursOf(ds.Hours)
 	if m := &st.Mirror; ds.BackHours.Written() {
-		m.Hours = hoursOf(ds.BackHours)
+		m.Hours = b.hoursOf(ds.BackHours)
 		if m.At.IsZero() {
 			m.At = ds.BackHours.At
 		}
 	}
 	if n, ok := names.WholeNumber(ds.People); ok {
-		st.People = n
+		st.People = b.crewOf(ds.People, n)
 	}
 	if n, ok := names.WholeNumber(ds.BackPeople); ok {
-		st.Mirror.People = n
+		st.Mirror.People = b.crewOf(ds.BackPeople, n)
 		if st.Mirror.At.IsZero() {
 			st.Mirror.At = ds.BackPeople.At
 		}
 	}
 }
 
-// hoursOf reads a number of hours, nil if none is written.
-func hoursOf(t source.Text) *units.Number {
+// What one step may take at the most, and how fine its hours are: lists and sums have the
+// room for these. More of either is a slipped point (common practice, no source).
+const mostHours, mostPeople, finestHours = 999, 99, 2
+
+// hoursOf reads a number of hours, nil if none is written, or no step takes so many.
+func (b *builder) hoursOf(t source.Text) *units.Number {
 	if !t.Written() {
 		return nil
 	}
 	n, err := units.ParseNumber(t.Value)
-	if err != nil {
+	switch {
+	case err != nil:
 		return nil // the reader has told
+	case n.Cmp(units.Whole(mostHours)) > 0:
+		b.Problems.Add(t.At, "beyond-a-step", t.Value+" hours are more than one step takes: a slipped point?", "for example hours: 4.5", "what takes longer in several steps, each with its hours")
+		return nil
+	case n.Decimals() > finestHours:
+		b.Problems.Add(t.At, "beyond-a-step", t.Value+" hours are finer than work is planned", "hours: "+n.Round(finestHours, units.Up).Text())
+		return nil
 	}
 	return &n
+}
+
+// crewOf is how many people a step takes, one where nobody could tell so many apart.
+func (b *builder) crewOf(t source.Text, n int) int {
+	if n <= mostPeople {
+		return n
+	}
+	b.Problems.Add(t.At, "beyond-a-step", t.Value+" people are more than work at one step", "for example people: 2")
+	return 1
 }

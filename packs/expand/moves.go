@@ -104,13 +104,33 @@ func (b *builder) resolveFitted(st *job.Step, ds *def.Step) {
 		}
 	}
 	for _, t := range ds.From {
-		if w, ok := b.WhereAt(t, st.Place); ok {
-			st.From = append(st.From, job.Fetch{Text: t, From: w})
-		}
+		st.From = append(st.From, b.fetches(t, st)...)
 	}
 	if len(ds.From) > 0 && len(ds.Fit) == 0 {
 		b.Problems.Add(ds.From[0].At, "not-fitted", "from: says where parts come from, but this step fits none", "for example fit: [lock-nut], or take from: out")
 	}
+}
+
+// fetches resolves where fitted parts come from. A group of places behind a container
+// (C1/valve) is its pockets of the places that the parts of the step have.
+func (b *builder) fetches(t source.Text, st *job.Step) []job.Fetch {
+	var out []job.Fetch
+	if i := strings.LastIndexByte(t.Value, '/'); i >= 0 {
+		for _, m := range st.Fit {
+			if p := m.Part.Place; slices.Contains(p.Groups, t.Value[i+1:]) {
+				if w, ok := b.WhereAt(t, p.Or(st.Place)); ok && !slices.ContainsFunc(out, func(f job.Fetch) bool { return f.From == w }) {
+					out = append(out, job.Fetch{Text: t, From: w})
+				}
+			}
+		}
+	}
+	if len(out) > 0 {
+		return out
+	}
+	if w, ok := b.WhereAt(t, st.Place); ok {
+		out = append(out, job.Fetch{Text: t, From: w})
+	}
+	return out
 }
 
 // isAid reports, and tells as a problem, that a part which is no part of the

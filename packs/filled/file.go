@@ -47,6 +47,7 @@ type File struct {
 	Job, Revision, Pack string
 	By                  string    // who typed it from the paper
 	On                  time.Time // the day, zero if it is not told
+	OnAt                source.Pos
 	Hours               *units.Quantity
 	Entries             []Entry
 	Refused             []job.Blank // whose value stands in the file and was not taken

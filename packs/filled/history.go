@@ -4,6 +4,7 @@ import (
 	"sort"
 
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
 
@@ -19,6 +20,29 @@ func NewHistory(j *job.Job, files []*File) *History {
 	}
 	sort.SliceStable(h.Past, func(i, k int) bool { return h.Past[i].Values.On() < h.Past[k].Values.On() })
 	return h
+}
+
+// Before leaves out the outages that were typed on a day, as 2026-03-14, or after it: what
+// was read then is not what was read last. Each is told. Nothing is left out where a day is
+// not known; nil if none is left. It may be asked of a nil History.
+func (h *History) Before(day string) (*History, source.Problems) {
+	var told source.Problems
+	if h == nil || day == "" {
+		return h, nil
+	}
+	out := &History{}
+	for _, r := range h.Past {
+		on := r.Values.On()
+		if on < day {
+			out.Past = append(out.Past, r)
+			continue
+		}
+		told.Warn(r.Values.Files[0].OnAt, "not-earlier", "this was typed on "+on+", and the readings of this outage on "+day+": as an earlier outage it is left out", "the readings of the outage before, or the day put right")
+	}
+	if len(out.Past) == 0 {
+		return nil, told
+	}
+	return out, told
 }
 
 // A Before is what a dimension was read as at an earlier outage.

@@ -38,6 +38,8 @@ type Verdict struct {
 	Action   string            // what the definition says to do, empty if it says nothing
 	Why      string            // of Open and NotTaken
 	Tags     []*job.Tag        // of the parts that it is read on
+
+	each []Outcome // of each box; nil where all are as the whole
 }
 
 // Bad reports whether somebody has to do something about it.
@@ -73,11 +75,13 @@ func (r *Result) judge(d *job.Dim, when job.When) Verdict {
 	if len(limits) == 0 {
 		return v
 	}
-	v.settle(r.against(d, when, limits), limits[0], Out)
+	j, each := r.against(d, when, limits)
+	v.each = each
+	v.settle(j, limits[0], Out)
 	if len(v.Findings) > 0 {
 		v.Limit = limitAt(limits, max(v.Findings[0].Position, 0))
 	}
-	if v.Outcome != Out || d.WatchedOnly() {
+	if d.WatchedOnly() || v.Outcome != Out && !r.beyondWear(&v, limits) {
 		v.finish(d, r)
 		return v
 	}
@@ -89,7 +93,12 @@ func (r *Result) judge(d *job.Dim, when job.When) Verdict {
 			continue
 		}
 		out := v
-		v.settle(r.against(d, when, []*reading.Limit{old.limit}), old.limit, Out)
+		worn, boxes, kept := r.againstOld(d, when, old.limit, limits, j)
+		v.settle(worn, old.limit, Out)
+		v.old(boxes, old.in)
+		if each = boxes; len(kept) > 0 && v.Outcome == Out {
+			v.Limit, v.Findings = out.Limit, still(j.Findings, kept, boxes)
+		}
 		if v.Outcome == In {
 			v.Outcome = old.in
 		}
@@ -99,6 +108,9 @@ func (r *Result) judge(d *job.Dim, when job.When) Verdict {
 		if v.Outcome != Out {
 			break
 		}
+	}
+	if v.Outcome == Out {
+		v.blame(each)
 	}
 	v.finish(d, r)
 	return v
@@ -131,26 +143,32 @@ func (r *Result) limitsAt(d *job.Dim, when job.When) []*reading.Limit {
 	return d.LeftLimits()
 }
 
-// against judges the readings by one limit, or by one for each name of the positions.
-func (r *Result) against(d *job.Dim, when job.When, limits []*reading.Limit) reading.Judgement {
+// against judges the readings by one limit, or by one for each name of the positions;
+// each is what that says of each box.
+func (r *Result) against(d *job.Dim, when job.When, limits []*reading.Limit) (all reading.Judgement, each []Outcome) {
 	t := r.readings(d, when)
 	found := r.readings(d, job.AsFound).readings
-	all := reading.Judgement{Verdict: reading.In}
+	each = make([]Outcome, len(t.readings))
+	all.Verdict = reading.In
 	for k, l := range limits {
-		if l.Kind == reading.Record {
-			continue // this position is only recorded
-		}
 		var own, ownFound []*units.Quantity
 		var at []int
 		for i := k; i < len(t.readings); i += len(limits) {
 			own, at = append(own, t.readings[i]), append(at, i)
+			each[i] = Recorded
 			if i < len(found) {
 				ownFound = append(ownFound, found[i])
 			}
 		}
+		if l.Kind == reading.Record {
+			continue // this position is only recorded
+		}
 		env := r.env(d, laddersOf(working(d, when), l)...)
 		env.Found = ownFound
 		j := l.Judge(own, env)
+		for i, o := range boxOutcomes(j.Findings, l, len(own)) {
+			each[at[i]] = o
+		}
 		for _, f := range j.Findings {
 			if f.Position >= 0 && f.Position < len(at) {
 				f.Position = at[f.Position]
@@ -159,7 +177,7 @@ func (r *Result) against(d *job.Dim, when job.When, limits []*reading.Limit) rea
 		}
 		all.Verdict = worse(all.Verdict, j.Verdict)
 	}
-	return all
+	return all, each
 }
 
 // laddersOf are the ladders that work a limit out.
@@ -258,42 +276,4 @@ func (v *Verdict) finish(d *job.Dim, r *Result) {
 		}
 	}
 	v.Tags = r.tags(d)
-}
-
-// judgeAnswers judges what is ticked or said, not measured.
-func (r *Result) judgeAnswers(v *Verdict, t *taken) {
-	l := v.Dim.Left
-	if v.When == job.AsFound && (v.Dim.WatchedOnly() || l == nil) {
-		l = v.Dim.Found
-	}
-	if l == nil || v.When == job.AsFound && l.NeedsFound() {
-		return
-	}
-	found := r.readings(v.Dim, job.AsFound).answers
-	sum, judged := reading.In, false
-	for i, a := range t.answers {
-		was := ""
-		if i < len(found) {
-			was = found[i]
-		}
-		one := l.JudgeAnswer(a, was)
-		if one == reading.NoVerdict && (l.Kind == reading.Words || l.Kind == reading.YesOrNo || l.Kind == reading.Tick || l.Kind == reading.Record) {
-			continue
-		}
-		judged = true
-		sum = worse(sum, one)
-		if one != reading.In {
-			v.Findings = append(v.Findings, reading.Finding{Position: i, Verdict: one})
-		}
-	}
-	switch {
-	case !judged:
-	case sum == reading.In:
-		v.Outcome, v.Limit = In, l
-	case sum == reading.NoVerdict:
-		v.Outcome, v.Limit = Open, l
-	default:
-		v.Outcome, v.Limit = Out, l
-		v.finish(v.Dim, r)
-	}
 }

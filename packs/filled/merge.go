@@ -70,6 +70,9 @@ func Merge(files []*File) (*Values, source.Problems) {
 	return v, told
 }
 
+// Boxes is how many boxes have a value.
+func (v *Values) Boxes() int { return len(v.entries) }
+
 // Typed says who typed the values and when, each once: A. Penn, 2026-03-14.
 func (v *Values) Typed() string {
 	var out []string

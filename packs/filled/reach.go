@@ -17,8 +17,9 @@ import (
 // renewed since; one that stands still, goes away from the end, or is out already; no
 // running hours; a limit that hangs on other readings.
 
-// LimitRange are the ends of the limit of one reading of a dimension, of that for an old
-// part if there is one; nil where it has no end, or that hangs on other readings.
+// LimitRange are the ends of the limit of one reading of a dimension, and in the place of
+// each that of the limit for an old part if it has one; nil where there is no end, or it
+// hangs on other readings.
 func LimitRange(d *job.Dim, n int) (low, high *units.Quantity) {
 	limits := d.LeftLimits()
 	if d.WatchedOnly() {
@@ -26,22 +27,25 @@ func LimitRange(d *job.Dim, n int) (low, high *units.Quantity) {
 			limits = []*reading.Limit{d.Found}
 		}
 	}
+	var both []*reading.Limit
+	if len(limits) > 0 {
+		both = append(both, limitAt(limits, n))
+	}
 	if d.Reuse != nil {
-		limits = []*reading.Limit{d.Reuse}
+		both = append(both, d.Reuse)
 	}
-	if len(limits) == 0 {
-		return nil, nil
-	}
-	for _, t := range limitAt(limits, n).Tests {
-		from, to, ok := t.Limits()
-		if t.Group != reading.Each || !ok {
-			continue
-		}
-		if from != nil {
-			low = from
-		}
-		if to != nil {
-			high = to
+	for _, l := range both {
+		for _, t := range l.Tests {
+			from, to, ok := t.Limits()
+			if t.Group != reading.Each || !ok {
+				continue
+			}
+			if from != nil {
+				low = from
+			}
+			if to != nil {
+				high = to
+			}
 		}
 	}
 	return low, high

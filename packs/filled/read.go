@@ -18,10 +18,11 @@ func Read(name string, data []byte, j *job.Job) *File {
 	for _, b := range j.Blanks() {
 		r.blanks[keyOf(b.Dim.Mark, sides[b.When], position(b))] = b
 	}
+	whole := len(t.problems) == 0 // else the rows above the boxes may not have been read
 	for _, row := range t.rows {
 		r.row(row)
 	}
-	if r.file.Name != "" && len(t.problems) == 0 {
+	if whole {
 		r.about()
 	}
 	r.file.Told = t.problems
@@ -160,7 +161,7 @@ var dayForms = []string{"2006-01-02", "2 Jan 2006", "2 January 2006", "02-Jan-20
 func (r *reader) day(row cells, value string, at source.Pos) {
 	for _, form := range dayForms {
 		if d, err := time.Parse(form, value); err == nil {
-			r.file.On = d
+			r.file.On, r.file.OnAt = d, at
 			return
 		}
 	}

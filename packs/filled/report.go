@@ -65,29 +65,13 @@ func (r *Result) one(d *job.Dim, when job.When, n int) (*units.Quantity, string,
 	}
 	text := r.Typed(job.BlankKey(d.Mark, when, d.ReadingKind(), n))
 	o := v.Outcome
-	if text == "" && o != NotTaken {
+	switch e, typed := r.entry(d, when, d.ReadingKind(), n); {
+	case typed && e.NotTaken != "":
+		o = NotTaken
+	case text == "":
 		o = Empty
-	}
-	if o == Out || o == Mend || o == OldIn {
-		own := false
-		for _, f := range v.Findings {
-			own = own || f.Position == n || f.Position < 0
-		}
-		if !own && len(v.Findings) > 0 {
-			o = In
-		}
-	}
-	if o == Open && text != "" {
-		for _, f := range v.Findings {
-			if f.Position >= 0 && f.Position != n {
-				o = In
-			}
-		}
-		for _, f := range v.Findings {
-			if f.Position == n || f.Position < 0 {
-				o = Open
-			}
-		}
+	case v.each != nil:
+		o = v.each[n]
 	}
 	return r.readings(d, when).readings[n], text, o
 }

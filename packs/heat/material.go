@@ -1,6 +1,9 @@
 package heat
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // Properties of materials over temperature.
 //
@@ -48,9 +51,9 @@ func MaterialNamed(name string) (Material, error) {
 	}
 	names := make([]string, len(materials))
 	for i, m := range materials {
-		names[i] = m.Name
+		names[i] = strconv.Quote(m.Name) // one of them has a comma
 	}
-	instead := "write one of " + strings.Join(names, ", ") + ", or give the properties with their source"
+	instead := "write one of " + strings.Join(names, ", ")
 	if strings.TrimSpace(name) == "" {
 		return Material{}, refuse("Material", instead, "the material is missing, and its growth cannot be guessed")
 	}

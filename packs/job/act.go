@@ -87,8 +87,8 @@ type Act struct {
 
 // Acts lists what a step does, in the order in which its author wrote the verbs.
 // A permit comes first wherever it stands, for the step is not begun without it; a
-// lift and a heat come before the first move, for they are how it is done, and a routine
-// lift where on-hook: stands, if that is earlier; that a load
+// lift and a heat come before the first move, for they are how it is done, a heat and a
+// routine lift where heat: and on-hook: stand, if that is earlier; that a load
 // stands again and a container is empty is seen at the end, and a hold comes last, for
 // it is what the next step waits for.
 func (s *Step) Acts() []Act {
@@ -117,23 +117,29 @@ func (s *Step) VerbOrder() []Verb {
 		}
 	}
 	moves := []Verb{DoTakeOut, DoRemove, DoFit, DoFitForNow}
-	hung, hooked := false, false
+	heated, hooked := false, false
 	hook := func() {
 		if !hooked {
 			hooked = true
 			order = append(order, DoLift)
 		}
 	}
-	hang := func() {
-		if !hung {
-			hung = true
+	heat := func() {
+		if !heated {
+			heated = true
 			order = append(order, DoHeat)
-			hook()
 		}
+	}
+	hang := func() {
+		heat()
+		hook()
 	}
 	for _, v := range s.Verbs {
 		if v == DoLift && len(s.Lifts) == 0 {
 			hook() // a routine lift is told where it is written: what is read on the hook comes after it
+		}
+		if v == DoHeat {
+			heat() // its limits are told before what is read while the part is hot
 		}
 		if slices.Contains(moves, v) && !s.aidsBeforeHook(v) {
 			hang()

@@ -27,3 +27,23 @@ func TestAidsStandAboveTheHookWhereTheyAreWritten(t *testing.T) {
 		}
 	}
 }
+
+// The limits of a hot pull stood below the temperatures that are read in it: they were read when
+// the skin was too hot already.
+func TestHeatStandsAboveWhatIsReadInIt(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		name  string
+		verbs []Verb
+		above bool
+	}{
+		{"heat written above the reading", []Verb{DoHeat, DoMeasure, DoRemove}, true},
+		{"heat written below a reading that must be had before", []Verb{DoMeasure, DoHeat, DoRemove}, false},
+	} {
+		order := (&Step{Verbs: c.verbs}).VerbOrder()
+		heat, read, off := slices.Index(order, DoHeat), slices.Index(order, DoMeasure), slices.Index(order, DoRemove)
+		if above := heat < read; above != c.above || heat > off {
+			t.Errorf("%s: above the reading %v, want %v, and above what comes off in any case", c.name, above, c.above)
+		}
+	}
+}

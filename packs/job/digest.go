@@ -51,6 +51,23 @@ func (j *Job) SameContent(digest string) bool {
 	return len(digest) == len(j.made) && digest[:ofContent] == j.made[:ofContent]
 }
 
+// PrintedAs reads from the digest of a pack how it was printed; against what its change bars
+// stand is not in it. False where the pack is of something else, or the figures are those of
+// no way to print.
+func (j *Job) PrintedAs(digest string) (Printing, bool) {
+	if !j.SameContent(digest) {
+		return Printing{}, false
+	}
+	was, _ := strconv.ParseUint(j.made[ofContent:], 16, 32)
+	now, err := strconv.ParseUint(digest[ofContent:], 16, 32)
+	code := int(was ^ now)
+	if err != nil || code >= languages*sides*bars {
+		return Printing{}, false
+	}
+	way := code % (languages * sides)
+	return Printing{Letter: way&1 != 0, BothSides: way&2 != 0, Second: way / sides}, true
+}
+
 func bit(yes bool) int {
 	if yes {
 		return 1

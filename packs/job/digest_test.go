@@ -22,6 +22,10 @@ func TestDigestTellsPrintingsApart(t *testing.T) {
 				if was, twice := met[j.Digest]; twice {
 					t.Errorf("%+v and %+v both have the digest %s", was, p, j.Digest)
 				}
+				told, known := j.PrintedAs(j.Digest)
+				if told.Since = since; !known || told != p {
+					t.Errorf("%+v: the digest %s tells %+v, %v", p, j.Digest, told, known)
+				}
 				if met[j.Digest] = p; len(j.Digest) != 8 || !j.SameContent(j.Digest) {
 					t.Errorf("%+v: the digest %s is not known as that of the job", p, j.Digest)
 				}
@@ -36,6 +40,11 @@ func TestDigestTellsPrintingsApart(t *testing.T) {
 	other.SetDigest(sum[:])
 	if j.SameContent(other.Digest) {
 		t.Error("the digest of another job is taken for that of this one")
+	}
+	for _, digest := range []string{other.Digest, "", usual[:7], usual[:5] + "xyz"} {
+		if as, known := j.PrintedAs(digest); known {
+			t.Errorf("the digest %q tells %+v", digest, as)
+		}
 	}
 	other = &Job{}
 	if other.PrintAs(Printing{Letter: true}); other.Digest != "" {

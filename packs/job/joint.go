@@ -69,8 +69,9 @@ type Fastening struct {
 	At    source.Pos
 	Joint *Joint
 	Part  *Part
-	Final *Joint // tightened only while its fasteners are on for now: the joint that stays
-	On    int    // then the number of fasteners that are on
+	Final *Joint         // tightened only while its fasteners are on for now: the joint that stays
+	On    int            // then the number of fasteners that are on
+	Held  *joint.Setting // then how tight, where it is less than at last
 }
 
 // Mark is the printed key of what is loosened or tightened.

@@ -80,7 +80,7 @@ func (a *account) decisions() {
 			decided(Decided, field, "the centre of gravity is taken as exact along "+v.axis)
 			continue
 		}
-		a.ask(field, "write how far it may be off along "+v.axis+", or name the person who decides and the reason", "nothing says how far the centre of gravity may be off along %s", v.axis)
+		a.ask(field, "write how far it may be off along "+v.axis+", or name the person who decides and the reason", "as written the centre of gravity is exact along %s, and nothing shows that it is", v.axis)
 	}
 }
 

@@ -1,6 +1,8 @@
 package proof
 
 import (
+	"strings"
+
 	"matchmark/packs/align"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -24,6 +26,7 @@ func (r *report) checkAligned() {
 			}
 			told = told || r.alignedApart(a, st)
 		}
+		told = told || r.neverAgain(a, last)
 		for _, dial := range dials {
 			d := a.Read[dial]
 			if d == nil {
@@ -49,7 +52,7 @@ func machines(j *job.Job, a *job.Alignment) []*job.Part {
 	var out []*job.Part
 	for _, name := range []string{a.Movable, a.Stationary} {
 		for _, p := range j.Parts {
-			if p.Place.Mark(p.Key) == name || p.Name == name {
+			if p.Place.Mark(p.Key) == name || strings.EqualFold(p.Name, name) {
 				out = append(out, p)
 			}
 		}
@@ -66,6 +69,22 @@ func (r *report) alignedApart(a *job.Alignment, st *job.Step) bool {
 		}
 		r.apart(st.At, a.Mark+" is aligned at "+st.Name(), p, r.walk.Start(st), "align it at a step where both machines stand in their places")
 		return true
+	}
+	return false
+}
+
+// neverAgain tells of a coupling that no step aligns once a machine of it is back in its place,
+// and reports whether there is one: its feet stand somewhere else then.
+func (r *report) neverAgain(a *job.Alignment, last *job.Step) bool {
+	for _, p := range machines(r.job, a) {
+		for _, m := range p.Back {
+			if last == nil || m.Step.Index <= last.Index {
+				continue
+			}
+			r.problems.AddWith(m.At, "never-aligned", p.Called()+" goes back at "+m.Step.Name()+", and "+a.Mark+" is aligned at no step from there on: its feet do not stand where they stood", last.At, "aligned last here",
+				"align: ["+a.Mark+"] at "+m.Step.No+" or at a step below it")
+			return true
+		}
 	}
 	return false
 }

@@ -29,7 +29,7 @@ func (r *report) checkBenchRead() {
 // there is none.
 func (r *report) readInMachine(e *walk.Event) *job.Part {
 	for _, f := range []job.Face{e.Dim.Of, e.Dim.From, e.Dim.To} {
-		if p := f.Part; p != nil && r.walk.On(p, e) > 0 && r.walk.Away(p, e) == nil {
+		if p := f.Part; p != nil && inPlace(r.walk, p, e) && r.walk.Away(p, e) == nil {
 			return p
 		}
 	}

@@ -16,11 +16,22 @@ func (r *report) checkHeats() {
 		if h.PutOn != nil && h.PutOnAt == nil {
 			r.problems.Add(h.At, "never-heated", h.Mark+" is put on at no step", "heat: ["+h.Base+"] at the step that fits "+h.PartName())
 		}
+		r.checkDrawn(h)
 		r.checkMoved(h, h.PulledAt)
 		r.checkMoved(h, h.PutOnAt)
 		r.checkWayBack(h)
 		r.checkRead(h)
 	}
+}
+
+// checkDrawn sees that a heat which is named where its part comes off says how it is drawn.
+// Where the row that undoes this step puts it on hot, it is named there for that row.
+func (r *report) checkDrawn(h *job.Heat) {
+	if h.PulledAt == nil || h.Pull != nil || h.PutOn == nil || h.PutOnAt == nil || h.PutOnAt.Undoes == h.PulledAt || len(h.Because) > 0 {
+		return
+	}
+	r.problems.AddWith(h.PulledAt.At, "never-heated", "step "+h.PulledAt.Name()+" draws "+h.PartName()+" off with "+h.Mark+", which does not say how: no temperature and no time is printed there", h.At, "the heat",
+		"pull: {by: torch, clearance: … mm, longest: … min, puller: …}, at "+h.Base, "or take "+h.Base+" out of that step, if it comes off cold")
 }
 
 // checkMoved sees that a step which heats a part moves it.

@@ -8,11 +8,20 @@ import "matchmark/packs/job"
 func (r *report) checkPacks() {
 	told := map[string]bool{} // once for all places
 	for _, e := range r.walk.Events {
-		if e.Verb != job.DoSet || e.Dim.Shims == nil || e.Step.Until != nil || told[e.Dim.Base] {
+		if e.Verb != job.DoSet || e.Step.Until != nil || told[e.Dim.Base] {
 			continue
 		}
-		p := e.Dim.Shims.Part
-		if p == nil || r.walk.On(p, e) == 0 {
+		p := packOf(e.Dim)
+		if p == nil {
+			continue
+		}
+		if tried, fitted := r.walk.Now(p, e); tried > 0 {
+			told[e.Dim.Base] = true
+			r.problems.WarnWith(e.At, "pack-closed", e.Dim.Mark+" is set at "+e.Step.Name()+", when "+p.Called()+" is in for now: it is out of reach then", fitted.At, "fitted for now here",
+				"set: ["+e.Dim.Base+"] above fit-for-now:, there or at a step above it")
+			continue
+		}
+		if e.Dim.Shims == nil || r.walk.On(p, e) == 0 {
 			continue
 		}
 		told[e.Dim.Base] = true
@@ -28,4 +37,15 @@ func (r *report) checkPacks() {
 		}
 		r.problems.WarnWith(at, "pack-closed", e.Dim.Mark+" is set at "+e.Step.Name()+", when "+p.Called()+" is back: it is out of reach then", see, "it goes back here", help)
 	}
+}
+
+// packOf is the pack of shims that a reading is the thickness of, nil if it is of none.
+func packOf(d *job.Dim) *job.Part {
+	if d.Shims != nil {
+		return d.Shims.Part
+	}
+	if p := d.Of.Part; p != nil && p.Shims != nil && d.Kind == "thickness" {
+		return p
+	}
+	return nil
 }

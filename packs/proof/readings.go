@@ -36,10 +36,29 @@ func (r *report) measured(d *job.Dim, hangs []*job.Part) {
 	if p := first.Sets; p != nil {
 		when = e.Step.Name() + ", after " + first.Step.Name() + " has moved " + p.Called() + ", which sets it"
 	}
+	if p, q := r.ridesAlong(d, first, e); p != nil {
+		help = append(help, "or, if "+p.Key+" comes off with "+q.Key+" and is read on it: of: "+q.Key+" at "+p.Key)
+	}
 	if d.Of.Part != nil && slices.Contains(hangs, d.Of.Part) {
 		help = append(help, "or, if it is read with the part off: lost-by: nothing")
 	}
 	r.problems.AddWith(e.At, "too-late", d.Mark+" is measured at "+when, first.At, first.How, help...)
+}
+
+// ridesAlong is the part of a reading between two that is still on when it is read, where the
+// other came off with it as one, as a hub does with its motor; nil where that cannot be.
+func (r *report) ridesAlong(d *job.Dim, lost walk.Loss, e *walk.Event) (on, off *job.Part) {
+	a, b := d.From.Part, d.To.Part
+	if a == nil || b == nil || a == b {
+		return nil, nil
+	}
+	for _, x := range [][2]*job.Part{{a, b}, {b, a}} {
+		on, off := x[0], x[1]
+		if on.Of == nil && len(on.Off) > 0 && r.walk.On(on, e) > 0 && r.walk.On(off, e) == 0 && slices.ContainsFunc(off.Off, func(m *job.Move) bool { return m.Step == lost.Step }) {
+			return on, off
+		}
+	}
+	return nil, nil
 }
 
 // set sees that a dimension is set when all pieces that it lies between are back and

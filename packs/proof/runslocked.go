@@ -14,6 +14,7 @@ import (
 var (
 	saysStart   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:start(?: up)?|switch on) (?:it|(?:the )?(?:` + machineWords + `))\b|(?:^|[.;:!?,] |\b(?:and|then|now) )switch (?:it|(?:the )?(?:` + machineWords + `)) on\b`)
 	saysRun     = phrase.Of(`(?i)(?:(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it )?|\brun (?:the )?(?:` + machineWords + `) |\blet (?:it|the (?:` + machineWords + `)) run )(?:for )?(?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)\b`)
+	saysLoad    = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:lift|raise|hoist|lower|hold) (?:a |the )?(?:full |rated )?(?:test|proof) (?:load|weight)\b`)
 	saysRunning = phrase.Of(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile it runs\b`)
 	otherRuns   = phrase.Of(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench))\b`)
 	triedStart  = phrase.Of(`(?i)\bmust not (?:turn|start|run|move)\b|\bdoes(?: not|n't) (?:turn|start|run|move)\b|\bno answer\b|\bnothing (?:turns|starts|runs|moves|happens)\b`)
@@ -58,7 +59,7 @@ func (r *report) runs(st *job.Step) string {
 	switch {
 	case saysOfMachine(saysStart, words) && !triedStart.MatchString(words):
 		return "starts the machine by its words"
-	case saysOfMachine(saysRun, words):
+	case saysOfMachine(saysRun, words), saysLoad.MatchString(words):
 		return "runs the machine by its words"
 	}
 	for _, d := range slices.Concat(st.Measure, st.Set) {

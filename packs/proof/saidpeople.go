@@ -17,6 +17,21 @@ var (
 	atMost     = phrase.Of(`(?i)\b(?:more than|at most|fewer than|less than|up to|max(?:imum)?(?: of)?) $|\bnever\b`)
 )
 
+// otherPeople are words that want people without saying how many: a second man, a helper, one of you
+// at each end, one who turns while one reads; and two that carry, as a sentence begins.
+var otherPeople = []struct {
+	words *phrase.Pattern
+	n     int
+}{
+	{phrase.Of(`(?i)\b(?:a|the) third (?:person|man|woman|mechanic|fitter|technician|rigger|pair of hands)\b`), 3},
+	{phrase.Of(`(?i)\b(?:a|the) second (?:person|man|woman|mechanic|fitter|technician|rigger|pair of hands)\b`), 2},
+	{phrase.Of(`(?i)\b(?:a|your|the) (?:helper|mate) (?:hold|lift|carr|push|pull|stead|guid|watch|turn|read|stand)`), 2},
+	{phrase.Of(`(?i)\b(?:one (?:of you|person|man|mechanic|fitter)|a (?:person|man|mechanic|fitter)) (?:stands? )?(?:at|on) (?:each|either) (?:end|side|handle|corner)\b`), 2},
+	{phrase.Of(`(?i)\bone (?:of you )?(?:turns|lifts|pushes|pulls|bars|rolls)\b[^.;]*\b(?:one|the other|another) (?:of you )?(?:reads|watches|guides|holds|steadies|calls|looks)\b`), 2},
+	{phrase.Of(`(?i)(?:^|[.;:!] )three (?:carry|push|pull|steady|guide|walk)\b`), 3},
+	{phrase.Of(`(?i)(?:^|[.;:!] )two (?:carry|push|pull|steady|guide|walk)\b`), 2},
+}
+
 // checkSaidPeople warns of a step whose words want more people than its keys do: who plans
 // the crew by its hours and its head sends one.
 func (r *report) checkSaidPeople() {
@@ -41,6 +56,13 @@ func peopleIn(text string) int {
 	for _, at := range saidPeople.FindAllStringIndex(text, -1) {
 		if !atMost.MatchString(clause.FindString(text[:at[0]])) {
 			most = max(most, job.PostOf(strings.ToLower(text[at[0]:at[1]])).People)
+		}
+	}
+	for _, o := range otherPeople {
+		for _, at := range o.words.FindAllStringIndex(text, -1) {
+			if said := clause.FindString(text[:at[0]]); !atMost.MatchString(said) && !notIn.MatchString(said) {
+				most = max(most, o.n)
+			}
 		}
 	}
 	return most

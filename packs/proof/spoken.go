@@ -101,15 +101,23 @@ func (s *speaker) saysMoved(st *job.Step, word string, way way) bool {
 		if !same(w, word) || slices.Contains(said[max(0, i-2):i], "without") {
 			continue
 		}
-		for k := i - 1; k >= max(0, i-1-reachOfVerb) && len(said[k]) > 1; k-- {
-			if slices.Contains(way.before, said[k]) {
-				return true
-			}
+		if s.movedBy(said, i, way) {
+			return true
 		}
-		for k := i + 1; k < min(len(said), i+2+reachOfWord) && len(said[k]) > 1; k++ {
-			if slices.Contains(way.then, said[k]) {
-				return true
-			}
+	}
+	return false
+}
+
+// movedBy reports whether a word is told to be moved in some way by the words round it.
+func (s *speaker) movedBy(said []string, i int, way way) bool {
+	for k := i - 1; k >= max(0, i-1-reachOfVerb) && len(said[k]) > 1; k-- {
+		if slices.Contains(way.before, said[k]) {
+			return true
+		}
+	}
+	for k := i + 1; k < min(len(said), i+2+reachOfWord) && len(said[k]) > 1; k++ {
+		if slices.Contains(way.then, said[k]) {
+			return true
 		}
 	}
 	return false

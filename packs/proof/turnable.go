@@ -16,10 +16,14 @@ func (r *report) checkTurnable() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, d := range r.job.Dims {
 		e := r.walk.Set(d)
-		if e == nil || !byThread(d) || told[e.At] || r.walk.Away(d.Adjuster, e) != nil {
+		if e == nil || !byThread(d) || told[e.At] {
 			continue
 		}
+		away := r.walk.Away(d.Adjuster, e) // on the bench what rides along covers it, and nothing else does
 		for _, front := range r.walk.InFront(d.Adjuster, r.walk.Start(e.Step)) {
+			if away != nil && !front.Within(away) {
+				continue
+			}
 			if found := r.walk.Measured(d); inPlace(r.walk, front, e) && (found == nil || !inPlace(r.walk, front, found)) {
 				told[e.At] = true
 				r.shutNut(d, e, front)

@@ -23,6 +23,8 @@ var (
 	// bearsMark is a name or a remark that tells of a mark that is there.
 	bearsMark = phrase.Of(`(?i)\b(?:(?:match-?|witness )?marks?|(?:match-)?marked|numbered|stamped|punched|etched|scribed)\b`)
 	// Marks that are there before anybody works at the machine.
+	// What is filled goes to the mark of its glass or stick.
+	filledToMark = phrase.Of(`(?i)\b(?:fill|refill|top up|pour)\b[^.;]*\bto (?:its|their|the) marks?\b`)
 	marksOfMaker = phrase.Of(`(?i)\b(?:maker|makers|factory|cast|stamps?|stamped|etched|tooth|teeth|timing)\b`)
 )
 
@@ -33,6 +35,7 @@ func (r *report) checkUnmarked() {
 	told := map[source.Pos]bool{} // once for all places
 	for _, st := range r.walk.Steps {
 		words := r.job.InEnglish(st.Do)
+		words = filledToMark.ReplaceAllString(words, "")
 		by := goesByMark.FindString(words)
 		if !st.Back || by == "" || marksOfMaker.MatchString(words) {
 			continue

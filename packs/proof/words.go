@@ -12,7 +12,18 @@ import (
 // What the author tells the mechanic in words and what the keys say must be the
 // same: a thread the wrong way round breaks studs, an old seal goes back as new.
 
-var leftHand = phrase.Of(`(?i)\bleft[- ]?hand`)
+var leftHand = phrase.Of(`(?i)\bleft[- ]?hand(?:ed)?(?:[- ](lay|laid|wound|winding|grooves?|grooved|drum|ropes?|helix|spiral|twist|side|end|gear|pinion|wheel|worm|rotation)\b)?`)
+
+// saysLeftHand reports whether words tell of a left-hand thread; a rope has a left-hand lay,
+// a drum left-hand grooves and a machine a left-hand side.
+func saysLeftHand(words string) bool {
+	for _, m := range leftHand.FindAllStringSubmatch(words, -1) {
+		if m[1] == "" {
+			return true
+		}
+	}
+	return false
+}
 
 // checkWords compares the words of each step with the keys of the parts it moves.
 func (r *report) checkWords() {
@@ -124,7 +135,7 @@ func (r *report) checkHand(st *job.Step) {
 			left = p
 		}
 	}
-	says := leftHand.MatchString(r.job.InEnglish(st.Do)) || leftHand.MatchString(r.job.InEnglish(st.Missed))
+	says := saysLeftHand(r.job.InEnglish(st.Do)) || saysLeftHand(r.job.InEnglish(st.Missed))
 	switch {
 	case left != nil && !says && st.Undoes != nil:
 		r.problems.WarnWith(st.Undoes.Mirror.Missed.At, "hand-not-said", left.Called()+" has a left-hand thread, and the put-back row "+st.Name()+" does not say so", left.At, "the part",

@@ -1,6 +1,8 @@
 package proofread
 
 import (
+	"strings"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 )
@@ -65,10 +67,18 @@ func (b *proofreader) checkNamed() {
 		}
 	}
 	for _, c := range b.Job.Containers {
+		var empty []string
 		for _, p := range c.Pockets {
 			if !pockets[job.Where{Container: c, Pocket: p}] && len(c.In) > 0 {
-				unused(c.At, "the pocket "+c.Mark+"/"+p, "into: "+c.Base+"/"+p+" at a step, or take it out")
+				empty = append(empty, c.Mark+"/"+p)
 			}
+		}
+		switch len(empty) {
+		case 0:
+		case 1:
+			unused(c.At, "the pocket "+empty[0], "into: "+empty[0]+" at a step, or take it out")
+		default:
+			unused(c.At, "each of the pockets "+strings.Join(empty, ", "), "into: "+empty[0]+" at a step, or take it out")
 		}
 	}
 	b.checkJointsUsed(unused)

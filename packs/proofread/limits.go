@@ -20,6 +20,7 @@ func (b *proofreader) checkLimits(d *job.Dim, dd *def.Dimension) {
 			b.Fault(t, f)
 		}
 	}
+	b.checkNeverOld(d, reuse)
 	b.checkFoundBeside(d, names.TextAt(d.Place, dd.Found), reuse.Written())
 	if d.Left != nil && left.Written() {
 		tell(left, reading.CheckSame(d.Left, d.Found))

@@ -14,7 +14,7 @@ func (b *proofreader) oddOthers() {
 	joint := func(j *def.Joint) (source.Pos, string) { return j.Mark.At, j.Mark.Value }
 	b.odd(ask(b.Def.Joints, func(j *def.Joint) bool { return !j.NoValue.Written() }, joint, func(j *def.Joint) bool { return j.Source.Written() }), "where its torque comes from", "source: …, the document and its page")
 	b.odd(most(ask(b.Def.Joints, b.comesOut, joint, b.loosened)), "where it is loosened; what comes out has no line to count and tick then", "loosen: [its mark] at the step that takes its fasteners out")
-	b.odd(ask(b.Def.Joints, nil, joint, func(j *def.Joint) bool { return j.Lubricant.Written() }), "what is on its threads; the torque hangs on it", "lubricant: …, or dry")
+	b.odd(ask(b.Def.Joints, func(j *def.Joint) bool { return !j.NoValue.Written() }, joint, func(j *def.Joint) bool { return j.Lubricant.Written() }), "what is on its threads; the torque hangs on it", "lubricant: …, or dry")
 	tool := func(i *def.Instrument) (source.Pos, string) { return i.Key.At, source.Quote(i.Key.Value) }
 	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Range.Written() }), "from where to where it reads", "range: … to …, with the unit")
 	b.odd(ask(b.Def.Instruments, nil, tool, func(i *def.Instrument) bool { return i.Reads.Written() }), "its smallest step", "reads: …, with the unit")

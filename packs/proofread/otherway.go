@@ -51,6 +51,9 @@ func (b *proofreader) checkOtherWay(d *job.Dim, dd *def.Dimension) {
 		return
 	}
 	m := d.Adjuster.Movement
+	if m.Gives.Unit.Dimension() != d.Box.Unit.Dimension() {
+		return // a torque that more of them make smaller: no sum is done with moves:
+	}
 	for _, x := range []struct {
 		words      source.Text
 		key, makes string

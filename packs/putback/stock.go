@@ -1,7 +1,9 @@
 package putback
 
 import (
+	"slices"
 	"strconv"
+	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -57,7 +59,17 @@ func (b *undoer) checkFrom(st *job.Step, f job.Fetch) {
 			return
 		}
 	}
-	b.problems.Add(f.Text.At, "from-elsewhere", "nothing that this step fits lies in "+f.Text.Value, "name where its parts went when they came off")
+	var lies []string // where its parts do lie
+	for _, m := range st.Fit {
+		if w := m.From.Mark(); w != "" && !slices.Contains(lies, w) {
+			lies = append(lies, w)
+		}
+	}
+	help := "name where its parts went when they came off"
+	if len(lies) > 0 {
+		help += ": " + strings.Join(lies, ", ")
+	}
+	b.problems.Add(f.Text.At, "from-elsewhere", "nothing that this step fits lies in "+f.Text.Value, help)
 }
 
 // draw takes the pieces of a move out of the stock. When they lie in several

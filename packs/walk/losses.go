@@ -71,6 +71,9 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 	}
 	for _, p := range HangsOn(d) {
 		for _, l := range w.disturbed[p] {
+			if l.How == heatsIt && d.Kind == "temperature" {
+				continue // it is read of the part as it gets hot
+			}
 			if p == d.Adjuster && d.From.Part != p && d.To.Part != p && d.Of.Part != p {
 				l.Sets = p
 				if l.How == partsFaces {
@@ -145,8 +148,9 @@ func takes(e *Event, parts []*job.Part) bool {
 	return false
 }
 
-// partsFaces is what taking a part off does to a reading between its faces.
-const partsFaces = "parts its faces"
+// partsFaces is what taking a part off does to a reading between its faces, heatsIt what
+// drawing it off hot does.
+const partsFaces, heatsIt = "parts its faces", "heats it"
 
 // disturb notes what an event does to parts that readings hang on.
 func (w *Walk) disturb(e *Event) {
@@ -158,10 +162,13 @@ func (w *Walk) disturb(e *Event) {
 		add(e.Move.Part, e.At, partsFaces)
 	case job.DoHeat:
 		if e.Heat.Hub != nil && e.Heat.PulledAt == e.Step {
-			add(e.Heat.Hub, e.Step.At, "heats it")
+			add(e.Heat.Hub, e.Step.At, heatsIt)
 		}
 	case job.DoLift:
 		for _, p := range e.Lift.Parts {
+			if slices.ContainsFunc(e.Lift.Parts, func(q *job.Part) bool { return q != p && p.Within(q) }) {
+				continue // named beside the assembly that takes it along
+			}
 			// A lift that puts it back is no loss.
 			if !slices.ContainsFunc(e.Step.Fit, func(m *job.Move) bool { return m.Part == p || m.Part.Within(p) || p.Within(m.Part) }) {
 				add(p, e.Step.At, "lifts it")

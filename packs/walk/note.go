@@ -28,7 +28,11 @@ func (w *Walk) Note() {
 	for _, e := range w.Events {
 		if f := e.Grip; e.Verb == job.DoTighten && f.Joint != nil && w.ForNow(f, e) > 0 {
 			i := slices.IndexFunc(e.Step.Tighten, func(x job.Fastening) bool { return x.Same(f) })
-			e.Step.Tighten[i].Final, e.Step.Tighten[i].On = w.LastTorque(f.Joint, e.Step), w.ForNow(f, e)
+			t := &e.Step.Tighten[i]
+			t.Final, t.On, t.Held = w.LastTorque(f.Joint, e.Step), w.ForNow(f, e), f.Joint.Spec.ForNow
+			if t.Final == nil && t.Held != nil {
+				t.Final = f.Joint // the same screws go in again and are tightened for good
+			}
 		}
 	}
 	for _, st := range w.Steps {

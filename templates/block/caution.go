@@ -87,7 +87,7 @@ func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text, full strin
 		layout.T(layout.Strong, n.Hazard+" "), layout.T(layout.Body, text),
 		layout.T(layout.Sub, "  "+full),
 	}
-	runs = append(runs, c.Under("", func(s *Second) string { return s.NoteText(n) })...)
+	runs = append(runs, c.Under(n.Hazard+" "+cmp.Or(n.Short, n.Avoid), func(s *Second) string { return s.NoteText(n) })...)
 	signs := c.Signs(n, high)
 	signs = signs[:min(len(signs), shortSigns)]
 	row := layout.Middle(1.2, signs...)
@@ -110,7 +110,7 @@ func (c *Composer) Note(n *job.Caution) *job.Caution {
 // every note on a sheet of work is as high, and in a row of several; of the panel and of the
 // signs in full; and how many signs stand before a step: those of the hazard come first.
 const (
-	shortNote  layout.Mm = 8.6
+	shortNote  layout.Mm = 8.45
 	lowNote    layout.Mm = 6
 	rowNote    layout.Mm = 5.5
 	FullPlate  layout.Mm = 7

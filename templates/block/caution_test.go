@@ -47,3 +47,22 @@ func TestNotesInARowSpeakTheSecondLanguage(t *testing.T) {
 		}
 	}
 }
+
+// A note that its author has in one language alone stood twice on paper of two, once large
+// and once small.
+func TestANoteOfOneLanguageStandsOnce(t *testing.T) {
+	t.Parallel()
+	set := layout.NewSetter(pdf.NewFaces(), layout.Pen{})
+	for _, n := range []*job.Caution{
+		{Key: "belt", Signal: "danger", Hazard: "Loaded belt.", Short: "Clamped before it is touched. The backstop is no lock."},
+		{Key: "belt", Signal: "danger", Hazard: "Loaded belt.", Avoid: "Clamped before it is touched. The backstop is no lock."},
+	} {
+		c := &Composer{Setter: set, Job: &job.Job{}, W: words.English, Span: 180}
+		c.Other = NewSecond(&Composer{Setter: set, Job: &job.Job{Notes: []*job.Caution{n}}, W: words.English, Span: 180})
+		for _, b := range []layout.Block{c.Caution(n), c.CautionAgain(n)} {
+			if said := layout.Readable(layout.Frame{Items: b.Items()}); strings.Count(said, n.Hazard) != 1 {
+				t.Errorf("%q says it more than once", said)
+			}
+		}
+	}
+}

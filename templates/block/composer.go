@@ -21,6 +21,9 @@ type Composer struct {
 	Title string
 	// Pages are the pages of anchors, from the pass before; nil in the first.
 	Pages map[string]int
+	// Printed are those of the paper that was filled by hand, which go before Pages in what is
+	// printed filled; nil else.
+	Printed map[string]int
 	// Thick says that most page numbers will have three digits: what is set for as many in
 	// the first pass need not be set again in the next.
 	Thick bool

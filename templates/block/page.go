@@ -84,8 +84,10 @@ func (c *Composer) Blind() *Composer {
 }
 
 func (c *Composer) page(anchor string) string {
-	if n, ok := c.Pages[anchor]; ok {
-		return strconv.Itoa(n)
+	for _, pages := range []map[string]int{c.Printed, c.Pages} {
+		if n, ok := pages[anchor]; ok {
+			return strconv.Itoa(n)
+		}
 	}
 	if c.Thick {
 		return "000"

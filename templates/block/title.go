@@ -44,7 +44,7 @@ func (c *Composer) TitleLine(title string, runs ...layout.Run) layout.Piece {
 const underTitle layout.Mm = 1.4
 
 // overRule is the room below the last line of that sentence, so that it does not stand on the rule.
-const overRule layout.Mm = 0.8
+const overRule layout.Mm = 0.85
 
 // titlePlate is the height of the plate of a title in the flow.
 const titlePlate layout.Mm = 7
@@ -60,5 +60,5 @@ func (c *Composer) TitlePlate(title string) layout.Block {
 // below the line of the head of the page.
 func (c *Composer) Headed(runs []layout.Run, ref layout.Ref) (first, again layout.Block) {
 	text := c.Para(c.Span, runs, layout.ParaOpts{Ref: ref})
-	return layout.Above(0.6, text, c.Rule(layout.Heavy)).Pad(0.3, 0, 0.3, 0), text.Pad(0, 0, 1.2, 0)
+	return layout.Above(0.4, text, c.Rule(layout.Heavy)).Pad(0.2, 0, 0.2, 0), text.Pad(0, 0, 1, 0)
 }

@@ -113,7 +113,14 @@ func (k content) body(w way, width layout.Mm) sized {
 // rows are the rows of boxes: of one dimension from its limit to its initials, of like
 // places a row each behind its mark.
 func (k content) rows(w way, width layout.Mm) sized {
-	return once(k.tried.rows, rowsKey{w, width}, func() sized { return k.setRows(w, width) })
+	for _, known := range k.tried.rows[w] {
+		if known.width == width {
+			return known.sized
+		}
+	}
+	rows := k.setRows(w, width)
+	k.tried.rows[w] = append(k.tried.rows[w], inWidth{width, rows})
+	return rows
 }
 
 func (k content) setRows(w way, width layout.Mm) sized {
@@ -137,19 +144,29 @@ func (k content) lists(w way, width layout.Mm) []sized {
 	if d := k.d(); k.back && d.Shims != nil && len(d.Shims.Rows) > 0 {
 		out = append(out, done(k.packTable(width)))
 	}
-	list := k.placeList(w, width)
-	if packs := once(k.tried.packs, placesKey{w.stacked, width}, func() sized { return k.packs(w, width) }); !packs.empty && packs.h < list.h-0.5 {
+	packs := once(k.tried.packs, placesKey{w.stacked, width}, func() sized { return k.packs(w, width) })
+	table := once(k.tried.places, placesKey{w.stacked, width}, func() sized { return k.placesTable(w, width) })
+	most := tallest * 1000
+	if !packs.empty {
+		most = packs.h
+	} else if !table.empty {
+		most = table.h
+	}
+	list := k.placeList(w, width, most+0.6)
+	if !packs.empty && (list.empty || packs.h < list.h-0.5) {
 		list = packs
 	}
-	if table := once(k.tried.places, placesKey{w.stacked, width}, func() sized { return k.placesTable(w, width) }); !table.empty && table.h < list.h-0.5 {
+	if !table.empty && (list.empty || table.h < list.h-0.5) {
 		list = table
 	}
 	return append(out, list)
 }
 
-// placeList has the rows of like places below each other, each behind its mark.
-func (k content) placeList(w way, width layout.Mm) sized {
+// placeList has the rows of like places below each other, each behind its mark; nothing where
+// that is higher than most.
+func (k content) placeList(w way, width, most layout.Mm) sized {
 	var out []sized
+	h := layout.Mm(0)
 	label := layout.Mm(0)
 	for _, e := range k.entries {
 		label = max(label, k.Width(layout.SubBold, e.d.Mark))
@@ -168,6 +185,9 @@ func (k content) placeList(w way, width layout.Mm) sized {
 			row = beside(2, done(name.Pad(6, 0, 0, 0)), row)
 		default:
 			row = bottom(2, done(name.Pad(0, 0, 2.5, 0)), row)
+		}
+		if h += row.h; h > most {
+			return sized{empty: true}
 		}
 		out = append(out, row)
 	}

@@ -96,7 +96,9 @@ func mouldOf(c *block.Composer, s setOf, all []member, why reason) (key setMould
 	key = setMouldKey{setKey{n: len(s.ds), kind: s.kind, elsewhere: s.elsewhere, span: c.Span}, why.caption, ""}
 	for _, m := range all {
 		m.reason = why
+		done := m.share()
 		one, ok := m.mouldKey()
+		done()
 		if !ok || m.line != nil {
 			return key, false
 		}

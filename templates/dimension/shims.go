@@ -212,7 +212,7 @@ func adjustNotes(c *block.Composer, d *job.Dim, back bool) []string {
 		}
 		out = append(out, sentence.With(name, d.PerTurn.Print()))
 	}
-	if m := p.Movement; back && m != nil && m.Thick != nil {
+	if m := p.Movement; back && m != nil && m.Thick != nil && m.Gives.Unit.Dimension() == d.Box.Unit.Dimension() {
 		sentence, by := w.Shims.ShimsMove, *m.Gives
 		if by.Number.Sign() < 0 {
 			sentence, by.Number = w.Shims.ShimsLess, by.Number.Neg()

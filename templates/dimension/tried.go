@@ -21,7 +21,7 @@ type tried struct {
 	leaves   map[*job.Dim]leafSet
 	places   map[placesKey]sized
 	packs    map[placesKey]sized
-	rows     map[rowsKey]sized
+	rows     map[way][]inWidth
 	lists    map[rowsKey][]sized
 	placed   map[placedKey]placeGrid
 	ways     map[bool][]way // all, under true
@@ -40,6 +40,12 @@ type placedKey struct {
 	stacked bool
 	how     placesWay
 	span    layout.Mm
+}
+
+// inWidth is what is set in a width.
+type inWidth struct {
+	width layout.Mm
+	sized
 }
 
 type rowsKey struct {
@@ -82,7 +88,7 @@ func newTried() tried {
 	return tried{
 		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, words: map[bool]headWords{}, texts: map[textKey]headText{}, heads: map[headKey]sized{},
 		limits: map[headKey][]layout.Block{}, worded: map[limitKey]*limitParts{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
-		byHand: map[boxesKey]handSet{}, leaves: map[*job.Dim]leafSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[rowsKey]sized{},
+		byHand: map[boxesKey]handSet{}, leaves: map[*job.Dim]leafSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[way][]inWidth{},
 		lists: map[rowsKey][]sized{}, placed: map[placedKey]placeGrid{}, ways: map[bool][]way{}, pictures: map[bool][]layout.Block{}, shapes: map[bool]string{}, packTables: map[int]packTable{},
 	}
 }

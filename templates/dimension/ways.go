@@ -30,10 +30,18 @@ func bindOf(w way) layout.Mm {
 
 // leastRows is what rows have of height at the least: the box for initials stands in one of
 // them, and so does the tallest of the boxes. A way whose head leaves no more than that below the
-// best so far need not be measured.
+// best so far need not be measured. Lists of like places are no lower in less width than in more.
 func (k content) leastRows(w way, width layout.Mm) layout.Mm {
 	verdict := k.verdict(k.entries[0], w)
-	return max(verdict[len(verdict)-1].H, k.tallestBox(w, width))
+	least := max(verdict[len(verdict)-1].H, k.tallestBox(w, width))
+	if len(k.entries) > 1 {
+		for _, known := range k.tried.rows[w] {
+			if known.width > width {
+				least = max(least, known.h)
+			}
+		}
+	}
+	return least
 }
 
 // tallestBox is the height of the tallest of the boxes; of like places it is not looked for.

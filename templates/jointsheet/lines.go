@@ -195,8 +195,17 @@ func Setting(f job.Fastening) string {
 	switch {
 	case f.Joint == nil:
 		return ""
-	case f.Final != nil || f.Joint.Torque == "":
+	case f.Held == nil && f.Final != nil || TorqueOf(f) == "":
 		return f.Joint.Mark
 	}
-	return f.Joint.Mark + " " + f.Joint.Torque
+	return f.Joint.Mark + " " + TorqueOf(f)
+}
+
+// TorqueOf is how tight a joint becomes at a step: as at last, or what its screws are held
+// with while they are on for now.
+func TorqueOf(f job.Fastening) string {
+	if f.Held != nil {
+		return inBoth(settingPrint(f.Held), f.Held)
+	}
+	return f.Joint.Torque
 }

@@ -11,11 +11,15 @@ import (
 
 // eachTime gives the joints of a group once for each step that tightens them, with the
 // number of the step behind the name of their place: the ticks of a trial fitting cannot
-// say that a joint is tight in the end.
+// say that a joint is tight in the end. Where it is only held for now, with less, the step has
+// its tick.
 func eachTime(jb *job.Job, g []*job.Joint) []*job.Joint {
 	var out []*job.Joint
 	for _, j := range g {
 		tight, _ := turnedAt(jb, []*job.Joint{j})
+		tight = slices.DeleteFunc(slices.Clone(tight), func(st *job.Step) bool {
+			return slices.ContainsFunc(st.Tighten, func(f job.Fastening) bool { return f.Joint == j && f.Held != nil })
+		})
 		if len(tight) < 2 {
 			out = append(out, triedAgain(j, tight))
 			continue

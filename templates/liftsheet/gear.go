@@ -22,21 +22,43 @@ func gearTable(c *block.Composer, l *job.Lift, head *layout.Block) []layout.Piec
 		return nil
 	}
 	w := c.W
-	const number, day layout.Mm = 24, 24
-	g := c.TwoUp(block.Col(w.Lift.GearHead, 0), block.Col(w.Lift.GearNumber, number), block.Col(w.Lift.GearInspected, day))
-	g.Table.MinH = tagRow
-	if c.Pen().Gloves {
-		g.Table.MinH += 2
-	}
-	both, rows := g.Across(components(c, g.Table.Room(0), l, true))
+	both, rows := gearRows(c, l)
 	bare := c.TwoUp(block.Col(w.Lift.NoTag, 0))
-	bare.Table.MinH, bare.Table.PadY = 0, 0.7
+	bare.Table.MinH, bare.Table.PadY = 0, 0.4
 	untagged, more := bare.Across(components(c, bare.Table.Room(0), l, false))
 	out := both.Table.Pieces(block.LastTogether(rows), head)
 	if len(more) == 0 {
 		return out
 	}
 	return append(out, untagged.Table.Pieces(block.LastTogether(more), head)...)
+}
+
+// gearNumbers are widths of the cell for the number on a tag: the first that makes the list of
+// gear lowest is taken, for the name of a piece in two lines costs a line of the sheet. The cell
+// for the day of the inspection is as wide as a date.
+var gearNumbers = []layout.Mm{24, 22, leastNumber}
+
+const leastNumber, gearDay layout.Mm = 20.4, 24
+
+// gearRows are the rows of the pieces that have a tag, with their table.
+func gearRows(c *block.Composer, l *job.Lift) (both block.Grid, rows []layout.Row) {
+	least := layout.Mm(0)
+	for i, number := range gearNumbers {
+		g := c.TwoUp(block.Col(c.W.Lift.GearHead, 0), block.Col(c.W.Lift.GearNumber, number), block.Col(c.W.Lift.GearInspected, gearDay))
+		g.Table.MinH = tagRow
+		if c.Pen().Gloves {
+			g.Table.MinH += 2
+		}
+		grid, some := g.Across(components(c, g.Table.Room(0), l, true))
+		high := layout.Mm(0)
+		for _, p := range grid.Table.Pieces(some) {
+			high += p.Block.H
+		}
+		if i == 0 || high < least-0.5 {
+			both, rows, least = grid, some, high
+		}
+	}
+	return both, rows
 }
 
 // components are the rows of the pieces that have a tag, or of those that have none, in a

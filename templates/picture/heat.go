@@ -20,6 +20,8 @@ type heatPicture struct {
 	w *words.Catalogue
 	h *job.Heat
 	u figure.Units
+	// beside is whether the figures of distances stand beside them, below the arrows of the heat.
+	beside bool
 }
 
 // JointHeight is the height of the picture of the joint, which stands beside text.
@@ -28,7 +30,7 @@ const JointHeight layout.Mm = 38
 // Joint draws the joint to scale, cut along its axis: hub, shaft, shield and
 // neighbours at their distances. Empty when its sizes are not known.
 func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layout.Mm) layout.Block {
-	s := heatPicture{set, w, h, figure.UnitsOf(h)}
+	s := heatPicture{Setter: set, w: w, h: h, u: figure.UnitsOf(h)}
 	d, o, l := float64(h.Fit.Diameter), float64(h.Ring.Outside), float64(h.Ring.Length)
 	if d <= 0 || o <= d || l <= 0 {
 		return layout.Block{}
@@ -36,6 +38,9 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	far, front := l*1.5, math.Max(float64(h.Seat.Front), l*0.1)
 	for _, n := range h.Neighbours {
 		far = math.Max(far, l+float64(n.Distance)+l*0.45)
+		if by := float64(high) / (1.56 * o); float64(n.Distance)*by < float64(figureBeyond+figureWide) {
+			far, s.beside = math.Max(far, l+float64(n.Distance)+float64(figureBeyond+figureWide)/by), true
+		}
 	}
 	// Room about the part for labels: above for the length, to the left for the
 	// diameters.
@@ -44,8 +49,8 @@ func Joint(set *layout.Setter, w *words.Catalogue, h *job.Heat, width, high layo
 	const left layout.Mm = 45
 	view.X0 -= draw.NewScene(view, width-left, high, h.At).Units(left)
 	// Each further neighbour has its distance in a row of its own below.
-	if n := len(h.Neighbours); n > 1 {
-		more := distanceRow * layout.Mm(n-1)
+	if rows := s.row(len(h.Neighbours)); rows > 1 {
+		more := distanceRow * layout.Mm(rows-1)
 		view.Y0 -= draw.NewScene(view, width, high, h.At).Units(more)
 		high += more
 	}
@@ -134,8 +139,7 @@ func (s heatPicture) drawNeighbours(sc *draw.Scene, width layout.Mm) (legend []s
 			sc.Box(draw.Hidden, layout.Usual, draw.XY{X: x, Y: sign * d / 2}, draw.XY{X: x + deep, Y: sign * high})
 			sc.Role(s.role("near:" + strconv.Itoa(i+1)))
 		}
-		down := o/2 + sc.Units(3+distanceRow*layout.Mm(i))
-		sc.Dim(draw.XY{X: x, Y: -down}, draw.XY{X: l, Y: -down}, 3, word(s.u.Length(n.Distance)))
+		s.distance(sc, n.Distance, o/2+sc.Units(3+distanceRow*layout.Mm(s.row(i))))
 		name := s.partAtMost(n)
 		if numbered {
 			legend = append(legend, strconv.Itoa(i+1)+"  "+name)
@@ -153,13 +157,40 @@ func (s heatPicture) drawNeighbours(sc *draw.Scene, width layout.Mm) (legend []s
 	return legend
 }
 
+// row is in which row below the hub a distance stands, from 0: where their figures stand beside
+// them, the first is left to the arrows of the heat, which the arrows from without would cross.
+func (s heatPicture) row(i int) int {
+	if s.beside {
+		return i + 1
+	}
+	return i
+}
+
+// distance draws how far a neighbour is from the hub, so far below the axis. The figure of one
+// that is too narrow for it stands beyond the neighbour.
+func (s heatPicture) distance(sc *draw.Scene, of heat.Mm, down float64) {
+	l := float64(s.h.Ring.Length)
+	hub, near := draw.XY{X: l, Y: -down}, draw.XY{X: l + float64(of), Y: -down}
+	figure := s.Words(layout.Sub, s.u.Length(of))
+	if sc.Units(figure.W+1) < float64(of) {
+		sc.Dim(near, hub, 3, figure)
+		return
+	}
+	sc.Dim(near, hub, 3, layout.Block{})
+	sc.Label(draw.XY{X: near.X + sc.Units(figureBeyond), Y: -down - sc.Units(3)}, figure, 0, 0.5)
+}
+
+// figureBeyond is how far from a neighbour the figure of its distance stands where it is beside
+// it, the arrow from without between them, and figureWide the room for it.
+const figureBeyond, figureWide layout.Mm = 5.5, 10
+
 // chartH is the height of the chart of the opening.
 const chartH layout.Mm = 60
 
 // Opening draws the opening over the time: what is needed, when it is there, the
 // window to draw in, and where it would level off.
 func Opening(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, width layout.Mm) layout.Block {
-	s := heatPicture{set, w, h, figure.UnitsOf(h)}
+	s := heatPicture{Setter: set, w: w, h: h, u: figure.UnitsOf(h)}
 	u := s.u
 	minutes := func(t heat.Second) float64 { return float64(t) / 60 }
 	length := func(v heat.Mm) float64 {

@@ -126,7 +126,7 @@ func (p *liftPicture) views(room LiftRoom, beside, stacked layout.Mm) layout.Blo
 		case w+viewGap+pw <= p.width && max(h, ph) <= beside:
 			views = layout.Beside(viewGap, p.sideView(side, p.width-viewGap-pw, h), p.planView(plan, pw, ph))
 		case max(w, pw) <= p.width && h+ph <= stacked:
-			views = layout.Above(2, p.sideView(side, p.width, h), p.planView(plan, pw, ph).Center(p.width))
+			views = layout.Above(2, p.sideView(side, p.width, h), p.planView(plan, p.width, ph))
 		default:
 			continue
 		}

@@ -35,7 +35,7 @@ func (p *liftPicture) legNotes(s *draw.Scene, v *liftView, w layout.Mm) {
 		n := noteOn(append(append([]*legNote{}, left...), right...), from, to, s.Units(0.3))
 		if n == nil {
 			n = &legNote{from: from, to: to}
-			if (from.X+to.X)/2 < v.across(p.scene.Hook) {
+			if (from.X+to.X)/2 < p.middle(v) {
 				left = append(left, n)
 			} else {
 				right = append(right, n)
@@ -49,6 +49,20 @@ func (p *liftPicture) legNotes(s *draw.Scene, v *liftView, w layout.Mm) {
 	p.setNotes(s, right, mid+half-s.Units(noteW-2), mid+half-s.Units(noteW-1))
 }
 
+// middle parts the legs that have their notes to the left from those that have them to the
+// right: it is below the hook, or half way between two of them that hang over the ends.
+func (p *liftPicture) middle(v *liftView) float64 {
+	hook, low, high := v.across(p.scene.Hook), math.Inf(1), math.Inf(-1)
+	for _, x := range p.legs {
+		at := (v.across(x.From) + v.across(x.To)) / 2
+		low, high = min(low, at), max(high, at)
+	}
+	if low < hook && hook < high {
+		return hook
+	}
+	return (low + high) / 2
+}
+
 // noteEdge is the room that the notes need on each side of the view: a leg that
 // leans leaves some of it above the load.
 func (p *liftPicture) noteEdge(v *liftView) layout.Mm {
@@ -59,7 +73,7 @@ func (p *liftPicture) noteEdge(v *liftView) layout.Mm {
 	for _, x := range p.legs {
 		from, to := v.at(x.From), v.at(x.To)
 		at := to.X + (from.X-to.X)*noteLow
-		if to.X < v.across(p.scene.Hook) {
+		if to.X < p.middle(v) {
 			free = min(free, at-v.low.X)
 		} else {
 			free = min(free, v.high.X-at)

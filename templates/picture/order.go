@@ -50,7 +50,7 @@ func Order(set *layout.Setter, w *words.Catalogue, j *job.Joint, width, height l
 	half.X = math.Max(half.X, float64(topMark+word.W)/by)
 	view := draw.View{X0: -half.X, X1: half.X, Y0: -half.Y, Y1: half.Y + float64(orderTop)/by}
 	s := draw.NewScene(view, layout.Mm((view.X1-view.X0)*by), layout.Mm((view.Y1-view.Y0)*by), j.At)
-	outline(s, j, p)
+	outline(s, j, p, s.Units(bolt))
 	ranks := p.Ranks()
 	for i, q := range p.Places {
 		at := draw.XY{X: float64(q.X), Y: float64(q.Y)}
@@ -93,16 +93,19 @@ func nearest(p joint.Pattern) float64 {
 	return least
 }
 
-// outline draws the line on which the fasteners sit.
-func outline(s *draw.Scene, j *job.Joint, p joint.Pattern) {
+// outline draws the line on which the fasteners sit, each in a circle of a radius bolt, and the
+// middle of a circle of them, which ends before theirs begin.
+func outline(s *draw.Scene, j *job.Joint, p joint.Pattern, bolt float64) {
 	xy := func(q joint.Point) draw.XY { return draw.XY{X: float64(q.X), Y: float64(q.Y)} }
 	wide, high := p.Size()
 	switch shape := j.Layout.Shape; shape {
 	case joint.Circle:
 		r := float64(j.Layout.Diameter) / 2
 		s.Ring(draw.Hidden, layout.Usual, draw.XY{}, r)
-		s.CenterLine(draw.XY{X: -r / 4}, draw.XY{X: r / 4})
-		s.CenterLine(draw.XY{Y: -r / 4}, draw.XY{Y: r / 4})
+		if arm := min(r/4, r-bolt-s.Units(boltApart)); arm > s.Units(boltApart) {
+			s.CenterLine(draw.XY{X: -arm}, draw.XY{X: arm})
+			s.CenterLine(draw.XY{Y: -arm}, draw.XY{Y: arm})
+		}
 	case joint.SplitLine:
 		s.CenterLine(draw.XY{X: -float64(wide)/2 - s.Units(4)}, draw.XY{X: float64(wide)/2 + s.Units(4)})
 		s.CenterLine(draw.XY{Y: -float64(high)/2 - s.Units(4)}, draw.XY{Y: float64(high)/2 + s.Units(4)})

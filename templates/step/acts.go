@@ -25,6 +25,7 @@ type run struct {
 	last   bool                                 // a reading that this step takes away for good is among the blocks
 	until  int                                  // the place of the act that takes it away
 	ruled  bool                                 // the lines are the rows of a ruled table
+	guards bool                                 // the lines are boxes to tick, each with its own words
 	parted []func() [2]run                      // ways to part that table: what stands above, and the rest
 	ticks  bool                                 // the blocks are boxes to tick in a row
 	noted  func(*block.Composer) []layout.Block // sets the blocks in another width
@@ -36,6 +37,7 @@ type run struct {
 func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	var out []run
 	order, away := putAway(st)
+	order = withClosing(st, order)
 	at := 0
 	again := againAt(st, order)
 	noted := noted(c, st)
@@ -103,7 +105,8 @@ func putAway(st *job.Step) ([]job.Verb, bool) {
 
 // againAt is the place, in the order of a step, of the boxes that ask whether it is done
 // again: at its end, but before the locks come off and the permit is handed back, for nobody
-// goes back to the work after that. It is -1 for a step that is done once.
+// goes back to the work after that, and before what is read when all tries are made. It is -1
+// for a step that is done once.
 func againAt(st *job.Step, order []job.Verb) int {
 	if st.Until == nil {
 		return -1
@@ -113,12 +116,24 @@ func againAt(st *job.Step, order []job.Verb) int {
 		switch act.Verb {
 		case job.DoUnlock, job.DoUnlockForNow, job.DoHandBack:
 			at = slices.Index(order, act.Verb)
+		case job.DoSet:
+			if !readAfterTries(st, act) {
+				return at
+			}
+			at = slices.Index(order, job.DoSet)
 		case job.DoHold, job.DoEmpty: // below all else
 		default:
 			return at
 		}
 	}
 	return at
+}
+
+// readAfterTries reports whether a reading is one that the tries do not hang on: written below
+// until:, which does not name it, and read in none of them.
+func readAfterTries(st *job.Step, read job.Act) bool {
+	return st.Until.At.Before(read.At) && st.Until.Dim != read.Dim &&
+		!slices.ContainsFunc(st.EachTry, func(x job.TryAct) bool { return x.Dim == read.Dim })
 }
 
 // lostAt is the place, in the order of a step, of the last act that takes away a reading
@@ -181,28 +196,15 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	}
 	var r run
 	switch v {
-	case job.DoPermit:
-		r = lines(permitLines)
-	case job.DoLock:
-		r = lines(lockLines)
-	case job.DoUnlock:
-		r = lines(unlockLines)
-	case job.DoUnlockForNow:
-		r = lines(unlockForNowLines)
-	case job.DoLockAgain:
-		r = lines(lockAgainLines)
-	case job.DoSee:
-		r = lines(seenLines)
-	case job.DoHandBack:
-		r = lines(handBackLines)
+	case job.DoPermit, job.DoLock, job.DoUnlock, job.DoUnlockForNow, job.DoLockAgain, job.DoSee, job.DoHandBack, job.DoCountAll, job.DoOpen, job.DoClose:
+		r = lines(guardLines[v])
+		r.guards = v != job.DoUnlockForNow || len(st.OpenMeanwhile)+len(st.OffMeanwhile) == 0
 	case job.DoCountTools:
 		r = lines(toolLines)
-	case job.DoCountAll:
-		r = lines(countAllLines)
-	case job.DoOpen:
-		r = lines(openLines)
-	case job.DoClose:
-		r = lines(closeLines)
+	case doSeeClean, doShut:
+		r = lines(func(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+			return coveredLines(c, st, v, width)
+		})
 	case job.DoLoosen:
 		r = lines(loosenLines)
 	case job.DoTighten:
@@ -216,7 +218,7 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	case job.DoLift:
 		r = lines(liftsheet.Lines)
 	case job.DoRemove:
-		r = lines(removalLines)
+		r = removalRun(c, st)
 	case job.DoFit:
 		r = fitRun(c, st)
 	default:

@@ -46,6 +46,10 @@ func TestDoneAgainBeforeTheLocksAreOff(t *testing.T) {
 		if tight < 0 || again < tight || off < again {
 			t.Errorf("%s: tightened at %d, asked again at %d, locks off at %d of\n%s", st.Name(), tight, again, off, all)
 		}
+		// The gap of the disc counts when no bolt moves any more: its boxes stood above the tries.
+		if read := strings.Index(all, "D31"); read < again || off < read {
+			t.Errorf("%s: asked again at %d, D31 read at %d, locks off at %d of\n%s", st.Name(), again, read, off, all)
+		}
 	}
 	if tested == 0 {
 		t.Error("no step is done again before locks come off")

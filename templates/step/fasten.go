@@ -40,7 +40,7 @@ func tightenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 	var out []layout.Block
 	for _, fs := range told(c, st.Tighten, c.W.Step.Tighten, true) {
 		f, runs := fs[0], fastenWords(c, c.W.Step.Tighten, fs, true)
-		staged := f.Joint != nil && len(f.Joint.Rounds) > 1
+		staged := f.Joint != nil && len(f.Joint.Rounds) > 1 && f.Held == nil
 		switch {
 		case len(fs) > 1 && staged:
 			out = append(out, joinedStages(c, st, fs, runs, width))
@@ -86,7 +86,7 @@ func stageRow(c *block.Composer, f job.Fastening, width layout.Mm) layout.Block 
 // stagesApart are the words and the boxes of a step that tightens one joint, in stages; nil
 // for any other.
 func stagesApart(c *block.Composer, st *job.Step) *jointsheet.Apart {
-	if len(st.Tighten) != 1 || st.Tighten[0].Joint == nil || len(st.Tighten[0].Joint.Rounds) < 2 || len(st.Tighten[0].Joint.Says) > 0 {
+	if len(st.Tighten) != 1 || st.Tighten[0].Joint == nil || len(st.Tighten[0].Joint.Rounds) < 2 || len(st.Tighten[0].Joint.Says) > 0 || st.Tighten[0].Held != nil {
 		return nil
 	}
 	f := st.Tighten[0]
@@ -139,13 +139,13 @@ func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool)
 		}
 		return runs
 	}
-	if j.Torque != "" {
+	if torque := jointsheet.TorqueOf(f); torque != "" {
 		apart := " "
 		if len(turned) > 0 {
 			apart = " · " // which way it is turned ends with where it is seen from
 		}
-		runs = append(runs, layout.T(layout.Strong, apart+c.W.Step.ToTorque.With(j.Torque)))
-		if turn := jointsheet.LastTurn(c, j); turn != "" {
+		runs = append(runs, layout.T(layout.Strong, apart+c.W.Step.ToTorque.With(torque)))
+		if turn := jointsheet.LastTurn(c, j); turn != "" && f.Held == nil {
 			runs = append(runs, layout.T(layout.Strong, ", "+turn))
 		}
 	}
@@ -153,7 +153,7 @@ func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool)
 		runs = append(runs, layout.T(layout.Strong, " · "+c.W.Step.NoTorque.With(j.NoValue)))
 	}
 	var more []string
-	if len(j.Stages) == 1 {
+	if len(j.Stages) == 1 && f.Held == nil {
 		more = append(more, c.W.Step.Stages+" "+j.Stages[0])
 	}
 	if j.Lubricant != "" {
@@ -165,7 +165,9 @@ func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool)
 	if j.Source != "" {
 		more = append(more, c.W.Common.Source.With(j.Source))
 	}
-	more = append(more, jointsheet.TicksAt(c, j))
+	if f.Held == nil {
+		more = append(more, jointsheet.TicksAt(c, j))
+	}
 	if len(more) > 0 {
 		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))
 	}
@@ -185,7 +187,7 @@ func tickLine(c *block.Composer, runs []layout.Run, tick string, at layout.Ref, 
 	box := c.Tick(layout.Sub, tick, at)
 	line := c.Para(width-box.W-textGap, runs, layout.ParaOpts{Ref: at})
 	line.W = width - box.W - textGap
-	return layout.Beside(textGap, line, box)
+	return layout.Beside(textGap, line, box).Pad(tickPad, 0, tickPad, 0)
 }
 
 // forNowLines are the lines of what is on for a while under one verb: fitted for now and

@@ -1,6 +1,7 @@
 package step
 
 import (
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -25,6 +26,13 @@ func guardTicks[T any](c *block.Composer, st *job.Step, width layout.Mm, list []
 		out = append(out, guardTick(c, st, words(x), width))
 	}
 	return out
+}
+
+// guardLines are the lines of each verb that has boxes to tick, each with its own words.
+var guardLines = map[job.Verb]func(*block.Composer, *job.Step, layout.Mm) []layout.Block{
+	job.DoPermit: permitLines, job.DoLock: lockLines, job.DoUnlock: unlockLines, job.DoUnlockForNow: unlockForNowLines,
+	job.DoLockAgain: lockAgainLines, job.DoSee: seenLines, job.DoHandBack: handBackLines, job.DoCountAll: countAllLines,
+	job.DoOpen: openLines, job.DoClose: closeLines,
 }
 
 // permitLines are the permits that must be there before the step is begun.
@@ -60,10 +68,17 @@ func unlockForNowLines(c *block.Composer, st *job.Step, width layout.Mm) []layou
 	return out
 }
 
+// lockAgainLines are the locks that go on again. A permit was suspended while the lock of a trial
+// was off, and work does not go on before it is given again.
 func lockAgainLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	return guardTicks(c, st, width, st.LockAgain, func(x *job.Isolation) string {
+	out := guardTicks(c, st, width, st.LockAgain, func(x *job.Isolation) string {
 		return c.W.Guard.LockAgain.With(x.Point, x.State, x.Proved, c.Page("isolation "+x.Key))
 	})
+	order := st.VerbOrder()
+	if len(out) == 0 || len(st.UnlockForNow) == 0 || slices.Index(order, job.DoLockAgain) < slices.Index(order, job.DoUnlockForNow) {
+		return out
+	}
+	return append(out, guardTicks(c, st, width, st.Permits, func(p *job.Permit) string { return c.W.Guard.PermitAgain.With(p.What) })...)
 }
 
 func handBackLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
@@ -78,12 +93,6 @@ func seenLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 func openLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	return guardTicks(c, st, width, st.Open, func(o *job.Opening) string {
 		return c.W.Step.OpenLine.With(openingName(o), o.Cover, c.Page("opening "+o.Mark()))
-	})
-}
-
-func closeLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	return guardTicks(c, st, width, st.Close, func(o *job.Opening) string {
-		return c.W.Step.CloseLine.With(openingName(o), c.Page("opening "+o.Mark()))
 	})
 }
 

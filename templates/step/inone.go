@@ -95,7 +95,7 @@ func (t *together) acts() []layout.Piece {
 	noted := t.noted()
 	first := t.steps[0]
 	back := first.Undoes != nil || first.Back
-	for _, v := range first.VerbOrder() {
+	for _, v := range withClosing(first, first.VerbOrder()) {
 		if notedBefore(v, first) && !back {
 			lines, noted = withNoted(lines, noted), nil
 		}

@@ -28,7 +28,11 @@ func judged(c *block.Composer, st *job.Step) []layout.Block {
 		for _, p := range s.Members {
 			n += p.Count
 		}
-		ticks := layout.Middle(layout.GapX, c.Tick(layout.Strong, c.W.Step.AllGoBack.With(c.W.Pieces(n)), st.At), c.Tick(layout.Strong, c.W.Step.AllRenewed.With(c.W.Pieces(n)), st.At))
+		back, renewed := c.Tick(layout.Strong, c.W.Step.AllGoBack.With(c.W.Pieces(n)), st.At), c.Tick(layout.Strong, c.W.Step.AllRenewed.With(c.W.Pieces(n)), st.At)
+		ticks := layout.Middle(layout.GapX, back, renewed)
+		if ticks.W > inner {
+			ticks = layout.Above(layout.GapY, back, renewed)
+		}
 		initials := c.Box(layout.RoleInitials, c.W.Common.Initials, st.At)
 		which := c.WideBox(layout.RoleWords, inner-initials.W-layout.GapX, 1, c.W.Step.WhichIsOut, st.At)
 		boxes := layout.Above(layout.GapY, ticks, layout.Bottom(layout.GapX, which, initials))
@@ -37,7 +41,7 @@ func judged(c *block.Composer, st *job.Step) []layout.Block {
 			boxes = layout.Middle(layout.GapX, ticks, which, initials)
 		}
 		body := layout.Above(1.5, layout.Above(0.5, lines...), boxes)
-		body.W = inner
+		body.W = max(body.W, inner)
 		out = append(out, body.Inset(block.CellPad).Border(layout.Rect{Weight: layout.Rule}).At(block.NumberWidth, 0).Anchored("judged "+s.Mark))
 	}
 	return out

@@ -156,25 +156,13 @@ func notedBack(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block 
 	return []layout.Block{notedTicks(c, st, width, out)}
 }
 
-// notedTicks are lines to tick, as many in a row as have room, or two columns of them where
-// that is lower.
+// notedTicks are lines to tick, in the rows in which they take the least height.
 func notedTicks(c *block.Composer, st *job.Step, width layout.Mm, texts []string) layout.Block {
-	half := (width - layout.GapX) / 2
-	var wide, narrow []layout.Block
-	for _, text := range texts {
-		wide = append(wide, notedTick(c, st, width, text))
-		one := notedTick(c, st, half, text)
-		narrow = append(narrow, one.Fill(max(half, one.W), one.H, 0, 0))
-	}
-	out := block.FlowRow(wide, width)
-	var rows []layout.Block
-	for _, row := range block.Rows(narrow, width+0.01) {
-		rows = append(rows, layout.Middle(layout.GapX, row...))
-	}
-	if two := layout.Above(layout.GapY, rows...); two.H < out.H-0.5 && len(two.Misfits) <= len(out.Misfits) {
-		return two
-	}
-	return out
+	r := inWidths(func(width layout.Mm) []layout.Block {
+		return guardTicks(c, st, width, texts, func(text string) string { return text })
+	})
+	r.guards = true
+	return layout.Above(lineGap, rowsOf(r, width)...)
 }
 
 // notedTick is a line to tick.

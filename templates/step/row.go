@@ -47,9 +47,7 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			text.W = width
 			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), x)
 		}
-		if st.If == nil && st.OnlyIf == nil {
-			take(around(c, st, s), all[0])
-		}
+		take(around(c, st, s), all[0])
 	}
 	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below, of
 }
@@ -136,8 +134,14 @@ func signRow(c *block.Composer, st *job.Step, reason bool) (row layout.Block, si
 // around is the head of a step whose words run on below the boxes over the whole width.
 func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
 	width := c.Span - block.NumberWidth
-	text := c.Para(width, textRuns(c, st, width-s.boxes.W-textGap), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: s.boxes.H})
-	text = text.Pad(0, 0, max(0, s.boxes.H-text.H), 0)
+	beside := width - s.boxes.W - textGap
+	asked := layout.Above(lineGap, branchLines(c, st, beside)...)
+	notch := s.boxes.H
+	if !asked.Empty() {
+		notch = max(0, notch-asked.H-lineGap)
+	}
+	text := c.Para(width, textRuns(c, st, beside), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: notch})
+	text = layout.Above(lineGap, asked, text.Pad(0, 0, max(0, notch-text.H), 0))
 	text = layout.Above(lineGap, append([]layout.Block{text}, underWords(c, st, width)...)...)
 	row := layout.Overlay(s.number, text.At(block.NumberWidth, 0), s.boxes.At(c.Span-s.boxes.W, 0))
 	row.W, row.H = c.Span, max(s.number.H, text.H)
@@ -199,14 +203,14 @@ func runLines(rs []run, width layout.Mm) []layout.Block {
 }
 
 // linesBelow are the lines of runs over the whole width beside the numbers of steps,
-// short ones several in a row. A page may end between the rows of a ruled table.
+// short ones several in a row. A page may end between the rows of a ruled table, and between
+// those of boxes to tick.
 func linesBelow(c *block.Composer, rs []run) []layout.Piece {
 	width := c.Span - block.NumberWidth
 	var out []layout.Piece
 	for _, r := range rs {
-		rows := r.lines(width)
 		if r.ruled {
-			for i, row := range rows {
+			for i, row := range r.lines(width) {
 				p := layout.Piece{Block: row.At(block.NumberWidth, 0)}
 				if i == 0 {
 					p.Gap = blockGap // more where boxes stand right above
@@ -215,13 +219,9 @@ func linesBelow(c *block.Composer, rs []run) []layout.Piece {
 			}
 			continue
 		}
-		full := layout.Above(lineGap, rows...)
-		for _, several := range [][]layout.Block{inPairs(r, width), inRows(r, width), asWide(rows, width)} {
-			if one := layout.Above(lineGap, several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
-				full = one
-			}
+		for _, row := range rowsOf(r, width) {
+			out = append(out, layout.Piece{Block: row.At(block.NumberWidth, 0), Gap: lineGap})
 		}
-		out = append(out, layout.Piece{Block: full.At(block.NumberWidth, 0), Gap: lineGap})
 	}
 	return out
 }
@@ -245,15 +245,6 @@ func asWide(lines []layout.Block, width layout.Mm) []layout.Block {
 	return besideAndBelow(out, width)
 }
 
-// besideAndBelow sets lines in rows, those with boxes apart as boxes must be.
-func besideAndBelow(lines []layout.Block, width layout.Mm) []layout.Block {
-	var rows []layout.Block
-	for _, row := range block.Rows(lines, width+0.01) {
-		rows = append(rows, layout.Beside(layout.GapX, row...))
-	}
-	return rows
-}
-
 // twoLines is the height of two lines of text, that of a box for a count.
 const twoLines layout.Mm = 9.1
 
@@ -272,10 +263,14 @@ func inRows(r run, width layout.Mm) []layout.Block {
 	}
 	for n := parts - 1; n >= 3; n-- {
 		one := (width+layout.GapX)*layout.Mm(n)/parts - layout.GapX // so that halves and thirds fill a row
+		some := false
 		for i, l := range r.lines(one) {
 			if l.H <= most[i] && l.W <= one+0.01 && len(l.Misfits) == 0 && lines[i].W > one {
-				lines[i] = l.Fill(one, l.H, 0, 0)
+				lines[i], some = l.Fill(one, l.H, 0, 0), true
 			}
+		}
+		if !some {
+			break // nor in less
 		}
 	}
 	return besideAndBelow(lines, width)

@@ -71,7 +71,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	}
 	lost, until := false, 0 // a box waits for the line that ends its chance, and where that is
 	held := map[int]bool{}  // pieces that stay with the next for that alone
-	for _, r := range rs[n:] {
+	for _, r := range flowedRuns(c, rs[n:]) {
 		pieces := runPieces(c, r)
 		if lost {
 			last := len(out) - 1
@@ -190,21 +190,16 @@ const blockGap, tickGap layout.Mm = 0.5, 1.2
 // nearer is how much wider the gap above a piece becomes where its boxes would be too near those
 // of the block above it.
 func nearer(above layout.Block, p layout.Piece) layout.Mm {
-	_, below := above.BoxRoom()
-	if under, _ := p.Block.BoxRoom(); below+p.Gap+under > 0.1 {
-		return max(0, layout.GapY-below-under-p.Gap)
-	}
-	return 0
+	return layout.GapBelow(above, p.Block, p.Gap) - p.Gap
 }
 
 // apart widens the gaps between pieces where their boxes are too near each other, and tells
 // how much of each is clear of boxes at its foot.
 func apart(ps []layout.Piece) {
 	for i := range ps {
-		above, below := ps[i].Block.BoxRoom()
-		ps[i].Clear = below
-		if i > 0 && ps[i-1].Clear+ps[i].Gap+above > 0.1 {
-			ps[i].Gap = max(ps[i].Gap, layout.GapY-ps[i-1].Clear-above)
+		_, ps[i].Clear = ps[i].Block.BoxRoom()
+		if i > 0 {
+			ps[i].Gap = layout.GapBelow(ps[i-1].Block, ps[i].Block, ps[i].Gap)
 		}
 	}
 }

@@ -237,7 +237,7 @@ func (t *table) place(i int) []layout.Block {
 	out = append(out, goneLines(c, st, room)...)
 	out = append(out, hangingLines(c, st, room)...)
 	out = append(out, without(c, st, room)...)
-	out = append(out, removalLines(c, st, room)...)
+	out = append(out, removalRun(c, st).lines(room)...)
 	for _, m := range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
 		out = append(out, moveLine(c, fetchVerb(c, m), m, room, false))
 		out = append(out, g.Text(1, layout.SubBold, strings.Join(renewals(c, m.moves), ", "), m.at))

@@ -87,7 +87,7 @@ func TestAShortRowOfWhatComesOutIsNotSetAlone(t *testing.T) {
 			continue
 		}
 		tested = true
-		if row := said(fitRows(c, st, groups, c.Span-block.NumberWidth)[0]); !strings.Contains(row, "C10/DE") || !strings.Contains(row, "C10/NDE") {
+		if row := said(fitRun(c, st).lines(c.Span - block.NumberWidth)[0]); !strings.Contains(row, "C10/DE") || !strings.Contains(row, "C10/NDE") {
 			t.Errorf("%s: the first row is %q, want both oil rings", st.Name(), row)
 		}
 	}

@@ -43,11 +43,15 @@ func turning(c *block.Composer, parts []*job.Part, off bool) []layout.Run {
 	return runs
 }
 
-// movedParts are the parts of some moves.
-func movedParts(ms []*job.Move) []*job.Part {
+// untold are the parts of some moves of which the line of what their own step loosens or
+// tightens does not tell already which way they are turned.
+func untold(ms []*job.Move) []*job.Part {
 	var out []*job.Part
 	for _, m := range ms {
-		out = append(out, m.Part)
+		told := func(f job.Fastening) bool { return slices.Contains(f.Parts(), m.Part) }
+		if m.Step == nil || !slices.ContainsFunc(m.Step.Loosen, told) && !slices.ContainsFunc(m.Step.Tighten, told) {
+			out = append(out, m.Part)
+		}
 	}
 	return out
 }

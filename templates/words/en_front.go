@@ -50,7 +50,7 @@ var englishIsolations = Isolations{
 	Point: "point", Proved: "proved", ProvedBy: "proved by %s", LockNumber: "lock no.", LockedBy: "locked: initials, time", UnlockedBy: "unlocked: initials, time",
 	LockedAt: "locked at %s", LockedAgainAt: "locked again at %s", UnlockedAt: "unlocked at %s", UnlockedForNowAt: "off for now at %s",
 	NumberAgain: "%s again",
-	TakenOver:   "locks taken over: no.", HandsOver: "hands over: name, signature", TakesOver: "takes over, all proved: name, signature", Renewed: "permits renewed: which, until, by",
+	TakenOver:   "locks taken over: no.", TakenOverMore: "locks taken over: no.; more: copy this page", HandsOver: "hands over: name, signature", TakesOver: "takes over, all proved: name, signature", Renewed: "permits renewed: which, until, by",
 }
 
 // englishGather are the words of Gather in English.

@@ -4,6 +4,7 @@ package words
 var englishGuard = Guard{
 	UnlockForNow: "take the lock off until it is locked again: %s (p.\u00a0%s)",
 	Meanwhile:    "open or off meanwhile, everybody clear of it: %s",
+	PermitAgain:  "permit given again: %s",
 	LockAgain:    "lock on again %s: %s, proved again: %s (p.\u00a0%s)",
 	HandBack:     "permit handed back: %s",
 	Seen:         "seen: %s",

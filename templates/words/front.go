@@ -31,7 +31,7 @@ type Cautions struct {
 // Isolations are the words of the list of the points where the machine is cut off.
 type Isolations struct {
 	Title, Rule, Point, Proved, LockNumber, LockedBy, UnlockedBy                 string
-	TakenOver, HandsOver, TakesOver, Renewed                                     string
+	TakenOver, TakenOverMore, HandsOver, TakesOver, Renewed                      string
 	LockedAt, LockedAgainAt, UnlockedAt, UnlockedForNowAt, NumberAgain, ProvedBy Sentence
 }
 

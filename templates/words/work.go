@@ -22,6 +22,7 @@ type Step struct {
 	// What guards the step.
 	ToolsIn, ToolsOut                                                   string
 	PermitLine, LockLine, UnlockLine, OpenLine, CloseLine, CountAllLine Sentence
+	CleanLine, ShutLine                                                 Sentence
 
 	// What is loosened and tightened, what is on for now.
 	Loosen, Tighten, Stages, IsTight, IsLoose, IsIn, IsOut, ForNow, TakeOut, AtBench, RenewAsSet, RenewAdded string

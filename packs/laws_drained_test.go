@@ -1,0 +1,158 @@
+package packs_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// The laws of draining, proving and filling. Common practice, no source.
+
+// wetPump is a pump whose casing opens, with its locks, its drain and its oil.
+const wetPump = lawHead + `parts:
+  guard: {name: Coupling guard, guard: yes}
+  cover: {name: Bearing cover}
+  drain-plug: {name: Drain plug}
+  casing: {name: Upper casing, mass: 9 kg}
+containers: {C1: {name: Parts, kind: crate, keep: dry}}
+isolations:
+  motor: {point: Breaker 12, energy: electric, state: racked out, proved: no answer}
+  suction: {point: Valve V-12, energy: water, state: shut, proved: drain V-14 runs dry}
+openings:
+  box: {what: Pump casing, cover: cloth}
+steps:
+  - section: All
+    steps:
+`
+
+func TestDrainedBelowTheLocks(t *testing.T) {
+	t.Parallel()
+	const lock = "      - {step: safe, do: Make it safe., lock: [motor, suction]}\n"
+	var cases []warned
+	for _, c := range []struct {
+		words string
+		told  bool
+	}{
+		{"Drain the casing at V-14.", true}, {"Drain and vent the pump.", true}, {"Open the drain and wait.", true}, {"Open the vent, then the drain.", true},
+		{"Let the oil off into the tray.", true}, {"Vent the casing.", true}, {"Bleed the line down to zero.", true}, {"Depressurise the system.", true},
+		{"Put the tray under it, drain the oil.", true}, {"Drain oil.", true}, {"Drain both housings while warm.", true},
+		{"Operators drain the pump.", false}, {"Drain plug: look at it from outside.", false}, {"Do not drain the casing yet.", false},
+		{"See that the drain is shut.", false}, {"Stop the pump, drain the line to the sewer.", false}, {"Ask operations to drain the header.", false},
+		{"Vents and drains are shown on sheet 2.", false}, {"Read the level before the oil is drained.", false}, {"Shut down and drain the reactor from the control room.", false},
+		{"Isolate, drain and prove dead.", false}, {"Drain the pit with the sump pump.", false}, {"Drain the hose behind the valve.", false}, {"Lay hoses for draining it.", false}, {"Tell the shift that the drain opens later.", false},
+		{"Öl ablassen.", false}, {"Never vent it while it is hot.", false},
+	} {
+		act := "      - {step: act, do: \"" + c.words + "\"}\n"
+		cases = append(cases, warned{act + lock, c.told}, warned{lock + act, false})
+	}
+	toldJust(t, "drained-unlocked", wetPump+"PUT", cases)
+}
+
+func TestProvedBeforeItIsOpened(t *testing.T) {
+	t.Parallel()
+	line := map[string]string{
+		"lock": "do: Make it safe., lock: [motor, suction]", "prove": "do: Look at the drain., seen: [V-14 runs dry]", "guard": "do: Take the guard off., remove: [guard], into: C1",
+		"open": "do: \"Lift the casing off by hand, two people.\", people: 2, remove: [casing], into: C1, open: [box]", "other": "do: Look at it., seen: [V-99 is painted]",
+	}
+	toldWhere(t, "proved-late", func(t *rapid.T) (string, bool) {
+		order := anyOrder(t, "lock", "prove", "guard", "open", "other")
+		at := func(act string) int { return slices.Index(order, act) }
+		return wetPump + stepLines(order, line), at("lock") < at("open") && at("open") < at("prove")
+	})
+}
+
+func TestFilledWhenItHoldsWhatIsFilled(t *testing.T) {
+	t.Parallel()
+	off, on := func(p string) string { return "      - {step: off, do: Take it off., remove: [" + p + "], into: C1}\n" }, func(p string) string { return "      - {step: on, do: Put it on., fit: [" + p + "]}\n" }
+	var cases []warned
+	for _, c := range []struct {
+		words string
+		told  bool // with the drain plug off
+	}{
+		{"Fill the bearing with oil.", true}, {"Clean it and fill it with oil to the glass.", true}, {"Fill both housings with oil VG 46.", true}, {"Pour the oil in slowly.", true},
+		{"Fill with oil, 48 l.", true}, {"Refill the sump.", true}, {"Then fill each housing to its mark.", true}, {"Top up the oil.", true},
+		{"Fill in the form.", false}, {"Fill the groove with grease.", false}, {"Fill the boxes below.", false}, {"Do not fill it yet.", false}, {"Fill the can with oil.", false},
+		{"It is filled at step 9.", false}, {"Look at the oil filler.", false}, {"Fill the columns of the report.", false}, {"If it is dry, fill it later.", false},
+		{"Do not forget: never fill it hot.", false}, {"Wipe the filler clean.", false}, {"Einfüllen.", false},
+	} {
+		act := "      - {step: act, do: \"" + c.words + "\"}\n"
+		plug, cover := off("drain-plug")+act+on("drain-plug"), off("cover")+act+on("cover")
+		cases = append(cases, warned{plug, c.told}, warned{cover, c.told && strings.Contains(c.words, "bearing")}, warned{off("drain-plug") + on("drain-plug") + act, false}, warned{act + off("drain-plug") + on("drain-plug"), false})
+	}
+	toldJust(t, "fill-open", wetPump+"PUT", cases)
+	fill := func(words string) string { return "      - {step: act, do: \"" + words + "\"}\n" }
+	for _, c := range []struct {
+		plugs, words string
+		told         bool
+	}{
+		{"Drain plug of the gear case", "Fill the gear case with oil.", true}, {"Drain plug of the gear case", "Fill the bearing with oil.", false}, {"Case drain plug", "Fill the gear case with oil.", true}, {"Pump drain plug", "Fill the gearbox with oil.", false},
+		{"Drain plug M24", "Fill the gearbox with oil.", true}, {"Oil drain plug", "Fill both gearboxes.", true}, {"Drain plug}\n  other: {name: Drain screw", "Fill the gearbox with oil.", false}, {"Drain pipe", "Fill it.", false},
+	} {
+		text := strings.Replace(wetPump, "name: Drain plug", "name: "+c.plugs, 1)
+		toldJust(t, "fill-open", text+"PUT", []warned{{off("drain-plug") + fill(c.words) + on("drain-plug"), c.told}})
+	}
+}
+
+func TestOilIsLookedForWhenItIsIn(t *testing.T) {
+	t.Parallel()
+	line := map[string]string{
+		"drain": "do: Drain the oil.", "fill": "do: Fill the bearings with new oil.", "look": "do: Look at both ends., seen: [oil at the middle of both glasses]", "other": "do: Look at it., seen: [oil pipe tight]",
+	}
+	toldWhere(t, "no-oil-yet", func(t *rapid.T) (string, bool) {
+		order := anyOrder(t, "drain", "fill", "look", "other")
+		at := func(act string) int { return slices.Index(order, act) }
+		return wetPump + stepLines(order, line), at("drain") < at("look") && at("look") < at("fill")
+	})
+	toldJust(t, "no-oil-yet", wetPump+"PUT", []warned{
+		{"      - {step: a, do: Let the oil off.}\n      - {step: b, do: Look., seen: [oil stands in the middle of the glass]}\n      - {step: c, do: Fill it with oil.}\n", true},
+		{"      - {step: a, do: Let the oil off.}\n      - {step: b, do: \"Fill it with oil.\", seen: [oil at the middle of the glass]}\n", false},
+		{"      - {step: a, do: Drain the water.}\n      - {step: b, do: Look., seen: [oil at the middle of the glass]}\n      - {step: c, do: Fill it with water.}\n", false},
+		{"      - {step: a, do: Drain the oil.}\n      - {step: b, do: Look., seen: [no oil in the glass]}\n      - {step: c, do: Fill it with oil.}\n", false},
+		{"      - {step: a, do: Drain the oil.}\n      - {step: b, do: Look., seen: [oil glass clean]}\n      - {step: c, do: Fill it with oil.}\n", false},
+		{"      - {step: a, do: Read the level., seen: [oil at the mark]}\n      - {step: b, do: Drain the oil.}\n      - {step: c, do: Fill it with oil.}\n", false},
+	})
+}
+
+// No machine is given back to its drive, started or run between the draining and the filling.
+func TestNothingRunsWithoutOil(t *testing.T) {
+	t.Parallel()
+	acts := map[string]bool{
+		"do: Take the locks off., unlock: [motor, suction]": true, "do: Start the pump and listen.": true, "do: Run it for one hour.": true, "do: \"Everybody clear, take the locks off.\", unlock: [motor]": true,
+		"do: Take the lock off the valve., unlock: [suction]": false, "do: Run the motor for ten minutes uncoupled.": false, "do: Turn the pump by hand.": false, "do: Try which way it runs., unlock-for-now: [motor], lock-again: [motor]": false,
+		"do: Start the nuts by hand.": false, "do: Look at the start button.": false, "do: Fit the starter.": false,
+	}
+	list := make([]string, 0, len(acts))
+	for a := range acts {
+		list = append(list, a)
+	}
+	slices.Sort(list)
+	toldWhere(t, "runs-dry", func(t *rapid.T) (string, bool) {
+		act := rapid.SampledFrom(list).Draw(t, "act")
+		line := map[string]string{"drain": "do: Let the oil off.", "fill": "do: Fill both bearings with oil.", "run": act, "other": "do: Sweep the floor."}
+		order := anyOrder(t, "drain", "fill", "run", "other")
+		at := func(act string) int { return slices.Index(order, act) }
+		text := wetPump + "      - {step: safe, do: Make it safe., lock: [motor, suction]}\n" + stepLines(order, line)
+		return text, acts[act] && at("drain") < at("run") && at("run") < at("fill")
+	})
+}
+
+// What is looked at inside is looked at when something is open.
+func TestNothingIsSeenInsideBeforeItIsOpen(t *testing.T) {
+	t.Parallel()
+	const open, shut = "      - {step: open, do: \"Lift the casing off by hand, two people.\", people: 2, remove: [casing], into: C1, open: [box]}\n", "      - {step: shut, do: \"Put the casing on, two people.\", people: 2, fit: [casing], close: [box]}\n"
+	var cases []warned
+	for _, c := range []struct {
+		seen string
+		told bool
+	}{
+		{"nothing left inside", true}, {"casing clean", false}, {"no rags left in the casing", true}, {"no tools inside", true}, {"nothing loose in the pump", true}, {"casing free of chips", true},
+		{"casing empty", false}, {"nobody inside", false}, {"casing drained and dry inside", false}, {"inside cold by thermometer", false}, {"no noise inside", false},
+		{"strap tight", false}, {"nobody in the area", false}, {"V-14 runs dry", false}, {"rotor stands still", false}, {"no pressure inside", false}, {"oil in the glass", false},
+	} {
+		act := "      - {step: act, do: Look., seen: [\"" + c.seen + "\"]}\n"
+		cases = append(cases, warned{act + open + shut, c.told}, warned{open + act + shut, false})
+	}
+	toldJust(t, "seen-unopened", wetPump+"PUT", cases)
+}

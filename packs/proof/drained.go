@@ -1,0 +1,53 @@
+package proof
+
+import (
+	"slices"
+
+	"matchmark/packs/job"
+	"matchmark/packs/phrase"
+)
+
+// What lets pressure or a liquid off by the words of a step: drain it, vent it, let the oil off,
+// open the drain, as a sentence or a part of it begins.
+var (
+	drains = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:(?:drain|vent|bleed|depressuri[sz]e|blow (?:down|off)) (?:off |out )?(?:it|the|all|both|each|every|its|casing|oil|water|gear ?case|gearbox|pump|housings?|sump|cylinders?|system|lines?|bearings?|receiver)\b|let (?:the|all) [\w -]{2,30}?\b(?:off|out|run out)\b|open (?:the |both |all )?(?:[\w-]+ )?(?:drain|vent|bleed)(?:s|ing)?\b)`)
+	// drainedInService are words by which the plant does it, or by which it is no work at the machine.
+	drainedInService = phrase.Of(`(?i)\b(?:operators?|operations|control room|from the desk|plant|process|in service|while (?:it|the \w+) (?:runs|is running)|shut ?down|stop(?:ped)?|pump(?:ed)? (?:it )?(?:out|down|empty)|lock(?:s|ed|out)?|isolat\w+|blind(?:s|ed)?|rack(?:s|ed)?)\b`)
+	// drainedElse is what is drained or vented that is no machine behind a lock.
+	drainedElse = phrase.Of(`(?i)^\W*(?:and |then |now )?\w+ (?:off |out |down )?(?:it\b|the|all|both|each|every|its)? ?(?:[\w-]+ )?(?:pit|gully|trench|bucket|tray|hoses?|jack|hand pump|room|hall|building)\b`)
+)
+
+// saysDrains reports whether words let pressure or a liquid off the machine, as work of this step.
+func saysDrains(words string) bool {
+	return slices.ContainsFunc(drains.FindAllStringIndex(words, -1), func(at []int) bool {
+		return !notIn.MatchString(clause.FindString(words[:at[0]])) && !drainedElse.MatchString(words[at[0]:]) && !saysLater.MatchString(words[at[1]:])
+	}) && !drainedInService.MatchString(words)
+}
+
+// saysLater are words behind it by which it is not done now.
+var saysLater = phrase.Of(`(?i)^[^.;:]*\b(?:later|afterwards|below|at step|(?:is|are|was|were) done (?:by|at))\b`)
+
+// checkDrained warns of a step whose words drain or vent the machine above the first that locks
+// it: hands are at a machine that can start, and what is let off can come again. Where the plant
+// does it by its words, or the step stops the machine first, it is left alone.
+func (r *report) checkDrained() {
+	first := r.firstLock()
+	if first == nil {
+		return
+	}
+	for _, st := range r.walk.Steps[:first.Index] {
+		if st.Bench || st.Locks() || !saysDrains(r.job.InEnglish(st.Do)) {
+			continue
+		}
+		r.problems.WarnWith(st.At, "drained-unlocked", st.Name()+" drains or vents the machine by its words, and nothing is locked before "+first.Name(), first.At, "locked only here",
+			"do it below the step that locks", "or say who does it, if the plant drains it in service: operators drain it")
+	}
+}
+
+// firstLock is the first step that locks an isolation, nil if none does.
+func (r *report) firstLock() *job.Step {
+	if i := slices.IndexFunc(r.walk.Steps, func(st *job.Step) bool { return len(st.Lock) > 0 }); i >= 0 {
+		return r.walk.Steps[i]
+	}
+	return nil
+}

@@ -1,0 +1,169 @@
+package proof
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/packs/phrase"
+	"matchmark/packs/source"
+	"matchmark/packs/walk"
+)
+
+// What a hold is released on, by its words: readings by their marks, or all readings of a kind.
+// noReading are words by which it is for something else: which source holds, a lift. closesOn are
+// words by which it is how they are left that is looked at, seesFound by which it is how they were
+// found.
+var (
+	dimMark   = phrase.Of(`\bD\d+\b`)
+	hasSeen   = phrase.Of(`(?i)\b(?:has|have) (?:(?:seen|read|all|every|each|both|the|checked|got|accepted|signed|compared) )+`)
+	areTaken  = phrase.Of(`(?i)\b(?:is|are|been) (?:all )?(?:written down|taken|set|measured|read)\b`)
+	noReading = phrase.Of(`(?i)\b(?:chosen|chooses?|sources?|limits?|before|until|method|instruments?|gauges|slings?|crane|load)\b`)
+	closesOn  = phrase.Of(`(?i)\bas left\b|\b(?:is|are) set\b`)
+	seesFound = phrase.Of(`(?i)\bas found\b`)
+	kindWords = []kindWord{
+		{phrase.Words(`readings?|figures|measurements`), ""},
+		{phrase.Words(`clearances?`), "clearance"},
+		{phrase.Words(`run-?outs?`), "runout"},
+		{phrase.Words(`gaps`), "gap"},
+		{phrase.Words(`backlash`), "backlash"},
+		{phrase.Words(`diameters`), "diameter"},
+		{phrase.Words(`bores`), "bore"},
+	}
+)
+
+// A kindWord is how words name a kind of readings; the kind is empty for every reading.
+type kindWord struct {
+	words *phrase.Pattern
+	kind  string
+}
+
+// checkHoldEarly sees that a hold stands below the readings that it is for: those that send
+// somebody to it when they are out, and those that its words name, by their marks or by their
+// kind. One of them at or above it is enough: the rest may be told at another time.
+func (r *report) checkHoldEarly() {
+	for _, h := range r.job.Holds {
+		e := r.released(h)
+		if e == nil || h.Again != nil {
+			continue
+		}
+		if !r.sentEarly(h, e) {
+			r.wordedEarly(h, e)
+		}
+	}
+}
+
+// sentEarly tells of a reading that sends to a hold which is released by then, and reports
+// whether it did.
+func (r *report) sentEarly(h *job.Hold, e *walk.Event) bool {
+	for _, d := range r.sentTo(h) {
+		if read := r.readingsOf(d, nil); len(read) > 0 && below(read, e) {
+			r.early(h, e, read[0], " sends to it when it is out, and is read only")
+			return true
+		}
+	}
+	return false
+}
+
+// sentTo lists the readings that send somebody to a hold when they are out.
+func (r *report) sentTo(h *job.Hold) []*job.Dim {
+	mark := phrase.Of(`\bat ` + phrase.Quoted(h.Mark) + `\b`)
+	var out []*job.Dim
+	for _, d := range r.job.Dims {
+		if d.Merged == nil && slices.ContainsFunc([]string{d.Over, d.Under, d.Out, d.FoundOut}, mark.MatchString) {
+			out = append(out, d)
+		}
+	}
+	return out
+}
+
+// wordedEarly tells of readings that the words of a hold name, where all stand below it.
+func (r *report) wordedEarly(h *job.Hold, e *walk.Event) {
+	if read := r.worded(r.job.InEnglish(h.What)); len(read) > 0 && below(read, e) {
+		r.early(h, e, read[0], ", of which that tells, is read only")
+	}
+}
+
+// worded lists the events that read what words of a hold name, the first of them first.
+func (r *report) worded(words string) []*walk.Event {
+	if noReading.MatchString(words) {
+		return nil
+	}
+	marks, kinds := dimMark.FindAllString(words, -1), kindsIn(words)
+	var read []*walk.Event
+	for _, d := range r.job.Dims {
+		if d.Merged == nil && (slices.Contains(marks, d.Base) || r.ofKind(d, kinds)) {
+			read = append(read, r.readingsOf(d, &words)...)
+		}
+	}
+	slices.SortFunc(read, func(x, y *walk.Event) int { return x.Index - y.Index })
+	return read
+}
+
+// kindsIn lists the kinds of readings that words of a hold name, as seen or as taken.
+func kindsIn(words string) []kindWord {
+	var out []kindWord
+	for _, said := range strings.FieldsFunc(words, func(c rune) bool { return strings.ContainsRune(".;:", c) }) {
+		for _, k := range kindWords {
+			if at := k.words.FindStringIndex(said); at != nil && (hasSeen.MatchString(said[:at[0]]) || areTaken.MatchString(said[at[1]:])) {
+				out = append(out, k)
+			}
+		}
+	}
+	return out
+}
+
+// ofKind reports whether a reading is of one of some kinds.
+func (r *report) ofKind(d *job.Dim, kinds []kindWord) bool {
+	return slices.ContainsFunc(kinds, func(k kindWord) bool {
+		return k.kind == "" || d.Kind == k.kind || k.words.MatchString(r.job.InEnglish(d.What))
+	})
+}
+
+// readingsOf are the events that read a dimension, of words those alone that they tell of.
+func (r *report) readingsOf(d *job.Dim, words *string) []*walk.Event {
+	both := []*walk.Event{r.walk.Measured(d), r.walk.Set(d)}
+	if words != nil && closesOn.MatchString(*words) {
+		both = both[1:]
+	} else if words != nil && seesFound.MatchString(*words) {
+		both = both[:1]
+	}
+	return slices.DeleteFunc(slices.Clone(both), func(e *walk.Event) bool { return e == nil })
+}
+
+// below reports whether all of some events stand below another.
+func below(list []*walk.Event, e *walk.Event) bool {
+	return !slices.ContainsFunc(list, func(x *walk.Event) bool { return x.Index < e.Index })
+}
+
+// early tells of one hold.
+func (r *report) early(h *job.Hold, e *walk.Event, first *walk.Event, why string) {
+	r.problems.WarnWith(e.Step.At, "hold-early", h.Mark+", "+source.Quote(h.What)+", is released at "+e.Step.Name()+", and "+first.Dim.Mark+why+" at "+first.Step.Name(), first.At, "read here",
+		"hold: "+h.Mark+" at that step or below it")
+}
+
+// holdEarly binds a hold to the step above it that alone reads what it is for.
+func (b *binder) holdEarly() {
+	r := &report{walk: b.walk, job: b.job}
+	for _, h := range b.job.Holds {
+		e := r.released(h)
+		if e == nil || h.Again != nil {
+			continue
+		}
+		words := b.job.InEnglish(h.What)
+		read := r.worded(words)
+		for _, d := range r.sentTo(h) {
+			b.alone(r.readingsOf(d, nil), e)
+		}
+		b.alone(read, e)
+	}
+}
+
+// alone binds a hold to the one step above it that has any of some readings.
+func (b *binder) alone(read []*walk.Event, hold *walk.Event) {
+	above := slices.DeleteFunc(slices.Clone(read), func(x *walk.Event) bool { return x.Index > hold.Index })
+	if len(above) == 0 || slices.ContainsFunc(above, func(x *walk.Event) bool { return x.Step != above[0].Step }) {
+		return
+	}
+	b.before(above[0].Step, hold.Step, job.Bind{Kind: job.BoundReading, Dim: above[0].Dim})
+}

@@ -1,0 +1,64 @@
+package step
+
+import (
+	"slices"
+
+	"matchmark/layout"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+)
+
+// Verbs of print alone: where what covers an opening goes on at the step that closes it, it is
+// seen clean before that, and closed when all of it is on and tight.
+const (
+	doSeeClean job.Verb = -1 - iota
+	doShut
+)
+
+// coveredHere reports whether a step puts on what came off where an opening was opened.
+func coveredHere(st *job.Step, o *job.Opening) bool {
+	return o.OpenedAt != nil && slices.ContainsFunc(st.Fit, func(m *job.Move) bool {
+		return slices.ContainsFunc(o.OpenedAt.Remove, func(off *job.Move) bool { return off.Part == m.Part })
+	})
+}
+
+// withClosing puts the two verbs of print into the order of a step that covers what it closes.
+func withClosing(st *job.Step, order []job.Verb) []job.Verb {
+	covers := func(o *job.Opening) bool { return coveredHere(st, o) }
+	if !slices.ContainsFunc(st.Close, covers) {
+		return order
+	}
+	clean, shut := len(order), 0
+	for i, v := range order {
+		switch {
+		case v == job.DoLift && len(st.Lifts) > 0, v == job.DoHeat && len(st.Heats) > 0, v == job.DoFit:
+			clean = min(clean, i)
+			shut = i + 1
+		case v == job.DoTighten && len(st.Tighten) > 0:
+			shut = i + 1
+		case v == job.DoClose:
+			clean, shut = min(clean, i), max(shut, i+1)
+		}
+	}
+	order = slices.Insert(slices.Clone(order), shut, doShut)
+	return slices.Insert(order, clean, doSeeClean)
+}
+
+// closeLines are the boxes to tick for the openings that a step closes without a cover.
+func closeLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	list := slices.DeleteFunc(slices.Clone(st.Close), func(o *job.Opening) bool { return coveredHere(st, o) })
+	return guardTicks(c, st, width, list, func(o *job.Opening) string {
+		return c.W.Step.CloseLine.With(openingName(o), c.Page("opening "+o.Mark()))
+	})
+}
+
+// coveredLines are the boxes to tick for those that it covers: seen clean before, or closed.
+func coveredLines(c *block.Composer, st *job.Step, v job.Verb, width layout.Mm) []layout.Block {
+	list := slices.DeleteFunc(slices.Clone(st.Close), func(o *job.Opening) bool { return !coveredHere(st, o) })
+	return guardTicks(c, st, width, list, func(o *job.Opening) string {
+		if v == doSeeClean {
+			return c.W.Step.CleanLine.With(openingName(o))
+		}
+		return c.W.Step.ShutLine.With(openingName(o), c.Page("opening "+o.Mark()))
+	})
+}
