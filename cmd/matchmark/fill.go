@@ -63,7 +63,11 @@ func fill(args []string, s streams) int {
 	}
 	o := templates.Options{Paper: c.paper, Pen: layout.Pen{Gloves: c.job.Site.Gloves}, Last: c.last, Duplex: c.duplex, Second: c.second}
 	faces := facesFor(c.job, &source.Problems{})
-	blank, _ := templates.Compose(c.job, o, faces, nil)
+	paper := o
+	if c.bare {
+		paper.Last = nil
+	}
+	blank, _ := templates.Compose(c.job, paper, faces, nil)
 	o.Filled, o.Printed = c.result, blank
 	pack, misfits := templates.Compose(c.job, o, faces, nil)
 	if misfits.Errors() > 0 {
@@ -91,6 +95,7 @@ type returned struct {
 	paper  layout.Paper
 	duplex bool     // printed on both sides
 	second *job.Job // in the second language of the paper, nil for none
+	bare   bool     // nothing that was read last stood on the paper
 	result *filled.Result
 	last   *filled.History
 }
@@ -149,19 +154,16 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 	if err != nil {
 		return nil, s.usage(err, "")
 	}
+	without := jb
+	if len(in.Last) > 0 { // they need not have stood on the paper that came back
+		plain := in
+		plain.Last = nil
+		without, _ = packs.Load(disk, plain)
+		jb.AlsoOf(without)
+	}
 	jb.PrintAs(job.Printing{Letter: paper == layout.Letter})
 	c := &returned{job: jb, paper: paper}
-	var told source.Problems
-	var files []*filled.File
-	for _, name := range inputNames(p.readings) {
-		data, no := source.Read(disk, name)
-		if told = append(told, no...); len(no) > 0 {
-			continue
-		}
-		jb.Files[name] = data
-		f := filled.Read(name, data, jb)
-		told, files = append(told, f.Told...), append(files, f)
-	}
+	files, told := c.files(disk, inputNames(p.readings), without)
 	if name == "fill" {
 		c.asPrinted(disk, in, files, p.paper != "")
 	}
@@ -178,6 +180,21 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 		return nil, exitFor(told)
 	}
 	return c, exitDone
+}
+
+// files reads the files of readings; without is the job without what was read last.
+func (c *returned) files(disk fs.FS, names []string, without *job.Job) (files []*filled.File, told source.Problems) {
+	for _, name := range names {
+		data, no := source.Read(disk, name)
+		if told = append(told, no...); len(no) > 0 {
+			continue
+		}
+		c.job.Files[name] = data
+		f := filled.Read(name, data, c.job)
+		told, files = append(told, f.Told...), append(files, f)
+		c.bare = c.bare || without.SameContent(f.Pack)
+	}
+	return files, told
 }
 
 // asPrinted takes from the digest in the files how the pack was printed that they are of,

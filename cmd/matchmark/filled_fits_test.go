@@ -167,6 +167,11 @@ func TestFilledAsPrinted(t *testing.T) {
 		if c.second != nil {
 			second = c.second.Language
 		}
+		again := p // with what was read last, which did not stand on the paper
+		again.last = p.readings
+		if c, _ := comeBack([]string{definition}, again, "report", streams{out: &said, err: &talk}); c == nil || !c.bare {
+			t.Errorf("printed with %v it is not known beside what was read last; %s", x.print, talk.String())
+		}
 		if c.paper != x.paper || c.duplex != x.duplex || second != x.second || talk.Len() > 0 {
 			t.Errorf("printed with %v and filled with %v it is on %s, both sides %v, second language %q; %s", x.print, x.fill, c.paper.Name, c.duplex, second, talk.String())
 		}

@@ -46,19 +46,32 @@ func (j *Job) PrintAs(p Printing) {
 	j.Digest = j.made[:ofContent] + "000"[len(now):] + now
 }
 
+// AlsoOf says that a pack of the same definition made without other inputs, as what was read
+// last, is of this job as well.
+func (j *Job) AlsoOf(o *Job) { j.alike = append(j.alike, o.made) }
+
 // SameContent reports whether a digest is of this job, printed in whatever way.
-func (j *Job) SameContent(digest string) bool {
-	return len(digest) == len(j.made) && digest[:ofContent] == j.made[:ofContent]
+func (j *Job) SameContent(digest string) bool { return j.madeAs(digest) != "" }
+
+// madeAs is the sum of the inputs that a digest is of; empty for one of something else.
+func (j *Job) madeAs(digest string) string {
+	for _, made := range append([]string{j.made}, j.alike...) {
+		if made != "" && len(digest) == len(made) && digest[:ofContent] == made[:ofContent] {
+			return made
+		}
+	}
+	return ""
 }
 
 // PrintedAs reads from the digest of a pack how it was printed; against what its change bars
 // stand is not in it. False where the pack is of something else, or the figures are those of
 // no way to print.
 func (j *Job) PrintedAs(digest string) (Printing, bool) {
-	if !j.SameContent(digest) {
+	made := j.madeAs(digest)
+	if made == "" {
 		return Printing{}, false
 	}
-	was, _ := strconv.ParseUint(j.made[ofContent:], 16, 32)
+	was, _ := strconv.ParseUint(made[ofContent:], 16, 32)
 	now, err := strconv.ParseUint(digest[ofContent:], 16, 32)
 	code := int(was ^ now)
 	if err != nil || code >= languages*sides*bars {

@@ -24,6 +24,7 @@ type Job struct {
 	Language  string            // of the paper, by ISO 639-1; empty is English
 	Digest    string            // 8 hex digits: of the SHA-256 of all inputs and the format number, and of how the pack is printed (PrintAs)
 	made      string            // the digest without how it is printed
+	alike     []string          // the same of packs that are of this job too
 
 	Places      []Place // that things repeat over, each of its group alone
 	Parts       []*Part // those of one key one after another
