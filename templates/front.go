@@ -109,7 +109,7 @@ func (c *composer) legend() layout.Block {
 		}
 		runs = append(runs, layout.T(layout.Body, sep), layout.T(layout.Strong, l.Letter), layout.T(layout.Body, " "+l.Means))
 	}
-	runs = append(runs, c.placeLegend()...)
+	runs = append(runs, append(c.placeLegend(), c.spotLegend()...)...)
 	runs = append(runs, layout.T(layout.Body, ". "+c.markSentence()+" "), layout.T(layout.CodeText, c.Job.Digest), layout.T(layout.Body, " "+c.W.Front.PackSign))
 	return layout.Above(1, c.Heading(c.W.Front.HowToRead),
 		c.Para(c.Span, runs, layout.ParaOpts{}),
@@ -201,6 +201,25 @@ func (c *composer) placeLegend() []layout.Run {
 		return nil
 	}
 	return []layout.Run{{Text: " · " + strings.Join(out, " · "), Style: layout.Body, Ref: at}}
+}
+
+// spotLegend says of lay-down spots on what a part is laid there and what the floor carries,
+// unless the sheet of a lift tells it.
+func (c *composer) spotLegend() []layout.Run {
+	var out []layout.Run
+	for _, s := range c.Job.Spots {
+		var facts []string
+		if s.Support != "" {
+			facts = append(facts, c.W.Common.On.With(s.Support))
+		}
+		if s.Floor != "" {
+			facts = append(facts, c.W.Step.Floor.With(s.Floor))
+		}
+		if len(facts) > 0 && !slices.ContainsFunc(c.Job.Lifts, func(l *job.Lift) bool { return l.LayDown == s }) {
+			out = append(out, layout.Run{Text: " · " + s.Mark + " " + strings.Join(facts, ", "), Style: layout.Body, Ref: s.At})
+		}
+	}
+	return out
 }
 
 // sameSides reports whether two places are counted and seen from the same side.
