@@ -62,28 +62,57 @@ func (c *composer) list(head string, lines []string) []layout.Piece {
 	return out
 }
 
-// outTable lists what is out.
+// outTable lists what is out: first what stays so unless somebody decides, then what can be
+// mended, then what was found out and is set later on the job.
 func (c *composer) outTable() []layout.Piece {
+	w := c.W.Filled
+	var out, mend, later []filled.Verdict
+	for _, v := range c.Filled.Verdicts {
+		switch {
+		case v.Outcome == filled.Mend:
+			mend = append(mend, v)
+		case v.SetLater() != nil:
+			later = append(later, v)
+		case v.Bad():
+			out = append(out, v)
+		}
+	}
+	var pieces []layout.Piece
+	if len(out)+len(mend)+len(later) == 0 {
+		none := c.Para(c.Span, []layout.Run{layout.T(layout.Body, w.OutNone)}, layout.ParaOpts{})
+		return []layout.Piece{{Block: c.Heading(w.Out), Gap: 2, KeepNext: true}, {Block: none, Gap: 1}}
+	}
+	for _, part := range []struct {
+		head string
+		list []filled.Verdict
+	}{{w.Out, out}, {w.Mend, mend}, {w.SetLater, later}} {
+		if len(part.list) > 0 {
+			pieces = append(append(pieces, layout.Piece{Block: c.Heading(part.head), Gap: 2, KeepNext: true}), c.outRows(part.list)...)
+		}
+	}
+	return pieces
+}
+
+// outRows are the rows of some verdicts: the values, the limit, what to do and where it is
+// set, and the tags to tick.
+func (c *composer) outRows(list []filled.Verdict) []layout.Piece {
 	w := c.W
 	g := c.Grid(block.Col(c.W.Common.Mark, 21), block.Col(w.Filled.Values, 48), block.Col(c.W.Common.Limit, 36), block.Col(w.Filled.ToDo, 0), block.Col(w.Filled.Tags, 26))
 	var rows []layout.Row
-	for _, v := range c.Filled.Verdicts {
-		if !v.Bad() {
-			continue
-		}
+	for _, v := range list {
 		mark := layout.Above(0.3, g.Mark(0, layout.StepNo, v.Dim.Mark, v.Dim.At), g.Text(0, layout.Sub, c.sideWord(v.When), v.Dim.At))
 		values := layout.Above(0.4, g.Text(1, layout.Sub, v.Dim.What, v.Dim.At), g.Text(1, layout.Strong, c.outValues(v), v.Dim.At))
 		action := v.Action
 		if action == "" {
 			action = w.Filled.NoAction
 		}
-		rows = append(rows, g.Row(v.Dim.At, mark, values, g.Text(2, layout.Body, dimension.PlainWords(c.W, v.Limit), v.Dim.At), g.Text(3, layout.Strong, action, v.Dim.At), c.tagTicks(v, g.Table.Room(4))))
+		todo := g.Text(3, layout.Strong, action, v.Dim.At)
+		if st := v.SetLater(); st != nil {
+			todo = layout.Above(0.4, todo, g.Text(3, layout.Sub, w.Filled.SetAt.With(c.whereRead(v.Dim, st, "left ")), v.Dim.At))
+		}
+		rows = append(rows, g.Row(v.Dim.At, mark, values, g.Text(2, layout.Body, dimension.PlainWords(c.W, v.Limit), v.Dim.At), todo, c.tagTicks(v, g.Table.Room(4))))
 	}
-	head := layout.Piece{Block: c.Heading(w.Filled.Out), Gap: 2, KeepNext: true}
-	if len(rows) == 0 {
-		return []layout.Piece{head, {Block: c.Para(c.Span, []layout.Run{layout.T(layout.Body, w.Filled.OutNone)}, layout.ParaOpts{}), Gap: 1}}
-	}
-	return append([]layout.Piece{head}, g.Table.Pieces(rows)...)
+	return g.Table.Pieces(rows)
 }
 
 // tagTicks are a box to tick for each tag. The mark of one that is longer than its column

@@ -2,9 +2,12 @@ package templates
 
 import (
 	"slices"
+	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // A change bar stands in the margin beside what is not as it was in the revision before,
@@ -64,8 +67,58 @@ func (c *composer) changedSince() layout.Block {
 	if c.since == nil {
 		return layout.Block{}
 	}
-	text := c.Para(c.Span, []layout.Run{layout.T(layout.Body, c.W.Front.ChangedSince.With(c.Job.Order.Revision, c.since.Was))}, layout.ParaOpts{})
-	return c.bar(text, true)
+	lines := []layout.Block{c.Para(c.Span, []layout.Run{layout.T(layout.Body, c.W.Front.ChangedSince.With(c.Job.Order.Revision, c.since.Was))}, layout.ParaOpts{})}
+	list := func(head string, names []string) {
+		if len(names) > 0 {
+			lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, head+" "), layout.T(layout.Sub, strings.Join(names, " · "))}, layout.ParaOpts{}))
+		}
+	}
+	var names []string
+	for _, x := range c.since.Others {
+		names = append(names, c.whereChanged(x))
+	}
+	list(c.W.Front.ChangedToo, names)
+	list(c.W.Front.Gone, c.since.Gone)
+	return c.bar(layout.Above(0.5, lines...), true)
+}
+
+// sheetsOf are the sheets on which the things of a kind stand that have no anchor of their own.
+var sheetsOf = map[string]string{"isolation": "isolations", "permit": "isolations", "opening": "openings", "joint": "tightening", "fetched": "gather", "instrument": "gather"}
+
+// whereChanged names a changed thing with its page, as far as it has one.
+func (c *composer) whereChanged(x job.Changed) string {
+	kind, _, _ := strings.Cut(x.Anchor, " ")
+	_, known := c.Pages[x.Anchor]
+	span, listed := c.sheet[sheetsOf[kind]]
+	switch {
+	case known:
+		return c.W.Common.StepPage.With(x.Name, c.Page(x.Anchor))
+	case listed:
+		return c.W.Common.StepPage.With(x.Name, strconv.Itoa(span[0]))
+	}
+	return x.Name
+}
+
+// barsOwn are the sheets that put bars beside their own rows.
+var barsOwn = []string{"front", "register", "critical", "dimensions"}
+
+// barOthers puts change bars beside the pieces of a sheet that tell of what has changed and
+// is neither a step nor a reading.
+func (c *composer) barOthers(k kind, ps []layout.Piece) []layout.Piece {
+	if c.since == nil || k.handover || slices.Contains(barsOwn, k.name) {
+		return ps
+	}
+	out := slices.Clone(ps)
+	for i, p := range out {
+		tells := func(it layout.Item) bool {
+			at, placed := it.Ref.(source.Pos)
+			return placed && c.since.Other(at)
+		}
+		if slices.ContainsFunc(p.Block.Items(), tells) {
+			out[i].Block = c.bar(p.Block, true)
+		}
+	}
+	return out
 }
 
 // tabledChanged reports whether one of the steps of a table is changed.

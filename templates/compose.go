@@ -158,10 +158,10 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		o.Words = inLanguage(job)
 	}
 	o.Pen.Comma = decimalComma(job, o.Words)
+	inner := block.New(m, o.Pen, job, o.Words, w)
+	inner.Filled, inner.Last, inner.Thick = o.Filled, o.Last, len(job.Steps()) >= block.ThickFrom
 	c := &composer{
-		Composer: &block.Composer{Setter: layout.NewSetter(m, o.Pen), Job: job, W: o.Words, Span: w, Kept: block.NewKept(), Filled: o.Filled, Last: o.Last,
-			Thick: len(job.Steps()) >= block.ThickFrom},
-		faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, duplex: o.Duplex, since: o.Since, stamping: o.Stamps, plates: map[string]string{},
+		Composer: inner, faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, duplex: o.Duplex, since: o.Since, stamping: o.Stamps, plates: map[string]string{},
 	}
 	if o.Printed != nil {
 		c.written, c.Printed = o.Printed.Boxes(), o.Printed.Anchors
@@ -246,7 +246,7 @@ func (c *composer) sheets() []layout.Sheet {
 			Head: c.headOf(k, title), Foot: c.footOf(k),
 			Landscape: landscape[k.name], Steady: k.handover,
 		}
-		pieces := k.flow(c)
+		pieces := c.barOthers(k, k.flow(c))
 		if len(pieces) == 0 {
 			continue
 		}

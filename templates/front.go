@@ -109,7 +109,7 @@ func (c *composer) legend() layout.Block {
 		}
 		runs = append(runs, layout.T(layout.Body, sep), layout.T(layout.Strong, l.Letter), layout.T(layout.Body, " "+l.Means))
 	}
-	runs = append(runs, c.placeLegend()...)
+	runs = append(runs, append(c.placeLegend(), c.spotLegend()...)...)
 	runs = append(runs, layout.T(layout.Body, ". "+c.markSentence()+" "), layout.T(layout.CodeText, c.Job.Digest), layout.T(layout.Body, " "+c.W.Front.PackSign))
 	return layout.Above(1, c.Heading(c.W.Front.HowToRead),
 		c.Para(c.Span, runs, layout.ParaOpts{}),
@@ -173,14 +173,18 @@ func (c *composer) placesUsed() []job.Place {
 	return slices.DeleteFunc(slices.Clone(j.Places), func(p job.Place) bool { return !used[p.Label] })
 }
 
-// placeLegend says what the short names of places mean and from where they are seen;
-// nothing where all are told by a number.
+// placeLegend says what the short names of places mean and from where they are seen; of
+// those that are told by a number, from where they are counted and seen, if that is said.
 func (c *composer) placeLegend() []layout.Run {
 	var out []string
 	var at source.Pos // of the first: they are told in one line
 	seen := ""
-	for _, p := range c.placesUsed() {
+	used := c.placesUsed()
+	for i, p := range used {
 		if len(p.Label) > 0 && unicode.IsDigit(rune(p.Label[0])) || p.Name == p.Label {
+			if i == 0 || !sameSides(used[i-1], p) {
+				out, seen = append(out, c.numberedPlaces(used[i:])...), p.ViewedFrom
+			}
 			continue
 		}
 		text := p.Label + " " + p.Name
@@ -188,15 +192,65 @@ func (c *composer) placeLegend() []layout.Run {
 			text += ", " + c.W.Common.SeenFrom.With(p.ViewedFrom)
 		}
 		seen = p.ViewedFrom
-		if at.IsZero() {
-			at = p.At
-		}
 		out = append(out, text)
+	}
+	if len(used) > 0 {
+		at = used[0].At
 	}
 	if len(out) == 0 {
 		return nil
 	}
 	return []layout.Run{{Text: " · " + strings.Join(out, " · "), Style: layout.Body, Ref: at}}
+}
+
+// spotLegend says of lay-down spots on what a part is laid there and what the floor carries,
+// unless the sheet of a lift tells it.
+func (c *composer) spotLegend() []layout.Run {
+	var out []layout.Run
+	for _, s := range c.Job.Spots {
+		var facts []string
+		if s.Support != "" {
+			facts = append(facts, c.W.Common.On.With(s.Support))
+		}
+		if s.Floor != "" {
+			facts = append(facts, c.W.Step.Floor.With(s.Floor))
+		}
+		if len(facts) > 0 && !slices.ContainsFunc(c.Job.Lifts, func(l *job.Lift) bool { return l.LayDown == s }) {
+			out = append(out, layout.Run{Text: " · " + s.Mark + " " + strings.Join(facts, ", "), Style: layout.Body, Ref: s.At})
+		}
+	}
+	return out
+}
+
+// sameSides reports whether two places are counted and seen from the same side.
+func sameSides(a, b job.Place) bool {
+	return a.CountedFrom == b.CountedFrom && a.ViewedFrom == b.ViewedFrom
+}
+
+// numberedPlaces says from where the first of some places, and those behind it of the same
+// sides, are counted and seen; nothing where neither is said.
+func (c *composer) numberedPlaces(list []job.Place) []string {
+	first, last := list[0], list[0]
+	for _, p := range list[1:] {
+		if !sameSides(first, p) {
+			break
+		}
+		last = p
+	}
+	text := first.Label
+	if last.Label != first.Label {
+		text += " – " + last.Label
+	}
+	if first.CountedFrom != "" {
+		text += ", " + c.W.Common.CountedFrom.With(first.CountedFrom)
+	}
+	if first.ViewedFrom != "" {
+		text += ", " + c.W.Common.SeenFrom.With(first.ViewedFrom)
+	}
+	if first.CountedFrom+first.ViewedFrom == "" {
+		return nil
+	}
+	return []string{text}
 }
 
 // checkBar is a bar of 50 mm that shows whether the printer has scaled the page; beside it

@@ -3,7 +3,6 @@ package templates
 import (
 	"slices"
 	"strings"
-	"unicode/utf8"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -135,6 +134,9 @@ func (c *composer) indexWhat(g block.Grid, d *job.Dim) layout.Block {
 		runs := []layout.Run{layout.T(layout.Body, d.What+"  "), layout.T(first.style, first.text)}
 		b = layout.Above(0, append([]layout.Block{c.Para(room, runs, layout.ParaOpts{Ref: d.At})}, limits[1:]...)...)
 	}
+	if why := c.coarseText(d); why != "" {
+		b = layout.Above(0, b, g.Text(col, layout.Caption, why, d.At))
+	}
 	b.W = room
 	return b
 }
@@ -153,7 +155,7 @@ func (c *composer) indexRows() [][]*job.Dim {
 			continue
 		}
 		done[d] = true
-		says := strings.Join(append([]string{d.Base, d.What, c.sourceText(d)}, c.limitLines(d)...), "|")
+		says := strings.Join(append([]string{d.Base, d.What, c.sourceText(d), c.coarseText(d)}, c.limitLines(d)...), "|")
 		if n := len(out); n > 0 && says == said {
 			out[n-1] = append(out[n-1], d)
 			continue
@@ -227,37 +229,6 @@ func (c *composer) plainLimit(l *reading.Limit) string {
 		s += dimension.AnswerWord(c.Composer, a)
 	}
 	return s
-}
-
-// sourceText is where a limit comes from, or that nobody has said.
-func (c *composer) sourceText(d *job.Dim) string {
-	if d.NotSourced() {
-		return c.W.Index.NotSourced
-	}
-	return numberBreaks(d.Source)
-}
-
-// indexSource is the source in its column.
-func (c *composer) indexSource(g block.Grid, d *job.Dim) layout.Block {
-	if d.NotSourced() {
-		return c.Para(g.Table.Room(2), []layout.Run{{Text: c.sourceText(d), Style: layout.SubBold, Deco: layout.Boxed}}, layout.ParaOpts{Ref: d.At})
-	}
-	return g.Text(2, layout.Sub, c.sourceText(d), d.At)
-}
-
-// longNumber is from how many signs the number of a document may be parted.
-const longNumber = 15
-
-// numberBreaks lets long numbers of documents go on in the next line behind a dash;
-// unlike marks and sizes they are not copied by hand.
-func numberBreaks(source string) string {
-	words := strings.Split(source, " ")
-	for i, w := range words {
-		if utf8.RuneCountInString(w) >= longNumber {
-			words[i] = strings.ReplaceAll(w, "-", "-\u200b")
-		}
-	}
-	return strings.Join(words, " ")
 }
 
 // unitWord is the unit of the boxes of a dimension; those without a number have none.

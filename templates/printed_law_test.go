@@ -34,9 +34,19 @@ func definitions(t *testing.T) []string {
 // loadFile loads a definition with the job and site files that lie beside it.
 func loadFile(t *testing.T, file string) *job.Job {
 	t.Helper()
-	dir, name := filepath.Split(file)
-	in := packs.Inputs{Definition: name}
-	base := strings.TrimSuffix(name, ".yaml")
+	dir, in := inputsOf(file)
+	jb, problems := packs.Load(os.DirFS(dir), in)
+	if problems.Errors() > 0 {
+		t.Fatal(problems)
+	}
+	return jb
+}
+
+// inputsOf are the inputs of a definition: itself, and the job and site files that lie
+// beside it, in its folder.
+func inputsOf(file string) (dir string, in packs.Inputs) {
+	dir, in.Definition = filepath.Split(file)
+	base := strings.TrimSuffix(in.Definition, ".yaml")
 	for _, x := range []struct {
 		name string
 		to   *string
@@ -45,11 +55,7 @@ func loadFile(t *testing.T, file string) *job.Job {
 			*x.to = x.name
 		}
 	}
-	jb, problems := packs.Load(os.DirFS(dir), in)
-	if problems.Errors() > 0 {
-		t.Fatal(problems)
-	}
-	return jb
+	return dir, in
 }
 
 // Every text and number that a job holds stands on each page where it belongs, in the

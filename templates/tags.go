@@ -12,7 +12,7 @@ type TagOptions struct {
 	// from the paper where none is named.
 	Stocks []stock.Stock
 	// Start is the first place that is free on the first page of each stock, from 1;
-	// 0 counts as 1.
+	// 0 counts as 1. A stock that has fewer places begins with a new page.
 	Start int
 	// Copies is how often each label of a use is printed; 0 counts as once. Of two labels
 	// of a bag one says that it goes outside, the other inside.
@@ -50,6 +50,14 @@ func grid(s stock.Stock) layout.Stock {
 	}
 }
 
+// firstPlace is the place, from 0, on the first page of a stock with so many.
+func firstPlace(start, perPage int) int {
+	if start < 1 || start > perPage {
+		return 0
+	}
+	return start - 1
+}
+
 // tags sets all tags and labels, each size apart: those on pages of the paper into one
 // document, those on pages of another size into one each. It returns what does not fit
 // on them.
@@ -69,7 +77,7 @@ func (c *composer) tags(p *Pack, keep func(mark string) bool) []layout.Misfit {
 		if len(labels) == 0 {
 			continue
 		}
-		pages := grid(s).Impose("tags", labels, max(c.tagging.Start-1, 0)%max(s.PerPage(), 1))
+		pages := grid(s).Impose("tags", labels, firstPlace(c.tagging.Start, s.PerPage()))
 		misfits = append(misfits, pages.Misfits...)
 		if layout.Mm(s.PageW) == c.paper.W && layout.Mm(s.PageH) == c.paper.H {
 			frames = append(frames, pages.Frames...)

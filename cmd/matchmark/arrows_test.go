@@ -42,7 +42,7 @@ var arrows = map[string][]string{
 	"packs/proof":     {"packs/phrase", "packs/align", "packs/walk", "packs/job", "packs/source", "packs/units", "packs/lift"},
 	"packs/hazard":    {"packs/phrase", "packs/job", "packs/source", "packs/heat"},
 	"packs/keep":      {"packs/phrase", "packs/job", "packs/stock", "packs/source", "packs/units"},
-	"packs/revise":    {"packs/job", "packs/keep"},
+	"packs/revise":    {"packs/job", "packs/keep", "packs/source"},
 	"packs/blocks":    {"packs/job", "packs/reading"},
 	"packs/filled":    {"packs/phrase", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim", "packs/align"},
 	"packs/job":       {"packs/phrase", "packs/source", "packs/stock", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},

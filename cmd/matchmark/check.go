@@ -19,7 +19,7 @@ func check(args []string, s streams) int {
 	var c checkFlags
 	flags := newFlags("check", s)
 	c.add(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, checkUsage+flags.FlagUsages())
 	}
 	switch {

@@ -41,7 +41,7 @@ func compare(args []string, s streams) int {
 	var g compareFlags
 	flags := newFlags("compare", s)
 	g.add(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, compareUsage+flags.FlagUsages())
 	}
 	if flags.NArg() != 2 {
@@ -73,6 +73,7 @@ func compare(args []string, s streams) int {
 	c := revise.Compare(old, now)
 	writeChanges(s.out, "steps", c.Steps)
 	writeChanges(s.out, "readings", c.Readings)
+	writeChanges(s.out, "lifts, heats, joints and lists", c.Others)
 	writeTags(s.out, c.Tags)
 	writePages(s.out, swaps(old, now, pages[0], pages[1]), len(pages[0]), len(pages[1]))
 	return exitDone

@@ -25,7 +25,7 @@ Writes a script by which the shell completes commands, flags and file names:
 // commands with them for these hundred lines.
 func completion(args []string, s streams) int {
 	flags := newFlags("completion", s)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, completionUsage)
 	}
 	if flags.NArg() != 1 {

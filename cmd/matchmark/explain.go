@@ -22,7 +22,7 @@ for, each with the line that says it.
 // explain tells what keys, codes and letters of marks mean.
 func explain(args []string, s streams) int {
 	flags := newFlags("explain", s)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, explainUsage)
 	}
 	if flags.NArg() == 0 {

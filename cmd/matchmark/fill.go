@@ -54,7 +54,7 @@ func fill(args []string, s streams) int {
 	var p cameBackFlags
 	flags := newFlags("fill", s)
 	p.addFill(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, fillUsage+flags.FlagUsages())
 	}
 	c, code := comeBack(flags.Args(), p, "fill", s)
@@ -85,7 +85,7 @@ func fill(args []string, s streams) int {
 		fmt.Fprintf(s.err, "error: %v\n", err)
 		return exitFiles
 	}
-	fmt.Fprintf(s.out, "%s: %s, %s of %s filled, %d out of limits\n", path, counted(len(pack.Pages.Pages), "page"), strconv.Itoa(c.result.Values.Boxes()), countedBoxes(len(c.job.Blanks())), c.out())
+	fmt.Fprintf(s.out, "%s: %s, %s of %s filled, %s\n", path, counted(len(pack.Pages.Pages), "page"), strconv.Itoa(c.result.Values.Boxes()), countedBoxes(len(c.job.Blanks())), c.out())
 	return code
 }
 
@@ -105,15 +105,28 @@ func (c *returned) stem(dir string) string {
 	return filepath.Join(dir, fileName(c.job.Order.Number+"-"+c.job.Order.Revision))
 }
 
-// out counts what is out of limits.
-func (c *returned) out() int {
-	n := 0
+// out counts what is out of limits, and apart from it what can be mended and what was found
+// out and is set later on the job.
+func (c *returned) out() string {
+	out, mend, later := 0, 0, 0
 	for _, v := range c.result.Verdicts {
-		if v.Bad() {
-			n++
+		switch {
+		case v.Outcome == filled.Mend:
+			mend++
+		case v.SetLater() != nil:
+			later++
+		case v.Bad():
+			out++
 		}
 	}
-	return n
+	text := fmt.Sprintf("%d out of limits", out)
+	if mend > 0 {
+		text += fmt.Sprintf(", %d to be mended", mend)
+	}
+	if later > 0 {
+		text += fmt.Sprintf(", %d found out and set later", later)
+	}
+	return text
 }
 
 // comeBack loads the definition, reads the values and works them out. Where it is nil

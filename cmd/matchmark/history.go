@@ -35,7 +35,7 @@ func history(args []string, s streams) int {
 	var p cameBackFlags
 	flags := newFlags("report", s)
 	p.addReport(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, historyUsage+flags.FlagUsages())
 	}
 	c, code := comeBack(flags.Args(), p, "report", s)

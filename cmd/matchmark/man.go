@@ -16,7 +16,7 @@ Writes the manual page: matchmark man > matchmark.1; man ./matchmark.1
 // manPage writes the manual page, in the macros of man(7), of the table of commands.
 func manPage(args []string, s streams) int {
 	flags := newFlags("man", s)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, manUsage)
 	}
 	var b strings.Builder

@@ -41,7 +41,7 @@ func newDefinition(args []string, s streams) int {
 	var n newFlagSet
 	flags := newFlags("new", s)
 	n.add(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, newUsage+flags.FlagUsages())
 	}
 	if flags.NArg() != 1 {

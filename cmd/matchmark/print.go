@@ -20,7 +20,7 @@ func printPack(args []string, s streams) int {
 	var p printFlags
 	flags := newFlags("print", s)
 	p.add(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, printUsage+flags.FlagUsages())
 	}
 	if flags.NArg() != 1 {
@@ -29,7 +29,7 @@ func printPack(args []string, s streams) int {
 	if _, err := paperNamed(p.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
 	}
-	if _, err := p.tags.blanks(); err != nil {
+	if err := p.usable(); err != nil {
 		return s.usage(err, "")
 	}
 	if p.jobs != "" {
@@ -42,12 +42,27 @@ func printPack(args []string, s streams) int {
 	return code
 }
 
+// usable tells of flags that are out of their range or have no meaning together.
+func (p *printFlags) usable() error {
+	if err := p.together(); err != nil {
+		return err
+	}
+	_, err := p.tags.blanks()
+	return err
+}
+
 // print makes and writes one pack; the job tells which files it was read from.
 func (p *printFlags) print(in packs.Inputs, s streams) (*job.Job, int) {
 	made, problems := p.make(disk{stdin: s.in}, in)
 	report(s.err, problems, made.job.Files)
 	if made.pack == nil {
 		return made.job, exitFor(problems)
+	}
+	if string(p.second) == cmp.Or(made.job.Language, "en") {
+		return made.job, s.usage(fmt.Errorf("--second %s: the paper is in that language already", p.second), "")
+	}
+	if _, err := p.tagOptions(made.job); err != nil {
+		return made.job, s.usage(err, "")
 	}
 	if err := made.pack.Keep(p.sheets, p.marks); err != nil {
 		return made.job, s.usage(err, "")
@@ -99,7 +114,7 @@ func (p *printFlags) make(files fs.FS, in packs.Inputs) (made, source.Problems) 
 	}
 	o.Since = since
 	jb.PrintAs(p.printing(paper, since, old))
-	o.Tags, _ = p.tags.options(jb) // what is wrong of them is told before anything is written
+	o.Tags, _ = p.tagOptions(jb) // what is wrong of them is told before anything is written
 	faces := facesFor(jb, &problems)
 	pack, misfits := compose(jb, o, faces, problems)
 	problems = append(problems, misfits...)
@@ -144,7 +159,7 @@ func (p *printFlags) stream(m made, s streams) int {
 
 // write writes all files of a pack, or the test pages of its stocks, and says what was written.
 func (p *printFlags) write(m made, s streams) int {
-	tags, err := p.tags.options(m.job)
+	tags, err := p.tagOptions(m.job)
 	if err != nil {
 		return s.usage(err, "")
 	}

@@ -28,7 +28,7 @@ func scan(args []string, s streams) int {
 	var g scanFlags
 	flags := newFlags("scan", s)
 	g.add(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, scanUsage+flags.FlagUsages())
 	}
 	if flags.NArg() < 2 {

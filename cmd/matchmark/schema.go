@@ -22,7 +22,7 @@ beside the files, and begin each with a line like
 // schema writes the schema of a kind of file.
 func schema(args []string, s streams) int {
 	flags := newFlags("schema", s)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, schemaUsage)
 	}
 	if flags.NArg() > 1 {

@@ -31,5 +31,10 @@ func (g *sinceFlags) changes(files fs.FS, in packs.Inputs, now *job.Job) (*job.S
 	if problems.Errors() > 0 {
 		return nil, old, problems
 	}
+	if a, b := old.Order.Number, now.Order.Number; a != b {
+		problems = append(problems, source.Problem{Pos: source.Pos{File: cmp.Or(in.Job, in.Definition)}, Severity: source.Error, Code: "other-job",
+			Message: "change bars stand between two revisions of one job, and this is job " + a + ", not " + b, Help: []string{"give the old revision of " + b + ", or its job file with --since-job"}})
+		return nil, old, problems
+	}
 	return revise.Since(old, now), old, nil
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -55,14 +56,38 @@ func (g *tagFlags) options(jb *job.Job) (templates.TagOptions, error) {
 		}
 		o.Stocks = append(o.Stocks, s)
 	}
-	if g.start < 1 {
-		return o, fmt.Errorf("--start %d: the places of a sheet are counted from 1", g.start)
-	}
 	copies, err := byUse("--copies", g.copies, 9)
 	for u, n := range copies {
 		o.Copies[u] = n
 	}
 	return o, err
+}
+
+// tagOptions are what the flags say of tags, with the stocks of the site on the paper that is
+// printed on.
+func (p *printFlags) tagOptions(jb *job.Job) (templates.TagOptions, error) {
+	o, err := p.tags.options(jb)
+	if err != nil {
+		return o, err
+	}
+	paper, err := paperNamed(cmp.Or(p.paper, jb.Site.Paper))
+	if err != nil {
+		return o, err
+	}
+	most, name := 0, ""
+	for use, usual := range stock.On(paper.Name, stock.Mm(paper.W), stock.Mm(paper.H)) {
+		s := usual
+		if i := slices.IndexFunc(o.Stocks, func(x stock.Stock) bool { return int(x.Use) == use }); i >= 0 {
+			s = o.Stocks[i]
+		}
+		if n := s.Across * s.Down; n > most {
+			most, name = n, s.Name
+		}
+	}
+	if p.tags.start > most {
+		return o, fmt.Errorf("--start %d: a sheet of %s has places 1 to %d, and no stock in use has more", p.tags.start, name, most)
+	}
+	return o, nil
 }
 
 // stocksFor lists the stocks of the site, then the usual ones.

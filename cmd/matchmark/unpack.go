@@ -35,7 +35,7 @@ func unpack(args []string, s streams) int {
 	var u unpackFlags
 	flags := newFlags("unpack", s)
 	u.add(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, unpackUsage+flags.FlagUsages())
 	}
 	if flags.NArg() != 1 {

@@ -42,7 +42,7 @@ func watch(args []string, s streams) int {
 	var w watchFlags
 	flags := newFlags("watch", s)
 	w.add(flags)
-	if err := flags.Parse(args); err != nil {
+	if err := parse(flags, args); err != nil {
 		return s.usage(err, watchUsage+flags.FlagUsages())
 	}
 	switch {
@@ -53,6 +53,9 @@ func watch(args []string, s streams) int {
 	}
 	if _, err := paperNamed(w.paper); err != nil {
 		return s.usage(err, "hint: --paper a4 or --paper letter\n")
+	}
+	if err := w.usable(); err != nil {
+		return s.usage(err, "")
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()

@@ -18,7 +18,7 @@ var filledCodes = []Entry{
 	{"not-earlier", "What is given as an earlier outage was typed no earlier than this one, so wear would have the wrong sign.", "Give the readings of the outage before, or put the day right in the row typed on."},
 	{"not-taken", "A reading was not taken, and no reason was typed.", "Write not taken, because and the reason."},
 	{"number-size", "The number on a part and the size made of it, both typed, do not agree.", "Look at the paper and put the one right that differs."},
-	{"other-job", "The file of readings belongs to another job.", "Give the definition, or the job file, that the paper was printed from."},
+	{"other-job", "The file of readings, or the old revision, belongs to another job.", "Give the definition, or the job file, that the paper was printed from."},
 	{"other-pack", "The definition has changed since the paper was printed.", "Look whether marks and positions still mean the same; boxes are found by them."},
 	{"other-revision", "The readings were written on another revision.", "Look whether marks and positions still mean the same; boxes are found by them."},
 	{"point", "The site writes a decimal comma, and a value has a point, which could part thousands.", "Write the comma, or change decimal in the site file."},

@@ -1,6 +1,7 @@
 package expand
 
 import (
+	"slices"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -20,6 +21,7 @@ func (b *builder) readInstruments() {
 	b.Instruments = map[string]*job.Instrument{}
 	for _, di := range b.Def.Instruments {
 		in := &job.Instrument{At: di.Key.At, Key: di.Key.Value, Name: di.Name.Value, Number: di.Number.Value, Count: 1}
+		in.ForDims = slices.ContainsFunc(b.Def.Dimensions, func(d *def.Dimension) bool { return d.By.Value == in.Key })
 		if in.Name == "" {
 			in.Name = in.Key
 		}
@@ -81,7 +83,7 @@ func (b *builder) readDim(dd *def.Dimension, pl job.Place, at job.Positions) *jo
 			With: names.ValueAt(pl, dd.With), Pushed: names.ValueAt(pl, dd.Pushed), Load: names.ValueAt(pl, dd.Load), Plane: names.ValueAt(pl, dd.Plane),
 			Hot: dd.State.Value == "hot", Cold: dd.State.Value == "cold", OnThe: dd.OnThe.Value,
 		},
-		Over: names.ValueAt(pl, dd.Over), Under: names.ValueAt(pl, dd.Under), Out: names.ValueAt(pl, dd.Out), FoundOut: names.ValueAt(pl, dd.FoundOut), Source: names.ValueAt(pl, dd.Source), Note: dd.Note.Value,
+		Over: names.ValueAt(pl, dd.Over), Under: names.ValueAt(pl, dd.Under), Out: names.ValueAt(pl, dd.Out), FoundOut: names.ValueAt(pl, dd.FoundOut), Source: names.ValueAt(pl, dd.Source), Note: dd.Note.Value, WhyCoarse: dd.WhyCoarse.Value,
 		Zones:         map[*reading.Limit]string{},
 		Wrote:         job.Lines{Found: names.TextAt(pl, dd.Found), Left: names.TextAt(pl, dd.Left), Reuse: names.TextAt(pl, dd.Reuse), Repair: names.TextAt(pl, dd.Repair), Formula: names.TextAt(pl, dd.Formula), By: dd.By},
 		LostByNothing: len(dd.LostBy) == 1 && dd.LostBy[0].Value == nothing,

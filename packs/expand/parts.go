@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"matchmark/packs/def"
+	"matchmark/packs/fit"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
@@ -23,8 +24,9 @@ func (b *builder) readParts() {
 		b.CheckVarying(dp.Hand, "the hand of the thread", places)
 		b.CheckVarying(dp.Mass, "the mass", places)
 		b.CheckVarying(dp.Thread, "", places)
+		b.CheckVarying(dp.Fit, "the fit", places)
 		for _, pl := range places {
-			p := &job.Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: names.ValueAt(pl, dp.Name), Count: 1, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes", Guard: dp.Guard.Value == "yes"}
+			p := &job.Part{At: dp.Key.At, Key: dp.Key.Value, Place: pl, Name: names.ValueAt(pl, dp.Name), Count: 1, Note: dp.Note.Value, Renew: dp.Renew.Value, Holds: dp.Holds.Value, Aid: dp.Aid.Value == "yes", Guard: dp.Guard.Value == "yes"}
 			if p.Name == "" {
 				p.Name = p.Key
 			}
@@ -32,6 +34,7 @@ func (b *builder) readParts() {
 				p.Count = n
 			}
 			b.readThread(p, dp)
+			b.readFit(p, names.TextAt(pl, dp.Fit))
 			b.readMovement(p, dp)
 			b.readShims(p, dp)
 			b.readMass(p, names.TextAt(pl, dp.Mass))
@@ -125,6 +128,19 @@ func (b *builder) readThread(p *job.Part, dp *def.Part) {
 		}
 		p.Flats = n
 	}
+}
+
+// readFit reads how a part sits: whoever takes it off has to know a press fit beforehand.
+func (b *builder) readFit(p *job.Part, t source.Text) {
+	if !t.Written() {
+		return
+	}
+	f, err := fit.ParseFit(t.Value)
+	if err != nil {
+		b.Problems.Add(t.At, "fit", err.Error(), "fit: the diameter, then the letters and grades of bore and seat, as the drawing has them")
+		return
+	}
+	p.Fit = f.String()
 }
 
 func (b *builder) readMass(p *job.Part, t source.Text) {

@@ -45,6 +45,16 @@ type Verdict struct {
 // Bad reports whether somebody has to do something about it.
 func (v Verdict) Bad() bool { return v.Outcome == Out || v.Outcome == Mend }
 
+// SetLater is the step at which a reading that was found out is set, or taken again with a
+// new part, later on the job: its limit holds there. Nil where the job does not, so that what
+// was found stays unless somebody decides otherwise.
+func (v Verdict) SetLater() *job.Step {
+	if v.When != job.AsFound || v.Outcome != Out || v.Dim.WatchedOnly() {
+		return nil
+	}
+	return v.Dim.LeftAt
+}
+
 // judge sets the readings of a dimension against what holds at that time: as found
 // against the limit for closing, or for old parts, as far as that is known then.
 func (r *Result) judge(d *job.Dim, when job.When) Verdict {

@@ -71,6 +71,30 @@ func TestAnswers(t *testing.T) {
 	t.Error("nothing is ticked on the triplex pump")
 }
 
+// TestChangeOfShims: a gap goes back as it was found, but for what the new shims change, by
+// hand: 0.62 as found, less the new pack of 1.90, plus the old one of 2.05, is 0.77 mm.
+func TestChangeOfShims(t *testing.T) {
+	jb, problems := packs.Load(os.DirFS("../../testdata/good"), packs.Inputs{Definition: "shim-change.yaml"})
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	const rows = "D8,,found,0.62 mm,\nD11,,found,2.05 mm,\nD12,,left,1.90 mm,\n"
+	r, told := worked(t, jb, rows)
+	a, known := r.Advise(dim(t, jb, "D8"))
+	if told != "" || !known || a.Expected || a.Target.Text() != "0.77 mm" || a.Low.Text() != "0.72 mm" || a.High.Text() != "0.82 mm" {
+		t.Errorf("the gap is worked out as %+v, told %q", a, told)
+	}
+	for _, x := range []struct {
+		left string
+		want filled.Outcome
+	}{{"0.72", filled.In}, {"0.82", filled.In}, {"0.71", filled.Out}, {"0.83", filled.Out}} {
+		r, _ := worked(t, jb, rows+"D8,,left,"+x.left+" mm,\n")
+		if v, _ := r.Verdict(dim(t, jb, "D8"), job.AsLeft); v.Outcome != x.want {
+			t.Errorf("%s mm is judged %d, want %d", x.left, v.Outcome, x.want)
+		}
+	}
+}
+
 // lockNut is a lock nut that sets its stand-off.
 const lockNut = `
 pack: 1

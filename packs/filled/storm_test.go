@@ -76,6 +76,18 @@ func TestStormPumpByHand(t *testing.T) {
 			t.Errorf("%s holds %q, want %q", x.mark, got, x.value)
 		}
 	}
+	// By the definition the ring is measured again when it is renewed and the gland is set at the
+	// last run; springs and bores are not read again.
+	for mark, at := range map[string]string{"D7/DE": "", "D16/NDE": "", "D20/DE": "R1.1", "D34": "R10.4", "D20/NDE": "", "D5": ""} {
+		v, _ := r.Verdict(dim(t, jb, mark), job.AsFound)
+		got := ""
+		if st := v.SetLater(); st != nil {
+			got = st.No
+		}
+		if got != at {
+			t.Errorf("%s was found out and is set at %q, want %q", mark, got, at)
+		}
+	}
 	actions(t, jb, r)
 	targets(t, jb, r)
 	feet(t, r)

@@ -84,6 +84,9 @@ func (r *heatReader) designation(t source.Text) {
 	}
 	f := &r.heat.Fit
 	f.Designation = got.String()
+	if hub := r.heat.Hub; hub != nil && hub.Fit != "" && hub.Fit != f.Designation {
+		r.hole(t.At, "fit-twice", r.heat.Mark+" gives the fit "+f.Designation+", and its part "+hub.Called()+" sits with "+hub.Fit, "write the one of the drawing at both")
+	}
 	f.Diameter = heat.Mm(got.Hole.Nominal.Mm())
 	f.Least, f.Greatest = heat.Mm(got.LeastInterference().Mm()), heat.Mm(got.GreatestInterference().Mm())
 }
@@ -161,7 +164,7 @@ func ratio(t source.Text) fit.Ratio {
 func (r *heatReader) neighbours() {
 	d, h := r.def, r.heat
 	for _, dn := range d.Neighbours {
-		n := job.HeatNeighbour{KeptCool: dn.KeptCool.Value, MeasuredWith: dn.MeasuredWith.Value}
+		n := job.HeatNeighbour{KeptCool: dn.KeptCool.Value, MeasuredWith: dn.MeasuredWith.Value, LimitFrom: dn.Source.Value}
 		n.Name = dn.What.Value
 		n.Distance = r.mm(dn.Away)
 		n.Limit = r.limit(dn.Kind, dn.AtMost, dn.Source, dn.At, "the "+n.Name, n.Name)

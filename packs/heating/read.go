@@ -210,6 +210,7 @@ func (r *heatReader) temperatures() {
 		at = r.heat.At
 	}
 	r.heat.Limit = r.limit(d.Hub.Kind, d.Hub.AtMost, d.Hub.Source, at, "the heated part", "Skin", "Limit")
+	r.heat.LimitFrom = d.Hub.Source.Value
 	r.checkFlame()
 	// Above what is common for its material, a site value is worth a second look.
 	for _, m := range materialKinds {

@@ -40,6 +40,7 @@ type Dim struct {
 	Source           string
 	Says             []Saying // sources that differ
 	Note             string
+	WhyCoarse        string  // why an instrument with so coarse a step will do
 	Critical         bool    // stands on the sheet of critical dimensions
 	LastChance       *Step   // the step that destroys it, nil if none does
 	LostAt           []*Step // all steps that destroy it, the first of them LastChance
@@ -79,6 +80,7 @@ type Instrument struct {
 	Key, Name, Number string
 	Count             int             // how many are used at once, 1 or more
 	Low, High, Reads  *units.Quantity // range and smallest reading
+	ForDims           bool            // the definition names it at a dimension, of this machine or another
 }
 
 // A State is what must hold while a reading is taken; what is not said is empty.

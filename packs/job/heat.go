@@ -53,6 +53,7 @@ type Heat struct {
 	Ring        heat.Hub
 	Seat        heat.Shaft
 	Limit       heat.Limit // of the heated part
+	LimitFrom   string     // the author's own source of it; "" where it is that of its kind
 	Fit         HeatFit
 	Neighbours  []HeatNeighbour // the nearest first
 	NothingNear string
@@ -113,6 +114,7 @@ type HeatFit struct {
 type HeatNeighbour struct {
 	heat.Neighbour
 	KeptCool, MeasuredWith string
+	LimitFrom              string // as of Heat
 }
 
 // A HotPull is how a hub is drawn off.

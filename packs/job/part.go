@@ -25,6 +25,8 @@ type Part struct {
 	Handed bool
 	Flats  int // flats or slots of a nut, 0 if not said
 	Mass   *units.Quantity
+	Fit    string // designation of the fit that it sits with, as 120 H7/r6; "" if not said
+	Note   string // for whoever handles it
 	Renew  string // as written: "always", "as set", "never", "added", or a condition; empty if reused
 	Holds  string // what it holds back: spring, pressure or weight
 	Guard  bool   // keeps people from what moves or is live

@@ -1,5 +1,11 @@
 package job
 
+import (
+	"slices"
+
+	"matchmark/packs/source"
+)
+
 // Since are the things of a job that are not as they were in an earlier revision: rows with
 // a change bar. Nil stands for no earlier revision.
 type Since struct {
@@ -7,6 +13,23 @@ type Since struct {
 	Steps map[*Step]bool
 	Dims  map[*Dim]bool
 	Tags  map[*Tag]bool
+	// Others are what stands on sheets of its own, as lifts and hazard notes; Gone are the
+	// names of all that the new revision has no more.
+	Others []Changed
+	Gone   []string
+}
+
+// A Changed is a thing that is new or not as it was: where it is written, what it is called
+// and, with its kind, its mark or key.
+type Changed struct {
+	At     source.Pos
+	Name   string
+	Anchor string
+}
+
+// Other reports whether what is written at a place is new or not as it was.
+func (s *Since) Other(at source.Pos) bool {
+	return s != nil && slices.ContainsFunc(s.Others, func(x Changed) bool { return x.At == at })
 }
 
 // Step reports whether a step, or a reading that it takes or sets, is not as it was.

@@ -31,8 +31,9 @@ func Supplies(j *job.Job) source.Problems {
 			u.Dims = append(u.Dims, d)
 		}
 	}
-	// What only reads dimensions that this machine has not is not fetched.
-	s.Instruments = slices.DeleteFunc(s.Instruments, func(u *job.InstrumentUse) bool { return len(u.Dims) == 0 })
+	// What only reads dimensions that this machine has not is not fetched. What reads none at
+	// all is: the gauge of a pump that stretches bolts.
+	s.Instruments = slices.DeleteFunc(s.Instruments, func(u *job.InstrumentUse) bool { return len(u.Dims) == 0 && u.ForDims })
 	return problems
 }
 

@@ -148,7 +148,11 @@ func (h Hardware) reductions(field string, u vec) ([]Reduction, *Refusal) {
 	if !ok {
 		return nil, refuse(field+".kind", "use gear made for that pull, such as a swivel eye, or steeper legs", "%q is pulled %s off its axis and is rated up to %s", h.Name, angle.Up(), ladder[len(ladder)-1].upTo.Down())
 	}
-	return []Reduction{{say("%s %s", why, angle), left, source}}, nil
+	at := say("%s %s", why, angle)
+	if len(h.Ladder) > 0 {
+		at = say("%s (%s)", at, source) // a table that no rigger knows by heart
+	}
+	return []Reduction{{at, left, source}}, nil
 }
 
 // own turns the maker's ladder into ours.

@@ -39,6 +39,10 @@ func (c *checker) turning() {
 	switch t := p.Turn; {
 	case t == nil:
 		return
+	case p.Rig == Spreader || p.Rig == Beam:
+		c.refuse("turn", "leave upended-on: out and have whoever signs the lifting plan work the turn out",
+			"a load turned under a lifting bar hangs from three points, the two under the bar and the one at its other end, and how they share while it turns hangs on how freely both turn: that is not worked out here")
+		return
 	case p.Rig != TwoHooks:
 		c.refuse("turn", "leave it out, or call the rig two hooks", "a load is turned between lying and upright, and not on two hooks")
 		return

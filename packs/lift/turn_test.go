@@ -127,6 +127,14 @@ func TestTurnsAreRefused(t *testing.T) {
 			t.Errorf("%s: refused at %s, %s", c.name, no.Field, no.Message)
 		}
 	}
+	// A pair of trunnions under a bar was told to be called two hooks, which it is not.
+	for _, rig := range []Rig{Beam, Spreader} {
+		p := rotor(rig)
+		p.Turn = &Turn{Upper: 0}
+		if no := refusalOf(t, p); no.Field != "turn" || !strings.Contains(no.Message, "under a lifting bar hangs from three points") || strings.Contains(no.Help, "two hooks") {
+			t.Errorf("%v: refused at %s, %s; %s", rig, no.Field, no.Message, no.Help)
+		}
+	}
 	p := vessel()
 	p.Headroom.HighHook = 12000
 	if r := compute(t, p); !slices.ContainsFunc(r.Cautions, func(c Caution) bool { return c.Code == NoReach && strings.Contains(c.Message, `"head"`) }) {

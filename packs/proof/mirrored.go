@@ -1,6 +1,9 @@
 package proof
 
 import (
+	"slices"
+	"strings"
+
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 )
@@ -19,6 +22,7 @@ func (r *report) checkMirrored() {
 	}
 	told := map[source.Pos]bool{}
 	for _, st := range r.walk.Steps {
+		r.checkBackText(st, rows[st.At], told)
 		m := &st.Mirror
 		if st.Undoes != nil || told[st.At] || m.At.IsZero() {
 			continue
@@ -37,6 +41,16 @@ func (r *report) checkMirrored() {
 				r.problems.Warn(w.At, "nothing-left-out", "this leaves out cautions at the put-back row of "+st.Name()+", and all of them stand there by what the row does", "take it out")
 			}
 		}
+	}
+}
+
+// checkBackText warns of a text for the put-back row of a step that has none, for steps
+// written by hand put all of it back: it stands on no sheet.
+func (r *report) checkBackText(st *job.Step, row bool, told map[source.Pos]bool) {
+	byHand := func(m *job.Move) bool { return m.PutBack() != nil }
+	if t := st.PutBack; !row && t.Written() && !strings.HasPrefix(t.Value, "none") && !told[st.At] && slices.ContainsFunc(st.Remove, byHand) {
+		told[st.At] = true
+		r.problems.Warn(t.At, "no-put-back-row", "back: of "+st.Name()+" is printed nowhere: it has no generated put-back row", "take it out, and say it at the step that puts back what "+st.No+" takes off")
 	}
 }
 

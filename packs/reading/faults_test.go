@@ -15,6 +15,7 @@ var mistakes = []struct{ typed, marked, code, message, help string }{
 	{"mean 1.10 - 1.40 mm", "1.10 - 1.40 mm", "dash", "", "mean 1.10 to 1.40 mm"},
 	{"0,05 to 0,12 mm", "0,05", "decimal-comma", "decimal comma: write 0.05 to 0.12 mm", "0.05 to 0.12 mm"},
 	{"D5 as found - D4 +/- 0.03 mm", "as found", "unknown-word", `"as found" cannot stand behind the mark of a reading: D5 alone names it`, "D5 - D4 +/- 0.03 mm"},
+	{"as found - change of D11 +/- 0.05 mm", "change of D11", "unknown-word", `"change of D11": what came out and what goes in are two readings, each with a mark of its own`, "as found - D12 + D11 +/- 0.05 mm"},
 	{"D5 as left +/- 0.03 mm", "as left", "unknown-word", "", "D5 +/- 0.03 mm"},
 	{">= 4.0 mm", ">=", "unknown-word", `">=" is not a word of limits: write at least 4.0 mm`, "at least 4.0 mm"},
 	{"<= 0.15 mm", "<=", "unknown-word", `"<=" is not a word of limits: write at most 0.15 mm`, "at most 0.15 mm"},

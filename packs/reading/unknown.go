@@ -48,7 +48,7 @@ func (c *cursor) unknown(missing string) {
 		c.phraseSigns(c.pos)
 		return
 	}
-	if c.whichReading() || c.abbreviated() || c.trap() || c.smallMark() || c.aroundZero() || c.notYet() {
+	if c.whichReading() || c.changeOf() || c.abbreviated() || c.trap() || c.smallMark() || c.aroundZero() || c.notYet() {
 		return
 	}
 	from, to := c.pos, c.wordEnd(c.pos)
@@ -174,8 +174,21 @@ func (c *cursor) whichReading() bool {
 
 var (
 	markBefore = phrase.Of(`(D[1-9][0-9]*(?:/\S+)?)\s*$`)
+	saysChange = phrase.Of(`^(?i:(?:the )?(?:change|difference) of D[1-9][0-9]*)`)
 	saysWhich  = phrase.Of(`^(?i:as[ -]found|as[ -]left|found|left)\b`)
 )
+
+// changeOf is the fault of the change of a reading: what came out and what goes in are two
+// readings, and each is written down in a box of its own.
+func (c *cursor) changeOf() bool {
+	w := saysChange.FindString(c.typed(c.pos, len(c.runes)))
+	if w == "" {
+		return false
+	}
+	c.failAt(c.pos, utf8.RuneCountInString(w), "unknown-word", "\""+w+"\": what came out and what goes in are two readings, each with a mark of its own",
+		"as found - D12 + D11 +/- 0.05 mm", "where D11 is measured as it came out, and D12, with found: not taken, is set")
+	return true
+}
 
 // aroundZero is the fault of a tolerance alone, which can only lie round nothing:
 // +/- 0.04 mm for a reading that is best when it is zero.

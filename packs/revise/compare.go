@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/source"
 )
 
 // A Kind says what became of a thing between two revisions.
@@ -28,6 +29,7 @@ type Change struct {
 // Changes are all differences of two revisions.
 type Changes struct {
 	Steps, Readings []Change
+	Others          []Change // what stands on sheets of its own, as lifts and hazard notes
 	Tags            []Verdict
 }
 
@@ -38,8 +40,9 @@ type line struct{ what, says string }
 type thing struct {
 	id, name, no string
 	lines        []line
-	step         *job.Step // nil of a reading
-	dim          *job.Dim  // nil of a step
+	step         *job.Step // nil of what is none
+	dim          *job.Dim  // nil of what is none
+	at           source.Pos
 }
 
 // Compare holds the new revision of a job against the old one.
@@ -47,12 +50,14 @@ func Compare(old, now *job.Job) Changes {
 	return Changes{
 		Steps:    differences(steps(old), steps(now)),
 		Readings: differences(readings(old), readings(now)),
+		Others:   differences(others(old), others(now)),
 		Tags:     verdicts(old, now),
 	}
 }
 
-// Since lists the steps, readings and tags of the new revision that are not as they were:
-// new, or saying another thing. What has only another number is as it was.
+// Since lists the steps, readings, tags and other things of the new revision that are not as
+// they were: new, or saying another thing; and what is gone. What has only another number is
+// as it was.
 func Since(old, now *job.Job) *job.Since {
 	out := &job.Since{Was: old.Order.Revision, Steps: map[*job.Step]bool{}, Dims: map[*job.Dim]bool{}, Tags: map[*job.Tag]bool{}}
 	for _, t := range changed(steps(old), steps(now)) {
@@ -61,6 +66,10 @@ func Since(old, now *job.Job) *job.Since {
 	for _, t := range changed(readings(old), readings(now)) {
 		out.Dims[t.dim] = true
 	}
+	for _, t := range changed(others(old), others(now)) {
+		out.Others = append(out.Others, job.Changed{At: t.at, Name: t.name, Anchor: t.id})
+	}
+	out.Gone = slices.Concat(gone(steps(old), steps(now)), gone(readings(old), readings(now)), gone(others(old), others(now)))
 	fates := map[string]Fate{}
 	for _, v := range verdicts(old, now) {
 		fates[v.Mark] = v.Fate

@@ -121,6 +121,12 @@ func partSays(p *job.Part) string {
 	if p.Thread != nil {
 		says = append(says, p.Thread.String())
 	}
+	if p.Fit != "" {
+		says = append(says, p.Fit)
+	}
+	if p.Note != "" {
+		says = append(says, p.Note)
+	}
 	if p.Mass != nil {
 		says = append(says, p.Mass.Text())
 	}

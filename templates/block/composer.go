@@ -38,6 +38,12 @@ type Composer struct {
 	Last *filled.History
 }
 
+// New is a composer of a job for sheets of a width, which keeps what it sets from pass to
+// pass.
+func New(m layout.Measurer, pen layout.Pen, j *job.Job, w *words.Catalogue, span layout.Mm) *Composer {
+	return &Composer{Setter: layout.NewSetter(m, pen), Job: j, W: w, Span: span, Kept: NewKept()}
+}
+
 // CellPad is the room between the frame of a block and what stands in it.
 const CellPad layout.Mm = 2
 

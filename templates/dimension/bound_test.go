@@ -18,7 +18,7 @@ func TestLeastRows(t *testing.T) {
 	dir := os.DirFS("../../packs/starters")
 	for _, name := range []string{"storm-pump.yaml", "triplex-pump.yaml", "bevel-gearbox.yaml", "exhaust-fan.yaml"} {
 		jb, _ := packs.Load(dir, packs.Inputs{Definition: name})
-		c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+		c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 		rows := 0
 		for i, d := range jb.Dims {
 			if d.Sheet {

@@ -18,7 +18,7 @@ import (
 func setBack(t *testing.T, starter string, of func(*job.Dim) bool) (dims [][]*job.Dim, texts [][]string) {
 	t.Helper()
 	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: starter})
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	for _, st := range jb.Steps() {
 		ds := slices.DeleteFunc(slices.Clone(st.Set), func(d *job.Dim) bool { return !of(d) })
 		if len(ds) == 0 {
@@ -84,7 +84,7 @@ func TestPackFoundSaysCopy(t *testing.T) {
 func TestLikePlacesInOneOrder(t *testing.T) {
 	t.Parallel()
 	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "storm-pump.yaml"})
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	var ends []*job.Dim
 	for _, d := range jb.Dims {
 		if d.Base == "D35" {

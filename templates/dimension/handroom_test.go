@@ -19,7 +19,7 @@ import (
 func TestSumsStandCloseBelowTheirHead(t *testing.T) {
 	t.Parallel()
 	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "bevel-gearbox.yaml"})
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	tested := 0
 	for _, st := range jb.Steps() {
 		i := slices.IndexFunc(st.Set, func(d *job.Dim) bool { return d.Base == "D11" })

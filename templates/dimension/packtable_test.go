@@ -18,7 +18,7 @@ import (
 func TestOutsideTheTableStandsInWhatItsLastColumnLeaves(t *testing.T) {
 	t.Parallel()
 	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "bevel-gearbox.yaml"})
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	tested := 0
 	for _, d := range jb.Dims {
 		if d.Shims == nil || len(d.Shims.Rows) < 4 {
@@ -52,7 +52,7 @@ func TestOutsideTheTableStandsInWhatItsLastColumnLeaves(t *testing.T) {
 func TestEndsOfPacksStandInTheRowOfTheVerdict(t *testing.T) {
 	t.Parallel()
 	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "triplex-pump.yaml"})
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 184, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 184)
 	tested := 0
 	for _, st := range jb.Steps() {
 		if len(st.Set) < 2 || st.Set[0].Base != "D25" {

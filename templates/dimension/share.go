@@ -15,7 +15,7 @@ type shareKey struct {
 
 func (k content) shareKey() shareKey {
 	e := k.entries[0]
-	return shareKey{e.d, k.entries[len(k.entries)-1].d, len(k.entries), k.back, len(e.sides), e.sides[0].Copied, k.note}
+	return shareKey{e.d, k.entries[len(k.entries)-1].d, len(k.entries), k.back, len(e.sides), len(e.sides) > 0 && e.sides[0].Copied, k.note}
 }
 
 // share gives the content what other settings of it have in common with this one, and the

@@ -13,14 +13,23 @@ func (s sheet) heatToLine() string {
 	case !s.h.LimitKnown():
 		return w.Heat.LimitNotKnown.With(s.h.What)
 	case !p.Known():
-		return w.HeatOn.NotKnown + " " + w.HeatOn.NeverAbove.With(u.AtMost(s.h.Limit.At))
+		return w.HeatOn.NotKnown + " " + w.HeatOn.NeverAbove.With(s.neverAbove())
 	case p.Cold != nil && !p.Cold.HubHeated:
 		return w.HeatOn.ChillCold
 	}
 	if low, high, ok := ladderEnds(p); ok {
-		return w.HeatOn.HeatToBy.With(u.TempUp(low), u.TempUp(high), u.AtMost(s.h.Limit.At))
+		return w.HeatOn.HeatToBy.With(u.TempUp(low), u.TempUp(high), s.neverAbove())
 	}
-	return w.HeatOn.HeatTo.With(u.TempUp(p.SetTo), u.AtMost(s.h.Limit.At))
+	return w.HeatOn.HeatTo.With(u.TempUp(p.SetTo), s.neverAbove())
+}
+
+// neverAbove is the highest temperature of the part, with its source where that does not stand
+// on the same sheet already, above the pull.
+func (s sheet) neverAbove() string {
+	if s.h.Pull != nil {
+		return s.u.AtMost(s.h.Limit.At)
+	}
+	return s.highest(s.h.Limit, s.h.LimitFrom)
 }
 
 // coldLine says what the coolant does for the shaft, and what room that makes.

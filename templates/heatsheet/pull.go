@@ -48,7 +48,7 @@ func (s sheet) highestLines() []string {
 	h, u, w := s.h, s.u, s.W
 	hub := w.Heat.LimitNotKnown.With(h.What)
 	if h.LimitKnown() {
-		hub = w.HeatPull.NeverSkin.With(h.What, u.AtMost(h.Limit.At), u.Crayon(h.Limit), u.AtMost(h.Limit.At))
+		hub = w.HeatPull.NeverSkin.With(h.What, s.highest(h.Limit, h.LimitFrom), u.Crayon(h.Limit), u.AtMost(h.Limit.At))
 	}
 	if h.Limit.NoFlame {
 		hub += " " + w.Heat.NoFlame
@@ -57,7 +57,7 @@ func (s sheet) highestLines() []string {
 	for _, n := range h.Neighbours {
 		line := w.Heat.LimitNotKnown.With(n.Name)
 		if n.Limit.Source != "" {
-			line = w.HeatPull.NeverPart.With(n.Name, u.Length(n.Distance), u.AtMost(n.Limit.At))
+			line = w.HeatPull.NeverPart.With(n.Name, u.Length(n.Distance), s.highest(n.Limit, n.LimitFrom))
 		}
 		if n.Limit.NoFlame {
 			line += " " + w.Heat.NoFlame
@@ -65,6 +65,15 @@ func (s sheet) highestLines() []string {
 		out = append(out, line)
 	}
 	return out
+}
+
+// highest is a highest temperature, with the source that the author names for it.
+func (s sheet) highest(l heat.Limit, from string) string {
+	text := s.u.AtMost(l.At)
+	if from != "" {
+		text += " (" + from + ")"
+	}
+	return text
 }
 
 // paceLines tell the band of heat as what a mechanic sees: how fast the skin must

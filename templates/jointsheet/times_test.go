@@ -78,7 +78,7 @@ func TestPlacesHaveTheirOwnRounds(t *testing.T) {
 				}
 				g, jb.Sections[0].Steps = append(g, j), append(jb.Sections[0].Steps, st)
 			}
-			c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+			c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 			ticks := 0
 			for _, b := range placeTables(c, g) {
 				for _, item := range b.Items() {

@@ -250,7 +250,10 @@ func layDownText(c *block.Composer, l *job.Lift) string {
 	if s.Support != "" {
 		text += ", " + c.W.Common.On.With(s.Support)
 	}
-	if l.Floor != nil {
+	switch {
+	case l.Floor == nil && s.Floor != "": // what the load stands on is not told
+		text += ", " + c.W.Step.Floor.With(s.Floor)
+	case l.Floor != nil:
 		text = c.W.Lift.FloorLine.With(text, l.Print(l.Floor.Pressure.Up()), s.Floor, l.Print(l.Floor.Used.Percent()))
 	}
 	return text

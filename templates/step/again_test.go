@@ -26,7 +26,7 @@ func TestDoneAgainBeforeTheLocksAreOff(t *testing.T) {
 	text, _, _ := strings.Cut(string(written), "      - step: let-go\n")
 	text += "        hand-back: [again]\n        unlock: [belt, heater, motor]\n"
 	jb, _ := packs.Load(fstest.MapFS{"gearbox.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "gearbox.yaml"})
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	tested := 0
 	for _, st := range jb.Steps() {
 		if st.Until == nil || len(st.Unlock) == 0 {
@@ -63,7 +63,7 @@ func TestFurtherTriesHaveTheirBoxes(t *testing.T) {
 	tested := 0
 	for _, starter := range []string{"bevel-gearbox.yaml", "triplex-pump.yaml"} {
 		jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: starter})
-		c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+		c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 		for _, st := range jb.Steps() {
 			for i, a := range st.EachTry {
 				tested++

@@ -280,5 +280,15 @@ func renewals(c *block.Composer, ms []*job.Move) []string {
 			out = append(out, when)
 		}
 	}
+	// A part that goes with its assembly has no line of its own.
+	for _, p := range c.Job.Parts {
+		within := func(m *job.Move) bool { return p != m.Part && p.Within(m.Part) }
+		if !strings.HasPrefix(p.Renew, "if ") || len(p.Off) > 0 || !slices.ContainsFunc(ms, within) {
+			continue
+		}
+		if when := c.W.Step.RenewLine.With(p.Name, c.W.Step.RenewIf.With(p.Renew)); !slices.Contains(out, when) {
+			out = append(out, when)
+		}
+	}
 	return out
 }

@@ -17,7 +17,7 @@ import (
 // starterSteps calls for each step of a starter, with its items as printed.
 func starterSteps(starter string, see func(st *job.Step, items []layout.Item)) {
 	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: starter})
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	for _, st := range jb.Steps() {
 		var items []layout.Item
 		for _, p := range Pieces(c, st) {
@@ -66,7 +66,7 @@ func TestLiftThatGoesOnHasItsLine(t *testing.T) {
 func TestTickOfAPlaceHasItsMarkBehindIt(t *testing.T) {
 	t.Parallel()
 	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "triplex-pump.yaml"})
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	alike := map[string][]*job.Step{}
 	for _, st := range jb.Steps() {
 		if len(st.Tighten) > 1 && st.Tighten[0].Joint != nil && st.Tighten[0].Joint.Base == "J4" {
@@ -126,7 +126,7 @@ func TestOneRuleForTheBoxesOfTries(t *testing.T) {
 func TestFrameOfAQuestionStandsClear(t *testing.T) {
 	t.Parallel()
 	const least layout.Mm = 1
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: &job.Job{}, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, &job.Job{}, words.English, 180)
 	frames := 0
 	for _, it := range decision(c, &job.Step{}, "was a nut turned?", nil, "do this step", "leave it out", 120).Items() {
 		if r, ok := it.Shape.(layout.Rect); ok && r.Dash > 0 {

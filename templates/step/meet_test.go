@@ -46,7 +46,7 @@ steps:
 	if problems.Errors() > 0 {
 		t.Fatal(problems)
 	}
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	want := map[string]string{"off": "", "trial": "Cap", "bare": "", "shut": "Lid", "plug": "", "hub-on": "Cap", "close": "Hub", "row of pin": "Half"}
 	for _, st := range jb.Steps() {
 		key := st.Key
@@ -113,7 +113,7 @@ steps:
 		if problems.Errors() > 0 {
 			t.Fatal(c.name, problems)
 		}
-		comp := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+		comp := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 		for _, st := range jb.Steps() {
 			var said []string
 			for _, p := range Pieces(comp, st) {

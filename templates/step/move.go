@@ -79,6 +79,9 @@ func moveText(c *block.Composer, verb string, g moveGroup, back bool) *layout.Pa
 		runs = append(runs, layout.T(layout.Body, " "), layout.Run{Text: c.W.Common.MatchedSet.With(s), Style: layout.SubBold, Deco: layout.Boxed})
 	}
 	runs = append(runs, tagRuns(c, g.moves)...)
+	for _, text := range saidOf(c, g.moves, g.off) {
+		runs = append(runs, layout.T(layout.Body, " · "+text))
+	}
 	runs = append(runs, turning(c, untold(g.moves), g.off)...)
 	for _, text := range block.OldPieces(c, g.moves) {
 		runs = append(runs, layout.T(layout.Strong, " · "+text))

@@ -16,7 +16,7 @@ import (
 func TestRemarksHoldNumbersToUnits(t *testing.T) {
 	st := &job.Step{No: "1.1", Note: "torque at 250 N·m", Missed: "last 9 mm by hand"}
 	const note, missing = "torque at 250\u00a0N·m", "last 9\u00a0mm by hand"
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: &job.Job{}, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, &job.Job{}, words.English, 180)
 	of := func(b layout.Block) string {
 		var out []string
 		for _, item := range b.Items() {

@@ -14,7 +14,7 @@ import (
 // it; one that has nothing but ticks says those.
 func TestWhatARowWithoutWordsSays(t *testing.T) {
 	t.Parallel()
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: &job.Job{}, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, &job.Job{}, words.English, 180)
 	seen := []job.Seen{{What: "strap on again"}}
 	d := &job.Dim{Mark: "D3"}
 	for _, x := range []struct {

@@ -16,7 +16,7 @@ import (
 // stepsOfStarter are the steps of a starter that print is asked of, with what sets them.
 func stepsOfStarter(name string) (*block.Composer, []*job.Step) {
 	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: name})
-	return &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}, jb.Steps()
+	return block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180), jb.Steps()
 }
 
 // The second try of the backlash began its row with the leaves that it put in, so that 90° stood

@@ -6,6 +6,7 @@ var englishFilled = Filled{
 	Rule:  "Worked out from the values typed from the paper. The paper stays the record: where the two differ, it counts. What is out needs somebody to decide.",
 	Typed: "typed from paper by %s",
 	Out:   "Out of limits", OutNone: "Nothing that was typed is out of limits.", Values: "value", ToDo: "what to do",
+	Mend: "Out of limits, and can be mended", SetLater: "Found out of limits, and set later on this job", SetAt: "set at %s, where the limit holds",
 	NoAction: "the definition names no action: tell the engineer", Tags: "tick HOLD on the tag", NoTag: "no tag",
 	FoundOut: "FOUND OUT OF LIMITS: %s", Position: "%s: %s",
 	Missing: "p.\u00a0%s: %s", MissingLeft: "As left: %s boxes are still to be written, on pages %s.",

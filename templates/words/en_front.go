@@ -8,7 +8,7 @@ var englishFront = Front{
 	SingleSided: "Print on one side of the paper.", BothSides: "Print on both sides, turned over the long edge.",
 	HowToRead:    "Marks and boxes",
 	MarkStays:    "A mark stays with its thing on every sheet and tag.",
-	ChangedSince: "A bar in the margin with the letter %s stands beside what has changed since revision %s.", PlaceBehindMark: "After a slash stands the place, as %s.",
+	ChangedSince: "A bar in the margin with the letter %s stands beside what has changed since revision %s.", ChangedToo: "Changed besides steps and readings:", Gone: "No longer there:", PlaceBehindMark: "After a slash stands the place, as %s.",
 	Planning: "Numbers worked out on these sheets are planning figures. The maker's manual, site permits, local codes and licensed practice come first.",
 	Released: "Released for work",
 	Marks: []Mark{

@@ -26,7 +26,7 @@ var englishStep = Step{
 
 	Loosen: "loosen", Tighten: "tighten", ToTorque: "to %s", NoTorque: "no value: %s", TightForNow: "FOR A WHILE, at last %s", Stages: "in stages:", IsTight: "tight", IsLoose: "loose", IsIn: "in", IsOut: "out",
 	Oiled: "threads: %s", InOrder: "order: %s", ForNow: "for a while", TakeOut: "take out again", LeftOut: "LEFT OUT for a while, goes in at %s",
-	AtBench: "on the bench", People: "%s people", RenewAsSet: "if one is renewed, renew the set", RenewAdded: "added, the machine had none", RenewIf: "renew %s", RenewLine: "%s: %s",
+	AtBench: "on the bench", People: "%s people", RenewAsSet: "if one is renewed, renew the set", RenewAdded: "added, the machine had none", RenewIf: "renew %s", Floor: "floor for %s", RenewLine: "%s: %s",
 
 	LeftHand: "left-hand thread", RightHand: "right-hand thread", Clockwise: "clockwise", Counterclockwise: "counterclockwise", FacingIt: "looking at it",
 	Turned: "%s: %s, %s, %s", TurnedOff: "off: %s", TurnedOn: "on: %s", BigTag: "tag", OldThenScrap: "old %s: kept until the new at %s, then scrap",

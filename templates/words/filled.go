@@ -3,7 +3,8 @@ package words
 // Filled are the words of a pack that is printed with the readings that came back.
 type Filled struct {
 	Title, Rule, Out, OutNone, Values, ToDo, NoAction, Tags, NoTag string
-	Typed, FoundOut, Position, Missing, MissingLeft                Sentence
+	Mend, SetLater                                                 string
+	SetAt, Typed, FoundOut, Position, Missing, MissingLeft         Sentence
 
 	// Headings of lists of marks.
 	InLimits, OldGoesBack, OnlyRecorded, Open, NotTakenHead, MissingHead, NothingMissing string

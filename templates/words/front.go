@@ -5,7 +5,7 @@ type Front struct {
 	Title, Scope, Issued, PlannedBy, Serial, Location, Maker, MachineType, InThisPack, CheckBar string
 	// How the pack goes on the paper: on one side of it, or on both.
 	SingleSided, BothSides                                                string
-	PackSign, HowToRead, MarkStays, Planning, Released                    string
+	ChangedToo, Gone, PackSign, HowToRead, MarkStays, Planning, Released  string
 	SheetLine, TagsLine, SpareTags, PageNo, PlaceBehindMark, ChangedSince Sentence
 	Marks                                                                 []Mark
 

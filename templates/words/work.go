@@ -26,7 +26,7 @@ type Step struct {
 
 	// What is loosened and tightened, what is on for now.
 	Loosen, Tighten, Stages, IsTight, IsLoose, IsIn, IsOut, ForNow, TakeOut, AtBench, RenewAsSet, RenewAdded string
-	ToTorque, NoTorque, TightForNow, Oiled, InOrder, LeftOut, People, RenewIf, RenewLine                     Sentence
+	ToTorque, NoTorque, TightForNow, Oiled, InOrder, LeftOut, People, RenewIf, RenewLine, Floor              Sentence
 
 	// Which way a thread is turned, tags of big parts, old pieces that are kept a while.
 	LeftHand, RightHand, Clockwise, Counterclockwise, FacingIt, BigTag string
