@@ -43,7 +43,7 @@ func index(c *composer) []layout.Piece {
 		best.rows[i].Cells[0] = places[i]
 		changed = append(changed, slices.ContainsFunc(ds, c.since.Dim))
 	}
-	return c.barredRows(c.ListSheet(c.W.Index.Rule, best.grid, best.rows), changed)
+	return append(c.barredRows(c.ListSheet(c.W.Index.Rule, best.grid, best.rows), changed), c.coarseLine(dims)...)
 }
 
 // indexSources are widths of the column of sources: that is taken that makes the list
@@ -134,9 +134,6 @@ func (c *composer) indexWhat(g block.Grid, d *job.Dim) layout.Block {
 		runs := []layout.Run{layout.T(layout.Body, d.What+"  "), layout.T(first.style, first.text)}
 		b = layout.Above(0, append([]layout.Block{c.Para(room, runs, layout.ParaOpts{Ref: d.At})}, limits[1:]...)...)
 	}
-	if why := c.coarseText(d); why != "" {
-		b = layout.Above(0, b, g.Text(col, layout.Caption, why, d.At))
-	}
 	b.W = room
 	return b
 }
@@ -155,7 +152,7 @@ func (c *composer) indexRows() [][]*job.Dim {
 			continue
 		}
 		done[d] = true
-		says := strings.Join(append([]string{d.Base, d.What, c.sourceText(d), c.coarseText(d)}, c.limitLines(d)...), "|")
+		says := strings.Join(append([]string{d.Base, d.What, c.sourceText(d)}, c.limitLines(d)...), "|")
 		if n := len(out); n > 0 && says == said {
 			out[n-1] = append(out[n-1], d)
 			continue

@@ -1,6 +1,7 @@
 package templates
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -9,13 +10,37 @@ import (
 	"matchmark/templates/block"
 )
 
-// coarseText is why an instrument with so coarse a step will do, for who looks through the
-// limits and the instruments together.
-func (c *composer) coarseText(d *job.Dim) string {
-	if d.WhyCoarse == "" || d.By == nil {
-		return d.WhyCoarse
+// coarseLine tells below the list why instruments with so coarse a step will do, for who looks
+// through the limits and the instruments together: each reason once, behind its marks.
+func (c *composer) coarseLine(rows [][]*job.Dim) []layout.Piece {
+	var whys []string
+	marks := map[string][]string{}
+	for _, d := range slices.Concat(rows...) {
+		if d.WhyCoarse == "" {
+			continue
+		}
+		why := d.WhyCoarse
+		if d.By != nil {
+			why = d.By.Name + ": " + why
+		}
+		if len(marks[why]) == 0 {
+			whys = append(whys, why)
+		}
+		if !slices.Contains(marks[why], d.Base) {
+			marks[why] = append(marks[why], d.Base)
+		}
 	}
-	return d.By.Name + ": " + d.WhyCoarse
+	var runs []layout.Run
+	for i, why := range whys {
+		if i > 0 {
+			runs = append(runs, layout.T(layout.Caption, " · "))
+		}
+		runs = append(runs, layout.T(layout.Caption, strings.Join(marks[why], ", ")+" "+why))
+	}
+	if len(runs) == 0 {
+		return nil
+	}
+	return []layout.Piece{{Block: c.Para(c.Span, runs, layout.ParaOpts{Ref: rows[0][0].At}), Gap: 1}}
 }
 
 // sourceText is where a limit comes from, or that nobody has said.

@@ -76,7 +76,7 @@ var englishCloseOut = CloseOut{
 	Rule:  "Counted when all work is done, dashed and worked-out boxes too, ± not. An empty box has its reason beside it.",
 	What:  "what", Printed: "printed", Counted: "counted", Complete: "The pack is complete and the work is closed", Pages: "pages of this pack",
 	Tags: "tags and labels, tags with their stubs", SpareTags: "spare tags, used or returned", BoxesFound: "boxes for readings as found (traveler)",
-	BoxesLeft: "boxes for readings, putting back (reassembly)", InitialsOff: "boxes for initials on the traveler",
+	BoxesLeft: "boxes for readings on the reassembly sheets", InitialsOff: "boxes for initials on the traveler",
 	InitialsBack: "boxes for initials on the reassembly sheets", Holds: "hold and witness points signed", Locks: "locks put on and taken off",
 	Permits: "permits handed back", Openings: "openings seen clean and closed", Containers: "containers empty, SCRAP handed over",
 	Instruments: "instruments returned", LeftOver: "parts left over", Deviations: "deviations written", Hours: "hours planned, steps in turn; hours taken", CrewHours: "crew hours planned (hours × people); taken",
