@@ -47,6 +47,20 @@ func TestReadAfterItIsPutOn(t *testing.T) {
 		{"  - {step: \"on\", do: Push the shaft to and fro and measure its float. Put the cover on., set: [D1], fit: [cover], from: [C1]}\n", false},
 		{"  - {step: \"on\", do: Put the cover on. Look at it., set: [D1], fit: [cover], from: [C1]}\n", false},
 	})
+	var cases []warned
+	for _, c := range []struct {
+		words string
+		told  bool
+	}{
+		{"Put the dial on the shaft and read it. Then put the cover on.", false}, {"Put the gauge on the shaft end, measure the float and put the cover on.", false},
+		{"Push the shaft home and read the dial, then put the cover on.", false}, {"Slide the dial base onto the studs and measure. Fit the cover.", false},
+		{"Lay the straight edge on the face, measure, and put the cover on.", false}, {"Put oil on the shaft, measure the float, put the cover on.", false},
+		{"Press the shaft back against its shoulder, measure, then fit the cover.", false}, {"Put oil on the shaft, put the cover on, measure the float.", true},
+		{"Push the shaft home, put the cover on and read the dial.", true}, {"Lay the cover on its studs, then measure.", true},
+	} {
+		cases = append(cases, warned{"  - {step: \"on\", do: \"" + c.words + "\", set: [D1], fit: [cover], from: [C1]}\n", c.told})
+	}
+	toldJust(t, "read-first", head+"PUT", cases)
 }
 
 // A reading on a bearing was told to be parted by the lift of its drum, where the lift names
