@@ -63,6 +63,25 @@ func TestProvedBeforeItIsOpened(t *testing.T) {
 	})
 }
 
+// What is seen of a valve for another reason, and what words above the opening tell of, was told
+// as proved too late.
+func TestProvedIsWhatItSays(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		proved, seen, lock string
+		told               bool
+	}{
+		{"drain V-14 runs dry", "V-14 runs dry", "Make it safe.", true}, {"drain V-14 runs dry", "V-14 still dry", "Make it safe.", true}, {"PG-3 reads nothing", "PG-3 reads nothing still", "Make it safe.", true},
+		{"drain V-14 open and dry", "V-14 open and dry", "Make it safe.", true}, {"drain V-14 open and dry", "V-14 shut again", "Make it safe.", false},
+		{"drain V-14 runs dry", "V-14 shut again", "Make it safe.", false}, {"drain V-14 runs dry", "V-14 stands open", "Make it safe.", false}, {"drain V-14 runs dry", "valve V-14 closed, plug in", "Make it safe.", false},
+		{"drain V-14 runs dry", "V-14 plugged", "Make it safe.", false}, {"drain V-14 runs dry", "tag of V-14 on", "Make it safe.", false}, {"drain V-14 runs dry", "PG-3 reads nothing still", "Make it safe.", false},
+		{"drain V-14 runs dry", "V-14 runs dry", "Make it safe. V-14 is seen dry.", false}, {"drain V-14 runs dry", "V-14 runs dry", "Make it safe. V-15 is seen dry.", true},
+	} {
+		text := strings.Replace(wetPump, "drain V-14 runs dry", c.proved, 1)
+		toldJust(t, "proved-late", text+"PUT", []warned{{"      - {step: safe, do: " + c.lock + ", lock: [motor, suction]}\n      - {step: open, do: \"Lift the casing off by hand, two people.\", people: 2, remove: [casing], into: C1, open: [box]}\n      - {step: prove, do: Look at it., seen: [\"" + c.seen + "\"]}\n", c.told}})
+	}
+}
+
 func TestFilledWhenItHoldsWhatIsFilled(t *testing.T) {
 	t.Parallel()
 	off, on := func(p string) string { return "      - {step: off, do: Take it off., remove: [" + p + "], into: C1}\n" }, func(p string) string { return "      - {step: on, do: Put it on., fit: [" + p + "]}\n" }
