@@ -171,7 +171,7 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 	c.last, earlier = lastTime(jb, p.last)
 	values, conflicts := filled.Merge(files)
 	c.result = filled.Work(jb, values)
-	last, late := c.last.Before(values.On())
+	last, late := c.last.Before(values)
 	c.last, earlier = last, append(earlier, late...)
 	told = append(append(append(told, conflicts...), c.result.Problems...), earlier...)
 	told.Sort()
