@@ -36,7 +36,8 @@ func TestWordsTellWhatIsDoneFirstFirst(t *testing.T) {
 		{"Lift the cover off. Do not loosen the nuts of the pipe.", false},
 		{"To take the cover off, slacken the nuts crosswise.", false}, {"Take the cover off: slacken the nuts crosswise, lift it.", false}, {"Take the cover off as follows: Slacken the nuts. Lift it.", false}, {"The cover comes off: slacken its nuts, and lift.", false},
 		{"Take the cover off like this: slacken the nuts, lift.", false}, {"Get ready to lift the cover off. Slacken the nuts.", false}, {"Take the dust off the cover. Slacken the nuts.", false}, {"Draw the pipe out from under the cover. Slacken the nuts.", false}, {"Lift the hose off the cover, slacken the nuts, cover off.", false},
-		{"Take the washers and the cover off. Slacken the nuts.", true},
+		{"Take the washers and the cover off. Slacken the nuts.", true}, {"Take hold of the cover. Take the nuts out. Lift it off.", false}, {"Take the weight of the cover on the hoist. Take the nuts out. Lift it off.", false},
+		{"Lift the cover by 1 mm. Take the nuts out. Lift it off.", false}, {"Carry the hoist to the cover. Loosen its nuts. Lift it off.", false}, {"Lift the lamp over the cover. Slacken the nuts. Cover off.", false},
 	} {
 		cases = append(cases, warned{"      - {step: act, do: \"" + c.words + "\", loosen: [J1], remove: [nut, cover], into: C1}\n" + back, c.told})
 	}
@@ -71,6 +72,7 @@ func TestWordsTellWhatIsDoneFirstFirst(t *testing.T) {
 		{"Press the start button only when it is locked. Rack it out.", false}, {"Never press start here. Lock the breaker.", false}, {"Isolated by the shift: try to start, put your own lock on.", false}, {"Stop it with the stop button, lock it.", false}, {"Before the start is tried: lock the breaker.", false}, {"Start button marked. Lock the breaker.", false},
 		{"Open the breaker. Press start, nothing turns. Hang the lock on.", false}, {"Open the breaker, try the start, then lock it.", false}, {"Try it with the stop button. Lock it out.", false}, {"Switch it off, press start, lock it.", false}, {"Pull the fuses. Press start: nothing happens. Lock the box.", false},
 		{"Press start, nothing turns. Lock the breaker.", true}, {"Open the cabinet. Press start. Lock the breaker.", true}, {"Switch the pump off. Try to start, rack it out.", false}, {"Open both isolators, try to start, lock both.", false},
+		{"Put the switch to off, try to start, hang the lock on.", false}, {"Take the fuses out, try to start, lock.", false}, {"Try it for size: lock through the hasp.", false},
 	} {
 		cases = append(cases, warned{"      - {step: act, do: \"" + c.words + "\", lock: [motor]}\n", c.told})
 	}

@@ -47,6 +47,8 @@ func TestDrainedBelowTheLocks(t *testing.T) {
 		{"Vent the tensioner.", false}, {"Drain the oil of the crane.", false}, {"Drain the water off the foundation pocket.", false}, {"Open the vent of the building.", false}, {"Open the drain pan lid.", false},
 		{"Empty the drip tray.", false}, {"Release the pressure of the hydraulic jack.", false}, {"Blow the bolt holes clean.", false}, {"Blow the dust off the motor.", false}, {"Blow off the dust.", false}, {"Blow it down at the cock.", true}, {"Empty the crate and line it.", false}, {"Release the lever pressure on the handle.", false},
 		{"Let off the steam hoist gently.", false}, {"Open the vented cabinet.", false},
+		{"Open the vent cover of the cabinet.", false}, {"Bleed the torque tool.", false}, {"Let the rope run out.", false}, {"Take off the pressure gauge cover.", false}, {"Drain the rain water from the base frame.", false}, {"Empty the sump pump pit.", false},
+		{"Let the casing drain.", true}, {"Drain everything.", true}, {"Slowly drain the casing.", true}, {"Crack the drain open.", true}, {"Open V-62 and let the casing run empty.", true},
 	} {
 		act := "      - {step: act, do: \"" + c.words + "\"}\n"
 		cases = append(cases, warned{act + lock, c.told}, warned{lock + act, false})
@@ -84,6 +86,7 @@ func TestFilledWhenItHoldsWhatIsFilled(t *testing.T) {
 		{"Fill the crate with shavings.", false}, {"Fill the threads with anti-seize.", false}, {"Fill the holes with wax.", false}, {"Fill the gap with sealing compound.", false}, {"Fill the cleaning tank with diesel.", false},
 		{"Fill the bearing with flushing oil and let it run out at the drain.", false}, {"Fill it with rags.", false}, {"Top up the washer.", false}, {"Fill the scratches with filler.", false}, {"Fill each pocket of the crate.", false}, {"Fill the bearing with grease.", false},
 		{"Put the bolts in.", false}, {"Charge the battery of the lamp.", false}, {"Put the oil pipe in.", false}, {"New oil is in the store.", false}, {"Pour the oil out.", false}, {"Fill the cracks in the grout with mortar.", false},
+		{"Add 4 litres of oil.", true}, {"Oil in: 4 litres.", true}, {"Fill each bolt hole with oil.", false}, {"Put oil into the threads.", false}, {"Fill the spray bottle with water.", false}, {"Top up the water of the truck.", false},
 	} {
 		act := "      - {step: act, do: \"" + c.words + "\"}\n"
 		plug, cover := off("drain-plug")+act+on("drain-plug"), off("cover")+act+on("cover")

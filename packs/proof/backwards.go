@@ -16,13 +16,13 @@ var (
 	drawsUp  = way{"tighten", "is tightened", []string{"tighten", "torque"}, []string{"tight"}}
 	measured = phrase.Words(`measure|read|try|gauge|feel`)
 	// notInTurn are words of a sentence by which it is not done where it stands.
-	notInTurn = phrase.Of(`(?i)\b(?:first|before|beforehand|already|after|when|once|until|till|again|still|not|never|no|if|bench|stays?|leave|by hand|stop button)\b`)
+	notInTurn = phrase.Of(`(?i)\b(?:first|before|beforehand|already|after|when|once|until|till|again|still|not|never|no|if|bench|stays?|leave|by hand|stop button|for size)\b`)
 	// heading are words of a sentence that tells beforehand what the next ones do.
 	heading = phrase.Of(`(?i)\bto (?:take|lift|draw|pull|remove|slide|get)\b|\b(?:as follows|like this)\b`)
 	// pushedTo are words of a sentence in which what is pulled stays on.
-	pushedTo = phrase.Of(`(?i)\b(?:against|to and fro|its (?:stop|float|play)|back and forth)\b`)
+	pushedTo = phrase.Of(`(?i)\b(?:against|to and fro|its (?:stop|float|play)|back and forth|(?:weight|hold|care|load) of|by \d+(?: mm)?)\b`)
 	triesIt  = phrase.Of(`(?i)\b(?:press(?:es)? (?:the |its |every )?start\b|try (?:to start|the start|it)\b)`)
-	locksIt  = phrase.Of(`(?i)\b(?:lock|rack|isolat\w+|chain|shut|close[sd]?\b|pull the fuse|(?:open|pull) (?:the |its |both )?(?:main |[\w-]+ )?(?:breakers?|switch|isolator|disconnector|fuses?)|switch(?:ed)? (?:it |the [\w-]+ )?off)`)
+	locksIt  = phrase.Of(`(?i)\b(?:lock|rack|isolat\w+|chain|shut|close[sd]?\b|pull the fuse|(?:open|pull) (?:the |its |both )?(?:main |[\w-]+ )?(?:breakers?|switch|isolator|disconnector|fuses?)|disconnect|(?:the |both |all )?(?:main )?fuses? out|(?:switch|handle|lever|breaker) to off|turn (?:it )?to off|switch(?:ed)? (?:it |the [\w-]+ )?off)`)
 )
 
 // checkBackwards warns of a step whose words take a part off before its fasteners are slack, put
@@ -77,7 +77,7 @@ func (s *speaker) at(st *job.Step, p *job.Part, way way) (first, end int) {
 func (s *speaker) liftedOnBolts(st *job.Step) string {
 	for _, m := range st.Remove {
 		off, end := s.at(st, m.Part, takes)
-		if off < 0 || m.Part.Fastens() || s.heads(st, end) {
+		if off < 0 || m.Part.Fastens() || s.heads(st, end) || s.staysOn(st, off) {
 			continue
 		}
 		for _, f := range m.Part.Behind {

@@ -21,8 +21,9 @@ var (
 	saysFill = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:` +
 		`(?:fill|refill|top|charge) (?:up )?(?:it|them|the|both|all|each|every|with|its|(?:in )?(?:the |new |fresh |clean )*(?:oil|` + amount + `)|` + holder + `)\b[^.;:]*|` +
 		`(?:pour|put) (?:the |all |new |fresh |clean )*(?:` + amount + ` (?:of )?)?(?:(?:the |new |fresh |clean )*(?:[\w-]+ )?(?:` + fluid + `) )?(?:back )?in(?:to)?\b[^.;:]*|` +
+		`add ` + amount + `[^.;:]*|oil in: ` + amount + `[^.;:]*|` +
 		`(?:new|fresh) oil:? (?:` + amount + `|in(?:to)?\b)[^.;:]*)`)
-	fillElse  = phrase.Of(`(?i)\b(?:forms?|sheet|report|boxes|columns?|table|gun|can|bucket|tray|groove|joint|keyway|pot|line|pipe|bath|grease|half way|test|flush\w*|rins\w*|runs? out|solvent|crates?|jack|bags?|cleaning)\b|^[^.;:]*\bfill in (?:the|it|all|both|each|every|its)\b`)
+	fillElse  = phrase.Of(`(?i)\b(?:forms?|sheet|report|boxes|columns?|table|gun|can|bucket|tray|groove|joint|keyway|pot|line|pipe|bath|grease|half way|test|flush\w*|rins\w*|runs? out|solvent|crates?|jack|bags?|cleaning|bottles?|spray|truck)\b|^\W*(?:(?:and|then|now) )?\w+ (?:(?:up|the|all|each|both) )*(?:[\w-]+ )?(?:holes?|threads?|bores?)\b|\bin(?:to)? (?:(?:the|each|all|both) )?(?:(?:bolt|screw|tapped|dowel) holes?|threads?|bores?)\b|^[^.;:]*\bfill in (?:the|it|all|both|each|every|its)\b`)
 	fillsWith = phrase.Of(`(?i)\b(?:with|litres? of|liters? of|l of) ([^.;:,]*)`)
 	isFluid   = phrase.Words(fluid)
 	howFar    = phrase.Of(`(?i)\b(?:to|at|up to) (?:(?:its|their|the|both|middle|centre|center|of|upper|lower|max\w*) )*(?:marks?|notch|glass(?:es)?|level|middle|centre|center|stick)\b|\b` + amount)

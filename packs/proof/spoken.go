@@ -128,7 +128,7 @@ func (s *speaker) movedBy(said []string, i int, way way) bool {
 }
 
 // wordsOfPlace are the words before what something else is at.
-var wordsOfPlace = []string{"off", "from", "out", "in", "into", "on", "onto", "through", "at", "under"}
+var wordsOfPlace = []string{"off", "from", "out", "in", "into", "on", "onto", "through", "at", "under", "over", "to", "against", "for", "behind", "between"}
 
 // same reports whether a word is another in the singular or the plural.
 func same(w, word string) bool { return w == word || w == word+"s" || w == word+"es" }
