@@ -59,7 +59,7 @@ var harmless = map[string]string{
 	"take tools":                     "the words of the steps name them",
 	"take tools.gloves":              "the hazard note of the heat asks for them",
 	"take tools.gloves.for":          "they are fetched for the whole job then",
-	"take tools.gloves.for[]":        "they are fetched for other steps alone then",
+	"take tools.gloves.count":        "no number stands on the list then",
 	"take steps.steps.people":        "how many it takes is the choice of the author, where the words don't say it",
 	"take joints.*.layout.seen-from": "the order goes crosswise from either side",
 	"take joints.*.layout.clock":     "the order goes crosswise wherever the figure begins",
@@ -87,6 +87,8 @@ var harmless = map[string]string{
 	"take consumables.oil":           "the words of the step name it",
 	"take consumables.oil.count":     "no amount stands on the list then",
 	"take consumables.locker":        "the joint names it",
+	"take consumables.shims":         "the words of the step name them",
+	"take consumables.sheet":         "the opening is covered with it",
 	"take consumables.locker.count":  "no amount stands on the list then",
 
 	"take steps.steps.caution":      "a hazard note of the author's choice",
