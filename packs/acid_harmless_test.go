@@ -61,7 +61,6 @@ var harmless = map[string]string{
 	"take tools.gloves.for":          "they are fetched for the whole job then",
 	"take tools.gloves.count":        "no number stands on the list then",
 	"take steps.steps.people":        "how many it takes is the choice of the author, where the words don't say it",
-	"take steps.steps.back-people":   "the put-back row has as many people as the step then",
 	"take joints.*.layout.seen-from": "the order goes crosswise from either side",
 	"take joints.*.layout.clock":     "the order goes crosswise wherever the figure begins",
 	"take tools.tester":              "the words of the step name it",
