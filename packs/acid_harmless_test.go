@@ -60,6 +60,7 @@ var harmless = map[string]string{
 	"take tools.gloves":              "the hazard note of the heat asks for them",
 	"take tools.gloves.for":          "they are fetched for the whole job then",
 	"take tools.gloves.count":        "no number stands on the list then",
+	"take steps.steps.back-people":   "how many put it back is the choice of the author, where the words don't say it",
 	"take steps.steps.people":        "how many it takes is the choice of the author, where the words don't say it",
 	"take joints.*.layout.seen-from": "the order goes crosswise from either side",
 	"take joints.*.layout.clock":     "the order goes crosswise wherever the figure begins",
