@@ -3,6 +3,7 @@ package templates_test
 import (
 	"os"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -10,6 +11,9 @@ import (
 	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/templates"
+	"matchmark/templates/block"
+	"matchmark/templates/step"
+	"matchmark/templates/words"
 )
 
 // starterPages are the pages of a starter on A4, apart by their sheets.
@@ -106,5 +110,87 @@ func TestHowNumbersAreReadStandsWithTheirDrawing(t *testing.T) {
 	}
 	if tested == 0 {
 		t.Error("no page says how the numbers are read")
+	}
+}
+
+// The list of openings named the page on which a step begins for what is ticked on the next one,
+// and the steps the page of the first row of an isolation whose later rows stand on the next.
+func TestPagesToldAreThoseOfTheTicks(t *testing.T) {
+	t.Parallel()
+	for _, name := range []string{"bevel-gearbox.yaml", "storm-pump.yaml"} {
+		jb, problems := packs.Load(os.DirFS("../packs/starters"), packs.Inputs{Definition: name})
+		if problems.Errors() > 0 {
+			t.Fatal(problems)
+		}
+		pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
+		tested := 0
+		for _, o := range jb.Openings {
+			page, ticked := pack.Anchors[step.ClosedAnchor(o)]
+			if o.ClosedAt == nil || !ticked {
+				continue
+			}
+			tested++
+			want := o.ClosedAt.No + " p. " + strconv.Itoa(page)
+			if !saidOn(pack, "openings", want) {
+				t.Errorf("%s: the openings do not say %q of %s", name, want, o.What)
+			}
+		}
+		for _, x := range jb.Isolations {
+			for i := range x.Periods {
+				if pack.Anchors[step.LockAnchor(x, i)] == 0 {
+					t.Errorf("%s: the row of %s, locked for time %d, is not found", name, x.Point, i+1)
+				}
+			}
+		}
+		if tested == 0 {
+			t.Errorf("%s: no opening is closed by a tick", name)
+		}
+	}
+}
+
+// saidOn reports whether a text of a sheet has some words in it.
+func saidOn(pack *templates.Pack, sheet, words string) bool {
+	for _, f := range pack.Pages.BySheet() {
+		if f.Sheet != sheet {
+			continue
+		}
+		for _, it := range f.Items {
+			if text, is := it.Shape.(layout.Text); is && strings.Contains(strings.ReplaceAll(text.S, "\u00a0", " "), words) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// The tick that an opening is closed stood alone on the page after its step.
+func TestNoTickStandsAloneOnTheNextPage(t *testing.T) {
+	t.Parallel()
+	jb, problems := packs.Load(os.DirFS("../packs/starters"), packs.Inputs{Definition: "bevel-gearbox.yaml"})
+	if problems.Errors() > 0 {
+		t.Fatal(problems)
+	}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	tested := 0
+	for _, st := range jb.Steps() {
+		ps := step.Pieces(c, st)
+		last := len(ps) - 2 // the rule stands behind it
+		boxes := 0
+		ps[last].Block.Each(func(it layout.Item) {
+			switch {
+			case it.Role == layout.RoleTick:
+				boxes++
+			case strings.HasPrefix(it.Role, "box:"):
+				boxes += 9 // no tick alone
+			}
+		})
+		if boxes == 1 && last > 1 {
+			if tested++; !ps[last-1].KeepNext {
+				t.Errorf("%s: what stands above its last box may stay behind", st.Name())
+			}
+		}
+	}
+	if tested == 0 {
+		t.Error("no step ends with one tick")
 	}
 }
