@@ -19,6 +19,7 @@ type breaker struct {
 	runs  []Run
 	texts []string // the cleaned runs
 	frags []fragment
+	kept  bool // the point between two facts stays with the one before it
 }
 
 // chunkEnd is the index after the chain of glued fragments that starts at i.
@@ -86,7 +87,7 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 		if hyphen {
 			full += b.hyphenW(stop - 1)
 		}
-		if full.fits(avail) || best.to == i {
+		if best.to == i || full.fits(avail) && !(b.kept && stop < len(b.frags) && b.frags[stop].separates()) {
 			best = textLine{from: i, to: stop, hyphen: hyphen, w: full}
 		}
 		if last.end == atFeed {
@@ -96,6 +97,9 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 	}
 	return b.roomForHyphen(best, avail)
 }
+
+// separates reports whether a fragment is the point between two facts.
+func (f fragment) separates() bool { return f.text == "·" }
 
 // roomForHyphen is the line as it is, or if its hyphen does not go into the room,
 // the line parted earlier; over is what it reaches beyond when nothing will do.

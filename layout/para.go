@@ -1,6 +1,9 @@
 package layout
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Run is text in one style within a paragraph. A line feed in it starts a new
 // line, every other white space is one space. No-break spaces hold words
@@ -72,8 +75,31 @@ func (s *Setter) para(width Mm, runs []Run, o ParaOpts, draw bool) Block {
 	return out
 }
 
-// fill sets all lines into the block.
+// fill sets all lines into the block, none of them beginning with the point between two facts
+// where that takes no line more.
 func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
+	if !slices.ContainsFunc(b.frags, fragment.separates) {
+		b.lines(out, width, o, draw)
+		return
+	}
+	frags, with, without := slices.Clone(b.frags), *out, *out
+	with.Misfits, without.Misfits = slices.Clip(out.Misfits), slices.Clip(out.Misfits)
+	if !b.lines(&with, width, o, draw) {
+		*out = with
+		return
+	}
+	parted := b.frags
+	b.frags, b.kept = frags, true
+	b.lines(&without, width, o, draw)
+	if b.kept = false; !without.H.fits(with.H) || len(without.Misfits) > len(with.Misfits) {
+		without, b.frags = with, parted
+	}
+	*out = without
+}
+
+// lines sets all lines into the block, and reports whether one of them begins with the point
+// between two facts.
+func (b *breaker) lines(out *Block, width Mm, o ParaOpts, draw bool) (led bool) {
 	first := true
 	for i := 0; i < len(b.frags); first = false {
 		var hang Mm
@@ -89,9 +115,11 @@ func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 			out.Misfits = append(out.Misfits, b.tooWide(l, over, o))
 		}
 		b.emit(out, l, room, hang, o, draw)
+		led = led || !first && b.frags[l.from].separates()
 		i = l.to
 	}
 	out.W = width
+	return led
 }
 
 // Line sets runs in one line; what does not go into the width is a misfit. A

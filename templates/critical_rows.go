@@ -57,7 +57,9 @@ func (c *composer) tightRow(d *job.Dim, of *layout.TableOf, named bool) []layout
 	g.Table.PadY, g.Table.Of = nearRule, of
 	g.Table.Columns[2].Span = 2
 	mark := c.criticalMark(g, d)
-	row := g.Row(d.At, under(named, []layout.Block{layout.Above(0.8, mark, c.Box(layout.RoleInitials, c.W.Common.Initials, d.At)), boxes, boxes})...)
+	// The heads above the table are those of other columns.
+	headed := func(side string) layout.Block { return layout.Above(0.3, c.Words(layout.Caption, side), boxes) }
+	row := g.Row(d.At, under(named, []layout.Block{layout.Above(0.8, mark, c.Box(layout.RoleInitials, c.W.Common.Initials, d.At)), headed(c.W.Common.AsFound), headed(c.W.Common.AsLeft)})...)
 	row.Middle = true
 	return g.Bare().Pieces([]layout.Row{row})
 }

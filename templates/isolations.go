@@ -7,6 +7,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
+	"matchmark/templates/step"
 )
 
 // isolations sets the list of points where the machine is cut off: what is
@@ -40,9 +41,7 @@ func isolations(c *composer) []layout.Piece {
 			}
 			row := g.Row(x.At, g.Text(0, layout.Strong, no, x.At), point, proved, layout.Block{},
 				g.Text(4, layout.Caption, on, x.At), g.Text(5, layout.Caption, off, x.At))
-			if i == 0 {
-				row.Anchor = "isolation " + x.Key
-			}
+			row.Anchor = step.LockAnchor(x, i)
 			rows = append(rows, row)
 		}
 	}

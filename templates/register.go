@@ -35,6 +35,10 @@ func register(c *composer) []layout.Piece {
 		out = append(out, c.barred([]layout.Piece{{Block: sets, Gap: 1}}, changed)...)
 	}
 	head := len(out)
+	gap := layout.Mm(0)
+	if head > 1 {
+		gap = 1 // the frames of the first cards clear of the line above them
+	}
 	for pair := range slices.Chunk(c.Job.Tags, 2) {
 		var cards []layout.Block
 		high := layout.Mm(0)
@@ -49,7 +53,8 @@ func register(c *composer) []layout.Piece {
 			card := layout.Above(0, text.Fill(c.cardWidth(), high-boxes.H, 0, 0), boxes).Border(layout.Rect{Weight: layout.Outline})
 			row = layout.Beside(0, row, card.Anchored("register "+t.Mark))
 		}
-		out = append(out, c.barred([]layout.Piece{{Block: row}}, slices.ContainsFunc(pair, c.since.Tag))...)
+		out = append(out, c.barred([]layout.Piece{{Block: row, Gap: gap}}, slices.ContainsFunc(pair, c.since.Tag))...)
+		gap = 0
 	}
 	for i := range out[:len(out)-1] {
 		out[i].KeepNext = i < head || i >= len(out)-2 // no page has a row alone

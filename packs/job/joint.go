@@ -1,6 +1,10 @@
 package job
 
 import (
+	"slices"
+	"strconv"
+	"strings"
+
 	"matchmark/packs/joint"
 	"matchmark/packs/source"
 )
@@ -62,6 +66,27 @@ func (j *Joint) Count() int {
 		n += p.Count
 	}
 	return n
+}
+
+// Holes are the numbers of the holes of a joint in the order in which their fasteners are
+// tightened, where the words of its order tell them: each of 1 to the number of its fasteners
+// once, and no other number. Nil where they do not, or the order is drawn.
+func (j *Joint) Holes() []int {
+	if j.Order != nil {
+		return nil
+	}
+	var out []int
+	for _, text := range strings.FieldsFunc(j.Pattern, func(r rune) bool { return r < '0' || r > '9' }) {
+		n, err := strconv.Atoi(text)
+		if err != nil || n < 1 || n > j.Count() || slices.Contains(out, n) {
+			return nil
+		}
+		out = append(out, n)
+	}
+	if len(out) != j.Count() {
+		return nil
+	}
+	return out
 }
 
 // A Fastening is what a step loosens or tightens: a joint, or one part.

@@ -2,6 +2,7 @@ package heatsheet
 
 import (
 	"fmt"
+	"slices"
 
 	"matchmark/layout"
 )
@@ -11,7 +12,7 @@ import (
 func (s sheet) numberedTicks(acts []string) []layout.Piece {
 	var out []layout.Piece
 	heads := s.tickHeads()
-	rows := s.tickRows(acts, 0, s.Span)
+	rows := ruled(s.tickRows(acts, 0, s.Span), s.Span)
 	if both := s.twoColumns(acts, 0, heads); !both.Empty() && both.H < layout.Above(0, rows...).H {
 		for k := leastParted; k <= len(acts)-leastParted; k++ {
 			both.Partings = append(both.Partings, layout.Parting{Upper: s.twoColumns(acts[:k], 0, heads), Lower: s.twoColumns(acts[k:], k, heads)})
@@ -41,13 +42,22 @@ func (s sheet) twoColumns(acts []string, before int, heads layout.Block) layout.
 	}
 	best, all := layout.Block{}, s.tickRows(acts, before, half)
 	for cut := len(all); cut > 0; cut-- {
-		left := layout.Above(0, append([]layout.Block{heads}, all[:cut]...)...)
-		right := layout.Above(0, append([]layout.Block{heads}, all[cut:]...)...)
+		left := layout.Above(0, append([]layout.Block{heads}, ruled(all[:cut], half)...)...)
+		right := layout.Above(0, append([]layout.Block{heads}, ruled(all[cut:], half)...)...)
 		if b := layout.Beside(layout.GapX, left.Fill(half, left.H, 0, 0), right); best.Empty() || b.H < best.H {
 			best = b
 		}
 	}
 	return best
+}
+
+// ruled has a rule between acts, whose lines stand as near to each other as the acts do.
+func ruled(rows []layout.Block, width layout.Mm) []layout.Block {
+	out := slices.Clone(rows)
+	for i := 1; i < len(out); i++ {
+		out[i] = layout.Overlay(out[i], layout.Drawn(width, 0, layout.Item{Shape: layout.Line{DX: width, Weight: layout.Inner}}))
+	}
+	return out
 }
 
 // tickRows are acts, numbered on from some before them, in a width, as far apart as the ticks need.
@@ -57,7 +67,7 @@ func (s sheet) tickRows(acts []string, before int, width layout.Mm) []layout.Blo
 		n := s.Line(actNumber, []layout.Run{layout.T(layout.Strong, fmt.Sprintf("%d", before+i+1))}, layout.ParaOpts{})
 		text := s.Para(width-actNumber-s.ticksWide(), []layout.Run{layout.T(layout.Body, a)}, layout.ParaOpts{Ref: s.h.At})
 		row := layout.Middle(0, s.ticksOf().Fill(s.ticksWide(), 6, 0, 0.5), n, text)
-		out = append(out, row.Fill(row.W, max(row.H+0.8, actRow), 0, 0.5))
+		out = append(out, row.Fill(row.W, max(row.H+1.4, actRow), 0, 0.5))
 	}
 	return out
 }

@@ -1,8 +1,6 @@
 package jointsheet
 
 import (
-	"strconv"
-
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
@@ -48,7 +46,7 @@ func fewTable(c *block.Composer, g []*job.Joint) layout.Block {
 	}
 	tick.Columns = append(tick.Columns, layout.Column{Width: first - tick.Width(), Head: head(c.W.Tightening.OrderColumn, placeCol)})
 	for i := range n {
-		tick.Columns = append(tick.Columns, layout.Column{Width: tickCol, Head: c.Words(layout.Strong, strconv.Itoa(i+1)).Center(tickCol - 2)})
+		tick.Columns = append(tick.Columns, layout.Column{Width: tickCol, Head: c.Words(layout.Strong, orderHead(j, i)).Center(tickCol - 2)})
 	}
 	for i, text := range []string{toolHead(c, j), c.W.Tightening.FinalBy, c.W.Tightening.CheckedBy} {
 		width := who

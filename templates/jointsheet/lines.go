@@ -117,6 +117,10 @@ func Orders(c *block.Composer, st *job.Step, width layout.Mm, lines func(layout.
 	if len(row) > 0 {
 		rows = append(rows, layout.Beside(gap, row...))
 	}
+	if len(pics) > 1 { // it stands with the first of them, not at the foot of the page before
+		rows[1] = layout.Above(1, rows[0], rows[1])
+		rows = rows[1:]
+	}
 	return rows, false
 }
 

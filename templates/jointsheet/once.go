@@ -1,8 +1,6 @@
 package jointsheet
 
 import (
-	"strconv"
-
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/joint"
@@ -47,7 +45,7 @@ func onceRows(c *block.Composer, j *job.Joint, n, across int) layout.Block {
 		if i%across == 0 {
 			rows = append(rows, layout.Row{Middle: true, Ref: j.At})
 		}
-		number := c.Words(layout.SubBold, strconv.Itoa(i+1))
+		number := c.Words(layout.SubBold, orderHead(j, i))
 		row := &rows[len(rows)-1]
 		row.Cells = append(row.Cells, layout.Middle(1, number.Right(max(t.Room(0)-7.6, number.W)), c.Tick(layout.Sub, "", j.At)))
 	}

@@ -213,7 +213,7 @@ func placeTable(c *block.Composer, g []*job.Joint) layout.Block {
 			if i == 0 {
 				where = c.Para(rest-2, []layout.Run{{Text: j.Mark, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Sub, " "+j.Place.Name)}, layout.ParaOpts{Ref: j.At})
 			}
-			cells := []layout.Block{where, c.Words(layout.Strong, strconv.Itoa(i+1)).Center(orderCol - 2)}
+			cells := []layout.Block{where, c.Words(layout.Strong, orderHead(j, i)).Center(orderCol - 2)}
 			for range rounds {
 				cells = append(cells, c.Tick(layout.Sub, "", j.At).Center(placeCol-2))
 			}
@@ -244,7 +244,7 @@ func tickTable(c *block.Composer, j *job.Joint, from, to int) layout.Block {
 	t := layout.Table{PadX: 1, PadY: tickPad, Grid: true, MinH: tickRow}
 	t.Columns = []layout.Column{{Width: roundCol, Head: c.Words(layout.Caption, c.W.Tightening.OrderColumn)}}
 	for i := from; i < to; i++ {
-		t.Columns = append(t.Columns, layout.Column{Width: tickCol, Head: c.Words(layout.Strong, strconv.Itoa(i+1)).Center(tickCol - 2*t.PadX)})
+		t.Columns = append(t.Columns, layout.Column{Width: tickCol, Head: c.Words(layout.Strong, orderHead(j, i)).Center(tickCol - 2*t.PadX)})
 	}
 	var rows []layout.Row
 	for _, r := range roundsOf(j) {
@@ -255,6 +255,15 @@ func tickTable(c *block.Composer, j *job.Joint, from, to int) layout.Block {
 		rows = append(rows, layout.Row{Cells: cells, Middle: true, Ref: j.At})
 	}
 	return t.Block(rows)
+}
+
+// orderHead is the head of the column, or row, of the fastener that is tightened as number i, from
+// 0: its hole, where the order is told by their numbers, else its place in the order.
+func orderHead(j *job.Joint, i int) string {
+	if holes := j.Holes(); i < len(holes) {
+		return strconv.Itoa(holes[i])
+	}
+	return strconv.Itoa(i + 1)
 }
 
 // breakable lets a line end between a number and its unit, in the head of a column.

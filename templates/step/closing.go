@@ -47,18 +47,34 @@ func withClosing(st *job.Step, order []job.Verb) []job.Verb {
 // closeLines are the boxes to tick for the openings that a step closes without a cover.
 func closeLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	list := slices.DeleteFunc(slices.Clone(st.Close), func(o *job.Opening) bool { return coveredHere(st, o) })
-	return guardTicks(c, st, width, list, func(o *job.Opening) string {
+	return closedAt(list, guardTicks(c, st, width, list, func(o *job.Opening) string {
 		return c.W.Step.CloseLine.With(openingName(o), c.Page("opening "+o.Mark()))
-	})
+	}))
+}
+
+// ClosedAnchor is the name by which the page is found of the tick that an opening is closed: a
+// step may go on, on the page after that on which it begins.
+func ClosedAnchor(o *job.Opening) string { return "closed " + o.Mark() }
+
+// closedAt names the ticks of openings that are closed.
+func closedAt(list []*job.Opening, ticks []layout.Block) []layout.Block {
+	for i, o := range list {
+		ticks[i] = ticks[i].Anchored(ClosedAnchor(o))
+	}
+	return ticks
 }
 
 // coveredLines are the boxes to tick for those that it covers: seen clean before, or closed.
 func coveredLines(c *block.Composer, st *job.Step, v job.Verb, width layout.Mm) []layout.Block {
 	list := slices.DeleteFunc(slices.Clone(st.Close), func(o *job.Opening) bool { return !coveredHere(st, o) })
-	return guardTicks(c, st, width, list, func(o *job.Opening) string {
+	ticks := guardTicks(c, st, width, list, func(o *job.Opening) string {
 		if v == doSeeClean {
 			return c.W.Step.CleanLine.With(openingName(o))
 		}
 		return c.W.Step.ShutLine.With(openingName(o), c.Page("opening "+o.Mark()))
 	})
+	if v == doSeeClean {
+		return ticks
+	}
+	return closedAt(list, ticks)
 }

@@ -2,6 +2,7 @@ package step
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"matchmark/layout"
@@ -48,19 +49,19 @@ func permitLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Bloc
 
 func lockLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	return guardTicks(c, st, width, st.Lock, func(x *job.Isolation) string {
-		return c.W.Step.LockLine.With(x.Point, x.State, c.Page("isolation "+x.Key))
+		return c.W.Step.LockLine.With(x.Point, x.State, lockPage(c, x, st, true))
 	})
 }
 
 func unlockLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	return guardTicks(c, st, width, st.Unlock, func(x *job.Isolation) string {
-		return c.W.Step.UnlockLine.With(x.Point, c.Page("isolation "+x.Key))
+		return c.W.Step.UnlockLine.With(x.Point, lockPage(c, x, st, false))
 	})
 }
 
 func unlockForNowLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	out := guardTicks(c, st, width, st.UnlockForNow, func(x *job.Isolation) string {
-		return c.W.Guard.UnlockForNow.With(x.Point, c.Page("isolation "+x.Key))
+		return c.W.Guard.UnlockForNow.With(x.Point, lockPage(c, x, st, false))
 	})
 	if names := append(openingNameList(st.OpenMeanwhile), partNames(st.OffMeanwhile)...); len(names) > 0 {
 		out = append(out, strongLine(c, c.W.Guard.Meanwhile.With(strings.Join(names, ", ")), width, st))
@@ -72,7 +73,7 @@ func unlockForNowLines(c *block.Composer, st *job.Step, width layout.Mm) []layou
 // was off, and work does not go on before it is given again.
 func lockAgainLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	out := guardTicks(c, st, width, st.LockAgain, func(x *job.Isolation) string {
-		return c.W.Guard.LockAgain.With(x.Point, x.State, x.Proved, c.Page("isolation "+x.Key))
+		return c.W.Guard.LockAgain.With(x.Point, x.State, x.Proved, lockPage(c, x, st, true))
 	})
 	order := st.VerbOrder()
 	if len(out) == 0 || len(st.UnlockForNow) == 0 || slices.Index(order, job.DoLockAgain) < slices.Index(order, job.DoUnlockForNow) {
@@ -193,3 +194,22 @@ func without(c *block.Composer, row *job.Step, width layout.Mm) []layout.Block {
 
 // toolsIn is how far the boxes for tools stand to the right of the number of their step.
 const toolsIn layout.Mm = 3.2
+
+// LockAnchor is the name by which the page is found of the row of an isolation for one of the
+// times that it is locked, counted from 0: its rows may stand on two pages.
+func LockAnchor(x *job.Isolation, period int) string {
+	if period == 0 {
+		return "isolation " + x.Key
+	}
+	return "isolation " + x.Key + " " + strconv.Itoa(period)
+}
+
+// lockPage is the page of the row in which a step writes that it locks an isolation, or unlocks it.
+func lockPage(c *block.Composer, x *job.Isolation, st *job.Step, locks bool) string {
+	for i, p := range x.Periods {
+		if i > 0 && (locks && p.Locked == st || !locks && p.Unlocked == st) {
+			return c.PageOr(LockAnchor(x, i), LockAnchor(x, 0))
+		}
+	}
+	return c.Page(LockAnchor(x, 0))
+}

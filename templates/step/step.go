@@ -2,6 +2,7 @@ package step
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -101,6 +102,9 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	if st.Hold != nil {
 		out = append(out, layout.Piece{Block: holdBar(c, st), Gap: 1})
 	}
+	if n := len(out); n-1 > row && oneTick(out[n-1].Block) {
+		out[n-2].KeepNext, out[n-2].MayPart = true, !out[n-2].KeepNext || out[n-2].MayPart // unless it saves a page
+	}
 	for i := range out[:len(out)-1] {
 		// The row stays with its first boxes, and the last ones with the hold and
 		// the line of what must be empty.
@@ -115,6 +119,21 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 	out = append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(st.At), Gap: gap, Closes: true})
 	out[len(out)-2].KeepNext = true
 	return out
+}
+
+// oneTick reports whether a block has a box to tick and no other: alone on the next page it is
+// overlooked.
+func oneTick(b layout.Block) bool {
+	ticks, boxes := 0, 0
+	b.Each(func(it layout.Item) {
+		switch {
+		case it.Role == layout.RoleTick:
+			ticks++
+		case strings.HasPrefix(it.Role, "box:"):
+			boxes++
+		}
+	})
+	return ticks == 1 && boxes == 0
 }
 
 // stoodBefore reports whether a hazard note stands before an earlier step of the section
