@@ -79,7 +79,8 @@ func alignHead(movable string) string {
 func TestCouplingsAreReadWhenNothingPulls(t *testing.T) {
 	t.Parallel()
 	names := map[string]bool{"Motor foot bolt": true, "Holding-down bolt": true, "Suction pipe flange bolt": true, "Bolt of the discharge flange": true, "Foundation bolt": true, "Base bolt": true,
-		"Oil drain pipe bolt": false, "Flush pipe of the suction pipe": false, "Guard screw": false, "Coupling bolt": false, "Seal gland nut": false, "Cover bolt": false, "Fußschraube": false, "Vent pipe bolt": false}
+		"Oil drain pipe bolt": false, "Flush pipe of the suction pipe": false, "Guard screw": false, "Coupling bolt": false, "Seal gland nut": false, "Cover bolt": false, "Fußschraube": false, "Vent pipe bolt": false,
+		"Pump foot bolt": true, "Hold-down bolt of the motor": true, "Guard foot bolt": false, "Base cover screw": false, "Air intake pipe of the duct": false, "Base bolt of the grating": false, "Discharge pipe of the sump pump": false, "Foot bolt of the gland house": false, "Discharge flange of the feed pump": false}
 	list := make([]string, 0, len(names))
 	for n := range names {
 		list = append(list, n)

@@ -34,6 +34,10 @@ func TestWordsTellWhatIsDoneFirstFirst(t *testing.T) {
 		{"Take the cover off with its nuts.", false}, {"Take the cover off, keep the nuts.", false}, {"Take the cover off. When the nuts are slack it comes by itself.", false}, {"Cover off.", false},
 		{"Take the cover off: four nuts.", false}, {"Nuts already slack: take the cover off, take the nuts out of the box.", false}, {"Deckel abnehmen, Muttern lösen.", false}, {"Take the cover off, nuts into its box.", false},
 		{"Lift the cover off. Do not loosen the nuts of the pipe.", false},
+		{"To take the cover off, slacken the nuts crosswise.", false}, {"Take the cover off: slacken the nuts crosswise, lift it.", false}, {"Take the cover off as follows: Slacken the nuts. Lift it.", false}, {"The cover comes off: slacken its nuts, and lift.", false},
+		{"Take the cover off like this: slacken the nuts, lift.", false}, {"Get ready to lift the cover off. Slacken the nuts.", false}, {"Take the dust off the cover. Slacken the nuts.", false}, {"Draw the pipe out from under the cover. Slacken the nuts.", false}, {"Lift the hose off the cover, slacken the nuts, cover off.", false},
+		{"Take the washers and the cover off. Slacken the nuts.", true}, {"Take hold of the cover. Take the nuts out. Lift it off.", false}, {"Take the weight of the cover on the hoist. Take the nuts out. Lift it off.", false},
+		{"Lift the cover by 1 mm. Take the nuts out. Lift it off.", false}, {"Carry the hoist to the cover. Loosen its nuts. Lift it off.", false}, {"Lift the lamp over the cover. Slacken the nuts. Cover off.", false},
 	} {
 		cases = append(cases, warned{"      - {step: act, do: \"" + c.words + "\", loosen: [J1], remove: [nut, cover], into: C1}\n" + back, c.told})
 	}
@@ -53,6 +57,8 @@ func TestWordsTellWhatIsDoneFirstFirst(t *testing.T) {
 		{"Take the cover off. Measure the gap.", true}, {"Lift the cover off, measure the gap to the shaft.", true}, {"Nuts and cover: take the cover off, feel the gap.", true},
 		{"Measure the gap. Take the cover off.", false}, {"Take the cover off when the gap has been measured.", false}, {"Take the cover off. The gap is measured before.", false},
 		{"Measure the gap, take the cover off, measure again.", false}, {"Read the gap, then cover off.", false}, {"Cover off.", false}, {"Push the rotor until it stands. Take the cover off. Measure the gap.", true}, {"Take the cover off the hook, measure the gap first.", false},
+		{"Pull the cover back against its stop, out of its float. Measure.", false}, {"Take the dirt off the cover, then measure.", false}, {"Push the cover out against its stop, measure, lift it away.", false}, {"Screw the plug in the cover out, measure.", false},
+		{"Pull the cover to and fro and measure.", false}, {"Take the paint off the rim of the cover, measure.", false}, {"Take the bolts out of the cover, measure.", false}, {"To take the cover off you need a measure of the gap.", false}, {"Push a feeler in behind the cover, measure.", false}, {"Take the cover out of its seat. Measure the gap.", true},
 	} {
 		cases = append(cases, warned{"      - {step: act, do: \"" + c.words + "\", measure: [D1], loosen: [J1], remove: [nut, cover], into: C1}\n" + back, c.told})
 	}
@@ -64,6 +70,9 @@ func TestWordsTellWhatIsDoneFirstFirst(t *testing.T) {
 		{"Lock the breaker. Press the start button.", false}, {"Press the start button again after the lock is on.", false}, {"Press the start button, lock the breaker, press the start button.", false},
 		{"Lock it out, try to start.", false}, {"Try to start. Wait until the rotor stands. Lock the breaker.", true}, {"Press the start button (no answer). Lock the breaker.", true}, {"Shut the valve. Press the start button. Lock the breaker.", false},
 		{"Press the start button only when it is locked. Rack it out.", false}, {"Never press start here. Lock the breaker.", false}, {"Isolated by the shift: try to start, put your own lock on.", false}, {"Stop it with the stop button, lock it.", false}, {"Before the start is tried: lock the breaker.", false}, {"Start button marked. Lock the breaker.", false},
+		{"Open the breaker. Press start, nothing turns. Hang the lock on.", false}, {"Open the breaker, try the start, then lock it.", false}, {"Try it with the stop button. Lock it out.", false}, {"Switch it off, press start, lock it.", false}, {"Pull the fuses. Press start: nothing happens. Lock the box.", false},
+		{"Press start, nothing turns. Lock the breaker.", true}, {"Open the cabinet. Press start. Lock the breaker.", true}, {"Switch the pump off. Try to start, rack it out.", false}, {"Open both isolators, try to start, lock both.", false},
+		{"Put the switch to off, try to start, hang the lock on.", false}, {"Take the fuses out, try to start, lock.", false}, {"Try it for size: lock through the hasp.", false},
 	} {
 		cases = append(cases, warned{"      - {step: act, do: \"" + c.words + "\", lock: [motor]}\n", c.told})
 	}

@@ -71,6 +71,11 @@ func TestSoundHoldsAreNotTold(t *testing.T) {
 		{"Engineer is told before anything is measured", false}, {"Gauges for the readings have been checked for their date", false}, {"Rotor on its stands", false},
 		{"Engineer has named the limits in writing", false}, {"Permit signed, locks on", false}, {"Lift supervisor has seen the slings", false}, {"Machine stands still", false},
 		{"The engineer has chosen the source for D1", false}, {"Rotor set on its stands, gaps in the timbers closed", false}, {"Crane driver has seen the clearances under the load", false}, {"Engineer has read the manual; readings follow", false},
+		{"Safety has seen the clearance certificate", false}, {"Supervisor has signed the clearance to work", false}, {"Clearance to start is given; the permit office has signed the clearance", false}, {"Operations has accepted the clearance", false},
+		{"Gas readings are taken", false}, {"Shift leader has seen the readings of the gas test", false}, {"The oil readings have been taken in service", false}, {"Engineer has seen the figures of the earlier outage", false},
+		{"Engineer has read the last readings of 2024", false}, {"Engineer has seen the vibration readings of the last run", false}, {"Engineer has seen the isolation, readings may start", false}, {"Engineer signs the permit, readings follow", false},
+		{"Engineer has accepted the list of readings", false}, {"Planner has checked all figures of the order", false}, {"Engineer has seen that no oil has run out", false},
+		{"Engineer accepts the clearances", true}, {"Engineer signs the readings", true}, {"Engineer has checked the run out", true}, {"Engineer has seen the run-outs", true}, {"Readings are taken and the pump may start", true}, {"Engineer sees all of the readings", true},
 		{"Ingenieur hat die Spiele gesehen", false}, {"Shield on, thermometers on, puller loaded", false}, {"Nobody and nothing left in the vessel, tools counted", false},
 	} {
 		toldJust(t, "hold-early", heldText(c.what, "")+"PUT", []warned{{hold + read, c.told}, {read + hold, false}})
@@ -93,7 +98,8 @@ func TestCouplingsAreWorkedOnWithTheGuardOff(t *testing.T) {
 	t.Parallel()
 	line := map[string]string{"off guard": "do: Guard off., remove: [guard], into: C1", "back guard": "do: Guard on., fit: [guard]", "off spacer": "do: Take it out., remove: [spacer], into: C1", "back spacer": "do: Put it in., fit: [spacer]"}
 	names := map[string]bool{"Coupling spacer": true, "Coupling bolt": true, "Pump hub of the coupling": true, "Coupling half": true, "Coupling element": true, "Coupling bolt M14": true, "Flexible coupling sleeve": true,
-		"Spacer": false, "Spacer of the impeller": false, "Cap bolt": false, "Pump half": false, "Coupling guard support": false, "Hose coupling": false, "Bearing nut": false, "Belt": false, "Kupplungsbolzen": false, "Half coupling": false}
+		"Spacer": false, "Spacer of the impeller": false, "Cap bolt": false, "Pump half": false, "Coupling guard support": false, "Hose coupling": false, "Bearing nut": false, "Belt": false, "Kupplungsbolzen": false, "Half coupling": false,
+		"Oil pump coupling bolt": true, "Load side coupling bolt": true, "Coupling guard bolt": false, "Bolt of the coupling guard, half": false, "Hose coupling nut": false, "Pipe coupling half": false, "Quick coupling nut": false, "Quick-release coupling pin": false, "Coupling oil pipe nut": false}
 	list := make([]string, 0, len(names))
 	for n := range names {
 		list = append(list, n)
@@ -122,6 +128,15 @@ func TestGuardsThatAreNotKnownApart(t *testing.T) {
 		{part("  guard: {name: Chain guard, guard: yes}\n  spacer: {name: Drive chain}\n"), true},
 		{part("  guard: {name: Coupling guard, guard: yes}\n  spacer: {name: Coupling spacer, behind: [pin]}\n  pin: {name: Pin}\n"), false},
 		{part("  guard: {name: Coupling guard of the motor, guard: yes}\n  other: {name: Coupling guard of the gear, guard: yes}\n  spacer: {name: Coupling spacer}\n") + "      - {step: c, do: Guard off., remove: [other], into: C1}\n", false},
+		{part("  guard: {name: Chain guard, guard: yes}\n  spacer: {name: Lifting chain}\n"), false},
+		{part("  guard: {name: Chain guard, guard: yes}\n  spacer: {name: Load chain}\n"), false},
+		{part("  guard: {name: Chain guard, guard: yes}\n  spacer: {name: Hoist chain}\n"), false},
+		{part("  guard: {name: Belt guard, guard: yes}\n  spacer: {name: Conveyor belt}\n"), false},
+		{part("  guard: {name: Belt guard, guard: yes}\n  spacer: {name: Safety belt}\n"), false},
+		{part("  guard: {name: Belt guard, guard: yes}\n  spacer: {name: Fan belt}\n"), true},
+		{part("  guard: {name: Coupling guard, guard: yes, behind: [spacer]}\n  spacer: {name: Coupling cover}\n"), false},
+		{part("  guard: {name: Coupling guard, guard: yes}\n  spacer: {name: Coupling cover}\n"), true},
+		{part("  guard: {name: Coupling guard, guard: yes}\n  spacer: {name: Coupling cover, of: guard}\n"), false},
 		{part("  guard: {name: Fan guard, guard: yes}\n  spacer: {name: Coupling spacer}\n"), false},
 		{part("  guard: {name: Coupling cover}\n  spacer: {name: Coupling spacer}\n"), false},
 		{part("  guard: {name: Coupling guard, guard: yes}\n  spacer: {name: Coupling drawing holder}\n"), false},

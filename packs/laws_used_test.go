@@ -27,6 +27,11 @@ func TestUsedSealsDoNotGoBack(t *testing.T) {
 		{"Gasket scraper", "", "Put it on.", false}, {"Mechanical seal", "", "Put it on.", false}, {"Labyrinth ring", "", "Put it on.", false}, {"Circlip", "", "Put it on.", false},
 		{"Washer", "", "Put it on.", false}, {"Spring washer", "", "Put it on.", false}, {"Gasket face plate", "", "Put it on.", false}, {"Dichtung", "", "Put it on.", false}, {"Plate under the O-ring", "", "Put it on.", false},
 		{"Taper pin", "", "Put it on.", false}, {"Tab washer", "", "Bend the same tab washer over another flat.", false}, {"Split cone", "", "Put it on.", false},
+		{"O ring", "", "Put it on.", true}, {"Tabwasher", "", "Put it on.", true}, {"Cotter", "", "Put it on.", true}, {"Lockwire", "", "Put it on.", true}, {"Piston O-ring", "", "Put it on.", true}, {"Carbon fibre gasket", "", "Put it on.", true}, {"Valve gasket", "", "Put it on.", true}, {"Oil seal", "", "Put it on.", true},
+		{"Valve cotter", "", "Put it on.", false}, {"Crosshead cotter", "", "Put it on.", false}, {"Taper cotter", "", "Put it on.", false}, {"Piston rod cotter", "", "Put it on.", false},
+		{"Floating oil seal", "", "Put it on.", false}, {"Carbon oil seal", "", "Put it on.", false}, {"Labyrinth oil seal", "", "Put it on.", false}, {"Wind-back oil seal", "", "Put it on.", false},
+		{"Piston sealing ring", "", "Put it on.", false}, {"Balance sealing ring", "", "Put it on.", false}, {"Carbon sealing ring", "", "Put it on.", false},
+		{"Cotter bolt", "", "Put it on.", false}, {"O-ring carrier", "", "Put it on.", false}, {"Graphite sealing ring", "", "Put it on.", false}, {"Sealing ring housing", "", "Put it on.", false}, {"Lock nut", "", "Put it on.", false},
 	} {
 		cases = append(cases, warned{c.name + rest(c.key, c.back), c.told})
 	}
@@ -49,6 +54,9 @@ func TestHalvesAreRenewedTogether(t *testing.T) {
 		{"Upper casing", "Lower casing", "", false}, {"Upper gasket", "Lower gasket", "", false}, {"Pinion", "Wheel", "", false}, {"Upper bearing shell", "Lower thrust pad", "", false},
 		{"Upper bearing shell", "Upper bearing cap", "", false}, {"Upper bearing", "Lower bearing", "", false}, {"Worm", "Crown wheel", "", false}, {"Obere Schale", "Untere Schale", "", false},
 		{"Front seal", "Rear seal", "", false}, {"Upper guide bush", "Lower guide bush", "", false},
+		{"Upper half shell", "Lower half shell", "", true}, {"Bevel pinion shaft", "Bevel wheel", "", true}, {"Bearing cup", "Bearing cone", "", true}, {"Front bearing cone", "Front bearing cup", "", true}, {"Upper bearing half shell", "Lower bearing half shell", "", true},
+		{"Front bearing shell", "Rear bearing shell", "", false}, {"Left big-end shell", "Right big-end shell", "", false}, {"Front main bearing insert", "Rear main bearing insert", "", false}, {"Front bearing cup", "Rear bearing cone", "", false},
+		{"Upper front bearing shell", "Lower rear bearing shell", "", false}, {"Bearing cup", "Bearing cup of the motor", "", false}, {"Bevel pinion nut", "Bevel wheel", "", false}, {"Oil cup", "Bearing cone", "", false}, {"Bevel pinion bearing cone", "Bevel gear", "", false},
 	} {
 		cases = append(cases, warned{"\"" + c.a + "\", renew: always}\n  b: {name: \"" + c.b + "\"" + c.renewB + "}\n", c.told})
 	}

@@ -20,6 +20,15 @@ func TestARopeLaidToTheLeftIsNoThread(t *testing.T) {
 		{"left-hand grooves of the drum", false},
 		{"left-hand side first", false},
 		{"left-hand lay, left-hand thread", true},
+		{"left-hand bearing", false},
+		{"left-hand pump first", false},
+		{"at the left hand", false},
+		{"nut in the left hand, spanner in the other", false},
+		{"left-hand cover", false},
+		{"left-hand row of bolts", false},
+		{"seen from the left-hand door", false},
+		{"left-hand motor, left-hand nut", true},
+		{"at the left-hand nut", true},
 	})
 }
 
@@ -30,6 +39,9 @@ func TestOilIsFilledToItsMark(t *testing.T) {
 		{"Fill the gear case with oil to the mark. Put the plug in.", false},
 		{"Top up to its mark and put the plug in.", false},
 		{"Turn the plug in to its mark.", true},
+		{"Fill the case to its mark, put the plug on to its mark.", true},
+		{"Fill the case with oil, up to the mark.", false},
+		{"Pour oil in to the mark, plug in.", false},
 		{"Fill with oil. Turn the plug in to its mark.", true},
 	})
 }
@@ -47,6 +59,20 @@ func TestReadAfterItIsPutOn(t *testing.T) {
 		{"  - {step: \"on\", do: Push the shaft to and fro and measure its float. Put the cover on., set: [D1], fit: [cover], from: [C1]}\n", false},
 		{"  - {step: \"on\", do: Put the cover on. Look at it., set: [D1], fit: [cover], from: [C1]}\n", false},
 	})
+	var cases []warned
+	for _, c := range []struct {
+		words string
+		told  bool
+	}{
+		{"Put the dial on the shaft and read it. Then put the cover on.", false}, {"Put the gauge on the shaft end, measure the float and put the cover on.", false},
+		{"Push the shaft home and read the dial, then put the cover on.", false}, {"Slide the dial base onto the studs and measure. Fit the cover.", false},
+		{"Lay the straight edge on the face, measure, and put the cover on.", false}, {"Put oil on the shaft, measure the float, put the cover on.", false},
+		{"Press the shaft back against its shoulder, measure, then fit the cover.", false}, {"Put oil on the shaft, put the cover on, measure the float.", true},
+		{"Push the shaft home, put the cover on and read the dial.", true}, {"Lay the cover on its studs, then measure.", true},
+	} {
+		cases = append(cases, warned{"  - {step: \"on\", do: \"" + c.words + "\", set: [D1], fit: [cover], from: [C1]}\n", c.told})
+	}
+	toldJust(t, "read-first", head+"PUT", cases)
 }
 
 // A reading on a bearing was told to be parted by the lift of its drum, where the lift names
@@ -153,6 +179,17 @@ func TestATestLoadIsLiftedUnlocked(t *testing.T) {
 		{"Lift the test load one metre and stop.", true},
 		{"Stand clear, then raise the full test load.", true},
 		{"Chain the test load to the floor.", false},
+		{"Lift the test load just off the floor.", true},
+		{"Hold the test load for five minutes.", true},
+		{"Lower the test load to the floor.", true},
+		{"Lower the test weight onto the pallet.", false},
+		{"Hold the test weight with the forklift.", false},
+		{"Lift the test weight off with the mobile crane.", false},
+		{"Lift the test weight off its truck.", false},
+		{"Raise the test load with the hand pump.", false},
+		{"Lower the test load on to the sleepers.", false},
+		{"Lift the proof load by hand into the cage.", false},
+		{"Hold the test load with a sling.", false},
 		{"Lift the cover.", false},
 	})
 }

@@ -8,6 +8,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
+	"matchmark/templates/block"
 )
 
 // A change bar stands in the margin beside what is not as it was in the revision before,
@@ -83,11 +84,14 @@ func (c *composer) changedSince() layout.Block {
 }
 
 // sheetsOf are the sheets on which the things of a kind stand that have no anchor of their own.
-var sheetsOf = map[string]string{"isolation": "isolations", "permit": "isolations", "opening": "openings", "joint": "tightening", "fetched": "gather", "instrument": "gather"}
+var sheetsOf = map[string]string{"isolation": "isolations", "permit": "isolations", "opening": "openings", "joint": "tightening", "fetched": "gather", "instrument": "gather", "set": "register"}
 
 // whereChanged names a changed thing with its page, as far as it has one.
 func (c *composer) whereChanged(x job.Changed) string {
-	kind, _, _ := strings.Cut(x.Anchor, " ")
+	kind, mark, _ := strings.Cut(x.Anchor, " ")
+	if kind == "spot" {
+		x.Anchor = c.toldOfSpot(mark)
+	}
 	_, known := c.Pages[x.Anchor]
 	span, listed := c.sheet[sheetsOf[kind]]
 	switch {
@@ -99,11 +103,23 @@ func (c *composer) whereChanged(x job.Changed) string {
 	return x.Name
 }
 
+// toldOfSpot is the anchor of the lift that lays down on a spot; of another spot the front sheet,
+// which has none, tells.
+func (c *composer) toldOfSpot(mark string) string {
+	for _, l := range c.Job.Lifts {
+		if l.LayDown != nil && l.LayDown.Mark == mark {
+			return "lift " + l.Mark
+		}
+	}
+	return ""
+}
+
 // barsOwn are the sheets that put bars beside their own rows.
 var barsOwn = []string{"front", "register", "critical", "dimensions"}
 
 // barOthers puts change bars beside the pieces of a sheet that tell of what has changed and
-// is neither a step nor a reading.
+// is neither a step nor a reading. Not beside workings, which stand there for several things: what
+// has changed of one has its bar where it is told.
 func (c *composer) barOthers(k kind, ps []layout.Piece) []layout.Piece {
 	if c.since == nil || k.handover || slices.Contains(barsOwn, k.name) {
 		return ps
@@ -112,7 +128,7 @@ func (c *composer) barOthers(k kind, ps []layout.Piece) []layout.Piece {
 	for i, p := range out {
 		tells := func(it layout.Item) bool {
 			at, placed := it.Ref.(source.Pos)
-			return placed && c.since.Other(at)
+			return placed && it.Role != block.RoleWorking && c.since.Other(at)
 		}
 		if slices.ContainsFunc(p.Block.Items(), tells) {
 			out[i].Block = c.bar(p.Block, true)

@@ -30,9 +30,9 @@ type Options struct {
 	// earlier outages beside the boxes; both nil for a pack to be filled by hand.
 	Filled *filled.Result
 	Last   *filled.History
-	// Printed is the pack that was filled by hand: the pages that a filled one tells are
-	// those of the paper.
-	Printed *Pack
+	// Printed is the paper that was filled by hand: the pages that a filled pack tells are
+	// those of it.
+	Printed *Printed
 	// Since puts change bars beside what is not as it was in an earlier revision; nil for
 	// none.
 	Since *job.Since
@@ -164,7 +164,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		Composer: inner, faces: m, paper: o.Paper, tagging: o.Tags, warn: warnings, draft: o.Draft, duplex: o.Duplex, since: o.Since, stamping: o.Stamps, plates: map[string]string{},
 	}
 	if o.Printed != nil {
-		c.written, c.Printed = o.Printed.Boxes(), o.Printed.Anchors
+		c.written, c.Printed = o.Printed.Boxes, o.Printed.Anchors
 	}
 	for _, k := range c.bound() {
 		c.plates[k.name] = k.title(c.W)

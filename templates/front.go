@@ -1,14 +1,10 @@
 package templates
 
 import (
-	"slices"
 	"strconv"
 	"strings"
-	"unicode"
 
 	"matchmark/layout"
-	"matchmark/packs/job"
-	"matchmark/packs/source"
 )
 
 // front sets the front sheet: what the job is, what the pack holds, what the
@@ -94,163 +90,6 @@ func (c *composer) inThePack() layout.Block {
 	}
 	lines = append(lines, c.Para(width, []layout.Run{layout.T(layout.Body, tags)}, layout.ParaOpts{}))
 	return layout.Above(1, c.Heading(c.W.Front.InThisPack), columnsOf(lines, columns, width, 0.2))
-}
-
-// legend explains the marks.
-func (c *composer) legend() layout.Block {
-	var runs []layout.Run
-	for _, l := range c.W.Front.Marks {
-		if !marksOf(c.Job)[l.Letter] {
-			continue
-		}
-		sep := ""
-		if len(runs) > 0 {
-			sep = " · "
-		}
-		runs = append(runs, layout.T(layout.Body, sep), layout.T(layout.Strong, l.Letter), layout.T(layout.Body, " "+l.Means))
-	}
-	runs = append(runs, append(c.placeLegend(), c.spotLegend()...)...)
-	runs = append(runs, layout.T(layout.Body, ". "+c.markSentence()+" "), layout.T(layout.CodeText, c.Job.Digest), layout.T(layout.Body, " "+c.W.Front.PackSign))
-	return layout.Above(1, c.Heading(c.W.Front.HowToRead),
-		c.Para(c.Span, runs, layout.ParaOpts{}),
-		c.Para(c.Span, []layout.Run{layout.T(layout.Strong, c.W.Front.Planning)}, layout.ParaOpts{}))
-}
-
-// marksOf are the letters of the marks that a pack has. Lines for what is found on the day are
-// in each.
-func marksOf(j *job.Job) map[string]bool {
-	out := map[string]bool{
-		"D": len(j.Dims) > 0, "C": len(j.Containers) > 0, "B": len(j.Bigs) > 0, "Y": len(j.Spots) > 0, "W": len(j.Holds) > 0,
-		"S": len(j.Sets) > 0, "K": len(j.Stacks) > 0, "J": len(j.Joints) > 0, "A": len(j.Alignments) > 0, "L": len(j.Lifts) > 0,
-		"H": len(j.Heats) > 0, "X": true, spareBackKey: true,
-	}
-	for _, s := range j.Sections {
-		out["R"] = out["R"] || s.Back
-	}
-	for _, t := range j.Tags {
-		out["SCRAP"] = out["SCRAP"] || t.Scrap
-	}
-	return out
-}
-
-// markSentence says how marks are read, with a place of this job.
-func (c *composer) markSentence() string {
-	for _, p := range c.placesUsed() {
-		return c.W.Front.MarkStays + " " + c.W.Front.PlaceBehindMark.With(p.Label)
-	}
-	return c.W.Front.MarkStays
-}
-
-// placesUsed are the places that something of the job stands at.
-func (c *composer) placesUsed() []job.Place {
-	used := map[string]bool{}
-	add := func(p job.Place) {
-		for _, k := range p.Keys {
-			used[k] = true
-		}
-	}
-	j := c.Job
-	for _, d := range j.Dims {
-		add(d.Place)
-	}
-	for _, p := range j.Parts {
-		add(p.Place)
-	}
-	for _, x := range j.Containers {
-		add(x.Place)
-	}
-	for _, s := range j.Sections {
-		for _, st := range s.Steps {
-			add(st.Place)
-		}
-	}
-	for _, x := range j.Joints {
-		add(x.Place)
-	}
-	for _, o := range j.Openings {
-		add(o.Place)
-	}
-	return slices.DeleteFunc(slices.Clone(j.Places), func(p job.Place) bool { return !used[p.Label] })
-}
-
-// placeLegend says what the short names of places mean and from where they are seen; of
-// those that are told by a number, from where they are counted and seen, if that is said.
-func (c *composer) placeLegend() []layout.Run {
-	var out []string
-	var at source.Pos // of the first: they are told in one line
-	seen := ""
-	used := c.placesUsed()
-	for i, p := range used {
-		if len(p.Label) > 0 && unicode.IsDigit(rune(p.Label[0])) || p.Name == p.Label {
-			if i == 0 || !sameSides(used[i-1], p) {
-				out, seen = append(out, c.numberedPlaces(used[i:])...), p.ViewedFrom
-			}
-			continue
-		}
-		text := p.Label + " " + p.Name
-		if p.ViewedFrom != "" && p.ViewedFrom != seen {
-			text += ", " + c.W.Common.SeenFrom.With(p.ViewedFrom)
-		}
-		seen = p.ViewedFrom
-		out = append(out, text)
-	}
-	if len(used) > 0 {
-		at = used[0].At
-	}
-	if len(out) == 0 {
-		return nil
-	}
-	return []layout.Run{{Text: " · " + strings.Join(out, " · "), Style: layout.Body, Ref: at}}
-}
-
-// spotLegend says of lay-down spots on what a part is laid there and what the floor carries,
-// unless the sheet of a lift tells it.
-func (c *composer) spotLegend() []layout.Run {
-	var out []layout.Run
-	for _, s := range c.Job.Spots {
-		var facts []string
-		if s.Support != "" {
-			facts = append(facts, c.W.Common.On.With(s.Support))
-		}
-		if s.Floor != "" {
-			facts = append(facts, c.W.Step.Floor.With(s.Floor))
-		}
-		if len(facts) > 0 && !slices.ContainsFunc(c.Job.Lifts, func(l *job.Lift) bool { return l.LayDown == s }) {
-			out = append(out, layout.Run{Text: " · " + s.Mark + " " + strings.Join(facts, ", "), Style: layout.Body, Ref: s.At})
-		}
-	}
-	return out
-}
-
-// sameSides reports whether two places are counted and seen from the same side.
-func sameSides(a, b job.Place) bool {
-	return a.CountedFrom == b.CountedFrom && a.ViewedFrom == b.ViewedFrom
-}
-
-// numberedPlaces says from where the first of some places, and those behind it of the same
-// sides, are counted and seen; nothing where neither is said.
-func (c *composer) numberedPlaces(list []job.Place) []string {
-	first, last := list[0], list[0]
-	for _, p := range list[1:] {
-		if !sameSides(first, p) {
-			break
-		}
-		last = p
-	}
-	text := first.Label
-	if last.Label != first.Label {
-		text += " – " + last.Label
-	}
-	if first.CountedFrom != "" {
-		text += ", " + c.W.Common.CountedFrom.With(first.CountedFrom)
-	}
-	if first.ViewedFrom != "" {
-		text += ", " + c.W.Common.SeenFrom.With(first.ViewedFrom)
-	}
-	if first.CountedFrom+first.ViewedFrom == "" {
-		return nil
-	}
-	return []string{text}
 }
 
 // checkBar is a bar of 50 mm that shows whether the printer has scaled the page; beside it

@@ -31,7 +31,8 @@ func register(c *composer) []layout.Piece {
 	}
 	out := []layout.Piece{anchored(c.RuleLine(c.W.Register.Rule), "register")}
 	if sets := c.setsLine(); !sets.Empty() {
-		out = append(out, layout.Piece{Block: sets, Gap: 1})
+		changed := slices.ContainsFunc(c.Job.Sets, func(s *job.Set) bool { return c.since.Other(s.At) })
+		out = append(out, c.barred([]layout.Piece{{Block: sets, Gap: 1}}, changed)...)
 	}
 	head := len(out)
 	for pair := range slices.Chunk(c.Job.Tags, 2) {

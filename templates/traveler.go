@@ -170,7 +170,7 @@ func (c *composer) alone(st *job.Step, group int, again *layout.Block, line step
 	goesOn := step.ContinuedLine(c.Composer, st, line)
 	notes, above := step.NotesAgain(c.Composer, st)
 	for i := range pieces {
-		pieces[i].Group, pieces[i].Dear = group, onTheHook(st)
+		pieces[i].Group, pieces[i].Dear = group, onTheHook(st) || hotInHand(st)
 		pieces[i].Under = []*layout.Block{again}
 		if i >= above {
 			pieces[i].Under = append(pieces[i].Under, goesOn)
@@ -184,6 +184,12 @@ func (c *composer) alone(st *job.Step, group int, again *layout.Block, line step
 
 // onTheHook reports whether a load hangs in a step: nobody turns the page meanwhile.
 func onTheHook(st *job.Step) bool { return len(st.Lifts) > 0 || len(st.Hangs) > 0 }
+
+// hotInHand reports whether a step puts a hot part in its place: it grips before a page is turned.
+func hotInHand(st *job.Step) bool {
+	hot := func(c *job.Caution) bool { return c.Key == "heating" }
+	return len(st.Fit) > 0 && slices.ContainsFunc(st.Cautions, hot)
+}
 
 // backToTheEnd reports whether a section begins the reassembly and all after it belong there.
 func (c *composer) backToTheEnd(first *job.Section) bool {

@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"unicode"
 
 	"matchmark/layout"
 	"matchmark/packs"
@@ -30,7 +31,7 @@ func attached(jb *job.Job, in packs.Inputs, row bool, again string) []layout.Att
 			return
 		}
 		plain := kind + path.Ext(name)
-		if base := filepath.Base(strings.ReplaceAll(name, "\\", "/")); name != stdinName && anywhere(base) {
+		if base := filepath.Base(strings.ReplaceAll(name, "\\", "/")); name != stdinName && anywhere(base) && !strings.ContainsAny(base, signsInQuotes) {
 			plain = base
 		}
 		if row && name == in.Job {
@@ -40,7 +41,7 @@ func attached(jb *job.Job, in packs.Inputs, row bool, again string) []layout.Att
 			plain = kind + "-" + plain // of two folders
 		}
 		taken[plain], taken[strings.ToLower(plain)] = true, true
-		command += flag + " " + plain
+		command += flag + " " + forShell(plain)
 		out = append(out, layout.Attachment{Name: plain, What: what, Type: "text/plain", Origin: true, Data: data})
 	}
 	add("", in.Definition, "the equipment definition", "definition")
@@ -72,6 +73,21 @@ func attached(jb *job.Job, in packs.Inputs, row bool, again string) []layout.Att
 	}
 	how := fmt.Sprintf("%s\nprogram: matchmark %s\npaper format: %d\npack digest: %s\n", command, buildVersion(), packs.Format, jb.Digest)
 	return append(out, layout.Attachment{Name: howName, What: "how this pack is printed again", Type: "text/plain", Data: []byte(how)})
+}
+
+// signsInQuotes mean something to one shell or another even between quotation marks: a file with
+// one in its name is kept under another.
+const signsInQuotes = "$`!%"
+
+// forShell is the name of a file as it is typed at the prompt of all systems: in quotation marks
+// where it has a blank or a sign that means something to one of them.
+func forShell(name string) string {
+	if strings.IndexFunc(name, func(r rune) bool {
+		return !unicode.IsLetter(r) && !unicode.IsDigit(r) && !strings.ContainsRune("-_.,+/", r)
+	}) < 0 {
+		return name
+	}
+	return `"` + name + `"`
 }
 
 // below is the path of a file from the folder of another one that names it.

@@ -14,7 +14,6 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
-	"matchmark/packs/def"
 	"matchmark/packs/filled"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -38,6 +37,15 @@ type cameBackFlags struct {
 	out, paper     string
 	readings, last []string
 	draft          bool
+	spares         map[string]int
+	since          sinceFlags
+}
+
+// addPrinted adds the flags that the pack was printed with and that are not read from its digest.
+func (p *cameBackFlags) addPrinted(f *pflag.FlagSet) {
+	f.StringToIntVar(&p.spares, "spares", nil, "blank tags, as given to print, as `hang=4,box=2,bag=6`")
+	f.StringVar(&p.since.definition, "since", "", "the definition `OLD` that the change bars stand against, as given to print")
+	f.StringVar(&p.since.job, "since-job", "", "the job `FILE` of the old revision, as given to print")
 }
 
 func (p *cameBackFlags) addFill(f *pflag.FlagSet) {
@@ -47,6 +55,7 @@ func (p *cameBackFlags) addFill(f *pflag.FlagSet) {
 	f.StringArrayVar(&p.last, "last", nil, "the readings of an earlier outage, as given to print, from `FILE`")
 	f.StringVar(&p.paper, "paper", "", "`PAPER` that the pack was printed on: a4 or letter; if not said, that of its digest in the readings")
 	f.BoolVar(&p.draft, "draft", false, "print in spite of rows that are refused")
+	p.addPrinted(f)
 }
 
 // fill writes the sheets that the readings which came back are printed on.
@@ -61,14 +70,19 @@ func fill(args []string, s streams) int {
 	if c == nil {
 		return code
 	}
-	o := templates.Options{Paper: c.paper, Pen: layout.Pen{Gloves: c.job.Site.Gloves}, Last: c.last, Duplex: c.duplex, Second: c.second}
+	o := templates.Options{Paper: c.paper, Pen: layout.Pen{Gloves: c.job.Site.Gloves}, Last: c.last, Duplex: c.duplex, Second: c.second, Since: c.since}
 	faces := facesFor(c.job, &source.Problems{})
 	paper := o
+	o.Since = nil // no bars on what is printed filled
 	if c.bare {
 		paper.Last = nil
 	}
 	blank, _ := templates.Compose(c.job, paper, faces, nil)
-	o.Filled, o.Printed = c.result, blank
+	on, further := blank.Printed(c.pages)
+	if o.Printed = on; further {
+		fmt.Fprintln(s.err, "the paper has change bars, and more pages than without them: what stands before its first box, as the cautions, may lie on another page than is told; give --since as to print")
+	}
+	o.Filled = c.result
 	pack, misfits := templates.Compose(c.job, o, faces, nil)
 	if misfits.Errors() > 0 {
 		report(s.err, misfits, c.job.Files)
@@ -93,9 +107,11 @@ func fill(args []string, s streams) int {
 type returned struct {
 	job    *job.Job
 	paper  layout.Paper
-	duplex bool     // printed on both sides
-	second *job.Job // in the second language of the paper, nil for none
-	bare   bool     // nothing that was read last stood on the paper
+	duplex bool           // printed on both sides
+	since  *job.Since     // what its change bars stand beside, nil where that was not said
+	second *job.Job       // in the second language of the paper, nil for none
+	bare   bool           // nothing that was read last stood on the paper
+	pages  map[string]int // of the boxes on the paper, as the readings tell them; nil where they are those of the definition
 	result *filled.Result
 	last   *filled.History
 }
@@ -145,6 +161,11 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 	disk := disk{stdin: s.in}
 	in := p.inputs(args[0])
 	in.Last = inputNames(p.last)
+	spares, err := (&tagFlags{spares: p.spares}).blanks()
+	if err != nil {
+		return nil, s.usage(err, "")
+	}
+	in.Spares = spares
 	jb, problems := packs.Load(disk, in)
 	if problems.Errors() > 0 {
 		report(s.err, problems, jb.Files)
@@ -164,14 +185,15 @@ func comeBack(args []string, p cameBackFlags, name string, s streams) (*returned
 	jb.PrintAs(job.Printing{Letter: paper == layout.Letter})
 	c := &returned{job: jb, paper: paper}
 	files, told := c.files(disk, inputNames(p.readings), without)
-	if name == "fill" {
-		c.asPrinted(disk, in, files, p.paper != "")
+	if no := c.asPrinted(disk, in, files, p); no.Errors() > 0 {
+		report(s.err, no, jb.Files)
+		return nil, exitFor(no)
 	}
 	var earlier source.Problems
 	c.last, earlier = lastTime(jb, p.last)
 	values, conflicts := filled.Merge(files)
 	c.result = filled.Work(jb, values)
-	last, late := c.last.Before(values.On())
+	last, late := c.last.Before(values)
 	c.last, earlier = last, append(earlier, late...)
 	told = append(append(append(told, conflicts...), c.result.Problems...), earlier...)
 	told.Sort()
@@ -195,33 +217,6 @@ func (c *returned) files(disk fs.FS, names []string, without *job.Job) (files []
 		c.bare = c.bare || without.SameContent(f.Pack)
 	}
 	return files, told
-}
-
-// asPrinted takes from the digest in the files how the pack was printed that they are of,
-// for its pages are told: on what paper, unless that was said, on both sides or with a second
-// language.
-func (c *returned) asPrinted(disk fs.FS, in packs.Inputs, files []*filled.File, said bool) {
-	for _, f := range files {
-		as, known := c.job.PrintedAs(f.Pack)
-		if !known {
-			continue
-		}
-		if said {
-			as.Letter = c.paper == layout.Letter
-		}
-		if c.paper = layout.A4; as.Letter {
-			c.paper = layout.Letter
-		}
-		c.duplex = as.BothSides
-		if 0 < as.Second && as.Second <= len(def.Tongues) {
-			in.Language = def.Tongues[as.Second-1]
-			if second, told := packs.Load(disk, in); told.Errors() == 0 {
-				c.second = second
-			}
-		}
-		c.job.PrintAs(as)
-		return
-	}
 }
 
 // inputNames are the names under which files on the command line are read.

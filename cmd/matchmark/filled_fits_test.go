@@ -103,7 +103,8 @@ func TestWorstReadingsFit(t *testing.T) {
 					t.Fatalf("only %d values are taken: %v", len(files[0].Entries), files[0].Told)
 				}
 				values, _ := filled.Merge(files)
-				o.Filled, o.Printed = filled.Work(jb, values), blank
+				o.Filled = filled.Work(jb, values)
+				o.Printed, _ = blank.Printed(nil)
 				out := 0
 				for _, v := range o.Filled.Verdicts {
 					if v.Bad() {

@@ -26,8 +26,9 @@ func (p *cameBackFlags) addReport(f *pflag.FlagSet) {
 	f.StringArrayVar(&p.last, "last", nil, "the readings of an earlier outage from `FILE`; may be given again")
 	f.StringVar(&p.out, "out", "out", "write into `DIR`")
 	p.inputFlags.add(f)
-	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; a4 if the site file does not say")
+	f.StringVar(&p.paper, "paper", "", "`PAPER` to print on: a4 or letter; if not said, that of the digest in the readings")
 	f.BoolVar(&p.draft, "draft", false, "write in spite of rows that are refused")
+	p.addPrinted(f)
 }
 
 // history writes the report of what was found and left.

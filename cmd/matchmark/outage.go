@@ -235,10 +235,7 @@ func (p *printFlags) printTask(t *task, talk io.Writer) outage.Summary {
 	if made.pack == nil {
 		return failed(fmt.Sprintf("%s, the first: %s", counted(problems.Errors(), "problem"), problems.Error()), outage.Refused(problems))
 	}
-	if err := made.pack.Keep(p.sheets, p.marks); err != nil {
-		return failed(err.Error())
-	}
-	if _, err := p.tags.options(made.job); err != nil {
+	if err := p.suits(made, talk); err != nil {
 		return failed(err.Error())
 	}
 	w := made.writing(filepath.Join(p.out, t.folder, t.folder+fileName(p.chosen())))

@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 
 	"matchmark/layout"
@@ -58,22 +59,31 @@ func (p *printFlags) print(in packs.Inputs, s streams) (*job.Job, int) {
 	if made.pack == nil {
 		return made.job, exitFor(problems)
 	}
-	if string(p.second) == cmp.Or(made.job.Language, "en") {
-		return made.job, s.usage(fmt.Errorf("--second %s: the paper is in that language already", p.second), "")
-	}
-	if _, err := p.tagOptions(made.job); err != nil {
+	if err := p.suits(made, s.err); err != nil {
 		return made.job, s.usage(err, "")
-	}
-	if err := made.pack.Keep(p.sheets, p.marks); err != nil {
-		return made.job, s.usage(err, "")
-	}
-	if made.since != nil && made.since.Was == made.job.Order.Revision {
-		fmt.Fprintf(s.err, "both are revision %s: a new revision needs a letter of its own\n", made.since.Was)
 	}
 	if p.out == "-" {
 		return made.job, p.stream(made, s)
 	}
 	return made.job, p.write(made, s)
+}
+
+// suits tells of flags that have no meaning for the job that was made, and keeps of its pack what
+// they choose; what is doubtful goes to talk.
+func (p *printFlags) suits(m made, talk io.Writer) error {
+	if string(p.second) == cmp.Or(m.job.Language, "en") {
+		return fmt.Errorf("--second %s: the paper is in that language already", p.second)
+	}
+	if _, err := p.tagOptions(m.job); err != nil {
+		return err
+	}
+	if err := m.pack.Keep(p.sheets, p.marks); err != nil {
+		return err
+	}
+	if m.since != nil && m.since.Was == m.job.Order.Revision {
+		fmt.Fprintf(talk, "both are revision %s: a new revision needs a letter of its own\n", m.since.Was)
+	}
+	return nil
 }
 
 // A made is a job with its pack, nil where an error stands in the way.

@@ -15,7 +15,7 @@ var filledCodes = []Entry{
 	{"no-mark", "A value stands in a row without a mark.", "Write the mark of its box."},
 	{"no-sign-box", "A value is below nothing, and its box has no room for a sign.", "Look at the paper again."},
 	{"not-an-answer", "What was typed is none of the answers that the box offers to tick.", "Write one of the answers as printed."},
-	{"not-earlier", "What is given as an earlier outage was typed no earlier than this one, so wear would have the wrong sign.", "Give the readings of the outage before, or put the day right in the row typed on."},
+	{"not-earlier", "What is given as an earlier outage was typed later than this one, or is a file of it, so wear would have the wrong sign.", "Give the readings of the outage before, or put the day right in the row typed on."},
 	{"not-taken", "A reading was not taken, and no reason was typed.", "Write not taken, because and the reason."},
 	{"number-size", "The number on a part and the size made of it, both typed, do not agree.", "Look at the paper and put the one right that differs."},
 	{"other-job", "The file of readings, or the old revision, belongs to another job.", "Give the definition, or the job file, that the paper was printed from."},

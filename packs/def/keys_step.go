@@ -72,7 +72,7 @@ var stepKind = &kind[Step]{
 	doc:  "One act at the machine.",
 	keys: append([]key[Step]{
 		text("step", "The name that other steps know it by.", "nut", func(s *Step) *source.Text { return &s.Key }).must(),
-		after("after", "The steps that must come before, each with its reason; {} says that none has to.",
+		after("after", "The steps that must come before, each with its reason; {} says that none has to. A repeated step that names one of its own places (sleeve/DE) is done there first.",
 			"{marks: the chalk line must be there first}", func(s *Step) *After { return &s.After }),
 		varying("do", "What is done, as the mechanic reads it.", "Take the lock nut off.", func(s *Step) *Varying { return &s.Do }).must(),
 		text("where", "Where it is done, if not at the machine.", "bench", func(s *Step) *source.Text { return &s.Where }).oneOf("bench", "machine"),

@@ -3,7 +3,6 @@ package expand
 import (
 	"fmt"
 	"strings"
-	"unicode"
 
 	"matchmark/packs/align"
 	"matchmark/packs/def"
@@ -16,23 +15,6 @@ import (
 // usualTries is for how many sets of readings an alignment has boxes: as it stands when
 // no foot is soft, after the first move, after a second one. Common practice, no source.
 const usualTries = 3
-
-// machineNamed is what the paper calls a machine of an alignment. Who writes the key of a part
-// instead of its name, as input-shaft, means that part.
-func (b *builder) machineNamed(t source.Text) string {
-	key, _, placed := names.Cut(t.Value)
-	if ps := b.Parts[key]; len(ps) > 0 && (placed || strings.Contains(key, "-")) {
-		for _, p := range ps {
-			if name := []rune(p.Name); len(name) > 1 && p.Place.Mark(key) == t.Value {
-				if !unicode.IsUpper(name[1]) {
-					name[0] = unicode.ToLower(name[0])
-				}
-				return string(name)
-			}
-		}
-	}
-	return t.Value
-}
 
 // readAlignments reads every alignment; the dimensions are known.
 func (b *builder) readAlignments() {
@@ -53,6 +35,7 @@ func (b *builder) readAlignments() {
 		r.limits()
 		r.softFoot()
 		r.dials()
+		r.machines()
 		b.Alignments[a.Mark] = a
 		b.Job.Alignments = append(b.Job.Alignments, a)
 	}
@@ -255,7 +238,7 @@ func (r *alignReader) dial(dial align.Dial, t source.Text) {
 		r.hole(t.At, "align-reading", x.Mark+" has no box for its sign, and a dial goes both ways", "sign: yes, at "+x.Base)
 	case r.a.Setup.Reads != nil && x.By != nil && x.By.Reads != nil && x.By.Reads.Unit != r.a.Setup.Unit:
 		r.hole(t.At, "align-reading", x.Mark+" is read in "+x.By.Reads.Unit.Text()+", and "+r.a.Mark+" in "+r.a.Setup.Unit.Text(), "let both be one unit")
-	case x.ViewedFrom == "" || !strings.Contains(x.ViewedFrom, r.a.Movable) && !strings.Contains(x.ViewedFrom, r.d.Movable.Value):
+	case !r.seenFromMovable(x):
 		r.hole(t.At, "align-reading", x.Mark+" is not seen from the "+r.a.Movable+", and right and left of "+r.a.Mark+" are", "viewed-from: the "+r.a.Movable+", at "+x.Base)
 	default:
 		r.a.Read[dial] = x

@@ -46,10 +46,22 @@ func (b *builder) hoursOf(t source.Text) *units.Number {
 		b.Problems.Add(t.At, "beyond-a-step", t.Value+" hours are more than one step takes: a slipped point?", "for example hours: 4.5", "what takes longer in several steps, each with its hours")
 		return nil
 	case n.Decimals() > finestHours:
-		b.Problems.Add(t.At, "beyond-a-step", t.Value+" hours are finer than work is planned", "hours: "+n.Round(finestHours, units.Up).Text())
-		return nil
+		n = b.coarser(t, n)
 	}
 	return &n
+}
+
+// coarser is a number of hours as fine as work is planned: without the zeros that say nothing,
+// or else rounded up, which is told.
+func (b *builder) coarser(t source.Text, n units.Number) units.Number {
+	var up units.Number
+	for d := 0; d <= finestHours; d++ {
+		if up = n.Round(d, units.Up); up.Cmp(n) == 0 {
+			return up
+		}
+	}
+	b.Problems.Warn(t.At, "beyond-a-step", t.Value+" hours are finer than work is planned: "+up.Text()+" are printed", "hours: "+up.Text())
+	return up
 }
 
 // crewOf is how many people a step takes, one where nobody could tell so many apart.

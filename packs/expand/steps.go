@@ -213,9 +213,11 @@ func (b *builder) resolveAfter(st *job.Step, ds *def.Step) {
 			continue
 		}
 		for _, on := range names.Pick(b.Index, n.Name, "step", all, func(s *job.Step) job.Place { return s.Place }, st.Place, label, named) {
-			if on != st {
+			switch {
+			case on != st:
 				st.After = append(st.After, job.Dep{At: n.Name.At, Step: on, Reason: n.Value.Value})
-			} else {
+			case named && len(all) > 1: // the place that goes first: all others come after it
+			default:
 				b.Problems.Add(n.Name.At, "after-itself", "a step cannot come after itself", "name the step that comes before it")
 			}
 		}

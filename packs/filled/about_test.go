@@ -36,7 +36,8 @@ func TestOfAnotherJob(t *testing.T) {
 }
 
 // TestEarlierIsEarlier: of the files that are given as earlier outages those count that were
-// typed before the readings of this one; wear came out with the wrong sign.
+// typed no later than the readings of this one; wear came out with the wrong sign. Two outages
+// may be typed on one day, of which the earlier was lost; a file is not earlier than itself.
 func TestEarlierIsEarlier(t *testing.T) {
 	jb := stormPump(t)
 	on := func(name, day, value string) *filled.File {
@@ -45,13 +46,18 @@ func TestEarlierIsEarlier(t *testing.T) {
 	}
 	d4 := dim(t, jb, "D4")
 	for _, x := range []struct{ now, last, told string }{
-		{"2026-03-14", "2.40 mm", "later.csv same.csv"},
+		{"2026-03-14", "2.50 mm", "later.csv"},
+		{"2026-03-13", "2.40 mm", "later.csv same.csv"},
 		{"2027-03-15", "2.60 mm", ""},
 		{"2020-01-01", "", "first.csv later.csv same.csv"},
 		{"", "2.60 mm", ""},
 	} {
 		h := filled.NewHistory(jb, []*filled.File{on("later.csv", "2027-03-14", "2.60 mm"), on("same.csv", "2026-03-14", "2.50 mm"), on("first.csv", "2024-03-14", "2.40 mm")})
-		h, told := h.Before(x.now)
+		now := &filled.Values{}
+		if x.now != "" {
+			now, _ = filled.Merge([]*filled.File{on("now.csv", x.now, "2.70 mm")})
+		}
+		h, told := h.Before(now)
 		told.Sort()
 		var files []string
 		for _, p := range told {
@@ -66,5 +72,10 @@ func TestEarlierIsEarlier(t *testing.T) {
 		if got := strings.Join(files, " "); text != x.last || got != x.told {
 			t.Errorf("before %q it was left at %q last, want %q; left out %q, want %q", x.now, text, x.last, got, x.told)
 		}
+	}
+	own := on("last.csv", "2026-03-14", "2.50 mm")
+	now, _ := filled.Merge([]*filled.File{own})
+	if h, told := filled.NewHistory(jb, []*filled.File{own}).Before(now); h != nil || len(told) != 1 || told[0].Code != "not-earlier" || told[0].Pos.File != "last.csv" {
+		t.Errorf("its own file as an earlier outage: %v, told %v", h, told)
 	}
 }

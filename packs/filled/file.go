@@ -53,5 +53,6 @@ type File struct {
 	Refused             []job.Blank // whose value stands in the file and was not taken
 	Lost                []Lost
 	Day                 []Day
+	Pages               map[string]int  // the pages of the boxes on the paper, by their keys, where its rows tell them
 	Told                source.Problems // what is wrong with it, as Read gave it
 }

@@ -1,6 +1,7 @@
 package filled
 
 import (
+	"slices"
 	"sort"
 
 	"matchmark/packs/job"
@@ -22,22 +23,27 @@ func NewHistory(j *job.Job, files []*File) *History {
 	return h
 }
 
-// Before leaves out the outages that were typed on a day, as 2026-03-14, or after it: what
-// was read then is not what was read last. Each is told. Nothing is left out where a day is
-// not known; nil if none is left. It may be asked of a nil History.
-func (h *History) Before(day string) (*History, source.Problems) {
+// Before leaves out the outages that were typed after the readings of this one, and its own
+// files: what was read then is not what was read last. Each is told. The day is that of the
+// typing, and papers of two outages may be typed on one day: what was typed on the same day stays
+// an earlier outage. Nothing is left out where a day is not known; nil if none is left. It may be
+// asked of a nil History.
+func (h *History) Before(now *Values) (*History, source.Problems) {
 	var told source.Problems
-	if h == nil || day == "" {
-		return h, nil
+	if h == nil {
+		return nil, nil
 	}
-	out := &History{}
+	day, out := now.On(), &History{}
 	for _, r := range h.Past {
-		on := r.Values.On()
-		if on < day {
+		f, on := r.Values.Files[0], r.Values.On()
+		switch {
+		case slices.ContainsFunc(now.Files, func(own *File) bool { return own.Name == f.Name }):
+			told.Warn(source.Pos{File: f.Name}, "not-earlier", "these are readings of this outage: as an earlier outage they are left out", "the readings of the outage before")
+		case day != "" && on > day:
+			told.Warn(f.OnAt, "not-earlier", "this was typed on "+on+", and the readings of this outage on "+day+": as an earlier outage it is left out", "the readings of the outage before, or the day put right")
+		default:
 			out.Past = append(out.Past, r)
-			continue
 		}
-		told.Warn(r.Values.Files[0].OnAt, "not-earlier", "this was typed on "+on+", and the readings of this outage on "+day+": as an earlier outage it is left out", "the readings of the outage before, or the day put right")
 	}
 	if len(out.Past) == 0 {
 		return nil, told

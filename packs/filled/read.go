@@ -1,6 +1,7 @@
 package filled
 
 import (
+	"strconv"
 	"strings"
 	"time"
 
@@ -14,7 +15,7 @@ import (
 // which is kept as Lost. Nothing that is read alters the job.
 func Read(name string, data []byte, j *job.Job) *File {
 	t := readTable(name, data)
-	r := &reader{table: t, job: j, file: &File{Name: name}, blanks: map[string]job.Blank{}, first: map[string]cells{}}
+	r := &reader{table: t, job: j, file: &File{Name: name, Pages: map[string]int{}}, blanks: map[string]job.Blank{}, first: map[string]cells{}}
 	for _, b := range j.Blanks() {
 		r.blanks[keyOf(b.Dim.Mark, sides[b.When], position(b))] = b
 	}
@@ -50,6 +51,7 @@ func (r *reader) row(row cells) {
 	side, sideAt := r.get(row, colSide)
 	pos, _ := r.get(row, colPosition)
 	value, valueAt := r.get(row, colValue)
+	r.page(row, keyOf(mark, side, pos))
 	switch {
 	case side == "" && r.head(row, strings.ToLower(mark), value, valueAt):
 		return
@@ -93,6 +95,15 @@ func (r *reader) row(row cells) {
 	}
 	e.At = valueAt
 	r.file.Entries = append(r.file.Entries, e)
+}
+
+// page takes the page of a box on the paper, which its row tells whether it is filled or not.
+func (r *reader) page(row cells, key string) {
+	text, _ := r.get(row, colPage)
+	n, err := strconv.Atoi(strings.TrimSpace(text))
+	if b, known := r.blanks[key]; known && err == nil && n > 0 {
+		r.file.Pages[b.Key()] = n
+	}
 }
 
 func inBrackets(pos string) string {

@@ -20,6 +20,7 @@ type Alignment struct {
 	Tries                     int
 	Note                      string
 	Steps                     []*Step // that name it
+	Machines                  []*Part // the two, as far as its words name a part of the list
 	Wrote                     Wrote
 	Hole                      bool // something of it cannot be read, which has been told
 

@@ -53,6 +53,14 @@ func (j *Job) AlsoOf(o *Job) { j.alike = append(j.alike, o.made) }
 // SameContent reports whether a digest is of this job, printed in whatever way.
 func (j *Job) SameContent(digest string) bool { return j.madeAs(digest) != "" }
 
+// PrintedIn makes the digest that of a pack of this job which was printed before: against what
+// its change bars stand is known from it alone. One of something else changes nothing.
+func (j *Job) PrintedIn(digest string) {
+	if j.SameContent(digest) {
+		j.Digest = digest
+	}
+}
+
 // madeAs is the sum of the inputs that a digest is of; empty for one of something else.
 func (j *Job) madeAs(digest string) string {
 	for _, made := range append([]string{j.made}, j.alike...) {
@@ -63,22 +71,22 @@ func (j *Job) madeAs(digest string) string {
 	return ""
 }
 
-// PrintedAs reads from the digest of a pack how it was printed; against what its change bars
-// stand is not in it. False where the pack is of something else, or the figures are those of
-// no way to print.
-func (j *Job) PrintedAs(digest string) (Printing, bool) {
+// PrintedAs reads from the digest of a pack how it was printed, and whether with change bars;
+// against what these stand is not in it. known is false where the pack is of something else, or
+// the figures are those of no way to print.
+func (j *Job) PrintedAs(digest string) (as Printing, barred, known bool) {
 	made := j.madeAs(digest)
 	if made == "" {
-		return Printing{}, false
+		return Printing{}, false, false
 	}
 	was, _ := strconv.ParseUint(made[ofContent:], 16, 32)
 	now, err := strconv.ParseUint(digest[ofContent:], 16, 32)
 	code := int(was ^ now)
 	if err != nil || code >= languages*sides*bars {
-		return Printing{}, false
+		return Printing{}, false, false
 	}
 	way := code % (languages * sides)
-	return Printing{Letter: way&1 != 0, BothSides: way&2 != 0, Second: way / sides}, true
+	return Printing{Letter: way&1 != 0, BothSides: way&2 != 0, Second: way / sides}, code != way, true
 }
 
 func bit(yes bool) int {

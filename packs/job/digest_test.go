@@ -22,8 +22,8 @@ func TestDigestTellsPrintingsApart(t *testing.T) {
 				if was, twice := met[j.Digest]; twice {
 					t.Errorf("%+v and %+v both have the digest %s", was, p, j.Digest)
 				}
-				told, known := j.PrintedAs(j.Digest)
-				if told.Since = since; !known || told != p {
+				told, barred, known := j.PrintedAs(j.Digest)
+				if told.Since = since; !known || told != p || barred != (since != "") {
 					t.Errorf("%+v: the digest %s tells %+v, %v", p, j.Digest, told, known)
 				}
 				if met[j.Digest] = p; len(j.Digest) != 8 || !j.SameContent(j.Digest) {
@@ -42,9 +42,18 @@ func TestDigestTellsPrintingsApart(t *testing.T) {
 		t.Error("the digest of another job is taken for that of this one")
 	}
 	for _, digest := range []string{other.Digest, "", usual[:7], usual[:5] + "xyz"} {
-		if as, known := j.PrintedAs(digest); known {
+		if as, _, known := j.PrintedAs(digest); known {
 			t.Errorf("the digest %q tells %+v", digest, as)
 		}
+	}
+	j.PrintAs(Printing{Since: "3f9a1c2e"})
+	printed := j.Digest
+	j.PrintAs(Printing{})
+	if j.PrintedIn(other.Digest); j.Digest != usual {
+		t.Errorf("it takes the digest %s of another job", j.Digest)
+	}
+	if j.PrintedIn(printed); j.Digest != printed {
+		t.Errorf("its digest is %s, and %s on paper", j.Digest, printed)
 	}
 	other = &Job{}
 	if other.PrintAs(Printing{Letter: true}); other.Digest != "" {

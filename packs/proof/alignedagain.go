@@ -1,8 +1,6 @@
 package proof
 
 import (
-	"strings"
-
 	"matchmark/packs/align"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
@@ -46,24 +44,10 @@ func (r *report) checkAligned() {
 	}
 }
 
-// machines are the parts that an alignment names as its two machines, by their key or by
-// their name.
-func machines(j *job.Job, a *job.Alignment) []*job.Part {
-	var out []*job.Part
-	for _, name := range []string{a.Movable, a.Stationary} {
-		for _, p := range j.Parts {
-			if p.Place.Mark(p.Key) == name || strings.EqualFold(p.Name, name) {
-				out = append(out, p)
-			}
-		}
-	}
-	return out
-}
-
 // alignedApart tells of a step that aligns a coupling while one of the two machines is off
 // its place, and reports whether one was. A machine that the step itself puts there stands.
 func (r *report) alignedApart(a *job.Alignment, st *job.Step) bool {
-	for _, p := range machines(r.job, a) {
+	for _, p := range a.Machines {
 		if r.walk.StandsAt(p, st) >= p.Count {
 			continue
 		}
@@ -76,7 +60,7 @@ func (r *report) alignedApart(a *job.Alignment, st *job.Step) bool {
 // neverAgain tells of a coupling that no step aligns once a machine of it is back in its place,
 // and reports whether there is one: its feet stand somewhere else then.
 func (r *report) neverAgain(a *job.Alignment, last *job.Step) bool {
-	for _, p := range machines(r.job, a) {
+	for _, p := range a.Machines {
 		for _, m := range p.Back {
 			if last == nil || m.Step.Index <= last.Index {
 				continue
@@ -92,7 +76,7 @@ func (r *report) neverAgain(a *job.Alignment, last *job.Step) bool {
 // readApart tells of a reading of an alignment that is taken while one of the two machines
 // is off its place, and reports whether it was.
 func (r *report) readApart(a *job.Alignment, d *job.Dim, e *walk.Event) bool {
-	for _, p := range machines(r.job, a) {
+	for _, p := range a.Machines {
 		if r.walk.On(p, e) == p.Count {
 			continue
 		}
@@ -115,9 +99,8 @@ func (r *report) apart(at source.Pos, does string, p *job.Part, before int, help
 // to those that move its machines; what is read as found to these alone.
 func (b *binder) aligned() {
 	for _, a := range b.job.Alignments {
-		stand := machines(b.job, a)
 		looks := func(st *job.Step) {
-			for _, p := range stand {
+			for _, p := range a.Machines {
 				b.looks(p, st)
 			}
 		}

@@ -16,9 +16,13 @@ var (
 	drawsUp  = way{"tighten", "is tightened", []string{"tighten", "torque"}, []string{"tight"}}
 	measured = phrase.Words(`measure|read|try|gauge|feel`)
 	// notInTurn are words of a sentence by which it is not done where it stands.
-	notInTurn = phrase.Of(`(?i)\b(?:first|before|beforehand|already|after|when|once|until|till|again|still|not|never|no|if|bench|stays?|leave|by hand)\b`)
-	triesIt   = phrase.Of(`(?i)\b(?:press(?:es)? (?:the |its |every )?start\b|try (?:to start|the start|it)\b)`)
-	locksIt   = phrase.Of(`(?i)\b(?:lock|rack|isolat\w+|chain|shut|close|pull the fuse)`)
+	notInTurn = phrase.Of(`(?i)\b(?:first|before|beforehand|already|after|when|once|until|till|again|still|not|never|no|if|bench|stays?|leave|by hand|stop button|for size)\b`)
+	// heading are words of a sentence that tells beforehand what the next ones do.
+	heading = phrase.Of(`(?i)\bto (?:take|lift|draw|pull|remove|slide|get)\b|\b(?:as follows|like this)\b`)
+	// pushedTo are words of a sentence in which what is pulled stays on.
+	pushedTo = phrase.Of(`(?i)\b(?:against|to and fro|its (?:stop|float|play)|back and forth|(?:weight|hold|care|load) of|by \d+(?: mm)?)\b`)
+	triesIt  = phrase.Of(`(?i)\b(?:press(?:es)? (?:the |its |every )?start\b|try (?:to start|the start|it)\b)`)
+	locksIt  = phrase.Of(`(?i)\b(?:lock|rack|isolat\w+|chain|shut|close[sd]?\b|pull the fuse|(?:open|pull) (?:the |its |both )?(?:main |[\w-]+ )?(?:breakers?|switch|isolator|disconnector|fuses?)|disconnect|(?:the |both |all )?(?:main )?fuses? out|(?:switch|handle|lever|breaker) to off|turn (?:it )?to off|switch(?:ed)? (?:it |the [\w-]+ )?off)`)
 )
 
 // checkBackwards warns of a step whose words take a part off before its fasteners are slack, put
@@ -73,7 +77,7 @@ func (s *speaker) at(st *job.Step, p *job.Part, way way) (first, end int) {
 func (s *speaker) liftedOnBolts(st *job.Step) string {
 	for _, m := range st.Remove {
 		off, end := s.at(st, m.Part, takes)
-		if off < 0 || m.Part.Fastens() {
+		if off < 0 || m.Part.Fastens() || s.heads(st, end) || s.staysOn(st, off) {
 			continue
 		}
 		for _, f := range m.Part.Behind {
@@ -115,7 +119,7 @@ func (s *speaker) measuredOff(st *job.Step) string {
 	read := slices.IndexFunc(said, measured.MatchString)
 	for _, m := range st.Remove {
 		off, end := s.at(st, m.Part, takes)
-		if off < 0 || read < end || !s.inTurn(st, off, read) {
+		if off < 0 || read < end || s.heads(st, end) || s.staysOn(st, off) || !s.inTurn(st, off, read) {
 			continue
 		}
 		for _, d := range st.Measure {
@@ -127,20 +131,36 @@ func (s *speaker) measuredOff(st *job.Step) string {
 	return ""
 }
 
+// heads reports whether what ends at some sign is a heading of what stands behind it: take the
+// cover off: slacken the nuts.
+func (s *speaker) heads(st *job.Step, end int) bool {
+	said := s.said(st)
+	return end < len(said) && said[end] == ":"
+}
+
+// staysOn reports whether the sentence at some word only moves a part within its play.
+func (s *speaker) staysOn(st *job.Step, at int) bool { return pushedTo.MatchString(s.sentence(st, at)) }
+
 // inTurn reports whether the sentences at some words of a step are done where they stand.
 func (s *speaker) inTurn(st *job.Step, at ...int) bool {
+	return !slices.ContainsFunc(at, func(i int) bool {
+		sentence := s.sentence(st, i)
+		return notInTurn.MatchString(sentence) || heading.MatchString(sentence)
+	})
+}
+
+// sentence is the one at some word of a step.
+func (s *speaker) sentence(st *job.Step, at int) string {
 	said := s.said(st)
 	stop := func(w string) bool { return w == "." || w == ";" || w == ":" }
-	return !slices.ContainsFunc(at, func(i int) bool {
-		from, to := i, i
-		for from > 0 && !stop(said[from-1]) {
-			from--
-		}
-		for to < len(said) && !stop(said[to]) {
-			to++
-		}
-		return notInTurn.MatchString(strings.Join(said[from:to], " "))
-	})
+	from, to := at, at
+	for from > 0 && !stop(said[from-1]) {
+		from--
+	}
+	for to < len(said) && !stop(said[to]) {
+		to++
+	}
+	return strings.Join(said[from:to], " ")
 }
 
 // speaksBefore reports whether the words of a step name a part before some place.
@@ -171,6 +191,6 @@ func triedUnlocked(words string) string {
 
 // noAnswer is what the start gives that is tried behind the locks, toEnd the rest of a sentence.
 var (
-	noAnswer = phrase.Of(`(?i)\(?\bno answer\b\)?`)
+	noAnswer = phrase.Of(`(?i)\(?\b(?:no answer|nothing (?:turns|starts|runs|moves|happens))\b\)?`)
 	toEnd    = phrase.Of(`^[^.;:!?]*`)
 )

@@ -10,27 +10,11 @@ import (
 	"matchmark/packs/walk"
 )
 
-// How words fill a machine: fill it, fill the gear case with oil, pour the oil in. What is filled
-// in is a form, what is filled is a grease gun, and a feeler fills a gap.
 var (
-	saysFill  = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:(?:fill|refill|top) (?:up )?(?:it|them|the|both|all|each|every|with|its)\b[^.;:]*|pour (?:the |new |fresh )?oil in[^.;:]*)`)
-	fillElse  = phrase.Of(`(?i)\b(?:forms?|sheet|report|boxes|columns?|table|gun|can|bucket|tray|groove|joint|keyway|pot|line|pipe|bath|grease|half way|test)\b|^[^.;:]*\bfill in\b`)
 	drainPlug = phrase.Of(`(?i)\bdrain(?:ing)?[ -](?:plugs?|screws?|cocks?)$`)
 	drainHole = phrase.Words(`drain(?: hole)?s?`)
 	shutsIt   = phrase.Words(`caps?|covers?|lids?|heads?|doors?|upper halves|upper half|top half`)
 )
-
-// fillsAt is what a step fills by its words, empty for none.
-func (r *report) fillsAt(st *job.Step) string {
-	words := r.job.InEnglish(st.Do)
-	for _, at := range saysFill.FindAllStringIndex(words, -1) {
-		said := words[at[0]:at[1]]
-		if !fillElse.MatchString(said) && !notIn.MatchString(clause.FindString(words[:at[0]])) && !saysLater.MatchString(words[at[1]:]) {
-			return strings.TrimLeft(said, ".;:!?, ")
-		}
-	}
-	return ""
-}
 
 // checkFillOpen warns of a step that fills a machine by its words while what lets it out is
 // open: its drain plug is off, its drain stands open, or the cover of what it names is off.

@@ -18,6 +18,11 @@ var shieldeds = []shielded{
 	{phrase.Words(`chains?`), phrase.Of(`(?i)\b(?:drive |driving )?chain$|\bchain (?:wheel|sprocket)\b|\bsprocket$`)},
 }
 
+// unshielded are words of a name by which it is no part of what a guard lies over: what holds
+// the guard itself, couplings of lines, and what lifts, carries or secures. Common practice, no
+// source.
+var unshielded = phrase.Of(`(?i)\bguards?\b|\b(?:hose|pipe|quick(?:[ -](?:release|connect|acting))?)[ -]couplings?\b|\bcouplings? (?:\w+ )?(?:hose|pipe)\b|\b(?:lifting|load|hoist|hoisting|conveyor|conveying|safety|securing|suspension)[ -](?:chains?|belts?)\b`)
+
 // checkGuardOn warns of a part of a coupling, a belt or a chain that is moved, loosened or
 // tightened while the guard over it, which comes off in this job, is on. Where the part says
 // what it is behind:, that is what counts.
@@ -41,13 +46,16 @@ func (r *report) checkGuardOn() {
 }
 
 // guardOver is the guard of the coupling, belt or chain that a part belongs to by its name; nil
-// where there is none that comes off, where there are several, or where the part says itself
-// what it is behind.
+// where there is none that comes off, where there are several, where the part says itself what
+// it is behind, or where the guard is behind it.
 func (r *report) guardOver(p *job.Part) *job.Part {
 	if len(p.Behind) > 0 || p.Guard || p.Aid {
 		return nil
 	}
 	name := r.job.InEnglish(p.Name)
+	if unshielded.MatchString(name) {
+		return nil
+	}
 	for _, s := range shieldeds {
 		if !s.parts.MatchString(name) {
 			continue
@@ -61,6 +69,9 @@ func (r *report) guardOver(p *job.Part) *job.Part {
 				return nil
 			}
 			over = g
+		}
+		if over != nil && (slices.Contains(over.Behind, p) || p.Within(over)) {
+			return nil
 		}
 		return over
 	}

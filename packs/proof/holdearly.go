@@ -2,41 +2,12 @@ package proof
 
 import (
 	"slices"
-	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/walk"
 )
-
-// What a hold is released on, by its words: readings by their marks, or all readings of a kind.
-// noReading are words by which it is for something else: which source holds, a lift. closesOn are
-// words by which it is how they are left that is looked at, seesFound by which it is how they were
-// found.
-var (
-	dimMark   = phrase.Of(`\bD\d+\b`)
-	hasSeen   = phrase.Of(`(?i)\b(?:has|have) (?:(?:seen|read|all|every|each|both|the|checked|got|accepted|signed|compared) )+`)
-	areTaken  = phrase.Of(`(?i)\b(?:is|are|been) (?:all )?(?:written down|taken|set|measured|read)\b`)
-	noReading = phrase.Of(`(?i)\b(?:chosen|chooses?|sources?|limits?|before|until|method|instruments?|gauges|slings?|crane|load)\b`)
-	closesOn  = phrase.Of(`(?i)\bas left\b|\b(?:is|are) set\b`)
-	seesFound = phrase.Of(`(?i)\bas found\b`)
-	kindWords = []kindWord{
-		{phrase.Words(`readings?|figures|measurements`), ""},
-		{phrase.Words(`clearances?`), "clearance"},
-		{phrase.Words(`run-?outs?`), "runout"},
-		{phrase.Words(`gaps`), "gap"},
-		{phrase.Words(`backlash`), "backlash"},
-		{phrase.Words(`diameters`), "diameter"},
-		{phrase.Words(`bores`), "bore"},
-	}
-)
-
-// A kindWord is how words name a kind of readings; the kind is empty for every reading.
-type kindWord struct {
-	words *phrase.Pattern
-	kind  string
-}
 
 // checkHoldEarly sees that a hold stands below the readings that it is for: those that send
 // somebody to it when they are out, and those that its words name, by their marks or by their
@@ -98,19 +69,6 @@ func (r *report) worded(words string) []*walk.Event {
 	}
 	slices.SortFunc(read, func(x, y *walk.Event) int { return x.Index - y.Index })
 	return read
-}
-
-// kindsIn lists the kinds of readings that words of a hold name, as seen or as taken.
-func kindsIn(words string) []kindWord {
-	var out []kindWord
-	for _, said := range strings.FieldsFunc(words, func(c rune) bool { return strings.ContainsRune(".;:", c) }) {
-		for _, k := range kindWords {
-			if at := k.words.FindStringIndex(said); at != nil && (hasSeen.MatchString(said[:at[0]]) || areTaken.MatchString(said[at[1]:])) {
-				out = append(out, k)
-			}
-		}
-	}
-	return out
 }
 
 // ofKind reports whether a reading is of one of some kinds.

@@ -8,20 +8,25 @@ import (
 	"matchmark/packs/source"
 )
 
-// How words tell that oil is drained, and that it is looked for where it shows how much there is.
+// How words tell that oil is drained, and that it is looked for where it shows how much there is:
+// on its glass or stick, at a mark, by its level. A film of it on a bearing shows no level, and what
+// is drained of a seal pot or a cooler is not the machine's.
 var (
-	oilSeen = phrase.Of(`(?i)\boil (?:(?:is|stands|level|at|to|in|up|on|the|both|its|middle|mark|notch|of) )+(?:middle|mark|notch|glass|glasses|bearings?|level|stick|centre|center)\b`)
-	oilAway = phrase.Of(`(?i)\b(?:drain|let)(?:s|ed|ing)? (?:off |out )?(?:the |all |its |both )?(?:[\w-]+ ){0,2}?oil\b|\boil (?:is )?(?:drained|let (?:off|out))\b|\blet the oil (?:off|out)\b`)
-	noOil   = phrase.Of(`(?i)\b(?:no|not|without|never) (?:more |any )?oil\b|\boil (?:is )?(?:not|out|gone|below|under)\b`)
+	oilSeen  = phrase.Of(`(?i)\boil (?:(?:is|stands|level|at|to|in|up|on|the|both|its|middle|mark|notch|of) )+(?:middle|mark|notch|glass|glasses|level|stick|centre|center)\b|\boil level (?:(?:at|of|in|is|right|good|the|both|all) )*(?:bearings?|housings?)\b`)
+	oilAway  = phrase.Of(`(?i)\bdrain(?:s|ed|ing)? (?:off |out )?(?:the |all |its |both )?(?:[\w-]+ ){0,2}?oil\b|\blet(?:s|ting)? (?:off|out) (?:the |all |its )?(?:[\w-]+ ){0,2}?oil\b|\boil (?:is )?(?:drained|let (?:off|out))\b|\blet(?:s|ting)? (?:the|all|its) (?:[\w-]+ ){0,2}?oil (?:run |drain )?(?:off|out)\b`)
+	oilOther = phrase.Of(`(?i)^ (?:pots?|coolers?|tanks?|filters?|pans?|trays?|lines?|pipes?|traps?|mist|separators?|heater)\b|^ (?:of|off|from|in) (?:the |a |its |both )?(?:[\w-]+ )?(?:pots?|coolers?|tanks?|filters?|pans?|trays?|lines?|pipes?|cranes?|jacks?|tensioner|hoist)\b`)
+	noOil    = phrase.Of(`(?i)\b(?:no|not|without|never|film of|drops? of) (?:more |any )?oil\b|\boil (?:is )?(?:not|out|gone|below|under)\b|\bwiped\b`)
 )
 
 // seesOil reports whether words look for oil where it shows how much there is.
 func seesOil(words string) bool { return oilSeen.MatchString(words) && !noOil.MatchString(words) }
 
-// fillsOil reports whether a step fills oil by its words.
-func (r *report) fillsOil(st *job.Step) bool { return withOil.MatchString(r.fillsAt(st)) }
-
-var withOil = phrase.Words(`oil|glass(?:es)?|bearings?|sump|gear ?case|gearbox`)
+// drainsOil reports whether words drain the oil of the machine, now.
+func drainsOil(words string) bool {
+	return slices.ContainsFunc(oilAway.FindAllStringIndex(words, -1), func(at []int) bool {
+		return !oilOther.MatchString(words[at[1]:]) && !notIn.MatchString(clause.FindString(words[:at[0]])) && !saysLater.MatchString(words[at[1]:])
+	})
+}
 
 // checkNoOil warns of oil that is looked for at its glass after the oil was drained and before
 // the step that fills it.
@@ -45,11 +50,11 @@ func (r *report) withoutOil(st *job.Step) (away, filled *job.Step) {
 		switch {
 		case r.fillsOil(x):
 			away = nil
-		case oilAway.MatchString(r.job.InEnglish(x.Do)) && x.Place.Agrees(st.Place):
+		case drainsOil(r.job.InEnglish(x.Do)) && x.Place.Agrees(st.Place):
 			away = x
 		}
 	}
-	i := slices.IndexFunc(r.walk.Steps[st.Index:], func(x *job.Step) bool { return r.fillsOil(x) && x.Place.Agrees(st.Place) })
+	i := slices.IndexFunc(r.walk.Steps[st.Index:], func(x *job.Step) bool { return r.fillsFirst(x) && x.Place.Agrees(st.Place) })
 	if away == nil || i < 0 {
 		return nil, nil
 	}
@@ -61,7 +66,7 @@ func (b *binder) noOilYet() {
 	r := &report{walk: b.walk, job: b.job}
 	var filled *job.Step
 	for _, st := range b.walk.Steps {
-		if r.fillsOil(st) {
+		if r.fillsFirst(st) {
 			filled = st
 		} else if filled != nil && slices.ContainsFunc(st.Seen, func(x job.Seen) bool { return seesOil(b.job.InEnglish(x.What)) }) {
 			b.before(filled, st, job.Bind{Kind: job.BoundBelow})

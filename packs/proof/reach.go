@@ -105,6 +105,9 @@ func newReachers(w *walk.Walk) *reachers {
 			r.undone[i] = u
 		}
 		for _, d := range st.After {
+			if d.Step.At == st.At { // itself at another place: whose turn it is, nothing is in its way
+				continue
+			}
 			several := slices.ContainsFunc(st.After, func(o job.Dep) bool { return o.At == d.At && o.Step != d.Step })
 			r.waits[i] = append(r.waits[i], wait{d.Step, source.Also{Pos: d.At, What: "comes after it here"}, d.Reason, several, true})
 		}

@@ -2,6 +2,7 @@ package proof
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/phrase"
@@ -16,14 +17,15 @@ var (
 )
 
 // checkReadFirst warns of a reading that stands above what the step puts on, where the words
-// put on first and measure then. Only what is all read before the first piece goes on is told
+// put that on first and measure then: a straight edge that is laid on, and a shaft that is pushed
+// home, are no part of what goes on. Only what is all read before the first piece goes on is told
 // of: a size that is read between two pieces has its order in the words of neither.
 func (r *report) checkReadFirst() {
-	told := map[source.Pos]bool{} // once for all places
+	s, told := newSpeaker(r), map[source.Pos]bool{} // once for all places
 	for _, st := range r.walk.Steps {
 		words := r.job.InEnglish(st.Do)
 		put, read := putsFirst.FindStringIndex(words), readsThen.FindStringIndex(words)
-		if st.Undoes != nil || told[st.At] || put == nil || read == nil || put[1] > read[0] {
+		if st.Undoes != nil || told[st.At] || put == nil || read == nil || put[1] > read[0] || !s.putsAbove(st, len(tokens.FindAllString(strings.ToLower(words[:read[0]]), -1))) {
 			continue
 		}
 		verbs := slices.DeleteFunc(st.VerbOrder(), func(v job.Verb) bool { return !readsOrPuts(st, v) })
@@ -35,6 +37,14 @@ func (r *report) checkReadFirst() {
 		r.problems.Warn(st.At, "read-first", "the words of "+st.Name()+" put on first and measure then, and "+key[verbs[0]]+": stands above "+key[verbs[1]]+": on paper it is read before anything is on",
 			"write "+key[verbs[0]]+": below "+key[verbs[1]]+":, and below tighten:", "or say in the words what is measured first")
 	}
+}
+
+// putsAbove reports whether the words of a step put a part on that it fits, above some word of them.
+func (s *speaker) putsAbove(st *job.Step, word int) bool {
+	return slices.ContainsFunc(slices.Concat(st.Fit, st.ForNow), func(m *job.Move) bool {
+		at, _ := s.at(st, m.Part, puts)
+		return at >= 0 && at < word
+	})
 }
 
 // reads reports whether a verb takes readings.

@@ -9,15 +9,16 @@ import (
 )
 
 // Halves that are bored together, and pairs that are run or ground together, by their names: the
-// upper and the lower shell, a worm and its wheel, the cone and the cup of one bearing. Common
-// practice, no source.
+// upper and the lower shell, a worm and its wheel, the cone and the cup of one bearing. The shells
+// of the front and the rear bearing are not of one bore. Common practice, no source.
 var (
-	side  = phrase.Of(`(?i)\b(?:upper|lower|top|bottom|front|rear|left|right|inner|outer)\b`)
-	bored = phrase.Of(`(?i)\b(?:bearing|guide|journal|main|big[ -]end|rod|crank|connecting[ -]rod) (?:shells?|liners?|half|halves|inserts?|brass(?:es)?)$|^(?:bearing )?(?:shells?|liners?)$`)
+	side  = phrase.Of(`(?i)\b(?:upper|lower|top|bottom|inner|outer)\b`)
+	bored = phrase.Of(`(?i)\b(?:bearing|guide|journal|main|big[ -]end|rod|crank|connecting[ -]rod) (?:shells?|liners?|half|halves|inserts?|brass(?:es)?)$|^(?:bearing )?(?:half[ -])?(?:shells?|liners?)$|\bbearing half[ -]shells?$`)
 	pairs = [][2]*phrase.Pattern{
 		{phrase.Of(`(?i)(?:^|\b)worm$|\bworm shaft$`), phrase.Of(`(?i)\bworm[ -]?(?:wheel|gear)$`)},
-		{phrase.Of(`(?i)\b(?:bevel|hypoid) pinion$`), phrase.Of(`(?i)\b(?:crown|bevel|hypoid) (?:wheel|gear)$`)},
+		{phrase.Of(`(?i)\b(?:bevel|hypoid) pinion(?:[ -]shaft)?$`), phrase.Of(`(?i)\b(?:crown|bevel|hypoid) (?:wheel|gear)$`)},
 	}
+	cupCone = phrase.Of(`^(.*\b(?:bearing|roller) )(?:(cup)|(cone))$`)
 )
 
 // checkRenewedSingly warns of one of two that belong together that is always renewed while the
@@ -48,7 +49,7 @@ func (r *report) checkRenewedSingly() {
 // mayBelong reports whether a part is one of two by its name.
 func (r *report) mayBelong(p *job.Part) bool {
 	name := r.plainName(p)
-	return side.MatchString(name) && bored.MatchString(withoutSide(name)) ||
+	return side.MatchString(name) && bored.MatchString(withoutSide(name)) || cupCone.MatchString(name) ||
 		slices.ContainsFunc(pairs, func(two [2]*phrase.Pattern) bool { return two[0].MatchString(name) || two[1].MatchString(name) })
 }
 
@@ -58,6 +59,9 @@ func (r *report) belongTogether(p, q *job.Part) bool {
 	if side.MatchString(a) && side.MatchString(b) {
 		x, y := withoutSide(a), withoutSide(b)
 		return x == y && bored.MatchString(x) && side.FindString(a) != side.FindString(b)
+	}
+	if x, y := cupCone.FindStringSubmatch(a), cupCone.FindStringSubmatch(b); x != nil && y != nil {
+		return x[1] == y[1] && x[2] != y[2]
 	}
 	return slices.ContainsFunc(pairs, func(two [2]*phrase.Pattern) bool {
 		return two[0].MatchString(a) && two[1].MatchString(b) || two[1].MatchString(a) && two[0].MatchString(b)

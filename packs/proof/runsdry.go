@@ -36,7 +36,7 @@ func (b *binder) runsDry() {
 	r := &report{walk: b.walk, job: b.job}
 	var filled *job.Step
 	for _, st := range b.walk.Steps {
-		if r.fillsOil(st) {
+		if r.fillsFirst(st) {
 			filled = st
 		} else if slices.ContainsFunc(st.Unlock, drives) || r.runs(st) != "" {
 			b.before(filled, st, job.Bind{Kind: job.BoundBelow})

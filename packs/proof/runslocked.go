@@ -10,11 +10,13 @@ import (
 // What is done to a machine that runs, by words: it is started or switched on, as a sentence or a
 // part of it begins; it is run for some time (run one hour empty, run the pump 30 min at 60 bar); it
 // is read while it runs. A nut is started and run up by hand, oil runs, a bearing runs in an oven, the
-// start is tried behind the locks, and what is read after a run may be read behind them.
+// start is tried behind the locks, a test load is lifted off its truck by something else, and what is read after a run may be read behind them.
 var (
 	saysStart   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:start(?: up)?|switch on) (?:it|(?:the )?(?:` + machineWords + `))\b|(?:^|[.;:!?,] |\b(?:and|then|now) )switch (?:it|(?:the )?(?:` + machineWords + `)) on\b`)
 	saysRun     = phrase.Of(`(?i)(?:(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it )?|\brun (?:the )?(?:` + machineWords + `) |\blet (?:it|the (?:` + machineWords + `)) run )(?:for )?(?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)\b`)
 	saysLoad    = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:lift|raise|hoist|lower|hold) (?:a |the )?(?:full |rated )?(?:test|proof) (?:load|weight)\b`)
+	otherLifts  = phrase.Of(`(?i)^[^.;:]*\b(?:onto|on to|off|from the (?:truck|lorry|pallet|rack)|(?:with|by) (?:the |a |its )?(?:[\w-]+ )?(?:crane|forklift|fork-lift|truck|telehandler|hand pump|jacks?|hand|slings?))\b`)
+	offFloor    = phrase.Of(`(?i)\b(?:just )?off (?:the )?(?:floor|ground|deck)\b`)
 	saysRunning = phrase.Of(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile it runs\b`)
 	otherRuns   = phrase.Of(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench))\b`)
 	triedStart  = phrase.Of(`(?i)\bmust not (?:turn|start|run|move)\b|\bdoes(?: not|n't) (?:turn|start|run|move)\b|\bno answer\b|\bnothing (?:turns|starts|runs|moves|happens)\b`)
@@ -59,7 +61,7 @@ func (r *report) runs(st *job.Step) string {
 	switch {
 	case saysOfMachine(saysStart, words) && !triedStart.MatchString(words):
 		return "starts the machine by its words"
-	case saysOfMachine(saysRun, words), saysLoad.MatchString(words):
+	case saysOfMachine(saysRun, words), liftsLoad(words):
 		return "runs the machine by its words"
 	}
 	for _, d := range slices.Concat(st.Measure, st.Set) {
@@ -76,4 +78,10 @@ func (r *report) runs(st *job.Step) string {
 // it: the pump of a tensioner.
 func saysOfMachine(what *phrase.Pattern, words string) bool {
 	return slices.ContainsFunc(what.FindAllStringIndex(words, -1), func(at []int) bool { return !otherRuns.MatchString(words[at[1]:]) })
+}
+
+// liftsLoad reports whether words lift a test load by the machine, and not by what brings it there.
+func liftsLoad(words string) bool {
+	words = offFloor.ReplaceAllString(words, "up")
+	return slices.ContainsFunc(saysLoad.FindAllStringIndex(words, -1), func(at []int) bool { return !otherLifts.MatchString(words[at[1]:]) })
 }

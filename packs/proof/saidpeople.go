@@ -17,6 +17,12 @@ var (
 	atMost     = phrase.Of(`(?i)\b(?:more than|at most|fewer than|less than|up to|max(?:imum)?(?: of)?) $|\bnever\b`)
 )
 
+// carryIt are verbs of people before what they carry: two guide pins are no people.
+const carryIt = `(?:carry|push|pull|steady|guide|walk) (?:it|them|the|both|and|its|their|this|each|all|beside|with|alongside)\b`
+
+// notOfCrew are words behind a second man by which he is not wanted, or comes to look and sign only.
+var notOfCrew = phrase.Of(`(?i)^ (?:(?:is|are|will be) (?:not|never|no longer)\b|who (?:signs|checks|countersigns)\b|(?:signs?|countersigns?|initials?|checks?|approves?|verif(?:y|ies)|witness(?:es)?|accepts?|inspects?|off|away)\b|to (?:sign|check|verify|witness|inspect)\b)`)
+
 // otherPeople are words that want people without saying how many: a second man, a helper, one of you
 // at each end, one who turns while one reads; and two that carry, as a sentence begins.
 var otherPeople = []struct {
@@ -25,11 +31,11 @@ var otherPeople = []struct {
 }{
 	{phrase.Of(`(?i)\b(?:a|the) third (?:person|man|woman|mechanic|fitter|technician|rigger|pair of hands)\b`), 3},
 	{phrase.Of(`(?i)\b(?:a|the) second (?:person|man|woman|mechanic|fitter|technician|rigger|pair of hands)\b`), 2},
-	{phrase.Of(`(?i)\b(?:a|your|the) (?:helper|mate) (?:hold|lift|carr|push|pull|stead|guid|watch|turn|read|stand)`), 2},
+	{phrase.Of(`(?i)\b(?:a|your|the) (?:helper|mate) (?:hold|lift|carr|push|pull|stead|guid|watch|turn|read|stands? (?:at|by|beside|behind|on|under|in)\b)`), 2},
 	{phrase.Of(`(?i)\b(?:one (?:of you|person|man|mechanic|fitter)|a (?:person|man|mechanic|fitter)) (?:stands? )?(?:at|on) (?:each|either) (?:end|side|handle|corner)\b`), 2},
 	{phrase.Of(`(?i)\bone (?:of you )?(?:turns|lifts|pushes|pulls|bars|rolls)\b[^.;]*\b(?:one|the other|another) (?:of you )?(?:reads|watches|guides|holds|steadies|calls|looks|listens|feels)\b`), 2},
-	{phrase.Of(`(?i)(?:^|[.;:!] )three (?:carry|push|pull|steady|guide|walk)\b`), 3},
-	{phrase.Of(`(?i)(?:^|[.;:!] )two (?:carry|push|pull|steady|guide|walk)\b`), 2},
+	{phrase.Of(`(?i)(?:^|[.;:!] )three ` + carryIt), 3},
+	{phrase.Of(`(?i)(?:^|[.;:!] )two ` + carryIt), 2},
 }
 
 // checkSaidPeople warns of a step whose words want more people than its keys do: who plans
@@ -60,7 +66,7 @@ func peopleIn(text string) int {
 	}
 	for _, o := range otherPeople {
 		for _, at := range o.words.FindAllStringIndex(text, -1) {
-			if said := clause.FindString(text[:at[0]]); !atMost.MatchString(said) && !notIn.MatchString(said) {
+			if said := clause.FindString(text[:at[0]]); !atMost.MatchString(said) && !notIn.MatchString(said) && !notOfCrew.MatchString(text[at[1]:]) {
 				most = max(most, o.n)
 			}
 		}

@@ -108,12 +108,16 @@ func (s *speaker) saysMoved(st *job.Step, word string, way way) bool {
 	return false
 }
 
-// movedBy reports whether a word is told to be moved in some way by the words round it.
+// movedBy reports whether a word is told to be moved in some way by the words round it. What
+// something else is moved off, out of or in is not moved by that: take the dirt off the cover.
 func (s *speaker) movedBy(said []string, i int, way way) bool {
+	from, joined := false, false // it is where something else is; it is moved as something else is
 	for k := i - 1; k >= max(0, i-1-reachOfVerb) && len(said[k]) > 1; k-- {
 		if slices.Contains(way.before, said[k]) {
-			return true
+			return !from
 		}
+		joined = joined || said[k] == "and"
+		from = from || !joined && slices.Contains(wordsOfPlace, said[k]) && k > 0 && !slices.Contains(way.before, said[k-1])
 	}
 	for k := i + 1; k < min(len(said), i+2+reachOfWord) && len(said[k]) > 1; k++ {
 		if slices.Contains(way.then, said[k]) {
@@ -122,6 +126,9 @@ func (s *speaker) movedBy(said []string, i int, way way) bool {
 	}
 	return false
 }
+
+// wordsOfPlace are the words before what something else is at.
+var wordsOfPlace = []string{"off", "from", "out", "in", "into", "on", "onto", "through", "at", "under", "over", "to", "against", "for", "behind", "between"}
 
 // same reports whether a word is another in the singular or the plural.
 func same(w, word string) bool { return w == word || w == word+"s" || w == word+"es" }

@@ -22,9 +22,9 @@ var (
 	carriesMark = phrase.Of(`(?i)\b(?:transfer|copy|copied|carr(?:y|ied)|tak(?:e|en)|bring|brought|hold|held|lay|laid)\w*\b[^.;]*\b(?:marks?|lines?|old)\b|\bmarks?\b[^.;]*\b(?:transferred|copied|carried|taken|brought)\b|\b(?:from|of|by|like|against) the old\b`)
 	// bearsMark is a name or a remark that tells of a mark that is there.
 	bearsMark = phrase.Of(`(?i)\b(?:(?:match-?|witness )?marks?|(?:match-)?marked|numbered|stamped|punched|etched|scribed)\b`)
-	// Marks that are there before anybody works at the machine.
 	// What is filled goes to the mark of its glass or stick.
-	filledToMark = phrase.Of(`(?i)\b(?:fill|refill|top up|pour)\b[^.;]*\bto (?:its|their|the) marks?\b`)
+	filledToMark = phrase.Of(`(?i)\b(?:fill|refill|top up|pour)\b[^.;,]*,? (?:up )?to (?:its|their|the) marks?\b`)
+	// Marks that are there before anybody works at the machine.
 	marksOfMaker = phrase.Of(`(?i)\b(?:maker|makers|factory|cast|stamps?|stamped|etched|tooth|teeth|timing)\b`)
 )
 

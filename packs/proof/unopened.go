@@ -2,6 +2,7 @@ package proof
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/phrase"
@@ -10,10 +11,12 @@ import (
 )
 
 // runsEmpty are words of a machine that is empty of what runs in it, which its drain tells;
-// sawThrough of what is seen through a glass or by a lamp in a hole that is always there.
+// sawThrough of what is seen through a glass or by a lamp in a hole that is always there; besideIt
+// of what has an inside and stands round or beside the machine.
 var (
 	runsEmpty  = phrase.Of(`(?i)\b(?:empty|drained|dry|vented|depressuri[sz]ed|cold|pressure|gas|oxygen|air|nobody|no ?one|people)\b`)
-	sawThrough = phrase.Of(`(?i)\b(?:glass|window|camera|endoscope|borescope|plug hole|heard|sound|noise)\b`)
+	sawThrough = phrase.Of(`(?i)\b(?:glass|window|camera|endoscope|borescope|plug hole|heard|sound|noise|level)\b`)
+	besideIt   = phrase.Of(`(?i)\bin(?:side)? (?:of )?(?:(?:the|a|its|each|both) )?(?:[\w-]+ )?(pits?|bund|tent|box(?:es)?|crates?|cabin|container|scaffold(?:ing)?|shelter|trench|gully|foot|feet|frame|store|rack)\b`)
 )
 
 // checkUnopened warns of what is looked at inside, by a tick or for a hold, before anything is
@@ -24,7 +27,7 @@ func (r *report) checkUnopened() {
 	for _, e := range r.walk.Events {
 		what := lookedAt(e)
 		words := r.job.InEnglish(what)
-		if told[e.At] || e.Step.Bench || what == "" || runsEmpty.MatchString(words) || sawThrough.MatchString(words) || !r.seesShut(words) {
+		if told[e.At] || e.Step.Bench || what == "" || runsEmpty.MatchString(words) || sawThrough.MatchString(words) || !r.seesShut(words) || r.seenBeside(words) {
 			continue
 		}
 		opens := r.opensBelow(e, what)
@@ -35,6 +38,15 @@ func (r *report) checkUnopened() {
 		r.problems.WarnWith(e.At, "seen-unopened", e.Step.Name()+" looks for "+source.Quote(what)+", and nothing is open before "+opens.Step.Name(), opens.At, "opened only here",
 			"write it at a step between the one that opens and the one that closes")
 	}
+}
+
+// seenBeside reports whether words look into what stands round or beside the machine, and is none
+// of its openings.
+func (r *report) seenBeside(words string) bool {
+	in := besideIt.FindStringSubmatch(words)
+	return in != nil && !slices.ContainsFunc(r.job.Openings, func(o *job.Opening) bool {
+		return strings.Contains(strings.ToLower(r.job.InEnglish(o.What)), strings.ToLower(in[1]))
+	})
 }
 
 // opensBelow is the first event that opens what some words name, where all of it opens below
@@ -64,7 +76,7 @@ func (b *binder) unopened() {
 	r := &report{walk: b.walk, job: b.job}
 	for _, e := range b.walk.Events {
 		what := lookedAt(e)
-		if what == "" || e.Step.Bench || !r.seesShut(b.job.InEnglish(what)) {
+		if what == "" || e.Step.Bench || !r.seesShut(b.job.InEnglish(what)) || r.seenBeside(b.job.InEnglish(what)) {
 			continue
 		}
 		for _, o := range r.namedIn(what) {

@@ -12,11 +12,15 @@ import (
 // What the author tells the mechanic in words and what the keys say must be the
 // same: a thread the wrong way round breaks studs, an old seal goes back as new.
 
-var leftHand = phrase.Of(`(?i)\bleft[- ]?hand(?:ed)?(?:[- ](lay|laid|wound|winding|grooves?|grooved|drum|ropes?|helix|spiral|twist|side|end|gear|pinion|wheel|worm|rotation)\b)?`)
+var leftHand = phrase.Of(`(?i)\bleft[- ]?hand(?:ed)?(?:[- ](lay|laid|wound|winding|grooves?|grooved|drum|ropes?|helix|spiral|twist|side|end|gear|pinion|wheel|worm|rotation|bearings?|pump|motor|fan|casing|housing|covers?|cap|door|panel|half|flange|foot|feet|corner|row|cylinder|valve|column|rail|wall|face|edge|one)\b)?`)
+
+// atLeftHand is a place, or a hand.
+var atLeftHand = phrase.Of(`(?i)\b(?:at|on|to|with|in) (?:the|your|its) left[- ]hand(?:$|[.,;:)]| (?:and|of|while)\b)`)
 
 // saysLeftHand reports whether words tell of a left-hand thread; a rope has a left-hand lay,
-// a drum left-hand grooves and a machine a left-hand side.
+// a drum left-hand grooves and a machine a left-hand side, a left-hand bearing and a left-hand pump.
 func saysLeftHand(words string) bool {
+	words = atLeftHand.ReplaceAllString(words, "")
 	for _, m := range leftHand.FindAllStringSubmatch(words, -1) {
 		if m[1] == "" {
 			return true

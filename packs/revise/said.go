@@ -30,7 +30,7 @@ var apart = map[reflect.Type][]string{
 	reflect.TypeFor[job.HeatFit]():   {"Grip"},
 	reflect.TypeFor[job.HotPull]():   {"Plan", "Short"},
 	reflect.TypeFor[job.HotFit]():    {"Plan", "Soak", "Cold", "Ladder"},
-	reflect.TypeFor[job.Alignment](): {"Mark", "Wrote", "Hole", "Ladder", "Example"},
+	reflect.TypeFor[job.Alignment](): {"Mark", "Machines", "Wrote", "Hole", "Ladder", "Example"},
 	reflect.TypeFor[job.Isolation](): {"Key", "No", "Periods"},
 	reflect.TypeFor[job.Permit]():    {"Key"},
 	reflect.TypeFor[job.Opening]():   {"Key"},

@@ -52,6 +52,12 @@ func stepLines(st *job.Step) []line {
 	l.add("sets", dimMarks(st.Set)...)
 	l.add("takes off", moves(st.Remove, func(m *job.Move) string { return m.To.Mark() })...)
 	l.add("puts on", moves(st.Fit, func(m *job.Move) string { return m.From.Mark() })...)
+	for _, m := range st.Fit {
+		if m.Part == nil || m.New || m.Part.Renew == "always" || m.Part.Renew == "never" {
+			continue
+		}
+		l.add("renewed "+m.Part.Place.Mark(m.Part.Name), m.Part.Renew) // printed where it goes back
+	}
 	l.add("for now", moves(st.ForNow, func(m *job.Move) string { return "" })...)
 	l.add("out again", moves(st.TakeOut, func(m *job.Move) string { return "" })...)
 	var empty, lifts []string

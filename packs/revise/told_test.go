@@ -20,7 +20,7 @@ parts:
   shaft: {name: Shaft}
   cover: {name: Cover, each: end, mass: 6 kg, behind: [screw]}
   screw: {name: Screw, each: end, count: 4}
-  nut: {name: Nut, each: end, thread: {DE: M90x2, NDE: M80x2}, hand: {DE: left, NDE: right}, flats: 6, behind: [cover]}
+  nut: {name: Nut, each: end, thread: {DE: M90x2, NDE: M80x2}, hand: {DE: left, NDE: right}, flats: 6, renew: if its thread is torn, behind: [cover]}
 instruments:
   gauge: {name: Depth gauge, range: 0 to 150 mm, reads: 0.01 mm}
 dimensions:
@@ -98,6 +98,7 @@ func TestWhatStandsAtAStepIsTold(t *testing.T) {
 		{"order: crosswise", "order: in turn", "back off/DE back off/NDE", ""},
 		{"NDE: right}", "NDE: left}", "off/NDE back off/NDE", "D1/NDE"},
 		{"NDE: M80x2", "NDE: M80x1.5", "off/NDE back off/NDE", "D1/NDE"},
+		{"renew: if its thread is torn", "renew: if its collar is torn", "back off/DE back off/NDE", ""},
 		{"NDE: shaft pulled", "NDE: shaft let go", "", "D1/NDE"},
 		{"load: 200 N", "load: 300 N", "", "D1/DE D1/NDE"},
 		{"at: [top, bottom]\n    by: gauge\n    adjust: nut\n    left: {top:", "at: [upper, bottom]\n    by: gauge\n    adjust: nut\n    left: {upper:", "", "D1/DE D1/NDE"},
@@ -146,6 +147,9 @@ func TestWhatStandsAtAStepIsTold(t *testing.T) {
 			if k = strings.ReplaceAll(k, "_", " "); k != "" && !strings.Contains(","+strings.Join(steps, ",")+",", ","+k+",") {
 				t.Errorf("%q in place of %q is not told at %s, only at %v", x.is, x.was, k, steps)
 			}
+		}
+		if strings.HasPrefix(x.was, "renew: ") && len(steps) != 2 {
+			t.Errorf("%q in place of %q is told at %v, and is printed where the nuts go back", x.is, x.was, steps)
 		}
 		if x.steps == "" && len(steps) > 0 {
 			t.Errorf("%q in place of %q is told at %v", x.is, x.was, steps)

@@ -7,6 +7,10 @@ import (
 	"matchmark/packs/job"
 )
 
+// RoleWorking is the role of the lines that tell how figures were worked out, several things
+// together.
+const RoleWorking = "working"
+
 // StepRef is a step with its page: 3.2 p. 9.
 func (c *Composer) StepRef(st *job.Step) string {
 	return c.W.Common.StepPage.With(st.No, c.Page("step "+st.No))

@@ -129,11 +129,16 @@ func rungsBelow(c *block.Composer, d *job.Dim, lines []rungLine, end ladderEnd, 
 // as they are or as there is room for.
 func unitAndLimit(c *block.Composer, d *job.Dim, limit string, width layout.Mm) layout.Block {
 	most := width / 3
-	runs := []layout.Run{layout.T(layout.Body, c.W.Unit(d.Box.Unit.Print())), layout.T(layout.Limit, "  "+limit)}
-	if one := c.Line(0, runs, layout.ParaOpts{Ref: d.At}); one.W <= most {
+	unit, opts := layout.T(layout.Body, c.W.Unit(d.Box.Unit.Print())), layout.ParaOpts{Ref: d.At}
+	runs := []layout.Run{unit, layout.T(layout.Limit, "  "+limit)}
+	if one := c.Line(0, runs, opts); one.W <= most {
 		return one
 	}
-	return c.Para(most, runs, layout.ParaOpts{Ref: d.At})
+	// Below the unit rather than parted from its own.
+	if whole := c.Line(0, []layout.Run{layout.T(layout.Limit, limit)}, opts); whole.W <= width/2 {
+		return layout.Above(0, c.Line(0, []layout.Run{unit}, opts), whole)
+	}
+	return c.Para(most, runs, opts)
 }
 
 // signText are the operation signs as they stand before a line.

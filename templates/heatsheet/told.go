@@ -70,7 +70,7 @@ func told(c *block.Composer, all []teller) []layout.Piece {
 	}
 	var out []layout.Piece
 	add := func(h *job.Heat, runs []layout.Run) {
-		b := c.Para(c.Span, runs, layout.ParaOpts{Ref: h.At, Hang: 4, Role: "working"})
+		b := c.Para(c.Span, runs, layout.ParaOpts{Ref: h.At, Hang: 4, Role: block.RoleWorking})
 		out = append(out, layout.Piece{Block: b, Gap: 0.6})
 	}
 	start := c.W.Heat.Assumptions

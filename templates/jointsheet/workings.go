@@ -55,7 +55,7 @@ func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
 			end := map[bool]string{true: ".", false: ";"}[k == len(lines[formula])-1]
 			runs = append(runs, layout.T(layout.SubBold, "  "+strings.Join(l.marks, ", ")+": "), layout.T(layout.Sub, l.figures+end))
 		}
-		b := c.Para(c.Span, runs, layout.ParaOpts{Hang: 4, Role: "working"})
+		b := c.Para(c.Span, runs, layout.ParaOpts{Hang: 4, Role: block.RoleWorking})
 		out = append(out, layout.Piece{Block: b, Gap: map[bool]layout.Mm{true: 4, false: 0.6}[i == 0]})
 	}
 	return out
@@ -123,7 +123,7 @@ func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
 	if not := notWorked(gs); len(not) > 0 {
 		runs = append(runs, layout.T(layout.SubBold, strings.Join(not, ", ")+": "), layout.T(layout.Sub, c.W.Tightening.NotWorked))
 	}
-	return c.Para(c.Span, runs, layout.ParaOpts{Ref: gs[0][0].At, Role: "working"})
+	return c.Para(c.Span, runs, layout.ParaOpts{Ref: gs[0][0].At, Role: block.RoleWorking})
 }
 
 // assumed is what the figures of a joint are counted with, in words.

@@ -65,7 +65,7 @@ func workings(c *block.Composer, ls []*job.Lift) []layout.Piece {
 	told, wide := map[string]bool{}, layout.Mm(0)
 	end := func() {
 		if len(runs) > 0 {
-			out = append(out, layout.Piece{Block: c.Para(c.Span, runs, layout.ParaOpts{Ref: list[0].l.At, Hang: 4, Role: "working"}), Gap: 0.6})
+			out = append(out, layout.Piece{Block: c.Para(c.Span, runs, layout.ParaOpts{Ref: list[0].l.At, Hang: 4, Role: block.RoleWorking}), Gap: 0.6})
 		}
 		runs, wide = nil, 0
 	}
@@ -103,7 +103,7 @@ func symbols(c *block.Composer, list []lifted) layout.Block {
 	if len(said) == 0 {
 		return layout.Block{}
 	}
-	return c.Para(c.Span, []layout.Run{layout.T(layout.Sub, strings.Join(said, "; ")+".")}, layout.ParaOpts{Ref: list[0].l.At, Role: "working"})
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Sub, strings.Join(said, "; ")+".")}, layout.ParaOpts{Ref: list[0].l.At, Role: block.RoleWorking})
 }
 
 // formulaWord is a word or a symbol of a formula.

@@ -36,10 +36,10 @@ type run struct {
 // The box for readings that were not taken may stand elsewhere.
 func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	var out []run
-	order, away := putAway(st)
-	order = withClosing(st, order)
+	order, away := orderOf(st)
 	at := 0
 	again := againAt(st, order)
+	tried, after := setInTwo(st, order)
 	noted := noted(c, st)
 	note := func(now bool) {
 		if now && len(noted) > 0 {
@@ -66,6 +66,11 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 				continue
 			}
 		}
+		if v == job.DoSet && len(after) > 0 {
+			out = append(out, setRun(c, st, tried, at, elsewhere), run{at: at, blocks: []layout.Block{loopBlock(c, st)}}, setRun(c, st, after, at, elsewhere))
+			again = -1
+			continue
+		}
 		if r := runOf(c, st, v, elsewhere); r.lines != nil || len(r.blocks) > 0 {
 			r.at = at
 			if r.last {
@@ -86,6 +91,13 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 	return out
 }
 
+// orderOf is the order in which the acts of a step are printed, and whether what comes off is
+// put away later than its verb stands.
+func orderOf(st *job.Step) ([]job.Verb, bool) {
+	order, away := putAway(st)
+	return withClosing(st, order), away
+}
+
 // putAway is the order of a step in print, and whether it differs from that of its verbs:
 // where all that comes off goes on again for a reading, as a cap for the strip below it, what
 // it goes into stands below its coming out, for it is not put away before.
@@ -101,39 +113,6 @@ func putAway(st *job.Step) ([]job.Verb, bool) {
 		}
 	}
 	return slices.Insert(slices.Delete(order, off, off+1), out, job.DoRemove), true
-}
-
-// againAt is the place, in the order of a step, of the boxes that ask whether it is done
-// again: at its end, but before the locks come off and the permit is handed back, for nobody
-// goes back to the work after that, and before what is read when all tries are made. It is -1
-// for a step that is done once.
-func againAt(st *job.Step, order []job.Verb) int {
-	if st.Until == nil {
-		return -1
-	}
-	at := len(order)
-	for _, act := range slices.Backward(st.Acts()) {
-		switch act.Verb {
-		case job.DoUnlock, job.DoUnlockForNow, job.DoHandBack:
-			at = slices.Index(order, act.Verb)
-		case job.DoSet:
-			if !readAfterTries(st, act) {
-				return at
-			}
-			at = slices.Index(order, job.DoSet)
-		case job.DoHold, job.DoEmpty: // below all else
-		default:
-			return at
-		}
-	}
-	return at
-}
-
-// readAfterTries reports whether a reading is one that the tries do not hang on: written below
-// until:, which does not name it, and read in none of them.
-func readAfterTries(st *job.Step, read job.Act) bool {
-	return st.Until.At.Before(read.At) && st.Until.Dim != read.Dim &&
-		!slices.ContainsFunc(st.EachTry, func(x job.TryAct) bool { return x.Dim == read.Dim })
 }
 
 // lostAt is the place, in the order of a step, of the last act that takes away a reading
@@ -276,5 +255,12 @@ type readings struct {
 }
 
 func readingsOf(st *job.Step) []readings {
-	return []readings{{st.Measure, dimension.Found}, {st.Set, dimension.Left}, {st.Recall, dimension.Recall}}
+	out := []readings{{st.Measure, dimension.Found}, {st.Recall, dimension.Recall}}
+	order, _ := orderOf(st)
+	tried, after := setInTwo(st, order)
+	out = append(out, readings{tried, dimension.Left})
+	if len(after) > 0 {
+		out = append(out, readings{after, dimension.Left})
+	}
+	return out
 }

@@ -56,6 +56,56 @@ func TestDoneAgainBeforeTheLocksAreOff(t *testing.T) {
 	}
 }
 
+// With D1, on which the tries hang, and D2 in one verb, the tries stood above the boxes of both,
+// and said that the boxes above are for the last one.
+func TestTriesStandBetweenWhatIsReadInThemAndWhatIsReadOnce(t *testing.T) {
+	t.Parallel()
+	for _, set := range []string{"[D1, D2]", "[D2, D1]"} {
+		jb, problems := packs.Load(fstest.MapFS{"pump.yaml": {Data: []byte(strings.Replace(playAgain, "SET", set, 1))}}, packs.Inputs{Definition: "pump.yaml"})
+		if problems.Errors() > 0 {
+			t.Fatal(problems)
+		}
+		c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+		for _, st := range jb.Steps() {
+			if st.Until == nil {
+				continue
+			}
+			var text []string
+			for _, p := range Pieces(c, st) {
+				text = append(text, said(p.Block))
+			}
+			all := strings.Join(text, " ")
+			tried, again, last, once := strings.Index(all, "Play in front"), strings.Index(all, words.English.Step.Again), strings.Index(all, words.English.Step.BoxesLast), strings.Index(all, "Play behind")
+			if tried < 0 || again < tried || last < again || once < last {
+				t.Errorf("set: %s: D1 at %d, done again at %d, its last line at %d, D2 at %d of\n%s", set, tried, again, last, once, all)
+			}
+			if n := strings.Count(all, words.English.Step.Again); n != 1 {
+				t.Errorf("set: %s: asked %d times whether it is done again", set, n)
+			}
+		}
+	}
+}
+
+const playAgain = `
+pack: 1
+equipment: {tag: PU-2, name: Rinse pump}
+job: {number: WO-31, revision: A, issued: 2026-03-02, title: Seal change}
+parts: {plunger: {name: Plunger}, sleeve: {name: Sleeve}, bolt: {name: Bolt, count: 4}}
+dimensions:
+  D1: {what: Play in front, kind: clearance, from: {plunger: track}, to: {sleeve: bore}, left: 0.05 to 0.12 mm, source: sheet 2}
+  D2: {what: Play behind, kind: clearance, from: {plunger: back}, to: {sleeve: back}, left: 0.05 to 0.12 mm, source: sheet 2}
+containers: {C1: {name: Bolts, kind: crate}}
+steps:
+  - {step: out, do: Take the bolts out., remove: [bolt], into: C1}
+  - step: in
+    do: Put all back and read.
+    fit: [bolt]
+    until: D1 is in limits
+    tries: 3
+    still-out: tell the engineer
+    set: SET
+`
+
 // A step that was done again had boxes for what ends it alone: which leaves went in for the
 // second try, and that the joint was tight again, was written nowhere.
 func TestFurtherTriesHaveTheirBoxes(t *testing.T) {

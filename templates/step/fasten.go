@@ -149,7 +149,7 @@ func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool)
 			runs = append(runs, layout.T(layout.Strong, ", "+turn))
 		}
 	}
-	if j.NoValue != "" {
+	if j.NoValue != "" && f.Held == nil {
 		runs = append(runs, layout.T(layout.Strong, " · "+c.W.Step.NoTorque.With(j.NoValue)))
 	}
 	var more []string
@@ -162,7 +162,7 @@ func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool)
 	if j.Pattern != "" {
 		more = append(more, c.W.Step.InOrder.With(j.Pattern))
 	}
-	if j.Source != "" {
+	if j.Source != "" && f.Held == nil { // what it is held with may be from elsewhere
 		more = append(more, c.W.Common.Source.With(j.Source))
 	}
 	if f.Held == nil {
@@ -172,14 +172,19 @@ func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool)
 		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))
 	}
 	if f.Final != nil {
-		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: c.W.Step.TightForNow.With(finalText(f.Final)), Style: layout.SubBold, Deco: layout.Inverse})
+		runs = append(runs, layout.T(layout.Body, "  "), layout.Run{Text: c.W.Step.TightForNow.With(finalText(c, f)), Style: layout.SubBold, Deco: layout.Inverse})
 	}
 	return runs
 }
 
-// finalText names the joint that stays, with how tight it becomes.
-func finalText(j *job.Joint) string {
-	return strings.TrimSpace(j.Mark + " " + j.Torque)
+// finalText names the joint that stays, with how tight it becomes: that it has no value is told
+// here where its screws are held with one for now.
+func finalText(c *block.Composer, f job.Fastening) string {
+	text := strings.TrimSpace(f.Final.Mark + " " + f.Final.Torque)
+	if f.Held != nil && f.Final.NoValue != "" {
+		text += ", " + c.W.Step.NoTorque.With(f.Final.NoValue)
+	}
+	return text
 }
 
 // tickLine is a line with a box to tick at its end.

@@ -50,6 +50,12 @@ func (p packing) share(n int) layout.Mm {
 	return (p.width+layout.GapX)*layout.Mm(n)/twelfths - layout.GapX
 }
 
+// goesIn reports whether a line fits into its share of a row.
+func (p packing) goesIn(i, n int) bool {
+	line := p.lines[n][i]
+	return len(line.Misfits) == 0 && line.W <= p.share(n)+0.01
+}
+
 // row shares some twelfths among n lines from one on so that the row is lowest, and tells how
 // high it is then; nothing where they do not go in.
 func (p packing) row(from, n, of int) (shares []int, high layout.Mm) {
@@ -58,11 +64,11 @@ func (p packing) row(from, n, of int) (shares []int, high layout.Mm) {
 	}
 	for first := leastPacked; first <= of-(n-1)*leastPacked; first++ {
 		line := p.lines[first][from]
-		if len(line.Misfits) > 0 || line.W > p.share(first)+0.01 {
+		if !p.goesIn(from, first) {
 			continue
 		}
 		rest, h := p.row(from+1, n-1, of-first)
-		if last := p.lines[of-first]; n == 2 && len(last[from+1].Misfits) > 0 {
+		if n == 2 && !p.goesIn(from+1, of-first) {
 			continue
 		}
 		if h = max(h, line.H); len(rest) > 0 && (shares == nil || h < high-0.01 || h < high+0.01 && first == of/n) {

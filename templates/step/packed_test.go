@@ -47,6 +47,23 @@ func TestTicksOfSeveralVerbsFlowTogether(t *testing.T) {
 	}
 }
 
+// The last line of a row was set in its share though it was wider.
+func TestTheLastOfARowOfTicksFitsItsShare(t *testing.T) {
+	t.Parallel()
+	wide := run{guards: true, lines: func(width layout.Mm) []layout.Block {
+		return []layout.Block{layout.Drawn(30, 6), layout.Drawn(80, 6)} // a word that does not part
+	}}
+	for _, x := range []struct {
+		width layout.Mm
+		rows  int
+	}{{150, 1}, {100, 2}} {
+		rows := packed(wide, x.width)
+		if len(rows) != x.rows {
+			t.Errorf("in %.0f mm they stand in %d rows, want %d", x.width, len(rows), x.rows)
+		}
+	}
+}
+
 // eachBelow are the pieces of each run alone.
 func eachBelow(c *block.Composer, rs []run) [][]layout.Piece {
 	var out [][]layout.Piece

@@ -1,0 +1,108 @@
+package packs_test
+
+import "testing"
+
+// The pump of a tensioner, a bearing in an oven, oil that runs and a tried start were told as a
+// machine that runs behind its locks; a run in minutes or by another word was not.
+func TestWhatRunsByItsWords(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "runs-locked", lawHead+`
+parts:
+  housing: {name: Housing}
+isolations:
+  motor: {point: Breaker 12, energy: "electric, 400 V", state: racked out, proved: tried}
+steps:
+  - section: Run
+    steps:
+      - {step: lock, do: Lock the pump out., lock: [motor]}
+      - {step: run, do: "PUT"}
+      - {step: back, do: Take the lock off., unlock: [motor]}
+`, []warned{
+		{"Start the pump.", true},
+		{"Start up the pump.", true},
+		{"Now start the pump.", true},
+		{"Start pump, look at the gland.", true},
+		{"Everybody clear, start the pump.", true},
+		{"Switch the motor on.", true},
+		{"Switch on the motor.", true},
+		{"Run the pump ten minutes.", true},
+		{"Run the pump 30 min.", true},
+		{"Run the pump for 2 h.", true},
+		{"Run it for several hours.", true},
+		{"Couple it and run the pump for half an hour.", true},
+		{"Run one hour empty.", true},
+		{"Start the pump of the hydraulic tensioner.", false},
+		{"Run it for one hour in the oven.", false},
+		{"Let the wash oil run for 10 minutes.", false},
+		{"Start the motor: it must not turn.", false},
+		{"Start the motor bolts by hand.", false},
+		{"Run the nut up by hand.", false},
+		{"Ready to start the pump again tomorrow.", false},
+	})
+}
+
+// A number of people that there may be at most was told as wanted; fitters, technicians and a
+// two-man job were not.
+func TestPeopleWantedByWords(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "people-in-words", lawHead+`
+parts:
+  housing: {name: Housing}
+steps:
+  - section: Turn
+    steps:
+      - {step: turn, do: "PUT"}
+`, []warned{
+		{"Two people turn the shaft.", true},
+		{"Two fitters turn the shaft.", true},
+		{"Three technicians hold it.", true},
+		{"Two-man job: turn the shaft.", true},
+		{"Never alone: two people turn the shaft.", true},
+		{"Not more than four people in the pit.", false},
+		{"At most three people on the stage.", false},
+		{"Never let four people on the stage.", false},
+		{"Up to six men fit on it.", false},
+		{"A second man holds the shaft.", true},
+		{"One of you at each end, turn the shaft.", true},
+		{"A helper steadies the rod.", true},
+		{"Turn it slowly. Two push the rod.", true},
+		{"The third person chocks it.", true},
+		{"A man on each side guides it.", true},
+		{"One turns, one reads the run-out.", true},
+		{"One bars it over and the other watches the dial.", true},
+		{"One turns the shaft by hand, the other listens.", true},
+		{"Two dials: one reads up, one reads down.", false},
+		{"One turns left, one turns right.", false},
+		{"One turn, one reading.", false},
+		{"Ten bolts out, two hold the housing.", false},
+		{"Wedges, one at each side.", false},
+		{"One at each end.", false},
+		{"Turn the second screw.", false},
+		{"The second person reads the dial.", true},
+		{"No helper holds it.", false},
+		{"If a second man is there, all the better.", false},
+		{"Two turns of the nut.", false},
+		{"Take the two push rods out.", false},
+		{"Mate the faces.", false},
+		{"Two guide pins guide it.", false},
+		{"Two push rods come off.", false},
+		{"Two pull rods: take both off.", false},
+		{"Two steady pins keep it.", false},
+		{"Two push buttons: press both.", false},
+		{"Three pull rods hold the cover.", false},
+		{"The second mechanic signs.", false},
+		{"Have a second mechanic check it.", false},
+		{"A second man is not needed.", false},
+		{"The helper stands clear.", false},
+		{"The helper stands back.", false},
+		{"Two guide studs stay in.", false},
+		{"Three carry handles are on it.", false},
+		{"The second person countersigns the sheet.", false},
+		{"A second man who checks is at the desk.", false},
+		{"Two steady rests under the shaft.", false},
+		{"Two guide the rod.", true},
+		{"Three carry it.", true},
+		{"Two pull both ropes.", true},
+		{"The helper stands at the far end.", true},
+	})
+}
