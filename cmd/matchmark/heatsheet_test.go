@@ -166,7 +166,7 @@ func TestHeatInInches(t *testing.T) {
 	text := heatText(t, filepath.Join(testdata, "good"), "inch-heats.yaml")
 	for _, want := range []string{
 		"Interference0.0012into0.0042in.", "8400psi", "190000lbf", "5600lb-ft", "goodfor60000lbf",
-		"neverabove450°F.Crayonof425°F", "3.5inaway:neverabove210°F", "150°Fhotter", "openedby0.0052in",
+		"neverabove450°F(", "Crayonof425°F", "3.5inaway:neverabove210°F", "150°Fhotter", "openedby0.0052in",
 		"Heatitto220°F.Neverabove248°F.", "At220°Fitopensby0.0022in", "mil,at", "shaftof68°F", "cooledbelow104°F",
 		"oven350°F",
 	} {

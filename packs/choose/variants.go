@@ -15,6 +15,7 @@ type Chosen struct {
 	Choices    []*job.Choice             // what it has of each option
 	LeftOut    map[string]string         // why something is not meant for it, by its key
 	Conditions map[*def.Step]source.Text // if: lines that are decided at the machine
+	ReadsWith  map[string]bool           // instruments of dimensions, of those left out too
 	lifts      int                       // those left out counted in
 	left       int
 }
@@ -51,6 +52,10 @@ func (b *chooser) chooseVariants() {
 		b.def.Varyings(func(field string, v *def.Varying) { b.settle(c, field, v) })
 	}
 	d := b.def
+	b.chosen.ReadsWith = map[string]bool{}
+	for _, x := range d.Dimensions {
+		b.chosen.ReadsWith[x.By.Value] = true
+	}
 	parts := d.Parts
 	d.Parts = keep(b, c, d.Parts, func(p *def.Part) (source.Text, *def.Applies) { return p.Key, &p.Applies })
 	b.dropSets(parts)

@@ -1,7 +1,6 @@
 package expand
 
 import (
-	"slices"
 	"strconv"
 
 	"matchmark/packs/def"
@@ -21,7 +20,7 @@ func (b *builder) readInstruments() {
 	b.Instruments = map[string]*job.Instrument{}
 	for _, di := range b.Def.Instruments {
 		in := &job.Instrument{At: di.Key.At, Key: di.Key.Value, Name: di.Name.Value, Number: di.Number.Value, Count: 1}
-		in.ForDims = slices.ContainsFunc(b.Def.Dimensions, func(d *def.Dimension) bool { return d.By.Value == in.Key })
+		in.ForDims = b.Chosen.ReadsWith[in.Key]
 		if in.Name == "" {
 			in.Name = in.Key
 		}
