@@ -5,6 +5,7 @@ import (
 	"encoding/csv"
 	"fmt"
 	"maps"
+	"os"
 	"path/filepath"
 	"regexp"
 	"slices"
@@ -169,7 +170,11 @@ func TestFilledAsPrinted(t *testing.T) {
 			second = c.second.Language
 		}
 		again := p // with what was read last, which did not stand on the paper
-		again.last = p.readings
+		last := filepath.Join(t.TempDir(), "last.csv")
+		if text, err := os.ReadFile(p.readings[0]); err != nil || os.WriteFile(last, text, 0o600) != nil {
+			t.Fatal(err)
+		}
+		again.last = []string{last}
 		if c, _ := comeBack([]string{definition}, again, "report", streams{out: &said, err: &talk}); c == nil || !c.bare {
 			t.Errorf("printed with %v it is not known beside what was read last; %s", x.print, talk.String())
 		}

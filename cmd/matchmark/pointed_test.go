@@ -84,6 +84,7 @@ func (p pointed) steps() {
 			case st == nil || p.pointsElsewhere(at):
 			case !names(text, st.No):
 				p.fail(m[2], st.No, at)
+			case slices.Contains(p.sheets[at], "openings"): // the page of the tick, which may stand below its words
 			case !p.likeTheOneBefore(st) && !strings.Contains(text, p.beginning(st)):
 				p.fail(m[2], st.No+" “"+p.beginning(st)+"”", at)
 			}

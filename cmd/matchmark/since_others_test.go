@@ -31,7 +31,7 @@ func TestChangeBarsBesideSheets(t *testing.T) {
 		{"wet cloth on the cover, not on the hub", "a wet cloth on the cover, none on the hub", "heats", "H1"},
 		{"tester dead at the motor", "tester dead at the motor and tried", "isolations", "Breaker 52-3"},
 		{"wooden covers under one sheet", "wooden covers under two sheets", "openings", "Casing with impeller space"},
-		{"ground as a pair, V across both rings", "ground as one, V across both rings", "register", "S4"},
+		{"ground as a pair, arrow across both rings", "ground as one, arrow across both rings", "register", "S4"},
 		{"pallets and rubber mats", "pallets and thick mats", "front", "Y3"},
 		{`"Padlock with its tag, chain", count: 6`, `"Padlock with its tag, chain", count: 8`, "gather", "Padlock with its tag"},
 	}
