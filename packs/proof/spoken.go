@@ -35,11 +35,18 @@ const reachOfVerb, reachOfWord = 5, 3
 type speaker struct {
 	*report
 	words map[*job.Step][]string
+	named map[*job.Part]name
 	marks map[string]bool // the texts that speak of making a mark
 }
 
+// A name is what a part is called for short, and the other words of its name.
+type name struct {
+	word   string
+	others []string
+}
+
 func newSpeaker(r *report) *speaker {
-	return &speaker{r, map[*job.Step][]string{}, map[string]bool{}}
+	return &speaker{r, map[*job.Step][]string{}, map[*job.Part]name{}, map[string]bool{}}
 }
 
 // checkSpoken warns of a part that is moved by a step which does not speak of it, while
@@ -137,6 +144,10 @@ func same(w, word string) bool { return w == word || w == word+"s" || w == word+
 // stands behind of, in or on left out, and the other words of its name. What has three
 // letters or fewer is not looked for.
 func (s *speaker) called(p *job.Part) (word string, others []string) {
+	if n, known := s.named[p]; known {
+		return n.word, n.others
+	}
+	defer func() { s.named[p] = name{word, others} }()
 	for _, w := range slices.Backward(tokens.FindAllString(strings.ToLower(headOf.ReplaceAllString(s.job.InEnglish(p.Name), "")), -1)) {
 		switch w = strings.TrimSuffix(w, "s"); {
 		case len(w) < 3:
