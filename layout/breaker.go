@@ -19,7 +19,8 @@ type breaker struct {
 	runs  []Run
 	texts []string // the cleaned runs
 	frags []fragment
-	kept  bool // the point between two facts stays with the one before it
+	kept  bool       // the point between two facts stays with the one before it
+	whole []fragment // before any is parted, where they may be set once more
 }
 
 // chunkEnd is the index after the chain of glued fragments that starts at i.
@@ -209,6 +210,9 @@ func (b *breaker) placeIn(word string, st Style, room Mm, anywhere bool) (at int
 // split makes two fragments of fragment i, parted at byte position at.
 func (b *breaker) split(i, at int) {
 	f := b.frags[i]
+	if len(b.whole) == len(b.frags) { // they are set once more, whole
+		b.frags = slices.Clone(b.frags)
+	}
 	st := b.runs[f.run].Style
 	first, rest := f, f
 	first.text, first.hi, first.end, first.space = f.text[:at], f.lo+at, atSoft, 0

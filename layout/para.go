@@ -82,14 +82,15 @@ func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 		b.lines(out, width, o, draw)
 		return
 	}
-	frags, with, without := slices.Clone(b.frags), *out, *out
+	b.whole = b.frags
+	with, without := *out, *out
 	with.Misfits, without.Misfits = slices.Clip(out.Misfits), slices.Clip(out.Misfits)
 	if !b.lines(&with, width, o, draw) {
 		*out = with
 		return
 	}
 	parted := b.frags
-	b.frags, b.kept = frags, true
+	b.frags, b.kept = b.whole, true
 	b.lines(&without, width, o, draw)
 	if b.kept = false; !without.H.fits(with.H) || len(without.Misfits) > len(with.Misfits) {
 		without, b.frags = with, parted
