@@ -118,6 +118,12 @@ func faulty(err error, text string, b job.Blank, comma bool) *refusal {
 		return no("no-unit", source.Quote(text)+" has no unit, and the box is in "+b.Box.Unit.Text(), strings.TrimSpace(text)+" "+b.Box.Unit.Text())
 	}
 	out := no(f.Code, f.Message, example(b, comma))
+	if typed := []rune(text); f.Code == "decimal-comma" && !comma && f.Offset+f.Width <= len(typed) {
+		out.help = nil // the value itself with a point, not a made-up one
+		for _, h := range f.Help {
+			out.help = append(out.help, string(typed[:f.Offset])+h+string(typed[f.Offset+f.Width:]))
+		}
+	}
 	if text != "" && !comma {
 		out.offset, out.width = f.Offset, f.Width
 	}
