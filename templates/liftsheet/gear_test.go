@@ -17,7 +17,7 @@ import (
 func TestNameOfGearTakesALine(t *testing.T) {
 	t.Parallel()
 	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "storm-pump.yaml"})
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	tested := 0
 	for _, l := range jb.Lifts {
 		grid, rows := gearRows(c, l)

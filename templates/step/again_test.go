@@ -33,15 +33,7 @@ func TestDoneAgainBeforeTheLocksAreOff(t *testing.T) {
 			continue
 		}
 		tested++
-		var said []string
-		for _, p := range Pieces(c, st) {
-			for _, item := range p.Block.Items() {
-				if text, ok := item.Shape.(layout.Text); ok {
-					said = append(said, text.S)
-				}
-			}
-		}
-		all := strings.ReplaceAll(strings.Join(said, " "), "\u00a0", " ")
+		all := printedOf(c, st)
 		tight, again, off := strings.Index(all, "tighten"), strings.Index(all, words.English.Step.Again), strings.Index(all, "take the lock off")
 		if tight < 0 || again < tight || off < again {
 			t.Errorf("%s: tightened at %d, asked again at %d, locks off at %d of\n%s", st.Name(), tight, again, off, all)
@@ -70,11 +62,7 @@ func TestTriesStandBetweenWhatIsReadInThemAndWhatIsReadOnce(t *testing.T) {
 			if st.Until == nil {
 				continue
 			}
-			var text []string
-			for _, p := range Pieces(c, st) {
-				text = append(text, said(p.Block))
-			}
-			all := strings.Join(text, " ")
+			all := printedOf(c, st)
 			tried, again, last, once := strings.Index(all, "Play in front"), strings.Index(all, words.English.Step.Again), strings.Index(all, words.English.Step.BoxesLast), strings.Index(all, "Play behind")
 			if tried < 0 || again < tried || last < again || once < last {
 				t.Errorf("set: %s: D1 at %d, done again at %d, its last line at %d, D2 at %d of\n%s", set, tried, again, last, once, all)

@@ -8,6 +8,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
@@ -19,24 +20,25 @@ func saidIn(t *testing.T, text string) map[string]string {
 	if problems.Errors() > 0 {
 		t.Fatal(problems)
 	}
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 180, Kept: block.NewKept()}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 	out := map[string]string{}
 	for _, st := range jb.Steps() {
 		key := st.Key
 		if st.Undoes != nil {
 			key = "row of " + key
 		}
-		var said []string
-		for _, p := range Pieces(c, st) {
-			for _, item := range p.Block.Items() {
-				if text, ok := item.Shape.(layout.Text); ok {
-					said = append(said, text.S)
-				}
-			}
-		}
-		out[key] = strings.ReplaceAll(strings.Join(said, " "), "\u00a0", " ")
+		out[key] = printedOf(c, st)
 	}
 	return out
+}
+
+// printedOf is the text that is printed of a step, from the top down.
+func printedOf(c *block.Composer, st *job.Step) string {
+	var out []string
+	for _, p := range Pieces(c, st) {
+		out = append(out, said(p.Block))
+	}
+	return strings.ReplaceAll(strings.Join(out, " "), "\u00a0", " ")
 }
 
 // inTurn fails where texts do not stand in a step one after the other.

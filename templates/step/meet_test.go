@@ -53,15 +53,7 @@ steps:
 		if st.Undoes != nil {
 			key = "row of " + key
 		}
-		var said []string
-		for _, p := range Pieces(c, st) {
-			for _, item := range p.Block.Items() {
-				if text, ok := item.Shape.(layout.Text); ok {
-					said = append(said, text.S)
-				}
-			}
-		}
-		all := strings.ReplaceAll(strings.Join(said, " "), "\u00a0", " ")
+		all := printedOf(c, st)
 		part := want[key]
 		if got := strings.Count(all, "match marks of"); got > 1 || (got == 1) != (part != "") || part != "" && !strings.Contains(all, "match marks of "+part+" meet") {
 			t.Errorf("%s: match marks of %q are to meet once, got\n%s", st.Name(), part, all)
@@ -115,15 +107,7 @@ steps:
 		}
 		comp := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
 		for _, st := range jb.Steps() {
-			var said []string
-			for _, p := range Pieces(comp, st) {
-				for _, item := range p.Block.Items() {
-					if text, ok := item.Shape.(layout.Text); ok {
-						said = append(said, text.S)
-					}
-				}
-			}
-			all := strings.ReplaceAll(strings.Join(said, " "), "\u00a0", " ")
+			all := printedOf(comp, st)
 			key := st.Key
 			if st.Undoes != nil {
 				key = "lid" // the only row that undoes takes both
