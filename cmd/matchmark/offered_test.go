@@ -7,8 +7,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-
-	"matchmark/packs"
 )
 
 // offeredAmount is an amount in a help text that has to be measured, weighed or looked up.
@@ -39,8 +37,7 @@ func TestHelpOffersNoMeasuredNumber(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		_, problems := packs.Load(os.DirFS(filepath.Dir(f)), packs.Inputs{Definition: filepath.Base(f)})
-		for _, p := range problems {
+		for _, p := range fileOnce(f).problems {
 			for _, h := range p.Help {
 				helps++
 				if slices.Contains(forms, p.Code) {
