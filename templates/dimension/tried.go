@@ -17,6 +17,7 @@ type tried struct {
 	worded    map[limitKey]*limitParts
 	ends      map[headKey][]layout.Block // boxes for limits that are worked out
 	verdicts  map[verdictKey][]layout.Block
+	judged    map[headKey]sized // verdicts in a width
 	byHand    map[boxesKey]handSet
 	leaves    map[*job.Dim]leafSet
 	places    map[placesKey]sized
@@ -88,7 +89,7 @@ type handSet struct{ parts, items []layout.Block }
 func newTried() tried {
 	return tried{
 		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, words: map[bool]headWords{}, texts: map[textKey]headText{}, heads: map[headKey]sized{},
-		limits: map[headKey][]layout.Block{}, worded: map[limitKey]*limitParts{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
+		limits: map[headKey][]layout.Block{}, worded: map[limitKey]*limitParts{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{}, judged: map[headKey]sized{},
 		byHand: map[boxesKey]handSet{}, leaves: map[*job.Dim]leafSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[way][]inWidth{},
 		lists: map[rowsKey][]sized{}, placed: map[placedKey]*placeGrid{}, placeRows: map[placedKey][]placeRow{}, ways: map[bool][]way{}, pictures: map[bool][]layout.Block{}, shapes: map[bool]string{}, packTables: map[int]packTable{},
 	}
