@@ -57,9 +57,14 @@ type cutKey struct {
 // cutOf cuts a run, or gives it as it was cut before: a paragraph is set in many widths.
 func (s *Setter) cutOf(r Run) cutRun {
 	key := cutKey{r.Text, bits(r.Style.Size), bits(r.Style.Lead), howOf(r.Style, r.Deco, Left, false)}
-	return s.cuts.keep(key, func() cutRun { return s.cutNow(r) })
+	return s.cuts.keep(key, func() cutRun {
+		k := s.cutNow(r)
+		k.frags = slices.Clone(k.frags)
+		return k
+	})
 }
 
+// cutNow cuts a run; the next one to be cut takes its room.
 func (s *Setter) cutNow(r Run) (k cutRun) {
 	r.Text = s.Decimals(r.Text)
 	k.text, k.misfits = s.clean(r)
@@ -69,7 +74,7 @@ func (s *Setter) cutNow(r Run) (k cutRun) {
 	}
 	c := cutter{s: s, frags: s.cutting[:0]}
 	c.cut(r, k.text)
-	k.text, k.frags = c.text, slices.Clone(c.frags)
+	k.text, k.frags = c.text, c.frags
 	s.cutting = c.frags
 	return k
 }
