@@ -133,7 +133,7 @@ func linesOf(d *job.Dim, dd *def.Dimension) []written {
 	}
 	add(d.Found, d.FoundBy, dd.Found)
 	add(d.Left, d.LeftBy, dd.Left)
-	add(d.Reuse, nil, dd.Reuse)
-	add(d.Repair, nil, dd.Repair)
+	add(d.Worn, nil, dd.Reuse)
+	add(d.Mended, nil, dd.Repair)
 	return slices.DeleteFunc(out, func(w written) bool { return w.limit == nil })
 }
