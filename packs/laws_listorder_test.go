@@ -22,7 +22,9 @@ steps:
   - section: All
     steps:
 `
-	turned := func(order []string, outer, inner string) bool { return slices.Index(order, outer) > slices.Index(order, inner) }
+	turned := func(order []string, outer, inner string) bool {
+		return slices.Index(order, outer) > slices.Index(order, inner)
+	}
 	toldWhere(t, "list-order", func(t *rapid.T) (string, bool) {
 		off, on := anyOrder(t, "lid", "ring", "bush", "pin"), anyOrder(t, "lid", "ring", "bush", "pin")
 		want := turned(off, "lid", "ring") || turned(off, "ring", "bush") || turned(on, "ring", "lid") || turned(on, "bush", "ring")
