@@ -38,7 +38,7 @@ type Stamps struct {
 
 // Signatures are the words of the register of who signs.
 type Signatures struct {
-	Title, Rule, PrintedName, Signature, Mechanic, PermitHolder, FireWatch string
+	Title, Rule, PrintedName, Signature, Mechanic, PermitHolder, FireWatch, Attendant string
 	EachSigns                                                              Sentence
 }
 
