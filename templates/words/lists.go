@@ -39,7 +39,7 @@ type Stamps struct {
 // Signatures are the words of the register of who signs.
 type Signatures struct {
 	Title, Rule, PrintedName, Signature, Mechanic, PermitHolder, FireWatch, Attendant string
-	EachSigns                                                              Sentence
+	EachSigns                                                                         Sentence
 }
 
 // Deviations are the words of the sheet of deviations and of handing over.
