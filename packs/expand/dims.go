@@ -137,7 +137,7 @@ func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 		if dd.By.Written() {
 			at = dd.By.At
 		}
-		help := "nominal: … mm"
+		help := "nominal: … " + limits[0].Unit().Text()
 		if d.Kind == "count" {
 			help = "nominal: … pcs"
 		}

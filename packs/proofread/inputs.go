@@ -1,6 +1,7 @@
 package proofread
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -87,7 +88,11 @@ func (b *proofreader) checkLoose(d *job.Dim, dd *def.Dimension) {
 		// What is watched while the work goes on has a limit in found:.
 		worn := v.key == "reuse" || v.key == "repair"
 		if t := names.TextAt(d.Place, v.v); t.Written() && (worn || !d.WatchedOnly()) {
-			b.Problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", "left: … to … mm, or take "+v.key+": out")
+			help := []string{"left: … to … " + cmp.Or(d.Box.Unit.Text(), "mm") + ", or take " + v.key + ": out"}
+			if a := d.Answers(); len(a) > 1 {
+				help = []string{"take " + v.key + ": out, and write a step with if: " + d.Base + " is " + a[len(a)-1]}
+			}
+			b.Problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", help...)
 		}
 	}
 }
