@@ -6,6 +6,7 @@ import (
 
 	"matchmark/packs/blocks"
 	"matchmark/packs/choose"
+	"matchmark/packs/def"
 	"matchmark/packs/expand"
 	"matchmark/packs/hazard"
 	"matchmark/packs/job"
@@ -49,6 +50,7 @@ func Load(files fs.FS, in Inputs) (*job.Job, source.Problems) {
 		}
 	}
 	inTheirWords(ix)
+	ix.Problems.Unless(def.AmountCodes...)
 	ix.Problems.Sort()
 	if left := len(ix.Problems) - source.Most; left > 0 {
 		ix.Problems = ix.Problems[:source.Most]

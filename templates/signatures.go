@@ -31,8 +31,13 @@ type role struct {
 	at   layout.Ref
 }
 
+// calledFor reports whether a hazard note stands before a step.
+func (c *composer) calledFor(key string) bool {
+	return slices.ContainsFunc(c.Job.Cautions, func(n *job.Caution) bool { return n.Key == key && len(n.Steps) > 0 })
+}
+
 // roles are those who release, those who check as well, those who sign on the sheets of
-// lifts, permits and hot work, those of the site, and the mechanic, each once.
+// lifts, permits and hot work, who stands outside an enclosed space, those of the site, and the mechanic, each once.
 func (c *composer) roles() []role {
 	var out []role
 	add := func(name string, at layout.Ref) {
@@ -65,8 +70,11 @@ func (c *composer) roles() []role {
 			}
 		}
 	}
-	if slices.ContainsFunc(c.Job.Cautions, func(n *job.Caution) bool { return n.Key == job.HotWork && len(n.Steps) > 0 }) {
+	if c.calledFor(job.HotWork) || slices.ContainsFunc(c.Job.Permits, func(p *job.Permit) bool { hot, _ := p.Allows(job.ForHotWork); return hot }) {
 		add(w.Signatures.FireWatch, nil)
+	}
+	if c.calledFor(job.ConfinedSpace) || slices.ContainsFunc(c.Job.Permits, c.Job.IsEntry) {
+		add(w.Signatures.Attendant, nil)
 	}
 	if len(c.Job.Permits) > 0 {
 		add(w.Signatures.PermitHolder, nil)

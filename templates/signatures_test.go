@@ -58,3 +58,33 @@ func TestFreeRowsOfSignatures(t *testing.T) {
 		}
 	}
 }
+
+// Who stands outside while somebody is in a space, and who watches for fire, sign where the work
+// calls for them: by a hazard note that stands before a step, or by a permit. The attendant had no row.
+func TestWatchersSign(t *testing.T) {
+	st := &job.Step{}
+	note := func(key string, steps ...*job.Step) *job.Caution { return &job.Caution{Key: key, Steps: steps} }
+	for _, x := range []struct {
+		name  string
+		notes []*job.Caution
+		of    []*job.Permit
+		want  []string
+	}{
+		{"plain work", []*job.Caution{note(job.HotWork), note(job.ConfinedSpace)}, nil, []string{"mechanic"}},
+		{"in a vessel", []*job.Caution{note(job.ConfinedSpace, st)}, nil, []string{"attendant", "mechanic"}},
+		{"a flame", []*job.Caution{note(job.HotWork, st)}, nil, []string{"fire watch", "mechanic"}},
+		{"welding in a vessel", []*job.Caution{note(job.HotWork, st), note(job.ConfinedSpace, st)}, nil, []string{"fire watch", "attendant", "mechanic"}},
+		{"a permit for entry", nil, []*job.Permit{{Key: "tank-entry"}}, []string{"attendant", "permit holder", "mechanic"}},
+		{"a permit for both", nil, []*job.Permit{{Key: "p", For: []string{job.ForEntry, job.ForHotWork}}}, []string{"fire watch", "attendant", "permit holder", "mechanic"}},
+		{"a permit for work", nil, []*job.Permit{{Key: "p", For: []string{"work"}}}, []string{"permit holder", "mechanic"}},
+	} {
+		c := &composer{Composer: &block.Composer{W: words.English, Job: &job.Job{Cautions: x.notes, Permits: x.of}}}
+		var got []string
+		for _, r := range c.roles() {
+			got = append(got, r.name)
+		}
+		if !slices.Equal(got, x.want) {
+			t.Errorf("%s: %q sign, want %q", x.name, got, x.want)
+		}
+	}
+}

@@ -60,6 +60,8 @@ var fileCodes = []Entry{
 	{"yes-or-no", "The key takes yes or no.", "Write yes, or no; what is to be said about it goes into note: or do:."},
 	{"date-form", "A day is not written year-month-day, or the calendar does not have it.", "Write 2026-03-02: it reads the same in every country."},
 	{"number-form", "A number of pieces is a whole number, written with digits only.", "Write its digits: 8."},
+	{"less-than-none", "An amount is nothing or less, and its key takes none such.", "Write how much it is, or leave the key out."},
+	{"beyond-machines", "An amount is finer or larger than is met on any machine.", "Look for a slipped point, and for another unit."},
 	{"range-form", "A range of places counts upward and has at most 200.", "Write it as 1 to 16."},
 	{"not-allowed", "The key takes a few fixed words, and this is none of them.", "Write one of those listed."},
 	{"too-deep", "A value may differ by one thing only, the place.", "Make a thing of its own for what differs by a second."},

@@ -14,6 +14,7 @@ var partCodes = []Entry{
 	{"from-elsewhere", "A step fetches parts from a container that does not hold them.", "Name the container that they went into."},
 	{"from-which", "A part lies in two containers and the step does not say from which it comes.", "Write from:."},
 	{"goes-nowhere", "A part comes off and it is not said where it goes.", "Write into: with a container, a lay-down spot, bench or scrap."},
+	{"list-order", "In the list of a step a part stands before another that lies over it, or goes back before one that it lies over.", "Turn the two round, or take the one out of behind:."},
 	{"in-the-way", "A part comes off while another stands in front of it.", "Take that one off before, or take it out of behind:."},
 	{"left-alone", "A part that is left alone is removed or loosened.", "Take it out of the step, or take leave-alone: out of the part."},
 	{"mass-differs", "A part and the parts that make it up do not weigh the same.", "Put one of the masses right, or take out what does not belong to it."},

@@ -47,7 +47,6 @@ var readingCodes = []Entry{
 	{"other-scale", "A reading is written in another scale than its instrument shows.", "Name an instrument of that scale, or write the limit in the other."},
 	{"other-unit", "A reading is in another kind of unit than its instrument.", "Name an instrument for it."},
 	{"out-of-range", "A size lies outside the range of its instrument.", "Name one that reaches it, or put the range right."},
-	{"reads", "The step that an instrument reads is nothing.", "Write it as 0.02 mm."},
 	{"seen-from", "A reading goes round a clock face, and it is not said from where one looks.", "Write viewed-from: at it or at its place."},
 	{"shim-range", "Nothing says how thick a pack can become, so there is no table to choose it by.", "Write range: within shims:."},
 	{"shim-target", "A pack is chosen for one size, and two ends are worked out.", "Write one size with its tolerance."},

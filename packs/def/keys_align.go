@@ -19,8 +19,8 @@ var alignmentKind = &kind[Alignment]{
 		flag("face-back", "Of rim and face: whether the face dial runs on the side of the hub that looks away from the other hub.", "yes", func(a *Alignment) *source.Text { return &a.FaceBack }),
 		flag("two-face-dials", "Of rim and face: whether a second face dial stands opposite, which takes the float of the shafts out.", "yes", func(a *Alignment) *source.Text { return &a.TwoFace }),
 		text("span", "Of reverse dials: from the dial on the stationary hub to that on the movable one.", "320 mm", func(a *Alignment) *source.Text { return &a.Span }),
-		text("sag", "How much the bracket of the rim dial bends, tried on a stiff pipe; of reverse dials that of the dial on the stationary hub.", "0.03 mm", func(a *Alignment) *source.Text { return &a.Sag }),
-		text("sag-other", "Of reverse dials: how much the bracket of the dial on the movable hub bends.", "0.03 mm", func(a *Alignment) *source.Text { return &a.SagOther }),
+		text("sag", "How much the bracket of the rim dial bends, tried on a stiff pipe; of reverse dials that of the dial on the stationary hub.", "0.03 mm", func(a *Alignment) *source.Text { return &a.Sag }).noneOrMore(),
+		text("sag-other", "Of reverse dials: how much the bracket of the dial on the movable hub bends.", "0.03 mm", func(a *Alignment) *source.Text { return &a.SagOther }).noneOrMore(),
 		items("feet", "The planes of feet of the movable machine, the nearest first.", "[{name: front, at: 420 mm}, {name: rear, at: 1250 mm}]", feetKind, addFeet).must(),
 		single("target", "Where the cold shaft is meant to stand at each plane of feet, where that is not in line.", "{up: [-0.12 mm, -0.12 mm], source: maker's sheet 2}", alignTargetKind, func(a *Alignment, at source.Pos) *AlignTarget { a.Target.At = at; return &a.Target }),
 		single("growth", "What the shafts rise from cold to running; the target is worked out from it.", "{stationary: [{at: -400 mm, rise: 0.20 mm}], movable: [0.08 mm, 0.08 mm], source: maker's sheet 2}", growthKind, func(a *Alignment, at source.Pos) *Growth { a.Growth.At = at; return &a.Growth }),
@@ -37,7 +37,7 @@ var feetKind = &kind[Feet]{
 	doc:  "The feet of the movable machine that stand at one distance.",
 	keys: []key[Feet]{
 		text("name", "Which they are.", "front", func(f *Feet) *source.Text { return &f.Name }).must(),
-		text("at", "How far they are from the plane of the dial.", "420 mm", func(f *Feet) *source.Text { return &f.Is }).must(),
+		text("at", "How far they are from the plane of the dial.", "420 mm", func(f *Feet) *source.Text { return &f.Is }).anySign().must(),
 	},
 }
 
@@ -52,8 +52,8 @@ var alignTargetKind = &kind[AlignTarget]{
 	name: "target of an alignment",
 	doc:  "Where the cold shaft is meant to stand, one for each plane of feet: up and to the right are positive.",
 	keys: []key[AlignTarget]{
-		list("up", "How high.", "[-0.12 mm, -0.12 mm]", func(t *AlignTarget) *[]source.Text { return &t.Up }),
-		list("right", "How far to the right, as one looks from the movable machine to the stationary one.", "[0.05 mm, 0.05 mm]", func(t *AlignTarget) *[]source.Text { return &t.Right }),
+		list("up", "How high.", "[-0.12 mm, -0.12 mm]", func(t *AlignTarget) *[]source.Text { return &t.Up }).anySign(),
+		list("right", "How far to the right, as one looks from the movable machine to the stationary one.", "[0.05 mm, 0.05 mm]", func(t *AlignTarget) *[]source.Text { return &t.Right }).anySign(),
 		text("source", "Where it comes from.", "maker's sheet 2", func(t *AlignTarget) *source.Text { return &t.Source }),
 	},
 }
@@ -63,7 +63,7 @@ var growthKind = &kind[Growth]{
 	doc:  "What the shafts rise from cold to running.",
 	keys: []key[Growth]{
 		items("stationary", "The supports of the stationary machine: one if it rises evenly, else both.", "[{at: -400 mm, rise: 0.20 mm}]", supportKind, addSupport).must(),
-		list("movable", "What the movable shaft rises at each plane of feet.", "[0.08 mm, 0.08 mm]", func(g *Growth) *[]source.Text { return &g.Movable }).must(),
+		list("movable", "What the movable shaft rises at each plane of feet.", "[0.08 mm, 0.08 mm]", func(g *Growth) *[]source.Text { return &g.Movable }).anySign().must(),
 		text("source", "Where it comes from.", "maker's sheet 2", func(g *Growth) *source.Text { return &g.Source }),
 	},
 }
@@ -72,8 +72,8 @@ var supportKind = &kind[Support]{
 	name: "support of the stationary machine",
 	doc:  "One support of the stationary machine, with what its shaft rises there.",
 	keys: []key[Support]{
-		text("at", "Where it is from the plane of the dial; negative, for it lies away from the movable machine.", "-400 mm", func(s *Support) *source.Text { return &s.Is }).must(),
-		text("rise", "What the shaft rises there.", "0.20 mm", func(s *Support) *source.Text { return &s.Rise }).must(),
+		text("at", "Where it is from the plane of the dial; negative, for it lies away from the movable machine.", "-400 mm", func(s *Support) *source.Text { return &s.Is }).anySign().must(),
+		text("rise", "What the shaft rises there.", "0.20 mm", func(s *Support) *source.Text { return &s.Rise }).anySign().must(),
 	},
 }
 
@@ -89,7 +89,7 @@ var alignLimitsKind = &kind[AlignLimits]{
 	doc:  "How near the shafts must be, as a source tells it for each speed.",
 	keys: []key[AlignLimits]{
 		number("speed", "The speed of the coupling, in turns a minute.", "740", func(l *AlignLimits) *source.Text { return &l.Speed }).must(),
-		text("at", "Where the source judges the offset, from the plane of the dial.", "0 mm", func(l *AlignLimits) *source.Text { return &l.Where }).must(),
+		text("at", "Where the source judges the offset, from the plane of the dial.", "0 mm", func(l *AlignLimits) *source.Text { return &l.Where }).anySign().must(),
 		text("over", "The length that the source tells angles on.", "200 mm", func(l *AlignLimits) *source.Text { return &l.Over }).must(),
 		items("rows", "What it allows, the slowest first.", "[{up-to: 1000, offset: 0.10 mm, angle: 0.05 mm}]", alignRowKind, addAlignRow).must(),
 		text("source", "Document, table or page.", "maker's sheet 2", func(l *AlignLimits) *source.Text { return &l.Source }),

@@ -83,11 +83,11 @@ var shaftKind = &kind[Shaft]{
 	keys: []key[Shaft]{
 		text("part", "The part.", "shaft", func(s *Shaft) *source.Text { return &s.Part }).must(),
 		text("material", "What it is made of.", "carbon steel", func(s *Shaft) *source.Text { return &s.Material }).must(),
-		varying("bore", "The bore of a hollow shaft.", "40 mm", func(s *Shaft) *Varying { return &s.Bore }),
-		varying("behind", "How far the shaft runs on behind, toward the machine.", "600 mm", func(s *Shaft) *Varying { return &s.Behind }).must(),
-		varying("front", "How far it stands out in front; flush if not said.", "20 mm", func(s *Shaft) *Varying { return &s.Front }),
+		varying("bore", "The bore of a hollow shaft.", "40 mm", func(s *Shaft) *Varying { return &s.Bore }).noneOrMore(),
+		varying("behind", "How far the shaft runs on behind, toward the machine.", "600 mm", func(s *Shaft) *Varying { return &s.Behind }).noneOrMore().must(),
+		varying("front", "How far it stands out in front; flush if not said.", "20 mm", func(s *Shaft) *Varying { return &s.Front }).noneOrMore(),
 		text("yield", "Its yield stress; without it nothing is said of yielding.", "300 MPa", func(s *Shaft) *source.Text { return &s.Yield }),
-		text("torque", "The torque that it carries under the heated part; its shear is counted in the stress of the shaft.", "900 N·m", func(s *Shaft) *source.Text { return &s.Torque }),
+		text("torque", "The torque that it carries under the heated part; its shear is counted in the stress of the shaft.", "900 N·m", func(s *Shaft) *source.Text { return &s.Torque }).noneOrMore(),
 	},
 }
 
@@ -96,7 +96,7 @@ var neighbourKind = &kind[Neighbour]{
 	doc:  "What sits beside a heated part and must stay cool.",
 	keys: []key[Neighbour]{
 		text("what", "What it is.", "DE bearing cover", func(n *Neighbour) *source.Text { return &n.What }).must(),
-		text("away", "How far it is from the near face of the heated part.", "85 mm", func(n *Neighbour) *source.Text { return &n.Away }).must(),
+		text("away", "How far it is from the near face of the heated part.", "85 mm", func(n *Neighbour) *source.Text { return &n.Away }).noneOrMore().must(),
 		text("kind", "What sort of part it is; it gives its highest temperature.", "bearing cover", func(n *Neighbour) *source.Text { return &n.Kind }),
 		text("at-most", "The highest temperature that the site or the maker allows.", "100 °C", func(n *Neighbour) *source.Text { return &n.AtMost }),
 		text("source", "Where that temperature comes from.", "site rule 12", func(n *Neighbour) *source.Text { return &n.Source }),
@@ -122,8 +122,8 @@ var gripKind = &kind[Grip]{
 			func(g *Grip) *source.Text { return &g.Smoothing }).oneOf("none", "0.8", "0.4").must(),
 		text("decided-by", "Who answers for the two frictions.", "R. Ashdown, works engineer", func(g *Grip) *source.Text { return &g.DecidedBy }),
 		text("because", "Why they fit this joint.", "steel on steel, dry and clean", func(g *Grip) *source.Text { return &g.Because }),
-		text("hub-rough", "Roughness height Rz of the bore.", "6 µm", func(g *Grip) *source.Text { return &g.HubRough }),
-		text("shaft-rough", "Roughness height Rz of the seat.", "3 µm", func(g *Grip) *source.Text { return &g.ShaftRough }),
+		text("hub-rough", "Roughness height Rz of the bore.", "6 µm", func(g *Grip) *source.Text { return &g.HubRough }).noneOrMore(),
+		text("shaft-rough", "Roughness height Rz of the seat.", "3 µm", func(g *Grip) *source.Text { return &g.ShaftRough }).noneOrMore(),
 	},
 }
 
@@ -135,7 +135,7 @@ var atWorkKind = &kind[AtWork]{
 		text("hottest", "The hottest that it is.", "60 °C", func(w *AtWork) *source.Text { return &w.Hottest }).must(),
 		text("hub-over", "How much hotter than its shaft the hub gets, as when it starts up; none if not said.", "10 C rise", func(w *AtWork) *source.Text { return &w.HubOver }),
 		text("shaft-over", "How much hotter than its hub the shaft gets; none if not said.", "20 C rise", func(w *AtWork) *source.Text { return &w.ShaftOver }),
-		one(decimalForm, "rpm", "The highest speed in turns a minute; at rest if not said.", "1480", func(w *AtWork) *source.Text { return &w.RPM }),
+		one(decimalForm, "rpm", "The highest speed in turns a minute; at rest if not said.", "1480", func(w *AtWork) *source.Text { return &w.RPM }).noneOrMore(),
 	},
 }
 

@@ -82,7 +82,7 @@ var layoutKind = &kind[Layout]{
 	doc:  "Where the fasteners sit, one shape of five, seen from the side that they are tightened from, and in which order they are gone round.",
 	keys: []key[Layout]{
 		text("circle", "Fasteners evenly on a circle: its diameter.", "460 mm", func(l *Layout) *source.Text { return &l.Circle }),
-		text("first", "Of a circle: where the first one sits, clockwise from 12 o'clock; at 12 o'clock if not said.", "15°", func(l *Layout) *source.Text { return &l.First }),
+		text("first", "Of a circle: where the first one sits, clockwise from 12 o'clock; at 12 o'clock if not said.", "15°", func(l *Layout) *source.Text { return &l.First }).noneOrMore(),
 		flag("against-the-clock", "Of a circle: whether its places are counted against the clock.", "yes", func(l *Layout) *source.Text { return &l.Against }),
 		text("rectangle", "So many on the long and on the short side, with the corners; counted clockwise from the top left corner.", "5 by 3", func(l *Layout) *source.Text { return &l.Rectangle }),
 		number("oval", "So many on two half circles with straight lines between them; counted clockwise from the middle of the top.", "22", func(l *Layout) *source.Text { return &l.Oval }),

@@ -46,7 +46,7 @@ var dimensionKind = &kind[Dimension]{
 		list("lost-by", "Steps or parts that destroy the reading, besides its own faces; nothing: no step of this job does, or it is read with the part off.", "[bolts]", func(d *Dimension) *[]source.Text { return &d.LostBy }),
 		text("why-coarse", "Why an instrument with so coarse a step will do.", "the taper gauge is what goes into the gap", func(d *Dimension) *source.Text { return &d.WhyCoarse }),
 		flag("sign", "Whether the reading can be negative.", "yes", func(d *Dimension) *source.Text { return &d.Sign }),
-		varying("nominal", "The size to be expected, for the width of the box.", "25.00 mm", func(d *Dimension) *Varying { return &d.Nominal }),
+		varying("nominal", "The size to be expected, for the width of the box.", "25.00 mm", func(d *Dimension) *Varying { return &d.Nominal }).anySign(),
 		number("spare", "How many boxes are left free for readings decided on the day.", "2", func(d *Dimension) *source.Text { return &d.Spare }),
 		flag("critical", "Whether it stands on the sheet of critical dimensions; one with a limit for closing does, unless this says no.", "no", func(d *Dimension) *source.Text { return &d.Critical }),
 		text("note", "A remark for whoever measures.", "Measure beside the keyway.", func(d *Dimension) *source.Text { return &d.Note }),

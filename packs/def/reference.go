@@ -64,6 +64,9 @@ func (e *entry) shapeWords() string {
 	case e.form == itemsForm:
 		words = "list: " + e.inner[0].title()
 	}
+	if e.takesAmount() {
+		words += [...]string{", more than 0", ", 0 or more", ""}[e.least]
+	}
 	if e.letters != "" {
 		words += "; marks: " + strings.Join(strings.Split(e.letters, ""), ", ")
 	}

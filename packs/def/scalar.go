@@ -153,6 +153,9 @@ const maxText = 5000
 
 // check sees that a text has the form of the entry.
 func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
+	if e.takesAmount() {
+		defer r.amount(e, t)
+	}
 	switch e.form {
 	case numberForm, varyingCountForm, countsForm:
 		return t, r.wholeNumber(e, t)

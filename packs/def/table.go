@@ -51,6 +51,7 @@ type entry struct {
 	letters string   // the marks that may stand besides the allowed texts, as "CY"
 	named   bool     // a name may stand where a mark may
 	again   bool     // an item may stand several times in the list
+	least   bound    // which amounts it takes, where it takes one
 	inner   []shape  // the maps that may stand behind it
 }
 

@@ -85,7 +85,7 @@ func (n *builtin) meets(j *job.Job, st *job.Step, said bool) bool {
 }
 
 // kept are the notes that no author can leave out.
-var kept = []string{"lockout", "unlocking", "confined-space", "hanging", "lifting", "propped", job.HotWork, "heating"}
+var kept = []string{"lockout", "unlocking", job.ConfinedSpace, "hanging", "lifting", "propped", job.HotWork, "heating"}
 
 // spared reads which built-in notes the author leaves out of a step, and why.
 func spared(j *job.Job, st *job.Step, problems *source.Problems) map[string]bool {

@@ -58,7 +58,7 @@ var builtins = []*builtin{
 	},
 	{
 		Caution: job.Caution{
-			Key: "confined-space", Signal: "danger", Signs: []string{"W041"},
+			Key: job.ConfinedSpace, Signal: "danger", Signs: []string{"W041"},
 			Hazard: "Enclosed space.",
 			Result: "Bad air gives no sign, and the one who goes in to help falls as well.",
 			Short:  "No head and no body inside without permit, gas test, attendant and rescue.",

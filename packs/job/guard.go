@@ -97,3 +97,7 @@ func (o *Opening) Mark() string { return o.Place.Mark(o.Key) }
 // HotWork is the key of the built-in note for flame and sparks; after a step that
 // carries it a fire watch stays.
 const HotWork = "hot-work"
+
+// ConfinedSpace is the key of the built-in note for a space that a person goes into; somebody
+// stands outside as long as one is in it.
+const ConfinedSpace = "confined-space"

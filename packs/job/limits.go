@@ -164,7 +164,7 @@ func (d *Dim) SumBox() reading.Box {
 // Limits lists all limits of the dimension that are written, each once.
 func (d *Dim) Limits() []*reading.Limit {
 	var out []*reading.Limit
-	for _, l := range append(append([]*reading.Limit{d.Found, d.Left, d.Reuse, d.Repair}, d.FoundBy...), d.LeftBy...) {
+	for _, l := range append(append([]*reading.Limit{d.Found, d.Left, d.Worn, d.Mended}, d.FoundBy...), d.LeftBy...) {
 		known := l == nil
 		for _, o := range out {
 			known = known || o == l

@@ -33,6 +33,7 @@ var Laws = []Law{
 	{"for-now", "what is fitted for now comes out again", (*report).forNow},
 	{"order", "a step stands below the steps that it comes after, and no steps wait for each other", (*report).checkOrder},
 	{"behind", "no part is moved, loosened or tightened while one that it is behind is in the machine", (*report).checkBehind},
+	{"list-order", "what one step takes off stands in its list from the outside in, and what it puts back from the inside out", (*report).checkListOrder},
 	{"back-order", "what was taken off to reach something stays off until that is back, set and tight", (*report).checkBackOrder},
 	{"marked", "marks and orders are written down before what they tell of comes apart", (*report).checkMarked},
 	{"seen", "marks and orders are taken from what is as it ran", (*report).checkTooLateToSee},

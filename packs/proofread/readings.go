@@ -55,8 +55,7 @@ func (b *proofreader) checkSteps(d *job.Dim, dd *def.Dimension, at source.Pos, b
 		return // another sort of unit, told by checkScale
 	}
 	if step.Number.Sign() <= 0 {
-		b.Problems.Add(at, "reads", d.By.Name+" reads to "+reads.Text()+", which is no step", "for example reads: … mm")
-		return
+		return // told where it is written
 	}
 	steps := band.Number.Quo(step.Number)
 	message := d.Mark + ": the limits are " + band.Text() + " apart and " + d.By.Name + " reads to " + reads.Text()

@@ -115,7 +115,8 @@ func (l *Limit) join(end Test) bool {
 		if !t.clear(&end) {
 			return false
 		}
-		if t.Unit != end.Unit || (t.Other == nil) != (end.Other == nil) || t.Other != nil && (t.Other.Unit != end.Other.Unit || !opposite(t.Other, end.Other)) {
+		// Of a worn limit in one unit alone the range is in that unit; that of new parts has both.
+		if t.Unit != end.Unit || t.Other != nil && (end.Other == nil || t.Other.Unit != end.Other.Unit || !opposite(t.Other, end.Other)) {
 			break
 		}
 		*t = t.closed(&end)

@@ -2,6 +2,7 @@ package source
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 
 	"matchmark/packs/phrase"
@@ -104,6 +105,23 @@ func (ps Problems) Follow(first, stage int) {
 	for i := first; i < len(ps); i++ {
 		ps[i].Follows = stage
 	}
+}
+
+// Unless takes out the problems of some codes where another error stands at the same place: what
+// is said of a value in general is not said again of one that has been told of by its use.
+func (ps *Problems) Unless(codes ...string) {
+	type place struct {
+		file      string
+		line, col int
+	}
+	at := func(p Problem) place { return place{p.Pos.File, p.Pos.Line, p.Pos.Col} }
+	told := map[place]bool{}
+	for _, p := range *ps {
+		if p.Severity == Error && !slices.Contains(codes, p.Code) {
+			told[at(p)] = true
+		}
+	}
+	*ps = slices.DeleteFunc(*ps, func(p Problem) bool { return slices.Contains(codes, p.Code) && told[at(p)] })
 }
 
 // Sort orders the problems, causes before what may come of them and then by place, and drops those that say the same again. What is

@@ -69,7 +69,7 @@ func (w *Walk) Losses(d *job.Dim) []Loss {
 			out = append(out, Loss{Index: w.ends(d, l.Step), Step: l.Step, At: l.Step.At, How: "destroys it"})
 		}
 	}
-	for _, p := range HangsOn(d) {
+	for _, p := range append(HangsOn(d), w.acrossFrom(d)...) {
 		for _, l := range w.disturbed[p] {
 			if l.How == heatsIt && d.Kind == "temperature" {
 				continue // it is read of the part as it gets hot

@@ -123,8 +123,12 @@ func (s sheet) eachOnBoxes() layout.Block {
 // onTable has the boxes of hot fits in a table, a row each; empty where a flame
 // asks for more of them.
 func (s sheet) onTable() layout.Block {
-	const temp, time, cold, sign layout.Mm = 22.5, 18, 19, 18
-	w := s.W
+	const temp, time, sign layout.Mm = 22.5, 18, 18
+	cold := layout.Mm(19)
+	w, watched := s.W, s.watchedInTable()
+	if watched != nil {
+		cold = min(cold, s.Span-4*temp-3*time-sign) // of its box no cell is lost
+	}
 	if slices.ContainsFunc(s.each(), func(h *job.Heat) bool { return h.PutOn.By == heat.Torch }) {
 		return layout.Block{}
 	}
@@ -144,6 +148,9 @@ func (s sheet) onTable() layout.Block {
 	column(time, w.HeatOn.OutAt)
 	column(temp, w.HeatOn.PartTemp+", "+degree)
 	column(time, w.HeatOn.HomeAt)
+	if watched != nil {
+		column(temp, watched.Name+" "+w.HeatOn.Hottest+", "+degree)
+	}
 	column(cold, w.HeatOn.HomeWhenCold)
 	column(sign, w.Common.Initials)
 	var rows []layout.Row
@@ -151,6 +158,9 @@ func (s sheet) onTable() layout.Block {
 		box, none := s.Value(layout.Number{Before: 3, Ref: h.At}), layout.Block{}
 		tick := s.Tick(layout.Sub, "", h.At).Center(cold - 2*t.PadX)
 		cells := []layout.Block{box, none, box, none, box, none, tick, none}
+		if watched != nil {
+			cells = slices.Insert(cells, 6, box)
+		}
 		if len(s.each()) > 1 {
 			name := s.Para(place-2*t.PadX, []layout.Run{{Text: h.Mark, Style: layout.SubBold, Deco: layout.Boxed}, layout.T(layout.Caption, " "+h.Place.Name)}, layout.ParaOpts{Ref: h.At})
 			cells = append([]layout.Block{name}, cells...)

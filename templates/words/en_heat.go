@@ -132,7 +132,8 @@ var englishHeatOn = HeatOn{
 	Interference: "interference", Greatest: "greatest interference",
 
 	SetTo: "heater set to", InAt: "in at", OutAt: "out at", PartTemp: "part, measured", ShaftTemp: "shaft, measured", HomeAt: "home at",
-	HomeWhenCold: "seen home when cold",
+	HomeWhenCold: "seen home when cold", Hottest: "at its hottest",
+	Watch: "How warm %s gets from the hot part is not worked out: contact thermometer or crayon mark on it until the part is hand-warm; past its highest, call the engineer.",
 
 	Order: []string{
 		"Bore and seat clean, dry and free of burrs; any key tried cold. Stop or collar set, the way to it clear.",

@@ -52,7 +52,7 @@ var englishStamps = Stamps{
 var englishSignatures = Signatures{
 	Title:       "Signatures",
 	Rule:        "Everybody who writes in this pack signs here once, before the first entry.",
-	PrintedName: "name in capitals", Signature: "signature", Mechanic: "mechanic", PermitHolder: "permit holder", FireWatch: "fire watch",
+	PrintedName: "name in capitals", Signature: "signature", Mechanic: "mechanic", PermitHolder: "permit holder", FireWatch: "fire watch", Attendant: "attendant",
 	EachSigns: "%s (each signs; the others on free rows)",
 }
 

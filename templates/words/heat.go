@@ -63,11 +63,11 @@ type HeatOn struct {
 	NoSoak, ChillCold, LadderTitle, LadderUpTo, LadderSetTo, LadderTooHot                      string
 	Interference, Greatest                                                                     string
 	Title, HeatTo, HeatToBy, MakersFigure, RoomLine, SoakLine, CarryLine, GripsLine, ChillLine Sentence
-	ColdRoom, ColdCarry, ColdGrips, NeverAbove, OrderFlame                                     Sentence
+	ColdRoom, ColdCarry, ColdGrips, NeverAbove, OrderFlame, Watch                              Sentence
 	ChillHot, AirLine, MostNitrogen, MostIce, Largest, Smallest                                Sentence
 
 	// Boxes.
-	SetTo, InAt, OutAt, PartTemp, ShaftTemp, HomeAt, HomeWhenCold string
+	SetTo, InAt, OutAt, PartTemp, ShaftTemp, HomeAt, HomeWhenCold, Hottest string
 
 	// The acts in their order.
 	Order, OrderOven, OrderInduction, OrderTorch, OrderBearing, OrderChill []string

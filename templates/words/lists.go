@@ -38,8 +38,8 @@ type Stamps struct {
 
 // Signatures are the words of the register of who signs.
 type Signatures struct {
-	Title, Rule, PrintedName, Signature, Mechanic, PermitHolder, FireWatch string
-	EachSigns                                                              Sentence
+	Title, Rule, PrintedName, Signature, Mechanic, PermitHolder, FireWatch, Attendant string
+	EachSigns                                                                         Sentence
 }
 
 // Deviations are the words of the sheet of deviations and of handing over.
