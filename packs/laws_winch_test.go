@@ -6,7 +6,6 @@ import (
 	"testing"
 	"testing/fstest"
 
-	"matchmark/packs"
 	"matchmark/packs/job"
 )
 
@@ -143,7 +142,7 @@ steps:
   - {step: out, do: Take it off again., take-out-again: [screw, cover]}
   - {step: "on", do: Put the cover on., fit: [cover, screw], from: [C1], tighten: [J1]}
 `
-	jb, _ := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+	jb, _ := loadLaw(text)
 	at := map[string]job.Fastening{}
 	for _, st := range stepsOf(jb) {
 		for _, f := range st.Tighten {
