@@ -2,10 +2,11 @@ package packs_test
 
 import (
 	"io/fs"
+	"testing/fstest"
+
 	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
-	"testing/fstest"
 )
 
 // mapFS is a file system of one file.
