@@ -6,11 +6,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"gopkg.in/yaml.v3"
-
-	"matchmark/packs"
 )
 
 // A mutator makes the mutants of one definition from its tree. It changes the
@@ -31,7 +28,7 @@ func mutants(t *testing.T, data []byte) []mutant {
 	m := &mutator{t: t, root: doc.Content[0], names: map[string]bool{}}
 	m.collect(m.root, 0)
 	m.add("untouched", "", nil, nil)
-	_, problems := packs.Load(fstest.MapFS{"x": {Data: m.out[0].text}}, packs.Inputs{Definition: "x"})
+	_, problems := loadLaw(m.out[0].text)
 	if len(problems) > 0 {
 		t.Fatalf("check speaks about the whole definition: %v", problems)
 	}

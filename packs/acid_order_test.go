@@ -4,11 +4,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"gopkg.in/yaml.v3"
-
-	"matchmark/packs"
 )
 
 // The mutants of the order of work: two neighbouring steps, sections or reverse: lines
@@ -51,7 +48,7 @@ func orderMutants(t *testing.T, data []byte, every int) []orderMutant {
 	if m.sections == nil {
 		return nil
 	}
-	jb, _ := packs.Load(fstest.MapFS{"x": {Data: data}}, packs.Inputs{Definition: "x"})
+	jb, _ := loadLaw(data)
 	m.mayPass = func(lower, upper string) bool {
 		any := false
 		for _, s := range jb.Sections {
@@ -260,6 +257,6 @@ func orderFiles(t *testing.T) []string {
 
 // silentAbout reports whether check has nothing to say of a definition.
 func silentAbout(text []byte) bool {
-	_, problems := packs.Load(fstest.MapFS{"x": {Data: text}}, packs.Inputs{Definition: "x"})
+	_, problems := loadLaw(text)
 	return len(problems) == 0
 }

@@ -5,16 +5,13 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
-
-	"matchmark/packs"
 )
 
 // codesTold lists the codes of all that check says of a definition, warnings too, one a problem.
 func codesTold(text string) []string {
-	_, problems := packs.Load(fstest.MapFS{"x": {Data: []byte(text)}}, packs.Inputs{Definition: "x"})
+	_, problems := loadLaw(text)
 	var out []string
 	for _, p := range problems {
 		out = append(out, p.Code)

@@ -4,9 +4,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
-	"matchmark/packs"
 	"matchmark/packs/source"
 )
 
@@ -35,7 +33,7 @@ steps:
       - {step: shell-in, after: {}, do: Shell in., fit: [shell]}
       - {step: ring-in, after: {}, do: Ring in., fit: [ring]}
 `
-		_, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(strings.Replace(text, "AFTER", x.after, 1))}}, packs.Inputs{Definition: "law.yaml"})
+		_, problems := loadLaw(strings.Replace(text, "AFTER", x.after, 1))
 		i := slices.IndexFunc(problems, func(p source.Problem) bool { return p.Code == "back-order" })
 		if i >= 0 != x.told || i >= 0 && problems[i].Severity != x.want {
 			t.Errorf("%q: told %t, want %t with severity %d:\n%v", x.after, i >= 0, x.told, x.want, problems)

@@ -4,9 +4,6 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"testing/fstest"
-
-	"matchmark/packs"
 )
 
 // BenchmarkLoad loads a job whose parts stand behind each other, one step each and one
@@ -25,7 +22,7 @@ func BenchmarkLoad(b *testing.B) {
 			}
 			text := []byte("pack: 1\nequipment: {tag: X-1, name: Machine}\njob: {number: \"1\", title: Law, revision: A, issued: 2026-03-02}\nparts:\n" + parts.String() + "steps:\n" + rows.String())
 			for b.Loop() {
-				jb, problems := packs.Load(fstest.MapFS{"x": {Data: text}}, packs.Inputs{Definition: "x"})
+				jb, problems := loadLaw(text)
 				if problems.Errors() > 0 || len(jb.Sections) == 0 {
 					b.Fatal(problems)
 				}

@@ -86,10 +86,10 @@ func TestWhatAStepDoesCallsForItsCautions(t *testing.T) {
 }
 
 // A part that held pressure, an old gasket: the row that puts the new one in does
-// not warn of the old one.
+// not warn of the old one, though its words name it.
 func TestPuttingBackWarnsOfWhatItDoesItself(t *testing.T) {
 	jb, _ := oneStep(t, "parts: {seal: {name: Gasket, renew: always}, cover: {name: Cover, holds: spring}}",
-		"do: Take both off.\n    remove: [seal, cover]\n    into: {seal: scrap, cover: bench}\n    back: Warm the cover in the oven, then fit both.")
+		"do: Take both off.\n    remove: [seal, cover]\n    into: {seal: scrap, cover: bench}\n    back: Warm the cover in the oven, then fit it with the new gasket.")
 	var got []string
 	for _, s := range jb.Sections {
 		for _, st := range s.Steps {

@@ -4,11 +4,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
-
-	"matchmark/packs"
 )
 
 // acrossHead is a housing with a cover on each side; the gap of the left one is read with the
@@ -69,11 +66,7 @@ func TestGapsAcross(t *testing.T) {
 		for _, key := range order {
 			text += "      - " + steps[key] + "\n"
 		}
-		_, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
-		var codes []string
-		for _, p := range problems {
-			codes = append(codes, p.Code)
-		}
+		codes := codesTold(text)
 		told := strings.Join(codes, " ")
 		for code, want := range map[string]bool{"not-as-told": at(gap) < at("tight"), "read-apart": gap == "bare" && at(gap) < at("left")} {
 			met[want]++

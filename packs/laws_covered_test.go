@@ -6,16 +6,13 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
-
-	"matchmark/packs"
 )
 
 // givesCode reports whether check gives a code, as an error or a warning.
 func givesCode(text, code string) bool {
-	_, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+	_, problems := loadLaw(text)
 	for _, p := range problems {
 		if p.Code == code {
 			return true

@@ -4,9 +4,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
-	"matchmark/packs"
 	"matchmark/packs/source"
 )
 
@@ -29,7 +27,7 @@ steps:
   - {step: read, do: Read it., measure: [D1]}
   - {step: left, do: Read it again., set: [D1]}
 `
-		_, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(strings.NewReplacer("FOUND", x.found, "REUSE", x.reuse).Replace(text))}}, packs.Inputs{Definition: "law.yaml"})
+		_, problems := loadLaw(strings.NewReplacer("FOUND", x.found, "REUSE", x.reuse).Replace(text))
 		i := slices.IndexFunc(problems, func(p source.Problem) bool { return p.Code == "found-beside-left" })
 		switch {
 		case i >= 0 != (x.help != ""):

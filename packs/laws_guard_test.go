@@ -6,11 +6,9 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
 
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/source"
 )
@@ -19,7 +17,7 @@ const lawHead = "pack: 1\nequipment: {tag: X-1, name: Machine}\njob: {number: \"
 
 // codesOf loads a definition and gives the codes of its errors, each once, in order.
 func codesOf(text string) (*job.Job, []string) {
-	jb, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+	jb, problems := loadLaw(text)
 	codes := map[string]bool{}
 	for _, p := range problems {
 		if p.Severity == source.Error {

@@ -6,7 +6,6 @@ import (
 
 	"pgregory.net/rapid"
 
-	"matchmark/packs"
 	"matchmark/packs/source"
 )
 
@@ -43,7 +42,7 @@ steps:
   - section: Strip
     steps:
       - {step: off, do: Take the cover off., ` + off + "}\n" + back
-		_, problems := packs.Load(mapFS("x.yaml", text), packs.Inputs{Definition: "x.yaml"})
+		_, problems := loadLaw(text)
 		told := slices.ContainsFunc(problems, func(p source.Problem) bool { return p.Code == "pack-closed" })
 		if told == first {
 			t.Fatalf("told %t:\n%s\n%v", told, text, problems)

@@ -7,8 +7,6 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
-
-	"matchmark/packs"
 )
 
 // The laws of verbs that stand at the wrong step, each against a second reckoning by the
@@ -35,7 +33,7 @@ dimensions:
 
 // told lists the codes of all problems of a definition that are among some, warnings too.
 func toldOf(text string, some ...string) []string {
-	_, problems := packs.Load(mapFS("x.yaml", text), packs.Inputs{Definition: "x.yaml"})
+	_, problems := loadLaw(text)
 	var out []string
 	for _, p := range problems {
 		if slices.Contains(some, p.Code) && !slices.Contains(out, p.Code) {

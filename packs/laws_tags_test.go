@@ -5,7 +5,6 @@ import (
 
 	"pgregory.net/rapid"
 
-	"matchmark/packs"
 	"matchmark/packs/job"
 )
 
@@ -15,7 +14,7 @@ func TestTagsCountEveryPiece(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		drawn := drawJob(t, true)
-		jb, problems := packs.Load(mapFS("x.yaml", drawn.text()), packs.Inputs{Definition: "x.yaml"})
+		jb, problems := loadLaw(drawn.text())
 		if problems.Errors() > 0 {
 			return
 		}
@@ -56,7 +55,7 @@ func TestKindsCountEveryPiece(t *testing.T) {
 	good := 0
 	rapid.Check(t, func(t *rapid.T) {
 		drawn := drawJob(t, true)
-		jb, problems := packs.Load(mapFS("x.yaml", drawn.text()), packs.Inputs{Definition: "x.yaml"})
+		jb, problems := loadLaw(drawn.text())
 		if problems.Errors() > 0 {
 			return
 		}

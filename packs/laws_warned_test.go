@@ -4,9 +4,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
-	"matchmark/packs"
 	"matchmark/packs/source"
 )
 
@@ -21,7 +19,7 @@ type warned struct {
 func toldJust(t *testing.T, code, text string, cases []warned) {
 	t.Helper()
 	for _, c := range cases {
-		_, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(strings.Replace(text, "PUT", c.put, 1))}}, packs.Inputs{Definition: "law.yaml"})
+		_, problems := loadLaw(strings.Replace(text, "PUT", c.put, 1))
 		i := slices.IndexFunc(problems, func(p source.Problem) bool { return p.Code == code })
 		switch {
 		case i >= 0 != c.told:

@@ -6,7 +6,6 @@ import (
 	"testing"
 	"testing/fstest"
 
-	"matchmark/packs"
 	"matchmark/packs/job"
 )
 
@@ -50,7 +49,7 @@ func TestOilIsFilledToItsMark(t *testing.T) {
 // fro, and what is measured before, is not told.
 func TestReadAfterItIsPutOn(t *testing.T) {
 	t.Parallel()
-	head := lawHead + "parts:\n  cover: {name: Cover}\n  shaft: {name: Shaft}\ncontainers:\n  C1: {name: Cover, kind: box, keep: dry}\ndimensions:\n  D1: {what: Float, kind: float, of: {shaft: end}, found: not taken, left: 0.05 to 0.15 mm}\nsteps:\n  - {step: off, do: Take the cover off., remove: [cover], into: C1}\n"
+	head := lawHead + "parts:\n  cover: {name: Cover}\n  shaft: {name: Shaft}\ncontainers:\n  C1: {name: Cover, kind: box, keep: dry}\ndimensions:\n  D1: {what: Float, kind: float, of: {shaft: end}, found: not taken, left: 0.05 to 0.15 mm}\n  D2: {what: Play, kind: float, of: {shaft: end}, found: record to 0.01 mm}\nsteps:\n  - {step: off, do: Take the cover off., remove: [cover], into: C1}\n"
 	toldJust(t, "read-first", head+"PUT", []warned{
 		{"  - {step: \"on\", do: Put the cover on. Measure the float., set: [D1], fit: [cover], from: [C1]}\n", true},
 		{"  - {step: \"on\", do: \"Press the cover home, turn the shaft and read its float.\", set: [D1], fit: [cover], from: [C1]}\n", true},
@@ -58,6 +57,8 @@ func TestReadAfterItIsPutOn(t *testing.T) {
 		{"  - {step: \"on\", do: Measure the float. Put the cover on., set: [D1], fit: [cover], from: [C1]}\n", false},
 		{"  - {step: \"on\", do: Push the shaft to and fro and measure its float. Put the cover on., set: [D1], fit: [cover], from: [C1]}\n", false},
 		{"  - {step: \"on\", do: Put the cover on. Look at it., set: [D1], fit: [cover], from: [C1]}\n", false},
+		{"  - {step: \"on\", do: Put the cover on. Measure the float., measure: [D2], fit: [cover], from: [C1]}\n", true},
+		{"  - {step: \"on\", do: Put the cover on. Measure the float., measure: [D2], fit: [cover], from: [C1], set: [D1]}\n", false}, // on both sides of it
 	})
 	var cases []warned
 	for _, c := range []struct {
@@ -141,7 +142,7 @@ steps:
   - {step: out, do: Take it off again., take-out-again: [screw, cover]}
   - {step: "on", do: Put the cover on., fit: [cover, screw], from: [C1], tighten: [J1]}
 `
-	jb, _ := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+	jb, _ := loadLaw(text)
 	at := map[string]job.Fastening{}
 	for _, st := range stepsOf(jb) {
 		for _, f := range st.Tighten {

@@ -7,7 +7,6 @@ import (
 
 	"pgregory.net/rapid"
 
-	"matchmark/packs"
 	"matchmark/packs/source"
 )
 
@@ -46,7 +45,7 @@ tools:
       - {step: look, do: Look.}
       - {step: cover, do: Take the cover off., loosen: [J1], remove: [screw, cover], into: C1}
 `, torque, tools) + back
-		_, problems := packs.Load(mapFS("x.yaml", text), packs.Inputs{Definition: "x.yaml"})
+		_, problems := loadLaw(text)
 		told := slices.ContainsFunc(problems, func(p source.Problem) bool { return p.Code == "no-wrench" })
 		if told == reached {
 			t.Fatalf("told %t, reached %t:\n%s", told, reached, text)

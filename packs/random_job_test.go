@@ -4,11 +4,9 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
 
-	"matchmark/packs"
 	"matchmark/packs/job"
 )
 
@@ -151,7 +149,7 @@ func drawJob(t *rapid.T, scrap bool) *randomJob {
 
 // load loads a definition given as text.
 func load(text string) (*job.Job, error) {
-	jb, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+	jb, problems := loadLaw(text)
 	if problems.Errors() > 0 {
 		return jb, problems
 	}

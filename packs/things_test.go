@@ -6,11 +6,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
-
-	"matchmark/packs"
 )
 
 // The laws of joints, parts, instruments and inputs on jobs made at random: each is told
@@ -19,11 +16,7 @@ import (
 // codes lists the codes of what is told of a definition, each once.
 func codes(head, rest string) []string {
 	text := "pack: 1\nequipment: {tag: X-1, name: Machine}\njob: {number: \"1\", title: Law, revision: A, issued: 2026-03-02}\n" + head + rest
-	_, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
-	var out []string
-	for _, p := range problems {
-		out = append(out, p.Code)
-	}
+	out := codesTold(text)
 	slices.Sort(out)
 	return slices.Compact(out)
 }
@@ -216,7 +209,7 @@ func TestMassToldTwice(t *testing.T) {
 		want bool
 	}{{"1480 kg", false}, {"1450 kg", false}, {"1300 kg", true}, {"1700 kg", false}} { // the heavier is lighter-than-its-parts
 		text := strings.Replace(string(data), "Upper casing, mass: 1480 kg", "Upper casing, mass: "+c.mass, 1)
-		_, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "law.yaml"})
+		_, problems := loadLaw(text)
 		got := false
 		for _, p := range problems {
 			got = got || p.Code == "mass-differs"

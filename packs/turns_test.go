@@ -4,9 +4,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
-	"matchmark/packs"
 	"matchmark/packs/source"
 )
 
@@ -43,7 +41,7 @@ func TestTurns(t *testing.T) {
 		put  string
 		told bool // that it comes after itself
 	}{{"sleeve/DE", false}, {"sleeve/NDE", false}, {"sleeve", true}} {
-		jb, problems := packs.Load(fstest.MapFS{"law.yaml": {Data: []byte(strings.Replace(turns, "PUT", c.put, 1))}}, packs.Inputs{Definition: "law.yaml"})
+		jb, problems := loadLaw(strings.Replace(turns, "PUT", c.put, 1))
 		if told := slices.ContainsFunc(problems, func(p source.Problem) bool { return p.Code == "after-itself" }); told != c.told {
 			t.Errorf("after: {%s: …}: told that it comes after itself %t, want %t", c.put, told, c.told)
 		}

@@ -3,11 +3,9 @@ package packs_test
 import (
 	"os"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
 
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/walk"
 )
@@ -119,7 +117,7 @@ func TestPiecesAreConserved(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		jb, problems := packs.Load(fstest.MapFS{"x": {Data: data}}, packs.Inputs{Definition: "x"})
+		jb, problems := loadLaw(data)
 		if len(problems) > 0 {
 			t.Fatal(file, problems)
 		}

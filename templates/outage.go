@@ -2,6 +2,7 @@ package templates
 
 import (
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -46,11 +47,11 @@ func (c *composer) outage(jobs []outage.Summary) []layout.Piece {
 	var rows []layout.Row
 	for _, s := range jobs {
 		what := s.Tag + " " + s.Machine
-		facts := s.Title
+		name, facts := s.Job+" "+s.Revision, s.Title
 		if s.Failed != "" {
-			facts = w.NotPrinted.With(c.whyNot(s))
+			name, facts = anywhere(name, 12), anywhere(w.NotPrinted.With(c.whyNot(s)), 24)
 		}
-		cells := []layout.Block{g.Text(0, layout.Strong, s.Job+" "+s.Revision, nil), g.About(1, what, facts, nil), g.Text(2, layout.Body, s.Issued, nil)}
+		cells := []layout.Block{g.Text(0, layout.Strong, name, nil), g.About(1, what, facts, nil), g.Text(2, layout.Body, s.Issued, nil)}
 		if s.Failed == "" {
 			cells = append(cells, g.Text(3, layout.Body, strconv.Itoa(s.Pages), nil), g.Text(4, layout.Body, strconv.Itoa(s.Tags), nil),
 				g.Text(5, layout.Body, s.Hours.Print(), nil), g.Text(6, layout.Body, s.CrewHours.Print(), nil))
@@ -79,6 +80,28 @@ func (c *composer) outage(jobs []outage.Summary) []layout.Piece {
 		out = append(out, g.Table.Pieces(block.LastTogether(rows))...)
 	}
 	return out
+}
+
+// anywhere lets a text be parted behind each slash, and within what is longer than so many signs:
+// the path of a table is as long as its folders are deep.
+func anywhere(text string, most int) string {
+	var out strings.Builder
+	n := 0
+	for _, r := range text {
+		if n == most {
+			out.WriteRune('\u200b')
+			n = 0
+		}
+		out.WriteRune(r)
+		switch n++; r {
+		case ' ':
+			n = 0
+		case '/', '\\':
+			out.WriteRune('\u200b')
+			n = 0
+		}
+	}
+	return out.String()
 }
 
 // whyNot says why a job is not printed. What paper of another language has no words for

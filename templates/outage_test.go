@@ -66,3 +66,20 @@ func TestOutageIndexInALanguage(t *testing.T) {
 		}
 	}
 }
+
+// A table of jobs in a deep folder stopped the index, and the whole outage with it: its path had no
+// room in the row of a job that was not printed.
+func TestOutageIndexTakesAnyPath(t *testing.T) {
+	t.Parallel()
+	for _, path := range []string{"jobs.csv", "/srv/plant/Outage1688276313/001/jobs.csv", `C:\Users\planner\Outage1688276313\jobs.csv`, strings.Repeat("deep", 30) + ".csv"} {
+		for _, lang := range words.Languages() {
+			_, misfits := templates.ComposeOutage([]outage.Summary{
+				{Job: "WO-100", Revision: "A", Title: path + " row 32", Failed: "number and revision are those of " + path + " row 2"},
+				{Job: path + " row 33", Title: path + " row 33", Failed: path + ":7:1: no number"},
+			}, lang, layout.Letter, pdf.NewFaces())
+			if len(misfits) > 0 {
+				t.Errorf("%s in %s: %v", path, lang, misfits)
+			}
+		}
+	}
+}

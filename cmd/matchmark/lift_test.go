@@ -127,6 +127,9 @@ func TestCasingIsNotSplitEvenly(t *testing.T) {
 	even := map[string]float64{"DE-DIS": 532, "DE-SUC": 293, "NDE-DIS": 422, "NDE-SUC": 233}
 	length := map[string]float64{"DE-DIS": 2007, "DE-SUC": 2122, "NDE-DIS": 2038, "NDE-SUC": 2151}
 	side := map[string][2]float64{"DE-DIS": {580.0 / 1040, 825.0 / 1280}, "DE-SUC": {580.0 / 1040, 455.0 / 1280}, "NDE-DIS": {460.0 / 1040, 825.0 / 1280}, "NDE-SUC": {460.0 / 1040, 455.0 / 1280}}
+	if len(r.Legs) != len(even) {
+		t.Errorf("%d legs, want %d", len(r.Legs), len(even))
+	}
 	for _, leg := range r.Legs {
 		upright := float64(leg.Even) * math.Sin(float64(leg.Angle)*math.Pi/180)
 		if math.Abs(upright-even[leg.Name]) > 1 {

@@ -96,10 +96,9 @@ func TestHoleIsFree(t *testing.T) {
 			for _, h := range holes {
 				for _, it := range f.Items {
 					l, top, r, b := it.Bounds()
-					if text, ok := it.Shape.(layout.Text); ok {
+					if _, ok := it.Shape.(layout.Text); ok {
 						x := inked(it)
 						l, top, r, b = x[0], x[1], x[2], x[3]
-						_ = text
 					}
 					dx, dy := max(l-h.X, 0, h.X-r), max(top-h.Y, 0, h.Y-b)
 					rect, isRect := it.Shape.(layout.Rect)

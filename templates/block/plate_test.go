@@ -59,20 +59,20 @@ func TestTheSentenceBesideATitleStandsClearOfItsRule(t *testing.T) {
 	for lines := 1; lines <= 4; lines++ {
 		sentence := strings.Repeat("No tag, no lift. Look at every piece before it is used. ", 2*lines-1)
 		b := c.TitleLine("Lift sheet", layout.T(layout.Sub, sentence)).Block
-		low, rule := layout.Mm(0), layout.Mm(0)
+		high, low, rule := layout.Mm(100), layout.Mm(0), layout.Mm(0)
 		for _, it := range b.Items() {
 			_, top, _, bottom := it.Bounds()
 			switch s := it.Shape.(type) {
 			case layout.Text:
-				low = max(low, bottom)
+				high, low = min(high, top), max(low, bottom)
 			case layout.Line:
 				if s.DX > 100 {
 					rule = top
 				}
 			}
 		}
-		if rule-low < 0.3 {
-			t.Errorf("%d: the letters reach to %.2f mm, the rule begins at %.2f mm", lines, low, rule)
+		if rule-low < 0.3 || high < 0 {
+			t.Errorf("%d: the letters reach from %.2f to %.2f mm, the rule begins at %.2f mm", lines, high, low, rule)
 		}
 	}
 }

@@ -1,24 +1,17 @@
 package dimension
 
 import (
-	"os"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/templates/block"
-	"matchmark/templates/words"
 )
 
 // TestLeastRows: no rows of any dimension, set in any way and width, alone or with the one
 // behind it as a like place, are lower than what is said to be the least; else a way would
 // be left out that is lower.
 func TestLeastRows(t *testing.T) {
-	dir := os.DirFS("../../packs/starters")
 	for _, name := range []string{"storm-pump.yaml", "triplex-pump.yaml", "bevel-gearbox.yaml", "exhaust-fan.yaml"} {
-		jb, _ := packs.Load(dir, packs.Inputs{Definition: name})
-		c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+		jb, c := starter(name, 180)
 		rows := 0
 		for i, d := range jb.Dims {
 			if d.Sheet {

@@ -1,24 +1,21 @@
 package dimension
 
 import (
-	"os"
 	"slices"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
 
 // setBack are the texts of the readings that each step of a starter sets again, a list a step.
-func setBack(t *testing.T, starter string, of func(*job.Dim) bool) (dims [][]*job.Dim, texts [][]string) {
+func setBack(t *testing.T, file string, of func(*job.Dim) bool) (dims [][]*job.Dim, texts [][]string) {
 	t.Helper()
-	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: starter})
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	jb, c := starter(file, 180)
 	for _, st := range jb.Steps() {
 		ds := slices.DeleteFunc(slices.Clone(st.Set), func(d *job.Dim) bool { return !of(d) })
 		if len(ds) == 0 {
@@ -36,7 +33,7 @@ func setBack(t *testing.T, starter string, of func(*job.Dim) bool) (dims [][]*jo
 		dims, texts = append(dims, ds), append(texts, said)
 	}
 	if len(dims) == 0 {
-		t.Fatalf("%s has no such reading", starter)
+		t.Fatalf("%s has no such reading", file)
 	}
 	return dims, texts
 }
@@ -83,8 +80,7 @@ func TestPackFoundSaysCopy(t *testing.T) {
 // sheet of the reading found has it above.
 func TestLikePlacesInOneOrder(t *testing.T) {
 	t.Parallel()
-	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "storm-pump.yaml"})
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	jb, c := starter("storm-pump.yaml", 180)
 	var ends []*job.Dim
 	for _, d := range jb.Dims {
 		if d.Base == "D35" {

@@ -1,25 +1,19 @@
 package dimension
 
 import (
-	"os"
 	"slices"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
-	"matchmark/templates/block"
-	"matchmark/templates/words"
 )
 
 // Below the head of a dimension that is worked out there was as much room as between two boxes,
 // though no box stands in a head: a page ended before a step that would have gone on it.
 func TestSumsStandCloseBelowTheirHead(t *testing.T) {
 	t.Parallel()
-	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "bevel-gearbox.yaml"})
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	jb, c := starter("bevel-gearbox.yaml", 180)
 	tested := 0
 	for _, st := range jb.Steps() {
 		i := slices.IndexFunc(st.Set, func(d *job.Dim) bool { return d.Base == "D11" })

@@ -2,14 +2,10 @@ package dimension
 
 import (
 	"math"
-	"os"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
 
@@ -17,8 +13,7 @@ import (
 // while the last of its columns stood half empty.
 func TestOutsideTheTableStandsInWhatItsLastColumnLeaves(t *testing.T) {
 	t.Parallel()
-	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "bevel-gearbox.yaml"})
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	jb, c := starter("bevel-gearbox.yaml", 180)
 	tested := 0
 	for _, d := range jb.Dims {
 		if d.Shims == nil || len(d.Shims.Rows) < 4 {
@@ -51,8 +46,7 @@ func TestOutsideTheTableStandsInWhatItsLastColumnLeaves(t *testing.T) {
 // its limit stood before them.
 func TestEndsOfPacksStandInTheRowOfTheVerdict(t *testing.T) {
 	t.Parallel()
-	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "triplex-pump.yaml"})
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 184)
+	jb, c := starter("triplex-pump.yaml", 184)
 	tested := 0
 	for _, st := range jb.Steps() {
 		if len(st.Set) < 2 || st.Set[0].Base != "D25" {

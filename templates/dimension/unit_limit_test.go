@@ -1,23 +1,17 @@
 package dimension
 
 import (
-	"os"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/templates/block"
-	"matchmark/templates/words"
 )
 
 // A narrow sum had "mm", "0.060 – 0.080" and "mm" below each other: the unit of the limit was
 // torn off and read as that of the box.
 func TestALimitBehindASumKeepsItsUnit(t *testing.T) {
 	t.Parallel()
-	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "exhaust-fan.yaml"})
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 184)
+	jb, c := starter("exhaust-fan.yaml", 184)
 	d := jb.Dims[0]
 	const limit = "0.060 – 0.080 mm"
 	whole := c.Line(0, []layout.Run{layout.T(layout.Limit, limit)}, layout.ParaOpts{}).W
