@@ -23,7 +23,7 @@ var mostPages = map[string][2]int{
 // of readings take together when they are laid end to end. Acts of a heat stand apart by a rule, and
 // each group of places has a line of its own.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {20.6, 21.7},
+	"bevel-gearbox.yaml": {20.8, 21.8},
 	"exhaust-fan.yaml":   {8.0, 8.5},
 	"storm-pump.yaml":    {24.7, 26.2},
 	"triplex-pump.yaml":  {17.4, 18.1},
