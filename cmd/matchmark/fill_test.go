@@ -9,22 +9,21 @@ import (
 	"matchmark/templates"
 )
 
-// mostPages bounds the pages of each starter, on A4 and on Letter. Those of the gearbox, and on
-// Letter those of the triplex pump, grew when no more than one page of work in five was to begin
-// within a step. The triplex pump grew by one on A4 as what is seen clean and what is closed were
-// ticked apart, and smallest and largest.
+// mostPages bounds the pages of each starter, on A4 and on Letter. Those of the gearbox grew when no
+// more than one page of work in five was to begin within a step; those of the triplex pump are
+// fewer since a step is one act there.
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {52, 55},
 	"exhaust-fan.yaml":   {20, 21},
 	"storm-pump.yaml":    {60, 67},
-	"triplex-pump.yaml":  {57, 60},
+	"triplex-pump.yaml":  {55, 59},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end. Acts of a heat stand apart by a rule, and
 // each group of places has a line of its own.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {20.6, 21.7},
+	"bevel-gearbox.yaml": {20.8, 21.8},
 	"exhaust-fan.yaml":   {8.0, 8.5},
 	"storm-pump.yaml":    {24.7, 26.2},
 	"triplex-pump.yaml":  {17.4, 18.1},
@@ -35,7 +34,7 @@ var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {27, 29},
 	"exhaust-fan.yaml":   {10, 11},
 	"storm-pump.yaml":    {31, 36},
-	"triplex-pump.yaml":  {35, 37},
+	"triplex-pump.yaml":  {33, 36},
 }
 
 // oneIn is of how many pages of work one may begin in the middle of a step, as layout keeps it

@@ -7,7 +7,6 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
-	"strings"
 	"testing"
 
 	"matchmark/layout"
@@ -23,8 +22,8 @@ import (
 // TestFilledRoundTrip: each dashed box of the reassembly sheet carries the value of its own
 // reading. Every box as found of every starter is given another value; then the boxes of
 // each dimension, in the order of the pages, hold its readings in the order of its steps,
-// places and positions: single ones, rows, clocks, grids, and those of several places in one
-// block.
+// places and positions: single ones, rows, clocks, grids as they are written or turned, and
+// those of several places in one block.
 func TestFilledRoundTrip(t *testing.T) {
 	t.Parallel()
 	held := 0
@@ -34,9 +33,10 @@ func TestFilledRoundTrip(t *testing.T) {
 		r := filled.Work(jb, values)
 		pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4, Filled: r}, pdf.NewFaces(), nil)
 		typed := typedOn(pack, "reassembly")
-		for at, want := range foundAgain(jb, r) {
+		turned := foundAgain(jb, r, true)
+		for at, want := range foundAgain(jb, r, false) {
 			held += len(want)
-			if got := typed[at]; strings.Join(got, " ") != strings.Join(want, " ") {
+			if got := typed[at]; !slices.Equal(got, want) && !slices.Equal(got, turned[at]) {
 				t.Errorf("%s: %v: the boxes hold %v, the readings are %v", starter, at, got, want)
 			}
 		}
@@ -95,8 +95,9 @@ func typedOn(pack *templates.Pack, sheet string) map[layout.Ref][]string {
 
 // foundAgain are the readings as found that the put-back rows copy, by the dimension, in
 // the order of the steps, of like steps in that of the definition; those that are worked
-// out, or have a mean beside them, left out.
-func foundAgain(jb *job.Job, r *filled.Result) map[layout.Ref][]string {
+// out, or have a mean beside them, left out. The positions of grids go down their columns where
+// they are turned.
+func foundAgain(jb *job.Job, r *filled.Result, turned bool) map[layout.Ref][]string {
 	out, not := map[layout.Ref][]string{}, map[layout.Ref]bool{}
 	for _, s := range jb.Sections {
 		like := map[string][]*job.Dim{} // of like steps, as the definition has them
@@ -114,6 +115,9 @@ func foundAgain(jb *job.Job, r *filled.Result) map[layout.Ref][]string {
 				}
 				for n := range d.Positions.Boxes() {
 					one, i := d.Single(n)
+					if rows, cols := len(one.Positions.Rows), len(one.Positions.Cols); turned && rows > 0 && cols > 0 {
+						i = i%rows*cols + i/rows
+					}
 					out[at] = append(out[at], units.Pointed(r.Typed(job.BlankKey(one.Mark, job.AsFound, job.ReadingBlank, i))))
 				}
 			}

@@ -6,23 +6,29 @@ import (
 	"matchmark/templates/block"
 )
 
-// gridTables are the ways to set rows and columns of positions: each row with the columns
-// of each side, and each row with a row a side.
-func gridTables(c *block.Composer, d *job.Dim, sides []Side, down, across []string) []layout.Block {
-	var wide, deep []string
-	for _, s := range sideNames(c, d, sides) {
-		wide = append(wide, spokenBefore(s, across)...)
-	}
-	for _, r := range down {
-		for _, s := range sideNames(c, d, sides) {
-			deep = append(deep, r+": "+s)
+// gridTables are the ways to set rows and columns of positions, as they are written and turned:
+// each row with the columns of each side, and each row with a row a side.
+func gridTables(c *block.Composer, d *job.Dim, sides []Side, rows, cols []string) []layout.Block {
+	n, m, names := len(cols), len(sides), sideNames(c, d, sides)
+	var out []layout.Block
+	add := func(down, across []string, at func(r, k int) int) {
+		var wide, deep []string
+		for _, s := range names {
+			wide = append(wide, spokenBefore(s, across)...)
 		}
+		for _, r := range down {
+			for _, s := range names {
+				deep = append(deep, r+": "+s)
+			}
+		}
+		w := len(across)
+		out = append(out,
+			boxTable{down, wide, layout.Sub, 0, func(r, k int) spot { return spot{at(r, k%w), k / w} }}.set(c, d, sides),
+			boxTable{deep, across, layout.Caption, 0, func(r, k int) spot { return spot{at(r/m, k), r % m} }}.set(c, d, sides))
 	}
-	n, m := len(across), len(sides)
-	return []layout.Block{
-		boxTable{down, wide, layout.Sub, 0, func(r, k int) spot { return spot{r*n + k%n, k / n} }}.set(c, d, sides),
-		boxTable{deep, across, layout.Caption, 0, func(r, k int) spot { return spot{r/m*n + k, r % m} }}.set(c, d, sides),
-	}
+	add(rows, cols, func(r, k int) int { return r*n + k })
+	add(cols, rows, func(r, k int) int { return k*n + r })
+	return out
 }
 
 // foldedGrid has a row a name and the columns of positions, in groups of rows beside each other.

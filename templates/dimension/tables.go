@@ -174,7 +174,6 @@ func sideTables(c *block.Composer, d *job.Dim, sides []Side) []layout.Block {
 	if p := d.Positions; len(p.Rows) > 0 && len(p.Cols) > 0 {
 		all = append(all, gridTables(c, d, sides, p.Rows, p.Cols)...)
 		if len(sides) == 1 {
-			all = append(all, boxTable{p.Cols, spokenBefore(sideNames(c, d, sides)[0], p.Rows), layout.Sub, 0, func(r, k int) spot { return spot{k*len(p.Cols) + r, 0} }}.set(c, d, sides))
 			for groups := 2; groups <= 3 && groups < len(p.Rows); groups++ {
 				all = append(all, foldedGrid(c, d, sides, groups))
 			}
