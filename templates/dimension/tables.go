@@ -80,7 +80,7 @@ const (
 // heads are the names of columns, each in the width of its column, which grows for a word
 // that is wider.
 func heads(c *block.Composer, d *job.Dim, names []string, widths []layout.Mm) []layout.Block {
-	var out []layout.Block
+	out := make([]layout.Block, 0, len(names))
 	for k, n := range names {
 		widths[k] = max(widths[k], longestWord(c, layout.Caption, n))
 		head := layout.Space(widths[k], 0)
@@ -95,7 +95,7 @@ func heads(c *block.Composer, d *job.Dim, names []string, widths []layout.Mm) []
 
 // cells are boxes in their columns.
 func cells(boxes []layout.Block, widths []layout.Mm) layout.Block {
-	var row []layout.Block
+	row := make([]layout.Block, 0, len(boxes))
 	for k, b := range boxes {
 		if b.Empty() {
 			row = append(row, layout.Space(widths[k], 1))
