@@ -123,20 +123,20 @@ func foldedWidth(c *block.Composer, st layout.Style, names []string, lines int) 
 	if w == 0 {
 		return 0
 	}
+	space := c.Width(st, "x x") - c.Width(st, "xx") // alone it has no width
 	for _, n := range names {
-		for whole := c.Width(st, n); w < whole && linesIn(c, st, n, w) > lines; {
+		words := wordWidths(c, st, n)
+		for whole := c.Width(st, n); w < whole && linesIn(words, space, w) > lines; {
 			w += step
 		}
 	}
 	return w + 0.1
 }
 
-// linesIn is in how many lines a text stands in a width.
-func linesIn(c *block.Composer, st layout.Style, text string, width layout.Mm) int {
+// linesIn is in how many lines words stand in a width.
+func linesIn(words []layout.Mm, space, width layout.Mm) int {
 	lines, used := 1, layout.Mm(0)
-	space := c.Width(st, "x x") - c.Width(st, "xx") // alone it has no width
-	for _, word := range strings.Split(text, " ") {
-		w := c.Width(st, word)
+	for _, w := range words {
 		if used > 0 && used+space+w > width {
 			lines, used = lines+1, 0
 		}
@@ -151,10 +151,19 @@ func linesIn(c *block.Composer, st layout.Style, text string, width layout.Mm) i
 // longestWord is the width of the longest word of a text, which is not parted.
 func longestWord(c *block.Composer, st layout.Style, text string) layout.Mm {
 	most := layout.Mm(0)
-	for _, word := range strings.Split(text, " ") {
+	for word := range strings.SplitSeq(text, " ") {
 		most = max(most, c.Width(st, word))
 	}
 	return most
+}
+
+// wordWidths are the widths of the words of a text.
+func wordWidths(c *block.Composer, st layout.Style, text string) []layout.Mm {
+	var out []layout.Mm
+	for word := range strings.SplitSeq(text, " ") {
+		out = append(out, c.Width(st, word))
+	}
+	return out
 }
 
 // sideTables are the boxes of one or several sides at several places in tables, the lowest first: those of all ways
