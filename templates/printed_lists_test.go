@@ -1,6 +1,7 @@
 package templates_test
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -60,6 +61,22 @@ func (w *wants) listed(d *job.Dim) {
 	}
 }
 
+var ranges = regexp.MustCompile(`(R?\d+\.)\s*(\d+)\s*–\s*(R?\d+\.)\s*(\d+)`)
+
+// unranged writes out what is printed as a range of steps: 4.17–4.19 as 4.17, 4.18, 4.19.
+func unranged(row string) string {
+	return ranges.ReplaceAllStringFunc(row, func(s string) string {
+		m := ranges.FindStringSubmatch(s)
+		from, _ := strconv.Atoi(m[2])
+		to, _ := strconv.Atoi(m[4])
+		var all []string
+		for i := from; i <= to && m[1] == m[3]; i++ {
+			all = append(all, m[1]+strconv.Itoa(i))
+		}
+		return strings.Join(all, ", ")
+	})
+}
+
 // lists asks for containers, tags, counts, instruments, supplies, joints, lifts and heats.
 func (w *wants) lists(jb *job.Job) {
 	p := w.p
@@ -67,7 +84,7 @@ func (w *wants) lists(jb *job.Job) {
 		if t.Spare {
 			continue
 		}
-		row, label := p.rows["register "+t.Mark], p.tags[t.Code]
+		row, label := unranged(p.rows["register "+t.Mark]), p.tags[t.Code]
 		for _, c := range job.Contents(t.In) {
 			w.add(t.Mark+" on the register", row, strconv.Itoa(c.N)+" "+c.Name, "its contents")
 		}

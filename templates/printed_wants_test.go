@@ -114,14 +114,18 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 	}
 	w.moves(jb, st, own)
 	w.acts(jb, st, own)
+	note := own
+	if st.Table { // once above the table
+		note = func(what, why string) { w.add(where, w.p.sheets["traveler"]+w.p.sheets["reassembly"], what, why) }
+	}
 	for _, c := range st.Cautions {
 		n := filled(jb, c)
-		own(n.Hazard, "a hazard")
+		note(n.Hazard, "a hazard")
 		avoid := cmp.Or(n.Short, n.Avoid)
 		if first, _, more := strings.Cut(avoid, ". "); more && saidBefore(st, c) {
 			avoid = first + "." // a note that comes again may be cut to its first sentence
 		}
-		own(avoid, "how to keep clear of it")
+		note(avoid, "how to keep clear of it")
 	}
 	if st.Table {
 		w.tableRow(st, text)

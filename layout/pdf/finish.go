@@ -59,9 +59,10 @@ func (f *file) close(catalog, info int) []byte {
 
 // finish writes the file: pages, fonts and pictures, and what leads to them.
 func finish(d *layout.Doc, n needs, s *store, contents [][]byte, tags *tags, pk *packer) ([]byte, error) {
-	size := 1 << 16
+	// About what fonts, elements with their references, and pages take.
+	size := 1<<17 + 128*len(tags.elements)
 	for _, c := range contents {
-		size += 2 * len(c)
+		size += len(c) * 5 / 4
 	}
 	f := &file{out: append(make([]byte, 0, size), header...)}
 	f.pages(d, s, contents)

@@ -2,6 +2,7 @@ package pdf
 
 import (
 	"fmt"
+	"strconv"
 
 	"matchmark/layout"
 )
@@ -113,7 +114,8 @@ func (t *tags) before(b []byte, item int) []byte {
 	e := &t.elements[t.now]
 	e.kids, e.filled = append(e.kids, id), true
 	t.pages[t.number] = append(t.pages[t.number], t.now)
-	return fmt.Appendf(b, "/%s <</MCID %d>> BDC\n", g.kind, id)
+	b = append(append(append(b, '/'), g.kind...), " <</MCID "...)
+	return append(strconv.AppendInt(b, int64(id), 10), ">> BDC\n"...)
 }
 
 // begin makes the element of a group, or finds it: that of a cell stands since its row

@@ -1,6 +1,9 @@
 package pdf
 
-import "fmt"
+import (
+	"fmt"
+	"strconv"
+)
 
 // write adds the objects of the structure, the first numbered next, and gives the entries
 // of the catalogue that lead to them.
@@ -12,7 +15,7 @@ func (t *tags) write(next int, add func([]byte)) string {
 	for i, elements := range t.pages {
 		b = fmt.Appendf(b, "%d [", i)
 		for _, e := range elements {
-			b = fmt.Appendf(b, "%d 0 R ", number(e))
+			b = append(strconv.AppendInt(b, int64(number(e)), 10), " 0 R "...)
 		}
 		b = append(b, "] "...)
 	}
@@ -21,9 +24,9 @@ func (t *tags) write(next int, add func([]byte)) string {
 		b := []byte(" /K [")
 		for _, k := range of {
 			if k >= 0 {
-				b = fmt.Appendf(b, "%d ", k)
+				b = append(strconv.AppendInt(b, int64(k), 10), ' ')
 			} else {
-				b = fmt.Appendf(b, "%d 0 R ", number(^k))
+				b = append(strconv.AppendInt(b, int64(number(^k)), 10), " 0 R "...)
 			}
 		}
 		return append(b, ']')

@@ -34,9 +34,13 @@ type Band struct {
 	Pace []Pace
 }
 
+// A search tries powers on one pull.
 type search struct {
 	pull *Pull
 	grid grid
+
+	bodies *bodies // those of all trials, and how they start
+	start  kept
 }
 
 // An edge is looked for on a ladder of powers: each factor edgeFactor has edgeRungs of

@@ -62,6 +62,8 @@ type bodies struct {
 	skinFilm  []float64
 	skinPower []float64 // W on the face itself
 
+	power, depth float64 // of the source: W, m
+
 	clock    float64
 	in, lost float64 // J since the start
 	started  float64 // J in the bodies at the start
@@ -267,6 +269,7 @@ func (b *bodies) drawOff() { b.apart = true }
 // putPower sets the heat of a source, even along the hub; depth zero is all on the
 // face.
 func (b *bodies) putPower(watts float64, depth float64) {
+	b.power, b.depth = watts, depth
 	clear(b.put)
 	clear(b.skinPut)
 	within := depth > 0 && watts != 0

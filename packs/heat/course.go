@@ -4,10 +4,11 @@ import "math"
 
 // moment reads the state of the bodies.
 func (p *Pull) moment(b *bodies, heating bool) Moment {
+	lag := b.lags()
 	m := Moment{
 		At: Second(b.clock), Heating: heating,
-		Skin: Celsius(b.skin()), Bore: Celsius(b.bore()), Seat: Celsius(b.seat()),
-		Opening: Mm(b.reckoned() * 1000),
+		Skin: Celsius(b.skin()), Bore: Celsius(b.boreAt(lag)), Seat: Celsius(b.seatAt(lag)),
+		Opening: Mm(b.reckonedAt(b.t, b.under(lag)) * 1000),
 	}
 	x := p.Shaft.Behind
 	if len(p.Neighbours) > 0 {
@@ -27,41 +28,43 @@ const (
 )
 
 // follow computes the pull with the chosen power: heating until free, then the
-// window, and what becomes of the neighbour.
+// window, and what becomes of the neighbour. All runs begin alike, and part when the joint
+// does or when the hub is free.
 func (p *Pull) follow(plan *Plan, g grid) error {
 	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
 	plan.Course = append(plan.Course, p.moment(b, false))
 	p.wall(plan, b, 0)
 	b.putPower(float64(plan.Net), p.depth())
 	clock := newStepper(b, g)
-	if err := p.heatUntilFree(plan, b, clock); err != nil {
+	parts, free, err := p.heatUntilFree(plan, b, clock)
+	if err != nil {
 		return err
 	}
 	if p.levelsApply() {
 		plan.Levels = Mm(p.levelsPerWatt(true) * float64(plan.Net) * 1000)
 	}
-	if len(p.Neighbours) > 0 {
-		if err := p.warmNeighbours(plan, g); err != nil {
-			return err
-		}
-	}
 	if err := p.window(plan, b, clock); err != nil {
 		return err
+	}
+	if len(p.Neighbours) > 0 {
+		if err := p.warmNeighbours(plan, b, parts, free, g); err != nil {
+			return err
+		}
 	}
 	for _, m := range plan.Course {
 		plan.Hottest = max(plan.Hottest, m.Skin)
 	}
-	return p.keepOn(plan, g)
+	return p.keepOn(plan, b, free)
 }
 
 // heatUntilFree steps until the opening needed is reached and takes the last
-// step back to that moment.
-func (p *Pull) heatUntilFree(plan *Plan, b *bodies, clock *stepper) error {
+// step back to that moment. It keeps the moment at which contact is lost, and this one.
+func (p *Pull) heatUntilFree(plan *Plan, b *bodies, clock *stepper) (parted, free kept, err error) {
 	need, parts := p.Fit.opening(), p.Fit.Interference
 	for {
 		was := plan.Course[len(plan.Course)-1]
 		if !clock.step() || b.clock > 2*float64(p.Longest) {
-			return errDiverged()
+			return parted, free, errDiverged()
 		}
 		now := p.moment(b, true)
 		// A step that passes a mark is done again up to the mark itself.
@@ -73,11 +76,11 @@ func (p *Pull) heatUntilFree(plan *Plan, b *bodies, clock *stepper) error {
 			dt := float64(now.At-was.At) * share(float64(was.Opening), float64(now.Opening), float64(mark))
 			b.undo()
 			if dt > 0 && !b.step(dt, 1) {
-				return errDiverged()
+				return parted, free, errDiverged()
 			}
 			now = p.moment(b, true)
 			if plan.Parts == 0 {
-				plan.Parts = now.At
+				plan.Parts, parted = now.At, b.keep(clock)
 			}
 			if mark == need {
 				plan.Free = now.At
@@ -91,7 +94,7 @@ func (p *Pull) heatUntilFree(plan *Plan, b *bodies, clock *stepper) error {
 		if plan.Free > 0 {
 			plan.Skin, plan.Bore, plan.Seat = now.Skin, now.Bore, now.Seat
 			plan.Into = Joule(b.in)
-			return nil
+			return parted, b.keep(clock), nil
 		}
 	}
 }
@@ -136,13 +139,13 @@ func (p *Pull) untilShut(b *bodies, clock *stepper, see func(Moment)) (stays Sec
 
 // keepOn is what is gained when the heat stays on after the hub is free, until the
 // crayon on its skin melts or the longest time is over.
-func (p *Pull) keepOn(plan *Plan, g grid) error {
-	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
-	if !p.heatFor(b, float64(plan.Net), float64(p.Longest), float64(p.stop()), g) {
+func (p *Pull) keepOn(plan *Plan, b *bodies, free kept) error {
+	clock := b.back(free)
+	if !p.goesOn(b, clock, float64(p.Longest), float64(p.stop())) {
 		return errDiverged()
 	}
-	plan.HeatOn = max(0, Second(b.clock)-plan.Free)
-	stays, endless, ok := p.untilShut(b, newStepper(b, g), func(Moment) {})
+	plan.HeatOn = Second(b.clock) - plan.Free
+	stays, endless, ok := p.untilShut(b, clock, func(Moment) {})
 	plan.Loose, plan.LooseEndless = plan.HeatOn+stays, endless
 	if !ok {
 		return errDiverged()
@@ -156,23 +159,17 @@ const longestSoak = 6 * 3600
 
 // warmNeighbours follows the heat along the shaft, once with the hub drawn off
 // the moment it is free and once with a hub that never moved.
-func (p *Pull) warmNeighbours(plan *Plan, g grid) error {
-	carrying := func(closes Mm) *bodies {
-		b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, g)
-		b.closes = closes.metres()
-		return b
-	}
-	freed := carrying(p.Fit.Interference + p.Contact.TouchUntil)
-	if !p.heatFor(freed, float64(plan.Net), float64(plan.Free), math.Inf(1), g) {
+func (p *Pull) warmNeighbours(plan *Plan, b *bodies, parted, free kept, g grid) error {
+	b.back(free)
+	b.putPower(0, 0)
+	b.drawOff()
+	drawn, ok := p.soaks(b, g)
+	clock := b.back(parted)
+	b.closes = math.Inf(1)
+	if !p.goesOn(b, clock, float64(p.Longest), float64(p.stop())) {
 		return errDiverged()
 	}
-	freed.drawOff()
-	stuck := carrying(Mm(math.Inf(1)))
-	if !p.heatFor(stuck, float64(plan.Net), float64(p.Longest), float64(p.stop()), g) {
-		return errDiverged()
-	}
-	drawn, ok := p.soaks(freed, g)
-	left, also := p.soaks(stuck, g)
+	left, also := p.soaks(b, g)
 	if !ok || !also {
 		return errDiverged()
 	}
@@ -187,7 +184,11 @@ func (p *Pull) warmNeighbours(plan *Plan, g grid) error {
 // heatFor heats for so long or until the skin is so hot, then takes the heat away.
 func (p *Pull) heatFor(b *bodies, power, seconds, skin float64, g grid) bool {
 	b.putPower(power, p.depth())
-	clock := newStepper(b, g)
+	return p.goesOn(b, newStepper(b, g), seconds, skin)
+}
+
+// goesOn is heatFor of bodies whose heat is on already; the seconds are those of the clock.
+func (p *Pull) goesOn(b *bodies, clock *stepper, seconds, skin float64) bool {
 	for b.clock < seconds {
 		was, from := b.skin(), b.clock
 		if !clock.step() {

@@ -21,7 +21,7 @@ func TestAnEdgeIsTheLastRungThatWorks(t *testing.T) {
 	} {
 		p := stormPump(t)
 		change(&p)
-		s := search{&p, usualGrid}
+		s := search{pull: &p, grid: usualGrid}
 		b, err := s.band()
 		if err != nil {
 			t.Errorf("%s: %v", name, err)

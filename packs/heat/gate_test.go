@@ -64,7 +64,7 @@ func TestTheGateIsNeverPassedByAPullThatDoesNotFree(t *testing.T) {
 	freed, stuck := 0, 0
 	checkSome(t, 12, func(t *rapid.T) {
 		p := pulledJoint(t)
-		s := search{&p, usualGrid}
+		s := search{pull: &p, grid: usualGrid}
 		mid, _ := s.firstThatFrees()
 		if !mid.frees {
 			return
@@ -127,7 +127,7 @@ func TestTheWindowIsThatOfOneRun(t *testing.T) {
 	checkSome(t, 14, func(t *rapid.T) {
 		p := pulledJoint(t)
 		p.Workable = Workable{Second(rapid.IntRange(5, 300).Draw(t, "workable")), "site"}
-		s := search{&p, usualGrid}
+		s := search{pull: &p, grid: usualGrid}
 		mid, _ := s.firstThatFrees()
 		if !mid.frees {
 			return

@@ -68,10 +68,8 @@ func (p *Pull) noHeat(s *search, best trial, because saying) error {
 // mustInterference is the greatest interference, on full micrometres down, that the
 // best power opens under the ceiling as it is, and that trial; zero when there is none.
 func (p *Pull) mustInterference(s *search, best trial) (Mm, trial) {
-	q, t := *p, *s
-	t.pull = &q
 	if best.power == 0 {
-		_, best = t.firstThatFrees()
+		_, best = s.firstThatFrees()
 	}
 	try := Mm(best.opening*1000) - p.Fit.Clearance
 	// A looser fit parts sooner, so that the opening found is about enough; the last
@@ -81,7 +79,9 @@ func (p *Pull) mustInterference(s *search, best trial) (Mm, trial) {
 		if try <= 0 {
 			return 0, best
 		}
+		q := *p
 		q.Fit.Interference = try
+		t := search{pull: &q, grid: s.grid}
 		if t.try(best.power).frees {
 			return try, best
 		}

@@ -98,7 +98,7 @@ func TestTheUsualGridIsFineEnough(t *testing.T) {
 		same("wall", float64(a.Wall.Difference), float64(b.Wall.Difference), 0.02)
 		same("stress", float64(a.Wall.AtSkin), float64(b.Wall.AtSkin), -0.02)
 		same("neighbour rise", float64(a.Neighbours[0].IfStuck-20), float64(b.Neighbours[0].IfStuck-20), 0.02)
-		s := search{&p, fine}
+		s := search{pull: &p, grid: fine}
 		if !s.try(float64(a.Band.Least)*1.02).frees || s.try(float64(a.Band.Least)*0.97).frees {
 			t.Errorf("%s: the least power is %.0f W, and not within 3 %% of the fine grid's", name, float64(a.Band.Least))
 		}
@@ -176,7 +176,7 @@ func BenchmarkPlan(b *testing.B) {
 // One solve: one power heated until free.
 func BenchmarkSolve(b *testing.B) {
 	p := stormPump(b)
-	s := search{&p, usualGrid}
+	s := search{pull: &p, grid: usualGrid}
 	for b.Loop() {
 		s.try(24e3)
 	}

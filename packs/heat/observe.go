@@ -9,7 +9,7 @@ import "math"
 // section, exactly so for any temperature along the radius in plane stress.
 // Source: Timoshenko and Goodier, Theory of Elasticity, thin circular disk with
 // temperature symmetrical about the centre, from memory.
-func (b *bodies) opening() float64 { return b.openingAt(b.t, b.lags()) }
+func (b *bodies) opening() float64 { return b.openingAt(b.t, b.under(b.lags())) }
 
 // reserve is what the opening is counted less, as a share of the growth of hub and
 // shaft: the error of the grid against a fine mesh, in any joint of one metal. The
@@ -28,24 +28,25 @@ func reserveOf(hub, shaft *Material) float64 {
 	return reserveUnlike
 }
 
-// reckoned is the opening less the reserve: what freeing is judged by.
-func (b *bodies) reckoned() float64 { return b.reckonedAt(b.t, b.lags()) }
-
+// reckonedAt is the opening of one station less the reserve: what freeing is judged by.
 func (b *bodies) reckonedAt(t []float64, st station) float64 {
 	hub, shaft := b.meanStrain(t, st.cell+b.nShaft, b.nHub), b.meanStrain(t, st.cell, b.nShaft)
 	return b.need * (hub - shaft - b.reserve*(math.Abs(hub)+math.Abs(shaft)))
 }
 
-// lags is the station under the hub where the opening is least.
-func (b *bodies) lags() station {
-	lag, least := b.stations[b.from], math.Inf(1)
-	for _, st := range b.stations[b.from:b.to] {
-		if o := b.openingAt(b.t, st); o < least {
-			lag, least = st, o
+// lags is which of the stations under the hub has the least opening.
+func (b *bodies) lags() int {
+	lag, least := 0, math.Inf(1)
+	for k := range b.to - b.from {
+		if o := b.openingAt(b.t, b.under(k)); o < least {
+			lag, least = k, o
 		}
 	}
 	return lag
 }
+
+// under is a station under the hub.
+func (b *bodies) under(k int) station { return b.stations[b.from+k] }
 
 // openingAt is the opening of one station.
 func (b *bodies) openingAt(t []float64, st station) float64 {
@@ -86,13 +87,13 @@ func (b *bodies) skin() float64 {
 
 // skinAt is the temperature of the outer face at one station under the hub.
 func (b *bodies) skinAt(k int) float64 {
-	ring := b.stations[b.from+k].cell + b.nShaft + b.nHub - 1
+	ring := b.under(k).cell + b.nShaft + b.nHub - 1
 	return (b.t[ring]*b.skinLink[k] + b.skinPower[k] + b.skinFilm[k]*b.airAt) / (b.skinLink[k] + b.skinFilm[k])
 }
 
 // boreAt is the temperature of the hub at the joint, at one station under it.
 func (b *bodies) boreAt(k int) float64 {
-	ring := b.stations[b.from+k].cell + b.nShaft
+	ring := b.under(k).cell + b.nShaft
 	if b.nShaft == 0 {
 		return b.t[ring]
 	}
@@ -102,29 +103,18 @@ func (b *bodies) boreAt(k int) float64 {
 	return b.t[l.b] - flow*l.out/k2
 }
 
-// bore is the temperature of the hub at the joint where the opening lags.
-func (b *bodies) bore() float64 {
-	lag := b.lags()
-	for k, st := range b.stations[b.from:b.to] {
-		if st == lag {
-			return b.boreAt(k)
-		}
-	}
-	return b.boreAt(0)
-}
-
-// seat is the mean temperature of the shaft where the opening lags.
-func (b *bodies) seat() float64 {
+// seatAt is the mean temperature of the shaft at one station under the hub.
+func (b *bodies) seatAt(k int) float64 {
 	if b.nShaft == 0 {
-		return b.bore()
+		return b.boreAt(k)
 	}
-	return b.mean(b.lags().cell, b.nShaft)
+	return b.mean(b.under(k).cell, b.nShaft)
 }
 
 // along is the mean temperature of the shaft's section x metres behind the hub.
 func (b *bodies) along(x float64) float64 {
 	if b.nShaft == 0 {
-		return b.bore()
+		return b.boreAt(b.lags())
 	}
 	list := b.stations[b.to-1:]
 	for i := 1; i < len(list); i++ {

@@ -85,7 +85,7 @@ func TestNoHeatSaysWhatWouldHaveToChange(t *testing.T) {
 			case c.Code == "ceiling":
 				q.Skin.At = Celsius(c.Must)
 			}
-			s := search{&q, usualGrid}
+			s := search{pull: &q, grid: usualGrid}
 			if mid, _ := s.firstThatFrees(); !mid.frees {
 				t.Fatalf("%s %v does not do: %v", c.Code, c.Must, r)
 			}

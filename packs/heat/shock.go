@@ -87,7 +87,7 @@ type wallStress struct {
 // wallAt is the wall at a station under the hub; coldHoop is the tension of the cold
 // fit at its bore.
 func (b *bodies) wallAt(k int, interference Mm, coldHoop MPa) wallStress {
-	st := b.stations[b.from+k]
+	st := b.under(k)
 	m := b.of[st.cell+b.nShaft]
 	mean := b.meanStrain(b.t, st.cell+b.nShaft, b.nHub)
 	face := func(t float64) MPa {

@@ -81,7 +81,7 @@ func TestNoPlannedPullCracksIron(t *testing.T) {
 		p.Hub.Strength = MPa(rapid.Float64Range(150, 400).Draw(t, "strength"))
 		p.Hub.Outside = Mm(rapid.Float64Range(180, 260).Draw(t, "outside"))
 		p.Fit.Interference = Mm(rapid.Float64Range(0.015, 0.05).Draw(t, "interference"))
-		s := search{&p, usualGrid}
+		s := search{pull: &p, grid: usualGrid}
 		mid, _ := s.firstThatFrees()
 		if !mid.frees {
 			return

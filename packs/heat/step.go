@@ -66,14 +66,14 @@ func (b *bodies) closeJoints() {
 	if b.nShaft == 0 {
 		return
 	}
-	lag := b.lags()
+	lag := b.under(b.lags())
 	gap := ((b.reckonedAt(b.t, lag)+b.reckonedAt(b.guess, lag))/2 - b.closes) / 2
 	for i, k := range b.joints {
 		if b.apart {
 			b.links[k].extra = math.Inf(1)
 			continue
 		}
-		st := b.stations[b.from+i]
+		st := b.under(i)
 		perFace := 0.0
 		if !b.contact.Perfect {
 			perFace = 1 / float64(b.contact.Touching)

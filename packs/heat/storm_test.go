@@ -101,7 +101,7 @@ func TestStormPumpPlanTellsTheCrewWhatToSee(t *testing.T) {
 		t.Errorf("a hub heated from outside pulls at its bore and presses at its skin: %+v", plan.Wall)
 	}
 	// The edges of the band do what they are edges of.
-	s := search{&p, usualGrid}
+	s := search{pull: &p, grid: usualGrid}
 	for _, c := range []struct {
 		power Watt
 		frees bool
@@ -202,7 +202,7 @@ func TestKeepingTheHeatOnGainsTime(t *testing.T) {
 	}
 	p.Source.Net, p.Fit.Clearance = plan.Net, 0.200 // so wide that the skin limit comes first
 	p.Contact.TouchUntil = 0.020
-	s := search{&p, usualGrid}
+	s := search{pull: &p, grid: usualGrid}
 	end := s.try(float64(plan.Net))
 	near(t, "skin at its limit", float64(plan.Free+plan.HeatOn), end.at, 0.01*end.at)
 	if !end.tooHot {

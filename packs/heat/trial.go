@@ -20,7 +20,7 @@ type trial struct {
 // try runs one power.
 func (s *search) try(power float64) trial {
 	p := s.pull
-	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, s.grid)
+	b := s.atStart()
 	b.putPower(power, p.depth())
 	clock := newStepper(b, s.grid)
 	t := trial{power: power}
@@ -43,6 +43,18 @@ func (s *search) try(power float64) trial {
 	}
 	t.at = float64(p.Longest)
 	return t
+}
+
+// atStart gives the bodies before they are heated.
+func (s *search) atStart() *bodies {
+	if b := s.bodies; b != nil {
+		b.back(s.start)
+		return b
+	}
+	p := s.pull
+	b := newBodies(&p.Hub, &p.Shaft, p.Fit, p.Contact, p.Air, s.grid)
+	s.bodies, s.start = b, b.keep(newStepper(b, s.grid))
+	return b
 }
 
 // A seen is a moment with the tension at the bore of a brittle hub.

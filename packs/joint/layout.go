@@ -62,6 +62,20 @@ type Pattern struct {
 	Order  []int   // the number of the place that is tightened first, second, …
 }
 
+// Clock is how many degrees clockwise from the top a place lies, seen from the middle of all, 0 up
+// to 360: for words where the places lie too close to be drawn. Its number counts from 1 and is one
+// of the places.
+func (p Pattern) Clock(number int) Degree {
+	var middle Point
+	for _, q := range p.Places {
+		middle.X += q.X / thread.Mm(len(p.Places))
+		middle.Y += q.Y / thread.Mm(len(p.Places))
+	}
+	at := p.Places[number-1]
+	turned := math.Atan2(float64(at.X-middle.X), float64(at.Y-middle.Y)) * 180 / math.Pi
+	return Degree(math.Mod(turned+360, 360))
+}
+
 // Pattern lays the fasteners out and finds their order. The error is Refusals.
 func (l Layout) Pattern() (Pattern, error) {
 	var rs reasons

@@ -11,6 +11,31 @@ import (
 )
 
 // Where the fasteners sit: geometry.
+// Where a place lies on a clock face, by hand: a quarter turn is 90°.
+func TestPlacesOnTheClock(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		name   string
+		layout joint.Layout
+		number int
+		want   joint.Degree
+	}{
+		{"the first of a circle is at the top", joint.Layout{Shape: joint.Circle, Method: joint.Crosswise, Count: 8, Diameter: 400}, 1, 0},
+		{"the second of eight is an eighth turn on", joint.Layout{Shape: joint.Circle, Method: joint.Crosswise, Count: 8, Diameter: 400}, 2, 45},
+		{"against the clock it is seven eighths on", joint.Layout{Shape: joint.Circle, Method: joint.Crosswise, Count: 8, Diameter: 400, Anticlockwise: true}, 2, 315},
+		{"the first may lie elsewhere", joint.Layout{Shape: joint.Circle, Method: joint.Crosswise, Count: 8, Diameter: 400, First: 90}, 1, 90},
+		{"a place left of the middle", joint.Layout{Shape: joint.Positions, Places: []joint.Point{{X: 0, Y: 0}, {X: 100, Y: 0}}, Order: []int{1, 2}}, 1, 270},
+	} {
+		p, err := c.layout.Pattern()
+		if err != nil {
+			t.Fatal(c.name, err)
+		}
+		if got := p.Clock(c.number); got < c.want-0.001 || got > c.want+0.001 {
+			t.Errorf("%s: %v°, want %v°", c.name, got, c.want)
+		}
+	}
+}
+
 func TestPlaces(t *testing.T) {
 	for _, c := range []struct {
 		what string

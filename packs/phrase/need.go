@@ -181,20 +181,26 @@ func joined(heads, tails []string) []string {
 
 // alternate is one form or another.
 func alternate(subs []*syntax.Regexp) form {
-	var all []string
-	var parts []need
-	whole := true
-	for _, sub := range subs {
-		f := formOf(sub)
-		whole = whole && f.all != nil
-		all = append(all, f.all...)
-		parts = append(parts, f.need())
+	forms, few := make([]form, len(subs)), 0
+	for i, sub := range subs {
+		forms[i] = formOf(sub)
+		few += len(forms[i].all)
+		if forms[i].all == nil {
+			few = most + 1
+		}
 	}
-	if whole && len(all) <= most {
+	if few <= most {
+		all := make([]string, 0, few)
+		for _, f := range forms {
+			all = append(all, f.all...)
+		}
 		return form{all: all}
 	}
-	if slices.ContainsFunc(parts, need.open) {
-		return form{}
+	parts := make([]need, len(forms))
+	for i, f := range forms {
+		if parts[i] = f.need(); parts[i].open() {
+			return form{}
+		}
 	}
 	return form{needs: need{any: true, parts: parts}}
 }
@@ -202,17 +208,17 @@ func alternate(subs []*syntax.Regexp) form {
 // oneOf is the need of any one of some texts; none where one of them is too short to be
 // looked for.
 func oneOf(texts []string) need {
-	out := need{any: true}
-	for _, t := range texts {
+	out := need{any: true, parts: make([]need, len(texts))}
+	for k, t := range texts {
 		word := wordOf(t)
 		if len(word) < 3 {
 			return need{}
 		}
-		var places []uint16
-		for i := range len(word) - 2 {
-			places = append(places, uint16(place(word[i], word[i+1], word[i+2])))
+		places := make([]uint16, len(word)-2)
+		for i := range places {
+			places[i] = uint16(place(word[i], word[i+1], word[i+2]))
 		}
-		out.parts = append(out.parts, need{word: places})
+		out.parts[k].word = places
 	}
 	if len(out.parts) == 1 {
 		return out.parts[0]
@@ -222,8 +228,8 @@ func oneOf(texts []string) need {
 
 // wordOf is a text of a form as it stands in what is read: a space at an edge, and one for
 // several.
-func wordOf(text string) string {
-	var out []byte
+func wordOf(text string) []byte {
+	out := make([]byte, 0, len(text)+1)
 	at := false // an edge stands before the next sign
 	for i := range len(text) {
 		c := text[i]
@@ -242,5 +248,5 @@ func wordOf(text string) string {
 	if at && len(out) > 0 && out[len(out)-1] != ' ' {
 		out = append(out, ' ')
 	}
-	return string(out)
+	return out
 }

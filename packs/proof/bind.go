@@ -28,6 +28,7 @@ var binding = map[string]func(*binder){
 	"state":         (*binder).state,
 	"hold-early":    (*binder).holdEarly,
 	"hold-late":     (*binder).holdLate,
+	"gas-late":      (*binder).gasLate,
 	"out-of-line":   (*binder).outOfLine,
 	"unopened":      (*binder).unopened,
 	"proved-late":   (*binder).provedLate,

@@ -102,6 +102,7 @@ var Laws = []Law{
 	{"decided-blind", "a part whose renewal is decided has been measured by then", (*report).checkDecidedBlind},
 	{"permit-said", "of a permit on which a person goes in it is known that it is for that", (*report).checkPermitUnsaid},
 	{"entry-shut", "whoever goes in on a permit goes in while something stands open", (*report).checkEntryShut},
+	{"gas-late", "the air within is read before anybody works inside", (*report).checkGasLate},
 	{"permits-end", "no step asks for a permit that has ended", (*report).checkPermitsEnd},
 	{"permits-back", "where one permit is handed back, all are, each once", (*report).checkPermitsBack},
 	{"hanging", "no hand goes in under a load that hangs before something is put under it", (*report).checkHanging},

@@ -1,6 +1,7 @@
 package jointsheet
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -181,7 +182,19 @@ func listed(c *block.Composer, j *job.Joint) layout.Block {
 	for _, n := range j.Order.Order {
 		all = append(all, strconv.Itoa(n))
 	}
-	text := c.W.Tightening.PlacesListed + " " + c.W.Tightening.PlaceList.With(strings.Join(all, ", "))
+	w := c.W.Tightening
+	text := w.PlacesListed + " " + w.PlaceList.With(strings.Join(all, ", "))
+	clock := func(number int) string { return strconv.Itoa(int(math.Round(float64(j.Order.Clock(number)))) % 360) }
+	text += " " + w.PlacesFrom.With(clock(1), clock(2))
+	if j.SeenFrom != "" {
+		text += " " + w.SeenFrom.With(j.SeenFrom)
+	}
+	if j.Clock != "" {
+		text += " " + w.TopIs.With(j.Clock)
+	}
+	if backward(j) {
+		text += " " + w.Backward.With(lastNumber(j))
+	}
 	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: j.At})
 }
 

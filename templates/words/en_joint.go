@@ -15,6 +15,7 @@ var englishTightening = Tightening{
 	ClockTop:    "12 o'clock", Top: "top", PlacesListed: "The places lie too close to draw the order.",
 	Scale: "To scale 1 : %s.", SeenFrom: "Seen from %s.", ClockIs: "The black triangle at the top: %s.",
 	Backward: "Loosen backward, number %s first and number 1 last, a little each round.", PlaceList: "Order by the numbers of the places: %s.",
+	PlacesFrom: "Place 1 is %s° and place 2 is %s° clockwise from the top.", TopIs: "At the top: %s.",
 
 	Lubricant: "Threads and faces", NewAlways: "New ones every time", ForNow: "For a while before the last torque",
 	BreaksLoose: "Each must break loose with at least", BelowIt: "those that did not",

@@ -10,8 +10,8 @@ type Tightening struct {
 	TightenedAt, LoosenedAt, OnSheet, OnTwo, SameBolts, TicksAt, LooseOnSheet Sentence
 
 	// The picture.
-	OrderNumber, ClockTop, Top, PlacesListed      string
-	Scale, SeenFrom, ClockIs, Backward, PlaceList Sentence
+	OrderNumber, ClockTop, Top, PlacesListed                         string
+	Scale, SeenFrom, ClockIs, Backward, PlaceList, PlacesFrom, TopIs Sentence
 
 	// What is known of the bolts.
 	Lubricant, NewAlways, ForNow, BreaksLoose, BelowIt                                 string
