@@ -14,7 +14,19 @@ import (
 // the hazard, how to keep clear of it, and where it stands in full with the rule
 // it leans on; where the words that say so take a line of their own, by its page alone.
 func (c *Composer) Caution(n *job.Caution) layout.Block {
-	n = c.Note(n)
+	// A note stands before several steps.
+	return c.Once(cautionKey{n, c.W, c.Span}, func() []layout.Piece {
+		return []layout.Piece{{Block: c.lowestCaution(c.Note(n))}}
+	})[0].Block
+}
+
+type cautionKey struct {
+	note *job.Caution
+	w    *words.Catalogue
+	span layout.Mm
+}
+
+func (c *Composer) lowestCaution(n *job.Caution) layout.Block {
 	text := cmp.Or(n.Short, n.Avoid)
 	page := c.Page("caution " + n.Key)
 	full, short := c.W.Cautions.InFull.With(page), c.W.Front.PageNo.With(page)

@@ -7,22 +7,23 @@ import (
 // FlowRow sets blocks from left to right and begins a new row where the width
 // ends.
 func FlowRow(all []layout.Block, width layout.Mm) layout.Block {
-	var rows []layout.Block
-	for _, r := range Rows(all, width) {
-		rows = append(rows, layout.Bottom(layout.GapX, r...))
+	in := Rows(all, width)
+	rows := make([]layout.Block, len(in))
+	for i, r := range in {
+		rows[i] = layout.Bottom(layout.GapX, r...)
 	}
 	return layout.Above(layout.GapY, rows...)
 }
 
-// Rows are the rows of FlowRow.
+// Rows are the rows of FlowRow, parts of all: they are not written to.
 func Rows(all []layout.Block, width layout.Mm) [][]layout.Block {
 	var rows [][]layout.Block
-	for _, b := range all {
-		if n := len(rows); n > 0 && RowWidth(rows[n-1])+layout.GapX+b.W <= width {
-			rows[n-1] = append(rows[n-1], b)
-			continue
+	from := 0
+	for i := 1; i <= len(all); i++ {
+		if i == len(all) || RowWidth(all[from:i])+layout.GapX+all[i].W > width {
+			rows = append(rows, all[from:i:i])
+			from = i
 		}
-		rows = append(rows, []layout.Block{b})
 	}
 	return rows
 }

@@ -121,7 +121,7 @@ func (k content) setLimit(before bool, width layout.Mm) []layout.Block {
 	limit := k.limitOf(d, before)
 	var text []layout.Block
 	for _, l := range limit.lines {
-		room := min(width, max(limitW, wordW(c, l)))
+		room := min(width, max(limitW, longestWord(c, l.style, l.text)))
 		text = append(text, c.Para(room, []layout.Run{layout.T(l.style, l.text)}, layout.ParaOpts{Ref: d.At}))
 	}
 	var out []layout.Block
@@ -137,15 +137,6 @@ func (k content) setLimit(before bool, width layout.Mm) []layout.Block {
 
 // limitW is the width that a limit takes before its boxes, if none of its words is wider.
 const limitW layout.Mm = 46
-
-// wordW is the width of the longest piece of a line that is not parted.
-func wordW(c *block.Composer, l limitText) layout.Mm {
-	most := layout.Mm(0)
-	for _, word := range strings.Split(l.text, " ") {
-		most = max(most, c.Width(l.style, word))
-	}
-	return most
-}
 
 // markLead is the height of the line that begins with the mark of a dimension: that of its frame.
 const markLead layout.Mm = 5

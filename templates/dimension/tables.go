@@ -80,7 +80,7 @@ const (
 // heads are the names of columns, each in the width of its column, which grows for a word
 // that is wider.
 func heads(c *block.Composer, d *job.Dim, names []string, widths []layout.Mm) []layout.Block {
-	var out []layout.Block
+	out := make([]layout.Block, 0, len(names))
 	for k, n := range names {
 		widths[k] = max(widths[k], longestWord(c, layout.Caption, n))
 		head := layout.Space(widths[k], 0)
@@ -95,7 +95,7 @@ func heads(c *block.Composer, d *job.Dim, names []string, widths []layout.Mm) []
 
 // cells are boxes in their columns.
 func cells(boxes []layout.Block, widths []layout.Mm) layout.Block {
-	var row []layout.Block
+	row := make([]layout.Block, 0, len(boxes))
 	for k, b := range boxes {
 		if b.Empty() {
 			row = append(row, layout.Space(widths[k], 1))
@@ -123,20 +123,20 @@ func foldedWidth(c *block.Composer, st layout.Style, names []string, lines int) 
 	if w == 0 {
 		return 0
 	}
+	space := c.Width(st, "x x") - c.Width(st, "xx") // alone it has no width
 	for _, n := range names {
-		for whole := c.Width(st, n); w < whole && linesIn(c, st, n, w) > lines; {
+		words := wordWidths(c, st, n)
+		for whole := c.Width(st, n); w < whole && linesIn(words, space, w) > lines; {
 			w += step
 		}
 	}
 	return w + 0.1
 }
 
-// linesIn is in how many lines a text stands in a width.
-func linesIn(c *block.Composer, st layout.Style, text string, width layout.Mm) int {
+// linesIn is in how many lines words stand in a width.
+func linesIn(words []layout.Mm, space, width layout.Mm) int {
 	lines, used := 1, layout.Mm(0)
-	space := c.Width(st, "x x") - c.Width(st, "xx") // alone it has no width
-	for _, word := range strings.Split(text, " ") {
-		w := c.Width(st, word)
+	for _, w := range words {
 		if used > 0 && used+space+w > width {
 			lines, used = lines+1, 0
 		}
@@ -151,10 +151,19 @@ func linesIn(c *block.Composer, st layout.Style, text string, width layout.Mm) i
 // longestWord is the width of the longest word of a text, which is not parted.
 func longestWord(c *block.Composer, st layout.Style, text string) layout.Mm {
 	most := layout.Mm(0)
-	for _, word := range strings.Split(text, " ") {
+	for word := range strings.SplitSeq(text, " ") {
 		most = max(most, c.Width(st, word))
 	}
 	return most
+}
+
+// wordWidths are the widths of the words of a text.
+func wordWidths(c *block.Composer, st layout.Style, text string) []layout.Mm {
+	var out []layout.Mm
+	for word := range strings.SplitSeq(text, " ") {
+		out = append(out, c.Width(st, word))
+	}
+	return out
 }
 
 // sideTables are the boxes of one or several sides at several places in tables, the lowest first: those of all ways

@@ -209,14 +209,17 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	return r
 }
 
-// inWidths is a run of lines, of which several widths are tried, each more than once.
+// inWidths is a run of lines, of which several widths are tried, each more than once; they are
+// not written to.
 func inWidths(of func(width layout.Mm) []layout.Block) run {
 	set := map[layout.Mm][]layout.Block{}
 	return run{lines: func(width layout.Mm) []layout.Block {
-		if _, known := set[width]; !known {
-			set[width] = of(width)
+		lines, known := set[width]
+		if !known {
+			lines = slices.Clip(of(width))
+			set[width] = lines
 		}
-		return slices.Clone(set[width])
+		return lines
 	}}
 }
 

@@ -22,7 +22,7 @@ const tickPad layout.Mm = 0.3
 
 // guardTicks are such lines for all things of a list.
 func guardTicks[T any](c *block.Composer, st *job.Step, width layout.Mm, list []T, words func(T) string) []layout.Block {
-	var out []layout.Block
+	out := make([]layout.Block, 0, len(list))
 	for _, x := range list {
 		out = append(out, guardTick(c, st, words(x), width))
 	}

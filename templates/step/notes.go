@@ -32,12 +32,14 @@ func notesOf(steps ...*job.Step) []noteOf {
 func notesAbove(c *block.Composer, notes []noteOf) []layout.Piece {
 	var out []layout.Piece
 	for i, x := range notes {
-		p := layout.Piece{Block: c.Caution(x.note), KeepNext: true}
+		p := layout.Piece{KeepNext: true}
 		if i == 0 {
 			p.Gap = cautionGap
 		}
 		if stoodBefore(notes[0].step, x.note) {
 			p.Block = c.CautionAgain(x.note)
+		} else {
+			p.Block = c.Caution(x.note)
 		}
 		p.Block = p.Block.Tagged(x.step.At)
 		out = append(out, p)
@@ -55,6 +57,15 @@ func NotesAgain(c *block.Composer, steps ...*job.Step) (notes *layout.Block, abo
 	if len(again) == 0 {
 		return nil, 0
 	}
-	b := c.CautionsInRow(again).Tagged(steps[0].At).Pad(0, 0, 1.2, 0)
-	return &b, len(again)
+	set := c.Once(againKey{steps[0], len(steps), c.Span}, func() []layout.Piece {
+		return []layout.Piece{{Block: c.CautionsInRow(again).Tagged(steps[0].At).Pad(0, 0, 1.2, 0)}}
+	})
+	return &set[0].Block, len(again)
+}
+
+// An againKey tells the notes of a step, or of so many like ones, as they stand again.
+type againKey struct {
+	first *job.Step
+	n     int
+	span  layout.Mm
 }

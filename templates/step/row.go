@@ -213,7 +213,7 @@ func linesBelow(c *block.Composer, rs []run) []layout.Piece {
 // inPairs sets the lines of a run in two columns, read from left to right.
 func inPairs(r run, width layout.Mm) []layout.Block {
 	half := (width - textGap) / 2
-	lines := r.lines(half)
+	lines := slices.Clone(r.lines(half))
 	for i, l := range lines {
 		lines[i] = l.Fill(half, l.H, 0, 0)
 	}
@@ -236,7 +236,7 @@ const twoLines layout.Mm = 9.1
 // of text, or in as many as it takes over the whole width.
 func inRows(r run, width layout.Mm) []layout.Block {
 	const parts = 12
-	lines := r.lines(width)
+	lines := slices.Clone(r.lines(width))
 	if len(lines) < 2 {
 		return lines
 	}
