@@ -19,8 +19,8 @@ type breaker struct {
 	runs  []Run
 	texts []string // the cleaned runs
 	frags []fragment
-	kept  bool       // the point between two facts stays with the one before it
-	whole []fragment // before any is parted, where they may be set once more
+	kept  bool // the point between two facts stays with the one before it
+	whole bool // the fragments are set once more, and are copied before one is parted
 }
 
 // chunkEnd is the index after the chain of glued fragments that starts at i.
@@ -83,12 +83,12 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 			return b.roomForHyphen(best, avail)
 		}
 		w += chunk
-		last := b.frags[stop-1]
+		last := &b.frags[stop-1]
 		full, hyphen := w, last.end == atSoft && stop < len(b.frags)
 		if hyphen {
 			full += b.hyphenW(stop - 1)
 		}
-		if best.to == i || full.fits(avail) && !(b.kept && stop < len(b.frags) && b.frags[stop].separates()) {
+		if best.to == i || full.fits(avail) && !(b.kept && stop < len(b.frags) && b.frags[stop].point) {
 			best = textLine{from: i, to: stop, hyphen: hyphen, w: full}
 		}
 		if last.end == atFeed {
@@ -98,9 +98,6 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 	}
 	return b.roomForHyphen(best, avail)
 }
-
-// separates reports whether a fragment is the point between two facts.
-func (f fragment) separates() bool { return f.text == "·" }
 
 // roomForHyphen is the line as it is, or if its hyphen does not go into the room,
 // the line parted earlier; over is what it reaches beyond when nothing will do.
@@ -162,7 +159,7 @@ func (b *breaker) loosen(from, to int, room Mm) (cut int, ok bool) {
 		b.split(cut, at)
 		first, rest := &b.frags[cut], &b.frags[cut+1]
 		first.end, first.space = atSpace, space
-		rest.text, rest.lo, rest.w = rest.text[len(NoBreak):], rest.lo+len(NoBreak), rest.w-space
+		rest.text, rest.lo, rest.w = rest.text[len(NoBreak):], rest.lo+int32(len(NoBreak)), rest.w-space
 	}
 	return cut, ok
 }
@@ -210,13 +207,13 @@ func (b *breaker) placeIn(word string, st Style, room Mm, anywhere bool) (at int
 // split makes two fragments of fragment i, parted at byte position at.
 func (b *breaker) split(i, at int) {
 	f := b.frags[i]
-	if len(b.whole) == len(b.frags) { // they are set once more, whole
-		b.frags = slices.Clone(b.frags)
+	if b.whole {
+		b.frags, b.whole = slices.Clone(b.frags), false
 	}
 	st := b.runs[f.run].Style
 	first, rest := f, f
-	first.text, first.hi, first.end, first.space = f.text[:at], f.lo+at, atSoft, 0
-	rest.text, rest.lo = f.text[at:], f.lo+at
+	first.text, first.hi, first.end, first.space = f.text[:at], f.lo+int32(at), atSoft, 0
+	rest.text, rest.lo = f.text[at:], f.lo+int32(at)
 	first.w = b.s.width(st, first.text)
 	rest.w = f.w - first.w
 	b.frags[i] = first

@@ -21,15 +21,15 @@ const (
 // text is run[lo:hi] of the cleaned run, or a drawn sign.
 type fragment struct {
 	text   string
-	run    int
-	lo, hi int
+	sign   *sign
 	w      Mm
-	// left is the room before the text, inside w, for a decoration.
-	left  Mm
-	sign  *sign
-	whole bool // never hyphenated: decorated, or a mark, size or unit
-	end   ending
-	space Mm
+	left   Mm // the room before the text, inside w, for a decoration
+	space  Mm
+	run    int32
+	lo, hi int32
+	whole  bool // never hyphenated: decorated, or a mark, size or unit
+	point  bool // the point between two facts
+	end    ending
 }
 
 // replacement stands on the page where a sign cannot be set, so that a draft can
@@ -40,7 +40,7 @@ const replacement = '\uFFFD'
 type cutter struct {
 	s     *Setter
 	frags []fragment
-	run   int
+	run   int32
 	r     Run
 	text  string
 	lo    int
@@ -67,7 +67,7 @@ func (c *cutter) cut(r Run, text string) {
 		case x == '\u2011' || x == '\u2010':
 			if !c.s.m.Has(r.Style.Face, x) {
 				c.flush(i, glued)
-				c.put(fragment{text: "-", run: c.run, lo: i, hi: i})
+				c.put(fragment{text: "-", run: c.run, lo: int32(i), hi: int32(i)})
 				c.lo = i + n
 			}
 			if x == '\u2010' && c.jointAt(i, n) {
@@ -76,7 +76,7 @@ func (c *cutter) cut(r Run, text string) {
 			}
 		case x > '~' && signs[x] != nil && !c.s.m.Has(r.Style.Face, x):
 			c.flush(i, glued)
-			c.put(fragment{text: string(x), run: c.run, lo: i, hi: i, sign: signs[x]})
+			c.put(fragment{text: string(x), run: c.run, lo: int32(i), hi: int32(i), sign: signs[x]})
 			c.lo = i + n
 		case isJoint(x) && c.jointAt(i, n):
 			c.flush(i+n, atJoint)
@@ -97,7 +97,7 @@ func (c *cutter) cutDecorated() {
 	for i, x := range c.text {
 		if x > '~' && signs[x] != nil && !c.s.m.Has(c.r.Style.Face, x) {
 			c.flush(i, glued)
-			c.put(fragment{text: string(x), run: c.run, lo: i, hi: i, sign: signs[x]})
+			c.put(fragment{text: string(x), run: c.run, lo: int32(i), hi: int32(i), sign: signs[x]})
 			c.lo = i + utf8.RuneLen(x)
 		}
 	}
@@ -113,7 +113,7 @@ func (c *cutter) cutDecorated() {
 // flush ends the fragment that runs from lo to hi, if there is any text in it.
 func (c *cutter) flush(hi int, end ending) {
 	if hi > c.lo {
-		c.put(fragment{text: c.text[c.lo:hi], run: c.run, lo: c.lo, hi: hi, end: end})
+		c.put(fragment{text: c.text[c.lo:hi], run: c.run, lo: int32(c.lo), hi: int32(hi), end: end})
 	} else if end != glued {
 		c.close(end)
 	}
@@ -128,6 +128,7 @@ func (c *cutter) put(f fragment) {
 		f.w = c.s.width(c.r.Style, f.text)
 		f.whole = c.r.Deco != Plain || strings.IndexFunc(f.text, isDigit) >= 0
 	}
+	f.point = f.text == "·"
 	c.frags = append(c.frags, f)
 }
 
@@ -151,14 +152,14 @@ func (c *cutter) close(end ending) {
 
 // join adds the fragments of a run that was cut by itself.
 func (c *cutter) join(run int, r Run, k cutRun) {
-	c.run, c.r = run, r
+	c.run, c.r = int32(run), r
 	for _, x := range k.lead {
 		c.close(parting(x))
 	}
 	from := len(c.frags)
 	c.frags = append(c.frags, k.frags...)
 	for i := from; i < len(c.frags); i++ {
-		c.frags[i].run = run
+		c.frags[i].run = c.run
 	}
 }
 

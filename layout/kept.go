@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"hash/maphash"
 	"math"
 	"slices"
 	"strings"
@@ -56,9 +57,14 @@ type cutKey struct {
 // cutOf cuts a run, or gives it as it was cut before: a paragraph is set in many widths.
 func (s *Setter) cutOf(r Run) cutRun {
 	key := cutKey{r.Text, bits(r.Style.Size), bits(r.Style.Lead), howOf(r.Style, r.Deco, Left, false)}
-	return s.cuts.keep(key, func() cutRun { return s.cutNow(r) })
+	return s.cuts.keep(key, func() cutRun {
+		k := s.cutNow(r)
+		k.frags = slices.Clone(k.frags)
+		return k
+	})
 }
 
+// cutNow cuts a run; the next one to be cut takes its room.
 func (s *Setter) cutNow(r Run) (k cutRun) {
 	r.Text = s.Decimals(r.Text)
 	k.text, k.misfits = s.clean(r)
@@ -68,7 +74,7 @@ func (s *Setter) cutNow(r Run) (k cutRun) {
 	}
 	c := cutter{s: s, frags: s.cutting[:0]}
 	c.cut(r, k.text)
-	k.text, k.frags = c.text, slices.Clone(c.frags)
+	k.text, k.frags = c.text, c.frags
 	s.cutting = c.frags
 	return k
 }
@@ -80,40 +86,79 @@ const mostKept = 1 << 12
 // A memory keeps what was made under a key. When half of what it may hold is new, what has
 // not been asked for since the last time is forgotten: a large job asks for the texts of its
 // nearest steps again and again, and hardly for earlier ones.
-// Its maps hold where things are: as they grow they are copied over and over.
-type memory[K comparable, V any] struct{ fresh, old map[K]*V }
+// Its maps hold where things are: as they grow they are copied over and over. A thing is found
+// by the sum of its key, of which a map makes less than of all that stands in the key.
+type memory[K summed, V any] struct{ fresh, old map[uint64]*remembered[K, V] }
 
-// known gives what is kept under a key, nil where that is nothing.
-func (m *memory[K, V]) known(key K) *V {
-	v := m.fresh[key]
-	if v == nil {
-		if v = m.old[key]; v != nil {
-			m.add(key, v)
-		}
-	}
-	return v
+type remembered[K summed, V any] struct {
+	key   K
+	value V
+	next  *remembered[K, V] // another one with the same sum
+}
+
+// A summed key has a sum, alike for keys that are alike and for few others.
+type summed interface {
+	comparable
+	sum() uint64
 }
 
 // keep gives what is kept under a key, made now if it is not.
 func (m *memory[K, V]) keep(key K, make func() V) V {
-	v := m.known(key)
-	if v == nil {
-		made := make()
-		v = &made
-		m.add(key, v)
+	sum := key.sum()
+	r := m.fresh[sum].find(key)
+	if r == nil {
+		if r = m.old[sum].find(key); r != nil {
+			m.add(sum, &remembered[K, V]{key: key, value: r.value})
+			return r.value
+		}
+		r = &remembered[K, V]{key: key, value: make()}
+		m.add(sum, r)
 	}
-	return *v
+	return r.value
 }
 
-func (m *memory[K, V]) add(key K, v *V) {
+func (r *remembered[K, V]) find(key K) *remembered[K, V] {
+	for r != nil && r.key != key {
+		r = r.next
+	}
+	return r
+}
+
+func (m *memory[K, V]) add(sum uint64, r *remembered[K, V]) {
 	if len(m.fresh) >= mostKept/2 {
 		m.fresh, m.old = m.old, m.fresh
 		clear(m.fresh) // it keeps its room
 	}
 	if m.fresh == nil {
-		m.fresh = map[K]*V{}
+		m.fresh = map[uint64]*remembered[K, V]{}
 	}
-	m.fresh[key] = v
+	r.next = m.fresh[sum]
+	m.fresh[sum] = r
+}
+
+// summing is where all sums begin: another in each run, for they order nothing.
+var summing = maphash.MakeSeed()
+
+// sumOf is the sum of a text and numbers.
+func sumOf(text string, numbers ...uint64) uint64 {
+	sum := maphash.String(summing, text)
+	for _, n := range numbers {
+		sum = (sum ^ n) * 0x9E3779B97F4A7C15 // odd, with ones and zeros in no order
+		sum ^= sum >> 32
+	}
+	return sum
+}
+
+func (k setKey) sum() uint64 { return sumOf(k.text, k.size, k.width, uint64(k.how)) }
+
+func (k cutKey) sum() uint64 { return sumOf(k.text, k.size, uint64(k.how)) }
+
+func (k boxKey) sum() uint64 {
+	return sumOf(k.caption, maphash.Comparable(summing, k.ref), k.w, k.h)
+}
+
+func (n Number) sum() uint64 {
+	return sumOf(n.Caption, maphash.Comparable(summing, n.Ref), uint64(n.Before), uint64(n.After))
 }
 
 // once sets a single run, or gives it as it was set before; runs of several are always

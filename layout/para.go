@@ -78,11 +78,12 @@ func (s *Setter) para(width Mm, runs []Run, o ParaOpts, draw bool) Block {
 // fill sets all lines into the block, none of them beginning with the point between two facts
 // where that takes no line more.
 func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
-	if !slices.ContainsFunc(b.frags, fragment.separates) {
+	if !b.hasPoint() {
 		b.lines(out, width, o, draw)
 		return
 	}
-	b.whole = b.frags
+	whole := b.frags
+	b.whole = true
 	with, without := *out, *out
 	with.Misfits, without.Misfits = slices.Clip(out.Misfits), slices.Clip(out.Misfits)
 	if !b.lines(&with, width, o, draw) {
@@ -90,12 +91,22 @@ func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 		return
 	}
 	parted := b.frags
-	b.frags, b.kept = b.whole, true
+	b.frags, b.whole, b.kept = whole, true, true
 	b.lines(&without, width, o, draw)
 	if b.kept = false; !without.H.fits(with.H) || len(without.Misfits) > len(with.Misfits) {
 		without, b.frags = with, parted
 	}
 	*out = without
+}
+
+// hasPoint reports whether the point between two facts is among the fragments.
+func (b *breaker) hasPoint() bool {
+	for i := range b.frags {
+		if b.frags[i].point {
+			return true
+		}
+	}
+	return false
 }
 
 // lines sets all lines into the block, and reports whether one of them begins with the point
@@ -116,7 +127,7 @@ func (b *breaker) lines(out *Block, width Mm, o ParaOpts, draw bool) (led bool) 
 			out.Misfits = append(out.Misfits, b.tooWide(l, over, o))
 		}
 		b.emit(out, l, room, hang, o, draw)
-		led = led || !first && b.frags[l.from].separates()
+		led = led || !first && b.frags[l.from].point
 		i = l.to
 	}
 	out.W = width

@@ -28,9 +28,8 @@ func (p *Paragraph) Size(width Mm) (h Mm, misfits int) {
 
 // fill sets all lines, without the misfits of single signs.
 func (p *Paragraph) fill(width Mm, draw bool) (out Block) {
-	b := breaker{s: p.s, runs: p.runs, texts: p.texts, frags: append(p.s.frags[:0], p.frags...)}
+	b := breaker{s: p.s, runs: p.runs, texts: p.texts, frags: p.frags, whole: true}
 	b.fill(&out, width, p.o, draw)
-	p.s.frags = b.frags[:0]
 	return out
 }
 

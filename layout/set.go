@@ -11,7 +11,10 @@ func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts, draw 
 	}
 	var base, below Mm
 	for i := l.from; i < l.to; i++ {
-		st := b.runs[b.frags[i].run].Style
+		if i > l.from && b.frags[i].run == b.frags[i-1].run {
+			continue
+		}
+		st := &b.runs[b.frags[i].run].Style
 		base, below = max(base, st.base()), max(below, st.Lead-st.base())
 	}
 	x := hang
@@ -56,7 +59,7 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 	}
 	start := x
 	for i < l.to && b.frags[i].run == run {
-		f := b.frags[i]
+		f := &b.frags[i]
 		if f.sign != nil {
 			it.X, it.Shape = x+f.left, f.sign.path(r.Style, ink, f.text)
 			out.ink.items = append(out.ink.items, it)
@@ -94,7 +97,7 @@ func (b *breaker) spaceOn(l textLine, i int) Mm {
 // join gathers the fragments of one run from i on into one text, as far as no
 // drawn sign comes between and the line goes. It gives the width of it all.
 func (b *breaker) join(l textLine, i int) (text string, stop int, w Mm) {
-	first := b.frags[i]
+	first := &b.frags[i]
 	for stop = i; ; {
 		w += b.frags[stop].w
 		stop++
@@ -114,7 +117,7 @@ func (b *breaker) join(l textLine, i int) (text string, stop int, w Mm) {
 // textOf is the text of the fragments [from, to) of one run. Most often it stands
 // in the run just so; then it is a longer slice of the run and nothing is copied.
 func (b *breaker) textOf(from, to int) string {
-	first, last := b.frags[from], b.frags[to-1]
+	first, last := &b.frags[from], &b.frags[to-1]
 	size := 0
 	for i := from; i < to; i++ {
 		size += len(b.frags[i].text)
@@ -143,8 +146,8 @@ func (b *breaker) textOf(from, to int) string {
 // nothing or one space between, and none of them is replaced by another sign.
 func (b *breaker) asWritten(from, to int) bool {
 	for i := from; i < to; i++ {
-		f := b.frags[i]
-		if f.hi-f.lo != len(f.text) {
+		f := &b.frags[i]
+		if int(f.hi-f.lo) != len(f.text) {
 			return false
 		}
 		if i+1 == to {

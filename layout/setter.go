@@ -54,9 +54,12 @@ func (s *Setter) Pen() Pen { return s.pen }
 func (s *Setter) Width(st Style, text string) Mm {
 	key := cutKey{text, bits(st.Size), bits(st.Lead), howOf(st, Plain, Left, true)}
 	return s.widths.keep(key, func() Mm {
-		b, _ := s.cutAll([]Run{{Text: text, Style: st}}, ParaOpts{})
-		l := b.oneLine()
+		// Most texts that are only measured are words, and are never set by themselves.
+		runs := [1]Run{{Text: text, Style: st}}
+		c := cutter{s: s, frags: s.frags[:0]}
+		c.join(0, runs[0], s.cutNow(runs[0]))
+		b := breaker{s: s, runs: runs[:], frags: c.frags}
 		s.frags = b.frags[:0]
-		return l.w
+		return b.oneLine().w
 	})
 }

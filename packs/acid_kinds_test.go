@@ -90,17 +90,13 @@ func TestAcidOrder(t *testing.T) {
 			continue
 		}
 		every := 3
-		if len(data) > 20000 {
+		switch {
+		case full:
+			every = 1
+		case len(data) > 20000:
 			every = 9
 		}
-		var some []orderMutant
-		seen := map[string]int{}
-		for _, m := range orderMutants(t, data) {
-			if full || seen[m.kind]%every == 0 {
-				some = append(some, m)
-			}
-			seen[m.kind]++
-		}
+		some := orderMutants(t, data, every)
 		silent := silentOf(some)
 		for i, m := range some {
 			k := kinds[m.kind]

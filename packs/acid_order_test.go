@@ -34,16 +34,19 @@ type orderMutator struct {
 	root     *yaml.Node
 	sections *yaml.Node
 	mayPass  func(lower, upper string) bool // whether a step may go above another, by what is printed
+	every    int                            // of each kind the first is made and every so many after it
+	seen     map[string]int                 // of each kind, those that could be made
 	out      []orderMutant
 }
 
-func orderMutants(t *testing.T, data []byte) []orderMutant {
+// orderMutants makes mutants of a definition: of each kind the first, and every so many after it.
+func orderMutants(t *testing.T, data []byte, every int) []orderMutant {
 	t.Helper()
 	var doc yaml.Node
 	if err := yaml.Unmarshal(data, &doc); err != nil {
 		t.Fatal(err)
 	}
-	m := &orderMutator{t: t, root: doc.Content[0]}
+	m := &orderMutator{t: t, root: doc.Content[0], every: every, seen: map[string]int{}}
 	m.sections = entryOf(m.root, "steps")
 	if m.sections == nil {
 		return nil
@@ -95,7 +98,12 @@ func entryOf(n *yaml.Node, key string) *yaml.Node {
 	return nil
 }
 
+// add writes a mutant down as the tree is now, if its turn has come.
 func (m *orderMutator) add(kind, what string, free bool) {
+	m.seen[kind]++
+	if (m.seen[kind]-1)%m.every != 0 {
+		return
+	}
 	text, err := yaml.Marshal(m.root)
 	if err != nil {
 		m.t.Fatal(err)

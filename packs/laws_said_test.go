@@ -31,6 +31,17 @@ steps:
 		{"Run it for several hours.", true},
 		{"Couple it and run the pump for half an hour.", true},
 		{"Run one hour empty.", true},
+		{"Run the machine empty, flush it, switch it off.", true},
+		{"Run it empty for two hours.", true},
+		{"Everybody clear, run the fan up to speed.", true},
+		{"Couple it and run it at full speed.", true},
+		{"Run the motor uncoupled, look which way it turns.", true},
+		{"Never run the pump empty.", false},
+		{"Do not run it unloaded.", false},
+		{"Run the tank empty.", false},
+		{"Run it up to the shoulder.", false},
+		{"Run the mill file over the burr.", false},
+		{"Run it empty-handed to the store.", false},
 		{"Start the pump of the hydraulic tensioner.", false},
 		{"Run it for one hour in the oven.", false},
 		{"Let the wash oil run for 10 minutes.", false},
@@ -38,6 +49,35 @@ steps:
 		{"Start the motor bolts by hand.", false},
 		{"Run the nut up by hand.", false},
 		{"Ready to start the pump again tomorrow.", false},
+	})
+}
+
+// What runs was read above the line of the same step that takes the locks off, or below the one
+// that puts them on again, and nothing was told.
+func TestWhatRunsIsReadBetweenTheLocks(t *testing.T) {
+	t.Parallel()
+	toldJust(t, "runs-locked", lawHead+`
+parts:
+  housing: {name: Housing}
+isolations:
+  motor: {point: Breaker 12, energy: "electric, 400 V", state: racked out, proved: tried}
+instruments:
+  meter: {name: Meter, range: 0 to 20 mm/s, reads: 0.1 mm/s}
+dimensions:
+  D1: {what: Vibration at full speed, kind: condition, of: {housing: top}, by: meter, found: not taken, left: at most 4.5 mm/s, over: stop it, source: sheet}
+  D2: {what: Lever to its stop at full speed, kind: condition, of: {housing: stop}, by: meter, found: not taken, left: at most 4.5 mm/s, over: set it, source: sheet}
+steps:
+  - section: Run
+    steps:
+      - {step: lock, do: Lock the pump out., lock: [motor]}
+      - {step: run, do: Read it., PUT}
+      - {step: back, do: Take the lock off., unlock: [motor]}
+`, []warned{
+		{"unlock-for-now: [motor], set: [D1], lock-again: [motor]", false},
+		{"set: [D1], unlock-for-now: [motor], lock-again: [motor]", true},
+		{"unlock-for-now: [motor], lock-again: [motor], set: [D1]", true},
+		{"set: [D1]", true},
+		{"set: [D2], unlock-for-now: [motor], lock-again: [motor]", false},
 	})
 }
 

@@ -222,6 +222,18 @@ func TestNobodyGoesInWhereNothingIsOpen(t *testing.T) {
 		act := "      - {step: act, " + c.line + ", permit: [entry]}\n"
 		cases = append(cases, warned{act + open + shut, c.in}, warned{open + shut + act, c.in}, warned{open + act + shut, false})
 	}
+	for _, c := range []struct {
+		do string
+		in bool
+	}{
+		{"Crawl through the casing, look for tools.", true}, {"Climb into the casing and wipe it.", true}, {"One crawls inside the casing.", true}, {"Crawl into the casing, count the lamps.", true},
+		{"Climb into the basket.", false}, {"Climb through the rail.", false}, {"Crawl through the gallery below the floor.", false}, {"Climb onto the casing.", false}, {"Crawl under the casing.", false},
+		{"Nobody climbs into the casing.", false}, {"Climb in, look.", false}, {"Before anybody crawls into the casing, test the air.", false}, {"Look through the casing.", false}, {"Look into the casing from the rail.", false},
+		{"Climb the ladder beside the casing.", false}, {"Drop the cover into the casing.", false}, {"The hose goes into the casing.", false}, {"Step back from the casing.", false},
+	} {
+		act := "      - {step: act, do: \"" + c.do + "\"}\n"
+		cases = append(cases, warned{act + open + shut, c.in}, warned{open + shut + act, c.in}, warned{open + act + shut, false})
+	}
 	toldJust(t, "entry-shut", text+"PUT", cases)
 	line := map[string]string{
 		"off casing": "do: Lift the casing off by hand., remove: [casing], into: C1, open: [box], people: 2", "in": "do: Climb into it., permit: [entry]",

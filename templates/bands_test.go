@@ -19,7 +19,7 @@ func TestColumnsOnAFirstSheet(t *testing.T) {
 	edge := func(h layout.Mm) func(int, int) layout.Block {
 		return func(int, int) layout.Block { return layout.Block{W: w, H: h} }
 	}
-	inner := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: &job.Job{}, W: words.English, Span: w}
+	inner := block.New(pdf.NewFaces(), layout.Pen{}, &job.Job{}, words.English, w)
 	c := &composer{Composer: inner, paper: layout.A4, own: layout.Sheet{Name: "own", Head: edge(head), Foot: edge(foot)}}
 	var lines []columnLine
 	for range 50 {

@@ -3,6 +3,7 @@ package templates
 import (
 	"bytes"
 	"fmt"
+	"slices"
 	"strings"
 
 	"matchmark/layout"
@@ -42,13 +43,28 @@ func crowded(j *job.Job, all []misfit, out *source.Problems) map[int]bool {
 		case d != nil && narrower(j, d, most, at):
 			// It stands in one table with the one whose boxes are too wide.
 		case d != nil:
-			out.Add(at, "too-wide", fmt.Sprintf("the boxes of %s take %.1f mm more room than the paper has", d.Mark, tenths(most[at])), roomFor(d)...)
+			out.Add(at, "too-wide", fmt.Sprintf("the boxes of %s take %.1f mm more room than the paper has", d.Mark, tenths(most[at])), append(roomFor(d), untabled(j, at)...)...)
 		default:
 			out.Add(at, "too-wide", fmt.Sprintf("what is printed for this entry takes %.1f mm more room than the paper has", tenths(most[at])),
-				"write the names and words of this entry shorter, or make two entries of it; the words printed around them stay as they are")
+				append([]string{"write the names and words of this entry shorter, or make two entries of it; the words printed around them stay as they are"}, untabled(j, at)...)...)
 		}
 	}
 	return spoken
+}
+
+// untabled says that a step, or one that reads or moves what is written at a place, need not be
+// printed in one table with the same step at other places; nothing where it is not.
+func untabled(j *job.Job, at source.Pos) []string {
+	for _, s := range j.Sections {
+		for _, st := range s.Steps {
+			read := slices.ContainsFunc(slices.Concat(st.Measure, st.Set), func(d *job.Dim) bool { return d.At == at })
+			moved := slices.ContainsFunc(slices.Concat(st.Remove, st.Fit), func(m *job.Move) bool { return m.At == at })
+			if st.Table && (st.At == at || read || moved) {
+				return []string{"or take as-table: yes out at " + st.Name() + ", where each place then has a step of its own"}
+			}
+		}
+	}
+	return nil
 }
 
 // narrower reports whether another dimension lacks the same room and has boxes of more

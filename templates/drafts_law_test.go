@@ -5,6 +5,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"strings"
+	"sync"
 	"testing"
 	"unicode"
 
@@ -43,19 +44,30 @@ var (
 	sourceName = regexp.MustCompile(`^(asme|nfpa|noao|gnirs|wac|cfr|osha|army|navy|nasa|bloch|lamé|incropera|gere|iso|vdi|ohio|administrative|handbook)$`)
 )
 
+// catalogueWords are the words of the catalogues, by language.
+var catalogueWords sync.Map
+
+// wordSet are the words of some texts.
+func wordSet(texts []string) map[string]bool {
+	out := map[string]bool{}
+	for _, text := range texts {
+		for _, x := range wordsOf(text) {
+			out[x] = true
+		}
+	}
+	return out
+}
+
 // strangers gives the words of a pack that are neither of its language nor of the files
 // that it was made from, each with the text that it stands in.
 func strangers(j *job.Job, w *words.Catalogue, pack *templates.Pack) map[string]string {
-	own := map[string]bool{}
-	texts := textsOf(w)
+	once, _ := catalogueWords.LoadOrStore(w.Lang, sync.OnceValue(func() map[string]bool { return wordSet(textsOf(w)) }))
+	fixed := once.(func() map[string]bool)()
+	var written []string
 	for name, data := range j.Files {
-		texts = append(texts, name, string(data))
+		written = append(written, name, string(data))
 	}
-	for _, text := range texts {
-		for _, x := range wordsOf(text) {
-			own[x] = true
-		}
-	}
+	own := wordSet(written)
 	out := map[string]string{}
 	parted, open := false, false // a word, a code goes on from the line above
 	for _, f := range pack.Pages.Pages {
@@ -77,7 +89,7 @@ func strangers(j *job.Job, w *words.Catalogue, pack *templates.Pack) map[string]
 				list = list[:len(list)-1]
 			}
 			for _, word := range list {
-				if len(word) > 3 && !own[word] && !sourceName.MatchString(word) && !strings.Contains(j.Digest, word) {
+				if len(word) > 3 && !own[word] && !fixed[word] && !sourceName.MatchString(word) && !strings.Contains(j.Digest, word) {
 					out[word] = f.Sheet + ": " + x.S
 				}
 			}

@@ -4,10 +4,15 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
+	"matchmark/layout"
+	"matchmark/layout/pdf"
 	"matchmark/packs"
 	"matchmark/packs/job"
+	"matchmark/packs/source"
+	"matchmark/templates"
 )
 
 // definitions are the starters, the field procedures and the other good definitions.
@@ -42,6 +47,31 @@ func loadFile(t *testing.T, file string) *job.Job {
 	return jb
 }
 
+// A printedFile is a definition of the project on A4, with its problems and what does not fit.
+type printedFile struct {
+	jb                *job.Job
+	pack              *templates.Pack
+	problems, misfits source.Problems
+}
+
+var printedFiles sync.Map // by file
+
+// onA4 sets a definition on A4, once for all tests, which must not change it.
+func onA4(t *testing.T, file string) printedFile {
+	t.Helper()
+	dir, in := inputsOf(file)
+	once, _ := printedFiles.LoadOrStore(file, sync.OnceValue(func() printedFile {
+		jb, found := packs.Load(os.DirFS(dir), in)
+		pack, misfits := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
+		return printedFile{jb, &templates.Pack{Pages: pack.Pages, Tags: pack.Tags}, found, misfits} // the pages alone are kept
+	}))
+	x := once.(func() printedFile)()
+	if x.problems.Errors() > 0 {
+		t.Fatal(x.problems)
+	}
+	return x
+}
+
 // inputsOf are the inputs of a definition: itself, and the job and site files that lie
 // beside it, in its folder.
 func inputsOf(file string) (dir string, in packs.Inputs) {
@@ -64,9 +94,12 @@ func TestPaperSaysWhatTheJobHolds(t *testing.T) {
 	for _, file := range definitions(t) {
 		t.Run(filepath.Base(file), func(t *testing.T) {
 			t.Parallel()
-			jb := loadFile(t, file)
-			asked := 0
-			paper := paperOf(jb)
+			x := onA4(t, file)
+			jb, asked := x.jb, 0
+			paper := readPaper(jb, x.pack)
+			if jb.Site.Paper == "letter" {
+				paper = paperOf(jb)
+			}
 			for sheet, text := range paper.sheets {
 				if strings.Contains(text, "p. 00") { // the ticks of like joints were sent to no page
 					t.Errorf("the sheet %s names a page that is none", sheet)

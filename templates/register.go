@@ -106,7 +106,7 @@ func (c *composer) registerText(t *job.Tag) layout.Block {
 		runs = append(runs, layout.T(bold, noBreak(in)), layout.T(plain, " · "))
 	}
 	runs = append(runs, layout.T(bold, c.registerName(t)), layout.T(plain, c.registerContents(t)))
-	if moves := joinFacts(movesText(c.W.Common.OffAt, t.In), movesText(c.W.Common.BackAt, t.Out)); moves != "" {
+	if moves := joinFacts(c.movesText(c.W.Common.OffAt, t.In), c.movesText(c.W.Common.BackAt, t.Out)); moves != "" {
 		runs = append(runs, layout.T(plain, " · "+moves))
 	}
 	return c.Para(c.cardWidth()-2*registerPad, runs, layout.ParaOpts{Ref: t.At})
@@ -169,12 +169,13 @@ func (c *composer) registerTier(t *job.Tag, width layout.Mm, boxes []boxWord) la
 	return layout.Above(0, row, c.registerTier(t, width, boxes[n:]))
 }
 
-// movesText is where the contents of a container come off, or go back.
-func movesText(word string, ms []*job.Move) string {
+// movesText is where the contents of a container come off, or go back, without pages: the
+// storeroom has the sheets of the work not before it, and the sheet of all steps has the pages.
+func (c *composer) movesText(word string, ms []*job.Move) string {
 	if len(ms) == 0 {
 		return ""
 	}
-	return word + " " + stepsOf(ms)
+	return word + " " + c.stepNumbers(movedAt(ms))
 }
 
 // ownPieces reports whether the pieces name a tag: those of a bag in a container and of a
@@ -229,16 +230,4 @@ func (c *composer) scrapLater() string {
 		}
 	}
 	return out
-}
-
-// stepsOf lists where parts come off or go back, without pages: the storeroom has the sheets
-// of the work not before it, and the sheet of all steps has the pages.
-func stepsOf(ms []*job.Move) string {
-	var out []string
-	for _, m := range ms {
-		if n := len(out); n == 0 || out[n-1] != m.Step.No {
-			out = append(out, m.Step.No)
-		}
-	}
-	return strings.Join(out, ", ")
 }

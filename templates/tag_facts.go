@@ -123,22 +123,20 @@ func (c *composer) offBack(t *job.Tag) string {
 	if len(in) == 0 {
 		return ""
 	}
-	text := c.W.Common.OffAt + " " + stepNos(in)
+	text := c.W.Common.OffAt + " " + c.stepNumbers(movedAt(in))
 	if len(out) > 0 {
-		text += " · " + c.W.Common.BackAt + " " + stepNos(out)
+		text += " · " + c.W.Common.BackAt + " " + c.stepNumbers(movedAt(out))
 	}
 	return text
 }
 
-// stepNos lists the steps of some moves, each once.
-func stepNos(ms []*job.Move) string {
-	var out []string
+// movedAt are the steps of some moves.
+func movedAt(ms []*job.Move) []*job.Step {
+	var out []*job.Step
 	for _, m := range ms {
-		if !slices.Contains(out, m.Step.No) {
-			out = append(out, m.Step.No)
-		}
+		out = append(out, m.Step)
 	}
-	return strings.Join(out, ", ")
+	return out
 }
 
 // contents names the parts in a container with their numbers, so many kinds of them; for

@@ -59,7 +59,31 @@ func (c *composer) bagsInside(t *job.Tag) string {
 	if t.Container == nil || t.Pocket != "" || len(t.Container.Pockets) == 0 {
 		return ""
 	}
-	return c.W.Tag.BagsInside.With(strings.Join(t.Container.Pockets, ", "))
+	return c.W.Tag.BagsInside.With(strings.Join(countedOn(t.Container.Pockets), ", "))
+}
+
+// countedOn are names with those that count on one by one as one: 1–16.
+func countedOn(names []string) []string {
+	var out []string
+	for i := 0; i < len(names); {
+		end := i + 1
+		for end < len(names) && follows(names[end-1], names[end]) {
+			end++
+		}
+		if end-i > 2 {
+			out = append(out, names[i]+"–"+names[end-1])
+		} else {
+			out = append(out, names[i:end]...)
+		}
+		i = end
+	}
+	return out
+}
+
+// follows reports whether a name is the number after another.
+func follows(one, next string) bool {
+	n, err := strconv.Atoi(one)
+	return err == nil && next == strconv.Itoa(n+1)
 }
 
 // inIt is how many pieces are in a container, without those in the bags inside it;

@@ -9,8 +9,6 @@ import (
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/templates"
 )
@@ -44,11 +42,7 @@ func TestExamInEveryLanguage(t *testing.T) {
 		t.Fatalf("%d questions, %v", len(list), err)
 	}
 	for lang, head := range examHeads {
-		jb, problems := packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: "storm-pump.yaml", Language: lang})
-		if problems.Errors() > 0 {
-			t.Fatal(problems)
-		}
-		pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
+		jb, pack := inTongue(t, "storm-pump.yaml", lang, layout.A4)
 		var asks, keys strings.Builder
 		for i, q := range list {
 			page := examPage(pack, q)

@@ -56,9 +56,9 @@ var moreFieldPoints = map[string][]point{
 		{no: 8, name: "the least G, copied from a table that was not at hand", at: "D10", role: layout.RoleValue, count: 2*1 + 1 + 2, words: []string{"at least D12"}},
 		{no: 4, name: "C with nothing above", at: "D7", role: layout.RoleValue, cells: 5, count: 1 + 2, words: []string{"1.304 +0.000 / −0.003 in", "1.301 – 1.304"}},
 		{no: 4, name: "F with unequal deviations", at: "D9", role: layout.RoleValue, cells: 5, count: 1 + 2, words: []string{"0.079 +0.002 / −0.003 in", "0.076 – 0.081"}},
-		{no: 15, name: "worn limit below the new ones", at: "D8", words: []string{"old part at least 0.020 in", "under: re-cut all of B, C, E and F", "goes back"}},
+		{no: 15, name: "worn limit below the new ones", at: "D8", words: []string{"old part 0.020 – 0.030 in", "under: re-cut all of B, C, E and F", "goes back"}},
 		{no: 28, name: "C in both units", at: "D7", words: []string{"33.12 +0.00 / −0.07 mm as printed in the source"}},
-		{no: 28, name: "least E in both units", at: "D8", words: []string{"0.51 mm as printed in the source"}},
+		{no: 28, name: "least E in both units", at: "D8", words: []string{"0.51 – 0.76 mm as printed in the source"}},
 		{no: 6, name: "notches come back to the very number: copied, from and to, left, apart", at: "D2", sheet: "reassembly", role: layout.RoleValue, cells: 2, count: 5},
 		{no: 6, name: "notches, the limit in words", at: "D2", sheet: "critical", words: []string{"as found ± 0 pcs"}},
 		{no: 6, name: "screw above the yoke, and what a flat of it moves", at: "D1", sheet: "reassembly", words: []string{"one flat of the Compression screw", "0.53 mm"}},
@@ -74,7 +74,7 @@ var moreFieldPoints = map[string][]point{
 		{no: 35, name: "hold", at: "W1", words: []string{"HOLD", "the chart and its misprint"}},
 	},
 	"field-steam-turbine.yaml": {
-		{no: 15, name: "new least and most, worn above them", at: "D1", role: layout.RoleValue, cells: 5, count: 1 + 1, words: []string{"0.010 – 0.018 in", "0.254 – 0.457 mm as printed in the source", "old part at most 0.025 in", "renew the locating bearing, it is not adjustable", "renewed"}},
+		{no: 15, name: "new least and most, worn above them", at: "D1", role: layout.RoleValue, cells: 5, count: 1 + 1, words: []string{"0.010 – 0.018 in", "0.254 – 0.457 mm as printed in the source", "old part 0.010 – 0.025 in", "renew the locating bearing, it is not adjustable", "renewed"}},
 		{no: 33, name: "float before the cover", at: "D1", words: []string{"LAST CHANCE: gone once"}},
 		{no: 33, name: "reached with the rotor out only", at: "rings", role: layout.RoleInitials, count: 2, words: []string{"reached with the rotor out only", "Take oil ring and shaft seal out"}},
 		{no: 34, name: "lifted and set down until level", at: "raise", role: layout.RoleTick, count: 3 * 2, words: []string{"AGAIN", "are both ends level?", "Trial lift 1.0 in", "L1"}},
@@ -131,11 +131,11 @@ func TestSizeTableByOrifice(t *testing.T) {
 		{"N", []point{
 			{at: "D6", words: []string{"at most 2.773 in", "70.43 mm"}},
 			{at: "D7", words: []string{"2.950 +0.006 / −0.000 in", "2.950 – 2.956"}},
-			{at: "D8", words: []string{"0.025 +0.005 / −0.000 in", "old part at least 0.020 in", "0.51 mm"}},
+			{at: "D8", words: []string{"0.025 +0.005 / −0.000 in", "old part 0.020 – 0.030 in", "0.51 – 0.76 mm"}},
 		}},
 		{"Q", []point{
 			{at: "D6", words: []string{"at most 4.424 in", "112.37 mm"}},
-			{at: "D8", words: []string{"0.036 +0.005 / −0.000 in", "old part at least 0.025 in", "0.64 mm"}},
+			{at: "D8", words: []string{"0.036 +0.005 / −0.000 in", "old part 0.025 – 0.041 in", "0.64 – 1.03 mm"}},
 			{at: "D9", words: []string{"0.285 +0.005 / −0.000 in", "7.24 +0.12 / −0.00 mm"}},
 		}},
 	} {

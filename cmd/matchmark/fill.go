@@ -243,14 +243,22 @@ func lastTime(jb *job.Job, last []string) (*filled.History, source.Problems) {
 			continue // told by Load
 		}
 		f := filled.Read(name, data, jb)
-		files = append(files, f)
+		if told = append(told, f.Unsaid(jb)...); !f.Other {
+			files = append(files, f)
+		}
 		for _, p := range f.Told {
+			if f.Other && p.Code != filled.OtherMachine {
+				continue // of a file that is left out nothing else is said
+			}
 			if p.Code == "other-job" || p.Code == "other-revision" || p.Code == "other-pack" {
 				continue // an earlier outage is another job
 			}
 			p.Severity = source.Warning
 			told = append(told, p)
 		}
+	}
+	if len(files) == 0 {
+		return nil, told
 	}
 	return filled.NewHistory(jb, files), told
 }

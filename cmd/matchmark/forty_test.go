@@ -41,7 +41,7 @@ var sayings = []saying{
 	{12, "the mean of several", "every-arrangement", "left: mean 0.10 to 0.20 mm and spread at most 0.04 mm", "D15", "traveler", 8, []string{"mean 0.10 – 0.20 mm", "mean, as found"}},
 	{13, "a share of a whole, as float one way", "ladders", "left: 60 % of D10 +/- 0.25 mm", "D29", "traveler", 5, []string{"60 % of D10 ± 0.25 mm", "× 0.6"}},
 	{14, "a nominal size and the number on the part", "bevel-gearbox", "left: 118.00 mm + D9 +/- 0.03 mm", "D10", "traveler", 0, []string{"worked out ± 0.03 mm", "D9", "118.00 mm", "target + 0.03 ="}},
-	{15, "a limit for new and one for worn, on the proper side", "triplex-pump", "reuse: at least 44.900 mm", "D13/1", "traveler", 18, []string{"Ø45 f7", "old part", "at least 44.900 mm"}},
+	{15, "a limit for new and one for worn, on the proper side", "triplex-pump", "reuse: at least 44.900 mm", "D13/1", "traveler", 18, []string{"Ø45 f7", "old part", "44.900 – 44.975 mm"}},
 	{16, "one limit for the old pair, one for a new one", "bevel-gearbox", "reuse: as found +/- 0.05 mm", "D3", "reassembly", 20, []string{"0.20 – 0.35 mm", "as found ± 0.05 mm"}},
 	{17, "what is judged, not measured", "every-arrangement", "left: none", "D11", "traveler", 0, []string{"none allowed"}},
 	{18, "a contact pattern, sketched", "bevel-gearbox", "found: sketch", "D4", "traveler", 0, []string{"Contact of the bevel teeth"}},

@@ -1,14 +1,10 @@
 package main
 
 import (
-	"path/filepath"
 	"testing"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/def"
-	"matchmark/templates"
 )
 
 // overFrames are the texts of a page that begin within a frame and reach over its right edge.
@@ -43,14 +39,11 @@ func overFrames(f layout.Frame) []string {
 // and a row whose width is set by hand tells no misfit. The papers take turns.
 func TestTextsStayInTheirFrames(t *testing.T) {
 	longTest(t)
+	t.Parallel()
 	for i, name := range []string{"exhaust-fan", "storm-pump", "triplex-pump", "bevel-gearbox"} {
 		for k, code := range def.Tongues {
 			paper := papers[(i+k)%len(papers)]
-			jb, _ := packs.Load(disk{}, packs.Inputs{Definition: filepath.Join(startersDir, name+".yaml"), Language: code})
-			pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
-			if len(misfits) > 0 {
-				t.Errorf("%s in %s on %s: %v", name, code, paper.Name, misfits)
-			}
+			_, pack := inTongue(t, name+".yaml", code, paper)
 			for _, doc := range []*layout.Doc{pack.Pages, pack.Tags} {
 				for n, f := range doc.Pages {
 					for _, text := range overFrames(f) {

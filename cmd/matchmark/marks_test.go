@@ -1,12 +1,17 @@
 package main
 
 import (
+	"maps"
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
+	"unicode"
+	"unicode/utf8"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -38,22 +43,54 @@ func TestMarksWhereTheyBelong(t *testing.T) {
 	}
 }
 
-// sheetTexts joins the text of the pages of each sheet.
+var sheetTextsRead sync.Map // from *layout.Doc to its texts
+
+// sheetTexts joins the text of the pages of each sheet, as it is read back from paper, once for
+// all tests.
 func sheetTexts(t *testing.T, doc *layout.Doc) map[string]string {
 	t.Helper()
+	if out, known := sheetTextsRead.Load(doc); known {
+		return out.(map[string]string)
+	}
 	out := map[string]string{}
 	one := *doc
 	one.Pages, one.Outline = doc.BySheet(), nil
 	for i, text := range words(t, painted(t, &one), len(one.Pages)) {
 		out[one.Pages[i].Sheet] += text + "\n"
 	}
+	sheetTextsRead.Store(doc, out)
 	return out
 }
 
 // names reports whether a mark stands in a text by itself: C2 is not found in C21,
 // nor C2/DE in C2/DE/screws.
 func names(text, mark string) bool {
-	return regexp.MustCompile(`(^|[^\pL\pN/])` + regexp.QuoteMeta(mark) + `($|[^\pL\pN/])`).MatchString(text)
+	part := func(r rune) bool { return r == '/' || unicode.IsLetter(r) || unicode.IsNumber(r) }
+	for from := 0; ; {
+		i := strings.Index(text[from:], mark)
+		if i < 0 {
+			return false
+		}
+		before, _ := utf8.DecodeLastRuneInString(text[:from+i])
+		after, _ := utf8.DecodeRuneInString(text[from+i+len(mark):])
+		if !part(before) && !part(after) {
+			return true
+		}
+		from += i + 1
+	}
+}
+
+// TestNamesTellsMarksApart: a mark is found by itself alone, at the ends of a text as well.
+func TestNamesTellsMarksApart(t *testing.T) {
+	t.Parallel()
+	for text, want := range map[string]bool{
+		"C2": true, "C2.": true, "(C2)": true, "into C2\nC21": true, "C21 C2": true, "p.\u00a0C2": true,
+		"": false, "C": false, "C21": false, "C2/DE": false, "1/C2": false, "AC2": false, "C2ü": false, "éC2": false, "C2²": false,
+	} {
+		if names(text, "C2") != want {
+			t.Errorf("C2 stands in %q: %v, want %v", text, !want, want)
+		}
+	}
 }
 
 // A needed mark has to stand on a sheet, and why.
@@ -141,7 +178,7 @@ func TestNoMarkIsLost(t *testing.T) {
 				t.Fatal(err)
 			}
 			jb, pack := composed(t, starter, templates.Options{Paper: layout.A4})
-			all := strings.Join(words(t, painted(t, pack.Pages), len(pack.Pages.Pages)), "\n")
+			all := strings.Join(slices.Sorted(maps.Values(sheetTexts(t, pack.Pages))), "\n")
 			marks := regexp.MustCompile(`(?m)^  ([DCBYLHJWSKO][1-9]\d*):(?:.*\n(?:    .*\n)*)`).FindAllStringSubmatch(string(data), -1)
 			if len(marks) < 10 {
 				t.Fatalf("only %d marks are defined", len(marks))

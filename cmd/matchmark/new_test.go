@@ -18,11 +18,12 @@ import (
 // is silent unless a name is too long for its place.
 func TestNewPassesCheck(t *testing.T) {
 	t.Parallel()
-	for _, name := range []string{"Sump pump", "Pump #2: north", "no", "7731", "'Old Tom'", `Fan "B"`, "Lüfter 3", "yes & no", "{x}"} {
+	for i, name := range []string{"Sump pump", "Pump #2: north", "no", "7731", "'Old Tom'", `Fan "B"`, "Lüfter 3", "yes & no", "{x}"} {
 		if got := said(t, shipped.New(name)); got != "" {
 			t.Errorf("new %q:\n%s", name, got)
 		}
-		for _, starter := range shipped.Names() {
+		// Each name in one starter, in turn: where it stands all are alike.
+		for _, starter := range shipped.Names()[i%len(shipped.Names()):][:1] {
 			text, ok := shipped.Like(name, starter)
 			if !ok {
 				t.Fatalf("no starter %s", starter)

@@ -7,8 +7,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-
-	"matchmark/packs"
 )
 
 // offeredAmount is an amount in a help text that has to be measured, weighed or looked up.
@@ -21,7 +19,7 @@ var policies = []string{"heavy: 25 kg", "critical-lift: 75 %", "70 to 75 % is us
 // forms are the codes of messages about how a number or a limit is written: their help
 // is a line that can be read again, and no figure of the machine.
 var forms = []string{"blank-in-number", "cut-by-comma", "fraction", "leaves", "marks-in-number", "mixed-forms", "no-split", "one-deviation", "power", "record",
-	"slipped-row", "tolerance-size", "too-long", "too-many-figures", "two-points", "two-units", "unfinished", "tolerance", "brackets", "number-form", "dual-widens", "exactly", "no-tolerance", "condition", "two-rules"}
+	"slipped-row", "tolerance-size", "too-long", "too-many-figures", "two-points", "two-units", "unfinished", "tolerance", "brackets", "number-form", "dual-widens", "exactly", "no-tolerance", "condition", "two-rules", "two-sides", "label-length"}
 
 // TestHelpOffersNoMeasuredNumber: what a message offers is copied. Of all bad definitions,
 // no help text offers an amount that its author has not written and that has to be
@@ -39,8 +37,7 @@ func TestHelpOffersNoMeasuredNumber(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		_, problems := packs.Load(os.DirFS(filepath.Dir(f)), packs.Inputs{Definition: filepath.Base(f)})
-		for _, p := range problems {
+		for _, p := range fileOnce(f).problems {
 			for _, h := range p.Help {
 				helps++
 				if slices.Contains(forms, p.Code) {

@@ -93,14 +93,23 @@ type composedPack struct {
 
 var (
 	loadedOnce   once[loadedJob]    // by path
-	composedOnce once[composedPack] // by path and paper
+	composedOnce once[composedPack] // by path and options
 )
 
 // loadedFile is the job of a definition of the project, with the job and site file that
 // lie beside it. It must be without a problem.
 func loadedFile(t *testing.T, path string) *job.Job {
 	t.Helper()
-	x := loadedOnce.of(path, func() loadedJob {
+	x := fileOnce(path)
+	if len(x.problems) > 0 {
+		t.Fatalf("%s: %v", path, x.problems)
+	}
+	return x.jb
+}
+
+// fileOnce is the job of a definition, with its problems.
+func fileOnce(path string) loadedJob {
+	return loadedOnce.of(path, func() loadedJob {
 		files, in := os.DirFS(filepath.Dir(path)), packs.Inputs{Definition: filepath.Base(path)}
 		base := strings.TrimSuffix(in.Definition, ".yaml")
 		if exists(files, base+".job.yaml") {
@@ -112,14 +121,33 @@ func loadedFile(t *testing.T, path string) *job.Job {
 		jb, problems := packs.Load(files, in)
 		return loadedJob{jb, problems}
 	})
-	if len(x.problems) > 0 {
-		t.Fatalf("%s: %v", path, x.problems)
-	}
-	return x.jb
 }
 
-// composedFile is a definition of the project on paper, shared where nothing but the paper
-// is chosen; all of it must fit.
+// inTongue is a starter on paper in a language other than English, once for all tests.
+func inTongue(t *testing.T, starter, lang string, paper layout.Paper) (*job.Job, *templates.Pack) {
+	t.Helper()
+	x := tonguesOnce.of(starter+" in "+lang+" on "+paper.Name, func() tongued {
+		jb, problems := packs.Load(os.DirFS(startersDir), packs.Inputs{Definition: starter, Language: lang})
+		pack, misfits := templates.Compose(jb, templates.Options{Paper: paper}, pdf.NewFaces(), nil)
+		return tongued{jb, pack, append(problems, misfits...)}
+	})
+	if len(x.problems) > 0 {
+		t.Fatalf("%s in %s on %s: %v", starter, lang, paper.Name, x.problems)
+	}
+	return x.jb, x.pack
+}
+
+// tongued is a starter in a language on a paper.
+type tongued struct {
+	jb       *job.Job
+	pack     *templates.Pack
+	problems source.Problems
+}
+
+var tonguesOnce once[tongued] // by starter, language and paper
+
+// composedFile is a definition of the project on paper, shared but for gloves; all of it must
+// fit.
 func composedFile(t *testing.T, path string, o templates.Options) (*job.Job, *templates.Pack) {
 	t.Helper()
 	jb := loadedFile(t, path)
@@ -129,10 +157,10 @@ func composedFile(t *testing.T, path string, o templates.Options) (*job.Job, *te
 		return composedPack{&templates.Pack{Pages: pack.Pages, Tags: pack.Tags, Rolls: pack.Rolls, TagCount: pack.TagCount, Anchors: pack.Anchors}, misfits}
 	}
 	x := composedPack{}
-	if fmt.Sprint(o) == fmt.Sprint(templates.Options{Paper: o.Paper}) {
-		x = composedOnce.of(path+" on "+o.Paper.Name, compose)
+	if o.Pen.Gloves {
+		x = compose() // one test alone reads it
 	} else {
-		x = compose() // for gloves, or on other stock: one test alone reads it
+		x = composedOnce.of(path+fmt.Sprint(o), compose)
 	}
 	if len(x.misfits) > 0 {
 		t.Fatalf("%s on %s: %v", path, o.Paper.Name, x.misfits)

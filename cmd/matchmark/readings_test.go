@@ -125,13 +125,13 @@ func TestLimitsInWords(t *testing.T) {
 	t.Parallel()
 	jb, pack := goodPack(t, "every-arrangement.yaml", layout.A4, false)
 	for mark, words := range map[string][]string{
-		"D1": {"0.20 – 0.40 mm", "old part", "at most 0.60 mm", "mended", "at most 0.80 mm", "over: renew both halves", "under: tell the engineer",
+		"D1": {"0.20 – 0.40 mm", "old part", "0.20 – 0.60 mm", "mended", "0.20 – 0.80 mm", "over: renew both halves", "under: tell the engineer",
 			"source: letter 11", "sources differ", "sheet 3: 2.0 to 4.0 mm (a slipped point)", "USED, chosen at W1",
 			"pushed: toward the flywheel, then away from it", "load: 500 N each way", "taken cold", "by: Dial indicator"},
 		"D2":  {"Ø130 m6", "130.015 – 130.040 mm", "Ø130 k6", "130.003 – 130.028 mm", "on the diameter", "part not at 20 °C (steel)", "× 0.00150 mm"},
 		"D3":  {"−0.05 to +0.05 mm", "seen from the flywheel"},
 		"D4":  {"spread at most 0.10 mm", "plane: square to the shaft"},
-		"D7":  {"Ø45 f7", "44.950 – 44.975 mm", "at least 44.900 mm"},
+		"D7":  {"Ø45 f7", "44.950 – 44.975 mm", "44.900 – 44.975 mm"},
 		"D10": {"at least 70 %"}, "D11": {"none allowed"}, "D12": {"free"}, "D13": {"lip", "labyrinth"},
 		"D15": {"mean 0.10 – 0.20 mm", "spread at most 0.04 mm"},
 		"D16": {"sum 1.400 – 1.600 mm"},

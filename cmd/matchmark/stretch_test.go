@@ -191,26 +191,29 @@ func written(rest string, n *yaml.Node) int {
 // write-in box.
 func checkOverlaps(t reporter, what string, page int, f layout.Frame) {
 	t.Helper()
-	var texts, boxes []layout.Item
+	type placed struct {
+		it layout.Item
+		area
+	}
+	var texts, boxes []placed
 	for _, it := range f.Items {
 		if _, ok := it.Shape.(layout.Text); ok {
-			texts = append(texts, it)
+			texts = append(texts, placed{it, inked(it)})
 		}
 		if _, ok := leastBox[it.Role]; ok {
-			boxes = append(boxes, it)
+			l, top, r, bottom := it.Bounds()
+			boxes = append(boxes, placed{it, area{l, top, r, bottom}})
 		}
 	}
 	for i, a := range texts {
 		for _, b := range texts[i+1:] {
-			if over(inked(a), inked(b)) {
-				t.Errorf("%s %s page %d: %s stands on %s", what, f.Sheet, page, saidAt(a), saidAt(b))
+			if over(a.area, b.area) {
+				t.Errorf("%s %s page %d: %s stands on %s", what, f.Sheet, page, saidAt(a.it), saidAt(b.it))
 			}
 		}
 		for _, b := range boxes {
-			l, top, r, bottom := b.Bounds()
-			box := area{l, top, r, bottom}
-			if x := inked(a); over(x, box) && !within(x, box) {
-				t.Errorf("%s %s page %d: %s stands on the edge of a box for %s", what, f.Sheet, page, saidAt(a), b.Role)
+			if over(a.area, b.area) && !within(a.area, b.area) {
+				t.Errorf("%s %s page %d: %s stands on the edge of a box for %s", what, f.Sheet, page, saidAt(a.it), b.it.Role)
 			}
 		}
 	}

@@ -18,22 +18,34 @@ type part struct {
 	white  bool
 }
 
-// drawn keeps each part in each size in which it was drawn, a handful of each.
+// drawn keeps each sign in each size in which it was drawn, a handful of each.
 var drawn sync.Map
 
-// shape gives the part at the size of the sign, in millimetres.
-func (p part) shape(size layout.Mm) layout.Shape {
-	type key struct {
-		part
-		size layout.Mm
-	}
-	shape, known := drawn.Load(key{p, size})
-	if !known {
-		shape, _ = drawn.LoadOrStore(key{p, size}, p.sized(size))
-	}
-	return shape.(layout.Shape)
+// drawing tells a sign by its name.
+type drawing struct {
+	name string
+	size layout.Mm
 }
 
+// items are the parts of a sign in a size, the lowest first, for the caller to write to.
+func (d drawing) items(parts func() []part) []layout.Item {
+	shapes, known := drawn.Load(d)
+	if !known {
+		var set []layout.Shape
+		for _, p := range parts() {
+			set = append(set, p.sized(d.size))
+		}
+		shapes, _ = drawn.LoadOrStore(d, set)
+	}
+	all := shapes.([]layout.Shape)
+	items := make([]layout.Item, len(all))
+	for i, shape := range all {
+		items[i].Shape = shape
+	}
+	return items
+}
+
+// sized gives the part at the size of the sign, in millimetres.
 func (p part) sized(size layout.Mm) layout.Path {
 	ink := layout.Black
 	if p.white {

@@ -23,12 +23,12 @@ func Sign(code string, side layout.Mm, ref layout.Ref) (b layout.Block, ok bool)
 	if !ok {
 		return layout.Block{}, false
 	}
-	below, above := frame(code[0])
-	items := make([]layout.Item, 0, len(below)+len(parts)+len(above))
-	for _, list := range [][]part{below, parts, above} {
-		for _, p := range list {
-			items = append(items, layout.Item{Ref: ref, Shape: p.shape(side)})
-		}
+	items := drawing{code, side}.items(func() []part {
+		below, above := frame(code[0])
+		return slices.Concat(below, parts, above)
+	})
+	for i := range items {
+		items[i].Ref = ref
 	}
 	items[0].Role = "sign:" + code
 	return layout.Drawn(side, side, items...), true
@@ -57,14 +57,20 @@ const triangle = "M 50 9 L 95 87 L 5 87 Z"
 func Alert(h layout.Mm, onBlack bool, ref layout.Ref) layout.Block {
 	const wide, high = 90.0, 78.0 // of the triangle in the field
 	size := h * 100 / (high + 4)
-	var items []layout.Item
-	for _, p := range []part{
-		{path: triangle, white: onBlack},
-		{path: triangle, weight: 4, white: onBlack},
-		{path: "M 45.5 36 L 54.5 36 L 52.5 63 L 47.5 63 Z", white: !onBlack},
-		{path: "O 50 72.5 4.8", white: !onBlack},
-	} {
-		items = append(items, layout.Item{X: -3 * size / 100, Y: -7 * size / 100, Ref: ref, Shape: p.shape(size)})
+	name := "alert"
+	if onBlack {
+		name = "alert on black"
+	}
+	items := drawing{name, size}.items(func() []part {
+		return []part{
+			{path: triangle, white: onBlack},
+			{path: triangle, weight: 4, white: onBlack},
+			{path: "M 45.5 36 L 54.5 36 L 52.5 63 L 47.5 63 Z", white: !onBlack},
+			{path: "O 50 72.5 4.8", white: !onBlack},
+		}
+	})
+	for i := range items {
+		items[i].X, items[i].Y, items[i].Ref = -3*size/100, -7*size/100, ref
 	}
 	return layout.Drawn(size*(wide+4)/100, h, items...)
 }

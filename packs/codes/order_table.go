@@ -48,6 +48,7 @@ var orderCodes = []Entry{
 	{"drained-unlocked", "A step drains or vents the machine by its words, and nothing is locked yet.", "Do it below the step that locks, or say in the words that the plant does it."},
 	{"proved-late", "What proves an isolation is seen only when the machine is open.", "See it at a step above the one that opens."},
 	{"guard-on", "A part of a coupling, a belt or a chain is worked on while the guard over it is on.", "Do it at a step at which the guard is off, or write behind: at the part."},
+	{"hold-late", "A hold stands below the step that puts back what is decided there, or takes the locks off.", "Write hold: at a step above it."},
 	{"hold-early", "A hold stands above all the readings that it is for.", "Write hold: at the step of the reading, or below it."},
 	{"fill-open", "A machine is filled while its drain, its plug or its cover is open.", "Fill it below the step that shuts it."},
 	{"no-oil-yet", "Oil is looked for after it was drained and before it is filled.", "Look for it below the step that fills."},

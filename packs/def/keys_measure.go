@@ -33,7 +33,7 @@ var dimensionKind = &kind[Dimension]{
 		text("by", "The instrument.", "depth-gauge", func(d *Dimension) *source.Text { return &d.By }),
 		varying("found", "How the as-found box is written, where it is not as the limit; a limit without left: is judged there and set no more; not taken, where it is only set.", "record to 0.01 mm", func(d *Dimension) *Varying { return &d.Found }),
 		varying("left", "What must stand at closing; a limit, or a size by letter and grade (Ø130 m6).", "0.05 to 0.12 mm", func(d *Dimension) *Varying { return &d.Left }),
-		varying("reuse", "How far an old part may go back. Of a limit with one end, the other end of left: holds for old parts too.", "at most 0.20 mm", func(d *Dimension) *Varying { return &d.Reuse }),
+		varying("reuse", "How far an old part may go back. Of a limit with one end, the other end of left: holds for old parts too, and is printed with it.", "at most 0.20 mm", func(d *Dimension) *Varying { return &d.Reuse }),
 		varying("repair", "How far it may be mended. Of a limit with one end, the other end of left: holds here too.", "at most 0.35 mm", func(d *Dimension) *Varying { return &d.Repair }),
 		varying("over", "What to do when it is above the limit.", "renew the ring", func(d *Dimension) *Varying { return &d.Over }),
 		varying("under", "What to do when it is below the limit.", "do not fit", func(d *Dimension) *Varying { return &d.Under }),

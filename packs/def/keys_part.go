@@ -37,7 +37,7 @@ var containerKind = &kind[Container]{
 		text("kind", "What it is; it chooses the label.", "bag", func(c *Container) *source.Text { return &c.Kind }).
 			oneOf("bag", "box", "tray", "crate").must(),
 		each(func(c *Container) *[]source.Text { return &c.Each }),
-		list("pockets", "Bags or boxes inside it that have a name of their own.", "[springs, pins]", func(c *Container) *[]source.Text { return &c.Pockets }),
+		list("pockets", "Bags or boxes inside it that have a name of their own; a group of places is one for each of them (valve, into: C1/valve).", "[springs, pins]", func(c *Container) *[]source.Text { return &c.Pockets }),
 		varying("keep", "How it is kept.", "oiled", func(c *Container) *Varying { return &c.Keep }),
 		varying("note", "A remark printed on its tag.", "washers on their own nuts", func(c *Container) *Varying { return &c.Note }),
 	}, applies(func(c *Container) *Applies { return &c.Applies })...),

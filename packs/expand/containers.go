@@ -12,6 +12,19 @@ import (
 // squared prints a load to the square as it is read on a drawing.
 var squared = strings.NewReplacer("/m2", "/m²", "/ft2", "/ft²")
 
+// pockets are those that one word names: of a group of places one for each of them.
+func (b *builder) pockets(word string) []string {
+	g := b.Groups[word]
+	if g == nil {
+		return []string{word}
+	}
+	var out []string
+	for _, p := range g.Places {
+		out = append(out, p.Label)
+	}
+	return out
+}
+
 // readContainers repeats containers, takes over lay-down spots and big parts.
 func (b *builder) readContainers() {
 	b.Containers = map[string][]*job.Container{}
@@ -27,7 +40,7 @@ func (b *builder) readContainers() {
 				Note: names.ValueAt(pl, dc.Note),
 			}
 			for _, p := range dc.Pockets {
-				c.Pockets = append(c.Pockets, p.Value)
+				c.Pockets = append(c.Pockets, b.pockets(p.Value)...)
 			}
 			b.Containers[c.Base] = append(b.Containers[c.Base], c)
 			b.Job.Containers = append(b.Job.Containers, c)

@@ -97,7 +97,9 @@ func (b *builder) readDim(dd *def.Dimension, pl job.Place, at job.Positions) *jo
 	}
 	d.Found, d.FoundBy = b.limits(d, dd.Found)
 	d.Left, d.LeftBy = b.limits(d, dd.Left)
-	d.Reuse, d.Repair = b.limit(d, names.TextAt(pl, dd.Reuse)), b.limit(d, names.TextAt(pl, dd.Repair))
+	d.Worn, d.Mended = b.limit(d, names.TextAt(pl, dd.Reuse)), b.limit(d, names.TextAt(pl, dd.Repair))
+	d.Reuse, _ = reading.Whole(d.Worn, d.LeftLimits())
+	d.Repair, _ = reading.Whole(d.Mended, d.LeftLimits())
 	if dd.Spare.Written() {
 		d.Spare, _ = names.WholeNumber(dd.Spare)
 	}
@@ -135,7 +137,7 @@ func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 		if dd.By.Written() {
 			at = dd.By.At
 		}
-		help := "nominal: … mm"
+		help := "nominal: … " + limits[0].Unit().Text()
 		if d.Kind == "count" {
 			help = "nominal: … pcs"
 		}

@@ -33,6 +33,8 @@ var needed = []string{colMark, colPosition, colSide, colValue}
 // The rows above the boxes: their first cell, the text stands in the column value.
 const (
 	headJob      = "job"
+	headMachine  = "machine"
+	headSerial   = "serial number"
 	headRevision = "revision"
 	headPack     = "pack"
 	headBy       = "typed by"
@@ -42,7 +44,7 @@ const (
 
 // heads says what is written into each of these rows.
 var heads = []struct{ name, hint string }{
-	{headJob, "as printed"}, {headRevision, "as printed"}, {headPack, "as printed"},
+	{headJob, "as printed"}, {headMachine, "its tag, as printed"}, {headSerial, "as printed"}, {headRevision, "as printed"}, {headPack, "as printed"},
 	{headBy, "who types the values from the paper"}, {headOn, "the day, as 2026-03-14"},
 	{headHours, "of the machine when it was stopped, as 41200 h; may stay empty"},
 }
@@ -138,11 +140,16 @@ func limitText(b job.Blank) string {
 		return "record"
 	}
 	text := limitAt(limits, b.N).Text()
-	if d.Reuse != nil {
-		text += "; old part " + d.Reuse.Text()
-	}
-	if d.Repair != nil {
-		text += "; mended " + d.Repair.Text()
+	for _, old := range []struct {
+		limit *reading.Limit
+		name  string
+	}{{d.Reuse, "; old part "}, {d.Repair, "; mended "}} {
+		if old.limit == nil {
+			continue
+		}
+		if text += old.name + old.limit.Text(); d.EndAsNew(old.limit) {
+			text += ", other end as of a new part"
+		}
 	}
 	return text
 }

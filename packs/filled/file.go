@@ -45,6 +45,8 @@ type Day struct {
 type File struct {
 	Name                string
 	Job, Revision, Pack string
+	Machine, Serial     string    // the tag and the serial number of the machine; empty in older files
+	Other               bool      // it is of another machine than the job
 	By                  string    // who typed it from the paper
 	On                  time.Time // the day, zero if it is not told
 	OnAt                source.Pos

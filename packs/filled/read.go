@@ -142,6 +142,10 @@ func (r *reader) head(row cells, name, value string, at source.Pos) bool {
 	switch name {
 	case headJob:
 		f.Job = value
+	case headMachine:
+		f.Machine = bare(value, machineWord)
+	case headSerial:
+		f.Serial = bare(value, serialWord)
 	case headRevision:
 		f.Revision = value
 	case headPack:
@@ -209,6 +213,7 @@ func (r *reader) about() {
 	if f.Job != "" && f.Job != o.Number {
 		r.problems.Add(at(headJob), "other-job", "the readings are of job "+f.Job+", and the definition is of "+o.Number, "give the definition, or the job file, that the paper was printed from")
 	}
+	r.machine(at)
 	if f.Revision != "" && f.Revision != o.Revision {
 		r.problems.Warn(at(headRevision), "other-revision", "the readings were written on revision "+f.Revision+", and this is revision "+o.Revision+": boxes are found by mark and position")
 	} else if f.Pack != "" && !r.job.SameContent(f.Pack) {

@@ -14,7 +14,8 @@ import (
 // 0.200 mm" a clearance of 0.010 mm is as tight for an old part as for a new one, and of
 // "at least 44.900 mm" a plunger over its size does not go in either. The same holds for
 // a spread, where the limit for an old part names none. Who gives the other end up writes
-// it: 0.000 to 0.200 mm. And an end that new parts have none on holds for all: of "at least
+// it: 0.000 to 0.200 mm. Such an end is put into the limit where it is a size (reading.Whole);
+// what is kept here is one that hangs on other readings. And an end that new parts have none on holds for all: of "at least
 // 0.015 in, old part at most 0.031 in" 0.040 in is worn out. (Common practice, no source.)
 
 // against the limit of an old or a mended part: what it says of the readings, and of what
@@ -23,7 +24,7 @@ func (r *Result) againstOld(d *job.Dim, when job.When, old *reading.Limit, news 
 	j, each = r.against(d, when, []*reading.Limit{old})
 	for _, f := range out.Findings {
 		l := limitAt(news, max(f.Position, 0))
-		if !outOf(f) || f.Test >= len(l.Tests) || answers(old, l.Tests[f.Test].Group, f.Verdict) {
+		if !outOf(f) || f.Test >= len(l.Tests) || old.EndsOn(l.Tests[f.Test].Group, f.Verdict) {
 			continue
 		}
 		kept = append(kept, f)
@@ -48,7 +49,7 @@ func (r *Result) beyondWear(v *Verdict, news []*reading.Limit) bool {
 	j, _ := r.against(v.Dim, v.When, []*reading.Limit{old})
 	beyond := false
 	for _, f := range j.Findings {
-		if !outOf(f) || answers(limitAt(news, max(f.Position, 0)), old.Tests[f.Test].Group, f.Verdict) {
+		if !outOf(f) || limitAt(news, max(f.Position, 0)).EndsOn(old.Tests[f.Test].Group, f.Verdict) {
 			continue
 		}
 		beyond = true
@@ -67,21 +68,6 @@ func (r *Result) beyondWear(v *Verdict, news []*reading.Limit) bool {
 // outOf reports whether a finding is out of its limit.
 func outOf(f reading.Finding) bool {
 	return f.Verdict != reading.In && f.Verdict != reading.NoVerdict
-}
-
-// answers reports whether a limit has an end on the side on which a group of readings is
-// out: for a spread one of its own, for sizes one of each reading or of their mean.
-func answers(l *reading.Limit, g reading.Group, side reading.Verdict) bool {
-	size := func(g reading.Group) bool { return g == reading.Each || g == reading.Mean }
-	for _, t := range l.Tests {
-		if t.Group != g && !(size(t.Group) && size(g)) {
-			continue
-		}
-		if both := t.Rule != reading.AtLeast && t.Rule != reading.AtMost; both || (t.Rule == reading.AtMost) == (side == reading.Over) {
-			return true
-		}
-	}
-	return false
 }
 
 // still are those findings by the limit for new parts that an old one has to answer for:

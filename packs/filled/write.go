@@ -3,6 +3,7 @@ package filled
 import (
 	"encoding/csv"
 	"io"
+	"maps"
 	"sort"
 	"strconv"
 
@@ -27,7 +28,11 @@ func WriteBlank(w io.Writer, j *job.Job, pages map[string]int) error {
 	}
 	out.Write(columns)
 	known := map[string]string{headJob: j.Order.Number, headRevision: j.Order.Revision, headPack: j.Digest}
+	maps.Copy(known, machineRows(j.Equipment))
 	for _, h := range heads {
+		if h.name == headSerial && known[h.name] == "" {
+			continue
+		}
 		write(map[string]string{colMark: h.name, colWhat: h.hint, colValue: known[h.name]})
 	}
 	for _, b := range byPage(j.Blanks(), pages) {

@@ -31,7 +31,8 @@ type Dim struct {
 	Found            *reading.Limit   // how the as-found box is written, if said
 	Left             *reading.Limit   // what must stand at closing, nil if only found
 	FoundBy, LeftBy  []*reading.Limit // one a name of Positions.Names where they differ; Left is then the first of them
-	Reuse, Repair    *reading.Limit   // how far an old part may go back, and be mended
+	Reuse, Repair    *reading.Limit   // how far an old part may go back, and be mended, with the other end of Left where that is a size
+	Worn, Mended     *reading.Limit   // the two as they are written
 	Box              reading.Box      // the write-in box of one reading
 	Warm             *Warm            // correction to 20 °C, nil if none is wanted
 	Spare            int              // boxes left free

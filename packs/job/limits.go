@@ -83,6 +83,13 @@ func (d *Dim) LeftLimits() []*reading.Limit {
 	return []*reading.Limit{d.Left}
 }
 
+// EndAsNew reports whether a limit for an old or a mended part leaves an end to that for new
+// ones, because it hangs on other readings or differs by position.
+func (d *Dim) EndAsNew(l *reading.Limit) bool {
+	_, rest := reading.Whole(l, d.LeftLimits())
+	return rest
+}
+
 // Tests lists the tests of all limits for closing.
 func (d *Dim) Tests() []reading.Test {
 	var out []reading.Test

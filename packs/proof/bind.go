@@ -27,6 +27,7 @@ var binding = map[string]func(*binder){
 	"aligned":       (*binder).aligned,
 	"state":         (*binder).state,
 	"hold-early":    (*binder).holdEarly,
+	"hold-late":     (*binder).holdLate,
 	"out-of-line":   (*binder).outOfLine,
 	"unopened":      (*binder).unopened,
 	"proved-late":   (*binder).provedLate,

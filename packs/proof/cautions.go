@@ -58,6 +58,8 @@ func (r *report) checkPermitOf(st *job.Step) {
 			return strings.Contains(strings.ToLower(c.Hazard+" "+c.Avoid), strings.ToLower(p.Key)+" permit")
 		}); i >= 0 {
 			help = "permit: [" + r.job.Permits[i].Key + "]"
+		} else if i := slices.IndexFunc(r.job.Permits, func(p *job.Permit) bool { return kind != nil && r.isFor(p, c, kind) }); i >= 0 {
+			help = "permit: [" + r.job.Permits[i].Key + "]"
 		}
 		r.problems.Add(st.At, "no-permit", "step "+st.Name()+" carries the caution "+source.Quote(c.Key)+does, help)
 		return

@@ -36,7 +36,10 @@ func (r *report) checkClosedCount() {
 			see, here, since = in.At, "entered here", "since "+in.Name()+" went in on the permit of "+opened.Step.Name()
 		}
 		help := []string{"tool-count: yes above close:, at this step or above it"}
-		if e.Step.Undoes != nil { // a generated row takes no keys
+		switch {
+		case e.Step.Undoes != nil && see == e.Step.At && counted != nil: // the row asks for the permit itself
+			help = []string{"back-permit: none, because it is closed from outside", "or write the step that closes it, with tool-count: above close:, above the reverse: line that makes this row"}
+		case e.Step.Undoes != nil: // a generated row takes no keys
 			help = []string{"tool-count: yes at a step of its own, written above the reverse: line that makes this row", "or write the step that closes it, with tool-count: above close:, above that line"}
 		}
 		r.problems.AddWith(e.Step.At, "closed-uncounted", "step "+e.Step.Name()+" closes "+e.Opening.Mark()+", which a person can be in, and the tools have not been counted "+since, see, here, help...)

@@ -44,7 +44,7 @@ func (r *report) countedWhen(e, turns, before *walk.Event) {
 	what := map[job.Verb]string{job.DoCountTools: "counts the tools", job.DoCountAll: "counts every container", job.DoEmpty: "looks that a container is empty"}[e.Verb]
 	switch {
 	case turns != nil:
-		r.problems.AddWith(e.Step.At, "counted-in-vain", "step "+e.Step.Name()+" "+what+", when the lock "+turns.Lock.Key+" is off since "+turns.Step.Name()+": what is missing then lies in a machine that can turn", turns.Step.At, "unlocked here",
+		r.problems.AddWith(e.Step.At, "counted-in-vain", "step "+e.Step.Name()+" "+what+", when the lock "+turns.Lock.Key+" came off at "+turns.Step.Name()+": what is missing then lies in a machine that could turn", turns.Step.At, "unlocked here",
 			"count at a step above "+turns.Step.No)
 	case e.Verb == job.DoCountAll && before == nil:
 		r.problems.Add(e.Step.At, "counted-in-vain", "step "+e.Step.Name()+" "+what+", and nothing has come off yet", "count-all: true at a step below the last that takes something off")

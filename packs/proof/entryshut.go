@@ -2,15 +2,19 @@ package proof
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/phrase"
+	"matchmark/packs/walk"
 )
 
 var (
 	// goesInside finds words of somebody who goes in, isInside those of work that is done there.
-	goesInside = phrase.Of(`(?i)\b(?:go|goes|climb|climbs|crawl|crawls|get|gets|step|steps) (?:down )?(?:in\b|inside|into)|\benter(?:s)? (?:it|the)\b|(?:^|[.;:,] ?)(?:(?:one|two|first|second) )?(?:man|men|person|people|fitter|mechanic|entrant)s? in(?: and\b|[.,;:!]|$)`)
-	isInside   = phrase.Of(`(?i)\bfrom (?:the )?inside\b|\binside (?:it|the)\b|\bmeasure\b[^.;]*\binside\b`)
+	goesInside = phrase.Of(`(?i)\b(?:go|goes|climb|climbs|crawl|crawls|get|gets|step|steps) (?:down )?(?:in\b|inside|into)|\bcrawls? (?:through|along)\b|\benter(?:s)? (?:it|the)\b|(?:^|[.;:,] ?)(?:(?:one|two|first|second) )?(?:man|men|person|people|fitter|mechanic|entrant)s? in(?: and\b|[.,;:!]|$)`)
+	// bodyIn are those of them that are said of a person alone, with what it is that he is in.
+	bodyIn   = phrase.Of(`(?i)\b(?:climb|crawl)s? (?:down )?(?:inside|into|in|through) (?:the |a )?((?:[a-z-]+ ?){1,3})`)
+	isInside = phrase.Of(`(?i)\bfrom (?:the )?inside\b|\binside (?:it|the)\b|\bmeasure\b[^.;]*\binside\b`)
 	// intoElse is what a person gets into that is no opening, and when it is not now.
 	intoElse = phrase.Of(`(?i)^ (?:(?:the|your|his|a|each) )?(?:[\w-]+ )?(?:harness|suits?|overalls?|gloves|boots|mask|gear|line|position|place|room|office|workshop|cabin|cab|store|building)\b|^[^.;:,]*\b(?:later|afterwards|tomorrow|after that)\b`)
 	// fromOutside are words by which what is inside is tried or told from outside.
@@ -18,14 +22,19 @@ var (
 )
 
 // checkEntryShut warns of a step that goes in on an entry permit, by its words or by what it
-// looks at, while nothing stands open that a person can be in: it stands above the step that
+// looks at, or crawls or climbs in by its words alone, while nothing stands open that a person can be in: it stands above the step that
 // opens it, or below the one that closes it. A permit that is asked for in time, before it is
 // opened, is left alone.
 func (r *report) checkEntryShut() {
 	told := map[*job.Permit]bool{}
 	for _, st := range r.walk.Steps {
-		i := slices.IndexFunc(st.Permits, r.job.IsEntry)
-		if i < 0 || st.Bench || st.Locks() || told[st.Permits[i]] || !r.goesInAt(st) || r.openWithin(st) {
+		var on *job.Permit // nil where a person goes in without one, or on one asked for above
+		says := "goes in by its words"
+		if i := slices.IndexFunc(st.Permits, r.job.IsEntry); i >= 0 {
+			on, says = st.Permits[i], "goes in on the permit "+st.Permits[i].Key
+		}
+		goes := on != nil && r.goesInAt(st) || on == nil && r.crawlsIn(st)
+		if !goes || st.Bench || st.Locks() || told[on] || r.openWithin(st) {
 			continue
 		}
 		for _, o := range r.job.Openings {
@@ -37,8 +46,8 @@ func (r *report) checkEntryShut() {
 			if opened.Step.Index < st.Index {
 				what = "opened here, and closed again by then"
 			}
-			told[st.Permits[i]] = true
-			r.problems.WarnWith(st.At, "entry-shut", st.Name()+" goes in on the permit "+st.Permits[i].Key+", and nothing stands open then that a person can be in", opened.At, what,
+			told[on] = true
+			r.problems.WarnWith(st.At, "entry-shut", st.Name()+" "+says+", and nothing stands open then that a person can be in", opened.At, what,
 				"do it between the step that opens "+o.Key+" and the one that closes it", "or say it in other words, if nobody goes in")
 			break
 		}
@@ -62,10 +71,30 @@ func (r *report) goesInAt(st *job.Step) bool {
 	return saysGoesIn(r.job.InEnglish(st.Do)) || slices.ContainsFunc(st.Seen, func(x job.Seen) bool { return seesInside(r.job.InEnglish(x.What)) })
 }
 
+// crawlsIn reports whether a step without an entry permit says that somebody crawls or climbs
+// into what an opening that a person can be in is called by.
+func (r *report) crawlsIn(st *job.Step) bool {
+	words := r.job.InEnglish(st.Do)
+	if !saysGoesIn(words) {
+		return false
+	}
+	for _, in := range bodyIn.FindAllStringSubmatch(words, -1) {
+		for _, w := range strings.Fields(strings.ToLower(in[1])) {
+			if slices.ContainsFunc(r.job.Openings, func(o *job.Opening) bool {
+				return o.Enclosed && len(w) > 3 && slices.Contains(strings.Fields(strings.ToLower(r.job.InEnglish(o.What))), w)
+			}) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // openWithin reports whether something that a person can be in is open at some time of a step.
 func (r *report) openWithin(st *job.Step) bool {
+	begins := &walk.Event{Index: r.walk.Start(st)} // of a step of words alone as well
 	for _, o := range r.job.Openings {
-		if o.Enclosed && (slices.Contains(st.Open, o) || len(r.walk.At(st)) > 0 && r.walk.Open(o, r.walk.At(st)[0]) != nil) {
+		if o.Enclosed && (slices.Contains(st.Open, o) || r.walk.Open(o, begins) != nil) {
 			return true
 		}
 	}

@@ -87,9 +87,11 @@ func (r *report) pushedOff(in *walk.Event) *job.Move {
 
 // speaksOf reports whether the words of a step hold the word by which a part is called.
 func (r *report) speaksOf(st *job.Step, p *job.Part) bool {
-	return slices.ContainsFunc(tokens.FindAllString(strings.ToLower(r.job.InEnglish(st.Do)), -1), func(word string) bool {
-		return slices.Contains(r.calledBy(word, st.Place), p)
-	})
+	if p.Aid || !p.Place.Agrees(st.Place) {
+		return false
+	}
+	last := r.calledLast(p)
+	return slices.ContainsFunc(tokens.FindAllString(strings.ToLower(r.job.InEnglish(st.Do)), -1), func(word string) bool { return isOne(last, word) })
 }
 
 // jacked binds a step that puts jacking screws in to those that move what holds the part

@@ -21,7 +21,7 @@ func (r *report) checkKept() {
 				first[s] = m
 			} else if was.Part != m.Part {
 				r.problems.AddWith(m.At, "mixed", was.Part.Called()+" and "+m.Part.Called()+" would lie mixed in "+m.To.Mark(), c.At, "the container",
-					"each: "+m.Part.Place.Groups[0]+" makes a container of each", "or give each a pocket")
+					"each: "+m.Part.Place.Groups[0]+" makes a container of each", "or a pocket of each: pockets: ["+m.Part.Place.Groups[0]+"], and into: "+c.Base+"/"+m.Part.Place.Groups[0])
 				break
 			}
 		}

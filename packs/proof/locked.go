@@ -45,15 +45,19 @@ var heldBack = map[string]string{"spring": "a spring", "pressure": "pressure", "
 // notLocked tells of one step that works while an isolation is not locked.
 func (r *report) notLocked(e *walk.Event, x *job.Isolation, severity source.Severity, does string) {
 	lock, how := x.LockedAt, "is not locked before "
+	help := []string{"move one of the two steps, or the reverse: line"}
 	if lock.Index <= e.Step.Index {
 		if off := unlockedBy(x, e.Step); off != nil {
 			lock, how = off, "is unlocked at "
+		}
+		if e.Step.Later != "" { // the machine has run meanwhile
+			help = []string{"lock-again: [" + x.Key + "] above the work of this step and unlock: [" + x.Key + "] below it, and unlock-for-now: at " + lock.No}
 		}
 	}
 	r.problems = append(r.problems, source.Problem{
 		Pos: e.Step.At, Severity: severity, Code: "not-locked",
 		Message: e.Step.Name() + " " + does + ", but the isolation " + source.Quote(x.Key) + " " + how + lock.Name(),
-		Help:    []string{"move one of the two steps, or the reverse: line"}, See: []source.Also{{Pos: lock.At, What: "the lock"}},
+		Help:    help, See: []source.Also{{Pos: lock.At, What: "the lock"}},
 	})
 }
 

@@ -14,9 +14,11 @@ import (
 var (
 	saysStart   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:start(?: up)?|switch on) (?:it|(?:the )?(?:` + machineWords + `))\b|(?:^|[.;:!?,] |\b(?:and|then|now) )switch (?:it|(?:the )?(?:` + machineWords + `)) on\b`)
 	saysRun     = phrase.Of(`(?i)(?:(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it )?|\brun (?:the )?(?:` + machineWords + `) |\blet (?:it|the (?:` + machineWords + `)) run )(?:for )?(?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)\b`)
+	saysEmpty   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it|(?:the )?(?:` + machineWords + `)) (?:empty|unloaded|uncoupled|idle|at (?:full|half|low|rated|running) speed|up to (?:full |rated |running )?speed)(?:[\s.,;:!]|$)`)
 	saysLoad    = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:lift|raise|hoist|lower|hold) (?:a |the )?(?:full |rated )?(?:test|proof) (?:load|weight)\b`)
 	otherLifts  = phrase.Of(`(?i)^[^.;:]*\b(?:onto|on to|off|from the (?:truck|lorry|pallet|rack)|(?:with|by) (?:the |a |its )?(?:[\w-]+ )?(?:crane|forklift|fork-lift|truck|telehandler|hand pump|jacks?|hand|slings?))\b`)
 	offFloor    = phrase.Of(`(?i)\b(?:just )?off (?:the )?(?:floor|ground|deck)\b`)
+	atSpeed     = phrase.Of(`(?i)^(?:vibration|noise|current|sound|draught|draft)\b[^.;:]*\bat (?:full|running|rated|operating|working) speed\b`)
 	saysRunning = phrase.Of(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile it runs\b`)
 	otherRuns   = phrase.Of(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench))\b`)
 	triedStart  = phrase.Of(`(?i)\bmust not (?:turn|start|run|move)\b|\bdoes(?: not|n't) (?:turn|start|run|move)\b|\bno answer\b|\bnothing (?:turns|starts|runs|moves|happens)\b`)
@@ -33,13 +35,22 @@ const (
 func (r *report) checkRunsLocked() {
 	for _, st := range r.walk.Steps {
 		does := r.runs(st)
-		if does == "" || len(r.job.Isolations) == 0 || st.Bench || st.Locks() || !r.allLocked(r.walk.End(st)) {
+		if st.Locks() || !r.allLocked(r.walk.End(st)) {
+			does = ""
+		}
+		if does == "" {
+			does = r.readsLocked(st)
+		}
+		if does == "" || len(r.job.Isolations) == 0 || st.Bench {
 			continue
 		}
 		x := r.job.Isolations[0]
 		at, what, help := x.At, "locked then", "unlock: or unlock-for-now: at a step above, or at this one"
 		if x.UnlockedAt != nil && x.UnlockedAt.Index > st.Index {
 			at, what, help = x.UnlockedAt.At, "taken off only here", "do it below the step that takes the locks off"
+		}
+		if len(st.UnlockForNow)+len(st.Unlock) > 0 { // the step does so itself, and reads before or after
+			at, what, help = st.At, "unlocked here", "write it below unlock-for-now: and above lock-again:, for the verbs of a step are done in the order in which they stand"
 		}
 		r.problems.WarnWith(st.At, "runs-locked", st.Name()+" "+does+", and every isolation is locked then", at, what, help, "or say it in other words, if nothing runs")
 	}
@@ -61,14 +72,24 @@ func (r *report) runs(st *job.Step) string {
 	switch {
 	case saysOfMachine(saysStart, words) && !triedStart.MatchString(words):
 		return "starts the machine by its words"
-	case saysOfMachine(saysRun, words), liftsLoad(words):
+	case saysOfMachine(saysRun, words), saysEmpty.MatchString(words), liftsLoad(words):
 		return "runs the machine by its words"
 	}
-	for _, d := range slices.Concat(st.Measure, st.Set) {
-		for _, words := range []string{d.State.With, d.Of.Name, d.From.Name, d.To.Name} {
-			if saysRunning.MatchString(r.job.InEnglish(words)) {
-				return "reads " + d.Mark + " while it runs"
-			}
+	return ""
+}
+
+// readsLocked says what a step reads of a machine that runs, where it stands in the step above
+// the line that takes the locks off or below the one that puts them on again; empty for nothing.
+func (r *report) readsLocked(st *job.Step) string {
+	for _, e := range r.walk.At(st) {
+		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || !r.allLocked(e.Index) {
+			continue
+		}
+		d := e.Dim
+		if atSpeed.MatchString(r.job.InEnglish(d.What)) || slices.ContainsFunc([]string{d.State.With, d.Of.Name, d.From.Name, d.To.Name}, func(words string) bool {
+			return saysRunning.MatchString(r.job.InEnglish(words))
+		}) {
+			return "reads " + d.Mark + " while it runs"
 		}
 	}
 	return ""

@@ -106,14 +106,19 @@ func (r *report) stateOff(d *job.Dim, e *walk.Event, words string) {
 func (r *report) calledBy(word string, at job.Place) []*job.Part {
 	var out []*job.Part
 	for _, p := range r.job.Parts {
-		if p.Aid || !p.Place.Agrees(at) {
-			continue
-		}
-		if strings.EqualFold(strings.TrimSuffix(job.LastWord(r.job.InEnglish(p.Name)), "s"), strings.TrimSuffix(word, "s")) {
+		if !p.Aid && p.Place.Agrees(at) && isOne(r.calledLast(p), word) {
 			out = append(out, p)
 		}
 	}
 	return out
+}
+
+// calledLast is the last word of the name of a part.
+func (r *report) calledLast(p *job.Part) string { return job.LastWord(r.job.InEnglish(p.Name)) }
+
+// isOne reports whether two words are the same, whether of one or of several.
+func isOne(a, b string) bool {
+	return strings.EqualFold(strings.TrimSuffix(a, "s"), strings.TrimSuffix(b, "s"))
 }
 
 // calledJust lists the parts that a word names, of those that end with it and with the word
@@ -123,7 +128,7 @@ func (r *report) calledJust(before, word string, at job.Place) []*job.Part {
 	just := slices.DeleteFunc(slices.Clone(parts), func(p *job.Part) bool {
 		words := strings.Fields(r.job.InEnglish(p.Name))
 		i := slices.IndexFunc(words, func(w string) bool { return strings.EqualFold(w, before) })
-		return i < 0 || i+1 >= len(words) || !strings.EqualFold(strings.TrimSuffix(words[i+1], "s"), strings.TrimSuffix(word, "s"))
+		return i < 0 || i+1 >= len(words) || !isOne(words[i+1], word)
 	})
 	if len(just) > 0 {
 		return just

@@ -9,6 +9,10 @@ import (
 // also used, and that what is measured is set.
 func (r *report) checkPairs() {
 	for _, d := range r.job.Dims {
+		if d.FoundAt == nil && d.LeftAt == nil && d.OneSided {
+			r.problems.Add(d.At, "never-set", d.Mark+" is only set, and no step sets it", "set: ["+d.Base+"] at the step at which it can be read as left")
+			continue
+		}
 		if d.FoundAt == nil && d.LeftAt == nil {
 			r.problems.Add(d.At, "never-measured", d.Mark+" is measured by no step", "measure: ["+d.Base+"] at the step before its faces part")
 			continue

@@ -1,6 +1,7 @@
 package proofread
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -87,7 +88,11 @@ func (b *proofreader) checkLoose(d *job.Dim, dd *def.Dimension) {
 		// What is watched while the work goes on has a limit in found:.
 		worn := v.key == "reuse" || v.key == "repair"
 		if t := names.TextAt(d.Place, v.v); t.Written() && (worn || !d.WatchedOnly()) {
-			b.Problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", "left: … to … mm, or take "+v.key+": out")
+			help := []string{"left: … to … " + cmp.Or(d.Box.Unit.Text(), "mm") + ", or take " + v.key + ": out"}
+			if a := d.Answers(); len(a) > 1 {
+				help = []string{"take " + v.key + ": out, and write a step with if: " + d.Base + " is " + a[len(a)-1]}
+			}
+			b.Problems.Add(t.At, "no-left", d.Mark+" says "+v.what+", but has no limit for closing", help...)
 		}
 	}
 }
@@ -128,7 +133,7 @@ func linesOf(d *job.Dim, dd *def.Dimension) []written {
 	}
 	add(d.Found, d.FoundBy, dd.Found)
 	add(d.Left, d.LeftBy, dd.Left)
-	add(d.Reuse, nil, dd.Reuse)
-	add(d.Repair, nil, dd.Repair)
+	add(d.Worn, nil, dd.Reuse)
+	add(d.Mended, nil, dd.Repair)
 	return slices.DeleteFunc(out, func(w written) bool { return w.limit == nil })
 }

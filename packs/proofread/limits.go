@@ -27,12 +27,12 @@ func (b *proofreader) checkLimits(d *job.Dim, dd *def.Dimension) {
 	}
 	// Where left: differs along the boxes, one limit for old parts stands beside
 	// several and is compared with none of them.
-	if d.Left != nil && d.Reuse != nil && len(d.LeftBy) == 0 {
-		tell(reuse, reading.CheckReuse(d.Left, d.Reuse))
+	if d.Left != nil && d.Worn != nil && len(d.LeftBy) == 0 {
+		tell(reuse, reading.CheckReuse(d.Left, d.Worn))
 	}
-	for _, closer := range []*reading.Limit{d.Left, d.Reuse} {
-		if closer != nil && d.Repair != nil && len(d.LeftBy) == 0 {
-			tell(repair, reading.CheckReuse(closer, d.Repair))
+	for _, closer := range []*reading.Limit{d.Left, d.Worn} {
+		if closer != nil && d.Mended != nil && len(d.LeftBy) == 0 {
+			tell(repair, reading.CheckReuse(closer, d.Mended))
 		}
 	}
 	b.checkWidened(d, linesOf(d, dd))

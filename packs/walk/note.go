@@ -56,7 +56,7 @@ func (w *Walk) lostAsTold(d *job.Dim) []Loss {
 		return l.Sets != nil || slices.ContainsFunc(d.Refs, func(r job.Ref) bool {
 			return slices.ContainsFunc(r.Dims, func(in *job.Dim) bool {
 				e := w.Measured(in)
-				return e != nil && l.Index < e.Index
+				return e != nil && l.Index <= e.Index
 			})
 		})
 	})

@@ -7,6 +7,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/sign"
 	"matchmark/packs/job"
+	"matchmark/templates/words"
 )
 
 // Caution is the hazard note before a step, short: signal word, signs in one row,
@@ -97,6 +98,21 @@ func (c *Composer) shortCaution(n *job.Caution, high layout.Mm, text, full strin
 // Note is a hazard note in the language of the paper. Those that the program brings
 // along, and what an author keeps of one, have the site's fire watch and heavy mass put in.
 func (c *Composer) Note(n *job.Caution) *job.Caution {
+	key := noteKey{n, c.W}
+	if note, known := c.Chosen(key); known {
+		return note.(*job.Caution)
+	}
+	note := c.putIn(n)
+	c.Choose(key, note)
+	return note
+}
+
+type noteKey struct {
+	note *job.Caution
+	w    *words.Catalogue
+}
+
+func (c *Composer) putIn(n *job.Caution) *job.Caution {
 	site := c.Job.Site
 	fill := strings.NewReplacer("{watch}", site.FireWatch.Print(), "{heavy}", site.Heavy.Print())
 	out := *n

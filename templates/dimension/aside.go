@@ -29,7 +29,7 @@ func (k content) verdictBeside(s *search, w way, pic sized, width layout.Mm) {
 		if k.reason != (reason{}) {
 			aside = max(aside, k.leastReason())
 		}
-		right := k.flow(aside+0.01, verdict)
+		right := k.verdictIn(e, w, aside+0.01)
 		room := width - right.w - layout.GapX
 		if !pic.empty {
 			room -= pic.w + block.CellPad
@@ -38,12 +38,13 @@ func (k content) verdictBeside(s *search, w way, pic sized, width layout.Mm) {
 			continue
 		}
 		head := k.head(w, room)
-		left := beside(block.CellPad, pic, head.wide(room))
+		left := max(pic.h, head.h)
 		below := layout.Mm(gap)
-		if right.h > left.h-gap {
+		if right.h > left-gap {
 			below = layout.GapY // no box comes near another
 		}
-		if both := beside(layout.GapX, left, right); s.may(both.h + below + least + aboveSaves) {
+		if s.may(max(left, right.h) + below + least + aboveSaves) {
+			both := beside(layout.GapX, beside(block.CellPad, pic, head.wide(room)), right)
 			boxes := flowRow(width, k.limit(w, width), k.boxes(e, w, width))
 			b := above(layout.GapY, above(below, both, boxes), k.warm(e, width))
 			b.h += aboveSaves

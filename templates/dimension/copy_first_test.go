@@ -136,7 +136,7 @@ func TestNoPlaneIsCutInTwo(t *testing.T) {
 // not say that they are ticked for that.
 func TestTickedReadingsAreThoseNotTaken(t *testing.T) {
 	t.Parallel()
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), W: words.English, Span: 180}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, nil, words.English, 180)
 	says := func(ds ...*job.Dim) (which bool) {
 		for _, it := range notTaken(c, ds, nil, 170).Items() {
 			text, ok := it.Shape.(layout.Text)

@@ -105,11 +105,6 @@ func pictures(c *block.Composer, d *job.Dim) []layout.Block {
 	return out
 }
 
-// body is the head with the boxes below it.
-func (k content) body(w way, width layout.Mm) sized {
-	return above(headRoom, k.head(w, width), k.rows(w, width))
-}
-
 // rows are the rows of boxes: of one dimension from its limit to its initials, of like
 // places a row each behind its mark.
 func (k content) rows(w way, width layout.Mm) sized {
@@ -270,6 +265,11 @@ func (k content) verdict(e entry, w way) []layout.Block {
 	return listOnce(k.tried.verdicts, verdictKey{e.d, w.stacked}, func() []layout.Block {
 		return verdictItems(k.Composer, e.d, e.sides, k.back, w.stacked)
 	})
+}
+
+// verdictIn are the same in the rows of a width, of a dimension that has no like places.
+func (k content) verdictIn(e entry, w way, width layout.Mm) sized {
+	return once(k.tried.judged, headKey{w.stacked, width}, func() sized { return k.flow(width, k.verdict(e, w)) })
 }
 
 // padded is a content with the room to its frame.

@@ -31,7 +31,7 @@ func TestLimitsAreNotTorn(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), W: w, Span: 180, Kept: block.NewKept()}
+		c := block.New(pdf.NewFaces(), layout.Pen{}, nil, w, 180)
 		rapid.Check(t, func(t *rapid.T) {
 			typed := limitTyped(t)
 			l, fault := reading.Parse(typed)

@@ -77,7 +77,8 @@ func TestLimitWorkedLaterTellsAllPages(t *testing.T) {
 	if len(ends) != 2 {
 		t.Fatalf("%d ends, want 2", len(ends))
 	}
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 190, Pages: map[string]int{"left D2/DE": 40, "left D2/NDE": 44}}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 190)
+	c.Pages = map[string]int{"left D2/DE": 40, "left D2/NDE": 44}
 	blocks, _ := dimension.Blocks(c, ends, dimension.Found, nil, true)
 	if len(blocks) != 1 {
 		t.Fatalf("%d blocks, want one for both ends", len(blocks))

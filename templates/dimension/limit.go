@@ -113,8 +113,24 @@ func limitOf(c *block.Composer, d *job.Dim, back, before bool) limitParts {
 
 // old puts in the limits of an old part, and of one that is mended.
 func (p *limitParts) old(c *block.Composer, d *job.Dim) {
-	p.add(c, d, d.Reuse, nil, c.W.Common.OldPart)
-	p.add(c, d, d.Repair, nil, c.W.Common.Mended)
+	for _, x := range []struct {
+		limit *reading.Limit
+		name  string
+	}{{d.Reuse, c.W.Common.OldPart}, {d.Repair, c.W.Common.Mended}} {
+		if p.add(c, d, x.limit, nil, x.name); x.limit != nil && d.EndAsNew(x.limit) {
+			p.lines = append(p.lines, limitText{c.W.Common.EndAsNew, layout.Sub})
+		}
+	}
+}
+
+// WornWords is the limit for an old or a mended part as text, with what it leaves to that for
+// new ones.
+func WornWords(c *block.Composer, d *job.Dim, l *reading.Limit) string {
+	words := zoned(c, d, l)
+	if d.EndAsNew(l) {
+		words += ", " + c.W.Common.EndAsNew
+	}
+	return words
 }
 
 // leftWords is the limit for closing as text, one for each position where they differ.

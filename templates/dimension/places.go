@@ -27,7 +27,13 @@ func (k content) placesTable(w way, width layout.Mm) sized {
 		return least
 	}
 	for _, how := range k.placesWays() {
-		if b := k.placesIn(w, how, width); !b.empty && (least.empty || b.h < least.h-0.5) {
+		rows := how
+		rows.aside = false // which hangs on the width alone
+		g := once(k.tried.placed, placedKey{w.stacked, rows, k.Span}, func() *placeGrid { return k.placeGrid(w, rows) })
+		if !least.empty && g.least > least.h-0.49 {
+			continue
+		}
+		if b := k.placesIn(g, how, width); !b.empty && (least.empty || b.h < least.h-0.5) {
 			least = b
 		}
 	}
@@ -57,15 +63,23 @@ func (k content) inTable() bool {
 // the width.
 type placeGrid struct {
 	rows   []placeRow
+	widths []layout.Mm // of the columns
 	head   layout.Block
 	labelW layout.Mm
+	least  layout.Mm // the height of its head and rows alone
+	set    bool      // the boxes stand in their columns
 }
 
-func (k content) placeGrid(w way, how placesWay) placeGrid {
-	var g placeGrid
-	for i := range k.entries {
-		g.rows = append(g.rows, k.placeRows(&k.entries[i], w, how)...)
-	}
+func (k content) placeGrid(w way, how placesWay) *placeGrid {
+	rows := how
+	rows.whole = false // which is of the heads alone
+	g := &placeGrid{}
+	g.rows = slices.Clone(once(k.tried.placeRows, placedKey{w.stacked, rows, k.Span}, func() (out []placeRow) {
+		for i := range k.entries {
+			out = append(out, k.placeRows(&k.entries[i], w, how)...)
+		}
+		return out
+	}))
 	cols := k.placeCols(how)
 	widths := make([]layout.Mm, len(cols))
 	for _, r := range g.rows {
@@ -80,22 +94,41 @@ func (k content) placeGrid(w way, how placesWay) placeGrid {
 		}
 	}
 	g.head = layout.Bottom(layout.GapX, heads(k.Composer, k.d(), cols, widths)...)
-	for i, r := range g.rows {
-		g.rows[i].label.W = g.labelW
-		g.rows[i].cells = cells(r.boxes, widths)
+	g.widths, g.least = widths, g.head.H
+	for i := range g.rows {
+		r := &g.rows[i]
+		r.label.W = g.labelW
+		high := r.label.H
+		for _, b := range r.boxes {
+			high = max(high, b.H)
+		}
+		if g.least += high; i > 0 {
+			g.least += layout.GapY
+		}
 	}
 	return g
 }
 
+// inColumns sets the boxes in their columns, once: most tables are as high without them as one
+// that was tried before.
+func (g *placeGrid) inColumns() {
+	for i := range g.rows {
+		if !g.set {
+			g.rows[i].cells = cells(g.rows[i].boxes, g.widths)
+		}
+	}
+	g.set = true
+}
+
 // placesIn sets a table of like places. What stands behind the boxes of a place and does
 // not go into the width stands below the table, behind the mark of the place.
-func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
-	g := once(k.tried.placed, placedKey{w.stacked, how, k.Span}, func() placeGrid { return k.placeGrid(w, how) })
+func (k content) placesIn(g *placeGrid, how placesWay, width layout.Mm) sized {
 	rows, labelW := g.rows, g.labelW
 	room := width - labelW - labelGap - g.head.W
 	if room < 0 {
 		return sized{empty: true}
 	}
+	g.inColumns()
 	if how.aside {
 		return k.placesAside(g, width, room-layout.GapX)
 	}
@@ -129,7 +162,7 @@ func (k content) placesIn(w way, how placesWay, width layout.Mm) sized {
 
 // placesAside sets a table of like places with what stands behind the boxes of a place beside all
 // its rows, in what they leave of the width.
-func (k content) placesAside(g placeGrid, width, room layout.Mm) sized {
+func (k content) placesAside(g *placeGrid, width, room layout.Mm) sized {
 	var places, rows []sized
 	var items []layout.Block
 	for _, r := range g.rows {

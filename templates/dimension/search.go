@@ -101,8 +101,12 @@ func (k content) arrange(s *search, at choice) {
 	w, pic, full, room := at.way, s.pic, s.full, s.room
 	switch at.arrangement {
 	case besidePicture:
-		if s.may(k.head(w, room).h + headRoom + k.leastRows(w, room)) {
-			s.try(beside(block.CellPad, pic, k.body(w, room)))
+		head := k.head(w, room)
+		if !s.may(head.h + headRoom + k.leastRows(w, room)) {
+			break
+		}
+		if rows := k.rows(w, room); s.may(high(headRoom, head, rows)) {
+			s.try(beside(block.CellPad, pic, above(headRoom, head, rows)))
 		}
 	case besideTallBoxes:
 		if s.may(k.head(w, room).h + headRoom + k.leastRows(w, room)) {
@@ -132,8 +136,13 @@ func (k content) arrangePicture(s *search, at choice) {
 	w, pic, full, room := at.way, s.pic, s.full, s.room
 	switch at.arrangement {
 	case belowPicture:
-		if head := beside(block.CellPad, pic, k.head(w, room)); s.may(head.h + headRoom + k.leastRows(w, full)) {
-			s.try(above(headRoom, head, k.rows(w, full)))
+		head := k.head(w, room)
+		both := max(pic.h, head.h)
+		if !s.may(both + headRoom + k.leastRows(w, full)) {
+			break
+		}
+		if rows := k.rows(w, full); s.may(high(headRoom, sized{h: both}, rows)) {
+			s.try(above(headRoom, beside(block.CellPad, pic, head), rows))
 		}
 	case verdictBelow:
 		s.try(k.underPicture(s, w, pic, room))
@@ -142,10 +151,12 @@ func (k content) arrangePicture(s *search, at choice) {
 			s.try(k.underHead(w, pic, full, room))
 		}
 	case tallBelow:
-		if head := beside(block.CellPad, pic, k.head(w, room)); s.may(head.h + headRoom + k.leastRows(w, full)) {
-			if b := k.asideOf(w, full); !b.empty {
-				s.try(above(headRoom, head, b))
-			}
+		head := k.head(w, room)
+		if !s.may(max(pic.h, head.h) + headRoom + k.leastRows(w, full)) {
+			break
+		}
+		if b := k.asideOf(w, full); !b.empty {
+			s.try(above(headRoom, beside(block.CellPad, pic, head), b))
 		}
 	}
 }

@@ -29,7 +29,7 @@ func (k *content) share() (done func()) {
 	k.tried.tables, k.tried.boxes, k.tried.verdicts, k.tried.byHand, k.tried.leaves = places.tables, places.boxes, places.verdicts, places.byHand, places.leaves
 	k.tried.worded = places.worded
 	k.tried.places, k.tried.packs = map[placesKey]sized{}, map[placesKey]sized{} // hang on the span, and have the box for the reason
-	k.tried.rows, k.tried.lists = map[way][]inWidth{}, map[rowsKey][]sized{}
+	k.tried.rows, k.tried.lists, k.tried.judged = map[way][]inWidth{}, map[rowsKey][]sized{}, map[headKey]sized{}
 	return func() {
 		placesDone()
 		wholeDone()

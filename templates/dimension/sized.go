@@ -67,6 +67,14 @@ func above(gap layout.Mm, bs ...sized) sized {
 	return out
 }
 
+// high is the height of above, for what need not be made if it is too high.
+func high(gap layout.Mm, a, b sized) layout.Mm {
+	if a.empty || b.empty {
+		return a.h + b.h
+	}
+	return a.h + gap + b.h
+}
+
 // beside is layout.Beside, its lower edges on a level layout.Bottom.
 func beside(gap layout.Mm, bs ...sized) sized {
 	out := row(gap, bs, false)
@@ -106,7 +114,14 @@ func row(gap layout.Mm, bs []sized, down bool) sized {
 // flowRow is block.FlowRow of the pieces of all lists. Ways share their lists of pieces, which
 // are joined only where a way is taken.
 func flowRow(width layout.Mm, lists ...[]layout.Block) sized {
-	out := sized{empty: true, make: func() layout.Block { return block.FlowRow(slices.Concat(lists...), width) }}
+	out := flowSize(width, lists...)
+	out.make = func() layout.Block { return block.FlowRow(slices.Concat(lists...), width) }
+	return out
+}
+
+// flowSize is the size alone of flowRow.
+func flowSize(width layout.Mm, lists ...[]layout.Block) sized {
+	out := sized{empty: true}
 	for row := range rowsIn(width, lists) {
 		r := bottomOf(row)
 		if r.empty {

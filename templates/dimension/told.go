@@ -74,7 +74,7 @@ func tableLimits(c *block.Composer, d *job.Dim, back bool) []string {
 		if old.name == "" {
 			l = limitHere(d, back)
 		} else if l != nil {
-			out = append(out, old.name+" "+zoned(c, d, l))
+			out = append(out, old.name+" "+WornWords(c, d, l))
 		}
 		if l == nil {
 			continue

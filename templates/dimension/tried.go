@@ -8,25 +8,27 @@ import (
 // tried keeps what is the same in several ways to set a content, while they are tried.
 // The zero one keeps nothing. Who takes blocks from it must not write to them.
 type tried struct {
-	tables   map[*job.Dim][]layout.Block
-	boxes    map[boxesKey][]layout.Block
-	words    map[bool]headWords   // under true
-	texts    map[textKey]headText // of heads
-	heads    map[headKey]sized
-	limits   map[headKey][]layout.Block
-	worded   map[limitKey]*limitParts
-	ends     map[headKey][]layout.Block // boxes for limits that are worked out
-	verdicts map[verdictKey][]layout.Block
-	byHand   map[boxesKey]handSet
-	leaves   map[*job.Dim]leafSet
-	places   map[placesKey]sized
-	packs    map[placesKey]sized
-	rows     map[way][]inWidth
-	lists    map[rowsKey][]sized
-	placed   map[placedKey]placeGrid
-	ways     map[bool][]way // all, under true
-	pictures map[bool][]layout.Block
-	shapes   map[bool]string
+	tables    map[*job.Dim][]layout.Block
+	boxes     map[boxesKey][]layout.Block
+	words     map[bool]headWords   // under true
+	texts     map[textKey]headText // of heads
+	heads     map[headKey]sized
+	limits    map[headKey][]layout.Block
+	worded    map[limitKey]*limitParts
+	ends      map[headKey][]layout.Block // boxes for limits that are worked out
+	verdicts  map[verdictKey][]layout.Block
+	judged    map[headKey]sized // verdicts in a width
+	byHand    map[boxesKey]handSet
+	leaves    map[*job.Dim]leafSet
+	places    map[placesKey]sized
+	packs     map[placesKey]sized
+	rows      map[way][]inWidth
+	lists     map[rowsKey][]sized
+	placed    map[placedKey]*placeGrid
+	placeRows map[placedKey][]placeRow // as placed, but for the heads
+	ways      map[bool][]way           // all, under true
+	pictures  map[bool][]layout.Block
+	shapes    map[bool]string
 	// packTables are those that lead to a pack of shims, by how many columns they have.
 	packTables map[int]packTable
 }
@@ -87,9 +89,9 @@ type handSet struct{ parts, items []layout.Block }
 func newTried() tried {
 	return tried{
 		tables: map[*job.Dim][]layout.Block{}, boxes: map[boxesKey][]layout.Block{}, words: map[bool]headWords{}, texts: map[textKey]headText{}, heads: map[headKey]sized{},
-		limits: map[headKey][]layout.Block{}, worded: map[limitKey]*limitParts{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{},
+		limits: map[headKey][]layout.Block{}, worded: map[limitKey]*limitParts{}, ends: map[headKey][]layout.Block{}, verdicts: map[verdictKey][]layout.Block{}, judged: map[headKey]sized{},
 		byHand: map[boxesKey]handSet{}, leaves: map[*job.Dim]leafSet{}, places: map[placesKey]sized{}, packs: map[placesKey]sized{}, rows: map[way][]inWidth{},
-		lists: map[rowsKey][]sized{}, placed: map[placedKey]placeGrid{}, ways: map[bool][]way{}, pictures: map[bool][]layout.Block{}, shapes: map[bool]string{}, packTables: map[int]packTable{},
+		lists: map[rowsKey][]sized{}, placed: map[placedKey]*placeGrid{}, placeRows: map[placedKey][]placeRow{}, ways: map[bool][]way{}, pictures: map[bool][]layout.Block{}, shapes: map[bool]string{}, packTables: map[int]packTable{},
 	}
 }
 

@@ -156,7 +156,12 @@ func (k content) underPicture(s *search, w way, pic sized, width layout.Mm) size
 		return sized{empty: true}
 	}
 	e := k.entries[0]
-	left := above(layout.GapY, pic, k.flow(pic.w, k.verdict(e, w)))
+	head, limit, boxes, warm := k.head(w, width), k.limit(w, width), k.boxes(e, w, width), k.warm(e, width)
+	body := sized{h: high(headRoom, head, flowSize(width, limit, boxes))}
+	if !s.may(high(layout.GapY, body, warm)) {
+		return sized{empty: true}
+	}
+	left := above(layout.GapY, pic, k.verdictIn(e, w, pic.w))
 	if left.w > pic.w+0.01 {
 		return sized{empty: true}
 	}
@@ -166,7 +171,6 @@ func (k content) underPicture(s *search, w way, pic sized, width layout.Mm) size
 		b.W = pic.w
 		return b
 	}
-	boxes := flowRow(width, k.limit(w, width), k.boxes(e, w, width))
-	body := above(layout.GapY, above(headRoom, k.head(w, width), boxes), k.warm(e, width))
+	body = above(layout.GapY, above(headRoom, head, flowRow(width, limit, boxes)), warm)
 	return beside(gap, left, body)
 }

@@ -2,10 +2,17 @@ package heatsheet
 
 import (
 	"fmt"
+	"os"
 	"testing"
 
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
 	"matchmark/packs/heat"
 	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/figure"
+	"matchmark/templates/words"
 )
 
 // A drum that is free after 42 s had a log whose first row was at 1:00.
@@ -33,5 +40,58 @@ func TestTheLogSeesTheHubComeFree(t *testing.T) {
 		if fmt.Sprint(got) != c.want {
 			t.Errorf("free after %v s: rows at %v, want %v", float64(c.free), got, c.want)
 		}
+	}
+}
+
+// TestTheLogIsNotParted: wherever the log begins on its page, all its times stand on one, though
+// that takes a page more: they run down one half and then down the other, so that a log over two
+// pages is read in a wrong order.
+func TestTheLogIsNotParted(t *testing.T) {
+	t.Parallel()
+	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "storm-pump.yaml"})
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	_, high := layout.A4.Inner()
+	pulled := 0
+	for _, h := range jb.Heats {
+		if h.Pull == nil {
+			continue
+		}
+		pulled++
+		s := sheet{Composer: c, h: h, u: figure.UnitsOf(h)}
+		times := map[string]bool{}
+		for _, at := range s.logTimes() {
+			times[figure.Clock(at)] = true
+		}
+		for above := layout.Mm(0); above < 260; above += 4 {
+			log := s.logTable()
+			pieces := append([]layout.Piece{{Block: layout.Space(180, above)}}, log...)
+			left := 2*high - above - 15
+			for _, p := range log {
+				left -= p.Block.H + p.Gap
+			}
+			for ; left > 3; left -= 3 { // parted, the log has room on two pages
+				pieces = append(pieces, layout.Piece{Block: layout.Space(180, 3)})
+			}
+			flow := layout.Sheet{Name: "heats", Pieces: pieces,
+				Head: func(int, int) layout.Block { return layout.Block{} }, Foot: func(int, int) layout.Block { return layout.Block{} }}
+			pages, found := 0, 0
+			for _, f := range layout.Paginate(layout.A4, []layout.Sheet{flow}).Frames {
+				on := 0
+				for _, it := range f.Items {
+					if text, ok := it.Shape.(layout.Text); ok && times[text.S] {
+						on++
+					}
+				}
+				if found += on; on > 0 {
+					pages++
+				}
+			}
+			if pages != 1 || found != len(times) {
+				t.Errorf("%s, %.0f mm down: %d of %d times on %d pages", h.Mark, above, found, len(times), pages)
+			}
+		}
+	}
+	if pulled == 0 {
+		t.Error("nothing is pulled")
 	}
 }

@@ -26,10 +26,11 @@ func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
 		if g[0].Result == nil {
 			continue
 		}
+		told := g[0].Result.Told()
 		for _, x := range g[0].Result.Workings {
 			var terms []string
 			for _, f := range x.Figures {
-				terms = append(terms, term(c, g[0].Result, f))
+				terms = append(terms, term(c, told, f))
 			}
 			formula := pointsForPaper(c.W.Said(x.Formula))
 			figures := strings.Join(terms, ", ") + " (" + c.W.Said(x.Source) + ")"
@@ -62,9 +63,9 @@ func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
 }
 
 // term is a figure of a working, and behind it what is told above of the same, rounded.
-func term(c *block.Composer, r *joint.Result, f joint.Figure) string {
+func term(c *block.Composer, told []joint.Told, f joint.Figure) string {
 	text := strings.TrimSpace(c.W.Said(f.Symbol) + " = " + figure.FourFigures(float64(f.Value)) + figure.NBSP + f.Unit)
-	for _, t := range r.Told() {
+	for _, t := range told {
 		if t.Code != f.Told {
 			continue
 		}

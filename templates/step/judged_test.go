@@ -22,7 +22,7 @@ func TestTheBoxesOfASetStayInTheirFrame(t *testing.T) {
 		}
 		for _, count := range []int{2, 6, 18, 144} {
 			for _, span := range []layout.Mm{180, 190, 196} {
-				c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: &job.Job{}, W: w, Span: span}
+				c := block.New(pdf.NewFaces(), layout.Pen{}, &job.Job{}, w, span)
 				st := &job.Step{No: "9.6", Judge: []*job.Set{{Mark: "S2", What: "All springs", Members: []*job.Part{{Count: count}}}}}
 				for _, b := range judged(c, st) {
 					for _, it := range b.Items() {

@@ -9,10 +9,23 @@ import (
 	"matchmark/templates/block"
 )
 
-// goneRun tells, at the step that takes readings away for good, which of earlier steps must be
-// written down before it is begun: in a frame where that goes in a line of the width. It is
-// false for a step that takes none away.
-func goneRun(c *block.Composer, st *job.Step, width layout.Mm) (run layout.Run, takes bool) {
+// gone tells, at the step that takes readings away for good, which of earlier steps must be
+// written down before it is begun: in a frame where that goes in a line of the width.
+type gone struct {
+	framed layout.Run
+	width  layout.Mm // that of the frame
+}
+
+func (g gone) in(width layout.Mm) layout.Run {
+	run := g.framed
+	if g.width > width {
+		run.Deco = layout.Plain
+	}
+	return run
+}
+
+// goneAfter is false for a step that takes none away.
+func goneAfter(c *block.Composer, st *job.Step) (g gone, takes bool) {
 	var marks []string
 	last := ""
 	for _, d := range c.Job.Dims {
@@ -34,22 +47,20 @@ func goneRun(c *block.Composer, st *job.Step, width layout.Mm) (run layout.Run, 
 		marks, last = append(marks, c.W.Common.StepPage.With(mark, c.Page(anchor))), anchor
 	}
 	if len(marks) == 0 {
-		return layout.Run{}, false
+		return gone{}, false
 	}
-	run = layout.Run{Text: c.W.Step.GoneAfterThis.With(strings.Join(marks, ", ")), Style: layout.SubBold, Deco: layout.Boxed}
-	if one := c.Line(0, []layout.Run{run}, layout.ParaOpts{Ref: st.At}); one.W > width {
-		run.Deco = layout.Plain
-	}
-	return run, true
+	g.framed = layout.Run{Text: c.W.Step.GoneAfterThis.With(strings.Join(marks, ", ")), Style: layout.SubBold, Deco: layout.Boxed}
+	g.width = c.Line(0, []layout.Run{g.framed}, layout.ParaOpts{Ref: st.At}).W
+	return g, true
 }
 
 // goneLines is that as a line of its own.
 func goneLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	run, takes := goneRun(c, st, width)
+	g, takes := goneAfter(c, st)
 	if !takes {
 		return nil
 	}
-	return []layout.Block{c.Para(width, []layout.Run{run}, layout.ParaOpts{Ref: st.At})}
+	return []layout.Block{c.Para(width, []layout.Run{g.in(width)}, layout.ParaOpts{Ref: st.At})}
 }
 
 // allLostAt reports whether a step takes all the readings of one block away.

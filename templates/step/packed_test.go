@@ -129,7 +129,7 @@ func TestWordsBelowAQuestionTakeTheWholeWidth(t *testing.T) {
 		}
 		for _, s := range signOffs(c, st, false) {
 			tested++
-			row := around(c, st, s)
+			row := around(c, st, wordsOfStep(c, st), s)
 			asked := branchLines(c, st, c.Span-block.NumberWidth-s.boxes.W-textGap)[0]
 			right := layout.Mm(0)
 			row.Each(func(it layout.Item) {

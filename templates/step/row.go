@@ -39,15 +39,16 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 			}
 		}
 	}
+	words := wordsOfStep(c, st)
 	for _, s := range signOffs(c, st, reason) {
 		width := c.Span - block.NumberWidth - s.boxes.W - textGap
-		lines := textLines(c, st, width)
+		lines := textLines(c, st, words, width)
 		for _, x := range all {
 			text := layout.Above(lineGap, append(lines[:len(lines):len(lines)], runLines(x.beside, width)...)...)
 			text.W = width
 			take(layout.Beside(0, s.number, text, layout.Space(textGap, 1), s.boxes), x)
 		}
-		take(around(c, st, s), all[0])
+		take(around(c, st, words, s), all[0])
 	}
 	return row.Pad(0, 0, 0.2, 0).Anchored("step " + st.No), below, of
 }
@@ -132,7 +133,7 @@ func signRow(c *block.Composer, st *job.Step, reason bool) (row layout.Block, si
 }
 
 // around is the head of a step whose words run on below the boxes over the whole width.
-func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
+func around(c *block.Composer, st *job.Step, words stepWords, s signOff) layout.Block {
 	width := c.Span - block.NumberWidth
 	beside := width - s.boxes.W - textGap
 	asked := layout.Above(lineGap, branchLines(c, st, beside)...)
@@ -140,7 +141,7 @@ func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
 	if !asked.Empty() {
 		notch = max(0, notch-asked.H-lineGap)
 	}
-	text := c.Para(width, textRuns(c, st, beside), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: notch})
+	text := c.Para(width, words.in(beside), layout.ParaOpts{Ref: st.At, NotchW: s.boxes.W + textGap, NotchH: notch})
 	text = layout.Above(lineGap, asked, text.Pad(0, 0, max(0, notch-text.H), 0))
 	text = layout.Above(lineGap, append([]layout.Block{text}, underWords(c, st, width)...)...)
 	row := layout.Overlay(s.number, text.At(block.NumberWidth, 0), s.boxes.At(c.Span-s.boxes.W, 0))
@@ -150,26 +151,9 @@ func around(c *block.Composer, st *job.Step, s signOff) layout.Block {
 
 // textLines are the lines of a step that say what to do, after what it comes and where it
 // may be moved, and what is gone after it.
-func textLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	lines := append(branchLines(c, st, width), c.Para(width, textRuns(c, st, width), layout.ParaOpts{Ref: st.At}))
+func textLines(c *block.Composer, st *job.Step, words stepWords, width layout.Mm) []layout.Block {
+	lines := append(branchLines(c, st, width), c.Para(width, words.in(width), layout.ParaOpts{Ref: st.At}))
 	return append(lines, underWords(c, st, width)...)
-}
-
-// textRuns are the words of a step, what is easily missed, its small line, and the readings
-// that are gone after it.
-func textRuns(c *block.Composer, st *job.Step, width layout.Mm) []layout.Run {
-	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
-	runs = append(runs, second(c, st)...)
-	if st.Missed != "" {
-		runs = append(runs, layout.T(layout.Body, "  "), missed(c, st))
-	}
-	if text := note(c, st); text != "" {
-		runs = append(runs, layout.T(layout.Sub, "   "+text))
-	}
-	if gone, takes := goneRun(c, st, width); takes {
-		runs = append(runs, layout.T(layout.Body, "  "), gone)
-	}
-	return runs
 }
 
 // underWords are the lines below the words of a step: the author's remark, the loads that

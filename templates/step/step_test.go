@@ -67,7 +67,7 @@ func readingStays(t *testing.T, text string) {
 	if problems.Errors() > 0 {
 		t.Fatal(problems)
 	}
-	c := &block.Composer{Setter: layout.NewSetter(pdf.NewFaces(), layout.Pen{}), Job: jb, W: words.English, Span: 190}
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 190)
 	ps := step.Pieces(c, jb.Steps()[0])
 	boxes := func(p layout.Piece) (n int) {
 		for _, it := range p.Block.Items() {

@@ -44,6 +44,9 @@ func Text(c *block.Composer, st *job.Step) string {
 
 // second is what a step says in the second language of the paper.
 func second(c *block.Composer, st *job.Step) []layout.Run {
+	if c.Other == nil {
+		return nil
+	}
 	return c.Under(Text(c, st), func(s *block.Second) string {
 		o := s.Step(st)
 		if o == nil {
@@ -144,4 +147,36 @@ func dimMarks(ds []*job.Dim) string {
 		out = append(out, d.Mark)
 	}
 	return strings.Join(out, ", ")
+}
+
+// stepWords are the words of a step, what is easily missed, its small line, and the readings
+// that are gone after it.
+type stepWords struct {
+	runs  []layout.Run
+	gone  gone
+	takes bool // some are
+}
+
+func wordsOfStep(c *block.Composer, st *job.Step) (w stepWords) {
+	runs := append(state(c, st), layout.T(layout.Body, Text(c, st)))
+	runs = append(runs, second(c, st)...)
+	if st.Missed != "" {
+		runs = append(runs, layout.T(layout.Body, "  "), missed(c, st))
+	}
+	if text := note(c, st); text != "" {
+		runs = append(runs, layout.T(layout.Sub, "   "+text))
+	}
+	if w.gone, w.takes = goneAfter(c, st); w.takes {
+		runs = append(runs, layout.T(layout.Body, "  "))
+	}
+	w.runs = slices.Clip(runs)
+	return w
+}
+
+// in are the words in a width.
+func (w stepWords) in(width layout.Mm) []layout.Run {
+	if !w.takes {
+		return w.runs
+	}
+	return append(w.runs, w.gone.in(width))
 }

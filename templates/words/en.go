@@ -68,7 +68,7 @@ var englishCommon = Common{
 	InitialsDate: "initials, date", Time: "time", Date: "date", NameSign: "name and signature", Role: "role", Number: "no.", Mark: "mark",
 	Contents: "contents", AsFound: "as found", AsLeft: "as left", CopyFound: "as found, copy from p.\u00a0%s", CopyLeft: "as left, copy from p.\u00a0%s", NotTaken: "not taken, because",
 	Source: "source: %s", NotSourced: "LIMIT NOT SOURCED", IfOut: "out: %s", IfOver: "over: %s", IfUnder: "under: %s", RecordOnly: "record",
-	OldPart: "old part", Mended: "mended", InLimits: "OK", OutOfLimits: "not OK", TakenFrom: "%s %s, %s p.\u00a0%s",
+	OldPart: "old part", Mended: "mended", EndAsNew: "other end as of a new part", InLimits: "OK", OutOfLimits: "not OK", TakenFrom: "%s %s, %s p.\u00a0%s",
 	Group:        map[reading.Group]string{reading.Mean: "mean", reading.Spread: "largest less smallest", reading.Sum: "sum"},
 	InstrumentNo: "number", CountOut: "pieces out", Scrap: "scrap", Into: "into", From: "from", MatchedSet: "matched set %s", OffAt: "off at",
 	BackAt: "back at", CountedIn: "counted in", CountedOut: "counted out", Shelf: "shelf", WhatMeasured: "what is measured", Limit: "limit", On: "on %s",

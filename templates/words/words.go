@@ -55,7 +55,7 @@ type Common struct {
 	Decimal string
 
 	Initials, InitialsDate, Time, Date, NameSign, Role, Number, Mark, Contents, AsFound           string
-	AsLeft, NotTaken, NotSourced, RecordOnly, OldPart, Mended, InLimits, OutOfLimits              string
+	AsLeft, NotTaken, NotSourced, RecordOnly, OldPart, Mended, EndAsNew, InLimits, OutOfLimits    string
 	InstrumentNo, CountOut, Scrap, Into, From, OffAt, BackAt, CountedIn, CountedOut, Shelf        string
 	WhatMeasured, Limit                                                                           string
 	Revision, PageOf, StepPage, SeenFrom, CountedFrom, CopyFound, CopyLeft, Source, IfOut, IfOver Sentence

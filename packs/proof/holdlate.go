@@ -1,0 +1,110 @@
+package proof
+
+import (
+	"slices"
+	"strings"
+
+	"matchmark/packs/job"
+	"matchmark/packs/phrase"
+	"matchmark/packs/source"
+	"matchmark/packs/walk"
+)
+
+// checkHoldLate sees that what is decided at a hold can still be decided there: a part that was
+// found out, and of which that is told at the hold, is not back by then; and what was left out is
+// told before the locks come off for good. What goes back new is no longer judged, words that
+// name two holds tell the one or the other, and what is only for a later outage may be told at
+// any time.
+func (r *report) checkHoldLate() {
+	for _, h := range r.job.Holds {
+		e := r.released(h)
+		if e == nil || h.Again != nil {
+			continue
+		}
+		for _, d := range r.sentTo(h) {
+			if !decidedAt(d) {
+				continue
+			}
+			if back := r.backBefore(d, e); back != nil {
+				r.late(h, e, back, d.Mark+" sends to it when it is out; "+back.Move.Part.Called()+" is back at "+back.Step.Name(), "goes back here")
+				break
+			}
+			if off := r.unlockedBefore(d, e); off != nil {
+				r.late(h, e, off, d.Mark+" sends to it when it is out; the lock "+off.Lock.Key+" is off for good at "+off.Step.Name(), "unlocked here")
+				break
+			}
+		}
+	}
+}
+
+var (
+	// holdMark finds the marks of holds in words.
+	holdMark = phrase.Of(`\bW\d+\b`)
+	// forLater are words by which nothing is decided on this job.
+	forLater = phrase.Of(`(?i)\bnext (?:outage|overhaul|shutdown|stop|time|turnaround|job|year|inspection)\b|\border(?:s|ed)? (?:a|one|two|new|another|it|them|spares?)\b|\bfor the (?:record|report|file|history)\b|\b(?:go|goes) (?:on|back) (?:again )?as (?:it|they) (?:is|are|was|were)\b`)
+)
+
+// decidedAt reports whether a dimension that sends somebody to a hold sends to one alone, for
+// something that is decided on this job.
+func decidedAt(d *job.Dim) bool {
+	words := strings.Join([]string{d.Over, d.Under, d.Out, d.FoundOut}, "; ")
+	marks := holdMark.FindAllString(words, -1)
+	return !slices.ContainsFunc(marks, func(m string) bool { return m != marks[0] }) && !forLater.MatchString(words)
+}
+
+// backBefore is the first event that puts a part on again of which a reading is judged as found
+// alone, after that reading and before a hold; nil if none does.
+func (r *report) backBefore(d *job.Dim, hold *walk.Event) *walk.Event {
+	read := r.walk.Measured(d)
+	if read == nil || !d.JudgedFound() || read.Index > hold.Index {
+		return nil
+	}
+	for _, e := range r.walk.Events[read.Index:hold.Index] {
+		if e.Verb == job.DoFit && !e.Move.New && slices.Contains(d.FaceParts(), e.Move.Part) {
+			return e
+		}
+	}
+	return nil
+}
+
+// unlockedBefore is the event that takes a lock off for good after a reading was set with that
+// lock on, and before a hold; nil if none does.
+func (r *report) unlockedBefore(d *job.Dim, hold *walk.Event) *walk.Event {
+	set := r.walk.Set(d)
+	if set == nil || set.Index > hold.Index {
+		return nil
+	}
+	for _, e := range r.walk.Events[set.Index:hold.Index] {
+		if e.Verb == job.DoUnlock && r.walk.LockedAt(e.Lock, set.Index) {
+			return e
+		}
+	}
+	return nil
+}
+
+// late tells of one hold.
+func (r *report) late(h *job.Hold, e, by *walk.Event, why, here string) {
+	r.problems.WarnWith(e.Step.At, "hold-late", h.Mark+", "+source.Quote(h.What)+", is released only at "+e.Step.Name()+", and "+why, by.Step.At, here,
+		"hold: "+h.Mark+" at a step above "+by.Step.No, "or let over:, under: and out: send to a hold above it")
+}
+
+// holdLate binds a hold to the step below it that puts back what is judged there.
+func (b *binder) holdLate() {
+	r := &report{walk: b.walk, job: b.job}
+	for _, h := range b.job.Holds {
+		e := r.released(h)
+		if e == nil || h.Again != nil {
+			continue
+		}
+		for _, d := range r.sentTo(h) {
+			if read := b.walk.Measured(d); read == nil || !d.JudgedFound() || read.Index > e.Index || !decidedAt(d) {
+				continue
+			}
+			for _, x := range b.walk.Events[e.Index:] {
+				if x.Verb == job.DoFit && !x.Move.New && slices.Contains(d.FaceParts(), x.Move.Part) {
+					b.before(e.Step, x.Step, job.Bind{Kind: job.BoundReading, Dim: d})
+				}
+			}
+		}
+	}
+}
