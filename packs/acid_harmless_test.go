@@ -50,7 +50,6 @@ var harmless = map[string]string{
 
 	"take dimensions.*.source":     "of a reading that is only recorded: no limit needs a source",
 	"take dimensions.*.lost-by":    "what the author knows of an order and the faces do not show",
-	"take dimensions.*.lost-by[]":  "what the author knows of an order and the faces do not show",
 	"take dimensions.*.critical":   "it stands on the sheet of critical dimensions as well then",
 	"take dimensions.*.why-coarse": "of an instrument that is fine enough without it",
 

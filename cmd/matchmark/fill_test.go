@@ -14,8 +14,8 @@ import (
 // fewer since a step is one act there.
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {52, 55},
-	"exhaust-fan.yaml":   {20, 21},
-	"storm-pump.yaml":    {60, 67},
+	"exhaust-fan.yaml":   {19, 21},
+	"storm-pump.yaml":    {60, 66},
 	"triplex-pump.yaml":  {55, 59},
 }
 
@@ -32,8 +32,8 @@ var mostListed = map[string][2]float64{
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {27, 29},
-	"exhaust-fan.yaml":   {10, 11},
-	"storm-pump.yaml":    {31, 36},
+	"exhaust-fan.yaml":   {9, 10},
+	"storm-pump.yaml":    {31, 35},
 	"triplex-pump.yaml":  {33, 36},
 }
 
@@ -92,7 +92,7 @@ func listsTake(frames []layout.Frame) float64 {
 // how full they are in per cent, and how many of them begin in a step.
 func fillOf(t *testing.T, name string, frames []layout.Frame) (work, full, inStep int) {
 	share, pages, parted := map[string]layout.Mm{}, map[string]int{}, map[string]int{}
-	whole := layout.Mm(0)
+	whole, filled := layout.Mm(0), layout.Mm(0)
 	for _, f := range frames {
 		whole += f.Used / f.Room
 		for _, p := range f.Parts {
@@ -101,7 +101,7 @@ func fillOf(t *testing.T, name string, frames []layout.Frame) (work, full, inSte
 		}
 		if f.Sheet == "traveler" || f.Sheet == "reassembly" {
 			work++ // both may share a page, and the last one lists
-			full += int(100 * f.Used / f.Room)
+			filled += f.Used / f.Room
 		}
 		if f.Parted {
 			parted[f.Sheet]++
@@ -111,6 +111,7 @@ func fillOf(t *testing.T, name string, frames []layout.Frame) (work, full, inSte
 	for _, s := range slices.Sorted(maps.Keys(pages)) {
 		t.Logf("  %-11s on %2d pages, takes %4.1f of them, %d begin in a step", s, pages[s], float64(share[s]), parted[s])
 	}
+	full = int(100 * filled)
 	for _, s := range []string{"traveler", "reassembly"} {
 		inStep += parted[s]
 	}

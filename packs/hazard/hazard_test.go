@@ -79,3 +79,16 @@ func TestNotesSayHowToKeepClear(t *testing.T) {
 		}
 	}
 }
+
+// Of two cradles nothing was said that is said of one.
+func TestSeveralCradlesAreToldAsOne(t *testing.T) {
+	for _, text := range []string{"cradle down and out", "both cradles down and out", "cradles up until the shaft moves"} {
+		told := false
+		for _, n := range builtins {
+			told = told || n.Key == "propped" && n.words.MatchString(text)
+		}
+		if !told {
+			t.Errorf("%q: not told of as a load on a cradle", text)
+		}
+	}
+}

@@ -210,7 +210,7 @@ var builtins = []*builtin{
 			Avoid:  "No hand or foot under it or in the gap. All screws carry alike; the cradle stands on firm ground.",
 			Rule:   "29 CFR 1910.147(d)(5)(i)",
 		},
-		words: phrase.Words(`(?:on|off) (?:the |its )?(?:jacking|saddle) screws|saddle screws (?:up|down)|jack(?:ed|s)? (?:it|the \w+) up|screw cradle|cradle (?:under|up|down)`),
+		words: phrase.Words(`(?:on|off) (?:the |its )?(?:jacking|saddle) screws|saddle screws (?:up|down)|jack(?:ed|s)? (?:it|the \w+) up|screw cradle|cradles? (?:under|up|down)`),
 	},
 	{
 		Caution: job.Caution{
@@ -283,7 +283,7 @@ var builtins = []*builtin{
 			Key: "foreign-material", Signal: "notice",
 			Hazard: "Machine that stands open.",
 			Result: "One chip, rag or tool left inside ruins it.",
-			Short:  "Pockets empty, tools on lanyards; what falls in is told at once.",
+			Short:  "Pockets empty, tools tied; what falls in is told at once.",
 			Avoid:  "Pockets empty, tools on lanyards, the cover on whenever nobody works at it. What falls in is told at once.",
 			Rule:   "plant procedure for foreign material",
 		},

@@ -233,15 +233,25 @@ func inRow(rs []run) int {
 }
 
 // fewReadings is up to how many readings share the box in the row of their step for why
-// one was not taken.
+// one was not taken. What is worked out from others by hand is left empty for their reason.
 const fewReadings = 4
+
+// taken is how many of some readings are taken, not worked out by hand.
+func taken(dims []*job.Dim) (n int) {
+	for _, d := range dims {
+		if d.Formula == nil {
+			n++
+		}
+	}
+	return n
+}
 
 // reasonHasRoom reports whether the row of a step has room for the box for readings not taken:
 // below initials and time, where nothing else stands.
 func reasonHasRoom(st *job.Step) bool {
 	n := 0
 	for _, r := range readingsOf(st) {
-		n += len(dimension.Written(r.dims, r.kind))
+		n += taken(dimension.Written(r.dims, r.kind))
 	}
 	return st.Check == "" && !st.Photo && n <= fewReadings
 }

@@ -83,7 +83,7 @@ func (t *together) reasonHasRoom() bool {
 	n := 0
 	for _, v := range t.steps[0].VerbOrder() {
 		kind, dims := t.readings(v)
-		n += len(dimension.Written(dims, kind))
+		n += taken(dimension.Written(dims, kind))
 	}
 	return n <= fewReadings
 }

@@ -28,7 +28,7 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 		for _, p := range rest {
 			misfits += len(p.Block.Misfits)
 		}
-		h := r.H + Height(rest) + 1000*layout.Mm(misfits) // what does not fit is told only where nothing fits
+		h := r.H + x.high + 1000*layout.Mm(misfits) // what does not fit is told only where nothing fits
 		if len(rest) > 0 && (row.Empty() || h < least-0.5) {
 			h += nearer(r, rest[0])
 		}

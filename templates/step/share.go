@@ -8,10 +8,12 @@ import (
 )
 
 // A share is one way to set the first runs of a step: some stand beside the boxes in its head,
-// the rest, as lines, below them over the whole width.
+// the rest, as lines, below them over the whole width; high is how high those are when what goes
+// beside each other does.
 type share struct {
 	beside, below []run
 	lines         [][]layout.Piece
+	high          layout.Mm
 }
 
 // shares are all ways to do so, that with nothing beside the boxes first. The first rows of a
@@ -24,16 +26,19 @@ func shares(c *block.Composer, first []run) []share {
 	var out []share
 	for n := range len(first) + 1 {
 		below, lines := flowed(c, first[n:], full[n:])
-		out = append(out, share{first[:n], below, lines})
+		out = append(out, share{beside: first[:n], below: below, lines: lines})
 		if n == len(first) {
 			continue
 		}
 		for _, part := range first[n].parted {
 			two := part()
 			below, lines := flowed(c, first[n+1:], full[n+1:])
-			out = append(out, share{slices.Concat(first[:n], two[:1]), slices.Concat(two[1:], below),
-				slices.Concat([][]layout.Piece{linesBelow(c, two[1:])}, lines)})
+			out = append(out, share{beside: slices.Concat(first[:n], two[:1]), below: slices.Concat(two[1:], below),
+				lines: slices.Concat([][]layout.Piece{linesBelow(c, two[1:])}, lines)})
 		}
+	}
+	for i, x := range out {
+		out[i].high = settledHeight(c, x.below, x.lines)
 	}
 	return out
 }
