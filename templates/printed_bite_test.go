@@ -69,7 +69,7 @@ type bite struct{ name, was, printed, on string }
 var bites = []bite{
 	{"limit of another place", "9.93 – 9.95 mm", "9.96 – 9.98 mm", "D1/EX"},
 	{"one digit of a limit", "5.00 – 5.02 mm", "5.00 – 5.03 mm", "D1/PIL"},
-	{"limit of old parts", "old part at least 9.91 mm", "old part at least 9.92 mm", "D1/EX"},
+	{"limit of old parts", "old part 9.91 – 9.95 mm", "old part 9.92 – 9.95 mm", "D1/EX"},
 	{"what to do of another place", "over: grind the exhaust", "over: grind the intake", "D1/EX"},
 	{"state lost", "warm from the oven", "", "D1/EX"},
 	{"source of another place", "sheet 6", "sheet 5", "D1/PIL"},

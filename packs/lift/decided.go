@@ -77,7 +77,7 @@ func (a *account) decisions() {
 		}
 		field := "load.cogtolerance." + v.axis
 		if named(p.DecidedBy, p.Reason) {
-			decided(Decided, field, "the centre of gravity is taken as exact along "+v.axis)
+			decided(Decided, field, say("the centre of gravity is taken as exact along %s", v.axis))
 			continue
 		}
 		a.ask(field, "write how far it may be off along "+v.axis+", or name the person who decides and the reason", "as written the centre of gravity is exact along %s, and nothing shows that it is", v.axis)
