@@ -23,7 +23,7 @@ var partKind = &kind[Part]{
 		text("holds", "What it holds back.", "spring", func(p *Part) *source.Text { return &p.Holds }).oneOf("spring", "pressure", "weight"),
 		flag("guard", "Whether it keeps people from what moves or is live: no lock comes off while it is not on.", "yes", func(p *Part) *source.Text { return &p.Guard }),
 		flag("aid", "Whether it is no part of the machine, as a guide stud, and must be out again at the end.", "yes", func(p *Part) *source.Text { return &p.Aid }),
-		text("moves", "What one turn or flat moves, for an adjuster without a thread; of shims what so much more of them moves: 0.003 in gives 0.001 in, or 0.10 mm gives -0.10 mm where more of them make a reading smaller.", "1 turn gives 0.75 mm", func(p *Part) *source.Text { return &p.Moves }),
+		text("moves", "What one turn or flat moves, for an adjuster without a thread, or of one with a thread for a reading that is to no face of it; of shims what so much more of them moves: 0.003 in gives 0.001 in, or 0.10 mm gives -0.10 mm where more of them make a reading smaller.", "1 turn gives 0.75 mm", func(p *Part) *source.Text { return &p.Moves }),
 		text("note", "A remark for whoever handles it.", "Keep the stamped side clean.", func(p *Part) *source.Text { return &p.Note }),
 	}, append(adjusting(), applies(func(p *Part) *Applies { return &p.Applies })...)...),
 }
