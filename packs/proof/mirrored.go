@@ -12,7 +12,7 @@ import (
 // row to stand at, and leaves out only what the step has, and what does not stand at the
 // row all the same by what is done there.
 func (r *report) checkMirrored() {
-	rows := map[source.Pos]bool{}  // of the steps that have a row at some place
+	rows := map[source.Pos]bool{}                // of the steps that have a row at some place
 	spare := map[source.Pos]map[job.Guard]bool{} // of those whose cautions, or permits, some row has not
 	for _, st := range r.walk.Steps {
 		if st.Undoes != nil {
