@@ -121,7 +121,7 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 	w.acts(jb, st, own)
 	note := own
 	if st.Table { // once above the table
-		note = func(what, why string) { w.add(where, w.p.sheets["traveler"]+w.p.sheets["reassembly"], what, why) }
+		note = func(what, why string) { w.add(where, text.notes, what, why) }
 	}
 	for _, c := range st.Cautions {
 		n := filled(jb, c)

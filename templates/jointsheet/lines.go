@@ -34,7 +34,12 @@ func Loosening(c *block.Composer, j *job.Joint) string {
 	if !backward(j) {
 		return ""
 	}
-	return c.W.Tightening.LooseOnSheet.With(lastNumber(j), c.Page("joint "+j.Mark))
+	page := c.Page("joint " + j.Mark)
+	if isListed(c, j) {
+		last, first := listEnds(j)
+		return c.W.Tightening.LooseListed.With(last, first, page)
+	}
+	return c.W.Tightening.LooseOnSheet.With(lastNumber(j), page)
 }
 
 // LastTurn is the angle by which a joint is turned on after its torque, in words; empty
