@@ -164,6 +164,9 @@ func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
 	case numberForm, varyingCountForm, countsForm:
 		return t, r.wholeNumber(e, t)
 	case decimalForm:
+		if less, is := strings.CutPrefix(t.Value, "-"); is && regexpDecimal.MatchString(less) {
+			return source.Text{}, false // told by amount, for no key takes less than nothing as a bare number
+		}
 		if !regexpDecimal.MatchString(t.Value) {
 			r.add(t.At, "number-form", e.name+" takes a number, and "+quote(t.Value)+" is none", "for example "+e.name+": "+e.blank())
 			return source.Text{}, false
