@@ -67,7 +67,7 @@ var slips = []slip{
 	{name: "key other word2", old: "remove: [guard, coupling-bolt]", typed: "disassemble: [guard, coupling-bolt]", code: "unknown-key", says: "did you mean remove?"},
 	{name: "missing what", old: "    what: Coupling gap\n", typed: "", code: "missing-key", says: "what: ", at: "D1:"},
 	{name: "missing to", old: "    to: {fan-hub: face}\n", typed: "", code: "one-face", says: "to: {", at: "D1:"},
-	{name: "missing do", old: "        do: Measure over the top roller at both ends.\n        measure: [D8]\n", typed: "        measure: [D8]\n", code: "missing-key", says: "do: ", at: "- step: clearance"},
+	{name: "missing do", old: "        do: Measure over the top roller at both ends.\n        measure: [D8]\n", typed: "        measure: [D8]\n", code: "missing-key", says: "do: ", at: "- step: clearance\n"},
 	{name: "no colon", old: "  tag: FN-11", typed: "  tag FN-11", code: "no-colon", says: "tag:"},
 	{name: "no blank", old: "  tag: FN-11", typed: "  tag:FN-11", code: "no-blank", says: "tag: FN-11"},
 	{name: "unclosed quote", old: `serial: "7731"`, typed: `serial: "7731`, code: "open-quote", says: `"7731"`},
