@@ -133,3 +133,23 @@ func TestADefinitionAddsOverridesAndLeavesOut(t *testing.T) {
 		}
 	}
 }
+
+// A heavy part that the hook holds while its bolts go out or in has hands at it all that time
+// (common practice, no source); one that is only moved hangs on the hook and no longer.
+func TestWhatHangsForItsBolts(t *testing.T) {
+	const machine = "parts:\n  bracket: {name: Bracket, mass: 118 kg}\n  bolt: {name: Bracket bolt, count: 4}\n  lid: {name: Lid, mass: 3 kg}\n" +
+		"joints:\n  J1: {what: Bracket bolts, parts: [bolt], torque: 310 N·m, lubricant: oil, source: sheet 7}\n" +
+		"lay-down:\n  Y1: {what: Timbers}\ncontainers:\n  C1: {name: Bolts}\n"
+	const hook = "do: Do it.\n    people: 3\n    on-hook: station hook"
+	for _, c := range []struct{ step, want string }{
+		{hook + "\n    loosen: [J1]\n    remove: [bolt, bracket]\n    into: {bolt: C1, bracket: Y1}", "hanging lifting"},
+		{hook + "\n    remove: [bracket]\n    into: Y1", "lifting"},
+		{hook + "\n    loosen: [J1]\n    remove: [bolt, lid]\n    into: {bolt: C1, lid: Y1}", "lifting"},
+		{"do: Do it.\n    people: 3\n    loosen: [J1]\n    remove: [bolt, bracket]\n    into: {bolt: C1, bracket: Y1}", "hand-lift"},
+	} {
+		jb, _ := oneStep(t, machine, c.step)
+		if got := keysOf(jb.Sections[0].Steps[0].Cautions); got != c.want {
+			t.Errorf("%q: %q, want %q", c.step, got, c.want)
+		}
+	}
+}

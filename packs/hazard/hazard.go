@@ -115,6 +115,12 @@ func onHook(j *job.Job, st *job.Step) bool {
 	return slices.ContainsFunc(st.Lifts, hook) || st.OnHook != "" || st.People < 2 && len(st.Lifts) == 0 && movesHeavy(j, st)
 }
 
+// heldForBolts reports whether a heavy part hangs on the hook while its bolts go out or in:
+// hands are at it as long as that takes.
+func heldForBolts(j *job.Job, st *job.Step) bool {
+	return st.OnHook != "" && len(st.Loosen)+len(st.Tighten) > 0 && movesHeavy(j, st)
+}
+
 // byHand reports whether a step has several people lift a part: one that is heavy, or whose
 // mass nobody told, for why else would it take two.
 func byHand(j *job.Job, st *job.Step) bool {

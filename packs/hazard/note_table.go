@@ -82,7 +82,7 @@ var builtins = []*builtin{
 			Rule:   "DOE-STD-1090-96 ch. 7; ASME P30.1",
 		},
 		words: phrase.Words(`while (?:it|the \w+) hangs`),
-		does:  func(_ *job.Job, st *job.Step) bool { return len(st.Hangs) > 0 },
+		does:  func(j *job.Job, st *job.Step) bool { return len(st.Hangs) > 0 || heldForBolts(j, st) },
 	},
 	{
 		Caution: job.Caution{
