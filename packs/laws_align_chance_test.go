@@ -49,9 +49,9 @@ steps:
 		if first == "drain" {
 			first = order[1]
 		}
-		// Of rim and face nothing stands in the list of the other hub unless a machine is named.
-		if m.dials[1] == "D2" && first == "pump-hub" {
-			t.Skip("the other hub is named by no dial")
+		// Of rim and face no dial names the other hub, so that taking it off ends nothing by itself.
+		if m.dials[1] == "D2" {
+			first = slices.DeleteFunc(slices.Clone(order), func(p string) bool { return p == "drain" || p == "pump-hub" })[0]
 		}
 		jb, _ := codesOf(text)
 		for _, d := range jb.Dims {

@@ -69,7 +69,11 @@ func TestWordsThatDecideAtAHold(t *testing.T) {
 		{"tell the engineer at W1 for the record", false}, {"write it down for the report, show it at W1", false}, {"renew it at the next shutdown, tell the planner at W1", false},
 		{"tell the engineer at W1 or at W2", false}, {"tell the engineer at W2 if it is scored, at W1 if not", false},
 		{"dem Ingenieur melden, W1", false}, {"avisar al ingeniero en W1", false}, {"see W1", false}, {"as W1 says", false}, {"renew it; W1 is for that", false},
-		{"look at the packing as well", false}, {"fit the spare sleeve", false}, {"put it aside", false}, {"ask for a new one at the stores", false}, {"turn it end for end", false},
+		{"look at the packing as well", false}, {"fit the spare sleeve", false}, {"put it aside", false},
+		{"renew the sleeve; report at W1", false}, {"fit a new sleeve and say so at W1", false}, {"write it down, shown at W1", false}, {"renew it, tell the engineer at W1", false}, {"polish it, then show it at W1", false},
+		{"replace the sleeve and report it at W1", false}, {"note it and report it at W1", false}, {"grind it to size; it is seen at W1", false}, {"fit the spare sleeve, say so at W1", false}, {"write it down and show it at W1", false},
+		{"clean it and read again; report both at W1", false}, {"use a new sleeve. Report at W1", false}, {"exchange it, the engineer hears of it at W1", false},
+		{"renew it if the engineer says so at W1", true}, {"polish it, then ask at W1 whether it goes back", true}, {"write it down and ask the engineer at W1", true}, {"renew the sleeve after the engineer decides at W1", true}, {"note it, the engineer decides at W1", true}, {"ask for a new one at the stores", false}, {"turn it end for end", false},
 	} {
 		text := lateText(c.words, "polish it", "") + "PUT" + strings.ReplaceAll(late, "W9", "")
 		toldJust(t, "hold-late", text+"      - {step: second, do: Ask him again., hold: W2}\n", []warned{{"", c.told}})
@@ -89,6 +93,15 @@ func TestHoldsThatComeInTime(t *testing.T) {
 		{at(lateText("do not fit", tell, ""), "lock", "off", "on", "read", "hold", "unlock"), false},
 		{at(lateText("do not fit", tell, ""), "lock", "off", "on", "read", "unlock", "hold"), true},
 		{at(lateText("do not fit", tell, ""), "lock", "off", "on", "unlock", "read", "hold"), false},
+		{twoLocks(at(lateText("do not fit", tell, ""), "lock", "off", "on", "read", "unlock", "hold")), false},
+		{twoLocks(at(lateText("do not fit", tell, ""), "lock", "off", "on", "read", "hold", "unlock")), false},
+		{twoLocks(at(lateText("do not fit", tell, ""), "lock", "off", "on", "read", "unlock")) + "      - {step: last, do: Take the other lock off., unlock: [valve]}\n" + stepLines([]string{"hold"}, lateLine), true},
+		{twoLocks(at(lateText("do not fit", tell, ""), "lock", "off", "on", "read", "unlock", "hold")) + "      - {step: last, do: Take the other lock off., unlock: [valve]}\n", false},
 		{strings.Replace(at(lateText("do not fit", tell, ""), "lock", "off", "on", "read", "unlock", "hold"), "unlock: [motor]}", "unlock-for-now: [motor], lock-again: [motor]}", 1), false},
 	})
+}
+
+// twoLocks locks the suction valve as well, which stays locked.
+func twoLocks(text string) string {
+	return strings.NewReplacer("holds:\n", "  valve: {point: Suction valve, energy: \"water, 4 bar\", state: shut and locked, proved: drain open and dry}\nholds:\n", ", lock: [motor]}", ", lock: [motor, valve]}").Replace(text)
 }

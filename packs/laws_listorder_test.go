@@ -1,6 +1,7 @@
 package packs_test
 
 import (
+	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -24,6 +25,37 @@ steps:
 `
 	turned := func(order []string, outer, inner string) bool {
 		return slices.Index(order, outer) > slices.Index(order, inner)
+	}
+	head := lawHead + parts
+	for list, key := range map[string]string{"remove: [ring, lid], into: C1": "remove:", "fit: [lid, ring], from: C1": "fit:", "fit-for-now: [lid, ring]": "fit-for-now:", "take-out-again: [ring, lid]": "take-out-again:"} {
+		before := map[string]string{"remove:": "", "fit:": "remove: [lid, ring], into: C1", "fit-for-now:": "remove: [lid, ring], into: C1", "take-out-again:": "remove: [lid, ring], into: C1, fit-for-now: [ring, lid]"}[key]
+		text := head
+		if before != "" {
+			text += "      - {step: before, do: Do it., " + before + "}\n"
+		}
+		_, problems := loadLaw(text + "      - {step: now, do: Do it., " + list + "}\n")
+		found := 0
+		for _, p := range problems {
+			if p.Code == "list-order" {
+				if found++; !strings.HasSuffix(p.Help[0], " in "+key) {
+					t.Errorf("%s: the help is %q", list, p.Help[0])
+				}
+			}
+		}
+		if found != 1 {
+			t.Errorf("%s: told %d times: %v", list, found, problems)
+		}
+	}
+	_, problems := loadLaw(lawHead + strings.Replace(parts, "behind: [ring, pin]", "behind: [ring, pin, lid]", 1) + "      - {step: off, do: Take them off., remove: [bush, ring, lid], into: C1}\n")
+	told := map[string]int{}
+	for _, p := range problems {
+		if p.Code == "list-order" {
+			part, _, _ := strings.Cut(p.Message, " comes off ")
+			told[part]++
+		}
+	}
+	if most := slices.Max(append(slices.Collect(maps.Values(told)), 0)); len(told) != 2 || most != 1 {
+		t.Errorf("told of one part several times: %v", problems)
 	}
 	toldWhere(t, "list-order", func(t *rapid.T) (string, bool) {
 		off, on := anyOrder(t, "lid", "ring", "bush", "pin"), anyOrder(t, "lid", "ring", "bush", "pin")

@@ -49,6 +49,22 @@ steps:
 		{"Start the motor bolts by hand.", false},
 		{"Run the nut up by hand.", false},
 		{"Ready to start the pump again tomorrow.", false},
+		{"Run it up to speed on the balancing machine.", false},
+		{"Run the pump empty with the hand pump.", false},
+		{"Run it empty of water through the drain.", false},
+		{"Run the machine idle wheel by hand.", false},
+		{"Run it at low speed on the lathe.", false},
+		{"Run the gearbox empty into the drum.", false},
+		{"Run the pump empty through its drain.", false},
+		{"Run it at half speed with the barring gear.", false},
+		{"Run the motor idle on the test stand.", false},
+		{"Run it empty of oil.", false},
+		{"Run the mixer empty by hand.", false},
+		{"Run it up to speed, look at the gland.", true},
+		{"Run the pump empty.", true},
+		{"Run it idle and listen.", true},
+		{"Run the fan at low speed with the door shut.", true},
+		{"Run the gearbox unloaded with the covers on.", true},
 	})
 }
 

@@ -216,7 +216,7 @@ func TestNobodyGoesInWhereNothingIsOpen(t *testing.T) {
 		{"do: Hang the lamp ready for whoever climbs in.", false}, {"do: \"If the air is bad, nobody gets in.\"", false}, {"do: \"Air tested, climb in and look.\"", true}, {"do: Slacken the casing bolts.", false},
 		{"do: Measure oxygen inside the casing at the plug.", false}, {"do: Test the air from inside through the hose.", false}, {"do: \"Two go in later, one stays outside.\"", false},
 		{"do: Get into the harness and check it.", false}, {"do: Go into the control room and sign the permit.", false}, {"do: Write what was found inside the casing on the permit.", false}, {"do: \"Person in charge, sign the permit.\"", false},
-		{"do: \"Man in, look.\"", true}, {"do: \"Go down into it, look.\"", true}, {"do: \"Test the air, measure the plates from inside.\"", true},
+		{"do: \"Man in, look.\"", true}, {"do: Climb through the hole and look.", true}, {"do: Climb through the rail and look.", false}, {"do: \"Go down into it, look.\"", true}, {"do: \"Test the air, measure the plates from inside.\"", true},
 		{"do: Take the plug out., remove: [plug], into: C1", false},
 	} {
 		act := "      - {step: act, " + c.line + ", permit: [entry]}\n"
@@ -230,6 +230,10 @@ func TestNobodyGoesInWhereNothingIsOpen(t *testing.T) {
 		{"Climb into the basket.", false}, {"Climb through the rail.", false}, {"Crawl through the gallery below the floor.", false}, {"Climb onto the casing.", false}, {"Crawl under the casing.", false},
 		{"Nobody climbs into the casing.", false}, {"Climb in, look.", false}, {"Before anybody crawls into the casing, test the air.", false}, {"Look through the casing.", false}, {"Look into the casing from the rail.", false},
 		{"Climb the ladder beside the casing.", false}, {"Drop the cover into the casing.", false}, {"The hose goes into the casing.", false}, {"Step back from the casing.", false},
+		{"Climb through the casing and look.", true}, {"Crawl along the casing with the lamp.", true}, {"Climb into the casing from the platform.", true}, {"Climb down into the casing.", true}, {"Climb inside the casing by the ladder.", true},
+		{"Two crawl through the casing to the far end.", true}, {"Crawl in the casing and sweep it.", true},
+		{"Climb into the casing cage platform.", false}, {"Climb into the basket beside the casing.", false}, {"Crawl along the gallery below the casing.", false}, {"Climb through the railing at the casing.", false}, {"Climb into the casing scaffold.", false},
+		{"Climb down the casing ladder.", false}, {"Crawl along the casing roof.", false}, {"Climb along the casing walkway.", false},
 	} {
 		act := "      - {step: act, do: \"" + c.do + "\"}\n"
 		cases = append(cases, warned{act + open + shut, c.in}, warned{open + shut + act, c.in}, warned{open + act + shut, false})

@@ -110,6 +110,11 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 		if x.Guard == job.GuardCaution && len(st.Spares()) == 0 {
 			continue // all of them stand there
 		}
+		if x.Guard == job.GuardPermit {
+			for _, p := range st.SparePermits() {
+				own(p.What, "which permit is not asked for")
+			}
+		}
 		own(x.Reason, "why a guard is left out")
 	}
 	w.moves(jb, st, own)

@@ -41,7 +41,7 @@ var supplyKind = &kind[Supply]{
 		text("what", "What it is; a spare for a part may leave it out.", "Two-leg puller", func(s *Supply) *source.Text { return &s.What }),
 		text("part", "The part it is a spare for; of a tool, the aid that it is: it is used where that goes on for now and comes out again.", "bearing", func(s *Supply) *source.Text { return &s.Part }),
 		text("count", "How much of it.", "2", func(s *Supply) *source.Text { return &s.Count }),
-		text("size", "Its size, range or catalogue number.", "20 t", func(s *Supply) *source.Text { return &s.Size }),
+		text("size", "Its size, range or catalogue number.", "20 t", func(s *Supply) *source.Text { return &s.Size }).freeText(),
 		list("for", "The steps it is used at.", "[nut]", func(s *Supply) *[]source.Text { return &s.For }),
 		text("only", "Whether it is used in taking apart alone (off), or in the put-back rows of its steps alone (back).", "off", func(s *Supply) *source.Text { return &s.Only }).oneOf("off", "back"),
 		text("note", "A remark.", "take it back unused", func(s *Supply) *source.Text { return &s.Note }),

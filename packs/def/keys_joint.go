@@ -21,7 +21,7 @@ var jointKind = &kind[Joint]{
 		text("pattern", "The order round the joint in words, where no layout draws it.", "crosswise", func(j *Joint) *source.Text { return &j.Pattern }),
 		text("source", "Document, table or page that the torque comes from.", "maker's sheet 6", func(j *Joint) *source.Text { return &j.Source }),
 		text("thread", "The thread, where the part does not say it.", "M36", func(j *Joint) *source.Text { return &j.Thread }),
-		text("class", "The property class of a metric bolt or the grade of one in inches.", "8.8", func(j *Joint) *source.Text { return &j.Class }),
+		text("class", "The property class of a metric bolt or the grade of one in inches.", "8.8", func(j *Joint) *source.Text { return &j.Class }).freeText(),
 		single("proof", "The proof stress of a bolt that no class tells.", "{stress: 720 MPa, source: maker's sheet 4}", proofKind, func(j *Joint, at source.Pos) *Proof { j.Proof.At = at; return &j.Proof }),
 		single("friction", "How torque turns into preload: a nut factor, or friction in the thread and under the face that is turned.", "{nut-factor: 0.16, source: data sheet of the paste}", frictionKind, func(j *Joint, at source.Pos) *Friction { j.Friction.At = at; return &j.Friction }),
 		textOrMap("scatter", "How far the preload of one bolt can lie from the one worked out, to either side: lubricated (25 %), cadmium plated (30 %), dry (35 %) of a published table, or your own.", "lubricated", scatterKind,
@@ -82,7 +82,7 @@ var layoutKind = &kind[Layout]{
 	doc:  "Where the fasteners sit, one shape of five, seen from the side that they are tightened from, and in which order they are gone round.",
 	keys: []key[Layout]{
 		text("circle", "Fasteners evenly on a circle: its diameter.", "460 mm", func(l *Layout) *source.Text { return &l.Circle }),
-		text("first", "Of a circle: where the first one sits, clockwise from 12 o'clock; at 12 o'clock if not said.", "15°", func(l *Layout) *source.Text { return &l.First }).noneOrMore(),
+		text("first", "Of a circle: where the first one sits, clockwise from 12 o'clock; at 12 o'clock if not said.", "15°", func(l *Layout) *source.Text { return &l.First }).anySign(),
 		flag("against-the-clock", "Of a circle: whether its places are counted against the clock.", "yes", func(l *Layout) *source.Text { return &l.Against }),
 		text("rectangle", "So many on the long and on the short side, with the corners; counted clockwise from the top left corner.", "5 by 3", func(l *Layout) *source.Text { return &l.Rectangle }),
 		number("oval", "So many on two half circles with straight lines between them; counted clockwise from the middle of the top.", "22", func(l *Layout) *source.Text { return &l.Oval }),

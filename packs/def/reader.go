@@ -113,6 +113,11 @@ func (r *reader) add(at source.Pos, code, message string, help ...string) {
 	r.report(source.Problem{Pos: at, Severity: source.Error, Code: code, Message: message, Help: help})
 }
 
+// warn tells of what can be printed and is hardly meant.
+func (r *reader) warn(at source.Pos, code, message string, help ...string) {
+	r.report(source.Problem{Pos: at, Severity: source.Warning, Code: code, Message: message, Help: help})
+}
+
 // report takes a problem in, up to maxProblems.
 func (r *reader) report(p source.Problem) {
 	if r.full() {

@@ -65,7 +65,7 @@ func (e *entry) shapeWords() string {
 		words = "list: " + e.inner[0].title()
 	}
 	if e.takesAmount() {
-		words += [...]string{", more than 0", ", 0 or more", ""}[e.least]
+		words += e.takesWords()
 	}
 	if e.letters != "" {
 		words += "; marks: " + strings.Join(strings.Split(e.letters, ""), ", ")

@@ -114,7 +114,11 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (source.Text, bool) {
 		return source.Text{}, false
 	}
 	if n.Kind != yaml.ScalarNode || isNull(n) {
-		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), "for example "+e.name+": "+e.blank())
+		help := e.placed
+		if len(help) == 0 || n.Kind != yaml.MappingNode && n.Kind != yaml.SequenceNode {
+			help = []string{"for example " + e.name + ": " + e.blank()}
+		}
+		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), help...)
 		return source.Text{}, false
 	}
 	t := source.Text{Value: oneLine(n.Value), At: r.place(n)}
@@ -160,6 +164,9 @@ func (r *reader) check(e *entry, t source.Text) (source.Text, bool) {
 	case numberForm, varyingCountForm, countsForm:
 		return t, r.wholeNumber(e, t)
 	case decimalForm:
+		if less, is := strings.CutPrefix(t.Value, "-"); is && regexpDecimal.MatchString(less) {
+			return source.Text{}, false // told by amount, for no key takes less than nothing as a bare number
+		}
 		if !regexpDecimal.MatchString(t.Value) {
 			r.add(t.At, "number-form", e.name+" takes a number, and "+quote(t.Value)+" is none", "for example "+e.name+": "+e.blank())
 			return source.Text{}, false

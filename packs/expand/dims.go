@@ -1,6 +1,8 @@
 package expand
 
 import (
+	"cmp"
+
 	"strconv"
 
 	"matchmark/packs/def"
@@ -137,7 +139,7 @@ func (b *builder) readBox(d *job.Dim, dd *def.Dimension) {
 		if dd.By.Written() {
 			at = dd.By.At
 		}
-		help := "nominal: … " + limits[0].Unit().Text()
+		help := "nominal: … " + cmp.Or(limits[0].Unit().Text(), "mm")
 		if d.Kind == "count" {
 			help = "nominal: … pcs"
 		}

@@ -30,6 +30,9 @@ func (j *Job) WithoutHours() int {
 	return n
 }
 
+// TakesTime reports whether a step is planned to take time: it has hours, and more than none.
+func (s *Step) TakesTime() bool { return s.Hours != nil && s.Hours.Sign() > 0 }
+
 // Crew is how many people a step takes: those whom it names, and no fewer than must be there
 // for each lift that it makes, or whose load hangs meanwhile; one if nothing is said.
 func (s *Step) Crew() int {

@@ -10,7 +10,7 @@ import (
 
 // checkBehind sees that no part comes off, goes back, is loosened or tightened while one
 // that it is behind is in the machine. What one step takes off or puts back together
-// may stand in its list in any order.
+// counts as one act here: in which order its list names it is seen by checkListOrder.
 func (r *report) checkBehind() {
 	told := map[source.Pos]bool{} // once for a part, however many stand in front of it
 	for _, e := range r.walk.Events {

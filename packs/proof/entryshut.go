@@ -11,12 +11,16 @@ import (
 
 var (
 	// goesInside finds words of somebody who goes in, isInside those of work that is done there.
-	goesInside = phrase.Of(`(?i)\b(?:go|goes|climb|climbs|crawl|crawls|get|gets|step|steps) (?:down )?(?:in\b|inside|into)|\bcrawls? (?:through|along)\b|\benter(?:s)? (?:it|the)\b|(?:^|[.;:,] ?)(?:(?:one|two|first|second) )?(?:man|men|person|people|fitter|mechanic|entrant)s? in(?: and\b|[.,;:!]|$)`)
+	goesInside = phrase.Of(`(?i)\b(?:go|goes|climb|climbs|crawl|crawls|get|gets|step|steps) (?:down )?(?:in\b|inside|into)|\b(?:climb|crawl)s? (?:through|along)\b|\benter(?:s)? (?:it|the)\b|(?:^|[.;:,] ?)(?:(?:one|two|first|second) )?(?:man|men|person|people|fitter|mechanic|entrant)s? in(?: and\b|[.,;:!]|$)`)
 	// bodyIn are those of them that are said of a person alone, with what it is that he is in.
-	bodyIn   = phrase.Of(`(?i)\b(?:climb|crawl)s? (?:down )?(?:inside|into|in|through) (?:the |a )?((?:[a-z-]+ ?){1,3})`)
-	isInside = phrase.Of(`(?i)\bfrom (?:the )?inside\b|\binside (?:it|the)\b|\bmeasure\b[^.;]*\binside\b`)
+	bodyIn = phrase.Of(`(?i)\b(?:climb|crawl)s? (?:down )?(?:inside|into|in|through|along) (?:the |a )?((?:[a-z-]+ ?){1,4})`)
+	// nameEnds is where the name of that ends; outsideOf is what stands at a vessel, is called by
+	// it, and no one is in.
+	nameEnds  = phrase.Of(`(?i)\b(?:and|then|from|with|by|to|for|on|at|over|under|below|beside|while)\b`)
+	outsideOf = phrase.Of(`(?i)\b(?:platforms?|ladders?|rails?|railings?|gallery|galleries|scaffold(?:ing)?|baskets?|stairs?|walkways?|supports?|legs?|skirts?|roofs?|tops?|insulation)\b`)
+	isInside  = phrase.Of(`(?i)\bfrom (?:the )?inside\b|\binside (?:it|the)\b|\bmeasure\b[^.;]*\binside\b`)
 	// intoElse is what a person gets into that is no opening, and when it is not now.
-	intoElse = phrase.Of(`(?i)^ (?:(?:the|your|his|a|each) )?(?:[\w-]+ )?(?:harness|suits?|overalls?|gloves|boots|mask|gear|line|position|place|room|office|workshop|cabin|cab|store|building)\b|^[^.;:,]*\b(?:later|afterwards|tomorrow|after that)\b`)
+	intoElse = phrase.Of(`(?i)^ (?:(?:the|your|his|a|each) )?(?:[\w-]+ )?(?:harness|suits?|overalls?|gloves|boots|mask|gear|line|position|place|room|office|workshop|cabin|cab|store|building|rails?|railings?|fence|gate|gallery|scaffold(?:ing)?|basket|cage)\b|^[^.;:,]*\b(?:later|afterwards|tomorrow|after that)\b`)
 	// fromOutside are words by which what is inside is tried or told from outside.
 	fromOutside = phrase.Of(`(?i)\b(?:test|measure|sample|read|check|draw|prove)s?\b[^.;:]*\b(?:air|oxygen|gas|atmosphere|vapour|vapor)\b|\b(?:write|note|sign|enter|tell|report)s?\b[^.;:]*\b(?:found|seen|read|done|was|is)\b`)
 )
@@ -79,7 +83,14 @@ func (r *report) crawlsIn(st *job.Step) bool {
 		return false
 	}
 	for _, in := range bodyIn.FindAllStringSubmatch(words, -1) {
-		for _, w := range strings.Fields(strings.ToLower(in[1])) {
+		name := in[1]
+		if end := nameEnds.FindStringIndex(name); end != nil {
+			name = name[:end[0]]
+		}
+		if outsideOf.MatchString(name) {
+			continue
+		}
+		for _, w := range strings.Fields(strings.ToLower(name)) {
 			if slices.ContainsFunc(r.job.Openings, func(o *job.Opening) bool {
 				return o.Enclosed && len(w) > 3 && slices.Contains(strings.Fields(strings.ToLower(r.job.InEnglish(o.What))), w)
 			}) {

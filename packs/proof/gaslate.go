@@ -9,27 +9,53 @@ import (
 	"matchmark/packs/walk"
 )
 
-var (
-	// airRead are words of a hold by which the air within has been tried, or may be breathed.
-	airRead = phrase.Of(`(?i)\b(?:gas|air|oxygen|atmosphere)\b[^.;:]*\b(?:read|tested|tried|measured|proved|good|safe|clear)\b|\b(?:gas|air|atmosphere) tests?\b|\bgas[- ]free\b|\b(?:may|ready to) (?:be entered|enter|go in)\b|\bready for entry\b`)
-	// otherAir is air and gas that nobody breathes within, or that is not read yet.
-	otherAir = phrase.Of(`(?i)\bair (?:gaps?|lines?|hoses?|supply|pressure|filters?|coolers?|valves?|receivers?)\b|\b(?:gas|air)[- ]?(?:side|end|seals?|temperatures?|flow|cylinders?|engines?)\b|\b(?:instrument|control|starting|compressed|seal|fuel|service) (?:air|gas)\b|\bafter (?:that|it)\b|\bbefore the air\b|\bmay enter (?:the )?(?:room|hall|bay|area|shop)\b`)
+// airNames are what is read of the air within, airIs what stands between that and what was found.
+// A machine part has air or gas in its name as well, and is another word between the two.
+const (
+	airNames = `(?:gas(?:es)?|air|oxygen|O2|O₂|LEL|H2S|atmosphere|(?:lower )?(?:explosive|explosion) limit|carbon monoxide|(?:solvent )?vapou?rs?)`
+	airIs    = `(?:(?:,? and|,) ` + airNames + `| (?:is|are|was|were|has|have|been|all|both|again|(?:with)?in|inside|there|at (?:\w+ )?(?:heights|levels|points|places)|(?:with)?in(?:side)? (?:the |each |it\b)?(?:vessel|tank|column|drum|boiler|furnace|space|confined space|sump|pit|spiral|casing|chamber|bunker|silo|mill|machine)?))*`
 )
 
+var (
+	// airRead are words of a hold by which the air within has been tried, or may be breathed.
+	airRead = phrase.Of(`(?i)\b` + airNames + airIs + ` (?:read|tested|tried|measured|proved|proven|checked|sampled|analysed|good|safe|clear|all right|in order|within (?:the |its |their |all )?limits|(?:(?:at|below|under|above|over|least|most|less|more|than) )*\d[\d.,]* ?%)|` +
+		`\b(?:gas|air|atmosphere|oxygen|LEL) (?:tests?|checks?)\b|\b(?:tested|checked) for ` + airNames + `\b|\bgas[- ]free\b|\bfree (?:of|from) (?:any |all )?gas(?:es)?\b|` +
+		`\b(?:may|(?:ready|safe|fit|cleared|clear) to) (?:be entered|enter|go in)\b|\b(?:ready|cleared?|safe|fit|released) for (?:the )?(?:first )?entry\b|\bentry (?:is |has been )?(?:released|allowed|cleared|permitted|granted)\b`)
+	// otherAir is air and gas that nobody breathes within, or that is not read yet, in the same clause.
+	otherAir = phrase.Of(`(?i)\b(?:instrument|control|starting|compressed|seal|sealing|buffer|fuel|flue|exhaust|natural|process|purge|supply|scavenge|combustion|cooling|breathing|service|plant) (?:air|gas)\b|\b(?:with|by|under|through|from) (?:the )?(?:air|gas) (?:is|are|was|were|has|have|at)\b|\bleaks?\b|` +
+		`\b(?:tested|proved|proven|checked) (?:and |to be )?(?:shut|off|closed|isolated|dead|tight)\b|\b(?:tests?|checks?) (?:of|on) (?:the |all )?(?:[\w-]+ )?(?:tubes?|bundles?|coolers?|seals?|joints?|cylinders?|valves?|detectors?|meters?|lines?|pipes?|filters?)\b|` +
+		`\bafter (?:that|it)\b|\bbefore the air\b|\bmay enter (?:the )?(?:room|hall|bay|area|shop)\b|\bentered in(?:to)? (?:the )?(?:log|book|register|list|sheet|report|records?)\b`)
+	// clauseOn is the rest of a clause.
+	clauseOn = phrase.Of(`^[^,;.:]*`)
+)
+
+// airGood reports whether words of a hold tell that the air within has been tried.
+func airGood(words string) bool {
+	return slices.ContainsFunc(airRead.FindAllStringIndex(words, -1), func(at []int) bool {
+		return !otherAir.MatchString(clause.FindString(words[:at[0]]) + words[at[0]:at[1]] + clauseOn.FindString(words[at[1]:]))
+	})
+}
+
 // checkGasLate sees that a hold at which the air within a machine is told to be good stands above
-// the first step that works inside on an entry permit. Where several holds tell of it, the first
-// of them is for the first entry, and the others are for later ones.
+// the first step that works inside on an entry permit: not in it, for the hold of a step is
+// printed below its work. Where several holds tell of it, the first of them is for the first
+// entry, and the others are for later ones.
 func (r *report) checkGasLate() {
 	h, e := r.airHold()
 	if e == nil {
 		return
 	}
-	for _, st := range r.walk.Steps[:e.Step.Index] {
-		if o := r.worksInside(st); o != nil {
-			r.problems.WarnWith(e.Step.At, "gas-late", h.Mark+", "+source.Quote(h.What)+", is released only at "+e.Step.Name()+", and "+st.Name()+" works inside before that, on an entry permit", st.At, "inside here",
-				"hold: "+h.Mark+" at a step above "+st.No, "or take the permit out there, if nobody goes in")
-			return
+	for _, st := range r.walk.Steps[:e.Step.Index+1] {
+		if r.worksInside(st) == nil {
+			continue
 		}
+		at, why := e.Step.At, "released only at "+e.Step.Name()+", and "+st.Name()+" works inside before that"
+		if st == e.Step {
+			at, why = e.At, "released at the end of "+st.Name()+", which works inside before that"
+		}
+		r.problems.WarnWith(at, "gas-late", h.Mark+", "+source.Quote(h.What)+", is "+why+", on an entry permit", st.At, "inside here",
+			"hold: "+h.Mark+" at a step above "+st.No, "or take the permit out there, if nobody goes in")
+		return
 	}
 }
 
@@ -39,7 +65,7 @@ func (r *report) airHold() (first *job.Hold, at *walk.Event) {
 	for _, h := range r.job.Holds {
 		words := r.job.InEnglish(h.What)
 		e := r.released(h)
-		if e != nil && h.Again == nil && (at == nil || e.Index < at.Index) && airRead.MatchString(words) && !otherAir.MatchString(words) {
+		if e != nil && h.Again == nil && (at == nil || e.Index < at.Index) && airGood(words) {
 			first, at = h, e
 		}
 	}

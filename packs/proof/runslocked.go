@@ -10,17 +10,18 @@ import (
 // What is done to a machine that runs, by words: it is started or switched on, as a sentence or a
 // part of it begins; it is run for some time (run one hour empty, run the pump 30 min at 60 bar); it
 // is read while it runs. A nut is started and run up by hand, oil runs, a bearing runs in an oven, the
-// start is tried behind the locks, a test load is lifted off its truck by something else, and what is read after a run may be read behind them.
+// start is tried behind the locks, a rotor runs on the balancing machine, a pump is run
+// empty by hand, a test load is lifted off its truck by something else, and what is read after a run may be read behind them.
 var (
 	saysStart   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:start(?: up)?|switch on) (?:it|(?:the )?(?:` + machineWords + `))\b|(?:^|[.;:!?,] |\b(?:and|then|now) )switch (?:it|(?:the )?(?:` + machineWords + `)) on\b`)
 	saysRun     = phrase.Of(`(?i)(?:(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it )?|\brun (?:the )?(?:` + machineWords + `) |\blet (?:it|the (?:` + machineWords + `)) run )(?:for )?(?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)\b`)
-	saysEmpty   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it|(?:the )?(?:` + machineWords + `)) (?:empty|unloaded|uncoupled|idle|at (?:full|half|low|rated|running) speed|up to (?:full |rated |running )?speed)(?:[\s.,;:!]|$)`)
+	saysEmpty   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it|(?:the )?(?:` + machineWords + `)) (?:empty|unloaded|uncoupled|idle|at (?:full|half|low|rated|running) speed|up to (?:full |rated |running )?speed)\b`)
 	saysLoad    = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:lift|raise|hoist|lower|hold) (?:a |the )?(?:full |rated )?(?:test|proof) (?:load|weight)\b`)
 	otherLifts  = phrase.Of(`(?i)^[^.;:]*\b(?:onto|on to|off|from the (?:truck|lorry|pallet|rack)|(?:with|by) (?:the |a |its )?(?:[\w-]+ )?(?:crane|forklift|fork-lift|truck|telehandler|hand pump|jacks?|hand|slings?))\b`)
 	offFloor    = phrase.Of(`(?i)\b(?:just )?off (?:the )?(?:floor|ground|deck)\b`)
 	atSpeed     = phrase.Of(`(?i)^(?:vibration|noise|current|sound|draught|draft)\b[^.;:]*\bat (?:full|running|rated|operating|working) speed\b`)
 	saysRunning = phrase.Of(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile it runs\b`)
-	otherRuns   = phrase.Of(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench))\b`)
+	otherRuns   = phrase.Of(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench)|(?:wheels?|rollers?|drums?|shafts?) by)\b|^-\w|^[^.;:]*\b(?:on (?:the |a )?(?:balancing|test|milling|turning) (?:machine|bench|stand|rig)|on (?:the |a )?(?:lathe|balancer)|(?:with|by) (?:the |a |its )?(?:hand(?: pump| crank)?|barring gear|crank|lever|drill)|of (?:water|oil|air|product|liquid|slurry|grease)|(?:through|by) (?:the |its )?(?:drains?|vents?|plug)|into (?:the |a )?(?:drum|tank|tray|bucket|sump|drain))\b`)
 	triedStart  = phrase.Of(`(?i)\bmust not (?:turn|start|run|move)\b|\bdoes(?: not|n't) (?:turn|start|run|move)\b|\bno answer\b|\bnothing (?:turns|starts|runs|moves|happens)\b`)
 )
 
@@ -72,7 +73,7 @@ func (r *report) runs(st *job.Step) string {
 	switch {
 	case saysOfMachine(saysStart, words) && !triedStart.MatchString(words):
 		return "starts the machine by its words"
-	case saysOfMachine(saysRun, words), saysEmpty.MatchString(words), liftsLoad(words):
+	case saysOfMachine(saysRun, words), saysOfMachine(saysEmpty, words), liftsLoad(words):
 		return "runs the machine by its words"
 	}
 	return ""

@@ -8,7 +8,9 @@ import (
 
 // acrossFrom lists the parts that a dial of an alignment hangs on besides its own: the bracket
 // stands on the other hub and the dial runs on this one, so that it reads nothing once either
-// hub, or a machine that one of them sits on, is moved. Empty for a reading of no alignment, and
+// machine, or a hub that a dial of the alignment is read on, is moved. Of reverse dials that is
+// either hub; of rim and face both dials are on one, and the other, which no reading names, ends
+// nothing by itself. Empty for a reading of no alignment, and
 // for one that its author says nothing ends.
 func (w *Walk) acrossFrom(d *job.Dim) []*job.Part {
 	if d.LostByNothing {

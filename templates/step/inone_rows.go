@@ -14,7 +14,7 @@ import (
 func (t *together) signBoxes(st *job.Step) (number, boxes layout.Block) {
 	c := t.Composer
 	number = t.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
-	if st.Hours == nil {
+	if !st.TakesTime() {
 		return number, signColumn(c, st, false)
 	}
 	hours := c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At)

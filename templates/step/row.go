@@ -66,7 +66,7 @@ type signOff struct{ number, boxes layout.Block }
 func signOffs(c *block.Composer, st *job.Step, reason bool) []signOff {
 	number := c.Line(block.NumberWidth, []layout.Run{layout.T(layout.StepNo, st.No)}, layout.ParaOpts{Ref: st.At}).Heading(3)
 	hours := layout.Block{}
-	if st.Hours != nil {
+	if st.TakesTime() {
 		hours = c.WideBox(layout.RoleWords, block.NumberWidth-2, 1, c.W.Step.Hours, st.At)
 	}
 	below := layout.Above(0.4, number, hours)

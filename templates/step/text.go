@@ -78,7 +78,7 @@ func note(c *block.Composer, st *job.Step) string {
 	if free := freeToldOnce(st); free != nil {
 		out = append(out, FreeWords(c, free))
 	}
-	if st.Hours != nil {
+	if st.TakesTime() {
 		out = append(out, c.W.Step.HoursPlanned.With(st.Hours.Print()))
 	}
 	return strings.Join(out, " · ")
