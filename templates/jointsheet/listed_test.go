@@ -59,6 +59,9 @@ func TestListedOrdersGoByTheirPlaces(t *testing.T) {
 		if !isListed(c, j) {
 			t.Errorf("%s: is drawn", x.layout)
 		}
+		if text := textOf(howDrawn(c, [][]*job.Joint{{j}})); text != "" {
+			t.Errorf("%s: nothing is drawn, and %q is said", x.layout, text)
+		}
 		if !strings.Contains(text, x.want) {
 			t.Errorf("%s: %q does not say %q", x.layout, text, x.want)
 		}

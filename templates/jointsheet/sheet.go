@@ -40,7 +40,7 @@ type groupKey struct{ first *job.Joint }
 
 // howDrawn says how the numbers of the drawings are read; empty where there are none.
 func howDrawn(c *block.Composer, gs [][]*job.Joint) layout.Block {
-	if !slices.ContainsFunc(gs, func(g []*job.Joint) bool { return g[0].Order != nil }) {
+	if !slices.ContainsFunc(gs, func(g []*job.Joint) bool { return g[0].Order != nil && !isListed(c, g[0]) }) {
 		return layout.Block{}
 	}
 	return c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, c.W.Tightening.OrderNumber)}, layout.ParaOpts{})
