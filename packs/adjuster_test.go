@@ -128,7 +128,7 @@ func TestLimitsBetweenFlats(t *testing.T) {
 		flats := rapid.SampledFrom([]int{2, 4, 5, 10}).Draw(t, "flats")
 		band := rapid.IntRange(1, 120).Draw(t, "band in hundredths")
 		text := lawHead + fmt.Sprintf("parts: {base: {name: Base}, disc: {name: Disc}, nut: {name: Nut, thread: M60x%d.%02d, flats: %d}}\n", pitch/100, pitch%100, flats) +
-			fmt.Sprintf("dimensions:\n  D1: {what: Gap, kind: gap, from: {disc: face}, to: {base: face}, nominal: 3.00 mm, left: 3.00 to %d.%02d mm, adjust: nut, source: s}\n", 3+band/100, band%100) +
+			fmt.Sprintf("dimensions:\n  D1: {what: Gap, kind: gap, from: {nut: face}, to: {base: face}, nominal: 3.00 mm, left: 3.00 to %d.%02d mm, adjust: nut, source: s}\n", 3+band/100, band%100) +
 			"steps:\n  - section: Work\n    steps:\n      - {step: a, do: Measure it., measure: [D1]}\n      - {step: b, do: Set it., set: [D1]}\n"
 		codes := codesTold(text)
 		got, want := slices.Contains(codes, "between-flats"), float64(band) < float64(pitch)/float64(flats)-1e-9

@@ -40,7 +40,7 @@ func problems(j *job.Job, holes bool, pages, tags []layout.Misfit) source.Proble
 			out.Add(at, "too-high", fmt.Sprintf("the tag of %s has no room for all that is printed on it, by %.1f mm", cutText(m.Text), tenths(m.Over)),
 				"write shorter what stands on it: the names of it, of its place and of its parts, keep:, way-round: and missed:", "or put some of its parts into another container; a box, tray or crate has a larger label than a bag")
 		default:
-			tell(m, at, &out)
+			tell(j, m, at, &out)
 		}
 	}
 	out.Sort()
@@ -48,14 +48,14 @@ func problems(j *job.Job, holes bool, pages, tags []layout.Misfit) source.Proble
 }
 
 // tell words one misfit of a text that its author can write shorter, or of a sign.
-func tell(m misfit, at source.Pos, out *source.Problems) {
+func tell(j *job.Job, m misfit, at source.Pos, out *source.Problems) {
 	switch m.Kind {
 	case layout.TooWide:
 		out.Add(at, "too-wide", fmt.Sprintf("%s is %.1f mm wider than its place on paper", cutText(m.Text), tenths(m.Over)),
-			"write it shorter; nothing is printed smaller to make it fit")
+			append([]string{"write it shorter; nothing is printed smaller to make it fit"}, untabled(j, at)...)...)
 	case layout.TooHigh:
 		out.Add(at, "too-high", fmt.Sprintf("%s needs %.1f mm more height than its place on paper has", cutText(m.Text), tenths(m.Over)),
-			"write it shorter, or in two entries; nothing is printed smaller to make it fit")
+			append([]string{"write it shorter, or in two entries; nothing is printed smaller to make it fit"}, untabled(j, at)...)...)
 	case layout.NoGlyph:
 		out.Add(at, "no-sign", fmt.Sprintf("the typeface has no sign for %q (%U) in %s", m.Rune, m.Rune, cutText(m.Text)),
 			"write it with other letters")

@@ -3,6 +3,7 @@ package templates
 import (
 	"strconv"
 	"strings"
+	"unicode"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -82,21 +83,40 @@ func (c *composer) outage(jobs []outage.Summary) []layout.Piece {
 	return out
 }
 
-// anywhere lets a text be parted behind each slash, and within what is longer than so many signs:
-// the path of a table is as long as its folders are deep.
+// anywhere lets a path or a file name in a text be parted behind each slash, and within what is
+// longer than so many signs: the path of a table is as long as its folders are deep. Other words are
+// parted as everywhere, with a hyphen where one is longer than its line.
 func anywhere(text string, most int) string {
+	words := strings.Split(text, " ")
+	for i, word := range words {
+		if isPath(word) {
+			words[i] = parted(word, most)
+		}
+	}
+	return strings.Join(words, " ")
+}
+
+// isPath reports whether a word is a path or a file name: it has a slash, or signs within it that
+// no word of a language has.
+func isPath(word string) bool {
+	within := strings.TrimFunc(word, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	return strings.ContainsAny(word, `/\`) || strings.ContainsFunc(within, func(r rune) bool {
+		return !unicode.IsLetter(r) && !strings.ContainsRune("-\u00ad'’", r)
+	})
+}
+
+// parted lets a word be parted behind each slash, and after so many signs without one.
+func parted(word string, most int) string {
 	var out strings.Builder
 	n := 0
-	for _, r := range text {
+	for _, r := range word {
 		if n == most {
 			out.WriteRune('\u200b')
 			n = 0
 		}
 		out.WriteRune(r)
-		switch n++; r {
-		case ' ':
-			n = 0
-		case '/', '\\':
+		n++
+		if r == '/' || r == '\\' {
 			out.WriteRune('\u200b')
 			n = 0
 		}

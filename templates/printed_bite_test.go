@@ -117,6 +117,58 @@ func mustBite(t *testing.T, jb *job.Job, bites []bite) {
 	}
 }
 
+// A hazard above a table is that of its steps: lost there it is told of, wherever else it stands.
+// The law once looked for it anywhere on the sheets of work.
+func TestHazardsStandAboveTheirTable(t *testing.T) {
+	t.Parallel()
+	const hazard = "Spring under load."
+	text := strings.Replace(valvesByPlace, "steps:\n", "cautions:\n  spring: {signal: caution, hazard: "+hazard+", avoid: Nobody in line with it.}\nsteps:\n", 1)
+	text = strings.Replace(text, "measure: [D2]\n", "measure: [D2]\n        caution: [spring]\n", 1)
+	text = strings.Replace(text, "as-table: yes\n", "as-table: yes\n        caution: [spring]\n", 1)
+	jb, err := loadText(text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, lost := range []bool{false, true} {
+		pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
+		if lost && !loseBefore(pack.Pages, hazard, "2.1–2.3") {
+			t.Fatal("no hazard stands above the table")
+		}
+		told := map[string]bool{}
+		for _, w := range allWants(jb, readPaper(jb, pack)) {
+			if w.miss() != "" {
+				told[w.where] = true
+			}
+		}
+		for where, want := range map[string]bool{"step 1.1": false, "step 2.1": lost, "step 2.2": lost, "step 2.3": lost} {
+			if told[where] != want {
+				t.Errorf("hazard lost %t: told of %s %t, want %t", lost, where, told[where], want)
+			}
+		}
+	}
+}
+
+// loseBefore takes a text out where it stands last before a head.
+func loseBefore(doc *layout.Doc, text, head string) bool {
+	last := -1
+	for _, f := range doc.Pages {
+		for i, it := range f.Items {
+			x, ok := it.Shape.(layout.Text)
+			switch {
+			case ok && strings.Contains(x.S, text):
+				last = i
+			case ok && x.S == head && last >= 0:
+				lost := f.Items[last].Shape.(layout.Text)
+				lost.S = strings.ReplaceAll(lost.S, text, "")
+				f.Items[last].Shape = lost
+				return true
+			}
+		}
+		last = -1
+	}
+	return false
+}
+
 // misses is what the law says of a job when one text is printed as another.
 func misses(jb *job.Job, was, printed string) []string {
 	pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)

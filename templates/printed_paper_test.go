@@ -46,6 +46,7 @@ func (w writer) texts() map[string]string {
 type stepText struct {
 	text  string // without what a table says above its rows
 	above string // what stands above the step: cautions of its own, the head of its table
+	notes string // what stands before the head of its table: the cautions of its rows
 	subs  []*sub
 }
 
@@ -192,7 +193,7 @@ func (p *paper) shareHeads(jb *job.Job) {
 	for _, s := range jb.Sections {
 		for i, st := range s.Steps {
 			if i > 0 && st.Table && s.Steps[i-1].Table && st.At == s.Steps[i-1].At {
-				p.steps[st.No].above = p.steps[s.Steps[i-1].No].above
+				p.steps[st.No].above, p.steps[st.No].notes = p.steps[s.Steps[i-1].No].above, p.steps[s.Steps[i-1].No].notes
 			}
 		}
 	}

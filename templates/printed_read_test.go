@@ -128,6 +128,9 @@ func (r *paperReader) readHead(text string, frame *layout.Item) {
 	case span.MatchString(text):
 		// The head of a table belongs to each of its rows.
 		r.cur, r.in = nil, nil
+		if st := r.p.steps[span.FindStringSubmatch(text)[1]]; st != nil {
+			st.notes = r.above
+		}
 		for _, st := range r.inOne[text] {
 			st.above += r.above // the cautions
 		}

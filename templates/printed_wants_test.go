@@ -110,13 +110,18 @@ func (w *wants) step(jb *job.Job, st *job.Step) {
 		if x.Guard == job.GuardCaution && len(st.Spares()) == 0 {
 			continue // all of them stand there
 		}
+		if x.Guard == job.GuardPermit {
+			for _, p := range st.SparePermits() {
+				own(p.What, "which permit is not asked for")
+			}
+		}
 		own(x.Reason, "why a guard is left out")
 	}
 	w.moves(jb, st, own)
 	w.acts(jb, st, own)
 	note := own
 	if st.Table { // once above the table
-		note = func(what, why string) { w.add(where, w.p.sheets["traveler"]+w.p.sheets["reassembly"], what, why) }
+		note = func(what, why string) { w.add(where, text.notes, what, why) }
 	}
 	for _, c := range st.Cautions {
 		n := filled(jb, c)

@@ -34,7 +34,7 @@ var bevelBoxes = []struct {
 	{"crown packs: four leaves and their sum, two sides", "D12", "traveler", layout.RoleValue, 4, 2 * 5},
 	{"pinion pack: four leaves and their sum", "D13", "traveler", layout.RoleValue, 4, 5},
 	{"output packs: four leaves and their sum, two sides", "D14", "traveler", layout.RoleValue, 4, 2 * 5},
-	{"gap under the crown cover at four places and its sum", "D15", "reassembly", layout.RoleValue, 0, 4 + 1},
+	{"gap under the crown cover at four places, its mean and its spread", "D15", "reassembly", layout.RoleValue, 0, 4 + 1 + 1},
 	{"span over seven teeth at four places", "D18", "traveler", layout.RoleValue, 6, 4},
 	{"span over three teeth at three", "D19", "traveler", layout.RoleValue, 5, 3},
 	{"lip tracks of both sides", "D21", "traveler", layout.RoleValue, 4, 2},

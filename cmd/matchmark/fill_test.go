@@ -21,7 +21,8 @@ var mostPages = map[string][2]int{
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end. Acts of a heat stand apart by a rule, and
-// each group of places has a line of its own.
+// each group of places has a line of its own. Those of the gearbox grew when its bench work came to stand
+// in steps of one act, each of which has its line in the lists of steps and its signature.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {20.8, 21.8},
 	"exhaust-fan.yaml":   {8.0, 8.5},

@@ -186,7 +186,7 @@ var triplexWords = []onSheet{
 	{"traveler", "S2Allsixvalvesprings"}, {"traveler", "oneormoreout:all6piecesarerenewed"}, {"traveler", "allin:all6piecesgoback"},
 	{"traveler", "0.0005–0.0012in"}, {"traveler", "0.013–0.030mm"}, {"traveler", "aslippeddecimal"},
 	{"traveler", "load:85N"}, {"traveler", "with:pressedto24.0mm"}, {"traveler", "52–72N"},
-	{"traveler", "mean0.07–0.12mm"}, {"traveler", "oldpartatmost0.18mm"},
+	{"traveler", "mean0.07–0.12mm"}, {"traveler", "oldpartmean0.07–0.18mm"},
 	{"traveler", "Crossheadleft-hand"}, {"traveler", "Crossheadright-hand"},
 	{"traveler", "orderofPackingoftheplunger,countedfromthewaterendoutward"}, {"traveler", "2people"},
 	// A rod bolt was headed 85 N·m, as if that were the end, and its pull with it.
@@ -207,9 +207,9 @@ var triplexWords = []onSheet{
 	{"reassembly", "leavesof0.05,0.10,0.20,0.50mm"}, {"reassembly", "AGAIN"},
 	{"reassembly", "oilscoopfacestheletterbesidetheguide,LorR"}, {"reassembly", "oneflatoftheSlidestop(M12)movesit0.29mm"},
 	// The pump ran on when it was isolated; the cover had no room to come off over the shaft end; the last run began against a shut bypass.
-	{"traveler", "Stopthepump,lockbreaker14"}, {"traveler", "250mmfreebeforetheshaftend"}, {"reassembly", "StartwithBV-21open,shutitto60bar,runanhour"},
+	{"traveler", "Stopthepump,lockbreaker14"}, {"traveler", "250mmfreebeforetheshaftend"}, {"reassembly", "Afteranhourat60barcountthedropsagain"},
 	// New shells had no tick, nor the first round of the screws in a further try.
-	{"reassembly", "newshells:fromstores,oldtoSCRAP"}, {"reassembly", "bothcoversat20N·m"}, {"critical", "Clearanceofthecrankpininitsnewshells"},
+	{"reassembly", "shellskept;ornewonesin,oldtoSCRAP"}, {"reassembly", "bothcoversat20N·m"}, {"critical", "Clearanceofthecrankpininitsnewshells"},
 }
 
 // TestTriplexPumpOnPaper: the awkward points stand on their sheets.

@@ -128,8 +128,8 @@ func (r *reader) face(e *entry, n *yaml.Node) (Face, bool) {
 		return Face{Part: t}, ok
 	}
 	if len(n.Content) != 2 {
-		r.named(e, n) // tells of what cannot be read in it
-		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", "for example "+e.name+": "+e.blank())
+		list := r.pairs(n, nil) // tells of keys that stand twice
+		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", e.faceHelp(list, r)...)
 		return Face{}, false
 	}
 	for _, p := range r.pairs(n, nil) {

@@ -42,7 +42,7 @@ var dimensionKind = &kind[Dimension]{
 		varying("source", "Document, table or page that the limit comes from.", "maker's sheet 4", func(d *Dimension) *Varying { return &d.Source }),
 		items("says", "What the sources say where they do not agree, or where one is known to be wrong.",
 			"[{source: maker's sheet 4, text: 0.5 to 1.2 mm}, {source: maker's letter 11, text: 0.05 to 0.12 mm, used: W1}]", saysKind, addSays),
-		text("adjust", "The part that sets it.", "lock-nut", func(d *Dimension) *source.Text { return &d.Adjust }),
+		text("adjust", "The part that sets it. What one turn of its thread moves is printed where from:, to: or of: is a face of that part; for any other reading its moves: says it, or nothing is printed.", "lock-nut", func(d *Dimension) *source.Text { return &d.Adjust }),
 		list("lost-by", "Steps or parts that destroy the reading, besides its own faces; nothing: no step of this job does, or it is read with the part off.", "[bolts]", func(d *Dimension) *[]source.Text { return &d.LostBy }),
 		text("why-coarse", "Why an instrument with so coarse a step will do.", "the taper gauge is what goes into the gap", func(d *Dimension) *source.Text { return &d.WhyCoarse }),
 		flag("sign", "Whether the reading can be negative.", "yes", func(d *Dimension) *source.Text { return &d.Sign }),

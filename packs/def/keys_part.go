@@ -10,8 +10,10 @@ var partKind = &kind[Part]{
 	keys: append([]key[Part]{
 		varying("name", "What the mechanic calls it.", "Bearing lock nut", func(p *Part) *Varying { return &p.Name }).must(),
 		each(func(p *Part) *[]source.Text { return &p.Each }),
-		text("of", "The assembly it belongs to and comes off with.", "cartridge", func(p *Part) *source.Text { return &p.Of }),
-		list("behind", "The parts in front of it or on top of it: it neither comes off nor goes back while one of them is on.", "[lock-nut, tab-washer]", func(p *Part) *[]source.Text { return &p.Behind }),
+		text("of", "The assembly it belongs to and comes off with.", "cartridge", func(p *Part) *source.Text { return &p.Of }).
+			byPlace("one part: of: hub is at each place the hub of that place, of: hub/DE the one at DE", "where it belongs to other parts at other places, write it as so many parts, each with its own of:"),
+		list("behind", "The parts in front of it or on top of it: it neither comes off nor goes back while one of them is on.", "[lock-nut, tab-washer]", func(p *Part) *[]source.Text { return &p.Behind }).
+			byPlace("parts alone: behind: [hub] is at each place the hub of that place, [hub/DE, hub/NDE] are those named", "where other parts are in front of it at other places, write it as so many parts, each with its own behind:"),
 		count("count", "How many pieces there are at each place, where it is not one.", "8", func(p *Part) *Varying { return &p.Count }),
 		varying("thread", "Its thread; from it follows what one flat of the nut moves.", "M90x2", func(p *Part) *Varying { return &p.Thread }),
 		number("flats", "How many flats or slots the nut has, for telling what one of them moves.", "6", func(p *Part) *source.Text { return &p.Flats }),
@@ -23,7 +25,7 @@ var partKind = &kind[Part]{
 		text("holds", "What it holds back.", "spring", func(p *Part) *source.Text { return &p.Holds }).oneOf("spring", "pressure", "weight"),
 		flag("guard", "Whether it keeps people from what moves or is live: no lock comes off while it is not on.", "yes", func(p *Part) *source.Text { return &p.Guard }),
 		flag("aid", "Whether it is no part of the machine, as a guide stud, and must be out again at the end.", "yes", func(p *Part) *source.Text { return &p.Aid }),
-		text("moves", "What one turn or flat moves, for an adjuster without a thread; of shims what so much more of them moves: 0.003 in gives 0.001 in, or 0.10 mm gives -0.10 mm where more of them make a reading smaller.", "1 turn gives 0.75 mm", func(p *Part) *source.Text { return &p.Moves }),
+		text("moves", "What one turn or flat moves, for an adjuster without a thread, or of one with a thread for a reading that is to no face of it; of shims what so much more of them moves: 0.003 in gives 0.001 in, or 0.10 mm gives -0.10 mm where more of them make a reading smaller.", "1 turn gives 0.75 mm", func(p *Part) *source.Text { return &p.Moves }),
 		text("note", "A remark for whoever handles it.", "Keep the stamped side clean.", func(p *Part) *source.Text { return &p.Note }),
 	}, append(adjusting(), applies(func(p *Part) *Applies { return &p.Applies })...)...),
 }

@@ -114,7 +114,11 @@ func (r *reader) scalar(e *entry, n *yaml.Node) (source.Text, bool) {
 		return source.Text{}, false
 	}
 	if n.Kind != yaml.ScalarNode || isNull(n) {
-		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), "for example "+e.name+": "+e.blank())
+		help := e.placed
+		if len(help) == 0 || n.Kind != yaml.MappingNode && n.Kind != yaml.SequenceNode {
+			help = []string{"for example " + e.name + ": " + e.blank()}
+		}
+		r.add(r.place(n), "wrong-form", e.name+" takes "+e.words()+"; here stands "+formWords(n), help...)
 		return source.Text{}, false
 	}
 	t := source.Text{Value: oneLine(n.Value), At: r.place(n)}

@@ -53,6 +53,7 @@ type entry struct {
 	again   bool     // an item may stand several times in the list
 	least   bound    // which amounts it takes, where it takes one
 	inner   []shape  // the maps that may stand behind it
+	placed  []string // what to write in place of a map by place, which it does not take
 }
 
 // A key is an entry of the maps that are read into a T.
@@ -75,6 +76,9 @@ func (k key[T]) orName() key[T] { k.named = true; return k }
 
 // mayRepeat says that an item may stand several times in the list.
 func (k key[T]) mayRepeat() key[T] { k.again = true; return k }
+
+// byPlace says what to write where a map by place is tried, which the key does not take.
+func (k key[T]) byPlace(help ...string) key[T] { k.placed = help; return k }
 
 // A kind is a sort of map: its name in the singular, what it is, the letter of
 // the marks that it stands behind (none: it has a name or stands alone), and its

@@ -10,16 +10,12 @@ import (
 	"matchmark/packs/units"
 )
 
-// readMovement takes over what turning a part without a thread moves, and whether
-// it is left alone.
+// readMovement takes over what a part that is turned, or shims, move, and whether it is left
+// alone. Of a part with a thread it is for the readings that are not of its own faces.
 func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	p.LeaveAlone = dp.LeaveAlone.Value
 	t := dp.Moves
 	if !t.Written() {
-		return
-	}
-	if p.Thread != nil {
-		b.Problems.Add(t.At, "two-movements", source.Quote(p.Key)+" has a thread, which tells what one turn moves", "take moves: out, or the thread")
 		return
 	}
 	if p.Flats == 0 && dp.Flats.Written() {
@@ -27,7 +23,7 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	}
 	turns, gives, ok := strings.Cut(t.Value, " gives ")
 	q, err := units.ParseQuantity(gives)
-	if thick, fault := units.ParseQuantity(turns); ok && fault == nil && err == nil && moveLike(thick) && (moveLike(q) || moveLike(units.Quantity{Number: q.Number.Neg(), Unit: q.Unit})) {
+	if thick, fault := units.ParseQuantity(turns); ok && p.Thread == nil && fault == nil && err == nil && moveLike(thick) && (moveLike(q) || moveLike(units.Quantity{Number: q.Number.Neg(), Unit: q.Unit})) {
 		p.Movement = &job.Movement{Thick: &thick, Gives: &q}
 		return
 	}
@@ -43,9 +39,22 @@ func (b *builder) readMovement(p *job.Part, dp *def.Part) {
 	}
 	p.Movement = &job.Movement{PerTurn: &one}
 	if p.Flats > 0 {
-		flat := units.Quantity{Number: one.Number.Quo(units.Whole(int64(p.Flats))), Unit: one.Unit}
-		p.Movement.PerFlat = &flat
+		p.Movement.PerFlat = flatOf(one, p.Flats)
 	}
+}
+
+// flatOf is what one of so many flats moves: exactly, or, where no decimals tell a third, as
+// finely as of a thread.
+func flatOf(turn units.Quantity, flats int) *units.Quantity {
+	q := units.Quantity{Number: turn.Number.Quo(units.Whole(int64(flats))), Unit: turn.Unit}
+	if _, exact := q.Number.Rat().FloatPrec(); !exact {
+		decimals := 2
+		if turn.Unit == units.Inch {
+			decimals = 3
+		}
+		q = q.Round(max(decimals, turn.Number.Decimals()), units.Nearest)
+	}
+	return &q
 }
 
 // moveLike reports whether a quantity is a length that something can move.
@@ -76,14 +85,8 @@ func (b *builder) readAdjuster(d *job.Dim, dd *def.Dimension, pl job.Place) {
 	if len(found) != 1 {
 		return
 	}
-	p := found[0]
-	d.Adjuster = p
-	if p.Movement != nil {
-		d.PerTurn, d.PerFlat = p.Movement.PerTurn, p.Movement.PerFlat
-	}
-	if p.Thread != nil {
-		d.PerTurn, d.PerFlat = p.Travel(d.Box.Unit)
-	}
+	d.Adjuster = found[0]
+	d.TellTravel()
 	if dd.BackOff.Written() {
 		b.readBackOff(d, dd.BackOff)
 	}

@@ -199,7 +199,8 @@ func doubtful(b job.Blank, q units.Quantity) *refusal {
 		if in.Low != nil && in.Low.Number.Sign() >= 0 {
 			at.Number = q.Number.Abs() // a dial that reads 0 to 10 mm reads as far down from its nought
 		}
-		if in.Low != nil && in.High != nil && (beyond(*in.Low, at, 1) || beyond(*in.High, at, -1)) {
+		nought := b.Dim.Gap() && q.Number.Sign() == 0 // not even the thinnest leaf goes in
+		if !nought && in.Low != nil && in.High != nil && (beyond(*in.Low, at, 1) || beyond(*in.High, at, -1)) {
 			return no("instrument", q.Text()+" is outside what the "+in.Name+" reads, "+in.Low.Number.Text()+" to "+in.High.Text(), lookedAgain)
 		}
 	}

@@ -41,13 +41,13 @@ func TestWornOnOneSide(t *testing.T) {
 	}{
 		{"triplex-pump", "D18/3", "found", []string{"0.064 mm", "0.036 mm", "0.029 mm", "0.043 mm"}, filled.Out, "look for burrs and for the wrong hand"},
 		{"triplex-pump", "D18/3", "found", []string{"0.064 mm", "0.036 mm", "0.143 mm", "0.200 mm"}, filled.OldIn, ""},
-		{"triplex-pump", "D18/3", "found", []string{"0.064 mm", "0.201 mm", "0.143 mm", "0.200 mm"}, filled.Out, "renew the crosshead"},
-		{"triplex-pump", "D18/3", "found", []string{"0.029 mm", "0.201 mm", "0.143 mm", "0.200 mm"}, filled.Out, "look for burrs and for the wrong hand; renew the crosshead"},
+		{"triplex-pump", "D18/3", "found", []string{"0.064 mm", "0.201 mm", "0.143 mm", "0.200 mm"}, filled.Out, "renew the crosshead, by R2.1 to R2.3"},
+		{"triplex-pump", "D18/3", "found", []string{"0.029 mm", "0.201 mm", "0.143 mm", "0.200 mm"}, filled.Out, "look for burrs and for the wrong hand; renew the crosshead, by R2.1 to R2.3"},
 		{"triplex-pump", "D13/1", "left", []string{"44.950 mm", "44.920 mm", "44.900 mm", "44.960 mm", "44.960 mm", "44.960 mm"}, filled.OldIn, ""},
 		{"triplex-pump", "D13/1", "left", []string{"44.950 mm", "44.976 mm", "44.900 mm", "44.960 mm", "44.960 mm", "44.960 mm"}, filled.Out, ""},
-		{"triplex-pump", "D15/1", "left", []string{"0.05 mm", "0.06 mm"}, filled.Out, "look for dirt behind the shells; still under: renew both, R4.4"},
+		{"triplex-pump", "D15/1", "left", []string{"0.05 mm", "0.06 mm"}, filled.Out, "look for dirt behind the shells; still under: as over"},
 		{"triplex-pump", "D15/1", "left", []string{"0.14 mm", "0.15 mm"}, filled.OldIn, ""},
-		{"triplex-pump", "D15/1", "left", []string{"0.08 mm", "0.12 mm"}, filled.Out, "mean: renew both shells, R4.4; spread: tell the engineer"},
+		{"triplex-pump", "D15/1", "left", []string{"0.08 mm", "0.12 mm"}, filled.Out, "mean: renew both shells, R4.4; new ones, or spread: tell the engineer"},
 		{"bevel-gearbox", "D3", "found", []string{"0.42 mm", "0.25 mm", "0.22 mm", "0.33 mm"}, filled.OldIn, ""},
 	} {
 		jb := starter(t, x.starter+".yaml")

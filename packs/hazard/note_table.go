@@ -283,7 +283,7 @@ var builtins = []*builtin{
 			Key: "foreign-material", Signal: "notice",
 			Hazard: "Machine that stands open.",
 			Result: "One chip, rag or tool left inside ruins it.",
-			Short:  "Pockets empty, tools tied; what falls in is told at once.",
+			Short:  "Pockets empty, tools on cords; what falls in is told at once.",
 			Avoid:  "Pockets empty, tools on lanyards, the cover on whenever nobody works at it. What falls in is told at once.",
 			Rule:   "plant procedure for foreign material",
 		},

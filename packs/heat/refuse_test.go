@@ -2,6 +2,7 @@ package heat
 
 import (
 	"math"
+	"strings"
 	"testing"
 )
 
@@ -188,5 +189,27 @@ func TestAWindowNoLongerThanTheWorkIsShort(t *testing.T) {
 	}
 	if (&Plan{Stays: 10, Endless: true, Workable: Workable{Time: 60}}).Short() {
 		t.Error("an endless window is short")
+	}
+}
+
+// "grips again after 10 s, and drawing it takes 10 s" said two like figures and no fault: that
+// nothing is to spare is said where both are told alike, and no figure twice. A window that is
+// told as less than the work has both.
+func TestAWindowAsLongAsTheWorkSaysSo(t *testing.T) {
+	var p Pull
+	for _, c := range []struct {
+		stays, work Second
+		want        string
+	}{
+		{13.4, 10, "grips again after 10 s, just as long as drawing it takes, with nothing to spare (site)"},
+		{9.9, 9, "grips again after 9 s, just as long as drawing it takes, with nothing to spare (site)"},
+		{13.4, 11, "grips again after 10 s, and drawing it takes 11 s (site)"},
+		{13.4, 10.2, "grips again after 10 s, and drawing it takes 11 s (site)"},
+		{59, 60, "grips again after 55 s, and drawing it takes 60 s (site)"},
+	} {
+		plan := Plan{Stays: c.stays, Workable: Workable{c.work, "site"}}
+		if says := p.shortWindow(&plan).Says; !strings.Contains(says, c.want) {
+			t.Errorf("%v s for %v s of work: %s", float64(c.stays), float64(c.work), says)
+		}
 	}
 }

@@ -89,6 +89,10 @@ func (p *Pull) shortWindow(plan *Plan) Warning {
 	if plan.HeatOn >= 1 && (plan.LooseEndless || plan.Loose > plan.Stays) {
 		kept = say("; another run, with the heat kept on for %v more until the skin is at %v: it grips again %v after it came free", down(plan.HeatOn), down(p.stop()), down(plan.Loose))
 	}
+	if told := plan.Stays.Told(); told == plan.Workable.Time { // the same figure twice, and no reason to see
+		return warn("window", "Fit.Clearance", "heat off, the hub grips again after %v, just as long as drawing it takes, with nothing to spare (%v)%v. What makes it longer: %v",
+			down(told), plan.Workable.Reason, kept, orElse(more...))
+	}
 	return warn("window", "Fit.Clearance", "heat off, the hub grips again after %v, and drawing it takes %v (%v)%v. What makes it longer: %v",
 		down(plan.Stays.Told()), up(plan.Workable.Time), plan.Workable.Reason, kept, orElse(more...))
 }

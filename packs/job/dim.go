@@ -185,6 +185,11 @@ func (d *Dim) lastAt(st *Step) bool {
 	return st == d.LastChance || st.Free != nil && (st.Free.After == nil || st.Free.After.Index < d.LastChance.Index)
 }
 
+// Gap reports whether a dimension is a gap, which may be shut: then nothing goes into it.
+func (d *Dim) Gap() bool {
+	return d.Kind == "gap" || d.Kind == "clearance" || d.Kind == "clearance-below"
+}
+
 // Adjusted reports whether something is set by a reading as left: a part that sets it or
 // shims. All else is measured, and goes back or is renewed.
 func (d *Dim) Adjusted() bool { return d.Left != nil && (d.Adjuster != nil || d.Shims != nil) }

@@ -84,6 +84,12 @@ func (s *Step) Spares() []*Caution {
 	return own
 }
 
+// SparePermits lists the permits of the step that a put-back row undoes and that it does not
+// ask for itself.
+func (s *Step) SparePermits() []*Permit {
+	return slices.DeleteFunc(slices.Clone(s.Undoes.Permits), func(p *Permit) bool { return slices.Contains(s.Permits, p) })
+}
+
 // MissedBack is what is easily missed in putting back what a step takes apart: what
 // the author says for that, else what is easily missed at the step.
 func (s *Step) MissedBack() string {

@@ -2,6 +2,7 @@ package job
 
 import (
 	"math/big"
+	"slices"
 
 	"matchmark/packs/thread"
 	"matchmark/packs/units"
@@ -30,13 +31,41 @@ func travel(mm thread.Mm, decimals int, unit units.Unit) *units.Quantity {
 	return &q
 }
 
-// TellTravel tells again what the adjuster of a dimension moves, in the unit of its box:
-// that of a dimension which is worked out is known last.
+// alongThread are the kinds of a size between two faces that grows or shrinks by the travel of
+// a thread when one of the two is its own.
+var alongThread = []string{"stand-off", "gap", "clearance", "clearance-below", "depth", "length", "float"}
+
+// Threaded reports whether the thread of the adjuster of a dimension tells what a turn does to
+// it: only where the reading is taken to a face of the adjuster itself, along its axis. The sag
+// of a belt, or what a lever passes on, goes by another ratio, which moves: of the part says.
+func (d *Dim) Threaded() bool {
+	p := d.Adjuster
+	switch {
+	case p == nil || p.Thread == nil:
+		return false
+	case d.Kind == "threads":
+		return d.Of.Part == p || d.From.Part == p || d.To.Part == p
+	case !slices.Contains(alongThread, d.Kind):
+		return false
+	case d.Of.Part == p:
+		return d.Kind != "length" // a part is no longer for being turned
+	}
+	return (d.From.Part == p) != (d.To.Part == p)
+}
+
+// TellTravel tells what a turn and a flat of the adjuster of a dimension move it, in the unit
+// of its box: that of a dimension which is worked out is known last. Nothing is told where
+// neither its thread nor its maker says it of this reading.
 func (d *Dim) TellTravel() {
-	if d.Adjuster == nil || d.Adjuster.Thread == nil {
+	if d.Adjuster == nil {
 		return
 	}
-	d.PerTurn, d.PerFlat = d.Adjuster.Travel(d.Box.Unit)
+	d.PerTurn, d.PerFlat = nil, nil
+	if m := d.Adjuster.Movement; d.Threaded() {
+		d.PerTurn, d.PerFlat = d.Adjuster.Travel(d.Box.Unit)
+	} else if unit := d.Box.Unit; m != nil && (unit.Dimension() == units.Length || unit == units.None && d.Wrote.Formula.Written()) {
+		d.PerTurn, d.PerFlat = m.PerTurn, m.PerFlat
+	}
 	if d.BackOff == nil || d.PerTurn == nil {
 		return
 	}

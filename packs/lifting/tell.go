@@ -70,7 +70,13 @@ func (r *liftReader) refused(err error) bool {
 	}
 	for _, no := range rs {
 		r.l.Because = append(r.l.Because, source.Problem{Code: "not-computed", Message: no.In(r.l.PaperUnits(nil)), Sentence: sentence{of: no, units: r.l.Units()}})
-		r.b.Problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+no.In(r.l.Units()), no.Help)
+		help := []string{byKeys(no.Help)}
+		if no.Field == "load.cogtolerance" {
+			if more := r.roundBody(); more != "" {
+				help = append(help, more)
+			}
+		}
+		r.b.Problems.Add(r.place(no.Field), "not-computed", r.l.Mark+" cannot be computed: "+no.In(r.l.Units()), help...)
 		r.b.Problems.Says(r.says(no))
 	}
 	return true
@@ -79,13 +85,21 @@ func (r *liftReader) refused(err error) bool {
 // unanswered turns what has to be known before the lift may be made into problems.
 func (r *liftReader) unanswered(list lift.Refusals) {
 	for _, no := range list {
-		message, help := no.In(r.l.Units()), no.Help
+		message, help := no.In(r.l.Units()), byKeys(no.Help)
 		if strings.HasSuffix(no.Field, ".point") {
 			help += "; it is written under lifting-points:, by the words behind takes:"
 		}
 		r.b.Problems.Add(r.place(no.Field), "not-known", r.l.Mark+" must not be made yet: "+message, help)
 		r.b.Problems.Says(r.says(no))
 	}
+}
+
+// byKeys says by which keys the person is named of whom a calculator, which knows none, speaks.
+func byKeys(help string) string {
+	if strings.HasSuffix(help, "name the person who decides and the reason") {
+		return help + ": decided-by: … and because: …"
+	}
+	return help
 }
 
 // place is where the input of a path stands: itself, or what it belongs to.

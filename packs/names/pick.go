@@ -37,12 +37,18 @@ func (b *Index) PartsAt(t source.Text, from job.Place) []*job.Part {
 }
 
 // called finds parts by what they are called in full, where a step should name them by
-// their key; that is told.
+// their key, or by key and place without the slash; that is told.
 func (b *Index) called(t source.Text) ([]*job.Part, bool) {
 	for _, p := range b.Job.Parts {
 		if p != nil && strings.EqualFold(p.Name, t.Value) {
 			b.Problems.Add(t.At, "unknown-name", source.Quote(t.Value)+" is what a part is called on paper; it is named by its key under parts", "write: "+p.Key)
 			return b.Parts[p.Key], true
+		}
+	}
+	for _, p := range b.Job.Parts { // hub DE
+		if p != nil && p.Place.Label != "" && t.Value == p.Key+" "+p.Place.Label {
+			b.Problems.Add(t.At, "unknown-name", source.Quote(t.Value)+" is a part and its place, with a slash between them", "write: "+p.Key+"/"+p.Place.Label)
+			return []*job.Part{p}, true
 		}
 	}
 	return nil, false

@@ -12,12 +12,12 @@ import (
 // row to stand at, and leaves out only what the step has, and what does not stand at the
 // row all the same by what is done there.
 func (r *report) checkMirrored() {
-	rows := map[source.Pos]bool{}  // of the steps that have a row at some place
-	spare := map[source.Pos]bool{} // of those whose cautions some row has not
+	rows := map[source.Pos]bool{}                // of the steps that have a row at some place
+	spare := map[source.Pos]map[job.Guard]bool{} // of those whose cautions, or permits, some row has not
 	for _, st := range r.walk.Steps {
 		if st.Undoes != nil {
 			rows[st.Undoes.At] = true
-			spare[st.Undoes.At] = spare[st.Undoes.At] || len(st.Spares()) > 0
+			noteSpares(spare, st)
 		}
 	}
 	told := map[source.Pos]bool{}
@@ -36,12 +36,26 @@ func (r *report) checkMirrored() {
 			if !st.HasGuard(w.Guard) {
 				told[st.At] = true
 				r.problems.Add(w.At, "nothing-left-out", "this leaves out "+guardWords[w.Guard]+" at the put-back row of "+st.Name()+", and the step has none", "take it out")
-			} else if w.Guard == job.GuardCaution && !spare[st.At] {
+			} else if w.Guard == job.GuardCaution && !spare[st.At][w.Guard] {
 				told[st.At] = true
 				r.problems.Warn(w.At, "nothing-left-out", "this leaves out cautions at the put-back row of "+st.Name()+", and all of them stand there by what the row does", "take it out")
+			} else if w.Guard == job.GuardPermit && !spare[st.At][w.Guard] {
+				told[st.At] = true
+				r.problems.Warn(w.At, "nothing-left-out", "this leaves out permits at the put-back row of "+st.Name()+", and all of them are named beside it", "take it out, or name only those in back-permit: that the row asks for")
 			}
 		}
 	}
+}
+
+// noteSpares notes of a step which of its guards a put-back row of it has not.
+func noteSpares(spare map[source.Pos]map[job.Guard]bool, row *job.Step) {
+	of := spare[row.Undoes.At]
+	if of == nil {
+		of = map[job.Guard]bool{}
+		spare[row.Undoes.At] = of
+	}
+	of[job.GuardCaution] = of[job.GuardCaution] || len(row.Spares()) > 0
+	of[job.GuardPermit] = of[job.GuardPermit] || len(row.SparePermits()) > 0
 }
 
 // checkBackText warns of a text for the put-back row of a step that has none, for steps

@@ -110,6 +110,7 @@ var Laws = []Law{
 	{"overhung", "an opening is seen clean, and a load counted out, before the load hangs over it", (*report).checkOverhung},
 	{"mirrored", "what is written for a put-back row has a row to stand at", (*report).checkMirrored},
 	{"words", "the words of a step say what its keys say", (*report).checkWords},
+	{"tries boxed", "what a further try reads has its box each time", (*report).checkTryBoxes},
 	{"spoken", "the step that moves a part speaks of it, if any does", (*report).checkSpoken},
 	{"backwards", "the words of a step tell first what is done first", (*report).checkBackwards},
 	{"misplaced", "a verb stands at the step that tells of it", (*report).checkMisplaced},

@@ -98,17 +98,6 @@ func (b *proofreader) checkSeen(d *job.Dim, dd *def.Dimension) {
 	}
 }
 
-func (b *proofreader) checkAdjuster(d *job.Dim, dd *def.Dimension) {
-	if d.Adjuster == nil || d.Adjuster.Thread != nil {
-		return
-	}
-	for _, dp := range b.Def.Parts {
-		if dp.Key.Value == d.Adjuster.Key && !dp.Moves.Written() {
-			b.Problems.AddWith(dd.Adjust.At, "no-travel", d.Adjuster.Called()+" sets "+d.Mark+", but how far it moves is not said", d.Adjuster.At, "the adjuster", "for example thread: at the part, or moves: 1 turn gives … mm")
-		}
-	}
-}
-
 // checkPieces sees that a size of a part of which there are several is read on
 // each of them.
 func (b *proofreader) checkPieces(d *job.Dim, dd *def.Dimension) {

@@ -1,6 +1,8 @@
 package proofread
 
 import (
+	"math/big"
+
 	"matchmark/packs/def"
 	"matchmark/packs/job"
 	"matchmark/packs/names"
@@ -43,8 +45,12 @@ func (b *proofreader) checkRange(d *job.Dim, dd *def.Dimension) {
 		if q == nil || !outside(*q, d.By.Low, d.By.High) {
 			return false
 		}
-		b.Problems.Add(t.At, "out-of-range", d.Mark+": "+what+q.Text()+" is outside the range of "+d.By.Name+", "+d.By.Low.Text()+" to "+d.By.High.Text(),
-			"name an instrument that reaches it, or put the range right")
+		help := []string{"name an instrument that reaches it, or put the range right"}
+		if below, _ := q.Cmp(*d.By.Low); below < 0 && d.Gap() {
+			zero := units.Quantity{Number: units.Exact(new(big.Rat), q.Number.Decimals()), Unit: q.Unit}
+			help = append(help, "where its thinnest leaf must not go in: "+reading.MustBeTight(d.By.Low.Text()), "or at most "+zero.Text()+", with 0 in the box when no leaf goes in")
+		}
+		b.Problems.Add(t.At, "out-of-range", d.Mark+": "+what+q.Text()+" is outside the range of "+d.By.Name+", "+d.By.Low.Text()+" to "+d.By.High.Text(), help...)
 		return true
 	}
 	for _, l := range linesOf(d, dd) {

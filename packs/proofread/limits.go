@@ -30,10 +30,8 @@ func (b *proofreader) checkLimits(d *job.Dim, dd *def.Dimension) {
 	if d.Left != nil && d.Worn != nil && len(d.LeftBy) == 0 {
 		tell(reuse, reading.CheckReuse(d.Left, d.Worn))
 	}
-	for _, closer := range []*reading.Limit{d.Left, d.Worn} {
-		if closer != nil && d.Mended != nil && len(d.LeftBy) == 0 {
-			tell(repair, reading.CheckReuse(closer, d.Mended))
-		}
+	if d.Mended != nil && len(d.LeftBy) == 0 {
+		tell(repair, reading.CheckRepair(d.Left, d.Worn, d.Mended))
 	}
 	b.checkWidened(d, linesOf(d, dd))
 	for _, x := range linesOf(d, dd) {

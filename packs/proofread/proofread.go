@@ -23,6 +23,7 @@ func All(ix *names.Index) {
 	b.checkSays()
 	b.checkReadings()
 	b.checkInputs()
+	b.checkTwoMovements()
 	b.checkFaces()
 	if b.Problems.Errors() == 0 {
 		b.checkNamed()

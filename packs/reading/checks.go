@@ -9,15 +9,33 @@ import (
 // CheckReuse sees that the limit for a worn part that goes back lies outside that
 // for a new one, on its own side. The fault, nil if all is well, has its place in
 // the line of the worn limit. Limits that hang on other readings are not compared.
-func CheckReuse(left, reuse *Limit) *Fault {
-	for i := range reuse.Tests {
-		r := &reuse.Tests[i]
-		for k := range left.Tests {
-			l := &left.Tests[k]
+func CheckReuse(left, reuse *Limit) *Fault { return checkOutside(left, reuse, "worn", "new") }
+
+// CheckRepair sees the same of the limit for a part that is mended: it lies outside that for a
+// new part and that for an old one that goes back; either is nil where it is not said. The fault
+// names the one that it is held against, that for new parts where it is wrong beside both.
+func CheckRepair(left, reuse, repair *Limit) *Fault {
+	if left != nil {
+		if f := checkOutside(left, repair, "repair", "new"); f != nil {
+			return f
+		}
+	}
+	if reuse == nil {
+		return nil
+	}
+	return checkOutside(reuse, repair, "repair", "old")
+}
+
+// checkOutside holds a limit, called by its name, against the closer one of parts of some age.
+func checkOutside(closer, wider *Limit, name, parts string) *Fault {
+	for i := range wider.Tests {
+		r := &wider.Tests[i]
+		for k := range closer.Tests {
+			l := &closer.Tests[k]
 			if l.Group != r.Group {
 				continue
 			}
-			if f := checkWorn(l, r); f != nil {
+			if f := checkEnds(l, r, name, parts); f != nil {
 				return f
 			}
 		}
@@ -25,7 +43,7 @@ func CheckReuse(left, reuse *Limit) *Fault {
 	return nil
 }
 
-func checkWorn(l, r *Test) *Fault {
+func checkEnds(l, r *Test, name, parts string) *Fault {
 	newLow, newHigh, okNew := l.Limits()
 	low, high, okWorn := r.Limits()
 	if !okNew || !okWorn {
@@ -34,8 +52,8 @@ func checkWorn(l, r *Test) *Fault {
 	wrong := func(worn units.Quantity, message string) *Fault {
 		return &Fault{
 			Offset: r.place, Width: r.width, Code: "worn-limit",
-			Message: "worn limit " + worn.Text() + " is " + message + " the limits for new parts " + l.ruleText() + ": wrong side or a slipped decimal",
-			Help:    []string{"a worn limit lies outside: above what new parts may be at most, or below what they must be at least"},
+			Message: name + " limit " + worn.Text() + " is " + message + " the limits for " + parts + " parts " + l.ruleText() + ": wrong side or a slipped decimal",
+			Help:    []string{"a " + name + " limit lies outside: above what " + parts + " parts may be at most, or below what they must be at least"},
 		}
 	}
 	// cmp sorts two ends; without an end there is nothing to compare.
@@ -53,7 +71,7 @@ func checkWorn(l, r *Test) *Fault {
 	case l.Unit.Dimension() != r.Unit.Dimension():
 		return &Fault{
 			Offset: r.place, Width: r.width, Code: "worn-limit",
-			Message: "worn limit in " + r.Unit.Text() + ", limits for new parts in " + l.Unit.Text(), Help: []string{"write both in " + l.Unit.Text()},
+			Message: name + " limit in " + r.Unit.Text() + ", limits for " + parts + " parts in " + l.Unit.Text(), Help: []string{"write both in " + l.Unit.Text()},
 		}
 	case cmp(high, newLow) < 0:
 		return wrong(*high, "below all of")

@@ -34,6 +34,34 @@ func TestCheckReuse(t *testing.T) {
 	}
 }
 
+// "The limits for new parts at most 120.10 mm" was said of what old parts may be.
+func TestCheckRepair(t *testing.T) {
+	for _, c := range []struct{ left, reuse, repair, message string }{
+		{"120.00 to 120.04 mm", "at most 120.10 mm", "at most 120.50 mm", ""},
+		{"120.00 to 120.04 mm", "", "at most 120.50 mm", ""},
+		{"", "at most 120.10 mm", "at most 120.10 mm", ""},
+		{"120.00 to 120.04 mm", "at most 120.10 mm", "at most 120.06 mm", "repair limit 120.06 mm is inside the limits for old parts at most 120.10 mm: wrong side or a slipped decimal"},
+		{"", "at most 120.10 mm", "at least 120.50 mm", "repair limit 120.50 mm is above all of the limits for old parts at most 120.10 mm: wrong side or a slipped decimal"},
+		{"120.00 to 120.04 mm", "at most 120.10 mm", "at most 120.02 mm", "repair limit 120.02 mm is inside the limits for new parts 120.00 to 120.04 mm: wrong side or a slipped decimal"},
+		{"", "at most 120.10 mm", "at most 5 N", "repair limit in N, limits for old parts in mm"},
+	} {
+		of := func(text string) *Limit {
+			if text == "" {
+				return nil
+			}
+			return limit(t, text)
+		}
+		got := ""
+		if f := CheckRepair(of(c.left), of(c.reuse), of(c.repair)); f != nil {
+			got = f.Message
+			checkTone(t, c.repair, f)
+		}
+		if got != c.message {
+			t.Errorf("new %q, old %q, mended %q:\n got %q\nwant %q", c.left, c.reuse, c.repair, got, c.message)
+		}
+	}
+}
+
 func TestCheckSame(t *testing.T) {
 	for _, c := range []struct {
 		left, found string

@@ -56,6 +56,13 @@ var mistakes = []struct{ typed, marked, code, message, help string }{
 	{"at most 3 ton", "ton", "unknown-unit", "", "at most 3 t"},
 	{"12.5 +/- 0.1 mmm", "mmm", "unknown-word", "", "12.5 +/- 0.1 mm"},
 	{"banana", "banana", "unknown-word", "", ""},
+	// a feeler that goes in, or does not
+	{"0.02 mm feeler must not go in", "0.02 mm feeler must not go in", "unknown-word", "whether a feeler goes in is to be seen, not to be read: a tick for yes and one for no", "must be tight to the 0.02 mm feeler"},
+	{"no 0.002 in leaf goes in", "", "unknown-word", "", "must be tight to the 0.002 in feeler"},
+	{"feeler does not enter", "", "unknown-word", "", "must be tight to the … feeler"},
+	{"0.05 mm feeler must go in", "", "unknown-word", "that a feeler goes in is a size: at least 0.05 mm", "at least 0.05 mm"},
+	{"0.00 to 0.00 mm", "0.00 to 0.00 mm", "same-limits", "", "at most 0.00 mm"},
+	{"0.10 to 0.10 mm", "0.10 to 0.10 mm", "same-limits", "", "about 0.10 mm"},
 	// marks
 	{"d7 +/- 0.1 mm", "d7", "mark", "the mark of a reading has a capital: D7", "D7 +/- 0.1 mm"},
 	{"D07 +/- 0.1 mm", "D07", "mark", "", ""},

@@ -200,7 +200,11 @@ func (c *cursor) order(from int, t *Test) {
 	low, high := t.Low.sum(), t.High.sum()
 	switch low.Cmp(high) {
 	case 0:
-		c.failFrom(from, "same-limits", "both limits are the same: "+c.typed(from, c.pos), "about "+units.Quantity{Number: low, Unit: t.Unit}.Text())
+		help := "about "
+		if low.Sign() == 0 {
+			help = "at most " // nothing, as far as it can be read
+		}
+		c.failFrom(from, "same-limits", "both limits are the same: "+c.typed(from, c.pos), help+units.Quantity{Number: low, Unit: t.Unit}.Text())
 	case 1:
 		good := high.Text() + " to " + units.Quantity{Number: low, Unit: t.Unit}.Text()
 		c.failFrom(from, "limit-order", "the smaller limit comes first: "+good,

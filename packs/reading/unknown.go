@@ -48,7 +48,7 @@ func (c *cursor) unknown(missing string) {
 		c.phraseSigns(c.pos)
 		return
 	}
-	if c.whichReading() || c.changeOf() || c.abbreviated() || c.trap() || c.smallMark() || c.aroundZero() || c.notYet() {
+	if c.whichReading() || c.changeOf() || c.abbreviated() || c.trap() || c.smallMark() || c.aroundZero() || c.notYet() || c.goesIn() {
 		return
 	}
 	from, to := c.pos, c.wordEnd(c.pos)

@@ -92,9 +92,7 @@ func (k content) handPieces(width layout.Mm) []layout.Block {
 // shortHead is the head of a dimension where it goes on.
 func (k content) shortHead(width layout.Mm) layout.Block {
 	runs := []layout.Run{markRun(k.Composer, k.d().Mark, width), layout.T(layout.Strong, "  "+k.d().What)}
-	for _, l := range k.limitOf(k.d(), false).lines {
-		runs = append(runs, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
-	}
+	runs = append(runs, k.limitOf(k.d(), false).runs()...)
 	return k.Para(width, runs, layout.ParaOpts{Ref: k.d().At})
 }
 

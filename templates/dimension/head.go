@@ -69,9 +69,7 @@ func (k content) headWords() headWords {
 	c, d := k.Composer, k.d()
 	words := headWords{what: whatRuns(c, d)}
 	limit := k.limitOf(d, false)
-	for _, l := range limit.lines {
-		words.limit = append(words.limit, layout.T(layout.Body, "   "), layout.T(l.style, l.text))
-	}
+	words.limit = limit.runs()
 	small := append(append(StateLine(c, d), limit.notes...), limit.leftOn(c, k.dims()...)...)
 	if d.Shims != nil {
 		small = append(small, stockText(c, d))

@@ -18,8 +18,8 @@ func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []lay
 	p := limitOf(c, d, back, false)
 	p.notes = append(p.notes, p.leftOn(c, d)...)
 	var runs []layout.Run
-	for _, l := range p.lines {
-		runs = append(runs, layout.T(l.style, l.text), layout.T(layout.Sub, "   "))
+	if runs = p.runs(); len(runs) > 0 {
+		runs = append(runs[1:], layout.T(layout.Sub, "   "))
 	}
 	notes := joined(p.notes, noteRuns(c, d, back))
 	var out []layout.Block
@@ -27,6 +27,17 @@ func limitLines(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []lay
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: d.At}))
 	}
 	return append(append(out, p.boxesIn(width)...), append(SourcesDiffer(c, d, width), cameBack(c, d, back, width)...)...)
+}
+
+// runs are the lines of a limit one behind the other, parted by dots: "mean 0.07 – 0.12 mm spread
+// at most 0.03 mm old part" left open what was the limit of what.
+func (p *limitParts) runs() (runs []layout.Run) {
+	parted := layout.T(layout.Body, "   ")
+	for _, l := range p.lines {
+		runs = append(runs, parted, layout.T(l.style, l.text))
+		parted = layout.T(layout.Body, " · ")
+	}
+	return runs
 }
 
 // joined sets texts before runs, parted by dots.

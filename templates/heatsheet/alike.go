@@ -120,10 +120,16 @@ func (s sheet) eachOnBoxes() layout.Block {
 	return layout.Above(layout.GapY, rows...)
 }
 
+// Measures of the table of hot fits: a column of temperatures, and the room beside its words.
+const (
+	tempColumn layout.Mm = 22.5
+	onPad      layout.Mm = 0.8
+)
+
 // onTable has the boxes of hot fits in a table, a row each; empty where a flame
 // asks for more of them.
 func (s sheet) onTable() layout.Block {
-	const temp, time, sign layout.Mm = 22.5, 18, 18
+	const temp, time, sign = tempColumn, layout.Mm(18), layout.Mm(18)
 	cold := layout.Mm(19)
 	w, watched := s.W, s.watchedInTable()
 	if watched != nil {
@@ -132,7 +138,7 @@ func (s sheet) onTable() layout.Block {
 	if slices.ContainsFunc(s.each(), func(h *job.Heat) bool { return h.PutOn.By == heat.Torch }) {
 		return layout.Block{}
 	}
-	t := layout.Table{PadX: 0.8, PadY: layout.GapY / 2, Grid: true, MinH: 9}
+	t := layout.Table{PadX: onPad, PadY: layout.GapY / 2, Grid: true, MinH: 9}
 	column := func(width layout.Mm, text string) {
 		head := s.Para(width-2*t.PadX, []layout.Run{layout.T(layout.Caption, text)}, layout.ParaOpts{Ref: s.h.At})
 		t.Columns = append(t.Columns, layout.Column{Width: width, Head: head})
@@ -149,7 +155,7 @@ func (s sheet) onTable() layout.Block {
 	column(temp, w.HeatOn.PartTemp+", "+degree)
 	column(time, w.HeatOn.HomeAt)
 	if watched != nil {
-		column(temp, watched.Name+" "+w.HeatOn.Hottest+", "+degree)
+		column(temp, s.watchedHead(*watched))
 	}
 	column(cold, w.HeatOn.HomeWhenCold)
 	column(sign, w.Common.Initials)

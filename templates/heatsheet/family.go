@@ -18,8 +18,8 @@ import (
 // familyTicks is how many ticks an act has at the most.
 const familyTicks = 6
 
-// families joins neighbouring heats whose order of work and hazards are the same; what is
-// drawn off hot stands for itself.
+// families joins neighbouring heats whose order of work, neighbours to watch and hazards are the
+// same; what is drawn off hot stands for itself.
 func families(c *block.Composer, groups [][]*job.Heat) [][][]*job.Heat {
 	var out [][][]*job.Heat
 	last, ticks := "", 0
@@ -43,7 +43,7 @@ func sharedOrder(c *block.Composer, h *job.Heat) string {
 	}
 	s := sheetOf(c.Now(), h)
 	var says []string
-	says = append(says, s.onOrder()...)
+	says = append(append(says, s.onOrder()...), s.watchActs()...)
 	for _, p := range s.hazards(h.PutOnAt) {
 		says = append(says, wordsOf([]layout.Piece{p})...)
 	}

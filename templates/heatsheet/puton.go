@@ -54,66 +54,10 @@ func (s sheet) putOnPieces() []layout.Piece {
 func (s sheet) orderPieces() []layout.Piece {
 	out := append(s.hazards(s.h.PutOnAt), s.numberedTicks(append(s.onOrder(), s.watchActs()...))...)
 	out = append(out, layout.Piece{Block: s.eachOnBoxes(), Gap: 3})
-	if boxes := s.watchBoxes(); len(boxes) > 0 && s.watchedInTable() == nil && !s.onTable().Empty() {
+	if boxes := s.eachWatchBoxes(); len(boxes) > 0 && s.watchedInTable() == nil && !s.onTable().Empty() {
 		out = append(out, layout.Piece{Block: block.FlowRow(boxes, s.Span), Gap: 3})
 	}
 	return out
-}
-
-// watched are the neighbours that a part put on hot may warm past what they stand: how warm they
-// get then is worked out by nobody, for the model of heat along the shaft is one of drawing off.
-// One that stands the heat of the part itself is left out.
-func (s sheet) watched() []job.HeatNeighbour {
-	p := s.h.PutOn
-	if p.Cold != nil && !p.Cold.HubHeated {
-		return nil
-	}
-	hottest := max(p.SetTo, p.Oven)
-	if p.Plan != nil {
-		hottest = max(hottest, p.Plan.Need.Hub)
-	}
-	var out []job.HeatNeighbour
-	for _, n := range s.h.Neighbours {
-		if n.Limit.Source == "" || hottest == 0 || n.Limit.At < hottest {
-			out = append(out, n)
-		}
-	}
-	return out
-}
-
-// watchedInTable is the neighbour whose box stands in the table of a hot fit: there is room for
-// that of one, where the table has one row. Nil where they stand below.
-func (s sheet) watchedInTable() *job.HeatNeighbour {
-	if list := s.watched(); len(list) == 1 && len(s.each()) == 1 {
-		return &list[0]
-	}
-	return nil
-}
-
-// watchActs say how such a neighbour is watched.
-func (s sheet) watchActs() []string {
-	var out []string
-	for _, n := range s.watched() {
-		says := s.W.HeatOn.Watch.With(n.Name) + " "
-		if n.Limit.Source == "" {
-			says += s.W.Heat.LimitNotKnown.With(n.Name)
-		} else {
-			says += s.W.HeatOn.NeverAbove.With(s.u.AtMost(n.Limit.At))
-		}
-		out = append(out, says)
-	}
-	return out
-}
-
-// watchBoxes are the boxes for how warm each was at its hottest, its name before it.
-func (s sheet) watchBoxes() []layout.Block {
-	var boxes []layout.Block
-	for _, n := range s.watched() {
-		name := s.Para(60, []layout.Run{layout.T(layout.SubBold, n.Name)}, layout.ParaOpts{Ref: s.h.At})
-		name.W = block.InkRight(name)
-		boxes = append(boxes, layout.Middle(2, name, s.degreeBox(s.W.HeatOn.Hottest)))
-	}
-	return boxes
 }
 
 // onLines say what the heat opens, how long it takes and how long it lasts.
@@ -267,5 +211,5 @@ func (s sheet) onBoxes() layout.Block {
 	}
 	return block.FlowRow(append(append(boxes,
 		s.degreeBox(w.HeatOn.SetTo), s.timeBox(w.HeatOn.InAt), s.timeBox(w.HeatOn.OutAt), s.degreeBox(w.HeatOn.PartTemp), s.degreeBox(w.HeatOn.ShaftTemp), s.timeBox(w.HeatOn.HomeAt),
-		s.Tick(layout.Body, w.HeatOn.HomeWhenCold, s.h.At)), append(s.watchBoxes(), s.Box(layout.RoleInitials, w.Common.Initials, s.h.At))...), s.Span)
+		s.Tick(layout.Body, w.HeatOn.HomeWhenCold, s.h.At)), append(s.watchBoxes(false), s.Box(layout.RoleInitials, w.Common.Initials, s.h.At))...), s.Span)
 }

@@ -24,6 +24,8 @@ func TestNeighboursOfAHotFitAreWatched(t *testing.T) {
 		{"hotter than the seal stands", job.HotFit{SetTo: 120}, []string{"seal", "sensor"}},
 		{"an oven hotter than the cover stands", job.HotFit{SetTo: 120, Oven: 170}, []string{"seal", "cover", "sensor"}},
 		{"just as hot as the seal stands", job.HotFit{SetTo: 100}, []string{"sensor"}},
+		{"by the table of interferences, hotter than the seal stands", job.HotFit{Ladder: []job.HeatRung{{SetTo: 90}, {SetTo: 140}, {SetTo: 300, TooHot: true}}}, []string{"seal", "sensor"}},
+		{"a table no row of which is hotter than the seal stands", job.HotFit{Ladder: []job.HeatRung{{SetTo: 90}, {SetTo: 300, TooHot: true}}}, []string{"sensor"}},
 		{"not worked out", job.HotFit{}, []string{"seal", "cover", "sensor"}},
 		{"the shaft is cooled alone", job.HotFit{SetTo: 20, Cold: &heat.ColdFitted{}}, nil},
 		{"shaft cooled and part heated", job.HotFit{SetTo: 120, Cold: &heat.ColdFitted{Chilled: heat.Chilled{HubHeated: true}}}, []string{"seal", "sensor"}},

@@ -34,7 +34,12 @@ func Loosening(c *block.Composer, j *job.Joint) string {
 	if !backward(j) {
 		return ""
 	}
-	return c.W.Tightening.LooseOnSheet.With(lastNumber(j), c.Page("joint "+j.Mark))
+	page := c.Page("joint " + j.Mark)
+	if isListed(c, j) {
+		last, first := listEnds(j)
+		return c.W.Tightening.LooseListed.With(last, first, page)
+	}
+	return c.W.Tightening.LooseOnSheet.With(lastNumber(j), page)
 }
 
 // LastTurn is the angle by which a joint is turned on after its torque, in words; empty
@@ -65,7 +70,7 @@ func TicksAt(c *block.Composer, j *job.Joint) string {
 // SamePages reports whether all that a step points to of one joint at two places stands on the
 // same pages.
 func SamePages(c *block.Composer, a, b *job.Joint) bool {
-	return c.SamePage(ticksAnchor(a), ticksAnchor(b)) && c.SamePage("joint "+a.Mark, "joint "+b.Mark)
+	return c.SamePage(ticksAnchor(a), ticksAnchor(b)) && c.SamePage(heldAnchor(a), heldAnchor(b)) && c.SamePage("joint "+a.Mark, "joint "+b.Mark)
 }
 
 // ticksAnchor is the name by which the page of the ticks of a joint is found.

@@ -1,9 +1,7 @@
 package jointsheet
 
 import (
-	"math"
 	"slices"
-	"strconv"
 	"strings"
 
 	"matchmark/layout"
@@ -170,32 +168,6 @@ func heading(c *block.Composer, g []*job.Joint) (first, again layout.Block) {
 // turns reports whether a list of fastenings has one of some joints in it.
 func turns(fs []job.Fastening, g []*job.Joint) bool {
 	return slices.ContainsFunc(fs, func(f job.Fastening) bool { return f.Joint != nil && slices.Contains(g, f.Joint) })
-}
-
-// listed is the order by the numbers of the places, where they lie too close to be
-// drawn.
-func listed(c *block.Composer, j *job.Joint) layout.Block {
-	if j.Order == nil || len(j.Order.Order) < 2 {
-		return layout.Block{}
-	}
-	var all []string
-	for _, n := range j.Order.Order {
-		all = append(all, strconv.Itoa(n))
-	}
-	w := c.W.Tightening
-	text := w.PlacesListed + " " + w.PlaceList.With(strings.Join(all, ", "))
-	clock := func(number int) string { return strconv.Itoa(int(math.Round(float64(j.Order.Clock(number)))) % 360) }
-	text += " " + w.PlacesFrom.With(clock(1), clock(2))
-	if j.SeenFrom != "" {
-		text += " " + w.SeenFrom.With(j.SeenFrom)
-	}
-	if j.Clock != "" {
-		text += " " + w.TopIs.With(j.Clock)
-	}
-	if backward(j) {
-		text += " " + w.Backward.With(lastNumber(j))
-	}
-	return c.Para(c.Span, []layout.Run{layout.T(layout.Body, text)}, layout.ParaOpts{Ref: j.At})
 }
 
 // captions say from where the drawing is seen and at which scale it is, and on the sheet, where it is said once for

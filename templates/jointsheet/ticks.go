@@ -151,7 +151,7 @@ func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
 			out[0] = out[0].Anchored(ticksAnchor(j))
 		}
 	}
-	return out
+	return append(heldTables(c, g), out...)
 }
 
 // placeTables set the ticks of a joint at each of its places, or at its only one, for each
@@ -175,10 +175,8 @@ func placeTables(c *block.Composer, g []*job.Joint) []layout.Block {
 	}
 	var out []layout.Block
 	for _, j := range g {
-		mark := c.Line(0, []layout.Run{{Text: j.Mark, Style: layout.Strong, Deco: layout.Boxed}}, layout.ParaOpts{Ref: j.At})
-		label := layout.Middle(2, mark, c.Words(layout.Strong, j.Place.Name))
 		tables := ticks(c, j)
-		tables[0] = layout.Above(1, label, tables[0]).Anchored(ticksAnchor(j))
+		tables[0] = layout.Above(1, placeLabel(c, j), tables[0]).Anchored(ticksAnchor(j))
 		out = append(out, tables...)
 	}
 	return out

@@ -11,8 +11,8 @@ import (
 
 // eachTime gives the joints of a group once for each step that tightens them, with the
 // number of the step behind the name of their place: the ticks of a trial fitting cannot
-// say that a joint is tight in the end. Where it is only held for now, with less, the step has
-// its tick.
+// say that a joint is tight in the end. Where it is only held for now, with less,
+// it has its own (heldTables).
 func eachTime(jb *job.Job, g []*job.Joint) []*job.Joint {
 	var out []*job.Joint
 	for _, j := range g {

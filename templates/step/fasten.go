@@ -165,8 +165,11 @@ func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool)
 	if j.Source != "" && f.Held == nil { // what it is held with may be from elsewhere
 		more = append(more, c.W.Common.Source.With(j.Source))
 	}
-	if f.Held == nil {
+	switch {
+	case f.Held == nil:
 		more = append(more, jointsheet.TicksAt(c, j))
+	case jointsheet.Held(f):
+		more = append(more, jointsheet.HeldAt(c, j))
 	}
 	if len(more) > 0 {
 		runs = append(runs, layout.T(layout.Sub, " · "+strings.Join(more, " · ")))

@@ -165,7 +165,8 @@ func partNames(list []*job.Part) []string {
 }
 
 // without says which guards of its step a put-back row has not, and why. Where all cautions
-// stand at the row by what it does, none is left out and nothing is said.
+// stand at the row by what it does, none is left out and nothing is said; so with permits that
+// it names itself.
 func without(c *block.Composer, row *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, x := range row.Without {
@@ -181,7 +182,14 @@ func without(c *block.Composer, row *job.Step, width layout.Mm) []layout.Block {
 			}
 			text = c.W.Guard.NoCaution.With(row.Undoes.No, strings.Join(hazards, ", "), x.Reason)
 		case job.GuardPermit:
-			text = c.W.Guard.NoPermit.With(row.Undoes.No, x.Reason)
+			var papers []string
+			for _, p := range row.SparePermits() {
+				papers = append(papers, p.What)
+			}
+			if len(papers) == 0 {
+				continue
+			}
+			text = c.W.Guard.NoPermit.With(row.Undoes.No, strings.Join(papers, ", "), x.Reason)
 		case job.GuardHold:
 			text = c.W.Guard.NoHold.With(row.Undoes.No, x.Reason)
 		case job.GuardCheck:

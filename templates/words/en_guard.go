@@ -17,6 +17,6 @@ var englishGuard = Guard{
 	NoStops:   "as on its sheet",
 	Lower:     "Go on with the lift of %s.",
 
-	NoCaution: "Caution of %s left out here: %s. Why: %s", NoPermit: "The permit of %s is not asked for here: %s",
+	NoCaution: "Caution of %s left out here: %s. Why: %s", NoPermit: "Permit of %s not asked for here: %s. Why: %s",
 	NoHold: "The hold of %s does not stand here: %s", NoCheck: "Nobody checks here as at %s: %s",
 }

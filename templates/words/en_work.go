@@ -20,7 +20,7 @@ var englishStep = Step{
 	GoneAfterThis: "GONE IN THIS STEP, so written down before: %s", EmptyNow: "must be empty now:", EmptyHere: "must be empty now", EasilyMissed: "easily missed: %s", Place: "place",
 
 	PermitLine: "permit is here: %s", LockLine: "lock on %s: %s (p.\u00a0%s)", UnlockLine: "take the lock off %s (p.\u00a0%s)",
-	OpenLine: "%s stands open: cover with %s (p.\u00a0%s)", CloseLine: "%s seen clean, tools and rags out, closed (p.\u00a0%s)",
+	OpenLine: "open: %s; cover with %s (p.\u00a0%s)", CloseLine: "%s seen clean, tools and rags out, closed (p.\u00a0%s)",
 	CleanLine: "%s seen clean, tools and rags out", ShutLine: "%s closed (p.\u00a0%s)",
 	CountAllLine: "every container counted on the register (p.\u00a0%s), every kind on the counts sheet", ToolsIn: "tools in", ToolsOut: "tools out",
 

@@ -7,11 +7,13 @@ type Tightening struct {
 	Title, Rule string
 
 	// Where it is done.
-	TightenedAt, LoosenedAt, OnSheet, OnTwo, SameBolts, TicksAt, LooseOnSheet Sentence
+	TightenedAt, LoosenedAt, OnSheet, OnTwo, SameBolts, TicksAt, LooseOnSheet, LooseListed Sentence
 
 	// The picture.
 	OrderNumber, ClockTop, Top, PlacesListed                         string
 	Scale, SeenFrom, ClockIs, Backward, PlaceList, PlacesFrom, TopIs Sentence
+	FromCorner, FromTop, FromLeft, FromUpperRow                      string // how the places of a list are counted
+	PlacesLie, BackwardListed                                        Sentence
 
 	// What is known of the bolts.
 	Lubricant, NewAlways, ForNow, BreaksLoose, BelowIt                                 string
