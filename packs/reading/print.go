@@ -53,7 +53,7 @@ func (l *Limit) Words() Printed {
 	switch l.Kind {
 	case Measured:
 		for i := range l.Tests {
-			l.Tests[i].words(&p)
+			l.Tests[i].words(&p, len(l.Tests) > 1)
 		}
 	case Record:
 		p.main(word(WordRecord))
@@ -73,8 +73,8 @@ func (p *Printed) small(parts ...Part) { p.Small = append(p.Small, parts) }
 // groupWords are the words of the groups; Each has none.
 var groupWords = [...]Word{Each: Literal, Mean: WordMean, Spread: WordSpread, Sum: WordSum}
 
-// words tells one test.
-func (t *Test) words(p *Printed) {
+// words tells one test; of several each bracket says which end it is of.
+func (t *Test) words(p *Printed, several bool) {
 	var line []Part
 	switch t.Rule {
 	case AtLeast:
@@ -101,6 +101,13 @@ func (t *Test) words(p *Printed) {
 	p.main(line...)
 	if t.Other != nil {
 		other := []Part{lit(t.Other.printBare())}
+		switch ends := t.Other.Rule; {
+		case !several && ends == t.Rule:
+		case ends == AtLeast:
+			other = said(WordAtLeast, other)
+		case ends == AtMost:
+			other = said(WordAtMost, other)
+		}
 		if t.Other.Unit.Dimension() == units.Rise && t.Group != Spread {
 			other = said(WordRise, other)
 		}

@@ -41,7 +41,11 @@ func groupText(g Group) string { return [...]string{"", "mean ", "spread ", "sum
 func (t *Test) Text() string {
 	s := groupText(t.Group) + t.ruleText()
 	if t.Other != nil {
-		s += " (" + t.Other.bareText() + ")"
+		bracket := t.Other.bareText()
+		if t.Other.Rule != t.Rule { // of one end of a range alone
+			bracket = t.Other.ruleText()
+		}
+		s += " (" + bracket + ")"
 	}
 	return s
 }

@@ -105,7 +105,8 @@ func (t *Test) oneEnd(side Verdict) (Test, bool) {
 }
 
 // join puts one end into a limit: to the test that has the other end of the same readings in
-// the same units, else beside the tests. It refuses an end that lies beyond the other one.
+// the same unit, where both are printed as fine as the finer of them, a bracket as in its source;
+// else beside the tests. It refuses an end that lies beyond the other one.
 func (l *Limit) join(end Test) bool {
 	for i := range l.Tests {
 		t := &l.Tests[i]
@@ -116,10 +117,11 @@ func (l *Limit) join(end Test) bool {
 			return false
 		}
 		// Of a worn limit in one unit alone the range is in that unit; that of new parts has both.
-		if t.Unit != end.Unit || t.Other != nil && (end.Other == nil || t.Other.Unit != end.Other.Unit || !opposite(t.Other, end.Other)) {
+		if t.Unit != end.Unit || t.Other != nil && end.Other != nil && (t.Other.Unit != end.Other.Unit || !opposite(t.Other, end.Other)) {
 			break
 		}
 		*t = t.closed(&end)
+		t.Low, t.High = asFine(t.Low, t.High), asFine(t.High, t.Low)
 		return true
 	}
 	l.Tests = append(l.Tests, end)
@@ -155,7 +157,7 @@ func (t *Test) clear(end *Test) bool {
 	return err == nil && c <= 0
 }
 
-// closed is a range of two ends.
+// closed is a range of two ends. A bracket that one end alone has stays that of one end.
 func (t *Test) closed(end *Test) Test {
 	out := *t
 	out.Rule = Range
@@ -164,9 +166,22 @@ func (t *Test) closed(end *Test) Test {
 	} else {
 		out.High = end.High
 	}
-	if t.Other != nil {
+	if t.Other != nil && end.Other != nil {
 		other := t.Other.closed(end.Other)
 		out.Other = &other
 	}
 	return out
+}
+
+// asFine is a size of its own with the decimals of another one, where it has fewer; a fraction of
+// an inch, and what hangs on other readings, stays as it is.
+func asFine(v, other *Value) *Value {
+	if !v.plain() || !other.plain() {
+		return v
+	}
+	n, o := v.sum(), other.sum()
+	if n.Denominator() != 0 || o.Denominator() != 0 || n.Decimals() >= o.Decimals() {
+		return v
+	}
+	return one(units.Exact(n.Rat(), o.Decimals()), v.Terms[0].Item.Size.Unit)
 }

@@ -144,6 +144,14 @@ func WornWords(c *block.Composer, d *job.Dim, l *reading.Limit) string {
 	return words
 }
 
+// OldWords sets the name of an old or mended part once before the words of its limit.
+func OldWords(name string, l *reading.Limit, words string) string {
+	if len(l.Tests) > 1 {
+		return name + ": " + words
+	}
+	return name + " " + words
+}
+
 // leftWords is the limit for closing as text, one for each position where they differ.
 func leftWords(c *block.Composer, d *job.Dim) string {
 	if len(d.LeftBy) > 0 {
@@ -169,9 +177,13 @@ func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*
 		return
 	}
 	words := l.Words()
+	if name != "" && !slices.ContainsFunc(words.Main, hasOwnBlank) {
+		p.lines = append(p.lines, limitText{OldWords(name, l, PlainWords(c.W, l)), layout.Limit})
+		words.Main = nil
+	}
 	for i, line := range words.Main {
 		switch zone := zone(d, l); {
-		case name != "":
+		case name != "" && i == 0:
 			line = append([]reading.Part{{Text: name}}, line...)
 		case zone != "" && i == 0:
 			line = append([]reading.Part{{Text: zone + "  "}}, line...)

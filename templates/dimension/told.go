@@ -74,14 +74,18 @@ func tableLimits(c *block.Composer, d *job.Dim, back bool) []string {
 		if old.name == "" {
 			l = limitHere(d, back)
 		} else if l != nil {
-			out = append(out, old.name+" "+WornWords(c, d, l))
+			out = append(out, OldWords(old.name, l, WornWords(c, d, l)))
 		}
 		if l == nil {
 			continue
 		}
 		for _, line := range l.Words().Small {
-			if !hasBlank(line) {
-				out = append(out, strings.TrimSpace(old.name+" "+PartWords(c.W, line)))
+			switch words := PartWords(c.W, line); {
+			case hasBlank(line):
+			case old.name != "": // the name stands once, before all of it
+				out[len(out)-1] += ", " + words
+			default:
+				out = append(out, words)
 			}
 		}
 	}

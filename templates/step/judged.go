@@ -66,7 +66,7 @@ func judgedBy(c *block.Composer, s *job.Set) []string {
 			}
 			limit := dimension.PlainWords(c.W, l)
 			if d.Reuse != nil {
-				limit += ", " + c.W.Common.OldPart + " " + dimension.WornWords(c, d, d.Reuse)
+				limit += ", " + dimension.OldWords(c.W.Common.OldPart, d.Reuse, dimension.WornWords(c, d, d.Reuse))
 			}
 			out = append(out, d.Base+" "+d.What+", "+limit+": "+strings.Join(at, "; "))
 			at = nil
