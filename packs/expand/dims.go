@@ -2,7 +2,6 @@ package expand
 
 import (
 	"cmp"
-
 	"strconv"
 
 	"matchmark/packs/def"

@@ -200,7 +200,7 @@ func (k content) contents(kind Kind) []layout.Block {
 		out[i] = padded(k.Composer, out[i])
 	}
 	for _, e := range k.entries {
-		out[0] = anchors(k.Composer, out[0], e.d, what)
+		out[0] = Anchored(out[0], e.d, what)
 	}
 	return out
 }

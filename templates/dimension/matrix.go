@@ -43,7 +43,7 @@ func Matrix(c *block.Composer, d *job.Dim) []layout.Piece {
 		m.sides = append(m.sides, Side{caption: c.W.Common.AsLeft, When: job.AsLeft})
 	}
 	m.measure()
-	out := []layout.Piece{{Block: everyAnchor(c, m.heading(), d), Gap: 6, KeepNext: true, Title: d.Mark + "  " + d.What, Level: 1}}
+	out := []layout.Piece{{Block: everyAnchor(m.heading(), d), Gap: 6, KeepNext: true, Title: d.Mark + "  " + d.What, Level: 1}}
 	short := m.short()
 	for i, cols := range m.parts() {
 		pieces := m.table(cols).Pieces(m.tableRows(cols), &short)
@@ -231,6 +231,10 @@ func (m *matrix) heading() layout.Block {
 		}
 	}
 	head := append(Head(m.Composer, d, note, right), limitLines(m.Composer, d, d.Left != nil, right)...)
+	if d.FoundOut != "" && d.FoundAt != nil && d.Left != nil { // the limit above is that of both readings
+		found := m.W.Common.AsFound + ", " + m.W.Common.IfOut.With(d.FoundOut)
+		head = append(head, m.Para(right, []layout.Run{layout.T(layout.Sub, found)}, layout.ParaOpts{Ref: d.At}))
+	}
 	text := layout.Above(0.5, head...)
 	boxes := []layout.Block{
 		m.WideBox(layout.RoleWords, 40, 1, m.W.Common.InstrumentNo, d.At), m.WideBox(layout.RoleDate, 30, 1, m.W.Readings.CalibratedUntil, d.At),

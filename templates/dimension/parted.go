@@ -55,7 +55,7 @@ func (k content) handPartings(kind Kind) []layout.Parting {
 		return bordered(b, b.H)
 	}
 	upper := set(k.handHead(width), parts[:len(sums)])
-	lower := anchors(k.Composer, set(k.shortHead(width), parts[len(sums):]), e.d, sideOf(kind))
+	lower := Anchored(set(k.shortHead(width), parts[len(sums):]), e.d, sideOf(kind))
 	if len(upper.Misfits)+len(lower.Misfits) > 0 {
 		return nil
 	}

@@ -128,14 +128,19 @@ func sheetLine(c *block.Composer, d *job.Dim, back bool) layout.Block {
 
 // everyAnchor names the page of a block by the marks of all dimensions that it
 // holds, as found and as left.
-func everyAnchor(c *block.Composer, b layout.Block, d *job.Dim) layout.Block {
-	return anchors(c, anchors(c, b, d, "found "), d, "left ")
+func everyAnchor(b layout.Block, d *job.Dim) layout.Block {
+	return Anchored(Anchored(b, d, "found "), d, "left ")
 }
 
-func anchors(c *block.Composer, b layout.Block, d *job.Dim, what string) layout.Block {
+// Anchored names the page of a block by a dimension, by those that it stands for, and, for the
+// first of those that stand together elsewhere, by the one that they are there.
+func Anchored(b layout.Block, d *job.Dim, what string) layout.Block {
 	b = b.Anchored(what + d.Mark)
 	for _, x := range d.Merged {
 		b = b.Anchored(what + x.Mark)
+	}
+	if d.In != nil && d == d.In.Merged[0] {
+		b = b.Anchored(what + d.In.Mark)
 	}
 	return b
 }

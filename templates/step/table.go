@@ -191,7 +191,7 @@ func (t *table) row(i int) layout.Row {
 		if k.back {
 			anchor = "left "
 		}
-		cells = append(cells, t.boxes(k, i, g.Table.Room(column)).Anchored(anchor+d.Mark))
+		cells = append(cells, dimension.Anchored(t.boxes(k, i, g.Table.Room(column)), d, anchor))
 		column++
 	}
 	return g.Row(st.At, append(cells, c.Box(layout.RoleInitials, "", st.At))...)
