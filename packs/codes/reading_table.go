@@ -31,6 +31,7 @@ var readingCodes = []Entry{
 	{"no-adjuster", "How far to back off is said, and not what.", "Write adjust: with the part."},
 	{"no-digits", "A size is copied from a reading that is not one, so nothing says how many digits its box needs.", "Name a reading that is measured as a size, or give that one a limit in numbers."},
 	{"found-out-alone", "What to do out of limits as found is said of a reading that is not taken as found.", "Take found-out: out, or measure it as found."},
+	{"found-unread", "A reading has a limit as found, and is taken only where it is set: the limit would be printed nowhere.", "Measure it as found, or write the limit as left:, with found: not taken."},
 	{"no-left", "What to do out of limits is said, and there is no limit for closing.", "Write left:, or take the words out."},
 	{"no-limit", "A reading says neither what it must be nor that it is only recorded.", "Write left:, or found: record to 0.01 mm."},
 	{"no-positions", "A reading says from where it is seen, and is taken at one place.", "Write at: clock, or take viewed-from: out."},

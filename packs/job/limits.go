@@ -182,8 +182,11 @@ func (d *Dim) Zone(l *reading.Limit) string { return d.Zones[l] }
 
 // WatchedOnly reports whether the dimension has a limit while it is read, but
 // nothing that must stand at closing: a temperature during heating.
-func (d *Dim) WatchedOnly() bool {
-	if d.Left != nil || d.Found == nil {
+func (d *Dim) WatchedOnly() bool { return d.Left == nil && d.FoundJudged() }
+
+// FoundJudged reports whether found: names a limit, and not only how its box is written.
+func (d *Dim) FoundJudged() bool {
+	if d.Found == nil {
 		return false
 	}
 	switch d.Found.Kind {
