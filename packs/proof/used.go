@@ -24,7 +24,7 @@ func (r *report) checkPairs() {
 			r.problems.Add(d.At, "never-set", d.Mark+" has a limit for closing, but no step sets it", "set: ["+d.Base+"] at a step, or reverse: the section that measures it")
 		}
 		if d.FoundAt == nil && d.LeftAt != nil && d.FoundJudged() {
-			r.problems.Add(d.Wrote.Found.Pos, "found-unread", d.Mark+" has a limit as found, and no step measures it as found: what is set at "+d.LeftAt.Name()+" would not be judged", "measure: ["+d.Base+"] at the step that takes it as found", "or left: in place of found:, with found: not taken")
+			r.problems.Add(d.Wrote.Found.At, "found-unread", d.Mark+" has a limit as found, and no step measures it as found: what is set at "+d.LeftAt.Name()+" would not be judged", "measure: ["+d.Base+"] at the step that takes it as found", "or left: in place of found:, with found: not taken")
 		}
 		if d.FoundAt == nil && d.Left != nil && d.Left.NeedsFound() {
 			r.problems.Add(d.At, "never-found", d.Mark+" must be left as found, but no step measures it as found", "measure: ["+d.Base+"] at the step before its faces part")
