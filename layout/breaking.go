@@ -126,7 +126,10 @@ func (b breaking) spans(k int) (out []span, within int) {
 // cheapest works out where the page that starts as a span does ends best, when it is known for all
 // starts after it.
 func (b breaking) cheapest(s span) {
-	ps, room, n := b.ps, b.room(s.from), len(b.ps)
+	ps, room, n, page := b.ps, b.room(s.from), len(b.ps), costPage
+	if b.steady(s.from) {
+		page += costWork
+	}
 	y := heightOf(repeated(ps, s.from, s.head))
 	ends := b.after(s.from, s.head)
 	take := func(to, tail int, cost float64, within bool, next []pageEnd) {
@@ -156,7 +159,7 @@ func (b breaking) cheapest(s span) {
 			for k := range p.Block.Partings {
 				x := &p.Block.Partings[k]
 				if (y + x.Upper.H).fits(room) {
-					take(to-1, k+1, costPage+x.cost()+dear(p)+empty(y+x.Upper.H), !x.Apart && b.steady(to-1), b.after(to-1, k+1))
+					take(to-1, k+1, page+x.cost()+dear(p)+empty(y+x.Upper.H), !x.Apart && b.steady(to-1), b.after(to-1, k+1))
 				}
 			}
 		}
@@ -172,6 +175,6 @@ func (b breaking) cheapest(s span) {
 		if next < n {
 			cost += empty(y)
 		}
-		take(to, 0, costPage+cost, within && b.steady(next), b.after(next, 0))
+		take(to, 0, page+cost, within && b.steady(next), b.after(next, 0))
 	}
 }

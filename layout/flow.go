@@ -86,6 +86,7 @@ func (s span) last() int {
 // ways with as many pages and partings the one that fills the earlier pages is taken.
 const (
 	costPage  = 100.0
+	costWork  = 2.0  // so much more for one that a steady sheet begins: a list begins one as well
 	costGroup = 40.0 // a page that ends within a group
 	costDear  = 5.0  // so much more where that group is a dear one: no page is taken for it
 	costBlock = 42.0 // one that ends within a block

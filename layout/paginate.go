@@ -22,7 +22,8 @@ type Sheet struct {
 	Follows bool
 	// Steady says that few pages of the sheet are to begin within a group or block: one in
 	// five, though it takes more pages. Where more than 40 (mostCounted) would begin so in what
-	// is broken together, or no way has so few, they stay as they are.
+	// is broken together, or no way has so few, they stay as they are. Of as many pages few
+	// begin with it.
 	Steady bool
 	Ref    Ref
 }
