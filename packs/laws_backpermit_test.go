@@ -63,7 +63,7 @@ func TestAPutBackRowGoesWithoutOnePermit(t *testing.T) {
 		}
 		seen[len(left)]++
 	})
-	if len(seen) != 4 {
+	if seen[0] == 0 || seen[1] == 0 {
 		t.Errorf("only so much was drawn: %v", seen)
 	}
 }
