@@ -25,7 +25,8 @@ type bands struct {
 // footGap is the room between a band and what stands at its foot.
 const footGap layout.Mm = 1
 
-// leastColumn is how much room a page has at the least where the columns of a sheet begin.
+// leastColumn is how much room a page has at the least where the columns of a sheet begin,
+// however low their first line is.
 const leastColumn layout.Mm = 24
 
 // columnPages sets lines below other pieces of a sheet, in two columns as high as each page
@@ -43,7 +44,7 @@ func (c *composer) columnPages(above []layout.Piece, lines []columnLine, two ban
 		_, page = layout.RoomLeft(c.paper, []layout.Sheet{own})
 		room = page
 	}
-	if room -= two.gap; room < leastColumn && len(above) > 0 {
+	if room -= two.gap; room < two.least(lines) && len(above) > 0 {
 		title := above[len(above)-1]
 		if title.AtTop != nil {
 			title.Block = *title.AtTop
@@ -68,6 +69,20 @@ func (b bands) row(lines []columnLine, cut int) layout.Block {
 func (b bands) beside(left, right []columnLine) layout.Block {
 	first := columnOf(left)
 	return layout.Beside(b.between, first.Fill(b.width, first.H, 0, 0), columnOf(right))
+}
+
+// least is how much room a page has at the least where these lines begin: the first of
+// them goes in, with what a head stays with. Less, and they begin on the next page.
+func (b bands) least(lines []columnLine) layout.Mm {
+	n := 1
+	for n < len(lines) && lines[n-1].head {
+		n++
+	}
+	_, _, high := b.split(lines[:n])
+	if !b.foot.Empty() {
+		high += footGap + b.foot.H
+	}
+	return max(leastColumn, high)
 }
 
 // onPage is how many lines go on a page with so much room, and what is in the two columns:

@@ -59,3 +59,28 @@ func TestLinesInEitherColumn(t *testing.T) {
 		t.Errorf("no lines give %v and %v", left, right)
 	}
 }
+
+// Columns whose first line does not go in below what stands above them begin on the next page,
+// all of them: that line stood there alone, beside nothing, and the others below it.
+func TestColumnsBeginWhereTheirFirstLineGoesIn(t *testing.T) {
+	t.Parallel()
+	w, high := layout.A4.Inner()
+	inner := block.New(pdf.NewFaces(), layout.Pen{}, &job.Job{}, words.English, w)
+	for _, tt := range []struct {
+		first layout.Mm
+		head  bool
+		bands int
+	}{{40, false, 2}, {50, false, 1}, {50, true, 1}} {
+		c := &composer{Composer: inner, paper: layout.A4, own: layout.Sheet{Name: "own"}}
+		title := layout.Piece{Block: layout.Block{W: w, H: 10}, KeepNext: true}
+		above := []layout.Piece{{Block: layout.Block{W: w, H: high - 10 - 45}}, title}
+		lines := []columnLine{{block: layout.Block{W: 80, H: tt.first}, head: tt.head}}
+		for range 6 {
+			lines = append(lines, columnLine{block: layout.Block{W: 80, H: 40}})
+		}
+		pieces := c.columnPages(above, lines, bands{width: 85, between: 5})
+		if got := len(pieces) - len(above); got != tt.bands {
+			t.Errorf("a first line of %.0f mm where 45 mm are left: %d bands, not %d", tt.first, got, tt.bands)
+		}
+	}
+}
