@@ -186,7 +186,7 @@ var triplexWords = []onSheet{
 	{"traveler", "S2Allsixvalvesprings"}, {"traveler", "oneormoreout:all6piecesarerenewed"}, {"traveler", "allin:all6piecesgoback"},
 	{"traveler", "0.0005–0.0012in"}, {"traveler", "0.013–0.030mm"}, {"traveler", "aslippeddecimal"},
 	{"traveler", "load:85N"}, {"traveler", "with:pressedto24.0mm"}, {"traveler", "52–72N"},
-	{"traveler", "mean0.07–0.12mm"}, {"traveler", "oldpartmean0.07–0.18mm"},
+	{"traveler", "mean0.07–0.12mm"}, {"traveler", "oldpart:mean0.07–0.18mm,spreadatmost0.03mm"},
 	{"traveler", "Crossheadleft-hand"}, {"traveler", "Crossheadright-hand"},
 	{"traveler", "orderofPackingoftheplunger,countedfromthewaterendoutward"}, {"traveler", "2people"},
 	// A rod bolt was headed 85 N·m, as if that were the end, and its pull with it.
