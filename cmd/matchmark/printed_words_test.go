@@ -32,7 +32,7 @@ func rodSheets(t *testing.T, dims, marks string) map[string]string {
 
 // threadSheets are those of a stud that is turned.
 func threadSheets(t *testing.T, dims, marks string) map[string]string {
-	head := strings.Replace(rodHead, "{name: Stud}", "{name: Stud, thread: 3/4-10 UNC, flats: 6}", 1)
+	head := strings.Replace(rodHead, "{name: Stud}", "{name: Stud, thread: 3/4-10 UNC, flats: 6, moves: 1 turn gives 0.100 in}", 1)
 	return sheetsOf(t, head+"dimensions:\n"+dims+strings.ReplaceAll(rodSteps, "%s", marks))
 }
 
@@ -85,7 +85,7 @@ func TestRiseKeepsItsWord(t *testing.T) {
 func TestFlatsInTheUnitOfTheReading(t *testing.T) {
 	sheets := threadSheets(t, "  D4: {what: Stand-off, from: {stud: end}, to: {rod: end}, nominal: 2 in, left: record to 0.001 in}\n  D5: {what: Depth, from: {stud: back}, to: {rod: back}, nominal: 2 in, left: record to 0.001 in}\n"+
 		"  D6: {what: Difference, formula: D4 - D5, left: 0.100 to 0.140 in, adjust: stud, back-off: 1/6 turn, source: sheet 7}\n", "D4, D5, D6")
-	wantAll(t, "the adjuster", sheets["reassembly"], "one flat of the Stud (3/4-10 UNC) moves it 0.017 in", "turned back 1/6 turn after it touches (0.0167 in)")
+	wantAll(t, "the adjuster", sheets["reassembly"], "one flat of the Stud (3/4-10 UNC) moves it 0.017 in", "turned back 1/6 turn after it touches (0.017 in)")
 	wantNone(t, "the adjuster", sheets["reassembly"], "moves it 0.42 mm", " mm)")
 }
 
