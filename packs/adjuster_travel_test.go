@@ -74,3 +74,25 @@ func TestWhatATurnMovesIsOfTheFaceThatIsTurned(t *testing.T) {
 		t.Errorf("only so much was drawn: %v", seen)
 	}
 }
+
+// What moves: says in millimetres is told in inches beside a reading in inches, and the other way
+// round: how many turns there are to go is worked out beside it. 25.4 mm are an inch by definition
+// (international yard and pound agreement, 1959).
+func TestWhatATurnMovesIsToldInTheUnitOfTheReading(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct{ left, moves, want string }{
+		{"0.500 to 0.600 in", "1 turn gives 2.50 mm", "0.0984 in"},
+		{"0.500 to 0.600 in", "1 turn gives 0.10 in", "0.10 in"},
+		{"12.00 to 14.00 mm", "1 turn gives 0.1 in", "2.540 mm"},
+		{"12.00 to 14.00 mm", "1 turn gives 2.5 mm", "2.5 mm"},
+	} {
+		jb, problems := loadLaw(lawHead + "parts: {base: {name: Base}, screw: {name: Screw, moves: " + c.moves + "}}\ndimensions:\n" +
+			"  D1: {what: Sag, of: {base: belt}, left: " + c.left + ", adjust: screw, source: sheet 1}\nsteps:\n  - section: Work\n    steps:\n      - {step: read, do: Measure the sag., measure: [D1]}\n")
+		if problems.Errors() > 0 || jb.Dims[0].PerTurn == nil {
+			t.Fatalf("%s, %s: %v", c.left, c.moves, problems)
+		}
+		if got := jb.Dims[0].PerTurn.Text(); got != c.want {
+			t.Errorf("%s, %s: one turn moves it %s, want %s", c.left, c.moves, got, c.want)
+		}
+	}
+}

@@ -31,6 +31,23 @@ func travel(mm thread.Mm, decimals int, unit units.Unit) *units.Quantity {
 	return &q
 }
 
+// toldIn is what an author writes that a turn or a flat moves, in the unit of the reading beside
+// which it is told: in his own figures where that is his unit, else as a thread tells it.
+func toldIn(unit units.Unit, q *units.Quantity, decimals int) *units.Quantity {
+	if q == nil || q.Unit == unit || unit.Dimension() != units.Length {
+		return q
+	}
+	told, err := q.Convert(unit)
+	if err != nil {
+		return nil
+	}
+	if unit == units.Inch || unit == units.Mil || unit == units.Foot {
+		decimals++
+	}
+	told = told.Round(decimals, units.Nearest)
+	return &told
+}
+
 // alongThread are the kinds of a size between two faces that grows or shrinks by the travel of
 // a thread when one of the two is its own.
 var alongThread = []string{"stand-off", "gap", "clearance", "clearance-below", "depth", "length", "float"}
@@ -64,7 +81,7 @@ func (d *Dim) TellTravel() {
 	if m := d.Adjuster.Movement; d.Threaded() {
 		d.PerTurn, d.PerFlat = d.Adjuster.Travel(d.Box.Unit)
 	} else if unit := d.Box.Unit; m != nil && (unit.Dimension() == units.Length || unit == units.None && d.Wrote.Formula.Written()) {
-		d.PerTurn, d.PerFlat = m.PerTurn, m.PerFlat
+		d.PerTurn, d.PerFlat = toldIn(unit, m.PerTurn, 3), toldIn(unit, m.PerFlat, 2)
 	}
 	if d.BackOff == nil || d.PerTurn == nil {
 		return
