@@ -135,7 +135,7 @@ func TestSizeTableByOrifice(t *testing.T) {
 		}},
 		{"Q", []point{
 			{at: "D6", words: []string{"at most 4.424 in", "112.37 mm"}},
-			{at: "D8", words: []string{"0.036 +0.005 / −0.000 in", "old part 0.025 – 0.041 in", "0.64 – 1.03 mm"}},
+			{at: "D8", words: []string{"0.036 +0.005 / −0.000 in", "old part 0.025 – 0.041 in", "0.64 – 1.041 mm"}},
 			{at: "D9", words: []string{"0.285 +0.005 / −0.000 in", "7.24 +0.12 / −0.00 mm"}},
 		}},
 	} {

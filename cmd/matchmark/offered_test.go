@@ -14,7 +14,7 @@ var offeredAmount = regexp.MustCompile(`[0-9][0-9.]* ?(?:mm2|mm|µm|in|kg|lb|N·
 
 // policies are amounts of rules and of common practice, told with the key that they are
 // usual for: nobody measures them.
-var policies = []string{"heavy: 25 kg", "critical-lift: 75 %", "70 to 75 % is usual", "25 kg or less"}
+var policies = []string{"heavy: 25 kg", "critical-lift: 75 %", "70 to 75 % is usual", "25 kg or less", "at most 0.00 mm, with 0 in the box when no leaf goes in"}
 
 // forms are the codes of messages about how a number or a limit is written: their help
 // is a line that can be read again, and no figure of the machine.

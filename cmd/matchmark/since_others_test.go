@@ -31,7 +31,7 @@ func TestChangeBarsBesideSheets(t *testing.T) {
 		{"wet cloth on the cover, not on the hub", "a wet cloth on the cover, none on the hub", "heats", "H1"},
 		{"tester dead at the motor", "tester dead at the motor and tried", "isolations", "Breaker 52-3"},
 		{"wooden covers under one sheet", "wooden covers under two sheets", "openings", "Casing with impeller space"},
-		{"ground as a pair, arrow across both rings", "ground as one, arrow across both rings", "register", "S4"},
+		{"ground as one, arrow across both", "ground as two, arrow across both", "register", "S4"},
 		{"pallets and rubber mats", "pallets and thick mats", "front", "Y3"},
 		{`"Padlock with its tag, chain", count: 6`, `"Padlock with its tag, chain", count: 8`, "gather", "Padlock with its tag"},
 	}
@@ -82,7 +82,7 @@ func TestChangeBarsBesideSheets(t *testing.T) {
 			t.Errorf("the sheet %s has no bar for %s", e.sheet, e.name)
 		}
 	}
-	if want := fmt.Sprintf("S4 Thrust pair back to back p. %d", pageOf(pack, "register")); !strings.Contains(front, strings.ReplaceAll(want, " ", "")) {
+	if want := fmt.Sprintf("S4 Thrust pair p. %d", pageOf(pack, "register")); !strings.Contains(front, strings.ReplaceAll(want, " ", "")) {
 		t.Errorf("the front sheet does not say %q: %s", want, front)
 	}
 	for _, sheet := range []string{"holds", "tightening", "alignment", "signatures", "close-out", "counts"} {

@@ -51,7 +51,7 @@ func (r *reader) machine(at func(string) source.Pos) {
 			continue
 		}
 		f.Other = true
-		r.problems.Add(at(x.row), OtherMachine, "the readings are "+x.what+x.is+", and the definition is of "+x.want+": none of them is taken for it",
+		r.problems.Add(at(x.row), "other-machine", "the readings are "+x.what+x.is+", and the definition is of "+x.want+": none of them is taken for it",
 			"give the readings of "+x.want+", or the definition or job file of that machine", x.help)
 		return
 	}

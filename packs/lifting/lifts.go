@@ -148,18 +148,18 @@ func (r *liftReader) layDown() {
 // for it asks for.
 func (r *liftReader) notSaid() {
 	d := r.d
-	warn := func(missing bool, what, help string) {
+	unsaid := func(missing bool, what, help string) {
 		if missing {
 			r.b.Problems.Warn(r.l.At, "look-at-lift", r.l.Mark+": "+what, help)
 			r.b.Problems.Says(source.Fixed(r.l.Mark, what))
 		}
 	}
 	known := d.Mass.Written() || len(d.Sections) > 0
-	warn(known && !d.MassSource.Written() && d.MassFrom.Value != "estimated", "no scale or document is named for the mass", "mass-source: the scale ticket, the drawing or the sheet that says so")
-	warn(d.Mass.Written() && !d.MassWithin.Written() && d.MassFrom.Value != "estimated", "the mass has no tolerance", "mass-within: by the scale, the drawing or the sheet")
+	unsaid(known && !d.MassSource.Written() && d.MassFrom.Value != "estimated", "no scale or document is named for the mass", "mass-source: the scale ticket, the drawing or the sheet that says so")
+	unsaid(d.Mass.Written() && !d.MassWithin.Written() && d.MassFrom.Value != "estimated", "the mass has no tolerance", "mass-within: by the scale, the drawing or the sheet")
 	named := d.DecidedBy.Written() && d.Because.Written()
-	warn(r.l.Plan.MaxTilt > usualTilt && !named, "a tilt over 2° is allowed, and nobody is named who decides on it", "decided-by: R. Ashdown, lift supervisor, and because: …")
-	warn(len(d.Crew) == 0, "nothing says who must be there", "for example crew: [person in charge, crane driver, rigger]")
+	unsaid(r.l.Plan.MaxTilt > usualTilt && !named, "a tilt over 2° is allowed, and nobody is named who decides on it", "decided-by: R. Ashdown, lift supervisor, and because: …")
+	unsaid(len(d.Crew) == 0, "nothing says who must be there", "for example crew: [person in charge, crane driver, rigger]")
 }
 
 // floorOf is what is written of the floor of a spot.

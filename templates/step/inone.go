@@ -40,7 +40,7 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 	}
 	head := len(out) - 1
 	out = append(out, t.acts()...)
-	out[head].MayPart = Height(out) > Together
+	out[head].MayPart = Height(out) > Together && t.sameText() // else the head says nothing of what is done
 	var empty []job.Emptied
 	for _, st := range steps {
 		empty = append(empty, unticked(st)...)
