@@ -37,7 +37,7 @@ func TestMachine(t *testing.T) {
 		{"an older file of this job", "job,,," + jb.Order.Number + ",\n", false, false},
 	} {
 		f := filled.Read("x.csv", []byte(head+x.rows+value), jb)
-		told := strings.Contains(f.Told.Error(), "["+filled.OtherMachine+"]")
+		told := strings.Contains(f.Told.Error(), "[other-machine]")
 		if f.Other != x.other || told != x.other || len(f.Entries) != 1 {
 			t.Errorf("%s: other %v, told %v, %d values; want %v", x.name, f.Other, f.Told, len(f.Entries), x.other)
 		}
