@@ -102,7 +102,7 @@ func (c *composer) criticalActs(d *job.Dim) string {
 	if d.FoundOut == "" || d.FoundAt == nil {
 		return left
 	}
-	found := c.W.Common.AsFound + ", " + c.W.Common.IfOut.With(d.FoundOut)
+	found := dimension.FoundOut(c.W, d)
 	if d.LeftAt == nil || left == "" {
 		return found // there is no box as left, or nothing is said of it
 	}

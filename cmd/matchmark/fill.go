@@ -247,7 +247,7 @@ func lastTime(jb *job.Job, last []string) (*filled.History, source.Problems) {
 			files = append(files, f)
 		}
 		for _, p := range f.Told {
-			if f.Other && p.Code != filled.OtherMachine {
+			if f.Other && p.Code != "other-machine" {
 				continue // of a file that is left out nothing else is said
 			}
 			if p.Code == "other-job" || p.Code == "other-revision" || p.Code == "other-pack" {

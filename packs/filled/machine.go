@@ -13,9 +13,6 @@ import (
 // but the machine's own tag and serial number tells their readings apart. Both stand in the
 // rows above the boxes behind a word, so that a spreadsheet makes no number or day of them.
 
-// OtherMachine is the code of a file that is of another machine.
-const OtherMachine = "other-machine"
-
 // The words before tag and serial number.
 const machineWord, serialWord = "tag ", "no. "
 

@@ -232,8 +232,7 @@ func (m *matrix) heading() layout.Block {
 	}
 	head := append(Head(m.Composer, d, note, right), limitLines(m.Composer, d, d.Left != nil, right)...)
 	if d.FoundOut != "" && d.FoundAt != nil && d.Left != nil { // the limit above is that of both readings
-		found := m.W.Common.AsFound + ", " + m.W.Common.IfOut.With(d.FoundOut)
-		head = append(head, m.Para(right, []layout.Run{layout.T(layout.Sub, found)}, layout.ParaOpts{Ref: d.At}))
+		head = append(head, m.Para(right, []layout.Run{layout.T(layout.Sub, FoundOut(m.W, d))}, layout.ParaOpts{Ref: d.At}))
 	}
 	text := layout.Above(0.5, head...)
 	boxes := []layout.Block{

@@ -7,6 +7,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/templates/block"
+	"matchmark/templates/words"
 )
 
 // A Told is one thing that is told of a dimension in a table of like places: what it
@@ -129,4 +130,10 @@ func wordsOf(b layout.Block) string {
 		}
 	}
 	return strings.Join(out, " ")
+}
+
+// FoundOut is what is done with a reading that is out as found, where both readings are told of
+// together.
+func FoundOut(w *words.Catalogue, d *job.Dim) string {
+	return w.Common.AsFound + ", " + w.Common.IfOut.With(d.FoundOut)
 }
