@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/reading"
 	"matchmark/templates/block"
 )
 
@@ -20,4 +21,13 @@ func (p *limitParts) leftOn(c *block.Composer, ds ...*job.Dim) []string {
 		}
 	}
 	return []string{p.later(strings.Join(pages, ", "))}
+}
+
+// leftOnFound tells beside a reading that is only recorded as found how it is to be left, on
+// those pages: what is recorded then too is told so, for there is no limit to be left at.
+func leftOnFound(c *block.Composer, d *job.Dim, pages string) string {
+	if len(d.LeftBy) == 0 && d.Left.Kind == reading.Record {
+		return c.W.Dimension.LeftRecorded.With(pages)
+	}
+	return c.W.Dimension.LeftOnFound.With(leftWords(c, d), pages)
 }

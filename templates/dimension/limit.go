@@ -108,7 +108,7 @@ func limitOf(c *block.Composer, d *job.Dim, back, before bool) limitParts {
 		word(c.W.Common.RecordOnly)
 	case !back && d.FoundIsRecorded():
 		word(c.W.Common.RecordOnly)
-		p.later = func(pages string) string { return c.W.Dimension.LeftOnFound.With(leftWords(c, d), pages) }
+		p.later = func(pages string) string { return leftOnFound(c, d, pages) }
 		p.old(c, d)
 	case !back && work.Late != nil:
 		word(c.W.Common.RecordOnly)

@@ -64,7 +64,7 @@ func TableLimit(c *block.Composer, d *job.Dim, back bool) string {
 // to be left, and those of old and mended parts.
 func tableLimits(c *block.Composer, d *job.Dim, back bool) []string {
 	var out []string
-	if d.FoundIsRecorded() && !back {
+	if d.FoundIsRecorded() && !back && d.Left.Kind != reading.Record {
 		out = append(out, c.W.Dimension.LeftAs.With(PlainWords(c.W, d.Left)))
 	}
 	for _, old := range []struct {

@@ -17,7 +17,7 @@ type Dimension struct {
 
 	// Its limit.
 	OnlyRecorded, SourcesDiffer, Used, OldPartInLimits, GoesBack, Renewed string
-	LeftOnFound, LeftAs, WorkedLater, ChosenAt                            Sentence
+	LeftOnFound, LeftRecorded, LeftAs, WorkedLater, ChosenAt              Sentence
 
 	// The print of one tooth on another.
 	ToothToe, ToothHeel, ToothTip, ToothRoot string

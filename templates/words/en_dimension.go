@@ -13,7 +13,7 @@ var englishDimension = Dimension{
 	WarmAll: "take this off each reading (with an instrument near %s itself)",
 	Copied:  "as found, copied", FoundOn: "found: p. %s",
 
-	OnlyRecorded: "only recorded, nothing to set", LeftOnFound: "to be left %s (p.\u00a0%s)", LeftAs: "to be left %s", WorkedLater: "limit %s: worked out when %s is read (p.\u00a0%s)",
+	OnlyRecorded: "only recorded, nothing to set", LeftOnFound: "to be left %s (p.\u00a0%s)", LeftRecorded: "record as left too (p.\u00a0%s)", LeftAs: "to be left %s", WorkedLater: "limit %s: worked out when %s is read (p.\u00a0%s)",
 	SourcesDiffer: "sources differ", Used: "USED", ChosenAt: "chosen at %s", OldPartInLimits: "old part OK", GoesBack: "goes back", Renewed: "renewed",
 
 	ToothToe: "toe", ToothHeel: "heel", ToothTip: "tip of the tooth", ToothRoot: "root",
