@@ -37,7 +37,7 @@ type Need struct {
 	order          string          // by which it is sorted
 }
 
-// None is what stands for a crane or permit that is not named.
+// none is what stands for a crane or permit that is not named.
 const none = "not named"
 
 // Of makes the summary of a job that is printed on so many pages.
