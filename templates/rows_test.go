@@ -1,8 +1,12 @@
 package templates
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
+	"matchmark/layout"
+	"matchmark/layout/pdf"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
@@ -41,6 +45,72 @@ func TestFactsOfAKind(t *testing.T) {
 	} {
 		if got := c.kindFacts(x.kind); got != x.want {
 			t.Errorf("%+v: %q, want %q", x.kind, got, x.want)
+		}
+	}
+}
+
+// Whoever checks a step as well has a row in the register of who signs, once.
+func TestWhoChecksSigns(t *testing.T) {
+	t.Parallel()
+	steps := []*job.Step{{Check: "second mechanic"}, {}, {Check: "second mechanic"}, {Check: "electrician"}}
+	c := &composer{Composer: &block.Composer{W: words.English, Job: &job.Job{Sections: []*job.Section{{Steps: steps}}}}}
+	var got []string
+	for _, r := range c.roles() {
+		got = append(got, r.name)
+	}
+	if want := []string{"second mechanic", "electrician", words.English.Signatures.Mechanic}; !slices.Equal(got, want) {
+		t.Errorf("%q sign, want %q", got, want)
+	}
+}
+
+// A blank is not struck.
+func TestSignsThatAreStruck(t *testing.T) {
+	t.Parallel()
+	for text, want := range map[string]int{"C4 NDE XBVT": 9, "X1 KDFB": 6, "": 0} {
+		if got := signs(text); got != want {
+			t.Errorf("%q has %d signs, want %d", text, got, want)
+		}
+	}
+}
+
+// A lock that is on twice is counted twice at the end, and one that no step puts on once.
+func TestLocksAreCountedAsOftenAsTheyAreOn(t *testing.T) {
+	t.Parallel()
+	on, again := &job.Step{No: "1.1"}, &job.Step{No: "R2.1"}
+	j := &job.Job{Isolations: []*job.Isolation{{Periods: []job.LockPeriod{{Locked: on}, {Locked: again, Again: true}}}, {}}}
+	c := &composer{Composer: &block.Composer{W: words.English, Job: j}}
+	for _, x := range c.tally() {
+		if x.what == words.English.CloseOut.Locks {
+			if x.printed != "3" {
+				t.Errorf("%s locks are counted, want 3", x.printed)
+			}
+			return
+		}
+	}
+	t.Error("no locks are counted")
+}
+
+// An opening that a person fits through is told as one at each of its places.
+func TestEnclosedOpeningsAreToldAtEachPlace(t *testing.T) {
+	t.Parallel()
+	j := &job.Job{Openings: []*job.Opening{
+		{Key: "pit", What: "Pit", Enclosed: true},
+		{Key: "bore", What: "Bore", Place: job.Place{Label: "DE", Name: "drive end"}, Enclosed: true},
+		{Key: "bore", What: "Bore", Place: job.Place{Label: "NDE", Name: "open end"}},
+	}}
+	c := &composer{Composer: block.New(pdf.NewFaces(), layout.Pen{}, j, words.English, 180)}
+	said := ""
+	for _, p := range openings(c) {
+		for _, it := range p.Block.Items() {
+			if text, ok := it.Shape.(layout.Text); ok {
+				said += strings.ReplaceAll(text.S, "\u00a0", " ") + " "
+			}
+		}
+	}
+	said = strings.Join(strings.Fields(said), " ")
+	for text, want := range map[string]int{words.English.Openings.Enclosed: 2, "Bore, drive end": 1, "Bore, open end": 1} {
+		if got := strings.Count(said, text); got != want {
+			t.Errorf("%q stands %d times, want %d, in\n%s", text, got, want, said)
 		}
 	}
 }
