@@ -2,15 +2,19 @@ package packs_test
 
 import "testing"
 
+// housing is a machine of one part, lockedHousing one whose motor is locked out.
+const (
+	housing       = lawHead + "parts:\n  housing: {name: Housing}\n"
+	lockedHousing = housing + `isolations:
+  motor: {point: Breaker 12, energy: "electric, 400 V", state: racked out, proved: tried}
+`
+)
+
 // The pump of a tensioner, a bearing in an oven, oil that runs and a tried start were told as a
 // machine that runs behind its locks; a run in minutes or by another word was not.
 func TestWhatRunsByItsWords(t *testing.T) {
 	t.Parallel()
-	toldJust(t, "runs-locked", lawHead+`
-parts:
-  housing: {name: Housing}
-isolations:
-  motor: {point: Breaker 12, energy: "electric, 400 V", state: racked out, proved: tried}
+	toldJust(t, "runs-locked", lockedHousing+`
 steps:
   - section: Run
     steps:
@@ -72,11 +76,7 @@ steps:
 // that puts them on again, and nothing was told.
 func TestWhatRunsIsReadBetweenTheLocks(t *testing.T) {
 	t.Parallel()
-	toldJust(t, "runs-locked", lawHead+`
-parts:
-  housing: {name: Housing}
-isolations:
-  motor: {point: Breaker 12, energy: "electric, 400 V", state: racked out, proved: tried}
+	toldJust(t, "runs-locked", lockedHousing+`
 instruments:
   meter: {name: Meter, range: 0 to 20 mm/s, reads: 0.1 mm/s}
 dimensions:
@@ -101,9 +101,7 @@ steps:
 // two-man job were not.
 func TestPeopleWantedByWords(t *testing.T) {
 	t.Parallel()
-	toldJust(t, "people-in-words", lawHead+`
-parts:
-  housing: {name: Housing}
+	toldJust(t, "people-in-words", housing+`
 steps:
   - section: Turn
     steps:

@@ -113,7 +113,7 @@ func (c *composer) toldStep(sts []*job.Step, back map[*job.Step]*job.Step) toldS
 			look = withoutPlace(look, sts[0].Place.Label)
 		}
 	}
-	for _, m := range missedAt(sts) {
+	for _, m := range missedAt(sts, c.W.Common.Colon) {
 		look = joinFacts(look, c.W.AllSteps.Missed.With(m))
 	}
 	if len(backs) > 0 {
@@ -172,7 +172,7 @@ func (c *composer) looks(st *job.Step) string {
 
 // missedAt is what is easily missed at steps that are told together, once each; before it
 // stand its places, if it is not so at all of them: NDE: lock nut LEFT-HAND.
-func missedAt(sts []*job.Step) []string {
+func missedAt(sts []*job.Step, colon string) []string {
 	places := map[string][]string{}
 	var texts []string
 	for _, st := range sts {
@@ -186,7 +186,7 @@ func missedAt(sts []*job.Step) []string {
 	}
 	for i, text := range texts {
 		if at := places[text]; len(at) < len(sts) {
-			texts[i] = strings.Join(slices.Compact(at), ", ") + ": " + text
+			texts[i] = strings.Join(slices.Compact(at), ", ") + colon + text
 		}
 	}
 	return texts

@@ -161,7 +161,7 @@ func (c *composer) outValues(v filled.Verdict) string {
 			out = append(out, text)
 		}
 	}
-	return strings.Join(out, "; ")
+	return strings.Join(out, c.W.Common.Semicolon)
 }
 
 // outcomes are the dimensions of one outcome, found and left apart, with their values.
@@ -251,7 +251,7 @@ func runs(list []int) string {
 func (c *composer) lost() []string {
 	var out []string
 	for _, l := range c.Filled.Values.Lost {
-		out = append(out, strings.Join(strings.Fields(l.Mark+" "+l.Side+" "+l.Position), " ")+": "+l.Text+" ("+place(l.At)+")")
+		out = append(out, strings.Join(strings.Fields(l.Mark+" "+l.Side+" "+l.Position), " ")+c.W.Common.Colon+l.Text+" ("+place(l.At)+")")
 	}
 	return out
 }
@@ -260,7 +260,7 @@ func (c *composer) lost() []string {
 func (c *composer) foundOnDay() []string {
 	var out []string
 	for _, d := range c.Filled.Values.Day {
-		out = append(out, d.Mark+" "+d.Side+": "+d.Text)
+		out = append(out, d.Mark+" "+d.Side+c.W.Common.Colon+d.Text)
 	}
 	return out
 }
@@ -275,7 +275,7 @@ func (c *composer) refused() []string {
 	var out []string
 	for _, p := range all {
 		if p.Code != "box-gone" { // listed as lost
-			out = append(out, place(p.Pos)+": "+p.In(c.W))
+			out = append(out, place(p.Pos)+c.W.Common.Colon+p.In(c.W))
 		}
 	}
 	return out

@@ -26,7 +26,7 @@ func (c *composer) chosen() layout.Block {
 		if i > 0 {
 			runs = append(runs, layout.T(layout.Body, " · "))
 		}
-		runs = append(runs, layout.Run{Text: x.What + ": ", Style: layout.Body, Ref: x.At}, layout.Run{Text: state, Style: layout.Strong, Ref: x.At})
+		runs = append(runs, layout.Run{Text: x.What + c.W.Common.Colon, Style: layout.Body, Ref: x.At}, layout.Run{Text: state, Style: layout.Strong, Ref: x.At})
 	}
 	runs = append(runs, layout.T(layout.Sub, "  "+w.Front.OnlyThis))
 	return layout.Above(1, c.Heading(w.Front.ThisMachine), c.Para(c.Span, runs, layout.ParaOpts{Ref: c.Job.Choices[0].At}))

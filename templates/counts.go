@@ -29,7 +29,7 @@ func counts(c *composer) []layout.Piece {
 	out[len(out)-1].KeepNext = true
 	var by []layout.Block
 	for _, when := range []string{w.Register.CountedApart, w.Counts.AtEnd} {
-		by = append(by, c.WideBox(layout.RoleName, (c.Span-layout.GapX)/2, 1, when+": "+w.Common.NameSign, nil))
+		by = append(by, c.WideBox(layout.RoleName, (c.Span-layout.GapX)/2, 1, when+w.Common.Colon+w.Common.NameSign, nil))
 	}
 	return append(out, layout.Piece{Block: layout.Beside(layout.GapX, by...), Gap: layout.GapY})
 }

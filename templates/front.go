@@ -58,7 +58,7 @@ func (c *composer) identity() layout.Block {
 		c.Para(c.Span, []layout.Run{layout.T(layout.Section, o.Number+"  "+o.Title),
 			layout.T(layout.Body, "  "+issued)}, layout.ParaOpts{Ref: o.At}).Heading(2))
 	if o.Scope != "" {
-		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, w.Front.Scope+": "), layout.T(layout.Body, o.Scope)}, layout.ParaOpts{Ref: o.At}))
+		lines = append(lines, c.Para(c.Span, []layout.Run{layout.T(layout.Strong, w.Front.Scope+w.Common.Colon), layout.T(layout.Body, o.Scope)}, layout.ParaOpts{Ref: o.At}))
 	}
 	return layout.Above(1, lines...)
 }

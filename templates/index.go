@@ -206,7 +206,7 @@ func (c *composer) limitsOf(d *job.Dim) []limitLine {
 		name string
 	}{{d.Reuse, c.W.Common.OldPart}, {d.Repair, c.W.Common.Mended}} {
 		if old.l != nil {
-			lines = append(lines, limitLine{layout.Sub, dimension.OldWords(old.name, old.l, dimension.WornWords(c.Composer, d, old.l))})
+			lines = append(lines, limitLine{layout.Sub, dimension.OldWords(c.W, old.name, old.l, dimension.WornWords(c.Composer, d, old.l))})
 		}
 	}
 	return lines

@@ -21,7 +21,7 @@ func (c *composer) coarseLine(rows [][]*job.Dim) []layout.Piece {
 		}
 		why := d.WhyCoarse
 		if d.By != nil {
-			why = d.By.Name + ": " + why
+			why = d.By.Name + c.W.Common.Colon + why
 		}
 		if len(marks[why]) == 0 {
 			whys = append(whys, why)

@@ -142,13 +142,13 @@ func (c *composer) groupOfPlaces(list []job.Place) string {
 		names, told := placeNames(list[:n])
 		switch {
 		case len(sides) > 0:
-			out = append(out, names+": "+strings.Join(sides, ", "))
+			out = append(out, names+c.W.Common.Colon+strings.Join(sides, ", "))
 		case told:
 			out = append(out, names)
 		}
 		list = list[n:]
 	}
-	return strings.Join(out, "; ")
+	return strings.Join(out, c.W.Common.Semicolon)
 }
 
 // placeNames are the short names of places with what they mean; told says that one means more

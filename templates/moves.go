@@ -19,7 +19,7 @@ func (c *composer) movesTable() []layout.Piece {
 			if m.Verdict.In() {
 				verdict = w.Filled.AlignIn
 			}
-			title += ": " + verdict
+			title += w.Common.Colon + verdict
 		}
 		gap := layout.Mm(1)
 		if len(out) == 0 {
@@ -36,7 +36,7 @@ func (c *composer) movesTable() []layout.Piece {
 		for _, check := range m.Checks {
 			// Two steps, one at each end, are within what a dial can show.
 			if check.Steps > 2 {
-				text := c.W.Alignment.Dial[check.Dial] + ": " + w.Filled.DoesNotClose.With(m.Of.Setup.Told(check.Sum.Abs()).Print())
+				text := c.W.Alignment.Dial[check.Dial] + w.Common.Colon + w.Filled.DoesNotClose.With(m.Of.Setup.Told(check.Sum.Abs()).Print())
 				out = append(out, layout.Piece{Block: c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, text)}, layout.ParaOpts{Ref: m.Of.At}), Gap: 1})
 			}
 		}

@@ -78,7 +78,7 @@ func (c *composer) setsLine() layout.Block {
 		}
 		before := " · "
 		if last == "" {
-			before = c.W.Register.Sets + ": "
+			before = c.W.Register.Sets + c.W.Common.Colon
 		}
 		runs = append(runs, layout.T(layout.Sub, before), layout.T(layout.SubBold, s.Mark), layout.T(layout.Sub, " "+says))
 		last = says

@@ -89,7 +89,7 @@ func (c *composer) reportDim(head *layout.Block, lines []filled.Line) []layout.P
 		limit = dimension.PlainWords(c.W, d.Found)
 	}
 	if d.Reuse != nil {
-		limit += "; " + dimension.OldWords(c.W.Common.OldPart, d.Reuse, dimension.WornWords(c.Composer, d, d.Reuse))
+		limit += c.W.Common.Semicolon + dimension.OldWords(c.W, c.W.Common.OldPart, d.Reuse, dimension.WornWords(c.Composer, d, d.Reuse))
 	}
 	runs = append(runs, layout.T(layout.Sub, "  "+limit))
 	if digits := d.Box.Form == reading.Digits || d.Box.Form == reading.Fraction; digits && limit == c.W.Common.RecordOnly {

@@ -88,7 +88,7 @@ func (c *composer) bagRuns(t *job.Tag, kinds int, say bagSays, room layout.Mm) [
 	if t.Pocket != "" {
 		name = t.Container.Name // the name of the bag stands beside its mark
 	}
-	name += ": "
+	name += c.W.Common.Colon
 	if !say.name {
 		name = ""
 	}

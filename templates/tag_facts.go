@@ -175,7 +175,7 @@ func (c *composer) contents(t *job.Tag, kinds int) string {
 	}
 	line := noBreak(c.W.Tag.OnRegister.With(strconv.Itoa(t.N)))
 	if more != "" {
-		line = more + ": " + line
+		line = more + c.W.Common.Colon + line
 	}
 	return strings.Join(append(out, line), ", ")
 }

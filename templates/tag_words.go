@@ -44,7 +44,7 @@ func (c *composer) waysRound(t *job.Tag) []string {
 		for _, r := range m.Part.WayRound {
 			text := c.W.Tag.SideFaces.With(r.Mark, r.Faces)
 			if t.Part == nil {
-				text = r.Part.Name + ": " + text // one of several in a container
+				text = r.Part.Name + c.W.Common.Colon + text // one of several in a container
 			}
 			if !slices.Contains(out, text) {
 				out = append(out, text)

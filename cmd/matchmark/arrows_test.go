@@ -14,7 +14,7 @@ import (
 var arrows = map[string][]string{
 	"cmd/matchmark": {"packs", "packs/job", "packs/bom", "packs/codes", "packs/def", "packs/filled", "packs/keep", "packs/nearest", "packs/outage", "packs/revise", "packs/stock", "packs/source", "packs/starters", "templates", "layout", "layout/pdf"},
 
-	"packs/outage": {"packs/job", "packs/source", "packs/units"},
+	"packs/outage": {"packs/job", "packs/keep", "packs/source", "packs/units"},
 
 	"templates": {"packs/outage", "templates/words", "templates/block", "templates/dimension", "templates/step", "templates/liftsheet", "templates/heatsheet", "templates/jointsheet", "templates/alignsheet",
 		"packs/filled", "packs/job", "packs/stock", "packs/source", "packs/reading", "packs/units", "packs/align", "packs/heat", "layout", "layout/draw", "layout/sign", "layout/svg"},

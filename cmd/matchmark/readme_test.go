@@ -6,6 +6,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -13,6 +14,7 @@ import (
 	"matchmark/layout"
 	"matchmark/layout/pdf"
 	"matchmark/packs"
+	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
 	"matchmark/templates"
@@ -107,6 +109,54 @@ func TestReadmeCommands(t *testing.T) {
 	}
 	if ran < 3 {
 		t.Errorf("only %d commands are found in the README", ran)
+	}
+}
+
+// TestReadmeStorm holds what the README says of the storm pump against its pack: how much there
+// is in it, and a code of a tag, which the README had of a mark that the pump no longer has.
+func TestReadmeStorm(t *testing.T) {
+	t.Parallel()
+	text, _ := readme(t)
+	jb, _ := composed(t, "storm-pump.yaml", templates.Options{Paper: layout.A4})
+	dims, steps := map[string]bool{}, map[string]bool{}
+	for _, d := range jb.Dims {
+		dims[d.Base] = true
+	}
+	for _, st := range jb.Steps() {
+		steps[st.Key] = true
+	}
+	for _, c := range []struct {
+		says string
+		is   int
+	}{{`(\d+)\s+dimensions`, len(dims)}, {`(\d+) tags\.`, jb.Tagged()}, {`(\d+) steps at its two ends`, len(steps)}} {
+		m := regexp.MustCompile(c.says).FindStringSubmatch(text)
+		if m == nil || m[1] != strconv.Itoa(c.is) {
+			t.Errorf("the README says %q by %s, the storm pump has %d", m, c.says, c.is)
+		}
+	}
+	pulls, puts := 0, 0
+	for _, h := range jb.Heats {
+		switch {
+		case h.Pull != nil:
+			pulls++
+		case h.PutOn != nil:
+			puts++
+		}
+	}
+	if said := "two lifts, a hot pull, two bearings put on hot"; !strings.Contains(text, said) || len(jb.Lifts) != 2 || pulls != 1 || puts != 2 {
+		t.Errorf("the README is to say %q: the storm pump has %d lifts, %d hot pulls, and %d parts put on hot alone", said, len(jb.Lifts), pulls, puts)
+	}
+	codes := regexp.MustCompile("`(P03 WO2408 [A-Z0-9 ]+)`").FindAllStringSubmatch(text, -1)
+	if len(codes) == 0 {
+		t.Error("the README shows no code of a tag")
+	}
+	for _, m := range codes {
+		tag := slices.IndexFunc(jb.Tags, func(x *job.Tag) bool { return x.Code == m[1] })
+		if tag < 0 {
+			t.Errorf("%s is the code of no tag of the storm pump", m[1])
+		} else if stamp := "`" + jb.Tags[tag].Stamp() + "`"; !strings.Contains(text, stamp) {
+			t.Errorf("the README does not show %s, which is struck for %s", stamp, m[1])
+		}
 	}
 }
 

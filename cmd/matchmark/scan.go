@@ -32,7 +32,7 @@ func scan(args []string, s streams) int {
 		return s.usage(err, scanUsage+flags.FlagUsages())
 	}
 	if flags.NArg() < 2 {
-		return s.usage(errors.New("scan takes a definition and the text of a code"), "hint: matchmark scan pump.yaml P03 WO2408 C8 NDE KDFB RTX\n")
+		return s.usage(errors.New("scan takes a definition and the text of a code"), "hint: matchmark scan pump.yaml P03 WO2408 C4 NDE XBVT TRT\n")
 	}
 	jb, problems := packs.Load(disk{stdin: s.in}, g.inputs(flags.Arg(0)))
 	if problems.Errors() > 0 {

@@ -109,7 +109,7 @@ func joinDims(ds []*job.Dim, st *job.Step) {
 		m.Box.After = max(m.Box.After, d.Box.After)
 		m.Box.Signed = m.Box.Signed || d.Box.Signed
 		if d.LastChance != nil && (m.LastChance == nil || d.LastChance.Index < m.LastChance.Index) {
-			m.LastChance, m.LostAt = d.LastChance, d.LostAt
+			m.LastChance, m.LostAt, m.LostVerb = d.LastChance, d.LostAt, d.LostVerb
 		}
 	}
 	m.Sheet = bigBlock(&m)

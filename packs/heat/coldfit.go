@@ -163,7 +163,7 @@ func (c *ColdFit) grips(out *ColdFitted, hot *Hub) error {
 			}
 		}
 	}
-	out.GripsSoonest = out.GripsSoonest.atTheEnds()
+	out.GripsSoonest = out.GripsSoonest.atTheEnds(endsGrip)
 	return nil
 }
 

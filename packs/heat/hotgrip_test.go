@@ -71,6 +71,34 @@ func TestAHotHubGripsAtItsEndsFirst(t *testing.T) {
 	}
 }
 
+// Of a hub of stainless steel on a shaft that grows less a fifth was too little: both come down
+// together, the hub from its ends, and it has gripped a third before the net of rings says.
+func TestAPoorlyConductingHubGripsAtItsEndsLongBefore(t *testing.T) {
+	t.Parallel()
+	for _, x := range []struct {
+		hub, shaft string
+		bore       Mm
+	}{{"stainless steel 316", "grey cast iron", 0}, {"stainless steel 304", "carbon steel", 125}} {
+		r := Refit{
+			Fit: Fit{Diameter: 250, Interference: 0.05, Basis: Greatest, Clearance: 0.25},
+			Hub: Hub{Outside: 550, Length: 375, Start: 20}, Shaft: Shaft{Start: 20, Bore: x.bore}, Air: Surroundings{20, 15}, Limit: Limit{At: 390, Source: "site"},
+		}
+		r.Hub.Material, _ = MaterialNamed(x.hub)
+		r.Shaft.Material, _ = MaterialNamed(x.shaft)
+		got, err := r.Plan()
+		if err != nil {
+			t.Fatal(err)
+		}
+		told := float64(got.GripsSoonest)
+		if grips, lags := planeGrips(&r, got.SetTo, told); grips {
+			t.Errorf("%s on %s: told to grip after %.0f s at the soonest, and the plane is %.1f µm open by then", x.hub, x.shaft, told, lags*1e6)
+		}
+		if grips, lags := planeGrips(&r, got.SetTo, told/poorEndsGrip*endsGrip); !grips {
+			t.Errorf("%s on %s: a fifth would do, the plane is still %.1f µm open", x.hub, x.shaft, lags*1e6)
+		}
+	}
+}
+
 // A thin ring with little clearance on an aluminium shaft grips within the first second, and
 // the net told 0.15 s where the plane had gripped: no time is told then.
 func TestAThinRingGripsAtOnce(t *testing.T) {

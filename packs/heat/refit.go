@@ -11,7 +11,8 @@ import (
 // shop. After that the hub cools twice: in the air while it is carried, and on
 // the shaft, through the air in the gap when it hangs centred, or at once where
 // it rests on the shaft. The two ways on the shaft bound the time to grip; the shorter is
-// told a fifth shorter, for the ends of the hub cool before its middle (endsGrip).
+// told a fifth shorter, of a hub that conducts poorly two fifths, for the ends of the hub cool
+// before its middle (endsGrip).
 // Source: the finite volumes of net.go. Refused: a hub that would pass its
 // limit, with the cooled shaft as the way out where that is enough.
 
@@ -40,7 +41,7 @@ type Refitted struct {
 	// is gone.
 	Carry Second
 	// Grips is how long after sliding on it grips when it hangs centred in the
-	// air of the gap; GripsSoonest, a fifth shorter, when it touches all round from the start.
+	// air of the gap; GripsSoonest, a fifth or two shorter, when it touches all round from the start.
 	Grips, GripsSoonest Second
 	Assumptions         []Assumption
 	Warnings            []Warning
@@ -124,7 +125,7 @@ func (r *Refit) inTime(need Free, set Celsius) (Refitted, error) {
 	out.Carry, errs[0] = coolsTo(alone, half)
 	out.Grips, errs[1] = coolsTo(newBodies(&hot, &r.Shaft, r.Fit, Contact{Perfect: true}, r.Air, usualGrid), r.Fit.Interference.metres())
 	out.GripsSoonest, errs[2] = coolsTo(newBodies(&hot, &r.Shaft, r.Fit, touching, r.Air, usualGrid), r.Fit.Interference.metres())
-	out.GripsSoonest = out.GripsSoonest.atTheEnds()
+	out.GripsSoonest = out.GripsSoonest.atTheEnds(r.toldShare())
 	return out, errors.Join(errs[:]...)
 }
 
@@ -133,13 +134,30 @@ func (r *Refit) inTime(need Free, set Celsius) (Refitted, error) {
 // rings says so: on a cooled shaft up to 15 % sooner where it is half as long as its bore is
 // wide (TestACooledShaftGripsNoSoonerThanTold), a hot one up to 10 % sooner, long or short,
 // where its shaft ends with it or its metals take heat unlike (TestAHotHubGripsNoSoonerThanTold).
-const endsGrip = 0.8
+// A hot hub of stainless steel, longer than its bore is wide, on a shaft that grows less than
+// it does, has gripped at its ends up to 34 % sooner: of one that conducts as poorly less is told.
+const endsGrip, poorEndsGrip = 0.8, 0.6
 
-// atTheEnds is the least time to grip that is told for that of the net, down to a whole
+// poorConductor is the conductivity, in W/m K at 20 °C, under which a metal conducts poorly:
+// stainless steels have 13 to 15, all other metals of the table 50 and more.
+const poorConductor = 20
+
+// toldShare is the share of the least time to grip that is told of a hot hub.
+func (r *Refit) toldShare() float64 {
+	if r.poorly() {
+		return poorEndsGrip
+	}
+	return endsGrip
+}
+
+// poorly reports whether the hub conducts poorly.
+func (r *Refit) poorly() bool { return r.Hub.Material.Conducts.at(20) < poorConductor }
+
+// atTheEnds is the least time to grip that is told for that of the net: a share of it, down to a whole
 // second. Of less than three seconds none is told: in so short a time the first cells of the
 // net are too coarse to say when (tried in hotgrip_test.go), and nobody counts on it.
-func (s Second) atTheEnds() Second {
-	if told := math.Floor(float64(s) * endsGrip); told >= 3 {
+func (s Second) atTheEnds(part float64) Second {
+	if told := math.Floor(float64(s) * part); told >= 3 {
 		return Second(told)
 	}
 	return 0
@@ -172,6 +190,9 @@ func (r *Refit) assumptions() []Assumption {
 		assume("even", "the hub is warm through when it leaves the heater"),
 		assume("air", "hub and shaft lose %v to air of %v", r.Air.Film, r.Air.Air),
 		assume("grip", "the times to grip lie between a hub that touches all round and one that hangs centred in its gap; the shorter is told a fifth shorter, for the ends of a hub cool first"),
+	}
+	if r.poorly() {
+		list[2] = assume("grip", "the times to grip lie between a hub that touches all round and one that hangs centred in its gap; the shorter is told two fifths shorter, for the ends of a hub that conducts so poorly cool long before its middle")
 	}
 	list = append(list, ofMaterials(&r.Hub.Material, &r.Shaft.Material)...)
 	return append(list, assumePlanning())

@@ -6,7 +6,7 @@ import (
 )
 
 // Stamp is what is struck into a metal tag, or etched into a part that goes through the
-// wash: the mark with its place and the check letters of the key, C8 NDE KDFB. The letters
+// wash: the mark with its place and the check letters of the key, C4 NDE XBVT. The letters
 // tell it from the same mark of another machine or job.
 func (t *Tag) Stamp() string {
 	fields := strings.Fields(t.Key)

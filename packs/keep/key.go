@@ -9,7 +9,7 @@ import (
 
 // The text of a tag's code, as a scanner types it:
 //
-//	P03 WO2408 C8 NDE S KDFB RTX
+//	P03 WO2408 C4 NDE S XKPR XDP
 //	machine, job, mark with its place and pocket, check letters, content letters
 //
 // All but the content letters is the key: it holds the machine, the job and the mark, and

@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"matchmark/packs/job"
+	"matchmark/packs/keep"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
@@ -37,7 +38,7 @@ type Need struct {
 	order          string          // by which it is sorted
 }
 
-// None is what stands for a crane or permit that is not named.
+// none is what stands for a crane or permit that is not named.
 const none = "not named"
 
 // Of makes the summary of a job that is printed on so many pages.
@@ -116,20 +117,25 @@ var Lists = []struct {
 	{"heat", func(s Summary) []Need { return s.Heats }},
 }
 
-// WriteCSV writes the jobs, then the needs, as one table: a column says which a line is.
-// The error is that of w.
+// WriteCSV writes the jobs, then the needs, as one table: a column says which a line is. An
+// apostrophe stands before a text that a spreadsheet would run, count or date (keep.Cell), but
+// not before the days that the table is sorted by. The error is that of w.
 func WriteCSV(w io.Writer, jobs []Summary) error {
 	c := csv.NewWriter(w)
 	rows := [][]string{{"line", "job", "revision", "tag", "machine", "title", "date", "by", "mark", "what", "pages", "tags", "hours", "crew hours", "folder", "failed"}}
 	for _, s := range jobs {
 		rows = append(rows, []string{
-			"job", s.Job, s.Revision, s.Tag, s.Machine, s.Title, s.Issued, "", "", "", strconv.Itoa(s.Pages), strconv.Itoa(s.Tags),
-			s.Hours.Text(), s.CrewHours.Text(), s.Folder, s.Failed,
+			"job", keep.Cell(s.Job), keep.Cell(s.Revision), keep.Cell(s.Tag), keep.Cell(s.Machine), keep.Cell(s.Title), s.Issued, "", "", "",
+			strconv.Itoa(s.Pages), strconv.Itoa(s.Tags), s.Hours.Text(), s.CrewHours.Text(), keep.Cell(s.Folder), keep.Cell(s.Failed),
 		})
 	}
 	for _, l := range Lists {
 		for _, line := range By(jobs, l.Of) {
-			rows = append(rows, []string{l.Word, line.Job, line.Revision, "", "", "", "", line.By, line.Mark, line.What, "", "", "", "", "", ""})
+			by := line.By
+			if l.Word != "hold" {
+				by = keep.Cell(by) // a name, where that of a hold is a day
+			}
+			rows = append(rows, []string{l.Word, keep.Cell(line.Job), keep.Cell(line.Revision), "", "", "", "", by, line.Mark, keep.Cell(line.What), "", "", "", "", "", ""})
 		}
 	}
 	return c.WriteAll(rows)

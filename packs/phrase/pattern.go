@@ -30,9 +30,6 @@ func Words(expression string) *Pattern { return Of(`(?i)\b(?:` + expression + `)
 // Quoted is the expression of a text as it stands.
 func Quoted(text string) string { return regexp.QuoteMeta(text) }
 
-// String is the expression.
-func (p *Pattern) String() string { return p.text }
-
 // may reports whether a text has the words without which the expression cannot match.
 func (p *Pattern) may(text string) bool {
 	p.take.Do(func() { p.needs = needOf(p.text) })

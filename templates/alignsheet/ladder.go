@@ -187,9 +187,9 @@ func (s sheet) rungWords(r align.Rung) string {
 	}
 	switch r.Code {
 	case align.MoveUp:
-		text += ": " + w.Alignment.RaiseIf
+		text += w.Common.Colon + w.Alignment.RaiseIf
 	case align.MoveRight:
-		text += ": " + w.Alignment.RightIf
+		text += w.Common.Colon + w.Alignment.RightIf
 	}
 	return text
 }
@@ -236,7 +236,7 @@ func (s sheet) example(head *layout.Block) []layout.Piece {
 		for _, at := range clock {
 			four = append(four, w.Alignment.Clock[at]+" "+signed(ex.Readings[align.Reading{Dial: d, At: at}].Number))
 		}
-		lines = append(lines, s.line(layout.Body, w.Alignment.Dial[d]+": "+strings.Join(four, ", ")))
+		lines = append(lines, s.line(layout.Body, w.Alignment.Dial[d]+w.Common.Colon+strings.Join(four, ", ")))
 	}
 	const gap layout.Mm = 6
 	width := (s.Span - gap) / 2

@@ -180,7 +180,7 @@ func (t setTable) verdicts() []layout.Block {
 	}
 	w := t.W
 	row := func(letters, text string) layout.Block {
-		limit := t.Para(t.text, []layout.Run{layout.T(layout.Limit, letters+": "+text+" "), layout.T(layout.Caption, w.Alignment.BothWays)}, layout.ParaOpts{Ref: t.a.At})
+		limit := t.Para(t.text, []layout.Run{layout.T(layout.Limit, letters+w.Common.Colon+text+" "), layout.T(layout.Caption, w.Alignment.BothWays)}, layout.ParaOpts{Ref: t.a.At})
 		return t.row(limit, func(int) layout.Block {
 			return layout.Middle(layout.GapX, t.Tick(layout.Strong, w.Alignment.In, t.a.At), t.Tick(layout.Strong, w.Alignment.Out, t.a.At))
 		})

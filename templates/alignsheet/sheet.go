@@ -32,7 +32,7 @@ func Sheet(c *block.Composer) []layout.Piece {
 func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	for _, a := range st.Align {
-		runs := []layout.Run{{Text: a.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+a.What+": "+c.W.Alignment.OnSheet.With(c.Page("alignment "+a.Mark)))}
+		runs := []layout.Run{{Text: a.Mark, Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "+a.What+c.W.Common.Colon+c.W.Alignment.OnSheet.With(c.Page("alignment "+a.Mark)))}
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: a.At}))
 	}
 	return out
@@ -163,7 +163,7 @@ func (s sheet) softFoot(head *layout.Block) []layout.Piece {
 	t := layout.Table{PadX: 1.5, PadY: 1.5, Grid: true, Columns: []layout.Column{{Width: name, Head: s.Words(layout.SubBold, w.Alignment.SoftFoot)}}}
 	for _, side := range []align.Clock{align.Left, align.Right} {
 		for _, what := range []string{w.Alignment.SoftFound, w.Alignment.SoftLeft} {
-			head := s.Para(width-3, []layout.Run{layout.T(layout.SubBold, w.Alignment.FootSide[side]+": "+what)}, layout.ParaOpts{Ref: a.At})
+			head := s.Para(width-3, []layout.Run{layout.T(layout.SubBold, w.Alignment.FootSide[side]+w.Common.Colon+what)}, layout.ParaOpts{Ref: a.At})
 			t.Columns = append(t.Columns, layout.Column{Width: width, Head: head})
 		}
 	}

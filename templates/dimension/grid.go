@@ -18,7 +18,7 @@ func gridTables(c *block.Composer, d *job.Dim, sides []Side, rows, cols []string
 		}
 		for _, r := range down {
 			for _, s := range names {
-				deep = append(deep, r+": "+s)
+				deep = append(deep, r+c.W.Common.Colon+s)
 			}
 		}
 		w := len(across)

@@ -165,7 +165,7 @@ func whatRuns(c *block.Composer, d *job.Dim) []layout.Run {
 func remarks(c *block.Composer, d *job.Dim, width layout.Mm) []layout.Block {
 	var out []layout.Block
 	if p := d.Adjuster; p != nil && p.LeaveAlone != "" {
-		runs := []layout.Run{{Text: c.W.Dimension.LeaveAlone, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, " "+p.Name+": "+p.LeaveAlone)}
+		runs := []layout.Run{{Text: c.W.Dimension.LeaveAlone, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, " "+p.Name+c.W.Common.Colon+p.LeaveAlone)}
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: d.At}))
 	}
 	if d.Note != "" {

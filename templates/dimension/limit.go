@@ -145,11 +145,11 @@ func WornWords(c *block.Composer, d *job.Dim, l *reading.Limit) string {
 }
 
 // OldWords sets the name of an old or mended part once before the words of its limit.
-func OldWords(name string, l *reading.Limit, words string) string {
+func OldWords(w *words.Catalogue, name string, l *reading.Limit, said string) string {
 	if len(l.Tests) > 1 {
-		return name + ": " + words
+		return name + w.Common.Colon + said
 	}
-	return name + " " + words
+	return name + " " + said
 }
 
 // leftWords is the limit for closing as text, one for each position where they differ.
@@ -178,7 +178,7 @@ func (p *limitParts) add(c *block.Composer, d *job.Dim, l *reading.Limit, by []*
 	}
 	words := l.Words()
 	if name != "" && !slices.ContainsFunc(words.Main, hasOwnBlank) {
-		p.lines = append(p.lines, limitText{OldWords(name, l, PlainWords(c.W, l)), layout.Limit})
+		p.lines = append(p.lines, limitText{OldWords(c.W, name, l, PlainWords(c.W, l)), layout.Limit})
 		words.Main = nil
 	}
 	for i, line := range words.Main {
@@ -215,7 +215,7 @@ func (p *limitParts) line(c *block.Composer, d *job.Dim, parts []reading.Part, s
 func ByPosition(c *block.Composer, d *job.Dim, by []*reading.Limit) string {
 	var out []string
 	for _, x := range d.ByLimit(by) {
-		out = append(out, strings.Join(x.Names, ", ")+": "+zoned(c, d, x.Limit))
+		out = append(out, strings.Join(x.Names, ", ")+c.W.Common.Colon+zoned(c, d, x.Limit))
 	}
 	return strings.Join(out, " · ")
 }

@@ -14,7 +14,7 @@ func SourcesDiffer(c *block.Composer, d *job.Dim, width layout.Mm) []layout.Bloc
 	w := c.W
 	runs := []layout.Run{{Text: w.Dimension.SourcesDiffer, Style: layout.SubBold, Deco: layout.Boxed}}
 	for _, s := range d.Says {
-		text := "  " + s.Source + ": " + s.Text
+		text := "  " + s.Source + c.W.Common.Colon + s.Text
 		if s.Note != "" {
 			text += " (" + s.Note + ")"
 		}

@@ -75,7 +75,7 @@ func tableLimits(c *block.Composer, d *job.Dim, back bool) []string {
 		if old.name == "" {
 			l = limitHere(d, back)
 		} else if l != nil {
-			out = append(out, OldWords(old.name, l, WornWords(c, d, l)))
+			out = append(out, OldWords(c.W, old.name, l, WornWords(c, d, l)))
 		}
 		if l == nil {
 			continue

@@ -62,6 +62,6 @@ func asPutOn(jb *job.Job, all []*job.Heat) []*job.Heat {
 func familyPieces(c *block.Composer, family [][]*job.Heat) []layout.Piece {
 	all := asPutOn(c.Job, slices.Concat(family...))
 	s := sheet{Composer: c, h: all[0], u: figure.UnitsOf(all[0]), alike: all, family: true}
-	out := []layout.Piece{s.titled(c.W.Heat.OrderTitle + ": " + marksOf(all))}
+	out := []layout.Piece{s.titled(c.W.Heat.OrderTitle + c.W.Common.Colon + marksOf(all))}
 	return append(out, s.orderPieces()...)
 }

@@ -112,7 +112,7 @@ func heading(c *block.Composer, hs []*job.Heat) (first, again layout.Block) {
 		}
 	}
 	if len(places) > 0 {
-		name += ", " + strings.Join(places, "; ")
+		name += ", " + strings.Join(places, c.W.Common.Semicolon)
 	}
 	runs := []layout.Run{layout.T(layout.Section, name), layout.T(layout.Sub, "   "+strings.Join(slices.Compact(at), " · "))}
 	return c.Headed(runs, hs[0].At)

@@ -186,7 +186,7 @@ func (s sheet) coolingActs() []string {
 			}
 		}
 		if len(says) > 0 {
-			out = append(out, n.Name+": "+strings.Join(says, "; ")+".")
+			out = append(out, n.Name+s.W.Common.Colon+strings.Join(says, s.W.Common.Semicolon)+".")
 		}
 	}
 	return out
@@ -210,7 +210,7 @@ func (s sheet) ifStuckLines() []string {
 	if g := s.h.Fit.Grip; g != nil {
 		ways = append(ways, w.HeatPull.StuckPuller.With(u.ForceUp(float64(g.Pull.Axial))))
 	}
-	return []string{stop, w.HeatPull.StuckWays.With(strings.Join(ways, "; "))}
+	return []string{stop, w.HeatPull.StuckWays.With(strings.Join(ways, s.W.Common.Semicolon))}
 }
 
 // protectiveWear is the line of what is worn, with its signs.

@@ -160,7 +160,7 @@ func (s sheet) interferenceBoxes(seat, bore *job.Dim) layout.Block {
 		if d.Positions.Boxes() > 1 {
 			name = of.With(d.Mark)
 		}
-		n := layout.Number{Before: d.Box.Before, After: d.Box.After, Caption: name + ": " + from(d), Copied: true, Ref: s.h.At}
+		n := layout.Number{Before: d.Box.Before, After: d.Box.After, Caption: name + s.W.Common.Colon + from(d), Copied: true, Ref: s.h.At}
 		return s.Value(n)
 	}
 	unit := bore.Box.Unit.Print()

@@ -77,9 +77,9 @@ func told(c *block.Composer, all []teller) []layout.Piece {
 	for _, g := range byTellers(all) {
 		runs := []layout.Run{layout.T(layout.SubBold, start)}
 		if len(g.of) < len(all) {
-			runs = append(runs, layout.T(layout.SubBold, strings.Join(g.of, ", ")+": "))
+			runs = append(runs, layout.T(layout.SubBold, strings.Join(g.of, ", ")+c.W.Common.Colon))
 		}
-		add(g.first, append(runs, layout.T(layout.Sub, strings.Join(g.says, "; ")+".")))
+		add(g.first, append(runs, layout.T(layout.Sub, strings.Join(g.says, c.W.Common.Semicolon)+".")))
 		start = ""
 	}
 	var formulas []string
@@ -98,7 +98,7 @@ func told(c *block.Composer, all []teller) []layout.Piece {
 					continue
 				}
 				if len(all) > 1 {
-					runs = append(runs, layout.Run{Text: t.name + ": ", Style: layout.SubBold, Ref: t.h.At})
+					runs = append(runs, layout.Run{Text: t.name + c.W.Common.Colon, Style: layout.SubBold, Ref: t.h.At})
 				}
 				runs = append(runs, layout.Run{Text: t.termsText(w) + ".  ", Style: layout.Sub, Ref: t.h.At})
 			}

@@ -26,7 +26,7 @@ func (s sheet) lookFirst(list []heat.Warning) []layout.Block {
 
 // formulaText is the formula of a working with its source.
 func (s sheet) formulaText(w heat.Working) string {
-	text := s.W.Said(w.Formula) + " (" + s.W.Said(w.Source) + "): "
+	text := s.W.Said(w.Formula) + " (" + s.W.Said(w.Source) + ")" + s.W.Common.Colon
 	if s.u.Inch || s.u.Fahrenheit {
 		text = s.W.Heat.InMetric + text
 	}

@@ -151,7 +151,7 @@ func finalTorque(c *block.Composer, j *job.Joint) []string {
 func torqueLines(c *block.Composer, j *job.Joint) []string {
 	w, out := c.W, finalTorque(c, j)
 	if s := j.Spec.ForNow; s != nil {
-		out = append(out, w.Tightening.ForNow+": "+inBoth(settingPrint(s), s))
+		out = append(out, w.Tightening.ForNow+w.Common.Colon+inBoth(settingPrint(s), s))
 	}
 	if q := j.Spec.BreaksLoose; q != nil {
 		text := q.Print()
@@ -196,13 +196,13 @@ func boltLines(c *block.Composer, j *job.Joint) []string {
 	}
 	var rub []string
 	if j.Lubricant != "" {
-		rub = append(rub, w.Tightening.Lubricant+": "+j.Lubricant)
+		rub = append(rub, w.Tightening.Lubricant+w.Common.Colon+j.Lubricant)
 	}
 	if f := s.Friction; f != nil && j.Result != nil && j.Result.NutFactor > 0 {
 		rub = append(rub, w.Tightening.NutFactor.With(figure.FourFigures(float64(j.Result.NutFactor)), f.Source))
 	}
 	if len(rub) > 0 {
-		out = append(out, strings.Join(rub, "; ")+".")
+		out = append(out, strings.Join(rub, w.Common.Semicolon)+".")
 	}
 	if t := s.Tensioner; t != nil && t.Retained != nil {
 		out = append(out, w.Tightening.TensionerIs.With(t.Area.Print(), t.Retained.Print(), t.Source))
@@ -220,7 +220,7 @@ func boltLines(c *block.Composer, j *job.Joint) []string {
 		}
 	}
 	if len(fresh) > 0 {
-		out = append(out, w.Tightening.NewAlways+": "+strings.Join(fresh, ", ")+".")
+		out = append(out, w.Tightening.NewAlways+w.Common.Colon+strings.Join(fresh, ", ")+".")
 	}
 	return out
 }

@@ -53,8 +53,8 @@ func workings(c *block.Composer, gs [][]*job.Joint) []layout.Piece {
 		}
 		runs = append(runs, layout.T(layout.Sub, formula))
 		for k, l := range lines[formula] {
-			end := map[bool]string{true: ".", false: ";"}[k == len(lines[formula])-1]
-			runs = append(runs, layout.T(layout.SubBold, "  "+strings.Join(l.marks, ", ")+": "), layout.T(layout.Sub, l.figures+end))
+			end := map[bool]string{true: ".", false: strings.TrimSuffix(c.W.Common.Semicolon, " ")}[k == len(lines[formula])-1]
+			runs = append(runs, layout.T(layout.SubBold, "  "+strings.Join(l.marks, ", ")+c.W.Common.Colon), layout.T(layout.Sub, l.figures+end))
 		}
 		b := c.Para(c.Span, runs, layout.ParaOpts{Hang: 4, Role: block.RoleWorking})
 		out = append(out, layout.Piece{Block: b, Gap: map[bool]layout.Mm{true: 4, false: 0.6}[i == 0]})
@@ -109,20 +109,20 @@ func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
 	}
 	for i, text := range said {
 		if len(of[text]) < worked {
-			said[i] = strings.Join(of[text], ", ") + ": " + text
+			said[i] = strings.Join(of[text], ", ") + c.W.Common.Colon + text
 		}
 	}
 	var runs []layout.Run
 	if worked > 0 {
-		runs = []layout.Run{layout.T(layout.SubBold, c.W.Tightening.Assumptions), layout.T(layout.Sub, strings.Join(said, "; ")+". "+c.W.Tightening.Planning+" ")}
+		runs = []layout.Run{layout.T(layout.SubBold, c.W.Tightening.Assumptions), layout.T(layout.Sub, strings.Join(said, c.W.Common.Semicolon)+". "+c.W.Tightening.Planning+" ")}
 	}
 	for _, g := range gs {
 		if k := boltsOf(gs, g); k != nil {
-			runs = append(runs, layout.T(layout.SubBold, marksOf(g)+": "), layout.T(layout.Sub, c.W.Tightening.SameBolts.With(marksOf(k))+" "))
+			runs = append(runs, layout.T(layout.SubBold, marksOf(g)+c.W.Common.Colon), layout.T(layout.Sub, c.W.Tightening.SameBolts.With(marksOf(k))+" "))
 		}
 	}
 	if not := notWorked(gs); len(not) > 0 {
-		runs = append(runs, layout.T(layout.SubBold, strings.Join(not, ", ")+": "), layout.T(layout.Sub, c.W.Tightening.NotWorked))
+		runs = append(runs, layout.T(layout.SubBold, strings.Join(not, ", ")+c.W.Common.Colon), layout.T(layout.Sub, c.W.Tightening.NotWorked))
 	}
 	return c.Para(c.Span, runs, layout.ParaOpts{Ref: gs[0][0].At, Role: block.RoleWorking})
 }

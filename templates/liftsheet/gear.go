@@ -80,7 +80,7 @@ func components(c *block.Composer, width layout.Mm, l *job.Lift, tagged bool) []
 		if c.Width(name, called.Text)+c.Width(use, "   "+used.Text) > width {
 			lines = []layout.Block{para(called), para(used)}
 		}
-		if why := reductions(l.PaperUnits(c.W), x); why != "" {
+		if why := reductions(c, l.PaperUnits(c.W), x); why != "" {
 			lines = append(lines, para(layout.T(layout.Caption, c.W.Lift.GearRated.With(l.Print(x.Rated.Down()), why))))
 		}
 		rows = append(rows, layout.Row{Ref: l.At, Cells: []layout.Block{layout.Above(0, lines...)}})
@@ -89,7 +89,7 @@ func components(c *block.Composer, width layout.Mm, l *job.Lift, tagged bool) []
 }
 
 // reductions lists why a piece may carry less than its rating, or more.
-func reductions(u lift.Units, x lift.Component) string {
+func reductions(c *block.Composer, u lift.Units, x lift.Component) string {
 	var out []string
 	for _, r := range x.Reductions {
 		if r.Factor == 1 {
@@ -97,7 +97,7 @@ func reductions(u lift.Units, x lift.Component) string {
 		}
 		out = append(out, r.Because(u)+" × "+r.Factor.Factor().In(u))
 	}
-	return strings.Join(out, "; ")
+	return strings.Join(out, c.W.Common.Semicolon)
 }
 
 // gearNotes are the lines below the gear: how cold and how hot it may become, and what
@@ -109,7 +109,7 @@ func gearNotes(c *block.Composer, l *job.Lift) []layout.Block {
 	w := c.W
 	var out []layout.Block
 	line := func(name, text string) {
-		out = append(out, c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, name+": "), layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
+		out = append(out, c.Para(c.Span, []layout.Run{layout.T(layout.SubBold, name+c.W.Common.Colon), layout.T(layout.Sub, text)}, layout.ParaOpts{Ref: l.At, Hang: 4}))
 	}
 	h := l.Result.Heat
 	text := w.Lift.HoldsFrom.With(l.Print(h.Low.Up()), h.LowPiece, l.Print(h.High.Down()), h.HighPiece)
@@ -135,7 +135,7 @@ func gearNotes(c *block.Composer, l *job.Lift) []layout.Block {
 		names[text] = append(names[text], k.Name)
 	}
 	for _, text := range what {
-		line(strings.Join(names[text], "; "), text)
+		line(strings.Join(names[text], c.W.Common.Semicolon), text)
 	}
 	return []layout.Block{layout.Above(0.6, out...)}
 }

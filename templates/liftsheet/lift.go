@@ -135,7 +135,7 @@ func facts(c *block.Composer, l *job.Lift, lines []fact, width layout.Mm) layout
 	for _, f := range lines {
 		runs, hang := []layout.Run{layout.T(layout.Body, f.text)}, layout.Mm(0)
 		if f.name != "" {
-			runs, hang = append([]layout.Run{layout.T(layout.Strong, f.name+": ")}, runs...), 4
+			runs, hang = append([]layout.Run{layout.T(layout.Strong, f.name+c.W.Common.Colon)}, runs...), 4
 		}
 		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: l.At, Hang: hang}))
 	}
@@ -174,7 +174,7 @@ func massText(c *block.Composer, l *job.Lift) string {
 	}
 	source := c.W.Lift.MassFrom[massWord(load.Source)]
 	if l.MassSource != "" {
-		source += ": " + l.MassSource
+		source += c.W.Common.Colon + l.MassSource
 	}
 	if load.MassTolerance == 0 {
 		return c.W.Lift.MassTold.With(l.Print(load.Mass.Up().Fine()), source)

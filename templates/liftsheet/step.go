@@ -48,7 +48,7 @@ func goesOn(c *block.Composer, st *job.Step, l *job.Lift, width layout.Mm) layou
 	}
 	tick := c.Tick(layout.Body, "", st.At)
 	const gap = 1.8
-	out := []layout.Run{layout.T(layout.Body, c.W.Guard.FromUnder.With(strings.Join(st.FromUnder, "; ")))}
+	out := []layout.Run{layout.T(layout.Body, c.W.Guard.FromUnder.With(strings.Join(st.FromUnder, c.W.Common.Semicolon)))}
 	line := layout.Middle(gap, tick, c.Para(width-tick.W-gap, out, layout.ParaOpts{Ref: st.At}))
 	return layout.Above(1, line, c.Para(width, []layout.Run{on}, layout.ParaOpts{Ref: st.At}))
 }
@@ -78,7 +78,7 @@ func stepLine(c *block.Composer, l *job.Lift) string {
 		line := c.W.Lift.StepLineByHand.With(l.Mark, page, massText(c, l), strconv.Itoa(len(l.HandPlan.Grips)))
 		// What a named person answers for stands where the load is taken up, with the reason.
 		if p := l.HandPlan; p.DecidedBy != "" && p.Reason != "" {
-			line += " " + p.DecidedBy + ": " + p.Reason + "."
+			line += " " + p.DecidedBy + c.W.Common.Colon + p.Reason + "."
 		}
 		return line
 	case l.Result != nil:

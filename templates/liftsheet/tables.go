@@ -30,13 +30,13 @@ func verdict(c *block.Composer, l *job.Lift) layout.Block {
 			if h.Over != "" {
 				room.small = w.Lift.HeadroomOver.With(l.Print(h.Spare.Down()), h.Over, l.Print(h.Needed.Up()))
 				if o := r.OtherHeadroom; o != nil {
-					room.small += "; " + w.Lift.HeadroomOver.With(l.Print(o.Spare.Down()), o.Over, l.Print(o.Needed.Up()))
+					room.small += w.Common.Semicolon + w.Lift.HeadroomOver.With(l.Print(o.Spare.Down()), o.Over, l.Print(o.Needed.Up()))
 				}
 			}
 		}
 		load := w.Lift.HookLoad.With(l.Print(r.HookLoad.Up()), l.Print(r.Dynamic.FactorUp()))
 		if r.Turn != nil {
-			load = r.CraneName + ": " + load
+			load = r.CraneName + w.Common.Colon + load
 		}
 		cells = []cell{
 			{w.Lift.Weakest, l.Print(weakest.Used.Percent()), weakest.Called(c.W)},

@@ -103,7 +103,7 @@ func symbols(c *block.Composer, list []lifted) layout.Block {
 	if len(said) == 0 {
 		return layout.Block{}
 	}
-	return c.Para(c.Span, []layout.Run{layout.T(layout.Sub, strings.Join(said, "; ")+".")}, layout.ParaOpts{Ref: list[0].l.At, Role: block.RoleWorking})
+	return c.Para(c.Span, []layout.Run{layout.T(layout.Sub, strings.Join(said, c.W.Common.Semicolon)+".")}, layout.ParaOpts{Ref: list[0].l.At, Role: block.RoleWorking})
 }
 
 // formulaWord is a word or a symbol of a formula.
@@ -121,10 +121,12 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 	oneName := !slices.ContainsFunc(same, func(x lifted) bool { return x.Names(c.W) != name })
 	var first []layout.Run
 	if oneName {
-		first = append(first, layout.T(layout.SubBold, name+": "))
+		first = append(first, layout.T(layout.SubBold, name+c.W.Common.Colon))
 	}
 	var out [][]layout.Run
-	last := func(rest int) string { return map[bool]string{true: ".", false: ";"}[rest == 0] }
+	last := func(rest int) string {
+		return map[bool]string{true: ".", false: strings.TrimSuffix(c.W.Common.Semicolon, " ")}[rest == 0]
+	}
 	for i := 0; i < len(same); {
 		own := same[i:]
 		if n := slices.IndexFunc(own, func(x lifted) bool { return x.l != same[i].l }); n >= 0 {
@@ -144,19 +146,19 @@ func workingRuns(c *block.Composer, same []lifted, many bool) [][]layout.Run {
 		}
 		common := commonFigures(own)
 		if len(common) > 0 {
-			part = append(part, run(layout.Sub, workingFigures(c, own[0].l, common)+": "))
+			part = append(part, run(layout.Sub, workingFigures(c, own[0].l, common)+c.W.Common.Colon))
 		}
 		for k, x := range own {
 			each := slices.DeleteFunc(slices.Clone(x.Figures), func(f lift.Figure) bool { return len(own) > 1 && slices.Contains(common, f) })
 			called := x.Names(c.W)
 			if len(each) > 0 {
-				called += ": "
+				called += c.W.Common.Colon
 			}
 			part = append(part, run(layout.SubBold, called), run(layout.Sub, workingFigures(c, x.l, each)+last(len(same)-i+len(own)-1-k)))
 			out, part = append(out, part), nil
 		}
 	}
-	sep := map[bool]string{true: " · ", false: ": "}[oneName && len(out) == 1]
+	sep := map[bool]string{true: " · ", false: c.W.Common.Colon}[oneName && len(out) == 1]
 	first = append(first, layout.T(layout.Sub, says+sep))
 	if len(out) == 1 || oneName && len(same) == len(out) {
 		out[0] = append(first, out[0]...)

@@ -5,12 +5,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/templates/block"
 	"matchmark/templates/words"
 )
 
@@ -25,10 +21,9 @@ func TestDoneAgainBeforeTheLocksAreOff(t *testing.T) {
 	}
 	text, _, _ := strings.Cut(string(written), "      - step: let-go\n")
 	text += "        hand-back: [again]\n        unlock: [belt, heater, motor]\n"
-	jb, _ := packs.Load(fstest.MapFS{"gearbox.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "gearbox.yaml"})
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	c := composerOf(t, text)
 	tested := 0
-	for _, st := range jb.Steps() {
+	for _, st := range c.Job.Steps() {
 		if st.Until == nil || len(st.Unlock) == 0 {
 			continue
 		}
@@ -53,12 +48,8 @@ func TestDoneAgainBeforeTheLocksAreOff(t *testing.T) {
 func TestTriesStandBetweenWhatIsReadInThemAndWhatIsReadOnce(t *testing.T) {
 	t.Parallel()
 	for _, set := range []string{"[D1, D2]", "[D2, D1]"} {
-		jb, problems := packs.Load(fstest.MapFS{"pump.yaml": {Data: []byte(strings.Replace(playAgain, "SET", set, 1))}}, packs.Inputs{Definition: "pump.yaml"})
-		if problems.Errors() > 0 {
-			t.Fatal(problems)
-		}
-		c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
-		for _, st := range jb.Steps() {
+		c := composerOf(t, strings.Replace(playAgain, "SET", set, 1))
+		for _, st := range c.Job.Steps() {
 			if st.Until == nil {
 				continue
 			}
@@ -100,9 +91,8 @@ func TestFurtherTriesHaveTheirBoxes(t *testing.T) {
 	t.Parallel()
 	tested := 0
 	for _, starter := range []string{"bevel-gearbox.yaml", "triplex-pump.yaml"} {
-		jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: starter})
-		c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
-		for _, st := range jb.Steps() {
+		c, steps := stepsOfStarter(starter)
+		for _, st := range steps {
 			for i, a := range st.EachTry {
 				tested++
 				var name string

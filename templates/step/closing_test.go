@@ -13,16 +13,23 @@ import (
 	"matchmark/templates/words"
 )
 
-// saidIn is what is printed of each step of a definition, from the top down, by its name.
-func saidIn(t *testing.T, text string) map[string]string {
+// composerOf loads a definition that is free of errors and gives what sets its steps: in
+// English, 180 mm wide.
+func composerOf(t *testing.T, text string) *block.Composer {
 	t.Helper()
-	jb, problems := packs.Load(fstest.MapFS{"fan.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "fan.yaml"})
+	jb, problems := packs.Load(fstest.MapFS{"machine.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "machine.yaml"})
 	if problems.Errors() > 0 {
 		t.Fatal(problems)
 	}
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	return block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+}
+
+// saidIn is what is printed of each step of a definition, from the top down, by its name.
+func saidIn(t *testing.T, text string) map[string]string {
+	t.Helper()
+	c := composerOf(t, text)
 	out := map[string]string{}
-	for _, st := range jb.Steps() {
+	for _, st := range c.Job.Steps() {
 		key := st.Key
 		if st.Undoes != nil {
 			key = "row of " + key

@@ -139,9 +139,17 @@ func fastenWords(c *block.Composer, verb string, fs []job.Fastening, tight bool)
 		}
 		return runs
 	}
+	return append(runs, tightRuns(c, f, len(turned) > 0)...)
+}
+
+// tightRuns words how tight a joint becomes: its torque, stages, threads and order, the source
+// of these and where they are ticked; said tells that which way it is turned stands before.
+func tightRuns(c *block.Composer, f job.Fastening, said bool) []layout.Run {
+	var runs []layout.Run
+	j := f.Joint
 	if torque := jointsheet.TorqueOf(f); torque != "" {
 		apart := " "
-		if len(turned) > 0 {
+		if said {
 			apart = " · " // which way it is turned ends with where it is seen from
 		}
 		runs = append(runs, layout.T(layout.Strong, apart+c.W.Step.ToTorque.With(torque)))

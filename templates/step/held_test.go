@@ -3,13 +3,6 @@ package step
 import (
 	"strings"
 	"testing"
-	"testing/fstest"
-
-	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/templates/block"
-	"matchmark/templates/words"
 )
 
 // A joint without a value whose screws are held with one for now printed "to 15 N·m … no value:
@@ -20,7 +13,7 @@ func TestHeldForNowWithoutAValueAtLast(t *testing.T) {
 pack: 1
 equipment: {tag: PU-2, name: Rinse pump}
 job: {number: WO-31, revision: A, issued: 2026-03-02, title: Seal change}
-parts: {cover: {name: Cover}, screw: {name: Cover screw, count: 6, thread: M10, behind: []}}
+parts: {cover: {name: Cover}, screw: {name: Cover screw, count: 6, thread: M10}}
 containers: {C1: {name: Cover and screws, kind: box}}
 joints: {J1: {what: Cover screws, parts: [screw], no-value: hard up, for-now: 15 N·m, lubricant: oil, source: sheet 9}}
 steps:
@@ -29,13 +22,9 @@ steps:
   - {step: out, do: Take it off again., loosen: [J1], take-out-again: [screw, cover]}
   - {step: "on", do: Put the cover on., fit: [cover, screw], from: [C1], tighten: [J1]}
 `
-	jb, problems := packs.Load(fstest.MapFS{"pump.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "pump.yaml"})
-	if len(jb.Steps()) != 4 {
-		t.Fatal(problems)
-	}
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	c := composerOf(t, text)
 	line := map[string]string{}
-	for _, st := range jb.Steps() {
+	for _, st := range c.Job.Steps() {
 		for _, p := range Pieces(c, st) {
 			line[st.Key] += " " + said(p.Block)
 		}

@@ -66,9 +66,9 @@ func judgedBy(c *block.Composer, s *job.Set) []string {
 			}
 			limit := dimension.PlainWords(c.W, l)
 			if d.Reuse != nil {
-				limit += ", " + dimension.OldWords(c.W.Common.OldPart, d.Reuse, dimension.WornWords(c, d, d.Reuse))
+				limit += ", " + dimension.OldWords(c.W, c.W.Common.OldPart, d.Reuse, dimension.WornWords(c, d, d.Reuse))
 			}
-			out = append(out, d.Base+" "+d.What+", "+limit+": "+strings.Join(at, "; "))
+			out = append(out, d.Base+" "+d.What+", "+limit+c.W.Common.Colon+strings.Join(at, c.W.Common.Semicolon))
 			at = nil
 		}
 	}

@@ -1,14 +1,12 @@
 package step
 
 import (
-	"os"
 	"slices"
 	"strings"
 	"testing"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
-	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/words"
@@ -16,9 +14,8 @@ import (
 
 // starterSteps calls for each step of a starter, with its items as printed.
 func starterSteps(starter string, see func(st *job.Step, items []layout.Item)) {
-	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: starter})
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
-	for _, st := range jb.Steps() {
+	c, all := stepsOfStarter(starter)
+	for _, st := range all {
 		var items []layout.Item
 		for _, p := range Pieces(c, st) {
 			items = append(items, p.Block.Items()...)
@@ -65,10 +62,9 @@ func TestLiftThatGoesOnHasItsLine(t *testing.T) {
 // nearer to the next mark than the box to its own.
 func TestTickOfAPlaceHasItsMarkBehindIt(t *testing.T) {
 	t.Parallel()
-	jb, _ := packs.Load(os.DirFS("../../packs/starters"), packs.Inputs{Definition: "triplex-pump.yaml"})
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	c, all := stepsOfStarter("triplex-pump.yaml")
 	alike := map[string][]*job.Step{}
-	for _, st := range jb.Steps() {
+	for _, st := range all {
 		if len(st.Tighten) > 1 && st.Tighten[0].Joint != nil && st.Tighten[0].Joint.Base == "J4" {
 			alike[st.Key] = append(alike[st.Key], st)
 		}

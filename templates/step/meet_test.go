@@ -3,13 +3,6 @@ package step
 import (
 	"strings"
 	"testing"
-	"testing/fstest"
-
-	"matchmark/layout"
-	"matchmark/layout/pdf"
-	"matchmark/packs"
-	"matchmark/templates/block"
-	"matchmark/templates/words"
 )
 
 // A cap that was put on again for a reading, among steps that take apart, had no line for its
@@ -42,13 +35,9 @@ steps:
     - {step: close, do: "Close the coupling.", match-marks: [hub], fit: [plug], from: C1}
   - reverse: [Coupling]
 `
-	jb, problems := packs.Load(fstest.MapFS{"fan.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "fan.yaml"})
-	if problems.Errors() > 0 {
-		t.Fatal(problems)
-	}
-	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	c := composerOf(t, text)
 	want := map[string]string{"off": "", "trial": "Cap", "bare": "", "shut": "Lid", "plug": "", "hub-on": "Cap", "close": "Hub", "row of pin": "Half"}
-	for _, st := range jb.Steps() {
+	for _, st := range c.Job.Steps() {
 		key := st.Key
 		if st.Undoes != nil {
 			key = "row of " + key
@@ -101,12 +90,8 @@ steps:
 		{"new, put back by itself", head, "renew: always", "scrap", "", map[string]bool{"lid": true}, nil},
 	} {
 		text := strings.NewReplacer("RENEW", c.renew, "INTO", c.into, "MARK", c.mark).Replace(c.text)
-		jb, problems := packs.Load(fstest.MapFS{"fan.yaml": {Data: []byte(text)}}, packs.Inputs{Definition: "fan.yaml"})
-		if problems.Errors() > 0 {
-			t.Fatal(c.name, problems)
-		}
-		comp := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
-		for _, st := range jb.Steps() {
+		comp := composerOf(t, text)
+		for _, st := range comp.Job.Steps() {
 			all := printedOf(comp, st)
 			key := st.Key
 			if st.Undoes != nil {

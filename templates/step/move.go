@@ -68,7 +68,7 @@ func moveText(c *block.Composer, verb string, g moveGroup, back bool) *layout.Pa
 	if verb != "" {
 		runs = append(runs, layout.T(layout.Body, verb+" "), layout.Run{Text: whereMark(c, g.where), Style: layout.Strong, Deco: layout.Boxed}, layout.T(layout.Body, " "))
 		if g.where.Spot != nil && g.off {
-			runs = append(runs, layout.T(layout.Body, g.where.Spot.What+": "))
+			runs = append(runs, layout.T(layout.Body, g.where.Spot.What+c.W.Common.Colon))
 		}
 	}
 	runs = append(runs, layout.T(layout.Body, block.PartList(g.moves, calledHere(c, g.moves))))

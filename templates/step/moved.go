@@ -21,7 +21,7 @@ func saidOf(c *block.Composer, ms []*job.Move, off bool) []string {
 				continue
 			}
 			if !oneKind(ms) {
-				text = m.Part.Name + ": " + text
+				text = m.Part.Name + c.W.Common.Colon + text
 			}
 			if !slices.Contains(out, text) {
 				out = append(out, text)

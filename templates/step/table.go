@@ -122,7 +122,7 @@ func (t *table) setGrid() {
 		}
 		head := d.Base + " " + caption
 		if k.limit != "" {
-			head += ": " + k.limit
+			head += w.Common.Colon + k.limit
 		}
 		cols = append(cols, block.Col(head, width+3))
 	}

@@ -102,7 +102,7 @@ func afterWords(c *block.Composer, st *job.Step) []string {
 		}
 		s := c.W.Step.After.With(strings.Join(nos, ", "))
 		if d.Reason != "" {
-			s += ": " + d.Reason
+			s += c.W.Common.Colon + d.Reason
 		}
 		out = append(out, s)
 	}

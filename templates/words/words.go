@@ -53,6 +53,9 @@ type Catalogue struct {
 type Common struct {
 	// Decimal is the decimal sign of the language: a point or a comma.
 	Decimal string
+	// Colon and Semicolon are what stands between a name and what is said of it, and between
+	// two such: French has a no-break space before both.
+	Colon, Semicolon string
 
 	Initials, InitialsDate, Time, Date, NameSign, Role, Number, Mark, Contents, AsFound           string
 	AsLeft, NotTaken, NotSourced, RecordOnly, OldPart, Mended, EndAsNew, InLimits, OutOfLimits    string
