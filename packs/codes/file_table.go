@@ -5,7 +5,7 @@ var fileCodes = []Entry{
 	{"alias-ring", "An alias repeats a map that it stands in itself, so it would never end.", "Write out what is meant in place of the alias."},
 	{"bad-start", "A text begins with a sign that YAML keeps for itself: > | @ ` % ! or a star.", "Put the text in quotes, or for a limit write at least or at most."},
 	{"control-character", "An invisible character stands in the text; it comes along when text is copied from elsewhere.", "Take it out, or type the word again."},
-	{"cut-by-comma", "Inside braces a comma ends the entry, so the value stops at the comma in the text.", "Put the text in quotes; write decimals with a point."},
+	{"cut-by-comma", "Inside braces a comma ends the entry, so the value stops at the comma in the text or in the list.", "Put a list in brackets and a text in quotes; write decimals with a point."},
 	{"cut-by-hash", "A # with a blank before it begins a comment, so the text stops there.", "Put the text in quotes if the # belongs to it, or put a blank behind the #."},
 	{"doubled-item", "The same name stands twice in one list.", "Take one out; for several pieces write the number, as {bolt: 2}."},
 	{"no-text-in-language", "A text in several languages lacks that of the paper, or one that other texts of the file have.", "Write it in all languages of the file, or print in one that all texts have."},
