@@ -178,6 +178,6 @@ func typedEnds(c *block.Composer, d *job.Dim, parts []reading.Part) []string {
 	if results != 2 || !known || a.Low == nil || a.High == nil || a.Expected {
 		return nil
 	}
-	low, high := filled.Rounded(*a.Low, d.Box), filled.Rounded(*a.High, d.Box)
+	low, high := filled.Ends(*a.Low, *a.High, d.Box)
 	return []string{low.Number.Print(), high.Number.Print()}
 }
