@@ -22,6 +22,7 @@ var readingCodes = []Entry{
 	{"log", "A log lacks how often, how many rows, or what is read.", "Write every:, rows: and one list."},
 	{"moves-other-way", "Shims are said to move a reading one way, and its over: or under: says the other.", "Put over: and under: right, or write 0.10 mm gives -0.10 mm."},
 	{"movement", "It cannot be read what one turn or one shim moves.", "Write 1 turn gives 0.75 mm, or 0.30 mm gives 0.10 mm."},
+	{"which-instrument", "Several instruments alike take the readings of one step, and nothing on the paper tells which takes which; or one is named by a number that there is not.", "Write by: dial/1 and by: dial/2, by the count: of the instrument, or give two instruments names that differ."},
 	{"never-found", "A reading must be left as found and is not taken as found.", "Write measure: at the step before its faces part."},
 	{"never-measured", "A reading is taken by no step.", "Write measure: at the step before its faces part."},
 	{"never-old", "A reading has a limit for old parts, and its part is always renewed.", "Take reuse: out, or put renew: of the part right."},
