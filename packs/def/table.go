@@ -141,7 +141,7 @@ func (k *kind[T]) known() keySet {
 // at is the place for those of the map as a whole.
 func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 	sample := k.sample()
-	if v := r.follow(n); v != nil && v.Kind == yaml.ScalarNode && !isNull(v) && len(k.keys) > 0 {
+	if v := r.follow(n); v != nil && v.Kind == yaml.ScalarNode && !isNull(v) && oneLine(v.Value) != "" && len(k.keys) > 0 {
 		if e := k.keys[0].entry; e.form == textForm || e.form == varyingForm {
 			sample = "{" + e.name + ": " + oneLine(v.Value) + ", …}"
 		}

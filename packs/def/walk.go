@@ -59,7 +59,7 @@ func formWords(n *yaml.Node) string {
 		return "a map of keys"
 	case n.Kind == yaml.SequenceNode:
 		return "a list"
-	case isNull(n):
+	case isNull(n), n.Kind == yaml.ScalarNode && n.Value == "":
 		return "nothing"
 	}
 	return quote(n.Value)
