@@ -38,7 +38,7 @@ func cameBack(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []layou
 			if one != d {
 				action = one.Mark + " " + action
 			}
-			add(chip(strings.TrimSpace(c.W.Filled.FoundOut.With(""))), layout.T(layout.SubBold, " "+action)) // a chip is never broken
+			add(chip(c.W.Filled.FoundOut.Bare()), layout.T(layout.SubBold, " "+action)) // a chip is never broken
 		}
 	}
 	if text := adviceText(c, d); text != "" {

@@ -15,6 +15,10 @@ type Sentence string
 // Untold stands in a sentence for what is not told: the draft of a definition with holes.
 const Untold = "…"
 
+// Bare is the sentence with nothing in its holes, without the blanks about them: for a label
+// that stands with its value or alone.
+func (s Sentence) Bare() string { return strings.TrimSpace(s.With()) }
+
 // With puts values into the holes. A value may hold %s itself; it is printed as it is.
 // A hole without a value stays empty; an empty value, as of what a definition leaves out, is
 // Untold.
