@@ -41,7 +41,11 @@ func allSteps(c *composer) []layout.Piece {
 func (c *composer) sectionRow(like []*job.Section, width layout.Mm) layout.Block {
 	var lines []layout.Block
 	for _, s := range like {
-		runs := []layout.Run{layout.T(layout.Strong, c.W.AllSteps.SectionLine.With(c.W.Common.StepPage.With(s.No, c.Page("section "+s.No)), sectionTitle(s)))}
+		at := c.W.Common.StepPage.With(s.No, c.Page("section "+s.No))
+		if title := sectionTitle(s); title != "" {
+			at = c.W.AllSteps.SectionLine.With(at, title)
+		}
+		runs := []layout.Run{layout.T(layout.Strong, at)}
 		if s.HoursSoFar != nil { // its own hours stand in the list of sections on the front sheet
 			runs = append(runs, layout.T(layout.Sub, "  "+c.W.Step.SectionHours.With(s.HoursSoFar.Print(), s.CrewSoFar.Print())))
 		}
@@ -63,7 +67,7 @@ func (c *composer) sectionList() []layout.Block {
 	width := (c.Span - (columns-1)*layout.GapX) / columns
 	var lines []layout.Block
 	for _, s := range c.Job.Sections {
-		text := w.SectionLine.With(s.No, sectionTitle(s)+", "+c.W.Front.PageNo.With(c.Page("section "+s.No)))
+		text := w.SectionLine.With(s.No, listed(sectionTitle(s), c.W.Front.PageNo.With(c.Page("section "+s.No))))
 		if h := s.Hours(); h.Sign() > 0 {
 			text += " · " + w.Hours.With(h.Print())
 		}

@@ -2,7 +2,6 @@ package templates
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"matchmark/layout"
@@ -55,8 +54,8 @@ func (c *composer) instrumentRows(g block.Grid, list []*job.InstrumentUse) []lay
 		if in.Reads != nil {
 			facts = append(facts, w.Gather.Reads.With(in.Reads.Print()))
 		}
-		if len(in.Dims) > 0 {
-			facts = append(facts, strings.Join(baseMarks(in.Dims), ", "))
+		if all := in.ReadBy(0); len(all) > 0 {
+			facts = append(facts, strings.Join(baseMarks(all), ", "))
 		}
 		what := g.About(0, in.Name, strings.Join(facts, " · "), in.At)
 		if in.Count < 2 {
@@ -64,10 +63,14 @@ func (c *composer) instrumentRows(g block.Grid, list []*job.InstrumentUse) []lay
 			continue
 		}
 		for i := range in.Count {
-			name := in.Name + ", " + w.Common.PageOf.With(strconv.Itoa(i+1), strconv.Itoa(in.Count))
+			name := block.InstrumentPiece(c.Composer, in.Instrument, i+1)
+			own := strings.Join(baseMarks(in.ReadBy(i+1)), ", ")
 			if i > 0 {
-				rows = append(rows, g.Row(in.At, g.About(0, name, "", in.At)))
+				rows = append(rows, g.Row(in.At, g.About(0, name, own, in.At)))
 				continue
+			}
+			if own != "" {
+				facts = append(facts, own)
 			}
 			// The number that is told is that of the first; the others are written in.
 			what = g.About(0, name, strings.Join(facts, " · "), in.At)

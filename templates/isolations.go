@@ -2,7 +2,9 @@ package templates
 
 import (
 	"math"
+	"slices"
 	"strconv"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -26,10 +28,11 @@ func isolations(c *composer) []layout.Piece {
 	g := c.Grid(block.Col(w.Common.Number, number), block.Col(w.Isolations.Point, 0), block.Col(w.Isolations.Proved, 20.4), block.Col(w.Isolations.LockNumber, 22), block.Col(w.Isolations.LockedBy, 29), block.Col(w.Isolations.UnlockedBy, 29))
 	var rows []layout.Row
 	for _, x := range c.Job.Isolations {
-		facts := x.Energy + " · " + x.State
+		told := []string{x.Energy, x.State}
 		if x.Proved != "" {
-			facts += " · " + w.Isolations.ProvedBy.With(x.Proved)
+			told = append(told, w.Isolations.ProvedBy.With(x.Proved))
 		}
+		facts := strings.Join(slices.DeleteFunc(told, func(t string) bool { return t == "" }), " · ")
 		proved := g.Text(2, layout.Caption, w.Common.Initials, x.At)
 		for i, p := range periods(x) {
 			on, off := c.lockTimes(p)

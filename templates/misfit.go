@@ -35,7 +35,7 @@ func problems(j *job.Job, holes bool, pages, tags []layout.Misfit) source.Proble
 		at, _ := m.Ref.(source.Pos)
 		switch {
 		case squeezed[i]:
-		case holes && (m.Kind == layout.NoDigits || m.Kind == layout.Undrawn):
+		case holes && (m.Kind == layout.NoDigits || m.Kind == layout.Undrawn || at.IsZero()): // of no place: our own words at a box without digits
 		case m.onTag && m.Kind == layout.TooHigh:
 			out.Add(at, "too-high", fmt.Sprintf("the tag of %s has no room for all that is printed on it, by %.1f mm", cutText(m.Text), tenths(m.Over)),
 				"write shorter what stands on it: the names of it, of its place and of its parts, keep:, way-round: and missed:", "or put some of its parts into another container; a box, tray or crate has a larger label than a bag")

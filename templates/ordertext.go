@@ -21,7 +21,11 @@ func WriteOrder(w io.Writer, job *job.Job) error {
 	reasons := job.Reasons()
 	steps, free := 0, 0
 	for _, s := range job.Sections {
-		out.WriteString(c.W.Order.Section.With(s.No, sectionTitle(s)) + "\n")
+		head := s.No
+		if title := sectionTitle(s); title != "" {
+			head = c.W.Order.Section.With(s.No, title)
+		}
+		out.WriteString(head + "\n")
 		for _, st := range s.Steps {
 			steps++
 			out.WriteString("  " + stepLine(c, st) + "\n")

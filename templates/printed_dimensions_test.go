@@ -1,6 +1,7 @@
 package templates_test
 
 import (
+	"fmt"
 	"regexp"
 	"slices"
 	"strconv"
@@ -94,7 +95,7 @@ func (w *wants) told(d *job.Dim, where, block string, back bool) {
 	}
 	own(d.Note, "the note of "+d.Mark)
 	if d.By != nil && !d.ByHand() {
-		own(d.By.Name, "what it is read with")
+		own(instrumentSaid(d), "what it is read with")
 	}
 	if d.NotSourced() && !back {
 		own("LIMIT NOT SOURCED", "no source")
@@ -219,4 +220,12 @@ func mentions(d *job.Dim, text string) bool {
 		}
 	}
 	return false
+}
+
+// instrumentSaid is the name of an instrument, with which of several alike it is.
+func instrumentSaid(d *job.Dim) string {
+	if d.ByPiece == 0 {
+		return d.By.Name
+	}
+	return fmt.Sprintf("%s, %d of %d", d.By.Name, d.ByPiece, d.By.Count)
 }

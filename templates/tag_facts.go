@@ -168,7 +168,11 @@ func (c *composer) contents(t *job.Tag, kinds int) string {
 	}
 	if slices.ContainsFunc(rest, func(x job.Content) bool { return holdsOld(t, x) }) {
 		if useOf[t.Kind] == stock.Bag {
-			more = strings.TrimSpace(c.W.Tag.OldShort.With(more))
+			if more == "" {
+				more = c.W.Tag.OldShort.Bare()
+			} else {
+				more = c.W.Tag.OldShort.With(more)
+			}
 		} else {
 			more = strings.TrimSpace(more + " (" + c.W.Tag.OldAmong + ")")
 		}

@@ -13,7 +13,7 @@ func (c *composer) numbered(t *job.Tag) string {
 	if t.Spare {
 		return c.W.Tag.Spare
 	}
-	return c.W.Common.PageOf.With(strconv.Itoa(t.N), strconv.Itoa(t.Of))
+	return c.W.Common.PieceOf.With(strconv.Itoa(t.N), strconv.Itoa(t.Of))
 }
 
 // tagName is what a tag is hung on.

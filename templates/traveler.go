@@ -65,13 +65,11 @@ func (c *composer) sectionLine(s *job.Section) layout.Block {
 
 // sectionRuns are the runs of that heading, where it begins with the hours.
 func (c *composer) sectionRuns(s *job.Section, st layout.Style, begins bool) []layout.Run {
-	text := s.Name
-	if s.Place.Label != "" {
-		text += ", " + s.Place.Name
-		if s.Place.Name != s.Place.Label && !strings.HasSuffix(s.Place.Name, " "+s.Place.Label) {
-			text += " (" + s.Place.Label + ")"
-		}
+	place := s.Place.Name
+	if s.Place.Label != "" && place != s.Place.Label && !strings.HasSuffix(place, " "+s.Place.Label) {
+		place += " (" + s.Place.Label + ")"
 	}
+	text := listed(s.Name, place)
 	runs := []layout.Run{layout.T(st, "▶ "+numbered(s.No, text))}
 	var from []string
 	if s.Place.CountedFrom != "" {
@@ -229,11 +227,13 @@ func likeSteps(steps []*job.Step, together func(*job.Step) bool) int {
 	return n
 }
 
-func sectionTitle(s *job.Section) string {
-	if s.Place.Label == "" {
-		return s.Name
-	}
-	return s.Name + ", " + s.Place.Label
+// sectionTitle is the name of a section with its place; one without a name has its place
+// alone, or nothing.
+func sectionTitle(s *job.Section) string { return listed(s.Name, s.Place.Label) }
+
+// listed are the texts that there are, with commas between them.
+func listed(texts ...string) string {
+	return strings.Join(slices.DeleteFunc(texts, func(t string) bool { return t == "" }), ", ")
 }
 
 // otherSheet is the line that sends the reader to the other sheet of work.

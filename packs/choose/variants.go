@@ -54,7 +54,8 @@ func (b *chooser) chooseVariants() {
 	d := b.def
 	b.chosen.ReadsWith = map[string]bool{}
 	for _, x := range d.Dimensions {
-		b.chosen.ReadsWith[x.By.Value] = true
+		key, _, _ := strings.Cut(x.By.Value, "/") // one of several
+		b.chosen.ReadsWith[key] = true
 	}
 	parts := d.Parts
 	d.Parts = keep(b, c, d.Parts, func(p *def.Part) (source.Text, *def.Applies) { return p.Key, &p.Applies })

@@ -20,7 +20,7 @@ var liftCodes = []Entry{
 	{"not-computed", "A lift cannot be computed, for the reason in the message.", "Change what it names; a figure is never guessed."},
 	{"not-known", "Something that decides a lift is not known, and nobody answers for it.", "Write how far it may be off, or who decides and why."},
 	{"not-used", "Something is said of a lift that nothing in it uses.", "Take it out, or name the gear it is said of."},
-	{"nothing-hangs", "A step says what stands under a load, and none hangs then.", "Take it out, or write the lift at the steps that raise and carry it."},
+	{"nothing-hangs", "A step says what stands under a load, or sets one down, and none hangs then.", "Take it out, or write the lift at the steps that raise and carry it."},
 	{"share-by-angle", "A share of the rating by angle cannot be read.", "Write the share in %, to, and the angle in °, as in the maker's table."},
 	{"size", "The size of a load does not run from its least to its largest corner.", "Write from: and to: from the origin."},
 	{"three-lengths", "A point takes three lengths.", "Write [x, y, z] from the origin."},

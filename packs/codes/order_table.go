@@ -21,7 +21,7 @@ var orderCodes = []Entry{
 	{"closed-uncounted", "An opening that a person can be in is closed over tools that have not been counted.", "Write tool-count: yes above close:."},
 	{"counted-in-vain", "Something is counted when nothing has come off yet, or when the machine can turn already.", "Count after the work and before the locks come off."},
 	{"no-last-count", "Containers are counted, and never when all is back.", "Write count-all: at the step before the locks come off."},
-	{"decided-late", "It is decided which parts go back when some are back already.", "Decide above the first step that puts back."},
+	{"decided-late", "It is decided which parts go back when some are back already, or before what it is decided by is measured.", "Decide above the first step that puts back, and below the reading."},
 	{"seen-too-late", "A mark is made, or an order written down, when nothing stands as it ran.", "Do it at the step that takes the parts off, or above it."},
 	{"unticked-back", "What is ticked as on again in taking apart is taken out once more by the put-back row, which does not tick it.", "Write back-seen: at the step."},
 	{"left-out-in-words", "What is ticked as on again is taken out by the words of the step, which do not put it on again.", "Say in the words when it goes on."},

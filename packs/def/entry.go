@@ -114,7 +114,7 @@ func mapOf[T, E any](name, doc, example string, k *kind[E], field func(*T) *[]*E
 			if !ok {
 				return
 			}
-			for _, p := range r.pairs(n, nil) {
+			for _, p := range r.pairs(n, keySet{}) {
 				thing := new(E)
 				*own(thing) = r.ownKey(p.key, k.name, k.letter)
 				if p.value != nil {

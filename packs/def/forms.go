@@ -19,7 +19,7 @@ func (r *reader) varying(e *entry, n *yaml.Node) (Varying, bool) {
 		v.One = t
 		return v, ok
 	}
-	for _, p := range r.pairs(n, nil) {
+	for _, p := range r.pairs(n, keySet{}) {
 		value := r.follow(p.value)
 		if value == nil {
 			continue
@@ -109,7 +109,7 @@ func (r *reader) named(e *entry, n *yaml.Node) []Named {
 		return nil
 	}
 	var list []Named
-	for _, p := range r.pairs(n, nil) {
+	for _, p := range r.pairs(n, keySet{}) {
 		if t, ok := r.scalar(e, p.value); ok {
 			list = append(list, Named{p.key, t})
 		}
@@ -128,11 +128,11 @@ func (r *reader) face(e *entry, n *yaml.Node) (Face, bool) {
 		return Face{Part: t}, ok
 	}
 	if len(n.Content) != 2 {
-		list := r.pairs(n, nil) // tells of keys that stand twice
+		list := r.pairs(n, keySet{}) // tells of keys that stand twice
 		r.add(r.place(n), "wrong-form", e.name+" takes one part and one face of it", e.faceHelp(list, r)...)
 		return Face{}, false
 	}
-	for _, p := range r.pairs(n, nil) {
+	for _, p := range r.pairs(n, keySet{}) {
 		if v, ok := r.varying(e, p.value); ok {
 			return Face{Part: p.key, Face: v}, true
 		}
@@ -152,7 +152,7 @@ func (r *reader) counts(e *entry, n *yaml.Node) []Count {
 	switch n.Kind {
 	case yaml.MappingNode:
 		var list []Count
-		for _, p := range r.pairs(n, nil) {
+		for _, p := range r.pairs(n, keySet{}) {
 			if p.value == nil {
 				continue
 			}

@@ -29,7 +29,8 @@ func (r *reader) positions(e *entry, p pair) Positions {
 	}
 	pos := Positions{At: p.key.At}
 	log := 0 // keys that are no list
-	for _, q := range r.pairs(n, nil) {
+	pairs := r.pairs(n, keySet{any: listForm})
+	for _, q := range pairs {
 		v := r.follow(q.value)
 		if v == nil {
 			continue
@@ -46,7 +47,7 @@ func (r *reader) positions(e *entry, p pair) Positions {
 			pos.Axes = append(pos.Axes, Axis{q.key, values})
 		}
 	}
-	switch lists := len(n.Content)/2 - log; {
+	switch lists := len(pairs) - log; {
 	case len(n.Content) == 0:
 		r.add(r.place(n), "empty-map", "nothing stands in the braces behind "+e.name, e.help())
 	case lists > maxAxes:

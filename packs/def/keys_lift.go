@@ -63,7 +63,7 @@ var liftKind = &kind[Lift]{
 			func(l *Lift) *[]*Handhold { return &l.Grips }, func(g *Handhold) *source.Text { return &g.Name }),
 		text("crane", "The crane or hoist.", "station", func(l *Lift) *source.Text { return &l.Crane }),
 		text("second-crane", "The hoist over the second pick, on two hooks.", "chain-hoist", func(l *Lift) *source.Text { return &l.SecondCrane }),
-		text("upended-on", "The leg from which it hangs upright, where two hooks turn it between lying and upright; x, y and z are then those of the load as it lies.", "flange", func(l *Lift) *source.Text { return &l.UpendedOn }),
+		text("upended-on", "The leg from which it hangs upright, where two hooks turn it between lying and upright, each by one leg, without a lifting bar; x, y and z are then those of the load as it lies.", "flange", func(l *Lift) *source.Text { return &l.UpendedOn }),
 		single("tackle", "A tackle of blocks that hangs from the crane and carries the load.",
 			"{parts: 4, sheaves: 4, hauled: down, rope: 900 kg, moving-block: 3 t, upper-block: 4 t, mass: 28 kg}", tackleKind,
 			func(l *Lift, at source.Pos) *Tackle { l.Tackle.At = at; return &l.Tackle }),

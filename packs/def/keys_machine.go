@@ -173,6 +173,6 @@ var instrumentKind = &kind[Instrument]{
 		text("range", "From where to where it reads.", "0 to 150 mm", func(i *Instrument) *source.Text { return &i.Range }),
 		text("reads", "Its smallest step.", "0.02 mm", func(i *Instrument) *source.Text { return &i.Reads }),
 		text("number", "The number of the very instrument, if one is meant; of several, that of the first.", "DG-04", func(i *Instrument) *source.Text { return &i.Number }),
-		number("count", "How many of them are used at once, 20 at the most; 1 if not said. Each gets a line for its number.", "3", func(i *Instrument) *source.Text { return &i.Count }),
+		number("count", "How many of them are used at once, 20 at the most; 1 if not said. Each gets a line for its number; by: dial/1 and by: dial/2 tell which of them takes which reading.", "3", func(i *Instrument) *source.Text { return &i.Count }),
 	},
 }

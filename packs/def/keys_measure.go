@@ -30,7 +30,7 @@ var dimensionKind = &kind[Dimension]{
 			oneOf("diameter", "radius"),
 		text("warm", "The material, when the part may be read warm: the correction to 20 °C is printed with its boxes.", "steel", func(d *Dimension) *source.Text { return &d.Warm }).
 			oneOf("steel", "stainless steel", "cast iron", "bronze", "aluminium"),
-		text("by", "The instrument.", "depth-gauge", func(d *Dimension) *source.Text { return &d.By }),
+		text("by", "The instrument; of several of one kind that are used at once which one, by its number: dial/2.", "depth-gauge", func(d *Dimension) *source.Text { return &d.By }),
 		varying("found", "How the as-found box is written, where it is not as the limit; a limit without left: is judged there and set no more; not taken, where it is only set.", "record to 0.01 mm", func(d *Dimension) *Varying { return &d.Found }),
 		varying("left", "What must stand at closing; a limit, or a size by letter and grade (Ø130 m6).", "0.05 to 0.12 mm", func(d *Dimension) *Varying { return &d.Left }),
 		varying("reuse", "How far an old part may go back. Of a limit with one end, the other end of left: holds for old parts too, and is printed with it.", "at most 0.20 mm", func(d *Dimension) *Varying { return &d.Reuse }),

@@ -127,11 +127,21 @@ func (k *kind[T]) find(name string) *key[T] {
 	return nil
 }
 
+// known are the keys of the kind.
+func (k *kind[T]) known() keySet {
+	return keySet{find: func(name string) *entry {
+		if found := k.find(name); found != nil {
+			return &found.entry
+		}
+		return nil
+	}}
+}
+
 // fill reads a map into t. Its problems are reported at the keys they concern;
 // at is the place for those of the map as a whole.
 func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 	sample := k.sample()
-	if v := r.follow(n); v != nil && v.Kind == yaml.ScalarNode && !isNull(v) && len(k.keys) > 0 {
+	if v := r.follow(n); v != nil && v.Kind == yaml.ScalarNode && !isNull(v) && oneLine(v.Value) != "" && len(k.keys) > 0 {
 		if e := k.keys[0].entry; e.form == textForm || e.form == varyingForm {
 			sample = "{" + e.name + ": " + oneLine(v.Value) + ", …}"
 		}
@@ -141,7 +151,7 @@ func (k *kind[T]) fill(r *reader, t *T, n *yaml.Node, at source.Pos) {
 		return
 	}
 	seen := map[string]bool{}
-	for _, p := range r.pairs(n, func(name string) bool { return k.find(name) != nil }) {
+	for _, p := range r.pairs(n, k.known()) {
 		found := k.find(p.key.Value)
 		if found == nil {
 			if k.rest == nil {

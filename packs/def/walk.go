@@ -59,7 +59,7 @@ func formWords(n *yaml.Node) string {
 		return "a map of keys"
 	case n.Kind == yaml.SequenceNode:
 		return "a list"
-	case isNull(n):
+	case isNull(n), n.Kind == yaml.ScalarNode && n.Value == "":
 		return "nothing"
 	}
 	return quote(n.Value)
@@ -75,8 +75,8 @@ func (r *reader) firstKey(n *yaml.Node) source.Pos {
 
 // pairs gives the keys of a map in the order written. It reports keys that are
 // doubled, that are no texts, and that have no value. known tells which keys
-// the map may have; nil stands for any.
-func (r *reader) pairs(m *yaml.Node, known func(string) bool) []pair {
+// the map may have.
+func (r *reader) pairs(m *yaml.Node, known keySet) []pair {
 	var list []pair
 	first := map[string]source.Pos{}
 	for i := 0; i+1 < len(m.Content); i += 2 {
@@ -103,7 +103,7 @@ func (r *reader) pairs(m *yaml.Node, known func(string) bool) []pair {
 			continue
 		}
 		first[key.Value] = key.At
-		if isNull(v) && !r.holes[v] && (known == nil || known(key.Value)) {
+		if isNull(v) && !r.holes[v] && known.has(key.Value) {
 			r.noValue(m, key)
 			v = nil
 		}
@@ -141,48 +141,6 @@ func (r *reader) noValue(m *yaml.Node, key source.Text) {
 		help = append(help, "inside { } a comma ends the entry: a text with a comma needs quotes")
 	}
 	r.add(key.At, "no-value", "no value stands behind "+quote(key.Value), help...)
-}
-
-// decimalComma is a comma between two digits.
-var decimalComma = phrase.Of(`(\d),(\d)`)
-
-// cutByComma looks at entry i of a map in braces. When it and those after it
-// have neither a known name nor a value they are the end of a text that a comma
-// cut; this is reported, and how many there are is returned.
-func (r *reader) cutByComma(m *yaml.Node, i int, known func(string) bool) int {
-	if m.Style&yaml.FlowStyle == 0 || i == 0 {
-		return 0
-	}
-	n := 0
-	for k := i; k+1 < len(m.Content); k += 2 {
-		key, value := m.Content[k], m.Content[k+1]
-		if key.Kind != yaml.ScalarNode || r.holes[key] || !isNull(value) || value.Value != "" || known != nil && known(key.Value) {
-			break
-		}
-		n++
-	}
-	if n == 0 {
-		return 0
-	}
-	first, last, before := m.Content[i], m.Content[i+2*n-2], m.Content[i-1]
-	if before.Kind != yaml.ScalarNode || isNull(before) || isQuoted(before) {
-		return 0
-	}
-	whole := before.Value + ", " + first.Value
-	if from, to := r.place(before), r.place(last); from.Line == to.Line && from.Col < to.Col {
-		line := r.line(from.Line)
-		whole = string(line[from.Col-1 : min(to.Col+to.Width-1, len(line))])
-	}
-	name := m.Content[i-2].Value
-	if inside, ok := insideQuotes(whole); ok {
-		whole = inside
-	}
-	help := "put it in quotes: " + name + `: "` + strings.ReplaceAll(whole, `"`, "") + `"`
-	if decimalComma.MatchString(whole) {
-		help = "decimals take a point: " + name + ": " + decimalComma.ReplaceAllString(whole, "$1.$2")
-	}
-	r.add(r.place(first), "cut-by-comma", quote(first.Value)+" is not a key here: a comma inside { } ends the entry, so "+name+" reads only "+quote(before.Value), help)
-	return n
 }
 
 // wordKey is what a key looks like, known or not.

@@ -208,6 +208,7 @@ func (r *alignReader) dials() {
 		t := set[dial]
 		switch {
 		case !t.Written() && !own[dial]:
+		case !own[dial] && !r.d.Method.Written(): // told where it is missing
 		case !own[dial]:
 			r.hole(t.At, "align-key", r.a.Mark+": "+t.Value+" is read by a dial that "+r.d.Method.Value+" has not", "take the key out, or change the method")
 		case !t.Written():

@@ -95,6 +95,7 @@ func (b *builder) readDim(dd *def.Dimension, pl job.Place, at job.Positions) *jo
 	d.OneSided = names.ValueAt(pl, dd.Found) == notTaken
 	if dd.By.Written() {
 		d.By, _ = names.Meant(b.Index, dd.By, "instrument", b.Instruments, "instruments")
+		d.ByPiece = b.pieceOf(dd.By, d.By)
 	}
 	d.Found, d.FoundBy = b.limits(d, dd.Found)
 	d.Left, d.LeftBy = b.limits(d, dd.Left)

@@ -30,6 +30,9 @@ func (b *builder) readParts() {
 			if p.Name == "" {
 				p.Name = p.Key
 			}
+			if p.Abroad = !b.Job.HasEnglish(p.Name); !p.Abroad {
+				p.English = b.Job.InEnglish(p.Name)
+			}
 			if n, ok := names.WholeNumber(names.TextAt(pl, dp.Count)); ok {
 				p.Count = n
 			}

@@ -123,6 +123,15 @@ func Rounded(q units.Quantity, box reading.Box) units.Quantity {
 	return q.Round(box.After, units.Nearest)
 }
 
+// Ends are the two ends of a limit with the digits of a box: the lower one up and the
+// upper one down, so that no reading of those digits is let in that is out.
+func Ends(low, high units.Quantity, box reading.Box) (units.Quantity, units.Quantity) {
+	if box.Form == reading.Fraction {
+		return Rounded(low, box), Rounded(high, box) // a fraction is written as it is
+	}
+	return low.Round(box.After, units.Up), high.Round(box.After, units.Down)
+}
+
 // moreDigits is how many digits beyond those of the box are told of what is worked out
 // for it: rounding an end of a limit could let a reading in that is out.
 const moreDigits = 2

@@ -14,6 +14,8 @@ package heat
 // low, carbon dioxide weighs 1.53 times air: near the floor and in pits it is
 // worse than computed. Refused: no room, no coolant, more gas than room.
 
+import "math"
+
 const (
 	nitrogenGas = 0.697 // m³ per litre
 	iceGas      = 0.547 // m³ per kg
@@ -54,7 +56,7 @@ func RoomAfter(room M3, nitrogen Litre, ice Kg) (Air, error) {
 	pushed := float64(nitrogen)*nitrogenGas/float64(room) + carbonic
 	if pushed >= 1 {
 		return Air{}, refuse("Room", "cool the part in the open, or bring less",
-			"the coolant makes %.0f m³ of gas, more than the room of %.0f m³ holds", pushed*float64(room), float64(room))
+			"the coolant makes %.0f m³ of gas, more than the room of %.0f m³ holds", math.Ceil(pushed*float64(room)), math.Floor(float64(room)))
 	}
 	a := Air{
 		Oxygen:       Percent(freshOxygen * (1 - pushed)),

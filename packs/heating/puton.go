@@ -24,7 +24,7 @@ func (r *heatReader) putOn() {
 	out.Clearance = r.clearance(d.Clearance, d.Rise, "put-on")
 	given, isGiven := r.celsius(d.HeatTo, "HeatTo")
 	oven, hasOven := r.celsius(d.Oven, "Source.Inside", "Source.Film")
-	if hasOven && out.By != heat.Oven {
+	if hasOven && d.By.Written() && out.By != heat.Oven {
 		r.hole(d.Oven.At, "heat-oven", h.Mark+" is heated by "+d.By.Value+" and gives the temperature of an oven", "by: oven, or take oven: out")
 	}
 	out.Oven = oven

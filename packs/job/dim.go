@@ -28,6 +28,7 @@ type Dim struct {
 	State            State
 	ViewedFrom       string
 	By               *Instrument
+	ByPiece          int              // which of its pieces, from 1; 0 where that is not said
 	Found            *reading.Limit   // how the as-found box is written, if said
 	Left             *reading.Limit   // what must stand at closing, nil if only found
 	FoundBy, LeftBy  []*reading.Limit // one a name of Positions.Names where they differ; Left is then the first of them

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"cmp"
 	"math/big"
 	"slices"
 	"strings"
@@ -20,6 +21,10 @@ type Part struct {
 	Count  int // pieces at this place, 1 or more
 	Thread *thread.Thread
 	Left   bool // left-hand thread
+	// English is its name for rules that know English words, where it is written beside Name;
+	// Abroad says that there is none, and that Name is in another language.
+	English string
+	Abroad  bool
 	// Handed says that the hand of its thread must be said: it is left-hand, or right-hand
 	// where the same part at another place is left-hand.
 	Handed bool
@@ -232,9 +237,13 @@ var (
 	ofAnother = phrase.Of(`(?i)\s(of|in|on|for|under|behind|with|at)\s.*`)
 )
 
-// Fastens reports whether a part is called by the name of a fastener.
+// Fastens reports whether a part is called by the name of a fastener; one whose name is in
+// another language than English alone has a thread, or is a fastener of a joint.
 func (p *Part) Fastens() bool {
-	return fastens.MatchString(ofAnother.ReplaceAllString(p.Name, ""))
+	if p.Abroad {
+		return p.Thread != nil || len(p.Joints) > 0
+	}
+	return fastens.MatchString(ofAnother.ReplaceAllString(cmp.Or(p.English, p.Name), ""))
 }
 
 // LastWord is the last word of the name of a part, before its size and what it belongs to:

@@ -32,6 +32,18 @@ func (s *Supplies) InstrumentPieces() int {
 	return n
 }
 
+// ReadBy are the dimensions read with one of several pieces, counted from 1; with 0 those
+// of which that is not said.
+func (u *InstrumentUse) ReadBy(piece int) []*Dim {
+	var out []*Dim
+	for _, d := range u.Dims {
+		if d.ByPiece == piece {
+			out = append(out, d)
+		}
+	}
+	return out
+}
+
 // An InstrumentUse is an instrument with the dimensions read with it.
 type InstrumentUse struct {
 	*Instrument

@@ -40,7 +40,7 @@ func (c *checker) turning() {
 	case t == nil:
 		return
 	case p.Rig == Spreader || p.Rig == Beam:
-		c.refuse("turn", "leave upended-on: out and have whoever signs the lifting plan work the turn out",
+		c.refuse("turn", "leave upended-on: out here, so that the lift is that of the load as it lies, and have whoever signs the lifting plan work the turn out",
 			"a load turned under a lifting bar hangs from three points, the two under the bar and the one at its other end, and how they share while it turns hangs on how freely both turn: that is not worked out here")
 		return
 	case p.Rig != TwoHooks:

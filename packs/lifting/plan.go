@@ -1,6 +1,7 @@
 package lifting
 
 import (
+	"cmp"
 	"strconv"
 	"strings"
 
@@ -156,7 +157,7 @@ func (r *liftReader) sections(in *lift.Load) {
 func (r *liftReader) section(field string, s *def.MassSection) lift.Section {
 	n, _ := names.WholeNumber(s.Count)
 	out := lift.Section{
-		Name: s.What.Value, Shape: shapes[s.Shape.Value], Count: n, Cut: s.Cut.Value == "yes",
+		Name: cmp.Or(s.What.Value, "…"), Shape: shapes[s.Shape.Value], Count: n, Cut: s.Cut.Value == "yes",
 		At: r.mm(field+".at", s.From), Length: r.mm(field+".length", s.Length),
 		Outer: r.mm(field+".outer", s.Outer), OuterFar: r.mm(field+".outerfar", s.OuterFar),
 		Bore: r.mm(field+".bore", s.Bore), Each: r.kg(field+".each", s.Each),

@@ -26,7 +26,7 @@ var throughGuard = phrase.Of(`(?i)\bguard\b|\bthrough (?:the|its|an?) (?:[\pL-]+
 // reached from another side as often.
 func (r *report) checkBehindGuard() {
 	for _, e := range r.walk.Events {
-		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || e.Step.Bench || !isTouched(e.Dim) || throughGuard.MatchString(r.job.InEnglish(e.Dim.State.With)) {
+		if e.Verb != job.DoMeasure && e.Verb != job.DoSet || e.Step.Bench || !isTouched(e.Dim) || !r.job.HasEnglish(e.Dim.State.With) && e.Dim.State.With != "" || throughGuard.MatchString(r.job.InEnglish(e.Dim.State.With)) {
 			continue
 		}
 		for _, p := range e.Dim.FaceParts() {

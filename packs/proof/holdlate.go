@@ -22,15 +22,15 @@ func (r *report) checkHoldLate() {
 			continue
 		}
 		for _, d := range r.sentTo(h) {
-			if !decidedAt(d) {
+			if !decidedAt(r.job, d) {
 				continue
 			}
 			if back := r.backBefore(d, e); back != nil {
-				r.late(h, e, back, d.Mark+" sends to it when it is out; "+back.Move.Part.Called()+" is back at "+back.Step.Name(), "goes back here")
+				r.late(h, d, e, back, d.Mark+" sends to it when it is out; "+back.Move.Part.Called()+" is back at "+back.Step.Name(), "goes back here")
 				break
 			}
 			if off := r.unlockedBefore(d, e); off != nil {
-				r.late(h, e, off, d.Mark+" sends to it when it is out; with the lock "+off.Lock.Key+" the last is off for good at "+off.Step.Name(), "unlocked here")
+				r.late(h, d, e, off, d.Mark+" sends to it when it is out; with the lock "+off.Lock.Key+" the last is off for good at "+off.Step.Name(), "unlocked here")
 				break
 			}
 		}
@@ -52,11 +52,15 @@ var (
 
 // decidedAt reports whether a dimension that sends somebody to a hold sends to one alone, for
 // something that is decided on this job.
-func decidedAt(d *job.Dim) bool {
-	words := strings.Join([]string{d.Over, d.Under, d.Out, d.FoundOut}, "; ")
+func decidedAt(j *job.Job, d *job.Dim) bool {
+	var all []string
+	for _, text := range []string{d.Over, d.Under, d.Out, d.FoundOut} {
+		all = append(all, j.InEnglish(text))
+	}
+	words := strings.Join(all, "; ")
 	marks := holdMark.FindAllString(words, -1)
 	return !slices.ContainsFunc(marks, func(m string) bool { return m != marks[0] }) && !forLater.MatchString(words) &&
-		slices.ContainsFunc([]string{d.Over, d.Under, d.Out, d.FoundOut}, leftToHold)
+		slices.ContainsFunc(all, leftToHold)
 }
 
 // leftToHold reports whether words about a reading that is out leave it to a hold what is done.
@@ -106,9 +110,12 @@ func (r *report) noneLocked(at int) bool {
 }
 
 // late tells of one hold.
-func (r *report) late(h *job.Hold, e, by *walk.Event, why, here string) {
-	r.problems.WarnWith(e.Step.At, "hold-late", h.Mark+", "+source.Quote(h.What)+", is released only at "+e.Step.Name()+", and "+why, by.Step.At, here,
-		"hold: "+h.Mark+" at a step above "+by.Step.No, "or let over:, under: and out: send to a hold above it")
+func (r *report) late(h *job.Hold, d *job.Dim, e, by *walk.Event, why, here string) {
+	help := []string{"hold: " + h.Mark + " at a step above " + by.Step.No, "or let over:, under: and out: send to a hold above it"}
+	if slices.ContainsFunc([]string{d.Over, d.Under, d.Out, d.FoundOut}, func(t string) bool { return t != "" && !r.job.HasEnglish(t) }) {
+		help = append(help, "or, if nothing is decided there on this job, say so in English beside it: {en: "+h.Mark+", for the next outage}")
+	}
+	r.problems.WarnWith(e.Step.At, "hold-late", h.Mark+", "+source.Quote(h.What)+", is released only at "+e.Step.Name()+", and "+why, by.Step.At, here, help...)
 }
 
 // holdLate binds a hold to the step below it that puts back what is judged there.
@@ -120,7 +127,7 @@ func (b *binder) holdLate() {
 			continue
 		}
 		for _, d := range r.sentTo(h) {
-			if read := b.walk.Measured(d); read == nil || !d.JudgedFound() || read.Index > e.Index || !decidedAt(d) {
+			if read := b.walk.Measured(d); read == nil || !d.JudgedFound() || read.Index > e.Index || !decidedAt(b.job, d) {
 				continue
 			}
 			for _, x := range b.walk.Events[e.Index:] {

@@ -50,6 +50,9 @@ func (r *report) turned(first, second *walk.Event) bool {
 	if !off {
 		inner, front = q, p
 	}
+	if !r.job.HasEnglish(front.Name) || !r.job.HasEnglish(inner.Name) {
+		return false // what holds a part is known by its name alone
+	}
 	if front.Fastens() || holdsAPart.MatchString(r.job.InEnglish(front.Name)) || holdsAPart.MatchString(r.job.InEnglish(inner.Name)) || !slices.Contains(inner.Behind, front) || slices.Contains(front.Behind, inner) {
 		return false
 	}

@@ -118,6 +118,7 @@ var Laws = []Law{
 	{"unmarked", "what goes back by a mark has been given one", (*report).checkUnmarked},
 	{"chalked", "a mark in chalk or pencil is read before heat, oil or washing takes it off", (*report).checkChalked},
 	{"said", "what a step tells of counting and locking it has keys for", (*report).checkSaidNotDone},
+	{"which-instrument", "of instruments alike at one step it is said which takes which reading", (*report).checkWhichInstrument},
 	{"used", "what is defined is used, and what is measured is set", (*report).checkPairs},
 	{"back-words", "a put-back row has something to put back", (*report).checkBackWords},
 	{"pairs", "what is locked is unlocked, what is opened is closed, and every permit is asked for", (*report).checkGuards},

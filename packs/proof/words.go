@@ -99,7 +99,7 @@ func (r *report) checkSpring(st *job.Step) {
 	for _, a := range st.After {
 		words = append(words, r.job.InEnglish(a.Reason))
 	}
-	if st.Undoes != nil || saysForce.MatchString(strings.Join(words, " ")) {
+	if st.Undoes != nil || !r.job.HasEnglish(st.Do) || saysForce.MatchString(strings.Join(words, " ")) {
 		return
 	}
 	parts := turnedOff(st)
@@ -141,6 +141,7 @@ func (r *report) checkHand(st *job.Step) {
 	}
 	says := saysLeftHand(r.job.InEnglish(st.Do)) || saysLeftHand(r.job.InEnglish(st.Missed))
 	switch {
+	case left != nil && !says && !r.job.HasEnglish(st.Do): // it may say so in its own language
 	case left != nil && !says && st.Undoes != nil:
 		r.problems.WarnWith(st.Undoes.Mirror.Missed.At, "hand-not-said", left.Called()+" has a left-hand thread, and the put-back row "+st.Name()+" does not say so", left.At, "the part",
 			"back-missed: left-hand thread")

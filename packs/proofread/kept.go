@@ -41,7 +41,8 @@ func (b *proofreader) checkNamed() {
 	}
 	by := map[string]bool{}
 	for _, d := range b.Def.Dimensions {
-		by[d.By.Value] = true
+		key, _, _ := strings.Cut(d.By.Value, "/")
+		by[key] = true
 	}
 	for _, in := range b.Def.Instruments {
 		if !by[in.Key.Value] {

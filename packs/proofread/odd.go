@@ -191,7 +191,7 @@ func (b *proofreader) oddParts() {
 	b.odd(ask(b.Def.Parts, small, at, func(p *def.Part) bool { return p.Count.Written() }), "how many there are, and it is counted on the job", "count: …")
 	fastener := func(p *def.Part) bool {
 		for _, x := range b.Parts[p.Key.Value] {
-			if !x.Aid && x.Fastens() && !b.adjusts(x.Key) {
+			if !x.Aid && !x.Abroad && x.Fastens() && !b.adjusts(x.Key) { // abroad it is known by its joint
 				return true
 			}
 		}

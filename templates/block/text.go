@@ -38,3 +38,8 @@ func PartList(ms []*job.Move, named func(name string) string) string {
 	}
 	return strings.Join(out, ", ")
 }
+
+// InstrumentPiece is the name of one of several instruments alike: Dial gauge, 2 of 2.
+func InstrumentPiece(c *Composer, in *job.Instrument, piece int) string {
+	return in.Name + ", " + c.W.Common.PieceOf.With(strconv.Itoa(piece), strconv.Itoa(in.Count))
+}

@@ -38,7 +38,7 @@ func cameBack(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []layou
 			if one != d {
 				action = one.Mark + " " + action
 			}
-			add(chip(strings.TrimSpace(c.W.Filled.FoundOut.With(""))), layout.T(layout.SubBold, " "+action)) // a chip is never broken
+			add(chip(c.W.Filled.FoundOut.Bare()), layout.T(layout.SubBold, " "+action)) // a chip is never broken
 		}
 	}
 	if text := adviceText(c, d); text != "" {
@@ -178,6 +178,6 @@ func typedEnds(c *block.Composer, d *job.Dim, parts []reading.Part) []string {
 	if results != 2 || !known || a.Low == nil || a.High == nil || a.Expected {
 		return nil
 	}
-	low, high := filled.Rounded(*a.Low, d.Box), filled.Rounded(*a.High, d.Box)
+	low, high := filled.Ends(*a.Low, *a.High, d.Box)
 	return []string{low.Number.Print(), high.Number.Print()}
 }

@@ -38,7 +38,7 @@ func StateLine(c *block.Composer, d *job.Dim) []string {
 		out = append(out, w.Dimension.OnRadius)
 	}
 	if d.By != nil {
-		out = append(out, w.Dimension.By.With(readWith(c, d.By)))
+		out = append(out, w.Dimension.By.With(readWith(c, d)))
 	}
 	if d.CountedFrom != "" {
 		out = append(out, c.W.Common.CountedFrom.With(d.CountedFrom))
@@ -50,12 +50,16 @@ func StateLine(c *block.Composer, d *job.Dim) []string {
 }
 
 // readWith names an instrument beside a reading: its range and step stand on the
-// gather list.
-func readWith(c *block.Composer, in *job.Instrument) string {
-	if in.Number == "" {
-		return in.Name
+// gather list. One of several alike is told as there; the number is that of the first.
+func readWith(c *block.Composer, d *job.Dim) string {
+	name := d.By.Name
+	if d.ByPiece > 0 {
+		name = block.InstrumentPiece(c, d.By, d.ByPiece)
 	}
-	return in.Name + ", " + c.W.Dimension.Number.With(in.Number)
+	if d.By.Number == "" || d.ByPiece > 1 {
+		return name
+	}
+	return name + ", " + c.W.Dimension.Number.With(d.By.Number)
 }
 
 // groupBoxes are the boxes for what is worked out from all readings: what a limit

@@ -210,6 +210,9 @@ func (s sheet) ifStuckLines() []string {
 	if g := s.h.Fit.Grip; g != nil {
 		ways = append(ways, w.HeatPull.StuckPuller.With(u.ForceUp(float64(g.Pull.Axial))))
 	}
+	if len(ways) == 0 { // of a draft, where the grip is not worked out
+		return []string{stop}
+	}
 	return []string{stop, w.HeatPull.StuckWays.With(strings.Join(ways, s.W.Common.Semicolon))}
 }
 

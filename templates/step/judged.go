@@ -56,7 +56,11 @@ func judgedBy(c *block.Composer, s *job.Set) []string {
 		other := last || s.JudgedBy[i+1].Base != d.Base
 		places = append(places, d.Place.Label)
 		if other || !c.SamePage("found "+s.JudgedBy[i+1].Mark, "found "+d.Mark) {
-			at = append(at, strings.TrimSpace(c.W.Common.StepPage.With(strings.Join(places, ", "), page)))
+			on := c.W.Front.PageNo.With(page)
+			if d.Place.Label != "" {
+				on = c.W.Common.StepPage.With(strings.Join(places, ", "), page)
+			}
+			at = append(at, on)
 			places = nil
 		}
 		if other {

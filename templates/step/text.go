@@ -7,6 +7,7 @@ import (
 	"matchmark/layout"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
+	"matchmark/templates/words"
 )
 
 // Text is what a step says. A put-back row whose author wrote no back: line
@@ -30,16 +31,36 @@ func Text(c *block.Composer, st *job.Step) string {
 			out = append(out, c.W.Guard.Lower.With(l.What))
 		}
 	}
+	if len(out) == 0 && len(st.Tighten) > 0 {
+		out = append(out, c.W.Step.TightenAll.With(fasteningNames(st.Tighten)))
+	}
 	if len(out) == 0 && len(st.Recall) == 0 && len(st.Seen) > 0 {
 		for _, x := range st.Seen {
 			out = append(out, x.What)
 		}
 		return strings.Join(out, ", ")
 	}
-	if len(out) == 0 {
-		out = append(out, c.W.Step.LookUp.With(dimMarks(st.Recall)))
+	switch {
+	case len(out) > 0:
+		return strings.Join(out, " ")
+	case len(st.Recall) > 0:
+		return c.W.Step.LookUp.With(dimMarks(st.Recall))
 	}
-	return strings.Join(out, " ")
+	return words.Untold // of a draft
+}
+
+// fasteningNames are joints by their marks, under which they stand below, and parts by
+// their names.
+func fasteningNames(all []job.Fastening) string {
+	var out []string
+	for _, f := range all {
+		name := f.Name()
+		if f.Joint != nil {
+			name = f.Mark()
+		}
+		out = append(out, name)
+	}
+	return strings.Join(out, ", ")
 }
 
 // second is what a step says in the second language of the paper.

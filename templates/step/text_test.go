@@ -24,6 +24,8 @@ func TestWhatARowWithoutWordsSays(t *testing.T) {
 		{job.Step{Seen: seen}, "strap on again"},
 		{job.Step{Seen: seen, Recall: []*job.Dim{d}}, words.English.Step.LookUp.With("D3")},
 		{job.Step{Recall: []*job.Dim{d}}, words.English.Step.LookUp.With("D3")},
+		{job.Step{Tighten: []job.Fastening{{Joint: &job.Joint{Mark: "J3"}}, {Part: &job.Part{Name: "Lock nut"}}}}, "Tighten: J3, Lock nut."},
+		{job.Step{}, words.Untold},
 	} {
 		if got := Text(c, &x.st); got != x.want {
 			t.Errorf("says %q, want %q", got, x.want)

@@ -12,8 +12,16 @@ import (
 // before it; a language that says things in another order writes %[2]s for the second.
 type Sentence string
 
+// Untold stands in a sentence for what is not told: the draft of a definition with holes.
+const Untold = "…"
+
+// Bare is the sentence with nothing in its holes, without the blanks about them: for a label
+// that stands with its value or alone.
+func (s Sentence) Bare() string { return strings.TrimSpace(s.With()) }
+
 // With puts values into the holes. A value may hold %s itself; it is printed as it is.
-// A hole without a value stays empty.
+// A hole without a value stays empty; an empty value, as of what a definition leaves out, is
+// Untold.
 func (s Sentence) With(values ...string) string {
 	if strings.IndexByte(string(s), '%') < 0 {
 		return string(s)
@@ -42,7 +50,11 @@ func (s Sentence) With(values ...string) string {
 			next = which - 1
 			fallthrough
 		default:
-			if next < len(values) {
+			switch {
+			case next >= len(values):
+			case values[next] == "":
+				out.WriteString(Untold)
+			default:
 				out.WriteString(values[next])
 			}
 			next++

@@ -57,15 +57,15 @@ type Common struct {
 	// two such: French has a no-break space before both.
 	Colon, Semicolon string
 
-	Initials, InitialsDate, Time, Date, NameSign, Role, Number, Mark, Contents, AsFound           string
-	AsLeft, NotTaken, NotSourced, RecordOnly, OldPart, Mended, EndAsNew, InLimits, OutOfLimits    string
-	InstrumentNo, CountOut, Scrap, Into, From, OffAt, BackAt, CountedIn, CountedOut, Shelf        string
-	WhatMeasured, Limit                                                                           string
-	Revision, PageOf, StepPage, SeenFrom, CountedFrom, CopyFound, CopyLeft, Source, IfOut, IfOver Sentence
-	IfUnder, TakenFrom, MatchedSet, On, RoundedUp, RoundedDown                                    Sentence
-	Pieces                                                                                        Counted
-	Units                                                                                         map[string]string // of what is counted: pieces, turns, flats, notches
-	Group                                                                                         map[reading.Group]string
+	Initials, InitialsDate, Time, Date, NameSign, Role, Number, Mark, Contents, AsFound                    string
+	AsLeft, NotTaken, NotSourced, RecordOnly, OldPart, Mended, EndAsNew, InLimits, OutOfLimits             string
+	InstrumentNo, CountOut, Scrap, Into, From, OffAt, BackAt, CountedIn, CountedOut, Shelf                 string
+	WhatMeasured, Limit                                                                                    string
+	Revision, PageOf, PieceOf, StepPage, SeenFrom, CountedFrom, CopyFound, CopyLeft, Source, IfOut, IfOver Sentence
+	IfUnder, TakenFrom, MatchedSet, On, RoundedUp, RoundedDown                                             Sentence
+	Pieces                                                                                                 Counted
+	Units                                                                                                  map[string]string // of what is counted: pieces, turns, flats, notches
+	Group                                                                                                  map[reading.Group]string
 }
 
 // Frame are the words of the head and the foot of every page, and of the stamp of a draft.

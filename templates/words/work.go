@@ -17,7 +17,7 @@ type Step struct {
 	Continued, Hours, Photo, NotTaken, AnyTimeAtAll, Bench, EmptyNow, EmptyHere, Place, FitNewOne                             string
 	HoursPlanned, HoursEach, EachOfThese, SectionHours, CheckedBy, Undoes, After, AnyTimeBetween, AnyTimeBefore, AnyTimeAfter Sentence
 	EasilyMissed                                                                                                              Sentence
-	FitNew, FitNewScrap, OldPiece, PutBack, SetAgain, LookUp, Close, GoneAfterThis                                            Sentence
+	FitNew, FitNewScrap, OldPiece, PutBack, SetAgain, TightenAll, LookUp, Close, GoneAfterThis                                Sentence
 
 	// What guards the step.
 	ToolsIn, ToolsOut                                                   string
