@@ -4,6 +4,7 @@ go 1.26.0
 
 require (
 	github.com/go-pdf/fpdf v0.9.0
+	github.com/klauspost/compress v1.20.4
 	github.com/skip2/go-qrcode v0.0.0-20200617195104-da1b6568686e
 	github.com/spf13/pflag v1.1.0
 	golang.org/x/image v0.47.0

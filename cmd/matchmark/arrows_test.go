@@ -66,12 +66,13 @@ var arrows = map[string][]string{
 
 // soleImporters are the only packages that may import a library.
 var soleImporters = map[string]string{
-	"github.com/go-pdf/fpdf":     "layout/pdf",
-	"golang.org/x/image":         "layout/pdf",
-	"github.com/skip2/go-qrcode": "layout",
-	"gopkg.in/yaml.v3":           "packs/def",
-	"github.com/spf13/pflag":     "cmd/matchmark",
-	"golang.org/x/text":          "packs/source",
+	"github.com/go-pdf/fpdf":        "layout/pdf",
+	"golang.org/x/image":            "layout/pdf",
+	"github.com/klauspost/compress": "layout/pdf",
+	"github.com/skip2/go-qrcode":    "layout",
+	"gopkg.in/yaml.v3":              "packs/def",
+	"github.com/spf13/pflag":        "cmd/matchmark",
+	"golang.org/x/text":             "packs/source",
 }
 
 // otherImporters may import packages of a library that another one owns, these alone:

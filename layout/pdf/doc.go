@@ -7,7 +7,8 @@
 // without scaling asked for. The same document gives the same bytes.
 //
 // The PDF library cuts the fonts and stores the pictures (store.go), for each document; of
-// those written together, one that needs nothing else than one before it shares that one's.
+// those written together, one that needs nothing else of a font, or of the pictures, than one
+// before it shares that one's.
 // What the library gets wrong is kept away from it or put right here, each in a file of its
 // own: text it would panic on (guard.go), drawing (content.go), and the file around the pages:
 // links, outline, document information, catalogue and cross references (finish.go). The

@@ -62,16 +62,19 @@ func (n *needs) addPicture(p layout.Image) {
 	}
 }
 
-// cover reports whether they hold all that a document needs.
-func (n needs) cover(m needs) bool {
-	for face, signs := range m.signs {
-		for r := range signs {
-			if _, there := n.signs[face][r]; !there {
-				return false
-			}
+// haveSigns and havePictures report whether they hold all that a document needs of a face, and
+// of pictures.
+func (n *needs) haveSigns(face int, signs map[rune]struct{}) bool {
+	for r := range signs {
+		if _, there := n.signs[face][r]; !there {
+			return false
 		}
 	}
-	return !slices.ContainsFunc(m.digests, func(d [sha256.Size]byte) bool { return !slices.Contains(n.digests, d) })
+	return true
+}
+
+func (n *needs) havePictures(digests [][sha256.Size]byte) bool {
+	return !slices.ContainsFunc(digests, func(d [sha256.Size]byte) bool { return !slices.Contains(n.digests, d) })
 }
 
 // sorted gives the signs in the order of their codes.

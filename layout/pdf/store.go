@@ -16,8 +16,8 @@ import (
 // The library is good at one more thing that is long to write: storing pictures. It learns
 // what to store only from its own calls. So it is given one page, where every picture is set
 // once. What it writes of pictures is taken out of its file, and the rest thrown away. A
-// document that is written behind another and needs nothing else shares its pictures and
-// fonts: to read and to cut a font costs more than some pages.
+// document that is written behind another and needs nothing else shares its pictures, and each
+// font of it: to read and to cut a font costs more than some pages.
 //
 // Painting through the library would cost four times as much and bring in its
 // faults: round rectangles that leave a clip open, lengths that are no numbers
@@ -39,38 +39,66 @@ type piece struct {
 	objects [][]byte
 }
 
-// storeOf embeds the fonts, and lets the library store the pictures.
-func storeOf(n needs, fonts *Faces, pk *packer) (*store, error) {
-	s := &store{faces: fonts, holds: n, pictures: make(map[[sha256.Size]byte]piece, len(n.digests))}
+// storeOf embeds the fonts, and lets the library store the pictures, unless those of a document
+// before will do.
+func storeOf(n needs, faces *Faces, before []*store, pk *packer) (*store, error) {
+	s := &store{faces: faces, holds: n}
 	for face, signs := range n.signs {
-		if signs == nil {
+		if signs == nil || s.shareFont(face, before) {
 			continue
 		}
-		p, err := fonts.embedded(layout.Face(face), sorted(signs), pk)
+		p, err := faces.embedded(layout.Face(face), sorted(signs), pk)
 		if err != nil {
 			return nil, fmt.Errorf("embed the font %s: it %w", layout.Face(face), err)
 		}
 		s.fonts[face] = p
 	}
-	if len(n.pictures) == 0 {
+	if len(n.pictures) == 0 || s.sharePictures(before) {
 		return s, nil
 	}
+	if err := s.storePictures(); err != nil {
+		return nil, fmt.Errorf("embed pictures: %w", err)
+	}
+	return s, nil
+}
+
+// shareFont takes the font of a face from a store that has all signs needed of it, if there is one.
+func (s *store) shareFont(face int, before []*store) bool {
+	for _, b := range before {
+		if b.faces == s.faces && b.holds.haveSigns(face, s.holds.signs[face]) {
+			s.fonts[face], s.holds.signs[face] = b.fonts[face], b.holds.signs[face]
+			return true
+		}
+	}
+	return false
+}
+
+// sharePictures takes the pictures from a store that has all of them, if there is one.
+func (s *store) sharePictures(before []*store) bool {
+	for _, b := range before {
+		if b.holds.havePictures(s.holds.digests) {
+			s.pictures, s.group = b.pictures, b.group
+			return true
+		}
+	}
+	return false
+}
+
+// storePictures lets the library store the pictures.
+func (s *store) storePictures() error {
+	s.pictures = make(map[[sha256.Size]byte]piece, len(s.holds.digests))
 	f := newFile()
-	for i, p := range n.pictures {
-		name := fmt.Sprintf("%x", n.digests[i])
+	for i, p := range s.holds.pictures {
+		name := fmt.Sprintf("%x", s.holds.digests[i])
 		opt := fpdf.ImageOptions{ImageType: p.Kind}
 		f.RegisterImageOptionsReader(name, opt, bytes.NewReader(p.Data))
 		f.ImageOptions(name, 0, 0, 1, 1, false, opt, 0, "")
 	}
 	var raw bytes.Buffer
-	err := f.Output(&raw)
-	if err == nil {
-		err = s.takeApart(raw.Bytes(), n.digests)
+	if err := f.Output(&raw); err != nil {
+		return err
 	}
-	if err != nil {
-		return nil, fmt.Errorf("embed pictures: %w", err)
-	}
-	return s, nil
+	return s.takeApart(raw.Bytes(), s.holds.digests)
 }
 
 // newFile starts the library's file, with its one page. Its unit is the point, its margins

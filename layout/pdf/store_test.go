@@ -2,6 +2,7 @@ package pdf
 
 import (
 	"bytes"
+	"strings"
 	"testing"
 
 	"matchmark/layout"
@@ -16,8 +17,8 @@ func fontFiles(file []byte) (fonts [][]byte) {
 	return fonts
 }
 
-// What a document has is the same whatever is written behind it; one behind it that sets nothing
-// else has its fonts, and one that sets other signs has its own.
+// What a document has is the same whatever is written behind it; one behind it that sets no
+// other signs of a face has its font, and one that sets others has its own.
 func TestDocumentsShareFonts(t *testing.T) {
 	t.Parallel()
 	page := func(s string) *layout.Doc {
@@ -45,6 +46,31 @@ func TestDocumentsShareFonts(t *testing.T) {
 	}
 	if len(own) != 1 || len(own[0]) >= len(first[0]) {
 		t.Errorf("a font with one letter has %d bytes, one with three %d", len(own[0]), len(first[0]))
+	}
+}
+
+// Of a document that has the signs of one face from the document before it, and others of
+// another, the first font is shared and the second its own.
+func TestDocumentsShareEachFont(t *testing.T) {
+	t.Parallel()
+	page := func(regular, bold string) *layout.Doc {
+		return one(layout.Item{X: 20, Y: 20, Shape: layout.Text{S: regular, Face: layout.Regular, Size: 10}},
+			layout.Item{X: 20, Y: 30, Shape: layout.Text{S: bold, Face: layout.Bold, Size: 10}})
+	}
+	before, behind := page("abc", "abc"), page("b", "x")
+	files, err := WriteAll(before, behind)
+	if err != nil {
+		t.Fatal(err)
+	}
+	first, second, own := fontFiles(files[0]), fontFiles(files[1]), fontFiles(painted(t, behind))
+	if len(first) != 2 || len(second) != 2 || len(own) != 2 {
+		t.Fatalf("%d, %d and %d fonts, want two in each", len(first), len(second), len(own))
+	}
+	if !bytes.Equal(second[0], first[0]) || !bytes.Equal(second[1], own[1]) {
+		t.Error("of the document behind, the regular font is not that of the first, or the bold not its own")
+	}
+	if out := outside(t, files[1], "pdftotext", "FILE", "-"); !strings.Contains(out, "b") || !strings.Contains(out, "x") {
+		t.Errorf("the document behind reads %q, want b and x", out)
 	}
 }
 

@@ -18,9 +18,9 @@ func Write(w io.Writer, d *layout.Doc) error {
 	return err
 }
 
-// WriteAll paints documents that belong together, and gives their files. Fonts and pictures of
-// one are cut for it alone, so its bytes are the same whatever stands behind it; a document
-// behind it that sets nothing else shares them.
+// WriteAll paints documents that belong together, and gives their files. A font of one is cut
+// for it alone, so its bytes are the same whatever stands behind it; a document behind it that
+// sets no other signs of a face shares the font, and the pictures if it sets no others.
 func WriteAll(docs ...*layout.Doc) ([][]byte, error) {
 	each := make([]needs, len(docs))
 	for i, d := range docs {
@@ -36,8 +36,9 @@ func WriteAll(docs ...*layout.Doc) ([][]byte, error) {
 	files := make([][]byte, len(docs))
 	pk := newPacker()
 	for i, d := range docs {
-		s, err := storeFor(&stores, facesOf(d), each[i], pk)
+		s, err := storeOf(each[i], facesOf(d), stores, pk)
 		if err == nil {
+			stores = append(stores, s)
 			files[i], err = write(d, each[i], s, pk)
 		}
 		if err != nil {
@@ -45,21 +46,6 @@ func WriteAll(docs ...*layout.Doc) ([][]byte, error) {
 		}
 	}
 	return files, nil
-}
-
-// storeFor is the first of the stores that has all that a document needs, or one more.
-func storeFor(stores *[]*store, faces *Faces, n needs, pk *packer) (*store, error) {
-	for _, s := range *stores {
-		if s.faces == faces && s.holds.cover(n) {
-			return s, nil
-		}
-	}
-	s, err := storeOf(n, faces, pk)
-	if err != nil {
-		return nil, err
-	}
-	*stores = append(*stores, s)
-	return s, nil
 }
 
 // write paints one document.
