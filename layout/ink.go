@@ -76,6 +76,16 @@ func (k ink) count() int {
 	return n
 }
 
+// eachItem calls see with each item as it was made, but for text that is set later.
+func (k *ink) eachItem(see func(*Item)) {
+	for i := range k.items {
+		see(&k.items[i])
+	}
+	for i := range k.parts {
+		k.parts[i].eachItem(see)
+	}
+}
+
 // appendTo appends all items, the lowest first.
 func (k ink) appendTo(out []Item) []Item {
 	out = append(out, k.items...)

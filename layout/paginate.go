@@ -4,30 +4,6 @@ import (
 	"slices"
 )
 
-// Sheet is a run of pages of one kind: a head, the flow, a foot on each page.
-type Sheet struct {
-	// Name is the short name that pages are chosen by, Title the one in the
-	// outline.
-	Name, Title string
-	Pieces      []Piece
-	// Head and Foot make the blocks at the top and bottom of a page from its
-	// number and the number of all pages. Their height must not depend on the
-	// numbers. Either may be nil.
-	Head, Foot func(page, total int) Block
-	// Landscape sets the sheet across the page; it is drawn turned on the same
-	// paper, its top at the left edge.
-	Landscape bool
-	// Follows lets the sheet go on where the one before it ends, on the same page, with
-	// that one's head and foot on it. The first sheet does not follow.
-	Follows bool
-	// Steady says that few pages of the sheet are to begin within a group or block: one in
-	// five, though it takes more pages. Where more than 40 (mostCounted) would begin so in what
-	// is broken together, or no way has so few, they stay as they are. Of as many pages few
-	// begin with it.
-	Steady bool
-	Ref    Ref
-}
-
 // Pages is what Paginate gives.
 type Pages struct {
 	Frames []Frame
@@ -36,6 +12,8 @@ type Pages struct {
 	Anchors map[string]int
 	Outline []Entry
 	Misfits []Misfit
+	// Boxes counts the boxes of each role on each sheet.
+	Boxes map[string]map[string]int
 }
 
 // widestPage stands for a page number while the heads are measured.
@@ -45,7 +23,7 @@ const widestPage = 888
 // sheets; each sheet that does not follow another starts a page. A sheet without
 // pieces has no page.
 func Paginate(paper Paper, sheets []Sheet) *Pages {
-	p := &Pages{Anchors: map[string]int{}}
+	p := newPages()
 	runs, total := broken(paper, sheets, func(g *run, at int, over Mm) {
 		b := g.pieces[at].Block
 		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(b.someRef(), g.of(at).Ref), Kind: TooHigh, Text: b.someText(), Over: over})
@@ -78,20 +56,21 @@ func broken(paper Paper, sheets []Sheet, tall func(g *run, at int, over Mm)) (ru
 
 // run is a row of sheets that follow each other on the same pages, and sets them.
 type run struct {
-	sheets       []Sheet
-	starts       []int // the first piece of each sheet
-	pieces       []Piece
-	spans        []span
-	upright      Paper // the paper as it is printed
-	paper        Paper // the paper as the sheets see it
-	width, high  Mm    // of a page within its margins
-	headH, footH []Mm  // of a page that begins with a sheet
+	sheets      []Sheet
+	starts      []int // the first piece of each sheet
+	pieces      []Piece
+	spans       []span
+	upright     Paper // the paper as it is printed
+	paper       Paper // the paper as the sheets see it
+	width, high Mm    // of a page within its margins
 }
 
 // inRuns joins the sheets that follow each other; those without pieces are left out.
 func inRuns(paper Paper, sheets []Sheet) []run {
 	var out []run
-	for i, sh := range sheets {
+	for i := range sheets {
+		sheets[i].measure()
+		sh := sheets[i]
 		if len(sh.Pieces) == 0 {
 			continue
 		}
@@ -99,7 +78,7 @@ func inRuns(paper Paper, sheets []Sheet) []run {
 			out = append(out, newRun(paper, sheets[i:]))
 		}
 		g := &out[len(out)-1]
-		g.add(sh)
+		g.sheets = append(g.sheets, sh)
 		g.starts = append(g.starts, len(g.pieces))
 		g.pieces = append(g.pieces, sh.Pieces...)
 	}
@@ -144,23 +123,11 @@ func newRun(paper Paper, sheets []Sheet) run {
 	return g
 }
 
-// add joins a sheet to the run and measures its head and foot.
-func (g *run) add(sh Sheet) {
-	head, foot := Mm(0), Mm(0)
-	if sh.Head != nil {
-		head = sh.Head(widestPage, widestPage).H
-	}
-	if sh.Foot != nil {
-		foot = sh.Foot(widestPage, widestPage).H
-	}
-	g.sheets, g.headH, g.footH = append(g.sheets, sh), append(g.headH, head), append(g.footH, foot)
-}
-
 // roomAt is the room of a page that begins with a piece: its head and foot are those of the
 // sheet of that piece.
 func (g run) roomAt(piece int) Mm {
-	i := g.sheetOf(piece)
-	return g.high - g.headH[i] - g.footH[i]
+	sh := &g.sheets[g.sheetOf(piece)]
+	return g.high - sh.headH - sh.footH
 }
 
 // flowed is the run as it is broken into pages.
@@ -185,16 +152,16 @@ func (g run) of(piece int) Sheet { return g.sheets[g.sheetOf(piece)] }
 // of the one before.
 func (g run) page(p *Pages, s span, total int) {
 	number := len(p.Frames) + 1
-	first, headH, footH := g.of(s.from), g.headH[g.sheetOf(s.from)], g.footH[g.sheetOf(s.from)]
+	first := g.of(s.from)
 	parted := s.head > 0 && !g.pieces[s.from].Block.Partings[s.head-1].Apart ||
 		s.head == 0 && s.last() > s.from && s.from > 0 && g.pieces[s.from].Group != 0 && g.pieces[s.from].Group == g.pieces[s.from-1].Group
 	page := Block{ink: ink{parts: make([]part, 0, 64)}}
 	if first.Head != nil {
-		g.edge(p, &page, first.Head(number, total), headH, g.paper.Top)
+		g.edge(p, &page, first.Head(number, total), first.headH, g.paper.Top)
 	}
 	parts, used := g.flow(p, &page, s)
 	if first.Foot != nil {
-		g.edge(p, &page, first.Foot(number, total), footH, g.paper.H-g.paper.Bottom-footH)
+		g.edge(p, &page, first.Foot(number, total), first.footH, g.paper.H-g.paper.Bottom-first.footH)
 	}
 	p.Misfits = append(p.Misfits, page.Misfits...)
 	firstOf(p.Anchors, page.Anchors, number)
@@ -209,10 +176,11 @@ func (g run) page(p *Pages, s span, total int) {
 // flow places the pieces of a page below its head. It gives the parts of the page and
 // the height that they use.
 func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
-	start := g.paper.Top + g.headH[g.sheetOf(s.from)]
+	start := g.paper.Top + g.of(s.from).headH
 	y, top := start, start
 	parts = []Part{{Sheet: g.of(s.from).Name, From: page.ink.count()}}
 	for _, b := range s.again {
+		p.count(parts[0].Sheet, b)
 		page.ink.add(b.ink, g.paper.Left, y)
 		y += b.H
 	}
@@ -227,6 +195,7 @@ func (g run) flow(p *Pages, page *Block, s span) (parts []Part, used Mm) {
 			y += pc.Gap
 		}
 		pc.Block = *s.block(g.pieces, i)
+		p.count(name, &pc.Block)
 		g.piece(p, page, i, pc, y)
 		if i > s.from || s.head == 0 { // else they stand there already
 			g.lines(p, i, pc, y)

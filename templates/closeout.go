@@ -66,21 +66,3 @@ func (c *composer) tally() []counted {
 	add(w.CloseOut.Instruments, j.Supplies.InstrumentPieces())
 	return append(out, counted{w.CloseOut.LeftOver, "0"}, counted{w.CloseOut.Deviations, ""})
 }
-
-// boxesBySheet counts the write-in boxes of each role on each sheet.
-func boxesBySheet(frames []layout.Frame) map[string]map[string]int {
-	out := map[string]map[string]int{}
-	for _, f := range frames {
-		for _, p := range f.Parts {
-			if out[p.Sheet] == nil {
-				out[p.Sheet] = map[string]int{}
-			}
-			for _, it := range f.Items[p.From:p.To] {
-				if it.Role != "" {
-					out[p.Sheet][it.Role]++
-				}
-			}
-		}
-	}
-	return out
-}

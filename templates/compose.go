@@ -185,8 +185,7 @@ func Compose(job *job.Job, o Options, m layout.Measurer, warnings source.Problem
 		}
 		c.Pages, c.total = known, total
 		c.NewPass()
-		pages := layout.Paginate(o.Paper, c.sheets())
-		c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), boxesBySheet(pages.Frames)
+		pages := c.paged(c.sheets(), known == nil)
 		if len(pages.Frames) > mostPages {
 			refused = pages
 		}

@@ -78,7 +78,7 @@ func (c *composer) link(frames []layout.Frame) {
 		f := &frames[i]
 		for k, it := range f.Items {
 			t, ok := it.Shape.(layout.Text)
-			if !ok {
+			if !ok || !strings.Contains(t.S, layout.NoBreak) { // none is
 				continue
 			}
 			for _, m := range pageNumber.FindAllStringSubmatchIndex(t.S, -1) {

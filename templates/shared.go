@@ -56,6 +56,20 @@ func (c *composer) plateText(text string) layout.Block {
 	return layout.Above(0, lines...)
 }
 
+// paged breaks the sheets of one pass into pages, and notes what the next pass prints of them.
+// Nobody sees the pages of the first.
+func (c *composer) paged(sheets []layout.Sheet, first bool) *layout.Pages {
+	var pages *layout.Pages
+	if first {
+		pages = layout.Paged(c.paper, sheets)
+	}
+	if !first || len(pages.Frames) > mostPages {
+		pages = layout.Paginate(c.paper, sheets)
+	}
+	c.sheet, c.names, c.boxesOn = sheetPages(pages.Frames), sheetsByPage(pages.Frames), pages.Boxes
+	return pages
+}
+
 // sheetsByPage lists the sheets that each page carries.
 func sheetsByPage(frames []layout.Frame) map[int][]string {
 	out := map[int][]string{}

@@ -109,10 +109,10 @@ func (k *Kept) keep(at keptKey, set kept) {
 		k.inner = append(k.inner, at)
 		return
 	}
-	for i := range set.pieces {
-		set.pieces[i].Block = set.pieces[i].Block.Settled()
-	}
 	if len(k.pieces) > mostPieces {
+		for i := range set.pieces {
+			set.pieces[i].Block = set.pieces[i].Block.Settled()
+		}
 		for _, key := range k.inner {
 			delete(k.pieces, key)
 		}

@@ -81,9 +81,12 @@ func (p packing) row(from, n, of int) (shares []int, high layout.Mm) {
 // rowsOf are the rows in which lines of a run take the least height over a width.
 func rowsOf(r run, width layout.Mm) []layout.Block {
 	rows := r.lines(width)
+	if len(rows) == 1 {
+		return rows // in less width it is no lower
+	}
 	full := layout.Above(lineGap, rows...)
 	ways := [][]layout.Block{inPairs(r, width), inRows(r, width), asWide(rows, width)}
-	if r.guards && len(rows) > 1 {
+	if r.guards {
 		ways = append(ways, packed(r, width))
 	}
 	for _, several := range ways {
