@@ -32,6 +32,9 @@ func (r *report) fastened() {
 		}
 	}
 	for _, g := range r.walk.GripsAtEnd() {
+		if g.Loosened != nil && r.outAgain(g.Of) {
+			continue
+		}
 		switch mark := g.Of.Mark(); {
 		case g.Loosened != nil && !g.Loosened.Step.Section.Unreversed:
 			r.problems.Add(g.Loosened.At, "never-tightened", mark+" is loosened at "+g.Loosened.Step.Name()+" and never tightened", "tighten: ["+mark+"] at a later step", "or reverse: its section")
@@ -40,6 +43,17 @@ func (r *report) fastened() {
 				"tighten: ["+g.Of.Joint.Base+"] at that step or later")
 		}
 	}
+}
+
+// outAgain reports whether all fasteners are aids that are out again at the end, as the bolts of
+// a lifting plate: they are loosened to come out, and nothing is left to tighten.
+func (r *report) outAgain(f job.Fastening) bool {
+	for _, p := range f.Parts() {
+		if now, _ := r.walk.NowAtEnd(p); !p.Aid || now > 0 || r.walk.OnAtEnd(p) > 0 {
+			return false
+		}
+	}
+	return len(f.Parts()) > 0
 }
 
 // allOff is the last removal of the fasteners of what is loosened, where all of them
