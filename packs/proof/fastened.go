@@ -64,8 +64,20 @@ func (r *report) allOff(e *walk.Event) *walk.Event {
 		if now, _ := r.walk.Now(p, e); r.walk.On(p, e)+now > 0 {
 			return nil
 		}
-		if off := r.cameOff(p, e.Index); off != nil && (last == nil || off.Index > last.Index) {
+		if off := r.wentOut(p, e.Index); off != nil && (last == nil || off.Index > last.Index) {
 			last = off
+		}
+	}
+	return last
+}
+
+// wentOut is the last event above another that took a part off, or out again where it was in for
+// now; nil if there is none.
+func (r *report) wentOut(p *job.Part, before int) *walk.Event {
+	last := r.cameOff(p, before)
+	for _, e := range r.walk.Events[:before] {
+		if e.Verb == job.DoTakeOut && e.Move.Part == p && (last == nil || e.Index > last.Index) {
+			last = e
 		}
 	}
 	return last
@@ -90,6 +102,11 @@ func (r *report) backLater(e *walk.Event) *walk.Event {
 		}
 		for _, m := range p.Back {
 			if x := r.walk.Moved(m); x != nil && x.Index > e.Index && (first == nil || x.Index < first.Index) {
+				first = x
+			}
+		}
+		for _, x := range r.walk.Events[e.Index:] {
+			if x.Verb == job.DoFitForNow && x.Move.Part == p && (first == nil || x.Index < first.Index) {
 				first = x
 			}
 		}
