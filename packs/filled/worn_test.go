@@ -144,8 +144,8 @@ func TestRecordedAndWorkedOutLater(t *testing.T) {
 	if n := strings.Count(out.String(), "shift the rim on its hub"); n != 1 {
 		t.Errorf("the report says %d times what to do", n)
 	}
-	r, _ = worked(t, jb, boxes(t, jb, "D16/A", "found", "0.500 mm", "0.500 mm", "0.150 mm"))
-	if v, _ := r.Verdict(dim(t, jb, "D16/A"), job.AsFound); v.Outcome != filled.Recorded {
-		t.Errorf("the pack as found is judged %d, want recorded", v.Outcome)
+	r, told = worked(t, jb, "D16/A,(sum of leaves),found,1.150 mm,\n")
+	if v, there := r.Verdict(dim(t, jb, "D16/A"), job.AsFound); !there || v.Outcome != filled.Recorded {
+		t.Errorf("the pack as found is judged %d, want recorded; told %s", v.Outcome, told)
 	}
 }
