@@ -49,6 +49,11 @@ func TestWhatAStepDoesCallsForItsCautions(t *testing.T) {
 		{"do: Lay the rotor down.\n    remove: [rotor]\n    into: Y1", "lifting"},
 		{"do: Lay the cap down.\n    remove: [cap]\n    into: Y1", ""}, // not over 25 kg
 		{"do: Take it off with two people.", "hand-lift"},
+		{"do: \"Turn by hand, two people.\"", ""}, // a shaft that is turned is not lifted
+		{"do: Turn the shaft with two people.", ""},
+		{"do: Two people turn the rotor.", ""},
+		{"do: Turn the shaft. Take the cover off with two people.", "hand-lift"},
+		{"do: Turn the cover over with two people.", "hand-lift"},
 		{"do: Lay the rotor down.\n    people: 2\n    remove: [rotor]\n    into: Y1", "hand-lift"},
 		{"do: Warm it with the torch.", "hot-work heating"},
 		{"do: Cut the pin.\n    permit: [hot-work]", "hot-work"},

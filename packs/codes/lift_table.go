@@ -9,6 +9,8 @@ var liftCodes = []Entry{
 	{"hands-under-load", "A step puts hands under a hanging load and does not say what stands under it.", "Write under-load:, or set the load down before."},
 	{"held-by-hand", "A load is lifted by hand and held over several steps.", "Write set-down: and on what."},
 	{"lighter-than-its-parts", "A load is lighter than the parts that hang on it.", "Put the mass right, or take a part out."},
+	{"lift-aid-off", "What a load hangs by is not on it when it is raised.", "Write fit-for-now: at a step above the lift."},
+	{"lift-aid-loose", "The bolts of what a load hangs by are not tight when it is raised.", "Write tighten: above the lift."},
 	{"look-at-lift", "A lift can be made so, and something in it is unusual.", "Read the reason; change the figure or leave it on purpose."},
 	{"must-not-lift", "A lift overloads or misuses a piece of gear.", "Use the gear, length or angle that the message names."},
 	{"never-lifted", "A lift is made at no step.", "Write lift: at the step that makes it."},

@@ -80,7 +80,7 @@ func (b *builder) readShimPart(d *job.Dim, dd *def.Dimension) {
 		b.Problems.Add(t.At, "one-pack", d.Mark+" is a pack of shims, made up from leaves and measured; formula: would give it no boxes for them", "left: "+names.TextAt(d.Place, dd.Formula).Value+" +/- … "+found[0].Shims.Stock.Unit.Text()+", in place of formula:")
 		return
 	case d.Positions.Boxes() > 1:
-		b.Problems.Add(t.At, "one-pack", d.Mark+" is one pack of shims, so it is one reading, the sum of its leaves", "for example left: D1 - D2 +/- … mm, and a dimension for each pack")
+		b.Problems.Add(t.At, "one-pack", d.Mark+" is one pack of shims, so it is one reading, the sum of its leaves", "take at: away; for several packs a dimension for each")
 		return
 	}
 	s := found[0].Shims

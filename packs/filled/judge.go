@@ -78,6 +78,9 @@ func (r *Result) judge(d *job.Dim, when job.When) Verdict {
 	j, each := r.against(d, when, limits)
 	v.each = each
 	v.settle(j, limits[0], Out)
+	if v.Outcome == Open && when == job.AsFound && d.FoundIsRecorded() && len(limits[0].Marks()) > 0 {
+		return Verdict{Dim: d, When: when, Outcome: Recorded} // only recorded, and what its limit takes may be read for closing alone
+	}
 	if len(v.Findings) > 0 {
 		v.Limit = limitAt(limits, max(v.Findings[0].Position, 0))
 	}

@@ -3,6 +3,7 @@ package filled
 import (
 	"encoding/csv"
 	"io"
+	"slices"
 	"strings"
 
 	"matchmark/packs/job"
@@ -135,7 +136,7 @@ func (r *Result) action(l Line) string {
 		when job.When
 		is   Outcome
 	}{{job.AsFound, l.FoundVerdict}, {job.AsLeft, l.LeftVerdict}} {
-		if v, there := r.Verdict(l.Dim, x.when); there && v.Bad() && x.is == v.Outcome && v.Action != "" {
+		if v, there := r.Verdict(l.Dim, x.when); there && v.Bad() && x.is == v.Outcome && v.Action != "" && !slices.Contains(out, v.Action) {
 			out = append(out, v.Action)
 		}
 	}

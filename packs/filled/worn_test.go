@@ -4,9 +4,11 @@ import (
 	"bytes"
 	"encoding/csv"
 	"fmt"
+	"os"
 	"strings"
 	"testing"
 
+	"matchmark/packs"
 	"matchmark/packs/filled"
 	"matchmark/packs/job"
 )
@@ -123,5 +125,27 @@ func TestLimitRangeOfWorn(t *testing.T) {
 		if low == nil || high == nil || low.Text() != x.low || high.Text() != x.high {
 			t.Errorf("%s goes from %v to %v, want %s to %s", x.mark, low, high, x.low, x.high)
 		}
+	}
+}
+
+// TestRecordedAndWorkedOutLater: a pack of shims that is only recorded as found stood as open for
+// good, where the size that it is made up to is worked out for closing; and a report told twice
+// what to do where it is the same as found and as left.
+func TestRecordedAndWorkedOutLater(t *testing.T) {
+	jb, problems := packs.Load(os.DirFS("../../testdata/good"), packs.Inputs{Definition: "extruder-gearbox.yaml"})
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	r, told := worked(t, jb, boxes(t, jb, "D5", "found", "minus 0.07 mm")+boxes(t, jb, "D5", "left", "minus 0.07 mm"))
+	var out bytes.Buffer
+	if err := filled.WriteReport(&out, r, nil); err != nil || told != "" {
+		t.Fatal(err, told)
+	}
+	if n := strings.Count(out.String(), "shift the rim on its hub"); n != 1 {
+		t.Errorf("the report says %d times what to do", n)
+	}
+	r, told = worked(t, jb, "D16/A,(sum of leaves),found,1.150 mm,\n")
+	if v, there := r.Verdict(dim(t, jb, "D16/A"), job.AsFound); !there || v.Outcome != filled.Recorded {
+		t.Errorf("the pack as found is judged %d, want recorded; told %s", v.Outcome, told)
 	}
 }

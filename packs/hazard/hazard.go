@@ -71,7 +71,11 @@ func rank(c *job.Caution) int {
 func calledFor(text string) []bool {
 	out := make([]bool, len(builtins))
 	for i, n := range builtins {
-		out[i] = n.words != nil && n.words.MatchString(text)
+		said := text
+		if n.unlike != nil {
+			said = n.unlike.ReplaceAllString(text, "")
+		}
+		out[i] = n.words != nil && n.words.MatchString(said)
 	}
 	return out
 }

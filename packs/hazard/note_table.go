@@ -14,6 +14,7 @@ type builtin struct {
 	job.Caution
 	offOnly bool            // only before steps that take apart
 	words   *phrase.Pattern // in the text of the step; nil if none tell it
+	unlike  *phrase.Pattern // what of that text speaks of something else
 	does    func(*job.Job, *job.Step) bool
 }
 
@@ -114,7 +115,9 @@ var builtins = []*builtin{
 			Rule:   "ISO 11228-1",
 		},
 		words: phrase.Words(`two people|two[- ]man`),
-		does:  byHand,
+		// Who turns a shaft by hand lifts nothing.
+		unlike: phrase.Of(`(?i)\b(turn|bar)(s|ed|ing)? (it |them )?((round |over )?by hand|(round )?(the |its )?(\pL+ )?(shaft|rotor|crankshaft|flywheel|coupling|screw|spindle)s?\b)[^.;]*|\btwo (people|men) (turn|bar) [^.;]*`),
+		does:   byHand,
 	},
 	{
 		Caution: job.Caution{

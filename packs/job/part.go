@@ -237,13 +237,24 @@ var (
 	ofAnother = phrase.Of(`(?i)\s(of|in|on|for|under|behind|with|at)\s.*`)
 )
 
-// Fastens reports whether a part is called by the name of a fastener; one whose name is in
-// another language than English alone has a thread, or is a fastener of a joint.
+// behindFastener is a plain word behind one: the screw of a screw coupling sleeve is no screw.
+// One that joins it to another or tells which it is leaves it a screw.
+var behindFastener, leavesFastener = phrase.Of(`^\s+[a-z]{2,}\b`), phrase.Of(`^\s+(and|or|to|set|pair|kit|long|short|left|right|upper|lower|inner|outer|front|rear|top|bottom|used|new)s?\b`)
+
+// Fastens reports whether a part is called by the name of a fastener: lock nut, Screw M8, bolts
+// and washers, but no screw conveyor and no bolt cover. One whose name is in another language
+// than English alone has a thread, or is a fastener of a joint.
 func (p *Part) Fastens() bool {
 	if p.Abroad {
 		return p.Thread != nil || len(p.Joints) > 0
 	}
-	return fastens.MatchString(ofAnother.ReplaceAllString(cmp.Or(p.English, p.Name), ""))
+	name := ofAnother.ReplaceAllString(cmp.Or(p.English, p.Name), "")
+	for _, at := range fastens.FindAllStringIndex(name, -1) {
+		if rest := name[at[1]:]; !behindFastener.MatchString(rest) || leavesFastener.MatchString(rest) {
+			return true
+		}
+	}
+	return false
 }
 
 // LastWord is the last word of the name of a part, before its size and what it belongs to:

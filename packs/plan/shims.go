@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"strconv"
 	"strings"
 
 	"matchmark/packs/job"
@@ -57,17 +58,46 @@ func (p *planner) shimRows(d *job.Dim, l job.LimitLadder) {
 	if l.Test.Rule != reading.Nominal {
 		return
 	}
-	thinner, thicker := shim.Off(d.Shims.Rows)
-	off, may, way, round := thicker, l.Test.Upper, "thicker", "down"
-	if thicker.Cmp(l.Test.Upper) <= 0 {
-		off, may, way, round = thinner, l.Test.Lower.Neg(), "thinner", "up"
-	}
+	off, may, way, round := furthest(d.Shims.Rows, l.Test)
 	if off.Cmp(may) > 0 {
 		unit := " " + s.Stock.Unit.Text() + " "
 		limit, help := "at most "+strings.TrimPrefix(may.Text(), "+")+unit+way, []string{"name a thinner leaf, or write the tolerance that these shims can keep"}
 		if may.Sign() == 0 {
 			limit, help = "no "+way, append(help, "or round: "+round+" within shims:")
 		}
+		if most := enough(s.Stock, low.Number, high.Number, sum.After, s.Round, l.Test); most > 0 {
+			help = append(help, "or most: "+strconv.Itoa(most)+" within shims:, for "+strconv.Itoa(s.Stock.Most)+" leaves do not make up all that lies between")
+		}
 		p.problems.Add(at, "shims-coarse", d.Mark+" may be "+limit+" than what is worked out, and the nearest pack can be "+off.Text()+unit+way, help...)
 	}
+}
+
+// furthest is how far a pack of a table is off what is worked out, on the side on which that is
+// more than the limit allows if there is one, with the limit, its word, and the other way to round.
+func furthest(rows []shim.Row, t *reading.Test) (off, may units.Number, way, round string) {
+	thinner, thicker := shim.Off(rows)
+	if thicker.Cmp(t.Upper) > 0 {
+		return thicker, t.Upper, "thicker", "down"
+	}
+	return thinner, t.Lower.Neg(), "thinner", "up"
+}
+
+// enough is how many leaves a pack must be allowed for the limit to be kept, if that is no more
+// than packs have where nothing is said; 0 where leaves alone do not help.
+func enough(s shim.Stock, low, high units.Number, after int, round shim.Rounding, t *reading.Test) int {
+	for most := s.Most + 1; !s.Pick && most <= shim.MostLeaves; most++ {
+		s.Most = most
+		packs, err := s.Packs(units.Whole(0), high.Add(s.Leaves[len(s.Leaves)-1].Thickness))
+		if err != nil {
+			return 0
+		}
+		rows, err := shim.Rows(packs, low, high, after, round)
+		if err != nil {
+			return 0
+		}
+		if off, may, _, _ := furthest(rows, t); off.Cmp(may) <= 0 {
+			return most
+		}
+	}
+	return 0
 }

@@ -26,6 +26,8 @@ var binding = map[string]func(*binder){
 	"turnable":      (*binder).turnable,
 	"aligned":       (*binder).aligned,
 	"state":         (*binder).state,
+	"lift-aid":      (*binder).liftAid,
+	"aid-state":     (*binder).aidState,
 	"hold-early":    (*binder).holdEarly,
 	"hold-late":     (*binder).holdLate,
 	"gas-late":      (*binder).gasLate,

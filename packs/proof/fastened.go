@@ -32,6 +32,9 @@ func (r *report) fastened() {
 		}
 	}
 	for _, g := range r.walk.GripsAtEnd() {
+		if g.Loosened != nil && r.outAgain(g.Of) {
+			continue
+		}
 		switch mark := g.Of.Mark(); {
 		case g.Loosened != nil && !g.Loosened.Step.Section.Unreversed:
 			r.problems.Add(g.Loosened.At, "never-tightened", mark+" is loosened at "+g.Loosened.Step.Name()+" and never tightened", "tighten: ["+mark+"] at a later step", "or reverse: its section")
@@ -42,6 +45,17 @@ func (r *report) fastened() {
 	}
 }
 
+// outAgain reports whether all fasteners are aids that are out again at the end, as the bolts of
+// a lifting plate: they are loosened to come out, and nothing is left to tighten.
+func (r *report) outAgain(f job.Fastening) bool {
+	for _, p := range f.Parts() {
+		if now, _ := r.walk.NowAtEnd(p); !p.Aid || now > 0 || r.walk.OnAtEnd(p) > 0 {
+			return false
+		}
+	}
+	return len(f.Parts()) > 0
+}
+
 // allOff is the last removal of the fasteners of what is loosened, where all of them
 // are off by then; nil where one is in the machine.
 func (r *report) allOff(e *walk.Event) *walk.Event {
@@ -50,8 +64,20 @@ func (r *report) allOff(e *walk.Event) *walk.Event {
 		if now, _ := r.walk.Now(p, e); r.walk.On(p, e)+now > 0 {
 			return nil
 		}
-		if off := r.cameOff(p, e.Index); off != nil && (last == nil || off.Index > last.Index) {
+		if off := r.wentOut(p, e.Index); off != nil && (last == nil || off.Index > last.Index) {
 			last = off
+		}
+	}
+	return last
+}
+
+// wentOut is the last event above another that took a part off, or out again where it was in for
+// now; nil if there is none.
+func (r *report) wentOut(p *job.Part, before int) *walk.Event {
+	last := r.cameOff(p, before)
+	for _, e := range r.walk.Events[:before] {
+		if e.Verb == job.DoTakeOut && e.Move.Part == p && (last == nil || e.Index > last.Index) {
+			last = e
 		}
 	}
 	return last
@@ -76,6 +102,11 @@ func (r *report) backLater(e *walk.Event) *walk.Event {
 		}
 		for _, m := range p.Back {
 			if x := r.walk.Moved(m); x != nil && x.Index > e.Index && (first == nil || x.Index < first.Index) {
+				first = x
+			}
+		}
+		for _, x := range r.walk.Events[e.Index:] {
+			if x.Verb == job.DoFitForNow && x.Move.Part == p && (first == nil || x.Index < first.Index) {
 				first = x
 			}
 		}

@@ -18,7 +18,7 @@ func (r *report) checkHoldEarly() {
 		if e == nil || h.Again != nil {
 			continue
 		}
-		if !r.sentEarly(h, e) {
+		if !r.sentEarly(h, e) && !r.triedEarly(h, e) {
 			r.wordedEarly(h, e)
 		}
 	}
@@ -30,6 +30,19 @@ func (r *report) sentEarly(h *job.Hold, e *walk.Event) bool {
 	for _, d := range r.sentTo(h) {
 		if read := r.readingsOf(d, nil); len(read) > 0 && below(read, e) {
 			r.early(h, e, read[0], " sends to it when it is out, and is read only")
+			return true
+		}
+	}
+	return false
+}
+
+// triedEarly tells of a step below a hold that sends to it when its last try is no good either.
+func (r *report) triedEarly(h *job.Hold, e *walk.Event) bool {
+	mark := phrase.Of(`\bat ` + phrase.Quoted(h.Mark) + `\b`)
+	for _, st := range r.walk.Steps {
+		if r.walk.Start(st) > e.Index && mark.MatchString(st.StillOut) {
+			r.problems.WarnWith(e.Step.At, "hold-early", h.Mark+", "+source.Quote(h.What)+", is released at "+e.Step.Name()+", and "+st.Name()+" sends to it when its last try is out", st.At, "tried here",
+				"hold: "+h.Mark+" at that step or below it")
 			return true
 		}
 	}

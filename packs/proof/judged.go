@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"matchmark/packs/job"
+	"matchmark/packs/walk"
 )
 
 // checkJudged sees that a set that is judged by readings is judged once, after the
@@ -19,6 +20,11 @@ func (r *report) checkJudged() {
 			continue
 		}
 		for _, d := range s.JudgedBy {
+			if r.readBelow(d, s) {
+				r.problems.AddWith(s.JudgedNamed, "taken-later", at.Name()+" judges "+s.Mark+" above "+d.Mark+", by which it is judged, in the same step", d.FoundPos(), "read here",
+					"write judge: below measure: a step is done in the order in which it is written")
+				break
+			}
 			if d.FoundAt != nil && d.FoundAt.Index > at.Index {
 				r.problems.AddWith(s.JudgedNamed, "taken-later", at.Name()+" judges "+s.Mark+" by "+d.Mark+", which is read only at "+d.FoundAt.Name(), d.FoundAt.At, "read here",
 					"move judge: ["+s.Base+"] to a step below it")
@@ -37,6 +43,16 @@ func (r *report) checkJudged() {
 			}
 		}
 	}
+}
+
+// readBelow reports whether a reading stands below the verb that judges a set by it, in one step.
+func (r *report) readBelow(d *job.Dim, s *job.Set) bool {
+	read := r.walk.Measured(d)
+	if read == nil || read.Step != s.JudgedAt {
+		return false
+	}
+	judged := r.walk.Find(s.JudgedAt, func(e *walk.Event) bool { return e.Verb == job.DoJudge && e.Set == s })
+	return judged != nil && judged.Index < read.Index
 }
 
 // judged binds the step that judges a set to the readings that it is judged by, and to

@@ -11,6 +11,9 @@ import (
 // forLifting finds the words by which a permit is known as one for lifts.
 var forLifting = phrase.Of(`(?i)lift|hoist|crane|rigging`)
 
+// forOther are the words of a permit for hot work or for going in.
+var forOther = phrase.Of(`(?i)\bhot[- ]?work|\bflame|\bentry|\bconfined`)
+
 // isForLifting reports whether a permit is one for lifts: by what its author says of it, else by
 // its key or its words.
 func (r *report) isForLifting(p *job.Permit) bool {
@@ -49,8 +52,17 @@ func (r *report) checkLiftPermit() {
 
 // goesOnPermit reports whether a step asks for a permit, or says that it goes without.
 func (r *report) goesOnPermit(st *job.Step) bool {
-	return r.walk.Find(st, func(e *walk.Event) bool { return e.Verb == job.DoPermit }) != nil ||
+	return r.walk.Find(st, func(e *walk.Event) bool { return e.Verb == job.DoPermit && !r.isForOther(e.Permit) }) != nil ||
 		slices.ContainsFunc(st.Without, func(w job.Without) bool { return w.Guard == job.GuardPermit })
+}
+
+// isForOther reports whether a permit is one for hot work or an entry alone: nobody lifts on it.
+func (r *report) isForOther(p *job.Permit) bool {
+	if _, said := p.Allows(job.ForLifting); said {
+		return !r.isForLifting(p)
+	}
+	words := p.Key + " " + r.job.InEnglish(p.What)
+	return forOther.MatchString(words) && !r.isForLifting(p)
 }
 
 // hoists is the first lift that a step makes with a hook, nil if it makes none.

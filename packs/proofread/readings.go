@@ -24,6 +24,7 @@ func (b *proofreader) checkReadings() {
 			b.checkInstrument(d, dd, at)
 			b.checkLimits(d, dd)
 			b.checkOneSided(d, dd)
+			b.checkSignPasses(d, dd)
 			b.checkOtherWay(d, dd)
 		}
 	}

@@ -105,10 +105,16 @@ func (b *undoer) undoMoves(st, row *job.Step) {
 		row.Fit = append(row.Fit, fit)
 	}
 	for i := len(st.Loosen) - 1; i >= 0; i-- {
-		if f := st.Loosen[i]; !has(b.tight, f) {
+		if f := st.Loosen[i]; !has(b.tight, f) && !ofAids(f) {
 			row.Tighten = append(row.Tighten, f)
 		}
 	}
+}
+
+// ofAids reports whether all fasteners are aids, as the bolts of a lifting plate: what is loosened
+// to take them out is put on again by a step that says so.
+func ofAids(f job.Fastening) bool {
+	return len(f.Parts()) > 0 && !slices.ContainsFunc(f.Parts(), func(p *job.Part) bool { return !p.Aid })
 }
 
 func has(list []job.Fastening, f job.Fastening) bool {
