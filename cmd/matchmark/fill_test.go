@@ -10,14 +10,15 @@ import (
 )
 
 // mostPages bounds the pages of each starter, on A4 and on Letter. Those of the gearbox grew when no
-// more than one page of work in five was to begin within a step; those of the triplex pump are
-// fewer since a step is one act there. Those of the storm pump grew by one on A4 as steps of it
+// more than one page of work in five was to begin within a step, and on Letter by one more as the
+// depth of each output seal is decided beside a copy of its reading; those of the triplex pump are
+// fewer since a step is one act there and its bench work stands in an order that fills the pages. Those of the storm pump grew by one on A4 as steps of it
 // came to say who holds what, what hangs meanwhile and what is done when a part does not move.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {52, 55},
+	"bevel-gearbox.yaml": {52, 56},
 	"exhaust-fan.yaml":   {19, 21},
 	"storm-pump.yaml":    {61, 67},
-	"triplex-pump.yaml":  {55, 58},
+	"triplex-pump.yaml":  {54, 58},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
@@ -28,15 +29,15 @@ var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {20.8, 21.8},
 	"exhaust-fan.yaml":   {8.0, 8.5},
 	"storm-pump.yaml":    {24.7, 26.2},
-	"triplex-pump.yaml":  {17.4, 18.1},
+	"triplex-pump.yaml":  {17.0, 17.8},
 }
 
 // mostWork bounds the pages of the traveler and of the reassembly sheet together.
 var mostWork = map[string][2]int{
-	"bevel-gearbox.yaml": {27, 29},
+	"bevel-gearbox.yaml": {27, 30},
 	"exhaust-fan.yaml":   {9, 10},
 	"storm-pump.yaml":    {31, 35},
-	"triplex-pump.yaml":  {33, 35},
+	"triplex-pump.yaml":  {32, 35},
 }
 
 // oneIn is of how many pages of work one may begin in the middle of a step, as layout keeps it
@@ -48,6 +49,14 @@ const oneIn = 5
 // between two steps leaves the room that the next one does not go into. It is least where pages
 // were added so that fewer begin within a step.
 const leastFull = 81
+
+// leastFullA4 is the same of each starter on A4, for which their steps are set in order.
+var leastFullA4 = map[string]int{
+	"bevel-gearbox.yaml": 93,
+	"exhaust-fan.yaml":   93,
+	"storm-pump.yaml":    92,
+	"triplex-pump.yaml":  93,
+}
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter
 // the pages of the pack and of its sheets are printed with how full they are, and held
@@ -61,8 +70,12 @@ func TestPagesAndFill(t *testing.T) {
 			if most := mostWork[starter][i]; work > most {
 				t.Errorf("%s on %s has %d pages of work, more than %d", starter, paper.Name, work, most)
 			}
-			if full < leastFull*work {
-				t.Errorf("%s on %s: the pages of work are %d %% full, less than %d %%", starter, paper.Name, full/work, leastFull)
+			least := leastFull
+			if i == 0 {
+				least = leastFullA4[starter]
+			}
+			if full < least*work {
+				t.Errorf("%s on %s: the pages of work are %d %% full, less than %d %%", starter, paper.Name, full/work, least)
 			}
 			if most := max(work/oneIn, 1); parted > most {
 				t.Errorf("%s on %s: %d of %d pages of work begin in a step, more than %d", starter, paper.Name, parted, work, most)

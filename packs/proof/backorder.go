@@ -122,7 +122,7 @@ func (b *binder) backOrder() {
 	for i := range b.walk.Events {
 		for _, x := range []bound{first[i], last[i]} {
 			if x.act != nil {
-				b.before(x.act.Step, x.before.Step, job.Bind{Kind: job.BoundBack, Reason: x.by.by.reason, Part: x.before.Move.Part})
+				b.before(x.act.Step, x.before.Step, job.Bind{Kind: job.BoundBack, Reason: x.by.by.reason, Part: x.by.goesOn(x.act, x.before)})
 			}
 		}
 	}

@@ -67,6 +67,18 @@ func (x reach) lastBarring(fit *walk.Event) *walk.Event {
 	return last
 }
 
+// goesOn is what a step puts on behind an act, told by the heaviest of its parts that say what
+// they weigh: a damper rather than its gasket.
+func (x reach) goesOn(act, fit *walk.Event) *job.Part {
+	part := fit.Move.Part
+	for _, also := range x.first.fits {
+		if p := also.Move.Part; also.Step == fit.Step && x.bars(act, also) && p.Mass != nil && (part.Mass == nil || job.Kilograms(*p.Mass) > job.Kilograms(*part.Mass)) {
+			part = p
+		}
+	}
+	return part
+}
+
 // placeOf is the place of what an act moves, sets or tightens.
 func placeOf(e *walk.Event) job.Place {
 	switch {

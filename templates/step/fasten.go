@@ -1,7 +1,6 @@
 package step
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -269,42 +268,4 @@ func ownPlace(st *job.Step) string {
 		return name
 	}
 	return name + " " + label
-}
-
-// renewals words when the parts of some moves are renewed, each part once: by its name, if
-// there are several.
-func renewals(c *block.Composer, ms []*job.Move) []string {
-	var out []string
-	for _, m := range ms {
-		when := ""
-		switch r := m.Part.Renew; {
-		case m.New, r == "", r == "always", r == "never":
-			continue
-		case r == "added":
-			when = c.W.Step.RenewAdded
-		case r == "as set" && m.Part.Set != nil && m.Part.Set.JudgedAt != nil:
-			when = judgedWords(c, m.Part.Set)
-		case r == "as set":
-			when = c.W.Step.RenewAsSet
-		default:
-			when = c.W.Step.RenewIf.With(r)
-		}
-		if !oneKind(ms) {
-			when = c.W.Step.RenewLine.With(m.Part.Name, when)
-		}
-		if !slices.Contains(out, when) {
-			out = append(out, when)
-		}
-	}
-	// A part that goes with its assembly has no line of its own.
-	for _, p := range c.Job.Parts {
-		within := func(m *job.Move) bool { return p != m.Part && p.Within(m.Part) }
-		if !strings.HasPrefix(p.Renew, "if ") || len(p.Off) > 0 || !slices.ContainsFunc(ms, within) {
-			continue
-		}
-		if when := c.W.Step.RenewLine.With(p.Name, c.W.Step.RenewIf.With(p.Renew)); !slices.Contains(out, when) {
-			out = append(out, when)
-		}
-	}
-	return out
 }
