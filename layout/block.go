@@ -24,6 +24,8 @@ type Parting struct {
 	// Apart says that the two are things of their own, which stand beside each other where
 	// they are on one page: to part them costs nothing.
 	Apart bool
+	// Led says of things apart that what is told of both stands above them once, as Piece.Led.
+	Led bool
 }
 
 // Anchor is a named height in a block; Paginate tells the page it comes to.

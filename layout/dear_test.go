@@ -20,3 +20,23 @@ func TestDearGroupsStayWhole(t *testing.T) {
 		}
 	}
 }
+
+// One of two like steps stood on the page after the one with what is done at both, though the two
+// go onto one page. A page more is never taken for it.
+func TestLedPiecesBeginNoPage(t *testing.T) {
+	t.Parallel()
+	for _, x := range []struct {
+		name  string
+		third Mm // the height of the piece that is led
+		want  int
+	}{{"both go onto the second page", 60, 1}, {"they take a page more there", 110, 3}} {
+		ps := []Piece{named("", 60), named("", 20), named("", 60), named("", x.third), named("", 30)}
+		ps[1].KeepNext = true
+		ps[2].Group, ps[3].Group = 1, 2
+		ps[3].Led = true
+		got := breakPages(flow{ps, func(int) Mm { return 180 }, func(int) bool { return false }}, func(int, Mm) {})
+		if len(got) != 2 || got[0].to != x.want {
+			t.Errorf("%s: pages %+v, the first should hold %d pieces of five", x.name, got, x.want)
+		}
+	}
+}

@@ -29,6 +29,9 @@ type Piece struct {
 	Group int
 	// Dear says that its group had better not be parted, if any other may be in its stead.
 	Dear bool
+	// Led says that what is told of the piece stands above it once: of as many pages, those are
+	// taken of which none begins with it.
+	Led bool
 	// Under lists the blocks, outermost first, to be drawn again when a page
 	// starts between two pieces that both stand under them. They are compared
 	// as pointers.
@@ -86,6 +89,7 @@ func (s span) last() int {
 // ways with as many pages and partings the one that fills the earlier pages is taken.
 const (
 	costPage  = 100.0
+	costLed   = 3.0  // one that begins with what is led
 	costWork  = 2.0  // so much more for one that a steady sheet begins: a list begins one as well
 	costGroup = 40.0 // a page that ends within a group
 	costDear  = 5.0  // so much more where that group is a dear one: no page is taken for it
@@ -97,10 +101,13 @@ const (
 
 // cost is that of a page that ends at a parting.
 func (x *Parting) cost() float64 {
-	if x.Apart {
-		return 0
+	switch {
+	case !x.Apart:
+		return costBlock
+	case x.Led:
+		return costLed
 	}
-	return costBlock
+	return 0
 }
 
 // nextStart is the piece with which the page after one that ends before piece to begins:
@@ -129,6 +136,8 @@ func partCost(ps []Piece, to, next int) (cost float64, within bool) {
 		return costKeep, within
 	case within:
 		return costGroup + dear(above), within
+	case ps[next].Led:
+		return costLed, false
 	}
 	return 0, false
 }

@@ -110,7 +110,7 @@ func (b Block) Settled() Block {
 	b.ink = ink{items: b.Items()}
 	b.Partings = slices.Clone(b.Partings)
 	for i, x := range b.Partings {
-		b.Partings[i] = Parting{x.Upper.Settled(), x.Lower.Settled(), x.Apart}
+		b.Partings[i] = Parting{x.Upper.Settled(), x.Lower.Settled(), x.Apart, x.Led}
 	}
 	return b
 }

@@ -42,3 +42,15 @@ func TestThingsApartPartFreely(t *testing.T) {
 		}
 	}
 }
+
+// Of two steps below the words of both the second stood alone on the next page, though both go
+// onto it.
+func TestThingsThatAreLedStayTogether(t *testing.T) {
+	t.Parallel()
+	b := named("b", 60)
+	b.Block.Partings = []Parting{{Upper: Space(10, 35), Lower: Space(10, 35), Apart: true, Led: true}}
+	p := Paginate(page, []Sheet{{Name: "one", Pieces: []Piece{named("a", 60), b}}})
+	if len(p.Frames) != 2 || p.Frames[0].Used != 60 {
+		t.Errorf("%d pages, the first %v mm full, want 2 and 60 mm", len(p.Frames), p.Frames[0].Used)
+	}
+}

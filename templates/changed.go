@@ -39,7 +39,7 @@ func (c *composer) bar(b layout.Block, lettered bool) layout.Block {
 	}
 	b.Partings = slices.Clone(b.Partings)
 	for i, x := range b.Partings {
-		b.Partings[i] = layout.Parting{Upper: c.bar(x.Upper, lettered), Lower: c.bar(x.Lower, false), Apart: x.Apart}
+		b.Partings[i] = layout.Parting{Upper: c.bar(x.Upper, lettered), Lower: c.bar(x.Lower, false), Apart: x.Apart, Led: x.Led}
 	}
 	parts := []layout.Block{b, layout.Drawn(b.W, b.H, layout.Item{X: -barOut, Role: layout.RoleChange, Shape: layout.Line{DY: b.H, Weight: layout.Heavy}})}
 	if lettered {

@@ -122,7 +122,7 @@ var stepKind = &kind[Step]{
 		text("check", "Who checks as well.", "supervisor", func(s *Step) *source.Text { return &s.Check }),
 		one(decimalForm, "hours", "How long it takes; 0 where no time is planned, as for a signature alone.", "1.5", func(s *Step) *source.Text { return &s.Hours }).noneOrMore(),
 		number("people", "How many people it takes. By hand two lift at most two thirds of what each may in sum, three the half; more than three no more than three.", "2", func(s *Step) *source.Text { return &s.People }),
-		text("on-hook", "What a heavy part hangs on where no lift sheet is made: a routine lift by the site's rules.", "workshop crane", func(s *Step) *source.Text { return &s.OnHook }),
+		text("on-hook", "What a heavy part hangs on where no lift sheet is made: a routine lift by the site's rules; or, where it only hangs in the gear of a lift of the job, that lift by its mark: the slings of L2, only taut.", "workshop crane", func(s *Step) *source.Text { return &s.OnHook }),
 		varying("note", "A remark printed below it.", "The washer is under the nut.", func(s *Step) *Varying { return &s.Note }),
 		list("lock", "The isolations that are put on.", "[motor]", func(s *Step) *[]source.Text { return &s.Lock }),
 		list("unlock", "The isolations that are taken off.", "[motor]", func(s *Step) *[]source.Text { return &s.Unlock }),

@@ -124,6 +124,7 @@ func (r *jointReader) mm(field string, t source.Text) thread.Mm {
 		r.hole(t.At, "not-a-length", source.Quote(t.Value)+" is no length", "write it like … mm")
 		return 0
 	}
+	r.j.Inch = r.j.Inch || inches(q.Unit)
 	f, _ := mm.Number.Rat().Float64()
 	return thread.Mm(f)
 }

@@ -34,6 +34,8 @@ type Joint struct {
 	Layout *joint.Layout
 	// SeenFrom is from where the layout is seen, Clock what is at its top.
 	SeenFrom, Clock string
+	// Inch says that a length of the layout was written in inches.
+	Inch bool
 
 	Result *joint.Result  // nil where it is not worked out
 	Rounds []joint.Round  // the times that it is gone round

@@ -142,13 +142,13 @@ func alike(c *block.Composer, first, d *job.Dim, kind Kind) bool {
 	if d.Box.Form == reading.Grid || byHand(d, sidesOf(c, d, kind)) != byHand(first, sidesOf(c, first, kind)) {
 		return false
 	}
-	unpaged := c.Blind() // the head of all tells the pages of all
+	if kind == Found && !goneTogether(first, d) {
+		return false
+	}
+	unpaged := c.Blind() // the head of all tells the pages of all, and what takes them away
 	head := func(d *job.Dim) string {
 		e := entry{d, sidesOf(c, d, kind)}
 		k := content{Composer: unpaged, entries: []entry{e, e}, back: kind != Found}
-		if kind == Found {
-			k.note = lastChanceNote(c, d)
-		}
 		var text strings.Builder
 		for _, it := range k.head(way{limitInHead: true}, c.Span).make().Items() {
 			if t, ok := it.Shape.(layout.Text); ok {

@@ -89,25 +89,26 @@ func materials(c *block.Composer, d *job.Dim, widths []layout.Mm, back bool, wid
 // besideMark is how far below the top of those boxes the box to tick stands.
 const besideMark layout.Mm = 1.5
 
-// leafRows are the pieces of a pack whose leaves do not all go beside each other, a list a side;
-// and those below them.
+// leafRows are the pieces of a pack whose leaves do not all go beside each other, a list a side,
+// below each leaf of the last one the box for what it is made of or marked with; and what stands
+// below all.
 func leafRows(c *block.Composer, d *job.Dim, sides []Side) (rows [][]layout.Block, below []layout.Block) {
 	named := func(name string, b layout.Block) layout.Block {
 		return layout.Above(headGap, textLine(c, d, layout.Caption, name), b)
 	}
-	for _, s := range sides {
+	one := max(Box(c, d, Side{}, "", false).W, leastMaterial)
+	for n, s := range sides {
 		row := leafBoxes(c, d, s)
 		for i, name := range leafHeads(c, d) {
 			if i == 0 {
 				name = spoken(leafName(c, d, s), name)
 			}
 			row[i] = named(name, row[i])
+			if n == len(sides)-1 && i < d.Leaves() {
+				row[i] = layout.Above(layout.GapY, row[i], c.WideBox(layout.RoleWords, one, 1, c.W.Shims.Material, d.At))
+			}
 		}
 		rows = append(rows, row)
-	}
-	one := max(Box(c, d, Side{}, "", false).W, leastMaterial)
-	for range d.Leaves() {
-		below = append(below, c.WideBox(layout.RoleWords, one, 1, c.W.Shims.Material, d.At))
 	}
 	if len(sides) > 1 {
 		below = append(below, oldPackStays(c, d, 0))

@@ -37,7 +37,7 @@ func membersOf(c *block.Composer, s setOf) []member {
 		}
 		inOrder(c, k.entries)
 		if kind == Found {
-			k.note = lastChanceNote(c, d)
+			k.note = lastChanceNote(c, k.dims()...)
 		}
 		out = append(out, member{k, nil})
 		i = n

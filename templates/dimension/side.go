@@ -2,7 +2,6 @@ package dimension
 
 import (
 	"strconv"
-	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -39,26 +38,6 @@ const (
 	Left
 	Recall
 )
-
-// lastChanceNote says which step takes the reading away for good.
-func lastChanceNote(c *block.Composer, d *job.Dim) string {
-	switch {
-	case d.LastChance == nil:
-		return ""
-	case d.LastChance == d.FoundAt:
-		return c.W.Dimension.GoneAfterThisStep
-	}
-	return c.W.Dimension.GoneAfter.With(goneAt(d))
-}
-
-// goneAt are the numbers of the steps of which the first to be done takes a reading away.
-func goneAt(d *job.Dim) string {
-	var nos []string
-	for _, st := range d.LastChances() {
-		nos = append(nos, st.No)
-	}
-	return strings.Join(nos, " / ")
-}
 
 // sidesOf are the columns of boxes of a dimension: as found on the traveler; in putting
 // back the value found copied, the value left, and their difference where the limit is

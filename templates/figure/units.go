@@ -63,6 +63,9 @@ func (u Units) Length(v heat.Mm) string {
 	return number + NBSP + unit
 }
 
+// Along is how far apart two things lie, counted in millimetres, as Length writes it.
+func (u Units) Along(mm float64) string { return u.Length(heat.Mm(mm)) }
+
 // Degree is the sign of a degree with the space before it.
 func (u Units) Degree() string { return NBSP + u.degrees().Print() }
 

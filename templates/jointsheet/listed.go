@@ -10,6 +10,7 @@ import (
 	"matchmark/packs/joint"
 	"matchmark/packs/units"
 	"matchmark/templates/block"
+	"matchmark/templates/figure"
 )
 
 // isListed reports whether the order of a joint is a list of the numbers of its places, which lie
@@ -74,14 +75,10 @@ func placesFrom(c *block.Composer, j *job.Joint) string {
 		for _, p := range ps {
 			left, low = min(left, p.X), min(low, p.Y)
 		}
-		return w.PlacesLie.With(millimetres(float64(ps[0].X-left)), millimetres(float64(ps[0].Y-low)), millimetres(float64(ps[1].X-left)), millimetres(float64(ps[1].Y-low)))
+		u := figure.Units{Inch: j.Inch}
+		return w.PlacesLie.With(u.Along(float64(ps[0].X-left)), u.Along(float64(ps[0].Y-low)), u.Along(float64(ps[1].X-left)), u.Along(float64(ps[1].Y-low)))
 	}
 	return w.PlacesFrom.With(clockAngles(j.Order.Clock(1), j.Order.Clock(2), 360/float64(len(j.Order.Places))))
-}
-
-// millimetres is a length to a tenth, with its unit.
-func millimetres(mm float64) string {
-	return units.ForPaper(strconv.FormatFloat(math.Round(mm*10)/10, 'f', -1, 64)) + "\u00a0" + units.Millimetre.Print()
 }
 
 // clockAngles are the angles of two neighbours, each a step from the next, with as few decimals as

@@ -48,6 +48,7 @@ func TestListedOrdersGoByTheirPlaces(t *testing.T) {
 		{196, "rectangle: 50 by 50, length: 2000 mm, width: 2000 mm, order: crosswise", "Place 1 is at the top left corner; they are counted clockwise."},
 		{200, "oval: 200, length: 3000 mm, width: 900 mm, order: crosswise", "Place 1 is at the middle of the top; they are counted clockwise."},
 		{4, "places: [[10 mm, 20 mm], [12.5 mm, 20 mm], [4000 mm, 0 mm], [4000 mm, 20 mm]], order: [2, 4, 1, 3]", "place 1 lies 0 mm to the right and 20 mm up, place 2 2.5 mm to the right and 20 mm up."},
+		{4, "places: [[0.5 in, 1 in], [0.625 in, 1 in], [160 in, 0 in], [160 in, 1 in]], order: [2, 4, 1, 3]", "place 1 lies 0 in to the right and 1 in up, place 2 0.125 in to the right and 1 in up."},
 	} {
 		jb, problems := packs.Load(fstest.MapFS{"a.yaml": {Data: fmt.Appendf(nil, crowded, x.count, x.layout)}}, packs.Inputs{Definition: "a.yaml"})
 		if problems.Errors() > 0 {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -20,7 +21,11 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		if heavy := heavyParts(c, st); heavy != "" {
 			text += heavy + ". "
 		}
-		text += c.W.Lift.NoSheet
+		if l := namedLift(c.Job, st); l != nil {
+			text += sheetLine(c, l)
+		} else {
+			text += c.W.Lift.NoSheet
+		}
 		out = append(out, c.Para(width, []layout.Run{layout.T(layout.Strong, text)}, layout.ParaOpts{Ref: st.At}))
 	}
 	strong := func(text string) {
@@ -37,6 +42,27 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		}
 	}
 	return out
+}
+
+// namedLift is the lift whose gear a load hangs in at a step that does not make it, named by
+// its mark: with the slings of L2, only taut.
+func namedLift(j *job.Job, st *job.Step) *job.Lift {
+	words := strings.FieldsFunc(st.OnHook, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	for _, l := range j.Lifts {
+		if slices.Contains(words, l.Mark) {
+			return l
+		}
+	}
+	return nil
+}
+
+// sheetLine names the sheet of a lift whose gear is used, and what the load weighs; of a lift that
+// must not be made it is the line that says so.
+func sheetLine(c *block.Composer, l *job.Lift) string {
+	if l.Result == nil && l.HandResult == nil || len(l.Reasons(nil)) > 0 {
+		return stepLine(c, l)
+	}
+	return c.W.Lift.OnSheet.With(l.Mark, c.Page("lift "+l.Mark), massText(c, l))
 }
 
 // goesOn is the line of a lift that goes on with a load that hangs. What was put under that

@@ -51,8 +51,9 @@ func InOne(c *block.Composer, steps []*job.Step) []layout.Piece {
 	apart(out)
 	out[len(out)-1].KeepNext = true
 	for i := range out[1:] {
-		// A page may well begin with the row of a place.
+		// A page may begin with the row of a place, though what is done stands above all rows.
 		out[i+1].Group = max(out[i+1].Group, out[i].Group)
+		out[i+1].Led = out[i+1].Group > out[i].Group
 	}
 	gap := closingGap(out[len(out)-1].Block, 1)
 	return append(out, layout.Piece{Block: c.Rule(layout.Inner).Tagged(steps[0].At), Gap: gap, Closes: true, Group: len(steps) - 1})

@@ -75,7 +75,7 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 			out = append(out, full...)
 			continue
 		}
-		pair.Block.Partings = []layout.Parting{{Upper: rows[0], Lower: rows[1], Apart: true}}
+		pair.Block.Partings = []layout.Parting{{Upper: rows[0], Lower: rows[1], Apart: true, Led: true}}
 		out = append(out, pair)
 	}
 	return out

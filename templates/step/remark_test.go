@@ -14,7 +14,7 @@ import (
 // "torque at 250" stood at the end of a line of a remark, its "N·m" on the next; the words of
 // the step above it held together.
 func TestRemarksHoldNumbersToUnits(t *testing.T) {
-	st := &job.Step{No: "1.1", Note: "torque at 250 N·m", Missed: "last 9 mm by hand"}
+	st := &job.Step{Section: &job.Section{}, No: "1.1", Note: "torque at 250 N·m", Missed: "last 9 mm by hand"}
 	const note, missing = "torque at 250\u00a0N·m", "last 9\u00a0mm by hand"
 	c := block.New(pdf.NewFaces(), layout.Pen{}, &job.Job{}, words.English, 180)
 	of := func(b layout.Block) string {

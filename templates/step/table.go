@@ -47,11 +47,15 @@ func Table(c *block.Composer, steps []*job.Step) []layout.Piece {
 		rows = append(rows, t.row(i))
 	}
 	out = append(out, t.grid.Table.Pieces(rows)...)
+	for i := len(out) - len(rows) + 1; i < len(out); i++ {
+		out[i].Led = true
+	}
 	var empty []job.Emptied // what must be empty after all rows stands in one line
 	for _, st := range steps {
 		empty = append(empty, st.Empty...)
 	}
 	if len(empty) > 0 {
+		out[len(out)-1].KeepNext = true
 		out = append(out, layout.Piece{Block: emptyLine(c, empty), Gap: 1})
 	}
 	return out
@@ -228,7 +232,7 @@ func common(c *block.Composer, st *job.Step) []layout.Run {
 func (t *table) place(i int) []layout.Block {
 	c, g, st := t.Composer, t.grid, t.steps[i]
 	room := g.Table.Room(1)
-	out := []layout.Block{g.Text(1, layout.Strong, st.Place.Label, st.At), g.Text(1, layout.Sub, st.Place.Name, st.At)}
+	out := []layout.Block{g.Text(1, layout.Strong, placeOf(st), st.At)}
 	if !t.sameText && (st.Do != "" || len(st.Fit)+len(st.Set) == 0) { // else the row shows what it fits and sets
 		runs := append(common(c, st), layout.T(layout.Body, Text(c, st)))
 		runs = append(runs, second(c, st)...)

@@ -4,7 +4,7 @@ package words
 var englishLift = Lift{
 	Title: "Lift sheet",
 
-	OnHook: "On the hook: %s.", NoSheet: "No lift sheet: routine, by the site's lift rules.",
+	OnHook: "On the hook: %s.", OnSheet: "Lift sheet %s, p.\u00a0%s: %s.", NoSheet: "No lift sheet: routine, by the site's lift rules.",
 	StepLine:       "Lift sheet %s, p.\u00a0%s: %s, %s. Trial lift %s, look, wait, then go.",
 	StepLineByHand: "Lift sheet %s, p.\u00a0%s: %s, %s people by hand.", StepLineRefused: "Lift sheet %s, p.\u00a0%s: CANNOT BE COMPUTED. Do not lift.",
 	Level: "hangs level", Tilted: "hangs %s out of level, %s is %s low", TiltedSide: "hangs %s out of level, its %s side low",

@@ -7,7 +7,7 @@ type Lift struct {
 	// The lines of a step.
 	Level, NoSheet                                                        string
 	OnHook, StepLine, StepLineByHand, StepLineRefused, Tilted, TiltedSide Sentence
-	TiltedMost, TiltedWithin, StepLineStopped                             Sentence
+	OnSheet, TiltedMost, TiltedWithin, StepLineStopped                    Sentence
 
 	// What it rests on.
 	NotWritten, TakesHold, Sling                                                   string

@@ -1,0 +1,46 @@
+package liftsheet
+
+import (
+	"os"
+	"strings"
+	"testing"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// A cover that hung taut in the slings of its lift was said to have no lift sheet, and the sheet
+// stood ten pages on.
+func TestGearOfALiftNamesItsSheet(t *testing.T) {
+	t.Parallel()
+	jb, _ := packs.Load(os.DirFS("../../testdata/good"), packs.Inputs{Definition: "guide-vanes.yaml"})
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	named, routine := 0, 0
+	for _, st := range jb.Steps() {
+		if st.OnHook == "" {
+			continue
+		}
+		said := ""
+		for _, it := range Lines(c, st, 180)[0].Items() {
+			if text, ok := it.Shape.(layout.Text); ok {
+				said += text.S + " "
+			}
+		}
+		said = strings.Join(strings.Fields(said), " ")
+		sheet := strings.Contains(said, "Lift sheet L")
+		if sheet == strings.Contains(said, "No lift sheet") || sheet != strings.Contains(st.OnHook, "slings of L") {
+			t.Errorf("%s, hangs on the %s: %s", st.Name(), st.OnHook, said)
+		}
+		if sheet {
+			named++
+		} else {
+			routine++
+		}
+	}
+	if named != 2 || routine != 2 {
+		t.Errorf("%d loads hang in the gear of a lift and %d in none, want 2 and 2", named, routine)
+	}
+}
