@@ -130,7 +130,11 @@ func TestPagesToldAreThoseOfTheTicks(t *testing.T) {
 				continue
 			}
 			tested++
-			want := o.ClosedAt.No + " p. " + strconv.Itoa(page)
+			shut := o.ClosedAt
+			if o.ShutAt != nil {
+				shut = o.ShutAt
+			}
+			want := shut.No + " p. " + strconv.Itoa(page)
 			if !saidOn(pack, "openings", want) {
 				t.Errorf("%s: the openings do not say %q of %s", name, want, o.What)
 			}
