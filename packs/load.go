@@ -66,7 +66,7 @@ func decide(ix *names.Index, spares *keep.Spares) {
 	tell := func(ps source.Problems) { ix.Problems = append(ix.Problems, ps...) }
 	proofread.Limits(ix)
 	ix.Chosen = choose.Machine(ix.Def, &ix.Problems)
-	j.Choices = ix.Chosen.Choices
+	j.Choices, j.NotHere = ix.Chosen.Choices, ix.Chosen.NotHere()
 	ok := expand.Job(ix)
 	ix.Problems.Follow(ix.Read, 1)
 	if !ok {

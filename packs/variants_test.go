@@ -106,6 +106,9 @@ func TestWhatWasChosenIsKept(t *testing.T) {
 			t.Errorf("choice %d is %+v, want %+v", i, got, want)
 		}
 	}
+	if got := strings.Join(j.NotHere, " "); got != "C1 D1 D2 S1 W1" {
+		t.Errorf("not on this machine are %s", got)
+	}
 	s := j.Site
 	if s.Company == "" || s.Paper != "letter" || s.Heavy.Text() != "20 kg" || s.FireWatch.Text() != "90 min" || !s.Gloves || len(s.Roles) != 3 {
 		t.Errorf("the site file reads as %+v", s)

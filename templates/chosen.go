@@ -29,5 +29,8 @@ func (c *composer) chosen() layout.Block {
 		runs = append(runs, layout.Run{Text: x.What + c.W.Common.Colon, Style: layout.Body, Ref: x.At}, layout.Run{Text: state, Style: layout.Strong, Ref: x.At})
 	}
 	runs = append(runs, layout.T(layout.Sub, "  "+w.Front.OnlyThis))
+	if list := c.Job.NotHere; len(list) > 0 {
+		runs = append(runs, layout.T(layout.Sub, " "+w.Front.NotHere.With(strings.Join(list, ", "))))
+	}
 	return layout.Above(1, c.Heading(w.Front.ThisMachine), c.Para(c.Span, runs, layout.ParaOpts{Ref: c.Job.Choices[0].At}))
 }

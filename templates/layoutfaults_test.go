@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"testing/fstest"
 
 	"matchmark/layout"
 	"matchmark/layout/pdf"
@@ -130,7 +131,11 @@ func TestPagesToldAreThoseOfTheTicks(t *testing.T) {
 				continue
 			}
 			tested++
-			want := o.ClosedAt.No + " p. " + strconv.Itoa(page)
+			shut := o.ClosedAt
+			if o.ShutAt != nil {
+				shut = o.ShutAt
+			}
+			want := shut.No + " p. " + strconv.Itoa(page)
 			if !saidOn(pack, "openings", want) {
 				t.Errorf("%s: the openings do not say %q of %s", name, want, o.What)
 			}
@@ -161,6 +166,26 @@ func saidOn(pack *templates.Pack, sheet, words string) bool {
 		}
 	}
 	return false
+}
+
+// Who looked for J4 between J3 and J5 could not know whether a page was missing.
+func TestMarksThatAreLeftOutAreTold(t *testing.T) {
+	t.Parallel()
+	for serial, want := range map[string]string{"TH-0431": "J4, J8", "TH-0400": "J1, J7"} {
+		text, err := os.ReadFile("../packs/starters/storm-pump.yaml")
+		if err != nil {
+			t.Fatal(err)
+		}
+		files := fstest.MapFS{"pump.yaml": {Data: []byte(strings.Replace(string(text), "serial: TH-0431", "serial: "+serial, 1))}}
+		jb, problems := packs.Load(files, packs.Inputs{Definition: "pump.yaml"})
+		if problems.Errors() > 0 {
+			t.Fatal(problems)
+		}
+		pack, _ := templates.Compose(jb, templates.Options{Paper: layout.A4}, pdf.NewFaces(), nil)
+		if !saidOn(pack, "front", "Not in the pack: "+want+".") || !saidOn(pack, "tightening", want) {
+			t.Errorf("the pack of %s does not say that %s are not in it", serial, want)
+		}
+	}
 }
 
 // The tick that an opening is closed stood alone on the page after its step.

@@ -41,6 +41,9 @@ func (c *composer) closedCell(g block.Grid, i int, o *job.Opening) layout.Block 
 	if st == nil {
 		return layout.Block{}
 	}
+	if o.ShutAt != nil {
+		st = o.ShutAt
+	}
 	return g.Text(i, layout.Caption, c.W.Common.StepPage.With(st.No, c.PageOr(step.ClosedAnchor(o), "step "+st.No)), st.At)
 }
 

@@ -1,6 +1,9 @@
 package choose
 
 import (
+	"cmp"
+	"maps"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -22,6 +25,17 @@ type Chosen struct {
 
 // EveryLift reports whether no lift of the definition was left out.
 func (c *Chosen) EveryLift() bool { return c.lifts == c.left }
+
+// aMark is a mark of the definition, as D7: other keys are not seen on paper.
+var aMark = regexp.MustCompile(`^[A-Z][0-9]+$`)
+
+// NotHere lists the marks of what was left out, by their letters and numbers: who looks for the one
+// that is missing in a row reads that it is not meant.
+func (c *Chosen) NotHere() []string {
+	out := slices.DeleteFunc(slices.Collect(maps.Keys(c.LeftOut)), func(key string) bool { return !aMark.MatchString(key) })
+	slices.SortFunc(out, func(a, b string) int { return cmp.Or(cmp.Compare(a[0], b[0]), job.ByNumber(a, b)) })
+	return out
+}
 
 // A chooser holds what is known while a machine is chosen.
 type chooser struct {

@@ -89,6 +89,12 @@ type Opening struct {
 	What, Cover        string
 	Enclosed           bool // a person can go in
 	OpenedAt, ClosedAt *Step
+	ShutAt             *Step // where what covers it comes to stand, if it hangs when ClosedAt is done
+}
+
+// CoveredBy reports whether a step puts on what came off where an opening was opened.
+func (o *Opening) CoveredBy(st *Step) bool {
+	return o.OpenedAt != nil && slices.ContainsFunc(st.Fit, func(m *Move) bool { return AnyOf(o.OpenedAt.Remove, m.Part) })
 }
 
 // Mark is the key of an opening with its place.

@@ -18,6 +18,7 @@ type Job struct {
 	Order     Order
 	Site      Site
 	Choices   []*Choice         // what this machine has of each option
+	NotHere   []string          // the marks of what it has not, by letter and number
 	Hours     units.Number      // planned for all steps, one after another
 	CrewHours units.Number      // the same, times the crew of each
 	English   map[string]string // texts of another language in English, where the author wrote them

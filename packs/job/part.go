@@ -85,6 +85,19 @@ func AnyOf(ms []*Move, p *Part) bool {
 	return slices.ContainsFunc(ms, func(m *Move) bool { return m.Part == p })
 }
 
+// KeptAt is the place where a part lies that came off above a step and is not yet back, none for
+// one that lies nowhere.
+func (p *Part) KeptAt(st *Step) Where {
+	at := Where{}
+	for _, off := range p.Off {
+		back := slices.ContainsFunc(p.Back, func(m *Move) bool { return m.Undo == off && m.Step.Index < st.Index })
+		if off.Step.Index < st.Index && !back {
+			at = off.To
+		}
+	}
+	return at
+}
+
 // A Set is one matched set at one place.
 type Set struct {
 	At      source.Pos

@@ -89,6 +89,7 @@ type Step struct {
 	GoesOn       []*Lift     // that it makes, with a load that hangs already
 	FromUnder    []string    // what was put under those loads and comes out again first
 	LeftHanging  []*Lift     // that it makes and leaves hanging
+	Shut         []*Opening  // seen clean by an earlier step, covered by a load that comes to stand here
 	Lock, Unlock []*Isolation
 	UnlockForNow []*Isolation // for a test
 	LockAgain    []*Isolation

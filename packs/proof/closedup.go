@@ -79,12 +79,17 @@ func (r *report) stillOpen(e *walk.Event, act string, told map[any]bool) {
 }
 
 // openedUnder tells of openings that were opened under a permit and are open when it
-// ends.
+// ends, or over which what closes them still hangs.
 func (r *report) openedUnder(e *walk.Event, act string) {
 	for _, o := range r.job.Openings {
-		if opened := r.walk.Open(o, e); opened != nil && slices.Contains(opened.Step.Permits, e.Permit) {
+		under := o.OpenedAt != nil && slices.Contains(o.OpenedAt.Permits, e.Permit)
+		switch opened := r.walk.Open(o, e); {
+		case opened != nil && slices.Contains(opened.Step.Permits, e.Permit):
 			r.problems.AddWith(e.Step.At, "open-at-unlock", "step "+e.Step.Name()+" "+act+" while the opening "+o.Mark()+" is open", opened.Step.At, "opened under this permit",
 				"close: ["+o.Key+"] above it, or at a step before it")
+		case under && o.ShutAt != nil && o.ClosedAt.Index <= e.Step.Index && e.Step.Index < o.ShutAt.Index:
+			r.problems.AddWith(e.Step.At, "open-at-unlock", "step "+e.Step.Name()+" "+act+" while what closes the opening "+o.Mark()+" hangs over it", o.ShutAt.At, "comes to stand here",
+				"hand-back: ["+e.Permit.Key+"] at "+o.ShutAt.No+", where it is closed, or below it")
 		}
 	}
 }

@@ -19,7 +19,7 @@ import (
 // what is told otherwise, and what is worked out from the rest.
 var apart = map[reflect.Type][]string{
 	reflect.TypeFor[job.Step](): {"No", "Key", "Index", "Back", "Verbs", "Binds", "Free", "Said", "HoursSoFar", "CrewSoFar", "Mirror", "PutBack", "From", "AfterNothing",
-		"Do", "Measure", "Set", "Remove", "Fit", "ForNow", "TakeOut", "Loosen", "Tighten", "Empty", "Missed", "Note", "Check", "People", "Seen", "Hangs", "GoesOn", "LeftHanging", "Lifts"},
+		"Do", "Measure", "Set", "Remove", "Fit", "ForNow", "TakeOut", "Loosen", "Tighten", "Empty", "Missed", "Note", "Check", "People", "Seen", "Hangs", "GoesOn", "LeftHanging", "Shut", "Lifts"},
 	reflect.TypeFor[job.Dim](): {"Mark", "Base", "Merged", "In", "Zones", "LastChance", "LostVerb", "LostBy", "LostByNothing", "Refs",
 		"What", "From", "To", "Of", "Found", "Left", "Reuse", "Repair", "Worn", "Mended", "Formula", "Over", "Under", "Out", "FoundOut", "Source", "By", "FoundWork", "LeftWork", "SumFound", "SumLeft"},
 	reflect.TypeFor[job.Lines]():     {"Found", "Left", "Reuse", "Repair", "Formula", "By"},
@@ -33,7 +33,7 @@ var apart = map[reflect.Type][]string{
 	reflect.TypeFor[job.Alignment](): {"Mark", "Machines", "Wrote", "Hole", "Ladder", "Example"},
 	reflect.TypeFor[job.Isolation](): {"Key", "No", "Periods"},
 	reflect.TypeFor[job.Permit]():    {"Key"},
-	reflect.TypeFor[job.Opening]():   {"Key"},
+	reflect.TypeFor[job.Opening]():   {"Key", "ShutAt"},
 	reflect.TypeFor[job.Caution]():   {"Key", "Builtin"},
 	reflect.TypeFor[job.Shimmed]():   {"Rows"},
 	reflect.TypeFor[job.Set]():       {"Base", "Members", "JudgedBy"},

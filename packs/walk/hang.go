@@ -69,6 +69,7 @@ func (w *Walk) noteHanging() {
 			continue
 		}
 		var under []string // what stands under it
+		var up []*job.Step // that have left it hanging
 		for _, st := range w.Steps {
 			made := slices.Contains(st.Lifts, l)
 			switch hung := w.Hung(l, st) != nil; {
@@ -86,8 +87,30 @@ func (w *Walk) noteHanging() {
 					under = append(under, u)
 				}
 			}
-			if made && w.hung[l].before(w.End(st)) != nil {
+			switch hangs := w.hung[l].before(w.End(st)) != nil; {
+			case hangs && made:
 				st.LeftHanging = append(st.LeftHanging, l)
+				up = append(up, st)
+			case !hangs:
+				w.stands(l, up, st)
+				up = nil
+			}
+		}
+	}
+}
+
+// stands notes what is true only when a load that some steps have left hanging stands: what it
+// covers is shut, and the marks across its joints meet.
+func (w *Walk) stands(l *job.Lift, up []*job.Step, st *job.Step) {
+	for _, x := range up {
+		for _, o := range x.Close {
+			if o.ShutAt == nil && o.CoveredBy(x) && l.TakenOffBy(o.OpenedAt) {
+				o.ShutAt, st.Shut = st, append(st.Shut, o)
+			}
+		}
+		for _, m := range x.Fit {
+			if p := m.Part; l.Carries(p) && p.Meets == nil && p.MarkedAbove(x) != nil {
+				p.Meets, st.Meet = st, append(st.Meet, p)
 			}
 		}
 	}

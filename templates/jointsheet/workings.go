@@ -124,7 +124,15 @@ func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
 	if not := notWorked(gs); len(not) > 0 {
 		runs = append(runs, layout.T(layout.SubBold, strings.Join(not, ", ")+c.W.Common.Colon), layout.T(layout.Sub, c.W.Tightening.NotWorked))
 	}
+	if not := notHere(c.Job); len(not) > 0 {
+		runs = append(runs, layout.T(layout.SubBold, " "+strings.Join(not, ", ")+": "), layout.T(layout.Sub, c.W.Tightening.NotHere))
+	}
 	return c.Para(c.Span, runs, layout.ParaOpts{Ref: gs[0][0].At, Role: block.RoleWorking})
+}
+
+// notHere lists the marks of joints that are left out for this machine.
+func notHere(jb *job.Job) []string {
+	return slices.DeleteFunc(slices.Clone(jb.NotHere), func(mark string) bool { return mark[0] != 'J' })
 }
 
 // assumed is what the figures of a joint are counted with, in words.

@@ -15,17 +15,10 @@ const (
 	doShut
 )
 
-// coveredHere reports whether a step puts on what came off where an opening was opened.
-func coveredHere(st *job.Step, o *job.Opening) bool {
-	return o.OpenedAt != nil && slices.ContainsFunc(st.Fit, func(m *job.Move) bool {
-		return slices.ContainsFunc(o.OpenedAt.Remove, func(off *job.Move) bool { return off.Part == m.Part })
-	})
-}
-
 // withClosing puts the two verbs of print into the order of a step that covers what it closes.
 func withClosing(st *job.Step, order []job.Verb) []job.Verb {
-	covers := func(o *job.Opening) bool { return coveredHere(st, o) }
-	if !slices.ContainsFunc(st.Close, covers) {
+	covers := func(o *job.Opening) bool { return o.CoveredBy(st) }
+	if !slices.ContainsFunc(st.Close, covers) && len(st.Shut) == 0 {
 		return order
 	}
 	clean, shut := len(order), 0
@@ -36,7 +29,7 @@ func withClosing(st *job.Step, order []job.Verb) []job.Verb {
 			shut = i + 1
 		case v == job.DoTighten && len(st.Tighten) > 0:
 			shut = i + 1
-		case v == job.DoClose:
+		case v == job.DoClose && len(st.Close) > 0:
 			clean, shut = min(clean, i), max(shut, i+1)
 		}
 	}
@@ -46,7 +39,7 @@ func withClosing(st *job.Step, order []job.Verb) []job.Verb {
 
 // closeLines are the boxes to tick for the openings that a step closes without a cover.
 func closeLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	list := slices.DeleteFunc(slices.Clone(st.Close), func(o *job.Opening) bool { return coveredHere(st, o) })
+	list := slices.DeleteFunc(slices.Clone(st.Close), func(o *job.Opening) bool { return o.CoveredBy(st) })
 	return closedAt(list, guardTicks(c, st, width, list, func(o *job.Opening) string {
 		return c.W.Step.CloseLine.With(openingName(o), c.Page("opening "+o.Mark()))
 	}))
@@ -64,9 +57,15 @@ func closedAt(list []*job.Opening, ticks []layout.Block) []layout.Block {
 	return ticks
 }
 
-// coveredLines are the boxes to tick for those that it covers: seen clean before, or closed.
+// coveredLines are the boxes to tick for those that it covers: seen clean before, or closed, which
+// what hangs over them does only where it comes to stand.
 func coveredLines(c *block.Composer, st *job.Step, v job.Verb, width layout.Mm) []layout.Block {
-	list := slices.DeleteFunc(slices.Clone(st.Close), func(o *job.Opening) bool { return !coveredHere(st, o) })
+	list := slices.DeleteFunc(slices.Clone(st.Close), func(o *job.Opening) bool {
+		return !o.CoveredBy(st) || v == doShut && o.ShutAt != nil
+	})
+	if v == doShut {
+		list = append(list, st.Shut...)
+	}
 	ticks := guardTicks(c, st, width, list, func(o *job.Opening) string {
 		if v == doSeeClean {
 			return c.W.Step.CleanLine.With(openingName(o))

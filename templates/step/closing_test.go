@@ -1,6 +1,7 @@
 package step
 
 import (
+	"os"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -88,6 +89,25 @@ steps:
 	for step, said := range said {
 		if strings.Contains(said, "rags out, closed") != (step == "look") || strings.Count(said, "seen clean") > 1 {
 			t.Errorf("%s: what is seen clean and what is closed are ticked apart where a cover goes on alone, got\n%s", step, said)
+		}
+	}
+}
+
+// A casing that hung over its joint at 20 mm was ticked closed, and its match marks as meeting.
+func TestWhatHangsIsClosedWhereItStands(t *testing.T) {
+	t.Parallel()
+	text, err := os.ReadFile("../../packs/starters/storm-pump.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	said := saidIn(t, string(text))
+	inTurn(t, "casing-near", said["casing-near"], "Casing with impeller space seen clean, tools and rags out", "L1 stays on the hook")
+	inTurn(t, "casing-on", said["casing-on"], "2 Taper dowel", "match marks of Upper casing and Lower casing meet", "Casing with impeller space closed", "permit handed back: Entry permit")
+	for step, said := range said {
+		for _, x := range []string{"space closed", "match marks of Upper casing"} {
+			if strings.Contains(said, x) != (step == "casing-on") {
+				t.Errorf("%s: %q belongs where the casing stands, got\n%s", step, x, said)
+			}
 		}
 	}
 }

@@ -205,38 +205,6 @@ func tickLine(c *block.Composer, runs []layout.Run, tick string, at layout.Ref, 
 	return layout.Beside(textGap, line, box).Pad(tickPad, 0, tickPad, 0)
 }
 
-// forNowLines are the lines of what is on for a while under one verb: fitted for now and
-// taken out again, each with a box to tick, since what is left inside runs with the machine;
-// left out.
-func forNowLines(c *block.Composer, st *job.Step, v job.Verb, width layout.Mm) []layout.Block {
-	line := func(verb, done string, ms []*job.Move) []layout.Block {
-		if len(ms) == 0 {
-			return nil
-		}
-		runs := []layout.Run{{Text: verb, Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.Body, "  "+block.PartList(ms, nil))}
-		return []layout.Block{tickLine(c, runs, done, ms[0].At, width)}
-	}
-	switch v {
-	case job.DoTakeOut:
-		return line(c.W.Step.TakeOut, c.W.Step.IsOut, st.TakeOut)
-	case job.DoFitForNow:
-		return line(c.W.Step.ForNow, c.W.Step.IsIn, st.ForNow)
-	}
-	var out []layout.Block
-	for _, l := range st.LeftOut {
-		p := l.Part
-		later := ""
-		for _, m := range p.Back {
-			if m.Step.Index > st.Index && later == "" {
-				later = m.Step.No
-			}
-		}
-		runs := []layout.Run{layout.T(layout.Body, strconv.Itoa(p.Count)+"\u00a0"+p.Name+"  "), {Text: c.W.Step.LeftOut.With(later), Style: layout.SubBold, Deco: layout.Inverse}}
-		out = append(out, c.Para(width, runs, layout.ParaOpts{Ref: st.At}))
-	}
-	return out
-}
-
 // state is what stands before the words of a step: its own place, on the bench,
 // how many people.
 func state(c *block.Composer, st *job.Step) []layout.Run {

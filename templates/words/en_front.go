@@ -20,6 +20,7 @@ var englishFront = Front{
 
 	ThisMachine: "This machine", Fitted: "fitted", NotFitted: "not fitted", BuildSaid: "%s (%s)", BuildBySerial: "%s (%s), told by serial %s",
 	OnlyThis: "The pack holds only what is meant for this machine. Compare with the plate and with the machine before the work.",
+	NotHere:  "Not in the pack: %s.",
 
 	FromCheck: Counted{
 		"one": "1 warning from the check: see to it before the work begins", "other": "%s warnings from the check: see to them before the work begins",

@@ -33,6 +33,7 @@ var englishTightening = Tightening{
 	Scatter: "One bolt may be as low as %s and as high as %s (%s % to either side).", ScatterBy: "scatter of the pull: %s", WrenchFeels: "a wrench feels friction, not pull", Together: "All %s together press with at least %s.",
 	Share: "That is %s of what the bolt may carry: %s, and its proof stress is %s.", ShareHigh: "With the scatter all one way: %s.",
 	HoldsThat: "proof load %s each",
+	NotHere:   "not on this machine.",
 	NotWorked: "What the torque does to the bolt is not worked out: class and friction are not told.", LookAt: "LOOK AT",
 
 	Stage: map[joint.StageKind]Sentence{

@@ -11,6 +11,7 @@ type Front struct {
 
 	// The options that this machine has.
 	ThisMachine, Fitted, NotFitted, OnlyThis string
+	NotHere                                  Sentence // the marks of what this machine has not
 	BuildSaid, BuildBySerial                 Sentence
 
 	// The problems that check found.

@@ -19,7 +19,7 @@ type Tightening struct {
 	Lubricant, NewAlways, ForNow, BreaksLoose, BelowIt                                 string
 	Class, Grade, Proof, NutFactor, Torque, WrenchFor, TensionerIs, PlanIs, ThenTurned Sentence
 	Presses, ToldPull, Scatter, ScatterBy, Together, Share, ShareHigh, HoldsThat       Sentence
-	NotWorked, LookAt, WrenchFeels                                                     string
+	NotHere, NotWorked, LookAt, WrenchFeels                                            string
 
 	// The rounds.
 	Stage                     map[joint.StageKind]Sentence
