@@ -53,11 +53,11 @@ func (r *report) whichInstrument(a, d *job.Dim, st *job.Step, told map[string]bo
 			at, mark = a.Wrote.By, a.Base
 		}
 		told[a.Base+" "+d.Base] = true
-		r.problems.AddWith(at.At, "which-instrument", both+" with "+d.By.Name+", of which there are "+strconv.Itoa(d.By.Count)+": it is not said which of them reads "+mark, d.By.At, "the instrument",
+		r.problems.WarnWith(at.At, "which-instrument", both+" with "+d.By.Name+", of which there are "+strconv.Itoa(d.By.Count)+": it is not said which of them reads "+mark, d.By.At, "the instrument",
 			"by: "+d.By.Key+"/1 at "+a.Base+", and by: "+d.By.Key+"/2 at "+d.Base, "or by: "+d.By.Key+"/1 at both, where one of them reads both in turn", "or take count: out, if one is used at a time")
 	case a.By != d.By && alike(a.By, d.By):
 		told[a.Base+" "+d.Base] = true
-		r.problems.AddWith(d.Wrote.By.At, "which-instrument", both+" with two instruments that are both called "+d.By.Name+": nobody can tell them apart on paper", d.By.At, "the instrument",
+		r.problems.WarnWith(d.Wrote.By.At, "which-instrument", both+" with two instruments that are both called "+d.By.Name+": nobody can tell them apart on paper", d.By.At, "the instrument",
 			"give "+d.By.Key+" a name of its own, or number: of each", "or one of them with count: 2, and by: "+a.By.Key+"/1, by: "+a.By.Key+"/2")
 	}
 }
