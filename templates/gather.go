@@ -54,8 +54,10 @@ func (c *composer) instrumentRows(g block.Grid, list []*job.InstrumentUse) []lay
 		if in.Reads != nil {
 			facts = append(facts, w.Gather.Reads.With(in.Reads.Print()))
 		}
-		if all := in.ReadBy(0); len(all) > 0 {
-			facts = append(facts, strings.Join(baseMarks(all), ", "))
+		if either := strings.Join(baseMarks(in.ReadBy(0)), ", "); in.Count > 1 && either != "" {
+			facts = append(facts, w.Gather.AnyOfThem.With(either))
+		} else if either != "" {
+			facts = append(facts, either)
 		}
 		what := g.About(0, in.Name, strings.Join(facts, " · "), in.At)
 		if in.Count < 2 {

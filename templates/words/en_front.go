@@ -59,5 +59,5 @@ var englishGather = Gather{
 	Title:       "Gather list",
 	Rule:        "Issued, used and returned are counts: used and returned add up to issued.",
 	Instruments: "Instruments", Tools: "Tools", Spares: "Spares", Consumables: "Consumables", HowMuch: "qty", CalDue: "calibration due",
-	Issued: "issued", Used: "used", Returned: "returned", AlwaysRenewed: "always renewed", UsedAt: "for %s", Reads: "reads %s",
+	Issued: "issued", Used: "used", Returned: "returned", AlwaysRenewed: "always renewed", AnyOfThem: "any of them: %s", UsedAt: "for %s", Reads: "reads %s",
 }

@@ -40,5 +40,5 @@ type Isolations struct {
 type Gather struct {
 	Title, Rule, Instruments, Tools, Spares, Consumables, HowMuch, CalDue, Issued, Used string
 	Returned, AlwaysRenewed                                                             string
-	UsedAt, Reads                                                                       Sentence
+	AnyOfThem, UsedAt, Reads                                                            Sentence
 }
