@@ -16,7 +16,7 @@ import (
 // tried for them.
 func TestMould(t *testing.T) {
 	cast := 0
-	for _, from := range [][2]string{{"../../packs/starters", "triplex-pump.yaml"}, {"../../packs/starters", "storm-pump.yaml"}, {"../../testdata/good", "screw-blower.yaml"}, {"../../testdata/good", "field-diesel-engine.yaml"}} {
+	for _, from := range [][2]string{{"../../packs/starters", "triplex-pump.yaml"}, {"../../packs/starters", "storm-pump.yaml"}, {"../../testdata/good", "screw-blower.yaml"}, {"../../testdata/good", "field-diesel-engine.yaml"}, {"../../testdata/good", "vertical-motor.yaml"}, {"../../testdata/good", "decanter.yaml"}} {
 		jb, _ := packs.Load(os.DirFS(from[0]), packs.Inputs{Definition: from[1]})
 		setter := layout.NewSetter(pdf.NewFaces(), layout.Pen{})
 		fresh := func() *block.Composer {
