@@ -1,6 +1,7 @@
 package main
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
@@ -178,6 +179,9 @@ func TestBevelGearboxCounts(t *testing.T) {
 	}
 }
 
+// aside is where a pack tells which marks of the definition it does not hold.
+var aside = regexp.MustCompile(`Notinthepack:[A-Z0-9,]+\.|[A-Z0-9,]+:notonthismachine\.`)
+
 // TestBevelGearboxWithoutBackstop: the gearbox of a level conveyor has none, and its
 // pack holds nothing of it.
 func TestBevelGearboxWithoutBackstop(t *testing.T) {
@@ -186,7 +190,7 @@ func TestBevelGearboxWithoutBackstop(t *testing.T) {
 	for i, pack := range set {
 		paper := papers[i]
 		for _, f := range append(pack.Pages.BySheet(), pack.Tags.Pages...) {
-			text := squeezed(f)
+			text := aside.ReplaceAllString(squeezed(f), "")
 			for _, not := range []string{"1Backstop", "Backstopscrew", "BackstopR:arrow", "C8/backstop", "B7"} {
 				if strings.Contains(text, not) {
 					t.Errorf("%s %s page %d speaks of %q", paper.Name, f.Sheet, f.Number, not)

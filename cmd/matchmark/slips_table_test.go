@@ -164,7 +164,7 @@ var slips = []slip{
 	{name: "fullwidth colon", old: "  tag: FN-11", typed: "  tag： FN-11", code: "no-colon", says: "tag:"},
 	{name: "equals", old: "  tag: FN-11", typed: "  tag = FN-11", code: "no-colon", says: "tag:"},
 	{name: "nbhyphen", old: "viewed-from: the motor\n", typed: "viewed\u2011from: the motor\n", code: "unknown-key", says: "did you mean viewed-from?"},
-	{name: "if comma braces", old: "      - step: turn\n        do", typed: "      - {step: extra, do: Look., if: is it loose, or worn?}\n      - step: turn\n        do", code: "question", says: `"is it loose, or worn?"`},
+	{name: "if comma braces", old: "      - step: turn\n        after", typed: "      - {step: extra, do: Look., if: is it loose, or worn?}\n      - step: turn\n        after", code: "question", says: `"is it loose, or worn?"`},
 	{name: "if no q", old: "      - step: turn\n", typed: "      - step: turn\n        if: D2 over 0.5 mm\n", code: "condition", says: "D2 is over 0.5 mm"},
 	{name: "if sign", old: "      - step: turn\n", typed: "      - step: turn\n        if: D2 > 0.5 mm\n", code: "condition", says: "D2 is over 0.5 mm"},
 	{name: "until", old: "      - step: turn\n", typed: "      - step: turn\n        until: D2 in limits\n        tries: 3\n        still-out: tell the engineer\n", code: "condition", says: "D2 is in limits"},

@@ -229,13 +229,14 @@ func TestTriplexPumpWithoutDamper(t *testing.T) {
 		for _, f := range append(pack.Pages.BySheet(), pack.Tags.Pages...) {
 			all.WriteString(area{0, 0, f.W, f.H}.text(f))
 		}
+		said := aside.ReplaceAllString(all.String(), "")
 		for _, want := range []string{"blindflangeonthedischarge", "W-3", "WO-6311", "notfitted"} {
 			if !strings.Contains(all.String(), want) {
 				t.Errorf("%s: %q is not on paper", paper.Name, want)
 			}
 		}
 		for _, not := range []string{"Fillinggauge", "Fillinghose", "Dampernut", "Dampergasket", "Nitrogen", "C7", "J6", "D4"} {
-			if strings.Contains(all.String(), not) {
+			if strings.Contains(said, not) {
 				t.Errorf("%s: %q is on paper", paper.Name, not)
 			}
 		}

@@ -3,7 +3,6 @@ package choose
 import (
 	"cmp"
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -27,7 +26,7 @@ type Chosen struct {
 func (c *Chosen) EveryLift() bool { return c.lifts == c.left }
 
 // aMark is a mark of the definition, as D7: other keys are not seen on paper.
-var aMark = regexp.MustCompile(`^[A-Z][0-9]+$`)
+var aMark = phrase.Of(`^[A-Z][0-9]+$`)
 
 // NotHere lists the marks of what was left out, by their letters and numbers: who looks for the one
 // that is missing in a row reads that it is not meant.
