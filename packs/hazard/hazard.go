@@ -71,11 +71,7 @@ func rank(c *job.Caution) int {
 func calledFor(text string) []bool {
 	out := make([]bool, len(builtins))
 	for i, n := range builtins {
-		said := text
-		if n.unlike != nil {
-			said = n.unlike.ReplaceAllString(text, "")
-		}
-		out[i] = n.words != nil && n.words.MatchString(said)
+		out[i] = n.words != nil && n.words.MatchString(text) && (n.unlike == nil || n.words.MatchString(n.besides(text)))
 	}
 	return out
 }

@@ -14,7 +14,7 @@ type builtin struct {
 	job.Caution
 	offOnly bool            // only before steps that take apart
 	words   *phrase.Pattern // in the text of the step; nil if none tell it
-	unlike  *phrase.Pattern // what of that text speaks of something else
+	unlike  *phrase.Pattern // in a clause of that text that speaks of something else
 	does    func(*job.Job, *job.Step) bool
 }
 
@@ -116,7 +116,7 @@ var builtins = []*builtin{
 		},
 		words: phrase.Words(`two people|two[- ]man`),
 		// Who turns a shaft by hand lifts nothing.
-		unlike: phrase.Of(`(?i)\b(turn|bar)(s|ed|ing)? (it |them )?((round |over )?by hand|(round )?(the |its )?(\pL+ )?(shaft|rotor|crankshaft|flywheel|coupling|screw|spindle)s?\b)[^.;]*|\btwo (people|men) (turn|bar) [^.;]*`),
+		unlike: phrase.Of(`(?i)\b(turn|bar)(s|ed|ing)? (it |them )?((round |over )?by hand|(round )?(the |its )?(\pL+ )?(shaft|rotor|crankshaft|flywheel|coupling|screw|spindle)s?(\s*$| (\d|round|over|by|to|until|till|with|through|slowly|once|twice|one|a|half a|back|on|from|in|at|so|while|for|between|clockwise|against)\b))`),
 		does:   byHand,
 	},
 	{
