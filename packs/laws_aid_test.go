@@ -1,12 +1,13 @@
 package packs_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 )
 
 // A rotor on jacks that is lifted by a plate bolted to its shaft end; WITH is the state in which D1
-// is read.
+// is read, BLANK and BOLTS a blank flange elsewhere and its joint.
 const plateRotor = `pack: 1
 equipment: {tag: VM-9, name: Well motor}
 job: {number: WO-77, title: Rotor out, revision: A, issued: 2026-03-02}
@@ -17,11 +18,11 @@ parts:
   plate: {name: Lifting plate, count: 1, aid: yes, mass: 20 kg}
   bolt: {name: Plate bolt M24, count: 4, aid: yes}
   jack: {name: Rotor jack, count: 3, aid: yes}
-instruments:
+BLANKinstruments:
   dial: {name: Dial, range: 0 to 10 mm, reads: 0.01 mm}
 joints:
   J1: {what: Plate bolts, parts: bolt, torque: 300 N·m, source: maker's sheet 1}
-dimensions:
+BOLTSdimensions:
   D1: {what: Rotor lifted off its pads, kind: float, from: {rotor: pads}, to: {housing: seat}, by: dial, lost-by: [key], WITH, found: record to 0.01 mm}
 containers:
   C1: {name: Key, kind: bag, keep: oiled}
@@ -84,10 +85,17 @@ func rotorJob(with string, keys ...string) string {
 		"early":   "do: Bolt the plate on., tighten: [J1], fit-for-now: [plate, bolt]",
 		"out":     "do: Lift the rotor out., lift: [L1], remove: [rotor], into: Y1",
 		"off":     "do: Take plate and jacks away., loosen: [J1], take-out-again: [bolt, plate, jack]",
+		"slack":   "do: Loosen its bolts to turn the plate., loosen: [J1]",
+		"blank":   "do: Put the blank on the oil pipe., fit-for-now: [blank, gbolt]",
 		"plucked": "do: Take plate and jacks away., take-out-again: [bolt, plate, jack], loosen: [J1]",
 	}
 	var b strings.Builder
-	b.WriteString(strings.Replace(plateRotor, "WITH", with, 1))
+	blank, bolts := "", ""
+	if slices.Contains(keys, "blank") {
+		blank = "  gbolt: {name: Blank bolt M12, count: 4, aid: yes}\n  blank: {name: Blank flange, count: 1, aid: yes}\n"
+		bolts = "  J2: {what: Blank bolts, parts: gbolt, torque: 30 N·m, source: maker's sheet 1}\n"
+	}
+	b.WriteString(strings.NewReplacer("WITH", with, "BLANK", blank, "BOLTS", bolts).Replace(plateRotor))
 	for _, k := range keys {
 		b.WriteString("      - {step: " + k + ", " + line[k] + "}\n")
 	}
@@ -117,10 +125,44 @@ func TestAnAidIsThereWhenItIsNeeded(t *testing.T) {
 		{"permit lock read jacks key plate out off", "not-as-told"},
 		{"lock jacks read key plate out off signed", "permit-vain"},
 		{"permit lock jacks read key plate out off signed", ""},
+		{"permit lock jacks read key plate slack out off", "lift-aid-loose"},
+		{"permit lock jacks read key blank plate out off", ""},
 	} {
 		text := rotorJob("load: three jacks", strings.Fields(c.steps)...)
 		if got := strings.Join(toldOf(text, codes...), " "); got != c.want {
 			t.Errorf("%s: told %q, want %q", c.steps, got, c.want)
+		}
+	}
+}
+
+// A step without a verb may be the work that its permit is for; only the paper alone is told of.
+// Common practice, no source.
+func TestAPermitAskedForInVain(t *testing.T) {
+	t.Parallel()
+	const asked = ", permit: [work], hand-back: [work]"
+	for steps, want := range map[string]bool{
+		"do: Sign the permit off." + asked:                                                 true,
+		"do: Return the work permit to the control room." + asked:                          true,
+		"do: Sign the permit and hand it back." + asked:                                    true,
+		"do: The permit is signed off." + asked:                                            true,
+		"do: Fetch the permit., permit: [work]}\n      - {do: Sign it." + asked:            true,
+		"do: Fetch the permit., permit: [work]}\n      - {do: Sign it., hand-back: [work]": true,
+		"do: Run the motor for an hour at full load and watch it." + asked:                 false,
+		"do: Weld the guard bracket on." + asked:                                           false,
+		"do: Weld the guard bracket on and hand the permit back." + asked:                  false,
+		"do: Pump the jacket up to 10 bar and watch it for 30 minutes." + asked:            false,
+		"do: Close the oil pit and return the permit." + asked:                             false,
+		"do: Paint the housing., hours: 3" + asked:                                         false,
+		"do: Sign the permit off., hours: 1" + asked:                                       false,
+		"do: Sign the permit off., people: 2" + asked:                                      false,
+		"do: Sign the permit off., check: supervisor" + asked:                              false,
+		"do: Sign the permit off., photo: yes" + asked:                                     false,
+		"do: Sign the permit off., caution: [eyes]" + asked:                                false,
+		"do: Fetch the permit., permit: [work]}\n      - {do: Weld the bracket on., hours: 1}\n      - {do: Sign the permit., hand-back: [work]": false,
+	} {
+		text := rotorJob("load: three jacks", "lock", "jacks", "read", "key", "plate", "out", "off") + "      - {" + steps + "}\n"
+		if got := len(toldOf(text, "permit-vain")) > 0; got != want {
+			t.Errorf("%s: told %v, want %v", steps, got, want)
 		}
 	}
 }

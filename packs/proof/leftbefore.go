@@ -8,15 +8,17 @@ import (
 // checkLeftBefore sees that what is only set is not set before the machine is so much as locked,
 // where a part of it comes off later: what is written as left is then not what is left. Below the
 // locks a gap may be set to take a part off by. A part that is renewed may be read before the old
-// one comes off, and one of which no step ends the reading is read on the bench.
+// one comes off, and one of which no step ends the reading is read on the bench. What stands until
+// the reading is right, as a rotor that cools, is waited for; and one may set what the work wants,
+// as a keyway at the top: so it is a warning.
 func (r *report) checkLeftBefore() {
 	for _, d := range r.job.Dims {
 		set := r.walk.Set(d)
-		if set == nil || d.FoundAt != nil || d.LostByNothing || !r.aboveLocks(set) {
+		if set == nil || d.FoundAt != nil || d.LostByNothing || set.Step.Until != nil || !r.aboveLocks(set) {
 			continue
 		}
 		if off := r.offBelow(d, set); off != nil {
-			r.problems.AddWith(set.At, "left-before", d.Mark+" is set at "+set.Step.Name()+", as it is left, and "+off.Move.Part.Called()+" comes off below that at "+off.Step.Name(), off.At, "comes off here",
+			r.problems.WarnWith(set.At, "left-before", d.Mark+" is set at "+set.Step.Name()+", as it is left, and "+off.Move.Part.Called()+" comes off below that at "+off.Step.Name(), off.At, "comes off here",
 				"set: ["+d.Base+"] at a step below the one that puts it back")
 		}
 	}

@@ -17,6 +17,9 @@ func (r *report) checkLiftAid() {
 		if e.Verb != job.DoLift || told[e.At] {
 			continue
 		}
+		if !slices.ContainsFunc(e.Lift.Parts, func(p *job.Part) bool { return !p.Aid }) {
+			continue // the aid is the load: a puller on its way to the shaft
+		}
 		for _, p := range e.Lift.Parts {
 			if !p.Aid || told[e.At] {
 				continue
@@ -36,7 +39,7 @@ func (r *report) aidOff(e *walk.Event, p *job.Part) bool {
 	return true
 }
 
-// aidLoose tells of bolts that were put on with such an aid, or after it, and are not tight.
+// aidLoose tells of bolts that hold such an aid and are not tight.
 func (r *report) aidLoose(e *walk.Event, p *job.Part) bool {
 	_, on := r.walk.Now(p, e)
 	if on == nil {
@@ -44,11 +47,11 @@ func (r *report) aidLoose(e *walk.Event, p *job.Part) bool {
 	}
 	for _, q := range r.job.Parts {
 		now, in := r.walk.Now(q, e)
-		if !q.Aid || q == p || now == 0 || in.Step.Index < on.Step.Index {
+		if !q.Aid || q == p || now == 0 || !q.Place.Agrees(p.Place) || in.Step != on.Step && !slices.Contains(e.Lift.Parts, q) {
 			continue
 		}
 		for _, j := range q.Joints {
-			if !r.tightenedSince(j, in, e) && !r.tightensIn(e.Step, j) {
+			if !r.tightFor(j, in, e) && !r.tightensIn(e.Step, j) {
 				r.problems.AddWith(e.At, "lift-aid-loose", e.Lift.Mark+" is made at "+e.Step.Name()+", and "+j.Mark+", the bolts of "+p.Called()+", is not tightened by then", in.At, "put on here",
 					"tighten: ["+j.Base+"] at a step above the lift, below fit-for-now:")
 				return true
@@ -58,9 +61,11 @@ func (r *report) aidLoose(e *walk.Event, p *job.Part) bool {
 	return false
 }
 
-// tightenedSince reports whether a joint is tightened between two events.
-func (r *report) tightenedSince(j *job.Joint, from, to *walk.Event) bool {
-	return slices.ContainsFunc(r.walk.Events[from.Index:to.Index], func(x *walk.Event) bool { return x.Verb == job.DoTighten && x.Grip.Joint == j })
+// tightFor reports whether a joint is tight just before an event: tightened since its bolts went
+// in, and not loosened again.
+func (r *report) tightFor(j *job.Joint, in, e *walk.Event) bool {
+	tightened := slices.ContainsFunc(r.walk.Events[in.Index:e.Index], func(x *walk.Event) bool { return x.Verb == job.DoTighten && x.Grip.Joint == j })
+	return tightened && r.walk.Grip(job.Fastening{Joint: j}, e).Loosened == nil
 }
 
 // liftAid binds the steps that put an aid of a lift on or take it off, and that tighten its

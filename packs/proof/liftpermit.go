@@ -11,8 +11,13 @@ import (
 // forLifting finds the words by which a permit is known as one for lifts.
 var forLifting = phrase.Of(`(?i)lift|hoist|crane|rigging`)
 
-// forOther are the words of a permit for hot work or for going in.
-var forOther = phrase.Of(`(?i)\bhot[- ]?work|\bflame|\bentry|\bconfined`)
+// forOther are the words of a permit for hot work or for going in, and forAll, when these are
+// taken out, those of one for all work, of which such words tell what it allows as well.
+var (
+	forOther     = phrase.Of(`(?i)\bhot[- ]?work|\bflame|\bentry|\bconfined`)
+	workOfOthers = phrase.Of(`(?i)\bhot[- ]?work\w*|\b(flame|entry|confined)\w*([- ]\pL+)?[- ]work\w*|\bwork\w* (in|inside|with) ((a|the|any) )?(confined|flame)\w*`)
+	forAll       = phrase.Of(`(?i)\b(work|general|dismantl\w*|cranes?|cranage|PTW)\b`)
+)
 
 // isForLifting reports whether a permit is one for lifts: by what its author says of it, else by
 // its key or its words.
@@ -62,7 +67,7 @@ func (r *report) isForOther(p *job.Permit) bool {
 		return !r.isForLifting(p)
 	}
 	words := p.Key + " " + r.job.InEnglish(p.What)
-	return forOther.MatchString(words) && !r.isForLifting(p)
+	return forOther.MatchString(words) && !r.isForLifting(p) && !forAll.MatchString(workOfOthers.ReplaceAllString(words, ""))
 }
 
 // hoists is the first lift that a step makes with a hook, nil if it makes none.

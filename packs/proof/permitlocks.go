@@ -16,7 +16,7 @@ func (r *report) checkPermitLocks() {
 		if back == nil || len(p.Steps) == 0 {
 			continue
 		}
-		if r.askedInVain(p, back) {
+		if r.askedInVain(p, back.Step) {
 			continue
 		}
 		locks := slices.Concat(back.Step.Unlock, back.Step.UnlockForNow)
@@ -33,30 +33,6 @@ func (r *report) checkPermitLocks() {
 		r.askedLate(p, first, locks)
 		r.outAtUnlock(p, first, back)
 	}
-}
-
-// askedInVain tells of a permit that is asked for at no step but the one that hands it back, which
-// does nothing else: nobody has worked on it.
-func (r *report) askedInVain(p *job.Permit, back *walk.Event) bool {
-	st := back.Step
-	other := func(e *walk.Event) bool {
-		return !slices.Contains([]job.Verb{job.DoPermit, job.DoHandBack, job.DoHold}, e.Verb)
-	}
-	if slices.ContainsFunc(p.Steps, func(x *job.Step) bool { return x != st }) || slices.ContainsFunc(r.walk.At(st), other) || st.Until != nil || st.OnHook != "" {
-		return false
-	}
-	var worked *walk.Event
-	for _, e := range r.walk.Events[:r.walk.Start(st)] {
-		if len(workedOn(e)) > 0 && !e.Step.Bench {
-			worked = e
-		}
-	}
-	if worked == nil {
-		return false
-	}
-	r.problems.AddWith(st.At, "permit-vain", "step "+st.Name()+" asks for the permit "+p.Key+" and hands it back, and does no work on it", worked.At, "worked on last here",
-		"permit: ["+p.Key+"] at the step whose work it is for")
-	return true
 }
 
 // handBack is the event that ends a permit, nil if none does.
