@@ -250,9 +250,13 @@ var (
 	ofAnother = phrase.Of(`(?i)\s(of|in|on|for|under|behind|with|at)\s.*`)
 )
 
-// behindFastener is a plain word behind one: the screw of a screw coupling sleeve is no screw.
-// One that joins it to another or tells which it is leaves it a screw.
-var behindFastener, leavesFastener = phrase.Of(`^\s+[a-z]{2,}\b`), phrase.Of(`^\s+(and|or|to|set|pair|kit|long|short|left|right|upper|lower|inner|outer|front|rear|top|bottom|used|new)s?\b`)
+// ofFastener are the parts that are called by a fastener that they have, cover or drive: a screw
+// coupling sleeve is no screw. Behind the side that tells where a fastener is they make it no
+// other part: bolts pump side.
+var (
+	ofFastener = phrase.Of(`(?i)^\s+(lock(ing)?\s+)?(covers?|plates?|tabs?|sleeves?|conveyors?|elevators?|feeders?|lock|pumps?|couplings?|shafts?|compressors?|blowers?|spindles?|press(es)?|jacks?|washers?|caps?|boxe?s?|bush(es)?|rings?|retainers?|guards?|cages?|housings?|casings?|barrels?|rotors?|gauges?|spanners?|wrench(es)?|tensioners?|pullers?)\b`)
+	itsSide    = phrase.Of(`(?i)^\s+\pL+\s+(side|end)\s*(M?\d.*)?$`)
+)
 
 // Fastens reports whether a part is called by the name of a fastener: lock nut, Screw M8, bolts
 // and washers, but no screw conveyor and no bolt cover. One whose name is in another language
@@ -263,7 +267,7 @@ func (p *Part) Fastens() bool {
 	}
 	name := ofAnother.ReplaceAllString(cmp.Or(p.English, p.Name), "")
 	for _, at := range fastens.FindAllStringIndex(name, -1) {
-		if rest := name[at[1]:]; !behindFastener.MatchString(rest) || leavesFastener.MatchString(rest) {
+		if rest := name[at[1]:]; !ofFastener.MatchString(rest) || itsSide.MatchString(rest) {
 			return true
 		}
 	}
