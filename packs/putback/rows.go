@@ -105,16 +105,25 @@ func (b *undoer) undoMoves(st, row *job.Step) {
 		row.Fit = append(row.Fit, fit)
 	}
 	for i := len(st.Loosen) - 1; i >= 0; i-- {
-		if f := st.Loosen[i]; !has(b.tight, f) && !ofAids(f) {
+		if f := st.Loosen[i]; !has(b.tight, f) && !takenOut(st, f) {
 			row.Tighten = append(row.Tighten, f)
 		}
 	}
 }
 
-// ofAids reports whether all fasteners are aids, as the bolts of a lifting plate: what is loosened
-// to take them out is put on again by a step that says so.
-func ofAids(f job.Fastening) bool {
-	return len(f.Parts()) > 0 && !slices.ContainsFunc(f.Parts(), func(p *job.Part) bool { return !p.Aid })
+// takenOut reports whether all fasteners are aids, as the bolts of a lifting plate, that the same
+// section takes out from the step on that loosens them: they are put on again by a step that says
+// so. Aids that stay on, as a strongback that is slackened, are tightened again by the row.
+func takenOut(st *job.Step, f job.Fastening) bool {
+	steps := []*job.Step{st}
+	if st.Section != nil {
+		steps = st.Section.Steps[max(0, slices.Index(st.Section.Steps, st)):]
+	}
+	return len(f.Parts()) > 0 && !slices.ContainsFunc(f.Parts(), func(p *job.Part) bool {
+		return !p.Aid || !slices.ContainsFunc(steps, func(s *job.Step) bool {
+			return slices.ContainsFunc(s.TakeOut, func(m *job.Move) bool { return m.Part == p })
+		})
+	})
 }
 
 func has(list []job.Fastening, f job.Fastening) bool {

@@ -28,3 +28,35 @@ func TestARowThatOnlyLowersHasItsPeople(t *testing.T) {
 		}
 	}
 }
+
+// A strongback that is slackened and stays on is tightened again by the row; bolts of a lifting
+// plate that the same step, or one below it, takes out are not there to tighten. Common practice,
+// no source.
+func TestBoltsOfAnAidThatStayAreTightenedAgain(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		name       string
+		out, later bool
+		tightened  int
+	}{{"stays on", false, false, 1}, {"out at the step", true, false, 0}, {"out at one below", false, true, 0}} {
+		bolt := &job.Part{Key: "bolt", Name: "Strongback bolt", Count: 4, Aid: true}
+		joint := &job.Joint{Mark: "J1", Parts: []*job.Part{bolt}}
+		slack, below := &job.Step{Key: "slack", Loosen: []job.Fastening{{Joint: joint}}}, &job.Step{Key: "below"}
+		away := []*job.Move{{Part: bolt, N: 4}}
+		if c.out {
+			slack.TakeOut = away
+		}
+		if c.later {
+			below.TakeOut = away
+		}
+		slack.Section = &job.Section{Steps: []*job.Step{slack, below}}
+		b := &undoer{job: &job.Job{}, undoing: undoing{stock{}, nil}}
+		got := 0
+		if row := b.undoStep(slack, &job.Section{}); row != nil {
+			got = len(row.Tighten)
+		}
+		if got != c.tightened {
+			t.Errorf("%s: %d joints tightened, want %d", c.name, got, c.tightened)
+		}
+	}
+}
