@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -32,7 +33,7 @@ func (p *planner) canBeAsked(a *job.Asked) bool {
 	switch c.Ask {
 	case reading.AskIn, reading.AskOut:
 		if !d.Judged() {
-			p.problems.Add(t.At, "no-verdict", d.Mark+" has no limit that it could be in or out of", "left: … to … mm, at "+d.Base, d.Base+" is over … mm")
+			p.noVerdict(a)
 			return false
 		}
 	case reading.AskOver, reading.AskUnder:
@@ -51,7 +52,7 @@ func (p *planner) canBeAsked(a *job.Asked) bool {
 		p.checkBound(t, c, d)
 	case reading.AskState:
 		if known := d.Answers(); !slices.Contains(known, c.State) {
-			help := d.Base + " is over … mm"
+			help := d.Base + " is over … " + unitOf(d)
 			if len(known) > 0 {
 				help = "its answers: " + strings.Join(known, ", ")
 			}
@@ -61,6 +62,24 @@ func (p *planner) canBeAsked(a *job.Asked) bool {
 	}
 	return true
 }
+
+// noVerdict tells of a condition on the verdict of a reading that has none. One that is only read
+// as found has its limit there, and is asked about by the size itself.
+func (p *planner) noVerdict(a *job.Asked) {
+	d := a.Dim
+	asks := d.Base + " is over … " + unitOf(d)
+	switch {
+	case len(d.Answers()) > 0:
+		asks = d.Base + " is " + answerOf(d)
+	case d.JudgedFound():
+		p.problems.Add(a.Wrote.At, "no-verdict", d.Mark+" has a limit as found alone, and a condition asks of the one as left", asks, d.Base+" is under … "+unitOf(d))
+		return
+	}
+	p.problems.Add(a.Wrote.At, "no-verdict", d.Mark+" has no limit that it could be in or out of", "left: … to … "+unitOf(d)+", at "+d.Base, asks)
+}
+
+// unitOf is the unit that the box of a reading stands in, mm where nothing tells it.
+func unitOf(d *job.Dim) string { return cmp.Or(d.Box.Unit.Text(), units.Millimetre.Text()) }
 
 // boundUnit is the unit of the size that a reading is over or under.
 func boundUnit(c *reading.Condition) units.Unit {
