@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"matchmark/packs/source"
 )
 
 // A rotor on jacks that is lifted by a plate bolted to its shaft end; WITH is the state in which D1
@@ -164,6 +166,62 @@ func TestAPermitAskedForInVain(t *testing.T) {
 		if got := len(toldOf(text, "permit-vain")) > 0; got != want {
 			t.Errorf("%s: told %v, want %v", steps, got, want)
 		}
+	}
+}
+
+// A keyway that is jogged to the top is a warning, a rotor that cools until it is right is none; how
+// a limit as found alone is asked about is told in its own unit. Common practice, no source.
+func TestWhatIsSetAboveTheLocks(t *testing.T) {
+	t.Parallel()
+	const (
+		angle = "{what: Angle of the keyway, kind: angle, of: {rotor: keyway}, found: not taken, left: 0 to 5 °, source: maker's sheet 2}"
+		warm  = "{what: Rotor temperature, kind: temperature, of: {rotor: core}, nominal: 40 °C, LIMIT, source: maker's sheet 2}"
+		tries = ", tries: 4, still-out: Tell the supervisor."
+	)
+	left, found := strings.Replace(warm, "LIMIT", "found: not taken, left: at most 80 °C", 1), strings.Replace(warm, "LIMIT", "found: at most 80 °C", 1)
+	for _, c := range []struct{ dim, step, want string }{
+		{angle, "do: Jog the rotor until its keyway is at the top., set: [D2]", "left-before warning"},
+		{left, "do: Let it cool on turning gear., set: [D2]", "left-before warning"},
+		{left, "do: Let it cool on turning gear., set: [D2], until: D2 is in limits" + tries, ""},
+		{found, "do: Let it cool on turning gear., measure: [D2], until: D2 is under 80 °C" + tries, ""},
+		{found, "do: Let it cool on turning gear., measure: [D2], until: D2 is in limits" + tries, "no-verdict D2 is over … °C; D2 is under … °C"},
+	} {
+		text := rotorJob("load: three jacks", "permit", "lock", "jacks", "read", "key", "plate", "out", "off")
+		text = strings.Replace(text, "\ncontainers:", "\n  D2: "+c.dim+"\ncontainers:", 1)
+		text = strings.Replace(text, "    steps:\n", "    steps:\n      - {step: first, "+c.step+"}\n", 1)
+		_, problems := loadLaw(text)
+		var told []string
+		for _, p := range problems {
+			switch {
+			case p.Severity == source.Warning:
+				told = append(told, p.Code+" warning")
+			default:
+				told = append(told, p.Code+" "+strings.Join(p.Help, "; "))
+			}
+		}
+		if got := strings.Join(told, " | "); got != c.want {
+			t.Errorf("%s: told %q, want %q", c.step, got, c.want)
+		}
+	}
+}
+
+// An aid that hangs alone is the load: a puller goes to the shaft and away from it. Bolts are those
+// of a plate at its own place. Common practice, no source.
+func TestAnAidThatIsTheLoad(t *testing.T) {
+	t.Parallel()
+	at := strings.Index(plateRotor, "  L1:\n")
+	lift := plateRotor[at:strings.Index(plateRotor, "steps:\n")]
+	puller := strings.NewReplacer("L1:", "L3:", "what: Rotor", "what: Puller", "[rotor, plate]", "[puller]").Replace(lift)
+	text := rotorJob("load: three jacks", "permit", "lock", "jacks", "read", "key", "plate", "out", "off")
+	text = strings.Replace(text, "\ninstruments:", "\n  puller: {name: Puller, count: 1, aid: yes, mass: 500 kg}\ninstruments:", 1)
+	text = strings.Replace(text, lift, lift+puller, 1)
+	text = strings.Replace(text, "      - {step: key, ", "      - {do: Lift the puller to the shaft., lift: [L3]}\n      - {do: Put it on., fit-for-now: [puller]}\n"+
+		"      - {do: Take it off., take-out-again: [puller]}\n      - {do: Lift the puller away., lift: [L3]}\n      - {step: key, ", 1)
+	if got := toldOf(text, "lift-aid-off", "lift-aid-loose"); len(got) > 0 {
+		t.Errorf("told %v of a puller that is the load", got)
+	}
+	if got := toldOf(strings.Replace(text, "parts: [puller]", "parts: [rotor, puller]", 1), "lift-aid-off"); len(got) == 0 {
+		t.Error("not told of a puller that hangs with the rotor and is not on")
 	}
 }
 

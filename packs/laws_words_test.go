@@ -101,6 +101,23 @@ func TestPermitBesideALift(t *testing.T) {
 	}
 }
 
+// A permit for all work that names hot work or entry as well is a permit for a lift; one for these
+// alone is none. Common practice, no source.
+func TestPermitForAllWork(t *testing.T) {
+	for what, want := range map[string]bool{
+		"Work permit, hot work included": false, "General permit for dismantling, with flame cutting": false,
+		"Permit to work, entry and cranage by site rules": false, "PTW with entry": false, "Work permit": false,
+		"Hot work permit": true, "Entry permit": true, "Permit for work in confined spaces": true, "Confined space work": true, "Flame cutting permit": true,
+	} {
+		text := strings.NewReplacer("permits:\n  work: {what: Work permit}", "permits:\n  other: {what: \""+what+"\"}\n  lift: {what: Lifting permit}",
+			"permit: [work]", "permit: [other]", "lift: [L1], remove", "permit: [other], lift: [L1], remove", "lift: [L1], fit", "permit: [lift], lift: [L1], fit").
+			Replace(rotorJob("load: three jacks", "permit", "lock", "jacks", "read", "key", "plate", "out", "off"))
+		if got := slices.Contains(toldCodes(t, text, ""), "no-lift-permit"); got != want {
+			t.Errorf("%s: told %t, want %t", what, got, want)
+		}
+	}
+}
+
 // One part is judged at the end of putting back, and the words name it; every part that was
 // back by then was told of.
 func TestDecidedOfOnePart(t *testing.T) {

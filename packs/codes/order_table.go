@@ -13,7 +13,7 @@ var orderCodes = []Entry{
 	{"no-lift-permit", "One lift is made without the permit that others are made on.", "Write permit: at the step."},
 	{"permit-early", "A permit that ends with the locks is asked for before they are on.", "Write permit: at the step that locks."},
 	{"permit-late", "Work is done on no permit before the one that ends with the locks is asked for.", "Write permit: at the step that locks."},
-	{"permit-vain", "A permit is asked for only where it is handed back, and no work is done on it.", "Write permit: at the step whose work it is for."},
+	{"permit-vain", "A permit is asked for only where it is signed and handed back, and no work is done on it.", "Write permit: at the step whose work it is for."},
 	{"never-handed-back", "A permit is handed back by no step, and another of the job is.", "Write hand-back: at the last step that asks for it, or below."},
 	{"back-again", "A permit is handed back that has been handed back already.", "Take hand-back: out of one of the steps."},
 	{"permit-out", "A lock comes off while a permit is out whose holder relies on it.", "Ask for the permit at that step, or write hand-back: above it."},
