@@ -39,7 +39,11 @@ func (r *report) askedInVain(p *job.Permit, back *job.Step) bool {
 	if worked == nil {
 		return false
 	}
-	r.problems.WarnWith(first.At, "permit-vain", "step "+first.Name()+" asks for the permit "+p.Key+", which "+back.Name()+" hands back, and no work is done on it", worked.At, "worked on last here",
+	ends := "hands it back"
+	if first != back {
+		ends = back.Name() + " hands it back"
+	}
+	r.problems.WarnWith(first.At, "permit-vain", "step "+first.Name()+" asks for the permit "+p.Key+", "+ends+", and no work is done on it", worked.At, "worked on last here",
 		"permit: ["+p.Key+"] at the step whose work it is for")
 	return true
 }
