@@ -10,7 +10,7 @@ func TestFastens(t *testing.T) {
 		"Long screw M10 x 80": true, "Stud, upper": true, "Bolt long": true, "Stud bolt": true, "Nuts": true,
 		"Screw socket head M8": true, "Bolt hex M16 x 60": true, "Bolts inboard": true, "Bolts drive end": true, "Nuts self-locking M12": true,
 		"Bolts stainless M8": true, "Bolts galvanised": true, "Bolts plus washers": true, "Bolts half-inch": true, "Bolts pump side": true, "Nuts locking M12": true,
-		"Bolts coupling end M12": true, "Screw pump": false, "Screw compressor": false, "Screw shaft": false, "Nut lock": false, "Bolt locking plate": false,
+		"Bolts coupling end M12": true, "Bolt pump side": true, "Bolts cover": true, "Screw plug": false, "Screw pump": false, "Screw compressor": false, "Screw shaft": false, "Nut lock": false, "Bolt locking plate": false,
 		"Screw coupling sleeve": false, "Screw conveyor": false, "Bolt cover": false, "Nut lock plate": false,
 		"Tab washer of the input nut": false, "Nut washer": false, "Key": false,
 	} {

@@ -251,10 +251,10 @@ var (
 )
 
 // ofFastener are the parts that are called by a fastener that they have, cover or drive: a screw
-// coupling sleeve is no screw. Behind the side that tells where a fastener is they make it no
-// other part: bolts pump side.
+// coupling sleeve is no screw. Of several fasteners, and before a side, they tell where these are:
+// bolts cover, bolt pump side.
 var (
-	ofFastener = phrase.Of(`(?i)^\s+(lock(ing)?\s+)?(covers?|plates?|tabs?|sleeves?|conveyors?|elevators?|feeders?|lock|pumps?|couplings?|shafts?|compressors?|blowers?|spindles?|press(es)?|jacks?|washers?|caps?|boxe?s?|bush(es)?|rings?|retainers?|guards?|cages?|housings?|casings?|barrels?|rotors?|gauges?|spanners?|wrench(es)?|tensioners?|pullers?)\b`)
+	ofFastener = phrase.Of(`(?i)^\s+(lock(ing)?\s+)?(covers?|plates?|tabs?|sleeves?|conveyors?|elevators?|feeders?|lock|pumps?|couplings?|shafts?|compressors?|blowers?|spindles?|press(es)?|jacks?|washers?|caps?|boxe?s?|bush(es)?|rings?|retainers?|guards?|cages?|housings?|casings?|barrels?|rotors?|gauges?|troughs?|hoppers?|motors?|gears?|gearbox(es)?|drives?|glands?|plugs?|hubs?|cylinders?|keepers?|holders?|carriers?|spanners?|wrench(es)?|tensioners?|pullers?)\b`)
 	itsSide    = phrase.Of(`(?i)^\s+\pL+\s+(side|end)\s*(M?\d.*)?$`)
 )
 
@@ -267,7 +267,7 @@ func (p *Part) Fastens() bool {
 	}
 	name := ofAnother.ReplaceAllString(cmp.Or(p.English, p.Name), "")
 	for _, at := range fastens.FindAllStringIndex(name, -1) {
-		if rest := name[at[1]:]; !ofFastener.MatchString(rest) || itsSide.MatchString(rest) {
+		if rest := name[at[1]:]; strings.HasSuffix(strings.ToLower(name[at[0]:at[1]]), "s") || !ofFastener.MatchString(rest) || itsSide.MatchString(rest) {
 			return true
 		}
 	}

@@ -39,11 +39,11 @@ func (r *report) askedInVain(p *job.Permit, back *job.Step) bool {
 	if worked == nil {
 		return false
 	}
-	ends := "hands it back"
+	ends := " and hands it back"
 	if first != back {
-		ends = back.Name() + " hands it back"
+		ends = ", which " + back.Name() + " hands back"
 	}
-	r.problems.WarnWith(first.At, "permit-vain", "step "+first.Name()+" asks for the permit "+p.Key+", "+ends+", and no work is done on it", worked.At, "worked on last here",
+	r.problems.WarnWith(first.At, "permit-vain", "step "+first.Name()+" asks for the permit "+p.Key+ends+", and no work is done on it", worked.At, "worked on last here",
 		"permit: ["+p.Key+"] at the step whose work it is for")
 	return true
 }
