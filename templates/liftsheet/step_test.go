@@ -40,7 +40,7 @@ func TestGearOfALiftNamesItsSheet(t *testing.T) {
 			routine++
 		}
 	}
-	if named != 2 || routine != 2 {
-		t.Errorf("%d loads hang in the gear of a lift and %d in none, want 2 and 2", named, routine)
+	if named != 4 || routine != 2 {
+		t.Errorf("%d loads hang in the gear of a lift and %d in none, want 4 and 2", named, routine)
 	}
 }
