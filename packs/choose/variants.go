@@ -68,7 +68,7 @@ func (b *chooser) chooseVariants() {
 	b.chosen.ReadsWith = map[string]bool{}
 	for _, x := range d.Dimensions {
 		key, _, _ := strings.Cut(x.By.Value, "/") // one of several
-		b.chosen.ReadsWith[key] = true
+		b.chosen.ReadsWith[strings.TrimSpace(key)] = true
 	}
 	parts := d.Parts
 	d.Parts = keep(b, c, d.Parts, func(p *def.Part) (source.Text, *def.Applies) { return p.Key, &p.Applies })
