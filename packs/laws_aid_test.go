@@ -169,6 +169,29 @@ func TestAPermitAskedForInVain(t *testing.T) {
 	}
 }
 
+// Words of the state in which D1 is read, of another thing than the aid that ends with the same
+// word: any word was let stand before it.
+func TestAnotherThingThanTheAid(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		aid, with string
+		told      bool
+	}{
+		{"Test weight", "load: own weight", false}, {"Test weight", "load: by the dead weight", false}, {"Test weight", "load: rotor weight", false}, {"Test weight", "load: its own weight", false},
+		{"Blank flange", "with: suction flange on", false}, {"Dummy coupling", "with: coupling up", false}, {"Side load", "load: axial load", false}, {"Side load", "load: full load", false},
+		{"Test weight", "load: the test weight", true}, {"Test weight", "load: weight on", true}, {"Blank flange", "with: blank flange on", true}, {"Dummy coupling", "with: the dummy coupling on", true},
+		{"Side load", "load: side load", true}, {"Rotor jack", "with: housing cold, three rotor jacks up", true}, {"Rotor jack", "with: on its jacks", true},
+	} {
+		text := strings.Replace(rotorJob(c.with, "permit", "lock", "read", "jacks", "key", "plate", "out", "off"), "name: Rotor jack", "name: "+c.aid, 1)
+		if strings.Contains(c.with, "cold") {
+			text = strings.Replace(text, c.with, `with: "`+strings.TrimPrefix(c.with, "with: ")+`"`, 1)
+		}
+		if got := len(toldOf(text, "not-as-told")) > 0; got != c.told {
+			t.Errorf("%s, %s: told %v, want %v", c.aid, c.with, got, c.told)
+		}
+	}
+}
+
 // A keyway that is jogged to the top is a warning, a rotor that cools until it is right is none; how
 // a limit as found alone is asked about is told in its own unit. Common practice, no source.
 func TestWhatIsSetAboveTheLocks(t *testing.T) {

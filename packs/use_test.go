@@ -50,7 +50,7 @@ func TestUsedStarters(t *testing.T) {
 				in, used, said := loadText(fstest.MapFS{base: {Data: data}}, strings.Replace(head, `, serial: ""`, "", 1)+"steps: [{use: "+base+", as: Q7"+marks+"}]\n")
 				words := 0
 				for _, p := range used {
-					if p.Code == "use-words" || marks != "" && p.Code == "hold-early" { // that reads marks in words, which are of other things then
+					if p.Code == "use-words" || marks != "" && (p.Code == "hold-early" || p.Code == "hold-past") { // these read marks in words, which are of other things then
 						words++
 					}
 				}

@@ -14,11 +14,12 @@ import (
 // depth of each output seal is decided beside a copy of its reading; those of the triplex pump are
 // fewer since a step is one act there and its bench work stands in an order that fills the pages. Those of the storm pump grew by one on A4 as steps of it
 // came to say who holds what, what hangs meanwhile and what is done when a part does not move.
+// On Letter two pumps took a page more when what is on for a while came to name its places.
 var mostPages = map[string][2]int{
 	"bevel-gearbox.yaml": {52, 56},
 	"exhaust-fan.yaml":   {19, 21},
-	"storm-pump.yaml":    {61, 67},
-	"triplex-pump.yaml":  {54, 58},
+	"storm-pump.yaml":    {60, 68},
+	"triplex-pump.yaml":  {54, 59},
 }
 
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
@@ -36,8 +37,8 @@ var mostListed = map[string][2]float64{
 var mostWork = map[string][2]int{
 	"bevel-gearbox.yaml": {27, 30},
 	"exhaust-fan.yaml":   {9, 10},
-	"storm-pump.yaml":    {31, 35},
-	"triplex-pump.yaml":  {32, 35},
+	"storm-pump.yaml":    {31, 36},
+	"triplex-pump.yaml":  {32, 36},
 }
 
 // oneIn is of how many pages of work one may begin in the middle of a step, as layout keeps it
@@ -55,7 +56,7 @@ var leastFullA4 = map[string]int{
 	"bevel-gearbox.yaml": 93,
 	"exhaust-fan.yaml":   93,
 	"storm-pump.yaml":    92,
-	"triplex-pump.yaml":  93,
+	"triplex-pump.yaml":  92,
 }
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter

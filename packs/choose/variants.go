@@ -1,8 +1,6 @@
 package choose
 
 import (
-	"cmp"
-	"maps"
 	"slices"
 	"strings"
 
@@ -16,6 +14,7 @@ import (
 type Chosen struct {
 	Choices    []*job.Choice             // what it has of each option
 	LeftOut    map[string]string         // why something is not meant for it, by its key
+	marks      map[string]bool           // those keys of it that are marks on paper, as D7
 	Conditions map[*def.Step]source.Text // if: lines that are decided at the machine
 	ReadsWith  map[string]bool           // instruments of dimensions, of those left out too
 	lifts      int                       // those left out counted in
@@ -24,17 +23,6 @@ type Chosen struct {
 
 // EveryLift reports whether no lift of the definition was left out.
 func (c *Chosen) EveryLift() bool { return c.lifts == c.left }
-
-// aMark is a mark of the definition, as D7: other keys are not seen on paper.
-var aMark = phrase.Of(`^[A-Z][0-9]+$`)
-
-// NotHere lists the marks of what was left out, by their letters and numbers: who looks for the one
-// that is missing in a row reads that it is not meant.
-func (c *Chosen) NotHere() []string {
-	out := slices.DeleteFunc(slices.Collect(maps.Keys(c.LeftOut)), func(key string) bool { return !aMark.MatchString(key) })
-	slices.SortFunc(out, func(a, b string) int { return cmp.Or(cmp.Compare(a[0], b[0]), job.ByNumber(a, b)) })
-	return out
-}
 
 // A chooser holds what is known while a machine is chosen.
 type chooser struct {
@@ -60,7 +48,7 @@ func (b *chooser) chooseVariants() {
 	b.takeConditions()
 	c := b.readChoices()
 	b.chosen.lifts = len(b.def.Lifts)
-	b.chosen.LeftOut = map[string]string{}
+	b.chosen.LeftOut, b.chosen.marks = map[string]string{}, map[string]bool{}
 	if len(b.def.Options) > 0 {
 		b.def.Varyings(func(field string, v *def.Varying) { b.settle(c, field, v) })
 	}
@@ -68,7 +56,7 @@ func (b *chooser) chooseVariants() {
 	b.chosen.ReadsWith = map[string]bool{}
 	for _, x := range d.Dimensions {
 		key, _, _ := strings.Cut(x.By.Value, "/") // one of several
-		b.chosen.ReadsWith[key] = true
+		b.chosen.ReadsWith[strings.TrimSpace(key)] = true
 	}
 	parts := d.Parts
 	d.Parts = keep(b, c, d.Parts, func(p *def.Part) (source.Text, *def.Applies) { return p.Key, &p.Applies })
@@ -126,7 +114,7 @@ func keep[T any](b *chooser, c choices, list []*T, of func(*T) (source.Text, *de
 		if ok {
 			out = append(out, x)
 		} else if key.Written() {
-			b.chosen.LeftOut[key.Value] = why
+			b.leaveOut(x, key.Value, why)
 		}
 	}
 	return out
@@ -268,7 +256,7 @@ func without[T any](b *chooser, drop map[string]bool, list []*T, key func(*T) st
 	var out []*T
 	for _, x := range list {
 		if drop[key(x)] {
-			b.chosen.LeftOut[key(x)] = "only steps left out name it"
+			b.leaveOut(x, key(x), "only steps left out name it")
 			continue
 		}
 		out = append(out, x)

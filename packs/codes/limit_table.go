@@ -59,7 +59,7 @@ var limitCodes = []Entry{
 	{"word-order", "Min and max stand behind the size.", "Write the word first: at most 0.12 mm."},
 	{"worn-limit", "Of the limits for new, old and mended parts one that should be the wider has an end inside the other, lies wholly beside it, or is in another kind of unit.", "Write both in one unit, the limit of old or mended parts above the largest or below the smallest size of the other; or look for a slipped decimal."},
 	{"one-side-told", "A limit has two sides, and only of one is it said what is done there.", "Write over: and under:, or out: for both."},
-	{"sign-passes", "A run-out or level can be negative and has at most for its limit, so that every negative reading is in.", "Write 0.00 +/- …, or take sign: away."},
+	{"sign-passes", "A run-out or level can be negative and has a limit to one side alone, so that every reading to the other side is in.", "Write 0.00 +/- …, or take sign: away."},
 	{"one-box", "A mean or a spread is asked of a reading that has one box.", "Say at: which positions it has, or take the word out."},
 	{"two-readings", "A condition compares one reading with a size, not two readings.", "Make the difference a dimension with formula:, and ask about that."},
 	{"of-itself", "A reading is worked out from itself.", "Name another reading, or write as found."},

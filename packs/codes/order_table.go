@@ -51,6 +51,7 @@ var orderCodes = []Entry{
 	{"guard-on", "A part of a coupling, a belt or a chain is worked on while the guard over it is on.", "Do it at a step at which the guard is off, or write behind: at the part."},
 	{"gas-late", "A hold for the air within stands below a step that works inside.", "Write hold: at a step above the first entry."},
 	{"hold-late", "A hold stands below the step that puts back what is decided there, or takes the locks off.", "Write hold: at a step above it."},
+	{"hold-past", "A reading as left sends to a hold that is released by the time it is read.", "Say whom to tell without the hold, and name the hold in found-out: for the reading as found."},
 	{"hold-early", "A hold stands above all the readings that it is for.", "Write hold: at the step of the reading, or below it."},
 	{"left-before", "A reading as left is taken before the machine is locked, and its part comes off later.", "Write set: below the step that puts the part back."},
 	{"fill-open", "A machine is filled while its drain, its plug or its cover is open.", "Fill it below the step that shuts it."},

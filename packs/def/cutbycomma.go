@@ -2,11 +2,8 @@ package def
 
 import (
 	"slices"
-	"strings"
 
 	"gopkg.in/yaml.v3"
-
-	"matchmark/packs/phrase"
 )
 
 // A keySet is which keys a map may have, and what stands behind them.
@@ -37,9 +34,6 @@ func (f form) listed() bool {
 	return slices.Contains([]form{listForm, countsForm, marksForm, afterForm, positionsForm, namesForm}, f)
 }
 
-// decimalComma is a comma between two digits.
-var decimalComma = phrase.Of(`(\d),(\d)`)
-
 // cutByComma looks at entry i of a map in braces. When it and those after it
 // have neither a known name nor a value they are the end of a text, or of a list without
 // its brackets, that a comma cut; this is reported, and how many there are is returned.
@@ -54,19 +48,11 @@ func (r *reader) cutByComma(m *yaml.Node, i int, known keySet) int {
 	case len(rest) == 0 || isNull(before):
 		return 0
 	case behind.listed():
-		return r.cutList(name, before, rest)
+		return r.cutList(name, before, rest, behind)
 	case before.Kind != yaml.ScalarNode || isQuoted(before):
 		return 0
 	}
-	whole := r.wholeText(before, rest)
-	help := []string{"put it in quotes: " + name + `: "` + strings.ReplaceAll(whole, `"`, "") + `"`}
-	switch {
-	case decimalComma.MatchString(whole):
-		help = []string{"decimals take a point: " + name + ": " + decimalComma.ReplaceAllString(whole, "$1.$2")}
-	case behind == intoForm:
-		help = []string{"write one place for all parts, as " + name + ": " + before.Value, "or one for each part: " + name + ": {…: " + before.Value + ", …: " + rest[0].Value + "}"}
-	}
-	r.cutTold(name, quote(before.Value), rest, help)
+	r.cutTold(name, quote(before.Value), rest, r.cutHelp(name, before, rest, known))
 	return len(rest)
 }
 
@@ -88,9 +74,13 @@ func (r *reader) cutOff(m *yaml.Node, i int, known keySet, behind form) []*yaml.
 
 // cutList reports a list without its brackets, and gives how many of its items stand
 // behind the comma.
-func (r *reader) cutList(name string, before *yaml.Node, rest []*yaml.Node) int {
+func (r *reader) cutList(name string, before *yaml.Node, rest []*yaml.Node, behind form) int {
 	items, only := []*yaml.Node{before}, quote(before.Value)
 	switch before.Kind {
+	case yaml.ScalarNode:
+		if r.unread(before) {
+			only = "what is wrong above"
+		}
 	case yaml.SequenceNode:
 		items, only = before.Content, "what stands in [ ]"
 	case yaml.MappingNode:
@@ -98,41 +88,13 @@ func (r *reader) cutList(name string, before *yaml.Node, rest []*yaml.Node) int 
 	case yaml.AliasNode:
 		only = "what *" + before.Value + " stands for"
 	}
-	var words []string
-	for _, n := range append(slices.Clone(items), rest...) {
-		words = append(words, asWritten(n))
-	}
-	r.cutTold(name, only, rest, []string{"write it in brackets: " + name + ": [" + strings.Join(words, ", ") + "]"})
+	r.cutTold(name, only, rest, r.listHelp(name, append(slices.Clone(items), rest...), behind))
 	return len(rest)
 }
 
 // cutTold reports what a comma cut off.
 func (r *reader) cutTold(name, only string, rest []*yaml.Node, help []string) {
 	r.add(r.place(rest[0]), "cut-by-comma", quote(asWritten(rest[0]))+" is not a key here: a comma inside { } ends the entry, so "+name+" reads only "+only, help...)
-}
-
-// asWritten is an item of a list as it would stand in brackets.
-func asWritten(n *yaml.Node) string {
-	switch {
-	case n.Kind == yaml.AliasNode:
-		return "*" + n.Value
-	case n.Kind == yaml.MappingNode || n.Kind == yaml.SequenceNode:
-		var words []string
-		for i := 0; i < len(n.Content); i++ {
-			words = append(words, asWritten(n.Content[i]))
-			if n.Kind == yaml.MappingNode && i+1 < len(n.Content) {
-				i++
-				words[len(words)-1] += ": " + asWritten(n.Content[i])
-			}
-		}
-		if n.Kind == yaml.MappingNode {
-			return "{" + strings.Join(words, ", ") + "}"
-		}
-		return "[" + strings.Join(words, ", ") + "]"
-	case isQuoted(n):
-		return `"` + strings.ReplaceAll(oneLine(n.Value), `"`, "") + `"`
-	}
-	return oneLine(n.Value)
 }
 
 // wholeText is a text with what a comma cut off it, as it stands in its line.

@@ -94,8 +94,9 @@ func (b *builder) readDim(dd *def.Dimension, pl job.Place, at job.Positions) *jo
 	d.From, d.To, d.Of = b.FaceAt(dd.From, pl), b.FaceAt(dd.To, pl), b.FaceAt(dd.Of, pl)
 	d.OneSided = names.ValueAt(pl, dd.Found) == notTaken
 	if dd.By.Written() {
-		d.By, _ = names.Meant(b.Index, dd.By, "instrument", b.Instruments, "instruments")
-		d.ByPiece = b.pieceOf(dd.By, d.By)
+		by := withoutBlanks(dd.By)
+		d.By, _ = names.Meant(b.Index, by, "instrument", b.Instruments, "instruments")
+		d.ByPiece = b.pieceOf(by, d.By)
 	}
 	d.Found, d.FoundBy = b.limits(d, dd.Found)
 	d.Left, d.LeftBy = b.limits(d, dd.Left)

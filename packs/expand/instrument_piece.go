@@ -2,11 +2,20 @@ package expand
 
 import (
 	"strconv"
+	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/names"
 	"matchmark/packs/source"
 )
+
+// withoutBlanks is the name of an instrument as it is meant: dial/1 of dial / 1.
+func withoutBlanks(t source.Text) source.Text {
+	if key, rest, named := names.Cut(t.Value); named {
+		t.Value = strings.TrimSpace(key) + "/" + strings.TrimSpace(rest)
+	}
+	return t
+}
 
 // pieceOf reads which of several instruments alike a reading is taken with: 2 of dial/2; 0
 // where the name stands alone.
@@ -16,7 +25,7 @@ func (b *builder) pieceOf(t source.Text, in *job.Instrument) int {
 		return 0
 	}
 	n, ok := names.WholeNumber(source.Text{Value: rest, At: t.At})
-	if ok && n >= 1 && n <= in.Count && in.Count > 1 {
+	if ok && rest == strconv.Itoa(n) && n >= 1 && n <= in.Count && in.Count > 1 {
 		return n
 	}
 	if in.Count < 2 {

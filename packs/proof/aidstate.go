@@ -2,6 +2,7 @@ package proof
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/packs/job"
 	"matchmark/packs/phrase"
@@ -10,7 +11,8 @@ import (
 
 // checkAidState sees that an aid that a reading is to be taken with, as the jacks that lift a
 // rotor off its pads, is in when it is read: with it out the reading tells of something else.
-// An aid is known by the last word of its name, where no part of the machine ends with it. One
+// An aid is known by the last word of its name, where no part of the machine ends with it and no
+// word stands before it that is not of its name. One
 // that its step puts in and takes out again above the reading is itself what is read, as a strip.
 func (r *report) checkAidState() {
 	for _, d := range r.job.Dims {
@@ -41,13 +43,27 @@ func (r *report) aidSaid(d *job.Dim, words string) *job.Part {
 		if !p.Aid || len(last) < 4 || !p.Place.Agrees(d.Place) || len(r.calledBy(last, d.Place)) > 0 {
 			continue
 		}
-		wants := phrase.Of(`(?i)(?:^|[,;] )(?:(?:on|with|by) )?(?:the |all |both |two |three |four |six |eight |\d+ )*(?:\pL+ )?` + phrase.Quoted(last) + `s?(?: (?:are |is )?(?:in|on|under|up|set|tight|locked|evenly|fitted)\b[^,;]*)?(?:[,;]|$)`)
-		if m := wants.FindString(words); m != "" && !unwanted.MatchString(m) {
-			return p
+		wants := phrase.Of(`(?i)(?:^|[,;] )(?:(?:on|with|by) )?(?:the |its |their |all |both |two |three |four |six |eight |\d+ )*(?:(\pL+) )?` + phrase.Quoted(last) + `s?(?: (?:are |is )?(?:in|on|under|up|set|tight|locked|evenly|fitted)\b[^,;]*)?(?:[,;]|$)`)
+		for _, m := range wants.FindAllStringSubmatch(words, -1) {
+			if !unwanted.MatchString(m[0]) && r.inName(p, m[1]) && (!turnedUp.MatchString(m[0]) || lifting.MatchString(last)) {
+				return p
+			}
 		}
 	}
 	return nil
 }
+
+// inName reports whether a word that stands before the last one of an aid is of its name too:
+// its own weight is no test weight, a suction flange no blank flange.
+func (r *report) inName(p *job.Part, word string) bool {
+	return word == "" || slices.ContainsFunc(strings.Fields(r.job.InEnglish(p.Name)), func(w string) bool { return isOne(w, word) })
+}
+
+// A coupling that is up is the way that it lies, and a jack that is up is in.
+var (
+	turnedUp = phrase.Of(`(?i) up\b`)
+	lifting  = phrase.Of(`(?i)(?:jacks?|screws?|props?|stands?|rams?|supports?)$`)
+)
 
 // unwanted are the words by which an aid is to be out of the way.
 var unwanted = phrase.Of(`(?i)\b(?:no|not|without|off|out|away|removed|clear|before|after|slack|loose)\b`)

@@ -29,6 +29,7 @@ var binding = map[string]func(*binder){
 	"lift-aid":      (*binder).liftAid,
 	"aid-state":     (*binder).aidState,
 	"hold-early":    (*binder).holdEarly,
+	"hold-past":     (*binder).holdPast,
 	"hold-late":     (*binder).holdLate,
 	"gas-late":      (*binder).gasLate,
 	"out-of-line":   (*binder).outOfLine,

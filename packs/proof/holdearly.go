@@ -36,17 +36,31 @@ func (r *report) sentEarly(h *job.Hold, e *walk.Event) bool {
 	return false
 }
 
-// triedEarly tells of a step below a hold that sends to it when its last try is no good either.
+// triedEarly tells of a step below a hold that sends to it when its last try is no good either,
+// where no step at or above it does.
 func (r *report) triedEarly(h *job.Hold, e *walk.Event) bool {
-	mark := phrase.Of(`\bat ` + phrase.Quoted(h.Mark) + `\b`)
+	there, done := phrase.Of(`\bat `+phrase.Quoted(h.Mark)+`\b`), doneAt(h)
+	var first *job.Step
 	for _, st := range r.walk.Steps {
-		if r.walk.Start(st) > e.Index && mark.MatchString(st.StillOut) {
-			r.problems.WarnWith(e.Step.At, "hold-early", h.Mark+", "+source.Quote(h.What)+", is released at "+e.Step.Name()+", and "+st.Name()+" sends to it when its last try is out", st.At, "tried here",
-				"hold: "+h.Mark+" at that step or below it")
-			return true
+		switch {
+		case !there.MatchString(done.ReplaceAllString(r.job.InEnglish(st.StillOut), "")):
+		case r.walk.Start(st) < e.Index:
+			return false
+		case first == nil:
+			first = st
 		}
 	}
-	return false
+	if first == nil {
+		return false
+	}
+	r.problems.WarnWith(e.Step.At, "hold-early", h.Mark+", "+source.Quote(h.What)+", is released at "+e.Step.Name()+", and "+first.Name()+" sends to it when its last try is out", first.At, "tried here",
+		"hold: "+h.Mark+" at that step or below it")
+	return true
+}
+
+// doneAt finds what lies behind a hold already, and sends nobody to it: the gasket agreed at W1.
+func doneAt(h *job.Hold) *phrase.Pattern {
+	return phrase.Of(`(?i)\b(?:chosen|agreed|released|set|decided|named|approved|accepted|given|signed|fixed|picked|selected|seen|shown|left|written down|laid down)(?: (?:by|with) (?:the )?(?:\pL+ )?\pL+)? at ` + phrase.Quoted(h.Mark) + `\b`)
 }
 
 // sentTo lists the readings that send somebody to a hold when they are out.

@@ -44,6 +44,7 @@ var Laws = []Law{
 	{"chosen", "a limit or torque that is chosen at a hold is used below it", (*report).checkChosen},
 	{"hold-early", "a hold stands below the readings that it is for", (*report).checkHoldEarly},
 	{"hold-late", "what is decided at a hold is not back, and the machine cannot run, before it is released", (*report).checkHoldLate},
+	{"hold-past", "a reading as left sends to no hold that was released above it", (*report).checkHoldPast},
 	{"left-alone", "nobody turns an adjuster that stays as it is", (*report).checkLeftAlone},
 	{"packs", "a pack of shims is measured leaf by leaf before it goes back", (*report).checkPacks},
 	{"read-in-time", "a reading is taken before the act that ends it, and set when all that it hangs on is back and tight", (*report).readings},

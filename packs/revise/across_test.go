@@ -9,6 +9,17 @@ import (
 	"matchmark/packs/revise"
 )
 
+// readingsChanged lists the readings that two revisions say otherwise.
+func readingsChanged(t *testing.T, before, after string) []revise.Change {
+	t.Helper()
+	old, okOld := load(before)
+	now, okNow := load(after)
+	if !okOld || !okNow {
+		t.Fatalf("a definition has problems: %t %t", okOld, okNow)
+	}
+	return revise.Compare(old, now).Readings
+}
+
 // whatChanged lists all that two revisions say otherwise of their steps.
 func whatChanged(t *testing.T, before, after string) []string {
 	t.Helper()
@@ -22,6 +33,25 @@ func whatChanged(t *testing.T, before, after string) []string {
 		out = append(out, c.What...)
 	}
 	return out
+}
+
+// Which of two dials takes a reading was told as "by piece: 1".
+func TestThePieceOfAnInstrumentIsTold(t *testing.T) {
+	t.Parallel()
+	const text = `pack: 1
+equipment: {tag: P-1, name: Pump}
+job: {number: WO-1, title: Seal, revision: A, issued: 2026-03-02}
+parts: {hub: {name: Hub}}
+instruments: {dial: {name: Dial gauge, range: 0 to 10 mm, reads: 0.01 mm, count: 2}}
+dimensions: {D1: {what: Rim of the hub, kind: runout, of: {hub: rim}, by: dial/1, found: at most 0.20 mm, source: sheet 4}}
+steps: [{step: read, do: Measure., measure: [D1]}]
+`
+	for by, want := range map[string]string{"dial/2": "instrument: Dial gauge, 2 of 2", "dial": "instrument: Dial gauge, all 2"} {
+		got := readingsChanged(t, text, strings.Replace(text, "dial/1", by, 1))
+		if len(got) != 1 || !slices.Equal(got[0].What, []string{"instrument: Dial gauge, 1 of 2", want}) {
+			t.Errorf("by: %s: told %+v, want %s alone", by, got, want)
+		}
+	}
 }
 
 // A mark goes across another joint in the new revision, which was told as nothing.

@@ -21,7 +21,7 @@ var apart = map[reflect.Type][]string{
 	reflect.TypeFor[job.Step](): {"No", "Key", "Index", "Back", "Verbs", "Binds", "Free", "Said", "HoursSoFar", "CrewSoFar", "Mirror", "PutBack", "From", "AfterNothing",
 		"Do", "Measure", "Set", "Remove", "Fit", "ForNow", "TakeOut", "Loosen", "Tighten", "Empty", "Missed", "Note", "Check", "People", "Seen", "Hangs", "GoesOn", "LeftHanging", "Shut", "Lifts"},
 	reflect.TypeFor[job.Dim](): {"Mark", "Base", "Merged", "In", "Zones", "LastChance", "LostVerb", "LostBy", "LostByNothing", "Refs",
-		"What", "From", "To", "Of", "Found", "Left", "Reuse", "Repair", "Worn", "Mended", "Formula", "Over", "Under", "Out", "FoundOut", "Source", "By", "FoundWork", "LeftWork", "SumFound", "SumLeft"},
+		"What", "From", "To", "Of", "Found", "Left", "Reuse", "Repair", "Worn", "Mended", "Formula", "Over", "Under", "Out", "FoundOut", "Source", "By", "ByPiece", "FoundWork", "LeftWork", "SumFound", "SumLeft"},
 	reflect.TypeFor[job.Lines]():     {"Found", "Left", "Reuse", "Repair", "Formula", "By"},
 	reflect.TypeFor[job.Place]():     {"Label", "Keys", "Groups"},
 	reflect.TypeFor[job.Joint]():     {"Mark", "Base", "Asked", "Hole", "Wrote", "Result", "Rounds", "Order"},

@@ -193,7 +193,10 @@ func readings(j *job.Job) []thing {
 		l.add("out as found", d.FoundOut)
 		l.add("source", d.Source)
 		if d.By != nil {
-			l.tell("instrument", *d.By)
+			in := *d.By
+			l.add("instrument", takenWith(d))
+			in.Name = "" // said with its piece
+			l.tell("instrument", in)
 		}
 		if d.LastChance != nil {
 			l.add("last chance", stepID(d.LastChance))
@@ -205,6 +208,17 @@ func readings(j *job.Job) []thing {
 		out = append(out, thing{id: d.Mark, name: d.Mark + " " + d.What, lines: l, dim: d})
 	}
 	return out
+}
+
+// takenWith is the instrument of a reading, with which of several alike it is.
+func takenWith(d *job.Dim) string {
+	switch {
+	case d.By.Count < 2:
+		return d.By.Name
+	case d.ByPiece == 0:
+		return d.By.Name + ", all " + strconv.Itoa(d.By.Count)
+	}
+	return d.By.Name + ", " + strconv.Itoa(d.ByPiece) + " of " + strconv.Itoa(d.By.Count)
 }
 
 // face is a face in words.
