@@ -72,12 +72,12 @@ func (c *composer) setsLine() layout.Block {
 		if s.Why != "" {
 			says += ", " + s.Why
 		}
-		if says == last {
+		if says == last && len(runs) > 0 {
 			runs = slices.Insert(runs, len(runs)-1, layout.T(layout.SubBold, ", "+s.Mark))
 			continue
 		}
 		before := " · "
-		if last == "" {
+		if len(runs) == 0 {
 			before = c.W.Register.Sets + c.W.Common.Colon
 		}
 		runs = append(runs, layout.T(layout.Sub, before), layout.T(layout.SubBold, s.Mark), layout.T(layout.Sub, " "+says))

@@ -8,6 +8,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/dimension"
+	"matchmark/templates/words"
 )
 
 // whichLeast is the least width of the box for which pieces of a set are out.
@@ -68,7 +69,10 @@ func judgedBy(c *block.Composer, s *job.Set) []string {
 			if l == nil {
 				l = d.Found
 			}
-			limit := dimension.PlainWords(c.W, l)
+			limit := words.Untold // of a draft, where neither limit is written
+			if l != nil {
+				limit = dimension.PlainWords(c.W, l)
+			}
 			if d.Reuse != nil {
 				limit += ", " + dimension.OldWords(c.W, c.W.Common.OldPart, d.Reuse, dimension.WornWords(c, d, d.Reuse))
 			}
