@@ -30,7 +30,7 @@ func (w *wants) moves(jb *job.Job, st *job.Step, own func(string, string)) {
 		for _, r := range m.Part.WayRound {
 			own(r.Mark+" faces "+r.Faces, "the way round of "+m.Part.Name)
 		}
-		if m.Part.MarkedAbove(st) != nil && m.Part.Meets == nil {
+		if m.Part.MarkedAbove(st) != nil && m.Part.Meets == nil && m.MeetsAt == nil {
 			own("match marks of "+m.Part.Name, "its marks meet")
 		}
 	}

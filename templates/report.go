@@ -1,6 +1,8 @@
 package templates
 
 import (
+	"strings"
+
 	"matchmark/layout"
 	"matchmark/packs/filled"
 	"matchmark/packs/job"
@@ -97,7 +99,7 @@ func (c *composer) reportDim(head *layout.Block, lines []filled.Line) []layout.P
 	}
 	for _, when := range []job.When{job.AsFound, job.AsLeft} {
 		if v, there := c.Filled.Verdict(d, when); there && v.Bad() && v.Action != "" {
-			runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: c.sideWord(when) + ":", Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.SubBold, " "+v.Action))
+			runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: strings.TrimRight(c.sideWord(when)+c.W.Common.Colon, " "), Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.SubBold, " "+v.Action))
 		}
 	}
 	name := c.Para(c.Span, runs, layout.ParaOpts{Ref: d.At})

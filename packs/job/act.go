@@ -88,7 +88,8 @@ type Act struct {
 // Acts lists what a step does, in the order in which its author wrote the verbs.
 // A permit comes first wherever it stands, for the step is not begun without it; a
 // lift and a heat come before the first move, for they are how it is done, a heat and a
-// routine lift where heat: and on-hook: stand, if that is earlier; that a load
+// routine lift where heat: and on-hook: stand, if that is earlier, and a lift of a load that no
+// move of the step is of where lift: stands: it is let down before it is bolted; that a load
 // stands again and a container is empty is seen at the end, and a hold comes last, for
 // it is what the next step waits for.
 func (s *Step) Acts() []Act {
@@ -134,9 +135,10 @@ func (s *Step) VerbOrder() []Verb {
 		heat()
 		hook()
 	}
+	moved := slices.ContainsFunc(s.Verbs, func(v Verb) bool { return slices.Contains(moves, v) })
 	for _, v := range s.Verbs {
-		if v == DoLift && len(s.Lifts) == 0 {
-			hook() // a routine lift is told where it is written: what is read on the hook comes after it
+		if v == DoLift && (len(s.Lifts) == 0 || !moved) {
+			hook() // told where it is written: what is read on the hook, or done to a load let down, comes after it
 		}
 		if v == DoHeat {
 			heat() // its limits are told before what is read while the part is hot
@@ -146,7 +148,7 @@ func (s *Step) VerbOrder() []Verb {
 		}
 		add(v)
 	}
-	if !slices.ContainsFunc(s.Verbs, func(v Verb) bool { return slices.Contains(moves, v) }) {
+	if !moved {
 		hang()
 	}
 	for v := range lastVerb {

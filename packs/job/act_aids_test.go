@@ -47,3 +47,17 @@ func TestHeatStandsAboveWhatIsReadInIt(t *testing.T) {
 		}
 	}
 }
+
+// A load that was left hanging was let down below all that is done to it when it stands: bolts were
+// tightened and the permit went back with the load on the hook.
+func TestALoadThatIsLetDownStandsWhereItIsWritten(t *testing.T) {
+	t.Parallel()
+	for _, verbs := range [][]Verb{{DoLift, DoTighten, DoHandBack}, {DoSee, DoLift, DoTighten}, {DoMeasure, DoLift, DoUnlock}} {
+		order := (&Step{Verbs: verbs, Lifts: []*Lift{{}}}).VerbOrder()
+		for i := range verbs[1:] {
+			if slices.Index(order, verbs[i]) > slices.Index(order, verbs[i+1]) {
+				t.Errorf("written %v, done %v", verbs, order)
+			}
+		}
+	}
+}

@@ -87,6 +87,9 @@ func (w *Walk) noteHanging() {
 					under = append(under, u)
 				}
 			}
+			if l.TakenOffBy(st) {
+				up = nil // what was let down for a trial is away again, and nothing stands
+			}
 			switch hangs := w.hung[l].before(w.End(st)) != nil; {
 			case hangs && made:
 				st.LeftHanging = append(st.LeftHanging, l)
@@ -109,8 +112,8 @@ func (w *Walk) stands(l *job.Lift, up []*job.Step, st *job.Step) {
 			}
 		}
 		for _, m := range x.Fit {
-			if p := m.Part; l.Carries(p) && p.Meets == nil && p.MarkedAbove(x) != nil {
-				p.Meets, st.Meet = st, append(st.Meet, p)
+			if p := m.Part; l.Carries(p) && p.Meets == nil && m.MeetsAt == nil && p.MarkedAbove(x) != nil {
+				m.MeetsAt, st.Meet = st, append(st.Meet, p)
 			}
 		}
 	}

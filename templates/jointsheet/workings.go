@@ -125,7 +125,7 @@ func countedWith(c *block.Composer, gs [][]*job.Joint) layout.Block {
 		runs = append(runs, layout.T(layout.SubBold, strings.Join(not, ", ")+c.W.Common.Colon), layout.T(layout.Sub, c.W.Tightening.NotWorked))
 	}
 	if not := notHere(c.Job); len(not) > 0 {
-		runs = append(runs, layout.T(layout.SubBold, " "+strings.Join(not, ", ")+": "), layout.T(layout.Sub, c.W.Tightening.NotHere))
+		runs = append(runs, layout.T(layout.SubBold, " "+strings.Join(not, ", ")+c.W.Common.Colon), layout.T(layout.Sub, c.W.Tightening.NotHere))
 	}
 	return c.Para(c.Span, runs, layout.ParaOpts{Ref: gs[0][0].At, Role: block.RoleWorking})
 }

@@ -24,7 +24,7 @@ func withClosing(st *job.Step, order []job.Verb) []job.Verb {
 	clean, shut := len(order), 0
 	for i, v := range order {
 		switch {
-		case v == job.DoLift && len(st.Lifts) > 0, v == job.DoHeat && len(st.Heats) > 0, v == job.DoFit:
+		case v == job.DoLift && len(st.Lifts) > 0, v == job.DoHeat && len(st.Heats) > 0, v == job.DoFit && (len(st.Fit) > 0 || len(st.Lifts) == 0):
 			clean = min(clean, i)
 			shut = i + 1
 		case v == job.DoTighten && len(st.Tighten) > 0:

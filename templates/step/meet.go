@@ -21,7 +21,7 @@ func marked(st *job.Step) []*job.Part {
 		add(p)
 	}
 	for _, m := range st.Fit {
-		if m.Part.Meets == nil {
+		if m.Part.Meets == nil && m.MeetsAt == nil {
 			add(m.Part)
 		}
 	}

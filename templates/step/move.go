@@ -90,7 +90,7 @@ func moveText(c *block.Composer, verb string, g moveGroup, back bool) *layout.Pa
 		runs = append(runs, layout.T(layout.Strong, " · "+text))
 	}
 	if s := renewals(c, g.moves); len(s) > 0 && back {
-		runs = append(runs, layout.T(layout.Strong, " · "+strings.Join(s, "; ")))
+		runs = append(runs, layout.T(layout.Strong, " · "+strings.Join(s, " · ")))
 	}
 	return c.Paragraph(runs, layout.ParaOpts{Ref: g.at})
 }

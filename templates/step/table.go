@@ -244,7 +244,7 @@ func (t *table) place(i int) []layout.Block {
 	out = append(out, removalRun(c, st).lines(room)...)
 	for _, m := range groupByPlace(st.Fit, func(m *job.Move) job.Where { return m.From }) {
 		out = append(out, moveLine(c, fetchVerb(c, m), m, room, false))
-		out = append(out, g.Text(1, layout.SubBold, strings.Join(renewals(c, m.moves), "; "), m.at))
+		out = append(out, g.Text(1, layout.SubBold, strings.Join(renewals(c, m.moves), " · "), m.at))
 	}
 	for _, d := range st.Recall {
 		out = append(out, g.Text(1, layout.Body, c.W.Dimension.CompareWith.With(d.Mark+"  "+d.What, c.Page("found "+d.Mark)), d.At))
