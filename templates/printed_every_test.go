@@ -229,6 +229,8 @@ func asWritten(x written, moved, builds map[string]bool, key string) bool {
 		return moved[key]
 	case "Sections.Steps.EachTry":
 		return !aMark.MatchString(x.text.Value)
+	case "Sections.Steps.BackPermit":
+		return strings.Contains(x.text.Value, " ") // a reason, not the name of a permit
 	}
 	if x.text.Value == "none" || x.by == "others" && len(builds) > 0 {
 		return false
