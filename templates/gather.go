@@ -160,26 +160,22 @@ func height(ps []layout.Piece) layout.Mm {
 // that follow each other in a section the first and the last: the things lie at the machine by
 // then, and the sheet of all steps has the pages.
 func (c *composer) stepNumbers(list []*job.Step) string {
-	in := map[*job.Step]bool{}
-	for _, st := range list {
-		in[st] = true
-	}
+	list = slices.Clone(list)
+	slices.SortFunc(list, func(a, b *job.Step) int { return a.Index - b.Index })
+	list = slices.Compact(list)
 	var out []string
-	for _, s := range c.Job.Sections {
-		for i := 0; i < len(s.Steps); i++ {
-			from := i
-			for i < len(s.Steps) && in[s.Steps[i]] {
-				i++
-			}
-			run := s.Steps[from:i]
-			if len(run) > 2 {
-				out = append(out, run[0].No+"–"+run[len(run)-1].No)
-				continue
-			}
-			for _, st := range run {
-				out = append(out, st.No)
-			}
+	for len(list) > 0 {
+		n := 1
+		for n < len(list) && list[n].Section == list[0].Section && list[n].Index == list[0].Index+n {
+			n++
 		}
+		if n > 2 {
+			out = append(out, list[0].No+"–"+list[n-1].No)
+			list = list[n:]
+			continue
+		}
+		out = append(out, list[0].No)
+		list = list[1:]
 	}
 	return strings.Join(out, ", ")
 }

@@ -39,8 +39,11 @@ func (r *report) checkAidState() {
 // aidSaid is an aid that the words of a reading want in, nil if there is none.
 func (r *report) aidSaid(d *job.Dim, words string) *job.Part {
 	for _, p := range r.job.Parts {
+		if !p.Aid {
+			continue
+		}
 		last := r.calledLast(p)
-		if !p.Aid || len(last) < 4 || !p.Place.Agrees(d.Place) || len(r.calledBy(last, d.Place)) > 0 {
+		if len(last) < 4 || !p.Place.Agrees(d.Place) || len(r.calledBy(last, d.Place)) > 0 {
 			continue
 		}
 		wants := phrase.Of(`(?i)(?:^|[,;] )(?:(?:on|with|by) )?(?:the |its |their |all |both |two |three |four |six |eight |\d+ )*(?:(\pL+) )?` + phrase.Quoted(last) + `s?(?: (?:are |is )?(?:in|on|under|up|set|tight|locked|evenly|fitted)\b[^,;]*)?(?:[,;]|$)`)

@@ -37,6 +37,7 @@ type speaker struct {
 	words map[*job.Step][]string
 	named map[*job.Part]name
 	marks map[string]bool // the texts that speak of making a mark
+	idle  map[[2]string][]*job.Step
 }
 
 // A name is what a part is called for short, and the other words of its name.
@@ -46,7 +47,7 @@ type name struct {
 }
 
 func newSpeaker(r *report) *speaker {
-	return &speaker{r, map[*job.Step][]string{}, map[*job.Part]name{}, map[string]bool{}}
+	return &speaker{r, map[*job.Step][]string{}, map[*job.Part]name{}, map[string]bool{}, map[[2]string][]*job.Step{}}
 }
 
 // checkSpoken warns of a part that is moved by a step which does not speak of it, while
@@ -73,12 +74,8 @@ func (s *speaker) check(m *job.Move, way way, told map[source.Pos]bool) {
 		return
 	}
 	alone := s.alone(m.Part, word)
-	for _, t := range s.walk.Steps {
-		idle := len(t.Remove) == 0 && !t.Back
-		if way.verb == puts.verb {
-			idle = len(t.Fit) == 0 && t.Back
-		}
-		if !idle || t.Undoes != nil || t.At == m.Step.At || !t.Place.Agrees(m.Step.Place) || !s.saysMoved(t, word, way) || s.hasToDoWith(t, word) ||
+	for _, t := range s.idleButSay(word, way) {
+		if t.At == m.Step.At || !t.Place.Agrees(m.Step.Place) || s.hasToDoWith(t, word) ||
 			!alone && !slices.ContainsFunc(others, func(w string) bool { return s.says(t, w) }) {
 			continue
 		}
@@ -87,6 +84,26 @@ func (s *speaker) check(m *job.Move, way way, told map[source.Pos]bool) {
 			way.verb+": ["+m.Part.Key+"] at "+t.No, "or say at "+m.Step.No+" what is done with it")
 		return
 	}
+}
+
+// idleButSay lists the steps whose words say that a part is moved in some way, and that move nothing so.
+func (s *speaker) idleButSay(word string, way way) []*job.Step {
+	key := [2]string{word, way.verb}
+	if out, known := s.idle[key]; known {
+		return out
+	}
+	var out []*job.Step
+	for _, t := range s.walk.Steps {
+		idle := len(t.Remove) == 0 && !t.Back
+		if way.verb == puts.verb {
+			idle = len(t.Fit) == 0 && t.Back
+		}
+		if idle && t.Undoes == nil && s.saysMoved(t, word, way) {
+			out = append(out, t)
+		}
+	}
+	s.idle[key] = out
+	return out
 }
 
 // said lists the words of a step; a sign that parts them stands between them by itself.
