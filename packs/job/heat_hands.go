@@ -8,29 +8,30 @@ func (h *Heat) Hands() (least int, who string) {
 	switch {
 	case h.Pull == nil || !h.Flame(h.PulledAt):
 		return 0, ""
-	case h.OnHook():
+	case h.OnHook(h.PulledAt):
 		return 4, "one at the torches, one at the puller, one at the watch, the log and the fire watch, one at the crane"
 	}
 	return 3, "one at the torches, one at the puller, one at the watch, the log and the fire watch"
 }
 
-// OnHook reports whether the part hangs on a hook as it is drawn off, in a lift with its sheet or
-// without.
-func (h *Heat) OnHook() bool {
-	st := h.PulledAt
-	if st == nil || h.Pull == nil {
+// OnHook reports whether the part hangs on a hook, hot, as a step draws it off or puts it on: in a
+// lift with its sheet or without.
+func (h *Heat) OnHook(st *Step) bool {
+	if st == nil {
 		return false
 	}
-	return st.OnHook != "" || h.HangsIn() != nil
+	off, on := h.MovedBy(st)
+	hot := off && h.Pull != nil || on && h.PutOn != nil && h.PutOn.Heated()
+	return hot && (st.OnHook != "" || h.HangsIn(st) != nil)
 }
 
-// HangsIn is the lift by a hook in which the part hangs as it is drawn off, nil if none.
-func (h *Heat) HangsIn() *Lift {
-	if h.PulledAt == nil {
+// HangsIn is the lift by a hook in which the part hangs hot at a step, nil if none.
+func (h *Heat) HangsIn(st *Step) *Lift {
+	if st == nil {
 		return nil
 	}
-	for _, l := range h.PulledAt.Lifts {
-		if !l.ByHand && l.HotLoad(h.PulledAt) == h {
+	for _, l := range st.Lifts {
+		if !l.ByHand && l.HotLoad(st) == h {
 			return l
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"matchmark/layout"
+	"matchmark/packs/job"
 	"matchmark/templates/block"
 )
 
@@ -17,7 +18,7 @@ func (s sheet) handBoxes() []layout.Block {
 	}
 	w := s.W.HeatPull
 	names := []string{w.HandTorch, w.HandPull, w.HandWatch}
-	if s.h.OnHook() && s.h.HangsIn() == nil {
+	if s.h.OnHook(s.h.PulledAt) && s.h.HangsIn(s.h.PulledAt) == nil {
 		names = append(names, w.HandCrane, w.HandSignal)
 	}
 	var boxes []layout.Block
@@ -29,4 +30,14 @@ func (s sheet) handBoxes() []layout.Block {
 		out = append(out, layout.Bottom(layout.GapX, row...))
 	}
 	return out
+}
+
+// slingPieces are what is told of slings where the part hangs on a hook hot at a step: none that
+// melts or chars. Bands of temperature: EN 1492-1 and -2 (polyester to 100 °C, polypropylene to
+// 80 °C), EN 13414-1 (fibre core to 100 °C), EN 818-4 and ASME B30.9 (chain), from memory.
+func (s sheet) slingPieces(st *job.Step) []layout.Piece {
+	if !s.h.OnHook(st) {
+		return nil
+	}
+	return []layout.Piece{{Block: s.paras(layout.Strong, []string{s.W.HeatPull.SlingHot}), Gap: 1.5}}
 }
