@@ -73,7 +73,7 @@ var englishLift = Lift{
 	StopPath:     "Before it travels: way clear, nobody under it, tag lines manned.",
 	StopSeat:     "A hand's width above where it is set down: stop, turn it right, hands out.",
 	StopUnhook:   "Set down and propped: legs slack, load stands by itself; then unhook.",
-	StopLiftOff:  "Clear of what it sat on, and of dowels and studs.",
+	StopLiftOff:  "Clear of what it sat on, and of all that stands up from there.",
 	HandStops: []string{
 		"One person gives the word. Way clear and set-down place ready.",
 		"Lifted by a hand's width: anybody who carries too much says so, and it is set down.",
