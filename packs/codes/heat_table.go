@@ -13,6 +13,8 @@ var heatCodes = []Entry{
 	{"heat-to", "The temperature given does not open the joint by its clearance, or is more than the part may have.", "Raise it or lower the clearance, lower it, or count with measured sizes; the message says which."},
 	{"heat-unit", "A quantity of a heat has the wrong kind of unit.", "Write it in the unit of the example."},
 	{"heat-which", "A heat can draw off and put on, and the step does neither with its part.", "Remove or fit the part here, or name the heat at the step that does."},
+	{"hot-gear", "A part hangs hot in a lift whose slings and gear are said to stay colder than it, or of which that is not said.", "Write the hottest of the part into temperatures: of the lift, and gear that holds a rating there."},
+	{"hot-hands", "A flame draws a part off at a step with fewer people than are busy at once: torches, puller, watch and fire watch, crane.", "Write people: at the step that draws it off: 3, on a hook 4, or more."},
 	{"hub-yields", "Heat and fit together bring the hub beyond its yield stress.", "Lower the power or the ceiling, or put yield: right."},
 	{"neighbour-hot", "A neighbour gets hotter than it may even when all goes well.", "Take it off first, or cool the shaft between."},
 	{"neighbour-stuck", "A neighbour gets hotter than it may if the hub does not move.", "Have cooling ready: kept-cool:."},

@@ -249,7 +249,9 @@ func TestSlingsHoldWithinTheirBandOfHeat(t *testing.T) {
 		low := Celsius(rapid.Float64Range(-80, 250).Draw(t, "low"))
 		p.Temperatures = &Temperatures{Low: low, High: low + Celsius(rapid.Float64Range(0, 100).Draw(t, "over"))}
 		r := mustCompute(t, p)
-		out := p.Temperatures.Low < r.Heat.Low || p.Temperatures.High > r.Heat.High
+		hottest := Celsius(400)
+		p.pieces(func(_ string, s Sling) { hottest = min(hottest, s.holds().most()) }, func(_ string, h Hardware) { hottest = min(hottest, h.holds().most()) })
+		out := p.Temperatures.Low < r.Heat.Low || p.Temperatures.High > hottest
 		if cautioned(r, TooHotOrCold) != out || r.Heat.LowPiece == "" || r.Heat.HighPiece == "" {
 			t.Fatalf("%v to %v in a band of %+v: %+v", p.Temperatures.Low, p.Temperatures.High, r.Heat, r.Cautions)
 		}
@@ -276,5 +278,33 @@ func TestLooksCarryTheirFigures(t *testing.T) {
 		if !found {
 			t.Errorf("nothing says %q: %+v", want, r.Looks)
 		}
+	}
+}
+
+// Chain above 200 °C carries less of its rating: 90 % to 300 °C and 75 % to 400 °C at the most by
+// EN 818-4; 85, 75, 70 and 60 % to 500, 600, 700 and 800 °F by ASME B30.9 for grade 100; the lower
+// holds, both from memory. A shackle is not given any (EN 13889, from memory).
+func TestHotChainCarriesLess(t *testing.T) {
+	t.Parallel()
+	for _, x := range []struct {
+		high Celsius
+		left float64
+		stop bool
+	}{{200, 1, false}, {200.5, 0.85, false}, {260, 0.85, false}, {300, 0.75, false}, {316, 0.7, false}, {372, 0.6, false}, {400, 0.6, false}, {401, 1, true}} {
+		p := good()
+		for i := range p.Legs {
+			p.Legs[i].Sling.Fibre, p.Legs[i].Gear = Chain, nil
+		}
+		p.TopGear = nil
+		cold := component(t, compute(t, p), "legs[0].sling").Allowed
+		p.Temperatures = &Temperatures{Low: 10, High: x.high}
+		r := compute(t, p)
+		near(t, "a chain leg, hot", float64(component(t, r, "legs[0].sling").Allowed), float64(cold)*x.left, 1e-9)
+		if cautioned(r, TooHotOrCold) != x.stop {
+			t.Errorf("at %v stopped %t, want %t", x.high, !x.stop, x.stop)
+		}
+	}
+	if shackleHolds.most() != 200 {
+		t.Error("a shackle is given more than 200 °C")
 	}
 }

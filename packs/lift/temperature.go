@@ -10,6 +10,11 @@ package lift
 //	chain                            -40 to 200 °C   EN 818-4, from memory
 //	shackle, link, hook              -20 to 200 °C   EN 13889 and EN 1677, from memory
 //
+// Above that, chain and the links and hooks of a chain sling carry less of their rating,
+// never more: the lowest of EN 818-4 and EN 1677-1 (90 % to 300 °C, 75 % to 400 °C) and of ASME
+// B30.9 for grades 80 and 100 (85 % to 500 °F, 75 % to 600 °F, 70 % to 700 °F, 60 % to 800 °F), all
+// from memory. A shackle, an eyebolt, rope and whatever is woven are not given any.
+//
 // Where what a web or round sling is woven of, or the core of a rope, is not known,
 // the narrower band is taken. The maker's own band goes before these.
 // Refused: a band written upside down.
@@ -29,22 +34,54 @@ type HeatBand struct {
 type holding struct {
 	low, high Celsius
 	source    string
+	hot       []hotRung // what is left of the rating above high, from the coolest
+}
+
+// A hotRung is the share of the rating that is left up to a temperature.
+type hotRung struct {
+	upTo Celsius
+	left Ratio
+}
+
+const hotSource = "EN 818-4, EN 1677 and ASME B30.9, the lowest, from memory"
+
+// most is the hottest that a piece may get, with less than its rating.
+func (h holding) most() Celsius {
+	if n := len(h.hot); n > 0 {
+		return h.hot[n-1].upTo
+	}
+	return h.high
+}
+
+// heated gives what is left of the rating of a piece as hot as the gear comes to; nothing where it
+// holds all of it, and where a caution stops the lift.
+func (a *account) heated(h holding) []Reduction {
+	if t := a.p.Temperatures; t != nil && t.High > h.high {
+		for _, r := range h.hot {
+			if t.High <= r.upTo {
+				return []Reduction{{say("hot, at %v", t.High), r.left, hotSource}}
+			}
+		}
+	}
+	return nil
 }
 
 func fahrenheit(f float64) Celsius { return Celsius((f - 32) / 1.8) }
 
 var (
 	slingHolds = map[Fibre]holding{
-		WireRope:    {-40, fahrenheit(200), "EN 13414-1 and 29 CFR 1910.184(f) for a fibre core, from memory"},
-		Chain:       {-40, 200, "EN 818-4, from memory"},
+		WireRope:    {-40, fahrenheit(200), "EN 13414-1 and 29 CFR 1910.184(f) for a fibre core, from memory", nil},
+		Chain:       {-40, 200, "EN 818-4, from memory", hotChain},
 		Web:         polypropylene,
 		RoundSling:  polypropylene,
-		NaturalRope: {fahrenheit(-20), fahrenheit(180), "WAC 296-78-755(2)"},
+		NaturalRope: {fahrenheit(-20), fahrenheit(180), "WAC 296-78-755(2)", nil},
 	}
-	polypropylene = holding{-40, 80, "EN 1492-1, polypropylene"}
-	polyester     = holding{-40, 100, "EN 1492-1, polyester and polyamide"}
-	eyeboltHolds  = holding{-20, 200, "DIN 580:2003-08, clause 1"}
-	gearHolds     = holding{-20, 200, "EN 13889 and EN 1677, from memory"}
+	polypropylene = holding{-40, 80, "EN 1492-1, polypropylene", nil}
+	polyester     = holding{-40, 100, "EN 1492-1, polyester and polyamide", nil}
+	eyeboltHolds  = holding{-20, 200, "DIN 580:2003-08, clause 1", nil}
+	shackleHolds  = holding{-20, 200, "EN 13889 and EN 1677, from memory", nil}
+	gearHolds     = holding{-20, 200, "EN 13889 and EN 1677, from memory", hotChain}
+	hotChain      = []hotRung{{fahrenheit(500), 0.85}, {fahrenheit(600), 0.75}, {fahrenheit(700), 0.7}, {400, 0.6}}
 )
 
 // holds gives the band of a sling.
@@ -59,6 +96,9 @@ func (s Sling) holds() holding {
 func (h Hardware) holds() holding {
 	if h.Kind == ShoulderEyebolt || h.Kind == PlainEyebolt {
 		return eyeboltHolds
+	}
+	if h.Kind == Shackle {
+		return shackleHolds
 	}
 	return gearHolds
 }
@@ -80,7 +120,7 @@ func (a *account) heat() {
 		if h.high < band.High {
 			band.High, band.HighPiece = h.high, name
 		}
-		if t := a.p.Temperatures; t != nil && (t.Low < h.low || t.High > h.high) {
+		if t := a.p.Temperatures; t != nil && (t.Low < h.low || t.High > h.most()) {
 			a.r.Cautions = append(a.r.Cautions, warn(TooHotOrCold, field, "use gear that is made for it, let the load cool, or keep the sling off what is hot", true,
 				say("%s comes to %v to %v and holds its rating from %s to %s (%s)", name, t.Low, t.High, h.low.Up(), h.high.Down(), h.source)))
 		}

@@ -72,14 +72,14 @@ func (a *account) components() *Refusal {
 		if no != nil {
 			return no
 		}
-		a.component(field+".sling", in.Sling.Name, float64(leg.Design), float64(in.Sling.Rated), rs)
+		a.component(field+".sling", in.Sling.Name, float64(leg.Design), float64(in.Sling.Rated), append(rs, a.heated(in.Sling.holds())...))
 		for j, h := range in.Gear {
 			at := fmt.Sprintf("%s.gear[%d]", field, j)
 			rs, no := a.worst(i, func(l line) ([]Reduction, *Refusal) { return h.reductions(at, l.u()) })
 			if no != nil {
 				return no
 			}
-			a.component(at, h.Name, float64(leg.Design), float64(h.Rated), rs)
+			a.component(at, h.Name, float64(leg.Design), float64(h.Rated), append(rs, a.heated(h.holds())...))
 		}
 	}
 	dyn := float64(a.r.Dynamic)
@@ -94,7 +94,7 @@ func (a *account) components() *Refusal {
 		if no != nil {
 			return no
 		}
-		a.component(field, h.Name, (a.states[0].hooks[0]+massOf(nil, a.p.TopGear))*dyn, float64(h.Rated), rs)
+		a.component(field, h.Name, (a.states[0].hooks[0]+massOf(nil, a.p.TopGear))*dyn, float64(h.Rated), append(rs, a.heated(h.holds())...))
 	}
 	if m := a.p.Load.MayPress; m > 0 && a.p.Rig == Bridle {
 		a.component("load.maypress", "load between its picks", float64(a.r.Press)*dyn, float64(m), nil)

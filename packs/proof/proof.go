@@ -132,6 +132,8 @@ var Laws = []Law{
 	{"idle-lift", "a load that is raised goes somewhere", (*report).checkIdleLift},
 	{"heavy", "nobody lifts more by hand than the site allows", (*report).checkHeavy},
 	{"said-people", "a step takes as many people as its words want", (*report).checkSaidPeople},
+	{"hot-gear", "slings and gear are good for the heat of what hangs on them", (*report).checkHotGear},
+	{"hot-hands", "what a flame draws off has people enough at the torches, the puller, the watch and the crane", (*report).checkHotHands},
 	{"stamped", "a number is read off the part that stays", (*report).checkStamped},
 }
 

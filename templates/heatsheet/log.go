@@ -11,11 +11,16 @@ import (
 	"matchmark/templates/figure"
 )
 
-// logRows is the most rows that the log has, and logSteps the times between them that a
-// reader can call out, in seconds.
-const logRows = 10
+// logRows and longLog are the most rows of a short and of a long log down to where the slowest
+// heat that works frees the hub; logSteps are the times between rows that a reader can call
+// out, in seconds, and usualStep the one where nothing is worked out.
+const (
+	logRows               = 10
+	longLog               = 14
+	usualStep heat.Second = 120
+)
 
-var logSteps = []heat.Second{5, 10, 15, 20, 30, 60, 120, 300}
+var logSteps = []heat.Second{5, 10, 15, 20, 30, 60, 120, 300, 600, 1200}
 
 // logTable is the table of temperatures over the time in which the slowest heat that
 // works frees the hub.
@@ -77,26 +82,29 @@ func (s sheet) loggedAt() *job.Dim {
 	return nil
 }
 
-// logStep is the time between two rows: the shortest that reaches as far as the
-// slowest heat that works, and meets the times at which the skin must have passed
-// a temperature; the longest of those that meet them where none reaches so far.
+// logStep is the time between two rows: the shortest that reaches as far as the slowest heat
+// that works in a short log, else in a long one, and meets the times at which the skin must have
+// passed a temperature. Where none does both, the shortest that reaches: those times get rows
+// between the others.
 func (s sheet) logStep() heat.Second {
 	plan := s.h.Pull.Plan
 	if plan == nil {
-		return logSteps[len(logSteps)-2]
+		return usualStep
 	}
-	best := logSteps[0]
+	for _, most := range []heat.Second{logRows, longLog} {
+		for _, t := range logSteps {
+			misses := func(p heat.Pace) bool { return math.Mod(float64(p.By), float64(t)) != 0 }
+			if t*most >= plan.Band.LeastFree && !slices.ContainsFunc(plan.Band.Pace, misses) {
+				return t
+			}
+		}
+	}
 	for _, t := range logSteps {
-		misses := func(p heat.Pace) bool { return math.Mod(float64(p.By), float64(t)) != 0 }
-		if slices.ContainsFunc(plan.Band.Pace, misses) {
-			continue
-		}
-		best = t
 		if t*logRows >= plan.Band.LeastFree {
-			break
+			return t
 		}
 	}
-	return best
+	return logSteps[len(logSteps)-1]
 }
 
 // logLength is how many rows the log needs: up to the time in which the slowest heat
@@ -106,27 +114,58 @@ func (s sheet) logLength(step heat.Second) int {
 	if plan == nil || plan.Band.LeastFree <= 0 {
 		return logRows
 	}
-	return min(int(math.Ceil(float64(plan.Band.LeastFree/step)))+1, logRows)
+	return int(math.Ceil(float64(plan.Band.LeastFree/step))) + 1
 }
 
-// logTimes are the times of the rows. Where the hub is free before the first of them, rows in
-// shorter steps stand above it, up to the one after the hub is free: two at the least see it come.
+// logTimes are the times of the rows, from before the strongest heat that works frees the hub to
+// past the time in which the slowest does.
 func (s sheet) logTimes() []heat.Second {
 	step := s.logStep()
-	var out []heat.Second
-	if plan := s.h.Pull.Plan; plan != nil && plan.Free > 0 && plan.Free < step {
-		short := logSteps[0]
-		for _, t := range logSteps {
-			if 2*t <= plan.Free {
-				short = t
-			}
-		}
-		for at := short; at < step && at < plan.Free+short; at += short {
-			out = append(out, at)
-		}
-	}
+	out := s.earlyTimes(step)
 	for i := range s.logLength(step) {
 		out = append(out, heat.Second(i+1)*step)
+	}
+	if plan := s.h.Pull.Plan; plan != nil {
+		for _, p := range plan.Band.Pace {
+			out = append(out, p.By)
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// earlyTimes are the rows above the first of the usual ones, where the hub may be free before it:
+// in short steps up to the one after it may be free first, so that two at the least see it come,
+// then in longer ones to where it is free with the heat that the sheet is worked out for.
+func (s sheet) earlyTimes(step heat.Second) []heat.Second {
+	plan := s.h.Pull.Plan
+	if plan == nil || plan.Free <= 0 {
+		return nil
+	}
+	first := plan.Free
+	if plan.Band.MostFree > 0 {
+		first = min(first, plan.Band.MostFree)
+	}
+	if first >= step {
+		return nil
+	}
+	k := 0
+	for i, t := range logSteps {
+		if 2*t <= first {
+			k = i
+		}
+	}
+	var out []heat.Second
+	at := logSteps[k]
+	for ; at < step && at < first+logSteps[k]; at += logSteps[k] {
+		out = append(out, at)
+	}
+	for at -= logSteps[k]; at < plan.Free; out = append(out, at) {
+		k = min(k+1, len(logSteps)-1)
+		at = heat.Second(math.Floor(float64(at/logSteps[k]))+1) * logSteps[k]
+		if at >= step {
+			break
+		}
 	}
 	return out
 }

@@ -34,9 +34,10 @@ func (s sheet) pullPieces() []layout.Piece {
 	out = append(out, s.titled(s.W.Heat.OrderTitle))
 	out = append(out, s.hazards(s.h.PulledAt)...)
 	out = append(out, s.numberedTicks(s.pullOrder())...)
+	out = append(out, s.slingPieces(s.h.PulledAt)...)
 	out = append(out, layout.Piece{Block: s.protectiveWear(), Gap: 1.5})
 	out = append(out, s.titled(s.W.HeatPull.StuckTitle), layout.Piece{Block: s.paras(layout.Strong, s.ifStuckLines()), Gap: 0})
-	for _, row := range s.pullBoxes() {
+	for _, row := range append(s.handBoxes(), s.pullBoxes()...) {
 		out = append(out, layout.Piece{Block: row, Gap: layout.GapY})
 	}
 	out = append(out, s.titled(s.W.HeatPull.LogTitle))

@@ -53,6 +53,9 @@ func (s sheet) putOnPieces() []layout.Piece {
 // orderPieces are the hazards of putting a part on, the acts and the boxes.
 func (s sheet) orderPieces() []layout.Piece {
 	out := append(s.hazards(s.h.PutOnAt), s.numberedTicks(append(s.onOrder(), s.watchActs()...))...)
+	if !s.h.OnHook(s.h.PulledAt) { // said above, of the pull
+		out = append(out, s.slingPieces(s.h.PutOnAt)...)
+	}
 	out = append(out, layout.Piece{Block: s.eachOnBoxes(), Gap: 3})
 	if boxes := s.eachWatchBoxes(); len(boxes) > 0 && s.watchedInTable() == nil && !s.onTable().Empty() {
 		out = append(out, layout.Piece{Block: block.FlowRow(boxes, s.Span), Gap: 3})

@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"matchmark/layout"
-	"matchmark/packs/heat"
 	"matchmark/packs/job"
 	"matchmark/templates/block"
 	"matchmark/templates/figure"
@@ -18,7 +17,7 @@ func (s sheet) watched() []job.HeatNeighbour {
 	if p.Cold != nil && !p.Cold.HubHeated {
 		return nil
 	}
-	hottest := hottestOf(p)
+	hottest := p.Hottest()
 	var out []job.HeatNeighbour
 	for _, n := range s.h.Neighbours {
 		if n.Limit.Source == "" || hottest == 0 || n.Limit.At < hottest {
@@ -26,21 +25,6 @@ func (s sheet) watched() []job.HeatNeighbour {
 		}
 	}
 	return out
-}
-
-// hottestOf is how hot a part that is put on may be, by whatever its sheet tells to set; 0 where
-// that is not worked out.
-func hottestOf(p *job.HotFit) heat.Celsius {
-	hottest := max(p.SetTo, p.Oven)
-	if p.Plan != nil {
-		hottest = max(hottest, p.Plan.Need.Hub)
-	}
-	for _, r := range p.Ladder {
-		if !r.TooHot {
-			hottest = max(hottest, r.SetTo)
-		}
-	}
-	return hottest
 }
 
 // watchActs say how such a neighbour is watched.

@@ -78,18 +78,20 @@ func stopPoints(c *block.Composer, l *job.Lift) []stopPoint {
 	if l.Result != nil {
 		turn = l.Result.Turn
 	}
-	if turn == nil {
-		usual(job.StopTakeUp, w.StopSlack)
-		usual(job.StopTakeUp, w.StopTrial.With(l.Print(l.Trial.Size())))
-	} else {
-		usual(job.StopTakeUp, w.StopPlumb)
-		usual(job.StopTakeUp, w.StopTrialTurned.With(l.Print(l.Trial.Size())))
+	slack, trial := w.StopSlack, w.StopTrial
+	if turn != nil {
+		slack, trial = w.StopPlumb, w.StopTrialTurned
 	}
+	usual(job.StopTakeUp, slack)
+	out = append(out, hotStops(c, l, trial.With(l.Print(l.Trial.Size())))...)
 	own(job.StopTrial)
 	if len(l.Stops) == 0 { // what is told of the trial lift or of the way in does not replace it
 		usual(job.StopGoingUp, w.StopLiftOff)
 	}
 	own(job.StopGoingUp)
+	if drawn := l.DrawnHot; slices.ContainsFunc(l.Steps, drawn) {
+		out = append(out, stopPoint{w.StopHotClear, drawn})
+	}
 	usual(job.StopTravel, w.StopPath)
 	if turn != nil {
 		usual(job.StopTravel, w.StopTakesHold.With(turn.Lower, l.Print(turn.Free.Down())))
@@ -99,6 +101,27 @@ func stopPoints(c *block.Composer, l *job.Lift) []stopPoint {
 	own(job.StopComing)
 	usual(job.StopSeat, w.StopSeat)
 	usual(job.StopSetDown, w.StopUnhook)
+	return out
+}
+
+// hotStops are the trial lift and what stands in its place where the load is hot: one that is
+// drawn off would grip again while it waits, and one that is put on has its trial lift cold.
+// Common practice, no source.
+func hotStops(c *block.Composer, l *job.Lift, trial string) []stopPoint {
+	w := c.W.Lift
+	takenUp := func(st *job.Step) bool { return l.Meets(st, job.StopTakeUp) }
+	drawn := func(st *job.Step) bool { return takenUp(st) && l.DrawnHot(st) }
+	putOn := func(st *job.Step) bool { return takenUp(st) && l.HotLoad(st) != nil && !l.DrawnHot(st) }
+	var out []stopPoint
+	if len(l.Steps) == 0 || slices.ContainsFunc(l.Steps, func(st *job.Step) bool { return !l.DrawnHot(st) }) {
+		out = append(out, stopPoint{trial, func(st *job.Step) bool { return takenUp(st) && !l.DrawnHot(st) }})
+	}
+	if slices.ContainsFunc(l.Steps, putOn) {
+		out = append(out, stopPoint{w.StopPutOnHot, putOn})
+	}
+	if slices.ContainsFunc(l.Steps, drawn) {
+		out = append(out, stopPoint{w.StopDrawnHot, drawn})
+	}
 	return out
 }
 
@@ -181,7 +204,7 @@ func handDays(c *block.Composer, l *job.Lift) layout.Block {
 
 // A dayColumn is what is written each time that the lift is made: its head, its width, and
 // the boxes of a cell; nil for a cell to write in. What is read at the trial lift is struck
-// at a step that goes on with a load that hangs.
+// at a step that goes on with a load that hangs, or draws it off hot.
 type dayColumn struct {
 	head  string
 	width layout.Mm
@@ -220,7 +243,7 @@ func dayTable(c *block.Composer, l *job.Lift, under *layout.Block, padY layout.M
 		for _, x := range cols {
 			b := layout.Block{}
 			switch {
-			case x.trial && slices.Contains(st.GoesOn, l):
+			case x.trial && (slices.Contains(st.GoesOn, l) || l.DrawnHot(st)):
 				b = c.Words(layout.Body, "—")
 			case x.boxes != nil:
 				b = x.boxes()

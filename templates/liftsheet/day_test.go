@@ -71,3 +71,37 @@ func TestHeavyPartsHaveTheirPlace(t *testing.T) {
 		}
 	}
 }
+
+// A runner drawn off hot on the hook was to hang a minute at its trial lift, while its heat sheet
+// said that it grips again after 30 s: no trial lift there, and a look where it is clear. Put back
+// hot it has its trial lift cold.
+func TestNoTrialWaitWhereItGripsAgain(t *testing.T) {
+	c := &block.Composer{W: words.English}
+	hub := &job.Part{Name: "runner"}
+	h := &job.Heat{Hub: hub, Pull: &job.HotPull{}, PutOn: &job.HotFit{}}
+	off, on := &job.Step{Remove: []*job.Move{{Part: hub}}, Heats: []*job.Heat{h}}, &job.Step{Index: 1, Fit: []*job.Move{{Part: hub}}, Heats: []*job.Heat{h}}
+	cold := &job.Step{Index: 2, Remove: []*job.Move{{Part: hub}}}
+	l := &job.Lift{Parts: []*job.Part{hub}, Steps: []*job.Step{off, on, cold}}
+	w := words.English.Lift
+	trial := w.StopTrial.With(l.Print(l.Trial.Size()))
+	for _, x := range []struct {
+		text          string
+		off, on, cold bool
+	}{
+		{trial, false, true, true}, {w.StopDrawnHot, true, false, false}, {w.StopPutOnHot, false, true, false}, {w.StopHotClear, true, false, false}, {w.StopSlack, true, true, true},
+	} {
+		i := slices.IndexFunc(stopPoints(c, l), func(p stopPoint) bool { return p.text == x.text })
+		if i < 0 {
+			t.Errorf("no stop: %s", x.text)
+			continue
+		}
+		p := stopPoints(c, l)[i]
+		if p.met(off) != x.off || p.met(on) != x.on || p.met(cold) != x.cold {
+			t.Errorf("met drawn off hot %t, put on hot %t, cold %t, want %t %t %t: %s", p.met(off), p.met(on), p.met(cold), x.off, x.on, x.cold, x.text)
+		}
+	}
+	l.Steps = l.Steps[:1]
+	if slices.ContainsFunc(stopPoints(c, l), func(p stopPoint) bool { return p.text == trial }) {
+		t.Error("a lift that draws its load off hot alone has a trial lift")
+	}
+}

@@ -35,7 +35,7 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		if slices.Contains(st.GoesOn, l) {
 			out = append(out, goesOn(c, st, l, width))
 		} else {
-			strong(stepLine(c, l))
+			strong(stepLine(c, l, st))
 		}
 		if slices.Contains(st.LeftHanging, l) {
 			strong(c.W.Guard.StaysUp.With(l.Mark, cmp.Or(strings.Join(l.StopsAt(st), " "), c.W.Guard.NoStops)))
@@ -60,7 +60,7 @@ func namedLift(j *job.Job, st *job.Step) *job.Lift {
 // must not be made it is the line that says so.
 func sheetLine(c *block.Composer, l *job.Lift) string {
 	if l.Result == nil && l.HandResult == nil || len(l.Reasons(nil)) > 0 {
-		return stepLine(c, l)
+		return stepLine(c, l, nil)
 	}
 	return c.W.Lift.OnSheet.With(l.Mark, c.Page("lift "+l.Mark), massText(c, l))
 }
@@ -95,7 +95,8 @@ func heavyParts(c *block.Composer, st *job.Step) string {
 	return strings.Join(out, ", ")
 }
 
-func stepLine(c *block.Composer, l *job.Lift) string {
+// stepLine is the line of a lift at a step that makes it, nil where only its gear is used.
+func stepLine(c *block.Composer, l *job.Lift, st *job.Step) string {
 	page := c.Page("lift " + l.Mark)
 	switch {
 	case l.Computed() && len(l.Reasons(nil)) > 0:
@@ -107,6 +108,10 @@ func stepLine(c *block.Composer, l *job.Lift) string {
 			line += " " + p.DecidedBy + c.W.Common.Colon + p.Reason + "."
 		}
 		return line
+	case l.Result != nil && st != nil && l.DrawnHot(st):
+		return c.W.Lift.StepLineDrawnHot.With(l.Mark, page, massText(c, l), tiltText(c, l))
+	case l.Result != nil && st != nil && l.HotLoad(st) != nil:
+		return c.W.Lift.StepLinePutOnHot.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Print(l.Trial.Size()))
 	case l.Result != nil:
 		return c.W.Lift.StepLine.With(l.Mark, page, massText(c, l), tiltText(c, l), l.Print(l.Trial.Size()))
 	}

@@ -106,6 +106,9 @@ var englishHeatPull = HeatPull{
 	PermitNo: "permit no.", WatchStart: "fire watch from", WatchEnd: "until", WatchName: "fire watch: name", Torches: "torches in use, spare",
 	HubStart: "hub before", ShaftStart: "shaft before", AirStart: "air", HeatOnAt: "heat on at", FreeAt: "free at", HeatOffAt: "heat off at",
 	SkinAtFree: "skin when free", CameOff: "came off", DidNotMove: "did not move", LogTitle: "Temperature log",
+	HandTorch: "torches: name", HandPull: "puller: name", HandWatch: "stop watch and log: name", HandCrane: "crane driver: name", HandSignal: "signals to the crane: name",
+	Hands:        "Who does what, named before the heat: %s people at the least. Nobody who heats, draws or drives the crane does anything else while the heat is on.",
+	SlingHot:     "On the hook hot: no web sling, no round sling and no fibre rope at it, nor wire rope with a fibre core. Chain, or wire rope with a steel core, good by its maker for the heat of the part; where its maker takes some off its rating for heat, that counts.",
 	LogElsewhere: "Temperatures are logged in %s, p.\u00a0%s: read them aloud, somebody writes.",
 	LogTime:      "min:s", LogSkin: "hub skin", LogShaft: "shaft", LogBy: "read by", MustPass: "must have passed %s",
 }

@@ -53,8 +53,10 @@ type HeatPull struct {
 	// Boxes and log.
 	PermitNo, WatchStart, WatchEnd, WatchName, Torches, HubStart, ShaftStart, AirStart string
 	HeatOnAt, FreeAt, HeatOffAt, SkinAtFree, CameOff, DidNotMove, LogTitle, LogTime    string
+	HandTorch, HandPull, HandWatch, HandCrane, HandSignal                              string
 	LogSkin, LogShaft, LogBy                                                           string
-	LogElsewhere, MustPass                                                             Sentence
+	LogElsewhere, MustPass, Hands                                                      Sentence
+	SlingHot                                                                           string
 }
 
 // HeatOn are the words of the part of the heat sheet for putting a part on.

@@ -8,6 +8,7 @@ type Lift struct {
 	Level, NoSheet                                                        string
 	OnHook, StepLine, StepLineByHand, StepLineRefused, Tilted, TiltedSide Sentence
 	OnSheet, TiltedMost, TiltedWithin, StepLineStopped                    Sentence
+	StepLineDrawnHot, StepLinePutOnHot                                    Sentence
 
 	// What it rests on.
 	NotWritten, TakesHold, Sling                                                   string
@@ -42,6 +43,7 @@ type Lift struct {
 	// The day.
 	Day, Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
 	HowWorked, Planning, StopSlack, StopPath, StopSeat, StopUnhook, StopLiftOff             string
+	StopDrawnHot, StopPutOnHot, StopHotClear                                                string
 	InitialsAt, TheDay, LoadCell, TrialLevel, GapAt, NameSign, NamesSign, StopTrial         Sentence
 	Symbols                                                                                 []Mark
 	HandStops                                                                               []string

@@ -1,0 +1,53 @@
+package heatsheet
+
+import (
+	"os"
+	"slices"
+	"strings"
+	"testing"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/packs/job"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// A hot pull on a hook told nobody who reads the watch while one heats and one pulls, and let the
+// hook take "one sling". Common practice, no source, for who does what; EN 1492, from memory, for
+// the slings.
+func TestHandsAndSlingsOfAHotPull(t *testing.T) {
+	t.Parallel()
+	w := words.English.HeatPull
+	for _, x := range []struct {
+		file       string
+		least      int
+		crane, hot bool // a box for the driver; the line of slings
+	}{
+		{"guide-vanes.yaml", 4, true, true},
+		{"vertical-motor.yaml", 4, false, true}, // the driver signs on the lift sheet
+		{"heat-coupling.yaml", 3, false, false},
+	} {
+		jb, _ := packs.Load(os.DirFS("../../testdata/good"), packs.Inputs{Definition: x.file})
+		c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+		i := slices.IndexFunc(jb.Heats, func(h *job.Heat) bool { return h.Pull != nil })
+		h := jb.Heats[i]
+		said := ""
+		for _, p := range sheetOf(c, h).pullPieces() {
+			for _, it := range p.Block.Items() {
+				if text, ok := it.Shape.(layout.Text); ok {
+					said += text.S + " "
+				}
+			}
+		}
+		if least, _ := h.Hands(); least != x.least {
+			t.Errorf("%s: %d people at the least, want %d", x.file, least, x.least)
+		}
+		for name, want := range map[string]bool{w.HandTorch: true, w.HandPull: true, w.HandWatch: true, w.HandCrane: x.crane, w.HandSignal: x.crane, "no web sling": x.hot} {
+			if strings.Contains(said, name) != want {
+				t.Errorf("%s: %q stands there %t, want %t", x.file, name, !want, want)
+			}
+		}
+	}
+}
