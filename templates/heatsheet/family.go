@@ -13,7 +13,7 @@ import (
 
 // Parts that are put on hot in the same way, as the bearings of one shaft, share one order
 // of work: each has its picture, its figures and its boxes, the acts are printed once with
-// a tick for each of them.
+// a tick for each of them, and above them how hot they are made, where that is the same for all.
 
 // familyTicks is how many ticks an act has at the most.
 const familyTicks = 6
@@ -63,5 +63,23 @@ func familyPieces(c *block.Composer, family [][]*job.Heat) []layout.Piece {
 	all := asPutOn(c.Job, slices.Concat(family...))
 	s := sheet{Composer: c, h: all[0], u: figure.UnitsOf(all[0]), alike: all, family: true}
 	out := []layout.Piece{s.titled(c.W.Heat.OrderTitle + c.W.Common.Colon + marksOf(all))}
+	if sharedFrame(c, family) != "" {
+		out = append(out, layout.Piece{Block: s.onFrame(), Gap: 1.4, KeepNext: true})
+	}
 	return append(out, s.orderPieces()...)
+}
+
+// sharedFrame is what the frames of all heats of a family say; empty where they differ, where there
+// is one heat, and where a frame points to the table of its own heat.
+func sharedFrame(c *block.Composer, family [][]*job.Heat) string {
+	var says []string
+	for _, hs := range family {
+		if len(family) > 1 && len(hs[0].PutOn.Ladder) == 0 {
+			says = append(says, strings.Join(wordsOf([]layout.Piece{{Block: sheetOf(c, hs[0]).onFrame()}}), " "))
+		}
+	}
+	if len(says) < len(family) || len(slices.Compact(says)) != 1 {
+		return ""
+	}
+	return says[0]
 }

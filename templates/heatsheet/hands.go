@@ -8,10 +8,10 @@ import (
 	"matchmark/templates/block"
 )
 
-// handBoxes are the rows of who does what while a flame draws a part off: how many there must be
-// at the least, and a box for the name of each whom no other box of the pack has. The fire watch
-// has its own below; who drives and who signals in a lift signs on the sheet of that lift.
-func (s sheet) handBoxes() []layout.Block {
+// handPieces tell who does what while a flame draws a part off: how many there must be at the
+// least, and a box for the name of each whom no other box of the pack has. The fire watch has its
+// own below; who drives and who signals in a lift signs on the sheet of that lift.
+func (s sheet) handPieces() []layout.Piece {
 	least, _ := s.h.Hands()
 	if least == 0 {
 		return nil
@@ -25,9 +25,10 @@ func (s sheet) handBoxes() []layout.Block {
 	for _, name := range names {
 		boxes = append(boxes, s.WideBox(layout.RoleName, 55, 1, name, s.h.At))
 	}
-	out := []layout.Block{s.paras(layout.Body, []string{w.Hands.With(strconv.Itoa(least))})}
-	for _, row := range block.Rows(boxes, s.Span) {
-		out = append(out, layout.Bottom(layout.GapX, row...))
+	out := []layout.Piece{{Block: s.paras(layout.Body, []string{w.Hands.With(strconv.Itoa(least))}), Gap: 1.5, KeepNext: true}}
+	rows := block.Rows(boxes, s.Span)
+	for i, row := range rows {
+		out = append(out, layout.Piece{Block: layout.Bottom(layout.GapX, row...), Gap: layout.GapY, KeepNext: i < len(rows)-1, MayPart: true})
 	}
 	return out
 }

@@ -23,9 +23,10 @@ func Sheet(c *block.Composer) []layout.Piece {
 	group := 0
 	var all []teller
 	for _, family := range families(c, inOrder(c.Job, alikeHeats(c, c.Job.Heats))) {
+		shared := sharing{order: len(family) > 1, frame: sharedFrame(c, family) != ""}
 		for _, hs := range family {
 			group++
-			out = append(out, heatPieces(c, hs, len(family) > 1, group)...)
+			out = append(out, heatPieces(c, hs, shared, group)...)
 			all = append(all, tellers(c, hs)...)
 		}
 		if len(family) > 1 {
@@ -63,14 +64,16 @@ func inOrder(jb *job.Job, groups [][]*job.Heat) [][]*job.Heat {
 	return slices.SortedStableFunc(slices.Values(groups), func(a, b []*job.Heat) int { return cmp.Compare(first(a), first(b)) })
 }
 
-// heatPieces set one heat, or some that are alike; without its order of work where others
-// share it.
-func heatPieces(c *block.Composer, hs []*job.Heat, shared bool, group int) []layout.Piece {
+// heatPieces set one heat, or some that are alike; without what others share with it.
+func heatPieces(c *block.Composer, hs []*job.Heat, shared sharing, group int) []layout.Piece {
 	var out []layout.Piece
 	named, head := heading(c, hs)
 	h := hs[0]
 	for _, h := range hs {
 		named = named.Anchored("heat " + h.Mark)
+		if shared.frame {
+			named = named.Anchored("heat on " + h.Mark)
+		}
 	}
 	piece := layout.Piece{Block: named.Heading(2), Gap: 2.2, KeepNext: true, Title: marksOf(hs) + "  " + h.What, Level: 1}
 	if h.Pull == nil {
@@ -152,9 +155,14 @@ type sheet struct {
 	u figure.Units
 	// alike are the heats that are told together, h the first of them; nil for h alone.
 	alike []*job.Heat
-	// shared leaves the order of work to the family; family is the sheet of that order.
-	shared, family bool
+	// shared is left to the family; family is the sheet of that.
+	shared sharing
+	family bool
 }
+
+// A sharing is what the heats of a family have in common: the order of work, and the frame of how
+// hot they are made.
+type sharing struct{ order, frame bool }
 
 func (s sheet) pieces() []layout.Piece {
 	var out []layout.Piece

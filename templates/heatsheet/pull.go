@@ -37,7 +37,8 @@ func (s sheet) pullPieces() []layout.Piece {
 	out = append(out, s.slingPieces(s.h.PulledAt)...)
 	out = append(out, layout.Piece{Block: s.protectiveWear(), Gap: 1.5})
 	out = append(out, s.titled(s.W.HeatPull.StuckTitle), layout.Piece{Block: s.paras(layout.Strong, s.ifStuckLines()), Gap: 0})
-	for _, row := range append(s.handBoxes(), s.pullBoxes()...) {
+	out = append(out, s.handPieces()...)
+	for _, row := range s.pullBoxes() {
 		out = append(out, layout.Piece{Block: row, Gap: layout.GapY})
 	}
 	out = append(out, s.titled(s.W.HeatPull.LogTitle))
@@ -93,12 +94,19 @@ func (s sheet) paceLines() []string {
 	}
 }
 
-// courseAndChart sets the chart of the opening beside the sentences.
+// courseAndChart sets the chart of the opening beside the sentences, as wide as it may be without
+// making the two higher.
 func (s sheet) courseAndChart(p *heat.Plan) layout.Block {
-	const chartW, gap = 98, 4
-	chart := picture.Opening(s.Setter, s.W, s.h, p, chartW)
-	text := s.parasIn(s.Span-chartW-gap, layout.Body, s.courseLines(p))
-	return layout.Beside(gap, chart, text)
+	const widest, least, step, gap layout.Mm = 98, 82, 4, 4
+	best := layout.Block{}
+	for w := widest; w >= least; w -= step {
+		chart := picture.Opening(s.Setter, s.W, s.h, p, w)
+		both := layout.Beside(gap, chart, s.parasIn(s.Span-w-gap, layout.Body, s.courseLines(p)))
+		if best.Empty() || both.H < best.H {
+			best = both
+		}
+	}
+	return best
 }
 
 // courseLines say what happens in time.

@@ -15,25 +15,20 @@ import (
 // putOnPieces set the part of the sheet for putting a part on.
 func (s sheet) putOnPieces() []layout.Piece {
 	p, w := s.h.PutOn, s.W
-	title := w.HeatOn.Title.With(w.Heat.ByWay.With(s.W.Said(string(p.By))))
 	var out []layout.Piece
 	add := func(gap layout.Mm, b layout.Block) {
 		if !b.Empty() {
 			out = append(out, layout.Piece{Block: b, Gap: gap})
 		}
 	}
-	first := s.heatToLine()
-	if s.h.Limit.NoFlame {
-		first += " " + w.Heat.NoFlame
+	if s.h.Pull != nil {
+		out = append(out, s.titled(s.onTitle()))
 	}
-	if s.h.Pull == nil {
-		first = title + ". " + first
-	} else {
-		out = append(out, s.titled(title))
-	}
-	add(1.4, s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, []string{first})))
-	for _, h := range s.each() {
-		out[0].Block = out[0].Block.Anchored("heat on " + h.Mark)
+	if !s.shared.frame {
+		add(1.4, s.onFrame())
+		for _, h := range s.each() {
+			out[0].Block = out[0].Block.Anchored("heat on " + h.Mark)
+		}
 	}
 	if p.Plan != nil {
 		for _, b := range s.lookFirst(p.Plan.Warnings) {
@@ -44,10 +39,28 @@ func (s sheet) putOnPieces() []layout.Piece {
 		add(1.4, s.paras(layout.Body, []string{strings.Join(s.onLines(), " ")}))
 	}
 	add(1.4, s.interferenceTable())
-	if s.shared {
+	if s.shared.order {
 		return out
 	}
 	return append(append(out, s.titled(w.Heat.OrderTitle)), s.orderPieces()...)
+}
+
+// onTitle says how a part is put on.
+func (s sheet) onTitle() string {
+	return s.W.HeatOn.Title.With(s.W.Heat.ByWay.With(s.W.Said(string(s.h.PutOn.By))))
+}
+
+// onFrame is the frame of how hot a part is made; it begins with how the part is put on, where no
+// heading says so above it.
+func (s sheet) onFrame() layout.Block {
+	first := s.heatToLine()
+	if s.h.Limit.NoFlame {
+		first += " " + s.W.Heat.NoFlame
+	}
+	if s.h.Pull == nil {
+		first = s.onTitle() + ". " + first
+	}
+	return s.heavyFrame(s.parasIn(s.Span-6, layout.Limit, []string{first}))
 }
 
 // orderPieces are the hazards of putting a part on, the acts and the boxes.

@@ -55,7 +55,11 @@ func (s sheet) movesAct() string {
 func (s sheet) longest() string {
 	t := s.h.Pull.Longest
 	if plan := s.h.Pull.Plan; plan != nil && plan.Band.LeastFree > 0 && (t <= 0 || plan.Band.LeastFree < t) {
-		return s.W.HeatPull.ClockUnit.With(figure.Clock(plan.Band.LeastFree))
+		clock := figure.Clock(plan.Band.LeastFree)
+		if len(plan.Band.Pace) == 2 {
+			return clock // its unit stands in the frame of the pull
+		}
+		return s.W.HeatPull.ClockUnit.With(clock)
 	}
 	if t > 0 {
 		return figure.TimeDown(t)

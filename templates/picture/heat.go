@@ -185,7 +185,7 @@ func (s heatPicture) distance(sc *draw.Scene, of heat.Mm, down float64) {
 const figureBeyond, figureWide layout.Mm = 5.5, 10
 
 // chartH is the height of the chart of the opening.
-const chartH layout.Mm = 60
+const chartH layout.Mm = 54
 
 // Opening draws the opening over the time: what is needed, when it is there, the
 // window to draw in, and where it would level off.

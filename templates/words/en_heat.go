@@ -45,7 +45,7 @@ var englishHeatPull = HeatPull{
 	Title:        "Drawing it off: %s",
 	NeverSkin:    "%s: never above %s. Crayon of %s on the skin: when it melts, heat off. Alarm of the probe at %s.",
 	NeverPart:    "%s, %s away: never above %s.",
-	Slow:         "Slower: heat off. It takes more heat at once, or another way. Slow heat grows the shaft as well, and the hub never comes free.",
+	Slow:         "Slower: heat off; it takes more heat at once, or another way. Slow heat grows the shaft too: no hub comes free.",
 	TooFast:      "Crayon molten before %s: heat off as well. It was too fast, the bore is still cold.",
 	NoPace:       "It is free within seconds, too quick to be told by the skin: a probe at the bore says when.",
 	FreeLine:     "Free after about %s at %s kW net, when the hub is %s hotter than its shaft and has opened by %s. The skin has about %s by then, the bore %s, the seat %s.",
@@ -107,8 +107,8 @@ var englishHeatPull = HeatPull{
 	HubStart: "hub before", ShaftStart: "shaft before", AirStart: "air", HeatOnAt: "heat on at", FreeAt: "free at", HeatOffAt: "heat off at",
 	SkinAtFree: "skin when free", CameOff: "came off", DidNotMove: "did not move", LogTitle: "Temperature log",
 	HandTorch: "torches: name", HandPull: "puller: name", HandWatch: "stop watch and log: name", HandCrane: "crane driver: name", HandSignal: "signals to the crane: name",
-	Hands:        "Who does what, named before the heat: %s people at the least. Nobody who heats, draws or drives the crane does anything else while the heat is on.",
-	SlingHot:     "On the hook hot: no web sling, no round sling and no fibre rope at it, nor wire rope with a fibre core. Chain, or wire rope with a steel core, good by its maker for the heat of the part; where its maker takes some off its rating for heat, that counts.",
+	Hands:        "Named before the heat: at least %s people. Who heats, draws or drives the crane does nothing else meanwhile.",
+	SlingHot:     "On the hook hot: no web sling, no round sling, no fibre rope, no fibre core. Chain, or wire rope with a steel core, good by its maker for the heat of the part, less what its maker takes off for heat.",
 	LogElsewhere: "Temperatures are logged in %s, p.\u00a0%s: read them aloud, somebody writes.",
 	LogTime:      "min:s", LogSkin: "hub skin", LogShaft: "shaft", LogBy: "read by", MustPass: "must have passed %s",
 }
@@ -116,7 +116,7 @@ var englishHeatPull = HeatPull{
 // englishHeatOn are the words of HeatOn in English.
 var englishHeatOn = HeatOn{
 	Title: "Putting it on: %s", HeatTo: "Heat it to %s. Never above %s.",
-	HeatToBy: "Heat it to %s to %s, by the table below for the interference as measured. Never above %s.", MakersFigure: "The maker's figure; worked out, %s is enough.",
+	HeatToBy: "Heat it to %s to %s, by the table below. Never above %s.", MakersFigure: "The maker's figure; worked out, %s is enough.",
 	RoomLine:   "At %s it opens by %s over the interference on a shaft of %s.",
 	SoakLine:   "Warm through after about %s (%s).",
 	NoSoak:     "How long it takes to get warm through is not worked out: a probe at its coldest place says when.",
