@@ -16,9 +16,9 @@ import (
 // came to say who holds what, what hangs meanwhile and what is done when a part does not move.
 // On Letter two pumps took a page more when what is on for a while came to name its places.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {52, 56},
+	"bevel-gearbox.yaml": {51, 56},
 	"exhaust-fan.yaml":   {19, 21},
-	"storm-pump.yaml":    {60, 68},
+	"storm-pump.yaml":    {60, 67},
 	"triplex-pump.yaml":  {54, 59},
 }
 
@@ -27,7 +27,7 @@ var mostPages = map[string][2]int{
 // each group of places has a line of its own. Those of the gearbox grew when its bench work came to stand
 // in steps of one act, each of which has its line in the lists of steps and its signature.
 var mostListed = map[string][2]float64{
-	"bevel-gearbox.yaml": {20.8, 21.8},
+	"bevel-gearbox.yaml": {20.7, 21.6},
 	"exhaust-fan.yaml":   {8.0, 8.5},
 	"storm-pump.yaml":    {24.7, 26.2},
 	"triplex-pump.yaml":  {17.0, 17.8},

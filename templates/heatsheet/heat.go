@@ -190,18 +190,25 @@ func (s sheet) pieces() []layout.Piece {
 	return out
 }
 
-// besidePicture sets a small picture of the joint with sentences to its right.
+// besidePicture sets a small picture of the joint with sentences to its right, as high as it may
+// be without making the two higher.
 func (s sheet) besidePicture(lines []string) layout.Piece {
-	const gap layout.Mm = 4
+	const gap, lower layout.Mm = 4, 6
 	w, high := layout.Mm(70), picture.JointHeight
 	if len(s.h.Neighbours) > 0 {
 		w, high = w+6, high+4 // room for their distances and the name of the shield
 	}
-	pic := picture.Joint(s.Setter, s.W, s.h, w, high)
-	if pic.Empty() {
-		return layout.Piece{Block: s.paras(layout.Body, lines)}
+	best := layout.Block{}
+	for h := high; h >= high-lower; h-- {
+		pic := picture.Joint(s.Setter, s.W, s.h, w, h)
+		if pic.Empty() {
+			return layout.Piece{Block: s.paras(layout.Body, lines)}
+		}
+		if both := layout.Beside(gap, pic, s.parasIn(s.Span-w-gap, layout.Body, lines)); best.Empty() || both.H < best.H {
+			best = both
+		}
 	}
-	return layout.Piece{Block: layout.Beside(gap, pic, s.parasIn(s.Span-w-gap, layout.Body, lines))}
+	return layout.Piece{Block: best}
 }
 
 // paras stacks sentences over the whole width.
