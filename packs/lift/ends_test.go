@@ -304,7 +304,26 @@ func TestHotChainCarriesLess(t *testing.T) {
 			t.Errorf("at %v stopped %t, want %t", x.high, !x.stop, x.stop)
 		}
 	}
-	if shackleHolds.most() != 200 {
+	hot := func(high Celsius) (*Result, *Result) {
+		p := good()
+		for i := range p.Legs {
+			p.Legs[i].Sling.Fibre = Chain
+			p.Legs[i].Gear = []Hardware{{Name: "hook", Kind: InLine, Rated: 3250, Mass: 1}}
+		}
+		cold := compute(t, p)
+		p.Temperatures = &Temperatures{Low: 10, High: high}
+		return cold, compute(t, p)
+	}
+	cold, r := hot(300)
+	for _, field := range []string{"legs[0].sling", "legs[1].gear[0]", "topgear[0]"} {
+		near(t, field+", hot", float64(component(t, r, field).Allowed), float64(component(t, cold, field).Allowed)*0.75, 1e-9)
+	}
+	p := good()
+	for i := range p.Legs {
+		p.Legs[i].Sling.Fibre = Chain
+	}
+	p.Temperatures = &Temperatures{Low: 10, High: 250}
+	if !cautioned(compute(t, p), TooHotOrCold) {
 		t.Error("a shackle is given more than 200 °C")
 	}
 }

@@ -51,3 +51,22 @@ func TestHandsAndSlingsOfAHotPull(t *testing.T) {
 		}
 	}
 }
+
+// What is told of slings stands once on a sheet: at the pull where the part hangs on the hook
+// then, else where it is put on.
+func TestSlingsAreToldOnce(t *testing.T) {
+	t.Parallel()
+	for _, x := range []struct{ off, on string }{{"hook", "hook"}, {"hook", ""}, {"", "hook"}, {"", ""}} {
+		c := stormPump(180)
+		h := c.Job.Heats[0]
+		h.PulledAt.OnHook, h.PutOnAt.OnHook = x.off, x.on
+		want := 0
+		if x.off+x.on != "" {
+			want = 1
+		}
+		said := strings.Join(wordsOf(sheetOf(c, h).pieces()), " ")
+		if got := strings.Count(said, "no web sling"); got != want {
+			t.Errorf("drawn off on the hook %q, put on by the hook %q: slings are told %d times, want %d", x.off, x.on, got, want)
+		}
+	}
+}

@@ -1,10 +1,14 @@
 package liftsheet
 
 import (
+	"os"
 	"slices"
 	"strings"
 	"testing"
 
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
 	"matchmark/packs/job"
 	"matchmark/packs/units"
 	"matchmark/templates/block"
@@ -103,5 +107,38 @@ func TestNoTrialWaitWhereItGripsAgain(t *testing.T) {
 	l.Steps = l.Steps[:1]
 	if slices.ContainsFunc(stopPoints(c, l), func(p stopPoint) bool { return p.text == trial }) {
 		t.Error("a lift that draws its load off hot alone has a trial lift")
+	}
+}
+
+// What is read at a trial lift has no box where the load is drawn off hot and has none.
+func TestNoBoxesOfATrialThatIsNotMade(t *testing.T) {
+	t.Parallel()
+	jb, _ := packs.Load(os.DirFS("../../testdata/good"), packs.Inputs{Definition: "vertical-motor.yaml"})
+	c := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	i := slices.IndexFunc(jb.Lifts, func(l *job.Lift) bool { return l.Result != nil && slices.ContainsFunc(l.Steps, l.DrawnHot) })
+	l := jb.Lifts[i]
+	cols, _ := trialColumns(c, l)
+	trial := 0
+	for _, x := range cols {
+		if x.trial {
+			trial++
+		}
+	}
+	struck := 0
+	for _, p := range dayTable(c, l, &layout.Block{}, 1, cols) {
+		for _, it := range p.Block.Items() {
+			if text, ok := it.Shape.(layout.Text); ok && text.S == "—" {
+				struck++
+			}
+		}
+	}
+	drawn := 0
+	for _, st := range l.Steps {
+		if l.DrawnHot(st) || slices.Contains(st.GoesOn, l) {
+			drawn++
+		}
+	}
+	if trial == 0 || drawn == len(l.Steps) || struck != trial*drawn {
+		t.Errorf("%d cells are struck, want those of %d readings at %d of %d steps", struck, trial, drawn, len(l.Steps))
 	}
 }
