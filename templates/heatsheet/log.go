@@ -107,14 +107,14 @@ func (s sheet) logStep() heat.Second {
 	return logSteps[len(logSteps)-1]
 }
 
-// logLength is how many rows the log needs: up to the time in which the slowest heat
-// that works frees the hub, and one more.
+// logLength is how many rows the log needs: up to the first past the time in which the slowest
+// heat that works frees the hub.
 func (s sheet) logLength(step heat.Second) int {
 	plan := s.h.Pull.Plan
 	if plan == nil || plan.Band.LeastFree <= 0 {
 		return logRows
 	}
-	return int(math.Ceil(float64(plan.Band.LeastFree/step))) + 1
+	return int(math.Floor(float64(plan.Band.LeastFree/step))) + 1
 }
 
 // logTimes are the times of the rows, from before the strongest heat that works frees the hub to

@@ -51,11 +51,11 @@ func TestTheLogCoversTheWindow(t *testing.T) {
 		pace              []heat.Pace
 		want              string
 	}{
-		{27, 64, 345, []heat.Pace{{By: 120}, {By: 240}}, "[10 20 30 45 60 120 180 240 300 360 420]"},
+		{27, 64, 345, []heat.Pace{{By: 120}, {By: 240}}, "[10 20 30 45 60 120 180 240 300 360]"},
 		{13, 25, 70, []heat.Pace{{By: 20}, {By: 45}}, "[5 10 15 20 25 30 35 40 45 50 55 60 65 70 75]"},
-		{57, 58, 153, []heat.Pace{{By: 45}, {By: 90}}, "[15 30 45 60 75 90 105 120 135 150 165 180]"},
-		{100, 150, 171, []heat.Pace{{By: 37}, {By: 90}}, "[20 37 40 60 80 90 100 120 140 160 180 200]"},
-		{40, 200, 9000, nil, "[20 40 60 120 240 1200 2400 3600 4800 6000 7200 8400 9600 10800]"},
+		{57, 58, 153, []heat.Pace{{By: 45}, {By: 90}}, "[15 30 45 60 75 90 105 120 135 150 165]"},
+		{100, 150, 171, []heat.Pace{{By: 37}, {By: 90}}, "[20 37 40 60 80 90 100 120 140 160 180]"},
+		{40, 200, 9000, nil, "[20 40 60 120 240 1200 2400 3600 4800 6000 7200 8400 9600]"},
 	} {
 		s := sheet{h: &job.Heat{Pull: &job.HotPull{Plan: &heat.Plan{Free: c.free, Band: heat.Band{MostFree: c.most, LeastFree: c.least, Pace: c.pace}}}}}
 		got := s.logTimes()
@@ -64,6 +64,9 @@ func TestTheLogCoversTheWindow(t *testing.T) {
 		}
 		if got[0] > c.most || got[len(got)-1] < c.least {
 			t.Errorf("rows at %v leave out a time at which the hub may come free", got)
+		}
+		if got[len(got)-2] > c.least {
+			t.Errorf("rows at %v go on when the hub is free, past %v s", got, float64(c.least))
 		}
 	}
 }
