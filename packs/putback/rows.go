@@ -73,6 +73,7 @@ func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
 			row.Set = append(row.Set, d)
 		}
 	}
+	alignAgain(st, row)
 	closeAgain(st, row)
 	heatAgain(st, row)
 	b.liftBack(st, row)
