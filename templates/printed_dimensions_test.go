@@ -94,6 +94,15 @@ func (w *wants) told(d *job.Dim, where, block string, back bool) {
 		}
 	}
 	own(d.Note, "the note of "+d.Mark)
+	if d.ViewedFrom != "" && (d.ViewedFrom != d.Place.ViewedFrom || d.Positions.Kind == job.Clock) {
+		own("seen from "+d.ViewedFrom, "from where "+d.Mark+" is seen") // that of the place stands above all its steps
+	}
+	if d.CountedFrom != "" {
+		own("counted from "+d.CountedFrom, "where "+d.Mark+" begins to count")
+	}
+	for _, f := range []job.Face{d.From, d.To, d.Of} {
+		own(f.Name, "a face of "+d.Mark)
+	}
 	if d.By != nil && !d.ByHand() {
 		own(instrumentSaid(d), "what it is read with")
 	}
