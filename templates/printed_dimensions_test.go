@@ -77,7 +77,13 @@ func texts(d *job.Dim, back bool) []string {
 }
 
 // said are all those words.
-func said(d *job.Dim) []string { return append(texts(d, true), d.FoundOut) }
+func said(d *job.Dim) []string {
+	seen := d.ViewedFrom
+	if seen != "" {
+		seen = "seen from " + seen
+	}
+	return append(texts(d, true), d.FoundOut, seen)
+}
 
 // told asks for the words and numbers of a dimension in its block.
 func (w *wants) told(d *job.Dim, where, block string, back bool) {
