@@ -83,6 +83,9 @@ func TestWhatAStepDoesCallsForItsCautions(t *testing.T) {
 		{"do: Lock out the fan motor.", "lockout"},
 		{"do: Last the locks off by name.", "unlocking"},
 		{"do: Look at the joint while it hangs.", "hanging"},
+		// The note spoke of what is written under the step, and nothing was.
+		{"do: Look at the joint while it hangs.\n    on-hook: workshop crane", "hanging lifting"},
+		{"do: Look at the joint while it hangs.\n    on-hook: workshop crane\n    under-load: two blocks under the rim", "hanging-propped lifting"},
 		// Two people were called for, and the part had no mass in the file.
 		{"do: Take it away.\n    people: 2\n    remove: [seal]\n    into: scrap", "asbestos hand-lift"},
 		{"do: Draw it off.\n    remove: [seal]\n    into: scrap", "asbestos"},

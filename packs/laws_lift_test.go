@@ -122,7 +122,9 @@ func (s *stages) check(t *rapid.T, st *job.Step) {
 	if row {
 		left = s.hung[i]
 	}
-	warned := slices.ContainsFunc(st.Cautions, func(c *job.Caution) bool { return c.Key == "hanging" })
+	warned := slices.ContainsFunc(st.Cautions, func(c *job.Caution) bool {
+		return c.Key == "hanging" && st.UnderLoad.Value == "" || c.Key == "hanging-propped" && st.UnderLoad.Value != ""
+	})
 	for _, c := range []struct {
 		what      string
 		got, want bool

@@ -146,10 +146,14 @@ func (c *composer) severalBoxes(d *job.Dim) []layout.Block {
 		return out
 	}
 	var out []layout.Block
-	if len(d.LeftBy) == 0 {
+	by := d.LeftBy
+	if d.Left == nil {
+		by = d.FoundBy
+	}
+	if len(by) == 0 {
 		out = extremes(d.Worst())
 	}
-	for _, at := range d.ByLimit(d.LeftBy) {
+	for _, at := range d.ByLimit(by) {
 		// The smallest of all positions tells nothing where they have limits of their own.
 		boxes := []layout.Block{box("")}
 		if at.Boxes > 1 {

@@ -2,6 +2,7 @@ package templates_test
 
 import (
 	"matchmark/packs/job"
+	"matchmark/packs/units"
 )
 
 // moves asks for where pieces go and come from, how many, their tags, sets and ends.
@@ -18,6 +19,12 @@ func (w *wants) moves(jb *job.Job, st *job.Step, own func(string, string)) {
 		}
 		if m.OldOne() != nil {
 			own("old "+m.Part.Name, "does not go back")
+		}
+	}
+	for _, m := range st.Remove {
+		may, _ := jb.Site.OneLifts(m.Part.Mass)
+		if tag := jb.TagOf(m.Part); tag != nil && m.N == 1 && may {
+			own(tag.Mark+" "+units.Pointed(m.Part.Mass.Print()), "what "+m.Part.Name+" weighs")
 		}
 	}
 	for _, m := range st.Fit {

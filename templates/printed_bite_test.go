@@ -30,6 +30,7 @@ dimensions:
     each: valve
     of: {valve: stem}
     with: {IN: cold, EX: warm from the oven, PIL: dry as bone}
+    viewed-from: {IN: the piston, EX: the manifold, PIL: the panel}
     left: {IN: 9.96 to 9.98 mm, EX: 9.93 to 9.95 mm, PIL: 5.00 to 5.02 mm}
     reuse: {IN: at least 9.92 mm, EX: at least 9.91 mm, PIL: at least 4.98 mm}
     source: {IN: sheet 4, EX: sheet 5, PIL: sheet 6}
@@ -71,6 +72,8 @@ var bites = []bite{
 	{"one digit of a limit", "5.00 – 5.02 mm", "5.00 – 5.03 mm", "D1/PIL"},
 	{"limit of old parts", "old part 9.91 – 9.95 mm", "old part 9.92 – 9.95 mm", "D1/EX"},
 	{"what to do of another place", "over: grind the exhaust", "over: grind the intake", "D1/EX"},
+	{"seen from the side of another place", "seen from the manifold", "seen from the piston", "D1/EX"},
+	{"from where it is seen lost", "seen from the panel", "", "D1/PIL"},
 	{"state lost", "warm from the oven", "", "D1/EX"},
 	{"source of another place", "sheet 6", "sheet 5", "D1/PIL"},
 	{"what is measured", "Stem of the pilot", "Stem of the intake", "D1/PIL"},

@@ -77,7 +77,13 @@ func texts(d *job.Dim, back bool) []string {
 }
 
 // said are all those words.
-func said(d *job.Dim) []string { return append(texts(d, true), d.FoundOut) }
+func said(d *job.Dim) []string {
+	seen := d.ViewedFrom
+	if seen != "" {
+		seen = "seen from " + seen
+	}
+	return append(texts(d, true), d.FoundOut, seen)
+}
 
 // told asks for the words and numbers of a dimension in its block.
 func (w *wants) told(d *job.Dim, where, block string, back bool) {
@@ -94,6 +100,15 @@ func (w *wants) told(d *job.Dim, where, block string, back bool) {
 		}
 	}
 	own(d.Note, "the note of "+d.Mark)
+	if d.ViewedFrom != "" && (d.ViewedFrom != d.Place.ViewedFrom || d.Positions.Kind == job.Clock) {
+		own("seen from "+d.ViewedFrom, "from where "+d.Mark+" is seen") // that of the place stands above all its steps
+	}
+	if d.CountedFrom != "" {
+		own("counted from "+d.CountedFrom, "where "+d.Mark+" begins to count")
+	}
+	for _, f := range []job.Face{d.From, d.To, d.Of} {
+		own(f.Name, "a face of "+d.Mark)
+	}
 	if d.By != nil && !d.ByHand() {
 		own(instrumentSaid(d), "what it is read with")
 	}

@@ -7,6 +7,7 @@ import (
 
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
+	"matchmark/packs/units"
 	"matchmark/templates"
 )
 
@@ -107,6 +108,9 @@ func (w *wants) lists(jb *job.Job) {
 		w.add("the tag of "+t.Mark, label, t.Support, "what it lies on")
 		if !t.Scrap {
 			w.tagName(t, label)
+			if t.Mass != nil {
+				w.add("the tag of "+t.Mark, label, t.Mass.Print(), "what it weighs")
+			}
 		}
 	}
 	for _, k := range jb.Kinds() {
@@ -116,6 +120,11 @@ func (w *wants) lists(jb *job.Job) {
 	for _, x := range jb.Supplies.Instruments {
 		w.add("the gather list", p.sheets["gather"], x.Name, "an instrument")
 		w.add("the gather list", p.sheets["gather"], x.Number, "its number")
+		for _, q := range []*units.Quantity{x.High, x.Reads} {
+			if q != nil {
+				w.add("the gather list", p.sheets["gather"], q.Print(), "the end or the step of its scale")
+			}
+		}
 	}
 	for _, list := range [][]*job.Supply{jb.Supplies.Tools, jb.Supplies.Spares, jb.Supplies.Consumables} {
 		for _, s := range list {

@@ -96,8 +96,8 @@ func (c *composer) bagRuns(t *job.Tag, kinds int, say bagSays, room layout.Mm) [
 	return append(runs, c.bagMarks(t, say.plates)...)
 }
 
-// bagMarks are how a bag is kept, its remark, which way round, its set, and what is
-// easily missed.
+// bagMarks are how a bag is kept, its remark, its mass, which way round, its set, and what
+// is easily missed.
 func (c *composer) bagMarks(t *job.Tag, plates bool) []layout.Run {
 	bold := bagText.With(layout.Bold)
 	var runs []layout.Run
@@ -117,6 +117,7 @@ func (c *composer) bagMarks(t *job.Tag, plates bool) []layout.Run {
 		add(layout.Plain, c.W.Tag.Keep+" "+t.Keep)
 	}
 	add(layout.Plain, t.Note)
+	add(layout.Plain, c.tagMass(t)) // the bag is lifted out of its box
 	for _, text := range c.waysRound(t) {
 		add(layout.Plain, text)
 	}

@@ -262,14 +262,19 @@ func (c *composer) tagMarks(t *job.Tag, ty tagType) []layout.Run {
 		}
 		add(layout.SubBold, layout.Inverse, m)
 	}
-	if t.Mass != nil {
-		sentence := c.W.Tag.Mass
-		if t.MassAtLeast {
-			sentence = c.W.Tag.MassAtLeast
-		}
-		add(strong, layout.Plain, sentence.With(t.Mass.Print()))
-	}
+	add(strong, layout.Plain, c.tagMass(t))
 	return more
+}
+
+// tagMass is what the thing of a tag weighs, empty where nobody needs to be told.
+func (c *composer) tagMass(t *job.Tag) string {
+	switch {
+	case t.Mass == nil:
+		return ""
+	case t.MassAtLeast:
+		return c.W.Tag.MassAtLeast.With(t.Mass.Print())
+	}
+	return c.W.Tag.Mass.With(t.Mass.Print())
 }
 
 // comparedOn reports whether old parts under a tag are kept until the new ones have been

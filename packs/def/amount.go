@@ -104,6 +104,8 @@ var met = map[units.Dimension]metSpan{
 	units.Length: {"0.00000001 mm", "100000 m"}, units.Mass: {"0.0001 g", "100000 t"}, units.Force: {"0.000001 N", "1000000 kN"}, units.Torque: {"0.000001 N·m", "1000000000 N·m"},
 	units.Pressure: {"0.000000001 kPa", "100000 MPa"}, units.Time: {"0.0001 s", "1000000 h"}, units.Power: {"0.001 W", "10000000 kW"}, units.Angle: {"0.0000001°", "36000000°"},
 	units.Temperature: {"", "10000 °C"}, units.Rise: {"", "10000 C rise"}, units.Area: {"0.000001 mm2", "1000000 m2"}, units.Volume: {"0.000000001 m3", "1000000000 m3"}, units.Ratio: {"0.000001 %", "1000000 %"}, units.Speed: {"0.000001 mm/s", "1000000 mm/s"},
+	units.Resistance: {"0.0001 microhm", "10000 teraohm"}, units.Current: {"0.000001 µA", "1000 kA"}, units.Voltage: {"0.0001 mV", "2000 kV"}, units.Frequency: {"0.0001 Hz", "1000000000 Hz"},
+	units.Rotation: {"0.0001 rpm", "1000000 rpm"}, units.Flow: {"0.000001 l/h", "1000000 m3/h"},
 }
 
 // beyond reports whether an amount is none that is met on machines.

@@ -42,7 +42,7 @@ func branching() []key[Step] {
 	return []key[Step]{
 		text("until", "What ends a step that is done over and over.", "D7 is in limits", func(s *Step) *source.Text { return &s.Until }),
 		number("tries", "How often it is tried at most; each try has its boxes.", "4", func(s *Step) *source.Text { return &s.Tries }),
-		list("each-try", "What every try after the first does before it is read again, in its order: a reading or a joint by its mark gets its boxes, words a box to tick. What words take off (cover off) goes back by words (cover back) or by the joint that holds it. A reading of the step itself has its boxes for the first try as well.",
+		list("each-try", "What every try after the first does before it is read again, in its order: a reading or a joint by its mark gets its boxes, words a box to tick. What words take off (cover off) goes back by words (cover back) or by the joint that holds it. A reading of the step itself has its boxes for the first try as well, and one of the step that is worked out from them has its own in each.",
 			"[cover off, D12/L, J3/L]", func(s *Step) *[]source.Text { return &s.EachTry }),
 		text("still-out", "What is done when the last try is no good either.", "tell the engineer", func(s *Step) *source.Text { return &s.StillOut }),
 		flag("as-table", "Whether a step that repeats over places is printed as one: a row a place, or below one head where a row has no room for what it does.", "yes", func(s *Step) *source.Text { return &s.AsTable }),

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"io"
 	"strings"
+
+	"matchmark/packs/units"
 )
 
 // words says what stands behind a key, as part of a sentence.
@@ -102,7 +104,8 @@ func Reference(w io.Writer) error {
 		}
 		b.WriteString("\n")
 	}
-	b.WriteString("Keys in bold have to be written.\n")
+	b.WriteString("Keys in bold have to be written.\n\n")
+	b.WriteString(unitsTable())
 	_, err := io.WriteString(w, b.String())
 	return err
 }
@@ -158,4 +161,25 @@ func reached(roots ...shape) []shape {
 		visit(s)
 	}
 	return list
+}
+
+// unitsTable lists the units by what they measure, as they are typed and as they print.
+func unitsTable() string {
+	var b strings.Builder
+	b.WriteString("### Units\n\nA limit that is told in a second unit, `10.0 to 15.0 l/min (2.65 to 3.96 US gal/min)`, is rounded inward there: at least upward, at most downward.\n\n")
+	b.WriteString("| what is measured | as it is typed | as it prints, where that differs |\n|---|---|---|\n")
+	for d := units.NoDimension + 1; ; d++ {
+		words := units.WordsOf(d)
+		if len(words) == 0 {
+			return b.String()
+		}
+		var typed, printed []string
+		for _, w := range words {
+			typed = append(typed, "`"+w+"`")
+			if u, _ := units.LeadingUnit(w); u.Print() != w {
+				printed = append(printed, w+": "+u.Print())
+			}
+		}
+		fmt.Fprintf(&b, "| %s | %s | %s |\n", d, strings.Join(typed, ", "), strings.Join(printed, ", "))
+	}
 }

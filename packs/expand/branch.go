@@ -106,15 +106,15 @@ func (b *builder) readTry(st *job.Step, list []source.Text) {
 }
 
 // mayBeTried sees that a reading can stand in the list of what a try does: not the one that ends
-// the step, which has its box in every try, and none that is worked out, whose sum would have no
-// boxes there.
+// the step, which has its box in every try, and none that is worked out, which has it wherever a
+// try reads what it is worked out from.
 func (b *builder) mayBeTried(st *job.Step, d *job.Dim, t source.Text) bool {
 	switch {
 	case st.Until != nil && st.Until.Dim == d:
 		b.Problems.Add(t.At, "not-in-a-try", d.Mark+" ends this step: every try has its box without being told, and would have two", "take "+t.Value+" out of each-try:")
 	case d.Wrote.Formula.Written():
-		b.Problems.Add(t.At, "not-in-a-try", d.Mark+" is worked out by formula:, and a try has no room for its sum", "name the readings that it is worked out from",
-			"or take "+t.Value+" out: those of the last try go into the boxes of the step")
+		b.Problems.Add(t.At, "not-in-a-try", d.Mark+" is worked out by formula:, and has its box in every try that reads what it is worked out from", "name the readings that it is worked out from",
+			"take "+t.Value+" out of each-try:, and keep it in set: or measure: of the step")
 	default:
 		return true
 	}

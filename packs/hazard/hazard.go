@@ -47,6 +47,7 @@ func Attach(j *job.Job) source.Problems {
 					st.Cautions = append(st.Cautions, c)
 				}
 			}
+			sayUnder(notes, st)
 			slices.SortStableFunc(st.Cautions, func(x, y *job.Caution) int { return rank(x) - rank(y) })
 		}
 	}
@@ -85,7 +86,7 @@ func (n *builtin) meets(j *job.Job, st *job.Step, said bool) bool {
 }
 
 // kept are the notes that no author can leave out.
-var kept = []string{"lockout", "unlocking", job.ConfinedSpace, "hanging", "lifting", "propped", job.HotWork, "heating"}
+var kept = []string{"lockout", "unlocking", job.ConfinedSpace, hanging, propUnder, "lifting", "propped", job.HotWork, "heating"}
 
 // spared reads which built-in notes the author leaves out of a step, and why.
 func spared(j *job.Job, st *job.Step, problems *source.Problems) map[string]bool {

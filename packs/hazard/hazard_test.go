@@ -12,7 +12,7 @@ import (
 func TestBuiltInNotesAreWholeAndHoldNoStep(t *testing.T) {
 	act := regexp.MustCompile(`(?:^|[.;:] )(Measure|Write|Tie|Purge|Record|Lock|Drain|Vent|Clean|Remove|Take|Put|Fit|Tighten|Loosen|Slacken|Open|Close|Check|Turn|Pull|Push|Draw|Mark|Cover|Cap|Count|Sign|Weigh|Test|Hang|Block)\b`)
 	seen := map[string]bool{}
-	if len(builtins) != 22 {
+	if len(builtins) != 23 {
 		t.Errorf("%d built-in notes: name the new ones in the test of their signs too", len(builtins))
 	}
 	for _, n := range builtins {

@@ -75,15 +75,25 @@ var builtins = []*builtin{
 	},
 	{
 		Caution: job.Caution{
-			Key: "hanging", Signal: "danger", Signs: []string{"W015", "P024", "W024"},
+			Key: hanging, Signal: "danger", Signs: []string{"W015", "P024", "W024"},
 			Hazard: "Load that hangs.",
 			Result: "A brake that slips or a sling that creeps lets it down on whoever is under it.",
-			Short:  "Nobody under it, no hand or foot below it that is not kept by blocks. The hook is never left alone.",
-			Avoid:  "Nobody under it. No hand or foot below it or between it and its seat before what is written under the step stands under it. Nobody moves the hook, and it is never left alone.",
+			Short:  "Nobody under it, no hand or foot below it. The hook is never left alone.",
+			Avoid:  "Nobody under it. No hand or foot below it or between it and its seat. Nobody moves the hook, and it is never left alone.",
 			Rule:   "DOE-STD-1090-96 ch. 7; ASME P30.1",
 		},
 		words: phrase.Words(`while (?:it|the \w+) hangs`),
 		does:  func(j *job.Job, st *job.Step) bool { return len(st.Hangs) > 0 || heldForBolts(j, st) },
+	},
+	{ // in place of the one above at steps that say what stands under the load
+		Caution: job.Caution{
+			Key: propUnder, Signal: "danger", Signs: []string{"W015", "P024", "W024"},
+			Hazard: "Load that hangs.",
+			Result: "A brake that slips or a sling that creeps lets it down on whoever is under it.",
+			Short:  "Nobody under it, no hand or foot below it before what is written at the step stands under it. The hook is never left alone.",
+			Avoid:  "Nobody under it. No hand or foot below it or between it and its seat before what is written under the step stands under it. Nobody moves the hook, and it is never left alone.",
+			Rule:   "DOE-STD-1090-96 ch. 7; ASME P30.1",
+		},
 	},
 	{
 		Caution: job.Caution{

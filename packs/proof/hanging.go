@@ -18,8 +18,8 @@ func (r *report) checkHanging() {
 				r.problems.Add(st.At, "nothing-hangs", l.Mark+" is set down at "+st.Name()+", but its load does not hang then", "take set-down: out, or write lift: ["+l.Mark+"] at the step that raises it")
 			}
 		}
-		if st.Undoes == nil && st.UnderLoad.Value != "" && len(st.Hangs) == 0 {
-			r.problems.Warn(st.UnderLoad.At, "nothing-hangs", "under-load: stands at "+st.Name()+", and no load hangs then", "take it out, or write lift: at the steps that raise the load before it and go on with it after it")
+		if st.Undoes == nil && st.UnderLoad.Value != "" && !st.LoadAbove() {
+			r.problems.Warn(st.UnderLoad.At, "nothing-hangs", "under-load: stands at "+st.Name()+", and no load hangs then", "take it out, or write lift: at the steps that raise the load before it and go on with it after it", "or on-hook: what the load of this step hangs on")
 		}
 	}
 	for _, l := range r.job.Lifts {

@@ -22,35 +22,6 @@ func (b *undoer) undo(s *job.Section, at source.Pos) *job.Section {
 	return back
 }
 
-// recalled leaves out the rows that do nothing but look up what was recorded: nobody
-// signs for that, least of all when the machine is closed. The readings stand at the row
-// before, which puts back what they were read on, or else at the one after.
-func recalled(rows []*job.Step) []*job.Step {
-	var out []*job.Step
-	var first []*job.Dim // of rows that no row is before
-	for _, row := range rows {
-		switch {
-		case !onlyRecalls(row):
-			if !row.Undoes.Table {
-				row.Recall = append(row.Recall, first...)
-				first = nil
-			}
-			out = append(out, row)
-		case len(out) > 0 && !out[len(out)-1].Undoes.Table:
-			before := out[len(out)-1]
-			before.Recall = append(before.Recall, row.Recall...)
-		default:
-			first = append(first, row.Recall...)
-		}
-	}
-	return out
-}
-
-// onlyRecalls reports whether a row has nothing to do, and no words of its author.
-func onlyRecalls(row *job.Step) bool {
-	return !works(row) && len(row.Set)+len(row.Cautions) == 0
-}
-
 // undoStep is the row that undoes one step: fit what it removed, tighten what it
 // loosened, set what it measured.
 func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
@@ -73,6 +44,7 @@ func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
 			row.Set = append(row.Set, d)
 		}
 	}
+	alignAgain(st, row)
 	closeAgain(st, row)
 	heatAgain(st, row)
 	b.liftBack(st, row)

@@ -75,6 +75,22 @@ var unitHints = []struct{ typed, write, say string }{
 	{"seconds second sec", "s", ""},
 	{"kilowatt kilowatts kw", "kW", ""},
 	{"litre litres liter liters", "l", ""},
+	{"mohm mohms m-ohm", "megohm", "milliohm or megohm? The two are a thousand million apart; write megohm or milliohm in full"},
+	{"kohm kohms", "kilohm", ""},
+	{"gohm gohms", "gigohm", ""},
+	{"tohm tohms", "teraohm", ""},
+	{"uohm µohm μohm microohm micro-ohm", "microhm", ""},
+	{"amp amps ampere amperes", "A", ""},
+	{"volt volts", "V", ""},
+	{"hertz cps", "Hz", ""},
+	{"rev/min u/min 1/min min-1", "rpm", ""},
+	{"lpm", "l/min", ""},
+	{"gpm", "US gal/min", "US gallons are meant? Write US gal/min, or l/min"},
+	{"gal gallon gallons", "US gal", "US gallons are meant? Write US gal, or l"},
+	{"drop drops dpm", "drops/min", "write drops/min, counted over a full minute"},
+	{"brinell", "HB", ""},
+	{"hr rockwell", "HRC", ""},
+	{"shore", "Shore A", ""},
 }
 
 // WordsOf lists the units of one dimension as they are typed.

@@ -9,7 +9,8 @@ type Dimension uint8
 // The dimensions. Temperature is a point on a scale, Rise a difference of two
 // such points. Ratio is a percentage, Count a number of pieces, FlatCount and NotchCount
 // how far a nut or a ring is turned by what is on it, Speed how fast a bearing housing
-// shakes.
+// shakes, a belt or a rope runs. A drop has no size, and a degree of one hardness is none of
+// another: each scale of hardness is a dimension of its own.
 const (
 	NoDimension Dimension = iota
 	Length
@@ -29,6 +30,25 @@ const (
 	FlatCount
 	NotchCount
 	Speed
+	Resistance
+	Current
+	Voltage
+	Capacitance
+	Frequency
+	Rotation
+	Flow
+	Dripping
+	Slope
+	Acceleration
+	Unbalance
+	Viscosity
+	Conductivity
+	Level
+	Brinell
+	Rockwell
+	Vickers
+	Leeb
+	Shore
 )
 
 // String names the dimension as a planner would.
@@ -37,6 +57,9 @@ func (d Dimension) String() string {
 		"bare number", "length", "mass", "force", "torque", "pressure", "temperature",
 		"rise of temperature", "angle", "percentage", "count", "time", "power", "volume", "area",
 		"number of flats", "number of notches", "speed",
+		"resistance", "current", "voltage", "capacitance", "frequency", "speed of rotation", "flow", "rate of drops",
+		"slope", "rate of change of speed", "unbalance", "viscosity", "conductivity", "level of sound",
+		"Brinell hardness", "Rockwell hardness", "Vickers hardness", "Leeb hardness", "Shore hardness",
 	}[d]
 }
 
@@ -91,6 +114,55 @@ const (
 	SquareInch
 	MillimetrePerSecond
 	InchPerSecond
+	MetrePerSecond
+	MetrePerMinute
+	FootPerMinute
+	Microhm
+	Milliohm
+	Ohm
+	Kilohm
+	Megohm
+	Gigohm
+	Teraohm
+	Microampere
+	Milliampere
+	Ampere
+	Kiloampere
+	Millivolt
+	Volt
+	Kilovolt
+	Nanofarad
+	Microfarad
+	Hertz
+	PerMinute
+	LitrePerMinute
+	LitrePerHour
+	CubicMetrePerHour
+	GallonPerMinute
+	CubicFootPerMinute
+	DropPerMinute
+	MillimetrePerMetre
+	InchPerFoot
+	MetrePerSecondSquared
+	GramMillimetre
+	OunceInch
+	SquareMillimetrePerSecond
+	MicrosiemensPerCentimetre
+	Decibel
+	HB
+	HRC
+	HV
+	HLD
+	ShoreA
+	Arcminute
+	Arcsecond
+	PartPerMillion
+	Pascal
+	Millibar
+	InchOfMercury
+	Millilitre
+	Gallon
+	KilonewtonMetre
 )
 
 // A spelling is how a unit is typed and printed, and its size.

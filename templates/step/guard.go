@@ -126,7 +126,7 @@ func hangingLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Blo
 	for _, l := range st.Hangs {
 		out = append(out, strongLine(c, c.W.Guard.Hangs.With(l.Mark, l.NoBefore(st), l.What), width, st))
 	}
-	if st.UnderLoad.Value != "" && len(st.Hangs) > 0 {
+	if st.UnderLoad.Value != "" && st.LoadAbove() {
 		out = append(out, guardTick(c, st, c.W.Guard.UnderLoad.With(st.UnderLoad.Value), width))
 	}
 	return out

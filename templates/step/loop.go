@@ -51,7 +51,7 @@ func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 // readings do that stay.
 func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.Block {
 	name := c.W.Step.TryNo.With(strconv.Itoa(no + 1))
-	var acts, read []layout.Block
+	var acts, read, worked []layout.Block
 	label := c.Words(layout.Strong, name)
 	room := width - label.W - layout.GapX
 	for _, a := range st.EachTry {
@@ -65,7 +65,10 @@ func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.B
 			acts = append(acts, tryAct(c, a, room)...)
 		}
 	}
-	if len(acts)+len(read) == 0 {
+	if st.Until.Dim != nil || no < st.Tries-1 {
+		worked = workedBoxes(c, st)
+	}
+	if len(acts)+len(read)+len(worked) == 0 {
 		boxes, good := tried(c, st.Until, "")
 		return oneTry(label, boxes, good, width)
 	}
@@ -74,7 +77,7 @@ func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.B
 		mark = st.Until.Dim.Mark
 	}
 	boxes, good := tried(c, st.Until, mark)
-	return layout.Beside(layout.GapX, label.Pad(2.5, 0, 0, 0), tryRows(acts, append(read, boxes...), good, room))
+	return layout.Beside(layout.GapX, label.Pad(2.5, 0, 0, 0), tryRows(acts, slices.Concat(read, boxes, worked), good, room))
 }
 
 // tryRows are the boxes of a try: all in one row, or of one with several readings what it does

@@ -63,7 +63,8 @@ var English = &Catalogue{
 // englishCommon are the words of Common in English.
 var englishCommon = Common{
 	Decimal: ".", Colon: ": ", Semicolon: "; ",
-	Units:    map[string]string{"pcs": "pcs", "turn": "turn", "turns": "turns", "flat": "flat", "flats": "flats", "notch": "notch", "notches": "notches"},
+	Units: map[string]string{"pcs": "pcs", "turn": "turn", "turns": "turns", "flat": "flat", "flats": "flats", "notch": "notch", "notches": "notches",
+		"arcmin": "arcmin", "arcsec": "arcsec", "drops/min": "drops/min", "rpm": "rpm"},
 	Revision: "rev %s", PageOf: "%s of %s", PieceOf: "%s of %s", StepPage: "%s p.\u00a0%s", SeenFrom: "seen from %s", CountedFrom: "counted from %s", Initials: "initials",
 	InitialsDate: "initials, date", Time: "time", Date: "date", NameSign: "name and signature", Role: "role", Number: "no.", Mark: "mark",
 	Contents: "contents", AsFound: "as found", AsLeft: "as left", CopyFound: "as found, copy from p.\u00a0%s", CopyLeft: "as left, copy from p.\u00a0%s", NotTaken: "not taken, because",

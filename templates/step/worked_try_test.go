@@ -1,0 +1,61 @@
+package step
+
+import (
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"matchmark/layout"
+	"matchmark/layout/pdf"
+	"matchmark/packs"
+	"matchmark/templates/block"
+	"matchmark/templates/words"
+)
+
+// A step that is tried again had one box for what is worked out from its readings: the sum of
+// the first try was rubbed out, or stood beside the readings of the last.
+func TestEachTryHasItsSum(t *testing.T) {
+	t.Parallel()
+	const head = `pack: 1
+equipment: {tag: GV-4, name: Guide gates}
+job: {number: WO-40, title: Gate links, revision: A, issued: 2026-03-02}
+parts: {ring: {name: Operating ring}, stop: {name: Stop block}}
+instruments: {feeler: {name: Feeler, range: 0.02 to 2.00 mm, reads: 0.01 mm}}
+dimensions:
+  D1: {what: Ring to stop block, kind: gap, from: {ring: edge}, to: {stop: face}, by: feeler, left: 0.40 to 0.80 mm, source: sheet 1}
+  D2: {what: Step in the ring, kind: depth, of: {ring: rim}, by: feeler, left: 0.10 to 0.30 mm, source: sheet 1}
+  D3: {what: Both together, formula: D1 + D2, left: 0.50 to 1.10 mm, source: sheet 1}
+  D4: {what: Twice, formula: 2 x D3, left: 1.00 to 2.20 mm, source: sheet 1}
+steps:
+  - {step: gap, do: Measure., measure: [D1, D2, D3, D4]}
+  - {step: back, do: Set the ring., set: [D1, D2, D3, D4], tries: 3, still-out: tell the engineer, `
+	for _, c := range []struct {
+		rest  string
+		tries []bool // which of the tries have the two sums
+	}{
+		{"until: D1 is in limits, each-try: [file the block, D2]}", []bool{true, true, true}},
+		{"until: D1 is in limits, each-try: [file the block]}", []bool{true, true, true}},
+		{"until: 'is it right?', each-try: [file the block, D1, D2]}", []bool{true, true, false}}, // those of the last go into the boxes of the step
+		{"until: 'is it right?', each-try: [file the block]}", []bool{false, false, false}},
+		{"until: D3 is in limits, each-try: [file the block, D1, D2]}", []bool{true, true, true}},
+	} {
+		jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(head + c.rest + "\n")}}, packs.Inputs{Definition: "x.yaml"})
+		if problems.Errors() > 0 {
+			t.Fatal(problems)
+		}
+		comp := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+		for _, st := range jb.Steps() {
+			if st.Until == nil {
+				continue
+			}
+			for no, want := range c.tries {
+				text := said(tryBlock(comp, st, no, 160))
+				for _, mark := range []string{"D3", "D4, worked out"} {
+					if got := strings.Contains(text, mark); got != want {
+						t.Errorf("%s try %d: %s %v, want %v: %s", c.rest, no+1, mark, got, want, text)
+					}
+				}
+			}
+		}
+	}
+}
