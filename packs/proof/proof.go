@@ -21,6 +21,7 @@ type report struct {
 	walk     *walk.Walk
 	job      *job.Job
 	problems source.Problems
+	lasts    map[*job.Part]string // see calledLast
 }
 
 // Laws are all laws, in the order in which they are looked at.

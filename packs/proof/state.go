@@ -113,8 +113,19 @@ func (r *report) calledBy(word string, at job.Place) []*job.Part {
 	return out
 }
 
-// calledLast is the last word of the name of a part.
-func (r *report) calledLast(p *job.Part) string { return job.LastWord(r.job.InEnglish(p.Name)) }
+// calledLast is the last word of the name of a part, kept for the many words that are looked
+// for among all parts.
+func (r *report) calledLast(p *job.Part) string {
+	last, kept := r.lasts[p]
+	if !kept {
+		if r.lasts == nil {
+			r.lasts = make(map[*job.Part]string, len(r.job.Parts))
+		}
+		last = job.LastWord(r.job.InEnglish(p.Name))
+		r.lasts[p] = last
+	}
+	return last
+}
 
 // isOne reports whether two words are the same, whether of one or of several.
 func isOne(a, b string) bool {
