@@ -100,7 +100,6 @@ var harmless = map[string]string{
 	"take steps.steps.seen[]":      "what is looked at is the choice of the author; its words say it as well",
 	"take steps.steps.each":        "one step for both places, whose moves and boxes are all there",
 	"take steps.steps.after.*":     "one of several reasons; the step stays where it is written, below the others",
-	"take steps.steps.after[]":     "one of several; the step stays where it is written, below the others",
 	"take steps.steps.after":       "without it the step follows the one above, which binds it more",
 	"take steps.steps.from":        "where the parts lie is known from where they went",
 	"take steps.steps.from[]":      "where the parts lie is known from where they went",
