@@ -25,11 +25,12 @@ var mostPages = map[string][2]int{
 // mostListed bounds how many pages the sheets besides those of work, of the storeroom and
 // of readings take together when they are laid end to end. Acts of a heat stand apart by a rule, and
 // each group of places has a line of its own. Those of the gearbox grew when its bench work came to stand
-// in steps of one act, each of which has its line in the lists of steps and its signature.
+// in steps of one act, each of which has its line in the lists of steps and its signature. Those of the
+// storm pump grew on Letter as its steps came to say what the electrician does and how probes are turned.
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {20.7, 21.6},
 	"exhaust-fan.yaml":   {8.0, 8.5},
-	"storm-pump.yaml":    {24.7, 26.2},
+	"storm-pump.yaml":    {24.7, 26.5},
 	"triplex-pump.yaml":  {17.0, 17.8},
 }
 
@@ -55,7 +56,7 @@ const leastFull = 81
 var leastFullA4 = map[string]int{
 	"bevel-gearbox.yaml": 93,
 	"exhaust-fan.yaml":   93,
-	"storm-pump.yaml":    92,
+	"storm-pump.yaml":    93,
 	"triplex-pump.yaml":  92,
 }
 
