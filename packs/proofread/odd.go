@@ -117,7 +117,11 @@ func (b *proofreader) oddDims() {
 	}
 	list := b.Def.Dimensions
 	read := func(d *def.Dimension) bool { return !d.Formula.Written() && !d.StampedOn.Part.Written() }
-	b.odd(ask(list, read, at, func(d *def.Dimension) bool { return d.Kind.Written() }), "what kind it is; there is no picture without it", "kind: …, as gap, bore or runout")
+	// No kind is meant for a pressure, a speed or a time: none has two faces to draw.
+	drawn := func(d *def.Dimension) bool {
+		return read(d) && any(d, func(x *job.Dim) bool { return hasKind(x.Box.Unit.Dimension()) })
+	}
+	b.odd(ask(list, drawn, at, func(d *def.Dimension) bool { return d.Kind.Written() }), "what kind it is; there is no picture without it", "kind: …, as gap, bore or runout")
 	b.odd(ask(list, nil, at, func(d *def.Dimension) bool {
 		return d.With.Written() || d.Pushed.Written() || d.Load.Written() || d.Plane.Written() || d.State.Written() || d.Formula.Written()
 	}), "in which state it is measured", "with: …, the state in words, or pushed:, load:, plane:, state:")
@@ -251,4 +255,14 @@ func onePerPlace(list []saying) []saying {
 		}
 	}
 	return out
+}
+
+// hasKind says whether one of the kinds of a dimension is meant for readings in
+// units of d; what has none is judged in words.
+func hasKind(d units.Dimension) bool {
+	switch d {
+	case units.NoDimension, units.Length, units.Force, units.Temperature, units.Rise, units.Angle, units.Count:
+		return true
+	}
+	return false
 }
