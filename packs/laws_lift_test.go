@@ -140,6 +140,60 @@ func (s *stages) check(t *rapid.T, st *job.Step) {
 	}
 }
 
+// TestNothingIsPulledFromUnderALoad: in the same jobs, both ways, what stands under a load that
+// hangs is in until it comes out, once: at a step that leaves nothing of it under the hook it comes
+// out last where the rotor is carried away, and above the lift where the load is let down.
+func TestNothingIsPulledFromUnderALoad(t *testing.T) {
+	t.Parallel()
+	first, last := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawStages(t)
+		if s.text == "" {
+			return
+		}
+		jb, _ := codesOf(s.text)
+		under := false
+		for _, st := range stepsOf(jb) {
+			var i int
+			if _, err := fmt.Sscanf(st.Key, "s%d", &i); err != nil {
+				t.Fatal(err)
+			}
+			switch {
+			case len(st.Hangs) > 0:
+				under = under || st.UnderLoad.Value != ""
+			case len(st.GoesOn) == 0:
+				under = false
+			}
+			// It is carried away by the step that takes the rotor out, and taken up toward it by each
+			// that comes before that one and is not a row.
+			up := st.Undoes == nil && s.out && s.leadsOut(i)
+			for _, c := range []struct {
+				what string
+				got  bool
+				want bool
+			}{
+				{"out before the lift goes on", len(st.FromUnder) > 0, under && len(st.GoesOn) > 0 && !up},
+				{"out when the load stands elsewhere", len(st.LeftBehind) > 0, under && len(st.GoesOn) > 0 && up && s.last(i)},
+			} {
+				if c.got != c.want {
+					t.Fatalf("step %s (%s): %s: %t, want %t\n%s", st.No, st.Key, c.what, c.got, c.want, s.text)
+				}
+			}
+			if len(st.FromUnder)+len(st.LeftBehind) > 0 {
+				under = false
+			}
+			first, last = first+len(st.FromUnder), last+len(st.LeftBehind)
+		}
+	})
+	if first < 15 || last < 5 {
+		t.Errorf("came out first %d times, last %d times only", first, last)
+	}
+}
+
+// leadsOut reports whether the load that hangs at a step is still on the hook when the last one
+// takes it out: no stage sets it down from here on.
+func (s *stages) leadsOut(i int) bool { return !slices.Contains(s.setDown[i:], true) }
+
 // TestNobodyHoldsALoad: a lift by hand in stages is told unless nothing is done
 // between them or each stage sets it down.
 func TestNobodyHoldsALoad(t *testing.T) {
