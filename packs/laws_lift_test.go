@@ -203,11 +203,55 @@ func TestNobodyHoldsALoad(t *testing.T) {
 		{pin, "", "", ""},
 		{"", pin, "", "held-by-hand"},
 		{"", pin, ", set-down: [L1]", ""},
+		{pin, "      - {step: down, do: Lay it on the blocks., set-down: [L1]}\n", "", ""},
+		{"", "      - {step: down, do: Lay it on the blocks., remove: [pin], into: C1, set-down: [L1]}\n", "", "held-by-hand"},
 	} {
 		text := lawHead + "parts: {rotor: {name: Rotor, mass: 20 kg}, pin: {name: Pin}}\ncontainers: {C1: {name: Box, kind: box}}\nlay-down: {Y1: {what: Floor}}\nbig: {B1: {part: rotor}}\n" + hangingLift(true) +
 			"steps:\n  - section: Off\n    steps:\n" + c.before + "      - {step: up, do: Lift it., lift: [L1]" + c.setDown + "}\n" + c.between + "      - {step: out, do: Lift it out., lift: [L1], remove: [rotor], into: Y1}\n"
 		if _, codes := codesOf(text); strings.Join(codes, " ") != c.want {
 			t.Errorf("%v told, want %q\n%s", codes, c.want, text)
 		}
+	}
+}
+
+// What a step raises and a later one sets down hangs between the two, whatever stands there, and
+// what is set down where nothing is up is told. Common practice, no source.
+func TestSetDownBelowItsLift(t *testing.T) {
+	t.Parallel()
+	line := map[string]string{
+		"lift": "do: Lift it clear., lift: [L1]", "down": "do: Let it down., set-down: [L1]", "out": "do: Lift it out., lift: [L1], remove: [rotor], into: Y1",
+		"look": "do: Walk round it.", "pin": "do: Take the pin., remove: [pin], into: C1",
+	}
+	told, hands, clear := 0, 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		order := anyOrder(t, "lift", "down", "look", "pin")
+		switch rapid.IntRange(0, 3).Draw(t, "out") {
+		case 0:
+			order = append(order, "out")
+		case 1:
+			order = append(order, "out", "down")
+		}
+		lift, down, pin := slices.Index(order, "lift"), slices.Index(order, "down"), slices.Index(order, "pin")
+		last := len(order) - 1
+		hung := lift < down && lift < pin && pin < down || lift > down && slices.Contains(order, "out") && lift < pin
+		wrong := down < lift || last > down && order[last] == "down"
+		_, codes := codesOf(lawHead + "parts: {rotor: {name: Rotor, mass: 20 kg}, pin: {name: Pin}}\ncontainers: {C1: {name: Box, kind: box}}\nlay-down: {Y1: {what: Floor}}\nbig: {B1: {part: rotor}}\n" +
+			hangingLift(false) + "steps:\n  - section: Off\n    steps:\n" + stepLines(order, line))
+		if got := slices.Contains(codes, "nothing-hangs"); got != wrong {
+			t.Fatalf("%v: told %v, want nothing-hangs %t", order, codes, wrong)
+		}
+		if got := slices.Contains(codes, "hands-under-load"); got != hung {
+			t.Fatalf("%v: told %v, want hands-under-load %t", order, codes, hung)
+		}
+		if wrong {
+			told++
+		} else if hung {
+			hands++
+		} else {
+			clear++
+		}
+	})
+	if told == 0 || hands == 0 || clear == 0 {
+		t.Errorf("%d told, %d with hands under it, %d of neither", told, hands, clear)
 	}
 }

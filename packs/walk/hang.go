@@ -35,7 +35,8 @@ func (w *Walk) hang(st *job.Step) {
 
 // staysUp reports whether a step that makes a lift leaves its load hanging. A
 // generated row does so where the load hung before the step that it undoes, and a
-// later row lets it down; a written step where another one goes on with the lift.
+// later row lets it down; a written step where another one goes on with the lift, or
+// sets its load down.
 func (w *Walk) staysUp(l *job.Lift, st *job.Step) bool {
 	if st.Undoes != nil {
 		later := slices.ContainsFunc(l.Steps, func(x *job.Step) bool { return x.Index > st.Index })
@@ -48,12 +49,32 @@ func (w *Walk) staysUp(l *job.Lift, st *job.Step) bool {
 		}
 	}
 	switch {
-	case next == nil, l.TakenOffBy(st):
+	case l.TakenOffBy(st):
+		return false
+	case w.setDownBetween(l, st, next):
+		return true
+	case next == nil:
 		return false
 	case l.PutOnBy(st):
 		return !l.MovedBy(next)
 	}
 	return true
+}
+
+// setDownBetween reports whether a written step below one that makes a lift sets its load
+// down, before the next that makes it, nil for none: until then the load hangs.
+func (w *Walk) setDownBetween(l *job.Lift, st, next *job.Step) bool {
+	if slices.Contains(st.SetDown, l) {
+		return false
+	}
+	for _, s := range w.Job.Sections {
+		for _, x := range s.Steps {
+			if x.Index > st.Index && (next == nil || x.Index < next.Index) && x.Undoes == nil && slices.Contains(x.SetDown, l) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // Hung is the step that raised the load of a lift, nil if it does not hang when
