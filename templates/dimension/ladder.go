@@ -111,7 +111,7 @@ func rungsBelow(c *block.Composer, d *job.Dim, lines []rungLine, end ladderEnd, 
 			sign = sign.Pad(max(row.H-7, 0), 0, 0, 0)
 		}
 		row = layout.Beside(0, sign, row)
-		if last && row.W+2+tail.W <= width+0.01 {
+		if last && (row.W + 2 + tail.W).Fits(width) {
 			row = layout.Beside(2, row, tail.Pad(max(row.H-7, 0), 0, 0, 0))
 		} else if last {
 			row = layout.Above(1, row, tail.Right(width))
