@@ -183,6 +183,9 @@ func rungPieces(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, la
 			if below && len(boxes) == 0 && len(label) > 0 {
 				caption = "" // it is told above the box
 			}
+			if last && len(label) > 0 && lastBlank(r) == i {
+				caption = end.name // before the line stands what it takes
+			}
 			box := ladderBox(c, d, p, caption)
 			if last && end.key != "" && lastBlank(r) == i {
 				box = box.Named(end.key)
