@@ -224,10 +224,10 @@ func (b Block) Fill(w, h Mm, across, down float64) Block {
 	if b.Base != 0 {
 		out.Base = b.Base + max(y, 0)
 	}
-	if !b.W.fits(w) {
+	if !b.W.Fits(w) {
 		out.Misfits = append(out.Misfits, Misfit{Ref: b.someRef(), Kind: TooWide, Text: b.someText(), Over: b.W - w})
 	}
-	if !b.H.fits(h) {
+	if !b.H.Fits(h) {
 		out.Misfits = append(out.Misfits, Misfit{Ref: b.someRef(), Kind: TooHigh, Text: b.someText(), Over: b.H - h})
 	}
 	return out

@@ -258,10 +258,10 @@ func (s *Setter) Sketch(w, h Mm, caption string, ref Ref) Block {
 		p.Ops = append(p.Ops, Op{Verb: MoveTo, P: Point{0, y}}, Op{Verb: LineTo, P: Point{fw, y}})
 	}
 	out := Drawn(fw, fh, Item{Role: RoleSketch, Ref: ref, Shape: Rect{W: fw, H: fh, Weight: Outline}}, Item{Shape: p})
-	if !sketchMinW.fits(fw) {
+	if !sketchMinW.Fits(fw) {
 		out.Misfits = append(out.Misfits, Misfit{Ref: ref, Kind: TooWide, Text: caption, Over: sketchMinW - fw, Detail: "sketch field"})
 	}
-	if !sketchMinH.fits(fh) {
+	if !sketchMinH.Fits(fh) {
 		out.Misfits = append(out.Misfits, Misfit{Ref: ref, Kind: TooHigh, Text: caption, Over: sketchMinH - fh, Detail: "sketch field"})
 	}
 	return s.captioned(caption, out, ref)

@@ -67,8 +67,8 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 		if end > i {
 			w += b.gapAfter(end - 1)
 		}
-		if !(w + chunk).fits(avail) {
-			if !chunk.fits(avail) {
+		if !(w + chunk).Fits(avail) {
+			if !chunk.Fits(avail) {
 				if cut, ok := b.part(end, stop, avail-w, best.to == i); ok {
 					to := cut + 1
 					return textLine{from: i, to: to, hyphen: true, w: w + b.width(end, to) + b.hyphenW(cut)}, 0
@@ -88,7 +88,7 @@ func (b *breaker) next(i int, avail Mm) (l textLine, over Mm) {
 		if hyphen {
 			full += b.hyphenW(stop - 1)
 		}
-		if best.to == i || full.fits(avail) && !(b.kept && stop < len(b.frags) && b.frags[stop].point) {
+		if best.to == i || full.Fits(avail) && !(b.kept && stop < len(b.frags) && b.frags[stop].point) {
 			best = textLine{from: i, to: stop, hyphen: hyphen, w: full}
 		}
 		if last.end == atFeed {
@@ -119,7 +119,7 @@ func (b *breaker) roomForHyphen(l textLine, avail Mm) (textLine, Mm) {
 func (b *breaker) part(from, to int, room Mm, must bool) (cut int, ok bool) {
 	at, syllable := 0, false
 	before := Mm(0)
-	for i := from; i < to && before.fits(room); i++ {
+	for i := from; i < to && before.Fits(room); i++ {
 		f := b.frags[i]
 		if f.sign == nil && !f.whole {
 			place, good := b.placeIn(f.text, b.runs[f.run].Style, room-before, must && !syllable)
@@ -146,7 +146,7 @@ func (b *breaker) loosen(from, to int, room Mm) (cut int, ok bool) {
 		if f.sign == nil && b.runs[f.run].Deco == Plain {
 			st := b.runs[f.run].Style
 			for pos := range f.text {
-				if spaceToTear(f.text, pos) && (before + b.s.width(st, f.text[:pos])).fits(room) {
+				if spaceToTear(f.text, pos) && (before + b.s.width(st, f.text[:pos])).Fits(room) {
 					cut, at, ok = i, pos, true
 				}
 			}
@@ -190,7 +190,7 @@ func (b *breaker) placeIn(word string, st Style, room Mm, anywhere bool) (at int
 		if len(rs) >= len(cuts)+hyphenEnd {
 			break
 		}
-		if len(cuts) == len(rs) && w.fits(room) {
+		if len(cuts) == len(rs) && w.Fits(room) {
 			cuts = append(cuts, pos)
 		}
 		rs = append(rs, r)

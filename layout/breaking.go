@@ -158,13 +158,13 @@ func (b breaking) cheapest(s span) {
 		if !first || s.head == 0 {
 			for k := range p.Block.Partings {
 				x := &p.Block.Partings[k]
-				if (y + x.Upper.H).fits(room) {
+				if (y + x.Upper.H).Fits(room) {
 					take(to-1, k+1, page+x.cost()+dear(p)+empty(y+x.Upper.H), !x.Apart && b.steady(to-1), b.after(to-1, k+1))
 				}
 			}
 		}
 		y += s.block(ps, to-1).H
-		if !p.needs(y).fits(room) && !first {
+		if !p.needs(y).Fits(room) && !first {
 			if y-mostClear > room {
 				break
 			}

@@ -25,11 +25,11 @@ func ways(ps []Piece, s span, room Mm, n [4]int, done func([4]int)) {
 			y += ps[to-1].Gap
 		}
 		for k, x := range ps[to-1].Block.Partings {
-			if (!first || s.head == 0) && (y + x.Upper.H).fits(room) {
+			if (!first || s.head == 0) && (y + x.Upper.H).Fits(room) {
 				ways(ps, span{from: to - 1, head: k + 1}, room, [4]int{n[0] + 1, n[1], n[2], n[3] + 1}, done)
 			}
 		}
-		if y += s.block(ps, to-1).H; !y.fits(room) && !first {
+		if y += s.block(ps, to-1).H; !y.Fits(room) && !first {
 			return
 		}
 		m := [4]int{n[0] + 1, n[1], n[2], n[3]}

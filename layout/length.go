@@ -20,5 +20,7 @@ func (p Pt) Mm() Mm { return Mm(float64(p) * mmPerPt) }
 // Pt gives the length in points.
 func (m Mm) Pt() Pt { return Pt(float64(m) / mmPerPt) }
 
-// fits tells whether a length goes into the room, slack allowed.
-func (m Mm) fits(room Mm) bool { return m <= room+slack }
+// Fits tells whether a length in mm goes into the room, 0.001 mm of slack allowed. Whoever
+// chooses a block for a room asks this: by a rule of its own it may choose one that is told as too
+// wide when it is placed.
+func (m Mm) Fits(room Mm) bool { return m <= room+slack }

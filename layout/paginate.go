@@ -215,7 +215,7 @@ func ended(parts []Part, items int, used Mm) []Part {
 // piece places a piece of flow.
 func (g run) piece(p *Pages, page *Block, i int, pc Piece, y Mm) {
 	sh := g.of(i)
-	if !pc.Block.W.fits(g.width) {
+	if !pc.Block.W.Fits(g.width) {
 		p.Misfits = append(p.Misfits, Misfit{Ref: refOr(pc.Block.someRef(), sh.Ref), Kind: TooWide,
 			Text: pc.Block.someText(), Over: pc.Block.W - g.width})
 	}

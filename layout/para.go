@@ -93,7 +93,7 @@ func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 	parted := b.frags
 	b.frags, b.whole, b.kept = whole, true, true
 	b.lines(&without, width, o, draw)
-	if b.kept = false; !without.H.fits(with.H) || len(without.Misfits) > len(with.Misfits) {
+	if b.kept = false; !without.H.Fits(with.H) || len(without.Misfits) > len(with.Misfits) {
 		without, b.frags = with, parted
 	}
 	*out = without
@@ -146,7 +146,7 @@ func (s *Setter) line(width Mm, runs []Run, o ParaOpts) Block {
 	out.W = width
 	if width == 0 {
 		out.W = l.w
-	} else if !l.w.fits(width) {
+	} else if !l.w.Fits(width) {
 		out.Misfits = append(out.Misfits, b.tooWide(l, l.w-width, o))
 	}
 	b.emit(&out, l, out.W, 0, o, true)

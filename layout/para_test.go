@@ -207,7 +207,7 @@ func TestHyphenHasRoom(t *testing.T) {
 	s := newFake()
 	b := s.Para(3, []Run{{Text: "aaa\u00ada", Style: ten}}, ParaOpts{})
 	for _, it := range b.Items() {
-		if text, ok := it.Shape.(Text); ok && !(it.X + text.Width).fits(3) && len(b.Misfits) == 0 {
+		if text, ok := it.Shape.(Text); ok && !(it.X + text.Width).Fits(3) && len(b.Misfits) == 0 {
 			t.Errorf("%q is %v wide in 3 mm", text.S, text.Width)
 		}
 	}

@@ -67,7 +67,7 @@ func (s *Setter) QR(text string, side, least Mm, ref Ref) Block {
 		return out
 	}
 	out = Drawn(side, side, Item{Role: RoleCode, Ref: ref, Shape: Modules{Size: side, code: c}})
-	if need := least * Mm(c.count); !need.fits(side) {
+	if need := least * Mm(c.count); !need.Fits(side) {
 		out.Misfits = []Misfit{{Ref: ref, Kind: CodeTooLong, Text: text, Over: need - side,
 			Detail: "makes the QR code's squares too small to be read"}}
 	}

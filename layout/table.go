@@ -106,7 +106,7 @@ func (t Table) row(r Row, of rowOf) Block {
 		if i >= len(t.Columns) {
 			break
 		}
-		if !c.W.fits(t.Room(i)) {
+		if !c.W.Fits(t.Room(i)) {
 			out.Misfits = append(out.Misfits, Misfit{Ref: refOr(c.someRef(), r.Ref), Kind: TooWide, Text: c.someText(), Over: c.W - t.Room(i)})
 		}
 		y := t.PadY

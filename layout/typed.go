@@ -25,7 +25,7 @@ func (s *Setter) typed(text string, w, h, dash Mm, ref Ref) Block {
 	out := Drawn(w, h, Item{Role: RoleTyped, Ref: ref, Shape: Rect{W: w, H: h, Weight: Outline, Dash: dash}})
 	line := s.Line(0, []Run{T(Typed, text)}, ParaOpts{Ref: ref})
 	room := w - 1.6
-	if !line.W.fits(room) {
+	if !line.W.Fits(room) {
 		out.Misfits = append(out.Misfits, Misfit{Ref: ref, Kind: TooWide, Text: text, Over: line.W - room, Detail: "a typed value"})
 	}
 	return Overlay(out, line.Fill(w, h, 0.5, 0.5))

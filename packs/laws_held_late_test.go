@@ -1,6 +1,7 @@
 package packs_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -104,4 +105,41 @@ func TestHoldsThatComeInTime(t *testing.T) {
 // twoLocks locks the suction valve as well, which stays locked.
 func twoLocks(text string) string {
 	return strings.NewReplacer("holds:\n", "  valve: {point: Suction valve, energy: \"water, 4 bar\", state: shut and locked, proved: drain open and dry}\nholds:\n", ", lock: [motor]}", ", lock: [motor, valve]}").Replace(text)
+}
+
+// In one step the verbs count in their order: what is read before the lock comes off is told too
+// late below it, what is read behind it is not. A hold that a state of the limit names is sent to as
+// one that is named when it is out.
+func TestHoldsCountByTheOrderOfVerbs(t *testing.T) {
+	t.Parallel()
+	toldWhere(t, "hold-late", func(t *rapid.T) (string, bool) {
+		limit := rapid.SampledFrom([]string{"must be accepted by the engineer at W1", "choose good or tell the engineer at W1", "choose good or worn"}).Draw(t, "limit")
+		verbs := rapid.Permutation([]string{"set: [D2]", "unlock: [motor]", "hold: W1"}).Draw(t, "verbs")
+		steps := stepLines([]string{"lock", "off", "on"}, lateLine)
+		one := rapid.Bool().Draw(t, "in one step") // which is released at its end, wherever hold: is written
+		if one {
+			steps += "      - {step: all, do: Do it., " + strings.Join(verbs, ", ") + "}\n"
+		} else {
+			for _, v := range verbs {
+				steps += "      - {step: " + v[:3] + ", do: Do it., " + v + "}\n"
+			}
+		}
+		text := lateText("do not fit", "", "")
+		text = strings.Replace(text, `kind: runout, of: {shaft: end}, by: dial, found: not taken, left: at most 0.05 mm, over: ""`, "kind: condition, of: {shaft: end}, found: not taken, left: "+limit, 1)
+		at := func(v string) int {
+			return slices.IndexFunc(verbs, func(x string) bool { return strings.HasPrefix(x, v) })
+		}
+		return text + steps, limit != "choose good or worn" && at("set") < at("unlock") && (one || at("unlock") < at("hold"))
+	})
+}
+
+// A state that is agreed at a hold is read behind it; one that sends somebody there is not.
+func TestStatesThatSendToAHold(t *testing.T) {
+	t.Parallel()
+	var cases []warned
+	for limit, early := range map[string]bool{"must be accepted by the engineer at W1": false, "choose good or tell the engineer at W1": true, "choose good or worn": false} {
+		text := strings.Replace(lateText("do not fit", "", ""), `kind: runout, of: {shaft: end}, by: dial, found: not taken, left: at most 0.05 mm, over: ""`, "kind: condition, of: {shaft: end}, found: not taken, left: "+limit, 1)
+		cases = append(cases, warned{text + stepLines([]string{"lock", "off", "on", "hold", "read", "unlock"}, lateLine), early})
+	}
+	toldJust(t, "hold-early", "PUT", cases)
 }

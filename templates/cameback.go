@@ -23,7 +23,7 @@ import (
 func cameBack(c *composer) []layout.Piece {
 	r := c.Filled
 	w := c.W
-	out := []layout.Piece{c.RuleLine(w.Filled.Typed.With(r.Values.Typed()) + ". " + w.Filled.Rule)}
+	out := []layout.Piece{c.RuleLine(w.Filled.Typed.With(strings.Join(r.Values.Typed(), w.Common.Semicolon)) + ". " + w.Filled.Rule)}
 	out = append(out, c.outTable()...)
 	out = append(out, c.movesTable()...)
 	for _, list := range []struct {
@@ -43,7 +43,7 @@ const longTyped = 40
 
 // typedBy says who typed the values, in a frame where that goes into one line.
 func (c *composer) typedBy(width layout.Mm) layout.Block {
-	run := layout.Run{Text: c.W.Filled.Typed.With(c.Filled.Values.Typed()), Style: layout.SubBold, Deco: layout.Boxed}
+	run := layout.Run{Text: c.W.Filled.Typed.With(strings.Join(c.Filled.Values.Typed(), c.W.Common.Semicolon)), Style: layout.SubBold, Deco: layout.Boxed}
 	if c.Line(0, []layout.Run{run}, layout.ParaOpts{}).W > width {
 		run = layout.T(layout.SubBold, layout.Loose(run.Text, longTyped))
 	}
@@ -102,7 +102,7 @@ func (c *composer) outRows(list []filled.Verdict) []layout.Piece {
 	for _, v := range list {
 		mark := layout.Above(0.3, g.Mark(0, layout.StepNo, v.Dim.Mark, v.Dim.At), g.Text(0, layout.Sub, c.sideWord(v.When), v.Dim.At))
 		values := layout.Above(0.4, g.Text(1, layout.Sub, v.Dim.What, v.Dim.At), g.Text(1, layout.Strong, c.outValues(v), v.Dim.At))
-		action := v.Action
+		action := strings.Join(v.Actions, w.Common.Semicolon)
 		if action == "" {
 			action = w.Filled.NoAction
 		}

@@ -98,8 +98,8 @@ func (c *composer) reportDim(head *layout.Block, lines []filled.Line) []layout.P
 		runs = append(runs, layout.T(layout.Sub, ", "+c.W.Unit(d.Box.Unit.Print())))
 	}
 	for _, when := range []job.When{job.AsFound, job.AsLeft} {
-		if v, there := c.Filled.Verdict(d, when); there && v.Bad() && v.Action != "" {
-			runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: strings.TrimRight(c.sideWord(when)+c.W.Common.Colon, " "), Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.SubBold, " "+v.Action))
+		if v, there := c.Filled.Verdict(d, when); there && v.Bad() && len(v.Actions) > 0 {
+			runs = append(runs, layout.T(layout.Sub, "  "), layout.Run{Text: strings.TrimRight(c.sideWord(when)+c.W.Common.Colon, " "), Style: layout.SubBold, Deco: layout.Inverse}, layout.T(layout.SubBold, " "+strings.Join(v.Actions, c.W.Common.Semicolon)))
 		}
 	}
 	name := c.Para(c.Span, runs, layout.ParaOpts{Ref: d.At})

@@ -213,6 +213,8 @@ var gearKind = &kind[Gear]{
 		flag("tucked", "Whether a wire rope is spliced by hand.", "yes", func(g *Gear) *source.Text { return &g.Tucked }),
 		list("left-at", "The maker's own shares of the rating by the angle of pull.", "[100 % to 5°, 70 % to 45°]", func(g *Gear) *[]source.Text { return &g.LeftAt }),
 		text("left-source", "The maker's table that they come from.", "maker's sheet 12", func(g *Gear) *source.Text { return &g.LeftSource }),
+		text("temperatures", "The coldest and the hottest at which its maker lets it carry its whole rating, in place of those of its kind; hotter or colder nothing is lifted with it.", "-20 to 300 C", func(g *Gear) *source.Text { return &g.Heat }),
+		text("temperatures-source", "The tag or the maker's sheet that says so.", "maker's tag", func(g *Gear) *source.Text { return &g.HeatSource }),
 		text("length", "The length of a bar between its end pins.", "1120 mm", func(g *Gear) *source.Text { return &g.Length }),
 		text("rise", "How far the bail of a lifting beam stands above its end pins.", "180 mm", func(g *Gear) *source.Text { return &g.Rise }).noneOrMore(),
 		list("ends", "What each end of a bar may carry, over the first pick and over the second; left out, half its rating.", "[1 t, 800 kg]", func(g *Gear) *[]source.Text { return &g.Ends }),

@@ -137,6 +137,7 @@ type Gear struct {
 	Seat, Thread               source.Text   // of a hook, of an eyebolt
 	LeftAt                     []source.Text // the maker's own shares by angle
 	LeftSource                 source.Text
+	Heat, HeatSource           source.Text // the maker's own band of temperatures
 	Length, Rise               source.Text // of a bar
 	Ends                       []source.Text
 	Flattest, TopLugs          source.Text // of a spreader

@@ -4,6 +4,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
+	"slices"
 )
 
 // An Outcome is what follows from the readings of one dimension at one time.
@@ -35,7 +36,7 @@ type Verdict struct {
 	Outcome  Outcome
 	Limit    *reading.Limit    // that decided
 	Findings []reading.Finding // of those out of it, or those that cannot be judged
-	Action   string            // what the definition says to do, empty if it says nothing
+	Actions  []string          // what the definition says to do, none if it says nothing
 	Why      string            // of Open and NotTaken
 	Tags     []*job.Tag        // of the parts that it is read on
 
@@ -257,12 +258,8 @@ func (v *Verdict) finish(d *job.Dim, r *Result) {
 		over = over || f.Verdict == reading.Over
 	}
 	add := func(text string) {
-		switch {
-		case text == "" || text == v.Action:
-		case v.Action == "":
-			v.Action = text
-		default:
-			v.Action += "; " + text
+		if text != "" && !slices.Contains(v.Actions, text) {
+			v.Actions = append(v.Actions, text)
 		}
 	}
 	if v.When == job.AsFound && d.FoundOut != "" {
@@ -274,7 +271,7 @@ func (v *Verdict) finish(d *job.Dim, r *Result) {
 		if over {
 			add(d.Over)
 		}
-		if v.Action == "" || d.Out != "" {
+		if len(v.Actions) == 0 || d.Out != "" {
 			add(d.Out)
 		}
 	}

@@ -2,7 +2,6 @@ package filled
 
 import (
 	"slices"
-	"strings"
 
 	"matchmark/packs/source"
 	"matchmark/packs/units"
@@ -74,7 +73,7 @@ func Merge(files []*File) (*Values, source.Problems) {
 func (v *Values) Boxes() int { return len(v.entries) }
 
 // Typed says who typed the values and when, each once: A. Penn, 2026-03-14.
-func (v *Values) Typed() string {
+func (v *Values) Typed() []string {
 	var out []string
 	for _, f := range v.Files {
 		text := f.By
@@ -85,7 +84,7 @@ func (v *Values) Typed() string {
 			out = append(out, text)
 		}
 	}
-	return strings.Join(out, "; ")
+	return out
 }
 
 // On is the last day on which a file of the job was typed, as 2026-03-14; empty if none

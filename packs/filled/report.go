@@ -105,7 +105,7 @@ func WriteReport(w io.Writer, r *Result, h *History) error {
 	for _, l := range r.Lines(h) {
 		d := l.Dim
 		row := []string{d.Mark, d.Place.Name, d.What, units.Pointed(l.Position), d.Box.Unit.Text(), limitText(job.Blank{Dim: d, When: job.AsFound, N: l.N}),
-			number(l.FoundText), outcomeWords[l.FoundVerdict], number(l.LeftText), outcomeWords[l.LeftVerdict], number(l.Last), "", l.LastOn, "", "", "", "", r.action(l), r.Values.Typed()}
+			number(l.FoundText), outcomeWords[l.FoundVerdict], number(l.LeftText), outcomeWords[l.LeftVerdict], number(l.Last), "", l.LastOn, "", "", "", "", r.action(l), strings.Join(r.Values.Typed(), "; ")}
 		if l.Last != "" {
 			row[11] = sides[l.LastWhen]
 		}
@@ -136,11 +136,11 @@ func (r *Result) action(l Line) string {
 		when job.When
 		is   Outcome
 	}{{job.AsFound, l.FoundVerdict}, {job.AsLeft, l.LeftVerdict}} {
-		if v, there := r.Verdict(l.Dim, x.when); there && v.Bad() && x.is == v.Outcome && v.Action != "" && !slices.Contains(out, v.Action) {
-			out = append(out, v.Action)
+		if v, there := r.Verdict(l.Dim, x.when); there && v.Bad() && x.is == v.Outcome && len(v.Actions) > 0 {
+			out = append(out, strings.Join(v.Actions, "; "))
 		}
 	}
-	return strings.Join(out, "; ")
+	return strings.Join(slices.Compact(out), "; ")
 }
 
 // ChangeText is how far a reading went, in the digits of its box.

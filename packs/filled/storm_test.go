@@ -112,8 +112,8 @@ func actions(t *testing.T, jb *job.Job, r *filled.Result) {
 		for _, tag := range v.Tags {
 			tags = append(tags, tag.Mark)
 		}
-		if !strings.Contains(v.Action, x.action) || strings.Join(tags, " ") != x.tags {
-			t.Errorf("%s: %q on %v, want %q on %s", x.mark, v.Action, tags, x.action, x.tags)
+		if !strings.Contains(strings.Join(v.Actions, "; "), x.action) || strings.Join(tags, " ") != x.tags {
+			t.Errorf("%s: %q on %v, want %q on %s", x.mark, strings.Join(v.Actions, "; "), tags, x.action, x.tags)
 		}
 	}
 }

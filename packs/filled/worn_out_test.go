@@ -58,8 +58,8 @@ func TestWornOut(t *testing.T) {
 				when = job.AsLeft
 			}
 			v, _ := r.Verdict(dim(t, jb, "D1"), when)
-			if told != "" || v.Outcome != x.want || v.Action != x.action || v.Bad() && len(v.Findings) == 0 {
-				t.Errorf("%s as %s, %s: judged %d (%s) with %d findings, want %d (%s); told %s", x.value, side, x.limits, v.Outcome, v.Action, len(v.Findings), x.want, x.action, told)
+			if told != "" || v.Outcome != x.want || strings.Join(v.Actions, "; ") != x.action || v.Bad() && len(v.Findings) == 0 {
+				t.Errorf("%s as %s, %s: judged %d (%s) with %d findings, want %d (%s); told %s", x.value, side, x.limits, v.Outcome, strings.Join(v.Actions, "; "), len(v.Findings), x.want, x.action, told)
 			}
 			for _, l := range r.Lines(nil) {
 				is := l.FoundVerdict

@@ -59,8 +59,8 @@ func TestWornOnOneSide(t *testing.T) {
 			when = job.AsLeft
 		}
 		v, _ := r.Verdict(dim(t, jb, x.mark), when)
-		if told != "" || v.Outcome != x.want || v.Action != x.action {
-			t.Errorf("%s as %s %v is judged %d (%s), want %d (%s); told %s", x.mark, x.side, x.values, v.Outcome, v.Action, x.want, x.action, told)
+		if told != "" || v.Outcome != x.want || strings.Join(v.Actions, "; ") != x.action {
+			t.Errorf("%s as %s %v is judged %d (%s), want %d (%s); told %s", x.mark, x.side, x.values, v.Outcome, strings.Join(v.Actions, "; "), x.want, x.action, told)
 		}
 		for _, f := range v.Findings {
 			if f.Test >= len(v.Limit.Tests) {

@@ -77,7 +77,7 @@ type Move struct {
 	New  bool  // a new part goes on and the old one is scrapped
 	Undo *Move // for a part put back, how these pieces came off; nil for one that is added
 
-	MeetsAt *Step // for a part put back, where the load that it hangs in comes to stand and its mark meets, if below; nil if there
+	MeetsAt *Step // for a part put back, the step below at which its mark meets: both sides of it are on and stand; nil if there
 
 	Missed string // MissedBack, for what is in a tag
 }

@@ -22,6 +22,7 @@ func (c *checker) legs(field string, legs []Leg) {
 		if most := ropeRating(s.Rope) * Kg(mostOverRope); s.Fibre == WireRope && s.Rope > 0 && s.Rated > most {
 			c.refuse(at+".sling.rated", "look at the tag of the sling, and measure its rope", "sling %q is rated %s, and wire rope of %v carries no more than about %s", s.Name, s.Rated.Down(), s.Rope, most.Down())
 		}
+		c.band(at+".sling.holds", s.Name, s.Holds)
 		if s.Fibre < WireRope || s.Fibre > NaturalRope {
 			c.refuse(at+".sling.fibre", "write wire rope, chain, web, round sling or natural rope", "what sling %q is made of is not given", s.Name)
 		}
@@ -50,6 +51,7 @@ func (c *checker) hardware(field string, h Hardware) {
 	c.positive(field+".rated", fmt.Sprintf("the rated load of %q", h.Name), "kg", float64(h.Rated))
 	c.basis(field+".basis", h.Name, h.Basis)
 	c.notBelow(field+".mass", "the mass of "+h.Name, "kg", float64(h.Mass))
+	c.band(field+".holds", h.Name, h.Holds)
 	if h.Kind != Shackle && h.OffLine != 0 {
 		c.refuse(field+".offline", "leave it out; an eyebolt's angle is computed, other gear is pulled in line", "%q is no shackle and is pulled off line", h.Name)
 	}

@@ -97,6 +97,9 @@ func (c *checker) rig() {
 		c.refuse("rig", "write bridle, spreader, beam or two hooks", "the plan does not say how the load hangs")
 		return
 	}
+	if c.threePoints() {
+		return
+	}
 	if n := len(p.Picks); n < least || n > most {
 		c.refuse("picks", fmt.Sprintf("give %d to %d", least, most), "there are %d picks", n)
 	}

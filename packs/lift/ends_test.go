@@ -245,6 +245,10 @@ func TestSlingsHoldWithinTheirBandOfHeat(t *testing.T) {
 		for i := range p.Legs {
 			p.Legs[i].Sling.Fibre = rapid.SampledFrom([]Fibre{WireRope, Chain, Web, RoundSling, NaturalRope}).Draw(t, "fibre")
 			p.Legs[i].Sling.Polyester = rapid.Bool().Draw(t, "polyester")
+			if rapid.Bool().Draw(t, "by its maker") {
+				from := Celsius(rapid.Float64Range(-80, 150).Draw(t, "from"))
+				p.Legs[i].Sling.Holds = &MakersBand{Temperatures{from, from + Celsius(rapid.Float64Range(0, 300).Draw(t, "width"))}, "tag"}
+			}
 		}
 		low := Celsius(rapid.Float64Range(-80, 250).Draw(t, "low"))
 		p.Temperatures = &Temperatures{Low: low, High: low + Celsius(rapid.Float64Range(0, 100).Draw(t, "over"))}
@@ -260,6 +264,47 @@ func TestSlingsHoldWithinTheirBandOfHeat(t *testing.T) {
 	p.Temperatures = &Temperatures{Low: 30, High: 20}
 	if no := refusalOf(t, p); no.Field != "temperatures" {
 		t.Errorf("refused at %s", no.Field)
+	}
+}
+
+// Within the band of its maker a piece carries all of its rating and outside nothing, whatever is
+// usual for its kind; a band upside down or from nowhere is refused.
+func TestTheMakersBandGoesFirst(t *testing.T) {
+	t.Parallel()
+	for _, x := range []struct {
+		kind      Fibre
+		low, high Celsius // of the gear
+		stopped   bool
+	}{{Chain, 10, 300, false}, {Chain, 10, 300.1, true}, {Chain, -10.1, 20, true}, {Chain, -10, 20, false}, {WireRope, 10, 300, false}, {Web, 10, 300, false}} {
+		p := good()
+		p.Temperatures = &Temperatures{Low: x.low, High: x.high}
+		for i := range p.Legs {
+			p.Legs[i].Sling.Fibre, p.Legs[i].Sling.Holds = x.kind, &MakersBand{Temperatures{-10, 300}, "tag"}
+			for k := range p.Legs[i].Gear {
+				p.Legs[i].Gear[k].Holds = &MakersBand{Temperatures{-10, 300}, "tag"}
+			}
+		}
+		for i := range p.TopGear {
+			p.TopGear[i].Holds = &MakersBand{Temperatures{-10, 300}, "tag"}
+		}
+		r := compute(t, p)
+		if cautioned(r, TooHotOrCold) != x.stopped || !strings.HasSuffix(r.Heat.HighPiece, " (tag)") {
+			t.Errorf("%+v: %+v %+v", x, r.Heat, r.Cautions)
+		}
+		for _, c := range r.Components {
+			for _, less := range c.Reductions {
+				if less.Source == hotSource {
+					t.Errorf("%+v: %s carries %v of its rating", x, c.Name, less.Factor)
+				}
+			}
+		}
+	}
+	for _, bad := range []MakersBand{{Temperatures{300, -10}, "tag"}, {Temperatures{-10, 300}, ""}, {Temperatures{Celsius(math.NaN()), 300}, "tag"}} {
+		p := good()
+		p.Legs[0].Sling.Holds = &bad
+		if no := refusalOf(t, p); no.Field != "legs[0].sling.holds" {
+			t.Errorf("%+v: refused at %s", bad, no.Field)
+		}
 	}
 }
 

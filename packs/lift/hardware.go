@@ -63,7 +63,9 @@ type Hardware struct {
 	// Ladder is the maker's own, from the smallest angle, and replaces ours.
 	Ladder       []Rung
 	LadderSource string
-	Mass         Kg
+	// Holds is the maker's own band of temperatures, nil for that of the kind.
+	Holds *MakersBand
+	Mass  Kg
 }
 
 // A Rung is the share of the rating that is left up to an angle off line or off

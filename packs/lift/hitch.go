@@ -68,6 +68,8 @@ type Sling struct {
 	// Polyester tells that a Web or RoundSling is of polyester or polyamide; it
 	// matters for its heat alone.
 	Polyester bool
+	// Holds is the maker's own band of temperatures, nil for that of the kind.
+	Holds *MakersBand
 	// HandTucked wire rope is rated on a wider bend already.
 	HandTucked bool
 	Mass       Kg

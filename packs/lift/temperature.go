@@ -16,12 +16,47 @@ package lift
 // from memory. A shackle, an eyebolt, rope and whatever is woven are not given any.
 //
 // Where what a web or round sling is woven of, or the core of a rope, is not known,
-// the narrower band is taken. The maker's own band goes before these.
-// Refused: a band written upside down.
+// the narrower band is taken. The maker's own band goes before these, with its whole rating
+// within it and none outside.
+// Refused: a band written upside down, a maker's band without its source.
 
 // Temperatures are the coldest and the hottest that slings and gear come to: of the
 // air, and of what they touch.
 type Temperatures struct{ Low, High Celsius }
+
+// A MakersBand is where the maker of a piece lets it carry its whole rating, with the tag or the
+// sheet that says so.
+type MakersBand struct {
+	Temperatures
+	Source string
+}
+
+// holding is the band of a maker, that of the kind where the maker gives none.
+func (m *MakersBand) holding(kind holding) holding {
+	if m == nil {
+		return kind
+	}
+	return holding{m.Low, m.High, m.Source, nil}
+}
+
+// named is a piece with the source of a maker's band, which the reader cannot look up elsewhere.
+func (m *MakersBand) named(piece string) string {
+	if m == nil {
+		return piece
+	}
+	return piece + " (" + m.Source + ")"
+}
+
+// band refuses a maker's band that is no band, or comes from nowhere.
+func (c *checker) band(field, name string, m *MakersBand) {
+	switch {
+	case m == nil:
+	case !finite(float64(m.Low), float64(m.High)) || m.Low > m.High:
+		c.refuse(field, "write the coldest first, then the hottest", "%q is said to hold its rating from %v to %v", name, m.Low, m.High)
+	case m.Source == "":
+		c.refuse(field, "name the tag or the maker's sheet", "the temperatures at which %q holds its rating have no source", name)
+	}
+}
 
 // A HeatBand is the band within which every piece of a lift holds its rating.
 type HeatBand struct {
@@ -87,20 +122,21 @@ var (
 // holds gives the band of a sling.
 func (s Sling) holds() holding {
 	if s.Polyester && (s.Fibre == Web || s.Fibre == RoundSling) {
-		return polyester
+		return s.Holds.holding(polyester)
 	}
-	return slingHolds[s.Fibre]
+	return s.Holds.holding(slingHolds[s.Fibre])
 }
 
 // holds gives the band of a piece of gear.
 func (h Hardware) holds() holding {
-	if h.Kind == ShoulderEyebolt || h.Kind == PlainEyebolt {
-		return eyeboltHolds
+	kind := gearHolds
+	switch h.Kind {
+	case ShoulderEyebolt, PlainEyebolt:
+		kind = eyeboltHolds
+	case Shackle:
+		kind = shackleHolds
 	}
-	if h.Kind == Shackle {
-		return shackleHolds
-	}
-	return gearHolds
+	return h.Holds.holding(kind)
 }
 
 func (t Temperatures) check(c *checker) {
@@ -113,18 +149,18 @@ func (t Temperatures) check(c *checker) {
 // temperatures outside theirs.
 func (a *account) heat() {
 	band := HeatBand{Low: -273, High: 2000}
-	look := func(field, name string, h holding) {
+	look := func(field, name string, by *MakersBand, h holding) {
 		if h.low > band.Low {
-			band.Low, band.LowPiece = h.low, name
+			band.Low, band.LowPiece = h.low, by.named(name)
 		}
 		if h.high < band.High {
-			band.High, band.HighPiece = h.high, name
+			band.High, band.HighPiece = h.high, by.named(name)
 		}
 		if t := a.p.Temperatures; t != nil && (t.Low < h.low || t.High > h.most()) {
 			a.r.Cautions = append(a.r.Cautions, warn(TooHotOrCold, field, "use gear that is made for it, let the load cool, or keep the sling off what is hot", true,
 				say("%s comes to %v to %v and holds its rating from %s to %s (%s)", name, t.Low, t.High, h.low.Up(), h.high.Down(), h.source)))
 		}
 	}
-	a.p.pieces(func(field string, s Sling) { look(field, s.Name, s.holds()) }, func(field string, h Hardware) { look(field, h.Name, h.holds()) })
+	a.p.pieces(func(field string, s Sling) { look(field, s.Name, s.Holds, s.holds()) }, func(field string, h Hardware) { look(field, h.Name, h.Holds, h.holds()) })
 	a.r.Heat = band
 }

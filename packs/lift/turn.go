@@ -39,10 +39,8 @@ func (c *checker) turning() {
 	switch t := p.Turn; {
 	case t == nil:
 		return
-	case p.Rig == Spreader || p.Rig == Beam:
-		c.refuse("turn", "leave upended-on: out here, so that the lift is that of the load as it lies, and have whoever signs the lifting plan work the turn out",
-			"a load turned under a lifting bar hangs from three points, the two under the bar and the one at its other end, and how they share while it turns hangs on how freely both turn: that is not worked out here")
-		return
+	case p.barred():
+		return // threePoints tells it
 	case p.Rig != TwoHooks:
 		c.refuse("turn", "leave it out, or call the rig two hooks", "a load is turned between lying and upright, and not on two hooks")
 		return
@@ -60,6 +58,34 @@ func (c *checker) turning() {
 	if steep := degrees(math.Atan2(math.Abs(e.z), math.Hypot(e.x, e.y))); steep > mostSlope {
 		c.refuse("picks", "write x, y and z as the load lies", "the line of the picks stands %s steep, and the points of a load that is turned are those of the load as it lies", steep.Up())
 	}
+}
+
+// barred reports whether a load is held by a lifting bar.
+func (p *Plan) barred() bool { return p.Rig == Spreader || p.Rig == Beam || p.Bar != Bar{} }
+
+// threePoints refuses a load that hangs from a bar by two trunnions, and at its other end from a
+// second hook or from what it turns on, and reports whether it did: what else is said of the rig would send
+// from one to the other.
+func (c *checker) threePoints() bool {
+	p := c.p
+	second := p.SecondCrane != Crane{} || p.Rig == TwoHooks
+	switch {
+	case !p.barred():
+		return false
+	case p.Turn != nil:
+		c.refuse("turn", "leave upended-on: and second-crane: out here, so that the lift is that of the load as it lies on two legs, and have whoever signs the lifting plan work the turn out",
+			"a load turned under a lifting bar hangs from three points, the two under the bar and the one at its other end, and how they share while it turns hangs on how freely both turn: that is not worked out here")
+	case second:
+		field := "bar"
+		if p.Rig != TwoHooks {
+			field = "secondcrane"
+		}
+		c.refuse(field, "hang it from the bar alone, or from one leg at each hook without a bar; else have whoever signs the lifting plan work it out",
+			"a load under a lifting bar and a second hook hangs from three points, and how they share hangs on how level both hooks are kept: that is not worked out here")
+	default:
+		return false
+	}
+	return true
 }
 
 // inBaskets counts every basket of a load that is turned as one in which it turns.

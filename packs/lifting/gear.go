@@ -86,6 +86,7 @@ func (r *liftReader) leg(field string, g *def.Leg) lift.Leg {
 		s.Rated, s.Mass = r.kg(at+".rated", p.Rated), r.kg(at+".mass", p.Mass)
 		s.Rope, s.HandTucked = r.mm(at+".rope", p.Rope), p.Tucked.Value == "yes"
 		s.Polyester = p.Fibre.Value == "polyester" || p.Fibre.Value == "polyamide"
+		s.Holds = r.holds(at+".holds", p)
 		s.Basis = bases[p.RatedBy.Value]
 		r.at[at+".basis"] = p.RatedBy.At
 	}
@@ -122,6 +123,7 @@ func (r *liftReader) hardware(field string, t source.Text, leg *def.Leg) lift.Ha
 		Mass: r.kg(field+".mass", p.Mass), LadderSource: p.LeftSource.Value,
 		Seat: seats[p.Seat.Value], Thread: r.mm(field+".thread", p.Thread),
 	}
+	h.Holds = r.holds(field+".holds", p)
 	r.at[field+".seat"] = p.Seat.At
 	r.at[field+".basis"] = p.RatedBy.At
 	for i, l := range p.LeftAt {
@@ -138,6 +140,19 @@ func (r *liftReader) hardware(field string, t source.Text, leg *def.Leg) lift.Ha
 		h.Axis = r.axis(field+".axis", leg)
 	}
 	return h
+}
+
+// holds reads the band of temperatures in which the maker of a piece lets it carry its whole
+// rating, nil where the definition gives none.
+func (r *liftReader) holds(field string, p *def.Gear) *lift.MakersBand {
+	if !p.Heat.Written() {
+		return nil
+	}
+	band, _, ok := r.temperatures(field, p.Heat)
+	if !ok {
+		return nil
+	}
+	return &lift.MakersBand{Temperatures: band, Source: p.HeatSource.Value}
 }
 
 // rung reads one line of a maker's table: 70 % to 45°.

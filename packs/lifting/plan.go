@@ -29,25 +29,32 @@ func (r *liftReader) heat() {
 		r.l.Fahrenheit = r.l.PoundsUsed
 		return
 	}
-	r.at["temperatures"] = t.At
+	if band, in, ok := r.temperatures("temperatures", t); ok {
+		r.l.Fahrenheit = in == units.Fahrenheit
+		r.l.Plan.Temperatures = &band
+	}
+}
+
+// temperatures reads the coldest and the hottest, with the unit that they are written in.
+func (r *liftReader) temperatures(field string, t source.Text) (band lift.Temperatures, in units.Unit, ok bool) {
+	r.at[field] = t.At
 	low, high, err := units.ParseRange(t.Value)
 	if err != nil {
 		r.b.Fault(t, err, "write the coldest and the hottest in C or F")
 		r.hole = true
-		return
+		return band, in, false
 	}
 	if low.Unit.Dimension() != units.Temperature {
 		r.b.Problems.Add(t.At, "wrong-quantity", source.Quote(t.Value)+" are no temperatures", "write the coldest and the hottest in C or F")
 		r.hole = true
-		return
+		return band, in, false
 	}
-	r.l.Fahrenheit = low.Unit == units.Fahrenheit
 	celsius := func(q units.Quantity) lift.Celsius {
 		q, _ = q.Convert(units.Celsius) // of the same dimension
 		x, _ := q.Number.Rat().Float64()
 		return lift.Celsius(x)
 	}
-	r.l.Plan.Temperatures = &lift.Temperatures{Low: celsius(low), High: celsius(high)}
+	return lift.Temperatures{Low: celsius(low), High: celsius(high)}, low.Unit, true
 }
 
 // index is a path with a number, as legs[2].

@@ -19,6 +19,12 @@ func (b *reader) checkGear() {
 		if g.LeftSource.Written() && len(g.LeftAt) == 0 {
 			b.Problems.Add(g.LeftSource.At, "not-used", "a table is named for "+source.Quote(g.Key.Value)+", and nothing of it is written", "left-at: the shares of that table, each up to its angle")
 		}
+		if g.HeatSource.Written() && !g.Heat.Written() {
+			b.Problems.Add(g.HeatSource.At, "not-used", "a tag or sheet is named for how hot "+source.Quote(g.Key.Value)+" may become, and nothing of it is written", "temperatures: the coldest and the hottest that it gives")
+		}
+		if g.Heat.Written() && (g.Kind.Value == "spreader" || g.Kind.Value == "beam") {
+			b.Problems.Add(g.Heat.At, "not-used", "how hot a "+g.Kind.Value+" may become is not looked at", "take it out, or write it of the slings and gear that hang below it")
+		}
 		if !b.gearUsed[g.Key.Value] && all {
 			b.Problems.Warn(g.Key.At, "never-used", "no lift uses the gear "+source.Quote(g.Key.Value), "name it in a lift, or take it out")
 		}

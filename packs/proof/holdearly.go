@@ -27,9 +27,9 @@ func (r *report) checkHoldEarly() {
 // sentEarly tells of a reading that sends to a hold which is released by then, and reports
 // whether it did.
 func (r *report) sentEarly(h *job.Hold, e *walk.Event) bool {
-	for _, d := range r.sentTo(h) {
+	for _, d := range r.sentEarlyTo(h) {
 		if read := r.readingsOf(d, nil); len(read) > 0 && below(read, e) {
-			r.early(h, e, read[0], " sends to it when it is out, and is read only")
+			r.early(h, e, read[0], " "+sends(d, h)+", and is read only")
 			return true
 		}
 	}
@@ -61,18 +61,6 @@ func (r *report) triedEarly(h *job.Hold, e *walk.Event) bool {
 // doneAt finds what lies behind a hold already, and sends nobody to it: the gasket agreed at W1.
 func doneAt(h *job.Hold) *phrase.Pattern {
 	return phrase.Of(`(?i)\b(?:chosen|agreed|released|set|decided|named|approved|accepted|given|signed|fixed|picked|selected|seen|shown|left|written down|laid down)(?: (?:by|with) (?:the )?(?:\pL+ )?\pL+)? at ` + phrase.Quoted(h.Mark) + `\b`)
-}
-
-// sentTo lists the readings that send somebody to a hold when they are out.
-func (r *report) sentTo(h *job.Hold) []*job.Dim {
-	mark := phrase.Of(`\bat ` + phrase.Quoted(h.Mark) + `\b`)
-	var out []*job.Dim
-	for _, d := range r.job.Dims {
-		if d.Merged == nil && slices.ContainsFunc([]string{d.Over, d.Under, d.Out, d.FoundOut}, mark.MatchString) {
-			out = append(out, d)
-		}
-	}
-	return out
 }
 
 // wordedEarly tells of readings that the words of a hold name, where all stand below it.
@@ -137,7 +125,7 @@ func (b *binder) holdEarly() {
 		}
 		words := b.job.InEnglish(h.What)
 		read := r.worded(words)
-		for _, d := range r.sentTo(h) {
+		for _, d := range r.sentEarlyTo(h) {
 			b.alone(r.readingsOf(d, nil), e)
 		}
 		b.alone(read, e)

@@ -26,11 +26,11 @@ func (r *report) checkHoldLate() {
 				continue
 			}
 			if back := r.backBefore(d, e); back != nil {
-				r.late(h, d, e, back, d.Mark+" sends to it when it is out; "+back.Move.Part.Called()+" is back at "+back.Step.Name(), "goes back here")
+				r.late(h, d, e, back, d.Mark+" "+sends(d, h)+"; "+back.Move.Part.Called()+" is back at "+back.Step.Name(), "goes back here")
 				break
 			}
 			if off := r.unlockedBefore(d, e); off != nil {
-				r.late(h, d, e, off, d.Mark+" sends to it when it is out; with the lock "+off.Lock.Key+" the last is off for good at "+off.Step.Name(), "unlocked here")
+				r.late(h, d, e, off, d.Mark+" "+sends(d, h)+"; with the lock "+off.Lock.Key+" the last is off for good at "+off.Step.Name(), "unlocked here")
 				break
 			}
 		}
@@ -54,7 +54,7 @@ var (
 // something that is decided on this job.
 func decidedAt(j *job.Job, d *job.Dim) bool {
 	var all []string
-	for _, text := range []string{d.Over, d.Under, d.Out, d.FoundOut} {
+	for _, text := range append(whenOut(d), states(d)...) {
 		all = append(all, j.InEnglish(text))
 	}
 	words := strings.Join(all, "; ")
@@ -111,8 +111,8 @@ func (r *report) noneLocked(at int) bool {
 
 // late tells of one hold.
 func (r *report) late(h *job.Hold, d *job.Dim, e, by *walk.Event, why, here string) {
-	help := []string{"hold: " + h.Mark + " at a step above " + by.Step.No, "or let over:, under: and out: send to a hold above it"}
-	if slices.ContainsFunc([]string{d.Over, d.Under, d.Out, d.FoundOut}, func(t string) bool { return t != "" && !r.job.HasEnglish(t) }) {
+	help := []string{"hold: " + h.Mark + " at a step above " + by.Step.No, "or let over:, under:, out: and the limit send to a hold above it"}
+	if slices.ContainsFunc(append(whenOut(d), states(d)...), func(t string) bool { return t != "" && !r.job.HasEnglish(t) }) {
 		help = append(help, "or, if nothing is decided there on this job, say so in English beside it: {en: "+h.Mark+", for the next outage}")
 	}
 	r.problems.WarnWith(e.Step.At, "hold-late", h.Mark+", "+source.Quote(h.What)+", is released only at "+e.Step.Name()+", and "+why, by.Step.At, here, help...)

@@ -29,7 +29,7 @@ func (r *report) checkHotGear() {
 			told[l.At] = true
 			as := hottest.Up().In(l.Units())
 			r.problems.AddWith(st.At, "hot-gear", l.Mark+" "+comes+", and "+h.PartName()+" hangs on them at "+st.Name()+" with up to "+as, l.At, "the lift",
-				"temperatures: … to "+as+" at "+l.Mark+", and gear that holds a rating there: chain with its hooks and links, by its maker",
+				"temperatures: … to "+as+" at "+l.Mark+", and gear that holds a rating there: chain with its hooks and links, or what has temperatures: of its maker",
 				"or a lower at-most: of the hub at "+h.Base+", if that still frees it")
 		}
 	}

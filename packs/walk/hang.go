@@ -148,7 +148,7 @@ func withNew(list, more []string) []string {
 }
 
 // stands notes what is true only when a load that some steps have left hanging stands: what it
-// covers is shut, and the marks across its joints meet.
+// covers is shut, and what hung in it is on its seat.
 func (w *Walk) stands(l *job.Lift, up []*job.Step, st *job.Step) {
 	for _, x := range up {
 		for _, o := range x.Close {
@@ -157,8 +157,8 @@ func (w *Walk) stands(l *job.Lift, up []*job.Step, st *job.Step) {
 			}
 		}
 		for _, m := range x.Fit {
-			if p := m.Part; l.Carries(p) && p.Meets == nil && m.MeetsAt == nil && p.MarkedAbove(x) != nil {
-				m.MeetsAt, st.Meet = st, append(st.Meet, p)
+			if w.seats[m] == nil && l.Carries(m.Part) {
+				w.seats[m] = st
 			}
 		}
 	}

@@ -39,6 +39,7 @@ func (w *Walk) Note() {
 		w.branch(st)
 	}
 	w.noteHanging()
+	w.noteMeeting()
 	w.hours() // by who must be there while a load hangs
 	w.noteLocks()
 	w.deferred()

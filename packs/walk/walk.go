@@ -31,6 +31,7 @@ type Walk struct {
 	openings   map[*job.Opening]*timeline[*Event]
 	hung       map[*job.Lift]*timeline[*job.Step] // the step that raised the load
 	off        map[*job.Move]int                  // pieces of a removal that are off the machine now
+	seats      map[*job.Move]*job.Step            // where the load in which a part hangs as it is put back comes to stand
 	disturbed  map[*job.Part][]Loss
 }
 
@@ -61,7 +62,7 @@ func Of(j *job.Job) *Walk {
 	w := &Walk{
 		Job: j, first: map[*job.Step]int{}, off: map[*job.Move]int{},
 		parts: map[*job.Part]*timeline[pieces]{}, grips: map[grip]*timeline[Grip]{}, containers: map[*job.Container]*timeline[int]{},
-		disturbed: map[*job.Part][]Loss{}, hung: map[*job.Lift]*timeline[*job.Step]{},
+		disturbed: map[*job.Part][]Loss{}, hung: map[*job.Lift]*timeline[*job.Step]{}, seats: map[*job.Move]*job.Step{},
 		locks: map[*job.Isolation]*timeline[*Event]{}, openings: map[*job.Opening]*timeline[*Event]{},
 	}
 	for _, p := range j.Parts {

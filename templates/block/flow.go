@@ -20,7 +20,7 @@ func Rows(all []layout.Block, width layout.Mm) [][]layout.Block {
 	var rows [][]layout.Block
 	from := 0
 	for i := 1; i <= len(all); i++ {
-		if i == len(all) || RowWidth(all[from:i])+layout.GapX+all[i].W > width {
+		if i == len(all) || !(RowWidth(all[from:i]) + layout.GapX + all[i].W).Fits(width) {
 			rows = append(rows, all[from:i:i])
 			from = i
 		}

@@ -39,7 +39,7 @@ func (k content) bands(s *search, w way, pic sized, width layout.Mm) {
 		if !s.may(max(head.h, least)) {
 			continue
 		}
-		if rows := k.rows(w, aside); rows.w <= aside+0.01 && s.may(max(head.h, rows.h)) {
+		if rows := k.rows(w, aside); rows.w.Fits(aside) && s.may(max(head.h, rows.h)) {
 			s.try(beside(block.CellPad, pic, beside(layout.GapX, head.wide(left), rows)))
 		}
 	}

@@ -31,7 +31,7 @@ func cameBack(c *block.Composer, d *job.Dim, back bool, width layout.Mm) []layou
 	}
 	for _, one := range singles(d) {
 		if v, known := c.Filled.Verdict(one, job.AsFound); known && v.Bad() {
-			action := v.Action
+			action := strings.Join(v.Actions, c.W.Common.Semicolon)
 			if action == "" {
 				action = c.W.Filled.NoAction
 			}

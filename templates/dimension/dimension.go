@@ -198,7 +198,7 @@ func (k content) entry(e entry, w way, width layout.Mm) sized {
 	row := k.flow(width, limit, boxes, k.verdict(e, w))
 	if rest := width - boxes[0].W - layout.GapX; boxes[0].H > lowBoxes && rest > 0 {
 		aside := k.flow(rest, limit, boxes[1:], k.verdict(e, w))
-		if one := beside(layout.GapX, ready(&boxes[0]), aside); aside.w <= rest+0.01 && one.h < row.h-0.5 {
+		if one := beside(layout.GapX, ready(&boxes[0]), aside); aside.w.Fits(rest) && one.h < row.h-0.5 {
 			row = one
 		}
 	}

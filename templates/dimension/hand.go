@@ -112,7 +112,7 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	}
 	body := layout.Above(layout.GapY, append(parts, warmLine(k.Composer, e.d, writtenSide(e.sides), left))...)
 	head := k.handHead(width)
-	if body.W > left+0.01 || len(body.Misfits) > 0 || head.H+headRoom+body.H > tallest {
+	if !body.W.Fits(left) || len(body.Misfits) > 0 || head.H+headRoom+body.H > tallest {
 		return layout.Block{}
 	}
 	return layout.Above(headRoom, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(aside, verdict).make()))
@@ -130,7 +130,7 @@ func (k content) handEntry(e entry, w way, width layout.Mm) sized {
 	rows := k.handRows(e, left, nil)
 	filled := rows
 	filled.w, filled.make = left, func() layout.Block { return rows.make().Fill(left, rows.h, 0, 0) }
-	if one := beside(layout.GapX, filled, aside); one.misfits == 0 && rows.w <= left+0.01 && one.h < below.h-0.5 {
+	if one := beside(layout.GapX, filled, aside); one.misfits == 0 && rows.w.Fits(left) && one.h < below.h-0.5 {
 		return one
 	}
 	return below

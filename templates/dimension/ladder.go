@@ -111,7 +111,7 @@ func rungsBelow(c *block.Composer, d *job.Dim, lines []rungLine, end ladderEnd, 
 			sign = sign.Pad(max(row.H-7, 0), 0, 0, 0)
 		}
 		row = layout.Beside(0, sign, row)
-		if last && row.W+2+tail.W <= width+0.01 {
+		if last && (row.W + 2 + tail.W).Fits(width) {
 			row = layout.Beside(2, row, tail.Pad(max(row.H-7, 0), 0, 0, 0))
 		} else if last {
 			row = layout.Above(1, row, tail.Right(width))
@@ -182,6 +182,9 @@ func rungPieces(c *block.Composer, d *job.Dim, l *job.Ladder, r reading.Rung, la
 			caption := blankCaption(c, l, p)
 			if below && len(boxes) == 0 && len(label) > 0 {
 				caption = "" // it is told above the box
+			}
+			if last && len(label) > 0 && lastBlank(r) == i {
+				caption = end.name // before the line stands what it takes
 			}
 			box := ladderBox(c, d, p, caption)
 			if last && end.key != "" && lastBlank(r) == i {

@@ -170,7 +170,7 @@ func (k content) placesAside(g *placeGrid, width, room layout.Mm) sized {
 			continue
 		}
 		tail := flowRow(room, r.tail)
-		if tail.w > room+0.01 {
+		if !tail.w.Fits(room) {
 			return sized{empty: true}
 		}
 		places = append(places, beside(layout.GapX, above(layout.GapY, rows...), tail))

@@ -28,7 +28,7 @@ func (s *search) try(b sized) {
 	}
 	h := b.h + bindOf(s.at.way)
 	h += 1000 * layout.Mm(b.misfits) // what does not fit is told only where nothing fits
-	if !b.empty && b.w <= s.full+0.01 && (s.least.empty || h < s.lowest-0.5) {
+	if !b.empty && b.w.Fits(s.full) && (s.least.empty || h < s.lowest-0.5) {
 		s.least, s.lowest, s.found = b, h, s.at
 	}
 }

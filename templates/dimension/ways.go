@@ -162,7 +162,7 @@ func (k content) underPicture(s *search, w way, pic sized, width layout.Mm) size
 		return sized{empty: true}
 	}
 	left := above(layout.GapY, pic, k.verdictIn(e, w, pic.w))
-	if left.w > pic.w+0.01 {
+	if !left.w.Fits(pic.w) {
 		return sized{empty: true}
 	}
 	narrow := left.make

@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"unicode"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -21,7 +20,7 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		if heavy := heavyParts(c, st); heavy != "" {
 			text += heavy + ". "
 		}
-		if l := namedLift(c.Job, st); l != nil {
+		if l := c.Job.GearOf(st); l != nil {
 			text += sheetLine(c, l)
 		} else {
 			text += c.W.Lift.NoSheet
@@ -42,18 +41,6 @@ func Lines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 		}
 	}
 	return out
-}
-
-// namedLift is the lift whose gear a load hangs in at a step that does not make it, named by
-// its mark: with the slings of L2, only taut.
-func namedLift(j *job.Job, st *job.Step) *job.Lift {
-	words := strings.FieldsFunc(st.OnHook, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
-	for _, l := range j.Lifts {
-		if slices.Contains(words, l.Mark) {
-			return l
-		}
-	}
-	return nil
 }
 
 // sheetLine names the sheet of a lift whose gear is used, and what the load weighs; of a lift that

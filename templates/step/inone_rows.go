@@ -66,7 +66,7 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 			row := t.signedRow(k, lines[k])
 			full, rows = append(full, row...), append(rows, stacked(row))
 			cell := stacked(narrow.signedRow(k, lines[k]))
-			wide = wide || cell.W > half.Span+0.01 || len(cell.Misfits) > 0
+			wide = wide || !cell.W.Fits(half.Span) || len(cell.Misfits) > 0
 			cell.W = half.Span
 			cells = append(cells, cell)
 		}
@@ -199,7 +199,7 @@ func (t *together) placeRows(lines [][]run) []layout.Piece {
 				blocks = append(blocks, p.Block)
 			}
 			unit := layout.Overlay(t.label(t.steps[i]), layout.Above(0, blocks...))
-			wide = wide || unit.W > c.Span+0.01 || len(unit.Misfits) > 0
+			wide = wide || !unit.W.Fits(c.Span) || len(unit.Misfits) > 0
 			unit.W = c.Span
 			out, high = append(out, unit), high+unit.H+1
 		}

@@ -53,7 +53,7 @@ func (p packing) share(n int) layout.Mm {
 // goesIn reports whether a line fits into its share of a row.
 func (p packing) goesIn(i, n int) bool {
 	line := p.lines[n][i]
-	return len(line.Misfits) == 0 && line.W <= p.share(n)+0.01
+	return len(line.Misfits) == 0 && line.W.Fits(p.share(n))
 }
 
 // row shares some twelfths among n lines from one on so that the row is lowest, and tells how
@@ -103,7 +103,7 @@ func rowsOf(r run, width layout.Mm) []layout.Block {
 // besideAndBelow sets lines in rows, those with boxes apart as boxes must be.
 func besideAndBelow(lines []layout.Block, width layout.Mm) []layout.Block {
 	var rows []layout.Block
-	for _, row := range block.Rows(lines, width+0.01) {
+	for _, row := range block.Rows(lines, width) {
 		rows = append(rows, layout.Beside(layout.GapX, row...))
 	}
 	return rows

@@ -249,7 +249,7 @@ func inRows(r run, width layout.Mm) []layout.Block {
 		one := (width+layout.GapX)*layout.Mm(n)/parts - layout.GapX // so that halves and thirds fill a row
 		some := false
 		for i, l := range r.lines(one) {
-			if l.H <= most[i] && l.W <= one+0.01 && len(l.Misfits) == 0 && lines[i].W > one {
+			if l.H <= most[i] && l.W.Fits(one) && len(l.Misfits) == 0 && lines[i].W > one {
 				lines[i], some = l.Fill(one, l.H, 0, 0), true
 			}
 		}
