@@ -43,16 +43,18 @@ type Hint struct {
 // left, for reuse); nil ones count as not written. The digits before the point
 // take the largest value that the limits name with as much again beyond them, so
 // that a reading that is out still fits: for two ends one band more, for one end
-// twice its value (common practice, no source). Where no limit has a size of its
+// twice its value (common practice, no source). Other readings than lengths and
+// temperatures are far out when they are: with an "at most" alone their box has room
+// for ten times it, and one with either end alone for all that the instrument shows,
+// where its range is known (common practice, no source). Where no limit has a size of its
 // own the nominal size tells, then the end of the instrument's range. The digits
 // behind the point are those of the limits as typed, else of the instrument, else
-// of the nominal size. A resistance that has a least value alone may be a thousand times
-// as large and good: its box has room for all that the instrument shows. What cannot be told is an error that says what to give.
+// of the nominal size. What cannot be told is an error that says what to give.
 func BoxFor(limits []*Limit, hint Hint) (Box, error) {
 	b := Box{Signed: hint.Signed, After: -1}
 	form, formSet := Digits, false
 	var large units.Number
-	sized, open := false, false
+	sized, open := false, limitEnds{}
 	for _, l := range limits {
 		if l == nil || l.Kind == SameAsFound && formSet {
 			continue
@@ -76,15 +78,12 @@ func BoxFor(limits []*Limit, hint Hint) (Box, error) {
 			}
 			b.Signed = b.Signed || below
 		}
-		open = open || l.openAbove()
+		open.take(l)
 	}
 	if b.Form = form; form != Digits {
 		return Box{Form: form}, nil
 	}
-	if high, err := hinted(hint.High, b.Unit); open && b.Unit.Dimension() == units.Resistance && err == nil && high != nil && high.Number.Cmp(large) > 0 {
-		large = high.Number
-	}
-	return b.finish(large, sized, hint)
+	return b.finish(open.reach(large, b.Unit, hint), sized, hint)
 }
 
 // form gives the shape of the box of one limit; a fraction is Digits until all
@@ -162,17 +161,6 @@ func (l *Limit) reach() (largest units.Number, below, ok bool) {
 		below = below || low != nil && low.Number.Sign() < 0 || high != nil && high.Number.Sign() < 0
 	}
 	return largest, below, ok
-}
-
-// openAbove reports whether a single reading has a least value and no largest.
-func (l *Limit) openAbove() bool {
-	for i := range l.Tests {
-		t := &l.Tests[i]
-		if low, high, known := t.Limits(); t.Group != Spread && t.Group != Sum && known && low != nil && high == nil {
-			return true
-		}
-	}
-	return false
 }
 
 // ends gives the values out to which a box should reach beyond the limits.

@@ -25,7 +25,7 @@ func (c *cursor) sameInBoth(from int, t, o *Test) {
 		c.riseInBrackets(from, to, t, o)
 		return
 	case a.Dimension() != b.Dimension():
-		c.failAt(from, to-from, "brackets", "the bracket is in "+b.Text()+", a "+b.Dimension().String()+"; before it stands a "+a.Dimension().String(), t.ruleText())
+		c.failAt(from, to-from, "brackets", "the bracket is in "+b.Text()+", "+b.Dimension().One()+"; before it stands "+a.Dimension().One(), t.ruleText())
 		return
 	}
 	for i, v := range t.values() {

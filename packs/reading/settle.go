@@ -122,7 +122,7 @@ func (c *cursor) twoUnits(from int, a, b units.Unit) {
 		c.failFrom(from, "two-units", f+"; the second goes in brackets", "0.30 to 0.40 mm (0.012 to 0.016 in)")
 		return
 	}
-	c.failFrom(from, "two-units", f+", a "+a.Dimension().String()+" and a "+b.Dimension().String(), "0.30 to 0.40 mm")
+	c.failFrom(from, "two-units", f+", "+a.Dimension().One()+" and "+b.Dimension().One(), "0.30 to 0.40 mm")
 }
 
 // noUnit is the fault of numbers without a unit.

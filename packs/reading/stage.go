@@ -122,7 +122,7 @@ func (c *cursor) checkTightening(from int, s *Stage) {
 	case units.Angle:
 		c.failFrom(from, "stage", text+" alone: on or back?", "turn "+text, "back off "+text)
 	default:
-		c.failFrom(from, "stage", text+" is a "+u.Dimension().String()+", not a torque", s.Value.Number.Text()+" N·m")
+		c.failFrom(from, "stage", text+" is "+u.Dimension().One()+", not a torque", s.Value.Number.Text()+" N·m")
 	}
 	switch {
 	case !positive(s.Value):
@@ -196,7 +196,7 @@ func (c *cursor) stageNumber(from int, dim units.Dimension, good string) units.Q
 	case q.Unit == units.None:
 		c.failFrom(from, "no-unit", "no unit: "+text+" what?", good)
 	case q.Unit.Dimension() != dim:
-		c.failFrom(from, "stage", text+": "+q.Unit.Text()+" is a "+q.Unit.Dimension().String()+", not a "+dimensionWord(dim), good)
+		c.failFrom(from, "stage", text+": "+q.Unit.Text()+" is "+q.Unit.Dimension().One()+", not a "+dimensionWord(dim), good)
 	case !positive(q):
 		c.failFrom(from, "stage", text+" does nothing", good)
 	}

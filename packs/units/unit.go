@@ -1,6 +1,9 @@
 package units
 
-import "math/big"
+import (
+	"math/big"
+	"strings"
+)
 
 // A Dimension is what kind of thing a unit measures. Units convert within one
 // dimension only.
@@ -61,6 +64,20 @@ func (d Dimension) String() string {
 		"slope", "rate of change of speed", "unbalance", "viscosity", "conductivity", "level of sound",
 		"Brinell hardness", "Rockwell hardness", "Vickers hardness", "Leeb hardness", "Shore hardness",
 	}[d]
+}
+
+// One names one quantity of the dimension, with its article where it takes one: a length, an angle, viscosity;
+// in messages.
+func (d Dimension) One() string {
+	name := d.String()
+	switch d {
+	case Unbalance, Viscosity, Conductivity, Brinell, Rockwell, Vickers, Leeb, Shore:
+		return name
+	}
+	if strings.ContainsRune("aeiou", rune(name[0])) {
+		return "an " + name
+	}
+	return "a " + name
 }
 
 // A Unit is one unit of the trade. The zero Unit is none.

@@ -25,10 +25,16 @@ func (s sheet) handPieces() []layout.Piece {
 	for _, name := range names {
 		boxes = append(boxes, s.WideBox(layout.RoleName, 55, 1, name, s.h.At))
 	}
-	out := []layout.Piece{{Block: s.paras(layout.Body, []string{w.Hands.With(strconv.Itoa(least))}), Gap: 1.5, KeepNext: true}}
+	line := s.paras(layout.Body, []string{w.Hands.With(strconv.Itoa(least))})
+	out := []layout.Piece{{Block: line, Gap: 1.5, KeepNext: true}}
+	again := line.Pad(0, 0, 1, 0)
 	rows := block.Rows(boxes, s.Span)
 	for i, row := range rows {
-		out = append(out, layout.Piece{Block: layout.Bottom(layout.GapX, row...), Gap: layout.GapY, KeepNext: i < len(rows)-1, MayPart: true})
+		piece := layout.Piece{Block: layout.Bottom(layout.GapX, row...), Gap: layout.GapY, KeepNext: i < len(rows)-1, MayPart: true}
+		if i > 0 {
+			piece.Under = []*layout.Block{&again} // who they are, where a page begins with some of them
+		}
+		out = append(out, piece)
 	}
 	return out
 }

@@ -51,7 +51,7 @@ func loopBlock(c *block.Composer, st *job.Step) layout.Block {
 // readings do that stay.
 func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.Block {
 	name := c.W.Step.TryNo.With(strconv.Itoa(no + 1))
-	var acts, read, worked []layout.Block
+	var acts, read, toward, worked []layout.Block
 	label := c.Words(layout.Strong, name)
 	room := width - label.W - layout.GapX
 	for _, a := range st.EachTry {
@@ -66,9 +66,9 @@ func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.B
 		}
 	}
 	if st.Until.Dim != nil || no < st.Tries-1 {
-		worked = workedBoxes(c, st)
+		toward, worked = workedBoxes(c, st)
 	}
-	if len(acts)+len(read)+len(worked) == 0 {
+	if len(acts)+len(read)+len(toward)+len(worked) == 0 {
 		boxes, good := tried(c, st.Until, "")
 		return oneTry(label, boxes, good, width)
 	}
@@ -77,17 +77,18 @@ func tryBlock(c *block.Composer, st *job.Step, no int, width layout.Mm) layout.B
 		mark = st.Until.Dim.Mark
 	}
 	boxes, good := tried(c, st.Until, mark)
-	return layout.Beside(layout.GapX, label.Pad(2.5, 0, 0, 0), tryRows(acts, slices.Concat(read, boxes, worked), good, room))
+	return layout.Beside(layout.GapX, label.Pad(2.5, 0, 0, 0), tryRows(acts, slices.Concat(read, toward, boxes), good, worked, room))
 }
 
 // tryRows are the boxes of a try: all in one row, or of one with several readings what it does
 // first in rows of its own, so that the readings of all tries part their rows at the same boxes
 // and stand below each other.
-// The ticks for whether it was good stand above each other where that saves a row.
-func tryRows(acts, read, good []layout.Block, width layout.Mm) layout.Block {
+// The ticks for whether it was good stand beside the box that they judge, above each other
+// where that saves a row, and before what is worked out besides.
+func tryRows(acts, read, good, worked []layout.Block, width layout.Mm) layout.Block {
 	var best layout.Block
 	for _, ticks := range []layout.Block{layout.Middle(layout.GapX, good...).Pad(0, 0, 1.5, 0), layout.Above(layout.GapY, good...)} {
-		last := append(slices.Clone(read), ticks)
+		last := append(append(slices.Clone(read), ticks), worked...)
 		all := append(slices.Clone(acts), last...)
 		rows := block.FlowRow(all, width)
 		if len(acts) > 0 && len(read) > 1 && block.RowWidth(all) > width {

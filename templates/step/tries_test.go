@@ -69,7 +69,7 @@ func TestTicksOfATryStandAboveEachOtherWhereThatSavesARow(t *testing.T) {
 		{"room for one tick", 110, 6 + layout.GapY + 6},
 		{"room for none", 90, 12 + layout.GapY + 7.5},
 	} {
-		if got := tryRows(acts, nil, good, x.width); got.H != x.high || got.W > x.width {
+		if got := tryRows(acts, nil, good, nil, x.width); got.H != x.high || got.W > x.width {
 			t.Errorf("%s: %.1f mm by %.1f mm, want %.1f mm high", x.what, got.W, got.H, x.high)
 		}
 	}

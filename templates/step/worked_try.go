@@ -43,15 +43,32 @@ func takes(d, from *job.Dim) bool {
 	})
 }
 
-// workedBoxes are the boxes of the readings that one try has worked out.
-func workedBoxes(c *block.Composer, st *job.Step) []layout.Block {
-	var out []layout.Block
-	for _, d := range workedInTry(st) {
+// workedBoxes are the boxes of the readings that one try has worked out: those toward what
+// ends the step, which stand before its box, and the others.
+func workedBoxes(c *block.Composer, st *job.Step) (toward, other []layout.Block) {
+	worked := workedInTry(st)
+	for _, d := range worked {
 		caption := d.Mark + ", " + string(c.W.Limit[reading.WordWorkedOut])
 		if unit := c.W.Unit(d.Box.Unit.Print()); unit != "" {
 			caption += ", " + unit
 		}
-		out = append(out, dimension.Box(c, d, dimension.Side{}, caption, false))
+		box := dimension.Box(c, d, dimension.Side{}, caption, false)
+		if leadsTo(d, st.Until.Dim, worked) {
+			toward = append(toward, box)
+		} else {
+			other = append(other, box)
+		}
 	}
-	return out
+	return toward, other
+}
+
+// leadsTo reports whether a reading is worked out from another, or from one of those between
+// that is. A reading is never worked out from itself, so this ends.
+func leadsTo(from, d *job.Dim, between []*job.Dim) bool {
+	if d == nil || d.Formula == nil {
+		return false
+	}
+	return takes(d, from) || slices.ContainsFunc(between, func(m *job.Dim) bool {
+		return m != from && m != d && takes(d, m) && leadsTo(from, m, between)
+	})
 }

@@ -12,11 +12,8 @@ import (
 	"matchmark/templates/words"
 )
 
-// A step that is tried again had one box for what is worked out from its readings: the sum of
-// the first try was rubbed out, or stood beside the readings of the last.
-func TestEachTryHasItsSum(t *testing.T) {
-	t.Parallel()
-	const head = `pack: 1
+// triedSums is a job up to what ends its tries.
+const triedSums = `pack: 1
 equipment: {tag: GV-4, name: Guide gates}
 job: {number: WO-40, title: Gate links, revision: A, issued: 2026-03-02}
 parts: {ring: {name: Operating ring}, stop: {name: Stop block}}
@@ -29,6 +26,11 @@ dimensions:
 steps:
   - {step: gap, do: Measure., measure: [D1, D2, D3, D4]}
   - {step: back, do: Set the ring., set: [D1, D2, D3, D4], tries: 3, still-out: tell the engineer, `
+
+// A step that is tried again had one box for what is worked out from its readings: the sum of
+// the first try was rubbed out, or stood beside the readings of the last.
+func TestEachTryHasItsSum(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		rest  string
 		tries []bool // which of the tries have the two sums
@@ -39,7 +41,7 @@ steps:
 		{"until: 'is it right?', each-try: [file the block]}", []bool{false, false, false}},
 		{"until: D3 is in limits, each-try: [file the block, D1, D2]}", []bool{true, true, true}},
 	} {
-		jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(head + c.rest + "\n")}}, packs.Inputs{Definition: "x.yaml"})
+		jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(triedSums + c.rest + "\n")}}, packs.Inputs{Definition: "x.yaml"})
 		if problems.Errors() > 0 {
 			t.Fatal(problems)
 		}
@@ -55,6 +57,32 @@ steps:
 						t.Errorf("%s try %d: %s %v, want %v: %s", c.rest, no+1, mark, got, want, text)
 					}
 				}
+			}
+		}
+	}
+}
+
+// The box of what is worked out besides stood between the reading that ends the tries and its
+// ticks, as if the sum were judged; what leads to that reading stands before its box.
+func TestSumStandsBehindTheTicksOfItsTry(t *testing.T) {
+	t.Parallel()
+	for until, order := range map[string][]string{
+		"D1": {"D2", "D1", "OK not OK", "D3, worked out", "D4, worked out"},
+		"D3": {"D2", "D3", "OK not OK", "D4, worked out"},
+		"D4": {"D2", "D3, worked out", "D4", "OK not OK"},
+	} {
+		c := composerOf(t, triedSums+"until: "+until+" is in limits, each-try: [file the block, D2]}\n")
+		for _, st := range c.Job.Steps() {
+			if st.Until == nil {
+				continue
+			}
+			text := said(tryBlock(c, st, 1, 160))
+			for _, word := range order {
+				_, rest, found := strings.Cut(text, word)
+				if !found {
+					t.Errorf("until %s: %q does not follow in: %s", until, word, said(tryBlock(c, st, 1, 160)))
+				}
+				text = rest
 			}
 		}
 	}
