@@ -16,7 +16,7 @@ import (
 // came to say who holds what, what hangs meanwhile and what is done when a part does not move.
 // On Letter two pumps took a page more when what is on for a while came to name its places.
 var mostPages = map[string][2]int{
-	"bevel-gearbox.yaml": {51, 56},
+	"bevel-gearbox.yaml": {52, 56},
 	"exhaust-fan.yaml":   {19, 21},
 	"storm-pump.yaml":    {60, 67},
 	"triplex-pump.yaml":  {54, 59},
@@ -31,7 +31,7 @@ var mostPages = map[string][2]int{
 var mostListed = map[string][2]float64{
 	"bevel-gearbox.yaml": {20.7, 21.6},
 	"exhaust-fan.yaml":   {8.0, 8.5},
-	"storm-pump.yaml":    {24.7, 26.5},
+	"storm-pump.yaml":    {24.75, 26.5},
 	"triplex-pump.yaml":  {17.1, 17.9},
 }
 
