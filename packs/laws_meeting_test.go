@@ -107,8 +107,8 @@ func meetings(j *job.Job) map[string]string {
 func TestMarksMeetOnceForGood(t *testing.T) {
 	t.Parallel()
 	const head = lawHead + "parts: {rotor: {name: Rotor}, hub: {name: HubOF}, wheel: {name: WheelOFRENEW}}\ncontainers: {C1: {name: All, kind: box, keep: dry}}\nsteps:\n" +
-		"  - {step: mark, do: Punch them., match-marks: [{hub: wheel}]}\nROTOR  - {step: wheel-off, do: Off., remove: [wheel], into: INTO}\n  - {step: hub-off, do: Off., BENCHremove: [hub], into: C1}\n"
-	const on, wheel = "  - {step: on, do: On., BENCHfit: [hub]}\n", "  - {step: wheel, do: On., fit: [wheel]}\n"
+		"  - {step: mark, do: Punch them., match-marks: [{hub: wheel}]}\nROTOR  - {step: wheel-off, do: Off., BENCHremove: [wheel], into: INTO}\n  - {step: hub-off, do: Off., BENCHremove: [hub], into: C1}\n"
+	const on, wheel = "  - {step: on, do: On., BENCHfit: [hub]}\n", "  - {step: wheel, do: On., BENCHfit: [wheel]}\n"
 	for _, x := range []struct{ steps, bench, renew, want string }{
 		{on + wheel, "", "", "wheel"},
 		{on + wheel, "where: bench, ", "", "on"},

@@ -55,6 +55,17 @@ func judges(l *reading.Limit) bool {
 	return false
 }
 
+// States are the states that the limits of a dimension let choose, or that must be, as written.
+func (d *Dim) States() []string {
+	var out []string
+	for _, l := range []*reading.Limit{d.Found, d.Left} {
+		if l != nil {
+			out = append(out, l.Phrases...)
+		}
+	}
+	return out
+}
+
 // Marks lists the other readings that a dimension is worked out from, or its
 // limits are.
 func (d *Dim) Marks() []reading.Mark {

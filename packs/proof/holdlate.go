@@ -54,7 +54,7 @@ var (
 // something that is decided on this job.
 func decidedAt(j *job.Job, d *job.Dim) bool {
 	var all []string
-	for _, text := range append(whenOut(d), states(d)...) {
+	for _, text := range append(whenOut(d), d.States()...) {
 		all = append(all, j.InEnglish(text))
 	}
 	words := strings.Join(all, "; ")
@@ -112,7 +112,7 @@ func (r *report) noneLocked(at int) bool {
 // late tells of one hold.
 func (r *report) late(h *job.Hold, d *job.Dim, e, by *walk.Event, why, here string) {
 	help := []string{"hold: " + h.Mark + " at a step above " + by.Step.No, "or let over:, under:, out: and the limit send to a hold above it"}
-	if slices.ContainsFunc(append(whenOut(d), states(d)...), func(t string) bool { return t != "" && !r.job.HasEnglish(t) }) {
+	if slices.ContainsFunc(append(whenOut(d), d.States()...), func(t string) bool { return t != "" && !r.job.HasEnglish(t) }) {
 		help = append(help, "or, if nothing is decided there on this job, say so in English beside it: {en: "+h.Mark+", for the next outage}")
 	}
 	r.problems.WarnWith(e.Step.At, "hold-late", h.Mark+", "+source.Quote(h.What)+", is released only at "+e.Step.Name()+", and "+why, by.Step.At, here, help...)

@@ -5,7 +5,6 @@ import (
 
 	"matchmark/packs/job"
 	"matchmark/packs/phrase"
-	"matchmark/packs/reading"
 )
 
 // sentTo lists the readings that send somebody to a hold: when they are out, or by a state that
@@ -14,7 +13,7 @@ func (r *report) sentTo(h *job.Hold) []*job.Dim {
 	mark := sentMark(h)
 	var out []*job.Dim
 	for _, d := range r.job.Dims {
-		if d.Merged == nil && slices.ContainsFunc(append(whenOut(d), states(d)...), mark.MatchString) {
+		if d.Merged == nil && slices.ContainsFunc(append(whenOut(d), d.States()...), mark.MatchString) {
 			out = append(out, d)
 		}
 	}
@@ -27,7 +26,7 @@ func (r *report) sentEarlyTo(h *job.Hold) []*job.Dim {
 	mark, done := sentMark(h), doneAt(h)
 	return slices.DeleteFunc(r.sentTo(h), func(d *job.Dim) bool {
 		return !slices.ContainsFunc(whenOut(d), mark.MatchString) &&
-			!slices.ContainsFunc(states(d), func(s string) bool { return mark.MatchString(s) && !done.MatchString(r.job.InEnglish(s)) })
+			!slices.ContainsFunc(d.States(), func(s string) bool { return mark.MatchString(s) && !done.MatchString(r.job.InEnglish(s)) })
 	})
 }
 
@@ -43,14 +42,3 @@ func sentMark(h *job.Hold) *phrase.Pattern { return phrase.Of(`\bat ` + phrase.Q
 
 // whenOut are the words for what is done when a dimension is out.
 func whenOut(d *job.Dim) []string { return []string{d.Over, d.Under, d.Out, d.FoundOut} }
-
-// states are those that the limits of a dimension let choose, or that must be.
-func states(d *job.Dim) []string {
-	var out []string
-	for _, l := range []*reading.Limit{d.Found, d.Left} {
-		if l != nil {
-			out = append(out, l.Phrases...)
-		}
-	}
-	return out
-}
