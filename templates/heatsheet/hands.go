@@ -27,14 +27,11 @@ func (s sheet) handPieces() []layout.Piece {
 	}
 	line := s.paras(layout.Body, []string{w.Hands.With(strconv.Itoa(least))})
 	out := []layout.Piece{{Block: line, Gap: 1.5, KeepNext: true}}
-	again := line.Pad(0, 0, 1, 0)
+	again := s.paras(layout.Caption, []string{w.Hands.With(strconv.Itoa(least))})
 	rows := block.Rows(boxes, s.Span)
 	for i, row := range rows {
-		piece := layout.Piece{Block: layout.Bottom(layout.GapX, row...), Gap: layout.GapY, KeepNext: i < len(rows)-1, MayPart: true}
-		if i > 0 {
-			piece.Under = []*layout.Block{&again} // who they are, where a page begins with some of them
-		}
-		out = append(out, piece)
+		out = append(out, layout.Piece{Block: layout.Bottom(layout.GapX, row...), Gap: layout.GapY, KeepNext: i < len(rows)-1, MayPart: true,
+			Under: []*layout.Block{&again}}) // who they are, where a page begins with some of them
 	}
 	return out
 }
